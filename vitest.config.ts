@@ -1,0 +1,23 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+const src = fileURLToPath(new URL("./src", import.meta.url));
+
+export default defineConfig({
+  resolve: {
+    // The tests read the sources, so they need no build; tests/consumers/ looks at what is packed.
+    alias: [
+      { find: /^ratewright$/, replacement: `${src}/index.ts` },
+      { find: /^ratewright\/(.+)$/, replacement: `${src}/$1/index.ts` },
+    ],
+  },
+  test: {
+    include: ["tests/**/*.test.ts"],
+    typecheck: {
+      enabled: true,
+      include: ["tests/**/*.test-d.ts"],
+      tsconfig: "tests/tsconfig.types.json",
+    },
+    coverage: { include: ["src/**/*.ts"] },
+  },
+});
