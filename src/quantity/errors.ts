@@ -1,0 +1,129 @@
+/**
+ * The stable error codes. They are part of the wire format: a program may branch on them, and they
+ * change only with a major version.
+ *
+ * | code | meaning |
+ * | --- | --- |
+ * | `unit/unknown` | the text is not a unit |
+ * | `unit/ambiguous` | the text could mean several units; `choices` lists them |
+ * | `unit/mismatch` | a quantity of another dimension was wanted |
+ * | `substance/unknown` | the text is not a substance |
+ * | `substance/mismatch` | a quantity of another substance was wanted |
+ * | `not-finite` | a number is missing, NaN, infinite or not a number at all |
+ * | `range` | the value lies outside the range in which the formula holds |
+ * | `missing` | a field that is needed is not there |
+ * | `type` | a value of another kind was wanted (text, list, record, choice) |
+ * | `infeasible` | no answer exists for these inputs |
+ * | `date` | not a calendar date, or dates in an impossible order |
+ * | `text` | the text cannot be read as a quantity |
+ * | `duplicate` | two things carry the same id |
+ * | `conflict` | inputs contradict each other |
+ */
+export type ErrorCode =
+  | "unit/unknown"
+  | "unit/ambiguous"
+  | "unit/mismatch"
+  | "substance/unknown"
+  | "substance/mismatch"
+  | "not-finite"
+  | "range"
+  | "missing"
+  | "type"
+  | "infeasible"
+  | "date"
+  | "text"
+  | "duplicate"
+  | "conflict";
+
+/** One thing that is wrong with an input: what, where, and what would be right. */
+export interface Problem {
+  /** Stable code, see {@link ErrorCode}. */
+  readonly code: ErrorCode;
+  /** Where: the argument or the place in a record, such as `treatments[1].rate`. */
+  readonly path: string;
+  /** What was received, as text that a person can read. */
+  readonly got: string;
+  /** What would have been right. */
+  readonly expected: string;
+  /** A likely correction, where one is near. */
+  readonly suggestion?: string;
+  /** The choices, where the input was ambiguous. */
+  readonly choices?: readonly string[];
+}
+
+/** What a {@link Problem} says, in one line of English. */
+export const problemText = (problem: Problem): string =>
+  `${problem.path}: expected ${problem.expected}, got ${problem.got}` +
+  (problem.suggestion === undefined ? "" : ` (did you mean ${problem.suggestion}?)`) +
+  (problem.choices === undefined ? "" : ` (say which: ${problem.choices.join(", ")})`);
+
+/**
+ * The one error class of the library. It carries every problem that was found, not just the first:
+ * `problems` has at least one entry, and `code`, `path`, `got`, `expected` and `suggestion` repeat
+ * the first of them.
+ *
+ * @example
+ * ```ts
+ * import { quantity, RatewrightError } from "ratewright";
+ * try {
+ *   quantity(Number.NaN, "lb");
+ * } catch (error) {
+ *   if (error instanceof RatewrightError) {
+ *     error.code; // => "not-finite"
+ *     error.path; // => "value"
+ *   }
+ * }
+ * ```
+ */
+export class RatewrightError extends Error {
+  readonly code: ErrorCode;
+  readonly path: string;
+  readonly got: string;
+  readonly expected: string;
+  readonly suggestion: string | undefined;
+  readonly problems: readonly Problem[];
+
+  /**
+   * @param problems - one problem, or all that were found
+   */
+  constructor(problems: Problem | readonly Problem[]) {
+    const all: readonly Problem[] = "code" in problems ? [problems] : problems;
+    super(all.map(problemText).join("\n"));
+    this.name = "RatewrightError";
+    const first = all[0] as Problem;
+    this.code = first.code;
+    this.path = first.path;
+    this.got = first.got;
+    this.expected = first.expected;
+    this.suggestion = first.suggestion;
+    this.problems = all;
+  }
+}
+
+/** How a received value is shown in a {@link Problem}: short, and safe for any input. */
+export const shown = (value: unknown): string => {
+  if (typeof value === "string") {
+    return JSON.stringify(value.length > 60 ? `${value.slice(0, 57)}...` : value);
+  }
+  if (typeof value === "number") return Object.is(value, -0) ? "-0" : String(value);
+  if (value === null || typeof value !== "object") {
+    return typeof value === "function" ? "a function" : String(value);
+  }
+  if (Array.isArray(value)) return `a list of ${value.length}`;
+  const q = value as { value?: unknown; unit?: unknown; of?: unknown };
+  if (typeof q.value === "number" && typeof q.unit === "string") {
+    return `${q.value} ${q.unit.slice(0, 40)}${typeof q.of === "string" && q.of !== "none" ? ` of ${q.of.slice(0, 40)}` : ""}`;
+  }
+  return "a record";
+};
+
+/** Throws one {@link Problem} as a {@link RatewrightError}. */
+export const fail = (
+  code: ErrorCode,
+  path: string,
+  got: unknown,
+  expected: string,
+  more?: Pick<Problem, "suggestion" | "choices">,
+): never => {
+  throw new RatewrightError({ code, path, got: shown(got), expected, ...more });
+};

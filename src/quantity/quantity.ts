@@ -1,0 +1,254 @@
+import { perPlan, timesPlan } from "./arithmetic.js";
+import type { PerDimension, TimesDimension } from "./dimensions.js";
+import { fail } from "./errors.js";
+import {
+  type CheckedSubstance,
+  isSubstance,
+  type PerSubstance,
+  perSubstance,
+  type TimesSubstance,
+  timesSubstance,
+} from "./substances.js";
+import type { AnyUnitHint, CheckedUnit, CheckedUnitOf, DimensionOf, UnitHint } from "./unit-text.js";
+import { knownUnit, ratioOf } from "./units.js";
+
+/** What JSON and structuredClone leave of a quantity. */
+export interface QuantityJson {
+  readonly value: number;
+  readonly unit: string;
+  readonly of: string;
+}
+
+/** What may be added to a quantity: a difference to a temperature, the same kind to all else. */
+export type Addend<D extends string> = D extends "temperature" ? "temperature difference" : D;
+
+type TimesOperand<D extends string, S extends string, D2 extends string, S2 extends string> = [
+  TimesDimension<D, D2>,
+] extends [never]
+  ? `no product of ${D} and ${D2}`
+  : [TimesSubstance<S, S2>] extends [never]
+    ? `cannot multiply ${S} by ${S2}`
+    : Quantity<D2, S2>;
+
+type PerOperand<D extends string, S extends string, D2 extends string, S2 extends string> = [
+  PerDimension<D, D2>,
+] extends [never]
+  ? `no quotient of ${D} and ${D2}`
+  : [PerSubstance<S, S2>] extends [never]
+    ? `cannot divide ${S} by ${S2}`
+    : Quantity<D2, S2>;
+
+/**
+ * An amount of something, in a unit: `value` in `unit`, `of` a substance. Immutable by type; make one
+ * with {@link quantity}.
+ *
+ * `D` is the dimension, such as `"mass/area"`; `S` the substance, such as `"N"` or `"product:feed-a"`.
+ * Both are checked by the compiler and again at run time.
+ */
+export class Quantity<in out D extends string, in out S extends string> {
+  /** The number as it was given, in `unit`. */
+  readonly value: number;
+  /** The unit as it was given. */
+  readonly unit: string;
+  /** What it is a quantity of; `"none"` where there is no stuff, as for an area. */
+  readonly of: S;
+  /** The dimension, by name. */
+  readonly dimension: D;
+  /** Never present; it makes the compiler tell `Quantity<D, "N">` from `Quantity<D, "N" | "P2O5">`. */
+  declare readonly "~kind"?: (kind: [D, S]) => [D, S];
+
+  /** Use {@link quantity}: the constructor does not check that unit, substance and dimension exist. */
+  constructor(value: number, unit: string, of: S, dimension: D) {
+    if (!Number.isFinite(value)) fail("not-finite", "value", value, "a finite number");
+    this.value = value + 0;
+    this.unit = unit;
+    this.of = of;
+    this.dimension = dimension;
+  }
+
+  /**
+   * The number of `unit`s, exact where the units are whole multiples of one another.
+   *
+   * @throws RatewrightError `unit/unknown`, `unit/mismatch`
+   */
+  in<U extends UnitHint<D> | (string & {})>(unit: CheckedUnitOf<U, D>): number {
+    if ((unit as string) === this.unit) return this.value;
+    return converted(this.value, this.unit, unit as string);
+  }
+
+  /** The sum, in the unit of this one. To a temperature a temperature difference is added. */
+  plus(other: Quantity<Addend<D>, S>): Quantity<D, S> {
+    return shifted(this as unknown as Any, other, 1) as Quantity<D, S>;
+  }
+
+  /** The difference, in the unit of this one. From a temperature a temperature difference is taken. */
+  minus(other: Quantity<Addend<D>, S>): Quantity<D, S> {
+    return shifted(this as unknown as Any, other, -1) as Quantity<D, S>;
+  }
+
+  /**
+   * The product with a number, or with another quantity where the table of dimensions and the algebra
+   * of substances have one: a rate times an area is an amount.
+   */
+  times(factor: D extends "temperature" ? "a temperature has no multiple" : number): Quantity<D, S>;
+  times<D2 extends string, S2 extends string>(
+    factor: TimesOperand<D, S, D2, S2>,
+  ): Quantity<TimesDimension<D, D2>, TimesSubstance<S, S2>>;
+  times(factor: unknown): unknown {
+    const one = this as unknown as Any;
+    return typeof factor === "number" ? scaled(one, factor, 1) : combined(one, factor, false);
+  }
+
+  /**
+   * The quotient by another quantity: an amount per an area is a rate, and `N` per `product` is
+   * `N/product`.
+   */
+  per<D2 extends string, S2 extends string>(
+    divisor: PerOperand<D, S, D2, S2>,
+  ): Quantity<PerDimension<D, D2>, PerSubstance<S, S2>> {
+    return combined(this as unknown as Any, divisor, true) as Quantity<
+      PerDimension<D, D2>,
+      PerSubstance<S, S2>
+    >;
+  }
+
+  /** The quotient by a number. */
+  dividedBy(divisor: D extends "temperature" ? "a temperature has no multiple" : number): Quantity<D, S> {
+    return scaled(this as unknown as Any, 1, divisor as number) as Quantity<D, S>;
+  }
+
+  /** -1, 0 or 1 as this is less than, equal to or more than the other, to the last digit. */
+  compare(other: Quantity<D, S>): -1 | 0 | 1 {
+    const there = operand(other, "other");
+    sameKind(this as unknown as Any, there, this.dimension);
+    const value = converted(there.value, there.unit, this.unit);
+    return this.value < value ? -1 : this.value > value ? 1 : 0;
+  }
+
+  /** `{ value, unit, of }`, which `quantityFrom` reads back. */
+  toJSON(): { readonly value: number; readonly unit: string; readonly of: S } {
+    return { value: this.value, unit: this.unit, of: this.of };
+  }
+
+  /** The quantity as text, for a log line; `format` writes for people. */
+  toString(): string {
+    return `${this.value} ${this.unit}${this.of === "none" ? "" : ` of ${this.of}`}`;
+  }
+
+  /** Always throws: `a + b` and `a < b` on quantities would forget their units. */
+  valueOf(): never {
+    return fail("type", "quantity", this, "plus, minus or compare; operators do not see units");
+  }
+}
+
+type Any = Quantity<string, string>;
+
+const sameKind = (one: Any, other: Any, dimension: string): void => {
+  if (other.dimension !== dimension) fail("unit/mismatch", "other", other, `a quantity of ${dimension}`);
+  if (other.of !== one.of) fail("substance/mismatch", "other", other, `a quantity of ${one.of}`);
+};
+
+const shifted = (one: Any, input: unknown, sign: 1 | -1): unknown => {
+  const other = operand(input, "other");
+  const degrees = one.dimension === "temperature";
+  sameKind(one, other, degrees ? "temperature difference" : one.dimension);
+  const unit = degrees ? (one.unit === "°F" ? "°F diff" : "°C diff") : one.unit;
+  return new Quantity(
+    one.value + sign * converted(other.value, other.unit, unit),
+    one.unit,
+    one.of,
+    one.dimension,
+  );
+};
+
+const scaled = (one: Any, factor: number, divisor: number): unknown => {
+  if (!Number.isFinite(factor)) fail("not-finite", "factor", factor, "a finite number");
+  if (!Number.isFinite(divisor)) fail("not-finite", "divisor", divisor, "a finite number");
+  if (divisor === 0) fail("range", "divisor", 0, "a number other than 0");
+  if (one.dimension === "temperature")
+    fail("type", "factor", factor, "no factor: a temperature has no multiple");
+  return new Quantity((one.value * factor) / divisor, one.unit, one.of, one.dimension);
+};
+
+const combined = (one: Any, input: unknown, divide: boolean): unknown => {
+  const other = operand(input, "other");
+  const verb = divide ? "divided" : "multiplied";
+  const [a, b] = [knownUnit(one.unit, "this"), knownUnit(other.unit, "other")];
+  const plan =
+    (divide ? perPlan(a, b) : timesPlan(a, b)) ??
+    fail("unit/mismatch", "other", other, `a quantity by which ${one.dimension} can be ${verb}`);
+  const of =
+    (divide ? perSubstance : timesSubstance)(one.of, other.of) ??
+    fail("substance/mismatch", "other", other, `a substance by which ${one.of} can be ${verb}`);
+  if (divide && other.value === 0) fail("range", "other", other, "a quantity other than 0");
+  const value = divide ? one.value / other.value : one.value * other.value;
+  return new Quantity((value * plan.top) / plan.bottom, plan.unit, of, plan.dimension);
+};
+
+/** A number of one unit in another unit of the same dimension. */
+export const converted = (value: number, from: string, to: string): number => {
+  const ratio = ratioOf(from, to, "unit");
+  const result = ((value - ratio.from) * ratio.top) / ratio.bottom + ratio.to;
+  return Number.isFinite(result)
+    ? result
+    : fail("not-finite", "value", value, `a number that fits into ${to}`);
+};
+
+/** Takes a quantity of this or another copy of the package, or what JSON left of one. */
+export const operand = (input: unknown, path: string): Quantity<string, string> => {
+  const q = input as Partial<Quantity<string, string>> | null | undefined;
+  if (typeof q !== "object" || q === null || typeof q.value !== "number" || typeof q.unit !== "string") {
+    return fail("type", path, input, "a quantity");
+  }
+  if (q instanceof Quantity) return q;
+  return quantityOf(q.value, q.unit, (q.of ?? "none") as string, path);
+};
+
+/** Makes a quantity out of unchecked parts; throws with the path where one is not right. */
+export const quantityOf = (
+  value: number,
+  unit: string,
+  of: string,
+  path: string,
+): Quantity<string, string> => {
+  if (!Number.isFinite(value)) fail("not-finite", path, value, "a finite number");
+  const parts = knownUnit(unit, path);
+  if (of !== "none" && !isSubstance(of))
+    fail("substance/unknown", path, of, "a substance, such as N or product");
+  return new Quantity(value, unit, of, parts.dimension);
+};
+
+/**
+ * A quantity: a number in a unit, of a substance.
+ *
+ * @param value - the number, as the form shows it
+ * @param unit - any unit, or a quotient of two: `"lb"`, `"fl oz/1000 ft2"`, `"kg/ha"`, `"mm/d"`
+ * @param of - what it is a quantity of; left out for areas, times and lengths
+ * @throws RatewrightError `not-finite`, `unit/unknown`, `substance/unknown`
+ *
+ * @example
+ * ```ts
+ * import { quantity } from "ratewright";
+ * const rate = quantity(3, "lb/1000 ft2", "product");
+ * rate.in("lb/acre"); // => 130.68
+ * rate.times(quantity(12400, "ft2")).in("lb"); // => 37.2
+ * quantity(1, "acre").in("ft2"); // => 43560
+ * quantity(50, "°F").in("°C"); // => 10
+ * ```
+ */
+export function quantity<const U extends AnyUnitHint | (string & {})>(
+  value: number,
+  unit: CheckedUnit<U>,
+): Quantity<DimensionOf<U>, "none">;
+export function quantity<const U extends AnyUnitHint | (string & {}), const S extends string>(
+  value: number,
+  unit: CheckedUnit<U>,
+  of: CheckedSubstance<S>,
+): Quantity<DimensionOf<U>, S>;
+export function quantity(value: number, unit: string, of = "none"): unknown {
+  if (!Number.isFinite(value)) fail("not-finite", "value", value, "a finite number");
+  const parts = knownUnit(unit, "unit");
+  if (of !== "none" && !isSubstance(of))
+    fail("substance/unknown", "of", of, "a substance, such as N or product");
+  return new Quantity(value, unit, of, parts.dimension);
+}

@@ -1,0 +1,168 @@
+/**
+ * What a quantity is a quantity of. The set is closed, plus ids (`product:feed-a`) and what a caller
+ * declares with `other:`.
+ */
+export const substances = [
+  "none",
+  // an area that a formula could confuse: these are neutral in products, like "none"
+  "treated",
+  "gross",
+  "plan",
+  // plant nutrients as elements, ions and oxides
+  "N",
+  "N:soluble",
+  "N:slow",
+  "NO3",
+  "NO3-N",
+  "NH4-N",
+  "P",
+  "P2O5",
+  "K",
+  "K2O",
+  "Ca",
+  "CaO",
+  "Mg",
+  "MgO",
+  "S",
+  "SO3",
+  "SO4",
+  "Fe",
+  "Mn",
+  "Zn",
+  "Cu",
+  "B",
+  "Mo",
+  "Cl",
+  "Na",
+  "Ni",
+  "Si",
+  "SiO2",
+  "Al",
+  "HCO3",
+  "CO3",
+  // water hardness and liming material
+  "hardness as CaCO3",
+  "CaCO3 equivalent",
+  // what goes into the tank and on to the ground
+  "product",
+  "ai",
+  "ae",
+  "water",
+  "spray",
+  "soil",
+  "seed",
+  "pure live seed",
+] as const;
+
+/** The substances without an id. */
+export type PlainSubstance = (typeof substances)[number];
+
+/** One substance: a name of the closed set, or one that carries an id. */
+export type AtomicSubstance =
+  | PlainSubstance
+  | `product:${string}`
+  | `ai:${string}`
+  | `ae:${string}`
+  | `other:${string}`
+  | `degree-days:${string}`;
+
+/** Neutral in products: they say nothing about the stuff. */
+export type NeutralSubstance = "none" | "treated" | "gross" | "plan";
+
+const ids = /^(product|ai|ae|other|degree-days):[^/:\s][^/:]*$/;
+const known: ReadonlySet<string> = /* @__PURE__ */ new Set<string>(substances);
+const isAtom = (text: string): boolean => known.has(text) || ids.test(text);
+
+/** Whether a text is a substance: one name, or two as `N/product`. */
+export const isSubstance = (text: string): boolean => {
+  const [top, bottom, more] = text.split("/") as [string, string?, string?];
+  if (more !== undefined) return false;
+  return isAtom(top) && (bottom === undefined || (isAtom(bottom) && !isNeutral(bottom)));
+};
+
+/** The text itself where it is a substance, and a sentence where it is not. */
+export type CheckedSubstance<S extends string> = string extends S
+  ? "a plain string is no substance: give it as a literal, or read it with readQuantity"
+  : S extends `${infer T}/${infer B}`
+    ? [T, B] extends [AtomicSubstance, Exclude<AtomicSubstance, NeutralSubstance>]
+      ? S
+      : `"${S}" is not a substance`
+    : S extends AtomicSubstance
+      ? S
+      : `"${S}" is not a substance`;
+
+type Join<T extends string, B extends string> = T extends B ? "none" : B extends "none" ? T : `${T}/${B}`;
+type Same<A, B> = [A, B] extends [B, A] ? true : false;
+
+/** The substance of a product, or `never` where the algebra has none. */
+export type TimesSubstance<A extends string, B extends string> = A extends NeutralSubstance
+  ? B extends NeutralSubstance
+    ? "none"
+    : B
+  : B extends NeutralSubstance
+    ? A
+    : A extends `${infer T}/${infer U}`
+      ? B extends `${infer V}/${infer W}`
+        ? Same<U, V> extends true
+          ? Join<T, W>
+          : Same<T, W> extends true
+            ? Join<V, U>
+            : never
+        : Same<U, B> extends true
+          ? T
+          : never
+      : B extends `${infer V}/${infer W}`
+        ? Same<A, W> extends true
+          ? V
+          : never
+        : never;
+
+/** The substance of a quotient, or `never` where the algebra has none. */
+export type PerSubstance<A extends string, B extends string> = B extends NeutralSubstance
+  ? A extends NeutralSubstance
+    ? "none"
+    : A
+  : B extends `${infer V}/${infer W}`
+    ? A extends NeutralSubstance
+      ? Join<W, V>
+      : TimesSubstance<A, Join<W, V>>
+    : A extends NeutralSubstance
+      ? `none/${B}`
+      : Same<A, B> extends true
+        ? "none"
+        : A extends `${infer T}/${infer U}`
+          ? Same<T, B> extends true
+            ? `none/${U}`
+            : never
+          : `${A}/${B}`;
+
+const isNeutral = (s: string): boolean => s === "none" || s === "treated" || s === "gross" || s === "plan";
+const join = (top: string, bottom: string): string =>
+  top === bottom ? "none" : bottom === "none" ? top : `${top}/${bottom}`;
+const split = (s: string): readonly [string, string] => {
+  const slash = s.indexOf("/");
+  return slash < 0 ? [s, ""] : [s.slice(0, slash), s.slice(slash + 1)];
+};
+
+/** The substance of a product; `undefined` where the algebra has none. */
+export const timesSubstance = (a: string, b: string): string | undefined => {
+  if (isNeutral(a)) return isNeutral(b) ? "none" : b;
+  if (isNeutral(b)) return a;
+  const [t, u] = split(a);
+  const [v, w] = split(b);
+  if (u !== "" && u === v) return w === "" ? t : join(t, w);
+  if (w !== "" && w === t) return u === "" ? v : join(v, u);
+  return undefined;
+};
+
+/** The substance of a quotient; `undefined` where the algebra has none. */
+export const perSubstance = (a: string, b: string): string | undefined => {
+  if (isNeutral(b)) return isNeutral(a) ? "none" : a;
+  const [v, w] = split(b);
+  if (w !== "") return isNeutral(a) ? join(w, v) : timesSubstance(a, join(w, v));
+  if (isNeutral(a)) return `none/${b}`;
+  if (a === b) return "none";
+  const [t, u] = split(a);
+  if (u === "") return `${a}/${b}`;
+  return t === b ? `none/${u}` : undefined;
+};
