@@ -1,0 +1,16 @@
+export { areaOfShape } from "./area-of-shape.js";
+export { averageRadiusArea, type RadiusRule } from "./average-radius-area.js";
+export { annulusArea, type Circle, circleArea, sectorArea } from "./circle-area.js";
+export { coverVolume } from "./cover-volume.js";
+export { cuboidVolume } from "./cuboid-volume.js";
+export { cylinderVolume } from "./cylinder-volume.js";
+export { ellipseArea } from "./ellipse-area.js";
+export { type NamedArea, netArea, type SiteArea } from "./net-area.js";
+export { type OffsetRule, type Offsets, offsetArea } from "./offset-area.js";
+export { type PlanePoint, polygonArea } from "./polygon-area.js";
+export { rectangleArea } from "./rectangle-area.js";
+export { type SiteDescription, siteArea } from "./site-area.js";
+export type { Measure, SiteShape } from "./site-shape.js";
+export { surfaceArea } from "./surface-area.js";
+export { trapezoidArea } from "./trapezoid-area.js";
+export { triangleArea, triangleAreaFromSides } from "./triangle-area.js";

@@ -1,0 +1,71 @@
+import { describe, expectTypeOf, test } from "vitest";
+import { type Quantity, quantity } from "../../src/quantity/index.js";
+import {
+  areaOfShape,
+  circleArea,
+  netArea,
+  offsetArea,
+  polygonArea,
+  rectangleArea,
+  type SiteShape,
+  siteArea,
+  surfaceArea,
+} from "../../src/site/index.js";
+
+type Area = Quantity<"area", "none">;
+const ft = quantity(1, "ft");
+
+describe("types of the site room", () => {
+  test("results are areas", () => {
+    expectTypeOf(rectangleArea({ length: ft, width: ft })).toEqualTypeOf<Quantity<"area", "none">>();
+    expectTypeOf(siteArea({ parts: [] }).net).toEqualTypeOf<Area>();
+    expectTypeOf(netArea({ parts: [{ area: quantity(1, "m2") }] }).gross).toEqualTypeOf<Area>();
+    expectTypeOf(surfaceArea(quantity(1, "m2", "plan"), quantity(5, "% grade"))).toEqualTypeOf<Area>();
+  });
+
+  test("an area or a mass is no length", () => {
+    // @ts-expect-error an area
+    rectangleArea({ length: quantity(1, "ft2"), width: ft });
+    // @ts-expect-error a mass
+    rectangleArea({ length: ft, width: quantity(1, "lb") });
+    // @ts-expect-error the width is not there
+    rectangleArea({ length: ft });
+  });
+
+  test("a circle takes one measure", () => {
+    // @ts-expect-error two measures
+    circleArea({ radius: ft, diameter: ft });
+    // @ts-expect-error none
+    circleArea({});
+  });
+
+  test("offsets are widths, or left and right", () => {
+    // @ts-expect-error both
+    offsetArea({ spacing: ft, widths: [ft], left: [ft], right: [ft] });
+    // @ts-expect-error an unknown rule
+    offsetArea({ spacing: ft, widths: [ft, ft], rule: "simpsons" });
+  });
+
+  test("numbers need a unit of length", () => {
+    // @ts-expect-error no unit
+    polygonArea([[0, 0]]);
+    // @ts-expect-error a unit of area
+    polygonArea([[0, 0]], "ft2");
+  });
+
+  test("a treated area is no plan area, a percentage no slope", () => {
+    // @ts-expect-error treated
+    surfaceArea(quantity(1, "m2", "treated"), quantity(5, "deg"));
+    // @ts-expect-error a bare percentage
+    surfaceArea(quantity(1, "m2"), quantity(5, "%"));
+  });
+
+  test("a shape in JSON: literals and quantities", () => {
+    expectTypeOf(areaOfShape({ shape: "measured", area: quantity(1, "acre") })).toEqualTypeOf<Area>();
+    // @ts-expect-error an unknown shape
+    areaOfShape({ shape: "hexagon" });
+    // @ts-expect-error a field that the shape does not have
+    const lawn: SiteShape = { shape: "rectangle", length: ft, width: ft, radius: ft };
+    expectTypeOf(lawn).toExtend<SiteShape>();
+  });
+});
