@@ -52,10 +52,10 @@ export interface Problem {
 }
 
 /** What a {@link Problem} says, in one line of English. */
-export const problemText = (problem: Problem): string =>
-  `${problem.path}: expected ${problem.expected}, got ${problem.got}` +
-  (problem.suggestion === undefined ? "" : ` (did you mean ${problem.suggestion}?)`) +
-  (problem.choices === undefined ? "" : ` (say which: ${problem.choices.join(", ")})`);
+export const problemText = ({ path, expected, got, suggestion, choices }: Problem): string =>
+  `${path}: expected ${expected}, got ${got}` +
+  (suggestion ? ` (did you mean ${suggestion}?)` : "") +
+  (choices ? ` (say which: ${choices.join(", ")})` : "");
 
 /**
  * The one error class of the library. It carries every problem that was found, not just the first:
@@ -76,11 +76,11 @@ export const problemText = (problem: Problem): string =>
  * ```
  */
 export class RatewrightError extends Error {
-  readonly code: ErrorCode;
-  readonly path: string;
-  readonly got: string;
-  readonly expected: string;
-  readonly suggestion: string | undefined;
+  declare readonly code: ErrorCode;
+  declare readonly path: string;
+  declare readonly got: string;
+  declare readonly expected: string;
+  declare readonly suggestion?: string;
   readonly problems: readonly Problem[];
 
   /**
@@ -89,33 +89,29 @@ export class RatewrightError extends Error {
   constructor(problems: Problem | readonly Problem[]) {
     const all: readonly Problem[] = "code" in problems ? [problems] : problems;
     super(all.map(problemText).join("\n"));
+    Object.assign(this, all[0]);
     this.name = "RatewrightError";
-    const first = all[0] as Problem;
-    this.code = first.code;
-    this.path = first.path;
-    this.got = first.got;
-    this.expected = first.expected;
-    this.suggestion = first.suggestion;
     this.problems = all;
   }
 }
 
 /** How a received value is shown in a {@link Problem}: short, and safe for any input. */
 export const shown = (value: unknown): string => {
-  if (typeof value === "string") {
-    return JSON.stringify(value.length > 60 ? `${value.slice(0, 57)}...` : value);
-  }
-  if (typeof value === "number") return Object.is(value, -0) ? "-0" : String(value);
-  if (value === null || typeof value !== "object") {
-    return typeof value === "function" ? "a function" : String(value);
-  }
+  if (typeof value === "string") return JSON.stringify(value.slice(0, 60));
+  if (typeof value === "function") return "a function";
+  if (Object(value) !== value) return String(value);
   if (Array.isArray(value)) return `a list of ${value.length}`;
-  const q = value as { value?: unknown; unit?: unknown; of?: unknown };
-  if (typeof q.value === "number" && typeof q.unit === "string") {
-    return `${q.value} ${q.unit.slice(0, 40)}${typeof q.of === "string" && q.of !== "none" ? ` of ${q.of.slice(0, 40)}` : ""}`;
-  }
-  return "a record";
+  const { value: number, unit, of } = value as QuantityLike;
+  return typeof number !== "number" || typeof unit !== "string"
+    ? "a record"
+    : `${number} ${unit}${of && of !== "none" ? ` of ${of}` : ""}`.slice(0, 90);
 };
+
+interface QuantityLike {
+  readonly value?: unknown;
+  readonly unit?: unknown;
+  readonly of?: unknown;
+}
 
 /** Throws one {@link Problem} as a {@link RatewrightError}. */
 export const fail = (

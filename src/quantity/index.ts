@@ -1,19 +1,49 @@
-export { type BaseUnit, baseUnits } from "./base-units.js";
+export { type BaseUnit, type BaseUnitDimension, type BaseUnitOf, unitTable } from "./base-units.js";
+export {
+  depthOf,
+  type FractionDimension,
+  fractionByVolume,
+  fractionByWeight,
+  shareOf,
+  temperatureDifference,
+  volumePerAreaOf,
+  weightFractionOf,
+  weightPerVolumeOf,
+} from "./crossing.js";
 export {
   type BaseDimension,
   type Dimension,
-  oneWayProducts,
   type PerDimension,
   type PlainDimension,
-  productTable,
   rateQuotients,
   simpleQuotients,
   type TimesDimension,
 } from "./dimensions.js";
 export { type ErrorCode, fail, type Problem, problemText, RatewrightError, shown } from "./errors.js";
-export { type Bound, expectNumber, expectQuantity } from "./expect.js";
+export { expectNumber } from "./expect.js";
 export { max, min, sum } from "./fold.js";
-export { type Addend, Quantity, type QuantityJson, quantity, quantityOf } from "./quantity.js";
+export { type FormatOptions, format } from "./format.js";
+export { type CheckedCurrency, money } from "./money.js";
+export type { DecimalSign } from "./number-text.js";
+export { type ParseOptions, parseQuantity, parseRange, type QuantityRange } from "./parse.js";
+export { oneWayProducts, productTable } from "./product-table.js";
+export {
+  type Addend,
+  type Bound,
+  expectQuantity,
+  Quantity,
+  type QuantityJson,
+  quantity,
+  quantityOf,
+} from "./quantity.js";
+export {
+  type ExpectedQuantity,
+  type QuantityInput,
+  type QuantityReading,
+  quantityFrom,
+  readQuantity,
+} from "./read.js";
+export { type QuantitySchema, quantitySchema, type SchemaIssue } from "./schema.js";
 export {
   type AtomicSubstance,
   type CheckedSubstance,
@@ -26,6 +56,9 @@ export {
   type TimesSubstance,
   timesSubstance,
 } from "./substances.js";
+export { suggestSubstance, suggestUnit } from "./suggest.js";
+export { type FromUcumOptions, fromUcum, toUcum } from "./ucum.js";
+export { type UnitSystem, unitName, unitSymbol, unitSystem } from "./unit-names.js";
 export {
   type AnyUnitHint,
   type CheckedUnit,
@@ -35,3 +68,4 @@ export {
   type Unit,
   type UnitHint,
 } from "./unit-text.js";
+export { isDimension, isUnit, type UnitChoice, unitsOf } from "./units-of.js";

@@ -1,6 +1,6 @@
-import { perPlan, timesPlan } from "./arithmetic.js";
+import { planFor } from "./arithmetic.js";
 import type { PerDimension, TimesDimension } from "./dimensions.js";
-import { fail } from "./errors.js";
+import { fail, shown } from "./errors.js";
 import {
   type CheckedSubstance,
   isSubstance,
@@ -59,7 +59,7 @@ export class Quantity<in out D extends string, in out S extends string> {
 
   /** Use {@link quantity}: the constructor does not check that unit, substance and dimension exist. */
   constructor(value: number, unit: string, of: S, dimension: D) {
-    if (!Number.isFinite(value)) fail("not-finite", "value", value, "a finite number");
+    if (!Number.isFinite(value)) fail("not-finite", "value", value, finite);
     this.value = value + 0;
     this.unit = unit;
     this.of = of;
@@ -119,10 +119,9 @@ export class Quantity<in out D extends string, in out S extends string> {
 
   /** -1, 0 or 1 as this is less than, equal to or more than the other, to the last digit. */
   compare(other: Quantity<D, S>): -1 | 0 | 1 {
-    const there = operand(other, "other");
-    sameKind(this as unknown as Any, there, this.dimension);
+    const there = expectQuantity(other, this, "other");
     const value = converted(there.value, there.unit, this.unit);
-    return this.value < value ? -1 : this.value > value ? 1 : 0;
+    return Math.sign(this.value - value) as -1 | 0 | 1;
   }
 
   /** `{ value, unit, of }`, which `quantityFrom` reads back. */
@@ -132,27 +131,25 @@ export class Quantity<in out D extends string, in out S extends string> {
 
   /** The quantity as text, for a log line; `format` writes for people. */
   toString(): string {
-    return `${this.value} ${this.unit}${this.of === "none" ? "" : ` of ${this.of}`}`;
+    return shown(this);
   }
 
   /** Always throws: `a + b` and `a < b` on quantities would forget their units. */
   valueOf(): never {
-    return fail("type", "quantity", this, "plus, minus or compare; operators do not see units");
+    return fail("type", "quantity", this, "plus, minus or compare");
   }
 }
 
 type Any = Quantity<string, string>;
 
-const sameKind = (one: Any, other: Any, dimension: string): void => {
-  if (other.dimension !== dimension) fail("unit/mismatch", "other", other, `a quantity of ${dimension}`);
-  if (other.of !== one.of) fail("substance/mismatch", "other", other, `a quantity of ${one.of}`);
-};
-
 const shifted = (one: Any, input: unknown, sign: 1 | -1): unknown => {
-  const other = operand(input, "other");
   const degrees = one.dimension === "temperature";
-  sameKind(one, other, degrees ? "temperature difference" : one.dimension);
-  const unit = degrees ? (one.unit === "°F" ? "°F diff" : "°C diff") : one.unit;
+  const unit = degrees ? `${one.unit === "K" ? "°C" : one.unit} diff` : one.unit;
+  const other = expectQuantity(
+    input,
+    { dimension: degrees ? "temperature difference" : one.dimension, of: one.of },
+    "other",
+  );
   return new Quantity(
     one.value + sign * converted(other.value, other.unit, unit),
     one.unit,
@@ -162,25 +159,27 @@ const shifted = (one: Any, input: unknown, sign: 1 | -1): unknown => {
 };
 
 const scaled = (one: Any, factor: number, divisor: number): unknown => {
-  if (!Number.isFinite(factor)) fail("not-finite", "factor", factor, "a finite number");
-  if (!Number.isFinite(divisor)) fail("not-finite", "divisor", divisor, "a finite number");
-  if (divisor === 0) fail("range", "divisor", 0, "a number other than 0");
   if (one.dimension === "temperature")
-    fail("type", "factor", factor, "no factor: a temperature has no multiple");
+    fail("type", "number", factor, "a difference: a temperature has no multiple");
+  if (!Number.isFinite(factor * divisor)) fail("not-finite", "number", factor * divisor, finite);
+  if (divisor === 0) fail("range", "number", 0, notZero);
   return new Quantity((one.value * factor) / divisor, one.unit, one.of, one.dimension);
 };
 
+const finite = "a finite number";
+const notZero = "anything but 0";
+
 const combined = (one: Any, input: unknown, divide: boolean): unknown => {
   const other = operand(input, "other");
-  const verb = divide ? "divided" : "multiplied";
+  const by = divide ? "that can divide" : "that can multiply";
   const [a, b] = [knownUnit(one.unit, "this"), knownUnit(other.unit, "other")];
   const plan =
-    (divide ? perPlan(a, b) : timesPlan(a, b)) ??
-    fail("unit/mismatch", "other", other, `a quantity by which ${one.dimension} can be ${verb}`);
+    planFor(a, b, divide ? -1 : 1) ??
+    fail("unit/mismatch", "other", other, `a quantity ${by} ${one.dimension}`);
   const of =
     (divide ? perSubstance : timesSubstance)(one.of, other.of) ??
-    fail("substance/mismatch", "other", other, `a substance by which ${one.of} can be ${verb}`);
-  if (divide && other.value === 0) fail("range", "other", other, "a quantity other than 0");
+    fail("substance/mismatch", "other", other, `a substance ${by} ${one.of}`);
+  if (divide && other.value === 0) fail("range", "other", other, notZero);
   const value = divide ? one.value / other.value : one.value * other.value;
   return new Quantity((value * plan.top) / plan.bottom, plan.unit, of, plan.dimension);
 };
@@ -189,19 +188,40 @@ const combined = (one: Any, input: unknown, divide: boolean): unknown => {
 export const converted = (value: number, from: string, to: string): number => {
   const ratio = ratioOf(from, to, "unit");
   const result = ((value - ratio.from) * ratio.top) / ratio.bottom + ratio.to;
-  return Number.isFinite(result)
-    ? result
-    : fail("not-finite", "value", value, `a number that fits into ${to}`);
+  return Number.isFinite(result) ? result : fail("not-finite", "value", value, finite);
 };
 
 /** Takes a quantity of this or another copy of the package, or what JSON left of one. */
 export const operand = (input: unknown, path: string): Quantity<string, string> => {
-  const q = input as Partial<Quantity<string, string>> | null | undefined;
-  if (typeof q !== "object" || q === null || typeof q.value !== "number" || typeof q.unit !== "string") {
-    return fail("type", path, input, "a quantity");
+  if (input instanceof Quantity) return input as Any;
+  const q = input as Partial<QuantityJson> | null | undefined;
+  return typeof q?.value === "number" && typeof q.unit === "string"
+    ? quantityOf(q.value, q.unit, q.of ?? "none", path)
+    : fail("type", path, input, "a quantity");
+};
+
+/** How a quantity must lie: above zero, at or above zero, or anywhere. */
+export type Bound = "positive" | "non-negative" | "any";
+
+/**
+ * Takes an argument as a quantity of the given dimension, or throws with its path: what every formula
+ * does at its door. A quantity of another copy of the package and what JSON left of one are taken too.
+ *
+ * @throws RatewrightError `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`
+ */
+export const expectQuantity = <const D extends string, const S extends string = string>(
+  input: unknown,
+  expected: { readonly dimension: D; readonly of?: S; readonly bound?: Bound },
+  path: string,
+): Quantity<D, S> => {
+  const q = operand(input, path);
+  const { dimension, of = q.of, bound = "any" } = expected;
+  if (q.dimension !== dimension) fail("unit/mismatch", path, q, `a quantity of ${dimension}`);
+  if (q.of !== of) fail("substance/mismatch", path, q, `a quantity of ${of}`);
+  if (bound !== "any" && (bound === "positive" ? q.value <= 0 : q.value < 0)) {
+    fail("range", path, q, bound === "positive" ? "more than zero" : "zero or more");
   }
-  if (q instanceof Quantity) return q;
-  return quantityOf(q.value, q.unit, (q.of ?? "none") as string, path);
+  return q as unknown as Quantity<D, S>;
 };
 
 /** Makes a quantity out of unchecked parts; throws with the path where one is not right. */
@@ -211,7 +231,7 @@ export const quantityOf = (
   of: string,
   path: string,
 ): Quantity<string, string> => {
-  if (!Number.isFinite(value)) fail("not-finite", path, value, "a finite number");
+  if (!Number.isFinite(value)) fail("not-finite", path, value, finite);
   const parts = knownUnit(unit, path);
   if (of !== "none" && !isSubstance(of))
     fail("substance/unknown", path, of, "a substance, such as N or product");
@@ -246,7 +266,7 @@ export function quantity<const U extends AnyUnitHint | (string & {}), const S ex
   of: CheckedSubstance<S>,
 ): Quantity<DimensionOf<U>, S>;
 export function quantity(value: number, unit: string, of = "none"): unknown {
-  if (!Number.isFinite(value)) fail("not-finite", "value", value, "a finite number");
+  if (!Number.isFinite(value)) fail("not-finite", "value", value, finite);
   const parts = knownUnit(unit, "unit");
   if (of !== "none" && !isSubstance(of))
     fail("substance/unknown", "of", of, "a substance, such as N or product");

@@ -69,15 +69,23 @@ export type AtomicSubstance =
 /** Neutral in products: they say nothing about the stuff. */
 export type NeutralSubstance = "none" | "treated" | "gross" | "plan";
 
-const ids = /^(product|ai|ae|other|degree-days):[^/:\s][^/:]*$/;
-const known: ReadonlySet<string> = /* @__PURE__ */ new Set<string>(substances);
-const isAtom = (text: string): boolean => known.has(text) || ids.test(text);
+let pattern: RegExp | undefined;
 
-/** Whether a text is a substance: one name, or two as `N/product`. */
+/**
+ * Whether a text is a substance: one name, or two as `N/product`. The neutral ones do not stand at the bottom.
+ *
+ * @example
+ * ```ts
+ * import { isSubstance } from "ratewright";
+ * isSubstance("N/product:feed-a"); // => true
+ * isSubstance("nitrogen"); // => false
+ * ```
+ */
 export const isSubstance = (text: string): boolean => {
-  const [top, bottom, more] = text.split("/") as [string, string?, string?];
-  if (more !== undefined) return false;
-  return isAtom(top) && (bottom === undefined || (isAtom(bottom) && !isNeutral(bottom)));
+  const oneOf = (names: readonly string[]): string =>
+    `(${names.join("|")}|(product|ai|ae|other|degree-days):[^/:\\s][^/:]*)`;
+  pattern ??= new RegExp(`^${oneOf(substances)}(/${oneOf(substances.slice(4))})?$`);
+  return pattern.test(text);
 };
 
 /** The text itself where it is a substance, and a sentence where it is not. */
@@ -136,33 +144,24 @@ export type PerSubstance<A extends string, B extends string> = B extends Neutral
             : never
           : `${A}/${B}`;
 
-const isNeutral = (s: string): boolean => s === "none" || s === "treated" || s === "gross" || s === "plan";
-const join = (top: string, bottom: string): string =>
+const isNeutral = (s: string): boolean => /^(none|treated|gross|plan)$/.test(s);
+type Split = readonly [string, string?];
+const join = (top: string, bottom = "none"): string =>
   top === bottom ? "none" : bottom === "none" ? top : `${top}/${bottom}`;
-const split = (s: string): readonly [string, string] => {
-  const slash = s.indexOf("/");
-  return slash < 0 ? [s, ""] : [s.slice(0, slash), s.slice(slash + 1)];
-};
 
 /** The substance of a product; `undefined` where the algebra has none. */
 export const timesSubstance = (a: string, b: string): string | undefined => {
   if (isNeutral(a)) return isNeutral(b) ? "none" : b;
   if (isNeutral(b)) return a;
-  const [t, u] = split(a);
-  const [v, w] = split(b);
-  if (u !== "" && u === v) return w === "" ? t : join(t, w);
-  if (w !== "" && w === t) return u === "" ? v : join(v, u);
-  return undefined;
+  const [t, u] = a.split("/") as unknown as Split;
+  const [v, w] = b.split("/") as unknown as Split;
+  return u === v ? join(t, w) : w === t ? join(v, u) : undefined;
 };
 
 /** The substance of a quotient; `undefined` where the algebra has none. */
 export const perSubstance = (a: string, b: string): string | undefined => {
-  if (isNeutral(b)) return isNeutral(a) ? "none" : a;
-  const [v, w] = split(b);
-  if (w !== "") return isNeutral(a) ? join(w, v) : timesSubstance(a, join(w, v));
-  if (isNeutral(a)) return `none/${b}`;
-  if (a === b) return "none";
-  const [t, u] = split(a);
-  if (u === "") return `${a}/${b}`;
-  return t === b ? `none/${u}` : undefined;
+  if (isNeutral(b)) return timesSubstance(a, b);
+  const [top, bottom = "none"] = b.split("/") as unknown as Split;
+  const inverse = bottom === "none" ? `none/${b}` : join(bottom, top);
+  return timesSubstance(a, inverse) ?? (`${a}${b}`.includes("/") ? undefined : `${a}/${b}`);
 };

@@ -1,19 +1,18 @@
-import type { BaseUnit, baseUnits } from "./base-units.js";
+import type { BaseUnit, BaseUnitDimension, BaseUnitOf } from "./base-units.js";
 import type { Dimension } from "./dimensions.js";
 
 /** A unit text of which only the dimension is known to the compiler: what `isUnit` and `unitsOf` give. */
 export type Unit<D extends string> = string & { readonly "~dimension": D };
 
-type BaseDimensionOf<U extends BaseUnit> = (typeof baseUnits)[U] extends `${infer D}:${string}` ? D : never;
 type PartDimension<U extends string> = U extends BaseUnit
-  ? BaseDimensionOf<U>
+  ? BaseUnitDimension<U>
   : U extends `money:${string}`
     ? U
     : never;
 
 /** The dimension that a unit text has, or `never` where it is not a unit. */
 export type DimensionOf<U extends string> = U extends BaseUnit
-  ? BaseDimensionOf<U>
+  ? BaseUnitDimension<U>
   : U extends { readonly "~dimension": infer D }
     ? D
     : string extends U
@@ -21,7 +20,7 @@ export type DimensionOf<U extends string> = U extends BaseUnit
       : Extract<
           U extends `${infer N}/${infer B}`
             ? B extends BaseUnit
-              ? `${PartDimension<N>}/${BaseDimensionOf<B>}`
+              ? `${PartDimension<N>}/${BaseUnitDimension<B>}`
               : B extends `${infer M}/${infer T}`
                 ? `${PartDimension<N>}/${PartDimension<M>}/${PartDimension<T>}`
                 : never
@@ -45,13 +44,9 @@ export type CheckedUnitOf<U extends string, D extends string> = [DimensionOf<U>]
     ? U
     : `"${U}" is a unit of ${DimensionOf<U> & string}, not of ${D}`;
 
-type BaseUnitsOf<D extends string> = {
-  [U in BaseUnit]: BaseDimensionOf<U> extends D ? U : never;
-}[BaseUnit];
-
 /** What an editor offers for a dimension: its base units and the trade's common quotients. */
 export type UnitHint<D extends string> =
-  | BaseUnitsOf<D>
+  | BaseUnitOf<D>
   | (D extends keyof typeof commonQuotients ? (typeof commonQuotients)[D][number] : never);
 
 /** What an editor offers where any unit may stand. */

@@ -1,4 +1,4 @@
-import { baseUnits, zeroPoints } from "./base-units.js";
+import { unitTable, zeroPoints } from "./base-units.js";
 import { rateQuotients, simpleQuotients } from "./dimensions.js";
 import { fail } from "./errors.js";
 
@@ -6,15 +6,14 @@ import { fail } from "./errors.js";
 export interface UnitParts {
   readonly unit: string;
   readonly dimension: string;
-  /** Exact size in SI units: `size[0] / size[1]`. */
+  /** Exact size in SI units. */
   readonly size: Fraction;
   /** Zero point of a temperature scale; 0 for all others. */
   readonly zero: number;
-  /** Numerator and denominator, where the unit is a quotient. */
-  readonly top: string;
-  readonly bottom: string;
+  /** The base units of a quotient, or the unit itself. */
+  readonly names: readonly string[];
   readonly ratios: Map<string, Ratio>;
-  readonly products: Map<string, unknown>;
+  readonly plans: Map<string, unknown>;
 }
 
 /** An exact fraction of two whole numbers. */
@@ -28,38 +27,29 @@ export interface Ratio {
   readonly to: number;
 }
 
-const reduced = (top: bigint, bottom: bigint): Fraction => {
-  let a = top;
-  let b = bottom;
-  while (b > BigInt(0)) [a, b] = [b, a % b];
-  return [top / a, bottom / a];
+/** A quotient of two fractions, in lowest terms. */
+export const quotient = ([a, b]: Fraction, [c, d]: Fraction): Fraction => {
+  const [top, bottom] = [a * d, b * c];
+  let [p, q] = [top, bottom];
+  while (q) [p, q] = [q, p % q];
+  return [top / p, bottom / p];
 };
 
-const decimal = (text: string): Fraction => {
-  const [whole, part = ""] = text.split(".") as [string, string?];
-  return [BigInt(whole + part), BigInt(`1${"0".repeat(part.length)}`)];
-};
+const one: Fraction = /* @__PURE__ */ (() => [BigInt(1), BigInt(1)])() as Fraction;
 
-/** Reads a size such as `1/16 lb`, `0.0254*0.0254` or `0.3048`. */
+/** Reads a size of the table, such as `1/16 lb`, `0.0254*0.0254` or `0.3048`. */
 const sizeOf = (text: string): Fraction => {
-  const [, numbers = "", of = ""] = /^(\S+) ?(.*)$/.exec(text) as string[];
-  let top = BigInt(1);
-  let bottom = BigInt(1);
-  for (const factor of numbers.split("*")) {
-    const [a, b = "1"] = factor.split("/") as [string, string?];
-    const [an, ad] = decimal(a);
-    const [bn, bd] = decimal(b);
-    top *= an * bd;
-    bottom *= ad * bn;
+  const [numbers = "", ...unit] = text.split(" ");
+  let size = unit.length > 0 ? (unitParts(unit.join(" ")) as UnitParts).size : one;
+  for (const [, over, number = ""] of numbers.matchAll(/(\/?)([\d.]+)/g)) {
+    const [whole = "", part = ""] = number.split(".");
+    const [n, d] = [BigInt(whole + part), BigInt(`1${part.replace(/./g, "0")}`)];
+    size = quotient(size, over ? [n, d] : [d, n]);
   }
-  const [un, ud] = of === "" ? [BigInt(1), BigInt(1)] : (unitParts(of) as UnitParts).size;
-  return reduced(top * un, bottom * ud);
+  return size;
 };
 
 const cache = /* @__PURE__ */ new Map<string, UnitParts>();
-const cacheLimit = 5000;
-
-const currency = /^money:[A-Z]{3}$/;
 
 /** Takes a unit text apart; `undefined` where it is not a unit. Text longer than any unit is refused unread. */
 export const unitParts = (unit: string): UnitParts | undefined => {
@@ -67,52 +57,49 @@ export const unitParts = (unit: string): UnitParts | undefined => {
   if (seen !== undefined) return seen;
   if (typeof unit !== "string" || unit.length > 64) return undefined;
   const parts = read(unit);
-  if (parts !== undefined && cache.size < cacheLimit) cache.set(unit, parts);
+  // The texts that are units are many, though finite: a cap keeps a stranger's list from filling memory.
+  if (parts !== undefined && cache.size < 5000) cache.set(unit, parts);
   return parts;
 };
 
-const make = (unit: string, dimension: string, size: Fraction, top = "", bottom = ""): UnitParts => ({
-  unit,
+/** The table of base units, by dimension. */
+export const table: Readonly<Record<string, Readonly<Record<string, string>>>> = unitTable;
+
+const make = (dimension: string, size: Fraction, names: readonly string[]): UnitParts => ({
+  unit: names.join("/"),
   dimension,
   size,
-  zero: zeroPoints[unit] ?? 0,
-  top,
-  bottom,
+  zero: zeroPoints[names.join()] ?? 0,
+  names,
   ratios: new Map(),
-  products: new Map(),
+  plans: new Map(),
 });
 
-const read = (unit: string): UnitParts | undefined => {
-  if (Object.hasOwn(baseUnits, unit)) {
-    const text: string = baseUnits[unit as keyof typeof baseUnits];
-    const colon = text.indexOf(":");
-    return make(unit, text.slice(0, colon), sizeOf(text.slice(colon + 1)));
-  }
-  if (currency.test(unit)) return make(unit, unit, [BigInt(1), BigInt(1)]);
-  const names = unit.split("/");
-  if (names.length < 2 || names.length > 3) return undefined;
-  const parts = names.map((name) => (name.includes("/") ? undefined : unitParts(name)));
-  const dimension = parts.map((part) => part?.dimension ?? "?").join("/");
-  const plain = dimension.replace(/^money:[A-Z]{3}/, "money");
-  const known: readonly string[] =
-    names.length === 2 ? [...simpleQuotients, ...sameQuotients] : rateQuotients;
-  if (!known.includes(plain)) return undefined;
-  const sizes = (parts as UnitParts[]).map((part) => part.size);
-  const [[n, d], ...below] = sizes as [Fraction, ...Fraction[]];
-  const size = below.reduce<Fraction>(([a, b], [c, e]) => reduced(a * e, b * c), [n, d]);
-  const last = unit.lastIndexOf("/");
-  return make(unit, dimension, size, unit.slice(0, last), unit.slice(last + 1));
-};
+/** Every dimension by name, but for plain money, which has no unit of its own. */
+export const dimensionNames = (): readonly string[] => [
+  ...Object.keys(table),
+  ...simpleQuotients,
+  ...rateQuotients,
+];
 
-const sameQuotients = ["mass/mass", "volume/volume", "length/length"];
+const read = (unit: string): UnitParts | undefined => {
+  for (const dimension in table) {
+    const size = table[dimension]?.[unit];
+    if (typeof size === "string") return make(dimension, sizeOf(size), [unit]);
+  }
+  if (/^money:[A-Z]{3}$/.test(unit)) return make(unit, one, [unit]);
+  const names = unit.split("/");
+  if (names.length > 3 || names.length < 2) return undefined;
+  const parts = names.map((name) => unitParts(name));
+  const dimension = parts.map((part) => part?.dimension).join("/");
+  if (!dimensionNames().includes(dimension.replace(/^money:.../, "money"))) return undefined;
+  const size = (parts as UnitParts[]).map((part) => part.size).reduce(quotient);
+  return make(dimension, size, names);
+};
 
 /** Takes a unit text apart, or throws `unit/unknown`. */
 export const knownUnit = (unit: string, path: string): UnitParts =>
-  unitParts(unit) ?? fail("unit/unknown", path, unit, "a unit, such as lb, fl oz/1000 ft2 or kg/ha");
-
-/** The exact ratio of two units of one dimension, as a fraction. */
-export const exactRatio = (from: UnitParts, to: UnitParts): Fraction =>
-  reduced(from.size[0] * to.size[1], from.size[1] * to.size[0]);
+  unitParts(unit) ?? fail("unit/unknown", path, unit, "a unit, such as lb or fl oz/acre");
 
 /** How to get from one unit to another of the same dimension; throws where there is no way. */
 export const ratioOf = (from: string, to: string, path: string): Ratio => {
@@ -120,10 +107,9 @@ export const ratioOf = (from: string, to: string, path: string): Ratio => {
   const seen = source.ratios.get(to);
   if (seen !== undefined) return seen;
   const target = knownUnit(to, path);
-  if (source.dimension !== target.dimension) {
-    fail("unit/mismatch", path, to, `a unit of ${source.dimension}, which ${from} measures`);
-  }
-  const [top, bottom] = exactRatio(source, target);
+  if (source.dimension !== target.dimension)
+    fail("unit/mismatch", path, to, `a unit of ${source.dimension}, as ${from} is`);
+  const [top, bottom] = quotient(source.size, target.size);
   const ratio = { top: Number(top), bottom: Number(bottom), from: source.zero, to: target.zero };
   source.ratios.set(to, ratio);
   return ratio;

@@ -1,0 +1,155 @@
+import {
+  expectQuantity,
+  isSubstance,
+  type Problem,
+  type Quantity,
+  RatewrightError,
+  shown,
+} from "../quantity/index.js";
+import { type Analysis, analysis, percentOf } from "./analysis.js";
+
+/** A fertilizer product: what its label states. Plain data; its quantities become JSON and come back. */
+export interface Fertilizer<Id extends string = string> {
+  readonly type: "fertilizer";
+  readonly version: 1;
+  /** Tags every amount of this product, so that two products are never mixed up. */
+  readonly id: Id;
+  readonly name?: string;
+  /** A liquid is weighed only through its density. */
+  readonly form: "dry" | "liquid";
+  readonly analysis: Analysis;
+  /** Slow-release nitrogen as the label prints it: percent of PRODUCT, not of nitrogen. */
+  readonly slowNitrogen?: Quantity<"mass/mass", "N:slow/product">;
+  /** Of a liquid, at the temperature at which it is measured out. */
+  readonly density?: Quantity<"mass/volume", "product">;
+  /** What one bag, jug or tote holds. */
+  readonly package?: Quantity<"mass", "none"> | Quantity<"volume", "none">;
+}
+
+/** What {@link fertilizer} is told: the label, with the analysis as text or as a record. */
+export interface FertilizerInput<Id extends string = string> {
+  readonly id: Id;
+  readonly name?: string;
+  /** `"dry"` where it is left out. */
+  readonly form?: "dry" | "liquid";
+  readonly analysis: string | Analysis;
+  /** How a grade in text is read; oxides where it is left out, as on United States labels. */
+  readonly basis?: "oxide" | "element";
+  readonly slowNitrogen?: Quantity<"mass/mass", "N:slow/product">;
+  readonly density?: Quantity<"mass/volume", "product">;
+  readonly package?: Quantity<"mass", "none"> | Quantity<"volume", "none">;
+}
+
+/**
+ * A fertilizer record from what its label states, checked.
+ *
+ * Where the form is left out the product is dry; a density, or a package by volume, then is a conflict.
+ * Where no slow-release nitrogen is stated, all nitrogen counts as quick: a label that claims slow
+ * release must state it.
+ *
+ * @throws RatewrightError with every problem of the record: `missing`, `text`, `range`, `conflict`,
+ *   `unit/mismatch`, `substance/mismatch`
+ *
+ * @example
+ * ```ts
+ * import { fertilizer, quantity } from "ratewright";
+ * const feed = fertilizer({
+ *   id: "feed-a",
+ *   analysis: "24-0-11",
+ *   slowNitrogen: quantity(12, "% w/w", "N:slow/product"),
+ *   package: quantity(50, "lb"),
+ * });
+ * feed.analysis.percent; // => { N: 24, P2O5: 0, K2O: 11 }
+ * feed.form; // => "dry"
+ * ```
+ */
+export const fertilizer = <const Id extends string>(
+  input: FertilizerInput<Id>,
+  path = "fertilizer",
+): Fertilizer<Id> => {
+  const problems: Problem[] = [];
+  const attempt = <T>(work: () => T): T | undefined => {
+    try {
+      return work();
+    } catch (error) {
+      if (!(error instanceof RatewrightError)) throw error;
+      problems.push(...error.problems);
+      return undefined;
+    }
+  };
+  const problem = (code: Problem["code"], at: string, got: unknown, expected: string): void => {
+    problems.push({ code, path: `${path}.${at}`, got: shown(got), expected });
+  };
+  if (typeof input !== "object" || input === null) {
+    throw new RatewrightError({ code: "type", path, got: shown(input), expected: "a fertilizer record" });
+  }
+  const { id, name, form = "dry" } = input;
+  if (typeof id !== "string" || !isSubstance(`product:${id}`)) {
+    problem(
+      id === undefined ? "missing" : "type",
+      "id",
+      id,
+      "a short name without slash or colon, such as feed-a",
+    );
+  }
+  if (name !== undefined && typeof name !== "string") problem("type", "name", name, "text");
+  if (form !== "dry" && form !== "liquid") problem("type", "form", form, '"dry" or "liquid"');
+  const stated =
+    input.analysis === undefined
+      ? problem("missing", "analysis", undefined, 'a grade such as "24-0-11"')
+      : attempt(() => analysis(input.analysis, input.basis, `${path}.analysis`));
+  const slow =
+    input.slowNitrogen &&
+    attempt(() =>
+      expectQuantity(
+        input.slowNitrogen,
+        { dimension: "mass/mass", of: "N:slow/product", bound: "non-negative" },
+        `${path}.slowNitrogen`,
+      ),
+    );
+  if (slow !== undefined && stated !== undefined) {
+    const total = percentOf(stated, "N");
+    if (slow.in("% w/w") > total * (1 + 1e-9)) {
+      problem("conflict", "slowNitrogen", slow, `at most the ${total} % N of the analysis`);
+    }
+  }
+  const density =
+    input.density &&
+    attempt(() =>
+      expectQuantity(
+        input.density,
+        { dimension: "mass/volume", of: "product", bound: "positive" },
+        `${path}.density`,
+      ),
+    );
+  const held = input.package && attempt(() => packageOf(input.package, `${path}.package`));
+  if (form === "dry" && input.density !== undefined) {
+    problem("conflict", "density", input.density, 'no density for a dry product, or form "liquid"');
+  }
+  if (form === "dry" && held?.dimension === "volume") {
+    problem("conflict", "package", held, 'a weight for a dry product, or form "liquid"');
+  }
+  if (problems.length > 0) throw new RatewrightError(problems);
+  return {
+    type: "fertilizer",
+    version: 1,
+    id,
+    ...(name === undefined ? {} : { name }),
+    form,
+    analysis: stated as Analysis,
+    ...(slow === undefined ? {} : { slowNitrogen: slow }),
+    ...(density === undefined ? {} : { density }),
+    ...(held === undefined ? {} : { package: held }),
+  };
+};
+
+const packageOf = (input: unknown, path: string): Quantity<"mass", "none"> | Quantity<"volume", "none"> => {
+  const dimension = (input as { dimension?: unknown }).dimension;
+  const unit = (input as { unit?: unknown }).unit;
+  const volume =
+    dimension === "volume" ||
+    (typeof unit === "string" && /^(mL|L|m3|(imp )?gal|qt|pt|(imp )?fl oz)$/.test(unit));
+  return volume
+    ? expectQuantity(input, { dimension: "volume", of: "none", bound: "positive" }, path)
+    : expectQuantity(input, { dimension: "mass", of: "none", bound: "positive" }, path);
+};
