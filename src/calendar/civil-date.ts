@@ -1,0 +1,141 @@
+import { fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import { type DateFields, dayNumber, daysOfMonth, fieldsOf } from "./day-number.js";
+
+/**
+ * A calendar date without time of day or time zone, as ISO 8601 writes it: `"2026-05-01"`. It is plain
+ * text, so that it goes through JSON as it is. The compiler sees the pattern only; every function that
+ * takes one checks that the day exists.
+ */
+export type CivilDate = `${number}-${number}-${number}`;
+
+/** A date object whose text is an ISO 8601 date, such as a `Temporal.PlainDate`. A `Date` is none. */
+export interface PlainDateLike {
+  readonly year: number;
+  readonly month: number;
+  readonly day: number;
+  toString(): string;
+}
+
+const pattern = /^(\d{4})-(\d{2})-(\d{2})$/;
+const wanted = "a calendar date written YYYY-MM-DD, of the years 0001 to 9999";
+const two = (n: number): string => String(n).padStart(2, "0");
+
+/** Writes a date. */
+export const dateText = ({ year, month, day }: DateFields): CivilDate =>
+  `${String(year).padStart(4, "0")}-${two(month)}-${two(day)}` as CivilDate;
+
+const exists = ({ year, month, day }: DateFields): boolean =>
+  year >= 1 && month >= 1 && month <= 12 && day >= 1 && day <= daysOfMonth(year, month);
+
+const fields = (year: string, month: string, day: string): DateFields => ({
+  year: Number(year),
+  month: Number(month),
+  day: Number(day),
+});
+
+/** What the writer of another notation may have meant: every reading that is a date. */
+const readings = (text: string): CivilDate[] => {
+  const [, y, a, b] = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(text) ?? [];
+  const [, c, d, z] = /^(\d{1,2})[-/.](\d{1,2})[-/.](\d{4})$/.exec(text) ?? [];
+  const found: DateFields[] = [];
+  if (y !== undefined) found.push(fields(y, a as string, b as string));
+  if (z !== undefined) found.push(fields(z, c as string, d as string), fields(z, d as string, c as string));
+  return [...new Set(found.filter(exists).map(dateText))];
+};
+
+const isDate = (input: unknown): boolean => Object.prototype.toString.call(input) === "[object Date]";
+
+/** What is wrong with a text or object as a date, or its fields. */
+export const readDate = (input: unknown, path: string): DateFields | Problem => {
+  const problem = (expected: string, more: object = {}): Problem => ({
+    code: "date",
+    path,
+    got: isDate(input) ? "a Date" : shown(input),
+    expected,
+    ...more,
+  });
+  if (isDate(input)) {
+    return problem("a calendar date, for a Date is an instant and its day depends on a time zone", {
+      suggestion: "the day as text, YYYY-MM-DD",
+    });
+  }
+  const object = typeof input === "object" && input !== null;
+  const text = object ? String(input) : input;
+  if (typeof text !== "string") return problem(wanted);
+  const [, y, m, d] = pattern.exec(text) ?? [];
+  if (y === undefined) {
+    const meant = readings(text);
+    const [only] = meant;
+    return problem(wanted, meant.length > 1 ? { choices: meant } : only ? { suggestion: only } : {});
+  }
+  const parts = fields(y, m as string, d as string);
+  if (exists(parts)) return parts;
+  const { year, month } = parts;
+  return problem(
+    year >= 1 && month >= 1 && month <= 12
+      ? `a day that exists: ${y}-${m} has ${daysOfMonth(year, month)} days`
+      : wanted,
+  );
+};
+
+/** The fields of a date, or throws `date` with the path. */
+export const dateFields = (input: unknown, path: string): DateFields => {
+  const read = readDate(input, path);
+  if ("code" in read) throw new RatewrightError(read);
+  return read;
+};
+
+/** The day number of a date, or throws `date` with the path. */
+export const dayNumberOf = (input: unknown, path: string): number => dayNumber(dateFields(input, path));
+
+/** The date of a day number, or throws `range` with the path. */
+export const dateOfNumber = (number: number, path: string): CivilDate => dateText(fieldsOf(number, path));
+
+/**
+ * Takes a text or a date object as a calendar date.
+ *
+ * A `Date` is refused: it is an instant, and the day on which it falls depends on a time zone that it
+ * does not carry. Other notations (`5/1/2026`) are refused with the readings that they may have.
+ *
+ * @param input - `"2026-05-01"`, or an object whose text is that, such as a `Temporal.PlainDate`
+ * @param path - how an error names the argument
+ * @throws RatewrightError `date`
+ * Source of the notation: ISO 8601-1:2019, calendar date in extended format.
+ *
+ * @example
+ * ```ts
+ * import { civilDate, RatewrightError } from "ratewright";
+ * civilDate("2026-05-01"); // => "2026-05-01"
+ * try {
+ *   civilDate("5/1/2026", "visits[0].date");
+ * } catch (error) {
+ *   if (error instanceof RatewrightError) {
+ *     error.path; // => "visits[0].date"
+ *     error.problems[0]?.choices; // => ["2026-05-01", "2026-01-05"]
+ *   }
+ * }
+ * ```
+ */
+export const civilDate = (input: string | PlainDateLike, path = "date"): CivilDate =>
+  dateText(dateFields(input, path));
+
+/**
+ * Whether a value is a calendar date as text, of a day that exists.
+ *
+ * @example
+ * ```ts
+ * import { isCivilDate } from "ratewright";
+ * isCivilDate("2024-02-29"); // => true
+ * isCivilDate("2026-02-29"); // => false
+ * ```
+ */
+export const isCivilDate = (input: unknown): input is CivilDate =>
+  typeof input === "string" && !("code" in readDate(input, "date"));
+
+/** Takes a whole number, or throws with its path. */
+export const wholeNumber = (input: unknown, path: string): number =>
+  Number.isSafeInteger(input)
+    ? (input as number) + 0
+    : typeof input === "number" && Number.isFinite(input)
+      ? fail("range", path, input, "a whole number")
+      : fail("not-finite", path, input, "a whole number");

@@ -1,0 +1,96 @@
+import { fail, type Problem, quantityOf, RatewrightError, shown } from "../quantity/index.js";
+import { type CivilDate, readDate } from "./civil-date.js";
+import { dayNumber, lastDay } from "./day-number.js";
+
+/** A number for each day, or `null` where there is none: a gap is part of the record. */
+export type DailyValues = readonly (number | null)[];
+
+/**
+ * One value per day, from a date on, in one unit: rain, evapotranspiration, soil temperature. Plain
+ * JSON; gaps are `null` and stay visible.
+ */
+export interface DailySeries {
+  readonly type: "daily-series";
+  readonly version: 1;
+  /** The date of the first value. */
+  readonly start: CivilDate;
+  /** The unit of all values, such as `"mm"`. */
+  readonly unit: string;
+  /** What is measured, for a reader: `"rain at the bowling lawn"`. */
+  readonly what: string;
+  /** Who measured it, and how. */
+  readonly source: string;
+  readonly values: DailyValues;
+}
+
+/** Collects what is wrong with the start of a series and a list of daily values. */
+export const dailyProblems = (
+  start: unknown,
+  lists: readonly (readonly [path: string, list: unknown])[],
+): Problem[] => {
+  const problems: Problem[] = [];
+  const read = readDate(start, "start");
+  if ("code" in read) problems.push(read);
+  for (const [path, list] of lists) {
+    if (!Array.isArray(list)) {
+      problems.push({ code: "type", path, got: shown(list), expected: "a list of numbers and null" });
+      continue;
+    }
+    if (list.length === 0) {
+      problems.push({ code: "missing", path, got: "an empty list", expected: "at least one day" });
+    }
+    if (!("code" in read) && dayNumber(read) + list.length - 1 > lastDay) {
+      problems.push({ code: "range", path, got: shown(list), expected: "days before the end of 9999" });
+    }
+    for (const [i, value] of Array.from(list as unknown[]).entries()) {
+      if (value === null || (typeof value === "number" && Number.isFinite(value))) continue;
+      problems.push({
+        code: "not-finite",
+        path: `${path}[${i}]`,
+        got: shown(value),
+        expected: "a finite number, or null for a day without one",
+      });
+    }
+  }
+  return problems;
+};
+
+/** A field of text that must not be empty. */
+export const textProblems = (record: Readonly<Record<string, unknown>>): Problem[] =>
+  Object.entries(record)
+    .filter(([, text]) => typeof text !== "string" || text.trim() === "")
+    .map(([path, text]) => ({
+      code: "missing",
+      path,
+      got: shown(text),
+      expected: "a text that is not empty",
+    }));
+
+/**
+ * Makes a daily series, and reports everything that is wrong with it at once. Nothing is filled in.
+ *
+ * @throws RatewrightError `date`, `unit/unknown`, `type`, `missing`, `not-finite` with paths such as `values[3]`
+ *
+ * @example
+ * ```ts
+ * import { dailySeries, gapsOf, seriesDay } from "ratewright";
+ * const rain = dailySeries({
+ *   start: "2026-05-01", unit: "mm", what: "rain", source: "gauge at the depot", values: [0, 4.5, null],
+ * });
+ * seriesDay(rain, "2026-05-02"); // => 4.5
+ * gapsOf(rain); // => [{ from: "2026-05-03", to: "2026-05-03", days: 1, missing: ["values"] }]
+ * ```
+ */
+export const dailySeries = (input: Omit<DailySeries, "type" | "version">): DailySeries => {
+  if (typeof input !== "object" || input === null) return fail("type", "series", input, "a record");
+  const { start, unit, what, source, values } = input;
+  const problems = [...dailyProblems(start, [["values", values]]), ...textProblems({ what, source })];
+  try {
+    quantityOf(0, unit, "none", "unit");
+  } catch (error) {
+    if (!(error instanceof RatewrightError)) throw error;
+    problems.push(...error.problems);
+  }
+  if (problems.length > 0) throw new RatewrightError(problems);
+  return { type: "daily-series", version: 1, start, unit, what, source, values: [...values] };
+};

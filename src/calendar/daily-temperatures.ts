@@ -1,0 +1,134 @@
+import { fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import type { CivilDate } from "./civil-date.js";
+import { type DailyValues, dailyProblems, textProblems } from "./daily-series.js";
+
+/**
+ * Where a temperature is measured: in the air, or in the soil at a depth. A figure found with one is
+ * not a figure for the other. The depth is written as its source states it, `soil at 2.5 cm`.
+ */
+export type TemperatureSensor = "air" | `soil at ${number} cm` | `soil at ${number} in`;
+
+/**
+ * The lowest and highest temperature of each day, from a date on. Plain JSON; a day without a figure
+ * is `null` and stays visible.
+ */
+export interface DailyTemperatures {
+  readonly type: "daily-temperatures";
+  readonly version: 1;
+  /** The date of the first day. */
+  readonly start: CivilDate;
+  /** The scale of all figures. */
+  readonly unit: "°C" | "°F";
+  readonly min: DailyValues;
+  readonly max: DailyValues;
+  readonly sensor: TemperatureSensor;
+  /** Who measured it: the station, and whether it is observed, forecast or a normal. */
+  readonly source: string;
+}
+
+/**
+ * Whether a text names a sensor, with the depth written in its shortest form.
+ *
+ * @example
+ * ```ts
+ * import { isSensor } from "ratewright";
+ * isSensor("soil at 4 in"); // => true
+ * isSensor("soil"); // => false
+ * ```
+ */
+export const isSensor = (text: unknown): text is TemperatureSensor => {
+  if (text === "air") return true;
+  const [, depth] = (typeof text === "string" ? /^soil at (\S+) (?:cm|in)$/.exec(text) : null) ?? [];
+  return (
+    depth !== undefined && Number(depth) > 0 && /^[\d.]+$/.test(depth) && String(Number(depth)) === depth
+  );
+};
+
+/** Absolute zero on each scale: a figure below it is a slip of the hand or a code for "no figure". */
+const lowest = { "°C": -273.15, "°F": -459.67 } as const;
+
+const pairProblems = (min: unknown, max: unknown, unit: unknown): Problem[] => {
+  if (!Array.isArray(min) || !Array.isArray(max)) return [];
+  const problems: Problem[] = [];
+  if (min.length !== max.length) {
+    problems.push({
+      code: "conflict",
+      path: "max",
+      got: shown(max),
+      expected: `as many days as min has, which is ${min.length}`,
+    });
+  }
+  const floor = unit === "°C" || unit === "°F" ? lowest[unit] : Number.NEGATIVE_INFINITY;
+  for (const [path, list] of [
+    ["min", min],
+    ["max", max],
+  ] as const) {
+    for (const [i, t] of list.entries()) {
+      if (typeof t === "number" && t < floor && Number.isFinite(t)) {
+        problems.push({ code: "range", path: `${path}[${i}]`, got: shown(t), expected: `${floor} or more` });
+      }
+    }
+  }
+  for (let i = 0; i < Math.min(min.length, max.length); i++) {
+    const [low, high]: [unknown, unknown] = [min[i], max[i]];
+    if (typeof low === "number" && typeof high === "number" && low > high) {
+      problems.push({
+        code: "conflict",
+        path: `min[${i}]`,
+        got: shown(low),
+        expected: `not more than max[${i}], which is ${high}`,
+      });
+    }
+  }
+  return problems;
+};
+
+/**
+ * Makes a record of daily temperatures, and reports everything that is wrong with it at once: a
+ * minimum above its maximum, lists of different length, a value that is no number, a temperature below
+ * absolute zero (as of a station that writes -999 for "no figure"). Nothing is filled in.
+ *
+ * @throws RatewrightError `date`, `type`, `missing`, `not-finite`, `range`, `conflict`
+ *
+ * @example
+ * ```ts
+ * import { dailyTemperatures, RatewrightError } from "ratewright";
+ * const week = dailyTemperatures({
+ *   start: "2026-05-01", unit: "°F", sensor: "air", source: "station at the depot, observed",
+ *   min: [52, 48, null], max: [74, 70, 71],
+ * });
+ * week.min.length; // => 3
+ * try {
+ *   dailyTemperatures({ ...week, min: [75, 48, null] });
+ * } catch (error) {
+ *   if (error instanceof RatewrightError) error.path; // => "min[0]"
+ * }
+ * ```
+ */
+export const dailyTemperatures = (input: Omit<DailyTemperatures, "type" | "version">): DailyTemperatures => {
+  if (typeof input !== "object" || input === null) return fail("type", "series", input, "a record");
+  const { start, unit, min, max, sensor, source } = input;
+  const problems = dailyProblems(start, [
+    ["min", min],
+    ["max", max],
+  ]);
+  if (unit !== "°C" && unit !== "°F") {
+    problems.push({ code: "unit/unknown", path: "unit", got: shown(unit), expected: "°C or °F" });
+  }
+  if (!isSensor(sensor)) {
+    const expected = "air, or soil at a depth such as soil at 2.5 cm or soil at 4 in";
+    problems.push({ code: "type", path: "sensor", got: shown(sensor), expected });
+  }
+  problems.push(...textProblems({ source }), ...pairProblems(min, max, unit));
+  if (problems.length > 0) throw new RatewrightError(problems);
+  return {
+    type: "daily-temperatures",
+    version: 1,
+    start,
+    unit,
+    min: [...min],
+    max: [...max],
+    sensor,
+    source,
+  };
+};

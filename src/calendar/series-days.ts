@@ -1,0 +1,117 @@
+import { fail } from "../quantity/index.js";
+import { type CivilDate, dateOfNumber, dayNumberOf } from "./civil-date.js";
+import type { DailySeries, DailyValues } from "./daily-series.js";
+import type { DailyTemperatures } from "./daily-temperatures.js";
+
+/** The lists of values of a series, by name. */
+const listsOf = (series: DailySeries | DailyTemperatures): readonly (readonly [string, DailyValues])[] => {
+  if (series?.type === "daily-series") return [["values", series.values]];
+  if (series?.type === "daily-temperatures") {
+    return [
+      ["min", series.min],
+      ["max", series.max],
+    ];
+  }
+  return fail("type", "series", series, "a daily series or daily temperatures");
+};
+
+const lengthOf = (series: DailySeries | DailyTemperatures): number =>
+  Math.max(...listsOf(series).map(([, list]) => list.length));
+
+/**
+ * The date of the last day of a series.
+ *
+ * @throws RatewrightError `date`, `type`
+ *
+ * @example
+ * ```ts
+ * import { dailySeries, seriesEnd } from "ratewright";
+ * seriesEnd(
+ *   dailySeries({ start: "2026-05-31", unit: "mm", what: "rain", source: "depot", values: [0, 3] }),
+ * ); // => "2026-06-01"
+ * ```
+ */
+export const seriesEnd = (series: DailySeries | DailyTemperatures): CivilDate =>
+  dateOfNumber(dayNumberOf(series?.start, "series.start") + lengthOf(series) - 1, "series");
+
+/** The temperatures of one day; `null` where the series has a gap. */
+export interface DayTemperatures {
+  readonly min: number | null;
+  readonly max: number | null;
+}
+
+/**
+ * What a series says of one day, in the unit of the series: `null` where it has a gap, `undefined`
+ * where the day lies before its start or after its end.
+ *
+ * @throws RatewrightError `date`, `type`
+ *
+ * @example
+ * ```ts
+ * import { dailyTemperatures, seriesDay } from "ratewright";
+ * const days = dailyTemperatures({
+ *   start: "2026-05-01", unit: "°F", sensor: "air", source: "depot", min: [52, null], max: [74, 70],
+ * });
+ * seriesDay(days, "2026-05-02"); // => { min: null, max: 70 }
+ * seriesDay(days, "2026-05-03"); // => undefined
+ * ```
+ */
+export function seriesDay(series: DailySeries, date: CivilDate): number | null | undefined;
+export function seriesDay(series: DailyTemperatures, date: CivilDate): DayTemperatures | undefined;
+export function seriesDay(
+  series: DailySeries | DailyTemperatures,
+  date: CivilDate,
+): number | null | undefined | DayTemperatures {
+  const at = dayNumberOf(date, "date") - dayNumberOf(series?.start, "series.start");
+  if (at < 0 || at >= lengthOf(series)) return undefined;
+  if (series.type === "daily-series") return series.values[at] ?? null;
+  return { min: series.min[at] ?? null, max: series.max[at] ?? null };
+}
+
+/** Days that follow one another and lack a value. */
+export interface Gap {
+  readonly from: CivilDate;
+  readonly to: CivilDate;
+  readonly days: number;
+  /** Which lists lack a value on one of these days: `values`, or `min` and `max`. */
+  readonly missing: readonly string[];
+}
+
+/**
+ * The gaps of a series, in order. What lies before its start and after its end is no gap of it.
+ *
+ * @throws RatewrightError `date`, `type`
+ *
+ * @example
+ * ```ts
+ * import { dailyTemperatures, gapsOf } from "ratewright";
+ * const days = dailyTemperatures({
+ *   start: "2026-05-01", unit: "°C", sensor: "air", source: "depot",
+ *   min: [8, null, 9, 7], max: [19, 21, null, 20],
+ * });
+ * gapsOf(days); // => [{ from: "2026-05-02", to: "2026-05-03", days: 2, missing: ["min", "max"] }]
+ * ```
+ */
+export const gapsOf = (series: DailySeries | DailyTemperatures): Gap[] => {
+  const lists = listsOf(series);
+  const start = dayNumberOf(series.start, "series.start");
+  const lackingAt = (i: number): string[] =>
+    lists.filter(([, list]) => typeof list[i] !== "number").map(([name]) => name);
+  const gaps: Gap[] = [];
+  const length = lengthOf(series);
+  for (let i = 0; i < length; i++) {
+    const first = i;
+    const lacking = new Set<string>();
+    for (let now = lackingAt(i); now.length > 0 && i < length; now = lackingAt(++i)) {
+      for (const name of now) lacking.add(name);
+    }
+    if (i === first) continue;
+    gaps.push({
+      from: dateOfNumber(start + first, "series"),
+      to: dateOfNumber(start + i - 1, "series"),
+      days: i - first,
+      missing: lists.map(([name]) => name).filter((name) => lacking.has(name)),
+    });
+  }
+  return gaps;
+};

@@ -1,0 +1,21 @@
+export { accumulateDegreeDaysC } from "./accumulate.js";
+export {
+  type AccumulatedDegreeDays,
+  accumulatedDegreeDays,
+  type DegreeDayRow,
+} from "./accumulated-degree-days.js";
+export { applicationDates } from "./application-dates.js";
+export { type DateReached, dateReached } from "./date-reached.js";
+export type { DayBasis, MissingDays } from "./days-of-heat.js";
+export type { DegreeDayId, IdParts, WholeCelsius } from "./degree-day-id.js";
+export {
+  type BaseTemperature,
+  type DegreeDayMethod,
+  type DegreeDayModel,
+  type DegreeDayModelInput,
+  type DegreeDaysOf,
+  degreeDayModel,
+} from "./degree-day-model.js";
+export { degreeDayAmount, degreeDays } from "./degree-days.js";
+export { type CountingPeriod, type IntervalRule, intervalRule } from "./interval-rule.js";
+export { type IntervalFinding, type IntervalRemark, type NextDates, nextDates } from "./next-dates.js";

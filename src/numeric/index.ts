@@ -1,0 +1,10 @@
+export { accurateSum } from "./accurate-sum.js";
+export { coefficientOfVariation } from "./coefficient-of-variation.js";
+export { errorOfProduct, type Factor, type Measured } from "./error-of-product.js";
+export { exceeds } from "./exceeds.js";
+export { interpolate } from "./interpolate.js";
+export { mean } from "./mean.js";
+export type { Numbers } from "./numbers.js";
+export { roundTo } from "./round-to.js";
+export { type Divisor, standardDeviation } from "./standard-deviation.js";
+export { wholeUnitsFor, wholeUnitsWithin } from "./whole-units.js";

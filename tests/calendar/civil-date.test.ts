@@ -1,0 +1,86 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { addDays, civilDate, isCivilDate } from "../../src/calendar/index.js";
+import { type Problem, RatewrightError } from "../../src/quantity/index.js";
+
+const problem = (run: () => unknown): Problem => {
+  try {
+    run();
+  } catch (error) {
+    if (error instanceof RatewrightError) return error.problems[0] as Problem;
+    throw error;
+  }
+  throw new Error("nothing was thrown");
+};
+
+describe("civilDate", () => {
+  test("takes ISO text and objects whose text is that", () => {
+    expect(civilDate("2026-05-01")).toBe("2026-05-01");
+    expect(civilDate("0001-01-01")).toBe("0001-01-01");
+    const plain = { year: 2026, month: 5, day: 1, toString: () => "2026-05-01" };
+    expect(civilDate(plain)).toBe("2026-05-01");
+  });
+
+  test.each([
+    "0000-12-31",
+    "2026-00-01",
+    "2026-13-01",
+    "2026-04-31",
+    "2026-02-29",
+    "1900-02-29",
+    "2026-05-00",
+    "2026-05-01T00:00",
+    "2026-05-01[u-ca=hebrew]",
+    "+002026-05-01",
+    "20260501",
+    "2026-W18-5",
+    " 2026-05-01",
+    "",
+  ])("refuses %j", (text) => {
+    expect(problem(() => civilDate(text, "visit.date"))).toMatchObject({ code: "date", path: "visit.date" });
+    expect(isCivilDate(text)).toBe(false);
+  });
+
+  test("says how many days the month has", () => {
+    expect(problem(() => civilDate("2026-02-29")).expected).toBe("a day that exists: 2026-02 has 28 days");
+  });
+
+  test("refuses a Date and says what to pass, also one of another realm", () => {
+    const found = problem(() => civilDate(new Date(0) as never));
+    expect(found).toMatchObject({ code: "date", got: "a Date", suggestion: "the day as text, YYYY-MM-DD" });
+  });
+
+  test("offers the readings of other notations", () => {
+    expect(problem(() => civilDate("5/1/2026")).choices).toEqual(["2026-05-01", "2026-01-05"]);
+    expect(problem(() => civilDate("5/25/2026")).suggestion).toBe("2026-05-25");
+    expect(problem(() => civilDate("25.5.2026")).suggestion).toBe("2026-05-25");
+    expect(problem(() => civilDate("2026-5-1")).suggestion).toBe("2026-05-01");
+    expect(problem(() => civilDate("99/99/2026"))).not.toHaveProperty("suggestion");
+  });
+
+  test.each([undefined, null, 20260501, {}, [], true])("refuses %j", (input) => {
+    expect(problem(() => civilDate(input as never)).code).toBe("date");
+    expect(isCivilDate(input)).toBe(false);
+  });
+
+  test("every text of the pattern is a date exactly where the platform's calendar has it", () => {
+    const part = fc.tuple(
+      fc.integer({ min: 1, max: 9999 }),
+      fc.integer({ min: 0, max: 13 }),
+      fc.integer({ min: 0, max: 32 }),
+    );
+    fc.assert(
+      fc.property(part, ([year, month, day]) => {
+        const oracle = new Date(0);
+        oracle.setUTCFullYear(year, month - 1, day);
+        const there = oracle.getUTCMonth() === month - 1 && oracle.getUTCDate() === day;
+        const text = `${String(year).padStart(4, "0")}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`;
+        expect(isCivilDate(text)).toBe(there);
+      }),
+    );
+  });
+
+  test("errors name the argument of the function that was called", () => {
+    expect(problem(() => addDays("2026-02-30", 1)).path).toBe("date");
+  });
+});
