@@ -117,7 +117,8 @@ describe("accumulateDegreeDaysC", () => {
     [Float64Array.of(1, 2, 3), Float64Array.of(0, 0, 4), "conflict minC[2]"],
     [Float64Array.of(1, 2), Float64Array.of(0), "conflict minC"],
     [Float64Array.of(1e308), Float64Array.of(-1e308), "range maxC[0]"],
-    [Float64Array.of(1e308, 1e308), Float64Array.of(1e308, 1e308), "range maxC[1]"],
+    [Float64Array.of(1e308), Float64Array.of(1e308), "range maxC[0]"],
+    [Float64Array.of(8e307, 8e307, 8e307), Float64Array.of(8e307, 8e307, 8e307), "range maxC[2]"],
     [[1] as never, Float64Array.of(0), "type maxC"],
   ])("%j with %j: %s", (maxC, minC, expected) => {
     expect(failure(() => accumulateDegreeDaysC(maxC, minC, 0))).toBe(expected);
