@@ -1,0 +1,89 @@
+import type { Citation } from "./citation.js";
+
+/** A thing to heed, close to the step or number that it concerns. */
+export interface Caution {
+  /** Stable code; part of the wire format. */
+  readonly code: string;
+  /** What it is about: the whole job, the filling, or the products that go in. */
+  readonly when: "always" | "fill" | "concentrate" | "dry" | "packet";
+  readonly text: string;
+  readonly source: Citation | "common practice, no source";
+}
+
+const missouriDot: Citation = {
+  title: "Engineering Policy Guide 821.12, Mixing and Handling Guidelines",
+  publisher: "Missouri Department of Transportation",
+  where: "item C",
+};
+
+const navy: Citation = {
+  title: "MO-314, ch. 9-2, Mixing Procedures",
+  publisher: "US Navy, NAVFAC",
+};
+
+const ontario: Citation = {
+  title: "Water Soluble Packages",
+  publisher: "Ontario Pesticide Education Program",
+  year: 2017,
+};
+
+/** Cautions of mixing and loading. The label comes first and wins over all of them. */
+export const tankCautions: readonly Caution[] = [
+  {
+    code: "caution/label-first",
+    when: "always",
+    text: "Read the label of every product first. It is the law, and wins over this order, these rates and these amounts. Local codes and licensed practice come before any computed figure.",
+    source: "common practice, no source",
+  },
+  {
+    code: "caution/protective-equipment",
+    when: "concentrate",
+    text: "Pouring concentrate is the most exposed moment of the job: wear what each label names for mixers and loaders, gloves and eye protection at the least, and open and pour below eye level.",
+    source: "common practice, no source",
+  },
+  {
+    code: "caution/dry-powder",
+    when: "dry",
+    text: "Pour powders and granules slowly, low and out of the wind; do not breathe the dust. Weigh them: a measuring spoon does not know how dense they are.",
+    source: {
+      title: "Vegetable Management Guide, dilution tables (2 to 6 tablespoons to the ounce)",
+      publisher: "New England Cooperative Extension",
+    },
+  },
+  {
+    code: "caution/backflow",
+    when: "fill",
+    text: "Keep an air gap above the tank or a backflow preventer in the fill line, so that spray cannot run back into the water supply. Never let the hose hang into the mix.",
+    source: missouriDot,
+  },
+  {
+    code: "caution/stay-at-fill",
+    when: "fill",
+    text: "Never leave a tank that is being filled. Fill away from wells, drains and water bodies, where a spill can be held.",
+    source: "common practice, no source",
+  },
+  {
+    code: "caution/empty-tank",
+    when: "fill",
+    text: "Never pour concentrate or dry product into an empty tank: water goes first.",
+    source: navy,
+  },
+  {
+    code: "caution/packet",
+    when: "packet",
+    text: "Put packets in whole and unopened, with dry gloves; never cut or puncture them. Take the basket out, keep hose and fill stream off them, stop agitation before opening the lid, and see that they are fully dissolved before the next product.",
+    source: ontario,
+  },
+  {
+    code: "caution/no-food-containers",
+    when: "always",
+    text: "Never measure with, pour into or store in anything used for food or drink. Keep products in their own labelled containers.",
+    source: "common practice, no source",
+  },
+  {
+    code: "caution/emergency",
+    when: "always",
+    text: "After a splash, a swallow or breathing trouble, follow the first-aid part of the label at once, call the emergency or poison service of your country, and have the label at hand. Keep water, soap and spill material at the mixing place.",
+    source: "common practice, no source",
+  },
+];

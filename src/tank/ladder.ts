@@ -1,0 +1,47 @@
+import type { Citation } from "./citation.js";
+import { type Formulation, likenesses } from "./formulation.js";
+
+/** A published ladder, by its id. */
+export type LadderId =
+  | "manitoba-2013"
+  | "south-dakota-state"
+  | "oklahoma-state"
+  | "missouri-dot"
+  | "iowa-state-2021"
+  | "utah-state-2012"
+  | "grain-sa-2018"
+  | "north-dakota-state-2021"
+  | "ontario-wales"
+  | "portugal-handout"
+  | "us-core-manual"
+  | "croplife-latin-america-2024";
+
+/** A published loading order. */
+export interface Ladder {
+  readonly id: LadderId;
+  /** Short name for a list of who says what. */
+  readonly name: string;
+  readonly source: Citation;
+  /** How the order reached this library. Second-hand: quoted by another publisher. */
+  readonly reached: "read" | "second-hand";
+  /** How full of carrier the tank is before the first product, as printed; left out where not stated. */
+  readonly waterFirst?: readonly [number, number];
+  /** The kinds that go in at each step. Kinds of one step are not ordered by the source. */
+  readonly steps: readonly (readonly Formulation[])[];
+  /** A filling between the products: after which step, counted from 0, and to which fraction. */
+  readonly refill?: { readonly afterStep: number; readonly fraction: number };
+  /** How words of the source were read that are not codes. */
+  readonly readings?: readonly string[];
+}
+
+/**
+ * At which step of a ladder a kind goes in, from 0; `undefined` where the ladder does not name it, nor
+ * a kind that it is like.
+ */
+export const stepIn = (ladder: Ladder, kind: Formulation): number | undefined => {
+  for (const name of [kind, ...(likenesses[kind]?.as ?? [])]) {
+    const step = ladder.steps.findIndex((kinds) => kinds.includes(name));
+    if (step >= 0) return step;
+  }
+  return undefined;
+};

@@ -1,0 +1,195 @@
+import { expectNumber, fail, type NeutralSubstance, type Quantity, quantityOf } from "../quantity/index.js";
+import { amountAt } from "./amount-for.js";
+import type { Finding } from "./finding.js";
+import type { ProductForm } from "./formulation.js";
+import type { RateOf } from "./rate.js";
+import { readableShares } from "./readable-shares.js";
+import type { TankLoads } from "./tank-loads.js";
+
+/** What a jug or a scale can read: whole multiples of `step` in `unit`. */
+export interface ReadableStep {
+  readonly unit: string;
+  readonly step: number;
+}
+
+/** A product that goes into every load. */
+export interface LoadProduct {
+  readonly id: string;
+  readonly rate: RateOf;
+  readonly form: ProductForm;
+  readonly density?: Quantity<"mass/volume", "none">;
+  /** For this product; wins over the step for its form. */
+  readonly readable?: ReadableStep;
+}
+
+/** A mass or a volume of a product. */
+export type ProductAmount = Quantity<"mass", string> | Quantity<"volume", string>;
+
+/** What of a product goes into one load. */
+export interface LoadShare {
+  readonly number: number;
+  /** Where a readable step is given, a whole multiple of it. */
+  readonly amount: ProductAmount;
+  /** The computed amount, before it was made readable. */
+  readonly exact: ProductAmount;
+  /** How many steps the amount is, where a readable step is given. */
+  readonly steps?: number;
+}
+
+/** What of a product goes into each load. */
+export interface ProductLoads {
+  readonly id: string;
+  readonly form: ProductForm;
+  /** The computed amount for the whole job. */
+  readonly total: ProductAmount;
+  readonly readable?: {
+    readonly unit: string;
+    readonly step: number;
+    readonly steps: number;
+    /** What the readable amounts add up to. */
+    readonly total: ProductAmount;
+    /** Readable total less computed total. */
+    readonly residue: ProductAmount;
+  };
+  readonly loads: readonly LoadShare[];
+}
+
+/** The amounts of every product in every load. */
+export interface LoadAmounts {
+  readonly type: "load-amounts";
+  readonly version: 1;
+  readonly products: readonly ProductLoads[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * How much of every product goes into each load: `amount = rate * area of the load`, or
+ * `rate * volume of the load` for a rate per volume of spray. The last load takes what is left, so that
+ * the amounts, added in their order, are the total for the job.
+ *
+ * With a readable step the amounts are whole multiples of it: the running total is rounded, and a load
+ * takes the difference of two running totals. They add up as whole numbers of steps to the rounded
+ * total, no load is off by as much as one step, and `residue` shows what rounding added or took.
+ *
+ * @param input - `loads` from `tankLoads`; `products`, each with `id`, `rate`, `form` and, where its rate
+ *   needs one, `density`; `readable`, a step for dry products and one for liquids
+ * @throws RatewrightError `missing`, `duplicate` (two products with one id), `range` (a step of zero),
+ *   and what `amountFor` throws, with paths such as `products[1].rate`
+ *
+ * Source: Agrochemical and Pesticide Safety handbook, p. 128, examples 4 and 5 (product = rate x area
+ * left); Pesticide safety education module 17 (part of a 100 gal recipe).
+ *
+ * @example
+ * ```ts
+ * import { loadAmounts, quantity, tankLoads } from "ratewright";
+ * const loads = tankLoads({
+ *   area: quantity(3.5, "acre"),
+ *   sprayRate: quantity(15, "gal/acre", "spray"),
+ *   capacity: quantity(30, "gal", "spray"),
+ * });
+ * const plan = loadAmounts({
+ *   loads,
+ *   products: [{ id: "a", rate: quantity(3.1, "lb/acre", "product:a"), form: "dry" }],
+ *   readable: { dry: { unit: "oz", step: 1 } },
+ * });
+ * plan.products[0]?.total.toString(); // => "10.85 lb of product:a"
+ * plan.products[0]?.loads.map((load) => load.amount.toString()); // => ["99 oz of product:a", "75 oz of product:a"]
+ * ```
+ */
+export const loadAmounts = (input: {
+  readonly loads: TankLoads;
+  readonly products: readonly LoadProduct[];
+  readonly readable?: { readonly dry?: ReadableStep; readonly liquid?: ReadableStep };
+}): LoadAmounts => {
+  const { loads } = input;
+  if (loads?.type !== "tank-loads") fail("type", "loads", loads, "what tankLoads returns");
+  if (!Array.isArray(input.products)) fail("type", "products", input.products, "a list of products");
+  const findings: Finding[] = [];
+  const seen = new Set<string>();
+  const list = input.products.map((product, i) => {
+    const at = `products[${i}].`;
+    if (typeof product.id !== "string" || product.id === "") {
+      fail("missing", `${at}id`, product.id, "an id of the product");
+    }
+    if (seen.has(product.id)) fail("duplicate", `${at}id`, product.id, "an id that no other product has");
+    seen.add(product.id);
+    return productLoads(product, loads, input.readable?.[product.form], at, findings);
+  });
+  return { type: "load-amounts", version: 1, products: list, findings };
+};
+
+const productLoads = (
+  product: LoadProduct,
+  loads: TankLoads,
+  byForm: ReadableStep | undefined,
+  at: string,
+  findings: Finding[],
+): ProductLoads => {
+  const amountIn = (area: Quantity<"area", NeutralSubstance>, sprayVolume: Quantity<"volume", "spray">) =>
+    amountAt({ ...product, area, sprayVolume }, at);
+  const total = amountIn(loads.area, loads.volume);
+  const values: number[] = [];
+  let used = 0;
+  for (const load of loads.loads.slice(0, -1)) {
+    const value = inUnit(amountIn(load.area, load.volume), total.unit);
+    values.push(value);
+    used += value;
+  }
+  values.push(total.value - used);
+  const of = (value: number, unit: string): ProductAmount => quantityOf(value, unit, total.of, at) as never;
+  const readable = product.readable ?? byForm;
+  if (readable === undefined) {
+    return {
+      id: product.id,
+      form: product.form,
+      total,
+      loads: values.map((value, i) => {
+        const amount = of(value, total.unit);
+        return { number: i + 1, amount, exact: amount };
+      }),
+    };
+  }
+  const where = product.readable === undefined ? `readable.${product.form}` : `${at}readable`;
+  const step = expectNumber(readable.step, `${where}.step`, { above: 0 });
+  const one = quantityOf(step, readable.unit, total.of, `${where}.unit`);
+  if (one.dimension !== total.dimension) {
+    fail("unit/mismatch", `${where}.unit`, one, `a unit of ${total.dimension}`);
+  }
+  const inSteps = (value: number): number => inUnit(of(value, total.unit), readable.unit) / step;
+  const shares = readableShares(values.map(inSteps), inSteps(total.value));
+  const multiple = (steps: number): ProductAmount =>
+    of(Number((steps * step).toPrecision(15)), readable.unit);
+  const steps = shares.reduce((sum, share) => sum + share, 0);
+  shares.forEach((share, i) => {
+    if (share === 0 && (values[i] as number) > 0) {
+      findings.push({
+        code: "load/step-too-coarse",
+        severity: "warning",
+        path: where,
+        params: { product: product.id, load: i + 1, step, unit: readable.unit },
+        text: `Load ${i + 1} gets no ${product.id}: a step of ${step} ${readable.unit} is too coarse for what it needs.`,
+      });
+    }
+  });
+  const rounded = multiple(steps);
+  return {
+    id: product.id,
+    form: product.form,
+    total,
+    readable: {
+      unit: readable.unit,
+      step,
+      steps,
+      total: rounded,
+      residue: of(rounded.value - inUnit(total, readable.unit), readable.unit),
+    },
+    loads: shares.map((share, i) => ({
+      number: i + 1,
+      amount: multiple(share),
+      exact: of(values[i] as number, total.unit),
+      steps: share,
+    })),
+  };
+};
+
+const inUnit = (q: unknown, unit: string): number => (q as { in(unit: string): number }).in(unit);

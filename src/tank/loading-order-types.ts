@@ -1,0 +1,96 @@
+import type { Caution } from "./cautions.js";
+import type { Citation } from "./citation.js";
+import type { Finding } from "./finding.js";
+import type { Formulation } from "./formulation.js";
+import type { LadderId } from "./ladder.js";
+import type { Standing } from "./pair-votes.js";
+import type { ProductSubstance } from "./rate.js";
+
+/** A product that goes into the tank. */
+export interface MixProduct {
+  readonly id: string;
+  readonly name?: string;
+  readonly formulation: Formulation;
+  /** What goes into this load; repeated in the step. */
+  readonly amount?: MixAmount;
+  /** Ids of products that the label of this one puts after it. */
+  readonly labelBefore?: readonly string[];
+  /** Ids of products that the label of this one puts before it. */
+  readonly labelAfter?: readonly string[];
+  /** What the label says about mixing; repeated in the step. */
+  readonly labelNote?: string;
+  /** Used at so small an amount that it is stirred into water first. */
+  readonly lowRate?: boolean;
+}
+
+/** A mass or volume of product, as a quantity or what JSON left of one. */
+export interface MixAmount {
+  readonly value: number;
+  readonly unit: string;
+  readonly of: ProductSubstance | (string & {});
+  readonly dimension?: "mass" | "volume";
+}
+
+/** What {@link loadingOrder} takes. */
+export interface LoadingOrderInput {
+  readonly products: readonly MixProduct[];
+  /** How full of water the tank is before the first product, and who says so. */
+  readonly waterFirst?: { readonly fraction: number; readonly source: string };
+  /** Which order to follow: the derived consensus, or one published ladder. */
+  readonly ladder?: "consensus" | LadderId;
+}
+
+/** What is done at a step. */
+export type LoadingAction = "fill" | "agitate" | "stop agitation" | "add" | "wait" | "top up";
+
+/** One step of filling the tank. */
+export interface LoadingStep {
+  readonly number: number;
+  readonly action: LoadingAction;
+  readonly productId?: string;
+  readonly amount?: MixAmount;
+  /** How full the tank is after a filling: least and most. */
+  readonly fraction?: readonly [number, number];
+  readonly text: string;
+  readonly reason: string;
+  /** Who prints the rule; empty where it is common practice without a source. */
+  readonly sources: readonly Citation[];
+}
+
+/** Two products in the order of the result, and what the published ladders say of their kinds. */
+export interface OrderedPair {
+  readonly first: string;
+  readonly second: string;
+  readonly standing: Standing;
+  readonly votes: { readonly for: number; readonly against: number; readonly same: number };
+  /** Names of the sources by what they say of the order given here. */
+  readonly says: {
+    readonly for: readonly string[];
+    readonly against: readonly string[];
+    readonly same: readonly string[];
+  };
+  /** What put them in this order: a label, the ladder asked for, the consensus, or, for want of any, their ids. */
+  readonly resolvedBy: "label" | "ladder" | "consensus" | "id";
+}
+
+/** The steps of filling the tank, and how firm they are. */
+export interface LoadingOrder {
+  readonly type: "loading-order";
+  readonly version: 1;
+  readonly ladder: "consensus" | LadderId;
+  /** Ids of the products as they go in. */
+  readonly order: readonly string[];
+  readonly steps: readonly LoadingStep[];
+  /** Pairs on which the sources agree. Where `votes.against` is larger, a label or ladder overruled them. */
+  readonly firm: readonly OrderedPair[];
+  /** Pairs on which the sources disagree: the labels decide. */
+  readonly open: readonly OrderedPair[];
+  /** Pairs that few sources order, and none the other way. */
+  readonly unopposed: readonly OrderedPair[];
+  /** Pairs that no source orders. */
+  readonly unsaid: readonly OrderedPair[];
+  readonly findings: readonly Finding[];
+  readonly cautions: readonly Caution[];
+  readonly checked: readonly string[];
+  readonly notChecked: readonly string[];
+}

@@ -1,0 +1,37 @@
+import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
+
+/**
+ * The rate per volume of finished spray of a recipe such as 2 pt per 100 gal:
+ * `rate = amount / volume`.
+ *
+ * @param amount - mass or volume of product, zero or more
+ * @param volume - the volume of spray that the amount is printed for, more than zero
+ * @throws RatewrightError `unit/mismatch`, `substance/mismatch`, `range`, `not-finite`
+ *
+ * Source: definition; `1 qt/100 gal = 0.25 % v/v` in Texas A&M AgriLife L-1839 (surfactant note).
+ *
+ * @example
+ * ```ts
+ * import { perVolume, quantity } from "ratewright";
+ * const rate = perVolume(quantity(1, "qt", "product:wetter"), quantity(100, "gal", "spray"));
+ * rate.in("% v/v"); // => 0.25
+ * ```
+ */
+export const perVolume = <S extends string, D extends "mass" | "volume">(
+  amount: Quantity<D, S>,
+  volume: Quantity<"volume", "spray">,
+): Quantity<`${D}/volume`, `${S}/spray`> => {
+  const top = quantityOf(amount?.value, amount?.unit, amount?.of, "amount");
+  if (top.dimension !== "mass" && top.dimension !== "volume") {
+    fail("unit/mismatch", "amount", top, "a mass or a volume of product");
+  }
+  if (!/^product(:[^/]+)?$/.test(top.of)) fail("substance/mismatch", "amount", top, "an amount of product");
+  if (top.value < 0) fail("range", "amount", top, "zero or more");
+  const bottom = expectQuantity(volume, { dimension: "volume", of: "spray", bound: "positive" }, "volume");
+  return quantityOf(
+    top.value / bottom.value,
+    `${top.unit}/${bottom.unit}`,
+    `${top.of}/spray`,
+    "amount",
+  ) as unknown as Quantity<`${D}/volume`, `${S}/spray`>;
+};

@@ -1,0 +1,301 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { quantity, RatewrightError } from "../../src/quantity/index.js";
+import {
+  type Formulation,
+  formulations,
+  ladders,
+  loadingOrder,
+  type MixProduct,
+} from "../../src/tank/index.js";
+
+const errorOf = (run: () => unknown): RatewrightError => {
+  try {
+    run();
+  } catch (error) {
+    if (error instanceof RatewrightError) return error;
+    throw error;
+  }
+  throw new Error("nothing was thrown");
+};
+
+const kinds = Object.keys(formulations) as Formulation[];
+const mix = (...list: readonly (readonly [string, Formulation])[]): MixProduct[] =>
+  list.map(([id, formulation]) => ({ id, formulation }));
+
+describe("loadingOrder", () => {
+  test.each(ladders.map((ladder) => [ladder.id, ladder] as const))("follows %s as printed", (id, ladder) => {
+    const products = ladder.steps.flatMap((step, i) =>
+      step.map((formulation) => ({ id: `${formulation}`, formulation, step: i })),
+    );
+    const result = loadingOrder({ products: [...products].reverse(), ladder: id });
+    const steps = result.order.map((name) => products.find((product) => product.id === name)?.step as number);
+    expect(steps).toEqual([...steps].sort((a, b) => a - b));
+    const first = result.steps[0];
+    expect(first?.fraction).toEqual(ladder.waterFirst ?? [0.5, 0.5]);
+    expect(result.findings.some(({ code }) => code === "order/not-in-ladder")).toBe(false);
+  });
+
+  test("the consensus on the common kinds", () => {
+    const result = loadingOrder({
+      products: mix(
+        ["k", "surfactant"],
+        ["j", "SL"],
+        ["i", "EC"],
+        ["h", "EW"],
+        ["g", "CS"],
+        ["f", "SC"],
+        ["e", "WG"],
+        ["d", "WP"],
+        ["c", "SP"],
+        ["b", "packet"],
+        ["a", "conditioner"],
+      ),
+    });
+    expect(result.order).toEqual(["a", "b", "c", "d", "e", "f", "g", "h", "i", "j", "k"]);
+    expect(result.open.map(({ first, second }) => `${first}${second}`)).toContain("ij");
+    const question = result.open.find(({ first, second }) => first === "i" && second === "j");
+    expect(question?.says.against).toContain("Oklahoma State");
+    expect(question?.says.for).toContain("North Dakota State");
+    expect(question?.says.same).toEqual(["Iowa State authors"]);
+    expect(question?.resolvedBy).toBe("consensus");
+    expect(result.findings[0]?.code).toBe("jar-test");
+  });
+
+  test("a label beats the consensus, moves only its product, and says what it overruled", () => {
+    const products: MixProduct[] = [
+      { id: "powder", formulation: "WP" },
+      { id: "flowable", formulation: "SC" },
+      { id: "ester", formulation: "EC", labelBefore: ["powder"], labelNote: "add to clear water" },
+      { id: "amine", formulation: "SL" },
+    ];
+    const result = loadingOrder({ products });
+    expect(result.order).toEqual(["ester", "powder", "flowable", "amine"]);
+    const overruled = result.findings.filter(({ code }) => code === "order/firm-pair-overruled");
+    expect(overruled.map(({ params }) => [params.first, params.second, params.by])).toEqual([
+      ["ester", "powder", "label"],
+      ["ester", "flowable", "label"],
+    ]);
+    expect(result.findings.map(({ code }) => code)).toContain("order/emulsion-before-powder");
+    expect(result.steps.find(({ productId }) => productId === "ester")?.text).toContain("add to clear water");
+    const after = loadingOrder({
+      products: [
+        { id: "powder", formulation: "WP", labelAfter: ["amine"] },
+        { id: "amine", formulation: "SL" },
+        { id: "wetter", formulation: "surfactant" },
+      ],
+    });
+    expect(after.order).toEqual(["amine", "powder", "wetter"]);
+  });
+
+  test("label instructions in a circle are a conflict that names the circle", () => {
+    const error = errorOf(() =>
+      loadingOrder({
+        products: [
+          { id: "a", formulation: "WP", labelBefore: ["b"] },
+          { id: "b", formulation: "SC", labelBefore: ["c"] },
+          { id: "c", formulation: "EC", labelBefore: ["a"] },
+          { id: "d", formulation: "SL", labelAfter: ["a"] },
+        ],
+      }),
+    );
+    expect(error.code).toBe("conflict");
+    expect(error.got).toContain("a before b before c before a");
+    expect(
+      errorOf(() => loadingOrder({ products: [{ id: "a", formulation: "WP", labelBefore: ["a"] }] })).code,
+    ).toBe("conflict");
+  });
+
+  const mixes = fc
+    .uniqueArray(fc.constantFrom("a", "b", "c", "d", "e", "f", "g"), { minLength: 1 })
+    .chain((ids) =>
+      fc.tuple(
+        ...ids.map((id) =>
+          fc.record({
+            id: fc.constant(id),
+            formulation: fc.constantFrom(...kinds),
+            labelBefore: fc.subarray(ids, { maxLength: 1 }),
+            labelAfter: fc.subarray(ids, { maxLength: 1 }),
+          }),
+        ),
+      ),
+    );
+
+  const reaches = (products: readonly MixProduct[], from: string, to: string): boolean => {
+    const seen = new Set<string>();
+    const walk = (id: string): boolean =>
+      products
+        .filter(
+          (product) =>
+            products.find((other) => other.id === id)?.labelBefore?.includes(product.id) ||
+            product.labelAfter?.includes(id),
+        )
+        .some(({ id: next }) => {
+          if (next === to) return true;
+          if (seen.has(next)) return false;
+          seen.add(next);
+          return walk(next);
+        });
+    return walk(from);
+  };
+
+  test("keeps every label instruction, or reports a circle exactly where there is one", () => {
+    fc.assert(
+      fc.property(mixes, fc.constantFrom("consensus", ...ladders.map(({ id }) => id)), (products, ladder) => {
+        const circle = products.some(({ id }) => reaches(products, id, id));
+        if (circle) {
+          expect(errorOf(() => loadingOrder({ products, ladder })).code).toBe("conflict");
+          return;
+        }
+        const { order, firm, open, unopposed, unsaid, steps } = loadingOrder({ products, ladder });
+        expect([...order].sort()).toEqual(products.map(({ id }) => id).sort());
+        for (const { id, labelBefore, labelAfter } of products) {
+          for (const other of labelBefore) expect(order.indexOf(id)).toBeLessThan(order.indexOf(other));
+          for (const other of labelAfter) expect(order.indexOf(other)).toBeLessThan(order.indexOf(id));
+        }
+        expect(firm.length + open.length + unopposed.length + unsaid.length).toBe(
+          (order.length * (order.length - 1)) / 2,
+        );
+        expect(steps.map(({ number }) => number)).toEqual(steps.map((_, i) => i + 1));
+        expect(steps.filter(({ action }) => action === "add").map(({ productId }) => productId)).toEqual(
+          order,
+        );
+      }),
+    );
+  });
+
+  test("the order of the input does not matter", () => {
+    fc.assert(
+      fc.property(
+        mixes.chain((products) =>
+          fc.tuple(
+            fc.constant(products),
+            fc.shuffledSubarray(products, { minLength: products.length, maxLength: products.length }),
+          ),
+        ),
+        ([one, other]) => {
+          fc.pre(!one.some(({ id }) => reaches(one, id, id)));
+          expect(loadingOrder({ products: other })).toEqual(loadingOrder({ products: one }));
+        },
+      ),
+    );
+  });
+
+  test("without labels, no firm pair stands against its votes", () => {
+    fc.assert(
+      fc.property(fc.uniqueArray(fc.constantFrom(...kinds), { minLength: 1, maxLength: 12 }), (some) => {
+        const { firm } = loadingOrder({
+          products: some.map((formulation) => ({ id: formulation, formulation })),
+        });
+        for (const pair of firm)
+          expect(pair.votes.for, `${pair.first} ${pair.second}`).toBeGreaterThan(pair.votes.against);
+      }),
+    );
+  });
+
+  test("steps: water first, packets with agitation stopped, waits after dry products, top up last", () => {
+    const result = loadingOrder({
+      products: [
+        { id: "bag", formulation: "packet" },
+        { id: "powder", name: "Powder P", formulation: "WP", amount: quantity(2, "lb", "product:powder") },
+        { id: "tiny", formulation: "SC", lowRate: true },
+      ],
+      waterFirst: { fraction: 0.4, source: "the label" },
+    });
+    expect(result.steps.map(({ action }) => action)).toEqual([
+      "fill",
+      "agitate",
+      "stop agitation",
+      "add",
+      "wait",
+      "add",
+      "wait",
+      "add",
+      "top up",
+      "agitate",
+    ]);
+    expect(result.steps[0]?.fraction).toEqual([0.4, 0.4]);
+    expect(result.steps[5]?.text).toContain("Add 2 lb of Powder P, slowly");
+    expect(result.steps[7]?.text).toContain("rinse the bucket");
+    expect(result.cautions.map(({ code }) => code)).toEqual(
+      expect.arrayContaining([
+        "caution/label-first",
+        "caution/backflow",
+        "caution/stay-at-fill",
+        "caution/protective-equipment",
+        "caution/packet",
+        "caution/dry-powder",
+        "caution/no-food-containers",
+      ]),
+    );
+    const wet = loadingOrder({ products: mix(["a", "SL"]) });
+    expect(wet.cautions.map(({ code }) => code)).not.toContain("caution/packet");
+    expect(wet.findings.map(({ code }) => code)).not.toContain("jar-test");
+    expect(wet.notChecked.length).toBeGreaterThan(0);
+  });
+
+  test("South Dakota State fills to 80 % once the dry products are in", () => {
+    const result = loadingOrder({ products: mix(["a", "WP"], ["b", "EC"]), ladder: "south-dakota-state" });
+    const fills = result.steps.filter(({ action }) => action === "fill" || action === "add");
+    expect(fills.map(({ action, productId, fraction }) => productId ?? [action, fraction?.[1]])).toEqual([
+      ["fill", 1 / 3],
+      "a",
+      ["fill", 0.8],
+      "b",
+    ]);
+  });
+
+  test("thin ground is said: by analogy, few sources, not in the ladder", () => {
+    const codes = (ladder: "consensus" | "missouri-dot") =>
+      loadingOrder({ products: mix(["a", "ME"], ["b", "micronutrient"], ["c", "WP"]), ladder }).findings.map(
+        ({ code, params }) => [code, params.product],
+      );
+    expect(codes("consensus")).toEqual(
+      expect.arrayContaining([
+        ["order/by-analogy", "a"],
+        ["order/few-sources", "b"],
+      ]),
+    );
+    expect(codes("missouri-dot")).toEqual(
+      expect.arrayContaining([
+        ["order/not-in-ladder", "a"],
+        ["order/not-in-ladder", "b"],
+      ]),
+    );
+    expect(codes("missouri-dot")).not.toContainEqual(["order/not-in-ladder", "c"]);
+  });
+
+  test("reports all that is wrong with the products", () => {
+    const error = errorOf(() =>
+      loadingOrder({
+        products: [
+          { id: "a", formulation: "WP", amount: quantity(1, "acre") as never },
+          { id: "a", formulation: "toString" as never },
+          { id: "", formulation: "EC", labelBefore: ["zz"], labelAfter: "a" as never },
+          null as never,
+        ],
+      }),
+    );
+    expect(error.problems.map(({ code, path }) => [code, path])).toEqual([
+      ["unit/mismatch", "products[0].amount"],
+      ["duplicate", "products[1].id"],
+      ["type", "products[1].formulation"],
+      ["missing", "products[2].id"],
+      ["type", "products[3]"],
+      ["missing", "products[2].labelBefore[0]"],
+      ["type", "products[2].labelAfter"],
+    ]);
+    expect(errorOf(() => loadingOrder({ products: [] })).code).toBe("missing");
+    expect(errorOf(() => loadingOrder({ products: mix(["a", "WP"]), ladder: "x" as never })).path).toBe(
+      "ladder",
+    );
+    expect(
+      errorOf(() => loadingOrder({ products: mix(["a", "WP"]), waterFirst: { fraction: 1.5, source: "s" } }))
+        .path,
+    ).toBe("waterFirst.fraction");
+    expect(
+      errorOf(() => loadingOrder({ products: mix(["a", "WP"]), waterFirst: { fraction: 0.5, source: "" } }))
+        .path,
+    ).toBe("waterFirst.source");
+  });
+});
