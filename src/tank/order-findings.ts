@@ -9,11 +9,11 @@ const few = 4;
 
 const list = (names: readonly string[]): string => (names.length === 0 ? "none" : names.join(", "));
 
-const jarTest = (count: number): Finding => ({
+const jarTest = (count: number, warned: boolean): Finding => ({
   code: "jar-test",
   severity: "caution",
-  params: { products: count },
-  text: "No published objection to this mix is known here, which says nothing about whether the products mix. Read every label for mixing partners, and jar-test the mix with the water that goes into the tank.",
+  params: { products: count, publishedObjection: warned ? "yes" : "none known" },
+  text: `${warned ? "Published objections to this order stand beside this finding." : "No published objection known to mixing these kinds in this order, which says nothing about whether the products mix."} Read every label for mixing partners, and jar-test the mix with the water that goes into the tank.`,
   source: {
     title: "Tank mixing spray partners",
     publisher: "Michigan State University Extension",
@@ -39,7 +39,7 @@ export const orderFindings = (
   pairs: readonly OrderedPair[],
   named: Ladder | undefined,
 ): readonly Finding[] => {
-  const findings: Finding[] = products.length > 1 ? [jarTest(products.length)] : [];
+  const findings: Finding[] = [];
   for (const pair of pairs) {
     const { first, second, votes, says, standing } = pair;
     const [a, b] = [first, second].map((id) => products.find((product) => product.id === id)) as [
@@ -99,5 +99,6 @@ export const orderFindings = (
       });
     }
   }
-  return findings;
+  const warned = findings.some(({ severity }) => severity === "warning");
+  return products.length > 1 ? [jarTest(products.length, warned), ...findings] : findings;
 };

@@ -60,6 +60,7 @@ describe("loadingOrder", () => {
     expect(question?.says.same).toEqual(["Iowa State authors"]);
     expect(question?.resolvedBy).toBe("consensus");
     expect(result.findings[0]?.code).toBe("jar-test");
+    expect(result.findings[0]?.params.publishedObjection).toBe("none known");
   });
 
   test("a label beats the consensus, moves only its product, and says what it overruled", () => {
@@ -77,6 +78,7 @@ describe("loadingOrder", () => {
       ["ester", "flowable", "label"],
     ]);
     expect(result.findings.map(({ code }) => code)).toContain("order/emulsion-before-powder");
+    expect(result.findings[0]?.params.publishedObjection).toBe("yes");
     expect(result.steps.find(({ productId }) => productId === "ester")?.text).toContain("add to clear water");
     const after = loadingOrder({
       products: [
