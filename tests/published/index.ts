@@ -3,6 +3,7 @@ import { intervalChecks } from "./interval.js";
 import { numericChecks } from "./numeric.js";
 import { nutrientChecks } from "./nutrient.js";
 import { siteChecks } from "./site.js";
+import { tankChecks } from "./tank.js";
 
 /** Every published check, by room. */
 export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
@@ -10,4 +11,5 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   interval: intervalChecks,
   nutrient: nutrientChecks,
   site: siteChecks,
+  tank: tankChecks,
 };
