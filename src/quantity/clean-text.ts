@@ -1,0 +1,74 @@
+/** The longest text that is read as a quantity; more is refused unread. */
+export const textLimit = 200;
+
+const simple: Readonly<Record<string, string>> = {
+  "½": "1/2",
+  "⅓": "1/3",
+  "⅔": "2/3",
+  "¼": "1/4",
+  "¾": "3/4",
+  "⅕": "1/5",
+  "⅖": "2/5",
+  "⅗": "3/5",
+  "⅘": "4/5",
+  "⅙": "1/6",
+  "⅚": "5/6",
+  "⅛": "1/8",
+  "⅜": "3/8",
+  "⅝": "5/8",
+  "⅞": "7/8",
+  "⁄": "/",
+  "∕": "/",
+  "÷": "/",
+  "·": " ",
+  "⋅": " ",
+  "∙": " ",
+  "×": "x",
+  µ: "u",
+  μ: "u",
+  "℃": "°C",
+  "℉": "°F",
+  º: "°",
+  "˚": "°",
+  "％": "%",
+  "″": '"',
+  "”": '"',
+  "′": "'",
+  "’": "'",
+  "−": "-",
+  "﹣": "-",
+  "－": "-",
+};
+const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+const subscripts = "₀₁₂₃₄₅₆₇₈₉";
+const isDigit = (character: string): boolean => character >= "0" && character <= "9";
+
+/**
+ * Writes the signs that people and word processors use in one way: fractions as `1/2`, dashes as `-`,
+ * every space as one space, a superscript as `^2`. One pass over the text.
+ */
+export const cleanText = (text: string): string => {
+  let out = "";
+  let raised = false;
+  for (const character of text) {
+    const power = superscripts.indexOf(character);
+    if (power >= 0 || character === "⁻") {
+      // "^" keeps 10² from being read as 102
+      out += (raised ? "" : "^") + (power >= 0 ? power : "-");
+      raised = true;
+      continue;
+    }
+    raised = false;
+    const last = out.slice(-1);
+    const index = subscripts.indexOf(character);
+    const plain = simple[character];
+    if (index >= 0 && !isDigit(last)) out += index;
+    else if (plain !== undefined && Object.hasOwn(simple, character)) {
+      out += plain.length === 3 && plain[1] === "/" && isDigit(last) ? ` ${plain}` : plain;
+    } else if (/[\u200b-\u200d\u2060\ufeff\u00ad]/.test(character)) out += "";
+    else if (/[\u2010-\u2015]/.test(character)) out += "-";
+    else if (/\s/.test(character)) out += last === " " ? "" : " ";
+    else out += character;
+  }
+  return out.replace(/ {2,}/g, " ").trim();
+};

@@ -1,0 +1,127 @@
+import { fail } from "./errors.js";
+import { converted, operand, type Quantity } from "./quantity.js";
+import { splitUnit, unitDimension } from "./unit-facts.js";
+import { unitName, unitSymbol } from "./unit-names.js";
+import type { CheckedUnitOf, UnitHint } from "./unit-text.js";
+
+/** How a quantity is written. */
+export interface FormatOptions {
+  /** A BCP 47 language tag for the digits, such as `"de"`; `"en-US"` where left out. Words stay English. */
+  readonly locale?: string;
+  /** Decimals at most. Rounding is for display only. */
+  readonly maximumFractionDigits?: number;
+  /** Significant digits at most; wins over `maximumFractionDigits`. */
+  readonly significantDigits?: number;
+  /** `"symbol"` (`lb/1,000 ft²`, where left out), `"name"` (`pounds per 1,000 square feet`) or `"unit"` (`lb/1000 ft2`). */
+  readonly unitDisplay?: "symbol" | "name" | "unit";
+  /** Whether the substance is written; it is where left out. */
+  readonly substance?: boolean;
+}
+
+type Style = "symbol" | "name" | "unit";
+
+/** Three decimals, or four digits for what is smaller than 1: enough to read, and 0.0004 does not read 0. */
+const digitsFor = (value: number, options: FormatOptions): Intl.NumberFormatOptions => {
+  if (options.significantDigits !== undefined) return { maximumSignificantDigits: options.significantDigits };
+  if (options.maximumFractionDigits !== undefined) {
+    return { minimumFractionDigits: 0, maximumFractionDigits: options.maximumFractionDigits };
+  }
+  return Math.abs(value) < 1 ? { maximumSignificantDigits: 4 } : { maximumFractionDigits: 3 };
+};
+
+const numberText = (value: number, locale: string, options: Intl.NumberFormatOptions): string => {
+  let format: Intl.NumberFormat;
+  try {
+    format = new Intl.NumberFormat(locale, options);
+  } catch (error) {
+    return fail("range", "options", String(error), "a language tag and a number of digits that Intl knows");
+  }
+  const text = format.format(value);
+  // a remainder of -0.0001 that rounds to nothing is written 0, not -0
+  return value < 0 && text === format.format(-0) ? format.format(0) : text;
+};
+
+const written = (unit: string, style: Style, one: boolean, locale: string): string => {
+  if (style === "unit") return unit;
+  const text = style === "name" ? unitName(unit, one ? 1 : 2) : unitSymbol(unit);
+  return text.replace("1,000", numberText(1000, locale, {}));
+};
+
+const neutralOrId = (of: string): boolean => of === "none" || of.includes(":");
+
+/** Unit and substance together: `lb N/1,000 ft²`, `pounds of N per acre`, `lb/acre of product:feed-a`. */
+const withSubstance = (unit: string, of: string, style: Style, one: boolean, locale: string): string => {
+  const say = (part: string, single: boolean): string => written(part, style, single, locale);
+  const [stuff = "none", below] = of.split("/");
+  const sides = splitUnit(unit);
+  const link = style === "name" ? " of " : " ";
+  if (neutralOrId(stuff) && below === undefined) {
+    return of === "none" ? say(unit, one) : `${say(unit, one)} of ${of}`;
+  }
+  if (sides === undefined) return `${say(unit, one)}${below === undefined ? link : " of "}${of}`;
+  const per = style === "name" ? " per " : "/";
+  const bottom = say(sides.bottom, true);
+  if (below === undefined) return `${say(sides.top, one)}${link}${of}${per}${bottom}`;
+  const carried = /^(?:mass|volume|count)$/.test(unitDimension(sides.bottom) ?? "");
+  if (!carried || of.includes(":") || stuff === "none") return `${say(unit, one)} of ${of}`;
+  return `${say(sides.top, one)}${link}${stuff}${per}${bottom}${link}${below}`;
+};
+
+const moneyText = (
+  q: Quantity<string, string>,
+  options: FormatOptions,
+  style: Style,
+  locale: string,
+): string => {
+  const [, currency = "", rest = ""] = /^money:([A-Z]{3})(.*)$/.exec(q.unit) ?? [];
+  const digits =
+    options.significantDigits === undefined && options.maximumFractionDigits === undefined
+      ? {}
+      : digitsFor(q.value, options);
+  const amount = numberText(q.value, locale, { style: "currency", currency, ...digits });
+  const [stuff, below] = q.of.split("/");
+  const tail =
+    rest === "" ? "" : `${style === "name" ? " per " : "/"}${written(rest.slice(1), style, true, locale)}`;
+  if (q.of === "none") return `${amount}${tail}`;
+  return stuff === "none" && below !== undefined && !below.includes(":")
+    ? `${amount}${tail}${style === "name" ? " of " : " "}${below}`
+    : `${amount}${tail} of ${q.of}`;
+};
+
+/**
+ * A quantity as text for people, in the unit that it has or in `unit`. Digits and currencies are written
+ * by `Intl.NumberFormat`, with `en-US` where no language is given and never with the machine's own; the
+ * unit symbols are ours, so that nothing depends on which units `Intl` knows. What is written for `en-US`
+ * without rounding is read back by `parseQuantity` with the dimension.
+ *
+ * @throws RatewrightError `unit/mismatch`, `unit/unknown`; `range` for a language or digits that Intl refuses
+ *
+ * @example
+ * ```ts
+ * import { format, quantity } from "ratewright";
+ * format(quantity(3, "lb/1000 ft2", "N")); // => "3 lb N/1,000 ft²"
+ * format(quantity(1, "acre"), { unit: "ft2" }); // => "43,560 ft²"
+ * format(quantity(2.5, "gal/acre"), { unitDisplay: "name" }); // => "2.5 gallons per acre"
+ * format(quantity(10.5, "kg/ha"), { locale: "de" }); // => "10,5 kg/ha"
+ * ```
+ */
+export const format = <D extends string, S extends string, U extends UnitHint<D> | (string & {})>(
+  q: Quantity<D, S>,
+  options: FormatOptions & { readonly unit?: CheckedUnitOf<U, D> } = {},
+): string => {
+  const given = operand(q, "quantity");
+  const unit = (options.unit as string | undefined) ?? given.unit;
+  const value = unit === given.unit ? given.value : converted(given.value, given.unit, unit);
+  const locale = options.locale ?? "en-US";
+  const style = options.unitDisplay ?? "symbol";
+  const of = options.substance === false ? "none" : given.of;
+  if (unit.startsWith("money:")) {
+    return moneyText({ ...given, value, unit, of } as Quantity<string, string>, options, style, locale);
+  }
+  const amount = numberText(value, locale, digitsFor(value, options));
+  // "3 1,000 ft²" would read as one number
+  const count = /^\d/.test(unit) && unit.length > 1 && !unit.startsWith("1/") ? " ×" : "";
+  const rest = withSubstance(unit, of, style, amount === "1", locale);
+  if (style !== "unit" && (unit === "1" || unit.startsWith("1/"))) return `${amount}${rest}`.trim();
+  return `${amount}${count} ${rest}`;
+};

@@ -1,0 +1,38 @@
+import { baseUnitsOf, splitUnit, unitDimension } from "./unit-facts.js";
+import { commonQuotients } from "./unit-text.js";
+
+/** Base units in which metric rates are given. */
+export const metric = /^(?:kg|g|mg|m|cm|mm|km|m2|100 m2|ha|m3|L|mL)$/;
+/** A unit of the dimension, for a message. */
+export const exampleUnit = (dimension: string): string => {
+  const common = (commonQuotients as Readonly<Record<string, readonly string[]>>)[dimension]?.[0];
+  if (common !== undefined) return common;
+  const units = baseUnitsOf(dimension);
+  const base = units.find((unit) => /^(?:lb|ft|ft2|gal|min|psi|°F.*)$/.test(unit)) ?? units[0];
+  return base ?? (dimension.startsWith("money:") ? dimension.replace("area", "acre") : "lb");
+};
+
+/** Units that are often written for one another: tried where the dimension does not fit. */
+const siblings: Readonly<Record<string, readonly string[]>> = {
+  oz: ["fl oz"],
+  in: ["in2", "in3"],
+  ft: ["ft2", "ft3"],
+  yd: ["yd3", "yd2"],
+  m: ["m2", "m3"],
+  cm: ["cm2"],
+  "%": ["% grade"],
+  "lb/in2": ["psi"],
+};
+
+/** A unit of the dimension that a reader may have meant by one of another dimension. */
+export const siblingUnit = (unit: string, dimension: string): string | undefined => {
+  const fits = (text: string): boolean => unitDimension(text) === dimension;
+  const parts = splitUnit(unit);
+  const candidates = [...(siblings[unit] ?? [])];
+  if (parts !== undefined) {
+    for (const top of siblings[parts.top] ?? []) candidates.push(`${top}/${parts.bottom}`);
+    if (parts.bottom === "m" && !metric.test(parts.top)) candidates.push(`${parts.top}/1000 ft2`);
+    for (const bottom of siblings[parts.bottom] ?? []) candidates.push(`${parts.top}/${bottom}`);
+  }
+  return candidates.find(fits);
+};

@@ -1,0 +1,24 @@
+import { type BaseUnit, unitTable } from "./base-units.js";
+import { unitParts } from "./units.js";
+
+/** Whether a text is a unit that stands alone in the table. */
+export const isBaseUnit = (text: string): text is BaseUnit =>
+  Object.values(unitTable).some((units) => Object.hasOwn(units, text));
+
+/** The base units of a dimension, in the order of the table. */
+export const baseUnitsOf = (dimension: string): readonly string[] =>
+  Object.hasOwn(unitTable, dimension) ? Object.keys(unitTable[dimension as keyof typeof unitTable]) : [];
+
+/** Every base unit, in the order of the table. */
+export const allBaseUnits = (): readonly BaseUnit[] =>
+  Object.keys(unitTable).flatMap((dimension) => baseUnitsOf(dimension) as readonly BaseUnit[]);
+
+/** The dimension of a unit text, or `undefined` where it is no unit. */
+export const unitDimension = (unit: string): string | undefined => unitParts(unit)?.dimension;
+
+/** The two sides of a quotient, the last slash between them; `undefined` for a base unit and for no unit. */
+export const splitUnit = (unit: string): { readonly top: string; readonly bottom: string } | undefined => {
+  if ((unitParts(unit)?.names.length ?? 0) < 2) return undefined;
+  const slash = unit.lastIndexOf("/");
+  return { top: unit.slice(0, slash), bottom: unit.slice(slash + 1) };
+};

@@ -1,0 +1,275 @@
+import { readUnitName } from "./aliases.js";
+import type { Problem } from "./errors.js";
+import { shown } from "./errors.js";
+import { exampleUnit, metric, siblingUnit } from "./near-units.js";
+import { readSubstance } from "./substance-names.js";
+import { isSubstance } from "./substances.js";
+import { unitDimension } from "./unit-facts.js";
+
+/** What stands after the number: a unit, perhaps a substance, and a number below the slash. */
+export interface RestReading {
+  readonly unit?: string;
+  readonly of?: string;
+  /** `2 pt per 100 gal` is 2 / 100 pt/gal. */
+  readonly divisor: number;
+  readonly problems: readonly RestProblem[];
+}
+
+/** A problem with what stands after the number; `raw` is the part that was not understood. */
+export type RestProblem = Omit<Problem, "path"> & { readonly raw?: string };
+
+interface Segment {
+  readonly text: string;
+  readonly name: string;
+  readonly reads: readonly string[];
+  readonly sure: string | undefined;
+  readonly choices: readonly string[];
+  readonly of: string | undefined;
+  readonly said: boolean;
+  readonly unknownOf: string | undefined;
+  readonly divisor: number;
+}
+
+type Local = RestProblem;
+
+/** Whole numbers only: in `lb/1.000 ft2` the full stop may stand for either thing. */
+const numberBelow = /^(\d{1,3}(?:,\d{3})+|\d{1,9}) ?([^\d.,].*)$/;
+
+/** Splits `lb of N`, `lb N`, `1000 ft2`, `100 gal water` into number, unit and substance. */
+const readSegment = (text: string, place: "top" | "bottom", top: string): Segment => {
+  const words = text.split(" ");
+  const none = { of: undefined, said: false, unknownOf: undefined, divisor: 1 };
+  const named = (name: string): Omit<Segment, "of" | "said" | "unknownOf" | "divisor"> | undefined => {
+    if (place === "bottom" && name === "A") {
+      return { text, name, reads: ["acre"], sure: "acre", choices: [] };
+    }
+    if (place === "bottom" && name === "M") {
+      const lot = "1000 ft2";
+      const sure = /^(?:lb|oz|US ton|gal|qt|pt|fl oz|cup|yd3|ft3|bu|count|#|money:.*)$/.test(top)
+        ? lot
+        : undefined;
+      return { text, name, reads: [lot], sure, choices: sure === undefined ? ["m", lot] : [] };
+    }
+    const reading = readUnitName(name);
+    return reading === undefined ? undefined : { text, name, sure: undefined, ...reading };
+  };
+  const saidAt = words.findIndex((word) => word.toLowerCase() === "of");
+  if (saidAt > 0) {
+    const name = words.slice(0, saidAt).join(" ");
+    const stuff = words.slice(saidAt + 1).join(" ");
+    const of = readSubstance(stuff);
+    const inner = readSegment(name, place, top);
+    return { ...inner, text, of, said: true, unknownOf: of === undefined ? stuff : undefined };
+  }
+  let longest: Segment | undefined;
+  for (let count = words.length; count > 0; count--) {
+    const unit = named(words.slice(0, count).join(" "));
+    if (unit === undefined) continue;
+    const stuff = words.slice(count).join(" ");
+    const of = stuff === "" ? undefined : readSubstance(stuff);
+    if (stuff === "" || of !== undefined) return { ...unit, ...none, of };
+    longest ??= { ...unit, ...none, unknownOf: stuff };
+  }
+  const below = place === "bottom" ? numberBelow.exec(text) : null;
+  if (below !== null) {
+    const divisor = Number((below[1] as string).replace(/,/g, ""));
+    const inner = readSegment(below[2] as string, place, top);
+    if (divisor > 0 && inner.divisor === 1 && inner.reads.length + inner.choices.length > 0) {
+      return { ...inner, text, divisor };
+    }
+  }
+  return longest ?? { text, name: text, reads: [], sure: undefined, choices: [], ...none };
+};
+
+/** `kg ha^-1 d^-1` and `kg ha-1` as `kg/ha/d`. */
+const withoutPowers = (text: string): string => {
+  if (text.includes("/") || text.includes(" per ")) return text;
+  const out: string[] = [];
+  for (const word of text.split(" ")) {
+    const power = /^([a-zA-Z°]+)\^?-([123])$/.exec(word);
+    if (power === null || out.length === 0) out.push(word);
+    else {
+      const lot = /^(?:1,?000|100)$/.test(out[out.length - 1] as string) ? `${out.pop()} ` : "";
+      out.push(`/${lot}${power[1]}${power[2] === "1" ? "" : power[2]}`);
+    }
+  }
+  return out.join(" ");
+};
+
+const segmentsOf = (text: string): readonly string[] =>
+  text
+    .replace(/ ?\/ ?/g, "/")
+    .replace(/(^| )per /gi, "/")
+    .split("/")
+    .map((part) => part.trim());
+
+const fractions = ["% w/w", "% v/v", "% w/v"];
+
+const joinUnits = (lists: readonly (readonly string[])[]): readonly string[] =>
+  lists.reduce<readonly string[]>(
+    (done, list) => done.flatMap((a) => list.map((b) => `${a}/${b}`.replace(/^\//, ""))),
+    [""],
+  );
+
+/** The unit that the segments mean together, or why there is none. */
+const unitOf = (
+  segments: readonly Segment[],
+  text: string,
+  dimension: string | undefined,
+): string | Local => {
+  const wanted = dimension === undefined ? "" : ` of ${dimension}`;
+  const unknown = segments.find((segment) => segment.reads.length + segment.choices.length === 0);
+  const expected = `a unit${wanted}, such as ${exampleUnit(dimension ?? "mass/area")}`;
+  if (unknown !== undefined && /^(?:mo|mos|months?|yrs?|years?|seasons?)$/i.test(unknown.name)) {
+    return { code: "unit/unknown", got: shown(text), expected: `${expected}; months and years are no units` };
+  }
+  if (unknown !== undefined)
+    return {
+      code: "unit/unknown",
+      got: shown(text),
+      expected,
+      raw: segments.map(({ name }) => name).join("/"),
+    };
+  const all = joinUnits(segments.map((segment) => segment.reads)).filter(
+    (unit) => unitDimension(unit) !== undefined,
+  );
+  const fitting = dimension === undefined ? [] : all.filter((unit) => unitDimension(unit) === dimension);
+  if (fitting.length === 1) return fitting[0] as string;
+  const known = segments.some((segment) => metric.test(segment.sure ?? ""));
+  const sure = segments.map((segment) => segment.sure ?? (segment.name === "t" && known ? "t" : undefined));
+  if (sure.every((unit) => unit !== undefined)) {
+    const unit = sure.join("/");
+    if (unitDimension(unit) === undefined) return { code: "unit/unknown", got: shown(text), expected };
+    if (dimension === undefined) return unit;
+    const suggestion = siblingUnit(unit, dimension);
+    return { code: "unit/mismatch", got: shown(text), expected, ...(suggestion && { suggestion }) };
+  }
+  const lists = segments.map((segment, index) =>
+    sure[index] === undefined ? segment.choices : [sure[index]],
+  );
+  const choices = joinUnits(lists as string[][]);
+  const near = dimension === undefined ? [] : all.flatMap((unit) => siblingUnit(unit, dimension) ?? []);
+  if (near.length > 0)
+    return { code: "unit/mismatch", got: shown(text), expected, suggestion: near[0] as string };
+  return {
+    code: "unit/ambiguous",
+    got: shown(text),
+    expected: `${expected}; ${shown(text)} could be several`,
+    choices,
+  };
+};
+
+const stuff = /^(?:mass|volume|count)$/;
+const media = ["water", "spray", "soil"];
+
+/** The substance that the segments say together. */
+const substanceOf = (
+  segments: readonly Segment[],
+  unit: string | undefined,
+  of: string | undefined,
+): string | undefined | Local => {
+  const [top, ...below] = segments as [Segment, ...Segment[]];
+  const bottom = below.find((segment) => segment.of !== undefined);
+  if (bottom === undefined || bottom.of === undefined) return top.of;
+  const base = bottom.sure ?? bottom.reads[0] ?? "";
+  const conflict = (expected: string, choices?: readonly string[]): Local => ({
+    code: "conflict",
+    got: shown(segments.map((segment) => segment.text).join("/")),
+    expected,
+    ...(choices && { choices }),
+  });
+  if (!stuff.test(unitDimension(base) ?? "")) {
+    if (top.of === undefined || top.of === bottom.of) return bottom.of;
+    if (/^(?:treated|gross|plan)$/.test(bottom.of)) return top.of;
+    return conflict("one substance");
+  }
+  if (top.of !== undefined) {
+    const pair = `${top.of}/${bottom.of}`;
+    return isSubstance(pair) && top.of !== bottom.of ? pair : conflict("two substances, such as N/product");
+  }
+  if (unit?.startsWith("money:") === true) return `none/${bottom.of}`;
+  if (of === bottom.of || of === `none/${bottom.of}`) return of;
+  if (bottom.said && !media.includes(bottom.of)) return bottom.of;
+  return conflict("what is above the slash and what is below it", [
+    `${top.name} ${bottom.of}/${bottom.name}`,
+    `${top.name} product/${bottom.name} ${bottom.of}`,
+  ]);
+};
+
+/**
+ * Reads what stands after the number, in cleaned text: `lb/1000 ft2`, `lb of N per 1,000 sq ft`,
+ * `fl oz product/gal spray`, `% w/w N/product`.
+ */
+export const readRest = (rest: string, dimension?: string, of?: string): RestReading => {
+  const text = withoutPowers(rest);
+  const problems: Local[] = [];
+  const whole = wholeReading(text);
+  let segments: readonly Segment[] = whole === undefined ? [] : [whole];
+  if (whole === undefined) {
+    let trailing: string | undefined;
+    let body = text;
+    const last = text.toLowerCase().lastIndexOf(" of ");
+    const after = last < 0 ? "" : text.slice(last + 4);
+    if (/[/:]/.test(after) && readSubstance(after) !== undefined) {
+      trailing = readSubstance(after);
+      body = text.slice(0, last);
+    }
+    const parts = segmentsOf(body);
+    const first = readSegment(parts[0] as string, "top", "");
+    const head: Segment =
+      parts[0] === "" && parts.length > 1 ? { ...first, name: "1", reads: ["1", "count"], sure: "1" } : first;
+    const topUnit = head.sure ?? head.reads[0] ?? head.name;
+    segments = [head, ...parts.slice(1, 4).map((part) => readSegment(part, "bottom", topUnit))];
+    if (trailing !== undefined)
+      segments = segments.map((one, i) => (i === 0 ? { ...one, of: trailing, said: true } : one));
+  }
+  const divisor = segments.reduce((product, segment) => product * segment.divisor, 1);
+  let unit = unitOf(segments, text, dimension);
+  for (const segment of segments) {
+    if (segment.unknownOf === undefined) continue;
+    const expected = `a substance after ${segment.name}, such as N, P2O5, product or water`;
+    problems.push({
+      code: "substance/unknown",
+      got: shown(segment.unknownOf),
+      expected,
+      raw: segment.unknownOf,
+    });
+  }
+  const substance = substanceOf(segments, typeof unit === "string" ? unit : undefined, of);
+  if (typeof substance === "object") problems.push(substance);
+  const name = typeof substance === "string" ? substance : undefined;
+  const bare = segments.length === 1 && segments[0]?.sure === "%";
+  const stated = name ?? of ?? "none";
+  const concentration = /^(?:mass|volume)\/(?:mass|volume)$/.test(dimension ?? "");
+  if (bare && (concentration || (stated !== "none" && dimension !== "1"))) {
+    unit = {
+      code: "unit/ambiguous",
+      got: shown(text),
+      expected: "a percent of weight or of volume",
+      choices: fractions,
+    };
+  }
+  if (typeof unit === "object") problems.unshift(unit);
+  return {
+    ...(typeof unit === "string" && { unit }),
+    ...(name !== undefined && { of: name }),
+    divisor,
+    problems,
+  };
+};
+
+/** A name that has a slash of its own, such as `% w/w N/product` or `meq/100 g`: the longest is taken. */
+const wholeReading = (text: string): Segment | undefined => {
+  const words = text.split(" ");
+  for (let count = words.length; count > 0; count--) {
+    const name = words.slice(0, count).join(" ");
+    const reading = readUnitName(name);
+    if (reading === undefined) continue;
+    const said = words[count]?.toLowerCase() === "of";
+    const after = words.slice(said ? count + 1 : count).join(" ");
+    const of = readSubstance(after);
+    if (after === "" ? said : of === undefined) continue;
+    return { text, name, sure: undefined, ...reading, of, said, unknownOf: undefined, divisor: 1 };
+  }
+  return undefined;
+};

@@ -1,0 +1,67 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import ts from "typescript";
+import { describe, expect, test } from "vitest";
+
+// What a bundler ships with `quantity` is what the value type imports. Reading, writing and exchange of
+// text must not be among it, and may do nothing when they are loaded, or no bundler could drop them.
+const folder = fileURLToPath(new URL("../../src/quantity/", import.meta.url));
+const textFiles =
+  "aliases clean-text crossing format money near-units number-text parse read schema substance-names suggest ucum unit-facts unit-names unit-reading units-of".split(
+    " ",
+  );
+
+const sourceOf = (file: string): ts.SourceFile =>
+  ts.createSourceFile(file, readFileSync(`${folder}${file}.ts`, "utf8"), ts.ScriptTarget.ES2022, true);
+
+/** The files of the room that a file needs at run time. */
+const importsOf = (file: string): readonly string[] =>
+  sourceOf(file).statements.flatMap((statement) => {
+    if (
+      !ts.isImportDeclaration(statement) ||
+      statement.importClause?.phaseModifier === ts.SyntaxKind.TypeKeyword
+    ) {
+      return [];
+    }
+    const bindings = statement.importClause?.namedBindings;
+    if (
+      bindings !== undefined &&
+      ts.isNamedImports(bindings) &&
+      bindings.elements.every((one) => one.isTypeOnly)
+    ) {
+      return [];
+    }
+    return [(statement.moduleSpecifier as ts.StringLiteral).text.replace(/^\.\/(.*)\.js$/, "$1")];
+  });
+
+/** What runs when a module is loaded: calls and `new` outside functions, unless marked pure. */
+const topLevelCalls = (source: ts.SourceFile): readonly string[] => {
+  const found: string[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isFunctionLike(node)) return;
+    if (ts.isCallExpression(node) || ts.isNewExpression(node)) {
+      if (!/^\s*\/\* @__PURE__ \*\//.test(node.getFullText())) found.push(node.getText());
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+};
+
+describe("quantity alone", () => {
+  test("does not reach the files for text and exchange", () => {
+    const reached = new Set(["quantity"]);
+    for (const file of reached) for (const next of importsOf(file)) reached.add(next);
+    expect(reached.has("units")).toBe(true);
+    expect(textFiles.filter((file) => reached.has(file))).toEqual([]);
+  });
+
+  test.each(textFiles)("%s does nothing when it is loaded", (file) => {
+    expect(topLevelCalls(sourceOf(file))).toEqual([]);
+  });
+
+  test("such calls are found where they stand", () => {
+    const source = ts.createSourceFile("a.ts", "const a = new Map(); const f = () => new Map();", 99, true);
+    expect(topLevelCalls(source)).toEqual(["new Map()"]);
+  });
+});
