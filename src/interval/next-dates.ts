@@ -205,7 +205,11 @@ export const nextDates = (input: {
 
   for (const [field, words] of unstated) {
     if (rule[field] !== undefined) continue;
-    notChecked.push({ code: `interval/unstated/${field}`, params: {}, text: `The rule states no ${words}.` });
+    notChecked.push({
+      code: `interval/unstated/${field}`,
+      params: {},
+      text: `${words.slice(0, 1).toUpperCase()}${words.slice(1)}: the rule states none.`,
+    });
   }
   notChecked.push({
     code: "interval/beyond-the-rule",

@@ -180,7 +180,7 @@ export const percentOf = (given: Analysis, nutrient: Nutrient): number => {
   if (stated !== undefined) return stated;
   for (const [form, percent] of Object.entries(given.percent)) {
     const factor = formFactor(form, nutrient);
-    if (factor !== undefined) return percent * factor;
+    if (factor) return percent * factor;
   }
   return 0;
 };

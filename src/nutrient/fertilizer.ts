@@ -21,7 +21,7 @@ export interface Fertilizer<Id extends string = string> {
   /** Slow-release nitrogen as the label prints it: percent of PRODUCT, not of nitrogen. */
   readonly slowNitrogen?: Quantity<"mass/mass", "N:slow/product">;
   /** Of a liquid, at the temperature at which it is measured out. */
-  readonly density?: Quantity<"mass/volume", "product">;
+  readonly density?: Quantity<"mass/volume", "none">;
   /** What one bag, jug or tote holds. */
   readonly package?: Quantity<"mass", "none"> | Quantity<"volume", "none">;
 }
@@ -36,7 +36,7 @@ export interface FertilizerInput<Id extends string = string> {
   /** How a grade in text is read; oxides where it is left out, as on United States labels. */
   readonly basis?: "oxide" | "element";
   readonly slowNitrogen?: Quantity<"mass/mass", "N:slow/product">;
-  readonly density?: Quantity<"mass/volume", "product">;
+  readonly density?: Quantity<"mass/volume", "none">;
   readonly package?: Quantity<"mass", "none"> | Quantity<"volume", "none">;
 }
 
@@ -118,7 +118,7 @@ export const fertilizer = <const Id extends string>(
     attempt(() =>
       expectQuantity(
         input.density,
-        { dimension: "mass/volume", of: "product", bound: "positive" },
+        { dimension: "mass/volume", of: "none", bound: "positive" },
         `${path}.density`,
       ),
     );

@@ -2,6 +2,9 @@ import { wholeUnitsFor } from "../numeric/index.js";
 import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import type { Fertilizer } from "./fertilizer.js";
 
+/** What {@link packagesFor} needs to know of a product: any record with an id and a package will do. */
+export type Packaged<Id extends string = string> = Pick<Fertilizer<Id>, "id" | "package">;
+
 /** How many packages to open, and what stays in the last one. */
 export interface Packages<D extends string, Id extends string> {
   /** Whole packages, at least 1 for any need above zero. */
@@ -39,7 +42,7 @@ export interface Packages<D extends string, Id extends string> {
  */
 export const packagesFor = <D extends "mass" | "volume", Id extends string>(
   need: Quantity<D, `product:${Id}`>,
-  product: Fertilizer<Id>,
+  product: Packaged<Id>,
 ): Packages<D, Id> => {
   const held = packageSize(product);
   const of = `product:${product.id}`;
@@ -107,7 +110,7 @@ export const areaCovered = <D extends "mass" | "volume", S extends string>(
  * ```
  */
 export const packageCoverage = <Id extends string>(
-  product: Fertilizer<Id>,
+  product: Packaged<Id>,
   rate: Quantity<"mass/area", `product:${Id}`> | Quantity<"volume/area", `product:${Id}`>,
 ): Quantity<"area", "none"> => {
   const held = packageSize(product);
@@ -117,7 +120,7 @@ export const packageCoverage = <Id extends string>(
   );
 };
 
-const packageSize = (product: Fertilizer): Quantity<string, "none"> => {
+const packageSize = (product: Packaged): Quantity<string, "none"> => {
   const held: unknown =
     product.package ?? fail("missing", "product.package", undefined, "what one package holds");
   const { unit, value } = held as { unit: string; value: number };

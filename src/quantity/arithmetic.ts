@@ -1,4 +1,4 @@
-import { dimensionNames, quotient, table, type UnitParts, unitParts } from "./units.js";
+import { dimensionNames, factorOf, product, quotient, table, type UnitParts, unitParts } from "./units.js";
 
 /** How two units multiply or divide: the unit and dimension of the result and an exact factor. */
 export interface Plan {
@@ -23,51 +23,47 @@ const compound: Readonly<Record<string, string>> = {
 /** `mass/area` times (sign 1) or divided by (sign -1) something, as a text of powers: `length-2,mass1`. */
 const powersOf = (a: string, b: string, sign: number): string => {
   const powers: Record<string, number> = {};
-  const add = (part: string, power: number): void => {
-    for (const name of (compound[part] ?? part).split(",")) powers[name] = (powers[name] ?? 0) + power;
+  const add = (dimension: string, side: number): void => {
+    dimension.split("/").forEach((part, i) => {
+      for (const name of (compound[part] ?? part).split(","))
+        powers[name] = (powers[name] ?? 0) + (i > 0 ? -side : side);
+    });
   };
-  a.split("/").forEach((part, i) => {
-    add(part, i > 0 ? -1 : 1);
-  });
-  b.split("/").forEach((part, i) => {
-    add(part, i > 0 ? -sign : sign);
-  });
+  add(a, 1);
+  add(b, sign);
   return Object.keys(powers)
-    .filter((name) => name !== "" && powers[name] !== 0)
+    .filter((name) => name && powers[name])
     .sort()
     .map((name) => name + powers[name])
     .join();
 };
 
-let names: Record<string, string> | undefined;
-const nameOf = (powers: string): string | undefined => {
-  if (names === undefined) {
-    names = { length3: "volume" };
-    for (const name of ["money", ...dimensionNames()]) names[powersOf(name, "1", 1)] = name;
-    // Fractions have no powers either, and are dealt with before.
-    names[""] = "1";
-  }
-  return names[powers];
-};
+/** The dimension that has these powers. Fractions have none, as `"1"` has, and are dealt with before. */
+const dimensionOf = (powers: string): string | undefined =>
+  powers === "length3"
+    ? "volume"
+    : ["1", "money", ...dimensionNames()].find((name) => powersOf(name, "1", 1) === powers);
 
 /** `mass` for `mass/mass`; `undefined` where the dimension is no fraction. */
 const fractionOf = (dimension: string): string | undefined => /^(\w+)\/\1$/.exec(dimension)?.[1];
 
 /** Like by like: the fraction of what stands on top. */
-const likeOf = (dimension: string): string =>
-  /^(mass|volume)|^length(\/length)?$/.test(dimension) ? dimension.replace(/^(\w+).*/, "$1/$1") : "1";
+const likeOf = (dimension: string): string => {
+  const top = /^(mass|volume|length(?=$|\/length))/.exec(dimension)?.[0];
+  return top ? `${top}/${top}` : "1";
+};
 
 const resultDimension = (a: string, b: string, sign: 1 | -1): string | undefined => {
   if (b === "1") return a;
   if (sign < 0 && a === b) return likeOf(a);
   if (sign > 0 && a === "1") return b;
   const [f, g] = [fractionOf(a), fractionOf(b)];
-  if (g !== undefined) return a.split("/").includes(g) ? a : undefined;
-  if (f !== undefined) return sign > 0 && b.split("/").includes(f) ? b : undefined;
+  if (g) return a.split("/").includes(g) ? a : undefined;
+  if (f) return sign > 0 && b.split("/").includes(f) ? b : undefined;
   // Two currencies leave two tags, and no dimension has two.
   const powers = powersOf(a, b, sign);
   const tag = /money:.../.exec(powers)?.[0] ?? "money";
-  return nameOf(powers.replace(tag, "money"))?.replace("money", tag);
+  return dimensionOf(powers.replace(tag, "money"))?.replace("money", tag);
 };
 
 /** The unit of a result: made of the operands' own units as far as they go, else the first of the table. */
@@ -80,22 +76,16 @@ const resultUnit = (dimension: string, a: UnitParts, b: UnitParts): string => {
   return find(dimension) ?? dimension.split("/").map(find).join("/");
 };
 
-const planOf = (a: UnitParts, b: UnitParts, sign: 1 | -1): Plan | undefined => {
-  const dimension = resultDimension(a.dimension, b.dimension, sign);
-  if (dimension === undefined) return undefined;
-  const plain = dimension === "1" && b.dimension !== "1" && a.dimension !== "1";
-  const unit = plain ? "1" : resultUnit(dimension, a, b);
-  const [n, d] = b.size;
-  const size = quotient(quotient(a.size, sign < 0 ? [n, d] : [d, n]), (unitParts(unit) as UnitParts).size);
-  return { unit, dimension, top: Number(size[0]), bottom: Number(size[1]) };
-};
-
 /** How `a` times `b` (sign 1) or `a` divided by `b` (sign -1) goes; `undefined` where there is no such thing. */
 export const planFor = (a: UnitParts, b: UnitParts, sign: 1 | -1): Plan | undefined => {
   const key = sign < 0 ? `/${b.unit}` : b.unit;
   const seen = a.plans.get(key);
-  if (seen !== undefined) return seen as Plan;
-  const plan = planOf(a, b, sign);
-  if (plan !== undefined) a.plans.set(key, plan);
+  if (seen) return seen as Plan;
+  const dimension = resultDimension(a.dimension, b.dimension, sign);
+  if (!dimension) return undefined;
+  const unit = resultUnit(dimension, a, b);
+  const size = (sign < 0 ? quotient : product)(a.size, b.size);
+  const plan = { unit, dimension, ...factorOf(size, (unitParts(unit) as UnitParts).size) };
+  a.plans.set(key, plan);
   return plan;
 };

@@ -105,8 +105,8 @@ export const unitTable = {
   irradiance: { "MJ/m2/d": "1000000/86400", "W/m2": "1" },
 } as const;
 
-/** Where the zero of a temperature scale lies, as read on that scale at 0 °C. */
-export const zeroPoints: Readonly<Record<string, number>> = { "°C": 0, "°F": 32, K: 273.15 };
+/** What a temperature scale reads at 0 °C, where that is not 0. */
+export const zeroPoints: Readonly<Record<string, number>> = { "°F": 32, K: 273.15 };
 
 type UnitTable = typeof unitTable;
 
@@ -124,10 +124,3 @@ export type BaseUnitDimension<U extends BaseUnit> = UnitDimensions[U];
 type UnitDimensions = {
   [U in BaseUnit]: { [D in keyof UnitTable]: U extends keyof UnitTable[D] ? D : never }[keyof UnitTable];
 };
-
-/** Every base unit with its dimension and size, as `"mass:0.45359237"`: the table in one list. */
-export const baseUnits: Readonly<Record<BaseUnit, string>> = /* @__PURE__ */ Object.fromEntries(
-  /* @__PURE__ */ Object.entries(unitTable).flatMap(([dimension, units]) =>
-    Object.entries(units).map(([unit, size]) => [unit, `${dimension}:${size}`]),
-  ),
-) as Record<BaseUnit, string>;

@@ -81,37 +81,41 @@ export class RatewrightError extends Error {
   declare readonly got: string;
   declare readonly expected: string;
   declare readonly suggestion?: string;
-  readonly problems: readonly Problem[];
+  declare readonly problems: readonly Problem[];
 
   /**
    * @param problems - one problem, or all that were found
    */
   constructor(problems: Problem | readonly Problem[]) {
-    const all: readonly Problem[] = "code" in problems ? [problems] : problems;
+    const all: readonly Problem[] = [problems].flat();
     super(all.map(problemText).join("\n"));
-    Object.assign(this, all[0]);
-    this.name = "RatewrightError";
-    this.problems = all;
+    Object.assign(this, all[0], { name: "RatewrightError", problems: all });
   }
+}
+
+/** Whether something has the form of a quantity: one of this or of another copy of the package, or what JSON left of it. */
+export const isQuantityLike = (value: unknown): value is QuantityLike => {
+  const { value: number, unit } = Object(value) as Partial<QuantityLike>;
+  return typeof number === "number" && typeof unit === "string";
+};
+
+interface QuantityLike {
+  readonly value: number;
+  readonly unit: string;
+  readonly of?: string;
 }
 
 /** How a received value is shown in a {@link Problem}: short, and safe for any input. */
 export const shown = (value: unknown): string => {
   if (typeof value === "string") return JSON.stringify(value.slice(0, 60));
   if (typeof value === "function") return "a function";
-  if (Object(value) !== value) return String(value);
   if (Array.isArray(value)) return `a list of ${value.length}`;
-  const { value: number, unit, of } = value as QuantityLike;
-  return typeof number !== "number" || typeof unit !== "string"
-    ? "a record"
-    : `${number} ${unit}${of && of !== "none" ? ` of ${of}` : ""}`.slice(0, 90);
+  if (isQuantityLike(value)) {
+    const { value: number, unit, of } = value;
+    return `${number} ${unit}${of && of !== "none" ? ` of ${of}` : ""}`.slice(0, 90);
+  }
+  return Object(value) === value ? "a record" : String(value);
 };
-
-interface QuantityLike {
-  readonly value?: unknown;
-  readonly unit?: unknown;
-  readonly of?: unknown;
-}
 
 /** Throws one {@link Problem} as a {@link RatewrightError}. */
 export const fail = (

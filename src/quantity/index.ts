@@ -1,4 +1,5 @@
 export { type BaseUnit, type BaseUnitDimension, type BaseUnitOf, unitTable } from "./base-units.js";
+export { type Checks, checks } from "./checks.js";
 export {
   depthOf,
   type FractionDimension,
@@ -25,7 +26,7 @@ export { max, min, sum } from "./fold.js";
 export { type FormatOptions, format } from "./format.js";
 export { type CheckedCurrency, money } from "./money.js";
 export type { DecimalSign } from "./number-text.js";
-export { type ParseOptions, parseQuantity, parseRange, type QuantityRange } from "./parse.js";
+export { parseQuantity, parseRange, type QuantityRange } from "./parse.js";
 export { oneWayProducts, productTable } from "./product-table.js";
 export {
   type Addend,
@@ -43,6 +44,7 @@ export {
   quantityFrom,
   readQuantity,
 } from "./read.js";
+export type { Caution, Citation, FactSource, Finding } from "./remark.js";
 export { type QuantitySchema, quantitySchema, type SchemaIssue } from "./schema.js";
 export {
   type AtomicSubstance,

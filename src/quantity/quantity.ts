@@ -1,6 +1,6 @@
 import { planFor } from "./arithmetic.js";
 import type { PerDimension, TimesDimension } from "./dimensions.js";
-import { fail, shown } from "./errors.js";
+import { fail, isQuantityLike, shown } from "./errors.js";
 import {
   type CheckedSubstance,
   isSubstance,
@@ -59,8 +59,8 @@ export class Quantity<in out D extends string, in out S extends string> {
 
   /** Use {@link quantity}: the constructor does not check that unit, substance and dimension exist. */
   constructor(value: number, unit: string, of: S, dimension: D) {
-    if (!Number.isFinite(value)) fail("not-finite", "value", value, finite);
-    this.value = value + 0;
+    // Adding 0 turns -0 into 0.
+    this.value = finite(value, "value") + 0;
     this.unit = unit;
     this.of = of;
     this.dimension = dimension;
@@ -95,8 +95,9 @@ export class Quantity<in out D extends string, in out S extends string> {
     factor: TimesOperand<D, S, D2, S2>,
   ): Quantity<TimesDimension<D, D2>, TimesSubstance<S, S2>>;
   times(factor: unknown): unknown {
-    const one = this as unknown as Any;
-    return typeof factor === "number" ? scaled(one, factor, 1) : combined(one, factor, false);
+    return typeof factor === "number"
+      ? scaled(this as unknown as Any, factor, 1)
+      : combined(this as unknown as Any, factor, 1);
   }
 
   /**
@@ -106,7 +107,7 @@ export class Quantity<in out D extends string, in out S extends string> {
   per<D2 extends string, S2 extends string>(
     divisor: PerOperand<D, S, D2, S2>,
   ): Quantity<PerDimension<D, D2>, PerSubstance<S, S2>> {
-    return combined(this as unknown as Any, divisor, true) as Quantity<
+    return combined(this as unknown as Any, divisor, -1) as Quantity<
       PerDimension<D, D2>,
       PerSubstance<S, S2>
     >;
@@ -120,8 +121,7 @@ export class Quantity<in out D extends string, in out S extends string> {
   /** -1, 0 or 1 as this is less than, equal to or more than the other, to the last digit. */
   compare(other: Quantity<D, S>): -1 | 0 | 1 {
     const there = expectQuantity(other, this, "other");
-    const value = converted(there.value, there.unit, this.unit);
-    return Math.sign(this.value - value) as -1 | 0 | 1;
+    return Math.sign(this.value - there.in(this.unit as never)) as -1 | 0 | 1;
   }
 
   /** `{ value, unit, of }`, which `quantityFrom` reads back. */
@@ -150,36 +150,36 @@ const shifted = (one: Any, input: unknown, sign: 1 | -1): unknown => {
     { dimension: degrees ? "temperature difference" : one.dimension, of: one.of },
     "other",
   );
-  return new Quantity(
-    one.value + sign * converted(other.value, other.unit, unit),
-    one.unit,
-    one.of,
-    one.dimension,
-  );
+  return withValue(one, one.value + sign * other.in(unit as never));
 };
 
 const scaled = (one: Any, factor: number, divisor: number): unknown => {
   if (one.dimension === "temperature")
     fail("type", "number", factor, "a difference: a temperature has no multiple");
-  if (!Number.isFinite(factor * divisor)) fail("not-finite", "number", factor * divisor, finite);
-  if (divisor === 0) fail("range", "number", 0, notZero);
-  return new Quantity((one.value * factor) / divisor, one.unit, one.of, one.dimension);
+  notZero(finite(divisor, "number"), "number", 0);
+  return withValue(one, (one.value * finite(factor, "number")) / divisor);
 };
 
-const finite = "a finite number";
-const notZero = "anything but 0";
+const withValue = (one: Any, value: number): Any => new Quantity(value, one.unit, one.of, one.dimension);
 
-const combined = (one: Any, input: unknown, divide: boolean): unknown => {
+const finite = (value: number, path: string, got: unknown = value): number =>
+  Number.isFinite(value) ? value : fail("not-finite", path, got, "a finite number");
+
+const notZero = (value: number, path: string, got: unknown): void => {
+  if (value === 0) fail("range", path, got, "anything but 0");
+};
+
+const combined = (one: Any, input: unknown, sign: 1 | -1): unknown => {
   const other = operand(input, "other");
-  const by = divide ? "that can divide" : "that can multiply";
-  const [a, b] = [knownUnit(one.unit, "this"), knownUnit(other.unit, "other")];
+  const divide = sign < 0;
+  const by = `that can ${divide ? "divide" : "multiply"}`;
   const plan =
-    planFor(a, b, divide ? -1 : 1) ??
+    planFor(knownUnit(one.unit, "this"), knownUnit(other.unit, "other"), sign) ??
     fail("unit/mismatch", "other", other, `a quantity ${by} ${one.dimension}`);
   const of =
     (divide ? perSubstance : timesSubstance)(one.of, other.of) ??
     fail("substance/mismatch", "other", other, `a substance ${by} ${one.of}`);
-  if (divide && other.value === 0) fail("range", "other", other, notZero);
+  if (divide) notZero(other.value, "other", other);
   const value = divide ? one.value / other.value : one.value * other.value;
   return new Quantity((value * plan.top) / plan.bottom, plan.unit, of, plan.dimension);
 };
@@ -187,16 +187,14 @@ const combined = (one: Any, input: unknown, divide: boolean): unknown => {
 /** A number of one unit in another unit of the same dimension. */
 export const converted = (value: number, from: string, to: string): number => {
   const ratio = ratioOf(from, to, "unit");
-  const result = ((value - ratio.from) * ratio.top) / ratio.bottom + ratio.to;
-  return Number.isFinite(result) ? result : fail("not-finite", "value", value, finite);
+  return finite(((value - ratio.from) * ratio.top) / ratio.bottom + ratio.to, "value", value);
 };
 
 /** Takes a quantity of this or another copy of the package, or what JSON left of one. */
 export const operand = (input: unknown, path: string): Quantity<string, string> => {
   if (input instanceof Quantity) return input as Any;
-  const q = input as Partial<QuantityJson> | null | undefined;
-  return typeof q?.value === "number" && typeof q.unit === "string"
-    ? quantityOf(q.value, q.unit, q.of ?? "none", path)
+  return isQuantityLike(input)
+    ? quantityOf(input.value, input.unit, input.of ?? "none", path)
     : fail("type", path, input, "a quantity");
 };
 
@@ -215,12 +213,11 @@ export const expectQuantity = <const D extends string, const S extends string = 
   path: string,
 ): Quantity<D, S> => {
   const q = operand(input, path);
-  const { dimension, of = q.of, bound = "any" } = expected;
+  const { dimension, of = q.of, bound } = expected;
   if (q.dimension !== dimension) fail("unit/mismatch", path, q, `a quantity of ${dimension}`);
   if (q.of !== of) fail("substance/mismatch", path, q, `a quantity of ${of}`);
-  if (bound !== "any" && (bound === "positive" ? q.value <= 0 : q.value < 0)) {
-    fail("range", path, q, bound === "positive" ? "more than zero" : "zero or more");
-  }
+  if (bound === "positive" && q.value <= 0) fail("range", path, q, "more than zero");
+  if (bound === "non-negative" && q.value < 0) fail("range", path, q, "zero or more");
   return q as unknown as Quantity<D, S>;
 };
 
@@ -231,10 +228,9 @@ export const quantityOf = (
   of: string,
   path: string,
 ): Quantity<string, string> => {
-  if (!Number.isFinite(value)) fail("not-finite", path, value, finite);
+  finite(value, path);
   const parts = knownUnit(unit, path);
-  if (of !== "none" && !isSubstance(of))
-    fail("substance/unknown", path, of, "a substance, such as N or product");
+  if (!isSubstance(of)) fail("substance/unknown", path, of, "a substance, such as N or product");
   return new Quantity(value, unit, of, parts.dimension);
 };
 
@@ -266,7 +262,7 @@ export function quantity<const U extends AnyUnitHint | (string & {}), const S ex
   of: CheckedSubstance<S>,
 ): Quantity<DimensionOf<U>, S>;
 export function quantity(value: number, unit: string, of = "none"): unknown {
-  if (!Number.isFinite(value)) fail("not-finite", "value", value, finite);
+  finite(value, "value");
   const parts = knownUnit(unit, "unit");
   if (of !== "none" && !isSubstance(of))
     fail("substance/unknown", "of", of, "a substance, such as N or product");

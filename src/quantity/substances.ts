@@ -69,7 +69,7 @@ export type AtomicSubstance =
 /** Neutral in products: they say nothing about the stuff. */
 export type NeutralSubstance = "none" | "treated" | "gross" | "plan";
 
-let pattern: RegExp | undefined;
+const names: ReadonlySet<string> = /* @__PURE__ */ new Set<string>(substances);
 
 /**
  * Whether a text is a substance: one name, or two as `N/product`. The neutral ones do not stand at the bottom.
@@ -82,10 +82,16 @@ let pattern: RegExp | undefined;
  * ```
  */
 export const isSubstance = (text: string): boolean => {
-  const oneOf = (names: readonly string[]): string =>
-    `(${names.join("|")}|(product|ai|ae|other|degree-days):[^/:\\s][^/:]*)`;
-  pattern ??= new RegExp(`^${oneOf(substances)}(/${oneOf(substances.slice(4))})?$`);
-  return pattern.test(text);
+  // The text as a whole first: most are one name.
+  if (names.has(text)) return true;
+  return String(text)
+    .split("/")
+    .every(
+      (name, place) =>
+        place < 2 &&
+        !(place && isNeutral(name)) &&
+        (names.has(name) || /^(product|ai|ae|other|degree-days):[^:\s][^:]*$/.test(name)),
+    );
 };
 
 /** The text itself where it is a substance, and a sentence where it is not. */
@@ -144,7 +150,8 @@ export type PerSubstance<A extends string, B extends string> = B extends Neutral
             : never
           : `${A}/${B}`;
 
-const isNeutral = (s: string): boolean => /^(none|treated|gross|plan)$/.test(s);
+const neutral: readonly string[] = /* @__PURE__ */ substances.slice(0, 4);
+const isNeutral = (s: string): boolean => neutral.includes(s);
 type Split = readonly [string, string?];
 const join = (top: string, bottom = "none"): string =>
   top === bottom ? "none" : bottom === "none" ? top : `${top}/${bottom}`;
@@ -162,6 +169,5 @@ export const timesSubstance = (a: string, b: string): string | undefined => {
 export const perSubstance = (a: string, b: string): string | undefined => {
   if (isNeutral(b)) return timesSubstance(a, b);
   const [top, bottom = "none"] = b.split("/") as unknown as Split;
-  const inverse = bottom === "none" ? `none/${b}` : join(bottom, top);
-  return timesSubstance(a, inverse) ?? (`${a}${b}`.includes("/") ? undefined : `${a}/${b}`);
+  return timesSubstance(a, join(bottom, top)) ?? (`${a}${b}`.includes("/") ? undefined : `${a}/${b}`);
 };

@@ -1,8 +1,8 @@
-import { fail } from "../quantity/index.js";
+import { checks, fail } from "../quantity/index.js";
 import { averageRadiusArea } from "./average-radius-area.js";
 import { annulusArea, circleArea, sectorArea } from "./circle-area.js";
 import { ellipseArea } from "./ellipse-area.js";
-import { type Area, areaOf, checks, recordOf } from "./lengths.js";
+import { type Area, areaOf, recordOf } from "./lengths.js";
 import { nameOf } from "./net-area.js";
 import { offsetArea } from "./offset-area.js";
 import { polygonArea } from "./polygon-area.js";

@@ -1,5 +1,5 @@
-import { fail } from "../quantity/index.js";
-import { type Area, areaIn, checks, type Length, lengthList, recordOf, unitSet } from "./lengths.js";
+import { checks, fail } from "../quantity/index.js";
+import { type Area, areaIn, type Length, lengthList, recordOf, unitSet } from "./lengths.js";
 
 /** How radii are joined to an area, see {@link averageRadiusArea}. */
 export type RadiusRule = "mean radius" | "mean square";

@@ -1,5 +1,5 @@
-import { expectQuantity, fail, type Quantity } from "../quantity/index.js";
-import { type Area, areaIn, checks, type Length, lengthOf, lengthsOf, recordOf, unitSet } from "./lengths.js";
+import { checks, expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { type Area, areaIn, type Length, lengthOf, lengthsOf, recordOf, unitSet } from "./lengths.js";
 
 /** A circle by one of its measures: exactly one. */
 export type Circle =

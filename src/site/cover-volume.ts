@@ -1,5 +1,5 @@
-import { type Quantity, quantity } from "../quantity/index.js";
-import { type Area, areaOf, checks, type Length, lengthOf, recordOf } from "./lengths.js";
+import { checks, type Quantity, quantity } from "../quantity/index.js";
+import { type Area, areaOf, type Length, lengthOf, recordOf } from "./lengths.js";
 
 /**
  * The volume of material that covers an area to a depth: sand, topsoil, compost, mulch.

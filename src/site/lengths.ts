@@ -1,52 +1,10 @@
-import {
-  expectQuantity,
-  fail,
-  type Problem,
-  type Quantity,
-  quantity,
-  RatewrightError,
-} from "../quantity/index.js";
+import { checks, expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
 
 /** A length, as the shapes take it. */
 export type Length = Quantity<"length", "none">;
 
 /** An area, as the shapes give it. */
 export type Area = Quantity<"area", "none">;
-
-/** Runs checks one after another and keeps what they complain about, so that a caller sees all problems at once. */
-export interface Checks {
-  /** What `check` gives, or `undefined` where it threw; its problems are kept, with `at` before their path. */
-  run<T>(check: () => T, at?: string): T | undefined;
-  /** Keeps one problem. */
-  add(problem: Problem): void;
-  /** Throws all that was kept, where anything was. */
-  done(): void;
-}
-
-const joined = (at: string, path: string): string =>
-  at === "" || path.startsWith("[") ? at + path : path === "" ? at : `${at}.${path}`;
-
-/** A fresh list of {@link Checks}. */
-export const checks = (): Checks => {
-  const problems: Problem[] = [];
-  return {
-    run(check, at = "") {
-      try {
-        return check();
-      } catch (error) {
-        if (!(error instanceof RatewrightError)) throw error;
-        for (const problem of error.problems) problems.push({ ...problem, path: joined(at, problem.path) });
-        return undefined;
-      }
-    },
-    add(problem) {
-      problems.push(problem);
-    },
-    done() {
-      if (problems.length > 0) throw new RatewrightError(problems);
-    },
-  };
-};
 
 /** The units in which a shape is worked out: the unit of its first length where that has a square. */
 const units = {

@@ -1,5 +1,5 @@
-import { fail, quantity } from "../quantity/index.js";
-import { type Area, areaOf, checks, recordOf } from "./lengths.js";
+import { checks, fail, quantity } from "../quantity/index.js";
+import { type Area, areaOf, recordOf } from "./lengths.js";
 
 /** An area with the name that people on the site give it. */
 export interface NamedArea {

@@ -1,14 +1,5 @@
-import { fail } from "../quantity/index.js";
-import {
-  type Area,
-  areaIn,
-  checks,
-  type Length,
-  lengthList,
-  lengthOf,
-  recordOf,
-  unitSet,
-} from "./lengths.js";
+import { checks, fail } from "../quantity/index.js";
+import { type Area, areaIn, type Length, lengthList, lengthOf, recordOf, unitSet } from "./lengths.js";
 
 /** How the widths are joined to an area, see {@link offsetArea}. */
 export type OffsetRule = "trapezoidal" | "simpson" | "average ordinate";

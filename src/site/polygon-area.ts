@@ -1,15 +1,13 @@
-import { expectNumber, expectQuantity, fail, RatewrightError, type UnitHint } from "../quantity/index.js";
-import { crossings, type Point } from "./crossings.js";
 import {
-  type Area,
-  areaIn,
   checks,
-  type Length,
-  lengthOf,
-  recordOf,
-  type UnitSet,
-  unitSet,
-} from "./lengths.js";
+  expectNumber,
+  expectQuantity,
+  fail,
+  RatewrightError,
+  type UnitHint,
+} from "../quantity/index.js";
+import { crossings, type Point } from "./crossings.js";
+import { type Area, areaIn, type Length, lengthOf, recordOf, type UnitSet, unitSet } from "./lengths.js";
 
 /** A point of an outline, by its distances along two lines at right angles. */
 export interface PlanePoint {

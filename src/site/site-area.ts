@@ -1,6 +1,6 @@
-import { fail } from "../quantity/index.js";
+import { checks, fail } from "../quantity/index.js";
 import { areaOfShape } from "./area-of-shape.js";
-import { checks, recordOf } from "./lengths.js";
+import { recordOf } from "./lengths.js";
 import { type NamedArea, type SiteArea, siteAreaOf } from "./net-area.js";
 import type { SiteShape } from "./site-shape.js";
 

@@ -1,5 +1,5 @@
-import { expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
-import { type Area, checks, recordOf } from "./lengths.js";
+import { checks, expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import { type Area, recordOf } from "./lengths.js";
 
 /**
  * The area of sloping ground from its plan area, the area that a map or an aerial image shows.

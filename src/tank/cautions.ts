@@ -1,13 +1,9 @@
-import type { Citation } from "./citation.js";
+import type { Caution, Citation } from "../quantity/index.js";
 
-/** A thing to heed, close to the step or number that it concerns. */
-export interface Caution {
-  /** Stable code; part of the wire format. */
-  readonly code: string;
+/** A caution of mixing and loading, and when it applies. */
+export interface TankCaution extends Caution {
   /** What it is about: the whole job, the filling, or the products that go in. */
   readonly when: "always" | "fill" | "concentrate" | "dry" | "packet";
-  readonly text: string;
-  readonly source: Citation | "common practice, no source";
 }
 
 const missouriDot: Citation = {
@@ -28,7 +24,7 @@ const ontario: Citation = {
 };
 
 /** Cautions of mixing and loading. The label comes first and wins over all of them. */
-export const tankCautions: readonly Caution[] = [
+export const tankCautions: readonly TankCaution[] = [
   {
     code: "caution/label-first",
     when: "always",

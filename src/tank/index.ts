@@ -4,10 +4,8 @@ export {
   amountFor,
   type ProductOf,
 } from "./amount-for.js";
-export { type Caution, tankCautions } from "./cautions.js";
-export type { Citation } from "./citation.js";
+export { type TankCaution, tankCautions } from "./cautions.js";
 export { consensusOrder } from "./consensus-order.js";
-export type { Finding } from "./finding.js";
 export { type Formulation, formulations, isFormulation, type ProductForm } from "./formulation.js";
 export { type CodeScheme, formulationOf } from "./formulation-of.js";
 export { impliedAreaRate } from "./implied-area-rate.js";

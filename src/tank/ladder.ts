@@ -1,4 +1,4 @@
-import type { Citation } from "./citation.js";
+import type { Citation } from "../quantity/index.js";
 import { type Formulation, likenesses } from "./formulation.js";
 
 /** A published ladder, by its id. */

@@ -1,6 +1,12 @@
-import { expectNumber, fail, type NeutralSubstance, type Quantity, quantityOf } from "../quantity/index.js";
+import {
+  expectNumber,
+  type Finding,
+  fail,
+  type NeutralSubstance,
+  type Quantity,
+  quantityOf,
+} from "../quantity/index.js";
 import { amountAt } from "./amount-for.js";
-import type { Finding } from "./finding.js";
 import type { ProductForm } from "./formulation.js";
 import type { RateOf } from "./rate.js";
 import { readableShares } from "./readable-shares.js";

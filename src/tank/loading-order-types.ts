@@ -1,6 +1,5 @@
-import type { Caution } from "./cautions.js";
-import type { Citation } from "./citation.js";
-import type { Finding } from "./finding.js";
+import type { Citation, Finding } from "../quantity/index.js";
+import type { TankCaution } from "./cautions.js";
 import type { Formulation } from "./formulation.js";
 import type { LadderId } from "./ladder.js";
 import type { Standing } from "./pair-votes.js";
@@ -90,7 +89,7 @@ export interface LoadingOrder {
   /** Pairs that no source orders. */
   readonly unsaid: readonly OrderedPair[];
   readonly findings: readonly Finding[];
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly TankCaution[];
   readonly checked: readonly string[];
   readonly notChecked: readonly string[];
 }

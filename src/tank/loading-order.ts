@@ -1,6 +1,6 @@
 import { expectNumber, fail } from "../quantity/index.js";
 import { arranged } from "./arranged.js";
-import { type Caution, tankCautions } from "./cautions.js";
+import { type TankCaution, tankCautions } from "./cautions.js";
 import { consensusOrder, consensusPlace } from "./consensus-order.js";
 import { expectMixProducts } from "./expect-mix-products.js";
 import { formulations } from "./formulation.js";
@@ -30,7 +30,7 @@ const placeIn = (named: Ladder | undefined, product: MixProduct): number => {
   return (stepIn(named, product.formulation) ?? stepByConsensus(named, product)) + place / fineness;
 };
 
-const cautionsFor = (products: readonly MixProduct[]): readonly Caution[] => {
+const cautionsFor = (products: readonly MixProduct[]): readonly TankCaution[] => {
   const dry = products.some(({ formulation }) => formulations[formulation].form === "dry");
   const packet = products.some(({ formulation }) => formulation === "packet");
   return tankCautions.filter(({ when }) => (when === "dry" ? dry : when === "packet" ? packet : true));

@@ -1,4 +1,4 @@
-import type { Citation } from "./citation.js";
+import type { Citation } from "../quantity/index.js";
 import { type Formulation, formulations } from "./formulation.js";
 import { type Ladder, stepIn } from "./ladder.js";
 import { ladderOf, ladders } from "./ladders.js";

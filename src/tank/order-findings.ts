@@ -1,4 +1,4 @@
-import type { Finding } from "./finding.js";
+import type { Finding } from "../quantity/index.js";
 import { formulations, likenesses } from "./formulation.js";
 import { type Ladder, stepIn } from "./ladder.js";
 import { ladders } from "./ladders.js";

@@ -1,0 +1,63 @@
+import { fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
+
+/** Takes a record, or throws. */
+export const expectRecord = (
+  input: unknown,
+  path: string,
+  expected: string,
+): Readonly<Record<string, unknown>> =>
+  typeof input === "object" && input !== null && !Array.isArray(input)
+    ? (input as Record<string, unknown>)
+    : fail(input === undefined ? "missing" : "type", path, input, expected);
+
+/** Takes a record whose fields all have known names: a misspelt field would otherwise be passed over. */
+export const expectFields = (
+  input: unknown,
+  known: readonly string[],
+  path: string,
+  expected: string,
+): Readonly<Record<string, unknown>> => {
+  const record = expectRecord(input, path, expected);
+  const problems = Object.keys(record)
+    .filter((name) => !known.includes(name))
+    .map((name): Problem => {
+      const near = known.find((field) => distanceIsSmall(field, name));
+      return {
+        code: "type",
+        path: path === "" ? name : `${path}.${name}`,
+        got: `a field "${name}"`,
+        expected: `one of the fields ${known.join(", ")}`,
+        ...(near === undefined ? {} : { suggestion: near }),
+      };
+    });
+  if (problems.length > 0) throw new RatewrightError(problems);
+  return record;
+};
+
+/** Whether two words share their letters but for one or two: enough to guess a typing slip. */
+const distanceIsSmall = (a: string, b: string): boolean => {
+  if (Math.abs(a.length - b.length) > 2) return false;
+  const letters = (word: string): string => [...word.toLowerCase()].sort().join("");
+  const [long, short] = a.length >= b.length ? [letters(a), letters(b)] : [letters(b), letters(a)];
+  let rest = short;
+  for (const letter of long) rest = rest.replace(letter, "");
+  return rest.length <= 1 && a.slice(0, 1).toLowerCase() === b.slice(0, 1).toLowerCase();
+};
+
+/** Takes a list that is not empty, or throws. */
+export const expectList = (input: unknown, path: string, of: string): readonly unknown[] => {
+  if (input === undefined) return fail("missing", path, input, `a list with at least one ${of}`);
+  if (!Array.isArray(input)) return fail("type", path, input, `a list with at least one ${of}`);
+  return input.length === 0 ? fail("missing", path, "an empty list", `at least one ${of}`) : input;
+};
+
+/** Takes a text that is not empty, or throws. */
+export const expectText = (input: unknown, path: string, expected: string): string =>
+  typeof input === "string" && input.trim() !== ""
+    ? input
+    : fail(input === undefined ? "missing" : "type", path, input, expected);
+
+/** Takes one of a few words, or throws. */
+export const expectOneOf = <const T extends string>(input: unknown, words: readonly T[], path: string): T =>
+  words.find((word) => word === input) ??
+  fail(input === undefined ? "missing" : "type", path, input, `one of ${words.map(shown).join(", ")}`);

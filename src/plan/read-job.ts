@@ -1,0 +1,150 @@
+import { type CivilDate, type DailyTemperatures, dailyTemperatures } from "../calendar/index.js";
+import { checks, expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import type { ReadableStep } from "../tank/index.js";
+import { expectFields, expectOneOf, expectRecord, expectText } from "./fields.js";
+import type { Job, JobSprayer } from "./job.js";
+import { type ReadLimit, type ReadLogEntry, readLimits, readLog } from "./read-log.js";
+import { type ReadProduct, readProducts } from "./read-products.js";
+import { type ReadSite, readSite } from "./read-site.js";
+import { expectDate, type ReadTreatment, readTreatments } from "./read-treatments.js";
+
+/** The sprayer of a job, read and checked. */
+export interface ReadSprayer {
+  readonly tank: Quantity<"volume", "spray">;
+  readonly output: Quantity<"volume/area", "spray">;
+  readonly minimumLoad?: Quantity<"volume", "spray">;
+  readonly split: "full then partial" | "even";
+  readonly readable?: { readonly dry?: ReadableStep; readonly liquid?: ReadableStep };
+  readonly ladder: NonNullable<JobSprayer["ladder"]>;
+}
+
+/** A job, read and checked. */
+export interface ReadJob {
+  readonly title: string;
+  readonly date: CivilDate;
+  readonly site: ReadSite;
+  readonly products: ReadonlyMap<string, ReadProduct>;
+  readonly treatments: readonly ReadTreatment[];
+  readonly sprayer?: ReadSprayer;
+  readonly log: readonly ReadLogEntry[];
+  readonly limits: readonly ReadLimit[];
+  readonly temperatures?: DailyTemperatures;
+}
+
+const jobFields = [
+  "type",
+  "version",
+  "title",
+  "date",
+  "site",
+  "products",
+  "treatments",
+  "sprayer",
+  "log",
+  "limits",
+  "temperatures",
+] as const satisfies readonly (keyof Job)[];
+
+const sprayerFields = [
+  "tank",
+  "output",
+  "minimumLoad",
+  "split",
+  "readable",
+  "ladder",
+] as const satisfies readonly (keyof JobSprayer)[];
+
+/** A volume that is stated without a substance, or as spray. */
+const sprayVolume = (input: unknown, path: string): Quantity<"volume", "spray"> => {
+  const { value, unit, of } = expectRecord(input, path, "a volume") as {
+    value?: number;
+    unit?: string;
+    of?: string;
+  };
+  if (of !== undefined && of !== "none" && of !== "spray")
+    fail("substance/mismatch", `${path}.of`, of, "a volume of spray");
+  return expectQuantity(
+    { value, unit, of: "spray" },
+    { dimension: "volume", of: "spray", bound: "positive" },
+    path,
+  );
+};
+
+const readSprayer = (input: unknown): ReadSprayer => {
+  const record = expectFields(input, sprayerFields, "sprayer", "a sprayer");
+  const sprayer = record as unknown as JobSprayer;
+  const door = checks();
+  const tank = door.run(() => sprayVolume(sprayer.tank, "sprayer.tank"));
+  const output = door.run(() =>
+    expectQuantity(
+      sprayer.output,
+      { dimension: "volume/area", of: "spray", bound: "positive" },
+      "sprayer.output",
+    ),
+  );
+  const least =
+    sprayer.minimumLoad === undefined
+      ? undefined
+      : door.run(() => sprayVolume(sprayer.minimumLoad, "sprayer.minimumLoad"));
+  if (tank && least && least.compare(tank) > 0) {
+    door.run(() => fail("conflict", "sprayer.minimumLoad", least, "at most what the tank holds"));
+  }
+  const split =
+    sprayer.split === undefined
+      ? "full then partial"
+      : door.run(() => expectOneOf(sprayer.split, ["full then partial", "even"], "sprayer.split"));
+  door.done();
+  return {
+    tank: tank as Quantity<"volume", "spray">,
+    output: output as Quantity<"volume/area", "spray">,
+    split: split as ReadSprayer["split"],
+    ladder: sprayer.ladder ?? "consensus",
+    ...(least && { minimumLoad: least }),
+    ...(sprayer.readable && { readable: sprayer.readable }),
+  };
+};
+
+/**
+ * Reads a job, whatever it is, and checks all of it before anything is computed.
+ *
+ * @throws RatewrightError with every problem of the job, each with its path
+ */
+export const readJob = (input: unknown): ReadJob => {
+  const door = checks();
+  const top = door.run(() => expectRecord(input, "job", "a job")) as Job | undefined;
+  if (top === undefined) door.done();
+  const job = top as Job;
+  door.run(() => expectFields(job, jobFields, "", "a job"));
+  if (job.type !== "job")
+    door.run(() => fail(job.type === undefined ? "missing" : "type", "type", job.type, '"job"'));
+  if (job.version !== 1)
+    door.run(() => fail(job.version === undefined ? "missing" : "type", "version", job.version, "1"));
+  const title = door.run(() => expectText(job.title, "title", "a title"));
+  const date = door.run(() => expectDate(job.date, "date"));
+  const site = readSite(job.site, door);
+  const products = readProducts(job.products, door);
+  const treatments = readTreatments(job.treatments, site, products, door);
+  const sprayer = job.sprayer === undefined ? undefined : door.run(() => readSprayer(job.sprayer));
+  const sprayed = Array.isArray(job.treatments) && job.treatments.some((t) => t?.method === "spray");
+  if (sprayed && job.sprayer === undefined) {
+    door.run(() => fail("missing", "sprayer", undefined, "a sprayer, for a treatment is sprayed"));
+  }
+  const log = readLog(job.log, date, site, products, door);
+  const limits = readLimits(job.limits, door);
+  const temperatures =
+    job.temperatures === undefined
+      ? undefined
+      : door.run(() => dailyTemperatures(job.temperatures as DailyTemperatures), "temperatures");
+  door.done();
+  return {
+    title: title as string,
+    date: date as CivilDate,
+    site: site as ReadSite,
+    products,
+    treatments,
+    log,
+    limits,
+    ...(sprayer && { sprayer }),
+    ...(temperatures && { temperatures }),
+  };
+};

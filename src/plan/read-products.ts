@@ -1,0 +1,187 @@
+import { type Fertilizer, fertilizer } from "../nutrient/index.js";
+import {
+  type Checks,
+  expectQuantity,
+  fail,
+  isSubstance,
+  type Quantity,
+  quantityOf,
+  shown,
+} from "../quantity/index.js";
+import { type Formulation, formulationOf, type LabelRate, labelRate, type RateOf } from "../tank/index.js";
+import { expectFields, expectList, expectRecord } from "./fields.js";
+import type { JobProduct } from "./job.js";
+
+/** A product of a job, read and checked. */
+export interface ReadProduct {
+  readonly id: string;
+  readonly name: string;
+  readonly form: "dry" | "liquid";
+  readonly fertilizer?: Fertilizer;
+  readonly formulation?: Formulation;
+  readonly density?: Quantity<"mass/volume", "none">;
+  readonly package?: Quantity<"mass", "none"> | Quantity<"volume", "none">;
+  readonly labelRate?: LabelRate;
+  readonly labelBefore?: readonly string[];
+  readonly labelAfter?: readonly string[];
+  readonly labelNote?: string;
+  readonly lowRate?: boolean;
+}
+
+/** Takes a stated rate of product and tags it with the id, so that two products never mix. */
+export const taggedRate = (input: unknown, id: string, path: string): RateOf => {
+  const { value, unit, of, per } = expectRecord(input, path, "a rate of product") as Record<string, unknown>;
+  const top = `product:${id}`;
+  if (of === undefined) fail("missing", `${path}.of`, of, `what it is a rate of: "product" or "${top}"`);
+  const [stuff, under] = String(of).split("/");
+  if ((stuff !== "product" && stuff !== top) || (under !== undefined && under !== "spray")) {
+    fail("substance/mismatch", `${path}.of`, of, `a rate of product: "product" or "${top}"`, {
+      ...(isSubstance(String(of)) && { suggestion: "target, for a rate of a nutrient" }),
+    });
+  }
+  const plain = quantityOf(value as number, unit as string, "none", path);
+  if (typeof per === "object" && per !== null) return { value, unit, of: top, per } as unknown as RateOf;
+  const perArea = plain.dimension.endsWith("/area");
+  if (!perArea && plain.dimension !== "mass/volume" && plain.dimension !== "volume/volume") {
+    fail("unit/mismatch", path, plain, "a rate per area, or per volume of spray");
+  }
+  const whole = perArea ? top : `${top}/spray`;
+  if (under !== undefined && perArea) fail("conflict", path, shown(input), "a rate per volume of spray");
+  return quantityOf(value as number, unit as string, whole, path) as unknown as RateOf;
+};
+
+const fields = [
+  "id",
+  "name",
+  "form",
+  "analysis",
+  "basis",
+  "slowNitrogen",
+  "density",
+  "package",
+  "formulation",
+  "labelRate",
+  "labelBefore",
+  "labelAfter",
+  "labelNote",
+  "lowRate",
+] as const satisfies readonly (keyof JobProduct)[];
+
+const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | undefined => {
+  const before = door.count();
+  const record = door.run(() => expectFields(input, fields, at, "a product"));
+  if (record === undefined) return undefined;
+  const product = record as unknown as JobProduct;
+  const { id, name, form } = product;
+  if (typeof id !== "string" || !isSubstance(`product:${id}`)) {
+    const expected = "a short name without slash or colon, such as feed-a";
+    door.add({ code: id === undefined ? "missing" : "type", path: `${at}.id`, got: shown(id), expected });
+    return undefined;
+  }
+  if (form !== "dry" && form !== "liquid") {
+    const code = form === undefined ? "missing" : "type";
+    door.add({ code, path: `${at}.form`, got: shown(form), expected: '"dry" or "liquid"' });
+    return undefined;
+  }
+  const fed =
+    product.analysis === undefined
+      ? undefined
+      : door.run(() =>
+          fertilizer(
+            {
+              id,
+              form,
+              analysis: product.analysis as string,
+              ...(name === undefined ? {} : { name }),
+              ...(product.basis === undefined ? {} : { basis: product.basis }),
+              ...(product.slowNitrogen === undefined ? {} : { slowNitrogen: product.slowNitrogen as never }),
+            },
+            at,
+          ),
+        );
+  if (product.slowNitrogen !== undefined && product.analysis === undefined) {
+    door.add({
+      code: "missing",
+      path: `${at}.analysis`,
+      got: "nothing",
+      expected: "the analysis that the slow nitrogen is part of",
+    });
+  }
+  const density =
+    product.density === undefined
+      ? undefined
+      : door.run(() =>
+          expectQuantity(
+            product.density,
+            { dimension: "mass/volume", of: "none", bound: "positive" },
+            `${at}.density`,
+          ),
+        );
+  const held =
+    product.package === undefined ? undefined : door.run(() => packageOf(product, `${at}.package`));
+  const formulation =
+    product.formulation === undefined
+      ? undefined
+      : door.run(() => formulated(product.formulation), `${at}.formulation`);
+  const label =
+    product.labelRate === undefined ? undefined : door.run(() => labelled(product, `${at}.labelRate`));
+  if (door.count() > before) return undefined;
+  return {
+    id,
+    name: name ?? id,
+    form,
+    ...(fed && { fertilizer: fed }),
+    ...(density && { density }),
+    ...(held && { package: held }),
+    ...(formulation && { formulation }),
+    ...(label && { labelRate: label }),
+    ...(product.labelBefore && { labelBefore: product.labelBefore }),
+    ...(product.labelAfter && { labelAfter: product.labelAfter }),
+    ...(product.labelNote && { labelNote: product.labelNote }),
+    ...(product.lowRate && { lowRate: product.lowRate }),
+  };
+};
+
+const formulated = (input: JobProduct["formulation"]): Formulation =>
+  typeof input === "object" && input !== null
+    ? formulationOf(input.code, { scheme: input.scheme })
+    : formulationOf(input as string);
+
+const packageOf = (product: JobProduct, path: string): NonNullable<ReadProduct["package"]> => {
+  const stated = expectRecord(product.package, path, "what one package holds");
+  const { dimension } = quantityOf(stated.value as number, stated.unit as string, "none", path);
+  const measures = product.form === "dry" ? ["mass"] : ["volume", "mass"];
+  const measure = measures.find((of) => of === dimension) ?? (measures[0] as string);
+  return expectQuantity(stated, { dimension: measure, of: "none", bound: "positive" }, path) as never;
+};
+
+const labelled = (product: JobProduct, path: string): LabelRate => {
+  const range = expectFields(product.labelRate, ["min", "max"], path, "a range with min and max");
+  const min = taggedRate(range.min, product.id, `${path}.min`);
+  const max = taggedRate(range.max, product.id, `${path}.max`);
+  return labelRate({ min, max });
+};
+
+/** Reads all products of a job; problems go to `door`. */
+export const readProducts = (input: unknown, door: Checks): ReadonlyMap<string, ReadProduct> => {
+  const products = new Map<string, ReadProduct>();
+  const list = door.run(() => expectList(input, "products", "product")) ?? [];
+  const ids = new Set<unknown>();
+  list.forEach((item, i) => {
+    const at = `products[${i}]`;
+    const id = (item as { id?: unknown } | null)?.id;
+    if (ids.has(id)) {
+      door.add({
+        code: "duplicate",
+        path: `${at}.id`,
+        got: shown(id),
+        expected: "an id that no other product has",
+      });
+      return;
+    }
+    if (id !== undefined) ids.add(id);
+    const product = readProduct(item, at, door);
+    if (product !== undefined) products.set(product.id, product);
+  });
+  return products;
+};

@@ -1,0 +1,230 @@
+import { type CivilDate, civilDate } from "../calendar/index.js";
+import {
+  type DegreeDayModel,
+  type DegreeDaysOf,
+  degreeDayAmount,
+  degreeDayModel,
+  type IntervalRule,
+  intervalRule,
+} from "../interval/index.js";
+import {
+  type Checks,
+  expectNumber,
+  expectQuantity,
+  fail,
+  isSubstance,
+  type Quantity,
+  shown,
+} from "../quantity/index.js";
+import type { RateOf } from "../tank/index.js";
+import { expectFields, expectList, expectOneOf, expectRecord, expectText } from "./fields.js";
+import type { JobHeat, JobSpray, JobSpread } from "./job.js";
+import { type ReadProduct, taggedRate } from "./read-products.js";
+import { expectParts, type ReadSite, treatedArea } from "./read-site.js";
+
+/** An interval by heat, read and checked. */
+export interface ReadHeat {
+  readonly model: DegreeDayModel;
+  readonly interval: Quantity<"degree-days", DegreeDaysOf<string>>;
+  readonly source: string;
+}
+
+interface ReadBase {
+  readonly id: string;
+  readonly path: string;
+  readonly parts?: readonly string[];
+  readonly area: Quantity<"area", "none">;
+  readonly interval?: IntervalRule;
+  readonly heat?: ReadHeat;
+}
+
+/** A treatment that is spread. */
+export interface ReadSpread extends ReadBase {
+  readonly method: "spread";
+  readonly product: ReadProduct;
+  readonly passes: number;
+  readonly wanted:
+    | { readonly target: Quantity<"mass/area", string> }
+    | { readonly rate: Quantity<"mass/area", `product:${string}`> };
+}
+
+/** A treatment that is sprayed. */
+export interface ReadSpray extends ReadBase {
+  readonly method: "spray";
+  readonly mix: readonly { readonly product: ReadProduct; readonly rate: RateOf; readonly path: string }[];
+}
+
+/** A treatment of a job, read and checked. */
+export type ReadTreatment = ReadSpread | ReadSpray;
+
+const common = ["id", "method", "parts", "area", "interval", "heat"] as const;
+const spreadFields: readonly (keyof JobSpread)[] = [...common, "product", "target", "rate", "passes"];
+const sprayFields: readonly (keyof JobSpray)[] = [...common, "mix"];
+
+const named = (products: ReadonlyMap<string, ReadProduct>, id: unknown, path: string): ReadProduct =>
+  products.get(id as string) ??
+  fail(id === undefined ? "missing" : "missing", path, id, "the id of a product of this job", {
+    choices: [...products.keys()],
+  });
+
+const readHeat = (input: unknown, path: string): ReadHeat => {
+  const fields = ["method", "base", "interval", "source"];
+  const heat = expectFields(input, fields, path, "an interval by heat") as unknown as JobHeat;
+  const source = expectText(heat.source, `${path}.source`, "who found this interval");
+  const model = degreeDayModel({ method: heat.method, base: heat.base, sensor: "air", source });
+  const { value, unit } = expectRecord(heat.interval, `${path}.interval`, "degree-days") as Record<
+    string,
+    never
+  >;
+  expectNumber(value, `${path}.interval.value`, { above: 0 });
+  return {
+    model,
+    interval: degreeDayAmount({ value: value as unknown as number, unit: unit as unknown as "°C d", model }),
+    source,
+  };
+};
+
+const readWanted = (input: JobSpread, product: ReadProduct, path: string): ReadSpread["wanted"] => {
+  const { target, rate } = input;
+  if ((target === undefined) === (rate === undefined)) {
+    return fail(
+      target === undefined ? "missing" : "conflict",
+      path,
+      target === undefined ? "neither target nor rate" : "target and rate",
+      "a target of a nutrient, or a rate of product",
+    );
+  }
+  if (rate !== undefined) {
+    const of = `product:${product.id}` as const;
+    const tagged = taggedRate(rate, product.id, `${path}.rate`);
+    return {
+      rate: expectQuantity(tagged, { dimension: "mass/area", of, bound: "positive" }, `${path}.rate`),
+    };
+  }
+  if (target?.of === undefined) fail("missing", `${path}.target.of`, undefined, "the nutrient, such as N");
+  const wanted = expectQuantity(target, { dimension: "mass/area", bound: "positive" }, `${path}.target`);
+  if (wanted.of.startsWith("product")) {
+    fail("substance/mismatch", `${path}.target.of`, wanted.of, "a nutrient, such as N or P2O5", {
+      suggestion: "rate",
+    });
+  }
+  if (product.fertilizer === undefined) {
+    fail("missing", `${path}.target`, target, `a product with an analysis; ${product.id} states none`);
+  }
+  return { target: wanted };
+};
+
+const readTreatment = (
+  input: unknown,
+  at: string,
+  site: ReadSite,
+  products: ReadonlyMap<string, ReadProduct>,
+  door: Checks,
+): ReadTreatment | undefined => {
+  const before = door.count();
+  const record = door.run(() => expectRecord(input, at, "a treatment"));
+  if (record === undefined) return undefined;
+  const method = door.run(() => expectOneOf(record.method, ["spread", "spray"], `${at}.method`));
+  if (method === undefined) return undefined;
+  door.run(() => expectFields(record, method === "spread" ? spreadFields : sprayFields, at, "a treatment"));
+  const id = door.run(() => expectText(record.id, `${at}.id`, "a name for this treatment")) ?? "";
+  const parts =
+    record.parts === undefined ? undefined : door.run(() => expectParts(record.parts, site, `${at}.parts`));
+  const area =
+    record.parts !== undefined && parts === undefined
+      ? undefined
+      : door.run(() => treatedArea({ area: record.area, parts }, site, `${at}.area`));
+  const interval =
+    record.interval === undefined
+      ? undefined
+      : door.run(() => intervalRule(record.interval as IntervalRule), `${at}.interval`);
+  const heat = record.heat === undefined ? undefined : door.run(() => readHeat(record.heat, `${at}.heat`));
+  const base = {
+    id,
+    path: at,
+    ...(parts && { parts }),
+    ...(interval && { interval }),
+    ...(heat && { heat }),
+  };
+  if (method === "spread") {
+    const treatment = record as unknown as JobSpread;
+    const product = door.run(() => named(products, treatment.product, `${at}.product`));
+    if (product?.form === "liquid") {
+      const expected = "a dry product: a liquid is not spread";
+      door.add({ code: "conflict", path: `${at}.product`, got: shown(product.id), expected });
+    }
+    const wanted = product && door.run(() => readWanted(treatment, product, at));
+    const passes = door.run(() => expectPasses(treatment.passes, `${at}.passes`));
+    return door.count() > before ||
+      area === undefined ||
+      product === undefined ||
+      wanted === undefined ||
+      passes === undefined
+      ? undefined
+      : { ...base, area, method, product, wanted, passes };
+  }
+  const list = door.run(() => expectList(record.mix, `${at}.mix`, "product")) ?? [];
+  const mix = list.flatMap((item, i) => {
+    const path = `${at}.mix[${i}]`;
+    const fields = door.run(() => expectFields(item, ["product", "rate"], path, "a product with its rate"));
+    const product = fields && door.run(() => named(products, fields.product, `${path}.product`));
+    const rate = product && fields && door.run(() => taggedRate(fields.rate, product.id, `${path}.rate`));
+    if (product !== undefined && product.formulation === undefined) {
+      const expected = `a formulation of ${product.id} in products, for the loading order`;
+      door.add({ code: "missing", path: `${path}.product`, got: "no formulation", expected });
+    }
+    if (
+      product !== undefined &&
+      list.findIndex((other) => (other as { product?: unknown } | null)?.product === product.id) !== i
+    ) {
+      door.add({
+        code: "duplicate",
+        path: `${path}.product`,
+        got: shown(product.id),
+        expected: "each product once",
+      });
+    }
+    return product && rate ? [{ product, rate, path }] : [];
+  });
+  return door.count() > before || area === undefined ? undefined : { ...base, area, method, mix };
+};
+
+const expectPasses = (input: unknown, path: string): number => {
+  if (input === undefined) return 1;
+  const passes = expectNumber(input, path, { min: 1, max: 8 });
+  return Number.isInteger(passes) ? passes : fail("range", path, input, "a whole number of passes");
+};
+
+/** Reads the treatments of a job; problems go to `door`. */
+export const readTreatments = (
+  input: unknown,
+  site: ReadSite | undefined,
+  products: ReadonlyMap<string, ReadProduct>,
+  door: Checks,
+): readonly ReadTreatment[] => {
+  const list = door.run(() => expectList(input, "treatments", "treatment")) ?? [];
+  if (site === undefined) return [];
+  const ids = new Set<unknown>();
+  return list.flatMap((item, i) => {
+    const at = `treatments[${i}]`;
+    const treatment = readTreatment(item, at, site, products, door);
+    const id = (item as { id?: unknown } | null)?.id;
+    if (id !== undefined && ids.has(id)) {
+      door.add({
+        code: "duplicate",
+        path: `${at}.id`,
+        got: shown(id),
+        expected: "an id that no other treatment has",
+      });
+    }
+    ids.add(id);
+    return treatment === undefined ? [] : [treatment];
+  });
+};
+
+/** Takes a date of the job, or throws. */
+export const expectDate = (input: unknown, path: string): CivilDate =>
+  input === undefined ? fail("missing", path, input, "a date, YYYY-MM-DD") : civilDate(input as string, path);
+
+/** Whether a text names a substance that a limit or a log can be about. */
+export const isNutrientName = (of: string): boolean => isSubstance(of) && !/product|ai|ae|none|\//.test(of);

@@ -1,0 +1,191 @@
+import { type NutrientsSupplied, nutrientsSupplied, type Packages } from "../nutrient/index.js";
+import { type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import {
+  type LoadAmounts,
+  type LoadingOrder,
+  loadAmounts,
+  loadingOrder,
+  type ProductAmount,
+  type ProductLoads,
+  type RateOf,
+  type TankLoads,
+  tankLoads,
+} from "../tank/index.js";
+import { nitrogenFindings, rateFindings } from "./rate-findings.js";
+import type { ReadSprayer } from "./read-job.js";
+import type { ReadProduct } from "./read-products.js";
+import type { ReadSpray } from "./read-treatments.js";
+import { packagesOf } from "./spread-order.js";
+
+/** A product in the tank: how much in all, in each load, and what it supplies. */
+export interface SprayedProduct {
+  readonly product: string;
+  readonly productName: string;
+  readonly rate: Quantity<string, string>;
+  readonly amount: ProductAmount;
+  readonly loads: ProductLoads["loads"];
+  readonly readable?: ProductLoads["readable"];
+  readonly packages?: Packages<"mass", string> | Packages<"volume", string>;
+  /** Nutrients per area, where the product states an analysis and its mass is known. */
+  readonly supplies?: NutrientsSupplied<"mass/area">;
+}
+
+/** What to spray: the loads, what goes into each, and in which order. */
+export interface SprayOrder {
+  readonly treatment: string;
+  readonly method: "spray";
+  readonly parts: readonly string[];
+  readonly area: Quantity<"area", "none">;
+  readonly volume: Quantity<"volume", "spray">;
+  readonly tank: TankLoads;
+  readonly products: readonly SprayedProduct[];
+  readonly order: LoadingOrder;
+}
+
+/** Computes a treatment that is sprayed; findings go to the list. */
+export const sprayOrder = (
+  treatment: ReadSpray,
+  sprayer: ReadSprayer,
+  findings: Finding[],
+  notChecked: string[],
+): SprayOrder => {
+  const { mix, area, path } = treatment;
+  const tank = tankLoads({ area, sprayRate: sprayer.output, capacity: sprayer.tank, split: sprayer.split });
+  const amounts: LoadAmounts = loadAmounts({
+    loads: tank,
+    products: mix.map(({ product, rate }) => ({
+      id: product.id,
+      rate,
+      form: product.form,
+      ...(product.density && { density: product.density }),
+    })),
+    ...(sprayer.readable && { readable: sprayer.readable }),
+  });
+  findings.push(...amounts.findings.map((f): Finding => ({ ...f, path })));
+  const last = tank.loads[tank.loads.length - 1];
+  if (
+    sprayer.minimumLoad !== undefined &&
+    last !== undefined &&
+    last.volume.compare(sprayer.minimumLoad) < 0
+  ) {
+    findings.push({
+      code: "load/below-minimum",
+      severity: "warning",
+      path,
+      params: {
+        load: last.number,
+        volume: last.volume.in("gal"),
+        unit: "gal",
+        minimum: sprayer.minimumLoad.in("gal"),
+      },
+      text: `Load ${last.number} is smaller than the least that the sprayer can agitate. Even loads (split: "even") would share the spray out.`,
+      source: "the minimum load that the job states",
+    });
+  }
+  const products = mix.map((item, i) =>
+    sprayedProduct(item, amounts.products[i] as ProductLoads, sprayer, findings, notChecked),
+  );
+  const order = loadingOrder({
+    ladder: sprayer.ladder,
+    products: mix.map(({ product }, i) => ({
+      id: product.id,
+      name: product.name,
+      formulation:
+        product.formulation ?? fail("missing", `${path}.mix[${i}].product`, undefined, "a formulation"),
+      ...(amounts.products[i]?.loads[0] && { amount: amounts.products[i].loads[0].amount as never }),
+      ...withinMix(product, mix),
+    })),
+  });
+  findings.push(...order.findings.map((f): Finding => ({ ...f, path })));
+  return {
+    treatment: treatment.id,
+    method: "spray",
+    parts: treatment.parts ?? [],
+    area,
+    volume: tank.volume,
+    tank,
+    products,
+    order,
+  };
+};
+
+/** What the label says of other products counts only for those that are in this tank. */
+const withinMix = (product: ReadProduct, mix: ReadSpray["mix"]) => {
+  const here = (ids: readonly string[] | undefined): readonly string[] =>
+    (ids ?? []).filter((id) => mix.some((other) => other.product.id === id));
+  return {
+    labelBefore: here(product.labelBefore),
+    labelAfter: here(product.labelAfter),
+    ...(product.labelNote && { labelNote: product.labelNote }),
+    ...(product.lowRate && { lowRate: true }),
+  };
+};
+
+const sprayedProduct = (
+  item: ReadSpray["mix"][number],
+  loads: ProductLoads,
+  sprayer: ReadSprayer,
+  findings: Finding[],
+  notChecked: string[],
+): SprayedProduct => {
+  const { product, path } = item;
+  const rate = statedRate(item.rate, product.id, path);
+  findings.push(...rateFindings({ product, rate, path }));
+  if (product.labelRate !== undefined && product.labelRate.min.dimension !== rate.dimension) {
+    notChecked.push(
+      `${product.name}: the rate against the label, for one is per area and the other per volume of spray.`,
+    );
+  }
+  const packages = packagesOf(
+    loads.total as Quantity<"mass", `product:${string}`>,
+    product,
+  ) as SprayedProduct["packages"];
+  const supplies = suppliedBy(product, rate, sprayer, notChecked);
+  if (supplies !== undefined) findings.push(...nitrogenFindings(supplies, product, path));
+  return {
+    product: product.id,
+    productName: product.name,
+    rate,
+    amount: loads.total,
+    loads: loads.loads,
+    ...(loads.readable && { readable: loads.readable }),
+    ...(packages && { packages }),
+    ...(supplies && { supplies }),
+  };
+};
+
+/** The rate as one quantity: 2 pt per 100 gal is 0.02 pt/gal. */
+export const statedRate = (rate: RateOf, id: string, path: string): Quantity<string, string> => {
+  const { value, unit, of, per } = rate as { value: number; unit: string; of: string; per?: unknown };
+  if (typeof per !== "object" || per === null) return quantityOf(value, unit, of, path);
+  const below = per as { value: number; unit: string };
+  return quantityOf(value / below.value, `${unit}/${below.unit}`, `product:${id}/spray`, path);
+};
+
+/** Nutrients per area of what is sprayed: a rate by volume is weighed through the density. */
+export const suppliedBy = (
+  product: ReadProduct,
+  rate: Quantity<string, string>,
+  sprayer: ReadSprayer | undefined,
+  notChecked: string[],
+): NutrientsSupplied<"mass/area"> | undefined => {
+  if (product.fertilizer === undefined) return undefined;
+  let perArea = rate as Quantity<string, `product:${string}`>;
+  if (!rate.dimension.endsWith("/area")) {
+    if (sprayer === undefined) {
+      notChecked.push(
+        `Nutrients of ${product.name}: its rate is per volume of spray, and no sprayer is stated.`,
+      );
+      return undefined;
+    }
+    perArea = (rate as Quantity<"mass/volume", "product/spray">).times(sprayer.output) as never;
+  }
+  if (perArea.dimension === "volume/area") {
+    if (product.density === undefined) {
+      notChecked.push(`Nutrients of ${product.name}: its rate is by volume, and no density is stated.`);
+      return undefined;
+    }
+    perArea = (perArea as unknown as Quantity<"volume/area", "product">).times(product.density) as never;
+  }
+  return nutrientsSupplied(perArea as Quantity<"mass/area", `product:${string}`>, product.fertilizer);
+};

@@ -1,0 +1,54 @@
+import { type Problem, RatewrightError } from "./errors.js";
+
+/** Runs checks one after another and keeps what they complain about, so that a caller sees all problems at once. */
+export interface Checks {
+  /** What `check` gives, or `undefined` where it threw; its problems are kept, with `at` before their path. */
+  run<T>(check: () => T, at?: string): T | undefined;
+  /** Keeps one problem. */
+  add(problem: Problem): void;
+  /** How many problems were kept so far. */
+  count(): number;
+  /** Throws all that was kept, where anything was. */
+  done(): void;
+}
+
+/** The path of a part inside a record: `treatments[1]` and `rate` give `treatments[1].rate`. */
+const joined = (at: string, path: string): string =>
+  at === "" || path.startsWith("[") ? at + path : path === "" ? at : `${at}.${path}`;
+
+/**
+ * A fresh list of {@link Checks}.
+ *
+ * @example
+ * ```ts
+ * import { checks, quantity } from "ratewright";
+ * const door = checks();
+ * door.run(() => quantity(Number.NaN, "lb"), "rate");
+ * door.run(() => quantity(Number.NaN, "acre"), "area");
+ * door.count(); // => 2
+ * door.done(); // => throws not-finite
+ * ```
+ */
+export const checks = (): Checks => {
+  const problems: Problem[] = [];
+  return {
+    run(check, at = "") {
+      try {
+        return check();
+      } catch (error) {
+        if (!(error instanceof RatewrightError)) throw error;
+        for (const problem of error.problems) problems.push({ ...problem, path: joined(at, problem.path) });
+        return undefined;
+      }
+    },
+    add(problem) {
+      problems.push(problem);
+    },
+    count() {
+      return problems.length;
+    },
+    done() {
+      if (problems.length > 0) throw new RatewrightError(problems);
+    },
+  };
+};
