@@ -41,12 +41,7 @@ export const productRate = <S extends Nutrient, Id extends string>(
   const wanted = expectQuantity(target, nonNegativeRate, "target");
   const percent = percentOf(product.analysis, wanted.of as Nutrient);
   if (!(percent > 0)) {
-    fail(
-      "infeasible",
-      "target",
-      target,
-      `a nutrient that ${product.id} contains: its analysis states 0 % ${wanted.of}`,
-    );
+    fail("infeasible", "target", target, `a nutrient of ${product.id}, which states 0 % ${wanted.of}`);
   }
   return new Quantity((wanted.value * 100) / percent, wanted.unit, `product:${product.id}`, "mass/area");
 };

@@ -1,4 +1,13 @@
-import { dimensionNames, factorOf, product, quotient, table, type UnitParts, unitParts } from "./units.js";
+import {
+  currencyAside,
+  dimensionNames,
+  factorOf,
+  product,
+  quotient,
+  table,
+  type UnitParts,
+  unitParts,
+} from "./units.js";
 
 /** How two units multiply or divide: the unit and dimension of the result and an exact factor. */
 export interface Plan {
@@ -17,10 +26,9 @@ const compound: Readonly<Record<string, string>> = {
   area: "length,length",
   "degree-days": "temperature difference,time",
   "radiant exposure": "irradiance,time",
-  "1": "",
 };
 
-/** `mass/area` times (sign 1) or divided by (sign -1) something, as a text of powers: `length-2,mass1`. */
+/** `mass/area` times (sign 1) or divided by (sign -1) something, as a text of powers: `length-2mass1`. */
 const powersOf = (a: string, b: string, sign: number): string => {
   const powers: Record<string, number> = {};
   const add = (dimension: string, side: number): void => {
@@ -32,10 +40,9 @@ const powersOf = (a: string, b: string, sign: number): string => {
   add(a, 1);
   add(b, sign);
   return Object.keys(powers)
-    .filter((name) => name && powers[name])
     .sort()
-    .map((name) => name + powers[name])
-    .join();
+    .map((name) => (name !== "1" && powers[name] ? name + powers[name] : ""))
+    .join("");
 };
 
 /** The dimension that has these powers. Fractions have none, as `"1"` has, and are dealt with before. */
@@ -61,9 +68,7 @@ const resultDimension = (a: string, b: string, sign: 1 | -1): string | undefined
   if (g) return a.split("/").includes(g) ? a : undefined;
   if (f) return sign > 0 && b.split("/").includes(f) ? b : undefined;
   // Two currencies leave two tags, and no dimension has two.
-  const powers = powersOf(a, b, sign);
-  const tag = /money:.../.exec(powers)?.[0] ?? "money";
-  return dimensionOf(powers.replace(tag, "money"))?.replace("money", tag);
+  return currencyAside(powersOf(a, b, sign), dimensionOf);
 };
 
 /** The unit of a result: made of the operands' own units as far as they go, else the first of the table. */

@@ -144,7 +144,8 @@ type Any = Quantity<string, string>;
 
 const shifted = (one: Any, input: unknown, sign: 1 | -1): unknown => {
   const degrees = one.dimension === "temperature";
-  const unit = degrees ? `${one.unit === "K" ? "°C" : one.unit} diff` : one.unit;
+  // A kelvin and a degree Celsius are the same difference.
+  const unit = degrees ? `${one.unit} diff`.replace("K", "°C") : one.unit;
   const other = expectQuantity(
     input,
     { dimension: degrees ? "temperature difference" : one.dimension, of: one.of },
@@ -154,8 +155,8 @@ const shifted = (one: Any, input: unknown, sign: 1 | -1): unknown => {
 };
 
 const scaled = (one: Any, factor: number, divisor: number): unknown => {
-  if (one.dimension === "temperature")
-    fail("type", "number", factor, "a difference: a temperature has no multiple");
+  // 20 °C is not twice 10 °C: a temperature has no multiple.
+  if (one.dimension === "temperature") fail("type", "this", one, "a temperature difference");
   notZero(finite(divisor, "number"), "number", 0);
   return withValue(one, (one.value * finite(factor, "number")) / divisor);
 };

@@ -74,6 +74,15 @@ export const dimensionNames = (): readonly string[] => [
   ...rateQuotients,
 ];
 
+/** Looks up a text with its currency left out, and puts the currency into what is found. */
+export const currencyAside = (
+  text: string,
+  find: (plain: string) => string | undefined,
+): string | undefined => {
+  const tag = /money:.../.exec(text)?.[0] ?? "money";
+  return find(text.replace(tag, "money"))?.replace("money", tag);
+};
+
 const read = (unit: string): UnitParts | undefined => {
   const parts = (dimension: string, size: Fraction, names: readonly string[] = [unit]): UnitParts => ({
     unit,
@@ -91,15 +100,17 @@ const read = (unit: string): UnitParts | undefined => {
   const names = unit.split("/");
   if (!names[1]) return undefined;
   const each = names.map((name) => unitParts(name));
-  const dimension = each.map((part) => part?.dimension).join("/");
-  return dimensionNames().includes(dimension.replace(/money:.../, "money"))
+  const joined = each.map((part) => part?.dimension).join("/");
+  // The name out of the list, not the text put together: comparing the very same string costs nothing.
+  const dimension = currencyAside(joined, (plain) => dimensionNames().find((name) => name === plain));
+  return dimension
     ? parts(dimension, (each as UnitParts[]).map((part) => part.size).reduce(quotient), names)
     : undefined;
 };
 
 /** Takes a unit text apart, or throws `unit/unknown`. */
 export const knownUnit = (unit: string, path: string): UnitParts =>
-  unitParts(unit) ?? fail("unit/unknown", path, unit, "a unit, such as lb or fl oz/acre");
+  unitParts(unit) ?? fail("unit/unknown", path, unit, "a unit, such as lb/acre");
 
 /** How to get from one unit to another of the same dimension; throws where there is no way. */
 export const ratioOf = (from: string, to: string, path: string): Ratio => {
