@@ -31,7 +31,7 @@ const result = tryWorkOrder({
   },
 });
 
-if (result.ok) {
+if (result.order !== null) {
   process.stdout.write(
     process.argv.includes("--json") ? JSON.stringify(result.order, null, 2) : workOrderText(result.order),
   );

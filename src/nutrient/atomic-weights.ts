@@ -21,7 +21,15 @@ export const atomicWeights = {
 /** An element of which the table holds the weight. */
 export type Element = keyof typeof atomicWeights;
 
-/** Adds up the weight of a formula, given as element and count. */
+/**
+ * Adds up the weight of a formula, given as element and count.
+ *
+ * @example
+ * ```ts
+ * import { formulaWeight } from "ratewright";
+ * Number(formulaWeight({ Ca: 1, C: 1, O: 3 }).toFixed(3)); // => 100.086
+ * ```
+ */
 export const formulaWeight = (formula: Readonly<Partial<Record<Element, number>>>): number => {
   let weight = 0;
   for (const [element, count] of Object.entries(formula)) weight += atomicWeights[element as Element] * count;

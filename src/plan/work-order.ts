@@ -130,8 +130,8 @@ export const workOrder = (job: Job): WorkOrder => computed(readJob(job));
 
 /** What {@link tryWorkOrder} gives: the order, or all that is wrong with the job. */
 export type WorkOrderResult =
-  | { readonly ok: true; readonly order: WorkOrder }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
+  | { readonly order: WorkOrder; readonly problems: readonly [] }
+  | { readonly order: null; readonly problems: readonly Problem[] };
 
 /**
  * {@link workOrder} for an app: returns the problems of a job instead of throwing them.
@@ -142,15 +142,15 @@ export type WorkOrderResult =
  * ```ts
  * import { tryWorkOrder } from "ratewright";
  * const result = tryWorkOrder({ type: "job", version: 1, title: "No date" });
- * result.ok ? [] : result.problems.map((problem) => problem.path);
+ * result.problems.map((problem) => problem.path);
  * // => ["date", "site", "products", "treatments"]
  * ```
  */
 export const tryWorkOrder = (job: unknown): WorkOrderResult => {
   try {
-    return { ok: true, order: computed(readJob(job)) };
+    return { order: computed(readJob(job)), problems: [] };
   } catch (error) {
-    if (error instanceof RatewrightError) return { ok: false, problems: error.problems };
+    if (error instanceof RatewrightError) return { order: null, problems: error.problems };
     throw error;
   }
 };

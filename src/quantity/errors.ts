@@ -51,7 +51,16 @@ export interface Problem {
   readonly choices?: readonly string[];
 }
 
-/** What a {@link Problem} says, in one line of English. */
+/**
+ * What a {@link Problem} says, in one line of English.
+ *
+ * @example
+ * ```ts
+ * import { problemText } from "ratewright";
+ * problemText({ code: "unit/unknown", path: "rate", got: '"lbs"', expected: "a unit", suggestion: "lb" });
+ * // => 'rate: expected a unit, got "lbs" (did you mean lb?)'
+ * ```
+ */
 export const problemText = ({ path, expected, got, suggestion, choices }: Problem): string =>
   `${path}: expected ${expected}, got ${got}` +
   (suggestion ? ` (did you mean ${suggestion}?)` : "") +
@@ -105,7 +114,16 @@ interface QuantityLike {
   readonly of?: string;
 }
 
-/** How a received value is shown in a {@link Problem}: short, and safe for any input. */
+/**
+ * How a received value is shown in a {@link Problem}: short, and safe for any input.
+ *
+ * @example
+ * ```ts
+ * import { quantity, shown } from "ratewright";
+ * shown(quantity(3, "lb", "N")); // => "3 lb of N"
+ * shown([1, 2]); // => "a list of 2"
+ * ```
+ */
 export const shown = (value: unknown): string => {
   if (typeof value === "string") return JSON.stringify(value.slice(0, 60));
   if (typeof value === "function") return "a function";
@@ -117,7 +135,15 @@ export const shown = (value: unknown): string => {
   return Object(value) === value ? "a record" : String(value);
 };
 
-/** Throws one {@link Problem} as a {@link RatewrightError}. */
+/**
+ * Throws one {@link Problem} as a {@link RatewrightError}.
+ *
+ * @example
+ * ```ts
+ * import { fail } from "ratewright";
+ * fail("range", "width", 0, "a width above zero"); // => throws range
+ * ```
+ */
 export const fail = (
   code: ErrorCode,
   path: string,

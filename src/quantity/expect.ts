@@ -1,6 +1,15 @@
 import { fail } from "./errors.js";
 
-/** Takes an argument as a finite number within bounds, or throws with its path. */
+/**
+ * Takes an argument as a finite number within bounds, or throws with its path.
+ *
+ * @example
+ * ```ts
+ * import { expectNumber } from "ratewright";
+ * expectNumber(0.8, "efficiency", { above: 0, max: 1 }); // => 0.8
+ * expectNumber(80, "efficiency", { above: 0, max: 1 }); // => throws range
+ * ```
+ */
 export const expectNumber = (
   input: unknown,
   path: string,

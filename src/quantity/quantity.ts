@@ -207,6 +207,13 @@ export type Bound = "positive" | "non-negative" | "any";
  * does at its door. A quantity of another copy of the package and what JSON left of one are taken too.
  *
  * @throws RatewrightError `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`
+ *
+ * @example
+ * ```ts
+ * import { expectQuantity, quantity } from "ratewright";
+ * expectQuantity({ value: 2, unit: "acre" }, { dimension: "area", bound: "positive" }, "field").in("ft2"); // => 87120
+ * expectQuantity(quantity(2, "lb"), { dimension: "area" }, "field"); // => throws unit/mismatch
+ * ```
  */
 export const expectQuantity = <const D extends string, const S extends string = string>(
   input: unknown,
@@ -222,7 +229,15 @@ export const expectQuantity = <const D extends string, const S extends string = 
   return q as unknown as Quantity<D, S>;
 };
 
-/** Makes a quantity out of unchecked parts; throws with the path where one is not right. */
+/**
+ * Makes a quantity out of unchecked parts; throws with the path where one is not right.
+ *
+ * @example
+ * ```ts
+ * import { quantityOf } from "ratewright";
+ * quantityOf(3, "lb/acre", "N", "rate").dimension; // => "mass/area"
+ * ```
+ */
 export const quantityOf = (
   value: number,
   unit: string,

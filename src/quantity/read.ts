@@ -18,8 +18,8 @@ export type QuantityInput =
 
 /** What {@link readQuantity} gives: the quantity, or all that is wrong. */
 export type QuantityReading<D extends string, S extends string> =
-  | { readonly ok: true; readonly value: Quantity<D, S> }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
+  | { readonly value: Quantity<D, S>; readonly problems: readonly [] }
+  | { readonly value: null; readonly problems: readonly Problem[] };
 
 /** What is wanted of an unknown input. */
 export interface ExpectedQuantity {
@@ -174,10 +174,10 @@ const placed = (problems: readonly PartProblem[], path: string): readonly Proble
  * ```ts
  * import { readQuantity } from "ratewright";
  * const read = readQuantity({ value: "3", unit: "lb/1000 ft2", of: "N" }, { dimension: "mass/area", of: "N" });
- * read.ok && read.value.in("lb/acre"); // => 130.68
+ * read.value?.in("lb/acre"); // => 130.68
  * const wrong = readQuantity({ value: "x", unit: "lbs", of: "nitrogen" }, { dimension: "mass", of: "N", path: "bag" });
- * wrong.ok || wrong.problems.map((problem) => problem.path); // => ["bag.value", "bag.unit", "bag.of"]
- * wrong.ok || wrong.problems.map((problem) => problem.suggestion); // => [undefined, "lb", "N"]
+ * wrong.problems.map((problem) => problem.path); // => ["bag.value", "bag.unit", "bag.of"]
+ * wrong.problems.map((problem) => problem.suggestion); // => [undefined, "lb", "N"]
  * ```
  */
 export function readQuantity<const D extends Dimension, const S extends string>(
@@ -192,7 +192,7 @@ export function readQuantity(input: unknown, expected: ExpectedQuantity): unknow
   checkExpected(expected);
   const { path = "quantity", ...wanted } = expected;
   const { value, problems } = readParts(input, wanted);
-  return value === undefined ? { ok: false, problems: placed(problems, path) } : { ok: true, value };
+  return value === undefined ? { value: null, problems: placed(problems, path) } : { value, problems: [] };
 }
 
 /** Refuses an expectation that nothing could meet. */

@@ -156,7 +156,16 @@ type Split = readonly [string, string?];
 const join = (top: string, bottom = "none"): string =>
   top === bottom ? "none" : bottom === "none" ? top : `${top}/${bottom}`;
 
-/** The substance of a product; `undefined` where the algebra has none. */
+/**
+ * The substance of a product; `undefined` where the algebra has none.
+ *
+ * @example
+ * ```ts
+ * import { timesSubstance } from "ratewright";
+ * timesSubstance("N/product", "product"); // => "N"
+ * timesSubstance("ai/product", "spray"); // => undefined
+ * ```
+ */
 export const timesSubstance = (a: string, b: string): string | undefined => {
   if (isNeutral(a)) return isNeutral(b) ? "none" : b;
   if (isNeutral(b)) return a;
@@ -165,7 +174,16 @@ export const timesSubstance = (a: string, b: string): string | undefined => {
   return u === v ? join(t, w) : w === t ? join(v, u) : undefined;
 };
 
-/** The substance of a quotient; `undefined` where the algebra has none. */
+/**
+ * The substance of a quotient; `undefined` where the algebra has none.
+ *
+ * @example
+ * ```ts
+ * import { perSubstance } from "ratewright";
+ * perSubstance("N", "product"); // => "N/product"
+ * perSubstance("N", "N/product"); // => "product"
+ * ```
+ */
 export const perSubstance = (a: string, b: string): string | undefined => {
   if (isNeutral(b)) return timesSubstance(a, b);
   const [top, bottom = "none"] = b.split("/") as unknown as Split;

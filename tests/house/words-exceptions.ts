@@ -9,10 +9,4 @@ export interface WordException {
 }
 
 /** Technical uses of the words that {@link file://./words.test.ts} guards. */
-export const wordExceptions: readonly WordException[] = [
-  {
-    file: "src/quantity/read.ts",
-    text: "ok",
-    reason: "tells whether an input could be read as a quantity, not whether anything may be applied",
-  },
-];
+export const wordExceptions: readonly WordException[] = [];

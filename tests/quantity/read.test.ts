@@ -19,7 +19,7 @@ describe("readQuantity", () => {
     ["3 lb/M", 3],
     ["3 lb N per 1000 sq ft", 3],
   ])("%s", (input, value) => {
-    expect(readQuantity(input, rate)).toEqual({ ok: true, value: quantity(value, "lb/1000 ft2", "N") });
+    expect(readQuantity(input, rate)).toEqual({ value: quantity(value, "lb/1000 ft2", "N"), problems: [] });
   });
 
   test("reports all that is wrong, each with its path and a suggestion", () => {
@@ -28,7 +28,7 @@ describe("readQuantity", () => {
       { ...rate, path: "form.rate" },
     );
     expect(read).toMatchObject({
-      ok: false,
+      value: null,
       problems: [
         { code: "not-finite", path: "form.rate.value", got: '"x"' },
         { code: "unit/unknown", path: "form.rate.unit", suggestion: "lb/acre" },
@@ -39,7 +39,7 @@ describe("readQuantity", () => {
 
   const problems = (input: unknown, expected: object = rate): unknown => {
     const read = readQuantity(input, expected as typeof rate);
-    return read.ok ? [] : read.problems.map(({ code, path, suggestion }) => [code, path, suggestion]);
+    return read.problems.map(({ code, path, suggestion }) => [code, path, suggestion]);
   };
 
   test("what is missing is never made up", () => {
@@ -96,8 +96,8 @@ describe("readQuantity", () => {
   test("decimal comma in texts", () => {
     const input = { value: "1,5", unit: "kg/ha", of: "N" };
     expect(readQuantity(input, { ...rate, decimal: "," })).toEqual({
-      ok: true,
       value: quantity(1.5, "kg/ha", "N"),
+      problems: [],
     });
   });
 

@@ -62,7 +62,7 @@ describe("text", () => {
   test("readQuantity narrows", () => {
     const read = readQuantity(chosen, { dimension: "mass/area", of: "N", bound: "positive", path: "rate" });
     expectTypeOf(read).toEqualTypeOf<QuantityReading<"mass/area", "N">>();
-    if (read.ok) expectTypeOf(read.value).toEqualTypeOf<Quantity<"mass/area", "N">>();
+    if (read.value !== null) expectTypeOf(read.value).toEqualTypeOf<Quantity<"mass/area", "N">>();
     else expectTypeOf(read.problems[0]?.path).toEqualTypeOf<string | undefined>();
     const any = readQuantity(chosen, { dimension: "mass/area" });
     expectTypeOf(any).toEqualTypeOf<QuantityReading<"mass/area", string>>();
