@@ -5,6 +5,7 @@ import {
   type CheckedSubstance,
   isSubstance,
   type PerSubstance,
+  type PlainSubstance,
   perSubstance,
   type TimesSubstance,
   timesSubstance,
@@ -272,11 +273,10 @@ export function quantity<const U extends AnyUnitHint | (string & {})>(
   value: number,
   unit: CheckedUnit<U>,
 ): Quantity<DimensionOf<U>, "none">;
-export function quantity<const U extends AnyUnitHint | (string & {}), const S extends string>(
-  value: number,
-  unit: CheckedUnit<U>,
-  of: CheckedSubstance<S>,
-): Quantity<DimensionOf<U>, S>;
+export function quantity<
+  const U extends AnyUnitHint | (string & {}),
+  const S extends PlainSubstance | (string & {}),
+>(value: number, unit: CheckedUnit<U>, of: CheckedSubstance<S>): Quantity<DimensionOf<U>, S>;
 export function quantity(value: number, unit: string, of = "none"): unknown {
   finite(value, "value");
   const parts = knownUnit(unit, "unit");

@@ -95,14 +95,14 @@ export const isSubstance = (text: string): boolean => {
 };
 
 /** The text itself where it is a substance, and a sentence where it is not. */
-export type CheckedSubstance<S extends string> = string extends S
-  ? "a plain string is no substance: give it as a literal, or read it with readQuantity"
-  : S extends `${infer T}/${infer B}`
-    ? [T, B] extends [AtomicSubstance, Exclude<AtomicSubstance, NeutralSubstance>]
-      ? S
-      : `"${S}" is not a substance`
-    : S extends AtomicSubstance
-      ? S
+export type CheckedSubstance<S extends string> = S extends `${infer T}/${infer B}`
+  ? [T, B] extends [AtomicSubstance, Exclude<AtomicSubstance, NeutralSubstance>]
+    ? S
+    : `"${S}" is not a substance`
+  : S extends AtomicSubstance
+    ? S
+    : string extends S
+      ? "a plain string is no substance: give it as a literal, or read it with readQuantity"
       : `"${S}" is not a substance`;
 
 type Join<T extends string, B extends string> = T extends B ? "none" : B extends "none" ? T : `${T}/${B}`;
