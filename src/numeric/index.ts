@@ -1,10 +1,18 @@
 export { accurateSum } from "./accurate-sum.js";
+export { checkAgainstTarget, type TargetCheck, type TargetVerdict } from "./check-against-target.js";
 export { coefficientOfVariation } from "./coefficient-of-variation.js";
+export { type ConfidenceInterval, confidenceInterval } from "./confidence-interval.js";
+export { coverageFactor } from "./coverage-factor.js";
 export { errorOfProduct, type Factor, type Measured } from "./error-of-product.js";
+export type { Estimate } from "./estimate.js";
+export { type AnyEstimate, type EstimateFactor, estimateOfProduct } from "./estimate-of-product.js";
 export { exceeds } from "./exceeds.js";
 export { interpolate } from "./interpolate.js";
 export { mean } from "./mean.js";
+export { meanEstimate } from "./mean-estimate.js";
 export type { Numbers } from "./numbers.js";
+export { readingsFor } from "./readings-for.js";
 export { roundTo } from "./round-to.js";
 export { type Divisor, standardDeviation } from "./standard-deviation.js";
+export { type ErrorMeaning, statedEstimate } from "./stated-estimate.js";
 export { wholeUnitsFor, wholeUnitsWithin } from "./whole-units.js";
