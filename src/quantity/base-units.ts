@@ -121,6 +121,4 @@ export type BaseUnitOf<D extends string> = D extends keyof UnitTable
 /** The dimension of a base unit. */
 export type BaseUnitDimension<U extends BaseUnit> = UnitDimensions[U];
 
-type UnitDimensions = {
-  [U in BaseUnit]: { [D in keyof UnitTable]: U extends keyof UnitTable[D] ? D : never }[keyof UnitTable];
-};
+type UnitDimensions = { [D in keyof UnitTable as keyof UnitTable[D]]: D };

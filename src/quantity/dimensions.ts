@@ -72,35 +72,29 @@ export type PlainDimension =
   | Exclude<SimpleQuotient, `money${string}`>
   | (typeof rateQuotients)[number];
 
+// What follows is written for the compiler's sake: every row of the table is taken apart once, at the equals
+// sign, and the simple quotients never are; the cost is measured by tests/budget.
 type TableRow = (typeof productTable)[number];
 type Products = {
-  [T in TableRow | (typeof oneWayProducts)[number] as T extends `${infer A} * ${infer B} = ${string}`
-    ? `${A} * ${B}` | `${B} * ${A}`
+  [T in TableRow | (typeof oneWayProducts)[number] as T extends `${infer P} = ${string}`
+    ? P
     : never]: T extends `${string} = ${infer C}` ? C : never;
-} & {
-  [T in SimpleQuotient as T extends `${infer A}/${infer B}`
-    ? `${A}/${B} * ${B}` | `${B} * ${A}/${B}`
-    : never]: T extends `${infer A}/${string}` ? A : never;
 };
-type Quotients = {
-  [T in TableRow as T extends `${infer A} * ${string} = ${infer C}`
-    ? A extends C
-      ? never
-      : `${C} / ${A}`
-    : never]: T extends `${string} * ${infer B} = ${string}` ? B : never;
-} & {
-  [T in TableRow as T extends `${string} * ${infer B} = ${infer C}`
-    ? B extends C
-      ? never
-      : `${C} / ${B}`
-    : never]: T extends `${infer A} * ${string}` ? A : never;
-} & {
-  [T in SimpleQuotient as T extends `${infer A}/${infer B}` ? `${A} / ${B}` : never]: T;
-} & {
-  [T in SimpleQuotient as T extends `${infer A}/${string}`
-    ? `${A} / ${T}`
-    : never]: T extends `${string}/${infer B}` ? B : never;
+
+type ProductsOf = {
+  [T in TableRow as T extends `${string} = ${infer C}` ? C : never]: T extends `${infer P} = ${string}`
+    ? P
+    : never;
 };
+
+/** `B` where a row says `A * B = C` or `B * A = C`. */
+type Cofactor<C extends string, A extends string> = C extends keyof ProductsOf
+  ? ProductsOf[C] extends infer P
+    ? P extends `${A} * ${infer B}` | `${infer B} * ${A}`
+      ? B
+      : never
+    : never
+  : never;
 
 type Like<A extends string> = A extends "mass" | `mass/${string}`
   ? "mass/mass"
@@ -128,12 +122,20 @@ type Tagged<D extends string, C extends string> = D extends `money/${infer R}`
 
 type PlainTimes<A extends string, B extends string> = `${A} * ${B}` extends keyof Products
   ? Products[`${A} * ${B}`]
-  : never;
+  : `${B} * ${A}` extends keyof Products
+    ? Products[`${B} * ${A}`]
+    : A extends SimpleQuotient & `${infer T}/${B}`
+      ? T
+      : B extends SimpleQuotient & `${infer T}/${A}`
+        ? T
+        : never;
 type PlainPer<A extends string, B extends string> = A extends B
   ? Like<A>
-  : `${A} / ${B}` extends keyof Quotients
-    ? Quotients[`${A} / ${B}`]
-    : never;
+  : `${A}/${B}` extends SimpleQuotient
+    ? `${A}/${B}`
+    : B extends SimpleQuotient & `${A}/${infer R}`
+      ? R
+      : Cofactor<A, B>;
 
 /** The dimension of a product, or `never` where there is none. */
 export type TimesDimension<A extends string, B extends string> = A extends "1"

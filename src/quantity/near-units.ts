@@ -2,7 +2,7 @@ import { baseUnitsOf, splitUnit, unitDimension } from "./unit-facts.js";
 import { commonQuotients } from "./unit-text.js";
 
 /** Base units in which metric rates are given. */
-export const metric = /^(?:kg|g|mg|m|cm|mm|km|m2|100 m2|ha|m3|L|mL)$/;
+export const metric: RegExp = /^(?:kg|g|mg|m|cm|mm|km|m2|100 m2|ha|m3|L|mL)$/;
 /** A unit of the dimension, for a message. */
 export const exampleUnit = (dimension: string): string => {
   const common = (commonQuotients as Readonly<Record<string, readonly string[]>>)[dimension]?.[0];
