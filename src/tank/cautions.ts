@@ -65,6 +65,22 @@ export const tankCautions: readonly TankCaution[] = [
     source: navy,
   },
   {
+    code: "caution/closed-tank",
+    when: "fill",
+    text: "Keep the lid shut while the tank agitates, open it away from your face, and never lean or climb into a tank: fumes gather there.",
+    source: "common practice, no source",
+  },
+  {
+    code: "caution/container-rinse",
+    when: "fill",
+    text: "Rinse containers as soon as they are empty, with the same protection as for pouring; the rinse water goes into the tank before it is full.",
+    source: {
+      title: "50 Ways Farmers Can Protect Their Groundwater, no. 30, Rinse Chemical Containers Thoroughly",
+      publisher: "University of Illinois",
+      url: "http://www.thisland.illinois.edu/50ways/50ways_30.html",
+    },
+  },
+  {
     code: "caution/packet",
     when: "packet",
     text: "Put packets in whole and unopened, with dry gloves; never cut or puncture them. Take the basket out, keep hose and fill stream off them, stop agitation before opening the lid, and see that they are fully dissolved before the next product.",

@@ -1,6 +1,7 @@
 import { expectQuantity, type Problem, RatewrightError, shown } from "../quantity/index.js";
 import { isFormulation } from "./formulation.js";
 import type { MixProduct } from "./loading-order-types.js";
+import { mixIngredients } from "./mix-rules.js";
 
 const amountProblem = (amount: unknown, path: string): Problem | undefined => {
   for (const dimension of ["mass", "volume"]) {
@@ -41,7 +42,21 @@ const problemsOf = (products: readonly MixProduct[]): Problem[] => {
     if (wrong !== undefined) problems.push(wrong);
   });
   products.forEach((product: MixProduct | null | undefined, i) => {
-    for (const name of ["labelBefore", "labelAfter"] as const) {
+    for (const name of ["contains", "groups", "labelRefuses"] as const) {
+      const list: unknown = product?.[name];
+      if (list === undefined) continue;
+      const words: readonly string[] = mixIngredients;
+      const fits = (word: unknown): boolean =>
+        typeof word === "string" && (name !== "contains" || words.includes(word));
+      if (Array.isArray(list) && list.every(fits)) continue;
+      problems.push({
+        code: "type",
+        path: `products[${i}].${name}`,
+        got: shown(Array.isArray(list) ? list.find((word) => !fits(word)) : list),
+        expected: name === "contains" ? `a list of: ${words.join(", ")}` : "a list of names",
+      });
+    }
+    for (const name of ["labelBefore", "labelAfter", "labelNames"] as const) {
       const list = product?.[name];
       if (list === undefined) continue;
       const at = `products[${i}].${name}`;

@@ -4,14 +4,19 @@ export {
   amountFor,
   type ProductOf,
 } from "./amount-for.js";
+export { areaPerTank } from "./area-per-tank.js";
 export { type TankCaution, tankCautions } from "./cautions.js";
+export { concentrateFor, type Dilution } from "./concentrate-for.js";
 export { consensusOrder } from "./consensus-order.js";
+export { type DilutionAmounts, dilutionAmounts, type PartsReading } from "./dilution-amounts.js";
+export type { MeasuredOut, StrengthDimension } from "./dilution-strength.js";
+export { finishedFrom } from "./finished-from.js";
 export { type Formulation, formulations, isFormulation, type ProductForm } from "./formulation.js";
 export { type CodeScheme, formulationOf } from "./formulation-of.js";
 export { impliedAreaRate } from "./implied-area-rate.js";
 export { type InternationalCode, internationalCodes } from "./international-codes.js";
 export { type LabelRate, type LabelRateInput, labelRate } from "./label-rate.js";
-export type { Ladder, LadderId } from "./ladder.js";
+export type { BetweenSteps, Ladder, LadderId } from "./ladder.js";
 export { ladders } from "./ladders.js";
 export {
   type LoadAmounts,
@@ -28,11 +33,22 @@ export type {
   LoadingOrder,
   LoadingOrderInput,
   LoadingStep,
+  LoadVolume,
   MixAmount,
   MixProduct,
   OrderedPair,
 } from "./loading-order-types.js";
+export { type MixObjections, type MixObjectionsInput, mixObjections } from "./mix-objections.js";
+export {
+  type GroupRule,
+  groupRules,
+  type MixIngredient,
+  mixIngredients,
+  mixRuleSources,
+} from "./mix-rules.js";
 export { type PairVotes, pairVotes, type Standing } from "./pair-votes.js";
 export { perVolume } from "./per-volume.js";
 export type { ProductSubstance, RateBasis, RateDimension, RateOf, RateSubstance, Recipe } from "./rate.js";
+export { strengthOf } from "./strength-of.js";
 export { type LoadSplit, type TankLoad, type TankLoads, tankLoads } from "./tank-loads.js";
+export { type VoteTable, votedKinds, voteTable } from "./vote-table.js";

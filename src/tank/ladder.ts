@@ -16,6 +16,16 @@ export type LadderId =
   | "us-core-manual"
   | "croplife-latin-america-2024";
 
+/** What a source prints between two of its steps. */
+export interface BetweenSteps {
+  /** After which step, counted from 0. */
+  readonly afterStep: number;
+  readonly action: "fill" | "wait" | "shake";
+  /** How full the tank is after a filling. */
+  readonly fraction?: number;
+  readonly text: string;
+}
+
 /** A published loading order. */
 export interface Ladder {
   readonly id: LadderId;
@@ -28,8 +38,12 @@ export interface Ladder {
   readonly waterFirst?: readonly [number, number];
   /** The kinds that go in at each step. Kinds of one step are not ordered by the source. */
   readonly steps: readonly (readonly Formulation[])[];
-  /** A filling between the products: after which step, counted from 0, and to which fraction. */
-  readonly refill?: { readonly afterStep: number; readonly fraction: number };
+  /** Fillings, waits and the like between the products. */
+  readonly between?: readonly BetweenSteps[];
+  /** How the source wants a kind added, where it says so. */
+  readonly how?: Readonly<Partial<Record<Formulation, string>>>;
+  /** What the source wants between any two products. */
+  readonly afterEach?: string;
   /** How words of the source were read that are not codes. */
   readonly readings?: readonly string[];
 }

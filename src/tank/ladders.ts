@@ -25,6 +25,15 @@ export const ladders: readonly Ladder[] = [
       ["EC"],
       ["surfactant", "oil adjuvant"],
     ],
+    between: [
+      { afterStep: 2, action: "wait", text: "Agitate a few minutes." },
+      { afterStep: 2, action: "shake", text: "Shake the containers of liquid products thoroughly." },
+    ],
+    how: {
+      WP: "slowly",
+      WG: "slowly",
+      packet: "straight after the water, and fully dissolved before the next",
+    },
     readings: [
       "SN (amine and salt solutions) read as SL",
       "FL read as SC",
@@ -51,7 +60,19 @@ export const ladders: readonly Ladder[] = [
       ["CS"],
       ["surfactant", "oil adjuvant", "drift agent"],
     ],
-    refill: { afterStep: 3, fraction: 0.8 },
+    between: [
+      {
+        afterStep: 3,
+        action: "fill",
+        fraction: 0.8,
+        text: "Once the dry products are dispersed, fill with clean water to 80 % of the load, with agitation.",
+      },
+    ],
+    how: {
+      WP: "as a slurry with water, 2 to 1 (the source does not say which is the 2)",
+      WG: "as a slurry with water, 2 to 1 (the source does not say which is the 2)",
+      packet: "soaked in a little water first",
+    },
     readings: ["'liquids' read as SL", "packets are soaked first, then go in with the dry products"],
   },
   {
@@ -74,6 +95,10 @@ export const ladders: readonly Ladder[] = [
       ["surfactant", "oil adjuvant"],
       ["conditioner with surfactant"],
     ],
+    between: [
+      { afterStep: 2, action: "wait", text: "Agitate a few minutes until the dry products are in solution." },
+    ],
+    how: { WP: "as a slurry, slowly", WG: "as a slurry, slowly" },
     readings: [
       "ME, named as microcapsule, read as CS",
       "a premix of ammonium sulfate and surfactant typically goes last",
@@ -113,6 +138,8 @@ export const ladders: readonly Ladder[] = [
       ["liquid fertilizer", "micronutrient"],
       ["defoamer"],
     ],
+    afterEach: "Wait a few minutes for it to dissolve or disperse.",
+    readings: ["defoamer goes in with the last water"],
   },
   {
     id: "utah-state-2012",
@@ -133,10 +160,13 @@ export const ladders: readonly Ladder[] = [
       ["EC"],
       ["SL"],
       ["SP"],
-      ["surfactant", "oil adjuvant"],
+      ["surfactant"],
       ["liquid fertilizer", "dry fertilizer"],
     ],
-    readings: ["'adjuvant' read as oil adjuvant", "'fertilizer' read as either form"],
+    readings: [
+      "'surfactant, adjuvant' read as surfactant: the source does not say that its adjuvant is an oil",
+      "'fertilizer' read as either form",
+    ],
   },
   {
     id: "grain-sa-2018",
@@ -162,6 +192,7 @@ export const ladders: readonly Ladder[] = [
       ["SL"],
       ["surfactant"],
     ],
+    how: { SG: "dissolved in a little water first", WP: "stirred into a little water first" },
     readings: ["liquid foliar nutrient read as liquid fertilizer"],
   },
   {
@@ -181,6 +212,7 @@ export const ladders: readonly Ladder[] = [
       ["EC", "EW", "OD", "oil adjuvant"],
       ["SL", "surfactant"],
     ],
+    afterEach: "Agitate until it is evenly mixed; a soluble powder until it is completely dissolved.",
     readings: ["ME, listed with the flowables, read as CS"],
   },
   {
@@ -194,6 +226,9 @@ export const ladders: readonly Ladder[] = [
     reached: "second-hand",
     waterFirst: [0.5, 0.75],
     steps: [["WP", "WG"], ["SC"], ["EC"], ["SL", "surfactant"]],
+    between: [
+      { afterStep: 0, action: "wait", text: "Agitate, and add nothing until the powder is dispersed." },
+    ],
     readings: ["'all dry' read as WP and WG"],
   },
   {
@@ -217,6 +252,7 @@ export const ladders: readonly Ladder[] = [
     },
     reached: "second-hand",
     steps: [["compatibility agent"], ["WP", "WG"], ["SC"], ["SL"], ["surfactant", "oil adjuvant"], ["EC"]],
+    how: { WP: "stirred to a paste with a little water", WG: "stirred to a paste with a little water" },
     readings: [
       "dry suspensions read as WP and WG",
       "emulsions read as EC",
@@ -233,8 +269,10 @@ export const ladders: readonly Ladder[] = [
       where: "order",
     },
     reached: "read",
-    steps: [["conditioner"], ["SL", "SG", "SP"], ["WP", "WG", "SC", "CS", "SE", "EW", "EC", "OD"]],
-    readings: ["'what needs dispersing or emulsifying' read as eight kinds"],
+    steps: [["conditioner"], ["SL", "SG", "SP"], ["WP", "WG", "SC", "EC"]],
+    readings: [
+      "'everything that needs dispersing or emulsifying' read as WP, WG, SC and EC, its common kinds; the source names none",
+    ],
   },
 ];
 

@@ -1,7 +1,8 @@
-import type { Citation, Finding } from "../quantity/index.js";
+import type { Citation, Finding, Quantity } from "../quantity/index.js";
 import type { TankCaution } from "./cautions.js";
 import type { Formulation } from "./formulation.js";
 import type { LadderId } from "./ladder.js";
+import type { MixIngredient } from "./mix-rules.js";
 import type { Standing } from "./pair-votes.js";
 import type { ProductSubstance } from "./rate.js";
 
@@ -20,6 +21,14 @@ export interface MixProduct {
   readonly labelNote?: string;
   /** Used at so small an amount that it is stirred into water first. */
   readonly lowRate?: boolean;
+  /** What it contains of the things that published mixing rules speak of. */
+  readonly contains?: readonly MixIngredient[];
+  /** Groups of its active ingredients, such as `"ALS"` or `"anticholinesterase"`. */
+  readonly groups?: readonly string[];
+  /** Products (ids) or groups that its label says not to mix it with. */
+  readonly labelRefuses?: readonly string[];
+  /** Ids of products that its label names as mixing partners. */
+  readonly labelNames?: readonly string[];
 }
 
 /** A mass or volume of product, as a quantity or what JSON left of one. */
@@ -30,6 +39,13 @@ export interface MixAmount {
   readonly dimension?: "mass" | "volume";
 }
 
+/** Finished spray of one load, as a quantity or what JSON left of one. */
+export interface LoadVolume {
+  readonly value: number;
+  readonly unit: string;
+  readonly of: "spray";
+}
+
 /** What {@link loadingOrder} takes. */
 export interface LoadingOrderInput {
   readonly products: readonly MixProduct[];
@@ -37,10 +53,22 @@ export interface LoadingOrderInput {
   readonly waterFirst?: { readonly fraction: number; readonly source: string };
   /** Which order to follow: the derived consensus, or one published ladder. */
   readonly ladder?: "consensus" | LadderId;
+  /** Finished spray of this load; the steps then say volumes beside shares. */
+  readonly loadVolume?: LoadVolume;
+  /** Which country's limits on mixing to hold the mix against. */
+  readonly country?: "UK";
 }
 
 /** What is done at a step. */
-export type LoadingAction = "fill" | "agitate" | "stop agitation" | "add" | "wait" | "top up";
+export type LoadingAction =
+  | "fill"
+  | "agitate"
+  | "stop agitation"
+  | "premix"
+  | "shake"
+  | "add"
+  | "wait"
+  | "top up";
 
 /** One step of filling the tank. */
 export interface LoadingStep {
@@ -50,8 +78,14 @@ export interface LoadingStep {
   readonly amount?: MixAmount;
   /** How full the tank is after a filling: least and most. */
   readonly fraction?: readonly [number, number];
+  /** The same as volumes, least and most, where the volume of the load is given. */
+  readonly volume?: readonly [Quantity<"volume", "spray">, Quantity<"volume", "spray">];
+  /** How long a wait is printed to take, in minutes. */
+  readonly minutes?: number;
   readonly text: string;
   readonly reason: string;
+  /** What can hurt at this step. */
+  readonly cautions: readonly TankCaution[];
   /** Who prints the rule; empty where it is common practice without a source. */
   readonly sources: readonly Citation[];
 }

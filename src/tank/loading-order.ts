@@ -1,4 +1,4 @@
-import { expectNumber, fail } from "../quantity/index.js";
+import { expectNumber, expectQuantity, fail } from "../quantity/index.js";
 import { arranged } from "./arranged.js";
 import { type TankCaution, tankCautions } from "./cautions.js";
 import { consensusOrder, consensusPlace } from "./consensus-order.js";
@@ -8,6 +8,7 @@ import { type Ladder, stepIn } from "./ladder.js";
 import { ladderOf, ladders } from "./ladders.js";
 import type { LoadingOrder, LoadingOrderInput, MixProduct, OrderedPair } from "./loading-order-types.js";
 import { loadingSteps } from "./loading-steps.js";
+import { objectionsOf } from "./mix-objections.js";
 import { orderFindings } from "./order-findings.js";
 import { orderedPairs } from "./ordered-pairs.js";
 import type { Standing } from "./pair-votes.js";
@@ -58,10 +59,10 @@ const expectWaterFirst = (input: LoadingOrderInput["waterFirst"]): void => {
  * The result never says that products mix: with two or more it carries the finding `jar-test`.
  *
  * @param input - `products` with `id` and `formulation` (`formulationOf` reads codes) and, as far as
- *   known, `amount`, `labelBefore`, `labelAfter`, `labelNote`, `lowRate`; `ladder`, `"consensus"` where
- *   left out; `waterFirst`
+ *   known, `amount`, `labelBefore`, `labelAfter`, `labelNote`, `lowRate` and what `mixObjections` takes;
+ *   `ladder`, `"consensus"` where left out; `waterFirst`; `loadVolume`; `country`
  * @throws RatewrightError `missing`, `duplicate`, `type`; `conflict` where label instructions form a
- *   circle, which `got` names
+ *   circle, which `got` names; `unit/mismatch`, `substance/mismatch`, `range` for `loadVolume`
  *
  * Source: the twelve published orders in `ladders`, each with its citation.
  *
@@ -83,7 +84,7 @@ const expectWaterFirst = (input: LoadingOrderInput["waterFirst"]): void => {
  */
 export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
   const products = expectMixProducts(input.products);
-  const { ladder = "consensus", waterFirst } = input;
+  const { ladder = "consensus", waterFirst, country } = input;
   const named = ladderOf(ladder);
   if (ladder !== "consensus" && named === undefined) {
     fail("type", "ladder", ladder, '"consensus" or the id of a published ladder', {
@@ -91,6 +92,15 @@ export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
     });
   }
   expectWaterFirst(waterFirst);
+  if (country !== undefined && country !== "UK") fail("type", "country", country, '"UK", or none');
+  const loadVolume =
+    input.loadVolume === undefined
+      ? undefined
+      : expectQuantity(
+          input.loadVolume,
+          { dimension: "volume", of: "spray", bound: "positive" },
+          "loadVolume",
+        );
   const place = (product: MixProduct): number => placeIn(named, product);
   const order = arranged(
     products.map((product) => ({
@@ -112,6 +122,7 @@ export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
   const speaking = sorted.filter(
     ({ labelBefore = [], labelAfter = [] }) => labelBefore.length + labelAfter.length > 0,
   );
+  const objections = objectionsOf(sorted, input.loadVolume, country);
   return {
     type: "loading-order",
     version: 1,
@@ -122,21 +133,24 @@ export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
       named,
       waterFirst,
       movedByLabel: new Set(speaking.map(({ id }) => id)),
+      loadVolume,
     }),
     firm: standing("firm"),
     open: standing("open"),
     unopposed: standing("unopposed"),
     unsaid: standing("unsaid"),
-    findings: orderFindings(sorted, pairs, named),
+    findings: orderFindings(sorted, pairs, named, objections.findings),
     cautions: cautionsFor(sorted),
     checked: [
       "label instructions as given",
       `kinds of formulation against ${ladders.length} published loading orders`,
+      "published experience with the ingredients that are stated, and the number of partners",
+      ...(country === undefined ? [] : [`rules of the ${country} on groups of active ingredients`]),
     ],
     notChecked: [
+      ...objections.notChecked,
       "what the labels say beyond the instructions given",
       "reactions between the active ingredients, pH and hardness of the water",
-      "limits of law on what may be mixed",
       "whether the products mix: jar-test them",
     ],
   };

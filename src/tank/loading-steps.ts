@@ -1,8 +1,10 @@
-import type { Citation } from "../quantity/index.js";
+import { type Citation, type Quantity, quantityOf } from "../quantity/index.js";
 import { type Formulation, formulations } from "./formulation.js";
 import { type Ladder, stepIn } from "./ladder.js";
 import { ladderOf, ladders } from "./ladders.js";
 import type { LoadingStep, MixProduct } from "./loading-order-types.js";
+import { placeReasons } from "./place-reasons.js";
+import { stepCautions } from "./step-cautions.js";
 
 const cited = (...ids: readonly string[]): readonly Citation[] =>
   ids.flatMap((id) => {
@@ -22,14 +24,15 @@ const amsSource: Citation = {
 };
 
 const slurried: readonly Formulation[] = ["WP", "WG", "WT", "EP", "EG"];
-const dissolved: readonly Formulation[] = ["SG", "SP", "ST", "dry fertilizer"];
+const dissolved: readonly Formulation[] = ["SG", "SP", "ST"];
 
-type Step = Omit<LoadingStep, "number">;
+type Step = Omit<LoadingStep, "number" | "volume" | "cautions"> & { readonly product?: MixProduct };
 
-const waitAfter = (kind: Formulation): Step | undefined => {
+const waitAfter = (kind: Formulation, named: Ladder | undefined): Step | undefined => {
   if (kind === "packet") {
     return {
       action: "wait",
+      minutes: 5,
       text: "Agitate from the bottom with the lid shut until the packets are fully dissolved: up to 5 minutes, longer in cold or hard water. Stop agitation before you open the lid to look.",
       reason: "A film that is not dissolved clogs screens, and what comes next can keep it from dissolving.",
       sources: [packetSource, ...cited("manitoba-2013")],
@@ -43,7 +46,7 @@ const waitAfter = (kind: Formulation): Step | undefined => {
       sources: [amsSource],
     };
   }
-  if (dissolved.includes(kind)) {
+  if (dissolved.includes(kind) || kind === "dry fertilizer") {
     return {
       action: "wait",
       text: "Agitate until it is fully dissolved.",
@@ -52,6 +55,10 @@ const waitAfter = (kind: Formulation): Step | undefined => {
     };
   }
   if (slurried.includes(kind)) {
+    // The ladder that is followed prints this wait itself.
+    const step = named === undefined ? undefined : stepIn(named, kind);
+    if (named?.between?.some(({ action, afterStep }) => action === "wait" && afterStep === step))
+      return undefined;
     return {
       action: "wait",
       text: "Agitate a few minutes until it is evenly dispersed.",
@@ -59,36 +66,112 @@ const waitAfter = (kind: Formulation): Step | undefined => {
       sources: cited("manitoba-2013", "oklahoma-state", "ontario-wales"),
     };
   }
-  return undefined;
+  if (named?.afterEach === undefined) return undefined;
+  return {
+    action: "wait",
+    text: named.afterEach,
+    reason: `As ${named.name} prints it.`,
+    sources: [named.source],
+  };
 };
 
-const namedBy = (kind: Formulation): readonly Citation[] =>
-  ladders.filter((ladder: Ladder) => stepIn(ladder, kind) !== undefined).map(({ source }) => source);
+/** A figure as it is read off: 35.2, not 35.19999. */
+const told = ({ value, unit }: { readonly value: number; readonly unit: string }): string =>
+  `${Number(value.toPrecision(6))} ${unit}`;
 
-const addStep = (product: MixProduct, named: Ladder | undefined, byLabel: boolean): Step => {
-  const { id, name = id, formulation: kind, amount, labelNote, lowRate } = product;
-  const parts = [`Add ${amount === undefined ? "" : `${amount.value} ${amount.unit} of `}${name}`];
-  if (slurried.includes(kind)) parts.push(", slowly, stirred into a little water first");
-  if (kind === "packet") parts.push(", in whole packets");
-  parts.push(".");
-  if (lowRate === true) {
-    parts.push(
-      " Stir the small amount into a clean bucket of water, pour it in, and rinse the bucket into the tank.",
-    );
+const premixBefore = (product: MixProduct, named: Ladder | undefined): Step | undefined => {
+  const { name = product.id, formulation: kind, amount, lowRate } = product;
+  const what = `${amount === undefined ? "" : `${told(amount)} of `}${name}`;
+  if (slurried.includes(kind)) {
+    return {
+      action: "premix",
+      product,
+      text: `Stir ${what} into a little clean water to a thin, even slurry.`,
+      reason: "Dry powder tipped straight in makes lumps.",
+      sources: named?.how?.[kind]
+        ? [named.source]
+        : cited("oklahoma-state", "us-core-manual", "grain-sa-2018"),
+    };
   }
+  if (dissolved.includes(kind)) {
+    return {
+      action: "premix",
+      product,
+      text: `Dissolve ${what} in a little clean water.`,
+      reason: "A small amount dissolves faster in a bucket than in the tank.",
+      sources: cited("grain-sa-2018"),
+    };
+  }
+  if (lowRate !== true || kind === "packet") return undefined;
+  return {
+    action: "premix",
+    product,
+    text: `Stir ${what} into a clean bucket of water.`,
+    reason: "So small an amount would not spread through the tank by itself. Common practice, no source.",
+    sources: [],
+  };
+};
+
+/** The ladders that name a kind, or one that it is like. */
+const namedBy = (kind: Formulation): readonly Ladder[] =>
+  ladders.filter((ladder) => stepIn(ladder, kind) !== undefined);
+
+const reasonFor = (
+  kind: Formulation,
+  named: Ladder | undefined,
+): { readonly reason: string; readonly sources: readonly Citation[] } => {
+  const why = placeReasons()[kind];
+  const first = why === undefined ? "" : `${why.text} `;
+  const step = named === undefined ? undefined : stepIn(named, kind);
+  if (named !== undefined && step !== undefined) {
+    return {
+      reason: `${named.name} prints it as number ${step + 1} of ${named.steps.length}.`,
+      sources: [named.source],
+    };
+  }
+  const voters = namedBy(kind);
+  const votes =
+    voters.length === 0
+      ? "No published order names it; it stands with its like."
+      : voters.length === 1
+        ? `Its place rests on one published order, ${voters[0]?.name}.`
+        : `Its place is by the votes of ${voters.length} published orders.`;
+  return {
+    reason: `${first}${votes}`,
+    sources: [...(why === undefined ? [] : [why.source]), ...voters.map(({ source }) => source)],
+  };
+};
+
+const addStep = (
+  product: MixProduct,
+  named: Ladder | undefined,
+  byLabel: boolean,
+  premixed: boolean,
+): Step => {
+  const { id, name = id, formulation: kind, amount, labelNote } = product;
+  const parts = [
+    premixed ? `Pour in the ${name}` : `Add ${amount === undefined ? "" : `${told(amount)} of `}${name}`,
+  ];
+  if (slurried.includes(kind)) parts.push(", slowly");
+  if (kind === "packet") parts.push(", in whole packets, away from jets and returning spray");
+  parts.push(".");
+  if (premixed) parts.push(" Rinse the bucket into the tank.");
+  const how = named?.how?.[kind];
+  if (how !== undefined) parts.push(` ${named?.name}: ${how}.`);
   if (labelNote !== undefined) parts.push(` Label: ${labelNote}`);
-  const what = formulations[kind].name;
+  const place = byLabel
+    ? {
+        reason: `A label puts it here, and labels win over the place of a ${formulations[kind].name}.`,
+        sources: [],
+      }
+    : reasonFor(kind, named);
   return {
     action: "add",
     productId: id,
+    product,
     ...(amount === undefined ? {} : { amount }),
     text: parts.join(""),
-    reason: byLabel
-      ? `A label puts it here, and labels win over the place of a ${what}.`
-      : named === undefined
-        ? `The place of: ${what}, by the votes of the published orders.`
-        : `The place of: ${what}, as ${named.name} prints it.`,
-    sources: byLabel ? [] : named === undefined ? namedBy(kind) : [named.source],
+    ...place,
   };
 };
 
@@ -103,7 +186,7 @@ const fillStep = (
   return {
     action: "fill",
     fraction: [low, high],
-    text: `Fill the tank with clean water to ${low === high ? percent(low) : `${percent(low)} to ${percent(high)}`} of the load.`,
+    text: `Fill the tank with clean water to ${low === high ? percent(low) : `${percent(low)} to ${percent(high)}`} of the load`,
     reason:
       waterFirst !== undefined
         ? `As ${waterFirst.source} says.`
@@ -125,8 +208,9 @@ export const loadingSteps = (input: {
   readonly named: Ladder | undefined;
   readonly waterFirst: { readonly fraction: number; readonly source: string } | undefined;
   readonly movedByLabel: ReadonlySet<string>;
+  readonly loadVolume: Quantity<"volume", "spray"> | undefined;
 }): readonly LoadingStep[] => {
-  const { products, named } = input;
+  const { products, named, loadVolume } = input;
   const steps: Step[] = [
     fillStep(input.waterFirst, named),
     {
@@ -136,25 +220,31 @@ export const loadingSteps = (input: {
       sources: cited("south-dakota-state", "manitoba-2013"),
     },
   ];
-  const refill = named?.refill;
-  let filled = false;
-  const refillBefore = (product: MixProduct | undefined): void => {
-    if (refill === undefined || named === undefined || filled) return;
-    const step = product === undefined ? Number.POSITIVE_INFINITY : stepIn(named, product.formulation);
-    if (step === undefined || step <= refill.afterStep) return;
-    filled = true;
-    steps.push({
-      action: "fill",
-      fraction: [refill.fraction, refill.fraction],
-      text: `Fill with clean water to ${percent(refill.fraction)} of the load, with agitation.`,
-      reason: `As ${named.name} prints it.`,
-      sources: [named.source],
-    });
+  const waiting = [...(named?.between ?? [])];
+  const loaded = new Set<number>();
+  /** What the ladder prints between its steps, once the products have passed it. */
+  const pass = (product: MixProduct | undefined): void => {
+    if (named === undefined) return;
+    const at = product === undefined ? Number.POSITIVE_INFINITY : stepIn(named, product.formulation);
+    if (at === undefined) return;
+    for (const entry of waiting.filter(({ afterStep }) => at > afterStep)) {
+      waiting.splice(waiting.indexOf(entry), 1);
+      if (entry.action === "wait" && !loaded.has(entry.afterStep)) continue;
+      if (entry.action === "shake" && product === undefined) continue;
+      const { action, fraction, text } = entry;
+      steps.push({
+        action,
+        ...(fraction === undefined ? {} : { fraction: [fraction, fraction] as const }),
+        text,
+        reason: `As ${named.name} prints it.`,
+        sources: [named.source],
+      });
+    }
   };
   for (const product of products) {
-    refillBefore(product);
-    const packet = product.formulation === "packet";
-    if (packet) {
+    pass(product);
+    const kind = product.formulation;
+    if (kind === "packet") {
       steps.push({
         action: "stop agitation",
         text: "Stop filling and agitation, and take the basket out.",
@@ -162,16 +252,20 @@ export const loadingSteps = (input: {
         sources: [packetSource],
       });
     }
-    steps.push(addStep(product, named, input.movedByLabel.has(product.id)));
-    const wait = waitAfter(product.formulation);
+    const premix = premixBefore(product, named);
+    if (premix !== undefined) steps.push(premix);
+    steps.push(addStep(product, named, input.movedByLabel.has(product.id), premix !== undefined));
+    const step = named === undefined ? undefined : stepIn(named, kind);
+    if (step !== undefined) loaded.add(step);
+    const wait = waitAfter(kind, named);
     if (wait !== undefined) steps.push(wait);
   }
-  refillBefore(undefined);
+  pass(undefined);
   steps.push(
     {
       action: "top up",
       fraction: [1, 1],
-      text: "Rinse empty containers into the tank, then fill with clean water to the volume of the load.",
+      text: "Rinse empty containers into the tank, then fill with clean water to the volume of the load",
       reason: "Rinse water is part of the load.",
       sources: cited("iowa-state-2021"),
     },
@@ -182,5 +276,33 @@ export const loadingSteps = (input: {
       sources: cited("south-dakota-state", "portugal-handout"),
     },
   );
-  return steps.map((step, i) => ({ number: i + 1, ...step }));
+  return steps.map((step, i) => finished(step, i + 1, loadVolume));
+};
+
+const finished = (
+  { product, ...step }: Step,
+  number: number,
+  loadVolume: Quantity<"volume", "spray"> | undefined,
+): LoadingStep => {
+  const { fraction, action } = step;
+  const volume =
+    fraction === undefined || loadVolume === undefined
+      ? undefined
+      : (fraction.map((part) =>
+          quantityOf(part * loadVolume.value, loadVolume.unit, "spray", "loadVolume"),
+        ) as unknown as LoadingStep["volume"]);
+  const [low, high] = volume ?? [];
+  const amounts =
+    low === undefined || high === undefined
+      ? ""
+      : ` (${low.value === high.value ? "" : `${Number(low.value.toPrecision(3))} to `}${Number(high.value.toPrecision(3))} ${high.unit})`;
+  const text = fraction === undefined ? step.text : `${step.text.replace(/\.$/, "")}${amounts}.`;
+  return {
+    number,
+    ...step,
+    ...(action === "premix" && product !== undefined ? { productId: product.id } : {}),
+    ...(volume === undefined ? {} : { volume }),
+    text,
+    cautions: stepCautions(action, product),
+  };
 };

@@ -7,13 +7,20 @@ import type { MixProduct, OrderedPair } from "./loading-order-types.js";
 /** Fewer ladders than this that name a kind are said to be few: the same limit as for a firm pair. */
 const few = 4;
 
+const how: Readonly<Record<OrderedPair["resolvedBy"], string>> = {
+  label: "a label",
+  ladder: "the published order that was chosen",
+  consensus: "the votes of all published orders",
+  id: "its id, for want of any rule",
+};
+
 const list = (names: readonly string[]): string => (names.length === 0 ? "none" : names.join(", "));
 
 const jarTest = (count: number, warned: boolean): Finding => ({
   code: "jar-test",
   severity: "caution",
   params: { products: count, publishedObjection: warned ? "yes" : "none known" },
-  text: `${warned ? "Published objections to this order stand beside this finding." : "No published objection known to mixing these kinds in this order, which says nothing about whether the products mix."} Read every label for mixing partners, and jar-test the mix with the water that goes into the tank.`,
+  text: `${warned ? "Published objections to this mix or its order stand beside this finding." : "No published objection known; jar-test it. That none is known says nothing about whether the products mix."} Read every label for mixing partners, and do the jar test with the water that goes into the tank.`,
   source: {
     title: "Tank mixing spray partners",
     publisher: "Michigan State University Extension",
@@ -21,11 +28,13 @@ const jarTest = (count: number, warned: boolean): Finding => ({
   },
 });
 
+const nameOf = ({ id, name = id }: MixProduct): string => name;
+
 const putty = (first: MixProduct, second: MixProduct): Finding => ({
   code: "order/emulsion-before-powder",
   severity: "warning",
   params: { first: first.id, second: second.id },
-  text: `${first.id} (emulsifiable concentrate) goes in before ${second.id} (wettable powder): published experience is a putty that floats and does not mix. Ask the label again.`,
+  text: `${nameOf(first)} (emulsifiable concentrate) goes in before ${nameOf(second)} (wettable powder): published experience is a putty that floats and does not mix. Ask the label again.`,
   source: {
     title: "Tank mixing spray partners",
     publisher: "Michigan State University Extension",
@@ -38,8 +47,9 @@ export const orderFindings = (
   products: readonly MixProduct[],
   pairs: readonly OrderedPair[],
   named: Ladder | undefined,
+  objections: readonly Finding[],
 ): readonly Finding[] => {
-  const findings: Finding[] = [];
+  const findings: Finding[] = [...objections];
   for (const pair of pairs) {
     const { first, second, votes, says, standing } = pair;
     const [a, b] = [first, second].map((id) => products.find((product) => product.id === id)) as [
@@ -52,7 +62,7 @@ export const orderFindings = (
         code: "order/firm-pair-overruled",
         severity: "warning",
         params: { first, second, by: pair.resolvedBy, against: says.against, for: says.for },
-        text: `${first} goes in before ${second} by ${pair.resolvedBy}; ${votes.against} published orders print the reverse (${list(says.against)}).`,
+        text: `${nameOf(a)} goes in before ${nameOf(b)} by ${how[pair.resolvedBy]}; ${votes.against} published orders print the reverse (${list(says.against)}).`,
       });
     }
     if (standing === "open") {
@@ -67,11 +77,11 @@ export const orderFindings = (
           against: says.against,
           same: says.same,
         },
-        text: `Sources disagree on ${first} (${a.formulation}) and ${second} (${b.formulation}). This order: ${list(says.for)}. The reverse: ${list(says.against)}. Same step: ${list(says.same)}. Put in this order by ${pair.resolvedBy}; the labels decide.`,
+        text: `Published orders disagree whether ${nameOf(a)} (${formulations[a.formulation].name}) goes in before ${nameOf(b)} (${formulations[b.formulation].name}). Before: ${list(says.for)}. After: ${list(says.against)}.${says.same.length > 0 ? ` In one step: ${list(says.same)}.` : ""} Here it goes in before, by ${how[pair.resolvedBy]}; the labels decide.`,
       });
     }
   }
-  for (const { id, formulation } of products) {
+  for (const { id, name = id, formulation } of products) {
     const like = likenesses[formulation];
     const namedBy = ladders.filter((ladder: Ladder) => stepIn(ladder, formulation) !== undefined);
     if (like?.analogy === true) {
@@ -79,7 +89,7 @@ export const orderFindings = (
         code: "order/by-analogy",
         severity: "note",
         params: { product: id, formulation, like: like.as },
-        text: `No published order names the ${formulations[formulation].name} of ${id}; it stands where ${like.as.join(" or ")} stands.`,
+        text: `No published order names a ${formulations[formulation].name}, as ${name} is; it stands where ${like.as.join(" or ")} stands.`,
         source: "common practice, no source",
       });
     } else if (namedBy.length < few) {
@@ -87,7 +97,7 @@ export const orderFindings = (
         code: "order/few-sources",
         severity: "note",
         params: { product: id, formulation, sources: namedBy.map(({ name }) => name) },
-        text: `The place of ${id} (${formulations[formulation].name}) rests on few published orders: ${list(namedBy.map(({ name }) => name))}.`,
+        text: `The place of ${name} (${formulations[formulation].name}) rests on few published orders: ${list(namedBy.map(({ name }) => name))}.`,
       });
     }
     if (named !== undefined && stepIn(named, formulation) === undefined) {
@@ -95,10 +105,12 @@ export const orderFindings = (
         code: "order/not-in-ladder",
         severity: "note",
         params: { product: id, formulation, ladder: named.id },
-        text: `${named.name} does not name the ${formulations[formulation].name} of ${id}; its place comes from the consensus.`,
+        text: `${named.name} does not name a ${formulations[formulation].name}, as ${name} is; its place comes from the consensus.`,
       });
     }
   }
-  const warned = findings.some(({ severity }) => severity === "warning");
+  const warned =
+    objections.some(({ severity }) => severity !== "note") ||
+    findings.some(({ severity }) => severity === "warning");
   return products.length > 1 ? [jarTest(products.length, warned), ...findings] : findings;
 };

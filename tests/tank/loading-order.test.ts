@@ -60,7 +60,12 @@ describe("loadingOrder", () => {
     expect(question?.says.same).toEqual(["Iowa State authors"]);
     expect(question?.resolvedBy).toBe("consensus");
     expect(result.findings[0]?.code).toBe("jar-test");
-    expect(result.findings[0]?.params.publishedObjection).toBe("none known");
+    // Nine products besides the conditioner and the surfactant are more than a published guide advises.
+    expect(result.findings[0]?.params.publishedObjection).toBe("yes");
+    expect(result.findings.find(({ code }) => code === "mix/many-partners")?.params.partners).toBe(9);
+    const two = loadingOrder({ products: mix(["a", "SC"], ["b", "SL"]) });
+    expect(two.findings[0]?.params.publishedObjection).toBe("none known");
+    expect(two.findings[0]?.text).toMatch(/^No published objection known; jar-test it\./);
   });
 
   test("a label beats the consensus, moves only its product, and says what it overruled", () => {
@@ -210,15 +215,30 @@ describe("loadingOrder", () => {
       "stop agitation",
       "add",
       "wait",
+      "premix",
       "add",
       "wait",
+      "premix",
       "add",
       "top up",
       "agitate",
     ]);
     expect(result.steps[0]?.fraction).toEqual([0.4, 0.4]);
-    expect(result.steps[5]?.text).toContain("Add 2 lb of Powder P, slowly");
-    expect(result.steps[7]?.text).toContain("rinse the bucket");
+    expect(result.steps[3]?.text).toContain("away from jets");
+    expect(result.steps[4]?.minutes).toBe(5);
+    expect(result.steps[5]?.text).toBe(
+      "Stir 2 lb of Powder P into a little clean water to a thin, even slurry.",
+    );
+    expect(result.steps[6]?.text).toContain("Pour in the Powder P, slowly. Rinse the bucket");
+    expect(result.steps[6]?.reason).toContain("Dry before emulsion");
+    expect(result.steps[9]?.text).toContain("Rinse the bucket");
+    const codes = (step: number) => result.steps[step]?.cautions.map(({ code }) => code);
+    expect(codes(0)).toEqual(["caution/backflow", "caution/stay-at-fill", "caution/empty-tank"]);
+    expect(codes(1)).toEqual(["caution/closed-tank"]);
+    expect(codes(3)).toEqual(["caution/packet"]);
+    expect(codes(5)).toEqual(["caution/protective-equipment", "caution/dry-powder"]);
+    expect(codes(9)).toEqual(["caution/protective-equipment"]);
+    expect(codes(10)).toContain("caution/container-rinse");
     expect(result.cautions.map(({ code }) => code)).toEqual(
       expect.arrayContaining([
         "caution/label-first",
@@ -234,6 +254,23 @@ describe("loadingOrder", () => {
     expect(wet.cautions.map(({ code }) => code)).not.toContain("caution/packet");
     expect(wet.findings.map(({ code }) => code)).not.toContain("jar-test");
     expect(wet.notChecked.length).toBeGreaterThan(0);
+  });
+
+  test("the volume of the load is said beside the shares", () => {
+    const { steps } = loadingOrder({
+      products: mix(["a", "SL"]),
+      ladder: "oklahoma-state",
+      loadVolume: quantity(30, "gal", "spray"),
+    });
+    expect(steps[0]?.text).toBe(
+      "Fill the tank with clean water to 50 % to 75 % of the load (15 to 22.5 gal).",
+    );
+    expect(steps[0]?.volume?.map((volume) => volume.in("gal"))).toEqual([15, 22.5]);
+    expect(steps.find(({ action }) => action === "top up")?.text).toMatch(/volume of the load \(30 gal\)\.$/);
+    const wrong = { value: 30, unit: "gal", of: "water" } as never;
+    expect(errorOf(() => loadingOrder({ products: mix(["a", "SL"]), loadVolume: wrong })).path).toBe(
+      "loadVolume",
+    );
   });
 
   test("South Dakota State fills to 80 % once the dry products are in", () => {

@@ -1,5 +1,7 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { consensusOrder, type Formulation, ladders, pairVotes } from "../../src/tank/index.js";
+import { bestOrders } from "../../src/tank/best-orders.js";
+import { type Formulation, ladders, pairVotes, voteTable } from "../../src/tank/index.js";
 
 /** Votes counted by hand from the twelve printed orders, apart from the code. */
 const counted: readonly (readonly [Formulation, Formulation, number, number])[] = [
@@ -80,47 +82,72 @@ describe("votes of the published loading orders", () => {
     expect(() => pairVotes("XY" as "WP", "EC")).toThrow("first: expected a kind of formulation");
   });
 
-  test("the consensus order keeps as many votes as any order of fourteen kinds can", () => {
-    const kinds: readonly Formulation[] = [
-      "conditioner",
-      "packet",
-      "SG",
-      "WP",
-      "WG",
-      "SC",
-      "CS",
-      "SE",
-      "EW",
-      "EC",
-      "OD",
-      "SL",
-      "oil adjuvant",
-      "surfactant",
-    ];
-    const votes = kinds.map((a) => kinds.map((b) => pairVotes(a, b).for.length));
-    const at = (i: number, j: number): number => votes[i]?.[j] ?? 0;
-    // most[m]: the most votes that an order of the set m can keep, over all sets: an exact search.
-    const most = new Int32Array(2 ** kinds.length);
-    for (let set = 1; set < most.length; set++) {
-      let best = -1;
-      for (let last = 0; last < kinds.length; last++) {
-        if (!(set & (1 << last))) continue;
-        const rest = set & ~(1 << last);
-        let kept = most[rest] as number;
-        for (let i = 0; i < kinds.length; i++) if (rest & (1 << i)) kept += at(i, last);
-        best = Math.max(best, kept);
-      }
-      most[set] = best;
-    }
-    const order = consensusOrder.filter((kind) => kinds.includes(kind)).map((kind) => kinds.indexOf(kind));
-    expect(order).toHaveLength(kinds.length);
+  test("the table of votes: 422 of 448 are kept, and no order keeps more", () => {
+    const table = voteTable();
+    // Counted once by hand from the twelve printed orders, and again here by another way: over the ladders.
+    let total = 0;
     let kept = 0;
-    order.forEach((a, i) => {
-      for (const b of order.slice(i + 1)) kept += at(a, b);
+    for (const ladder of ladders) {
+      const places = new Map<string, number>();
+      ladder.steps.forEach((step, i) => {
+        for (const kind of step) places.set(kind === "SP" ? "SG" : kind, i);
+      });
+      for (const [i, a] of table.order.entries()) {
+        for (const b of table.order.slice(i + 1)) {
+          const [x, y] = [places.get(a), places.get(b)];
+          if (x === undefined || y === undefined || x === y) continue;
+          total += 1;
+          if (x < y) kept += 1;
+        }
+      }
+    }
+    expect([kept, total]).toEqual([422, 448]);
+    expect([table.kept, table.best, table.total]).toEqual([422, 422, 448]);
+    expect(table.order).toEqual(
+      "conditioner,packet,SG,WP,WG,SC,CS,SE,EW,EC,OD,SL,oil adjuvant,surfactant".split(","),
+    );
+    expect(table.votes[table.kinds.indexOf("EC")]?.[table.kinds.indexOf("SL")]).toBe(6);
+  });
+
+  test("the runner-up keeps one vote less, and is no order of the best score", () => {
+    const { runnerUp, votes, kinds, best } = voteTable();
+    const at = (a: Formulation, b: Formulation): number => votes[kinds.indexOf(a)]?.[kinds.indexOf(b)] ?? 0;
+    let kept = 0;
+    runnerUp.order.forEach((a, i) => {
+      for (const b of runnerUp.order.slice(i + 1)) kept += at(a, b);
     });
-    expect(kept).toBe(most[most.length - 1]);
-    // The other order of SL and EC keeps one vote less than this one, of the eleven cast.
-    expect(at(kinds.indexOf("EC"), kinds.indexOf("SL"))).toBe(6);
+    expect([...runnerUp.order].sort()).toEqual([...kinds].sort());
+    expect([kept, runnerUp.kept, best]).toEqual([421, 421, 422]);
+  });
+
+  test("the search agrees with trying every order of small tables", () => {
+    const orders = (list: readonly number[]): number[][] =>
+      list.length === 0
+        ? [[]]
+        : list.flatMap((first) => orders(list.filter((x) => x !== first)).map((rest) => [first, ...rest]));
+    fc.assert(
+      fc.property(
+        fc.array(fc.array(fc.nat({ max: 4 }), { minLength: 5, maxLength: 5 }), {
+          minLength: 5,
+          maxLength: 5,
+        }),
+        (votes) => {
+          const scores = orders([0, 1, 2, 3, 4]).map((order) =>
+            order.reduce(
+              (sum, a, i) => sum + order.slice(i + 1).reduce((more, b) => more + (votes[a]?.[b] ?? 0), 0),
+              0,
+            ),
+          );
+          const best = Math.max(...scores);
+          const next = Math.max(...scores.filter((score) => score < best), -1);
+          const found = bestOrders(votes);
+          expect(found.best).toBe(best);
+          expect(found.count).toBe(scores.filter((score) => score === best).length);
+          expect(found.next?.kept ?? -1).toBe(next);
+        },
+      ),
+      { numRuns: 40 },
+    );
   });
 
   test("twelve ladders, each with a source, no kind twice in one", () => {
