@@ -11,6 +11,7 @@ export { interpolate } from "./interpolate.js";
 export { mean } from "./mean.js";
 export { meanEstimate } from "./mean-estimate.js";
 export type { Numbers } from "./numbers.js";
+export { expectReadings } from "./readings.js";
 export { readingsFor } from "./readings-for.js";
 export { roundTo } from "./round-to.js";
 export { type Divisor, standardDeviation } from "./standard-deviation.js";

@@ -1,0 +1,53 @@
+import { fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { expectConcentrate, expectStrength, finishedFor, numberOf } from "./dilution-strength.js";
+import type { ProductSubstance } from "./rate.js";
+
+/**
+ * The strength of a finished spray into which an amount of concentrate went, `C2 = C1 V1 / V2`: as a
+ * weight per volume (`lb/gal`, `kg/L`) where the strength of the concentrate is by weight, by volume
+ * where it is by volume. It is `concentrateFor` read the other way.
+ *
+ * @param input - `product` that went in, a mass for a concentration by weight and a volume for the
+ *   others, zero or more; `concentration` of it; `finished`, the volume of spray made
+ * @throws RatewrightError `infeasible` where the product is more than the spray; `missing`, `range`,
+ *   `unit/mismatch`, `substance/mismatch`, `type`
+ *
+ * Source: Virginia Department of Wildlife Resources, Formulas for determining application rates (1 % is
+ * 10 g/L, 38 g/gal).
+ *
+ * @example
+ * ```ts
+ * import { quantity, strengthOf } from "ratewright";
+ * const made = strengthOf({
+ *   product: quantity(1, "oz", "product"),
+ *   concentration: quantity(33, "% w/w", "N/product"),
+ *   finished: quantity(100, "gal", "spray"),
+ * });
+ * Number(made.in("mg/L").toFixed(2)); // => 24.71
+ * ```
+ */
+export const strengthOf = <
+  const A extends string,
+  const P extends ProductSubstance,
+  C extends "mass/mass" | "mass/volume" | "volume/volume",
+>(input: {
+  readonly product: Quantity<C extends "mass/mass" ? "mass" : "volume", P>;
+  readonly concentration: Quantity<C, `${A}/${NoInfer<P>}`>;
+  readonly finished: Quantity<"volume", "spray">;
+}): Quantity<C extends "volume/volume" ? "volume/volume" : "mass/volume", `${A}/spray`> => {
+  const inProduct = expectStrength(input.concentration, "concentration", "product");
+  const finished = finishedFor(input.finished, { ...inProduct, dimension: "volume/volume" }, undefined);
+  const { amount, measure, given } = expectConcentrate(input.product, inProduct);
+  if (measure === "volume" && amount > finished.amount * (1 + 1e-9)) {
+    fail("infeasible", "product", given, "no more than the spray that it went into");
+  }
+  const value = (amount * inProduct.value) / finished.amount;
+  const of = `${inProduct.top}/spray`;
+  if (inProduct.dimension === "volume/volume") {
+    return quantityOf(value * 100, "% v/v", of, "strength") as never;
+  }
+  const weight = quantityOf(value, "kg/L", of, "strength");
+  return (
+    finished.system === "metric" ? weight : quantityOf(numberOf(weight, "lb/gal"), "lb/gal", of, "strength")
+  ) as never;
+};
