@@ -5,14 +5,9 @@ export {
   type ProductOf,
 } from "./amount-for.js";
 export { areaPerTank } from "./area-per-tank.js";
-export { areaPerTank } from "./area-per-tank.js";
 export { type TankCaution, tankCautions } from "./cautions.js";
 export { concentrateFor, type Dilution } from "./concentrate-for.js";
-export { concentrateFor, type Dilution } from "./concentrate-for.js";
 export { consensusOrder } from "./consensus-order.js";
-export { type DilutionAmounts, dilutionAmounts, type PartsReading } from "./dilution-amounts.js";
-export type { MeasuredOut, StrengthDimension } from "./dilution-strength.js";
-export { finishedFrom } from "./finished-from.js";
 export { type DilutionAmounts, dilutionAmounts, type PartsReading } from "./dilution-amounts.js";
 export type { MeasuredOut, StrengthDimension } from "./dilution-strength.js";
 export { finishedFrom } from "./finished-from.js";
@@ -32,6 +27,7 @@ export {
   type ProductLoads,
   type ReadableStep,
 } from "./load-amounts.js";
+export type { LoadSplit } from "./load-volumes.js";
 export { loadingOrder } from "./loading-order.js";
 export type {
   LoadingAction,
@@ -51,10 +47,10 @@ export {
   mixIngredients,
   mixRuleSources,
 } from "./mix-rules.js";
+export { type MixToFinish, mixToFinish } from "./mix-to-finish.js";
 export { type PairVotes, pairVotes, type Standing } from "./pair-votes.js";
 export { perVolume } from "./per-volume.js";
 export type { ProductSubstance, RateBasis, RateDimension, RateOf, RateSubstance, Recipe } from "./rate.js";
 export { strengthOf } from "./strength-of.js";
-export { strengthOf } from "./strength-of.js";
-export { type LoadSplit, type TankLoad, type TankLoads, tankLoads } from "./tank-loads.js";
+export { type TankLoad, type TankLoads, tankLoads } from "./tank-loads.js";
 export { type VoteTable, votedKinds, voteTable } from "./vote-table.js";
