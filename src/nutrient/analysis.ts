@@ -40,11 +40,15 @@ export type Nutrient =
   | "SiO2";
 
 const named = /^(N|P2O5|K2O|P|K|Ca|CaO|Mg|MgO|S|SO3|SO4|Fe|Mn|Zn|Cu|B|Mo|Cl|Ni|Si|SiO2)$/;
+
+/** Whether a text names a nutrient in a form that labels state. */
+export const isNutrient = (text: string): text is Nutrient => named.test(text);
+
 const number = /^\d{1,3}(\.\d{1,4})?$/;
 
 /**
  * Reads the grade printed on a bag: `24-0-11` is 24 % N, 0 % P2O5 and 11 % K2O; further nutrients
- * follow with their symbol, as in `12-0-0-26S`. An {@link Analysis} record passes through, checked.
+ * follow with their symbol, as in `12-0-0-26S` or `21-4-15 + 7.5 SO3`. An {@link Analysis} record passes through, checked.
  *
  * @param input - the text of the grade, or an analysis record
  * @param basis - whether the second and third figures are oxides (the default, as on United States
@@ -58,6 +62,7 @@ const number = /^\d{1,3}(\.\d{1,4})?$/;
  * import { analysis } from "ratewright";
  * analysis("24-0-11").percent; // => { N: 24, P2O5: 0, K2O: 11 }
  * analysis("12-0-0-26S").percent.S; // => 26
+ * analysis("21-4-15 + 7.5 SO3").percent.SO3; // => 7.5
  * analysis("18-4-10", "element").percent; // => { N: 18, P: 4, K: 10 }
  * analysis("24-x-11"); // => throws text
  * ```
@@ -85,10 +90,11 @@ export const analysis = (
 const readGrade = (text: string, basis: Analysis["basis"], path: string): Analysis["percent"] => {
   const wanted = "three percentages with hyphens between, such as 24-0-11 or 12-0-0-26S";
   if (text.length > 80) fail("text", path, text, wanted);
-  const parts = text.trim().split(/\s*-\s*/);
+  // Some sheets print the further nutrients after a plus, and word processors turn hyphens into dashes.
+  const parts = text.trim().split(/\s*[-\u2010-\u2013]\s*|\s*\+\s*(?=[\d.]+\s*[A-Za-z])/);
   const keys = basis === "oxide" ? (["N", "P2O5", "K2O"] as const) : (["N", "P", "K"] as const);
   const percent: Partial<Record<Nutrient, number>> = {};
-  if (parts.length < 3) fail("text", path, text, wanted);
+  if (parts.length < 3) fail("text", path, text, `${wanted}; it ends after ${parts.length} of them`);
   let place = 0;
   parts.forEach((part, i) => {
     const column = text.indexOf(part, place) + 1;

@@ -7,6 +7,7 @@ import {
   shown,
 } from "../quantity/index.js";
 import { type Analysis, analysis, percentOf } from "./analysis.js";
+import { type NitrogenGuarantee, nitrogenBreakdown } from "./nitrogen-breakdown.js";
 
 /** A fertilizer product: what its label states. Plain data; its quantities become JSON and come back. */
 export interface Fertilizer<Id extends string = string> {
@@ -18,7 +19,12 @@ export interface Fertilizer<Id extends string = string> {
   /** A liquid is weighed only through its density. */
   readonly form: "dry" | "liquid";
   readonly analysis: Analysis;
-  /** Slow-release nitrogen as the label prints it: percent of PRODUCT, not of nitrogen. */
+  /** The guaranteed breakdown of nitrogen, percent of PRODUCT. */
+  readonly nitrogen?: NitrogenGuarantee;
+  /**
+   * Slow-release nitrogen as the label prints it: percent of PRODUCT, not of nitrogen. Where the label
+   * breaks its nitrogen down, this follows from the breakdown.
+   */
   readonly slowNitrogen?: Quantity<"mass/mass", "N:slow/product">;
   /** Of a liquid, at the temperature at which it is measured out. */
   readonly density?: Quantity<"mass/volume", "none">;
@@ -35,6 +41,8 @@ export interface FertilizerInput<Id extends string = string> {
   readonly analysis: string | Analysis;
   /** How a grade in text is read; oxides where it is left out, as on United States labels. */
   readonly basis?: "oxide" | "element";
+  /** The label's breakdown of nitrogen; slow nitrogen is derived from it. */
+  readonly nitrogen?: NitrogenGuarantee;
   readonly slowNitrogen?: Quantity<"mass/mass", "N:slow/product">;
   readonly density?: Quantity<"mass/volume", "none">;
   readonly package?: Quantity<"mass", "none"> | Quantity<"volume", "none">;
@@ -45,7 +53,8 @@ export interface FertilizerInput<Id extends string = string> {
  *
  * Where the form is left out the product is dry; a density, or a package by volume, then is a conflict.
  * Where no slow-release nitrogen is stated, all nitrogen counts as quick: a label that claims slow
- * release must state it.
+ * release must state it. A breakdown of nitrogen (`nitrogen`) gives the slow nitrogen; where both are
+ * stated they must agree.
  *
  * @throws RatewrightError with every problem of the record: `missing`, `text`, `range`, `conflict`,
  *   `unit/mismatch`, `substance/mismatch`
@@ -113,6 +122,17 @@ export const fertilizer = <const Id extends string>(
       problem("conflict", "slowNitrogen", slow, `at most the ${total} % N of the analysis`);
     }
   }
+  const broken =
+    input.nitrogen !== undefined && stated !== undefined
+      ? attempt(() => nitrogenBreakdown(input.nitrogen, percentOf(stated, "N"), `${path}.nitrogen`))
+      : undefined;
+  if (slow !== undefined && broken !== undefined) {
+    const [claimed, derived] = [slow.in("% w/w"), broken.slow.in("% w/w")];
+    if (Math.abs(claimed - derived) > 1e-9 * Math.max(claimed, derived)) {
+      problem("conflict", "slowNitrogen", slow, `the ${derived} % that the breakdown of nitrogen gives`);
+    }
+  }
+  const slowNitrogen = slow ?? broken?.slow;
   const density =
     input.density &&
     attempt(() =>
@@ -137,7 +157,8 @@ export const fertilizer = <const Id extends string>(
     ...(name === undefined ? {} : { name }),
     form,
     analysis: stated as Analysis,
-    ...(slow === undefined ? {} : { slowNitrogen: slow }),
+    ...(input.nitrogen === undefined ? {} : { nitrogen: input.nitrogen }),
+    ...(slowNitrogen === undefined ? {} : { slowNitrogen }),
     ...(density === undefined ? {} : { density }),
     ...(held === undefined ? {} : { package: held }),
   };

@@ -1,0 +1,247 @@
+import { expectQuantity, fail, Quantity, quantityOf } from "../quantity/index.js";
+import { isNutrient, type Nutrient, percentOf } from "./analysis.js";
+import type { Fertilizer } from "./fertilizer.js";
+import { formFactor } from "./forms.js";
+import { productRate } from "./product-rate.js";
+import { expectTarget, type RateTarget } from "./rate-target.js";
+
+/** The price of a product: money per weight, or per volume for a liquid with a density. */
+export type ProductPrice<C extends string> =
+  | Quantity<`money:${C}/mass`, "none">
+  | Quantity<`money:${C}/volume`, "none">;
+
+/** What one unit of other nutrients is worth, by nutrient. */
+export type NutrientWorth<C extends string> = {
+  readonly [S in Nutrient]?: Quantity<`money:${C}/mass`, `none/${S}`>;
+};
+
+/** A price as money per mass of product, through the density where it is per volume. */
+export const pricePerMass = <C extends string>(
+  price: ProductPrice<C>,
+  product: Fertilizer,
+  path: string,
+): Quantity<`money:${C}/mass`, "none"> => {
+  const { value, unit, of = "none" } = Object(price) as { value: number; unit: string; of?: string };
+  const wanted = 'a price per weight or volume: money(28.5, "USD").per(quantity(50, "lb"))';
+  if (typeof value !== "number" || typeof unit !== "string") return fail("type", path, price, wanted);
+  const read = quantityOf(value, unit, of, path);
+  const [, per] = /^money:[A-Z]{3}\/(mass|volume)$/.exec(read.dimension) ?? [];
+  if (per === undefined) fail("unit/mismatch", path, price, wanted);
+  const { dimension } = read;
+  const given = expectQuantity(read, { dimension, of: "none", bound: "non-negative" }, path);
+  if (per === "mass") return given as never;
+  const expected = "the density of the liquid, since the price is per volume";
+  const density = product.density ?? fail("missing", "product.density", undefined, expected);
+  return given.per(density as never) as never;
+};
+
+/**
+ * What a unit of a nutrient costs in a product; with the worth of its other nutrients taken off, where
+ * that is given.
+ *
+ * Equation: `c = (p - sum over others of w_j * a_j / 100) * 100 / a`
+ *
+ * - `c` money per mass of the nutrient
+ * - `p` price, money per mass of product; a price per volume is divided by the density
+ * - `a` percent of the nutrient in the product, by weight; `a_j` of the others
+ * - `w_j` worth of another nutrient, money per mass of it, in the form in which it is named
+ *
+ * Without `worth` the whole price falls on the one nutrient, which is right for a material that has no other.
+ *
+ * Range: prices of zero or more, one currency. What the spreading costs and how long a source lasts is not in it.
+ *
+ * @throws RatewrightError `infeasible` where the product has none of the nutrient; `conflict` where the
+ *   others are worth more than the price, or where one nutrient is valued twice; `unit/mismatch` for another
+ *   currency; `missing` where a price per volume has no density; `range`, `substance/mismatch`
+ *
+ * Source: urea (46 % N) at 700 USD per ton is 0.76 USD per lb of N (University of Wisconsin Extension, "Time
+ * for some fertilizer math"); subtraction, Purdue University Agronomy, "Fertilizer reckoning".
+ *
+ * @example
+ * ```ts
+ * import { fertilizer, money, nutrientCost, quantity } from "ratewright";
+ * const urea = fertilizer({ id: "urea", analysis: "46-0-0" });
+ * const price = money(700, "USD").per(quantity(1, "US ton"));
+ * const cost = nutrientCost({ product: urea, price, nutrient: "N" });
+ * Number(cost.in("money:USD/lb").toFixed(2)); // => 0.76
+ * const dap = fertilizer({ id: "dap", analysis: "18-46-0" });
+ * const phosphate = nutrientCost({
+ *   product: dap,
+ *   price: money(0.3, "USD").per(quantity(1, "lb")),
+ *   nutrient: "P2O5",
+ *   worth: { N: money(0.5, "USD").per(quantity(1, "lb", "N")) },
+ * });
+ * Number(phosphate.in("money:USD/lb").toFixed(4)); // => 0.4565
+ * ```
+ */
+export const nutrientCost = <const C extends string, S extends Nutrient>(input: {
+  readonly product: Fertilizer;
+  readonly price: ProductPrice<C>;
+  readonly nutrient: S;
+  readonly worth?: NutrientWorth<NoInfer<C>>;
+}): Quantity<`money:${C}/mass`, `none/${S}`> => {
+  const { product, nutrient } = input;
+  if (!isNutrient(nutrient)) fail("type", "nutrient", nutrient, "a nutrient, such as N or P2O5");
+  const price = pricePerMass(input.price, product, "price");
+  const percent = percentOf(product.analysis, nutrient);
+  if (!(percent > 0)) fail("infeasible", "nutrient", nutrient, `a nutrient of ${product.id}`);
+  let rest = price.value;
+  const valued: string[] = [nutrient];
+  for (const [other, worth] of Object.entries(input.worth ?? {})) {
+    const path = `worth.${other}`;
+    if (valued.some((form) => formFactor(form, other) !== undefined)) {
+      fail("conflict", path, other, "another nutrient than the one asked for, each once");
+    }
+    valued.push(other);
+    const each = expectQuantity(
+      worth,
+      { dimension: price.dimension, of: `none/${other}`, bound: "non-negative" },
+      path,
+    );
+    rest -= (each.in(price.unit as never) * percentOf(product.analysis, other as Nutrient)) / 100;
+  }
+  if (rest < -1e-9 * price.value) {
+    const text = `other nutrients worth at most the price; they exceed it by ${Number((-rest).toPrecision(4))} ${price.unit}`;
+    fail("conflict", "worth", input.worth, text);
+  }
+  return new Quantity((Math.max(0, rest) * 100) / percent, price.unit, `none/${nutrient}`, price.dimension);
+};
+
+/**
+ * What a rate of a product costs per area.
+ *
+ * Equation: `k = R * p`
+ *
+ * - `k` money per area; `R` product rate, mass or volume per area; `p` price, money per mass or per volume.
+ *   Where one is by weight and the other by volume the density of the product stands between.
+ *
+ * @throws RatewrightError `missing` where the density is needed and not there; `substance/mismatch` where
+ *   the rate is of another product; `range`, `unit/mismatch`
+ *
+ * Source: arithmetic.
+ *
+ * @example
+ * ```ts
+ * import { costPerArea, fertilizer, money, quantity } from "ratewright";
+ * const feed = fertilizer({ id: "feed-a", analysis: "24-0-11" });
+ * const cost = costPerArea({
+ *   product: feed,
+ *   rate: quantity(3.75, "lb/1000 ft2", "product:feed-a"),
+ *   price: money(28, "USD").per(quantity(50, "lb")),
+ * });
+ * Number(cost.in("money:USD/acre").toFixed(2)); // => 91.48
+ * ```
+ */
+export const costPerArea = <const C extends string, Id extends string>(input: {
+  readonly product: Fertilizer<Id>;
+  readonly rate: Quantity<"mass/area", `product:${Id}`> | Quantity<"volume/area", `product:${Id}`>;
+  readonly price: ProductPrice<C>;
+}): Quantity<`money:${C}/area`, "none"> => {
+  const { product } = input;
+  const dimension =
+    (input.rate as { dimension?: unknown })?.dimension === "volume/area" ? "volume/area" : "mass/area";
+  const rate = expectQuantity(
+    input.rate,
+    { dimension, of: `product:${product.id}`, bound: "non-negative" },
+    "rate",
+  );
+  const price = pricePerMass(input.price, product, "price");
+  const density =
+    dimension === "mass/area"
+      ? undefined
+      : (product.density ??
+        fail("missing", "product.density", undefined, "a density: the rate is by volume"));
+  const weight = density === undefined ? rate : (rate.times(density as never) as unknown as typeof rate);
+  const untagged = new Quantity(weight.value, weight.unit, "none", "mass/area");
+  return untagged.times(price as never) as never;
+};
+
+/** A product on offer. */
+export interface PricedProduct<C extends string> {
+  readonly product: Fertilizer;
+  readonly price: ProductPrice<C>;
+}
+
+/** A source of a nutrient with its rate and cost for a target. */
+export interface SourceCost<C extends string> {
+  readonly product: string;
+  readonly rate: Quantity<"mass/area", `product:${string}`>;
+  readonly cost: Quantity<`money:${C}/area`, "none">;
+  readonly perNutrient: Quantity<`money:${C}/mass`, string>;
+}
+
+/** Sources by rising cost, and those that cannot supply the nutrient. */
+export interface CheapestSource<C extends string> {
+  readonly cheapest: SourceCost<C>;
+  /** All sources that have the nutrient, cheapest first; equal ones in the order given. */
+  readonly sources: readonly SourceCost<C>[];
+  /** Products without the nutrient. */
+  readonly without: readonly string[];
+}
+
+/**
+ * Sources of one nutrient for a target, cheapest first.
+ *
+ * Equation: `k = T * 100 / a * p`
+ *
+ * - `k` money per area; `T` target of the nutrient, mass per area
+ * - `a` percent of the nutrient in the product, by weight; `p` price, money per mass
+ *
+ * The whole price falls on this one nutrient; where a source brings others that are wanted too, look at
+ * {@link nutrientCost} with their worth. Labor and how long the response lasts are not in it.
+ *
+ * @throws RatewrightError `infeasible` where no product has the nutrient; `unit/mismatch` where two currencies meet;
+ *   `missing`, `range`
+ *
+ * Source: 46-0-0 at 412 USD, 34-0-0 at 370 USD and 27-0-0 at 330 USD per ton rank in this order ("Fertilizer -
+ * buy the numbers", agricultural research foundation newsletter, Oklahoma).
+ *
+ * @example
+ * ```ts
+ * import { cheapestSource, fertilizer, money, quantity } from "ratewright";
+ * const perTon = (amount: number) => money(amount, "USD").per(quantity(1, "US ton"));
+ * const found = cheapestSource({
+ *   target: quantity(1, "lb/1000 ft2", "N"),
+ *   sources: [
+ *     { product: fertilizer({ id: "nitrate", analysis: "34-0-0" }), price: perTon(370) },
+ *     { product: fertilizer({ id: "urea", analysis: "46-0-0" }), price: perTon(412) },
+ *     { product: fertilizer({ id: "potash", analysis: "0-0-60" }), price: perTon(400) },
+ *   ],
+ * });
+ * found.sources.map(({ product }) => product); // => ["urea", "nitrate"]
+ * Number(found.cheapest.cost.in("money:USD/acre").toFixed(2)); // => 19.51
+ * found.without; // => ["potash"]
+ * ```
+ */
+export const cheapestSource = <const C extends string>(input: {
+  readonly target: RateTarget;
+  readonly sources: readonly PricedProduct<C>[];
+}): CheapestSource<C> => {
+  const target = expectTarget(input.target, "target");
+  if (!Array.isArray(input.sources) || input.sources.length === 0) {
+    return fail("missing", "sources", input.sources, "at least one { product, price }");
+  }
+  const without: string[] = [];
+  const sources: SourceCost<C>[] = [];
+  let currency: string | undefined;
+  (input.sources as readonly PricedProduct<C>[]).forEach(({ product, price }, i) => {
+    const each = pricePerMass(price, product, `sources[${i}].price`);
+    currency ??= each.dimension;
+    if (each.dimension !== currency)
+      fail("unit/mismatch", `sources[${i}].price`, price, `a price in ${currency}`);
+    if (!(percentOf(product.analysis, target.of) > 0)) {
+      without.push(product.id);
+      return;
+    }
+    const rate = productRate(target, product);
+    sources.push({
+      product: product.id,
+      rate,
+      cost: costPerArea({ product, rate, price: each }) as Quantity<`money:${C}/area`, "none">,
+      perNutrient: nutrientCost({ product, price: each, nutrient: target.of }) as never,
+    });
+  });
+  sources.sort((a, b) => a.cost.compare(b.cost));
+  const cheapest = sources[0] ?? fail("infeasible", "sources", without, `a product with ${target.of}`);
+  return { cheapest, sources, without };
+};
