@@ -8,6 +8,16 @@ export {
 } from "./daily-temperatures.js";
 export { addDays, addMonths, compareDates, dateRange, daysBetween } from "./date-arithmetic.js";
 export { dayOfMonth, dayOfYear, isLeapYear, monthOf, weekday, yearOf } from "./date-parts.js";
+export {
+  addHours,
+  compareInstants,
+  dateOfInstant,
+  hoursBetween,
+  type Instant,
+  type InstantLike,
+  instant,
+  isInstant,
+} from "./instant.js";
 export { type DayTemperatures, type Gap, gapsOf, seriesDay, seriesEnd } from "./series-days.js";
 export {
   type DateSpan,

@@ -1,50 +1,160 @@
 import { fail } from "../quantity/index.js";
+import { checkedThresholds } from "./degree-day-model.js";
+import {
+  averageHeat,
+  cappedAverageHeat,
+  clampedHeat,
+  type DegreeDayMethod,
+  type HeatRule,
+  metOfficeHeat,
+  needsNextDay,
+  secondHalf,
+  sineHeat,
+  triangleHeat,
+  type UpperCutoff,
+} from "./heat-of-day.js";
 
-/**
- * The heat of one day by the simple average: the mean less the base, floored at 0. All three on one
- * temperature scale; the result is in degree-days of that scale.
- */
-export const dayHeat = (max: number, min: number, base: number): number => {
-  const heat = (max + min) / 2 - base;
-  return Math.max(heat, 0);
+const reject = (max: number, min: number, i: number): never => {
+  if (!Number.isFinite(max)) fail("not-finite", `maxC[${i}]`, max, "a finite number");
+  if (!Number.isFinite(min)) fail("not-finite", `minC[${i}]`, min, "a finite number");
+  if (min > max) fail("conflict", `minC[${i}]`, min, `not more than maxC[${i}], which is ${max}`);
+  return fail("range", `maxC[${i}]`, max, "temperatures whose sum is a finite number");
 };
 
-const reject = (max: number, min: number, i: number, names: readonly [string, string]): never => {
-  if (!Number.isFinite(max)) fail("not-finite", `${names[0]}[${i}]`, max, "a finite number");
-  if (!Number.isFinite(min)) fail("not-finite", `${names[1]}[${i}]`, min, "a finite number");
-  if (min > max)
-    fail("conflict", `${names[1]}[${i}]`, min, `not more than ${names[0]}[${i}], which is ${max}`);
-  return fail("range", `${names[0]}[${i}]`, max, "temperatures whose sum is a finite number");
-};
+type Days = { readonly max: Float64Array; readonly min: Float64Array; readonly next: number };
 
-/** Writes the running totals of {@link dayHeat}; the names are for the errors. */
-export const accumulate = (
-  max: Float64Array,
-  min: Float64Array,
-  base: number,
-  out: Float64Array,
-  names: readonly [string, string],
-): Float64Array => {
+// One loop for each method, so that none asks on every day which method it is. In each of them one
+// comparison of the range finds NaN, infinity and a minimum above its maximum.
+
+const average = ({ max, min }: Days, { base }: HeatRule, out: Float64Array): number => {
   let total = 0;
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
     const range = high - low;
-    // One comparison finds NaN, infinity and a minimum above its maximum.
-    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i, names);
-    total += dayHeat(high, low, base);
+    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    total += averageHeat(high, low, base);
     out[i] = total;
   }
-  if (!(total < Number.POSITIVE_INFINITY)) {
+  return total;
+};
+
+const cappedAverage = ({ max, min }: Days, { base, upper }: HeatRule, out: Float64Array): number => {
+  let total = 0;
+  for (let i = 0; i < max.length; i++) {
+    const high = max[i] as number;
+    const low = min[i] as number;
+    const range = high - low;
+    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    total += cappedAverageHeat(high, low, base, upper);
+    out[i] = total;
+  }
+  return total;
+};
+
+const clamped = ({ max, min }: Days, { base, upper }: HeatRule, out: Float64Array): number => {
+  let total = 0;
+  for (let i = 0; i < max.length; i++) {
+    const high = max[i] as number;
+    const low = min[i] as number;
+    const range = high - low;
+    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    total += clampedHeat(high, low, base, upper);
+    out[i] = total;
+  }
+  return total;
+};
+
+const metOffice = ({ max, min }: Days, { base }: HeatRule, out: Float64Array): number => {
+  let total = 0;
+  for (let i = 0; i < max.length; i++) {
+    const high = max[i] as number;
+    const low = min[i] as number;
+    const range = high - low;
+    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    total += metOfficeHeat(high, low, base);
+    out[i] = total;
+  }
+  return total;
+};
+
+const sine = ({ max, min }: Days, rule: HeatRule, out: Float64Array): number => {
+  let total = 0;
+  for (let i = 0; i < max.length; i++) {
+    const high = max[i] as number;
+    const low = min[i] as number;
+    const range = high - low;
+    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    total += sineHeat(high, low, rule);
+    out[i] = total;
+  }
+  return total;
+};
+
+const triangle = ({ max, min }: Days, rule: HeatRule, out: Float64Array): number => {
+  let total = 0;
+  for (let i = 0; i < max.length; i++) {
+    const high = max[i] as number;
+    const low = min[i] as number;
+    const range = high - low;
+    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    total += triangleHeat(high, low, rule);
+    out[i] = total;
+  }
+  return total;
+};
+
+const halves = ({ max, min, next }: Days, rule: HeatRule, out: Float64Array): number => {
+  const heat = rule.method === "double sine" ? sineHeat : triangleHeat;
+  const last = max.length - 1;
+  let total = 0;
+  for (let i = 0; i <= last; i++) {
+    const high = max[i] as number;
+    const low = min[i] as number;
+    const range = high - low;
+    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    // A day after this one is looked at in its own turn, before anything is returned.
+    const after = i < last ? (min[i + 1] as number) : next;
+    total += (heat(high, low, rule) + secondHalf(heat, high, after, rule)) / 2;
+    out[i] = total;
+  }
+  return total;
+};
+
+const loops: Readonly<Record<DegreeDayMethod, (days: Days, rule: HeatRule, out: Float64Array) => number>> = {
+  "simple average": (days, rule, out) =>
+    (rule.upper === Number.POSITIVE_INFINITY ? average : cappedAverage)(days, rule, out),
+  substitution: clamped,
+  "clamped average": clamped,
+  "met office cases": metOffice,
+  "single sine": sine,
+  "single triangle": triangle,
+  "double sine": halves,
+  "double triangle": halves,
+};
+
+const run = (days: Days, rule: HeatRule, out: Float64Array): Float64Array => {
+  const total = loops[rule.method](days, rule, out);
+  if (!Number.isFinite(total)) {
     const i = out.findIndex((sum) => !Number.isFinite(sum));
-    fail("range", `${names[0]}[${i}]`, total, "temperatures whose sum is a finite number");
+    fail("range", `maxC[${i}]`, total, "temperatures whose sum is a finite number");
   }
   return out;
+};
+
+const checkArrays = (arrays: Readonly<Record<string, unknown>>, length: unknown): void => {
+  for (const [name, array] of Object.entries(arrays)) {
+    if (!(array instanceof Float64Array)) fail("type", name, array, "a Float64Array");
+    else if (array.length !== length) {
+      fail("conflict", name, `${array.length} days`, `as many days as maxC has, which is ${length}`);
+    }
+  }
 };
 
 /**
  * Running degree-day totals of many days by the simple average with a floor on the mean,
  * `D_i = D_(i-1) + max(0, (Tx_i + Tn_i) / 2 - b)`: for years of stations, without a quantity per day.
+ * {@link runningDegreeDaysC} has the other methods.
  *
  * @param maxC - highest temperature of each day, `Tx`, °C
  * @param minC - lowest temperature of each day, `Tn`, °C, as many as `maxC`
@@ -67,14 +177,58 @@ export const accumulateDegreeDaysC = (
   minC: Float64Array,
   baseC: number,
   outCDays?: Float64Array,
-): Float64Array => {
-  const inputs = { maxC, minC, ...(outCDays === undefined ? {} : { outCDays }) };
-  for (const [name, array] of Object.entries(inputs)) {
-    if (!(array instanceof Float64Array)) fail("type", name, array, "a Float64Array");
-    if (array.length !== maxC.length) {
-      fail("conflict", name, `${array.length} days`, `as many days as maxC has, which is ${maxC.length}`);
-    }
-  }
+): Float64Array =>
+  runningDegreeDaysC({
+    method: "simple average",
+    maxC,
+    minC,
+    baseC,
+    ...(outCDays === undefined ? {} : { outCDays }),
+  });
+
+/**
+ * Running degree-day totals of many days by any method, for years of stations: one pass, no memory but
+ * the list of totals, which may be given and used again for the next station.
+ *
+ * @param input.maxC - highest temperature of each day, °C
+ * @param input.minC - lowest temperature of each day, °C, as many as `maxC`
+ * @param input.nextMinC - lowest temperature of the day after the last, °C: needed by the double methods
+ * @param input.baseC - base temperature, °C
+ * @param input.upperC - upper threshold, °C, with `cutoff` as in {@link degreeDayModel}
+ * @param input.outCDays - where the running totals go, °C d; made where it is left out. It may be one of
+ * the inputs, which is then overwritten
+ * @returns `outCDays`
+ * @throws RatewrightError `not-finite` and `conflict` with the index, such as `minC[41]`; `conflict` for
+ * lists of different length; `missing`, `range`, `type`; what {@link degreeDayModel} throws for thresholds
+ *
+ * @example
+ * ```ts
+ * import { runningDegreeDaysC } from "ratewright";
+ * const totals = runningDegreeDaysC({
+ *   method: "clamped average", baseC: 10, upperC: 30,
+ *   maxC: Float64Array.of(35, 20, 9), minC: Float64Array.of(15, 5, 2),
+ * });
+ * Array.from(totals); // => [12.5, 17.5, 17.5]
+ * ```
+ */
+export const runningDegreeDaysC = (input: {
+  readonly method: DegreeDayMethod;
+  readonly maxC: Float64Array;
+  readonly minC: Float64Array;
+  readonly baseC: number;
+  readonly upperC?: number;
+  readonly cutoff?: UpperCutoff;
+  readonly nextMinC?: number;
+  readonly outCDays?: Float64Array;
+}): Float64Array => {
+  const { method, maxC, minC, baseC, upperC, cutoff, nextMinC, outCDays } = input;
+  checkArrays({ maxC, minC, ...(outCDays === undefined ? {} : { outCDays }) }, maxC?.length);
   if (!Number.isFinite(baseC)) fail("not-finite", "baseC", baseC, "a finite number");
-  return accumulate(maxC, minC, baseC, outCDays ?? new Float64Array(maxC.length), ["maxC", "minC"]);
+  const rule = checkedThresholds({ method, base: baseC, upper: upperC, cutoff }, ["baseC", "upperC"]);
+  const next = needsNextDay(method) ? nextMinC : 0;
+  if (next === undefined) {
+    return fail("missing", "nextMinC", next, "the lowest temperature of the day after the last");
+  }
+  if (!Number.isFinite(next)) fail("not-finite", "nextMinC", next, "a finite number");
+  return run({ max: maxC, min: minC, next }, rule, outCDays ?? new Float64Array(maxC.length));
 };

@@ -1,6 +1,5 @@
 import { type CivilDate, civilDate, compareDates, type DailyTemperatures } from "../calendar/index.js";
 import { fail, type Quantity } from "../quantity/index.js";
-import { accumulate, dayHeat } from "./accumulate.js";
 import {
   checkedFrom,
   checkedSeries,
@@ -10,7 +9,8 @@ import {
   refuseMissing,
 } from "./days-of-heat.js";
 import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "./degree-day-model.js";
-import { baseOn, heatOf } from "./degree-days.js";
+import { heatOf, ruleOn } from "./degree-days.js";
+import { heatOfDay } from "./heat-of-day.js";
 
 /** One day of a sum. */
 export interface DegreeDayRow<Id extends string = string> {
@@ -78,17 +78,18 @@ export const accumulatedDegreeDays = <Id extends string>(input: {
   const from = checkedFrom(input.from, model);
   const to = civilDate(input.to, "to");
   if (compareDates(from, to) > 0) fail("date", "to", to, `a date not earlier than ${from}`);
-  const days = daysOfHeat(series, from, to, input.missing ?? "refuse");
-  refuseMissing(days, series);
+  const days = daysOfHeat(series, from, to, input.missing ?? "refuse", model.method);
+  refuseMissing(days, series, model.method);
 
-  const base = baseOn(model.base, series.unit);
-  // A day that is left out stands at the base, and so adds nothing.
-  const [max, min] = (["max", "min"] as const).map((side) =>
-    Float64Array.from(days, (day) => (day.basis === "left out" ? base : day[side])),
-  ) as [Float64Array, Float64Array];
-  const totals = accumulate(max, min, base, new Float64Array(days.length), ["series.max", "series.min"]);
+  const rule = ruleOn(model, series.unit);
   const heat = (value: number): Quantity<"degree-days", DegreeDaysOf<Id>> =>
     heatOf(value, series.unit, model.id);
+  let total = 0;
+  const daily = days.map(({ date, basis, max, min, nextMin }) => {
+    const added = basis === "left out" ? 0 : heatOfDay(rule, max, min, nextMin);
+    total += added;
+    return { date, degreeDays: heat(added), total: heat(total), basis: basis as DayBasis };
+  });
   const dates = (basis: DayBasis): CivilDate[] =>
     days.filter((day) => day.basis === basis).map(({ date }) => date);
   return {
@@ -97,13 +98,8 @@ export const accumulatedDegreeDays = <Id extends string>(input: {
     model,
     from,
     to,
-    total: heat(totals[totals.length - 1] as number),
-    daily: days.map(({ date, basis }, i) => ({
-      date,
-      degreeDays: heat(dayHeat(max[i] as number, min[i] as number, base)),
-      total: heat(totals[i] as number),
-      basis: basis as DayBasis,
-    })),
+    total: heat(total),
+    daily,
     filled: dates("interpolated"),
     leftOut: dates("left out"),
   };

@@ -8,10 +8,10 @@ import {
 } from "../calendar/index.js";
 import { exceeds } from "../numeric/index.js";
 import { expectQuantity, fail, type Quantity } from "../quantity/index.js";
-import { dayHeat } from "./accumulate.js";
 import { checkedFrom, checkedSeries, daysOfHeat, type MissingDays, refuseMissing } from "./days-of-heat.js";
 import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "./degree-day-model.js";
-import { baseOn, heatOf } from "./degree-days.js";
+import { heatOf, ruleOn } from "./degree-days.js";
+import { heatOfDay } from "./heat-of-day.js";
 
 /** When a total is reached, or that it is not. */
 export type DateReached<Id extends string = string> = {
@@ -91,17 +91,21 @@ export const dateReached = <Id extends string>(input: {
   const first = fromDay === "counted" ? from : addDays(from, 1);
   const last = seriesEnd(series);
   const days =
-    compareDates(first, last) > 0 ? [] : daysOfHeat(series, first, last, input.missing ?? "refuse");
-  const base = baseOn(model.base, series.unit);
+    compareDates(first, last) > 0
+      ? []
+      : daysOfHeat(series, first, last, input.missing ?? "refuse", model.method);
+  const rule = ruleOn(model, series.unit);
   let total = 0;
   let count = 0;
   while (count < days.length && exceeds(threshold, total)) {
     const day = days[count++] as (typeof days)[number];
-    if (day.basis === "measured" || day.basis === "interpolated") total += dayHeat(day.max, day.min, base);
+    if (day.basis === "measured" || day.basis === "interpolated") {
+      total += heatOfDay(rule, day.max, day.min, day.nextMin);
+    }
   }
   // Only the days that were needed can be at fault: a gap behind the day that is found does no harm.
   const used = days.slice(0, count);
-  refuseMissing(used, series);
+  refuseMissing(used, series, model.method);
 
   const reached = !exceeds(threshold, total);
   const dates = (basis: string): CivilDate[] =>

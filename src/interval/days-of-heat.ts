@@ -8,6 +8,7 @@ import {
 } from "../calendar/index.js";
 import { expectNumber, fail, RatewrightError, shown } from "../quantity/index.js";
 import type { DegreeDayModel } from "./degree-day-model.js";
+import { type DegreeDayMethod, needsNextDay } from "./heat-of-day.js";
 
 /**
  * What happens to a day that lacks its highest or lowest temperature.
@@ -29,6 +30,8 @@ export interface HeatDay {
   readonly date: CivilDate;
   readonly max: number;
   readonly min: number;
+  /** The lowest temperature of the next day; that of this one where the method does not ask for it. */
+  readonly nextMin: number;
   /** `"missing"` where the day has to be refused. */
   readonly basis: DayBasis | "missing";
 }
@@ -75,6 +78,7 @@ export const daysOfHeat = (
   from: CivilDate,
   to: CivilDate,
   missing: MissingDays,
+  method: DegreeDayMethod = "simple average",
 ): HeatDay[] => {
   const policy = checkedPolicy(missing);
   const first = daysBetween(series.start, from);
@@ -82,22 +86,33 @@ export const daysOfHeat = (
     const at = first + i;
     const date = addDays(from, i);
     const [max, min] = [series.max[at], series.min[at]];
-    if (typeof max === "number" && typeof min === "number") return { date, max, min, basis: "measured" };
-    if (policy === "leave out") return { date, max: 0, min: 0, basis: "left out" };
+    const nextMin = needsNextDay(method) ? series.min[at + 1] : min;
+    if (typeof max === "number" && typeof min === "number" && typeof nextMin === "number") {
+      return { date, max, min, nextMin, basis: "measured" };
+    }
+    const none = { date, max: 0, min: 0, nextMin: 0 } as const;
+    if (policy === "leave out") return { ...none, basis: "left out" };
     if (policy !== "refuse" && at >= 0 && at < series.max.length) {
-      const high = bridged(series.max, at, policy.interpolateUpToDays);
-      const low = bridged(series.min, at, policy.interpolateUpToDays);
+      const longest = policy.interpolateUpToDays;
+      const high = bridged(series.max, at, longest);
+      const low = bridged(series.min, at, longest);
+      const next = needsNextDay(method) ? bridged(series.min, at + 1, longest) : low;
       // A filled value may cross a measured one: then there is no line to trust.
-      if (high !== undefined && low !== undefined && low <= high) {
-        return { date, max: high, min: low, basis: "interpolated" };
+      if (high !== undefined && low !== undefined && next !== undefined && low <= high) {
+        return { date, max: high, min: low, nextMin: next, basis: "interpolated" };
       }
     }
-    return { date, max: 0, min: 0, basis: "missing" };
+    return { ...none, basis: "missing" };
   });
 };
 
 /** Throws `missing` with every date that has to be refused. */
-export const refuseMissing = (days: readonly HeatDay[], series: DailyTemperatures): void => {
+export const refuseMissing = (
+  days: readonly HeatDay[],
+  series: DailyTemperatures,
+  method: DegreeDayMethod = "simple average",
+): void => {
+  const also = needsNextDay(method) ? ", the lowest of the next day" : "";
   const problems = days
     .filter(({ basis }) => basis === "missing")
     .map(({ date }) => {
@@ -107,9 +122,9 @@ export const refuseMissing = (days: readonly HeatDay[], series: DailyTemperature
         code: "missing",
         path: `series.${date}`,
         got: inside
-          ? `min ${shown(series.min[at])}, max ${shown(series.max[at])}`
+          ? `min ${shown(series.min[at])}, max ${shown(series.max[at])}${also && `, next min ${shown(series.min[at + 1])}`}`
           : "a day outside the series",
-        expected: "a lowest and a highest temperature, or a policy for missing days that covers it",
+        expected: `a lowest and a highest temperature${also}, or a policy for missing days that covers it`,
       } as const;
     });
   if (problems.length > 0) throw new RatewrightError(problems);

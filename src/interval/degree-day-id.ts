@@ -44,6 +44,8 @@ export interface WholeCelsius {
 export interface IdParts {
   readonly method: string;
   readonly base: { readonly value: number; readonly unit: "°C" | "°F" };
+  readonly upper?: { readonly value: number; readonly unit: "°C" | "°F" };
+  readonly cutoff?: string;
   readonly sensor: string;
   readonly start?: string;
 }
@@ -61,8 +63,17 @@ type BaseText<V extends number, U extends string> = number extends V
         ? string
         : `${V}F`;
 
+/** The upper threshold and what happens above it, with a blank before each. */
+type UpperText<M extends IdParts> = M extends {
+  readonly upper: { readonly value: infer V extends number; readonly unit: infer U extends string };
+}
+  ? string extends BaseText<V, U>
+    ? string
+    : ` to ${BaseText<V, U>}${M extends { readonly cutoff: infer C extends string } ? ` ${Hyphened<C>}` : ""}`
+  : "";
+
 type IdText<M extends IdParts> =
-  `${Hyphened<M["method"]>} base ${BaseText<M["base"]["value"], M["base"]["unit"]>} ${M["sensor"]}${M extends {
+  `${Hyphened<M["method"]>} base ${BaseText<M["base"]["value"], M["base"]["unit"]>}${UpperText<M>} ${M["sensor"]}${M extends {
     readonly start: infer S extends string;
   }
     ? ` from ${S}`
@@ -72,9 +83,11 @@ type IdText<M extends IdParts> =
 export type DegreeDayId<M extends IdParts> =
   string extends BaseText<M["base"]["value"], M["base"]["unit"]>
     ? string
-    : "air" | "soil at 1 cm" extends M["sensor"]
+    : string extends UpperText<M>
       ? string
-      : IdText<M>;
+      : "air" | "soil at 1 cm" extends M["sensor"]
+        ? string
+        : IdText<M>;
 
 /**
  * A base temperature in its one spelling: in °C where it is a thousandth of a degree Celsius or a
@@ -88,5 +101,10 @@ const baseText = ({ value, unit }: IdParts["base"]): string => {
 };
 
 /** The id of a model: the same for two models that give the same sums, and different for all others. */
-export const degreeDayId = ({ method, base, sensor, start }: IdParts): string =>
-  `${method.replace(/ /g, "-")} base ${baseText(base)} ${sensor}${start === undefined ? "" : ` from ${start}`}`;
+export const degreeDayId = ({ method, base, upper, cutoff, sensor, start }: IdParts): string => {
+  const hyphened = (text: string): string => text.replace(/ /g, "-");
+  const limit = upper === undefined ? "" : ` to ${baseText(upper)}`;
+  const how = cutoff === undefined ? "" : ` ${hyphened(cutoff)}`;
+  const since = start === undefined ? "" : ` from ${start}`;
+  return `${hyphened(method)} base ${baseText(base)}${limit}${how} ${sensor}${since}`;
+};

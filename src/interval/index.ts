@@ -1,4 +1,4 @@
-export { accumulateDegreeDaysC } from "./accumulate.js";
+export { accumulateDegreeDaysC, runningDegreeDaysC } from "./accumulate.js";
 export {
   type AccumulatedDegreeDays,
   accumulatedDegreeDays,
@@ -10,12 +10,12 @@ export type { DayBasis, MissingDays } from "./days-of-heat.js";
 export type { DegreeDayId, IdParts, WholeCelsius } from "./degree-day-id.js";
 export {
   type BaseTemperature,
-  type DegreeDayMethod,
   type DegreeDayModel,
   type DegreeDayModelInput,
   type DegreeDaysOf,
   degreeDayModel,
 } from "./degree-day-model.js";
 export { degreeDayAmount, degreeDays } from "./degree-days.js";
+export type { DegreeDayMethod, UpperCutoff } from "./heat-of-day.js";
 export { type CountingPeriod, type IntervalRule, intervalRule } from "./interval-rule.js";
 export { type IntervalFinding, type IntervalRemark, type NextDates, nextDates } from "./next-dates.js";

@@ -1,0 +1,183 @@
+import { expectNumber, fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import { type CivilDate, dateOfNumber, readDate } from "./civil-date.js";
+import { dayNumber } from "./day-number.js";
+
+/**
+ * A moment: a date, a time of day and the offset from UTC, as ISO 8601 writes it:
+ * `"2026-05-01T14:30-05:00"`. The offset is part of it, so that hours can be counted without a clock or
+ * a table of time zones. Plain text, so that it goes through JSON as it is.
+ */
+export type Instant = `${number}-${number}-${number}T${string}`;
+
+/** A date object whose text is a moment with its offset, such as a `Temporal.ZonedDateTime`. A `Date` is none. */
+export interface InstantLike {
+  toString(): string;
+}
+
+/** A moment taken apart: milliseconds since 1970-01-01T00:00Z, and minutes that local time is ahead of UTC. */
+export interface InstantParts {
+  readonly epoch: number;
+  readonly offset: number;
+  readonly offsetText: string;
+}
+
+// The name of a zone in brackets, which some writers add, says nothing that the offset does not.
+const pattern =
+  /^(\d{4}-\d{2}-\d{2})T(\d{2}):(\d{2})(?::(\d{2})(?:\.(\d{1,9}))?)?(Z|[+-]\d{2}:\d{2})?(?:\[[^\]]*\])*$/;
+const wanted = "a moment with its offset, such as 2026-05-01T14:30-05:00";
+const minute = 60_000;
+const day = 1440 * minute;
+
+/** What is wrong with a text or object as a moment, or its parts. */
+export const readInstant = (input: unknown, path: string): InstantParts | Problem => {
+  const isDate = Object.prototype.toString.call(input) === "[object Date]";
+  const problem = (expected: string, suggestion?: string): Problem => ({
+    code: "date",
+    path,
+    got: isDate ? "a Date" : shown(input),
+    expected,
+    ...(suggestion === undefined ? {} : { suggestion }),
+  });
+  if (isDate) return problem("a moment as text", "the text that its toISOString gives");
+  const text = typeof input === "object" && input !== null ? String(input) : input;
+  if (typeof text !== "string") return problem(wanted);
+  const [, date, h, m, s = "0", fraction = "", offset] = pattern.exec(text) ?? [];
+  if (date === undefined) return problem(wanted);
+  if (offset === undefined) return problem("an offset from UTC at the end: a time of day alone is no moment");
+  const read = readDate(date, path);
+  if ("code" in read) return read;
+  if (Number(h) > 23 || Number(m) > 59 || Number(s) > 59) return problem("a time from 00:00 to 23:59:59");
+  if (/[^0]/.test(fraction.slice(3))) return problem("a time to the millisecond");
+  if (offset === "-00:00") return problem("an offset that is known: -00:00 says that it is not");
+  const [oh, om] = offset === "Z" ? [0, 0] : [Number(offset.slice(1, 3)), Number(offset.slice(4))];
+  const ahead = (offset.startsWith("-") ? -1 : 1) * (oh * 60 + om) + 0;
+  if (om > 59 || Math.abs(ahead) > 14 * 60) return problem("an offset from -14:00 to +14:00");
+  const local =
+    dayNumber(read) * day +
+    (Number(h) * 60 + Number(m)) * minute +
+    Number(s) * 1000 +
+    Number(fraction.slice(0, 3).padEnd(3, "0"));
+  return { epoch: local - ahead * minute, offset: ahead, offsetText: offset };
+};
+
+/** The parts of a moment, or throws `date` with the path. */
+export const instantParts = (input: unknown, path: string): InstantParts => {
+  const read = readInstant(input, path);
+  if ("code" in read) throw new RatewrightError(read);
+  return read;
+};
+
+const two = (n: number): string => String(n).padStart(2, "0");
+
+const instantText = ({ epoch, offset, offsetText }: InstantParts, path: string): Instant => {
+  const local = epoch + offset * minute;
+  const date = dateOfNumber(Math.floor(local / day), path);
+  const ms = local - Math.floor(local / day) * day;
+  const [s, rest] = [Math.floor(ms / 1000) % 60, ms % 1000];
+  const seconds = s === 0 && rest === 0 ? "" : `:${two(s)}`;
+  const thousandths = rest === 0 ? "" : `.${String(rest).padStart(3, "0")}`;
+  const minutes = Math.floor(ms / minute);
+  return `${date}T${two(Math.floor(minutes / 60))}:${two(minutes % 60)}${seconds}${thousandths}${offsetText}` as Instant;
+};
+
+/**
+ * Takes a text or a date object as a moment. A time of day without an offset is refused: it is another
+ * moment in every time zone. Seconds may be left out; an hour of 24 and a leap second are refused.
+ *
+ * @param path - how an error names the argument
+ * @throws RatewrightError `date`
+ * Source of the notation: ISO 8601-1:2019, date and time of day with the difference from UTC.
+ *
+ * @example
+ * ```ts
+ * import { instant } from "ratewright";
+ * instant("2026-05-01T14:30:00-05:00"); // => "2026-05-01T14:30-05:00"
+ * instant("2026-05-01T14:30"); // => throws date
+ * ```
+ */
+export const instant = (input: string | InstantLike, path = "instant"): Instant =>
+  instantText(instantParts(input, path), path);
+
+/**
+ * Whether a value is a moment as text, with a day and a time that exist and an offset.
+ *
+ * @example
+ * ```ts
+ * import { isInstant } from "ratewright";
+ * isInstant("2026-05-01T14:30Z"); // => true
+ * isInstant("2026-05-01"); // => false
+ * ```
+ */
+export const isInstant = (input: unknown): input is Instant =>
+  typeof input === "string" && !("code" in readInstant(input, "instant"));
+
+/**
+ * The moment that lies a number of hours later, or earlier for a negative number, to the millisecond and
+ * with the offset of the first. A change to or from summer time in between is not known here: the hours
+ * that pass are right, and the offset that is written is the old one.
+ *
+ * @param hours - may be a part of an hour
+ * @throws RatewrightError `date`, `not-finite`; `range` outside the years 0001 to 9999
+ *
+ * @example
+ * ```ts
+ * import { addHours } from "ratewright";
+ * addHours("2026-05-01T14:30-05:00", 12); // => "2026-05-02T02:30-05:00"
+ * addHours("2024-02-28T23:45Z", 0.5); // => "2024-02-29T00:15Z"
+ * ```
+ */
+export const addHours = (from: Instant, hours: number): Instant => {
+  const parts = instantParts(from, "from");
+  const later = Math.round(expectNumber(hours, "hours") * 60 * minute);
+  if (!Number.isSafeInteger(parts.epoch + later)) {
+    fail("range", "hours", hours, "a number of hours that stays within the years 0001 to 9999");
+  }
+  return instantText({ ...parts, epoch: parts.epoch + later }, "hours");
+};
+
+/**
+ * The hours from one moment to another: `b - a`, negative where `b` is the earlier one. Offsets may differ.
+ *
+ * @throws RatewrightError `date`
+ *
+ * @example
+ * ```ts
+ * import { hoursBetween } from "ratewright";
+ * hoursBetween("2026-05-01T14:30-05:00", "2026-05-02T02:30-05:00"); // => 12
+ * hoursBetween("2026-05-01T14:30-05:00", "2026-05-01T14:30-06:00"); // => 1
+ * ```
+ */
+export const hoursBetween = (a: Instant, b: Instant): number =>
+  (instantParts(b, "b").epoch - instantParts(a, "a").epoch) / (60 * minute) + 0;
+
+/**
+ * -1, 0 or 1 as `a` is earlier than, the same moment as or later than `b`; it fits `Array.prototype.sort`.
+ *
+ * @throws RatewrightError `date`
+ *
+ * @example
+ * ```ts
+ * import { compareInstants } from "ratewright";
+ * compareInstants("2026-05-01T14:30-05:00", "2026-05-01T19:30Z"); // => 0
+ * ```
+ */
+export const compareInstants = (a: Instant, b: Instant): -1 | 0 | 1 => {
+  const hours = hoursBetween(a, b);
+  return hours > 0 ? -1 : hours < 0 ? 1 : 0;
+};
+
+/**
+ * The calendar date of a moment where its offset holds.
+ *
+ * @throws RatewrightError `date`
+ *
+ * @example
+ * ```ts
+ * import { dateOfInstant } from "ratewright";
+ * dateOfInstant("2026-05-01T23:30-05:00"); // => "2026-05-01"
+ * ```
+ */
+export const dateOfInstant = (moment: Instant): CivilDate => {
+  const { epoch, offset } = instantParts(moment, "moment");
+  return dateOfNumber(Math.floor((epoch + offset * minute) / day), "moment");
+};

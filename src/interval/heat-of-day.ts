@@ -1,0 +1,160 @@
+/**
+ * How the heat of a day is estimated from its highest and lowest temperature, `Tx` and `Tn`, above a
+ * base `b`.
+ *
+ * - `"simple average"`: the mean less the base, 0 where that is negative. The floor is on the mean.
+ * - `"substitution"`: both temperatures are raised to the base where they lie below it, then averaged.
+ * - `"clamped average"`: both are also lowered to the upper threshold; with 50 and 86 °F the growing
+ *   degree-days of maize.
+ * - `"single sine"`, `"single triangle"`: the area above the base under a sine or straight-sided curve
+ *   through the two temperatures.
+ * - `"double sine"`, `"double triangle"`: the day in halves, from its lowest to its highest temperature
+ *   and from there to the lowest of the next day.
+ * - `"met office cases"`: the four cases of the British and Irish weather services.
+ *
+ * A figure found with one method does not fit another: {@link degreeDays} says where they differ.
+ */
+export type DegreeDayMethod =
+  | "simple average"
+  | "substitution"
+  | "clamped average"
+  | "single sine"
+  | "double sine"
+  | "single triangle"
+  | "double triangle"
+  | "met office cases";
+
+/**
+ * What happens above the upper threshold.
+ *
+ * - `"horizontal"`: development goes on as fast as at the threshold.
+ * - `"intermediate"`: it slows by as much as the temperature lies above the threshold. Far above, a day
+ *   counts less than nothing: the sources that were read do not say whether to stop at 0.
+ * - `"intermediate floored"`: the same, and no day counts less than 0.
+ * - `"vertical"`: it stops.
+ */
+export type UpperCutoff = "horizontal" | "intermediate" | "intermediate floored" | "vertical";
+
+/** A method with its thresholds as numbers of one scale. */
+export interface HeatRule {
+  readonly method: DegreeDayMethod;
+  readonly base: number;
+  /** Infinite where there is none. */
+  readonly upper: number;
+  readonly cutoff: UpperCutoff;
+}
+
+/** Where the level lies on the sine of a day, from -1 at the lowest to 1 at the highest temperature. */
+const height = (max: number, min: number, level: number): number =>
+  Math.max(-1, Math.min(1, (level - (max + min) / 2) / ((max - min) / 2)));
+
+/** Degree-days above a level under the sine of a day, `a (sqrt(1 - x²) - x acos x) / π`. */
+export const sineAbove = (max: number, min: number, level: number): number => {
+  if (max <= level) return 0;
+  if (min >= level) return (max + min) / 2 - level;
+  const x = height(max, min, level);
+  return Math.max(0, (((max - min) / 2) * (Math.sqrt(1 - x * x) - x * Math.acos(x))) / Math.PI);
+};
+
+/** Degree-days above a level under straight lines, `(Tx - L)² / (2 (Tx - Tn))`. */
+export const triangleAbove = (max: number, min: number, level: number): number => {
+  if (max <= level) return 0;
+  if (min >= level) return (max + min) / 2 - level;
+  const above = max - level;
+  return ((above / (max - min)) * above) / 2;
+};
+
+/** What a cutoff leaves of the degree-days above the base; `share` is the part of the day above the upper threshold. */
+const limited = (whole: number, over: number, share: number, { base, upper, cutoff }: HeatRule): number => {
+  if (cutoff === "horizontal") return whole - over;
+  if (cutoff === "intermediate") return whole - 2 * over;
+  if (cutoff === "vertical") return Math.max(0, whole - over - (upper - base) * share);
+  return Math.max(0, whole - 2 * over);
+};
+
+/** The heat of a day or of a half-day under a sine. */
+export const sineHeat = (max: number, min: number, rule: HeatRule): number => {
+  const whole = sineAbove(max, min, rule.base);
+  const { upper } = rule;
+  if (max <= upper) return whole;
+  const share = min >= upper ? 1 : Math.acos(height(max, min, upper)) / Math.PI;
+  return limited(whole, sineAbove(max, min, upper), share, rule);
+};
+
+/** The heat of a day or of a half-day under straight lines. */
+export const triangleHeat = (max: number, min: number, rule: HeatRule): number => {
+  const whole = triangleAbove(max, min, rule.base);
+  const { upper } = rule;
+  if (max <= upper) return whole;
+  const share = min >= upper ? 1 : (max - upper) / (max - min);
+  return limited(whole, triangleAbove(max, min, upper), share, rule);
+};
+
+/** The mean less the base; 0 or more. */
+export const averageHeat = (max: number, min: number, base: number): number => {
+  const heat = (max + min) / 2 - base;
+  // biome-ignore lint/complexity/useMathMinMax: Math.max makes the kernel twice as slow.
+  return heat > 0 ? heat : 0;
+};
+
+/** The mean, held at the upper threshold, less the base; 0 or more. */
+export const cappedAverageHeat = (max: number, min: number, base: number, upper: number): number => {
+  const mean = (max + min) / 2;
+  // biome-ignore lint/complexity/useMathMinMax: as above.
+  const heat = (mean > upper ? upper : mean) - base;
+  // biome-ignore lint/complexity/useMathMinMax: as above.
+  return heat > 0 ? heat : 0;
+};
+
+// biome-ignore lint/complexity/useMathMinMax: Math.max and Math.min make the kernel twice as slow.
+const held = (t: number, base: number, upper: number): number => (t > upper ? upper : t < base ? base : t);
+
+/** The mean of both temperatures, each held between the thresholds, less the base. */
+export const clampedHeat = (max: number, min: number, base: number, upper: number): number =>
+  (held(max, base, upper) + held(min, base, upper)) / 2 - base;
+
+/** The four cases: above the base all day, never, and on either side of it with the mean above or below. */
+export const metOfficeHeat = (max: number, min: number, base: number): number => {
+  if (min >= base) return (max + min) / 2 - base;
+  if (max <= base) return 0;
+  return (max + min) / 2 >= base ? (max - base) / 2 - (base - min) / 4 : (max - base) / 4;
+};
+
+/** Whether a method needs the lowest temperature of the next day. */
+export const needsNextDay = (method: DegreeDayMethod): boolean =>
+  method === "double sine" || method === "double triangle";
+
+/**
+ * The heat of a day; all temperatures on the scale of the rule. The curve of a half-day is the same up
+ * and down, so that the next lowest temperature may lie above the highest of this day.
+ */
+export const heatOfDay = (rule: HeatRule, max: number, min: number, nextMin: number): number => {
+  const { method, base, upper } = rule;
+  switch (method) {
+    case "simple average":
+      return upper === Number.POSITIVE_INFINITY
+        ? averageHeat(max, min, base)
+        : cappedAverageHeat(max, min, base, upper);
+    case "substitution":
+    case "clamped average":
+      return clampedHeat(max, min, base, upper);
+    case "met office cases":
+      return metOfficeHeat(max, min, base);
+    case "single sine":
+      return sineHeat(max, min, rule);
+    case "single triangle":
+      return triangleHeat(max, min, rule);
+    case "double sine":
+      return (sineHeat(max, min, rule) + secondHalf(sineHeat, max, nextMin, rule)) / 2;
+    case "double triangle":
+      return (triangleHeat(max, min, rule) + secondHalf(triangleHeat, max, nextMin, rule)) / 2;
+  }
+};
+
+/** The heat of a day like the half from the highest temperature of a day to the lowest of the next. */
+export const secondHalf = (
+  heat: (max: number, min: number, rule: HeatRule) => number,
+  max: number,
+  nextMin: number,
+  rule: HeatRule,
+): number => (nextMin > max ? heat(nextMin, max, rule) : heat(max, nextMin, rule));
