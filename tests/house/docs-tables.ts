@@ -1,0 +1,106 @@
+// The parts of docs/*.md that are drawn from the library itself, between marks such as
+// `<!-- table: units -->` and `<!-- end -->`. Run as a program (`npm run docs:tables`) it writes them.
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { argv } from "node:process";
+import { fileURLToPath } from "node:url";
+import {
+  commonQuotients,
+  oneWayProducts,
+  productTable,
+  rateQuotients,
+  simpleQuotients,
+  substances,
+  unitName,
+  unitTable,
+} from "../../src/quantity/index.js";
+import { read, root } from "./sources.js";
+
+/** What a size in the table is a number of, by dimension. */
+const si: Readonly<Record<string, string>> = {
+  mass: "kg",
+  length: "m",
+  area: "m2",
+  volume: "m3",
+  time: "s",
+  pressure: "Pa",
+  temperature: "K",
+  "temperature difference": "K",
+  "degree-days": "K s",
+  count: "",
+  angle: "degrees",
+  "mass/volume": "kg/m3",
+  conductivity: "S/m",
+  "exchange capacity": "mol of charge/kg",
+  "charge/volume": "mol of charge/m3",
+  "radiant exposure": "J/m2",
+  irradiance: "W/m2",
+};
+
+const code = (text: string): string => `\`${text}\``;
+const codes = (list: readonly string[]): string => list.map(code).join(", ");
+
+const units = (): readonly string[] =>
+  Object.entries(unitTable).flatMap(([dimension, sizes]) => [
+    `**${dimension}**`,
+    "",
+    "| unit | name | size |",
+    "| --- | --- | --- |",
+    ...Object.entries(sizes).map(([unit, size]: [string, string]) => {
+      const exact = /[a-z]/.test(size) ? size : `${size} ${si[dimension] ?? ""}`.trim();
+      return `| ${code(unit)} | ${unitName(unit) || "a bare number"} | ${exact.replace(/\*/g, " x ")} |`;
+    }),
+    "",
+  ]);
+
+const quotients = (): readonly string[] => [
+  "| dimension | offered first |",
+  "| --- | --- |",
+  ...[...simpleQuotients, ...rateQuotients]
+    .filter((name) => !name.startsWith("money"))
+    .map((name) => {
+      const common = (commonQuotients as Readonly<Record<string, readonly string[]>>)[name];
+      return `| ${name} | ${common === undefined ? "any quotient of the two" : codes(common)} |`;
+    }),
+];
+
+const products = (): readonly string[] => {
+  const rows: readonly string[] = [...productTable, ...oneWayProducts];
+  const fractions = /^(mass\/mass|volume\/volume|length\/length) \*/;
+  return ["```text", ...rows.filter((row) => !fractions.test(row)), "```"];
+};
+
+const substanceList = (): readonly string[] => [`${codes(substances)}.`];
+
+const errorCodes = (): readonly string[] =>
+  read("src/quantity/errors.ts")
+    .split("\n")
+    .filter((line) => line.startsWith(" * | "))
+    .map((line) => line.slice(3));
+
+const tables: Readonly<Record<string, () => readonly string[]>> = {
+  units,
+  quotients,
+  products,
+  substances: substanceList,
+  "error codes": errorCodes,
+};
+
+/** The pages that have such parts. */
+export const pages = ["docs/units.md", "docs/errors.md"] as const;
+
+/** A page with its tables drawn anew. */
+export const drawn = (page: string): string =>
+  page.replace(/<!-- table: ([a-z ]+) -->\n[\s\S]*?<!-- end -->/g, (_, name: string) => {
+    const table = tables[name];
+    if (table === undefined) throw new Error(`there is no table ${name}`);
+    return `<!-- table: ${name} -->\n\n${table().join("\n").trimEnd()}\n\n<!-- end -->`;
+  });
+
+if (argv[1] === fileURLToPath(import.meta.url)) {
+  for (const page of pages) {
+    const file = join(root, page);
+    writeFileSync(file, drawn(readFileSync(file, "utf8")));
+    console.log(`${page} is written`);
+  }
+}
