@@ -8,6 +8,7 @@ import {
 } from "../quantity/index.js";
 import { amountAt } from "./amount-for.js";
 import type { ProductForm } from "./formulation.js";
+import { loadLimitFindings } from "./load-limits.js";
 import type { RateOf } from "./rate.js";
 import { readableShares } from "./readable-shares.js";
 import type { TankLoads } from "./tank-loads.js";
@@ -26,6 +27,14 @@ export interface LoadProduct {
   readonly density?: Quantity<"mass/volume", "none">;
   /** For this product; wins over the step for its form. */
   readonly readable?: ReadableStep;
+  /** The least of it that can go into one load, such as one whole packet. */
+  readonly least?: { readonly value: number; readonly unit: string };
+  /** The weakest and the strongest spray that its label names, per volume of spray, and who says so. */
+  readonly concentration?: {
+    readonly min?: RateOf;
+    readonly max?: RateOf;
+    readonly source: string;
+  };
 }
 
 /** A mass or a volume of a product. */
@@ -77,13 +86,19 @@ export interface LoadAmounts {
  * takes the difference of two running totals. They add up as whole numbers of steps to the rounded
  * total, no load is off by as much as one step, and `residue` shows what rounding added or took.
  *
+ * What goes into a load is held against the least of a product (`least`) and its weakest and strongest
+ * spray (`concentration`): amount and limit are compared for the volume of that load, as it is measured out.
+ *
  * @param input - `loads` from `tankLoads`; `products`, each with `id`, `rate`, `form` and, where its rate
- *   needs one, `density`; `readable`, a step for dry products and one for liquids
+ *   needs one, `density`, and, where they are known, `least` and `concentration`; `readable`, a step for
+ *   dry products and one for liquids
  * @throws RatewrightError `missing`, `duplicate` (two products with one id), `range` (a step of zero),
- *   and what `amountFor` throws, with paths such as `products[1].rate`
+ *   `infeasible` where even a full tank takes less than the `least` of a product, `conflict` (a
+ *   concentration with `min` above `max`), and what `amountFor` throws, with paths such as `products[1].rate`
  *
  * Source: Agrochemical and Pesticide Safety handbook, p. 128, examples 4 and 5 (product = rate x area
- * left); Pesticide safety education module 17 (part of a 100 gal recipe).
+ * left); Pesticide safety education module 17 (part of a 100 gal recipe). The strongest spray of a label
+ * also holds at a reduced volume: position of the UK regulator CRD.
  *
  * @example
  * ```ts
@@ -119,7 +134,9 @@ export const loadAmounts = (input: {
     }
     if (seen.has(product.id)) fail("duplicate", `${at}id`, product.id, "an id that no other product has");
     seen.add(product.id);
-    return productLoads(product, loads, input.readable?.[product.form], at, findings);
+    const measured = productLoads(product, loads, input.readable?.[product.form], at, findings);
+    findings.push(...loadLimitFindings(product, measured, loads, at));
+    return measured;
   });
   return { type: "load-amounts", version: 1, products: list, findings };
 };
@@ -133,11 +150,11 @@ const productLoads = (
 ): ProductLoads => {
   const amountIn = (area: Quantity<"area", NeutralSubstance>, sprayVolume: Quantity<"volume", "spray">) =>
     amountAt({ ...product, area, sprayVolume }, at);
-  const total = amountIn(loads.area, loads.volume);
+  const total = amountIn(loads.mixedFor, loads.volume);
   const values: number[] = [];
   let used = 0;
   for (const load of loads.loads.slice(0, -1)) {
-    const value = inUnit(amountIn(load.area, load.volume), total.unit);
+    const value = inUnit(amountIn(load.mixedFor, load.volume), total.unit);
     values.push(value);
     used += value;
   }

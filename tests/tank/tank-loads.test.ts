@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity, RatewrightError } from "../../src/quantity/index.js";
-import { loadAmounts, tankLoads } from "../../src/tank/index.js";
+import { loadAmounts, mixToFinish, tankLoads } from "../../src/tank/index.js";
 
 const errorOf = (run: () => unknown): RatewrightError => {
   try {
@@ -90,6 +90,102 @@ describe("tankLoads", () => {
     );
   });
 
+  test("dead and hose volume are mixed once and left over", () => {
+    const job = {
+      area: quantity(3, "acre"),
+      sprayRate: quantity(10, "gal/acre", "spray"),
+      capacity: quantity(15, "gal", "spray"),
+      deadVolume: quantity(1, "gal", "spray"),
+      hoseVolume: quantity(2, "gal", "spray"),
+    };
+    const plan = tankLoads(job);
+    // 30 gal for the area and 3 that stay; 15 first, then at most 14 on top of the gallon in the tank.
+    expect(plan.smallestMix.in("gal")).toBe(33);
+    expect(plan.loads.map((load) => load.volume.in("gal"))).toEqual([15, 14, 4]);
+    expect(plan.loads.map((load) => load.full)).toEqual([true, true, false]);
+    const treated = plan.loads.map((load) => load.area.in("acre"));
+    [1.2, 1.4, 0.4].forEach((acres, i) => {
+      expect(treated[i]).toBeCloseTo(acres, 12);
+    });
+    expect(plan.leftOver.volume.in("gal")).toBeCloseTo(3, 12);
+    expect(plan.leftOver.held.in("gal")).toBe(3);
+    expect(plan.mixedFor.in("acre")).toBeCloseTo(3.3, 12);
+    const amounts = loadAmounts({
+      loads: plan,
+      products: [{ id: "a", rate: quantity(2, "pt/acre", "product:a"), form: "liquid" }],
+    });
+    // Product for 3.3 acres: what stays behind is as strong as the rest.
+    expect(amounts.products[0]?.total.value).toBeCloseTo(6.6, 12);
+    [3, 2.8, 0.8].forEach((pints, i) => {
+      expect(amounts.products[0]?.loads[i]?.amount.value).toBeCloseTo(pints, 12);
+    });
+    const even = tankLoads({ ...job, split: "even" });
+    expect(even.loads.map((load) => load.volume.in("gal"))).toEqual([11, 11, 11]);
+    // One tank is enough where all of it fits, dead volume and hoses included.
+    expect(tankLoads({ ...job, area: quantity(1.2, "acre") }).count).toBe(1);
+    expect(tankLoads({ ...job, area: quantity(1.25, "acre") }).count).toBe(2);
+  });
+
+  test("loads of a fixed size: what is too much is left over", () => {
+    const plan = tankLoads({
+      area: quantity(1, "ha"),
+      sprayRate: quantity(410, "L/ha", "spray"),
+      capacity: quantity(200, "L", "spray"),
+      split: "fixed size",
+      loadSize: quantity(100, "L", "spray"),
+    });
+    expect(plan.loads.map((load) => load.volume.in("L"))).toEqual([100, 100, 100, 100, 100]);
+    expect(plan.leftOver.volume.in("L")).toBeCloseTo(90, 9);
+    expect(plan.smallestMix.in("L")).toBe(410);
+    expect(add(plan.loads.map((load) => load.area.value))).toBeCloseTo(1, 12);
+    expect(plan.loads[4]?.area.in("m2")).toBeCloseTo(10000 * (10 / 410), 9);
+    const amounts = loadAmounts({
+      loads: plan,
+      products: [{ id: "a", rate: quantity(4.1, "kg/ha", "product:a"), form: "dry" }],
+    });
+    for (const load of amounts.products[0]?.loads ?? []) expect(load.amount.value).toBeCloseTo(1, 12);
+  });
+
+  test("what is mixed is what is sprayed and what is left, in every split", () => {
+    fc.assert(
+      fc.property(
+        positive(50),
+        positive(60),
+        fc.double({ min: 5, max: 300, noNaN: true }),
+        fc.double({ min: 0, max: 0.4, noNaN: true }),
+        fc.double({ min: 0, max: 0.4, noNaN: true }),
+        fc.constantFrom("even", "full then partial", "fixed size"),
+        (acres, gpa, tank, dead, hose, split) => {
+          fc.pre((acres * gpa) / tank < 500);
+          const plan = tankLoads({
+            area: quantity(acres, "acre"),
+            sprayRate: quantity(gpa, "gal/acre", "spray"),
+            capacity: quantity(tank, "gal", "spray"),
+            deadVolume: quantity(dead * tank, "gal", "spray"),
+            hoseVolume: quantity(hose * tank, "gal", "spray"),
+            split,
+            ...(split === "fixed size" && { loadSize: quantity(tank * 0.5, "gal", "spray") }),
+          });
+          const near = (a: number, b: number) =>
+            expect(Math.abs(a - b)).toBeLessThan(1e-9 * (1 + Math.abs(b)));
+          const mixed = add(plan.loads.map((load) => load.volume.value));
+          expect(mixed).toBe(plan.volume.value);
+          near(mixed, acres * gpa + plan.leftOver.volume.value);
+          near(add(plan.loads.map((load) => load.area.value)), acres);
+          near(plan.mixedFor.value * gpa, mixed);
+          near(plan.smallestMix.value, acres * gpa + dead * tank + hose * tank);
+          expect(plan.leftOver.volume.value).toBeGreaterThanOrEqual(plan.leftOver.held.value - 1e-9 * tank);
+          plan.loads.forEach((load, i) => {
+            expect(load.area.value).toBeGreaterThanOrEqual(0);
+            expect(load.volume.value).toBeLessThanOrEqual(
+              (i === 0 ? tank : tank - dead * tank) * (1 + 1e-12),
+            );
+          });
+        },
+      ),
+    );
+  });
+
   test("says what is wrong and where", () => {
     const good = {
       area: quantity(1, "acre"),
@@ -105,6 +201,16 @@ describe("tankLoads", () => {
       [{ area: undefined }, "missing", "area"],
       [{ sprayRate: quantity(20, "lb/acre", "spray") }, "unit/mismatch", "sprayRate"],
       [{ split: "odd" }, "type", "split"],
+      [{ split: "fixed size" }, "missing", "loadSize"],
+      [{ split: "fixed size", loadSize: quantity(31, "gal", "spray") }, "range", "loadSize"],
+      [{ split: "fixed size", loadSize: quantity(0.0001, "gal", "spray") }, "range", "loadSize"],
+      [{ deadVolume: quantity(30, "gal", "spray") }, "range", "deadVolume"],
+      [{ deadVolume: quantity(-1, "gal", "spray") }, "range", "deadVolume"],
+      [
+        { deadVolume: quantity(1, "gal", "spray"), hoseVolume: quantity(29, "gal", "spray") },
+        "range",
+        "hoseVolume",
+      ],
     ];
     for (const [change, code, path] of cases) {
       const error = errorOf(() => tankLoads({ ...good, ...change } as never));
@@ -205,6 +311,90 @@ describe("loadAmounts", () => {
     ]);
   });
 
+  test("the weakest and the strongest spray of a label, at a reduced volume", () => {
+    const at = (litersPerHectare: number, dose: number) =>
+      loadAmounts({
+        loads: tankLoads({
+          area: quantity(1, "ha"),
+          sprayRate: quantity(litersPerHectare, "L/ha", "spray"),
+          capacity: quantity(300, "L", "spray"),
+        }),
+        products: [
+          {
+            id: "a",
+            rate: quantity(dose, "L/ha", "product:a"),
+            form: "liquid",
+            concentration: {
+              min: quantity(0.2, "% v/v", "product:a/spray"),
+              max: quantity(0.5, "% v/v", "product:a/spray"),
+              source: "the label",
+            },
+          },
+        ],
+      }).findings.map(({ code }) => code);
+    // 1 L/ha in 200 L/ha is 0.5 %: within. The same dose in 100 L/ha is 1 %.
+    expect(at(200, 1)).toEqual([]);
+    expect(at(100, 0.5)).toEqual([]);
+    expect(at(100, 1)).toEqual(["load/concentration-above-maximum"]);
+    expect(at(600, 1)).toEqual(["load/concentration-below-minimum", "load/concentration-below-minimum"]);
+  });
+
+  test("rates on every basis on one sheet", () => {
+    const plan = loadAmounts({
+      loads: tankLoads({
+        area: quantity(20, "1000 ft2"),
+        sprayRate: quantity(2, "gal/1000 ft2", "spray"),
+        capacity: quantity(40, "gal", "spray"),
+      }),
+      products: [
+        { id: "a", rate: quantity(4, "lb/acre", "product:a"), form: "dry" },
+        { id: "b", rate: quantity(1.5, "fl oz/1000 ft2", "product:b"), form: "liquid" },
+        { id: "c", rate: quantity(0.25, "% v/v", "product:c/spray"), form: "liquid" },
+        { id: "d", rate: quantity(1, "% w/v", "product:d/spray"), form: "dry" },
+        {
+          id: "e",
+          rate: { value: 17, unit: "lb", of: "product:e", per: { value: 100, unit: "gal" } },
+          form: "dry",
+        },
+      ],
+    });
+    const inUnit = (i: number, unit: string): number => {
+      const total: unknown = plan.products[i]?.total;
+      return (total as { in(u: string): number }).in(unit);
+    };
+    expect(inUnit(0, "lb")).toBeCloseTo(4 * (20 / 43.56), 12);
+    expect(inUnit(1, "fl oz")).toBe(30);
+    expect(inUnit(2, "fl oz")).toBeCloseTo(12.8, 12);
+    // 1 g in 100 mL of 40 gal.
+    expect(inUnit(3, "g")).toBeCloseTo(40 * 37.85411784, 9);
+    expect(inUnit(4, "lb")).toBeCloseTo(6.8, 12);
+  });
+
+  test("a product that goes in whole packets", () => {
+    const some = (gallons: number) =>
+      loadAmounts({
+        loads: tankLoads({
+          area: quantity(5, "acre"),
+          sprayRate: quantity(20, "gal/acre", "spray"),
+          capacity: quantity(gallons, "gal", "spray"),
+        }),
+        products: [
+          {
+            id: "a",
+            rate: quantity(4, "oz/acre", "product:a"),
+            form: "dry",
+            least: { value: 8, unit: "oz" },
+            readable: { unit: "oz", step: 8 },
+          },
+        ],
+      });
+    // 40 gal take one packet; 20 gal take half of one.
+    expect(some(40).products[0]?.loads.map((load) => load.amount.value)).toEqual([8, 8, 8]);
+    const error = errorOf(() => some(20));
+    expect([error.code, error.path]).toEqual(["infeasible", "products[0].least"]);
+    expect(error.expected).toContain("a full one takes 4 oz");
+  });
+
   test("takes loads that have been through JSON", () => {
     const products = [{ id: "a", rate: quantity(3, "lb/acre", "product:a"), form: "dry" }] as const;
     const stored = JSON.parse(JSON.stringify(loads));
@@ -225,10 +415,69 @@ describe("loadAmounts", () => {
       ],
       [{ products: [a], readable: { dry: { unit: "oz", step: 0 } } }, "range", "readable.dry.step"],
       [{ products: [a], loads: {} }, "type", "loads"],
+      [{ products: [{ ...a, least: { value: 0, unit: "lb" } }] }, "range", "products[0].least"],
+      [{ products: [{ ...a, least: { value: 1, unit: "gal" } }] }, "unit/mismatch", "products[0].least"],
+      [{ products: [{ ...a, concentration: { source: "s" } }] }, "missing", "products[0].concentration"],
+      [
+        { products: [{ ...a, concentration: { max: a.rate, source: "s" } }] },
+        "unit/mismatch",
+        "products[0].concentration.max",
+      ],
+      [
+        {
+          products: [{ ...a, concentration: { max: quantity(1, "g/L", "product:b/spray"), source: "s" } }],
+        },
+        "substance/mismatch",
+        "products[0].concentration.max",
+      ],
+      [
+        {
+          products: [
+            {
+              ...a,
+              concentration: {
+                min: quantity(2, "g/L", "product:a/spray"),
+                max: quantity(1, "g/L", "product:a/spray"),
+                source: "s",
+              },
+            },
+          ],
+        },
+        "conflict",
+        "products[0].concentration.max",
+      ],
+      [
+        { products: [{ ...a, concentration: { max: quantity(1, "g/L", "product:a/spray"), source: "" } }] },
+        "missing",
+        "products[0].concentration.source",
+      ],
     ];
     for (const [change, code, path] of cases) {
       const error = errorOf(() => loadAmounts({ loads, ...change } as never));
       expect([error.code, error.path]).toEqual([code, path]);
     }
+  });
+});
+
+describe("mixToFinish", () => {
+  const job = { area: quantity(1.5, "acre"), sprayRate: quantity(15, "gal/acre", "spray") };
+  const gal = (value: number) => quantity(value, "gal", "spray");
+
+  test("what is at hand counts, what stays behind is mixed too", () => {
+    expect(mixToFinish(job).toMix.in("gal")).toBe(22.5);
+    const plan = mixToFinish({ ...job, atHand: gal(4), deadVolume: gal(0.5), hoseVolume: gal(1) });
+    expect(plan.toMix.in("gal")).toBe(20);
+    expect(plan.leftOver.in("gal")).toBe(1.5);
+    const enough = mixToFinish({ ...job, atHand: gal(30) });
+    expect([enough.toMix.in("gal"), enough.leftOver.in("gal")]).toEqual([0, 7.5]);
+    expect(enough.mixedFor.in("acre")).toBe(0);
+  });
+
+  test("says what is wrong and where", () => {
+    expect(errorOf(() => mixToFinish({ ...job, atHand: gal(-1) })).path).toBe("atHand");
+    expect(errorOf(() => mixToFinish({ ...job, area: quantity(-1, "acre") })).path).toBe("area");
+    expect(errorOf(() => mixToFinish({ ...job, hoseVolume: quantity(1, "gal") as never })).code).toBe(
+      "substance/mismatch",
+    );
   });
 });

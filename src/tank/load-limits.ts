@@ -1,0 +1,115 @@
+import { exceeds } from "../numeric/index.js";
+import { expectQuantity, type Finding, fail, type Quantity } from "../quantity/index.js";
+import { amountAt } from "./amount-for.js";
+import type { LoadProduct, ProductAmount, ProductLoads } from "./load-amounts.js";
+import { expectRate, type RateOf } from "./rate.js";
+import type { TankLoads } from "./tank-loads.js";
+
+const inUnit = (q: ProductAmount, unit: string): number => (q.in as (unit: string) => number).call(q, unit);
+
+/** A limit per volume of spray, checked: of this product, per volume. */
+const limitAt = (rate: RateOf | undefined, of: string, path: string): RateOf | undefined => {
+  if (rate === undefined) return undefined;
+  const { basis, product, rate: read } = expectRate(rate, path);
+  if (basis === "area") fail("unit/mismatch", path, read, "a concentration: product per volume of spray");
+  if (product !== of) fail("substance/mismatch", path, read, `a concentration of ${of}`);
+  return rate;
+};
+
+const digits = (value: number): number => Number(value.toPrecision(4));
+
+/** What goes into the loads of a job, held against the least of a product and its weakest and strongest spray. */
+export const loadLimitFindings = (
+  product: LoadProduct,
+  measured: ProductLoads,
+  loads: TankLoads,
+  at: string,
+): readonly Finding[] => [
+  ...leastFindings(product, measured, loads, at),
+  ...concentrationFindings(product, measured, loads, at),
+];
+
+const leastFindings = (
+  product: LoadProduct,
+  measured: ProductLoads,
+  loads: TankLoads,
+  at: string,
+): readonly Finding[] => {
+  if (product.least === undefined) return [];
+  const { total } = measured;
+  const path = `${at}least`;
+  const given = { of: total.of, ...product.least };
+  const least = expectQuantity(given, { dimension: total.dimension, of: total.of, bound: "positive" }, path);
+  const floor = inUnit(least as ProductAmount, total.unit);
+  const inTank = amountAt({ ...product, area: loads.areaPerTank, sprayVolume: loads.capacity }, at);
+  const most = inUnit(inTank as ProductAmount, total.unit);
+  if (exceeds(floor, most)) {
+    fail(
+      "infeasible",
+      path,
+      least,
+      `a tank that takes as much: at this rate a full one takes ${digits(most)} ${total.unit}`,
+    );
+  }
+  return measured.loads.flatMap((load): readonly Finding[] => {
+    const amount = inUnit(load.amount, total.unit);
+    if (!exceeds(floor, amount)) return [];
+    return [
+      {
+        code: "load/below-least",
+        severity: "warning",
+        path,
+        params: { product: product.id, load: load.number, amount, least: floor, unit: total.unit },
+        text: `Load ${load.number} takes ${digits(amount)} ${total.unit} of ${product.id}, less than the least that can go in (${digits(floor)} ${total.unit}). Even loads would share it out.`,
+      },
+    ];
+  });
+};
+
+const concentrationFindings = (
+  product: LoadProduct,
+  measured: ProductLoads,
+  loads: TankLoads,
+  at: string,
+): readonly Finding[] => {
+  const rule = product.concentration;
+  if (rule === undefined) return [];
+  const path = `${at}concentration`;
+  if (typeof rule.source !== "string" || rule.source === "") {
+    fail("missing", `${path}.source`, rule.source, "who says so");
+  }
+  const { total } = measured;
+  const min = limitAt(rule.min, total.of, `${path}.min`);
+  const max = limitAt(rule.max, total.of, `${path}.max`);
+  if (min === undefined && max === undefined) fail("missing", path, undefined, "min, max or both");
+  const limitFor = (rate: RateOf | undefined, volume: Quantity<"volume", "spray">): number | undefined =>
+    rate === undefined
+      ? undefined
+      : inUnit(amountAt({ ...product, rate, sprayVolume: volume }, at) as ProductAmount, total.unit);
+  const findings: Finding[] = [];
+  loads.loads.forEach((load, i) => {
+    const share = measured.loads[i];
+    if (share === undefined) return;
+    const amount = inUnit(share.amount, total.unit);
+    const [low, high] = [limitFor(min, load.volume), limitFor(max, load.volume)];
+    if (low !== undefined && high !== undefined && exceeds(low, high)) {
+      fail("conflict", `${path}.max`, rule.max, "min or more");
+    }
+    const passed =
+      high !== undefined && exceeds(amount, high)
+        ? ({ code: "load/concentration-above-maximum", limit: high, word: "above the strongest" } as const)
+        : low !== undefined && exceeds(low, amount)
+          ? ({ code: "load/concentration-below-minimum", limit: low, word: "below the weakest" } as const)
+          : undefined;
+    if (passed === undefined) return;
+    findings.push({
+      code: passed.code,
+      severity: "warning",
+      path,
+      params: { product: product.id, load: load.number, amount, limit: passed.limit, unit: total.unit },
+      text: `Load ${load.number} has ${digits(amount)} ${total.unit} of ${product.id}, ${passed.word} spray that is stated: ${digits(passed.limit)} ${total.unit} in this volume.`,
+      source: rule.source,
+    });
+  });
+  return findings;
+};

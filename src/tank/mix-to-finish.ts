@@ -1,0 +1,72 @@
+import { expectQuantity, type NeutralSubstance, type Quantity, quantityOf } from "../quantity/index.js";
+import { areaOf } from "./amount-for.js";
+
+/** What is still to be mixed to finish a job, and what will be left. */
+export interface MixToFinish {
+  /** Spray that the area still takes. */
+  readonly needed: Quantity<"volume", "spray">;
+  /** Spray that has to be mixed for it; zero where enough is at hand. */
+  readonly toMix: Quantity<"volume", "spray">;
+  /** The area for which the products of it are measured out: `toMix / sprayRate`. */
+  readonly mixedFor: Quantity<"area", "none">;
+  /** Spray that is left when the area is done. */
+  readonly leftOver: Quantity<"volume", "spray">;
+}
+
+/**
+ * The smallest mix that finishes a job that is under way: `toMix = sprayRate * area left + deadVolume +
+ * hoseVolume - at hand`, and never less than zero. What is left over is then
+ * `at hand + toMix - sprayRate * area left`.
+ *
+ * @param input - `area` still to do, zero or more; `sprayRate`, more than zero; `atHand`, all spray in tank
+ *   and hoses now; `deadVolume` and `hoseVolume` as in {@link tankLoads}; each of them zero where left out
+ * @throws RatewrightError `range`, `unit/mismatch`, `substance/mismatch`, `missing` (area)
+ *
+ * Source: Agrochemical and Pesticide Safety handbook, p. 128, example 4 (volume = area left x rate); dead
+ * and hose volume: volumes added up, no source.
+ *
+ * @example
+ * ```ts
+ * import { mixToFinish, quantity } from "ratewright";
+ * const last = mixToFinish({
+ *   area: quantity(1.5, "acre"),
+ *   sprayRate: quantity(15, "gal/acre", "spray"),
+ *   atHand: quantity(4, "gal", "spray"),
+ *   hoseVolume: quantity(1, "gal", "spray"),
+ * });
+ * last.toMix.in("gal"); // => 19.5
+ * last.mixedFor.in("acre"); // => 1.3
+ * last.leftOver.in("gal"); // => 1
+ * ```
+ */
+export const mixToFinish = <A extends NeutralSubstance>(input: {
+  readonly area: Quantity<"area", A>;
+  readonly sprayRate: Quantity<"volume/area", "spray">;
+  readonly atHand?: Quantity<"volume", "spray">;
+  readonly deadVolume?: Quantity<"volume", "spray">;
+  readonly hoseVolume?: Quantity<"volume", "spray">;
+}): MixToFinish => {
+  const area = areaOf(input.area);
+  const sprayRate = expectQuantity(
+    input.sprayRate,
+    { dimension: "volume/area", of: "spray", bound: "positive" },
+    "sprayRate",
+  );
+  const needed = sprayRate.times(area as Quantity<"area", "none">);
+  const read = (path: "atHand" | "deadVolume" | "hoseVolume"): number => {
+    const q = input[path];
+    if (q === undefined) return 0;
+    const checked = expectQuantity(q, { dimension: "volume", of: "spray", bound: "non-negative" }, path);
+    return (checked.in as (unit: string) => number)(needed.unit);
+  };
+  const [atHand, dead, hose] = [read("atHand"), read("deadVolume"), read("hoseVolume")];
+  const toMix = Math.max(0, needed.value + dead + hose - atHand);
+  const spray = (value: number): Quantity<"volume", "spray"> =>
+    quantityOf(value, needed.unit, "spray", "area") as unknown as Quantity<"volume", "spray">;
+  return {
+    needed,
+    toMix: spray(toMix),
+    mixedFor: spray(toMix).per(sprayRate) as unknown as Quantity<"area", "none">,
+    leftOver: spray(Math.max(0, atHand + toMix - needed.value)),
+  };
+};
