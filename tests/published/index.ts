@@ -2,6 +2,8 @@ import type { LeftOut, PublishedCheck } from "./check.js";
 import { intervalChecks, intervalLeftOut } from "./interval.js";
 import { numericChecks } from "./numeric.js";
 import { nutrientChecks, nutrientLeftOut } from "./nutrient.js";
+import { nutrientLiquidCostChecks } from "./nutrient-liquids-cost.js";
+import { nutrientRateChecks, nutrientRateLeftOut } from "./nutrient-rates.js";
 import { siteChecks, siteLeftOut } from "./site.js";
 import { tankChecks, tankLeftOut } from "./tank.js";
 
@@ -9,7 +11,7 @@ import { tankChecks, tankLeftOut } from "./tank.js";
 export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   numeric: numericChecks,
   interval: intervalChecks,
-  nutrient: nutrientChecks,
+  nutrient: [...nutrientChecks, ...nutrientRateChecks, ...nutrientLiquidCostChecks],
   site: siteChecks,
   tank: tankChecks,
 };
@@ -17,7 +19,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
 /** Every published example that is left out, by room. */
 export const allLeftOut: Readonly<Record<string, readonly LeftOut[]>> = {
   interval: intervalLeftOut,
-  nutrient: nutrientLeftOut,
+  nutrient: [...nutrientLeftOut, ...nutrientRateLeftOut],
   site: siteLeftOut,
   tank: tankLeftOut,
 };
