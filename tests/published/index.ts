@@ -5,6 +5,8 @@ import { nutrientChecks, nutrientLeftOut } from "./nutrient.js";
 import { nutrientLiquidCostChecks } from "./nutrient-liquids-cost.js";
 import { nutrientRateChecks, nutrientRateLeftOut } from "./nutrient-rates.js";
 import { siteChecks, siteLeftOut } from "./site.js";
+import { spreadLeftOut, spreadReadChecks } from "./spread.js";
+import { spreadDerivedChecks } from "./spread-derived.js";
 import { tankChecks, tankLeftOut } from "./tank.js";
 
 /** Every published check, by room. */
@@ -13,6 +15,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   interval: intervalChecks,
   nutrient: [...nutrientChecks, ...nutrientRateChecks, ...nutrientLiquidCostChecks],
   site: siteChecks,
+  spread: [...spreadReadChecks, ...spreadDerivedChecks],
   tank: tankChecks,
 };
 
@@ -21,5 +24,6 @@ export const allLeftOut: Readonly<Record<string, readonly LeftOut[]>> = {
   interval: intervalLeftOut,
   nutrient: [...nutrientLeftOut, ...nutrientRateLeftOut],
   site: siteLeftOut,
+  spread: spreadLeftOut,
   tank: tankLeftOut,
 };

@@ -1,0 +1,73 @@
+import { checks, expectQuantity, fail, type Quantity } from "../quantity/index.js";
+
+export type Length = Quantity<"length", "none">;
+export type Area = Quantity<"area", "none">;
+export type Time = Quantity<"time", "none">;
+export type Speed = Quantity<"length/time", "none">;
+export type MassRate<S extends string> = Quantity<"mass/area", S>;
+
+/** Takes a record, or throws. */
+export const recordOf = (
+  input: unknown,
+  path: string,
+  expected: string,
+): Readonly<Record<string, unknown>> =>
+  typeof input === "object" && input !== null && !Array.isArray(input)
+    ? (input as Record<string, unknown>)
+    : fail("type", path, input, expected);
+
+type Bound = "positive" | "non-negative";
+
+/** What a field must be: its dimension, and whether zero is taken. A length, an area or a time is of nothing. */
+interface Need {
+  readonly dimension: string;
+  readonly bound?: Bound;
+  readonly optional?: boolean;
+}
+
+const neutral: readonly string[] = ["none", "treated", "gross", "plan"];
+const ofNothing: readonly string[] = ["length", "time", "length/time", "mass/volume"];
+
+const taken = (input: unknown, path: string, need: Need): Quantity<string, string> | undefined => {
+  if (input === undefined || input === null) {
+    return need.optional ? undefined : fail("missing", path, input, `a quantity of ${need.dimension}`);
+  }
+  const q = expectQuantity(input, { dimension: need.dimension, bound: need.bound ?? "positive" }, path);
+  if (ofNothing.includes(need.dimension) && q.of !== "none") {
+    fail("substance/mismatch", path, q, `a ${need.dimension}, which is of none`);
+  }
+  if (need.dimension === "area" && !neutral.includes(q.of)) {
+    fail("substance/mismatch", path, q, "an area of none, treated, gross or plan");
+  }
+  return q;
+};
+
+type Taken<N extends Need> = N["optional"] extends true
+  ? Quantity<N["dimension"], "none"> | undefined
+  : Quantity<N["dimension"], "none">;
+
+/**
+ * Takes the named fields of a record as quantities, or throws every problem there is. The substances are
+ * checked here and forgotten by the compiler: a formula that carries one on casts it back.
+ */
+export const fieldsOf = <const W extends Readonly<Record<string, Need>>>(
+  record: Readonly<Record<string, unknown>>,
+  needs: W,
+): { readonly [K in keyof W]: Taken<W[K]> } => {
+  const door = checks();
+  const found: Record<string, unknown> = {};
+  for (const key of Object.keys(needs)) {
+    found[key] = door.run(() => taken(record[key], key, needs[key] as Need));
+  }
+  door.done();
+  return found as { readonly [K in keyof W]: Taken<W[K]> };
+};
+
+/** Whether a length or an area is given in metric units; all others are US customary. */
+export const isMetric = (unit: string): boolean => /^(um|mm|cm|m|km|cm2|m2|100 m2|ha)$/.test(unit);
+
+/** A computed figure that has to lie above zero; one too small or too large for a number is an error. */
+export const above = (value: number, path: string): number =>
+  value > 0 && Number.isFinite(value)
+    ? value
+    : fail("range", path, value, "inputs whose result is a number above zero");
