@@ -1,8 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { addDays, type CivilDate, dateRange, daysBetween, isWithinWindow } from "../../src/calendar/index.js";
+import {
+  addDays,
+  addMonths,
+  type CivilDate,
+  dateRange,
+  daysBetween,
+  isWithinWindow,
+} from "../../src/calendar/index.js";
 import { applicationDates, type IntervalRule, intervalRule, nextDates } from "../../src/interval/index.js";
-import { RatewrightError } from "../../src/quantity/index.js";
+import { quantity, RatewrightError } from "../../src/quantity/index.js";
 
 const problems = (run: () => unknown): string[] => {
   try {
@@ -69,6 +76,7 @@ describe("nextDates", () => {
     expect(next.checked).toEqual(["minimumDays", "maximumDays"]);
     expect(next.notChecked.map(({ code }) => code)).toEqual([
       "interval/unstated/maximumApplications",
+      "interval/unstated/maximumAmount",
       "interval/unstated/window",
       "interval/beyond-the-rule",
     ]);
@@ -82,9 +90,11 @@ describe("nextDates", () => {
       window: { from: "01-01", to: "12-31" },
       source,
     });
-    expect(nextDates({ applied: [], rule, from: "2026-05-01" }).notChecked.map(({ code }) => code)).toEqual([
-      "interval/beyond-the-rule",
-    ]);
+    const amount = quantity(1, "lb/acre", "ai");
+    const full = intervalRule({ ...rule, maximumAmount: { amount, per: "calendar year" } });
+    const next = nextDates({ applied: [], rule: full, from: "2026-05-01", amount });
+    expect(next.notChecked.map(({ code }) => code)).toEqual(["interval/beyond-the-rule"]);
+    expect(next.checked).toContain("maximumAmount");
   });
 
   test("without an application so far, a first date is needed", () => {
@@ -162,6 +172,135 @@ describe("nextDates", () => {
     ]);
   });
 
+  const ai = (value: number) => quantity(value, "lb/acre", "ai:flurprimidol");
+  const yearly = intervalRule({
+    minimumDays: 21,
+    maximumAmount: { amount: ai(2), per: "calendar year" },
+    source,
+  });
+
+  test("amounts: eight at 0.25 of 2, and the ninth in the next year; rounding noise moves nothing", () => {
+    const done = (count: number) =>
+      Array.from({ length: count }, (_, i) => ({ date: addDays("2026-01-05", 21 * i), amount: ai(0.25) }));
+    const ask = (count: number, amount = ai(0.25)) =>
+      nextDates({ applied: done(count), rule: yearly, amount });
+    expect(ask(7).decidedBy?.code).toBe("interval/minimum");
+    expect(ask(8).earliestByStatedRules).toBe("2027-01-01");
+    expect(ask(8).decidedBy).toMatchObject({
+      code: "interval/maximum-amount",
+      params: { used: 2, maximum: 2, unit: "lb/acre" },
+    });
+    const tenths = Array.from({ length: 9 }, (_, i) => ({
+      date: addDays("2026-01-05", 21 * i),
+      amount: ai(7.3),
+    }));
+    const rule = intervalRule({ maximumAmount: { amount: ai(73), per: "calendar year" }, source });
+    expect(nextDates({ applied: tenths, rule, amount: ai(7.3) }).reasons).toEqual([]);
+    // The same dose in another unit.
+    expect(ask(7, quantity(0.28021, "kg/ha", "ai:flurprimidol")).decidedBy?.code).toBe("interval/minimum");
+    expect(ask(7, quantity(0.281, "kg/ha", "ai:flurprimidol")).decidedBy?.code).toBe(
+      "interval/maximum-amount",
+    );
+  });
+
+  test("an amount that no period holds, one of another stuff, and none at all", () => {
+    expect(
+      problems(() => nextDates({ applied: [], from: "2026-05-01", rule: yearly, amount: ai(2.1) })),
+    ).toEqual(["infeasible amount"]);
+    const product = quantity(4, "lb/acre", "product");
+    const other = nextDates({
+      applied: [{ date: "2026-05-01", amount: product }],
+      rule: yearly,
+      amount: product,
+    });
+    expect(other.notChecked.map(({ code }) => code)).toEqual(
+      expect.arrayContaining(["interval/other-substance", "interval/unknown-amounts"]),
+    );
+    expect(other.checked).toEqual(["minimumDays"]);
+    const none = nextDates({ applied: ["2026-05-01"], rule: yearly });
+    expect(none.notChecked.map(({ code }) => code)).toEqual(
+      expect.arrayContaining(["interval/no-amount", "interval/unknown-amounts"]),
+    );
+    const volume = quantity(1, "fl oz/acre", "ai:flurprimidol");
+    expect(
+      problems(() => nextDates({ applied: [], from: "2026-05-01", rule: yearly, amount: volume })),
+    ).toEqual(["unit/mismatch amount"]);
+    expect(
+      problems(() =>
+        intervalRule({ maximumAmount: { amount: quantity(1, "lb"), per: "calendar year" } as never, source }),
+      ),
+    ).toEqual(["unit/mismatch rule.maximumAmount.amount"]);
+  });
+
+  test("twelve rolling months: free again on the same day of the next year", () => {
+    const rule = intervalRule({ maximumApplications: { count: 2, per: "12 rolling months" }, source });
+    const ask = (...applied: CivilDate[]) => nextDates({ applied, rule }).earliestByStatedRules;
+    expect(ask("2026-05-01", "2026-10-15")).toBe("2027-05-01");
+    expect(ask("2024-02-29", "2024-10-15")).toBe("2025-02-28");
+    expect(ask("2026-05-01", "2027-05-01")).toBe("2027-05-01");
+    expect(ask("2026-05-01", "2027-04-30")).toBe("2027-05-01");
+    expect(
+      nextDates({ applied: ["2026-05-01", "2026-10-15", "2027-04-30"], rule }).findings.map(
+        ({ code }) => code,
+      ),
+    ).toEqual(["interval/more-than-stated"]);
+  });
+
+  test("closed times, weekdays and events move it on, each with its reason", () => {
+    const rule = intervalRule({
+      minimumDays: 14,
+      closed: [
+        { from: "06-15", to: "08-15", why: "heat" },
+        { from: "2026-08-16", to: "2026-08-18" },
+      ],
+      source,
+    });
+    const next = nextDates({
+      applied: ["2026-06-05"],
+      rule,
+      avoid: { weekdays: [6, 7], times: [{ from: "2026-08-19", to: "2026-08-21", why: "tournament" }] },
+    });
+    expect(next.earliestByStatedRules).toBe("2026-08-24");
+    expect(next.reasons.map(({ code }) => code)).toEqual([
+      "interval/minimum",
+      "interval/closed",
+      "interval/closed",
+      "interval/avoided",
+      "interval/avoided",
+      "interval/avoided",
+    ]);
+    expect(next.decidedBy?.source).toBeUndefined();
+    expect(nextDates({ applied: ["2026-07-01"], rule }).findings[0]?.code).toBe("interval/in-closed-time");
+    const bad = { weekdays: [0], times: [] };
+    expect(problems(() => nextDates({ applied: ["2026-06-05"], rule, avoid: bad }))).toEqual([
+      "range avoid.weekdays[0]",
+    ]);
+    expect(
+      problems(() =>
+        nextDates({ applied: ["2026-06-05"], rule, avoid: { weekdays: [1, 2, 3, 4, 5, 6, 7] } }),
+      ),
+    ).toEqual(["infeasible avoid.weekdays"]);
+    const never = intervalRule({
+      window: { from: "06-20", to: "06-30" },
+      closed: [{ from: "06-15", to: "08-15" }],
+      source,
+    });
+    expect(problems(() => nextDates({ applied: ["2026-06-05"], rule: never }))).toEqual(["infeasible rule"]);
+    expect(
+      problems(() => intervalRule({ closed: [{ from: "2026-06-05", to: "2026-06-01" }], source })),
+    ).toEqual(["date rule.closed[0].to"]);
+  });
+
+  test("another area does not count", () => {
+    const rule = intervalRule({ minimumDays: 21, source });
+    const applied = [
+      { date: "2026-05-01", area: "pitch" },
+      { date: "2026-05-15", area: "lawn" },
+    ] as const;
+    expect(nextDates({ applied, area: "pitch", rule }).earliestByStatedRules).toBe("2026-05-22");
+    expect(nextDates({ applied, rule }).earliestByStatedRules).toBe("2026-06-05");
+  });
+
   const windows = fc
     .tuple(fc.integer({ min: 0, max: 364 }), fc.integer({ min: 0, max: 364 }))
     .map((ends) => ends.map((n) => addDays("2026-01-01", n).slice(5)))
@@ -171,7 +310,7 @@ describe("nextDates", () => {
       minimumDays: fc.integer({ min: 0, max: 90 }),
       maximumApplications: fc.record({
         count: fc.integer({ min: 1, max: 4 }),
-        per: fc.oneof(fc.constant("calendar year" as const), windows),
+        per: fc.oneof(fc.constantFrom("calendar year" as const, "12 rolling months" as const), windows),
       }),
       window: windows,
     },
@@ -185,7 +324,9 @@ describe("nextDates", () => {
       return false;
     if (rule.window !== undefined && !isWithinWindow(date, rule.window)) return false;
     const limit = rule.maximumApplications;
-    if (limit === undefined) return true;
+    if (limit === undefined || !("per" in limit)) return true;
+    if (limit.per === "12 rolling months")
+      return applied.filter((a) => addMonths(a, 12) > date && a <= date).length < limit.count;
     if (limit.per === "calendar year")
       return applied.filter((a) => a.slice(0, 4) === date.slice(0, 4)).length < limit.count;
     if (!isWithinWindow(date, limit.per)) return true;
