@@ -1,21 +1,16 @@
+import { nutrientWeights } from "./nutrient-weights.js";
+
 /**
  * Atomic weights, abridged to five significant figures: IUPAC Commission on Isotopic Abundances and
  * Atomic Weights, Prohaska et al., "Standard atomic weights of the elements 2021", Pure and Applied
  * Chemistry 94 (2022) 573-600, table 2.
  */
 export const atomicWeights = {
+  ...nutrientWeights,
   H: 1.008,
   C: 12.011,
-  N: 14.007,
-  O: 15.999,
   Na: 22.99,
-  Mg: 24.305,
-  Si: 28.085,
-  P: 30.974,
-  S: 32.06,
   Cl: 35.45,
-  K: 39.098,
-  Ca: 40.078,
 } as const;
 
 /** An element of which the table holds the weight. */

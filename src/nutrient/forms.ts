@@ -1,4 +1,4 @@
-import { atomicWeights, type Element } from "./atomic-weights.js";
+import { nutrientWeights } from "./nutrient-weights.js";
 
 /** The forms in which a nutrient is stated: element, oxide or ion. */
 export const nutrientForms = {
@@ -51,6 +51,6 @@ const shareOf = (form: string): readonly [string, number] | undefined => {
   if (form === "NO3-N") return ["N", 1];
   const [, element = "N", count, oxygen, oxygens] = /^([A-Z][a-z]?)(\d?)(O(\d?))?$/.exec(form) ?? [];
   if (element === "N" && !oxygen) return undefined;
-  const weight = Number(count || 1) * atomicWeights[element as Element];
-  return [element, weight / (weight + (oxygen ? Number(oxygens || 1) * atomicWeights.O : 0))];
+  const weight = Number(count || 1) * nutrientWeights[element as keyof typeof nutrientWeights];
+  return [element, weight / (weight + (oxygen ? Number(oxygens || 1) * nutrientWeights.O : 0))];
 };

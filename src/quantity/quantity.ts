@@ -278,9 +278,8 @@ export function quantity<
   const S extends PlainSubstance | (string & {}),
 >(value: number, unit: CheckedUnit<U>, of: CheckedSubstance<S>): Quantity<DimensionOf<U>, S>;
 export function quantity(value: number, unit: string, of = "none"): unknown {
-  finite(value, "value");
-  const parts = knownUnit(unit, "unit");
+  const { dimension } = knownUnit(unit, "unit");
   if (of !== "none" && !isSubstance(of))
     fail("substance/unknown", "of", of, "a substance, such as N or product");
-  return new Quantity(value, unit, of, parts.dimension);
+  return new Quantity(value, unit, of, dimension);
 }

@@ -82,9 +82,9 @@ const names: ReadonlySet<string> = /* @__PURE__ */ new Set<string>(substances);
  * ```
  */
 export const isSubstance = (text: string): boolean => {
-  // The text as a whole first: most are one name.
-  if (names.has(text)) return true;
-  return String(text)
+  // The text as a whole first: most are one name, and most calls ask for the same one again.
+  if (text === latest || names.has(text)) return true;
+  const known = String(text)
     .split("/")
     .every(
       (name, place) =>
@@ -92,7 +92,12 @@ export const isSubstance = (text: string): boolean => {
         !(place && isNeutral(name)) &&
         (names.has(name) || /^(product|ai|ae|other|degree-days):[^:\s][^:]*$/.test(name)),
     );
+  if (known) latest = text;
+  return known;
 };
+
+/** The last substance with an id that was found sound: a memory of the check, not of the caller. */
+let latest: string | undefined;
 
 /** The text itself where it is a substance, and a sentence where it is not. */
 export type CheckedSubstance<S extends string> = S extends `${infer T}/${infer B}`
