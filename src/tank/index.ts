@@ -1,4 +1,13 @@
 export {
+  type AmmoniumSulfateMinimum,
+  type AmmoniumSulfateRate,
+  ammoniumSulfateFromHardness,
+  ammoniumSulfateMinimum,
+  type HardnessIon,
+  sulfateCoefficients,
+  type WaterIons,
+} from "./ammonium-sulfate.js";
+export {
   type Amount,
   type AmountInput,
   amountFor,
@@ -13,20 +22,36 @@ export type { MeasuredOut, StrengthDimension } from "./dilution-strength.js";
 export { finishedFrom } from "./finished-from.js";
 export { type Formulation, formulations, isFormulation, type ProductForm } from "./formulation.js";
 export { type CodeScheme, formulationOf } from "./formulation-of.js";
+export { type HalfLife, halfLives } from "./half-lives.js";
+export {
+  type HardnessScheme,
+  type HardnessSchemeId,
+  hardnessClass,
+  hardnessFromIons,
+  hardnessSchemes,
+} from "./hardness.js";
+export {
+  type AlkalineHydrolysis,
+  alkalineHydrolysis,
+  type HydrolysisLoss,
+  hydrolysisLoss,
+  relativeAcidity,
+} from "./hydrolysis.js";
 export { impliedAreaRate } from "./implied-area-rate.js";
+export type { InWater } from "./in-water.js";
 export { type InternationalCode, internationalCodes } from "./international-codes.js";
 export { type LabelRate, type LabelRateInput, labelRate } from "./label-rate.js";
 export type { BetweenSteps, Ladder, LadderId } from "./ladder.js";
 export { ladders } from "./ladders.js";
-export {
-  type LoadAmounts,
-  type LoadProduct,
-  type LoadShare,
-  loadAmounts,
-  type ProductAmount,
-  type ProductLoads,
-  type ReadableStep,
-} from "./load-amounts.js";
+export type {
+  LoadAmounts,
+  LoadProduct,
+  LoadShare,
+  ProductAmount,
+  ProductLoads,
+  ReadableStep,
+} from "./load-amount-types.js";
+export { loadAmounts } from "./load-amounts.js";
 export type { LoadSplit } from "./load-volumes.js";
 export { loadingOrder } from "./loading-order.js";
 export type {
@@ -54,3 +79,12 @@ export type { ProductSubstance, RateBasis, RateDimension, RateOf, RateSubstance,
 export { strengthOf } from "./strength-of.js";
 export { type TankLoad, type TankLoads, tankLoads } from "./tank-loads.js";
 export { type VoteTable, votedKinds, voteTable } from "./vote-table.js";
+export {
+  ammoniumSulfateRates,
+  type CarrierPH,
+  carrierPHs,
+  type HardnessThreshold,
+  hardnessThresholds,
+} from "./water-facts.js";
+export { waterReport } from "./water-report.js";
+export type { WaterProduct, WaterReport, WaterReportInput, WaterTest } from "./water-types.js";

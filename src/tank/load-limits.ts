@@ -1,7 +1,7 @@
 import { exceeds } from "../numeric/index.js";
 import { expectQuantity, type Finding, fail, type Quantity } from "../quantity/index.js";
 import { amountAt } from "./amount-for.js";
-import type { LoadProduct, ProductAmount, ProductLoads } from "./load-amounts.js";
+import type { LoadProduct, ProductAmount, ProductLoads } from "./load-amount-types.js";
 import { expectRate, type RateOf } from "./rate.js";
 import type { TankLoads } from "./tank-loads.js";
 

@@ -1,0 +1,244 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { quantity, RatewrightError } from "../../src/quantity/index.js";
+import {
+  alkalineHydrolysis,
+  ammoniumSulfateFromHardness,
+  ammoniumSulfateMinimum,
+  halfLives,
+  hardnessClass,
+  hardnessFromIons,
+  hydrolysisLoss,
+  relativeAcidity,
+  waterReport,
+} from "../../src/tank/index.js";
+
+const errorOf = (run: () => unknown): RatewrightError => {
+  try {
+    run();
+  } catch (error) {
+    if (error instanceof RatewrightError) return error;
+    throw error;
+  }
+  throw new Error("nothing was thrown");
+};
+
+const hard = (value: number, unit: "mg/L" | "grain/gal" | "grain/imp gal" = "mg/L") =>
+  quantity(value, unit, "hardness as CaCO3");
+
+describe("hardness", () => {
+  test("ions, grains and ppm", () => {
+    const water = hardnessFromIons({ Ca: quantity(100, "mg/L", "Ca"), Mg: quantity(40, "ppm w/w", "Mg") });
+    // 2.497 x 100 + 4.118 x 40, factors as printed.
+    expect(water.in("mg/L")).toBeCloseTo(249.7 + 164.72, 0);
+    // 64.79891 mg in 231 in3 of 16.387064 mL; in 4.54609 L.
+    expect(hard(1, "grain/gal").in("mg/L")).toBeCloseTo(64.79891 / (0.231 * 16.387064), 10);
+    expect(hard(1, "grain/imp gal").in("mg/L")).toBeCloseTo(64.79891 / 4.54609, 10);
+  });
+
+  test("classes by whole mg/L", () => {
+    const usgs = (value: number) => hardnessClass(hard(value), "USGS");
+    expect([0, 60, 60.4, 60.5, 120, 121, 180, 180.5, 900].map(usgs)).toEqual([
+      "soft",
+      "soft",
+      "soft",
+      "moderately hard",
+      "moderately hard",
+      "hard",
+      "hard",
+      "very hard",
+      "very hard",
+    ]);
+    expect([75, 76, 150, 151, 300, 301].map((value) => hardnessClass(hard(value), "Vermont"))).toEqual([
+      "soft",
+      "moderately hard",
+      "moderately hard",
+      "hard",
+      "hard",
+      "very hard",
+    ]);
+    expect(hardnessClass(hard(11, "grain/gal"), "USGS")).toBe("very hard");
+  });
+
+  test("what is wrong is named", () => {
+    const Ca = quantity(100, "mg/L", "Ca");
+    expect(errorOf(() => hardnessFromIons({ Ca } as never)).path).toBe("Mg");
+    expect(errorOf(() => hardnessFromIons({ Ca, Mg: quantity(-1, "mg/L", "Mg") })).path).toBe("Mg");
+    expect(errorOf(() => hardnessFromIons({ Ca, Mg: Ca as never })).code).toBe("substance/mismatch");
+    expect(errorOf(() => hardnessClass(hard(-1), "USGS")).code).toBe("range");
+    expect(errorOf(() => hardnessClass(hard(1), "toString" as never)).problems[0]?.choices).toEqual([
+      "USGS",
+      "Vermont",
+    ]);
+    expect(errorOf(() => hardnessClass(quantity(1, "psi") as never, "USGS")).path).toBe("hardness");
+  });
+});
+
+describe("ammonium sulfate by the cation equation", () => {
+  const per100 = (ions: Parameters<typeof ammoniumSulfateMinimum>[0]) =>
+    ammoniumSulfateMinimum(ions).minimum.in("lb/gal") * 100;
+
+  test("each cation by its printed coefficient, and only those tested", () => {
+    expect(per100({ K: quantity(1000, "mg/L", "K") })).toBeCloseTo(2, 12);
+    expect(per100({ Na: quantity(1000, "mg/L", "Na") })).toBeCloseTo(5, 12);
+    expect(per100({ Ca: quantity(1000, "mg/L", "Ca") })).toBeCloseTo(9, 12);
+    expect(per100({ Mg: quantity(1000, "mg/L", "Mg") })).toBeCloseTo(14, 12);
+    expect(per100({ Fe: quantity(1000, "mg/L", "Fe") })).toBeCloseTo(42, 12);
+    const some = ammoniumSulfateMinimum({ Ca: quantity(0, "mg/L", "Ca") });
+    expect(some.notCounted).toEqual(["K", "Na", "Mg", "Fe"]);
+    expect(some.text).toContain("minimum by the equation, not the need");
+    expect(errorOf(() => ammoniumSulfateMinimum({})).code).toBe("missing");
+    expect(errorOf(() => ammoniumSulfateMinimum({ Ca: quantity(-1, "mg/L", "Ca") })).path).toBe("Ca");
+  });
+
+  test("the range by hardness holds for every mixture of calcium and magnesium", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 500, noNaN: true }),
+        fc.double({ min: 0, max: 300, noNaN: true }),
+        (ca, mg) => {
+          const ions = { Ca: quantity(ca, "mg/L", "Ca"), Mg: quantity(mg, "mg/L", "Mg") };
+          const { min, max } = ammoniumSulfateFromHardness(hardnessFromIons(ions));
+          const exact = ammoniumSulfateMinimum(ions).minimum.in("lb/gal");
+          expect(exact).toBeGreaterThanOrEqual(min.in("lb/gal") * (1 - 1e-12));
+          expect(exact).toBeLessThanOrEqual(max.in("lb/gal") * (1 + 1e-12));
+        },
+      ),
+    );
+  });
+});
+
+describe("hydrolysis", () => {
+  test("half after a half-life, and the average is the mean of what goes out", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.01, max: 1000, noNaN: true }),
+        fc.double({ min: 0, max: 200, noNaN: true }),
+        (halfLife, time) => {
+          const loss = hydrolysisLoss({ halfLife: quantity(halfLife, "h"), time: quantity(time, "h") });
+          const atEnd = loss.atEnd.in("%");
+          expect(atEnd).toBeCloseTo(100 * (1 - 0.5 ** (time / halfLife)), 8);
+          // Mean over 400 portions, each lost as far as its own time.
+          let sum = 0;
+          for (let i = 0; i < 400; i++) sum += 1 - 0.5 ** ((time * (i + 0.5)) / 400 / halfLife);
+          if (time / halfLife < 20) expect(loss.onAverage.in("%")).toBeCloseTo(sum / 4, 1);
+          expect(loss.onAverage.in("%")).toBeLessThanOrEqual(atEnd + 1e-9);
+        },
+      ),
+    );
+    const small = hydrolysisLoss({ halfLife: quantity(150, "d"), time: quantity(1, "s") });
+    expect(small.onAverage.in("%") / small.atEnd.in("%")).toBeCloseTo(0.5, 6);
+    const none = hydrolysisLoss({ halfLife: quantity(1, "h"), time: quantity(0, "h") });
+    expect([none.atEnd.value, none.onAverage.value]).toEqual([0, 0]);
+  });
+
+  test("the printed half-lives lose half", () => {
+    for (const { active, pH, shortest, longest } of halfLives) {
+      const lostAfter = (each: typeof shortest) =>
+        alkalineHydrolysis({ active, pH, time: quantity(each.value, each.unit) })?.atEnd.map((share) =>
+          share.in("%"),
+        );
+      expect(lostAfter(shortest)?.[1]).toBeCloseTo(50, 9);
+      expect(lostAfter(longest)?.[0]).toBeCloseTo(50, 9);
+    }
+  });
+
+  test("nothing is made up between and beyond the rows", () => {
+    const at = (pH: number, time = quantity(2, "h")) =>
+      alkalineHydrolysis({ active: "Captan", pH, time })?.atEnd.map((share) => share.in("%"));
+    expect(at(4)?.[0]).toBe(0);
+    expect(at(4)?.[1]).toBeCloseTo(100 * (1 - 0.5 ** (2 / 32)), 9);
+    expect(at(6)?.[0]).toBeCloseTo(100 * (1 - 0.5 ** (2 / 32)), 9);
+    expect(at(6)?.[1]).toBeCloseTo(100 * (1 - 0.5 ** (2 / 8)), 9);
+    expect(at(9.5)?.[1]).toBe(100);
+    expect(at(9.5, quantity(0, "h"))).toEqual([0, 0]);
+    expect(alkalineHydrolysis({ active: "dicamba", pH: 8, time: quantity(1, "h") })).toBeUndefined();
+    expect(errorOf(() => alkalineHydrolysis({ active: "captan", pH: 15, time: quantity(1, "h") })).path).toBe(
+      "pH",
+    );
+    expect(errorOf(() => hydrolysisLoss({ halfLife: quantity(0, "h"), time: quantity(1, "h") })).path).toBe(
+      "halfLife",
+    );
+  });
+
+  test("ten times as acid for each step of pH", () => {
+    expect([7, 6, 5].map((pH) => relativeAcidity(pH))).toEqual([1, 10, 100]);
+  });
+});
+
+describe("waterReport", () => {
+  test("ions, pH and time: everything at once", () => {
+    const report = waterReport({
+      test: {
+        pH: 8.2,
+        Ca: quantity(120, "mg/L", "Ca"),
+        Mg: quantity(90, "mg/L", "Mg"),
+        HCO3: quantity(510, "mg/L", "HCO3"),
+      },
+      products: [
+        { id: "f", name: "Fungicide", active: "captan", labelPH: { max: 7 } },
+        { id: "h", name: "Amine", contains: ["amine phenoxy"], active: "2,4-D" },
+      ],
+      timeToEmpty: quantity(20, "min"),
+      ammoniumSulfate: quantity(0.01, "lb/gal", "product:sulfate/spray"),
+    });
+    // 2.497 x 120 + 4.118 x 90 = 670 mg/L: above 35 grains (599), below 40 (685).
+    expect(report.hardness?.in("mg/L")).toBeCloseTo(670.3, 0);
+    expect(report.findings.map(({ code }) => code)).toEqual([
+      "water/hardness",
+      "water/hardness-amine",
+      "water/bicarbonate",
+      "water/sulfate-minimum",
+      "water/sulfate-below-minimum",
+      "water/pH-label",
+      "water/pH-alkaline",
+      "water/hydrolysis",
+    ]);
+    const passed = report.findings[0]?.params.passed;
+    expect(Array.isArray(passed) ? passed.length : 0).toBe(6);
+    expect(report.notChecked.join()).toContain("no half-life of 2,4-D was read");
+    expect(report.ammoniumSulfate?.notCounted).toEqual(["K", "Na", "Fe"]);
+    expect(JSON.parse(JSON.stringify(report)).hardness.of).toBe("hardness as CaCO3");
+  });
+
+  test("soft, slightly acid water raises nothing, and that reads as no approval", () => {
+    const report = waterReport({ test: { pH: 5.5, hardness: hard(50) } });
+    expect(report.findings.map(({ code }) => code)).toEqual(["water/sulfate-range"]);
+    expect(report.notChecked.length).toBeGreaterThan(0);
+    const empty = waterReport({ test: {} });
+    expect(empty.findings).toEqual([]);
+    expect(empty.checked).toEqual([]);
+    expect(empty.notChecked.length).toBeGreaterThanOrEqual(4);
+  });
+
+  test("every problem at once, each with its path", () => {
+    const error = errorOf(() =>
+      waterReport({
+        test: {
+          pH: 15,
+          hardness: hard(-1),
+          Ca: quantity(1, "psi") as never,
+          HCO3: quantity(1, "mg/L", "Ca") as never,
+        },
+        products: [{ id: "a", labelPH: { min: Number.NaN } }],
+        timeToEmpty: quantity(-1, "h"),
+        ammoniumSulfate: quantity(1, "psi") as never,
+      }),
+    );
+    expect(error.problems.map(({ code, path }) => [code, path])).toEqual([
+      ["range", "test.pH"],
+      ["substance/mismatch", "test.Ca"],
+      ["substance/mismatch", "test.HCO3"],
+      ["range", "test.hardness"],
+      ["range", "timeToEmpty"],
+      ["not-finite", "products[0].labelPH.min"],
+      ["unit/mismatch", "ammoniumSulfate"],
+    ]);
+    expect(errorOf(() => waterReport({ test: undefined as never })).path).toBe("test");
+    expect(
+      errorOf(() =>
+        waterReport({ test: { hardness: hard(1) }, ammoniumSulfate: quantity(1, "lb/acre", "product:a") }),
+      ).path,
+    ).toBe("ammoniumSulfate");
+  });
+});
