@@ -2,8 +2,11 @@ import type { LeftOut, PublishedCheck } from "./check.js";
 import { intervalChecks, intervalLeftOut } from "./interval.js";
 import { numericChecks } from "./numeric.js";
 import { nutrientChecks, nutrientLeftOut } from "./nutrient.js";
+import { nutrientInjectionChecks, nutrientInjectionLeftOut } from "./nutrient-injection.js";
 import { nutrientLiquidCostChecks } from "./nutrient-liquids-cost.js";
 import { nutrientRateChecks, nutrientRateLeftOut } from "./nutrient-rates.js";
+import { nutrientSaltChecks, nutrientSaltLeftOut } from "./nutrient-salt.js";
+import { nutrientSeasonChecks, nutrientSeasonLeftOut } from "./nutrient-season.js";
 import { siteChecks, siteLeftOut } from "./site.js";
 import { spreadLeftOut, spreadReadChecks } from "./spread.js";
 import { spreadDerivedChecks } from "./spread-derived.js";
@@ -13,7 +16,14 @@ import { tankChecks, tankLeftOut } from "./tank.js";
 export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   numeric: numericChecks,
   interval: intervalChecks,
-  nutrient: [...nutrientChecks, ...nutrientRateChecks, ...nutrientLiquidCostChecks],
+  nutrient: [
+    ...nutrientChecks,
+    ...nutrientRateChecks,
+    ...nutrientLiquidCostChecks,
+    ...nutrientSeasonChecks,
+    ...nutrientSaltChecks,
+    ...nutrientInjectionChecks,
+  ],
   site: siteChecks,
   spread: [...spreadReadChecks, ...spreadDerivedChecks],
   tank: tankChecks,
@@ -22,7 +32,13 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
 /** Every published example that is left out, by room. */
 export const allLeftOut: Readonly<Record<string, readonly LeftOut[]>> = {
   interval: intervalLeftOut,
-  nutrient: [...nutrientLeftOut, ...nutrientRateLeftOut],
+  nutrient: [
+    ...nutrientLeftOut,
+    ...nutrientRateLeftOut,
+    ...nutrientSeasonLeftOut,
+    ...nutrientSaltLeftOut,
+    ...nutrientInjectionLeftOut,
+  ],
   site: siteLeftOut,
   spread: spreadLeftOut,
   tank: tankLeftOut,

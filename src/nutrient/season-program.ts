@@ -1,0 +1,203 @@
+import {
+  addDays,
+  type CivilDate,
+  civilDate,
+  compareDates,
+  daysBetween,
+  isWithinWindow,
+  windowAround,
+} from "../calendar/index.js";
+import type { Finding, Quantity } from "../quantity/index.js";
+import {
+  type CapName,
+  capNames,
+  capText,
+  type DatedNitrogen,
+  type DayAmount,
+  nitrogenRate,
+  usedAround,
+} from "./nitrogen-caps.js";
+import {
+  type ClosedSeason,
+  type ProgramPlan,
+  plannedParts,
+  type SeasonProgramInput,
+} from "./program-parts.js";
+import { readProgram } from "./read-program.js";
+
+/** What a month gets, beside its target. */
+export interface MonthBalance {
+  readonly month: string;
+  /** `null` where the plan has none for the month. */
+  readonly target: Quantity<"mass/area", "N"> | null;
+  readonly planned: Quantity<"mass/area", "N">;
+}
+
+/** Applications by date. A plan to be checked against label and local rules, never a leave to apply. */
+export interface SeasonProgram {
+  readonly type: "season-program";
+  readonly version: 1;
+  readonly plan: ProgramPlan;
+  readonly applications: readonly DatedNitrogen[];
+  readonly months: readonly MonthBalance[];
+  readonly target: Quantity<"mass/area", "N">;
+  readonly planned: Quantity<"mass/area", "N">;
+  /** What the stated caps and closed seasons leave no room for. */
+  readonly shortfall: Quantity<"mass/area", "N">;
+  readonly findings: readonly Finding[];
+  readonly checked: readonly string[];
+  readonly notChecked: readonly string[];
+}
+
+/** Room below which a rest counts as placed, as a share of the season. */
+const guard = 1e-9;
+
+/** The first day from `date` on, up to `last`, that lies in no closed season. */
+const openDay = (
+  date: CivilDate,
+  last: CivilDate,
+  closed: readonly ClosedSeason[],
+): CivilDate | undefined => {
+  let day = date;
+  while (compareDates(day, last) <= 0) {
+    const shut = closed.find(({ window }) => isWithinWindow(day, window));
+    if (shut === undefined) return day;
+    day = addDays(windowAround(day, shut.window)?.to ?? day, 1);
+  }
+  return undefined;
+};
+
+/**
+ * The applications of a season by date: a target split into applications so that no stated cap is passed.
+ *
+ * - `"fewest applications"`: with a target for every month, each month gets `ceil(target / cap)` equal
+ *   applications; with a total only, the season gets `ceil(total / cap)`. `cap` is the one per application.
+ * - `"even split"`: the total in equal applications, as many as stated or one a month.
+ * - `"growth curve"`: the total shared by the weights of the months (growth potential, clippings of past
+ *   years); each month is then split as for fewest applications.
+ *
+ * Applications lie evenly in their month or season, the first on its first day. One that would pass the
+ * cap of 30 days, or that falls into a closed season, moves to the first day of its month or season that
+ * has room; where none has, what fits goes down and the rest is reported as a shortfall, never squeezed in.
+ * Fixed entries of `applied` count against the caps. Amounts compare at a relative 1e-9.
+ *
+ * @throws RatewrightError `missing` (a target, a weight, a total, a cap's source), `conflict` (caps that
+ *   contradict, months out of order, total beside targets), `range`, `type`, `date`
+ *
+ * Source: monthly rates that add up to the yearly maximum, University of Maryland Extension, "Lawn
+ * fertilizer schedule table", 2023; a yearly need in applications of at most 1 lb N per 1000 ft2,
+ * Michigan State University Extension, "Benefits of using lawn fertilizers containing slow release
+ * nitrogen". Even spacing is common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { quantity, seasonProgram } from "ratewright";
+ * const n = (pounds: number) => quantity(pounds, "lb/1000 ft2", "N");
+ * const program = seasonProgram({
+ *   months: [{ month: "2026-05", target: n(0.9) }, { month: "2026-09", target: n(1.2) }],
+ *   plan: { kind: "fewest applications" },
+ *   caps: { perApplication: { amount: n(0.9), source: "state code" } },
+ * });
+ * program.applications.map(({ date }) => date); // => ["2026-05-01", "2026-09-01", "2026-09-16"]
+ * program.applications.map(({ nitrogen }) => nitrogen.in("lb/1000 ft2")); // => [0.9, 0.6, 0.6]
+ * program.shortfall.in("lb/1000 ft2"); // => 0
+ * ```
+ */
+export const seasonProgram = (input: SeasonProgramInput): SeasonProgram => {
+  const { months, unit, caps, applied, closed, total, plan } = readProgram(input);
+  const log: DayAmount[] = [...applied];
+  const placed: DayAmount[] = [];
+  const findings: Finding[] = [];
+  const room = (date: CivilDate): number =>
+    Math.min(
+      ...capNames.map((name) => {
+        const cap = caps[name];
+        return cap === undefined ? Number.POSITIVE_INFINITY : cap - usedAround(name, log, date);
+      }),
+    );
+  const small = guard * total;
+  const place = (date: CivilDate, amount: number): void => {
+    const entry = { date, amount };
+    log.push(entry);
+    placed.push(entry);
+  };
+  let short = 0;
+  // Two on one day would be one application.
+  const taken = (day: CivilDate): boolean => log.some(({ date }) => date === day);
+  for (const part of plannedParts({ months, plan, total, most: caps.perApplication })) {
+    let rest = part.amount;
+    let best: CivilDate | undefined;
+    // First a day that takes it whole, then the days with some room, in order.
+    for (let day = openDay(part.date, part.last, closed); day !== undefined; ) {
+      if (!taken(day)) {
+        const space = room(day);
+        if (space >= rest - small) {
+          place(day, rest);
+          rest = 0;
+          break;
+        }
+        if (space > small) best ??= day;
+      }
+      day = openDay(addDays(day, 1), part.last, closed);
+    }
+    for (let day = best; rest > small && day !== undefined; ) {
+      const space = taken(day) ? 0 : Math.min(rest, room(day));
+      if (space > small) {
+        place(day, space);
+        rest -= space;
+      }
+      day = openDay(addDays(day, 1), part.last, closed);
+    }
+    if (rest > small) {
+      short += rest;
+      findings.push({
+        code: "program/shortfall",
+        severity: "warning",
+        path: part.path,
+        params: { amount: rest, unit, from: part.date, to: part.last },
+        text: `${Number(rest.toPrecision(4))} ${unit} of nitrogen planned from ${part.date} on has no room by ${part.last} under the stated caps and closed seasons.`,
+      });
+    } else if (placed.at(-1)?.date !== part.date) {
+      findings.push({
+        code: "program/moved",
+        severity: "note",
+        path: part.path,
+        params: { from: part.date, to: placed.at(-1)?.date ?? part.date },
+        text: `An application planned for ${part.date} moved to ${placed.at(-1)?.date}, or was split, for want of room before.`,
+      });
+    }
+  }
+  placed.sort((a, b) => daysBetween(b.date, a.date));
+  const planned = placed.reduce((sum, { amount }) => sum + amount, 0);
+  return {
+    type: "season-program",
+    version: 1,
+    plan: input.plan,
+    applications: placed.map(({ date, amount }) => ({
+      date: civilDate(date),
+      nitrogen: nitrogenRate(amount, unit),
+    })),
+    months: months.map(({ month, target }) => ({
+      month,
+      target: target === undefined ? null : nitrogenRate(target, unit),
+      planned: nitrogenRate(
+        placed.reduce((sum, { date, amount }) => (date.startsWith(month) ? sum + amount : sum), 0),
+        unit,
+      ),
+    })),
+    target: nitrogenRate(total, unit),
+    planned: nitrogenRate(planned, unit),
+    shortfall: nitrogenRate(short, unit),
+    findings,
+    checked: [
+      ...capNames.filter((name) => caps[name] !== undefined).map((name) => `the stated cap ${capText[name]}`),
+      ...closed.map(({ window }) => `closed from ${window.from} to ${window.to}`),
+    ],
+    notChecked: [
+      ...capNames
+        .filter((name: CapName) => caps[name] === undefined)
+        .map((name) => `a cap ${capText[name]}: none was stated`),
+      "soluble nitrogen, phosphorus, weather, soil and all other rules",
+    ],
+  };
+};

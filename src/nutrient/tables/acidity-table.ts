@@ -1,0 +1,49 @@
+import { type Citation, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+
+/** One printed potential acidity; below zero for a base. */
+export interface AcidityRow {
+  readonly material: string;
+  readonly value: number;
+  /** Percent of nitrogen that the source prints with the material, where it does. */
+  readonly nitrogenPercent?: number;
+  readonly doubtful?: string;
+}
+
+/** What a table states its figures per: nitrogen, or product. */
+export type AcidityBasis = "CaCO3 equivalent/N" | "CaCO3 equivalent/product";
+
+/** A printed table of potential acidity, in one unit. */
+export interface AcidityTable<B extends AcidityBasis> {
+  readonly of: B;
+  /** `lb/lb`, `% w/w` (pounds per 100 lb) or `lb/US ton`. */
+  readonly unit: "lb/lb" | "% w/w" | "lb/US ton";
+  readonly source: Citation;
+  readonly rows: readonly AcidityRow[];
+}
+
+/**
+ * The potential acidity that a table prints for a material, per nitrogen or per product as the table does.
+ *
+ * @param table - one of the tables by source, such as `californiaAcidity`
+ * @param material - as the table names it
+ * @throws RatewrightError `type` for a material that is not in the table, with the names that are
+ *
+ * Source: the table's own.
+ *
+ * @example
+ * ```ts
+ * import { californiaAcidity, tabulatedAcidity } from "ratewright";
+ * tabulatedAcidity(californiaAcidity, "calcium nitrate").in("lb/lb"); // => -1.29
+ * ```
+ */
+export const tabulatedAcidity = <B extends AcidityBasis>(
+  table: AcidityTable<B>,
+  material: string,
+): Quantity<"mass/mass", B> => {
+  const row = table?.rows?.find((one) => one.material === material);
+  if (row === undefined) {
+    const names = (table?.rows ?? []).map((one) => one.material).join(", ");
+    return fail("type", "material", material, `a material of the table: ${names}`);
+  }
+  return quantityOf(row.value, table.unit, table.of, "material") as unknown as Quantity<"mass/mass", B>;
+};
