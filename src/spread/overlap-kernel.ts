@@ -38,17 +38,21 @@ export const overlapInto = (
 ): number => {
   const period = mirror === undefined ? k : 2 * k;
   const n = catches.length;
-  bins.fill(0, 0, period);
-  let j = 0;
-  for (let i = 0; i < n; i++) {
-    bins[j] = (bins[j] as number) + (catches[i] as number);
-    if (++j === period) j = 0;
+  for (let j = 0; j < period; j++) {
+    let sum = 0;
+    for (let i = j; i < n; i += period) sum += catches[i] as number;
+    bins[j] = sum;
   }
   if (mirror === undefined) return period;
-  j = mod(k - mirror, period);
-  for (let i = 0; i < n; i++) {
-    bins[j] = (bins[j] as number) + (catches[i] as number);
-    if (--j < 0) j = period - 1;
+  // The mirrored passes put down at j what the others put down at its mirror image: both get the sum.
+  let image = mod(k - mirror, period);
+  for (let j = 0; j < period; j++) {
+    if (j <= image) {
+      const sum = (bins[j] as number) + (bins[image] as number);
+      bins[j] = sum;
+      bins[image] = sum;
+    }
+    if (--image < 0) image = period - 1;
   }
   return period;
 };
