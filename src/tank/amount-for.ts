@@ -73,6 +73,7 @@ export type AnyAmountInput = Omit<AmountInput<ProductForm, string, NeutralSubsta
 export const amountAt = (
   input: AnyAmountInput,
   at: string,
+  areaPath: string = "area",
 ): Quantity<"mass", string> | Quantity<"volume", string> => {
   const { form } = input;
   if (form !== "dry" && form !== "liquid") fail("type", `${at}form`, form, '"dry" or "liquid"');
@@ -81,6 +82,14 @@ export const amountAt = (
   const measure = form === "dry" ? "mass" : "volume";
   if (top !== measure && input.density === undefined) {
     fail("missing", `${at}density`, undefined, `a density: the rate is a ${top} and the product is ${form}`);
+  }
+  if (basis === "area" && input.area === undefined) {
+    fail(
+      "missing",
+      areaPath,
+      undefined,
+      `${areaPath === "area" ? "an area" : "a volume of spray per area"}, for the rate is per area`,
+    );
   }
   const extent = basis === "area" ? areaOf(input.area) : sprayVolumeOf(input.sprayVolume);
   const total = (rate as Quantity<"mass/area", "product">).times(extent as Quantity<"area", "none">);

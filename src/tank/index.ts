@@ -17,6 +17,14 @@ export { areaPerTank } from "./area-per-tank.js";
 export { type TankCaution, tankCautions } from "./cautions.js";
 export { concentrateFor, type Dilution } from "./concentrate-for.js";
 export { consensusOrder } from "./consensus-order.js";
+export {
+  type ContainerRinse,
+  containerRinse,
+  type RinseRule,
+  type RinseRuleId,
+  rinsateGoes,
+  rinseRules,
+} from "./container-rinse.js";
 export { type DilutionAmounts, dilutionAmounts, type PartsReading } from "./dilution-amounts.js";
 export type { MeasuredOut, StrengthDimension } from "./dilution-strength.js";
 export { finishedFrom } from "./finished-from.js";
@@ -40,6 +48,9 @@ export {
 export { impliedAreaRate } from "./implied-area-rate.js";
 export type { InWater } from "./in-water.js";
 export { type InternationalCode, internationalCodes } from "./international-codes.js";
+export { type JarReading, type JarSign, jarCannotShow, jarFailures, jarReadings } from "./jar-facts.js";
+export { fixedJarAmount, type TwoJarReading, twoJarReading } from "./jar-reading.js";
+export { type JarAmount, type JarProduct, type JarStep, type JarTest, jarTest } from "./jar-test.js";
 export { type LabelRate, type LabelRateInput, labelRate } from "./label-rate.js";
 export type { BetweenSteps, Ladder, LadderId } from "./ladder.js";
 export { ladders } from "./ladders.js";
@@ -76,8 +87,10 @@ export { type MixToFinish, mixToFinish } from "./mix-to-finish.js";
 export { type PairVotes, pairVotes, type Standing } from "./pair-votes.js";
 export { perVolume } from "./per-volume.js";
 export type { ProductSubstance, RateBasis, RateDimension, RateOf, RateSubstance, Recipe } from "./rate.js";
+export { rinseResidue } from "./rinse-residue.js";
 export { strengthOf } from "./strength-of.js";
 export { type TankLoad, type TankLoads, tankLoads } from "./tank-loads.js";
+export { rinsesFor, type TankRinse, tankRinse } from "./tank-rinse.js";
 export { type VoteTable, votedKinds, voteTable } from "./vote-table.js";
 export {
   ammoniumSulfateRates,
