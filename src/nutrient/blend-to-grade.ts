@@ -1,6 +1,7 @@
 import { checks, expectQuantity, fail, Quantity } from "../quantity/index.js";
 import { type Analysis, analysis, type Nutrient, percentOf } from "./analysis.js";
 import type { Fertilizer } from "./fertilizer.js";
+import { checkMaterials } from "./materials.js";
 import { type NutrientsSupplied, nutrientsSupplied } from "./nutrients-supplied.js";
 import { solveLinear } from "./solve-linear.js";
 import { sumOfSupplies } from "./sum-of-supplies.js";
@@ -71,20 +72,6 @@ export const blendToGrade = (input: {
   door.run(() => checkMaterials(input.materials));
   door.done();
   return solve(batch as Quantity<"mass", "none">, grade as Analysis, input.materials);
-};
-
-/** Takes a list of materials with ids of their own, or throws. */
-export const checkMaterials = (materials: readonly Fertilizer[]): void => {
-  if (!Array.isArray(materials) || materials.length === 0) {
-    fail("missing", "materials", materials, "at least one record made by fertilizer");
-  }
-  materials.forEach((material, i) => {
-    if (material?.type !== "fertilizer") {
-      fail("type", `materials[${i}]`, material, "a record made by fertilizer");
-    }
-    const twin = materials.findIndex(({ id }) => id === material.id);
-    if (twin < i) fail("duplicate", `materials[${i}].id`, material.id, `another id than materials[${twin}]`);
-  });
 };
 
 const solve = (batch: Quantity<"mass", "none">, grade: Analysis, materials: readonly Fertilizer[]): Blend => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { exists, filesBelow, read, rooms, sourceFiles } from "../house/sources.js";
+import { exists, filesBelow, read, rooms, sourceFiles, subpaths } from "../house/sources.js";
 import { type Block, blocksOfPage, blocksOfSource, runBlock } from "./blocks.js";
 
 const pages = ["README.md", ...filesBelow("docs").filter((path) => /^docs\/[^/]+\.md$/.test(path))];
@@ -9,7 +9,11 @@ const blocks = [
 ];
 
 const modules: Record<string, unknown> = { ratewright: await import("../../src/index.js") };
-for (const room of rooms()) modules[`ratewright/${room}`] = await import(`../../src/${room}/index.ts`);
+for (const part of [...rooms(), ...subpaths()]) {
+  // Not one template: the bundler of the tests reads those as one folder deep.
+  const path = new URL(`../../src/${part}/index.ts`, import.meta.url).href;
+  modules[`ratewright/${part}`] = await import(path);
+}
 
 describe("the examples of the documentation do what they say", () => {
   it("are there", () => {

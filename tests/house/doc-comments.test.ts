@@ -2,7 +2,7 @@ import { join } from "node:path";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
 import { withoutExample } from "./doc-comments-exceptions.js";
-import { rooms, root } from "./sources.js";
+import { rooms, root, subpaths } from "./sources.js";
 
 interface Exported {
   readonly name: string;
@@ -14,7 +14,10 @@ interface Exported {
 const exportedFunctions = (): Exported[] => {
   const config = ts.readConfigFile(join(root, "src/tsconfig.json"), ts.sys.readFile);
   const { options } = ts.parseJsonConfigFileContent(config.config, ts.sys, join(root, "src"));
-  const files = rooms().map((room) => ({ room, path: join(root, `src/${room}/index.ts`) }));
+  const files = [...rooms(), ...subpaths()].map((room) => ({
+    room,
+    path: join(root, `src/${room}/index.ts`),
+  }));
   const program = ts.createProgram(
     files.map(({ path }) => path),
     options,

@@ -21,8 +21,10 @@ const floorOf: Readonly<Record<string, number>> = {
   quantity: 1,
 };
 
-/** Packages that a room may import, with the reason. The core has none. */
-const packagesOfRoom: Readonly<Record<string, Readonly<Record<string, string>>>> = {};
+/** Packages that a subpath of a room may import, with the reason. The rooms themselves import none. */
+const packagesOfSubpath: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  "nutrient/blend": { highs: "linear programming, with shadow prices" },
+};
 
 interface Import {
   readonly from: string;
@@ -33,6 +35,9 @@ const importsOf = (path: string, text: string): Import[] =>
   ts
     .preProcessFile(text, true, true)
     .importedFiles.map(({ fileName }) => ({ from: path, specifier: fileName }));
+
+/** The subpath of a room in which a file lies: `nutrient/blend`. */
+const subpathOf = (path: string): string | undefined => /^src\/([^/]+\/[^/]+)\//.exec(path)?.[1];
 
 const roomOf = (path: string): string | undefined => /^src\/([^/]+)\//.exec(path)?.[1];
 
@@ -46,13 +51,17 @@ const fault = (imported: Import): string | undefined => {
   const where = `${from} imports "${specifier}"`;
   const room = roomOf(from);
   if (!specifier.startsWith(".")) {
-    const known = room === undefined ? undefined : packagesOfRoom[room]?.[specifier];
+    const known = packagesOfSubpath[subpathOf(from) ?? ""]?.[specifier];
     return known === undefined ? `${where}: a package that is not in the table` : undefined;
   }
   if (!specifier.endsWith(".js")) return `${where}: write the extension .js`;
   const to = target(imported);
   if (!to.startsWith("src/")) return `${where}: outside of src`;
   const other = roomOf(to);
+  const part = subpathOf(to);
+  if (part !== undefined && packagesOfSubpath[part] !== undefined && subpathOf(from) !== part) {
+    return `${where}: a subpath that loads a package is no part of the room`;
+  }
   if (room === undefined) {
     return other !== undefined && to === `src/${other}/index.ts`
       ? undefined
@@ -123,6 +132,11 @@ describe("the floors of the house", () => {
     expect(faulty("src/nutrient/a.ts", "./b")).toMatch(/extension/);
     expect(faulty("src/nutrient/a.ts", "node:fs")).toMatch(/package/);
     expect(faulty("src/index.ts", "./quantity/units.js")).toMatch(/index of a room/);
+    expect(faulty("src/nutrient/a.ts", "highs")).toMatch(/package/);
+    expect(faulty("src/nutrient/a.ts", "./blend/index.js")).toMatch(/no part of the room/);
+    expect(faulty("src/index.ts", "./nutrient/blend/index.js")).toMatch(/no part of the room/);
+    expect(faulty("src/nutrient/blend/a.ts", "highs")).toBe("nothing");
+    expect(faulty("src/nutrient/blend/a.ts", "../index.js")).toBe("nothing");
     expect(faulty("src/nutrient/a.ts", "../quantity/index.js")).toBe("nothing");
     expect(faulty("src/nutrient/a.ts", "../site/index.js")).toBe("nothing");
     expect(faulty("src/nutrient/a.ts", "./b.js")).toBe("nothing");

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { exists, read, rooms, sourceFiles, trackedFiles } from "./sources.js";
+import { exists, read, rooms, sourceFiles, subpaths, trackedFiles } from "./sources.js";
 
 const topLevel = new Set([
   ".ci",
@@ -43,6 +43,8 @@ interface Manifest {
   readonly name: string;
   readonly exports: Readonly<Record<string, unknown>>;
   readonly dependencies?: Readonly<Record<string, string>>;
+  readonly peerDependencies?: Readonly<Record<string, string>>;
+  readonly peerDependenciesMeta?: Readonly<Record<string, { readonly optional?: boolean }>>;
 }
 
 const entry = (folder: string): unknown => {
@@ -69,9 +71,9 @@ describe("the repository", () => {
     expect(long).toEqual([]);
   });
 
-  it("exports the root and every room, as ES module and as CommonJS", () => {
+  it("exports the root, every room and every subpath of one, as ES module and as CommonJS", () => {
     const wanted: Record<string, unknown> = { ".": entry(""), "./package.json": "./package.json" };
-    for (const room of rooms()) wanted[`./${room}`] = entry(`${room}/`);
+    for (const part of [...rooms(), ...subpaths()]) wanted[`./${part}`] = entry(`${part}/`);
     expect(manifest.exports).toEqual(wanted);
   });
 
@@ -80,8 +82,18 @@ describe("the repository", () => {
     expect(rooms().filter((room) => !index.includes(`"./${room}/index.js"`))).toEqual([]);
   });
 
-  it("has no dependencies at run time", () => {
+  it("re-exports no subpath from a room: who imports the room does not load what it needs", () => {
+    const loaded = subpaths().filter((part) => {
+      const room = part.split("/")[0] as string;
+      return read(`src/${room}/index.ts`).includes(`./${part.slice(room.length + 1)}/`);
+    });
+    expect(loaded).toEqual([]);
+  });
+
+  it("has no dependencies at run time, but for optional ones that a subpath loads", () => {
     expect(manifest.dependencies ?? {}).toEqual({});
+    const optional = Object.entries(manifest.peerDependenciesMeta ?? {}).filter(([, meta]) => meta.optional);
+    expect(optional.map(([name]) => name)).toEqual(Object.keys(manifest.peerDependencies ?? {}));
   });
 
   it("names no machine, no registry host and nothing of how it was made", () => {

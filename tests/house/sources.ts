@@ -39,6 +39,15 @@ export const rooms = (): string[] =>
     .map((entry) => entry.name)
     .sort();
 
+/** The parts of a room with an entry of their own, `nutrient/blend`: what needs a package that the room does not load. */
+export const subpaths = (): string[] =>
+  rooms().flatMap((room) =>
+    readdirSync(join(root, "src", room), { withFileTypes: true })
+      .filter((entry) => entry.isDirectory() && exists(`src/${room}/${entry.name}/index.ts`))
+      .map((entry) => `${room}/${entry.name}`)
+      .sort(),
+  );
+
 /** The files under version control; in a copy without a history, the files that are there. */
 export const trackedFiles = (): string[] => {
   try {

@@ -1,0 +1,346 @@
+import { checks, expectQuantity, fail, Quantity, RatewrightError } from "../../quantity/index.js";
+import { type NutrientsSupplied, nutrientsSupplied } from "../index.js";
+import { checkMaterials } from "../materials.js";
+import { sumOfSupplies } from "../sum-of-supplies.js";
+import type { LeastCostBlendInput } from "./blend-input.js";
+import { type LimitRow, limitRows, nitrogenColumns } from "./blend-limits.js";
+import { type LinearAnswer, type LinearProgram, loadSolver } from "./linear-program.js";
+import { missedLimits } from "./missed-limits.js";
+
+/** A material in the cheapest batch. */
+export interface LeastCostPart<C extends string> {
+  readonly product: string;
+  readonly amount: Quantity<"mass", `product:${string}`>;
+  readonly cost: Quantity<`money:${C}`, "none">;
+  /** Of a material that is left out: the price below which it would come in. */
+  readonly entersBelow?: Quantity<`money:${C}/mass`, "none">;
+}
+
+/** One limit at the cheapest batch. */
+export interface BlendLimitStanding<C extends string> {
+  /** What is limited and on which side: `"N least"`, `"slow share least"`, `"urea most"`. */
+  readonly id: string;
+  readonly path: string;
+  readonly bound: Quantity<string, string>;
+  /** What the batch has. */
+  readonly at: Quantity<string, string>;
+  readonly binds: boolean;
+  /** What the whole batch would cost less for one step of relaxing; zero where the limit does not bind. */
+  readonly shadowPrice: Quantity<`money:${C}`, "none">;
+  /** The step, in words: `"1 % N of the batch"`. */
+  readonly per: string;
+  /**
+   * `"exact"` where the price holds for a small step; `"stepwise"` where several limits meet at one point, so
+   * that the price was found by relaxing this limit alone by a thousandth.
+   */
+  readonly priced: "exact" | "stepwise";
+}
+
+/** What {@link leastCostBlend} gives. */
+export interface LeastCostBlend<C extends string> {
+  readonly parts: readonly LeastCostPart<C>[];
+  readonly filler: Quantity<"mass", "other:filler">;
+  readonly cost: Quantity<`money:${C}`, "none">;
+  readonly limits: readonly BlendLimitStanding<C>[];
+  readonly supplied: NutrientsSupplied<"mass">;
+}
+
+/**
+ * The cheapest batch of materials, and filler where it has a price, that keeps to limits on nutrients, slow
+ * share, salt index and acidity; with the limits that bind and what relaxing each would save.
+ *
+ * Equation: minimize `sum of p_i m_i` subject to `sum of m_i = W`, `l_j W <= sum of a_ij m_i <= u_j W`,
+ * `sum of (s_i - s n_i) m_i >= 0`, `sum of z_i m_i <= z W`, `sum of c_i m_i <= c W`, `0 <= m_i <= stock`
+ *
+ * - `m_i` weight of a material, `p_i` its price; `W` weight of the batch
+ * - `a_ij` percent of a nutrient, between `l_j` and `u_j` in the batch
+ * - `n_i`, `s_i` total and slow nitrogen, percent of product; `s` least slow share of the nitrogen
+ * - `z_i` salt index by weight, at most `z`; `c_i` potential acidity, at most `c`. Filler counts 0 for both.
+ *
+ * The shadow price of a limit is what one step of relaxing saves on the batch, for a small step: at a wider
+ * one other materials come in. It is checked by relaxing each binding limit a little and solving again.
+ *
+ * Range: two or more materials in practice; weights and prices of zero or more. A salt index by weight adds up
+ * by weight; an index per unit does not, and is refused.
+ *
+ * Needs the package `highs` (a linear-programming solver in WebAssembly) beside this library; nothing
+ * else here loads it.
+ *
+ * @throws RatewrightError (as a rejection) `infeasible` with one problem for each limit that is missed in
+ *   the batch that comes nearest, and by how much; `missing` where a limited property is not stated for a material;
+ *   `conflict`, `duplicate`, `range`, `unit/mismatch`, `substance/mismatch`
+ *
+ * Source: linear programming; the tests solve the same problems with another solver.
+ *
+ * @example
+ * ```ts
+ * import { fertilizer, money, quantity } from "ratewright";
+ * import { leastCostBlend } from "ratewright/nutrient/blend";
+ * const perTon = (amount: number) => money(amount, "USD").per(quantity(1, "US ton"));
+ * const blend = await leastCostBlend({
+ *   batch: quantity(2000, "lb"),
+ *   materials: [
+ *     { product: fertilizer({ id: "urea", analysis: "46-0-0" }), price: perTon(460) },
+ *     { product: fertilizer({ id: "sulfate", analysis: "21-0-0-24S" }), price: perTon(300) },
+ *     { product: fertilizer({ id: "potash", analysis: "0-0-60" }), price: perTon(480) },
+ *   ],
+ *   filler: perTon(40),
+ *   limits: {
+ *     nutrients: [
+ *       { least: quantity(23, "% w/w", "N/product") },
+ *       { least: quantity(12, "% w/w", "K2O/product") },
+ *     ],
+ *   },
+ * });
+ * blend.parts.map(({ product, amount }) => [product, Number(amount.in("lb").toFixed(3))]);
+ * // => [["urea", 1000], ["sulfate", 0], ["potash", 400]]
+ * Number(blend.cost.in("money:USD").toFixed(6)); // => 338
+ * Number(blend.limits[0]?.shadowPrice.in("money:USD").toFixed(4)); // => 9.1304
+ * ```
+ */
+export const leastCostBlend = async <const C extends string>(
+  input: LeastCostBlendInput<C>,
+): Promise<LeastCostBlend<C>> => {
+  const problem = readProblem(input as LeastCostBlendInput<string>);
+  const solve = await loadSolver();
+  const answer = solve(problem.program);
+  if (answer === undefined) throw new RatewrightError(missedLimits(problem.program, problem.rows, solve));
+  return describe(problem, answer, solve) as LeastCostBlend<C>;
+};
+
+type Solve = (program: LinearProgram) => LinearAnswer | undefined;
+
+interface ReadProblem {
+  readonly input: LeastCostBlendInput<string>;
+  readonly batch: Quantity<"mass", "none">;
+  readonly rows: readonly LimitRow[];
+  /** In shares of the batch; its first row makes them add up to 1. */
+  readonly program: LinearProgram;
+  /** Prices in money per unit of the batch, and the highest, by which the program is scaled. */
+  readonly prices: readonly number[];
+  readonly scale: number;
+  readonly currency: string;
+}
+
+const readProblem = (input: LeastCostBlendInput<string>): ReadProblem => {
+  const door = checks();
+  const batch = door.run(() =>
+    expectQuantity(input.batch, { dimension: "mass", of: "none", bound: "positive" }, "batch"),
+  );
+  door.run(() => checkMaterials(input.materials?.map?.(({ product }) => product)));
+  if (typeof input.limits !== "object" || input.limits === null) {
+    door.run(() => fail("missing", "limits", input.limits, "limits, at least on one nutrient"));
+  }
+  door.done();
+  const { unit, value } = batch as Quantity<"mass", "none">;
+  const rows = door.run(() => limitRows(input)) ?? [];
+  let currency = "";
+  const priceOf = (price: unknown, path: string): number => {
+    const tag = /^(money:[A-Z]{3})\//.exec(String((price as { unit?: unknown })?.unit))?.[1];
+    if (tag === undefined) return fail("unit/mismatch", path, price, "a price per weight");
+    currency ||= tag;
+    const expected = { dimension: `${currency}/mass`, of: "none", bound: "non-negative" } as const;
+    return expectQuantity(price, expected, path).in(`${currency}/${unit}` as never);
+  };
+  const weigh = (q: unknown, path: string): number =>
+    expectQuantity(q, { dimension: "mass", of: "none", bound: "non-negative" }, path).in(unit as never) /
+    value;
+  const prices = input.materials.map(
+    ({ price }, i) => door.run(() => priceOf(price, `materials[${i}].price`)) ?? 0,
+  );
+  const lower = input.materials.map(({ least }, i) =>
+    least === undefined ? 0 : (door.run(() => weigh(least, `materials[${i}].least`)) ?? 0),
+  );
+  const upper = input.materials.map(({ most }, i) =>
+    most === undefined ? 1 : Math.min(1, door.run(() => weigh(most, `materials[${i}].most`)) ?? 1),
+  );
+  lower.forEach((low, i) => {
+    const high = upper[i] as number;
+    if (low > high) {
+      const path = `materials[${i}].least`;
+      door.run(() =>
+        fail("conflict", path, input.materials[i]?.least, "at most the batch, and the most of this material"),
+      );
+    }
+  });
+  if (input.filler !== undefined) {
+    prices.push(door.run(() => priceOf(input.filler, "filler")) ?? 0);
+    lower.push(0);
+    upper.push(1);
+  }
+  const [fewest, most] = [lower, upper].map((list) => list.reduce((sum, share) => sum + share, 0)) as [
+    number,
+    number,
+  ];
+  const amount = (share: number): string => `${Number((share * value).toPrecision(6))} ${unit}`;
+  if (door.count() === 0 && fewest > 1 + 1e-9) {
+    door.run(() =>
+      fail("infeasible", "materials", amount(fewest), `least amounts that fit into ${amount(1)}`),
+    );
+  }
+  if (door.count() === 0 && most < 1 - 1e-9) {
+    door.run(() => fail("infeasible", "materials", amount(most), `materials for ${amount(1)}, or filler`));
+  }
+  door.done();
+  const scale = Math.max(...prices) || 1;
+  const program: LinearProgram = {
+    cost: prices.map((price) => price / scale),
+    lower,
+    upper,
+    rows: [
+      { coefficients: prices.map(() => 1), lower: 1, upper: 1 },
+      ...rows.map(({ coefficients, side, bound }) => ({
+        coefficients,
+        lower: side === "least" ? bound : Number.NEGATIVE_INFINITY,
+        upper: side === "most" ? bound : Number.POSITIVE_INFINITY,
+      })),
+    ],
+  };
+  return { input, batch: batch as Quantity<"mass", "none">, rows, program, prices, scale, currency };
+};
+
+const describe = (problem: ReadProblem, answer: LinearAnswer, solve: Solve): LeastCostBlend<string> => {
+  const { input, batch, rows, program, prices, scale, currency } = problem;
+  const { unit, value } = batch;
+  const shares = answer.x.map((share) => (Math.abs(share) < 1e-11 ? 0 : share));
+  const money = (amount: number): Quantity<`money:${string}`, "none"> =>
+    new Quantity(amount, currency, "none", currency as `money:${string}`);
+  const perMass = (amount: number): Quantity<`money:${string}/mass`, "none"> =>
+    new Quantity(amount, `${currency}/${unit}`, "none", `${currency}/mass` as `money:${string}/mass`);
+  const parts = input.materials.map(({ product }, i): LeastCostPart<string> => {
+    const share = shares[i] as number;
+    const gap = (answer.columnPrice[i] as number) * scale;
+    const out = share === 0 && (program.upper[i] as number) > 0;
+    return {
+      product: product.id,
+      amount: new Quantity(share * value, unit, `product:${product.id}` as const, "mass"),
+      cost: money(share * value * (prices[i] as number)),
+      ...(out ? { entersBelow: perMass((prices[i] as number) - Math.max(0, gap)) } : {}),
+    };
+  });
+  const filler = input.filler === undefined ? 0 : (shares[input.materials.length] as number);
+  const total = shares.reduce((sum, share, i) => sum + share * (prices[i] as number), 0) * value;
+  const price = shadowPrices(problem, shares, answer, solve);
+  const stocks = input.materials.flatMap(({ product, least, most }, i) =>
+    (["least", "most"] as const).flatMap((side): BlendLimitStanding<string>[] => {
+      const stated = side === "least" ? least : most;
+      if (stated === undefined) return [];
+      const bound = (side === "least" ? program.lower : program.upper)[i] as number;
+      const binds = Math.abs((shares[i] as number) - bound) <= 1e-9;
+      const found = price.ofColumn(i, side, binds);
+      return [
+        {
+          id: `${product.id} ${side}`,
+          path: `materials[${i}].${side}`,
+          bound: stated as never,
+          at: new Quantity((shares[i] as number) * value, unit, "none" as string, "mass" as string),
+          binds,
+          shadowPrice: money(found.price),
+          per: `1 ${unit} of ${product.id}`,
+          priced: found.priced,
+        },
+      ];
+    }),
+  );
+  const standings = rows.map((row, r): BlendLimitStanding<string> => {
+    const at = shownAt(row, shares, nitrogenColumns(input.materials, input.filler !== undefined));
+    const { unit: shownUnit, of, bound } = row.shown;
+    const dimension = row.kind === "salt index" ? "1" : "mass/mass";
+    const met = row.coefficients.reduce((sum, each, i) => sum + each * (shares[i] as number), 0);
+    const binds = Math.abs(met - row.bound) <= 1e-8 * Math.max(1, Math.abs(row.bound));
+    const found = price.ofRow(r, binds);
+    return {
+      id: row.id,
+      path: row.path,
+      bound: new Quantity(bound, shownUnit, of, dimension as string),
+      at: new Quantity(at, shownUnit, of, dimension as string),
+      binds,
+      shadowPrice: money(found.price),
+      per: row.per,
+      priced: found.priced,
+    };
+  });
+  return {
+    parts,
+    filler: new Quantity(filler * value, unit, "other:filler", "mass"),
+    cost: money(total),
+    limits: [...standings, ...stocks],
+    supplied: sumOfSupplies(
+      parts.map(({ amount }, i) =>
+        nutrientsSupplied(amount, (input.materials[i] as never as { product: never }).product),
+      ),
+    ) as NutrientsSupplied<"mass">,
+  };
+};
+
+/** What a batch has of what a limit limits, in the unit in which the limit is shown. */
+const shownAt = (row: LimitRow, shares: readonly number[], nitrogen: readonly number[]): number => {
+  const met = row.coefficients.reduce((sum, each, i) => sum + each * (shares[i] as number), 0);
+  if (row.kind !== "slow share") return met;
+  const total = nitrogen.reduce((sum, each, i) => sum + each * (shares[i] as number), 0);
+  // The row holds slow nitrogen less the wanted share of the total.
+  return total > 0 ? row.shown.bound + (met * 100) / total : 0;
+};
+
+interface Priced {
+  readonly price: number;
+  readonly priced: "exact" | "stepwise";
+}
+
+/** Prices of relaxing, for the whole batch, from the solver and checked by solving again. */
+const shadowPrices = (
+  { input, batch, rows, program, scale }: ReadProblem,
+  shares: readonly number[],
+  answer: LinearAnswer,
+  solve: Solve,
+): {
+  ofRow(r: number, binds: boolean): Priced;
+  ofColumn(i: number, side: "least" | "most", binds: boolean): Priced;
+} => {
+  const none: Priced = { price: 0, priced: "exact" };
+  const whole = scale * batch.value;
+  const compare = (stated: number, step: number, relaxed: LinearProgram, factor: number): Priced => {
+    const again = solve(relaxed);
+    const saved = again === undefined ? stated : Math.max(0, (answer.cost - again.cost) / step);
+    return Math.abs(saved - stated) <= 1e-6 * Math.max(stated, 1e-3)
+      ? { price: Math.max(0, stated) * factor, priced: "exact" }
+      : { price: saved * factor, priced: "stepwise" };
+  };
+  return {
+    ofRow(r, binds) {
+      const row = rows[r] as LimitRow;
+      if (!binds) return none;
+      const sign = row.side === "least" ? 1 : -1;
+      const step = 1e-3 * Math.max(1, Math.abs(row.bound));
+      const relaxed = {
+        ...program,
+        rows: program.rows.map((one, k) =>
+          k !== r + 1
+            ? one
+            : row.side === "least"
+              ? { ...one, lower: one.lower - step }
+              : { ...one, upper: one.upper + step },
+        ),
+      };
+      // A step of the slow share moves the row by the nitrogen in the batch.
+      const nitrogen = nitrogenColumns(input.materials, input.filler !== undefined);
+      const perStep =
+        row.kind === "slow share"
+          ? nitrogen.reduce((sum, each, i) => sum + each * (shares[i] as number), 0) / 100
+          : 1;
+      return compare(sign * (answer.rowPrice[r + 1] as number), step, relaxed, whole * perStep);
+    },
+    ofColumn(i, side, binds) {
+      if (!binds) return none;
+      const bounds = side === "least" ? program.lower : program.upper;
+      const sign = side === "least" ? 1 : -1;
+      const bound = bounds[i] as number;
+      // At zero, or at the whole batch, there is nothing to relax.
+      if (side === "least" ? bound === 0 : bound === 1) return none;
+      const step = Math.min(1e-3, side === "least" ? bound : 1 - bound);
+      const moved = bounds.map((one, k) => (k === i ? one - sign * step : one));
+      const relaxed = side === "least" ? { ...program, lower: moved } : { ...program, upper: moved };
+      return compare(sign * (answer.columnPrice[i] as number), step, relaxed, scale);
+    },
+  };
+};

@@ -1,0 +1,342 @@
+import fc from "fast-check";
+import oracleModule from "javascript-lp-solver";
+import { describe, expect, test } from "vitest";
+import { leastCostBlend } from "../../../src/nutrient/blend/index.js";
+import { fertilizer, percentOf } from "../../../src/nutrient/index.js";
+import { money, quantity, RatewrightError } from "../../../src/quantity/index.js";
+
+// Its types describe another module format than the one that is loaded.
+const oracle = oracleModule as unknown as {
+  Solve(model: unknown): { readonly feasible: boolean; readonly result: number };
+};
+const perTon = (amount: number) => money(amount, "USD").per(quantity(1, "US ton"));
+const materials = [
+  { product: fertilizer({ id: "urea", analysis: "46-0-0" }), price: perTon(460), salt: 74.4, acid: 84 },
+  { product: fertilizer({ id: "sulfate", analysis: "21-0-0-24S" }), price: perTon(300), salt: 69, acid: 110 },
+  {
+    product: fertilizer({ id: "coated", analysis: "39-0-0", nitrogen: { percent: { urea: 4, coated: 35 } } }),
+    price: perTon(900),
+    salt: 27,
+    acid: 71,
+  },
+  { product: fertilizer({ id: "dap", analysis: "18-46-0" }), price: perTon(620), salt: 29.2, acid: 70 },
+  { product: fertilizer({ id: "muriate", analysis: "0-0-60" }), price: perTon(480), salt: 116.2, acid: 0 },
+  { product: fertilizer({ id: "sop", analysis: "0-0-50-17S" }), price: perTon(700), salt: 42.6, acid: 0 },
+  { product: fertilizer({ id: "lime", analysis: "0-0-0-36Ca" }), price: perTon(45), salt: 1, acid: -95 },
+].map(({ salt, acid, ...rest }) => ({
+  ...rest,
+  saltIndex: { scale: "by weight", value: salt } as const,
+  acidity: quantity(acid, "% w/w", "CaCO3 equivalent/product"),
+}));
+const fillerPrice = 40;
+
+interface Wanted {
+  readonly n: number;
+  readonly p: number;
+  readonly k: number;
+  readonly slow: number;
+  readonly salt: number;
+  readonly acid: number;
+}
+
+const blendOf = (wanted: Wanted, change: Partial<Record<string, number>> = {}) => {
+  const w = { ...wanted, ...change };
+  return leastCostBlend({
+    batch: quantity(2000, "lb"),
+    materials,
+    filler: perTon(fillerPrice),
+    limits: {
+      nutrients: [
+        { least: quantity(w.n, "% w/w", "N/product") },
+        { least: quantity(w.p, "% w/w", "P2O5/product") },
+        { least: quantity(w.k, "% w/w", "K2O/product") },
+      ],
+      leastSlowShare: quantity(w.slow, "% w/w", "N:slow/N"),
+      mostSaltIndex: { scale: "by weight", value: w.salt },
+      mostAcidity: quantity(w.acid, "% w/w", "CaCO3 equivalent/product"),
+    },
+  });
+};
+
+/** The same problem for the other solver: what the cheapest ton costs, or nothing. */
+const oracleCost = (w: Wanted): number | undefined => {
+  const variables: Record<string, Record<string, number>> = {
+    filler: { cost: fillerPrice, all: 1, n: 0, p: 0, k: 0, slow: 0, salt: 0, acid: 0 },
+  };
+  for (const { product, price, saltIndex, acidity } of materials) {
+    const n = percentOf(product.analysis, "N");
+    variables[product.id] = {
+      cost: price.in("money:USD/US ton"),
+      all: 1,
+      n,
+      p: percentOf(product.analysis, "P2O5"),
+      k: percentOf(product.analysis, "K2O"),
+      slow: (product.slowNitrogen?.in("% w/w") ?? 0) - (n * w.slow) / 100,
+      salt: saltIndex.value,
+      acid: acidity.in("% w/w"),
+    };
+  }
+  const found = oracle.Solve({
+    optimize: "cost",
+    opType: "min",
+    constraints: {
+      all: { equal: 1 },
+      n: { min: w.n },
+      p: { min: w.p },
+      k: { min: w.k },
+      slow: { min: 0 },
+      salt: { max: w.salt },
+      acid: { max: w.acid },
+    },
+    variables,
+  });
+  return found.feasible ? found.result : undefined;
+};
+
+const usual: Wanted = { n: 20, p: 4, k: 10, slow: 30, salt: 45, acid: 30 };
+
+describe("the cheapest blend", () => {
+  test("costs what another solver says, and is missing where that finds none", async () => {
+    const seen = { solved: 0, missed: 0 };
+    await fc.assert(
+      fc.asyncProperty(
+        fc.record({
+          n: fc.integer({ min: 0, max: 32 }),
+          p: fc.integer({ min: 0, max: 15 }),
+          k: fc.integer({ min: 0, max: 25 }),
+          slow: fc.integer({ min: 0, max: 80 }),
+          salt: fc.integer({ min: 15, max: 90 }),
+          acid: fc.integer({ min: -10, max: 90 }),
+        }),
+        async (wanted) => {
+          const expected = oracleCost(wanted);
+          const found = await blendOf(wanted).catch((error: unknown) => error);
+          seen[expected === undefined ? "missed" : "solved"]++;
+          if (expected === undefined) {
+            expect(found).toBeInstanceOf(RatewrightError);
+            expect((found as RatewrightError).code).toBe("infeasible");
+          } else {
+            const { cost } = found as Awaited<ReturnType<typeof blendOf>>;
+            // The other solver rounds to about 1e-8 of its figures.
+            expect(Math.abs(cost.in("money:USD") - expected)).toBeLessThan(1e-5 * Math.max(1, expected));
+          }
+        },
+      ),
+      { numRuns: 150 },
+    );
+    expect(Math.min(seen.solved, seen.missed)).toBeGreaterThan(20);
+  });
+
+  test("keeps to its limits, adds up to the batch, and its parts add up to its nutrients and its cost", async () => {
+    const blend = await blendOf(usual);
+    const weights = blend.parts.map(({ amount }) => amount.in("lb"));
+    const total = weights.reduce((sum, weight) => sum + weight, blend.filler.in("lb"));
+    expect(total).toBeCloseTo(2000, 6);
+    expect(Math.min(...weights)).toBeGreaterThanOrEqual(0);
+    const nitrogen = weights.reduce(
+      (sum, weight, i) =>
+        sum + (weight * percentOf((materials[i] as (typeof materials)[0]).product.analysis, "N")) / 100,
+      0,
+    );
+    expect(blend.supplied.N?.in("lb")).toBeCloseTo(nitrogen, 9);
+    expect(nitrogen).toBeGreaterThanOrEqual(400 - 1e-6);
+    const slow = blend.supplied["N:slow"]?.in("lb") ?? 0;
+    expect((slow * 100) / nitrogen).toBeGreaterThanOrEqual(30 - 1e-6);
+    const costs = blend.parts.reduce((sum, { cost }) => sum + cost.in("money:USD"), 0);
+    expect(blend.cost.in("money:USD")).toBeCloseTo(costs + blend.filler.in("US ton") * fillerPrice, 9);
+    for (const { id, at, bound } of blend.limits) {
+      const over = at.value - bound.value;
+      expect(id.endsWith("least") ? over : -over, id).toBeGreaterThan(-1e-6);
+    }
+  });
+
+  test("a shadow price is what relaxing its limit alone saves", async () => {
+    const base = await blendOf(usual);
+    const keys = { "N least": "n", "P2O5 least": "p", "K2O least": "k", "slow share least": "slow" } as const;
+    let priced = 0;
+    for (const limit of base.limits) {
+      const key = { ...keys, "salt index most": "salt", "acidity most": "acid" }[limit.id] as keyof Wanted;
+      const step = 0.01;
+      const relaxed = await blendOf(usual, {
+        [key]: usual[key] + (limit.id.endsWith("least") ? -step : step),
+      });
+      const saved = (base.cost.in("money:USD") - relaxed.cost.in("money:USD")) / step;
+      // The slow share is no straight line in its bound; a step of 0.01 leaves a few parts in ten thousand.
+      expect(limit.shadowPrice.in("money:USD"), limit.id).toBeCloseTo(saved, key === "slow" ? 1 : 4);
+      if (limit.binds && saved > 0) priced++;
+      if (!limit.binds) expect(limit.shadowPrice.value).toBe(0);
+    }
+    expect(priced).toBeGreaterThanOrEqual(3);
+  });
+
+  test("a limit that is stated twice is worth nothing alone, and says that its price was found in steps", async () => {
+    const twice = await leastCostBlend({
+      batch: quantity(100, "kg"),
+      materials: [{ product: fertilizer({ id: "urea", analysis: "46-0-0" }), price: perTon(460) }],
+      filler: perTon(40),
+      limits: {
+        nutrients: [
+          { least: quantity(23, "% w/w", "N/product") },
+          { least: quantity(23, "% w/w", "N/product") },
+        ],
+      },
+    });
+    for (const { shadowPrice } of twice.limits) expect(shadowPrice.value).toBeCloseTo(0, 6);
+    expect(twice.limits.some(({ priced }) => priced === "stepwise")).toBe(true);
+  });
+
+  test("stock and least amounts bind with a price for each pound", async () => {
+    const scarce = await leastCostBlend({
+      batch: quantity(2000, "lb"),
+      materials: [
+        {
+          product: fertilizer({ id: "urea", analysis: "46-0-0" }),
+          price: perTon(460),
+          most: quantity(500, "lb"),
+        },
+        { product: fertilizer({ id: "sulfate", analysis: "21-0-0" }), price: perTon(300) },
+      ],
+      filler: perTon(40),
+      limits: { nutrients: [{ least: quantity(20, "% w/w", "N/product") }] },
+    });
+    const stock = scarce.limits.find(({ id }) => id === "urea most");
+    expect(stock?.binds).toBe(true);
+    // A pound of urea more (0.21 USD more than filler) spares 46/21 lb of sulfate at 0.13 USD more than filler.
+    expect(stock?.shadowPrice.in("money:USD")).toBeCloseTo((0.13 * 46) / 21 - 0.21, 9);
+    expect(scarce.parts.map(({ product }) => product)).toEqual(["urea", "sulfate"]);
+  });
+
+  test("a material that stays out says at what price it would come in", async () => {
+    const sulfateAt = (price: number) =>
+      leastCostBlend({
+        batch: quantity(2000, "lb"),
+        materials: [
+          { product: fertilizer({ id: "urea", analysis: "46-0-0" }), price: perTon(460) },
+          { product: fertilizer({ id: "sulfate", analysis: "21-0-0" }), price: perTon(price) },
+        ],
+        filler: perTon(40),
+        limits: { nutrients: [{ least: quantity(20, "% w/w", "N/product") }] },
+      });
+    const edge = (await sulfateAt(300)).parts[1]?.entersBelow?.in("money:USD/US ton") as number;
+    expect(edge).toBeCloseTo(40 + (420 * 21) / 46, 6);
+    expect((await sulfateAt(edge - 0.1)).parts[1]?.amount.value).toBeGreaterThan(100);
+    expect((await sulfateAt(edge + 0.1)).parts[1]?.amount.value).toBe(0);
+  });
+
+  test("says which limit is missed, and by how much", async () => {
+    const error = await leastCostBlend({
+      batch: quantity(2000, "lb"),
+      materials: [{ product: fertilizer({ id: "sulfate", analysis: "21-0-0" }), price: perTon(300) }],
+      filler: perTon(40),
+      limits: { nutrients: [{ least: quantity(30, "% w/w", "N/product") }] },
+    }).catch((e: unknown) => e as RatewrightError);
+    expect(error).toMatchObject({ code: "infeasible", path: "limits.nutrients[0].least" });
+    expect((error as RatewrightError).got).toMatch(/^21 % w\/w N\/product .* 9 too little$/);
+  });
+
+  test("refuses what it cannot compute, with the path", async () => {
+    const urea = { product: fertilizer({ id: "urea", analysis: "46-0-0" }), price: perTon(460) };
+    const limits = { nutrients: [{ least: quantity(20, "% w/w", "N/product") }] };
+    const batch = quantity(100, "lb");
+    const faultOf = async (input: unknown): Promise<readonly [string, string]> => {
+      const error = await leastCostBlend(input as never).then(
+        () => undefined,
+        (e: unknown) => e as RatewrightError,
+      );
+      return [error?.code ?? "none", error?.path ?? ""];
+    };
+    const faults: readonly (readonly [unknown, string, string])[] = [
+      [{ batch: quantity(-1, "lb"), materials: [urea], limits }, "range", "batch"],
+      [{ batch, materials: [], limits }, "missing", "materials"],
+      [{ batch, materials: [urea, urea], limits }, "duplicate", "materials[1].id"],
+      [{ batch, materials: [urea] }, "missing", "limits"],
+      [
+        { batch, materials: [{ ...urea, price: quantity(1, "lb") }], limits },
+        "unit/mismatch",
+        "materials[0].price",
+      ],
+      [
+        { batch, materials: [urea], filler: money(1, "EUR").per(quantity(1, "lb")), limits },
+        "unit/mismatch",
+        "filler",
+      ],
+      [{ batch, materials: [{ ...urea, most: quantity(50, "lb") }], limits }, "infeasible", "materials"],
+      [
+        { batch, materials: [{ ...urea, least: quantity(150, "lb") }], limits },
+        "conflict",
+        "materials[0].least",
+      ],
+      [
+        { batch, materials: [urea], limits: { ...limits, mostSaltIndex: { scale: "by weight", value: 50 } } },
+        "missing",
+        "materials[0].saltIndex",
+      ],
+      [
+        {
+          batch,
+          materials: [{ ...urea, saltIndex: { scale: "per unit", value: 1.6 } }],
+          limits: { ...limits, mostSaltIndex: { scale: "by weight", value: 50 } },
+        },
+        "conflict",
+        "materials[0].saltIndex",
+      ],
+      [
+        {
+          batch,
+          materials: [urea],
+          limits: { ...limits, mostAcidity: quantity(50, "% w/w", "CaCO3 equivalent/product") },
+        },
+        "missing",
+        "materials[0].acidity",
+      ],
+      [
+        {
+          batch,
+          materials: [urea],
+          limits: {
+            nutrients: [
+              { least: quantity(30, "% w/w", "N/product"), most: quantity(20, "% w/w", "N/product") },
+            ],
+          },
+        },
+        "conflict",
+        "limits.nutrients[0].least",
+      ],
+      [
+        { batch, materials: [urea], limits: { nutrients: [{ least: quantity(20, "% w/w", "N") }] } },
+        "substance/mismatch",
+        "limits.nutrients[0]",
+      ],
+      [
+        { batch, materials: [urea], limits: { leastSlowShare: quantity(20, "% w/w", "N:slow/product") } },
+        "substance/mismatch",
+        "limits.leastSlowShare",
+      ],
+    ];
+    for (const [input, code, path] of faults) expect(await faultOf(input)).toEqual([code, path]);
+  });
+
+  test("is the same in other units and scales with the batch", async () => {
+    const pounds = await blendOf(usual);
+    const kilograms = await leastCostBlend({
+      batch: quantity(2, "t"),
+      materials: materials.map((one) => ({
+        ...one,
+        price: money(one.price.in("money:USD/kg"), "USD").per(quantity(1, "kg")),
+      })),
+      filler: perTon(fillerPrice),
+      limits: {
+        nutrients: [
+          { least: quantity(usual.n, "% w/w", "N/product") },
+          { least: quantity(usual.p, "% w/w", "P2O5/product") },
+          { least: quantity(usual.k, "% w/w", "K2O/product") },
+        ],
+        leastSlowShare: quantity(usual.slow, "% w/w", "N:slow/N"),
+        mostSaltIndex: { scale: "by weight", value: usual.salt },
+        mostAcidity: quantity(usual.acid, "% w/w", "CaCO3 equivalent/product"),
+      },
+    });
+    const factor = 2000 / 907.18474;
+    expect(kilograms.cost.in("money:USD")).toBeCloseTo(pounds.cost.in("money:USD") * factor, 6);
+  });
+});
