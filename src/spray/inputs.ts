@@ -1,0 +1,88 @@
+import { checks, expectQuantity, fail, type Quantity, quantityOf, unitSystem } from "../quantity/index.js";
+
+/** What comes out of the nozzles: finished spray, or the water of a calibration. The two are told apart, for density sets the flow. */
+export type Carrier = "spray" | "water";
+
+export type Length = Quantity<"length", "none">;
+export type Area = Quantity<"area", "none">;
+export type Time = Quantity<"time", "none">;
+export type Speed = Quantity<"length/time", "none">;
+export type Pressure = Quantity<"pressure", "none">;
+export type Share = Quantity<"1", "none">;
+
+/** Runs every reader and throws all their problems, or gives all their results. */
+export const allOf = <const R extends Readonly<Record<string, () => unknown>>>(
+  readers: R,
+): { readonly [K in keyof R]: ReturnType<R[K]> } => {
+  const door = checks();
+  const found: Record<string, unknown> = {};
+  for (const key of Object.keys(readers)) found[key] = door.run(readers[key] as () => unknown);
+  door.done();
+  return found as { readonly [K in keyof R]: ReturnType<R[K]> };
+};
+
+/** Takes a quantity of a dimension that is above zero. */
+export const positive = <const D extends string, const S extends string = "none">(
+  input: unknown,
+  path: string,
+  dimension: D,
+  of: S = "none" as S,
+): Quantity<D, S> =>
+  input === undefined || input === null
+    ? fail("missing", path, input, `a quantity of ${dimension}`)
+    : expectQuantity(input, { dimension, of, bound: "positive" }, path);
+
+/** Takes a quantity of spray or water that is above zero. */
+export const carried = <const D extends string, S extends Carrier>(
+  input: Quantity<D, S>,
+  path: string,
+  dimension: D,
+): Quantity<D, S> => {
+  if (input === undefined || input === null) fail("missing", path, input, `a quantity of ${dimension}`);
+  const q = expectQuantity(input, { dimension, bound: "positive" }, path);
+  return q.of === "spray" || q.of === "water"
+    ? (q as unknown as Quantity<D, S>)
+    : fail("substance/mismatch", path, q, "a quantity of spray or of water");
+};
+
+/** Takes a share above zero and, where it is said, no more than a whole. */
+export const share = (input: unknown, path: string, most?: number): Share => {
+  const q = positive(input, path, "1");
+  return most !== undefined && q.in("1") > most ? fail("range", path, q, `${most * 100} % or less`) : q;
+};
+
+/** Takes an area that is above zero, whatever its tag. */
+export const ground = (input: unknown, path: string): Area => {
+  if (input === undefined || input === null) fail("missing", path, input, "an area");
+  const q = expectQuantity(input, { dimension: "area", bound: "positive" }, path);
+  return ["none", "treated", "gross", "plan"].includes(q.of)
+    ? (quantityOf(q.value, q.unit, "none", path) as unknown as Area)
+    : fail("substance/mismatch", path, q, "an area of none, treated, gross or plan");
+};
+
+/** A whole number of things, at least one. */
+export const wholeNumber = (input: unknown, path: string): number =>
+  typeof input === "number" && Number.isInteger(input) && input >= 1
+    ? input
+    : fail(input === undefined ? "missing" : "range", path, input, "a whole number, 1 or more");
+
+const readable = {
+  "volume/area": { US: "gal/acre", metric: "L/ha", imperial: "imp gal/acre", both: "gal/acre" },
+  "volume/time": { US: "gal/min", metric: "L/min", imperial: "imp gal/min", both: "gal/min" },
+  "length/time": { US: "mi/h", metric: "km/h", imperial: "mi/h", both: "mi/h" },
+  "area/time": { US: "acre/h", metric: "ha/h", imperial: "acre/h", both: "acre/h" },
+  length: { US: "in", metric: "cm", imperial: "in", both: "in" },
+} as const;
+
+/** A quantity in the unit that its reader uses, who gave `like`. */
+export const inSystemOf = <D extends keyof typeof readable, S extends string>(
+  q: Quantity<D, S>,
+  like: { readonly unit: string },
+): Quantity<D, S> => inUnit(q, readable[q.dimension][unitSystem(like.unit)]);
+
+/** The same quantity in another unit of its dimension. */
+export const inUnit = <D extends string, S extends string>(q: Quantity<D, S>, unit: string): Quantity<D, S> =>
+  quantityOf(numberIn(q, unit), unit, q.of, "quantity") as unknown as Quantity<D, S>;
+
+/** The number of a quantity in a unit that is known only here. */
+export const numberIn = (q: unknown, unit: string): number => (q as { in(unit: string): number }).in(unit);

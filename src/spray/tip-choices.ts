@@ -1,0 +1,341 @@
+import { fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
+import { applicationVolume, nozzleFlow } from "./application-volume.js";
+import { densityFactor, waterEquivalent } from "./density.js";
+import { type DropletClass, dropletRank } from "./droplet-classes.js";
+import { allOf, type Length, numberIn, type Pressure, positive, type Share, type Speed } from "./inputs.js";
+import { nozzleSizes, ratedFlow, type SizeRating } from "./nozzle-sizes.js";
+import { inRange, type PressureRange } from "./pressure.js";
+
+/** A tip that may be bought: its size, its rated pressures and, from its maker's chart, its droplets. */
+export interface CandidateTip extends PressureRange {
+  /** Tells tips of one size apart; the code of the size where left out. */
+  readonly id?: string;
+  /** ISO 10625 size, such as "04". */
+  readonly code: string;
+  /** The droplet class from each pressure on, in rising order. */
+  readonly droplets?: readonly { readonly from: Pressure; readonly makes: DropletClass }[];
+}
+
+/** The slowest, usual and fastest speed of a job. */
+export interface SpeedRange {
+  readonly slowest: Speed;
+  readonly usual: Speed;
+  readonly fastest: Speed;
+}
+
+/** What a tip does at one speed. */
+export interface TipStep {
+  readonly at: "slowest" | "usual" | "fastest";
+  readonly speed: Speed;
+  /** At which it holds the wanted volume: what a rate controller sets. */
+  readonly pressure: Pressure;
+  readonly withinRating: boolean;
+  /** By the chart of the tip; left out where it has none for this pressure. */
+  readonly droplets?: DropletClass;
+  readonly dropletsFit?: boolean;
+  /** What is put down where the pressure stays as it is at the usual speed: without a controller. */
+  readonly volumeAtUsualPressure: Quantity<"volume/area", "spray">;
+}
+
+/** A tip that can do the job at the usual speed. */
+export interface TipChoice {
+  /** 1 for the first choice. */
+  readonly rank: number;
+  readonly id: string;
+  readonly code: string;
+  readonly color: string;
+  /** At the usual speed. */
+  readonly pressure: Pressure;
+  /** Between which the tip holds the volume within its rated pressure. */
+  readonly holds: { readonly slowest: Speed; readonly fastest: Speed };
+  /** How much of the wanted range of speeds that is. */
+  readonly ofSpeedRange: Share;
+  readonly steps: readonly TipStep[];
+}
+
+/** Tips for a job, ranked, and why the others are none. */
+export interface TipChoices {
+  readonly type: "tip-choices";
+  readonly version: 1;
+  /** Flow of water that a tip has to give at the usual speed. */
+  readonly waterFlow: Quantity<"volume/time", "water">;
+  readonly choices: readonly TipChoice[];
+  readonly rejected: readonly { readonly id: string; readonly code: string; readonly reason: string }[];
+  readonly checked: readonly string[];
+  readonly notChecked: readonly string[];
+}
+
+interface Droplets {
+  readonly finest: DropletClass;
+  readonly coarsest: DropletClass;
+}
+
+interface Job {
+  readonly volume: Quantity<"volume/area", "spray">;
+  readonly speeds: SpeedRange;
+  readonly spacing: Length;
+  readonly waterFlow: Quantity<"volume/time", "water">;
+  readonly droplets: Droplets | undefined;
+  readonly rating: SizeRating;
+}
+
+/**
+ * Which tips put on a wanted volume over a range of speeds, at which pressure, ranked, and what each does
+ * across the range.
+ *
+ * The flow that is needed, `q = V v w` (as water, by the density), sets the pressure at each tip,
+ * `P = Pr (q / qr)^2`, with `qr` the flow of its size at the pressure `Pr` of the rating. A tip is a choice
+ * where that pressure lies within its rating at the usual speed and, where droplet classes are asked for
+ * and its chart knows them, where the class fits.
+ *
+ * Choices are ranked (a rule of this library, common practice, no source): the larger part of the speed
+ * range held within the rating first; then droplets that are known to fit at more of the three speeds; then
+ * the pressure at the usual speed nearest the middle of the rating, by ratio.
+ *
+ * The size alone says nothing of droplets: without a chart the class is not checked, and `notChecked` says
+ * so. Nothing is rated outside its range.
+ *
+ * @param input.tips - the tips to choose from; or `pressures`, the rated range of a series that comes in
+ * every ISO 10625 size
+ * @param input.droplets - the finest and coarsest class that will do
+ * @param input.density - of the solution; as water where left out
+ * @param input.rating - of the sizes, `"3 bar"` where left out
+ * @throws RatewrightError with every problem: `missing`, `range`, `conflict`, `type`, `unit/mismatch`
+ * Source: Cornell Cooperative Extension, Grape guidelines 7.6, 2024 (flow from volume, speed and spacing,
+ * then the tip); sizes of ISO 10625.
+ *
+ * @example
+ * ```ts
+ * import { quantity, tipChoices } from "ratewright";
+ * const found = tipChoices({
+ *   applicationVolume: quantity(400, "L/ha", "spray"),
+ *   speeds: {
+ *     slowest: quantity(4, "km/h"),
+ *     usual: quantity(5, "km/h"),
+ *     fastest: quantity(6, "km/h"),
+ *   },
+ *   spacing: quantity(50, "cm"),
+ *   pressures: { lowest: quantity(1.5, "bar"), highest: quantity(6, "bar") },
+ * });
+ * found.choices.map((tip) => tip.code); // => ["04", "05", "03"]
+ * Number(found.choices[0]?.pressure.in("bar").toFixed(2)); // => 3.26
+ * ```
+ */
+export const tipChoices = (input: {
+  readonly applicationVolume: Quantity<"volume/area", "spray">;
+  readonly speeds: SpeedRange;
+  readonly spacing: Length;
+  readonly tips?: readonly CandidateTip[];
+  readonly pressures?: PressureRange;
+  readonly droplets?: Droplets;
+  readonly density?: Quantity<"mass/volume", "none">;
+  readonly rating?: SizeRating;
+}): TipChoices => {
+  const { rating = "3 bar" } = input;
+  const { volume, speeds, spacing, tips, droplets } = allOf({
+    volume: () => positive(input.applicationVolume, "applicationVolume", "volume/area", "spray"),
+    speeds: () => speedsOf(input.speeds),
+    spacing: () => positive(input.spacing, "spacing", "length"),
+    tips: () => candidates(input.tips, input.pressures),
+    droplets: () => dropletsOf(input.droplets),
+    density: () => (input.density === undefined ? 1 : densityFactor(input.density)),
+    rating: () => ratedFlow("01", rating),
+  });
+  const flow = nozzleFlow({ applicationVolume: volume, speed: speeds.usual, width: spacing });
+  const waterFlow =
+    input.density === undefined
+      ? (quantityOf(flow.value, flow.unit, "water", "flow") as unknown as Quantity<"volume/time", "water">)
+      : waterEquivalent(flow, input.density);
+  const job: Job = { volume, speeds, spacing, waterFlow, droplets, rating };
+  const rejected: { id: string; code: string; reason: string }[] = [];
+  const found: Omit<TipChoice, "rank">[] = [];
+  for (const tip of tips) {
+    const choice = choiceOf(tip, job);
+    const reason = reasonAgainst(choice, tip, job);
+    if (reason === undefined) found.push(choice);
+    else rejected.push({ id: choice.id, code: tip.code, reason });
+  }
+  const middle = new Map(
+    tips.map((tip) => [idOf(tip), Math.sqrt(tip.lowest.in("kPa") * tip.highest.in("kPa"))]),
+  );
+  const offMiddle = ({ id, pressure }: Omit<TipChoice, "rank">): number =>
+    Math.abs(Math.log(pressure.in("kPa") / (middle.get(id) as number)));
+  const fits = ({ steps }: Omit<TipChoice, "rank">): number =>
+    steps.filter((step) => step.dropletsFit).length;
+  found.sort(
+    (a, b) =>
+      b.ofSpeedRange.in("%") - a.ofSpeedRange.in("%") || fits(b) - fits(a) || offMiddle(a) - offMiddle(b),
+  );
+  const charted = tips.every((tip) => tip.droplets !== undefined);
+  return {
+    type: "tip-choices",
+    version: 1,
+    waterFlow,
+    choices: found.map((choice, i) => ({ rank: i + 1, ...choice })),
+    rejected,
+    checked: ["the pressure of each tip", ...(droplets && charted ? ["the droplet class of each tip"] : [])],
+    notChecked: [
+      ...(droplets && !charted ? ["droplet classes of tips without a chart"] : []),
+      ...(droplets ? [] : ["droplet classes: none were asked for"]),
+      "fan angle, boom height and what the label asks for",
+    ],
+  };
+};
+
+const idOf = (tip: CandidateTip): string => tip.id ?? tip.code;
+
+const choiceOf = (tip: CandidateTip, job: Job): Omit<TipChoice, "rank"> => {
+  const size = ratedFlow(tip.code, job.rating);
+  const { unit } = tip.lowest;
+  const perUsual = (numberIn(job.waterFlow, size.flow.unit) / size.flow.value) ** 2;
+  const usual = numberIn(size.pressure, unit) * perUsual;
+  const pressureAt = (speed: Speed): Pressure =>
+    quantityOf(
+      usual * (numberIn(speed, job.speeds.usual.unit) / job.speeds.usual.value) ** 2,
+      unit,
+      "none",
+      "pressure",
+    ) as never;
+  const speedAt = (pressure: Pressure): Speed =>
+    job.speeds.usual.times(Math.sqrt(numberIn(pressure, unit) / usual));
+  const holds = { slowest: speedAt(tip.lowest), fastest: speedAt(tip.highest) };
+  const steps = (["slowest", "usual", "fastest"] as const).map((at): TipStep => {
+    const speed = job.speeds[at];
+    const pressure = pressureAt(speed);
+    const droplets = dropletsAt(tip, pressure);
+    const flow = nozzleFlow({ applicationVolume: job.volume, speed: job.speeds.usual, width: job.spacing });
+    return {
+      at,
+      speed,
+      pressure,
+      withinRating: inRange(tip, pressure.in("kPa")),
+      ...(droplets === undefined ? {} : { droplets }),
+      ...(droplets === undefined || job.droplets === undefined
+        ? {}
+        : { dropletsFit: fitting(droplets, job.droplets) }),
+      volumeAtUsualPressure: applicationVolume({ flow, speed, width: job.spacing }),
+    };
+  });
+  return {
+    id: idOf(tip),
+    code: tip.code,
+    color: size.color,
+    pressure: pressureAt(job.speeds.usual),
+    holds,
+    ofSpeedRange: quantity(100 * overlap(holds, job.speeds), "%"),
+    steps,
+  };
+};
+
+/** The share of the wanted speeds at which the tip holds the volume. */
+const overlap = (holds: TipChoice["holds"], { slowest, fastest }: SpeedRange): number => {
+  const [from, to] = [slowest.in("km/h"), fastest.in("km/h")];
+  const [low, high] = [holds.slowest.in("km/h"), holds.fastest.in("km/h")];
+  // One single speed is held or not.
+  if (to === from) return from >= low * (1 - 1e-9) && from <= high * (1 + 1e-9) ? 1 : 0;
+  const held = (Math.min(high, to) - Math.max(low, from)) / (to - from);
+  return held > 1 - 1e-9 ? 1 : Math.max(0, held);
+};
+
+const dropletsAt = (tip: CandidateTip, pressure: Pressure): DropletClass | undefined => {
+  if (!inRange(tip, pressure.in("kPa"))) return undefined;
+  const at = pressure.in("kPa") * (1 + 1e-9);
+  return tip.droplets?.filter(({ from }) => from.in("kPa") <= at).at(-1)?.makes;
+};
+
+const fitting = (one: DropletClass, { finest, coarsest }: Droplets): boolean => {
+  const rank = dropletRank(one, "droplets");
+  return rank >= dropletRank(finest, "droplets") && rank <= dropletRank(coarsest, "droplets");
+};
+
+const reasonAgainst = (choice: Omit<TipChoice, "rank">, tip: CandidateTip, job: Job): string | undefined => {
+  const usual = choice.steps[1] as TipStep;
+  const at = `${Number(usual.pressure.value.toPrecision(3))} ${usual.pressure.unit}`;
+  if (!usual.withinRating) {
+    return usual.pressure.in("kPa") > tip.highest.in("kPa")
+      ? `too small: it would need ${at}, and is rated to ${tip.highest}`
+      : `too large: it would need ${at}, and is rated from ${tip.lowest}`;
+  }
+  return usual.dropletsFit === false
+    ? `at ${at} it makes ${usual.droplets}, outside ${job.droplets?.finest} to ${job.droplets?.coarsest}`
+    : undefined;
+};
+
+const speedsOf = (input: SpeedRange): SpeedRange => {
+  if (typeof input !== "object" || input === null)
+    fail("missing", "speeds", input, "slowest, usual and fastest speed");
+  const speeds = allOf({
+    slowest: () => positive(input.slowest, "speeds.slowest", "length/time"),
+    usual: () => positive(input.usual, "speeds.usual", "length/time"),
+    fastest: () => positive(input.fastest, "speeds.fastest", "length/time"),
+  });
+  const [slow, usual, fast] = [speeds.slowest, speeds.usual, speeds.fastest].map((v) => v.in("km/h"));
+  if ((slow as number) > (usual as number))
+    fail("conflict", "speeds.slowest", input.slowest, `no more than the usual ${input.usual}`);
+  if ((usual as number) > (fast as number))
+    fail("conflict", "speeds.fastest", input.fastest, `no less than the usual ${input.usual}`);
+  return speeds;
+};
+
+const dropletsOf = (input: Droplets | undefined): Droplets | undefined => {
+  if (input === undefined) return undefined;
+  const finest = dropletRank(input?.finest, "droplets.finest");
+  const coarsest = dropletRank(input?.coarsest, "droplets.coarsest");
+  if (finest > coarsest)
+    fail("conflict", "droplets.coarsest", input.coarsest, `no finer than ${input.finest}`);
+  return input;
+};
+
+const candidates = (
+  tips: readonly CandidateTip[] | undefined,
+  pressures: PressureRange | undefined,
+): readonly CandidateTip[] => {
+  if ((tips === undefined) === (pressures === undefined)) {
+    fail(
+      tips === undefined ? "missing" : "conflict",
+      "tips",
+      tips,
+      "tips, or the pressures of a series, but not both",
+    );
+  }
+  if (tips !== undefined && !Array.isArray(tips)) fail("type", "tips", tips, "a list of tips");
+  if (tips?.length === 0) fail("missing", "tips", "an empty list", "at least one tip");
+  const list = tips ?? nozzleSizes.map(({ code }) => ({ code, ...(pressures as PressureRange) }));
+  const read = list.map((tip, i) => candidateOf(tip, tips === undefined ? "pressures" : `tips[${i}]`));
+  const ids = read.map(idOf);
+  const twice = ids.find((id, i) => ids.indexOf(id) < i);
+  if (twice !== undefined) fail("duplicate", "tips", twice, "an id of its own for every tip");
+  return read;
+};
+
+const candidateOf = (tip: CandidateTip, path: string): CandidateTip => {
+  if (typeof tip !== "object" || tip === null) fail("type", path, tip, "a tip");
+  ratedFlow(tip.code);
+  const { lowest, highest, droplets } = allOf({
+    lowest: () => positive(tip.lowest, `${path}.lowest`, "pressure"),
+    highest: () => positive(tip.highest, `${path}.highest`, "pressure"),
+    droplets: () => chartOf(tip.droplets, `${path}.droplets`),
+  });
+  if (highest.in("kPa") < lowest.in("kPa"))
+    fail("conflict", `${path}.highest`, highest, `no less than ${lowest}`);
+  return {
+    ...(tip.id === undefined ? {} : { id: tip.id }),
+    code: tip.code,
+    lowest,
+    highest,
+    ...(droplets === undefined ? {} : { droplets }),
+  };
+};
+
+const chartOf = (chart: CandidateTip["droplets"], path: string): CandidateTip["droplets"] => {
+  if (chart === undefined) return undefined;
+  if (!Array.isArray(chart)) fail("type", path, chart, "a list of pressures and classes");
+  let before = 0;
+  return chart.map(({ from, makes }, i) => {
+    const at = positive(from, `${path}[${i}].from`, "pressure");
+    dropletRank(makes, `${path}[${i}].makes`);
+    if (at.in("kPa") <= before) fail("conflict", `${path}[${i}].from`, at, "pressures in rising order");
+    before = at.in("kPa");
+    return { from: at, makes };
+  });
+};
