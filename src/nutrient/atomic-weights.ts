@@ -5,13 +5,13 @@ import { nutrientWeights } from "./nutrient-weights.js";
  * Atomic Weights, Prohaska et al., "Standard atomic weights of the elements 2021", Pure and Applied
  * Chemistry 94 (2022) 573-600, table 2.
  */
-export const atomicWeights = {
+export const atomicWeights: typeof nutrientWeights & Readonly<Record<"H" | "C" | "Na" | "Cl", number>> = {
   ...nutrientWeights,
   H: 1.008,
   C: 12.011,
   Na: 22.99,
   Cl: 35.45,
-} as const;
+};
 
 /** An element of which the table holds the weight. */
 export type Element = keyof typeof atomicWeights;
