@@ -1,62 +1,11 @@
 import { fail, shown } from "../quantity/index.js";
+import { type CodeReading, codeReadings } from "./code-readings.js";
 import { type Formulation, formulations, isFormulation } from "./formulation.js";
 import { internationalCodes } from "./international-codes.js";
+import { labelAbbreviations } from "./label-abbreviations.js";
 
 /** Which list of codes a label follows. */
-export type CodeScheme = "international" | "US label";
-
-type Reading = Formulation | { readonly choices: readonly Formulation[] } | { readonly notMixed: string };
-
-/**
- * Abbreviations on US labels and in US extension texts. Where the US sources themselves disagree, the
- * code stays open and the choices are listed.
- *
- * Sources: New England Vegetable Management Guide, abbreviations; Washington State University, crop
- * protection guide, formulations; North Dakota State, Oklahoma State and Iowa State loading orders.
- */
-const usCodes: Readonly<Record<string, Reading>> = {
-  W: "WP",
-  WP: "WP",
-  WG: "WG",
-  WDG: "WG",
-  DG: "WG",
-  DF: "WG",
-  SG: "SG",
-  SP: "SP",
-  F: "SC",
-  FL: "SC",
-  AF: "SC",
-  AS: "SC",
-  ASC: "SC",
-  SC: "SC",
-  CS: "CS",
-  FM: "CS",
-  M: "CS",
-  ME: "CS",
-  SE: "SE",
-  EW: "EW",
-  E: "EC",
-  EC: "EC",
-  OD: "OD",
-  SL: "SL",
-  "W/SL": "SL",
-  AMS: "conditioner",
-  NIS: "surfactant",
-  COC: "oil adjuvant",
-  MSO: "oil adjuvant",
-  WSP: { choices: ["packet", "SP", "WP"] },
-  S: { choices: ["SL", "SP"] },
-  L: { choices: ["SL", "SC", "EC"] },
-  LC: { choices: ["SL", "SC", "EC"] },
-  GL: { choices: ["GL", "GW"] },
-  A: { notMixed: "aerosol" },
-  B: { notMixed: "bait" },
-  D: { notMixed: "dust" },
-  G: { notMixed: "granule" },
-  P: { notMixed: "pellets" },
-  RTU: { notMixed: "ready to use" },
-  ULV: { notMixed: "ultra-low volume" },
-};
+export type CodeScheme = "international" | keyof typeof codeReadings;
 
 /** What the codes that change their meaning from list to list are said to mean, and by whom. */
 const meanings: Readonly<Record<string, readonly string[]>> = {
@@ -80,7 +29,7 @@ const meanings: Readonly<Record<string, readonly string[]>> = {
   P: ["pellets, not mixed (US label)", "no international meaning"],
 };
 
-const internationalReading = (code: string): Reading | undefined => {
+const internationalReading = (code: string): CodeReading | undefined => {
   if (/^[A-Z]{2}[- ]?SB$/.test(code)) return "packet";
   if (code.length !== 2) return undefined;
   if (isFormulation(code)) return code;
@@ -88,15 +37,26 @@ const internationalReading = (code: string): Reading | undefined => {
   return meaning === undefined ? undefined : { notMixed: meaning };
 };
 
-const usReading = (code: string): Reading | undefined =>
-  Object.entries(usCodes).find(([key]) => key === code)?.[1];
+const listed = (scheme: keyof typeof codeReadings, code: string): CodeReading | undefined =>
+  Object.entries(codeReadings[scheme]).find(([key]) => key === code)?.[1];
 
-const settle = (code: string, reading: Reading): Formulation => {
+const settle = (code: string, reading: CodeReading): Formulation => {
   if (typeof reading === "string") return reading;
   if ("choices" in reading) {
     return fail("type", "code", code, "a code with one meaning", {
       choices: meanings[code] ?? reading.choices.map((choice) => `${choice}: ${formulations[choice].name}`),
     });
+  }
+  if ("unclear" in reading) {
+    return fail(
+      "type",
+      "code",
+      code,
+      `a code that says which kind it is; here it says "${reading.unclear}"`,
+      {
+        choices: meanings[code] ?? ["SL", "SC", "EC"],
+      },
+    );
   }
   return fail(
     "infeasible",
@@ -113,7 +73,7 @@ const settle = (code: string, reading: Reading): Formulation => {
  * concentrate, in New England it is a soluble or spray concentrate; international ME is a
  * micro-emulsion, on US labels it is microencapsulated. Such a code is refused with its choices unless
  * `scheme` says which list the label follows; WSP, S, L, LC and GL stay ambiguous on US labels, for US
- * sources disagree among themselves.
+ * sources disagree among themselves (`"New England"` and `"Washington"` name two of them).
  *
  * @param code - letters as printed, in either case; a name of {@link formulations} is taken as it is
  * @param options - `scheme`: which list the label follows
@@ -142,9 +102,12 @@ export const formulationOf = (code: string, options: { readonly scheme?: CodeSch
       ...(meanings[key] === undefined ? {} : { choices: meanings[key] }),
     });
   if (scheme === "international") return settle(key, internationalReading(key) ?? unknown());
-  if (scheme === "US label") return settle(key, usReading(key) ?? unknown());
   if (scheme !== undefined) {
-    return fail("type", "options.scheme", scheme, '"international" or "US label"');
+    const known = Object.keys(codeReadings).find((name) => name === scheme) as keyof typeof codeReadings;
+    if (known !== undefined) return settle(key, listed(known, key) ?? unknown());
+    return fail("type", "options.scheme", scheme, "a list of codes", {
+      choices: ["international", ...Object.keys(codeReadings)],
+    });
   }
   const choices = meanings[key];
   if (choices !== undefined) {
@@ -152,11 +115,47 @@ export const formulationOf = (code: string, options: { readonly scheme?: CodeSch
       choices,
     });
   }
-  const [abroad, home] = [internationalReading(key), usReading(key)];
+  const [abroad, home] = [internationalReading(key), listed("US label", key)];
   if (abroad !== undefined && home !== undefined && abroad !== home) {
     return fail("type", "code", code, "the scheme that the label follows", {
       choices: [`international: ${shown(abroad)}`, `US label: ${shown(home)}`],
     });
   }
   return settle(key, abroad ?? home ?? unknown());
+};
+
+/** What one list says that a code means. */
+export interface CodeMeaning {
+  readonly scheme: string;
+  readonly meaning: string;
+}
+
+/**
+ * What a code means in every list that has it: the international one and those printed in the United
+ * States. More than one line with different meanings is why {@link formulationOf} asks for the scheme.
+ *
+ * @param code - letters as printed, in either case
+ * @throws RatewrightError `type`
+ *
+ * Source: `internationalCodes` and `labelAbbreviations`, each with its own.
+ *
+ * @example
+ * ```ts
+ * import { codeMeanings } from "ratewright/tank";
+ * codeMeanings("SL").map(({ scheme, meaning }) => `${scheme}: ${meaning}`);
+ * // => ["international: soluble concentrate", "New England: slurry"]
+ * codeMeanings("QQ"); // => []
+ * ```
+ */
+export const codeMeanings = (code: string): readonly CodeMeaning[] => {
+  if (typeof code !== "string") return fail("type", "code", code, "the letters on the label");
+  const key = code.trim().toUpperCase();
+  const lists: readonly (readonly [string, Readonly<Record<string, string>>])[] = [
+    ["international", internationalCodes],
+    ...Object.entries(labelAbbreviations).map(([scheme, { meanings: list }]) => [scheme, list] as const),
+  ];
+  return lists.flatMap(([scheme, list]) => {
+    const meaning = Object.entries(list).find(([letters]) => letters === key)?.[1];
+    return meaning === undefined ? [] : [{ scheme, meaning }];
+  });
 };

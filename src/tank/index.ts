@@ -29,7 +29,7 @@ export { type DilutionAmounts, dilutionAmounts, type PartsReading } from "./dilu
 export type { MeasuredOut, StrengthDimension } from "./dilution-strength.js";
 export { finishedFrom } from "./finished-from.js";
 export { type Formulation, formulations, isFormulation, type ProductForm } from "./formulation.js";
-export { type CodeScheme, formulationOf } from "./formulation-of.js";
+export { type CodeMeaning, type CodeScheme, codeMeanings, formulationOf } from "./formulation-of.js";
 export { type HalfLife, halfLives } from "./half-lives.js";
 export {
   type HardnessScheme,
@@ -51,6 +51,11 @@ export { type InternationalCode, internationalCodes } from "./international-code
 export { type JarReading, type JarSign, jarCannotShow, jarFailures, jarReadings } from "./jar-facts.js";
 export { fixedJarAmount, type TwoJarReading, twoJarReading } from "./jar-reading.js";
 export { type JarAmount, type JarProduct, type JarStep, type JarTest, jarTest } from "./jar-test.js";
+export {
+  type AbbreviationList,
+  type AbbreviationListId,
+  labelAbbreviations,
+} from "./label-abbreviations.js";
 export { type LabelRate, type LabelRateInput, labelRate } from "./label-rate.js";
 export type { BetweenSteps, Ladder, LadderId } from "./ladder.js";
 export { ladders } from "./ladders.js";

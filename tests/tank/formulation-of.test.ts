@@ -1,6 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { RatewrightError } from "../../src/quantity/index.js";
-import { formulationOf, internationalCodes, isFormulation } from "../../src/tank/index.js";
+import {
+  codeMeanings,
+  formulationOf,
+  internationalCodes,
+  isFormulation,
+  labelAbbreviations,
+} from "../../src/tank/index.js";
 
 const errorOf = (run: () => unknown): RatewrightError => {
   try {
@@ -60,6 +66,52 @@ describe("formulationOf", () => {
     ["surfactant", "surfactant"],
   ])("%s without a scheme is %s", (code, kind) => {
     expect(formulationOf(code)).toBe(kind);
+  });
+
+  test("the lists of the United States, each as printed", () => {
+    const lists = Object.entries(labelAbbreviations).map(([id, { meanings }]) => [
+      id,
+      Object.keys(meanings).length,
+    ]);
+    expect(lists).toEqual([
+      ["New England", 22],
+      ["Washington", 12],
+      ["study list", 20],
+    ]);
+    expect(formulationOf("S", { scheme: "Washington" })).toBe("SP");
+    expect(formulationOf("W/SL", { scheme: "New England" })).toBe("SL");
+    for (const [code, scheme] of [
+      ["SL", "New England"],
+      ["SC", "New England"],
+      ["SC", "Washington"],
+      ["WSP", "New England"],
+      ["L", "Washington"],
+    ] as const) {
+      expect(errorOf(() => formulationOf(code, { scheme })).problems[0]?.choices, code).toBeDefined();
+    }
+    // Every letter of a list is read, one way or the other, by its own scheme.
+    for (const scheme of ["New England", "Washington"] as const) {
+      for (const code of Object.keys(labelAbbreviations[scheme].meanings)) {
+        const error = ((): RatewrightError | undefined => {
+          try {
+            formulationOf(code, { scheme });
+            return undefined;
+          } catch (thrown) {
+            return thrown as RatewrightError;
+          }
+        })();
+        expect(error?.expected ?? "", code).not.toContain("a formulation code, such as");
+      }
+    }
+  });
+
+  test("the meanings side by side", () => {
+    expect(codeMeanings("sc").map(({ scheme }) => scheme)).toEqual([
+      "international",
+      "New England",
+      "Washington",
+    ]);
+    expect(codeMeanings("toString")).toEqual([]);
   });
 
   test("what is not mixed, and what is no code", () => {
