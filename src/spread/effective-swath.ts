@@ -12,7 +12,7 @@ export interface EffectiveSwath {
   readonly version: 1;
   readonly rule: SwathRule;
   readonly swath: Length;
-  /** From the line of travel to where the pattern comes down to the level, on either side. */
+  /** From the line of travel to where the pattern comes down to the level; below zero where that lies past the line. */
   readonly left: Length;
   readonly right: Length;
   /** The catch at which the pattern is cut, in the unit of the catches. */

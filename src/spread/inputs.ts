@@ -71,3 +71,11 @@ export const above = (value: number, path: string): number =>
   value > 0 && Number.isFinite(value)
     ? value
     : fail("range", path, value, "inputs whose result is a number above zero");
+
+/** Refuses catches whose sum over the row is nothing, or is no number any more. */
+export const expectSum = (catches: readonly number[], offsets: readonly number[], path: string): void => {
+  const reach = (offsets[offsets.length - 1] as number) - (offsets[0] as number);
+  const sum = catches.reduce((a, b) => a + b, 0);
+  if (sum > 1e-200 && sum * Math.max(1, reach) < 1e200) return;
+  fail("range", path, sum, sum > 0 ? "catches between 1e-200 and 1e200" : "a catch above zero");
+};

@@ -1,4 +1,4 @@
-import { expectNumber, fail } from "../quantity/index.js";
+import { expectNumber, type Finding, fail } from "../quantity/index.js";
 import { fieldsOf, type Length, recordOf } from "./inputs.js";
 import { type Driving, expectDriving, overlapInto, pansPer } from "./overlap-kernel.js";
 import { type Profile, patternOf, profileOf, sumLeftOf } from "./profile.js";
@@ -7,8 +7,8 @@ import type { SpreadPattern } from "./spread-pattern.js";
 /**
  * At how many positions the overlapped deposit is taken. `"pans"`: at the pans, which needs equal spacing and
  * a swath that is a whole multiple of it: `w / dx` positions for one direction, `2 w / dx` for back and forth,
- * where the deposit comes back only after two swaths. A number `n`: the mean over each of `n` strips side by
- * side across one swath, for any swath and any spacing.
+ * where the deposit comes back only after two swaths. A number `n`, 2 to 1000: the mean over each of `n` strips
+ * side by side across one swath, for any swath and any spacing.
  */
 export type Positions = "pans" | number;
 
@@ -26,12 +26,13 @@ export interface OverlapDeposits {
   readonly unit: string;
   /** The mean by mass balance, in the unit of the catches: that of the deposits, too. */
   readonly mean: number;
+  readonly findings: readonly Finding[];
 }
 
 export const expectPositions = (input: unknown): Positions => {
   if (input === "pans") return input;
   if (input === undefined) return fail("missing", "positions", input, "pans, or a number of strips");
-  const n = expectNumber(input, "positions", { min: 2, max: 100_000 });
+  const n = expectNumber(input, "positions", { min: 2, max: 1000 });
   return Number.isInteger(n) ? n : fail("range", "positions", n, "a whole number");
 };
 
@@ -55,6 +56,9 @@ export const mirrorOfPattern = (pattern: SpreadPattern, driving: Driving): numbe
       );
 };
 
+/** More overlap than this is taken for a slip of units. */
+const mostPasses = 20_000;
+
 /** What falls on `n` strips side by side from half a swath left of a pass to half a swath right of it. */
 export const stripDeposits = (profile: Profile, swath: number, n: number, driving: Driving): Float64Array => {
   const left = profile.x[0] as number;
@@ -62,6 +66,7 @@ export const stripDeposits = (profile: Profile, swath: number, n: number, drivin
   // Passes whose throw reaches over the swath around pass 0, mirrored or not.
   const reach = Math.max(-left, right, 0);
   const passes = Math.ceil(reach / swath + 0.5);
+  if (passes > mostPasses) fail("range", "swath", swath, `a swath that ${mostPasses} passes overlap at most`);
   const out = new Float64Array(n);
   const width = swath / n;
   for (let pass = -passes; pass <= passes; pass++) {
@@ -156,5 +161,6 @@ export const overlapDeposits = (
     offsetUnit: row.offsetUnit,
     unit: row.unit,
     mean: profileOf(row).total / w,
+    findings: row.findings,
   };
 };

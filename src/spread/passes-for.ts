@@ -1,5 +1,5 @@
 import { wholeUnitsFor } from "../numeric/index.js";
-import { quantity } from "../quantity/index.js";
+import { fail, quantity } from "../quantity/index.js";
 import { above, fieldsOf, isMetric, type Length, recordOf } from "./inputs.js";
 
 /** How many passes cover a side, and how they fit. */
@@ -12,6 +12,9 @@ export interface PassCount {
   /** The distance from pass to pass that would spread the passes evenly: the swath or less. */
   readonly evenSpacing: Length;
 }
+
+/** More passes than this are taken for a slip of units. */
+const mostPasses = 1e6;
 
 /**
  * How many passes cover the side of an area.
@@ -26,7 +29,7 @@ export interface PassCount {
  * Sources disagree on quotients a little above a whole number: 209 ft in swaths of 13 ft are 16.08 passes,
  * which some count as 16: `lastWidth` says what that leaves bare.
  *
- * Range: both above zero; at most 2^53 passes.
+ * Range: both above zero; more than a million passes are taken for a slip of units.
  *
  * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `range`, `not-finite`
  *
@@ -48,6 +51,8 @@ export const passesFor = (input: { readonly side: Length; readonly swath: Length
   });
   const unit = isMetric(swath.unit) ? "m" : "ft";
   const [b, w] = [side.in(unit), swath.in(unit)];
+  if (!(b / w <= mostPasses))
+    fail("range", "swath", swath, `a swath of which ${mostPasses} passes cover the side`);
   const count = wholeUnitsFor(b, w);
   const rest = b - (count - 1) * w;
   // Within the guard of the ceiling the passes come out even.

@@ -1,23 +1,64 @@
-import { checks, expectNumber, fail } from "../quantity/index.js";
-import { recordOf } from "./inputs.js";
+import { checks, expectNumber, fail, isUnit } from "../quantity/index.js";
+import { expectSum, recordOf } from "./inputs.js";
 import type { SpreadPattern } from "./spread-pattern.js";
+
+const lists = ["offsets", "catches", "runs", "findings"] as const;
 
 /** Takes a pattern, made here or come back from JSON, or throws. */
 export const patternOf = <S extends string>(input: unknown): SpreadPattern<S> => {
-  const record = recordOf(input, "pattern", "a pattern, as spreadPattern makes it");
-  const { type, offsets, catches, spacing } = record;
-  if (type !== "spread-pattern" || !Array.isArray(offsets) || !Array.isArray(catches)) {
-    return fail("type", "pattern", input, "a pattern, as spreadPattern makes it");
-  }
+  const expected = "a pattern, as spreadPattern makes it";
+  const record = recordOf(input, "pattern", expected);
+  const { type, offsetUnit, unit, of } = record;
+  if (type !== "spread-pattern") return fail("type", "pattern", input, expected);
   const door = checks();
-  catches.forEach((one, i) => {
-    door.run(() => expectNumber(one, `pattern.catches[${i}]`, { min: 0 }));
-    door.run(() => expectNumber(offsets[i], `pattern.offsets[${i}]`));
-  });
-  if (spacing !== undefined) door.run(() => expectNumber(spacing, "pattern.spacing", { above: 0 }));
+  for (const key of lists) {
+    if (!Array.isArray(record[key])) door.run(() => fail("type", `pattern.${key}`, record[key], "a list"));
+  }
+  if (typeof offsetUnit !== "string" || !isUnit(offsetUnit, "length")) {
+    door.run(() => fail("unit/mismatch", "pattern.offsetUnit", offsetUnit, "a unit of length"));
+  }
+  if (typeof unit !== "string" || !isUnit(unit)) {
+    door.run(() => fail("unit/unknown", "pattern.unit", unit, "a unit"));
+  }
+  if (typeof of !== "string") door.run(() => fail("substance/unknown", "pattern.of", of, "a substance"));
   door.done();
-  return input as SpreadPattern<S>;
+  const pattern = input as SpreadPattern<S>;
+  for (const problem of [...rowOf(pattern.catches, pattern.offsets), ...runsOf(pattern)]) {
+    door.run(problem);
+  }
+  door.done();
+  return pattern;
 };
+
+/** What a row of numbers must be, as checks to run. */
+const rowOf = (catches: readonly unknown[], offsets: readonly unknown[]): readonly (() => unknown)[] => [
+  ...Array.from(catches, (one, i) => () => expectNumber(one, `pattern.catches[${i}]`, { min: 0 })),
+  ...Array.from(offsets, (one, i) => () => {
+    const bound = i === 0 ? {} : { above: offsets[i - 1] as number };
+    return expectNumber(one, `pattern.offsets[${i}]`, bound);
+  }),
+  () =>
+    catches.length === offsets.length && catches.length > 1
+      ? undefined
+      : fail("conflict", "pattern.offsets", offsets, `${catches.length}, one for each catch`),
+  () => expectSum(catches as readonly number[], offsets as readonly number[], "pattern.catches"),
+];
+
+const runsOf = ({ runs, catches, offsets, spacing }: SpreadPattern): readonly (() => unknown)[] => [
+  ...Array.from(runs, (run, i) => () => {
+    if (Array.isArray(run) && run.length === catches.length && run.every((one) => Number.isFinite(one)))
+      return;
+    fail("conflict", `pattern.runs[${i}]`, run, `a list of ${catches.length} numbers, as the catches`);
+  }),
+  () => {
+    if (spacing === undefined) return;
+    const gap = expectNumber(spacing, "pattern.spacing", { above: 0 });
+    const first = offsets[0] as number;
+    if (!offsets.every((x, i) => Math.abs(x - first - i * gap) <= 1e-6 * gap)) {
+      fail("conflict", "pattern.spacing", spacing, "the distance of the offsets");
+    }
+  },
+];
 
 /** A pattern as straight lines that begin and end at nothing, with the running sum of what lies below them. */
 export interface Profile {

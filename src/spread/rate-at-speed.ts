@@ -1,4 +1,4 @@
-import { checks, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { checks, fail, isUnit, type Quantity, quantityOf } from "../quantity/index.js";
 import { above, fieldsOf, recordOf, type Speed } from "./inputs.js";
 
 /**
@@ -55,8 +55,8 @@ export const rateAtSpeed = <D extends "mass/area" | "volume/area", S extends str
   readonly feed: Feed;
 }): Quantity<D, S> => {
   const record = recordOf(input, "run", "a record with rate, from, to, feed");
-  const given = record.rate as { readonly dimension?: unknown } | undefined;
-  const dimension = given?.dimension === "volume/area" ? "volume/area" : "mass/area";
+  const unit = (record.rate as { readonly unit?: unknown } | null | undefined)?.unit;
+  const dimension = typeof unit === "string" && isUnit(unit, "volume/area") ? "volume/area" : "mass/area";
   const door = checks();
   door.run(() => feedOf(record.feed));
   const found = door.run(() =>

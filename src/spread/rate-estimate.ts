@@ -56,7 +56,8 @@ const withErrors = <S extends string>(
  *
  * `R = mean(W) / (A n)` as {@link spreadRate}, `u(R) / R = sqrt((s / (mean(W) sqrt(k)))^2 + uA^2)`
  *
- * - `W` the catches, `amounts`: at least two, of runs over areas of the same size
+ * - `W` the catches, `amounts`: at least two, of runs over areas of the same size; by difference, what each
+ *   run used: `before.minus(after)`
  * - `s` their standard deviation (divisor `k - 1`), `k` how many there are
  * - `uA` relative standard error of the area, `areaError`: stated, 0 % where it is taken as exact
  *

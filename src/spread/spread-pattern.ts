@@ -1,5 +1,5 @@
 import { checks, expectNumber, type Finding, fail, isUnit, quantity, quantityOf } from "../quantity/index.js";
-import { type Area, fieldsOf, type Length, recordOf } from "./inputs.js";
+import { type Area, expectSum, fieldsOf, type Length, recordOf } from "./inputs.js";
 import { passesOf } from "./spread-rate.js";
 
 /** What was caught in a row of pans under one pass, pan by pan from left to right. */
@@ -97,9 +97,7 @@ export const spreadPattern = <const S extends string = "product">(
   const { offsets, offsetUnit, spacing } = pans as Places;
   const runs = (lists as readonly (readonly number[])[]).map((run) => run.map((c) => c / (passes as number)));
   const catches = offsets.map((_, i) => runs.reduce((sum, run) => sum + (run[i] as number), 0) / runs.length);
-  if (!catches.some((c) => c > 0))
-    fail("range", "catches", "catches that are all zero", "a catch above zero");
-  if (!catches.every(Number.isFinite)) fail("range", "catches", record.catches, "catches with a finite sum");
+  expectSum(catches, offsets, "catches");
   const { panArea } = found as NonNullable<typeof found>;
   return {
     type: "spread-pattern",

@@ -45,7 +45,7 @@ export interface SwathSearch {
   readonly findings: readonly Finding[];
 }
 
-const mostSwaths = 100_000;
+const mostSwaths = 10_000;
 
 /**
  * The CV at every swath, the ranges of swath that meet a limit, and the widest swath that does.
@@ -62,7 +62,7 @@ const mostSwaths = 100_000;
  * @param options.step - where left out: the spacing of the pans; with `positions: "pans"` it is a whole
  * multiple of the spacing
  * @throws RatewrightError as `swathUniformity`; `missing` where the spacing is unequal and no `step` is given;
- * `range` for a limit of zero and for more than 100 000 swaths; `conflict` for a `step` or `from` that is no
+ * `range` for a limit of zero and for more than 10 000 swaths; `conflict` for a `step` or `from` that is no
  * multiple of the spacing of the pans
  *
  * Source: Fertilizer Australia, "What do the Australian test-scheme graphs mean?" (several ranges).

@@ -67,7 +67,7 @@ export const swathUniformity = (
   pattern: SpreadPattern,
   options: UniformityOptions & { readonly swath: Length },
 ): SwathUniformity => {
-  const { swath, driving, deposits, mean } = overlapDeposits(pattern, options);
+  const { swath, driving, deposits, mean, findings } = overlapDeposits(pattern, options);
   const divisor = expectDivisor(options.divisor);
   const count = deposits.length;
   if (count < 2 && divisor === "n-1") {
@@ -85,6 +85,6 @@ export const swathUniformity = (
     positions: count,
     lowest: share(deposits.reduce((a, b) => Math.min(a, b))),
     highest: share(deposits.reduce((a, b) => Math.max(a, b))),
-    findings: pattern.findings,
+    findings,
   };
 };

@@ -63,7 +63,7 @@ export const uniformityLimits: readonly UniformityLimit[] = [
     id: "ireland-field",
     limit: quantity(15, "%"),
     appliesTo: "fertilizer",
-    meaning: "up to this acceptable in the field",
+    meaning: "up to this the source calls a CV in the field acceptable",
     source: press,
     reached: "read",
   },

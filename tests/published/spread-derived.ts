@@ -3,8 +3,12 @@ import {
   type Driving,
   effectiveSwath,
   overlapDeposits,
+  patternBalance,
   spreadPattern,
+  swathCvPercent,
+  swathSearch,
   swathUniformity,
+  thrownWidth,
 } from "../../src/spread/index.js";
 import type { PublishedCheck, Source } from "./check.js";
 
@@ -25,6 +29,16 @@ const depositsOf = (pattern: typeof triangle, swath: number, driving: Driving) =
   overlapDeposits(pattern, { swath: ft(swath), driving, positions: "pans" });
 const cvOf = (pattern: typeof triangle, swath: number, driving: Driving, divisor: "n" | "n-1"): number =>
   swathUniformity(pattern, { swath: ft(swath), driving, positions: "pans", divisor }).cv.in("%");
+
+const mRanges = () =>
+  swathSearch(mShape, {
+    driving: "one direction",
+    positions: "pans",
+    divisor: "n",
+    limit: quantity(25, "%"),
+    from: ft(4),
+    to: ft(10),
+  });
 
 const derived = (
   entry: string,
@@ -128,4 +142,41 @@ export const spreadDerivedChecks: readonly PublishedCheck[] = [
       () => cvOf(mShape, swath, "one direction", "n"),
     ]),
   ),
+  {
+    ...derived("spread-d09", "an M-shaped pattern: swaths of 4 to 10 that stay within 25 %", [
+      ["ranges", 2, 1, () => mRanges().ranges.length],
+      ["first range, to", 4, 1, () => mRanges().ranges[0]?.to.in("ft") ?? Number.NaN],
+      ["second range, from", 9, 1, () => mRanges().ranges[1]?.from.in("ft") ?? Number.NaN],
+      ["widest", 9, 1, () => mRanges().widest?.swath.in("ft") ?? Number.NaN],
+    ]),
+    formulas: ["swathSearch"],
+  },
+  {
+    ...derived(
+      "spread-d10",
+      "a triangle of 6 at swaths of 8, 9 and 12, all at once",
+      [15.713, 26.352, 59.317].map((cv, i) => [
+        `CV %, swath ${[8, 9, 12][i]}`,
+        cv,
+        0.001,
+        () =>
+          swathCvPercent({
+            depositsKgPerM2: Float64Array.from(triangle.catches),
+            spacingM: 1,
+            swathsM: Float64Array.of(8, 9, 12),
+            driving: "one direction",
+            divisor: "n",
+          })[i] as number,
+      ]),
+    ),
+    formulas: ["swathCvPercent"],
+  },
+  {
+    ...derived("spread-d11", "the throw and the middle of a skewed pattern, positions -6 to 3, sum 27", [
+      ["ft thrown, least", 7, 1, () => thrownWidth(skewed).least.in("ft")],
+      ["ft thrown, most", 9, 1, () => thrownWidth(skewed).most.in("ft")],
+      ["ft from the line of travel", -1, 0.1, () => patternBalance(skewed).centre.in("ft")],
+    ]),
+    formulas: ["thrownWidth", "patternBalance"],
+  },
 ];

@@ -19,6 +19,7 @@ import {
   targetCatch,
   targetDischarge,
   testArea,
+  timedRate,
   uniformityLimit,
 } from "../../src/spread/index.js";
 import type { LeftOut, PublishedCheck, Source } from "./check.js";
@@ -800,14 +801,21 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spread-058",
-    formulas: ["targetDischarge"],
+    formulas: ["targetDischarge", "timedRate"],
     source: { title: "calibration constant", publisher: "common practice" },
     reached: "from memory",
-    given: "1 lb/acre over 1 ft at 1 mph",
-    answers: [{ of: "acre ft mph per lb/min", printed: 495, to: 1 }],
+    given: "1 lb/acre over 1 ft at 1 mph; 1 lb/min over 1 ft at 1 mph",
+    answers: [
+      { of: "acre ft mph per lb/min", printed: 495, to: 1 },
+      { of: "lb/acre", printed: 495, to: 1 },
+    ],
     compute: () => {
       const rate = quantity(1, "lb/acre", "product");
-      return [1 / targetDischarge({ rate, swath: ft(1), speed: quantity(1, "mi/h") }).in("lb/min")];
+      const run = { swath: ft(1), speed: quantity(1, "mi/h") };
+      return [
+        1 / targetDischarge({ rate, ...run }).in("lb/min"),
+        timedRate({ amount: lb(1), time: quantity(1, "min"), ...run }).in("lb/acre"),
+      ];
     },
   },
 ];

@@ -209,6 +209,9 @@ describe("timed discharge and speed", () => {
     const back = rateAtSpeed({ rate: there, from: to, to: from, feed: "gravity gate" });
     close(back.in("lb/1000 ft2"), 3);
     expect(there.in("lb/1000 ft2")).toBeLessThan(3);
+    const volume = { value: 20, unit: "gal/acre", of: "spray" };
+    const json = { rate: volume, from: { value: 3, unit: "mi/h" }, to: { value: 6, unit: "mi/h" } };
+    expect(rateAtSpeed({ ...json, feed: "power-driven" } as never).value).toBe(10);
     expect(failures(() => rateAtSpeed({ rate, from, to, feed: "ground-driven" }))).toEqual([
       "infeasible feed",
     ]);

@@ -207,7 +207,7 @@ describe("the CV", () => {
     );
     const mean = values.reduce((a, b) => a + b) / values.length;
     const s = Math.sqrt(values.reduce((sum, one) => sum + (one - mean) ** 2, 0) / values.length);
-    expect(cv(pattern, 4, "back and forth", 2000)).toBeCloseTo((100 * s) / mean, 2);
+    expect(cv(pattern, 4, "back and forth", 1000)).toBeCloseTo((100 * s) / mean, 2);
   });
 
   test("lowest and highest are shares of the mean", () => {
@@ -235,6 +235,13 @@ describe("the CV", () => {
     ]);
     expect(failures(() => swathUniformity(pattern, { ...full, positions: 1 }))).toEqual(["range positions"]);
     expect(failures(() => swathUniformity({ catches: [1, 2] } as never, full))).toEqual(["type pattern"]);
+    expect(failures(() => swathUniformity(pattern, { ...full, positions: 20, swath: m(1e-6) }))).toEqual([
+      "range swath",
+    ]);
+    expect(failures(() => swathUniformity(pattern, { ...full, swath: m(2e6) }))).toEqual(["range swath"]);
+    expect(
+      swathUniformity(pattern, { ...full, positions: 20, swath: m(2e6) }).highest.in("%"),
+    ).toBeGreaterThan(1);
   });
 
   test("at the pans needs pans on one grid with the line of travel", () => {

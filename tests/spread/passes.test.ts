@@ -70,6 +70,7 @@ describe("passesFor", () => {
 
   test("no side and no swath are errors", () => {
     expect(failures(() => passesFor({ side: ft(0), swath: ft(0) }))).toEqual(["range side", "range swath"]);
+    expect(failures(() => passesFor({ side: ft(1e9), swath: quantity(1, "um") }))).toEqual(["range swath"]);
   });
 });
 

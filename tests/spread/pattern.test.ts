@@ -99,7 +99,8 @@ describe("spreadPattern", () => {
       "missing pans.offsets[2]",
     ]);
     expect(bad({ pans: undefined })).toEqual(["type pans"]);
-    expect(bad({ catches: [1e308, 1e308, 1e308, 0, 0] })).toEqual(["nothing thrown"]);
+    expect(bad({ catches: [1e308, 1e308, 1e308, 0, 0] })).toEqual(["range catches"]);
+    expect(bad({ catches: [0, 0, 1e-310, 0, 0] })).toEqual(["range catches"]);
   });
 
   test("comes back from JSON", () => {
@@ -107,9 +108,24 @@ describe("spreadPattern", () => {
     const back = JSON.parse(JSON.stringify(pattern)) as typeof pattern;
     const options = { swath: m(3), driving: "one direction", positions: "pans", divisor: "n" } as const;
     expect(swathUniformity(back, options)).toEqual(swathUniformity(pattern, options));
-    const broken = { ...back, catches: [0, null, 1, 0, 0] };
-    expect(failures(() => swathUniformity(broken as never, options))).toEqual([
-      "not-finite pattern.catches[1]",
+    const broken = (change: object): readonly string[] =>
+      failures(() => swathUniformity({ ...back, ...change } as never, options));
+    expect(broken({ catches: [0, null, 1, 0, 0] })).toEqual(["not-finite pattern.catches[1]"]);
+    expect(broken({ catches: [0, 1, 0] })).toEqual(["conflict pattern.offsets", "conflict pattern.runs[0]"]);
+    expect(broken({ catches: [0, 0, 0, 0, 0] })).toEqual(["range pattern.catches"]);
+    expect(broken({ offsets: [-2, -1, -1, 1, 2] })).toEqual([
+      "range pattern.offsets[2]",
+      "conflict pattern.spacing",
+    ]);
+    expect(broken({ spacing: 2 })).toEqual(["conflict pattern.spacing"]);
+    expect(broken({ runs: undefined, findings: undefined })).toEqual([
+      "type pattern.runs",
+      "type pattern.findings",
+    ]);
+    expect(broken({ offsetUnit: "g", unit: "grams", of: 3 })).toEqual([
+      "unit/mismatch pattern.offsetUnit",
+      "unit/unknown pattern.unit",
+      "substance/unknown pattern.of",
     ]);
   });
 });
