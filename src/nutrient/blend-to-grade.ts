@@ -110,7 +110,7 @@ const solve = (batch: Quantity<"mass", "none">, grade: Analysis, materials: read
   const shares = x.map((share) => Math.max(0, share));
   const total = shares.reduce((sum, share) => sum + share, 0);
   if (total > 1 + 1e-9) {
-    const most = nutrients.map((_, j) => Number(((wanted[j] as number) / total).toFixed(2))).join("-");
+    const most = nutrients.map((_, j) => Math.floor(((wanted[j] as number) / total) * 100) / 100).join("-");
     const expected = `a grade that fits into the batch: it takes ${weigh(total)} of material, ${weigh(total - 1)} too much; these reach at most ${most}`;
     fail("infeasible", "grade", nutrients.map((_, j) => wanted[j]).join("-"), expected);
   }

@@ -55,7 +55,7 @@ export const productRatesKgPerHa = (
   const rates = outFor(out, targetKgPerHa.length);
   for (let i = 0; i < targetKgPerHa.length; i++) {
     const target = targetKgPerHa[i] as number;
-    if (!(target >= 0 && target < Infinity)) refuse("targetKgPerHa", i, target);
+    if (!Number.isFinite(target) || target < 0) refuse("targetKgPerHa", i, target);
     rates[i] = (target * 100) / percent;
   }
   return rates;
@@ -95,8 +95,8 @@ export const nutrientsSuppliedKg = (input: {
   for (let i = 0; i < out.length; i++) {
     const rate = rateKgPerHa[i] as number;
     const area = areaM2[i] as number;
-    if (!(rate >= 0 && rate < Infinity)) refuse("rateKgPerHa", i, rate);
-    if (!(area >= 0 && area < Infinity)) refuse("areaM2", i, area);
+    if (!Number.isFinite(rate) || rate < 0) refuse("rateKgPerHa", i, rate);
+    if (!Number.isFinite(area) || area < 0) refuse("areaM2", i, area);
     out[i] = (rate * area * percent) / 1e6;
   }
   return out;
@@ -126,7 +126,7 @@ export const nutrientsSuppliedKg = (input: {
  */
 export const highestProductRatesKgPerHa = (caps: readonly CapArray[], out?: Float64Array): Float64Array => {
   const areas = caps[0]?.limitKgPerHa.length ?? 0;
-  const rates = outFor(out, areas).fill(Infinity);
+  const rates = outFor(out, areas).fill(Number.POSITIVE_INFINITY);
   let bounding = 0;
   caps.forEach(({ limitKgPerHa, percent }, k) => {
     expectPercent(percent, `caps[${k}].percent`, "zero or more");
@@ -136,7 +136,7 @@ export const highestProductRatesKgPerHa = (caps: readonly CapArray[], out?: Floa
     if (percent > 0) bounding++;
     for (let i = 0; i < areas; i++) {
       const limit = limitKgPerHa[i] as number;
-      if (!(limit >= 0 && limit < Infinity)) refuse(`caps[${k}].limitKgPerHa`, i, limit);
+      if (!Number.isFinite(limit) || limit < 0) refuse(`caps[${k}].limitKgPerHa`, i, limit);
       if (percent === 0) continue;
       const rate = (limit * 100) / percent;
       if (rate < (rates[i] as number)) rates[i] = rate;

@@ -28,7 +28,7 @@ const thirds = [
 ] as const;
 
 /** The schemes in print, by name. They disagree: see the note of each. */
-export const releaseSchemes = {
+export const releaseSchemes: Readonly<Record<ReleaseSchemeName, ReleaseScheme>> = {
   "suffolk water-insoluble": {
     share: "water-insoluble",
     classes: thirds,
@@ -63,10 +63,14 @@ export const releaseSchemes = {
     source: { title: "10 V.S.A. 1266b", publisher: "Vermont Statutes", year: 2012, where: "(a)" },
     note: "A definition of law, not of agronomy: turf fertilizer with less than 15 % slow-release nitrogen falls under its limits for nitrogen.",
   },
-} as const satisfies Readonly<Record<string, ReleaseScheme>>;
+};
 
 /** The name of a scheme of {@link releaseSchemes}. */
-export type ReleaseSchemeName = keyof typeof releaseSchemes;
+export type ReleaseSchemeName =
+  | "suffolk water-insoluble"
+  | "suffolk with coated"
+  | "thirty percent"
+  | "Vermont 1266b";
 
 /** The class, the share that decided and what the scheme leaves out. */
 export interface ReleaseClass {

@@ -6,6 +6,7 @@ import type { LeastCostBlendInput } from "./blend-input.js";
 import { type LimitRow, limitRows, nitrogenColumns } from "./blend-limits.js";
 import { type LinearAnswer, type LinearProgram, loadSolver } from "./linear-program.js";
 import { missedLimits } from "./missed-limits.js";
+import { type ReadProblem, type Solve, shadowPrices } from "./shadow-prices.js";
 
 /** A material in the cheapest batch. */
 export interface LeastCostPart<C extends string> {
@@ -107,20 +108,6 @@ export const leastCostBlend = async <const C extends string>(
   if (answer === undefined) throw new RatewrightError(missedLimits(problem.program, problem.rows, solve));
   return describe(problem, answer, solve) as LeastCostBlend<C>;
 };
-
-type Solve = (program: LinearProgram) => LinearAnswer | undefined;
-
-interface ReadProblem {
-  readonly input: LeastCostBlendInput<string>;
-  readonly batch: Quantity<"mass", "none">;
-  readonly rows: readonly LimitRow[];
-  /** In shares of the batch; its first row makes them add up to 1. */
-  readonly program: LinearProgram;
-  /** Prices in money per unit of the batch, and the highest, by which the program is scaled. */
-  readonly prices: readonly number[];
-  readonly scale: number;
-  readonly currency: string;
-}
 
 const readProblem = (input: LeastCostBlendInput<string>): ReadProblem => {
   const door = checks();
@@ -280,67 +267,4 @@ const shownAt = (row: LimitRow, shares: readonly number[], nitrogen: readonly nu
   const total = nitrogen.reduce((sum, each, i) => sum + each * (shares[i] as number), 0);
   // The row holds slow nitrogen less the wanted share of the total.
   return total > 0 ? row.shown.bound + (met * 100) / total : 0;
-};
-
-interface Priced {
-  readonly price: number;
-  readonly priced: "exact" | "stepwise";
-}
-
-/** Prices of relaxing, for the whole batch, from the solver and checked by solving again. */
-const shadowPrices = (
-  { input, batch, rows, program, scale }: ReadProblem,
-  shares: readonly number[],
-  answer: LinearAnswer,
-  solve: Solve,
-): {
-  ofRow(r: number, binds: boolean): Priced;
-  ofColumn(i: number, side: "least" | "most", binds: boolean): Priced;
-} => {
-  const none: Priced = { price: 0, priced: "exact" };
-  const whole = scale * batch.value;
-  const compare = (stated: number, step: number, relaxed: LinearProgram, factor: number): Priced => {
-    const again = solve(relaxed);
-    const saved = again === undefined ? stated : Math.max(0, (answer.cost - again.cost) / step);
-    return Math.abs(saved - stated) <= 1e-6 * Math.max(stated, 1e-3)
-      ? { price: Math.max(0, stated) * factor, priced: "exact" }
-      : { price: saved * factor, priced: "stepwise" };
-  };
-  return {
-    ofRow(r, binds) {
-      const row = rows[r] as LimitRow;
-      if (!binds) return none;
-      const sign = row.side === "least" ? 1 : -1;
-      const step = 1e-3 * Math.max(1, Math.abs(row.bound));
-      const relaxed = {
-        ...program,
-        rows: program.rows.map((one, k) =>
-          k !== r + 1
-            ? one
-            : row.side === "least"
-              ? { ...one, lower: one.lower - step }
-              : { ...one, upper: one.upper + step },
-        ),
-      };
-      // A step of the slow share moves the row by the nitrogen in the batch.
-      const nitrogen = nitrogenColumns(input.materials, input.filler !== undefined);
-      const perStep =
-        row.kind === "slow share"
-          ? nitrogen.reduce((sum, each, i) => sum + each * (shares[i] as number), 0) / 100
-          : 1;
-      return compare(sign * (answer.rowPrice[r + 1] as number), step, relaxed, whole * perStep);
-    },
-    ofColumn(i, side, binds) {
-      if (!binds) return none;
-      const bounds = side === "least" ? program.lower : program.upper;
-      const sign = side === "least" ? 1 : -1;
-      const bound = bounds[i] as number;
-      // At zero, or at the whole batch, there is nothing to relax.
-      if (side === "least" ? bound === 0 : bound === 1) return none;
-      const step = Math.min(1e-3, side === "least" ? bound : 1 - bound);
-      const moved = bounds.map((one, k) => (k === i ? one - sign * step : one));
-      const relaxed = side === "least" ? { ...program, lower: moved } : { ...program, upper: moved };
-      return compare(sign * (answer.columnPrice[i] as number), step, relaxed, scale);
-    },
-  };
 };
