@@ -8,9 +8,14 @@ import { nutrientRateChecks, nutrientRateLeftOut } from "./nutrient-rates.js";
 import { nutrientSaltChecks, nutrientSaltLeftOut } from "./nutrient-salt.js";
 import { nutrientSeasonChecks, nutrientSeasonLeftOut } from "./nutrient-season.js";
 import { siteChecks, siteLeftOut } from "./site.js";
+import { sprayChecks, sprayLeftOut } from "./spray.js";
+import { sprayActiveChecks } from "./spray-active.js";
 import { spreadLeftOut, spreadReadChecks } from "./spread.js";
 import { spreadDerivedChecks } from "./spread-derived.js";
 import { tankChecks, tankLeftOut } from "./tank.js";
+import { tankJarRinseChecks, tankJarRinseLeftOut } from "./tank-jar-rinse.js";
+import { tankOrderChecks, tankOrderLeftOut } from "./tank-order.js";
+import { tankWaterChecks, tankWaterLeftOut } from "./tank-water.js";
 
 /** Every published check, by room. */
 export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
@@ -25,8 +30,9 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...nutrientInjectionChecks,
   ],
   site: siteChecks,
+  spray: [...sprayChecks, ...sprayActiveChecks],
   spread: [...spreadReadChecks, ...spreadDerivedChecks],
-  tank: tankChecks,
+  tank: [...tankChecks, ...tankOrderChecks, ...tankWaterChecks, ...tankJarRinseChecks],
 };
 
 /** Every published example that is left out, by room. */
@@ -40,6 +46,7 @@ export const allLeftOut: Readonly<Record<string, readonly LeftOut[]>> = {
     ...nutrientInjectionLeftOut,
   ],
   site: siteLeftOut,
+  spray: sprayLeftOut,
   spread: spreadLeftOut,
-  tank: tankLeftOut,
+  tank: [...tankLeftOut, ...tankOrderLeftOut, ...tankWaterLeftOut, ...tankJarRinseLeftOut],
 };
