@@ -61,3 +61,25 @@ export const expectText = (input: unknown, path: string, expected: string): stri
 export const expectOneOf = <const T extends string>(input: unknown, words: readonly T[], path: string): T =>
   words.find((word) => word === input) ??
   fail(input === undefined ? "missing" : "type", path, input, `one of ${words.map(shown).join(", ")}`);
+
+/**
+ * Every value inside an input that can be neither read nor shown, such as a record with a field `toString`
+ * that is no function, or without a prototype: nothing below this door has to reckon with them.
+ */
+export const unreadable = (input: unknown, path: string, above: readonly object[] = []): Problem[] => {
+  if (typeof input !== "object" || input === null || ArrayBuffer.isView(input)) return [];
+  const problem = (got: string): Problem[] => [
+    { code: "type", path, got, expected: "plain data, as JSON.parse gives it" },
+  ];
+  if (above.includes(input)) return problem("a record that holds itself");
+  try {
+    if (typeof input.toString !== "function") return problem("a record that cannot be turned into text");
+    return Object.entries(input).flatMap(([name, value]: [string, unknown]) => {
+      if (typeof value !== "object" || value === null) return [];
+      const at = Array.isArray(input) ? `${path}[${name}]` : path === "" ? name : `${path}.${name}`;
+      return unreadable(value, at, [...above, input]);
+    });
+  } catch {
+    return problem("a record that throws when it is read");
+  }
+};

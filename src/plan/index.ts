@@ -1,7 +1,7 @@
+export { checkLimits, type LimitCheck, type Proposal } from "./check-limits.js";
 export type {
   Job,
   JobHeat,
-  JobLimit,
   JobLogEntry,
   JobProduct,
   JobSite,
@@ -10,11 +10,66 @@ export type {
   JobSpread,
   JobTreatment,
   JobTreatmentBase,
-  LimitPeriod,
   Stated,
   StatedRate,
 } from "./job.js";
-export type { LimitUse, NutrientAccount, NutrientEntry, NutrientRates } from "./nutrient-account.js";
+export { ledger, ledgerWith, standingEntries } from "./ledger.js";
+export { type LedgerReading, ledgerCsv, ledgerFromCsv, type UnreadLine } from "./ledger-csv.js";
+export type { Ledger, LedgerEntry, LedgerWeather } from "./ledger-entry.js";
+export { type LedgerTotals, ledgerTotals } from "./ledger-totals.js";
+export type {
+  AmountLimit,
+  ClosedDatesLimit,
+  ContentLimit,
+  CountLimit,
+  GroundLimit,
+  IntervalLimit,
+  Limit,
+  LimitBase,
+  LimitPeriod,
+  LimitSet,
+  SetbackLimit,
+  SlowShareLimit,
+} from "./limit.js";
+export type { ApplicationFacts, LimitCondition } from "./limit-condition.js";
+export type { LimitTest, LimitUse } from "./limit-use.js";
+export type { NutrientAccount, NutrientEntry } from "./nutrient-account.js";
+export type { NutrientRates } from "./nutrient-rates.js";
+export { publishedLimits, rememberedLimits } from "./published-limits/all.js";
+export {
+  chlorothalonilRememberedLimits,
+  newJerseyRememberedLimits,
+  twoFourDRememberedLimits,
+} from "./published-limits/from-memory.js";
+export {
+  illinoisLimits,
+  michiganLimits,
+  minnesotaLimits,
+  wisconsinLimits,
+} from "./published-limits/great-lakes.js";
+export {
+  marylandProductLimits,
+  marylandUseLimits,
+  newJerseyLimits,
+  pennsylvaniaLimits,
+} from "./published-limits/mid-atlantic.js";
+export {
+  connecticutLimits,
+  manitobaLimits,
+  newYorkLimits,
+  vermontLimits,
+} from "./published-limits/northeast.js";
+export { floridaLimits, marionCountyLimits } from "./published-limits/southeast.js";
+export { limit } from "./read-limit.js";
+export {
+  euPlantProtectionRecord,
+  missingForRecord,
+  type RecordGaps,
+  type RecordItem,
+  type RecordScheme,
+  usRestrictedUseRecord,
+  usWorkerProtectionRecord,
+} from "./record-schemes.js";
 export type { HeatWindow, RepeatPlan } from "./repeat.js";
 export type { SprayedProduct, SprayOrder } from "./spray-order.js";
 export type { SpreadOrder } from "./spread-order.js";

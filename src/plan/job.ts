@@ -1,8 +1,10 @@
-import type { CivilDate, DailyTemperatures, MonthDayWindow } from "../calendar/index.js";
-import type { BaseTemperature, DegreeDayMethod, IntervalRule } from "../interval/index.js";
+import type { CivilDate, DailyTemperatures } from "../calendar/index.js";
+import type { BaseTemperature, DegreeDayMethod, IntervalRule, UpperCutoff } from "../interval/index.js";
 import type { Analysis } from "../nutrient/index.js";
 import type { SiteDescription } from "../site/index.js";
 import type { CodeScheme, LadderId, ReadableStep } from "../tank/index.js";
+import type { Limit } from "./limit.js";
+import type { ApplicationFacts } from "./limit-condition.js";
 
 /** A quantity as a job file states it: a `Quantity` fits, and so does what JSON left of one. */
 export interface Stated {
@@ -36,7 +38,10 @@ export interface Job {
   readonly sprayer?: JobSprayer;
   /** What went down before, in any order. */
   readonly log?: readonly JobLogEntry[];
-  readonly limits?: readonly JobLimit[];
+  /** Limits to compare with: of a limit set, or stated here. */
+  readonly limits?: readonly Limit[];
+  /** What is known of the visit beside its amounts, for limits that ask for it. */
+  readonly facts?: ApplicationFacts;
   /** Daily temperatures, for treatments whose interval is told in degree-days. */
   readonly temperatures?: DailyTemperatures;
 }
@@ -59,6 +64,8 @@ export interface JobProduct {
   readonly slowNitrogen?: Stated;
   /** Mass per volume of a liquid. */
   readonly density?: Stated;
+  /** What it holds beside nutrients: `4 lb/gal` of `ai:prodiamine/product`, or `65 % w/w` of it. */
+  readonly contents?: readonly Stated[];
   /** What one bag, jug or packet holds. */
   readonly package?: Stated;
   /** The kind of product, for the loading order: a name such as `"surfactant"`, or a code on the label. */
@@ -102,6 +109,8 @@ export interface JobTreatmentBase {
   readonly interval?: Omit<IntervalRule, "type" | "version">;
   /** When to come back by heat, where a source states it. */
   readonly heat?: JobHeat;
+  /** What is known of this treatment, over the facts of the job. */
+  readonly facts?: ApplicationFacts;
 }
 
 /** Spread dry. Exactly one of `target` and `rate`. */
@@ -128,6 +137,9 @@ export interface JobSpray extends JobTreatmentBase {
 export interface JobHeat {
   readonly method: DegreeDayMethod;
   readonly base: BaseTemperature;
+  /** The upper threshold and what happens above it, where the source states them. */
+  readonly upper?: BaseTemperature;
+  readonly cutoff?: UpperCutoff;
   readonly interval: { readonly value: number; readonly unit: "°C d" | "°F d" };
   readonly source: string;
 }
@@ -140,19 +152,7 @@ export interface JobLogEntry {
   readonly parts?: readonly string[];
   readonly product?: string;
   readonly rate?: StatedRate;
-  /** Nutrients per area, such as 0.7 lb/1000 ft2 of N. */
+  /** Nutrients or active ingredients per area, such as 0.7 lb/1000 ft2 of N. */
   readonly nutrients?: readonly Stated[];
   readonly note?: string;
-}
-
-/** Over what a limit adds up: one application, a calendar year, a season, or so many days in a row. */
-export type LimitPeriod = "application" | "calendar year" | MonthDayWindow | { readonly days: number };
-
-/** A limit that the job states: the most of a nutrient per area over a period. */
-export interface JobLimit {
-  /** Mass per area, of what is limited: `N`, `N:soluble`, `P2O5`, `P`, ... */
-  readonly amount: Stated;
-  readonly per: LimitPeriod;
-  /** Where it is stated, and when that was read. */
-  readonly source: string;
 }

@@ -1,16 +1,17 @@
-import { addDays, type CivilDate, compareDates, isWithinWindow, windowAround } from "../calendar/index.js";
-import { exceeds } from "../numeric/index.js";
-import { formFactor, type NutrientsSupplied } from "../nutrient/index.js";
+import type { CivilDate } from "../calendar/index.js";
+import { percentOf } from "../nutrient/index.js";
 import { type Finding, type Quantity, quantityOf } from "../quantity/index.js";
-import type { LimitPeriod } from "./job.js";
+import { limitsOn } from "./check-limits.js";
+import { type HistoryRow, historyOf, touches, wholeSite } from "./history.js";
+import type { ApplicationFacts } from "./limit-condition.js";
+import type { LimitTest, LimitUse } from "./limit-use.js";
+import { addRates, completeRates, type NutrientRates } from "./nutrient-rates.js";
 import type { ReadJob } from "./read-job.js";
-import type { ReadLimit, ReadLogEntry } from "./read-log.js";
-import type { SprayOrder } from "./spray-order.js";
-import { statedRate, suppliedBy } from "./spray-order.js";
+import type { ReadLogEntry } from "./read-log.js";
+import type { ReadProduct } from "./read-products.js";
+import { perAreaRates, type SprayOrder, statedRate, suppliedBy } from "./spray-order.js";
 import type { SpreadOrder } from "./spread-order.js";
-
-/** Nutrients per area, by name: what an application adds, or what has gone down. */
-export type NutrientRates = Readonly<Record<string, Quantity<"mass/area", string>>>;
+import { type AreaRates, suppliedRates } from "./supplied-rates.js";
 
 /** What one application adds. */
 export interface NutrientEntry {
@@ -20,28 +21,7 @@ export interface NutrientEntry {
   readonly supplies: NutrientRates;
 }
 
-/** A limit, and how far it is used up. */
-export interface LimitUse {
-  /** The limit, as the job states it. */
-  readonly limit: {
-    readonly of: string;
-    readonly amount: Quantity<"mass/area", string>;
-    readonly per: LimitPeriod;
-    readonly source: string;
-  };
-  readonly path: string;
-  /** From when to when it was added up; `null` at both ends for one application. */
-  readonly from: CivilDate | null;
-  readonly to: CivilDate | null;
-  readonly before: Quantity<"mass/area", string>;
-  readonly adds: Quantity<"mass/area", string>;
-  readonly after: Quantity<"mass/area", string>;
-  /** What is left of the limit after this visit; below zero where it is passed. */
-  readonly remainingUnderStatedLimits: Quantity<"mass/area", string>;
-  readonly passed: boolean;
-}
-
-/** The nutrients of one part of the site. */
+/** The nutrients and active ingredients of one part of the site. */
 export interface NutrientAccount {
   /** A part of the site, or `"whole site"`. */
   readonly part: string;
@@ -51,102 +31,143 @@ export interface NutrientAccount {
   /** The visit added up. */
   readonly visitTotal: NutrientRates;
   readonly yearAfter: NutrientRates;
+  /** Limits on amounts and counts; the whole visit counts as one application. */
   readonly limits: readonly LimitUse[];
+  /** The other limits, where this visit treats the part. */
+  readonly tests: readonly LimitTest[];
 }
 
-const add = (rates: readonly NutrientRates[]): NutrientRates => {
-  const total: Record<string, Quantity<"mass/area", string>> = {};
-  for (const rate of rates) {
-    for (const [of, q] of Object.entries(rate)) total[of] = total[of] === undefined ? q : total[of].plus(q);
+type Any = Quantity<string, string>;
+
+const productRates = (product: string, rates: AreaRates): readonly Any[] =>
+  [rates.byMass, rates.byVolume].flatMap((q) =>
+    q === undefined ? [] : [quantityOf(q.value, q.unit, `product:${product}`, "rate")],
+  );
+
+/** What a product brings beside nutrients; nothing where it states nothing. */
+const otherContents = (product: ReadProduct, rates: AreaRates, notChecked: string[]): NutrientRates => {
+  if (product.contents === undefined) return {};
+  const held = suppliedRates({ contents: product.contents }, rates);
+  if (held === undefined) {
+    notChecked.push(
+      `Active ingredients of ${product.name}: its rate and its contents do not meet without a density.`,
+    );
   }
-  return total;
+  return held ?? {};
 };
 
-/** An amount of a nutrient in the form asked for: P from P2O5 where only that is there; zero where there is none. */
-const amountOf = (rates: NutrientRates, of: string, unit: string): number => {
-  const inUnit = (q: Quantity<"mass/area", string>): number => q.in(unit as "lb/acre");
-  if (rates[of] !== undefined) return inUnit(rates[of]);
-  for (const [form, q] of Object.entries(rates)) {
-    const factor = formFactor(form, of);
-    if (factor !== undefined) return inUnit(q) * factor;
+const logRow = (entry: ReadLogEntry, job: ReadJob, findings: Finding[], notChecked: string[]): HistoryRow => {
+  const { date, path, product, rate, parts = [], nutrients } = entry;
+  const base = { date, from: path, parts, products: product === undefined ? [] : [product.id] };
+  if (product !== undefined && rate !== undefined) {
+    const one = statedRate(rate, product.id, path);
+    const rates = perAreaRates(product, one, job.sprayer);
+    const known = product.fertilizer !== undefined || product.contents !== undefined;
+    const nutrition = suppliedBy(product, one, job.sprayer, notChecked) as NutrientRates | undefined;
+    const supplied = addRates([nutrition ?? {}, otherContents(product, rates, notChecked)]);
+    return { ...base, productRates: productRates(product.id, rates), rates: known ? supplied : undefined };
   }
-  return 0;
-};
-
-/** The nutrients that a log entry states: where no soluble nitrogen is, all of the nitrogen is soluble. */
-const statedNutrients = (entry: ReadLogEntry, findings: Finding[]): NutrientRates => {
-  const rates = add((entry.nutrients ?? []).map((q) => ({ [q.of]: q })));
-  if (rates.N === undefined || rates["N:soluble"] !== undefined) return withSlow(rates);
-  const slow = rates["N:slow"];
-  const soluble = slow === undefined ? rates.N.value : rates.N.value - slow.in(rates.N.unit as "lb/acre");
-  if (slow === undefined) {
+  if (nutrients === undefined) return { ...base, productRates: [], rates: undefined };
+  const { rates, completed } = completeRates(
+    addRates(nutrients.map((q) => ({ [q.of]: q as Quantity<"mass/area", string> }))),
+  );
+  if (completed.includes("no slow stated")) {
     findings.push({
       code: "nitrogen/no-slow-stated",
       severity: "note",
-      path: entry.path,
-      params: { date: entry.date },
-      text: `The entry of ${entry.date} states no slow-release nitrogen: all of its nitrogen counts as soluble.`,
+      path,
+      params: { date },
+      text: `The entry of ${date} states no slow-release nitrogen: all of its nitrogen counts as soluble.`,
       source: "common practice, no source",
     });
   }
+  if (completed.includes("no total stated")) {
+    findings.push({
+      code: "nitrogen/no-total-stated",
+      severity: "note",
+      path,
+      params: { date },
+      text: `The entry of ${date} states no total nitrogen: the soluble and slow nitrogen that it states count as the total.`,
+      source: "common practice, no source",
+    });
+  }
+  return { ...base, productRates: [], rates };
+};
+
+interface VisitRow {
+  readonly order: SpreadOrder | SprayOrder;
+  readonly row: HistoryRow;
+  readonly products: readonly ReadProduct[];
+  readonly facts: ApplicationFacts;
+}
+
+const visitRow = (order: SpreadOrder | SprayOrder, job: ReadJob, notChecked: string[]): VisitRow => {
+  const items = order.method === "spread" ? [order] : order.products;
+  const products = items.map((item) => job.products.get(item.product) as ReadProduct);
+  const rates = items.map((item, i) =>
+    perAreaRates(products[i] as ReadProduct, item.rate as never, job.sprayer),
+  );
+  const supplied = items.map((item, i) =>
+    addRates([
+      (item.supplies ?? {}) as NutrientRates,
+      otherContents(products[i] as ReadProduct, rates[i] as AreaRates, notChecked),
+    ]),
+  );
+  const treatment = job.treatments.find(({ id }) => id === order.treatment);
   return {
-    ...rates,
-    "N:soluble": quantityOf(Math.max(0, soluble), rates.N.unit, "N:soluble", entry.path) as never,
+    order,
+    products,
+    facts: { ...job.facts, ...treatment?.facts },
+    row: {
+      date: job.date,
+      from: order.treatment,
+      parts: order.parts,
+      products: products.map(({ id }) => id),
+      productRates: products.flatMap(({ id }, i) => productRates(id, rates[i] as AreaRates)),
+      rates: addRates(supplied),
+    },
   };
 };
 
-const withSlow = (rates: NutrientRates): NutrientRates => rates;
-
-const periodOf = (date: CivilDate, per: LimitPeriod): { from: CivilDate; to: CivilDate } | undefined => {
-  if (per === "application") return { from: date, to: date };
-  if (per === "calendar year")
-    return { from: `${date.slice(0, 4)}-01-01` as CivilDate, to: `${date.slice(0, 4)}-12-31` as CivilDate };
-  if ("days" in per) return { from: addDays(date, 1 - per.days), to: date };
-  return isWithinWindow(date, per) ? windowAround(date, per) : undefined;
+/** What is known of several treatments at once: a fact on which they differ is not known. */
+const commonFacts = (list: readonly ApplicationFacts[]): ApplicationFacts => {
+  const [first = {}, ...others] = list;
+  return Object.fromEntries(
+    Object.entries(first).filter(([name, value]) =>
+      others.every((facts) => JSON.stringify(facts[name as "grass"]) === JSON.stringify(value)),
+    ),
+  );
 };
 
-const within = (date: CivilDate, { from, to }: { from: CivilDate; to: CivilDate }): boolean =>
-  compareDates(date, from) >= 0 && compareDates(date, to) <= 0;
-
-const tidy = (value: number): number => Number(value.toPrecision(4));
-
-const useOf = (
-  limit: ReadLimit,
-  date: CivilDate,
-  log: readonly NutrientEntry[],
-  visit: NutrientRates,
-): LimitUse | undefined => {
-  const period = periodOf(date, limit.per);
-  if (period === undefined) return undefined;
-  const { unit, of } = limit.amount;
-  const before = log
-    .filter((entry) => within(entry.date, period))
-    .reduce((total, entry) => total + amountOf(entry.supplies, of, unit), 0);
-  const adds = amountOf(visit, of, unit);
-  const q = (value: number): Quantity<"mass/area", string> =>
-    quantityOf(value, unit, of, limit.path) as never;
+/** The visit on one part, as one application. */
+const together = (date: CivilDate, part: string, rows: readonly VisitRow[]): HistoryRow => {
+  const byProduct = new Map<string, Any>();
+  for (const rate of rows.flatMap(({ row }) => row.productRates)) {
+    const key = `${rate.of} ${rate.dimension}`;
+    const before = byProduct.get(key);
+    byProduct.set(key, before === undefined ? rate : (before.plus(rate as never) as Any));
+  }
   return {
-    limit: { of, amount: limit.amount, per: limit.per, source: limit.source },
-    path: limit.path,
-    from: limit.per === "application" ? null : period.from,
-    to: limit.per === "application" ? null : period.to,
-    before: q(before),
-    adds: q(adds),
-    after: q(before + adds),
-    remainingUnderStatedLimits: q(limit.amount.value - before - adds),
-    passed: exceeds(before + adds, limit.amount.value),
+    date,
+    from: "this visit",
+    parts: part === wholeSite ? [] : [part],
+    products: [...new Set(rows.flatMap(({ row }) => row.products))],
+    productRates: [...byProduct.values()],
+    rates: addRates(rows.map(({ row }) => row.rates ?? {})),
   };
 };
 
-/** How a period reads in a sentence. */
-export const periodText = (per: LimitPeriod): string =>
-  per === "application"
-    ? "in one application"
-    : per === "calendar year"
-      ? "in a calendar year"
-      : "days" in per
-        ? `in ${per.days} days`
-        : `from ${per.from} to ${per.to}`;
+/** Percent of a nutrient in the richest product of a visit; `undefined` where one states no analysis. */
+const contentOf =
+  (rows: readonly VisitRow[]) =>
+  (of: string): number | undefined => {
+    const percents = rows
+      .flatMap(({ products }) => products)
+      .map(({ fertilizer }) => fertilizer && percentOf(fertilizer.analysis, of as "N"));
+    return percents.length === 0 || percents.includes(undefined)
+      ? undefined
+      : Math.max(...(percents as number[]));
+  };
 
 /** Adds up the nutrients of each part of the site, and compares with the limits that the job states. */
 export const nutrientAccounts = (
@@ -155,72 +176,48 @@ export const nutrientAccounts = (
   findings: Finding[],
   notChecked: string[],
 ): readonly NutrientAccount[] => {
-  const log = job.log.map((entry) => {
-    const { product, rate } = entry;
-    const supplies =
-      product !== undefined && rate !== undefined
-        ? ((suppliedBy(product, statedRate(rate, product.id, entry.path), job.sprayer, notChecked) ??
-            {}) as NutrientRates)
-        : statedNutrients(entry, findings);
-    return { entry, row: { date: entry.date, from: entry.path, supplies } };
+  const log = job.log.map((entry) => logRow(entry, job, findings, notChecked));
+  const history = historyOf({
+    dates: log.map(({ date }) => date),
+    parts: (i) => log[i]?.parts ?? [],
+    row: (i) => log[i] as HistoryRow,
   });
-  const visit = orders.map((order) => {
-    const supplied: readonly (NutrientsSupplied<"mass/area"> | undefined)[] =
-      order.method === "spread" ? [order.supplies] : order.products.map((product) => product.supplies);
-    const supplies = add(supplied.map((s) => (s ?? {}) as NutrientRates));
-    return { order, row: { date: job.date, from: order.treatment, supplies } };
-  });
+  const visit = orders.map((order) => visitRow(order, job, notChecked));
   const byPart = [...job.treatments, ...job.log].some((item) => item.parts !== undefined);
-  const names = byPart ? [...job.site.parts.keys()] : ["whole site"];
+  const names = byPart ? [...job.site.parts.keys()] : [wholeSite];
+  const nextYear = `${String(Number(job.date.slice(0, 4)) + 1).padStart(4, "0")}-01-01`;
   return names.map((part): NutrientAccount => {
-    const touches = (parts: readonly string[] | undefined): boolean =>
-      parts === undefined || parts.length === 0 || parts.includes(part);
-    const before = log.filter(({ entry }) => touches(entry.parts)).map(({ row }) => row);
-    const now = visit.filter(({ order }) => touches(order.parts)).map(({ row }) => row);
-    const year = before
-      .filter(({ date }) => date.slice(0, 4) === job.date.slice(0, 4))
-      .map((row) => row.supplies);
-    const visitTotal = add(now.map((row) => row.supplies));
-    const uses = job.limits.flatMap((limit) => {
-      const use = useOf(limit, job.date, before, visitTotal);
-      if (use === undefined) {
-        const season = periodText(limit.per);
-        notChecked.push(
-          `${part}: the limit on ${limit.amount.of} ${season}, for ${job.date} lies outside it.`,
-        );
-        return [];
-      }
-      if (use.passed) findings.push(passedFinding(use, part));
-      return [use];
+    const year: NutrientRates[] = [];
+    history.visit(part, `${job.date.slice(0, 4)}-01-01` as CivilDate, (row) => {
+      if (row.rates !== undefined && row.date < nextYear) year.push(row.rates);
     });
+    const now = visit.filter(({ order }) => touches(order.parts, part));
+    const row = together(job.date, part, now);
+    const treated = now.length > 0;
+    const adding = job.limits.filter(({ kind }) => treated || kind === "amount" || kind === "count");
+    const checked = limitsOn({
+      proposal: {
+        row,
+        facts: treated ? commonFacts(now.map(({ facts }) => facts)) : job.facts,
+        content: contentOf(now),
+        completed: [],
+      },
+      date: job.date,
+      parts: [part],
+      history,
+      limits: adding,
+    });
+    findings.push(...checked.findings);
+    notChecked.push(...checked.notChecked);
+    const visitTotal = row.rates ?? {};
     return {
       part,
-      yearSoFar: add(year),
-      visit: now,
+      yearSoFar: addRates(year),
+      visit: now.map(({ row: one }) => ({ date: one.date, from: one.from, supplies: one.rates ?? {} })),
       visitTotal,
-      yearAfter: add([...year, visitTotal]),
-      limits: uses,
+      yearAfter: addRates([...year, visitTotal]),
+      limits: checked.uses,
+      tests: checked.tests,
     };
   });
-};
-
-const passedFinding = (use: LimitUse, part: string): Finding => {
-  const { limit, before, adds, after } = use;
-  const { unit, value } = limit.amount;
-  return {
-    code: "limit/passed",
-    severity: "warning",
-    path: use.path,
-    params: {
-      part,
-      of: limit.of,
-      limit: value,
-      before: before.value,
-      adds: adds.value,
-      after: after.value,
-      unit,
-    },
-    text: `${part}: ${tidy(after.value)} ${unit} of ${limit.of} ${periodText(limit.per)} passes the stated limit of ${tidy(value)} (${tidy(before.value)} before, ${tidy(adds.value)} now).`,
-    source: limit.source,
-  };
 };

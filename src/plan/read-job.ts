@@ -1,12 +1,15 @@
 import { type CivilDate, type DailyTemperatures, dailyTemperatures } from "../calendar/index.js";
-import { checks, expectQuantity, fail, type Quantity } from "../quantity/index.js";
-import type { ReadableStep } from "../tank/index.js";
-import { expectFields, expectOneOf, expectRecord, expectText } from "./fields.js";
+import { checks, expectNumber, expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { ladders, type ReadableStep } from "../tank/index.js";
+import { expectFields, expectOneOf, expectRecord, expectText, unreadable } from "./fields.js";
 import type { Job, JobSprayer } from "./job.js";
-import { type ReadLimit, type ReadLogEntry, readLimits, readLog } from "./read-log.js";
+import type { ApplicationFacts } from "./limit-condition.js";
+import { civilDateAt, readFacts } from "./read-condition.js";
+import { type ReadLimit, readLimits } from "./read-limit.js";
+import { type ReadLogEntry, readLog } from "./read-log.js";
 import { type ReadProduct, readProducts } from "./read-products.js";
 import { type ReadSite, readSite } from "./read-site.js";
-import { expectDate, type ReadTreatment, readTreatments } from "./read-treatments.js";
+import { type ReadTreatment, readTreatments } from "./read-treatments.js";
 
 /** The sprayer of a job, read and checked. */
 export interface ReadSprayer {
@@ -28,6 +31,7 @@ export interface ReadJob {
   readonly sprayer?: ReadSprayer;
   readonly log: readonly ReadLogEntry[];
   readonly limits: readonly ReadLimit[];
+  readonly facts: ApplicationFacts;
   readonly temperatures?: DailyTemperatures;
 }
 
@@ -42,6 +46,7 @@ const jobFields = [
   "sprayer",
   "log",
   "limits",
+  "facts",
   "temperatures",
 ] as const satisfies readonly (keyof Job)[];
 
@@ -70,6 +75,26 @@ const sprayVolume = (input: unknown, path: string): Quantity<"volume", "spray"> 
   );
 };
 
+/** What the scale and the jug can read: a unit and a step, for each. */
+const expectReadable = (input: unknown, path: string): void => {
+  const record = expectFields(input, ["dry", "liquid"], path, "what scale and jug can read");
+  const door = checks();
+  for (const form of ["dry", "liquid"]) {
+    const step = record[form];
+    if (step === undefined) continue;
+    door.run(() => {
+      const at = `${path}.${form}`;
+      const fields = expectFields(step, ["unit", "step"], at, "a unit and a step");
+      expectNumber(fields.step, `${at}.step`, { above: 0 });
+      const unit = expectText(fields.unit, `${at}.unit`, "a unit");
+      const { dimension } = quantityOf(1, unit, "none", `${at}.unit`);
+      const wanted = form === "dry" ? "mass" : "volume";
+      if (dimension !== wanted) fail("unit/mismatch", `${at}.unit`, unit, `a unit of ${wanted}`);
+    });
+  }
+  door.done();
+};
+
 const readSprayer = (input: unknown): ReadSprayer => {
   const record = expectFields(input, sprayerFields, "sprayer", "a sprayer");
   const sprayer = record as unknown as JobSprayer;
@@ -93,6 +118,15 @@ const readSprayer = (input: unknown): ReadSprayer => {
     sprayer.split === undefined
       ? "full then partial"
       : door.run(() => expectOneOf(sprayer.split, ["full then partial", "even"], "sprayer.split"));
+  if (sprayer.readable !== undefined) door.run(() => expectReadable(sprayer.readable, "sprayer.readable"));
+  if (sprayer.ladder !== undefined && sprayer.ladder !== "consensus")
+    door.run(() =>
+      expectOneOf(
+        sprayer.ladder,
+        ladders.map(({ id }) => id),
+        "sprayer.ladder",
+      ),
+    );
   door.done();
   return {
     tank: tank as Quantity<"volume", "spray">,
@@ -114,13 +148,15 @@ export const readJob = (input: unknown): ReadJob => {
   const top = door.run(() => expectRecord(input, "job", "a job")) as Job | undefined;
   if (top === undefined) door.done();
   const job = top as Job;
+  for (const problem of unreadable(job, "")) door.add(problem);
+  door.done();
   door.run(() => expectFields(job, jobFields, "", "a job"));
   if (job.type !== "job")
     door.run(() => fail(job.type === undefined ? "missing" : "type", "type", job.type, '"job"'));
   if (job.version !== 1)
     door.run(() => fail(job.version === undefined ? "missing" : "type", "version", job.version, "1"));
   const title = door.run(() => expectText(job.title, "title", "a title"));
-  const date = door.run(() => expectDate(job.date, "date"));
+  const date = door.run(() => civilDateAt(job.date, "date"));
   const site = readSite(job.site, door);
   const products = readProducts(job.products, door);
   const treatments = readTreatments(job.treatments, site, products, door);
@@ -131,6 +167,7 @@ export const readJob = (input: unknown): ReadJob => {
   }
   const log = readLog(job.log, date, site, products, door);
   const limits = readLimits(job.limits, door);
+  const facts = readFacts(job.facts, "facts", door);
   const temperatures =
     job.temperatures === undefined
       ? undefined
@@ -144,6 +181,7 @@ export const readJob = (input: unknown): ReadJob => {
     treatments,
     log,
     limits,
+    facts,
     ...(sprayer && { sprayer }),
     ...(temperatures && { temperatures }),
   };

@@ -1,11 +1,12 @@
-import { type CivilDate, compareDates, monthDay } from "../calendar/index.js";
-import { type Checks, expectNumber, expectQuantity, fail, type Quantity, shown } from "../quantity/index.js";
+import { type CivilDate, compareDates } from "../calendar/index.js";
+import { type Checks, fail, type Quantity, shown } from "../quantity/index.js";
 import type { RateOf } from "../tank/index.js";
-import { expectFields, expectList, expectRecord, expectText } from "./fields.js";
-import type { JobLimit, JobLogEntry, LimitPeriod } from "./job.js";
+import { expectFields, expectList, expectText } from "./fields.js";
+import type { JobLogEntry } from "./job.js";
+import { civilDateAt } from "./read-condition.js";
 import { type ReadProduct, taggedRate } from "./read-products.js";
 import { expectParts, type ReadSite } from "./read-site.js";
-import { expectDate, isNutrientName } from "./read-treatments.js";
+import { readSupplies } from "./read-supplies.js";
 
 /** An entry of the log, read and checked. */
 export interface ReadLogEntry {
@@ -15,15 +16,7 @@ export interface ReadLogEntry {
   readonly parts?: readonly string[];
   readonly product?: ReadProduct;
   readonly rate?: RateOf;
-  readonly nutrients?: readonly Quantity<"mass/area", string>[];
-}
-
-/** A limit, read and checked. */
-export interface ReadLimit {
-  readonly path: string;
-  readonly amount: Quantity<"mass/area", string>;
-  readonly per: LimitPeriod;
-  readonly source: string;
+  readonly nutrients?: readonly Quantity<string, string>[];
 }
 
 const logFields = [
@@ -35,15 +28,6 @@ const logFields = [
   "nutrients",
   "note",
 ] as const satisfies readonly (keyof JobLogEntry)[];
-
-const nutrientRate = (input: unknown, path: string): Quantity<"mass/area", string> => {
-  const of = expectRecord(input, path, "a rate of a nutrient").of;
-  if (of === undefined) fail("missing", `${path}.of`, of, "the nutrient, such as N or P2O5");
-  const rate = expectQuantity(input, { dimension: "mass/area", bound: "non-negative" }, path);
-  return isNutrientName(rate.of)
-    ? rate
-    : fail("substance/mismatch", `${path}.of`, rate.of, "a nutrient, such as N or P2O5");
-};
 
 const readEntry = (
   input: unknown,
@@ -57,12 +41,15 @@ const readEntry = (
   const record = door.run(() => expectFields(input, logFields, at, "an entry of the log"));
   if (record === undefined) return undefined;
   const entry = record as unknown as JobLogEntry;
-  const date = door.run(() => expectDate(entry.date, `${at}.date`));
+  const date = door.run(() => civilDateAt(entry.date, `${at}.date`));
   if (date !== undefined && visit !== undefined && compareDates(date, visit) > 0) {
     door.add({ code: "date", path: `${at}.date`, got: date, expected: `a date up to the visit of ${visit}` });
   }
   const parts =
     entry.parts === undefined ? undefined : door.run(() => expectParts(entry.parts, site, `${at}.parts`));
+  if (entry.treatment !== undefined)
+    door.run(() => expectText(entry.treatment, `${at}.treatment`, "the name of a treatment"));
+  if (entry.note !== undefined) door.run(() => expectText(entry.note, `${at}.note`, "text"));
   const product =
     entry.product === undefined
       ? undefined
@@ -99,12 +86,11 @@ const readEntry = (
       expected: "a product with its rate, nutrients, or a treatment",
     });
   }
-  const nutrients =
+  const stated =
     entry.nutrients === undefined
       ? undefined
-      : door
-          .run(() => expectList(entry.nutrients, `${at}.nutrients`, "nutrient"))
-          ?.flatMap((item, i) => door.run(() => nutrientRate(item, `${at}.nutrients[${i}]`)) ?? []);
+      : door.run(() => expectList(entry.nutrients, `${at}.nutrients`, "nutrient"));
+  const nutrients = stated && readSupplies(stated, `${at}.nutrients`, door);
   if (door.count() > before || date === undefined) return undefined;
   return {
     date,
@@ -133,39 +119,4 @@ export const readLog = (
   return input
     .flatMap((item, i) => readEntry(item, `log[${i}]`, visit, site, products, door) ?? [])
     .sort((a, b) => compareDates(a.date, b.date));
-};
-
-const readPeriod = (input: unknown, path: string): LimitPeriod => {
-  if (input === "application" || input === "calendar year") return input;
-  const wanted = '"application", "calendar year", a season { from, to } or { days }';
-  const period = expectRecord(input, path, wanted);
-  if ("days" in period) {
-    const days = expectNumber(period.days, `${path}.days`, { min: 1, max: 3660 });
-    return Number.isInteger(days) ? { days } : fail("range", `${path}.days`, days, "a whole number of days");
-  }
-  if (!("from" in period && "to" in period)) return fail("type", path, input, wanted);
-  return {
-    from: monthDay(period.from as string, `${path}.from`),
-    to: monthDay(period.to as string, `${path}.to`),
-  };
-};
-
-/** Reads the limits of a job; problems go to `door`. */
-export const readLimits = (input: unknown, door: Checks): readonly ReadLimit[] => {
-  if (input === undefined) return [];
-  if (!Array.isArray(input)) {
-    door.add({ code: "type", path: "limits", got: shown(input), expected: "a list of limits" });
-    return [];
-  }
-  return input.flatMap((item, i) => {
-    const at = `limits[${i}]`;
-    const record = door.run(() => expectFields(item, ["amount", "per", "source"], at, "a limit")) as
-      | JobLimit
-      | undefined;
-    if (record === undefined) return [];
-    const amount = door.run(() => nutrientRate(record.amount, `${at}.amount`));
-    const per = door.run(() => readPeriod(record.per, `${at}.per`));
-    const source = door.run(() => expectText(record.source, `${at}.source`, "where the limit is stated"));
-    return amount && per && source ? [{ path: at, amount, per, source }] : [];
-  });
 };

@@ -9,8 +9,9 @@ import {
   shown,
 } from "../quantity/index.js";
 import { type Formulation, formulationOf, type LabelRate, labelRate, type RateOf } from "../tank/index.js";
-import { expectFields, expectList, expectRecord } from "./fields.js";
+import { expectFields, expectList, expectOneOf, expectRecord, expectText } from "./fields.js";
 import type { JobProduct } from "./job.js";
+import { readContent } from "./read-supplies.js";
 
 /** A product of a job, read and checked. */
 export interface ReadProduct {
@@ -20,6 +21,7 @@ export interface ReadProduct {
   readonly fertilizer?: Fertilizer;
   readonly formulation?: Formulation;
   readonly density?: Quantity<"mass/volume", "none">;
+  readonly contents?: readonly Quantity<string, string>[];
   readonly package?: Quantity<"mass", "none"> | Quantity<"volume", "none">;
   readonly labelRate?: LabelRate;
   readonly labelBefore?: readonly string[];
@@ -58,6 +60,7 @@ const fields = [
   "basis",
   "slowNitrogen",
   "density",
+  "contents",
   "package",
   "formulation",
   "labelRate",
@@ -83,8 +86,9 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
     door.add({ code, path: `${at}.form`, got: shown(form), expected: '"dry" or "liquid"' });
     return undefined;
   }
+  readLabelFields(product, at, door);
   const fed =
-    product.analysis === undefined
+    product.analysis === undefined || door.count() > before
       ? undefined
       : door.run(() =>
           fertilizer(
@@ -117,6 +121,14 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
             `${at}.density`,
           ),
         );
+  const contents =
+    product.contents === undefined
+      ? undefined
+      : door.run(() =>
+          expectList(product.contents, `${at}.contents`, "content").map((item, i) =>
+            readContent(item, `${at}.contents[${i}]`),
+          ),
+        );
   const held =
     product.package === undefined ? undefined : door.run(() => packageOf(product, `${at}.package`));
   const formulation =
@@ -132,6 +144,7 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
     form,
     ...(fed && { fertilizer: fed }),
     ...(density && { density }),
+    ...(contents && { contents }),
     ...(held && { package: held }),
     ...(formulation && { formulation }),
     ...(label && { labelRate: label }),
@@ -140,6 +153,31 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
     ...(product.labelNote && { labelNote: product.labelNote }),
     ...(product.lowRate && { lowRate: product.lowRate }),
   };
+};
+
+const textFields = ["name", "labelNote"] as const;
+const idFields = ["labelBefore", "labelAfter"] as const;
+
+/** Checks the fields that are taken as they stand. */
+const readLabelFields = (product: JobProduct, at: string, door: Checks): void => {
+  for (const name of textFields) {
+    if (product[name] !== undefined) door.run(() => expectText(product[name], `${at}.${name}`, "text"));
+  }
+  for (const name of idFields) {
+    const ids: unknown = product[name];
+    if (ids === undefined) continue;
+    door.run(() => {
+      if (!Array.isArray(ids)) fail("type", `${at}.${name}`, ids, "a list of ids of products");
+      for (const [i, id] of (ids as unknown[]).entries())
+        expectText(id, `${at}.${name}[${i}]`, "the id of a product");
+    });
+  }
+  const { lowRate, slowNitrogen, basis } = product;
+  if (lowRate !== undefined && typeof lowRate !== "boolean")
+    door.run(() => fail("type", `${at}.lowRate`, lowRate, "true or false"));
+  if (slowNitrogen !== undefined)
+    door.run(() => expectRecord(slowNitrogen, `${at}.slowNitrogen`, "percent of product, of N:slow/product"));
+  if (basis !== undefined) door.run(() => expectOneOf(basis, ["oxide", "element"], `${at}.basis`));
 };
 
 const formulated = (input: JobProduct["formulation"]): Formulation =>

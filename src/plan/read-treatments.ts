@@ -1,4 +1,3 @@
-import { type CivilDate, civilDate } from "../calendar/index.js";
 import {
   type DegreeDayModel,
   type DegreeDaysOf,
@@ -7,18 +6,12 @@ import {
   type IntervalRule,
   intervalRule,
 } from "../interval/index.js";
-import {
-  type Checks,
-  expectNumber,
-  expectQuantity,
-  fail,
-  isSubstance,
-  type Quantity,
-  shown,
-} from "../quantity/index.js";
+import { type Checks, expectNumber, expectQuantity, fail, type Quantity, shown } from "../quantity/index.js";
 import type { RateOf } from "../tank/index.js";
 import { expectFields, expectList, expectOneOf, expectRecord, expectText } from "./fields.js";
 import type { JobHeat, JobSpray, JobSpread } from "./job.js";
+import type { ApplicationFacts } from "./limit-condition.js";
+import { readFacts } from "./read-condition.js";
 import { type ReadProduct, taggedRate } from "./read-products.js";
 import { expectParts, type ReadSite, treatedArea } from "./read-site.js";
 
@@ -36,6 +29,7 @@ interface ReadBase {
   readonly area: Quantity<"area", "none">;
   readonly interval?: IntervalRule;
   readonly heat?: ReadHeat;
+  readonly facts: ApplicationFacts;
 }
 
 /** A treatment that is spread. */
@@ -57,7 +51,7 @@ export interface ReadSpray extends ReadBase {
 /** A treatment of a job, read and checked. */
 export type ReadTreatment = ReadSpread | ReadSpray;
 
-const common = ["id", "method", "parts", "area", "interval", "heat"] as const;
+const common = ["id", "method", "parts", "area", "interval", "heat", "facts"] as const;
 const spreadFields: readonly (keyof JobSpread)[] = [...common, "product", "target", "rate", "passes"];
 const sprayFields: readonly (keyof JobSpray)[] = [...common, "mix"];
 
@@ -68,10 +62,18 @@ const named = (products: ReadonlyMap<string, ReadProduct>, id: unknown, path: st
   });
 
 const readHeat = (input: unknown, path: string): ReadHeat => {
-  const fields = ["method", "base", "interval", "source"];
+  const fields = ["method", "base", "upper", "cutoff", "interval", "source"];
   const heat = expectFields(input, fields, path, "an interval by heat") as unknown as JobHeat;
   const source = expectText(heat.source, `${path}.source`, "who found this interval");
-  const model = degreeDayModel({ method: heat.method, base: heat.base, sensor: "air", source });
+  const { method, base, upper, cutoff } = heat;
+  const model = degreeDayModel({
+    method,
+    base,
+    ...(upper && { upper }),
+    ...(cutoff && { cutoff }),
+    sensor: "air",
+    source,
+  });
   const { value, unit } = expectRecord(heat.interval, `${path}.interval`, "degree-days") as Record<
     string,
     never
@@ -139,9 +141,11 @@ const readTreatment = (
       ? undefined
       : door.run(() => intervalRule(record.interval as IntervalRule), `${at}.interval`);
   const heat = record.heat === undefined ? undefined : door.run(() => readHeat(record.heat, `${at}.heat`));
+  const facts = readFacts(record.facts, `${at}.facts`, door);
   const base = {
     id,
     path: at,
+    facts,
     ...(parts && { parts }),
     ...(interval && { interval }),
     ...(heat && { heat }),
@@ -221,10 +225,3 @@ export const readTreatments = (
     return treatment === undefined ? [] : [treatment];
   });
 };
-
-/** Takes a date of the job, or throws. */
-export const expectDate = (input: unknown, path: string): CivilDate =>
-  input === undefined ? fail("missing", path, input, "a date, YYYY-MM-DD") : civilDate(input as string, path);
-
-/** Whether a text names a substance that a limit or a log can be about. */
-export const isNutrientName = (of: string): boolean => isSubstance(of) && !/product|ai|ae|none|\//.test(of);

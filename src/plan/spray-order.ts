@@ -1,4 +1,4 @@
-import { type NutrientsSupplied, nutrientsSupplied, type Packages } from "../nutrient/index.js";
+import type { NutrientsSupplied, Packages } from "../nutrient/index.js";
 import { type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import {
   type LoadAmounts,
@@ -16,6 +16,7 @@ import type { ReadSprayer } from "./read-job.js";
 import type { ReadProduct } from "./read-products.js";
 import type { ReadSpray } from "./read-treatments.js";
 import { packagesOf } from "./spread-order.js";
+import { type AreaRates, areaRatesOf, suppliedRates } from "./supplied-rates.js";
 
 /** A product in the tank: how much in all, in each load, and what it supplies. */
 export interface SprayedProduct {
@@ -87,6 +88,7 @@ export const sprayOrder = (
   );
   const order = loadingOrder({
     ladder: sprayer.ladder,
+    ...(tank.loads[0] && { loadVolume: tank.loads[0].volume }),
     products: mix.map(({ product }, i) => ({
       id: product.id,
       name: product.name,
@@ -162,6 +164,18 @@ export const statedRate = (rate: RateOf, id: string, path: string): Quantity<str
   return quantityOf(value / below.value, `${unit}/${below.unit}`, `product:${id}/spray`, path);
 };
 
+/** Product per area of what is sprayed: a rate per volume of spray counts at the output of the sprayer. */
+export const perAreaRates = (
+  product: ReadProduct,
+  rate: Quantity<string, string>,
+  sprayer: ReadSprayer | undefined,
+): AreaRates => {
+  if (rate.dimension.endsWith("/area")) return areaRatesOf(rate, product.density);
+  if (sprayer === undefined) return {};
+  const perArea = (rate as Quantity<"mass/volume", "product/spray">).times(sprayer.output);
+  return areaRatesOf(perArea as unknown as Quantity<string, string>, product.density);
+};
+
 /** Nutrients per area of what is sprayed: a rate by volume is weighed through the density. */
 export const suppliedBy = (
   product: ReadProduct,
@@ -170,22 +184,14 @@ export const suppliedBy = (
   notChecked: string[],
 ): NutrientsSupplied<"mass/area"> | undefined => {
   if (product.fertilizer === undefined) return undefined;
-  let perArea = rate as Quantity<string, `product:${string}`>;
-  if (!rate.dimension.endsWith("/area")) {
-    if (sprayer === undefined) {
-      notChecked.push(
-        `Nutrients of ${product.name}: its rate is per volume of spray, and no sprayer is stated.`,
-      );
-      return undefined;
-    }
-    perArea = (rate as Quantity<"mass/volume", "product/spray">).times(sprayer.output) as never;
+  const rates = perAreaRates(product, rate, sprayer);
+  if (rates.byMass === undefined) {
+    notChecked.push(
+      rates.byVolume === undefined
+        ? `Nutrients of ${product.name}: its rate is per volume of spray, and no sprayer is stated.`
+        : `Nutrients of ${product.name}: its rate is by volume, and no density is stated.`,
+    );
+    return undefined;
   }
-  if (perArea.dimension === "volume/area") {
-    if (product.density === undefined) {
-      notChecked.push(`Nutrients of ${product.name}: its rate is by volume, and no density is stated.`);
-      return undefined;
-    }
-    perArea = (perArea as unknown as Quantity<"volume/area", "product">).times(product.density) as never;
-  }
-  return nutrientsSupplied(perArea as Quantity<"mass/area", `product:${string}`>, product.fertilizer);
+  return suppliedRates({ fertilizer: product.fertilizer }, rates) as NutrientsSupplied<"mass/area">;
 };

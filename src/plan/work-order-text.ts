@@ -1,6 +1,7 @@
 import { type Finding, format, type Quantity, quantity, quantityOf, unitSymbol } from "../quantity/index.js";
-import type { LimitUse, NutrientAccount } from "./nutrient-account.js";
-import { periodText } from "./nutrient-account.js";
+import { periodText } from "./limit-findings.js";
+import type { LimitTest, LimitUse } from "./limit-use.js";
+import type { NutrientAccount } from "./nutrient-account.js";
 import { heatText } from "./repeat.js";
 import type { SprayOrder } from "./spray-order.js";
 import type { SpreadOrder } from "./spread-order.js";
@@ -156,7 +157,7 @@ const listed = ["N", "N:soluble", "N:slow", "P2O5", "K2O", "Fe", "Ca", "Mg", "S"
 
 const accountLines = (account: NutrientAccount, parts: string, width: number): string[] => {
   const names = listed.filter((of) => (account.yearAfter[of]?.value ?? 0) > 0);
-  if (names.length === 0 && account.limits.length === 0) return [];
+  if (names.length === 0 && account.limits.length === 0 && account.tests.length === 0) return [];
   const unit = account.yearAfter.N?.unit ?? "lb/1000 ft2";
   const cell = (rates: NutrientAccount["yearSoFar"], of: string): string => {
     const q = rates[of];
@@ -175,6 +176,7 @@ const accountLines = (account: NutrientAccount, parts: string, width: number): s
     `Nutrients this calendar year: ${parts}`,
     ...(names.length > 0 ? table(rows) : []),
     ...account.limits.flatMap((use) => wrapped(limitText(use), width, "  - ", "    ")),
+    ...account.tests.flatMap((test) => wrapped(testText(test), width, "  - ", "    ")),
   ];
 };
 
@@ -184,7 +186,7 @@ const alike = (
 ): readonly { account: NutrientAccount; parts: string }[] => {
   const groups = new Map<string, NutrientAccount[]>();
   for (const account of accounts) {
-    const key = JSON.stringify({ ...account, part: "", visit: "" });
+    const key = JSON.stringify({ ...account, visit: "" }, (name, value) => (name === "part" ? "" : value));
     groups.set(key, [...(groups.get(key) ?? []), account]);
   }
   return [...groups.values()].map((group) => ({
@@ -193,14 +195,30 @@ const alike = (
   }));
 };
 
+const sourceText = (source: LimitUse["limit"]["source"]): string =>
+  typeof source === "string"
+    ? source
+    : [source.title, source.publisher, source.year].filter((part) => part !== undefined).join(", ");
+
+const ifMeant = (conditions: readonly string[]): string =>
+  conditions.length === 0 ? "" : ` Meant where ${conditions.join(", and ")}.`;
+
 const limitText = (use: LimitUse): string => {
   const { limit, after, remainingUnderStatedLimits: left, passed } = use;
+  const count = limit.kind === "count";
   const { unit } = limit.amount;
   const figure = (q: unknown): string => digits(inUnit(q as Any, unit));
   const of = limit.of.replace("N:soluble", "soluble N").replace("N:slow", "slow N");
+  const what = count ? `applications of ${of}` : of;
   const rest = passed ? `PASSED by ${figure(left.times(-1 as never))}` : `${figure(left)} left`;
-  const line = `${of} ${periodText(limit.per)}: ${figure(after)} of ${figure(limit.amount)} ${unitSymbol(unit)}`;
-  return `${line}, ${rest}. Stated in: ${limit.source}`;
+  const frees = use.freesUpOn === null || left.value > 0 ? "" : `, something frees up on ${use.freesUpOn}`;
+  const line = `${what} ${periodText(limit.per)}: ${figure(after)} of ${figure(limit.amount)}${count ? "" : ` ${unitSymbol(unit)}`}`;
+  return `${line}, ${rest}${frees}.${ifMeant(use.meantIf)} Stated in: ${sourceText(limit.source)}`;
+};
+
+const testText = ({ limit, found, passed, meantIf }: LimitTest): string => {
+  const verdict = passed === null ? "not known" : `${found}${passed ? ", PASSED" : ""}`;
+  return `${limit.of}, ${limit.states}: ${verdict}.${ifMeant(meantIf)} Stated in: ${sourceText(limit.source)}`;
 };
 
 const findingLines = (findings: readonly Finding[], width: number): string[] => {

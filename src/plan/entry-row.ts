@@ -1,0 +1,95 @@
+import { type Fertilizer, fertilizer, percentOf } from "../nutrient/index.js";
+import { type Quantity, quantityOf } from "../quantity/index.js";
+import type { HistoryRow } from "./history.js";
+import type { Stated } from "./job.js";
+import type { LedgerEntry } from "./ledger-entry.js";
+import { addRates, type Completion, completeRates, type NutrientRates } from "./nutrient-rates.js";
+import { areaRatesOf, suppliedRates } from "./supplied-rates.js";
+
+type Any = Quantity<string, string>;
+
+/** Labels that were read, by what they state: a ledger names the same few products over and over. */
+export type Labels = Map<string, Fertilizer>;
+
+/** The label of an entry, read once for all entries that state the same. */
+export const labelOf = (
+  entry: Omit<LedgerEntry, "id">,
+  labels: Labels,
+  path = "application",
+): Fertilizer | undefined => {
+  const { analysis, slowNitrogen, form = "dry" } = entry;
+  if (analysis === undefined) return undefined;
+  const key =
+    typeof analysis === "string" && slowNitrogen === undefined
+      ? `${form} ${analysis}`
+      : JSON.stringify([form, analysis, slowNitrogen]);
+  const known = labels.get(key);
+  if (known !== undefined) return known;
+  const label = fertilizer(
+    {
+      id: "it",
+      form,
+      analysis,
+      ...(slowNitrogen === undefined ? {} : { slowNitrogen: slowNitrogen as never }),
+    },
+    path === "" ? "application" : path,
+  );
+  labels.set(key, label);
+  return label;
+};
+
+const stated = ({ value, unit }: Stated, of: string, path: string): Any => quantityOf(value, unit, of, path);
+
+/** Product per area: the rate that is stated, or the amount over the area. */
+const productRateOf = (entry: Omit<LedgerEntry, "id">): Any | undefined => {
+  if (entry.rate !== undefined) return stated(entry.rate, "product", "rate");
+  if (entry.amount === undefined || entry.area === undefined) return undefined;
+  const area = stated(entry.area, "none", "area") as Quantity<"area", "none">;
+  return (stated(entry.amount, "product", "amount") as Quantity<"mass", "product">).per(area) as never;
+};
+
+/** What an application puts down per area, as far as it is stated. */
+export const entryRates = (
+  entry: Omit<LedgerEntry, "id">,
+  labels: Labels,
+): {
+  readonly rates: NutrientRates | undefined;
+  readonly completed: readonly Completion[];
+  readonly productRates: readonly Any[];
+  /** Percent by weight of a nutrient in the product; `undefined` where no analysis is stated. */
+  readonly content: (of: string) => number | undefined;
+} => {
+  const label = labelOf(entry, labels);
+  const content = (of: string): number | undefined =>
+    label === undefined ? undefined : percentOf(label.analysis, of as "N");
+  const density =
+    entry.density && (stated(entry.density, "none", "density") as Quantity<"mass/volume", "none">);
+  const areaRates = areaRatesOf(productRateOf(entry), density);
+  const named = entry.product === undefined ? "product" : `product:${entry.product}`;
+  const productRates = [areaRates.byMass, areaRates.byVolume].flatMap((q) =>
+    q === undefined ? [] : [quantityOf(q.value, q.unit, named, "rate")],
+  );
+  if (entry.supplies !== undefined) {
+    const supplied = entry.supplies.map((item) => stated(item, item.of as string, "supplies"));
+    const sum = addRates(supplied.map((q) => ({ [q.of]: q as Quantity<"mass/area", string> })));
+    return { ...completeRates(sum), productRates, content };
+  }
+  const contents = entry.contents?.map((item) => stated(item, item.of as string, "contents"));
+  const rates = suppliedRates({ fertilizer: label, contents }, areaRates);
+  const noSlow =
+    label !== undefined && label.slowNitrogen === undefined && percentOf(label.analysis, "N") > 0;
+  return { rates, completed: rates && noSlow ? ["no slow stated"] : [], productRates, content };
+};
+
+/** An application as the limits see it. */
+export const entryRow = (entry: Omit<LedgerEntry, "id">, from: string, labels: Labels): HistoryRow => {
+  const { rates, productRates } = entryRates(entry, labels);
+  return {
+    date: entry.date,
+    from,
+    parts: entry.parts ?? [],
+    products: entry.product === undefined ? [] : [entry.product],
+    productRates,
+    rates,
+  };
+};

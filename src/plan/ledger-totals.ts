@@ -1,0 +1,72 @@
+import { type CivilDate, compareDates } from "../calendar/index.js";
+import { fail } from "../quantity/index.js";
+import { touches, wholeSite } from "./history.js";
+import { ledgerHistory } from "./ledger.js";
+import type { Ledger } from "./ledger-entry.js";
+import { addRates, type NutrientRates } from "./nutrient-rates.js";
+import { civilDateAt } from "./read-condition.js";
+
+/** What has gone down per area on one part of the site, from one date to another. */
+export interface LedgerTotals {
+  readonly part: string;
+  readonly from: CivilDate;
+  readonly to: CivilDate;
+  /** Per area, substance by substance. What an entry does not state counts as none. */
+  readonly supplies: NutrientRates;
+  readonly applications: number;
+  /** Ids of entries that state nothing of what went down, or not enough to weigh it. */
+  readonly notCounted: readonly string[];
+}
+
+/**
+ * Totals per area of what a ledger has on one part of the site, from one date to another, both included:
+ * the sum of `amount * analysis / area` of the entries that stand, nutrient by nutrient, and of active
+ * ingredients where their contents are stated.
+ *
+ * An entry of several parts counts on each of them at its mean rate, `amount / area`. An entry without
+ * parts counts everywhere.
+ *
+ * @param input.part - a part of the site; where it is left out, only entries without parts count
+ * @throws RatewrightError `date`, `type`; what {@link ledger} throws for an entry that is counted
+ *
+ * Source: arithmetic.
+ *
+ * @example
+ * ```ts
+ * import { ledger, ledgerTotals } from "ratewright";
+ * const season = ledger([
+ *   {
+ *     id: "a", date: "2026-04-20", parts: ["north pitch"], area: { value: 60000, unit: "ft2" },
+ *     analysis: "24-0-11", amount: { value: 225, unit: "lb" },
+ *   },
+ *   { id: "b", date: "2026-06-08", supplies: [{ value: 0.5, unit: "lb/1000 ft2", of: "N" }] },
+ * ]);
+ * const totals = ledgerTotals({ ledger: season, from: "2026-01-01", to: "2026-12-31", part: "north pitch" });
+ * Number(totals.supplies.N?.in("lb/1000 ft2").toFixed(4)); // => 1.4
+ * totals.applications; // => 2
+ * ```
+ */
+export const ledgerTotals = (input: {
+  readonly ledger: Ledger;
+  readonly from: CivilDate;
+  readonly to: CivilDate;
+  readonly part?: string;
+}): LedgerTotals => {
+  const from = civilDateAt(input.from, "from");
+  const to = civilDateAt(input.to, "to");
+  if (compareDates(from, to) > 0) fail("date", "to", to, `a date not earlier than ${from}`);
+  const history = ledgerHistory(input.ledger, "ledger");
+  const part = input.part ?? wholeSite;
+  const rates: NutrientRates[] = [];
+  const notCounted: string[] = [];
+  let applications = 0;
+  for (let i = 0; i < history.dates.length; i++) {
+    const date = history.dates[i] as CivilDate;
+    if (date < from || date > to || !touches(history.entry(i).parts ?? [], part)) continue;
+    const row = history.row(i);
+    applications++;
+    if (row.rates === undefined) notCounted.push(row.from);
+    else rates.push(row.rates);
+  }
+  return { part, from, to, supplies: addRates(rates), applications, notCounted };
+};

@@ -1,0 +1,99 @@
+import { formFactor, nutrientForms } from "../nutrient/index.js";
+import { type Quantity, quantityOf } from "../quantity/index.js";
+
+/** Substances per area, by name: what an application adds, or what has gone down. */
+export type NutrientRates = Readonly<Record<string, Quantity<"mass/area", string>>>;
+
+type Rate = Quantity<"mass/area", string>;
+
+/** The sum of rates, substance by substance. */
+export const addRates = (rates: readonly NutrientRates[]): NutrientRates => {
+  if (rates.length === 1) return rates[0] as NutrientRates;
+  const total: Record<string, Rate> = {};
+  for (const rate of rates) {
+    for (const [of, q] of Object.entries(rate)) total[of] = total[of] === undefined ? q : total[of].plus(q);
+  }
+  return total;
+};
+
+/** A rate in a unit that is only known when the program runs. */
+export const inUnit = (q: { readonly unit: string }, unit: string): number =>
+  (q as { in(unit: string): number } & typeof q).in(unit);
+
+/** The other form of the same nutrient that is stated, or nothing. */
+const otherForm = (rates: NutrientRates, of: string): string | undefined => {
+  for (const forms of Object.values(nutrientForms) as readonly (readonly string[])[]) {
+    if (!forms.includes(of)) continue;
+    return forms.find((form) => rates[form] !== undefined && formFactor(form, of) !== undefined);
+  }
+  return undefined;
+};
+
+/**
+ * An amount of a substance in a unit: P from P2O5 where only that is there, and K from K2O; 0 where
+ * there is none. Elemental P is never taken for P2O5.
+ */
+export const amountOf = (rates: NutrientRates, of: string, unit: string): number => {
+  const stated = rates[of];
+  if (stated !== undefined) return inUnit(stated, unit);
+  const form = otherForm(rates, of);
+  return form === undefined ? 0 : inUnit(rates[form] as Rate, unit) * (formFactor(form, of) as number);
+};
+
+/** Whether a substance is stated, in this form or in another of the same nutrient. */
+export const isStated = (rates: NutrientRates, of: string): boolean =>
+  rates[of] !== undefined || otherForm(rates, of) !== undefined;
+
+/** What was added to stated rates to make them complete. */
+export type Completion = "no slow stated" | "no total stated";
+
+const twins: readonly (readonly [string, string])[] = [
+  ["P", "P2O5"],
+  ["K", "K2O"],
+];
+
+const rate = (value: number, unit: string, of: string): Rate => quantityOf(value, unit, of, of) as never;
+
+/**
+ * Completes stated rates, so that every limit finds its form: soluble nitrogen is the total less the slow,
+ * the total at least what is stated of the two, and phosphorus and potassium stand in both forms. Where no
+ * slow nitrogen is stated, all of it counts as soluble (common practice, no source).
+ */
+export const completeRates = (
+  stated: NutrientRates,
+): { readonly rates: NutrientRates; readonly completed: readonly Completion[] } => {
+  const rates: Record<string, Rate> = { ...stated };
+  const completed: Completion[] = [];
+  const { N: total, "N:soluble": soluble, "N:slow": slow } = stated;
+  if (total === undefined && (soluble !== undefined || slow !== undefined)) {
+    const { unit } = (soluble ?? slow) as Rate;
+    rates.N = rate((soluble ? soluble.value : 0) + (slow ? inUnit(slow, unit) : 0), unit, "N");
+    rates["N:soluble"] ??= rate(0, unit, "N:soluble");
+    rates["N:slow"] ??= rate(0, unit, "N:slow");
+    completed.push("no total stated");
+  } else if (total !== undefined) {
+    const { unit, value } = total;
+    if (soluble === undefined) {
+      rates["N:soluble"] = rate(Math.max(0, value - (slow ? inUnit(slow, unit) : 0)), unit, "N:soluble");
+      if (slow === undefined && value > 0) completed.push("no slow stated");
+    }
+    if (slow === undefined) {
+      rates["N:slow"] = rate(soluble ? Math.max(0, value - inUnit(soluble, unit)) : 0, unit, "N:slow");
+    }
+  }
+  for (const [element, oxide] of twins) {
+    const [have, lack] = stated[element] === undefined ? [oxide, element] : [element, oxide];
+    const given = stated[have];
+    if (given === undefined || stated[lack] !== undefined) continue;
+    rates[lack] = rate(given.value * (formFactor(have, lack) as number), given.unit, lack);
+  }
+  return { rates, completed };
+};
+
+/** The share of the nitrogen that is slow, in percent; `undefined` where there is none or it is not stated. */
+export const slowShareOf = (rates: NutrientRates): number | undefined => {
+  const { N: total, "N:slow": slow } = rates;
+  return total === undefined || slow === undefined || total.value === 0
+    ? undefined
+    : (inUnit(slow, total.unit) * 100) / total.value;
+};

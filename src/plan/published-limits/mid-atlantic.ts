@@ -1,0 +1,143 @@
+import type { LimitSet } from "../limit.js";
+import { ft, lb, limitSet } from "./common.js";
+
+const eef = { productKind: ["enhanced efficiency"] } as const;
+const organic = { productKind: ["organic"] } as const;
+const newTurf = { turf: ["being established", "repair"] } as const;
+const test = (months: number) => ({ soilTest: { months, shortOf: "P" } }) as const;
+
+/** Maryland: what one application of a turf fertilizer may hold. All three bind together. */
+export const marylandProductLimits: LimitSet = /* @__PURE__ */ limitSet({
+  id: "us-md-product",
+  name: "Maryland, turf fertilizer products",
+  source: {
+    title: "Agriculture Article 6-224",
+    publisher: "Maryland statutes",
+    where: "subsections (a), (b)",
+  },
+  limits: {
+    "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application", unless: [eef] },
+    "total-n": { amount: lb(0.9, "N"), per: "application", unless: [eef] },
+    "slow-share": { kind: "slow share", atLeastPercentOfN: 20 },
+    "eef-per-year": { amount: lb(2.5, "N"), per: "calendar year", scope: eef },
+    p: {
+      amount: lb(0, "P"),
+      per: "application",
+      unless: [test(36), newTurf, { ...organic, applicator: ["professional"] }],
+    },
+  },
+  notHeld: [
+    "Enhanced-efficiency products: a single application of at most 80 % of the annual recommended rate, and a release of at most 0.7 lb N/1000 ft2 a month.",
+  ],
+});
+
+/** Maryland: dates, distance and ground. */
+export const marylandUseLimits: LimitSet = /* @__PURE__ */ limitSet({
+  id: "us-md-use",
+  name: "Maryland, use on turf",
+  source: {
+    title: "Agriculture Article 8-803.5",
+    publisher: "Maryland statutes",
+    where: "(c), (d); the professional extension from the department's notice, a copy of 2020",
+  },
+  limits: {
+    "closed-dates": {
+      kind: "closed dates",
+      of: ["N", "P"],
+      closed: { from: "11-16", to: "02-29" },
+      unless: [{ applicator: ["professional"] }],
+    },
+    "closed-dates-professional": {
+      kind: "closed dates",
+      of: ["N", "P"],
+      closed: { from: "12-02", to: "02-29" },
+      scope: { applicator: ["professional"] },
+    },
+    "late-n-professional": {
+      amount: lb(0.5, "N"),
+      per: "application",
+      scope: { applicator: ["professional"], season: { from: "11-16", to: "12-01" } },
+    },
+    setback: {
+      kind: "setback",
+      of: ["N", "P"],
+      atLeast: ft(15),
+      unless: [{ equipment: ["drop spreader", "rotary spreader with deflector", "targeted spray"] }],
+    },
+    "setback-with-guard": {
+      kind: "setback",
+      of: ["N", "P"],
+      atLeast: ft(10),
+      scope: { equipment: ["drop spreader", "rotary spreader with deflector", "targeted spray"] },
+    },
+    ground: { kind: "ground", of: ["N", "P"], not: ["frozen"] },
+  },
+  notHeld: ["Nothing on hard surfaces."],
+});
+
+/** New Jersey: dates and ground. */
+export const newJerseyLimits: LimitSet = /* @__PURE__ */ limitSet({
+  id: "us-nj",
+  name: "New Jersey, use on turf",
+  source: {
+    title: "N.J.S.A. 58:10A-62",
+    publisher: "New Jersey statutes (P.L. 2010 c.112)",
+    year: 2011,
+    where: "a(3), b",
+  },
+  limits: {
+    "closed-dates": {
+      kind: "closed dates",
+      of: ["N", "P"],
+      closed: { from: "11-16", to: "02-29" },
+      unless: [{ applicator: ["professional"] }],
+    },
+    "closed-dates-professional": {
+      kind: "closed dates",
+      of: ["N", "P"],
+      closed: { from: "12-02", to: "02-29" },
+      scope: { applicator: ["professional"] },
+    },
+    ground: { kind: "ground", of: "any", not: ["frozen", "saturated"] },
+  },
+  notHeld: [
+    "Heavy rainfall, which the state climatologist defines.",
+    "Sweeping or blowing back what falls on hard surfaces.",
+  ],
+});
+
+/** Pennsylvania: its phosphorus figures are elemental P. */
+export const pennsylvaniaLimits: LimitSet = /* @__PURE__ */ limitSet({
+  id: "us-pa",
+  name: "Pennsylvania, turf",
+  source: {
+    title: "3 Pa.C.S. 6813 Application of fertilizer to turf",
+    publisher: "Pennsylvania Consolidated Statutes (Act 83 of 2022, amended 2023)",
+    year: 2023,
+    where: "(a), (b)",
+  },
+  limits: {
+    "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application", unless: [eef] },
+    "total-n": { amount: lb(0.9, "N"), per: "application", unless: [eef] },
+    p: { amount: lb(0, "P"), per: "application", unless: [newTurf, eef, organic] },
+    "p-organic-per-application": { amount: lb(0.25, "P"), per: "application", scope: organic },
+    "p-organic-per-year": { amount: lb(0.5, "P"), per: "calendar year", scope: organic },
+    "winter-n": {
+      amount: lb(0.5, "N"),
+      per: "application",
+      scope: { season: { from: "12-16", to: "02-29" } },
+    },
+    ground: { kind: "ground", of: ["N", "P"], not: ["frozen", "snow-covered"] },
+    setback: {
+      kind: "setback",
+      of: "any",
+      atLeast: ft(15),
+      unless: [{ equipment: ["targeted spray"] }],
+    },
+  },
+  notHeld: [
+    "Enhanced-efficiency products: a release of at most 0.7 lb N/1000 ft2.",
+    "Frozen means to a depth of 2 in; the setback was read in texts on the act, not in this section.",
+    "Site-specific plans, which can replace these figures. A county summary says that no N and P go down in winter at all.",
+  ],
+});

@@ -1,0 +1,192 @@
+import {
+  type Checks,
+  expectNumber,
+  expectQuantity,
+  fail,
+  isSubstance,
+  quantityOf,
+} from "../quantity/index.js";
+import { type Labels, labelOf } from "./entry-row.js";
+import { expectFields, expectList, expectOneOf, expectRecord, expectText, unreadable } from "./fields.js";
+import type { LedgerEntry, LedgerWeather } from "./ledger-entry.js";
+import { civilDateAt } from "./read-condition.js";
+import { readContent, readSupplies } from "./read-supplies.js";
+
+type Reader = (input: unknown, path: string) => unknown;
+
+const text: Reader = (input, path) => expectText(input, path, "text");
+const flag: Reader = (input, path) =>
+  typeof input === "boolean" ? input : fail("type", path, input, "true or false");
+const quantityIn =
+  (dimension: string, bound: "positive" | "non-negative" | "any", of = "none"): Reader =>
+  (input, path) =>
+    expectQuantity(withSubstance(input, of), { dimension, of, bound }, path);
+
+/** A volume of spray or an area reads the same with and without its substance. */
+const withSubstance = (input: unknown, of: string): unknown => {
+  const { value, unit, of: stated } = Object(input) as { value?: number; unit?: string; of?: string };
+  return stated === undefined || stated === "none" || (of === "none" && /^(treated|gross|plan)$/.test(stated))
+    ? { value, unit, of }
+    : input;
+};
+
+const time: Reader = (input, path) =>
+  typeof input === "string" && /^([01]\d|2[0-3]):[0-5]\d(Z|[+-]\d{2}:\d{2})?$/.test(input)
+    ? input
+    : fail("date", path, input, "a time of day, HH:MM, with or without an offset such as -05:00");
+
+/** Product in all or per area: `product`, `product:<id>`, or without a substance. */
+const productAmount =
+  (dimensions: readonly string[]): Reader =>
+  (input, path) => {
+    const { value, unit, of } = expectRecord(input, path, "an amount of product");
+    if (of !== undefined && of !== "none" && !/^product(:[^/:]+)?$/.test(String(of)))
+      fail("substance/mismatch", `${path}.of`, of, "product");
+    expectNumber(value, `${path}.value`, { min: 0 });
+    if (typeof unit !== "string") fail("type", `${path}.unit`, unit, "a unit");
+    const q = quantityOf(value as number, unit as string, "none", path);
+    return dimensions.includes(q.dimension)
+      ? q
+      : fail("unit/mismatch", path, q, `a quantity of ${dimensions.join(" or ")}`);
+  };
+
+const list =
+  (read: Reader, of: string): Reader =>
+  (input, path) =>
+    expectList(input, path, of).map((item, i) => read(item, `${path}[${i}]`));
+
+const weatherReaders: { readonly [K in keyof Required<LedgerWeather>]: Reader } = {
+  wind: quantityIn("length/time", "non-negative"),
+  windFrom: text,
+  temperature: quantityIn("temperature", "any"),
+  humidity: (input, path) => {
+    const q = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
+    return q.value <= 100 ? q : fail("range", path, q, "at most 100 %");
+  },
+  sky: text,
+};
+
+const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
+  id: (input, path) => expectText(input, path, "an id that no other entry has"),
+  date: civilDateAt,
+  start: time,
+  end: time,
+  parts: list(text, "name of a part"),
+  area: quantityIn("area", "positive"),
+  product: (input, path) =>
+    typeof input === "string" && isSubstance(`product:${input}`)
+      ? input
+      : fail("type", path, input, "a short name without slash or colon, such as feed-a"),
+  productName: text,
+  form: (input, path) => expectOneOf(input, ["dry", "liquid"], path),
+  // The grade is read with the rest of the label, below.
+  analysis: (input, path) => {
+    const strange = unreadable(input, path);
+    return strange.length > 0
+      ? fail("type", path, "a record that cannot be read", "a grade such as 24-0-11")
+      : input;
+  },
+  slowNitrogen: (input, path) => expectRecord(input, path, "percent of product, of N:slow/product"),
+  density: quantityIn("mass/volume", "positive"),
+  contents: list(readContent, "content"),
+  amount: productAmount(["mass", "volume"]),
+  rate: productAmount(["mass/area", "volume/area"]),
+  supplies: (input, path) => {
+    const list = expectList(input, path, "nutrient or active ingredient");
+    for (const [i, item] of list.entries()) {
+      const { of } = expectRecord(item, `${path}[${i}]`, "an amount per area");
+      if (of !== undefined && typeof of !== "string")
+        fail("type", `${path}[${i}].of`, "no text", "a substance, such as N");
+    }
+    return list;
+  },
+  treatment: text,
+  target: text,
+  method: text,
+  site: text,
+  location: text,
+  registrationNumber: text,
+  activeIngredient: text,
+  restrictedUse: flag,
+  lot: text,
+  applicator: text,
+  certificate: text,
+  carrierVolume: quantityIn("volume", "positive", "spray"),
+  reEntryHours: (input, path) => expectNumber(input, path, { min: 0, max: 8784 }),
+  weather: (input) => input,
+  note: text,
+  corrects: text,
+  voids: flag,
+};
+
+/** The fields of an entry, in the order in which they are written. */
+export const entryFields: readonly (keyof LedgerEntry)[] = Object.keys(readers) as (keyof LedgerEntry)[];
+
+type Readers = Readonly<Record<string, Reader>>;
+
+/** Reads each field that is there, and says which are unknown or lacking; problems go to `door`. */
+const readFields = (
+  input: unknown,
+  readers: Readers,
+  needed: readonly string[],
+  path: string,
+  door: Checks,
+): Readonly<Record<string, unknown>> | undefined => {
+  const record = door.run(() => expectRecord(input, path, "an application"));
+  if (record === undefined) return undefined;
+  const at = (name: string): string => (path === "" ? name : `${path}.${name}`);
+  // One try for all fields that are sound; only a field that is not is run again, to keep its problems.
+  const read = (name: string): void => {
+    const reader = Object.hasOwn(readers, name) ? readers[name] : undefined;
+    if (reader === undefined) {
+      door.run(() => expectFields({ [name]: 0 }, Object.keys(readers), path, "an application"));
+    } else if (record[name] !== undefined || needed.includes(name)) {
+      try {
+        reader(record[name], at(name));
+      } catch (error) {
+        const strange = unreadable(record[name], at(name));
+        for (const problem of strange) door.add(problem);
+        if (strange.length === 0)
+          door.run(() => {
+            throw error;
+          });
+      }
+    }
+  };
+  for (const name of Object.keys(record)) read(name);
+  for (const name of needed) if (!(name in record)) read(name);
+  return record;
+};
+
+/** Reads an entry, or a proposal, which has no id; problems go to `door`. */
+export const readEntry = (
+  input: unknown,
+  path: string,
+  door: Checks,
+  labels: Labels,
+  needed: readonly string[] = ["id", "date"],
+): void => {
+  const before = door.count();
+  const record = readFields(input, readers, needed, path, door);
+  if (record === undefined) return;
+  const at = (name: string): string => (path === "" ? name : `${path}.${name}`);
+  const entry = record as Partial<LedgerEntry>;
+  if (entry.weather !== undefined) readFields(entry.weather, weatherReaders, [], at("weather"), door);
+  const conflict = (field: string, got: string, expected: string): void =>
+    door.add({ code: "conflict", path: at(field), got, expected });
+  if (entry.analysis !== undefined) {
+    if (door.count() === before) door.run(() => labelOf(entry as LedgerEntry, labels, path));
+  } else if (entry.slowNitrogen !== undefined) {
+    conflict("slowNitrogen", "no analysis", "the analysis that the slow nitrogen is part of");
+  }
+  if (entry.supplies !== undefined && (entry.analysis !== undefined || entry.contents !== undefined))
+    conflict("supplies", "supplies beside an analysis or contents", "one of them, or they count twice");
+  if (entry.amount !== undefined && entry.rate !== undefined)
+    conflict("rate", "an amount and a rate", "one of them; the rate follows from amount and area");
+  if (entry.amount !== undefined && entry.area === undefined)
+    conflict("area", "an amount without an area", "the area over which the amount went");
+  if (entry.voids === true && entry.corrects === undefined)
+    conflict("voids", "no corrects", "the id of the entry that never happened, in corrects");
+  if (Array.isArray(entry.supplies) && door.count() === before)
+    readSupplies(entry.supplies, at("supplies"), door);
+};
