@@ -1,6 +1,7 @@
 export { type EffectiveSwath, effectiveSwath, type SwathRule } from "./effective-swath.js";
 export { fieldCapacity } from "./field-capacity.js";
-export { type GateSetting, type GateTrial, gateSetting, type SettingRate } from "./gate-setting.js";
+export { type GateSetting, gateSetting, type SettingRate } from "./gate-setting.js";
+export type { GateTrial } from "./gate-trials.js";
 export { type HeaderStrips, headerStrips } from "./header-strips.js";
 export { bulkDensity, hopperLoad, type LoadCoverage, loadCoverage } from "./hopper.js";
 export { type OverlapDeposits, overlapDeposits, type Positions } from "./overlap-deposits.js";

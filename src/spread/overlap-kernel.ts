@@ -146,6 +146,9 @@ export const swathCvPercent = (input: {
       `as many as swathsM has, which is ${swathsM.length}`,
     );
   }
+  if (out === catches || out === swathsM) {
+    fail("conflict", "outPercent", "one of the inputs", "a list of its own: the inputs are read to the end");
+  }
   const mirror = both ? mirrorOf(input.firstPanM, spacing) : undefined;
   const total = checkedTotal(catches, "depositsKgPerM2");
   let widest = 0;

@@ -185,7 +185,12 @@ const places = (input: unknown, count: number | undefined): Places => {
   if (count !== undefined && (left as number) > count - 1) {
     fail("range", "pans.left", left, `less than the number of pans, which is ${count}`);
   }
-  const offsets = Array.from({ length: count ?? 0 }, (_, i) => (i - (left as number)) * spacing + 0);
+  const offsets = Array.from(
+    { length: count ?? 0 },
+    (_, i) =>
+      // Fifteen digits: three times 0.1 is shown as 0.3.
+      Number(((i - (left as number)) * spacing).toPrecision(15)) + 0,
+  );
   return { offsets, offsetUnit: unit, spacing };
 };
 

@@ -107,7 +107,8 @@ export const swathSearch = (
   const unit = row.offsetUnit as "ft";
   const cvs = cvsOf(row, grid, { driving, positions, divisor });
   const rows = Array.from(cvs, (cv, i) => ({
-    swath: quantity((grid.first + i) * grid.step, unit),
+    // Fifteen digits: three times 0.1 is shown as 0.3.
+    swath: quantity(Number(((grid.first + i) * grid.step).toPrecision(15)), unit),
     cv: quantity(cv, "%"),
   }));
   const ranges = rangesOf(rows, limit.in("%"));

@@ -322,6 +322,7 @@ describe("swathCvPercent", () => {
     expect(bad({ driving: "back and forth", firstPanM: -1.1 })).toEqual(["conflict firstPanM"]);
     expect(bad({ outPercent: new Float64Array(1) })).toEqual(["conflict outPercent"]);
     expect(bad({ swathsM: Float64Array.of(1e9) })).toEqual(["range swathsM[0]"]);
+    expect(bad({ outPercent: good.swathsM })).toEqual(["conflict outPercent"]);
   });
 });
 
