@@ -1,4 +1,4 @@
-import { addDays, type CivilDate, civilDate, daysBetween } from "../calendar/index.js";
+import { type CivilDate, civilDate, daysBetween } from "../calendar/index.js";
 import {
   checks,
   expectQuantity,
@@ -45,6 +45,8 @@ export const capText: Readonly<Record<CapName, string>> = {
 /** Nitrogen on the days that have some, by day; all in one unit. */
 export interface DayAmount {
   readonly date: CivilDate;
+  /** {@link dayCount} of the date. */
+  readonly day: number;
   readonly amount: number;
 }
 
@@ -115,32 +117,38 @@ export const checkedLog = (log: readonly DatedNitrogen[], unit: string, path: st
         { dimension: "mass/area", of: "N", bound: "non-negative" },
         "nitrogen",
       );
-      return { date, amount: rate.in(unit as "lb/acre") };
+      return { date, day: dayCount(date), amount: rate.in(unit as "lb/acre") };
     }, `${path}[${i}]`),
   );
   door.done();
   return rows as DayAmount[];
 };
 
-/** How much of a cap was used where one more application on `date` would count. */
-export const usedAround = (name: CapName, log: readonly DayAmount[], date: CivilDate): number => {
-  const inSpan = (from: CivilDate, days: number): number =>
-    log.reduce((sum, entry) => {
-      const at = daysBetween(from, entry.date);
-      return at >= 0 && at < days ? sum + entry.amount : sum;
-    }, 0);
+/** A day as a whole number, so that many days are compared at once. */
+export const dayCount = (date: CivilDate): number => daysBetween("2000-01-01", date);
+
+/** How much of a cap was used where one more application on a day would count. */
+export const usedAround = (
+  name: CapName,
+  log: readonly DayAmount[],
+  date: CivilDate,
+  day: number,
+): number => {
   if (name === "perApplication") return 0;
+  let used = 0;
   if (name === "perYear") {
-    return log.reduce(
-      (sum, entry) => (entry.date.slice(0, 4) === date.slice(0, 4) ? sum + entry.amount : sum),
-      0,
-    );
+    const year = date.slice(0, 4);
+    for (const entry of log) if (entry.date.startsWith(year)) used += entry.amount;
+    return used;
   }
-  // Thirty days that hold the date begin on it or on an application of the 29 days before; the fullest counts.
-  const starts = log
-    .map((entry) => entry.date)
-    .filter((day) => daysBetween(day, date) >= 0 && daysBetween(day, date) < 30);
-  return Math.max(inSpan(date, 30), inSpan(addDays(date, -29), 30), ...starts.map((day) => inSpan(day, 30)));
+  const near = log.filter((entry) => Math.abs(entry.day - day) < 30);
+  // Thirty days that hold the day begin on it or on an application of the 29 days before; the fullest counts.
+  for (const from of [day, ...near.map((entry) => entry.day).filter((start) => start < day)]) {
+    let sum = 0;
+    for (const entry of near) if (entry.day >= from && entry.day < from + 30) sum += entry.amount;
+    used = Math.max(used, sum);
+  }
+  return used;
 };
 
 /** A rate of nitrogen in the unit of the plan. */

@@ -1,5 +1,5 @@
 import { exceeds } from "../numeric/index.js";
-import { type Citation, expectQuantity, type Finding } from "../quantity/index.js";
+import { type Citation, expectQuantity, type Finding, fail } from "../quantity/index.js";
 import type { NitrogenPortion } from "./released-nitrogen.js";
 
 /** What the field comparison looks at: dates are not needed. */
@@ -45,6 +45,17 @@ const nitrogenOf = (portions: readonly NitrogenPortion[]): number =>
  * ```
  */
 export const programFindings = (programs: readonly ComparedProgram[]): Finding[] => {
+  if (!Array.isArray(programs)) return fail("type", "programs", programs, "a list of programs");
+  for (const [p, program] of programs.entries()) {
+    if (!Array.isArray(program?.applications)) {
+      fail("type", `programs[${p}].applications`, program?.applications, "a list");
+    }
+    for (const [a, application] of program.applications.entries()) {
+      if (!Array.isArray(application?.portions)) {
+        fail("type", `programs[${p}].applications[${a}].portions`, application?.portions, "a list");
+      }
+    }
+  }
   const findings: Finding[] = [];
   const portionsOf = (program: ComparedProgram): readonly NitrogenPortion[] =>
     program.applications.flatMap(({ portions }) => portions);

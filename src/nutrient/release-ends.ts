@@ -6,8 +6,10 @@ import type { Bound3 } from "./release-range.js";
 import { accumulateEquivalentDaysC } from "./release-temperature.js";
 import type { ReleaseWeather } from "./release-weather.js";
 
-/** Shares of the nitrogen that are out by each day. */
-export type ModelEnds = Readonly<Record<Bound3, Float64Array>>;
+/** Shares of the nitrogen that are out by each day, and what was assumed besides the model's own assumptions. */
+export interface ModelEnds extends Readonly<Record<Bound3, Float64Array>> {
+  readonly assumptions: readonly string[];
+}
 
 const sharesOf = (model: ReleaseModel, weather: ReleaseWeather, bound: Bound3): Float64Array => {
   const days = accumulateEquivalentDaysC(weather.maxC, weather.minC, model.temperature, bound);
@@ -28,7 +30,8 @@ export const modelEnds = (
   const low = sharesOf(model, weather, "low");
   const mid = sharesOf(model, weather, "mid");
   const high = sharesOf(model, weather, "high");
-  if (model.placement === "either" || model.placement === placement) return { low, mid, high };
+  if (model.placement === "either" || model.placement === placement)
+    return { low, mid, high, assumptions: [] };
   const { coating } = model;
   if (placement === "incorporated" || coating === undefined) {
     return fail("conflict", `${path}.model.placement`, model.placement, `a model for ${placement}`);
@@ -45,11 +48,12 @@ export const modelEnds = (
         : "The model is for granules in the soil. On the surface or in thatch the sulfur-coated ureas of one trial were no slower than uncoated urea: the high end is all at once.",
     source: surface.source,
   });
-  if (coating !== "polymer") return { low, mid, high: high.map(() => 1) };
+  if (coating !== "polymer") return { low, mid, high: high.map(() => 1), assumptions: [] };
   const [middle, fast] = [sharesOf(surface, weather, "mid"), sharesOf(surface, weather, "high")];
   return {
     low,
     mid: mid.map((share, i) => Math.max(share, middle[i] as number)),
     high: high.map((share, i) => Math.max(share, fast[i] as number)),
+    assumptions: surface.assumptions.map((assumption) => `on the surface: ${assumption}`),
   };
 };

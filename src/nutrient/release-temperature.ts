@@ -21,10 +21,11 @@ export type TemperatureResponse =
 /** Molar gas constant, J/(mol K): CODATA 2018 (exact, SI of 2019). */
 const gasConstant = 8.314462618;
 const zeroC = 273.15;
-/** Outside these no source has measured a release. */
+/** Wide enough for any field and for release tests in hot water. */
 const [coldest, hottest] = [-60, 100];
-/** Where a day is looked at: cosines of odd sixteenths of a turn, the exact mean of any cubic in its swing and more. */
-const points: readonly number[] = /* @__PURE__ */ [1, 3, 5, 7].map((odd) => Math.cos((odd * Math.PI) / 8));
+/** Where a day is looked at: four points of the cosine, two of each sign. */
+const outerPoint: number = /* @__PURE__ */ Math.cos(Math.PI / 8);
+const innerPoint: number = /* @__PURE__ */ Math.cos((3 * Math.PI) / 8);
 
 /** Takes a response, or throws with its path. */
 export const checkedResponse = (input: TemperatureResponse, path: string): TemperatureResponse => {
@@ -45,22 +46,41 @@ export const checkedResponse = (input: TemperatureResponse, path: string): Tempe
   return fail("type", `${path}.kind`, (input as { kind?: unknown } | null)?.kind, "none, Q10 or Arrhenius");
 };
 
-/** `f = exp(c * x(T))`: the logarithm of the response for one unit of its parameter, and the parameter's range. */
-const exponentOf = (
-  response: Exclude<TemperatureResponse, { kind: "none" }>,
-): { readonly x: (celsius: number) => number; readonly c: Required<ReleaseRange> } => {
-  const { referenceC } = response;
-  if (response.kind === "Q10") {
-    const { low, mid, high } = checkedRange(response.q10, "response.q10", { above: 0, max: 10 });
-    const c = { low: Math.log(low), mid: Math.log(mid), high: Math.log(high) };
-    return { c, x: (t) => (t - referenceC) / 10 };
-  }
-  const { low, mid, high } = checkedRange(response.activationEnergy, "response.activationEnergy", { min: 0 });
-  const scale = 1000 / gasConstant;
-  return {
-    c: { low: low * scale, mid: mid * scale, high: high * scale },
-    x: (t) => 1 / (referenceC + zeroC) - 1 / (t + zeroC),
-  };
+/** `f = exp(c x(T))`, with one `c` above the reference, where `x` is above zero, and one below it. */
+interface Exponent {
+  readonly above: number;
+  readonly below: number;
+  /** Kelvin of the reference for Arrhenius, where `x = 1 / Tr - 1 / T`; else `x = T - Tr` in °C. */
+  readonly kelvin: boolean;
+  readonly reference: number;
+}
+
+const exponentOf = (response: Exclude<TemperatureResponse, { kind: "none" }>, bound: Bound3): Exponent => {
+  const kelvin = response.kind === "Arrhenius";
+  const given = (kelvin ? response.activationEnergy : response.q10) as Required<ReleaseRange>;
+  const c = (end: Bound3): number => (kelvin ? (given[end] * 1000) / gasConstant : Math.log(given[end]) / 10);
+  // The end of the range that is slower above the reference is the faster one below it.
+  const below = bound === "low" ? "high" : bound === "high" ? "low" : "mid";
+  const reference = kelvin ? response.referenceC + zeroC : response.referenceC;
+  return { above: c(bound), below: c(below), kelvin, reference };
+};
+
+const factorAt = ({ above, below, kelvin, reference }: Exponent, celsius: number): number => {
+  const x = kelvin ? 1 / reference - 1 / (celsius + zeroC) : celsius - reference;
+  return Math.exp((x > 0 ? above : below) * x);
+};
+
+/** The mean response of a day whose temperature follows a cosine. */
+const dayFactor = (form: Exponent, mean: number, half: number): number => {
+  if (half === 0) return factorAt(form, mean);
+  const [outer, inner] = [half * outerPoint, half * innerPoint];
+  return (
+    (factorAt(form, mean + outer) +
+      factorAt(form, mean + inner) +
+      factorAt(form, mean - inner) +
+      factorAt(form, mean - outer)) /
+    4
+  );
 };
 
 const wrongDay = (max: number, min: number, i: number): never => {
@@ -120,29 +140,13 @@ export const accumulateEquivalentDaysC = (
   if (bound !== "low" && bound !== "mid" && bound !== "high") {
     fail("type", "bound", bound, '"low", "mid" or "high"');
   }
-  const form = checked.kind === "none" ? undefined : exponentOf(checked);
+  const form = checked.kind === "none" ? undefined : exponentOf(checked, bound);
   let total = 0;
   for (let i = 0; i < maxC.length; i++) {
     const high = maxC[i] as number;
     const low = minC[i] as number;
     if (!(low >= coldest && high <= hottest && low <= high)) wrongDay(high, low, i);
-    if (form === undefined) total += 1;
-    else {
-      const [mean, half] = [(high + low) / 2, (high - low) / 2];
-      let sum = 0;
-      for (const point of points) {
-        const x = form.x(mean + half * point);
-        const [one, other] = [form.c.low * x, form.c.high * x];
-        sum += Math.exp(
-          bound === "mid" ? form.c.mid * x : bound === "low" ? Math.min(one, other) : Math.max(one, other),
-        );
-        if (half === 0) {
-          sum *= points.length;
-          break;
-        }
-      }
-      total += sum / points.length;
-    }
+    total += form === undefined ? 1 : dayFactor(form, (high + low) / 2, (high - low) / 2);
     out[i] = total;
   }
   return out;

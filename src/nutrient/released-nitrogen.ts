@@ -157,8 +157,10 @@ export const releasedNitrogen = (input: {
   door.done();
   const findings: Finding[] = [];
   const weather = releaseWeather(input.temperature, start as CivilDate, days as number, findings);
+  const assumed = new Set([...weather.assumptions, ...read.flatMap(({ model }) => model.assumptions)]);
   const portions = read.map(({ name, amount, model }, i): PortionRelease => {
     const ends = modelEnds(model, placement as Placement, weather, `portions[${i}]`, findings);
+    for (const assumption of ends.assumptions) assumed.add(assumption);
     const by = (share: Float64Array): number[] => Array.from(share, (part) => amount * part);
     const cumulative = { low: by(ends.low), mid: by(ends.mid), high: by(ends.high) };
     return { name, applied: amount, cumulative, perDay: steps(cumulative.mid), model };
@@ -169,6 +171,7 @@ export const releasedNitrogen = (input: {
     high: summed(portions.map((p) => p.cumulative.high)),
   };
   const applied = portions.reduce((sum, p) => sum + p.applied, 0);
+  if (!Number.isFinite(applied)) fail("range", "portions", applied, "nitrogen whose sum is a finite number");
   const left = (list: readonly number[]): number => Math.max(0, applied - (list.at(-1) as number));
   return {
     type: "nitrogen-release",
@@ -181,7 +184,7 @@ export const releasedNitrogen = (input: {
     perDay: steps(cumulative.mid),
     remaining: { low: left(cumulative.high), mid: left(cumulative.mid), high: left(cumulative.low) },
     portions,
-    assumptions: [...new Set([...weather.assumptions, ...read.flatMap(({ model }) => model.assumptions)])],
+    assumptions: [...assumed],
     findings,
     checked: ["placement against that of each model", "temperatures of every day"],
     notChecked: [

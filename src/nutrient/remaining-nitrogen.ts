@@ -8,6 +8,7 @@ import {
   checkedCaps,
   checkedLog,
   type DatedNitrogen,
+  dayCount,
   type NitrogenCaps,
   nitrogenRate,
   usedAround,
@@ -88,7 +89,7 @@ export const remainingNitrogenUnderStatedLimits = (input: {
   for (const cap of capNames) {
     const amount = amounts[cap];
     if (amount === undefined) continue;
-    const used = usedAround(cap, log, on);
+    const used = usedAround(cap, log, on, dayCount(on));
     left.push({ cap, amount, used, remaining: amount - used });
     if (exceeds(used, amount)) {
       findings.push({

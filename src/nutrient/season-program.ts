@@ -1,12 +1,4 @@
-import {
-  addDays,
-  type CivilDate,
-  civilDate,
-  compareDates,
-  daysBetween,
-  isWithinWindow,
-  windowAround,
-} from "../calendar/index.js";
+import { type CivilDate, civilDate, dateRange, isWithinWindow } from "../calendar/index.js";
 import type { Finding, Quantity } from "../quantity/index.js";
 import {
   type CapName,
@@ -14,6 +6,7 @@ import {
   capText,
   type DatedNitrogen,
   type DayAmount,
+  dayCount,
   nitrogenRate,
   usedAround,
 } from "./nitrogen-caps.js";
@@ -52,20 +45,9 @@ export interface SeasonProgram {
 /** Room below which a rest counts as placed, as a share of the season. */
 const guard = 1e-9;
 
-/** The first day from `date` on, up to `last`, that lies in no closed season. */
-const openDay = (
-  date: CivilDate,
-  last: CivilDate,
-  closed: readonly ClosedSeason[],
-): CivilDate | undefined => {
-  let day = date;
-  while (compareDates(day, last) <= 0) {
-    const shut = closed.find(({ window }) => isWithinWindow(day, window));
-    if (shut === undefined) return day;
-    day = addDays(windowAround(day, shut.window)?.to ?? day, 1);
-  }
-  return undefined;
-};
+/** The days of a season that lie in no closed season, in order. */
+const openDays = (first: CivilDate, last: CivilDate, closed: readonly ClosedSeason[]): CivilDate[] =>
+  dateRange(first, last).filter((day) => !closed.some(({ window }) => isWithinWindow(day, window)));
 
 /**
  * The applications of a season by date: a target split into applications so that no stated cap is passed.
@@ -108,45 +90,46 @@ export const seasonProgram = (input: SeasonProgramInput): SeasonProgram => {
   const log: DayAmount[] = [...applied];
   const placed: DayAmount[] = [];
   const findings: Finding[] = [];
-  const room = (date: CivilDate): number =>
-    Math.min(
-      ...capNames.map((name) => {
-        const cap = caps[name];
-        return cap === undefined ? Number.POSITIVE_INFINITY : cap - usedAround(name, log, date);
-      }),
-    );
+  const parts = plannedParts({ months, plan, total, most: caps.perApplication });
+  const end = parts.at(-1)?.last;
+  const open = (end === undefined ? [] : openDays(parts[0]?.date as CivilDate, end, closed)).map((date) => ({
+    date,
+    day: dayCount(date),
+  }));
+  // Two on one day would be one application.
+  const taken = new Set(log.map(({ day }) => day));
+  const room = (date: CivilDate, day: number): number => {
+    let least = taken.has(day) ? 0 : Number.POSITIVE_INFINITY;
+    for (const name of capNames) {
+      const cap = caps[name];
+      if (cap !== undefined && least > 0) least = Math.min(least, cap - usedAround(name, log, date, day));
+    }
+    return least;
+  };
   const small = guard * total;
-  const place = (date: CivilDate, amount: number): void => {
-    const entry = { date, amount };
+  const place = (date: CivilDate, day: number, amount: number): void => {
+    const entry = { date, day, amount };
     log.push(entry);
     placed.push(entry);
+    taken.add(day);
   };
   let short = 0;
-  // Two on one day would be one application.
-  const taken = (day: CivilDate): boolean => log.some(({ date }) => date === day);
-  for (const part of plannedParts({ months, plan, total, most: caps.perApplication })) {
+  for (const part of parts) {
     let rest = part.amount;
-    let best: CivilDate | undefined;
+    const [from, to] = [dayCount(part.date), dayCount(part.last)];
+    const days = open.filter(({ day }) => day >= from && day <= to);
     // First a day that takes it whole, then the days with some room, in order.
-    for (let day = openDay(part.date, part.last, closed); day !== undefined; ) {
-      if (!taken(day)) {
-        const space = room(day);
-        if (space >= rest - small) {
-          place(day, rest);
-          rest = 0;
-          break;
-        }
-        if (space > small) best ??= day;
-      }
-      day = openDay(addDays(day, 1), part.last, closed);
+    const whole = days.find(({ date, day }) => room(date, day) >= rest - small);
+    if (whole !== undefined) {
+      place(whole.date, whole.day, rest);
+      rest = 0;
     }
-    for (let day = best; rest > small && day !== undefined; ) {
-      const space = taken(day) ? 0 : Math.min(rest, room(day));
-      if (space > small) {
-        place(day, space);
-        rest -= space;
-      }
-      day = openDay(addDays(day, 1), part.last, closed);
+    for (const { date, day } of days) {
+      if (rest <= small) break;
+      const space = Math.min(rest, room(date, day));
+      if (space <= small) continue;
+      place(date, day, space);
+      rest -= space;
     }
     if (rest > small) {
       short += rest;
@@ -167,7 +150,7 @@ export const seasonProgram = (input: SeasonProgramInput): SeasonProgram => {
       });
     }
   }
-  placed.sort((a, b) => daysBetween(b.date, a.date));
+  placed.sort((a, b) => a.day - b.day);
   const planned = placed.reduce((sum, { amount }) => sum + amount, 0);
   return {
     type: "season-program",

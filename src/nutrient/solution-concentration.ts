@@ -1,6 +1,6 @@
 import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import { type Nutrient, percentOf } from "./analysis.js";
-import type { Fertilizer } from "./fertilizer.js";
+import { type Fertilizer, fertilizer } from "./fertilizer.js";
 
 /**
  * The product that brings a volume of water to a concentration of one nutrient. In water that is this
@@ -40,8 +40,7 @@ export const productForConcentration = <S extends Nutrient, Id extends string>(
     { dimension: "mass/volume", bound: "non-negative" },
     "concentration",
   ) as unknown as Quantity<"mass/volume", string>;
-  if (product?.type !== "fertilizer") return fail("type", "product", product, "a fertilizer");
-  const percent = percentOf(product.analysis, wanted.of as Nutrient);
+  const percent = percentOf(fertilizer(product, "product").analysis, wanted.of as Nutrient);
   if (!(percent > 0)) {
     fail("infeasible", "concentration", wanted, `a nutrient of ${product.id}, which states 0 % ${wanted.of}`);
   }
@@ -81,13 +80,13 @@ export const concentrationOf = <const S extends Nutrient, Id extends string>(
   product: Fertilizer<Id>,
   nutrient: S,
 ): Quantity<"mass/volume", S> => {
-  if (product?.type !== "fertilizer") return fail("type", "product", product, "a fertilizer");
+  const known = fertilizer(product, "product");
   const given = expectQuantity(
     amount,
     { dimension: "mass/volume", of: `product:${product.id}`, bound: "non-negative" },
     "amount",
   );
-  const percent = percentOf(product.analysis, nutrient);
+  const percent = percentOf(known.analysis, nutrient);
   return quantityOf((given.value * percent) / 100, given.unit, nutrient, "nutrient") as unknown as Quantity<
     "mass/volume",
     S

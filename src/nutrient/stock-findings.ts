@@ -34,6 +34,17 @@ export const stockFindings = (
       ...(solubilitySource === undefined ? {} : { source: solubilitySource }),
     });
   }
+  const total = amounts.reduce((sum, { perVolume }) => sum + perVolume.in("kg/L"), 0);
+  if (exceeds(total, 1)) {
+    findings.push({
+      code: "stock/heavier-than-water",
+      severity: "warning",
+      path: "injector",
+      params: { amount: total, limit: 1 },
+      text: `${Number(total.toPrecision(3))} kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves so far. Use a larger tank or a lower ratio.`,
+      source: "common practice, no source",
+    });
+  }
   const holding = (...nutrients: readonly ("Ca" | "P" | "S")[]): string[] =>
     salts
       .filter(
@@ -57,6 +68,7 @@ export const stockFindings = (
     findings,
     checked: [
       ...(stated.length > 0 ? [`stated solubility of ${stated.join(", ")}, each by itself`] : []),
+      "weight of the salts beside that of water",
       "calcium beside phosphate or sulfate, where the labels state them",
     ],
     notChecked: [

@@ -1,6 +1,7 @@
 import {
   chartAmount,
   chartConductivity,
+  concentrationOf,
   fertilizer,
   type InjectorChart,
   injector,
@@ -28,6 +29,14 @@ const stock = (ppm: number, percent: number, setting: `1:${number}` | `1+${numbe
     tank: quantity(1, "gal"),
   }).salts[0]?.amount.in("oz") ?? Number.NaN;
 
+/** Parts per million of nitrogen from ounces in 100 gal. */
+const ppmOf = (amount: number, percent: number): number =>
+  concentrationOf(
+    quantity(amount / 100, "oz/gal", "product:salt"),
+    fertilizer({ id: "salt", analysis: { basis: "oxide", percent: { N: percent } } }),
+    "N",
+  ).in("mg/L");
+
 const roundedUp = "a label chart is rounded up";
 const texas = {
   title: "Nutrition and fertility: ppm calculations",
@@ -51,7 +60,7 @@ export const nutrientInjectionChecks: readonly PublishedCheck[] = [
   ...(["fert-072", "spray-063"] as const).map(
     (entry): PublishedCheck => ({
       entry,
-      formulas: ["productForConcentration", "stockTank"],
+      formulas: ["productForConcentration", "stockTank", "concentrationOf"],
       source: texas,
       reached: "read",
       given: "150 ppm N from each of 33 % and 15 % N; 200 ppm from 33 % N by a 1:100 injector",
@@ -59,8 +68,19 @@ export const nutrientInjectionChecks: readonly PublishedCheck[] = [
         { of: "oz/100 gal of 33 % N", printed: 5, to: 1, wrong: { right: 6, why: slip } },
         { of: "oz/100 gal of 15 % N", printed: 13, to: 1 },
         { of: "oz in 100 gal of stock", printed: 700, to: 100, wrong: { right: 800, why: slip } },
+        {
+          of: "ppm N of 5 and 13 oz/100 gal together",
+          printed: 300,
+          to: 10,
+          wrong: { right: 270, why: "the 5 oz are too few" },
+        },
       ],
-      compute: () => [ounces(150, 33), ounces(150, 15), 100 * stock(200, 33, "1:100")],
+      compute: () => [
+        ounces(150, 33),
+        ounces(150, 15),
+        100 * stock(200, 33, "1:100"),
+        ppmOf(5, 33) + ppmOf(13, 15),
+      ],
     }),
   ),
   {

@@ -2,11 +2,15 @@ import {
   acidityPerNitrogen,
   blendSaltIndex,
   burnRisk,
+  compareSaltIndexes,
   fertilizer,
+  formFactor,
   gardenSaltIndexes,
   growerAcidity,
+  limeForNitrogen,
   oregonAcidity,
   partialSaltIndex,
+  potentialAcidity,
   potentialAcidityOfSource,
   productRate,
   quantity,
@@ -25,8 +29,9 @@ const remembered = (material: string) => tabulatedSaltIndex(rememberedSaltIndexe
 const byWeight = (material: string, units: number): number =>
   blendSaltIndex([{ units, partial: remembered(material) }]).value;
 
-const perUnitOfGarden = (material: string, percent: number): number =>
-  partialSaltIndex(tabulatedSaltIndex(gardenSaltIndexes, material), { percent, basis: "N" }).value;
+const ofGarden = (material: string, percent: number) =>
+  partialSaltIndex(tabulatedSaltIndex(gardenSaltIndexes, material), { percent, basis: "N" });
+const perUnitOfGarden = (material: string, percent: number): number => ofGarden(material, percent).value;
 
 /** A fluid blend: phosphate from 10-34-0, the rest of the nitrogen from UAN 28, potash from potassium chloride. */
 const fluid = (n: number, p: number, k: number): number => {
@@ -112,7 +117,7 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "fert-060",
-    formulas: ["partialSaltIndex", "tabulatedSaltIndex"],
+    formulas: ["partialSaltIndex", "tabulatedSaltIndex", "compareSaltIndexes"],
     source: {
       title: "Table 26-2 Common sources of N in turfgrass fertilizers",
       publisher: "Oregon State University forage and grass site",
@@ -128,6 +133,8 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
       { of: "urea", printed: 1.7, to: 0.1 },
       { of: "ureaform", printed: 0.3, to: 0.1 },
       { of: "potassium nitrate, N only", printed: 5.3, to: 0.1 },
+      { of: "ammonium sulfate above (1) ammonium nitrate", printed: 1, to: 1 },
+      { of: "urea below (-1) ammonium nitrate", printed: -1, to: 1 },
     ],
     compute: () => [
       perUnitOfGarden("ammonium nitrate", 33),
@@ -139,6 +146,8 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
         percent: 13,
         basis: "N",
       }).value,
+      compareSaltIndexes(ofGarden("ammonium sulfate", 21), ofGarden("ammonium nitrate", 33)),
+      compareSaltIndexes(ofGarden("urea", 45), ofGarden("ammonium nitrate", 33)),
     ],
   },
   {
@@ -223,14 +232,14 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "fert-066",
-    formulas: ["potentialAcidityOfSource"],
+    formulas: ["potentialAcidityOfSource", "limeForNitrogen"],
     source: {
       title: "Acidity generated from common fertilizers",
       publisher: "crop adviser study wiki",
       where: "table 2",
     },
     reached: "read",
-    given: "half nitrogen credit; the source labels monoammonium phosphate 18-46-0",
+    given: "half nitrogen credit, for 1 lb N per 1000 ft2; the source labels monoammonium phosphate 18-46-0",
     answers: [
       { of: "lb CaCO3/lb N, ammonia", printed: 1.8, to: 0.1 },
       { of: "lb CaCO3/lb N, urea", printed: 1.8, to: 0.1 },
@@ -249,7 +258,14 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
           "monoammonium phosphate",
           "diammonium phosphate",
         ] as const
-      ).map((source) => potentialAcidityOfSource({ source, convention: "half nitrogen credit" }).in("lb/lb")),
+      ).map((source) =>
+        limeForNitrogen([
+          {
+            nitrogen: quantity(1, "lb/1000 ft2", "N"),
+            acidity: potentialAcidityOfSource({ source, convention: "half nitrogen credit" }),
+          },
+        ]).in("lb/1000 ft2"),
+      ),
   },
   {
     entry: "fert-067",
@@ -287,16 +303,29 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "fert-069",
-    formulas: ["tabulatedAcidity"],
+    formulas: ["tabulatedAcidity", "potentialAcidity"],
     source: {
       title: "N source potential acidity and basicity",
       publisher: "growers' questions page",
       where: "table",
     },
     reached: "read",
-    given: "per ton, from another table's 110 lb per 100 lb",
-    answers: [{ of: "lb CaCO3/ton, ammonium sulfate", printed: 2200, to: 1 }],
-    compute: () => [tabulatedAcidity(oregonAcidity, "ammonium sulfate").in("lb/US ton")],
+    given:
+      "ammonium sulfate from another table's 110 lb per 100 lb; two more from a composition of ours (15.5 % N and 19 % Ca; 11-52-0)",
+    answers: [
+      { of: "lb CaCO3/ton, ammonium sulfate", printed: 2200, to: 1 },
+      { of: "lb CaCO3/ton, calcium nitrate", printed: -400, to: 10 },
+      { of: "lb CaCO3/100 lb, monoammonium phosphate (1120 a ton)", printed: 56, to: 1 },
+    ],
+    compute: () => {
+      const convention = "half nitrogen credit";
+      const phosphorus = 52 * (formFactor("P2O5", "P") ?? Number.NaN);
+      return [
+        tabulatedAcidity(oregonAcidity, "ammonium sulfate").in("lb/US ton"),
+        potentialAcidity({ percent: { N: 15.5, Ca: 19 }, convention }).in("lb/US ton"),
+        potentialAcidity({ percent: { N: 11, P: phosphorus }, convention }).in("% w/w"),
+      ];
+    },
   },
 ];
 

@@ -1,4 +1,6 @@
 import {
+  controlledReleaseTest,
+  firstOrderRate,
   foliarBurnRisk,
   type NitrogenPortion,
   polymerCoatedOnSurface,
@@ -175,6 +177,47 @@ export const nutrientSeasonChecks: readonly PublishedCheck[] = [
         percentOut(label(45, "polymer"), "incorporated", 45, "mid"),
         percentOut(label(180, "polymer"), "incorporated", 180, "mid"),
       ];
+    },
+  },
+  {
+    entry: "fert-078",
+    formulas: ["firstOrderRate"],
+    source: {
+      title: "Nitrogen use efficiency of polymer-coated urea",
+      publisher: "Brigham Young University",
+    },
+    reached: "derived",
+    given: "the first-order rate through 80 % by day 35, by hand",
+    answers: [
+      { of: "1/d", printed: 0.046, to: 0.001 },
+      { of: "d, half-life", printed: 15.1, to: 0.1 },
+    ],
+    compute: () => {
+      const k = firstOrderRate({ percent: 80, days: 35 });
+      return [k, Math.LN2 / k];
+    },
+  },
+  {
+    entry: "fert-082",
+    formulas: ["controlledReleaseTest"],
+    source: {
+      title: "About controlled release fertilizer (repeats the European working definition)",
+      publisher: "fertilizer company page",
+      where: "appraising standard",
+    },
+    reached: "derived",
+    given:
+      "limits as printed, 15 % in 24 h, 75 % in 28 d, 75 % at the stated time; a material of ours with 8, 60, 80 %",
+    answers: [{ of: "limits met of three", printed: 3, to: 1 }],
+    compute: () => {
+      const { limits } = controlledReleaseTest({
+        percentAt24Hours: 8,
+        percentAt28Days: 60,
+        percentAtStatedTime: 80,
+        statedDays: 90,
+        temperatureC: 25,
+      });
+      return [limits.filter(({ met }) => met).length];
     },
   },
   {

@@ -1,0 +1,256 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  type AcidSource,
+  acidityPerNitrogen,
+  blendSaltIndex,
+  burnRisk,
+  compareSaltIndexes,
+  foliarBurnRisk,
+  gardenSaltIndexes,
+  growerAcidity,
+  limeForNitrogen,
+  newMexicoSaltIndexes,
+  oregonAcidity,
+  oregonSaltIndexes,
+  partialSaltIndex,
+  potentialAcidity,
+  potentialAcidityOfSource,
+  rememberedSaltIndexes,
+  saltIndex,
+  scaledSaltIndex,
+  tabulatedAcidity,
+  tabulatedSaltIndex,
+  turfListSaltIndexes,
+  weightSaltIndexes,
+} from "../../src/nutrient/index.js";
+import { quantity, RatewrightError } from "../../src/quantity/index.js";
+
+const thrown = (work: () => unknown): RatewrightError => {
+  try {
+    work();
+  } catch (error) {
+    if (error instanceof RatewrightError) return error;
+    throw error;
+  }
+  throw new Error("nothing was thrown");
+};
+const perUnit = (value: number) => saltIndex({ value, scale: "per unit", basis: "N", source: "made up" });
+const byWeight = (value: number) => saltIndex({ value, scale: "by weight", source: "made up" });
+
+describe("salt indexes", () => {
+  test("of two scales, or two bases, never meet at run time either", () => {
+    const calls: (() => unknown)[] = [
+      () => compareSaltIndexes(perUnit(1), byWeight(74) as never),
+      () => partialSaltIndex(perUnit(1) as never, { percent: 46, basis: "N" }),
+      () => scaledSaltIndex(byWeight(74) as never),
+      () => scaledSaltIndex(scaledSaltIndex(perUnit(1)) as never),
+      () => blendSaltIndex([{ units: 10, partial: byWeight(74) as never }]),
+      () => burnRisk(byWeight(74) as never),
+      () => burnRisk(tabulatedSaltIndex(newMexicoSaltIndexes, "ammonia") as never),
+    ];
+    for (const call of calls) expect(thrown(call).code).toBe("conflict");
+    const potash = saltIndex({ value: 1.6, scale: "per unit", basis: "K2O", source: "made up" });
+    expect(thrown(() => compareSaltIndexes(perUnit(5.3), potash)).path).toBe("b.basis");
+  });
+
+  test("of a blend lie between those of its parts and do not depend on their order", () => {
+    const part = fc.record({
+      units: fc.double({ min: 0, max: 20, noNaN: true }),
+      partial: fc.double({ min: 0, max: 8, noNaN: true }).map(perUnit),
+    });
+    fc.assert(
+      fc.property(fc.array(part, { minLength: 1, maxLength: 5 }), (parts) => {
+        const units = parts.reduce((sum, one) => sum + one.units, 0);
+        const values = parts.map(({ partial }) => partial.value);
+        const blend = blendSaltIndex(parts).value;
+        expect(blend).toBeGreaterThanOrEqual(Math.min(...values) * units - 1e-9);
+        expect(blend).toBeLessThanOrEqual(Math.max(...values) * units + 1e-9);
+        expect(blendSaltIndex([...parts].reverse()).value).toBeCloseTo(blend, 9);
+      }),
+    );
+  });
+
+  test("of a single material come back from their partial index", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 150, noNaN: true }),
+        fc.double({ min: 1, max: 90, noNaN: true }),
+        (s, percent) => {
+          const partial = partialSaltIndex(byWeight(s), { percent, basis: "N" });
+          expect(blendSaltIndex([{ units: percent, partial }]).value).toBeCloseTo(s, 9);
+        },
+      ),
+    );
+  });
+
+  test("make sodium nitrate 100 again on the third scale", () => {
+    const nitrate = partialSaltIndex(byWeight(100), { percent: 16.5, basis: "N" });
+    expect(scaledSaltIndex(nitrate).value).toBeCloseTo(100, 12);
+  });
+
+  test("refuse bad figures, with the path", () => {
+    expect(thrown(() => saltIndex({ value: -1, scale: "by weight", source: "x" }))).toMatchObject({
+      path: "value",
+    });
+    expect(thrown(() => saltIndex({ value: 1, scale: "per unit", source: "x" } as never))).toMatchObject({
+      code: "missing",
+      path: "basis",
+    });
+    expect(
+      thrown(() => saltIndex({ value: 1, scale: "per cent", basis: "N", source: "x" } as never)).path,
+    ).toBe("scale");
+    expect(thrown(() => partialSaltIndex(byWeight(74), { percent: 0, basis: "N" })).path).toBe(
+      "units.percent",
+    );
+    expect(
+      thrown(() =>
+        blendSaltIndex([
+          { units: 60, partial: perUnit(1) },
+          { units: 60, partial: perUnit(1) },
+        ]),
+      ).path,
+    ).toBe("parts");
+    expect(thrown(() => blendSaltIndex([{ units: -1, partial: perUnit(1) }])).path).toBe("parts[0].units");
+    expect(thrown(() => tabulatedSaltIndex(oregonSaltIndexes, "salt")).expected).toContain("urea");
+  });
+
+  test("carry the doubt of a print into a blend and a finding", () => {
+    const sulfate = tabulatedSaltIndex(weightSaltIndexes, "ammonium sulfate");
+    const partial = partialSaltIndex(sulfate, { percent: 21, basis: "N" });
+    expect(partial.doubtful).toContain("68.3");
+    expect(burnRisk(partial).findings.map(({ code }) => code)).toEqual(["salt/high", "salt/doubtful-figure"]);
+    expect(blendSaltIndex([{ units: 10, partial }]).doubtful).toContain("68.3");
+  });
+
+  test("stand in their tables once each, on the scale of the table", () => {
+    const tables = [
+      gardenSaltIndexes,
+      newMexicoSaltIndexes,
+      oregonSaltIndexes,
+      rememberedSaltIndexes,
+      turfListSaltIndexes,
+      weightSaltIndexes,
+    ];
+    for (const table of tables) {
+      const names = table.rows.map(({ material }) => material);
+      expect(new Set(names).size).toBe(names.length);
+      for (const row of table.rows) {
+        expect(tabulatedSaltIndex(table, row.material)).toMatchObject({
+          scale: table.scale,
+          value: row.value,
+        });
+        expect(row.basis === null).toBe(table.scale === "by weight");
+      }
+    }
+  });
+
+  test("at the threshold are not above it", () => {
+    expect(burnRisk(perUnit(1.5)).findings).toEqual([]);
+    expect(burnRisk(perUnit(1.51)).findings.length).toBe(1);
+    expect(burnRisk(perUnit(0.1)).notChecked.length).toBeGreaterThan(0);
+  });
+});
+
+describe("leaf burn", () => {
+  const ask = (
+    source: "urea" | "formaldehyde-urea solution" | "triazone solution" | "other",
+    lb: number,
+    gal: number,
+  ) =>
+    foliarBurnRisk({
+      source,
+      nitrogen: quantity(lb, "lb/1000 ft2", "N"),
+      volume: quantity(gal, "gal/1000 ft2", "spray"),
+    });
+
+  test("speaks of what was studied, and says what was not", () => {
+    expect(ask("urea", 1, 4).findings.length).toBe(1);
+    expect(ask("formaldehyde-urea solution", 1, 1).findings.length).toBe(1);
+    expect(ask("formaldehyde-urea solution", 1, 2).findings.length).toBe(0);
+    const light = ask("urea", 0.1, 2);
+    expect(light.findings).toEqual([]);
+    expect(light.checked).toEqual([]);
+    expect(light.notChecked[0]).toContain("this rate and volume");
+    expect(ask("other", 1, 1).notChecked[0]).toContain("this source");
+  });
+});
+
+describe("potential acidity", () => {
+  test("from the composition agrees with that from the formula, and with tables to a few percent", () => {
+    const half = "half nitrogen credit";
+    const salts: readonly (readonly [AcidSource, Record<string, number>])[] = [
+      ["ammonium sulfate", { N: 21.2, S: 24.263 }],
+      ["urea", { N: 46.65 }],
+      ["ammonium nitrate", { N: 35 }],
+      ["monoammonium phosphate", { N: 12.177, P: 26.928 }],
+      ["diammonium phosphate", { N: 21.21, P: 23.451 }],
+    ];
+    for (const convention of [half, "full nitrification"] as const) {
+      for (const [source, percent] of salts) {
+        const nitrogen = percent.N as number;
+        const composed = acidityPerNitrogen(potentialAcidity({ percent, convention }), {
+          nitrogenPercent: nitrogen,
+        });
+        const formula = potentialAcidityOfSource({ source, convention }).in("lb/lb");
+        // An ammonium salt counts its ammonium once as nitrogen and once as the acid of its anion.
+        expect(composed.in("lb/lb")).toBeCloseTo(formula, 2);
+      }
+    }
+    const nitrate = potentialAcidity({ percent: { N: 13, K: 36.5 }, convention: half }).in("% w/w");
+    expect(Math.abs(nitrate - tabulatedAcidity(oregonAcidity, "potassium nitrate").in("% w/w"))).toBeLessThan(
+      1,
+    );
+    const calcium = potentialAcidity({ percent: { N: 15.5, Ca: 19 }, convention: half }).in("lb/US ton");
+    expect(
+      Math.abs(calcium / tabulatedAcidity(growerAcidity, "calcium nitrate").in("lb/US ton") - 1),
+    ).toBeLessThan(0.03);
+    const sodium = potentialAcidity({ percent: { N: 16, Na: 26.3 }, convention: half }).in("lb/US ton");
+    expect(
+      Math.abs(sodium / tabulatedAcidity(growerAcidity, "sodium nitrate").in("lb/US ton") - 1),
+    ).toBeLessThan(0.03);
+  });
+
+  test("by full nitrification doubles urea and takes ammonium sulfate to 7.15", () => {
+    const full = (source: AcidSource) =>
+      potentialAcidityOfSource({ source, convention: "full nitrification" }).in("lb/lb");
+    expect(full("urea")).toBeCloseTo(3.573, 3);
+    expect(full("ammonium sulfate")).toBeCloseTo(7.15, 2);
+    expect(full("nitrate")).toBe(0);
+  });
+
+  test("needs a convention, elements and no more than 100 %", () => {
+    const ask = (input: unknown) => thrown(() => potentialAcidity(input as never));
+    expect(ask({ percent: { N: 21 } })).toMatchObject({ code: "missing", path: "convention" });
+    expect(ask({ percent: { P2O5: 52 }, convention: "full nitrification" })).toMatchObject({
+      code: "substance/unknown",
+      path: "percent.P2O5",
+    });
+    expect(ask({ percent: { N: 60, S: 60 }, convention: "full nitrification" })).toMatchObject({
+      path: "percent",
+    });
+    expect(ask({ percent: { N: Number.NaN }, convention: "full nitrification" })).toMatchObject({
+      path: "percent.N",
+    });
+    expect(
+      thrown(() =>
+        acidityPerNitrogen(quantity(1, "% w/w", "CaCO3 equivalent/product"), { nitrogenPercent: 0 }),
+      ).path,
+    ).toBe("nitrogenPercent");
+  });
+
+  test("is offset source by source, bases included", () => {
+    const season = [
+      { nitrogen: quantity(2, "lb/1000 ft2", "N"), acidity: quantity(1.8, "lb/lb", "CaCO3 equivalent/N") },
+      { nitrogen: quantity(43.56, "lb/acre", "N"), acidity: quantity(-1.29, "lb/lb", "CaCO3 equivalent/N") },
+    ];
+    expect(limeForNitrogen(season).in("lb/1000 ft2")).toBeCloseTo(3.6 - 1.29, 9);
+    expect(limeForNitrogen(season.slice(1)).in("lb/1000 ft2")).toBeLessThan(0);
+    expect(limeForNitrogen(JSON.parse(JSON.stringify(season))).in("lb/1000 ft2")).toBeCloseTo(2.31, 9);
+    const wrong = [{ ...season[0], acidity: quantity(110, "% w/w", "CaCO3 equivalent/product") }];
+    expect(thrown(() => limeForNitrogen(wrong as never))).toMatchObject({
+      code: "substance/mismatch",
+      path: "season[0].acidity",
+    });
+  });
+});
