@@ -7,4 +7,5 @@ export * from "./quantity/index.js";
 export * from "./site/index.js";
 export * from "./spray/index.js";
 export * from "./spread/index.js";
+export * from "./stand/index.js";
 export * from "./tank/index.js";

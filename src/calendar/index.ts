@@ -1,4 +1,5 @@
 export { type CivilDate, civilDate, isCivilDate, type PlainDateLike } from "./civil-date.js";
+export { type DailyNormals, dailyNormals, type NormalDay, normalDay } from "./daily-normals.js";
 export { type DailySeries, type DailyValues, dailySeries } from "./daily-series.js";
 export {
   type DailyTemperatures,

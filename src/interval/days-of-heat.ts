@@ -57,17 +57,21 @@ const bridged = (list: readonly (number | null)[], at: number, longest: number):
 };
 
 /** Takes a series that may come from JSON, and tells that it fits the model. */
-export const checkedSeries = (input: DailyTemperatures, model: DegreeDayModel): DailyTemperatures => {
-  if (input?.type !== "daily-temperatures") return fail("type", "series", input, "daily temperatures");
+export const checkedSeries = (
+  input: DailyTemperatures,
+  model: DegreeDayModel,
+  path = "series",
+): DailyTemperatures => {
+  if (input?.type !== "daily-temperatures") return fail("type", path, input, "daily temperatures");
   let series = input;
   try {
     series = dailyTemperatures(input);
   } catch (error) {
     if (!(error instanceof RatewrightError)) throw error;
-    throw new RatewrightError(error.problems.map((p) => ({ ...p, path: `series.${p.path}` })));
+    throw new RatewrightError(error.problems.map((p) => ({ ...p, path: `${path}.${p.path}` })));
   }
   if (series.sensor !== model.sensor) {
-    fail("conflict", "series.sensor", series.sensor, `the sensor of the model, which is ${model.sensor}`);
+    fail("conflict", `${path}.sensor`, series.sensor, `the sensor of the model, which is ${model.sensor}`);
   }
   return series;
 };

@@ -12,6 +12,7 @@ import { sprayChecks, sprayLeftOut } from "./spray.js";
 import { sprayActiveChecks } from "./spray-active.js";
 import { spreadLeftOut, spreadReadChecks } from "./spread.js";
 import { spreadDerivedChecks } from "./spread-derived.js";
+import { mowingChecks } from "./stand-mowing.js";
 import { tankChecks, tankLeftOut } from "./tank.js";
 import { tankJarRinseChecks, tankJarRinseLeftOut } from "./tank-jar-rinse.js";
 import { tankOrderChecks, tankOrderLeftOut } from "./tank-order.js";
@@ -32,6 +33,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   site: siteChecks,
   spray: [...sprayChecks, ...sprayActiveChecks],
   spread: [...spreadReadChecks, ...spreadDerivedChecks],
+  stand: mowingChecks,
   tank: [...tankChecks, ...tankOrderChecks, ...tankWaterChecks, ...tankJarRinseChecks],
 };
 

@@ -11,6 +11,8 @@ import {
   quantity,
 } from "../../src/index.js";
 import type { LeftOut, PublishedCheck, Source } from "./check.js";
+import { intervalClockChecks } from "./interval-clocks.js";
+import { intervalModelChecks, intervalModelLeftOut } from "./interval-models.js";
 
 const twigBorer: Source = {
   title: "Phenology model: peach twig borer (models 1 and 2)",
@@ -18,17 +20,6 @@ const twigBorer: Source = {
   where: "model 1",
   url: "https://ipm.ucanr.edu/weather/phenology-models-description/peach-twig-borer/",
 };
-const blog: Source = {
-  title: "Just two weeks",
-  publisher: "North Dakota climatology blog",
-};
-const slides: Source = {
-  title: "Calculating degree days (K-12 education slides)",
-  publisher: "The Ohio State University / OARDC",
-  year: 2008,
-  where: "examples 1-3, page 2",
-};
-
 /** Degree-days of one day, all in °F, by the simple average with air temperatures. */
 const dayF = (max: number, min: number, base: number): number =>
   degreeDays({
@@ -41,7 +32,7 @@ const base32 = degreeDayModel({ method: "simple average", base: { value: 32, uni
 const celsiusDays = (value: number): number =>
   degreeDayAmount({ value, unit: "°F d", model: base32 }).in("°C d");
 
-/** Published examples of degree-days and of dates. */
+/** Published examples of degree-days, dates and all other clocks. */
 export const intervalChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-001",
@@ -115,26 +106,6 @@ export const intervalChecks: readonly PublishedCheck[] = [
     answers: [{ of: "°F d", printed: 0, to: 1 }],
     compute: () => [dayF(60, 35, 50)],
     note: "The source uses the day to show that averaging misses warm hours of a cold day.",
-  },
-  {
-    entry: "interval-010",
-    formulas: ["degreeDays"],
-    source: slides,
-    reached: "read",
-    given: "74.1 and 50.2 °F, base 50 °F",
-    answers: [{ of: "°F d", printed: 12.15, to: 0.01 }],
-    compute: () => [dayF(74.1, 50.2, 50)],
-    note: "An example of raising the minimum to the base, on a day with nothing to raise: both methods agree.",
-  },
-  {
-    entry: "interval-016",
-    formulas: ["degreeDays"],
-    source: blog,
-    reached: "read",
-    given: "90 and 70 °F, base 50 °F, without an upper limit",
-    answers: [{ of: "°F d", printed: 30, to: 1 }],
-    compute: () => [dayF(90, 70, 50)],
-    note: "With an upper limit of 86 °F the source prints 28; that is another model.",
   },
   {
     entry: "interval-018",
@@ -255,17 +226,15 @@ export const intervalChecks: readonly PublishedCheck[] = [
       return [monthOf(date), dayOfMonth(date)];
     },
   },
+  ...intervalModelChecks,
+  ...intervalClockChecks,
 ];
 
 /** Examples of degree-days that no check can be made of. */
 export const intervalLeftOut: readonly LeftOut[] = [
   {
-    entry: "interval-004",
-    reason:
-      "An emergence window of 70 to 140 °F d above 50 °F in the air, with nothing to compute; the same numbers stand elsewhere as 42 to 78 °C d above 12 °C in the soil, which is another model.",
-  },
-  {
     entry: "interval-023",
     reason: "Intervals in days without the temperatures that they were seen at.",
   },
+  ...intervalModelLeftOut,
 ];
