@@ -86,8 +86,13 @@ export const estimateOfProduct = <D extends string, S extends string>(
   door.done();
   const { error } = errorOfProduct(parts.map(({ share }) => ({ value: 1, error: share })));
   let below = 0;
+  let least = Number.POSITIVE_INFINITY;
   for (const { share, degreesOfFreedom } of parts) {
-    if (degreesOfFreedom !== undefined) below += (share / (error || 1)) ** 4 / degreesOfFreedom;
+    if (degreesOfFreedom === undefined || share === 0) continue;
+    below += (share / error) ** 4 / degreesOfFreedom;
+    least = Math.min(least, degreesOfFreedom);
   }
-  return estimateFrom(y, Math.abs(y.value) * error, below > 0 ? 1 / below : undefined);
+  // Never fewer than the least of the parts, also where rounding would make it so.
+  const effective = below > 0 ? Math.max(least, 1 / below) : undefined;
+  return estimateFrom(y, Math.abs(y.value) * error, effective);
 };

@@ -310,7 +310,14 @@ const candidates = (
 
 const candidateOf = (tip: CandidateTip, path: string): CandidateTip => {
   if (typeof tip !== "object" || tip === null) fail("type", path, tip, "a tip");
-  ratedFlow(tip.code);
+  if (!nozzleSizes.some(({ code }) => code === tip.code)) {
+    fail(
+      tip.code === undefined ? "missing" : "type",
+      `${path}.code`,
+      tip.code,
+      "a size of ISO 10625, such as 04",
+    );
+  }
   const { lowest, highest, droplets } = allOf({
     lowest: () => positive(tip.lowest, `${path}.lowest`, "pressure"),
     highest: () => positive(tip.highest, `${path}.highest`, "pressure"),

@@ -187,6 +187,23 @@ describe("estimateOfProduct", () => {
     expect(Math.floor((gum.degreesOfFreedom as number) * 10)).toBe(167);
   });
 
+  test("has never fewer degrees of freedom than its least part, so that an interval follows", () => {
+    const two = fc.array(fc.double({ min: 1, max: 100, noNaN: true }), { minLength: 2, maxLength: 4 });
+    fc.assert(
+      fc.property(two, two, (a, b) => {
+        const [one, other] = [a, b].map((list) => meanEstimate(list.map((v) => quantity(v, "gal", "spray"))));
+        const single = estimateOfProduct(gpa(50), [{ estimate: one as never }]);
+        expect(confidenceInterval(single).margin.value).toBeGreaterThanOrEqual(0);
+        const both = estimateOfProduct(gpa(50), [
+          { estimate: one as never },
+          { estimate: other as never, power: -1 },
+        ]);
+        expect(both.degreesOfFreedom ?? 9).toBeGreaterThanOrEqual(Math.min(a.length, b.length) - 1);
+        expect(confidenceInterval(both).margin.value).toBeGreaterThanOrEqual(0);
+      }),
+    );
+  });
+
   test("refuses a factor of nothing and reports all that is wrong", () => {
     const nothing = meanEstimate([quantity(-1, "gal"), quantity(1, "gal")]);
     expect(

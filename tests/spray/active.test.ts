@@ -1,0 +1,219 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { fertilizer } from "../../src/nutrient/index.js";
+import { quantity } from "../../src/quantity/index.js";
+import {
+  acidEquivalentOf,
+  acidShare,
+  activeInProduct,
+  activeOfAcid,
+  asApplied,
+  productForActive,
+} from "../../src/spray/index.js";
+import { failures, percent } from "./helpers.js";
+
+const some = fc.double({ min: 0.01, max: 99, noNaN: true });
+const liquid = quantity(4, "lb/gal", "ai/product:a");
+
+describe("active ingredient", () => {
+  test("turns into product and back, liquid and dry, amount and rate", () => {
+    fc.assert(
+      fc.property(some, some, (rate, strength) => {
+        const active = quantity(rate, "lb/acre", "ai");
+        const byVolume = quantity(strength, "g/L", "ai/product:a");
+        const product = productForActive({ active, content: byVolume });
+        expect(activeInProduct({ product, content: byVolume }).in("lb/acre") / rate).toBeCloseTo(1, 9);
+        const byWeight = quantity(strength, "% w/w", "ai/product:a");
+        const weight = productForActive({ active: quantity(rate, "kg", "ai"), content: byWeight });
+        expect(activeInProduct({ product: weight, content: byWeight }).in("kg") / rate).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  test("keeps the printed percent exact, and tags the product", () => {
+    const content = quantity(24, "% w/w", "ai/product:b");
+    const product = productForActive({ active: quantity(0.9, "lb/1000 ft2", "ai"), content });
+    expect(product.in("lb/1000 ft2")).toBe(3.75);
+    expect(product.of).toBe("product:b");
+  });
+
+  test("never takes acid equivalent for active ingredient", () => {
+    const ae = quantity(1, "lb/acre", "ae");
+    expect(failures(() => productForActive({ active: ae, content: liquid } as never))).toEqual([
+      "substance/mismatch active",
+    ]);
+    expect(failures(() => acidEquivalentOf(ae as never, acidShare("dicamba", "sodium")))).toEqual([
+      "substance/mismatch active",
+    ]);
+  });
+
+  test("refuses the wrong measure, another product and no content", () => {
+    const active = quantity(1, "lb/acre", "ai");
+    expect(
+      failures(() => productForActive({ active, content: quantity(0, "lb/gal", "ai/product:a") })),
+    ).toEqual(["range content"]);
+    expect(
+      failures(() => productForActive({ active, content: quantity(101, "% w/w", "ai/product:a") })),
+    ).toEqual(["range content"]);
+    expect(
+      failures(() => productForActive({ active, content: quantity(5, "% v/v", "ai/product:a") } as never)),
+    ).toEqual(["unit/mismatch content"]);
+    const other = { product: quantity(1, "pt/acre", "product:b"), content: liquid };
+    expect(failures(() => activeInProduct(other as never))).toEqual(["substance/mismatch product"]);
+    const dry = { product: quantity(1, "lb/acre", "product:a"), content: liquid };
+    expect(failures(() => activeInProduct(dry as never))).toEqual(["unit/mismatch product"]);
+    expect(failures(() => productForActive({ content: liquid } as never))).toEqual(["missing active"]);
+    expect(
+      failures(() => productForActive({ active: quantity(-1, "lb/acre", "ai"), content: liquid })),
+    ).toEqual(["range active"]);
+  });
+});
+
+describe("acid equivalent", () => {
+  // Shares that labels and handbooks print (from memory).
+  test.each([
+    ["2,4-D", "dimethylammonium", 83.06, 0.01],
+    ["2,4-D", "2-ethylhexyl", 66.3, 0.1],
+    ["2,4-D", "choline", 68.2, 0.1],
+    ["MCPA", "dimethylammonium", 81.7, 0.1],
+    ["dicamba", "dimethylammonium", 83.1, 0.1],
+    ["dicamba", "diglycolammonium", 67.8, 0.1],
+    ["triclopyr", "triethylammonium", 71.7, 0.1],
+    ["triclopyr", "butotyl", 71.9, 0.1],
+    ["clopyralid", "olamine", 75.9, 0.1],
+    ["glyphosate", "isopropylammonium", 74.1, 0.1],
+    ["glyphosate", "potassium", 81.6, 0.1],
+    ["glyphosate", "ammonium", 90.8, 0.1],
+    ["glyphosate", "dimethylammonium", 78.9, 0.1],
+  ] as const)("%s %s is %s %%", (acid, partner, share, place) => {
+    expect(Math.abs(acidShare(acid, partner).in("% w/w") - share)).toBeLessThanOrEqual(place / 2 + 1e-6);
+  });
+
+  test("turns round, and refuses what it does not know", () => {
+    const share = acidShare("glyphosate", "potassium");
+    const there = acidEquivalentOf(quantity(5, "lb/gal", "ai"), share);
+    expect(there.of).toBe("ae");
+    expect(activeOfAcid(there, share).in("lb/gal")).toBeCloseTo(5, 12);
+    expect(failures(() => acidShare("toString" as never, "sodium"))).toEqual(["type acid"]);
+    expect(failures(() => acidShare("dicamba", "lithium" as never))).toEqual(["type partner"]);
+    const tooMuch = quantity(101, "% w/w", "ae/ai");
+    expect(failures(() => activeOfAcid(quantity(1, "lb", "ae"), tooMuch))).toEqual(["range share"]);
+    expect(failures(() => activeOfAcid(quantity(1, "lb", "ae"), undefined as never))).toEqual([
+      "missing share",
+    ]);
+  });
+});
+
+describe("asApplied", () => {
+  const used = quantity(50, "lb", "product:feed-a");
+  const area = quantity(12_000, "ft2");
+  const feed = fertilizer({ id: "feed-a", analysis: "24-0-11" });
+  const planned = quantity(3.75, "lb/1000 ft2", "product:feed-a");
+
+  test("gives the plan back where the plan was kept", () => {
+    const done = asApplied({ used: quantity(45, "lb", "product:feed-a"), area, planned });
+    expect(done.deviation?.in("%")).toBeCloseTo(0, 10);
+    expect(done.beyondPlan?.in("lb")).toBeCloseTo(0, 10);
+    expect(done.rate.times(area).in("lb")).toBeCloseTo(45, 12);
+  });
+
+  test("says what of the plan was missed, and only where a tolerance was given that it matters", () => {
+    const off = asApplied({ used, area, planned });
+    expect(off.deviation?.in("%")).toBeCloseTo(100 / 9, 9);
+    expect(off.beyondPlan?.in("lb")).toBeCloseTo(5, 10);
+    expect(off.findings).toEqual([]);
+    expect(off.notChecked).toContain("whether the deviation matters: no tolerance was given");
+    const held = asApplied({ used, area, planned, tolerance: percent(5) });
+    expect(held.findings.map(({ code }) => code)).toEqual(["as-applied/off-plan"]);
+  });
+
+  test("counts nutrients, and weighs a liquid by its density", () => {
+    const dry = asApplied({ used, area, fertilizer: feed });
+    expect(dry.nutrients?.N?.in("lb/1000 ft2")).toBeCloseTo(1, 10);
+    const wet = fertilizer({
+      id: "wet",
+      analysis: "28-0-0",
+      form: "liquid",
+      density: quantity(10.65, "lb/gal"),
+    });
+    const liquidUse = { used: quantity(1, "gal", "product:wet"), area: quantity(1000, "ft2") };
+    const done = asApplied({ ...liquidUse, fertilizer: wet });
+    expect(done.nutrients?.N?.in("lb/1000 ft2")).toBeCloseTo(2.982, 10);
+    const bare = fertilizer({ id: "wet", analysis: "28-0-0", form: "liquid" });
+    expect(failures(() => asApplied({ ...liquidUse, fertilizer: bare }))).toEqual([
+      "missing fertilizer.density",
+    ]);
+    const other = fertilizer({ id: "feed-b", analysis: "24-0-11" });
+    expect(failures(() => asApplied({ used, area, fertilizer: other }))).toEqual([
+      "substance/mismatch amount",
+    ]);
+  });
+
+  test("says what remains under stated limits, and what cannot be held against them", () => {
+    const limit = (most: number, before: number, of: "N" | "P2O5" = "N") => ({
+      limit: quantity(most, "lb/acre", of),
+      before: quantity(before, "lb/1000 ft2", of),
+      period: "calendar year 2026",
+      source: "county ordinance",
+    });
+    const done = asApplied({ used, area, fertilizer: feed, limits: [limit(130.68, 1), limit(87.12, 1.5)] });
+    const [first, second] = done.remainingUnderStatedLimits;
+    expect(first?.remaining.value).toBeCloseTo(43.56, 8);
+    expect(first?.passed).toBe(false);
+    expect(second?.remaining.value).toBeCloseTo(-21.78, 8);
+    expect(second?.passed).toBe(true);
+    expect(done.findings.map(({ code, severity }) => `${code} ${severity}`)).toEqual([
+      "as-applied/limit-passed warning",
+    ]);
+    // Exactly used up is within.
+    expect(asApplied({ used, area, fertilizer: feed, limits: [limit(87.12, 1)] }).findings).toEqual([]);
+    const noRecord = asApplied({ used, area, limits: [limit(130.68, 1)] });
+    expect(noRecord.remainingUnderStatedLimits).toEqual([]);
+    expect(noRecord.notChecked.join(" ")).toContain("what this application holds of it is not known");
+    expect(noRecord.notChecked).toContain("limits that were not given here");
+  });
+
+  test("holds an active ingredient against its limit", () => {
+    const done = asApplied({
+      used: quantity(3, "pt", "product:a"),
+      area: quantity(1, "acre"),
+      active: liquid,
+      limits: [
+        {
+          limit: quantity(4, "lb/acre", "ai"),
+          before: quantity(1.5, "lb/acre", "ai"),
+          period: "season",
+          source: "label",
+        },
+      ],
+    });
+    expect(done.active?.value).toBeCloseTo(1.5, 12);
+    expect(done.remainingUnderStatedLimits[0]?.remaining.value).toBeCloseTo(1, 12);
+  });
+
+  test("refuses gaps", () => {
+    expect(failures(() => asApplied({ used, area: quantity(0, "acre") }))).toEqual(["range area"]);
+    expect(failures(() => asApplied({ area } as never))).toEqual(["missing used"]);
+    expect(failures(() => asApplied({ used: quantity(-1, "lb", "product:a"), area }))).toEqual([
+      "range used",
+    ]);
+    expect(failures(() => asApplied({ used: quantity(1, "lb", "N") as never, area }))).toEqual([
+      "substance/mismatch used",
+    ]);
+    expect(
+      failures(() => asApplied({ used, area, planned: quantity(1, "lb/acre", "product:b") as never })),
+    ).toEqual(["substance/mismatch planned"]);
+    const open = { limit: quantity(3, "lb/acre", "product:feed-a"), period: "year", source: "label" };
+    expect(failures(() => asApplied({ used, area, limits: [open as never] }))).toEqual([
+      "missing limits[0].before",
+    ]);
+    const wet = {
+      ...open,
+      limit: quantity(3, "gal/acre", "product:feed-a"),
+      before: quantity(0, "gal/acre", "product:feed-a"),
+    };
+    expect(failures(() => asApplied({ used, area, limits: [wet] }))).toEqual([
+      "unit/mismatch limits[0].limit",
+    ]);
+  });
+});

@@ -1,0 +1,241 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { quantity } from "../../src/quantity/index.js";
+import {
+  applicationVolume,
+  type CandidateTip,
+  densityFactor,
+  driftableShare,
+  dropletClasses,
+  flowAtPressure,
+  nozzleSizes,
+  pressureForFlow,
+  pressureForSpeed,
+  ratedFlow,
+  solutionEquivalent,
+  tipChoices,
+  waterEquivalent,
+} from "../../src/spray/index.js";
+import { failures, gpa, inches, mph, psi } from "./helpers.js";
+
+const tip = { flow: quantity(0.4, "gal/min", "water"), pressure: psi(40), lowest: psi(15), highest: psi(60) };
+const water = (value: number) => quantity(value, "gal/min", "water");
+
+describe("pressure and flow", () => {
+  test("turn one another round within the rating, and rise together", () => {
+    const inside = fc.double({ min: 15, max: 60, noNaN: true });
+    fc.assert(
+      fc.property(inside, inside, (a, b) => {
+        const flow = flowAtPressure(tip, psi(a));
+        expect(pressureForFlow(tip, flow).in("psi")).toBeCloseTo(a, 9);
+        if (a < b * (1 - 1e-12))
+          expect(flow.in("gal/min")).toBeLessThan(flowAtPressure(tip, psi(b)).in("gal/min"));
+      }),
+    );
+  });
+
+  test("are errors outside the rating, and take the edges", () => {
+    expect(failures(() => flowAtPressure(tip, psi(14.99)))).toEqual(["range pressure"]);
+    expect(failures(() => flowAtPressure(tip, psi(60.01)))).toEqual(["range pressure"]);
+    expect(flowAtPressure(tip, quantity(psi(60).in("bar"), "bar")).in("gal/min")).toBeCloseTo(0.4899, 4);
+    expect(failures(() => pressureForFlow(tip, water(0.5)))).toEqual(["range flow"]);
+    expect(failures(() => pressureForFlow(tip, quantity(0.4, "gal/min", "spray") as never))).toEqual([
+      "substance/mismatch flow",
+    ]);
+    expect(failures(() => flowAtPressure({ ...tip, highest: psi(10) }, psi(20)))).toEqual([
+      "conflict tip.highest",
+    ]);
+    const { lowest: _, ...open } = tip;
+    expect(failures(() => flowAtPressure(open as never, psi(20)))).toEqual(["missing tip.lowest"]);
+    expect(failures(() => flowAtPressure(undefined as never, psi(20)))).toEqual(["missing tip"]);
+    expect(
+      failures(() => flowAtPressure(tip, { value: Number.NaN, unit: "psi", of: "none" } as never)),
+    ).toEqual(["not-finite pressure"]);
+  });
+
+  test("follow the speed by its square", () => {
+    const range = { lowest: psi(10), highest: psi(100) };
+    expect(pressureForSpeed({ pressure: psi(20), from: mph(3), to: mph(6), ...range }).in("psi")).toBeCloseTo(
+      80,
+      12,
+    );
+    expect(
+      failures(() => pressureForSpeed({ pressure: psi(40), from: mph(3), to: mph(6), ...range })),
+    ).toEqual(["range to"]);
+    expect(
+      failures(() => pressureForSpeed({ pressure: psi(5), from: mph(3), to: mph(6), ...range })),
+    ).toEqual(["range pressure"]);
+  });
+});
+
+describe("density", () => {
+  test("turns water into solution and back", () => {
+    const rho = quantity(1.28, "kg/L");
+    const wanted = quantity(200, "L/ha", "spray");
+    const there = waterEquivalent(wanted, rho);
+    expect(there.of).toBe("water");
+    expect(solutionEquivalent(there, rho).in("L/ha")).toBeCloseTo(200, 10);
+    expect(densityFactor(quantity(8.34, "lb/gal"))).toBe(1);
+    expect(densityFactor(quantity(4, "kg/L"), quantity(1, "kg/L"))).toBe(2);
+    expect(waterEquivalent(quantity(1, "L/min", "spray"), rho).unit).toBe("L/min");
+  });
+
+  test("refuses the wrong stuff and no density", () => {
+    expect(
+      failures(() => waterEquivalent(quantity(1, "L/min", "water") as never, quantity(1, "kg/L"))),
+    ).toEqual(["substance/mismatch wanted"]);
+    expect(failures(() => densityFactor(quantity(0, "kg/L")))).toEqual(["range density"]);
+    expect(failures(() => densityFactor(undefined as never))).toEqual(["missing density"]);
+    expect(
+      failures(() => solutionEquivalent(quantity(1, "L", "water") as never, quantity(1, "kg/L"))),
+    ).toEqual(["unit/mismatch caught"]);
+  });
+});
+
+describe("sizes and classes", () => {
+  test("rate a size both ways, 1.3 % apart", () => {
+    for (const { code } of nozzleSizes) {
+      const [iso, us] = [ratedFlow(code), ratedFlow(code, "40 psi")];
+      const carried = us.flow.in("L/min") * Math.sqrt(iso.pressure.in("kPa") / us.pressure.in("kPa"));
+      expect(carried / iso.flow.in("L/min")).toBeGreaterThan(0.985);
+      expect(carried / iso.flow.in("L/min")).toBeLessThan(0.99);
+    }
+    expect(ratedFlow("10", "40 psi").flow.in("gal/min")).toBe(1);
+    expect(failures(() => ratedFlow("4"))).toEqual(["type code"]);
+    expect(failures(() => ratedFlow("04", "2 bar" as never))).toEqual(["type rating"]);
+  });
+
+  test("go from fine to coarse, with shares where they were published", () => {
+    expect(dropletClasses.map(({ code }) => code).join(" ")).toBe("XF VF F M C VC XC UC");
+    expect(driftableShare("XC")).toBeUndefined();
+    expect(failures(() => driftableShare("medium" as never))).toEqual(["type code"]);
+  });
+});
+
+describe("tipChoices", () => {
+  const kmh = (value: number) => quantity(value, "km/h");
+  const bar = (value: number) => quantity(value, "bar");
+  const job = {
+    applicationVolume: quantity(400, "L/ha", "spray"),
+    speeds: { slowest: kmh(4), usual: kmh(5), fastest: kmh(6) },
+    spacing: quantity(50, "cm"),
+  };
+  const pressures = { lowest: bar(1.5), highest: bar(6) };
+
+  test("says what each tip does at every speed, consistent with the volume", () => {
+    const found = tipChoices({ ...job, pressures });
+    expect(found.waterFlow.in("L/min")).toBeCloseTo((400 * 5 * 0.5) / 600, 9);
+    for (const choice of found.choices) {
+      const size = ratedFlow(choice.code);
+      for (const step of choice.steps) {
+        const flow = size.flow.times(Math.sqrt(step.pressure.in("bar") / 3));
+        const volume = applicationVolume({ flow, speed: step.speed, width: job.spacing });
+        expect(volume.in("L/ha")).toBeCloseTo(400, 7);
+        expect(step.volumeAtUsualPressure.in("L/ha")).toBeCloseTo((400 * 5) / step.speed.in("km/h"), 7);
+        expect(step.withinRating).toBe(
+          step.pressure.in("bar") >= 1.5 * (1 - 1e-9) && step.pressure.in("bar") <= 6 * (1 + 1e-9),
+        );
+      }
+    }
+  });
+
+  test("ranks the whole range of speeds first and tells why the rest are none", () => {
+    const found = tipChoices({ ...job, pressures });
+    expect(found.choices.map(({ rank }) => rank)).toEqual([1, 2, 3]);
+    const shares = found.choices.map(({ ofSpeedRange }) => ofSpeedRange.in("%"));
+    expect(shares).toEqual([...shares].sort((a, b) => b - a));
+    expect(found.rejected).toHaveLength(nozzleSizes.length - 3);
+    expect(found.rejected.find(({ code }) => code === "01")?.reason).toContain("too small");
+    expect(found.rejected.find(({ code }) => code === "20")?.reason).toContain("too large");
+    expect(found.choices[0]?.steps.every(({ withinRating }) => withinRating)).toBe(true);
+  });
+
+  test("chooses by the droplets of a chart, and says so where there is none", () => {
+    const droplets = { finest: "C", coarsest: "XC" } as const;
+    const bare = tipChoices({ ...job, pressures, droplets });
+    expect(bare.notChecked).toContain("droplet classes of tips without a chart");
+    expect(bare.checked).not.toContain("the droplet class of each tip");
+    const chart = (id: string, makes: "M" | "VC"): CandidateTip => ({
+      id,
+      code: "04",
+      ...pressures,
+      droplets: [
+        { from: bar(1.5), makes: "VC" },
+        { from: bar(3), makes },
+      ],
+    });
+    const found = tipChoices({ ...job, tips: [chart("fine", "M"), chart("coarse", "VC")], droplets });
+    expect(found.choices.map(({ id }) => id)).toEqual(["coarse"]);
+    expect(found.rejected[0]?.reason).toContain("makes M");
+    expect(found.choices[0]?.steps.map((step) => step.droplets)).toEqual(["VC", "VC", "VC"]);
+  });
+
+  test("asks more of a tip for a heavy solution", () => {
+    const heavy = tipChoices({ ...job, pressures, density: quantity(1.28, "kg/L") });
+    const light = tipChoices({ ...job, pressures });
+    expect(heavy.waterFlow.value / light.waterFlow.value).toBeCloseTo(
+      densityFactor(quantity(1.28, "kg/L")),
+      12,
+    );
+    expect(heavy.choices[0]?.pressure.in("bar")).toBeGreaterThan(0);
+  });
+
+  test("finds the same tips in US units", () => {
+    const us = tipChoices({
+      applicationVolume: quantity(job.applicationVolume.in("gal/acre"), "gal/acre", "spray"),
+      speeds: {
+        slowest: mph(kmh(4).in("mi/h")),
+        usual: mph(kmh(5).in("mi/h")),
+        fastest: mph(kmh(6).in("mi/h")),
+      },
+      spacing: inches(job.spacing.in("in")),
+      pressures: { lowest: psi(bar(1.5).in("psi")), highest: psi(bar(6).in("psi")) },
+    });
+    expect(us.choices.map(({ code }) => code)).toEqual(
+      tipChoices({ ...job, pressures }).choices.map(({ code }) => code),
+    );
+    expect(us.choices[0]?.pressure.unit).toBe("psi");
+  });
+
+  test("takes one single speed, and none at all for a job beyond every size", () => {
+    const one = { slowest: kmh(5), usual: kmh(5), fastest: kmh(5) };
+    expect(
+      tipChoices({ ...job, speeds: one, pressures }).choices.map(({ ofSpeedRange }) => ofSpeedRange.in("%")),
+    ).toEqual([100, 100, 100]);
+    expect(tipChoices({ ...job, applicationVolume: gpa(100_000), pressures }).choices).toEqual([]);
+  });
+
+  test("refuses contradictions", () => {
+    expect(failures(() => tipChoices(job))).toEqual(["missing tips"]);
+    expect(failures(() => tipChoices({ ...job, pressures, tips: [] }))).toEqual(["conflict tips"]);
+    expect(failures(() => tipChoices({ ...job, tips: [] }))).toEqual(["missing tips"]);
+    const same = { code: "04", ...pressures };
+    expect(failures(() => tipChoices({ ...job, tips: [same, { ...same, code: "4" }] }))).toEqual([
+      "type tips[1].code",
+    ]);
+    expect(failures(() => tipChoices({ ...job, tips: [same, same] }))).toEqual(["duplicate tips"]);
+    const speeds = { slowest: kmh(6), usual: kmh(5), fastest: kmh(4) };
+    expect(failures(() => tipChoices({ ...job, speeds, pressures }))).toEqual(["conflict speeds.slowest"]);
+    const droplets = { finest: "VC", coarsest: "M" } as const;
+    expect(failures(() => tipChoices({ ...job, pressures, droplets }))).toEqual([
+      "conflict droplets.coarsest",
+    ]);
+    expect(failures(() => tipChoices({ ...job, pressures: { lowest: bar(3), highest: bar(2) } }))).toEqual([
+      "conflict pressures.highest",
+    ]);
+    const chart = [
+      { from: bar(3), makes: "M" as const },
+      { from: bar(2), makes: "C" as const },
+    ];
+    expect(failures(() => tipChoices({ ...job, tips: [{ ...same, droplets: chart }] }))).toEqual([
+      "conflict tips[0].droplets[1].from",
+    ]);
+  });
+
+  test("gives records that JSON carries", () => {
+    const found = tipChoices({ ...job, pressures });
+    expect(JSON.parse(JSON.stringify(found))).toMatchObject({ type: "tip-choices", version: 1 });
+    const back = JSON.parse(JSON.stringify({ ...job, pressures })) as Parameters<typeof tipChoices>[0];
+    expect(JSON.stringify(tipChoices(back))).toBe(JSON.stringify(found));
+  });
+});
