@@ -1,6 +1,7 @@
 import { exceeds } from "../numeric/index.js";
-import { expectQuantity, type FactSource, fail, Quantity } from "../quantity/index.js";
+import { expectQuantity, type FactSource, Quantity } from "../quantity/index.js";
 import { type Nutrient, percentOf } from "./analysis.js";
+import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
 import { productNitrogen } from "./nitrogen-breakdown.js";
 import { type NutrientsSupplied, nutrientsSupplied } from "./nutrients-supplied.js";
@@ -83,10 +84,7 @@ export const highestProductRate = <Id extends string>(input: {
   readonly caps: readonly RateCap[];
   readonly leastSlowShare?: Quantity<"mass/mass", "N:slow/N">;
 }): HighestProductRate<Id> => {
-  const { product } = input;
-  if (product?.type !== "fertilizer") {
-    return fail("type", "product", product, "a record made by fertilizer");
-  }
+  const product = expectFertilizer(input.product, "product");
   const caps = readCaps(input.caps, "caps");
   const least =
     input.leastSlowShare === undefined ? 0 : expectSlowShare(input.leastSlowShare, "leastSlowShare");

@@ -1,11 +1,12 @@
 import { checks, expectQuantity, fail, Quantity } from "../quantity/index.js";
 import { type Analysis, analysis, isNutrient, type Nutrient, percentOf } from "./analysis.js";
+import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
 import { expectTarget } from "./rate-target.js";
 
 /** The density of a liquid product, or an error with its path. */
-const densityOf = (product: Pick<Fertilizer, "density" | "id">): Quantity<"mass/volume", "none"> =>
-  product?.density === undefined
+const densityOf = (product: Fertilizer): Quantity<"mass/volume", "none"> =>
+  expectFertilizer(product, "product").density === undefined
     ? fail(
         "missing",
         "product.density",

@@ -1,4 +1,5 @@
 import { fail } from "../quantity/index.js";
+import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
 
 /** Takes a list of materials with ids of their own, or throws. */
@@ -7,9 +8,7 @@ export const checkMaterials = (materials: readonly Fertilizer[]): void => {
     fail("missing", "materials", materials, "at least one record made by fertilizer");
   }
   materials.forEach((material, i) => {
-    if (material?.type !== "fertilizer") {
-      fail("type", `materials[${i}]`, material, "a record made by fertilizer");
-    }
+    expectFertilizer(material, `materials[${i}]`);
     const twin = materials.findIndex(({ id }) => id === material.id);
     if (twin < i) fail("duplicate", `materials[${i}].id`, material.id, `another id than materials[${twin}]`);
   });

@@ -1,5 +1,6 @@
 import { expectQuantity, fail, Quantity, quantityOf } from "../quantity/index.js";
 import { isNutrient, type Nutrient, percentOf } from "./analysis.js";
+import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
 import { formFactor } from "./forms.js";
 import { productRate } from "./product-rate.js";
@@ -80,7 +81,8 @@ export const nutrientCost = <const C extends string, S extends Nutrient>(input: 
   readonly nutrient: S;
   readonly worth?: NutrientWorth<NoInfer<C>>;
 }): Quantity<`money:${C}/mass`, `none/${S}`> => {
-  const { product, nutrient } = input;
+  const { nutrient } = input;
+  const product = expectFertilizer(input.product, "product");
   if (!isNutrient(nutrient)) fail("type", "nutrient", nutrient, "a nutrient, such as N or P2O5");
   const price = pricePerMass(input.price, product, "price");
   const percent = percentOf(product.analysis, nutrient);
@@ -137,7 +139,7 @@ export const costPerArea = <const C extends string, Id extends string>(input: {
   readonly rate: Quantity<"mass/area", `product:${Id}`> | Quantity<"volume/area", `product:${Id}`>;
   readonly price: ProductPrice<C>;
 }): Quantity<`money:${C}/area`, "none"> => {
-  const { product } = input;
+  const product = expectFertilizer(input.product, "product");
   const dimension =
     (input.rate as { dimension?: unknown })?.dimension === "volume/area" ? "volume/area" : "mass/area";
   const rate = expectQuantity(
@@ -224,7 +226,9 @@ export const cheapestSource = <const C extends string>(input: {
   const without: string[] = [];
   const sources: SourceCost<C>[] = [];
   let currency: string | undefined;
-  (input.sources as readonly PricedProduct<C>[]).forEach(({ product, price }, i) => {
+  (input.sources as readonly PricedProduct<C>[]).forEach((offer, i) => {
+    const product = expectFertilizer(offer?.product, `sources[${i}].product`);
+    const { price } = offer;
     const each = pricePerMass(price, product, `sources[${i}].price`);
     currency ??= each.dimension;
     if (each.dimension !== currency)

@@ -1,6 +1,7 @@
 import { exceeds } from "../numeric/index.js";
 import { checks, type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import { type Nutrient, percentOf } from "./analysis.js";
+import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
 import { formFactor } from "./forms.js";
 import { type NutrientsSupplied, nutrientsSupplied } from "./nutrients-supplied.js";
@@ -147,9 +148,7 @@ const readSteps = (input: readonly RateStep[]): ReadStep[] => {
     const at = `steps[${i}]`;
     const target = door.run(() => expectTarget(step?.target, "target"), at);
     const product = step?.product;
-    if (product?.type !== "fertilizer") {
-      door.run(() => fail("type", "product", product, "a record made by fertilizer"), at);
-    } else if (target !== undefined) {
+    if (door.run(() => expectFertilizer(product, "product"), at) !== undefined && target !== undefined) {
       if (!(percentOf(product.analysis, target.of) > 0)) {
         const text = `a product with ${target.of}; ${product.id} states 0 %`;
         door.run(() => fail("infeasible", "product", product.id, text), at);

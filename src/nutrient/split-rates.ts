@@ -1,5 +1,6 @@
 import { checks, expectQuantity, fail, Quantity } from "../quantity/index.js";
 import { type Nutrient, percentOf } from "./analysis.js";
+import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
 import { productNitrogen } from "./nitrogen-breakdown.js";
 import { productRate } from "./product-rate.js";
@@ -56,18 +57,18 @@ export const splitRates = (input: {
     return fail("missing", "parts", input.parts, "at least one { product, share }");
   }
   const door = checks();
-  const shares = input.parts.map(
-    ({ share }, i) =>
-      door.run(() =>
-        expectQuantity(share, { dimension: "1", of: "none", bound: "non-negative" }, `parts[${i}].share`).in(
-          "%",
-        ),
-      ) ?? 0,
-  );
-  const total = shares.reduce((sum, share) => sum + share, 0);
+  const bound = { dimension: "1", of: "none", bound: "non-negative" } as const;
+  let total = 0;
+  const shares = input.parts.map((part, i): number => {
+    door.run(() => expectFertilizer(part?.product, `parts[${i}].product`));
+    const share = door.run(() => expectQuantity(part?.share, bound, `parts[${i}].share`).in("%")) ?? 0;
+    total += share;
+    return share;
+  });
   if (door.count() === 0 && Math.abs(total - 100) > 1e-7) {
     door.run(() => fail("conflict", "parts", `${total} % in all`, "shares that add up to 100 %"));
   }
+  door.done();
   const rates = input.parts.map(({ product }, i) => {
     const part = withValue(target, (target.value * (shares[i] as number)) / 100);
     return door.run(
@@ -123,6 +124,7 @@ export const slowShareRates = (input: {
   }
   const [first, second] = input.products as readonly [Fertilizer, Fertilizer];
   const [s1, s2] = [first, second].map((product, i) => {
+    expectFertilizer(product, `products[${i}]`);
     const percent = percentOf(product.analysis, "N" satisfies Nutrient);
     if (!(percent > 0)) fail("infeasible", `products[${i}]`, product.id, "a product with nitrogen");
     return productNitrogen(product).slowShare.in("% w/w");

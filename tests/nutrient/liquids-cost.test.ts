@@ -278,6 +278,17 @@ describe("cost", () => {
     ).toEqual(["conflict worth"]);
   });
 
+  test("a product that no fertilizer() made is refused by its path", () => {
+    const price = usd(1).per(quantity(1, "lb"));
+    const target = quantity(1, "lb/acre", "N");
+    const none = undefined as never;
+    expect(faultsOf(() => nutrientCost({ product: none, price, nutrient: "N" }))).toEqual(["type product"]);
+    expect(faultsOf(() => cheapestSource({ target, sources: [none] }))).toEqual(["type sources[0].product"]);
+    expect(faultsOf(() => costPerArea({ product: none, rate: none, price }))).toEqual(["type product"]);
+    expect(faultsOf(() => liquidProductRate(target, none))).toEqual(["type product"]);
+    expect(faultsOf(() => nutrientPerVolume({} as never, "N"))).toEqual(["type product"]);
+  });
+
   test("prices and rates come back from JSON", () => {
     const product = fertilizer({ id: "p", analysis: "46-0-0" });
     const price = JSON.parse(JSON.stringify(usd(0.46).per(quantity(1, "lb"))));

@@ -64,12 +64,13 @@ export interface LeastCostBlend<C extends string> {
  * Range: two or more materials in practice; weights and prices of zero or more. A salt index by weight adds up
  * by weight; an index per unit does not, and is refused.
  *
- * Needs the package `highs` (a linear-programming solver in WebAssembly) beside this library; nothing
- * else here loads it.
+ * Needs the package `highs` (a linear-programming solver in WebAssembly) beside this library. It is loaded
+ * at the first call; nothing else here loads it.
  *
  * @throws RatewrightError (as a rejection) `infeasible` with one problem for each limit that is missed in
  *   the batch that comes nearest, and by how much; `missing` where a limited property is not stated for a material;
- *   `conflict`, `duplicate`, `range`, `unit/mismatch`, `substance/mismatch`
+ *   `conflict`, `duplicate`, `range`, `unit/mismatch`, `substance/mismatch`; `missing` with the path `highs`
+ *   where that package is not installed
  *
  * Source: linear programming; the tests solve the same problems with another solver.
  *
@@ -114,13 +115,16 @@ const readProblem = (input: LeastCostBlendInput<string>): ReadProblem => {
   const batch = door.run(() =>
     expectQuantity(input.batch, { dimension: "mass", of: "none", bound: "positive" }, "batch"),
   );
-  door.run(() => checkMaterials(input.materials?.map?.(({ product }) => product)));
+  door.run(() => checkMaterials(input.materials?.map?.((material) => material?.product)));
   if (typeof input.limits !== "object" || input.limits === null) {
     door.run(() => fail("missing", "limits", input.limits, "limits, at least on one nutrient"));
   }
   door.done();
   const { unit, value } = batch as Quantity<"mass", "none">;
   const rows = door.run(() => limitRows(input)) ?? [];
+  if (door.count() === 0 && rows.length === 0) {
+    door.run(() => fail("missing", "limits", "no limit", "a limit, at least on one nutrient"));
+  }
   let currency = "";
   const priceOf = (price: unknown, path: string): number => {
     const tag = /^(money:[A-Z]{3})\//.exec(String((price as { unit?: unknown })?.unit))?.[1];

@@ -1,4 +1,4 @@
-import * as highsModule from "highs";
+import { fail } from "../../quantity/index.js";
 
 /** A row of a linear program: `lower <= sum of coefficients times x <= upper`. */
 export interface Row {
@@ -55,9 +55,17 @@ const loaderOf = (module: unknown): (() => Promise<Solver>) => {
 let loading: Promise<Solver> | undefined;
 
 /** Loads the solver, once: it compiles WebAssembly. */
-export const loadSolver = (): Promise<(program: LinearProgram) => LinearAnswer | undefined> => {
-  loading ??= loaderOf(highsModule)();
-  return loading.then((solver) => (program: LinearProgram) => solve(solver, program));
+export const loadSolver = async (): Promise<(program: LinearProgram) => LinearAnswer | undefined> => {
+  const module: unknown = await import("highs").catch((error: unknown) =>
+    fail("missing", "highs", String(error), "the package highs beside this one: npm install highs"),
+  );
+  loading ??= loaderOf(module)().catch((error: unknown) => {
+    // The next call tries again.
+    loading = undefined;
+    throw error;
+  });
+  const solver = await loading;
+  return (program) => solve(solver, program);
 };
 
 const solve = (solver: Solver, { cost, lower, upper, rows }: LinearProgram): LinearAnswer | undefined => {
