@@ -668,5 +668,10 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
 
 /** Published examples of these formulas that are not checked, and why. */
 export const nutrientRateLeftOut: readonly LeftOut[] = [
+  {
+    entry: "soil-042",
+    reason:
+      "prints shares of compost nitrogen by year (10 to 15 %, then half each year); compost is no material of this room",
+  },
   { entry: "soil-040", reason: "states a rate of product and of water for foliar iron; nothing to compute" },
 ];
