@@ -2,7 +2,7 @@ import type { CivilDate, DailyTemperatures } from "../calendar/index.js";
 import type { BaseTemperature, DegreeDayMethod, IntervalRule, UpperCutoff } from "../interval/index.js";
 import type { Analysis } from "../nutrient/index.js";
 import type { SiteDescription } from "../site/index.js";
-import type { CodeScheme, LadderId, ReadableStep } from "../tank/index.js";
+import type { CodeScheme, LadderId, MixIngredient, ReadableStep, WaterTest } from "../tank/index.js";
 import type { Limit } from "./limit.js";
 import type { ApplicationFacts } from "./limit-condition.js";
 
@@ -78,6 +78,12 @@ export interface JobProduct {
   readonly labelNote?: string;
   /** Used at so small an amount that it is stirred into water first. */
   readonly lowRate?: boolean;
+  /** What it contains of the things that published mixing rules speak of, such as `"amine phenoxy"`. */
+  readonly contains?: readonly MixIngredient[];
+  /** Groups of its active ingredients, such as `"ALS"`. */
+  readonly groups?: readonly string[];
+  /** Products (ids) or groups that its label says not to mix it with. */
+  readonly labelRefuses?: readonly string[];
 }
 
 /** What is known of the sprayer. */
@@ -93,6 +99,13 @@ export interface JobSprayer {
   readonly readable?: { readonly dry?: ReadableStep; readonly liquid?: ReadableStep };
   /** The loading order to follow; the derived consensus where it is left out. */
   readonly ladder?: "consensus" | LadderId;
+  /** What the pump leaves in the tank, and what hoses and boom keep: mixed too, and left over. */
+  readonly deadVolume?: Stated;
+  readonly hoseVolume?: Stated;
+  /** A test of the water that goes into the tank. */
+  readonly water?: WaterTest;
+  /** From mixing until a load is sprayed out; for what the water destroys meanwhile. */
+  readonly timeToEmpty?: Stated;
 }
 
 /** What is to be done. */

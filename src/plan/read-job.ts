@@ -1,6 +1,6 @@
 import { type CivilDate, type DailyTemperatures, dailyTemperatures } from "../calendar/index.js";
 import { checks, expectNumber, expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
-import { ladders, type ReadableStep } from "../tank/index.js";
+import { expectWaterTest, ladders, type ReadableStep, type WaterTest } from "../tank/index.js";
 import { expectFields, expectOneOf, expectRecord, expectText, unreadable } from "./fields.js";
 import type { Job, JobSprayer } from "./job.js";
 import type { ApplicationFacts } from "./limit-condition.js";
@@ -19,6 +19,10 @@ export interface ReadSprayer {
   readonly split: "full then partial" | "even";
   readonly readable?: { readonly dry?: ReadableStep; readonly liquid?: ReadableStep };
   readonly ladder: NonNullable<JobSprayer["ladder"]>;
+  readonly deadVolume?: Quantity<"volume", "spray">;
+  readonly hoseVolume?: Quantity<"volume", "spray">;
+  readonly water?: WaterTest;
+  readonly timeToEmpty?: Quantity<"time", "none">;
 }
 
 /** A job, read and checked. */
@@ -57,10 +61,18 @@ const sprayerFields = [
   "split",
   "readable",
   "ladder",
+  "deadVolume",
+  "hoseVolume",
+  "water",
+  "timeToEmpty",
 ] as const satisfies readonly (keyof JobSprayer)[];
 
 /** A volume that is stated without a substance, or as spray. */
-const sprayVolume = (input: unknown, path: string): Quantity<"volume", "spray"> => {
+const sprayVolume = (
+  input: unknown,
+  path: string,
+  bound: "positive" | "non-negative" = "positive",
+): Quantity<"volume", "spray"> => {
   const { value, unit, of } = expectRecord(input, path, "a volume") as {
     value?: number;
     unit?: string;
@@ -68,11 +80,7 @@ const sprayVolume = (input: unknown, path: string): Quantity<"volume", "spray"> 
   };
   if (of !== undefined && of !== "none" && of !== "spray")
     fail("substance/mismatch", `${path}.of`, of, "a volume of spray");
-  return expectQuantity(
-    { value, unit, of: "spray" },
-    { dimension: "volume", of: "spray", bound: "positive" },
-    path,
-  );
+  return expectQuantity({ value, unit, of: "spray" }, { dimension: "volume", of: "spray", bound }, path);
 };
 
 /** What the scale and the jug can read: a unit and a step, for each. */
@@ -127,6 +135,28 @@ const readSprayer = (input: unknown): ReadSprayer => {
         "sprayer.ladder",
       ),
     );
+  const held = (["deadVolume", "hoseVolume"] as const).map((name) =>
+    sprayer[name] === undefined
+      ? undefined
+      : door.run(() => sprayVolume(sprayer[name], `sprayer.${name}`, "non-negative")),
+  );
+  const [dead, hose] = held;
+  const kept = held.reduce((sum, volume) => sum + (volume?.in("L") ?? 0), 0);
+  if (tank && kept >= tank.in("L")) {
+    const path = dead !== undefined && dead.compare(tank) >= 0 ? "deadVolume" : "hoseVolume";
+    door.run(() => fail("conflict", `sprayer.${path}`, sprayer[path], "less than what the tank holds"));
+  }
+  if (sprayer.water !== undefined) door.run(() => expectWaterTest(sprayer.water, "sprayer.water"));
+  const time =
+    sprayer.timeToEmpty === undefined
+      ? undefined
+      : door.run(() =>
+          expectQuantity(
+            sprayer.timeToEmpty,
+            { dimension: "time", of: "none", bound: "non-negative" },
+            "sprayer.timeToEmpty",
+          ),
+        );
   door.done();
   return {
     tank: tank as Quantity<"volume", "spray">,
@@ -135,6 +165,10 @@ const readSprayer = (input: unknown): ReadSprayer => {
     ladder: sprayer.ladder ?? "consensus",
     ...(least && { minimumLoad: least }),
     ...(sprayer.readable && { readable: sprayer.readable }),
+    ...(dead && { deadVolume: dead }),
+    ...(hose && { hoseVolume: hose }),
+    ...(sprayer.water && { water: sprayer.water }),
+    ...(time && { timeToEmpty: time }),
   };
 };
 

@@ -8,7 +8,15 @@ import {
   quantityOf,
   shown,
 } from "../quantity/index.js";
-import { type Formulation, formulationOf, type LabelRate, labelRate, type RateOf } from "../tank/index.js";
+import {
+  type Formulation,
+  formulationOf,
+  type LabelRate,
+  labelRate,
+  type MixIngredient,
+  mixIngredients,
+  type RateOf,
+} from "../tank/index.js";
 import { expectFields, expectList, expectOneOf, expectRecord, expectText } from "./fields.js";
 import type { JobProduct } from "./job.js";
 import { readContent } from "./read-supplies.js";
@@ -28,6 +36,9 @@ export interface ReadProduct {
   readonly labelAfter?: readonly string[];
   readonly labelNote?: string;
   readonly lowRate?: boolean;
+  readonly contains?: readonly MixIngredient[];
+  readonly groups?: readonly string[];
+  readonly labelRefuses?: readonly string[];
 }
 
 /** Takes a stated rate of product and tags it with the id, so that two products never mix. */
@@ -68,6 +79,9 @@ const fields = [
   "labelAfter",
   "labelNote",
   "lowRate",
+  "contains",
+  "groups",
+  "labelRefuses",
 ] as const satisfies readonly (keyof JobProduct)[];
 
 const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | undefined => {
@@ -152,11 +166,14 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
     ...(product.labelAfter && { labelAfter: product.labelAfter }),
     ...(product.labelNote && { labelNote: product.labelNote }),
     ...(product.lowRate && { lowRate: product.lowRate }),
+    ...(product.contains && { contains: product.contains }),
+    ...(product.groups && { groups: product.groups }),
+    ...(product.labelRefuses && { labelRefuses: product.labelRefuses }),
   };
 };
 
 const textFields = ["name", "labelNote"] as const;
-const idFields = ["labelBefore", "labelAfter"] as const;
+const idFields = ["labelBefore", "labelAfter", "groups", "labelRefuses"] as const;
 
 /** Checks the fields that are taken as they stand. */
 const readLabelFields = (product: JobProduct, at: string, door: Checks): void => {
@@ -167,12 +184,19 @@ const readLabelFields = (product: JobProduct, at: string, door: Checks): void =>
     const ids: unknown = product[name];
     if (ids === undefined) continue;
     door.run(() => {
-      if (!Array.isArray(ids)) fail("type", `${at}.${name}`, ids, "a list of ids of products");
+      if (!Array.isArray(ids)) fail("type", `${at}.${name}`, ids, "a list of names");
       for (const [i, id] of (ids as unknown[]).entries())
-        expectText(id, `${at}.${name}[${i}]`, "the id of a product");
+        expectText(id, `${at}.${name}[${i}]`, "a name, such as the id of a product");
     });
   }
-  const { lowRate, slowNitrogen, basis } = product;
+  const { lowRate, slowNitrogen, basis, contains } = product;
+  if (contains !== undefined)
+    door.run(() => {
+      // An empty list says that it contains none of them.
+      if (!Array.isArray(contains)) fail("type", `${at}.contains`, contains, "a list of ingredients");
+      for (const [i, item] of (contains as unknown[]).entries())
+        expectOneOf(item, mixIngredients, `${at}.contains[${i}]`);
+    });
   if (lowRate !== undefined && typeof lowRate !== "boolean")
     door.run(() => fail("type", `${at}.lowRate`, lowRate, "true or false"));
   if (slowNitrogen !== undefined)

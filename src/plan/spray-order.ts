@@ -10,6 +10,9 @@ import {
   type RateOf,
   type TankLoads,
   tankLoads,
+  type WaterReport,
+  type WaterTest,
+  waterReport,
 } from "../tank/index.js";
 import { nitrogenFindings, rateFindings } from "./rate-findings.js";
 import type { ReadSprayer } from "./read-job.js";
@@ -41,6 +44,8 @@ export interface SprayOrder {
   readonly tank: TankLoads;
   readonly products: readonly SprayedProduct[];
   readonly order: LoadingOrder;
+  /** What the water test of the job means for this mix. */
+  readonly water?: WaterReport;
 }
 
 /** Computes a treatment that is sprayed; findings go to the list. */
@@ -51,7 +56,14 @@ export const sprayOrder = (
   notChecked: string[],
 ): SprayOrder => {
   const { mix, area, path } = treatment;
-  const tank = tankLoads({ area, sprayRate: sprayer.output, capacity: sprayer.tank, split: sprayer.split });
+  const tank = tankLoads({
+    area,
+    sprayRate: sprayer.output,
+    capacity: sprayer.tank,
+    split: sprayer.split,
+    ...(sprayer.deadVolume && { deadVolume: sprayer.deadVolume }),
+    ...(sprayer.hoseVolume && { hoseVolume: sprayer.hoseVolume }),
+  });
   const amounts: LoadAmounts = loadAmounts({
     loads: tank,
     products: mix.map(({ product, rate }) => ({
@@ -99,6 +111,15 @@ export const sprayOrder = (
     })),
   });
   findings.push(...order.findings.map((f): Finding => ({ ...f, path })));
+  const water = sprayer.water === undefined ? undefined : waterOf(sprayer.water, sprayer, mix);
+  if (water === undefined) {
+    notChecked.push(
+      "Hardness and pH of the water, and what it does to the products: the job gives no water test.",
+    );
+  } else {
+    findings.push(...water.findings.map((f): Finding => ({ ...f, path: "sprayer.water" })));
+    notChecked.push(...water.notChecked.map((text) => `Water: ${text}.`));
+  }
   return {
     treatment: treatment.id,
     method: "spray",
@@ -108,8 +129,30 @@ export const sprayOrder = (
     tank,
     products,
     order,
+    ...(water && { water }),
   };
 };
+
+const activeOf = ({ contents = [] }: ReadProduct): string | undefined => {
+  const named = contents.map(({ of }) => /^a[ie]:([^/]+)/.exec(of)?.[1]).filter((name) => name !== undefined);
+  return named.length === 1 ? named[0] : undefined;
+};
+
+/** What the water test means for the products of a mix. */
+const waterOf = (test: WaterTest, sprayer: ReadSprayer, mix: ReadSpray["mix"]): WaterReport =>
+  waterReport({
+    test,
+    products: mix.map(({ product }) => {
+      const active = activeOf(product);
+      return {
+        id: product.id,
+        name: product.name,
+        ...(product.contains && { contains: product.contains }),
+        ...(active !== undefined && { active }),
+      };
+    }),
+    ...(sprayer.timeToEmpty && { timeToEmpty: sprayer.timeToEmpty }),
+  });
 
 /** What the label says of other products counts only for those that are in this tank. */
 const withinMix = (product: ReadProduct, mix: ReadSpray["mix"]) => {
@@ -120,6 +163,9 @@ const withinMix = (product: ReadProduct, mix: ReadSpray["mix"]) => {
     labelAfter: here(product.labelAfter),
     ...(product.labelNote && { labelNote: product.labelNote }),
     ...(product.lowRate && { lowRate: true }),
+    ...(product.contains && { contains: product.contains }),
+    ...(product.groups && { groups: product.groups }),
+    ...(product.labelRefuses && { labelRefuses: product.labelRefuses }),
   };
 };
 

@@ -105,4 +105,5 @@ export {
   hardnessThresholds,
 } from "./water-facts.js";
 export { waterReport } from "./water-report.js";
+export { expectWaterTest, type ReadWater } from "./water-test.js";
 export type { WaterProduct, WaterReport, WaterReportInput, WaterTest } from "./water-types.js";

@@ -133,8 +133,8 @@ const reasonFor = (
   const votes =
     voters.length === 0
       ? "No published order names it; it stands with its like."
-      : voters.length === 1
-        ? `Its place rests on one published order, ${voters[0]?.name}.`
+      : voters.length < 4
+        ? `Its place rests on few published orders: ${voters.map(({ name }) => name).join(", ")}.`
         : `Its place is by the votes of ${voters.length} published orders.`;
   return {
     reason: `${first}${votes}`,

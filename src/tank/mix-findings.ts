@@ -200,7 +200,7 @@ export const solidsFinding = (
   return [
     finding(
       "mix/dissolved-solids",
-      "warning",
+      "caution",
       `${solids.map(nameOf).join(", ")}: ${Number(each.toPrecision(3))} oz of dissolved solids per gallon of spray, where a published guide advises ${mostDissolvedSolids} at most.`,
       { ouncesPerGallon: each, most: mostDissolvedSolids, products: solids.map(({ id }) => id) },
     ),

@@ -57,8 +57,8 @@ export const mixRuleSources = {
     publisher: "WeedSmart, Australia",
     where: "ammonium sulfate paragraph",
   },
-  "mix/iron-and-amine": "read in a turf guide whose name was not kept",
-  "mix/dissolved-solids": "read in a turf guide whose name was not kept",
+  "mix/iron-and-amine": "a turf extension text that was read; its title was not recorded",
+  "mix/dissolved-solids": "a turf extension text that was read; its title was not recorded",
   "mix/film-hindered": {
     title: "Guide to Crop Protection, general rules for mixing, relayed by the Canola Council of Canada",
     publisher: "Manitoba Agriculture",

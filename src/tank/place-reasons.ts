@@ -60,6 +60,7 @@ export const placeReasons: () => Readonly<Partial<Record<Formulation, PlaceReaso
   SG: soluble,
   SP: soluble,
   ST: soluble,
+  "dry fertilizer": soluble,
   SC: suspended,
   CS: suspended,
   SE: suspended,

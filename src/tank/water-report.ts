@@ -1,47 +1,16 @@
-import {
-  checks,
-  expectNumber,
-  expectQuantity,
-  type Finding,
-  type Quantity,
-  quantity,
-} from "../quantity/index.js";
-import { ammoniumSulfateFromHardness, ammoniumSulfateMinimum, type WaterIons } from "./ammonium-sulfate.js";
-import { type HardnessSchemeId, hardnessClass, hardnessFromIons, hardnessSchemes } from "./hardness.js";
+import { checks, expectNumber, expectQuantity, type Finding } from "../quantity/index.js";
+import { ammoniumSulfateFromHardness, ammoniumSulfateMinimum } from "./ammonium-sulfate.js";
+import { type HardnessSchemeId, hardnessClass, hardnessSchemes } from "./hardness.js";
 import { type AlkalineHydrolysis, alkalineHydrolysis } from "./hydrolysis.js";
-import { inWater } from "./in-water.js";
 import { expectRate } from "./rate.js";
 import { hardnessFindings, hydrolysisFinding, pHFindings, sulfateFindings } from "./water-findings.js";
+import { expectWaterTest, type ReadWater } from "./water-test.js";
 import type { WaterReport, WaterReportInput } from "./water-types.js";
 
-interface ReadWater {
-  readonly pH: number | undefined;
-  readonly hardness: Quantity<"mass/volume", "hardness as CaCO3"> | undefined;
-  readonly bicarbonate: number | undefined;
-  readonly ions: WaterIons;
-  readonly anyIon: boolean;
-}
-
-const ionNames = ["K", "Na", "Ca", "Mg", "Fe"] as const;
-
-const readWater = (input: WaterReportInput): ReadWater => {
+/** Every problem of the input, or none. */
+const expectWaterInput = (input: WaterReportInput): ReadWater => {
   const door = checks();
-  const test = input.test;
-  if (typeof test !== "object" || test === null) {
-    door.add({ code: "missing", path: "test", got: String(test), expected: "a test of the water" });
-    door.done();
-  }
-  const pH =
-    test.pH === undefined ? undefined : door.run(() => expectNumber(test.pH, "test.pH", { min: 0, max: 14 }));
-  for (const ion of ionNames) {
-    if (test[ion] !== undefined) door.run(() => inWater(test[ion], ion, `test.${ion}`));
-  }
-  const bicarbonate =
-    test.HCO3 === undefined ? undefined : door.run(() => inWater(test.HCO3, "HCO3", "test.HCO3"));
-  const stated =
-    test.hardness === undefined
-      ? undefined
-      : door.run(() => inWater(test.hardness, "hardness as CaCO3", "test.hardness"));
+  const water = door.run(() => expectWaterTest(input.test, "test"));
   if (input.timeToEmpty !== undefined) {
     door.run(() =>
       expectQuantity(
@@ -62,19 +31,7 @@ const readWater = (input: WaterReportInput): ReadWater => {
   if (input.ammoniumSulfate !== undefined)
     door.run(() => expectRate(input.ammoniumSulfate, "ammoniumSulfate"));
   door.done();
-  const { Ca, Mg } = test;
-  return {
-    pH,
-    hardness:
-      stated !== undefined
-        ? quantity(stated, "mg/L", "hardness as CaCO3")
-        : Ca !== undefined && Mg !== undefined
-          ? hardnessFromIons({ Ca, Mg })
-          : undefined,
-    bicarbonate,
-    ions: test,
-    anyIon: ionNames.some((ion) => test[ion] !== undefined),
-  };
+  return water as ReadWater;
 };
 
 /**
@@ -105,7 +62,7 @@ const readWater = (input: WaterReportInput): ReadWater => {
  * ```
  */
 export const waterReport = (input: WaterReportInput): WaterReport => {
-  const { pH, hardness, bicarbonate, ions, anyIon } = readWater(input);
+  const { pH, hardness, bicarbonate, ions, anyIon } = expectWaterInput(input);
   const { products = [], timeToEmpty, ammoniumSulfate } = input;
   const checked: string[] = [];
   const notChecked: string[] = [];

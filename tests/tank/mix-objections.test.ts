@@ -94,7 +94,7 @@ describe("mixObjections", () => {
     });
     const loadVolume = quantity(10, "gal", "spray");
     expect(codes([feed(10)], { loadVolume })).toEqual([]);
-    expect(codes([feed(10.1)], { loadVolume })).toEqual(["mix/dissolved-solids warning"]);
+    expect(codes([feed(10.1)], { loadVolume })).toEqual(["mix/dissolved-solids caution"]);
     expect(mixObjections({ products: [feed(50)] }).notChecked.join()).toContain("amounts and the volume");
     expect(codes([{ ...feed(1), amount: quantity(5, "kg", "product:urea") }], { loadVolume })).toHaveLength(
       1,
