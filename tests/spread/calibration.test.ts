@@ -94,6 +94,12 @@ describe("spreadRate", () => {
     );
   });
 
+  test("targetCatch in metric units, by hand: 100 kg/ha is 10 g to the square metre", () => {
+    const rate = quantity(100, "kg/ha", "product");
+    expect(targetCatch({ rate, area: quantity(0.25, "m2") }).in("g")).toBeCloseTo(2.5, 12);
+    expect(targetCatch({ rate, swath: m(3), distance: m(100), passes: 2 }).in("kg")).toBeCloseTo(6, 12);
+  });
+
   test("keeps the substance, before and after must be of one", () => {
     const run = { swath: ft(10), distance: ft(100) };
     expect(spreadRate({ amount: quantity(1, "lb", "seed"), ...run }).of).toBe("seed");
@@ -247,6 +253,8 @@ describe("hopper and field capacity", () => {
     const { area, distance } = loadCoverage({ load: lb(50), rate: perThousand(4), swath: m(3) });
     close(perThousand(4).times(area).in("lb"), 50);
     close(distance.in("m") * 3, area.in("m2"));
+    const us = loadCoverage({ load: lb(50), rate: perThousand(4), swath: ft(10) });
+    expect([us.area.in("ft2"), us.distance.in("ft")]).toEqual([12_500, 1250]);
     const seed = { load: quantity(50, "lb", "seed"), rate: perThousand(4), swath: m(3) };
     expect(failures(() => loadCoverage(seed as never))).toEqual(["substance/mismatch rate"]);
   });

@@ -111,6 +111,7 @@ describe("headerStrips", () => {
 test("a row of pans has one at the centre and as many on either side", () => {
   const row = panRow({ swath: m(10), spacing: quantity(50, "cm") });
   expect(row.pans).toEqual({ least: 31, most: 41 });
+  expect([row.least.in("m"), row.most.in("m")]).toEqual([15, 20]);
   expect(panRow({ swath: m(10) }).pans).toBeUndefined();
   expect(failures(() => panRow({ swath: m(10), spacing: m(0) }))).toEqual(["range spacing"]);
 });
