@@ -64,3 +64,29 @@ test("a temperature is no difference, and a Date no calendar date", () => {
   // @ts-expect-error an instant
   dateReached({ series, model: base0, from, threshold });
 });
+
+test("method, upper threshold and cutoff are part of the type", () => {
+  const base = { value: 50, unit: "°F" } as const;
+  const upper = { value: 88, unit: "°F" } as const;
+  const sine = degreeDayModel({ method: "single sine", base, sensor: "air" });
+  expectTypeOf(sine.id).toEqualTypeOf<"single-sine base 10C air">();
+  const cut = degreeDayModel({
+    method: "double sine",
+    base,
+    upper,
+    cutoff: "intermediate floored",
+    sensor: "air",
+    start: "01-01",
+  });
+  expectTypeOf(cut.id).toEqualTypeOf<"double-sine base 10C to 88F intermediate-floored air from 01-01">();
+  const corn = degreeDayModel({
+    method: "clamped average",
+    base,
+    upper: { value: 86, unit: "°F" },
+    sensor: "air",
+  });
+  expectTypeOf(corn.id).toEqualTypeOf<"clamped-average base 10C to 30C air">();
+  const threshold = degreeDayAmount({ value: 200, unit: "°F d", model: base50 });
+  // @ts-expect-error degree-days of the simple average are none of the sine
+  dateReached({ series, model: sine, from: "2026-05-01", threshold });
+});

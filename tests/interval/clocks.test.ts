@@ -1,0 +1,349 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { dailySeries } from "../../src/calendar/index.js";
+import {
+  annualBluegrassFlowering,
+  degreeDayAmount,
+  degreeDayModel,
+  earliestByGaps,
+  earlyEntryObjections,
+  entryInterval,
+  eventWindows,
+  firstRun,
+  fractionRemaining,
+  type GapRule,
+  growthClass,
+  growthPotential,
+  halfLifeAt,
+  heatWindowState,
+  interimEntryHours,
+  nitrogenForGrowth,
+  persistenceClass,
+  rainfastFrom,
+  repeatedDose,
+  signalWord,
+  soilTemperatureThresholds,
+  splitApplication,
+  timeUntilRemaining,
+  turfHalfLives,
+  wateringInState,
+} from "../../src/interval/index.js";
+import { quantity } from "../../src/quantity/index.js";
+import { problems } from "./problems.js";
+
+const d = (value: number) => quantity(value, "d");
+const pct = (value: number) => quantity(value, "%");
+
+describe("decay", () => {
+  const positive = fc.double({ min: 0.5, max: 500, noNaN: true });
+  test("what is left after two times is the product of what is left after each", () => {
+    fc.assert(
+      fc.property(positive, positive, positive, (h, a, b) => {
+        const left = (t: number) => fractionRemaining({ halfLife: d(h), elapsed: d(t) }).in("%") / 100;
+        expect(left(a + b)).toBeCloseTo(left(a) * left(b), 12);
+      }),
+    );
+  });
+  test("time and share turn each other round", () => {
+    fc.assert(
+      fc.property(positive, fc.double({ min: 0.1, max: 100, noNaN: true }), (h, share) => {
+        const elapsed = timeUntilRemaining({ halfLife: d(h), remaining: pct(share) });
+        expect(fractionRemaining({ halfLife: d(h), elapsed }).in("%")).toBeCloseTo(share, 8);
+      }),
+    );
+    expect(timeUntilRemaining({ halfLife: d(9), remaining: pct(100) }).in("d")).toBe(0);
+    expect(problems(() => timeUntilRemaining({ halfLife: d(9), remaining: pct(101) }))).toEqual([
+      "range remaining",
+    ]);
+    expect(problems(() => timeUntilRemaining({ halfLife: d(9), remaining: pct(0) }))).toEqual([
+      "range remaining",
+    ]);
+  });
+  test("repeated doses: the closed form is the sum dose by dose, and stays under its limit", () => {
+    fc.assert(
+      fc.property(positive, positive, fc.integer({ min: 1, max: 60 }), (i, h, count) => {
+        const sum = repeatedDose({ dose: quantity(2, "kg/ha", "ai"), interval: d(i), halfLife: d(h), count });
+        let there = 0;
+        for (let n = 0; n < count; n++) there = there * 0.5 ** (i / h) + 2;
+        expect(sum.afterLast.in("kg/ha") / there).toBeCloseTo(1, 9);
+        expect(sum.beforeLast.in("kg/ha")).toBeCloseTo(there - 2, 6);
+        expect(sum.limit.in("kg/ha")).toBeGreaterThanOrEqual(sum.afterLast.in("kg/ha") * (1 - 1e-12));
+      }),
+    );
+  });
+  test("a half-life is not stretched beyond the temperatures at which it was found", () => {
+    const stated = [
+      { temperature: quantity(64, "°F"), halfLife: d(6.4) },
+      { temperature: quantity(86, "°F"), halfLife: d(3.1) },
+    ] as const;
+    expect(problems(() => halfLifeAt({ stated, temperature: quantity(90, "°F") }))).toEqual([
+      "range temperature",
+    ]);
+    expect(halfLifeAt({ stated, temperature: quantity(75, "°F") }).in("d")).toBeCloseTo(
+      Math.sqrt(6.4 * 3.1),
+      9,
+    );
+    expect(
+      problems(() => halfLifeAt({ stated: [stated[0], stated[0]], temperature: quantity(64, "°F") })),
+    ).toEqual(["conflict stated[1].temperature"]);
+  });
+  test("classes, and the records", () => {
+    expect([15.9, 16, 59, 59.5, 60, 61].map((n) => persistenceClass(d(n)))).toEqual([
+      "low",
+      "moderate",
+      "moderate",
+      "not stated",
+      "not stated",
+      "high",
+    ]);
+    for (const {
+      days: [a, b],
+    } of turfHalfLives)
+      expect(a).toBeLessThanOrEqual(b);
+  });
+});
+
+describe("growth potential", () => {
+  test("the two sets of constants differ for warm-season grass: 28.4 against 24.9 % at 68 °F", () => {
+    const at = (constants: "°C" | "°F") =>
+      growthPotential({ mean: quantity(68, "°F"), season: "warm-season", constants }).in("%");
+    // Worked by hand with an optimum of 88 °F; in °C it is 31 °C, 87.8 °F.
+    expect(at("°F")).toBeCloseTo(24.9, 1);
+    expect(at("°C")).toBeCloseTo(100 * Math.exp(-0.5 * (11 / 7) ** 2), 9);
+  });
+  test("warm-season grass is held above its optimum or falls, as asked; cool-season grass falls", () => {
+    const at = (season: "cool-season" | "warm-season", more: object = {}) =>
+      growthPotential({ mean: quantity(38, "°C"), season, ...more }).in("%");
+    expect(at("warm-season")).toBe(100);
+    expect(at("warm-season", { aboveOptimum: "falling" })).toBeCloseTo(60.65, 2);
+    expect(at("cool-season")).toBeLessThan(1);
+    expect(
+      growthPotential({ mean: quantity(18, "°C"), season: "cool-season", optimum: quantity(18, "°C") }).in(
+        "%",
+      ),
+    ).toBe(100);
+  });
+  test("words and nitrogen", () => {
+    expect([100, 50, 49.9, 10.1, 10, 0].map((p) => growthClass(pct(p)))).toEqual([
+      "good",
+      "good",
+      "stressed",
+      "stressed",
+      "extremely limited",
+      "extremely limited",
+    ]);
+    const maximum = quantity(1, "lb/1000 ft2", "N");
+    expect(problems(() => nitrogenForGrowth({ maximum, potential: pct(101) }))).toEqual(["range potential"]);
+    expect(
+      problems(() => nitrogenForGrowth({ maximum: quantity(1, "lb/acre", "P") as never, potential: pct(9) })),
+    ).toEqual(["substance/mismatch maximum"]);
+    expect(problems(() => growthPotential({ mean: quantity(1, "°C"), season: "C3" as never }))).toEqual([
+      "type season",
+    ]);
+    expect(problems(() => growthPotential({ mean: quantity(-300, "°C"), season: "cool-season" }))).toEqual([
+      "range mean",
+    ]);
+  });
+});
+
+describe("entry", () => {
+  const end = "2026-06-03T15:30-05:00" as const;
+  test("a label figure comes before the interim rule, the longest of all products decides", () => {
+    const entry = entryInterval({
+      end,
+      products: [
+        { product: "a", label: quantity(4, "h"), actives: [{ dermal: 1, eye: 1, skin: 1 }] },
+        { product: "b", label: quantity(1, "d") },
+        { product: "c", label: quantity(24, "h"), until: "until the spray has dried" },
+        { product: "d" },
+      ],
+    });
+    expect(entry).toMatchObject({
+      hours: 24,
+      until: "2026-06-04T15:30-05:00",
+      decidedBy: ["b", "c"],
+      conditions: [{ product: "c", until: "until the spray has dried" }],
+    });
+    expect(entry.notChecked.some((text) => text.startsWith("d:"))).toBe(true);
+    expect(entry.notChecked.some((text) => text.startsWith("Posting"))).toBe(true);
+  });
+  test("posting may be longer, and without any figure there is no time", () => {
+    const posted = entryInterval({
+      end,
+      products: [{ product: "a", label: quantity(4, "h") }],
+      posting: { hours: 48, source: "city ordinance" },
+    });
+    expect(posted).toMatchObject({ hours: 48, decidedBy: ["posting"] });
+    expect(entryInterval({ end, products: [{ product: "a" }] })).toMatchObject({ hours: null, until: null });
+    expect(problems(() => entryInterval({ end, products: [] }))).toEqual(["missing products"]);
+    expect(
+      problems(() => entryInterval({ end: "2026-06-03T15:30" as never, products: [{ product: "a" }] })),
+    ).toEqual(["date end"]);
+    expect(
+      problems(() =>
+        entryInterval({
+          end,
+          products: [{ product: "a", actives: [{ dermal: 5, eye: 1, skin: 1 } as never] }],
+        }),
+      ),
+    ).toEqual(["range dermal"]);
+  });
+  test("low risk does not shorten 24 or 48 hours", () => {
+    expect(problems(() => interimEntryHours({ dermal: 2, eye: 4, skin: 4, lowRisk: true }))).toEqual([
+      "conflict lowRisk",
+    ]);
+    expect(problems(() => interimEntryHours({ dermal: 2.5 as never, eye: 4, skin: 4 }))).toEqual([
+      "range dermal",
+    ]);
+  });
+  test("early entry: each rule objects on its own", () => {
+    const of = (hoursSinceEnd: number, minutesInDay: number, handLabour = false) =>
+      earlyEntryObjections({ hoursSinceEnd, minutesInDay, handLabour }).length;
+    expect([of(3.99, 60), of(4, 60), of(4, 61), of(0, 90, true)]).toEqual([1, 0, 1, 3]);
+  });
+  test("an eye irritant is DANGER without the skull; an active's category is not the product's", () => {
+    expect(signalWord({ oral: 4, dermal: 4, inhalation: 4, eye: 1, skin: 4 })).toEqual({
+      word: "DANGER",
+      poison: false,
+    });
+    expect(
+      problems(() => signalWord({ oral: 0 as never, dermal: 4, inhalation: 4, eye: 1, skin: 4 })),
+    ).toEqual(["range oral"]);
+  });
+});
+
+describe("gaps and split applications", () => {
+  const rules: GapRule[] = [
+    { from: "spray", to: "seeding", minimumDays: 14, about: "flurprimidol", source: "label" },
+    { from: "spray", to: "seeding", minimumDays: 90, about: "prodiamine", source: "label" },
+    { from: "emergence", to: "spray", minimumDays: 28, about: "quinclorac", source: "label" },
+  ];
+  test("the last day counts, the longest gap decides, and a rule without a date is named", () => {
+    const found = earliestByGaps({
+      rules,
+      happened: [
+        { event: "spray", date: "2026-05-01", about: "prodiamine" },
+        { event: "spray", date: "2026-07-25", about: "flurprimidol" },
+        { event: "spray", date: "2026-07-20", about: "flurprimidol" },
+      ],
+      next: "seeding",
+    });
+    expect(found.earliestByStatedRules).toBe("2026-08-08");
+    expect(found.reasons.map(({ date }) => date)).toEqual(["2026-08-08", "2026-07-30"]);
+    const none = earliestByGaps({ rules, happened: [], next: "spray" });
+    expect(none).toMatchObject({ earliestByStatedRules: null, notChecked: [{ about: "quinclorac" }] });
+  });
+  test("an unnamed spray counts for every rule", () => {
+    const found = earliestByGaps({
+      rules,
+      happened: [{ event: "spray", date: "2026-05-01" }],
+      next: "seeding",
+    });
+    expect(found.earliestByStatedRules).toBe("2026-07-30");
+  });
+  test("reports all that is wrong", () => {
+    const bad = [{ ...rules[0], minimumDays: -1 } as GapRule, { ...rules[0], from: "rain" } as never];
+    expect(
+      problems(() =>
+        earliestByGaps({ rules: bad, happened: [{ event: "spray", date: "x" as never }], next: "seeding" }),
+      ),
+    ).toEqual(["range rules[0].minimumDays", "type rules[1].from", "date happened[0].date"]);
+  });
+  test("a split leaves what the maximum leaves", () => {
+    const lb = (value: number) => quantity(value, "lb/acre", "ai:prodiamine");
+    const split = (amount: number) =>
+      splitApplication({
+        first: "2024-02-20",
+        amount: lb(amount),
+        maximum: lb(1.5),
+        afterDays: { min: 60, max: 60 },
+      });
+    expect(split(0.75)).toMatchObject({ second: { from: "2024-04-20", to: "2024-04-20" } });
+    expect(split(0.75).largestSecond.in("lb/acre")).toBe(0.75);
+    expect(split(1.5).largestSecond.in("lb/acre")).toBe(0);
+    expect(problems(() => split(1.6))).toEqual(["conflict amount"]);
+  });
+});
+
+describe("rain", () => {
+  test("a day without a figure counts as dry and is named; rain of the day itself does not count", () => {
+    const rain = dailySeries({
+      start: "2026-03-01",
+      unit: "in",
+      what: "rain",
+      source: "gauge",
+      values: [2, 0.1, null, 0.15],
+    });
+    const state = wateringInState({ applied: "2026-03-01", depth: quantity(0.5, "in"), withinDays: 4, rain });
+    expect(state.remaining.in("in")).toBeCloseTo(0.25, 12);
+    expect(state).toMatchObject({ by: "2026-03-05", notCounted: ["2026-03-03", "2026-03-05"] });
+    const degrees = dailySeries({
+      start: "2026-03-01",
+      unit: "°C",
+      what: "t",
+      source: "probe",
+      values: [2, 3],
+    });
+    expect(
+      problems(() =>
+        wateringInState({ applied: "2026-03-01", depth: quantity(0.5, "in"), withinDays: 1, rain: degrees }),
+      ),
+    ).toEqual(["unit/mismatch rain.2026-03-02"]);
+  });
+  test("rainfast by the label", () => {
+    expect(rainfastFrom({ end: "2026-06-03T22:30-05:00", label: quantity(90, "min") })).toBe(
+      "2026-06-04T00:00-05:00",
+    );
+  });
+});
+
+describe("windows", () => {
+  const model = degreeDayModel({ method: "simple average", base: { value: 50, unit: "°F" }, sensor: "air" });
+  const heat = (value: number) => degreeDayAmount({ value, unit: "°F d", model });
+  test("event lookup as published: stages reached at six sites", () => {
+    const smooth = eventWindows.find(({ id }) => id === "smooth crabgrass, Ohio")?.from ?? 0;
+    const large = eventWindows.find(({ id }) => id === "large crabgrass, Ohio")?.from ?? 0;
+    const reached = (total: number) =>
+      [smooth, large].map((from) => heatWindowState({ total: heat(total), from: heat(from) }) === "within");
+    expect([124, 130, 182, 206, 221, 256].map(reached)).toEqual([
+      [false, false],
+      [false, false],
+      [true, false],
+      [true, false],
+      [true, true],
+      [true, true],
+    ]);
+  });
+  test("a window of another model is refused", () => {
+    const other = degreeDayModel({
+      method: "simple average",
+      base: { value: 32, unit: "°F" },
+      sensor: "air",
+    });
+    const from = degreeDayAmount({ value: 250, unit: "°F d", model: other });
+    expect(problems(() => heatWindowState({ total: heat(9), from: from as never }))).toEqual([
+      "substance/mismatch from",
+    ]);
+    expect(problems(() => heatWindowState({ total: heat(9), from: heat(500), to: heat(250) }))).toEqual([
+      "conflict from",
+    ]);
+  });
+  test("runs of warm nights, broken by a gap", () => {
+    const series = (values: (number | null)[]) =>
+      dailySeries({ start: "2026-04-01", unit: "°C", what: "soil", source: "probe", values });
+    const run = (values: (number | null)[]) =>
+      firstRun({ series: series(values), threshold: quantity(50, "°F"), days: 3 });
+    expect(run([10, 10, 10])).toBe("2026-04-03");
+    expect(run([11, 11, null, 11, 11])).toBeNull();
+    expect(run([11, 9.9, 11, 11, 11])).toBe("2026-04-05");
+  });
+  test("records are in order, and flowering is never negative", () => {
+    for (const { from, to } of eventWindows) if (to !== null) expect(from).toBeLessThan(to);
+    for (const {
+      temperature: [a, b],
+    } of soilTemperatureThresholds)
+      expect(a).toBeLessThanOrEqual(b);
+    expect([0, 555, 1537, 5000].map(annualBluegrassFlowering)).toEqual([0, 0, 0, 0]);
+    expect(annualBluegrassFlowering(1045.9)).toBeCloseTo(0.802, 3);
+  });
+});
