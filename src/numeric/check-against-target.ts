@@ -70,6 +70,8 @@ export const checkAgainstTarget = <D extends string, S extends string>(input: {
   readonly tolerance: Quantity<"1", "none">;
   readonly confidence?: Quantity<"1", "none">;
 }): TargetCheck<D, S> => {
+  if (typeof input !== "object" || input === null)
+    fail("type", "input", input, "a record of named arguments");
   if (input.measured === undefined || input.measured === null) {
     fail("missing", "measured", input.measured, "a measured rate");
   }

@@ -24,6 +24,8 @@ export const readingsFor = (input: {
   readonly margin: Quantity<"1", "none">;
   readonly confidence?: Quantity<"1", "none">;
 }): number => {
+  if (typeof input !== "object" || input === null)
+    fail("type", "input", input, "a record of named arguments");
   const cv = expectQuantity(
     input.coefficientOfVariation,
     { dimension: "1", of: "none", bound: "non-negative" },

@@ -29,6 +29,8 @@ export const statedEstimate = <D extends string, S extends string>(input: {
   readonly error: Quantity<D, S>;
   readonly meaning: ErrorMeaning;
 }): Estimate<D, S> => {
+  if (typeof input !== "object" || input === null)
+    fail("type", "input", input, "a record of named arguments");
   const value = anyQuantity(input.value, "value") as unknown as Quantity<D, S>;
   const error = expectQuantity(
     input.error,

@@ -1,4 +1,5 @@
 import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { expectRecord } from "./inputs.js";
 
 /** An active ingredient, or the acid that a salt or an ester of it stands for. The two are never mixed. */
 export type ActiveSubstance = "ai" | "ae" | `ai:${string}` | `ae:${string}`;
@@ -49,6 +50,7 @@ export const productForActive = <
   readonly active: Quantity<D, A>;
   readonly content: Quantity<C, `${NoInfer<A>}/${P}`>;
 }): Quantity<ProductMeasure<D, C>, P> => {
+  expectRecord(input);
   const content = contentOf(input.content);
   const active = measured(
     input.active,
@@ -89,6 +91,7 @@ export const activeInProduct = <
     `${A}/${NoInfer<P>}`
   >;
 }): Quantity<M extends "mass" | "volume" ? "mass" : "mass/area", A> => {
+  expectRecord(input);
   const content = contentOf(input.content);
   const byWeight = content.q.dimension === "mass/mass";
   const product = measured(

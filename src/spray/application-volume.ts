@@ -1,5 +1,14 @@
 import type { Quantity } from "../quantity/index.js";
-import { allOf, type Carrier, carried, inSystemOf, type Length, positive, type Speed } from "./inputs.js";
+import {
+  allOf,
+  type Carrier,
+  carried,
+  expectRecord,
+  inSystemOf,
+  type Length,
+  positive,
+  type Speed,
+} from "./inputs.js";
 
 /**
  * The volume of spray that nozzles put on an area, `V = q / (v w)`.
@@ -37,6 +46,7 @@ export const applicationVolume = <S extends Carrier>(input: {
   readonly speed: Speed;
   readonly width: Length;
 }): Quantity<"volume/area", S> => {
+  expectRecord(input);
   const { flow, speed, width } = allOf({
     flow: () => carried(input.flow, "flow", "volume/time"),
     speed: () => positive(input.speed, "speed", "length/time"),
@@ -69,6 +79,7 @@ export const nozzleFlow = <S extends Carrier>(input: {
   readonly speed: Speed;
   readonly width: Length;
 }): Quantity<"volume/time", S> => {
+  expectRecord(input);
   const { volume, speed, width } = allOf({
     volume: () => carried(input.applicationVolume, "applicationVolume", "volume/area"),
     speed: () => positive(input.speed, "speed", "length/time"),
@@ -101,6 +112,7 @@ export const travelSpeed = <S extends Carrier>(input: {
   readonly applicationVolume: Quantity<"volume/area", NoInfer<S>>;
   readonly width: Length;
 }): Speed => {
+  expectRecord(input);
   const { flow, volume, width } = allOf({
     flow: () => carried(input.flow, "flow", "volume/time"),
     volume: () => carried(input.applicationVolume, "applicationVolume", "volume/area"),
@@ -132,6 +144,7 @@ export const sprayWidth = <S extends Carrier>(input: {
   readonly applicationVolume: Quantity<"volume/area", NoInfer<S>>;
   readonly speed: Speed;
 }): Length => {
+  expectRecord(input);
   const { flow, volume, speed } = allOf({
     flow: () => carried(input.flow, "flow", "volume/time"),
     volume: () => carried(input.applicationVolume, "applicationVolume", "volume/area"),

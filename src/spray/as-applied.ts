@@ -10,7 +10,7 @@ import {
 } from "../quantity/index.js";
 import type { ProductName } from "./active-ingredient.js";
 import { activeInProduct } from "./active-ingredient.js";
-import { type Area, allOf, ground, numberIn, type Share, share } from "./inputs.js";
+import { type Area, allOf, expectRecord, ground, numberIn, type Share, share } from "./inputs.js";
 
 /** A quantity whose kind is checked at run time: a `Quantity` fits, and what JSON left of one. */
 export interface AnyQuantity {
@@ -112,6 +112,7 @@ export const asApplied = <D extends "mass" | "volume", const P extends ProductNa
   readonly active?: AnyQuantity;
   readonly limits?: readonly StatedLimit[];
 }): AsApplied<D, P> => {
+  expectRecord(input);
   const { used, area, tolerance } = allOf({
     used: () => usedOf(input.used),
     area: () => ground(input.area, "area"),

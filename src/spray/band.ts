@@ -1,5 +1,5 @@
 import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
-import { type Area, allOf, ground, type Length, positive } from "./inputs.js";
+import { type Area, allOf, expectRecord, ground, type Length, positive } from "./inputs.js";
 
 /** The share of the ground that bands cover. */
 const bandShare = (input: { readonly band: Length; readonly row: Length }): readonly [number, number] => {
@@ -45,6 +45,7 @@ export const bandFieldRate = <D extends "mass/area" | "volume/area", S extends s
   readonly band: Length;
   readonly row: Length;
 }): Quantity<D, S> => {
+  expectRecord(input);
   const [band, row] = bandShare(input);
   const rate = rateOf(input.rate);
   return like(rate, (rate.value * band) / row);
@@ -72,6 +73,7 @@ export const bandTreatedRate = <D extends "mass/area" | "volume/area", S extends
   readonly band: Length;
   readonly row: Length;
 }): Quantity<D, S> => {
+  expectRecord(input);
   const [band, row] = bandShare(input);
   const rate = rateOf(input.rate);
   return like(rate, (rate.value * row) / band);
@@ -99,6 +101,7 @@ export const bandTreatedArea = (input: {
   readonly band: Length;
   readonly row: Length;
 }): Quantity<"area", "treated"> => {
+  expectRecord(input);
   const [band, row] = bandShare(input);
   const area = ground(input.area, "area");
   if ((input.area as { readonly of?: string }).of === "treated") {

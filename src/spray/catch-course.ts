@@ -1,6 +1,6 @@
 import { fail, type Quantity, quantity } from "../quantity/index.js";
 import { runLength } from "../spread/index.js";
-import { type Area, allOf, type Length, positive } from "./inputs.js";
+import { type Area, allOf, expectRecord, type Length, positive } from "./inputs.js";
 
 /** Which measure of the catch reads as which volume per area. */
 export type CatchReading = "fl oz as gal/acre" | "mL as L/ha";
@@ -59,6 +59,7 @@ export const catchCourse = (input: {
   readonly reading?: CatchReading;
   readonly tenfold?: boolean;
 }): CatchCourse => {
+  expectRecord(input);
   const { reading = "fl oz as gal/acre", tenfold = false } = input;
   if (!Object.hasOwn(areas(), reading)) {
     fail("type", "reading", reading, '"fl oz as gal/acre" or "mL as L/ha"');

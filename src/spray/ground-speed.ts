@@ -1,12 +1,13 @@
 import { expectReadings, mean } from "../numeric/index.js";
 import { checks, fail, quantity, unitSystem } from "../quantity/index.js";
-import { allOf, inSystemOf, type Length, positive, type Speed, type Time } from "./inputs.js";
+import { allOf, expectRecord, inSystemOf, type Length, positive, type Speed, type Time } from "./inputs.js";
 
 /** What is averaged over several runs of one course: the times, or the speeds of the runs. */
 export type SpeedAverage = "times" | "speeds";
 
 /** Times of runs, all above zero. */
 export const runTimes = (input: readonly Time[], path: string, least = 1): readonly Time[] => {
+  expectRecord(input);
   const times = expectReadings(input, path, least);
   const door = checks();
   times.forEach((_, i) => {
@@ -49,6 +50,7 @@ export const groundSpeed = (input: {
   readonly times: readonly Time[];
   readonly average?: SpeedAverage;
 }): Speed => {
+  expectRecord(input);
   const { average = "times" } = input;
   if (average !== "times" && average !== "speeds") fail("type", "average", average, '"times" or "speeds"');
   const { course, times } = allOf({
@@ -75,6 +77,7 @@ export const groundSpeed = (input: {
  * ```
  */
 export const courseTime = (input: { readonly course: Length; readonly speed: Speed }): Time => {
+  expectRecord(input);
   const { course, speed } = allOf({
     course: () => positive(input.course, "course", "length"),
     speed: () => positive(input.speed, "speed", "length/time"),

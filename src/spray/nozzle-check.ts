@@ -12,6 +12,7 @@ import {
 import {
   allOf,
   type Carrier,
+  expectRecord,
   inSystemOf,
   numberIn,
   positive,
@@ -153,6 +154,7 @@ export const nozzleCheck = <S extends Carrier>(input: {
   readonly ofMean?: Share;
   readonly divisor: Divisor;
 }): NozzleCheck<S> => {
+  expectRecord(input);
   const found = allOf({
     catches: () => catchesOf(input.catches),
     time: () => positive(input.time, "time", "time"),

@@ -1,5 +1,14 @@
 import { fail, type Quantity, quantityOf } from "../quantity/index.js";
-import { allOf, type Carrier, carried, numberIn, type Pressure, positive, type Speed } from "./inputs.js";
+import {
+  allOf,
+  type Carrier,
+  carried,
+  expectRecord,
+  numberIn,
+  type Pressure,
+  positive,
+  type Speed,
+} from "./inputs.js";
 
 /** The pressures between which a tip works as rated. */
 export interface PressureRange {
@@ -145,6 +154,7 @@ export const pressureForSpeed = (input: {
   readonly lowest: Pressure;
   readonly highest: Pressure;
 }): Pressure => {
+  expectRecord(input);
   const { pressure, from, to, lowest, highest } = allOf({
     pressure: () => positive(input.pressure, "pressure", "pressure"),
     from: () => positive(input.from, "from", "length/time"),

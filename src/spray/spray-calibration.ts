@@ -14,6 +14,7 @@ import {
   allOf,
   type Carrier,
   carried,
+  expectRecord,
   ground,
   inSystemOf,
   type Length,
@@ -92,6 +93,15 @@ const nonNegative = (input: Share, path: string): Share => {
   const q = quantityOf(input?.value, input?.unit, input?.of ?? "none", path) as unknown as Share;
   if (q.dimension !== "1") fail("unit/mismatch", path, q, "a share, such as 1 %");
   return q.value < 0 ? fail("range", path, q, "zero or more") : q;
+};
+
+/** A misspelt error is no error of 0: it is refused. */
+const expectErrors = (errors: unknown): void => {
+  if (errors === undefined) return;
+  expectRecord(errors, "errors");
+  for (const key of Object.keys(errors as object)) {
+    if (!Object.hasOwn(names, key)) fail("type", `errors.${key}`, key, "volume, area or time");
+  }
 };
 
 const names = { volume: "the volumes", area: "the area", time: "the times" } as const;
@@ -187,6 +197,7 @@ export const calibrationByCatch = <S extends Carrier>(
     readonly errors?: StatedErrors;
   },
 ): SprayCalibration<S> => {
+  expectRecord(input);
   const timed = input.catchTime !== undefined || input.times !== undefined;
   const { catches, area, nozzles, outOf, catchTime, times } = allOf({
     catches: () => volumesOf(input.catches, "catches"),
@@ -195,6 +206,7 @@ export const calibrationByCatch = <S extends Carrier>(
     outOf: () => boomOf(input.outOf, input.catches),
     catchTime: () => (timed ? positive(input.catchTime, "catchTime", "time") : undefined),
     times: () => (timed ? timesOf(input.times) : []),
+    errors: () => expectErrors(input.errors),
     volumeError: () => errorOf(input.errors, "volume"),
     areaError: () => errorOf(input.errors, "area"),
     timeError: () => errorOf(input.errors, "time"),
@@ -248,9 +260,11 @@ export const calibrationByRefill = <S extends Carrier>(
     readonly errors?: Omit<StatedErrors, "time">;
   },
 ): SprayCalibration<S> => {
+  expectRecord(input);
   const { refills, area } = allOf({
     refills: () => volumesOf(input.refills, "refills"),
     area: () => groundOf(input),
+    errors: () => expectErrors(input.errors),
     volumeError: () => errorOf(input.errors, "volume"),
     areaError: () => errorOf(input.errors, "area"),
   });

@@ -4,6 +4,7 @@ import { fieldCapacity } from "../spread/index.js";
 import {
   type Area,
   allOf,
+  expectRecord,
   ground,
   type Length,
   positive,
@@ -69,6 +70,7 @@ export const sprayTime = (input: {
   /** One trip to the fill and back, filling included; zero or more. */
   readonly refill: Time;
 }): SprayTime => {
+  expectRecord(input);
   const { area, workRate, volume, capacity, refill } = allOf({
     area: () => ground(input.area, "area"),
     workRate: () => fieldCapacity({ speed: input.speed, swath: input.swath, efficiency: input.efficiency }),

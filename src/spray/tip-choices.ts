@@ -2,7 +2,16 @@ import { fail, type Quantity, quantity, quantityOf } from "../quantity/index.js"
 import { applicationVolume, nozzleFlow } from "./application-volume.js";
 import { densityFactor, waterEquivalent } from "./density.js";
 import { type DropletClass, dropletRank } from "./droplet-classes.js";
-import { allOf, type Length, numberIn, type Pressure, positive, type Share, type Speed } from "./inputs.js";
+import {
+  allOf,
+  expectRecord,
+  type Length,
+  numberIn,
+  type Pressure,
+  positive,
+  type Share,
+  type Speed,
+} from "./inputs.js";
 import { nozzleSizes, ratedFlow, type SizeRating } from "./nozzle-sizes.js";
 import { inRange, type PressureRange } from "./pressure.js";
 
@@ -131,6 +140,7 @@ export const tipChoices = (input: {
   readonly density?: Quantity<"mass/volume", "none">;
   readonly rating?: SizeRating;
 }): TipChoices => {
+  expectRecord(input);
   const { rating = "3 bar" } = input;
   const { volume, speeds, spacing, tips, droplets } = allOf({
     volume: () => positive(input.applicationVolume, "applicationVolume", "volume/area", "spray"),
@@ -338,7 +348,9 @@ const chartOf = (chart: CandidateTip["droplets"], path: string): CandidateTip["d
   if (chart === undefined) return undefined;
   if (!Array.isArray(chart)) fail("type", path, chart, "a list of pressures and classes");
   let before = 0;
-  return chart.map(({ from, makes }, i) => {
+  return chart.map((line, i) => {
+    expectRecord(line, `${path}[${i}]`);
+    const { from, makes } = line;
     const at = positive(from, `${path}[${i}].from`, "pressure");
     dropletRank(makes, `${path}[${i}].makes`);
     if (at.in("kPa") <= before) fail("conflict", `${path}[${i}].from`, at, "pressures in rising order");

@@ -1,5 +1,14 @@
 import { fail, type Quantity, quantity } from "../quantity/index.js";
-import { allOf, inUnit, type Length, positive, type Share, share, wholeNumber } from "./inputs.js";
+import {
+  allOf,
+  expectRecord,
+  inUnit,
+  type Length,
+  positive,
+  type Share,
+  share,
+  wholeNumber,
+} from "./inputs.js";
 
 /**
  * The width that one nozzle stands for where several treat a row: row width over the number of nozzles.
@@ -14,6 +23,7 @@ import { allOf, inUnit, type Length, positive, type Share, share, wholeNumber } 
  * ```
  */
 export const widthPerNozzle = (input: { readonly row: Length; readonly nozzles: number }): Length => {
+  expectRecord(input);
   const { row, nozzles } = allOf({
     row: () => positive(input.row, "row", "length"),
     nozzles: () => wholeNumber(input.nozzles, "nozzles"),
@@ -35,6 +45,7 @@ export const widthPerNozzle = (input: { readonly row: Length; readonly nozzles: 
  * ```
  */
 export const boomWidth = (input: { readonly nozzles: number; readonly spacing: Length }): Length => {
+  expectRecord(input);
   const { nozzles, spacing } = allOf({
     nozzles: () => wholeNumber(input.nozzles, "nozzles"),
     spacing: () => positive(input.spacing, "spacing", "length"),
@@ -62,6 +73,7 @@ export const fanWidth = (input: {
   readonly angle: Quantity<"angle", "none">;
   readonly height: Length;
 }): Length => {
+  expectRecord(input);
   const { angle, height } = allOf({
     angle: () => fanAngle(input.angle),
     height: () => positive(input.height, "height", "length"),
@@ -84,6 +96,7 @@ export const fanWidth = (input: {
  * ```
  */
 export const fanOverlap = (input: { readonly fan: Length; readonly spacing: Length }): Share => {
+  expectRecord(input);
   const { fan, spacing } = allOf({
     fan: () => positive(input.fan, "fan", "length"),
     spacing: () => positive(input.spacing, "spacing", "length"),
@@ -111,6 +124,7 @@ export const boomHeight = (input: {
   readonly spacing: Length;
   readonly overlap: Share;
 }): Length => {
+  expectRecord(input);
   const { angle, spacing, overlap } = allOf({
     angle: () => fanAngle(input.angle),
     spacing: () => positive(input.spacing, "spacing", "length"),

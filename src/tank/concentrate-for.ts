@@ -1,7 +1,9 @@
 import { fail, type Quantity, quantityOf } from "../quantity/index.js";
 import {
   amountOf,
+  expectArguments,
   expectStrengths,
+  expectWeaker,
   finishedFor,
   type MeasuredOut,
   type StrengthDimension,
@@ -69,8 +71,10 @@ export const concentrateFor = <
   readonly finished: Quantity<"volume", "spray"> | Quantity<"mass", "spray">;
   readonly density?: Quantity<"mass/volume", "none">;
 }): Dilution<MeasuredOut<C>, P> => {
+  expectArguments(input);
   const { inSpray, inProduct } = expectStrengths(input.strength, input.concentration);
   const finished = finishedFor(input.finished, inSpray, input.density);
+  expectWeaker(inSpray, inProduct, input.strength);
   const needed = (finished.amount * inSpray.value) / inProduct.value;
   const measure = inProduct.dimension === "mass/mass" ? "mass" : "volume";
   const unit =

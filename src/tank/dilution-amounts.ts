@@ -1,4 +1,5 @@
 import { expectNumber, expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import { expectArguments } from "./dilution-strength.js";
 import type { ProductSubstance } from "./rate.js";
 
 /** How "one to so many" is meant: one part in so many of the whole, or one part and so many of carrier. */
@@ -49,6 +50,7 @@ export const dilutionAmounts = <const P extends ProductSubstance = "product">(in
   readonly finished: Quantity<"volume", "spray">;
   readonly product?: P;
 }): DilutionAmounts<P> => {
+  expectArguments(input);
   const { reading, product = "product" as P } = input;
   if (reading !== "1 in x" && reading !== "1 plus x") {
     fail(reading === undefined ? "missing" : "type", "reading", reading, '"1 in x" or "1 plus x"');

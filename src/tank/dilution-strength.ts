@@ -70,11 +70,7 @@ export interface Finished {
 }
 
 /** The finished spray in kg where its strength is by weight in weight, else in L. */
-export const finishedFor = (
-  input: unknown,
-  strength: ReadStrength,
-  density: unknown,
-): Finished => {
+export const finishedFor = (input: unknown, strength: ReadStrength, density: unknown): Finished => {
   if (input === undefined || input === null) return fail("missing", "finished", input, "an amount of spray");
   const { value, unit, of } = input as { value: number; unit: string; of: string };
   const q = quantityOf(value, unit, of ?? "none", "finished");
@@ -140,4 +136,17 @@ export const expectConcentrate = (
   }
   if (given.value < 0) fail("range", "product", given, "zero or more");
   return { amount: numberOf(given, measure === "mass" ? "kg" : "L"), measure, given };
+};
+
+/** Takes the record of arguments, or throws: a caller without types may have forgotten it. */
+export const expectArguments = (input: unknown): void => {
+  if (typeof input !== "object" || input === null)
+    fail("type", "input", input, "a record of named arguments");
+};
+
+/** A spray is no stronger than its concentrate; strengths of two measures are not held against one another. */
+export const expectWeaker = (inSpray: ReadStrength, inProduct: ReadStrength, strength: unknown): void => {
+  if (inSpray.dimension === inProduct.dimension && inSpray.value > inProduct.value * (1 + 1e-9)) {
+    fail("infeasible", "strength", strength, "a spray no stronger than the concentrate");
+  }
 };

@@ -1,5 +1,12 @@
 import { fail, type Quantity, unitSystem } from "../quantity/index.js";
-import { amountOf, densityOf, expectConcentrate, expectStrengths } from "./dilution-strength.js";
+import {
+  amountOf,
+  densityOf,
+  expectArguments,
+  expectConcentrate,
+  expectStrengths,
+  expectWeaker,
+} from "./dilution-strength.js";
 import type { ProductSubstance } from "./rate.js";
 
 /**
@@ -37,7 +44,9 @@ export const finishedFrom = <
     | Quantity<"volume/volume", `${NoInfer<A>}/spray`>;
   readonly density?: Quantity<"mass/volume", "none">;
 }): Quantity<"volume", "spray"> => {
+  expectArguments(input);
   const { inSpray, inProduct } = expectStrengths(input.strength, input.concentration);
+  expectWeaker(inSpray, inProduct, input.strength);
   const { amount, measure, given } = expectConcentrate(input.product, inProduct);
   const made = (amount * inProduct.value) / inSpray.value;
   const litres = inSpray.dimension === "mass/mass" ? made / densityOf(input.density) : made;

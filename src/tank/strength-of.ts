@@ -1,5 +1,11 @@
 import { fail, type Quantity, quantityOf } from "../quantity/index.js";
-import { expectConcentrate, expectStrength, finishedFor, numberOf } from "./dilution-strength.js";
+import {
+  expectArguments,
+  expectConcentrate,
+  expectStrength,
+  finishedFor,
+  numberOf,
+} from "./dilution-strength.js";
 import type { ProductSubstance } from "./rate.js";
 
 /**
@@ -35,6 +41,7 @@ export const strengthOf = <
   readonly concentration: Quantity<C, `${A}/${NoInfer<P>}`>;
   readonly finished: Quantity<"volume", "spray">;
 }): Quantity<C extends "volume/volume" ? "volume/volume" : "mass/volume", `${A}/spray`> => {
+  expectArguments(input);
   const inProduct = expectStrength(input.concentration, "concentration", "product");
   const finished = finishedFor(input.finished, { ...inProduct, dimension: "volume/volume" }, undefined);
   const { amount, measure, given } = expectConcentrate(input.product, inProduct);

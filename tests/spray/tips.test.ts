@@ -223,6 +223,8 @@ describe("tipChoices", () => {
     expect(failures(() => tipChoices({ ...job, pressures: { lowest: bar(3), highest: bar(2) } }))).toEqual([
       "conflict pressures.highest",
     ]);
+    const nothing = [{ ...same, droplets: [null] }] as never;
+    expect(failures(() => tipChoices({ ...job, tips: nothing }))).toEqual(["type tips[0].droplets[0]"]);
     const chart = [
       { from: bar(3), makes: "M" as const },
       { from: bar(2), makes: "C" as const },

@@ -76,6 +76,21 @@ describe("concentrateFor", () => {
     expect(other({ finished: { value: Number.NaN, unit: "gal", of: "spray" } })).toBe("not-finite finished");
   });
 
+  test("refuses a powder that is weaker than the spray, also where the spray is measured by volume", () => {
+    const strong = {
+      strength: quantity(60, "% w/w", "ai/spray"),
+      concentration: quantity(50, "% w/w", "ai/product"),
+      finished,
+      density: quantity(8.34, "lb/gal"),
+    };
+    expect(failure(() => concentrateFor(strong))).toBe("infeasible strength");
+    const { finished: _, ...rest } = strong;
+    expect(failure(() => finishedFrom({ ...rest, product: quantity(1, "lb", "product") }))).toBe(
+      "infeasible strength",
+    );
+    expect(failure(() => concentrateFor(null as never))).toBe("type input");
+  });
+
   test("takes what JSON left of its input", () => {
     const input = {
       strength: quantity(2, "% v/v", "ai/spray"),
