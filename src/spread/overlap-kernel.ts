@@ -38,23 +38,28 @@ export const overlapInto = (
 ): number => {
   const period = mirror === undefined ? k : 2 * k;
   const n = catches.length;
-  for (let j = 0; j < period; j++) {
-    let sum = 0;
-    for (let i = j; i < n; i += period) sum += catches[i] as number;
+  const first = Math.min(n, period);
+  for (let j = 0; j < first; j++) {
+    let sum = catches[j] as number;
+    for (let i = j + period; i < n; i += period) sum += catches[i] as number;
     bins[j] = sum;
   }
+  bins.fill(0, first, period);
   if (mirror === undefined) return period;
   // The mirrored passes put down at j what the others put down at its mirror image: both get the sum.
-  let image = mod(k - mirror, period);
-  for (let j = 0; j < period; j++) {
-    if (j <= image) {
-      const sum = (bins[j] as number) + (bins[image] as number);
-      bins[j] = sum;
-      bins[image] = sum;
-    }
-    if (--image < 0) image = period - 1;
-  }
+  const image = mod(k - mirror, period);
+  fold(bins, 0, image);
+  fold(bins, image + 1, period - 1);
   return period;
+};
+
+/** Gives each two places that lie mirrored in a stretch the sum of both. */
+const fold = (bins: Float64Array, first: number, last: number): void => {
+  for (let i = first, j = last; i <= j; i++, j--) {
+    const sum = (bins[i] as number) + (bins[j] as number);
+    bins[i] = sum;
+    bins[j] = sum;
+  }
 };
 
 /** The CV of `count` positions in percent, about a mean that is known from the mass balance. */
