@@ -150,7 +150,7 @@ const addStep = (
 ): Step => {
   const { id, name = id, formulation: kind, amount, labelNote } = product;
   const parts = [
-    premixed ? `Pour in the ${name}` : `Add ${amount === undefined ? "" : `${told(amount)} of `}${name}`,
+    premixed ? `Pour in ${name}` : `Add ${amount === undefined ? "" : `${told(amount)} of `}${name}`,
   ];
   if (slurried.includes(kind)) parts.push(", slowly");
   if (kind === "packet") parts.push(", in whole packets, away from jets and returning spray");

@@ -1,37 +1,55 @@
-import { checks, expectNumber, expectQuantity, type Finding } from "../quantity/index.js";
+import {
+  checks,
+  expectNumber,
+  expectQuantity,
+  type Finding,
+  fail,
+  type Quantity,
+} from "../quantity/index.js";
 import { ammoniumSulfateFromHardness, ammoniumSulfateMinimum } from "./ammonium-sulfate.js";
 import { type HardnessSchemeId, hardnessClass, hardnessSchemes } from "./hardness.js";
 import { type AlkalineHydrolysis, alkalineHydrolysis } from "./hydrolysis.js";
 import { expectRate } from "./rate.js";
 import { hardnessFindings, hydrolysisFinding, pHFindings, sulfateFindings } from "./water-findings.js";
 import { expectWaterTest, type ReadWater } from "./water-test.js";
-import type { WaterReport, WaterReportInput } from "./water-types.js";
+import type { WaterProduct, WaterReport, WaterReportInput } from "./water-types.js";
 
 /** Every problem of the input, or none. */
-const expectWaterInput = (input: WaterReportInput): ReadWater => {
+const expectWaterInput = (
+  input: WaterReportInput,
+): ReadWater & { readonly timeToEmpty: Quantity<"time", "none"> | undefined } => {
   const door = checks();
   const water = door.run(() => expectWaterTest(input.test, "test"));
-  if (input.timeToEmpty !== undefined) {
-    door.run(() =>
-      expectQuantity(
-        input.timeToEmpty,
-        { dimension: "time", of: "none", bound: "non-negative" },
-        "timeToEmpty",
-      ),
-    );
-  }
-  (input.products ?? []).forEach(({ labelPH }, i) => {
-    for (const end of ["min", "max"] as const) {
-      const value = labelPH?.[end];
-      if (value !== undefined) {
-        door.run(() => expectNumber(value, `products[${i}].labelPH.${end}`, { min: 0, max: 14 }));
-      }
-    }
-  });
+  const timeToEmpty =
+    input.timeToEmpty === undefined
+      ? undefined
+      : door.run(() =>
+          expectQuantity(
+            input.timeToEmpty,
+            { dimension: "time", of: "none", bound: "non-negative" },
+            "timeToEmpty",
+          ),
+        );
+  const products: unknown = input.products ?? [];
+  if (Array.isArray(products)) {
+    for (const [i, product] of products.entries()) door.run(() => expectProduct(product, `products[${i}]`));
+  } else door.run(() => fail("type", "products", products, "a list of products"));
   if (input.ammoniumSulfate !== undefined)
     door.run(() => expectRate(input.ammoniumSulfate, "ammoniumSulfate"));
   door.done();
-  return water as ReadWater;
+  return { ...(water as ReadWater), timeToEmpty };
+};
+
+const expectProduct = (input: unknown, path: string): void => {
+  if (typeof input !== "object" || input === null) fail("type", path, input, "a product");
+  const { id, labelPH, contains } = input as WaterProduct;
+  if (typeof id !== "string" || id === "") fail("missing", `${path}.id`, id, "an id of the product");
+  if (contains !== undefined && !Array.isArray(contains))
+    fail("type", `${path}.contains`, contains, "a list");
+  for (const end of ["min", "max"] as const) {
+    const value = labelPH?.[end];
+    if (value !== undefined) expectNumber(value, `${path}.labelPH.${end}`, { min: 0, max: 14 });
+  }
 };
 
 /**
@@ -62,8 +80,8 @@ const expectWaterInput = (input: WaterReportInput): ReadWater => {
  * ```
  */
 export const waterReport = (input: WaterReportInput): WaterReport => {
-  const { pH, hardness, bicarbonate, ions, anyIon } = expectWaterInput(input);
-  const { products = [], timeToEmpty, ammoniumSulfate } = input;
+  const { pH, hardness, bicarbonate, ions, anyIon, timeToEmpty } = expectWaterInput(input);
+  const { products = [], ammoniumSulfate } = input;
   const checked: string[] = [];
   const notChecked: string[] = [];
   const findings: Finding[] = [];

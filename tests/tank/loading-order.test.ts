@@ -229,7 +229,7 @@ describe("loadingOrder", () => {
     expect(result.steps[5]?.text).toBe(
       "Stir 2 lb of Powder P into a little clean water to a thin, even slurry.",
     );
-    expect(result.steps[6]?.text).toContain("Pour in the Powder P, slowly. Rinse the bucket");
+    expect(result.steps[6]?.text).toContain("Pour in Powder P, slowly. Rinse the bucket");
     expect(result.steps[6]?.reason).toContain("Dry before emulsion");
     expect(result.steps[9]?.text).toContain("Rinse the bucket");
     const codes = (step: number) => result.steps[step]?.cautions.map(({ code }) => code);

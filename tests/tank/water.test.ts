@@ -235,6 +235,18 @@ describe("waterReport", () => {
       ["unit/mismatch", "ammoniumSulfate"],
     ]);
     expect(errorOf(() => waterReport({ test: undefined as never })).path).toBe("test");
+    expect(errorOf(() => waterReport({ test: { ph: 7 } as never })).problems[0]).toMatchObject({
+      path: "test.ph",
+      suggestion: "pH",
+    });
+    expect(errorOf(() => waterReport({ test: {}, products: [null as never] })).path).toBe("products[0]");
+    expect(errorOf(() => waterReport({ test: {}, products: "x" as never })).path).toBe("products");
+    const input = {
+      test: { pH: 8, Ca: quantity(10, "mg/L", "Ca") },
+      timeToEmpty: quantity(1, "h"),
+      products: [{ id: "a", active: "malathion" }],
+    };
+    expect(waterReport(JSON.parse(JSON.stringify(input)))).toEqual(waterReport(input));
     expect(
       errorOf(() =>
         waterReport({ test: { hardness: hard(1) }, ammoniumSulfate: quantity(1, "lb/acre", "product:a") }),
