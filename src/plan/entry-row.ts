@@ -1,9 +1,9 @@
 import { type Fertilizer, fertilizer, percentOf } from "../nutrient/index.js";
 import { type Quantity, quantityOf } from "../quantity/index.js";
 import type { HistoryRow } from "./history.js";
-import type { Stated } from "./job.js";
 import type { LedgerEntry } from "./ledger-entry.js";
 import { addRates, type Completion, completeRates, type NutrientRates } from "./nutrient-rates.js";
+import type { Stated } from "./stated.js";
 import { areaRatesOf, suppliedRates } from "./supplied-rates.js";
 
 type Any = Quantity<string, string>;

@@ -83,3 +83,19 @@ export const unreadable = (input: unknown, path: string, above: readonly object[
     return problem("a record that throws when it is read");
   }
 };
+
+/** Runs a check of another room, and tells its problems of the place in this record: `rule.source` of `treatments[0].interval`. */
+export const toldAt = <T>(path: string, itsName: string, run: () => T): T => {
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof RatewrightError)) throw error;
+    throw new RatewrightError(
+      error.problems.map((problem) => {
+        const inside = problem.path === itsName || problem.path.startsWith(`${itsName}.`);
+        const rest = inside ? problem.path.slice(itsName.length + 1) : problem.path;
+        return { ...problem, path: rest === "" ? path : `${path}.${rest}` };
+      }),
+    );
+  }
+};

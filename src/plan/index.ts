@@ -1,4 +1,12 @@
 export { checkLimits, type LimitCheck, type Proposal } from "./check-limits.js";
+export {
+  type LabelOnTurf,
+  type TreatmentUse,
+  type TurfConflicts,
+  type TurfState,
+  type TurfTreatment,
+  turfConflicts,
+} from "./grow-in.js";
 export type {
   Job,
   JobHeat,
@@ -10,7 +18,6 @@ export type {
   JobSpread,
   JobTreatment,
   JobTreatmentBase,
-  Stated,
   StatedRate,
 } from "./job.js";
 export { ledger, ledgerWith, standingEntries } from "./ledger.js";
@@ -71,7 +78,18 @@ export {
   usWorkerProtectionRecord,
 } from "./record-schemes.js";
 export type { HeatWindow, RepeatPlan } from "./repeat.js";
+export { schedule } from "./schedule.js";
+export type {
+  DateReason,
+  NotPlaced,
+  Schedule,
+  ScheduledApplication,
+  ScheduledVisit,
+  SeasonPlan,
+  SeasonTreatment,
+} from "./schedule-types.js";
 export type { SprayedProduct, SprayOrder } from "./spray-order.js";
 export type { SpreadOrder } from "./spread-order.js";
+export type { Stated } from "./stated.js";
 export { tryWorkOrder, type WorkOrder, type WorkOrderResult, workOrder } from "./work-order.js";
 export { type WorkOrderTextOptions, workOrderText } from "./work-order-text.js";

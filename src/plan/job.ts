@@ -5,13 +5,7 @@ import type { SiteDescription } from "../site/index.js";
 import type { CodeScheme, LadderId, MixIngredient, ReadableStep, WaterTest } from "../tank/index.js";
 import type { Limit } from "./limit.js";
 import type { ApplicationFacts } from "./limit-condition.js";
-
-/** A quantity as a job file states it: a `Quantity` fits, and so does what JSON left of one. */
-export interface Stated {
-  readonly value: number;
-  readonly unit: string;
-  readonly of?: string;
-}
+import type { Stated } from "./stated.js";
 
 /** A rate of product: per area, per volume of spray, or an amount per so much spray (2 pt per 100 gal). */
 export interface StatedRate extends Stated {

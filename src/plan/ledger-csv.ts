@@ -1,10 +1,10 @@
 import { checks, fail, isSubstance, type Problem, quantityOf, RatewrightError } from "../quantity/index.js";
 import { csvText, readCsv } from "./csv.js";
 import type { Labels } from "./entry-row.js";
-import type { Stated } from "./job.js";
 import { expectLedger, readCorrections } from "./ledger.js";
 import type { Ledger, LedgerEntry, LedgerWeather } from "./ledger-entry.js";
 import { entryFields, readEntry } from "./read-entry.js";
+import type { Stated } from "./stated.js";
 
 type Cells = Map<string, string>;
 type Kind = "text" | "list" | "flag" | "number" | "quantity" | "quantities" | "analysis";

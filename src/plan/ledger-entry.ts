@@ -1,6 +1,6 @@
 import type { CivilDate } from "../calendar/index.js";
 import type { Analysis } from "../nutrient/index.js";
-import type { Stated } from "./job.js";
+import type { Stated } from "./stated.js";
 
 /** The weather at the time of an application, as far as it is known. */
 export interface LedgerWeather {

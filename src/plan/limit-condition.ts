@@ -1,7 +1,7 @@
 import { addMonths, type CivilDate, compareDates } from "../calendar/index.js";
 import { exceeds } from "../numeric/index.js";
 import { quantityOf } from "../quantity/index.js";
-import type { Stated } from "./job.js";
+import type { Stated } from "./stated.js";
 
 /** What the caller knows of an application beside its amounts. What is left out is not known. */
 export interface ApplicationFacts {

@@ -1,7 +1,7 @@
 import type { CivilDate, MonthDayWindow } from "../calendar/index.js";
 import type { FactSource } from "../quantity/index.js";
-import type { Stated } from "./job.js";
 import type { LimitCondition } from "./limit-condition.js";
+import type { Stated } from "./stated.js";
 
 /**
  * Over what a limit adds up: one application, a calendar year, a season of the year, so many days in a

@@ -193,13 +193,18 @@ export const readJob = (input: unknown): ReadJob => {
   const date = door.run(() => civilDateAt(job.date, "date"));
   const site = readSite(job.site, door);
   const products = readProducts(job.products, door);
-  const treatments = readTreatments(job.treatments, site, products, door);
+  const stated: readonly unknown[] = Array.isArray(job.products) ? job.products : [];
+  const named = {
+    sound: products,
+    ids: new Set(stated.map((product) => (product as { id?: unknown } | null)?.id)),
+  };
+  const treatments = readTreatments(job.treatments, site, named, door);
   const sprayer = job.sprayer === undefined ? undefined : door.run(() => readSprayer(job.sprayer));
   const sprayed = Array.isArray(job.treatments) && job.treatments.some((t) => t?.method === "spray");
   if (sprayed && job.sprayer === undefined) {
     door.run(() => fail("missing", "sprayer", undefined, "a sprayer, for a treatment is sprayed"));
   }
-  const log = readLog(job.log, date, site, products, door);
+  const log = readLog(job.log, date, site, named, door);
   const limits = readLimits(job.limits, door);
   const facts = readFacts(job.facts, "facts", door);
   const temperatures =

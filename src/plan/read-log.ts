@@ -1,5 +1,5 @@
 import { type CivilDate, compareDates } from "../calendar/index.js";
-import { type Checks, fail, type Quantity, shown } from "../quantity/index.js";
+import { type Checks, type Quantity, shown } from "../quantity/index.js";
 import type { RateOf } from "../tank/index.js";
 import { expectFields, expectList, expectText } from "./fields.js";
 import type { JobLogEntry } from "./job.js";
@@ -7,6 +7,7 @@ import { civilDateAt } from "./read-condition.js";
 import { type ReadProduct, taggedRate } from "./read-products.js";
 import { expectParts, type ReadSite } from "./read-site.js";
 import { readSupplies } from "./read-supplies.js";
+import { type JobProducts, namedProduct } from "./read-treatments.js";
 
 /** An entry of the log, read and checked. */
 export interface ReadLogEntry {
@@ -34,7 +35,7 @@ const readEntry = (
   at: string,
   visit: CivilDate | undefined,
   site: ReadSite,
-  products: ReadonlyMap<string, ReadProduct>,
+  products: JobProducts,
   door: Checks,
 ): ReadLogEntry | undefined => {
   const before = door.count();
@@ -53,13 +54,7 @@ const readEntry = (
   const product =
     entry.product === undefined
       ? undefined
-      : door.run(
-          () =>
-            products.get(entry.product as string) ??
-            fail("missing", `${at}.product`, entry.product, "the id of a product of this job", {
-              choices: [...products.keys()],
-            }),
-        );
+      : door.run(() => namedProduct(products, entry.product, `${at}.product`));
   const rate =
     product && entry.rate !== undefined
       ? door.run(() => taggedRate(entry.rate, product.id, `${at}.rate`))
@@ -108,7 +103,7 @@ export const readLog = (
   input: unknown,
   visit: CivilDate | undefined,
   site: ReadSite | undefined,
-  products: ReadonlyMap<string, ReadProduct>,
+  products: JobProducts,
   door: Checks,
 ): readonly ReadLogEntry[] => {
   if (input === undefined || site === undefined) return [];

@@ -8,7 +8,7 @@ import {
 } from "../interval/index.js";
 import { type Checks, expectNumber, expectQuantity, fail, type Quantity, shown } from "../quantity/index.js";
 import type { RateOf } from "../tank/index.js";
-import { expectFields, expectList, expectOneOf, expectRecord, expectText } from "./fields.js";
+import { expectFields, expectList, expectOneOf, expectRecord, expectText, toldAt } from "./fields.js";
 import type { JobHeat, JobSpray, JobSpread } from "./job.js";
 import type { ApplicationFacts } from "./limit-condition.js";
 import { readFacts } from "./read-condition.js";
@@ -51,29 +51,39 @@ export interface ReadSpray extends ReadBase {
 /** A treatment of a job, read and checked. */
 export type ReadTreatment = ReadSpread | ReadSpray;
 
+/** The products of a job that could be read, and the ids of all that it states. */
+export interface JobProducts {
+  readonly sound: ReadonlyMap<string, ReadProduct>;
+  readonly ids: ReadonlySet<unknown>;
+}
+
 const common = ["id", "method", "parts", "area", "interval", "heat", "facts"] as const;
 const spreadFields: readonly (keyof JobSpread)[] = [...common, "product", "target", "rate", "passes"];
 const sprayFields: readonly (keyof JobSpray)[] = [...common, "mix"];
 
-const named = (products: ReadonlyMap<string, ReadProduct>, id: unknown, path: string): ReadProduct =>
-  products.get(id as string) ??
-  fail(id === undefined ? "missing" : "missing", path, id, "the id of a product of this job", {
-    choices: [...products.keys()],
-  });
+/** The product of an id; nothing where the job has one of that id which is itself at fault. */
+export const namedProduct = (products: JobProducts, id: unknown, path: string): ReadProduct | undefined =>
+  products.sound.get(id as string) ??
+  (products.ids.has(id)
+    ? undefined
+    : fail("missing", path, id, "the id of a product of this job", { choices: [...products.sound.keys()] }));
 
-const readHeat = (input: unknown, path: string): ReadHeat => {
+/** Reads an interval by heat, or throws. */
+export const readHeat = (input: unknown, path: string): ReadHeat => {
   const fields = ["method", "base", "upper", "cutoff", "interval", "source"];
   const heat = expectFields(input, fields, path, "an interval by heat") as unknown as JobHeat;
   const source = expectText(heat.source, `${path}.source`, "who found this interval");
   const { method, base, upper, cutoff } = heat;
-  const model = degreeDayModel({
-    method,
-    base,
-    ...(upper && { upper }),
-    ...(cutoff && { cutoff }),
-    sensor: "air",
-    source,
-  });
+  const model = toldAt(path, "model", () =>
+    degreeDayModel({
+      method,
+      base,
+      ...(upper && { upper }),
+      ...(cutoff && { cutoff }),
+      sensor: "air",
+      source,
+    }),
+  );
   const { value, unit } = expectRecord(heat.interval, `${path}.interval`, "degree-days") as Record<
     string,
     never
@@ -120,7 +130,7 @@ const readTreatment = (
   input: unknown,
   at: string,
   site: ReadSite,
-  products: ReadonlyMap<string, ReadProduct>,
+  products: JobProducts,
   door: Checks,
 ): ReadTreatment | undefined => {
   const before = door.count();
@@ -139,7 +149,7 @@ const readTreatment = (
   const interval =
     record.interval === undefined
       ? undefined
-      : door.run(() => intervalRule(record.interval as IntervalRule), `${at}.interval`);
+      : door.run(() => toldAt(`${at}.interval`, "rule", () => intervalRule(record.interval as IntervalRule)));
   const heat = record.heat === undefined ? undefined : door.run(() => readHeat(record.heat, `${at}.heat`));
   const facts = readFacts(record.facts, `${at}.facts`, door);
   const base = {
@@ -152,7 +162,7 @@ const readTreatment = (
   };
   if (method === "spread") {
     const treatment = record as unknown as JobSpread;
-    const product = door.run(() => named(products, treatment.product, `${at}.product`));
+    const product = door.run(() => namedProduct(products, treatment.product, `${at}.product`));
     if (product?.form === "liquid") {
       const expected = "a dry product: a liquid is not spread";
       door.add({ code: "conflict", path: `${at}.product`, got: shown(product.id), expected });
@@ -171,7 +181,7 @@ const readTreatment = (
   const mix = list.flatMap((item, i) => {
     const path = `${at}.mix[${i}]`;
     const fields = door.run(() => expectFields(item, ["product", "rate"], path, "a product with its rate"));
-    const product = fields && door.run(() => named(products, fields.product, `${path}.product`));
+    const product = fields && door.run(() => namedProduct(products, fields.product, `${path}.product`));
     const rate = product && fields && door.run(() => taggedRate(fields.rate, product.id, `${path}.rate`));
     if (product !== undefined && product.formulation === undefined) {
       const expected = `a formulation of ${product.id} in products, for the loading order`;
@@ -203,7 +213,7 @@ const expectPasses = (input: unknown, path: string): number => {
 export const readTreatments = (
   input: unknown,
   site: ReadSite | undefined,
-  products: ReadonlyMap<string, ReadProduct>,
+  products: JobProducts,
   door: Checks,
 ): readonly ReadTreatment[] => {
   const list = door.run(() => expectList(input, "treatments", "treatment")) ?? [];

@@ -81,6 +81,12 @@ const wrapped = (text: string, width: number, first: string, hang: string): stri
   return [...lines, line];
 };
 
+/** A line "  name    text" over as many lines as it needs, the text under itself. */
+const folded = (line: string, width: number): string[] => {
+  const [, name = "", text = line] = /^(\s*\S+ {2,})(.*)$/.exec(line) ?? [];
+  return line.length <= width ? [line] : wrapped(text, width, name, " ".repeat(name.length));
+};
+
 const where = (order: SpreadOrder | SprayOrder, site: string): string =>
   order.parts.length === 0 ? site : order.parts.join(", ");
 
@@ -109,6 +115,8 @@ const sprayLines = (order: SprayOrder, site: string, width: number): string[] =>
     `  loads       ${tank.count}: ${tank.loads.map((load) => told(load.volume)).join(", ")}`,
     "",
   ];
+  const folds = lines.flatMap((line) => folded(line, width));
+  lines.splice(0, lines.length, ...folds);
   const heads = ["", "rate", "in all", ...tank.loads.map((load) => `load ${load.number}`)];
   const rows = order.products.map((product) => [
     product.productName,
@@ -118,7 +126,11 @@ const sprayLines = (order: SprayOrder, site: string, width: number): string[] =>
   ]);
   const fits = table([heads, ...rows]).every((row) => row.length <= width);
   const shownColumns = fits ? heads.length : 3;
-  lines.push(...table([heads, ...rows].map((row) => row.slice(0, shownColumns))));
+  const narrow = table([heads, ...rows].map((row) => row.slice(0, shownColumns)));
+  if (narrow.every((row) => row.length <= width)) lines.push(...narrow);
+  else
+    for (const [name = "", rate = "", amount = ""] of rows)
+      lines.push(...wrapped(`${name}: ${rate}, ${amount} in all`, width, "  ", "    "));
   if (shownColumns < heads.length) {
     lines.push("  Loads, one line each:");
     tank.loads.forEach((load, i) => {
@@ -131,7 +143,8 @@ const sprayLines = (order: SprayOrder, site: string, width: number): string[] =>
   for (const product of order.products) {
     if (product.packages === undefined) continue;
     const { count, leftOver } = product.packages;
-    lines.push(`  open ${count} of ${product.productName}, ${told(leftOver)} left over`);
+    const open = `open ${count} of ${product.productName}, ${told(leftOver)} left over`;
+    lines.push(...wrapped(open, width, "  ", "    "));
   }
   lines.push("", "  Filling the tank (amounts of load 1)");
   for (const step of order.order.steps) {
@@ -263,13 +276,14 @@ export const workOrderText = (order: WorkOrder, options: WorkOrderTextOptions = 
   const lines: string[] = [
     order.title,
     "=".repeat(Math.min(width, order.title.length)),
-    `${order.date}   ${name}   ${both(area.net)}`,
+    ...wrapped(`${order.date}   ${name}   ${both(area.net)}`, width, "", "  "),
   ];
   const section = (title: string, body: readonly string[]): void => {
     if (body.length > 0) lines.push("", ...underlined(title), ...body);
   };
   section("Look first", findingLines(order.findings, width));
-  for (const spread of order.spreads) lines.push("", ...spreadLines(spread, name));
+  for (const spread of order.spreads)
+    lines.push("", ...spreadLines(spread, name).flatMap((line) => folded(line, width)));
   for (const spray of order.sprays) lines.push("", ...sprayLines(spray, name, width));
   for (const { account, parts } of alike(order.nutrients)) {
     const body = accountLines(account, parts, width);
