@@ -4,7 +4,6 @@ export type Length = Quantity<"length", "none">;
 export type Area = Quantity<"area", "none">;
 export type Time = Quantity<"time", "none">;
 export type Speed = Quantity<"length/time", "none">;
-export type MassRate<S extends string> = Quantity<"mass/area", S>;
 
 /** Takes a record, or throws. */
 export const recordOf = (

@@ -74,7 +74,7 @@ export const cvPercentOf = (bins: Float64Array, count: number, mean: number, div
 };
 
 /** The sum of the catches, with every one checked. */
-export const checkedTotal = (catches: Float64Array, name: string): number => {
+const checkedTotal = (catches: Float64Array, name: string): number => {
   let total = 0;
   for (let i = 0; i < catches.length; i++) {
     const one = catches[i] as number;
@@ -187,7 +187,7 @@ export const pansPer = (swath: number, spacing: number, path: string): number =>
 };
 
 /** Twice the place of the first pan in pans, a whole number, or throws. */
-export const mirrorOf = (first: number | undefined, spacing: number): number => {
+const mirrorOf = (first: number | undefined, spacing: number): number => {
   if (first === undefined)
     fail("missing", "firstPanM", first, "the place of the first pan, for back and forth");
   const twice = (2 * expectNumber(first, "firstPanM")) / spacing;

@@ -21,7 +21,7 @@ export type SpreadRun<S extends string = string> = Spread<S> &
   };
 
 /** What was put down in a run, as it was weighed. */
-export const amountSpread = (record: Readonly<Record<string, unknown>>): Quantity<"mass", string> => {
+const amountSpread = (record: Readonly<Record<string, unknown>>): Quantity<"mass", string> => {
   const has = (key: string): boolean => record[key] !== undefined && record[key] !== null;
   if (has("amount") && (has("before") || has("after"))) {
     fail("conflict", "amount", record.amount, "an amount, or the weights before and after, not both");
@@ -47,7 +47,7 @@ export const passesOf = (input: unknown): number => {
 };
 
 /** A rate from pounds and square feet, or from kilograms and square metres: multiplied before it is divided. */
-export const rateOf = <S extends string>(
+const rateOf = <S extends string>(
   amount: Quantity<"mass", S>,
   area: Quantity<"area", "none">,
   passes: number,
