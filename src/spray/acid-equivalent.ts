@@ -1,7 +1,5 @@
-import { type Element, formulaWeight } from "../nutrient/index.js";
+import { formulaWeight } from "../nutrient/index.js";
 import { expectQuantity, fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
-
-type Formula = Readonly<Partial<Record<Element, number>>>;
 
 /** Acids, by their formulas (from memory; the molar masses that follow are those that labels and handbooks print). */
 const acids = {
@@ -13,7 +11,7 @@ const acids = {
   triclopyr: { C: 7, H: 4, Cl: 3, N: 1, O: 3 },
   clopyralid: { C: 6, H: 3, Cl: 2, N: 1, O: 2 },
   glyphosate: { C: 3, H: 8, N: 1, O: 5, P: 1 },
-} as const satisfies Readonly<Record<string, Formula>>;
+} as const;
 
 /** What a salt or an ester has more than its acid; a cation stands for a hydrogen, an alcohol gives off water. */
 const partners = {
@@ -29,7 +27,7 @@ const partners = {
   choline: { C: 5, H: 13, N: 1, O: 1 },
   "2-ethylhexyl": { C: 8, H: 16 },
   butotyl: { C: 6, H: 12, O: 1 },
-} as const satisfies Readonly<Record<string, Formula>>;
+} as const;
 
 /** The acids whose salts and esters are known here, by ISO common name. */
 export type HerbicideAcid = keyof typeof acids;

@@ -98,8 +98,10 @@ const washington: Readonly<Record<string, CodeReading>> = {
 };
 
 /** What each US list says of a code. */
-export const codeReadings = {
+export const codeReadings: Readonly<
+  Record<"US label" | "New England" | "Washington", Readonly<Record<string, CodeReading>>>
+> = {
   "US label": usLabel,
   "New England": newEngland,
   Washington: washington,
-} as const;
+};

@@ -25,7 +25,9 @@ const quarterOrFifth = (gallons: number): readonly [number, number] =>
  * container where the states and the federal archive take a fifth to a quarter. The current federal text
  * was not read; what stands on the label comes first.
  */
-export const rinseRules = {
+export const rinseRules: Readonly<
+  Record<"Illinois" | "Montana" | "US EPA archive" | "1974 definition", RinseRule>
+> = {
   Illinois: {
     source: {
       title: "50 Ways Farmers Can Protect Their Groundwater, no. 30, Rinse Chemical Containers Thoroughly",
@@ -71,7 +73,7 @@ export const rinseRules = {
     fraction: () => [0.1, 0.1],
     rinses: 3,
   },
-} as const satisfies Readonly<Record<string, RinseRule>>;
+};
 
 /** Whose rule for rinsing a container. */
 export type RinseRuleId = keyof typeof rinseRules;

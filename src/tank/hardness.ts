@@ -49,7 +49,7 @@ export interface HardnessScheme {
 }
 
 /** Published classes of hardness. They do not agree: 150 mg/L is hard in one and moderately hard in the other. */
-export const hardnessSchemes = {
+export const hardnessSchemes: Readonly<Record<"USGS" | "Vermont", HardnessScheme>> = {
   USGS: {
     source: {
       title: "Do you have information about water hardness in the United States?",
@@ -75,7 +75,7 @@ export const hardnessSchemes = {
       { name: "very hard" },
     ],
   },
-} as const satisfies Readonly<Record<string, HardnessScheme>>;
+};
 
 /** Whose classes of hardness. */
 export type HardnessSchemeId = keyof typeof hardnessSchemes;

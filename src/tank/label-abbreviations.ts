@@ -91,7 +91,7 @@ export const labelAbbreviations = {
       WSP: "water-soluble powder or packet",
     },
   },
-} as const satisfies Readonly<Record<string, AbbreviationList>>;
+} as const;
 
 /** Who prints a list of US abbreviations. */
 export type AbbreviationListId = keyof typeof labelAbbreviations;

@@ -1,4 +1,4 @@
-import type { Citation, FactSource } from "../quantity/index.js";
+import type { Citation } from "../quantity/index.js";
 
 /** What a product contains, as far as published mixing rules speak of it. */
 export const mixIngredients = [
@@ -82,7 +82,7 @@ export const mixRuleSources = {
     publisher: "Ontario Ministry of Agriculture (sprayers101)",
     url: "https://sprayers101.com/tankmix/",
   },
-} as const satisfies Readonly<Record<string, FactSource>>;
+} as const;
 
 /** The most partners that a published guide advises. */
 export const mostPartners = 3;

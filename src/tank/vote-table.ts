@@ -19,7 +19,7 @@ export const votedKinds = [
   "SL",
   "oil adjuvant",
   "surfactant",
-] as const satisfies readonly Formulation[];
+] as const;
 
 /** The votes of the published orders on every pair of fourteen kinds, and the order that keeps most of them. */
 export interface VoteTable {
