@@ -1,16 +1,18 @@
 import { fail } from "../quantity/index.js";
 import { checkedThresholds } from "./degree-day-model.js";
 import {
-  averageHeat,
   cappedAverageHeat,
   clampedHeat,
   type DegreeDayMethod,
   type HeatRule,
+  meanAbove,
   metOfficeHeat,
   needsNextDay,
   secondHalf,
   sineHeat,
   triangleHeat,
+  triangleLoss,
+  triangleTip,
   type UpperCutoff,
 } from "./heat-of-day.js";
 
@@ -33,7 +35,8 @@ const average = ({ max, min }: Days, { base }: HeatRule, out: Float64Array): num
     const low = min[i] as number;
     const range = high - low;
     if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
-    total += averageHeat(high, low, base);
+    const heat = meanAbove(high, low, base);
+    if (heat > 0) total += heat;
     out[i] = total;
   }
   return total;
@@ -92,13 +95,16 @@ const sine = ({ max, min }: Days, rule: HeatRule, out: Float64Array): number => 
 };
 
 const triangle = ({ max, min }: Days, rule: HeatRule, out: Float64Array): number => {
+  const { base, upper } = rule;
   let total = 0;
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
     const range = high - low;
     if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
-    total += triangleHeat(high, low, rule);
+    if (low >= base) total += meanAbove(high, low, base);
+    else if (high > base) total += triangleTip(high, low, base);
+    if (high > upper) total -= triangleLoss(high, low, rule);
     out[i] = total;
   }
   return total;

@@ -44,6 +44,9 @@ export interface HeatRule {
   readonly cutoff: UpperCutoff;
 }
 
+/** The mean less a level, which may be below 0. */
+export const meanAbove = (max: number, min: number, level: number): number => (max + min) / 2 - level;
+
 /** Where the level lies on the sine of a day, from -1 at the lowest to 1 at the highest temperature. */
 const height = (max: number, min: number, level: number): number =>
   Math.max(-1, Math.min(1, (level - (max + min) / 2) / ((max - min) / 2)));
@@ -51,7 +54,7 @@ const height = (max: number, min: number, level: number): number =>
 /** Degree-days above a level under the sine of a day, `a (sqrt(1 - x²) - x acos x) / π`. */
 export const sineAbove = (max: number, min: number, level: number): number => {
   if (max <= level) return 0;
-  if (min >= level) return (max + min) / 2 - level;
+  if (min >= level) return meanAbove(max, min, level);
   const x = height(max, min, level);
   return Math.max(0, (((max - min) / 2) * (Math.sqrt(1 - x * x) - x * Math.acos(x))) / Math.PI);
 };
@@ -59,42 +62,48 @@ export const sineAbove = (max: number, min: number, level: number): number => {
 /** Degree-days above a level under straight lines, `(Tx - L)² / (2 (Tx - Tn))`. */
 export const triangleAbove = (max: number, min: number, level: number): number => {
   if (max <= level) return 0;
-  if (min >= level) return (max + min) / 2 - level;
+  return min >= level ? meanAbove(max, min, level) : triangleTip(max, min, level);
+};
+
+/** The tip of the triangle above a level that lies between the two temperatures. */
+export const triangleTip = (max: number, min: number, level: number): number => {
   const above = max - level;
   return ((above / (max - min)) * above) / 2;
 };
 
-/** What a cutoff leaves of the degree-days above the base; `share` is the part of the day above the upper threshold. */
-const limited = (whole: number, over: number, share: number, { base, upper, cutoff }: HeatRule): number => {
-  if (cutoff === "horizontal") return whole - over;
-  if (cutoff === "intermediate") return whole - 2 * over;
-  if (cutoff === "vertical") return Math.max(0, whole - over - (upper - base) * share);
-  return Math.max(0, whole - 2 * over);
+/**
+ * What a cutoff takes from the degree-days above the base, `whole`; `over` are those above the upper
+ * threshold, `share` is the part of the day above it.
+ */
+const loss = (whole: number, over: number, share: number, { base, upper, cutoff }: HeatRule): number => {
+  if (cutoff === "horizontal") return over;
+  if (cutoff === "intermediate") return 2 * over;
+  return Math.min(whole, cutoff === "vertical" ? over + (upper - base) * share : 2 * over);
+};
+
+const sineLoss = (max: number, min: number, rule: HeatRule): number => {
+  const { base, upper } = rule;
+  const share = min >= upper ? 1 : Math.acos(height(max, min, upper)) / Math.PI;
+  return loss(sineAbove(max, min, base), sineAbove(max, min, upper), share, rule);
 };
 
 /** The heat of a day or of a half-day under a sine. */
 export const sineHeat = (max: number, min: number, rule: HeatRule): number => {
   const whole = sineAbove(max, min, rule.base);
-  const { upper } = rule;
-  if (max <= upper) return whole;
-  const share = min >= upper ? 1 : Math.acos(height(max, min, upper)) / Math.PI;
-  return limited(whole, sineAbove(max, min, upper), share, rule);
+  return max > rule.upper ? whole - sineLoss(max, min, rule) : whole;
+};
+
+/** What the cutoff takes from a day, or a half-day, that rises above the upper threshold in straight lines. */
+export const triangleLoss = (max: number, min: number, rule: HeatRule): number => {
+  const { base, upper } = rule;
+  const share = min >= upper ? 1 : (max - upper) / (max - min);
+  return loss(triangleAbove(max, min, base), triangleAbove(max, min, upper), share, rule);
 };
 
 /** The heat of a day or of a half-day under straight lines. */
 export const triangleHeat = (max: number, min: number, rule: HeatRule): number => {
   const whole = triangleAbove(max, min, rule.base);
-  const { upper } = rule;
-  if (max <= upper) return whole;
-  const share = min >= upper ? 1 : (max - upper) / (max - min);
-  return limited(whole, triangleAbove(max, min, upper), share, rule);
-};
-
-/** The mean less the base; 0 or more. */
-export const averageHeat = (max: number, min: number, base: number): number => {
-  const heat = (max + min) / 2 - base;
-  // biome-ignore lint/complexity/useMathMinMax: Math.max makes the kernel twice as slow.
-  return heat > 0 ? heat : 0;
+  return max > rule.upper ? whole - triangleLoss(max, min, rule) : whole;
 };
 
 /** The mean, held at the upper threshold, less the base; 0 or more. */
@@ -115,7 +124,7 @@ export const clampedHeat = (max: number, min: number, base: number, upper: numbe
 
 /** The four cases: above the base all day, never, and on either side of it with the mean above or below. */
 export const metOfficeHeat = (max: number, min: number, base: number): number => {
-  if (min >= base) return (max + min) / 2 - base;
+  if (min >= base) return meanAbove(max, min, base);
   if (max <= base) return 0;
   return (max + min) / 2 >= base ? (max - base) / 2 - (base - min) / 4 : (max - base) / 4;
 };
@@ -133,7 +142,7 @@ export const heatOfDay = (rule: HeatRule, max: number, min: number, nextMin: num
   switch (method) {
     case "simple average":
       return upper === Number.POSITIVE_INFINITY
-        ? averageHeat(max, min, base)
+        ? Math.max(0, meanAbove(max, min, base))
         : cappedAverageHeat(max, min, base, upper);
     case "substitution":
     case "clamped average":

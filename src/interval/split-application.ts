@@ -59,6 +59,10 @@ export const splitApplication = <S extends string>(input: {
   const left = maximum.minus(amount);
   return {
     second: { from: addDays(first, min), to: addDays(first, max) },
-    largestSecond: (left.value < 0 ? left.times(0) : left) as unknown as Quantity<"mass/area", S>,
+    // What rounding leaves over is nothing.
+    largestSecond: (left.value <= 1e-9 * maximum.value ? left.times(0) : left) as unknown as Quantity<
+      "mass/area",
+      S
+    >,
   };
 };

@@ -1,4 +1,4 @@
-import { addHours, compareInstants, dateOfInstant, type Instant } from "../calendar/index.js";
+import { addHours, compareInstants, hoursBetween, type Instant } from "../calendar/index.js";
 import { exceeds } from "../numeric/index.js";
 import { checks, type FactSource, type Quantity, quantityOf } from "../quantity/index.js";
 import { figureAt, type HourlyWeather, hourStart } from "./hourly-weather.js";
@@ -156,7 +156,11 @@ const inversion = (
   if (afterSunrise === undefined && beforeSunset === undefined) return;
   const from = hourStart(weather, hour);
   const to = addHours(from, 1);
-  const day = sun.find(({ sunrise }) => dateOfInstant(sunrise) === dateOfInstant(from));
+  // The day whose noon is nearest: the two may be written with different offsets.
+  const day = sun.find(({ sunrise, sunset }) => {
+    const fromNoon = hoursBetween(sunrise, from) - hoursBetween(sunrise, sunset) / 2;
+    return fromNoon >= -12 && fromNoon < 12;
+  });
   if (day === undefined) {
     miss("Sunrise and sunset of the day are not given.");
     return;

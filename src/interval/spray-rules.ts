@@ -80,8 +80,19 @@ export const checkedRules = (input: readonly SprayRules[], path: string): readon
     };
     for (const [name, dimension] of Object.entries(boundedFigures)) {
       const bounds = rules[name as keyof typeof boundedFigures];
-      one(bounds?.min, dimension, `${name}.min`);
-      one(bounds?.max, dimension, `${name}.max`);
+      if (bounds?.min === undefined || bounds.max === undefined) {
+        one(bounds?.min, dimension, `${name}.min`);
+        one(bounds?.max, dimension, `${name}.max`);
+        continue;
+      }
+      const { min, max } = bounds;
+      door.run(() => {
+        const low = expectQuantity(min, { dimension: dimension as "length" }, `${at}.${name}.min`);
+        const high = expectQuantity(max, { dimension: dimension as "length" }, `${at}.${name}.max`);
+        if (low.in(high.unit as "m") > high.value) {
+          fail("conflict", `${at}.${name}.min`, low, `not more than max, which is ${high}`);
+        }
+      });
     }
     one(rules.frostAt, "temperature", "frostAt");
     one(rules.dormantBelow, "temperature", "dormantBelow");

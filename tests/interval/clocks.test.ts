@@ -261,6 +261,13 @@ describe("gaps and split applications", () => {
     expect(split(0.75)).toMatchObject({ second: { from: "2024-04-20", to: "2024-04-20" } });
     expect(split(0.75).largestSecond.in("lb/acre")).toBe(0.75);
     expect(split(1.5).largestSecond.in("lb/acre")).toBe(0);
+    const noise = splitApplication({
+      first: "2026-01-01",
+      amount: lb(0.3),
+      maximum: lb(0.1 + 0.2),
+      afterDays: { min: 1, max: 1 },
+    });
+    expect(noise.largestSecond.value).toBe(0);
     expect(problems(() => split(1.6))).toEqual(["conflict amount"]);
   });
 });

@@ -132,6 +132,14 @@ describe("sprayWindow", () => {
       [],
       ["spray/inversion-evening"],
     ]);
+    const zulu = [{ sunrise: "2026-06-03T10:30Z", sunset: "2026-06-03T16:30Z" }];
+    expect(codes(weather, rules, { sun: zulu })).toEqual(codes(weather, rules, { sun }));
+    const east = sprayWindow({
+      weather: hourlyWeather({ start: "2026-06-03T06:00+10:00", source, wind: wind(5) }),
+      sun: [{ sunrise: "2026-06-02T20:30Z", sunset: "2026-06-03T07:00Z" }],
+      rules: [{ inversion: { afterSunrise: 1 }, source: "label" }],
+    });
+    expect(east.hours[0]?.objections[0]?.code).toBe("spray/inversion-morning");
     const { hours } = sprayWindow({ weather, rules: [{ ...rules, source: "label" }] });
     expect(hours[1]?.notChecked).toEqual(["Sunrise and sunset of the day are not given."]);
     expect(hours[3]?.notChecked).toContain("Dormant turf: the record does not tell the temperature.");
@@ -192,6 +200,9 @@ describe("sprayWindow", () => {
     ]);
     expect(problems(() => record({ wind: wind(1, 2), gust: wind(1) }))).toEqual(["conflict gust.values"]);
     expect(problems(() => record({ wind: wind(1, -2) }))).toEqual(["range wind.values[1]"]);
+    expect(problems(() => codes(weather, { wind: { min: mph(8), max: mph(3) } }))).toEqual([
+      "conflict rules[0].wind.min",
+    ]);
     expect(problems(() => record({}))).toEqual(["missing wind"]);
     expect(
       problems(() =>
