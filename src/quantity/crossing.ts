@@ -36,7 +36,7 @@ export const depthOf = <S extends string>(
 /**
  * The volume per area of a depth, `V / A = d`; in gal/1000 ft2 for US customary units, else in L/m2.
  *
- * @param of - what the depth is a depth of; `"none"` where left out
+ * `of`: what the depth is a depth of; `"none"` where left out
  * @throws RatewrightError `type`, `unit/mismatch`, `not-finite`, `substance/unknown`
  *
  * @example

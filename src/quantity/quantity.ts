@@ -256,7 +256,7 @@ export const quantityOf = (
  *
  * @param value - the number, as the form shows it
  * @param unit - any unit, or a quotient of two: `"lb"`, `"fl oz/1000 ft2"`, `"kg/ha"`, `"mm/d"`
- * @param of - what it is a quantity of; left out for areas, times and lengths
+ * `of`: what it is a quantity of; left out for areas, times and lengths
  * @throws RatewrightError `not-finite`, `unit/unknown`, `substance/unknown`
  *
  * @example

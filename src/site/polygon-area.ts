@@ -32,7 +32,7 @@ export interface PlanePoint {
  * seconds.
  *
  * @param points - corners as `{ x, y }` with quantities, or as pairs of numbers
- * @param unit - the unit of length of the numbers, where the corners are pairs of numbers
+ * `unit`: the unit of length of the numbers, where the corners are pairs of numbers
  * @throws RatewrightError `conflict` where edges cross; `range` for fewer than 3 points; `duplicate` for a
  * point that occurs twice; `missing`, `type`, `unit/unknown`, `unit/mismatch`, `not-finite`; every point
  * that is not right is reported
