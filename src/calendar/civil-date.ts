@@ -13,6 +13,7 @@ export interface PlainDateLike {
   readonly year: number;
   readonly month: number;
   readonly day: number;
+  /** The date as ISO 8601 writes it. */
   toString(): string;
 }
 

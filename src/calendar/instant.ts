@@ -11,6 +11,7 @@ export type Instant = `${number}-${number}-${number}T${string}`;
 
 /** A date object whose text is a moment with its offset, such as a `Temporal.ZonedDateTime`. A `Date` is none. */
 export interface InstantLike {
+  /** The moment as ISO 8601 writes it. */
   toString(): string;
 }
 

@@ -18,6 +18,7 @@ export interface QuantitySchema<Input, Output> {
   readonly "~standard": {
     readonly version: 1;
     readonly vendor: "ratewright";
+    /** The quantity, or what is wrong with the input. */
     readonly validate: (
       value: unknown,
     ) =>
