@@ -27,7 +27,7 @@ export interface LedgerTotals {
  * parts counts everywhere.
  *
  * @param input.part - a part of the site; where it is left out, only entries without parts count
- * @throws RatewrightError `date`, `type`; what {@link ledger} throws for an entry that is counted
+ * @throws RatewrightError `date`, `type`; what `ledger` throws for an entry that is counted
  *
  * Source: arithmetic.
  *

@@ -84,7 +84,7 @@ export const expectLedger = (input: unknown, path: string): Ledger => {
  * To correct an entry, add one with `corrects`: it takes the place of the other in every total, and both
  * stay on record. With `voids` nothing takes its place.
  *
- * @throws RatewrightError as {@link ledger}, with paths that begin with `entry`
+ * @throws RatewrightError as `ledger`, with paths that begin with `entry`
  *
  * @example
  * ```ts
