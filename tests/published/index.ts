@@ -7,6 +7,7 @@ import { nutrientLiquidCostChecks } from "./nutrient-liquids-cost.js";
 import { nutrientRateChecks, nutrientRateLeftOut } from "./nutrient-rates.js";
 import { nutrientSaltChecks, nutrientSaltLeftOut } from "./nutrient-salt.js";
 import { nutrientSeasonChecks, nutrientSeasonLeftOut } from "./nutrient-season.js";
+import { planChecks, planLeftOut } from "./plan.js";
 import { siteChecks, siteLeftOut } from "./site.js";
 import { sprayChecks, sprayLeftOut } from "./spray.js";
 import { sprayActiveChecks } from "./spray-active.js";
@@ -14,6 +15,7 @@ import { spreadLeftOut, spreadReadChecks } from "./spread.js";
 import { spreadDerivedChecks } from "./spread-derived.js";
 import { mowingChecks } from "./stand-mowing.js";
 import { tankChecks, tankLeftOut } from "./tank.js";
+import { tankActiveChecks, tankActiveLeftOut } from "./tank-active.js";
 import { tankJarRinseChecks, tankJarRinseLeftOut } from "./tank-jar-rinse.js";
 import { tankOrderChecks, tankOrderLeftOut } from "./tank-order.js";
 import { tankWaterChecks, tankWaterLeftOut } from "./tank-water.js";
@@ -30,11 +32,12 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...nutrientSaltChecks,
     ...nutrientInjectionChecks,
   ],
+  plan: planChecks,
   site: siteChecks,
   spray: [...sprayChecks, ...sprayActiveChecks],
   spread: [...spreadReadChecks, ...spreadDerivedChecks],
   stand: mowingChecks,
-  tank: [...tankChecks, ...tankOrderChecks, ...tankWaterChecks, ...tankJarRinseChecks],
+  tank: [...tankChecks, ...tankOrderChecks, ...tankWaterChecks, ...tankJarRinseChecks, ...tankActiveChecks],
 };
 
 /** Every published example that is left out, by room. */
@@ -47,8 +50,15 @@ export const allLeftOut: Readonly<Record<string, readonly LeftOut[]>> = {
     ...nutrientSaltLeftOut,
     ...nutrientInjectionLeftOut,
   ],
+  plan: planLeftOut,
   site: siteLeftOut,
   spray: sprayLeftOut,
   spread: spreadLeftOut,
-  tank: [...tankLeftOut, ...tankOrderLeftOut, ...tankWaterLeftOut, ...tankJarRinseLeftOut],
+  tank: [
+    ...tankLeftOut,
+    ...tankOrderLeftOut,
+    ...tankWaterLeftOut,
+    ...tankJarRinseLeftOut,
+    ...tankActiveLeftOut,
+  ],
 };

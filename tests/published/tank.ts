@@ -464,9 +464,6 @@ export const tankLeftOut: readonly LeftOut[] = [
     entry: "mix-064",
     reason: "pints are printed, the percentages were derived by hand: a check stands here, marked as derived",
   },
-  ...list(
-    "mix-075 mix-078 mix-080 soil-091 spray-046 spray-052",
-    "product from active ingredient: with the dilutions",
-  ),
+  ...list("soil-091 spray-046 spray-052", "product from active ingredient: with the dilutions"),
   ...list("spray-043", "a conversion of spray volumes: checked with the units"),
 ];

@@ -1,0 +1,463 @@
+import { addDays, addMonths, type CivilDate } from "../../src/calendar/index.js";
+import { hourlyWeather, publishedSprayRules, sprayWindow } from "../../src/interval/index.js";
+import {
+  type ApplicationFacts,
+  checkLimits,
+  connecticutLimits,
+  floridaLimits,
+  illinoisLimits,
+  type LimitSet,
+  manitobaLimits,
+  marionCountyLimits,
+  marylandProductLimits,
+  marylandUseLimits,
+  michiganLimits,
+  minnesotaLimits,
+  newJerseyLimits,
+  newYorkLimits,
+  type Proposal,
+  pennsylvaniaLimits,
+  twoFourDRememberedLimits,
+  vermontLimits,
+  wisconsinLimits,
+} from "../../src/plan/index.js";
+import type { LeftOut, PublishedCheck, Source } from "./check.js";
+
+const sourceOf = (set: LimitSet): Source => {
+  const { source } = set;
+  return typeof source === "string" ? { title: set.name, publisher: source } : source;
+};
+
+const summer: CivilDate = "2026-06-08";
+const lb = (value: number, of: string) => ({ value, unit: "lb/1000 ft2", of });
+
+/** Whether an application passes any limit of a set. */
+const passes = (set: LimitSet, proposal: Omit<Proposal, "date"> & { readonly date?: CivilDate }): boolean => {
+  const { uses, tests } = checkLimits({ limits: set.limits, proposal: { date: summer, ...proposal } });
+  return [...uses, ...tests].some(({ passed, meantIf }) => passed === true && meantIf.length === 0);
+};
+
+/** The largest value that passes nothing, found by halving: the limit as the checks see it. */
+const largest = (free: (value: number) => boolean, top: number): number => {
+  let [low, high] = [0, top];
+  for (let i = 0; i < 60; i++) {
+    const middle = (low + high) / 2;
+    if (free(middle)) low = middle;
+    else high = middle;
+  }
+  return low;
+};
+const most = (
+  set: LimitSet,
+  supplies: (value: number) => Proposal["supplies"],
+  facts: ApplicationFacts = {},
+  date: CivilDate = summer,
+): number => largest((value) => !passes(set, { supplies: supplies(value) ?? [], facts, date }), 20);
+
+/** The most of a substance in a calendar year, in applications of a size that passes nothing by itself. */
+const mostAYear = (
+  set: LimitSet,
+  of: string,
+  step: number,
+  facts: ApplicationFacts = {},
+  slow = 1,
+): number => {
+  const supplies = of === "N" ? [lb(step, "N"), lb(step * slow, "N:slow")] : [lb(step, of)];
+  const entries = [];
+  for (let i = 0; i < 200; i++) {
+    const date = addDays("2026-04-01", i);
+    const ledger = { type: "ledger", version: 1, entries: [...entries] } as const;
+    const { uses } = checkLimits({ ledger, limits: set.limits, proposal: { date, supplies, facts } });
+    if (uses.some(({ passed, meantIf }) => passed && meantIf.length === 0)) break;
+    entries.push({ id: `e${i}`, date, supplies });
+  }
+  return entries.length * step;
+};
+
+const soluble = (value: number) => [lb(value, "N"), lb(0, "N:slow")];
+const slowOf = (percent: number) => (value: number) => [
+  lb(value, "N"),
+  lb((value * percent) / 100, "N:slow"),
+];
+const only = (of: string) => (value: number) => [lb(value, of)];
+
+/** Month and day as a number: 301 is 1 March. */
+const monthDay = (date: CivilDate): number => Number(date.slice(5, 7)) * 100 + Number(date.slice(8));
+/** First and last day of a year on which a set closes nothing. */
+const openDays = (
+  set: LimitSet,
+  facts: ApplicationFacts,
+  supplies: Proposal["supplies"],
+): readonly number[] => {
+  const days = Array.from({ length: 365 }, (_, i) => addDays("2026-01-01", i)).filter(
+    (date) => !passes(set, { date, supplies: supplies ?? [], facts }),
+  );
+  return [monthDay(days[0] as CivilDate), monthDay(days[days.length - 1] as CivilDate)];
+};
+/** The least distance to water, in feet. */
+const setback = (set: LimitSet, facts: ApplicationFacts): number => {
+  const at = (feet: number): boolean =>
+    !passes(set, {
+      supplies: [lb(0.1, "N"), lb(0.1, "N:slow")],
+      facts: { ...facts, toWater: { value: feet, unit: "ft" } },
+    });
+  return 100 - largest((gap) => at(100 - gap), 100);
+};
+/** For how many months a soil test lifts a limit on phosphorus. */
+const testMonths = (
+  set: LimitSet,
+  facts: ApplicationFacts,
+  puts: Pick<Proposal, "supplies" | "analysis" | "rate">,
+): number => {
+  let months = 0;
+  const lifted = (date: CivilDate): boolean =>
+    !passes(set, { ...puts, facts: { ...facts, soilTest: { date, shortOf: ["P"] } } });
+  while (months < 100 && lifted(addMonths(summer, -(months + 1)))) months++;
+  return months;
+};
+const phosphate = { analysis: "10-10-10", rate: { value: 1, unit: "lb/1000 ft2" } } as const;
+const onP = { supplies: [lb(0.1, "P2O5")] };
+/** The most phosphate in the product, percent. */
+const phosphatePercent = (set: LimitSet, facts: ApplicationFacts): number =>
+  largest((percent) => {
+    const analysis = {
+      type: "analysis",
+      version: 1,
+      basis: "oxide",
+      percent: { N: 20, P2O5: percent, K2O: 5 },
+    };
+    return !passes(set, {
+      analysis: analysis as never,
+      slowNitrogen: { value: 20, unit: "% w/w", of: "N:slow/product" },
+      rate: phosphate.rate,
+      facts,
+    });
+  }, 20);
+const slowShare = (set: LimitSet, pounds: number): number =>
+  100 - largest((gap) => !passes(set, { supplies: slowOf(100 - gap)(pounds) }), 100);
+const closedGround = (set: LimitSet, facts: ApplicationFacts): number =>
+  (["frozen", "snow-covered", "saturated"] as const).filter((state) =>
+    passes(set, { supplies: [lb(0.1, "N"), lb(0.1, "N:slow")], facts: { ...facts, ground: [state] } }),
+  ).length;
+
+const check = (
+  entry: string,
+  set: LimitSet,
+  given: string,
+  rows: readonly (readonly [of: string, printed: number, to: number, compute: () => number])[],
+  note?: string,
+): PublishedCheck => ({
+  entry,
+  formulas: ["checkLimits"],
+  source: sourceOf(set),
+  reached: set.reached === "read" ? "read" : "from memory",
+  given,
+  answers: rows.map(([of, printed, to]) => ({ of, printed, to })),
+  compute: () => rows.map(([, , , compute]) => compute()),
+  ...(note === undefined ? {} : { note }),
+});
+
+const home = { place: "home lawn" } as const;
+const eef = { productKind: "enhanced efficiency" } as const;
+const drop = { equipment: "drop spreader" } as const;
+const rotary = { equipment: "rotary spreader" } as const;
+const buffer = (feet: number) => ({ buffer: { value: feet, unit: "ft" } }) as const;
+const feed = [lb(0.4, "N"), lb(0.2, "N:slow")];
+
+/** Published limits, each found again by the application that is just within it. */
+export const planChecks: readonly PublishedCheck[] = [
+  check(
+    "soil-048",
+    floridaLimits,
+    "a home lawn: the most soluble nitrogen, and the most in all at 65 % controlled release",
+    [
+      ["lb soluble N/1000 ft2", 0.7, 0.1, () => most(floridaLimits, soluble, home)],
+      ["lb N/1000 ft2 at 65 % slow", 2, 0.1, () => most(floridaLimits, slowOf(65), home)],
+      ["lb N/1000 ft2 all slow", 2, 0.1, () => most(floridaLimits, slowOf(100), home)],
+    ],
+  ),
+  check("soil-049", marionCountyLimits, "amounts per application and per year, by grass", [
+    ["lb soluble N/1000 ft2", 0.7, 0.1, () => most(marionCountyLimits, soluble)],
+    ["lb N/1000 ft2", 1, 0.1, () => most(marionCountyLimits, slowOf(100))],
+    ...(
+      [
+        ["bahiagrass", 3],
+        ["bermudagrass", 4],
+        ["centipedegrass", 2],
+        ["St. Augustinegrass", 3],
+        ["zoysiagrass", 4],
+      ] as const
+    ).map(
+      ([grass, pounds]) =>
+        [
+          `lb N/1000 ft2 a year on ${grass}`,
+          pounds,
+          1,
+          () => mostAYear(marionCountyLimits, "N", 0.5, { grass }),
+        ] as const,
+    ),
+    ["lb P2O5/1000 ft2", 0.25, 0.01, () => most(marionCountyLimits, only("P2O5"))],
+    ["lb P2O5/1000 ft2 a year", 0.5, 0.01, () => mostAYear(marionCountyLimits, "P2O5", 0.25)],
+    [
+      "lb P2O5/1000 ft2 as a starter",
+      1,
+      0.1,
+      () => most(marionCountyLimits, only("P2O5"), { turf: "being established" }),
+    ],
+  ]),
+  check(
+    "soil-050",
+    marylandProductLimits,
+    "three limits that bind together, and enhanced-efficiency products",
+    [
+      [
+        "lb soluble N/1000 ft2",
+        0.7,
+        0.1,
+        () => most(marylandProductLimits, (v) => [lb(v, "N"), lb(v * 0.2, "N:slow")]) * 0.8,
+      ],
+      ["lb N/1000 ft2, all slow", 0.9, 0.1, () => most(marylandProductLimits, slowOf(100))],
+      ["% of N slow, at the least", 20, 1, () => slowShare(marylandProductLimits, 0.5)],
+      [
+        "lb N/1000 ft2 a year, enhanced efficiency",
+        2.5,
+        0.1,
+        () => mostAYear(marylandProductLimits, "N", 0.5, eef),
+      ],
+      ["months of a soil test for P", 36, 1, () => testMonths(marylandProductLimits, {}, onP)],
+    ],
+    "A product that is 20 % slow tops out at 0.875 lb, for the soluble limit binds first; 0.9 lb takes 22.2 % slow.",
+  ),
+  check("soil-051", marylandUseLimits, "dates and distance, for anybody and for a professional", [
+    [
+      "first open day (month and day)",
+      301,
+      1,
+      () => openDays(marylandUseLimits, { applicator: "homeowner" }, feed)[0] as number,
+    ],
+    [
+      "last open day",
+      1115,
+      1,
+      () => openDays(marylandUseLimits, { applicator: "homeowner" }, feed)[1] as number,
+    ],
+    [
+      "last open day of a professional",
+      1201,
+      1,
+      () => openDays(marylandUseLimits, { applicator: "professional" }, feed)[1] as number,
+    ],
+    [
+      "lb N/1000 ft2 of a professional in late November",
+      0.5,
+      0.1,
+      () => most(marylandUseLimits, slowOf(50), { applicator: "professional" }, "2026-11-20"),
+    ],
+    ["ft from water", 15, 1, () => setback(marylandUseLimits, { ...rotary, applicator: "homeowner" })],
+    [
+      "ft from water with a drop spreader",
+      10,
+      1,
+      () => setback(marylandUseLimits, { ...drop, applicator: "homeowner" }),
+    ],
+  ]),
+  check("soil-052", newJerseyLimits, "dates, for anybody and for a professional", [
+    [
+      "first open day (month and day)",
+      301,
+      1,
+      () => openDays(newJerseyLimits, { applicator: "homeowner" }, feed)[0] as number,
+    ],
+    [
+      "last open day",
+      1115,
+      1,
+      () => openDays(newJerseyLimits, { applicator: "homeowner" }, feed)[1] as number,
+    ],
+    [
+      "last open day of a professional",
+      1201,
+      1,
+      () => openDays(newJerseyLimits, { applicator: "professional" }, feed)[1] as number,
+    ],
+  ]),
+  check("soil-055", pennsylvaniaLimits, "amounts; phosphorus as the element", [
+    ["lb soluble N/1000 ft2", 0.7, 0.1, () => most(pennsylvaniaLimits, soluble)],
+    ["lb N/1000 ft2", 0.9, 0.1, () => most(pennsylvaniaLimits, slowOf(100))],
+    ["lb P/1000 ft2", 0, 0.01, () => most(pennsylvaniaLimits, only("P"), { productKind: "conventional" })],
+    [
+      "lb P/1000 ft2, organic",
+      0.25,
+      0.01,
+      () => most(pennsylvaniaLimits, only("P"), { productKind: "organic" }),
+    ],
+    [
+      "lb P/1000 ft2 a year, organic",
+      0.5,
+      0.01,
+      () => mostAYear(pennsylvaniaLimits, "P", 0.25, { productKind: "organic" }),
+    ],
+    ["lb N/1000 ft2 on 10 January", 0.5, 0.1, () => most(pennsylvaniaLimits, slowOf(50), {}, "2026-01-10")],
+    ["ft from water", 15, 1, () => setback(pennsylvaniaLimits, rotary)],
+  ]),
+  {
+    ...check("soil-056", pennsylvaniaLimits, "the limits of P, given in P2O5", [
+      [
+        "lb P2O5/1000 ft2, organic",
+        0.57,
+        0.01,
+        () => most(pennsylvaniaLimits, only("P2O5"), { productKind: "organic" }),
+      ],
+    ]),
+    source: {
+      title: "Site-specific plans and PA Act 83 compliance (council article)",
+      publisher: "Pennsylvania Turfgrass Council",
+      where: "text",
+    },
+  },
+  check(
+    "soil-057",
+    newYorkLimits,
+    "dates of any fertilizer, and distance",
+    [
+      [
+        "first open day (month and day)",
+        402,
+        1,
+        () => openDays(newYorkLimits, {}, [lb(1, "K2O")])[0] as number,
+      ],
+      ["last open day", 1130, 1, () => openDays(newYorkLimits, {}, [lb(1, "K2O")])[1] as number],
+      ["ft from water", 20, 1, () => setback(newYorkLimits, { ...rotary, ...buffer(0) })],
+      ["ft from water with a drop spreader", 3, 1, () => setback(newYorkLimits, { ...drop, ...buffer(0) })],
+      [
+        "ft from water behind a buffer of 10 ft",
+        0,
+        1,
+        () => setback(newYorkLimits, { ...rotary, ...buffer(10) }),
+      ],
+      [
+        "ft from water behind a buffer of 9 ft",
+        20,
+        1,
+        () => setback(newYorkLimits, { ...rotary, ...buffer(9) }),
+      ],
+    ],
+    "Printed: between December first and April first, which is read with both days closed.",
+  ),
+  check("soil-058", minnesotaLimits, "phosphorus: a soil test of the last three years", [
+    [
+      "months of a soil test",
+      36,
+      1,
+      () => testMonths(minnesotaLimits, { growingSeason: 2, place: "lawn" }, onP),
+    ],
+  ]),
+  check("soil-059", wisconsinLimits, "phosphorus: a soil test of at most 36 months", [
+    ["months of a soil test", 36, 1, () => testMonths(wisconsinLimits, { growingSeason: 2 }, phosphate)],
+  ]),
+  check("soil-060", michiganLimits, "distance and ground", [
+    ["ft from water", 15, 1, () => setback(michiganLimits, { ...rotary, ...buffer(0) })],
+    ["ft from water with a drop spreader", 3, 1, () => setback(michiganLimits, { ...drop, ...buffer(0) })],
+    [
+      "ft from water behind a buffer of 10 ft",
+      0,
+      1,
+      () => setback(michiganLimits, { ...rotary, ...buffer(10) }),
+    ],
+    ["kinds of ground that are closed: frozen, saturated", 2, 1, () => closedGround(michiganLimits, {})],
+  ]),
+  check("soil-061", illinoisLimits, "an applicator for hire", [
+    ["ft from water", 15, 1, () => setback(illinoisLimits, { ...rotary, applicator: "for hire" })],
+    [
+      "ft from water with a drop spreader",
+      3,
+      1,
+      () => setback(illinoisLimits, { ...drop, applicator: "for hire" }),
+    ],
+    [
+      "months of a soil test",
+      36,
+      1,
+      () => testMonths(illinoisLimits, { applicator: "for hire", growingSeason: 3 }, onP),
+    ],
+    [
+      "growing seasons without one",
+      2,
+      1,
+      () =>
+        [1, 2, 3, 4].filter(
+          (growingSeason) =>
+            !passes(illinoisLimits, { ...onP, facts: { applicator: "for hire", growingSeason } }),
+        ).length,
+    ],
+  ]),
+  check("soil-062", vermontLimits, "slow nitrogen and phosphate of the product", [
+    ["% of N slow, at the least", 15, 1, () => slowShare(vermontLimits, 0.5)],
+    ["% P2O5", 0.67, 0.01, () => phosphatePercent(vermontLimits, { place: "lawn" })],
+  ]),
+  check("soil-063", connecticutLimits, "phosphate of the product on established turf", [
+    ["% P2O5", 0.67, 0.01, () => phosphatePercent(connecticutLimits, { turf: "established" })],
+  ]),
+  check("soil-064", manitobaLimits, "phosphate of the product", [
+    ["% P2O5", 1, 1, () => phosphatePercent(manitobaLimits, { growingSeason: 3 })],
+    [
+      "growing seasons that are exempt",
+      2,
+      1,
+      () =>
+        [1, 2, 3, 4].filter(
+          (growingSeason) => !passes(manitobaLimits, { ...phosphate, facts: { growingSeason } }),
+        ).length,
+    ],
+  ]),
+  check("soil-076", twoFourDRememberedLimits, "2,4-D on ornamental turf", [
+    [
+      "lb ae/acre",
+      1.5,
+      0.1,
+      () =>
+        largest(
+          (value) =>
+            !passes(twoFourDRememberedLimits, { supplies: [{ value, unit: "lb/acre", of: "ae:2,4-D" }] }),
+          10,
+        ),
+    ],
+  ]),
+  {
+    entry: "soil-070",
+    formulas: ["sprayWindow"],
+    source: {
+      title: "Evaluate the weather",
+      publisher: "Pesticide environmental stewardship program (university consortium)",
+      where: "Wind",
+    },
+    reached: "read",
+    given: "the published wind window for a label that states none",
+    answers: [
+      { of: "mi/h, at the least", printed: 3, to: 1 },
+      { of: "mi/h, at the most", printed: 8, to: 1 },
+    ],
+    compute: () => {
+      const values = Array.from({ length: 20 }, (_, i) => i);
+      const weather = hourlyWeather({
+        start: "2026-06-03T00:00-05:00",
+        source: "every whole number of miles an hour",
+        wind: { unit: "mi/h", values },
+      });
+      const rules = publishedSprayRules.filter(({ wind }) => wind !== undefined);
+      const open = sprayWindow({ weather, rules }).hours.flatMap(({ objections }, i) =>
+        objections.length === 0 ? [values[i] as number] : [],
+      );
+      return [Math.min(...open), Math.max(...open)];
+    },
+  },
+];
+
+/** Published entries on limits that no check is made of. */
+export const planLeftOut: readonly LeftOut[] = [
+  {
+    entry: "soil-069",
+    reason:
+      "Wind limits by county area, date, volume and nozzle: no limit on amounts, dates or distance states them, and a spray window takes them from the caller.",
+  },
+];
