@@ -83,20 +83,22 @@ const names: ReadonlySet<string> = /* @__PURE__ */ new Set<string>(substances);
  */
 export const isSubstance = (text: string): boolean => {
   // The text as a whole first: most are one name, and most calls ask for the same one again.
-  if (text === latest || names.has(text)) return true;
-  const known = String(text)
-    .split("/")
-    .every(
-      (name, place) =>
-        place < 2 &&
-        !(place && isNeutral(name)) &&
-        (names.has(name) || /^(product|ai|ae|other|degree-days):[^:\s][^:]*$/.test(name)),
-    );
+  if (text === latest) return true;
+  const known =
+    names.has(text) ||
+    String(text)
+      .split("/")
+      .every(
+        (name, place) =>
+          place < 2 &&
+          !(place && isNeutral(name)) &&
+          (names.has(name) || /^(product|ai|ae|other|degree-days):[^:\s][^:]*$/.test(name)),
+      );
   if (known) latest = text;
   return known;
 };
 
-/** The last substance with an id that was found sound: a memory of the check, not of the caller. */
+/** The last substance that was found sound: a memory of the check, not of the caller. */
 let latest: string | undefined;
 
 /** The text itself where it is a substance, and a sentence where it is not. */
