@@ -1,6 +1,6 @@
 import { type CivilDate, compareDates } from "../calendar/index.js";
 import { checks, type Finding, fail } from "../quantity/index.js";
-import { entryRates, type Labels } from "./entry-row.js";
+import { entryRates, type Labels, noLabels } from "./entry-row.js";
 import { unreadable } from "./fields.js";
 import { type History, type HistoryRow, wholeSite } from "./history.js";
 import { ledgerHistory } from "./ledger.js";
@@ -8,9 +8,9 @@ import type { Ledger, LedgerEntry } from "./ledger-entry.js";
 import type { Limit } from "./limit.js";
 import type { ApplicationFacts } from "./limit-condition.js";
 import { limitFindings, notCountedText } from "./limit-findings.js";
-import { type LimitTest, type LimitUse, limitOutcome } from "./limit-use.js";
+import { type CountedDays, countDays, type LimitTest, type LimitUse, limitOutcome } from "./limit-use.js";
 import { addRates, slowShareOf } from "./nutrient-rates.js";
-import { readFacts } from "./read-condition.js";
+import { civilDateAt, readFacts } from "./read-condition.js";
 import { readEntry } from "./read-entry.js";
 import { type ReadLimit, readLimits } from "./read-limit.js";
 
@@ -55,6 +55,8 @@ export const limitsOn = (input: {
   readonly parts: readonly string[];
   readonly history: History;
   readonly limits: readonly ReadLimit[];
+  /** What was counted for the same proposal, history and limits on another day. */
+  readonly kept?: CountedDays;
 }): { uses: LimitUse[]; tests: LimitTest[]; findings: Finding[]; notChecked: string[] } => {
   const { proposal, date, history } = input;
   const uses: LimitUse[] = [];
@@ -64,9 +66,12 @@ export const limitsOn = (input: {
   const row = { ...proposal.row, date };
   const slowShare = row.rates && slowShareOf(row.rates);
   const known = { date, facts: proposal.facts, slowShare };
+  const { content } = proposal;
+  const kept: CountedDays = input.kept ?? new Map();
   for (const part of input.parts) {
+    countDays(input.limits, { history, part, date, kept });
     for (const limit of input.limits) {
-      const outcome = limitOutcome(limit, { date, part, row, known, history, content: proposal.content });
+      const outcome = limitOutcome(limit, { date, part, row, known, history, content, kept });
       if ("outside" in outcome) {
         notChecked.push(`${part}: ${limit.id ?? limit.path}, for ${outcome.outside}.`);
         continue;
@@ -93,9 +98,10 @@ export const limitsOn = (input: {
 /** The first day, from a date on, on which none of the limits is passed. */
 export const earliestWithin = (input: Parameters<typeof limitsOn>[0]): CivilDate | null => {
   let date: CivilDate | null = input.date;
+  const kept: CountedDays = input.kept ?? new Map();
   // Every step goes to a later day that one limit asks for; a year of steps is more than any set of limits needs.
   for (let step = 0; step < 400 && date !== null; step++) {
-    const { uses, tests } = limitsOn({ ...input, date });
+    const { uses, tests } = limitsOn({ ...input, date, kept });
     const passed = [...uses, ...tests].filter((one) => one.passed === true);
     if (passed.length === 0) return date;
     let next: CivilDate | null = null;
@@ -113,9 +119,14 @@ export const readProposal = (input: unknown, path: string): { proposal: ReadProp
   if (typeof input !== "object" || input === null) {
     return fail(input === undefined ? "missing" : "type", path, input, "an application");
   }
-  const { facts, ...entry } = input as Proposal;
+  const { facts, ...given } = input as Proposal;
   const door = checks();
-  const labels: Labels = new Map();
+  const { date: when } = given as { date?: unknown };
+  // A date object, such as a Temporal.PlainDate, is taken as its text.
+  const text =
+    typeof when === "object" && when !== null ? door.run(() => civilDateAt(when, `${path}.date`)) : undefined;
+  const entry = text === undefined ? given : { ...given, date: text };
+  const labels: Labels = noLabels();
   readEntry(entry, path, door, labels, ["date"]);
   const known = readFacts(facts, `${path}.facts`, door);
   for (const field of ["id", "corrects", "voids"]) {
@@ -194,7 +205,7 @@ export const checkLimits = (input: {
   const { proposal, date } = read as NonNullable<typeof read>;
   const ledger = ledgerHistory(input.ledger ?? { type: "ledger", version: 1, entries: [] }, "ledger");
   const parts = proposal.row.parts.length > 0 ? proposal.row.parts : [...ledger.parts(), wholeSite];
-  const asked = { proposal, date, parts, history: ledger, limits };
+  const asked = { proposal, date, parts, history: ledger, limits, kept: new Map() };
   const { uses, tests, findings, notChecked } = limitsOn(asked);
   if (proposal.row.rates === undefined) {
     notChecked.push(

@@ -1,15 +1,21 @@
 import { type Fertilizer, fertilizer, percentOf } from "../nutrient/index.js";
-import { type Quantity, quantityOf } from "../quantity/index.js";
+import { Quantity, quantityOf } from "../quantity/index.js";
 import type { HistoryRow } from "./history.js";
 import type { LedgerEntry } from "./ledger-entry.js";
-import { addRates, type Completion, completeRates, type NutrientRates } from "./nutrient-rates.js";
+import { type Completion, completeRates, type NutrientRates } from "./nutrient-rates.js";
 import type { Stated } from "./stated.js";
-import { areaRatesOf, suppliedRates } from "./supplied-rates.js";
+import { areaRatesOf, type Shares, suppliedRates } from "./supplied-rates.js";
 
 type Any = Quantity<string, string>;
 
 /** Labels that were read, by what they state: a ledger names the same few products over and over. */
-export type Labels = Map<string, Fertilizer>;
+export interface Labels {
+  readonly byText: Map<string, Fertilizer>;
+  readonly shares: Shares;
+}
+
+/** No label read yet. */
+export const noLabels = (): Labels => ({ byText: new Map(), shares: new Map() });
 
 /** The label of an entry, read once for all entries that state the same. */
 export const labelOf = (
@@ -23,7 +29,7 @@ export const labelOf = (
     typeof analysis === "string" && slowNitrogen === undefined
       ? `${form} ${analysis}`
       : JSON.stringify([form, analysis, slowNitrogen]);
-  const known = labels.get(key);
+  const known = labels.byText.get(key);
   if (known !== undefined) return known;
   const label = fertilizer(
     {
@@ -34,7 +40,7 @@ export const labelOf = (
     },
     path === "" ? "application" : path,
   );
-  labels.set(key, label);
+  labels.byText.set(key, label);
   return label;
 };
 
@@ -66,16 +72,20 @@ export const entryRates = (
     entry.density && (stated(entry.density, "none", "density") as Quantity<"mass/volume", "none">);
   const areaRates = areaRatesOf(productRateOf(entry), density);
   const named = entry.product === undefined ? "product" : `product:${entry.product}`;
-  const productRates = [areaRates.byMass, areaRates.byVolume].flatMap((q) =>
-    q === undefined ? [] : [quantityOf(q.value, q.unit, named, "rate")],
-  );
+  const productRates: Any[] = [];
+  for (const q of [areaRates.byMass, areaRates.byVolume])
+    if (q !== undefined) productRates.push(new Quantity(q.value, q.unit, named, q.dimension));
   if (entry.supplies !== undefined) {
-    const supplied = entry.supplies.map((item) => stated(item, item.of as string, "supplies"));
-    const sum = addRates(supplied.map((q) => ({ [q.of]: q as Quantity<"mass/area", string> })));
-    return { ...completeRates(sum), productRates, content };
+    const supplied: Record<string, Quantity<"mass/area", string>> = {};
+    for (const item of entry.supplies) {
+      const of = item.of as string;
+      supplied[of] = stated(item, of, "supplies") as Quantity<"mass/area", string>;
+    }
+    const { rates, completed } = completeRates(supplied);
+    return { rates, completed, productRates, content };
   }
   const contents = entry.contents?.map((item) => stated(item, item.of as string, "contents"));
-  const rates = suppliedRates({ fertilizer: label, contents }, areaRates);
+  const rates = suppliedRates({ fertilizer: label, contents }, areaRates, labels.shares);
   const noSlow =
     label !== undefined && label.slowNitrogen === undefined && percentOf(label.analysis, "N") > 0;
   return { rates, completed: rates && noSlow ? ["no slow stated"] : [], productRates, content };

@@ -48,7 +48,10 @@ const distanceIsSmall = (a: string, b: string): boolean => {
 export const expectList = (input: unknown, path: string, of: string): readonly unknown[] => {
   if (input === undefined) return fail("missing", path, input, `a list with at least one ${of}`);
   if (!Array.isArray(input)) return fail("type", path, input, `a list with at least one ${of}`);
-  return input.length === 0 ? fail("missing", path, "an empty list", `at least one ${of}`) : input;
+  // A copy: a hole in a list is an item that is not there, and map would pass it over.
+  return input.length === 0
+    ? fail("missing", path, "an empty list", `at least one ${of}`)
+    : Array.from(input);
 };
 
 /** Takes a text that is not empty, or throws. */
@@ -75,8 +78,16 @@ export const unreadable = (input: unknown, path: string, above: readonly object[
   try {
     if (typeof input.toString !== "function") return problem("a record that cannot be turned into text");
     return Object.entries(input).flatMap(([name, value]: [string, unknown]) => {
-      if (typeof value !== "object" || value === null) return [];
       const at = Array.isArray(input) ? `${path}[${name}]` : path === "" ? name : `${path}.${name}`;
+      if (typeof value === "bigint" || typeof value === "symbol")
+        return [
+          {
+            code: "type",
+            path: at,
+            got: `a ${typeof value}`,
+            expected: "plain data, as JSON.parse gives it",
+          },
+        ];
       return unreadable(value, at, [...above, input]);
     });
   } catch {

@@ -35,15 +35,28 @@ export const historyOf = (input: {
   readonly dates: readonly CivilDate[];
   readonly parts: (i: number) => readonly string[];
   readonly row: (i: number) => HistoryRow;
-}): History => ({
-  visit: (part, from, see) => {
-    const { dates } = input;
-    let [low, high] = [0, dates.length];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if ((dates[middle] as CivilDate) < from) low = middle + 1;
-      else high = middle;
-    }
-    for (let i = low; i < dates.length; i++) if (touches(input.parts(i), part)) see(input.row(i));
-  },
-});
+}): History => {
+  const { dates, parts, row } = input;
+  /** The places of the rows that touch a part, found once: every limit asks for the same. */
+  const byPart = new Map<string, readonly number[]>();
+  const placesOf = (part: string): readonly number[] => {
+    const known = byPart.get(part);
+    if (known !== undefined) return known;
+    const places: number[] = [];
+    for (let i = 0; i < dates.length; i++) if (touches(parts(i), part)) places.push(i);
+    byPart.set(part, places);
+    return places;
+  };
+  return {
+    visit: (part, from, see) => {
+      const places = placesOf(part);
+      let [low, high] = [0, places.length];
+      while (low < high) {
+        const middle = (low + high) >> 1;
+        if ((dates[places[middle] as number] as CivilDate) < from) low = middle + 1;
+        else high = middle;
+      }
+      for (let k = low; k < places.length; k++) see(row(places[k] as number));
+    },
+  };
+};

@@ -1,6 +1,6 @@
 import { checks, fail, isSubstance, type Problem, quantityOf, RatewrightError } from "../quantity/index.js";
 import { csvText, readCsv } from "./csv.js";
-import type { Labels } from "./entry-row.js";
+import { type Labels, noLabels } from "./entry-row.js";
 import { expectLedger, readCorrections } from "./ledger.js";
 import type { Ledger, LedgerEntry, LedgerWeather } from "./ledger-entry.js";
 import { entryFields, readEntry } from "./read-entry.js";
@@ -264,7 +264,7 @@ export const ledgerFromCsv = (text: string): LedgerReading => {
     problems: [{ code: "text", path: `line ${line}`, got: why, expected: "a line as RFC 4180 has it" }],
   }));
   const entries: LedgerEntry[] = [];
-  const labels: Labels = new Map();
+  const labels: Labels = noLabels();
   const ids = new Set<string>();
   for (const { line, cells } of lines) {
     const at = `line ${line}`;

@@ -1,6 +1,6 @@
 import { type CivilDate, compareDates, isCivilDate } from "../calendar/index.js";
 import { type Checks, checks, fail, shown } from "../quantity/index.js";
-import { entryRow, type Labels } from "./entry-row.js";
+import { entryRow, type Labels, noLabels } from "./entry-row.js";
 import { type History, type HistoryRow, historyOf } from "./history.js";
 import type { Ledger, LedgerEntry } from "./ledger-entry.js";
 import { readEntry } from "./read-entry.js";
@@ -63,7 +63,7 @@ export const readCorrections = (entries: readonly LedgerEntry[], path: string, d
 export const ledger = (entries: readonly LedgerEntry[] = []): Ledger => {
   if (!Array.isArray(entries)) fail("type", "entries", entries, "a list of entries");
   const door = checks();
-  const labels: Labels = new Map();
+  const labels: Labels = noLabels();
   for (let i = 0; i < entries.length; i++) readEntry(entries[i], `entries[${i}]`, door, labels);
   if (door.count() === 0) readCorrections(entries, "entries", door);
   door.done();
@@ -98,7 +98,7 @@ export const expectLedger = (input: unknown, path: string): Ledger => {
 export const ledgerWith = (ledger: Ledger, entry: LedgerEntry): Ledger => {
   const { entries } = expectLedger(ledger, "ledger");
   const door = checks();
-  readEntry(entry, "entry", door, new Map());
+  readEntry(entry, "entry", door, noLabels());
   if (door.count() === 0) {
     const { id, corrects } = entry;
     if (entries.some((other) => other.id === id))
@@ -190,8 +190,10 @@ export const ledgerHistory = (input: unknown, path: string): LedgerHistory => {
       dates.push(day);
     }
   }
-  const rows: (HistoryRow | undefined)[] = new Array(places.length);
-  const labels: Labels = new Map();
+  // A large ledger is read anew each time: holding all that was read would cost more than reading it.
+  const rows: (HistoryRow | undefined)[] | undefined = places.length > 10_000 ? undefined : [];
+  const labels: Labels = noLabels();
+  const door = checks();
   const entryAt = (i: number): LedgerEntry => entries[places[i] as number] as LedgerEntry;
   const partsAt = (i: number): readonly string[] => {
     const { parts } = entryAt(i);
@@ -201,14 +203,18 @@ export const ledgerHistory = (input: unknown, path: string): LedgerHistory => {
       : fail("type", `${at(places[i] as number)}.parts`, parts, "a list of names of parts");
   };
   const row = (i: number): HistoryRow => {
-    const known = rows[i];
+    const known = rows?.[i];
     if (known !== undefined) return known;
     const entry = entryAt(i);
-    const door = checks();
-    readEntry(entry, at(places[i] as number), door, labels);
-    door.done();
+    // Its place in the ledger is spelt out only where something is wrong.
+    readEntry(entry, "", door, labels);
+    if (door.count() > 0) {
+      const told = checks();
+      readEntry(entry, at(places[i] as number), told, labels);
+      told.done();
+    }
     const made = entryRow(entry, entry.id, labels);
-    rows[i] = made;
+    if (rows !== undefined) rows[i] = made;
     return made;
   };
   return {

@@ -68,6 +68,7 @@ export interface Proposed {
   readonly history: History;
   /** Percent by weight of a nutrient in the products, the highest of them; `undefined` where it is not known. */
   readonly content: (of: string) => number | undefined;
+  readonly kept: CountedDays;
 }
 
 /** What a limit gives for a proposal: a use, a test, or why it was not compared. */
@@ -76,27 +77,14 @@ export type LimitOutcome =
   | { readonly test: LimitTest }
   | { readonly outside: string };
 
-const dayAmounts = (
-  { history, part }: Proposed,
-  from: CivilDate,
-  counted: (row: HistoryRow) => number | undefined,
-): { days: DayAmounts; notCounted: readonly string[] } => {
-  const dates: CivilDate[] = [];
-  const amounts: number[] = [];
-  const notCounted: string[] = [];
-  history.visit(part, from, (row) => {
-    const amount = counted(row);
-    if (amount === undefined) notCounted.push(row.from);
-    if (amount === undefined || amount === 0) return;
-    if (dates[dates.length - 1] === row.date) {
-      amounts[amounts.length - 1] = (amounts[amounts.length - 1] as number) + amount;
-    } else {
-      dates.push(row.date);
-      amounts.push(amount);
-    }
-  });
-  return { days: { dates, amounts }, notCounted };
-};
+/** What each limit adds up on each part, kept while one proposal is moved from day to day. */
+export type CountedDays = Map<string, Counted>;
+
+interface Counted {
+  readonly from: CivilDate;
+  readonly days: DayAmounts;
+  readonly notCounted: readonly string[];
+}
 
 /** How much of what a limit is about a row holds; `undefined` where the row does not tell. */
 const amountIn = (row: HistoryRow, of: string, unit: string, dimension: string): number | undefined => {
@@ -117,6 +105,65 @@ const isOf = (row: HistoryRow, of: string): boolean | undefined => {
   return isStated(row.rates, of) && amountOf(row.rates, of, "lb/acre") > 0;
 };
 
+/** From when on a limit counts, and what of a row; nothing for a limit that does not add up. */
+const counterOf = (
+  limit: ReadLimit,
+  date: CivilDate,
+): { readonly from: CivilDate; readonly counted: (row: HistoryRow) => number | undefined } | undefined => {
+  if (limit.kind === "amount") {
+    const { unit, dimension } = limit.amount;
+    return { from: reachBack(date, limit.per), counted: (row) => amountIn(row, limit.of, unit, dimension) };
+  }
+  if (limit.kind !== "count" && limit.kind !== "interval") return undefined;
+  const from = limit.kind === "count" ? reachBack(date, limit.per) : addDays(date, 1 - limit.atLeastDays);
+  return {
+    from,
+    counted: (row) => {
+      const answer = isOf(row, limit.of);
+      return answer === undefined ? undefined : answer ? 1 : 0;
+    },
+  };
+};
+
+const keyOf = (limit: ReadLimit, part: string): string => `${limit.path} ${part}`;
+
+/** Counts for every limit what has gone down on a part, reading each row of the history once. */
+export const countDays = (
+  limits: readonly ReadLimit[],
+  { history, part, date, kept }: Pick<Proposed, "history" | "part" | "date" | "kept">,
+): void => {
+  const open = limits.flatMap((limit) => {
+    const counter = counterOf(limit, date);
+    const known = kept.get(keyOf(limit, part));
+    if (counter === undefined || (known !== undefined && known.from <= counter.from)) return [];
+    const [dates, amounts, notCounted]: [CivilDate[], number[], string[]] = [[], [], []];
+    kept.set(keyOf(limit, part), { from: counter.from, days: { dates, amounts }, notCounted });
+    return [{ ...counter, dates, amounts, notCounted }];
+  });
+  if (open.length === 0) return;
+  const [first] = open.map(({ from }) => from).sort() as [CivilDate];
+  history.visit(part, first, (row) => {
+    for (const { from, counted, dates, amounts, notCounted } of open) {
+      if (row.date < from) continue;
+      const amount = counted(row);
+      if (amount === undefined) notCounted.push(row.from);
+      if (amount === undefined || amount === 0) continue;
+      const last = dates.length - 1;
+      if (dates[last] === row.date) amounts[last] = (amounts[last] as number) + amount;
+      else {
+        dates.push(row.date);
+        amounts.push(amount);
+      }
+    }
+  });
+};
+
+/** What went down day by day, from a date on or from before it. */
+const dayAmounts = (limit: ReadLimit, proposed: Proposed): Counted => {
+  countDays([limit], proposed);
+  return proposed.kept.get(keyOf(limit, proposed.part)) as Counted;
+};
+
 const isOfAny = (row: HistoryRow, of: "any" | readonly string[]): boolean | undefined => {
   if (of === "any") return true;
   const answers = of.map((one) => isOf(row, one));
@@ -129,16 +176,11 @@ const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, mean
   const { date, part, row } = proposed;
   const { per, of, path } = limit;
   const counts = limit.kind === "count";
-  const { unit, value, dimension } = limit.amount;
-  const counted = (one: HistoryRow): number | undefined => {
-    if (!counts) return amountIn(one, of, unit, dimension);
-    const answer = isOf(one, of);
-    return answer === undefined ? undefined : answer ? 1 : 0;
-  };
-  const { days, notCounted } = dayAmounts(proposed, reachBack(date, per), counted);
+  const { unit, value } = limit.amount;
+  const { days, notCounted } = dayAmounts(limit, proposed);
   const beside = usedBeside(date, per, days);
   if (beside === undefined) return undefined;
-  const adds = counted(row);
+  const adds = counterOf(limit, date)?.counted(row);
   const { used, span } = beside;
   const q = (x: number): Quantity<string, string> => quantityOf(x, unit, counts ? "none" : of, path);
   const after = used + (adds ?? 0);
@@ -212,11 +254,9 @@ const tested = (limit: Exclude<ReadLimit, ReadAmountLimit | ReadCountLimit>, pro
       const states = `at least ${atLeastDays} days between applications`;
       const mine = isOf(row, of);
       if (mine === false) return judge(of, states, `no ${of}`, false);
-      const { days, notCounted } = dayAmounts(proposed, addDays(date, 1 - atLeastDays), (one) => {
-        const answer = isOf(one, of);
-        return answer === undefined ? undefined : answer ? 1 : 0;
-      });
-      const near = days.dates.filter((day) => day < addDays(date, atLeastDays));
+      const { days, notCounted } = dayAmounts(limit, proposed);
+      const [before, after] = [addDays(date, -atLeastDays), addDays(date, atLeastDays)];
+      const near = days.dates.filter((day) => day > before && day < after);
       if (mine === undefined || (near.length === 0 && notCounted.length > 0)) return { of, states, ...none };
       if (near.length === 0) return judge(of, states, "none within that time", false);
       // On and on, until no application lies too near on either side.

@@ -1,5 +1,5 @@
 import { formFactor, nutrientForms } from "../nutrient/index.js";
-import { type Quantity, quantityOf } from "../quantity/index.js";
+import { Quantity } from "../quantity/index.js";
 
 /** Substances per area, by name: what an application adds, or what has gone down. */
 export type NutrientRates = Readonly<Record<string, Quantity<"mass/area", string>>>;
@@ -52,7 +52,7 @@ const twins: readonly (readonly [string, string])[] = [
   ["K", "K2O"],
 ];
 
-const rate = (value: number, unit: string, of: string): Rate => quantityOf(value, unit, of, of) as never;
+const rate = (value: number, unit: string, of: string): Rate => new Quantity(value, unit, of, "mass/area");
 
 /**
  * Completes stated rates, so that every limit finds its form: soluble nitrogen is the total less the slow,

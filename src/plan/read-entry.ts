@@ -68,7 +68,11 @@ const weatherReaders: { readonly [K in keyof Required<LedgerWeather>]: Reader } 
 
 const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
   id: (input, path) => expectText(input, path, "an id that no other entry has"),
-  date: civilDateAt,
+  // An entry is plain JSON: a date object has to be turned into its text first.
+  date: (input, path) =>
+    typeof input === "object" && input !== null
+      ? fail("type", path, "a date object", "a date as text, YYYY-MM-DD")
+      : civilDateAt(input, path),
   start: time,
   end: time,
   parts: list(text, "name of a part"),
@@ -79,14 +83,15 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
       : fail("type", path, input, "a short name without slash or colon, such as feed-a"),
   productName: text,
   form: (input, path) => expectOneOf(input, ["dry", "liquid"], path),
-  // The grade is read with the rest of the label, below.
-  analysis: (input, path) => {
-    const strange = unreadable(input, path);
-    return strange.length > 0
-      ? fail("type", path, "a record that cannot be read", "a grade such as 24-0-11")
-      : input;
-  },
-  slowNitrogen: (input, path) => expectRecord(input, path, "percent of product, of N:slow/product"),
+  // Grade and slow nitrogen are read with the rest of the label, below; here only that they can be.
+  analysis: (input, path) =>
+    typeof input === "string" || (typeof input === "object" && unreadable(input, path).length === 0)
+      ? input
+      : fail("type", path, typeof input, "a grade such as 24-0-11, or an analysis"),
+  slowNitrogen: (input, path) =>
+    unreadable(input, path).length === 0
+      ? expectRecord(input, path, "percent of product, of N:slow/product")
+      : fail("type", path, "a record that cannot be read", "percent of product, of N:slow/product"),
   density: quantityIn("mass/volume", "positive"),
   contents: list(readContent, "content"),
   amount: productAmount(["mass", "volume"]),
@@ -124,6 +129,24 @@ export const entryFields: readonly (keyof LedgerEntry)[] = Object.keys(readers) 
 
 type Readers = Readonly<Record<string, Reader>>;
 
+const has = (readers: Readers, name: string): boolean => Object.hasOwn(readers, name);
+
+const placeOf = (path: string, name: string): string => (path === "" ? name : `${path}.${name}`);
+
+/** Reads one field; its problems go to `door`. */
+const readField = (value: unknown, reader: Reader, place: string, door: Checks): void => {
+  try {
+    reader(value, place);
+  } catch (error) {
+    const strange = unreadable(value, place);
+    for (const problem of strange) door.add(problem);
+    if (strange.length > 0) return;
+    door.run(() => {
+      throw error;
+    });
+  }
+};
+
 /** Reads each field that is there, and says which are unknown or lacking; problems go to `door`. */
 const readFields = (
   input: unknown,
@@ -132,29 +155,22 @@ const readFields = (
   path: string,
   door: Checks,
 ): Readonly<Record<string, unknown>> | undefined => {
-  const record = door.run(() => expectRecord(input, path, "an application"));
-  if (record === undefined) return undefined;
-  const at = (name: string): string => (path === "" ? name : `${path}.${name}`);
-  // One try for all fields that are sound; only a field that is not is run again, to keep its problems.
-  const read = (name: string): void => {
-    const reader = Object.hasOwn(readers, name) ? readers[name] : undefined;
-    if (reader === undefined) {
+  if (typeof input !== "object" || input === null || Array.isArray(input)) {
+    door.run(() => expectRecord(input, path, "an application"));
+    return undefined;
+  }
+  const record = input as Record<string, unknown>;
+  for (const name of Object.keys(record)) {
+    const value = record[name];
+    if (!has(readers, name)) {
       door.run(() => expectFields({ [name]: 0 }, Object.keys(readers), path, "an application"));
-    } else if (record[name] !== undefined || needed.includes(name)) {
-      try {
-        reader(record[name], at(name));
-      } catch (error) {
-        const strange = unreadable(record[name], at(name));
-        for (const problem of strange) door.add(problem);
-        if (strange.length === 0)
-          door.run(() => {
-            throw error;
-          });
-      }
+    } else if (value !== undefined) {
+      readField(value, readers[name] as Reader, placeOf(path, name), door);
     }
-  };
-  for (const name of Object.keys(record)) read(name);
-  for (const name of needed) if (!(name in record)) read(name);
+  }
+  for (const name of needed) {
+    if (record[name] === undefined) readField(undefined, readers[name] as Reader, placeOf(path, name), door);
+  }
   return record;
 };
 
@@ -169,7 +185,7 @@ export const readEntry = (
   const before = door.count();
   const record = readFields(input, readers, needed, path, door);
   if (record === undefined) return;
-  const at = (name: string): string => (path === "" ? name : `${path}.${name}`);
+  const at = (name: string): string => placeOf(path, name);
   const entry = record as Partial<LedgerEntry>;
   if (entry.weather !== undefined) readFields(entry.weather, weatherReaders, [], at("weather"), door);
   const conflict = (field: string, got: string, expected: string): void =>

@@ -151,6 +151,7 @@ const asked = (
         parts: treatment.parts.length > 0 ? treatment.parts : [...book.ledger.parts(), wholeSite],
         history: joinedHistory(book.ledger, book.rows),
         limits: book.season.limits,
+        kept: new Map(),
       };
 
 const passes = (input: Parameters<typeof limitsOn>[0]): boolean => {

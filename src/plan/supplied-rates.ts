@@ -1,5 +1,5 @@
 import { type Fertilizer, nutrientsSupplied } from "../nutrient/index.js";
-import { type Quantity, quantityOf } from "../quantity/index.js";
+import { Quantity, quantityOf } from "../quantity/index.js";
 import { addRates, type NutrientRates } from "./nutrient-rates.js";
 
 type Any = Quantity<string, string>;
@@ -29,6 +29,36 @@ export const areaRatesOf = (
       };
 };
 
+/** What 100 units of a product supply, by product and unit: found once for many rates of it. */
+export type Shares = Map<Fertilizer, Map<string, NutrientRates>>;
+
+const sharesOf = (fertilizer: Fertilizer, unit: string, shares: Shares): NutrientRates => {
+  let byUnit = shares.get(fertilizer);
+  if (byUnit === undefined) {
+    byUnit = new Map();
+    shares.set(fertilizer, byUnit);
+  }
+  const known = byUnit.get(unit);
+  if (known !== undefined) return known;
+  const hundred = quantityOf(100, unit, `product:${fertilizer.id}`, "rate");
+  const found = nutrientsSupplied(
+    hundred as Quantity<"mass/area", `product:${string}`>,
+    fertilizer,
+  ) as NutrientRates;
+  byUnit.set(unit, found);
+  return found;
+};
+
+/** Supplies are proportional to the rate: `rate * share / 100`, as in `nutrientsSupplied`. */
+const atRate = ({ value, unit }: Any, shares: NutrientRates): NutrientRates => {
+  const rates: Record<string, Quantity<"mass/area", string>> = {};
+  for (const of in shares) {
+    const percent = (shares[of] as Any).value;
+    rates[of] = new Quantity((value * percent) / 100, unit, of, "mass/area");
+  }
+  return rates;
+};
+
 /**
  * What a rate of product supplies per area: its nutrients by the analysis, and what else it is stated to
  * hold. `undefined` where nothing is stated of what it holds, or where it cannot be weighed.
@@ -40,17 +70,14 @@ export const suppliedRates = (
     readonly contents?: readonly Any[] | undefined;
   },
   rates: AreaRates,
+  shares: Shares = new Map(),
 ): NutrientRates | undefined => {
   const { fertilizer, contents = [] } = label;
   if (fertilizer === undefined && contents.length === 0) return undefined;
   const parts: NutrientRates[] = [];
   if (fertilizer !== undefined) {
     if (rates.byMass === undefined) return undefined;
-    const { value, unit } = rates.byMass;
-    const mass = quantityOf(value, unit, `product:${fertilizer.id}`, "rate");
-    parts.push(
-      nutrientsSupplied(mass as Quantity<"mass/area", `product:${string}`>, fertilizer) as NutrientRates,
-    );
+    parts.push(atRate(rates.byMass, sharesOf(fertilizer, rates.byMass.unit, shares)));
   }
   for (const share of contents) {
     const rate = share.dimension === "mass/mass" ? rates.byMass : rates.byVolume;

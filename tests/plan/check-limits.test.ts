@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { checkLimits, type Limit, type LimitCheck, ledger, type Proposal } from "../../src/plan/index.js";
-import type { RatewrightError } from "../../src/quantity/index.js";
+import { quantity, type RatewrightError } from "../../src/quantity/index.js";
 
 const lb = (value: number, of: string) => ({ value, unit: "lb/1000 ft2", of });
 const perAcre = (value: number, of: string) => ({ value, unit: "lb/acre", of });
@@ -446,6 +446,18 @@ describe("several limits at once", () => {
       "substance/mismatch limits[2].of",
       "range limits[2].per.days",
     ]);
+  });
+
+  test("quantities and date objects go in as they are", () => {
+    const date = { year: 2026, month: 6, day: 8, toString: () => "2026-06-08" };
+    const result = checkLimits({
+      proposal: { date, supplies: [quantity(39.06, "kg/ha", "N")] } as never,
+      limits: [{ amount: quantity(0.8, "lb/1000 ft2", "N"), per: "application", source }],
+    });
+    expect(result.date).toBe("2026-06-08");
+    // 39.06 kg/ha is 0.80001 lb/1000 ft2.
+    expect(only(result).adds.value).toBeCloseTo(0.80001, 4);
+    expect(problems(() => ledger([{ id: "a", date } as never]))).toEqual(["type entries[0].date"]);
   });
 
   test("the result is plain data and says that no list of limits is complete", () => {
