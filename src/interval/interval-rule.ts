@@ -1,7 +1,7 @@
 import { type MonthDayWindow, monthDay } from "../calendar/index.js";
 import {
   checks,
-  expectQuantity,
+  expectAmount,
   fail,
   type Problem,
   type Quantity,
@@ -87,23 +87,10 @@ export const expectPerArea = (
   input: unknown,
   path: string,
 ): Quantity<"mass/area", string> | Quantity<"volume/area", string> => {
-  const dimension =
-    (input as { dimension?: unknown } | null)?.dimension === "volume/area" || isVolume(input)
-      ? "volume/area"
-      : "mass/area";
-  return dimension === "mass/area"
-    ? expectQuantity(input, { dimension, bound: "positive" }, path)
-    : expectQuantity(input, { dimension, bound: "positive" }, path);
+  return expectAmount(input, { dimensions: ["mass/area", "volume/area"], bound: "positive" }, path) as
+    | Quantity<"mass/area", string>
+    | Quantity<"volume/area", string>;
 };
-const isVolume = (input: unknown): boolean => {
-  try {
-    expectQuantity(input, { dimension: "volume/area" }, "amount");
-    return true;
-  } catch {
-    return false;
-  }
-};
-
 const problemsIn = (door: ReturnType<typeof checks>): readonly Problem[] => {
   try {
     door.done();

@@ -1,8 +1,10 @@
-import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { expectAmount, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import { type FormOf, formFactor } from "./forms.js";
 
 /** The dimensions in which a mass of a nutrient appears. */
-export type NutrientDimension = "mass" | "mass/area" | "mass/volume" | "mass/time" | "mass/area/time";
+export type NutrientDimension = (typeof dimensions)[number];
+
+const dimensions = ["mass", "mass/area", "mass/volume", "mass/time", "mass/area/time"] as const;
 
 /**
  * The same amount of a nutrient, stated in another form: phosphorus as phosphate, potash as potassium,
@@ -33,7 +35,7 @@ export const inForm = <D extends NutrientDimension, S extends string, const F ex
   amount: Quantity<D, S>,
   form: F,
 ): Quantity<D, F> => {
-  const from = expectQuantity(amount, { dimension: amount.dimension, bound: "non-negative" }, "amount");
+  const from = expectAmount(amount, { dimensions, bound: "non-negative" }, "amount");
   const factor =
     formFactor(from.of, form) ?? fail("substance/mismatch", "form", form, `another form of ${from.of}`);
   return quantityOf(from.value * factor, from.unit, form, "amount") as unknown as Quantity<D, F>;

@@ -1,4 +1,4 @@
-import { checks, expectQuantity, fail, Quantity } from "../quantity/index.js";
+import { checks, expectAmount, expectQuantity, fail, Quantity } from "../quantity/index.js";
 import { type Analysis, analysis, isNutrient, type Nutrient, percentOf } from "./analysis.js";
 import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
@@ -134,10 +134,9 @@ export const weightOfLiquid = <D extends "volume" | "volume/area", Id extends st
   amount: Quantity<D, `product:${Id}`>,
   product: Fertilizer<Id>,
 ): Quantity<D extends "volume" ? "mass" : "mass/area", `product:${Id}`> => {
-  const dimension = amount?.dimension === "volume" ? "volume" : "volume/area";
-  const given = expectQuantity(
+  const given = expectAmount(
     amount,
-    { dimension, of: `product:${product.id}`, bound: "non-negative" },
+    { dimensions: ["volume", "volume/area"], of: `product:${product.id}`, bound: "non-negative" },
     "amount",
   );
   return given.times(densityOf(product) as never) as never;
@@ -167,10 +166,9 @@ export const volumeOfLiquid = <D extends "mass" | "mass/area", Id extends string
   amount: Quantity<D, `product:${Id}`>,
   product: Fertilizer<Id>,
 ): Quantity<D extends "mass" ? "volume" : "volume/area", `product:${Id}`> => {
-  const dimension = amount?.dimension === "mass" ? "mass" : "mass/area";
-  const given = expectQuantity(
+  const given = expectAmount(
     amount,
-    { dimension, of: `product:${product.id}`, bound: "non-negative" },
+    { dimensions: ["mass", "mass/area"], of: `product:${product.id}`, bound: "non-negative" },
     "amount",
   );
   return given.per(densityOf(product) as never) as never;

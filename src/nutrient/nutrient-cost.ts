@@ -1,4 +1,4 @@
-import { expectQuantity, fail, Quantity, quantityOf } from "../quantity/index.js";
+import { expectAmount, expectQuantity, fail, Quantity, quantityOf } from "../quantity/index.js";
 import { isNutrient, type Nutrient, percentOf } from "./analysis.js";
 import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
@@ -140,16 +140,14 @@ export const costPerArea = <const C extends string, Id extends string>(input: {
   readonly price: ProductPrice<C>;
 }): Quantity<`money:${C}/area`, "none"> => {
   const product = expectFertilizer(input.product, "product");
-  const dimension =
-    (input.rate as { dimension?: unknown })?.dimension === "volume/area" ? "volume/area" : "mass/area";
-  const rate = expectQuantity(
+  const rate = expectAmount(
     input.rate,
-    { dimension, of: `product:${product.id}`, bound: "non-negative" },
+    { dimensions: ["mass/area", "volume/area"], of: `product:${product.id}`, bound: "non-negative" },
     "rate",
   );
   const price = pricePerMass(input.price, product, "price");
   const density =
-    dimension === "mass/area"
+    rate.dimension === "mass/area"
       ? undefined
       : (product.density ??
         fail("missing", "product.density", undefined, "a density: the rate is by volume"));

@@ -1,6 +1,7 @@
-import { expectQuantity, type Quantity, quantityOf } from "../quantity/index.js";
+import { expectAmount, type Quantity, quantityOf } from "../quantity/index.js";
 import { type Nutrient, percentOf } from "./analysis.js";
 import type { Fertilizer } from "./fertilizer.js";
+import { productNitrogen } from "./nitrogen-breakdown.js";
 import { elementShareForms } from "./supplied-forms.js";
 
 /** What an amount of product brings, nutrient by nutrient, in oxides and elements, and quick and slow nitrogen. */
@@ -45,10 +46,9 @@ export const nutrientsSupplied = <D extends "mass" | "mass/area", Id extends str
   amount: Quantity<D, `product:${Id}`>,
   product: Fertilizer<Id>,
 ): NutrientsSupplied<D> => {
-  const dimension = amount?.dimension === "mass" ? "mass" : "mass/area";
-  const given = expectQuantity(
+  const given = expectAmount(
     amount,
-    { dimension, of: `product:${product.id}`, bound: "non-negative" },
+    { dimensions: ["mass", "mass/area"], of: `product:${product.id}`, bound: "non-negative" },
     "amount",
   );
   const supplied: Record<string, Quantity<string, string>> = {};
@@ -57,18 +57,10 @@ export const nutrientsSupplied = <D extends "mass" | "mass/area", Id extends str
   };
   for (const nutrient of elementShareForms(product.analysis))
     put(nutrient, percentOf(product.analysis, nutrient));
-  const total = percentOf(product.analysis, "N");
-  if (total > 0) {
-    const slow = Math.min(product.slowNitrogen === undefined ? 0 : slowPercent(product), total);
-    put("N:slow", slow);
-    put("N:soluble", total - slow);
+  if (percentOf(product.analysis, "N") > 0) {
+    const { slow, soluble } = productNitrogen(product);
+    put("N:slow", slow.in("% w/w"));
+    put("N:soluble", soluble.in("% w/w"));
   }
   return supplied as NutrientsSupplied<D>;
 };
-
-const slowPercent = (product: Fertilizer): number =>
-  expectQuantity(
-    product.slowNitrogen,
-    { dimension: "mass/mass", of: "N:slow/product" },
-    "product.slowNitrogen",
-  ).in("% w/w");

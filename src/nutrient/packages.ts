@@ -1,5 +1,5 @@
 import { wholeUnitsFor } from "../numeric/index.js";
-import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { expectAmount, expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import type { Fertilizer } from "./fertilizer.js";
 
 /** What {@link packagesFor} needs to know of a product: any record with an id and a package will do. */
@@ -87,11 +87,10 @@ export const areaCovered = <D extends "mass" | "volume", S extends string>(
   amount: Quantity<D, S>,
   rate: Quantity<NoInfer<`${D}/area`>, NoInfer<S>>,
 ): Quantity<"area", "none"> => {
-  const dimension: string = amount?.dimension === "volume" ? "volume" : "mass";
-  const given = expectQuantity(amount, { dimension, bound: "non-negative" }, "amount");
+  const given = expectAmount(amount, { dimensions: ["mass", "volume"], bound: "non-negative" }, "amount");
   const per = expectQuantity(
     rate,
-    { dimension: `${dimension}/area`, of: given.of, bound: "positive" },
+    { dimension: `${given.dimension}/area`, of: given.of, bound: "positive" },
     "rate",
   );
   return given.per(per as never) as unknown as Quantity<"area", "none">;

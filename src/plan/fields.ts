@@ -110,3 +110,22 @@ export const toldAt = <T>(path: string, itsName: string, run: () => T): T => {
     );
   }
 };
+
+/** Runs a formula, and tells its problems by the places of the job that its arguments came from: `capacity` is `sprayer.tank`. */
+export const toldBy = <T>(places: Readonly<Record<string, string>>, run: () => T): T => {
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof RatewrightError)) throw error;
+    throw new RatewrightError(
+      error.problems.map((problem) => {
+        const name = Object.keys(places).find(
+          (key) => problem.path.startsWith(key) && !/^\w/.test(problem.path.slice(key.length)),
+        );
+        return name === undefined
+          ? problem
+          : { ...problem, path: `${places[name]}${problem.path.slice(name.length)}` };
+      }),
+    );
+  }
+};

@@ -1,5 +1,13 @@
 import { type CivilDate, type DailyTemperatures, dailyTemperatures } from "../calendar/index.js";
-import { checks, expectNumber, expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import {
+  type Checks,
+  checks,
+  expectNumber,
+  expectQuantity,
+  fail,
+  type Quantity,
+  quantityOf,
+} from "../quantity/index.js";
 import { expectWaterTest, ladders, type ReadableStep, type WaterTest } from "../tank/index.js";
 import { expectFields, expectOneOf, expectRecord, expectText, unreadable } from "./fields.js";
 import type { Job, JobSprayer } from "./job.js";
@@ -173,12 +181,12 @@ const readSprayer = (input: unknown): ReadSprayer => {
 };
 
 /**
- * Reads a job, whatever it is, and checks all of it before anything is computed.
+ * Reads a job, whatever it is, and checks all of it; problems go to `door`, each with its path. Where there
+ * are any, the job lacks what could not be read, and only its `treatments` and `sprayer` may be looked at.
  *
- * @throws RatewrightError with every problem of the job, each with its path
+ * @throws RatewrightError where the input is no record of plain data
  */
-export const readJob = (input: unknown): ReadJob => {
-  const door = checks();
+export const readJob = (input: unknown, door: Checks): ReadJob => {
   const top = door.run(() => expectRecord(input, "job", "a job")) as Job | undefined;
   if (top === undefined) door.done();
   const job = top as Job;
@@ -211,7 +219,6 @@ export const readJob = (input: unknown): ReadJob => {
     job.temperatures === undefined
       ? undefined
       : door.run(() => dailyTemperatures(job.temperatures as DailyTemperatures), "temperatures");
-  door.done();
   return {
     title: title as string,
     date: date as CivilDate,

@@ -24,6 +24,8 @@ import { readContent } from "./read-supplies.js";
 /** A product of a job, read and checked. */
 export interface ReadProduct {
   readonly id: string;
+  /** Its place in the job: `products[1]`. */
+  readonly path: string;
   readonly name: string;
   readonly form: "dry" | "liquid";
   readonly fertilizer?: Fertilizer;
@@ -154,6 +156,7 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
   if (door.count() > before) return undefined;
   return {
     id,
+    path: at,
     name: name ?? id,
     form,
     ...(fed && { fertilizer: fed }),

@@ -1,5 +1,5 @@
 import type { NutrientsSupplied, Packages } from "../nutrient/index.js";
-import { type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { checks, type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import {
   type LoadAmounts,
   type LoadingOrder,
@@ -14,6 +14,7 @@ import {
   type WaterTest,
   waterReport,
 } from "../tank/index.js";
+import { toldBy } from "./fields.js";
 import { nitrogenFindings, rateFindings } from "./rate-findings.js";
 import type { ReadSprayer } from "./read-job.js";
 import type { ReadProduct } from "./read-products.js";
@@ -48,6 +49,72 @@ export interface SprayOrder {
   readonly water?: WaterReport;
 }
 
+/** The loads, what goes into each, and whether an order can be found: every problem of the three, by its place in the job. */
+const measured = (
+  treatment: ReadSpray,
+  sprayer: ReadSprayer,
+): { readonly tank: TankLoads; readonly amounts: LoadAmounts } => {
+  const { mix, area, path } = treatment;
+  const door = checks();
+  const fromSprayer = {
+    capacity: "sprayer.tank",
+    sprayRate: "sprayer.output",
+    deadVolume: "sprayer.deadVolume",
+    hoseVolume: "sprayer.hoseVolume",
+    area: `${path}.area`,
+  };
+  const tank = door.run(() =>
+    toldBy(fromSprayer, () =>
+      tankLoads({
+        area,
+        sprayRate: sprayer.output,
+        capacity: sprayer.tank,
+        split: sprayer.split,
+        ...(sprayer.deadVolume && { deadVolume: sprayer.deadVolume }),
+        ...(sprayer.hoseVolume && { hoseVolume: sprayer.hoseVolume }),
+      }),
+    ),
+  );
+  // A density that is needed is missing from the product, not from the mix.
+  const densities = Object.fromEntries(
+    mix.map(({ product }, i) => [`products[${i}].density`, `${product.path}.density`]),
+  );
+  const amounts =
+    tank &&
+    door.run(() =>
+      toldBy({ ...densities, products: `${path}.mix`, readable: "sprayer.readable" }, () =>
+        loadAmounts({
+          loads: tank,
+          products: mix.map(({ product, rate }) => ({
+            id: product.id,
+            rate,
+            form: product.form,
+            ...(product.density && { density: product.density }),
+          })),
+          ...(sprayer.readable && { readable: sprayer.readable }),
+        }),
+      ),
+    );
+  door.run(() =>
+    toldBy({ products: `${path}.mix` }, () =>
+      loadingOrder({
+        ladder: sprayer.ladder,
+        products: mix.map(({ product }, i) => inOrder(product, mix, `${path}.mix[${i}].product`)),
+      }),
+    ),
+  );
+  door.done();
+  return { tank: tank as TankLoads, amounts: amounts as LoadAmounts };
+};
+
+/** A product as the loading order takes it, without its amount. */
+const inOrder = (product: ReadProduct, mix: ReadSpray["mix"], path: string) => ({
+  id: product.id,
+  name: product.name,
+  formulation: product.formulation ?? fail("missing", path, undefined, "a formulation"),
+  ...withinMix(product, mix),
+});
+
 /** Computes a treatment that is sprayed; findings go to the list. */
 export const sprayOrder = (
   treatment: ReadSpray,
@@ -56,24 +123,7 @@ export const sprayOrder = (
   notChecked: string[],
 ): SprayOrder => {
   const { mix, area, path } = treatment;
-  const tank = tankLoads({
-    area,
-    sprayRate: sprayer.output,
-    capacity: sprayer.tank,
-    split: sprayer.split,
-    ...(sprayer.deadVolume && { deadVolume: sprayer.deadVolume }),
-    ...(sprayer.hoseVolume && { hoseVolume: sprayer.hoseVolume }),
-  });
-  const amounts: LoadAmounts = loadAmounts({
-    loads: tank,
-    products: mix.map(({ product, rate }) => ({
-      id: product.id,
-      rate,
-      form: product.form,
-      ...(product.density && { density: product.density }),
-    })),
-    ...(sprayer.readable && { readable: sprayer.readable }),
-  });
+  const { tank, amounts } = measured(treatment, sprayer);
   findings.push(...amounts.findings.map((f): Finding => ({ ...f, path })));
   const last = tank.loads[tank.loads.length - 1];
   if (
@@ -102,12 +152,8 @@ export const sprayOrder = (
     ladder: sprayer.ladder,
     ...(tank.loads[0] && { loadVolume: tank.loads[0].volume }),
     products: mix.map(({ product }, i) => ({
-      id: product.id,
-      name: product.name,
-      formulation:
-        product.formulation ?? fail("missing", `${path}.mix[${i}].product`, undefined, "a formulation"),
+      ...inOrder(product, mix, `${path}.mix[${i}].product`),
       ...(amounts.products[i]?.loads[0] && { amount: amounts.products[i].loads[0].amount as never }),
-      ...withinMix(product, mix),
     })),
   });
   findings.push(...order.findings.map((f): Finding => ({ ...f, path })));

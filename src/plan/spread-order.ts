@@ -6,7 +6,8 @@ import {
   packagesFor,
   productRate,
 } from "../nutrient/index.js";
-import { type Finding, fail, type Quantity } from "../quantity/index.js";
+import type { Finding, Quantity } from "../quantity/index.js";
+import { toldBy } from "./fields.js";
 import { nitrogenFindings, rateFindings } from "./rate-findings.js";
 import type { ReadProduct } from "./read-products.js";
 import type { ReadSpread } from "./read-treatments.js";
@@ -47,16 +48,7 @@ export const spreadOrder = (treatment: ReadSpread, findings: Finding[]): SpreadO
   if ("rate" in wanted) rate = wanted.rate;
   else {
     const target = wanted.target as Quantity<"mass/area", "N">;
-    try {
-      rate = productRate(target, product.fertilizer as Fertilizer);
-    } catch {
-      rate = fail(
-        "infeasible",
-        `${path}.target`,
-        target,
-        `a nutrient that the analysis of ${product.id} states`,
-      );
-    }
+    rate = toldBy({ target: `${path}.target` }, () => productRate(target, product.fertilizer as Fertilizer));
   }
   const amount = rate.times(area as Quantity<"area", "none">) as unknown as Quantity<
     "mass",

@@ -1,4 +1,12 @@
-import { type Finding, format, type Quantity, quantity, quantityOf, unitSymbol } from "../quantity/index.js";
+import {
+  expectNumber,
+  type Finding,
+  format,
+  type Quantity,
+  quantity,
+  quantityOf,
+  unitSymbol,
+} from "../quantity/index.js";
 import { periodText } from "./limit-findings.js";
 import type { LimitTest, LimitUse } from "./limit-use.js";
 import type { NutrientAccount } from "./nutrient-account.js";
@@ -251,6 +259,7 @@ const underlined = (title: string): string[] => [title, "-".repeat(title.length)
  *
  * @param order - what `workOrder` returned
  * @param options - `width`, the columns of a line: 60 or more; 78 where it is left out
+ * @throws RatewrightError `range`, `not-finite` for a width under 60
  *
  * @example
  * ```ts
@@ -271,7 +280,7 @@ const underlined = (title: string): string[] => [title, "-".repeat(title.length)
  * ```
  */
 export const workOrderText = (order: WorkOrder, options: WorkOrderTextOptions = {}): string => {
-  const width = Math.max(60, options.width ?? 78);
+  const width = expectNumber(options.width ?? 78, "options.width", { min: 60 });
   const { name, area } = order.site;
   const lines: string[] = [
     order.title,

@@ -1,5 +1,5 @@
 import type { CivilDate } from "../calendar/index.js";
-import { type Caution, type Finding, type Problem, RatewrightError } from "../quantity/index.js";
+import { type Caution, checks, type Finding, type Problem, RatewrightError } from "../quantity/index.js";
 import type { SiteArea } from "../site/index.js";
 import { cautionsFor } from "./cautions.js";
 import type { Job } from "./job.js";
@@ -28,15 +28,23 @@ export interface WorkOrder {
   readonly notChecked: readonly string[];
 }
 
-const computed = (job: ReadJob): WorkOrder => {
+const computed = (input: unknown): WorkOrder => {
+  const door = checks();
+  const job = readJob(input, door);
   const findings: Finding[] = [];
   const notChecked: string[] = [];
-  const spreads = job.treatments.flatMap((t) => (t.method === "spread" ? [spreadOrder(t, findings)] : []));
+  // What only the arithmetic can tell (a nutrient that the product lacks, a circle of labels) is told together
+  // with what is wrong elsewhere.
+  const spreads = job.treatments.flatMap((t) =>
+    t.method === "spread" ? (door.run(() => spreadOrder(t, findings)) ?? []) : [],
+  );
+  const { sprayer } = job;
   const sprays = job.treatments.flatMap((t) =>
-    t.method === "spray" && job.sprayer !== undefined
-      ? [sprayOrder(t, job.sprayer, findings, notChecked)]
+    t.method === "spray" && sprayer !== undefined
+      ? (door.run(() => sprayOrder(t, sprayer, findings, notChecked)) ?? [])
       : [],
   );
+  door.done();
   const nutrients = nutrientAccounts(job, [...spreads, ...sprays], findings, notChecked);
   const repeats = job.treatments.map((t) => repeatPlan(t, job, findings, notChecked));
   const used = new Map(
@@ -126,7 +134,7 @@ const checkedBy = (job: ReadJob): readonly string[] => [
  * order.spreads[0]?.packages?.count; // => 1
  * ```
  */
-export const workOrder = (job: Job): WorkOrder => computed(readJob(job));
+export const workOrder = (job: Job): WorkOrder => computed(job);
 
 /** What {@link tryWorkOrder} gives: the order, or all that is wrong with the job. */
 export type WorkOrderResult =
@@ -148,7 +156,7 @@ export type WorkOrderResult =
  */
 export const tryWorkOrder = (job: unknown): WorkOrderResult => {
   try {
-    return { order: computed(readJob(job)), problems: [] };
+    return { order: computed(job), problems: [] };
   } catch (error) {
     if (error instanceof RatewrightError) return { order: null, problems: error.problems };
     throw error;

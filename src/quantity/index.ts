@@ -22,6 +22,7 @@ export {
 } from "./dimensions.js";
 export { type ErrorCode, fail, type Problem, problemText, RatewrightError, shown } from "./errors.js";
 export { expectNumber } from "./expect.js";
+export { expectAmount } from "./expect-amount.js";
 export { max, min, sum } from "./fold.js";
 export { type FormatOptions, format } from "./format.js";
 export { type CheckedCurrency, money } from "./money.js";

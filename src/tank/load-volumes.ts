@@ -30,6 +30,8 @@ export interface LoadVolumesInput {
   readonly split: LoadSplit;
   /** Of a load, with `"fixed size"`. */
   readonly size: number;
+  /** The unit of them all, for messages. */
+  readonly unit: string;
 }
 
 /** What is mixed for each load, and whether every load is a full one. */
@@ -42,7 +44,7 @@ export const loadVolumes = (
     fail(
       "range",
       split === "fixed size" ? "loadSize" : "capacity",
-      smallest,
+      { value: smallest, unit: input.unit },
       `loads of which the job takes ${mostLoads} or fewer`,
     );
   }

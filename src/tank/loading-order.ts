@@ -122,7 +122,7 @@ export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
   const speaking = sorted.filter(
     ({ labelBefore = [], labelAfter = [] }) => labelBefore.length + labelAfter.length > 0,
   );
-  const objections = objectionsOf(sorted, input.loadVolume, country);
+  const objections = objectionsOf(sorted, country);
   return {
     type: "loading-order",
     version: 1,

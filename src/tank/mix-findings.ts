@@ -1,10 +1,8 @@
-import { exceeds } from "../numeric/index.js";
-import { expectQuantity, type Finding, isUnit } from "../quantity/index.js";
+import type { Finding } from "../quantity/index.js";
 import type { Formulation } from "./formulation.js";
-import type { LoadVolume, MixProduct } from "./loading-order-types.js";
-import { groupRules, type MixIngredient, mixRuleSources, mostDissolvedSolids } from "./mix-rules.js";
+import type { MixProduct } from "./loading-order-types.js";
+import { groupRules, type MixIngredient, mixRuleSources } from "./mix-rules.js";
 
-const dissolving: readonly Formulation[] = ["SG", "SP", "ST", "conditioner", "dry fertilizer"];
 /** Kinds that help another product; they are no partners of the mix in the sense of the advice. */
 export const helpers: readonly Formulation[] = [
   "conditioner",
@@ -43,7 +41,7 @@ export const pairFindings = (products: readonly MixProduct[]): Finding[] => {
         finding(
           "mix/iron-and-amine",
           "warning",
-          `${nameOf(iron)} (iron sulfate) and ${nameOf(amine)} (amine phenoxy): published experience is that they curdle.`,
+          `${nameOf(iron)} (iron sulfate) and ${nameOf(amine)} (amine phenoxy): in a published trial iron sulfate weakened 2,4-D amine, and its authors advise to keep the two out of one tank.`,
           { first: iron.id, second: amine.id },
         ),
       );
@@ -166,43 +164,4 @@ export const labelFindings = (products: readonly MixProduct[], country: "UK" | u
     }
   });
   return findings;
-};
-
-/** Whether more is dissolved than a published guide advises. */
-export const solidsFinding = (
-  products: readonly MixProduct[],
-  loadVolume: LoadVolume | undefined,
-  notChecked: string[],
-): Finding[] => {
-  const solids = products.filter(({ formulation }) => dissolving.includes(formulation));
-  if (solids.length === 0) return [];
-  if (loadVolume === undefined || solids.some(({ amount }) => amount === undefined)) {
-    notChecked.push(
-      "dissolved solids against published advice: amounts and the volume of the load are needed",
-    );
-    return [];
-  }
-  const volume = expectQuantity(
-    loadVolume,
-    { dimension: "volume", of: "spray", bound: "positive" },
-    "loadVolume",
-  );
-  let ounces = 0;
-  for (const { id, amount } of solids) {
-    if (amount === undefined || !isUnit(amount.unit, "mass")) {
-      notChecked.push(`dissolved solids against published advice: ${id} is not given by mass`);
-      return [];
-    }
-    ounces += expectQuantity(amount, { dimension: "mass" }, id).in("oz");
-  }
-  const each = ounces / volume.in("gal");
-  if (!exceeds(each, mostDissolvedSolids)) return [];
-  return [
-    finding(
-      "mix/dissolved-solids",
-      "caution",
-      `${solids.map(nameOf).join(", ")}: ${Number(each.toPrecision(3))} oz of dissolved solids per gallon of spray, where a published guide advises ${mostDissolvedSolids} at most.`,
-      { ouncesPerGallon: each, most: mostDissolvedSolids, products: solids.map(({ id }) => id) },
-    ),
-  ];
 };

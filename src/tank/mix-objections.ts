@@ -1,7 +1,7 @@
 import { type Finding, fail } from "../quantity/index.js";
 import { expectMixProducts } from "./expect-mix-products.js";
-import type { LoadVolume, MixProduct } from "./loading-order-types.js";
-import { finding, helpers, labelFindings, nameOf, pairFindings, solidsFinding } from "./mix-findings.js";
+import type { MixProduct } from "./loading-order-types.js";
+import { finding, helpers, labelFindings, nameOf, pairFindings } from "./mix-findings.js";
 import { mostPartners } from "./mix-rules.js";
 
 /** What published rules have against a mix. It never says that the products mix. */
@@ -20,8 +20,6 @@ export interface MixObjections {
 export interface MixObjectionsInput {
   /** In the order in which they go in, where that is known. */
   readonly products: readonly MixProduct[];
-  /** Finished spray of the load; needed, with amounts, for the limit on dissolved solids. */
-  readonly loadVolume?: LoadVolume;
   /** Whose rules on groups to hold the mix against. */
   readonly country?: "UK";
 }
@@ -29,15 +27,10 @@ export interface MixObjectionsInput {
 /** {@link mixObjections} for products that were checked, in their order. */
 export const objectionsOf = (
   products: readonly MixProduct[],
-  loadVolume: LoadVolume | undefined,
   country: "UK" | undefined,
 ): { readonly findings: readonly Finding[]; readonly notChecked: readonly string[] } => {
   const notChecked: string[] = [];
-  const findings = [
-    ...labelFindings(products, country),
-    ...pairFindings(products),
-    ...solidsFinding(products, loadVolume, notChecked),
-  ];
+  const findings = [...labelFindings(products, country), ...pairFindings(products)];
   const partners = products.filter(({ formulation }) => !helpers.includes(formulation));
   if (partners.length > mostPartners) {
     findings.push(
@@ -70,14 +63,14 @@ export const objectionsOf = (
  * What published rules have against mixing these products: the label's own refusals, two of a group where
  * a country's rules say so, and what a source has seen go wrong (ammonium thiosulfate before the rest,
  * ammonium sulfate or iron sulfate with an amine phenoxy, fertilizer before packets are dissolved, more
- * than 1 oz of dissolved solids per gallon, more than three partners). Only rules with a source are here;
+ * than three partners). Only rules with a source are here;
  * boron with packets, for which none was found, is not.
  *
  * The answer is never that products mix: at best that no published objection is known, which a jar test
  * has to follow.
  *
  * @param input - `products`, each with `id` and `formulation` and, as far as known, `contains`, `groups`,
- *   `labelRefuses`, `labelNames`, `amount`; their order counts; `loadVolume`; `country`
+ *   `labelRefuses`, `labelNames`; their order counts; `country`
  * @throws RatewrightError `missing`, `duplicate`, `type`, `unit/mismatch`, `range`
  *
  * Source: named in each finding; `mixRuleSources` and `groupRules` list them.
@@ -97,9 +90,9 @@ export const objectionsOf = (
  */
 export const mixObjections = (input: MixObjectionsInput): MixObjections => {
   const products = expectMixProducts(input.products);
-  const { country, loadVolume } = input;
+  const { country } = input;
   if (country !== undefined && country !== "UK") fail("type", "country", country, '"UK", or none');
-  const { findings, notChecked } = objectionsOf(products, loadVolume, country);
+  const { findings, notChecked } = objectionsOf(products, country);
   const stands = findings.some(({ severity }) => severity !== "note");
   return {
     type: "mix-objections",

@@ -57,8 +57,13 @@ export const mixRuleSources = {
     publisher: "WeedSmart, Australia",
     where: "ammonium sulfate paragraph",
   },
-  "mix/iron-and-amine": "a turf extension text that was read; its title was not recorded",
-  "mix/dissolved-solids": "a turf extension text that was read; its title was not recorded",
+  "mix/iron-and-amine": {
+    title: "Iron source in 2,4-D tank-mixtures influences weed control",
+    publisher: "ASA-CSSA-SSSA annual meeting",
+    year: 2016,
+    where: "abstract 101672",
+    url: "https://scisoc.confex.com/scisoc/2016am/webprogram/Paper101672.html",
+  },
   "mix/film-hindered": {
     title: "Guide to Crop Protection, general rules for mixing, relayed by the Canola Council of Canada",
     publisher: "Manitoba Agriculture",
@@ -86,6 +91,3 @@ export const mixRuleSources = {
 
 /** The most partners that a published guide advises. */
 export const mostPartners = 3;
-
-/** The most dissolved solids that a published guide advises, in oz/gal of spray. */
-export const mostDissolvedSolids = 1;

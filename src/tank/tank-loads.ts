@@ -126,6 +126,7 @@ export const tankLoads = <A extends NeutralSubstance>(input: {
     refill: tank - dead,
     split,
     size,
+    unit: capacity.unit,
   });
   const count = volumes.length;
   const each = inUnitOf(areaPerTank({ capacity, sprayRate }), area);

@@ -18,7 +18,7 @@ export const mowingChecks: readonly PublishedCheck[] = [
     },
     reached: "read",
     given: "cut at 3 in",
-    answers: [{ of: "in", printed: 4.5, to: 0.5 }],
+    answers: [{ of: "in", printed: 4.5, to: 0.1 }],
     compute: () => [mowAt(3)],
   },
   {
@@ -33,8 +33,8 @@ export const mowingChecks: readonly PublishedCheck[] = [
     reached: "read",
     given: "cut at 1 1/2 in and at 3 in: growth; and the height to mow at for 1 1/2 in",
     answers: [
-      { of: "in", printed: 0.75, to: 0.25 },
-      { of: "in", printed: 1.5, to: 0.5 },
+      { of: "in", printed: 0.75, to: 0.01 },
+      { of: "in", printed: 1.5, to: 0.1 },
       { of: "in, printed as just over 2", printed: 2, to: 1, printing: "cut" },
     ],
     compute: () => [growth(1.5), growth(3), mowAt(1.5)],

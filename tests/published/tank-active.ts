@@ -23,7 +23,8 @@ const pints = (percent: number, strength: number): number => {
 };
 
 const wanted = [0.5, 1, 3, 5] as const;
-const eighths = 1 / 8;
+/** Fractions are printed exactly; a thousandth is for thirds. */
+const exactly = 0.001;
 const strengths = {
   "1.5 EC, qt": [4 / 3, 8 / 3, 8, 40 / 3],
   "2 EC, qt": [1, 2, 6, 10],
@@ -38,21 +39,21 @@ const powders = {
 } as const;
 const rows = (table: Readonly<Record<string, readonly number[]>>): Answer[] =>
   Object.entries(table).flatMap(([of, printed]) =>
-    printed.map((figure, i): Answer => ({ of: `${of}, for ${wanted[i]} lb`, printed: figure, to: eighths })),
+    printed.map((figure, i): Answer => ({ of: `${of}, for ${wanted[i]} lb`, printed: figure, to: exactly })),
   );
 const sixEc: readonly Answer[] = [
-  { of: "6 EC, qt, for 0.5 lb", printed: 1 / 3, to: eighths },
-  { of: "6 EC, qt, for 1 lb", printed: 2 / 3, to: eighths },
+  { of: "6 EC, qt, for 0.5 lb", printed: 1 / 3, to: exactly },
+  { of: "6 EC, qt, for 1 lb", printed: 2 / 3, to: exactly },
   {
     of: "6 EC, qt, for 3 lb",
     printed: 1.5,
-    to: eighths,
+    to: exactly,
     wrong: { right: 2, why: "copied from the row of 8 EC" },
   },
   {
     of: "6 EC, qt, for 5 lb",
     printed: 2.5,
-    to: eighths,
+    to: exactly,
     wrong: { right: 10 / 3, why: "copied from the row of 8 EC" },
   },
 ];
@@ -105,7 +106,6 @@ export const tankActiveChecks: readonly PublishedCheck[] = [
       ...wanted.map((pounds) => quarts(pounds, 6)),
       ...[15, 25, 40, 5].flatMap((percent) => wanted.map((pounds) => powder(pounds, percent))),
     ],
-    note: "The table is printed in fractions down to an eighth.",
   },
   {
     entry: "mix-080",
@@ -123,7 +123,7 @@ export const tankActiveChecks: readonly PublishedCheck[] = [
         (figure, i): Answer => ({
           of: `pt of ${strength} lb/gal for ${percents[i]} %`,
           printed: figure,
-          to: eighths,
+          to: exactly,
         }),
       ),
     ),

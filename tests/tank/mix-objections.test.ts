@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { quantity, RatewrightError } from "../../src/quantity/index.js";
+import { RatewrightError } from "../../src/quantity/index.js";
 import {
   type Formulation,
   formulations,
@@ -83,22 +83,6 @@ describe("mixObjections", () => {
       "mix/label-refuses warning",
     ]);
     expect(codes([one, { id: "three", formulation: "SL" }])).toEqual([]);
-  });
-
-  test("dissolved solids per gallon of the load", () => {
-    const feed = (ounces: number): MixProduct => ({
-      id: "urea",
-      formulation: "dry fertilizer",
-      amount: quantity(ounces, "oz", "product:urea"),
-      contains: [],
-    });
-    const loadVolume = quantity(10, "gal", "spray");
-    expect(codes([feed(10)], { loadVolume })).toEqual([]);
-    expect(codes([feed(10.1)], { loadVolume })).toEqual(["mix/dissolved-solids caution"]);
-    expect(mixObjections({ products: [feed(50)] }).notChecked.join()).toContain("amounts and the volume");
-    expect(codes([{ ...feed(1), amount: quantity(5, "kg", "product:urea") }], { loadVolume })).toHaveLength(
-      1,
-    );
   });
 
   test("more than three partners; adjuvants and conditioners are none", () => {
