@@ -1,4 +1,4 @@
-import { fail } from "../quantity/index.js";
+import { expectRecord, fail } from "../quantity/index.js";
 import { checkedThresholds } from "./degree-day-model.js";
 import {
   cappedAverageHeat,
@@ -227,6 +227,7 @@ export const runningDegreeDaysC = (input: {
   readonly nextMinC?: number;
   readonly outCDays?: Float64Array;
 }): Float64Array => {
+  expectRecord(input, "input");
   const { method, maxC, minC, baseC, upperC, cutoff, nextMinC, outCDays } = input;
   checkArrays({ maxC, minC, ...(outCDays === undefined ? {} : { outCDays }) }, maxC?.length);
   if (!Number.isFinite(baseC)) fail("not-finite", "baseC", baseC, "a finite number");

@@ -1,5 +1,5 @@
 import { type CivilDate, civilDate, compareDates, type DailyTemperatures } from "../calendar/index.js";
-import { fail, type Quantity } from "../quantity/index.js";
+import { expectRecord, fail, type Quantity } from "../quantity/index.js";
 import {
   checkedFrom,
   checkedSeries,
@@ -73,6 +73,7 @@ export const accumulatedDegreeDays = <Id extends string>(input: {
   readonly to: CivilDate;
   readonly missing?: MissingDays;
 }): AccumulatedDegreeDays<Id> => {
+  expectRecord(input, "input");
   const model = checkedModel(input.model, "model");
   const series = checkedSeries(input.series, model);
   const from = checkedFrom(input.from, model);

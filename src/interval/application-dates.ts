@@ -1,5 +1,5 @@
 import { addDays, type CivilDate, civilDate } from "../calendar/index.js";
-import { expectNumber, fail } from "../quantity/index.js";
+import { expectNumber, expectRecord, fail } from "../quantity/index.js";
 
 /**
  * The dates of applications that follow one another at an interval of days: `n` applications have
@@ -22,6 +22,7 @@ export const applicationDates = (input: {
   readonly intervalDays: number;
   readonly count: number;
 }): CivilDate[] => {
+  expectRecord(input, "input");
   const first = civilDate(input.first, "first");
   const days = expectNumber(input.intervalDays, "intervalDays", { min: 1 });
   const count = expectNumber(input.count, "count", { min: 1, max: 366 });

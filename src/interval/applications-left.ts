@@ -1,5 +1,5 @@
 import { exceeds, wholeUnitsFor } from "../numeric/index.js";
-import { expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { expectQuantity, expectRecord, fail, type Quantity } from "../quantity/index.js";
 
 /** How often a rate still fits under a stated maximum. */
 export interface ApplicationsLeft<D extends string, S extends string> {
@@ -35,6 +35,7 @@ export const applicationsLeft = <D extends string, S extends string>(input: {
   readonly used?: Quantity<NoInfer<D>, NoInfer<S>>;
   readonly rate: Quantity<NoInfer<D>, NoInfer<S>>;
 }): ApplicationsLeft<D, S> => {
+  expectRecord(input, "input");
   const { dimension, of } = input.maximum ?? {};
   if (
     dimension !== "mass/area" &&
@@ -89,6 +90,7 @@ export const fewestApplications = <S extends string>(input: {
   readonly total: Quantity<"mass/area", S>;
   readonly perApplication: Quantity<"mass/area", NoInfer<S>>;
 }): number => {
+  expectRecord(input, "input");
   const dimension = "mass/area";
   const total = expectQuantity(input.total, { dimension, bound: "non-negative" }, "total");
   const each = expectQuantity(

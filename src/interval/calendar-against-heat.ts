@@ -1,6 +1,6 @@
 import { addDays, type CivilDate, civilDate, daysBetween } from "../calendar/index.js";
 import { exceeds } from "../numeric/index.js";
-import { expectNumber, expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { expectNumber, expectQuantity, expectRecord, fail, type Quantity } from "../quantity/index.js";
 import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "./degree-day-model.js";
 import { heatOf } from "./degree-days.js";
 import { type HeatSources, heatChain, horizon, reachAlong } from "./heat-chain.js";
@@ -54,6 +54,7 @@ export const calendarAgainstHeat = <Id extends string>(
     readonly interval: Quantity<"degree-days", DegreeDaysOf<NoInfer<Id>>>;
   },
 ): CalendarAgainstHeat<Id>[] => {
+  expectRecord(input, "input");
   const model = checkedModel(input.model, "model");
   const expected = { dimension: "degree-days", of: `degree-days:${model.id}`, bound: "positive" } as const;
   const asked = expectQuantity(input.interval, expected, "interval");

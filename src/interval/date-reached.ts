@@ -7,7 +7,7 @@ import {
   seriesEnd,
 } from "../calendar/index.js";
 import { exceeds } from "../numeric/index.js";
-import { expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { expectQuantity, expectRecord, fail, type Quantity } from "../quantity/index.js";
 import { checkedFrom, checkedSeries, daysOfHeat, type MissingDays, refuseMissing } from "./days-of-heat.js";
 import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "./degree-day-model.js";
 import { heatOf, ruleOn } from "./degree-days.js";
@@ -77,6 +77,7 @@ export const dateReached = <Id extends string>(input: {
   readonly fromDay?: "counted" | "not counted";
   readonly missing?: MissingDays;
 }): DateReached<Id> => {
+  expectRecord(input, "input");
   const model = checkedModel(input.model, "model");
   const series = checkedSeries(input.series, model);
   const from = checkedFrom(input.from, model);

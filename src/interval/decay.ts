@@ -1,4 +1,11 @@
-import { expectNumber, expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import {
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantity,
+} from "../quantity/index.js";
 
 type Time = Quantity<"time", "none">;
 
@@ -25,13 +32,15 @@ const timeIn = (input: unknown, path: string, bound: "positive" | "non-negative"
 export const fractionRemaining = (input: {
   readonly halfLife: Time;
   readonly elapsed: Time;
-}): Quantity<"1", "none"> =>
-  quantity(
+}): Quantity<"1", "none"> => {
+  expectRecord(input, "input");
+  return quantity(
     100 *
       0.5 **
         (timeIn(input.elapsed, "elapsed", "non-negative") / timeIn(input.halfLife, "halfLife", "positive")),
     "%",
   );
+};
 
 /**
  * The time after which a share of a residue is left, `t = h log2(1 / f)`.
@@ -51,6 +60,7 @@ export const timeUntilRemaining = (input: {
   readonly halfLife: Time;
   readonly remaining: Quantity<"1", "none">;
 }): Time => {
+  expectRecord(input, "input");
   const halfLife = timeIn(input.halfLife, "halfLife", "positive");
   const remaining = expectQuantity(
     input.remaining,
@@ -98,6 +108,7 @@ export const repeatedDose = <D extends "mass/area" | "mass" | "volume/area", S e
   readonly halfLife: Time;
   readonly count: number;
 }): RepeatedDose<D, S> => {
+  expectRecord(input, "input");
   const dimension = input.dose?.dimension;
   if (dimension !== "mass/area" && dimension !== "mass" && dimension !== "volume/area") {
     fail("unit/mismatch", "dose", input.dose, "a mass, or a mass or volume per area");
@@ -147,6 +158,7 @@ export const halfLifeAt = (input: {
   readonly stated: readonly [HalfLifeAtTemperature, HalfLifeAtTemperature];
   readonly temperature: Quantity<"temperature", "none">;
 }): Time => {
+  expectRecord(input, "input");
   if (!Array.isArray(input.stated) || input.stated.length !== 2) {
     fail("type", "stated", input.stated, "two half-lives, each at its temperature");
   }

@@ -1,6 +1,7 @@
 import {
   expectNumber,
   expectQuantity,
+  expectRecord,
   fail,
   type Quantity,
   quantity,
@@ -92,6 +93,7 @@ export const degreeDays = <Id extends string>(input: {
   readonly nextMin?: Quantity<"temperature", "none">;
   readonly model: DegreeDayModel<Id>;
 }): Quantity<"degree-days", DegreeDaysOf<Id>> => {
+  expectRecord(input, "input");
   const temperature = { dimension: "temperature", of: "none" } as const;
   const max = expectQuantity(input.max, temperature, "max");
   const min = expectQuantity(input.min, temperature, "min");
@@ -132,6 +134,7 @@ export const degreeDayAmount = <Id extends string>(input: {
   readonly unit: "°C d" | "°F d";
   readonly model: DegreeDayModel<Id>;
 }): Quantity<"degree-days", DegreeDaysOf<Id>> => {
+  expectRecord(input, "input");
   const value = expectNumber(input.value, "value", { min: 0 });
   if (input.unit !== "°C d" && input.unit !== "°F d")
     fail("unit/unknown", "unit", input.unit, "°C d or °F d");

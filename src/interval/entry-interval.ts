@@ -1,5 +1,12 @@
 import { addHours, type Instant, instant } from "../calendar/index.js";
-import { expectNumber, expectQuantity, type FactSource, fail, type Quantity } from "../quantity/index.js";
+import {
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  type FactSource,
+  fail,
+  type Quantity,
+} from "../quantity/index.js";
 
 /** An acute toxicity category, I to IV as a number. */
 export type ToxicityCategory = 1 | 2 | 3 | 4;
@@ -124,6 +131,7 @@ export const entryInterval = (input: {
   readonly products: readonly EntryStatement[];
   readonly posting?: { readonly hours: number; readonly source: FactSource };
 }): EntryInterval => {
+  expectRecord(input, "input");
   const end = instant(input.end, "end");
   if (!Array.isArray(input.products)) return fail("type", "products", input.products, "a list of products");
   if (input.products.length === 0) fail("missing", "products", "an empty list", "at least one product");
@@ -193,6 +201,7 @@ export const earlyEntryObjections = (input: {
   readonly minutesInDay: number;
   readonly handLabour: boolean;
 }): readonly string[] => {
+  expectRecord(input, "input");
   const hours = expectNumber(input.hoursSinceEnd, "hoursSinceEnd", { min: 0 });
   const minutes = expectNumber(input.minutesInDay, "minutesInDay", { min: 0, max: 1440 });
   if (typeof input.handLabour !== "boolean") fail("type", "handLabour", input.handLabour, "true or false");

@@ -1,5 +1,5 @@
 import { addDays, type CivilDate, civilDate, compareDates } from "../calendar/index.js";
-import { checks, type FactSource, fail } from "../quantity/index.js";
+import { checks, expectRecord, type FactSource, fail } from "../quantity/index.js";
 
 /** What happens on a turf that another thing has to keep its distance from. */
 export type TurfEvent = "spray" | "seeding" | "sprigging" | "sodding" | "emergence" | "mowing" | "harvest";
@@ -69,6 +69,7 @@ export const earliestByGaps = (input: {
   }[];
   readonly next: TurfEvent;
 }): GapDate => {
+  expectRecord(input, "input");
   const { next } = input;
   if (!events.includes(next)) fail("type", "next", next, "a turf event", { choices: events });
   if (!Array.isArray(input.rules)) return fail("type", "rules", input.rules, "a list of rules");

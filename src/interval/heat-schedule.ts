@@ -1,6 +1,13 @@
 import { type CivilDate, civilDate, compareDates } from "../calendar/index.js";
 import { exceeds } from "../numeric/index.js";
-import { expectNumber, expectQuantity, fail, type Quantity, RatewrightError } from "../quantity/index.js";
+import {
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  RatewrightError,
+} from "../quantity/index.js";
 import { checkedFrom } from "./days-of-heat.js";
 import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "./degree-day-model.js";
 import { heatOf } from "./degree-days.js";
@@ -79,6 +86,7 @@ export const heatSchedule = <Id extends string>(
     readonly count?: number;
   },
 ): HeatSchedule<Id> => {
+  expectRecord(input, "input");
   const model = checkedModel(input.model, "model");
   const first = checkedFrom(civilDate(input.from, "from"), model);
   const expected = { dimension: "degree-days", of: `degree-days:${model.id}`, bound: "positive" } as const;

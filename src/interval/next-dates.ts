@@ -7,7 +7,7 @@ import {
   firstDateWithin,
   isWithinWindow,
 } from "../calendar/index.js";
-import { fail, type Quantity, type QuantityJson, RatewrightError } from "../quantity/index.js";
+import { expectRecord, fail, type Quantity, type QuantityJson, RatewrightError } from "../quantity/index.js";
 import { type Applied, type AppliedInput, readApplied } from "./applied.js";
 import { type AvoidedDays, checkedAvoided, spanAround, whyAvoided } from "./closed-time.js";
 import type { IntervalRemark } from "./interval-remark.js";
@@ -93,6 +93,7 @@ export const nextDates = (input: {
   readonly area?: string;
   readonly avoid?: AvoidedDays;
 }): NextDates => {
+  expectRecord(input, "input");
   const { rule } = input;
   if (rule?.type !== "interval-rule") fail("type", "rule", rule, "an interval rule");
   const problems = ruleProblems(rule, "rule");

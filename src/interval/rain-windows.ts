@@ -9,7 +9,14 @@ import {
   instant,
   seriesDay,
 } from "../calendar/index.js";
-import { expectNumber, expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import {
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantity,
+} from "../quantity/index.js";
 
 /**
  * Until when rain would wash a spray off: the end of the application and the hours that its label states.
@@ -29,6 +36,7 @@ export const rainfastFrom = (input: {
   readonly end: Instant;
   readonly label: Quantity<"time", "none">;
 }): Instant => {
+  expectRecord(input, "input");
   const wanted = { dimension: "time", of: "none", bound: "non-negative" } as const;
   return addHours(instant(input.end, "end"), expectQuantity(input.label, wanted, "label").in("h"));
 };
@@ -74,6 +82,7 @@ export const wateringInState = (input: {
   readonly withinDays: number;
   readonly rain: DailySeries;
 }): WateringInState => {
+  expectRecord(input, "input");
   const applied = civilDate(input.applied, "applied");
   const wanted = { dimension: "length", of: "none", bound: "positive" } as const;
   const depth = expectQuantity(input.depth, wanted, "depth");

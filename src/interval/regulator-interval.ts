@@ -1,5 +1,5 @@
 import type { TemperatureSensor } from "../calendar/index.js";
-import { expectNumber, fail, type Quantity } from "../quantity/index.js";
+import { expectNumber, expectRecord, fail, type Quantity } from "../quantity/index.js";
 import {
   type BaseTemperature,
   type DegreeDayModel,
@@ -129,6 +129,7 @@ export const meetsReboundCondition = (input: {
   readonly tenDayMean: number;
   readonly rule?: { readonly interval: number; readonly perDay: number };
 }): boolean => {
+  expectRecord(input, "input");
   const { interval, perDay } = input.rule ?? { interval: 350, perDay: 21 };
   const since = expectNumber(input.sinceApplication, "sinceApplication", { min: 0 });
   const mean = expectNumber(input.tenDayMean, "tenDayMean");

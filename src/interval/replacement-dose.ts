@@ -1,4 +1,4 @@
-import { expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { expectQuantity, expectRecord, fail, type Quantity } from "../quantity/index.js";
 
 /**
  * The dose that brings a growth regulator back to its full amount, `R = F - F 0.5^(G / H)`: what has
@@ -33,6 +33,7 @@ export const replacementDose = <
   readonly elapsed: Quantity<"degree-days", M>;
   readonly halfLife: Quantity<"degree-days", NoInfer<M>>;
 }): Quantity<D, S> => {
+  expectRecord(input, "input");
   const dimension = input.full?.dimension;
   if (dimension !== "mass/area" && dimension !== "volume/area") {
     fail("unit/mismatch", "full", input.full, "a mass or volume per area");

@@ -1,6 +1,6 @@
 import { addDays, type CivilDate, civilDate, type DateSpan } from "../calendar/index.js";
 import { exceeds } from "../numeric/index.js";
-import { expectNumber, expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { expectNumber, expectQuantity, expectRecord, fail, type Quantity } from "../quantity/index.js";
 
 /** When the second part of a split application may follow, and how large it is at most. */
 export interface SplitApplication<S extends string> {
@@ -44,6 +44,7 @@ export const splitApplication = <S extends string>(input: {
   readonly maximum: Quantity<"mass/area", NoInfer<S>>;
   readonly afterDays: { readonly min: number; readonly max: number };
 }): SplitApplication<S> => {
+  expectRecord(input, "input");
   const first = civilDate(input.first, "first");
   const amount = expectQuantity(input.amount, { dimension: "mass/area", bound: "positive" }, "amount");
   const wanted = { dimension: "mass/area", of: amount.of, bound: "positive" } as const;

@@ -1,5 +1,5 @@
 import { compareInstants, type Instant, instant } from "../calendar/index.js";
-import { checks, fail } from "../quantity/index.js";
+import { checks, expectRecord, fail } from "../quantity/index.js";
 import { type HourlyWeather, hourlyWeather, hoursOf } from "./hourly-weather.js";
 import { type SprayHour, sprayHour } from "./spray-hour.js";
 import { boundedFigures, checkedRules, type SprayRules, type SunTimes } from "./spray-rules.js";
@@ -55,6 +55,7 @@ export const sprayWindow = (input: {
   readonly rules: readonly SprayRules[];
   readonly sun?: readonly SunTimes[];
 }): SprayWindow => {
+  expectRecord(input, "input");
   if (input.weather?.type !== "hourly-weather") fail("type", "weather", input.weather, "an hourly record");
   const door = checks();
   const weather = door.run(() => hourlyWeather(input.weather), "weather") ?? input.weather;

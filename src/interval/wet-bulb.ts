@@ -1,4 +1,4 @@
-import { expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import { expectQuantity, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
 
 /** A computed temperature with the band in which the true one lies, by the stated error of the formula. */
 export interface WetBulb {
@@ -51,6 +51,7 @@ const state = ({ temperature, humidity }: AirState): { t: number; rh: number } =
  * ```
  */
 export const wetBulb = (input: AirState): WetBulb => {
+  expectRecord(input, "input");
   const { t, rh } = state(input);
   const tw =
     t * Math.atan(0.151977 * Math.sqrt(rh + 8.313659)) +
@@ -78,6 +79,7 @@ export const wetBulb = (input: AirState): WetBulb => {
  * ```
  */
 export const deltaT = (input: AirState): DeltaT => {
+  expectRecord(input, "input");
   const { value, low, high } = wetBulb(input);
   const dry = input.temperature.in("°C");
   const apart = (wet: Quantity<"temperature", "none">): number => dry - wet.in("°C");

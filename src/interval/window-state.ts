@@ -1,6 +1,13 @@
 import { type CivilDate, type DailySeries, dateRange, seriesDay, seriesEnd } from "../calendar/index.js";
 import { exceeds } from "../numeric/index.js";
-import { expectNumber, expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import {
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantityOf,
+} from "../quantity/index.js";
 
 /**
  * Where a total of degree-days stands to a window, both ends included: `"before"`, `"within"` or
@@ -27,6 +34,7 @@ export const heatWindowState = <M extends string>(input: {
   readonly from: Quantity<"degree-days", NoInfer<M>>;
   readonly to?: Quantity<"degree-days", NoInfer<M>>;
 }): "before" | "within" | "after" => {
+  expectRecord(input, "input");
   const total = expectQuantity(input.total, { dimension: "degree-days" }, "total");
   const wanted = { dimension: "degree-days", of: total.of } as const;
   const from = expectQuantity(input.from, { ...wanted, bound: "non-negative" }, "from").in("°C d");
@@ -61,6 +69,7 @@ export const firstRun = (input: {
   readonly threshold: Quantity<"temperature", "none">;
   readonly days: number;
 }): CivilDate | null => {
+  expectRecord(input, "input");
   const { series } = input;
   if (series?.type !== "daily-series") return fail("type", "series", series, "a daily series");
   const wanted = { dimension: "temperature", of: "none" } as const;

@@ -1,4 +1,4 @@
-import { expectNumber, fail } from "../quantity/index.js";
+import { expectNumber, expectRecord, fail } from "../quantity/index.js";
 import { expectNumbers, type Numbers } from "./numbers.js";
 
 /**
@@ -26,6 +26,7 @@ export const interpolate = (input: {
   readonly x: number;
   readonly outside?: "refuse" | "hold";
 }): number => {
+  expectRecord(input, "input");
   const xs = expectNumbers(input.xs, "xs", 1);
   const ys = expectNumbers(input.ys, "ys", 1);
   const x = expectNumber(input.x, "x");

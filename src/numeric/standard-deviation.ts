@@ -1,4 +1,4 @@
-import { fail } from "../quantity/index.js";
+import { expectRecord, fail } from "../quantity/index.js";
 import { compensatedSum } from "./accurate-sum.js";
 import { mean } from "./mean.js";
 import { expectNumbers, finite, type Numbers } from "./numbers.js";
@@ -25,7 +25,8 @@ export type Divisor = "n" | "n-1";
  * standardDeviation([2, 4], { divisor: "n" }); // => 1
  * ```
  */
-export const standardDeviation = (values: Numbers, { divisor }: { readonly divisor: Divisor }): number => {
+export const standardDeviation = (values: Numbers, options: { readonly divisor: Divisor }): number => {
+  const divisor: unknown = expectRecord(options, "options").divisor;
   if (divisor !== "n" && divisor !== "n-1") fail("type", "divisor", divisor, 'the choice "n" or "n-1"');
   const list = expectNumbers(values, "values", divisor === "n" ? 1 : 2);
   const n = list.length;

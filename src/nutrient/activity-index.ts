@@ -1,6 +1,7 @@
 import {
   type Citation,
   expectQuantity,
+  expectRecord,
   type Finding,
   fail,
   type Quantity,
@@ -56,6 +57,7 @@ export const activityIndex = <S extends string>(input: {
   readonly coldInsoluble: Quantity<"mass/mass", S>;
   readonly hotInsoluble: Quantity<"mass/mass", NoInfer<S>>;
 }): ActivityIndex => {
+  expectRecord(input, "input");
   const cold = expectQuantity(
     input.coldInsoluble,
     { dimension: "mass/mass", bound: "positive" },

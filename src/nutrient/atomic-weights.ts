@@ -1,3 +1,4 @@
+import { expectRecord } from "../quantity/index.js";
 import { nutrientWeights } from "./nutrient-weights.js";
 
 /**
@@ -26,6 +27,7 @@ export type Element = keyof typeof atomicWeights;
  * ```
  */
 export const formulaWeight = (formula: Readonly<Partial<Record<Element, number>>>): number => {
+  expectRecord(formula, "formula");
   let weight = 0;
   for (const [element, count] of Object.entries(formula)) weight += atomicWeights[element as Element] * count;
   return weight;

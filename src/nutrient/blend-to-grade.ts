@@ -1,4 +1,4 @@
-import { checks, expectQuantity, fail, Quantity } from "../quantity/index.js";
+import { checks, expectQuantity, expectRecord, fail, Quantity } from "../quantity/index.js";
 import { type Analysis, analysis, type Nutrient, percentOf } from "./analysis.js";
 import type { Fertilizer } from "./fertilizer.js";
 import { checkMaterials } from "./materials.js";
@@ -64,6 +64,7 @@ export const blendToGrade = (input: {
   readonly grade: string | Analysis;
   readonly materials: readonly Fertilizer[];
 }): Blend => {
+  expectRecord(input, "input");
   const door = checks();
   const batch = door.run(() =>
     expectQuantity(input.batch, { dimension: "mass", of: "none", bound: "positive" }, "batch"),

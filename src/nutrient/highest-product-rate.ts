@@ -1,5 +1,5 @@
 import { exceeds } from "../numeric/index.js";
-import { expectQuantity, type FactSource, Quantity } from "../quantity/index.js";
+import { expectQuantity, expectRecord, type FactSource, Quantity } from "../quantity/index.js";
 import { type Nutrient, percentOf } from "./analysis.js";
 import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
@@ -84,6 +84,7 @@ export const highestProductRate = <Id extends string>(input: {
   readonly caps: readonly RateCap[];
   readonly leastSlowShare?: Quantity<"mass/mass", "N:slow/N">;
 }): HighestProductRate<Id> => {
+  expectRecord(input, "input");
   const product = expectFertilizer(input.product, "product");
   const caps = readCaps(input.caps, "caps");
   const least =
@@ -190,6 +191,7 @@ export const slowShareNeeded = (input: {
   readonly total: Quantity<"mass/area", "N">;
   readonly solubleCap: Quantity<"mass/area", "N:soluble">;
 }): Quantity<"mass/mass", "N:slow/N"> => {
+  expectRecord(input, "input");
   const total = expectQuantity(input.total, { dimension: "mass/area", of: "N", bound: "positive" }, "total");
   const cap = expectQuantity(
     input.solubleCap,

@@ -56,7 +56,7 @@ export const oxideOf = <D extends NutrientDimension, S extends keyof Oxides>(
   amount: Quantity<D, S>,
 ): Quantity<D, Oxides[S]> => {
   const oxide =
-    oxides[amount.of] ?? fail("substance/mismatch", "amount", amount, "an amount of P, K, Ca, Mg or Si");
+    oxides[amount?.of] ?? fail("substance/mismatch", "amount", amount, "an amount of P, K, Ca, Mg or Si");
   return inForm(amount as unknown as Quantity<D, string>, oxide as never) as unknown as Quantity<
     D,
     Oxides[S]
@@ -78,7 +78,7 @@ export const elementOf = <D extends NutrientDimension, S extends keyof Elements>
   amount: Quantity<D, S>,
 ): Quantity<D, Elements[S]> => {
   const element =
-    elements[amount.of] ??
+    elements[amount?.of] ??
     fail("substance/mismatch", "amount", amount, "an amount of P2O5, K2O, CaO, MgO or SiO2");
   return inForm(amount as unknown as Quantity<D, string>, element as never) as unknown as Quantity<
     D,

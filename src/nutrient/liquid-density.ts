@@ -1,5 +1,12 @@
 import { interpolate } from "../numeric/index.js";
-import { expectQuantity, type Finding, fail, type Quantity, quantity } from "../quantity/index.js";
+import {
+  expectQuantity,
+  expectRecord,
+  type Finding,
+  fail,
+  type Quantity,
+  quantity,
+} from "../quantity/index.js";
 import { type LiquidMaterial, type LiquidMaterialId, liquidMaterials } from "./liquid-materials.js";
 
 const materialOf = (name: LiquidMaterialId): LiquidMaterial =>
@@ -79,6 +86,7 @@ export const densityAt = (input: {
   readonly slopePerFahrenheit: Quantity<"mass/volume", "none">;
   readonly temperature: Quantity<"temperature", "none">;
 }): Quantity<"mass/volume", "none"> => {
+  expectRecord(input, "input");
   const density = expectQuantity(
     input.density,
     { dimension: "mass/volume", of: "none", bound: "positive" },

@@ -1,4 +1,4 @@
-import { checks, expectAmount, expectQuantity, fail, Quantity } from "../quantity/index.js";
+import { checks, expectAmount, expectQuantity, expectRecord, fail, Quantity } from "../quantity/index.js";
 import { type Analysis, analysis, isNutrient, type Nutrient, percentOf } from "./analysis.js";
 import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
@@ -134,6 +134,7 @@ export const weightOfLiquid = <D extends "volume" | "volume/area", Id extends st
   amount: Quantity<D, `product:${Id}`>,
   product: Fertilizer<Id>,
 ): Quantity<D extends "volume" ? "mass" : "mass/area", `product:${Id}`> => {
+  expectFertilizer(product, "product");
   const given = expectAmount(
     amount,
     { dimensions: ["volume", "volume/area"], of: `product:${product.id}`, bound: "non-negative" },
@@ -166,6 +167,7 @@ export const volumeOfLiquid = <D extends "mass" | "mass/area", Id extends string
   amount: Quantity<D, `product:${Id}`>,
   product: Fertilizer<Id>,
 ): Quantity<D extends "mass" ? "volume" : "volume/area", `product:${Id}`> => {
+  expectFertilizer(product, "product");
   const given = expectAmount(
     amount,
     { dimensions: ["mass", "mass/area"], of: `product:${product.id}`, bound: "non-negative" },
@@ -207,6 +209,7 @@ export const analysisByWeight = (input: {
   readonly perVolume: NutrientsPerVolume;
   readonly density: Quantity<"mass/volume", "none">;
 }): Analysis => {
+  expectRecord(input, "input");
   const door = checks();
   const density = door.run(() =>
     expectQuantity(input.density, { dimension: "mass/volume", of: "none", bound: "positive" }, "density"),

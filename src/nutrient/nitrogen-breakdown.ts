@@ -2,6 +2,7 @@ import {
   type Citation,
   checks,
   expectQuantity,
+  expectRecord,
   type Finding,
   fail,
   type Quantity,
@@ -179,6 +180,7 @@ export const productNitrogen = (product: {
   readonly nitrogen?: NitrogenGuarantee;
   readonly slowNitrogen?: Quantity<"mass/mass", "N:slow/product">;
 }): NitrogenBreakdown => {
+  expectRecord(product, "product");
   const total = percentOf(product.analysis, "N");
   if (product.nitrogen !== undefined || product.slowNitrogen === undefined) {
     return nitrogenBreakdown(product.nitrogen, total, "product.nitrogen");

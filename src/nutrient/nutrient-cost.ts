@@ -1,4 +1,4 @@
-import { expectAmount, expectQuantity, fail, Quantity, quantityOf } from "../quantity/index.js";
+import { expectAmount, expectQuantity, expectRecord, fail, Quantity, quantityOf } from "../quantity/index.js";
 import { isNutrient, type Nutrient, percentOf } from "./analysis.js";
 import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
@@ -81,6 +81,7 @@ export const nutrientCost = <const C extends string, S extends Nutrient>(input: 
   readonly nutrient: S;
   readonly worth?: NutrientWorth<NoInfer<C>>;
 }): Quantity<`money:${C}/mass`, `none/${S}`> => {
+  expectRecord(input, "input");
   const { nutrient } = input;
   const product = expectFertilizer(input.product, "product");
   if (!isNutrient(nutrient)) fail("type", "nutrient", nutrient, "a nutrient, such as N or P2O5");
@@ -139,6 +140,7 @@ export const costPerArea = <const C extends string, Id extends string>(input: {
   readonly rate: Quantity<"mass/area", `product:${Id}`> | Quantity<"volume/area", `product:${Id}`>;
   readonly price: ProductPrice<C>;
 }): Quantity<`money:${C}/area`, "none"> => {
+  expectRecord(input, "input");
   const product = expectFertilizer(input.product, "product");
   const rate = expectAmount(
     input.rate,
@@ -217,6 +219,7 @@ export const cheapestSource = <const C extends string>(input: {
   readonly target: RateTarget;
   readonly sources: readonly PricedProduct<C>[];
 }): CheapestSource<C> => {
+  expectRecord(input, "input");
   const target = expectTarget(input.target, "target");
   if (!Array.isArray(input.sources) || input.sources.length === 0) {
     return fail("missing", "sources", input.sources, "at least one { product, price }");

@@ -1,5 +1,6 @@
 import { expectAmount, type Quantity, quantityOf } from "../quantity/index.js";
 import { type Nutrient, percentOf } from "./analysis.js";
+import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
 import { productNitrogen } from "./nitrogen-breakdown.js";
 import { elementShareForms } from "./supplied-forms.js";
@@ -46,6 +47,7 @@ export const nutrientsSupplied = <D extends "mass" | "mass/area", Id extends str
   amount: Quantity<D, `product:${Id}`>,
   product: Fertilizer<Id>,
 ): NutrientsSupplied<D> => {
+  expectFertilizer(product, "product");
   const given = expectAmount(
     amount,
     { dimensions: ["mass", "mass/area"], of: `product:${product.id}`, bound: "non-negative" },

@@ -1,5 +1,12 @@
 import { wholeUnitsFor } from "../numeric/index.js";
-import { expectAmount, expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import {
+  expectAmount,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantityOf,
+} from "../quantity/index.js";
 import type { Fertilizer } from "./fertilizer.js";
 
 /** What {@link packagesFor} needs to know of a product: any record with an id and a package will do. */
@@ -44,6 +51,7 @@ export const packagesFor = <D extends "mass" | "volume", Id extends string>(
   need: Quantity<D, `product:${Id}`>,
   product: Packaged<Id>,
 ): Packages<D, Id> => {
+  expectRecord(product, "product");
   const held = packageSize(product);
   const of = `product:${product.id}`;
   const wanted = expectQuantity(need, { dimension: held.dimension, of, bound: "non-negative" }, "need");
@@ -112,6 +120,7 @@ export const packageCoverage = <Id extends string>(
   product: Packaged<Id>,
   rate: Quantity<"mass/area", `product:${Id}`> | Quantity<"volume/area", `product:${Id}`>,
 ): Quantity<"area", "none"> => {
+  expectRecord(product, "product");
   const held = packageSize(product);
   return areaCovered(
     quantityOf(held.value, held.unit, `product:${product.id}`, "product.package") as never,

@@ -1,4 +1,12 @@
-import { checks, expectNumber, expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import {
+  checks,
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantityOf,
+} from "../quantity/index.js";
 import { atomicWeights, formulaWeight } from "./atomic-weights.js";
 
 /**
@@ -182,8 +190,9 @@ export const potentialAcidity = (input: {
  */
 export const acidityPerNitrogen = (
   acidity: Quantity<"mass/mass", "CaCO3 equivalent/product">,
-  { nitrogenPercent }: { readonly nitrogenPercent: number },
+  options: { readonly nitrogenPercent: number },
 ): Quantity<"mass/mass", "CaCO3 equivalent/N"> => {
+  const { nitrogenPercent } = expectRecord(options, "options");
   const stated = expectQuantity(
     acidity,
     { dimension: "mass/mass", of: "CaCO3 equivalent/product" },

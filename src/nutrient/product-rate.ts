@@ -39,7 +39,7 @@ export const productRate = <S extends Nutrient, Id extends string>(
   product: Fertilizer<Id>,
 ): Quantity<"mass/area", `product:${Id}`> => {
   const wanted = expectQuantity(target, nonNegativeRate, "target");
-  const percent = percentOf(product.analysis, wanted.of as Nutrient);
+  const percent = percentOf(product?.analysis, wanted.of as Nutrient);
   if (!(percent > 0)) {
     fail("infeasible", "target", target, `a nutrient of ${product.id}, which states 0 % ${wanted.of}`);
   }

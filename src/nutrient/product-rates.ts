@@ -1,5 +1,5 @@
 import { exceeds } from "../numeric/index.js";
-import { checks, type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { checks, expectRecord, type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import { type Nutrient, percentOf } from "./analysis.js";
 import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
@@ -87,6 +87,7 @@ export const productRates = (input: {
   readonly steps: readonly RateStep[];
   readonly order?: "phosphorus, potassium, nitrogen" | "as given";
 }): ProductRates => {
+  expectRecord(input, "input");
   const order = input.order ?? "phosphorus, potassium, nitrogen";
   if (order !== "as given" && order !== "phosphorus, potassium, nitrogen") {
     fail("type", "order", order, '"phosphorus, potassium, nitrogen" or "as given"');

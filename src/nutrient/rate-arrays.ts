@@ -1,4 +1,4 @@
-import { fail } from "../quantity/index.js";
+import { expectRecord, fail } from "../quantity/index.js";
 
 /** A cap for many areas at once, and what a product has of the capped substance. */
 export interface CapArray {
@@ -86,6 +86,7 @@ export const nutrientsSuppliedKg = (input: {
   readonly percent: number;
   readonly out?: Float64Array;
 }): Float64Array => {
+  expectRecord(input, "input");
   const { rateKgPerHa, areaM2, percent } = input;
   expectPercent(percent, "percent", "zero or more");
   if (areaM2.length !== rateKgPerHa.length) {
@@ -125,6 +126,7 @@ export const nutrientsSuppliedKg = (input: {
  * ```
  */
 export const highestProductRatesKgPerHa = (caps: readonly CapArray[], out?: Float64Array): Float64Array => {
+  if (!Array.isArray(caps)) fail("type", "caps", caps, "a list of caps");
   const areas = caps[0]?.limitKgPerHa.length ?? 0;
   const rates = outFor(out, areas).fill(Number.POSITIVE_INFINITY);
   let bounding = 0;

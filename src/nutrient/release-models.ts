@@ -1,4 +1,4 @@
-import { type Citation, expectNumber, type FactSource } from "../quantity/index.js";
+import { type Citation, expectNumber, expectRecord, type FactSource } from "../quantity/index.js";
 import { type Placement, type ReleaseModel, releaseModel } from "./release-model.js";
 import type { ReleaseRange } from "./release-range.js";
 
@@ -165,6 +165,7 @@ export const statedDuration = (input: {
   readonly source: FactSource;
   readonly name?: string;
 }): ReleaseModel => {
+  expectRecord(input, "input");
   const { days, coating, source } = input;
   const placement: Placement | "either" = coating === undefined ? "either" : "incorporated";
   return releaseModel(

@@ -1,4 +1,4 @@
-import { checks, expectQuantity, fail, Quantity } from "../quantity/index.js";
+import { checks, expectQuantity, expectRecord, fail, Quantity } from "../quantity/index.js";
 import { type Nutrient, percentOf } from "./analysis.js";
 import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
@@ -52,6 +52,7 @@ export const splitRates = (input: {
   readonly target: RateTarget;
   readonly parts: readonly { readonly product: Fertilizer; readonly share: Quantity<"1", "none"> }[];
 }): readonly SplitRate[] => {
+  expectRecord(input, "input");
   const target = expectTarget(input.target, "target");
   if (!Array.isArray(input.parts) || input.parts.length === 0) {
     return fail("missing", "parts", input.parts, "at least one { product, share }");
@@ -116,6 +117,7 @@ export const slowShareRates = (input: {
   readonly slowShare: Quantity<"mass/mass", "N:slow/N">;
   readonly products: readonly [Fertilizer, Fertilizer];
 }): readonly [SplitRate, SplitRate] => {
+  expectRecord(input, "input");
   const target = expectTarget(input.target, "target");
   if (target.of !== "N") fail("substance/mismatch", "target", target, "a rate of N");
   const wanted = expectSlowShare(input.slowShare, "slowShare");

@@ -1,14 +1,4 @@
-import { fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
-
-/** Takes a record, or throws. */
-export const expectRecord = (
-  input: unknown,
-  path: string,
-  expected: string,
-): Readonly<Record<string, unknown>> =>
-  typeof input === "object" && input !== null && !Array.isArray(input)
-    ? (input as Record<string, unknown>)
-    : fail(input === undefined ? "missing" : "type", path, input, expected);
+import { expectRecord, fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
 
 /** Takes a record whose fields all have known names: a misspelt field would otherwise be passed over. */
 export const expectFields = (

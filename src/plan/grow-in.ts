@@ -1,7 +1,14 @@
 import { addDays, type CivilDate, compareDates } from "../calendar/index.js";
 import { earliestByGaps } from "../interval/index.js";
 import { exceeds } from "../numeric/index.js";
-import { checks, expectNumber, expectQuantity, type FactSource, type Finding } from "../quantity/index.js";
+import {
+  checks,
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  type FactSource,
+  type Finding,
+} from "../quantity/index.js";
 import { expectFields, expectOneOf, expectText } from "./fields.js";
 import { inUnit } from "./nutrient-rates.js";
 import { civilDateAt } from "./read-condition.js";
@@ -144,6 +151,7 @@ export const turfConflicts = (input: {
   readonly treatment: TurfTreatment;
   readonly turf: TurfState;
 }): TurfConflicts => {
+  expectRecord(input, "input");
   const { treatment, turf } = input;
   const date = checkedInput(input.date, treatment, turf);
   const { id, use, label } = treatment;

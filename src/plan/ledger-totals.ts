@@ -1,5 +1,5 @@
 import { type CivilDate, compareDates } from "../calendar/index.js";
-import { fail } from "../quantity/index.js";
+import { expectRecord, fail } from "../quantity/index.js";
 import { touches, wholeSite } from "./history.js";
 import { ledgerHistory } from "./ledger.js";
 import type { Ledger } from "./ledger-entry.js";
@@ -52,6 +52,7 @@ export const ledgerTotals = (input: {
   readonly to: CivilDate;
   readonly part?: string;
 }): LedgerTotals => {
+  expectRecord(input, "input");
   const from = civilDateAt(input.from, "from");
   const to = civilDateAt(input.to, "to");
   if (compareDates(from, to) > 0) fail("date", "to", to, `a date not earlier than ${from}`);

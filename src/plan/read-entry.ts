@@ -2,12 +2,13 @@ import {
   type Checks,
   expectNumber,
   expectQuantity,
+  expectRecord,
   fail,
   isSubstance,
   quantityOf,
 } from "../quantity/index.js";
 import { type Labels, labelOf } from "./entry-row.js";
-import { expectFields, expectList, expectOneOf, expectRecord, expectText, unreadable } from "./fields.js";
+import { expectFields, expectList, expectOneOf, expectText, unreadable } from "./fields.js";
 import type { LedgerEntry, LedgerWeather } from "./ledger-entry.js";
 import { civilDateAt } from "./read-condition.js";
 import { readContent, readSupplies } from "./read-supplies.js";

@@ -4,12 +4,13 @@ import {
   checks,
   expectNumber,
   expectQuantity,
+  expectRecord,
   fail,
   type Quantity,
   quantityOf,
 } from "../quantity/index.js";
 import { expectWaterTest, ladders, type ReadableStep, type WaterTest } from "../tank/index.js";
-import { expectFields, expectOneOf, expectRecord, expectText, unreadable } from "./fields.js";
+import { expectFields, expectOneOf, expectText, unreadable } from "./fields.js";
 import type { Job, JobSprayer } from "./job.js";
 import type { ApplicationFacts } from "./limit-condition.js";
 import { civilDateAt, readFacts } from "./read-condition.js";

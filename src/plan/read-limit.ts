@@ -4,6 +4,7 @@ import {
   checks,
   expectNumber,
   expectQuantity,
+  expectRecord,
   type FactSource,
   fail,
   isSubstance,
@@ -11,7 +12,7 @@ import {
   quantityOf,
   shown,
 } from "../quantity/index.js";
-import { expectFields, expectList, expectOneOf, expectRecord, expectText } from "./fields.js";
+import { expectFields, expectList, expectOneOf, expectText } from "./fields.js";
 import type { Limit, LimitPeriod } from "./limit.js";
 import type { LimitCondition } from "./limit-condition.js";
 import { civilDateAt, readCondition } from "./read-condition.js";

@@ -2,6 +2,7 @@ import { type Fertilizer, fertilizer } from "../nutrient/index.js";
 import {
   type Checks,
   expectQuantity,
+  expectRecord,
   fail,
   isSubstance,
   type Quantity,
@@ -17,7 +18,7 @@ import {
   mixIngredients,
   type RateOf,
 } from "../tank/index.js";
-import { expectFields, expectList, expectOneOf, expectRecord, expectText } from "./fields.js";
+import { expectFields, expectList, expectOneOf, expectText } from "./fields.js";
 import type { JobProduct } from "./job.js";
 import { readContent } from "./read-supplies.js";
 

@@ -3,13 +3,14 @@ import { formFactor } from "../nutrient/index.js";
 import {
   type Checks,
   expectNumber,
+  expectRecord,
   fail,
   isSubstance,
   type Quantity,
   quantityOf,
   shown,
 } from "../quantity/index.js";
-import { expectRecord } from "./fields.js";
+
 import { inUnit } from "./nutrient-rates.js";
 import { readAreaAmount } from "./read-limit.js";
 

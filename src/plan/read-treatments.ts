@@ -6,9 +6,17 @@ import {
   type IntervalRule,
   intervalRule,
 } from "../interval/index.js";
-import { type Checks, expectNumber, expectQuantity, fail, type Quantity, shown } from "../quantity/index.js";
+import {
+  type Checks,
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  shown,
+} from "../quantity/index.js";
 import type { RateOf } from "../tank/index.js";
-import { expectFields, expectList, expectOneOf, expectRecord, expectText, toldAt } from "./fields.js";
+import { expectFields, expectList, expectOneOf, expectText, toldAt } from "./fields.js";
 import type { JobHeat, JobSpray, JobSpread } from "./job.js";
 import type { ApplicationFacts } from "./limit-condition.js";
 import { readFacts } from "./read-condition.js";

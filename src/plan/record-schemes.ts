@@ -1,4 +1,5 @@
 import type { FactSource } from "../quantity/index.js";
+import { expectRecord } from "../quantity/index.js";
 import type { LedgerEntry } from "./ledger-entry.js";
 
 /** One thing that a record-keeping scheme asks for. */
@@ -135,12 +136,16 @@ const isThere = (entry: LedgerEntry, field: string): boolean => {
  * gaps.map(({ what }) => what); // => ["name of the certified applicator", "number of the certificate"]
  * ```
  */
-export const missingForRecord = (entry: LedgerEntry, scheme: RecordScheme): RecordGaps => ({
-  scheme: scheme.id,
-  source: scheme.source,
-  gaps: scheme.items
-    .filter(({ fields }) => !fields.some((way) => way.every((field) => isThere(entry, field))))
-    .map(({ what, fields }) => ({ what, fields: [...new Set(fields.flat())] })),
-  checked: scheme.items.map(({ what }) => what),
-  notChecked: [`Whether the scheme applies: ${scheme.appliesTo}.`, ...scheme.notHeld],
-});
+export const missingForRecord = (entry: LedgerEntry, scheme: RecordScheme): RecordGaps => {
+  expectRecord(entry, "entry", "an entry of a ledger");
+  expectRecord(scheme, "scheme", "a scheme, such as usRestrictedUseRecord");
+  return {
+    scheme: scheme.id,
+    source: scheme.source,
+    gaps: scheme.items
+      .filter(({ fields }) => !fields.some((way) => way.every((field) => isThere(entry, field))))
+      .map(({ what, fields }) => ({ what, fields: [...new Set(fields.flat())] })),
+    checked: scheme.items.map(({ what }) => what),
+    notChecked: [`Whether the scheme applies: ${scheme.appliesTo}.`, ...scheme.notHeld],
+  };
+};

@@ -1,5 +1,6 @@
 import {
   expectNumber,
+  expectRecord,
   type Finding,
   format,
   type Quantity,
@@ -280,6 +281,7 @@ const underlined = (title: string): string[] => [title, "-".repeat(title.length)
  * ```
  */
 export const workOrderText = (order: WorkOrder, options: WorkOrderTextOptions = {}): string => {
+  expectRecord(order, "order");
   const width = expectNumber(options.width ?? 78, "options.width", { min: 60 });
   const { name, area } = order.site;
   const lines: string[] = [

@@ -30,3 +30,22 @@ export const expectNumber = (
   if (below !== undefined && input >= below) fail("range", path, input, `less than ${below}`);
   return input + 0;
 };
+
+/**
+ * Takes an argument as a record of named fields, or throws with its path.
+ *
+ * @example
+ * ```ts
+ * import { expectRecord } from "ratewright";
+ * expectRecord({ rate: 3 }, "input").rate; // => 3
+ * expectRecord(null, "input"); // => throws type
+ * ```
+ */
+export const expectRecord = (
+  input: unknown,
+  path = "input",
+  expected = "a record of named arguments",
+): Readonly<Record<string, unknown>> =>
+  typeof input === "object" && input !== null && !Array.isArray(input)
+    ? (input as Record<string, unknown>)
+    : fail(input === undefined ? "missing" : "type", path, input, expected);

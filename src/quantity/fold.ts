@@ -1,6 +1,9 @@
 import { fail } from "./errors.js";
 import type { Quantity } from "./quantity.js";
 
+const listOf = <Q>(items: readonly Q[]): readonly Q[] =>
+  Array.isArray(items) ? items : fail("type", "items", items, "a list of quantities");
+
 /**
  * The sum of a list, in the unit of its first item; the list must not be empty, for an empty sum has
  * no unit.
@@ -14,7 +17,7 @@ import type { Quantity } from "./quantity.js";
  * ```
  */
 export const sum = <D extends string, S extends string>(items: readonly Quantity<D, S>[]): Quantity<D, S> => {
-  const [first, ...rest] = items;
+  const [first, ...rest] = listOf(items);
   if (first === undefined) return fail("missing", "items", "an empty list", "at least one quantity");
   return rest.reduce((total, item) => total.plus(item as never), first);
 };
@@ -23,7 +26,7 @@ const extreme = <D extends string, S extends string>(
   items: readonly Quantity<D, S>[],
   sign: 1 | -1,
 ): Quantity<D, S> => {
-  const [first, ...rest] = items;
+  const [first, ...rest] = listOf(items);
   if (first === undefined) return fail("missing", "items", "an empty list", "at least one quantity");
   return rest.reduce((best, item) => (item.compare(best) === sign ? item : best), first);
 };

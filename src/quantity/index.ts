@@ -21,7 +21,7 @@ export {
   type TimesDimension,
 } from "./dimensions.js";
 export { type ErrorCode, fail, type Problem, problemText, RatewrightError, shown } from "./errors.js";
-export { expectNumber } from "./expect.js";
+export { expectNumber, expectRecord } from "./expect.js";
 export { expectAmount } from "./expect-amount.js";
 export { max, min, sum } from "./fold.js";
 export { type FormatOptions, format } from "./format.js";

@@ -1,8 +1,8 @@
-import { checks, fail } from "../quantity/index.js";
+import { checks, expectRecord, fail } from "../quantity/index.js";
 import { averageRadiusArea } from "./average-radius-area.js";
 import { annulusArea, circleArea, sectorArea } from "./circle-area.js";
 import { ellipseArea } from "./ellipse-area.js";
-import { type Area, areaOf, recordOf } from "./lengths.js";
+import { type Area, areaOf } from "./lengths.js";
 import { nameOf } from "./net-area.js";
 import { offsetArea } from "./offset-area.js";
 import { polygonArea } from "./polygon-area.js";
@@ -54,7 +54,7 @@ const polygonOf = (fields: Fields): Area =>
  * ```
  */
 export const areaOfShape = (shape: SiteShape): Area => {
-  const fields = recordOf(shape, "shape", "a record that names its shape");
+  const fields = expectRecord(shape, "shape", "a record that names its shape");
   const kind = fields.shape;
   if (kind === undefined) return fail("missing", "shape", kind, `one of ${Object.keys(shapes).join(", ")}`);
   if (typeof kind !== "string" || !Object.hasOwn(shapes, kind)) {

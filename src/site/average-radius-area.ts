@@ -1,5 +1,5 @@
-import { checks, fail } from "../quantity/index.js";
-import { type Area, areaIn, type Length, lengthList, recordOf, unitSet } from "./lengths.js";
+import { checks, expectRecord, fail } from "../quantity/index.js";
+import { type Area, areaIn, type Length, lengthList, unitSet } from "./lengths.js";
 
 /** How radii are joined to an area, see {@link averageRadiusArea}. */
 export type RadiusRule = "mean radius" | "mean square";
@@ -35,7 +35,7 @@ export const averageRadiusArea = (green: {
   readonly radii: readonly Length[];
   readonly rule?: RadiusRule;
 }): Area => {
-  const record = recordOf(green, "shape", "a record with radii");
+  const record = expectRecord(green, "shape", "a record with radii");
   const { rule = "mean radius" } = record;
   const door = checks();
   if (rule !== "mean radius" && rule !== "mean square") {

@@ -1,5 +1,5 @@
-import { checks, expectQuantity, fail, type Quantity } from "../quantity/index.js";
-import { type Area, areaIn, type Length, lengthOf, lengthsOf, recordOf, unitSet } from "./lengths.js";
+import { checks, expectQuantity, expectRecord, fail, type Quantity } from "../quantity/index.js";
+import { type Area, areaIn, type Length, lengthOf, lengthsOf, unitSet } from "./lengths.js";
 
 /** A circle by one of its measures: exactly one. */
 export type Circle =
@@ -33,7 +33,7 @@ const measures = ["radius", "diameter", "circumference"] as const;
  * ```
  */
 export const circleArea = (circle: Circle): Area => {
-  const record = recordOf(circle, "shape", "a record with radius, diameter or circumference");
+  const record = expectRecord(circle, "shape", "a record with radius, diameter or circumference");
   const given = measures.filter((key) => record[key] !== undefined);
   const [key] = given;
   if (key === undefined)
@@ -69,7 +69,7 @@ export const sectorArea = (sector: {
   readonly radius: Length;
   readonly angle: Quantity<"angle", "none">;
 }): Area => {
-  const record = recordOf(sector, "shape", "a record with radius, angle");
+  const record = expectRecord(sector, "shape", "a record with radius, angle");
   const door = checks();
   const radius = door.run(() => lengthOf(record.radius, "radius"));
   const angle = door.run(() => angleOf(record.angle));

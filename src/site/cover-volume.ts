@@ -1,5 +1,5 @@
-import { checks, type Quantity, quantity } from "../quantity/index.js";
-import { type Area, areaOf, type Length, lengthOf, recordOf } from "./lengths.js";
+import { checks, expectRecord, type Quantity, quantity } from "../quantity/index.js";
+import { type Area, areaOf, type Length, lengthOf } from "./lengths.js";
 
 /**
  * The volume of material that covers an area to a depth: sand, topsoil, compost, mulch.
@@ -28,7 +28,7 @@ export const coverVolume = (cover: {
   readonly area: Area;
   readonly depth: Length;
 }): Quantity<"volume", "none"> => {
-  const record = recordOf(cover, "cover", "a record with area, depth");
+  const record = expectRecord(cover, "cover", "a record with area, depth");
   const door = checks();
   const area = door.run(() => areaOf(record.area, "area"));
   const depth = door.run(() => lengthOf(record.depth, "depth"));

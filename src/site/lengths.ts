@@ -1,4 +1,4 @@
-import { checks, expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import { checks, expectQuantity, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
 
 /** A length, as the shapes take it. */
 export type Length = Quantity<"length", "none">;
@@ -21,16 +21,6 @@ export type UnitSet = (typeof units)[keyof typeof units];
 /** The set for a unit of length; a mile goes to feet, a millimetre or a kilometre to metres. */
 export const unitSet = (unit: string): UnitSet =>
   Object.hasOwn(units, unit) ? units[unit as keyof typeof units] : unit === "mi" ? units.ft : units.m;
-
-/** Takes a record, or throws. */
-export const recordOf = (
-  input: unknown,
-  path: string,
-  expected: string,
-): Readonly<Record<string, unknown>> =>
-  typeof input === "object" && input !== null && !Array.isArray(input)
-    ? (input as Record<string, unknown>)
-    : fail("type", path, input, expected);
 
 /** Takes a length that is there, or throws. */
 export const lengthOf = (
@@ -74,7 +64,7 @@ export const lengthsOf = <const K extends string>(
   input: unknown,
   keys: readonly K[],
 ): { readonly of: Readonly<Record<K, number>>; readonly units: UnitSet } => {
-  const record = recordOf(input, "shape", `a record with ${keys.join(", ")}`);
+  const record = expectRecord(input, "shape", `a record with ${keys.join(", ")}`);
   const door = checks();
   const lengths = keys.map((key) => door.run(() => lengthOf(record[key], key)));
   door.done();

@@ -1,5 +1,5 @@
-import { checks, fail, quantity } from "../quantity/index.js";
-import { type Area, areaOf, recordOf } from "./lengths.js";
+import { checks, expectRecord, fail, quantity } from "../quantity/index.js";
+import { type Area, areaOf } from "./lengths.js";
 
 /** An area with the name that people on the site give it. */
 export interface NamedArea {
@@ -49,7 +49,7 @@ export const netArea = (site: {
   readonly parts: readonly NamedArea[];
   readonly cutOuts?: readonly NamedArea[];
 }): SiteArea => {
-  const record = recordOf(site, "site", "a record with parts");
+  const record = expectRecord(site, "site", "a record with parts");
   const door = checks();
   const parts = door.run(() => namedAreas(record.parts, "parts"));
   const cutOuts = door.run(() => namedAreas(record.cutOuts === undefined ? [] : record.cutOuts, "cutOuts"));
@@ -89,7 +89,9 @@ const namedAreas = (input: unknown, path: string): readonly NamedArea[] => {
   const areas: NamedArea[] = [];
   for (let i = 0; i < input.length; i++) {
     const at = `${path}[${i}]`;
-    const record = door.run(() => recordOf(input[i], at, "a record with area, and a name where it has one"));
+    const record = door.run(() =>
+      expectRecord(input[i], at, "a record with area, and a name where it has one"),
+    );
     if (record === undefined) continue;
     const named = door.run(() => nameOf(record, at));
     const area = door.run(() => areaOf(record.area, `${at}.area`));

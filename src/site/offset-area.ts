@@ -1,5 +1,5 @@
-import { checks, fail } from "../quantity/index.js";
-import { type Area, areaIn, type Length, lengthList, lengthOf, recordOf, unitSet } from "./lengths.js";
+import { checks, expectRecord, fail } from "../quantity/index.js";
+import { type Area, areaIn, type Length, lengthList, lengthOf, unitSet } from "./lengths.js";
 
 /** How the widths are joined to an area, see {@link offsetArea}. */
 export type OffsetRule = "trapezoidal" | "simpson" | "average ordinate";
@@ -61,7 +61,7 @@ const rules: readonly unknown[] = ["trapezoidal", "simpson", "average ordinate"]
  * ```
  */
 export const offsetArea = (offsets: Offsets): Area => {
-  const record = recordOf(offsets, "shape", "a record with spacing, widths");
+  const record = expectRecord(offsets, "shape", "a record with spacing, widths");
   const { rule = "trapezoidal" } = record;
   const door = checks();
   if (!rules.includes(rule)) door.run(() => fail("type", "rule", rule, `one of ${rules.join(", ")}`));

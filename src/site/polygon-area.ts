@@ -2,12 +2,13 @@ import {
   checks,
   expectNumber,
   expectQuantity,
+  expectRecord,
   fail,
   RatewrightError,
   type UnitHint,
 } from "../quantity/index.js";
 import { crossings, type Point } from "./crossings.js";
-import { type Area, areaIn, type Length, lengthOf, recordOf, type UnitSet, unitSet } from "./lengths.js";
+import { type Area, areaIn, type Length, lengthOf, type UnitSet, unitSet } from "./lengths.js";
 
 /** A point of an outline, by its distances along two lines at right angles. */
 export interface PlanePoint {
@@ -85,7 +86,7 @@ const fromQuantities = (points: readonly unknown[]): Corners => {
   for (let i = 0; i < points.length; i++) {
     const at = `points[${i}]`;
     const expected = "a record with x, y; pairs of numbers need a unit beside them";
-    const point = door.run(() => recordOf(points[i], at, expected));
+    const point = door.run(() => expectRecord(points[i], at, expected));
     if (point === undefined) continue;
     const x = door.run(() => lengthOf(point.x, `${at}.x`, "any"));
     const y = door.run(() => lengthOf(point.y, `${at}.y`, "any"));

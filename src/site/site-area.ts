@@ -1,6 +1,6 @@
-import { checks, fail } from "../quantity/index.js";
+import { checks, expectRecord, fail } from "../quantity/index.js";
 import { areaOfShape } from "./area-of-shape.js";
-import { recordOf } from "./lengths.js";
+
 import { type NamedArea, type SiteArea, siteAreaOf } from "./net-area.js";
 import type { SiteShape } from "./site-shape.js";
 
@@ -36,7 +36,7 @@ export interface SiteDescription {
  * ```
  */
 export const siteArea = (site: SiteDescription): SiteArea => {
-  const record = recordOf(site, "site", "a record with parts");
+  const record = expectRecord(site, "site", "a record with parts");
   const door = checks();
   const parts = door.run(() => areasOf(record.parts, "parts"));
   const cutOuts = door.run(() => areasOf(record.cutOuts === undefined ? [] : record.cutOuts, "cutOuts"));
@@ -52,7 +52,7 @@ const areasOf = (input: unknown, path: string): readonly NamedArea[] => {
   const areas: NamedArea[] = [];
   for (let i = 0; i < input.length; i++) {
     const at = `${path}[${i}]`;
-    const record = door.run(() => recordOf(input[i], at, "a record that names its shape"));
+    const record = door.run(() => expectRecord(input[i], at, "a record that names its shape"));
     if (record === undefined) continue;
     const shape = record as unknown as SiteShape;
     const area = door.run(() => areaOfShape(shape), at);

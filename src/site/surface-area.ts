@@ -1,5 +1,5 @@
-import { checks, expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
-import { type Area, recordOf } from "./lengths.js";
+import { checks, expectQuantity, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
+import type { Area } from "./lengths.js";
 
 /**
  * The area of sloping ground from its plan area, the area that a map or an aerial image shows.
@@ -51,7 +51,7 @@ const planOf = (input: unknown): Quantity<"area", string> => {
 
 const stretchOf = (input: unknown): number => {
   if (input === undefined) fail("missing", "slope", input, "an angle or a grade");
-  const { unit } = recordOf(input, "slope", "an angle or a grade");
+  const { unit } = expectRecord(input, "slope", "an angle or a grade");
   const bound = "non-negative";
   if (unit !== "deg" && unit !== "rad") {
     const grade = expectQuantity(input, { dimension: "length/length", of: "none", bound }, "slope");

@@ -1,5 +1,4 @@
-import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
-import { expectRecord } from "./inputs.js";
+import { expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
 
 /** An active ingredient, or the acid that a salt or an ester of it stands for. The two are never mixed. */
 export type ActiveSubstance = "ai" | "ae" | `ai:${string}` | `ae:${string}`;

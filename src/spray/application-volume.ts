@@ -1,14 +1,5 @@
-import type { Quantity } from "../quantity/index.js";
-import {
-  allOf,
-  type Carrier,
-  carried,
-  expectRecord,
-  inSystemOf,
-  type Length,
-  positive,
-  type Speed,
-} from "./inputs.js";
+import { expectRecord, type Quantity } from "../quantity/index.js";
+import { allOf, type Carrier, carried, inSystemOf, type Length, positive, type Speed } from "./inputs.js";
 
 /**
  * The volume of spray that nozzles put on an area, `V = q / (v w)`.

@@ -2,6 +2,7 @@ import { exceeds } from "../numeric/index.js";
 import { type Fertilizer, type NutrientsSupplied, nutrientsSupplied } from "../nutrient/index.js";
 import {
   expectQuantity,
+  expectRecord,
   type Finding,
   fail,
   type Quantity,
@@ -10,7 +11,7 @@ import {
 } from "../quantity/index.js";
 import type { ProductName } from "./active-ingredient.js";
 import { activeInProduct } from "./active-ingredient.js";
-import { type Area, allOf, expectRecord, ground, numberIn, type Share, share } from "./inputs.js";
+import { type Area, allOf, ground, numberIn, type Share, share } from "./inputs.js";
 
 /** A quantity whose kind is checked at run time: a `Quantity` fits, and what JSON left of one. */
 export interface AnyQuantity {

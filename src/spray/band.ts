@@ -1,5 +1,5 @@
-import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
-import { type Area, allOf, expectRecord, ground, type Length, positive } from "./inputs.js";
+import { expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { type Area, allOf, ground, type Length, positive } from "./inputs.js";
 
 /** The share of the ground that bands cover. */
 const bandShare = (input: { readonly band: Length; readonly row: Length }): readonly [number, number] => {

@@ -1,13 +1,12 @@
 import { expectReadings, mean } from "../numeric/index.js";
-import { checks, fail, quantity, unitSystem } from "../quantity/index.js";
-import { allOf, expectRecord, inSystemOf, type Length, positive, type Speed, type Time } from "./inputs.js";
+import { checks, expectRecord, fail, quantity, unitSystem } from "../quantity/index.js";
+import { allOf, inSystemOf, type Length, positive, type Speed, type Time } from "./inputs.js";
 
 /** What is averaged over several runs of one course: the times, or the speeds of the runs. */
 export type SpeedAverage = "times" | "speeds";
 
 /** Times of runs, all above zero. */
 export const runTimes = (input: readonly Time[], path: string, least = 1): readonly Time[] => {
-  expectRecord(input);
   const times = expectReadings(input, path, least);
   const door = checks();
   times.forEach((_, i) => {

@@ -10,11 +10,6 @@ export type Speed = Quantity<"length/time", "none">;
 export type Pressure = Quantity<"pressure", "none">;
 export type Share = Quantity<"1", "none">;
 
-/** Takes the record of a formula, or throws: a caller without types may have forgotten it. */
-export const expectRecord = (input: unknown, path = "input"): void => {
-  if (typeof input !== "object" || input === null) fail("type", path, input, "a record of named arguments");
-};
-
 /** Runs every reader and throws all their problems, or gives all their results. */
 export const allOf = <const R extends Readonly<Record<string, () => unknown>>>(
   readers: R,

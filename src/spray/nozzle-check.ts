@@ -3,6 +3,7 @@ import {
   type Citation,
   checks,
   expectQuantity,
+  expectRecord,
   type Finding,
   fail,
   type Quantity,
@@ -12,7 +13,6 @@ import {
 import {
   allOf,
   type Carrier,
-  expectRecord,
   inSystemOf,
   numberIn,
   positive,

@@ -1,14 +1,5 @@
-import { fail, type Quantity, quantityOf } from "../quantity/index.js";
-import {
-  allOf,
-  type Carrier,
-  carried,
-  expectRecord,
-  numberIn,
-  type Pressure,
-  positive,
-  type Speed,
-} from "./inputs.js";
+import { expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { allOf, type Carrier, carried, numberIn, type Pressure, positive, type Speed } from "./inputs.js";
 
 /** The pressures between which a tip works as rated. */
 export interface PressureRange {

@@ -6,7 +6,7 @@ import {
   mean,
   meanEstimate,
 } from "../numeric/index.js";
-import { checks, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { checks, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import { testArea } from "../spread/index.js";
 import { runTimes } from "./ground-speed.js";
 import {
@@ -14,7 +14,6 @@ import {
   allOf,
   type Carrier,
   carried,
-  expectRecord,
   ground,
   inSystemOf,
   type Length,

@@ -1,10 +1,9 @@
 import { wholeUnitsFor } from "../numeric/index.js";
-import { expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import { expectQuantity, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
 import { fieldCapacity } from "../spread/index.js";
 import {
   type Area,
   allOf,
-  expectRecord,
   ground,
   type Length,
   positive,

@@ -1,14 +1,5 @@
-import { fail, type Quantity, quantity } from "../quantity/index.js";
-import {
-  allOf,
-  expectRecord,
-  inUnit,
-  type Length,
-  positive,
-  type Share,
-  share,
-  wholeNumber,
-} from "./inputs.js";
+import { expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
+import { allOf, inUnit, type Length, positive, type Share, share, wholeNumber } from "./inputs.js";
 
 /**
  * The width that one nozzle stands for where several treat a row: row width over the number of nozzles.

@@ -1,5 +1,5 @@
-import { expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
-import { above, fieldsOf, isMetric, type Length, recordOf, type Speed } from "./inputs.js";
+import { expectQuantity, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
+import { above, fieldsOf, isMetric, type Length, type Speed } from "./inputs.js";
 
 /**
  * How much ground a machine covers per time.
@@ -31,7 +31,7 @@ export const fieldCapacity = (input: {
   readonly speed: Speed;
   readonly efficiency: Quantity<"1", "none">;
 }): Quantity<"area/time", "none"> => {
-  const record = recordOf(input, "input", "a record with swath, speed, efficiency");
+  const record = expectRecord(input, "input", "a record with swath, speed, efficiency");
   const { swath, speed } = fieldsOf(record, {
     swath: { dimension: "length" },
     speed: { dimension: "length/time" },

@@ -3,12 +3,12 @@ import {
   checks,
   expectNumber,
   expectQuantity,
+  expectRecord,
   type Finding,
   fail,
   type Quantity,
 } from "../quantity/index.js";
 import { type GateTrial, monotone, type Point, pointsOf, rateAt } from "./gate-trials.js";
-import { recordOf } from "./inputs.js";
 
 /** A setting, and the rate to expect of it. */
 export interface SettingRate<S extends string = string> {
@@ -91,7 +91,7 @@ export const gateSetting = <S extends string>(input: {
   readonly scale?: "higher opens" | "lower opens";
   readonly beyond?: "refuse" | "extrapolate";
 }): GateSetting<S> => {
-  const record = recordOf(input, "input", "a record with target, trials");
+  const record = expectRecord(input, "input", "a record with target, trials");
   const { scale = "higher opens", beyond = "refuse", step } = record;
   const door = checks();
   const target = door.run(() => rateAt(record.target, "target"));

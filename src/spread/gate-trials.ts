@@ -1,6 +1,12 @@
 import type { Estimate } from "../numeric/index.js";
-import { checks, expectNumber, expectQuantity, fail, type Quantity } from "../quantity/index.js";
-import { recordOf } from "./inputs.js";
+import {
+  checks,
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+} from "../quantity/index.js";
 
 /** A setting that was tried, and the rate that it gave. */
 export interface GateTrial<S extends string = string> {
@@ -42,7 +48,7 @@ export const pointsOf = (
 };
 
 const pointOf = (trial: unknown, index: number, target: Quantity<"mass/area", string> | undefined): Point => {
-  const { setting, rate } = recordOf(trial, "", "a record with setting, rate");
+  const { setting, rate } = expectRecord(trial, "", "a record with setting, rate");
   const door = checks();
   const at = door.run(() => expectNumber(setting, "setting"));
   const read = door.run(() => {

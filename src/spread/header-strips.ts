@@ -1,5 +1,5 @@
-import { expectNumber, fail, quantity } from "../quantity/index.js";
-import { type Area, fieldsOf, isMetric, type Length, recordOf } from "./inputs.js";
+import { expectNumber, expectRecord, fail, quantity } from "../quantity/index.js";
+import { type Area, fieldsOf, isMetric, type Length } from "./inputs.js";
 import { passesFor } from "./passes-for.js";
 
 /** A rectangle with its header strips. */
@@ -51,7 +51,7 @@ export const headerStrips = (input: {
   readonly strips: number;
   readonly along: "perimeter" | "ends";
 }): HeaderStrips => {
-  const record = recordOf(input, "input", "a record with length, width, swath, strips, along");
+  const record = expectRecord(input, "input", "a record with length, width, swath, strips, along");
   const { length, width, swath } = fieldsOf(record, {
     length: { dimension: "length" },
     width: { dimension: "length" },

@@ -1,5 +1,5 @@
-import { fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
-import { type Area, above, fieldsOf, isMetric, type Length, recordOf } from "./inputs.js";
+import { expectRecord, fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
+import { type Area, above, fieldsOf, isMetric, type Length } from "./inputs.js";
 
 /**
  * The loose bulk density of a material, from a bucket that is filled, struck off and weighed.
@@ -29,7 +29,7 @@ export const bulkDensity = <S extends string>(bucket: {
   readonly amount: Quantity<"mass", S>;
   readonly volume: Quantity<"volume", "none">;
 }): Quantity<"mass/volume", "none"> => {
-  const { amount, volume } = fieldsOf(recordOf(bucket, "bucket", "a record with amount, volume"), {
+  const { amount, volume } = fieldsOf(expectRecord(bucket, "bucket", "a record with amount, volume"), {
     amount: { dimension: "mass" },
     volume: { dimension: "volume" },
   });
@@ -63,7 +63,7 @@ export const hopperLoad = <S extends string>(hopper: {
   readonly volume: Quantity<"volume", S>;
   readonly bulkDensity: Quantity<"mass/volume", "none">;
 }): Quantity<"mass", S> => {
-  const found = fieldsOf(recordOf(hopper, "hopper", "a record with volume, bulkDensity"), {
+  const found = fieldsOf(expectRecord(hopper, "hopper", "a record with volume, bulkDensity"), {
     volume: { dimension: "volume" },
     bulkDensity: { dimension: "mass/volume" },
   });
@@ -110,7 +110,7 @@ export const loadCoverage = <S extends string>(input: {
   readonly rate: Quantity<"mass/area", NoInfer<S>>;
   readonly swath: Length;
 }): LoadCoverage => {
-  const record = recordOf(input, "input", "a record with load, rate, swath");
+  const record = expectRecord(input, "input", "a record with load, rate, swath");
   const { load, rate, swath } = fieldsOf(record, {
     load: { dimension: "mass" },
     rate: { dimension: "mass/area" },

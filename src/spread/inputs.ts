@@ -5,16 +5,6 @@ export type Area = Quantity<"area", "none">;
 export type Time = Quantity<"time", "none">;
 export type Speed = Quantity<"length/time", "none">;
 
-/** Takes a record, or throws. */
-export const recordOf = (
-  input: unknown,
-  path: string,
-  expected: string,
-): Readonly<Record<string, unknown>> =>
-  typeof input === "object" && input !== null && !Array.isArray(input)
-    ? (input as Record<string, unknown>)
-    : fail("type", path, input, expected);
-
 type Bound = "positive" | "non-negative";
 
 /** What a field must be: its dimension, and whether zero is taken. A length, an area or a time is of nothing. */

@@ -1,5 +1,5 @@
-import { expectNumber, type Finding, fail } from "../quantity/index.js";
-import { fieldsOf, type Length, recordOf } from "./inputs.js";
+import { expectNumber, expectRecord, type Finding, fail } from "../quantity/index.js";
+import { fieldsOf, type Length } from "./inputs.js";
 import { type Driving, expectDriving, overlapInto, pansPer } from "./overlap-kernel.js";
 import { type Profile, patternOf, profileOf, sumLeftOf } from "./profile.js";
 import type { SpreadPattern } from "./spread-pattern.js";
@@ -147,7 +147,7 @@ export const overlapDeposits = (
   options: { readonly swath: Length; readonly driving: Driving; readonly positions: Positions },
 ): OverlapDeposits => {
   const row = patternOf(pattern);
-  const record = recordOf(options, "options", "a record with swath, driving, positions");
+  const record = expectRecord(options, "options", "a record with swath, driving, positions");
   const { swath } = fieldsOf(record, { swath: { dimension: "length" } });
   const driving = expectDriving(record.driving);
   const positions = expectPositions(record.positions);

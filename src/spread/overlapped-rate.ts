@@ -1,6 +1,6 @@
 import { type Estimate, estimateOfProduct, meanEstimate } from "../numeric/index.js";
-import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
-import { type Area, above, fieldsOf, isMetric, type Length, recordOf } from "./inputs.js";
+import { expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { type Area, above, fieldsOf, isMetric, type Length } from "./inputs.js";
 import { patternOf, profileOf } from "./profile.js";
 import type { SpreadPattern } from "./spread-pattern.js";
 
@@ -64,7 +64,7 @@ export const overlappedRate = <S extends string>(
   options: { readonly swath: Length },
 ): Quantity<"mass/area", S> => {
   const row = patternOf<S>(pattern);
-  const { swath } = fieldsOf(recordOf(options, "options", "a record with swath"), {
+  const { swath } = fieldsOf(expectRecord(options, "options", "a record with swath"), {
     swath: { dimension: "length" },
   });
   return rateOfRun(row, row.catches, swath.in(row.offsetUnit as "ft"), panAreaOf(row));
@@ -98,7 +98,7 @@ export const overlappedRateEstimate = <S extends string>(
   options: { readonly swath: Length; readonly panAreaError: Quantity<"1", "none"> },
 ): Estimate<"mass/area", S> => {
   const row = patternOf<S>(pattern);
-  const record = recordOf(options, "options", "a record with swath, panAreaError");
+  const record = expectRecord(options, "options", "a record with swath, panAreaError");
   const { swath } = fieldsOf(record, { swath: { dimension: "length" } });
   if (record.panAreaError === undefined) {
     fail("missing", "panAreaError", undefined, "a relative standard error, 0 % where there is none");

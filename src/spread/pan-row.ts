@@ -1,6 +1,6 @@
 import { wholeUnitsFor } from "../numeric/index.js";
-import { quantity } from "../quantity/index.js";
-import { fieldsOf, type Length, recordOf } from "./inputs.js";
+import { expectRecord, quantity } from "../quantity/index.js";
+import { fieldsOf, type Length } from "./inputs.js";
 
 /** How long a row of pans has to be. */
 export interface PanRow {
@@ -33,7 +33,7 @@ export interface PanRow {
  * ```
  */
 export const panRow = (input: { readonly swath: Length; readonly spacing?: Length }): PanRow => {
-  const { swath, spacing } = fieldsOf(recordOf(input, "input", "a record with swath"), {
+  const { swath, spacing } = fieldsOf(expectRecord(input, "input", "a record with swath"), {
     swath: { dimension: "length" },
     spacing: { dimension: "length", optional: true },
   });

@@ -1,6 +1,6 @@
 import { exceeds } from "../numeric/index.js";
-import { type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
-import { fieldsOf, recordOf } from "./inputs.js";
+import { expectRecord, type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { fieldsOf } from "./inputs.js";
 import { passesOf } from "./spread-rate.js";
 
 /** A rate cut into passes over the same ground. */
@@ -59,7 +59,7 @@ export const passRates = <S extends string>(input: {
   /** A stated limit on one application, compared with the sum of the passes. */
   readonly limit?: Quantity<"mass/area", NoInfer<S>>;
 }): PassRates<S> => {
-  const record = recordOf(input, "input", "a record with a rate");
+  const record = expectRecord(input, "input", "a record with a rate");
   const { rate, area, limit } = fieldsOf(record, {
     rate: { dimension: "mass/area" },
     area: { dimension: "area", optional: true },

@@ -1,6 +1,6 @@
 import { wholeUnitsFor } from "../numeric/index.js";
-import { fail, quantity } from "../quantity/index.js";
-import { above, fieldsOf, isMetric, type Length, recordOf } from "./inputs.js";
+import { expectRecord, fail, quantity } from "../quantity/index.js";
+import { above, fieldsOf, isMetric, type Length } from "./inputs.js";
 
 /** How many passes cover a side, and how they fit. */
 export interface PassCount {
@@ -45,7 +45,7 @@ const mostPasses = 1e6;
  * ```
  */
 export const passesFor = (input: { readonly side: Length; readonly swath: Length }): PassCount => {
-  const { side, swath } = fieldsOf(recordOf(input, "input", "a record with side, swath"), {
+  const { side, swath } = fieldsOf(expectRecord(input, "input", "a record with side, swath"), {
     side: { dimension: "length" },
     swath: { dimension: "length" },
   });

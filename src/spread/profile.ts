@@ -1,5 +1,5 @@
-import { checks, expectNumber, fail, isUnit } from "../quantity/index.js";
-import { expectSum, recordOf } from "./inputs.js";
+import { checks, expectNumber, expectRecord, fail, isUnit } from "../quantity/index.js";
+import { expectSum } from "./inputs.js";
 import type { SpreadPattern } from "./spread-pattern.js";
 
 const lists = ["offsets", "catches", "runs", "findings"] as const;
@@ -7,7 +7,7 @@ const lists = ["offsets", "catches", "runs", "findings"] as const;
 /** Takes a pattern, made here or come back from JSON, or throws. */
 export const patternOf = <S extends string>(input: unknown): SpreadPattern<S> => {
   const expected = "a pattern, as spreadPattern makes it";
-  const record = recordOf(input, "pattern", expected);
+  const record = expectRecord(input, "pattern", expected);
   const { type, offsetUnit, unit, of } = record;
   if (type !== "spread-pattern") return fail("type", "pattern", input, expected);
   const door = checks();

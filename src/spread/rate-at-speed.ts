@@ -1,5 +1,5 @@
-import { checks, fail, isUnit, type Quantity, quantityOf } from "../quantity/index.js";
-import { above, fieldsOf, recordOf, type Speed } from "./inputs.js";
+import { checks, expectRecord, fail, isUnit, type Quantity, quantityOf } from "../quantity/index.js";
+import { above, fieldsOf, type Speed } from "./inputs.js";
 
 /**
  * What drives the metering. `"power-driven"` and `"gravity gate"` let the same amount out per time at any
@@ -54,7 +54,7 @@ export const rateAtSpeed = <D extends "mass/area" | "volume/area", S extends str
   readonly to: Speed;
   readonly feed: Feed;
 }): Quantity<D, S> => {
-  const record = recordOf(input, "run", "a record with rate, from, to, feed");
+  const record = expectRecord(input, "run", "a record with rate, from, to, feed");
   const unit = (record.rate as { readonly unit?: unknown } | null | undefined)?.unit;
   const dimension = typeof unit === "string" && isUnit(unit, "volume/area") ? "volume/area" : "mass/area";
   const door = checks();

@@ -1,6 +1,6 @@
 import { type Estimate, estimateOfProduct, meanEstimate } from "../numeric/index.js";
-import { checks, expectQuantity, fail, type Quantity } from "../quantity/index.js";
-import { type Length, recordOf, type Speed, type Time } from "./inputs.js";
+import { checks, expectQuantity, expectRecord, fail, type Quantity } from "../quantity/index.js";
+import type { Length, Speed, Time } from "./inputs.js";
 import { spreadRate } from "./spread-rate.js";
 import type { TestArea } from "./test-area.js";
 import { timedRate } from "./timed-rate.js";
@@ -91,7 +91,7 @@ export const spreadRateEstimate = <S extends string>(
     readonly passes?: number;
   } & TestArea,
 ): Estimate<"mass/area", S> => {
-  const record = recordOf(runs, "runs", "a record with amounts, areaError and an area");
+  const record = expectRecord(runs, "runs", "a record with amounts, areaError and an area");
   const found = parts<S>(record, ["areaError"]);
   const { amounts: _, areaError: __, ...ground } = record;
   const run = { ...ground, amount: found.mean.value } as unknown as Parameters<typeof spreadRate<S>>[0];
@@ -132,7 +132,7 @@ export const timedRateEstimate = <S extends string>(runs: {
   readonly speed: Speed;
   readonly speedError: Share;
 }): Estimate<"mass/area", S> => {
-  const record = recordOf(runs, "runs", "a record with amounts, time, swath, speed and their errors");
+  const record = expectRecord(runs, "runs", "a record with amounts, time, swath, speed and their errors");
   const found = parts<S>(record, ["timeError", "swathError", "speedError"]);
   const { time, swath, speed } = runs;
   return withErrors(timedRate<S>({ amount: found.mean.value, time, swath, speed }), found);

@@ -1,5 +1,5 @@
-import { quantity } from "../quantity/index.js";
-import { type Area, above, fieldsOf, isMetric, type Length, recordOf } from "./inputs.js";
+import { expectRecord, quantity } from "../quantity/index.js";
+import { type Area, above, fieldsOf, isMetric, type Length } from "./inputs.js";
 
 /**
  * How far to run so that one pass covers an area.
@@ -28,7 +28,7 @@ import { type Area, above, fieldsOf, isMetric, type Length, recordOf } from "./i
  * ```
  */
 export const runLength = (run: { readonly area: Area; readonly swath: Length }): Length => {
-  const { area, swath } = fieldsOf(recordOf(run, "run", "a record with area, swath"), {
+  const { area, swath } = fieldsOf(expectRecord(run, "run", "a record with area, swath"), {
     area: { dimension: "area" },
     swath: { dimension: "length" },
   });

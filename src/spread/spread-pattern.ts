@@ -1,5 +1,14 @@
-import { checks, expectNumber, type Finding, fail, isUnit, quantity, quantityOf } from "../quantity/index.js";
-import { type Area, expectSum, fieldsOf, type Length, recordOf } from "./inputs.js";
+import {
+  checks,
+  expectNumber,
+  expectRecord,
+  type Finding,
+  fail,
+  isUnit,
+  quantity,
+  quantityOf,
+} from "../quantity/index.js";
+import { type Area, expectSum, fieldsOf, type Length } from "./inputs.js";
 import { passesOf } from "./spread-rate.js";
 
 /** What was caught in a row of pans under one pass, pan by pan from left to right. */
@@ -85,7 +94,7 @@ const fewestPans = 3;
 export const spreadPattern = <const S extends string = "product">(
   input: PatternInput<S>,
 ): SpreadPattern<S> => {
-  const record = recordOf(input, "input", "a record with catches, unit, pans");
+  const record = expectRecord(input, "input", "a record with catches, unit, pans");
   const door = checks();
   const of = record.of === undefined ? "product" : record.of;
   const unit = door.run(() => catchUnit(record.unit, of));
@@ -167,7 +176,7 @@ interface Places {
 }
 
 const places = (input: unknown, count: number | undefined): Places => {
-  const pans = recordOf(input, "pans", "a record with spacing and left, or with offsets");
+  const pans = expectRecord(input, "pans", "a record with spacing and left, or with offsets");
   if (pans.offsets !== undefined) {
     if (pans.spacing !== undefined)
       fail("conflict", "pans.spacing", pans.spacing, "offsets or spacing, not both");
@@ -222,7 +231,7 @@ const listed = (input: unknown, count: number | undefined): Places => {
 
 const anyLength = (input: unknown, path: string): Length => {
   if (input === undefined || input === null) return fail("missing", path, input, "a length");
-  const { value, unit } = recordOf(input, path, "a length") as { value: number; unit: string };
+  const { value, unit } = expectRecord(input, path, "a length") as { value: number; unit: string };
   const q = quantityOf(value, unit, "none", path);
   return q.dimension === "length"
     ? quantity(q.value, q.unit as "ft")

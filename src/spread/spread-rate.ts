@@ -1,5 +1,5 @@
-import { checks, expectNumber, fail, type Quantity, quantityOf } from "../quantity/index.js";
-import { above, fieldsOf, isMetric, recordOf } from "./inputs.js";
+import { checks, expectNumber, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { above, fieldsOf, isMetric } from "./inputs.js";
 import { type TestArea, testArea } from "./test-area.js";
 
 /** What was put down: caught or lost, or the weight before and after. */
@@ -105,7 +105,7 @@ const rateOf = <S extends string>(
  * ```
  */
 export const spreadRate = <S extends string>(run: SpreadRun<S>): Quantity<"mass/area", S> => {
-  const record = recordOf(run, "run", "a record with an amount and an area");
+  const record = expectRecord(run, "run", "a record with an amount and an area");
   const door = checks();
   const amount = door.run(() => amountSpread(record));
   const area = door.run(() => testArea(record as unknown as TestArea));
@@ -140,7 +140,7 @@ export const spreadRate = <S extends string>(run: SpreadRun<S>): Quantity<"mass/
 export const targetCatch = <S extends string>(
   check: { readonly rate: Quantity<"mass/area", S>; readonly passes?: number } & TestArea,
 ): Quantity<"mass", S> => {
-  const record = recordOf(check, "check", "a record with a rate and an area");
+  const record = expectRecord(check, "check", "a record with a rate and an area");
   const door = checks();
   const found = door.run(() => fieldsOf(record, { rate: { dimension: "mass/area" } }));
   const ground = door.run(() => testArea(record as unknown as TestArea));

@@ -1,5 +1,5 @@
-import { expectNumber, fail, quantity } from "../quantity/index.js";
-import { above, fieldsOf, isMetric, type Length, recordOf } from "./inputs.js";
+import { expectNumber, expectRecord, fail, quantity } from "../quantity/index.js";
+import { above, fieldsOf, isMetric, type Length } from "./inputs.js";
 
 /** A spreader, by what decides the width of one pass. */
 export type Spreader =
@@ -42,7 +42,7 @@ export type Spreader =
  * ```
  */
 export const spreadWidth = (spreader: Spreader): Length => {
-  const record = recordOf(spreader, "spreader", "a record with kind");
+  const record = expectRecord(spreader, "spreader", "a record with kind");
   const length = (key: "opening" | "effectiveSwath" | "spacing"): Length =>
     fieldsOf(record, { [key]: { dimension: "length" } })[key] as Length;
   const only = (...keys: readonly string[]): void => {

@@ -1,6 +1,14 @@
 import { type Divisor, exceeds } from "../numeric/index.js";
-import { checks, expectQuantity, type Finding, fail, type Quantity, quantity } from "../quantity/index.js";
-import { fieldsOf, type Length, recordOf } from "./inputs.js";
+import {
+  checks,
+  expectQuantity,
+  expectRecord,
+  type Finding,
+  fail,
+  type Quantity,
+  quantity,
+} from "../quantity/index.js";
+import { fieldsOf, type Length } from "./inputs.js";
 import {
   equalSpacing,
   expectPositions,
@@ -90,7 +98,7 @@ export const swathSearch = (
   },
 ): SwathSearch => {
   const row = patternOf(pattern);
-  const record = recordOf(options, "options", "a record with driving, positions, divisor, limit");
+  const record = expectRecord(options, "options", "a record with driving, positions, divisor, limit");
   const door = checks();
   const driving = door.run(() => expectDriving(record.driving)) as Driving;
   const positions = door.run(() => expectPositions(record.positions)) as Positions;

@@ -1,5 +1,5 @@
-import { checks, fail, type Quantity, quantity } from "../quantity/index.js";
-import { above, fieldsOf, isMetric, type Length, recordOf } from "./inputs.js";
+import { checks, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
+import { above, fieldsOf, isMetric, type Length } from "./inputs.js";
 
 /**
  * The ground over which material was caught, or from which it was lost: exactly one of
@@ -69,7 +69,7 @@ const choice = "area; length and width; swath and distance; or swath, circumfere
  * ```
  */
 export const testArea = (ground: TestArea): Quantity<"area", "none"> => {
-  const record = recordOf(ground, "ground", `a record with ${choice}`);
+  const record = expectRecord(ground, "ground", `a record with ${choice}`);
   const given = keys.filter((key) => record[key] !== undefined && record[key] !== null);
   const form =
     forms.find((one) => one.length === given.length && one.every((key) => given.includes(key))) ??

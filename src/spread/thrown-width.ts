@@ -1,5 +1,5 @@
-import { type Citation, fail, quantity } from "../quantity/index.js";
-import { fieldsOf, type Length, recordOf } from "./inputs.js";
+import { type Citation, expectRecord, fail, quantity } from "../quantity/index.js";
+import { fieldsOf, type Length } from "./inputs.js";
 import { patternOf } from "./profile.js";
 import type { SpreadPattern } from "./spread-pattern.js";
 
@@ -118,7 +118,7 @@ export const swathFromThrow = (input: {
   readonly thrown: Length;
   readonly rule: ThrowRule["id"];
 }): LengthRange => {
-  const record = recordOf(input, "input", "a record with thrown, rule");
+  const record = expectRecord(input, "input", "a record with thrown, rule");
   const { thrown } = fieldsOf(record, { thrown: { dimension: "length" } });
   const ids = throwRules.map(({ id }) => id);
   const rule =

@@ -1,4 +1,11 @@
-import { expectNumber, expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import {
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantity,
+} from "../quantity/index.js";
 
 type Length = Quantity<"length", "none">;
 
@@ -34,6 +41,7 @@ const inUnit = (value: number, unit: string): Length => quantity(value, unit as 
  * ```
  */
 export const mowAtHeight = (input: { readonly cut: Length; readonly share?: number }): Length => {
+  expectRecord(input, "input");
   const { cut, growth, unit } = growthFor(input);
   return inUnit(cut + growth, unit);
 };
@@ -54,6 +62,7 @@ export const mowAtHeight = (input: { readonly cut: Length; readonly share?: numb
  * ```
  */
 export const growthBetweenMowings = (input: { readonly cut: Length; readonly share?: number }): Length => {
+  expectRecord(input, "input");
   const { growth, unit } = growthFor(input);
   return inUnit(growth, unit);
 };
@@ -76,6 +85,7 @@ export const leafRemoved = (input: {
   readonly standing: Length;
   readonly cut: Length;
 }): Quantity<"1", "none"> => {
+  expectRecord(input, "input");
   const wanted = { dimension: "length", of: "none", bound: "positive" } as const;
   const standing = expectQuantity(input.standing, wanted, "standing");
   const cut = expectQuantity(input.cut, wanted, "cut").in(standing.unit as "in");

@@ -1,4 +1,4 @@
-import { expectNumber, expectQuantity, type Quantity, quantity } from "../quantity/index.js";
+import { expectNumber, expectQuantity, expectRecord, type Quantity, quantity } from "../quantity/index.js";
 import { growthFor } from "./mowing-height.js";
 
 /**
@@ -31,6 +31,7 @@ export const mowingInterval = (input: {
   readonly suppression?: Quantity<"1", "none">;
   readonly share?: number;
 }): Quantity<"time", "none"> => {
+  expectRecord(input, "input");
   const { growth: room, unit } = growthFor(input);
   const wanted = { dimension: "length/time", of: "none", bound: "positive" } as const;
   const perDay = expectQuantity(input.growth, wanted, "growth").in("mm/d");

@@ -1,5 +1,6 @@
 import {
   expectQuantity,
+  expectRecord,
   fail,
   isUnit,
   type NeutralSubstance,
@@ -75,6 +76,7 @@ export const amountAt = (
   at: string,
   areaPath: string = "area",
 ): Quantity<"mass", string> | Quantity<"volume", string> => {
+  expectRecord(input, at === "" ? "input" : at.replace(/\.$/, ""));
   const { form } = input;
   if (form !== "dry" && form !== "liquid") fail("type", `${at}form`, form, '"dry" or "liquid"');
   const { rate, basis, product } = expectRate(input.rate, `${at}rate`);

@@ -1,4 +1,4 @@
-import { expectQuantity, type Quantity } from "../quantity/index.js";
+import { expectQuantity, expectRecord, type Quantity } from "../quantity/index.js";
 
 /**
  * The area that one filling of the tank covers, `A = tank / application volume`. It is not the other
@@ -23,6 +23,7 @@ export const areaPerTank = (input: {
   readonly capacity: Quantity<"volume", "spray">;
   readonly sprayRate: Quantity<"volume/area", "spray">;
 }): Quantity<"area", "none"> => {
+  expectRecord(input, "input");
   const capacity = expectQuantity(
     input.capacity,
     { dimension: "volume", of: "spray", bound: "positive" },

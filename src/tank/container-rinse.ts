@@ -1,4 +1,11 @@
-import { type Citation, expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import {
+  type Citation,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantityOf,
+} from "../quantity/index.js";
 import { type TankCaution, tankCautions } from "./cautions.js";
 import { rinseResidue } from "./rinse-residue.js";
 
@@ -129,6 +136,7 @@ export const containerRinse = <C extends string, H extends string = "none">(inpu
   readonly rule?: RinseRuleId;
   readonly heel?: Quantity<"volume", H>;
 }): ContainerRinse => {
+  expectRecord(input, "input");
   const size = expectQuantity(input.container, { dimension: "volume", bound: "positive" }, "container");
   const { rule = "Montana", heel } = input;
   const found: RinseRule | undefined = Object.entries(rinseRules).find(([id]) => id === rule)?.[1];

@@ -1,4 +1,11 @@
-import { expectNumber, expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import {
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantity,
+} from "../quantity/index.js";
 import { type HalfLife, halfLives } from "./half-lives.js";
 
 type Time = Quantity<"time", "none">;
@@ -44,6 +51,7 @@ const share = (part: number): Share => quantity(Math.min(100, Math.max(0, part *
  * ```
  */
 export const hydrolysisLoss = (input: { readonly halfLife: Time; readonly time: Time }): HydrolysisLoss => {
+  expectRecord(input, "input");
   const halfLife = expectQuantity(
     input.halfLife,
     { dimension: "time", of: "none", bound: "positive" },
@@ -98,6 +106,7 @@ export const alkalineHydrolysis = (input: {
   readonly pH: number;
   readonly time: Time;
 }): AlkalineHydrolysis | undefined => {
+  expectRecord(input, "input");
   const { active } = input;
   if (typeof active !== "string")
     fail("type", "active", active, "the ISO common name of an active ingredient");

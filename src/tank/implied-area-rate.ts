@@ -1,4 +1,4 @@
-import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import type { ProductOf } from "./amount-for.js";
 import { expectRate, type RateOf } from "./rate.js";
 
@@ -27,6 +27,7 @@ export const impliedAreaRate = <const S extends string, D extends "mass" | "volu
   readonly rate: Quantity<`${D}/volume`, S>;
   readonly sprayRate: Quantity<"volume/area", "spray">;
 }): Quantity<`${D}/area`, ProductOf<S>> => {
+  expectRecord(input, "input");
   const { rate, basis, product } = expectRate(input.rate as unknown as RateOf, "rate");
   if (basis === "area") fail("unit/mismatch", "rate", rate, "a rate per volume of spray");
   const spray = expectQuantity(

@@ -1,4 +1,4 @@
-import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import { amountAt } from "./amount-for.js";
 import { type TankCaution, tankCautions } from "./cautions.js";
 import { type Formulation, formulations, type ProductForm } from "./formulation.js";
@@ -95,6 +95,7 @@ export const jarTest = (input: {
   readonly ladder?: "consensus" | LadderId;
   readonly stand?: keyof typeof standing;
 }): JarTest => {
+  expectRecord(input, "input");
   const jar = expectQuantity(input.jar, { dimension: "volume", of: "spray", bound: "positive" }, "jar");
   const { products, ladder = "consensus", stand = "Utah State" } = input;
   const minutes = Object.entries(standing).find(([id]) => id === stand)?.[1];

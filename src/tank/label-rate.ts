@@ -1,4 +1,4 @@
-import { type Problem, type Quantity, RatewrightError, shown } from "../quantity/index.js";
+import { expectRecord, type Problem, type Quantity, RatewrightError, shown } from "../quantity/index.js";
 import {
   expectRate,
   type ProductSubstance,
@@ -50,6 +50,7 @@ export type LabelRateInput = (
  * ```
  */
 export const labelRate = (input: LabelRateInput): LabelRate => {
+  expectRecord(input, "input");
   const problems: Problem[] = [];
   const read = (name: "min" | "max" | "rate") => expectRate(input[name], name);
   const single = input.rate !== undefined;

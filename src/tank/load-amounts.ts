@@ -1,5 +1,6 @@
 import {
   expectNumber,
+  expectRecord,
   type Finding,
   fail,
   type NeutralSubstance,
@@ -63,6 +64,7 @@ export const loadAmounts = (input: {
   readonly products: readonly LoadProduct[];
   readonly readable?: { readonly dry?: ReadableStep; readonly liquid?: ReadableStep };
 }): LoadAmounts => {
+  expectRecord(input, "input");
   const { loads } = input;
   if (loads?.type !== "tank-loads") fail("type", "loads", loads, "what tankLoads returns");
   if (!Array.isArray(input.products)) fail("type", "products", input.products, "a list of products");

@@ -1,4 +1,4 @@
-import { expectNumber, expectQuantity, fail } from "../quantity/index.js";
+import { expectNumber, expectQuantity, expectRecord, fail } from "../quantity/index.js";
 import { arranged } from "./arranged.js";
 import { type TankCaution, tankCautions } from "./cautions.js";
 import { consensusOrder, consensusPlace } from "./consensus-order.js";
@@ -83,6 +83,7 @@ const expectWaterFirst = (input: LoadingOrderInput["waterFirst"]): void => {
  * ```
  */
 export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
+  expectRecord(input, "input");
   const products = expectMixProducts(input.products);
   const { ladder = "consensus", waterFirst, country } = input;
   const named = ladderOf(ladder);

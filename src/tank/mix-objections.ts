@@ -1,4 +1,4 @@
-import { type Finding, fail } from "../quantity/index.js";
+import { expectRecord, type Finding, fail } from "../quantity/index.js";
 import { expectMixProducts } from "./expect-mix-products.js";
 import type { MixProduct } from "./loading-order-types.js";
 import { finding, helpers, labelFindings, nameOf, pairFindings } from "./mix-findings.js";
@@ -89,6 +89,7 @@ export const objectionsOf = (
  * ```
  */
 export const mixObjections = (input: MixObjectionsInput): MixObjections => {
+  expectRecord(input, "input");
   const products = expectMixProducts(input.products);
   const { country } = input;
   if (country !== undefined && country !== "UK") fail("type", "country", country, '"UK", or none');

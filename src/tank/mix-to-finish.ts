@@ -1,4 +1,10 @@
-import { expectQuantity, type NeutralSubstance, type Quantity, quantityOf } from "../quantity/index.js";
+import {
+  expectQuantity,
+  expectRecord,
+  type NeutralSubstance,
+  type Quantity,
+  quantityOf,
+} from "../quantity/index.js";
 import { areaOf } from "./amount-for.js";
 
 /** What is still to be mixed to finish a job, and what will be left. */
@@ -46,6 +52,7 @@ export const mixToFinish = <A extends NeutralSubstance>(input: {
   readonly deadVolume?: Quantity<"volume", "spray">;
   readonly hoseVolume?: Quantity<"volume", "spray">;
 }): MixToFinish => {
+  expectRecord(input, "input");
   const area = areaOf(input.area);
   const sprayRate = expectQuantity(
     input.sprayRate,

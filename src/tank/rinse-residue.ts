@@ -1,4 +1,11 @@
-import { expectNumber, expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import {
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantity,
+} from "../quantity/index.js";
 
 /** A volume of anything, in liters. */
 export const litersOf = (input: unknown, path: string, bound: "positive" | "non-negative"): number =>
@@ -40,6 +47,7 @@ export const rinseResidue = <H extends string, W extends string>(input: {
   readonly rinse: Quantity<"volume", W>;
   readonly rinses?: number;
 }): Quantity<"1", "none"> => {
+  expectRecord(input, "input");
   const heel = litersOf(input.heel, "heel", "positive");
   const rinse = litersOf(input.rinse, "rinse", "non-negative");
   return quantity((heel / (heel + rinse)) ** rinsesOf(input.rinses ?? 3, "rinses") * 100, "%");

@@ -1,4 +1,10 @@
-import { expectQuantity, fail, type NeutralSubstance, type Quantity } from "../quantity/index.js";
+import {
+  expectQuantity,
+  expectRecord,
+  fail,
+  type NeutralSubstance,
+  type Quantity,
+} from "../quantity/index.js";
 import { areaOf } from "./amount-for.js";
 import { areaPerTank } from "./area-per-tank.js";
 import { type LoadSplit, loadVolumes, parts } from "./load-volumes.js";
@@ -95,6 +101,7 @@ export const tankLoads = <A extends NeutralSubstance>(input: {
   readonly deadVolume?: Quantity<"volume", "spray">;
   readonly hoseVolume?: Quantity<"volume", "spray">;
 }): TankLoads => {
+  expectRecord(input, "input");
   const area = areaOf(input.area, "positive");
   const sprayRate = expectQuantity(
     input.sprayRate,

@@ -1,4 +1,4 @@
-import { expectNumber, fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
+import { expectNumber, expectRecord, fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
 import { type TankCaution, tankCautions } from "./cautions.js";
 import { litersOf, rinsesOf } from "./rinse-residue.js";
 
@@ -62,6 +62,7 @@ export const tankRinse = <
   readonly rinses?: number;
   readonly strength?: Quantity<D, S>;
 }): TankRinse => {
+  expectRecord(input, "input");
   const heel = litersOf(input.heel, "heel", "positive");
   const water = litersOf(input.water, "water", "non-negative");
   const rinses = rinsesOf(input.rinses ?? 3, "rinses");
@@ -124,6 +125,7 @@ export const rinsesFor = <H extends string, W extends string>(input: {
   readonly water: Quantity<"volume", W>;
   readonly target: Quantity<"1", "none">;
 }): number => {
+  expectRecord(input, "input");
   const heel = litersOf(input.heel, "heel", "positive");
   const water = litersOf(input.water, "water", "non-negative");
   const wanted = quantityOf(input.target?.value, input.target?.unit, input.target?.of, "target");

@@ -2,6 +2,7 @@ import {
   checks,
   expectNumber,
   expectQuantity,
+  expectRecord,
   type Finding,
   fail,
   type Quantity,
@@ -80,6 +81,7 @@ const expectProduct = (input: unknown, path: string): void => {
  * ```
  */
 export const waterReport = (input: WaterReportInput): WaterReport => {
+  expectRecord(input, "input");
   const { pH, hardness, bicarbonate, ions, anyIon, timeToEmpty } = expectWaterInput(input);
   const { products = [], ammoniumSulfate } = input;
   const checked: string[] = [];

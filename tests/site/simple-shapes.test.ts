@@ -183,7 +183,7 @@ describe("refusals", () => {
     expect(
       complaints(untyped(ellipseArea, { length: { value: Number.NaN, unit: "ft" }, width: ft(3) })),
     ).toEqual(["not-finite length"]);
-    expect(complaints(untyped(triangleArea, undefined))).toEqual(["type shape"]);
+    expect(complaints(untyped(triangleArea, undefined))).toEqual(["missing shape"]);
     expect(
       complaints(untyped(rectangleArea, { length: quantity(3, "ft", "N" as "none"), width: ft(2) })),
     ).toEqual(["substance/mismatch length"]);

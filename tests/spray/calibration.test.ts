@@ -129,7 +129,7 @@ describe("calibrationByCatch", () => {
     expect(failures(() => calibrationByCatch({ ...rest, errors: { arae: percent(1) } } as never))).toEqual([
       "type errors.arae",
     ]);
-    expect(failures(() => calibrationByCatch(undefined as never))).toEqual(["type input"]);
+    expect(failures(() => calibrationByCatch(undefined as never))).toEqual(["missing input"]);
     expect(failures(() => calibrationByCatch({ ...rest, nozzles: 0 }))).toEqual(["range nozzles"]);
     expect(failures(() => calibrationByCatch({ catches: [], course, width }))).toEqual(["missing catches"]);
   });

@@ -178,7 +178,7 @@ describe("gateSetting", () => {
     expect(failures(() => gateSetting({ target: perThousand(3), trials: bad as never }))).toEqual([
       "not-finite trials[1].setting",
       "missing trials[2].rate",
-      "type trials[3]",
+      "missing trials[3]",
     ]);
     const wrong = [trial(3, 2), { setting: 4, rate: quantity(3, "lb/1000 ft2", "N") }];
     expect(failures(() => gateSetting({ target: perThousand(3), trials: wrong as never }))).toEqual([

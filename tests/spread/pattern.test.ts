@@ -98,7 +98,7 @@ describe("spreadPattern", () => {
     expect(bad({ pans: { offsets: [m(-2), m(-1), undefined, m(1), m(2)] } })).toEqual([
       "missing pans.offsets[2]",
     ]);
-    expect(bad({ pans: undefined })).toEqual(["type pans"]);
+    expect(bad({ pans: undefined })).toEqual(["missing pans"]);
     expect(bad({ catches: [1e308, 1e308, 1e308, 0, 0] })).toEqual(["range catches"]);
     expect(bad({ catches: [0, 0, 1e-310, 0, 0] })).toEqual(["range catches"]);
   });
