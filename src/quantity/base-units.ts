@@ -110,15 +110,101 @@ export const zeroPoints: Readonly<Record<string, number>> = { "°F": 32, K: 273.
 
 type UnitTable = typeof unitTable;
 
-/** The units that stand alone; quotients of them are units too, such as `"lb/acre"`. */
-export type BaseUnit = { [D in keyof UnitTable]: keyof UnitTable[D] }[keyof UnitTable];
-
 /** The base units of one dimension. */
 export type BaseUnitOf<D extends string> = D extends keyof UnitTable
   ? Extract<keyof UnitTable[D], string>
   : never;
 
-/** The dimension of a base unit. */
-export type BaseUnitDimension<U extends BaseUnit> = UnitDimensions[U];
+/** The units that stand alone; quotients of them are units too, such as `"lb/acre"`. */
+export type BaseUnit = keyof BaseUnitDimensions;
 
-type UnitDimensions = { [D in keyof UnitTable as keyof UnitTable[D]]: D };
+/** The dimension of a base unit. */
+export type BaseUnitDimension<U extends BaseUnit> = BaseUnitDimensions[U];
+
+/**
+ * The dimension of every base unit. It follows from the table, and a test compares the two; written out,
+ * it saves each user's compiler from working it out.
+ */
+export interface BaseUnitDimensions {
+  readonly kg: "mass";
+  readonly g: "mass";
+  readonly mg: "mass";
+  readonly t: "mass";
+  readonly lb: "mass";
+  readonly oz: "mass";
+  readonly "US ton": "mass";
+  readonly grain: "mass";
+  readonly m: "length";
+  readonly cm: "length";
+  readonly mm: "length";
+  readonly um: "length";
+  readonly km: "length";
+  readonly in: "length";
+  readonly ft: "length";
+  readonly yd: "length";
+  readonly mi: "length";
+  readonly m2: "area";
+  readonly cm2: "area";
+  readonly "100 m2": "area";
+  readonly ha: "area";
+  readonly in2: "area";
+  readonly ft2: "area";
+  readonly yd2: "area";
+  readonly "1000 ft2": "area";
+  readonly acre: "area";
+  readonly m3: "volume";
+  readonly L: "volume";
+  readonly mL: "volume";
+  readonly in3: "volume";
+  readonly ft3: "volume";
+  readonly yd3: "volume";
+  readonly gal: "volume";
+  readonly qt: "volume";
+  readonly pt: "volume";
+  readonly cup: "volume";
+  readonly "fl oz": "volume";
+  readonly tbsp: "volume";
+  readonly tsp: "volume";
+  readonly bu: "volume";
+  readonly "acre-in": "volume";
+  readonly "acre-ft": "volume";
+  readonly "imp gal": "volume";
+  readonly "imp fl oz": "volume";
+  readonly s: "time";
+  readonly min: "time";
+  readonly h: "time";
+  readonly d: "time";
+  readonly week: "time";
+  readonly Pa: "pressure";
+  readonly kPa: "pressure";
+  readonly bar: "pressure";
+  readonly psi: "pressure";
+  readonly "°C": "temperature";
+  readonly "°F": "temperature";
+  readonly K: "temperature";
+  readonly "°C diff": "temperature difference";
+  readonly "°F diff": "temperature difference";
+  readonly "°C d": "degree-days";
+  readonly "°F d": "degree-days";
+  readonly "1": "1";
+  readonly "%": "1";
+  readonly count: "count";
+  readonly deg: "angle";
+  readonly rad: "angle";
+  readonly "% grade": "length/length";
+  readonly "% w/w": "mass/mass";
+  readonly "ppm w/w": "mass/mass";
+  readonly "% v/v": "volume/volume";
+  readonly "ppm v/v": "volume/volume";
+  readonly "% w/v": "mass/volume";
+  readonly "dS/m": "conductivity";
+  readonly "mS/cm": "conductivity";
+  readonly "uS/cm": "conductivity";
+  readonly "cmolc/kg": "exchange capacity";
+  readonly "meq/100 g": "exchange capacity";
+  readonly "meq/L": "charge/volume";
+  readonly "mmolc/L": "charge/volume";
+  readonly "MJ/m2": "radiant exposure";
+  readonly "MJ/m2/d": "irradiance";
+  readonly "W/m2": "irradiance";
+}

@@ -72,22 +72,13 @@ export type PlainDimension =
   | Exclude<SimpleQuotient, `money${string}`>
   | (typeof rateQuotients)[number];
 
-// What follows is written for the compiler's sake: every row of the table is taken apart once, at the equals
-// sign, and the simple quotients never are; the cost is measured by tests/budget.
-type TableRow = (typeof productTable)[number];
-type Products = {
-  [T in TableRow | (typeof oneWayProducts)[number] as T extends `${infer P} = ${string}`
-    ? P
-    : never]: T extends `${string} = ${infer C}` ? C : never;
-};
+// What follows is written for the compiler's sake: products are looked up, not searched for, and no row of
+// the table is taken apart before a quotient asks for it; the cost is measured by tests/budget.
+type ProductTable = typeof productTable;
+type Products = ProductTable & typeof oneWayProducts;
+type ProductsOf = { [P in keyof ProductTable as ProductTable[P]]: P };
 
-type ProductsOf = {
-  [T in TableRow as T extends `${string} = ${infer C}` ? C : never]: T extends `${infer P} = ${string}`
-    ? P
-    : never;
-};
-
-/** `B` where a row says `A * B = C` or `B * A = C`. */
+/** `B` where a row says `A * B: C` or `B * A: C`. */
 type Cofactor<C extends string, A extends string> = C extends keyof ProductsOf
   ? ProductsOf[C] extends infer P
     ? P extends `${A} * ${infer B}` | `${infer B} * ${A}`
@@ -120,21 +111,25 @@ type Tagged<D extends string, C extends string> = D extends `money/${infer R}`
     ? `money:${C}`
     : D;
 
+/** `T` where the quotient is one of the simple ones. */
+type Of<T, Q> = Q extends SimpleQuotient ? T : never;
 type PlainTimes<A extends string, B extends string> = `${A} * ${B}` extends keyof Products
   ? Products[`${A} * ${B}`]
   : `${B} * ${A}` extends keyof Products
     ? Products[`${B} * ${A}`]
-    : A extends SimpleQuotient & `${infer T}/${B}`
-      ? T
-      : B extends SimpleQuotient & `${infer T}/${A}`
-        ? T
+    : A extends `${infer T}/${B}`
+      ? Of<T, A>
+      : B extends `${infer T}/${A}`
+        ? Of<T, B>
         : never;
 type PlainPer<A extends string, B extends string> = A extends B
   ? Like<A>
   : `${A}/${B}` extends SimpleQuotient
     ? `${A}/${B}`
-    : B extends SimpleQuotient & `${A}/${infer R}`
-      ? R
+    : B extends `${A}/${infer R}`
+      ? B extends SimpleQuotient
+        ? R
+        : Cofactor<A, B>
       : Cofactor<A, B>;
 
 /** The dimension of a product, or `never` where there is none. */

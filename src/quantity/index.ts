@@ -1,4 +1,10 @@
-export { type BaseUnit, type BaseUnitDimension, type BaseUnitOf, unitTable } from "./base-units.js";
+export {
+  type BaseUnit,
+  type BaseUnitDimension,
+  type BaseUnitDimensions,
+  type BaseUnitOf,
+  unitTable,
+} from "./base-units.js";
 export { type Checks, checks } from "./checks.js";
 export {
   depthOf,

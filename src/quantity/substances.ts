@@ -101,16 +101,21 @@ export const isSubstance = (text: string): boolean => {
 /** The last substance that was found sound: a memory of the check, not of the caller. */
 let latest: string | undefined;
 
+// Taken apart for the reason that unit-text.ts gives.
+type NotSubstance<S extends string> = [S] extends [infer T extends string]
+  ? `"${T}" is not a substance`
+  : never;
+
 /** The text itself where it is a substance, and a sentence where it is not. */
-export type CheckedSubstance<S extends string> = S extends `${infer T}/${infer B}`
-  ? [T, B] extends [AtomicSubstance, Exclude<AtomicSubstance, NeutralSubstance>]
-    ? S
-    : `"${S}" is not a substance`
-  : S extends AtomicSubstance
-    ? S
+export type CheckedSubstance<S extends string> = [S] extends [AtomicSubstance]
+  ? S
+  : [S] extends [`${infer T}/${infer B}`]
+    ? [T, B] extends [AtomicSubstance, Exclude<AtomicSubstance, NeutralSubstance>]
+      ? S
+      : NotSubstance<S>
     : string extends S
       ? "a plain string is no substance: give it as a literal, or read it with readQuantity"
-      : `"${S}" is not a substance`;
+      : NotSubstance<S>;
 
 type Join<T extends string, B extends string> = T extends B ? "none" : B extends "none" ? T : `${T}/${B}`;
 type Same<A, B> = [A, B] extends [B, A] ? true : false;

@@ -30,11 +30,20 @@ export type DimensionOf<U extends string> = U extends BaseUnit
           Dimension
         >;
 
+type NotUnit<U extends string> = [U] extends [infer T extends string] ? `"${T}" is not a unit` : never;
+type OtherUnit<U extends string, D extends string> = [U, DimensionOf<U>, D] extends [
+  infer T extends string,
+  infer E extends string,
+  infer F extends string,
+]
+  ? `"${T}" is a unit of ${E}, not of ${F}`
+  : never;
+
 /** The text itself where it is a unit, and a sentence where it is not. */
 export type CheckedUnit<U extends string> = [DimensionOf<U>] extends [never]
   ? string extends U
     ? "a plain string is no unit: test it with isUnit, or read it with readQuantity"
-    : `"${U}" is not a unit`
+    : NotUnit<U>
   : U;
 
 /** The text itself where it is a unit of dimension `D`, and a sentence where it is not. */
@@ -42,7 +51,7 @@ export type CheckedUnitOf<U extends string, D extends string> = [DimensionOf<U>]
   ? CheckedUnit<U> & string
   : [DimensionOf<U>] extends [D]
     ? U
-    : `"${U}" is a unit of ${DimensionOf<U> & string}, not of ${D}`;
+    : OtherUnit<U, D>;
 
 /** What an editor offers for a dimension: its base units and the trade's common quotients. */
 export type UnitHint<D extends string> =

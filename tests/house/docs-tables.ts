@@ -65,7 +65,7 @@ const quotients = (): readonly string[] => [
 ];
 
 const products = (): readonly string[] => {
-  const rows: readonly string[] = [...productTable, ...oneWayProducts];
+  const rows = Object.entries({ ...productTable, ...oneWayProducts }).map(([ab, c]) => `${ab} = ${c}`);
   const fractions = /^(mass\/mass|volume\/volume|length\/length) \*/;
   return ["```text", ...rows.filter((row) => !fractions.test(row)), "```"];
 };

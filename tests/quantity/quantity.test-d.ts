@@ -1,5 +1,6 @@
 import { describe, expectTypeOf, test } from "vitest";
 import {
+  type BaseUnitDimensions,
   type DimensionOf,
   type PerDimension,
   type PerSubstance,
@@ -8,6 +9,7 @@ import {
   sum,
   type TimesDimension,
   type TimesSubstance,
+  type unitTable,
 } from "../../src/quantity/index.js";
 
 /** A result of type never assigns to anything, so every result is also checked not to be never. */
@@ -33,6 +35,27 @@ describe("what compiles", () => {
     expectTypeOf<DimensionOf<"grain/gal">>().toEqualTypeOf<"mass/volume">();
     expectTypeOf<DimensionOf<"lbs">>().toEqualTypeOf<never>();
     expectTypeOf<DimensionOf<"acre/psi">>().toEqualTypeOf<never>();
+  });
+
+  test("the written-out dimensions of the base units are those of the table", () => {
+    type Table = typeof unitTable;
+    type Derived = { readonly [D in keyof Table as keyof Table[D]]: D };
+    expectTypeOf<{
+      readonly [U in keyof BaseUnitDimensions]: BaseUnitDimensions[U];
+    }>().toEqualTypeOf<Derived>();
+  });
+
+  test("a choice of units is a unit", () => {
+    expectTypeOf<DimensionOf<"lb" | "kg">>().toEqualTypeOf<"mass">();
+    expectTypeOf<DimensionOf<"lb" | "kg/ha" | "gal/acre">>().toEqualTypeOf<
+      "mass" | "mass/area" | "volume/area"
+    >();
+    const system = 1 as number;
+    expectTypeOf(quantity(1, system > 0 ? "lb/1000 ft2" : "kg/ha", "N")).toEqualTypeOf<
+      Quantity<"mass/area", "N">
+    >();
+    // @ts-expect-error one of the two is not a unit of mass
+    quantity(1, "lb").in(system > 0 ? "kg" : "L");
   });
 
   test("products and quotients follow the table, in both orders", () => {
