@@ -16,6 +16,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { blocksOfPage, runBlock } from "../examples/blocks.js";
+import { compilers } from "./compilers.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const here = dirname(fileURLToPath(import.meta.url));
@@ -117,8 +118,11 @@ const checkAll = async (parent: string): Promise<void> => {
   const [first] = blocksOfPage("README.md", readme);
   if (first === undefined) throw new Error("README.md has no example in TypeScript");
   writeFileSync(join(typed, "readme.mts"), first.code);
-  node(typed, join(root, "node_modules/typescript/bin/tsc"), "-p", ".");
-  console.log("  compiles, and refuses what it has to refuse");
+  for (const { version, program } of compilers(root, parent)) {
+    rmSync(join(typed, "out"), { recursive: true, force: true });
+    node(typed, program, "-p", ".");
+    console.log(`  compiles with TypeScript ${version}, which refuses what it has to refuse`);
+  }
   const print = (file: string): string => `import("./out/${file}").then(({ rate }) => console.log(rate))`;
   equal("rate in lb/1000 ft2 (.mts)", node(typed, "-e", print("modern.mjs")), "3.75");
   equal("rate in lb/1000 ft2 (.cts)", node(typed, "-e", print("classic.cjs")), "3.75");
