@@ -4,6 +4,7 @@ import { fail, isQuantityLike, shown } from "./errors.js";
 import {
   type CheckedSubstance,
   isSubstance,
+  type NeutralSubstance,
   type PerSubstance,
   type PlainSubstance,
   perSubstance,
@@ -23,21 +24,26 @@ export interface QuantityJson {
 /** What may be added to a quantity: a difference to a temperature, the same kind to all else. */
 export type Addend<D extends string> = D extends "temperature" ? "temperature difference" : D;
 
+// What is neutral goes with every substance, also with one that a generic function does not know yet.
 type TimesOperand<D extends string, S extends string, D2 extends string, S2 extends string> = [
   TimesDimension<D, D2>,
 ] extends [never]
   ? `no product of ${D} and ${D2}`
-  : [TimesSubstance<S, S2>] extends [never]
-    ? `cannot multiply ${S} by ${S2}`
-    : Quantity<D2, S2>;
+  : S2 extends NeutralSubstance
+    ? Quantity<D2, S2>
+    : [TimesSubstance<S, S2>] extends [never]
+      ? `cannot multiply ${S} by ${S2}`
+      : Quantity<D2, S2>;
 
 type PerOperand<D extends string, S extends string, D2 extends string, S2 extends string> = [
   PerDimension<D, D2>,
 ] extends [never]
   ? `no quotient of ${D} and ${D2}`
-  : [PerSubstance<S, S2>] extends [never]
-    ? `cannot divide ${S} by ${S2}`
-    : Quantity<D2, S2>;
+  : S2 extends NeutralSubstance
+    ? Quantity<D2, S2>
+    : [PerSubstance<S, S2>] extends [never]
+      ? `cannot divide ${S} by ${S2}`
+      : Quantity<D2, S2>;
 
 /**
  * An amount of something, in a unit: `value` in `unit`, `of` a substance. Immutable by type; make one

@@ -45,6 +45,16 @@ describe("what compiles", () => {
     }>().toEqualTypeOf<Derived>();
   });
 
+  test("a function that is generic over the substance can multiply and divide by what is neutral", () => {
+    const onField = <S extends "N" | "P2O5">(rate: Quantity<"mass/area", S>): number => {
+      // @ts-expect-error what S is decides whether this has a product
+      rate.times(quantity(1, "acre", "N/product"));
+      const amount = rate.times(quantity(1, "acre"));
+      return amount.per(quantity(1, "acre", "treated")).in("kg/ha");
+    };
+    expectTypeOf(onField<"N">).returns.toEqualTypeOf<number>();
+  });
+
   test("a choice of units is a unit", () => {
     expectTypeOf<DimensionOf<"lb" | "kg">>().toEqualTypeOf<"mass">();
     expectTypeOf<DimensionOf<"lb" | "kg/ha" | "gal/acre">>().toEqualTypeOf<
