@@ -1,14 +1,23 @@
 import { fail } from "./errors.js";
-import type { Quantity } from "./quantity.js";
+import { expectQuantity, operand, type Quantity } from "./quantity.js";
 
-const listOf = <Q>(items: readonly Q[]): readonly Q[] =>
-  Array.isArray(items) ? items : fail("type", "items", items, "a list of quantities");
+/** The items as quantities, all of the first one's kind. */
+const listOf = <D extends string, S extends string>(
+  items: readonly Quantity<D, S>[],
+): readonly [Quantity<D, S>, ...Quantity<D, S>[]] => {
+  if (!Array.isArray(items)) return fail("type", "items", items, "a list of quantities");
+  if (items.length === 0) return fail("missing", "items", "an empty list", "at least one quantity");
+  const first = operand(items[0], "items[0]") as unknown as Quantity<D, S>;
+  const rest = Array.from(items).slice(1);
+  return [first, ...rest.map((item, at) => expectQuantity(item, first, `items[${at + 1}]`))];
+};
 
 /**
  * The sum of a list, in the unit of its first item; the list must not be empty, for an empty sum has
  * no unit.
  *
- * @throws RatewrightError `missing` for an empty list, `unit/mismatch`, `substance/mismatch`
+ * @throws RatewrightError `missing` for an empty list, `type` for what is no quantity and for temperatures,
+ *   `unit/mismatch`, `substance/mismatch`, each with the place: `items[2]`
  *
  * @example
  * ```ts
@@ -18,7 +27,7 @@ const listOf = <Q>(items: readonly Q[]): readonly Q[] =>
  */
 export const sum = <D extends string, S extends string>(items: readonly Quantity<D, S>[]): Quantity<D, S> => {
   const [first, ...rest] = listOf(items);
-  if (first === undefined) return fail("missing", "items", "an empty list", "at least one quantity");
+  if (first.dimension === "temperature") fail("type", "items", first, "what adds up; temperatures do not");
   return rest.reduce((total, item) => total.plus(item as never), first);
 };
 
@@ -27,14 +36,14 @@ const extreme = <D extends string, S extends string>(
   sign: 1 | -1,
 ): Quantity<D, S> => {
   const [first, ...rest] = listOf(items);
-  if (first === undefined) return fail("missing", "items", "an empty list", "at least one quantity");
   return rest.reduce((best, item) => (item.compare(best) === sign ? item : best), first);
 };
 
 /**
  * The smallest of a list, as it was given.
  *
- * @throws RatewrightError `missing` for an empty list, `unit/mismatch`, `substance/mismatch`
+ * @throws RatewrightError `missing` for an empty list, `type`, `unit/mismatch`, `substance/mismatch`, each with
+ *   the place: `items[2]`
  *
  * @example
  * ```ts
@@ -48,7 +57,8 @@ export const min = <D extends string, S extends string>(items: readonly Quantity
 /**
  * The largest of a list, as it was given.
  *
- * @throws RatewrightError `missing` for an empty list, `unit/mismatch`, `substance/mismatch`
+ * @throws RatewrightError `missing` for an empty list, `type`, `unit/mismatch`, `substance/mismatch`, each with
+ *   the place: `items[2]`
  *
  * @example
  * ```ts

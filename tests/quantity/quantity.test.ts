@@ -115,6 +115,17 @@ describe("plain-JavaScript callers", () => {
     ["less-than operator", () => js(1, "lb") < js(1, "oz"), "type at quantity"],
     ["two currencies", () => js(1, "money:USD").plus(js(1, "money:EUR")), "unit/mismatch at other"],
     ["sum of nothing", () => sum([]), "missing at items"],
+    ["sum of a list with a hole", () => sum([js(1, "lb"), undefined] as never), "type at items[1]"],
+    ["sum of what is no quantity", () => sum([null] as never), "type at items[0]"],
+    ["sum of pounds and gallons", () => sum([js(1, "lb"), js(1, "gal")]), "unit/mismatch at items[1]"],
+    [
+      "sum of P and P2O5",
+      () => sum([js(1, "lb", "P"), js(1, "lb", "P2O5")]),
+      "substance/mismatch at items[1]",
+    ],
+    ["sum of temperatures", () => sum([js(20, "°C"), js(5, "°C")]), "type at items"],
+    ["largest of pounds and gallons", () => max([js(1, "lb"), js(1, "gal")]), "unit/mismatch at items[1]"],
+    ["smallest of one text", () => min(["1 lb"] as never), "type at items[0]"],
   ])("%s", (_name, work, expected) => {
     expect(code(work)).toBe(expected);
   });
@@ -276,6 +287,10 @@ describe("arithmetic", () => {
     expect(min(items).unit).toBe("pt");
     expect(max(items).unit).toBe("gal");
     expect(sum(items).in("fl oz")).toBe(100);
+    expect(max([quantity(20, "°C"), quantity(70, "°F")]).unit).toBe("°F");
+    const stored = JSON.parse(JSON.stringify(items));
+    expect(sum(stored).in("fl oz")).toBe(100);
+    expect(min(stored).unit).toBe("pt");
   });
 });
 
