@@ -134,8 +134,12 @@ export const usedAround = (
   date: CivilDate,
   day: number,
 ): number => {
-  if (name === "perApplication") return 0;
   let used = 0;
+  if (name === "perApplication") {
+    // What goes down on one day is one application, in however many bags.
+    for (const entry of log) if (entry.day === day) used += entry.amount;
+    return used;
+  }
   if (name === "perYear") {
     const year = date.slice(0, 4);
     for (const entry of log) if (entry.date.startsWith(year)) used += entry.amount;

@@ -1,4 +1,4 @@
-import { addDays, addMonths, type CivilDate, daysBetween, type MonthDayWindow } from "../calendar/index.js";
+import { addDays, addMonths, type CivilDate, dateRange, type MonthDayWindow } from "../calendar/index.js";
 import { wholeUnitsFor } from "../numeric/index.js";
 import { type FactSource, fail, type Quantity } from "../quantity/index.js";
 import type { DatedNitrogen, NitrogenCaps } from "./nitrogen-caps.js";
@@ -17,7 +17,7 @@ export type ProgramPlan =
 export interface ProgramMonth {
   /** `YYYY-MM`. */
   readonly month: string;
-  /** Its nitrogen, for a plan by monthly targets. */
+  /** Its nitrogen, for a plan by monthly targets; a growth curve sets it itself. */
   readonly target?: Quantity<"mass/area", "N">;
   /** Its share of the growth, in any measure, for a growth curve. */
   readonly weight?: number;
@@ -60,20 +60,17 @@ export interface PlannedPart {
 const firstOf = (month: string): CivilDate => `${month}-01` as CivilDate;
 const lastOf = (month: string): CivilDate => addDays(addMonths(firstOf(month), 1), -1);
 
-/** Equal parts, evenly from the first day on. */
-const even = (
-  amount: number,
-  count: number,
-  from: CivilDate,
-  last: CivilDate,
-  path: string,
-): PlannedPart[] => {
-  const days = daysBetween(from, last) + 1;
+/** The days of the season: those of its months, and none of a month that is not listed. */
+export const seasonDays = (months: readonly MonthTarget[]): CivilDate[] =>
+  months.flatMap(({ month }) => dateRange(firstOf(month), lastOf(month)));
+
+/** Equal parts, evenly over the days from the first on. */
+const even = (amount: number, count: number, days: readonly CivilDate[], path: string): PlannedPart[] => {
   // More than one a day is no plan: the caps then leave a shortfall.
-  const parts = Math.min(count, days);
+  const parts = Math.min(count, days.length);
   return Array.from({ length: parts }, (_, i) => ({
-    date: addDays(from, Math.floor((i * days) / parts)),
-    last,
+    date: days[Math.floor((i * days.length) / parts)] as CivilDate,
+    last: days.at(-1) as CivilDate,
     amount: amount / parts,
     path,
   }));
@@ -89,17 +86,24 @@ export const plannedParts = (input: {
   const { months, plan, total, most } = input;
   const countOf = (amount: number): number =>
     most === undefined || most === 0 ? 1 : wholeUnitsFor(amount, most);
-  const [first, end] = [firstOf(months[0]?.month as string), lastOf(months.at(-1)?.month as string)];
+  const season = seasonDays(months);
   if (plan.kind === "even split") {
-    const count = plan.applications ?? months.length;
-    const days = daysBetween(first, end) + 1;
-    if (count > days) fail("range", "plan.applications", count, `at most one a day, which is ${days}`);
-    return total === 0 ? [] : even(total, count, first, end, "plan");
+    const { applications: count } = plan;
+    if (count !== undefined && count > season.length) {
+      fail("range", "plan.applications", count, `at most one a day, which is ${season.length}`);
+    }
+    if (total === 0) return [];
+    if (count !== undefined) return even(total, count, season, "plan");
+    const last = season.at(-1) as CivilDate;
+    const amount = total / months.length;
+    return months.map(({ month }) => ({ date: firstOf(month), last, amount, path: "plan" }));
   }
   if (months.every(({ target }) => target === undefined)) {
-    return total === 0 ? [] : even(total, countOf(total), first, end, "total");
+    return total === 0 ? [] : even(total, countOf(total), season, "total");
   }
   return months.flatMap(({ month, target = 0 }, i) =>
-    target === 0 ? [] : even(target, countOf(target), firstOf(month), lastOf(month), `months[${i}]`),
+    target === 0
+      ? []
+      : even(target, countOf(target), dateRange(firstOf(month), lastOf(month)), `months[${i}]`),
   );
 };

@@ -66,6 +66,14 @@ export const readProgram = (input: SeasonProgramInput): ReadProgram => {
       const target = month.target === undefined ? undefined : rateOf(month.target, "target");
       unit ??= target?.unit;
       targets[i] = target?.in(unit as "lb/acre");
+      if (target !== undefined && plan?.kind === "growth curve") {
+        fail(
+          "conflict",
+          "target",
+          target,
+          "no target: a growth curve sets them from the total and the weights",
+        );
+      }
       weights[i] = month.weight === undefined ? undefined : expectNumber(month.weight, "weight", { min: 0 });
     }, `months[${i}]`);
   }
@@ -79,9 +87,10 @@ export const readProgram = (input: SeasonProgramInput): ReadProgram => {
       if (!season.source) fail("missing", `closed[${i}].source`, season.source, "who closes it");
     }
   });
-  door.done();
   unit ??= "lb/1000 ft2";
-  const applied = checkedLog(input.applied ?? [], unit, "applied");
+  const common: string = unit;
+  const applied = door.run(() => checkedLog(input.applied ?? [], common, "applied"));
+  door.done();
   const total = shared(plan as ProgramPlan, given, targets, weights, wanted?.in(unit as "lb/acre"));
   return {
     months: given.map(({ month }, i) => {
@@ -90,7 +99,7 @@ export const readProgram = (input: SeasonProgramInput): ReadProgram => {
     }),
     unit,
     caps: caps?.amounts as CapAmounts,
-    applied,
+    applied: applied as DayAmount[],
     closed,
     total,
     plan: plan as ProgramPlan,

@@ -1,6 +1,6 @@
 import { type CivilDate, civilDate } from "../calendar/index.js";
 import { exceeds } from "../numeric/index.js";
-import { type FactSource, type Finding, fail, type Quantity } from "../quantity/index.js";
+import { checks, type FactSource, type Finding, fail, type Quantity } from "../quantity/index.js";
 import {
   type CapName,
   capNames,
@@ -8,6 +8,7 @@ import {
   checkedCaps,
   checkedLog,
   type DatedNitrogen,
+  type DayAmount,
   dayCount,
   type NitrogenCaps,
   nitrogenRate,
@@ -40,8 +41,9 @@ export interface RemainingNitrogen {
 /**
  * How much nitrogen one application on a day could bring before it meets the first of the stated caps.
  *
- * Equation: `r = min over the caps of (cap - used)`. Used is 0 for the cap per application; for 30 days it
- * is the sum in the fullest stretch of 30 days in a row that has the day in it, so that an application
+ * Equation: `r = min over the caps of (cap - used)`. Used is, for the cap per application, what
+ * the day itself has already, for all of one day counts as one application (common practice, no source); for
+ * 30 days it is the sum in the fullest stretch of 30 days in a row that has the day in it, so that an application
  * already planned for later counts too; for the year the sum in the calendar year of the day.
  *
  * The figure is no leave to apply: the label, local codes (blackout dates, soil and weather rules) and
@@ -80,10 +82,17 @@ export const remainingNitrogenUnderStatedLimits = (input: {
   readonly caps: NitrogenCaps;
 }): RemainingNitrogen => {
   if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
-  const on = civilDate(input.on, "on");
-  const { unit, amounts } = checkedCaps(input.caps, undefined, "caps");
-  if (unit === undefined) return fail("missing", "caps", "no cap", "at least one cap");
-  const log = checkedLog(input.applied, unit, "applied");
+  const door = checks();
+  const day = door.run(() => civilDate(input.on, "on"));
+  const read = door.run(() => checkedCaps(input.caps, undefined, "caps"));
+  if (read !== undefined && read.unit === undefined) {
+    door.run(() => fail("missing", "caps", "no cap", "at least one cap"));
+  }
+  const unit = read?.unit ?? "lb/1000 ft2";
+  const rows = door.run(() => checkedLog(input.applied, unit, "applied"));
+  door.done();
+  const [on, log] = [day as CivilDate, rows as DayAmount[]];
+  const { amounts } = read as NonNullable<typeof read>;
   const findings: Finding[] = [];
   const left: { cap: CapName; remaining: number; amount: number; used: number }[] = [];
   for (const cap of capNames) {
@@ -91,7 +100,8 @@ export const remainingNitrogenUnderStatedLimits = (input: {
     if (amount === undefined) continue;
     const used = usedAround(cap, log, on, dayCount(on));
     left.push({ cap, amount, used, remaining: amount - used });
-    if (exceeds(used, amount)) {
+    // A day over the cap per application is told below, beside its entry.
+    if (cap !== "perApplication" && exceeds(used, amount)) {
       findings.push({
         code: "nitrogen/cap-passed",
         severity: "warning",
@@ -102,9 +112,11 @@ export const remainingNitrogenUnderStatedLimits = (input: {
       });
     }
   }
-  for (const [i, { date, amount }] of log.entries()) {
+  for (const [i, { date, day }] of log.entries()) {
     const cap = amounts.perApplication;
-    if (cap === undefined || !exceeds(amount, cap)) continue;
+    if (cap === undefined || log.findIndex((entry) => entry.day === day) < i) continue;
+    const amount = usedAround("perApplication", log, date, day);
+    if (!exceeds(amount, cap)) continue;
     findings.push({
       code: "nitrogen/cap-passed",
       severity: "warning",

@@ -1,4 +1,4 @@
-import { type CivilDate, civilDate, dateRange, isWithinWindow } from "../calendar/index.js";
+import { type CivilDate, civilDate, isWithinWindow } from "../calendar/index.js";
 import type { Finding, Quantity } from "../quantity/index.js";
 import {
   type CapName,
@@ -10,12 +10,7 @@ import {
   nitrogenRate,
   usedAround,
 } from "./nitrogen-caps.js";
-import {
-  type ClosedSeason,
-  type ProgramPlan,
-  plannedParts,
-  type SeasonProgramInput,
-} from "./program-parts.js";
+import { type ProgramPlan, plannedParts, type SeasonProgramInput, seasonDays } from "./program-parts.js";
 import { readProgram } from "./read-program.js";
 
 /** What a month gets, beside its target. */
@@ -45,22 +40,19 @@ export interface SeasonProgram {
 /** Room below which a rest counts as placed, as a share of the season. */
 const guard = 1e-9;
 
-/** The days of a season that lie in no closed season, in order. */
-const openDays = (first: CivilDate, last: CivilDate, closed: readonly ClosedSeason[]): CivilDate[] =>
-  dateRange(first, last).filter((day) => !closed.some(({ window }) => isWithinWindow(day, window)));
-
 /**
  * The applications of a season by date: a target split into applications so that no stated cap is passed.
  *
  * - `"fewest applications"`: with a target for every month, each month gets `ceil(target / cap)` equal
  *   applications; with a total only, the season gets `ceil(total / cap)`. `cap` is the one per application.
- * - `"even split"`: the total in equal applications, as many as stated or one a month.
+ * - `"even split"`: the total in equal applications: as many as stated, or one on the first day of each month.
  * - `"growth curve"`: the total shared by the weights of the months (growth potential, clippings of past
  *   years); each month is then split as for fewest applications.
  *
- * Applications lie evenly in their month or season, the first on its first day. One that would pass the
- * cap of 30 days, or that falls into a closed season, moves to the first day of its month or season that
- * has room; where none has, what fits goes down and the rest is reported as a shortfall, never squeezed in.
+ * The season is the days of the listed months: nothing is planned in a month that is left out between two of
+ * them. Other applications lie evenly in their month or season, the first on its first day. One that would
+ * pass the cap of 30 days or of the year, or that falls into a closed season, moves to the first later day of
+ * its month or season that has room; where none has, what fits goes down and the rest is reported as a shortfall, never squeezed in.
  * Fixed entries of `applied` count against the caps. Amounts compare at a relative 1e-9.
  *
  * @throws RatewrightError `missing` (a target, a weight, a total, a cap's source), `conflict` (caps that
@@ -91,11 +83,9 @@ export const seasonProgram = (input: SeasonProgramInput): SeasonProgram => {
   const placed: DayAmount[] = [];
   const findings: Finding[] = [];
   const parts = plannedParts({ months, plan, total, most: caps.perApplication });
-  const end = parts.at(-1)?.last;
-  const open = (end === undefined ? [] : openDays(parts[0]?.date as CivilDate, end, closed)).map((date) => ({
-    date,
-    day: dayCount(date),
-  }));
+  const open = seasonDays(months)
+    .filter((date) => !closed.some(({ window }) => isWithinWindow(date, window)))
+    .map((date) => ({ date, day: dayCount(date) }));
   // Two on one day would be one application.
   const taken = new Set(log.map(({ day }) => day));
   const room = (date: CivilDate, day: number): number => {

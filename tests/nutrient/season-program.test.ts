@@ -199,7 +199,8 @@ describe("a season program", () => {
       code: "conflict",
     });
     expect(run({ total: n(3) })).toMatchObject({ code: "conflict", path: "total" });
-    expect(run({ plan: { kind: "growth curve" } })).toMatchObject({
+    const noTarget = { months: [{ month: "2026-06" }], total: n(2) };
+    expect(run({ ...noTarget, plan: { kind: "growth curve" } })).toMatchObject({
       code: "missing",
       path: "months[0].weight",
     });
@@ -349,5 +350,99 @@ describe("a comparison of programs", () => {
     const input = { ...common, programs: [quick] };
     const again = programComparison(JSON.parse(JSON.stringify(input)));
     expect(JSON.stringify(again)).toBe(JSON.stringify(programComparison(input)));
+  });
+});
+
+describe("the days of a season", () => {
+  const plan = (list: readonly string[], more: object) =>
+    seasonProgram({ months: list.map((month) => ({ month })), caps: {}, ...more } as never);
+
+  test("one application a month is one on the first day of each, though months differ in length", () => {
+    const { applications } = plan(["2026-05", "2026-06", "2026-07"], {
+      total: n(3),
+      plan: { kind: "even split" },
+    });
+    expect(applications.map(({ date }) => date)).toEqual(["2026-05-01", "2026-06-01", "2026-07-01"]);
+  });
+
+  test("nothing is planned in a month that is not listed, and the months add up to the plan", () => {
+    for (const more of [
+      { plan: { kind: "even split" } },
+      { plan: { kind: "even split", applications: 5 } },
+      { plan: { kind: "fewest applications" }, caps: { perApplication: cap(0.4) } },
+      {
+        plan: { kind: "even split", applications: 4 },
+        caps: { per30Days: cap(1) },
+        closed: [{ window: { from: "05-01", to: "05-31" }, source: "made up" }],
+      },
+    ]) {
+      const program = plan(["2026-05", "2026-09"], { total: n(2), ...more });
+      for (const { date } of program.applications) {
+        expect(["2026-05", "2026-09"]).toContain(date.slice(0, 7));
+      }
+      const months = program.months.reduce((sum, { planned }) => sum + planned.value, 0);
+      expect(months).toBeCloseTo(program.planned.value, 9);
+      expect(program.planned.value + program.shortfall.value).toBeCloseTo(2, 9);
+    }
+    // 61 days in May and September: halves begin on the 1st and after 30 days, on May 31.
+    const halves = plan(["2026-05", "2026-09"], {
+      total: n(2),
+      plan: { kind: "even split", applications: 2 },
+    });
+    expect(halves.applications.map(({ date }) => date)).toEqual(["2026-05-01", "2026-05-31"]);
+  });
+
+  test("a leap day is a day of its month", () => {
+    const { applications } = plan(["2028-02"], {
+      total: n(29),
+      plan: { kind: "even split", applications: 29 },
+    });
+    expect(applications.at(-1)?.date).toBe("2028-02-29");
+  });
+
+  test("a growth curve refuses targets of its own, and all problems come together", () => {
+    const error = thrown(() =>
+      seasonProgram({
+        months: [{ month: "2026-05", target: n(1), weight: 1 }],
+        plan: { kind: "growth curve" },
+        caps: {},
+        applied: [{ date: "2026-02-30", nitrogen: n(1) }],
+      }),
+    );
+    expect(error.problems.map(({ code, path }) => `${code} ${path}`)).toEqual([
+      "conflict months[0].target",
+      "date applied[0].date",
+    ]);
+  });
+});
+
+describe("several entries of one day", () => {
+  test("are one application under the cap per application", () => {
+    const left = remainingNitrogenUnderStatedLimits({
+      on: "2026-05-20",
+      applied: [
+        { date: "2026-05-20", nitrogen: n(0.5) },
+        { date: "2026-05-01", nitrogen: n(0.5) },
+        { date: "2026-05-01", nitrogen: n(0.6) },
+      ],
+      caps: { perApplication: cap(0.9) },
+    });
+    expect(left.remainingUnderStatedLimits.value).toBeCloseTo(0.4, 12);
+    expect(left.findings.map(({ path, params }) => [path, params.used])).toEqual([["applied[1]", 1.1]]);
+  });
+
+  test("are told with what else is wrong", () => {
+    const error = thrown(() =>
+      remainingNitrogenUnderStatedLimits({
+        on: "2026-13-01" as never,
+        applied: [{ date: "2026-05-20", nitrogen: quantity(1, "lb/acre", "P2O5") as never }],
+        caps: {},
+      }),
+    );
+    expect(error.problems.map(({ code, path }) => `${code} ${path}`)).toEqual([
+      "date on",
+      "missing caps",
+      "substance/mismatch applied[0].nitrogen",
+    ]);
   });
 });
