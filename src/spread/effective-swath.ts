@@ -128,10 +128,13 @@ const levelOf = (row: SpreadPattern, rule: SwathRule, centrePans: unknown): numb
   return near.slice(0, count).reduce((sum, { i }) => sum + (catches[i] as number), 0) / count;
 };
 
-/** Where the pattern passes through a level, from left to right; a pan just at the level counts once. */
+/** Where the pattern passes through a level, from left to right; a pan just at the level counts once, also at an end. */
 const crossingsOf = ({ offsets, catches }: SpreadPattern, level: number): readonly number[] => {
-  const found: number[] = [];
-  for (let i = 1; i < offsets.length; i++) {
+  const last = offsets.length - 1;
+  const reached = (i: number): readonly number[] =>
+    (catches[i] as number) >= level ? [offsets[i] as number] : [];
+  const found = [...reached(0)];
+  for (let i = 1; i <= last; i++) {
     const [x0, x1, y0, y1] = [offsets[i - 1], offsets[i], catches[i - 1], catches[i]] as [
       number,
       number,
@@ -140,7 +143,7 @@ const crossingsOf = ({ offsets, catches }: SpreadPattern, level: number): readon
     ];
     if (y0 >= level !== y1 >= level) found.push(x0 + ((x1 - x0) * (level - y0)) / (y1 - y0));
   }
-  return found;
+  return [...found, ...reached(last)];
 };
 
 const several = (crossings: readonly number[], unit: string): Finding => ({

@@ -1,4 +1,4 @@
-import { expectQuantity, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
+import { checks, expectQuantity, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
 import { above, fieldsOf, isMetric, type Length, type Speed } from "./inputs.js";
 
 /**
@@ -15,7 +15,8 @@ import { above, fieldsOf, isMetric, type Length, type Speed } from "./inputs.js"
  *
  * Range: all above zero; an efficiency of 100 % or less.
  *
- * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `range`, `not-finite`
+ * @throws RatewrightError with every problem: `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `range`,
+ * `not-finite`
  *
  * Source: University of Kentucky AEN-73, 1991; Iowa State University Extension PM 696, 2001.
  *
@@ -32,19 +33,23 @@ export const fieldCapacity = (input: {
   readonly efficiency: Quantity<"1", "none">;
 }): Quantity<"area/time", "none"> => {
   const record = expectRecord(input, "input", "a record with swath, speed, efficiency");
-  const { swath, speed } = fieldsOf(record, {
-    swath: { dimension: "length" },
-    speed: { dimension: "length/time" },
-  });
-  if (record.efficiency === undefined)
-    fail("missing", "efficiency", undefined, "a share, 100 % for the theory");
-  const share = expectQuantity(
-    record.efficiency,
-    { dimension: "1", of: "none", bound: "positive" },
-    "efficiency",
+  const door = checks();
+  const found = door.run(() =>
+    fieldsOf(record, { swath: { dimension: "length" }, speed: { dimension: "length/time" } }),
   );
-  if (share.in("%") > 100) fail("range", "efficiency", share, "100 % or less");
+  const efficiency = door.run(() => efficiencyOf(record.efficiency));
+  door.done();
+  const { swath, speed } = found as NonNullable<typeof found>;
+  const share = efficiency as Quantity<"1", "none">;
   return isMetric(swath.unit)
     ? quantity(above((swath.in("m") * speed.in("m/h") * share.in("%")) / 1e6, "swath"), "ha/h")
     : quantity(above((swath.in("ft") * speed.in("ft/h") * share.in("%")) / 4_356_000, "swath"), "acre/h");
+};
+
+const efficiencyOf = (input: unknown): Quantity<"1", "none"> => {
+  if (input === undefined || input === null) {
+    return fail("missing", "efficiency", input, "a share, 100 % for the theory");
+  }
+  const share = expectQuantity(input, { dimension: "1", of: "none", bound: "positive" }, "efficiency");
+  return share.in("%") > 100 ? fail("range", "efficiency", share, "100 % or less") : share;
 };

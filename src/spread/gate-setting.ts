@@ -1,4 +1,4 @@
-import { roundTo } from "../numeric/index.js";
+import { exceeds, roundTo } from "../numeric/index.js";
 import {
   checks,
   expectNumber,
@@ -114,7 +114,8 @@ export const gateSetting = <S extends string>(input: {
   monotone(points, rising);
   const [one, other] = pairFor(points, goal.value);
   const share = (goal.value - one.rate) / (other.rate - one.rate);
-  const extrapolated = share < 0 || share > 1;
+  const ends = [one.rate, other.rate] as const;
+  const extrapolated = exceeds(goal.value, Math.max(...ends)) || exceeds(Math.min(...ends), goal.value);
   if (extrapolated && beyond === "refuse") refuse(points, goal, rising);
 
   const slope = (other.setting - one.setting) / (other.rate - one.rate);

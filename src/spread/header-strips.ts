@@ -1,4 +1,4 @@
-import { expectNumber, expectRecord, fail, quantity } from "../quantity/index.js";
+import { checks, expectNumber, expectRecord, fail, quantity } from "../quantity/index.js";
 import { type Area, fieldsOf, isMetric, type Length } from "./inputs.js";
 import { passesFor } from "./passes-for.js";
 
@@ -25,8 +25,8 @@ export interface HeaderStrips {
  *
  * Range: the strips fit into the rectangle; `strips` zero or more.
  *
- * @throws RatewrightError `infeasible` where the strips are wider than the rectangle; `missing`, `range`,
- * `unit/mismatch`, `type`, `not-finite`
+ * @throws RatewrightError `infeasible` where the strips are wider than the rectangle; with every problem:
+ * `missing`, `range`, `unit/mismatch`, `type`, `not-finite`
  *
  * Source: consumer guides (two strips at each end, or one round, then back and forth); the areas are plane
  * geometry.
@@ -52,15 +52,21 @@ export const headerStrips = (input: {
   readonly along: "perimeter" | "ends";
 }): HeaderStrips => {
   const record = expectRecord(input, "input", "a record with length, width, swath, strips, along");
-  const { length, width, swath } = fieldsOf(record, {
-    length: { dimension: "length" },
-    width: { dimension: "length" },
-    swath: { dimension: "length" },
-  });
-  const strips = expectNumber(record.strips, "strips", { min: 0 });
-  if (!Number.isInteger(strips)) fail("range", "strips", strips, "a whole number");
+  const door = checks();
+  const found = door.run(() =>
+    fieldsOf(record, {
+      length: { dimension: "length" },
+      width: { dimension: "length" },
+      swath: { dimension: "length" },
+    }),
+  );
+  const strips = door.run(() => stripsOf(record.strips)) as number;
   const { along } = record;
-  if (along !== "perimeter" && along !== "ends") fail("type", "along", along, "perimeter or ends");
+  if (along !== "perimeter" && along !== "ends") {
+    door.run(() => fail(along === undefined ? "missing" : "type", "along", along, "perimeter or ends"));
+  }
+  door.done();
+  const { length, width, swath } = found as NonNullable<typeof found>;
   const [unit, squared] = isMetric(swath.unit) ? (["m", "m2"] as const) : (["ft", "ft2"] as const);
   const [a, b, w] = [length.in(unit), width.in(unit), swath.in(unit)];
   const taken = 2 * strips * w;
@@ -84,4 +90,11 @@ export const headerStrips = (input: {
     innerPasses,
     distance: quantity(header + innerPasses * inside, unit),
   };
+};
+
+const stripsOf = (input: unknown): number => {
+  if (input === undefined || input === null)
+    return fail("missing", "strips", input, "a whole number, 0 or more");
+  const strips = expectNumber(input, "strips", { min: 0 });
+  return Number.isInteger(strips) ? strips : fail("range", "strips", strips, "a whole number");
 };

@@ -33,12 +33,10 @@ export const bulkDensity = <S extends string>(bucket: {
     amount: { dimension: "mass" },
     volume: { dimension: "volume" },
   });
-  return metricVolume(volume.unit)
+  return isMetric(volume.unit)
     ? quantity(above(amount.in("kg") / volume.in("m3"), "amount"), "kg/m3")
     : quantity(above(amount.in("lb") / volume.in("ft3"), "amount"), "lb/ft3");
 };
-
-const metricVolume = (unit: string): boolean => /^(m3|L|mL)$/.test(unit);
 
 /**
  * How much material a hopper, a bin or a heap holds.
@@ -68,7 +66,7 @@ export const hopperLoad = <S extends string>(hopper: {
     bulkDensity: { dimension: "mass/volume" },
   });
   const { volume, bulkDensity: density } = found;
-  const metric = metricVolume(volume.unit);
+  const metric = isMetric(volume.unit);
   const value = metric ? volume.in("m3") * density.in("kg/m3") : volume.in("ft3") * density.in("lb/ft3");
   const made = quantityOf(above(value, "volume"), metric ? "kg" : "lb", volume.of, "volume");
   return made as unknown as Quantity<"mass", S>;

@@ -1,4 +1,4 @@
-import { expectNumber, expectRecord, type Finding, fail } from "../quantity/index.js";
+import { checks, expectNumber, expectRecord, type Finding, fail } from "../quantity/index.js";
 import { fieldsOf, type Length } from "./inputs.js";
 import { type Driving, expectDriving, overlapInto, pansPer } from "./overlap-kernel.js";
 import { type Profile, patternOf, profileOf, sumLeftOf } from "./profile.js";
@@ -148,9 +148,12 @@ export const overlapDeposits = (
 ): OverlapDeposits => {
   const row = patternOf(pattern);
   const record = expectRecord(options, "options", "a record with swath, driving, positions");
-  const { swath } = fieldsOf(record, { swath: { dimension: "length" } });
-  const driving = expectDriving(record.driving);
-  const positions = expectPositions(record.positions);
+  const door = checks();
+  const found = door.run(() => fieldsOf(record, { swath: { dimension: "length" } }));
+  const driving = door.run(() => expectDriving(record.driving)) as Driving;
+  const positions = door.run(() => expectPositions(record.positions)) as Positions;
+  door.done();
+  const { swath } = found as NonNullable<typeof found>;
   const w = swath.in(row.offsetUnit as "ft");
   return {
     type: "overlap-deposits",

@@ -175,7 +175,7 @@ export const swathCvPercent = (input: {
 };
 
 /** More pans to a swath than this are taken for a slip of units. */
-const mostPans = 1e6;
+export const mostPans: number = 1e6;
 
 /** How many pans make a swath, or throws. */
 export const pansPer = (swath: number, spacing: number, path: string): number => {

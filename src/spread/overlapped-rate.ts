@@ -1,5 +1,5 @@
 import { type Estimate, estimateOfProduct, meanEstimate } from "../numeric/index.js";
-import { expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { checks, expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import { type Area, above, fieldsOf, isMetric, type Length } from "./inputs.js";
 import { patternOf, profileOf } from "./profile.js";
 import type { SpreadPattern } from "./spread-pattern.js";
@@ -99,15 +99,28 @@ export const overlappedRateEstimate = <S extends string>(
 ): Estimate<"mass/area", S> => {
   const row = patternOf<S>(pattern);
   const record = expectRecord(options, "options", "a record with swath, panAreaError");
-  const { swath } = fieldsOf(record, { swath: { dimension: "length" } });
-  if (record.panAreaError === undefined) {
-    fail("missing", "panAreaError", undefined, "a relative standard error, 0 % where there is none");
-  }
-  const area = panAreaOf(row);
+  const door = checks();
+  const found = door.run(() => fieldsOf(record, { swath: { dimension: "length" } }));
+  const areaError = door.run(() =>
+    record.panAreaError === undefined || record.panAreaError === null
+      ? fail(
+          "missing",
+          "panAreaError",
+          record.panAreaError,
+          "a relative standard error, 0 % where there is none",
+        )
+      : expectQuantity(
+          record.panAreaError,
+          { dimension: "1", of: "none", bound: "non-negative" },
+          "panAreaError",
+        ),
+  ) as Quantity<"1", "none">;
+  const area = door.run(() => panAreaOf(row)) as Area;
   if (row.runs.length < 2) {
-    fail("missing", "pattern.runs", row.runs, "two weighings or more: one has no spread");
+    door.run(() => fail("missing", "pattern.runs", row.runs, "two weighings or more: one has no spread"));
   }
-  const w = swath.in(row.offsetUnit as "ft");
+  door.done();
+  const w = (found as NonNullable<typeof found>).swath.in(row.offsetUnit as "ft");
   const mean = meanEstimate(row.runs.map((run) => rateOfRun(row, run, w, area)));
-  return estimateOfProduct(mean.value, [{ estimate: mean }, { relativeError: options.panAreaError }]);
+  return estimateOfProduct(mean.value, [{ estimate: mean }, { relativeError: areaError }]);
 };

@@ -46,9 +46,19 @@ const rowOf = (catches: readonly unknown[], offsets: readonly unknown[]): readon
 
 const runsOf = ({ runs, catches, offsets, spacing }: SpreadPattern): readonly (() => unknown)[] => [
   ...Array.from(runs, (run, i) => () => {
-    if (Array.isArray(run) && run.length === catches.length && run.every((one) => Number.isFinite(one)))
+    const fits = Array.isArray(run) && run.length === catches.length;
+    if (
+      fits &&
+      Array.from(run as readonly unknown[]).every((one) => Number.isFinite(one) && (one as number) >= 0)
+    ) {
       return;
-    fail("conflict", `pattern.runs[${i}]`, run, `a list of ${catches.length} numbers, as the catches`);
+    }
+    fail(
+      "conflict",
+      `pattern.runs[${i}]`,
+      run,
+      `a list of ${catches.length} numbers of 0 or more, as the catches`,
+    );
   }),
   () => {
     if (spacing === undefined) return;

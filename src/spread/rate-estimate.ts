@@ -8,10 +8,14 @@ import { timedRate } from "./timed-rate.js";
 type Share = Quantity<"1", "none">;
 type Given = Readonly<Record<string, unknown>>;
 
-/** The catches as one estimate and the stated errors, with every problem of either. */
+/** Stands for the mean, to show what is wrong with the rest of a run before there is a mean. */
+const standIn = { value: 1, unit: "kg", of: "none" } as const;
+
+/** The catches as one estimate and the stated errors, with every problem of either and of the rest of the run. */
 const parts = <S extends string>(
   record: Given,
   keys: readonly string[],
+  rest: () => unknown,
 ): { readonly mean: Estimate<"mass", S>; readonly errors: readonly Share[] } => {
   const door = checks();
   const list = door.run(() => massesOf<S>(record.amounts));
@@ -22,8 +26,11 @@ const parts = <S extends string>(
         : expectQuantity(record[key], { dimension: "1", of: "none", bound: "non-negative" }, key),
     ),
   );
+  door.run(rest);
   door.done();
-  return { mean: meanEstimate(list as readonly Quantity<"mass", S>[]), errors: errors as readonly Share[] };
+  const mean = meanEstimate(list as readonly Quantity<"mass", S>[]);
+  if (!(mean.value.value > 0)) fail("range", "amounts", mean.value, "catches whose mean lies above zero");
+  return { mean, errors: errors as readonly Share[] };
 };
 
 const massesOf = <S extends string>(amounts: unknown): readonly Quantity<"mass", S>[] => {
@@ -32,7 +39,8 @@ const massesOf = <S extends string>(amounts: unknown): readonly Quantity<"mass",
   }
   if (amounts.length < 2) fail("missing", "amounts", amounts, "two catches or more: one has no spread");
   const door = checks();
-  const of = (amounts[0] as { readonly of?: string } | undefined)?.of ?? "none";
+  const first = amounts.find((one) => typeof one === "object" && one !== null);
+  const of = (first as { readonly of?: string } | undefined)?.of ?? "none";
   // Not map, which skips the holes of a list.
   const list = Array.from(amounts as readonly unknown[], (amount, i) =>
     door.run(() =>
@@ -92,10 +100,11 @@ export const spreadRateEstimate = <S extends string>(
   } & TestArea,
 ): Estimate<"mass/area", S> => {
   const record = expectRecord(runs, "runs", "a record with amounts, areaError and an area");
-  const found = parts<S>(record, ["areaError"]);
   const { amounts: _, areaError: __, ...ground } = record;
-  const run = { ...ground, amount: found.mean.value } as unknown as Parameters<typeof spreadRate<S>>[0];
-  return withErrors(spreadRate<S>(run), found);
+  const run = (amount: Quantity<"mass", S>): Quantity<"mass/area", S> =>
+    spreadRate<S>({ ...ground, amount } as unknown as Parameters<typeof spreadRate<S>>[0]);
+  const found = parts<S>(record, ["areaError"], () => run(standIn as unknown as Quantity<"mass", S>));
+  return withErrors(run(found.mean.value), found);
 };
 
 /**
@@ -133,7 +142,11 @@ export const timedRateEstimate = <S extends string>(runs: {
   readonly speedError: Share;
 }): Estimate<"mass/area", S> => {
   const record = expectRecord(runs, "runs", "a record with amounts, time, swath, speed and their errors");
-  const found = parts<S>(record, ["timeError", "swathError", "speedError"]);
   const { time, swath, speed } = runs;
-  return withErrors(timedRate<S>({ amount: found.mean.value, time, swath, speed }), found);
+  const run = (amount: Quantity<"mass", S>): Quantity<"mass/area", S> =>
+    timedRate<S>({ amount, time, swath, speed });
+  const found = parts<S>(record, ["timeError", "swathError", "speedError"], () =>
+    run(standIn as unknown as Quantity<"mass", S>),
+  );
+  return withErrors(run(found.mean.value), found);
 };

@@ -16,7 +16,15 @@ import {
   type Positions,
   stripDeposits,
 } from "./overlap-deposits.js";
-import { cvPercentOf, type Driving, expectDivisor, expectDriving, overlapInto } from "./overlap-kernel.js";
+import {
+  cvPercentOf,
+  type Driving,
+  expectDivisor,
+  expectDriving,
+  mostPans,
+  overlapInto,
+  pansPer,
+} from "./overlap-kernel.js";
 import { patternOf, profileOf } from "./profile.js";
 import type { SpreadPattern } from "./spread-pattern.js";
 import type { UniformityOptions } from "./swath-uniformity.js";
@@ -58,8 +66,8 @@ const mostSwaths = 10_000;
 /**
  * The CV at every swath, the ranges of swath that meet a limit, and the widest swath that does.
  *
- * Every swath from `from` to `to` is tried, a `step` apart, with the CV of `swathUniformity`. The CV does not
- * rise steadily with the swath: 5 to 19 m and 31 to 34 m may pass where 25 m fails, so neither a bisection
+ * Every swath from `from` on is tried, a `step` apart, up to `to`, with the CV of `swathUniformity`. The CV does
+ * not rise steadily with the swath: 5 to 19 m and 31 to 34 m may pass where 25 m fails, so neither a bisection
  * nor a search that stops at the first failure finds all of it.
  *
  * The widest swath may lie close to where the limit is passed; `lowest` of its range is the forgiving choice.
@@ -70,8 +78,9 @@ const mostSwaths = 10_000;
  * @param options.step - where left out: the spacing of the pans; with `positions: "pans"` it is a whole
  * multiple of the spacing
  * @throws RatewrightError as `swathUniformity`; `missing` where the spacing is unequal and no `step` is given;
- * `range` for a limit of zero and for more than 10 000 swaths; `conflict` for a `step` or `from` that is no
- * multiple of the spacing of the pans
+ * `range` for a limit of zero, for more than 10 000 swaths and for a swath of more than a million pans;
+ * `conflict` for a `to` below `from` and, with `positions: "pans"`, for a `step` or `from` that is no multiple of
+ * their spacing
  *
  * Source: Fertilizer Australia, "What do the Australian test-scheme graphs mean?" (several ranges).
  *
@@ -116,7 +125,7 @@ export const swathSearch = (
   const cvs = cvsOf(row, grid, { driving, positions, divisor });
   const rows = Array.from(cvs, (cv, i) => ({
     // Fifteen digits: three times 0.1 is shown as 0.3.
-    swath: quantity(Number(((grid.first + i) * grid.step).toPrecision(15)), unit),
+    swath: quantity(Number(swathAt(grid, i).toPrecision(15)), unit),
     cv: quantity(cv, "%"),
   }));
   const ranges = rangesOf(rows, limit.in("%"));
@@ -136,12 +145,14 @@ export const swathSearch = (
   };
 };
 
-/** The swaths to try: `first` to `last` times `step`. */
+/** The swaths to try: `count` of them from `from` on, a `step` apart. */
 interface Grid {
-  readonly first: number;
-  readonly last: number;
+  readonly from: number;
   readonly step: number;
+  readonly count: number;
 }
+
+const swathAt = ({ from, step }: Grid, i: number): number => from + i * step;
 
 const gridOf = (
   row: SpreadPattern,
@@ -158,31 +169,32 @@ const gridOf = (
     ends.step?.in(unit) ??
     row.spacing ??
     fail("missing", "step", undefined, "the distance of the swaths to try, for the pans stand at several");
-  if (pans !== undefined) {
-    const times = step / pans;
-    if (Math.round(times) < 1 || Math.abs(times - Math.round(times)) > 1e-9 * times) {
-      fail("conflict", "step", ends.step, `a whole multiple of the distance of the pans, ${pans} ${unit}`);
-    }
-  }
   const { x } = profileOf(row);
   const thrown = (x[x.length - 1] as number) - (x[0] as number);
   const from = ends.from?.in(unit) ?? (pans === undefined ? step : 2 * pans);
   const to = ends.to?.in(unit) ?? thrown;
-  const first = Math.max(1, Math.ceil(from / step - 1e-9));
-  const last = Math.floor(to / step + 1e-9);
-  if (last < first) fail("conflict", "to", ends.to ?? to, `a swath of ${first * step} ${unit} or more`);
-  if (last - first >= mostSwaths) fail("range", "step", ends.step ?? step, `at most ${mostSwaths} swaths`);
-  return { first, last, step };
+  if (pans !== undefined) {
+    const door = checks();
+    door.run(() => pansPer(step, pans, "step"));
+    door.run(() => pansPer(from, pans, "from"));
+    door.done();
+  }
+  const count = Math.floor((to - from) / step + 1e-9) + 1;
+  if (count < 1) fail("conflict", "to", ends.to ?? to, `a swath of ${from} ${unit} or more`);
+  if (count > mostSwaths) fail("range", "step", ends.step ?? step, `at most ${mostSwaths} swaths`);
+  if (pans !== undefined && Math.round(to / pans) > mostPans) {
+    fail("range", "to", ends.to ?? to, `no more than ${mostPans} times the distance of the pans`);
+  }
+  return { from, step, count };
 };
 
 const cvsOf = (row: SpreadPattern, grid: Grid, options: UniformityOptions): Float64Array => {
   const { driving, positions, divisor } = options;
-  const { first, last, step } = grid;
   const profile = profileOf(row);
-  const cvs = new Float64Array(last - first + 1);
+  const cvs = new Float64Array(grid.count);
   if (positions !== "pans") {
     for (let i = 0; i < cvs.length; i++) {
-      const swath = (first + i) * step;
+      const swath = swathAt(grid, i);
       const strips = stripDeposits(profile, swath, positions, driving);
       cvs[i] = cvPercentOf(strips, positions, profile.total / swath, divisor);
     }
@@ -191,10 +203,10 @@ const cvsOf = (row: SpreadPattern, grid: Grid, options: UniformityOptions): Floa
   const spacing = equalSpacing(row);
   const mirror = mirrorOfPattern(row, driving);
   const catches = Float64Array.from(row.catches);
-  const times = Math.round(step / spacing);
-  const bins = new Float64Array(2 * last * times);
+  const [first, times] = [Math.round(grid.from / spacing), Math.round(grid.step / spacing)];
+  const bins = new Float64Array(2 * (first + (grid.count - 1) * times));
   for (let i = 0; i < cvs.length; i++) {
-    const k = (first + i) * times;
+    const k = first + i * times;
     const count = overlapInto(bins, catches, k, mirror);
     if (count < 2 && divisor === "n-1") {
       fail("range", "from", k * spacing, "a swath of two positions or more for the divisor n-1");

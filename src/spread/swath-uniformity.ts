@@ -1,5 +1,5 @@
 import type { Divisor } from "../numeric/index.js";
-import { type Finding, fail, type Quantity, quantity } from "../quantity/index.js";
+import { checks, expectRecord, type Finding, fail, type Quantity, quantity } from "../quantity/index.js";
 import type { Length } from "./inputs.js";
 import { overlapDeposits, type Positions } from "./overlap-deposits.js";
 import { cvPercentOf, type Driving, expectDivisor } from "./overlap-kernel.js";
@@ -67,8 +67,12 @@ export const swathUniformity = (
   pattern: SpreadPattern,
   options: UniformityOptions & { readonly swath: Length },
 ): SwathUniformity => {
-  const { swath, driving, deposits, mean, findings } = overlapDeposits(pattern, options);
-  const divisor = expectDivisor(options.divisor);
+  const record = expectRecord(options, "options", "a record with swath, driving, positions, divisor");
+  const door = checks();
+  const overlap = door.run(() => overlapDeposits(pattern, options));
+  const divisor = door.run(() => expectDivisor(record.divisor)) as Divisor;
+  door.done();
+  const { swath, driving, deposits, mean, findings } = overlap as NonNullable<typeof overlap>;
   const count = deposits.length;
   if (count < 2 && divisor === "n-1") {
     fail("range", "swath", swath, "two positions or more for the divisor n-1");

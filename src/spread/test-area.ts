@@ -1,4 +1,4 @@
-import { checks, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
+import { checks, expectNumber, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
 import { above, fieldsOf, isMetric, type Length } from "./inputs.js";
 
 /**
@@ -83,7 +83,7 @@ export const testArea = (ground: TestArea): Quantity<"area", "none"> => {
   );
   const door = checks();
   const found = door.run(() => fieldsOf(record, needs));
-  const turns = form.length === 3 ? door.run(() => turnsOf(record.turns)) : 1;
+  const turns = form.length === 3 ? door.run(() => expectNumber(record.turns, "turns", { above: 0 })) : 1;
   door.done();
   const [wide, long] = Object.values(found ?? {}) as unknown as readonly [Length, Length];
   const [unit, area] = isMetric(wide.unit) ? (["m", "m2"] as const) : (["ft", "ft2"] as const);
@@ -101,11 +101,4 @@ const wrongForm = (given: readonly string[], record: Readonly<Record<string, unk
   if (lacking !== undefined) return fail("missing", lacking, record[lacking], `a field of ${choice}`);
   const extra = given.find((key) => !best.includes(key)) as string;
   return fail("conflict", extra, record[extra], `one of: ${choice}`);
-};
-
-const turnsOf = (turns: unknown): number => {
-  if (typeof turns !== "number" || !Number.isFinite(turns)) {
-    return fail("not-finite", "turns", turns, "a finite number");
-  }
-  return turns > 0 ? turns : fail("range", "turns", turns, "more than 0");
 };

@@ -264,6 +264,11 @@ describe("hopper and field capacity", () => {
     expect(fieldCapacity({ ...run, efficiency: percent(100) }).in("ha/h")).toBeCloseTo(6, 12);
     expect(fieldCapacity({ ...run, efficiency: quantity(0.7, "1") }).in("ha/h")).toBeCloseTo(4.2, 12);
     expect(failures(() => fieldCapacity(run as never))).toEqual(["missing efficiency"]);
+    expect(failures(() => fieldCapacity({ swath: m(0) } as never))).toEqual([
+      "range swath",
+      "missing speed",
+      "missing efficiency",
+    ]);
     expect(failures(() => fieldCapacity({ ...run, efficiency: percent(101) }))).toEqual(["range efficiency"]);
     expect(failures(() => fieldCapacity({ ...run, efficiency: percent(0) }))).toEqual(["range efficiency"]);
   });
@@ -325,7 +330,23 @@ describe("rates with their errors", () => {
     const mixed = { amounts: [lb(1), quantity(1, "lb", "seed")], area, ...errors };
     expect(failures(() => spreadRateEstimate(mixed as never))).toEqual(["substance/mismatch amounts[1]"]);
     expect(failures(() => spreadRateEstimate({ amounts: [lb(0), lb(0)], area, ...errors }))).toEqual([
-      "range amount",
+      "range amounts",
+    ]);
+    // biome-ignore lint/suspicious/noSparseArray: a list with a hole
+    const hole = { amounts: [, lb(1)], area, ...errors };
+    expect(failures(() => spreadRateEstimate(hole as never))).toEqual(["missing amounts[0]"]);
+    const all = { amounts: [lb(1)], areaError: percent(-1), swath: ft(0), distance: ft(3) };
+    expect(failures(() => spreadRateEstimate(all))).toEqual([
+      "missing amounts",
+      "range areaError",
+      "range swath",
+    ]);
+    expect(failures(() => timedRateEstimate({ amounts, swath: ft(10) } as never))).toEqual([
+      "missing timeError",
+      "missing swathError",
+      "missing speedError",
+      "missing time",
+      "missing speed",
     ]);
   });
 });

@@ -123,6 +123,16 @@ describe("gateSetting", () => {
     expect([codes(2.9), codes(3.1)]).toEqual([1, 0]);
   });
 
+  test("rounding noise does not put a target past the trials", () => {
+    // 3 times 1.1 is 3.3000000000000003 in binary: the target is the rate of the trial.
+    const next = settingFor(3.3, [trial(3, 3 * 1.1), trial(5, 4)]);
+    expect(next.extrapolated).toBe(false);
+    expect(next.setting).toBeCloseTo(3, 12);
+    expect(failures(() => settingFor(3.3 * (1 - 1e-8), [trial(3, 3 * 1.1), trial(5, 4)]))).toEqual([
+      "infeasible target",
+    ]);
+  });
+
   test("refuses to go past the trials unless it is told to, and then says so", () => {
     const trials = [trial(3, 2), trial(5, 4), trial(4, 3)];
     expect(failures(() => settingFor(4.01, trials))).toEqual(["infeasible target"]);

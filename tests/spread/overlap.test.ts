@@ -228,6 +228,12 @@ describe("the CV", () => {
     expect(without("positions")).toEqual(["missing positions"]);
     expect(without("divisor")).toEqual(["missing divisor"]);
     expect(without("swath")).toEqual(["missing swath"]);
+    expect(failures(() => swathUniformity(pattern, {} as never))).toEqual([
+      "missing swath",
+      "missing driving",
+      "missing positions",
+      "missing divisor",
+    ]);
     expect(failures(() => swathUniformity(pattern, { ...full, swath: m(2.5) }))).toEqual(["conflict swath"]);
     expect(failures(() => swathUniformity(pattern, { ...full, swath: m(0) }))).toEqual(["range swath"]);
     expect(failures(() => swathUniformity(pattern, { ...full, swath: m(1), divisor: "n-1" }))).toEqual([
@@ -352,6 +358,12 @@ describe("overlappedRate", () => {
     expect(failures(() => overlappedRate(height, { swath }))).toEqual(["unit/mismatch pattern.unit"]);
     const once = spreadPattern({ catches, unit: "g", pans, panArea: quantity(1, "ft2") });
     expect(failures(() => overlappedRateEstimate(once, { swath, panAreaError: percent(1) }))).toEqual([
+      "missing pattern.runs",
+    ]);
+    expect(failures(() => overlappedRateEstimate(bare, { swath: m(0), panAreaError: percent(-1) }))).toEqual([
+      "range swath",
+      "range panAreaError",
+      "missing pattern.panArea",
       "missing pattern.runs",
     ]);
   });

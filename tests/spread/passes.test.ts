@@ -94,6 +94,19 @@ describe("headerStrips", () => {
     );
   });
 
+  test("two rounds of 10 ft on 200 by 100 ft, by hand", () => {
+    const lawn = { length: ft(200), width: ft(100), swath: ft(10), strips: 2 };
+    const round = headerStrips({ ...lawn, along: "perimeter" });
+    // The rounds run at 5 and 15 ft from the edge: 2 (190 + 90) and 2 (170 + 70); then six passes of 160 ft.
+    expect(round.distance.in("ft")).toBe(560 + 480 + 6 * 160);
+    expect([round.inner.length.in("ft"), round.inner.width.in("ft")]).toEqual([160, 60]);
+    expect([round.innerPasses, round.headerArea.in("ft2")]).toEqual([6, 20_000 - 9600]);
+    // Two strips of 100 ft across each end; then ten passes of 160 ft.
+    const ends = headerStrips({ ...lawn, along: "ends" });
+    expect(ends.distance.in("ft")).toBe(4 * 100 + 10 * 160);
+    expect([ends.innerPasses, ends.headerArea.in("ft2")]).toEqual([10, 4000]);
+  });
+
   test("strips that fill the lawn leave nothing, wider ones are refused", () => {
     const lawn = { length: ft(40), width: ft(20), swath: ft(5) };
     const full = headerStrips({ ...lawn, strips: 2, along: "perimeter" });
@@ -104,7 +117,11 @@ describe("headerStrips", () => {
     ]);
     expect(headerStrips({ ...lawn, strips: 3, along: "ends" }).inner.length.in("ft")).toBe(10);
     expect(failures(() => headerStrips({ ...lawn, strips: 0.5, along: "ends" }))).toEqual(["range strips"]);
-    expect(failures(() => headerStrips({ ...lawn, strips: 1 } as never))).toEqual(["type along"]);
+    expect(failures(() => headerStrips({ ...lawn, strips: 1 } as never))).toEqual(["missing along"]);
+    expect(
+      failures(() => headerStrips({ ...lawn, width: ft(0), strips: -1, along: "round" } as never)),
+    ).toEqual(["range width", "range strips", "type along"]);
+    expect(failures(() => headerStrips({ ...lawn, along: "ends" } as never))).toEqual(["missing strips"]);
   });
 });
 

@@ -118,6 +118,9 @@ describe("spreadPattern", () => {
       "conflict pattern.spacing",
     ]);
     expect(broken({ spacing: 2 })).toEqual(["conflict pattern.spacing"]);
+    expect(broken({ runs: [[0, 1, -3, 1, 0]] })).toEqual(["conflict pattern.runs[0]"]);
+    // biome-ignore lint/suspicious/noSparseArray: what a list with a hole is read as
+    expect(broken({ runs: [[0, 1, , 1, 0]] })).toEqual(["conflict pattern.runs[0]"]);
     expect(broken({ runs: undefined, findings: undefined })).toEqual([
       "type pattern.runs",
       "type pattern.findings",
@@ -165,6 +168,21 @@ describe("effectiveSwath", () => {
     expect(failures(() => effectiveSwath(even, { rule: "half of centre mean", centrePans: 3 }))).toEqual([
       "conflict centrePans",
     ]);
+  });
+
+  test("a pattern that comes down to the level just at the last pan ends there", () => {
+    // Half of 6 is 3: on the left the pan at -2 m has it, on the right it lies a quarter of the way from 4 to 0.
+    const left = effectiveSwath(row([3, 4, 6, 4, 0]), { rule: "half of peak" });
+    expect([left.left.in("m"), left.right.in("m"), left.swath.in("m")]).toEqual([2, 1.25, 3.25]);
+    expect(left.findings.map(({ code }) => code)).toEqual(["pattern/row-too-short"]);
+    const right = effectiveSwath(row([0, 4, 6, 4, 3]), { rule: "half of peak" });
+    expect([right.left.in("m"), right.right.in("m"), right.swath.in("m")]).toEqual([1.25, 2, 3.25]);
+    const both = effectiveSwath(row([3, 4, 6, 4, 3]), { rule: "half of peak" });
+    expect(both.swath.in("m")).toBe(4);
+    // A dip that comes back to the level at the end: four crossings, the outermost of them the last pan.
+    const dip = effectiveSwath(row([0, 6, 2, 1, 3]), { rule: "half of peak" });
+    expect([dip.left.in("m"), dip.right.in("m")]).toEqual([1.5, 2]);
+    expect(dip.findings.map(({ code }) => code)).toContain("pattern/several-crossings");
   });
 
   test("a pattern that does not come down inside the row has no swath by this rule", () => {
@@ -282,10 +300,19 @@ describe("swathSearch", () => {
       swathSearch(mShape, { ...options, limit, ...more }).rows.map(({ swath }) => swath.in("m"));
     expect(swaths({ from: m(4), to: m(8), step: m(2) })).toEqual([4, 6, 8]);
     expect(swaths({ from: m(3), to: m(4), positions: 40, step: m(0.5) })).toEqual([3, 3.5, 4]);
+    // From where it is said, whatever the step.
+    expect(swaths({ from: m(5), to: m(9), step: m(2) })).toEqual([5, 7, 9]);
+    expect(swaths({ from: m(5), to: m(9.9), step: m(2), positions: 40 })).toEqual([5, 7, 9]);
+    expect(swaths({ from: m(2.2), to: m(2.5), step: m(0.1), positions: 40 })).toEqual([2.2, 2.3, 2.4, 2.5]);
+    expect(swaths({ step: m(3) })).toEqual([2, 5, 8, 11]);
     const bad = (more: object): readonly string[] => failures(() => swaths(more));
     expect(bad({ step: m(1.5) })).toEqual(["conflict step"]);
     expect(bad({ step: m(0.5) })).toEqual(["conflict step"]);
+    expect(bad({ from: m(2.5), to: m(5) })).toEqual(["conflict from"]);
+    expect(bad({ from: m(2.5), step: m(0.5) })).toEqual(["conflict step", "conflict from"]);
     expect(bad({ from: m(9), to: m(8) })).toEqual(["conflict to"]);
+    expect(bad({ from: m(1e12), to: m(1e12 + 2) })).toEqual(["range from"]);
+    expect(bad({ to: m(1e7), step: m(1e4) })).toEqual(["range to"]);
     expect(bad({ positions: 20, step: m(1e-7) })).toEqual(["range step"]);
     expect(bad({ limit: percent(0) })).toEqual(["range limit"]);
     expect(bad({ limit: undefined, driving: undefined })).toEqual(["missing driving", "missing limit"]);
