@@ -1,5 +1,6 @@
 import { addHours, type Instant, instant } from "../calendar/index.js";
 import { checks, fail, isUnit, type Quantity, quantityOf, suggestUnit } from "../quantity/index.js";
+import { highestCelsius, lowestCelsius } from "./expect-temperature.js";
 
 /** One figure for each hour in one unit; `null` where there is none. */
 export interface HourlyColumn {
@@ -37,13 +38,16 @@ export type HourlyWeather = {
   readonly source: string;
 } & { readonly [F in WeatherFigure]?: HourlyColumn };
 
-const bounds: Partial<Record<WeatherFigure, readonly [min: number, max: number]>> = {
-  humidity: [0, 100],
-  cloud: [0, 100],
-  wind: [0, Number.POSITIVE_INFINITY],
-  gust: [0, Number.POSITIVE_INFINITY],
-  rain: [0, Number.POSITIVE_INFINITY],
-  soilMoisture: [0, 100],
+/** What a figure can be, in one unit: beyond it is a slip of the hand, or a code for "no figure" such as -999. */
+const bounds: Readonly<Record<WeatherFigure, readonly [unit: string, min: number, max: number]>> = {
+  temperature: ["°C", lowestCelsius, highestCelsius],
+  humidity: ["%", 0, 100],
+  wind: ["m/s", 0, Number.POSITIVE_INFINITY],
+  gust: ["m/s", 0, Number.POSITIVE_INFINITY],
+  rain: ["mm", 0, Number.POSITIVE_INFINITY],
+  cloud: ["%", 0, 100],
+  soilTemperature: ["°C", lowestCelsius, highestCelsius],
+  soilMoisture: ["% v/v", 0, 100],
 };
 
 /** How many hours a record has. */
@@ -97,13 +101,19 @@ export const hourlyWeather = (input: Omit<HourlyWeather, "type" | "version">): H
         );
       }
       length ??= values.length;
-      const [min, max] = bounds[name] ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+      if (values.length === 0) fail("missing", `${name}.values`, "an empty list", "at least one hour");
+      const [common, min, max] = bounds[name];
       for (const [i, value] of values.entries()) {
         if (value === null) continue;
         const hour = `${name}.values[${i}]`;
         if (typeof value !== "number" || !Number.isFinite(value)) {
           fail("not-finite", hour, value, "a number, or null");
-        } else if (value < min || value > max) fail("range", hour, value, `a value of ${name} that can be`);
+        }
+        const figure = quantityOf(value, unit, "none", hour) as unknown as Quantity<"length", "none">;
+        const same = figure.in(common as "m");
+        if (same < min - 1e-9 || same > max + 1e-9) {
+          fail("range", hour, figure, `${min} to ${max} ${common}`.replace(/ to Infinity.*/, " or more"));
+        }
       }
       columns[name] = { unit, values: [...values] };
     });

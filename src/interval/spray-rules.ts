@@ -3,6 +3,7 @@ import {
   checks,
   expectNumber,
   expectQuantity,
+  expectRecord,
   type FactSource,
   fail,
   type QuantityJson,
@@ -64,6 +65,16 @@ export const boundedFigures = {
   soilMoisture: "volume/volume",
 } as const;
 
+/** What a rule can state. */
+export const ruleParts: readonly Exclude<keyof SprayRules, "source">[] = [
+  ...(Object.keys(boundedFigures) as (keyof typeof boundedFigures)[]),
+  "rainfast",
+  "frostAt",
+  "dormantBelow",
+  "inversion",
+];
+const inversionSigns = ["calmBelow", "afterSunrise", "beforeSunset"] as const;
+
 /** Takes rules that may come from JSON, or throws all that is wrong with them. */
 export const checkedRules = (input: readonly SprayRules[], path: string): readonly SprayRules[] => {
   if (!Array.isArray(input)) return fail("type", path, input, "a list of rules");
@@ -78,11 +89,16 @@ export const checkedRules = (input: readonly SprayRules[], path: string): readon
     const one = (value: QuantityJson | undefined, dimension: string, where: string): void => {
       if (value !== undefined) door.run(() => expectQuantity(value, { dimension }, `${at}.${where}`));
     };
+    const missing = (where: string, expected: string): void =>
+      door.add({ code: "missing", path: `${at}${where}`, got: "nothing", expected });
     for (const [name, dimension] of Object.entries(boundedFigures)) {
-      const bounds = rules[name as keyof typeof boundedFigures];
-      if (bounds?.min === undefined || bounds.max === undefined) {
-        one(bounds?.min, dimension, `${name}.min`);
-        one(bounds?.max, dimension, `${name}.max`);
+      const bounds = record<StatedBounds>(rules[name as keyof typeof boundedFigures], `${at}.${name}`, door);
+      if (bounds === undefined) continue;
+      // A bound that is written otherwise would be looked for and never found.
+      if (bounds.min === undefined && bounds.max === undefined) missing(`.${name}`, "min, max or both");
+      if (bounds.min === undefined || bounds.max === undefined) {
+        one(bounds.min, dimension, `${name}.min`);
+        one(bounds.max, dimension, `${name}.max`);
         continue;
       }
       const { min, max } = bounds;
@@ -96,20 +112,26 @@ export const checkedRules = (input: readonly SprayRules[], path: string): readon
     }
     one(rules.frostAt, "temperature", "frostAt");
     one(rules.dormantBelow, "temperature", "dormantBelow");
-    one(rules.rainfast?.moreThan, "length", "rainfast.moreThan");
-    one(rules.inversion?.calmBelow, "length/time", "inversion.calmBelow");
-    const hours = { "rainfast.hours": rules.rainfast?.hours, ...sunHours(rules) };
+    const rainfast = record<SprayRules["rainfast"] & object>(rules.rainfast, `${at}.rainfast`, door);
+    const inversion = record<SprayRules["inversion"] & object>(rules.inversion, `${at}.inversion`, door);
+    one(rainfast?.moreThan, "length", "rainfast.moreThan");
+    one(inversion?.calmBelow, "length/time", "inversion.calmBelow");
+    const hours = {
+      "rainfast.hours": rainfast?.hours,
+      "inversion.afterSunrise": inversion?.afterSunrise,
+      "inversion.beforeSunset": inversion?.beforeSunset,
+    };
     for (const [where, value] of Object.entries(hours)) {
       if (value !== undefined) door.run(() => expectNumber(value, `${at}.${where}`, { min: 0, max: 240 }));
     }
-    if (rules.rainfast !== undefined && rules.rainfast.hours === undefined) {
-      door.add({
-        code: "missing",
-        path: `${at}.rainfast.hours`,
-        got: "nothing",
-        expected: "the hours of the label",
-      });
+    if (rainfast !== undefined && rainfast.hours === undefined) {
+      missing(".rainfast.hours", "the hours of the label");
     }
+    if (inversion !== undefined && inversionSigns.every((sign) => inversion[sign] === undefined)) {
+      missing(".inversion", "calmBelow, afterSunrise or beforeSunset");
+    }
+    if (ruleParts.every((part) => rules[part] === undefined))
+      missing("", "at least one rule beside the source");
     if (rules.source === undefined || rules.source === "") {
       door.add({
         code: "missing",
@@ -123,10 +145,15 @@ export const checkedRules = (input: readonly SprayRules[], path: string): readon
   return input;
 };
 
-const sunHours = ({ inversion }: SprayRules): Record<string, number | undefined> => ({
-  "inversion.afterSunrise": inversion?.afterSunrise,
-  "inversion.beforeSunset": inversion?.beforeSunset,
-});
+/** A part of a rule that has to be a record, or `undefined` where it is left out or was refused. */
+const record = <T extends object>(
+  input: T | undefined,
+  path: string,
+  door: ReturnType<typeof checks>,
+): T | undefined =>
+  input === undefined
+    ? undefined
+    : door.run(() => expectRecord(input, path, "a record of what is stated") as unknown as T);
 
 const mph = (value: number): QuantityJson => ({ value, unit: "mi/h", of: "none" });
 const degrees = (value: number): QuantityJson => ({ value, unit: "°C diff", of: "none" });

@@ -2,7 +2,7 @@ import { compareInstants, type Instant, instant } from "../calendar/index.js";
 import { checks, expectRecord, fail } from "../quantity/index.js";
 import { type HourlyWeather, hourlyWeather, hoursOf } from "./hourly-weather.js";
 import { type SprayHour, sprayHour } from "./spray-hour.js";
-import { boundedFigures, checkedRules, type SprayRules, type SunTimes } from "./spray-rules.js";
+import { checkedRules, ruleParts, type SprayRules, type SunTimes } from "./spray-rules.js";
 
 /** Hours of a record against the stated rules. It is no leave to spray: see `notChecked`. */
 export interface SprayWindow {
@@ -14,8 +14,6 @@ export interface SprayWindow {
   /** What no rule states, or no record tells. */
   readonly notChecked: readonly string[];
 }
-
-const parts = [...Object.keys(boundedFigures), "rainfast", "frostAt", "dormantBelow", "inversion"] as const;
 
 /**
  * Which hours of a forecast the stated rules object to, and why: wind, gusts, signs of inversion, air
@@ -73,13 +71,13 @@ export const sprayWindow = (input: {
   }
   door.done();
   const hours = Array.from({ length: hoursOf(weather) }, (_, hour) => sprayHour(weather, rules, sun, hour));
-  const stated = parts.filter((part) => rules.some((one) => one[part as keyof SprayRules] !== undefined));
+  const stated = ruleParts.filter((part) => rules.some((one) => one[part] !== undefined));
   return {
     hours,
     runs: runsOf(hours),
     checked: stated,
     notChecked: [
-      ...parts.filter((part) => !stated.includes(part)).map((part) => `${part}: no rule states it.`),
+      ...ruleParts.filter((part) => !stated.includes(part)).map((part) => `${part}: no rule states it.`),
       "Errors of the forecast, wind direction and what lies downwind, nozzle and boom, water bodies, people and animals, and all else that the label says.",
     ],
   };

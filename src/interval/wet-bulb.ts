@@ -20,7 +20,9 @@ export interface AirState {
   readonly humidity: Quantity<"1", "none">;
 }
 
-const state = ({ temperature, humidity }: AirState): { t: number; rh: number } => {
+/** A state of the air as numbers, °C and percent, or throws. */
+const state = (input: AirState): { t: number; rh: number } => {
+  const { temperature, humidity } = expectRecord(input, "input");
   const air = expectQuantity(temperature, { dimension: "temperature", of: "none" }, "temperature");
   const moist = expectQuantity(humidity, { dimension: "1", of: "none" }, "humidity");
   const [t, rh] = [air.in("°C"), moist.in("%")];
@@ -51,17 +53,17 @@ const state = ({ temperature, humidity }: AirState): { t: number; rh: number } =
  * ```
  */
 export const wetBulb = (input: AirState): WetBulb => {
-  expectRecord(input, "input");
-  const { t, rh } = state(input);
-  const tw =
-    t * Math.atan(0.151977 * Math.sqrt(rh + 8.313659)) +
-    Math.atan(t + rh) -
-    Math.atan(rh - 1.676331) +
-    0.00391838 * rh ** 1.5 * Math.atan(0.023101 * rh) -
-    4.686035;
+  const tw = stull(state(input));
   // What is computed lies up to 1 below and 0.65 above the true figure.
   return { value: quantity(tw, "°C"), low: quantity(tw - 0.65, "°C"), high: quantity(tw + 1, "°C") };
 };
+
+const stull = ({ t, rh }: { t: number; rh: number }): number =>
+  t * Math.atan(0.151977 * Math.sqrt(rh + 8.313659)) +
+  Math.atan(t + rh) -
+  Math.atan(rh - 1.676331) +
+  0.00391838 * rh ** 1.5 * Math.atan(0.023101 * rh) -
+  4.686035;
 
 /**
  * Delta T, `T - Tw`: how fast a droplet dries. The band is that of {@link wetBulb}; no air has less than 0,
@@ -79,13 +81,11 @@ export const wetBulb = (input: AirState): WetBulb => {
  * ```
  */
 export const deltaT = (input: AirState): DeltaT => {
-  expectRecord(input, "input");
-  const { value, low, high } = wetBulb(input);
-  const dry = input.temperature.in("°C");
-  const apart = (wet: Quantity<"temperature", "none">): number => dry - wet.in("°C");
+  const air = state(input);
+  const apart = air.t - stull(air);
   return {
-    value: quantity(apart(value), "°C diff"),
-    low: quantity(Math.max(0, apart(high)), "°C diff"),
-    high: quantity(Math.max(0, apart(low)), "°C diff"),
+    value: quantity(apart, "°C diff"),
+    low: quantity(Math.max(0, apart - 1), "°C diff"),
+    high: quantity(Math.max(0, apart + 0.65), "°C diff"),
   };
 };

@@ -54,6 +54,19 @@ describe("wet bulb", () => {
       }
     }
   });
+  test("takes what JSON left of quantities, and other units", () => {
+    const air = { temperature: quantity(20, "°C"), humidity: quantity(50, "%") };
+    expect(deltaT(JSON.parse(JSON.stringify(air)))).toEqual(deltaT(air));
+    const other = deltaT({ temperature: quantity(68, "°F"), humidity: quantity(0.5, "1") });
+    expect(other.value.in("°F diff")).toBeCloseTo(deltaT(air).value.in("°F diff"), 9);
+    // Printed for this state of the air by the source of the formula: 13.7 °C.
+    expect(wetBulb(air).value.in("°C")).toBeCloseTo(13.7, 1);
+  });
+  test("no band of Delta T reaches below 0", () => {
+    const { value, low, high } = deltaT({ temperature: quantity(50, "°C"), humidity: quantity(99, "%") });
+    expect(value.value).toBeLessThan(0);
+    expect([low.value, high.value > 0]).toEqual([0, true]);
+  });
   test("is refused outside its range", () => {
     const air = (t: number, rh: number) => ({ temperature: quantity(t, "°C"), humidity: quantity(rh, "%") });
     expect(problems(() => wetBulb(air(20, 4)))).toEqual(["range humidity"]);
@@ -216,6 +229,44 @@ describe("sprayWindow", () => {
       "missing rules[0].rainfast.hours",
       "missing rules[0].source",
     ]);
+  });
+
+  test("a rule that states nothing is refused: an hour of 55 mi/h must not pass for want of a bound", () => {
+    const weather = record({ wind: wind(55) });
+    const of = (rule: object) =>
+      problems(() => sprayWindow({ weather, rules: [{ source: "label", ...rule } as SprayRules] }));
+    expect(of({})).toEqual(["missing rules[0]"]);
+    expect(of({ wind: {} })).toEqual(["missing rules[0].wind"]);
+    expect(of({ wind: { maximum: mph(8) } })).toEqual(["missing rules[0].wind"]);
+    expect(of({ wind: 8 })).toEqual(["type rules[0].wind"]);
+    expect(of({ wind: null, rainfast: null, inversion: null })).toEqual([
+      "type rules[0].wind",
+      "type rules[0].rainfast",
+      "type rules[0].inversion",
+    ]);
+    expect(of({ inversion: {} })).toEqual(["missing rules[0].inversion"]);
+    expect(of({ inversion: { calm: mph(3) }, gust: {} })).toEqual([
+      "missing rules[0].gust",
+      "missing rules[0].inversion",
+    ]);
+  });
+
+  test("a figure that cannot be is refused, in every unit of it", () => {
+    const one = (name: string, unit: string, value: number) =>
+      problems(() => record({ [name]: { unit, values: [value] } }));
+    // 55 of 1 is 5500 %: a percentage with the wrong unit.
+    expect(one("humidity", "1", 55)).toEqual(["range humidity.values[0]"]);
+    expect(one("humidity", "1", 1)).toEqual([]);
+    expect(one("cloud", "%", 101)).toEqual(["range cloud.values[0]"]);
+    expect(one("soilMoisture", "% v/v", 101)).toEqual(["range soilMoisture.values[0]"]);
+    // -999 and 999.9 stand for "no figure" at weather stations.
+    for (const name of ["temperature", "soilTemperature"]) {
+      expect(one(name, "°C", -999)).toEqual([`range ${name}.values[0]`]);
+      expect(one(name, "°F", 999.9)).toEqual([`range ${name}.values[0]`]);
+      expect(one(name, "°F", -40)).toEqual([]);
+      expect(one(name, "K", 310)).toEqual([]);
+    }
+    expect(problems(() => record({ wind: wind() }))).toEqual(["missing wind.values"]);
   });
 
   test("says nothing of leave", () => {
