@@ -1,4 +1,4 @@
-import { expectRecord } from "../quantity/index.js";
+import { checks, expectNumber, expectRecord, fail } from "../quantity/index.js";
 import { nutrientWeights } from "./nutrient-weights.js";
 
 /**
@@ -6,19 +6,26 @@ import { nutrientWeights } from "./nutrient-weights.js";
  * Atomic Weights, Prohaska et al., "Standard atomic weights of the elements 2021", Pure and Applied
  * Chemistry 94 (2022) 573-600, table 2.
  */
-export const atomicWeights: typeof nutrientWeights & Readonly<Record<"H" | "C" | "Na" | "Cl", number>> = {
-  ...nutrientWeights,
-  H: 1.008,
-  C: 12.011,
-  Na: 22.99,
-  Cl: 35.45,
-};
+export const atomicWeights: typeof nutrientWeights & Readonly<Record<"H" | "C" | "F" | "Na" | "Cl", number>> =
+  {
+    ...nutrientWeights,
+    H: 1.008,
+    C: 12.011,
+    F: 18.998,
+    Na: 22.99,
+    Cl: 35.45,
+  };
 
 /** An element of which the table holds the weight. */
 export type Element = keyof typeof atomicWeights;
 
 /**
- * Adds up the weight of a formula, given as element and count.
+ * Adds up the weight of a formula, given as element and count, in g/mol.
+ *
+ * @throws RatewrightError `substance/unknown` for an element that is not in {@link atomicWeights};
+ * `not-finite`, `type`, `missing`
+ *
+ * Source: atomic weights of IUPAC, see {@link atomicWeights}.
  *
  * @example
  * ```ts
@@ -29,6 +36,16 @@ export type Element = keyof typeof atomicWeights;
 export const formulaWeight = (formula: Readonly<Partial<Record<Element, number>>>): number => {
   expectRecord(formula, "formula");
   let weight = 0;
-  for (const [element, count] of Object.entries(formula)) weight += atomicWeights[element as Element] * count;
+  const door = checks();
+  for (const [element, count] of Object.entries(formula)) {
+    door.run(() => {
+      const path = `formula.${element}`;
+      if (!Object.hasOwn(atomicWeights, element)) {
+        fail("substance/unknown", path, element, Object.keys(atomicWeights).join(", "));
+      }
+      weight += atomicWeights[element as Element] * expectNumber(count, path);
+    });
+  }
+  door.done();
   return weight;
 };

@@ -1,19 +1,20 @@
 import { formulaWeight } from "../nutrient/index.js";
-import { expectQuantity, fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
+import { checks, expectQuantity, fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
 
-/** Acids, by their formulas (from memory; the molar masses that follow are those that labels and handbooks print). */
+/** Acids, by their formulas, checked by the molar masses that handbooks print. */
 const acids = {
   "2,4-D": { C: 8, H: 6, Cl: 2, O: 3 },
-  "2,4-DP-P": { C: 9, H: 8, Cl: 2, O: 3 },
+  "dichlorprop-P": { C: 9, H: 8, Cl: 2, O: 3 },
   MCPA: { C: 9, H: 9, Cl: 1, O: 3 },
   "mecoprop-P": { C: 10, H: 11, Cl: 1, O: 3 },
   dicamba: { C: 8, H: 6, Cl: 2, O: 3 },
   triclopyr: { C: 7, H: 4, Cl: 3, N: 1, O: 3 },
   clopyralid: { C: 6, H: 3, Cl: 2, N: 1, O: 2 },
+  fluroxypyr: { C: 7, H: 5, Cl: 2, F: 1, N: 2, O: 3 },
   glyphosate: { C: 3, H: 8, N: 1, O: 5, P: 1 },
 } as const;
 
-/** What a salt or an ester has more than its acid; a cation stands for a hydrogen, an alcohol gives off water. */
+/** What a salt or an ester has more than its acid: a cation stands for a hydrogen, an alcohol gives off water. */
 const partners = {
   sodium: { Na: 1, H: -1 },
   potassium: { K: 1, H: -1 },
@@ -26,22 +27,32 @@ const partners = {
   olamine: { C: 2, H: 7, N: 1, O: 1 },
   choline: { C: 5, H: 13, N: 1, O: 1 },
   "2-ethylhexyl": { C: 8, H: 16 },
+  meptyl: { C: 8, H: 16 },
   butotyl: { C: 6, H: 12, O: 1 },
 } as const;
+
+const esters: readonly string[] = ["2-ethylhexyl", "meptyl", "butotyl"];
 
 /** The acids whose salts and esters are known here, by ISO common name. */
 export type HerbicideAcid = keyof typeof acids;
 
-/** A salt (sodium to choline) or an ester (2-ethylhexyl, butotyl). */
+/**
+ * A salt (sodium to choline) or an ester (2-ethylhexyl, meptyl, butotyl), by the ISO name. Labels also say
+ * dimethylamine, isopropylamine or triethylamine salt for `...ammonium`, diglycolamine for
+ * `diglycolammonium`, monoethanolamine for `olamine`, isooctyl for `2-ethylhexyl`, 1-methylheptyl for
+ * `meptyl` and butoxyethyl for `butotyl`.
+ */
 export type AcidPartner = keyof typeof partners;
 
 /**
  * How much acid a salt or an ester stands for, `M(acid) / M(salt)`, from the formulas and the atomic
- * weights. A label that states both wins over the computed figure.
+ * weights: `M(salt) = M(acid) + M(base)` (a metal or choline takes the place of a hydrogen), `M(ester) = M(acid) +
+ * M(alcohol) - M(water)`. A label that states both wins over the computed figure.
  *
- * @throws RatewrightError `type` for an acid or a partner that is not known
- * Source: molar masses from IUPAC atomic weights; 2,4-D dimethylammonium 221.04 / 266.12 is 0.8306 (from
- * memory).
+ * @throws RatewrightError `type` for an acid or a partner that is not known; `conflict` for a pair that is no
+ * active ingredient: a diammonium salt of an acid with one hydrogen to give, an ester of glyphosate
+ * Source: IUPAC atomic weights; molar masses of 2,4-D, MCPA, dicamba and their salts and esters as the entries
+ * of a pesticide handbook print them (dicamba 221.0, its dimethylammonium salt 266.1).
  *
  * @example
  * ```ts
@@ -51,17 +62,30 @@ export type AcidPartner = keyof typeof partners;
  * ```
  */
 export const acidShare = (acid: HerbicideAcid, partner: AcidPartner): Quantity<"mass/mass", "ae/ai"> => {
-  if (!Object.hasOwn(acids, acid)) fail("type", "acid", acid, Object.keys(acids).join(", "));
-  if (!Object.hasOwn(partners, partner)) fail("type", "partner", partner, Object.keys(partners).join(", "));
+  const door = checks();
+  door.run(() => oneOf(acid, "acid", acids));
+  door.run(() => oneOf(partner, "partner", partners));
+  door.done();
+  if (partner === "diammonium" && acid !== "glyphosate") {
+    fail("conflict", "partner", partner, `a partner of ${acid}, which has one hydrogen to give`);
+  }
+  if (acid === "glyphosate" && esters.includes(partner)) {
+    fail("conflict", "partner", partner, `a salt, for ${acid} is not sold as an ester`);
+  }
   const weight = formulaWeight(acids[acid]);
   return quantity((100 * weight) / (weight + formulaWeight(partners[partner])), "% w/w", "ae/ai");
 };
 
+const oneOf = (name: string, path: string, known: object): void => {
+  if (typeof name === "string" && Object.hasOwn(known, name)) return;
+  fail(name === undefined ? "missing" : "type", path, name, Object.keys(known).join(", "));
+};
+
 /**
  * Active ingredient as acid equivalent, `ae = ai * share`, for an amount, a rate per area or a weight per
- * volume.
+ * volume. A content of a product, `ai/product`, becomes `ae/product` by `content.times(share)`.
  *
- * @param active - of `ai`
+ * @param active - of `ai`, with the id of the active ingredient or without; the result keeps it
  * @param share - acid in the active ingredient: from the label, or `acidShare`
  * @throws RatewrightError `missing`, `range` for a share of nothing or above 100 %, `unit/mismatch`,
  * `substance/mismatch`
@@ -75,15 +99,12 @@ export const acidShare = (acid: HerbicideAcid, partner: AcidPartner): Quantity<"
  * Number(ae.in("lb/gal").toFixed(2)); // => 3.8
  * ```
  */
-export const acidEquivalentOf = <D extends AcidMeasure>(
-  active: Quantity<D, "ai">,
+export const acidEquivalentOf = <D extends AcidMeasure, const S extends "ai" | `ai:${string}`>(
+  active: Quantity<D, S>,
   share: Quantity<"mass/mass", "ae/ai">,
-): Quantity<D, "ae"> => {
-  const q = massOf(active, "active", "ai");
-  return quantityOf((q.value * shareOfAcid(share)) / 100, q.unit, "ae", "active") as unknown as Quantity<
-    D,
-    "ae"
-  >;
+): Quantity<D, S extends `ai:${infer Id}` ? `ae:${Id}` : "ae"> => {
+  const { q, percent } = read(active, "active", "ai", share);
+  return quantityOf((q.value * percent) / 100, q.unit, q.of.replace("ai", "ae"), "active") as never;
 };
 
 /**
@@ -99,21 +120,32 @@ export const acidEquivalentOf = <D extends AcidMeasure>(
  * activeOfAcid(quantity(3, "lb/acre", "ae"), label).in("lb/acre"); // => 4
  * ```
  */
-export const activeOfAcid = <D extends AcidMeasure>(
-  acid: Quantity<D, "ae">,
+export const activeOfAcid = <D extends AcidMeasure, const S extends "ae" | `ae:${string}`>(
+  acid: Quantity<D, S>,
   share: Quantity<"mass/mass", "ae/ai">,
-): Quantity<D, "ai"> => {
-  const q = massOf(acid, "acid", "ae");
-  return quantityOf((q.value * 100) / shareOfAcid(share), q.unit, "ai", "acid") as unknown as Quantity<
-    D,
-    "ai"
-  >;
+): Quantity<D, S extends `ae:${infer Id}` ? `ai:${Id}` : "ai"> => {
+  const { q, percent } = read(acid, "acid", "ae", share);
+  return quantityOf((q.value * 100) / percent, q.unit, q.of.replace("ae", "ai"), "acid") as never;
 };
 
 /** What active ingredient and acid equivalent may be measured in. */
 export type AcidMeasure = "mass" | "mass/area" | "mass/volume";
 
-const massOf = (input: unknown, path: string, of: "ai" | "ae"): Quantity<AcidMeasure, "ai" | "ae"> => {
+/** Reads both arguments and tells the problems of both. */
+const read = (
+  input: unknown,
+  path: string,
+  of: "ai" | "ae",
+  share: unknown,
+): { readonly q: Quantity<AcidMeasure, string>; readonly percent: number } => {
+  const door = checks();
+  const q = door.run(() => massOf(input, path, of));
+  const percent = door.run(() => shareOfAcid(share));
+  door.done();
+  return { q: q as Quantity<AcidMeasure, string>, percent: percent as number };
+};
+
+const massOf = (input: unknown, path: string, of: "ai" | "ae"): Quantity<AcidMeasure, string> => {
   const unit = (input as { readonly unit?: unknown } | null | undefined)?.unit;
   if (typeof unit !== "string") return fail("missing", path, input, `a quantity of ${of}`);
   const given = input as { value: number; of?: string };
@@ -121,7 +153,10 @@ const massOf = (input: unknown, path: string, of: "ai" | "ae"): Quantity<AcidMea
   if (dimension !== "mass" && dimension !== "mass/area" && dimension !== "mass/volume") {
     return fail("unit/mismatch", path, input, "a mass, a mass per area or a mass per volume");
   }
-  return expectQuantity(input, { dimension: dimension as AcidMeasure, of, bound: "non-negative" }, path);
+  const q = expectQuantity(input, { dimension: dimension as AcidMeasure, bound: "non-negative" }, path);
+  return q.of === of || q.of.startsWith(`${of}:`)
+    ? q
+    : fail("substance/mismatch", path, q, `a quantity of ${of}`);
 };
 
 const shareOfAcid = (input: unknown): number => {

@@ -1,4 +1,4 @@
-import { expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { checks, expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
 
 /** An active ingredient, or the acid that a salt or an ester of it stands for. The two are never mixed. */
 export type ActiveSubstance = "ai" | "ae" | `ai:${string}` | `ae:${string}`;
@@ -50,13 +50,13 @@ export const productForActive = <
   readonly content: Quantity<C, `${NoInfer<A>}/${P}`>;
 }): Quantity<ProductMeasure<D, C>, P> => {
   expectRecord(input);
-  const content = contentOf(input.content);
-  const active = measured(
-    input.active,
-    "active",
-    ["mass", "mass/area"],
-    "a mass of active ingredient, or a rate of it",
+  const door = checks();
+  const found = door.run(() => contentOf(input.content));
+  const given = door.run(() =>
+    measured(input.active, "active", ["mass", "mass/area"], "a mass of active ingredient, or a rate of it"),
   );
+  door.done();
+  const [content, active] = [found as Content, given as Quantity<string, string>];
   sameBasis(active, content.top, "active");
   return active.per(content.q as never) as unknown as Quantity<ProductMeasure<D, C>, P>;
 };
@@ -91,16 +91,25 @@ export const activeInProduct = <
   >;
 }): Quantity<M extends "mass" | "volume" ? "mass" : "mass/area", A> => {
   expectRecord(input);
-  const content = contentOf(input.content);
-  const byWeight = content.q.dimension === "mass/mass";
-  const product = measured(
-    input.product as unknown as Quantity<string, string>,
-    "product",
-    byWeight ? ["mass", "mass/area"] : ["volume", "volume/area"],
-    byWeight
-      ? "a mass of product, for its content is by weight"
-      : "a volume of product, for its content is per volume",
-  );
+  const door = checks();
+  const found = door.run(() => contentOf(input.content));
+  const given = door.run(() => {
+    if (found === undefined) {
+      const any = ["mass", "mass/area", "volume", "volume/area"];
+      return measured(input.product, "product", any, "an amount of product, or a rate of it");
+    }
+    const byWeight = found.q.dimension === "mass/mass";
+    return measured(
+      input.product,
+      "product",
+      byWeight ? ["mass", "mass/area"] : ["volume", "volume/area"],
+      byWeight
+        ? "a mass of product, for its content is by weight"
+        : "a volume of product, for its content is per volume",
+    );
+  });
+  door.done();
+  const [content, product] = [found as Content, given as Quantity<string, string>];
   if (product.of !== content.bottom) {
     fail("substance/mismatch", "product", product, `a quantity of ${content.bottom}`);
   }
@@ -133,13 +142,17 @@ const contentOf = (input: unknown): Content => {
 
 const sameBasis = (active: Quantity<string, string>, top: string, path: string): void => {
   if (active.of === top) return;
-  const crossed = /^a[ie]/.test(active.of) && active.of.slice(0, 2) !== top.slice(0, 2);
+  const crossed = `${active.of.split(":")[0]} ${top.split(":")[0]}`;
+  const suggestion = {
+    "ai ae": "acidEquivalentOf, which turns active ingredient into acid equivalent",
+    "ae ai": "activeOfAcid, which turns acid equivalent into active ingredient",
+  }[crossed];
   fail(
     "substance/mismatch",
     path,
     active,
     `a quantity of ${top}`,
-    crossed ? { suggestion: "acidEquivalentOf, which turns active ingredient into acid equivalent" } : {},
+    suggestion === undefined ? {} : { suggestion },
   );
 };
 

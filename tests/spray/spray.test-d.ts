@@ -57,6 +57,9 @@ test("acid equivalent comes from active ingredient only", () => {
   expectTypeOf(acidEquivalentOf(quantity(1, "lb/gal", "ai"), share)).toEqualTypeOf<
     Quantity<"mass/volume", "ae">
   >();
+  expectTypeOf(acidEquivalentOf(quantity(1, "lb", "ai:dicamba"), share)).toEqualTypeOf<
+    Quantity<"mass", "ae:dicamba">
+  >();
   // @ts-expect-error acid equivalent already
   acidEquivalentOf(quantity(1, "lb/gal", "ae"), share);
 });
