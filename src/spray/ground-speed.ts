@@ -1,20 +1,13 @@
-import { expectReadings, mean } from "../numeric/index.js";
-import { checks, expectRecord, fail, quantity, unitSystem } from "../quantity/index.js";
-import { allOf, inSystemOf, type Length, positive, type Speed, type Time } from "./inputs.js";
+import { mean } from "../numeric/index.js";
+import { expectRecord, fail, quantity, unitSystem } from "../quantity/index.js";
+import { allOf, inSystemOf, type Length, positive, readingsOf, type Speed, type Time } from "./inputs.js";
 
 /** What is averaged over several runs of one course: the times, or the speeds of the runs. */
 export type SpeedAverage = "times" | "speeds";
 
 /** Times of runs, all above zero. */
-export const runTimes = (input: readonly Time[], path: string, least = 1): readonly Time[] => {
-  const times = expectReadings(input, path, least);
-  const door = checks();
-  times.forEach((_, i) => {
-    door.run(() => positive(input[i], `${path}[${i}]`, "time"));
-  });
-  door.done();
-  return times;
-};
+export const runTimes = (input: readonly Time[], path: string): readonly Time[] =>
+  readingsOf(input, path, 1, (each, at) => positive(each, at, "time"));
 
 /**
  * Ground speed from the time over a measured course, `v = L / t`, for one run or the mean of several, such

@@ -33,14 +33,8 @@ export {
 } from "./droplet-classes.js";
 export { courseTime, groundSpeed, type SpeedAverage } from "./ground-speed.js";
 export type { Carrier } from "./inputs.js";
-export {
-  type NozzleCheck,
-  type NozzleLimit,
-  type NozzleResult,
-  type NozzleVerdict,
-  nozzleCheck,
-  nozzleLimits,
-} from "./nozzle-check.js";
+export { type NozzleCheck, type NozzleResult, type NozzleVerdict, nozzleCheck } from "./nozzle-check.js";
+export { type NozzleLimit, nozzleLimits } from "./nozzle-limits.js";
 export { type NozzleSize, nozzleSizes, ratedFlow, type SizeRating } from "./nozzle-sizes.js";
 export {
   flowAtPressure,

@@ -1,3 +1,4 @@
+import { expectReadings } from "../numeric/index.js";
 import { checks, expectQuantity, fail, type Quantity, quantityOf, unitSystem } from "../quantity/index.js";
 
 /** What comes out of the nozzles: finished spray, or the water of a calibration. The two are told apart, for density sets the flow. */
@@ -43,6 +44,29 @@ export const carried = <const D extends string, S extends Carrier>(
   return q.of === "spray" || q.of === "water"
     ? (q as unknown as Quantity<D, S>)
     : fail("substance/mismatch", path, q, "a quantity of spray or of water");
+};
+
+/** Takes a list of readings of one kind, each by `one`, or throws with every problem; in the unit of the first. */
+export const readingsOf = <D extends string, S extends string>(
+  input: readonly Quantity<D, S>[],
+  path: string,
+  least: number,
+  one: (each: Quantity<D, S>, at: string) => Quantity<D, S>,
+): readonly Quantity<D, S>[] => {
+  if (Array.isArray(input)) {
+    const door = checks();
+    let first: Quantity<D, S> | undefined;
+    // Not forEach, which skips the holes of a list.
+    for (const [i, each] of (input as readonly Quantity<D, S>[]).entries()) {
+      door.run(() => {
+        const q = one(each, `${path}[${i}]`);
+        first ??= q;
+        if (q.of !== first.of) fail("substance/mismatch", `${path}[${i}]`, q, `a quantity of ${first.of}`);
+      });
+    }
+    door.done();
+  }
+  return expectReadings(input, path, least);
 };
 
 /** Takes a share above zero and, where it is said, no more than a whole. */

@@ -1,7 +1,5 @@
-import { coefficientOfVariation, type Divisor, exceeds, expectReadings, mean } from "../numeric/index.js";
+import { coefficientOfVariation, type Divisor, exceeds, mean } from "../numeric/index.js";
 import {
-  type Citation,
-  checks,
   expectQuantity,
   expectRecord,
   type Finding,
@@ -13,9 +11,11 @@ import {
 import {
   allOf,
   type Carrier,
+  carried,
   inSystemOf,
   numberIn,
   positive,
+  readingsOf,
   type Share,
   share,
   type Time,
@@ -53,61 +53,6 @@ export interface NozzleCheck<S extends string> {
   readonly notChecked: readonly string[];
 }
 
-/** A limit for nozzles, and who says so. */
-export interface NozzleLimit {
-  readonly against: "rated" | "mean";
-  readonly limit: Share;
-  readonly does: string;
-  readonly source: Citation;
-}
-
-/**
- * What sources say of the limits of a nozzle check; they differ, so that {@link nozzleCheck} takes them as
- * parameters.
- *
- * @example
- * ```ts
- * import { nozzleLimits } from "ratewright";
- * nozzleLimits().map(({ against, limit }) => `${limit.in("%")} % of ${against}`); // => ["10 % of rated", "5 % of rated", "5 % of mean", "10 % of mean"]
- * ```
- */
-export const nozzleLimits = (): readonly NozzleLimit[] => [
-  {
-    against: "rated",
-    limit: quantity(10, "%"),
-    does: "replace a tip that puts out more than this above a new one",
-    source: {
-      title: "Sprayer preparation and calibration",
-      publisher: "Ohio State University Extension (Wayne County)",
-      year: 2019,
-      where: "tune-up list",
-      url: "https://wayne.osu.edu/news/sprayer-preparation-and-calibration",
-    },
-  },
-  {
-    against: "rated",
-    limit: quantity(5, "%"),
-    does: "replace worn tips on fine turf",
-    source: { title: "Turf advisory page on nozzle wear", publisher: "UK turf advisory service" },
-  },
-  {
-    against: "mean",
-    limit: quantity(5, "%"),
-    does: "replace what is more above the mean; clean what is more below it and check again",
-    source: {
-      title: "Crop protection (Agdex 606-1)",
-      publisher: "Alberta Agriculture",
-      where: "sprayer calibration example, steps 4-5",
-    },
-  },
-  {
-    against: "mean",
-    limit: quantity(10, "%"),
-    does: "clean or replace what differs more from the mean",
-    source: { title: "Special Bulletin 16", publisher: "University of Georgia Cooperative Extension" },
-  },
-];
-
 /**
  * Checks a boom from one catch of every nozzle over the same time: each against the mean of the boom and
  * against the rated flow.
@@ -119,7 +64,10 @@ export const nozzleLimits = (): readonly NozzleLimit[] => [
  *
  * Equal to a limit is within. The mean alone does not see a boom that is worn evenly, nor the rating a
  * boom whose pressure is off: so give both, the rated flow at the pressure of the test
- * (`flowAtPressure`). A single bad nozzle pulls the mean: where some are replaced or cleaned, check again.
+ * (`flowAtPressure`). A single bad nozzle pulls the mean: where some are replaced or cleaned, check again. The
+ * finding `nozzle/clean-first` names those that look worn only because low ones pull the mean down: without
+ * these they are within the limit. `nozzle/boom-worn` says that the mean of the boom lies above the rated flow,
+ * `nozzle/boom-low` that it lies below, also without single plugged nozzles.
  *
  * Limits: 10 % over the rated flow (Ohio State University Extension) and 5 % of the mean (Alberta
  * Agriculture) where they are left out; {@link nozzleLimits} says who says what. `belowRated` is 10 % where
@@ -130,7 +78,7 @@ export const nozzleLimits = (): readonly NozzleLimit[] => [
  * the catches are a sample; sources seldom say, so there is no default
  * @throws RatewrightError with every bad catch by its index: `missing`, `range`, `unit/mismatch`,
  * `substance/mismatch`, `type`; `missing` for fewer than two catches
- * Source: see {@link nozzleLimits}.
+ * Source: see {@link nozzleLimits}; the findings: common practice, no source.
  *
  * @example
  * ```ts
@@ -161,8 +109,7 @@ export const nozzleCheck = <S extends Carrier>(input: {
     aboveRated: () => limitOf(input.aboveRated, "aboveRated", 10),
     belowRated: () => limitOf(input.belowRated, "belowRated", 10),
     ofMean: () => limitOf(input.ofMean, "ofMean", 5),
-    rated: () =>
-      input.rated === undefined ? undefined : positive(input.rated, "rated", "volume/time", carrierOf(input)),
+    rated: () => (input.rated === undefined ? undefined : ratedOf(input.rated, input.catches)),
     divisor: () =>
       input.divisor === "n" || input.divisor === "n-1"
         ? input.divisor
@@ -211,11 +158,7 @@ export const nozzleCheck = <S extends Carrier>(input: {
     mean: meanFlow,
     band: { low: meanFlow.times(1 - found.ofMean / 100), high: meanFlow.times(1 + found.ofMean / 100) },
     evenness: coefficientOfVariation(values, { divisor: found.divisor }),
-    findings: findingsOf(
-      nozzles,
-      rated === undefined ? undefined : (100 * (meanFlow.value - rated)) / rated,
-      limits,
-    ),
+    findings: findingsOf(nozzles, meanFlow.value, rated, limits),
     checked: [
       "each nozzle against the mean",
       ...(rated === undefined ? [] : ["each nozzle against the rated flow"]),
@@ -246,12 +189,21 @@ const reasonsFor = (
   return reasons;
 };
 
+type Caught = Pick<NozzleResult<string>, "number" | "verdict" | "reasons"> & {
+  readonly flow: { readonly value: number };
+};
+
 const findingsOf = (
-  nozzles: readonly Pick<NozzleResult<string>, "verdict">[],
-  meanFromRated: number | undefined,
-  { aboveRated }: Limits,
+  nozzles: readonly Caught[],
+  meanFlow: number,
+  rated: number | undefined,
+  limits: Limits,
 ): readonly Finding[] => {
   const findings: Finding[] = [];
+  const isLow = ({ reasons }: Caught): boolean => reasons.includes("below mean");
+  // The mean of those that are not plugged: the low ones pull the mean of all.
+  const middle = mean(nozzles.filter((one) => !isLow(one)).map(({ flow }) => flow.value));
+  const off = (flow: number, from: number): number => (100 * (flow - from)) / from;
   const bad = nozzles.filter(({ verdict }) => verdict !== "keep").length;
   if (bad > 0) {
     findings.push({
@@ -261,7 +213,32 @@ const findingsOf = (
       text: `${bad} of ${nozzles.length} nozzles are to be cleaned or replaced, and they pull the mean. Catch the whole boom again afterwards.`,
     });
   }
-  if (meanFromRated !== undefined && exceeds(meanFromRated, aboveRated)) {
+  const pulled = nozzles
+    .filter(({ reasons }) => reasons.length === 1 && reasons[0] === "above mean")
+    .filter(({ flow }) => !exceeds(off(flow.value, middle), limits.ofMean))
+    .map(({ number }) => String(number));
+  if (pulled.length > 0) {
+    const low = nozzles.filter(isLow).map(({ number }) => String(number));
+    findings.push({
+      code: "nozzle/clean-first",
+      severity: "caution",
+      params: { nozzles: pulled, low },
+      text: `Low nozzles pull the mean down (nozzle ${low.join(", ")}); without them nozzle ${pulled.join(", ")} would be within the limit of the mean. Clean the low ones and catch the boom again before any of the others is replaced.`,
+      source: "common practice, no source",
+    });
+  }
+  const fromRated = rated === undefined ? 0 : off(middle, rated);
+  if (exceeds(-fromRated, limits.belowRated)) {
+    findings.push({
+      code: "nozzle/boom-low",
+      severity: "warning",
+      params: { percent: fromRated },
+      text: `The mean of the boom, without single plugged nozzles, lies ${Number((-fromRated).toPrecision(3))} % below the rated flow: the pressure at the nozzles is less than that of the rated flow, or screens and lines are plugged.`,
+      source: "common practice, no source",
+    });
+  }
+  const meanFromRated = rated === undefined ? 0 : off(meanFlow, rated);
+  if (exceeds(meanFromRated, limits.aboveRated)) {
     findings.push({
       code: "nozzle/boom-worn",
       severity: "warning",
@@ -275,23 +252,27 @@ const findingsOf = (
 const limitOf = (input: Share | undefined, path: string, usual: number): number =>
   input === undefined ? usual : share(input, path, 1).in("%");
 
-const carrierOf = <S extends Carrier>(input: { readonly catches: readonly Quantity<"volume", S>[] }): S =>
-  (input.catches?.[0]?.of ?? "water") as S;
+/** The rated flow, of what the catches are of: the first of them that says so. */
+const ratedOf = <S extends Carrier>(
+  rated: Quantity<"volume/time", S>,
+  catches: readonly Quantity<"volume", S>[],
+): Quantity<"volume/time", S> => {
+  const q = carried(rated, "rated", "volume/time");
+  const first = Array.isArray(catches)
+    ? catches.find((one) => one?.of === "spray" || one?.of === "water")
+    : q;
+  return positive(q, "rated", "volume/time", (first?.of ?? q.of) as S);
+};
 
 /** Catches of one carrier, zero or more each. */
 const catchesOf = <S extends Carrier>(
   input: readonly Quantity<"volume", S>[],
-): readonly Quantity<"volume", S>[] => {
-  const list = expectReadings(input, "catches", 2);
-  const door = checks();
-  list.forEach((_, i) => {
-    door.run(() => {
-      const q = expectQuantity(input[i], { dimension: "volume", bound: "non-negative" }, `catches[${i}]`);
-      if (q.of !== "spray" && q.of !== "water") {
-        fail("substance/mismatch", `catches[${i}]`, q, "a catch of spray or of water");
-      }
-    });
-  });
-  door.done();
-  return list;
+): readonly Quantity<"volume", S>[] => readingsOf(input, "catches", 2, caughtOf);
+
+const caughtOf = <S extends Carrier>(input: Quantity<"volume", S>, path: string): Quantity<"volume", S> => {
+  if (input === undefined || input === null) fail("missing", path, input, "a catch; 0 for a plugged nozzle");
+  const q = expectQuantity(input, { dimension: "volume", bound: "non-negative" }, path);
+  return q.of === "spray" || q.of === "water"
+    ? (q as unknown as Quantity<"volume", S>)
+    : fail("substance/mismatch", path, q, "a catch of spray or of water");
 };

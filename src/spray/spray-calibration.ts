@@ -2,11 +2,10 @@ import {
   type Estimate,
   type EstimateFactor,
   estimateOfProduct,
-  expectReadings,
   mean,
   meanEstimate,
 } from "../numeric/index.js";
-import { checks, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { checks, expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import { testArea } from "../spread/index.js";
 import { runTimes } from "./ground-speed.js";
 import {
@@ -19,6 +18,7 @@ import {
   type Length,
   numberIn,
   positive,
+  readingsOf,
   type Share,
   type Time,
   wholeNumber,
@@ -75,35 +75,29 @@ const groundOf = (input: {
 const volumesOf = <S extends Carrier>(
   input: readonly Quantity<"volume", S>[],
   path: string,
-): readonly Quantity<"volume", S>[] => {
-  const list = expectReadings(input, path, 1);
-  const door = checks();
-  list.forEach((_, i) => {
-    door.run(() => carried(input[i] as Quantity<"volume", S>, `${path}[${i}]`, "volume"));
-  });
-  door.done();
-  return list;
-};
-
-const errorOf = (errors: StatedErrors | undefined, key: keyof StatedErrors): Share | undefined =>
-  errors?.[key] === undefined ? undefined : nonNegative(errors[key], `errors.${key}`);
-
-const nonNegative = (input: Share, path: string): Share => {
-  const q = quantityOf(input?.value, input?.unit, input?.of ?? "none", path) as unknown as Share;
-  if (q.dimension !== "1") fail("unit/mismatch", path, q, "a share, such as 1 %");
-  return q.value < 0 ? fail("range", path, q, "zero or more") : q;
-};
-
-/** A misspelt error is no error of 0: it is refused. */
-const expectErrors = (errors: unknown): void => {
-  if (errors === undefined) return;
-  expectRecord(errors, "errors");
-  for (const key of Object.keys(errors as object)) {
-    if (!Object.hasOwn(names, key)) fail("type", `errors.${key}`, key, "volume, area or time");
-  }
-};
+): readonly Quantity<"volume", S>[] => readingsOf(input, path, 1, (each, at) => carried(each, at, "volume"));
 
 const names = { volume: "the volumes", area: "the area", time: "the times" } as const;
+type Kind = keyof typeof names;
+
+/** The stated errors of these kinds. A misspelt one is no error of 0: it is refused, as is one that has no place here. */
+const errorsOf = (input: unknown, kinds: readonly Kind[]): StatedErrors => {
+  if (input === undefined) return {};
+  const errors = expectRecord(input, "errors");
+  const door = checks();
+  const found: Partial<Record<Kind, Share>> = {};
+  for (const [key, error] of Object.entries(errors)) {
+    const kind = kinds.find((one) => one === key);
+    if (error === undefined) continue;
+    const path = `errors.${key}`;
+    door.run(() => {
+      if (kind === undefined) return fail("type", path, key, kinds.join(", "));
+      found[kind] = expectQuantity(error, { dimension: "1", of: "none", bound: "non-negative" }, path);
+    });
+  }
+  door.done();
+  return found;
+};
 
 /** The record: the rate, and its error where the readings have a spread. */
 const calibrated = <S extends Carrier>(
@@ -114,8 +108,8 @@ const calibrated = <S extends Carrier>(
     readonly readings: readonly Quantity<string, string>[];
     readonly outOf?: number;
   }[],
-  errors: StatedErrors | undefined,
-  kinds: readonly (keyof StatedErrors)[],
+  errors: StatedErrors,
+  kinds: readonly Kind[],
 ): SprayCalibration<S> => {
   const checked: string[] = [];
   const notChecked: string[] = [];
@@ -130,7 +124,7 @@ const calibrated = <S extends Carrier>(
   }
   const spread = (lists[0]?.readings.length ?? 0) > 1;
   for (const kind of kinds) {
-    const relativeError = errorOf(errors, kind);
+    const relativeError = errors[kind];
     if (relativeError === undefined) notChecked.push(`the error of ${names[kind]}: not stated`);
     else {
       factors.push({ relativeError });
@@ -161,7 +155,8 @@ const calibrated = <S extends Carrier>(
  *   as long as the run
  *
  * With two catches or more the result carries its standard error: the spread of the catches and of the
- * times and the stated errors, added as squares. Where every nozzle of a boom was caught, or some of them,
+ * times and the stated errors, added as squares. A stated error of the time counts also where each catch lasted
+ * as long as the run: somebody started and stopped it. Where every nozzle of a boom was caught, or some of them,
  * `outOf` says how many there are, so that the differences between nozzles do not count as ignorance.
  *
  * @param input.catches - one for every nozzle caught or every repeat, of spray or of water, above zero
@@ -198,17 +193,14 @@ export const calibrationByCatch = <S extends Carrier>(
 ): SprayCalibration<S> => {
   expectRecord(input);
   const timed = input.catchTime !== undefined || input.times !== undefined;
-  const { catches, area, nozzles, outOf, catchTime, times } = allOf({
+  const { catches, area, nozzles, outOf, catchTime, times, errors } = allOf({
     catches: () => volumesOf(input.catches, "catches"),
     area: () => groundOf(input),
     nozzles: () => (input.nozzles === undefined ? 1 : wholeNumber(input.nozzles, "nozzles")),
     outOf: () => boomOf(input.outOf, input.catches),
     catchTime: () => (timed ? positive(input.catchTime, "catchTime", "time") : undefined),
     times: () => (timed ? timesOf(input.times) : []),
-    errors: () => expectErrors(input.errors),
-    volumeError: () => errorOf(input.errors, "volume"),
-    areaError: () => errorOf(input.errors, "area"),
-    timeError: () => errorOf(input.errors, "time"),
+    errors: () => errorsOf(input.errors, ["volume", "area", "time"]),
   });
   const first = catches[0] as Quantity<"volume", S>;
   const seconds = times.map((time) => time.in("s"));
@@ -224,8 +216,8 @@ export const calibrationByCatch = <S extends Carrier>(
     "catch",
     rate,
     lists,
-    input.errors,
-    timed ? ["volume", "area", "time"] : ["volume", "area"],
+    errors,
+    timed || errors.time !== undefined ? ["volume", "area", "time"] : ["volume", "area"],
   );
 };
 
@@ -260,18 +252,16 @@ export const calibrationByRefill = <S extends Carrier>(
   },
 ): SprayCalibration<S> => {
   expectRecord(input);
-  const { refills, area } = allOf({
+  const { refills, area, errors } = allOf({
     refills: () => volumesOf(input.refills, "refills"),
     area: () => groundOf(input),
-    errors: () => expectErrors(input.errors),
-    volumeError: () => errorOf(input.errors, "volume"),
-    areaError: () => errorOf(input.errors, "area"),
+    errors: () => errorsOf(input.errors, ["volume", "area"]),
   });
   const first = refills[0] as Quantity<"volume", S>;
   const used = quantityOf(mean(refills.map((each) => each.value)), first.unit, first.of, "refills");
   const rate = rateOver(used as unknown as Quantity<"volume", S>, area);
   const lists = [{ name: "refills", readings: refills as never }];
-  return calibrated("refill", rate, lists, input.errors, ["volume", "area"]);
+  return calibrated("refill", rate, lists, errors, ["volume", "area"]);
 };
 
 const timesOf = (times: readonly Time[] | undefined): readonly Time[] =>

@@ -61,6 +61,12 @@ describe("calibrationByCatch", () => {
     );
   });
 
+  test("counts a stated error of the time also where the catch lasted as long as the run", () => {
+    const timed = calibrationByCatch({ catches, outOf: 3, course, width, errors: { time: percent(3) } });
+    expect(timed.estimate?.standardError.in("gal/acre")).toBeCloseTo(1.2, 10);
+    expect(timed.checked).toContain("the stated error of the times");
+  });
+
   test("gives a rate but no error from a single catch, and says why", () => {
     const one = calibrationByCatch({ catches: [ounces(40)], course, width });
     expect(one).not.toHaveProperty("estimate");
@@ -97,6 +103,7 @@ describe("calibrationByCatch", () => {
     const bad = [ounces(40), undefined, ounces(0), quantity(1, "lb", "water"), quantity(1, "fl oz", "spray")];
     expect(failures(() => calibrationByCatch({ catches: bad as never, course, width }))).toEqual([
       "missing catches[1]",
+      "range catches[2]",
       "unit/mismatch catches[3]",
       "substance/mismatch catches[4]",
     ]);
@@ -129,6 +136,12 @@ describe("calibrationByCatch", () => {
     expect(failures(() => calibrationByCatch({ ...rest, errors: { arae: percent(1) } } as never))).toEqual([
       "type errors.arae",
     ]);
+    const wrong = { volume: percent(-1), area: quantity(1, "%", "N"), time: 3 };
+    expect(failures(() => calibrationByCatch({ ...rest, errors: wrong } as never))).toEqual([
+      "range errors.volume",
+      "substance/mismatch errors.area",
+      "type errors.time",
+    ]);
     expect(failures(() => calibrationByCatch(undefined as never))).toEqual(["missing input"]);
     expect(failures(() => calibrationByCatch({ ...rest, nozzles: 0 }))).toEqual(["range nozzles"]);
     expect(failures(() => calibrationByCatch({ catches: [], course, width }))).toEqual(["missing catches"]);
@@ -142,6 +155,15 @@ describe("calibrationByRefill", () => {
     expect(rate.in("gal/acre")).toBeCloseTo(40, 10);
     expect(estimate?.standardError.in("gal/acre")).toBeCloseTo(1, 9);
     expect(estimate?.degreesOfFreedom).toBeCloseTo(1, 12);
+  });
+
+  test("refuses an error of a time that nobody took", () => {
+    const refills = [quantity(4, "gal", "spray"), quantity(0, "gal", "spray")];
+    const run = { refills, area: quantity(0.1, "acre"), errors: { time: percent(1) } };
+    expect(failures(() => calibrationByRefill(run as never))).toEqual([
+      "range refills[1]",
+      "type errors.time",
+    ]);
   });
 });
 
@@ -170,6 +192,39 @@ describe("nozzleCheck", () => {
     expect(verdicts([88, 88, 88], { rated })).toEqual(["clean", "clean", "clean"]);
   });
 
+  test("tells to clean first where a plugged nozzle makes good ones look worn", () => {
+    const rated = quantity(38 / 128, "gal/min", "water");
+    // One of five plugged: the mean is 30.4, and 38, which is the rated flow, lies 25 % above it.
+    const plugged = boom([38, 38, 0, 38, 38], { rated });
+    expect(plugged.nozzles.map(({ verdict }) => verdict)).toEqual([
+      "replace",
+      "replace",
+      "clean",
+      "replace",
+      "replace",
+    ]);
+    const first = plugged.findings.find(({ code }) => code === "nozzle/clean-first");
+    expect(first?.params).toEqual({ nozzles: ["1", "2", "4", "5"], low: ["3"] });
+    // The four are at the rated flow: the pressure is not to blame.
+    expect(plugged.findings.map(({ code }) => code)).toEqual(["nozzle/check-again", "nozzle/clean-first"]);
+    // 45 is 13 % above the mean of the others without the low one, too: that one is worn.
+    const worn = boom([38, 39, 38, 45, 38, 20]);
+    expect(worn.nozzles[3]?.verdict).toBe("replace");
+    expect(worn.findings.find(({ code }) => code === "nozzle/clean-first")?.params.nozzles).toEqual(["2"]);
+    // Above the rated flow is worn, whatever the mean does.
+    const above = boom([50, 50, 0, 50, 50], { rated });
+    expect(above.findings.map(({ code }) => code)).not.toContain("nozzle/clean-first");
+  });
+
+  test("sees a boom that is low as a whole", () => {
+    const rated = quantity(100 / 128, "gal/min", "water");
+    const low = boom([80, 81, 79], { rated });
+    expect(low.findings.map(({ code }) => code)).toEqual(["nozzle/check-again", "nozzle/boom-low"]);
+    expect(low.findings[1]?.params.percent).toBeCloseTo(-20, 9);
+    expect(boom([90, 90, 90], { rated }).findings).toEqual([]);
+    expect(boom([80, 81, 79]).findings).toEqual([]);
+  });
+
   test("names the divisor of the evenness", () => {
     expect(boom([9, 10, 11], { divisor: "n-1" }).evenness.in("%")).toBeCloseTo(10, 12);
     expect(boom([9, 10, 11]).evenness.in("%")).toBeCloseTo(10 * Math.sqrt(2 / 3), 12);
@@ -193,6 +248,14 @@ describe("nozzleCheck", () => {
     expect(failures(() => boom([5]))).toEqual(["missing catches"]);
     expect(failures(() => boom([5, -1]))).toEqual(["range catches[1]"]);
     expect(failures(() => boom([], { catches: [ounces(1), undefined] }))).toEqual(["missing catches[1]"]);
+    expect(failures(() => boom([], { catches: [undefined, quantity(-1, "L", "spray"), ounces(1)] }))).toEqual(
+      ["missing catches[0]", "range catches[1]"],
+    );
+    const late = { catches: [undefined, quantity(1, "L", "spray")], rated: quantity(1, "L/min", "spray") };
+    expect(failures(() => boom([], late))).toEqual(["missing catches[0]"]);
+    expect(failures(() => boom([], { catches: [ounces(1), quantity(1, "L", "spray")] }))).toEqual([
+      "substance/mismatch catches[1]",
+    ]);
     expect(failures(() => boom([5, 6], { rated: quantity(1, "gal/min", "spray") }))).toEqual([
       "substance/mismatch rated",
     ]);
