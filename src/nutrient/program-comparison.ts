@@ -5,19 +5,13 @@ import {
   type DailyTemperatures,
   daysBetween,
 } from "../calendar/index.js";
-import {
-  checks,
-  expectNumber,
-  expectQuantity,
-  type Finding,
-  fail,
-  type Quantity,
-} from "../quantity/index.js";
+import { checks, expectNumber, type Finding, fail, type Quantity, quantity } from "../quantity/index.js";
 import { nitrogenRate } from "./nitrogen-caps.js";
 import { programFindings } from "./program-findings.js";
+import { added, costsOf, earliestStart, inUnit, peak, type Run } from "./program-sums.js";
 import { checkedPlacement, type Placement } from "./release-model.js";
-import type { MeanTemperature } from "./release-weather.js";
-import { type NitrogenPortion, type NitrogenRelease, releasedNitrogen } from "./released-nitrogen.js";
+import { type MeanTemperature, releaseWeather } from "./release-weather.js";
+import { type NitrogenPortion, releasedNitrogen } from "./released-nitrogen.js";
 
 /** One application of a program: what goes down on a day, and what it costs per area. */
 export interface ProgramApplication<C extends string> {
@@ -54,9 +48,13 @@ export interface ProgramOutcome<C extends string> {
   readonly applications: number;
   readonly applied: Quantity<"mass/area", "N">;
   readonly weeks: readonly ProgramWeek[];
-  /** The most nitrogen that becomes soluble within any seven days in a row, by the low, middle and high curve. */
+  /**
+   * The most nitrogen that becomes soluble within any seven days in a row: by the middle curve, with the least
+   * and the most that the three curves give. A slower curve can have the higher peak, where its release
+   * falls into warmer days.
+   */
   readonly peakSolubleLoad: NitrogenEstimate;
-  /** The first of the seven days of the middle peak. */
+  /** The first day of the middle peak; on it nitrogen comes out. */
   readonly peakFrom: CivilDate;
   /** `null` where an application states no cost. */
   readonly cost: Quantity<`money:${C}/area`, "none"> | null;
@@ -76,17 +74,17 @@ export interface ProgramComparison<C extends string> {
  * becomes available week by week, the peak soluble load, and the cost per area.
  *
  * Equation: every application is run through {@link releasedNitrogen} from its date to the end, and the
- * daily releases are added up. Week `w` is days `7 w - 6` to `7 w` from `from`. The peak is the largest
- * sum of seven days in a row. The cost is the sum of the stated costs.
+ * daily releases are added up. Week `w` is days `7 w - 6` to `7 w`, the first day being `from`. The peak is
+ * the largest sum of seven days in a row. The cost is the sum of the stated costs.
  *
  * The estimate is as uncertain as its models; compare programs by whole ranges, not by middles alone.
  *
  * @param input.from - first day; no application lies before it
  * @param input.weeks - how many weeks, 1 to 104; no application lies after them
  * @param input.placement - where the granules lie, for all programs
- * @param input.temperature - daily temperatures that cover the weeks, or one mean
+ * @param input.temperature - daily temperatures from the first application to the end, or one mean
  * @throws RatewrightError `missing`, `range`, `date`, `duplicate` (a name twice), `unit/mismatch` (two
- *   currencies), and as {@link releasedNitrogen}
+ *   currencies, in one program or between two), and as {@link releasedNitrogen}
  *
  * Source: field comparison of coated urea once, twice and three times a year with monthly urea on
  * Kentucky bluegrass: Brigham Young University (Buss, thesis), 2016, abstract.
@@ -122,13 +120,26 @@ export const programComparison = <C extends string = string>(input: {
   readonly programs: readonly NitrogenProgram<C>[];
 }): ProgramComparison<C> => {
   if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
-  const from = civilDate(input.from, "from");
-  const weeks = expectNumber(input.weeks, "weeks", { min: 1, max: 104 });
-  if (!Number.isInteger(weeks)) fail("range", "weeks", weeks, "a whole number of weeks");
-  const placement = checkedPlacement(input.placement, "placement");
-  if (!Array.isArray(input.programs)) fail("type", "programs", input.programs, "a list of programs");
-  if (input.programs.length === 0) fail("missing", "programs", "an empty list", "at least one program");
   const door = checks();
+  const first = door.run(() => civilDate(input.from, "from"));
+  const count = door.run(() => {
+    const given = expectNumber(input.weeks, "weeks", { min: 1, max: 104 });
+    return Number.isInteger(given) ? given : fail("range", "weeks", given, "a whole number of weeks");
+  });
+  const where = door.run(() => checkedPlacement(input.placement, "placement"));
+  door.run(() => {
+    if (!Array.isArray(input.programs)) fail("type", "programs", input.programs, "a list of programs");
+    if (input.programs.length === 0) fail("missing", "programs", "an empty list", "at least one program");
+  });
+  door.done();
+  const [from, weeks, placement] = [first as CivilDate, count as number, where as Placement];
+  const findings: Finding[] = [];
+  // Once for all programs: in each application the same fault would be told again, under the wrong path.
+  const start = earliestStart(input.programs, from, 7 * weeks);
+  const weather = door.run(() =>
+    releaseWeather(input.temperature, addDays(from, start), 7 * weeks - start, findings),
+  );
+  const temperature = weather === undefined ? { mean: quantity(20, "°C") } : input.temperature;
   const names = new Set<string>();
   let unit: string | undefined;
   const runs = input.programs.map((program, p) =>
@@ -140,43 +151,37 @@ export const programComparison = <C extends string = string>(input: {
       if (!Array.isArray(program.applications)) fail("type", "applications", program.applications, "a list");
       if (program.applications.length === 0)
         fail("missing", "applications", "an empty list", "at least one application");
-      const releases = program.applications.map((application, a) => {
-        const at = checks();
-        const release = at.run(() => {
-          const start = daysBetween(from, civilDate(application?.date, "date"));
-          if (start < 0 || start >= 7 * weeks) {
+      const at = checks();
+      const releases = program.applications.map((application, a) =>
+        at.run((): Run => {
+          const begins = daysBetween(from, civilDate(application?.date, "date"));
+          if (begins < 0 || begins >= 7 * weeks) {
             fail("date", "date", application.date, `a date from ${from} to ${addDays(from, 7 * weeks - 1)}`);
           }
-          unit ??= application.portions?.[0]?.nitrogen?.unit;
-          const { temperature } = input;
-          const days = 7 * weeks - start;
-          const { portions } = application;
-          return {
-            start,
-            release: releasedNitrogen({ applied: application.date, days, placement, temperature, portions }),
-          };
-        }, `applications[${a}]`);
-        at.done();
-        return release as { start: number; release: NitrogenRelease };
-      });
-      return { program, releases };
+          const { date: applied, portions } = application;
+          const days = 7 * weeks - begins;
+          const release = releasedNitrogen({ applied, days, placement, temperature, portions });
+          unit ??= release.unit;
+          return { start: begins, release };
+        }, `applications[${a}]`),
+      );
+      at.done();
+      return { program, releases: releases as readonly Run[] };
     }, `programs[${p}]`),
   );
+  const costs = costsOf(input.programs, door);
   door.done();
   const rates = unit as string;
-  const findings: Finding[] = [];
   const seen = new Set<string>();
   const programs = runs.map((run, p): ProgramOutcome<C> => {
     const { program, releases } = run as NonNullable<typeof run>;
     for (const [a, { release }] of releases.entries()) {
       for (const finding of release.findings) {
-        const path = finding.path?.startsWith("portions")
-          ? `programs[${p}].applications[${a}].${finding.path}`
-          : finding.path;
-        const key = `${finding.code} ${finding.code === "release/placement" ? finding.params.model : ""}`;
+        if (!finding.path?.startsWith("portions")) continue;
+        const key = `${finding.code} ${finding.params.model} ${finding.text}`;
         if (seen.has(key)) continue;
         seen.add(key);
-        findings.push({ ...finding, ...(path === undefined ? {} : { path }) });
+        findings.push({ ...finding, path: `programs[${p}].applications[${a}].${finding.path}` });
       }
     }
     const out = {
@@ -184,7 +189,8 @@ export const programComparison = <C extends string = string>(input: {
       mid: added(releases, "mid", 7 * weeks, rates),
       high: added(releases, "high", 7 * weeks, rates),
     };
-    const [low, mid, high] = [peak(out.low), peak(out.mid), peak(out.high)];
+    const mid = peak(out.mid);
+    const peaks = [peak(out.low).load, mid.load, peak(out.high).load];
     const at = (list: Float64Array, day: number): number => (day < 0 ? 0 : (list[day] as number));
     return {
       name: program.name,
@@ -204,12 +210,12 @@ export const programComparison = <C extends string = string>(input: {
         },
       })),
       peakSolubleLoad: {
-        low: nitrogenRate(low.load, rates),
+        low: nitrogenRate(Math.min(...peaks), rates),
         mid: nitrogenRate(mid.load, rates),
-        high: nitrogenRate(high.load, rates),
+        high: nitrogenRate(Math.max(...peaks), rates),
       },
       peakFrom: addDays(from, mid.day),
-      cost: costOf(program, `programs[${p}]`),
+      cost: costs[p] ?? null,
     };
   });
   findings.push(...programFindings(input.programs));
@@ -227,54 +233,4 @@ export const programComparison = <C extends string = string>(input: {
       "caps and local rules: see remainingNitrogenUnderStatedLimits",
     ],
   };
-};
-
-const inUnit = (value: number, from: string, to: string): number =>
-  nitrogenRate(value, from).in(to as "lb/acre");
-
-/** What is out by the end of each day, all applications together. */
-const added = (
-  releases: readonly { start: number; release: NitrogenRelease }[],
-  bound: "low" | "mid" | "high",
-  days: number,
-  unit: string,
-): Float64Array => {
-  const total = new Float64Array(days);
-  for (const { start, release } of releases) {
-    const factor = inUnit(1, release.unit, unit);
-    const list = release.cumulative[bound];
-    for (let i = start; i < days; i++) total[i] = (total[i] as number) + factor * (list[i - start] as number);
-  }
-  return total;
-};
-
-/** The largest sum of seven days in a row, and its first day. */
-const peak = (cumulative: Float64Array): { load: number; day: number } => {
-  let best = { load: 0, day: 0 };
-  for (let last = 0; last < cumulative.length; last++) {
-    const before = last < 7 ? 0 : (cumulative[last - 7] as number);
-    const load = (cumulative[last] as number) - before;
-    if (load > best.load * (1 + 1e-12)) best = { load, day: Math.max(0, last - 6) };
-  }
-  return best;
-};
-
-const costOf = <C extends string>(
-  program: NitrogenProgram<C>,
-  path: string,
-): Quantity<`money:${C}/area`, "none"> | null => {
-  let total: Quantity<string, "none"> | undefined;
-  for (const [a, { cost }] of program.applications.entries()) {
-    if (cost === undefined) return null;
-    const at = `${path}.applications[${a}].cost`;
-    const currency = /^(money:[A-Z]{3})\//.exec(String(cost?.unit))?.[1];
-    if (currency === undefined) fail("unit/mismatch", at, cost, "money per area");
-    const dimension: string = total?.dimension ?? `${currency}/area`;
-    const one = expectQuantity(cost, { dimension, of: "none", bound: "non-negative" }, at) as Quantity<
-      string,
-      "none"
-    >;
-    total = total === undefined ? one : total.plus(one as never);
-  }
-  return total as unknown as Quantity<`money:${C}/area`, "none">;
 };

@@ -1,6 +1,6 @@
 import { exceeds } from "../numeric/index.js";
-import { type Citation, expectQuantity, type Finding, fail } from "../quantity/index.js";
-import type { NitrogenPortion } from "./released-nitrogen.js";
+import { type Citation, checks, type Finding, fail } from "../quantity/index.js";
+import { type NitrogenPortion, type ReadPortion, readPortion } from "./released-nitrogen.js";
 
 /** What the field comparison looks at: dates are not needed. */
 export interface ComparedProgram {
@@ -16,13 +16,29 @@ const buss: Citation = {
   url: "https://scholarsarchive.byu.edu/etd/5669/",
 };
 
-const nitrogenOf = (portions: readonly NitrogenPortion[]): number =>
-  portions.reduce(
-    (sum, { nitrogen }) =>
-      sum +
-      expectQuantity(nitrogen, { dimension: "mass/area", bound: "non-negative" }, "nitrogen").in("kg/ha"),
-    0,
-  );
+const nitrogenOf = (portions: readonly ReadPortion[]): number =>
+  portions.reduce((sum, { amount }) => sum + amount, 0);
+
+/** The portions of each program, nitrogen in kg/ha. */
+const readPrograms = (programs: readonly ComparedProgram[]): ReadPortion[][] => {
+  if (!Array.isArray(programs)) return fail("type", "programs", programs, "a list of programs");
+  const door = checks();
+  const read = programs.map((program: ComparedProgram, p): ReadPortion[] => {
+    const portions: ReadPortion[] = [];
+    const list = <T>(input: readonly T[], path: string): readonly T[] =>
+      door.run(() => (Array.isArray(input) ? input : fail("type", path, input, "a list"))) ?? [];
+    for (const [a, application] of list(program?.applications, `programs[${p}].applications`).entries()) {
+      const at = `programs[${p}].applications[${a}].portions`;
+      for (const [i, portion] of list(application?.portions, at).entries()) {
+        const one = door.run(() => readPortion(portion, "kg/ha"), `${at}[${i}]`);
+        if (one !== undefined) portions.push(one);
+      }
+    }
+    return portions;
+  });
+  door.done();
+  return read;
+};
 
 /**
  * What a field trial says of programs with polymer-coated urea beside a program of quick nitrogen: once a
@@ -31,6 +47,8 @@ const nitrogenOf = (portions: readonly NitrogenPortion[]): number =>
  *
  * A program counts as coated where all of its slow portions are polymer-coated and it has any; as quick
  * where all of its portions are released at once. The quick program with the most nitrogen is the measure.
+ *
+ * @throws RatewrightError `type`, `missing`, `range`, `unit/mismatch`, `substance/mismatch`
  *
  * Source: Kentucky bluegrass in one region, Brigham Young University (Buss, thesis), 2016, abstract.
  *
@@ -45,28 +63,15 @@ const nitrogenOf = (portions: readonly NitrogenPortion[]): number =>
  * ```
  */
 export const programFindings = (programs: readonly ComparedProgram[]): Finding[] => {
-  if (!Array.isArray(programs)) return fail("type", "programs", programs, "a list of programs");
-  for (const [p, program] of programs.entries()) {
-    if (!Array.isArray(program?.applications)) {
-      fail("type", `programs[${p}].applications`, program?.applications, "a list");
-    }
-    for (const [a, application] of program.applications.entries()) {
-      if (!Array.isArray(application?.portions)) {
-        fail("type", `programs[${p}].applications[${a}].portions`, application?.portions, "a list");
-      }
-    }
-  }
+  const read = readPrograms(programs);
   const findings: Finding[] = [];
-  const portionsOf = (program: ComparedProgram): readonly NitrogenPortion[] =>
-    program.applications.flatMap(({ portions }) => portions);
-  const quick = programs.filter((program) =>
-    portionsOf(program).every(({ model }) => model.curve.kind === "at once"),
-  );
-  const full = Math.max(0, ...quick.map((program) => nitrogenOf(portionsOf(program))));
+  const quick = read.filter((portions) => portions.every(({ model }) => model.curve.kind === "at once"));
+  const full = Math.max(0, ...quick.map(nitrogenOf));
   for (const [p, program] of programs.entries()) {
-    const slow = portionsOf(program).filter(({ model }) => model.curve.kind !== "at once");
+    const portions = read[p] as ReadPortion[];
+    const slow = portions.filter(({ model }) => model.curve.kind !== "at once");
     if (slow.length === 0 || slow.some(({ model }) => model.coating !== "polymer")) continue;
-    const total = nitrogenOf(portionsOf(program));
+    const total = nitrogenOf(portions);
     const add = (code: string, params: Finding["params"], text: string): void => {
       findings.push({ code, severity: "note", path: `programs[${p}]`, params, text, source: buss });
     };

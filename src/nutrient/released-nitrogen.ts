@@ -66,19 +66,31 @@ export interface NitrogenRelease {
 
 const longest = 3660;
 
-const readPortion = (
-  portion: NitrogenPortion,
-  unit: string | undefined,
-): NitrogenPortion & { amount: number } => {
+/** A portion, checked, and its nitrogen in one unit for all. */
+export interface ReadPortion extends NitrogenPortion {
+  readonly amount: number;
+}
+
+/** Takes a portion that may come from JSON, or throws all that is wrong with it; its amount in `unit`, or in its own. */
+export const readPortion = (portion: NitrogenPortion, unit?: string): ReadPortion => {
+  if (typeof portion !== "object" || portion === null) return fail("type", "", portion, "a portion");
   const { name, nitrogen, model } = portion;
-  if (typeof name !== "string" || name === "") fail("missing", "name", name, "a name");
-  const rate = expectQuantity(nitrogen, { dimension: "mass/area", bound: "non-negative" }, "nitrogen");
-  if (!["N", "N:soluble", "N:slow"].includes(rate.of)) {
-    fail("substance/mismatch", "nitrogen", rate, "a quantity of N, N:soluble or N:slow");
-  }
-  if (model === undefined) fail("missing", "model", model, "a release model");
-  const amount = rate.in((unit ?? rate.unit) as "lb/1000 ft2");
-  return { name, nitrogen: rate as unknown as NitrogenRate, model: releaseModel(model), amount };
+  const door = checks();
+  door.run(() => {
+    if (typeof name !== "string" || name === "") fail("missing", "name", name, "a name");
+  });
+  const rate = door.run(() => {
+    const found = expectQuantity(nitrogen, { dimension: "mass/area", bound: "non-negative" }, "nitrogen");
+    return ["N", "N:soluble", "N:slow"].includes(found.of)
+      ? found
+      : fail("substance/mismatch", "nitrogen", found, "a quantity of N, N:soluble or N:slow");
+  });
+  const known = door.run(() =>
+    model === undefined ? fail("missing", "model", model, "a release model") : releaseModel(model),
+  );
+  door.done();
+  const amount = (rate as Quantity<"mass/area", "N">).in((unit ?? rate?.unit) as "lb/1000 ft2");
+  return { name, nitrogen: rate as unknown as NitrogenRate, model: known as ReleaseModel, amount };
 };
 
 /**
@@ -139,17 +151,14 @@ export const releasedNitrogen = (input: {
     return Number.isInteger(count) ? count : fail("range", "days", count, "a whole number of days");
   });
   const placement = door.run(() => checkedPlacement(input.placement, "placement"));
-  const read: (NitrogenPortion & { amount: number })[] = [];
+  const read: ReadPortion[] = [];
   door.run(() => {
     if (!Array.isArray(input.portions)) fail("type", "portions", input.portions, "a list of portions");
     if (input.portions.length === 0) fail("missing", "portions", "an empty list", "at least one portion");
   });
   let unit: string | undefined;
   for (const [i, portion] of (Array.isArray(input.portions) ? input.portions : []).entries()) {
-    const one = door.run(() => {
-      if (typeof portion !== "object" || portion === null) fail("type", "", portion, "a portion");
-      return readPortion(portion, unit);
-    }, `portions[${i}]`);
+    const one = door.run(() => readPortion(portion, unit), `portions[${i}]`);
     if (one === undefined) continue;
     unit ??= one.nitrogen.unit;
     read.push(one);
