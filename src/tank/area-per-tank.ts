@@ -1,4 +1,5 @@
-import { expectQuantity, expectRecord, type Quantity } from "../quantity/index.js";
+import { expectRecord, type Quantity } from "../quantity/index.js";
+import { allOf, sprayOf, sprayRateOf } from "./inputs.js";
 
 /**
  * The area that one filling of the tank covers, `A = tank / application volume`. It is not the other
@@ -24,15 +25,9 @@ export const areaPerTank = (input: {
   readonly sprayRate: Quantity<"volume/area", "spray">;
 }): Quantity<"area", "none"> => {
   expectRecord(input, "input");
-  const capacity = expectQuantity(
-    input.capacity,
-    { dimension: "volume", of: "spray", bound: "positive" },
-    "capacity",
-  );
-  const sprayRate = expectQuantity(
-    input.sprayRate,
-    { dimension: "volume/area", of: "spray", bound: "positive" },
-    "sprayRate",
-  );
+  const { capacity, sprayRate } = allOf({
+    capacity: () => sprayOf(input.capacity, "capacity"),
+    sprayRate: () => sprayRateOf(input.sprayRate),
+  });
   return capacity.per(sprayRate);
 };

@@ -1,4 +1,5 @@
 import {
+  checks,
   expectNumber,
   expectRecord,
   type Finding,
@@ -8,6 +9,7 @@ import {
   quantityOf,
 } from "../quantity/index.js";
 import { amountAt } from "./amount-for.js";
+import { expectSameProduct, numberIn } from "./inputs.js";
 import type {
   LoadAmounts,
   LoadProduct,
@@ -16,6 +18,7 @@ import type {
   ReadableStep,
 } from "./load-amount-types.js";
 import { loadLimitFindings } from "./load-limits.js";
+import { expectRate } from "./rate.js";
 import { readableShares } from "./readable-shares.js";
 import type { TankLoads } from "./tank-loads.js";
 
@@ -34,8 +37,8 @@ import type { TankLoads } from "./tank-loads.js";
  * @param input - `loads` from `tankLoads`; `products`, each with `id`, `rate`, `form` and, where its rate
  *   needs one, `density`, and, where they are known, `least` and `concentration`; `readable`, a step for
  *   dry products and one for liquids
- * @throws RatewrightError `missing`, `duplicate` (two products with one id), `range` (a step of zero),
- *   `infeasible` where even a full tank takes less than the `least` of a product, `conflict` (a
+ * @throws RatewrightError with the problems of every product: `missing`, `duplicate` (two products with one
+ *   id), `substance/mismatch` (a rate of another product than its `id` says), `range` (a step of zero), `infeasible` where even a full tank takes less than the `least` of a product, `conflict` (a
  *   concentration with `min` above `max`), and what `amountFor` throws, with paths such as `products[1].rate`
  *
  * Source: Agrochemical and Pesticide Safety handbook, p. 128, examples 4 and 5 (product = rate x area
@@ -65,23 +68,40 @@ export const loadAmounts = (input: {
   readonly readable?: { readonly dry?: ReadableStep; readonly liquid?: ReadableStep };
 }): LoadAmounts => {
   expectRecord(input, "input");
-  const { loads } = input;
-  if (loads?.type !== "tank-loads") fail("type", "loads", loads, "what tankLoads returns");
+  const loads = loadsOf(input.loads);
   if (!Array.isArray(input.products)) fail("type", "products", input.products, "a list of products");
   const findings: Finding[] = [];
+  const door = checks();
   const seen = new Set<string>();
-  const list = input.products.map((product, i) => {
-    const at = `products[${i}].`;
-    if (typeof product.id !== "string" || product.id === "") {
-      fail("missing", `${at}id`, product.id, "an id of the product");
-    }
-    if (seen.has(product.id)) fail("duplicate", `${at}id`, product.id, "an id that no other product has");
-    seen.add(product.id);
-    const measured = productLoads(product, loads, input.readable?.[product.form], at, findings);
-    findings.push(...loadLimitFindings(product, measured, loads, at));
-    return measured;
-  });
-  return { type: "load-amounts", version: 1, products: list, findings };
+  // A copy: a hole in a list is a product that is not there, and map would pass it over.
+  const list = Array.from(input.products).map((product: LoadProduct, i) =>
+    door.run(() => {
+      const at = `products[${i}].`;
+      idOf(product, at, seen);
+      const measured = productLoads(product, loads, input.readable?.[product.form], at, findings);
+      findings.push(...loadLimitFindings(product, measured, loads, at));
+      return measured;
+    }),
+  );
+  door.done();
+  return { type: "load-amounts", version: 1, products: list as readonly ProductLoads[], findings };
+};
+
+/** Takes what `tankLoads` returns, or what JSON left of it. */
+const loadsOf = (input: unknown): TankLoads => {
+  const { type, loads, mixedFor, volume } = expectRecord(input, "loads", "what tankLoads returns");
+  return type === "tank-loads" && Array.isArray(loads) && loads.length > 0 && mixedFor && volume
+    ? (input as TankLoads)
+    : fail("type", "loads", input, "what tankLoads returns");
+};
+
+/** Takes the id of a product, which no other has and of which its rate is. */
+const idOf = (product: LoadProduct, at: string, seen: Set<string>): void => {
+  const { id, rate } = expectRecord(product, at.slice(0, -1), "a product") as unknown as LoadProduct;
+  if (typeof id !== "string" || id === "") fail("missing", `${at}id`, id, "an id of the product");
+  if (seen.has(id)) fail("duplicate", `${at}id`, id, "an id that no other product has");
+  seen.add(id);
+  expectSameProduct(expectRate(rate, `${at}rate`).product, id, `${at}rate`, rate);
 };
 
 const productLoads = (
@@ -97,7 +117,7 @@ const productLoads = (
   const values: number[] = [];
   let used = 0;
   for (const load of loads.loads.slice(0, -1)) {
-    const value = inUnit(amountIn(load.mixedFor, load.volume), total.unit);
+    const value = numberIn(amountIn(load.mixedFor, load.volume), total.unit);
     values.push(value);
     used += value;
   }
@@ -121,7 +141,7 @@ const productLoads = (
   if (one.dimension !== total.dimension) {
     fail("unit/mismatch", `${where}.unit`, one, `a unit of ${total.dimension}`);
   }
-  const inSteps = (value: number): number => inUnit(of(value, total.unit), readable.unit) / step;
+  const inSteps = (value: number): number => numberIn(of(value, total.unit), readable.unit) / step;
   const shares = readableShares(values.map(inSteps), inSteps(total.value));
   const multiple = (steps: number): ProductAmount =>
     of(Number((steps * step).toPrecision(15)), readable.unit);
@@ -147,7 +167,7 @@ const productLoads = (
       step,
       steps,
       total: rounded,
-      residue: of(rounded.value - inUnit(total, readable.unit), readable.unit),
+      residue: of(rounded.value - numberIn(total, readable.unit), readable.unit),
     },
     loads: shares.map((share, i) => ({
       number: i + 1,
@@ -157,5 +177,3 @@ const productLoads = (
     })),
   };
 };
-
-const inUnit = (q: unknown, unit: string): number => (q as { in(unit: string): number }).in(unit);

@@ -51,6 +51,9 @@ const leastFindings = (
       `a tank that takes as much: at this rate a full one takes ${digits(most)} ${total.unit}`,
     );
   }
+  // Loads of one size would each take so much; where the least is more, no way to share it out helps.
+  const shared = inUnit(total, total.unit) / loads.count;
+  const advice = loads.split !== "even" && !exceeds(floor, shared) ? " Even loads would share it out." : "";
   return measured.loads.flatMap((load): readonly Finding[] => {
     const amount = inUnit(load.amount, total.unit);
     if (!exceeds(floor, amount)) return [];
@@ -60,7 +63,7 @@ const leastFindings = (
         severity: "warning",
         path,
         params: { product: product.id, load: load.number, amount, least: floor, unit: total.unit },
-        text: `Load ${load.number} takes ${digits(amount)} ${total.unit} of ${product.id}, less than the least that can go in (${digits(floor)} ${total.unit}). Even loads would share it out.`,
+        text: `Load ${load.number} takes ${digits(amount)} ${total.unit} of ${product.id}, less than the least that can go in (${digits(floor)} ${total.unit}).${advice}`,
       },
     ];
   });

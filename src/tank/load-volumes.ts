@@ -41,9 +41,11 @@ export const loadVolumes = (
   const { wanted, capacity, refill, split, size } = input;
   const smallest = split === "fixed size" ? size : refill;
   if (wanted / smallest > mostLoads) {
+    // Where the tank itself would do, it is the dead volume that leaves too little of it.
+    const tank = wanted / capacity > mostLoads ? "capacity" : "deadVolume";
     fail(
       "range",
-      split === "fixed size" ? "loadSize" : "capacity",
+      split === "fixed size" ? "loadSize" : tank,
       { value: smallest, unit: input.unit },
       `loads of which the job takes ${mostLoads} or fewer`,
     );

@@ -1,14 +1,11 @@
-import {
-  expectQuantity,
-  expectRecord,
-  type NeutralSubstance,
-  type Quantity,
-  quantityOf,
-} from "../quantity/index.js";
+import { expectRecord, type NeutralSubstance, type Quantity, quantityOf } from "../quantity/index.js";
 import { areaOf } from "./amount-for.js";
+import { allOf, numberIn, sprayOf, sprayRateOf } from "./inputs.js";
 
 /** What is still to be mixed to finish a job, and what will be left. */
 export interface MixToFinish {
+  readonly type: "mix-to-finish";
+  readonly version: 1;
   /** Spray that the area still takes. */
   readonly needed: Quantity<"volume", "spray">;
   /** Spray that has to be mixed for it; zero where enough is at hand. */
@@ -26,7 +23,8 @@ export interface MixToFinish {
  *
  * @param input - `area` still to do, zero or more; `sprayRate`, more than zero; `atHand`, all spray in tank
  *   and hoses now; `deadVolume` and `hoseVolume` as in {@link tankLoads}; each of them zero where left out
- * @throws RatewrightError `range`, `unit/mismatch`, `substance/mismatch`, `missing` (area)
+ * @throws RatewrightError with every problem: `range`, `unit/mismatch`, `substance/mismatch`, `type`,
+ *   `missing` (area)
  *
  * Source: Agrochemical and Pesticide Safety handbook, p. 128, example 4 (volume = area left x rate); dead
  * and hose volume: volumes added up, no source.
@@ -53,24 +51,25 @@ export const mixToFinish = <A extends NeutralSubstance>(input: {
   readonly hoseVolume?: Quantity<"volume", "spray">;
 }): MixToFinish => {
   expectRecord(input, "input");
-  const area = areaOf(input.area);
-  const sprayRate = expectQuantity(
-    input.sprayRate,
-    { dimension: "volume/area", of: "spray", bound: "positive" },
-    "sprayRate",
-  );
+  const volume = (path: "atHand" | "deadVolume" | "hoseVolume") =>
+    input[path] === undefined ? undefined : sprayOf(input[path], path, "non-negative");
+  const { area, sprayRate, ...volumes } = allOf({
+    area: () => areaOf(input.area),
+    sprayRate: () => sprayRateOf(input.sprayRate),
+    atHand: () => volume("atHand"),
+    deadVolume: () => volume("deadVolume"),
+    hoseVolume: () => volume("hoseVolume"),
+  });
   const needed = sprayRate.times(area as Quantity<"area", "none">);
-  const read = (path: "atHand" | "deadVolume" | "hoseVolume"): number => {
-    const q = input[path];
-    if (q === undefined) return 0;
-    const checked = expectQuantity(q, { dimension: "volume", of: "spray", bound: "non-negative" }, path);
-    return (checked.in as (unit: string) => number)(needed.unit);
-  };
+  const read = (path: keyof typeof volumes): number =>
+    volumes[path] === undefined ? 0 : numberIn(volumes[path], needed.unit);
   const [atHand, dead, hose] = [read("atHand"), read("deadVolume"), read("hoseVolume")];
   const toMix = Math.max(0, needed.value + dead + hose - atHand);
   const spray = (value: number): Quantity<"volume", "spray"> =>
     quantityOf(value, needed.unit, "spray", "area") as unknown as Quantity<"volume", "spray">;
   return {
+    type: "mix-to-finish",
+    version: 1,
     needed,
     toMix: spray(toMix),
     mixedFor: spray(toMix).per(sprayRate) as unknown as Quantity<"area", "none">,

@@ -7,6 +7,7 @@ import {
 } from "../quantity/index.js";
 import { areaOf } from "./amount-for.js";
 import { areaPerTank } from "./area-per-tank.js";
+import { allOf, numberIn, sprayOf, sprayRateOf } from "./inputs.js";
 import { type LoadSplit, loadVolumes, parts } from "./load-volumes.js";
 
 /** One filling of the tank. */
@@ -66,8 +67,9 @@ export interface TankLoads {
  * @param input - `area`, `sprayRate` (volume of spray per area) and `capacity` (what the tank is filled
  *   to), all more than zero; `split`, `"full then partial"` where left out; `loadSize` with `"fixed size"`;
  *   `deadVolume` (what the pump leaves in the tank) and `hoseVolume` (what hoses and boom keep), zero or more
- * @throws RatewrightError `range`, `unit/mismatch`, `substance/mismatch`, `type`, `missing`; `range` on
- *   `capacity` or `loadSize` where the job would take more than 10 000 loads, on `deadVolume` and
+ * @throws RatewrightError with every problem of the input: `range`, `unit/mismatch`, `substance/mismatch`,
+ *   `type`, `missing`, `conflict` (`loadSize` with another split than `"fixed size"`); `range` on `capacity`,
+ *   `deadVolume` or `loadSize` where the job would take more than 10 000 loads, on `deadVolume` and
  *   `hoseVolume` where they leave nothing of a tank
  *
  * Source: University of Missouri Extension method (G1272), acres per tank = tank / GPA; Agrochemical and
@@ -102,31 +104,25 @@ export const tankLoads = <A extends NeutralSubstance>(input: {
   readonly hoseVolume?: Quantity<"volume", "spray">;
 }): TankLoads => {
   expectRecord(input, "input");
-  const area = areaOf(input.area, "positive");
-  const sprayRate = expectQuantity(
-    input.sprayRate,
-    { dimension: "volume/area", of: "spray", bound: "positive" },
-    "sprayRate",
-  );
-  const capacity = expectQuantity(
-    input.capacity,
-    { dimension: "volume", of: "spray", bound: "positive" },
-    "capacity",
-  );
-  const { split = "full then partial" } = input;
-  if (split !== "full then partial" && split !== "even" && split !== "fixed size") {
-    fail("type", "split", split, '"full then partial", "even" or "fixed size"');
-  }
+  const { area, sprayRate, capacity, split, deadVolume, hoseVolume, loadSize } = allOf({
+    area: () => areaOf(input.area, "positive"),
+    sprayRate: () => sprayRateOf(input.sprayRate),
+    capacity: () => sprayOf(input.capacity, "capacity"),
+    split: () => splitOf(input.split),
+    deadVolume: () => heldBack(input.deadVolume, "deadVolume"),
+    hoseVolume: () => heldBack(input.hoseVolume, "hoseVolume"),
+    loadSize: () => loadSizeOf(input.loadSize, input.split),
+  });
   const tank = capacity.value;
-  const dead = heldBack(input.deadVolume, "deadVolume", capacity);
-  const held = dead + heldBack(input.hoseVolume, "hoseVolume", capacity);
+  const dead = deadVolume === undefined ? 0 : numberIn(deadVolume, capacity.unit);
+  const held = dead + (hoseVolume === undefined ? 0 : numberIn(hoseVolume, capacity.unit));
   if (held >= tank) {
     const path = dead >= tank ? "deadVolume" : "hoseVolume";
     fail("range", path, input[path], "less than what the tank holds, with the dead volume");
   }
-  const size = split === "fixed size" ? sizeOf(input.loadSize, capacity, dead) : tank;
+  const size = loadSize === undefined ? tank : fitting(loadSize, capacity, dead);
   const exact = sprayRate.times(area as Quantity<"area", "none">);
-  const need = inUnitOf(exact, capacity);
+  const need = numberIn(exact, capacity.unit);
   const { volumes, whole } = loadVolumes({
     wanted: need + held,
     capacity: tank,
@@ -136,7 +132,7 @@ export const tankLoads = <A extends NeutralSubstance>(input: {
     unit: capacity.unit,
   });
   const count = volumes.length;
-  const each = inUnitOf(areaPerTank({ capacity, sprayRate }), area);
+  const each = numberIn(areaPerTank({ capacity, sprayRate }), area.unit);
   const total = volumes.reduce((sum, volume) => sum + volume, 0);
   const plain = held === 0 && split !== "fixed size";
   const spray = (value: number): Quantity<"volume", "spray"> => withValue(capacity, value);
@@ -164,10 +160,13 @@ export const tankLoads = <A extends NeutralSubstance>(input: {
       volume: spray(value),
       area: ground(areas[i] as number),
       mixedFor: ground(mixed[i] as number),
-      full: value === (i === 0 ? tank : tank - dead),
+      full: isFull(value, i === 0 ? tank : tank - dead),
     })),
   };
 };
+
+/** Within the guard of the count of loads a load is full: the last of several is what is left, with its noise. */
+const isFull = (volume: number, most: number): boolean => volume >= most * (1 - 1e-9);
 
 /** What each load treats: the first fills the hoses and leaves the dead volume, the last stops at the edge. */
 const treated = (
@@ -181,33 +180,47 @@ const treated = (
   return volumes.map((volume, i) => {
     mixed += volume;
     const upTo = i === volumes.length - 1 ? area : Math.min(area, Math.max(0, (mixed - held) * perVolume));
-    const part = upTo - done;
-    done = upTo;
+    // In steps of the last digit of the area all sums and differences are exact, and the parts add up to it.
+    const stepped = upTo + area - area;
+    const part = stepped - done;
+    done = stepped;
     return part + 0;
   });
 };
 
-const heldBack = (input: unknown, path: string, capacity: Quantity<"volume", "spray">): number =>
-  input === undefined
-    ? 0
-    : inUnitOf(
-        expectQuantity(input, { dimension: "volume", of: "spray", bound: "non-negative" }, path),
-        capacity,
-      );
+const splitOf = (input: unknown): LoadSplit => {
+  const split = input === undefined ? "full then partial" : input;
+  return split === "full then partial" || split === "even" || split === "fixed size"
+    ? split
+    : fail("type", "split", split, '"full then partial", "even" or "fixed size"');
+};
 
-const sizeOf = (input: unknown, capacity: Quantity<"volume", "spray">, dead: number): number => {
+const heldBack = (input: unknown, path: string): Quantity<"volume", "spray"> | undefined =>
+  input === undefined ? undefined : sprayOf(input, path, "non-negative");
+
+const loadSizeOf = (input: unknown, split: unknown): Quantity<"volume", "spray"> | undefined => {
+  if (split !== "fixed size") {
+    if (input === undefined) return undefined;
+    return fail("conflict", "loadSize", input, 'no size of the loads, or the split "fixed size"');
+  }
   if (input === undefined)
     fail("missing", "loadSize", input, 'a volume of spray, for the split is "fixed size"');
-  const q = expectQuantity(input, { dimension: "volume", of: "spray", bound: "positive" }, "loadSize");
-  const size = inUnitOf(q, capacity);
+  return sprayOf(input, "loadSize");
+};
+
+/** The size of the loads in the unit of the tank, where a tank with its dead volume takes it. */
+const fitting = (
+  loadSize: Quantity<"volume", "spray">,
+  capacity: Quantity<"volume", "spray">,
+  dead: number,
+): number => {
+  const size = numberIn(loadSize, capacity.unit);
   if (size > (capacity.value - dead) * (1 + 1e-12)) {
-    fail("range", "loadSize", q, `${capacity.value - dead} ${capacity.unit} or less: the tank holds no more`);
+    const most = `${capacity.value - dead} ${capacity.unit} or less: the tank holds no more`;
+    fail("range", "loadSize", loadSize, most);
   }
   return size;
 };
-
-const inUnitOf = (q: unknown, like: { readonly unit: string }): number =>
-  (q as { in(unit: string): number }).in(like.unit);
 
 const withValue = <D extends string, S extends string>(like: Quantity<D, S>, value: number): Quantity<D, S> =>
   expectQuantity({ value, unit: like.unit, of: like.of }, { dimension: like.dimension, of: like.of }, "area");

@@ -186,6 +186,83 @@ describe("tankLoads", () => {
     );
   });
 
+  test("a last load that fills the tank is full, dead volume or not", () => {
+    // 150 gal first, 136 later fillings of 116 on top of 34: the last one is what is left, with its noise.
+    for (const [tank, dead, hose, later] of [
+      [150.9071666, 34.8329321, 6.3896316, 136],
+      [129.1044555, 2.5754516, 0, 38],
+      [30, 0.1, 0, 7],
+      [30, 0, 0, 7],
+    ] as const) {
+      const acres = (tank + later * (tank - dead) - dead - hose) / 40;
+      const plan = tankLoads({
+        area: quantity(acres, "acre"),
+        sprayRate: quantity(40, "gal/acre", "spray"),
+        capacity: quantity(tank, "gal", "spray"),
+        deadVolume: quantity(dead, "gal", "spray"),
+        hoseVolume: quantity(hose, "gal", "spray"),
+      });
+      expect(plan.count).toBe(later + 1);
+      expect(plan.loads.map((load) => load.full)).toEqual(plan.loads.map(() => true));
+    }
+  });
+
+  test("areas add up to the last digit with a dead volume too", () => {
+    for (const [acres, gpa, tank, dead, hose, split] of [
+      [7.7, 48, 260, 22, 34, "even"],
+      [546.2, 22, 190, 1.4, 54, "full then partial"],
+      [473.8334042905862, 20.251437034261457, 175.26019612809947, 0, 43.50343532491243, "even"],
+    ] as const) {
+      const plan = tankLoads({
+        area: quantity(acres, "acre"),
+        sprayRate: quantity(gpa, "gal/acre", "spray"),
+        capacity: quantity(tank, "gal", "spray"),
+        deadVolume: quantity(dead, "gal", "spray"),
+        hoseVolume: quantity(hose, "gal", "spray"),
+        split,
+      });
+      expect(add(plan.loads.map((load) => load.area.value))).toBe(acres);
+    }
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 900 }),
+        fc.integer({ min: 2, max: 60 }),
+        fc.integer({ min: 20, max: 300 }),
+        fc.integer({ min: 0, max: 40 }),
+        fc.constantFrom("even", "full then partial"),
+        (tenths, gpa, tank, share, split) => {
+          const plan = tankLoads({
+            area: quantity(tenths / 10, "acre"),
+            sprayRate: quantity(gpa, "gal/acre", "spray"),
+            capacity: quantity(tank, "gal", "spray"),
+            deadVolume: quantity((share * tank) / 100, "gal", "spray"),
+            split,
+          });
+          expect(add(plan.loads.map((load) => load.area.value))).toBe(plan.area.value);
+        },
+      ),
+    );
+  });
+
+  test("tells every problem of the input, not the first", () => {
+    const error = errorOf(() =>
+      tankLoads({
+        area: quantity(-3.5, "acre"),
+        sprayRate: quantity(15, "lb/acre", "spray") as never,
+        capacity: quantity(20, "gal", "water") as never,
+        loadSize: quantity(5, "gal", "spray"),
+        hoseVolume: quantity(-1, "gal", "spray"),
+      }),
+    );
+    expect(error.problems.map(({ code, path }) => [code, path])).toEqual([
+      ["range", "area"],
+      ["unit/mismatch", "sprayRate"],
+      ["substance/mismatch", "capacity"],
+      ["range", "hoseVolume"],
+      ["conflict", "loadSize"],
+    ]);
+  });
+
   test("says what is wrong and where", () => {
     const good = {
       area: quantity(1, "acre"),
@@ -202,6 +279,11 @@ describe("tankLoads", () => {
       [{ sprayRate: quantity(20, "lb/acre", "spray") }, "unit/mismatch", "sprayRate"],
       [{ split: "odd" }, "type", "split"],
       [{ split: "fixed size" }, "missing", "loadSize"],
+      // A size that would go unread.
+      [{ loadSize: quantity(10, "gal", "spray") }, "conflict", "loadSize"],
+      [{ split: "even", loadSize: quantity(10, "gal", "spray") }, "conflict", "loadSize"],
+      // The tank would do: what the pump leaves in it is too much.
+      [{ deadVolume: quantity(29.999, "gal", "spray") }, "range", "deadVolume"],
       [{ split: "fixed size", loadSize: quantity(31, "gal", "spray") }, "range", "loadSize"],
       [{ split: "fixed size", loadSize: quantity(0.0001, "gal", "spray") }, "range", "loadSize"],
       [{ deadVolume: quantity(30, "gal", "spray") }, "range", "deadVolume"],
@@ -395,6 +477,73 @@ describe("loadAmounts", () => {
     expect(error.expected).toContain("a full one takes 4 oz");
   });
 
+  test("even loads are advised only where they would help", () => {
+    const textOf = (
+      acres: number,
+      least: number,
+      split: "even" | "full then partial" = "full then partial",
+    ) =>
+      loadAmounts({
+        loads: tankLoads({
+          area: quantity(acres, "acre"),
+          sprayRate: quantity(15, "gal/acre", "spray"),
+          capacity: quantity(30, "gal", "spray"),
+          split,
+        }),
+        products: [
+          {
+            id: "a",
+            rate: quantity(3, "lb/acre", "product:a"),
+            form: "dry",
+            least: { value: least, unit: "lb" },
+          },
+        ],
+      }).findings.map(({ text }) => text.includes("Even loads"));
+    // 6 lb and 1.5 lb; two even loads have 3.75 each.
+    expect(textOf(2.5, 3)).toEqual([true]);
+    expect(textOf(2.5, 3.75)).toEqual([true]);
+    expect(textOf(2.5, 4)).toEqual([false]);
+    // One load of 3 lb: nothing to share out.
+    expect(textOf(1, 5)).toEqual([false]);
+    expect(textOf(2.5, 4, "even")).toEqual([false, false]);
+  });
+
+  test("tells the problems of every product, and refuses the rate of another one", () => {
+    const rate = quantity(3, "lb/acre", "product:a");
+    const error = errorOf(() =>
+      loadAmounts({
+        loads,
+        products: [
+          { id: "a", rate: quantity(-3, "lb/acre", "product:a"), form: "dry" },
+          { id: "b", rate, form: "dry" },
+          null as never,
+          { id: "c", rate: quantity(1, "% v/v", "product:b/spray"), form: "liquid" },
+          { id: "", rate, form: "dry" },
+          { id: "e", rate: quantity(1, "pt/acre", "product:e"), form: "dry" },
+        ],
+      }),
+    );
+    expect(error.problems.map(({ code, path }) => [code, path])).toEqual([
+      ["range", "products[0].rate"],
+      ["substance/mismatch", "products[1].rate"],
+      ["type", "products[2]"],
+      ["substance/mismatch", "products[3].rate"],
+      ["missing", "products[4].id"],
+      ["missing", "products[5].density"],
+    ]);
+    // A product without an id in its rate is the one whose rate it is.
+    const plain = loadAmounts({
+      loads,
+      products: [{ id: "a", rate: quantity(3, "lb/acre", "product"), form: "dry" }],
+    });
+    expect(plain.products[0]?.total.value).toBe(10.5);
+    // A hole in a list is a product that is not there.
+    const hole: never[] = new Array(1);
+    expect(errorOf(() => loadAmounts({ loads, products: hole })).path).toBe("products[0]");
+    for (const forged of [{ type: "tank-loads" }, { ...loads, loads: [] }, null])
+      expect(errorOf(() => loadAmounts({ loads: forged as never, products: [] })).path).toBe("loads");
+  });
+
   test("takes loads that have been through JSON", () => {
     const products = [{ id: "a", rate: quantity(3, "lb/acre", "product:a"), form: "dry" }] as const;
     const stored = JSON.parse(JSON.stringify(loads));
@@ -474,6 +623,15 @@ describe("mixToFinish", () => {
   });
 
   test("says what is wrong and where", () => {
+    expect(
+      errorOf(() =>
+        mixToFinish({ area: quantity(-1, "acre"), sprayRate: gal(1) as never, atHand: gal(-1) }),
+      ).problems.map(({ code, path }) => [code, path]),
+    ).toEqual([
+      ["range", "area"],
+      ["unit/mismatch", "sprayRate"],
+      ["range", "atHand"],
+    ]);
     expect(errorOf(() => mixToFinish({ ...job, atHand: gal(-1) })).path).toBe("atHand");
     expect(errorOf(() => mixToFinish({ ...job, area: quantity(-1, "acre") })).path).toBe("area");
     expect(errorOf(() => mixToFinish({ ...job, hoseVolume: quantity(1, "gal") as never })).code).toBe(
