@@ -1,5 +1,5 @@
 import { exceeds, wholeUnitsFor } from "../numeric/index.js";
-import { expectQuantity, expectRecord, fail, type Quantity } from "../quantity/index.js";
+import { expectAmount, expectQuantity, expectRecord, fail, type Quantity } from "../quantity/index.js";
 
 /** How often a rate still fits under a stated maximum. */
 export interface ApplicationsLeft<D extends string, S extends string> {
@@ -36,16 +36,12 @@ export const applicationsLeft = <D extends string, S extends string>(input: {
   readonly rate: Quantity<NoInfer<D>, NoInfer<S>>;
 }): ApplicationsLeft<D, S> => {
   expectRecord(input, "input");
-  const { dimension, of } = input.maximum ?? {};
-  if (
-    dimension !== "mass/area" &&
-    dimension !== "volume/area" &&
-    dimension !== "mass" &&
-    dimension !== "volume"
-  ) {
-    return fail("unit/mismatch", "maximum", input.maximum, "a mass or volume, or one per area");
-  }
-  const maximum = expectQuantity(input.maximum, { dimension, of, bound: "non-negative" }, "maximum");
+  const maximum = expectAmount(
+    input.maximum,
+    { dimensions: ["mass/area", "volume/area", "mass", "volume"], bound: "non-negative" },
+    "maximum",
+  );
+  const { dimension, of } = maximum;
   const rate = expectQuantity(input.rate, { dimension, of, bound: "positive" }, "rate");
   const used =
     input.used === undefined
@@ -64,7 +60,7 @@ export const applicationsLeft = <D extends string, S extends string>(input: {
     S
   >;
   const rest = (most - gone - count * each) / (most || 1);
-  const left = (input.maximum as unknown as Quantity<"mass", S>).times(
+  const left = (maximum as unknown as Quantity<"mass", S>).times(
     count === 0 ? Math.max(0, rest) : rest > 1e-9 ? rest : 0,
   );
   return { count, remainder: left as unknown as Quantity<D, S>, remainingUnderStatedMaximum: remaining };

@@ -1,4 +1,5 @@
 import {
+  expectAmount,
   expectNumber,
   expectQuantity,
   expectRecord,
@@ -68,7 +69,10 @@ export const timeUntilRemaining = (input: {
     "remaining",
   );
   if (remaining.in("%") > 100) fail("range", "remaining", remaining, "100 % or less");
-  return quantity(halfLife * Math.log2(100 / remaining.in("%")), "d");
+  const times = Math.log2(100 / remaining.in("%"));
+  if (!Number.isFinite(halfLife * times))
+    fail("range", "remaining", remaining, "a share that is left some day");
+  return quantity(halfLife * times, "d");
 };
 
 /** What is there with a dose that is given again and again. */
@@ -109,11 +113,11 @@ export const repeatedDose = <D extends "mass/area" | "mass" | "volume/area", S e
   readonly count: number;
 }): RepeatedDose<D, S> => {
   expectRecord(input, "input");
-  const dimension = input.dose?.dimension;
-  if (dimension !== "mass/area" && dimension !== "mass" && dimension !== "volume/area") {
-    fail("unit/mismatch", "dose", input.dose, "a mass, or a mass or volume per area");
-  }
-  const dose = expectQuantity(input.dose, { dimension, bound: "positive" }, "dose");
+  const dose = expectAmount(
+    input.dose,
+    { dimensions: ["mass/area", "mass", "volume/area"], bound: "positive" },
+    "dose",
+  );
   const interval = timeIn(input.interval, "interval", "positive");
   const halfLife = timeIn(input.halfLife, "halfLife", "positive");
   const count = expectNumber(input.count, "count", { min: 1, max: 1e6 });
@@ -162,13 +166,15 @@ export const halfLifeAt = (input: {
   if (!Array.isArray(input.stated) || input.stated.length !== 2) {
     fail("type", "stated", input.stated, "two half-lives, each at its temperature");
   }
-  const [t1, t2] = input.stated.map(({ temperature }, i) =>
-    degrees(temperature, `stated[${i}].temperature`),
+  const [t1, t2] = input.stated.map((one, i) =>
+    degrees(expectRecord(one, `stated[${i}]`).temperature, `stated[${i}].temperature`),
   ) as [number, number];
   const [h1, h2] = input.stated.map(({ halfLife }, i) =>
     timeIn(halfLife, `stated[${i}].halfLife`, "positive"),
   ) as [number, number];
-  if (t1 === t2) fail("conflict", "stated[1].temperature", t2, "another temperature than the first");
+  // 64 °F and the same in °C differ by rounding: no line goes through two such points.
+  if (Math.abs(t1 - t2) < 1e-6)
+    fail("conflict", "stated[1].temperature", t2, "another temperature than the first");
   const t = degrees(input.temperature, "temperature");
   if (t < Math.min(t1, t2) - 1e-9 || t > Math.max(t1, t2) + 1e-9) {
     fail("range", "temperature", input.temperature, "one between the two at which a half-life is stated");

@@ -107,12 +107,14 @@ export const hourlyWeather = (input: Omit<HourlyWeather, "type" | "version">): H
         if (value === null) continue;
         const hour = `${name}.values[${i}]`;
         if (typeof value !== "number" || !Number.isFinite(value)) {
-          fail("not-finite", hour, value, "a number, or null");
+          door.run(() => fail("not-finite", hour, value, "a number, or null"));
+          continue;
         }
         const figure = quantityOf(value, unit, "none", hour) as unknown as Quantity<"length", "none">;
         const same = figure.in(common as "m");
         if (same < min - 1e-9 || same > max + 1e-9) {
-          fail("range", hour, figure, `${min} to ${max} ${common}`.replace(/ to Infinity.*/, " or more"));
+          const wanted = `${min} to ${max} ${common}`.replace(/ to Infinity.*/, " or more");
+          door.run(() => fail("range", hour, figure, wanted));
         }
       }
       columns[name] = { unit, values: [...values] };

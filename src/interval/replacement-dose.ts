@@ -1,4 +1,4 @@
-import { expectQuantity, expectRecord, fail, type Quantity } from "../quantity/index.js";
+import { expectAmount, expectQuantity, expectRecord, type Quantity } from "../quantity/index.js";
 
 /**
  * The dose that brings a growth regulator back to its full amount, `R = F - F 0.5^(G / H)`: what has
@@ -34,11 +34,11 @@ export const replacementDose = <
   readonly halfLife: Quantity<"degree-days", NoInfer<M>>;
 }): Quantity<D, S> => {
   expectRecord(input, "input");
-  const dimension = input.full?.dimension;
-  if (dimension !== "mass/area" && dimension !== "volume/area") {
-    fail("unit/mismatch", "full", input.full, "a mass or volume per area");
-  }
-  const full = expectQuantity(input.full, { dimension, bound: "positive" }, "full");
+  const full = expectAmount(
+    input.full,
+    { dimensions: ["mass/area", "volume/area"], bound: "positive" },
+    "full",
+  );
   const wanted = { dimension: "degree-days" } as const;
   const elapsed = expectQuantity(input.elapsed, { ...wanted, bound: "non-negative" }, "elapsed");
   const halfLife = expectQuantity(

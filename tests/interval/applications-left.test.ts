@@ -44,6 +44,14 @@ describe("applicationsLeft", () => {
     );
   });
 
+  test("takes what JSON left of quantities", () => {
+    const json = JSON.parse(JSON.stringify({ maximum: ai(2), used: ai(1.5), rate: ai(0.2) }));
+    const left = applicationsLeft(json);
+    expect(left.count).toBe(2);
+    expect(left.remainder.toJSON()).toMatchObject({ unit: "lb/acre", of: "ai" });
+    expect(left.remainder.value).toBeCloseTo(0.1, 12);
+  });
+
   test("units may differ, substances may not", () => {
     const maximum = quantity(560, "g/ha", "ai");
     expect(applicationsLeft({ maximum, rate: quantity(0.175, "kg/ha", "ai") }).count).toBe(3);

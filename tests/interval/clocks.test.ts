@@ -71,6 +71,30 @@ describe("decay", () => {
       }),
     );
   });
+  test("formulas take what JSON left of a quantity", () => {
+    const json = <T>(value: T): T => JSON.parse(JSON.stringify(value));
+    const input = { dose: quantity(800, "g/ha", "ai"), interval: d(20), halfLife: d(20), count: 3 };
+    // 800 + 400 + 200.
+    expect(repeatedDose(json(input)).afterLast.in("g/ha")).toBe(1400);
+    expect(problems(() => repeatedDose({ ...input, dose: quantity(8, "ft") as never }))).toEqual([
+      "unit/mismatch dose",
+    ]);
+  });
+  test("a share that no time reaches, and two temperatures that differ by rounding only", () => {
+    expect(problems(() => timeUntilRemaining({ halfLife: d(9), remaining: pct(1e-320) }))).toEqual([
+      "range remaining",
+    ]);
+    const stated = [
+      { temperature: quantity(64, "°F"), halfLife: d(6.4) },
+      { temperature: quantity(17.7777777778, "°C"), halfLife: d(3.1) },
+    ] as const;
+    expect(problems(() => halfLifeAt({ stated, temperature: quantity(64, "°F") }))).toEqual([
+      "conflict stated[1].temperature",
+    ]);
+    expect(
+      problems(() => halfLifeAt({ stated: [null as never, stated[1]], temperature: quantity(64, "°F") })),
+    ).toEqual(["type stated[0]"]);
+  });
   test("a half-life is not stretched beyond the temperatures at which it was found", () => {
     const stated = [
       { temperature: quantity(64, "°F"), halfLife: d(6.4) },

@@ -278,6 +278,8 @@ describe("growth regulators", () => {
     const dose = (g: number) =>
       replacementDose({ full, elapsed: interval(g), halfLife: interval(160) }).in("fl oz/acre");
     expect(dose(0)).toBe(0);
+    const json = JSON.parse(JSON.stringify({ full, elapsed: interval(160), halfLife: interval(160) }));
+    expect(replacementDose(json).in("fl oz/acre" as never)).toBe(8);
     expect(dose(160)).toBe(8);
     fc.assert(
       fc.property(
