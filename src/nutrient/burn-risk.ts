@@ -1,5 +1,13 @@
 import { exceeds } from "../numeric/index.js";
-import { type Citation, expectQuantity, type Finding, fail, type Quantity } from "../quantity/index.js";
+import {
+  type Citation,
+  checks,
+  expectQuantity,
+  expectRecord,
+  type Finding,
+  fail,
+  type Quantity,
+} from "../quantity/index.js";
 import { checkedSaltIndex, type SaltIndex } from "./salt-index.js";
 
 /** What a salt index says of burning, and what it does not. */
@@ -117,43 +125,61 @@ export const foliarBurnRisk = (input: {
   readonly nitrogen: Quantity<"mass/area", "N">;
   readonly volume: Quantity<"volume/area", "spray">;
 }): BurnRisk => {
-  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
-  const rank = (foliarBurnOrder as readonly string[]).indexOf(input.source);
-  if (rank < 0 && input.source !== "other") {
-    fail("type", "source", input.source, `${foliarBurnOrder.join(", ")} or other`);
-  }
-  const nitrogen = expectQuantity(
-    input.nitrogen,
-    { dimension: "mass/area", of: "N", bound: "positive" },
-    "nitrogen",
-  ).in("lb/1000 ft2");
-  const volume = expectQuantity(
-    input.volume,
-    { dimension: "volume/area", of: "spray", bound: "positive" },
-    "volume",
-  ).in("gal/1000 ft2");
-  const studied = !exceeds(1, nitrogen) && !exceeds(volume, 4);
+  expectRecord(input);
+  const { source } = input;
+  const rank = (foliarBurnOrder as readonly string[]).indexOf(source);
+  const door = checks();
+  door.run(() => {
+    if (rank < 0 && source !== "other") {
+      fail("type", "source", source, `${foliarBurnOrder.join(", ")} or other`);
+    }
+  });
+  const given = [
+    door.run(() =>
+      expectQuantity(input.nitrogen, { dimension: "mass/area", of: "N", bound: "positive" }, "nitrogen").in(
+        "lb/1000 ft2",
+      ),
+    ),
+    door.run(() =>
+      expectQuantity(input.volume, { dimension: "volume/area", of: "spray", bound: "positive" }, "volume").in(
+        "gal/1000 ft2",
+      ),
+    ),
+  ];
+  door.done();
+  const [nitrogen, volume] = given as [number, number];
+  // A salt burns more at a higher rate and in less water, so that each result reaches one way only.
+  const strong = !exceeds(1, nitrogen);
+  const burned = strong && !exceeds(volume, ([4, 1] as const)[rank] ?? 0);
+  const unhurt = source === "triazone solution" && !exceeds(nitrogen, 1) && !exceeds(1, volume);
   const findings: Finding[] = [];
-  const burned = rank === 0 || (rank === 1 && !exceeds(volume, 1));
-  if (studied && burned) {
+  if (burned) {
     findings.push({
       code: "salt/foliar-burn",
       severity: "warning",
       path: "source",
-      params: { source: input.source, nitrogen, volume },
+      params: { source, nitrogen, volume },
       text:
-        rank === 0
+        source === "urea"
           ? "At 1 lb N per 1000 ft2 in hot weather urea burned leaves most at 1, 2 and 4 gal per 1000 ft2."
           : "At 1 lb N per 1000 ft2 in hot weather a formaldehyde-urea solution burned leaves in 1 gal per 1000 ft2.",
       source: iowa,
     });
   }
-  const notChecked = [otherRisks];
-  if (!studied) notChecked.unshift("this rate and volume: the study had 1 lb N in 1 to 4 gal per 1000 ft2");
+  const known = burned || unhurt;
+  const notChecked = [
+    otherRisks,
+    "another grass, another season: the study had Kentucky bluegrass in July and August",
+  ];
+  if (!known && rank >= 0) {
+    notChecked.unshift(
+      "this rate and volume: the study had 1 lb N in 1 to 4 gal per 1000 ft2, and does not say how a formaldehyde-urea solution did in more than 1 gal",
+    );
+  }
   if (rank < 0) notChecked.unshift("this source: the study had three others");
   return {
     findings,
-    checked: studied && rank >= 0 ? ["leaf burn against one field study"] : [],
+    checked: known ? ["leaf burn against one field study"] : [],
     notChecked,
   };
 };

@@ -67,9 +67,10 @@ const checkedConvention = (input: AcidityConvention): AcidityConvention =>
  * - `M` = 100.086 g/mol of CaCO3, `A` = 14.007 g/mol of N; `M / (2 A)` = 3.573
  *
  * Range: a convention, not a measurement: what a soil does depends on uptake, leaching and buffering.
- * Tables print 1.56 to 1.83 for urea, 5.24 to 5.4 for ammonium sulfate.
+ * Tables print 1.56 to 1.83 for urea, 5.24 to 5.4 for ammonium sulfate, -1.29 (calcium nitrate as sold,
+ * which holds some ammonium) to -2.0 (potassium nitrate) for nitrates, where the formula gives -1.79.
  *
- * @throws RatewrightError `type`, `missing` without a convention
+ * @throws RatewrightError `type`, `missing` without a convention or a source
  *
  * Source: "Acidity generated from common fertilizers", crop adviser study wiki, table 2: 1.8, 5.4 and 3.6
  * are `k` = 0.5, 1.5 and 1; the convention after Pierre 1933 (from memory).
@@ -85,11 +86,15 @@ export const potentialAcidityOfSource = (input: {
   readonly source: AcidSource;
   readonly convention: AcidityConvention;
 }): Quantity<"mass/mass", "CaCO3 equivalent/N"> => {
-  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
-  const convention = checkedConvention(input.convention);
-  if (typeof input.source !== "string" || !Object.hasOwn(acidPerNitrogen, input.source)) {
-    fail("type", "source", input.source, Object.keys(acidPerNitrogen).join(", "));
-  }
+  expectRecord(input);
+  const door = checks();
+  const convention = door.run(() => checkedConvention(input.convention));
+  door.run(() => {
+    if (typeof input.source === "string" && Object.hasOwn(acidPerNitrogen, input.source)) return;
+    const code = input.source === undefined ? "missing" : "type";
+    fail(code, "source", input.source, Object.keys(acidPerNitrogen).join(", "));
+  });
+  door.done();
   const k = acidPerNitrogen[input.source] - (convention === "half nitrogen credit" ? 0.5 : 0);
   return quantityOf(
     (k * perEquivalent()) / atomicWeights.N,
@@ -115,7 +120,9 @@ export type AcidComposition = Readonly<Partial<Record<"N" | keyof typeof charges
  * - `A` atomic weights, `M` that of CaCO3, g/mol
  * - `f` = 0.5 for the half nitrogen credit, 1 for full nitrification and leaching
  *
- * Range: soluble salts; carbonates, oxides and elemental sulfur need other equations. It gives 112 lb per
+ * Range: the whole composition, for an element left out counts as none: ammonium sulfate as nitrogen alone
+ * reads 37 and not 112. Iron, zinc, manganese and copper are not counted; carbonates and oxides come out at
+ * their calcium carbonate equivalent, elemental sulfur at what it forms once it is sulfate. It gives 112 lb per
  * 100 lb for ammonium sulfate where tables print 110, and 56 for monoammonium phosphate (56 to 65).
  *
  * @returns CaCO3 per product; in `% w/w` it is pounds per 100 lb. Negative for a base
@@ -135,11 +142,10 @@ export const potentialAcidity = (input: {
   readonly percent: AcidComposition;
   readonly convention: AcidityConvention;
 }): Quantity<"mass/mass", "CaCO3 equivalent/product"> => {
-  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
-  const convention = checkedConvention(input.convention);
-  const { percent } = input;
-  if (typeof percent !== "object" || percent === null) fail("type", "percent", percent, "percentages");
+  expectRecord(input);
   const door = checks();
+  const convention = door.run(() => checkedConvention(input.convention));
+  const percent = door.run(() => expectRecord(input.percent, "percent", "percentages, as elements")) ?? {};
   let [total, acid] = [0, 0];
   for (const [element, value] of Object.entries(percent)) {
     door.run(() => {
@@ -193,14 +199,16 @@ export const acidityPerNitrogen = (
   options: { readonly nitrogenPercent: number },
 ): Quantity<"mass/mass", "CaCO3 equivalent/N"> => {
   const { nitrogenPercent } = expectRecord(options, "options");
-  const stated = expectQuantity(
-    acidity,
-    { dimension: "mass/mass", of: "CaCO3 equivalent/product" },
-    "acidity",
+  const door = checks();
+  const stated = door.run(() =>
+    expectQuantity(acidity, { dimension: "mass/mass", of: "CaCO3 equivalent/product" }, "acidity").in(
+      "% w/w",
+    ),
   );
-  const percent = expectNumber(nitrogenPercent, "nitrogenPercent", { above: 0, max: 100 });
+  const percent = door.run(() => expectNumber(nitrogenPercent, "nitrogenPercent", { above: 0, max: 100 }));
+  door.done();
   return quantityOf(
-    stated.in("% w/w") / percent,
+    (stated as number) / (percent as number),
     "kg/kg",
     "CaCO3 equivalent/N",
     "acidity",
@@ -249,21 +257,23 @@ export const limeForNitrogen = (
   if (!Array.isArray(season)) return fail("type", "season", season, "a list of nitrogen with its acidity");
   if (season.length === 0) fail("missing", "season", "an empty list", "at least one source");
   const door = checks();
-  const parts = season.map((entry: AcidifyingNitrogen, i) =>
-    door.run(() => {
-      const nitrogen = expectQuantity(
-        entry?.nitrogen,
-        { dimension: "mass/area", of: "N", bound: "non-negative" },
-        "nitrogen",
-      );
-      const acidity = expectQuantity(
-        entry.acidity,
-        { dimension: "mass/mass", of: "CaCO3 equivalent/N" },
-        "acidity",
-      );
-      return nitrogen.times(acidity) as Quantity<"mass/area", "CaCO3 equivalent">;
-    }, `season[${i}]`),
-  );
+  const parts = season.map((entry: AcidifyingNitrogen, i) => {
+    const at = `season[${i}]`;
+    const nitrogen = door.run(
+      () =>
+        expectQuantity(
+          entry?.nitrogen,
+          { dimension: "mass/area", of: "N", bound: "non-negative" },
+          "nitrogen",
+        ),
+      at,
+    );
+    const acidity = door.run(
+      () => expectQuantity(entry?.acidity, { dimension: "mass/mass", of: "CaCO3 equivalent/N" }, "acidity"),
+      at,
+    );
+    return nitrogen && acidity && (nitrogen.times(acidity) as Quantity<"mass/area", "CaCO3 equivalent">);
+  });
   door.done();
   return (parts as Quantity<"mass/area", "CaCO3 equivalent">[]).reduce((sum, part) => sum.plus(part));
 };

@@ -1,4 +1,4 @@
-import { checks, expectNumber, type FactSource, fail } from "../quantity/index.js";
+import { checks, expectNumber, expectRecord, type FactSource, fail } from "../quantity/index.js";
 
 /**
  * The three scales on which salt indexes are printed. The same salt reads 74, 1.6 or 27 (urea), so the
@@ -63,7 +63,7 @@ export function saltIndex(input: {
   readonly basis?: UnitBasis;
   readonly source: FactSource;
 }): unknown {
-  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
+  expectRecord(input);
   const { scale, basis, source } = input;
   return checkedSaltIndex(
     { type: "salt-index", version: 1, scale, value: input.value, basis: basis ?? null, source },
@@ -87,9 +87,11 @@ export const checkedSaltIndex = <S extends SaltScale>(
     if (index.scale !== scale)
       fail("conflict", at("scale"), index.scale, `a salt index on the scale "${scale}"`);
   });
-  door.run(() => expectNumber(index.value, at("value"), { min: 0, max: 1000 }));
+  const value = door.run(() => expectNumber(index.value, at("value"), { min: 0, max: 1000 }));
   door.run(() => {
     const { basis } = index as { basis: string | null };
+    // An index on another scale has the basis of that scale: one problem, not two.
+    if (index.scale !== scale) return;
     if (scale === "by weight" && basis !== null) fail("conflict", at("basis"), basis, "no basis by weight");
     if (scale !== "by weight" && basis === null) {
       fail("missing", at("basis"), basis, "the nutrients that count as units, such as N or N+K2O");
@@ -100,7 +102,7 @@ export const checkedSaltIndex = <S extends SaltScale>(
     if (!index.source) fail("missing", at("source"), index.source, "a source");
   });
   door.done();
-  return index;
+  return { ...index, value: value as number };
 };
 
 /**
@@ -130,9 +132,17 @@ export const partialSaltIndex = (
   byWeight: SaltIndex<"by weight">,
   units: { readonly percent: number; readonly basis: UnitBasis },
 ): SaltIndex<"per unit"> => {
-  const index = checkedSaltIndex(byWeight, "by weight", "byWeight");
-  const percent = expectNumber(units?.percent, "units.percent", { above: 0, max: 100 });
-  return made(index, "per unit", index.value / percent, units.basis);
+  const door = checks();
+  const found = door.run(() => checkedSaltIndex(byWeight, "by weight", "byWeight"));
+  const percent = door.run(() => expectNumber(units?.percent, "units.percent", { above: 0, max: 100 }));
+  const basis = units?.basis;
+  door.run(() => {
+    if (bases.includes(basis)) return;
+    fail(basis === undefined ? "missing" : "type", "units.basis", basis, bases.join(", "));
+  });
+  door.done();
+  const index = found as SaltIndex<"by weight">;
+  return made(index, "per unit", index.value / (percent as number), basis, "units.percent");
 };
 
 /**
@@ -156,18 +166,27 @@ export const scaledSaltIndex = (
   partial: SaltIndex<"per unit">,
 ): SaltIndex<"per unit, sodium nitrate 100"> => {
   const index = checkedSaltIndex(partial, "per unit", "partial");
-  return made(index, "per unit, sodium nitrate 100", index.value * sodiumNitratePercent, index.basis);
+  return made(
+    index,
+    "per unit, sodium nitrate 100",
+    index.value * sodiumNitratePercent,
+    index.basis,
+    "partial.value",
+  );
 };
 
+/** The index on another scale; one that grows out of all bounds is laid to the argument that makes it so. */
 const made = <S extends Exclude<SaltScale, "by weight">>(
   from: SaltIndex<SaltScale>,
   scale: S,
   value: number,
   basis: UnitBasis,
+  cause: string,
 ): SaltIndex<S> => {
+  if (value > 1000) fail("range", cause, `a salt index of ${value} ${scale}`, "one of 1000 or less");
   const { source, doubtful } = from;
   const index = { type: "salt-index", version: 1, scale, value, basis, source } as const;
-  return checkedSaltIndex(doubtful === undefined ? index : { ...index, doubtful }, scale, "units");
+  return (doubtful === undefined ? index : { ...index, doubtful }) as SaltIndex<S>;
 };
 
 /**
@@ -234,15 +253,16 @@ export const blendSaltIndex = (parts: readonly SaltPart[]): SaltIndex<"by weight
   const door = checks();
   let [units, value] = [0, 0];
   for (const [i, part] of parts.entries()) {
-    door.run(() => {
-      const count = expectNumber(part?.units, `parts[${i}].units`, { min: 0, max: 100 });
-      value += count * checkedSaltIndex(part.partial, "per unit", `parts[${i}].partial`).value;
-      units += count;
-    });
+    const count = door.run(() => expectNumber(part?.units, `parts[${i}].units`, { min: 0, max: 100 }));
+    const partial = door.run(() => checkedSaltIndex(part?.partial, "per unit", `parts[${i}].partial`));
+    if (count === undefined || partial === undefined) continue;
+    value += count * partial.value;
+    units += count;
   }
   door.done();
   if (units > 100 * (1 + 1e-9))
     fail("range", "parts", `${units} units in all`, "units that add up to 100 or less");
+  if (value > 1000) fail("range", "parts", `a salt index of ${value}`, "one of 1000 or less");
   const doubts = parts.flatMap(({ partial }) => partial.doubtful ?? []);
   const index = saltIndex({ value, scale: "by weight", source: "added up from the parts" });
   return doubts.length === 0 ? index : { ...index, doubtful: doubts.join("; ") };

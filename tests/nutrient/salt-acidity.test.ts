@@ -115,6 +115,33 @@ describe("salt indexes", () => {
     expect(thrown(() => tabulatedSaltIndex(oregonSaltIndexes, "salt")).expected).toContain("urea");
   });
 
+  test("tell all problems of a call, with paths of the call", () => {
+    const paths = (work: () => unknown) => thrown(work).problems.map(({ code, path }) => `${code} ${path}`);
+    const bad = { ...byWeight(74), value: -3 };
+    expect(paths(() => partialSaltIndex(bad, { percent: 0, basis: "Q" } as never))).toEqual([
+      "range byWeight.value",
+      "range units.percent",
+      "type units.basis",
+    ]);
+    expect(paths(() => partialSaltIndex(byWeight(74), { percent: 46 } as never))).toEqual([
+      "missing units.basis",
+    ]);
+    expect(paths(() => blendSaltIndex([{ units: -1, partial: byWeight(74) }, null] as never))).toEqual([
+      "range parts[0].units",
+      "conflict parts[0].partial.scale",
+      "not-finite parts[1].units",
+      "type parts[1].partial",
+    ]);
+    // A result out of bounds is laid to an argument that the call has.
+    expect(paths(() => partialSaltIndex(byWeight(74), { percent: 0.01, basis: "N" }))).toEqual([
+      "range units.percent",
+    ]);
+    expect(paths(() => scaledSaltIndex(perUnit(100)))).toEqual(["range partial.value"]);
+    expect(paths(() => blendSaltIndex([{ units: 100, partial: perUnit(100) }]))).toEqual(["range parts"]);
+    expect(Object.is(byWeight(-0).value, 0)).toBe(true);
+    expect(compareSaltIndexes(perUnit(2), perUnit(2))).toBe(0);
+  });
+
   test("carry the doubt of a print into a blend and a finding", () => {
     const sulfate = tabulatedSaltIndex(weightSaltIndexes, "ammonium sulfate");
     const partial = partialSaltIndex(sulfate, { percent: 21, basis: "N" });
@@ -174,6 +201,39 @@ describe("leaf burn", () => {
     expect(light.notChecked[0]).toContain("this rate and volume");
     expect(ask("other", 1, 1).notChecked[0]).toContain("this source");
   });
+
+  test("does not call checked what the study does not reach", () => {
+    // A stronger solution than the one that did no damage, and a volume of which the abstract says nothing.
+    for (const [source, lb, gal] of [
+      ["triazone solution", 5, 1],
+      ["triazone solution", 1, 0.5],
+      ["formaldehyde-urea solution", 3, 3],
+      ["formaldehyde-urea solution", 1, 1.5],
+      ["urea", 1, 4.1],
+      ["urea", 0.9, 1],
+    ] as const) {
+      const risk = ask(source, lb, gal);
+      expect([risk.findings, risk.checked], `${source} ${lb} ${gal}`).toEqual([[], []]);
+      expect(risk.notChecked[0]).toContain("this rate and volume");
+    }
+    expect(ask("triazone solution", 1, 4).checked.length).toBe(1);
+    expect(ask("triazone solution", 0.5, 5).checked.length).toBe(1);
+    expect(ask("urea", 2, 0.5).findings.length).toBe(1);
+    expect(ask("formaldehyde-urea solution", 2, 0.5).findings.length).toBe(1);
+    expect(ask("formaldehyde-urea solution", 0.5, 0.5).checked).toEqual([]);
+    for (const source of ["urea", "other", "triazone solution"] as const) {
+      expect(ask(source, 1, 1).notChecked.join()).toContain("another grass");
+    }
+  });
+
+  test("tells all problems of the question", () => {
+    const wrong = { source: "milk", nitrogen: quantity(0, "lb/acre", "N"), volume: quantity(1, "gal") };
+    expect(thrown(() => foliarBurnRisk(wrong as never)).problems.map(({ path }) => path)).toEqual([
+      "source",
+      "nitrogen",
+      "volume",
+    ]);
+  });
 });
 
 describe("potential acidity", () => {
@@ -217,6 +277,55 @@ describe("potential acidity", () => {
     expect(full("urea")).toBeCloseTo(3.573, 3);
     expect(full("ammonium sulfate")).toBeCloseTo(7.15, 2);
     expect(full("nitrate")).toBe(0);
+  });
+
+  test("counts every element with its charge", () => {
+    const of = (percent: Record<string, number>, convention = "half nitrogen credit" as const): number =>
+      potentialAcidity({ percent, convention }).in("% w/w");
+    // Neutral salts form neither acid nor base: percents from the formulas.
+    expect(of({ K: 52.44, Cl: 47.55 })).toBeCloseTo(0, 1); // KCl
+    expect(of({ K: 44.87, S: 18.4 })).toBeCloseTo(0, 1); // K2SO4
+    expect(of({ Mg: 20.19, S: 26.63 })).toBeCloseTo(0, 1); // MgSO4
+    expect(of({ Ca: 29.44, S: 23.55 })).toBeCloseTo(0, 1); // CaSO4
+    expect(of({ Na: 39.34, Cl: 60.66 })).toBeCloseTo(0, 1); // NaCl
+    expect(of({ Ca: 17.12, P: 26.47 })).toBeCloseTo(0, 1); // Ca(H2PO4)2: one equivalent of each phosphate
+    // Liming materials at their calcium carbonate equivalent: 100, 119, 179 and 109 in common tables (from memory).
+    expect(of({ Ca: 40.04 })).toBeCloseTo(-100, 0);
+    expect(of({ Mg: 28.83 })).toBeCloseTo(-119, 0);
+    expect(Math.abs(of({ Ca: 71.47 }) + 179)).toBeLessThan(0.6);
+    expect(Math.abs(of({ Ca: 21.73, Mg: 13.18 }) + 109)).toBeLessThan(0.6);
+    // A pound of sulfur takes 3.12 lb of CaCO3: 100.09 / 32.06.
+    expect(of({ S: 100 })).toBeCloseTo(312.2, 1);
+    // Ammonium chloride, 26.19 % N and 66.27 % Cl: 1.5 equivalents in 53.49 g.
+    expect(of({ N: 26.19, Cl: 66.27 })).toBeCloseTo((1.5 * 50.043 * 100) / 53.49, 1);
+    // The doc's warning: nitrogen alone is not ammonium sulfate.
+    expect(of({ N: 21 })).toBeCloseTo(37.5, 1);
+  });
+
+  test("tells all problems together", () => {
+    const paths = (work: () => unknown) => thrown(work).problems.map(({ code, path }) => `${code} ${path}`);
+    expect(paths(() => potentialAcidity({ percent: { N: -1, P2O5: 3 } } as never))).toEqual([
+      "missing convention",
+      "range percent.N",
+      "substance/unknown percent.P2O5",
+    ]);
+    expect(paths(() => potentialAcidity({} as never))).toEqual(["missing convention", "missing percent"]);
+    expect(paths(() => potentialAcidityOfSource({ source: "guano" } as never))).toEqual([
+      "missing convention",
+      "type source",
+    ]);
+    const perProduct = quantity(1, "% w/w", "N/product") as never;
+    expect(paths(() => acidityPerNitrogen(perProduct, { nitrogenPercent: 0 }))).toEqual([
+      "substance/mismatch acidity",
+      "range nitrogenPercent",
+    ]);
+    const entry = { nitrogen: quantity(-1, "lb/acre", "N"), acidity: quantity(5, "lb/lb") };
+    expect(paths(() => limeForNitrogen([entry, null] as never))).toEqual([
+      "range season[0].nitrogen",
+      "substance/mismatch season[0].acidity",
+      "type season[1].nitrogen",
+      "type season[1].acidity",
+    ]);
   });
 
   test("needs a convention, elements and no more than 100 %", () => {
