@@ -11,7 +11,7 @@ import { programFindings } from "./program-findings.js";
 import { added, costsOf, earliestStart, inUnit, peak, type Run } from "./program-sums.js";
 import { checkedPlacement, type Placement } from "./release-model.js";
 import { type MeanTemperature, releaseWeather } from "./release-weather.js";
-import { type NitrogenPortion, releasedNitrogen } from "./released-nitrogen.js";
+import { type NitrogenPortion, releasedNitrogen, withoutResponse } from "./released-nitrogen.js";
 
 /** One application of a program: what goes down on a day, and what it costs per area. */
 export interface ProgramApplication<C extends string> {
@@ -229,6 +229,9 @@ export const programComparison = <C extends string = string>(input: {
     checked: ["release by each model in this placement", "the repeat scheme of coated urea"],
     notChecked: [
       ...(uncosted.length > 0 ? [`cost: an application of ${uncosted.join(", ")} states none`] : []),
+      ...withoutResponse(
+        runs.flatMap((run) => run?.releases.flatMap(({ release }) => release.portions) ?? []),
+      ),
       "uptake, losses and moisture",
       "caps and local rules: see remainingNitrogenUnderStatedLimits",
     ],

@@ -104,8 +104,9 @@ export const readPortion = (portion: NitrogenPortion, unit?: string): ReadPortio
  * low and a high end from the published ranges of its model; the truth can lie outside of them in dry,
  * frozen or waterlogged soil. Placement has no default: coated urea on the surface or in the thatch let
  * out 80 % or more within 35 days whatever its label said. So where a model of coated granules holds for
- * granules in the soil and the placement is the surface, the low end stays that of the model, and the
- * middle and the high end take that finding in; a finding says so.
+ * granules in the soil and the placement is the surface, the low end stays that of the model; for polymer
+ * coatings the middle and the high end take that finding in; for sulfur coatings the middle stays and the high end is
+ * all at once, as the same trial found them no slower than uncoated urea. A finding says so.
  *
  * @param input.applied - date of the application
  * @param input.days - how many days, 1 to 3660
@@ -195,13 +196,25 @@ export const releasedNitrogen = (input: {
     portions,
     assumptions: [...assumed],
     findings,
-    checked: ["placement against that of each model", "temperatures of every day"],
+    checked: ["placement against that of each model", "that every day has a temperature"],
     notChecked: [
+      ...withoutResponse(read),
       "soil moisture, rain and irrigation",
       "broken coatings and particle size",
       "losses to air and water, and uptake: released is not taken up",
     ],
   };
+};
+
+/** What was not checked of portions whose model gives no response to temperature, each name once. */
+export const withoutResponse = (
+  portions: readonly { readonly name: string; readonly model: ReleaseModel }[],
+): readonly string[] => {
+  const still = portions.filter(
+    ({ model }) => model.temperature.kind === "none" && model.curve.kind !== "at once",
+  );
+  const names = [...new Set(still.map(({ name }) => name))];
+  return names.map((name) => `temperature: the model of ${name} does not respond to it`);
 };
 
 const steps = (cumulative: readonly number[]): number[] =>
@@ -226,8 +239,8 @@ export interface ReleaseWeek {
  * The release week by week: what comes out in each by the middle estimate, and what is out by its end
  * with low and high. The last week may be shorter than seven days.
  *
- * @param release - as {@link releasedNitrogen} gives it
- * @throws RatewrightError `type`
+ * @param release - as {@link releasedNitrogen} gives it, or what JSON left of it
+ * @throws RatewrightError `type`; `conflict` where the ends have other numbers of days; `not-finite`, `unit/unknown`
  *
  * @example
  * ```ts
@@ -243,9 +256,21 @@ export interface ReleaseWeek {
 export const releaseByWeek = (release: NitrogenRelease): ReleaseWeek[] => {
   if (release?.type !== "nitrogen-release") return fail("type", "release", release, "a nitrogen release");
   const { cumulative, unit } = release;
+  const count = Array.isArray(cumulative?.mid) ? cumulative.mid.length : 0;
+  for (const end of ["low", "mid", "high"] as const) {
+    const path = `release.cumulative.${end}`;
+    const given: readonly number[] | undefined = cumulative?.[end];
+    const list: readonly number[] =
+      Array.isArray(given) && given.length > 0
+        ? given
+        : fail("type", path, given, "a list of what is out by the end of each day");
+    if (list.length !== count) {
+      fail("conflict", path, list.length, `as many days as the middle, which is ${count}`);
+    }
+    for (const [i, value] of list.entries()) expectNumber(value, `${path}[${i}]`);
+  }
   const rate = (value: number): Quantity<"mass/area", "N"> =>
     quantityOf(value, unit, "N", "release") as unknown as Quantity<"mass/area", "N">;
-  const count = cumulative.mid.length;
   return Array.from({ length: Math.ceil(count / 7) }, (_, w) => {
     const last = Math.min(7 * w + 6, count - 1);
     const at = (list: readonly number[]): number => list[last] as number;

@@ -141,7 +141,7 @@ describe("a comparison", () => {
       nitrogen: n(1),
       model: statedDuration({ days: { low: 60, high: 60 }, coating, source: "label" }),
     });
-    const { findings } = compare(
+    const { findings, notChecked } = compare(
       [
         { name: "late", applications: [urea("2026-05-15")] },
         {
@@ -156,6 +156,10 @@ describe("a comparison", () => {
     expect(findings.filter(({ code }) => code === "release/placement").map(({ path }) => path)).toEqual([
       "programs[1].applications[0].portions[0].model",
       "programs[1].applications[0].portions[1].model",
+    ]);
+    expect(notChecked.filter((text) => text.startsWith("temperature: "))).toEqual([
+      "temperature: the model of polymer does not respond to it",
+      "temperature: the model of sulfur does not respond to it",
     ]);
   });
 });

@@ -291,16 +291,100 @@ describe("the temperature kernel", () => {
     expect(run([20, 20], [10])).toMatchObject({ code: "conflict", path: "minC" });
   });
 
-  test("agrees in order with a leaching study: a quarter out in 4 weeks at 5 °C, two thirds at 35 °C", () => {
-    // Brown, Luebs and Pratt 1966, Agronomy Journal 58:175-178 (abstract): 25 and 67 % in 28 days.
-    const share = (celsius: number, end: "low" | "high"): number => {
+  test("is steeper for coated urea in soil than a leaching study of another coating, as its comment says", () => {
+    // Brown, Luebs and Pratt 1966, Agronomy Journal 58:175-178 (abstract): 25 and 67 % in 28 days at 5 and 35 °C.
+    const percent = (celsius: number, end: "low" | "high"): number => {
       const all = new Float64Array(28).fill(celsius);
       const equivalent = accumulateEquivalentDaysC(all, all, polymerCoatedInSoil.temperature, end);
-      return releasedShares(equivalent, polymerCoatedInSoil.curve, end)[27] as number;
+      return 100 * (releasedShares(equivalent, polymerCoatedInSoil.curve, end)[27] as number);
     };
-    expect(share(35, "low")).toBeLessThan(0.67 + 0.1);
-    expect(share(35, "high")).toBeGreaterThan(0.67);
-    expect(share(5, "high")).toBeLessThan(0.25);
+    // By hand from the printed ranges: k exp(E / R (1 / 298.15 - 1 / T)) for 28 days.
+    const byHand = (celsius: number, k: number, kilojoules: number): number =>
+      100 *
+      (1 -
+        Math.exp(-28 * k * Math.exp((kilojoules / 0.008314462618) * (1 / 298.15 - 1 / (celsius + 273.15)))));
+    expect(percent(5, "low")).toBeCloseTo(byHand(5, 0.0177, 98), 9);
+    expect(percent(5, "high")).toBeCloseTo(byHand(5, 0.0326, 69.9), 9);
+    expect(percent(35, "low")).toBeCloseTo(byHand(35, 0.0177, 69.9), 9);
+    expect(percent(35, "high")).toBeCloseTo(byHand(35, 0.0326, 98), 9);
+    expect(
+      [percent(5, "low"), percent(5, "high"), percent(35, "low"), percent(35, "high")].map(Math.round),
+    ).toEqual([3, 11, 71, 96]);
+  });
+
+  test("averages a day as exactly as its comment says", () => {
+    const fine = (f: (t: number) => number, mean: number, half: number): number => {
+      let sum = 0;
+      const steps = 20_000;
+      for (let i = 0; i < steps; i++) sum += f(mean + half * Math.cos((Math.PI * (2 * i + 1)) / (2 * steps)));
+      return sum / steps;
+    };
+    const arrhenius = (above: number, below: number) => (t: number) => {
+      const x = 1 / 298.15 - 1 / (t + 273.15);
+      return Math.exp(((x > 0 ? above : below) / 0.008314462618) * x);
+    };
+    const response = (low: number, high = low): TemperatureResponse => ({
+      kind: "Arrhenius",
+      activationEnergy: { low, high },
+      referenceC: 25,
+    });
+    const worst = (
+      given: TemperatureResponse,
+      f: (t: number) => number,
+      end: "low" | "mid" | "high" = "mid",
+    ): number =>
+      Math.max(
+        ...[5, 12, 19, 25, 29, 35].map((mean) => {
+          const [max, min] = [Float64Array.of(mean + 20), Float64Array.of(mean - 20)];
+          const got = accumulateEquivalentDaysC(max, min, given, end)[0] as number;
+          return Math.abs(got / fine(f, mean, 20) - 1);
+        }),
+      );
+    expect(worst(q(3), (t) => 3 ** ((t - 25) / 10))).toBeLessThan(1e-4);
+    expect(worst(q(10), (t) => 10 ** ((t - 25) / 10))).toBeLessThan(4e-3);
+    expect(worst(response(98), arrhenius(98, 98))).toBeLessThan(1e-4);
+    expect(worst(response(300), arrhenius(300, 300))).toBeLessThan(5e-2);
+    expect(worst(response(69.9, 98), arrhenius(69.9, 98), "low")).toBeLessThan(1.5e-2);
+    expect(worst(response(69.9, 98), arrhenius(98, 69.9), "high")).toBeLessThan(1.5e-2);
+  });
+});
+
+describe("weeks of a release", () => {
+  const portions = [{ name: "organic", nitrogen: quantity(1, "lb/1000 ft2", "N"), model: naturalOrganic }];
+  const release = releasedNitrogen({ ...base, days: 16, portions });
+
+  test("hold seven days each, the first beginning on the day of the application, the last the rest", () => {
+    // First order by hand: k = -ln(0.4) / 70, so 0.4^(days / 70) is still inside.
+    const inside = (days: number): number => 0.4 ** (days / 70);
+    const weeks = releaseByWeek(release);
+    expect(weeks.map(({ week }) => week)).toEqual([1, 2, 3]);
+    [0, 7, 14].forEach((from, w) => {
+      const to = Math.min(from + 7, 16);
+      expect(weeks[w]?.released.value).toBeCloseTo(inside(from) - inside(to), 12);
+      expect(weeks[w]?.outByThen.mid.value).toBeCloseTo(1 - inside(to), 12);
+      expect(weeks[w]?.outByThen.low.value).toBeCloseTo(1 - 0.8 ** (to / 70), 12);
+    });
+  });
+
+  test("refuse a record that is none, with its path", () => {
+    const broken = (cumulative: unknown) =>
+      thrown(() => releaseByWeek({ ...release, cumulative } as never)).path;
+    expect(broken(undefined)).toBe("release.cumulative.low");
+    expect(broken({ low: [1], mid: [1, 2], high: [1, 2] })).toBe("release.cumulative.low");
+    expect(broken({ low: [1, 2], mid: [1, 2], high: [1, null] })).toBe("release.cumulative.high[1]");
+    expect(releaseByWeek(JSON.parse(JSON.stringify(release)))).toEqual(releaseByWeek(release));
+  });
+
+  test("say which models do not respond to temperature, and no quick ones", () => {
+    const more = [
+      ...portions,
+      { name: "urea", nitrogen: quantity(1, "lb/1000 ft2", "N"), model: quickRelease },
+      { name: "coated", nitrogen: quantity(1, "lb/1000 ft2", "N"), model: polymerCoatedInSoil },
+    ] as const;
+    const { notChecked } = releasedNitrogen({ ...base, days: 3, portions: more });
+    expect(notChecked.filter((text) => text.startsWith("temperature: "))).toEqual([
+      "temperature: the model of organic does not respond to it",
+    ]);
   });
 });
 
@@ -322,6 +406,14 @@ describe("release curves", () => {
       expect(at(richards(1 - 1e-9), t)).toBeCloseTo(at(richards(1), t), 6);
       expect(at(richards(0), t)).toBeCloseTo(Math.max(0, 1 - Math.exp(-0.05 * (t - 40))), 12);
     }
+  });
+
+  test("of Richards start above zero also below a shape of 1, where (1 - d) exp(k i) is below 1", () => {
+    // d = 0.5, k i = 0.5: (1 - 0.5 exp(0.5))^2 = 0.0309 is out at once; with k i = 2 nothing is.
+    const at0 = (inflection: number): number =>
+      at({ kind: "Richards", shape: 0.5, ratePerDay: one(0.05), inflectionDays: one(inflection) }, 0);
+    expect(at0(10)).toBeCloseTo((1 - 0.5 * Math.exp(0.5)) ** 2, 12);
+    expect(at0(40)).toBe(0);
   });
 
   test("of first order wait for the lag and end at the most", () => {
