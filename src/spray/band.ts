@@ -1,7 +1,7 @@
-import { expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { expectAmount, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import { type Area, allOf, ground, type Length, positive } from "./inputs.js";
 
-/** The share of the ground that bands cover. */
+/** The width of the band and of the row, whose quotient is the share of the ground that bands cover. */
 const bandShare = (input: { readonly band: Length; readonly row: Length }): readonly [number, number] => {
   const { band, row } = allOf({
     band: () => positive(input.band, "band", "length"),
@@ -14,11 +14,8 @@ const bandShare = (input: { readonly band: Length; readonly row: Length }): read
 
 const rateOf = <D extends string, S extends string>(input: Quantity<D, S>): Quantity<D, S> => {
   if (input === undefined || input === null) fail("missing", "rate", input, "a rate per area");
-  const q = quantityOf(input.value, input.unit, input.of, "rate") as unknown as Quantity<D, S>;
-  if (q.dimension !== "mass/area" && q.dimension !== "volume/area") {
-    fail("unit/mismatch", "rate", q, "a rate per area");
-  }
-  return expectQuantity(q, { dimension: q.dimension, of: q.of, bound: "non-negative" }, "rate");
+  const wanted = { dimensions: ["mass/area", "volume/area"], bound: "non-negative" } as const;
+  return expectAmount(input, wanted, "rate") as unknown as Quantity<D, S>;
 };
 
 /**
@@ -26,7 +23,7 @@ const rateOf = <D extends string, S extends string>(input: Quantity<D, S>): Quan
  * `R(field) = R(treated) * band / row`. The rate on the treated band stays what the label says.
  *
  * @param input - `rate` on the treated band, per area, of anything; `band` no wider than `row`
- * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`
+ * @throws RatewrightError with every problem: `missing`, `range`, `unit/mismatch`, `type`
  * Source: University of Missouri Extension G1270A; University of Florida, chemical weed control (band
  * spray).
  *
@@ -46,16 +43,15 @@ export const bandFieldRate = <D extends "mass/area" | "volume/area", S extends s
   readonly row: Length;
 }): Quantity<D, S> => {
   expectRecord(input);
-  const [band, row] = bandShare(input);
-  const rate = rateOf(input.rate);
-  return like(rate, (rate.value * band) / row);
+  const { share, rate } = allOf({ share: () => bandShare(input), rate: () => rateOf(input.rate) });
+  return like(rate, (rate.value * share[0]) / share[1]);
 };
 
 /**
  * The rate on the treated band of an amount that is told per area of the whole field,
  * `R(treated) = R(field) * row / band`: {@link bandFieldRate} the other way round.
  *
- * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`
+ * @throws RatewrightError with every problem: `missing`, `range`, `unit/mismatch`, `type`
  * Source: as {@link bandFieldRate}.
  *
  * @example
@@ -74,16 +70,15 @@ export const bandTreatedRate = <D extends "mass/area" | "volume/area", S extends
   readonly row: Length;
 }): Quantity<D, S> => {
   expectRecord(input);
-  const [band, row] = bandShare(input);
-  const rate = rateOf(input.rate);
-  return like(rate, (rate.value * row) / band);
+  const { share, rate } = allOf({ share: () => bandShare(input), rate: () => rateOf(input.rate) });
+  return like(rate, (rate.value * share[1]) / share[0]);
 };
 
 /**
  * The ground that bands cover in a field, `A(treated) = A(field) * band / row`, tagged as treated area.
  *
- * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `conflict` for an area that is treated area
- * already
+ * @throws RatewrightError with every problem: `missing`, `range`, `unit/mismatch`, `conflict` for an area that is
+ * treated area already
  * Source: as {@link bandFieldRate}.
  *
  * @example
@@ -102,12 +97,15 @@ export const bandTreatedArea = (input: {
   readonly row: Length;
 }): Quantity<"area", "treated"> => {
   expectRecord(input);
-  const [band, row] = bandShare(input);
-  const area = ground(input.area, "area");
-  if ((input.area as { readonly of?: string }).of === "treated") {
-    fail("conflict", "area", input.area, "the area of the field: this one is treated area already");
-  }
-  return quantityOf((area.value * band) / row, area.unit, "treated", "area") as never;
+  const { share, area } = allOf({ share: () => bandShare(input), area: () => fieldOf(input.area) });
+  return quantityOf((area.value * share[0]) / share[1], area.unit, "treated", "area") as never;
+};
+
+const fieldOf = (input: unknown): Area => {
+  const area = ground(input, "area");
+  return (input as { readonly of?: string }).of === "treated"
+    ? fail("conflict", "area", input, "the area of the field: this one is treated area already")
+    : area;
 };
 
 const like = <D extends string, S extends string>(q: Quantity<D, S>, value: number): Quantity<D, S> =>

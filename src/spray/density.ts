@@ -1,5 +1,5 @@
-import { fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
-import { positive } from "./inputs.js";
+import { expectAmount, fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
+import { allOf, positive } from "./inputs.js";
 
 type Density = Quantity<"mass/volume", "none">;
 type FlowOrVolume = "volume/time" | "volume/area";
@@ -14,7 +14,7 @@ const tableWater = (): Density => quantity(8.34, "lb/gal");
  * Water is taken at 8.34 lb/gal, as the printed tables do; `water` takes another figure (1 kg/L is 8.345
  * lb/gal, and makes no difference to the two places that are printed). It does not correct for viscosity.
  *
- * @throws RatewrightError `missing`, `range`, `unit/mismatch`
+ * @throws RatewrightError with every problem: `missing`, `range`, `unit/mismatch`
  * Source: University of Georgia, Spraying solutions other than water, table 1; University of
  * Nebraska-Lincoln CropWatch, 2016 (28-0-0 of 10.65 lb/gal has 1.13).
  *
@@ -24,18 +24,20 @@ const tableWater = (): Density => quantity(8.34, "lb/gal");
  * Number(densityFactor(quantity(10.65, "lb/gal")).toFixed(2)); // => 1.13
  * ```
  */
-export const densityFactor = (density: Density, water: Density = tableWater()): number =>
-  Math.sqrt(
-    positive(density, "density", "mass/volume").in("lb/gal") /
-      positive(water, "water", "mass/volume").in("lb/gal"),
-  );
+export const densityFactor = (density: Density, water: Density = tableWater()): number => {
+  const found = allOf({
+    density: () => positive(density, "density", "mass/volume"),
+    water: () => positive(water, "water", "mass/volume"),
+  });
+  return Math.sqrt(found.density.in("lb/gal") / found.water.in("lb/gal"));
+};
 
 /**
  * What a tip has to put out of water, to put out what is wanted of a solution: `wanted * f`, with `f` the
  * {@link densityFactor}. Look this up in a chart of tips, which is for water.
  *
  * @param wanted - a volume per area or a flow of spray
- * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `substance/mismatch`
+ * @throws RatewrightError with every problem: `missing`, `range`, `unit/mismatch`, `substance/mismatch`
  * Source: University of Nebraska-Lincoln CropWatch, 2016, example 1 (20 gal/acre x 1.13 is 22.6).
  *
  * @example
@@ -50,13 +52,11 @@ export const waterEquivalent = <D extends FlowOrVolume>(
   density: Density,
   water: Density = tableWater(),
 ): Quantity<D, "water"> => {
-  const q = flowOrVolume(wanted, "wanted", "spray");
-  return quantityOf(
-    q.value * densityFactor(density, water),
-    q.unit,
-    "water",
-    "wanted",
-  ) as unknown as Quantity<D, "water">;
+  const { q, factor } = allOf({
+    q: () => flowOrVolume(wanted, "wanted", "spray"),
+    factor: () => densityFactor(density, water),
+  });
+  return quantityOf(q.value * factor, q.unit, "water", "wanted") as unknown as Quantity<D, "water">;
 };
 
 /**
@@ -64,7 +64,7 @@ export const waterEquivalent = <D extends FlowOrVolume>(
  * {@link densityFactor}.
  *
  * @param caught - a volume per area or a flow of water
- * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `substance/mismatch`
+ * @throws RatewrightError with every problem: `missing`, `range`, `unit/mismatch`, `substance/mismatch`
  * Source: University of Georgia, Spraying solutions other than water (divide the chart by the factor).
  *
  * @example
@@ -79,26 +79,22 @@ export const solutionEquivalent = <D extends FlowOrVolume>(
   density: Density,
   water: Density = tableWater(),
 ): Quantity<D, "spray"> => {
-  const q = flowOrVolume(caught, "caught", "water");
-  return quantityOf(
-    q.value / densityFactor(density, water),
-    q.unit,
-    "spray",
-    "caught",
-  ) as unknown as Quantity<D, "spray">;
+  const { q, factor } = allOf({
+    q: () => flowOrVolume(caught, "caught", "water"),
+    factor: () => densityFactor(density, water),
+  });
+  return quantityOf(q.value / factor, q.unit, "spray", "caught") as unknown as Quantity<D, "spray">;
 };
 
 const flowOrVolume = (
   input: unknown,
   path: string,
   of: "spray" | "water",
-): Quantity<FlowOrVolume, "spray" | "water"> => {
-  const dimension = (input as { readonly unit?: string } | undefined)?.unit;
-  if (typeof dimension !== "string") return fail("missing", path, input, "a flow or a volume per area");
-  const { value, unit } = input as { value: number; unit: string };
-  const found = quantityOf(value, unit, (input as { of?: string }).of ?? "none", path);
-  if (found.dimension !== "volume/time" && found.dimension !== "volume/area") {
-    fail("unit/mismatch", path, found, "a flow or a volume per area");
-  }
-  return positive(found, path, found.dimension as FlowOrVolume, of);
-};
+): Quantity<FlowOrVolume, "spray" | "water"> =>
+  input === undefined || input === null
+    ? fail("missing", path, input, "a flow or a volume per area")
+    : (expectAmount(
+        input,
+        { dimensions: ["volume/time", "volume/area"], of, bound: "positive" },
+        path,
+      ) as unknown as Quantity<FlowOrVolume, "spray" | "water">);

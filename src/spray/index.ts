@@ -51,9 +51,8 @@ export {
   type StatedErrors,
 } from "./spray-calibration.js";
 export { type SprayTime, sprayTime } from "./spray-time.js";
+export type { CandidateTip, SpeedRange } from "./tip-candidates.js";
 export {
-  type CandidateTip,
-  type SpeedRange,
   type TipChoice,
   type TipChoices,
   type TipStep,

@@ -3,7 +3,7 @@ import type { Pressure } from "./inputs.js";
 
 /** One size of the color code of nozzle tips. */
 export interface NozzleSize {
-  /** As it is stamped on the tip: hundredths of a gal/min at 40 psi. */
+  /** As it is stamped on the tip: tenths of a gal/min at 40 psi, and a third digit hundredths: "04" is 0.4, "015" 0.15. */
   readonly code: string;
   readonly color: string;
   /** Tenths of a L/min at 3 bar, which the standard names. */

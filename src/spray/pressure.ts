@@ -16,6 +16,22 @@ export interface RatedTip<S extends string> extends PressureRange {
   readonly pressure: Pressure;
 }
 
+/** The readers of a pressure range at a path: for `allOf`. */
+export const rangeReaders = (
+  input: PressureRange,
+  at: string,
+): { readonly lowest: () => Pressure; readonly highest: () => Pressure } => ({
+  lowest: () => positive(input.lowest, `${at}lowest`, "pressure"),
+  highest: () => positive(input.highest, `${at}highest`, "pressure"),
+});
+
+/** Refuses a range that ends below its beginning. */
+export const expectRising = ({ lowest, highest }: PressureRange, at: string): void => {
+  if (highest.in("kPa") < lowest.in("kPa")) {
+    fail("conflict", `${at}highest`, highest, `no less than the lowest pressure, ${lowest}`);
+  }
+};
+
 /** Takes a rated tip, or throws with every problem. */
 export const expectTip = <S extends Carrier>(input: RatedTip<S>, path: string): RatedTip<S> => {
   if (typeof input !== "object" || input === null) {
@@ -24,12 +40,9 @@ export const expectTip = <S extends Carrier>(input: RatedTip<S>, path: string): 
   const tip = allOf({
     flow: () => carried(input.flow, `${path}.flow`, "volume/time"),
     pressure: () => positive(input.pressure, `${path}.pressure`, "pressure"),
-    lowest: () => positive(input.lowest, `${path}.lowest`, "pressure"),
-    highest: () => positive(input.highest, `${path}.highest`, "pressure"),
+    ...rangeReaders(input, `${path}.`),
   });
-  if (tip.highest.in("kPa") < tip.lowest.in("kPa")) {
-    fail("conflict", `${path}.highest`, tip.highest, `no less than the lowest pressure, ${tip.lowest}`);
-  }
+  expectRising(tip, `${path}.`);
   return tip;
 };
 
@@ -123,7 +136,8 @@ export const pressureForFlow = <S extends Carrier>(
  * quarter more speed takes 56 % more pressure. For more than a trim, change the tip.
  *
  * @param input - `pressure` at `from`, wanted at `to`; `lowest` and `highest` of the tip
- * @throws RatewrightError `range` outside the rated pressure; `missing`, `unit/mismatch`
+ * @throws RatewrightError `range` outside the rated pressure; `conflict` where `highest` lies below `lowest`;
+ * `missing`, `unit/mismatch`
  * Source: Iowa State University Extension, Crop News 844 (12 to 15 mph takes 40 to 63 psi).
  *
  * @example
@@ -150,10 +164,10 @@ export const pressureForSpeed = (input: {
     pressure: () => positive(input.pressure, "pressure", "pressure"),
     from: () => positive(input.from, "from", "length/time"),
     to: () => positive(input.to, "to", "length/time"),
-    lowest: () => positive(input.lowest, "lowest", "pressure"),
-    highest: () => positive(input.highest, "highest", "pressure"),
+    ...rangeReaders(input, ""),
   });
   const tip = { lowest, highest };
+  expectRising(tip, "");
   if (!inRange(tip, pressure.in("kPa"))) fail("range", "pressure", pressure, rangeText(tip));
   const changed = scaled(pressure, (numberIn(to, from.unit) / from.value) ** 2, "to");
   if (!inRange(tip, changed.in("kPa"))) {

@@ -1,27 +1,19 @@
-import { expectRecord, fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
+import { expectRecord, type Quantity, quantity, quantityOf } from "../quantity/index.js";
 import { applicationVolume, nozzleFlow } from "./application-volume.js";
 import { densityFactor, waterEquivalent } from "./density.js";
 import { type DropletClass, dropletRank } from "./droplet-classes.js";
 import { allOf, type Length, numberIn, type Pressure, positive, type Share, type Speed } from "./inputs.js";
-import { nozzleSizes, ratedFlow, type SizeRating } from "./nozzle-sizes.js";
+import { ratedFlow, type SizeRating } from "./nozzle-sizes.js";
 import { inRange, type PressureRange } from "./pressure.js";
-
-/** A tip that may be bought: its size, its rated pressures and, from its maker's chart, its droplets. */
-export interface CandidateTip extends PressureRange {
-  /** Tells tips of one size apart; the code of the size where left out. */
-  readonly id?: string;
-  /** ISO 10625 size, such as "04". */
-  readonly code: string;
-  /** The droplet class from each pressure on, in rising order. */
-  readonly droplets?: readonly { readonly from: Pressure; readonly makes: DropletClass }[];
-}
-
-/** The slowest, usual and fastest speed of a job. */
-export interface SpeedRange {
-  readonly slowest: Speed;
-  readonly usual: Speed;
-  readonly fastest: Speed;
-}
+import {
+  type CandidateTip,
+  candidates,
+  type Droplets,
+  dropletsOf,
+  idOf,
+  type SpeedRange,
+  speedsOf,
+} from "./tip-candidates.js";
 
 /** What a tip does at one speed. */
 export interface TipStep {
@@ -65,11 +57,6 @@ export interface TipChoices {
   readonly notChecked: readonly string[];
 }
 
-interface Droplets {
-  readonly finest: DropletClass;
-  readonly coarsest: DropletClass;
-}
-
 interface Job {
   readonly volume: Quantity<"volume/area", "spray">;
   readonly speeds: SpeedRange;
@@ -92,8 +79,8 @@ interface Job {
  * range held within the rating first; then droplets that are known to fit at more of the three speeds; then
  * the pressure at the usual speed nearest the middle of the rating, by ratio.
  *
- * The size alone says nothing of droplets: without a chart the class is not checked, and `notChecked` says
- * so. Nothing is rated outside its range.
+ * The size alone says nothing of droplets: where no chart has the class at the pressure of the usual speed, it is
+ * not checked, and `notChecked` names those tips. Nothing is rated outside its range.
  *
  * @param input.tips - the tips to choose from; or `pressures`, the rated range of a series that comes in
  * every ISO 10625 size
@@ -167,23 +154,31 @@ export const tipChoices = (input: {
     (a, b) =>
       b.ofSpeedRange.in("%") - a.ofSpeedRange.in("%") || fits(b) - fits(a) || offMiddle(a) - offMiddle(b),
   );
-  const charted = tips.every((tip) => tip.droplets !== undefined);
+  // Of the rejected the pressure is out already; only of the choices does the class matter.
+  const blind = droplets
+    ? found.filter(({ steps }) => (steps[1] as TipStep).droplets === undefined).map(({ id }) => id)
+    : [];
   return {
     type: "tip-choices",
     version: 1,
     waterFlow,
     choices: found.map((choice, i) => ({ rank: i + 1, ...choice })),
     rejected,
-    checked: ["the pressure of each tip", ...(droplets && charted ? ["the droplet class of each tip"] : [])],
+    checked: [
+      "the pressure of each tip",
+      ...(droplets && blind.length < found.length
+        ? ["the droplet class at the usual speed of the tips whose chart has it"]
+        : []),
+    ],
     notChecked: [
-      ...(droplets && !charted ? ["droplet classes of tips without a chart"] : []),
+      ...(blind.length > 0
+        ? [`the droplet class at the usual speed of ${blind.join(", ")}: no chart has it at that pressure`]
+        : []),
       ...(droplets ? [] : ["droplet classes: none were asked for"]),
       "fan angle, boom height and what the label asks for",
     ],
   };
 };
-
-const idOf = (tip: CandidateTip): string => tip.id ?? tip.code;
 
 const choiceOf = (tip: CandidateTip, job: Job): Omit<TipChoice, "rank"> => {
   const size = ratedFlow(tip.code, job.rating);
@@ -260,92 +255,4 @@ const reasonAgainst = (choice: Omit<TipChoice, "rank">, tip: CandidateTip, job: 
   return usual.dropletsFit === false
     ? `at ${at} it makes ${usual.droplets}, outside ${job.droplets?.finest} to ${job.droplets?.coarsest}`
     : undefined;
-};
-
-const speedsOf = (input: SpeedRange): SpeedRange => {
-  if (typeof input !== "object" || input === null)
-    fail("missing", "speeds", input, "slowest, usual and fastest speed");
-  const speeds = allOf({
-    slowest: () => positive(input.slowest, "speeds.slowest", "length/time"),
-    usual: () => positive(input.usual, "speeds.usual", "length/time"),
-    fastest: () => positive(input.fastest, "speeds.fastest", "length/time"),
-  });
-  const [slow, usual, fast] = [speeds.slowest, speeds.usual, speeds.fastest].map((v) => v.in("km/h"));
-  if ((slow as number) > (usual as number))
-    fail("conflict", "speeds.slowest", input.slowest, `no more than the usual ${input.usual}`);
-  if ((usual as number) > (fast as number))
-    fail("conflict", "speeds.fastest", input.fastest, `no less than the usual ${input.usual}`);
-  return speeds;
-};
-
-const dropletsOf = (input: Droplets | undefined): Droplets | undefined => {
-  if (input === undefined) return undefined;
-  const finest = dropletRank(input?.finest, "droplets.finest");
-  const coarsest = dropletRank(input?.coarsest, "droplets.coarsest");
-  if (finest > coarsest)
-    fail("conflict", "droplets.coarsest", input.coarsest, `no finer than ${input.finest}`);
-  return input;
-};
-
-const candidates = (
-  tips: readonly CandidateTip[] | undefined,
-  pressures: PressureRange | undefined,
-): readonly CandidateTip[] => {
-  if ((tips === undefined) === (pressures === undefined)) {
-    fail(
-      tips === undefined ? "missing" : "conflict",
-      "tips",
-      tips,
-      "tips, or the pressures of a series, but not both",
-    );
-  }
-  if (tips !== undefined && !Array.isArray(tips)) fail("type", "tips", tips, "a list of tips");
-  if (tips?.length === 0) fail("missing", "tips", "an empty list", "at least one tip");
-  const list = tips ?? nozzleSizes.map(({ code }) => ({ code, ...(pressures as PressureRange) }));
-  const read = list.map((tip, i) => candidateOf(tip, tips === undefined ? "pressures" : `tips[${i}]`));
-  const ids = read.map(idOf);
-  const twice = ids.find((id, i) => ids.indexOf(id) < i);
-  if (twice !== undefined) fail("duplicate", "tips", twice, "an id of its own for every tip");
-  return read;
-};
-
-const candidateOf = (tip: CandidateTip, path: string): CandidateTip => {
-  if (typeof tip !== "object" || tip === null) fail("type", path, tip, "a tip");
-  if (!nozzleSizes.some(({ code }) => code === tip.code)) {
-    fail(
-      tip.code === undefined ? "missing" : "type",
-      `${path}.code`,
-      tip.code,
-      "a size of ISO 10625, such as 04",
-    );
-  }
-  const { lowest, highest, droplets } = allOf({
-    lowest: () => positive(tip.lowest, `${path}.lowest`, "pressure"),
-    highest: () => positive(tip.highest, `${path}.highest`, "pressure"),
-    droplets: () => chartOf(tip.droplets, `${path}.droplets`),
-  });
-  if (highest.in("kPa") < lowest.in("kPa"))
-    fail("conflict", `${path}.highest`, highest, `no less than ${lowest}`);
-  return {
-    ...(tip.id === undefined ? {} : { id: tip.id }),
-    code: tip.code,
-    lowest,
-    highest,
-    ...(droplets === undefined ? {} : { droplets }),
-  };
-};
-
-const chartOf = (chart: CandidateTip["droplets"], path: string): CandidateTip["droplets"] => {
-  if (chart === undefined) return undefined;
-  if (!Array.isArray(chart)) fail("type", path, chart, "a list of pressures and classes");
-  let before = 0;
-  return chart.map((line, i) => {
-    expectRecord(line, `${path}[${i}]`);
-    const { from, makes } = line;
-    const at = positive(from, `${path}[${i}].from`, "pressure");
-    dropletRank(makes, `${path}[${i}].makes`);
-    if (at.in("kPa") <= before) fail("conflict", `${path}[${i}].from`, at, "pressures in rising order");
-    before = at.in("kPa");
-    return { from: at, makes };
-  });
 };

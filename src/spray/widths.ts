@@ -1,5 +1,5 @@
-import { expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
-import { allOf, inUnit, type Length, positive, type Share, share, wholeNumber } from "./inputs.js";
+import { expectQuantity, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
+import { allOf, inUnit, type Length, positive, type Share, wholeNumber } from "./inputs.js";
 
 /**
  * The width that one nozzle stands for where several treat a row: row width over the number of nozzles.
@@ -98,7 +98,7 @@ export const fanOverlap = (input: { readonly fan: Length; readonly spacing: Leng
 
 /**
  * How high a boom of flat fans rides for a wanted overlap, `h = s (1 + o) / (2 tan(angle / 2))`, with
- * `s` the spacing and `o` the overlap as a share of it: {@link fanOverlap} the other way round.
+ * `s` the spacing and `o` the overlap as a share of it, zero or more: {@link fanOverlap} the other way round.
  *
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`
  * Source: plane geometry.
@@ -119,7 +119,10 @@ export const boomHeight = (input: {
   const { angle, spacing, overlap } = allOf({
     angle: () => fanAngle(input.angle),
     spacing: () => positive(input.spacing, "spacing", "length"),
-    overlap: () => share(input.overlap, "overlap"),
+    overlap: () =>
+      input.overlap === undefined || input.overlap === null
+        ? fail("missing", "overlap", input.overlap, "a share of the spacing, 0 % for fans that just meet")
+        : expectQuantity(input.overlap, { dimension: "1", of: "none", bound: "non-negative" }, "overlap"),
   });
   const height = spacing.times((1 + overlap.in("1")) / (2 * Math.tan(angle.in("rad") / 2)));
   return inUnit(height, spacing.unit);

@@ -65,6 +65,10 @@ describe("pressure and flow", () => {
     expect(
       failures(() => pressureForSpeed({ pressure: psi(5), from: mph(3), to: mph(6), ...range })),
     ).toEqual(["range pressure"]);
+    const crossed = { lowest: psi(60), highest: psi(20) };
+    expect(
+      failures(() => pressureForSpeed({ pressure: psi(40), from: mph(3), to: mph(3), ...crossed })),
+    ).toEqual(["conflict highest"]);
   });
 });
 
@@ -86,6 +90,9 @@ describe("density", () => {
     ).toEqual(["substance/mismatch wanted"]);
     expect(failures(() => densityFactor(quantity(0, "kg/L")))).toEqual(["range density"]);
     expect(failures(() => densityFactor(undefined as never))).toEqual(["missing density"]);
+    expect(failures(() => waterEquivalent(null as never, quantity(0, "kg/L"), quantity(-1, "kg/L")))).toEqual(
+      ["missing wanted", "range density", "range water"],
+    );
     expect(
       failures(() => solutionEquivalent(quantity(1, "L", "water") as never, quantity(1, "kg/L"))),
     ).toEqual(["unit/mismatch caught"]);
@@ -101,6 +108,9 @@ describe("sizes and classes", () => {
       expect(carried / iso.flow.in("L/min")).toBeLessThan(0.99);
     }
     expect(ratedFlow("10", "40 psi").flow.in("gal/min")).toBe(1);
+    // Two digits are tenths, a third one hundredths of a gal/min.
+    expect(ratedFlow("015", "40 psi").flow.in("gal/min")).toBe(0.15);
+    expect(ratedFlow("15", "40 psi").flow.in("gal/min")).toBe(1.5);
     expect(failures(() => ratedFlow("4"))).toEqual(["type code"]);
     expect(failures(() => ratedFlow("04", "2 bar" as never))).toEqual(["type rating"]);
   });
@@ -153,8 +163,8 @@ describe("tipChoices", () => {
   test("chooses by the droplets of a chart, and says so where there is none", () => {
     const droplets = { finest: "C", coarsest: "XC" } as const;
     const bare = tipChoices({ ...job, pressures, droplets });
-    expect(bare.notChecked).toContain("droplet classes of tips without a chart");
-    expect(bare.checked).not.toContain("the droplet class of each tip");
+    expect(bare.notChecked[0]).toContain("the droplet class at the usual speed of 04, 05, 03");
+    expect(bare.checked).toEqual(["the pressure of each tip"]);
     const chart = (id: string, makes: "M" | "VC"): CandidateTip => ({
       id,
       code: "04",
@@ -168,6 +178,29 @@ describe("tipChoices", () => {
     expect(found.choices.map(({ id }) => id)).toEqual(["coarse"]);
     expect(found.rejected[0]?.reason).toContain("makes M");
     expect(found.choices[0]?.steps.map((step) => step.droplets)).toEqual(["VC", "VC", "VC"]);
+    expect(found.notChecked.join(" ")).not.toContain("droplet class");
+    expect(found.checked).toHaveLength(2);
+  });
+
+  test("says that a chart does not reach down to the pressure", () => {
+    // 400 L/ha at 5 km/h and 50 cm is 1.667 L/min: a tip of 1.6 L/min at 3 bar takes 3.26 bar.
+    const chart = (id: string, from: number): CandidateTip => ({
+      id,
+      code: "04",
+      ...pressures,
+      droplets: [{ from: bar(from), makes: "C" }],
+    });
+    const droplets = { finest: "C", coarsest: "XC" } as const;
+    const found = tipChoices({ ...job, tips: [chart("low", 3), chart("high", 3.3)], droplets });
+    expect(found.choices.map(({ id, steps }) => [id, steps[1]?.dropletsFit])).toEqual([
+      ["low", true],
+      ["high", undefined],
+    ]);
+    expect(found.notChecked[0]).toBe(
+      "the droplet class at the usual speed of high: no chart has it at that pressure",
+    );
+    const alone = tipChoices({ ...job, tips: [chart("high", 3.3)], droplets });
+    expect(alone.checked).toEqual(["the pressure of each tip"]);
   });
 
   test("asks more of a tip for a heavy solution", () => {
@@ -215,7 +248,32 @@ describe("tipChoices", () => {
     ]);
     expect(failures(() => tipChoices({ ...job, tips: [same, same] }))).toEqual(["duplicate tips"]);
     const speeds = { slowest: kmh(6), usual: kmh(5), fastest: kmh(4) };
-    expect(failures(() => tipChoices({ ...job, speeds, pressures }))).toEqual(["conflict speeds.slowest"]);
+    expect(failures(() => tipChoices({ ...job, speeds, pressures }))).toEqual([
+      "conflict speeds.slowest",
+      "conflict speeds.fastest",
+    ]);
+    // biome-ignore lint/suspicious/noSparseArray: a list with a hole
+    const holed = [, same, { code: "4", lowest: bar(0), highest: bar(1) }, { ...same, id: 3 }];
+    expect(failures(() => tipChoices({ ...job, tips: holed as never }))).toEqual([
+      "missing tips[0]",
+      "type tips[2].code",
+      "range tips[2].lowest",
+      "type tips[3].id",
+    ]);
+    // biome-ignore lint/suspicious/noSparseArray: a chart with a hole
+    const gap = [, { from: bar(0), makes: "fine" }] as never;
+    expect(failures(() => tipChoices({ ...job, tips: [{ ...same, droplets: gap }] }))).toEqual([
+      "missing tips[0].droplets[0]",
+      "range tips[0].droplets[1].from",
+      "type tips[0].droplets[1].makes",
+    ]);
+    expect(failures(() => tipChoices({ ...job, tips: [{ ...same, droplets: [] }] }))).toEqual([
+      "missing tips[0].droplets",
+    ]);
+    expect(failures(() => tipChoices({ ...job, pressures: 3, droplets: 3 } as never))).toEqual([
+      "type pressures",
+      "type droplets",
+    ]);
     const droplets = { finest: "VC", coarsest: "M" } as const;
     expect(failures(() => tipChoices({ ...job, pressures, droplets }))).toEqual([
       "conflict droplets.coarsest",

@@ -190,6 +190,9 @@ describe("widths and bands", () => {
       10,
     );
     expect(fanOverlap({ fan: inches(15), spacing: inches(20) }).in("%")).toBe(-25);
+    // Fans of 90 degrees that just meet stand half a spacing high.
+    const meeting = { angle: quantity(90, "deg"), spacing: inches(20), overlap: percent(0) };
+    expect(boomHeight(meeting).in("in")).toBeCloseTo(10, 12);
     expect(boomWidth({ nozzles: 10, spacing: inches(20) }).in("in")).toBe(200);
     const band = { band: inches(7), row: quantity(30, "in") };
     const field = bandFieldRate({ rate: gpa(20), ...band });
@@ -209,6 +212,16 @@ describe("widths and bands", () => {
     expect(failures(() => bandFieldRate({ rate: gpa(20), band: inches(31), row: inches(30) }))).toEqual([
       "range band",
     ]);
+    expect(
+      failures(() => bandFieldRate({ rate: inches(1), band: inches(0), row: inches(0) } as never)),
+    ).toEqual(["range band", "range row", "unit/mismatch rate"]);
+    expect(failures(() => bandTreatedArea({ band: inches(31), row: inches(30) } as never))).toEqual([
+      "range band",
+      "missing area",
+    ]);
+    expect(
+      bandTreatedRate({ rate: quantity(0, "lb/acre", "N"), band: inches(1), row: inches(3) }).value,
+    ).toBe(0);
     const again = { area: quantity(3, "acre", "treated"), band: inches(1), row: inches(3) };
     expect(failures(() => bandTreatedArea(again as never))).toEqual(["conflict area"]);
     expect(failures(() => fanWidth({ angle: quantity(180, "deg"), height: inches(1) }))).toEqual([
