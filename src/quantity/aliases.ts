@@ -31,6 +31,7 @@ const names: Readonly<Record<string, string>> = {
   yd: "yds|yard|yards",
   mi: "mile|miles",
   "100 m2": "are|ares",
+  "1000 ft2": "msf|ksf|kft2|ksqft|k sq ft",
   ha: "hectare|hectares|has",
   ft2: "sf",
   yd2: "sy",
@@ -67,7 +68,7 @@ const names: Readonly<Record<string, string>> = {
   "°F d": "°f day|°f days|deg f d|deg f days|fahrenheit degree days",
   "%": "percent|pct|per cent",
   count: "counts|ct|ea|each|plant|plants|plug|plugs|pieces|seeds",
-  deg: "degs|degree|degrees",
+  deg: "degs",
   rad: "radian|radians",
   "% grade": "%grade|% slope|percent grade|percent slope",
   "% w/w":
@@ -146,6 +147,10 @@ const special = (name: string): NameReading | undefined => {
     case "Mg":
     case "MG":
       return several([], ["mg", "tonne"]);
+    case "MM":
+      return several(["mm"]);
+    case "LT":
+      return several([], ["L", "US ton", "tonne"]);
     case "ML":
     case "Ml":
       return several([], ["mL", "m3"]);
@@ -161,6 +166,7 @@ const unclear = (key: string): NameReading | undefined => {
   if (/^(?:°|deg |degrees? )? ?(?:c|celsius|centigrade)$|^degc$/.test(key)) {
     return { reads: ["°C", "°C diff"], sure: "°C", choices: [] };
   }
+  if (/^degrees?$/.test(key)) return several(["deg"], ["deg", "°F", "°C"]);
   if (/^kelvins?$/.test(key)) return { reads: ["K", "°C diff"], sure: "K", choices: [] };
   if (/^(?:oz|ozs|ounces?)$/.test(key)) return several(["oz"], ["oz av", "fl oz"]);
   if (/^tons?$/.test(key)) return several([], ["US ton", "tonne"]);
@@ -170,7 +176,9 @@ const unclear = (key: string): NameReading | undefined => {
   return undefined;
 };
 
-const currencies = /^(?:USD|CAD|AUD|NZD|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|JPY|INR|MXN|BRL|ZAR|SGD|HKD)$/;
+/** The currencies that are known by their code alone. LBS and GAL have the form of a code, too. */
+export const currencies: RegExp =
+  /^(?:USD|CAD|AUD|NZD|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|JPY|INR|MXN|BRL|ZAR|SGD|HKD)$/;
 
 let table: Map<string, string> | undefined;
 
@@ -195,7 +203,8 @@ const keyOf = (name: string): string =>
     .replace(/[()^]/g, "")
     // a full stop after a letter abbreviates; in 1.000 it means something
     .replace(/([a-z])\./gi, "$1")
-    .replace(/-/g, " ")
+    // not in m-2, which is one over m2
+    .replace(/-(?!\d)/g, " ")
     .replace(/ {2,}/g, " ")
     .trim()
     .toLowerCase();
@@ -230,6 +239,7 @@ export const readUnitName = (text: string): NameReading | undefined => {
   if (name === "" || name.length > 60) return undefined;
   const letter = special(name) ?? special(name.replace(/\.$/, ""));
   if (letter !== undefined) return letter;
+  if (/^M ?(?:sq\.? ?ft\.?|ft\^?2|square f(?:oo|ee)t)$/.test(name)) return one("1000 ft2");
   const key = keyOf(name);
   const doubtful = unclear(key);
   if (doubtful !== undefined) return doubtful;

@@ -20,9 +20,6 @@ const simple: Readonly<Record<string, string>> = {
   "⁄": "/",
   "∕": "/",
   "÷": "/",
-  "·": " ",
-  "⋅": " ",
-  "∙": " ",
   "×": "x",
   µ: "u",
   μ: "u",
@@ -50,7 +47,8 @@ const isDigit = (character: string): boolean => character >= "0" && character <=
 export const cleanText = (text: string): string => {
   let out = "";
   let raised = false;
-  for (const character of text) {
+  const characters = [...text];
+  for (const [i, character] of characters.entries()) {
     const power = superscripts.indexOf(character);
     if (power >= 0 || character === "⁻") {
       // "^" keeps 10² from being read as 102
@@ -63,9 +61,13 @@ export const cleanText = (text: string): string => {
     const index = subscripts.indexOf(character);
     const plain = simple[character];
     if (index >= 0 && !isDigit(last)) out += index;
+    // between digits a dot may be a decimal sign, and a soft hyphen was a hyphen before it was copied
+    else if (/[·⋅∙]/.test(character))
+      out += isDigit(last) && isDigit(characters[i + 1] ?? "") ? character : " ";
+    else if (character === "\u00ad") out += isDigit(last) && /[\d.]/.test(characters[i + 1] ?? "") ? "-" : "";
     else if (plain !== undefined && Object.hasOwn(simple, character)) {
       out += plain.length === 3 && plain[1] === "/" && isDigit(last) ? ` ${plain}` : plain;
-    } else if (/[\u200b-\u200d\u2060\ufeff\u00ad]/.test(character)) out += "";
+    } else if (/[\u200b-\u200d\u2060\ufeff]/.test(character)) out += "";
     else if (/[\u2010-\u2015]/.test(character)) out += "-";
     else if (/\s/.test(character)) out += last === " " ? "" : " ";
     else out += character;

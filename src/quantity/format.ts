@@ -55,9 +55,10 @@ const withSubstance = (unit: string, of: string, style: Style, one: boolean, loc
   const [stuff = "none", below] = of.split("/");
   const sides = splitUnit(unit);
   const link = style === "name" ? " of " : " ";
-  if (neutralOrId(stuff) && below === undefined) {
-    return of === "none" ? say(unit, one) : `${say(unit, one)} of ${of}`;
-  }
+  if (of === "none") return say(unit, one);
+  // "pounds per gallon of X" could be said of the gallon
+  const inside = style === "name" && sides !== undefined && sides.top !== "1" && !/ per /i.test(of);
+  if (neutralOrId(stuff) && below === undefined && !inside) return `${say(unit, one)} of ${of}`;
   if (sides === undefined) return `${say(unit, one)}${below === undefined ? link : " of "}${of}`;
   const per = style === "name" ? " per " : "/";
   const bottom = say(sides.bottom, true);

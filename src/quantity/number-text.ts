@@ -52,6 +52,18 @@ const readRun = (run: string, end: number, decimal: DecimalSign): ScannedNumber 
   return bad(end, run, `a number with "${decimal}" before its decimals and groups of three`);
 };
 
+/** `11/2` with the space that may have been left out: `1 1/2`. */
+const mixedReadings = (run: string, below: number): readonly string[] => {
+  const readings: string[] = [];
+  for (let i = 1; i < run.length; i++) {
+    const [whole, top] = [run.slice(0, i), run.slice(i)];
+    if (!whole.startsWith("0") && !top.startsWith("0") && Number(top) < below) {
+      readings.push(`${whole} ${top}/${below}`);
+    }
+  }
+  return Number(run) < below ? [] : readings;
+};
+
 /**
  * Reads a number at `start`: `3`, `.5`, `12,400.5`, `12 400`, `1e-3`, `1/2`, `1 1/2`, `1-1/2`.
  * `undefined` where no number stands there. Every step looks at a fixed number of characters or moves on.
@@ -72,6 +84,11 @@ export const scanNumber = (text: string, start: number, decimal: DecimalSign): S
       end += fraction[0].length;
       if (!denominators.includes(below)) {
         return bad(end, `${run}/${below}`, "a fraction such as 1/2 or 3/16, or a unit before the slash");
+      }
+      const mixed = mixedReadings(run, below);
+      if (mixed.length > 0) {
+        const choices = [...mixed, String(Number(run) / below)];
+        return bad(end, `${run}/${below}`, "a space between a whole number and its fraction", { choices });
       }
       return { value: (factor * Number(run)) / below, end };
     }
@@ -102,6 +119,8 @@ export const scanNumber = (text: string, start: number, decimal: DecimalSign): S
       return { value: factor * Number(`${digits}.${decimals.slice(1) || "0"}`), end: end + decimals.length };
     }
   }
+  if (/^[·⋅∙]\d/.test(rest))
+    return bad(end, run + rest.slice(0, 2), `a number with "${decimal}" before its decimals`);
   const read = readRun(run, end, decimal);
   if (read.problem !== undefined) return read;
   const power = /^[eE]([+-]?\d{1,4})(?![\d.])/.exec(rest);
@@ -113,7 +132,8 @@ export const scanNumber = (text: string, start: number, decimal: DecimalSign): S
   const raised = /^\^-?\d*/.exec(text.slice(end))?.[0];
   if (raised !== undefined)
     return bad(end + raised.length, text.slice(at, end) + raised, "a number without a power");
-  if (!Number.isFinite(value)) {
+  // 1e-400 is not nothing
+  if (!Number.isFinite(value) || (value === 0 && /[1-9]/.test(run))) {
     return {
       value: Number.NaN,
       end,

@@ -1,3 +1,4 @@
+import { currencies } from "./aliases.js";
 import { cleanText, textLimit } from "./clean-text.js";
 import type { Dimension } from "./dimensions.js";
 import { fail, type Problem, RatewrightError, shown } from "./errors.js";
@@ -66,9 +67,16 @@ export const readText = (input: unknown, options: ParseOptions, path: string): T
   const example = `3 ${exampleUnit(dimension ?? "mass/area")}`;
   const problems: Problem[] = [];
   const prefix = /^([+-]?) ?((?:US|CA|A|NZ|MX)?\$|[€£¥]|[A-Z]{3} ?(?=[\d.]))? ?/.exec(text);
-  const symbol = prefix?.[2]?.trim();
+  const wantedCode = /^money:([A-Z]{3})/.exec(dimension ?? "")?.[1];
+  const sign = prefix?.[2]?.trim();
+  // LBS 5 has the form of a currency and an amount
+  const coined =
+    sign === undefined || Object.hasOwn(signs, sign) || currencies.test(sign) || sign === wantedCode;
+  const symbol = coined ? sign : undefined;
   const body = symbol === undefined ? text : `${prefix?.[1] ?? ""}${text.slice(prefix?.[0].length ?? 0)}`;
-  const number = scanNumber(body, 0, options.decimal ?? ".");
+  // $28/50 lb is a price for 50 lb and no fraction of a dollar
+  const amount = symbol === undefined ? body : (/^[+-]?[\d.,]+(?=\/)/.exec(body)?.[0] ?? body);
+  const number = scanNumber(amount, 0, options.decimal ?? ".");
   if (number === undefined) {
     return stop({ code: "text", got: shown(input), expected: `a number and a unit, such as ${example}` });
   }
@@ -83,13 +91,12 @@ export const readText = (input: unknown, options: ParseOptions, path: string): T
   rest = rest.trim();
   if (/^x ?1?[\d,]+/.test(rest)) rest = rest.slice(1).trim();
   if (/^k(?: |$)/i.test(rest) && !/^K$/.test(rest) && number.problem === undefined) {
-    const full = `${number.value * 1000} ${rest.slice(1).trim()}`.trim();
+    const full = `${Number((number.value * 1000).toPrecision(15))} ${rest.slice(1).trim()}`.trim();
     return stop({ code: "text", got: shown(input), expected: "the number in full", suggestion: full });
   }
   if (symbol !== undefined) {
-    const wanted = /^money:([A-Z]{3})/.exec(dimension ?? "")?.[1];
     const codes = signs[symbol] ?? [symbol];
-    const code = codes.length === 1 ? codes[0] : codes.find((one) => one === wanted);
+    const code = codes.length === 1 ? codes[0] : codes.find((one) => one === wantedCode);
     if (code === undefined) {
       return stop({ code: "unit/ambiguous", got: shown(input), expected: "a currency", choices: codes });
     }
@@ -165,13 +172,17 @@ const parsed = (text: unknown, options: ParseOptions): Quantity<string, string> 
  *
  * How it reads:
  * - `12,400` is twelve thousand four hundred; `1,5` is refused with the choices unless `decimal: ","`.
- * - `1/2`, `½` and `1 1/2` are fractions; `1.5-2 pt` is a range, which {@link parseRange} reads.
+ * - `1/2`, `½` and `1 1/2` are fractions; `11/2` is refused, for it may be 1 1/2. `1.5-2 pt` is a range,
+ *   which {@link parseRange} reads.
  * - `M` is 1000 ft2, and `A` an acre, only as a capital below the slash: `lb/M`, `gal/A`.
  * - Bare `oz` is refused unless `dimension` is given; then it is weight. `fl oz` is always volume.
  * - `ton`, `T`, `gr`, `ppm`, `%` of a substance and the like are refused with the choices.
  * - Measures are US customary unless the text says imperial.
  * - A substance follows the unit above the slash, or stands at the end after `of`. Nothing else says it:
- *   where the text names none it is `options.of`, or `none`.
+ *   where the text names none it is `options.of`, or `none`. `2 fl oz per 100 lb of seed` is refused, for the
+ *   seed may be what is dosed or what it is dosed on.
+ * - `$`, `€`, `£` and the better known currency codes stand before or behind an amount; another code is known
+ *   where `dimension` names it.
  *
  * @throws RatewrightError `text`, `unit/unknown`, `unit/ambiguous`, `unit/mismatch`, `substance/unknown`,
  * `substance/mismatch`, `conflict`, `missing`, `not-finite`, `type`; with all that is wrong in `problems`

@@ -31,6 +31,19 @@ const distance = (a: string, b: string, limit: number): number => {
   return last[b.length] ?? limit + 1;
 };
 
+/**
+ * Words that are no slips: units and substances that are not in the tables, and whose nearest neighbour
+ * there is another thing or another size.
+ */
+const strangers =
+  /^(?:mcg|mgd|kip|cwt|dam|dag|hm|dm|ksi|psf|bbls?|barrels?|bags?|rods?|chains?|links?|drams?|dr|peck|gill|pinch|knots?|k?cal|lbf|kgf|degk|degr|us tonne|phosphite|phosphide|phosphine|sul(?:f|ph)ite|sul(?:f|ph)ide|nitrite|nitride|chlorate|chlorite|carbide|silicone|ammoni(?:a|um)|bromide|iodide)$/;
+const prefixes = /^(?:kilo|mega|giga|centi|deci|hecto|deca|milli|micro|nano|[kmcdhunµ])(?=(.+))/;
+const bare = (text: string): string => text.replace(/[^a-z\d]/g, "");
+
+/** Whether a word may be a slip of the pen: a known name behind a prefix is another size of it. */
+const maySlip = (word: string, vocabulary: ReadonlyMap<string, string>): boolean =>
+  !strangers.test(word) && !/-\d/.test(word) && !vocabulary.has(prefixes.exec(word)?.[1] ?? "");
+
 /** What the nearest words stand for; nothing where two that are equally near differ. */
 const nearest = (
   text: string,
@@ -38,11 +51,14 @@ const nearest = (
   fits: (token: string) => boolean,
 ): string | undefined => {
   const word = text.toLowerCase();
+  if (!maySlip(word, vocabulary)) return undefined;
+  const formula = /\d/.test(word);
   const limit = word.length < 3 ? 0 : word.length < 7 ? 1 : 2;
   let least = limit + 1;
   let found = new Set<string>();
   for (const [name, token] of vocabulary) {
-    if (name.length < 2 || !fits(token)) continue;
+    // 1.000 may stand for 1000 and never for 100, and one letter makes m2 of mi2 and NO3 of NH3
+    if (name.length < 2 || (formula && bare(name) !== bare(word)) || !fits(token)) continue;
     const steps = distance(word, name, limit);
     if (steps > limit || steps > least) continue;
     if (steps < least) found = new Set();
@@ -112,7 +128,8 @@ export const suggestSubstance = (text: string): string | undefined => {
   const clean = cleanText(text);
   const read = readSubstance(clean);
   if (read !== undefined) return read;
-  const small = clean.toLowerCase();
+  // a zero for the letter O
+  const small = clean.toLowerCase().replace(/0/g, "o");
   return (
     substances.find((token) => token.toLowerCase() === small) ?? nearest(clean, substanceNames(), () => true)
   );

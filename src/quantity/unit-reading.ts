@@ -5,6 +5,7 @@ import { exampleUnit, metric, siblingUnit } from "./near-units.js";
 import { readSubstance } from "./substance-names.js";
 import { isSubstance } from "./substances.js";
 import { unitDimension } from "./unit-facts.js";
+import { readSegment, type Segment, segmentsOf, withoutPowers } from "./unit-segment.js";
 
 /** What stands after the number: a unit, perhaps a substance, and a number below the slash. */
 export interface RestReading {
@@ -18,92 +19,12 @@ export interface RestReading {
 /** A problem with what stands after the number; `raw` is the part that was not understood. */
 export type RestProblem = Omit<Problem, "path"> & { readonly raw?: string };
 
-interface Segment {
-  readonly text: string;
-  readonly name: string;
-  readonly reads: readonly string[];
-  readonly sure: string | undefined;
-  readonly choices: readonly string[];
-  readonly of: string | undefined;
-  readonly said: boolean;
-  readonly unknownOf: string | undefined;
-  readonly divisor: number;
-}
-
 type Local = RestProblem;
 
-/** Whole numbers only: in `lb/1.000 ft2` the full stop may stand for either thing. */
-const numberBelow = /^(\d{1,3}(?:,\d{3})+|\d{1,9}) ?([^\d.,].*)$/;
-
-/** Splits `lb of N`, `lb N`, `1000 ft2`, `100 gal water` into number, unit and substance. */
-const readSegment = (text: string, place: "top" | "bottom", top: string): Segment => {
-  const words = text.split(" ");
-  const none = { of: undefined, said: false, unknownOf: undefined, divisor: 1 };
-  const named = (name: string): Omit<Segment, "of" | "said" | "unknownOf" | "divisor"> | undefined => {
-    if (place === "bottom" && name === "A") {
-      return { text, name, reads: ["acre"], sure: "acre", choices: [] };
-    }
-    if (place === "bottom" && name === "M") {
-      const lot = "1000 ft2";
-      const sure = /^(?:lb|oz|US ton|gal|qt|pt|fl oz|cup|yd3|ft3|bu|count|#|money:.*)$/.test(top)
-        ? lot
-        : undefined;
-      return { text, name, reads: [lot], sure, choices: sure === undefined ? ["m", lot] : [] };
-    }
-    const reading = readUnitName(name);
-    return reading === undefined ? undefined : { text, name, sure: undefined, ...reading };
-  };
-  const saidAt = words.findIndex((word) => word.toLowerCase() === "of");
-  if (saidAt > 0) {
-    const name = words.slice(0, saidAt).join(" ");
-    const stuff = words.slice(saidAt + 1).join(" ");
-    const of = readSubstance(stuff);
-    const inner = readSegment(name, place, top);
-    return { ...inner, text, of, said: true, unknownOf: of === undefined ? stuff : undefined };
-  }
-  let longest: Segment | undefined;
-  for (let count = words.length; count > 0; count--) {
-    const unit = named(words.slice(0, count).join(" "));
-    if (unit === undefined) continue;
-    const stuff = words.slice(count).join(" ");
-    const of = stuff === "" ? undefined : readSubstance(stuff);
-    if (stuff === "" || of !== undefined) return { ...unit, ...none, of };
-    longest ??= { ...unit, ...none, unknownOf: stuff };
-  }
-  const below = place === "bottom" ? numberBelow.exec(text) : null;
-  if (below !== null) {
-    const divisor = Number((below[1] as string).replace(/,/g, ""));
-    const inner = readSegment(below[2] as string, place, top);
-    if (divisor > 0 && inner.divisor === 1 && inner.reads.length + inner.choices.length > 0) {
-      return { ...inner, text, divisor };
-    }
-  }
-  return longest ?? { text, name: text, reads: [], sure: undefined, choices: [], ...none };
-};
-
-/** `kg ha^-1 d^-1` and `kg ha-1` as `kg/ha/d`. */
-const withoutPowers = (text: string): string => {
-  if (text.includes("/") || text.includes(" per ")) return text;
-  const out: string[] = [];
-  for (const word of text.split(" ")) {
-    const power = /^([a-zA-Z°]+)\^?-([123])$/.exec(word);
-    if (power === null || out.length === 0) out.push(word);
-    else {
-      const lot = /^(?:1,?000|100)$/.test(out[out.length - 1] as string) ? `${out.pop()} ` : "";
-      out.push(`/${lot}${power[1]}${power[2] === "1" ? "" : power[2]}`);
-    }
-  }
-  return out.join(" ");
-};
-
-const segmentsOf = (text: string): readonly string[] =>
-  text
-    .replace(/ ?\/ ?/g, "/")
-    .replace(/(^| )per /gi, "/")
-    .split("/")
-    .map((part) => part.trim());
-
 const fractions = ["% w/w", "% v/v", "% w/v"];
+
+const divisorOf = (segments: readonly Segment[]): number =>
+  segments.reduce((product, segment) => product * segment.divisor, 1);
 
 const joinUnits = (lists: readonly (readonly string[])[]): readonly string[] =>
   lists.reduce<readonly string[]>(
@@ -137,18 +58,26 @@ const unitOf = (
   if (fitting.length === 1) return fitting[0] as string;
   const known = segments.some((segment) => metric.test(segment.sure ?? ""));
   const sure = segments.map((segment) => segment.sure ?? (segment.name === "t" && known ? "t" : undefined));
+  // a sibling of the unit alone would lose the number below the slash
+  const siblingOf = (unit: string, wanted: string): string | undefined => {
+    const divisor = divisorOf(segments);
+    const lot = { 100: "100 m2", 1000: "1000 ft2" }[divisor];
+    const near = siblingUnit(unit, wanted);
+    if (divisor === 1) return near;
+    return lot?.endsWith(`${near?.split("/")[1]}`) ? near?.replace(/\/.*/, `/${lot}`) : undefined;
+  };
   if (sure.every((unit) => unit !== undefined)) {
     const unit = sure.join("/");
     if (unitDimension(unit) === undefined) return { code: "unit/unknown", got: shown(text), expected };
     if (dimension === undefined) return unit;
-    const suggestion = siblingUnit(unit, dimension);
+    const suggestion = siblingOf(unit, dimension);
     return { code: "unit/mismatch", got: shown(text), expected, ...(suggestion && { suggestion }) };
   }
   const lists = segments.map((segment, index) =>
     sure[index] === undefined ? segment.choices : [sure[index]],
   );
   const choices = joinUnits(lists as string[][]);
-  const near = dimension === undefined ? [] : all.flatMap((unit) => siblingUnit(unit, dimension) ?? []);
+  const near = dimension === undefined ? [] : all.flatMap((unit) => siblingOf(unit, dimension) ?? []);
   if (near.length > 0)
     return { code: "unit/mismatch", got: shown(text), expected, suggestion: near[0] as string };
   return {
@@ -167,6 +96,7 @@ const substanceOf = (
   segments: readonly Segment[],
   unit: string | undefined,
   of: string | undefined,
+  spoken: boolean,
 ): string | undefined | Local => {
   const [top, ...below] = segments as [Segment, ...Segment[]];
   const bottom = below.find((segment) => segment.of !== undefined);
@@ -189,10 +119,13 @@ const substanceOf = (
   }
   if (unit?.startsWith("money:") === true) return `none/${bottom.of}`;
   if (of === bottom.of || of === `none/${bottom.of}`) return of;
-  if (bottom.said && !media.includes(bottom.of)) return bottom.of;
+  if (bottom.said && !spoken && !media.includes(bottom.of)) return bottom.of;
+  const lot = bottom.divisor === 1 ? bottom.name : `${bottom.divisor} ${bottom.name}`;
   return conflict("what is above the slash and what is below it", [
-    `${top.name} ${bottom.of}/${bottom.name}`,
-    `${top.name} product/${bottom.name} ${bottom.of}`,
+    `${top.name} ${bottom.of}/${lot}`,
+    /^product/.test(bottom.of)
+      ? `${top.name}/${lot} of none/${bottom.of}`
+      : `${top.name} product/${lot} ${bottom.of}`,
   ]);
 };
 
@@ -201,16 +134,32 @@ const substanceOf = (
  * `fl oz product/gal spray`, `% w/w N/product`.
  */
 export const readRest = (rest: string, dimension?: string, of?: string): RestReading => {
+  const strict = readWith(rest, dimension, of, false);
+  if (strict.problems.length === 0 || !/:.* per /i.test(rest)) return strict;
+  // an id may hold the word "per" itself, but only where nothing else makes sense
+  const loose = readWith(rest, dimension, of, true);
+  return loose.problems.length === 0 ? loose : strict;
+};
+
+const readWith = (
+  rest: string,
+  dimension: string | undefined,
+  of: string | undefined,
+  loose: boolean,
+): RestReading => {
   const text = withoutPowers(rest);
   const problems: Local[] = [];
-  const whole = wholeReading(text);
+  // "per gal of N" may be said of the gallon, "/gal of N" is said of the whole
+  const spoken = /(?:^| )per [^/]* of [^/]*$/i.test(text);
+  const whole = wholeReading(text, loose);
   let segments: readonly Segment[] = whole === undefined ? [] : [whole];
   if (whole === undefined) {
     let trailing: string | undefined;
     let body = text;
     const last = text.toLowerCase().lastIndexOf(" of ");
     const after = last < 0 ? "" : text.slice(last + 4);
-    if (/[/:]/.test(after) && readSubstance(after) !== undefined) {
+    const ofWhole = !/ per /i.test(after) && (!spoken || after.includes("/"));
+    if (/[/:]/.test(after) && (loose || ofWhole) && readSubstance(after) !== undefined) {
       trailing = readSubstance(after);
       body = text.slice(0, last);
     }
@@ -220,10 +169,14 @@ export const readRest = (rest: string, dimension?: string, of?: string): RestRea
       parts[0] === "" && parts.length > 1 ? { ...first, name: "1", reads: ["1", "count"], sure: "1" } : first;
     const topUnit = head.sure ?? head.reads[0] ?? head.name;
     segments = [head, ...parts.slice(1, 4).map((part) => readSegment(part, "bottom", topUnit))];
-    if (trailing !== undefined)
+    if (trailing !== undefined) {
+      if (head.of !== undefined && head.of !== trailing) {
+        problems.push({ code: "conflict", got: shown(text), expected: "one substance" });
+      }
       segments = segments.map((one, i) => (i === 0 ? { ...one, of: trailing, said: true } : one));
+    }
   }
-  const divisor = segments.reduce((product, segment) => product * segment.divisor, 1);
+  const divisor = divisorOf(segments);
   let unit = unitOf(segments, text, dimension);
   for (const segment of segments) {
     if (segment.unknownOf === undefined) continue;
@@ -235,7 +188,7 @@ export const readRest = (rest: string, dimension?: string, of?: string): RestRea
       raw: segment.unknownOf,
     });
   }
-  const substance = substanceOf(segments, typeof unit === "string" ? unit : undefined, of);
+  const substance = substanceOf(segments, typeof unit === "string" ? unit : undefined, of, spoken);
   if (typeof substance === "object") problems.push(substance);
   const name = typeof substance === "string" ? substance : undefined;
   const bare = segments.length === 1 && segments[0]?.sure === "%";
@@ -259,7 +212,7 @@ export const readRest = (rest: string, dimension?: string, of?: string): RestRea
 };
 
 /** A name that has a slash of its own, such as `% w/w N/product` or `meq/100 g`: the longest is taken. */
-const wholeReading = (text: string): Segment | undefined => {
+const wholeReading = (text: string, loose: boolean): Segment | undefined => {
   const words = text.split(" ");
   for (let count = words.length; count > 0; count--) {
     const name = words.slice(0, count).join(" ");
@@ -267,7 +220,7 @@ const wholeReading = (text: string): Segment | undefined => {
     if (reading === undefined) continue;
     const said = words[count]?.toLowerCase() === "of";
     const after = words.slice(said ? count + 1 : count).join(" ");
-    const of = readSubstance(after);
+    const of = loose || !/ per /i.test(after) ? readSubstance(after) : undefined;
     if (after === "" ? said : of === undefined) continue;
     return { text, name, sure: undefined, ...reading, of, said, unknownOf: undefined, divisor: 1 };
   }

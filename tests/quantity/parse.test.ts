@@ -64,6 +64,9 @@ describe("numbers", () => {
       ["1-1/2 pt", 1.5, "pt"],
       ["1–1/2 pt", 1.5, "pt"],
       ["-1 1/2 lb", -1.5, "lb"],
+      ["3/2 lb", 1.5, "lb"],
+      ["25/2 lb", 12.5, "lb"],
+      ["15/16 in", 0.9375, "in"],
       ["1,5 lb", 1.5, "lb", "none", { decimal: "," }],
       ["12.400,5 m2", 12400.5, "m2", "none", { decimal: "," }],
       ["12 400,5 m2", 12400.5, "m2", "none", { decimal: "," }],
@@ -85,6 +88,11 @@ describe("numbers", () => {
       ["1.2.3 lb", undefined],
       ["1 3/2 lb", undefined],
       ["1/0 lb", undefined],
+      ["11/2 lb", ["1 1/2", "5.5"]],
+      ["-113/16 in", ["1 13/16", "11 3/16", "7.0625"]],
+      ["1\u00ad2 pt", undefined],
+      ["3·500 lb", undefined],
+      ["3·5 lb", undefined],
       ["3/1000 ft2", undefined],
       ["10² ft2", undefined],
       ["~3 lb", undefined],
@@ -101,11 +109,14 @@ describe("numbers", () => {
 
   test("a number that no computer number holds", () => {
     expect(problemOf(() => parseQuantity("1e999 lb")).code).toBe("not-finite");
+    expect(problemOf(() => parseQuantity("1e-400 lb")).code).toBe("not-finite");
+    expect(parseQuantity("0.00 lb").value).toBe(0);
   });
 
   test("a thousand is written in full", () => {
     const error = problemOf(() => parseQuantity("43k ft2"));
     expect([error.code, error.suggestion]).toEqual(["text", "43000 ft2"]);
+    expect(problemOf(() => parseQuantity("1.005k ft2")).suggestion).toBe("1005 ft2");
   });
 });
 
@@ -156,6 +167,11 @@ describe("units as people type them", () => {
     ["15 meq/100g", 15, "meq/100 g"],
     ["6 MJ/m²/day", 6, "MJ/m2/d"],
     ["5 kg ha-1", 5, "kg/ha"],
+    ["3 d⁻¹", 3, "1/d"],
+    ["5 kg·ha⁻¹", 5, "kg/ha"],
+    ["3 lb/MSF", 3, "lb/1000 ft2"],
+    ["3 lb/kft2", 3, "lb/1000 ft2"],
+    ["3 lb/M sq. ft.", 3, "lb/1000 ft2"],
     ["5 kg ha⁻¹ d⁻¹", 5, "kg/ha/d"],
     ["5 g m⁻²", 5, "g/m2"],
     ["3 t/ha", 3, "t/ha"],
@@ -204,6 +220,9 @@ describe("units as people type them", () => {
     ["5 ML", ["mL", "m3"]],
     ["90 GDD", ["°F d", "°C d"]],
     ["90°", ["deg", "°F", "°C"]],
+    ["90 degrees", ["deg", "°F", "°C"]],
+    ["5 LT", ["L", "US ton", "tonne"]],
+    ["5 MM", ["mm"]],
     ["$5/lb", ["USD", "CAD", "AUD", "NZD", "MXN", "SGD", "HKD"]],
   ])("refuses %s with the choices", (text, choices) => {
     const error = problemOf(() => parseQuantity(text));
@@ -223,6 +242,12 @@ describe("units as people type them", () => {
     ["3 dry quarts", "unit/unknown"],
     ["3 lb/lb/lb/lb/lb", "unit/unknown"],
     ["3 acre/psi", "unit/unknown"],
+    ["300 m-2", "unit/unknown"],
+    ["300 m⁻²", "unit/unknown"],
+    ["5 kg/m-2", "unit/unknown"],
+    ["LBS 5", "text"],
+    ["GAL 5", "text"],
+    ["KWD 1.234", "text"],
   ])("refuses %s", (text, code) => {
     expect(problemOf(() => parseQuantity(text)).code).toBe(code);
   });
@@ -236,6 +261,10 @@ describe("what the expected dimension settles", () => {
     ["3 #/M", "mass/area", "lb/1000 ft2"],
     ["3 #/sq ft", "count/area", "count/ft2"],
     ["12 per ft2", "count/area", "count/ft2"],
+    ["300 m-2", "count/area", "count/m2"],
+    ["90 degrees", "angle", "deg"],
+    ["5 MM", "length", "mm"],
+    ["KWD 1.234", "money:KWD", "money:KWD"],
     ["12", "count", "count"],
     ["12", "1", "1"],
     ["10 °F", "temperature difference", "°F diff"],
@@ -253,6 +282,9 @@ describe("what the expected dimension settles", () => {
     ["3 yards", "volume", "yd3"],
     ["500 ft", "area", "ft2"],
     ["3 lb/m", "mass/area", "lb/1000 ft2"],
+    ["3 lb/1000 ft", "mass/area", "lb/1000 ft2"],
+    ["3 lb/100 ft", "mass/area", undefined],
+    ["3 L/100 m", "volume/area", "L/100 m2"],
     ["2 %", "length/length", "% grade"],
     ["3 fl oz/acre", "mass/area", undefined],
   ])("%s is no %s", (text, dimension, suggestion) => {
@@ -297,6 +329,12 @@ describe("substances", () => {
       ["3 lb product/acre", 3, "lb/acre", "product:feed-a", { of: "product:feed-a" }],
       ["5 g/L N", 5, "g/L", "N", { of: "N" }],
       ["2 fl oz/gal of spray", 2, "fl oz/gal", "none/spray", { of: "none/spray" }],
+      ["4 qt of product:feed-a per acre", 4, "qt/acre", "product:feed-a"],
+      ["4 qt product:feed-a per acre", 4, "qt/acre", "product:feed-a"],
+      ["0.5 lb of ai:2,4-D per acre", 0.5, "lb/acre", "ai:2,4-D"],
+      ["3 lb per acre of product:feed-a", 3, "lb/acre", "product:feed-a"],
+      ["3 lb/acre of product:one per acre mix", 3, "lb/acre", "product:one per acre mix"],
+      ["2 fl oz per 100 lb of seed", 0.02, "fl oz/lb", "none/seed", { of: "none/seed" }],
     ]),
   )("$name", ({ row: [text, value, unit, of = "none", options = {}] }) => {
     expect(read(text, options).toJSON()).toEqual({ value, unit, of });
@@ -310,6 +348,12 @@ describe("substances", () => {
       ["3 lb product:a/acre", "substance/mismatch", { of: "product:b" }],
       ["3 lb product:a/acre", "substance/mismatch", { of: "product" }],
       ["3 lb N/1000 ft2 of K", "conflict"],
+      ["3 lb N/1000 ft2 of product:feed-a", "conflict"],
+      ["2 fl oz per 100 lb of seed", "conflict"],
+      ["3 lb per lb of N", "conflict"],
+      ["2 qt per 100 gal of product:feed-a", "conflict"],
+      ["3 lb N of K", "substance/unknown"],
+      ["3 lb bags of N", "substance/unknown"],
       ["2 fl oz/gal of spray", "conflict"],
       ["5 g/L N", "conflict"],
       ["3 lb N/lb N", "conflict"],
@@ -318,6 +362,25 @@ describe("substances", () => {
     ]),
   )("refuses $name", ({ row: [text, code, options = {}] }) => {
     expect(problemOf(() => read(text, options)).code).toBe(code);
+  });
+
+  test("the choices of a conflict keep the number below the slash, and can be typed back", () => {
+    for (const [text, wanted] of [
+      ["2 qt/100 gal of water", ["water", "product/water"]],
+      ["2 qt per 100 gal of product", ["product", "none/product"]],
+    ] as const) {
+      const choices = problemOf(() => parseQuantity(text)).problems[0]?.choices ?? [];
+      const typed = choices.map((choice) => parseQuantity(`2 ${choice}`));
+      expect(typed.map(({ of }) => of)).toEqual(wanted);
+      for (const q of typed) expect([q.value, q.unit]).toEqual([0.02, "qt/gal"]);
+    }
+  });
+
+  test("a price for a package, not a fraction of a dollar", () => {
+    const price = parseQuantity("$28/50 lb", { dimension: "money:USD/mass" });
+    expect([price.value, price.unit]).toEqual([0.56, "money:USD/lb"]);
+    expect(parseQuantity("$28 per 32 oz", { dimension: "money:USD/mass" }).value).toBe(0.875);
+    expect(problemOf(() => parseQuantity("$1/2", { dimension: "money:USD" })).code).toBe("unit/unknown");
   });
 
   test("all that is wrong is said at once", () => {
@@ -344,6 +407,7 @@ describe("ranges", () => {
     ["1 pt - 2 pt", 1, 2, "pt"],
     ["2 pt", 2, 2, "pt"],
     ["1-1/2 pt", 1.5, 1.5, "pt"],
+    ["1\u00ad2 pt", 1, 2, "pt"],
   ])("%s", (text, min, max, unit) => {
     const range = parseRange(text);
     expect([range.min.value, range.max.value, range.min.unit, range.max.unit]).toEqual([

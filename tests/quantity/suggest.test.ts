@@ -37,6 +37,33 @@ describe("suggestUnit", () => {
     },
   );
 
+  // each had a suggestion that was another size or another thing: mg, gal, lb, psi, lb/ft2, kg/100 m2, m2, ...
+  test.each([
+    ["mcg", "mg"],
+    ["kgal", "gal"],
+    ["klb", "lb"],
+    ["kiloliter", "km"],
+    ["ksi", "psi"],
+    ["dram", "g"],
+    ["bbl", "tbsp"],
+    ["bags", "bar"],
+    ["lbf", "lb"],
+    ["mi2", "m2"],
+    ["m-2", "m2"],
+    ["US tonne", "US ton"],
+    ["kg/1.000 m2", "kg/100 m2"],
+    ["lb/10.000 ft2", "lb/1000 ft2"],
+    ["lb/1000 ft", "lb/ft2"],
+  ])("%s is not %s", (text) => {
+    expect(suggestUnit(text)).toBeUndefined();
+  });
+
+  test("a thousand is kept", () => {
+    expect(suggestUnit("lb/1000 ft", "mass/area")).toBe("lb/1000 ft2");
+    expect(suggestUnit("lb/1.000 ft2", "mass/area")).toBe("lb/1000 ft2");
+    expect(suggestUnit("lb/ksf", "mass/area")).toBe("lb/1000 ft2");
+  });
+
   test("a unit is its own suggestion", () => {
     for (const unit of baseUnitSample) expect(suggestUnit(unit)).toBe(unit);
   });
@@ -63,6 +90,8 @@ describe("suggestSubstance", () => {
     ["phosporus", "P"],
     ["potash", "K2O"],
     ["p2o5", "P2O5"],
+    ["P205", "P2O5"],
+    ["K20", "K2O"],
     ["a.i.", "ai"],
     ["AI", "ai"],
     ["iron", "Fe"],
@@ -73,6 +102,13 @@ describe("suggestSubstance", () => {
     expect(suggestSubstance(text)).toBe(of);
     expect(isSubstance(of)).toBe(true);
   });
+
+  test.each(["phosphite", "sulfite", "nitrite", "chlorate", "NO2", "NH3", "NH4", "K2O5", "P2O3"])(
+    "%s is another substance, not a slip",
+    (text) => {
+      expect(suggestSubstance(text)).toBeUndefined();
+    },
+  );
 
   test.each(["", "gravel", "x", "N/N/N", "constructor", "x".repeat(61)])("nothing is near %s", (text) => {
     expect(suggestSubstance(text)).toBeUndefined();

@@ -7,7 +7,7 @@ import { describe, expect, test } from "vitest";
 // text must not be among it, and may do nothing when they are loaded, or no bundler could drop them.
 const folder = fileURLToPath(new URL("../../src/quantity/", import.meta.url));
 const textFiles =
-  "aliases clean-text crossing format money near-units number-text parse read schema substance-names suggest ucum unit-facts unit-names unit-reading units-of".split(
+  "aliases clean-text crossing format money near-units number-text parse read schema substance-names suggest ucum unit-facts unit-names unit-reading unit-segment units-of".split(
     " ",
   );
 
