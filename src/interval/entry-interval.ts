@@ -1,5 +1,6 @@
 import { addHours, type Instant, instant } from "../calendar/index.js";
 import {
+  checks,
   expectNumber,
   expectQuantity,
   expectRecord,
@@ -40,7 +41,11 @@ const category = (input: unknown, path: string): number => {
  * The interim restricted-entry interval of an active ingredient, in hours: 48 where its dermal, eye or
  * skin category is I, else 24 where one is II, else 12; and 4 for a low-risk active in categories III and
  * IV whose label carries it. It goes by the active ingredient, not by the signal word of the product. The
- * label's own figure comes first, whether longer or shorter, and rules of dry regions may add to it.
+ * label's own figure comes first, whether longer or shorter. For some organophosphates of category I it is
+ * 72 hours outdoors where less than 25 in of rain fall in a year (from memory); that is not computed.
+ *
+ * It holds on farms, nurseries and sod farms. Lawns, parks and grounds that are kept for their looks are
+ * excepted from the standard (40 CFR 170.103 (d), 2007): there the label's own words on entry hold.
  *
  * @throws RatewrightError `range`, `not-finite`; `conflict` for a low-risk active in category I or II
  * Source: US EPA, 40 CFR 156.208(c), as quoted in its decision for bromacil; PR Notice 95-3, 1995.
@@ -66,6 +71,17 @@ export const interimEntryHours = (categories: EntryCategories): 4 | 12 | 24 | 48
   }
   return worst === 1 ? 48 : worst === 2 ? 24 : categories.lowRisk ? 4 : 12;
 };
+
+/** What the interim rule leaves open, whatever the categories are. */
+const limitsOfInterim: readonly string[] = [
+  "The interim rule is for farms, nurseries and sod farms, not for lawns, parks and grounds that are kept for their looks (40 CFR 170.103 (d), 2007): there the label's own words on entry hold.",
+  "The interim rule adds 72 hours for some organophosphates of category I outdoors where less than 25 in of rain fall in a year (from memory).",
+];
+
+const expectName = (input: unknown, path: string): string =>
+  typeof input === "string" && input.trim() !== ""
+    ? input
+    : fail("missing", path, input, "a text that is not empty");
 
 /** One product of a mixture, with what is stated on entry after it. */
 export interface EntryStatement {
@@ -109,7 +125,8 @@ export interface EntryInterval {
  * @param input.end - when the application ended, with its offset
  * @param input.products - everything in the tank or spreader
  * @param input.posting - hours that a local rule asks for at least, with its source
- * @throws RatewrightError `date`, `missing` for an empty list, `range`, `unit/mismatch`, `type`
+ * @throws RatewrightError `date`, `missing` for an empty list, a product without a name or a posting rule
+ * without its source, `range`, `unit/mismatch`, `type`; what is wrong with the products is told together
  * Source: US EPA, 40 CFR 170.112 (2007): the longest of the intervals that apply.
  *
  * @example
@@ -138,32 +155,56 @@ export const entryInterval = (input: {
   const reasons: EntryInterval["reasons"][number][] = [];
   const conditions: { product: string; until: string }[] = [];
   const notChecked: string[] = [];
-  (input.products as readonly EntryStatement[]).forEach(({ product, label, until, actives }, i) => {
+  const door = checks();
+  let interim = false;
+  for (const [i, one] of (input.products as readonly EntryStatement[]).entries()) {
     const at = `products[${i}]`;
-    if (until !== undefined) conditions.push({ product, until });
+    if (door.run(() => expectRecord(one, at, "a product with what is stated")) === undefined) continue;
+    const { label, until, actives } = one;
+    const product = door.run(() => expectName(one.product, `${at}.product`)) ?? "";
+    if (until !== undefined) {
+      door.run(() => conditions.push({ product, until: expectName(until, `${at}.until`) }));
+    }
     if (label !== undefined) {
       const wanted = { dimension: "time", of: "none", bound: "non-negative" } as const;
-      const hours = expectQuantity(label, wanted, `${at}.label`).in("h");
-      reasons.push({ product, hours, basis: "label", source: "the label" });
-      return;
+      const hours = door.run(() => expectQuantity(label, wanted, `${at}.label`).in("h"));
+      if (hours !== undefined) reasons.push({ product, hours, basis: "label", source: "the label" });
+      continue;
+    }
+    if (actives !== undefined && !Array.isArray(actives)) {
+      door.run(() => fail("type", `${at}.actives`, actives, "a list of categories"));
+      continue;
     }
     if (actives === undefined || actives.length === 0) {
       notChecked.push(
         `${product}: neither a figure of the label nor the categories of its actives are given.`,
       );
-      return;
+      continue;
     }
-    for (const categories of actives) {
-      const hours = interimEntryHours(categories);
+    interim = true;
+    for (const [j, categories] of (actives as readonly EntryCategories[]).entries()) {
+      const hours = door.run(() => interimEntryHours(categories), `${at}.actives[${j}]`);
+      if (hours === undefined) continue;
       const source = hours === 4 ? reduced : rule;
       reasons.push({ product, hours, basis: "active ingredient category", source });
     }
     notChecked.push(`${product}: what its label states; its figure comes before the interim rule.`);
-  });
-  if (input.posting !== undefined) {
-    const hours = expectNumber(input.posting.hours, "posting.hours", { min: 0 });
-    reasons.push({ product: "posting", hours, basis: "posting rule", source: input.posting.source });
+  }
+  const { posting } = input;
+  if (posting !== undefined) {
+    const hours = door.run(() => {
+      expectRecord(posting, "posting");
+      if (posting.source === undefined || posting.source === "") {
+        fail("missing", "posting.source", "nothing", "where the rule is stated");
+      }
+      return expectNumber(posting.hours, "posting.hours", { min: 0 });
+    });
+    if (hours !== undefined) {
+      reasons.push({ product: "posting", hours, basis: "posting rule", source: posting.source });
+    }
   } else notChecked.push("Posting: no local rule is given.");
+  door.done();
+  if (interim) notChecked.push(...limitsOfInterim);
   notChecked.push(
     "Conditions of the label without a number, ventilation, protective equipment, local codes.",
   );
@@ -181,7 +222,8 @@ export const entryInterval = (input: {
 /**
  * What the rule on short entries before the end of the interval speaks against: more than 1 hour in 24,
  * the first 4 hours after the application, hand labour. An empty list is no leave to enter: the label's
- * protective equipment and its inhalation criteria are not looked at.
+ * protective equipment and its inhalation criteria are not looked at. Like {@link interimEntryHours} it is
+ * for farms, nurseries and sod farms.
  *
  * @param input.hoursSinceEnd - since the end of the application, zero or more
  * @param input.minutesInDay - how long the person would be there within any 24 hours

@@ -38,15 +38,18 @@ const events: readonly TurfEvent[] = [
   "harvest",
 ];
 
+const plainName = (text: string): string => text.trim().toLowerCase();
+
 /**
  * The earliest date of something by the stated gaps: from a spray to seeding or harvest, from seeding or
  * emergence to a spray. The day of the first thing is day 0; the last of several such days counts, and the
- * longest gap decides. `null` where no rule could be counted.
+ * longest gap decides. `null` where no rule could be counted. A first thing without a name counts for
+ * every rule; names are compared without regard to capitals.
  *
  * @param input.rules - as labels and other sources state them
  * @param input.happened - the days on which the first things were
  * @param input.next - what is to come
- * @throws RatewrightError `date`, `range`, `type`
+ * @throws RatewrightError `date`, `range`, `type`, `missing` for a rule without a name; all problems at once
  * Source of the count: day 0 is the day of the application (from memory).
  *
  * @example
@@ -76,29 +79,43 @@ export const earliestByGaps = (input: {
   if (!Array.isArray(input.happened)) return fail("type", "happened", input.happened, "a list of events");
   const door = checks();
   const rules = input.rules as readonly GapRule[];
-  rules.forEach(({ from, to, minimumDays }, i) => {
+  const expectEvent = (event: unknown, path: string): void => {
+    if (events.includes(event as TurfEvent)) return;
+    door.run(() => fail("type", path, event, "a turf event", { choices: events }));
+  };
+  const expectText = (text: unknown, path: string): void => {
+    if (typeof text === "string" && text.trim() !== "") return;
+    door.run(() => fail("missing", path, text, "the name of an active ingredient or a species"));
+  };
+  for (const [i, rule] of rules.entries()) {
     const at = `rules[${i}]`;
-    door.run(() => {
-      if (!events.includes(from)) fail("type", `${at}.from`, from, "a turf event", { choices: events });
-      if (!events.includes(to)) fail("type", `${at}.to`, to, "a turf event", { choices: events });
-      if (!(Number.isSafeInteger(minimumDays) && minimumDays >= 0)) {
-        fail("range", `${at}.minimumDays`, minimumDays, "a whole number of days, 0 or more");
-      }
-    });
-  });
-  const happened = (input.happened as readonly { event: TurfEvent; date: CivilDate; about?: string }[]).map(
-    (one, i) => ({
-      ...one,
-      date: door.run(() => civilDate(one.date, `happened[${i}].date`)) ?? one.date,
-    }),
-  );
+    if (door.run(() => expectRecord(rule, at, "a rule")) === undefined) continue;
+    const { from, to, minimumDays, about } = rule;
+    expectEvent(from, `${at}.from`);
+    expectEvent(to, `${at}.to`);
+    if (!(Number.isSafeInteger(minimumDays) && minimumDays >= 0)) {
+      door.run(() => fail("range", `${at}.minimumDays`, minimumDays, "a whole number of days, 0 or more"));
+    }
+    expectText(about, `${at}.about`);
+  }
+  const happened: readonly { event: TurfEvent; date: CivilDate; about?: string }[] = input.happened;
+  for (const [i, one] of happened.entries()) {
+    const at = `happened[${i}]`;
+    if (door.run(() => expectRecord(one, at, "an event with its date")) === undefined) continue;
+    expectEvent(one.event, `${at}.event`);
+    door.run(() => civilDate(one.date, `${at}.date`));
+    if (one.about !== undefined) expectText(one.about, `${at}.about`);
+  }
   door.done();
   const reasons: { date: CivilDate; rule: GapRule; since: CivilDate }[] = [];
   const notChecked: GapRule[] = [];
   for (const rule of rules.filter(({ to }) => to === next)) {
     const dates = happened
-      .filter(({ event, about }) => event === rule.from && (about === undefined || about === rule.about))
-      .map(({ date }) => date)
+      .filter(
+        ({ event, about }) =>
+          event === rule.from && (about === undefined || plainName(about) === plainName(rule.about)),
+      )
+      .map(({ date }) => civilDate(date))
       .sort(compareDates);
     const since = dates[dates.length - 1];
     if (since === undefined) notChecked.push(rule);

@@ -91,6 +91,7 @@ export const expectPerArea = (
     | Quantity<"mass/area", string>
     | Quantity<"volume/area", string>;
 };
+
 const problemsIn = (door: ReturnType<typeof checks>): readonly Problem[] => {
   try {
     door.done();
@@ -105,6 +106,9 @@ const limitProblems = (limits: unknown, path: string, kind: "count" | "amount"):
   if (limits === undefined) return [];
   const several = Array.isArray(limits);
   const list: readonly unknown[] = several ? limits : [limits];
+  if (list.length === 0) {
+    return [{ code: "missing", path, got: "an empty list", expected: `at least one ${kind} per period` }];
+  }
   return list.flatMap((limit, i) => {
     const at = several ? `${path}[${i}]` : path;
     if (typeof limit !== "object" || limit === null) {

@@ -7,11 +7,11 @@ import {
   firstDateWithin,
   isWithinWindow,
 } from "../calendar/index.js";
-import { expectRecord, fail, type Quantity, type QuantityJson, RatewrightError } from "../quantity/index.js";
+import { expectRecord, fail, type Quantity, type QuantityJson } from "../quantity/index.js";
 import { type Applied, type AppliedInput, readApplied } from "./applied.js";
 import { type AvoidedDays, checkedAvoided, spanAround, whyAvoided } from "./closed-time.js";
 import type { IntervalRemark } from "./interval-remark.js";
-import { expectPerArea, type IntervalRule, limitList, ruleProblems } from "./interval-rule.js";
+import { expectPerArea, type IntervalRule, intervalRule, limitList } from "./interval-rule.js";
 import { type IntervalFinding, pastFindings } from "./past-findings.js";
 import { amountIn, countIn, freeAfter, isTooMuch, periodAround, periodText } from "./period-use.js";
 
@@ -94,10 +94,9 @@ export const nextDates = (input: {
   readonly avoid?: AvoidedDays;
 }): NextDates => {
   expectRecord(input, "input");
-  const { rule } = input;
-  if (rule?.type !== "interval-rule") fail("type", "rule", rule, "an interval rule");
-  const problems = ruleProblems(rule, "rule");
-  if (problems.length > 0) throw new RatewrightError(problems);
+  if (input.rule?.type !== "interval-rule") fail("type", "rule", input.rule, "an interval rule");
+  // Made anew, so that a limit from JSON without a substance is one of "none" and meets its amounts.
+  const rule = intervalRule(input.rule);
   const applied = readApplied(input.applied, input.area);
   const avoid = checkedAvoided(input.avoid, "avoid");
   const amount = input.amount === undefined ? undefined : expectPerArea(input.amount, "amount");

@@ -1,5 +1,5 @@
 import type { TemperatureSensor } from "../calendar/index.js";
-import { expectNumber, expectRecord, fail, type Quantity } from "../quantity/index.js";
+import { expectNumber, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
 import {
   type BaseTemperature,
   type DegreeDayModel,
@@ -79,7 +79,12 @@ export const regulatorInterval = (
     return fail("missing", "record.interval", interval, "an interval; the source gives none");
   }
   const assumed: ("method" | "base" | "sensor")[] = [];
-  const take = <T>(field: "method" | "base", stated: T | null, given: T | undefined): T => {
+  const take = <T>(
+    field: "method" | "base",
+    stated: T | null,
+    given: T | undefined,
+    same: (a: T, b: T) => boolean,
+  ): T => {
     if (stated === null && given === undefined) {
       return fail("missing", `supplied.${field}`, given, `the ${field}, which the source does not state`);
     }
@@ -87,7 +92,7 @@ export const regulatorInterval = (
       assumed.push(field);
       return given as T;
     }
-    if (given !== undefined && JSON.stringify(given) !== JSON.stringify(stated)) {
+    if (given !== undefined && !same(given, stated)) {
       return fail(
         "conflict",
         `supplied.${field}`,
@@ -97,8 +102,11 @@ export const regulatorInterval = (
     }
     return stated;
   };
-  const method = take<DegreeDayMethod>("method", record.method, supplied.method);
-  const base = take<BaseTemperature>("base", record.base, supplied.base);
+  const celsius = ({ value, unit }: BaseTemperature): number => quantity(value, unit).in("°C");
+  const sameBase = (a: BaseTemperature, b: BaseTemperature): boolean =>
+    Math.abs(celsius(a) - celsius(b)) < 1e-9;
+  const method = take<DegreeDayMethod>("method", record.method, supplied.method, (a, b) => a === b);
+  const base = take<BaseTemperature>("base", record.base, supplied.base, sameBase);
   assumed.push("sensor");
   const title = `${source.title}, ${source.publisher}`;
   const model: DegreeDayModel = degreeDayModel({ method, base, sensor: supplied.sensor, source: title });

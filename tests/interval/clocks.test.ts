@@ -210,7 +210,46 @@ describe("entry", () => {
           products: [{ product: "a", actives: [{ dermal: 5, eye: 1, skin: 1 } as never] }],
         }),
       ),
-    ).toEqual(["range dermal"]);
+    ).toEqual(["range products[0].actives[0].dermal"]);
+  });
+  test("what is wrong is told together, each with its path", () => {
+    expect(
+      problems(() =>
+        entryInterval({
+          end,
+          products: [
+            {
+              product: "a",
+              actives: [{ dermal: 1, eye: 1, skin: 1 }, { dermal: 0, eye: 1, skin: 1 } as never],
+            },
+            { product: "b", label: quantity(3, "lb") as never },
+            null as never,
+            { product: "", until: "" },
+            { product: "d", actives: "none" as never },
+          ],
+          posting: { hours: 48 } as never,
+        }),
+      ),
+    ).toEqual([
+      "range products[0].actives[1].dermal",
+      "unit/mismatch products[1].label",
+      "type products[2]",
+      "missing products[3].product",
+      "missing products[3].until",
+      "type products[4].actives",
+      "missing posting.source",
+    ]);
+    expect(
+      problems(() => entryInterval({ end, products: [{ product: "a" }], posting: null as never })),
+    ).toEqual(["type posting"]);
+  });
+  test("the interim rule names where it does not hold; a label figure needs no such note", () => {
+    const notes = (product: object) =>
+      entryInterval({ end, products: [{ product: "a", ...product }] }).notChecked.join(" ");
+    const interim = notes({ actives: [{ dermal: 1, eye: 1, skin: 1 }] });
+    expect(interim).toContain("lawns, parks and grounds");
+    expect(interim).toContain("72 hours");
+    expect(notes({ label: quantity(4, "h") })).not.toContain("interim");
   });
   test("low risk does not shorten 24 or 48 hours", () => {
     expect(problems(() => interimEntryHours({ dermal: 2, eye: 4, skin: 4, lowRisk: true }))).toEqual([
@@ -272,6 +311,31 @@ describe("gaps and split applications", () => {
         earliestByGaps({ rules: bad, happened: [{ event: "spray", date: "x" as never }], next: "seeding" }),
       ),
     ).toEqual(["range rules[0].minimumDays", "type rules[1].from", "date happened[0].date"]);
+    // A misspelt event would make the rule look as if nothing had happened.
+    expect(
+      problems(() =>
+        earliestByGaps({
+          rules: [null as never, { ...rules[0], minimumDays: 1.5, about: "" } as GapRule],
+          happened: [null as never, { event: "sprayed" as never, date: "2026-08-20" }],
+          next: "seeding",
+        }),
+      ),
+    ).toEqual([
+      "type rules[0]",
+      "range rules[1].minimumDays",
+      "missing rules[1].about",
+      "type happened[0]",
+      "type happened[1].event",
+    ]);
+  });
+  test("a name in capitals is the same name", () => {
+    const found = earliestByGaps({
+      rules,
+      happened: [{ event: "spray", date: "2026-05-01", about: "Prodiamine " }],
+      next: "seeding",
+    });
+    // 1 May and 90 days: 30 in May, 30 in June, 30 in July.
+    expect(found.earliestByStatedRules).toBe("2026-07-30");
   });
   test("a split leaves what the maximum leaves", () => {
     const lb = (value: number) => quantity(value, "lb/acre", "ai:prodiamine");

@@ -248,6 +248,10 @@ describe("growth regulators", () => {
     expect(
       problems(() => regulatorInterval(first, { sensor: "air", base: { value: 10, unit: "°C" } })),
     ).toEqual(["conflict supplied.base"]);
+    // 32 °F is 0 °C: nothing else is supplied than what is stated.
+    for (const base of [{ unit: "°C", value: 0 } as const, { value: 32, unit: "°F" } as const]) {
+      expect(regulatorInterval(first, { sensor: "air", base }).assumed).toEqual(["sensor"]);
+    }
     const auburn = regulatorIntervals.find(({ id }) => id.includes("Auburn")) ?? first;
     expect(problems(() => regulatorInterval(auburn, { sensor: "air" }))).toEqual(["missing supplied.method"]);
     const fairway = regulatorIntervals.find(({ id }) => id.includes("fairway")) ?? first;

@@ -291,6 +291,30 @@ describe("nextDates", () => {
     ).toEqual(["date rule.closed[0].to"]);
   });
 
+  test("a limit that JSON carries without a substance still holds", () => {
+    const plain = (value: number) => ({ value, unit: "lb/acre" }) as never;
+    const next = nextDates({
+      applied: [{ date: "2026-05-01", amount: plain(1) }],
+      amount: plain(1),
+      rule: {
+        type: "interval-rule",
+        version: 1,
+        maximumAmount: { amount: plain(1.5), per: "calendar year" },
+        source,
+      },
+    });
+    // 1 of 1.5 is used: another 1 waits for the next year.
+    expect(next.earliestByStatedRules).toBe("2027-01-01");
+    expect(next.checked).toContain("maximumAmount");
+  });
+
+  test("an empty list of limits is none", () => {
+    expect(problems(() => intervalRule({ maximumApplications: [], maximumAmount: [], source }))).toEqual([
+      "missing rule.maximumApplications",
+      "missing rule.maximumAmount",
+    ]);
+  });
+
   test("another area does not count", () => {
     const rule = intervalRule({ minimumDays: 21, source });
     const applied = [
