@@ -1,6 +1,7 @@
 import { exceeds } from "../numeric/index.js";
 import { type Fertilizer, type NutrientsSupplied, nutrientsSupplied } from "../nutrient/index.js";
 import {
+  expectAmount,
   expectQuantity,
   expectRecord,
   type Finding,
@@ -8,42 +9,16 @@ import {
   type Quantity,
   quantity,
   quantityOf,
+  RatewrightError,
 } from "../quantity/index.js";
-import type { ProductName } from "./active-ingredient.js";
-import { activeInProduct } from "./active-ingredient.js";
+import { activeInProduct, type ProductName } from "./active-ingredient.js";
 import { type Area, allOf, ground, numberIn, type Share, share } from "./inputs.js";
-
-/** A quantity whose kind is checked at run time: a `Quantity` fits, and what JSON left of one. */
-export interface AnyQuantity {
-  readonly value: number;
-  readonly unit: string;
-  readonly of: string;
-}
-
-/** The most of something that a label, an ordinance or a plan states for a named period. */
-export interface StatedLimit {
-  /** Of the product, of a nutrient such as `N` or `P2O5`, or of an active ingredient. */
-  readonly limit: AnyQuantity;
-  /** What was put down in the period before this application; zero where none, but said. */
-  readonly before: AnyQuantity;
-  /** Such as `calendar year 2026`, in the words of whoever keeps the record. */
-  readonly period: string;
-  /** Who states it. */
-  readonly source: string;
-}
-
-/** What remains under one stated limit. */
-export interface RemainingUnderLimit {
-  readonly of: string;
-  readonly period: string;
-  readonly source: string;
-  readonly limit: Quantity<string, string>;
-  /** Before and with this application. */
-  readonly used: Quantity<string, string>;
-  /** Negative where the limit is passed. */
-  readonly remaining: Quantity<string, string>;
-  readonly passed: boolean;
-}
+import {
+  type AnyQuantity,
+  type RemainingUnderLimit,
+  remainingOf,
+  type StatedLimit,
+} from "./stated-limits.js";
 
 /** What an application really came to. */
 export interface AsApplied<D extends "mass" | "volume", P extends string> {
@@ -128,6 +103,8 @@ export const asApplied = <D extends "mass" | "volume", const P extends ProductNa
     planned: () => plannedOf(input.planned, rate),
     nutrients: () => (input.fertilizer === undefined ? undefined : suppliedBy(rate, input.fertilizer)),
     active: () => (input.active === undefined ? undefined : activeOf(rate, input.active)),
+    // Their own problems belong with the others; what remains under them is known only afterwards.
+    limits: () => remainingOf(input.limits ?? [], new Map()),
   });
   const deviation =
     planned === undefined
@@ -174,14 +151,10 @@ export const asApplied = <D extends "mass" | "volume", const P extends ProductNa
 
 const usedOf = (input: unknown): Quantity<"mass" | "volume", string> => {
   if (input === undefined || input === null) return fail("missing", "used", input, "the product used");
-  const { value, unit, of } = input as { value: number; unit: string; of?: string };
-  if (typeof unit !== "string") return fail("type", "used", input, "a mass or a volume of product");
-  const q = quantityOf(value, unit, of ?? "none", "used");
-  if (q.dimension !== "mass" && q.dimension !== "volume")
-    fail("unit/mismatch", "used", q, "a mass or a volume");
-  if (!/^product(:[^/]+)?$/.test(q.of)) fail("substance/mismatch", "used", q, "an amount of product");
-  if (q.value < 0) fail("range", "used", q, "zero or more");
-  return q as unknown as Quantity<"mass" | "volume", string>;
+  const q = expectAmount(input, { dimensions: ["mass", "volume"], bound: "non-negative" }, "used");
+  return /^product(:[^/]+)?$/.test(q.of)
+    ? (q as unknown as Quantity<"mass" | "volume", string>)
+    : fail("substance/mismatch", "used", q, "an amount of product");
 };
 
 const likeUsed = (used: Quantity<"mass" | "volume", string>, value: number): Quantity<string, string> =>
@@ -199,7 +172,10 @@ const suppliedBy = (
   rate: Quantity<"mass/area", string>,
   product: Fertilizer,
 ): NutrientsSupplied<"mass/area"> => {
-  if ((rate.dimension as string) === "mass/area") return nutrientsSupplied(rate as never, product);
+  expectRecord(product, "fertilizer", "a fertilizer, as fertilizer makes it");
+  const supplied = (weighed: unknown): NutrientsSupplied<"mass/area"> =>
+    renamed({ amount: "used", product: "fertilizer" }, () => nutrientsSupplied(weighed as never, product));
+  if ((rate.dimension as string) === "mass/area") return supplied(rate);
   if (product.density === undefined) {
     return fail(
       "missing",
@@ -213,70 +189,28 @@ const suppliedBy = (
     { dimension: "mass/volume", of: "none", bound: "positive" },
     "fertilizer.density",
   );
-  const weighed = (rate as unknown as Quantity<"volume/area", "product">).times(density);
-  return nutrientsSupplied(weighed as never, product);
+  return supplied((rate as unknown as Quantity<"volume/area", "product">).times(density));
 };
 
 const activeOf = (rate: Quantity<"mass/area", string>, content: unknown): Quantity<"mass/area", string> =>
-  activeInProduct({ product: rate, content } as never) as never;
+  renamed(
+    { product: "used", content: "active" },
+    () => activeInProduct({ product: rate, content } as never) as never,
+  );
 
-const remainingOf = (
-  stated: readonly StatedLimit[],
-  amounts: ReadonlyMap<string, Quantity<string, string>>,
-): { readonly limits: readonly RemainingUnderLimit[]; readonly unknown: readonly string[] } => {
-  const limits: RemainingUnderLimit[] = [];
-  const unknown: string[] = [];
-  stated.forEach((one, i) => {
-    const at = `limits[${i}]`;
-    if (typeof one !== "object" || one === null) fail("type", at, one, "a stated limit");
-    const { period, source } = one;
-    if (typeof period !== "string" || period === "")
-      fail("missing", `${at}.period`, period, "the period, in words");
-    if (typeof source !== "string" || source === "")
-      fail("missing", `${at}.source`, source, "who states the limit");
-    const limit = rateIn(one.limit, `${at}.limit`);
-    const { dimension, of } = limit;
-    const before = expectQuantity(
-      one.before ?? missing(`${at}.before`),
-      { dimension, of, bound: "non-negative" },
-      `${at}.before`,
+/** Runs a formula whose arguments have other names there, and gives its problems the names that they have here. */
+const renamed = <T>(names: Readonly<Record<string, string>>, run: () => T): T => {
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof RatewrightError)) throw error;
+    throw new RatewrightError(
+      error.problems.map((one) => {
+        const [, first = "", rest = ""] = /^(\w*)(.*)$/.exec(one.path) ?? [];
+        return { ...one, path: (names[first] ?? first) + rest };
+      }),
     );
-    const now = amounts.get(of);
-    if (now === undefined) {
-      unknown.push(
-        `the stated limit of ${of} in the ${period}: what this application holds of it is not known`,
-      );
-      return;
-    }
-    if (now.dimension !== dimension) {
-      fail("unit/mismatch", `${at}.limit`, limit, `a limit in the measure of the product, ${now.dimension}`);
-    }
-    const used = numberIn(before, limit.unit) + numberIn(now, limit.unit);
-    const inLimit = (value: number): Quantity<string, string> => quantityOf(value, limit.unit, of, at);
-    limits.push({
-      of,
-      period,
-      source,
-      limit,
-      used: inLimit(used),
-      remaining: inLimit(limit.value - used),
-      passed: exceeds(used, limit.value),
-    });
-  });
-  return { limits, unknown };
-};
-
-const missing = (path: string): never =>
-  fail("missing", path, undefined, "what was put down before in the period, zero where none");
-
-const rateIn = (input: unknown, path: string): Quantity<string, string> => {
-  if (input === undefined || input === null) return fail("missing", path, input, "a limit per area");
-  const { value, unit, of } = input as { value: number; unit: string; of?: string };
-  if (typeof unit !== "string") return fail("type", path, input, "a limit per area");
-  const q = quantityOf(value, unit, of ?? "none", path);
-  if (q.dimension !== "mass/area" && q.dimension !== "volume/area")
-    fail("unit/mismatch", path, q, "a limit per area");
-  return q.value < 0 ? fail("range", path, q, "zero or more") : q;
+  }
 };
 
 const findingsOf = (

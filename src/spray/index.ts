@@ -15,13 +15,7 @@ export {
   productForActive,
 } from "./active-ingredient.js";
 export { applicationVolume, nozzleFlow, sprayWidth, travelSpeed } from "./application-volume.js";
-export {
-  type AnyQuantity,
-  type AsApplied,
-  asApplied,
-  type RemainingUnderLimit,
-  type StatedLimit,
-} from "./as-applied.js";
+export { type AsApplied, asApplied } from "./as-applied.js";
 export { bandFieldRate, bandTreatedArea, bandTreatedRate } from "./band.js";
 export { type CatchCourse, type CatchReading, catchCourse } from "./catch-course.js";
 export { densityFactor, solutionEquivalent, waterEquivalent } from "./density.js";
@@ -51,6 +45,7 @@ export {
   type StatedErrors,
 } from "./spray-calibration.js";
 export { type SprayTime, sprayTime } from "./spray-time.js";
+export type { AnyQuantity, RemainingUnderLimit, StatedLimit } from "./stated-limits.js";
 export type { CandidateTip, SpeedRange } from "./tip-candidates.js";
 export {
   type TipChoice,

@@ -271,9 +271,15 @@ describe("asApplied", () => {
       "missing fertilizer.density",
     ]);
     const other = fertilizer({ id: "feed-b", analysis: "24-0-11" });
-    expect(failures(() => asApplied({ used, area, fertilizer: other }))).toEqual([
-      "substance/mismatch amount",
+    expect(failures(() => asApplied({ used, area, fertilizer: other }))).toEqual(["substance/mismatch used"]);
+    const strange = { used, area, fertilizer: 3, active: quantity(50, "% w/w", "ai/product:feed-b") };
+    expect(failures(() => asApplied(strange as never))).toEqual([
+      "type fertilizer",
+      "substance/mismatch used",
     ]);
+    expect(
+      failures(() => asApplied({ used, area, active: quantity(101, "% w/w", "ai/product:feed-a") })),
+    ).toEqual(["range active"]);
   });
 
   test("says what remains under stated limits, and what cannot be held against them", () => {
@@ -334,6 +340,22 @@ describe("asApplied", () => {
     expect(failures(() => asApplied({ used, area, limits: [open as never] }))).toEqual([
       "missing limits[0].before",
     ]);
+    const bad = [{ ...open, period: "", source: 3 }, undefined, { ...open, limit: quantity(1, "lb", "N") }];
+    expect(
+      failures(() =>
+        asApplied({ used, area, planned: quantity(0, "lb/acre", used.of), limits: bad as never }),
+      ),
+    ).toEqual([
+      "range planned",
+      "missing limits[0].period",
+      "type limits[0].source",
+      "missing limits[0].before",
+      "missing limits[1]",
+      "unit/mismatch limits[2].limit",
+      "missing limits[2].before",
+    ]);
+    // biome-ignore lint/suspicious/noSparseArray: a list with a hole
+    expect(failures(() => asApplied({ used, area, limits: [,] as never }))).toEqual(["missing limits[0]"]);
     const wet = {
       ...open,
       limit: quantity(3, "gal/acre", "product:feed-a"),
