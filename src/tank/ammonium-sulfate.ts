@@ -1,4 +1,4 @@
-import { type Citation, fail, type Quantity, quantity } from "../quantity/index.js";
+import { type Citation, checks, fail, type Quantity, quantity } from "../quantity/index.js";
 import { carbonateOf } from "./hardness.js";
 import { type InWater, inWater } from "./in-water.js";
 
@@ -46,7 +46,7 @@ const rate = (poundsPer100Gallons: number): AmmoniumSulfateRate =>
  * listed in `notCounted`, not taken as zero in silence.
  *
  * @param ions - `K`, `Na`, `Ca`, `Mg`, `Fe` in the water, zero or more, as mg/L or ppm w/w; at least one
- * @throws RatewrightError `missing` (no cation), `range`, `unit/mismatch`, `substance/mismatch`, `type`
+ * @throws RatewrightError for every cation: `missing` (none at all), `range`, `unit/mismatch`, `substance/mismatch`, `type`
  *
  * Source: North Dakota State University Extension, Crop & Pest Report (2015), after Nalewaja and Matysiak
  * (1993); Purdue University prints the same.
@@ -69,6 +69,7 @@ export const ammoniumSulfateMinimum = (ions: WaterIons): AmmoniumSulfateMinimum 
   const pounds: Partial<Record<HardnessIon, number>> = {};
   const notCounted: HardnessIon[] = [];
   let total = 0;
+  const door = checks();
   for (const [name, coefficient] of Object.entries(sulfateCoefficients)) {
     const ion = name as HardnessIon;
     const given = ions[ion];
@@ -76,10 +77,11 @@ export const ammoniumSulfateMinimum = (ions: WaterIons): AmmoniumSulfateMinimum 
       notCounted.push(ion);
       continue;
     }
-    const part = coefficient * inWater(given, ion, ion);
+    const part = coefficient * (door.run(() => inWater(given, ion, ion)) ?? 0);
     pounds[ion] = part;
     total += part;
   }
+  door.done();
   if (notCounted.length === 5) fail("missing", "ions", ions, "at least one of K, Na, Ca, Mg and Fe");
   const minimum = rate(total);
   return {

@@ -1,6 +1,7 @@
 import { atomicWeights, formulaWeight } from "../nutrient/index.js";
 import { type Citation, fail, type Quantity, quantity } from "../quantity/index.js";
 import { type InWater, inWater } from "./in-water.js";
+import { allOf } from "./inputs.js";
 
 /** Milligrams of calcium carbonate that one milligram of an ion stands for. */
 export const carbonateOf = (ion: "Ca" | "Mg"): number =>
@@ -32,13 +33,13 @@ export const hardnessFromIons = (ions: {
   readonly Ca: InWater<"Ca">;
   readonly Mg: InWater<"Mg">;
 }): Quantity<"mass/volume", "hardness as CaCO3"> => {
-  let total = 0;
-  for (const ion of ["Ca", "Mg"] as const) {
+  const read = (ion: "Ca" | "Mg"): number => {
     const given = ions?.[ion];
     if (given === undefined) fail("missing", ion, given, `an amount of ${ion} in water`);
-    total += inWater(given, ion, ion) * carbonateOf(ion);
-  }
-  return quantity(total, "mg/L", "hardness as CaCO3");
+    return inWater(given, ion, ion) * carbonateOf(ion);
+  };
+  const { Ca, Mg } = allOf({ Ca: () => read("Ca"), Mg: () => read("Mg") });
+  return quantity(Ca + Mg, "mg/L", "hardness as CaCO3");
 };
 
 /** A list of hardness classes, by who prints it. */
@@ -104,6 +105,5 @@ export const hardnessClass = (hardness: InWater<"hardness as CaCO3">, scheme: Ha
   if (list === undefined) {
     return fail("type", "scheme", scheme, "whose classes", { choices: Object.keys(hardnessSchemes) });
   }
-  const { classes } = list;
-  return (classes.find(({ upTo = Number.POSITIVE_INFINITY }) => whole <= upTo) ?? classes[0])?.name as string;
+  return list.classes.find(({ upTo = Number.POSITIVE_INFINITY }) => whole <= upTo)?.name as string;
 };

@@ -7,6 +7,7 @@ import {
   quantity,
 } from "../quantity/index.js";
 import { type HalfLife, halfLives } from "./half-lives.js";
+import { allOf } from "./inputs.js";
 
 type Time = Quantity<"time", "none">;
 type Share = Quantity<"1", "none">;
@@ -27,7 +28,10 @@ const losses = (time: number, halfLife: number): readonly [number, number] => {
   return [atEnd + 0, onAverage + 0];
 };
 
-const share = (part: number): Share => quantity(Math.min(100, Math.max(0, part * 100)), "%");
+const share = (part: number): Share => quantity(part * 100, "%");
+
+const secondsOf = (input: unknown, path: string, bound: "positive" | "non-negative"): number =>
+  expectQuantity(input, { dimension: "time", of: "none", bound }, path).in("s");
 
 /**
  * The share of an active ingredient that has broken down in water after a time, from its half-life:
@@ -52,16 +56,10 @@ const share = (part: number): Share => quantity(Math.min(100, Math.max(0, part *
  */
 export const hydrolysisLoss = (input: { readonly halfLife: Time; readonly time: Time }): HydrolysisLoss => {
   expectRecord(input, "input");
-  const halfLife = expectQuantity(
-    input.halfLife,
-    { dimension: "time", of: "none", bound: "positive" },
-    "halfLife",
-  ).in("s");
-  const time = expectQuantity(
-    input.time,
-    { dimension: "time", of: "none", bound: "non-negative" },
-    "time",
-  ).in("s");
+  const { halfLife, time } = allOf({
+    halfLife: () => secondsOf(input.halfLife, "halfLife", "positive"),
+    time: () => secondsOf(input.time, "time", "non-negative"),
+  });
   const [atEnd, onAverage] = losses(time, halfLife);
   return { atEnd: share(atEnd), onAverage: share(onAverage) };
 };
@@ -107,15 +105,14 @@ export const alkalineHydrolysis = (input: {
   readonly time: Time;
 }): AlkalineHydrolysis | undefined => {
   expectRecord(input, "input");
-  const { active } = input;
-  if (typeof active !== "string")
-    fail("type", "active", active, "the ISO common name of an active ingredient");
-  const pH = expectNumber(input.pH, "pH", { min: 0, max: 14 });
-  const time = expectQuantity(
-    input.time,
-    { dimension: "time", of: "none", bound: "non-negative" },
-    "time",
-  ).in("s");
+  const { active, pH, time } = allOf({
+    active: (): string =>
+      typeof input.active === "string"
+        ? input.active
+        : fail("type", "active", input.active, "the ISO common name of an active ingredient"),
+    pH: () => expectNumber(input.pH, "pH", { min: 0, max: 14 }),
+    time: () => secondsOf(input.time, "time", "non-negative"),
+  });
   const known = halfLives.filter((row) => row.active === active.trim().toLowerCase());
   if (known.length === 0) return undefined;
   const below = known.filter((row) => row.pH <= pH).pop();

@@ -1,21 +1,72 @@
 import { exceeds } from "../numeric/index.js";
-import { type Finding, fail, type Quantity, quantity } from "../quantity/index.js";
-import type { AmmoniumSulfateMinimum, AmmoniumSulfateRate } from "./ammonium-sulfate.js";
+import { type Finding, type Quantity, quantity } from "../quantity/index.js";
+import type { AmmoniumSulfateMinimum, AmmoniumSulfateRate, WaterIons } from "./ammonium-sulfate.js";
 import type { AlkalineHydrolysis } from "./hydrolysis.js";
-import { expectRate, type RateOf } from "./rate.js";
 import { carrierPHs, hardnessThresholds } from "./water-facts.js";
+import type { ReadWater } from "./water-test.js";
 import type { WaterProduct } from "./water-types.js";
 
 const digits = (value: number, most = 3): number => Number(value.toPrecision(most));
 
-/** Published thresholds that a hardness passes. */
-export const hardnessFindings = (
-  hardness: Quantity<"mass/volume", "hardness as CaCO3">,
-  products: readonly WaterProduct[],
-): readonly Finding[] => {
-  const passed = hardnessThresholds.filter(({ value, unit }) =>
+type Hardness = Quantity<"mass/volume", "hardness as CaCO3">;
+
+const passedBy = (hardness: Hardness) =>
+  hardnessThresholds.filter(({ value, unit }) =>
     exceeds(hardness.in("mg/L"), quantity(value, unit, "hardness as CaCO3").in("mg/L")),
   );
+
+/** The threshold for amine phenoxies among those passed. */
+const ruinOf = (passed: ReturnType<typeof passedBy>) =>
+  passed.find(({ about }) => about.startsWith("2,4-D amine"));
+
+/** Products of which nobody says whether water this hard ruins them. */
+export const notCheckedInHardWater = (
+  hardness: Hardness,
+  products: readonly WaterProduct[],
+): readonly string[] => {
+  const silent = products.filter(({ contains }) => contains === undefined);
+  return silent.length === 0 || ruinOf(passedBy(hardness)) === undefined
+    ? []
+    : [
+        `amine phenoxies in water this hard, for ${silent.map(({ id, name = id }) => name).join(", ")}: "contains" is not stated`,
+      ];
+};
+
+/** By how much a printed hardness may miss that of calcium and magnesium: a rule of this library, no source. */
+const leeway = 0.1;
+
+/** A printed hardness that the calcium and magnesium of the same test contradict. */
+const disagreement = ({ stated, fromCalcium, fromMagnesium }: ReadWater): readonly Finding[] => {
+  const parts = Object.entries({ calcium: fromCalcium, magnesium: fromMagnesium }).flatMap(([name, part]) =>
+    part === undefined ? [] : [{ name, part }],
+  );
+  if (stated === undefined || parts.length === 0) return [];
+  const known = parts.reduce((sum, { part }) => sum + part, 0);
+  const less = exceeds(known, stated * (1 + leeway));
+  // One of the two alone says only that there is as much hardness, not that there is no more.
+  const more = parts.length === 2 && exceeds(stated, known * (1 + leeway));
+  if (!less && !more) return [];
+  const inGrains = stated > 0 && Math.abs(known / stated / quantity(1, "grain/gal").in("mg/L") - 1) < leeway;
+  const names = parts.map(({ name }) => name).join(" and ");
+  return [
+    {
+      code: "water/hardness-disagrees",
+      severity: "warning",
+      params: { hardness: stated, fromIons: known, unit: "mg/L" },
+      text: `The test gives a hardness of ${digits(stated)} mg/L as CaCO3, and ${names} for ${parts.length === 1 ? "at least " : ""}${digits(known)}: one of the figures is not what the laboratory printed, or not in that unit.${inGrains ? " They are about 17 times apart: is the hardness in grains per gallon?" : ""}`,
+      source: "derived from molar masses",
+    },
+  ];
+};
+
+/** Published thresholds that a hardness passes, and whether the figures of the test agree. */
+export const hardnessFindings = (water: ReadWater, products: readonly WaterProduct[]): readonly Finding[] => [
+  ...disagreement(water),
+  ...(water.hardness === undefined ? [] : thresholdFindings(water.hardness, products)),
+];
+
+const thresholdFindings = (hardness: Hardness, products: readonly WaterProduct[]): readonly Finding[] => {
+  const passed = passedBy(hardness);
   if (passed.length === 0) return [];
   const ppm = digits(hardness.in("mg/L"));
   const findings: Finding[] = [
@@ -30,7 +81,7 @@ export const hardnessFindings = (
       text: `Hardness is ${ppm} mg/L as CaCO3 (${digits(hardness.in("grain/gal"))} grains per US gallon). Published thresholds below it: ${passed.map(({ value, unit, about, source }) => `${value} ${unit}, ${about} (${source.publisher})`).join("; ")}. Salts of weak acids lose the most; the label says which.`,
     },
   ];
-  const ruin = passed.find(({ about }) => about.startsWith("2,4-D amine"));
+  const ruin = ruinOf(passed);
   for (const { id, name = id, contains = [] } of products) {
     if (ruin === undefined || !contains.includes("amine phenoxy")) continue;
     findings.push({
@@ -48,7 +99,8 @@ export const hardnessFindings = (
 export const sulfateFindings = (
   minimum: AmmoniumSulfateMinimum | undefined,
   range: { readonly min: AmmoniumSulfateRate; readonly max: AmmoniumSulfateRate } | undefined,
-  given: RateOf | undefined,
+  { K, Na, Fe }: WaterIons,
+  given: Quantity<"mass/volume", string> | undefined,
 ): readonly Finding[] => {
   const source = minimum?.source ?? "derived from the cation equation and molar masses";
   const pounds = (rate: AmmoniumSulfateRate): number => rate.in("lb/gal") * 100;
@@ -64,20 +116,18 @@ export const sulfateFindings = (
       source,
     });
   } else if (range !== undefined) {
+    const untested = Object.entries({ K, Na, Fe }).flatMap(([ion, tested]) => (tested ? [] : [ion]));
+    const tested = Object.entries({ K, Na, Fe }).flatMap(([ion, found]) => (found ? [ion] : []));
     findings.push({
       code: "water/sulfate-range",
       severity: "note",
-      params: { least: pounds(range.min), most },
-      text: `By the published equation at least ${digits(pounds(range.min))} to ${digits(most)} lb of ammonium sulfate per 100 gal, as the hardness is magnesium or calcium; sodium, potassium and iron come on top. That is a minimum by the equation, not the need.`,
+      params: { least: pounds(range.min), most, notCounted: untested },
+      text: `By the published equation at least ${digits(pounds(range.min))} to ${digits(most)} lb of ammonium sulfate per 100 gal, as the hardness is magnesium or calcium${tested.length > 0 ? `, with ${tested.join(", ")}` : ""}${untested.length > 0 ? `; ${untested.join(", ")}, not tested, come on top` : ""}. That is a minimum by the equation, not the need.`,
       source,
     });
   }
   if (given === undefined) return findings;
-  const { rate, basis } = expectRate(given, "ammoniumSulfate");
-  if (basis !== "spray volume" || rate.dimension !== "mass/volume") {
-    fail("unit/mismatch", "ammoniumSulfate", rate, "a mass of ammonium sulfate per volume of spray");
-  }
-  const has = (rate as unknown as Quantity<"mass/volume", string>).in("lb/gal") * 100;
+  const has = given.in("lb/gal") * 100;
   if (exceeds(most, has)) {
     findings.push({
       code: "water/sulfate-below-minimum",
@@ -140,23 +190,28 @@ export const pHFindings = (pH: number, products: readonly WaterProduct[]): reado
   return findings;
 };
 
-/** What is lost of a product before the tank is empty. */
-export const hydrolysisFinding = (
+/** What is lost of a product before the tank is empty; none where there is no time to lose it in. */
+export const hydrolysisFindings = (
   loss: AlkalineHydrolysis,
   name: string,
   time: Quantity<"time", "none">,
-): Finding => {
+): readonly Finding[] => {
   const [least, most] = loss.atEnd.map((share) => digits(share.in("%"))) as [number, number];
+  if (most === 0) return [];
   const printed = loss.rows.map(
-    ({ pH, shortest, longest }) =>
-      `pH ${pH}: ${shortest.value === longest.value ? "" : `${shortest.value} to `}${longest.value} ${longest.unit}`,
+    ({ pH, shortest, longest, source }) =>
+      `pH ${pH}: ${shortest.value === longest.value ? "" : `${shortest.value} to `}${longest.value} ${longest.unit}, ${source.publisher}`,
   );
+  // Below the lowest pH that is printed there is no figure that more acid would help.
+  const acidify = loss.rows.some(({ pH }) => pH < loss.pH || (pH === loss.pH && pH > 7));
   const source = loss.rows[0]?.source;
-  return {
-    code: "water/hydrolysis",
-    severity: "caution",
-    params: { active: loss.active, pH: loss.pH, hours: time.in("h"), least, most },
-    text: `${name}: water of pH ${loss.pH} destroys ${least === most ? `${most} %` : `${least} to ${most} %`} of ${loss.active} before the tank is empty (${digits(time.in("h"))} h), by published half-lives (${printed.join("; ")}). Mix less at a time, or bring the pH down as the label says.`,
-    ...(source && { source }),
-  };
+  return [
+    {
+      code: "water/hydrolysis",
+      severity: "caution",
+      params: { active: loss.active, pH: loss.pH, hours: time.in("h"), least, most },
+      text: `${name}: water of pH ${loss.pH} destroys ${least === most ? `${most} %` : `${least} to ${most} %`} of ${loss.active} before the tank is empty (${digits(time.in("h"))} h), by published half-lives (${printed.join("; ")}). Mix less at a time${acidify ? ", or bring the pH down as the label says" : ""}.`,
+      ...(source && { source }),
+    },
+  ];
 };

@@ -1,69 +1,52 @@
+import { expectRecord, type Finding } from "../quantity/index.js";
 import {
-  checks,
-  expectNumber,
-  expectQuantity,
-  expectRecord,
-  type Finding,
-  fail,
-  type Quantity,
-} from "../quantity/index.js";
-import { ammoniumSulfateFromHardness, ammoniumSulfateMinimum } from "./ammonium-sulfate.js";
+  type AmmoniumSulfateRate,
+  ammoniumSulfateFromHardness,
+  ammoniumSulfateMinimum,
+} from "./ammonium-sulfate.js";
 import { type HardnessSchemeId, hardnessClass, hardnessSchemes } from "./hardness.js";
 import { type AlkalineHydrolysis, alkalineHydrolysis } from "./hydrolysis.js";
-import { expectRate } from "./rate.js";
-import { hardnessFindings, hydrolysisFinding, pHFindings, sulfateFindings } from "./water-findings.js";
-import { expectWaterTest, type ReadWater } from "./water-test.js";
-import type { WaterProduct, WaterReport, WaterReportInput } from "./water-types.js";
+import {
+  hardnessFindings,
+  hydrolysisFindings,
+  notCheckedInHardWater,
+  pHFindings,
+  sulfateFindings,
+} from "./water-findings.js";
+import { expectWaterInput } from "./water-input.js";
+import type { ReadWater } from "./water-test.js";
+import type { WaterReport, WaterReportInput } from "./water-types.js";
 
-/** Every problem of the input, or none. */
-const expectWaterInput = (
-  input: WaterReportInput,
-): ReadWater & { readonly timeToEmpty: Quantity<"time", "none"> | undefined } => {
-  const door = checks();
-  const water = door.run(() => expectWaterTest(input.test, "test"));
-  const timeToEmpty =
-    input.timeToEmpty === undefined
-      ? undefined
-      : door.run(() =>
-          expectQuantity(
-            input.timeToEmpty,
-            { dimension: "time", of: "none", bound: "non-negative" },
-            "timeToEmpty",
-          ),
-        );
-  const products: unknown = input.products ?? [];
-  if (Array.isArray(products)) {
-    for (const [i, product] of products.entries()) door.run(() => expectProduct(product, `products[${i}]`));
-  } else door.run(() => fail("type", "products", products, "a list of products"));
-  if (input.ammoniumSulfate !== undefined)
-    door.run(() => expectRate(input.ammoniumSulfate, "ammoniumSulfate"));
-  door.done();
-  return { ...(water as ReadWater), timeToEmpty };
-};
-
-const expectProduct = (input: unknown, path: string): void => {
-  if (typeof input !== "object" || input === null) fail("type", path, input, "a product");
-  const { id, labelPH, contains } = input as WaterProduct;
-  if (typeof id !== "string" || id === "") fail("missing", `${path}.id`, id, "an id of the product");
-  if (contains !== undefined && !Array.isArray(contains))
-    fail("type", `${path}.contains`, contains, "a list");
-  for (const end of ["min", "max"] as const) {
-    const value = labelPH?.[end];
-    if (value !== undefined) expectNumber(value, `${path}.labelPH.${end}`, { min: 0, max: 14 });
-  }
+/**
+ * The range by hardness, where it says more than the cations tested do: of a hardness that was printed,
+ * with calcium and magnesium not both known. Potassium, sodium and iron, as far as tested, come on top.
+ */
+const rangeByHardness = ({
+  hardness,
+  ions: { Ca, Mg, K, Na, Fe },
+}: ReadWater): { readonly min: AmmoniumSulfateRate; readonly max: AmmoniumSulfateRate } | undefined => {
+  if (hardness === undefined || (Ca !== undefined && Mg !== undefined)) return undefined;
+  const { min, max } = ammoniumSulfateFromHardness(hardness);
+  const rest = { ...(K && { K }), ...(Na && { Na }), ...(Fe && { Fe }) };
+  if (Object.keys(rest).length === 0) return { min, max };
+  const { minimum } = ammoniumSulfateMinimum(rest);
+  return { min: min.plus(minimum), max: max.plus(minimum) };
 };
 
 /**
  * What a water test means for a mix: hardness and its class by each list, the minimum of ammonium sulfate
  * by the cation equation, the pH against the labels and published ranges, and what alkaline water destroys
- * before the tank is empty. Hardness is taken from the test, or from calcium and magnesium.
+ * before the tank is empty. Hardness is taken as printed, or from calcium and magnesium; where the two
+ * are both there and disagree by more than a tenth, a finding says so. Where calcium and magnesium are not
+ * both tested, the minimum of ammonium sulfate is a range by the printed hardness.
  *
  * Only published thresholds and half-lives are applied; everything else is listed in `notChecked`.
  *
  * @param input - `test`, what the laboratory printed; `products` of the mix, `timeToEmpty` and the
  *   `ammoniumSulfate` in the mix (per volume), as far as known
  * @throws RatewrightError with every problem, under paths such as `test.hardness`: `missing`, `range` (a
- *   negative hardness, a pH outside 0 to 14), `not-finite`, `unit/mismatch`, `substance/mismatch`
+ *   negative hardness, a pH outside 0 to 14), `not-finite`, `unit/mismatch`, `substance/mismatch`, `type`,
+ *   `duplicate` (two products with one id), `conflict` (a label whose least pH is above its most)
  *
  * Source: named in each finding; see `hardnessThresholds`, `carrierPHs`, `halfLives`.
  *
@@ -82,18 +65,19 @@ const expectProduct = (input: unknown, path: string): void => {
  */
 export const waterReport = (input: WaterReportInput): WaterReport => {
   expectRecord(input, "input");
-  const { pH, hardness, bicarbonate, ions, anyIon, timeToEmpty } = expectWaterInput(input);
-  const { products = [], ammoniumSulfate } = input;
+  const { water, products, timeToEmpty, sulfate } = expectWaterInput(input);
+  const { pH, hardness, bicarbonate, ions, anyIon } = water;
   const checked: string[] = [];
   const notChecked: string[] = [];
   const findings: Finding[] = [];
-  const minimum = anyIon ? ammoniumSulfateMinimum(ions) : undefined;
-  const range = !anyIon && hardness !== undefined ? ammoniumSulfateFromHardness(hardness) : undefined;
+  const range = rangeByHardness(water);
+  const minimum = anyIon && range === undefined ? ammoniumSulfateMinimum(ions) : undefined;
   if (hardness === undefined)
     notChecked.push("hardness: the test gives neither it nor both calcium and magnesium");
   else {
     checked.push("hardness against published thresholds");
-    findings.push(...hardnessFindings(hardness, products));
+    findings.push(...hardnessFindings(water, products));
+    notChecked.push(...notCheckedInHardWater(hardness, products));
   }
   if (bicarbonate === undefined) notChecked.push("bicarbonate: not tested");
   else {
@@ -104,7 +88,7 @@ export const waterReport = (input: WaterReportInput): WaterReport => {
     notChecked.push("ammonium sulfate: neither cations nor hardness are tested");
   } else {
     checked.push("ammonium sulfate against the minimum by the cation equation");
-    findings.push(...sulfateFindings(minimum, range, ammoniumSulfate));
+    findings.push(...sulfateFindings(minimum, range, ions, sulfate));
   }
   const hydrolysis: (AlkalineHydrolysis & { readonly product: string })[] = [];
   if (pH === undefined) notChecked.push("pH: not tested");
@@ -124,7 +108,7 @@ export const waterReport = (input: WaterReportInput): WaterReport => {
         continue;
       }
       hydrolysis.push({ ...loss, product: id });
-      findings.push(hydrolysisFinding(loss, name, timeToEmpty));
+      findings.push(...hydrolysisFindings(loss, name, timeToEmpty));
     }
     if (hydrolysis.length > 0) checked.push("breakdown in the tank by published half-lives");
   }

@@ -1,6 +1,6 @@
 import { checks, expectNumber, fail, type Quantity, quantity } from "../quantity/index.js";
 import type { WaterIons } from "./ammonium-sulfate.js";
-import { hardnessFromIons } from "./hardness.js";
+import { carbonateOf, hardnessFromIons } from "./hardness.js";
 import { inWater } from "./in-water.js";
 import type { WaterTest } from "./water-types.js";
 
@@ -11,6 +11,10 @@ export interface ReadWater {
   readonly hardness: Quantity<"mass/volume", "hardness as CaCO3"> | undefined;
   /** mg/L of HCO3. */
   readonly bicarbonate: number | undefined;
+  /** As printed, and what calcium and magnesium each make of it, in mg/L as CaCO3. */
+  readonly stated: number | undefined;
+  readonly fromCalcium: number | undefined;
+  readonly fromMagnesium: number | undefined;
   readonly ions: WaterIons;
   readonly anyIon: boolean;
 }
@@ -53,8 +57,9 @@ export const expectWaterTest = (input: unknown, path: string): ReadWater => {
     test.pH === undefined
       ? undefined
       : door.run(() => expectNumber(test.pH, `${path}.pH`, { min: 0, max: 14 }));
+  const inTest: Partial<Record<(typeof ionNames)[number], number | undefined>> = {};
   for (const ion of ionNames) {
-    if (test[ion] !== undefined) door.run(() => inWater(test[ion], ion, `${path}.${ion}`));
+    if (test[ion] !== undefined) inTest[ion] = door.run(() => inWater(test[ion], ion, `${path}.${ion}`));
   }
   const bicarbonate =
     test.HCO3 === undefined ? undefined : door.run(() => inWater(test.HCO3, "HCO3", `${path}.HCO3`));
@@ -64,6 +69,8 @@ export const expectWaterTest = (input: unknown, path: string): ReadWater => {
       : door.run(() => inWater(test.hardness, "hardness as CaCO3", `${path}.hardness`));
   door.done();
   const { Ca, Mg } = test;
+  const hardnessBy = (ion: "Ca" | "Mg"): number | undefined =>
+    inTest[ion] === undefined ? undefined : inTest[ion] * carbonateOf(ion);
   return {
     pH,
     hardness:
@@ -73,6 +80,9 @@ export const expectWaterTest = (input: unknown, path: string): ReadWater => {
           ? hardnessFromIons({ Ca, Mg })
           : undefined,
     bicarbonate,
+    stated,
+    fromCalcium: hardnessBy("Ca"),
+    fromMagnesium: hardnessBy("Mg"),
     ions: test,
     anyIon: ionNames.some((ion) => test[ion] !== undefined),
   };

@@ -40,8 +40,12 @@ export interface WaterReport {
   readonly version: 1;
   readonly hardness?: Quantity<"mass/volume", "hardness as CaCO3">;
   readonly classes?: Readonly<Record<HardnessSchemeId, string>>;
+  /** By the cations tested; left out where the hardness says more than they do. */
   readonly ammoniumSulfate?: AmmoniumSulfateMinimum;
-  /** Where only the hardness is known: all of it magnesium, all of it calcium. */
+  /**
+   * Where the hardness is known, and calcium and magnesium are not both: all of it magnesium, all of it
+   * calcium, with the potassium, sodium and iron that were tested on top.
+   */
   readonly ammoniumSulfateFromHardness?: {
     readonly min: AmmoniumSulfateRate;
     readonly max: AmmoniumSulfateRate;

@@ -61,6 +61,15 @@ describe("hardness", () => {
   });
 
   test("what is wrong is named", () => {
+    const paths = (run: () => unknown) => errorOf(run).problems.map(({ path }) => path);
+    expect(paths(() => hardnessFromIons({} as never))).toEqual(["Ca", "Mg"]);
+    expect(paths(() => hydrolysisLoss({} as never))).toEqual(["halfLife", "time"]);
+    expect(paths(() => alkalineHydrolysis({ pH: 15 } as never))).toEqual(["active", "pH", "time"]);
+    expect(
+      paths(() =>
+        ammoniumSulfateMinimum({ Ca: quantity(-1, "mg/L", "Ca"), Mg: quantity(1, "psi") as never }),
+      ),
+    ).toEqual(["Ca", "Mg"]);
     const Ca = quantity(100, "mg/L", "Ca");
     expect(errorOf(() => hardnessFromIons({ Ca } as never)).path).toBe("Mg");
     expect(errorOf(() => hardnessFromIons({ Ca, Mg: quantity(-1, "mg/L", "Mg") })).path).toBe("Mg");
@@ -211,6 +220,87 @@ describe("waterReport", () => {
     expect(empty.notChecked.length).toBeGreaterThanOrEqual(4);
   });
 
+  test("a hardness with iron alone is no water of iron alone", () => {
+    const Fe = quantity(1, "mg/L", "Fe");
+    const sulfate = quantity(0.017, "lb/gal", "product:sulfate/spray");
+    const report = waterReport({ test: { hardness: hard(500), Fe }, ammoniumSulfate: sulfate });
+    // 0.014 x 500 / 4.118 = 1.700 and 0.009 x 500 / 2.497 = 1.802, and 0.042 for the iron; 1.7 is given.
+    expect(report.ammoniumSulfate).toBeUndefined();
+    const { min, max } = report.ammoniumSulfateFromHardness ?? {};
+    expect((min?.in("lb/gal") ?? 0) * 100).toBeCloseTo(1.742, 3);
+    expect((max?.in("lb/gal") ?? 0) * 100).toBeCloseTo(1.844, 3);
+    expect(report.findings.map(({ code }) => code)).toEqual([
+      "water/hardness",
+      "water/sulfate-range",
+      "water/sulfate-below-minimum",
+    ]);
+    expect(report.findings[1]?.params.notCounted).toEqual(["K", "Na"]);
+    expect(report.findings[1]?.text).toContain("with Fe; K, Na, not tested, come on top");
+    // With calcium and magnesium both tested the equation itself is used.
+    const full = waterReport({
+      test: { hardness: hard(282), Ca: quantity(80, "mg/L", "Ca"), Mg: quantity(20, "mg/L", "Mg"), Fe },
+    });
+    expect(full.ammoniumSulfateFromHardness).toBeUndefined();
+    expect((full.ammoniumSulfate?.minimum.in("lb/gal") ?? 0) * 100).toBeCloseTo(0.72 + 0.28 + 0.042, 9);
+    // Without a printed hardness there are the cations alone.
+    const bare = waterReport({ test: { Ca: quantity(80, "mg/L", "Ca") } });
+    expect((bare.ammoniumSulfate?.minimum.in("lb/gal") ?? 0) * 100).toBeCloseTo(0.72, 9);
+    expect(bare.hardness).toBeUndefined();
+  });
+
+  test("a printed hardness that calcium and magnesium contradict is told", () => {
+    const told = (hardness: number, ca?: number, mg?: number) =>
+      waterReport({
+        test: {
+          hardness: hard(hardness),
+          ...(ca !== undefined && { Ca: quantity(ca, "mg/L", "Ca") }),
+          ...(mg !== undefined && { Mg: quantity(mg, "mg/L", "Mg") }),
+        },
+      }).findings.filter(({ code }) => code === "water/hardness-disagrees");
+    // 2.497 x 80 + 4.118 x 20 = 282.1 mg/L, which is 16.5 grains per gallon; with the grains typed as mg/L:
+    expect(told(16.5, 80, 20)).toHaveLength(1);
+    expect(told(16.5, 80, 20)[0]?.text).toContain("grains per gallon?");
+    expect(told(16.5, 80, 20)[0]?.params.fromIons).toBeCloseTo(282.1, 1);
+    expect(told(400, 80, 20)[0]?.text).not.toContain("grains");
+    expect(told(282, 80, 20)).toEqual([]);
+    expect(told(258, 80, 20)).toEqual([]);
+    expect(told(256, 80, 20)).toHaveLength(1);
+    expect(told(310, 80, 20)).toEqual([]);
+    expect(told(311, 80, 20)).toHaveLength(1);
+    // Calcium alone, 199.8 mg/L: there may be more, not less.
+    expect(told(400, 80)).toEqual([]);
+    expect(told(180, 80)).toHaveLength(1);
+    expect(told(70, undefined, 20)).toHaveLength(1);
+    expect(told(0, 80, 20)).toHaveLength(1);
+    expect(told(0, 0, 0)).toEqual([]);
+  });
+
+  test("hard water and amines: what is not stated is not checked", () => {
+    const report = (hardness: number) =>
+      waterReport({ test: { hardness: hard(hardness) }, products: [{ id: "a", name: "Herbicide A" }] });
+    // 35 grains per gallon are 599 mg/L.
+    expect(report(605).notChecked.join()).toContain("for Herbicide A");
+    expect(report(590).notChecked.join()).not.toContain("Herbicide A");
+  });
+
+  test("breakdown: no loss without time, no acid where no figure says that it helps", () => {
+    const found = (active: string, pH: number, hours: number) =>
+      waterReport({
+        test: { pH },
+        products: [{ id: "a", active }],
+        timeToEmpty: quantity(hours, "h"),
+      }).findings.find(({ code }) => code === "water/hydrolysis");
+    expect(found("captan", 8, 0)).toBeUndefined();
+    // Carbaryl is printed from pH 6 on.
+    expect(found("carbaryl", 5, 24)?.text).not.toContain("bring the pH down");
+    expect(found("captan", 8, 1)?.text).toContain("bring the pH down");
+    // 7 h: 0.5^(7/8) is left at pH 7, nothing to speak of at pH 8; both rows are named with their sources.
+    const between = found("captan", 7.5, 7);
+    expect(between?.params.least).toBeCloseTo(100 * (1 - 0.5 ** (7 / 8)), 1);
+    expect(between?.params.most).toBeCloseTo(100, 1);
+    expect(between?.text).toContain("pH 7: 8 h, Hawaii horticulture column; pH 8: 10 min, Ontario");
+  });
+
   test("every problem at once, each with its path", () => {
     const error = errorOf(() =>
       waterReport({
@@ -234,6 +324,31 @@ describe("waterReport", () => {
       ["not-finite", "products[0].labelPH.min"],
       ["unit/mismatch", "ammoniumSulfate"],
     ]);
+    const products = [
+      { id: "a", labelPH: { min: 7, max: 5 }, active: 7, contains: ["amine-phenoxy"] },
+      { id: "a", labelPH: 6 },
+      { id: "b", labelPH: { Min: 5 }, name: null },
+    ] as never;
+    const wrong = errorOf(() =>
+      waterReport({
+        test: { Ca: quantity(-1, "mg/L", "Ca"), Mg: quantity(1, "psi") as never },
+        products,
+        ammoniumSulfate: quantity(1, "% v/v", "product:a/spray"),
+      }),
+    );
+    expect(wrong.problems.map(({ code, path }) => [code, path])).toEqual([
+      ["range", "test.Ca"],
+      ["substance/mismatch", "test.Mg"],
+      ["type", "products[0].active"],
+      ["type", "products[0].contains"],
+      ["conflict", "products[0].labelPH.max"],
+      ["duplicate", "products[1].id"],
+      ["type", "products[1].labelPH"],
+      ["type", "products[2].name"],
+      ["type", "products[2].labelPH.Min"],
+      ["unit/mismatch", "ammoniumSulfate"],
+    ]);
+    expect(errorOf(() => waterReport({ test: {}, products: null as never })).path).toBe("products");
     expect(errorOf(() => waterReport({ test: undefined as never })).path).toBe("test");
     expect(errorOf(() => waterReport({ test: { ph: 7 } as never })).problems[0]).toMatchObject({
       path: "test.ph",
