@@ -1,6 +1,7 @@
 import { checks, expectNumber, expectQuantity, fail } from "../../quantity/index.js";
-import { type Fertilizer, type Nutrient, percentOf, productNitrogen } from "../index.js";
-import type { BlendMaterial, LeastCostBlendInput } from "./blend-input.js";
+import { isNutrient } from "../analysis.js";
+import { type Fertilizer, percentOf, productNitrogen } from "../index.js";
+import type { BlendMaterial, BlendNutrientLimit, LeastCostBlendInput } from "./blend-input.js";
 
 /** A limit on a blend as one row: the sum over materials of share of the batch times coefficient. */
 export interface LimitRow {
@@ -49,24 +50,29 @@ export const limitRows = (input: LeastCostBlendInput<string>): LimitRow[] => {
     return found;
   };
 
-  (limits?.nutrients ?? []).forEach((limit, k) => {
+  const nutrients: unknown = limits?.nutrients ?? [];
+  const listed = Array.isArray(nutrients)
+    ? (nutrients as readonly (BlendNutrientLimit | null | undefined)[])
+    : (door.run(() => fail("type", "limits.nutrients", nutrients, "a list of { least, most }")) ?? []);
+  listed.forEach((limit, k) => {
     const place = `limits.nutrients[${k}]`;
     const at = (side: "least" | "most"): string => `${place}.${side}`;
-    const one = limit.least ?? limit.most;
+    const one = limit?.least ?? limit?.most;
     const of = String((one as { of?: unknown } | undefined)?.of);
     const nutrient = /^(.+)\/product$/.exec(of)?.[1];
-    if (nutrient === undefined) {
+    if (!limit || nutrient === undefined || !isNutrient(nutrient)) {
       door.run(() =>
         fail(
           one === undefined ? "missing" : "substance/mismatch",
           place,
           one,
           'least or most of a nutrient, such as quantity(20, "% w/w", "N/product")',
+          nutrient === "N:slow" ? { suggestion: "leastSlowShare, a share of the nitrogen" } : {},
         ),
       );
       return;
     }
-    const coefficients = columns(({ product }) => percentOf(product.analysis, nutrient as Nutrient));
+    const coefficients = columns(({ product }) => percentOf(product.analysis, nutrient));
     for (const [side, bound] of pair(limit.least, limit.most, at, (q, path) =>
       inRange(percent(q, of, path), path),
     )) {

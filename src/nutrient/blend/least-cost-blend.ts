@@ -1,9 +1,18 @@
-import { checks, expectQuantity, fail, Quantity, RatewrightError } from "../../quantity/index.js";
+import {
+  checks,
+  expectQuantity,
+  expectRecord,
+  fail,
+  Quantity,
+  quantityOf,
+  RatewrightError,
+} from "../../quantity/index.js";
 import { type NutrientsSupplied, nutrientsSupplied } from "../index.js";
 import { checkMaterials } from "../materials.js";
 import { sumOfSupplies } from "../sum-of-supplies.js";
 import type { LeastCostBlendInput } from "./blend-input.js";
 import { type LimitRow, limitRows, nitrogenColumns } from "./blend-limits.js";
+import { enteringPrice } from "./entering-price.js";
 import { type LinearAnswer, type LinearProgram, loadSolver } from "./linear-program.js";
 import { missedLimits } from "./missed-limits.js";
 import { type ReadProblem, type Solve, shadowPrices } from "./shadow-prices.js";
@@ -13,7 +22,10 @@ export interface LeastCostPart<C extends string> {
   readonly product: string;
   readonly amount: Quantity<"mass", `product:${string}`>;
   readonly cost: Quantity<`money:${C}`, "none">;
-  /** Of a material that is left out: the price below which it would come in. */
+  /**
+   * Of a material that is left out: the price below which it would come in. Missing where the limits keep it
+   * out, or it would not be taken for nothing.
+   */
   readonly entersBelow?: Quantity<`money:${C}/mass`, "none">;
 }
 
@@ -23,8 +35,8 @@ export interface BlendLimitStanding<C extends string> {
   readonly id: string;
   readonly path: string;
   readonly bound: Quantity<string, string>;
-  /** What the batch has. */
-  readonly at: Quantity<string, string>;
+  /** What the batch has; missing for a slow share of a batch without nitrogen, which has none. */
+  readonly at?: Quantity<string, string>;
   readonly binds: boolean;
   /** What the whole batch would cost less for one step of relaxing; zero where the limit does not bind. */
   readonly shadowPrice: Quantity<`money:${C}`, "none">;
@@ -111,17 +123,21 @@ export const leastCostBlend = async <const C extends string>(
 };
 
 const readProblem = (input: LeastCostBlendInput<string>): ReadProblem => {
+  expectRecord(input, "input");
   const door = checks();
   const batch = door.run(() =>
     expectQuantity(input.batch, { dimension: "mass", of: "none", bound: "positive" }, "batch"),
   );
-  door.run(() => checkMaterials(input.materials?.map?.((material) => material?.product)));
-  if (typeof input.limits !== "object" || input.limits === null) {
-    door.run(() => fail("missing", "limits", input.limits, "limits, at least on one nutrient"));
-  }
-  door.done();
-  const { unit, value } = batch as Quantity<"mass", "none">;
-  const rows = door.run(() => limitRows(input)) ?? [];
+  const readable = door.run(() => {
+    checkMaterials(input.materials?.map?.((material) => material?.product));
+    return true;
+  });
+  const limited = typeof input.limits === "object" && input.limits !== null;
+  if (!limited) door.run(() => fail("missing", "limits", input.limits, "limits, at least on one nutrient"));
+  if (!readable) door.done();
+  // Prices and stocks are read beside a batch that is not, to tell their problems too.
+  const { unit, value } = batch ?? { unit: "kg", value: Number.POSITIVE_INFINITY };
+  const rows = (limited && door.run(() => limitRows(input))) || [];
   if (door.count() === 0 && rows.length === 0) {
     door.run(() => fail("missing", "limits", "no limit", "a limit, at least on one nutrient"));
   }
@@ -193,20 +209,21 @@ const readProblem = (input: LeastCostBlendInput<string>): ReadProblem => {
 const describe = (problem: ReadProblem, answer: LinearAnswer, solve: Solve): LeastCostBlend<string> => {
   const { input, batch, rows, program, prices, scale, currency } = problem;
   const { unit, value } = batch;
-  const shares = answer.x.map((share) => (Math.abs(share) < 1e-11 ? 0 : share));
+  // The solver keeps to its bounds to 1e-10.
+  const shares = answer.x.map((share) => (share < 1e-10 ? 0 : share));
   const money = (amount: number): Quantity<`money:${string}`, "none"> =>
     new Quantity(amount, currency, "none", currency as `money:${string}`);
   const perMass = (amount: number): Quantity<`money:${string}/mass`, "none"> =>
     new Quantity(amount, `${currency}/${unit}`, "none", `${currency}/mass` as `money:${string}/mass`);
   const parts = input.materials.map(({ product }, i): LeastCostPart<string> => {
     const share = shares[i] as number;
-    const gap = (answer.columnPrice[i] as number) * scale;
     const out = share === 0 && (program.upper[i] as number) > 0;
+    const entering = out ? enteringPrice(program, i, answer, solve) : undefined;
     return {
       product: product.id,
       amount: new Quantity(share * value, unit, `product:${product.id}` as const, "mass"),
       cost: money(share * value * (prices[i] as number)),
-      ...(out ? { entersBelow: perMass((prices[i] as number) - Math.max(0, gap)) } : {}),
+      ...(entering === undefined ? {} : { entersBelow: perMass(entering * scale) }),
     };
   });
   const filler = input.filler === undefined ? 0 : (shares[input.materials.length] as number);
@@ -214,16 +231,19 @@ const describe = (problem: ReadProblem, answer: LinearAnswer, solve: Solve): Lea
   const price = shadowPrices(problem, shares, answer, solve);
   const stocks = input.materials.flatMap(({ product, least, most }, i) =>
     (["least", "most"] as const).flatMap((side): BlendLimitStanding<string>[] => {
-      const stated = side === "least" ? least : most;
-      if (stated === undefined) return [];
-      const bound = (side === "least" ? program.lower : program.upper)[i] as number;
+      const given = side === "least" ? least : most;
+      if (given === undefined) return [];
+      const path = `materials[${i}].${side}`;
+      const stated = quantityOf(given.value, given.unit, "none", path);
+      // Stock beyond the batch does not bind.
+      const bound = stated.in(unit as never) / value;
       const binds = Math.abs((shares[i] as number) - bound) <= 1e-9;
       const found = price.ofColumn(i, side, binds);
       return [
         {
           id: `${product.id} ${side}`,
-          path: `materials[${i}].${side}`,
-          bound: stated as never,
+          path,
+          bound: stated,
           at: new Quantity((shares[i] as number) * value, unit, "none" as string, "mass" as string),
           binds,
           shadowPrice: money(found.price),
@@ -238,13 +258,13 @@ const describe = (problem: ReadProblem, answer: LinearAnswer, solve: Solve): Lea
     const { unit: shownUnit, of, bound } = row.shown;
     const dimension = row.kind === "salt index" ? "1" : "mass/mass";
     const met = row.coefficients.reduce((sum, each, i) => sum + each * (shares[i] as number), 0);
-    const binds = Math.abs(met - row.bound) <= 1e-8 * Math.max(1, Math.abs(row.bound));
+    const binds = at !== undefined && Math.abs(met - row.bound) <= 1e-8 * Math.max(1, Math.abs(row.bound));
     const found = price.ofRow(r, binds);
     return {
       id: row.id,
       path: row.path,
       bound: new Quantity(bound, shownUnit, of, dimension as string),
-      at: new Quantity(at, shownUnit, of, dimension as string),
+      ...(at === undefined ? {} : { at: new Quantity(at, shownUnit, of, dimension as string) }),
       binds,
       shadowPrice: money(found.price),
       per: row.per,
@@ -264,11 +284,15 @@ const describe = (problem: ReadProblem, answer: LinearAnswer, solve: Solve): Lea
   };
 };
 
-/** What a batch has of what a limit limits, in the unit in which the limit is shown. */
-const shownAt = (row: LimitRow, shares: readonly number[], nitrogen: readonly number[]): number => {
+/** What a batch has of what a limit limits, in the unit in which the limit is shown: no slow share without nitrogen. */
+const shownAt = (
+  row: LimitRow,
+  shares: readonly number[],
+  nitrogen: readonly number[],
+): number | undefined => {
   const met = row.coefficients.reduce((sum, each, i) => sum + each * (shares[i] as number), 0);
   if (row.kind !== "slow share") return met;
   const total = nitrogen.reduce((sum, each, i) => sum + each * (shares[i] as number), 0);
   // The row holds slow nitrogen less the wanted share of the total.
-  return total > 0 ? row.shown.bound + (met * 100) / total : 0;
+  return total > 0 ? row.shown.bound + (met * 100) / total : undefined;
 };

@@ -145,7 +145,7 @@ describe("the cheapest blend", { timeout: 60_000 }, () => {
     const costs = blend.parts.reduce((sum, { cost }) => sum + cost.in("money:USD"), 0);
     expect(blend.cost.in("money:USD")).toBeCloseTo(costs + blend.filler.in("US ton") * fillerPrice, 9);
     for (const { id, at, bound } of blend.limits) {
-      const over = at.value - bound.value;
+      const over = (at?.value ?? Number.NaN) - bound.value;
       expect(id.endsWith("least") ? over : -over, id).toBeGreaterThan(-1e-6);
     }
   });
@@ -265,6 +265,113 @@ describe("the cheapest blend", { timeout: 60_000 }, () => {
     expect((await sulfateAt(edge + 0.1)).parts[1]?.amount.value).toBe(0);
   });
 
+  test("a material that the limits keep out is promised no price, also where several limits meet", async () => {
+    // 18 % N and 46 % phosphate in all of the batch: only the diammonium phosphate itself does it.
+    const dapOnly = (urea: number, triple: number) =>
+      leastCostBlend({
+        batch: quantity(2000, "lb"),
+        materials: [
+          { product: fertilizer({ id: "dap", analysis: "18-46-0" }), price: perTon(620) },
+          { product: fertilizer({ id: "urea", analysis: "46-0-0" }), price: perTon(urea) },
+          { product: fertilizer({ id: "triple", analysis: "0-46-0" }), price: perTon(triple) },
+        ],
+        filler: perTon(40),
+        limits: {
+          nutrients: [
+            { least: quantity(18, "% w/w", "N/product") },
+            { least: quantity(46, "% w/w", "P2O5/product") },
+          ],
+        },
+      });
+    for (const prices of [
+      [460, 500],
+      [0, 0],
+    ] as const) {
+      const { parts } = await dapOnly(...prices);
+      expect(parts.map(({ amount }) => amount.in("lb"))).toEqual([2000, 0, 0]);
+      expect(parts.map(({ entersBelow }) => entersBelow)).toEqual([undefined, undefined, undefined]);
+    }
+  });
+
+  test("the price at which a material comes in is right on both sides, whatever the limits", async () => {
+    const at = (prices: readonly number[], limit: readonly number[]) => {
+      const [n = 0, p = 0, k = 0] = limit;
+      return leastCostBlend({
+        batch: quantity(1, "US ton"),
+        materials: materials.map((one, i) => ({ ...one, price: perTon(prices[i] as number) })),
+        filler: perTon(fillerPrice),
+        limits: {
+          nutrients: [
+            { least: quantity(n, "% w/w", "N/product") },
+            { least: quantity(p, "% w/w", "P2O5/product") },
+            { least: quantity(k, "% w/w", "K2O/product") },
+          ],
+        },
+      });
+    };
+    const usd = materials.map(({ price }) => price.in("money:USD/US ton"));
+    let [tried, kept] = [0, 0];
+    // Among these 18-46-0 met exactly, a corner where several limits meet.
+    for (const limit of [
+      [20, 4, 10],
+      [18, 46, 0],
+      [9, 23, 0],
+      [0, 0, 30],
+      [27, 0, 20],
+      [0, 0, 0],
+    ]) {
+      const { parts, cost } = await at(usd, limit);
+      for (const [i, { amount, entersBelow }] of parts.entries()) {
+        if (amount.value > 0) continue;
+        const edge = entersBelow?.in("money:USD/US ton");
+        const tryAt = async (price: number) => at(usd.with(i, price), limit);
+        if (edge === undefined) {
+          expect((await tryAt(0)).cost.value).toBeCloseTo(cost.value, 6);
+          kept++;
+          continue;
+        }
+        expect((await tryAt(edge - 0.5)).cost.value).toBeLessThan(cost.value);
+        expect((await tryAt(edge + 0.5)).cost.value).toBeCloseTo(cost.value, 6);
+        tried++;
+      }
+    }
+    expect([tried > 10, kept > 2]).toEqual([true, true]);
+  });
+
+  test("stock beyond the batch does not bind, and stock that is used up does", async () => {
+    const dap = { product: fertilizer({ id: "dap", analysis: "18-46-0" }), price: perTon(620) };
+    const limits = { nutrients: [{ least: quantity(10, "% w/w", "N/product") }] };
+    const of = async (most: number) => {
+      const { limits: standings } = await leastCostBlend(
+        JSON.parse(
+          JSON.stringify({
+            batch: quantity(100, "lb"),
+            materials: [{ ...dap, most: quantity(most, "lb") }],
+            limits,
+          }),
+        ),
+      );
+      return standings.find(({ id }) => id === "dap most");
+    };
+    expect(await of(150)).toMatchObject({ binds: false });
+    expect((await of(150))?.bound.in("lb" as never)).toBe(150);
+    expect(await of(100)).toMatchObject({ binds: true });
+  });
+
+  test("a batch without nitrogen has no slow share", async () => {
+    const { limits } = await leastCostBlend({
+      batch: quantity(100, "lb"),
+      materials: [{ product: fertilizer({ id: "muriate", analysis: "0-0-60" }), price: perTon(480) }],
+      filler: perTon(40),
+      limits: {
+        nutrients: [{ least: quantity(20, "% w/w", "K2O/product") }],
+        leastSlowShare: quantity(30, "% w/w", "N:slow/N"),
+      },
+    });
+    const slow = limits.find(({ id }) => id === "slow share least");
+    expect([slow?.at, slow?.binds, slow?.shadowPrice.value]).toEqual([undefined, false, 0]);
+  });
+
   test("says which limit is missed, and by how much", async () => {
     const error = await leastCostBlend({
       batch: quantity(2000, "lb"),
@@ -358,6 +465,38 @@ describe("the cheapest blend", { timeout: 60_000 }, () => {
       ],
     ];
     for (const [input, code, path] of faults) expect(await faultOf(input)).toEqual([code, path]);
+    const share = quantity(3, "% w/w", "N:slow/product");
+    for (const [input, code, path] of [
+      [undefined, "missing", "input"],
+      [{ batch, materials: [urea], limits: { nutrients: [null] } }, "missing", "limits.nutrients[0]"],
+      [{ batch, materials: [urea], limits: { nutrients: { least: share } } }, "type", "limits.nutrients"],
+      // What is no nutrient of an analysis is refused, not taken for one that no material has.
+      [
+        { batch, materials: [urea], limits: { nutrients: [{ least: share }] } },
+        "substance/mismatch",
+        "limits.nutrients[0]",
+      ],
+      [
+        { batch, materials: [urea], limits: { nutrients: [{ most: quantity(3, "% w/w", "ae/product") }] } },
+        "substance/mismatch",
+        "limits.nutrients[0]",
+      ],
+    ] as const) {
+      expect(await faultOf(input)).toEqual([code, path]);
+    }
+    const all = await leastCostBlend({
+      batch: quantity(-1, "lb"),
+      materials: [{ ...urea, price: 4, most: quantity(1, "L") }],
+      filler: 5,
+      limits: null,
+    } as never).catch((e: unknown) => e as RatewrightError);
+    expect((all as RatewrightError).problems.map((problem) => `${problem.code} ${problem.path}`)).toEqual([
+      "range batch",
+      "missing limits",
+      "unit/mismatch materials[0].price",
+      "unit/mismatch materials[0].most",
+      "unit/mismatch filler",
+    ]);
   });
 
   test("is the same in other units and scales with the batch", async () => {
