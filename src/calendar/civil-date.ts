@@ -60,7 +60,7 @@ export const readDate = (input: unknown, path: string): DateFields | Problem => 
       suggestion: "the day as text, YYYY-MM-DD",
     });
   }
-  const object = typeof input === "object" && input !== null;
+  const object = typeof input === "object" && input !== null && !Array.isArray(input);
   const text = object ? String(input) : input;
   if (typeof text !== "string") return problem(wanted);
   const [, y, m, d] = pattern.exec(text) ?? [];

@@ -1,7 +1,7 @@
 import { fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
 import type { CivilDate } from "./civil-date.js";
 import { textProblems } from "./daily-series.js";
-import { isSensor, type TemperatureSensor } from "./daily-temperatures.js";
+import { extremeProblems, isSensor, type TemperatureSensor } from "./daily-temperatures.js";
 import { dayOfYear, isLeapYear, yearOf } from "./date-parts.js";
 
 /**
@@ -27,8 +27,8 @@ export interface DailyNormals {
 /**
  * Makes a record of daily normals, and reports everything that is wrong with it at once.
  *
- * @throws RatewrightError `type`, `range` for another number than 366 or a negative spread, `not-finite`,
- * `conflict` for a minimum above its maximum, `unit/unknown`, `missing`
+ * @throws RatewrightError `type`, `range` for another number than 366, a negative spread or a temperature that
+ * neither air nor soil can have, `not-finite`, `conflict` for a minimum above its maximum, `unit/unknown`, `missing`
  *
  * @example
  * ```ts
@@ -62,7 +62,8 @@ export const dailyNormals = (input: Omit<DailyNormals, "type" | "version">): Dai
       const expected = "366 figures, with one for 29 February";
       problems.push({ code: "range", path, got: `${list.length} figures`, expected });
     }
-    list.forEach((value: unknown, i) => {
+    // A hole in the list is a day without a figure, which forEach would leave out.
+    Array.from(list as readonly unknown[]).forEach((value, i) => {
       if (typeof value !== "number" || !Number.isFinite(value)) {
         problems.push({ code: "not-finite", path: `${path}[${i}]`, got: shown(value), expected: "a number" });
       } else if (path === "spread" && value < 0) {
@@ -72,6 +73,7 @@ export const dailyNormals = (input: Omit<DailyNormals, "type" | "version">): Dai
         problems.push({ code: "conflict", path: `min[${i}]`, got: shown(min[i]), expected });
       }
     });
+    if (path !== "spread") problems.push(...extremeProblems(path, list, unit));
   }
   if (problems.length > 0) throw new RatewrightError(problems);
   return {
@@ -96,7 +98,7 @@ export interface NormalDay {
 /**
  * The normal temperatures of a date, in the unit of the normals.
  *
- * @throws RatewrightError `date`, `type`
+ * @throws RatewrightError `date`, `type`; `missing` where a record from JSON has no figure for the day
  *
  * @example
  * ```ts
@@ -113,9 +115,13 @@ export const normalDay = (normals: DailyNormals, date: CivilDate): NormalDay => 
   const day = dayOfYear(date);
   // In a common year every day from 1 March on stands one place further on.
   const at = day > 59 && !isLeapYear(yearOf(date)) ? day : day - 1;
+  const figure = (list: unknown, path: string): number => {
+    const value: unknown = Array.isArray(list) ? list[at] : undefined;
+    return typeof value === "number" ? value : fail("missing", `normals.${path}[${at}]`, value, "a number");
+  };
   return {
-    min: normals.min[at] as number,
-    max: normals.max[at] as number,
-    spread: normals.spread?.[at] ?? null,
+    min: figure(normals.min, "min"),
+    max: figure(normals.max, "max"),
+    spread: normals.spread === undefined ? null : figure(normals.spread, "spread"),
   };
 };

@@ -44,8 +44,22 @@ export const isSensor = (text: unknown): text is TemperatureSensor => {
   );
 };
 
-/** Absolute zero on each scale: a figure below it is a slip of the hand or a code for "no figure". */
-const lowest = { "°C": -273.15, "°F": -459.67 } as const;
+/**
+ * Absolute zero and boiling water on each scale: neither air nor soil gets there. A figure beyond is a slip
+ * of the hand, the other scale, or a code for "no figure".
+ */
+const ends = { "°C": [-273.15, 100], "°F": [-459.67, 212] } as const;
+
+/** Tells every temperature of a list that neither air nor soil can have. */
+export const extremeProblems = (path: string, list: unknown, unit: unknown): Problem[] => {
+  if (!Array.isArray(list) || (unit !== "°C" && unit !== "°F")) return [];
+  const [lowest, highest] = ends[unit];
+  return list.flatMap((t: unknown, i): Problem[] =>
+    typeof t === "number" && Number.isFinite(t) && (t < lowest || t > highest)
+      ? [{ code: "range", path: `${path}[${i}]`, got: shown(t), expected: `${lowest} to ${highest} ${unit}` }]
+      : [],
+  );
+};
 
 const pairProblems = (min: unknown, max: unknown, unit: unknown): Problem[] => {
   if (!Array.isArray(min) || !Array.isArray(max)) return [];
@@ -58,17 +72,7 @@ const pairProblems = (min: unknown, max: unknown, unit: unknown): Problem[] => {
       expected: `as many days as min has, which is ${min.length}`,
     });
   }
-  const floor = unit === "°C" || unit === "°F" ? lowest[unit] : Number.NEGATIVE_INFINITY;
-  for (const [path, list] of [
-    ["min", min],
-    ["max", max],
-  ] as const) {
-    for (const [i, t] of list.entries()) {
-      if (typeof t === "number" && t < floor && Number.isFinite(t)) {
-        problems.push({ code: "range", path: `${path}[${i}]`, got: shown(t), expected: `${floor} or more` });
-      }
-    }
-  }
+  problems.push(...extremeProblems("min", min, unit), ...extremeProblems("max", max, unit));
   for (let i = 0; i < Math.min(min.length, max.length); i++) {
     const [low, high]: [unknown, unknown] = [min[i], max[i]];
     if (typeof low === "number" && typeof high === "number" && low > high) {
@@ -86,7 +90,8 @@ const pairProblems = (min: unknown, max: unknown, unit: unknown): Problem[] => {
 /**
  * Makes a record of daily temperatures, and reports everything that is wrong with it at once: a
  * minimum above its maximum, lists of different length, a value that is no number, a temperature below
- * absolute zero (as of a station that writes -999 for "no figure"). Nothing is filled in.
+ * absolute zero or above that of boiling water (as of a station that writes -999 or 999.9 for "no figure").
+ * Nothing is filled in.
  *
  * @throws RatewrightError `date`, `type`, `missing`, `not-finite`, `range`, `conflict`
  *

@@ -7,7 +7,7 @@ import {
   dayNumberOf,
   wholeNumber,
 } from "./civil-date.js";
-import { daysOfMonth } from "./day-number.js";
+import { daysOfMonth, firstDay, lastDay } from "./day-number.js";
 
 /**
  * The date that lies a number of days later, or earlier for a negative number.
@@ -22,8 +22,12 @@ import { daysOfMonth } from "./day-number.js";
  * addDays("2026-01-01", -1); // => "2025-12-31"
  * ```
  */
-export const addDays = (date: CivilDate, days: number): CivilDate =>
-  dateOfNumber(dayNumberOf(date, "date") + wholeNumber(days, "days"), "days");
+export const addDays = (date: CivilDate, days: number): CivilDate => {
+  const number = dayNumberOf(date, "date") + wholeNumber(days, "days");
+  return number >= firstDay && number <= lastDay
+    ? dateOfNumber(number, "days")
+    : fail("range", "days", days, "a number of days that stays within the years 0001 to 9999");
+};
 
 /**
  * The number of days from one date to another: `b - a`, negative where `b` is the earlier one. Both

@@ -1,6 +1,6 @@
 import { expectNumber, fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
 import { type CivilDate, dateOfNumber, readDate } from "./civil-date.js";
-import { dayNumber } from "./day-number.js";
+import { dayNumber, firstDay, lastDay } from "./day-number.js";
 
 /**
  * A moment: a date, a time of day and the offset from UTC, as ISO 8601 writes it:
@@ -130,7 +130,8 @@ export const isInstant = (input: unknown): input is Instant =>
 export const addHours = (from: Instant, hours: number): Instant => {
   const parts = instantParts(from, "from");
   const later = Math.round(expectNumber(hours, "hours") * 60 * minute);
-  if (!Number.isSafeInteger(parts.epoch + later)) {
+  const local = Math.floor((parts.epoch + later + parts.offset * minute) / day);
+  if (!(local >= firstDay && local <= lastDay)) {
     fail("range", "hours", hours, "a number of hours that stays within the years 0001 to 9999");
   }
   return instantText({ ...parts, epoch: parts.epoch + later }, "hours");

@@ -1,5 +1,6 @@
 import { expectRecord, fail } from "../quantity/index.js";
 import { checkedThresholds } from "./degree-day-model.js";
+import { highestCelsius, lowestCelsius } from "./expect-temperature.js";
 import {
   cappedAverageHeat,
   clampedHeat,
@@ -16,25 +17,27 @@ import {
   type UpperCutoff,
 } from "./heat-of-day.js";
 
+const expected = `${lowestCelsius} to ${highestCelsius} °C, as air and soil have`;
+
 const reject = (max: number, min: number, i: number): never => {
   if (!Number.isFinite(max)) fail("not-finite", `maxC[${i}]`, max, "a finite number");
   if (!Number.isFinite(min)) fail("not-finite", `minC[${i}]`, min, "a finite number");
   if (min > max) fail("conflict", `minC[${i}]`, min, `not more than maxC[${i}], which is ${max}`);
-  return fail("range", `maxC[${i}]`, max, "temperatures whose sum is a finite number");
+  const [path, t] = min < lowestCelsius ? [`minC[${i}]`, min] : [`maxC[${i}]`, max];
+  return fail("range", path, t, expected);
 };
 
 type Days = { readonly max: Float64Array; readonly min: Float64Array; readonly next: number };
 
-// One loop for each method, so that none asks on every day which method it is. In each of them one
-// comparison of the range finds NaN, infinity and a minimum above its maximum.
+// One loop for each method, so that none asks on every day which method it is. In each of them one chain
+// of comparisons finds NaN, infinity, a minimum above its maximum and a code for "no figure" such as -9999.
 
 const average = ({ max, min }: Days, { base }: HeatRule, out: Float64Array): number => {
   let total = 0;
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    const range = high - low;
-    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
     const heat = meanAbove(high, low, base);
     if (heat > 0) total += heat;
     out[i] = total;
@@ -47,8 +50,7 @@ const cappedAverage = ({ max, min }: Days, { base, upper }: HeatRule, out: Float
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    const range = high - low;
-    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
     total += cappedAverageHeat(high, low, base, upper);
     out[i] = total;
   }
@@ -60,8 +62,7 @@ const clamped = ({ max, min }: Days, { base, upper }: HeatRule, out: Float64Arra
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    const range = high - low;
-    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
     total += clampedHeat(high, low, base, upper);
     out[i] = total;
   }
@@ -73,8 +74,7 @@ const metOffice = ({ max, min }: Days, { base }: HeatRule, out: Float64Array): n
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    const range = high - low;
-    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
     total += metOfficeHeat(high, low, base);
     out[i] = total;
   }
@@ -86,8 +86,7 @@ const sine = ({ max, min }: Days, rule: HeatRule, out: Float64Array): number => 
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    const range = high - low;
-    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
     total += sineHeat(high, low, rule);
     out[i] = total;
   }
@@ -100,8 +99,7 @@ const triangle = ({ max, min }: Days, rule: HeatRule, out: Float64Array): number
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    const range = high - low;
-    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
     if (low >= base) total += meanAbove(high, low, base);
     else if (high > base) total += triangleTip(high, low, base);
     if (high > upper) total -= triangleLoss(high, low, rule);
@@ -117,8 +115,7 @@ const halves = ({ max, min, next }: Days, rule: HeatRule, out: Float64Array): nu
   for (let i = 0; i <= last; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    const range = high - low;
-    if (!(range >= 0 && range < Number.POSITIVE_INFINITY)) reject(high, low, i);
+    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
     // A day after this one is looked at in its own turn, before anything is returned.
     const after = i < last ? (min[i + 1] as number) : next;
     total += (heat(high, low, rule) + secondHalf(heat, high, after, rule)) / 2;
@@ -137,15 +134,6 @@ const loops: Readonly<Record<DegreeDayMethod, (days: Days, rule: HeatRule, out: 
   "single triangle": triangle,
   "double sine": halves,
   "double triangle": halves,
-};
-
-const run = (days: Days, rule: HeatRule, out: Float64Array): Float64Array => {
-  const total = loops[rule.method](days, rule, out);
-  if (!Number.isFinite(total)) {
-    const i = out.findIndex((sum) => !Number.isFinite(sum));
-    fail("range", `maxC[${i}]`, total, "temperatures whose sum is a finite number");
-  }
-  return out;
 };
 
 const checkArrays = (arrays: Readonly<Record<string, unknown>>, length: unknown): void => {
@@ -168,8 +156,9 @@ const checkArrays = (arrays: Readonly<Record<string, unknown>>, length: unknown)
  * @param outCDays - where the running totals go, °C d; made where it is left out. It may be one of the
  * inputs, which is then overwritten
  * @returns `outCDays`
- * @throws RatewrightError `not-finite` and `conflict` (minimum above maximum) with the index, such as
- * `minC[41]`; `conflict` for lists of different length; `type`
+ * @throws RatewrightError `not-finite`, `conflict` (minimum above maximum) and `range` (below absolute zero or
+ * above 100 °C: a code for "no figure", or °F) with the index, such as `minC[41]`; `conflict` for lists of
+ * different length; `type`
  *
  * @example
  * ```ts
@@ -204,8 +193,9 @@ export const accumulateDegreeDaysC = (
  * @param input.outCDays - where the running totals go, °C d; made where it is left out. It may be one of
  * the inputs, which is then overwritten
  * @returns `outCDays`
- * @throws RatewrightError `not-finite` and `conflict` with the index, such as `minC[41]`; `conflict` for
- * lists of different length; `missing`, `range`, `type`; what {@link degreeDayModel} throws for thresholds
+ * @throws RatewrightError `not-finite`, `conflict` and `range` (below absolute zero or above 100 °C) with the
+ * index, such as `minC[41]`; `conflict` for lists of different length; `missing`, `range`, `type`; what
+ * {@link degreeDayModel} throws for thresholds
  *
  * @example
  * ```ts
@@ -231,11 +221,15 @@ export const runningDegreeDaysC = (input: {
   const { method, maxC, minC, baseC, upperC, cutoff, nextMinC, outCDays } = input;
   checkArrays({ maxC, minC, ...(outCDays === undefined ? {} : { outCDays }) }, maxC?.length);
   if (!Number.isFinite(baseC)) fail("not-finite", "baseC", baseC, "a finite number");
+  if (baseC < lowestCelsius || baseC > highestCelsius) fail("range", "baseC", baseC, expected);
   const rule = checkedThresholds({ method, base: baseC, upper: upperC, cutoff }, ["baseC", "upperC"]);
   const next = needsNextDay(method) ? nextMinC : 0;
   if (next === undefined) {
     return fail("missing", "nextMinC", next, "the lowest temperature of the day after the last");
   }
   if (!Number.isFinite(next)) fail("not-finite", "nextMinC", next, "a finite number");
-  return run({ max: maxC, min: minC, next }, rule, outCDays ?? new Float64Array(maxC.length));
+  if (next < lowestCelsius || next > highestCelsius) fail("range", "nextMinC", next, expected);
+  const out = outCDays ?? new Float64Array(maxC.length);
+  loops[method]({ max: maxC, min: minC, next }, rule, out);
+  return out;
 };

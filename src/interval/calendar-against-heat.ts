@@ -3,7 +3,7 @@ import { exceeds } from "../numeric/index.js";
 import { expectNumber, expectQuantity, expectRecord, fail, type Quantity } from "../quantity/index.js";
 import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "./degree-day-model.js";
 import { heatOf } from "./degree-days.js";
-import { type HeatSources, heatChain, horizon, reachAlong } from "./heat-chain.js";
+import { type HeatSources, heatChain, horizon, reachAlong, refuseGaps } from "./heat-chain.js";
 
 /** An interval of days beside an interval by heat, from one application. */
 export interface CalendarAgainstHeat<Id extends string = string> {
@@ -28,7 +28,8 @@ export interface CalendarAgainstHeat<Id extends string = string> {
  * @param input.starts - dates of applications to compare at
  * @param input.intervalDays - the interval on the calendar, a whole number
  * @param input.interval - the interval by heat, degree-days of the model
- * @throws RatewrightError `missing`, `substance/mismatch`, `conflict`, `range`, `date`, `type`
+ * @throws RatewrightError `missing` with the dates that lack a figure, or where there is no source;
+ * `substance/mismatch`, `conflict`, `range`, `date`, `type`
  *
  * @example
  * ```ts
@@ -67,7 +68,8 @@ export const calendarAgainstHeat = <Id extends string>(
     const from = civilDate(start, `starts[${i}]`);
     const byCalendar = addDays(from, days);
     const reach = reachAlong(chain, from, "heat", (total) => !exceeds(interval, total));
-    const byHeat = reach.used.some(({ basis }) => basis === "missing") ? null : reach.date;
+    refuseGaps(reach.used);
+    const byHeat = reach.date;
     let total: number | null = 0;
     for (
       let date = addDays(from, 1);
@@ -75,7 +77,8 @@ export const calendarAgainstHeat = <Id extends string>(
       date = addDays(date, 1)
     ) {
       const day = chain.at(date);
-      total = day === undefined || day.basis === "missing" ? null : total + day.heat;
+      if (day !== undefined) refuseGaps([day]);
+      total = day === undefined ? null : total + day.heat;
     }
     return {
       from,

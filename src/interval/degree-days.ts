@@ -1,18 +1,11 @@
-import {
-  expectNumber,
-  expectQuantity,
-  expectRecord,
-  fail,
-  type Quantity,
-  quantity,
-  quantityOf,
-} from "../quantity/index.js";
+import { expectNumber, expectRecord, fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
 import {
   type BaseTemperature,
   checkedModel,
   type DegreeDayModel,
   type DegreeDaysOf,
 } from "./degree-day-model.js";
+import { expectTemperature } from "./expect-temperature.js";
 import { type HeatRule, heatOfDay, needsNextDay } from "./heat-of-day.js";
 
 const on = (threshold: BaseTemperature, scale: "°C" | "°F"): number =>
@@ -66,7 +59,8 @@ export const heatOf = <Id extends string>(
  *
  * @param input.nextMin - the lowest temperature of the next day, which the double methods need
  * @throws RatewrightError `unit/mismatch`, `conflict` where the minimum lies above the maximum; `missing`
- * where the method needs `nextMin`; `type`, `not-finite`; what {@link degreeDayModel} throws for the model
+ * where the method needs `nextMin`; `range` for a temperature that neither air nor soil can have, such as a
+ * code of -999; `type`, `not-finite`; what {@link degreeDayModel} throws for the model
  * Source: G. S. McMaster and W. W. Wilhelm, "Growing degree-days: one equation, two interpretations",
  * Agricultural and Forest Meteorology 87 (1997), 291-300 (simple average is Method 1, substitution
  * Method 2); Iowa State University, Agronomy 541, lesson 2b (clamped); Met Éireann, degree-day
@@ -94,9 +88,8 @@ export const degreeDays = <Id extends string>(input: {
   readonly model: DegreeDayModel<Id>;
 }): Quantity<"degree-days", DegreeDaysOf<Id>> => {
   expectRecord(input, "input");
-  const temperature = { dimension: "temperature", of: "none" } as const;
-  const max = expectQuantity(input.max, temperature, "max");
-  const min = expectQuantity(input.min, temperature, "min");
+  const max = expectTemperature(input.max, "max");
+  const min = expectTemperature(input.min, "min");
   const model = checkedModel(input.model, "model");
   const scale = max.unit === "°F" ? "°F" : "°C";
   const [high, low] = [max.in(scale), min.in(scale)];
@@ -111,7 +104,7 @@ export const degreeDays = <Id extends string>(input: {
         `the lowest temperature of the next day, for ${model.method}`,
       );
     }
-    next = expectQuantity(input.nextMin, temperature, "nextMin").in(scale);
+    next = expectTemperature(input.nextMin, "nextMin").in(scale);
   }
   return heatOf(heatOfDay(ruleOn(model, scale), high, low, next), scale, model.id);
 };

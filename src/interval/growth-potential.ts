@@ -1,4 +1,5 @@
 import { expectQuantity, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
+import { expectTemperature } from "./expect-temperature.js";
 
 /** The constants of the model: optimum and width, in °C as one author prints them and in °F as older tables do. */
 const constants = {
@@ -25,7 +26,7 @@ export type GrassSeason = keyof typeof constants;
  *
  * @param input.mean - mean air temperature of the day or month
  * @param input.optimum - another optimum: 18 °C is given for annual bluegrass
- * @throws RatewrightError `type`, `unit/mismatch`, `range` below absolute zero
+ * @throws RatewrightError `type`, `unit/mismatch`, `range` below absolute zero or above 100 °C
  * Source: W. Gelernter and L. Stowell 2005, in "On day length, growth potential, and fertilizer
  * estimates", 2014 (°C constants); "Modified warm season growth potential model" (held at 100 %).
  *
@@ -54,12 +55,9 @@ export const growthPotential = (input: {
   if (aboveOptimum !== "held" && aboveOptimum !== "falling") {
     return fail("type", "aboveOptimum", aboveOptimum, '"held" or "falling"');
   }
-  const degrees = { dimension: "temperature", of: "none" } as const;
-  const mean = expectQuantity(input.mean, degrees, "mean");
-  if (mean.in("K") < 0) fail("range", "mean", mean, "a temperature above absolute zero");
+  const mean = expectTemperature(input.mean, "mean");
   const { optimum: usual, width } = constants[season][scale];
-  const optimum =
-    input.optimum === undefined ? usual : expectQuantity(input.optimum, degrees, "optimum").in(scale);
+  const optimum = input.optimum === undefined ? usual : expectTemperature(input.optimum, "optimum").in(scale);
   const away = mean.in(scale) - optimum;
   if (away > 0 && season === "warm-season" && aboveOptimum === "held") return quantity(100, "%");
   return quantity(100 * Math.exp(-0.5 * (away / width) ** 2), "%");

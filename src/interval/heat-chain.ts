@@ -10,7 +10,7 @@ import {
   seriesDay,
   seriesEnd,
 } from "../calendar/index.js";
-import { checks, fail, quantity } from "../quantity/index.js";
+import { checks, fail, quantity, RatewrightError } from "../quantity/index.js";
 import { checkedSeries } from "./days-of-heat.js";
 import type { DegreeDayModel } from "./degree-day-model.js";
 import { ruleOn } from "./degree-days.js";
@@ -38,6 +38,8 @@ export interface HeatSources {
 export interface ChainDay {
   readonly date: CivilDate;
   readonly basis: HeatBasis | "missing";
+  /** The date whose figures lack: of a double method it may be the next one. */
+  readonly lacking: CivilDate;
   readonly heat: number;
   readonly warm: number;
   readonly cool: number;
@@ -119,14 +121,16 @@ export const heatChain = (sources: HeatSources, model: DegreeDayModel): HeatChai
   const at = (date: CivilDate): ChainDay | undefined => {
     const found = find(date);
     if (found === undefined) return undefined;
-    const next = needsNextDay(model.method) ? find(addDays(date, 1)) : found;
+    const after = addDays(date, 1);
+    const next = needsNextDay(model.method) ? find(after) : found;
     if (next === undefined) return undefined;
     const heat = (sign: number): number => {
       const [here, there] = [found.spread * sign, next.spread * sign];
       return heatOfDay(rule, found.day.max + here, found.day.min + here, next.day.min + there);
     };
     const basis = next.basis === "missing" ? "missing" : found.basis;
-    return { date, basis, heat: heat(0), warm: heat(1), cool: heat(-1), filled: found.filled };
+    const lacking = found.basis === "missing" ? date : after;
+    return { date, basis, lacking, heat: heat(0), warm: heat(1), cool: heat(-1), filled: found.filled };
   };
   return {
     scale,
@@ -165,4 +169,18 @@ export const reachAlong = (
     if (enough(total)) return { date, total, used };
   }
   return { date: null, total, used };
+};
+
+/** Throws `missing` with every date within the observed days that lacks a figure. */
+export const refuseGaps = (used: readonly ChainDay[]): void => {
+  const dates = new Set(used.filter(({ basis }) => basis === "missing").map(({ lacking }) => lacking));
+  if (dates.size === 0) return;
+  throw new RatewrightError(
+    [...dates].map((date) => ({
+      code: "missing" as const,
+      path: `observed.${date}`,
+      got: "a day without a lowest or a highest temperature",
+      expected: 'both, or gaps: "next source"',
+    })),
+  );
 };

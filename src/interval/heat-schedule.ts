@@ -1,13 +1,6 @@
 import { type CivilDate, civilDate, compareDates } from "../calendar/index.js";
 import { exceeds } from "../numeric/index.js";
-import {
-  expectNumber,
-  expectQuantity,
-  expectRecord,
-  fail,
-  type Quantity,
-  RatewrightError,
-} from "../quantity/index.js";
+import { expectNumber, expectQuantity, expectRecord, fail, type Quantity } from "../quantity/index.js";
 import { checkedFrom } from "./days-of-heat.js";
 import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "./degree-day-model.js";
 import { heatOf } from "./degree-days.js";
@@ -18,6 +11,7 @@ import {
   heatChain,
   horizon,
   reachAlong,
+  refuseGaps,
 } from "./heat-chain.js";
 
 /** One interval of a schedule by heat. */
@@ -114,7 +108,7 @@ export const heatSchedule = <Id extends string>(
   let from: CivilDate | null = first;
   while (visits.length < count && from !== null) {
     const { date, total, used } = reachAlong(chain, from, "heat", enough);
-    refuse(used);
+    refuseGaps(used);
     const onlyKnown = used.every(({ basis }) => basis !== "normal");
     const others = [warm[visits.length] ?? null, cool[visits.length] ?? null, date];
     const known = others.filter((one): one is CivilDate => one !== null).sort(compareDates);
@@ -138,19 +132,6 @@ export const heatSchedule = <Id extends string>(
       : []),
   ];
   return { model, interval: heat(threshold), visits, notChecked };
-};
-
-const refuse = (used: readonly ChainDay[]): void => {
-  const missing = used.filter(({ basis }) => basis === "missing");
-  if (missing.length === 0) return;
-  throw new RatewrightError(
-    missing.map(({ date }) => ({
-      code: "missing" as const,
-      path: `observed.${date}`,
-      got: "a day without a lowest or a highest temperature",
-      expected: 'both, or gaps: "next source"',
-    })),
-  );
 };
 
 const countBasis = (used: readonly ChainDay[]): Record<HeatBasis, number> => {

@@ -21,6 +21,10 @@ describe("civilDate", () => {
     expect(civilDate(plain)).toBe("2026-05-01");
   });
 
+  test("a list is no date, whatever its text", () => {
+    expect(problem(() => civilDate(["2026-05-01"] as never))).toMatchObject({ code: "date", path: "date" });
+  });
+
   test.each([
     "0000-12-31",
     "2026-00-01",

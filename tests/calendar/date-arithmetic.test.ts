@@ -69,6 +69,8 @@ describe("days", () => {
   test("stays within the years 0001 to 9999, whole days only", () => {
     expect(code(() => addDays("9999-12-31", 1))).toBe("range days");
     expect(code(() => addDays("0001-01-01", -1))).toBe("range days");
+    // What was given, not a number of its own.
+    expect(() => addDays("9999-12-31", 1)).toThrow(/got 1$/);
     expect(code(() => addDays("2026-01-01", 0.5))).toBe("range days");
     expect(code(() => addDays("2026-01-01", Number.NaN))).toBe("not-finite days");
     expect(code(() => daysBetween("2026-01-01", "x" as never))).toBe("date b");

@@ -68,6 +68,10 @@ describe("dailyTemperatures", () => {
   test("takes a code for no figure as the error it is", () => {
     expect(problems(() => dailyTemperatures({ ...week, min: [-999], max: [20] }))).toEqual(["range min[0]"]);
     expect(problems(() => dailyTemperatures({ ...week, unit: "°F", min: [-400], max: [20] }))).toEqual([]);
+    expect(problems(() => dailyTemperatures({ ...week, min: [4], max: [999.9] }))).toEqual(["range max[0]"]);
+    expect(problems(() => dailyTemperatures({ ...week, unit: "°F", min: [4], max: [212] }))).toEqual([]);
+    // 105 °F in a list of °C.
+    expect(problems(() => dailyTemperatures({ ...week, min: [4], max: [105] }))).toEqual(["range max[0]"]);
   });
 
   test("refuses no days, no lists, and a hole in a list", () => {

@@ -116,9 +116,10 @@ describe("accumulateDegreeDaysC", () => {
     [Float64Array.of(1), Float64Array.of(Number.NEGATIVE_INFINITY), "not-finite minC[0]"],
     [Float64Array.of(1, 2, 3), Float64Array.of(0, 0, 4), "conflict minC[2]"],
     [Float64Array.of(1, 2), Float64Array.of(0), "conflict minC"],
-    [Float64Array.of(1e308), Float64Array.of(-1e308), "range maxC[0]"],
+    [Float64Array.of(1e308), Float64Array.of(-1e308), "range minC[0]"],
     [Float64Array.of(1e308), Float64Array.of(1e308), "range maxC[0]"],
-    [Float64Array.of(8e307, 8e307, 8e307), Float64Array.of(8e307, 8e307, 8e307), "range maxC[2]"],
+    [Float64Array.of(1, 2, 100.1), Float64Array.of(1, 2, 3), "range maxC[2]"],
+    [Float64Array.of(1, 2, 3), Float64Array.of(1, -273.2, 3), "range minC[1]"],
     [[1] as never, Float64Array.of(0), "type maxC"],
   ])("%j with %j: %s", (maxC, minC, expected) => {
     expect(failure(() => accumulateDegreeDaysC(maxC, minC, 0))).toBe(expected);

@@ -39,13 +39,13 @@ const days = (start: `${number}-${number}-${number}`, means: (number | null)[], 
 
 describe("daily normals", () => {
   test("1 March is the same figure in every year, and 29 February has its own", () => {
-    const numbered = dailyNormals({ ...normals, min: flat(-1), max: flat(0).map((_, i) => i) });
-    expect(normalDay(numbered, "2023-02-28").max).toBe(58);
-    expect(normalDay(numbered, "2024-02-29").max).toBe(59);
-    expect(normalDay(numbered, "2023-03-01").max).toBe(60);
-    expect(normalDay(numbered, "2024-03-01").max).toBe(60);
-    expect(normalDay(numbered, "2023-12-31").max).toBe(365);
-    expect(normalDay(numbered, "2024-12-31").max).toBe(365);
+    const numbered = dailyNormals({ ...normals, min: flat(-1), max: flat(0).map((_, i) => i / 10) });
+    expect(normalDay(numbered, "2023-02-28").max).toBe(5.8);
+    expect(normalDay(numbered, "2024-02-29").max).toBe(5.9);
+    expect(normalDay(numbered, "2023-03-01").max).toBe(6);
+    expect(normalDay(numbered, "2024-03-01").max).toBe(6);
+    expect(normalDay(numbered, "2023-12-31").max).toBe(36.5);
+    expect(normalDay(numbered, "2024-12-31").max).toBe(36.5);
   });
   test("refuses what is none, all at once", () => {
     expect(
@@ -63,6 +63,19 @@ describe("daily normals", () => {
     expect(problems(() => dailyNormals({ ...normals, min: flat(30) })).slice(0, 1)).toEqual([
       "conflict min[0]",
     ]);
+    // A hole is a day without a figure, and -999 or 999.9 a code for one.
+    const holes = flat(5);
+    delete holes[59];
+    expect(problems(() => dailyNormals({ ...normals, min: flat(0), max: holes }))).toEqual([
+      "not-finite max[59]",
+    ]);
+    const coded = (at: number, code: number) => flat(5).map((t, i) => (i === at ? code : t));
+    expect(problems(() => dailyNormals({ ...normals, min: coded(3, -999), max: coded(4, 999.9) }))).toEqual([
+      "range min[3]",
+      "range max[4]",
+    ]);
+    const short = JSON.parse(JSON.stringify({ ...normals, max: flat(5).slice(0, 300) }));
+    expect(problems(() => normalDay(short, "2026-12-31"))).toEqual(["missing normals.max[365]"]);
   });
 });
 
@@ -72,7 +85,7 @@ describe("heatSchedule", () => {
 
   test("observed, then forecast, then normals; each named", () => {
     const observed = days("2026-06-02", [20, 20, 20]);
-    const forecast = days("2026-06-04", [99, 25, 25]);
+    const forecast = days("2026-06-04", [90, 25, 25]);
     const { visits } = of({
       observed,
       forecast,
@@ -205,6 +218,21 @@ describe("heatSchedule", () => {
       observed: days("2026-06-02", [20, 20]),
       forecast: days("2026-06-04", [10, 10]),
     });
+    const gap = {
+      ...days("2026-06-02", [20, 20, 20]),
+      min: [15, null, 15],
+    } as const;
+    // The day that lacks its figure is named, not the one before, which only looks at it.
+    expect(
+      problems(() =>
+        heatSchedule({
+          model: double,
+          from: "2026-06-01",
+          interval: degreeDayAmount({ value: 15, unit: "°C d", model: double }),
+          observed: gap,
+        }),
+      ),
+    ).toEqual(["missing observed.2026-06-03"]);
     // 20 on 2 June; on 3 June the mean of 20 and of 25 down to 5.
     expect(visits[0]).toMatchObject({ date: "2026-06-04" });
     expect(visits[0]?.total.in("°C d")).toBeCloseTo(20 + 17.5 + 10, 9);
@@ -225,6 +253,21 @@ describe("calendarAgainstHeat", () => {
     expect(summer?.daysLate ?? 0).toBeGreaterThan(17);
     expect(summer?.intervalsAtCalendar ?? 0).toBeGreaterThan(3);
     expect(summer?.atCalendar?.in("°C d")).toBeGreaterThan(600);
+  });
+  test("a gap is refused with its date, as by the schedule", () => {
+    const gap = (means: (number | null)[], more: object = {}) =>
+      calendarAgainstHeat({
+        observed: days("2026-06-01", means),
+        model,
+        starts: ["2026-05-31"],
+        intervalDays: 4,
+        interval: interval(40),
+        ...more,
+      });
+    expect(problems(() => gap([20, null, 20, 20]))).toEqual(["missing observed.2026-06-02"]);
+    // The interval by heat ends before the gap, the one of days does not.
+    expect(problems(() => gap([20, 20, null, 20]))).toEqual(["missing observed.2026-06-03"]);
+    expect(gap([20, 20, null, 20], { gaps: "next source", normals })[0]?.byHeat).toBe("2026-06-02");
   });
   test("does not guess beyond the temperatures", () => {
     const rows = calendarAgainstHeat({

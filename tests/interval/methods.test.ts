@@ -156,6 +156,15 @@ describe("sine and triangle", () => {
     }
   });
 
+  test("a code for no figure is refused, also by the floor of the simple average", () => {
+    const of999 = (max: number, min: number, nextMin = 5) =>
+      problems(() => heat(of("double triangle"), max, min, nextMin));
+    expect(of999(20, -999)).toEqual(["range min"]);
+    expect(of999(999.9, 5)).toEqual(["range max"]);
+    expect(of999(20, 5, -999)).toEqual(["range nextMin"]);
+    expect(problems(() => heat(of("simple average"), 20, -999))).toEqual(["range min"]);
+  });
+
   test("far above the threshold the intermediate cutoff goes below 0, and the floored one does not", () => {
     expect(heat(of("single sine", "intermediate"), 70, 60)).toBe(-15);
     expect(heat(of("single sine", "intermediate floored"), 70, 60)).toBe(0);
@@ -312,12 +321,21 @@ describe("the kernel", () => {
     expect(run({ method: "double sine", nextMinC: Number.NaN })).toEqual(["not-finite nextMinC"]);
     expect(run({ maxC: undefined })).toEqual(["type maxC"]);
     expect(run({ minC: undefined })).toEqual(["type minC"]);
+    // Codes of weather stations for "no figure", and °F in a list of °C.
+    const codes = { maxC: Float64Array.of(20, 20), minC: Float64Array.of(10, -9999) };
+    const fahrenheit = { maxC: Float64Array.of(20, 105), minC: Float64Array.of(10, 60) };
+    const infinite = { maxC: Float64Array.of(20, Number.POSITIVE_INFINITY), minC: Float64Array.of(1, 2) };
+    expect(run({ method: "double sine", nextMinC: -9999 })).toEqual(["range nextMinC"]);
+    expect(run({ baseC: -1e308 })).toEqual(["range baseC"]);
     const bad = Float64Array.of(10, Number.NaN);
     const two = Float64Array.of(20, 20);
     for (const method of methods) {
       const more = { method, nextMinC: 3, ...(method === "clamped average" ? { upperC: 30 } : {}) };
       expect(run({ ...more, maxC: two, minC: bad })).toEqual(["not-finite minC[1]"]);
       expect(run({ ...more, maxC: low, minC: one })).toEqual(["conflict minC[0]"]);
+      expect(run({ ...more, ...codes })).toEqual(["range minC[1]"]);
+      expect(run({ ...more, ...fahrenheit })).toEqual(["range maxC[1]"]);
+      expect(run({ ...more, ...infinite })).toEqual(["not-finite maxC[1]"]);
     }
   });
 });
