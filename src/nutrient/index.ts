@@ -70,7 +70,6 @@ export {
   type NutrientWorth,
   nutrientCost,
   type PricedProduct,
-  type ProductPrice,
   type SourceCost,
 } from "./nutrient-cost.js";
 export { type NutrientsSupplied, nutrientsSupplied } from "./nutrients-supplied.js";
@@ -85,6 +84,7 @@ export {
   potentialAcidity,
   potentialAcidityOfSource,
 } from "./potential-acidity.js";
+export type { ProductPrice } from "./product-price.js";
 export { productRate } from "./product-rate.js";
 export {
   type ProductRates,

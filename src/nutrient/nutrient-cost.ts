@@ -1,39 +1,23 @@
-import { expectAmount, expectQuantity, expectRecord, fail, Quantity, quantityOf } from "../quantity/index.js";
+import {
+  type Checks,
+  checks,
+  expectAmount,
+  expectQuantity,
+  expectRecord,
+  fail,
+  Quantity,
+} from "../quantity/index.js";
 import { isNutrient, type Nutrient, percentOf } from "./analysis.js";
 import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
 import { formFactor } from "./forms.js";
+import { type Priced, type ProductPrice, priceOf, pricePerMass } from "./product-price.js";
 import { productRate } from "./product-rate.js";
 import { expectTarget, type RateTarget } from "./rate-target.js";
-
-/** The price of a product: money per weight, or per volume for a liquid with a density. */
-export type ProductPrice<C extends string> =
-  | Quantity<`money:${C}/mass`, "none">
-  | Quantity<`money:${C}/volume`, "none">;
 
 /** What one unit of other nutrients is worth, by nutrient. */
 export type NutrientWorth<C extends string> = {
   readonly [S in Nutrient]?: Quantity<`money:${C}/mass`, `none/${S}`>;
-};
-
-/** A price as money per mass of product, through the density where it is per volume. */
-export const pricePerMass = <C extends string>(
-  price: ProductPrice<C>,
-  product: Fertilizer,
-  path: string,
-): Quantity<`money:${C}/mass`, "none"> => {
-  const { value, unit, of = "none" } = Object(price) as { value: number; unit: string; of?: string };
-  const wanted = 'a price per weight or volume: money(28.5, "USD").per(quantity(50, "lb"))';
-  if (typeof value !== "number" || typeof unit !== "string") return fail("type", path, price, wanted);
-  const read = quantityOf(value, unit, of, path);
-  const [, per] = /^money:[A-Z]{3}\/(mass|volume)$/.exec(read.dimension) ?? [];
-  if (per === undefined) fail("unit/mismatch", path, price, wanted);
-  const { dimension } = read;
-  const given = expectQuantity(read, { dimension, of: "none", bound: "non-negative" }, path);
-  if (per === "mass") return given as never;
-  const expected = "the density of the liquid, since the price is per volume";
-  const density = product.density ?? fail("missing", "product.density", undefined, expected);
-  return given.per(density as never) as never;
 };
 
 /**
@@ -53,7 +37,8 @@ export const pricePerMass = <C extends string>(
  *
  * @throws RatewrightError `infeasible` where the product has none of the nutrient; `conflict` where the
  *   others are worth more than the price, or where one nutrient is valued twice; `unit/mismatch` for another
- *   currency; `missing` where a price per volume has no density; `range`, `substance/mismatch`
+ *   currency; `missing` where a price per volume has no density; `substance/unknown` for a worth that is no
+ *   nutrient of an analysis; `range`, `substance/mismatch`
  *
  * Source: urea (46 % N) at 700 USD per ton is 0.76 USD per lb of N (University of Wisconsin Extension, "Time
  * for some fertilizer math"); subtraction, Purdue University Agronomy, "Fertilizer reckoning".
@@ -83,31 +68,57 @@ export const nutrientCost = <const C extends string, S extends Nutrient>(input: 
 }): Quantity<`money:${C}/mass`, `none/${S}`> => {
   expectRecord(input, "input");
   const { nutrient } = input;
-  const product = expectFertilizer(input.product, "product");
-  if (!isNutrient(nutrient)) fail("type", "nutrient", nutrient, "a nutrient, such as N or P2O5");
-  const price = pricePerMass(input.price, product, "price");
+  const door = checks();
+  const made = door.run(() => expectFertilizer(input.product, "product"));
+  door.run(() => {
+    if (!isNutrient(nutrient)) fail("type", "nutrient", nutrient, "a nutrient, such as N or P2O5");
+  });
+  const asked = door.run(() =>
+    made === undefined ? priceOf(input.price, "price") : pricePerMass(input.price, made, "price"),
+  );
+  const worths = readWorth(input.worth, nutrient, asked?.dimension.split("/")[0], door);
+  door.done();
+  const [product, price] = [made as Fertilizer, asked as Quantity<`money:${C}/mass`, "none">];
   const percent = percentOf(product.analysis, nutrient);
   if (!(percent > 0)) fail("infeasible", "nutrient", nutrient, `a nutrient of ${product.id}`);
   let rest = price.value;
-  const valued: string[] = [nutrient];
-  for (const [other, worth] of Object.entries(input.worth ?? {})) {
-    const path = `worth.${other}`;
-    if (valued.some((form) => formFactor(form, other) !== undefined)) {
-      fail("conflict", path, other, "another nutrient than the one asked for, each once");
-    }
-    valued.push(other);
-    const each = expectQuantity(
-      worth,
-      { dimension: price.dimension, of: `none/${other}`, bound: "non-negative" },
-      path,
-    );
-    rest -= (each.in(price.unit as never) * percentOf(product.analysis, other as Nutrient)) / 100;
+  for (const [other, each] of worths) {
+    rest -= (each.in(price.unit as never) * percentOf(product.analysis, other)) / 100;
   }
   if (rest < -1e-9 * price.value) {
     const text = `other nutrients worth at most the price; they exceed it by ${Number((-rest).toPrecision(4))} ${price.unit}`;
     fail("conflict", "worth", input.worth, text);
   }
   return new Quantity((Math.max(0, rest) * 100) / percent, price.unit, `none/${nutrient}`, price.dimension);
+};
+
+/** The worth of other nutrients, each once, in the currency of the price where that can be read. */
+const readWorth = (
+  worth: unknown,
+  nutrient: string,
+  currency: string | undefined,
+  door: Checks,
+): (readonly [Nutrient, Quantity<string, string>])[] => {
+  if (worth === undefined) return [];
+  const wanted = 'worth by nutrient, such as { N: money(0.5, "USD").per(quantity(1, "lb", "N")) }';
+  const record = door.run(() => expectRecord(worth, "worth", wanted)) ?? {};
+  const valued = [nutrient];
+  const found: (readonly [Nutrient, Quantity<string, string>])[] = [];
+  for (const [other, each] of Object.entries(record)) {
+    const path = `worth.${other}`;
+    door.run(() => {
+      if (!isNutrient(other)) return fail("substance/unknown", path, other, "a nutrient, such as N or P2O5");
+      if (valued.some((form) => formFactor(form, other) !== undefined)) {
+        fail("conflict", path, other, "another nutrient than the one asked for, each once");
+      }
+      valued.push(other);
+      const of = `none/${other}`;
+      if (currency === undefined) return;
+      const dimension = `${currency}/mass`;
+      found.push([other, expectQuantity(each, { dimension, of, bound: "non-negative" }, path)]);
+    });
+  }
+  return found;
 };
 
 /**
@@ -141,21 +152,33 @@ export const costPerArea = <const C extends string, Id extends string>(input: {
   readonly price: ProductPrice<C>;
 }): Quantity<`money:${C}/area`, "none"> => {
   expectRecord(input, "input");
-  const product = expectFertilizer(input.product, "product");
-  const rate = expectAmount(
-    input.rate,
-    { dimensions: ["mass/area", "volume/area"], of: `product:${product.id}`, bound: "non-negative" },
-    "rate",
-  );
-  const price = pricePerMass(input.price, product, "price");
+  const door = checks();
+  const made = door.run(() => expectFertilizer(input.product, "product"));
+  const given = door.run(() => {
+    const dimensions = ["mass/area", "volume/area"] as const;
+    const rate = expectAmount(input.rate, { dimensions, bound: "non-negative" }, "rate");
+    if (made !== undefined && rate.of !== `product:${made.id}`) {
+      fail("substance/mismatch", "rate", rate, `a quantity of product:${made.id}`);
+    }
+    return rate;
+  });
+  const asked = door.run(() => priceOf(input.price, "price"));
+  const byVolume = [given?.dimension === "volume/area", asked?.dimension.endsWith("/volume")];
   const density =
-    rate.dimension === "mass/area"
+    made === undefined || given === undefined || asked === undefined || byVolume[0] === byVolume[1]
       ? undefined
-      : (product.density ??
-        fail("missing", "product.density", undefined, "a density: the rate is by volume"));
-  const weight = density === undefined ? rate : (rate.times(density as never) as unknown as typeof rate);
-  const untagged = new Quantity(weight.value, weight.unit, "none", "mass/area");
-  return untagged.times(price as never) as never;
+      : (made.density ??
+        door.run(() => {
+          const why = `a density: the rate is by ${byVolume[0] ? "volume" : "weight"}, the price by ${byVolume[1] ? "volume" : "weight"}`;
+          return fail("missing", "product.density", undefined, why);
+        }));
+  door.done();
+  const [rate, price] = [given as Quantity<"mass/area" | "volume/area", string>, asked as Priced];
+  const untagged = new Quantity(rate.value, rate.unit, "none", rate.dimension);
+  if (density === undefined) return untagged.times(price as never) as never;
+  return byVolume[0]
+    ? ((untagged.times(density as never) as unknown as Priced).times(price as never) as never)
+    : (untagged.times(price.per(density as never) as never) as never);
 };
 
 /** A product on offer. */
@@ -220,32 +243,45 @@ export const cheapestSource = <const C extends string>(input: {
   readonly sources: readonly PricedProduct<C>[];
 }): CheapestSource<C> => {
   expectRecord(input, "input");
-  const target = expectTarget(input.target, "target");
+  const door = checks();
+  const asked = door.run(() => expectTarget(input.target, "target"));
   if (!Array.isArray(input.sources) || input.sources.length === 0) {
-    return fail("missing", "sources", input.sources, "at least one { product, price }");
+    door.run(() => fail("missing", "sources", input.sources, "at least one { product, price }"));
+    door.done();
   }
+  let currency: string | undefined;
+  const offers = (input.sources as readonly (PricedProduct<C> | null | undefined)[]).map((offer, i) => {
+    const product = door.run(() => expectFertilizer(offer?.product as Fertilizer, `sources[${i}].product`));
+    const price = door.run(() => {
+      if (!offer) return undefined;
+      const path = `sources[${i}].price`;
+      const each =
+        product === undefined
+          ? priceOf(offer.price, path)
+          : pricePerMass(offer.price as ProductPrice<C>, product, path);
+      const money = each.dimension.split("/")[0];
+      currency ??= money;
+      return money === currency ? each : fail("unit/mismatch", path, offer.price, `a price in ${currency}`);
+    });
+    return { product: product as Fertilizer, price: price as Quantity<`money:${C}/mass`, "none"> };
+  });
+  door.done();
+  const target = asked as ReturnType<typeof expectTarget>;
   const without: string[] = [];
   const sources: SourceCost<C>[] = [];
-  let currency: string | undefined;
-  (input.sources as readonly PricedProduct<C>[]).forEach((offer, i) => {
-    const product = expectFertilizer(offer?.product, `sources[${i}].product`);
-    const { price } = offer;
-    const each = pricePerMass(price, product, `sources[${i}].price`);
-    currency ??= each.dimension;
-    if (each.dimension !== currency)
-      fail("unit/mismatch", `sources[${i}].price`, price, `a price in ${currency}`);
+  for (const { product, price } of offers) {
     if (!(percentOf(product.analysis, target.of) > 0)) {
       without.push(product.id);
-      return;
+      continue;
     }
     const rate = productRate(target, product);
     sources.push({
       product: product.id,
       rate,
-      cost: costPerArea({ product, rate, price: each }) as Quantity<`money:${C}/area`, "none">,
-      perNutrient: nutrientCost({ product, price: each, nutrient: target.of }) as never,
+      cost: costPerArea({ product, rate, price }) as Quantity<`money:${C}/area`, "none">,
+      perNutrient: nutrientCost({ product, price, nutrient: target.of }) as never,
     });
-  });
+  }
   sources.sort((a, b) => a.cost.compare(b.cost));
   const cheapest = sources[0] ?? fail("infeasible", "sources", without, `a product with ${target.of}`);
   return { cheapest, sources, without };

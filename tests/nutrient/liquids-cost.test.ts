@@ -203,6 +203,26 @@ describe("cost", () => {
     expect(byWeight.in("money:USD/acre")).toBeCloseTo(60, 9);
   });
 
+  test("per area needs a density only where weight and volume meet", () => {
+    const bare = fertilizer({ id: "bare", form: "liquid", analysis: "28-0-0" });
+    const [perGallon, perPound] = [usd(3).per(quantity(1, "gal")), usd(0.3).per(quantity(1, "lb"))];
+    const [gallons, pounds] = [
+      quantity(20, "gal/acre", "product:bare"),
+      quantity(200, "lb/acre", "product:bare"),
+    ];
+    const cost = (rate: unknown, price: unknown) =>
+      costPerArea({ product: bare, rate, price } as never).in("money:USD/acre" as never);
+    expect(cost(gallons, perGallon)).toBeCloseTo(60, 12);
+    expect(cost(pounds, perPound)).toBeCloseTo(60, 12);
+    expect(faultsOf(() => cost(gallons, perPound))).toEqual(["missing product.density"]);
+    expect(faultsOf(() => cost(pounds, perGallon))).toEqual(["missing product.density"]);
+    const heavy = liquid("28-0-0", 10);
+    const at = (rate: unknown, price: unknown) =>
+      costPerArea({ product: heavy, rate, price } as never).in("money:USD/acre" as never);
+    expect(at(quantity(20, "gal/acre", "product:l"), perPound)).toBeCloseTo(60, 10);
+    expect(at(quantity(200, "lb/acre", "product:l"), perGallon)).toBeCloseTo(60, 10);
+  });
+
   test("the cheapest source is the one with the cheapest nutrient, whatever its grade", () => {
     fc.assert(
       fc.property(
@@ -284,9 +304,52 @@ describe("cost", () => {
     const none = undefined as never;
     expect(faultsOf(() => nutrientCost({ product: none, price, nutrient: "N" }))).toEqual(["type product"]);
     expect(faultsOf(() => cheapestSource({ target, sources: [none] }))).toEqual(["type sources[0].product"]);
-    expect(faultsOf(() => costPerArea({ product: none, rate: none, price }))).toEqual(["type product"]);
+    expect(faultsOf(() => costPerArea({ product: none, rate: none, price }))).toEqual([
+      "type product",
+      "type rate",
+    ]);
     expect(faultsOf(() => liquidProductRate(target, none))).toEqual(["type product"]);
     expect(faultsOf(() => nutrientPerVolume({} as never, "N"))).toEqual(["type product"]);
+  });
+
+  test("tells all problems together, each with the path of the call", () => {
+    const product = fertilizer({ id: "p", analysis: "18-46-0" });
+    const price = usd(1).per(quantity(1, "lb"));
+    const bare = fertilizer({ id: "bare", form: "liquid", analysis: "28-0-0" });
+    const perGallon = usd(1).per(quantity(1, "gal"));
+    const never = (input: unknown) => input as never;
+    expect(faultsOf(() => nutrientCost(never({ product: null, price: 4, nutrient: "Z" })))).toEqual([
+      "type product",
+      "type nutrient",
+      "type price",
+    ]);
+    // A worth that is no nutrient of an analysis would be left out in silence.
+    const slow = { "N:slow": usd(1).per(quantity(1, "lb", "N:slow")), K20: price, N: price };
+    expect(faultsOf(() => nutrientCost(never({ product, price, nutrient: "P2O5", worth: slow })))).toEqual([
+      "substance/unknown worth.N:slow",
+      "substance/unknown worth.K20",
+      "substance/mismatch worth.N",
+    ]);
+    expect(faultsOf(() => nutrientCost(never({ product, price, nutrient: "P2O5", worth: 5 })))).toEqual([
+      "type worth",
+    ]);
+    expect(
+      faultsOf(() =>
+        costPerArea(never({ product, rate: quantity(-1, "lb/acre", "product:p"), price: quantity(1, "lb") })),
+      ),
+    ).toEqual(["range rate", "unit/mismatch price"]);
+    const target = quantity(-1, "lb/acre", "N");
+    const sources = [null, { product, price: 3 }, { product: bare, price: perGallon }];
+    expect(faultsOf(() => cheapestSource(never({ target, sources })))).toEqual([
+      "range target",
+      "type sources[0].product",
+      "type sources[1].price",
+      "missing sources[2].product.density",
+    ]);
+    expect(faultsOf(() => cheapestSource(never({ target, sources: [] })))).toEqual([
+      "range target",
+      "missing sources",
+    ]);
   });
 
   test("prices and rates come back from JSON", () => {
