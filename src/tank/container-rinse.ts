@@ -1,3 +1,4 @@
+import { exceeds } from "../numeric/index.js";
 import {
   type Citation,
   expectQuantity,
@@ -7,6 +8,7 @@ import {
   quantityOf,
 } from "../quantity/index.js";
 import { type TankCaution, tankCautions } from "./cautions.js";
+import { allOf } from "./inputs.js";
 import { rinseResidue } from "./rinse-residue.js";
 
 /** A published rule for rinsing an empty container. */
@@ -17,24 +19,46 @@ export interface RinseRule {
   readonly rinses: number;
   /** Seconds of draining; left out where the rule gives none. */
   readonly drainSeconds?: number;
+  /** Whether the seconds of draining count from when the flow begins to drip. */
+  readonly fromDrip?: boolean;
   /** Seconds of shaking; left out where the rule says only to shake. */
   readonly shakeSeconds?: number;
+  /** Containers above so many gallons are rolled instead of shaken, for so many seconds. */
+  readonly roll?: { readonly aboveGallons: number; readonly seconds: number };
   /** Rinsing with a pressure nozzle instead: seconds, or the least water as a share of the container. */
   readonly pressure?: { readonly seconds?: number; readonly fraction?: number };
   readonly withinHours?: number;
 }
 
+/** Within the guard of a comparison 5 gal are 5 gal, in whatever unit they were given. */
 const quarterOrFifth = (gallons: number): readonly [number, number] =>
-  gallons < 5 ? [0.25, 0.25] : [0.2, 0.2];
+  exceeds(5, gallons) ? [0.25, 0.25] : [0.2, 0.2];
 
 /**
  * Published rules for rinsing containers. They disagree: the definition of 1974 takes a tenth of the
- * container where the states and the federal archive take a fifth to a quarter. The current federal text
- * was not read; what stands on the label comes first.
+ * container, the states and the federal archive a fifth to a quarter, and the text that a federal rule puts
+ * on US labels a quarter, whatever the size. That text was read on a label, for containers that can be
+ * shaken; rolling the larger ones and its pressure rinse are from memory. What stands on the label comes first.
  */
 export const rinseRules: Readonly<
-  Record<"Illinois" | "Montana" | "US EPA archive" | "1974 definition", RinseRule>
+  Record<"US federal label text" | "Illinois" | "Montana" | "US EPA archive" | "1974 definition", RinseRule>
 > = {
+  "US federal label text": {
+    source: {
+      title:
+        "Residue removal instructions for nonrefillable containers, 40 CFR 156.146, as a US label prints them",
+      publisher: "US Environmental Protection Agency",
+      where:
+        "triple rinse of a container that can be shaken; larger containers and the pressure rinse (about 40 psi) from memory",
+    },
+    fraction: () => [0.25, 0.25],
+    rinses: 3,
+    drainSeconds: 10,
+    fromDrip: true,
+    shakeSeconds: 10,
+    roll: { aboveGallons: 5, seconds: 30 },
+    pressure: { seconds: 30 },
+  },
   Illinois: {
     source: {
       title: "50 Ways Farmers Can Protect Their Groundwater, no. 30, Rinse Chemical Containers Thoroughly",
@@ -97,6 +121,8 @@ export interface ContainerRinse {
   readonly water: readonly [Quantity<"volume", "water">, Quantity<"volume", "water">];
   readonly drainSeconds?: number;
   readonly shakeSeconds?: number;
+  /** Seconds of rolling, for a container that the rule takes as too large to shake. */
+  readonly rollSeconds?: number;
   readonly pressure?: { readonly seconds?: number; readonly water?: Quantity<"volume", "water"> };
   readonly withinHours?: number;
   /** What is left of what stayed in the container, with the least water; only where `heel` is given. */
@@ -112,13 +138,13 @@ export interface ContainerRinse {
  * How to rinse an empty container by a published rule: the water of each rinse by the size of the
  * container, shaking, draining, how often, and where the rinse water goes. The label wins over any rule.
  *
- * `water of a rinse = share * size`, with a share of 1/4 under 5 gal and 1/5 from 5 gal on (Illinois,
- * Montana), 1/5 to 1/4 (federal archive) or 1/10 (definition of 1974).
+ * `water of a rinse = share * size`, with a share of 1/4 (text of US labels), 1/4 under 5 gal and 1/5 from
+ * 5 gal on (Illinois, Montana), 1/5 to 1/4 (federal archive) or 1/10 (definition of 1974).
  *
- * @param input - `container`, its size, more than zero; `rule`, `"Montana"` where left out; `heel`, what
- *   stays in it after draining, if known, to see the residue
- * @throws RatewrightError `range`, `unit/mismatch`, `type`; `conflict` where the heel is as large as the
- *   container
+ * @param input - `container`, its size, more than zero; `rule`, `"US federal label text"` where left out;
+ *   `heel`, what stays in it after draining, if known, to see the residue
+ * @throws RatewrightError with every problem: `range`, `unit/mismatch`, `type`; `conflict` where the heel is
+ *   as large as the container
  *
  * Source: each rule of `rinseRules` names its own.
  *
@@ -137,12 +163,17 @@ export const containerRinse = <C extends string, H extends string = "none">(inpu
   readonly heel?: Quantity<"volume", H>;
 }): ContainerRinse => {
   expectRecord(input, "input");
-  const size = expectQuantity(input.container, { dimension: "volume", bound: "positive" }, "container");
-  const { rule = "Montana", heel } = input;
-  const found: RinseRule | undefined = Object.entries(rinseRules).find(([id]) => id === rule)?.[1];
-  if (found === undefined) {
-    return fail("type", "rule", rule, "whose rule", { choices: Object.keys(rinseRules) });
-  }
+  const { size, rule, heel } = allOf({
+    size: () => expectQuantity(input.container, { dimension: "volume", bound: "positive" }, "container"),
+    rule: () => ruleOf(input.rule),
+    heel: () =>
+      input.heel === undefined
+        ? undefined
+        : expectQuantity(input.heel, { dimension: "volume", bound: "positive" }, "heel"),
+  });
+  const found = rinseRules[rule];
+  if (heel !== undefined && heel.in("L") >= size.in("L"))
+    fail("conflict", "heel", heel, "less than the container holds");
   const water = (value: number): Quantity<"volume", "water"> =>
     quantityOf(value, size.unit, "water", "container") as unknown as Quantity<"volume", "water">;
   const shares = found.fraction(size.in("gal"));
@@ -150,16 +181,19 @@ export const containerRinse = <C extends string, H extends string = "none">(inpu
   const all = shares.map((share) =>
     water(share * size.value * found.rinses),
   ) as unknown as ContainerRinse["water"];
-  if (heel !== undefined) {
-    const rest = expectQuantity(heel, { dimension: "volume", bound: "positive" }, "heel");
-    if (rest.in("L") >= size.in("L")) fail("conflict", "heel", rest, "less than the container holds");
-  }
-  const { drainSeconds, shakeSeconds, pressure, withinHours, rinses, source } = found;
+  const { drainSeconds, fromDrip, pressure, withinHours, rinses, source, roll } = found;
+  const rollSeconds =
+    roll !== undefined && exceeds(size.in("gal"), roll.aboveGallons) ? roll.seconds : undefined;
+  const shakeSeconds = rollSeconds === undefined ? found.shakeSeconds : undefined;
   const told = (q: Quantity<"volume", "water">): string => `${Number(q.value.toPrecision(4))} ${q.unit}`;
   const [low, high] = perRinse;
   const amount =
     low.value === high.value ? told(low) : `${Number(low.value.toPrecision(4))} to ${told(high)}`;
-  const drain = drainSeconds === undefined ? "and let it drain" : `and let it drain for ${drainSeconds} s`;
+  const drain = `and let it drain${drainSeconds === undefined ? "" : ` for ${drainSeconds} s`}${fromDrip ? " after it begins to drip" : ""}`;
+  const move =
+    rollSeconds === undefined
+      ? `shake ${shakeSeconds === undefined ? "vigorously" : `for ${shakeSeconds} s`}`
+      : `roll it on its side, at least one full turn, for ${rollSeconds} s, tip it back and forth on one end and then on the other,`;
   return {
     type: "container-rinse",
     version: 1,
@@ -169,6 +203,7 @@ export const containerRinse = <C extends string, H extends string = "none">(inpu
     water: all,
     ...(drainSeconds !== undefined && { drainSeconds }),
     ...(shakeSeconds !== undefined && { shakeSeconds }),
+    ...(rollSeconds !== undefined && { rollSeconds }),
     ...(pressure !== undefined && {
       pressure: {
         ...(pressure.seconds !== undefined && { seconds: pressure.seconds }),
@@ -179,7 +214,7 @@ export const containerRinse = <C extends string, H extends string = "none">(inpu
     ...(heel !== undefined && { residue: rinseResidue({ heel, rinse: low, rinses }) }),
     steps: [
       `Empty the container into the tank ${drain}.`,
-      `Put in ${amount} of clean water, close it, and shake ${shakeSeconds === undefined ? "vigorously" : `for ${shakeSeconds} s`} so that the water reaches every side.`,
+      `Put in ${amount} of clean water, close it, and ${move} so that the water reaches every side.`,
       `Pour the rinse water into the tank ${drain}.`,
       `Do this ${rinses} times with fresh water${rule === "Montana" ? ", and more often until no residue is to be seen" : ""}.`,
       "Make the container unusable, keep its label on it until it is handed in, and put it to no other use.",
@@ -192,6 +227,12 @@ export const containerRinse = <C extends string, H extends string = "none">(inpu
     ),
     source,
   };
+};
+
+const ruleOf = (input: unknown): RinseRuleId => {
+  const rule = input === undefined ? "US federal label text" : input;
+  const ids = Object.keys(rinseRules) as RinseRuleId[];
+  return ids.find((id) => id === rule) ?? fail("type", "rule", rule, "whose rule", { choices: ids });
 };
 
 /** Where the rinse water of containers goes (University of Illinois, 50 Ways, no. 30). */

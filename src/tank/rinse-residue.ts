@@ -6,13 +6,15 @@ import {
   type Quantity,
   quantity,
 } from "../quantity/index.js";
+import { allOf } from "./inputs.js";
 
 /** A volume of anything, in liters. */
 export const litersOf = (input: unknown, path: string, bound: "positive" | "non-negative"): number =>
   expectQuantity(input, { dimension: "volume", bound }, path).in("L");
 
-/** A count of rinses. */
+/** A count of rinses, three where it is left out. */
 export const rinsesOf = (input: unknown, path: string): number => {
+  if (input === undefined) return 3;
   const count = expectNumber(input, path, { min: 1, max: 1000 });
   if (!Number.isInteger(count)) fail("range", path, input, "a whole number of rinses");
   return count;
@@ -27,7 +29,7 @@ export const rinsesOf = (input: unknown, path: string): number => {
  *
  * @param input - `heel`, what stays after draining; `rinse`, water of one rinse, zero or more; `rinses`,
  *   a whole number, 3 where left out
- * @throws RatewrightError `range`, `unit/mismatch`, `not-finite`
+ * @throws RatewrightError with every problem: `range`, `unit/mismatch`, `not-finite`, `type`
  *
  * Source: dilution by mass balance, derived; with 4 oz in a 2.5 gal jug a quarter full three times it
  * leaves 0.011 %, above the 99.99 % removal that a US standard asks for.
@@ -48,7 +50,10 @@ export const rinseResidue = <H extends string, W extends string>(input: {
   readonly rinses?: number;
 }): Quantity<"1", "none"> => {
   expectRecord(input, "input");
-  const heel = litersOf(input.heel, "heel", "positive");
-  const rinse = litersOf(input.rinse, "rinse", "non-negative");
-  return quantity((heel / (heel + rinse)) ** rinsesOf(input.rinses ?? 3, "rinses") * 100, "%");
+  const { heel, rinse, rinses } = allOf({
+    heel: () => litersOf(input.heel, "heel", "positive"),
+    rinse: () => litersOf(input.rinse, "rinse", "non-negative"),
+    rinses: () => rinsesOf(input.rinses, "rinses"),
+  });
+  return quantity((1 / (1 + rinse / heel)) ** rinses * 100, "%");
 };

@@ -1,6 +1,19 @@
-import { expectNumber, expectRecord, fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
+import {
+  expectAmount,
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantity,
+  quantityOf,
+} from "../quantity/index.js";
 import { type TankCaution, tankCautions } from "./cautions.js";
+import { allOf } from "./inputs.js";
 import { litersOf, rinsesOf } from "./rinse-residue.js";
+
+/** More rinses than this nobody makes. */
+const mostRinses = 1000;
 
 type Share = Quantity<"1", "none">;
 
@@ -32,9 +45,9 @@ export interface TankRinse {
  * It holds where each rinse mixes fully with what stays, and reaches every part of tank and hoses.
  *
  * @param input - `heel`, what tank and hoses keep, more than zero; `water`, all rinse water, zero or more;
- *   `rinses`, a whole number, 3 where left out; `strength` of the spray (any quantity per volume), if what is
- *   left is asked for
- * @throws RatewrightError `range`, `unit/mismatch`, `not-finite`
+ *   `rinses`, a whole number, 3 where left out; `strength` of the spray (a mass or a volume per volume),
+ *   if what is left is asked for
+ * @throws RatewrightError with every problem: `range`, `unit/mismatch`, `not-finite`, `type`
  *
  * Source: dilution by mass balance, derived.
  *
@@ -63,18 +76,20 @@ export const tankRinse = <
   readonly strength?: Quantity<D, S>;
 }): TankRinse => {
   expectRecord(input, "input");
-  const heel = litersOf(input.heel, "heel", "positive");
-  const water = litersOf(input.water, "water", "non-negative");
-  const rinses = rinsesOf(input.rinses ?? 3, "rinses");
-  const residue = (heel / (heel + water / rinses)) ** rinses;
-  const { strength } = input;
-  if (strength !== undefined) {
-    const checked = quantityOf(strength.value, strength.unit, strength.of, "strength");
-    if (!checked.dimension.endsWith("/volume")) {
-      fail("unit/mismatch", "strength", checked, "an amount per volume of spray");
-    }
-    if (checked.value < 0) fail("range", "strength", checked, "zero or more");
-  }
+  const { heel, water, rinses, strength } = allOf({
+    heel: () => litersOf(input.heel, "heel", "positive"),
+    water: () => litersOf(input.water, "water", "non-negative"),
+    rinses: () => rinsesOf(input.rinses, "rinses"),
+    strength: () =>
+      input.strength === undefined
+        ? undefined
+        : expectAmount(
+            input.strength,
+            { dimensions: ["mass/volume", "volume/volume"], bound: "non-negative" },
+            "strength",
+          ),
+  });
+  const residue = (1 / (1 + water / rinses / heel)) ** rinses;
   return {
     type: "tank-rinse",
     version: 1,
@@ -86,7 +101,7 @@ export const tankRinse = <
       "water",
     ) as unknown as Quantity<"volume", "water">,
     residue: quantity(residue * 100, "%"),
-    inOneRinse: quantity((heel / (heel + water)) * 100, "%"),
+    inOneRinse: quantity((1 / (1 + water / heel)) * 100, "%"),
     limit: quantity(Math.exp(-water / heel) * 100, "%"),
     ...(strength && {
       strengthLeft: quantityOf(strength.value * residue, strength.unit, strength.of, "strength"),
@@ -106,7 +121,7 @@ export const tankRinse = <
  * @param input - `heel`, `water` as in {@link tankRinse}; `target`, the share that may be left, a fraction
  *   between 0 and 100 %
  * @throws RatewrightError `range`, `unit/mismatch`; `infeasible` where no number of rinses gets there
- *   with this water, for even the limit `e^(-V/r)` is above the target, or more than 1000 would be needed
+ *   with this water: even the limit `e^(-V/r)` is above the target, or more than 1000 would be needed
  *
  * Source: dilution by mass balance, derived.
  *
@@ -126,18 +141,26 @@ export const rinsesFor = <H extends string, W extends string>(input: {
   readonly target: Quantity<"1", "none">;
 }): number => {
   expectRecord(input, "input");
-  const heel = litersOf(input.heel, "heel", "positive");
-  const water = litersOf(input.water, "water", "non-negative");
-  const wanted = quantityOf(input.target?.value, input.target?.unit, input.target?.of, "target");
-  if (wanted.dimension !== "1") fail("unit/mismatch", "target", wanted, "a share, in %");
-  const target = expectNumber((wanted as unknown as Share).in("1"), "target", { above: 0, below: 1 });
-  for (let n = 1; n <= 1000; n++) {
-    if ((heel / (heel + water / n)) ** n <= target * (1 + 1e-12)) return n;
+  const { heel, water, target } = allOf({
+    heel: () => litersOf(input.heel, "heel", "positive"),
+    water: () => litersOf(input.water, "water", "non-negative"),
+    target: () =>
+      expectNumber(expectQuantity(input.target, { dimension: "1", of: "none" }, "target").in("1"), "target", {
+        above: 0,
+        below: 1,
+      }),
+  });
+  for (let n = 1; n <= mostRinses; n++) {
+    if ((1 / (1 + water / n / heel)) ** n <= target * (1 + 1e-12)) return n;
   }
+  const limit = Math.exp(-water / heel);
+  const told = `${Number((limit * 100).toPrecision(3))} %`;
   return fail(
     "infeasible",
     "water",
     input.water,
-    `more water: with this much even endless rinsing leaves ${Number((Math.exp(-water / heel) * 100).toPrecision(3))} %`,
+    limit < target
+      ? `more water: with this much it takes more than ${mostRinses} rinses, for even endless rinsing comes down to ${told} and no further`
+      : `more water: with this much even endless rinsing leaves ${told}`,
   );
 };

@@ -210,6 +210,27 @@ export const tankJarRinseChecks: readonly PublishedCheck[] = [
     },
   },
   {
+    entry: "mix-087",
+    formulas: ["containerRinse"],
+    source: {
+      title: "Container disposal on the label of a US lawn herbicide (text of 40 CFR 156.146)",
+      publisher: "US product label",
+      where: "triple rinse",
+    },
+    reached: "read",
+    given: "a container of 2 gal; a quarter full, 10 s",
+    answers: [
+      { of: "gal per rinse", printed: 0.5, to: 0.1 },
+      { of: "rinses", printed: 3, to: 1 },
+      { of: "s of draining, from the drip", printed: 10, to: 1 },
+      { of: "s of shaking", printed: 10, to: 1 },
+    ],
+    compute: () => {
+      const { perRinse, rinses, drainSeconds, shakeSeconds } = rinse(2, "US federal label text");
+      return [perRinse[0].in("gal"), rinses, drainSeconds ?? 0, shakeSeconds ?? 0];
+    },
+  },
+  {
     entry: "mix-085",
     formulas: ["containerRinse"],
     source: { title: "Triple rinsing, definition of 1974", publisher: "compliance digest" },
@@ -242,5 +263,4 @@ export const tankJarRinseLeftOut: readonly LeftOut[] = [
     reason:
       "2 to 6 tablespoons to the ounce: the reason why a density is asked for; no density is printed to compute with",
   },
-  { entry: "mix-087", reason: "from memory: not used" },
 ];

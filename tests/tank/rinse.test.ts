@@ -23,7 +23,10 @@ describe("rinsing a container", () => {
       expect(first(30)).toBe(6);
     }
     // 20 L is 5.28 gal.
-    expect(containerRinse({ container: quantity(20, "L") }).perRinse[0].in("L")).toBe(4);
+    expect(containerRinse({ container: quantity(20, "L"), rule: "Montana" }).perRinse[0].in("L")).toBe(4);
+    // 5 gal are 5 gal, in whatever unit.
+    for (const five of [quantity(18.92705892, "L"), quantity(640, "fl oz"), quantity(1155, "in3")])
+      expect(containerRinse({ container: five, rule: "Montana" }).perRinse[0].in("gal")).toBeCloseTo(1, 12);
   });
 
   test("the rules as printed", () => {
@@ -31,7 +34,7 @@ describe("rinsing a container", () => {
     expect(archive.perRinse.map((water) => water.in("L"))).toEqual([2, 2.5]);
     expect(archive.water.map((water) => water.in("L"))).toEqual([6, 7.5]);
     expect([archive.drainSeconds, archive.shakeSeconds, archive.pressure?.seconds]).toEqual([30, 30, 30]);
-    const montana = containerRinse({ container: quantity(2, "gal") });
+    const montana = containerRinse({ container: quantity(2, "gal"), rule: "Montana" });
     expect([montana.withinHours, montana.pressure?.water?.in("gal"), montana.shakeSeconds]).toEqual([
       48,
       1,
@@ -47,7 +50,36 @@ describe("rinsing a container", () => {
     expect(old.residue?.in("%")).toBeCloseTo(100 / 729, 9);
   });
 
+  test("where no rule is named, what US labels print: a quarter, whatever the size", () => {
+    const jug = containerRinse({ container: quantity(2.5, "gal") });
+    expect([jug.rule, jug.rinses, jug.drainSeconds, jug.shakeSeconds, jug.rollSeconds]).toEqual([
+      "US federal label text",
+      3,
+      10,
+      10,
+      undefined,
+    ]);
+    expect(jug.perRinse.map((water) => water.in("gal"))).toEqual([0.625, 0.625]);
+    expect(jug.steps[0]).toContain("drain for 10 s after it begins to drip");
+    expect(jug.steps[1]).toContain("shake for 10 s");
+    // A drum of 30 gal takes 7.5 gal a time, where Montana asks for 6, and is rolled.
+    const drum = containerRinse({ container: quantity(30, "gal") });
+    expect(drum.perRinse[0].in("gal")).toBe(7.5);
+    expect([drum.shakeSeconds, drum.rollSeconds]).toEqual([undefined, 30]);
+    expect(drum.steps[1]).toContain("roll it on its side, at least one full turn, for 30 s");
+    expect(containerRinse({ container: quantity(5, "gal") }).shakeSeconds).toBe(10);
+    expect(containerRinse({ container: quantity(5.1, "gal") }).rollSeconds).toBe(30);
+  });
+
   test("what is wrong is named", () => {
+    const wrong = errorOf(() =>
+      containerRinse({ container: quantity(-1, "gal"), rule: "Ohio" as never, heel: quantity(-1, "gal") }),
+    );
+    expect(wrong.problems.map(({ code, path }) => [code, path])).toEqual([
+      ["range", "container"],
+      ["type", "rule"],
+      ["range", "heel"],
+    ]);
     const container = quantity(1, "gal");
     expect(errorOf(() => containerRinse({ container: quantity(0, "gal") })).path).toBe("container");
     expect(errorOf(() => containerRinse({ container, rule: "Ohio" as never })).path).toBe("rule");
@@ -83,6 +115,13 @@ describe("residue", () => {
     );
   });
 
+  test("half the tank of rinse water as large as the heel leaves half, however large", () => {
+    for (const size of [1e-300, 1, 1e300])
+      expect(rinseResidue({ heel: quantity(size, "L"), rinse: quantity(size, "L"), rinses: 3 }).in("%")).toBe(
+        12.5,
+      );
+  });
+
   test("rinsesFor is the smallest number that reaches the target", () => {
     fc.assert(
       fc.property(
@@ -106,6 +145,21 @@ describe("residue", () => {
     const water = quantity(2, "gal", "water");
     expect(errorOf(() => rinsesFor({ heel, water, target: quantity(1, "%") })).code).toBe("infeasible");
     expect(errorOf(() => rinsesFor({ heel, water, target: quantity(0, "%") })).path).toBe("target");
+    // e^-2 = 13.5 %: endless rinsing gets to 13.6 %, but not a thousand rinses to 13.5336 %.
+    const endless = (percent: number) =>
+      errorOf(() => rinsesFor({ heel, water, target: quantity(percent, "%") })).expected;
+    expect(endless(13.5)).toContain("even endless rinsing leaves 13.5 %");
+    expect(endless(13.5336)).toContain("more than 1000 rinses");
+    expect(rinsesFor({ heel, water, target: quantity(13.6, "%") })).toBeGreaterThan(100);
+    const paths = (run: () => unknown) => errorOf(run).problems.map(({ path }) => path);
+    expect(paths(() => rinsesFor({} as never))).toEqual(["heel", "water", "target"]);
+    expect(paths(() => rinseResidue({ rinses: null } as never))).toEqual(["heel", "rinse", "rinses"]);
+    expect(paths(() => tankRinse({ rinses: 0, strength: null } as never))).toEqual([
+      "heel",
+      "water",
+      "rinses",
+      "strength",
+    ]);
     expect(errorOf(() => tankRinse({ heel, water, rinses: 1.5 })).path).toBe("rinses");
     expect(errorOf(() => tankRinse({ heel, water, rinses: 0 })).path).toBe("rinses");
     expect(errorOf(() => rinseResidue({ heel: quantity(0, "gal"), rinse: water })).path).toBe("heel");
