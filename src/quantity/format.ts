@@ -1,4 +1,5 @@
 import { fail } from "./errors.js";
+import { expectRecord } from "./expect.js";
 import { converted, operand, type Quantity } from "./quantity.js";
 import { splitUnit, unitDimension } from "./unit-facts.js";
 import { unitName, unitSymbol } from "./unit-names.js";
@@ -29,13 +30,26 @@ const digitsFor = (value: number, options: FormatOptions): Intl.NumberFormatOpti
   return Math.abs(value) < 1 ? { maximumSignificantDigits: 4 } : { maximumFractionDigits: 3 };
 };
 
-const numberText = (value: number, locale: string, options: Intl.NumberFormatOptions): string => {
-  let format: Intl.NumberFormat;
+/** A price per unit keeps three digits that say something: $0.0034/ft² is not $0.00. */
+const priceDigits = (value: number, currency: string, locale: string): Intl.NumberFormatOptions => {
+  const { maximumFractionDigits: usual = 2 } = intlFor(locale, {
+    style: "currency",
+    currency,
+  }).resolvedOptions();
+  const needed = value === 0 ? 0 : 2 - Math.floor(Math.log10(Math.abs(value)));
+  return { minimumFractionDigits: usual, maximumFractionDigits: Math.min(Math.max(usual, needed), 20) };
+};
+
+const intlFor = (locale: string, options: Intl.NumberFormatOptions): Intl.NumberFormat => {
   try {
-    format = new Intl.NumberFormat(locale, options);
+    return new Intl.NumberFormat(locale, options);
   } catch (error) {
     return fail("range", "options", String(error), "a language tag and a number of digits that Intl knows");
   }
+};
+
+const numberText = (value: number, locale: string, options: Intl.NumberFormatOptions): string => {
+  const format = intlFor(locale, options);
   const text = format.format(value);
   // a remainder of -0.0001 that rounds to nothing is written 0, not -0
   return value < 0 && text === format.format(-0) ? format.format(0) : text;
@@ -77,25 +91,30 @@ const moneyText = (
   const [, currency = "", rest = ""] = /^money:([A-Z]{3})(.*)$/.exec(q.unit) ?? [];
   const digits =
     options.significantDigits === undefined && options.maximumFractionDigits === undefined
-      ? {}
+      ? rest === ""
+        ? {}
+        : priceDigits(q.value, currency, locale)
       : digitsFor(q.value, options);
   const amount = numberText(q.value, locale, { style: "currency", currency, ...digits });
   const [stuff, below] = q.of.split("/");
   const tail =
     rest === "" ? "" : `${style === "name" ? " per " : "/"}${written(rest.slice(1), style, true, locale)}`;
   if (q.of === "none") return `${amount}${tail}`;
-  return stuff === "none" && below !== undefined && !below.includes(":")
+  // "$40/acre of N" would be a cost, "$0.60/lb of N" is a price
+  const price = /^(?:mass|volume|count)$/.test(unitDimension(rest.slice(1)) ?? "");
+  return price && stuff === "none" && below !== undefined && !below.includes(":")
     ? `${amount}${tail}${style === "name" ? " of " : " "}${below}`
     : `${amount}${tail} of ${q.of}`;
 };
 
 /**
  * A quantity as text for people, in the unit that it has or in `unit`. Digits and currencies are written
- * by `Intl.NumberFormat`, with `en-US` where no language is given and never with the machine's own; the
- * unit symbols are ours, so that nothing depends on which units `Intl` knows. What is written for `en-US`
- * without rounding is read back by `parseQuantity` with the dimension.
+ * by `Intl.NumberFormat`, with `en-US` where no language is given and never with the machine's own; a price
+ * per unit has the decimals of its currency, and more where they are needed for three digits. The unit symbols are ours, so that nothing depends on which units `Intl` knows. What is written for `en-US`
+ * without rounding is read back by `parseQuantity` with the dimension, but for a bare number of a substance
+ * (`2.5 N`) and for `lb/in2` by its name, which is a pressure.
  *
- * @throws RatewrightError `unit/mismatch`, `unit/unknown`; `range` for a language or digits that Intl refuses
+ * @throws RatewrightError `unit/mismatch`, `unit/unknown`, `type`; `range` for a language or digits that Intl refuses
  *
  * @example
  * ```ts
@@ -111,10 +130,14 @@ export const format = <D extends string, S extends string, U extends UnitHint<D>
   options: FormatOptions & { readonly unit?: CheckedUnitOf<U, D> } = {},
 ): string => {
   const given = operand(q, "quantity");
+  expectRecord(options, "options", "a record of options");
   const unit = (options.unit as string | undefined) ?? given.unit;
   const value = unit === given.unit ? given.value : converted(given.value, given.unit, unit);
   const locale = options.locale ?? "en-US";
   const style = options.unitDisplay ?? "symbol";
+  if (style !== "symbol" && style !== "name" && style !== "unit") {
+    return fail("type", "options.unitDisplay", style, '"symbol", "name" or "unit"');
+  }
   const of = options.substance === false ? "none" : given.of;
   if (unit.startsWith("money:")) {
     return moneyText({ ...given, value, unit, of } as Quantity<string, string>, options, style, locale);

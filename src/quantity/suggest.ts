@@ -58,7 +58,13 @@ const nearest = (
   let found = new Set<string>();
   for (const [name, token] of vocabulary) {
     // 1.000 may stand for 1000 and never for 100, and one letter makes m2 of mi2 and NO3 of NH3
-    if (name.length < 2 || (formula && bare(name) !== bare(word)) || !fits(token)) continue;
+    if (
+      name.length < 2 ||
+      Math.abs(name.length - word.length) > limit ||
+      (formula && bare(name) !== bare(word)) ||
+      !fits(token)
+    )
+      continue;
     const steps = distance(word, name, limit);
     if (steps > limit || steps > least) continue;
     if (steps < least) found = new Set();

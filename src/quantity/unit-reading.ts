@@ -117,8 +117,10 @@ const substanceOf = (
     const pair = `${top.of}/${bottom.of}`;
     return isSubstance(pair) && top.of !== bottom.of ? pair : conflict("two substances, such as N/product");
   }
-  if (unit?.startsWith("money:") === true) return `none/${bottom.of}`;
-  if (of === bottom.of || of === `none/${bottom.of}`) return of;
+  const priced = `none/${bottom.of}`;
+  if (unit?.startsWith("money:") === true)
+    return isSubstance(priced) ? priced : conflict("a price of a substance");
+  if (of === bottom.of || of === priced) return of;
   if (bottom.said && !spoken && !media.includes(bottom.of)) return bottom.of;
   const lot = bottom.divisor === 1 ? bottom.name : `${bottom.divisor} ${bottom.name}`;
   return conflict("what is above the slash and what is below it", [

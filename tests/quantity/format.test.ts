@@ -67,17 +67,40 @@ describe("format", () => {
     );
   });
 
+  test("a small price per unit is not written as nothing", () => {
+    expect(format(money(0.0034, "USD").per(quantity(1, "ft2")))).toBe("$0.0034/ft²");
+    expect(format(money(1, "USD").per(quantity(3, "lb")))).toBe("$0.333/lb");
+    expect(format(money(1.2345, "USD").per(quantity(1, "lb")))).toBe("$1.23/lb");
+    expect(format(money(0, "USD").per(quantity(1, "lb")))).toBe("$0.00/lb");
+    expect(format(money(12.34, "JPY").per(quantity(1, "m2")))).toBe("¥12.3/m²");
+    expect(format(money(0.004, "USD"))).toBe("$0.00");
+  });
+
+  // ISO 4217: the yen has no minor unit, the dinar of Kuwait has three decimals
+  test("the decimals of the currency", () => {
+    expect(format(money(1234.5, "JPY"))).toBe("¥1,235");
+    expect(format(money(1234.5678, "KWD")).replace(/\s/g, " ")).toBe("KWD 1,234.568");
+    expect(format(money(-0.001, "USD"))).toBe("$0.00");
+    expect(format(quantity(40, "money:USD/acre", "none/N"))).toBe("$40.00/acre of none/N");
+  });
+
   test("substances", () => {
     expect(format(quantity(2, "fl oz/gal", "product/spray"))).toBe("2 fl oz product/gal spray");
     expect(format(quantity(24, "% w/w", "N/product"))).toBe("24 % w/w of N/product");
     expect(format(quantity(3, "lb/acre", "product:feed-a"))).toBe("3 lb/acre of product:feed-a");
     expect(format(quantity(3, "lb/acre", "N"), { substance: false })).toBe("3 lb/acre");
+    // "pounds per gallon of X" could be said of the gallon
+    expect(format(quantity(4, "lb/gal", "ai:2,4-D"), { unitDisplay: "name" })).toBe(
+      "4 pounds of ai:2,4-D per gallon",
+    );
   });
 
   test("what Intl refuses is our error", () => {
     expect(errorOf(() => format(quantity(1, "lb"), { locale: "no such tag" }))?.code).toBe("range");
     expect(errorOf(() => format(quantity(1, "lb"), { significantDigits: 99 }))?.code).toBe("range");
     expect(errorOf(() => format(undefined as never))?.code).toBe("type");
+    expect(errorOf(() => format(quantity(1, "lb"), null as never))?.code).toBe("type");
+    expect(errorOf(() => format(quantity(1, "lb"), { unitDisplay: "short" as "name" }))?.code).toBe("type");
   });
 });
 

@@ -43,7 +43,7 @@ describe("any input", () => {
       ),
       { numRuns: 1500 },
     );
-  });
+  }, 30_000);
 
   test("what is read is a finite number in a unit, and reads the same again", () => {
     fc.assert(
@@ -120,6 +120,11 @@ describe("round trips", () => {
   test.each([
     ["lb/1000 ft2", "N"],
     ["lb/acre", "product:feed-a"],
+    ["lb/acre", "product:one per acre mix"],
+    ["lb/gal", "ai:2,4-D"],
+    ["lb", "other:sand per bag"],
+    ["money:USD/acre", "none/N"],
+    ["money:USD/lb", "none/product:feed-a"],
     ["% w/w", "N:slow/product"],
     ["fl oz/gal", "product/spray"],
     ["lb", "pure live seed"],

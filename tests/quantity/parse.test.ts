@@ -351,6 +351,7 @@ describe("substances", () => {
       ["3 lb N/1000 ft2 of product:feed-a", "conflict"],
       ["2 fl oz per 100 lb of seed", "conflict"],
       ["3 lb per lb of N", "conflict"],
+      ["3 USD/lb of treated", "conflict"],
       ["2 qt per 100 gal of product:feed-a", "conflict"],
       ["3 lb N of K", "substance/unknown"],
       ["3 lb bags of N", "substance/unknown"],
