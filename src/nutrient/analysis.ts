@@ -55,7 +55,7 @@ const number = /^\d{1,3}(\.\d{1,4})?$/;
  *   labels) or elements; ignored for a record, which states its own
  * @param path - named in errors
  * @throws RatewrightError `text` with the place in the text; `range` for a percentage under 0 or
- *   a total over 100; `conflict` where one nutrient is stated twice
+ *   a total over 100; `conflict` where one nutrient is stated twice, or a record's basis contradicts its nutrients
  *
  * @example
  * ```ts
@@ -90,8 +90,8 @@ export const analysis = (
 const readGrade = (text: string, basis: Analysis["basis"], path: string): Analysis["percent"] => {
   const wanted = "three percentages with hyphens between, such as 24-0-11 or 12-0-0-26S";
   if (text.length > 80) fail("text", path, text, wanted);
-  // Some sheets print the further nutrients after a plus, and word processors turn hyphens into dashes.
-  const parts = text.trim().split(/\s*[-\u2010-\u2013]\s*|\s*\+\s*(?=[\d.]+\s*[A-Za-z])/);
+  // Some sheets print the further nutrients after a plus, and word processors turn hyphens into dashes or minus signs.
+  const parts = text.trim().split(/\s*[-\u2010-\u2013\u2212]\s*|\s*\+\s*(?=[\d.]+\s*[A-Za-z])/);
   const keys = basis === "oxide" ? (["N", "P2O5", "K2O"] as const) : (["N", "P", "K"] as const);
   const percent: Partial<Record<Nutrient, number>> = {};
   if (parts.length < 3) fail("text", path, text, `${wanted}; it ends after ${parts.length} of them`);
@@ -137,6 +137,14 @@ const checked = (given: Analysis, path: string): Analysis => {
     } else if (value < 0 || value > 100) {
       problems.push({ code: "range", path: at, got: String(value), expected: "a percentage from 0 to 100" });
     } else total += value;
+    if (key === (given.basis === "oxide" ? "P" : "P2O5") || key === (given.basis === "oxide" ? "K" : "K2O")) {
+      problems.push({
+        code: "conflict",
+        path: at,
+        got: key,
+        expected: `${given.basis === "oxide" ? "P2O5 and K2O" : "P and K"}, as the basis says, or the other basis`,
+      });
+    }
     const twin = keys.find((other) => other !== key && other > key && formFactor(key, other) !== undefined);
     if (twin !== undefined) {
       problems.push({

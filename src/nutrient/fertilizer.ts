@@ -108,23 +108,28 @@ export const fertilizer = <const Id extends string>(
       ? problem("missing", "analysis", undefined, 'a grade such as "24-0-11"')
       : attempt(() => analysis(input.analysis, input.basis, `${path}.analysis`));
   const slow =
-    input.slowNitrogen &&
-    attempt(() =>
-      expectQuantity(
-        input.slowNitrogen,
-        { dimension: "mass/mass", of: "N:slow/product", bound: "non-negative" },
-        `${path}.slowNitrogen`,
-      ),
-    );
+    input.slowNitrogen === undefined
+      ? undefined
+      : attempt(() =>
+          expectQuantity(
+            input.slowNitrogen,
+            { dimension: "mass/mass", of: "N:slow/product", bound: "non-negative" },
+            `${path}.slowNitrogen`,
+          ),
+        );
   if (slow !== undefined && stated !== undefined) {
     const total = percentOf(stated, "N");
     if (slow.in("% w/w") > total * (1 + 1e-9)) {
       problem("conflict", "slowNitrogen", slow, `at most the ${total} % N of the analysis`);
     }
   }
+  const nitrogen = stated === undefined ? undefined : percentOf(stated, "N");
+  if (input.nitrogen !== undefined && nitrogen === 0) {
+    problem("conflict", "nitrogen", input.nitrogen, "no breakdown where the analysis states 0 % N");
+  }
   const broken =
-    input.nitrogen !== undefined && stated !== undefined
-      ? attempt(() => nitrogenBreakdown(input.nitrogen, percentOf(stated, "N"), `${path}.nitrogen`))
+    input.nitrogen !== undefined && nitrogen
+      ? attempt(() => nitrogenBreakdown(input.nitrogen, nitrogen, `${path}.nitrogen`))
       : undefined;
   if (slow !== undefined && broken !== undefined) {
     const [claimed, derived] = [slow.in("% w/w"), broken.slow.in("% w/w")];
@@ -134,15 +139,17 @@ export const fertilizer = <const Id extends string>(
   }
   const slowNitrogen = slow ?? broken?.slow;
   const density =
-    input.density &&
-    attempt(() =>
-      expectQuantity(
-        input.density,
-        { dimension: "mass/volume", of: "none", bound: "positive" },
-        `${path}.density`,
-      ),
-    );
-  const held = input.package && attempt(() => packageOf(input.package, `${path}.package`));
+    input.density === undefined
+      ? undefined
+      : attempt(() =>
+          expectQuantity(
+            input.density,
+            { dimension: "mass/volume", of: "none", bound: "positive" },
+            `${path}.density`,
+          ),
+        );
+  const held =
+    input.package === undefined ? undefined : attempt(() => packageOf(input.package, `${path}.package`));
   if (form === "dry" && input.density !== undefined) {
     problem("conflict", "density", input.density, 'no density for a dry product, or form "liquid"');
   }
@@ -165,8 +172,7 @@ export const fertilizer = <const Id extends string>(
 };
 
 const packageOf = (input: unknown, path: string): Quantity<"mass", "none"> | Quantity<"volume", "none"> => {
-  const dimension = (input as { dimension?: unknown }).dimension;
-  const unit = (input as { unit?: unknown }).unit;
+  const { dimension, unit } = (input ?? {}) as { dimension?: unknown; unit?: unknown };
   const volume =
     dimension === "volume" ||
     (typeof unit === "string" && /^(mL|L|m3|(imp )?gal|qt|pt|(imp )?fl oz)$/.test(unit));

@@ -50,7 +50,7 @@ export const formFactor = (from: string, to: string): number | undefined => {
 const shareOf = (form: string): readonly [string, number] | undefined => {
   if (form === "NO3-N") return ["N", 1];
   const [, element = "N", count, oxygen, oxygens] = /^([A-Z][a-z]?)(\d?)(O(\d?))?$/.exec(form) ?? [];
-  if (element === "N" && !oxygen) return undefined;
   const weight = Number(count || 1) * nutrientWeights[element as keyof typeof nutrientWeights];
+  if ((element === "N" && form !== "NO3") || !weight) return undefined;
   return [element, weight / (weight + (oxygen ? Number(oxygens || 1) * nutrientWeights.O : 0))];
 };

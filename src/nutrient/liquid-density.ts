@@ -17,8 +17,8 @@ const materialOf = (name: LiquidMaterialId): LiquidMaterial =>
 /**
  * The density of a common liquid fertilizer at a temperature, from printed tables.
  *
- * Equation: straight lines between the printed points `(T, d)`; for urea ammonium nitrate they lie on
- * `d = d60 - 0.003 (T - 60)`, in lb/gal with T in °F.
+ * Equation: straight lines between the printed points `(T, d)`; for UAN 28 and 30 they lie on
+ * `d = d60 - 0.003 (T - 60)`, in lb/gal with T in °F; the printed ones of UAN 32 are up to 0.01 lb/gal lower.
  *
  * Range: the printed temperatures, 30 to 90 °F for UAN 28 and 30 and 20 to 60 °F for UAN 32 and ammonium
  * polyphosphate; materials with one printed density have that one at 60 °F only. See `liquidMaterials`.
@@ -148,7 +148,7 @@ export const inventoryShrink = (
  * An empty list does not mean that the tank stays clear: `liquidMaterials` says which sources print a
  * figure, and actual ones vary with the make.
  *
- * Source: see `liquidMaterials`; 32-0-0 is printed as 28 °F and as 32 °F.
+ * Source: see `liquidMaterials`; 32-0-0 is printed as 28 °F and as 32 °F, 28-0-0 as -1 °F and as 1 °F.
  *
  * @throws RatewrightError `type` for another material; `unit/mismatch`
  *

@@ -48,7 +48,10 @@ export const liquidMaterials: Readonly<Record<LiquidMaterialId, LiquidMaterial>>
     fahrenheit: [30, 50, 60, 70, 80, 90],
     lbPerGal: [10.76, 10.7, 10.67, 10.64, 10.61, 10.58],
     source: virginia,
-    saltOut: [{ fahrenheit: -1, source: factSheet }],
+    saltOut: [
+      { fahrenheit: -1, source: factSheet },
+      { fahrenheit: 1, source: virginia },
+    ],
   },
   "UAN 30": {
     name: "urea ammonium nitrate solution, 30 % N",
@@ -56,7 +59,7 @@ export const liquidMaterials: Readonly<Record<LiquidMaterialId, LiquidMaterial>>
     fahrenheit: [30, 50, 60, 70, 80, 90],
     lbPerGal: [10.99, 10.93, 10.9, 10.87, 10.84, 10.81],
     source: virginia,
-    saltOut: [{ fahrenheit: 14, source: "common practice, no source" }],
+    saltOut: [{ fahrenheit: 14, source: virginia }],
     note: "The fact sheet prints 10.95 at 30 °F.",
   },
   "UAN 32": {

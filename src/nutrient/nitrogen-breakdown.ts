@@ -182,10 +182,10 @@ export const productNitrogen = (product: {
 }): NitrogenBreakdown => {
   expectRecord(product, "product");
   const total = percentOf(product.analysis, "N");
+  if (!(total > 0)) fail("range", "product.analysis", total, "some nitrogen");
   if (product.nitrogen !== undefined || product.slowNitrogen === undefined) {
     return nitrogenBreakdown(product.nitrogen, total, "product.nitrogen");
   }
-  if (!(total > 0)) fail("range", "product.analysis", total, "some nitrogen");
   const slow = expectQuantity(
     product.slowNitrogen,
     { dimension: "mass/mass", of: "N:slow/product", bound: "non-negative" },

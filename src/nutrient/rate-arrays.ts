@@ -16,16 +16,26 @@ const expectPercent = (percent: number, path: string, least: "positive" | "zero 
     fail("infeasible", path, percent, "a product with some of the nutrient");
 };
 
+const expectArray = (given: unknown, path: string): Float64Array =>
+  given instanceof Float64Array
+    ? given
+    : fail(given === undefined ? "missing" : "type", path, given, "a Float64Array");
+
 const outFor = (given: Float64Array | undefined, length: number): Float64Array => {
-  const out = given ?? new Float64Array(length);
+  const out = given === undefined ? new Float64Array(length) : expectArray(given, "out");
   return out.length === length
     ? out
     : fail("conflict", "out", out.length, `${length} places, one for each area`);
 };
 
-const refuse = (path: string, i: number, value: unknown): never =>
-  typeof value === "number" && Number.isFinite(value)
-    ? fail("range", `${path}[${i}]`, value, "zero or more")
+const refuse = (path: string, i: number, value: number): never =>
+  Number.isFinite(value)
+    ? fail(
+        "range",
+        `${path}[${i}]`,
+        value,
+        value < 0 ? "zero or more" : "an amount whose result is a finite number",
+      )
     : fail("not-finite", `${path}[${i}]`, value, "a finite number");
 
 /**
@@ -36,7 +46,7 @@ const refuse = (path: string, i: number, value: unknown): never =>
  * - `out` takes the rates, in kg/ha of product; a new array where left out
  *
  * @throws RatewrightError `not-finite` and `range` with the index of the first bad target; `infeasible` where
- *   `percent` is 0; `conflict` where `out` has another length
+ *   `percent` is 0; `conflict` where `out` has another length; `type` or `missing` for what is no Float64Array
  *
  * Source: as `productRate`.
  *
@@ -51,12 +61,15 @@ export const productRatesKgPerHa = (
   percent: number,
   out?: Float64Array,
 ): Float64Array => {
+  expectArray(targetKgPerHa, "targetKgPerHa");
   expectPercent(percent, "percent", "positive");
   const rates = outFor(out, targetKgPerHa.length);
   for (let i = 0; i < targetKgPerHa.length; i++) {
     const target = targetKgPerHa[i] as number;
-    if (!Number.isFinite(target) || target < 0) refuse("targetKgPerHa", i, target);
-    rates[i] = (target * 100) / percent;
+    // Adding zero turns a negative zero into zero.
+    const rate = (target * 100) / percent + 0;
+    if (!(target >= 0 && rate < Number.POSITIVE_INFINITY)) refuse("targetKgPerHa", i, target);
+    rates[i] = rate;
   }
   return rates;
 };
@@ -68,7 +81,7 @@ export const productRatesKgPerHa = (
  * - `percent` of the nutrient in the product, by weight
  * - `out` takes the nutrient in kg; a new array where left out
  *
- * @throws RatewrightError `not-finite`, `range` with the index; `conflict` where lengths differ
+ * @throws RatewrightError `not-finite`, `range` with the index; `conflict` where lengths differ; `type`, `missing`
  *
  * Source: as `nutrientsSupplied`.
  *
@@ -88,6 +101,8 @@ export const nutrientsSuppliedKg = (input: {
 }): Float64Array => {
   expectRecord(input, "input");
   const { rateKgPerHa, areaM2, percent } = input;
+  expectArray(rateKgPerHa, "rateKgPerHa");
+  expectArray(areaM2, "areaM2");
   expectPercent(percent, "percent", "zero or more");
   if (areaM2.length !== rateKgPerHa.length) {
     fail("conflict", "areaM2", areaM2.length, `${rateKgPerHa.length} areas, one for each rate`);
@@ -96,9 +111,10 @@ export const nutrientsSuppliedKg = (input: {
   for (let i = 0; i < out.length; i++) {
     const rate = rateKgPerHa[i] as number;
     const area = areaM2[i] as number;
-    if (!Number.isFinite(rate) || rate < 0) refuse("rateKgPerHa", i, rate);
-    if (!Number.isFinite(area) || area < 0) refuse("areaM2", i, area);
-    out[i] = (rate * area * percent) / 1e6;
+    if (!(rate >= 0 && rate < Number.POSITIVE_INFINITY)) refuse("rateKgPerHa", i, rate);
+    const mass = (rate * area * percent) / 1e6 + 0;
+    if (!(area >= 0 && mass < Number.POSITIVE_INFINITY)) refuse("areaM2", i, area);
+    out[i] = mass;
   }
   return out;
 };
@@ -111,7 +127,7 @@ export const nutrientsSuppliedKg = (input: {
  * - `out` takes the rates, in kg/ha of product; a new array where left out
  *
  * @throws RatewrightError `infeasible` where no cap bounds the product; `not-finite`, `range` with the index;
- *   `conflict` where lengths differ
+ *   `conflict` where lengths differ; `type`, `missing`
  *
  * Source: as `highestProductRate`.
  *
@@ -127,6 +143,9 @@ export const nutrientsSuppliedKg = (input: {
  */
 export const highestProductRatesKgPerHa = (caps: readonly CapArray[], out?: Float64Array): Float64Array => {
   if (!Array.isArray(caps)) fail("type", "caps", caps, "a list of caps");
+  caps.forEach((cap, k) => {
+    expectArray(cap?.limitKgPerHa, `caps[${k}].limitKgPerHa`);
+  });
   const areas = caps[0]?.limitKgPerHa.length ?? 0;
   const rates = outFor(out, areas).fill(Number.POSITIVE_INFINITY);
   let bounding = 0;
@@ -138,9 +157,10 @@ export const highestProductRatesKgPerHa = (caps: readonly CapArray[], out?: Floa
     if (percent > 0) bounding++;
     for (let i = 0; i < areas; i++) {
       const limit = limitKgPerHa[i] as number;
-      if (!Number.isFinite(limit) || limit < 0) refuse(`caps[${k}].limitKgPerHa`, i, limit);
+      if (!(limit >= 0 && limit < Number.POSITIVE_INFINITY)) refuse(`caps[${k}].limitKgPerHa`, i, limit);
       if (percent === 0) continue;
-      const rate = (limit * 100) / percent;
+      const rate = (limit * 100) / percent + 0;
+      if (rate === Number.POSITIVE_INFINITY) refuse(`caps[${k}].limitKgPerHa`, i, limit);
       if (rate < (rates[i] as number)) rates[i] = rate;
     }
   });

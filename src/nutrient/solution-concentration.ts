@@ -1,5 +1,5 @@
 import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
-import { type Nutrient, percentOf } from "./analysis.js";
+import { isNutrient, type Nutrient, percentOf } from "./analysis.js";
 import { type Fertilizer, fertilizer } from "./fertilizer.js";
 
 /**
@@ -86,6 +86,7 @@ export const concentrationOf = <const S extends Nutrient, Id extends string>(
     { dimension: "mass/volume", of: `product:${product.id}`, bound: "non-negative" },
     "amount",
   );
+  if (!isNutrient(nutrient)) fail("type", "nutrient", nutrient, "a nutrient, such as N or P2O5");
   const percent = percentOf(known.analysis, nutrient);
   return quantityOf((given.value * percent) / 100, given.unit, nutrient, "nutrient") as unknown as Quantity<
     "mass/volume",

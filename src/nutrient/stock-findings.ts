@@ -73,6 +73,11 @@ export const stockFindings = (
     ],
     notChecked: [
       ...(unstated.length > 0 ? [`solubility of ${unstated.join(", ")}: none was stated`] : []),
+      ...(stated.length > 0
+        ? [
+            "the room that salts take up: a solubility per volume of water is reached at less per volume of stock",
+          ]
+        : []),
       "solubility of salts together, water temperature, hardness and pH",
     ],
   };

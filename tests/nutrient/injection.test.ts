@@ -107,7 +107,8 @@ describe("stock tanks", () => {
   const salts = [salt("an", "33.5-0-0"), salt("mkp", "0-53-34"), salt("kn", "13-0-44")];
 
   test("of several salts meet every target behind the injector", () => {
-    const amount = fc.double({ min: 0, max: 2, noNaN: true });
+    // None at all, or an amount that has all its digits: products of subnormal numbers lose them.
+    const amount = fc.double({ min: 0, max: 2, noNaN: true }).map((grams) => (grams < 1e-200 ? 0 : grams));
     fc.assert(
       fc.property(fc.tuple(amount, amount, amount), fc.integer({ min: 2, max: 300 }), (grams, parts) => {
         // Targets that are made from known amounts, in g/L of final solution.

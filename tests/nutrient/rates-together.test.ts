@@ -427,3 +427,47 @@ describe("the array forms", () => {
     ).toEqual(["range caps[0].percent"]);
   });
 });
+
+describe("rates of many areas", () => {
+  const huge = Float64Array.of(1, 1e307);
+
+  test("give no infinity and no negative zero", () => {
+    expect(faultsOf(() => productRatesKgPerHa(huge, 1))).toEqual(["range targetKgPerHa[1]"]);
+    expect(faultsOf(() => highestProductRatesKgPerHa([{ limitKgPerHa: huge, percent: 1 }]))).toEqual([
+      "range caps[0].limitKgPerHa[1]",
+    ]);
+    const both = { rateKgPerHa: huge, areaM2: huge, percent: 1 };
+    expect(faultsOf(() => nutrientsSuppliedKg(both))).toEqual(["range areaM2[1]"]);
+    const none = Float64Array.of(-0);
+    expect(productRatesKgPerHa(none, 24)[0]).toBe(0);
+    expect(highestProductRatesKgPerHa([{ limitKgPerHa: none, percent: 24 }])[0]).toBe(0);
+    expect(nutrientsSuppliedKg({ rateKgPerHa: none, areaM2: Float64Array.of(1), percent: 24 })[0]).toBe(0);
+  });
+
+  test("name the first bad figure, and what is no array of numbers", () => {
+    const at = (value: number) => Float64Array.of(1, value);
+    expect(faultsOf(() => productRatesKgPerHa(at(Number.NaN), 24))).toEqual(["not-finite targetKgPerHa[1]"]);
+    expect(faultsOf(() => productRatesKgPerHa(at(-1), 24))).toEqual(["range targetKgPerHa[1]"]);
+    const one = Float64Array.of(1, 1);
+    expect(
+      faultsOf(() =>
+        nutrientsSuppliedKg({ rateKgPerHa: at(0), areaM2: at(Number.POSITIVE_INFINITY), percent: 5 }),
+      ),
+    ).toEqual(["not-finite areaM2[1]"]);
+    expect(faultsOf(() => nutrientsSuppliedKg({ rateKgPerHa: at(-1), areaM2: one, percent: 5 }))).toEqual([
+      "range rateKgPerHa[1]",
+    ]);
+    for (const wrong of [undefined, [1, 2], "24"]) {
+      const code = wrong === undefined ? "missing" : "type";
+      const given = wrong as never;
+      expect(faultsOf(() => productRatesKgPerHa(given, 24))).toEqual([`${code} targetKgPerHa`]);
+      expect(faultsOf(() => nutrientsSuppliedKg({ rateKgPerHa: one, areaM2: given, percent: 5 }))).toEqual([
+        `${code} areaM2`,
+      ]);
+      expect(faultsOf(() => highestProductRatesKgPerHa([{ limitKgPerHa: given, percent: 5 }]))).toEqual([
+        `${code} caps[0].limitKgPerHa`,
+      ]);
+    }
+    expect(faultsOf(() => productRatesKgPerHa(one, 24, [1, 2] as never))).toEqual(["type out"]);
+  });
+});

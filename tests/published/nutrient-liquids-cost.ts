@@ -68,6 +68,15 @@ const sheet: readonly (readonly [LiquidMaterialId, number, number | undefined])[
   ["4-10-10", 10.3, 18],
 ];
 
+/** The warmest whole degree, °F, at which a source's own figure gives a finding. */
+const crystalsFrom = (material: LiquidMaterialId, from: Source): number => {
+  for (let t = 60; t > -40; t--) {
+    const found = saltOutFindings(material, quantity(t, "°F"));
+    if (found.some(({ source }) => (source as { title?: string }).title === from.title)) return t;
+  }
+  return missing;
+};
+
 /** Published examples of liquids and of cost. */
 export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
   {
@@ -91,6 +100,18 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
         });
         return [density.in("lb/gal"), nutrientPerVolume(product, "N").in("lb/gal")];
       }),
+  },
+  {
+    entry: "fert-034",
+    formulas: ["saltOutFindings"],
+    source: virginia,
+    reached: "read",
+    given: "urea ammonium nitrate of 28 and 30 % N in a cold tank",
+    answers: [
+      { of: "UAN 28 salts out, °F", printed: 1, to: 1 },
+      { of: "UAN 30 salts out, °F", printed: 14, to: 1 },
+    ],
+    compute: () => [crystalsFrom("UAN 28", virginia), crystalsFrom("UAN 30", virginia)],
   },
   {
     entry: "fert-034",
@@ -129,15 +150,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
       ...sheet.map(([material]) => liquidDensity(material, quantity(60, "°F")).in("lb/gal")),
       ...sheet
         .filter(([, , crystals]) => crystals !== undefined)
-        .map(([material]) => {
-          // The warmest whole degree at which the sheet's own figure gives a finding.
-          for (let t = 60; t > -40; t--) {
-            const found = saltOutFindings(material, quantity(t, "°F"));
-            if (found.some(({ source }) => (source as { title?: string }).title === factSheet.title))
-              return t;
-          }
-          return missing;
-        }),
+        .map(([material]) => crystalsFrom(material, factSheet)),
       inventoryShrink(quantity(10.6, "lb/gal"), quantity(10.74, "lb/gal")).in("% v/v"),
     ],
   },
