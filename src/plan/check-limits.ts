@@ -1,5 +1,6 @@
 import { type CivilDate, compareDates } from "../calendar/index.js";
 import { checks, type Finding, fail } from "../quantity/index.js";
+import { completionFindings } from "./completion-findings.js";
 import { entryRates, type Labels, noLabels } from "./entry-row.js";
 import { unreadable } from "./fields.js";
 import { type History, type HistoryRow, wholeSite } from "./history.js";
@@ -9,7 +10,7 @@ import type { Limit } from "./limit.js";
 import type { ApplicationFacts } from "./limit-condition.js";
 import { limitFindings, notCountedText } from "./limit-findings.js";
 import { type CountedDays, countDays, type LimitTest, type LimitUse, limitOutcome } from "./limit-use.js";
-import { addRates, slowShareOf } from "./nutrient-rates.js";
+import { addRates, type Completion, slowShareOf } from "./nutrient-rates.js";
 import { civilDateAt, readFacts } from "./read-condition.js";
 import { readEntry } from "./read-entry.js";
 import { type ReadLimit, readLimits } from "./read-limit.js";
@@ -42,7 +43,7 @@ export interface ReadProposal {
   readonly row: HistoryRow;
   readonly facts: ApplicationFacts;
   readonly content: (of: string) => number | undefined;
-  readonly completed: readonly string[];
+  readonly completed: readonly Completion[];
 }
 
 const cautionText =
@@ -212,18 +213,7 @@ export const checkLimits = (input: {
       "What the application supplies: it states no analysis, contents or supplies that could be weighed.",
     );
   }
-  const completions: Finding[] = proposal.completed.includes("no slow stated")
-    ? [
-        {
-          code: "nitrogen/no-slow-stated",
-          severity: "note",
-          path: "proposal",
-          params: { date },
-          text: "The application states no slow-release nitrogen: all of its nitrogen counts as soluble.",
-          source: "common practice, no source",
-        },
-      ]
-    : [];
+  const completions = completionFindings(proposal.completed, "The application", "proposal", date);
   if (limits.length === 0) notChecked.push("Limits: none are stated.");
   return {
     type: "limit-check",

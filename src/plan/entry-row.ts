@@ -10,12 +10,19 @@ type Any = Quantity<string, string>;
 
 /** Labels that were read, by what they state: a ledger names the same few products over and over. */
 export interface Labels {
+  /** By grade, for dry and liquid. */
+  readonly byGrade: { readonly dry: Map<string, Fertilizer>; readonly liquid: Map<string, Fertilizer> };
+  /** By all that is stated, where that is more than a grade. */
   readonly byText: Map<string, Fertilizer>;
   readonly shares: Shares;
 }
 
 /** No label read yet. */
-export const noLabels = (): Labels => ({ byText: new Map(), shares: new Map() });
+export const noLabels = (): Labels => ({
+  byGrade: { dry: new Map(), liquid: new Map() },
+  byText: new Map(),
+  shares: new Map(),
+});
 
 /** The label of an entry, read once for all entries that state the same. */
 export const labelOf = (
@@ -25,11 +32,10 @@ export const labelOf = (
 ): Fertilizer | undefined => {
   const { analysis, slowNitrogen, form = "dry" } = entry;
   if (analysis === undefined) return undefined;
-  const key =
-    typeof analysis === "string" && slowNitrogen === undefined
-      ? `${form} ${analysis}`
-      : JSON.stringify([form, analysis, slowNitrogen]);
-  const known = labels.byText.get(key);
+  const plain = typeof analysis === "string" && slowNitrogen === undefined;
+  const key = plain ? analysis : JSON.stringify([form, analysis, slowNitrogen]);
+  const map = plain ? labels.byGrade[form] : labels.byText;
+  const known = map.get(key);
   if (known !== undefined) return known;
   const label = fertilizer(
     {
@@ -40,7 +46,7 @@ export const labelOf = (
     },
     path === "" ? "application" : path,
   );
-  labels.byText.set(key, label);
+  map.set(key, label);
   return label;
 };
 

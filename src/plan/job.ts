@@ -1,6 +1,6 @@
 import type { CivilDate, DailyTemperatures } from "../calendar/index.js";
 import type { BaseTemperature, DegreeDayMethod, IntervalRule, UpperCutoff } from "../interval/index.js";
-import type { Analysis } from "../nutrient/index.js";
+import type { Analysis, NitrogenGuarantee } from "../nutrient/index.js";
 import type { SiteDescription } from "../site/index.js";
 import type { CodeScheme, LadderId, MixIngredient, ReadableStep, WaterTest } from "../tank/index.js";
 import type { Limit } from "./limit.js";
@@ -54,11 +54,13 @@ export interface JobProduct {
   readonly analysis?: string | Analysis;
   /** How the second and third figure of a grade are read; as oxides where it is left out. */
   readonly basis?: "oxide" | "element";
-  /** Percent of PRODUCT, as labels print it, of `N:slow/product`. */
+  /** The label's breakdown of nitrogen, percent of PRODUCT; the slow nitrogen follows from it. */
+  readonly nitrogen?: NitrogenGuarantee;
+  /** Percent of PRODUCT, as labels print it, of `N:slow/product`. Beside a breakdown it says the same. */
   readonly slowNitrogen?: Stated;
   /** Mass per volume of a liquid. */
   readonly density?: Stated;
-  /** What it holds beside nutrients: `4 lb/gal` of `ai:prodiamine/product`, or `65 % w/w` of it. */
+  /** What it holds beside nutrients, each once: `4 lb/gal` of `ai:prodiamine/product`, or `65 % w/w` of it. */
   readonly contents?: readonly Stated[];
   /** What one bag, jug or packet holds. */
   readonly package?: Stated;

@@ -2,6 +2,7 @@ import type { CivilDate } from "../calendar/index.js";
 import { percentOf } from "../nutrient/index.js";
 import { type Finding, type Quantity, quantityOf } from "../quantity/index.js";
 import { limitsOn } from "./check-limits.js";
+import { completionFindings } from "./completion-findings.js";
 import { type HistoryRow, historyOf, touches, wholeSite } from "./history.js";
 import type { ApplicationFacts } from "./limit-condition.js";
 import type { LimitTest, LimitUse } from "./limit-use.js";
@@ -71,26 +72,7 @@ const logRow = (entry: ReadLogEntry, job: ReadJob, findings: Finding[], notCheck
   const { rates, completed } = completeRates(
     addRates(nutrients.map((q) => ({ [q.of]: q as Quantity<"mass/area", string> }))),
   );
-  if (completed.includes("no slow stated")) {
-    findings.push({
-      code: "nitrogen/no-slow-stated",
-      severity: "note",
-      path,
-      params: { date },
-      text: `The entry of ${date} states no slow-release nitrogen: all of its nitrogen counts as soluble.`,
-      source: "common practice, no source",
-    });
-  }
-  if (completed.includes("no total stated")) {
-    findings.push({
-      code: "nitrogen/no-total-stated",
-      severity: "note",
-      path,
-      params: { date },
-      text: `The entry of ${date} states no total nitrogen: the soluble and slow nitrogen that it states count as the total.`,
-      source: "common practice, no source",
-    });
-  }
+  findings.push(...completionFindings(completed, `The entry of ${date}`, path, date));
   return { ...base, productRates: [], rates };
 };
 

@@ -47,17 +47,44 @@ export const isStated = (rates: NutrientRates, of: string): boolean =>
 /** What was added to stated rates to make them complete. */
 export type Completion = "no slow stated" | "no total stated";
 
-const twins: readonly (readonly [string, string])[] = [
-  ["P", "P2O5"],
-  ["K", "K2O"],
-];
-
 const rate = (value: number, unit: string, of: string): Rate => new Quantity(value, unit, of, "mass/area");
+
+/** Nitrogen in a unit that is stated as nitrate and ammonium: all of it is soluble. */
+const mineralIn = (stated: NutrientRates, unit: string): number => {
+  const { "NO3-N": nitrate, NO3: ion, "NH4-N": ammonium } = stated;
+  const asIon = ion === undefined ? 0 : inUnit(ion, unit) * (formFactor("NO3", "NO3-N") as number);
+  return (
+    (nitrate === undefined ? asIon : inUnit(nitrate, unit)) +
+    (ammonium === undefined ? 0 : inUnit(ammonium, unit))
+  );
+};
+
+/** The nitrogen that is stated as soluble, as nitrate and ammonium, and as slow; nothing where none of it is. */
+export const nitrogenParts = (
+  stated: NutrientRates,
+  unit: string,
+): { readonly soluble: number; readonly slow: number } => {
+  const { "N:soluble": soluble, "N:slow": slow } = stated;
+  return {
+    // Nitrate and ammonium are a part of the soluble nitrogen, not added to it.
+    soluble: Math.max(soluble === undefined ? 0 : inUnit(soluble, unit), mineralIn(stated, unit)),
+    slow: slow === undefined ? 0 : inUnit(slow, unit),
+  };
+};
+
+const withTwin = (rates: Record<string, Rate>, element: string, oxide: string): void => {
+  const [e, o] = [rates[element], rates[oxide]];
+  if (e !== undefined && o === undefined)
+    rates[oxide] = rate(e.value * (formFactor(element, oxide) as number), e.unit, oxide);
+  if (o !== undefined && e === undefined)
+    rates[element] = rate(o.value * (formFactor(oxide, element) as number), o.unit, element);
+};
 
 /**
  * Completes stated rates, so that every limit finds its form: soluble nitrogen is the total less the slow,
- * the total at least what is stated of the two, and phosphorus and potassium stand in both forms. Where no
- * slow nitrogen is stated, all of it counts as soluble (common practice, no source).
+ * the total at least what is stated of its parts (soluble, nitrate and ammonium, slow), and phosphorus and
+ * potassium stand in both forms. Where no slow nitrogen is stated, all of it counts as soluble (common
+ * practice, no source).
  */
 export const completeRates = (
   stated: NutrientRates,
@@ -65,28 +92,30 @@ export const completeRates = (
   const rates: Record<string, Rate> = { ...stated };
   const completed: Completion[] = [];
   const { N: total, "N:soluble": soluble, "N:slow": slow } = stated;
-  if (total === undefined && (soluble !== undefined || slow !== undefined)) {
-    const { unit } = (soluble ?? slow) as Rate;
-    rates.N = rate((soluble ? soluble.value : 0) + (slow ? inUnit(slow, unit) : 0), unit, "N");
-    rates["N:soluble"] ??= rate(0, unit, "N:soluble");
-    rates["N:slow"] ??= rate(0, unit, "N:slow");
-    completed.push("no total stated");
-  } else if (total !== undefined) {
+  if (total !== undefined) {
     const { unit, value } = total;
     if (soluble === undefined) {
-      rates["N:soluble"] = rate(Math.max(0, value - (slow ? inUnit(slow, unit) : 0)), unit, "N:soluble");
+      const rest = slow === undefined ? value : Math.max(0, value - inUnit(slow, unit));
+      rates["N:soluble"] = rate(rest, unit, "N:soluble");
       if (slow === undefined && value > 0) completed.push("no slow stated");
     }
     if (slow === undefined) {
-      rates["N:slow"] = rate(soluble ? Math.max(0, value - inUnit(soluble, unit)) : 0, unit, "N:slow");
+      const rest = soluble === undefined ? 0 : Math.max(0, value - inUnit(soluble, unit));
+      rates["N:slow"] = rate(rest, unit, "N:slow");
+    }
+  } else {
+    const one = soluble ?? slow ?? stated["NO3-N"] ?? stated.NO3 ?? stated["NH4-N"];
+    if (one !== undefined) {
+      const { unit } = one;
+      const parts = nitrogenParts(stated, unit);
+      rates.N = rate(parts.soluble + parts.slow, unit, "N");
+      rates["N:soluble"] = rate(parts.soluble, unit, "N:soluble");
+      rates["N:slow"] ??= rate(0, unit, "N:slow");
+      completed.push("no total stated");
     }
   }
-  for (const [element, oxide] of twins) {
-    const [have, lack] = stated[element] === undefined ? [oxide, element] : [element, oxide];
-    const given = stated[have];
-    if (given === undefined || stated[lack] !== undefined) continue;
-    rates[lack] = rate(given.value * (formFactor(have, lack) as number), given.unit, lack);
-  }
+  withTwin(rates, "P", "P2O5");
+  withTwin(rates, "K", "K2O");
   return { rates, completed };
 };
 

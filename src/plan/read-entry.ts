@@ -6,12 +6,13 @@ import {
   fail,
   isSubstance,
   quantityOf,
+  shown,
 } from "../quantity/index.js";
 import { type Labels, labelOf } from "./entry-row.js";
 import { expectFields, expectList, expectOneOf, expectText, unreadable } from "./fields.js";
 import type { LedgerEntry, LedgerWeather } from "./ledger-entry.js";
 import { civilDateAt } from "./read-condition.js";
-import { readContent, readSupplies } from "./read-supplies.js";
+import { readContents, readSupplies } from "./read-supplies.js";
 
 type Reader = (input: unknown, path: string) => unknown;
 
@@ -51,11 +52,6 @@ const productAmount =
       : fail("unit/mismatch", path, q, `a quantity of ${dimensions.join(" or ")}`);
   };
 
-const list =
-  (read: Reader, of: string): Reader =>
-  (input, path) =>
-    expectList(input, path, of).map((item, i) => read(item, `${path}[${i}]`));
-
 const weatherReaders: { readonly [K in keyof Required<LedgerWeather>]: Reader } = {
   wind: quantityIn("length/time", "non-negative"),
   windFrom: text,
@@ -76,7 +72,14 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
       : civilDateAt(input, path),
   start: time,
   end: time,
-  parts: list(text, "name of a part"),
+  parts: (input, path) => {
+    const parts = expectList(input, path, "name of a part");
+    for (const [i, part] of parts.entries()) {
+      text(part, `${path}[${i}]`);
+      if (parts.indexOf(part) !== i) fail("duplicate", `${path}[${i}]`, part, "each part once");
+    }
+    return parts;
+  },
   area: quantityIn("area", "positive"),
   product: (input, path) =>
     typeof input === "string" && isSubstance(`product:${input}`)
@@ -94,7 +97,7 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
       ? expectRecord(input, path, "percent of product, of N:slow/product")
       : fail("type", path, "a record that cannot be read", "percent of product, of N:slow/product"),
   density: quantityIn("mass/volume", "positive"),
-  contents: list(readContent, "content"),
+  contents: readContents,
   amount: productAmount(["mass", "volume"]),
   rate: productAmount(["mass/area", "volume/area"]),
   supplies: (input, path) => {
@@ -128,9 +131,10 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
 /** The fields of an entry, in the order in which they are written. */
 export const entryFields: readonly (keyof LedgerEntry)[] = Object.keys(readers) as (keyof LedgerEntry)[];
 
-type Readers = Readonly<Record<string, Reader>>;
+type Readers = ReadonlyMap<string, Reader>;
 
-const has = (readers: Readers, name: string): boolean => Object.hasOwn(readers, name);
+const entryReaders: Readers = /* @__PURE__ */ new Map(Object.entries(readers));
+const airReaders: Readers = /* @__PURE__ */ new Map(Object.entries(weatherReaders));
 
 const placeOf = (path: string, name: string): string => (path === "" ? name : `${path}.${name}`);
 
@@ -161,16 +165,17 @@ const readFields = (
     return undefined;
   }
   const record = input as Record<string, unknown>;
-  for (const name of Object.keys(record)) {
+  // Without a list of the names for each entry: a ledger can be large.
+  for (const name in record) {
     const value = record[name];
-    if (!has(readers, name)) {
-      door.run(() => expectFields({ [name]: 0 }, Object.keys(readers), path, "an application"));
-    } else if (value !== undefined) {
-      readField(value, readers[name] as Reader, placeOf(path, name), door);
-    }
+    const reader = readers.get(name);
+    if (reader === undefined) {
+      door.run(() => expectFields({ [name]: 0 }, [...readers.keys()], path, "an application"));
+    } else if (value !== undefined) readField(value, reader, placeOf(path, name), door);
   }
   for (const name of needed) {
-    if (record[name] === undefined) readField(undefined, readers[name] as Reader, placeOf(path, name), door);
+    if (record[name] === undefined)
+      readField(undefined, readers.get(name) as Reader, placeOf(path, name), door);
   }
   return record;
 };
@@ -184,11 +189,11 @@ export const readEntry = (
   needed: readonly string[] = ["id", "date"],
 ): void => {
   const before = door.count();
-  const record = readFields(input, readers, needed, path, door);
+  const record = readFields(input, entryReaders, needed, path, door);
   if (record === undefined) return;
   const at = (name: string): string => placeOf(path, name);
   const entry = record as Partial<LedgerEntry>;
-  if (entry.weather !== undefined) readFields(entry.weather, weatherReaders, [], at("weather"), door);
+  if (entry.weather !== undefined) readFields(entry.weather, airReaders, [], at("weather"), door);
   const conflict = (field: string, got: string, expected: string): void =>
     door.add({ code: "conflict", path: at(field), got, expected });
   if (entry.analysis !== undefined) {
@@ -198,6 +203,14 @@ export const readEntry = (
   }
   if (entry.supplies !== undefined && (entry.analysis !== undefined || entry.contents !== undefined))
     conflict("supplies", "supplies beside an analysis or contents", "one of them, or they count twice");
+  const ownProduct = (name: "amount" | "rate"): void => {
+    const of: unknown = entry[name]?.of;
+    if (typeof of !== "string" || !of.startsWith("product:") || of === `product:${entry.product}`) return;
+    const expected = `product, or product:${entry.product ?? "... with the id in the field product"}`;
+    door.add({ code: "substance/mismatch", path: `${at(name)}.of`, got: shown(of), expected });
+  };
+  ownProduct("amount");
+  ownProduct("rate");
   if (entry.amount !== undefined && entry.rate !== undefined)
     conflict("rate", "an amount and a rate", "one of them; the rate follows from amount and area");
   if (entry.amount !== undefined && entry.area === undefined)

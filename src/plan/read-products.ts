@@ -1,6 +1,7 @@
 import { type Fertilizer, fertilizer } from "../nutrient/index.js";
 import {
   type Checks,
+  expectNumber,
   expectQuantity,
   expectRecord,
   fail,
@@ -18,9 +19,9 @@ import {
   mixIngredients,
   type RateOf,
 } from "../tank/index.js";
-import { expectFields, expectList, expectOneOf, expectText } from "./fields.js";
+import { expectFields, expectList, expectOneOf, expectText, toldBy } from "./fields.js";
 import type { JobProduct } from "./job.js";
-import { readContent } from "./read-supplies.js";
+import { readContents } from "./read-supplies.js";
 
 /** A product of a job, read and checked. */
 export interface ReadProduct {
@@ -55,8 +56,9 @@ export const taggedRate = (input: unknown, id: string, path: string): RateOf => 
       ...(isSubstance(String(of)) && { suggestion: "target, for a rate of a nutrient" }),
     });
   }
+  expectNumber(value, `${path}.value`, { min: 0 });
   const plain = quantityOf(value as number, unit as string, "none", path);
-  if (typeof per === "object" && per !== null) return { value, unit, of: top, per } as unknown as RateOf;
+  if (typeof per === "object" && per !== null) return perSpray({ value, unit, of: top, per }, plain, path);
   const perArea = plain.dimension.endsWith("/area");
   if (!perArea && plain.dimension !== "mass/volume" && plain.dimension !== "volume/volume") {
     fail("unit/mismatch", path, plain, "a rate per area, or per volume of spray");
@@ -66,12 +68,29 @@ export const taggedRate = (input: unknown, id: string, path: string): RateOf => 
   return quantityOf(value as number, unit as string, whole, path) as unknown as RateOf;
 };
 
+/** An amount of product per so much spray: 2 pt per 100 gal. */
+const perSpray = (rate: Record<string, unknown>, amount: Quantity<string, string>, path: string): RateOf => {
+  if (amount.dimension !== "mass" && amount.dimension !== "volume")
+    fail("unit/mismatch", `${path}.unit`, amount, "an amount such as 2 pt, where `per` states the spray");
+  const spray = expectRecord(rate.per, `${path}.per`, "a volume of spray");
+  if (spray.of !== undefined && spray.of !== "none" && spray.of !== "spray")
+    fail("substance/mismatch", `${path}.per.of`, spray.of, "a volume of spray");
+  const { value, unit } = spray as { value?: number; unit?: string };
+  expectQuantity(
+    { value, unit, of: "spray" },
+    { dimension: "volume", of: "spray", bound: "positive" },
+    `${path}.per`,
+  );
+  return rate as unknown as RateOf;
+};
+
 const fields = [
   "id",
   "name",
   "form",
   "analysis",
   "basis",
+  "nitrogen",
   "slowNitrogen",
   "density",
   "contents",
@@ -105,28 +124,14 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
   }
   readLabelFields(product, at, door);
   const fed =
-    product.analysis === undefined || door.count() > before
-      ? undefined
-      : door.run(() =>
-          fertilizer(
-            {
-              id,
-              form,
-              analysis: product.analysis as string,
-              ...(name === undefined ? {} : { name }),
-              ...(product.basis === undefined ? {} : { basis: product.basis }),
-              ...(product.slowNitrogen === undefined ? {} : { slowNitrogen: product.slowNitrogen as never }),
-            },
-            at,
-          ),
-        );
-  if (product.slowNitrogen !== undefined && product.analysis === undefined) {
-    door.add({
-      code: "missing",
-      path: `${at}.analysis`,
-      got: "nothing",
-      expected: "the analysis that the slow nitrogen is part of",
-    });
+    product.analysis === undefined ? undefined : door.run(() => fertilizerOf(product, product.analysis, at));
+  for (const [part, what] of [
+    ["slowNitrogen", "slow nitrogen"],
+    ["nitrogen", "breakdown of nitrogen"],
+  ] as const) {
+    if (product[part] === undefined || product.analysis !== undefined) continue;
+    const expected = `the analysis that the ${what} is part of`;
+    door.add({ code: "missing", path: `${at}.analysis`, got: "nothing", expected });
   }
   const density =
     product.density === undefined
@@ -141,11 +146,7 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
   const contents =
     product.contents === undefined
       ? undefined
-      : door.run(() =>
-          expectList(product.contents, `${at}.contents`, "content").map((item, i) =>
-            readContent(item, `${at}.contents[${i}]`),
-          ),
-        );
+      : door.run(() => readContents(product.contents, `${at}.contents`));
   const held =
     product.package === undefined ? undefined : door.run(() => packageOf(product, `${at}.package`));
   const formulation =
@@ -176,6 +177,26 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
   };
 };
 
+const isRecord = (input: unknown): boolean =>
+  typeof input === "object" && input !== null && !Array.isArray(input);
+
+/** What it feeds by its label. Fields that are no records, or no words, are told of before, and left out here. */
+const fertilizerOf = (product: JobProduct, analysis: JobProduct["analysis"], at: string): Fertilizer => {
+  const { id, name, form, basis, nitrogen, slowNitrogen } = product;
+  return fertilizer(
+    {
+      id,
+      form,
+      analysis: analysis as string,
+      ...(typeof name === "string" && { name }),
+      ...((basis === "oxide" || basis === "element") && { basis }),
+      ...(nitrogen !== undefined && isRecord(nitrogen) && { nitrogen }),
+      ...(slowNitrogen !== undefined && isRecord(slowNitrogen) && { slowNitrogen: slowNitrogen as never }),
+    },
+    at,
+  );
+};
+
 const textFields = ["name", "labelNote"] as const;
 const idFields = ["labelBefore", "labelAfter", "groups", "labelRefuses"] as const;
 
@@ -193,7 +214,7 @@ const readLabelFields = (product: JobProduct, at: string, door: Checks): void =>
         expectText(id, `${at}.${name}[${i}]`, "a name, such as the id of a product");
     });
   }
-  const { lowRate, slowNitrogen, basis, contains } = product;
+  const { lowRate, slowNitrogen, nitrogen, basis, contains } = product;
   if (contains !== undefined)
     door.run(() => {
       // An empty list says that it contains none of them.
@@ -205,6 +226,15 @@ const readLabelFields = (product: JobProduct, at: string, door: Checks): void =>
     door.run(() => fail("type", `${at}.lowRate`, lowRate, "true or false"));
   if (slowNitrogen !== undefined)
     door.run(() => expectRecord(slowNitrogen, `${at}.slowNitrogen`, "percent of product, of N:slow/product"));
+  if (nitrogen !== undefined)
+    door.run(() =>
+      expectFields(
+        nitrogen,
+        ["percent", "slowWithin"],
+        `${at}.nitrogen`,
+        "the label's breakdown of nitrogen",
+      ),
+    );
   if (basis !== undefined) door.run(() => expectOneOf(basis, ["oxide", "element"], `${at}.basis`));
 };
 
@@ -225,7 +255,7 @@ const labelled = (product: JobProduct, path: string): LabelRate => {
   const range = expectFields(product.labelRate, ["min", "max"], path, "a range with min and max");
   const min = taggedRate(range.min, product.id, `${path}.min`);
   const max = taggedRate(range.max, product.id, `${path}.max`);
-  return labelRate({ min, max });
+  return toldBy({ min: `${path}.min`, max: `${path}.max` }, () => labelRate({ min, max }));
 };
 
 /** Reads all products of a job; problems go to `door`. */

@@ -2,6 +2,7 @@ import { exceeds } from "../numeric/index.js";
 import { formFactor } from "../nutrient/index.js";
 import {
   type Checks,
+  checks,
   expectNumber,
   expectRecord,
   fail,
@@ -11,7 +12,8 @@ import {
   shown,
 } from "../quantity/index.js";
 
-import { inUnit } from "./nutrient-rates.js";
+import { expectList } from "./fields.js";
+import { inUnit, type NutrientRates, nitrogenParts } from "./nutrient-rates.js";
 import { readAreaAmount } from "./read-limit.js";
 
 type Any = Quantity<string, string>;
@@ -19,6 +21,13 @@ type Any = Quantity<string, string>;
 const pairs: readonly (readonly [string, string])[] = [
   ["P", "P2O5"],
   ["K", "K2O"],
+  ["Ca", "CaO"],
+  ["Mg", "MgO"],
+  ["S", "SO4"],
+  ["S", "SO3"],
+  ["SO3", "SO4"],
+  ["Si", "SiO2"],
+  ["NO3-N", "NO3"],
 ];
 
 /** Figures are stated to two or three digits: within 3 % two forms say the same. */
@@ -41,6 +50,7 @@ export const readSupplies = (input: readonly unknown[], path: string, door: Chec
   });
   const conflict = (got: string, expected: string): void =>
     door.add({ code: "conflict", path, got, expected });
+  if (by.size === 1) return [...by.values()];
   for (const [element, oxide] of pairs) {
     const [e, o] = [by.get(element), by.get(oxide)];
     if (e === undefined || o === undefined) continue;
@@ -52,12 +62,12 @@ export const readSupplies = (input: readonly unknown[], path: string, door: Chec
       );
     }
   }
-  const [total, soluble, slow] = [by.get("N"), by.get("N:soluble"), by.get("N:slow")];
-  if (total !== undefined) {
-    const parts = [soluble, slow].reduce((sum, q) => sum + (q === undefined ? 0 : inUnit(q, total.unit)), 0);
+  const total = by.get("N");
+  if (total !== undefined && by.size > 1) {
+    const { soluble, slow } = nitrogenParts(Object.fromEntries(by) as NutrientRates, total.unit);
     // Both stated are figures rounded on their own; one alone is simply too much.
-    const slack = soluble !== undefined && slow !== undefined ? 1.03 : 1;
-    if (exceeds(parts, total.value * slack)) {
+    const slack = soluble > 0 && slow > 0 ? 1.03 : 1;
+    if (exceeds(soluble + slow, total.value * slack)) {
       conflict(`${shown(total)} with more soluble and slow N`, "soluble and slow nitrogen within the total");
     }
   }
@@ -75,4 +85,20 @@ export const readContent = (input: unknown, path: string): Any => {
   return q.dimension === "mass/mass" || q.dimension === "mass/volume"
     ? q
     : fail("unit/mismatch", path, q, "a quantity of mass/mass or mass/volume, such as % w/w or lb/gal");
+};
+
+/** Reads what a product holds, each substance once: the same content by weight and per volume would count twice. */
+export const readContents = (input: unknown, path: string): readonly Any[] => {
+  const door = checks();
+  const list = expectList(input, path, "content").map((item, i) =>
+    door.run(() => readContent(item, `${path}[${i}]`)),
+  );
+  list.forEach((content, i) => {
+    if (content !== undefined && list.findIndex((other) => other?.of === content.of) !== i) {
+      const expected = "each substance once, by weight or per volume";
+      door.add({ code: "duplicate", path: `${path}[${i}].of`, got: shown(content.of), expected });
+    }
+  });
+  door.done();
+  return list as readonly Any[];
 };

@@ -71,7 +71,7 @@ const strange = fc.oneof(
 );
 
 describe("whatever comes in", () => {
-  test("tryWorkOrder throws nothing, for anything at all", () => {
+  test("tryWorkOrder throws nothing, for anything at all", { timeout: 60_000 }, () => {
     fc.assert(
       fc.property(strange, (input) => {
         const { order, problems } = tryWorkOrder(input);
@@ -84,7 +84,9 @@ describe("whatever comes in", () => {
     );
   });
 
-  test("tryWorkOrder throws nothing and gives no NaN where one place of a good job goes bad", () => {
+  test("tryWorkOrder throws nothing and gives no NaN where one place of a good job goes bad", {
+    timeout: 60_000,
+  }, () => {
     const job = parkJob();
     const paths = pathsOf(job);
     fc.assert(
@@ -107,7 +109,7 @@ describe("whatever comes in", () => {
     }
   });
 
-  test("checkLimits throws nothing but its own error", () => {
+  test("checkLimits throws nothing but its own error", { timeout: 60_000 }, () => {
     const sound = {
       proposal: {
         date: "2026-06-08",
