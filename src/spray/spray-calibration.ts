@@ -151,6 +151,7 @@ const calibrated = <S extends Carrier>(
  *
  * - `c` mean of the catches, `n` nozzles that together treat the width
  * - `A` the ground, `area` or `course * width`
+ * - `V` in gal/acre, L/ha or imp gal/acre, as the first catch is given
  * - `t` mean time of the runs over it, `tc` time of each catch; where both are left out, each catch lasted
  *   as long as the run
  *

@@ -59,7 +59,8 @@ interface Wanted {
  * new setting with a run.
  *
  * Range: one material, one lot, one speed; the scale rises with the opening, or falls where `scale` says so.
- * A gate puts out more than in proportion as it opens, so the line is the better the closer the trials lie.
+ * A gate puts out more than in proportion as it opens (common practice, no source), so the line is the better the
+ * closer the trials lie.
  *
  * @param input.step - the distance of the marks of the scale, where it can only be set to marks
  * @throws RatewrightError `missing` for fewer than two trials; `conflict` for two trials at one setting or

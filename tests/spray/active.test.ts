@@ -252,6 +252,30 @@ describe("asApplied", () => {
     expect(off.notChecked).toContain("whether the deviation matters: no tolerance was given");
     const held = asApplied({ used, area, planned, tolerance: percent(5) });
     expect(held.findings.map(({ code }) => code)).toEqual(["as-applied/off-plan"]);
+    expect(held.findings[0]?.text).toContain("11.1 % above the plan");
+    const short = asApplied({ used: quantity(36, "lb", used.of), area, planned, tolerance: percent(20) });
+    expect(short.findings).toEqual([]);
+    expect(short.deviation?.in("%")).toBeCloseTo(-20, 9);
+    const less = asApplied({ used: quantity(36, "lb", used.of), area, planned, tolerance: percent(19) });
+    expect(less.findings[0]?.text).toContain("20 % below the plan");
+    expect(asApplied({ used, area, planned, tolerance: percent(100) }).findings).toEqual([]);
+    expect(() => asApplied({ used, area, planned, tolerance: percent(101) })).toThrow(/100 % or less/);
+    expect(failures(() => asApplied({ used, area, planned, tolerance: percent(101) }))).toEqual([
+      "range tolerance",
+    ]);
+  });
+
+  test("says what was checked and what was not", () => {
+    const bare = asApplied({ used, area });
+    expect(bare.checked).toEqual(["the real rate"]);
+    expect(bare.notChecked).toEqual([
+      "the plan: no planned rate was given",
+      "nutrients: no fertilizer record was given",
+      "limits that were not given here",
+    ]);
+    const full = asApplied({ used, area, planned, tolerance: percent(5), fertilizer: feed });
+    expect(full.checked).toEqual(["the real rate", "the rate against the plan"]);
+    expect(full.notChecked).toEqual(["limits that were not given here"]);
   });
 
   test("counts nutrients, and weighs a liquid by its density", () => {

@@ -39,6 +39,12 @@ describe("pressure and flow", () => {
     expect(failures(() => flowAtPressure(tip, psi(60.01)))).toEqual(["range pressure"]);
     expect(flowAtPressure(tip, quantity(psi(60).in("bar"), "bar")).in("gal/min")).toBeCloseTo(0.4899, 4);
     expect(failures(() => pressureForFlow(tip, water(0.5)))).toEqual(["range flow"]);
+    // 0.4 gal/min times the roots of 15/40 and of 60/40.
+    expect(() => pressureForFlow(tip, water(0.5))).toThrow(
+      /from 0\.24494\d* gal\/min to 0\.48989\d* gal\/min/,
+    );
+    const single = { ...tip, lowest: psi(40), highest: psi(40) };
+    expect(flowAtPressure(single, psi(40)).in("gal/min")).toBe(0.4);
     expect(failures(() => pressureForFlow(tip, quantity(0.4, "gal/min", "spray") as never))).toEqual([
       "substance/mismatch flow",
     ]);
@@ -118,6 +124,7 @@ describe("sizes and classes", () => {
   test("go from fine to coarse, with shares where they were published", () => {
     expect(dropletClasses.map(({ code }) => code).join(" ")).toBe("XF VF F M C VC XC UC");
     expect(driftableShare("XC")).toBeUndefined();
+    expect(driftableShare("XF")).toBeUndefined();
     expect(failures(() => driftableShare("medium" as never))).toEqual(["type code"]);
   });
 });

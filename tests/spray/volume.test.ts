@@ -127,6 +127,13 @@ describe("groundSpeed", () => {
     );
   });
 
+  test("takes the mean of the speeds where it is told to, by hand", () => {
+    // 100 m in 40 s and in 50 s: 2.5 and 2 m/s, 2.25 in the mean, 8.1 km/h; by the mean time of 45 s 8 km/h.
+    const runs = { course: quantity(100, "m"), times: [40, 50].map(seconds) };
+    expect(groundSpeed({ ...runs, average: "speeds" }).in("km/h")).toBeCloseTo(8.1, 12);
+    expect(groundSpeed(runs).in("km/h")).toBeCloseTo(8, 12);
+  });
+
   test("makes the volume of both ways together come out", () => {
     // 1 gal/min on 10 ft: 20 s one way and 30 s the other put 5/6 gal on 4000 ft2.
     const speed = groundSpeed({ course, times: [seconds(20), seconds(30)] });
@@ -194,6 +201,7 @@ describe("widths and bands", () => {
     const meeting = { angle: quantity(90, "deg"), spacing: inches(20), overlap: percent(0) };
     expect(boomHeight(meeting).in("in")).toBeCloseTo(10, 12);
     expect(boomWidth({ nozzles: 10, spacing: inches(20) }).in("in")).toBe(200);
+    expect(boomWidth({ nozzles: 1, spacing: inches(20) }).in("in")).toBe(20);
     const band = { band: inches(7), row: quantity(30, "in") };
     const field = bandFieldRate({ rate: gpa(20), ...band });
     expect(bandTreatedRate({ rate: field, ...band }).in("gal/acre")).toBeCloseTo(20, 12);
@@ -206,6 +214,13 @@ describe("widths and bands", () => {
     const byField = bandFieldRate({ rate: gpa(20), ...band }).times(area);
     expect(gpa(20).times(treated).in("gal")).toBeCloseTo(byField.in("gal"), 10);
     expect(treated.of).toBe("treated");
+    // 30 cm of every 90 cm: a third of 9 ha.
+    const third = { band: quantity(30, "cm"), row: quantity(90, "cm") };
+    expect(bandTreatedArea({ area: quantity(9, "ha", "gross"), ...third }).in("ha")).toBeCloseTo(3, 12);
+    // A band as wide as the row, also where its inches are told in metres, is the whole field.
+    const whole = { band: quantity(inches(30).in("m"), "m"), row: inches(30) };
+    expect(bandTreatedArea({ area, ...whole }).in("acre")).toBeCloseTo(3, 12);
+    expect(bandTreatedArea({ area, band: inches(30), row: inches(30) }).in("acre")).toBe(3);
   });
 
   test("refuse what cannot be", () => {
