@@ -8,6 +8,7 @@ import {
   quantityOf,
 } from "../quantity/index.js";
 import type { ProductForm } from "./formulation.js";
+import { allOf, numberIn } from "./inputs.js";
 import { expectRate, type RateOf, type RateSubstance } from "./rate.js";
 
 /** The product of a rate: `product:a` of `product:a/spray`. */
@@ -41,8 +42,8 @@ export interface AmountInput<F extends ProductForm, S extends string, A extends 
  * to 1/2 oz, so no density is assumed.
  *
  * @param input - `rate` (zero or more), `form`, and what the rate needs: `area`, `sprayVolume`, `density`
- * @throws RatewrightError `missing` (area, sprayVolume, density), `range`, `unit/mismatch`,
- *   `substance/mismatch`, `type`
+ * @throws RatewrightError with every problem: `missing` (area, sprayVolume, density), `range`,
+ *   `unit/mismatch`, `substance/mismatch`, `type`
  *
  * Source: University of Missouri Extension method (G1272), product = rate x acres per tank; New England
  * Vegetable Management Guide, dilution tables (2 to 6 tablespoons to the ounce of dry product).
@@ -77,36 +78,43 @@ export const amountAt = (
   areaPath: string = "area",
 ): Quantity<"mass", string> | Quantity<"volume", string> => {
   expectRecord(input, at === "" ? "input" : at.replace(/\.$/, ""));
-  const { form } = input;
-  if (form !== "dry" && form !== "liquid") fail("type", `${at}form`, form, '"dry" or "liquid"');
-  const { rate, basis, product } = expectRate(input.rate, `${at}rate`);
+  const { form, read } = allOf({
+    form: (): ProductForm =>
+      input.form === "dry" || input.form === "liquid"
+        ? input.form
+        : fail("type", `${at}form`, input.form, '"dry" or "liquid"'),
+    read: () => expectRate(input.rate, `${at}rate`),
+  });
+  const { rate, basis, product } = read;
   const [top] = rate.dimension.split("/") as ["mass" | "volume"];
   const measure = form === "dry" ? "mass" : "volume";
-  if (top !== measure && input.density === undefined) {
-    fail("missing", `${at}density`, undefined, `a density: the rate is a ${top} and the product is ${form}`);
-  }
-  if (basis === "area" && input.area === undefined) {
-    fail(
-      "missing",
-      areaPath,
-      undefined,
-      `${areaPath === "area" ? "an area" : "a volume of spray per area"}, for the rate is per area`,
-    );
-  }
-  const extent = basis === "area" ? areaOf(input.area) : sprayVolumeOf(input.sprayVolume);
+  const { extent, density } = allOf({
+    density: () => (top === measure ? undefined : densityOf(input.density, `${at}density`, top, form)),
+    extent: () => (basis === "area" ? areaAt(input.area, areaPath) : sprayVolumeOf(input.sprayVolume)),
+  });
   const total = (rate as Quantity<"mass/area", "product">).times(extent as Quantity<"area", "none">);
-  if (top === measure) return quantityIn(total, rate.unit, product, `${at}rate`) as never;
-  const density = expectQuantity(
-    input.density,
-    { dimension: "mass/volume", of: "none", bound: "positive" },
-    `${at}density`,
-  );
+  if (density === undefined) return quantityIn(total, rate.unit, product, `${at}rate`) as never;
   const turned =
     measure === "mass"
       ? (total as unknown as Quantity<"volume", "product">).times(density)
       : total.per(density);
   return quantityOf(turned.value, turned.unit, product, `${at}rate`) as never;
 };
+
+const densityOf = (
+  input: unknown,
+  path: string,
+  top: string,
+  form: ProductForm,
+): Quantity<"mass/volume", "none"> =>
+  input === undefined
+    ? fail("missing", path, undefined, `a density: the rate is a ${top} and the product is ${form}`)
+    : expectQuantity(input, { dimension: "mass/volume", of: "none", bound: "positive" }, path);
+
+const areaAt = (input: unknown, path: string): Quantity<"area", NeutralSubstance> =>
+  input === undefined && path !== "area"
+    ? fail("missing", path, undefined, "a volume of spray per area, for the rate is per area")
+    : areaOf(input);
 
 /** The total in the unit that stands on top of the rate, where it is one: a jug of pints is asked for in pints. */
 const quantityIn = (
@@ -117,11 +125,9 @@ const quantityIn = (
 ): Quantity<string, string> => {
   const [unit] = rateUnit.split("/") as [string];
   return isUnit(unit, total.dimension as "mass" | "volume")
-    ? quantityOf(inUnit(total, unit), unit, product, path)
+    ? quantityOf(numberIn(total, unit), unit, product, path)
     : quantityOf(total.value, total.unit, product, path);
 };
-
-const inUnit = (q: unknown, unit: string): number => (q as { in(unit: string): number }).in(unit);
 
 const neutral: readonly string[] = ["none", "treated", "gross", "plan"];
 

@@ -1,7 +1,6 @@
-import { fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import {
   amountOf,
-  expectArguments,
   expectStrengths,
   expectWeaker,
   finishedFor,
@@ -71,7 +70,7 @@ export const concentrateFor = <
   readonly finished: Quantity<"volume", "spray"> | Quantity<"mass", "spray">;
   readonly density?: Quantity<"mass/volume", "none">;
 }): Dilution<MeasuredOut<C>, P> => {
-  expectArguments(input);
+  expectRecord(input, "input");
   const { inSpray, inProduct } = expectStrengths(input.strength, input.concentration);
   const finished = finishedFor(input.finished, inSpray, input.density);
   expectWeaker(inSpray, inProduct, input.strength);

@@ -1,5 +1,5 @@
-import { expectNumber, expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
-import { expectArguments } from "./dilution-strength.js";
+import { expectNumber, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
+import { allOf, sprayOf } from "./inputs.js";
 import type { ProductSubstance } from "./rate.js";
 
 /** How "one to so many" is meant: one part in so many of the whole, or one part and so many of carrier. */
@@ -29,7 +29,7 @@ export interface DilutionAmounts<P extends string> {
  * @param input - `parts`, the `x`: 1 or more for `"1 in x"`, more than zero for `"1 plus x"`; `reading`;
  *   `finished` volume of spray, more than zero; `product`, the substance of the concentrate, `"product"`
  *   where left out
- * @throws RatewrightError `range`, `type`, `missing`, `unit/mismatch`, `substance/mismatch`, `not-finite`
+ * @throws RatewrightError with every problem: `range`, `type`, `missing`, `unit/mismatch`, `substance/mismatch`, `not-finite`
  *
  * Source: definition.
  *
@@ -50,21 +50,14 @@ export const dilutionAmounts = <const P extends ProductSubstance = "product">(in
   readonly finished: Quantity<"volume", "spray">;
   readonly product?: P;
 }): DilutionAmounts<P> => {
-  expectArguments(input);
-  const { reading, product = "product" as P } = input;
-  if (reading !== "1 in x" && reading !== "1 plus x") {
-    fail(reading === undefined ? "missing" : "type", "reading", reading, '"1 in x" or "1 plus x"');
-  }
-  if (typeof product !== "string" || !/^product(:[^/:\s][^/:]*)?$/.test(product)) {
-    fail("substance/mismatch", "product", product, "product, or product with an id");
-  }
-  const parts = expectNumber(input.parts, "parts", reading === "1 in x" ? { min: 1 } : { above: 0 });
+  expectRecord(input, "input");
+  const { parts, reading, finished, product } = allOf({
+    parts: () => expectNumber(input.parts, "parts", input.reading === "1 in x" ? { min: 1 } : { above: 0 }),
+    reading: () => readingOf(input.reading),
+    finished: () => sprayOf(input.finished, "finished"),
+    product: () => productOf(input.product),
+  });
   const whole = reading === "1 in x" ? parts : parts + 1;
-  const finished = expectQuantity(
-    input.finished,
-    { dimension: "volume", of: "spray", bound: "positive" },
-    "finished",
-  );
   const { value, unit } = finished;
   const amount = value / whole;
   return {
@@ -78,4 +71,16 @@ export const dilutionAmounts = <const P extends ProductSubstance = "product">(in
       `${P}/spray`
     >,
   };
+};
+
+const readingOf = (input: unknown): PartsReading =>
+  input === "1 in x" || input === "1 plus x"
+    ? input
+    : fail(input === undefined ? "missing" : "type", "reading", input, '"1 in x" or "1 plus x"');
+
+const productOf = (input: unknown): ProductSubstance => {
+  const product = input === undefined ? "product" : input;
+  return typeof product === "string" && /^product(:[^/:\s][^/:]*)?$/.test(product)
+    ? (product as ProductSubstance)
+    : fail("substance/mismatch", "product", product, "product, or product with an id");
 };

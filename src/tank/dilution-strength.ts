@@ -1,4 +1,5 @@
 import { expectQuantity, fail, type Quantity, quantityOf, unitSystem } from "../quantity/index.js";
+import { allOf, numberIn } from "./inputs.js";
 
 /** What a strength may be measured in: weight or volume of the substance, in weight or volume of the whole. */
 export type StrengthDimension = "mass/mass" | "mass/volume" | "volume/volume";
@@ -42,8 +43,10 @@ export const expectStrengths = (
   strength: unknown,
   concentration: unknown,
 ): { readonly inSpray: ReadStrength; readonly inProduct: ReadStrength } => {
-  const inSpray = expectStrength(strength, "strength", "spray");
-  const inProduct = expectStrength(concentration, "concentration", "product");
+  const { inSpray, inProduct } = allOf({
+    inSpray: () => expectStrength(strength, "strength", "spray"),
+    inProduct: () => expectStrength(concentration, "concentration", "product"),
+  });
   if (inSpray.top !== inProduct.top) {
     fail(
       "substance/mismatch",
@@ -82,29 +85,26 @@ export const finishedFor = (input: unknown, strength: ReadStrength, density: unk
     return fail("unit/mismatch", "finished", q, "a volume or a mass of spray");
   }
   const system = unitSystem(q.unit) === "metric" ? "metric" : "US";
-  const amount = measure === "mass" ? numberOf(q, "kg") : numberOf(q, "L");
+  const amount = measure === "mass" ? numberIn(q, "kg") : numberIn(q, "L");
   const given = { measure, unit: q.unit, value: q.value, system } as const;
   if (measure === wanted) return { amount, ...given };
-  const rho = densityOf(density);
+  const rho = densityOf(density, measure);
   return { amount: measure === "volume" ? amount * rho : amount / rho, ...given };
 };
 
-/** The density of the finished spray, in kg/L. */
-export const densityOf = (density: unknown): number => {
+/** The density of the finished spray, in kg/L, which is measured by volume or by weight and its strength the other way. */
+export const densityOf = (density: unknown, measure: "mass" | "volume"): number => {
   if (density === undefined) {
     fail(
       "missing",
       "density",
       density,
-      "the density of the finished spray, for a strength by weight of a volume",
+      `the density of the finished spray, for a strength by ${measure === "volume" ? "weight of a volume" : "volume of a weight"}`,
     );
   }
   const q = expectQuantity(density, { dimension: "mass/volume", of: "none", bound: "positive" }, "density");
   return q.in("kg/L");
 };
-
-/** A number of a quantity whose dimension is known only here. */
-export const numberOf = (q: unknown, unit: string): number => (q as { in(unit: string): number }).in(unit);
 
 /** kg or L as a quantity in a unit to read. */
 export const amountOf = (
@@ -114,7 +114,7 @@ export const amountOf = (
   of: string,
 ): Quantity<string, string> => {
   const base = quantityOf(value, dimension === "mass" ? "kg" : "L", of, "amount");
-  return quantityOf(numberOf(base, unit), unit, of, "amount");
+  return quantityOf(numberIn(base, unit), unit, of, "amount");
 };
 
 /** An amount of concentrate in kg or L, as its strength needs it, and as it was given. */
@@ -135,13 +135,7 @@ export const expectConcentrate = (
     fail("substance/mismatch", "product", given, `an amount of ${strength.bottom}`);
   }
   if (given.value < 0) fail("range", "product", given, "zero or more");
-  return { amount: numberOf(given, measure === "mass" ? "kg" : "L"), measure, given };
-};
-
-/** Takes the record of arguments, or throws: a caller without types may have forgotten it. */
-export const expectArguments = (input: unknown): void => {
-  if (typeof input !== "object" || input === null)
-    fail("type", "input", input, "a record of named arguments");
+  return { amount: numberIn(given, measure === "mass" ? "kg" : "L"), measure, given };
 };
 
 /** A spray is no stronger than its concentrate; strengths of two measures are not held against one another. */

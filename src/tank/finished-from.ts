@@ -1,8 +1,7 @@
-import { fail, type Quantity, unitSystem } from "../quantity/index.js";
+import { expectRecord, fail, type Quantity, unitSystem } from "../quantity/index.js";
 import {
   amountOf,
   densityOf,
-  expectArguments,
   expectConcentrate,
   expectStrengths,
   expectWeaker,
@@ -44,12 +43,12 @@ export const finishedFrom = <
     | Quantity<"volume/volume", `${NoInfer<A>}/spray`>;
   readonly density?: Quantity<"mass/volume", "none">;
 }): Quantity<"volume", "spray"> => {
-  expectArguments(input);
+  expectRecord(input, "input");
   const { inSpray, inProduct } = expectStrengths(input.strength, input.concentration);
   expectWeaker(inSpray, inProduct, input.strength);
   const { amount, measure, given } = expectConcentrate(input.product, inProduct);
   const made = (amount * inProduct.value) / inSpray.value;
-  const litres = inSpray.dimension === "mass/mass" ? made / densityOf(input.density) : made;
+  const litres = inSpray.dimension === "mass/mass" ? made / densityOf(input.density, "volume") : made;
   if (measure === "volume" && litres < amount * (1 - 1e-9)) {
     fail("infeasible", "strength", input.strength, "a spray no stronger than the concentrate");
   }

@@ -1,6 +1,7 @@
-import { expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import type { ProductOf } from "./amount-for.js";
-import { expectRate, type RateOf } from "./rate.js";
+import { allOf, sprayRateOf } from "./inputs.js";
+import { expectRate, type ReadRate } from "./rate.js";
 
 /**
  * The rate per area that a rate per volume of spray implies, where the spray goes on at a measured
@@ -9,7 +10,7 @@ import { expectRate, type RateOf } from "./rate.js";
  *
  * @param input - `rate` per volume of spray, zero or more; `sprayRate`, volume of spray per area that
  *   the applicator puts on the spots
- * @throws RatewrightError `unit/mismatch`, `substance/mismatch`, `range`
+ * @throws RatewrightError with every problem: `unit/mismatch`, `substance/mismatch`, `range`, `type`
  *
  * Source: 1 qt/acre in 10 gal/acre of spray is 2.5 gal/100 gal, University of Florida and University of
  * Georgia in The Peanut Grower; the same equation read the other way.
@@ -28,15 +29,20 @@ export const impliedAreaRate = <const S extends string, D extends "mass" | "volu
   readonly sprayRate: Quantity<"volume/area", "spray">;
 }): Quantity<`${D}/area`, ProductOf<S>> => {
   expectRecord(input, "input");
-  const { rate, basis, product } = expectRate(input.rate as unknown as RateOf, "rate");
-  if (basis === "area") fail("unit/mismatch", "rate", rate, "a rate per volume of spray");
-  const spray = expectQuantity(
-    input.sprayRate,
-    { dimension: "volume/area", of: "spray", bound: "positive" },
-    "sprayRate",
-  );
+  const { read, spray } = allOf({
+    read: () => perVolumeOf(input.rate),
+    spray: () => sprayRateOf(input.sprayRate),
+  });
+  const { rate, product } = read;
   const implied = (rate as unknown as Quantity<"volume/volume", "product/spray">).times(
     quantityOf(spray.value, spray.unit, "none", "sprayRate") as Quantity<"volume/area", "none">,
   );
   return quantityOf(implied.value, implied.unit, product, "rate") as never;
+};
+
+const perVolumeOf = (input: unknown): ReadRate => {
+  const read = expectRate(input, "rate");
+  return read.basis === "area"
+    ? fail("unit/mismatch", "rate", read.rate, "a rate per volume of spray")
+    : read;
 };

@@ -1,10 +1,13 @@
-import { expectRecord, type Problem, type Quantity, RatewrightError, shown } from "../quantity/index.js";
+import { exceeds } from "../numeric/index.js";
+import { checks, expectRecord, fail, type Quantity, shown } from "../quantity/index.js";
+import { numberIn } from "./inputs.js";
 import {
   expectRate,
   type ProductSubstance,
   type RateBasis,
   type RateDimension,
   type RateOf,
+  type ReadRate,
 } from "./rate.js";
 
 /** The rate that a label states, as a range. */
@@ -36,7 +39,8 @@ export type LabelRateInput = (
  *
  * @param input - `rate`, or `min` and `max` of one dimension and product; `use` is `"broadcast"` where
  *   left out
- * @throws RatewrightError `unit/mismatch`, `substance/mismatch`, `missing`, `conflict` (min above max)
+ * @throws RatewrightError with every problem: `unit/mismatch`, `substance/mismatch`, `missing`, `range`,
+ *   `type`, `conflict` (min above max, or a rate beside a range)
  *
  * @example
  * ```ts
@@ -51,51 +55,44 @@ export type LabelRateInput = (
  */
 export const labelRate = (input: LabelRateInput): LabelRate => {
   expectRecord(input, "input");
-  const problems: Problem[] = [];
-  const read = (name: "min" | "max" | "rate") => expectRate(input[name], name);
+  const { use = "broadcast", note } = input;
   const single = input.rate !== undefined;
-  if (!single) {
-    for (const name of ["min", "max"] as const) {
-      if (input[name] === undefined) {
-        problems.push({ code: "missing", path: name, got: "undefined", expected: "a rate of product" });
-      }
-    }
-  } else if (input.min !== undefined || input.max !== undefined) {
-    problems.push({ code: "conflict", path: "rate", got: "rate and a range", expected: "one of them" });
+  const door = checks();
+  const read = (name: "min" | "max" | "rate"): ReadRate | undefined =>
+    door.run(() =>
+      input[name] === undefined
+        ? fail("missing", name, undefined, "a rate of product")
+        : expectRate(input[name], name),
+    );
+  if (single && (input.min !== undefined || input.max !== undefined)) {
+    door.run(() => fail("conflict", "rate", "rate and a range", "one of them"));
   }
-  const { use = "broadcast" } = input;
-  if (use !== "broadcast" && use !== "spot") {
-    problems.push({ code: "type", path: "use", got: shown(use), expected: '"broadcast" or "spot"' });
-  }
-  if (problems.length > 0) throw new RatewrightError(problems);
   const min = read(single ? "rate" : "min");
   const max = single ? min : read("max");
-  const wanted = { got: shown(max.rate), path: "max" };
-  if (max.rate.dimension !== min.rate.dimension) {
-    throw new RatewrightError({
-      ...wanted,
-      code: "unit/mismatch",
-      expected: `a rate of ${min.rate.dimension}`,
-    });
+  if (min !== undefined && max !== undefined) door.run(() => expectRange(min, max));
+  if (use !== "broadcast" && use !== "spot") {
+    door.run(() => fail("type", "use", use, '"broadcast" or "spot"'));
   }
-  if (max.rate.of !== min.rate.of) {
-    throw new RatewrightError({
-      ...wanted,
-      code: "substance/mismatch",
-      expected: `a rate of ${min.rate.of}`,
-    });
-  }
-  if (min.rate.compare(max.rate) > 0) {
-    throw new RatewrightError({ ...wanted, code: "conflict", expected: `${shown(min.rate)} or more` });
-  }
+  if (note !== undefined && typeof note !== "string") door.run(() => fail("type", "note", note, "a text"));
+  door.done();
+  const [least, most] = [min as ReadRate, max as ReadRate];
   return {
     type: "label-rate",
     version: 1,
-    product: min.product,
-    basis: min.basis,
-    min: min.rate,
-    max: max.rate,
+    product: least.product,
+    basis: least.basis,
+    min: least.rate,
+    max: most.rate,
     use,
-    ...(input.note === undefined ? {} : { note: input.note }),
+    ...(note === undefined ? {} : { note }),
   };
+};
+
+/** The two ends of a range: of one measure and product, and the right way round but for rounding noise. */
+const expectRange = ({ rate: min }: ReadRate, { rate: max }: ReadRate): void => {
+  if (max.dimension !== min.dimension) {
+    fail("unit/mismatch", "max", max, `a rate of ${min.dimension}`);
+  }
+  if (max.of !== min.of) fail("substance/mismatch", "max", max, `a rate of ${min.of}`);
+  if (exceeds(min.value, numberIn(max, min.unit))) fail("conflict", "max", max, `${shown(min)} or more`);
 };

@@ -1,11 +1,10 @@
 import { exceeds } from "../numeric/index.js";
 import { expectQuantity, type Finding, fail, type Quantity } from "../quantity/index.js";
 import { amountAt } from "./amount-for.js";
-import type { LoadProduct, ProductAmount, ProductLoads } from "./load-amount-types.js";
+import { numberIn } from "./inputs.js";
+import type { LoadProduct, ProductLoads } from "./load-amount-types.js";
 import { expectRate, type RateOf } from "./rate.js";
 import type { TankLoads } from "./tank-loads.js";
-
-const inUnit = (q: ProductAmount, unit: string): number => (q.in as (unit: string) => number).call(q, unit);
 
 /** A limit per volume of spray, checked: of this product, per volume. */
 const limitAt = (rate: RateOf | undefined, of: string, path: string): RateOf | undefined => {
@@ -40,9 +39,9 @@ const leastFindings = (
   const path = `${at}least`;
   const given = { of: total.of, ...product.least };
   const least = expectQuantity(given, { dimension: total.dimension, of: total.of, bound: "positive" }, path);
-  const floor = inUnit(least as ProductAmount, total.unit);
+  const floor = numberIn(least, total.unit);
   const inTank = amountAt({ ...product, area: loads.areaPerTank, sprayVolume: loads.capacity }, at);
-  const most = inUnit(inTank as ProductAmount, total.unit);
+  const most = numberIn(inTank, total.unit);
   if (exceeds(floor, most)) {
     fail(
       "infeasible",
@@ -52,10 +51,10 @@ const leastFindings = (
     );
   }
   // Loads of one size would each take so much; where the least is more, no way to share it out helps.
-  const shared = inUnit(total, total.unit) / loads.count;
+  const shared = numberIn(total, total.unit) / loads.count;
   const advice = loads.split !== "even" && !exceeds(floor, shared) ? " Even loads would share it out." : "";
   return measured.loads.flatMap((load): readonly Finding[] => {
-    const amount = inUnit(load.amount, total.unit);
+    const amount = numberIn(load.amount, total.unit);
     if (!exceeds(floor, amount)) return [];
     return [
       {
@@ -88,12 +87,12 @@ const concentrationFindings = (
   const limitFor = (rate: RateOf | undefined, volume: Quantity<"volume", "spray">): number | undefined =>
     rate === undefined
       ? undefined
-      : inUnit(amountAt({ ...product, rate, sprayVolume: volume }, at) as ProductAmount, total.unit);
+      : numberIn(amountAt({ ...product, rate, sprayVolume: volume }, at), total.unit);
   const findings: Finding[] = [];
   loads.loads.forEach((load, i) => {
     const share = measured.loads[i];
     if (share === undefined) return;
-    const amount = inUnit(share.amount, total.unit);
+    const amount = numberIn(share.amount, total.unit);
     const [low, high] = [limitFor(min, load.volume), limitFor(max, load.volume)];
     if (low !== undefined && high !== undefined && exceeds(low, high)) {
       fail("conflict", `${path}.max`, rule.max, "min or more");

@@ -48,6 +48,8 @@ const unwritten = (input: object, path: string): unknown => {
   const { per } = input as { readonly per?: unknown };
   if (per === undefined || typeof per === "function") return input;
   const volume = expectQuantity(per, { dimension: "volume", bound: "positive" }, `${path}.per`);
+  if (volume.of !== "none" && volume.of !== "spray")
+    fail("substance/mismatch", `${path}.per`, volume, "a volume of finished spray");
   const { value, unit, of } = input as Recipe<string>;
   const amount = quantityOf(value, unit, of ?? "none", path);
   if (amount.dimension !== "mass" && amount.dimension !== "volume") {

@@ -1,11 +1,6 @@
-import { fail, type Quantity, quantityOf } from "../quantity/index.js";
-import {
-  expectArguments,
-  expectConcentrate,
-  expectStrength,
-  finishedFor,
-  numberOf,
-} from "./dilution-strength.js";
+import { expectRecord, fail, type Quantity, quantityOf, unitSystem } from "../quantity/index.js";
+import { expectConcentrate, expectStrength } from "./dilution-strength.js";
+import { allOf, numberIn, sprayOf } from "./inputs.js";
 import type { ProductSubstance } from "./rate.js";
 
 /**
@@ -41,20 +36,29 @@ export const strengthOf = <
   readonly concentration: Quantity<C, `${A}/${NoInfer<P>}`>;
   readonly finished: Quantity<"volume", "spray">;
 }): Quantity<C extends "volume/volume" ? "volume/volume" : "mass/volume", `${A}/spray`> => {
-  expectArguments(input);
+  expectRecord(input, "input");
   const inProduct = expectStrength(input.concentration, "concentration", "product");
-  const finished = finishedFor(input.finished, { ...inProduct, dimension: "volume/volume" }, undefined);
-  const { amount, measure, given } = expectConcentrate(input.product, inProduct);
-  if (measure === "volume" && amount > finished.amount * (1 + 1e-9)) {
+  const { product, finished } = allOf({
+    product: () => expectConcentrate(input.product, inProduct),
+    finished: () =>
+      input.finished === undefined
+        ? fail("missing", "finished", undefined, "a volume of spray")
+        : sprayOf(input.finished, "finished"),
+  });
+  const { amount, measure, given } = product;
+  const liters = finished.in("L");
+  if (measure === "volume" && amount > liters * (1 + 1e-9)) {
     fail("infeasible", "product", given, "no more than the spray that it went into");
   }
-  const value = (amount * inProduct.value) / finished.amount;
+  const value = (amount * inProduct.value) / liters;
   const of = `${inProduct.top}/spray`;
   if (inProduct.dimension === "volume/volume") {
     return quantityOf(value * 100, "% v/v", of, "strength") as never;
   }
   const weight = quantityOf(value, "kg/L", of, "strength");
   return (
-    finished.system === "metric" ? weight : quantityOf(numberOf(weight, "lb/gal"), "lb/gal", of, "strength")
+    unitSystem(finished.unit) === "metric"
+      ? weight
+      : quantityOf(numberIn(weight, "lb/gal"), "lb/gal", of, "strength")
   ) as never;
 };

@@ -13,6 +13,14 @@ const failure = (run: () => unknown): string => {
   return "nothing thrown";
 };
 const finished = quantity(100, "gal", "spray");
+const messageOf = (run: () => unknown): string => {
+  try {
+    run();
+  } catch (error) {
+    return (error as Error).message;
+  }
+  return "nothing thrown";
+};
 const positive = fc.double({ min: 0.01, max: 100, noNaN: true });
 
 describe("concentrateFor", () => {
@@ -24,6 +32,17 @@ describe("concentrateFor", () => {
       concentrateFor({ strength, concentration, finished, density: quantity(density, "lb/gal") }).product;
     expect(at(8).in("pt")).toBeCloseTo(16, 10);
     expect(at(8.34).in("pt")).toBeCloseTo(16.68, 10);
+    // The other way round: parts by volume of a spray that is weighed.
+    const byVolume = {
+      strength: quantity(1, "% v/v", "ai/spray"),
+      concentration: quantity(50, "% v/v", "ai/product"),
+      finished: quantity(834, "lb", "spray"),
+    };
+    expect(messageOf(() => concentrateFor(byVolume))).toContain("a strength by volume of a weight");
+    expect(concentrateFor({ ...byVolume, density: quantity(8.34, "lb/gal") }).product.in("gal")).toBeCloseTo(
+      2,
+      10,
+    );
     const weight = quantity(834, "lb", "spray");
     expect(concentrateFor({ strength, concentration, finished: weight }).product.in("pt")).toBeCloseTo(
       16.68,
@@ -133,6 +152,11 @@ describe("strengthOf and finishedFrom", () => {
       failure(() => strengthOf({ product: quantity(2, "lb", "product"), concentration, finished } as never)),
     ).toBe("unit/mismatch product");
     expect(failure(() => strengthOf({ concentration, finished } as never))).toBe("missing product");
+    // strengthOf takes no density: a weight of spray is the wrong measure, not a missing density.
+    expect(
+      failure(() => strengthOf({ product, concentration, finished: quantity(100, "lb", "spray") } as never)),
+    ).toBe("unit/mismatch finished");
+    expect(failure(() => strengthOf({ product, concentration } as never))).toBe("missing finished");
   });
 });
 
@@ -158,6 +182,10 @@ describe("dilutionAmounts", () => {
     expect(failure(() => dilutionAmounts({ parts: Number.NaN, reading: "1 plus x", finished }))).toBe(
       "not-finite parts",
     );
+    const message = messageOf(() =>
+      dilutionAmounts({ parts: 0, reading: "1:10", product: "wetter" } as never),
+    );
+    for (const path of ["parts", "reading", "finished", "product"]) expect(message).toContain(`${path}: `);
     const named = dilutionAmounts({ parts: 9, reading: "1 plus x", finished, product: "product:wetter" });
     expect(named.share.of).toBe("product:wetter/spray");
     expect(named.product.of).toBe("product:wetter");

@@ -31,6 +31,13 @@ describe("amountFor", () => {
     const recipe = (change: object) =>
       errorOf(() => amountFor({ rate: { ...rate, ...change }, form: "liquid", sprayVolume }));
     expect(recipe({ per: { value: 0, unit: "gal" } }).path).toBe("rate.per");
+    // 2 pt in 100 gal of water are not 2 pt in 100 gal of spray.
+    expect(recipe({ per: quantity(100, "gal", "water") }).code).toBe("substance/mismatch");
+    expect(
+      amountFor({ rate: { ...rate, per: quantity(100, "gal", "spray") }, form: "liquid", sprayVolume }).in(
+        "pt",
+      ),
+    ).toBe(2);
     expect(recipe({ of: "N" }).code).toBe("substance/mismatch");
     expect(recipe({ unit: "acre" }).code).toBe("unit/mismatch");
   });
@@ -44,6 +51,17 @@ describe("amountFor", () => {
     const scoop = quantity(1, "pt/acre", "product:a");
     expect(errorOf(() => amountFor({ rate: scoop, form: "dry", area })).path).toBe("density");
     expect(amountFor({ rate: scoop, form: "dry", area, density: quantity(4, "lb/gal") }).in("lb")).toBe(1);
+  });
+
+  test("every problem is told", () => {
+    const paths = (input: object) =>
+      errorOf(() => amountFor(input as never)).problems.map(({ path }) => path);
+    expect(paths({})).toEqual(["form", "rate"]);
+    expect(paths({ form: "liquid", rate: quantity(1, "lb/acre", "product:a") })).toEqual(["density", "area"]);
+    expect(paths({ form: "dry", rate: quantity(1, "% v/v", "product:a/spray"), sprayVolume: area })).toEqual([
+      "density",
+      "sprayVolume",
+    ]);
   });
 
   test("what is missing or wrong is named by its path", () => {
@@ -103,6 +121,33 @@ describe("labelRate", () => {
     expect(spot.min.compare(spot.max)).toBe(0);
   });
 
+  test("rounding noise turns no range round", () => {
+    // 1 gal/acre is 128/43.56 fl oz to 1000 ft2.
+    const gallon = quantity(1, "gal/acre", "product:a");
+    const ounces = quantity(128 / 43.56, "fl oz/1000 ft2", "product:a");
+    expect(labelRate({ min: gallon, max: ounces }).basis).toBe("area");
+    expect(labelRate({ min: ounces, max: gallon }).basis).toBe("area");
+    expect(
+      errorOf(() => labelRate({ min: gallon, max: quantity(2.9384, "fl oz/1000 ft2", "product:a") })).code,
+    ).toBe("conflict");
+  });
+
+  test("tells every problem", () => {
+    const paths = (input: object) =>
+      errorOf(() => labelRate(input as never)).problems.map(({ path }) => path);
+    const one = quantity(1, "lb/acre", "product:a");
+    expect(
+      paths({
+        min: quantity(-1, "lb/acre", "product:a"),
+        max: quantity(1, "lb", "product:a"),
+        use: "x",
+        note: 1,
+      }),
+    ).toEqual(["min", "max", "use", "note"]);
+    expect(paths({ rate: one, max: one, use: "x" })).toEqual(["rate", "use"]);
+    expect(paths({ min: one, max: quantity(0.5, "lb/acre", "product:a"), use: "x" })).toEqual(["max", "use"]);
+  });
+
   test("refuses a range that is turned round, mixed or half", () => {
     const one = quantity(1, "lb/acre", "product:a");
     expect(errorOf(() => labelRate({ min: quantity(2, "lb/acre", "product:a"), max: one })).code).toBe(
@@ -142,5 +187,9 @@ describe("rates per volume", () => {
     expect(
       errorOf(() => impliedAreaRate({ rate: quantity(1, "lb/acre", "product") as never, sprayRate })).path,
     ).toBe("rate");
+    expect(errorOf(() => impliedAreaRate({} as never)).problems.map(({ path }) => path)).toEqual([
+      "rate",
+      "sprayRate",
+    ]);
   });
 });
