@@ -61,6 +61,25 @@ describe("calibrationByCatch", () => {
     );
   });
 
+  test("takes a catch that was shorter or longer than the run, by hand", () => {
+    // 20 fl oz in 30 s is 40 in the 60 s of the run, on the plot where ounces read as gal/acre.
+    const run = { times: [seconds(55), seconds(65)], course, width };
+    const short = calibrationByCatch({ catches: [ounces(20)], catchTime: seconds(30), ...run });
+    expect(short.rate.in("gal/acre")).toBeCloseTo(40, 10);
+    const long = calibrationByCatch({ catches: [ounces(80)], catchTime: quantity(2, "min"), ...run });
+    expect(long.rate.in("gal/acre")).toBeCloseTo(40, 10);
+    // Two nozzles to the row: 1.5 L each in 60 s, run of 50 s over 100 m by 2.5 m: 2.5 L on 250 m2.
+    const row = calibrationByCatch({
+      catches: [quantity(1.5, "L", "spray")],
+      nozzles: 2,
+      catchTime: seconds(60),
+      times: [seconds(50)],
+      course: quantity(100, "m"),
+      width: quantity(2.5, "m"),
+    });
+    expect(row.rate.in("L/ha")).toBeCloseTo(100, 10);
+  });
+
   test("counts a stated error of the time also where the catch lasted as long as the run", () => {
     const timed = calibrationByCatch({ catches, outOf: 3, course, width, errors: { time: percent(3) } });
     expect(timed.estimate?.standardError.in("gal/acre")).toBeCloseTo(1.2, 10);
@@ -284,6 +303,11 @@ describe("sprayTime", () => {
   test("makes one trip less than fillings, and none for a tank that holds it all", () => {
     expect(sprayTime(job).fills).toBe(2);
     expect(sprayTime(job).refillTrips).toBe(1);
+    // 10 acres at 4 mph times 20 ft times 75 % over 8.25, 80/11 acre/h, and one trip of 20 min.
+    expect(sprayTime(job).spraying.in("min")).toBeCloseTo(82.5, 9);
+    expect(sprayTime(job).total.in("min")).toBeCloseTo(102.5, 9);
+    const three = sprayTime({ ...job, capacity: quantity(150, "gal", "spray") });
+    expect([three.refillTrips, three.refilling.in("min")]).toEqual([2, 40]);
     const big = sprayTime({ ...job, capacity: quantity(400, "gal", "spray") });
     expect(big.refillTrips).toBe(0);
     expect(big.total.in("min")).toBe(big.spraying.in("min"));

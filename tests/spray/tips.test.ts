@@ -41,7 +41,7 @@ describe("pressure and flow", () => {
     expect(failures(() => pressureForFlow(tip, water(0.5)))).toEqual(["range flow"]);
     // 0.4 gal/min times the roots of 15/40 and of 60/40.
     expect(() => pressureForFlow(tip, water(0.5))).toThrow(
-      /from 0\.24494\d* gal\/min to 0\.48989\d* gal\/min/,
+      /from 0\.24494\d* gal\/min of water to 0\.48989\d* gal\/min/,
     );
     const single = { ...tip, lowest: psi(40), highest: psi(40) };
     expect(flowAtPressure(single, psi(40)).in("gal/min")).toBe(0.4);
@@ -187,6 +187,16 @@ describe("tipChoices", () => {
     expect(found.choices[0]?.steps.map((step) => step.droplets)).toEqual(["VC", "VC", "VC"]);
     expect(found.notChecked.join(" ")).not.toContain("droplet class");
     expect(found.checked).toHaveLength(2);
+  });
+
+  test("takes one single class", () => {
+    const droplets = [{ from: bar(1.5), makes: "C" as const }];
+    const found = tipChoices({
+      ...job,
+      tips: [{ code: "04", ...pressures, droplets }],
+      droplets: { finest: "C", coarsest: "C" },
+    });
+    expect(found.choices.map(({ code }) => code)).toEqual(["04"]);
   });
 
   test("says that a chart does not reach down to the pressure", () => {
