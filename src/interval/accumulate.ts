@@ -5,12 +5,14 @@ import {
   cappedAverageHeat,
   clampedHeat,
   type DegreeDayMethod,
+  doubleHeat,
   type HeatRule,
   meanAbove,
   metOfficeHeat,
   needsNextDay,
-  secondHalf,
+  sineAbove,
   sineHeat,
+  triangleAbove,
   triangleHeat,
   triangleLoss,
   triangleTip,
@@ -27,17 +29,23 @@ const reject = (max: number, min: number, i: number): never => {
   return fail("range", path, t, expected);
 };
 
+/**
+ * One chain of comparisons that finds NaN, infinity, a minimum above its maximum and a code for "no figure"
+ * such as -9999. The figures stand here once more, for a name of another file costs a third of the loop.
+ */
+const areExtremes = (high: number, low: number): boolean => low >= -273.15 && high >= low && high <= 100;
+
 type Days = { readonly max: Float64Array; readonly min: Float64Array; readonly next: number };
 
-// One loop for each method, so that none asks on every day which method it is. In each of them one chain
-// of comparisons finds NaN, infinity, a minimum above its maximum and a code for "no figure" such as -9999.
+// One loop for each method, so that none asks on every day which method it is, and none calls a function
+// that it was handed, which costs several times the arithmetic.
 
 const average = ({ max, min }: Days, { base }: HeatRule, out: Float64Array): number => {
   let total = 0;
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
+    if (!areExtremes(high, low)) reject(high, low, i);
     const heat = meanAbove(high, low, base);
     if (heat > 0) total += heat;
     out[i] = total;
@@ -50,7 +58,7 @@ const cappedAverage = ({ max, min }: Days, { base, upper }: HeatRule, out: Float
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
+    if (!areExtremes(high, low)) reject(high, low, i);
     total += cappedAverageHeat(high, low, base, upper);
     out[i] = total;
   }
@@ -62,7 +70,7 @@ const clamped = ({ max, min }: Days, { base, upper }: HeatRule, out: Float64Arra
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
+    if (!areExtremes(high, low)) reject(high, low, i);
     total += clampedHeat(high, low, base, upper);
     out[i] = total;
   }
@@ -74,7 +82,7 @@ const metOffice = ({ max, min }: Days, { base }: HeatRule, out: Float64Array): n
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
+    if (!areExtremes(high, low)) reject(high, low, i);
     total += metOfficeHeat(high, low, base);
     out[i] = total;
   }
@@ -86,7 +94,7 @@ const sine = ({ max, min }: Days, rule: HeatRule, out: Float64Array): number => 
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
+    if (!areExtremes(high, low)) reject(high, low, i);
     total += sineHeat(high, low, rule);
     out[i] = total;
   }
@@ -99,7 +107,7 @@ const triangle = ({ max, min }: Days, rule: HeatRule, out: Float64Array): number
   for (let i = 0; i < max.length; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
+    if (!areExtremes(high, low)) reject(high, low, i);
     if (low >= base) total += meanAbove(high, low, base);
     else if (high > base) total += triangleTip(high, low, base);
     if (high > upper) total -= triangleLoss(high, low, rule);
@@ -108,17 +116,41 @@ const triangle = ({ max, min }: Days, rule: HeatRule, out: Float64Array): number
   return total;
 };
 
-const halves = ({ max, min, next }: Days, rule: HeatRule, out: Float64Array): number => {
-  const heat = rule.method === "double sine" ? sineHeat : triangleHeat;
+// A day after this one is looked at in its own turn, before anything is returned.
+
+const doubleSine = ({ max, min, next }: Days, rule: HeatRule, out: Float64Array): number => {
+  const { base, upper } = rule;
   const last = max.length - 1;
   let total = 0;
   for (let i = 0; i <= last; i++) {
     const high = max[i] as number;
     const low = min[i] as number;
-    if (!(low >= lowestCelsius && high >= low && high <= highestCelsius)) reject(high, low, i);
-    // A day after this one is looked at in its own turn, before anything is returned.
+    if (!areExtremes(high, low)) reject(high, low, i);
     const after = i < last ? (min[i + 1] as number) : next;
-    total += (heat(high, low, rule) + secondHalf(heat, high, after, rule)) / 2;
+    if (high > upper || after > upper) total += doubleHeat(sineHeat, high, low, after, rule);
+    else {
+      const second = after > high ? sineAbove(after, high, base) : sineAbove(high, after, base);
+      total += (sineAbove(high, low, base) + second) / 2;
+    }
+    out[i] = total;
+  }
+  return total;
+};
+
+const doubleTriangle = ({ max, min, next }: Days, rule: HeatRule, out: Float64Array): number => {
+  const { base, upper } = rule;
+  const last = max.length - 1;
+  let total = 0;
+  for (let i = 0; i <= last; i++) {
+    const high = max[i] as number;
+    const low = min[i] as number;
+    if (!areExtremes(high, low)) reject(high, low, i);
+    const after = i < last ? (min[i + 1] as number) : next;
+    if (high > upper || after > upper) total += doubleHeat(triangleHeat, high, low, after, rule);
+    else {
+      const second = after > high ? triangleAbove(after, high, base) : triangleAbove(high, after, base);
+      total += (triangleAbove(high, low, base) + second) / 2;
+    }
     out[i] = total;
   }
   return total;
@@ -132,8 +164,8 @@ const loops: Readonly<Record<DegreeDayMethod, (days: Days, rule: HeatRule, out: 
   "met office cases": metOffice,
   "single sine": sine,
   "single triangle": triangle,
-  "double sine": halves,
-  "double triangle": halves,
+  "double sine": doubleSine,
+  "double triangle": doubleTriangle,
 };
 
 const checkArrays = (arrays: Readonly<Record<string, unknown>>, length: unknown): void => {

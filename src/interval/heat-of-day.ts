@@ -129,14 +129,25 @@ export const metOfficeHeat = (max: number, min: number, base: number): number =>
   return (max + min) / 2 >= base ? (max - base) / 2 - (base - min) / 4 : (max - base) / 4;
 };
 
+/**
+ * The mean of two days: one like the half from the lowest temperature up to the highest, one like the half
+ * from there to the lowest of the next day. The curve is the same up and down, so that the next lowest
+ * temperature may lie above the highest of this day.
+ */
+export const doubleHeat = (
+  heat: (max: number, min: number, rule: HeatRule) => number,
+  max: number,
+  min: number,
+  nextMin: number,
+  rule: HeatRule,
+): number =>
+  (heat(max, min, rule) + (nextMin > max ? heat(nextMin, max, rule) : heat(max, nextMin, rule))) / 2;
+
 /** Whether a method needs the lowest temperature of the next day. */
 export const needsNextDay = (method: DegreeDayMethod): boolean =>
   method === "double sine" || method === "double triangle";
 
-/**
- * The heat of a day; all temperatures on the scale of the rule. The curve of a half-day is the same up
- * and down, so that the next lowest temperature may lie above the highest of this day.
- */
+/** The heat of a day; all temperatures on the scale of the rule. */
 export const heatOfDay = (rule: HeatRule, max: number, min: number, nextMin: number): number => {
   const { method, base, upper } = rule;
   switch (method) {
@@ -154,16 +165,8 @@ export const heatOfDay = (rule: HeatRule, max: number, min: number, nextMin: num
     case "single triangle":
       return triangleHeat(max, min, rule);
     case "double sine":
-      return (sineHeat(max, min, rule) + secondHalf(sineHeat, max, nextMin, rule)) / 2;
+      return doubleHeat(sineHeat, max, min, nextMin, rule);
     case "double triangle":
-      return (triangleHeat(max, min, rule) + secondHalf(triangleHeat, max, nextMin, rule)) / 2;
+      return doubleHeat(triangleHeat, max, min, nextMin, rule);
   }
 };
-
-/** The heat of a day like the half from the highest temperature of a day to the lowest of the next. */
-export const secondHalf = (
-  heat: (max: number, min: number, rule: HeatRule) => number,
-  max: number,
-  nextMin: number,
-  rule: HeatRule,
-): number => (nextMin > max ? heat(nextMin, max, rule) : heat(max, nextMin, rule));
