@@ -189,6 +189,52 @@ describe("tipChoices", () => {
     expect(found.checked).toHaveLength(2);
   });
 
+  test("ranks by droplets, and then by the middle of the rating, by hand", () => {
+    // Size 04 takes 2.08, 3.26 and 4.69 bar at 4, 5 and 6 km/h; the middles by ratio of the three ratings are
+    // 3.24, 3.16 and 3 bar.
+    const made = (id: string, lowest: number, highest: number, makes?: "C" | "M"): CandidateTip => ({
+      id,
+      code: "04",
+      lowest: bar(lowest),
+      highest: bar(highest),
+      ...(makes && {
+        droplets: [
+          { from: bar(1), makes: "C" },
+          { from: bar(4), makes },
+        ],
+      }),
+    });
+    const order = (tips: readonly CandidateTip[], more: object = {}) =>
+      tipChoices({ ...job, tips, ...more }).choices.map(({ id }) => id);
+    const [a, b, c] = [made("a", 1.5, 7), made("b", 2, 5), made("c", 1.5, 6)];
+    for (const tips of [
+      [a, b, c],
+      [c, b, a],
+      [b, a, c],
+    ])
+      expect(order(tips)).toEqual(["a", "b", "c"]);
+    // At 6 km/h the first makes M, which is too fine: it fits at two speeds, the other at three.
+    const droplets = { finest: "C", coarsest: "XC" } as const;
+    const [fine, coarse] = [made("a", 1.5, 7, "M"), made("b", 2, 5, "C")];
+    expect(order([fine, coarse], { droplets })).toEqual(["b", "a"]);
+    expect(order([coarse, fine], { droplets })).toEqual(["b", "a"]);
+    // The whole range of speeds comes before both: this one ends at 4.5 bar.
+    expect(order([made("d", 2.4, 4.5, "C"), fine], { droplets })).toEqual(["a", "d"]);
+  });
+
+  test("says how much of the speeds a tip holds, by hand", () => {
+    // 400 L/ha on 50 cm with 1.6 L/min at 3 bar: 4.8 km/h times the root of the pressure over 3 bar.
+    const held = (lowest: number, highest: number): number | undefined =>
+      tipChoices({
+        ...job,
+        tips: [{ code: "04", lowest: bar(lowest), highest: bar(highest) }],
+      }).choices[0]?.ofSpeedRange.in("%");
+    expect(held(2.4, 4.5)).toBeCloseTo((100 * 4.8 * (Math.sqrt(1.5) - Math.sqrt(0.8))) / 2, 9);
+    expect(held(1, 4.5)).toBeCloseTo((100 * (4.8 * Math.sqrt(1.5) - 4)) / 2, 9);
+    expect(held(2.4, 9)).toBeCloseTo((100 * (6 - 4.8 * Math.sqrt(0.8))) / 2, 9);
+    expect(held(1, 9)).toBe(100);
+  });
+
   test("takes one single class", () => {
     const droplets = [{ from: bar(1.5), makes: "C" as const }];
     const found = tipChoices({
@@ -283,6 +329,10 @@ describe("tipChoices", () => {
       "missing tips[0].droplets[0]",
       "range tips[0].droplets[1].from",
       "type tips[0].droplets[1].makes",
+    ]);
+    const level = [2, 2].map((from) => ({ from: bar(from), makes: "M" as const }));
+    expect(failures(() => tipChoices({ ...job, tips: [{ ...same, droplets: level }] }))).toEqual([
+      "conflict tips[0].droplets[1].from",
     ]);
     expect(failures(() => tipChoices({ ...job, tips: [{ ...same, droplets: [] }] }))).toEqual([
       "missing tips[0].droplets",
