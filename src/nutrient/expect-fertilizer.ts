@@ -9,3 +9,10 @@ export const expectFertilizer = <P extends Pick<Fertilizer, "type" | "id" | "ana
   product?.type === "fertilizer" && typeof product.analysis === "object"
     ? product
     : fail("type", path, product, "a record made by fertilizer");
+
+/** Two records under one id that say different things of it; the same record twice is none. */
+export const isOtherRecordOf = (product: Fertilizer, other: Fertilizer): boolean =>
+  product.id === other.id &&
+  product !== other &&
+  JSON.stringify([product.form, product.analysis.percent, product.nitrogen, product.slowNitrogen]) !==
+    JSON.stringify([other.form, other.analysis.percent, other.nitrogen, other.slowNitrogen]);

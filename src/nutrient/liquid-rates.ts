@@ -223,9 +223,15 @@ export const analysisByWeight = (input: {
         { dimension: "mass/volume", of: key, bound: "non-negative" },
         `perVolume.${key}`,
       );
-      if (density !== undefined) percent[key] = (c.in("g/L") * 100) / density.in("g/L");
+      if (density === undefined) return undefined;
+      const share = (c.in("g/L") * 100) / density.in("g/L");
+      if (share > 100) fail("range", `perVolume.${key}`, stated, "no more of it than the product weighs");
+      percent[key] = share;
       return undefined;
     });
+  }
+  if (Object.keys(input.perVolume ?? {}).length === 0) {
+    door.run(() => fail("missing", "perVolume", input.perVolume, "at least one nutrient"));
   }
   door.done();
   const element = percent.P !== undefined || percent.K !== undefined;

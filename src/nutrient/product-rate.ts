@@ -18,8 +18,8 @@ import type { Fertilizer } from "./fertilizer.js";
  *
  * @param target - rate of the nutrient: `quantity(0.9, "lb/1000 ft2", "N")`
  * @param product - a record made by {@link fertilizer}
- * @throws RatewrightError `infeasible` where the product contains none of the nutrient;
- *   `unit/mismatch`, `substance/mismatch`, `range`
+ * @throws RatewrightError `infeasible` where the product contains none of the nutrient, as where the target is of
+ *   something that no analysis states; `unit/mismatch`, `range`, `type`
  *
  * Source: University of Nebraska-Lincoln Extension, "Lawn fertilizer calculations": 1 lb N per
  * 1000 ft2 from 28-3-6 takes 3.57 lb per 1000 ft2.

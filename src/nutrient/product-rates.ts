@@ -1,7 +1,7 @@
 import { exceeds } from "../numeric/index.js";
 import { checks, expectRecord, type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import { type Nutrient, percentOf } from "./analysis.js";
-import { expectFertilizer } from "./expect-fertilizer.js";
+import { expectFertilizer, isOtherRecordOf } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
 import { formFactor } from "./forms.js";
 import { type NutrientsSupplied, nutrientsSupplied } from "./nutrients-supplied.js";
@@ -64,7 +64,7 @@ export interface ProductRates {
  * @param input.order - `"phosphorus, potassium, nitrogen"`, the default, or `"as given"`. One printed
  *   example fills potassium before phosphorus; the amounts differ only where a source brings both.
  * @throws RatewrightError `infeasible` where a product has none of its nutrient; `duplicate` where a
- *   nutrient is targeted twice; `missing`, `type`, `range`, `unit/mismatch`, `substance/mismatch`
+ *   nutrient is targeted twice, or two products have one id; `missing`, `type`, `range`, `unit/mismatch`, `substance/mismatch`
  *
  * Source: 80 kg N and 60 kg P2O5 per ha take 130.4 kg of 18-46-0, whose 23.47 kg N are credited
  * ("How to interpret fertilizer recommendations", agricultural supplier's advice page, Kenya).
@@ -158,6 +158,11 @@ const readSteps = (input: readonly RateStep[]): ReadStep[] => {
       if (twin >= 0) {
         const text = `one target for each nutrient; steps[${twin}] has ${read[twin]?.target.of}`;
         door.run(() => fail("duplicate", "target", target, text), at);
+      }
+      const other = read.findIndex((one) => isOtherRecordOf(one.product, product));
+      if (other >= 0) {
+        const text = `an id of its own: steps[${other}] has another product under it`;
+        door.run(() => fail("duplicate", "product.id", product.id, text), at);
       }
       read.push({ target, product });
     }

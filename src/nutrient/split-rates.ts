@@ -1,6 +1,6 @@
 import { checks, expectQuantity, expectRecord, fail, Quantity } from "../quantity/index.js";
 import { type Nutrient, percentOf } from "./analysis.js";
-import { expectFertilizer } from "./expect-fertilizer.js";
+import { expectFertilizer, isOtherRecordOf } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
 import { productNitrogen } from "./nitrogen-breakdown.js";
 import { productRate } from "./product-rate.js";
@@ -29,7 +29,7 @@ export interface SplitRate {
  *
  * @param input.parts - each source with its share of the target, as `quantity(75, "%")`
  * @throws RatewrightError `conflict` where the shares do not add up to 100 %; `infeasible` where a source has none of
- *   the nutrient; `missing`, `range`, `unit/mismatch`, `substance/mismatch`
+ *   the nutrient; `duplicate` where two products have one id; `missing`, `range`, `unit/mismatch`, `substance/mismatch`
  *
  * Source: 15 000 ft2 at 1 lb N, 75 % from 31-0-0 and 25 % from 46-0-0: 36.3 and 8.2 lb ("Four steps in
  * fertilizer calculations", turf management lecture).
@@ -61,7 +61,15 @@ export const splitRates = (input: {
   const bound = { dimension: "1", of: "none", bound: "non-negative" } as const;
   let total = 0;
   const shares = input.parts.map((part, i): number => {
-    door.run(() => expectFertilizer(part?.product, `parts[${i}].product`));
+    const product = door.run(() => expectFertilizer(part?.product, `parts[${i}].product`));
+    const other = input.parts.findIndex(
+      (one, k) =>
+        k < i && product !== undefined && one?.product?.analysis && isOtherRecordOf(one.product, product),
+    );
+    if (other >= 0) {
+      const text = `an id of its own: parts[${other}] has another product under it`;
+      door.run(() => fail("duplicate", `parts[${i}].product.id`, product?.id, text));
+    }
     const share = door.run(() => expectQuantity(part?.share, bound, `parts[${i}].share`).in("%")) ?? 0;
     total += share;
     return share;
@@ -92,7 +100,7 @@ export const splitRates = (input: {
  * Range: `s` between `s1` and `s2`.
  *
  * @throws RatewrightError `infeasible` where the wanted share lies outside of what the two products span,
- *   with the span; `range`, `unit/mismatch`, `substance/mismatch`
+ *   with the span; `duplicate` where two products have one id; `range`, `unit/mismatch`, `substance/mismatch`
  *
  * Source: conservation of total and slow nitrogen.
  *
@@ -131,6 +139,14 @@ export const slowShareRates = (input: {
     if (!(percent > 0)) fail("infeasible", `products[${i}]`, product.id, "a product with nitrogen");
     return productNitrogen(product).slowShare.in("% w/w");
   }) as [number, number];
+  if (isOtherRecordOf(first, second)) {
+    fail(
+      "duplicate",
+      "products[1].id",
+      second.id,
+      "an id of its own: products[0] has another product under it",
+    );
+  }
   const [low, high] = [Math.min(s1, s2), Math.max(s1, s2)];
   if (wanted < low - 1e-9 * high || wanted > high + 1e-9 * high) {
     fail("infeasible", "slowShare", `${wanted} %`, `a share from ${low} to ${high} %, which these two span`);

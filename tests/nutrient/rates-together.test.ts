@@ -471,3 +471,37 @@ describe("rates of many areas", () => {
     expect(faultsOf(() => productRatesKgPerHa(one, 24, [1, 2] as never))).toEqual(["type out"]);
   });
 });
+
+describe("two products under one id", () => {
+  const [one, two] = [product("p", "0-46-0"), product("p", "46-0-0", 10)];
+  const target = quantity(10, "kg/ha", "N");
+
+  test("are refused, and one product twice is not", () => {
+    const steps = [
+      { target: quantity(10, "kg/ha", "P2O5"), product: one },
+      { target, product: two },
+    ];
+    expect(faultsOf(() => productRates({ steps }))).toEqual(["duplicate steps[1].product.id"]);
+    const half = quantity(50, "%");
+    const slower = product("p", "46-0-0", 20);
+    const parts = [
+      { product: two, share: half },
+      { product: slower, share: half },
+    ];
+    expect(faultsOf(() => splitRates({ target, parts }))).toEqual(["duplicate parts[1].product.id"]);
+    const slowShare = quantity(30, "% w/w", "N:slow/N");
+    expect(faultsOf(() => slowShareRates({ target, slowShare, products: [two, slower] }))).toEqual([
+      "duplicate products[1].id",
+    ]);
+    const again = JSON.parse(JSON.stringify(two));
+    const both = splitRates({
+      target,
+      parts: [
+        { product: two, share: half },
+        { product: again, share: half },
+      ],
+    });
+    // Half of 10 kg of nitrogen from 46 %, twice: 10.87 kg each.
+    expect(both.map(({ rate }) => Number(rate.in("kg/ha").toFixed(2)))).toEqual([10.87, 10.87]);
+  });
+});
