@@ -1,19 +1,19 @@
-import { expectQuantity, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import { expectAmount, type Problem, RatewrightError, shown } from "../quantity/index.js";
 import { isFormulation } from "./formulation.js";
+import { expectSameProduct } from "./inputs.js";
 import type { MixProduct } from "./loading-order-types.js";
 import { mixIngredients } from "./mix-rules.js";
 
-const amountProblem = (amount: unknown, path: string): Problem | undefined => {
-  for (const dimension of ["mass", "volume"]) {
-    try {
-      expectQuantity(amount, { dimension, bound: "non-negative" }, path);
-      return undefined;
-    } catch (error) {
-      if (!(error instanceof RatewrightError)) throw error;
-      if (error.code !== "unit/mismatch") return error.problems[0];
-    }
+/** The problems of an amount that goes in: a mass or a volume, of this product and no other. */
+const amountProblems = (amount: unknown, id: unknown, path: string): readonly Problem[] => {
+  try {
+    const q = expectAmount(amount, { dimensions: ["mass", "volume"], bound: "non-negative" }, path);
+    if (typeof id === "string" && id !== "") expectSameProduct(q.of, id, path, q);
+    return [];
+  } catch (error) {
+    if (!(error instanceof RatewrightError)) throw error;
+    return error.problems;
   }
-  return { code: "unit/mismatch", path, got: shown(amount), expected: "a mass or a volume of product" };
 };
 
 /** Every problem of a list of products to mix. */
@@ -38,8 +38,11 @@ const problemsOf = (products: readonly MixProduct[]): Problem[] => {
       const expected = "a kind of formulation, such as WP, SC or surfactant; formulationOf reads codes";
       problems.push({ code: "type", path: `${at}.formulation`, got: shown(formulation), expected });
     }
-    const wrong = amount === undefined ? undefined : amountProblem(amount, `${at}.amount`);
-    if (wrong !== undefined) problems.push(wrong);
+    if (amount !== undefined) problems.push(...amountProblems(amount, id, `${at}.amount`));
+    for (const [name, text] of Object.entries({ name: product.name, labelNote: product.labelNote })) {
+      if (text === undefined || typeof text === "string") continue;
+      problems.push({ code: "type", path: `${at}.${name}`, got: shown(text), expected: "a text" });
+    }
   });
   products.forEach((product: MixProduct | null | undefined, i) => {
     for (const name of ["contains", "groups", "labelRefuses"] as const) {
@@ -88,7 +91,9 @@ export const expectMixProducts = (input: unknown): readonly MixProduct[] => {
       expected: "at least one product",
     });
   }
-  const problems = problemsOf(input);
+  // A copy: a hole in a list is a product that is not there, and forEach would pass it over.
+  const products: readonly MixProduct[] = Array.from(input);
+  const problems = problemsOf(products);
   if (problems.length > 0) throw new RatewrightError(problems);
-  return input;
+  return products;
 };

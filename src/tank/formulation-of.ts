@@ -30,7 +30,8 @@ const meanings: Readonly<Record<string, readonly string[]>> = {
 };
 
 const internationalReading = (code: string): CodeReading | undefined => {
-  if (/^[A-Z]{2}[- ]?SB$/.test(code)) return "packet";
+  const inBag = /^([A-Z]{2})[- ]?SB$/.exec(code)?.[1];
+  if (inBag !== undefined && Object.keys(internationalCodes).includes(inBag)) return "packet";
   if (code.length !== 2) return undefined;
   if (isFormulation(code)) return code;
   const meaning = Object.entries(internationalCodes).find(([key]) => key === code)?.[1];

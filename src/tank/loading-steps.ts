@@ -4,6 +4,7 @@ import { type Ladder, stepIn } from "./ladder.js";
 import { ladderOf, ladders } from "./ladders.js";
 import type { LoadingStep, MixProduct } from "./loading-order-types.js";
 import { placeReasons } from "./place-reasons.js";
+import { dissolved, premixBefore, type Step, slurried, told } from "./premix-before.js";
 import { stepCautions } from "./step-cautions.js";
 
 const cited = (...ids: readonly string[]): readonly Citation[] =>
@@ -22,11 +23,6 @@ const amsSource: Citation = {
   publisher: "WeedSmart, Australia",
   where: "ammonium sulfate",
 };
-
-const slurried: readonly Formulation[] = ["WP", "WG", "WT", "EP", "EG"];
-const dissolved: readonly Formulation[] = ["SG", "SP", "ST"];
-
-type Step = Omit<LoadingStep, "number" | "volume" | "cautions"> & { readonly product?: MixProduct };
 
 const waitAfter = (kind: Formulation, named: Ladder | undefined): Step | undefined => {
   if (kind === "packet") {
@@ -72,43 +68,6 @@ const waitAfter = (kind: Formulation, named: Ladder | undefined): Step | undefin
     text: named.afterEach,
     reason: `As ${named.name} prints it.`,
     sources: [named.source],
-  };
-};
-
-/** A figure as it is read off: 35.2, not 35.19999. */
-const told = ({ value, unit }: { readonly value: number; readonly unit: string }): string =>
-  `${Number(value.toPrecision(6))} ${unit}`;
-
-const premixBefore = (product: MixProduct, named: Ladder | undefined): Step | undefined => {
-  const { name = product.id, formulation: kind, amount, lowRate } = product;
-  const what = `${amount === undefined ? "" : `${told(amount)} of `}${name}`;
-  if (slurried.includes(kind)) {
-    return {
-      action: "premix",
-      product,
-      text: `Stir ${what} into a little clean water to a thin, even slurry.`,
-      reason: "Dry powder tipped straight in makes lumps.",
-      sources: named?.how?.[kind]
-        ? [named.source]
-        : cited("oklahoma-state", "us-core-manual", "grain-sa-2018"),
-    };
-  }
-  if (dissolved.includes(kind)) {
-    return {
-      action: "premix",
-      product,
-      text: `Dissolve ${what} in a little clean water.`,
-      reason: "A small amount dissolves faster in a bucket than in the tank.",
-      sources: cited("grain-sa-2018"),
-    };
-  }
-  if (lowRate !== true || kind === "packet") return undefined;
-  return {
-    action: "premix",
-    product,
-    text: `Stir ${what} into a clean bucket of water.`,
-    reason: "So small an amount would not spread through the tank by itself. Common practice, no source.",
-    sources: [],
   };
 };
 
@@ -211,8 +170,10 @@ export const loadingSteps = (input: {
   readonly loadVolume: Quantity<"volume", "spray"> | undefined;
 }): readonly LoadingStep[] => {
   const { products, named, loadVolume } = input;
+  const first = fillStep(input.waterFirst, named);
+  const filled = first.fraction?.[1] ?? 0;
   const steps: Step[] = [
-    fillStep(input.waterFirst, named),
+    first,
     {
       action: "agitate",
       text: "Start agitation: the surface rolls, without drawing in air.",
@@ -231,6 +192,8 @@ export const loadingSteps = (input: {
       waiting.splice(waiting.indexOf(entry), 1);
       if (entry.action === "wait" && !loaded.has(entry.afterStep)) continue;
       if (entry.action === "shake" && product === undefined) continue;
+      // More water than a ladder asks for at this point was put in first.
+      if (entry.fraction !== undefined && entry.fraction <= filled) continue;
       const { action, fraction, text } = entry;
       steps.push({
         action,
@@ -292,10 +255,13 @@ const finished = (
           quantityOf(part * loadVolume.value, loadVolume.unit, "spray", "loadVolume"),
         ) as unknown as LoadingStep["volume"]);
   const [low, high] = volume ?? [];
+  // A part of the load is filled by eye; the whole of it is a figure that the strength of the spray rests on.
+  const read = ({ value }: { readonly value: number }): number =>
+    Number(value.toPrecision(action === "top up" ? 6 : 3));
   const amounts =
     low === undefined || high === undefined
       ? ""
-      : ` (${low.value === high.value ? "" : `${Number(low.value.toPrecision(3))} to `}${Number(high.value.toPrecision(3))} ${high.unit})`;
+      : ` (${low.value === high.value ? "" : `${read(low)} to `}${read(high)} ${high.unit})`;
   const text = fraction === undefined ? step.text : `${step.text.replace(/\.$/, "")}${amounts}.`;
   return {
     number,

@@ -118,6 +118,8 @@ describe("formulationOf", () => {
     expect(errorOf(() => formulationOf("GR")).code).toBe("infeasible");
     expect(errorOf(() => formulationOf("RTU")).code).toBe("infeasible");
     expect(errorOf(() => formulationOf("QQ")).code).toBe("type");
+    expect(errorOf(() => formulationOf("QQ-SB", { scheme: "international" })).code).toBe("type");
+    expect(formulationOf("WP SB", { scheme: "international" })).toBe("packet");
     expect(errorOf(() => formulationOf("toString")).code).toBe("type");
     expect(errorOf(() => formulationOf(7 as never)).code).toBe("type");
     expect(errorOf(() => formulationOf("WP", { scheme: "UK" as never })).path).toBe("options.scheme");

@@ -267,6 +267,12 @@ describe("loadingOrder", () => {
     );
     expect(steps[0]?.volume?.map((volume) => volume.in("gal"))).toEqual([15, 22.5]);
     expect(steps.find(({ action }) => action === "top up")?.text).toMatch(/volume of the load \(30 gal\)\.$/);
+    // The whole of the load is told to the liter and beyond: 1337.5 L are not 1340.
+    const large = loadingOrder({
+      products: mix(["a", "SL"]),
+      loadVolume: quantity(1337.5, "L", "spray"),
+    }).steps;
+    expect(large.find(({ action }) => action === "top up")?.text).toContain("(1337.5 L)");
     const wrong = { value: 30, unit: "gal", of: "water" } as never;
     expect(errorOf(() => loadingOrder({ products: mix(["a", "SL"]), loadVolume: wrong })).path).toBe(
       "loadVolume",
@@ -282,6 +288,37 @@ describe("loadingOrder", () => {
       ["fill", 0.8],
       "b",
     ]);
+  });
+
+  test("no filling to less than is in the tank", () => {
+    const fills = (fraction: number) =>
+      loadingOrder({
+        products: mix(["a", "WP"], ["b", "EC"]),
+        ladder: "south-dakota-state",
+        waterFirst: { fraction, source: "the label" },
+      }).steps.flatMap(({ action, fraction: full }) => (action === "fill" ? [full?.[1]] : []));
+    expect(fills(0.5)).toEqual([0.5, 0.8]);
+    expect(fills(0.9)).toEqual([0.9]);
+    expect(fills(0.8)).toEqual([0.8]);
+  });
+
+  test("a slurry is cited from those who print one, and from nobody else", () => {
+    const publishers = (kind: Formulation, ladder: "consensus" | "manitoba-2013" | "grain-sa-2018") => {
+      const { steps } = loadingOrder({ products: mix(["a", kind]), ladder });
+      const premix = steps.find(({ action }) => action === "premix");
+      return [premix?.sources.map(({ publisher }) => publisher), premix?.reason.includes("no source")];
+    };
+    const slurries = [
+      "South Dakota State University Extension",
+      "Oklahoma State University Extension",
+      "NASDA Research Foundation",
+    ];
+    // Grain SA stirs WP into a little water and says nothing of WG; Manitoba only says "slowly".
+    expect(publishers("WG", "consensus")).toEqual([slurries, false]);
+    expect(publishers("WG", "manitoba-2013")).toEqual([slurries, false]);
+    expect(publishers("WP", "grain-sa-2018")).toEqual([["Grain SA, South Africa"], false]);
+    expect(publishers("SG", "consensus")).toEqual([["Grain SA, South Africa"], false]);
+    expect(publishers("WT", "consensus")).toEqual([[], true]);
   });
 
   test("thin ground is said: by analogy, few sources, not in the ladder", () => {
@@ -323,6 +360,25 @@ describe("loadingOrder", () => {
       ["type", "products[3]"],
       ["missing", "products[2].labelBefore[0]"],
       ["type", "products[2].labelAfter"],
+    ]);
+    const hole: MixProduct[] = [{ id: "a", formulation: "WP" }];
+    hole[2] = { id: "b", formulation: "SC" };
+    expect(errorOf(() => loadingOrder({ products: hole })).path).toBe("products[1]");
+    const others = errorOf(() =>
+      loadingOrder({
+        products: [
+          { id: "a", formulation: "WP", amount: quantity(2, "lb", "product:b") },
+          { id: "b", formulation: "SC", amount: quantity(2, "pt", "N"), labelNote: 7 as never },
+          { id: "c", formulation: "SC", amount: quantity(-2, "pt", "product:c") },
+          { id: "d", formulation: "SC", amount: quantity(2, "pt", "product") },
+        ],
+      }),
+    );
+    expect(others.problems.map(({ code, path }) => [code, path])).toEqual([
+      ["substance/mismatch", "products[0].amount"],
+      ["substance/mismatch", "products[1].amount"],
+      ["type", "products[1].labelNote"],
+      ["range", "products[2].amount"],
     ]);
     expect(errorOf(() => loadingOrder({ products: [] })).code).toBe("missing");
     expect(errorOf(() => loadingOrder({ products: mix(["a", "WP"]), ladder: "x" as never })).path).toBe(
