@@ -1,5 +1,6 @@
-import { expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import { checks, expectQuantity, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
 import { type ConfidenceInterval, confidenceInterval } from "./confidence-interval.js";
+import { coverageFactor } from "./coverage-factor.js";
 import { anyQuantity, type Estimate, expectEstimate, likeWith, numberIn } from "./estimate.js";
 import { exceeds } from "./exceeds.js";
 
@@ -26,6 +27,12 @@ export interface TargetCheck<D extends string, S extends string> {
   /** The answer in English; the other fields say the same. */
   readonly text: string;
 }
+
+const toleranceOf = (input: unknown): Quantity<"1", "none"> => {
+  const expected = { dimension: "1", of: "none", bound: "positive" } as const;
+  const tolerance = expectQuantity(input, expected, "tolerance");
+  return tolerance.in("1") < 1 ? tolerance : fail("range", "tolerance", tolerance, "less than 100 %");
+};
 
 const short = (value: number): string => String(Number(value.toPrecision(4)));
 
@@ -70,8 +77,7 @@ export const checkAgainstTarget = <D extends string, S extends string>(input: {
   readonly tolerance: Quantity<"1", "none">;
   readonly confidence?: Quantity<"1", "none">;
 }): TargetCheck<D, S> => {
-  if (typeof input !== "object" || input === null)
-    fail("type", "input", input, "a record of named arguments");
+  expectRecord(input, "input");
   if (input.measured === undefined || input.measured === null) {
     fail("missing", "measured", input.measured, "a measured rate");
   }
@@ -82,17 +88,18 @@ export const checkAgainstTarget = <D extends string, S extends string>(input: {
   const measured = estimate?.value ?? (anyQuantity(input.measured, "measured") as unknown as Quantity<D, S>);
   if (measured.value < 0) fail("range", "measured", measured, "zero or more");
   const { dimension, of } = measured;
-  const target = expectQuantity(input.target, { dimension, of, bound: "positive" }, "target");
-  const tolerance = expectQuantity(
-    input.tolerance,
-    { dimension: "1", of: "none", bound: "positive" },
-    "tolerance",
-  );
+  const door = checks();
+  const target = door.run(() =>
+    expectQuantity(input.target, { dimension, of, bound: "positive" }, "target"),
+  ) as Quantity<D, S>;
+  const { confidence = quantity(95, "%") } = input;
+  door.run(() => coverageFactor(confidence));
+  const tolerance = door.run(() => toleranceOf(input.tolerance)) as Quantity<"1", "none">;
+  door.done();
   const share = tolerance.in("1");
-  if (share >= 1) fail("range", "tolerance", tolerance, "less than 100 %");
   const wanted = numberIn(target, measured.unit);
   const [low, high] = [wanted * (1 - share), wanted * (1 + share)];
-  const interval = estimate && confidenceInterval(estimate, input.confidence ?? quantity(95, "%"));
+  const interval = estimate && confidenceInterval(estimate, confidence);
   const from = interval?.low.value ?? measured.value;
   const to = interval?.high.value ?? measured.value;
   const inside = !exceeds(low, from) && !exceeds(to, high);
@@ -109,7 +116,8 @@ export const checkAgainstTarget = <D extends string, S extends string>(input: {
   const deviation = (100 * (measured.value - wanted)) / wanted;
   // A noisy mean may be zero, too, and then no change is worth naming.
   const change = measured.value === 0 ? 0 : (100 * (wanted - measured.value)) / measured.value;
-  const where = `${short(measured.value)} ${measured.unit} is ${short(Math.abs(deviation))} % ${deviation < 0 ? "below" : "above"} the target of ${short(wanted)}`;
+  const off = deviation === 0 ? "at" : `${short(Math.abs(deviation))} % ${deviation < 0 ? "below" : "above"}`;
+  const where = `${short(measured.value)} ${measured.unit} is ${off} the target of ${short(wanted)}`;
   const band = `within ${short(tolerance.in("%"))} %`;
   const span =
     interval &&

@@ -1,4 +1,4 @@
-import { type Quantity, quantity } from "../quantity/index.js";
+import { expectQuantity, type Quantity, quantity } from "../quantity/index.js";
 import { coverageFactor } from "./coverage-factor.js";
 import { type Estimate, expectEstimate, likeWith } from "./estimate.js";
 
@@ -41,7 +41,8 @@ export const confidenceInterval = <D extends string, S extends string>(
   confidence: Quantity<"1", "none"> = quantity(95, "%"),
 ): ConfidenceInterval<D, S> => {
   const { value, standardError, degreesOfFreedom } = expectEstimate(estimate, "estimate");
-  const factor = coverageFactor(confidence, degreesOfFreedom);
+  const stated = expectQuantity(confidence, { dimension: "1", of: "none" }, "confidence");
+  const factor = coverageFactor(stated, degreesOfFreedom);
   const margin = factor * standardError.value;
   return {
     type: "confidence-interval",
@@ -49,7 +50,7 @@ export const confidenceInterval = <D extends string, S extends string>(
     low: likeWith(value, value.value - margin),
     high: likeWith(value, value.value + margin),
     margin: likeWith(value, margin),
-    confidence,
+    confidence: stated,
     factor,
   };
 };

@@ -1,4 +1,4 @@
-import { expectNumber, fail } from "../quantity/index.js";
+import { checks, expectNumber, fail } from "../quantity/index.js";
 import { compensatedSum } from "./accurate-sum.js";
 import { finite } from "./numbers.js";
 
@@ -13,6 +13,29 @@ export interface Measured {
 export interface Factor extends Measured {
   readonly power?: number;
 }
+
+interface Part {
+  readonly x: number;
+  readonly error: number;
+  readonly power: number;
+}
+
+const partOf = (factor: Factor, path: string): Part => {
+  if (typeof factor !== "object" || factor === null)
+    return fail("type", path, factor, "a value with its error");
+  const door = checks();
+  const x = door.run(() => expectNumber(factor.value, `${path}.value`));
+  const error = door.run(() => expectNumber(factor.error, `${path}.error`, { min: 0 }));
+  const power = factor.power === undefined ? 1 : door.run(() => expectNumber(factor.power, `${path}.power`));
+  if (x === 0) {
+    door.run(() => fail("range", `${path}.value`, 0, "a number other than 0, which has no relative error"));
+  }
+  if (x !== undefined && x < 0 && power !== undefined && !Number.isInteger(power)) {
+    door.run(() => fail("range", `${path}.value`, x, `a positive number for power ${power}`));
+  }
+  door.done();
+  return { x, error, power } as Part;
+};
 
 /**
  * A product of measured values and its error, `y = x1^p1 x2^p2 ...` and
@@ -38,17 +61,12 @@ export interface Factor extends Measured {
 export const errorOfProduct = (factors: readonly Factor[]): Measured => {
   if (!Array.isArray(factors)) fail("type", "factors", factors, "a list of factors");
   if (factors.length === 0) fail("missing", "factors", "an empty list", "at least one factor");
+  const door = checks();
+  const parts = Array.from(factors, (factor, i) => door.run(() => partOf(factor, `factors[${i}]`)));
+  door.done();
   let value = 1;
   const relative: number[] = [];
-  for (const [i, factor] of factors.entries()) {
-    const path = `factors[${i}]`;
-    if (typeof factor !== "object" || factor === null) fail("type", path, factor, "a value with its error");
-    const x = expectNumber(factor.value, `${path}.value`);
-    const error = expectNumber(factor.error, `${path}.error`, { min: 0 });
-    const power = factor.power === undefined ? 1 : expectNumber(factor.power, `${path}.power`);
-    if (x === 0) fail("range", `${path}.value`, 0, "a number other than 0, which has no relative error");
-    if (x < 0 && !Number.isInteger(power))
-      fail("range", `${path}.value`, x, `a positive number for power ${power}`);
+  for (const { x, error, power } of parts as readonly Part[]) {
     // A divisor is divided by: x ** -1 is rounded once more.
     if (power === -1) value /= x;
     else value *= x ** power;

@@ -30,7 +30,7 @@ export const interpolate = (input: {
   const xs = expectNumbers(input.xs, "xs", 1);
   const ys = expectNumbers(input.ys, "ys", 1);
   const x = expectNumber(input.x, "x");
-  const outside = input.outside ?? "refuse";
+  const { outside = "refuse" } = input;
   if (outside !== "refuse" && outside !== "hold") {
     fail("type", "outside", outside, 'the choice "refuse" or "hold"');
   }

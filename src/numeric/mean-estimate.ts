@@ -1,4 +1,4 @@
-import { expectNumber, fail, type Quantity } from "../quantity/index.js";
+import { expectNumber, expectRecord, fail, type Quantity } from "../quantity/index.js";
 import { type Estimate, estimateFrom, likeWith } from "./estimate.js";
 import { mean } from "./mean.js";
 import { expectReadings } from "./readings.js";
@@ -37,6 +37,7 @@ export const meanEstimate = <D extends string, S extends string>(
   options: { readonly outOf?: number } = {},
 ): Estimate<D, S> => {
   const list = expectReadings(readings, "readings", 2);
+  expectRecord(options, "options", "a record of options");
   const n = list.length;
   const numbers = list.map((q) => q.value);
   const all = options.outOf === undefined ? undefined : expectNumber(options.outOf, "outOf", { min: n });

@@ -1,5 +1,7 @@
-import { expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import { checks, expectQuantity, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
 import { coverageFactor } from "./coverage-factor.js";
+
+type Share = Quantity<"1", "none">;
 
 /** More readings than this nobody takes. */
 const most = 10_000;
@@ -24,22 +26,22 @@ export const readingsFor = (input: {
   readonly margin: Quantity<"1", "none">;
   readonly confidence?: Quantity<"1", "none">;
 }): number => {
-  if (typeof input !== "object" || input === null)
-    fail("type", "input", input, "a record of named arguments");
-  const cv = expectQuantity(
-    input.coefficientOfVariation,
-    { dimension: "1", of: "none", bound: "non-negative" },
-    "coefficientOfVariation",
-  ).in("1");
-  const margin = expectQuantity(input.margin, { dimension: "1", of: "none", bound: "positive" }, "margin");
-  const confidence = input.confidence ?? quantity(95, "%");
+  expectRecord(input, "input");
+  const { coefficientOfVariation, confidence = quantity(95, "%") } = input;
+  const share = { dimension: "1", of: "none" } as const;
+  const door = checks();
+  const spread = door.run(() =>
+    expectQuantity(coefficientOfVariation, { ...share, bound: "non-negative" }, "coefficientOfVariation"),
+  );
+  const wanted = door.run(() => expectQuantity(input.margin, { ...share, bound: "positive" }, "margin"));
+  door.run(() => coverageFactor(confidence));
+  door.done();
+  const [cv, margin] = [(spread as Share).in("1"), wanted as Share];
   const enough = (n: number): boolean =>
     coverageFactor(confidence, n - 1) * cv <= margin.in("1") * Math.sqrt(n) * (1 + 1e-9);
+  if (!enough(most)) fail("range", "margin", margin, `a margin that ${most} readings or fewer can reach`);
   let high = 2;
-  while (!enough(high)) {
-    if (high > most) fail("range", "margin", margin, `a margin that ${most} readings or fewer can reach`);
-    high *= 2;
-  }
+  while (!enough(high)) high *= 2;
   let low = high / 2;
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);

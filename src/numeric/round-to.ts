@@ -24,8 +24,10 @@ export const roundTo = (value: number, step: number): number => {
   const steps = Math.abs(x) / each;
   // Beyond 2^52 steps the value has no digit that the step could take off.
   if (!(steps < 2 ** 52)) return x;
-  const whole = Math.floor(steps * (1 + 4 * Number.EPSILON) + 0.5);
+  // Where a step is less than a few last digits of the value, a hair would be a step.
+  const hair = steps < 1e13 ? 4 * Number.EPSILON : 0;
+  const whole = Math.floor(steps * (1 + hair) + 0.5);
   // Fifteen digits: the product of a whole number and a decimal step has no more that mean anything.
-  const size = Number((whole * each).toPrecision(15));
+  const size = whole < 1e15 ? Number((whole * each).toPrecision(15)) : whole * each;
   return finite(x < 0 ? -size : size, "value", value);
 };

@@ -1,4 +1,4 @@
-import { expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { expectQuantity, expectRecord, fail, type Quantity } from "../quantity/index.js";
 import { anyQuantity, type Estimate, estimateFrom, numberIn } from "./estimate.js";
 
 /** What a stated "plus or minus" means: one standard error, or limits between which the truth surely lies. */
@@ -29,8 +29,7 @@ export const statedEstimate = <D extends string, S extends string>(input: {
   readonly error: Quantity<D, S>;
   readonly meaning: ErrorMeaning;
 }): Estimate<D, S> => {
-  if (typeof input !== "object" || input === null)
-    fail("type", "input", input, "a record of named arguments");
+  expectRecord(input, "input");
   const value = anyQuantity(input.value, "value") as unknown as Quantity<D, S>;
   const error = expectQuantity(
     input.error,

@@ -142,8 +142,9 @@ export const weightPerVolumeOf = <S extends string>(
 ): Quantity<"mass/volume", Top<S>> => {
   const w = expectQuantity(fraction, { dimension: "mass/mass", bound: "non-negative" }, "fraction");
   const rho = expectQuantity(density, { dimension: "mass/volume", bound: "positive" }, "density");
+  // a fraction of nothing named has no weight of the whole
   const of =
-    timesSubstance(w.of, rho.of) ??
+    (w.of === "none" && rho.of !== "none" ? undefined : timesSubstance(w.of, rho.of)) ??
     fail("substance/mismatch", "density", rho, `a density of what ${w.of} is a fraction of`);
   const value = (converted(w.value, w.unit, "% w/w") * rho.value) / 100;
   return made(value, rho.unit, of as Top<S>, "mass/volume");

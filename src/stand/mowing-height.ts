@@ -1,10 +1,13 @@
+import { exceeds } from "../numeric/index.js";
 import {
+  checks,
   expectNumber,
   expectQuantity,
   expectRecord,
   fail,
   type Quantity,
   quantity,
+  shown,
 } from "../quantity/index.js";
 
 type Length = Quantity<"length", "none">;
@@ -14,10 +17,18 @@ export const growthFor = (input: {
   readonly cut: Length;
   readonly share?: number;
 }): { cut: number; growth: number; unit: string } => {
-  const cut = expectQuantity(input.cut, { dimension: "length", of: "none", bound: "positive" }, "cut");
+  const door = checks();
+  const height = door.run(() =>
+    expectQuantity(input.cut, { dimension: "length", of: "none", bound: "positive" }, "cut"),
+  );
+  const given = input.share;
+  const part =
+    given === undefined ? undefined : door.run(() => expectNumber(given, "share", { above: 0, below: 1 }));
+  door.done();
+  const cut = height as Length;
   // A share of one third is half the height, without the rounding of 1/3.
-  if (input.share === undefined) return { cut: cut.value, growth: cut.value / 2, unit: cut.unit };
-  const share = expectNumber(input.share, "share", { above: 0, below: 1 });
+  if (given === undefined) return { cut: cut.value, growth: cut.value / 2, unit: cut.unit };
+  const share = part as number;
   return { cut: cut.value, growth: (cut.value * share) / (1 - share), unit: cut.unit };
 };
 
@@ -87,9 +98,15 @@ export const leafRemoved = (input: {
 }): Quantity<"1", "none"> => {
   expectRecord(input, "input");
   const wanted = { dimension: "length", of: "none", bound: "positive" } as const;
-  const standing = expectQuantity(input.standing, wanted, "standing");
-  const cut = expectQuantity(input.cut, wanted, "cut").in(standing.unit as "in");
-  if (standing.value < cut)
-    fail("range", "standing", standing, `not less than the cut, which is ${input.cut}`);
-  return quantity((100 * (standing.value - cut)) / standing.value, "%");
+  const door = checks();
+  const tall = door.run(() => expectQuantity(input.standing, wanted, "standing"));
+  const low = door.run(() => expectQuantity(input.cut, wanted, "cut"));
+  door.done();
+  const standing = tall as Length;
+  const cut = (low as Length).in(standing.unit as "in");
+  // 7.62 cm and 3 in are one height, whatever the last digit says
+  if (exceeds(cut, standing.value)) {
+    fail("range", "standing", standing, `not less than the cut, which is ${shown(input.cut)}`);
+  }
+  return quantity((100 * Math.max(0, standing.value - cut)) / standing.value, "%");
 };

@@ -1,4 +1,11 @@
-import { expectNumber, expectQuantity, expectRecord, type Quantity, quantity } from "../quantity/index.js";
+import {
+  checks,
+  expectNumber,
+  expectQuantity,
+  expectRecord,
+  type Quantity,
+  quantity,
+} from "../quantity/index.js";
 import { growthFor } from "./mowing-height.js";
 
 /**
@@ -12,7 +19,8 @@ import { growthFor } from "./mowing-height.js";
  * clippings (which are not height: an estimate); none where it is left out. Below 100 %
  * @param input.share - the share of the leaf; one third where it is left out
  * @returns days
- * @throws RatewrightError `range`, also where nothing grows and so no time can be given; `unit/mismatch`, `type`
+ * @throws RatewrightError `range`, also where nothing grows and so no time can be given; `unit/mismatch`,
+ * `substance/mismatch`, `not-finite`, `type`; all that are found
  * Source: the one-third rule as in {@link mowAtHeight}, divided by the rate of growth.
  *
  * @example
@@ -32,24 +40,23 @@ export const mowingInterval = (input: {
   readonly share?: number;
 }): Quantity<"time", "none"> => {
   expectRecord(input, "input");
-  const { growth: room, unit } = growthFor(input);
+  const door = checks();
+  const room = door.run(() => growthFor(input));
   const wanted = { dimension: "length/time", of: "none", bound: "positive" } as const;
-  const perDay = expectQuantity(input.growth, wanted, "growth").in("mm/d");
-  const percent = (
-    given: unknown,
-    path: string,
-    bound: "positive" | "non-negative",
-    fallback: number,
-  ): number =>
-    given === undefined
-      ? fallback
-      : expectQuantity(given, { dimension: "1", of: "none", bound }, path).in("%");
-  const potential = checked(percent(input.potential, "potential", "positive", 100), "potential", 100);
-  const suppression = percent(input.suppression, "suppression", "non-negative", 0);
-  const left = 100 - checked(suppression, "suppression", 99.999);
-  const mm = quantity(room, unit as "mm").in("mm");
-  return quantity((mm * 1e4) / (perDay * potential * left), "d");
+  const rate = door.run(() => expectQuantity(input.growth, wanted, "growth").in("mm/d"));
+  const percent = (given: unknown, path: string, fallback: number, bounds: Bounds): number | undefined =>
+    door.run(() =>
+      given === undefined
+        ? fallback
+        : expectNumber(expectQuantity(given, { dimension: "1", of: "none" }, path).in("%"), path, bounds),
+    );
+  const potential = percent(input.potential, "potential", 100, { above: 0, max: 100 });
+  const suppression = percent(input.suppression, "suppression", 0, { min: 0, below: 100 });
+  door.done();
+  const { growth, unit } = room as ReturnType<typeof growthFor>;
+  const mm = quantity(growth, unit as "mm").in("mm");
+  const perDay = (rate as number) * (potential as number) * (100 - (suppression as number));
+  return quantity((mm * 1e4) / perDay, "d");
 };
 
-const checked = (percent: number, path: string, most: number): number =>
-  expectNumber(percent, path, { max: most });
+type Bounds = NonNullable<Parameters<typeof expectNumber>[2]>;

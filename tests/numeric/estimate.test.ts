@@ -265,6 +265,20 @@ describe("checkAgainstTarget", () => {
     expect(metric.target.unit).toBe("L/ha");
   });
 
+  test("takes records that come from JSON", () => {
+    const input = {
+      measured: meanEstimate([25.1, 25.0, 25.2, 24.9].map(gpa)),
+      target: gpa(20),
+      tolerance: percent(5),
+      confidence: percent(90),
+    };
+    const made = checkAgainstTarget(input);
+    const read = checkAgainstTarget(JSON.parse(JSON.stringify(input)));
+    expect(JSON.stringify(read)).toBe(JSON.stringify(made));
+    expect(made.interval?.confidence.in("%")).toBe(90);
+    expect(checkAgainstTarget({ ...input, measured: gpa(20) }).text).toMatch(/is at the target/);
+  });
+
   test("refuses what has no answer", () => {
     const good = { measured: gpa(20), target: gpa(20), tolerance: percent(5) };
     expect(failures(() => checkAgainstTarget({ ...good, target: gpa(0) }))).toEqual(["range target"]);
@@ -280,6 +294,13 @@ describe("checkAgainstTarget", () => {
     ]);
     expect(failures(() => checkAgainstTarget({ ...good, tolerance: undefined } as never))).toEqual([
       "type tolerance",
+    ]);
+    expect(failures(() => checkAgainstTarget({ ...good, target: gpa(0), tolerance: percent(200) }))).toEqual([
+      "range target",
+      "range tolerance",
+    ]);
+    expect(failures(() => checkAgainstTarget({ ...good, confidence: percent(100) }))).toEqual([
+      "range confidence",
     ]);
     const water = quantity(20, "gal/acre", "water");
     expect(failures(() => checkAgainstTarget({ ...good, target: water } as never))).toEqual([
@@ -304,5 +325,15 @@ describe("readingsFor", () => {
     expect(readingsFor({ coefficientOfVariation: percent(0), margin: percent(1) })).toBe(2);
     const tooMany = { coefficientOfVariation: percent(100), margin: quantity(1e-6, "1") };
     expect(failures(() => readingsFor(tooMany))).toEqual(["range margin"]);
+    // z = 1.960: (1.96 * 51)^2 = 9992 readings for 1 %, (1.96 * 52)^2 = 10388
+    expect(readingsFor({ coefficientOfVariation: percent(51), margin: percent(1) })).toBeLessThan(10_000);
+    const many = { coefficientOfVariation: percent(52), margin: percent(1) };
+    expect(failures(() => readingsFor(many))).toEqual(["range margin"]);
+    const wrong = { coefficientOfVariation: percent(-1), margin: percent(0), confidence: percent(0) };
+    expect(failures(() => readingsFor(wrong))).toEqual([
+      "range coefficientOfVariation",
+      "range margin",
+      "range confidence",
+    ]);
   });
 });

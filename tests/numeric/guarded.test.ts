@@ -79,6 +79,9 @@ describe("roundTo", () => {
     [0.3, 0.1, 0.3],
     [1234, 500, 1000],
     [1e20, 1, 1e20],
+    [1e15 + 1, 1, 1e15 + 1],
+    [2 ** 51, 1, 2 ** 51],
+    [123456789012.345, 0.01, 123456789012.35],
     [1e-10, 1, 0],
   ])("%d to %d is %d", (value, step, rounded) => {
     expect(roundTo(value, step)).toBe(rounded);
@@ -122,6 +125,21 @@ describe("errorOfProduct", () => {
     const ratio = errorOfProduct([a, { ...b, power: -1 }]);
     expect(ratio.value).toBe(4);
     expect(ratio.error).toBeCloseTo(0.2, 14);
+  });
+
+  test("tells every factor that is not right", () => {
+    const factors = [{ value: 0, error: 1 }, { value: -2, error: -1, power: 0.5 }, null];
+    try {
+      errorOfProduct(factors as never);
+      expect.fail("it did not throw");
+    } catch (error) {
+      expect((error as RatewrightError).problems.map(({ code, path }) => `${code} ${path}`)).toEqual([
+        "range factors[0].value",
+        "range factors[1].error",
+        "range factors[1].value",
+        "type factors[2]",
+      ]);
+    }
   });
 
   test("a square counts its error twice, a negative value has a positive error", () => {

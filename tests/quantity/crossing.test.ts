@@ -84,6 +84,9 @@ describe("fractions", () => {
       9,
     );
     expect(() => weightPerVolumeOf(nitrogen, quantity(1, "kg/L", "water") as never)).toThrow(/density/);
+    // a share of nothing named, times the density of the product, is no weight of product
+    expect(() => weightPerVolumeOf(quantity(28, "% w/w"), density as never)).toThrow(/density/);
+    expect(weightPerVolumeOf(quantity(28, "% w/w"), quantity(10, "lb/gal")).toString()).toBe("2.8 lb/gal");
     expect(() => weightPerVolumeOf(nitrogen, quantity(0, "kg/L", "product"))).toThrow(/more than zero/);
     expect(() => weightPerVolumeOf(quantity(-1, "% w/w", "N/product"), density)).toThrow(/zero or more/);
     expect(() => weightFractionOf(perVolume, quantity(1, "kg/L"))).toThrow(RatewrightError);

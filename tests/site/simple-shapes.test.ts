@@ -157,6 +157,10 @@ describe("triangle from sides", () => {
   });
 
   test("sides that do not close are infeasible, at the longest", () => {
+    // 0.1 + 0.2 is more than 0.3 by the last digit only
+    expect(complaints(() => triangleAreaFromSides({ a: m(0.1), b: m(0.2), c: m(0.3) }))).toEqual([
+      "infeasible c",
+    ]);
     expect(complaints(() => triangleAreaFromSides({ a: ft(10), b: ft(40), c: ft(20) }))).toEqual([
       "infeasible b",
     ]);

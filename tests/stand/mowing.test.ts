@@ -40,6 +40,9 @@ describe("the one-third rule", () => {
     expect(failure(() => mowAtHeight({ cut: mm(9), share: 1 }))).toBe("range share");
     expect(failure(() => leafRemoved({ standing: mm(9), cut: quantity(1, "in") }))).toBe("range standing");
     expect(leafRemoved({ standing: mm(9), cut: mm(9) }).in("%")).toBe(0);
+    // 13/16 in is 2.06375 cm exactly
+    const inches = { standing: quantity(0.8125, "in"), cut: quantity(2.06375, "cm") };
+    expect(leafRemoved(inches).in("%")).toBe(0);
   });
 });
 
@@ -58,5 +61,20 @@ describe("mowingInterval", () => {
     expect(of({ potential: quantity(101, "%") })).toBe("range potential");
     expect(of({ suppression: quantity(100, "%") })).toBe("range suppression");
     expect(of({ growth: quantity(0, "mm/d") })).toBe("range growth");
+    expect(of({ suppression: quantity(-1, "%") })).toBe("range suppression");
+    expect(mowingInterval({ cut: mm(36), growth, suppression: quantity(99.9995, "%") }).in("d")).toBeCloseTo(
+      3 / 5e-6,
+      1,
+    );
+  });
+  test("tells all that is wrong", () => {
+    const wrong = { cut: mm(0), share: 2, growth: quantity(0, "mm/d"), potential: quantity(200, "%") };
+    try {
+      mowingInterval(wrong);
+      expect.fail("it did not throw");
+    } catch (error) {
+      const paths = (error as RatewrightError).problems.map(({ path }) => path);
+      expect(paths).toEqual(["cut", "share", "growth", "potential"]);
+    }
   });
 });
