@@ -1,12 +1,13 @@
-import { expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { checks, expectRecord, type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import { amountAt } from "./amount-for.js";
 import { type TankCaution, tankCautions } from "./cautions.js";
 import { type Formulation, formulations, type ProductForm } from "./formulation.js";
+import { allOf, expectSameProduct, numberIn, sprayOf, sprayRateOf } from "./inputs.js";
 import { type JarReading, type JarSign, jarCannotShow, jarFailures, jarReadings } from "./jar-facts.js";
 import type { LadderId } from "./ladder.js";
 import { loadingOrder } from "./loading-order.js";
 import type { MixProduct } from "./loading-order-types.js";
-import type { RateOf } from "./rate.js";
+import { expectRate, type RateOf } from "./rate.js";
 
 /** A product of a jar test. */
 export interface JarProduct
@@ -49,6 +50,8 @@ export interface JarTest {
   readonly failures: readonly JarSign[];
   readonly cannotShow: readonly string[];
   readonly readings: readonly JarReading[];
+  /** What there is to say of the mix and its order: the jar is filled in it. */
+  readonly findings: readonly Finding[];
   readonly cautions: readonly TankCaution[];
   readonly source: string;
 }
@@ -68,8 +71,9 @@ const standing = { "Utah State": 15, "University of Arizona": 5 } as const;
  *   per area; `products`, each with `id`, `formulation` and `rate` and, where the rate needs it,
  *   `density`; `ladder` as in {@link loadingOrder}; `stand`, whose standing time: Utah State (15 min, where
  *   left out) or University of Arizona (5 min)
- * @throws RatewrightError `missing`, `range`, `duplicate`, `type`, `unit/mismatch`, `substance/mismatch`,
- *   with paths such as `products[1].rate`
+ * @throws RatewrightError with every problem: `missing`, `range`, `duplicate`, `type`, `unit/mismatch`,
+ *   `substance/mismatch` (also a rate of another product than its `id` says), with paths such as
+ *   `products[1].rate`
  *
  * Source: GRDC GrowNotes, Spray Application Manual, module 7.5; Utah State University Extension, Using a
  * Jar Test (2012); University of Arizona turf extension, Order in The Tank! (1999).
@@ -96,28 +100,29 @@ export const jarTest = (input: {
   readonly stand?: keyof typeof standing;
 }): JarTest => {
   expectRecord(input, "input");
-  const jar = expectQuantity(input.jar, { dimension: "volume", of: "spray", bound: "positive" }, "jar");
-  const { products, ladder = "consensus", stand = "Utah State" } = input;
-  const minutes = Object.entries(standing).find(([id]) => id === stand)?.[1];
-  if (minutes === undefined) {
-    return fail("type", "stand", stand, "whose standing time", { choices: Object.keys(standing) });
-  }
-  const { order } = loadingOrder({ products, ladder });
-  const area =
-    input.sprayRate === undefined
-      ? undefined
-      : jar.per(
-          expectQuantity(
-            input.sprayRate,
-            { dimension: "volume/area", of: "spray", bound: "positive" },
-            "sprayRate",
-          ),
-        );
+  const { products, ladder = "consensus" } = input;
+  const { jar, sprayRate, minutes, mix } = allOf({
+    jar: () => sprayOf(input.jar, "jar"),
+    sprayRate: () => (input.sprayRate === undefined ? undefined : sprayRateOf(input.sprayRate)),
+    minutes: () => standingOf(input.stand),
+    mix: () => loadingOrder({ products, ladder }),
+  });
+  const area = sprayRate === undefined ? undefined : jar.per(sprayRate);
+  const door = checks();
   const byId = new Map(
-    products.map((product, i) => [product.id, jarAmount(product, area, jar, `products[${i}].`)]),
+    products.map((product, i) => [
+      product.id,
+      door.run(() => jarAmount(product, area, jar, `products[${i}].`)),
+    ]),
   );
+  door.done();
+  const { order, findings } = mix;
   const amounts = order.map((id) => byId.get(id) as JarAmount);
   const name = (id: string): string => products.find((product) => product.id === id)?.name ?? id;
+  const noteOf = (id: string): string => {
+    const note = products.find((product) => product.id === id)?.labelNote;
+    return note === undefined ? "" : ` Label: ${note}`;
+  };
   const half = Number((jar.in("mL") / 2).toPrecision(3));
   const steps: Omit<JarStep, "number">[] = [
     { text: "Wear what the labels ask of mixers and loaders, and work outdoors or under a hood." },
@@ -125,7 +130,7 @@ export const jarTest = (input: {
       text: `Put ${half} mL of the water that goes into the tank into a clear jar: half of what it will hold. It must be that very water, at its temperature.`,
     },
     ...amounts.map(({ id, amount }) => ({
-      text: `Add ${Number(amount.value.toPrecision(3))} ${amount.unit} of ${name(id)}. Close the jar, shake well.`,
+      text: `Add ${Number(amount.value.toPrecision(3))} ${amount.unit} of ${name(id)}. Close the jar, shake well.${noteOf(id)}`,
     })),
     {
       text: `Fill with the same water to ${Number(jar.in("mL").toPrecision(4))} mL, close, turn it over ten times. Feel whether it grows warm.`,
@@ -142,6 +147,7 @@ export const jarTest = (input: {
     failures: jarFailures,
     cannotShow: jarCannotShow,
     readings: jarReadings,
+    findings: findings.filter(({ code }) => code !== "jar-test"),
     cautions: tankCautions.filter(({ code }) =>
       [
         "caution/label-first",
@@ -151,8 +157,14 @@ export const jarTest = (input: {
         "caution/emergency",
       ].includes(code),
     ),
-    source: stand,
+    source: input.stand ?? "Utah State",
   };
+};
+
+const standingOf = (input: unknown): number => {
+  const stand = input === undefined ? "Utah State" : input;
+  const found = Object.entries(standing).find(([id]) => id === stand)?.[1];
+  return found ?? fail("type", "stand", stand, "whose standing time", { choices: Object.keys(standing) });
 };
 
 const jarAmount = (
@@ -164,18 +176,19 @@ const jarAmount = (
   const { id, formulation, form = formulations[formulation].form } = product;
   if (form !== "dry" && form !== "liquid") fail("type", `${at}form`, form, '"dry" or "liquid"');
   if (product.rate === undefined) fail("missing", `${at}rate`, undefined, "a rate of product");
+  expectSameProduct(expectRate(product.rate, `${at}rate`).product, id, `${at}rate`, product.rate);
   const total = amountAt(
     {
       rate: product.rate,
       form,
       sprayVolume: jar,
       ...(area !== undefined && { area }),
-      ...(product.density && { density: product.density }),
+      ...(product.density !== undefined && { density: product.density }),
     },
     at,
     "sprayRate",
   );
   const unit = form === "dry" ? "g" : "mL";
-  const value = (total as unknown as { in(unit: string): number }).in(unit);
+  const value = numberIn(total, unit);
   return { id, formulation, amount: quantityOf(value, unit, total.of, at) as never };
 };

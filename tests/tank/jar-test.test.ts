@@ -72,6 +72,67 @@ describe("jarTest", () => {
     );
   });
 
+  test("what the order has to say of the mix is said of the jar too", () => {
+    const result = jarTest({
+      jar,
+      sprayRate,
+      products: [
+        {
+          id: "amine",
+          formulation: "SL",
+          rate: quantity(2, "pt/acre", "product:amine"),
+          contains: ["amine phenoxy"],
+          labelNote: "add last",
+        },
+        {
+          id: "sulfate",
+          formulation: "conditioner",
+          rate: quantity(2, "lb/acre", "product:sulfate"),
+          contains: ["ammonium sulfate"],
+        },
+      ],
+    });
+    expect(result.amounts.map(({ id }) => id)).toEqual(["sulfate", "amine"]);
+    expect(result.findings.map(({ code }) => code)).toContain("mix/undissolved-sulfate-and-amine");
+    expect(result.findings.map(({ code }) => code)).not.toContain("jar-test");
+    expect(result.steps.map(({ text }) => text).join(" ")).toContain(
+      "of amine. Close the jar, shake well. Label: add last",
+    );
+  });
+
+  test("tells every problem, and refuses the rate of another product", () => {
+    const a = { id: "a", formulation: "SL", rate: quantity(1, "pt/acre", "product:a") } as const;
+    const found = (change: object) =>
+      errorOf(() => jarTest({ jar, sprayRate, products: [a], ...change } as never)).problems.map(
+        ({ code, path }) => [code, path],
+      );
+    expect(
+      found({
+        jar: quantity(0, "pt", "spray"),
+        sprayRate: null,
+        stand: "Ohio",
+        products: [{ ...a, formulation: "QQ" }],
+      }),
+    ).toEqual([
+      ["range", "jar"],
+      ["type", "sprayRate"],
+      ["type", "stand"],
+      ["type", "products[0].formulation"],
+    ]);
+    expect(
+      found({
+        products: [
+          { ...a, rate: quantity(1, "pt/acre", "product:b") },
+          { id: "b", formulation: "WP", rate: quantity(1, "pt/acre", "product:b") },
+          { id: "c", formulation: "SL", rate: quantity(1, "pt/acre", "product:c"), density: null },
+        ],
+      }),
+    ).toEqual([
+      ["substance/mismatch", "products[0].rate"],
+      ["missing", "products[1].density"],
+    ]);
+  });
+
   test("what is missing or wrong is named", () => {
     const a = { id: "a", formulation: "SL", rate: quantity(1, "pt/acre", "product:a") } as const;
     const cases: readonly (readonly [object, string, string])[] = [
