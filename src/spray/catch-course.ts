@@ -61,11 +61,15 @@ export const catchCourse = (input: {
 }): CatchCourse => {
   expectRecord(input);
   const { reading = "fl oz as gal/acre", tenfold = false } = input;
-  if (!Object.hasOwn(areas(), reading)) {
-    fail("type", "reading", reading, '"fl oz as gal/acre" or "mL as L/ha"');
-  }
-  if (typeof tenfold !== "boolean") fail("type", "tenfold", tenfold, "true or false");
-  const { width } = allOf({ width: () => positive(input.width, "width", "length") });
+  const { width } = allOf({
+    reading: () =>
+      Object.hasOwn(areas(), reading)
+        ? reading
+        : fail("type", "reading", reading, '"fl oz as gal/acre" or "mL as L/ha"'),
+    tenfold: () =>
+      typeof tenfold === "boolean" ? tenfold : fail("type", "tenfold", tenfold, "true or false"),
+    width: () => positive(input.width, "width", "length"),
+  });
   const divideBy = tenfold ? 10 : 1;
   const area = areas()[reading].times(divideBy);
   return {

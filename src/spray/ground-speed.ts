@@ -44,8 +44,11 @@ export const groundSpeed = (input: {
 }): Speed => {
   expectRecord(input);
   const { average = "times" } = input;
-  if (average !== "times" && average !== "speeds") fail("type", "average", average, '"times" or "speeds"');
   const { course, times } = allOf({
+    average: () =>
+      average === "times" || average === "speeds"
+        ? average
+        : fail("type", "average", average, '"times" or "speeds"'),
     course: () => positive(input.course, "course", "length"),
     times: () => runTimes(input.times, "times"),
   });

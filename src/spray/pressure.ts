@@ -85,8 +85,10 @@ export const flowAtPressure = <S extends Carrier>(
   tip: RatedTip<S>,
   pressure: Pressure,
 ): Quantity<"volume/time", S> => {
-  const rated = expectTip(tip, "tip");
-  const p = positive(pressure, "pressure", "pressure");
+  const { rated, p } = allOf({
+    rated: () => expectTip(tip, "tip"),
+    p: () => positive(pressure, "pressure", "pressure"),
+  });
   if (!inRange(rated, p.in("kPa"))) fail("range", "pressure", p, rangeText(rated));
   return scaled(rated.flow, Math.sqrt(p.in("kPa") / rated.pressure.in("kPa")), "pressure");
 };
@@ -114,7 +116,10 @@ export const pressureForFlow = <S extends Carrier>(
   tip: RatedTip<S>,
   flow: Quantity<"volume/time", NoInfer<S>>,
 ): Pressure => {
-  const rated = expectTip(tip, "tip");
+  const { rated } = allOf({
+    rated: () => expectTip(tip, "tip"),
+    flow: () => carried(flow, "flow", "volume/time"),
+  });
   const wanted = positive(flow, "flow", "volume/time", rated.flow.of as Carrier);
   const ratio = numberIn(wanted, rated.flow.unit) / rated.flow.value;
   const pressure = scaled(rated.pressure, ratio ** 2, "flow");

@@ -1,5 +1,5 @@
 import { exceeds } from "../numeric/index.js";
-import { expectRecord, type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { checks, expectRecord, type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import { fieldsOf } from "./inputs.js";
 import { passesOf } from "./spread-rate.js";
 
@@ -60,12 +60,17 @@ export const passRates = <S extends string>(input: {
   readonly limit?: Quantity<"mass/area", NoInfer<S>>;
 }): PassRates<S> => {
   const record = expectRecord(input, "input", "a record with a rate");
-  const { rate, area, limit } = fieldsOf(record, {
-    rate: { dimension: "mass/area" },
-    area: { dimension: "area", optional: true },
-    limit: { dimension: "mass/area", optional: true },
-  });
-  const passes = record.passes === undefined ? 2 : passesOf(record.passes);
+  const door = checks();
+  const found = door.run(() =>
+    fieldsOf(record, {
+      rate: { dimension: "mass/area" },
+      area: { dimension: "area", optional: true },
+      limit: { dimension: "mass/area", optional: true },
+    }),
+  );
+  const passes = door.run(() => passesOf(record.passes ?? 2)) as number;
+  door.done();
+  const { rate, area, limit } = found as NonNullable<typeof found>;
   if (limit !== undefined && limit.of !== rate.of) {
     fail("substance/mismatch", "limit", limit, `a limit on ${rate.of}, as the rate`);
   }

@@ -1,4 +1,4 @@
-import { expectNumber, expectRecord, fail, quantity } from "../quantity/index.js";
+import { checks, expectNumber, expectRecord, fail, quantity } from "../quantity/index.js";
 import { above, fieldsOf, isMetric, type Length } from "./inputs.js";
 
 /** A spreader, by what decides the width of one pass. */
@@ -61,9 +61,11 @@ export const spreadWidth = (spreader: Spreader): Length => {
       return length("effectiveSwath");
     case "outlets": {
       only("outlets", "spacing");
-      const outlets = expectNumber(record.outlets, "outlets", { min: 1 });
-      if (!Number.isInteger(outlets)) fail("range", "outlets", outlets, "a whole number");
-      const spacing = length("spacing");
+      const door = checks();
+      const outlets = door.run(() => outletsOf(record.outlets)) as number;
+      const found = door.run(() => length("spacing"));
+      door.done();
+      const spacing = found as Length;
       return isMetric(spacing.unit)
         ? quantity(above((outlets * spacing.in("mm")) / 1000, "spacing"), "m")
         : quantity(above((outlets * spacing.in("in")) / 12, "spacing"), "ft");
@@ -71,4 +73,11 @@ export const spreadWidth = (spreader: Spreader): Length => {
     default:
       return fail("type", "kind", record.kind, "drop, rotary or outlets");
   }
+};
+
+const outletsOf = (input: unknown): number => {
+  if (input === undefined || input === null)
+    return fail("missing", "outlets", input, "a whole number, 1 or more");
+  const outlets = expectNumber(input, "outlets", { min: 1 });
+  return Number.isInteger(outlets) ? outlets : fail("range", "outlets", outlets, "a whole number");
 };

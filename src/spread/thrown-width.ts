@@ -1,4 +1,4 @@
-import { type Citation, expectRecord, fail, quantity } from "../quantity/index.js";
+import { type Citation, checks, expectRecord, fail, quantity } from "../quantity/index.js";
 import { fieldsOf, type Length } from "./inputs.js";
 import { patternOf } from "./profile.js";
 import type { SpreadPattern } from "./spread-pattern.js";
@@ -119,10 +119,18 @@ export const swathFromThrow = (input: {
   readonly rule: ThrowRule["id"];
 }): LengthRange => {
   const record = expectRecord(input, "input", "a record with thrown, rule");
-  const { thrown } = fieldsOf(record, { thrown: { dimension: "length" } });
-  const ids = throwRules.map(({ id }) => id);
-  const rule =
-    throwRules.find(({ id }) => id === record.rule) ??
-    fail(record.rule === undefined ? "missing" : "type", "rule", record.rule, `one of ${ids.join(", ")}`);
+  const door = checks();
+  const found = door.run(() => fieldsOf(record, { thrown: { dimension: "length" } }));
+  const taken = door.run(() => ruleOf(record.rule));
+  door.done();
+  const [{ thrown }, rule] = [found as NonNullable<typeof found>, taken as ThrowRule];
   return { least: thrown.times(rule.least), most: thrown.times(rule.most) };
+};
+
+const ruleOf = (input: unknown): ThrowRule => {
+  const ids = throwRules.map(({ id }) => id).join(", ");
+  return (
+    throwRules.find(({ id }) => id === input) ??
+    fail(input === undefined ? "missing" : "type", "rule", input, `one of ${ids}`)
+  );
 };

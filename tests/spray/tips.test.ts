@@ -54,6 +54,15 @@ describe("pressure and flow", () => {
     const { lowest: _, ...open } = tip;
     expect(failures(() => flowAtPressure(open as never, psi(20)))).toEqual(["missing tip.lowest"]);
     expect(failures(() => flowAtPressure(undefined as never, psi(20)))).toEqual(["missing tip"]);
+    expect(failures(() => flowAtPressure({ ...open, flow: water(0) } as never, psi(0)))).toEqual([
+      "range tip.flow",
+      "missing tip.lowest",
+      "range pressure",
+    ]);
+    expect(failures(() => pressureForFlow(open as never, water(0)))).toEqual([
+      "missing tip.lowest",
+      "range flow",
+    ]);
     expect(
       failures(() => flowAtPressure(tip, { value: Number.NaN, unit: "psi", of: "none" } as never)),
     ).toEqual(["not-finite pressure"]);

@@ -155,6 +155,11 @@ describe("groundSpeed", () => {
     expect(failures(() => groundSpeed({ course, times: [seconds(3)], average: "mean" } as never))).toEqual([
       "type average",
     ]);
+    expect(failures(() => groundSpeed({ times: [seconds(-3)], average: "mean" } as never))).toEqual([
+      "type average",
+      "missing course",
+      "range times[0]",
+    ]);
   });
 });
 
@@ -185,6 +190,11 @@ describe("catchCourse", () => {
       "type reading",
     ]);
     expect(failures(() => catchCourse({ width: inches(1), tenfold: 1 } as never))).toEqual(["type tenfold"]);
+    expect(failures(() => catchCourse({ reading: "qt", tenfold: 1 } as never))).toEqual([
+      "type reading",
+      "type tenfold",
+      "missing width",
+    ]);
   });
 });
 

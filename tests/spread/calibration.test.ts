@@ -176,7 +176,12 @@ describe("runLength and spreadWidth", () => {
     expect(failures(() => spreadWidth({ kind: "outlets", outlets: 2.5, spacing: ft(1) }))).toEqual([
       "range outlets",
     ]);
+    expect(failures(() => spreadWidth({ kind: "outlets", spacing: ft(0) } as never))).toEqual([
+      "missing outlets",
+      "range spacing",
+    ]);
     expect(spreadWidth({ kind: "rotary", effectiveSwath: m(8) }).in("m")).toBe(8);
+    expect(spreadWidth({ kind: "outlets", outlets: 1, spacing: ft(2) }).in("ft")).toBe(2);
     expect(spreadWidth({ kind: "outlets", outlets: 10, spacing: quantity(7, "in") }).in("in")).toBeCloseTo(
       70,
     );

@@ -38,6 +38,13 @@ describe("passRates", () => {
     ]);
     expect(failures(() => passRates({ rate: perThousand(5), passes: 0 }))).toEqual(["range passes"]);
     expect(failures(() => passRates({ rate: perThousand(0) }))).toEqual(["range rate"]);
+    expect(failures(() => passRates({ rate: perThousand(0), passes: 0 }))).toEqual([
+      "range rate",
+      "range passes",
+    ]);
+    // A form field left empty is left out: two passes, not one.
+    const empty = passRates({ rate: perThousand(4), passes: null } as never);
+    expect([empty.passes, empty.perPass.value]).toEqual([2, 2]);
   });
 });
 

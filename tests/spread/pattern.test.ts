@@ -189,6 +189,9 @@ describe("effectiveSwath", () => {
     expect(failures(() => effectiveSwath(row([4, 5, 6, 5, 0]), { rule: "half of peak" }))).toEqual([
       "infeasible pattern.catches[0]",
     ]);
+    expect(failures(() => effectiveSwath(row([0, 5, 6, 5, 4]), { rule: "half of peak" }))).toEqual([
+      "infeasible pattern.catches[4]",
+    ]);
     expect(failures(() => effectiveSwath(row([0, 5, 0, 5, 0]), { rule: "half of centre pan" }))).toEqual([
       "infeasible pattern",
     ]);
@@ -225,6 +228,10 @@ describe("thrown width and balance", () => {
     expect(swathUniformity(triangle, { swath, ...options }).cv.in("%")).toBeCloseTo(0, 9);
     expect(throwRules.every(({ least, most }) => 0 < least && least <= most && most < 1)).toBe(true);
     expect(failures(() => swathFromThrow({ thrown: m(10), rule: "50 %" } as never))).toEqual(["type rule"]);
+    expect(failures(() => swathFromThrow({ thrown: m(0) } as never))).toEqual([
+      "range thrown",
+      "missing rule",
+    ]);
   });
 
   test("a pattern and its mirror image lie on opposite sides", () => {
