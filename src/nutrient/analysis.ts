@@ -54,7 +54,7 @@ const number = /^\d{1,3}(\.\d{1,4})?$/;
  * @param basis - whether the second and third figures are oxides (the default, as on United States
  *   labels) or elements; ignored for a record, which states its own
  * @param path - named in errors
- * @throws RatewrightError `text` with the place in the text; `range` for a percentage under 0 or
+ * @throws RatewrightError `text` with the place in the text; `type` for another basis; `range` for a percentage under 0 or
  *   a total over 100; `conflict` where one nutrient is stated twice, or a record's basis contradicts its nutrients
  *
  * @example
@@ -72,7 +72,10 @@ export const analysis = (
   basis: "oxide" | "element" = "oxide",
   path = "analysis",
 ): Analysis => {
-  if (typeof input === "string") return checked({ basis, percent: readGrade(input, basis, path) }, path);
+  if (typeof input === "string") {
+    checkBasis(basis, "basis");
+    return checked({ basis, percent: readGrade(input, basis, path) }, path);
+  }
   if (
     typeof input !== "object" ||
     input === null ||
@@ -81,10 +84,13 @@ export const analysis = (
   ) {
     return fail("type", path, input, 'a grade such as "24-0-11", or { basis, percent }');
   }
-  if (input.basis !== "oxide" && input.basis !== "element") {
-    return fail("type", `${path}.basis`, input.basis, '"oxide" or "element"');
-  }
+  checkBasis(input.basis, `${path}.basis`);
   return checked(input, path);
+};
+
+/** Any other word would be read as one of the two, and phosphate as phosphorus. */
+const checkBasis = (basis: unknown, path: string): void => {
+  if (basis !== "oxide" && basis !== "element") fail("type", path, basis, '"oxide" or "element"');
 };
 
 const readGrade = (text: string, basis: Analysis["basis"], path: string): Analysis["percent"] => {

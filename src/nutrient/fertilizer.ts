@@ -92,7 +92,7 @@ export const fertilizer = <const Id extends string>(
   if (typeof input !== "object" || input === null) {
     throw new RatewrightError({ code: "type", path, got: shown(input), expected: "a fertilizer record" });
   }
-  const { id, name, form = "dry" } = input;
+  const { id, name, form = "dry", basis = "oxide" } = input;
   if (typeof id !== "string" || !isSubstance(`product:${id}`)) {
     problem(
       id === undefined ? "missing" : "type",
@@ -103,10 +103,12 @@ export const fertilizer = <const Id extends string>(
   }
   if (name !== undefined && typeof name !== "string") problem("type", "name", name, "text");
   if (form !== "dry" && form !== "liquid") problem("type", "form", form, '"dry" or "liquid"');
+  const known = basis === "oxide" || basis === "element";
+  if (!known) problem("type", "basis", basis, '"oxide" or "element"');
   const stated =
     input.analysis === undefined
       ? problem("missing", "analysis", undefined, 'a grade such as "24-0-11"')
-      : attempt(() => analysis(input.analysis, input.basis, `${path}.analysis`));
+      : attempt(() => analysis(input.analysis, known ? basis : "oxide", `${path}.analysis`));
   const slow =
     input.slowNitrogen === undefined
       ? undefined

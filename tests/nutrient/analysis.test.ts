@@ -126,6 +126,18 @@ describe("a fertilizer from a form or a file", () => {
     ]);
   });
 
+  test("takes no other basis for one of the two", () => {
+    expect(make({ basis: "Oxide" })).toEqual(["type fertilizer.basis"]);
+    expect(make({ basis: null, analysis: "24-x" })).toEqual([
+      "type fertilizer.basis",
+      "text fertilizer.analysis",
+    ]);
+    expect(faultsOf(() => analysis("24-0-11", "oxides" as never))).toEqual(["type basis"]);
+    expect(faultsOf(() => analysis({ basis: "oxides", percent: { N: 1 } } as never))).toEqual([
+      "type analysis.basis",
+    ]);
+  });
+
   test("without nitrogen has no breakdown of it, and the fault lies there", () => {
     const none = { analysis: "0-0-50", nitrogen: { percent: { urea: 0 } } };
     expect(make(none)).toEqual(["conflict fertilizer.nitrogen"]);
