@@ -93,6 +93,22 @@ describe("a batch to a grade", () => {
     expect(problem("20-10-10", [...materials, dry("sulfate", "21-0-0")])[0]).toBe("conflict materials");
   });
 
+  test("a grade that needs a little more than the batch is refused, and a trace nutrient is solved for", () => {
+    // 18-46-0 for the phosphate 21.74 %, 0-0-60 16.67 %, 46-0-0 for 31.09 % N left 67.58 %: 105.99 % in all.
+    expect(problem("35-10-10", materials)[1]).toMatch(/2120 lb of material, 119\.7 lb too much/);
+    const iron = fertilizer({ id: "iron", analysis: { basis: "oxide", percent: { N: 6, Fe: 0.1 } } });
+    const { parts } = blendToGrade({
+      batch: quantity(1000, "lb"),
+      grade: { basis: "oxide", percent: { N: 10, Fe: 0.02 } },
+      materials: [dry("urea", "46-0-0"), iron],
+    });
+    // 200 lb bring 0.2 lb of iron and 12 lb of nitrogen; 88 lb more are in 191.3 lb of urea.
+    expect(parts.map(({ amount }) => amount.in("lb"))).toEqual([
+      expect.closeTo(88 / 0.46, 9),
+      expect.closeTo(200, 9),
+    ]);
+  });
+
   test("refuses bad input by path", () => {
     const grade = "10-5-5";
     expect(faultsOf(() => blendToGrade({ batch: quantity(0, "lb"), grade, materials }))).toEqual([

@@ -113,6 +113,12 @@ describe("salt indexes", () => {
     ).toBe("parts");
     expect(thrown(() => blendSaltIndex([{ units: -1, partial: perUnit(1) }])).path).toBe("parts[0].units");
     expect(thrown(() => tabulatedSaltIndex(oregonSaltIndexes, "salt")).expected).toContain("urea");
+    expect(thrown(() => saltIndex({ value: 1, scale: "by weight" } as never))).toMatchObject({
+      code: "missing",
+      path: "source",
+    });
+    const based = { value: 74, scale: "by weight", basis: "N", source: "x" };
+    expect(thrown(() => saltIndex(based as never))).toMatchObject({ code: "conflict", path: "basis" });
   });
 
   test("tell all problems of a call, with paths of the call", () => {
@@ -308,6 +314,10 @@ describe("potential acidity", () => {
       "missing convention",
       "range percent.N",
       "substance/unknown percent.P2O5",
+    ]);
+    const stated = quantity(100, "% w/w", "CaCO3 equivalent/product");
+    expect(paths(() => acidityPerNitrogen(stated, { nitrogenPercent: 101 }))).toEqual([
+      "range nitrogenPercent",
     ]);
     expect(paths(() => potentialAcidity({} as never))).toEqual(["missing convention", "missing percent"]);
     expect(paths(() => potentialAcidityOfSource({ source: "guano" } as never))).toEqual([

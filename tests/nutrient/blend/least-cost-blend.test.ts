@@ -383,6 +383,59 @@ describe("the cheapest blend", { timeout: 60_000 }, () => {
     expect((error as RatewrightError).got).toMatch(/^21 % w\/w N\/product .* 9 too little$/);
   });
 
+  test("says of every kind of limit by how much the nearest batch misses it", async () => {
+    const miss = async (limits: object): Promise<readonly [string, string, string]> => {
+      const error = (await leastCostBlend({
+        batch: quantity(2000, "lb"),
+        // Nothing but this one material, so that the batch is known: 21 % N, salt index 69, acidity 110 %.
+        materials: materials.filter(({ product }) => product.id === "sulfate"),
+        limits,
+      } as never).catch((e: unknown) => e)) as RatewrightError;
+      return [error.path, error.got, error.expected];
+    };
+    expect(await miss({ nutrients: [{ most: quantity(20, "% w/w", "N/product") }] })).toEqual([
+      "limits.nutrients[0].most",
+      "21 % w/w N/product in the batch that comes nearest, 1 too much",
+      "at most 20 % w/w N/product",
+    ]);
+    expect(await miss({ mostSaltIndex: { scale: "by weight", value: 60 } })).toEqual([
+      "limits.mostSaltIndex",
+      "69 salt index by weight in the batch that comes nearest, 9 too much",
+      "at most 60 salt index by weight",
+    ]);
+    const acidity = (value: number) => quantity(value, "% w/w", "CaCO3 equivalent/product");
+    expect((await miss({ mostAcidity: acidity(100) }))[1]).toMatch(/^110 .* 10 too much$/);
+    expect((await miss({ leastAcidity: acidity(120) }))[1]).toMatch(/^110 .* 10 too little$/);
+    // A third of 21 % is 7 % of the batch.
+    expect((await miss({ leastSlowShare: quantity(100 / 3, "% w/w", "N:slow/N") }))[1]).toBe(
+      "7 % of the batch in slow nitrogen too little",
+    );
+  });
+
+  test("says what the batch has of a slow share that does not bind", async () => {
+    const { limits } = await leastCostBlend({
+      batch: quantity(100, "lb"),
+      materials: materials.filter(({ product }) => product.id === "coated"),
+      filler: perTon(fillerPrice),
+      limits: {
+        nutrients: [{ least: quantity(10, "% w/w", "N/product") }],
+        leastSlowShare: quantity(30, "% w/w", "N:slow/N"),
+      },
+    });
+    const slow = limits.find(({ id }) => id === "slow share least");
+    expect([slow?.at?.value, slow?.binds]).toEqual([expect.closeTo((35 * 100) / 39, 6), false]);
+  });
+
+  test("refuses least amounts that do not fit into the batch", async () => {
+    const [one, other] = materials.slice(0, 2).map((each) => ({ ...each, least: quantity(60, "lb") }));
+    const error = (await leastCostBlend({
+      batch: quantity(100, "lb"),
+      materials: [one, other],
+      limits: { nutrients: [{ least: quantity(1, "% w/w", "N/product") }] },
+    } as never).catch((e: unknown) => e)) as RatewrightError;
+    expect([error.code, error.path, error.got]).toEqual(["infeasible", "materials", '"120 lb"']);
+  });
+
   test("refuses what it cannot compute, with the path", async () => {
     const urea = { product: fertilizer({ id: "urea", analysis: "46-0-0" }), price: perTon(460) };
     const limits = { nutrients: [{ least: quantity(20, "% w/w", "N/product") }] };
