@@ -204,3 +204,39 @@ describe("the text of a grade", () => {
     expect(faultsOf(() => analysis("-4-0-0"))).toEqual(["text analysis"]);
   });
 });
+
+describe("at the very bounds", () => {
+  test("lines that miss the total by a thousandth do not add up to it", () => {
+    expect(faultsOf(() => nitrogenBreakdown({ percent: { urea: 23.999 } }, 24))).toEqual([
+      "conflict guarantee.percent",
+    ]);
+    expect(faultsOf(() => nitrogenBreakdown({ percent: { urea: 24.001 } }, 24))).toEqual([
+      "conflict guarantee.percent",
+    ]);
+    // 0.1 + 0.2 is not 0.3 in floating point, yet it is on the label.
+    expect(nitrogenBreakdown({ percent: { urea: 0.1, coated: 0.2 } }, 0.3).soluble.in("% w/w")).toBeCloseTo(
+      0.1,
+      12,
+    );
+  });
+
+  test("a share of 0.29 is moderate and one of 0.15 quick, as printed; 30 % is slow where at least 30 % is asked", () => {
+    const of = (slow: number) =>
+      nitrogenBreakdown({ percent: { urea: 100 - slow, waterInsoluble: slow } }, 100);
+    const classes = (scheme: "suffolk water-insoluble" | "suffolk with coated" | "thirty percent") =>
+      [29.1, 29, 15.1, 15].map((slow) => releaseClass(of(slow), scheme).class);
+    expect(classes("suffolk water-insoluble")).toEqual(["slow", "moderate", "moderate", "quick"]);
+    expect(classes("suffolk with coated")).toEqual(["slow", "moderate", "moderate", "quick"]);
+    expect([30, 29.9, 15, 14.9].map((slow) => releaseClass(of(slow), "thirty percent").class)).toEqual([
+      "slow",
+      "moderate",
+      "moderate",
+      "quick",
+    ]);
+    // Less than 15 % is nitrogen fertilizer by 10 V.S.A. 1266b: 15 % is not.
+    expect([15, 14.9].map((slow) => releaseClass(of(slow), "Vermont 1266b").class)).toEqual([
+      "not nitrogen fertilizer",
+      "nitrogen fertilizer",
+    ]);
+  });
+});

@@ -505,3 +505,39 @@ describe("two products under one id", () => {
     expect(both.map(({ rate }) => Number(rate.in("kg/ha").toFixed(2)))).toEqual([10.87, 10.87]);
   });
 });
+
+describe("the order and the credits of several nutrients", () => {
+  test("put sulfur after potassium and credit it from another form", () => {
+    const found = productRates({
+      steps: [
+        { target: quantity(20, "kg/ha", "S"), product: product("sulfur", "0-0-0-90S") },
+        { target: quantity(10, "kg/ha", "N"), product: product("urea", "46-0-0") },
+        { target: quantity(50, "kg/ha", "K2O"), product: product("sop", "0-0-50-45SO3") },
+        { target: quantity(10, "kg/ha", "P2O5"), product: product("tsp", "0-46-0") },
+      ],
+    });
+    expect(found.steps.map(({ nutrient }) => nutrient)).toEqual(["P2O5", "K2O", "S", "N"]);
+    // 100 kg of 0-0-50 with 45 % SO3 bring 45 kg SO3, which is 45 * 32.06 / 80.057 = 18.02 kg S.
+    expect(found.steps[2]?.credited.in("kg/ha")).toBeCloseTo(18.02, 2);
+    expect(found.steps[2]?.rate.in("kg/ha")).toBeCloseTo(((20 - (45 * 32.06) / 80.057) * 100) / 90, 9);
+  });
+
+  test("ask for shares that add up to all of the target", () => {
+    const run = (share: number) =>
+      faultsOf(() =>
+        splitRates({
+          target: quantity(1, "kg/ha", "N"),
+          parts: [
+            { product: product("a", "46-0-0"), share: quantity(50, "%") },
+            { product: product("b", "31-0-0"), share: quantity(share, "%") },
+          ],
+        }),
+      );
+    expect([49.5, 50.5, 49.999].map(run)).toEqual([
+      ["conflict parts"],
+      ["conflict parts"],
+      ["conflict parts"],
+    ]);
+    expect(run(50 + 1e-9)).toEqual([]);
+  });
+});

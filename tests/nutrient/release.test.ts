@@ -170,6 +170,50 @@ describe("released nitrogen", () => {
     expect(soil.findings.map(({ code }) => code)).not.toContain("release/placement");
   });
 
+  test("keeps the label's curve but for the high end, all at once, of sulfur coatings on the surface", () => {
+    for (const coating of ["sulfur", "polymer and sulfur"] as const) {
+      const model = statedDuration({ days: { low: 80, high: 120 }, coating, source: "label" });
+      const { cumulative, findings } = releasedNitrogen({
+        ...base,
+        placement: "surface or thatch",
+        days: 40,
+        portions: [{ name: "N", nitrogen: quantity(1, "lb/acre", "N"), model }],
+      });
+      expect(cumulative.low[39]).toBeCloseTo(40 / 120, 12);
+      expect(cumulative.mid[39]).toBeCloseTo(40 / 100, 12);
+      expect(cumulative.high.every((out) => out === 1)).toBe(true);
+      expect(findings.find(({ code }) => code === "release/placement")?.text).toContain("sulfur");
+    }
+  });
+
+  test("widens the ends, not the middle, by the error of the fit, within none and all", () => {
+    const model = releaseModel({
+      name: "fitted",
+      placement: "either",
+      curve: { kind: "duration", days: one(100) },
+      temperature: { kind: "none" },
+      fitErrorPercent: 5,
+      assumptions: [],
+      source: "made up",
+    });
+    const { cumulative } = releasedNitrogen({
+      ...base,
+      days: 100,
+      portions: [{ name: "N", nitrogen: quantity(10, "kg/ha", "N"), model }],
+    });
+    // 5 percentage points of 10 kg are 0.5 kg.
+    const on = (day: number) => [cumulative.low[day], cumulative.mid[day], cumulative.high[day]];
+    for (const [day, wanted] of [
+      [0, [0, 0.1, 0.6]],
+      [49, [4.5, 5, 5.5]],
+      [99, [9.5, 10, 10]],
+    ] as const) {
+      wanted.forEach((value, i) => {
+        expect(on(day)[i]).toBeCloseTo(value, 12);
+      });
+    }
+  });
+
   test("refuses a surface model for granules in the soil", () => {
     const portions = [{ name: "N", nitrogen: quantity(1, "lb/acre", "N"), model: polymerCoatedOnSurface }];
     expect(thrown(() => releasedNitrogen({ ...base, days: 3, portions }))).toMatchObject({
