@@ -1,14 +1,15 @@
-import { expectNumber, expectQuantity, expectRecord, fail } from "../quantity/index.js";
+import { expectNumber, expectRecord, fail } from "../quantity/index.js";
 import { arranged } from "./arranged.js";
 import { type TankCaution, tankCautions } from "./cautions.js";
 import { consensusOrder, consensusPlace } from "./consensus-order.js";
 import { expectMixProducts } from "./expect-mix-products.js";
 import { formulations } from "./formulation.js";
+import { allOf, sprayOf } from "./inputs.js";
 import { type Ladder, stepIn } from "./ladder.js";
 import { ladderOf, ladders } from "./ladders.js";
 import type { LoadingOrder, LoadingOrderInput, MixProduct, OrderedPair } from "./loading-order-types.js";
 import { loadingSteps } from "./loading-steps.js";
-import { objectionsOf } from "./mix-objections.js";
+import { expectCountry, objectionsOf } from "./mix-objections.js";
 import { orderFindings } from "./order-findings.js";
 import { orderedPairs } from "./ordered-pairs.js";
 import type { Standing } from "./pair-votes.js";
@@ -39,11 +40,23 @@ const cautionsFor = (products: readonly MixProduct[]): readonly TankCaution[] =>
 
 const expectWaterFirst = (input: LoadingOrderInput["waterFirst"]): void => {
   if (input === undefined) return;
-  expectNumber(input.fraction, "waterFirst.fraction", { above: 0, below: 1 });
-  if (typeof input.source !== "string" || input.source === "") {
-    fail("missing", "waterFirst.source", input.source, "who says so");
-  }
+  const { fraction, source } = expectRecord(input, "waterFirst", "a fraction and its source");
+  allOf({
+    fraction: () => expectNumber(fraction, "waterFirst.fraction", { above: 0, below: 1 }),
+    source: () =>
+      (typeof source === "string" && source !== "") ||
+      fail("missing", "waterFirst.source", source, "who says so"),
+  });
 };
+
+/** The published ladder that is asked for, or none for the consensus. */
+const expectLadder = (id: string): Ladder | undefined =>
+  id === "consensus"
+    ? undefined
+    : (ladderOf(id) ??
+      fail("type", "ladder", id, '"consensus" or the id of a published ladder', {
+        choices: ladders.map((ladder) => ladder.id),
+      }));
 
 /**
  * The steps of filling the tank: in which order the products go in, how firm that order is, and who
@@ -61,7 +74,7 @@ const expectWaterFirst = (input: LoadingOrderInput["waterFirst"]): void => {
  * @param input - `products` with `id` and `formulation` (`formulationOf` reads codes) and, as far as
  *   known, `amount`, `labelBefore`, `labelAfter`, `labelNote`, `lowRate` and what `mixObjections` takes;
  *   `ladder`, `"consensus"` where left out; `waterFirst`; `loadVolume`; `country`
- * @throws RatewrightError `missing`, `duplicate`, `type`; `conflict` where label instructions form a
+ * @throws RatewrightError with every problem: `missing`, `duplicate`, `type`; `conflict` where label instructions form a
  *   circle, which `got` names; `unit/mismatch`, `substance/mismatch`, `range` for `loadVolume`
  *
  * Source: the twelve published orders in `ladders`, each with its citation.
@@ -84,24 +97,14 @@ const expectWaterFirst = (input: LoadingOrderInput["waterFirst"]): void => {
  */
 export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
   expectRecord(input, "input");
-  const products = expectMixProducts(input.products);
-  const { ladder = "consensus", waterFirst, country } = input;
-  const named = ladderOf(ladder);
-  if (ladder !== "consensus" && named === undefined) {
-    fail("type", "ladder", ladder, '"consensus" or the id of a published ladder', {
-      choices: ladders.map(({ id }) => id),
-    });
-  }
-  expectWaterFirst(waterFirst);
-  if (country !== undefined && country !== "UK") fail("type", "country", country, '"UK", or none');
-  const loadVolume =
-    input.loadVolume === undefined
-      ? undefined
-      : expectQuantity(
-          input.loadVolume,
-          { dimension: "volume", of: "spray", bound: "positive" },
-          "loadVolume",
-        );
+  const { ladder = "consensus", waterFirst } = input;
+  const { products, named, country, loadVolume } = allOf({
+    products: () => expectMixProducts(input.products),
+    named: () => expectLadder(ladder),
+    waterFirst: () => expectWaterFirst(waterFirst),
+    country: () => expectCountry(input.country),
+    loadVolume: () => (input.loadVolume === undefined ? undefined : sprayOf(input.loadVolume, "loadVolume")),
+  });
   const place = (product: MixProduct): number => placeIn(named, product);
   const order = arranged(
     products.map((product) => ({

@@ -1,5 +1,6 @@
 import { expectRecord, type Finding, fail } from "../quantity/index.js";
 import { expectMixProducts } from "./expect-mix-products.js";
+import { allOf } from "./inputs.js";
 import type { MixProduct } from "./loading-order-types.js";
 import { finding, helpers, labelFindings, nameOf, pairFindings } from "./mix-findings.js";
 import { mostPartners } from "./mix-rules.js";
@@ -23,6 +24,10 @@ export interface MixObjectionsInput {
   /** Whose rules on groups to hold the mix against. */
   readonly country?: "UK";
 }
+
+/** Takes a country whose rules are known, or none. */
+export const expectCountry = (input: unknown): "UK" | undefined =>
+  input === undefined || input === "UK" ? input : fail("type", "country", input, '"UK", or none');
 
 /** {@link mixObjections} for products that were checked, in their order. */
 export const objectionsOf = (
@@ -90,9 +95,10 @@ export const objectionsOf = (
  */
 export const mixObjections = (input: MixObjectionsInput): MixObjections => {
   expectRecord(input, "input");
-  const products = expectMixProducts(input.products);
-  const { country } = input;
-  if (country !== undefined && country !== "UK") fail("type", "country", country, '"UK", or none');
+  const { products, country } = allOf({
+    products: () => expectMixProducts(input.products),
+    country: () => expectCountry(input.country),
+  });
   const { findings, notChecked } = objectionsOf(products, country);
   const stands = findings.some(({ severity }) => severity !== "note");
   return {

@@ -1,4 +1,5 @@
-import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { expectAmount, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { allOf, sprayOf } from "./inputs.js";
 
 /**
  * The rate per volume of finished spray of a recipe such as 2 pt per 100 gal:
@@ -6,7 +7,8 @@ import { expectQuantity, fail, type Quantity, quantityOf } from "../quantity/ind
  *
  * @param amount - mass or volume of product, zero or more
  * @param volume - the volume of spray that the amount is printed for, more than zero
- * @throws RatewrightError `unit/mismatch`, `substance/mismatch`, `range`, `not-finite`
+ * @throws RatewrightError with every problem: `unit/mismatch`, `substance/mismatch`, `range`, `not-finite`,
+ *   `type`
  *
  * Source: definition; `1 qt/100 gal = 0.25 % v/v` in Texas A&M AgriLife L-1839 (surfactant note).
  *
@@ -21,17 +23,21 @@ export const perVolume = <S extends string, D extends "mass" | "volume">(
   amount: Quantity<D, S>,
   volume: Quantity<"volume", "spray">,
 ): Quantity<`${D}/volume`, `${S}/spray`> => {
-  const top = quantityOf(amount?.value, amount?.unit, amount?.of, "amount");
-  if (top.dimension !== "mass" && top.dimension !== "volume") {
-    fail("unit/mismatch", "amount", top, "a mass or a volume of product");
-  }
-  if (!/^product(:[^/]+)?$/.test(top.of)) fail("substance/mismatch", "amount", top, "an amount of product");
-  if (top.value < 0) fail("range", "amount", top, "zero or more");
-  const bottom = expectQuantity(volume, { dimension: "volume", of: "spray", bound: "positive" }, "volume");
+  const { top, bottom } = allOf({
+    top: () => productAmount(amount),
+    bottom: () => sprayOf(volume, "volume"),
+  });
   return quantityOf(
     top.value / bottom.value,
     `${top.unit}/${bottom.unit}`,
     `${top.of}/spray`,
     "amount",
   ) as unknown as Quantity<`${D}/volume`, `${S}/spray`>;
+};
+
+const productAmount = (input: unknown): Quantity<"mass" | "volume", string> => {
+  const amount = expectAmount(input, { dimensions: ["mass", "volume"], bound: "non-negative" }, "amount");
+  return /^product(:[^/]+)?$/.test(amount.of)
+    ? amount
+    : fail("substance/mismatch", "amount", amount, "an amount of product");
 };

@@ -380,6 +380,23 @@ describe("loadingOrder", () => {
       ["type", "products[1].labelNote"],
       ["range", "products[2].amount"],
     ]);
+    const all = errorOf(() =>
+      loadingOrder({
+        products: [],
+        ladder: "x" as never,
+        waterFirst: { fraction: 1.5, source: "" },
+        country: "XX" as never,
+        loadVolume: quantity(0, "gal", "spray"),
+      }),
+    );
+    expect(all.problems.map(({ path }) => path)).toEqual([
+      "products",
+      "ladder",
+      "waterFirst.fraction",
+      "waterFirst.source",
+      "country",
+      "loadVolume",
+    ]);
     expect(errorOf(() => loadingOrder({ products: [] })).code).toBe("missing");
     expect(errorOf(() => loadingOrder({ products: mix(["a", "WP"]), ladder: "x" as never })).path).toBe(
       "ladder",

@@ -170,6 +170,11 @@ describe("rates per volume", () => {
     const rate = perVolume(quantity(2, "lb", "product:a"), quantity(100, "gal", "spray"));
     expect([rate.dimension, rate.of]).toEqual(["mass/volume", "product:a/spray"]);
     expect(errorOf(() => perVolume(quantity(2, "acre") as never, sprayVolume)).code).toBe("unit/mismatch");
+    const neither = errorOf(() => perVolume(undefined as never, null as never));
+    expect(neither.problems.map(({ code, path }) => [code, path])).toEqual([
+      ["type", "amount"],
+      ["type", "volume"],
+    ]);
     expect(errorOf(() => perVolume(quantity(2, "lb", "product"), quantity(0, "gal", "spray"))).path).toBe(
       "volume",
     );
