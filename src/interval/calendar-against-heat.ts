@@ -22,8 +22,7 @@ export interface CalendarAgainstHeat<Id extends string = string> {
 
 /**
  * How far an interval of days lies from an interval by heat, for applications at several times of the
- * year: four weeks that fit in April are far too long in July, for the heat that used up the first comes
- * in a third of the time.
+ * year: four weeks that fit in April are far too long in July, when the same heat comes in far fewer days.
  *
  * @param input.starts - dates of applications to compare at
  * @param input.intervalDays - the interval on the calendar, a whole number

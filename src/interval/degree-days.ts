@@ -48,7 +48,8 @@ export const heatOf = <Id extends string>(
  *
  * Above `U` a sine or triangle counts `S(b) - S(U)` with the horizontal cutoff, `S(b) - 2 S(U)` with the
  * intermediate one, and `S(b) - S(U) - (U - b) f` with the vertical one, `f` being the part of the day
- * above `U`. With the intermediate cutoff a hot day may count less than 0 unless it is floored.
+ * above `U`. With the intermediate cutoff a hot day may count less than 0 unless it is floored; a double
+ * method floors each half.
  *
  * For one day without an upper threshold, simple average <= triangle <= sine <= substitution, whatever
  * the day: of curves with one mean, the one that is longer near its extremes has more above any level.
@@ -65,8 +66,10 @@ export const heatOf = <Id extends string>(
  * Agricultural and Forest Meteorology 87 (1997), 291-300 (simple average is Method 1, substitution
  * Method 2); Iowa State University, Agronomy 541, lesson 2b (clamped); Met Éireann, degree-day
  * definitions (cases); University of California statewide IPM program, glossary of degree-day terms (what
- * sine, triangle, halves and cutoffs are). Closed form of the sine: G. L. Baskerville and P. Emin, Ecology
- * 50 (1969), 514-517, from memory, checked against numerical integration.
+ * sine, triangle, halves and cutoffs are). Closed forms: F. G. Zalom et al., "Degree-days: the calculation
+ * and use of heat units in pest management", University of California 1983, tables 3 to 6, as they stand in
+ * a public implementation of them (horizontal cutoff); checked for three cutoffs against figures of the
+ * University of California and against numerical integration.
  *
  * @example
  * ```ts

@@ -105,7 +105,7 @@ export const eventWindows: readonly EventWindow[] = [
     base: f50,
     sensor: "air",
     start: null,
-    note: "The numbers are those of soil at 2.5 cm above 12 °C, times 1.8: but it is stated for air above 50 °F.",
+    note: "Stated for air above 50 °F. First emergence by soil at 2.5 cm above 12 °C is 42 to 78 °C d, or 76 to 140 °F d: nearly the same numbers, of another sensor and base.",
     source: virginia,
   },
   {

@@ -29,8 +29,10 @@ export type DegreeDayMethod =
  *
  * - `"horizontal"`: development goes on as fast as at the threshold.
  * - `"intermediate"`: it slows by as much as the temperature lies above the threshold. Far above, a day
- *   counts less than nothing: the sources that were read do not say whether to stop at 0.
- * - `"intermediate floored"`: the same, and no day counts less than 0.
+ *   counts less than nothing. Whether to stop before is not settled: the calculator of the University of
+ *   California prints no day by a sine below the figure of the vertical cutoff, and so up to 1.1 °F d more
+ *   on days that reach 33 °F above the threshold.
+ * - `"intermediate floored"`: the same, and no day counts less than 0, of a double method no half of a day.
  * - `"vertical"`: it stops.
  */
 export type UpperCutoff = "horizontal" | "intermediate" | "intermediate floored" | "vertical";

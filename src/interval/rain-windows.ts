@@ -9,6 +9,7 @@ import {
   instant,
   seriesDay,
 } from "../calendar/index.js";
+import { exceeds } from "../numeric/index.js";
 import {
   expectNumber,
   expectQuantity,
@@ -17,6 +18,7 @@ import {
   type Quantity,
   quantity,
 } from "../quantity/index.js";
+import { checkedDaily } from "./checked-daily.js";
 
 /**
  * Until when rain would wash a spray off: the end of the application and the hours that its label states.
@@ -61,7 +63,8 @@ export interface WateringInState {
  * @param input.depth - what the label or source asks for
  * @param input.withinDays - the days in which it asks for it
  * @param input.rain - a daily series of rain in a unit of length
- * @throws RatewrightError `date`, `range`, `unit/mismatch`, `type`
+ * @throws RatewrightError `date`, `range`, `unit/mismatch`, `type`; what `dailySeries` throws, with `rain`
+ * before the path
  *
  * @example
  * ```ts
@@ -89,12 +92,12 @@ export const wateringInState = (input: {
   const days = expectNumber(input.withinDays, "withinDays", { min: 1, max: 366 });
   if (!Number.isInteger(days)) fail("range", "withinDays", days, "a whole number of days");
   const by = addDays(applied, days);
-  if (input.rain?.type !== "daily-series") fail("type", "rain", input.rain, "a daily series");
-  const { unit } = input.rain;
+  const rain = checkedDaily(input.rain, "rain");
+  const { unit } = rain;
   let fallen = 0;
   const notCounted: CivilDate[] = [];
   for (const date of dateRange(addDays(applied, 1), by)) {
-    const value = seriesDay(input.rain, date);
+    const value = seriesDay(rain, date);
     if (typeof value !== "number") notCounted.push(date);
     else {
       const day = expectQuantity({ value, unit }, { ...wanted, bound: "non-negative" }, `rain.${date}`);
@@ -103,5 +106,8 @@ export const wateringInState = (input: {
   }
   const as = (mm: number): Quantity<"length", "none"> =>
     quantity(quantity(mm, "mm").in(depth.unit as "in"), depth.unit as "in");
-  return { by, rain: as(fallen), remaining: as(Math.max(0, depth.in("mm") - fallen)), notCounted };
+  const asked = depth.in("mm");
+  // What rounding leaves over is nothing.
+  const remaining = exceeds(asked, fallen) ? asked - fallen : 0;
+  return { by, rain: as(fallen), remaining: as(remaining), notCounted };
 };

@@ -8,6 +8,7 @@ import {
   type Quantity,
   quantityOf,
 } from "../quantity/index.js";
+import { checkedDaily } from "./checked-daily.js";
 
 /**
  * Where a total of degree-days stands to a window, both ends included: `"before"`, `"within"` or
@@ -52,7 +53,8 @@ export const heatWindowState = <M extends string>(input: {
  *
  * @param input.days - how many in a row, a whole number
  * @returns the date on which the run is complete, or `null` where there is none
- * @throws RatewrightError `unit/mismatch` where the series has no temperatures, `range`, `type`, `date`
+ * @throws RatewrightError `unit/mismatch` where the series has no temperatures, `range`, `type`, `date`; what
+ * `dailySeries` throws, with `series` before the path
  *
  * @example
  * ```ts
@@ -70,19 +72,18 @@ export const firstRun = (input: {
   readonly days: number;
 }): CivilDate | null => {
   expectRecord(input, "input");
-  const { series } = input;
-  if (series?.type !== "daily-series") return fail("type", "series", series, "a daily series");
+  const series = checkedDaily(input.series, "series");
   const wanted = { dimension: "temperature", of: "none" } as const;
   const threshold = expectQuantity(input.threshold, wanted, "threshold").in("°C");
   const days = expectNumber(input.days, "days", { min: 1 });
   if (!Number.isInteger(days)) fail("range", "days", days, "a whole number of days");
+  const degrees = (value: number): number =>
+    expectQuantity(quantityOf(value, series.unit, "none", "series.unit"), wanted, "series").in("°C");
+  degrees(0);
   let run = 0;
   for (const date of dateRange(series.start, seriesEnd(series))) {
     const value = seriesDay(series, date);
-    const warm =
-      typeof value === "number" &&
-      expectQuantity(quantityOf(value, series.unit, "none", "series.unit"), wanted, "series").in("°C") >=
-        threshold - 1e-9;
+    const warm = typeof value === "number" && degrees(value) >= threshold - 1e-9;
     run = warm ? run + 1 : 0;
     if (run === days) return date;
   }

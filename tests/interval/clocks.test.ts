@@ -385,6 +385,26 @@ describe("rain", () => {
       ),
     ).toEqual(["unit/mismatch rain.2026-03-02"]);
   });
+  test("what rounding leaves over of the depth is nothing, and a broken record is refused", () => {
+    const rain = dailySeries({
+      start: "2026-03-02",
+      unit: "mm",
+      what: "rain",
+      source: "gauge",
+      values: [0.1, 0.2],
+    });
+    const of = (series: typeof rain, depth = 0.3) =>
+      wateringInState({ applied: "2026-03-01", depth: quantity(depth, "mm"), withinDays: 2, rain: series });
+    // 0.7 + 0.1 falls a rounding short of 0.8.
+    expect(of({ ...rain, values: [0.7, 0.1] }, 0.8).remaining.value).toBe(0);
+    expect(of(rain).remaining.value).toBe(0);
+    expect(of(rain, 0.4).remaining.value).toBeCloseTo(0.1, 12);
+    expect(problems(() => of({ ...rain, values: undefined as never }))).toEqual(["type rain.values"]);
+    expect(problems(() => of({ ...rain, start: "x" as never, values: [] }))).toEqual([
+      "date rain.start",
+      "missing rain.values",
+    ]);
+  });
   test("rainfast by the label", () => {
     expect(rainfastFrom({ end: "2026-06-03T22:30-05:00", label: quantity(90, "min") })).toBe(
       "2026-06-04T00:00-05:00",
@@ -431,6 +451,12 @@ describe("windows", () => {
     expect(run([10, 10, 10])).toBe("2026-04-03");
     expect(run([11, 11, null, 11, 11])).toBeNull();
     expect(run([11, 9.9, 11, 11, 11])).toBe("2026-04-05");
+    const bad = { ...series([1]), values: [] };
+    const threshold = quantity(50, "°F");
+    expect(problems(() => firstRun({ series: bad, threshold, days: 3 }))).toEqual(["missing series.values"]);
+    // Also where every day is a gap: rain is no temperature.
+    const rain = { ...series([null]), unit: "mm" };
+    expect(problems(() => firstRun({ series: rain, threshold, days: 3 }))).toEqual(["unit/mismatch series"]);
   });
   test("records are in order, and flowering is never negative", () => {
     for (const { from, to } of eventWindows) if (to !== null) expect(from).toBeLessThan(to);

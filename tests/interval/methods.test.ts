@@ -168,6 +168,10 @@ describe("sine and triangle", () => {
   test("far above the threshold the intermediate cutoff goes below 0, and the floored one does not", () => {
     expect(heat(of("single sine", "intermediate"), 70, 60)).toBe(-15);
     expect(heat(of("single sine", "intermediate floored"), 70, 60)).toBe(0);
+    // A double method floors each half: the one of 60 up to 70 counts 0 and not 20 - 35, the one of 70 down
+    // to 20 counts 35 - 2 * 40² / 100 = 3.
+    expect(heat(of("double triangle", "intermediate floored"), 70, 60, 20)).toBeCloseTo(1.5, 12);
+    expect(heat(of("double triangle", "intermediate"), 70, 60, 20)).toBeCloseTo(-6, 12);
   });
 });
 

@@ -82,7 +82,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
     given: "air, base 50 °F: crabgrass begins to emerge",
     answers: [70, 140].map((printed) => ({ of: "°F d", printed, to: 1 })),
     compute: () => window("crabgrass, Virginia"),
-    note: "A record, not a formula. Equal to 42 and 78 °C d times 1.8, which are of soil above 12 °C.",
+    note: "A record, not a formula. Near to 42 and 78 °C d times 1.8, which is 75.6 and 140.4 and is of soil above 12 °C.",
   },
   {
     entry: "interval-042",

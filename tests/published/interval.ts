@@ -12,6 +12,7 @@ import {
 } from "../../src/index.js";
 import type { LeftOut, PublishedCheck, Source } from "./check.js";
 import { intervalClockChecks } from "./interval-clocks.js";
+import { intervalDegreeDayChecks } from "./interval-degree-days.js";
 import { intervalModelChecks, intervalModelLeftOut } from "./interval-models.js";
 
 const twigBorer: Source = {
@@ -226,6 +227,7 @@ export const intervalChecks: readonly PublishedCheck[] = [
       return [monthOf(date), dayOfMonth(date)];
     },
   },
+  ...intervalDegreeDayChecks,
   ...intervalModelChecks,
   ...intervalClockChecks,
 ];
