@@ -1,6 +1,7 @@
 import { type CivilDate, compareDates } from "../calendar/index.js";
 import { checks, type Finding, fail } from "../quantity/index.js";
 import { completionFindings } from "./completion-findings.js";
+import { type Content, type CountedDays, countDays } from "./counted-days.js";
 import { entryRates, type Labels, noLabels } from "./entry-row.js";
 import { unreadable } from "./fields.js";
 import { type History, type HistoryRow, wholeSite } from "./history.js";
@@ -9,7 +10,8 @@ import type { Ledger, LedgerEntry } from "./ledger-entry.js";
 import type { Limit } from "./limit.js";
 import type { ApplicationFacts } from "./limit-condition.js";
 import { limitFindings, notCountedText } from "./limit-findings.js";
-import { type CountedDays, countDays, type LimitTest, type LimitUse, limitOutcome } from "./limit-use.js";
+import type { LimitTest } from "./limit-test.js";
+import { type LimitUse, limitOutcome } from "./limit-use.js";
 import { addRates, type Completion, slowShareOf } from "./nutrient-rates.js";
 import { civilDateAt, readFacts } from "./read-condition.js";
 import { readEntry } from "./read-entry.js";
@@ -42,7 +44,7 @@ export interface LimitCheck {
 export interface ReadProposal {
   readonly row: HistoryRow;
   readonly facts: ApplicationFacts;
-  readonly content: (of: string) => number | undefined;
+  readonly content: Content;
   readonly completed: readonly Completion[];
 }
 

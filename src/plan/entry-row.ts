@@ -1,5 +1,6 @@
 import { type Fertilizer, fertilizer, percentOf } from "../nutrient/index.js";
 import { Quantity, quantityOf } from "../quantity/index.js";
+import type { Content } from "./counted-days.js";
 import type { HistoryRow } from "./history.js";
 import type { LedgerEntry } from "./ledger-entry.js";
 import { type Completion, completeRates, type NutrientRates } from "./nutrient-rates.js";
@@ -68,12 +69,11 @@ export const entryRates = (
   readonly rates: NutrientRates | undefined;
   readonly completed: readonly Completion[];
   readonly productRates: readonly Any[];
-  /** Percent by weight of a nutrient in the product; `undefined` where no analysis is stated. */
-  readonly content: (of: string) => number | undefined;
+  readonly content: Content;
 } => {
   const label = labelOf(entry, labels);
-  const content = (of: string): number | undefined =>
-    label === undefined ? undefined : percentOf(label.analysis, of as "N");
+  const content: Content = (of) =>
+    label === undefined ? undefined : { percent: percentOf(label.analysis, of as "N"), all: true };
   const density =
     entry.density && (stated(entry.density, "none", "density") as Quantity<"mass/volume", "none">);
   const areaRates = areaRatesOf(productRateOf(entry), density);

@@ -39,7 +39,8 @@ export type {
   SlowShareLimit,
 } from "./limit.js";
 export type { ApplicationFacts, LimitCondition } from "./limit-condition.js";
-export type { LimitTest, LimitUse } from "./limit-use.js";
+export type { LimitTest } from "./limit-test.js";
+export type { LimitUse } from "./limit-use.js";
 export type { NutrientAccount, NutrientEntry } from "./nutrient-account.js";
 export type { NutrientRates } from "./nutrient-rates.js";
 export { publishedLimits, rememberedLimits } from "./published-limits/all.js";

@@ -1,5 +1,12 @@
-import { addMonths, type CivilDate, compareDates } from "../calendar/index.js";
+import {
+  addMonths,
+  type CivilDate,
+  compareDates,
+  isWithinWindow,
+  type MonthDayWindow,
+} from "../calendar/index.js";
 import { exceeds } from "../numeric/index.js";
+import { formFactor } from "../nutrient/index.js";
 import { quantityOf } from "../quantity/index.js";
 import type { Stated } from "./stated.js";
 
@@ -45,7 +52,7 @@ export interface LimitCondition {
   readonly slowShareAtLeast?: number;
   readonly bufferAtLeast?: Stated;
   /** The part of the year. */
-  readonly season?: { readonly from: `${number}-${number}`; readonly to: `${number}-${number}` };
+  readonly season?: MonthDayWindow;
 }
 
 /** Yes, no, or not known from what was stated. */
@@ -59,8 +66,15 @@ export interface Known {
   readonly slowShare: number | undefined;
 }
 
+/** A word as it is compared: "Bermudagrass" is "bermudagrass". */
+export const plainWord = (word: string): string => word.trim().toLowerCase();
+
 const oneOf = (value: string | undefined, list: readonly string[]): Answer =>
-  value === undefined ? "not known" : list.includes(value) ? "yes" : "no";
+  value === undefined
+    ? "not known"
+    : list.some((word) => plainWord(word) === plainWord(value))
+      ? "yes"
+      : "no";
 
 const lengthIn = (stated: Stated, unit: string): number =>
   (quantityOf(stated.value, stated.unit, "none", "length") as { in(unit: string): number } & object).in(unit);
@@ -68,11 +82,6 @@ const lengthIn = (stated: Stated, unit: string): number =>
 /** Whether a length is at least another, equal within the guard of all limits. */
 export const reaches = (length: Stated, least: Stated): boolean =>
   !exceeds(least.value, lengthIn(length, least.unit));
-
-const inSeason = (date: CivilDate, { from, to }: { from: string; to: string }): boolean => {
-  const day = date.slice(5);
-  return from <= to ? day >= from && day <= to : day >= from || day <= to;
-};
 
 const judges: {
   readonly [K in keyof Required<LimitCondition>]: (
@@ -92,13 +101,14 @@ const judges: {
     if (facts.soilTest === undefined) return "not known";
     const { date: tested, shortOf: short } = facts.soilTest;
     const recent = compareDates(tested, date) <= 0 && compareDates(addMonths(tested, months), date) >= 0;
-    return recent && short.includes(shortOf) ? "yes" : "no";
+    // A lack of phosphate is a lack of phosphorus.
+    return recent && short.some((one) => formFactor(one, shortOf) !== undefined) ? "yes" : "no";
   },
   slowShareAtLeast: (least, { slowShare }) =>
     slowShare === undefined ? "not known" : exceeds(least, slowShare) ? "no" : "yes",
   bufferAtLeast: (least, { facts }) =>
     facts.buffer === undefined ? "not known" : reaches(facts.buffer, least) ? "yes" : "no",
-  season: (season, { date }) => (inSeason(date, season) ? "yes" : "no"),
+  season: (season, { date }) => (isWithinWindow(date, season) ? "yes" : "no"),
 };
 
 const names = Object.keys(judges) as readonly (keyof LimitCondition)[];

@@ -3,9 +3,11 @@ import { percentOf } from "../nutrient/index.js";
 import { type Finding, type Quantity, quantityOf } from "../quantity/index.js";
 import { limitsOn } from "./check-limits.js";
 import { completionFindings } from "./completion-findings.js";
+import type { Content } from "./counted-days.js";
 import { type HistoryRow, historyOf, touches, wholeSite } from "./history.js";
 import type { ApplicationFacts } from "./limit-condition.js";
-import type { LimitTest, LimitUse } from "./limit-use.js";
+import type { LimitTest } from "./limit-test.js";
+import type { LimitUse } from "./limit-use.js";
 import { addRates, completeRates, type NutrientRates } from "./nutrient-rates.js";
 import type { ReadJob } from "./read-job.js";
 import type { ReadLogEntry } from "./read-log.js";
@@ -139,16 +141,17 @@ const together = (date: CivilDate, part: string, rows: readonly VisitRow[]): His
   };
 };
 
-/** Percent of a nutrient in the richest product of a visit; `undefined` where one states no analysis. */
+/** The richest product of a visit, and whether all of its products state an analysis. */
 const contentOf =
-  (rows: readonly VisitRow[]) =>
-  (of: string): number | undefined => {
-    const percents = rows
-      .flatMap(({ products }) => products)
-      .map(({ fertilizer }) => fertilizer && percentOf(fertilizer.analysis, of as "N"));
-    return percents.length === 0 || percents.includes(undefined)
+  (rows: readonly VisitRow[]): Content =>
+  (of) => {
+    const products = rows.flatMap((row) => row.products);
+    const percents = products.flatMap(({ fertilizer }) =>
+      fertilizer === undefined ? [] : [percentOf(fertilizer.analysis, of as "N")],
+    );
+    return percents.length === 0
       ? undefined
-      : Math.max(...(percents as number[]));
+      : { percent: Math.max(...percents), all: percents.length === products.length };
   };
 
 /** Adds up the nutrients of each part of the site, and compares with the limits that the job states. */

@@ -98,7 +98,8 @@ const leaves = (day: CivilDate, per: LimitPeriod): CivilDate | undefined => {
   return span && addDays(span.to, 1);
 };
 
-const lastYear = "9990";
+/** Dates are not looked for beyond this year. */
+export const lastYear = "9990";
 
 /**
  * The first day, from a date on, on which something that counts now no longer does: the turn of the year,

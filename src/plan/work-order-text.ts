@@ -9,7 +9,8 @@ import {
   unitSymbol,
 } from "../quantity/index.js";
 import { periodText } from "./limit-findings.js";
-import type { LimitTest, LimitUse } from "./limit-use.js";
+import type { LimitTest } from "./limit-test.js";
+import type { LimitUse } from "./limit-use.js";
 import type { NutrientAccount } from "./nutrient-account.js";
 import { heatText } from "./repeat.js";
 import type { SprayOrder } from "./spray-order.js";

@@ -83,16 +83,22 @@ const only = (of: string) => (value: number) => [lb(value, of)];
 
 /** Month and day as a number: 301 is 1 March. */
 const monthDay = (date: CivilDate): number => Number(date.slice(5, 7)) * 100 + Number(date.slice(8));
-/** First and last day of a year on which a set closes nothing. */
+const daysFound = new Map<string, readonly number[]>();
+/** First and last day of a year on which a set closes nothing; found once for both. */
 const openDays = (
   set: LimitSet,
   facts: ApplicationFacts,
   supplies: Proposal["supplies"],
 ): readonly number[] => {
+  const key = JSON.stringify([set.id, facts, supplies]);
+  const known = daysFound.get(key);
+  if (known !== undefined) return known;
   const days = Array.from({ length: 365 }, (_, i) => addDays("2026-01-01", i)).filter(
     (date) => !passes(set, { date, supplies: supplies ?? [], facts }),
   );
-  return [monthDay(days[0] as CivilDate), monthDay(days[days.length - 1] as CivilDate)];
+  const ends = [monthDay(days[0] as CivilDate), monthDay(days[days.length - 1] as CivilDate)];
+  daysFound.set(key, ends);
+  return ends;
 };
 /** The least distance to water, in feet. */
 const setback = (set: LimitSet, facts: ApplicationFacts): number => {
@@ -395,6 +401,45 @@ export const planChecks: readonly PublishedCheck[] = [
     ["% of N slow, at the least", 15, 1, () => slowShare(vermontLimits, 0.5)],
     ["% P2O5", 0.67, 0.01, () => phosphatePercent(vermontLimits, { place: "lawn" })],
   ]),
+  {
+    ...check("plan-001", vermontLimits, "dates and distance, with a spreader that throws", [
+      ["first open day (month and day)", 401, 1, () => openDays(vermontLimits, {}, feed)[0] as number],
+      ["last open day", 1015, 1, () => openDays(vermontLimits, {}, feed)[1] as number],
+      ["ft from water", 25, 1, () => setback(vermontLimits, rotary)],
+      ["ft from water with a drop spreader", 25, 1, () => setback(vermontLimits, drop)],
+    ]),
+    source: {
+      title: "Phosphorus fertilizer information - turf (summary of Act 37)",
+      publisher: "Vermont Agency of Agriculture, Food and Markets",
+      where: "bullets on dates and on waters of the state",
+      url: "http://agriculture.vermont.gov/node/122",
+    },
+  },
+  {
+    ...check("plan-002", manitobaLimits, "winter, between and including 10 November and 10 April", [
+      ["first open day (month and day)", 411, 1, () => openDays(manitobaLimits, {}, feed)[0] as number],
+      ["last open day", 1109, 1, () => openDays(manitobaLimits, {}, feed)[1] as number],
+    ]),
+    source: {
+      title: "Restriction on winter application of nutrients",
+      publisher: "Canadian Association of Agri-Retailers",
+      where: "second paragraph; no nutrients before 11 April 2018",
+      url: "https://caar.org/ag-retail-news/799-manitoba-restriction-on-winter-application-of-nutrients-in-effect",
+    },
+  },
+  {
+    ...check("plan-003", pennsylvaniaLimits, "phosphorus of enhanced efficiency, and readily available N", [
+      ["lb P/1000 ft2", 0.25, 0.01, () => most(pennsylvaniaLimits, only("P"), eef)],
+      ["lb P/1000 ft2 a year", 0.5, 0.1, () => mostAYear(pennsylvaniaLimits, "P", 0.25, eef)],
+      ["lb soluble N/1000 ft2", 0.7, 0.1, () => most(pennsylvaniaLimits, soluble, eef)],
+    ]),
+    source: {
+      title: "3 Pa.C.S. 6813 Application of fertilizer to turf",
+      publisher: "Pennsylvania Consolidated Statutes (amended 2023)",
+      where: "(a)(1), (a)(3)(iii)",
+      url: "https://casetext.com/statute/pennsylvania-statutes/consolidated-statutes/title-3-pacs-agriculture/part-vii-quality-and-labeling/chapter-68-fertilizer/section-6813-application-of-fertilizer-to-turf",
+    },
+  },
   check("soil-063", connecticutLimits, "phosphate of the product on established turf", [
     ["% P2O5", 0.67, 0.01, () => phosphatePercent(connecticutLimits, { turf: "established" })],
   ]),

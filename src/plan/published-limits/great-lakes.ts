@@ -37,7 +37,10 @@ export const wisconsinLimits: LimitSet = /* @__PURE__ */ limitSet({
     p: { kind: "content", of: "P2O5", atMostPercent: 0, unless: [test(36), { growingSeasonAtMost: 1 }] },
     ground: { kind: "ground", of: "any", not: ["frozen"] },
   },
-  notHeld: ["Nothing on hard surfaces; what falls there is removed at once."],
+  notHeld: [
+    "Nothing on hard surfaces; what falls there is removed at once.",
+    "Turf does not mean pasture, sod or other farm land.",
+  ],
 });
 
 /** Michigan: phosphorus, distance and ground. */
@@ -48,7 +51,7 @@ export const michiganLimits: LimitSet = /* @__PURE__ */ limitSet({
     title: "Next to lake or stream (Act 451 of 1994 Part 85)",
     publisher: "Michigan State University soil test information",
     year: 2012,
-    where: "For lawns",
+    where: "For lawns; exceptions on phosphorus from summaries of Public Act 299 of 2010",
   },
   limits: {
     p: { amount: lb(0, "P"), per: "application", unless: [test(36), { turf: ["being established"] }] },
@@ -67,7 +70,10 @@ export const michiganLimits: LimitSet = /* @__PURE__ */ limitSet({
     },
     ground: { kind: "ground", of: "any", not: ["frozen", "saturated"] },
   },
-  notHeld: ["The buffer is natural vegetation."],
+  notHeld: [
+    "The buffer is natural vegetation.",
+    "Phosphorus in finished sewage sludge and in organic or manipulated manure, up to 0.25 lb of phosphorus per 1000 ft2, and on golf courses whose staff is trained: here any phosphorus without a test passes the limit.",
+  ],
 });
 
 const illinoisScope = { applicator: ["for hire"] } as const;

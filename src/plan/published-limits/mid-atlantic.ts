@@ -3,6 +3,7 @@ import { ft, lb, limitSet } from "./common.js";
 
 const eef = { productKind: ["enhanced efficiency"] } as const;
 const organic = { productKind: ["organic"] } as const;
+const eefOrOrganic = { productKind: ["enhanced efficiency", "organic"] } as const;
 const newTurf = { turf: ["being established", "repair"] } as const;
 const test = (months: number) => ({ soilTest: { months, shortOf: "P" } }) as const;
 
@@ -18,7 +19,7 @@ export const marylandProductLimits: LimitSet = /* @__PURE__ */ limitSet({
   limits: {
     "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application", unless: [eef] },
     "total-n": { amount: lb(0.9, "N"), per: "application", unless: [eef] },
-    "slow-share": { kind: "slow share", atLeastPercentOfN: 20 },
+    "slow-share": { kind: "slow share", atLeastPercentOfN: 20, unless: [eef] },
     "eef-per-year": { amount: lb(2.5, "N"), per: "calendar year", scope: eef },
     p: {
       amount: lb(0, "P"),
@@ -83,7 +84,7 @@ export const newJerseyLimits: LimitSet = /* @__PURE__ */ limitSet({
     title: "N.J.S.A. 58:10A-62",
     publisher: "New Jersey statutes (P.L. 2010 c.112)",
     year: 2011,
-    where: "a(3), b",
+    where: "a(1), a(3), b",
   },
   limits: {
     "closed-dates": {
@@ -98,9 +99,11 @@ export const newJerseyLimits: LimitSet = /* @__PURE__ */ limitSet({
       closed: { from: "12-02", to: "02-29" },
       scope: { applicator: ["professional"] },
     },
-    ground: { kind: "ground", of: "any", not: ["frozen", "saturated"] },
+    "ground-frozen": { kind: "ground", of: ["N", "P"], not: ["frozen"] },
+    "ground-saturated": { kind: "ground", of: "any", not: ["saturated"] },
   },
   notHeld: [
+    "Distance to water, amounts of nitrogen, slow nitrogen and phosphorus: they stand in other sections, which were not read. See the set from memory.",
     "Heavy rainfall, which the state climatologist defines.",
     "Sweeping or blowing back what falls on hard surfaces.",
   ],
@@ -117,26 +120,33 @@ export const pennsylvaniaLimits: LimitSet = /* @__PURE__ */ limitSet({
     where: "(a), (b)",
   },
   limits: {
-    "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application", unless: [eef] },
+    "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application" },
     "total-n": { amount: lb(0.9, "N"), per: "application", unless: [eef] },
     p: { amount: lb(0, "P"), per: "application", unless: [newTurf, eef, organic] },
-    "p-organic-per-application": { amount: lb(0.25, "P"), per: "application", scope: organic },
-    "p-organic-per-year": { amount: lb(0.5, "P"), per: "calendar year", scope: organic },
+    "p-organic-per-application": {
+      amount: lb(0.25, "P"),
+      per: "application",
+      scope: eefOrOrganic,
+      unless: [newTurf],
+    },
+    "p-organic-per-year": {
+      amount: lb(0.5, "P"),
+      per: "calendar year",
+      scope: eefOrOrganic,
+      unless: [newTurf],
+    },
     "winter-n": {
       amount: lb(0.5, "N"),
       per: "application",
       scope: { season: { from: "12-16", to: "02-29" } },
     },
     ground: { kind: "ground", of: ["N", "P"], not: ["frozen", "snow-covered"] },
-    setback: {
-      kind: "setback",
-      of: "any",
-      atLeast: ft(15),
-      unless: [{ equipment: ["targeted spray"] }],
-    },
+    setback: { kind: "setback", of: "any", atLeast: ft(15) },
   },
   notHeld: [
+    "Readily available nitrogen is held as soluble nitrogen: of a product with inhibitors less may count.",
     "Enhanced-efficiency products: a release of at most 0.7 lb N/1000 ft2.",
+    "The top of a bank, with targeted equipment, where a buffer along the stream is established or kept up: the setback does not bind there.",
     "Frozen means to a depth of 2 in; the setback was read in texts on the act, not in this section.",
     "Site-specific plans, which can replace these figures. A county summary says that no N and P go down in winter at all.",
   ],

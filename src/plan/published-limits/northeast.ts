@@ -41,25 +41,41 @@ export const newYorkLimits: LimitSet = /* @__PURE__ */ limitSet({
   ],
 });
 
-/** Vermont: the definitions that make a product a nitrogen or phosphorus fertilizer. */
+const notTurf = { place: ["golf course", "sod farm", "farm"] } as const;
+
+/** Vermont: phosphorus and slow nitrogen by the definitions of its statute, dates and distance. */
 export const vermontLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "us-vt",
   name: "Vermont, turf",
-  source: { title: "10 V.S.A. 1266b", publisher: "Vermont Statutes", year: 2012, where: "(a)" },
+  source: {
+    title: "10 V.S.A. 1266b",
+    publisher: "Vermont Statutes",
+    year: 2012,
+    where:
+      "(a); dates, distance and first season from the summary of Act 37 by the Vermont Agency of Agriculture",
+    url: "http://agriculture.vermont.gov/node/122",
+  },
   limits: {
-    "slow-share": {
-      kind: "slow share",
-      atLeastPercentOfN: 15,
-      unless: [{ place: ["golf course"] }],
-    },
+    "slow-share": { kind: "slow share", atLeastPercentOfN: 15, unless: [notTurf] },
     p: {
       kind: "content",
       of: "P2O5",
       atMostPercent: 0.67,
-      unless: [{ place: ["golf course"] }, { soilTest: { months: 18, shortOf: "P" } }],
+      unless: [notTurf, { soilTest: { months: 18, shortOf: "P" } }, { growingSeasonAtMost: 1 }],
     },
+    "closed-dates": {
+      kind: "closed dates",
+      of: "any",
+      closed: { from: "10-16", to: "03-31" },
+      unless: [notTurf],
+    },
+    setback: { kind: "setback", of: "any", atLeast: ft(25), unless: [notTurf] },
   },
-  notHeld: ["The age of the soil test, under 18 months, comes from a regional summary."],
+  notHeld: [
+    "The age of the soil test, 18 months, comes from a regional summary and a newspaper.",
+    "That the fertilizer of the first season is labelled as a starter; compost and manipulated manure do not count as phosphorus fertilizer.",
+    "Nothing on hard surfaces; whether frozen ground is named was not read.",
+  ],
 });
 
 /** Connecticut: phosphate on established turf. */
@@ -70,7 +86,9 @@ export const connecticutLimits: LimitSet = /* @__PURE__ */ limitSet({
     title: "Summary of northeastern state laws on turf fertilizers 1990-2012",
     publisher: "regional summary table",
     year: 2012,
-    where: "Connecticut column, PA 12-155",
+    where:
+      "Connecticut column, PA 12-155; golf courses, farms and the two seasons from the legislature's summary and text of the act",
+    url: "https://cga.ct.gov/2012/SUM/2012SUM00155-R02SB-00440-SUM.htm",
   },
   limits: {
     p: {
@@ -78,13 +96,17 @@ export const connecticutLimits: LimitSet = /* @__PURE__ */ limitSet({
       of: "P2O5",
       atMostPercent: 0.67,
       scope: { turf: ["established"] },
-      unless: [{ soilTest: { months: 24, shortOf: "P" } }],
+      unless: [{ soilTest: { months: 24, shortOf: "P" } }, { place: ["golf course", "farm"] }],
     },
   },
-  notHeld: ["The soil test has to be less than two years old; one of exactly two years is taken here."],
+  notHeld: [
+    "The soil test has to be less than two years old; one of exactly two years is taken here.",
+    "Dates of winter and a distance to water, inside which nothing with phosphate goes down: the act has both, and their figures were not read.",
+    "A lawn counts as established after two growing seasons. Nothing on hard surfaces.",
+  ],
 });
 
-/** Manitoba: phosphorus on urban turf. */
+/** Manitoba: phosphorus on urban turf, and winter. */
 export const manitobaLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "ca-mb",
   name: "Manitoba, urban turf",
@@ -92,7 +114,7 @@ export const manitobaLimits: LimitSet = /* @__PURE__ */ limitSet({
     title: "Nutrient Management Regulation",
     publisher: "Province of Manitoba",
     year: 2009,
-    where: "Zone N5",
+    where: "Zone N5; winter dates from notices of the province, as a trade body prints them",
     url: "https://www.manitoba.ca/sd/water/lakes-beaches-rivers/nutrient_management/",
   },
   limits: {
@@ -102,6 +124,11 @@ export const manitobaLimits: LimitSet = /* @__PURE__ */ limitSet({
       atMostPercent: 1,
       unless: [{ growingSeasonAtMost: 2 }],
     },
+    "closed-dates": { kind: "closed dates", of: ["N", "P"], closed: { from: "11-10", to: "04-10" } },
   },
-  notHeld: [],
+  notHeld: [
+    "A soil test that shows a lack of phosphorus, which also lifts the limit on it.",
+    "That the province may move the winter dates from year to year; whether they bind every kind of turf was not read.",
+    "Distances to water.",
+  ],
 });

@@ -1,0 +1,111 @@
+import { addDays, type CivilDate } from "../calendar/index.js";
+import type { History, HistoryRow } from "./history.js";
+import type { Known } from "./limit-condition.js";
+import { amountOf, isStated } from "./nutrient-rates.js";
+import { type DayAmounts, reachBack } from "./period-use.js";
+import type { ReadLimit } from "./read-limit.js";
+
+/**
+ * Percent by weight of a nutrient in the products, the highest that is stated, and whether all of them state
+ * it; `undefined` where none does.
+ */
+export type Content = (of: string) => { readonly percent: number; readonly all: boolean } | undefined;
+
+/** What is put to the limits: one application, or all of a visit, on one part of the site. */
+export interface Proposed {
+  readonly date: CivilDate;
+  readonly part: string;
+  readonly row: HistoryRow;
+  readonly known: Known;
+  /** What went down on this part before, and after where that is known. */
+  readonly history: History;
+  readonly content: Content;
+  readonly kept: CountedDays;
+}
+
+/** What each limit adds up on each part, kept while one proposal is moved from day to day. */
+export type CountedDays = Map<string, Counted>;
+
+export interface Counted {
+  readonly from: CivilDate;
+  readonly days: DayAmounts;
+  readonly notCounted: readonly string[];
+}
+
+/** How much of what a limit is about a row holds; `undefined` where the row does not tell. */
+const amountIn = (row: HistoryRow, of: string, unit: string, dimension: string): number | undefined => {
+  if (of.startsWith("product:")) {
+    if (!row.products.includes(of.slice(8))) return 0;
+    const q = row.productRates.find((rate) => rate.of === of && rate.dimension === dimension);
+    return q === undefined ? undefined : amountOf({ [of]: q as never }, of, unit);
+  }
+  return row.rates === undefined ? undefined : amountOf(row.rates, of, unit);
+};
+
+/** Whether a row is an application of something; `undefined` where the row does not tell. */
+export const isOf = (row: HistoryRow, of: string): boolean | undefined => {
+  if (of.startsWith("product:")) return row.products.includes(of.slice(8));
+  if (row.rates === undefined) return undefined;
+  const stated = row.rates[of];
+  if (stated !== undefined) return stated.value > 0;
+  return isStated(row.rates, of) && amountOf(row.rates, of, "lb/acre") > 0;
+};
+
+/** From when on a limit counts, and what of a row; nothing for a limit that does not add up. */
+export const counterOf = (
+  limit: ReadLimit,
+  date: CivilDate,
+): { readonly from: CivilDate; readonly counted: (row: HistoryRow) => number | undefined } | undefined => {
+  if (limit.kind === "amount") {
+    const { unit, dimension } = limit.amount;
+    return { from: reachBack(date, limit.per), counted: (row) => amountIn(row, limit.of, unit, dimension) };
+  }
+  if (limit.kind !== "count" && limit.kind !== "interval") return undefined;
+  const from = limit.kind === "count" ? reachBack(date, limit.per) : addDays(date, 1 - limit.atLeastDays);
+  return {
+    from,
+    counted: (row) => {
+      const answer = isOf(row, limit.of);
+      return answer === undefined ? undefined : answer ? 1 : 0;
+    },
+  };
+};
+
+const keyOf = (limit: ReadLimit, part: string): string => `${limit.path} ${part}`;
+
+/** Counts for every limit what has gone down on a part, reading each row of the history once. */
+export const countDays = (
+  limits: readonly ReadLimit[],
+  { history, part, date, kept }: Pick<Proposed, "history" | "part" | "date" | "kept">,
+): void => {
+  const open = limits.flatMap((limit) => {
+    const counter = counterOf(limit, date);
+    const known = kept.get(keyOf(limit, part));
+    if (counter === undefined || (known !== undefined && known.from <= counter.from)) return [];
+    const [dates, amounts, notCounted]: [CivilDate[], number[], string[]] = [[], [], []];
+    kept.set(keyOf(limit, part), { from: counter.from, days: { dates, amounts }, notCounted });
+    return [{ ...counter, dates, amounts, notCounted }];
+  });
+  if (open.length === 0) return;
+  const [first] = open.map(({ from }) => from).sort() as [CivilDate];
+  history.visit(part, first, (row) => {
+    for (const { from, counted, dates, amounts, notCounted } of open) {
+      if (row.date < from) continue;
+      const amount = counted(row);
+      if (amount === undefined) notCounted.push(row.from);
+      if (amount === undefined || amount === 0) continue;
+      const last = dates.length - 1;
+      if (dates[last] === row.date) amounts[last] = (amounts[last] as number) + amount;
+      else {
+        dates.push(row.date);
+        amounts.push(amount);
+      }
+    }
+  });
+};
+
+/** What went down day by day, from a date on or from before it. */
+export const dayAmounts = (limit: ReadLimit, proposed: Proposed): Counted => {
+  countDays([limit], proposed);
+  return proposed.kept.get(keyOf(limit, proposed.part)) as Counted;
+};
