@@ -5,6 +5,7 @@ import {
   concentrationOf,
   fertilizer,
   formFactor,
+  formulaWeight,
   nutrientForms,
   percentOf,
   productNitrogen,
@@ -106,6 +107,18 @@ describe("forms of one nutrient", () => {
     for (const forms of Object.values(nutrientForms)) {
       for (const form of forms) expect(formFactor(form, form)).toBe(1);
     }
+  });
+});
+
+describe("the weight of a formula", () => {
+  test("is that of its atoms, and of no element that the table does not hold", () => {
+    // Gypsum, CaSO4 2 H2O: 40.078 + 32.06 + 6 * 15.999 + 4 * 1.008.
+    expect(formulaWeight({ Ca: 1, S: 1, O: 6, H: 4 })).toBeCloseTo(172.164, 9);
+    expect(faultsOf(() => formulaWeight({ Fe: 1 } as never))).toEqual(["substance/unknown formula.Fe"]);
+    expect(faultsOf(() => formulaWeight({ constructor: 1 } as never))).toEqual([
+      "substance/unknown formula.constructor",
+    ]);
+    expect(faultsOf(() => formulaWeight({ Ca: Number.NaN }))).toEqual(["not-finite formula.Ca"]);
   });
 });
 

@@ -239,6 +239,41 @@ describe("released nitrogen", () => {
     ]);
   });
 
+  test("reads daily temperatures from the day of the application on, in either unit, and counts frost below 0 °C", () => {
+    const model = releaseModel({
+      name: "doubling",
+      placement: "either",
+      curve: { kind: "first order", ratePerDay: one(0.1) },
+      temperature: { kind: "Q10", q10: one(2), referenceC: 20 },
+      assumptions: [],
+      source: "made up",
+    });
+    const run = (unit: "°C" | "°F", list: readonly number[]) =>
+      releasedNitrogen({
+        ...base,
+        days: 3,
+        temperature: dailyTemperatures({
+          start: "2026-04-29",
+          unit,
+          sensor: "soil at 5 cm",
+          source: "made up",
+          min: [...list],
+          max: [...list],
+        }),
+        portions: [{ name: "N", nitrogen: quantity(1, "lb/acre", "N"), model }],
+      });
+    // The two days before the application do not count; 20, 30 and 10 °C count 1, 2 and 1/2 days.
+    const metric = run("°C", [-40, -40, 20, 30, 10]);
+    const customary = run("°F", [-40, -40, 68, 86, 50]);
+    [1, 3, 3.5].forEach((days, i) => {
+      expect(metric.cumulative.mid[i]).toBeCloseTo(1 - Math.exp(-0.1 * days), 12);
+      expect(customary.cumulative.mid[i]).toBeCloseTo(1 - Math.exp(-0.1 * days), 12);
+    });
+    const frost = (list: readonly number[]) =>
+      run("°C", [9, 9, ...list]).findings.find(({ code }) => code === "release/frost")?.params.days;
+    expect([frost([0, 0.5, 1]), frost([-0.1, 0, -3])]).toEqual([undefined, 2]);
+  });
+
   test("reports all that is wrong, and takes what JSON leaves of a right input", () => {
     const bad = thrown(() =>
       releasedNitrogen({
@@ -470,6 +505,38 @@ describe("release curves", () => {
     expect(at(curve, 5)).toBe(0);
     expect(at(curve, 15)).toBeCloseTo(0.9 * (1 - Math.exp(-1)), 12);
     expect(at(curve, 1e6)).toBeCloseTo(0.9, 12);
+  });
+
+  test("take at each end the parameters that give the least or the most", () => {
+    const shares = (curve: ReleaseCurve, t: number) =>
+      (["low", "mid", "high"] as const).map((end) => releasedShares(Float64Array.of(t), curve, end)[0]);
+    const lagged: ReleaseCurve = {
+      kind: "first order",
+      ratePerDay: { low: 0.02, high: 0.04 },
+      lagDays: { low: 4, high: 8 },
+      mostPercent: { low: 80, high: 100 },
+    };
+    const wanted = [
+      0.8 * (1 - Math.exp(-0.02 * 2)),
+      0.9 * (1 - Math.exp(-0.03 * 4)),
+      1 - Math.exp(-0.04 * 6),
+    ];
+    shares(lagged, 10).forEach((share, i) => {
+      expect(share).toBeCloseTo(wanted[i] as number, 12);
+    });
+    expect(shares({ kind: "duration", days: { low: 50, mid: 80, high: 100 } }, 40)).toEqual([0.4, 0.5, 0.8]);
+    // Logistic, steepest on day 40 to 60: before it the higher rate is the slower one.
+    const steep: ReleaseCurve = {
+      kind: "Richards",
+      shape: 2,
+      ratePerDay: { low: 0.05, high: 0.1 },
+      inflectionDays: { low: 40, high: 60 },
+    };
+    const logistic = (k: number, t: number) => 1 / (1 + Math.exp(-k * t));
+    const ends = [logistic(0.1, -40), logistic(0.075, -30), logistic(0.05, -20)];
+    shares(steep, 20).forEach((share, i) => {
+      expect(share).toBeCloseTo(ends[i] as number, 12);
+    });
   });
 
   test("refuse parameters that are none, with their path", () => {
