@@ -90,8 +90,12 @@ describe("formulationOf", () => {
       expect(errorOf(() => formulationOf(code, { scheme })).problems[0]?.choices, code).toBeDefined();
     }
     // Every letter of a list is read, one way or the other, by its own scheme.
-    for (const scheme of ["New England", "Washington"] as const) {
-      for (const code of Object.keys(labelAbbreviations[scheme].meanings)) {
+    for (const [list, scheme] of [
+      ["New England", "New England"],
+      ["Washington", "Washington"],
+      ["study list", "US label"],
+    ] as const) {
+      for (const code of Object.keys(labelAbbreviations[list].meanings)) {
         const error = ((): RatewrightError | undefined => {
           try {
             formulationOf(code, { scheme });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity, RatewrightError } from "../../src/quantity/index.js";
 import { loadAmounts, mixToFinish, tankLoads } from "../../src/tank/index.js";
+import { readableShares } from "../../src/tank/readable-shares.js";
 
 const errorOf = (run: () => unknown): RatewrightError => {
   try {
@@ -605,6 +606,15 @@ describe("loadAmounts", () => {
       const error = errorOf(() => loadAmounts({ loads, ...change } as never));
       expect([error.code, error.path]).toEqual([code, path]);
     }
+  });
+});
+
+describe("readable shares", () => {
+  test("noise at a half step takes nothing back from a later load", () => {
+    // The running sum rounds up to 3 steps, the total down to 2.
+    expect(readableShares([2.5, 0], 2.4999999999999996)).toEqual([2, 0]);
+    expect(readableShares([2.5, 2.5], 5)).toEqual([3, 2]);
+    expect(readableShares([0.4, 0.4, 0.4, 0.4], 1.6)).toEqual([0, 1, 0, 1]);
   });
 });
 
