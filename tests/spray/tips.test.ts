@@ -282,7 +282,12 @@ describe("tipChoices", () => {
       densityFactor(quantity(1.28, "kg/L")),
       12,
     );
-    expect(heavy.choices[0]?.pressure.in("bar")).toBeGreaterThan(0);
+    // At one pressure a solution 4 times as heavy flows half as fast: it takes 4 times the pressure.
+    const tips = [{ code: "04", lowest: bar(1), highest: bar(20) }];
+    const at = (weight: number) =>
+      tipChoices({ ...job, tips, density: quantity(weight, "lb/gal") }).choices[0]?.pressure.in("bar");
+    expect(at(4 * 8.34)).toBeCloseTo(4 * (at(8.34) as number), 9);
+    expect(at(8.34)).toBeCloseTo(3 * ((400 * 5 * 0.5) / 600 / 1.6) ** 2, 9);
   });
 
   test("finds the same tips in US units", () => {

@@ -41,6 +41,29 @@ describe("gateSetting", () => {
     expect(next.findings).toEqual([]);
   });
 
+  test("reads the line between the two neighbours of the target, by hand", () => {
+    // From 2 at setting 3 over 3 at 4 to 5 at 6.5: a quarter and three quarters of the way on each side.
+    const trials = [trial(6.5, 5), trial(3, 2), trial(4, 3)];
+    expect(settingFor(2.25, trials).setting).toBeCloseTo(3.25, 12);
+    expect(settingFor(2.75, trials).setting).toBeCloseTo(3.75, 12);
+    expect(settingFor(3.5, trials).setting).toBeCloseTo(4.625, 12);
+    expect(settingFor(4.5, trials).setting).toBeCloseTo(5.875, 12);
+    expect(settingFor(3, trials).setting).toBe(4);
+    expect(settingFor(4.5, trials).between.map(({ setting, rate }) => [setting, rate.value])).toEqual([
+      [4, 3],
+      [6.5, 5],
+    ]);
+    // On a scale that falls: 6 at 1, 3 at 2, 2 at 4.
+    const falling = { trials: [trial(1, 6), trial(2, 3), trial(4, 2)], scale: "lower opens" } as const;
+    expect(gateSetting({ target: perThousand(5.25), ...falling }).setting).toBeCloseTo(1.25, 12);
+    expect(gateSetting({ target: perThousand(2.25), ...falling }).setting).toBeCloseTo(3.5, 12);
+    // Beyond the trials the line through the two nearest is drawn on.
+    const beyond = (rate: number) =>
+      gateSetting({ target: perThousand(rate), trials, beyond: "extrapolate" }).setting;
+    expect(beyond(6)).toBeCloseTo(7.75, 12);
+    expect(beyond(1)).toBeCloseTo(2, 12);
+  });
+
   test("gives a trial its own setting, whatever the order of the trials", () => {
     fc.assert(
       fc.property(curves, fc.integer({ min: 0, max: 7 }), (trials, at) => {
@@ -137,7 +160,7 @@ describe("gateSetting", () => {
     const trials = [trial(3, 2), trial(5, 4), trial(4, 3)];
     expect(failures(() => settingFor(4.01, trials))).toEqual(["infeasible target"]);
     expect(failures(() => settingFor(1.99, trials))).toEqual(["infeasible target"]);
-    expect(() => settingFor(4.5, trials)).toThrow(/higher setting/);
+    expect(() => settingFor(4.5, trials)).toThrow(/between the trials, 2 to 4 .*higher setting/);
     expect(() => settingFor(1.5, trials)).toThrow(/lower setting/);
     const beyond = gateSetting({ target: perThousand(5), trials, beyond: "extrapolate" });
     expect(beyond.setting).toBeCloseTo(6, 12);
@@ -181,6 +204,25 @@ describe("gateSetting", () => {
     expect(marks(2.8, 0.5)).toEqual([[4, 2.8]]);
     expect(marks(2.1, 0.5)).toEqual([[3.5, 2.3]]);
     expect(marks(2.5, 10)).toEqual([]);
+    // Two units of rate to the setting, errors of 0.3 at 3 and 0.4 at 5.
+    const { steps } = gateSetting({
+      target: perThousand(3.2),
+      trials: [trial(3, 2, 0.3), trial(5, 6, 0.4)],
+      step: 0.5,
+    });
+    expect(steps.map(({ setting, rate }) => [setting, rate.value])).toEqual([
+      [3.5, 3],
+      [4, 4],
+    ]);
+    expect(steps[0]?.standardError?.value).toBeCloseTo(Math.hypot(0.75 * 0.3, 0.25 * 0.4), 12);
+    expect(steps[1]?.standardError?.value).toBeCloseTo(0.25, 12);
+    // A mark in another stretch than the setting has the rate of that stretch.
+    const bent = gateSetting({
+      target: perThousand(2.9),
+      trials: [trial(3, 2), trial(4, 3), trial(6, 7)],
+      step: 2.5,
+    });
+    expect(bent.steps.map(({ setting, rate }) => [setting, rate.value])).toEqual([[5, 5]]);
   });
 
   test("reports every bad trial by its place", () => {
