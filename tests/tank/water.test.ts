@@ -137,6 +137,9 @@ describe("hydrolysis", () => {
     );
     const small = hydrolysisLoss({ halfLife: quantity(150, "d"), time: quantity(1, "s") });
     expect(small.onAverage.in("%") / small.atEnd.in("%")).toBeCloseTo(0.5, 6);
+    // 1 - (1 - e^-y) / y for y = 0.00012 ln 2, to forty digits apart from the code.
+    const early = hydrolysisLoss({ halfLife: quantity(1, "h"), time: quantity(0.00012, "h") });
+    expect(early.onAverage.in("%") / 0.00415876777703407).toBeCloseTo(1, 8);
     const none = hydrolysisLoss({ halfLife: quantity(1, "h"), time: quantity(0, "h") });
     expect([none.atEnd.value, none.onAverage.value]).toEqual([0, 0]);
   });
