@@ -223,6 +223,22 @@ describe("the order of the methods", () => {
     );
   });
 
+  test("Met Office cases: each by hand, and where the mean is near the base", () => {
+    for (const [max, min, by] of [
+      [20, 12, 16 - 10],
+      [9, 2, 0],
+      // III, the mean at or above the base: half of what is above less a quarter of what is below.
+      [22, 0, 12 / 2 - 10 / 4],
+      [20, 2, 10 / 2 - 8 / 4],
+      // IV, the mean below the base: a quarter of what is above.
+      [20, -2, 10 / 4],
+      [20, 0, 10 / 4],
+      [11, -20, 1 / 4],
+    ] as const) {
+      expect(heat(of("met office cases"), max, min), `${max} and ${min}`).toBe(by);
+    }
+  });
+
   test("Met Office cases: what lies above less what lies below is the mean less the base", () => {
     // Below the base is above it with the signs turned.
     fc.assert(

@@ -62,6 +62,23 @@ describe("wet bulb", () => {
     // Printed for this state of the air by the source of the formula: 13.7 °C.
     expect(wetBulb(air).value.in("°C")).toBeCloseTo(13.7, 1);
   });
+  test("is the printed formula, worked apart from this library, and its band the printed error", () => {
+    for (const [t, rh, tw] of [
+      [20, 50, 13.6993],
+      [40, 90, 38.4694],
+      [0, 20, -4.5298],
+      [-10, 70, -11.6687],
+    ] as const) {
+      const air = { temperature: quantity(t, "°C"), humidity: quantity(rh, "%") };
+      expect(wetBulb(air).value.in("°C")).toBeCloseTo(tw, 4);
+      // An error from -1 to +0.65 °C: the true figure lies from 0.65 below to 1 above what is computed.
+      expect(wetBulb(air).low.in("°C")).toBeCloseTo(tw - 0.65, 4);
+      expect(wetBulb(air).high.in("°C")).toBeCloseTo(tw + 1, 4);
+      const { low, high } = deltaT(air);
+      expect(low.in("°C diff")).toBeCloseTo(t - tw - 1, 4);
+      expect(high.in("°C diff")).toBeCloseTo(t - tw + 0.65, 4);
+    }
+  });
   test("no band of Delta T reaches below 0", () => {
     const { value, low, high } = deltaT({ temperature: quantity(50, "°C"), humidity: quantity(99, "%") });
     expect(value.value).toBeLessThan(0);
