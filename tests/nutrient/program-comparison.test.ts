@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { dailyTemperatures } from "../../src/calendar/index.js";
 import {
+  naturalOrganic,
   polymerCoatedOnSurface,
   programComparison,
   programFindings,
@@ -188,6 +189,17 @@ describe("findings about programs", () => {
       "substance/mismatch programs[1].applications[0].portions[0].nitrogen",
       "range programs[1].applications[0].portions[1].nitrogen",
     ]);
+  });
+
+  test("speak of no program whose slow nitrogen is not all polymer-coated", () => {
+    const portion = (model: unknown) => ({ name: "N", nitrogen: n(1), model });
+    const codes = (...models: unknown[]) =>
+      programFindings([{ name: "once", applications: [{ portions: models.map(portion) }] }] as never).map(
+        ({ code }) => code,
+      );
+    expect(codes(polymerCoatedOnSurface, quickRelease)).toEqual(["program/coated-once"]);
+    expect(codes(polymerCoatedOnSurface, naturalOrganic)).toEqual([]);
+    expect(codes(quickRelease)).toEqual([]);
   });
 
   test("compare nitrogen in one unit, and three quarters exactly are not short", () => {

@@ -445,6 +445,14 @@ describe("weeks of a release", () => {
     });
   });
 
+  test("leave inside what is not out: the least by the fastest curve", () => {
+    // 70, 60 and 20 % are out after ten weeks.
+    const { remaining } = releasedNitrogen({ ...base, days: 70, portions });
+    expect(remaining.low).toBeCloseTo(0.3, 12);
+    expect(remaining.mid).toBeCloseTo(0.4, 12);
+    expect(remaining.high).toBeCloseTo(0.8, 12);
+  });
+
   test("refuse a record that is none, with its path", () => {
     const broken = (cumulative: unknown) =>
       thrown(() => releaseByWeek({ ...release, cumulative } as never)).path;

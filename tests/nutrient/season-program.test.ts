@@ -270,6 +270,12 @@ describe("what remains under the stated limits", () => {
     ]);
   });
 
+  test("names every cap that binds, rounding apart", () => {
+    // 0.9 - 0.6 is 0.30000000000000004.
+    const caps = { perApplication: cap(0.3), per30Days: cap(0.9), perYear: cap(2) };
+    expect(ask("2026-06-01", { "2026-05-20": 0.6 }, caps).binding).toEqual(["perApplication", "per30Days"]);
+  });
+
   test("needs a cap", () => {
     expect(thrown(() => ask("2026-06-01", {}, {}))).toMatchObject({ code: "missing", path: "caps" });
   });
