@@ -136,6 +136,7 @@ const productLoads = (
     };
   }
   const where = product.readable === undefined ? `readable.${product.form}` : `${at}readable`;
+  expectRecord(readable, where, "a unit and a step");
   const step = expectNumber(readable.step, `${where}.step`, { above: 0 });
   const one = quantityOf(step, readable.unit, total.of, `${where}.unit`);
   if (one.dimension !== total.dimension) {

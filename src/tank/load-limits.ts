@@ -1,5 +1,5 @@
 import { exceeds } from "../numeric/index.js";
-import { expectQuantity, type Finding, fail, type Quantity } from "../quantity/index.js";
+import { expectQuantity, expectRecord, type Finding, fail, type Quantity } from "../quantity/index.js";
 import { amountAt } from "./amount-for.js";
 import { numberIn } from "./inputs.js";
 import type { LoadProduct, ProductLoads } from "./load-amount-types.js";
@@ -77,6 +77,7 @@ const concentrationFindings = (
   const rule = product.concentration;
   if (rule === undefined) return [];
   const path = `${at}concentration`;
+  expectRecord(rule, path, "the weakest or the strongest spray, and who says so");
   if (typeof rule.source !== "string" || rule.source === "") {
     fail("missing", `${path}.source`, rule.source, "who says so");
   }

@@ -41,7 +41,8 @@ const fields: readonly string[] = [...ionNames, "pH", "hardness", "HCO3"];
  */
 export const expectWaterTest = (input: unknown, path: string): ReadWater => {
   if (input === undefined || input === null) return fail("missing", path, input, "a test of the water");
-  if (typeof input !== "object") return fail("type", path, input, "a test of the water");
+  if (typeof input !== "object" || Array.isArray(input))
+    return fail("type", path, input, "a test of the water");
   const test = input as WaterTest;
   const door = checks();
   for (const name of Object.keys(test)) {

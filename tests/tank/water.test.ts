@@ -278,6 +278,31 @@ describe("waterReport", () => {
     expect(told(0, 0, 0)).toEqual([]);
   });
 
+  test("the ends of the printed ranges of pH, of a label and of bicarbonate", () => {
+    const codes = (test: object, labelPH?: object) =>
+      waterReport({ test, products: [{ id: "a", ...(labelPH && { labelPH }) }] })
+        .findings.map(({ code }) => code)
+        .filter((code) => code !== "water/sulfate-range");
+    // Below 6 mixes keep, from 6 to 7 spray at once, above 7 acidify (Grounds Maintenance); 4 is the lowest printed.
+    expect([3.9, 4, 6, 6.1, 7, 7.1].map((pH) => codes({ pH }))).toEqual([
+      ["water/pH-acid"],
+      [],
+      [],
+      ["water/pH-spray-soon"],
+      ["water/pH-spray-soon"],
+      ["water/pH-alkaline"],
+    ]);
+    const label = { min: 4.5, max: 5.5 };
+    expect([4.4, 4.5, 5.5, 5.6].map((pH) => codes({ pH }, label))).toEqual([
+      ["water/pH-label"],
+      [],
+      [],
+      ["water/pH-label"],
+    ]);
+    const at = (mg: number) => codes({ HCO3: quantity(mg, "mg/L", "HCO3") });
+    expect([499, 500, 501].map(at)).toEqual([[], ["water/bicarbonate"], ["water/bicarbonate"]]);
+  });
+
   test("hard water and amines: what is not stated is not checked", () => {
     const report = (hardness: number) =>
       waterReport({ test: { hardness: hard(hardness) }, products: [{ id: "a", name: "Herbicide A" }] });
@@ -353,6 +378,7 @@ describe("waterReport", () => {
     ]);
     expect(errorOf(() => waterReport({ test: {}, products: null as never })).path).toBe("products");
     expect(errorOf(() => waterReport({ test: undefined as never })).path).toBe("test");
+    expect(errorOf(() => waterReport({ test: [] as never })).path).toBe("test");
     expect(errorOf(() => waterReport({ test: { ph: 7 } as never })).problems[0]).toMatchObject({
       path: "test.ph",
       suggestion: "pH",
