@@ -126,7 +126,9 @@ export const heatSchedule = <Id extends string>(
   }
   const notChecked = [
     "Errors of the forecast, and rates, cut, water and stress that move the interval.",
-    ...(chain.hasSpread ? [] : ["An early and a late date: the normals come without a spread."]),
+    ...(!chain.hasSpread && visits.some(({ early }) => early === null)
+      ? ["An early and a late date: no normals with a spread are given."]
+      : []),
     ...(visits.some(({ date }) => date === null)
       ? [`Dates beyond the temperatures that are given, or more than ${horizon} days after an application.`]
       : []),

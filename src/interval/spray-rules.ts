@@ -160,7 +160,8 @@ const degrees = (value: number): QuantityJson => ({ value, unit: "°C diff", of:
 
 /**
  * Published figures for when a label states none. They differ between sources: another names 10 mph as
- * the most. A label's own figure comes first.
+ * the most. That wind below 3 mph counts as calm is our reading: the source says that no wind may mean an
+ * inversion, and that below 3 mph it turns. A label's own figure comes first.
  */
 export const publishedSprayRules: readonly SprayRules[] = [
   {
@@ -170,6 +171,7 @@ export const publishedSprayRules: readonly SprayRules[] = [
       title: "Evaluate the weather",
       publisher: "Pesticide environmental stewardship program (university consortium)",
       where: "Wind",
+      url: "http://pesticidestewardship.org/drift/Pages/EvaluatetheWeatherConditions.aspx",
     },
   },
   {

@@ -186,6 +186,10 @@ describe("heatSchedule", () => {
     expect(short.visits).toMatchObject([{ date: null, early: null, late: null, days: { observed: 2 } }]);
     expect(short.visits[0]?.total.in("°C d")).toBe(40);
     expect(short.notChecked).toHaveLength(3);
+    // No word of normals where none were needed.
+    const known = of({ normals: undefined, observed: days("2026-06-02", Array(12).fill(20)) });
+    expect(known.visits).toMatchObject([{ date: "2026-06-11", early: "2026-06-11", late: "2026-06-11" }]);
+    expect(known.notChecked).toHaveLength(1);
     const { spread: _, ...without } = normals;
     expect(of({ normals: dailyNormals(without) }).visits[0]).toMatchObject({ early: null, late: null });
   });

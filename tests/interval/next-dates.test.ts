@@ -203,6 +203,23 @@ describe("nextDates", () => {
     );
   });
 
+  test("names an application with which an amount went over the limit, and none that just reached it", () => {
+    const done = (...amounts: number[]) =>
+      nextDates({
+        applied: amounts.map((n, i) => ({ date: addDays("2026-05-01", 30 * i), amount: ai(n) })),
+        rule: yearly,
+      }).findings;
+    expect(done(1.25, 0.75)).toEqual([]);
+    expect(done(1.25, 1.25, 0.1)).toMatchObject([
+      {
+        code: "interval/more-amount-than-stated",
+        path: "applied[1]",
+        params: { used: 2.5, maximum: 2, unit: "lb/acre", of: "ai:flurprimidol" },
+      },
+      { code: "interval/more-amount-than-stated", path: "applied[2]", params: { used: 2.6 } },
+    ]);
+  });
+
   test("an amount that no period holds, one of another stuff, and none at all", () => {
     expect(
       problems(() => nextDates({ applied: [], from: "2026-05-01", rule: yearly, amount: ai(2.1) })),
