@@ -1,125 +1,13 @@
 import { addDays, type CivilDate, compareDates } from "../calendar/index.js";
 import { earliestByGaps } from "../interval/index.js";
 import { exceeds } from "../numeric/index.js";
-import {
-  checks,
-  expectNumber,
-  expectQuantity,
-  expectRecord,
-  type FactSource,
-  type Finding,
-} from "../quantity/index.js";
-import { expectFields, expectOneOf, expectText } from "./fields.js";
+import { expectQuantity, type FactSource, type Finding } from "../quantity/index.js";
+import { plainWord } from "./limit-condition.js";
 import { inUnit } from "./nutrient-rates.js";
-import { civilDateAt } from "./read-condition.js";
-import type { Stated } from "./stated.js";
-
-/** What a treatment is used as. */
-export type TreatmentUse =
-  | "pre-emergent herbicide"
-  | "post-emergent herbicide"
-  | "growth regulator"
-  | "fertilizer"
-  | "fungicide"
-  | "insecticide"
-  | "other";
-
-/** What a label says of the turf that it may go on. What is left out is not known. */
-export interface LabelOnTurf {
-  /** Whether it names use at seeding, or on turf that is not established. */
-  readonly namesNewTurf?: boolean;
-  readonly minimumMowings?: number;
-  readonly minimumDaysAfterSeeding?: number;
-  /** From the application to a seeding. */
-  readonly minimumDaysToSeeding?: number;
-  /** The species that it names, and those that it rules out. */
-  readonly species?: readonly string[];
-  readonly notSpecies?: readonly string[];
-  /** The highest air temperature that it states. */
-  readonly maximumTemperature?: Stated;
-  readonly source: FactSource;
-}
-
-/** What is known of the turf. What is left out is not known. */
-export interface TurfState {
-  readonly species?: string;
-  /** How it was, or is being, established. */
-  readonly from?: "seed" | "sprigs" | "stolons" | "plugs" | "sod";
-  /** The day of seeding or planting. */
-  readonly since?: CivilDate;
-  /** Whether it has filled in and rooted, by the eye of who knows it. */
-  readonly established?: boolean;
-  readonly mowings?: number;
-  /** A day on which this turf will be seeded or overseeded. */
-  readonly seedingOn?: CivilDate;
-  /** An empty list where there is none. */
-  readonly stress?: readonly ("heat" | "drought")[];
-  /** The highest air temperature that is expected on the day. */
-  readonly maximumTemperature?: Stated;
-}
-
-/** A treatment, as far as the turf is concerned. */
-export interface TurfTreatment {
-  readonly id: string;
-  readonly use: TreatmentUse;
-  readonly activeIngredient?: string;
-  readonly label?: LabelOnTurf;
-}
-
-/** Conflicts of a treatment with the turf. An empty list of findings is no approval: see `notChecked`. */
-export interface TurfConflicts {
-  readonly findings: readonly Finding[];
-  readonly checked: readonly string[];
-  readonly notChecked: readonly string[];
-}
-
-const uses: readonly TreatmentUse[] = [
-  "pre-emergent herbicide",
-  "post-emergent herbicide",
-  "growth regulator",
-  "fertilizer",
-  "fungicide",
-  "insecticide",
-  "other",
-];
+import { turfQuestion } from "./read-turf.js";
+import type { LabelOnTurf, TurfConflicts, TurfState, TurfTreatment } from "./turf-types.js";
 
 const common = "common practice, no source";
-
-/** Takes the parts of {@link turfConflicts} that may come from JSON, or throws all that is wrong. */
-const checkedInput = (date: unknown, treatment: TurfTreatment, turf: TurfState): CivilDate => {
-  const door = checks();
-  const day = door.run(() => civilDateAt(date, "date"));
-  const known = door.run(() =>
-    expectFields(treatment, ["id", "use", "activeIngredient", "label"], "treatment", "a treatment"),
-  );
-  if (known !== undefined) {
-    door.run(() => expectText(treatment.id, "treatment.id", "a name"));
-    door.run(() => expectOneOf(treatment.use, uses, "treatment.use"));
-  }
-  const fields = [
-    "species",
-    "from",
-    "since",
-    "established",
-    "mowings",
-    "seedingOn",
-    "stress",
-    "maximumTemperature",
-  ];
-  if (door.run(() => expectFields(turf, fields, "turf", "what is known of the turf")) !== undefined) {
-    for (const name of ["since", "seedingOn"] as const)
-      if (turf[name] !== undefined) door.run(() => civilDateAt(turf[name], `turf.${name}`));
-    if (turf.mowings !== undefined) door.run(() => expectNumber(turf.mowings, "turf.mowings", { min: 0 }));
-  }
-  const temperature = (value: unknown, path: string): void => {
-    if (value !== undefined)
-      door.run(() => expectQuantity(value, { dimension: "temperature", of: "none" }, path));
-  };
-  temperature(turf?.maximumTemperature, "turf.maximumTemperature");
-  temperature(treatment?.label?.maximumTemperature, "treatment.label.maximumTemperature");
-  door.done();
-  return day as CivilDate;
-};
 
 /**
  * Where a treatment stands against the turf that it is meant for: pre-emergents that stop seed and
@@ -151,9 +39,8 @@ export const turfConflicts = (input: {
   readonly treatment: TurfTreatment;
   readonly turf: TurfState;
 }): TurfConflicts => {
-  expectRecord(input, "input");
+  const date = turfQuestion(input);
   const { treatment, turf } = input;
-  const date = checkedInput(input.date, treatment, turf);
   const { id, use, label } = treatment;
   const what = treatment.activeIngredient ?? use;
   const findings: Finding[] = [];
@@ -290,8 +177,11 @@ export const turfConflicts = (input: {
     if (turf.species === undefined) notChecked.push(`${id}: the species of the turf against the label.`);
     else {
       checked.push(`${id}: the species against the label`);
-      const out = label.notSpecies?.includes(turf.species) === true;
-      if (out || label.species?.includes(turf.species) === false)
+      const here = plainWord(turf.species);
+      const among = (list: readonly string[] | undefined): boolean | undefined =>
+        list?.some((species) => plainWord(species) === here);
+      const out = among(label.notSpecies) === true;
+      if (out || among(label.species) === false)
         add(
           "species-not-on-label",
           "warning",

@@ -1,12 +1,5 @@
 export { checkLimits, type LimitCheck, type Proposal } from "./check-limits.js";
-export {
-  type LabelOnTurf,
-  type TreatmentUse,
-  type TurfConflicts,
-  type TurfState,
-  type TurfTreatment,
-  turfConflicts,
-} from "./grow-in.js";
+export { turfConflicts } from "./grow-in.js";
 export type {
   Job,
   JobHeat,
@@ -92,5 +85,6 @@ export type {
 export type { SprayedProduct, SprayOrder } from "./spray-order.js";
 export type { SpreadOrder } from "./spread-order.js";
 export type { Stated } from "./stated.js";
+export type { LabelOnTurf, TreatmentUse, TurfConflicts, TurfState, TurfTreatment } from "./turf-types.js";
 export { tryWorkOrder, type WorkOrder, type WorkOrderResult, workOrder } from "./work-order.js";
 export { type WorkOrderTextOptions, workOrderText } from "./work-order-text.js";

@@ -3,7 +3,7 @@ import { csvText, readCsv } from "./csv.js";
 import { type Labels, noLabels } from "./entry-row.js";
 import { expectLedger, readCorrections } from "./ledger.js";
 import type { Ledger, LedgerEntry, LedgerWeather } from "./ledger-entry.js";
-import { entryFields, readEntry } from "./read-entry.js";
+import { entryPlaces, readEntry } from "./read-entry.js";
 import type { Stated } from "./stated.js";
 
 type Cells = Map<string, string>;
@@ -27,17 +27,6 @@ const kinds: Readonly<Partial<Record<string, Kind>>> = {
   "weather.temperature": "quantity",
   "weather.humidity": "quantity",
 };
-
-const weatherFields: readonly (keyof LedgerWeather)[] = [
-  "wind",
-  "windFrom",
-  "temperature",
-  "humidity",
-  "sky",
-];
-const fieldNames: readonly string[] = entryFields.flatMap((name) =>
-  name === "weather" ? weatherFields.map((field) => `weather.${field}`) : [name],
-);
 
 /** `area [ft2]`, `supplies [lb/1000 ft2 of N]`: the unit and the substance stand in the head of the column. */
 const headOf = (field: string, { unit, of }: Stated): string =>
@@ -65,7 +54,7 @@ const cellsOf = (entry: LedgerEntry): Cells => {
   const put = (head: string, text: string): void => {
     cells.set(head, text);
   };
-  for (const field of fieldNames) {
+  for (const field of entryPlaces) {
     const value: unknown = field.startsWith("weather.")
       ? entry.weather?.[field.slice(8) as keyof LedgerWeather]
       : entry[field as keyof LedgerEntry];
@@ -112,7 +101,7 @@ const cellsOf = (entry: LedgerEntry): Cells => {
 export const ledgerCsv = (ledger: Ledger): string => {
   const rows = expectLedger(ledger, "ledger").entries.map(cellsOf);
   const used = new Set(rows.flatMap((row) => [...row.keys()]));
-  const place = (head: string): number => fieldNames.indexOf(head.replace(/ \[.*$/, ""));
+  const place = (head: string): number => entryPlaces.indexOf(head.replace(/ \[.*$/, ""));
   // The order of the fields; within one field the order in which its units come up.
   const heads = [...used].sort((a, b) => place(a) - place(b));
   for (const needed of ["date", "id"]) if (!used.has(needed)) heads.unshift(needed);
@@ -129,7 +118,7 @@ const columnOf = (head: string): Column => {
   const [, field = head, inside] = /^([\w.]+) \[(.*)\]$/.exec(head.trim()) ?? [];
   const name = field.trim();
   const path = `head "${head}"`;
-  if (!fieldNames.includes(name)) fail("type", path, name, `one of the fields ${fieldNames.join(", ")}`);
+  if (!entryPlaces.includes(name)) fail("type", path, name, `one of the fields ${entryPlaces.join(", ")}`);
   const measured = kinds[name] === "quantity" || kinds[name] === "quantities";
   if (!measured)
     return inside === undefined ? { field: name } : fail("type", path, head, "a field without a unit");

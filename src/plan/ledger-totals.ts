@@ -1,5 +1,6 @@
 import { type CivilDate, compareDates } from "../calendar/index.js";
 import { expectRecord, fail } from "../quantity/index.js";
+import { expectText } from "./fields.js";
 import { touches, wholeSite } from "./history.js";
 import { ledgerHistory } from "./ledger.js";
 import type { Ledger } from "./ledger-entry.js";
@@ -57,7 +58,8 @@ export const ledgerTotals = (input: {
   const to = civilDateAt(input.to, "to");
   if (compareDates(from, to) > 0) fail("date", "to", to, `a date not earlier than ${from}`);
   const history = ledgerHistory(input.ledger, "ledger");
-  const part = input.part ?? wholeSite;
+  const part =
+    input.part === undefined ? wholeSite : expectText(input.part, "part", "the name of a part of the site");
   const rates: NutrientRates[] = [];
   const notCounted: string[] = [];
   let applications = 0;

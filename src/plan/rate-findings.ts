@@ -1,5 +1,5 @@
 import { exceeds } from "../numeric/index.js";
-import { type NutrientsSupplied, percentOf } from "../nutrient/index.js";
+import { formFactor, type NutrientsSupplied, percentOf } from "../nutrient/index.js";
 import type { Finding, Quantity } from "../quantity/index.js";
 import type { ReadProduct } from "./read-products.js";
 
@@ -10,16 +10,38 @@ interface Slip {
   readonly text: string;
 }
 
-const slipsOf = (product: ReadProduct): readonly Slip[] => {
+/** The slips that a product and the measure of its rate leave open: no gallons of a weight, no phosphate without P. */
+const slipsOf = (product: ReadProduct, dimension: string): readonly Slip[] => {
   const nitrogen = product.fertilizer && percentOf(product.fertilizer.analysis, "N");
+  const phosphate = product.fertilizer && percentOf(product.fertilizer.analysis, "P2O5");
   return [
-    { code: "acre-for-1000-ft2", factor: 43.56, text: "per acre and per 1000 ft2 mixed up (43.56 times)" },
-    { code: "fluid-ounce-for-gallon", factor: 128, text: "fluid ounces and gallons mixed up (128 times)" },
-    {
-      code: "phosphorus-for-phosphate",
-      factor: 2.2913,
-      text: "phosphorus and phosphate (P2O5) mixed up (2.29 times)",
-    },
+    ...(dimension.endsWith("/area")
+      ? [
+          {
+            code: "acre-for-1000-ft2",
+            factor: 43.56,
+            text: "per acre and per 1000 ft2 mixed up (43.56 times)",
+          },
+        ]
+      : []),
+    ...(dimension.startsWith("volume")
+      ? [
+          {
+            code: "fluid-ounce-for-gallon",
+            factor: 128,
+            text: "fluid ounces and gallons mixed up (128 times)",
+          },
+        ]
+      : []),
+    ...(phosphate
+      ? [
+          {
+            code: "phosphorus-for-phosphate",
+            factor: formFactor("P", "P2O5") as number,
+            text: "phosphorus and phosphate (P2O5) mixed up (2.29 times)",
+          },
+        ]
+      : []),
     ...(nitrogen
       ? [
           {
@@ -32,7 +54,7 @@ const slipsOf = (product: ReadProduct): readonly Slip[] => {
   ];
 };
 
-/** The slip that would bring a rate back into its range: at least half the lower end, at most the upper. */
+/** The slip that would bring a rate back into its range, but for 5 % at either end: a figure typed in is rounded. */
 const likelySlip = (rate: number, min: number, max: number, slips: readonly Slip[]): Slip | undefined =>
   slips.find(({ factor }) => [rate / factor, rate * factor].some((r) => r >= min * 0.95 && r <= max * 1.05));
 
@@ -52,7 +74,7 @@ export const rateFindings = (input: {
   const [value, min, max] = [rate.value, inUnit(label.min), inUnit(label.max)];
   const high = exceeds(value, max);
   if (!high && !exceeds(min, value)) return [];
-  const slip = likelySlip(value, min, max, slipsOf(product));
+  const slip = likelySlip(value, min, max, slipsOf(product, rate.dimension));
   const range = `${tidy(min)} to ${tidy(max)} ${rate.unit}`;
   return [
     {
@@ -103,8 +125,9 @@ export const nitrogenFindings = (
     });
   }
   if (exceeds(nitrogen, 1)) {
+    // That twice the advice is a warning and not a caution: common practice, no source.
     // From a tenth of a pound up: below that a rate is no turf rate at all, so a slip to it explains nothing.
-    const slip = likelySlip(nitrogen, 0.1, 1, slipsOf(product));
+    const slip = likelySlip(nitrogen, 0.1, 1, slipsOf(product, "mass/area"));
     findings.push({
       code: "nitrogen/above-common-advice",
       severity: nitrogen > 2 ? "warning" : "caution",
@@ -116,7 +139,7 @@ export const nitrogenFindings = (
         advice: 1,
         ...(slip && { slip: slip.code }),
       },
-      text: `${product.name}: ${tidy(nitrogen)} lb of N per 1000 ft2 (${tidy(nitrogen * 48.8243)} kg/ha) in one application is above the common advice of 1 lb.${
+      text: `${product.name}: ${tidy(nitrogen)} lb of N per 1000 ft2 (${tidy(supplies.N?.in("kg/ha") ?? 0)} kg/ha) in one application is above the common advice of 1 lb.${
         nitrogen > 2 && slip !== undefined ? ` Check for ${slip.text}.` : ""
       }`,
       source: oneP,

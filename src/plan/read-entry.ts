@@ -131,6 +131,11 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
 /** The fields of an entry, in the order in which they are written. */
 export const entryFields: readonly (keyof LedgerEntry)[] = Object.keys(readers) as (keyof LedgerEntry)[];
 
+/** The places at which an entry holds something: its fields, and those of its weather as `weather.wind`. */
+export const entryPlaces: readonly string[] = entryFields.flatMap((name) =>
+  name === "weather" ? Object.keys(weatherReaders).map((field) => `weather.${field}`) : [name],
+);
+
 type Readers = ReadonlyMap<string, Reader>;
 
 const entryReaders: Readers = /* @__PURE__ */ new Map(Object.entries(readers));

@@ -140,8 +140,9 @@ const readPeriod = (input: unknown, path: string): LimitPeriod => {
   return readWindow(period, path);
 };
 
-const readSource = (input: unknown, path: string): FactSource => {
-  const expected = "where the limit is stated, and when that was read";
+/** Where something is stated: words, or a citation. */
+export const readSource = (input: unknown, path: string): FactSource => {
+  const expected = "where it is stated, and when that was read";
   if (typeof input !== "object" || input === null) return expectText(input, path, expected);
   const citation = expectFields(
     input,

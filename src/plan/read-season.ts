@@ -7,6 +7,7 @@ import type { ApplicationFacts } from "./limit-condition.js";
 import { civilDateAt, readFacts } from "./read-condition.js";
 import { type ReadLimit, readLimits } from "./read-limit.js";
 import { type ReadHeat, readHeat } from "./read-treatments.js";
+import { readTurf, readTurfLabel, readUse } from "./read-turf.js";
 import type { SeasonPlan, SeasonTreatment } from "./schedule-types.js";
 
 /** A treatment of a season, read and checked. */
@@ -82,6 +83,7 @@ export const readSeason = (input: SeasonPlan): ReadSeason => {
     return Number.isInteger(days) ? days : fail("range", "shareWithinDays", days, "a whole number of days");
   });
   const known = readFacts(facts, "facts", door);
+  if (plan?.turf !== undefined) readTurf(plan.turf, "turf", door);
   const readLimit = readLimits(limits, door);
   const list = door.run(() => expectList(treatments, "treatments", "treatment")) ?? [];
   const ids = new Set<string>();
@@ -122,6 +124,10 @@ export const readSeason = (input: SeasonPlan): ReadSeason => {
               civilDateAt(date, `${path}.applied[${k}]`),
             );
           });
+    if (treatment.use !== undefined) readUse(treatment.use, `${path}.use`, door);
+    if (treatment.label !== undefined) readTurfLabel(treatment.label, `${path}.label`, door);
+    if (treatment.activeIngredient !== undefined)
+      door.run(() => expectText(treatment.activeIngredient, `${path}.activeIngredient`, "a name"));
     const repeats = rule?.maximumDays !== undefined || heat !== undefined;
     const count = door.run(() => {
       if (treatment.count === undefined) return repeats ? 366 : 1;

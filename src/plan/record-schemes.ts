@@ -1,12 +1,16 @@
-import type { FactSource } from "../quantity/index.js";
-import { expectRecord } from "../quantity/index.js";
-import type { LedgerEntry } from "./ledger-entry.js";
+import { checks, expectRecord, type FactSource, fail } from "../quantity/index.js";
+import { expectList, expectOneOf, expectText } from "./fields.js";
+import type { LedgerEntry, LedgerWeather } from "./ledger-entry.js";
+import { entryPlaces } from "./read-entry.js";
 
 /** One thing that a record-keeping scheme asks for. */
 export interface RecordItem {
   /** What it asks for, in words. */
   readonly what: string;
-  /** The fields of an entry that hold it: each is a way to answer, and all fields of one way are needed. */
+  /**
+   * The fields of an entry that hold it, of its weather as `weather.wind`: each list is a way to answer, and
+   * all fields of one way are needed.
+   */
   readonly fields: readonly (readonly string[])[];
 }
 
@@ -30,14 +34,20 @@ const site = { what: "crop, commodity or site", fields: [["site"]] } as const;
 const location = { what: "location of the application", fields: [["location"]] } as const;
 const area = { what: "size of the area treated", fields: [["area"]] } as const;
 
-/** United States federal records of restricted-use pesticides, from memory. */
+/** United States federal records of restricted-use pesticides. */
 export const usRestrictedUseRecord: RecordScheme = {
   type: "record-scheme",
   version: 1,
   id: "us-7-cfr-110",
   name: "United States, restricted-use pesticides of private applicators (7 CFR 110)",
-  source: "from memory of 7 CFR 110.3: not read, verify before use",
-  reached: "from memory",
+  source: {
+    title: "7 CFR 110.3 Records, retention, and access to records",
+    publisher: "Code of Federal Regulations",
+    year: 2006,
+    where: "(a)(1) to (5)",
+    url: "http://edocket.access.gpo.gov/cfr_2006/janqtr/7cfr110.3.htm",
+  },
+  reached: "read",
   appliesTo:
     "restricted-use pesticides that a certified private applicator applies; states ask more of commercial applicators",
   items: [
@@ -53,7 +63,7 @@ export const usRestrictedUseRecord: RecordScheme = {
   ],
   notHeld: [
     "Spot applications of less than a tenth of an acre, for which less is asked.",
-    "That the record is made within 14 days and kept for two years.",
+    "That the record is made within 14 days (from memory) and kept for two years.",
   ],
 };
 
@@ -78,14 +88,20 @@ export const usWorkerProtectionRecord: RecordScheme = {
   notHeld: ["The safety data sheet, and where both are displayed."],
 };
 
-/** Professional users in the European Union, from memory. */
+/** Professional users in the European Union. */
 export const euPlantProtectionRecord: RecordScheme = {
   type: "record-scheme",
   version: 1,
   id: "eu-1107-2009-67",
   name: "European Union, professional users of plant protection products (Regulation 1107/2009, article 67)",
-  source: "from memory of Regulation (EC) No 1107/2009, article 67: not read, verify before use",
-  reached: "from memory",
+  source: {
+    title: "Commission Implementing Regulation on records under Regulation (EC) No 1107/2009 (draft text)",
+    publisher: "European Commission",
+    year: 2022,
+    where: "recital 1, which restates article 67(1)",
+    url: "https://eur-lex.europa.eu/legal-content/FI/TXT/?uri=PI_COM%3AAres%282022%296918124",
+  },
+  reached: "read",
   appliesTo: "plant protection products in professional use",
   items: [
     product,
@@ -95,8 +111,8 @@ export const euPlantProtectionRecord: RecordScheme = {
     { what: "crop", fields: [["site"]] },
   ],
   notHeld: [
-    "The registration number and the electronic form that later rules of the Union ask for.",
-    "That the record is kept for three years.",
+    "The registration number and the electronic form that Regulation (EU) 2023/564 asks for.",
+    "That the record is kept for three years (from memory).",
   ],
 };
 
@@ -110,8 +126,35 @@ export interface RecordGaps {
 }
 
 const isThere = (entry: LedgerEntry, field: string): boolean => {
-  const value: unknown = entry[field as keyof LedgerEntry];
-  return Array.isArray(value) ? value.length > 0 : value !== undefined && value !== "";
+  const value: unknown = field.startsWith("weather.")
+    ? entry.weather?.[field.slice(8) as keyof LedgerWeather]
+    : entry[field as keyof LedgerEntry];
+  return Array.isArray(value)
+    ? value.length > 0
+    : value !== undefined && value !== null && (typeof value !== "string" || value.trim() !== "");
+};
+
+/** Takes a scheme that may come from JSON, or throws all that is wrong with what is read of it. */
+const expectScheme = (input: unknown): void => {
+  const scheme = expectRecord(input, "scheme", "a scheme, such as usRestrictedUseRecord");
+  const door = checks();
+  door.run(() => expectText(scheme.id, "scheme.id", "a name"));
+  door.run(() => expectText(scheme.appliesTo, "scheme.appliesTo", "to what it applies, in words"));
+  const items = door.run(() => expectList(scheme.items, "scheme.items", "thing that it asks for"));
+  items?.forEach((item, i) => {
+    const at = `scheme.items[${i}]`;
+    door.run(() => {
+      const { what, fields } = expectRecord(item, at, "a thing that it asks for");
+      expectText(what, `${at}.what`, "words");
+      for (const [k, way] of expectList(fields, `${at}.fields`, "list of fields").entries())
+        for (const [n, field] of expectList(way, `${at}.fields[${k}]`, "field").entries())
+          expectOneOf(field, entryPlaces, `${at}.fields[${k}][${n}]`);
+    });
+  });
+  door.run(() => {
+    if (!Array.isArray(scheme.notHeld)) fail("type", "scheme.notHeld", scheme.notHeld, "a list of sentences");
+  });
+  door.done();
 };
 
 /**
@@ -119,6 +162,7 @@ const isThere = (entry: LedgerEntry, field: string): boolean => {
  *
  * @param entry - an entry of a ledger
  * @param scheme - one of those that the library ships, each marked as read or from memory, or the caller's own
+ * @throws RatewrightError `type`, `missing` for what is no entry, or a scheme that cannot be read
  *
  * Source: stands with each scheme.
  *
@@ -138,7 +182,7 @@ const isThere = (entry: LedgerEntry, field: string): boolean => {
  */
 export const missingForRecord = (entry: LedgerEntry, scheme: RecordScheme): RecordGaps => {
   expectRecord(entry, "entry", "an entry of a ledger");
-  expectRecord(scheme, "scheme", "a scheme, such as usRestrictedUseRecord");
+  expectScheme(scheme);
   return {
     scheme: scheme.id,
     source: scheme.source,

@@ -2,11 +2,11 @@ import type { CivilDate, DateSpan } from "../calendar/index.js";
 import type { AvoidedDays, HeatSources, IntervalRule } from "../interval/index.js";
 import type { Finding } from "../quantity/index.js";
 import type { Proposal } from "./check-limits.js";
-import type { LabelOnTurf, TreatmentUse, TurfState } from "./grow-in.js";
 import type { JobHeat } from "./job.js";
 import type { Ledger } from "./ledger-entry.js";
 import type { Limit } from "./limit.js";
 import type { ApplicationFacts } from "./limit-condition.js";
+import type { LabelOnTurf, TreatmentUse, TurfState } from "./turf-types.js";
 
 /** A treatment of a season: what each application is, and when it is due. */
 export interface SeasonTreatment {

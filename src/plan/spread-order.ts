@@ -7,6 +7,7 @@ import {
   productRate,
 } from "../nutrient/index.js";
 import type { Finding, Quantity } from "../quantity/index.js";
+import { passRates } from "../spread/index.js";
 import { toldBy } from "./fields.js";
 import { nitrogenFindings, rateFindings } from "./rate-findings.js";
 import type { ReadProduct } from "./read-products.js";
@@ -50,10 +51,10 @@ export const spreadOrder = (treatment: ReadSpread, findings: Finding[]): SpreadO
     const target = wanted.target as Quantity<"mass/area", "N">;
     rate = toldBy({ target: `${path}.target` }, () => productRate(target, product.fertilizer as Fertilizer));
   }
-  const amount = rate.times(area as Quantity<"area", "none">) as unknown as Quantity<
-    "mass",
-    `product:${string}`
-  >;
+  const cut = toldBy({ rate: `${path}.rate`, passes: `${path}.passes` }, () =>
+    passRates({ rate, passes, area }),
+  );
+  const amount = (cut.load as NonNullable<typeof cut.load>).total;
   const packages = packagesOf(amount, product);
   const supplies = product.fertilizer && nutrientsSupplied(rate, product.fertilizer);
   findings.push(...rateFindings({ product, rate: rate as never, path }));
@@ -68,7 +69,7 @@ export const spreadOrder = (treatment: ReadSpread, findings: Finding[]): SpreadO
     ...("target" in wanted && { target: wanted.target }),
     rate,
     passes,
-    ratePerPass: rate.dividedBy(passes),
+    ratePerPass: cut.perPass,
     amount,
     ...(packages && { packages }),
     ...(supplies && { supplies }),

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type LabelOnTurf, type TurfState, type TurfTreatment, turfConflicts } from "../../src/plan/index.js";
+import type { RatewrightError } from "../../src/quantity/index.js";
 
 const conflicts = (
   treatment: Omit<TurfTreatment, "id">,
@@ -100,5 +101,43 @@ describe("turfConflicts", () => {
     expect(() => conflicts({ use: "other" }, { maximumTemperature: { value: 3, unit: "ft" } })).toThrow(
       /unit|temperature/,
     );
+  });
+});
+
+describe("what comes from JSON", () => {
+  const ask = (label: object, turf: object): readonly string[] => {
+    try {
+      const treatment = { id: "a", use: "post-emergent herbicide", label: { source: "label", ...label } };
+      return turfConflicts({ date: "2026-05-04", treatment, turf } as never).findings.map(({ code }) => code);
+    } catch (error) {
+      return (error as RatewrightError).problems.map(({ code, path }) => `${code} ${path}`);
+    }
+  };
+  test("label and turf are read whole, and everything wrong is told at once", () => {
+    const label = {
+      minimumMowings: "ten",
+      minimumDaysAfterSeeding: 1.5,
+      notSpecies: "any",
+      source: undefined,
+    };
+    expect(ask(label, { stress: "heat", established: "no", from: "plug" })).toEqual([
+      "not-finite treatment.label.minimumMowings",
+      "range treatment.label.minimumDaysAfterSeeding",
+      "type treatment.label.notSpecies",
+      "missing treatment.label.source",
+      "type turf.from",
+      "type turf.established",
+      "type turf.stress",
+    ]);
+    expect(ask({ species: [5] }, { stress: ["cold"] })).toEqual([
+      "type treatment.label.species[0]",
+      "type turf.stress[0]",
+    ]);
+  });
+
+  test("a species that the label rules out, written with a capital, is the same species", () => {
+    const turf = { species: "bermudagrass", established: true, stress: [] };
+    expect(ask({ notSpecies: ["Bermudagrass"] }, turf)).toEqual(["grow-in/species-not-on-label"]);
+    expect(ask({ species: ["Bermudagrass "] }, turf)).toEqual([]);
   });
 });

@@ -346,4 +346,29 @@ describe("missingForRecord", () => {
       missingForRecord(e, usRestrictedUseRecord).gaps.some(({ what }) => what === "total amount applied");
     expect([amount(entry), amount({ ...entry, area: { value: 1, unit: "acre" } })]).toEqual([true, false]);
   });
+
+  test("blanks are no answer, the weather can be asked for, and a scheme is read before it is used", () => {
+    const entry: LedgerEntry = {
+      id: "x",
+      date: "2026-05-01",
+      location: "  ",
+      weather: { wind: { value: 5, unit: "mi/h" } },
+    };
+    const scheme = (fields: readonly (readonly string[])[]) => ({
+      ...usRestrictedUseRecord,
+      items: [{ what: "it", fields }],
+    });
+    expect(missingForRecord(entry, scheme([["location"]])).gaps).toHaveLength(1);
+    expect(missingForRecord(entry, scheme([["weather.wind"]])).gaps).toHaveLength(0);
+    expect(missingForRecord(entry, scheme([["weather.temperature"]])).gaps).toHaveLength(1);
+    expect(problems(() => missingForRecord(entry, scheme([["wind"]])))).toEqual([
+      "type scheme.items[0].fields[0][0]",
+    ]);
+    expect(problems(() => missingForRecord(entry, {} as never))).toEqual([
+      "missing scheme.id",
+      "missing scheme.appliesTo",
+      "missing scheme.items",
+      "type scheme.notHeld",
+    ]);
+  });
 });

@@ -154,7 +154,9 @@ describe("schedule", () => {
         treatments: [
           { id: "a", count: 0, interval: { minimumDays: -1, source: "" }, parts: [] },
           { id: "a", heat: {}, applied: ["soon"], fuss: 1 },
+          { id: "b", use: "herbicide", label: { minimumMowings: "ten" } },
         ],
+        turf: { stress: "heat" },
         shareWithinDays: 1.5,
       } as never);
     try {
@@ -170,6 +172,10 @@ describe("schedule", () => {
           "treatments[0].interval.source",
           "treatments[0].parts",
           "treatments[1].fuss",
+          "treatments[2].use",
+          "treatments[2].label.minimumMowings",
+          "treatments[2].label.source",
+          "turf.stress",
         ]),
       );
     }

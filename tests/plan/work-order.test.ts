@@ -121,7 +121,9 @@ describe("limits in a job", () => {
       "limit/setback",
       "limit/slow-share",
     ]);
-    expect(workOrderText(order)).toMatch(/none from 05-01 to 05-31: the day 2026-05-04, PASSED/);
+    expect(workOrderText(order)).toMatch(
+      /none from 05-01 to 05-31: the day 2026-05-04, NOT WITHIN THE LIMIT/,
+    );
   });
 
   test("soluble nitrogen that is stated without a total counts in the total", () => {
@@ -231,6 +233,11 @@ describe("slips that types cannot see", () => {
 
   test("phosphorus for phosphate: 2.29 times", () => {
     expect(feedSlip(3.75 * 2.2913, "10-20-10")).toEqual(["phosphorus-for-phosphate"]);
+    // Without phosphorus it cannot be mixed up, and a weight is in no gallons.
+    expect(feedSlip(3.75 * 2.2913)).toEqual([undefined]);
+    expect(labelled(3, 4, "lb/1000 ft2", 3.5 * 128, "lb/1000 ft2")).toEqual([
+      ["rate/above-label", undefined],
+    ]);
   });
 
   test("nitrogen far above common advice names the slip, just above it does not", () => {
@@ -364,4 +371,16 @@ describe("workOrderText", () => {
       expect(long).toEqual([]);
     }
   });
+});
+
+test("the sheet keeps the digits of small figures, and the passes add up to the rate", () => {
+  const target = { value: 0.0044, unit: "kg/m2", of: "N" };
+  const order = soundOrder(
+    smallJob({ treatments: [{ id: "feed", method: "spread", product: "feed-a", target, passes: 3 }] }),
+  );
+  expect(workOrderText(order)).toMatch(/^ {2}N +0 +0\.0044 +0\.0044$/m);
+  // 0.0044 kg of N at 24 % is 0.018333 kg of product, a third of it 0.0061111; 12 400 ft2 are 1151.998 m2.
+  const [spread] = order.spreads;
+  expect(spread?.ratePerPass.in("kg/m2")).toBeCloseTo(0.0061111, 7);
+  expect(spread?.amount.in("kg")).toBeCloseTo(21.12, 3);
 });
