@@ -115,3 +115,14 @@ describe("firstDateWithin", () => {
     expect(() => firstDateWithin("9999-12-01", { from: "03-01", to: "04-01" })).toThrow(/9999/);
   });
 });
+
+test("29 February as an end is the last day of February in every year, as a beginning 1 March where it is not", () => {
+  const winter = { from: "11-15", to: "02-29" } as const;
+  expect(windowAround("2026-02-10", winter)).toEqual({ from: "2025-11-15", to: "2026-02-28" });
+  expect(windowAround("2024-02-10", winter)).toEqual({ from: "2023-11-15", to: "2024-02-29" });
+  // The last day of the window itself belongs to the winter that began the year before.
+  expect(windowAround("2024-02-29", winter)).toEqual({ from: "2023-11-15", to: "2024-02-29" });
+  const spring = { from: "02-29", to: "04-01" } as const;
+  expect(windowAround("2026-03-05", spring)).toEqual({ from: "2026-03-01", to: "2026-04-01" });
+  expect(windowAround("2024-03-05", spring)).toEqual({ from: "2024-02-29", to: "2024-04-01" });
+});
