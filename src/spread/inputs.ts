@@ -1,4 +1,4 @@
-import { checks, expectQuantity, fail, type Quantity, unitSystem } from "../quantity/index.js";
+import { checks, expectQuantity, fail, type Quantity } from "../quantity/index.js";
 
 export type Length = Quantity<"length", "none">;
 export type Area = Quantity<"area", "none">;
@@ -52,8 +52,12 @@ export const fieldsOf = <const W extends Readonly<Record<string, Need>>>(
   return found as { readonly [K in keyof W]: Taken<W[K]> };
 };
 
-/** Whether a length, an area or a volume is given in metric units; all others are answered in US customary ones. */
-export const isMetric = (unit: string): boolean => unitSystem(unit) === "metric";
+/**
+ * Whether a length, an area or a volume is given in metric units; all others are answered in US customary ones.
+ * A list of its own, for `unitSystem` brings the names of all units into the bundle of every formula; a test
+ * holds the two together.
+ */
+export const isMetric = (unit: string): boolean => /^(um|mm|cm|m|km|cm2|m2|100 m2|ha|mL|L|m3)$/.test(unit);
 
 /** A computed figure that has to lie above zero; one too small or too large for a number is an error. */
 export const above = (value: number, path: string): number =>

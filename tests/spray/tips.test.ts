@@ -59,7 +59,7 @@ describe("pressure and flow", () => {
       "missing tip.lowest",
       "range pressure",
     ]);
-    expect(failures(() => pressureForFlow(open as never, water(0)))).toEqual([
+    expect(failures(() => pressureForFlow(open as typeof tip, water(0)))).toEqual([
       "missing tip.lowest",
       "range flow",
     ]);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { checkAgainstTarget } from "../../src/numeric/index.js";
-import { quantity } from "../../src/quantity/index.js";
+import { quantity, unitSystem, unitsOf } from "../../src/quantity/index.js";
 import {
   bulkDensity,
   fieldCapacity,
@@ -236,6 +236,25 @@ describe("timed discharge and speed", () => {
       "missing rate",
     ]);
   });
+});
+
+test("answers in the system of the ground or the bucket, for every unit there is", () => {
+  const metric = (unit: string): boolean => unitSystem(unit) === "metric";
+  for (const { unit } of unitsOf("area")) {
+    const area = quantity(1, unit);
+    expect([unit, spreadRate({ amount: lb(1), area }).unit]).toEqual([
+      unit,
+      metric(unit) ? "kg/ha" : "lb/1000 ft2",
+    ]);
+  }
+  for (const { unit } of unitsOf("length")) {
+    const run = { swath: quantity(1, unit), distance: ft(1) };
+    expect([unit, testArea(run).unit]).toEqual([unit, metric(unit) ? "m2" : "ft2"]);
+  }
+  for (const { unit } of unitsOf("volume")) {
+    const density = bulkDensity({ amount: lb(1), volume: quantity(1, unit) });
+    expect([unit, density.unit]).toEqual([unit, metric(unit) ? "kg/m3" : "lb/ft3"]);
+  }
 });
 
 describe("hopper and field capacity", () => {

@@ -141,6 +141,7 @@ describe("gateSetting", () => {
   test("says that two trials cannot be told apart", () => {
     const next = settingFor(3, [trial(3, 2.9, 0.2), trial(4, 3.1, 0.2)]);
     expect(next.findings.map(({ code }) => code)).toEqual(["trials/not-told-apart"]);
+    expect(next.findings[0]?.params.difference).toBeCloseTo(0.2, 12);
     // Errors of 0.3 and 0.4 make 0.5 for the difference: 0.9 is too little, 1.1 is enough.
     const codes = (rate: number) => settingFor(2.5, [trial(3, 2, 0.3), trial(4, rate, 0.4)]).findings.length;
     expect([codes(2.9), codes(3.1)]).toEqual([1, 0]);
@@ -181,6 +182,15 @@ describe("gateSetting", () => {
   test("takes a scale that falls only where it is said", () => {
     const trials = [trial(1, 6), trial(3, 2)];
     expect(failures(() => settingFor(4, trials))).toEqual(["conflict trials[1].rate"]);
+    expect(
+      failures(() =>
+        gateSetting({
+          target: perThousand(4),
+          trials: [trial(1, 4), trial(3, 4)],
+          scale: "lower opens",
+        }),
+      ),
+    ).toEqual(["conflict trials[1].rate"]);
     const falling = gateSetting({ target: perThousand(4), trials, scale: "lower opens" });
     expect(falling.setting).toBe(2);
     expect(() => gateSetting({ target: perThousand(8), trials, scale: "lower opens" })).toThrow(
@@ -216,6 +226,19 @@ describe("gateSetting", () => {
     ]);
     expect(steps[0]?.standardError?.value).toBeCloseTo(Math.hypot(0.75 * 0.3, 0.25 * 0.4), 12);
     expect(steps[1]?.standardError?.value).toBeCloseTo(0.25, 12);
+    // Marks on the trials themselves are inside of them.
+    const ends = (target: number) =>
+      gateSetting({ target: perThousand(target), trials: [trial(3, 2), trial(5, 6)], step: 1 }).steps.map(
+        ({ setting, rate }) => [setting, rate.value],
+      );
+    expect(ends(2.5)).toEqual([
+      [3, 2],
+      [4, 4],
+    ]);
+    expect(ends(5.5)).toEqual([
+      [4, 4],
+      [5, 6],
+    ]);
     // A mark in another stretch than the setting has the rate of that stretch.
     const bent = gateSetting({
       target: perThousand(2.9),
