@@ -139,6 +139,42 @@ describe("concentrateFor", () => {
 });
 
 describe("strengthOf and finishedFrom", () => {
+  test("answer in the measures of who asks, and refuse a spray that its concentrate overfills", () => {
+    const concentration = quantity(50, "% w/w", "ai/product");
+    const strength = quantity(5, "g/L", "ai/spray");
+    // 1 kg of 50 % has 500 g, for 100 L at 5 g/L.
+    const metric = finishedFrom({ product: quantity(1, "kg", "product"), concentration, strength });
+    expect([metric.unit, Number(metric.value.toFixed(9))]).toEqual(["L", 100]);
+    const US = finishedFrom({ product: quantity(1, "lb", "product"), concentration, strength });
+    expect([US.unit, Number(US.in("L").toFixed(6))]).toEqual(["gal", 45.359237]);
+    const made = (unit: "gal" | "L") =>
+      strengthOf({
+        product: quantity(1, "kg", "product"),
+        concentration,
+        finished: quantity(100, unit, "spray"),
+      }).unit;
+    expect([made("L"), made("gal")]).toEqual(["kg/L", "lb/gal"]);
+    // 1 kg makes 50 kg of spray of 1 % by weight: 40 L at 1.25 kg/L.
+    const heavy = finishedFrom({
+      product: quantity(1, "kg", "product"),
+      concentration,
+      strength: quantity(1, "% w/w", "ai/spray"),
+      density: quantity(1.25, "kg/L"),
+    });
+    expect(heavy.in("L")).toBeCloseTo(40, 9);
+    // 60 kg of active in 100 L of spray; at 0.5 kg/L that is 120 L of concentrate.
+    expect(
+      failure(() =>
+        concentrateFor({
+          strength: quantity(60, "% w/w", "ai/spray"),
+          concentration: quantity(500, "g/L", "ai/product"),
+          finished: quantity(100, "L", "spray"),
+          density: quantity(1, "kg/L"),
+        }),
+      ),
+    ).toBe("infeasible strength");
+  });
+
   test("refuse more product than spray", () => {
     const concentration = quantity(50, "% v/v", "ai/product");
     const product = quantity(2, "gal", "product");
