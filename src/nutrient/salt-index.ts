@@ -116,7 +116,7 @@ export const checkedSaltIndex = <S extends SaltScale>(
  *
  * @param byWeight - the salt index by weight
  * @param units - the percent, more than 0 and at most 100, and which nutrients it adds up
- * @throws RatewrightError `conflict` for another scale; `range`, `type`
+ * @throws RatewrightError `conflict` for another scale; `range`, `type`, `missing`
  *
  * Source: by-weight figures and the quotient of the table, "Salinity index of common fertilizers"
  * (citing Mortvedt 2001): urea 74.4, with 46 % N 1.617 per unit.

@@ -142,6 +142,21 @@ describe("the cheapest blend", { timeout: 60_000 }, () => {
     expect(nitrogen).toBeGreaterThanOrEqual(400 - 1e-6);
     const slow = blend.supplied["N:slow"]?.in("lb") ?? 0;
     expect((slow * 100) / nitrogen).toBeGreaterThanOrEqual(30 - 1e-6);
+    // Salt index and acidity by weight, beside the filler that counts nothing.
+    const mean = (of: (one: (typeof materials)[0]) => number): number =>
+      weights.reduce(
+        (sum, weight, i) => sum + (weight * of(materials[i] as (typeof materials)[0])) / 2000,
+        0,
+      );
+    const at = (id: string) => blend.limits.find((limit) => limit.id === id)?.at;
+    expect(at("salt index most")?.in("1" as never)).toBeCloseTo(
+      mean((one) => one.saltIndex.value),
+      7,
+    );
+    expect(at("acidity most")?.in("% w/w" as never)).toBeCloseTo(
+      mean((one) => one.acidity.in("% w/w")),
+      7,
+    );
     const costs = blend.parts.reduce((sum, { cost }) => sum + cost.in("money:USD"), 0);
     expect(blend.cost.in("money:USD")).toBeCloseTo(costs + blend.filler.in("US ton") * fillerPrice, 9);
     for (const { id, at, bound } of blend.limits) {
@@ -283,11 +298,11 @@ describe("the cheapest blend", { timeout: 60_000 }, () => {
           ],
         },
       });
-    for (const prices of [
+    for (const [urea, triple] of [
       [460, 500],
       [0, 0],
     ] as const) {
-      const { parts } = await dapOnly(...prices);
+      const { parts } = await dapOnly(urea, triple);
       expect(parts.map(({ amount }) => amount.in("lb"))).toEqual([2000, 0, 0]);
       expect(parts.map(({ entersBelow }) => entersBelow)).toEqual([undefined, undefined, undefined]);
     }
@@ -324,7 +339,11 @@ describe("the cheapest blend", { timeout: 60_000 }, () => {
       for (const [i, { amount, entersBelow }] of parts.entries()) {
         if (amount.value > 0) continue;
         const edge = entersBelow?.in("money:USD/US ton");
-        const tryAt = async (price: number) => at(usd.with(i, price), limit);
+        const tryAt = async (price: number) =>
+          at(
+            usd.map((one, k) => (k === i ? price : one)),
+            limit,
+          );
         if (edge === undefined) {
           expect((await tryAt(0)).cost.value).toBeCloseTo(cost.value, 6);
           kept++;
