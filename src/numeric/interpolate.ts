@@ -54,8 +54,8 @@ export const interpolate = (input: {
     else high = middle;
   }
   const [x0, x1, y0, y1] = [xs[low], xs[high], ys[low], ys[high]] as [number, number, number, number];
-  // A difference too large to be a number is taken in halves; halves always would lose the smallest.
+  // A difference too large to be a number is taken in parts; parts always would lose the smallest.
   const share = Number.isFinite(x1 - x0) ? (x - x0) / (x1 - x0) : (x / 2 - x0 / 2) / (x1 / 2 - x0 / 2);
-  const y = Number.isFinite(y1 - y0) ? y0 + (y1 - y0) * share : y0 + 2 * ((y1 / 2 - y0 / 2) * share);
+  const y = Number.isFinite(y1 - y0) ? y0 + (y1 - y0) * share : y0 * (1 - share) + y1 * share;
   return Math.min(Math.max(y, Math.min(y0, y1)), Math.max(y0, y1)) + 0;
 };

@@ -79,3 +79,10 @@ describe("interpolate", () => {
     expect(failure(() => interpolate({ xs: [1], ys: [Number.NaN], x: 1 }))).toBe("not-finite ys[0]");
   });
 });
+
+test("differences too large to be a number are taken in parts", () => {
+  const far = 1.5e308;
+  expect(interpolate({ xs: [-far, far], ys: [0, 1], x: far / 2 })).toBe(0.75);
+  expect(interpolate({ xs: [0, 1], ys: [-far, far], x: 0.75 })).toBe(far / 2);
+  expect(interpolate({ xs: [0, 1], ys: [far, -far], x: 0.75 })).toBe(-far / 2);
+});

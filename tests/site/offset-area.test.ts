@@ -128,6 +128,9 @@ describe("refusals", () => {
   });
 
   test("too few widths, or none above zero", () => {
+    expect(complaints(() => offsetArea({ spacing: all([1, 0]), widths: all([1, 2, 3]) }))).toEqual([
+      "range spacing[1]",
+    ]);
     expect(complaints(() => offsetArea({ spacing: m(1), widths: all([1]) }))).toEqual(["range widths"]);
     expect(complaints(() => offsetArea({ spacing: m(1), widths: all([1, 2]), rule: "simpson" }))).toEqual([
       "range widths",

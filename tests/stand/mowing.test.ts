@@ -40,6 +40,7 @@ describe("the one-third rule", () => {
     expect(failure(() => mowAtHeight({ cut: mm(9), share: 1 }))).toBe("range share");
     expect(failure(() => leafRemoved({ standing: mm(9), cut: quantity(1, "in") }))).toBe("range standing");
     expect(leafRemoved({ standing: mm(9), cut: mm(9) }).in("%")).toBe(0);
+    expect(failure(() => leafRemoved({ standing: mm(9), cut: mm(0) }))).toBe("range cut");
     // 13/16 in is 2.06375 cm exactly
     const inches = { standing: quantity(0.8125, "in"), cut: quantity(2.06375, "cm") };
     expect(leafRemoved(inches).in("%")).toBe(0);
@@ -54,6 +55,8 @@ describe("mowingInterval", () => {
     expect(of({ potential: quantity(50, "%") })).toBe(6);
     expect(of({ suppression: quantity(50, "%"), potential: quantity(50, "%") })).toBe(12);
     expect(of({ cut: mm(72) })).toBe(6);
+    expect(of({ potential: quantity(0.5, "%") })).toBeCloseTo(600, 9);
+    expect(of({ suppression: quantity(0.5, "%") })).toBeCloseTo(3 / 0.995, 9);
   });
   test("no time where nothing grows", () => {
     const of = (more: object) => failure(() => mowingInterval({ cut: mm(36), growth, ...more }));
