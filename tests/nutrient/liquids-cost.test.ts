@@ -62,7 +62,7 @@ describe("liquids", () => {
     ).toEqual(["substance/mismatch perVolume.N"]);
     expect(
       faultsOf(() => analysisByWeight({ perVolume: { N: quantity(150, "% w/v", "N") }, density })),
-    ).toEqual(["range perVolume.percent.N"]);
+    ).toEqual(["range perVolume.N"]);
   });
 
   test("a liquid without a density, or a nutrient that is not in it, is refused", () => {
