@@ -164,6 +164,13 @@ describe("runLength and spreadWidth", () => {
     );
   });
 
+  test("100 m2 at 3 m, by hand, and the same in mixed units", () => {
+    const area = quantity(100, "m2");
+    expect(runLength({ area, swath: m(3) }).in("m")).toBeCloseTo(33.333, 3);
+    expect(runLength({ area, swath: quantity(300, "cm") }).in("m")).toBeCloseTo(33.333, 3);
+    expect(runLength({ area: quantity(1000, "ft2"), swath: m(ft(10).in("m")) }).in("ft")).toBeCloseTo(100, 9);
+  });
+
   test("a drop spreader has an opening, a rotary one a swath", () => {
     expect(failures(() => spreadWidth({ kind: "drop", effectiveSwath: ft(3) } as never))).toEqual([
       "conflict effectiveSwath",
