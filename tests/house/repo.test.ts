@@ -18,6 +18,7 @@ const topLevel = new Set([
   "src",
   "tests",
   "tsconfig.json",
+  "tsup.config.ts",
   "vitest.config.ts",
 ]);
 

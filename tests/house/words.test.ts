@@ -38,6 +38,7 @@ const sayings = (file: string, code: string): Saying[] => {
       if (named !== undefined) ts.forEachChild(named, visit);
       return;
     }
+    if (ts.isStringLiteralLike(node) && /^https:\/\/\S+$/.test(node.text)) return; // an address is not our word
     if (ts.isStringLiteralLike(node) || ts.isTemplateHead(node) || ts.isTemplateMiddleOrTemplateTail(node)) {
       add(node, node.text);
     } else if (ts.isIdentifier(node) && declares(node)) {
@@ -82,6 +83,7 @@ describe("the words of the library", () => {
     expect(found("const a = `It is $" + "{b} to apply, and legal`;")).toEqual([" to apply, and legal"]);
     expect(found("export interface A { readonly isAllowed: boolean }")).toEqual(["isAllowed"]);
     expect(found("const a = { ok: true };")).toEqual(["ok"]);
+    expect(found('const a = { url: "https://example.org/legal-content/" };')).toEqual([]);
     expect(found("export { check as tankCompatible };")).toEqual(["tankCompatible"]);
     expect(
       found('import { safe } from "./ok.js"; Number.isSafeInteger(1); const incompatible = "unsafe";'),
@@ -89,11 +91,15 @@ describe("the words of the library", () => {
   });
 
   const demo = "examples/park-visit/run.ts";
-  it.skipIf(!exists(demo))("stay clear of it in what the demo prints", () => {
-    const printed = execFileSync(process.execPath, [join(root, "node_modules/tsx/dist/cli.mjs"), demo], {
-      cwd: root,
-      encoding: "utf8",
-    });
-    expect(printed.split("\n").filter(claims)).toEqual([]);
-  });
+  it.skipIf(!exists(demo))(
+    "stay clear of it in what the demo prints",
+    () => {
+      const printed = execFileSync(process.execPath, [join(root, "node_modules/tsx/dist/cli.mjs"), demo], {
+        cwd: root,
+        encoding: "utf8",
+      });
+      expect(printed.split("\n").filter(claims)).toEqual([]);
+    },
+    60_000,
+  );
 });
