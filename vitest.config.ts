@@ -13,6 +13,8 @@ export default defineConfig({
   },
   test: {
     include: ["tests/**/*.test.ts"],
+    // The longest takes a second or two; a slow machine takes its time, and no test judges by it.
+    testTimeout: 60_000,
     typecheck: {
       enabled: true,
       include: ["tests/**/*.test-d.ts"],
