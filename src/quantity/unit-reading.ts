@@ -136,11 +136,12 @@ const substanceOf = (
  * `fl oz product/gal spray`, `% w/w N/product`.
  */
 export const readRest = (rest: string, dimension?: string, of?: string): RestReading => {
-  const strict = readWith(rest, dimension, of, false);
-  if (strict.problems.length === 0 || !/:.* per /i.test(rest)) return strict;
-  // an id may hold the word "per" itself, but only where nothing else makes sense
-  const loose = readWith(rest, dimension, of, true);
-  return loose.problems.length === 0 ? loose : strict;
+  // an id may hold the word "per" itself, but only where the caller says so: "per acer" is no part of an id
+  if (of !== undefined && / per /i.test(of)) {
+    const loose = readWith(rest, dimension, of, true);
+    if (loose.problems.length === 0 && loose.of === of) return loose;
+  }
+  return readWith(rest, dimension, of, false);
 };
 
 const readWith = (

@@ -136,10 +136,12 @@ describe("round trips", () => {
     ["°F d", "degree-days:base 50"],
   ])("%s of %s", (name, of) => {
     const q = quantityOf(2.5, name, of, "q");
+    // an id with the word "per" in it is read where the caller names it
+    const wanted = { dimension: q.dimension as "mass", ...(/ per /.test(of) && { of: of as "N" }) };
+    const read = (text: string) => parseQuantity(text, wanted as { dimension: "mass"; of: "N" });
     for (const unitDisplay of ["symbol", "name", "unit"] as const) {
-      const written = format(q, { unitDisplay });
-      expect(parseQuantity(written, { dimension: q.dimension as "mass" }).toJSON()).toEqual(q.toJSON());
+      expect(read(format(q, { unitDisplay })).toJSON()).toEqual(q.toJSON());
     }
-    expect(parseQuantity(q.toString(), { dimension: q.dimension as "mass" }).toJSON()).toEqual(q.toJSON());
+    expect(read(q.toString()).toJSON()).toEqual(q.toJSON());
   });
 });

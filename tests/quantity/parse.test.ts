@@ -333,7 +333,7 @@ describe("substances", () => {
       ["4 qt product:feed-a per acre", 4, "qt/acre", "product:feed-a"],
       ["0.5 lb of ai:2,4-D per acre", 0.5, "lb/acre", "ai:2,4-D"],
       ["3 lb per acre of product:feed-a", 3, "lb/acre", "product:feed-a"],
-      ["3 lb/acre of product:one per acre mix", 3, "lb/acre", "product:one per acre mix"],
+      ["3 lb/acre of product:a per mix", 3, "lb/acre", "product:a per mix", { of: "product:a per mix" }],
       ["2 fl oz per 100 lb of seed", 0.02, "fl oz/lb", "none/seed", { of: "none/seed" }],
     ]),
   )("$name", ({ row: [text, value, unit, of = "none", options = {}] }) => {
@@ -354,6 +354,9 @@ describe("substances", () => {
       ["3 USD/lb of treated", "conflict"],
       ["2 qt per 100 gal of product:feed-a", "conflict"],
       ["3 lb N of K", "substance/unknown"],
+      ["4 qt of product:feed-a per acer", "unit/unknown"],
+      ["4 qt product:feed-a per month", "unit/unknown"],
+      ["4 lb/acre of product:feed-a per year", "unit/unknown"],
       ["3 lb bags of N", "substance/unknown"],
       ["2 fl oz/gal of spray", "conflict"],
       ["5 g/L N", "conflict"],
