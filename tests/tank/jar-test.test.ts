@@ -35,6 +35,9 @@ describe("jarTest", () => {
     expect(figures[2]?.[0]).toBeCloseTo(473.176473 / 400, 9);
     expect(figures.map(([, unit]) => unit)).toEqual(["g", "mL", "mL"]);
     expect(result.steps.map(({ text }) => text).join(" ")).toContain("Add 2.27 g of powder.");
+    // Half of 473.176473 mL first, then all of it.
+    expect(result.steps[1]?.text).toContain("Put 237 mL of the water");
+    expect(result.steps.map(({ text }) => text).join(" ")).toContain("Fill with the same water to 473.2 mL");
     expect(result.steps.find(({ minutes }) => minutes !== undefined)?.minutes).toBe(15);
     expect(result.failures.length).toBeGreaterThan(4);
     expect(result.cannotShow).toBe(jarCannotShow);

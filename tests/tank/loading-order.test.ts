@@ -82,7 +82,16 @@ describe("loadingOrder", () => {
       ["ester", "powder", "label"],
       ["ester", "flowable", "label"],
     ]);
-    expect(result.findings.map(({ code }) => code)).toContain("order/emulsion-before-powder");
+    const putty = result.findings.filter(({ code }) => code === "order/emulsion-before-powder");
+    expect(putty.map(({ params }) => [params.first, params.second])).toEqual([["ester", "powder"]]);
+    // Packets before WP by four orders, and none the other way.
+    const early = loadingOrder({
+      products: [
+        { id: "bag", formulation: "packet" },
+        { id: "powder", formulation: "WP", labelBefore: ["bag"] },
+      ],
+    });
+    expect(early.findings.filter(({ code }) => code === "order/firm-pair-overruled")).toHaveLength(1);
     expect(result.findings[0]?.params.publishedObjection).toBe("yes");
     expect(result.steps.find(({ productId }) => productId === "ester")?.text).toContain("add to clear water");
     const after = loadingOrder({
@@ -290,6 +299,17 @@ describe("loadingOrder", () => {
     ]);
   });
 
+  test("says whether the ladder or the consensus put a pair in its order", () => {
+    const result = loadingOrder({
+      products: mix(["a", "WP"], ["b", "WG"], ["c", "EC"]),
+      ladder: "oklahoma-state",
+    });
+    const pairs = [...result.firm, ...result.open, ...result.unopposed, ...result.unsaid];
+    const by = Object.fromEntries(pairs.map(({ first, second, resolvedBy }) => [first + second, resolvedBy]));
+    // WP and WG share a step there.
+    expect(by).toEqual({ ab: "consensus", ac: "ladder", bc: "ladder" });
+  });
+
   test("no filling to less than is in the tank", () => {
     const fills = (fraction: number) =>
       loadingOrder({
@@ -338,6 +358,11 @@ describe("loadingOrder", () => {
         ["order/not-in-ladder", "b"],
       ]),
     );
+    // A defoamer stands in three orders (South Dakota, Oklahoma, Iowa), EW in four.
+    const few = loadingOrder({ products: mix(["d", "defoamer"], ["e", "EW"]) }).findings;
+    expect(
+      few.filter(({ code }) => code === "order/few-sources").map(({ params }) => params.product),
+    ).toEqual(["d"]);
     expect(codes("missouri-dot")).not.toContainEqual(["order/not-in-ladder", "c"]);
   });
 

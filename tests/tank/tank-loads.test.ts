@@ -539,7 +539,7 @@ describe("loadAmounts", () => {
     });
     expect(plain.products[0]?.total.value).toBe(10.5);
     // A hole in a list is a product that is not there.
-    const hole: never[] = new Array(1);
+    const hole = new Array<never>(1);
     expect(errorOf(() => loadAmounts({ loads, products: hole })).path).toBe("products[0]");
     for (const forged of [{ type: "tank-loads" }, { ...loads, loads: [] }, null])
       expect(errorOf(() => loadAmounts({ loads: forged as never, products: [] })).path).toBe("loads");
