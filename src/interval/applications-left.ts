@@ -3,6 +3,8 @@ import { expectAmount, expectQuantity, expectRecord, fail, type Quantity } from 
 
 /** How often a rate still fits under a stated maximum. */
 export interface ApplicationsLeft<D extends string, S extends string> {
+  readonly type: "applications-left";
+  readonly version: 1;
   readonly count: number;
   /** What the maximum leaves after those applications; never less than 0. */
   readonly remainder: Quantity<D, S>;
@@ -63,7 +65,13 @@ export const applicationsLeft = <D extends string, S extends string>(input: {
   const left = (maximum as unknown as Quantity<"mass", S>).times(
     count === 0 ? Math.max(0, rest) : rest > 1e-9 ? rest : 0,
   );
-  return { count, remainder: left as unknown as Quantity<D, S>, remainingUnderStatedMaximum: remaining };
+  return {
+    type: "applications-left",
+    version: 1,
+    count,
+    remainder: left as unknown as Quantity<D, S>,
+    remainingUnderStatedMaximum: remaining,
+  };
 };
 
 /**

@@ -77,6 +77,8 @@ export const timeUntilRemaining = (input: {
 
 /** What is there with a dose that is given again and again. */
 export interface RepeatedDose<D extends string, S extends string> {
+  readonly type: "repeated-dose";
+  readonly version: 1;
   /** Just after the last dose. */
   readonly afterLast: Quantity<D, S>;
   /** Just before it. */
@@ -129,7 +131,13 @@ export const repeatedDose = <D extends "mass/area" | "mass" | "volume/area", S e
   const after = gone((count * interval) / halfLife) / each;
   const times = (factor: number): Quantity<D, S> =>
     (dose as unknown as Quantity<"mass/area", S>).times(factor) as unknown as Quantity<D, S>;
-  return { afterLast: times(after), beforeLast: times(Math.max(0, after - 1)), limit: times(1 / each) };
+  return {
+    type: "repeated-dose",
+    version: 1,
+    afterLast: times(after),
+    beforeLast: times(Math.max(0, after - 1)),
+    limit: times(1 / each),
+  };
 };
 
 /** A half-life that a source states at a temperature. */

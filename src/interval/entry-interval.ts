@@ -97,6 +97,8 @@ export interface EntryStatement {
 
 /** Until when entry is restricted, and why. */
 export interface EntryInterval {
+  readonly type: "entry-interval";
+  readonly version: 1;
   /** The longest stated interval, counted from the end of the application; `null` where none is stated. */
   readonly hours: number | null;
   readonly until: Instant | null;
@@ -210,6 +212,8 @@ export const entryInterval = (input: {
   );
   const hours = reasons.length === 0 ? null : Math.max(...reasons.map((reason) => reason.hours));
   return {
+    type: "entry-interval",
+    version: 1,
     hours,
     until: hours === null ? null : addHours(end, hours),
     decidedBy: [...new Set(reasons.filter((reason) => reason.hours === hours).map(({ product }) => product))],

@@ -17,6 +17,8 @@ export interface GapRule {
 
 /** The first date that keeps every stated gap. */
 export interface GapDate {
+  readonly type: "gap-date";
+  readonly version: 1;
   readonly earliestByStatedRules: CivilDate | null;
   /** Every rule that applied, latest date first: the first decides. */
   readonly reasons: readonly {
@@ -122,5 +124,11 @@ export const earliestByGaps = (input: {
     else reasons.push({ date: addDays(since, rule.minimumDays), rule, since });
   }
   reasons.sort((a, b) => compareDates(b.date, a.date));
-  return { earliestByStatedRules: reasons[0]?.date ?? null, reasons, notChecked };
+  return {
+    type: "gap-date",
+    version: 1,
+    earliestByStatedRules: reasons[0]?.date ?? null,
+    reasons,
+    notChecked,
+  };
 };

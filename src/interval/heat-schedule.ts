@@ -33,6 +33,8 @@ export interface HeatVisit<Id extends string = string> {
 
 /** When an interval by heat runs out, again and again. */
 export interface HeatSchedule<Id extends string = string> {
+  readonly type: "heat-schedule";
+  readonly version: 1;
   readonly model: DegreeDayModel<Id>;
   readonly interval: Quantity<"degree-days", DegreeDaysOf<Id>>;
   readonly visits: readonly HeatVisit<Id>[];
@@ -133,7 +135,7 @@ export const heatSchedule = <Id extends string>(
       ? [`Dates beyond the temperatures that are given, or more than ${horizon} days after an application.`]
       : []),
   ];
-  return { model, interval: heat(threshold), visits, notChecked };
+  return { type: "heat-schedule", version: 1, model, interval: heat(threshold), visits, notChecked };
 };
 
 const countBasis = (used: readonly ChainDay[]): Record<HeatBasis, number> => {

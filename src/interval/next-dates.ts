@@ -17,6 +17,8 @@ import { amountIn, countIn, freeAfter, isTooMuch, periodAround, periodText } fro
 
 /** What a rule says of the next application. It is no leave to apply: see `notChecked`. */
 export interface NextDates {
+  readonly type: "next-dates";
+  readonly version: 1;
   /** The first date that no stated part of the rule rules out, and that the caller does not avoid. */
   readonly earliestByStatedRules: CivilDate;
   /** The date up to which the last application is said to last; `null` where nothing is stated. */
@@ -130,7 +132,17 @@ export const nextDates = (input: {
     }
   }
   const { checked, notChecked } = whatWasChecked(rule, applied, earliest, amount?.of);
-  return { earliestByStatedRules: earliest, latestUseful, reasons, decidedBy, findings, checked, notChecked };
+  return {
+    type: "next-dates",
+    version: 1,
+    earliestByStatedRules: earliest,
+    latestUseful,
+    reasons,
+    decidedBy,
+    findings,
+    checked,
+    notChecked,
+  };
 };
 
 interface Question {

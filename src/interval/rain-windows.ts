@@ -45,6 +45,8 @@ export const rainfastFrom = (input: {
 
 /** How far a product that has to be watered in has been, by the rain that fell. */
 export interface WateringInState {
+  readonly type: "watering-in-state";
+  readonly version: 1;
   /** The last day of the window. */
   readonly by: CivilDate;
   /** What fell in the window on the days with a figure. */
@@ -109,5 +111,12 @@ export const wateringInState = (input: {
   const asked = depth.in("mm");
   // What rounding leaves over is nothing.
   const remaining = exceeds(asked, fallen) ? asked - fallen : 0;
-  return { by, rain: as(fallen), remaining: as(remaining), notCounted };
+  return {
+    type: "watering-in-state",
+    version: 1,
+    by,
+    rain: as(fallen),
+    remaining: as(remaining),
+    notCounted,
+  };
 };

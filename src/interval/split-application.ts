@@ -4,6 +4,8 @@ import { expectNumber, expectQuantity, expectRecord, fail, type Quantity } from 
 
 /** When the second part of a split application may follow, and how large it is at most. */
 export interface SplitApplication<S extends string> {
+  readonly type: "split-application";
+  readonly version: 1;
   /** The dates of the second part by the stated days, both included. */
   readonly second: DateSpan;
   /** What the stated maximum leaves for it; 0 where the first part took all. */
@@ -59,6 +61,8 @@ export const splitApplication = <S extends string>(input: {
   }
   const left = maximum.minus(amount);
   return {
+    type: "split-application",
+    version: 1,
     second: { from: addDays(first, min), to: addDays(first, max) },
     // What rounding leaves over is nothing.
     largestSecond: (left.value <= 1e-9 * maximum.value ? left.times(0) : left) as unknown as Quantity<

@@ -6,6 +6,8 @@ import { checkedRules, ruleParts, type SprayRules, type SunTimes } from "./spray
 
 /** Hours of a record against the stated rules. It is no leave to spray: see `notChecked`. */
 export interface SprayWindow {
+  readonly type: "spray-window";
+  readonly version: 1;
   readonly hours: readonly SprayHour[];
   /** Hours in a row to which no stated rule objects and of which all that is stated could be checked. */
   readonly runs: readonly { readonly from: Instant; readonly to: Instant; readonly hours: number }[];
@@ -73,6 +75,8 @@ export const sprayWindow = (input: {
   const hours = Array.from({ length: hoursOf(weather) }, (_, hour) => sprayHour(weather, rules, sun, hour));
   const stated = ruleParts.filter((part) => rules.some((one) => one[part] !== undefined));
   return {
+    type: "spray-window",
+    version: 1,
     hours,
     runs: runsOf(hours),
     checked: stated,

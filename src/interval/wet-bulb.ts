@@ -2,6 +2,8 @@ import { expectQuantity, expectRecord, fail, type Quantity, quantity } from "../
 
 /** A computed temperature with the band in which the true one lies, by the stated error of the formula. */
 export interface WetBulb {
+  readonly type: "wet-bulb";
+  readonly version: 1;
   readonly value: Quantity<"temperature", "none">;
   readonly low: Quantity<"temperature", "none">;
   readonly high: Quantity<"temperature", "none">;
@@ -9,6 +11,8 @@ export interface WetBulb {
 
 /** How far dry and wet bulb lie apart, with the band in which the true figure lies. */
 export interface DeltaT {
+  readonly type: "delta-t";
+  readonly version: 1;
   readonly value: Quantity<"temperature difference", "none">;
   readonly low: Quantity<"temperature difference", "none">;
   readonly high: Quantity<"temperature difference", "none">;
@@ -55,7 +59,13 @@ const state = (input: AirState): { t: number; rh: number } => {
 export const wetBulb = (input: AirState): WetBulb => {
   const tw = stull(state(input));
   // What is computed lies up to 1 below and 0.65 above the true figure.
-  return { value: quantity(tw, "°C"), low: quantity(tw - 0.65, "°C"), high: quantity(tw + 1, "°C") };
+  return {
+    type: "wet-bulb",
+    version: 1,
+    value: quantity(tw, "°C"),
+    low: quantity(tw - 0.65, "°C"),
+    high: quantity(tw + 1, "°C"),
+  };
 };
 
 const stull = ({ t, rh }: { t: number; rh: number }): number =>
@@ -84,6 +94,8 @@ export const deltaT = (input: AirState): DeltaT => {
   const air = state(input);
   const apart = air.t - stull(air);
   return {
+    type: "delta-t",
+    version: 1,
     value: quantity(apart, "°C diff"),
     low: quantity(Math.max(0, apart - 1), "°C diff"),
     high: quantity(Math.max(0, apart + 0.65), "°C diff"),

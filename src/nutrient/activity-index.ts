@@ -10,6 +10,8 @@ import {
 
 /** The activity index and what is known of it. */
 export interface ActivityIndex {
+  readonly type: "activity-index";
+  readonly version: 1;
   /** The index, percent. */
   readonly index: Quantity<"1", "none">;
   /** The least index that counts as an available source, percent. */
@@ -82,5 +84,11 @@ export const activityIndex = <S extends string>(input: {
       source: arizona,
     });
   }
-  return { index: quantity(index, "%"), minimum: quantity(40, "%"), findings };
+  return {
+    type: "activity-index",
+    version: 1,
+    index: quantity(index, "%"),
+    minimum: quantity(40, "%"),
+    findings,
+  };
 };

@@ -16,6 +16,8 @@ export interface BlendPart {
 
 /** A batch of a grade. */
 export interface Blend {
+  readonly type: "blend";
+  readonly version: 1;
   readonly parts: readonly BlendPart[];
   /** What fills the batch up: inert, without nutrients. */
   readonly filler: Quantity<"mass", "other:filler">;
@@ -121,6 +123,8 @@ const solve = (batch: Quantity<"mass", "none">, grade: Analysis, materials: read
     return { product, amount, percentOfBatch: share * 100 };
   });
   return {
+    type: "blend",
+    version: 1,
     parts,
     filler: new Quantity(Math.max(0, 1 - total) * batch.value, batch.unit, "other:filler", "mass"),
     supplied: sumOfSupplies(

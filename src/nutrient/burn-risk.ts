@@ -12,6 +12,8 @@ import { checkedSaltIndex, type SaltIndex } from "./salt-index.js";
 
 /** What a salt index says of burning, and what it does not. */
 export interface BurnRisk {
+  readonly type: "burn-risk";
+  readonly version: 1;
   readonly findings: readonly Finding[];
   readonly checked: readonly string[];
   readonly notChecked: readonly string[];
@@ -80,6 +82,8 @@ export const burnRisk = (partial: SaltIndex<"per unit">): BurnRisk => {
     });
   }
   return {
+    type: "burn-risk",
+    version: 1,
     findings,
     checked: [`salt index per unit of ${index.basis} against ${highPartialSaltIndex}`],
     notChecked: [otherRisks, "injury on this soil, which the index does not predict"],
@@ -178,6 +182,8 @@ export const foliarBurnRisk = (input: {
   }
   if (rank < 0) notChecked.unshift("this source: the study had three others");
   return {
+    type: "burn-risk",
+    version: 1,
     findings,
     checked: known ? ["leaf burn against one field study"] : [],
     notChecked,

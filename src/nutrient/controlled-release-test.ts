@@ -12,6 +12,8 @@ export interface ReleaseLimit {
 
 /** What {@link controlledReleaseTest} gives. It speaks of the material only, not of an application. */
 export interface ControlledReleaseTest {
+  readonly type: "controlled-release-test";
+  readonly version: 1;
   /** Whether all three limits are met. */
   readonly qualifies: boolean;
   readonly limits: readonly ReleaseLimit[];
@@ -83,5 +85,11 @@ export const controlledReleaseTest = (input: {
     most("28 days", 75, month),
     { after: `${stated} days`, limit: "at least", percent: 75, got: end, met: !exceeds(75, end) },
   ];
-  return { qualifies: limits.every(({ met }) => met), limits, source };
+  return {
+    type: "controlled-release-test",
+    version: 1,
+    qualifies: limits.every(({ met }) => met),
+    limits,
+    source,
+  };
 };

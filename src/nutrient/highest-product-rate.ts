@@ -24,6 +24,8 @@ export interface CapAtRate {
 
 /** What {@link highestProductRate} gives. */
 export interface HighestProductRate<Id extends string = string> {
+  readonly type: "highest-product-rate";
+  readonly version: 1;
   /** Absent where no cap bounds this product. */
   readonly rate?: Quantity<"mass/area", `product:${Id}`>;
   /** The caps or the requirement that set the rate; several where they bind at once. */
@@ -96,7 +98,13 @@ export const highestProductRate = <Id extends string>(input: {
   const bounded = bounds.filter((bound) => bound !== undefined);
   const highest = lacking ? 0 : bounded.length > 0 ? Math.min(...bounded) : undefined;
   if (highest === undefined) {
-    return { binding: [], caps: caps.map((cap) => capAt(cap, share, undefined, undefined)), supplied: {} };
+    return {
+      type: "highest-product-rate",
+      version: 1,
+      binding: [],
+      caps: caps.map((cap) => capAt(cap, share, undefined, undefined)),
+      supplied: {},
+    };
   }
   const rate: Quantity<"mass/area", `product:${Id}`> = new Quantity(
     highest,
@@ -113,7 +121,14 @@ export const highestProductRate = <Id extends string>(input: {
     }),
   );
   const binding = rows.filter(({ standing }) => standing === "binds").map(({ id }) => id);
-  return { rate, binding: lacking ? ["slow share"] : binding, caps: rows, supplied };
+  return {
+    type: "highest-product-rate",
+    version: 1,
+    rate,
+    binding: lacking ? ["slow share"] : binding,
+    caps: rows,
+    supplied,
+  };
 };
 
 /** Slow nitrogen in percent of the nitrogen; `undefined` for a product without nitrogen. */

@@ -197,6 +197,8 @@ export interface SourceCost<C extends string> {
 
 /** Sources by rising cost, and those that cannot supply the nutrient. */
 export interface CheapestSource<C extends string> {
+  readonly type: "cheapest-source";
+  readonly version: 1;
   readonly cheapest: SourceCost<C>;
   /** All sources that have the nutrient, cheapest first; equal ones in the order given. */
   readonly sources: readonly SourceCost<C>[];
@@ -284,5 +286,5 @@ export const cheapestSource = <const C extends string>(input: {
   }
   sources.sort((a, b) => a.cost.compare(b.cost));
   const cheapest = sources[0] ?? fail("infeasible", "sources", without, `a product with ${target.of}`);
-  return { cheapest, sources, without };
+  return { type: "cheapest-source", version: 1, cheapest, sources, without };
 };

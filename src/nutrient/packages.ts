@@ -14,6 +14,8 @@ export type Packaged<Id extends string = string> = Pick<Fertilizer<Id>, "id" | "
 
 /** How many packages to open, and what stays in the last one. */
 export interface Packages<D extends string, Id extends string> {
+  readonly type: "packages";
+  readonly version: 1;
   /** Whole packages, at least 1 for any need above zero. */
   readonly count: number;
   /** What these packages hold. */
@@ -61,6 +63,8 @@ export const packagesFor = <D extends "mass" | "volume", Id extends string>(
   const total = size.times(count as never) as Quantity<string, string>;
   const rest = Math.max(0, count * b - m);
   return {
+    type: "packages",
+    version: 1,
     count,
     total: total as unknown as Quantity<D, `product:${Id}`>,
     leftOver: quantityOf(rest, held.unit, of, "leftOver") as unknown as Quantity<D, `product:${Id}`>,

@@ -37,6 +37,8 @@ export interface TargetBalance {
 
 /** What {@link productRates} gives. */
 export interface ProductRates {
+  readonly type: "product-rates";
+  readonly version: 1;
   /** One for each target, in the order in which they were filled. */
   readonly steps: readonly StepRate[];
   readonly balance: readonly TargetBalance[];
@@ -120,7 +122,14 @@ export const productRates = (input: {
       over: rateOf(over, target.unit, target.of),
     };
   });
-  return { steps, balance, supplied: sumOfSupplies(brought), findings: balance.flatMap(overSupply) };
+  return {
+    type: "product-rates",
+    version: 1,
+    steps,
+    balance,
+    supplied: sumOfSupplies(brought),
+    findings: balance.flatMap(overSupply),
+  };
 };
 
 const turnOf = (nutrient: Nutrient): number =>

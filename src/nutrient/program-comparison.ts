@@ -62,6 +62,8 @@ export interface ProgramOutcome<C extends string> {
 
 /** Programs side by side. */
 export interface ProgramComparison<C extends string> {
+  readonly type: "program-comparison";
+  readonly version: 1;
   readonly programs: readonly ProgramOutcome<C>[];
   readonly assumptions: readonly string[];
   readonly findings: readonly Finding[];
@@ -221,6 +223,8 @@ export const programComparison = <C extends string = string>(input: {
   findings.push(...programFindings(input.programs));
   const uncosted = programs.filter(({ cost }) => cost === null).map(({ name }) => name);
   return {
+    type: "program-comparison",
+    version: 1,
     programs,
     assumptions: [
       ...new Set(runs.flatMap((run) => run?.releases.flatMap(({ release }) => release.assumptions) ?? [])),

@@ -27,6 +27,8 @@ export interface CapUse {
 
 /** What is left on a day under the caps that were stated; it says nothing of any other rule. */
 export interface RemainingNitrogen {
+  readonly type: "remaining-nitrogen";
+  readonly version: 1;
   readonly on: CivilDate;
   /** The least of what the caps leave; below zero where one is passed. */
   readonly remainingUnderStatedLimits: Quantity<"mass/area", "N">;
@@ -129,6 +131,8 @@ export const remainingNitrogenUnderStatedLimits = (input: {
   const least = Math.min(...left.map(({ remaining }) => remaining));
   const guard = 1e-9 * Math.max(...left.map(({ amount }) => amount));
   return {
+    type: "remaining-nitrogen",
+    version: 1,
     on,
     remainingUnderStatedLimits: nitrogenRate(least, unit),
     binding: left.filter(({ remaining }) => remaining - least <= guard).map(({ cap }) => cap),

@@ -9,6 +9,8 @@ import type { StockAmount, StockSalt } from "./stock-salt.js";
 
 /** A recipe for a stock tank, and what it makes. */
 export interface StockTank {
+  readonly type: "stock-tank";
+  readonly version: 1;
   readonly salts: readonly StockAmount[];
   /** Nutrients of the final solution, also those without a target, in the unit of the targets. */
   readonly solution: Readonly<Partial<Record<Nutrient, Quantity<"mass/volume", Nutrient>>>>;
@@ -138,6 +140,8 @@ export const stockTank = (input: {
     };
   });
   return {
+    type: "stock-tank",
+    version: 1,
     salts: amounts,
     solution: solutionOf(salts, perSolution, unit),
     makes: volume.times(dilution),

@@ -227,5 +227,5 @@ export const turfConflicts = (input: {
         );
     }
   }
-  return { findings, checked, notChecked };
+  return { type: "turf-conflicts", version: 1, findings, checked, notChecked };
 };

@@ -9,6 +9,8 @@ import { civilDateAt } from "./read-condition.js";
 
 /** What has gone down per area on one part of the site, from one date to another. */
 export interface LedgerTotals {
+  readonly type: "ledger-totals";
+  readonly version: 1;
   readonly part: string;
   readonly from: CivilDate;
   readonly to: CivilDate;
@@ -71,5 +73,14 @@ export const ledgerTotals = (input: {
     if (row.rates === undefined) notCounted.push(row.from);
     else rates.push(row.rates);
   }
-  return { part, from, to, supplies: addRates(rates), applications, notCounted };
+  return {
+    type: "ledger-totals",
+    version: 1,
+    part,
+    from,
+    to,
+    supplies: addRates(rates),
+    applications,
+    notCounted,
+  };
 };

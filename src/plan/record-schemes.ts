@@ -118,6 +118,8 @@ export const euPlantProtectionRecord: RecordScheme = {
 
 /** What an entry lacks for a scheme. An empty list of gaps says nothing of what else the scheme asks. */
 export interface RecordGaps {
+  readonly type: "record-gaps";
+  readonly version: 1;
   readonly scheme: string;
   readonly source: FactSource;
   readonly gaps: readonly { readonly what: string; readonly fields: readonly string[] }[];
@@ -184,6 +186,8 @@ export const missingForRecord = (entry: LedgerEntry, scheme: RecordScheme): Reco
   expectRecord(entry, "entry", "an entry of a ledger");
   expectScheme(scheme);
   return {
+    type: "record-gaps",
+    version: 1,
     scheme: scheme.id,
     source: scheme.source,
     gaps: scheme.items

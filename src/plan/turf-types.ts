@@ -56,6 +56,8 @@ export interface TurfTreatment {
 
 /** Conflicts of a treatment with the turf. An empty list of findings is no approval: see `notChecked`. */
 export interface TurfConflicts {
+  readonly type: "turf-conflicts";
+  readonly version: 1;
   readonly findings: readonly Finding[];
   readonly checked: readonly string[];
   readonly notChecked: readonly string[];

@@ -4,6 +4,8 @@ import { passesFor } from "./passes-for.js";
 
 /** A rectangle with its header strips. */
 export interface HeaderStrips {
+  readonly type: "header-strips";
+  readonly version: 1;
   /** What is left inside of the strips, for the back and forth passes; of zero length where nothing is. */
   readonly inner: { readonly length: Length; readonly width: Length; readonly area: Area };
   readonly headerArea: Area;
@@ -85,6 +87,8 @@ export const headerStrips = (input: {
       2 * strips * (a + b) - 4 * strips * strips * w
     : 2 * strips * b;
   return {
+    type: "header-strips",
+    version: 1,
     inner: { length: quantity(inside, unit), width: quantity(across, unit), area: quantity(area, squared) },
     headerArea: quantity(Math.max(0, a * b - area), squared),
     innerPasses,

@@ -74,6 +74,8 @@ export const hopperLoad = <S extends string>(hopper: {
 
 /** What one load covers. */
 export interface LoadCoverage {
+  readonly type: "load-coverage";
+  readonly version: 1;
   readonly area: Area;
   /** How far the spreader goes on one load. */
   readonly distance: Length;
@@ -117,8 +119,18 @@ export const loadCoverage = <S extends string>(input: {
   if (load.of !== rate.of) fail("substance/mismatch", "rate", rate, `a rate of ${load.of}, as the load`);
   if (isMetric(swath.unit)) {
     const area = above((load.in("kg") * 10_000) / rate.in("kg/ha"), "load");
-    return { area: quantity(area, "m2"), distance: quantity(above(area / swath.in("m"), "load"), "m") };
+    return {
+      type: "load-coverage",
+      version: 1,
+      area: quantity(area, "m2"),
+      distance: quantity(above(area / swath.in("m"), "load"), "m"),
+    };
   }
   const area = above((load.in("lb") * 1000) / rate.in("lb/1000 ft2"), "load");
-  return { area: quantity(area, "ft2"), distance: quantity(above(area / swath.in("ft"), "load"), "ft") };
+  return {
+    type: "load-coverage",
+    version: 1,
+    area: quantity(area, "ft2"),
+    distance: quantity(above(area / swath.in("ft"), "load"), "ft"),
+  };
 };

@@ -4,6 +4,8 @@ import { fieldsOf, type Length } from "./inputs.js";
 
 /** How long a row of pans has to be. */
 export interface PanRow {
+  readonly type: "pan-row";
+  readonly version: 1;
   readonly least: Length;
   readonly most: Length;
   /** Pans for the least and the most, one of them at the centre; left out without a spacing. */
@@ -43,6 +45,8 @@ export const panRow = (input: { readonly swath: Length; readonly spacing?: Lengt
   };
   const length = (times: number): Length => quantity(times * swath.value, swath.unit as "ft");
   return {
+    type: "pan-row",
+    version: 1,
     least: length(1.5),
     most: length(2),
     ...(spacing && { pans: { least: pansFor(1.5), most: pansFor(2) } }),

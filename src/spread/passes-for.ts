@@ -4,6 +4,8 @@ import { above, fieldsOf, isMetric, type Length } from "./inputs.js";
 
 /** How many passes cover a side, and how they fit. */
 export interface PassCount {
+  readonly type: "pass-count";
+  readonly version: 1;
   readonly count: number;
   /** The side over the swath, before it is taken up to a whole number. */
   readonly exact: number;
@@ -58,6 +60,8 @@ export const passesFor = (input: { readonly side: Length; readonly swath: Length
   // Within the guard of the ceiling the passes come out even.
   const last = Math.abs(rest - w) <= 1e-12 * b ? w : rest;
   return {
+    type: "pass-count",
+    version: 1,
     count,
     exact: above(b / w, "side"),
     lastWidth: quantity(last, unit),

@@ -5,6 +5,8 @@ import type { SpreadPattern } from "./spread-pattern.js";
 
 /** How a pattern lies about the line of travel. */
 export interface PatternBalance {
+  readonly type: "pattern-balance";
+  readonly version: 1;
   /** What falls left and right of the line of travel, as shares of the whole. */
   readonly left: Quantity<"1", "none">;
   readonly right: Quantity<"1", "none">;
@@ -49,6 +51,8 @@ export const patternBalance = (pattern: SpreadPattern): PatternBalance => {
   }
   const left = sumLeftOf(profile, 0);
   return {
+    type: "pattern-balance",
+    version: 1,
     left: quantity((100 * left) / total, "%"),
     right: quantity((100 * (total - left)) / total, "%"),
     centre: quantity(moment / total, row.offsetUnit as "ft"),

@@ -16,6 +16,8 @@ export type AmmoniumSulfateRate = Quantity<"mass/volume", "product:ammonium-sulf
 
 /** What the cation equation says. */
 export interface AmmoniumSulfateMinimum {
+  readonly type: "ammonium-sulfate-minimum";
+  readonly version: 1;
   /** The minimum by the equation; it goes into `amountFor` or `loadAmounts` as a rate per volume. */
   readonly minimum: AmmoniumSulfateRate;
   /** What each cation takes, in lb per 100 US gallons. */
@@ -85,6 +87,8 @@ export const ammoniumSulfateMinimum = (ions: WaterIons): AmmoniumSulfateMinimum 
   if (notCounted.length === 5) fail("missing", "ions", ions, "at least one of K, Na, Ca, Mg and Fe");
   const minimum = rate(total);
   return {
+    type: "ammonium-sulfate-minimum",
+    version: 1,
     minimum,
     poundsPer100Gallons: pounds,
     notCounted,

@@ -14,6 +14,8 @@ type Share = Quantity<"1", "none">;
 
 /** What has broken down by the time a tank is empty. */
 export interface HydrolysisLoss {
+  readonly type: "hydrolysis-loss";
+  readonly version: 1;
   /** Of what was mixed, when the last of the tank goes out. */
   readonly atEnd: Share;
   /** Of all that goes out, where the tank is sprayed out evenly from the start. */
@@ -61,11 +63,13 @@ export const hydrolysisLoss = (input: { readonly halfLife: Time; readonly time: 
     time: () => secondsOf(input.time, "time", "non-negative"),
   });
   const [atEnd, onAverage] = losses(time, halfLife);
-  return { atEnd: share(atEnd), onAverage: share(onAverage) };
+  return { type: "hydrolysis-loss", version: 1, atEnd: share(atEnd), onAverage: share(onAverage) };
 };
 
 /** What of an active ingredient is lost in a tank, as far as published half-lives say. */
 export interface AlkalineHydrolysis {
+  readonly type: "alkaline-hydrolysis";
+  readonly version: 1;
   readonly active: string;
   readonly pH: number;
   /** The published rows beside this pH; one of them where the pH is printed, or lies beyond the rows. */
@@ -124,6 +128,8 @@ export const alkalineHydrolysis = (input: {
   const most = above === undefined ? [all, all] : loss(above.shortest);
   const range = (i: 0 | 1): readonly [Share, Share] => [share(least[i] as number), share(most[i] as number)];
   return {
+    type: "alkaline-hydrolysis",
+    version: 1,
     active,
     pH,
     rows: [below, above].filter((row, i, rows) => row !== undefined && rows.indexOf(row) === i) as HalfLife[],

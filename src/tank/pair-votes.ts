@@ -16,6 +16,8 @@ export type Standing = "firm" | "unopposed" | "open" | "unsaid";
 
 /** Which published ladders put a kind before another. */
 export interface PairVotes {
+  readonly type: "pair-votes";
+  readonly version: 1;
   readonly first: Formulation;
   readonly second: Formulation;
   readonly standing: Standing;
@@ -61,6 +63,8 @@ export const pairVotes = (first: Formulation, second: Formulation): PairVotes =>
     (a < b ? before : a > b ? after : same).push(ladder.id);
   }
   return {
+    type: "pair-votes",
+    version: 1,
     first,
     second,
     standing: standingOf(before.length, after.length),
