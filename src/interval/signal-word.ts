@@ -3,8 +3,6 @@ import type { ToxicityCategory } from "./entry-interval.js";
 
 /** What the front panel of a label carries by the most severe category of the product. */
 export interface SignalWord {
-  readonly type: "signal-word";
-  readonly version: 1;
   /** `null` where none is required. */
   readonly word: "DANGER" | "WARNING" | "CAUTION" | null;
   /** Whether "Poison" in red and the skull and crossbones stand beside it. */
@@ -45,5 +43,5 @@ export const signalWord = (categories: {
   const inner = Math.min(of("oral"), of("dermal"), of("inhalation"));
   const worst = Math.min(inner, of("eye"), of("skin"));
   const words = ["DANGER", "WARNING", "CAUTION", null] as const;
-  return { type: "signal-word", version: 1, word: words[worst - 1] ?? null, poison: inner === 1 };
+  return { word: words[worst - 1] ?? null, poison: inner === 1 };
 };

@@ -105,7 +105,7 @@ export const remainingNitrogenUnderStatedLimits = (input: {
     // A day over the cap per application is told below, beside its entry.
     if (cap !== "perApplication" && exceeds(used, amount)) {
       findings.push({
-        code: "nitrogen/cap-passed",
+        code: "nitrogen/cap-exceeded",
         severity: "warning",
         path: `caps.${cap}`,
         params: { cap, amount, used, unit },
@@ -120,7 +120,7 @@ export const remainingNitrogenUnderStatedLimits = (input: {
     const amount = usedAround("perApplication", log, date, day);
     if (!exceeds(amount, cap)) continue;
     findings.push({
-      code: "nitrogen/cap-passed",
+      code: "nitrogen/cap-exceeded",
       severity: "warning",
       path: `applied[${i}]`,
       params: { cap: "perApplication", amount: cap, used: amount, unit, date },

@@ -60,19 +60,19 @@ const ifMeant = (conditions: readonly string[]): string =>
   conditions.length === 0 ? "" : ` Meant where ${conditions.join(", and ")}.`;
 
 const limitText = (use: LimitUse): string => {
-  const { limit, after, remainingUnderStatedLimits: left, passed } = use;
+  const { limit, after, remainingUnderStatedLimits: left, broken } = use;
   const count = limit.kind === "count";
   const { unit } = limit.amount;
   const figure = (q: unknown): string => digits(inUnit(q as Any, unit));
   const of = limit.of.replace("N:soluble", "soluble N").replace("N:slow", "slow N");
   const what = count ? `applications of ${of}` : of;
-  const rest = passed ? `OVER THE LIMIT by ${figure(left.times(-1 as never))}` : `${figure(left)} left`;
+  const rest = broken ? `OVER THE LIMIT by ${figure(left.times(-1 as never))}` : `${figure(left)} left`;
   const frees = use.freesUpOn === null || left.value > 0 ? "" : `, something frees up on ${use.freesUpOn}`;
   const line = `${what} ${periodText(limit.per)}: ${figure(after)} of ${figure(limit.amount)}${count ? "" : ` ${unitSymbol(unit)}`}`;
   return `${line}, ${rest}${frees}.${ifMeant(use.meantIf)} Stated in: ${sourceText(limit.source)}`;
 };
 
-const testText = ({ limit, found, passed, meantIf }: LimitTest): string => {
-  const verdict = passed === null ? "not known" : `${found}${passed ? ", NOT WITHIN THE LIMIT" : ""}`;
+const testText = ({ limit, found, broken, meantIf }: LimitTest): string => {
+  const verdict = broken === null ? "not known" : `${found}${broken ? ", NOT WITHIN THE LIMIT" : ""}`;
   return `${limit.of}, ${limit.states}: ${verdict}.${ifMeant(meantIf)} Stated in: ${sourceText(limit.source)}`;
 };

@@ -204,8 +204,6 @@ export interface UnreadLine {
 
 /** What {@link ledgerFromCsv} gives: all that could be read, and the lines that could not. */
 export interface LedgerReading {
-  readonly type: "ledger-reading";
-  readonly version: 1;
   readonly ledger: Ledger;
   readonly unread: readonly UnreadLine[];
   /** What is wrong with what was read, such as a correction of an entry whose line is lost. */
@@ -285,8 +283,6 @@ export const ledgerFromCsv = (text: string): LedgerReading => {
     problems.push(...error.problems);
   }
   return {
-    type: "ledger-reading",
-    version: 1,
     ledger: { type: "ledger", version: 1, entries },
     unread: unread.sort((a, b) => a.line - b.line),
     problems,

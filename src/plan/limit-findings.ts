@@ -30,13 +30,13 @@ const conditions = (limit: ReadLimit, meantIf: readonly string[]): string => {
   return only + lifted;
 };
 
-/** The finding on a limit that is passed; none where it is not. */
+/** The finding on a limit that is broken; none where it is not. */
 export const limitFindings = (
   outcome: Exclude<LimitOutcome, { outside: string }>,
   limit: ReadLimit,
 ): Finding[] => {
   const one = "use" in outcome ? outcome.use : outcome.test;
-  if (one.passed !== true) return [];
+  if (one.broken !== true) return [];
   const { part, meantIf, path, earliestByStatedLimit: day } = one;
   const when =
     day === null ? "" : ` The first day within this limit, as far as the stated applications go: ${day}.`;
@@ -60,7 +60,7 @@ export const limitFindings = (
     return [
       {
         ...common,
-        code: "limit/passed",
+        code: "limit/broken",
         params: {
           ...params,
           limit: amount.value,

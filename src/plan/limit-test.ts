@@ -21,8 +21,8 @@ export interface LimitTest {
   readonly path: string;
   /** What was found, in words; `null` where it is not known. */
   readonly found: string | null;
-  /** `true` where the limit is passed: it is NOT kept. `null` where it could not be told. */
-  readonly passed: boolean | null;
+  /** `true` where the limit is broken: it is NOT kept. `null` where it could not be told. */
+  readonly broken: boolean | null;
   readonly earliestByStatedLimit: CivilDate | null;
   readonly meantIf: readonly string[];
 }
@@ -37,7 +37,7 @@ const ofText = (of: "any" | readonly string[]): string => (of === "any" ? "any p
 
 const shownPercent = (percent: number): string => `${Number(percent.toPrecision(4))} %`;
 
-type Tested = Pick<LimitTest, "found" | "passed" | "earliestByStatedLimit"> & {
+type Tested = Pick<LimitTest, "found" | "broken" | "earliestByStatedLimit"> & {
   readonly of: string;
   readonly states: string;
 };
@@ -48,13 +48,13 @@ export const tested = (
   proposed: Proposed,
 ): Tested => {
   const { date, row, known, content } = proposed;
-  const none = { found: null, passed: null, earliestByStatedLimit: null };
-  const judge = (of: string, states: string, found: string, passed: boolean, later?: CivilDate): Tested => ({
+  const none = { found: null, broken: null, earliestByStatedLimit: null };
+  const judge = (of: string, states: string, found: string, broken: boolean, later?: CivilDate): Tested => ({
     of,
     states,
     found,
-    passed,
-    earliestByStatedLimit: passed ? (later ?? null) : date,
+    broken,
+    earliestByStatedLimit: broken ? (later ?? null) : date,
   });
   switch (limit.kind) {
     case "slow share": {

@@ -27,10 +27,10 @@ export interface LimitUse {
   readonly before: Quantity<string, string>;
   readonly adds: Quantity<string, string>;
   readonly after: Quantity<string, string>;
-  /** What is left of the limit afterwards; below zero where it is passed. */
+  /** What is left of the limit afterwards; below zero where it is broken. */
   readonly remainingUnderStatedLimits: Quantity<string, string>;
-  /** `true` where the limit is passed: used and added together are more than it states. */
-  readonly passed: boolean;
+  /** `true` where the limit is broken: used and added together are more than it states. */
+  readonly broken: boolean;
   /**
    * The first day, from this one on, on which what is added stays within this limit, or on which the limit is
    * no longer meant; `null` where none is found.
@@ -73,7 +73,7 @@ const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, mean
     adds: q(adds ?? 0),
     after: q(after),
     remainingUnderStatedLimits: q(value - after),
-    passed: exceeds(after, value),
+    broken: exceeds(after, value),
     earliestByStatedLimit: fitsFrom(date, per, days, (there) => !exceeds(there + (adds ?? 0), value)),
     freesUpOn: freesUpAfter(date, per, withToday(days, date, adds ?? 0)),
     meantIf,
@@ -111,13 +111,13 @@ const lapsesOn = ({ scope, unless = [] }: ReadLimit, { date, known }: Proposed):
 
 /** The earlier of the day on which a limit is kept, and of that on which it lapses. */
 const earliestOf = (
-  one: { readonly passed: boolean | null; readonly earliestByStatedLimit: CivilDate | null },
+  one: { readonly broken: boolean | null; readonly earliestByStatedLimit: CivilDate | null },
   lapses: CivilDate | undefined,
 ): { readonly earliestByStatedLimit: CivilDate | null } => {
-  const { passed, earliestByStatedLimit: kept } = one;
+  const { broken, earliestByStatedLimit: kept } = one;
   return {
     earliestByStatedLimit:
-      passed === true && lapses !== undefined && (kept === null || lapses < kept) ? lapses : kept,
+      broken === true && lapses !== undefined && (kept === null || lapses < kept) ? lapses : kept,
   };
 };
 

@@ -228,10 +228,10 @@ const findingsOf = (
       text: `The real rate lies ${off} % ${deviation > 0 ? "above" : "below"} the plan. Calibrate again before the next application.`,
     });
   }
-  for (const { of, period, source, remaining, passed } of limits) {
-    if (!passed) continue;
+  for (const { of, period, source, remaining, broken } of limits) {
+    if (!broken) continue;
     findings.push({
-      code: "as-applied/limit-passed",
+      code: "as-applied/limit-broken",
       severity: "warning",
       params: { of, period, beyond: -remaining.value, unit: remaining.unit },
       text: `The stated limit of ${of} in the ${period} is passed by ${Number((-remaining.value).toPrecision(4))} ${remaining.unit}.`,

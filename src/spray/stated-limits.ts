@@ -29,9 +29,9 @@ export interface RemainingUnderLimit {
   readonly limit: Quantity<string, string>;
   /** Before and with this application. */
   readonly used: Quantity<string, string>;
-  /** Negative where the limit is passed. */
+  /** Negative where the limit is broken. */
   readonly remaining: Quantity<string, string>;
-  readonly passed: boolean;
+  readonly broken: boolean;
 }
 
 /** What an application puts down per area, by substance. */
@@ -93,7 +93,7 @@ const remainingUnder = (one: StatedLimit, at: string, amounts: Amounts): Remaini
     limit: limit as Quantity<string, string>,
     used: inLimit(used),
     remaining: inLimit(value - used),
-    passed: exceeds(used, value),
+    broken: exceeds(used, value),
   };
 };
 

@@ -49,7 +49,7 @@ export interface PassRates<S extends string = string> {
  * plan.load?.perPass.in("lb"); // => 20
  *
  * const nitrogen = { rate: quantity(1, "lb/1000 ft2", "N"), limit: quantity(0.9, "lb/1000 ft2", "N") };
- * passRates(nitrogen).findings.map((finding) => finding.code); // => ["limit/passed"]
+ * passRates(nitrogen).findings.map((finding) => finding.code); // => ["limit/broken"]
  * ```
  */
 export const passRates = <S extends string>(input: {
@@ -80,7 +80,7 @@ export const passRates = <S extends string>(input: {
   const finding: Finding | undefined =
     over && limit
       ? {
-          code: "limit/passed",
+          code: "limit/broken",
           severity: "warning",
           path: "rate",
           params: {

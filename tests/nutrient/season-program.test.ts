@@ -265,8 +265,8 @@ describe("what remains under the stated limits", () => {
     expect(left.remainingUnderStatedLimits.value).toBeCloseTo(-0.3, 12);
     expect(left.binding).toEqual(["per30Days"]);
     expect(left.findings.map(({ code, path }) => `${code} ${path}`)).toEqual([
-      "nitrogen/cap-passed caps.per30Days",
-      "nitrogen/cap-passed applied[0]",
+      "nitrogen/cap-exceeded caps.per30Days",
+      "nitrogen/cap-exceeded applied[0]",
     ]);
   });
 

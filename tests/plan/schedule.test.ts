@@ -229,7 +229,7 @@ describe("schedule", () => {
           for (const entry of entries) {
             const { id: _, ...proposal } = entry;
             const rest = ledger(entries.filter(({ id }) => id !== entry.id));
-            expect(checkLimits({ ledger: rest, proposal, limits }).uses.every(({ passed }) => !passed)).toBe(
+            expect(checkLimits({ ledger: rest, proposal, limits }).uses.every(({ broken }) => !broken)).toBe(
               true,
             );
           }

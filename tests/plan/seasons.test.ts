@@ -23,7 +23,7 @@ describe("a limit that is meant for a part of the year only", () => {
     });
     expect(check.earliestByStatedRules).toBe("2027-03-01");
     const winter = check.uses.find(({ limit }) => limit.id === "us-pa/winter-n");
-    expect([winter?.passed, winter?.earliestByStatedLimit]).toEqual([true, "2027-03-01"]);
+    expect([winter?.broken, winter?.earliestByStatedLimit]).toEqual([true, "2027-03-01"]);
   });
 
   test("and the next one takes over: Maryland's professional waits from 20 November to 1 March", () => {
@@ -38,7 +38,7 @@ describe("a limit that is meant for a part of the year only", () => {
       limits: marylandUseLimits.limits,
     });
     const late = uses.find(({ limit }) => limit.id === "us-md-use/late-n-professional");
-    expect([late?.passed, late?.earliestByStatedLimit]).toEqual([true, "2026-12-02"]);
+    expect([late?.broken, late?.earliestByStatedLimit]).toEqual([true, "2026-12-02"]);
     // A word with a capital is the same word: the dates of anybody else are lifted.
     expect(tests.map(({ limit }) => limit.id)).not.toContain("us-md-use/closed-dates");
     expect(earliestByStatedRules).toBe("2027-03-01");
@@ -116,7 +116,7 @@ test("one product over a limit on contents is enough, whatever the others state"
           ],
         },
       ],
-    }).nutrients[0]?.tests.map(({ found, passed }) => [found, passed]);
+    }).nutrients[0]?.tests.map(({ found, broken }) => [found, broken]);
   expect(spray("10-10-10")).toEqual([["10 %", true]]);
   // The wetter states no analysis: whether both are within is not known.
   expect(spray("46-0-0")).toEqual([[null, null]]);

@@ -111,7 +111,7 @@ describe("limits in a job", () => {
     const [account] = order.nutrients;
     // 3.75 lb/1000 ft2 at 0.38 % is 0.01425 lb/1000 ft2, times 43.56 is 0.6207 lb/acre.
     expect(account?.limits[0]?.adds.value).toBeCloseTo(0.62073, 5);
-    expect(account?.tests.map(({ limit, passed }) => [limit.kind, passed])).toEqual([
+    expect(account?.tests.map(({ limit, broken }) => [limit.kind, broken])).toEqual([
       ["closed dates", true],
       ["setback", true],
       ["slow share", true],
@@ -322,13 +322,13 @@ describe("properties", () => {
     );
   });
 
-  test("a higher limit is never passed where a lower one is not", () => {
+  test("a higher limit is never broken where a lower one is not", () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.1, max: 4, noNaN: true }),
         fc.double({ min: 0.1, max: 4, noNaN: true }),
         (a, b) => {
-          const passed = (limit: number) =>
+          const broken = (limit: number) =>
             soundOrder(
               smallJob({
                 limits: [
@@ -339,8 +339,8 @@ describe("properties", () => {
                   },
                 ],
               }),
-            ).nutrients[0]?.limits[0]?.passed;
-          if (passed(Math.max(a, b))) expect(passed(Math.min(a, b))).toBe(true);
+            ).nutrients[0]?.limits[0]?.broken;
+          if (broken(Math.max(a, b))) expect(broken(Math.min(a, b))).toBe(true);
         },
       ),
       { numRuns: 40 },

@@ -316,11 +316,11 @@ describe("asApplied", () => {
     const done = asApplied({ used, area, fertilizer: feed, limits: [limit(130.68, 1), limit(87.12, 1.5)] });
     const [first, second] = done.remainingUnderStatedLimits;
     expect(first?.remaining.value).toBeCloseTo(43.56, 8);
-    expect(first?.passed).toBe(false);
+    expect(first?.broken).toBe(false);
     expect(second?.remaining.value).toBeCloseTo(-21.78, 8);
-    expect(second?.passed).toBe(true);
+    expect(second?.broken).toBe(true);
     expect(done.findings.map(({ code, severity }) => `${code} ${severity}`)).toEqual([
-      "as-applied/limit-passed warning",
+      "as-applied/limit-broken warning",
     ]);
     // Exactly used up is within.
     expect(asApplied({ used, area, fertilizer: feed, limits: [limit(87.12, 1)] }).findings).toEqual([]);
