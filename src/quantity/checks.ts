@@ -1,4 +1,5 @@
 import { type Problem, RatewrightError } from "./errors.js";
+import { expectRecord } from "./expect.js";
 
 /** Runs checks one after another and keeps what they complain about, so that a caller sees all problems at once. */
 export interface Checks {
@@ -51,4 +52,28 @@ export const checks = (): Checks => {
       if (problems.length > 0) throw new RatewrightError(problems);
     },
   };
+};
+
+/**
+ * Runs the reader of every named argument and gives what they give by name, or throws the problems of all.
+ *
+ * @throws RatewrightError with every problem of every reader
+ *
+ * @example
+ * ```ts
+ * import { allOf, expectNumber } from "ratewright";
+ * allOf({ slope: () => expectNumber(4, "slope"), share: () => expectNumber(0.5, "share") }); // => { slope: 4, share: 0.5 }
+ * allOf({ slope: () => expectNumber(null, "slope"), share: () => expectNumber(null, "share") }); // => throws not-finite
+ * ```
+ */
+export const allOf = <const R extends Readonly<Record<string, () => unknown>>>(
+  readers: R,
+): { readonly [K in keyof R]: ReturnType<R[K]> } => {
+  const door = checks();
+  const found: Record<string, unknown> = {};
+  for (const [name, read] of Object.entries(expectRecord(readers, "readers"))) {
+    found[name] = door.run(read as () => unknown);
+  }
+  door.done();
+  return found as { readonly [K in keyof R]: ReturnType<R[K]> };
 };

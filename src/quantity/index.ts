@@ -5,7 +5,7 @@ export {
   type BaseUnitOf,
   unitTable,
 } from "./base-units.js";
-export { type Checks, checks } from "./checks.js";
+export { allOf, type Checks, checks } from "./checks.js";
 export {
   depthOf,
   type FractionDimension,

@@ -1,5 +1,5 @@
-import { expectRecord, type Quantity } from "../quantity/index.js";
-import { allOf, type Carrier, carried, inSystemOf, type Length, positive, type Speed } from "./inputs.js";
+import { allOf, expectRecord, type Quantity } from "../quantity/index.js";
+import { type Carrier, carried, inSystemOf, type Length, positive, type Speed } from "./inputs.js";
 
 /**
  * The volume of spray that nozzles put on an area, `V = q / (v w)`.

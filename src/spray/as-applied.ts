@@ -1,6 +1,7 @@
 import { exceeds } from "../numeric/index.js";
 import { type Fertilizer, type NutrientsSupplied, nutrientsSupplied } from "../nutrient/index.js";
 import {
+  allOf,
   expectAmount,
   expectQuantity,
   expectRecord,
@@ -12,7 +13,7 @@ import {
   RatewrightError,
 } from "../quantity/index.js";
 import { activeInProduct, type ProductName } from "./active-ingredient.js";
-import { type Area, allOf, ground, numberIn, type Share, share } from "./inputs.js";
+import { type Area, ground, numberIn, type Share, share } from "./inputs.js";
 import {
   type AnyQuantity,
   type RemainingUnderLimit,

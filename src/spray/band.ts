@@ -1,5 +1,5 @@
-import { expectAmount, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
-import { type Area, allOf, ground, type Length, positive } from "./inputs.js";
+import { allOf, expectAmount, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { type Area, ground, type Length, positive } from "./inputs.js";
 
 /** The width of the band and of the row, whose quotient is the share of the ground that bands cover. */
 const bandShare = (input: { readonly band: Length; readonly row: Length }): readonly [number, number] => {

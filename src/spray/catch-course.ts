@@ -1,6 +1,6 @@
-import { expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
+import { allOf, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
 import { runLength } from "../spread/index.js";
-import { type Area, allOf, type Length, positive } from "./inputs.js";
+import { type Area, type Length, positive } from "./inputs.js";
 
 /** Which measure of the catch reads as which volume per area. */
 export type CatchReading = "fl oz as gal/acre" | "mL as L/ha";

@@ -1,5 +1,5 @@
-import { expectAmount, fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
-import { allOf, positive } from "./inputs.js";
+import { allOf, expectAmount, fail, type Quantity, quantity, quantityOf } from "../quantity/index.js";
+import { positive } from "./inputs.js";
 
 type Density = Quantity<"mass/volume", "none">;
 type FlowOrVolume = "volume/time" | "volume/area";

@@ -1,6 +1,6 @@
 import { mean } from "../numeric/index.js";
-import { expectRecord, fail, quantity, unitSystem } from "../quantity/index.js";
-import { allOf, inSystemOf, type Length, positive, readingsOf, type Speed, type Time } from "./inputs.js";
+import { allOf, expectRecord, fail, quantity, unitSystem } from "../quantity/index.js";
+import { inSystemOf, type Length, positive, readingsOf, type Speed, type Time } from "./inputs.js";
 
 /** What is averaged over several runs of one course: the times, or the speeds of the runs. */
 export type SpeedAverage = "times" | "speeds";

@@ -11,17 +11,6 @@ export type Speed = Quantity<"length/time", "none">;
 export type Pressure = Quantity<"pressure", "none">;
 export type Share = Quantity<"1", "none">;
 
-/** Runs every reader and throws all their problems, or gives all their results. */
-export const allOf = <const R extends Readonly<Record<string, () => unknown>>>(
-  readers: R,
-): { readonly [K in keyof R]: ReturnType<R[K]> } => {
-  const door = checks();
-  const found: Record<string, unknown> = {};
-  for (const key of Object.keys(readers)) found[key] = door.run(readers[key] as () => unknown);
-  door.done();
-  return found as { readonly [K in keyof R]: ReturnType<R[K]> };
-};
-
 /** Takes a quantity of a dimension that is above zero. */
 export const positive = <const D extends string, const S extends string = "none">(
   input: unknown,

@@ -1,5 +1,6 @@
 import { coefficientOfVariation, type Divisor, exceeds, mean } from "../numeric/index.js";
 import {
+  allOf,
   expectQuantity,
   expectRecord,
   type Finding,
@@ -9,7 +10,6 @@ import {
   quantityOf,
 } from "../quantity/index.js";
 import {
-  allOf,
   type Carrier,
   carried,
   inSystemOf,

@@ -5,12 +5,19 @@ import {
   mean,
   meanEstimate,
 } from "../numeric/index.js";
-import { checks, expectQuantity, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import {
+  allOf,
+  checks,
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantityOf,
+} from "../quantity/index.js";
 import { testArea } from "../spread/index.js";
 import { runTimes } from "./ground-speed.js";
 import {
   type Area,
-  allOf,
   type Carrier,
   carried,
   ground,

@@ -1,16 +1,7 @@
 import { wholeUnitsFor } from "../numeric/index.js";
-import { expectQuantity, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
+import { allOf, expectQuantity, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
 import { fieldCapacity } from "../spread/index.js";
-import {
-  type Area,
-  allOf,
-  ground,
-  type Length,
-  positive,
-  type Share,
-  type Speed,
-  type Time,
-} from "./inputs.js";
+import { type Area, ground, type Length, positive, type Share, type Speed, type Time } from "./inputs.js";
 
 /** How long a job of spraying takes. */
 export interface SprayTime {

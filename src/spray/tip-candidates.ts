@@ -1,6 +1,6 @@
-import { checks, expectRecord, fail } from "../quantity/index.js";
+import { allOf, checks, expectRecord, fail } from "../quantity/index.js";
 import { type DropletClass, dropletRank } from "./droplet-classes.js";
-import { allOf, type Pressure, positive, type Speed } from "./inputs.js";
+import { type Pressure, positive, type Speed } from "./inputs.js";
 import { nozzleSizes } from "./nozzle-sizes.js";
 import { expectRising, type PressureRange, rangeReaders } from "./pressure.js";
 

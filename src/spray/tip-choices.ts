@@ -1,8 +1,8 @@
-import { expectRecord, type Quantity, quantity, quantityOf } from "../quantity/index.js";
+import { allOf, expectRecord, type Quantity, quantity, quantityOf } from "../quantity/index.js";
 import { applicationVolume, nozzleFlow } from "./application-volume.js";
 import { densityFactor, waterEquivalent } from "./density.js";
 import { type DropletClass, dropletRank } from "./droplet-classes.js";
-import { allOf, type Length, numberIn, type Pressure, positive, type Share, type Speed } from "./inputs.js";
+import { type Length, numberIn, type Pressure, positive, type Share, type Speed } from "./inputs.js";
 import { ratedFlow, type SizeRating } from "./nozzle-sizes.js";
 import { inRange, type PressureRange } from "./pressure.js";
 import {

@@ -1,4 +1,4 @@
-import { checks, expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { allOf, expectQuantity, fail, type Quantity } from "../quantity/index.js";
 
 export type Length = Quantity<"length", "none">;
 export type Area = Quantity<"area", "none">;
@@ -43,13 +43,8 @@ export const fieldsOf = <const W extends Readonly<Record<string, Need>>>(
   record: Readonly<Record<string, unknown>>,
   needs: W,
 ): { readonly [K in keyof W]: Taken<W[K]> } => {
-  const door = checks();
-  const found: Record<string, unknown> = {};
-  for (const key of Object.keys(needs)) {
-    found[key] = door.run(() => taken(record[key], key, needs[key] as Need));
-  }
-  door.done();
-  return found as { readonly [K in keyof W]: Taken<W[K]> };
+  const readers = Object.keys(needs).map((key) => [key, () => taken(record[key], key, needs[key] as Need)]);
+  return allOf(Object.fromEntries(readers)) as { readonly [K in keyof W]: Taken<W[K]> };
 };
 
 /**

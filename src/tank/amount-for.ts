@@ -1,4 +1,5 @@
 import {
+  allOf,
   expectQuantity,
   expectRecord,
   fail,
@@ -8,7 +9,7 @@ import {
   quantityOf,
 } from "../quantity/index.js";
 import type { ProductForm } from "./formulation.js";
-import { allOf, numberIn } from "./inputs.js";
+import { numberIn } from "./inputs.js";
 import { expectRate, type RateOf, type RateSubstance } from "./rate.js";
 
 /** The product of a rate: `product:a` of `product:a/spray`. */

@@ -1,5 +1,5 @@
-import { expectRecord, type Quantity } from "../quantity/index.js";
-import { allOf, sprayOf, sprayRateOf } from "./inputs.js";
+import { allOf, expectRecord, type Quantity } from "../quantity/index.js";
+import { sprayOf, sprayRateOf } from "./inputs.js";
 
 /**
  * The area that one filling of the tank covers, `A = tank / application volume`. It is not the other

@@ -1,5 +1,6 @@
 import { exceeds } from "../numeric/index.js";
 import {
+  allOf,
   type Citation,
   expectQuantity,
   expectRecord,
@@ -8,7 +9,6 @@ import {
   quantityOf,
 } from "../quantity/index.js";
 import { type TankCaution, tankCautions } from "./cautions.js";
-import { allOf } from "./inputs.js";
 import { rinseResidue } from "./rinse-residue.js";
 
 /** A published rule for rinsing an empty container. */

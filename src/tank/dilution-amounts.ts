@@ -1,5 +1,5 @@
-import { expectNumber, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
-import { allOf, sprayOf } from "./inputs.js";
+import { allOf, expectNumber, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
+import { sprayOf } from "./inputs.js";
 import type { ProductSubstance } from "./rate.js";
 
 /** How "one to so many" is meant: one part in so many of the whole, or one part and so many of carrier. */

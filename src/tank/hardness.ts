@@ -1,7 +1,6 @@
 import { atomicWeights, formulaWeight } from "../nutrient/index.js";
-import { type Citation, fail, type Quantity, quantity } from "../quantity/index.js";
+import { allOf, type Citation, fail, type Quantity, quantity } from "../quantity/index.js";
 import { type InWater, inWater } from "./in-water.js";
-import { allOf } from "./inputs.js";
 
 /** Milligrams of calcium carbonate that one milligram of an ion stands for. */
 export const carbonateOf = (ion: "Ca" | "Mg"): number =>

@@ -1,4 +1,5 @@
 import {
+  allOf,
   expectNumber,
   expectQuantity,
   expectRecord,
@@ -7,10 +8,9 @@ import {
   quantity,
 } from "../quantity/index.js";
 import { type HalfLife, halfLives } from "./half-lives.js";
-import { allOf } from "./inputs.js";
+import type { Share } from "./inputs.js";
 
 type Time = Quantity<"time", "none">;
-type Share = Quantity<"1", "none">;
 
 /** What has broken down by the time a tank is empty. */
 export interface HydrolysisLoss {

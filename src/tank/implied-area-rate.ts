@@ -1,6 +1,6 @@
-import { expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { allOf, expectRecord, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import type { ProductOf } from "./amount-for.js";
-import { allOf, sprayRateOf } from "./inputs.js";
+import { sprayRateOf } from "./inputs.js";
 import { expectRate, type ReadRate } from "./rate.js";
 
 /**

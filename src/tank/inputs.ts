@@ -1,15 +1,6 @@
-import { checks, expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { expectQuantity, fail, type Quantity } from "../quantity/index.js";
 
-/** Runs every reader and throws all their problems together, or gives all their results. */
-export const allOf = <const R extends Readonly<Record<string, () => unknown>>>(
-  readers: R,
-): { readonly [K in keyof R]: ReturnType<R[K]> } => {
-  const door = checks();
-  const found: Record<string, unknown> = {};
-  for (const key of Object.keys(readers)) found[key] = door.run(readers[key] as () => unknown);
-  door.done();
-  return found as { readonly [K in keyof R]: ReturnType<R[K]> };
-};
+export type Share = Quantity<"1", "none">;
 
 /** Takes finished spray per area, above zero. */
 export const sprayRateOf = (input: unknown): Quantity<"volume/area", "spray"> =>

@@ -1,8 +1,16 @@
-import { checks, expectRecord, type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import {
+  allOf,
+  checks,
+  expectRecord,
+  type Finding,
+  fail,
+  type Quantity,
+  quantityOf,
+} from "../quantity/index.js";
 import { amountAt } from "./amount-for.js";
 import { type TankCaution, tankCautions } from "./cautions.js";
 import { type Formulation, formulations, type ProductForm } from "./formulation.js";
-import { allOf, expectSameProduct, numberIn, sprayOf, sprayRateOf } from "./inputs.js";
+import { expectSameProduct, numberIn, sprayOf, sprayRateOf } from "./inputs.js";
 import { type JarReading, type JarSign, jarCannotShow, jarFailures, jarReadings } from "./jar-facts.js";
 import type { LadderId } from "./ladder.js";
 import { loadingOrder } from "./loading-order.js";

@@ -1,10 +1,10 @@
-import { expectNumber, expectRecord, fail } from "../quantity/index.js";
+import { allOf, expectNumber, expectRecord, fail } from "../quantity/index.js";
 import { arranged } from "./arranged.js";
 import { type TankCaution, tankCautions } from "./cautions.js";
 import { consensusOrder, consensusPlace } from "./consensus-order.js";
 import { expectMixProducts } from "./expect-mix-products.js";
 import { formulations } from "./formulation.js";
-import { allOf, sprayOf } from "./inputs.js";
+import { sprayOf } from "./inputs.js";
 import { type Ladder, stepIn } from "./ladder.js";
 import { ladderOf, ladders } from "./ladders.js";
 import type { LoadingOrder, LoadingOrderInput, MixProduct, OrderedPair } from "./loading-order-types.js";

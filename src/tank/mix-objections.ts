@@ -1,6 +1,5 @@
-import { expectRecord, type Finding, fail } from "../quantity/index.js";
+import { allOf, expectRecord, type Finding, fail } from "../quantity/index.js";
 import { expectMixProducts } from "./expect-mix-products.js";
-import { allOf } from "./inputs.js";
 import type { MixProduct } from "./loading-order-types.js";
 import { finding, helpers, labelFindings, nameOf, pairFindings } from "./mix-findings.js";
 import { mostPartners } from "./mix-rules.js";

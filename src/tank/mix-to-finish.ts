@@ -1,6 +1,6 @@
-import { expectRecord, type NeutralSubstance, type Quantity, quantityOf } from "../quantity/index.js";
+import { allOf, expectRecord, type NeutralSubstance, type Quantity, quantityOf } from "../quantity/index.js";
 import { areaOf } from "./amount-for.js";
-import { allOf, numberIn, sprayOf, sprayRateOf } from "./inputs.js";
+import { numberIn, sprayOf, sprayRateOf } from "./inputs.js";
 
 /** What is still to be mixed to finish a job, and what will be left. */
 export interface MixToFinish {

@@ -1,5 +1,5 @@
-import { expectAmount, fail, type Quantity, quantityOf } from "../quantity/index.js";
-import { allOf, sprayOf } from "./inputs.js";
+import { allOf, expectAmount, fail, type Quantity, quantityOf } from "../quantity/index.js";
+import { sprayOf } from "./inputs.js";
 
 /**
  * The rate per volume of finished spray of a recipe such as 2 pt per 100 gal:

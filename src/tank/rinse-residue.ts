@@ -1,4 +1,5 @@
 import {
+  allOf,
   expectNumber,
   expectQuantity,
   expectRecord,
@@ -6,7 +7,6 @@ import {
   type Quantity,
   quantity,
 } from "../quantity/index.js";
-import { allOf } from "./inputs.js";
 
 /** A volume of anything, in liters. */
 export const litersOf = (input: unknown, path: string, bound: "positive" | "non-negative"): number =>

@@ -1,6 +1,6 @@
-import { expectRecord, fail, type Quantity, quantityOf, unitSystem } from "../quantity/index.js";
+import { allOf, expectRecord, fail, type Quantity, quantityOf, unitSystem } from "../quantity/index.js";
 import { expectConcentrate, expectStrength } from "./dilution-strength.js";
-import { allOf, numberIn, sprayOf } from "./inputs.js";
+import { numberIn, sprayOf } from "./inputs.js";
 import type { ProductSubstance } from "./rate.js";
 
 /**

@@ -1,4 +1,5 @@
 import {
+  allOf,
   expectQuantity,
   expectRecord,
   fail,
@@ -7,7 +8,7 @@ import {
 } from "../quantity/index.js";
 import { areaOf } from "./amount-for.js";
 import { areaPerTank } from "./area-per-tank.js";
-import { allOf, numberIn, sprayOf, sprayRateOf } from "./inputs.js";
+import { numberIn, sprayOf, sprayRateOf } from "./inputs.js";
 import { type LoadSplit, loadVolumes, parts } from "./load-volumes.js";
 
 /** One filling of the tank. */

@@ -1,4 +1,5 @@
 import {
+  allOf,
   expectAmount,
   expectNumber,
   expectQuantity,
@@ -9,13 +10,11 @@ import {
   quantityOf,
 } from "../quantity/index.js";
 import { type TankCaution, tankCautions } from "./cautions.js";
-import { allOf } from "./inputs.js";
+import type { Share } from "./inputs.js";
 import { litersOf, rinsesOf } from "./rinse-residue.js";
 
 /** More rinses than this nobody makes. */
 const mostRinses = 1000;
-
-type Share = Quantity<"1", "none">;
 
 /** The best use of a given amount of rinse water on a tank. */
 export interface TankRinse {

@@ -6,6 +6,7 @@ import { root } from "./sources.js";
 /** What a function may give without `type` and `version`: parts of other records, and what a caller states. */
 const parts: ReadonlySet<string> = new Set([
   // a value or the problems
+  "allOf",
   "checks",
   "expectRecord",
   "ledgerFromCsv",
