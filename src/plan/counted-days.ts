@@ -1,5 +1,5 @@
 import { addDays, type CivilDate } from "../calendar/index.js";
-import type { History, HistoryRow } from "./history.js";
+import { type History, type HistoryRow, rowText } from "./history.js";
 import type { Known } from "./limit-condition.js";
 import { amountOf, isStated } from "./nutrient-rates.js";
 import { type DayAmounts, reachBack } from "./period-use.js";
@@ -92,7 +92,7 @@ export const countDays = (
     for (const { from, counted, dates, amounts, notCounted } of open) {
       if (row.date < from) continue;
       const amount = counted(row);
-      if (amount === undefined) notCounted.push(row.from);
+      if (amount === undefined) notCounted.push(rowText(row));
       if (amount === undefined || amount === 0) continue;
       const last = dates.length - 1;
       if (dates[last] === row.date) amounts[last] = (amounts[last] as number) + amount;

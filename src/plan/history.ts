@@ -17,6 +17,9 @@ export interface HistoryRow {
   readonly rates: NutrientRates | undefined;
 }
 
+/** A row as a sentence names it: by its day, and where it stands. */
+export const rowText = ({ date, from }: HistoryRow): string => `${date} (${from})`;
+
 /** What has gone down, in the order of the dates. */
 export interface History {
   /** Calls `see` for each application on a part of the site, from a date on. */

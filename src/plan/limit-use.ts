@@ -2,6 +2,7 @@ import { addDays, type CivilDate, firstDateWithin, isWithinWindow, windowAround 
 import { exceeds } from "../numeric/index.js";
 import { type FactSource, type Quantity, quantityOf } from "../quantity/index.js";
 import { counterOf, dayAmounts, type Proposed } from "./counted-days.js";
+import { rowText } from "./history.js";
 import type { LimitPeriod } from "./limit.js";
 import { type Answer, conditionText, holds } from "./limit-condition.js";
 import { type LimitTest, tested } from "./limit-test.js";
@@ -78,7 +79,7 @@ const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, mean
     freesUpOn: freesUpAfter(date, per, withToday(days, date, adds ?? 0)),
     meantIf,
   };
-  return { use, notCounted: adds === undefined ? [...notCounted, row.from] : notCounted };
+  return { use, notCounted: adds === undefined ? [...notCounted, rowText(row)] : notCounted };
 };
 
 const withToday = ({ dates, amounts }: DayAmounts, date: CivilDate, adds: number): DayAmounts => {

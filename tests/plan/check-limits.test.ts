@@ -255,7 +255,9 @@ describe("active ingredient and acid equivalent", () => {
     const result = check([limit], { supplies: [perAcre(1, "ae:2,4-D")] }, [
       { id: "x", date: "2026-03-01", productName: "unknown" },
     ]);
-    expect(result.notChecked.join()).toMatch(/ae:2,4-D of x, for what went down is not stated/);
+    expect(result.notChecked.join()).toMatch(
+      /ae:2,4-D that went down on \d{4}-\d\d-\d\d \(x\), for it is not stated/,
+    );
   });
 });
 
