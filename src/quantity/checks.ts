@@ -57,6 +57,7 @@ export const checks = (): Checks => {
 /**
  * Runs the reader of every named argument and gives what they give by name, or throws the problems of all.
  *
+ * @typeParam R - the readers by name
  * @throws RatewrightError with every problem of every reader
  *
  * @example
