@@ -8,6 +8,7 @@ import { type ReadJob, readJob } from "./read-job.js";
 import { type RepeatPlan, repeatPlan } from "./repeat.js";
 import { type SprayOrder, sprayOrder } from "./spray-order.js";
 import { type SpreadOrder, spreadOrder } from "./spread-order.js";
+import { withSuggestions } from "./with-suggestions.js";
 
 /** The work order of a visit. Plain data: through JSON its quantities become `{ value, unit, of }`. */
 export interface WorkOrder {
@@ -29,6 +30,15 @@ export interface WorkOrder {
 }
 
 const computed = (input: unknown): WorkOrder => {
+  try {
+    return compute(input);
+  } catch (error) {
+    if (!(error instanceof RatewrightError)) throw error;
+    throw new RatewrightError(withSuggestions(error.problems));
+  }
+};
+
+const compute = (input: unknown): WorkOrder => {
   const door = checks();
   const job = readJob(input, door);
   const findings: Finding[] = [];

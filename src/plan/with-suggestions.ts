@@ -1,0 +1,18 @@
+import { type Problem, suggestSubstance, suggestUnit } from "../quantity/index.js";
+
+const nearest: Readonly<Partial<Record<Problem["code"], (text: string) => string | undefined>>> = {
+  "unit/unknown": (text) => suggestUnit(text),
+  "substance/unknown": suggestSubstance,
+};
+
+/**
+ * The problems of a job with the likely correction of each unit and substance that is not known. The core does
+ * not carry the names that people use, so that small bundles stay small; a job may.
+ */
+export const withSuggestions = (problems: readonly Problem[]): readonly Problem[] =>
+  problems.map((problem) => {
+    const { code, got, suggestion, choices } = problem;
+    if (suggestion !== undefined || choices !== undefined || !/^".*"$/.test(got)) return problem;
+    const near = nearest[code]?.(JSON.parse(got));
+    return near === undefined ? problem : { ...problem, suggestion: near };
+  });
