@@ -7,6 +7,7 @@ import { type DecimalSign, scanNumber } from "./number-text.js";
 import { Quantity } from "./quantity.js";
 import { type CheckedSubstance, isSubstance } from "./substances.js";
 import { suggestSubstance, suggestUnit } from "./suggest.js";
+import { twoAmounts } from "./two-amounts.js";
 import { unitDimension } from "./unit-facts.js";
 import { readRest } from "./unit-reading.js";
 import { expectDimension } from "./units-of.js";
@@ -93,6 +94,11 @@ export const readText = (input: unknown, options: ParseOptions, path: string): T
   if (/^k(?: |$)/i.test(rest) && !/^K$/.test(rest) && number.problem === undefined) {
     const full = `${Number((number.value * 1000).toPrecision(15))} ${rest.slice(1).trim()}`.trim();
     return stop({ code: "text", got: shown(input), expected: "the number in full", suggestion: full });
+  }
+  const together = number.problem === undefined ? twoAmounts(number.value, rest) : undefined;
+  if (together !== undefined) {
+    const expected = "one number and one unit";
+    return stop({ code: "text", got: shown(input), expected, suggestion: together });
   }
   if (symbol !== undefined) {
     const codes = signs[symbol] ?? [symbol];
