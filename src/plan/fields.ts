@@ -1,4 +1,4 @@
-import { expectRecord, fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import { type Checks, expectRecord, fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
 
 /** Takes a record whose fields all have known names: a misspelt field would otherwise be passed over. */
 export const expectFields = (
@@ -117,5 +117,29 @@ export const toldBy = <T>(places: Readonly<Record<string, string>>, run: () => T
           : { ...problem, path: `${places[name]}${problem.path.slice(name.length)}` };
       }),
     );
+  }
+};
+
+/** Takes true or false, or throws with its path. */
+export const expectFlag = (input: unknown, path: string): boolean =>
+  typeof input === "boolean" ? input : fail("type", path, input, "true or false");
+
+/** Reads one field, or throws with its path. */
+export type Reader = (input: unknown, path: string) => unknown;
+
+/** Checks a record whose fields have a reader each: every field that is there, and those that are needed. */
+export const readFields = (
+  input: unknown,
+  readers: Readonly<Record<string, Reader>>,
+  needed: readonly string[],
+  path: string,
+  expected: string,
+  door: Checks,
+): void => {
+  const record = door.run(() => expectFields(input, Object.keys(readers), path, expected));
+  if (record === undefined) return;
+  for (const [name, read] of Object.entries(readers)) {
+    const value = record[name];
+    if (value !== undefined || needed.includes(name)) door.run(() => read(value, `${path}.${name}`));
   }
 };

@@ -1,6 +1,6 @@
 import { civilDate, monthDay } from "../calendar/index.js";
 import { type Checks, expectNumber, expectQuantity, fail, isSubstance } from "../quantity/index.js";
-import { expectFields, expectList, expectOneOf, expectText } from "./fields.js";
+import { expectFields, expectList, expectOneOf, expectText, type Reader, readFields } from "./fields.js";
 import type { ApplicationFacts, LimitCondition } from "./limit-condition.js";
 
 const words = {
@@ -15,8 +15,6 @@ const words = {
   ],
   ground: ["frozen", "snow-covered", "saturated"],
 } as const;
-
-type Reader = (input: unknown, path: string) => void;
 
 const text: Reader = (input, path) => {
   expectText(input, path, "a word");
@@ -101,30 +99,15 @@ export const civilDateAt = (input: unknown, path: string): ReturnType<typeof civ
   }
 };
 
-const readAll = (
-  input: unknown,
-  readers: Readonly<Record<string, Reader>>,
-  path: string,
-  expected: string,
-  door: Checks,
-): void => {
-  const record = door.run(() => expectFields(input, Object.keys(readers), path, expected));
-  if (record === undefined) return;
-  for (const [name, read] of Object.entries(readers)) {
-    const value = record[name];
-    if (value !== undefined) door.run(() => read(value, `${path}.${name}`));
-  }
-};
-
 /** Reads what is known of an application; problems go to `door`. */
 export const readFacts = (input: unknown, path: string, door: Checks): ApplicationFacts => {
   if (input === undefined) return {};
-  readAll(input, factReaders, path, "facts of the application", door);
+  readFields(input, factReaders, [], path, "facts of the application", door);
   return input as ApplicationFacts;
 };
 
 /** Reads a condition of a limit; problems go to `door`. */
 export const readCondition = (input: unknown, path: string, door: Checks): LimitCondition => {
-  readAll(input, conditionReaders, path, "a condition", door);
+  readFields(input, conditionReaders, [], path, "a condition", door);
   return input as LimitCondition;
 };

@@ -9,16 +9,21 @@ import {
   shown,
 } from "../quantity/index.js";
 import { type Labels, labelOf } from "./entry-row.js";
-import { expectFields, expectList, expectOneOf, expectText, unreadable } from "./fields.js";
+import {
+  expectFields,
+  expectFlag,
+  expectList,
+  expectOneOf,
+  expectText,
+  type Reader,
+  unreadable,
+} from "./fields.js";
 import type { LedgerEntry, LedgerWeather } from "./ledger-entry.js";
 import { civilDateAt } from "./read-condition.js";
 import { readContents, readSupplies } from "./read-supplies.js";
 
-type Reader = (input: unknown, path: string) => unknown;
-
 const text: Reader = (input, path) => expectText(input, path, "text");
-const flag: Reader = (input, path) =>
-  typeof input === "boolean" ? input : fail("type", path, input, "true or false");
+const flag: Reader = expectFlag;
 const quantityIn =
   (dimension: string, bound: "positive" | "non-negative" | "any", of = "none"): Reader =>
   (input, path) =>

@@ -1,11 +1,9 @@
 import type { CivilDate } from "../calendar/index.js";
 import { type Checks, checks, expectNumber, expectQuantity, expectRecord, fail } from "../quantity/index.js";
-import { expectFields, expectOneOf, expectText } from "./fields.js";
+import { expectFields, expectFlag, expectOneOf, expectText, type Reader, readFields } from "./fields.js";
 import { civilDateAt } from "./read-condition.js";
 import { readSource } from "./read-limit.js";
 import type { LabelOnTurf, TreatmentUse, TurfState, TurfTreatment } from "./turf-types.js";
-
-type Reader = (input: unknown, path: string) => unknown;
 
 const uses: readonly TreatmentUse[] = [
   "pre-emergent herbicide",
@@ -18,8 +16,7 @@ const uses: readonly TreatmentUse[] = [
 ];
 
 const text: Reader = (input, path) => expectText(input, path, "text");
-const flag: Reader = (input, path) =>
-  typeof input === "boolean" ? input : fail("type", path, input, "true or false");
+const flag: Reader = expectFlag;
 const whole: Reader = (input, path) => {
   const n = expectNumber(input, path, { min: 0, max: 3660 });
   return Number.isInteger(n) ? n : fail("range", path, input, "a whole number");
@@ -60,22 +57,6 @@ const turfReaders: { readonly [K in keyof Required<TurfState>]: Reader } = {
   maximumTemperature: temperature,
 };
 
-const readAll = (
-  input: unknown,
-  readers: Readonly<Record<string, Reader>>,
-  needed: readonly string[],
-  path: string,
-  expected: string,
-  door: Checks,
-): void => {
-  const record = door.run(() => expectFields(input, Object.keys(readers), path, expected));
-  if (record === undefined) return;
-  for (const [name, read] of Object.entries(readers)) {
-    const value = record[name];
-    if (value !== undefined || needed.includes(name)) door.run(() => read(value, `${path}.${name}`));
-  }
-};
-
 /** Reads what a treatment is used as; problems go to `door`. */
 export const readUse = (input: unknown, path: string, door: Checks): void => {
   door.run(() => expectOneOf(input, uses, path));
@@ -83,11 +64,11 @@ export const readUse = (input: unknown, path: string, door: Checks): void => {
 
 /** Reads what a label says of the turf; problems go to `door`. */
 export const readTurfLabel = (input: unknown, path: string, door: Checks): void =>
-  readAll(input, labelReaders, ["source"], path, "what the label says of the turf", door);
+  readFields(input, labelReaders, ["source"], path, "what the label says of the turf", door);
 
 /** Reads what is known of the turf; problems go to `door`. */
 export const readTurf = (input: unknown, path: string, door: Checks): void =>
-  readAll(input, turfReaders, [], path, "what is known of the turf", door);
+  readFields(input, turfReaders, [], path, "what is known of the turf", door);
 
 /** Takes the parts of a question on turf that may come from JSON, or throws all that is wrong. */
 export const turfQuestion = (input: {
