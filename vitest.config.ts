@@ -3,7 +3,7 @@ import { defineConfig } from "vitest/config";
 
 const src = fileURLToPath(new URL("./src", import.meta.url));
 
-export default defineConfig({
+export default defineConfig(({ mode }) => ({
   resolve: {
     // The tests read the sources, so they need no build; tests/consumers/ looks at what is packed.
     alias: [
@@ -13,8 +13,10 @@ export default defineConfig({
   },
   test: {
     include: ["tests/**/*.test.ts"],
+    setupFiles: ["tests/properties.ts"],
+    env: mode === "hunt" ? { PROPERTY_HUNT: "200" } : {},
     // The longest takes a second or two; a slow machine takes its time, and no test judges by it.
-    testTimeout: 60_000,
+    testTimeout: mode === "hunt" ? 600_000 : 60_000,
     typecheck: {
       enabled: true,
       include: ["tests/**/*.test-d.ts"],
@@ -22,4 +24,4 @@ export default defineConfig({
     },
     coverage: { include: ["src/**/*.ts"] },
   },
-});
+}));

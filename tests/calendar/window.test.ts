@@ -12,6 +12,7 @@ import {
   yearOf,
 } from "../../src/calendar/index.js";
 import { RatewrightError } from "../../src/quantity/index.js";
+import { runs } from "../properties.js";
 
 const monthDays = fc.integer({ min: 0, max: 365 }).map((n) => addDays("2000-01-01", n).slice(5) as MonthDay);
 const windows = fc.record({ from: monthDays, to: monthDays });
@@ -48,7 +49,7 @@ describe("isWithinWindow", () => {
       fc.property(dates, windows, (date, window) => {
         expect(isWithinWindow(date, window)).toBe(walked(date, window));
       }),
-      { numRuns: 300 },
+      runs(300),
     );
   });
 
@@ -78,7 +79,7 @@ describe("windowAround", () => {
         expect(days.length).toBeLessThanOrEqual(366);
         expect(days.every((day) => isWithinWindow(day, window))).toBe(true);
       }),
-      { numRuns: 200 },
+      runs(200),
     );
   });
 
@@ -103,7 +104,7 @@ describe("firstDateWithin", () => {
         while (!isWithinWindow(day, window)) day = addDays(day, 1);
         expect(found).toBe(day);
       }),
-      { numRuns: 200 },
+      runs(200),
     );
   });
 

@@ -12,6 +12,7 @@ import {
   replacementDose,
 } from "../../src/interval/index.js";
 import { quantity } from "../../src/quantity/index.js";
+import { runs } from "../properties.js";
 import { problems } from "./problems.js";
 
 const model = degreeDayModel({ method: "simple average", base: { value: 0, unit: "°C" }, sensor: "air" });
@@ -151,7 +152,7 @@ describe("heatSchedule", () => {
           expect((early ?? "") <= (date ?? "") && (date ?? "") <= (late ?? "9999")).toBe(true);
         });
       }),
-      { numRuns: 25 },
+      runs(25),
     );
   });
 

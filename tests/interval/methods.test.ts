@@ -13,6 +13,7 @@ import {
   type UpperCutoff,
 } from "../../src/interval/index.js";
 import { quantity, RatewrightError } from "../../src/quantity/index.js";
+import { runs } from "../properties.js";
 
 const problems = (run: () => unknown): string[] => {
   try {
@@ -107,7 +108,7 @@ describe("sine and triangle", () => {
           Math.abs(heat(of(`single ${shape}`, cutoff), max, min) - integrated(shape, max, min, cutoff)),
         ).toBeLessThan(0.004);
       }),
-      { numRuns: 25 },
+      runs(25),
     );
   });
 
@@ -186,7 +187,7 @@ describe("the order of the methods", () => {
           expect(value).toBeGreaterThanOrEqual((row[i] as number) - 1e-12);
         });
       }),
-      { numRuns: 500 },
+      runs(500),
     );
   });
 
@@ -264,7 +265,7 @@ describe("the order of the methods", () => {
         fc.property(day, fc.double({ min: 0, max: 10, noNaN: true }), ({ max, min }, more) => {
           expect(heat(input, max + more, min + more)).toBeGreaterThanOrEqual(heat(input, max, min) - 1e-9);
         }),
-        { numRuns: 40 },
+        runs(40),
       );
     }
   });
@@ -284,7 +285,7 @@ describe("the order of the methods", () => {
           // The share of a day above a level near its highest temperature loses half of the digits.
           expect(d.in("°C d")).toBeCloseTo(heat(input, max, min, other.min), 6);
         }),
-        { numRuns: 20 },
+        runs(20),
       );
     }
   });
@@ -321,7 +322,7 @@ describe("the kernel", () => {
             8,
           );
         }),
-        { numRuns: 30 },
+        runs(30),
       );
     },
   );

@@ -10,6 +10,7 @@ import {
 } from "../../src/calendar/index.js";
 import { applicationDates, type IntervalRule, intervalRule, nextDates } from "../../src/interval/index.js";
 import { quantity, RatewrightError } from "../../src/quantity/index.js";
+import { runs } from "../properties.js";
 
 const problems = (run: () => unknown): string[] => {
   try {
@@ -390,7 +391,7 @@ describe("nextDates", () => {
         const found = nextDates({ applied: dates, rule }).earliestByStatedRules;
         expect(found).toBe(dateRange(last, addDays(last, 1500)).find((date) => keeps(date, dates, rule)));
       }),
-      { numRuns: 150 },
+      runs(150),
     );
   });
 });

@@ -21,6 +21,7 @@ import {
   ureaFormaldehyde,
 } from "../../src/nutrient/index.js";
 import { quantity, RatewrightError } from "../../src/quantity/index.js";
+import { runs } from "../properties.js";
 
 const one = (x: number) => ({ low: x, high: x });
 const thrown = (work: () => unknown): RatewrightError => {
@@ -141,7 +142,7 @@ describe("released nitrogen", () => {
           expect(weeks).toBeCloseTo(last, 9);
         },
       ),
-      { numRuns: 150 },
+      runs(150),
     );
   });
 

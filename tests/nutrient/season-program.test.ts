@@ -11,6 +11,7 @@ import {
   seasonProgram,
 } from "../../src/nutrient/index.js";
 import { money, quantity, RatewrightError } from "../../src/quantity/index.js";
+import { runs } from "../properties.js";
 
 const n = (pounds: number) => quantity(pounds, "lb/1000 ft2", "N");
 const cap = (pounds: number) => ({ amount: n(pounds), source: "made up" });
@@ -126,7 +127,7 @@ describe("a season program", () => {
           expect(rows.map(({ date }) => date)).toEqual(rows.map(({ date }) => date).sort());
         },
       ),
-      { numRuns: 120 },
+      runs(120),
     );
   });
 

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { checkLimits, type Limit, type LimitCheck, ledger, type Proposal } from "../../src/plan/index.js";
 import { quantity, type RatewrightError } from "../../src/quantity/index.js";
+import { runs } from "../properties.js";
 
 const lb = (value: number, of: string) => ({ value, unit: "lb/1000 ft2", of });
 const perAcre = (value: number, of: string) => ({ value, unit: "lb/acre", of });
@@ -193,7 +194,7 @@ describe("an amount over a period", () => {
           }
         },
       ),
-      { numRuns: 150 },
+      runs(150),
     );
   });
 });

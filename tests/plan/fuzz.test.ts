@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { checkLimits, ledgerFromCsv, tryWorkOrder } from "../../src/plan/index.js";
 import { RatewrightError } from "../../src/quantity/index.js";
+import { runs } from "../properties.js";
 import { parkJob } from "./helpers.js";
 
 /** Every number inside a value is finite. */
@@ -80,7 +81,7 @@ describe("whatever comes in", () => {
           expect([typeof path, typeof got, typeof expected]).toEqual(["string", "string", "string"]);
         }
       }),
-      { numRuns: 300 },
+      runs(300),
     );
   });
 
@@ -95,7 +96,7 @@ describe("whatever comes in", () => {
         if (order !== null) expect(isFiniteThroughout(JSON.parse(JSON.stringify(order)))).toBe(true);
         if (order !== null) expect(JSON.stringify(order)).not.toContain("null,null");
       }),
-      { numRuns: 800 },
+      runs(800),
     );
   });
 
@@ -152,7 +153,7 @@ describe("whatever comes in", () => {
           if (!(error instanceof RatewrightError)) throw error;
         }
       }),
-      { numRuns: 1000 },
+      runs(1000),
     );
   });
 
@@ -168,7 +169,7 @@ describe("whatever comes in", () => {
           );
         },
       ),
-      { numRuns: 500 },
+      runs(500),
     );
   });
 });

@@ -13,6 +13,7 @@ import {
   usWorkerProtectionRecord,
 } from "../../src/plan/index.js";
 import type { RatewrightError } from "../../src/quantity/index.js";
+import { runs } from "../properties.js";
 
 const problems = (call: () => unknown): readonly string[] => {
   try {
@@ -252,7 +253,7 @@ describe("CSV", () => {
           expect(ledgerFromCsv(ledgerCsv(season))).toEqual({ ledger: season, unread: [], problems: [] });
         },
       ),
-      { numRuns: 200 },
+      runs(200),
     );
   });
 

@@ -9,6 +9,7 @@ import {
   schedule,
 } from "../../src/plan/index.js";
 import type { RatewrightError } from "../../src/quantity/index.js";
+import { runs } from "../properties.js";
 
 const season = { from: "2026-04-01", to: "2026-09-30" } as const;
 const plan = (treatments: readonly SeasonTreatment[], more: Partial<SeasonPlan> = {}) =>
@@ -235,7 +236,7 @@ describe("schedule", () => {
           }
         },
       ),
-      { numRuns: 40 },
+      runs(40),
     );
   }, 60_000);
 });

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { dailyTemperatures } from "../../src/calendar/index.js";
 import { type Job, type JobSpray, type JobSpread, workOrder, workOrderText } from "../../src/plan/index.js";
 import { quantity } from "../../src/quantity/index.js";
+import { runs } from "../properties.js";
 import { asJson, parkJob, smallJob, soundOrder } from "./helpers.js";
 
 const figure = (q: unknown): number => (q as { value: number }).value;
@@ -285,7 +286,7 @@ describe("properties", () => {
           expect(figure(one?.["N:soluble"]) + figure(one?.["N:slow"])).toBeCloseTo(figure(one?.N), 12);
         },
       ),
-      { numRuns: 50 },
+      runs(50),
     );
   });
 
@@ -320,7 +321,7 @@ describe("properties", () => {
           expect(volume).toBeCloseTo(area / 1000, 6);
         },
       ),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 
@@ -345,7 +346,7 @@ describe("properties", () => {
           if (broken(Math.max(a, b))) expect(broken(Math.min(a, b))).toBe(true);
         },
       ),
-      { numRuns: 40 },
+      runs(40),
     );
   });
 

@@ -13,6 +13,7 @@ import {
   suggestSubstance,
   suggestUnit,
 } from "../../src/quantity/index.js";
+import { runs } from "../properties.js";
 import { baseUnitSample, commonQuotientList, inputParts } from "./samples.js";
 
 const onlyOurErrors = (run: () => unknown): void => {
@@ -41,7 +42,7 @@ describe("any input", () => {
           suggestSubstance(input);
         },
       ),
-      { numRuns: 1500 },
+      runs(1500),
     );
   }, 30_000);
 
@@ -58,7 +59,7 @@ describe("any input", () => {
         expect(isUnit(read.unit)).toBe(true);
         expect(quantityFrom(JSON.parse(JSON.stringify(read)))).toEqual(read);
       }),
-      { numRuns: 1500 },
+      runs(1500),
     );
   });
 
@@ -75,7 +76,7 @@ describe("any input", () => {
         onlyOurErrors(() => parseQuantity(input as string));
         onlyOurErrors(() => format(input as never));
       }),
-      { numRuns: 1500 },
+      runs(1500),
     );
   });
 
@@ -112,7 +113,7 @@ describe("round trips", () => {
           if (/^(?:mass|volume)\/(?:mass|volume)$/.test(dimension) && q.unit === "%") return;
           expect(parseQuantity(written, { dimension }).toJSON()).toEqual(q.toJSON());
         }),
-        { numRuns: 600 },
+        runs(600),
       );
     },
   );

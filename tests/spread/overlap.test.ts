@@ -12,6 +12,7 @@ import {
   swathCvPercent,
   swathUniformity,
 } from "../../src/spread/index.js";
+import { runs } from "../properties.js";
 import { failures, ft, m, percent, row } from "./helpers.js";
 
 const drivings = ["one direction", "back and forth"] as const;
@@ -68,7 +69,7 @@ describe("the deposit after overlap", () => {
           });
         },
       ),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 
@@ -295,7 +296,7 @@ describe("swathCvPercent", () => {
           });
         },
       ),
-      { numRuns: 40 },
+      runs(40),
     );
   });
 

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { bestOrders } from "../../src/tank/best-orders.js";
 import { type Formulation, ladders, pairVotes, voteTable } from "../../src/tank/index.js";
+import { runs } from "../properties.js";
 
 /** Votes counted by hand from the twelve printed orders, apart from the code. */
 const counted: readonly (readonly [Formulation, Formulation, number, number])[] = [
@@ -146,7 +147,7 @@ describe("votes of the published loading orders", () => {
           expect(found.next?.kept ?? -1).toBe(next);
         },
       ),
-      { numRuns: 40 },
+      runs(40),
     );
   });
 

@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { leastCostBlend } from "../../../src/nutrient/blend/index.js";
 import { fertilizer, percentOf } from "../../../src/nutrient/index.js";
 import { money, quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { runs } from "../../properties.js";
 
 // Its types describe another module format than the one that is loaded.
 const oracle = oracleModule as unknown as {
@@ -122,7 +123,7 @@ describe("the cheapest blend", { timeout: 60_000 }, () => {
           }
         },
       ),
-      { numRuns: 100 },
+      runs(100),
     );
     expect(Math.min(seen.solved, seen.missed)).toBeGreaterThan(10);
   });
