@@ -14,6 +14,7 @@
  *   grain 1/7000 lb: NIST Handbook 44, appendix C.
  * - imperial gallon 4.54609 L, of 160 fluid ounces: UK Units of Measurement Regulations 1995.
  * - pound-force: standard gravity 9.80665 m/s2 (3rd CGPM, 1901). bar 100 kPa.
+ * - nautical mile 1852 m: BIPM SI brochure, table 8 of the 8th edition. A knot is one of them an hour.
  * - kelvin and degree Celsius 273.15 apart, degree Fahrenheit 5/9 K: BIPM SI brochure; NIST SP 811.
  */
 export const unitTable = {
@@ -39,6 +40,7 @@ export const unitTable = {
     ft: "12 in",
     yd: "36 in",
     mi: "5280 ft",
+    nmi: "1852",
   },
   // in m2
   area: {
@@ -143,6 +145,7 @@ export interface BaseUnitDimensions {
   readonly ft: "length";
   readonly yd: "length";
   readonly mi: "length";
+  readonly nmi: "length";
   readonly m2: "area";
   readonly cm2: "area";
   readonly "100 m2": "area";

@@ -30,6 +30,7 @@ const codes: Readonly<Record<BaseUnit, string>> = {
   ft: "[ft_i]",
   yd: "[yd_i]",
   mi: "[mi_i]",
+  nmi: "[nmi_i]",
   m2: "m2",
   cm2: "cm2",
   "100 m2": "ar",

@@ -23,6 +23,7 @@ const info: Readonly<Record<BaseUnit, string>> = {
   ft: "ft|foot|feet|US",
   yd: "yd|yard|yards|US",
   mi: "mi|mile|miles|US",
+  nmi: "nmi|nautical mile|nautical miles|both",
   m2: "m²|square meter|square meters|metric",
   cm2: "cm²|square centimeter|square centimeters|metric",
   "100 m2": "100 m²|100 square meters|100 square meters|metric",

@@ -105,7 +105,7 @@ export const commonQuotients = {
   "mass/time": ["lb/min", "g/min", "kg/min", "kg/h"],
   "volume/time": ["gal/min", "fl oz/min", "gal/h", "L/min", "mL/min", "L/h", "m3/h"],
   "area/time": ["acre/h", "1000 ft2/min", "ha/h", "m2/min"],
-  "length/time": ["mi/h", "km/h", "ft/min", "ft/s", "m/s", "in/h", "mm/h", "mm/d", "in/week"],
+  "length/time": ["mi/h", "km/h", "nmi/h", "ft/min", "ft/s", "m/s", "in/h", "mm/h", "mm/d", "in/week"],
   "area/mass": ["ft2/lb", "m2/kg"],
   "area/volume": ["ft2/gal", "acre/gal", "m2/L"],
   "time/area": ["min/1000 ft2", "h/acre", "h/ha"],

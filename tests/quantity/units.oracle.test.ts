@@ -62,7 +62,7 @@ const jsQuantities: Oracle = {
     ...same(
       "kg g mg oz m cm mm um km in ft yd mi m2 m3 ml gal qt pt s min h kPa bar psi deg rad ft2 in2 yd2 cm2",
     ),
-    ...same("in3 ft3 yd3 tsp Pa"),
+    ...same("in3 ft3 yd3 tsp Pa nmi"),
     t: "tonne",
     lb: "lbs",
     "US ton": "ton",
@@ -235,6 +235,7 @@ describe("whole numbers are exact", () => {
     [1, "gal/1000 ft2", 128, "fl oz/1000 ft2"],
     [1, "kg/ha", 0.1, "g/m2"],
     [60, "mi/h", 88, "ft/s"],
+    [1, "nmi/h", 1.852, "km/h"],
     [1, "lb/gal", 0.0078125, "lb/fl oz"],
   ])("%d %s = %d %s", (a, from, b, to) => {
     expect(converted(a, from, to)).toBe(b);
