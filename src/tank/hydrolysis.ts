@@ -72,7 +72,10 @@ export interface AlkalineHydrolysis {
   readonly version: 1;
   readonly active: string;
   readonly pH: number;
-  /** The published rows beside this pH; one of them where the pH is printed, or lies beyond the rows. */
+  /**
+   * The published rows beside this pH: those of the printed pH below and above it, or of one pH where it is
+   * printed itself, or lies beyond the rows. Several of one pH are several sources.
+   */
   readonly rows: readonly HalfLife[];
   /** Share lost when the last goes out: least and most by these rows. */
   readonly atEnd: readonly [Share, Share];
@@ -85,6 +88,8 @@ export interface AlkalineHydrolysis {
  * half-lives ({@link halfLives}). Between two printed pH values nothing is interpolated: the loss lies
  * between that of the row below and that of the row above. Below the lowest row it lies between nothing and
  * that row; above the highest, between that row and all. The half-lives printed get shorter as pH rises.
+ * Where sources print different half-lives for one pH, the least is by the longest of them and the most by
+ * the shortest: none is preferred.
  *
  * @param input - `active`, an ISO common name of the table; `pH`, 0 to 14; `time` from mixing until the tank
  *   is empty, zero or more
@@ -119,20 +124,21 @@ export const alkalineHydrolysis = (input: {
   });
   const known = halfLives.filter((row) => row.active === active.trim().toLowerCase());
   if (known.length === 0) return undefined;
-  const below = known.filter((row) => row.pH <= pH).pop();
-  const above = known.find((row) => row.pH >= pH);
-  const loss = (halfLife: HalfLife["shortest"]): readonly [number, number] =>
-    losses(time, quantity(halfLife.value, halfLife.unit).in("s"));
-  const least = below === undefined ? [0, 0] : loss(below.longest);
+  const levels = known.map((row) => row.pH);
+  const below = known.filter((row) => row.pH === Math.max(...levels.filter((level) => level <= pH)));
+  const above = known.filter((row) => row.pH === Math.min(...levels.filter((level) => level >= pH)));
+  const seconds = (rows: readonly HalfLife[], end: "shortest" | "longest"): readonly number[] =>
+    rows.map((row) => quantity(row[end].value, row[end].unit).in("s"));
+  const least = below.length === 0 ? [0, 0] : losses(time, Math.max(...seconds(below, "longest")));
   const all = time > 0 ? 1 : 0;
-  const most = above === undefined ? [all, all] : loss(above.shortest);
+  const most = above.length === 0 ? [all, all] : losses(time, Math.min(...seconds(above, "shortest")));
   const range = (i: 0 | 1): readonly [Share, Share] => [share(least[i] as number), share(most[i] as number)];
   return {
     type: "alkaline-hydrolysis",
     version: 1,
     active,
     pH,
-    rows: [below, above].filter((row, i, rows) => row !== undefined && rows.indexOf(row) === i) as HalfLife[],
+    rows: known.filter((row) => below.includes(row) || above.includes(row)),
     atEnd: range(0),
     onAverage: range(1),
   };

@@ -21,14 +21,20 @@ const left = (halfLives: readonly number[]): readonly number[] =>
     (count) => 100 - hydrolysisLoss({ halfLife: quantity(1, "h"), time: quantity(count, "h") }).atEnd.in("%"),
   );
 
-/** Share lost after the printed half-life, in percent: it is half. */
+/** Share lost after the printed half-life by the row of that publisher, in percent: it is half. */
 const lostAtHalfLife = (
+  publisher: string,
   active: string,
   rows: readonly (readonly [number, number, "min" | "h" | "d", 0 | 1])[],
 ) =>
-  rows.map(([pH, time, unit, end]) => {
-    const loss = alkalineHydrolysis({ active, pH, time: quantity(time, unit) });
-    return loss?.atEnd[end].in("%") ?? 0;
+  rows.map(([pH, printed, unit, end]) => {
+    const time = quantity(printed, unit);
+    const row = alkalineHydrolysis({ active, pH, time })?.rows.find(
+      (one) => one.pH === pH && one.source.publisher.startsWith(publisher),
+    );
+    if (row === undefined) return 0;
+    const { value, unit: of } = end === 0 ? row.longest : row.shortest;
+    return hydrolysisLoss({ halfLife: quantity(value, of), time }).atEnd.in("%");
   });
 
 /** Published figures of spray water that the tank formulas recompute. */
@@ -266,7 +272,7 @@ export const tankWaterChecks: readonly PublishedCheck[] = [
       { of: "% lost after the half-life at pH 8", printed: 50, to: 1 },
     ],
     compute: () =>
-      lostAtHalfLife("captan", [
+      lostAtHalfLife("Ontario", "captan", [
         [5, 32, "h", 0],
         [8, 10, "min", 0],
       ]),
@@ -287,7 +293,7 @@ export const tankWaterChecks: readonly PublishedCheck[] = [
       to: 1,
     })),
     compute: () => [
-      ...lostAtHalfLife("carbaryl", [
+      ...lostAtHalfLife("Hawaii", "carbaryl", [
         [6, 150, "d", 0],
         [6, 100, "d", 1],
         [7, 30, "d", 0],
@@ -295,11 +301,11 @@ export const tankWaterChecks: readonly PublishedCheck[] = [
         [9, 3, "d", 0],
         [9, 1, "d", 1],
       ]),
-      ...lostAtHalfLife("malathion", [
+      ...lostAtHalfLife("Hawaii", "malathion", [
         [6, 8, "d", 0],
         [8, 19, "h", 0],
       ]),
-      ...lostAtHalfLife("captan", [
+      ...lostAtHalfLife("Hawaii", "captan", [
         [7, 8, "h", 0],
         [9, 2, "min", 0],
       ]),

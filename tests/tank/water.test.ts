@@ -144,15 +144,43 @@ describe("hydrolysis", () => {
     expect([none.atEnd.value, none.onAverage.value]).toEqual([0, 0]);
   });
 
-  test("the printed half-lives lose half", () => {
-    for (const { active, pH, shortest, longest } of halfLives) {
-      const lostAfter = (each: typeof shortest) =>
-        alkalineHydrolysis({ active, pH, time: quantity(each.value, each.unit) })?.atEnd.map((share) =>
-          share.in("%"),
-        );
-      expect(lostAfter(shortest)?.[1]).toBeCloseTo(50, 9);
-      expect(lostAfter(longest)?.[0]).toBeCloseTo(50, 9);
+  test("the printed half-lives lose half: the shortest of a pH the most, the longest the least", () => {
+    const hours = { min: 1 / 60, h: 1, d: 24 } as const;
+    const inHours = (each: (typeof halfLives)[number]["shortest"]) => each.value * hours[each.unit];
+    for (const { active, pH } of halfLives) {
+      const rows = halfLives.filter((row) => row.active === active && row.pH === pH);
+      const found = (time: number) =>
+        alkalineHydrolysis({ active, pH, time: quantity(time, "h") })?.atEnd.map((share) => share.in("%"));
+      expect(found(Math.min(...rows.map(({ shortest }) => inHours(shortest))))?.[1]).toBeCloseTo(50, 9);
+      expect(found(Math.max(...rows.map(({ longest }) => inHours(longest))))?.[0]).toBeCloseTo(50, 9);
     }
+  });
+
+  test("half-lives get shorter as pH rises, which the range between two rows rests on", () => {
+    const minutes = { min: 1, h: 60, d: 1440 } as const;
+    for (const one of halfLives) {
+      for (const other of halfLives.filter((row) => row.active === one.active && row.pH > one.pH)) {
+        const [lower, higher] = [one.shortest, other.longest];
+        expect(higher.value * minutes[higher.unit]).toBeLessThanOrEqual(lower.value * minutes[lower.unit]);
+      }
+    }
+  });
+
+  test("sources that differ for one pH make a range, and all are named", () => {
+    // Carbaryl at pH 9: 1 to 3 days by a garden column, 3.2 h by the handbooks' figure.
+    const day = alkalineHydrolysis({ active: "carbaryl", pH: 9, time: quantity(8, "h") });
+    expect(day?.atEnd[0].in("%")).toBeCloseTo(100 * (1 - 0.5 ** (8 / 72)), 9);
+    expect(day?.atEnd[1].in("%")).toBeCloseTo(100 * (1 - 0.5 ** (8 / 3.2)), 9);
+    expect(day?.rows.map(({ source }) => source.publisher)).toHaveLength(2);
+    // Between: the longest of pH 7 (30 d) and the shortest of pH 9 (3.2 h), four rows in all.
+    const between = alkalineHydrolysis({ active: "carbaryl", pH: 8, time: quantity(8, "h") });
+    expect(between?.atEnd[0].in("%")).toBeCloseTo(100 * (1 - 0.5 ** (8 / 720)), 9);
+    expect(between?.atEnd[1].in("%")).toBeCloseTo(100 * (1 - 0.5 ** (8 / 3.2)), 9);
+    expect(between?.rows.map(({ pH }) => pH)).toEqual([7, 7, 9, 9]);
+    // Above all rows: nothing printed there, so that the most is all.
+    expect(
+      alkalineHydrolysis({ active: "thiophanate-methyl", pH: 9.5, time: quantity(1, "h") })?.rows,
+    ).toHaveLength(1);
   });
 
   test("nothing is made up between and beyond the rows", () => {
@@ -161,7 +189,8 @@ describe("hydrolysis", () => {
     expect(at(4)?.[0]).toBe(0);
     expect(at(4)?.[1]).toBeCloseTo(100 * (1 - 0.5 ** (2 / 32)), 9);
     expect(at(6)?.[0]).toBeCloseTo(100 * (1 - 0.5 ** (2 / 32)), 9);
-    expect(at(6)?.[1]).toBeCloseTo(100 * (1 - 0.5 ** (2 / 8)), 9);
+    // Two sources print pH 7: 8 h and 4.9 h.
+    expect(at(6)?.[1]).toBeCloseTo(100 * (1 - 0.5 ** (2 / 4.9)), 9);
     expect(at(9.5)?.[1]).toBe(100);
     expect(at(9.5, quantity(0, "h"))).toEqual([0, 0]);
     expect(alkalineHydrolysis({ active: "dicamba", pH: 8, time: quantity(1, "h") })).toBeUndefined();
@@ -326,7 +355,9 @@ describe("waterReport", () => {
     const between = found("captan", 7.5, 7);
     expect(between?.params.least).toBeCloseTo(100 * (1 - 0.5 ** (7 / 8)), 1);
     expect(between?.params.most).toBeCloseTo(100, 1);
-    expect(between?.text).toContain("pH 7: 8 h, Hawaii horticulture column; pH 8: 10 min, Ontario");
+    expect(between?.text).toContain(
+      "pH 7: 8 h, Hawaii horticulture column; pH 7: 4.9 h, European Chemicals Agency; pH 8: 10 min, Ontario",
+    );
   });
 
   test("every problem at once, each with its path", () => {
