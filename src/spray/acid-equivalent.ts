@@ -4,13 +4,16 @@ import { checks, expectQuantity, fail, type Quantity, quantity, quantityOf } fro
 /** Acids, by their formulas, checked by the molar masses that handbooks print. */
 const acids = {
   "2,4-D": { C: 8, H: 6, Cl: 2, O: 3 },
+  "2,4-DB": { C: 10, H: 10, Cl: 2, O: 3 },
   "dichlorprop-P": { C: 9, H: 8, Cl: 2, O: 3 },
   MCPA: { C: 9, H: 9, Cl: 1, O: 3 },
   "mecoprop-P": { C: 10, H: 11, Cl: 1, O: 3 },
   dicamba: { C: 8, H: 6, Cl: 2, O: 3 },
   triclopyr: { C: 7, H: 4, Cl: 3, N: 1, O: 3 },
   clopyralid: { C: 6, H: 3, Cl: 2, N: 1, O: 2 },
+  aminopyralid: { C: 6, H: 4, Cl: 2, N: 2, O: 2 },
   fluroxypyr: { C: 7, H: 5, Cl: 2, F: 1, N: 2, O: 3 },
+  quinclorac: { C: 10, H: 5, Cl: 2, N: 1, O: 2 },
   glyphosate: { C: 3, H: 8, N: 1, O: 5, P: 1 },
 } as const;
 
@@ -25,6 +28,7 @@ const partners = {
   triethylammonium: { C: 6, H: 15, N: 1 },
   diglycolammonium: { C: 4, H: 11, N: 1, O: 2 },
   olamine: { C: 2, H: 7, N: 1, O: 1 },
+  diolamine: { C: 4, H: 11, N: 1, O: 2 },
   choline: { C: 5, H: 13, N: 1, O: 1 },
   "2-ethylhexyl": { C: 8, H: 16 },
   meptyl: { C: 8, H: 16 },
@@ -39,8 +43,8 @@ export type HerbicideAcid = keyof typeof acids;
 /**
  * A salt (sodium to choline) or an ester (2-ethylhexyl, meptyl, butotyl), by the ISO name. Labels also say
  * dimethylamine, isopropylamine or triethylamine salt for `...ammonium`, diglycolamine for
- * `diglycolammonium`, monoethanolamine for `olamine`, isooctyl for `2-ethylhexyl`, 1-methylheptyl for
- * `meptyl` and butoxyethyl for `butotyl`.
+ * `diglycolammonium`, monoethanolamine for `olamine`, diethanolamine for `diolamine`, isooctyl for
+ * `2-ethylhexyl`, 1-methylheptyl for `meptyl` and butoxyethyl for `butotyl`.
  */
 export type AcidPartner = keyof typeof partners;
 
@@ -52,7 +56,8 @@ export type AcidPartner = keyof typeof partners;
  * @throws RatewrightError `type` for an acid or a partner that is not known; `conflict` for a pair that is no
  * active ingredient: a diammonium salt of an acid with one hydrogen to give, an ester of glyphosate
  * Source: IUPAC atomic weights; molar masses of 2,4-D, MCPA, dicamba and their salts and esters as the entries
- * of a pesticide handbook print them (dicamba 221.0, its dimethylammonium salt 266.1).
+ * of a pesticide handbook print them (dicamba 221.0, its dimethylammonium salt 266.1); labels of 2,4-D salts, of
+ * triclopyr butotyl and of glyphosate dimethylammonium, which print both.
  *
  * @example
  * ```ts

@@ -27,6 +27,8 @@ import {
   waterEquivalent,
 } from "../../src/index.js";
 import type { Answer, LeftOut, PublishedCheck, Source } from "./check.js";
+import { sprayFieldChecks } from "./spray-field.js";
+import { spraySaltChecks } from "./spray-salts.js";
 
 const read = "read" as const;
 const cornell: Source = {
@@ -955,6 +957,8 @@ export const sprayChecks: readonly PublishedCheck[] = [
       }).rate.in("gal/acre"),
     ],
   },
+  ...sprayFieldChecks,
+  ...spraySaltChecks,
 ];
 
 /** Published examples of spraying without a check, and why. */
