@@ -2,7 +2,7 @@ import { type CivilDate, compareDates } from "../calendar/index.js";
 import { checks, type Finding, fail } from "../quantity/index.js";
 import { completionFindings } from "./completion-findings.js";
 import { type Content, type CountedDays, countDays } from "./counted-days.js";
-import { entryRates, type Labels, noLabels } from "./entry-row.js";
+import { type Asked, entryRates, type Labels, noLabels } from "./entry-row.js";
 import { unreadable } from "./fields.js";
 import { type History, type HistoryRow, wholeSite } from "./history.js";
 import { ledgerHistory } from "./ledger.js";
@@ -12,7 +12,7 @@ import type { ApplicationFacts } from "./limit-condition.js";
 import { limitFindings, notCountedText } from "./limit-findings.js";
 import type { LimitTest } from "./limit-test.js";
 import { type LimitUse, limitOutcome } from "./limit-use.js";
-import { addRates, type Completion, slowShareOf } from "./nutrient-rates.js";
+import { addRates, type Completion, slowShareOf, tellingOf } from "./nutrient-rates.js";
 import { civilDateAt, readFacts } from "./read-condition.js";
 import { readEntry } from "./read-entry.js";
 import { type ReadLimit, readLimits } from "./read-limit.js";
@@ -156,6 +156,19 @@ export const readProposal = (input: unknown, path: string): { proposal: ReadProp
   };
 };
 
+/** What limits that add up ask of a ledger. */
+const askedBy = (limits: readonly ReadLimit[]): Asked => {
+  const all = limits.flatMap((limit) =>
+    limit.kind === "amount" || limit.kind === "count" || limit.kind === "interval" ? [limit.of] : [],
+  );
+  const substances = new Set(all.filter((of) => !of.startsWith("product:")));
+  return {
+    substances,
+    telling: tellingOf(substances),
+    products: all.some((of) => of.startsWith("product:")),
+  };
+};
+
 /**
  * Puts an application to stated limits, with what the ledger says has gone down: for every part of the
  * site the number used, the number left, whether the limit is broken, the first day on which the
@@ -206,7 +219,8 @@ export const checkLimits = (input: {
   const limits = readLimits(input?.limits, door);
   door.done();
   const { proposal, date } = read as NonNullable<typeof read>;
-  const ledger = ledgerHistory(input.ledger ?? { type: "ledger", version: 1, entries: [] }, "ledger");
+  const entries = input.ledger ?? { type: "ledger", version: 1, entries: [] };
+  const ledger = ledgerHistory(entries, "ledger", askedBy(limits));
   const parts = proposal.row.parts.length > 0 ? proposal.row.parts : [...ledger.parts(), wholeSite];
   const asked = { proposal, date, parts, history: ledger, limits, kept: new Map() };
   const { uses, tests, findings, notChecked } = limitsOn(asked);

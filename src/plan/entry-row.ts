@@ -3,7 +3,7 @@ import { Quantity, quantityOf } from "../quantity/index.js";
 import type { Content } from "./counted-days.js";
 import type { HistoryRow } from "./history.js";
 import type { LedgerEntry } from "./ledger-entry.js";
-import { type Completion, completeRates, type NutrientRates } from "./nutrient-rates.js";
+import { type Completion, completeRates, type NutrientRates, type Wanted } from "./nutrient-rates.js";
 import type { Stated } from "./stated.js";
 import { areaRatesOf, type Shares, suppliedRates } from "./supplied-rates.js";
 
@@ -61,10 +61,20 @@ const productRateOf = (entry: Omit<LedgerEntry, "id">): Any | undefined => {
   return (stated(entry.amount, "product", "amount") as Quantity<"mass", "product">).per(area) as never;
 };
 
-/** What an application puts down per area, as far as it is stated. */
+/** What limits ask of an application, where that is not all. */
+export interface Asked {
+  readonly substances: Wanted;
+  /** The forms of a label that can tell them. */
+  readonly telling: Wanted;
+  /** Whether a limit is about a product, and not about what it holds. */
+  readonly products: boolean;
+}
+
+/** What an application puts down per area, as far as it is stated; of what it holds no more than is asked for. */
 export const entryRates = (
   entry: Omit<LedgerEntry, "id">,
   labels: Labels,
+  asked?: Asked,
 ): {
   readonly rates: NutrientRates | undefined;
   readonly completed: readonly Completion[];
@@ -79,27 +89,34 @@ export const entryRates = (
   const areaRates = areaRatesOf(productRateOf(entry), density);
   const named = entry.product === undefined ? "product" : `product:${entry.product}`;
   const productRates: Any[] = [];
-  for (const q of [areaRates.byMass, areaRates.byVolume])
-    if (q !== undefined) productRates.push(new Quantity(q.value, q.unit, named, q.dimension));
+  if (asked?.products !== false) {
+    for (const q of [areaRates.byMass, areaRates.byVolume])
+      if (q !== undefined) productRates.push(new Quantity(q.value, q.unit, named, q.dimension));
+  }
   if (entry.supplies !== undefined) {
     const supplied: Record<string, Quantity<"mass/area", string>> = {};
     for (const item of entry.supplies) {
       const of = item.of as string;
       supplied[of] = stated(item, of, "supplies") as Quantity<"mass/area", string>;
     }
-    const { rates, completed } = completeRates(supplied);
+    const { rates, completed } = completeRates(supplied, asked?.substances);
     return { rates, completed, productRates, content };
   }
   const contents = entry.contents?.map((item) => stated(item, item.of as string, "contents"));
-  const rates = suppliedRates({ fertilizer: label, contents }, areaRates, labels.shares);
+  const rates = suppliedRates({ fertilizer: label, contents }, areaRates, labels.shares, asked?.telling);
   const noSlow =
     label !== undefined && label.slowNitrogen === undefined && percentOf(label.analysis, "N") > 0;
   return { rates, completed: rates && noSlow ? ["no slow stated"] : [], productRates, content };
 };
 
 /** An application as the limits see it. */
-export const entryRow = (entry: Omit<LedgerEntry, "id">, from: string, labels: Labels): HistoryRow => {
-  const { rates, productRates } = entryRates(entry, labels);
+export const entryRow = (
+  entry: Omit<LedgerEntry, "id">,
+  from: string,
+  labels: Labels,
+  asked?: Asked,
+): HistoryRow => {
+  const { rates, productRates } = entryRates(entry, labels, asked);
   return {
     date: entry.date,
     from,

@@ -1,6 +1,6 @@
 import { type CivilDate, compareDates, isCivilDate } from "../calendar/index.js";
 import { type Checks, checks, fail, shown } from "../quantity/index.js";
-import { entryRow, type Labels, noLabels } from "./entry-row.js";
+import { type Asked, entryRow, type Labels, noLabels } from "./entry-row.js";
 import { type History, type HistoryRow, historyOf } from "./history.js";
 import type { Ledger, LedgerEntry } from "./ledger-entry.js";
 import { readEntry } from "./read-entry.js";
@@ -168,8 +168,11 @@ export interface LedgerHistory extends History {
   readonly row: (i: number) => HistoryRow;
 }
 
-/** Sorts a ledger by date, and keeps what it has read: for one call, or for many of one schedule. */
-export const ledgerHistory = (input: unknown, path: string): LedgerHistory => {
+/**
+ * Sorts a ledger by date, and keeps what it has read: for one call, or for many of one schedule. Where it is
+ * said what is asked for, a row holds no more than that.
+ */
+export const ledgerHistory = (input: unknown, path: string, asked?: Asked): LedgerHistory => {
   const { entries } = expectLedger(input, path);
   const at = (i: number): string => `${path}.entries[${i}]`;
   const date = (i: number): CivilDate => (entries[i] as LedgerEntry).date;
@@ -207,13 +210,13 @@ export const ledgerHistory = (input: unknown, path: string): LedgerHistory => {
     if (known !== undefined) return known;
     const entry = entryAt(i);
     // Its place in the ledger is spelt out only where something is wrong.
-    readEntry(entry, "", door, labels);
+    const seen = readEntry(entry, "", door, labels) as LedgerEntry;
     if (door.count() > 0) {
       const told = checks();
       readEntry(entry, at(places[i] as number), told, labels);
       told.done();
     }
-    const made = entryRow(entry, entry.id, labels);
+    const made = entryRow(seen, seen.id, labels, asked);
     if (rows !== undefined) rows[i] = made;
     return made;
   };

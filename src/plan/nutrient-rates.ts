@@ -20,14 +20,32 @@ export const addRates = (rates: readonly NutrientRates[]): NutrientRates => {
 export const inUnit = (q: { readonly unit: string }, unit: string): number =>
   (q as { in(unit: string): number } & typeof q).in(unit);
 
-/** The other form of the same nutrient that is stated, or nothing. */
-const otherForm = (rates: NutrientRates, of: string): string | undefined => {
-  for (const forms of Object.values(nutrientForms) as readonly (readonly string[])[]) {
-    if (!forms.includes(of)) continue;
-    return forms.find((form) => rates[form] !== undefined && formFactor(form, of) !== undefined);
-  }
-  return undefined;
+/** The other forms of the same nutrient, and how much of this one is in each by mass; found once for all rates. */
+const otherForms: ReadonlyMap<string, readonly { readonly form: string; readonly factor: number }[]> =
+  /* @__PURE__ */ new Map(
+    Object.values(nutrientForms).flatMap((forms: readonly string[]) =>
+      forms.map((of) => [
+        of,
+        forms.flatMap((form) => {
+          const factor = form === of ? undefined : formFactor(form, of);
+          return factor === undefined ? [] : [{ form, factor }];
+        }),
+      ]),
+    ),
+  );
+
+/** Those substances of a label that can tell how much there is of the wanted ones. */
+export const tellingOf = (wanted: Wanted): Wanted => {
+  const telling = new Set(wanted);
+  for (const of of wanted) for (const { form } of otherForms.get(of) ?? []) telling.add(form);
+  return telling;
 };
+
+/** The substances that are asked for, where not all are: a large ledger is read for these alone. */
+export type Wanted = ReadonlySet<string>;
+
+/** Up to here no form of a nutrient overflows; beyond it all of them are built, and one that does is told. */
+export const mostUnchecked = 1e200;
 
 /**
  * An amount of a substance in a unit: P from P2O5 where only that is there, and K from K2O; 0 where
@@ -36,13 +54,21 @@ const otherForm = (rates: NutrientRates, of: string): string | undefined => {
 export const amountOf = (rates: NutrientRates, of: string, unit: string): number => {
   const stated = rates[of];
   if (stated !== undefined) return inUnit(stated, unit);
-  const form = otherForm(rates, of);
-  return form === undefined ? 0 : inUnit(rates[form] as Rate, unit) * (formFactor(form, of) as number);
+  for (const { form, factor } of otherForms.get(of) ?? []) {
+    const other = rates[form];
+    if (other !== undefined) return inUnit(other, unit) * factor;
+  }
+  return 0;
 };
 
 /** Whether a substance is stated, in this form or in another of the same nutrient. */
 export const isStated = (rates: NutrientRates, of: string): boolean =>
-  rates[of] !== undefined || otherForm(rates, of) !== undefined;
+  rates[of] !== undefined || (otherForms.get(of) ?? []).some(({ form }) => rates[form] !== undefined);
+
+const twins = [
+  ["P", "P2O5"],
+  ["K", "K2O"],
+] as const;
 
 /** What was added to stated rates to make them complete. */
 export type Completion = "no slow stated" | "no total stated";
@@ -72,11 +98,10 @@ export const nitrogenParts = (
   };
 };
 
-const withTwin = (rates: Record<string, Rate>, element: string, oxide: string): void => {
-  const [e, o] = [rates[element], rates[oxide]];
-  if (e !== undefined && o === undefined)
-    rates[oxide] = rate(e.value * (formFactor(element, oxide) as number), e.unit, oxide);
-  if (o !== undefined && e === undefined)
+const fillFrom = (rates: Record<string, Rate>, element: string, oxide: string, wanted?: Wanted): void => {
+  if ((wanted !== undefined && !wanted.has(element)) || rates[element] !== undefined) return;
+  const o = rates[oxide];
+  if (o !== undefined)
     rates[element] = rate(o.value * (formFactor(oxide, element) as number), o.unit, element);
 };
 
@@ -85,21 +110,26 @@ const withTwin = (rates: Record<string, Rate>, element: string, oxide: string): 
  * the total at least what is stated of its parts (soluble, nitrate and ammonium, slow), and phosphorus and
  * potassium stand in both forms. Where no slow nitrogen is stated, all of it counts as soluble (common
  * practice, no source).
+ *
+ * @param wanted - nothing is added but these, where only they are asked for
  */
 export const completeRates = (
   stated: NutrientRates,
+  wanted?: Wanted,
 ): { readonly rates: NutrientRates; readonly completed: readonly Completion[] } => {
   const rates: Record<string, Rate> = { ...stated };
   const completed: Completion[] = [];
+  let asked = wanted;
+  for (const of in stated) if ((stated[of] as Rate).value > mostUnchecked) asked = undefined;
   const { N: total, "N:soluble": soluble, "N:slow": slow } = stated;
   if (total !== undefined) {
     const { unit, value } = total;
-    if (soluble === undefined) {
+    if (soluble === undefined && asked?.has("N:soluble") !== false) {
       const rest = slow === undefined ? value : Math.max(0, value - inUnit(slow, unit));
       rates["N:soluble"] = rate(rest, unit, "N:soluble");
-      if (slow === undefined && value > 0) completed.push("no slow stated");
     }
-    if (slow === undefined) {
+    if (soluble === undefined && slow === undefined && value > 0) completed.push("no slow stated");
+    if (slow === undefined && asked?.has("N:slow") !== false) {
       const rest = soluble === undefined ? 0 : Math.max(0, value - inUnit(soluble, unit));
       rates["N:slow"] = rate(rest, unit, "N:slow");
     }
@@ -114,8 +144,10 @@ export const completeRates = (
       completed.push("no total stated");
     }
   }
-  withTwin(rates, "P", "P2O5");
-  withTwin(rates, "K", "K2O");
+  for (const [one, other] of twins) {
+    fillFrom(rates, other, one, asked);
+    fillFrom(rates, one, other, asked);
+  }
   return { rates, completed };
 };
 

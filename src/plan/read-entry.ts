@@ -87,7 +87,7 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
   },
   area: quantityIn("area", "positive"),
   product: (input, path) =>
-    typeof input === "string" && isSubstance(`product:${input}`)
+    typeof input === "string" && isProductId(input)
       ? input
       : fail("type", path, input, "a short name without slash or colon, such as feed-a"),
   productName: text,
@@ -143,6 +143,18 @@ export const entryPlaces: readonly string[] = entryFields.flatMap((name) =>
 
 type Readers = ReadonlyMap<string, Reader>;
 
+const idAndDate: readonly string[] = ["id", "date"];
+
+/** The last id of a product that was found sound: a ledger names the same few over and over. */
+let latestProduct: string | undefined;
+
+const isProductId = (text: string): boolean => {
+  if (text === latestProduct) return true;
+  const known = isSubstance(`product:${text}`);
+  if (known) latestProduct = text;
+  return known;
+};
+
 const entryReaders: Readers = /* @__PURE__ */ new Map(Object.entries(readers));
 const airReaders: Readers = /* @__PURE__ */ new Map(Object.entries(weatherReaders));
 
@@ -162,13 +174,14 @@ const readField = (value: unknown, reader: Reader, place: string, door: Checks):
   }
 };
 
-/** Reads each field that is there, and says which are unknown or lacking; problems go to `door`. */
+/** Reads each field that is there into `seen`, and says which are unknown or lacking; problems go to `door`. */
 const readFields = (
   input: unknown,
   readers: Readers,
   needed: readonly string[],
   path: string,
   door: Checks,
+  seen?: Record<string, unknown>,
 ): Readonly<Record<string, unknown>> | undefined => {
   if (typeof input !== "object" || input === null || Array.isArray(input)) {
     door.run(() => expectRecord(input, path, "an application"));
@@ -181,7 +194,10 @@ const readFields = (
     const reader = readers.get(name);
     if (reader === undefined) {
       door.run(() => expectFields({ [name]: 0 }, [...readers.keys()], path, "an application"));
-    } else if (value !== undefined) readField(value, reader, placeOf(path, name), door);
+    } else if (value !== undefined) {
+      readField(value, reader, placeOf(path, name), door);
+      if (seen !== undefined) seen[name] = value;
+    }
   }
   for (const name of needed) {
     if (record[name] === undefined)
@@ -190,19 +206,65 @@ const readFields = (
   return record;
 };
 
+/** What an entry states, field by field. */
+export type SeenEntry = { -readonly [K in keyof LedgerEntry]?: LedgerEntry[K] | undefined };
+
+/**
+ * Every field, empty: records of one shape are read many times as fast as the entries of a caller, no two of
+ * which need to have one.
+ */
+const nothingSeen = (): { [K in keyof Required<LedgerEntry>]: LedgerEntry[K] | undefined } => ({
+  id: undefined as unknown as string,
+  date: undefined as unknown as LedgerEntry["date"],
+  start: undefined,
+  end: undefined,
+  parts: undefined,
+  area: undefined,
+  product: undefined,
+  productName: undefined,
+  form: undefined,
+  analysis: undefined,
+  slowNitrogen: undefined,
+  density: undefined,
+  contents: undefined,
+  amount: undefined,
+  rate: undefined,
+  supplies: undefined,
+  treatment: undefined,
+  target: undefined,
+  method: undefined,
+  site: undefined,
+  location: undefined,
+  registrationNumber: undefined,
+  activeIngredient: undefined,
+  restrictedUse: undefined,
+  lot: undefined,
+  applicator: undefined,
+  certificate: undefined,
+  carrierVolume: undefined,
+  reEntryHours: undefined,
+  weather: undefined,
+  note: undefined,
+  corrects: undefined,
+  voids: undefined,
+});
+
 /** Reads an entry, or a proposal, which has no id; problems go to `door`. */
 export const readEntry = (
   input: unknown,
   path: string,
   door: Checks,
   labels: Labels,
-  needed: readonly string[] = ["id", "date"],
-): void => {
+  needed: readonly string[] = idAndDate,
+): SeenEntry | undefined => {
   const before = door.count();
-  const record = readFields(input, entryReaders, needed, path, door);
-  if (record === undefined) return;
+  const entry: SeenEntry = nothingSeen();
+  const record = readFields(input, entryReaders, needed, path, door, entry as Record<string, unknown>);
+  if (record === undefined) return undefined;
+  // What a class gives by its prototype was not enumerated.
+  if (Object.getPrototypeOf(record) !== Object.prototype)
+    for (const name of entryFields) (entry as Record<string, unknown>)[name] = record[name];
   const at = (name: string): string => placeOf(path, name);
-  const entry = record as Partial<LedgerEntry>;
   if (entry.weather !== undefined) readFields(entry.weather, airReaders, [], at("weather"), door);
   const conflict = (field: string, got: string, expected: string): void =>
     door.add({ code: "conflict", path: at(field), got, expected });
@@ -213,14 +275,13 @@ export const readEntry = (
   }
   if (entry.supplies !== undefined && (entry.analysis !== undefined || entry.contents !== undefined))
     conflict("supplies", "supplies beside an analysis or contents", "one of them, or they count twice");
-  const ownProduct = (name: "amount" | "rate"): void => {
-    const of: unknown = entry[name]?.of;
+  const ownProduct = (name: "amount" | "rate", of: unknown): void => {
     if (typeof of !== "string" || !of.startsWith("product:") || of === `product:${entry.product}`) return;
     const expected = `product, or product:${entry.product ?? "... with the id in the field product"}`;
     door.add({ code: "substance/mismatch", path: `${at(name)}.of`, got: shown(of), expected });
   };
-  ownProduct("amount");
-  ownProduct("rate");
+  if (entry.amount !== undefined) ownProduct("amount", entry.amount?.of);
+  if (entry.rate !== undefined) ownProduct("rate", entry.rate?.of);
   if (entry.amount !== undefined && entry.rate !== undefined)
     conflict("rate", "an amount and a rate", "one of them; the rate follows from amount and area");
   if (entry.amount !== undefined && entry.area === undefined)
@@ -229,4 +290,5 @@ export const readEntry = (
     conflict("voids", "no corrects", "the id of the entry that never happened, in corrects");
   if (Array.isArray(entry.supplies) && door.count() === before)
     readSupplies(entry.supplies, at("supplies"), door);
+  return entry;
 };

@@ -1,6 +1,6 @@
 import { type Fertilizer, nutrientsSupplied } from "../nutrient/index.js";
 import { Quantity, quantityOf } from "../quantity/index.js";
-import { addRates, type NutrientRates } from "./nutrient-rates.js";
+import { addRates, mostUnchecked, type NutrientRates, type Wanted } from "./nutrient-rates.js";
 
 type Any = Quantity<string, string>;
 
@@ -50,9 +50,11 @@ const sharesOf = (fertilizer: Fertilizer, unit: string, shares: Shares): Nutrien
 };
 
 /** Supplies are proportional to the rate: `rate * share / 100`, as in `nutrientsSupplied`. */
-const atRate = ({ value, unit }: Any, shares: NutrientRates): NutrientRates => {
+const atRate = ({ value, unit }: Any, shares: NutrientRates, telling?: Wanted): NutrientRates => {
   const rates: Record<string, Quantity<"mass/area", string>> = {};
+  const asked = value > mostUnchecked ? undefined : telling;
   for (const of in shares) {
+    if (asked?.has(of) === false) continue;
     const percent = (shares[of] as Any).value;
     rates[of] = new Quantity((value * percent) / 100, unit, of, "mass/area");
   }
@@ -62,6 +64,8 @@ const atRate = ({ value, unit }: Any, shares: NutrientRates): NutrientRates => {
 /**
  * What a rate of product supplies per area: its nutrients by the analysis, and what else it is stated to
  * hold. `undefined` where nothing is stated of what it holds, or where it cannot be weighed.
+ *
+ * @param telling - no nutrient but these, where only they are asked for
  */
 export const suppliedRates = (
   label: {
@@ -71,13 +75,14 @@ export const suppliedRates = (
   },
   rates: AreaRates,
   shares: Shares = new Map(),
+  telling?: Wanted,
 ): NutrientRates | undefined => {
   const { fertilizer, contents = [] } = label;
   if (fertilizer === undefined && contents.length === 0) return undefined;
   const parts: NutrientRates[] = [];
   if (fertilizer !== undefined) {
     if (rates.byMass === undefined) return undefined;
-    parts.push(atRate(rates.byMass, sharesOf(fertilizer, rates.byMass.unit, shares)));
+    parts.push(atRate(rates.byMass, sharesOf(fertilizer, rates.byMass.unit, shares), telling));
   }
   for (const share of contents) {
     const rate = share.dimension === "mass/mass" ? rates.byMass : rates.byVolume;

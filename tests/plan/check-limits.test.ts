@@ -469,3 +469,80 @@ describe("several limits at once", () => {
     expect(JSON.parse(JSON.stringify(result)).type).toBe("limit-check");
   });
 });
+
+describe("what a ledger is read for", () => {
+  const substances = [
+    "N",
+    "N:soluble",
+    "N:slow",
+    "P",
+    "P2O5",
+    "K",
+    "K2O",
+    "NO3",
+    "NO3-N",
+    "Ca",
+    "CaO",
+    "ai:prodiamine",
+  ];
+  const entries = fc.array(
+    fc.oneof(
+      fc.record({
+        supplies: fc
+          .uniqueArray(fc.constantFrom("N", "P", "K2O", "NO3", "Ca", "ai:prodiamine"), {
+            minLength: 1,
+            maxLength: 3,
+          })
+          .map((names) => names.map((of, i) => lb(0.3 + 0.2 * i, of))),
+      }),
+      fc.record({
+        analysis: fc.constantFrom("24-0-11", "10-10-10", "0-46-0"),
+        product: fc.constantFrom("feed-a", "feed-b"),
+        rate: fc.constantFrom({ value: 3, unit: "lb/1000 ft2" }, { value: 90, unit: "kg/ha" }),
+      }),
+    ),
+    { maxLength: 8 },
+  );
+  const limits = fc.array(
+    fc.tuple(
+      fc.constantFrom(...substances, "product:feed-a"),
+      fc.constantFrom<"calendar year" | { days: number }>("calendar year", { days: 40 }),
+    ),
+    { minLength: 1, maxLength: 5 },
+  );
+
+  test("a limit finds the same whatever other limits are asked beside it", () => {
+    fc.assert(
+      fc.property(entries, limits, (rows, asked) => {
+        const season = rows.map((row, i) => ({
+          id: `e${i}`,
+          date: `2026-05-${10 + i}` as "2026-05-10",
+          ...row,
+        }));
+        const stated = asked.map(([of, per]): Limit => ({ amount: lb(2, of), per, source }));
+        const uses = (some: readonly Limit[]) =>
+          check(some, { supplies: n(0.5) }, season).uses.map(({ path: _, ...use }) => use);
+        expect(uses(stated)).toEqual(stated.flatMap((one) => uses([one])));
+      }),
+      runs(40),
+    );
+  });
+
+  test("an entry of a class counts what its prototype gives, by hand: 1 + 0.5 lb", () => {
+    class Fed {
+      readonly id = "a";
+      readonly date = "2026-05-10";
+      get supplies() {
+        return n(1);
+      }
+    }
+    const season = { type: "ledger", version: 1, entries: [new Fed()] } as const;
+    const limits: readonly Limit[] = [{ amount: lb(2, "N"), per: "calendar year", source }];
+    const { uses } = checkLimits({
+      ledger: season,
+      limits,
+      proposal: { date: "2026-06-08", supplies: n(0.5) },
+    });
+    expect(uses[0]?.after.in("lb/1000 ft2")).toBe(1.5);
+  });
+});
