@@ -15,7 +15,8 @@ import { checkedInjector, type Injector } from "./injector.js";
  * @param input.covered - area per time
  * @throws RatewrightError `range`, `unit/mismatch`, `substance/mismatch`
  *
- * Source: irrigation handbooks print gal/h = gal/acre times acre/h (rule from memory).
+ * Source: University of Nebraska-Lincoln CropWatch, "How to determine the chemigation injection pump setting for a
+ * center pivot", 2023: 10 gal/acre at 5 acre/h is 50 gal/h.
  *
  * @example
  * ```ts

@@ -125,6 +125,8 @@ export type AcidComposition = Readonly<Partial<Record<"N" | keyof typeof charges
  * their calcium carbonate equivalent, elemental sulfur at what it forms once it is sulfate. It gives 112 lb per
  * 100 lb for ammonium sulfate where tables print 110, and 56 for monoammonium phosphate (56 to 65).
  *
+ * Sources disagree: a table prints 218 lb per 100 lb for sulfur, which fits a material of 70 %; pure sulfur is 312.
+ *
  * @returns CaCO3 per product; in `% w/w` it is pounds per 100 lb. Negative for a base
  * @throws RatewrightError `range` (over 100 % in all), `missing`, `type`, `not-finite`
  *

@@ -32,7 +32,8 @@ export interface SiteArea {
  * @throws RatewrightError `range` where the cut-outs are larger than the parts, and for an area not above zero;
  * `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`; every area that is not right is reported
  *
- * Source: common practice, no source; extension guides subtract what is not treated.
+ * Source: Purdue University turf tips, "How big is your lawn?", 2014; University of Maryland Extension, "Calculation
+ * example": both subtract what is no turf.
  *
  * @example
  * ```ts

@@ -33,6 +33,9 @@ const feedOf = (feed: unknown): void => {
  * refused, for its rate does not follow this law. On a rotary spreader the swath changes with the speed
  * where the wheel also drives the disc; then measure again.
  *
+ * Sources disagree: the manual of a slurry tanker takes the speed for a lower rate as `v1 R2 / R1`, which drives
+ * slower and puts on more; the speed for a rate is `v2 = v1 R1 / R2`.
+ *
  * @throws RatewrightError `infeasible` for a ground-driven meter; `missing` where `feed` is not said; `range`,
  * `unit/mismatch`, `substance/mismatch`, `type`, `not-finite`
  *

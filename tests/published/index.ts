@@ -7,12 +7,15 @@ import { nutrientLiquidCostChecks } from "./nutrient-liquids-cost.js";
 import { nutrientRateChecks, nutrientRateLeftOut } from "./nutrient-rates.js";
 import { nutrientSaltChecks, nutrientSaltLeftOut } from "./nutrient-salt.js";
 import { nutrientSeasonChecks, nutrientSeasonLeftOut } from "./nutrient-season.js";
+import { nutrientWorkedChecks } from "./nutrient-worked.js";
 import { planChecks, planLeftOut } from "./plan.js";
 import { siteChecks, siteLeftOut } from "./site.js";
+import { siteWorkedChecks } from "./site-worked.js";
 import { sprayChecks, sprayLeftOut } from "./spray.js";
 import { sprayActiveChecks } from "./spray-active.js";
 import { spreadLeftOut, spreadReadChecks } from "./spread.js";
 import { spreadDerivedChecks } from "./spread-derived.js";
+import { spreadWorkedChecks } from "./spread-worked.js";
 import { mowingChecks } from "./stand-mowing.js";
 import { tankChecks, tankLeftOut } from "./tank.js";
 import { tankActiveChecks, tankActiveLeftOut } from "./tank-active.js";
@@ -31,11 +34,12 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...nutrientSeasonChecks,
     ...nutrientSaltChecks,
     ...nutrientInjectionChecks,
+    ...nutrientWorkedChecks,
   ],
   plan: planChecks,
-  site: siteChecks,
+  site: [...siteChecks, ...siteWorkedChecks],
   spray: [...sprayChecks, ...sprayActiveChecks],
-  spread: [...spreadReadChecks, ...spreadDerivedChecks],
+  spread: [...spreadReadChecks, ...spreadDerivedChecks, ...spreadWorkedChecks],
   stand: mowingChecks,
   tank: [...tankChecks, ...tankOrderChecks, ...tankWaterChecks, ...tankJarRinseChecks, ...tankActiveChecks],
 };

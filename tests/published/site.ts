@@ -488,11 +488,6 @@ export const siteLeftOut: readonly LeftOut[] = [
   { entry: "site-024", reason: "pacing: no formula of this library" },
   { entry: "site-025", reason: "pacing: no formula of this library" },
   {
-    entry: "site-026",
-    reason:
-      "slope: the claim of 2.3 % at 9 degrees was noted without its title and page, so it cannot be cited; the tests of surfaceArea show that it is 1.2 %",
-  },
-  {
     entry: "site-030",
     reason: "partly filled horizontal tank: nothing published was read, and there is no formula",
   },
