@@ -1,6 +1,7 @@
 import { quantity } from "../../src/quantity/index.js";
 import { amountFor, impliedAreaRate, loadAmounts, perVolume, tankLoads } from "../../src/tank/index.js";
 import type { LeftOut, PublishedCheck, Source } from "./check.js";
+import { tankFieldChecks } from "./tank-field.js";
 
 const handbook: Source = {
   title: "Agrochemical and Pesticide Safety (handbook extract)",
@@ -453,6 +454,7 @@ export const tankChecks: readonly PublishedCheck[] = [
       }).in("fl oz"),
     ],
   },
+  ...tankFieldChecks,
 ];
 
 const list = (entries: string, reason: string): readonly LeftOut[] =>
