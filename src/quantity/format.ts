@@ -3,7 +3,7 @@ import { expectRecord } from "./expect.js";
 import { converted, operand, type Quantity } from "./quantity.js";
 import { splitUnit, unitDimension } from "./unit-facts.js";
 import { unitName, unitSymbol } from "./unit-names.js";
-import type { CheckedUnitOf, UnitHint } from "./unit-text.js";
+import type { CheckedUnitOf, Unit, UnitHint } from "./unit-text.js";
 
 /** How a quantity is written. */
 export interface FormatOptions {
@@ -128,7 +128,7 @@ const moneyText = (
  */
 export const format = <D extends string, S extends string, U extends UnitHint<D> | (string & {})>(
   q: Quantity<D, S>,
-  options: FormatOptions & { readonly unit?: CheckedUnitOf<U, D> } = {},
+  options: FormatOptions & { readonly unit?: CheckedUnitOf<U, D> | Unit<NoInfer<D>> } = {},
 ): string => {
   const given = operand(q, "quantity");
   expectRecord(options, "options", "a record of options");

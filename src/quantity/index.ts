@@ -61,6 +61,7 @@ export {
   type PerSubstance,
   type PlainSubstance,
   perSubstance,
+  type SubstanceHint,
   substances,
   type TimesSubstance,
   timesSubstance,

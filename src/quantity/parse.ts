@@ -5,7 +5,7 @@ import { fail, type Problem, RatewrightError, shown } from "./errors.js";
 import { exampleUnit } from "./near-units.js";
 import { type DecimalSign, scanNumber } from "./number-text.js";
 import { Quantity } from "./quantity.js";
-import { type CheckedSubstance, isSubstance } from "./substances.js";
+import { type CheckedSubstance, isSubstance, type SubstanceHint } from "./substances.js";
 import { suggestSubstance, suggestUnit } from "./suggest.js";
 import { twoAmounts } from "./two-amounts.js";
 import { unitDimension } from "./unit-facts.js";
@@ -202,7 +202,7 @@ const parsed = (text: unknown, options: ParseOptions): Quantity<string, string> 
  * parseQuantity("40 gpa").unit; // => "gal/acre"
  * ```
  */
-export function parseQuantity<const D extends Dimension, const S extends string>(
+export function parseQuantity<const D extends Dimension, const S extends SubstanceHint>(
   text: string,
   options: { readonly dimension: D; readonly of: CheckedSubstance<S>; readonly decimal?: DecimalSign },
 ): Quantity<D, S>;
@@ -210,7 +210,7 @@ export function parseQuantity<const D extends Dimension>(
   text: string,
   options: { readonly dimension: D; readonly of?: undefined; readonly decimal?: DecimalSign },
 ): Quantity<D, string>;
-export function parseQuantity<const S extends string>(
+export function parseQuantity<const S extends SubstanceHint>(
   text: string,
   options: {
     readonly dimension?: undefined;
@@ -246,7 +246,7 @@ export interface QuantityRange<D extends string, S extends string> {
  * range.max.in("fl oz/acre"); // => 32
  * ```
  */
-export function parseRange<const D extends Dimension, const S extends string>(
+export function parseRange<const D extends Dimension, const S extends SubstanceHint>(
   text: string,
   options: { readonly dimension: D; readonly of: CheckedSubstance<S>; readonly decimal?: DecimalSign },
 ): QuantityRange<D, S>;

@@ -6,12 +6,12 @@ import {
   isSubstance,
   type NeutralSubstance,
   type PerSubstance,
-  type PlainSubstance,
   perSubstance,
+  type SubstanceHint,
   type TimesSubstance,
   timesSubstance,
 } from "./substances.js";
-import type { AnyUnitHint, CheckedUnit, CheckedUnitOf, DimensionOf, UnitHint } from "./unit-text.js";
+import type { AnyUnitHint, CheckedUnit, CheckedUnitOf, DimensionOf, Unit, UnitHint } from "./unit-text.js";
 import { knownUnit, ratioOf } from "./units.js";
 
 /** What JSON and structuredClone leave of a quantity. */
@@ -78,7 +78,7 @@ export class Quantity<in out D extends string, in out S extends string> {
    *
    * @throws RatewrightError `unit/unknown`, `unit/mismatch`
    */
-  in<U extends UnitHint<D> | (string & {})>(unit: CheckedUnitOf<U, D>): number {
+  in<U extends UnitHint<D> | (string & {})>(unit: CheckedUnitOf<U, D> | Unit<D>): number {
     if ((unit as string) === this.unit) return this.value;
     return converted(this.value, this.unit, unit as string);
   }
@@ -143,7 +143,7 @@ export class Quantity<in out D extends string, in out S extends string> {
 
   /** Always throws: `a + b` and `a < b` on quantities would forget their units. */
   valueOf(): never {
-    return fail("type", "quantity", this, "plus, minus or compare");
+    return fail("type", "quantity", this, "in(unit), plus, minus or compare, or format for text");
   }
 }
 
@@ -279,10 +279,11 @@ export function quantity<const U extends AnyUnitHint | (string & {})>(
   value: number,
   unit: CheckedUnit<U>,
 ): Quantity<DimensionOf<U>, "none">;
-export function quantity<
-  const U extends AnyUnitHint | (string & {}),
-  const S extends PlainSubstance | (string & {}),
->(value: number, unit: CheckedUnit<U>, of: CheckedSubstance<S>): Quantity<DimensionOf<U>, S>;
+export function quantity<const U extends AnyUnitHint | (string & {}), const S extends SubstanceHint>(
+  value: number,
+  unit: CheckedUnit<U>,
+  of: CheckedSubstance<S>,
+): Quantity<DimensionOf<U>, S>;
 export function quantity(value: number, unit: string, of = "none"): unknown {
   const { dimension } = knownUnit(unit, "unit");
   if (of !== "none" && !isSubstance(of))

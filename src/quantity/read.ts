@@ -5,7 +5,7 @@ import { exampleUnit, siblingUnit } from "./near-units.js";
 import { type DecimalSign, scanNumber } from "./number-text.js";
 import { readText } from "./parse.js";
 import { type Bound, Quantity } from "./quantity.js";
-import { type CheckedSubstance, isSubstance } from "./substances.js";
+import { type CheckedSubstance, isSubstance, type SubstanceHint } from "./substances.js";
 import { suggestSubstance, suggestUnit } from "./suggest.js";
 import { unitDimension } from "./unit-facts.js";
 import { expectDimension } from "./units-of.js";
@@ -180,7 +180,7 @@ const placed = (problems: readonly PartProblem[], path: string): readonly Proble
  * wrong.problems.map((problem) => problem.suggestion); // => [undefined, "lb", "N"]
  * ```
  */
-export function readQuantity<const D extends Dimension, const S extends string>(
+export function readQuantity<const D extends Dimension, const S extends SubstanceHint>(
   input: unknown,
   expected: ExpectedQuantity & { readonly dimension: D; readonly of: CheckedSubstance<S> },
 ): QuantityReading<D, S>;

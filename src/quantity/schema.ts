@@ -2,7 +2,7 @@ import type { Dimension } from "./dimensions.js";
 import { problemText } from "./errors.js";
 import type { Bound, Quantity } from "./quantity.js";
 import { checkExpected, type QuantityInput, readParts } from "./read.js";
-import type { CheckedSubstance } from "./substances.js";
+import type { CheckedSubstance, SubstanceHint } from "./substances.js";
 
 /** One thing that a Standard Schema validator found wrong. */
 export interface SchemaIssue {
@@ -43,7 +43,7 @@ export interface QuantitySchema<Input, Output> {
  * result.issues?.map((issue) => issue.path); // => [["unit"]]
  * ```
  */
-export function quantitySchema<const D extends Dimension, const S extends string>(expected: {
+export function quantitySchema<const D extends Dimension, const S extends SubstanceHint>(expected: {
   readonly dimension: D;
   readonly of: CheckedSubstance<S>;
   readonly bound?: Bound;

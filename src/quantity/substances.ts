@@ -114,8 +114,14 @@ export type CheckedSubstance<S extends string> = [S] extends [AtomicSubstance]
       ? S
       : NotSubstance<S>
     : string extends S
-      ? "a plain string is no substance: give it as a literal, or read it with readQuantity"
+      ? // What an editor is offered before anything is typed has the plain names in it; a plain string has not.
+        [Extract<S, PlainSubstance>] extends [never]
+        ? "a plain string is no substance: give it as a literal, or read it with readQuantity"
+        : PlainSubstance
       : NotSubstance<S>;
+
+/** What an editor offers where a substance may stand; those with an id and pairs are taken too. */
+export type SubstanceHint = PlainSubstance | (string & {});
 
 type Join<T extends string, B extends string> = T extends B ? "none" : B extends "none" ? T : `${T}/${B}`;
 type Same<A, B> = [A, B] extends [B, A] ? true : false;

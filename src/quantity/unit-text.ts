@@ -49,9 +49,12 @@ export type CheckedUnit<U extends string> = [DimensionOf<U>] extends [never]
 /** The text itself where it is a unit of dimension `D`, and a sentence where it is not. */
 export type CheckedUnitOf<U extends string, D extends string> = [DimensionOf<U>] extends [never]
   ? CheckedUnit<U> & string
-  : [DimensionOf<U>] extends [D]
-    ? U
-    : OtherUnit<U, D>;
+  : string extends U
+    ? // Nothing is known of the text: before it is typed, or where it is a Unit, which its caller takes beside this.
+      UnitHint<D>
+    : [DimensionOf<U>] extends [D]
+      ? U
+      : OtherUnit<U, D>;
 
 /** What an editor offers for a dimension: its base units and the trade's common quotients. */
 export type UnitHint<D extends string> =

@@ -130,6 +130,16 @@ describe("plain-JavaScript callers", () => {
     expect(code(work)).toBe(expected);
   });
 
+  test("a quantity is neither a number nor a text by itself, and says what to use", () => {
+    const rate = quantity(3, "lb/acre", "N");
+    expect(`${rate}`).toBe("3 lb/acre of N");
+    expect(() => Number(rate)).toThrow(/in\(unit\), plus, minus or compare, or format for text/);
+    const text: unknown = rate;
+    expect(() => ["a rate: ", text].reduce((before, next) => (before as string) + (next as string))).toThrow(
+      /format for text/,
+    );
+  });
+
   test("what JSON and structuredClone leave works as an operand", () => {
     const rate = quantity(3.75, "lb/1000 ft2", "product:a");
     const clone = structuredClone({ ...rate });

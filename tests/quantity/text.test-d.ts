@@ -1,6 +1,8 @@
 import type { StandardSchemaV1 } from "@standard-schema/spec";
 import { describe, expectTypeOf, test } from "vitest";
 import {
+  type CheckedSubstance,
+  type CheckedUnitOf,
   type Dimension,
   depthOf,
   format,
@@ -8,6 +10,7 @@ import {
   fromUcum,
   isUnit,
   money,
+  type PlainSubstance,
   parseQuantity,
   parseRange,
   type Quantity,
@@ -17,10 +20,12 @@ import {
   quantityFrom,
   quantitySchema,
   readQuantity,
+  type SubstanceHint,
   shareOf,
   temperatureDifference,
   type Unit,
   type UnitChoice,
+  type UnitHint,
   unitsOf,
   volumePerAreaOf,
   weightFractionOf,
@@ -91,6 +96,48 @@ describe("text", () => {
     // @ts-expect-error no such dimension
     unitsOf("weight");
     expectTypeOf(fromUcum(chosen)).toEqualTypeOf<Unit<Dimension>>();
+  });
+
+  test("a unit of another dimension is refused, also where only its dimension is known", () => {
+    const rate = quantity(3, "lb/acre", "N");
+    for (const { unit } of unitsOf("volume/area")) {
+      // @ts-expect-error a fluid ounce per acre is no weight per area
+      rate.in(unit);
+      // @ts-expect-error nor is it written as one
+      format(rate, { unit });
+    }
+    // @ts-expect-error any unit at all may be one of another dimension
+    if (isUnit(chosen)) rate.in(chosen);
+    // @ts-expect-error a plain string is no unit
+    rate.in(chosen);
+  });
+
+  test("an editor offers units and substances, not sentences", () => {
+    expectTypeOf<CheckedSubstance<SubstanceHint>>().toEqualTypeOf<PlainSubstance>();
+    expectTypeOf<CheckedSubstance<string>>().toExtend<`a plain string is no substance${string}`>();
+    type Offered = UnitHint<"mass/area">;
+    expectTypeOf<CheckedUnitOf<Offered | (string & {}), "mass/area">>().toEqualTypeOf<Offered>();
+    expectTypeOf<CheckedUnitOf<string, "mass/area">>().toExtend<`a plain string is no unit${string}`>();
+  });
+
+  test("a field that is generic over dimension and substance needs no cast", () => {
+    interface Field<D extends Dimension, S extends string> {
+      readonly dimension: D;
+      readonly of: CheckedSubstance<S>;
+    }
+    const readField = <D extends Dimension, S extends string>(
+      input: unknown,
+      { dimension, of }: Field<D, S>,
+    ): QuantityReading<D, S> => readQuantity(input, { dimension, of });
+    const inEveryUnit = <D extends Dimension, S extends string>(
+      amount: Quantity<D, S>,
+    ): readonly (readonly [number, string])[] =>
+      unitsOf(amount.dimension).map(({ unit }) => [amount.in(unit), format(amount, { unit })]);
+    const read = readField({}, { dimension: "mass/area", of: "N" });
+    expectTypeOf(read).toEqualTypeOf<QuantityReading<"mass/area", "N">>();
+    if (read.value !== null) expectTypeOf(inEveryUnit(read.value)[0]).not.toBeAny();
+    // @ts-expect-error no such substance
+    readField({}, { dimension: "mass/area", of: "nitrogen" });
   });
 
   test("format takes units of the dimension only", () => {
