@@ -9,6 +9,7 @@ import {
   calibrationByCatch,
   calibrationByRefill,
   catchCourse,
+  courseTime,
   fanOverlap,
   fanWidth,
   fieldCapacity,
@@ -102,6 +103,22 @@ const swaths: readonly (readonly [number, readonly number[]])[] = [
 const covered = (swath: number, speed: number) =>
   fieldCapacity({ swath: meters(swath), speed: kmh(speed), efficiency: quantity(100, "%") });
 
+/** Miles per hour and the printed seconds for 200 ft. */
+const runs: readonly (readonly [number, number])[] = [
+  [3, 45],
+  [3.5, 39],
+  [4, 34],
+  [4.5, 30],
+  [5, 27],
+  [6, 23],
+  [7, 19],
+  [7.5, 18],
+  [8, 17],
+  [9, 15],
+  [10, 14],
+];
+
+/** Swath of a boomless sprayer in ft, and the printed course for 1/8 acre. */
 const eighths: readonly (readonly [number, number])[] = [
   [30, 182],
   [32, 171],
@@ -738,5 +755,37 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
         width: feet(10),
       }).rate.in("gal/1000 ft2"),
     ],
+  },
+  {
+    entry: "spray-129",
+    formulas: ["areaPerTank"],
+    source: {
+      title: "Sprayer calibration instructions: mixing herbicides using per-acre rates",
+      publisher: "weed control office, US",
+      where: "mixing example",
+      url: "https://paperzz.com/doc/9164538/sprayer-calibration-instructions",
+    },
+    reached: read,
+    given: "50 gal at 100 gal/acre, 7 oz/acre",
+    answers: [to("oz per load", 3.5, 0.1)],
+    compute: () => [
+      quantity(7, "fl oz/acre", "product")
+        .times(areaPerTank({ capacity: quantity(50, "gal", "spray"), sprayRate: gpa(100) }))
+        .in("fl oz"),
+    ],
+  },
+  {
+    entry: "spray-130",
+    formulas: ["courseTime"],
+    source: {
+      title: "Sprayer calibration: nozzle tip selection and the 1/128th acre method",
+      publisher: "university hand-out, US",
+      where: "1 B, time to travel 200 ft",
+      url: "https://www.coursehero.com/file/6196450/calb-list/",
+    },
+    reached: read,
+    given: "200 ft at 3 to 10 mph",
+    answers: runs.map(([speed, seconds]) => to(`s at ${speed} mph`, seconds, 1)),
+    compute: () => runs.map(([speed]) => courseTime({ course: feet(200), speed: mph(speed) }).in("s")),
   },
 ];
