@@ -122,7 +122,9 @@ export const alkalineHydrolysis = (input: {
     pH: () => expectNumber(input.pH, "pH", { min: 0, max: 14 }),
     time: () => secondsOf(input.time, "time", "non-negative"),
   });
-  const known = halfLives.filter((row) => row.active === active.trim().toLowerCase());
+  // US labels write the hyphen of "thiophanate-methyl" as a space.
+  const name = active.trim().toLowerCase().replace(/\s+/g, "-");
+  const known = halfLives.filter((row) => row.active === name);
   if (known.length === 0) return undefined;
   const levels = known.map((row) => row.pH);
   const below = known.filter((row) => row.pH === Math.max(...levels.filter((level) => level <= pH)));

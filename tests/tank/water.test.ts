@@ -177,6 +177,10 @@ describe("hydrolysis", () => {
     expect(between?.atEnd[0].in("%")).toBeCloseTo(100 * (1 - 0.5 ** (8 / 720)), 9);
     expect(between?.atEnd[1].in("%")).toBeCloseTo(100 * (1 - 0.5 ** (8 / 3.2)), 9);
     expect(between?.rows.map(({ pH }) => pH)).toEqual([7, 7, 9, 9]);
+    // As US labels write it.
+    expect(
+      alkalineHydrolysis({ active: " Thiophanate methyl", pH: 7, time: quantity(36, "d") })?.atEnd[0].in("%"),
+    ).toBeCloseTo(50, 9);
     // Above all rows: nothing printed there, so that the most is all.
     expect(
       alkalineHydrolysis({ active: "thiophanate-methyl", pH: 9.5, time: quantity(1, "h") })?.rows,
