@@ -1,3 +1,4 @@
+import { calendarChecks } from "./calendar.js";
 import type { LeftOut, PublishedCheck } from "./check.js";
 import { intervalChecks, intervalLeftOut } from "./interval.js";
 import { numericChecks } from "./numeric.js";
@@ -26,6 +27,7 @@ import { tankWaterChecks, tankWaterLeftOut } from "./tank-water.js";
 /** Every published check, by room. */
 export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   numeric: numericChecks,
+  calendar: calendarChecks,
   interval: intervalChecks,
   nutrient: [
     ...nutrientChecks,

@@ -11,6 +11,7 @@ import {
   quantity,
 } from "../../src/index.js";
 import type { LeftOut, PublishedCheck, Source } from "./check.js";
+import { intervalAirChecks } from "./interval-air.js";
 import { intervalClockChecks } from "./interval-clocks.js";
 import { intervalDegreeDayChecks } from "./interval-degree-days.js";
 import { intervalModelChecks, intervalModelLeftOut } from "./interval-models.js";
@@ -230,6 +231,7 @@ export const intervalChecks: readonly PublishedCheck[] = [
   ...intervalDegreeDayChecks,
   ...intervalModelChecks,
   ...intervalClockChecks,
+  ...intervalAirChecks,
 ];
 
 /** Examples of degree-days that no check can be made of. */
