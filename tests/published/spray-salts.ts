@@ -4,6 +4,7 @@ import {
   acidShare,
   activeInProduct,
   activeOfAcid,
+  asApplied,
   formulaWeight,
   type HerbicideAcid,
   productForActive,
@@ -295,5 +296,41 @@ export const spraySaltChecks: readonly PublishedCheck[] = [
         content: quantity(80, "% w/w", "ai/product"),
       }).in("lb/acre"),
     ],
+  },
+  {
+    entry: "spray-144",
+    formulas: ["asApplied"],
+    source: {
+      title: "Agrochemical and Pesticide Safety (handbook extract)",
+      publisher: "handbook",
+      where: "p. 128, examples 4 and 5, read backward",
+      url: "http://what-when-how.com/Tutorial/topic-166581h5j/Agrochemical-and-Pesticide-Safety-128.html",
+    },
+    reached: read,
+    given: "10.5 lb used on 3.5 acres, 3 lb/acre planned; 2.5 lb of an 80 % powder used on an acre",
+    answers: [
+      to("lb/acre", 3, 0.1),
+      to("% off the plan", 0, 1),
+      to("lb/acre of the powder", 2.5, 0.1),
+      to("lb ai/acre", 2, 0.1),
+    ],
+    compute: () => {
+      const first = asApplied({
+        used: quantity(10.5, "lb", "product"),
+        area: quantity(3.5, "acre"),
+        planned: quantity(3, "lb/acre", "product"),
+      });
+      const powder = asApplied({
+        used: quantity(2.5, "lb", "product"),
+        area: quantity(1, "acre"),
+        active: quantity(80, "% w/w", "ai/product"),
+      });
+      return [
+        first.rate.in("lb/acre"),
+        first.deviation?.in("%") ?? Number.NaN,
+        powder.rate.in("lb/acre"),
+        powder.active?.in("lb/acre") ?? Number.NaN,
+      ];
+    },
   },
 ];
