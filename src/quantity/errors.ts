@@ -64,7 +64,7 @@ export interface Problem {
 export const problemText = ({ path, expected, got, suggestion, choices }: Problem): string =>
   `${path}: expected ${expected}, got ${got}` +
   (suggestion ? ` (did you mean ${suggestion}?)` : "") +
-  (choices ? ` (say which: ${choices.join(", ")})` : "");
+  (choices?.[0] ? ` (say which: ${choices.join(", ")})` : "");
 
 /**
  * The one error class of the library. It carries every problem that was found, not just the first:

@@ -143,7 +143,7 @@ export class Quantity<in out D extends string, in out S extends string> {
 
   /** Always throws: `a + b` and `a < b` on quantities would forget their units. */
   valueOf(): never {
-    return fail("type", "quantity", this, "in(unit), plus, minus or compare, or format for text");
+    return fail("type", "quantity", this, "in(unit), plus, minus, compare or format");
   }
 }
 
@@ -230,7 +230,9 @@ export const expectQuantity = <const D extends string, const S extends string = 
   const q = operand(input, path);
   const { dimension, of = q.of, bound } = expected;
   if (q.dimension !== dimension) fail("unit/mismatch", path, q, `a quantity of ${dimension}`);
-  if (q.of !== of) fail("substance/mismatch", path, q, `a quantity of ${of}`);
+  if (q.of !== of) {
+    fail("substance/mismatch", path, q, `a quantity of ${of === "none" ? "no substance" : of}`);
+  }
   if (bound === "positive" && q.value <= 0) fail("range", path, q, "more than zero");
   if (bound === "non-negative" && q.value < 0) fail("range", path, q, "zero or more");
   return q as unknown as Quantity<D, S>;

@@ -65,7 +65,7 @@ const readValue = (value: unknown, decimal: DecimalSign): number | PartProblem =
   const number = scanNumber(text, 0, decimal);
   if (number?.problem !== undefined) return { ...number.problem, path: "value" };
   if (number === undefined || number.end !== text.length) {
-    return problem("not-finite", "value", shown(value), "a finite number");
+    return problem("not-finite", "value", shown(value), "a number alone, such as 12.5 or 1 1/2");
   }
   return number.value;
 };

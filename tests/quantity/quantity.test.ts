@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
+  expectQuantity,
   max,
   min,
   oneWayProducts,
@@ -133,10 +134,17 @@ describe("plain-JavaScript callers", () => {
   test("a quantity is neither a number nor a text by itself, and says what to use", () => {
     const rate = quantity(3, "lb/acre", "N");
     expect(`${rate}`).toBe("3 lb/acre of N");
-    expect(() => Number(rate)).toThrow(/in\(unit\), plus, minus or compare, or format for text/);
+    expect(() => Number(rate)).toThrow(/in\(unit\), plus, minus, compare or format/);
     const text: unknown = rate;
     expect(() => ["a rate: ", text].reduce((before, next) => (before as string) + (next as string))).toThrow(
-      /format for text/,
+      /compare or format/,
+    );
+  });
+
+  test("a stranger's substance is told where none is wanted", () => {
+    const area = { value: 2, unit: "acre", of: "N" };
+    expect(() => expectQuantity(area, { dimension: "area", of: "none" }, "field")).toThrow(
+      "field: expected a quantity of no substance, got 2 acre of N",
     );
   });
 

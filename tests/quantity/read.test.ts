@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import {
+  problemText,
   quantity,
   quantityFrom,
   quantitySchema,
@@ -151,5 +152,21 @@ describe("quantitySchema", () => {
 
   test("a wrong expectation is told when the schema is made", () => {
     expect(() => quantitySchema({ dimension: "weight" as "mass" })).toThrow(RatewrightError);
+  });
+
+  test.each(["1.5x", "x", "3 lb", "12 400 ft2"])(
+    "a number field with %j in it says what belongs there",
+    (value) => {
+      const { problems } = readQuantity({ value, unit: "lb" }, { dimension: "mass" });
+      expect(problems.map(problemText)).toEqual([
+        `quantity.value: expected a number alone, such as 12.5 or 1 1/2, got ${JSON.stringify(value)}`,
+      ]);
+    },
+  );
+
+  test("a problem without choices names none", () => {
+    expect(
+      problemText({ code: "missing", path: "product", got: '"feed-b"', expected: "a product", choices: [] }),
+    ).toBe('product: expected a product, got "feed-b"');
   });
 });
