@@ -52,7 +52,9 @@ const plainName = (text: string): string => text.trim().toLowerCase();
  * @param input.happened - the days on which the first things were
  * @param input.next - what is to come
  * @throws RatewrightError `date`, `range`, `type`, `missing` for a rule without a name; all problems at once
- * Source of the count: day 0 is the day of the application (from memory).
+ * Source of the count: a day is 24 hours from the end of the application on (3 California Code of
+ * Regulations 6772 (a)(4), on entry): the day of the application is day 0, and the last day ends at the
+ * hour of the application.
  *
  * @example
  * ```ts

@@ -18,8 +18,8 @@ import { standardDeviation } from "./standard-deviation.js";
  * @param options.outOf - how many there are to read, at least as many as were read
  * @throws RatewrightError with every bad reading by its index: `missing`, `type`, `unit/mismatch`,
  * `substance/mismatch`, `not-finite`; `missing` for fewer than two readings; `range` for `outOf`
- * Source: JCGM 100:2008 (GUM), 4.2.3; for the finite number W. G. Cochran, Sampling Techniques, 3rd ed.
- * 1977, section 2.6 (from memory).
+ * Source: JCGM 100:2008 (GUM), 4.2.3; for the finite number the correction `sqrt((N - n)/(N - 1))` of
+ * teaching texts, which is meant for the deviation of all `N`: with that of the readings it is this one.
  *
  * @example
  * ```ts

@@ -13,7 +13,9 @@ const most = 10_000;
  * @param input - `coefficientOfVariation` of single readings (divisor n-1), zero or more; `margin` that is
  * wanted, more than zero; `confidence`, 95 % where left out
  * @throws RatewrightError `range`, also where more than 10 000 readings would be needed; `unit/mismatch`
- * Source: NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.2.2 (from memory).
+ * Source: rule of sample adequacy, `n = (t s / (margin * mean))²`, Mississippi Administrative Code, title 11,
+ * part 8, chapter 2, addendum J. It keeps the `t` of the readings already taken; here `t` is that of the
+ * readings to take, by which its example needs 30 where it says 33.
  *
  * @example
  * ```ts

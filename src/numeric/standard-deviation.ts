@@ -16,7 +16,7 @@ export type Divisor = "n" | "n-1";
  *
  * @throws RatewrightError `missing` for an empty list, and for fewer than two values with `"n-1"`;
  * `not-finite` with the index; `type`; `range`
- * Source: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.6 (divisor n-1; from memory).
+ * Source: the definition; worked examples by n-1 stand among the published checks.
  *
  * @example
  * ```ts

@@ -52,6 +52,7 @@ export {
   marylandProductLimits,
   marylandUseLimits,
   newJerseyLimits,
+  newJerseySummaryLimits,
   pennsylvaniaLimits,
 } from "./published-limits/mid-atlantic.js";
 export {

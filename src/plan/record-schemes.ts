@@ -62,18 +62,22 @@ export const usRestrictedUseRecord: RecordScheme = {
     { what: "number of the certificate", fields: [["certificate"]] },
   ],
   notHeld: [
-    "Spot applications of less than a tenth of an acre, for which less is asked.",
-    "That the record is made within 14 days (from memory) and kept for two years.",
+    "Spot applications of less than a tenth of an acre in one day, for which less is asked.",
+    "That the record is made within 14 days and kept for two years (Iowa State University Extension on the amendment of 1995).",
   ],
 };
 
-/** United States application information for agricultural establishments such as sod farms, from memory. */
+/**
+ * United States application information for agricultural establishments such as sod farms: as the standard was
+ * before its revision, with what that adds from memory.
+ */
 export const usWorkerProtectionRecord: RecordScheme = {
   type: "record-scheme",
   version: 1,
   id: "us-40-cfr-170",
   name: "United States, worker protection on agricultural establishments (40 CFR 170)",
-  source: "from memory of 40 CFR 170.311: not read, verify before use",
+  source:
+    "40 CFR 170.122(c), read, the section before the revision: place, product, registration number, active ingredient, date and time, interval. The site, and that the time is told by start and end, from memory of 40 CFR 170.311: verify before use",
   reached: "from memory",
   appliesTo: "pesticides on agricultural establishments, sod farms among them; not lawns or parks",
   items: [
@@ -85,7 +89,10 @@ export const usWorkerProtectionRecord: RecordScheme = {
     { what: "date, and time of start and end", fields: [["date", "start", "end"]] },
     { what: "restricted-entry interval", fields: [["reEntryHours"]] },
   ],
-  notHeld: ["The safety data sheet, and where both are displayed."],
+  notHeld: [
+    "The safety data sheet, and where both are displayed.",
+    "That both are displayed within 24 hours of the application, and until 30 days after the restricted-entry interval (Penn State Extension).",
+  ],
 };
 
 /** Professional users in the European Union. */
@@ -98,20 +105,22 @@ export const euPlantProtectionRecord: RecordScheme = {
     title: "Commission Implementing Regulation (EU) 2023/564",
     publisher: "European Commission",
     year: 2023,
-    where: "recital 1, which restates article 67(1)",
+    where:
+      "recital 1, which restates article 67(1); the registration number, for applications from 2026 on, from a summary of the regulation",
     url: "http://data.europa.eu/eli/reg_impl/2023/564/oj",
   },
   reached: "read",
   appliesTo: "plant protection products in professional use",
   items: [
     product,
+    registration,
     { what: "time of the application", fields: [["date"]] },
     { what: "dose", fields: [["rate"], ["amount", "area"]] },
     { what: "area", fields: [["area"], ["parts"]] },
     { what: "crop", fields: [["site"]] },
   ],
   notHeld: [
-    "The registration number and the electronic form that Regulation (EU) 2023/564 asks for.",
+    "What Regulation (EU) 2023/564 also asks for from 2026 on: an electronic form that machines read, the code of the crop, the area by its coordinates or number, and the growth stage and the hour where the authorisation turns on them. Member states may have put it off, Germany to 2027.",
     "That the record is kept for three years (from memory).",
   ],
 };

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
+  euPlantProtectionRecord,
   type LedgerEntry,
   ledger,
   ledgerCsv,
@@ -319,7 +320,7 @@ describe("CSV", () => {
 
 describe("missingForRecord", () => {
   test("a full entry lacks nothing that the schemes name, and the result says what it did not look at", () => {
-    for (const scheme of [usRestrictedUseRecord, usWorkerProtectionRecord]) {
+    for (const scheme of [usRestrictedUseRecord, usWorkerProtectionRecord, euPlantProtectionRecord]) {
       const { gaps, notChecked, checked } = missingForRecord(full, scheme);
       expect(gaps).toEqual([]);
       expect(checked.length).toBeGreaterThan(5);
@@ -338,6 +339,13 @@ describe("missingForRecord", () => {
       "location of the application",
       "name of the certified applicator",
       "number of the certificate",
+    ]);
+  });
+
+  test("from 2026 on the European Union asks for the registration number", () => {
+    const { registrationNumber: _, ...without } = full;
+    expect(missingForRecord(without, euPlantProtectionRecord).gaps.map(({ what }) => what)).toEqual([
+      "registration number",
     ]);
   });
 

@@ -14,6 +14,7 @@ import {
   michiganLimits,
   minnesotaLimits,
   newJerseyLimits,
+  newJerseySummaryLimits,
   newYorkLimits,
   type Proposal,
   pennsylvaniaLimits,
@@ -101,14 +102,26 @@ const openDays = (
   return ends;
 };
 /** The least distance to water, in feet. */
-const setback = (set: LimitSet, facts: ApplicationFacts): number => {
+const setback = (
+  set: LimitSet,
+  facts: ApplicationFacts,
+  supplies: Proposal["supplies"] = [lb(0.1, "N"), lb(0.1, "N:slow")],
+): number => {
   const at = (feet: number): boolean =>
     !passes(set, {
-      supplies: [lb(0.1, "N"), lb(0.1, "N:slow")],
+      supplies,
       facts: { ...facts, toWater: { value: feet, unit: "ft" } },
     });
   return 100 - largest((gap) => at(100 - gap), 100);
 };
+/** The least share of slow nitrogen, in percent. */
+const leastSlow = (set: LimitSet, facts: ApplicationFacts): number =>
+  100 - largest((off) => !passes(set, { supplies: slowOf(100 - off)(0.5), facts }), 100);
+/** A soil test that is young enough for every set. */
+const withTest = {
+  turf: "established",
+  soilTest: { date: "2025-12-01", shortOf: ["P"] },
+} as const satisfies ApplicationFacts;
 /** For how many months a soil test lifts a limit on phosphorus. */
 const testMonths = (
   set: LimitSet,
@@ -443,6 +456,48 @@ export const planChecks: readonly PublishedCheck[] = [
   check("soil-063", connecticutLimits, "phosphate of the product on established turf", [
     ["% P2O5", 0.67, 0.01, () => phosphatePercent(connecticutLimits, { turf: "established" })],
   ]),
+  {
+    ...check("plan-010", connecticutLimits, "winter and distance for phosphate on a lawn", [
+      [
+        "first open day (month and day)",
+        301,
+        1,
+        () => openDays(connecticutLimits, withTest, onP.supplies)[0] as number,
+      ],
+      ["last open day", 1130, 1, () => openDays(connecticutLimits, withTest, onP.supplies)[1] as number],
+      ["ft from water", 20, 1, () => setback(connecticutLimits, withTest, onP.supplies)],
+    ]),
+    source: {
+      title: "New state laws will affect probate, lawn care, absentee ballots",
+      publisher: "Norwich Bulletin",
+      year: 2012,
+      where: "December through February, and 20 feet",
+      url: "http://www.norwichbulletin.com/x1058223564/New-state-laws-will-affect-probate-lawn-care-absentee-ballots",
+    },
+  },
+  check("plan-011", newJerseySummaryLimits, "a homeowner's nitrogen and distance", [
+    ["lb N/1000 ft2", 0.9, 0.1, () => most(newJerseySummaryLimits, slowOf(100), { applicator: "homeowner" })],
+    ["% of the nitrogen slow", 20, 1, () => leastSlow(newJerseySummaryLimits, { applicator: "homeowner" })],
+    ["ft from water", 25, 1, () => setback(newJerseySummaryLimits, { ...rotary, applicator: "homeowner" })],
+    [
+      "ft from water with a drop spreader",
+      10,
+      1,
+      () => setback(newJerseySummaryLimits, { ...drop, applicator: "homeowner" }),
+    ],
+  ]),
+  {
+    ...check("plan-012", newJerseySummaryLimits, "age of the soil test that lifts the limit on phosphorus", [
+      ["months", 36, 1, () => testMonths(newJerseySummaryLimits, { applicator: "homeowner" }, onP)],
+    ]),
+    source: {
+      title: "Environment: law limits fertilizer use",
+      publisher: "Cape May County Herald, on a fact sheet of Rutgers Cooperative Extension",
+      year: 2011,
+      where: "no more than three years old",
+      url: "https://capemaycountyherald.com/article/news-environment-law-limits-fertilizer-use-article_e6ef1c01-5907-5e68-923e-544a31c1b3ed-html/",
+    },
+  },
   check("soil-064", manitobaLimits, "phosphate of the product", [
     ["% P2O5", 1, 1, () => phosphatePercent(manitobaLimits, { growingSeason: 3 })],
     [

@@ -9,6 +9,7 @@ import {
   marylandProductLimits,
   marylandUseLimits,
   newJerseyLimits,
+  newJerseySummaryLimits,
   pennsylvaniaLimits,
 } from "./mid-atlantic.js";
 import { connecticutLimits, manitobaLimits, newYorkLimits, vermontLimits } from "./northeast.js";
@@ -21,6 +22,7 @@ export const publishedLimits: readonly LimitSet[] = [
   marylandProductLimits,
   marylandUseLimits,
   newJerseyLimits,
+  newJerseySummaryLimits,
   pennsylvaniaLimits,
   newYorkLimits,
   vermontLimits,

@@ -1,16 +1,13 @@
 import type { LimitSet } from "../limit.js";
-import { ft, lb, limitSet } from "./common.js";
+import { lb, limitSet } from "./common.js";
 
 const perAcre = (value: number, of: string) => ({ value, unit: "lb/acre", of });
 
-const guarded = ["drop spreader", "rotary spreader with deflector", "targeted spray"] as const;
-
-/** New Jersey amounts, phosphorus and distance, from memory: not read in the statute. */
+/** New Jersey amounts that no text which was read states, from memory: not read in the statute. */
 export const newJerseyRememberedLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "memory-us-nj",
-  name: "New Jersey, amounts and distance (from memory)",
-  source:
-    "from memory of New Jersey statutes, P.L. 2010 c.112: not read, verify before use. A public summary (Jersey-Yards, What homeowners need to know) has the same total of a homeowner, slow share and distances",
+  name: "New Jersey, amounts (from memory)",
+  source: "from memory of New Jersey statutes, P.L. 2010 c.112: not read, verify before use",
   reached: "from memory",
   limits: {
     "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application" },
@@ -19,19 +16,6 @@ export const newJerseyRememberedLimits: LimitSet = /* @__PURE__ */ limitSet({
       per: "application",
       scope: { applicator: ["professional"] },
     },
-    "total-n-homeowner": { amount: lb(0.9, "N"), per: "application", scope: { applicator: ["homeowner"] } },
-    "slow-share-homeowner": {
-      kind: "slow share",
-      atLeastPercentOfN: 20,
-      scope: { applicator: ["homeowner"] },
-    },
-    p: {
-      amount: lb(0, "P"),
-      per: "application",
-      unless: [{ soilTest: { months: 36, shortOf: "P" } }, { turf: ["being established", "repair"] }],
-    },
-    setback: { kind: "setback", of: "any", atLeast: ft(25), unless: [{ equipment: guarded }] },
-    "setback-with-guard": { kind: "setback", of: "any", atLeast: ft(10), scope: { equipment: guarded } },
     "n-per-year-professional": {
       amount: lb(4.25, "N"),
       per: "calendar year",

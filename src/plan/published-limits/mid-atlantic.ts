@@ -103,9 +103,44 @@ export const newJerseyLimits: LimitSet = /* @__PURE__ */ limitSet({
     "ground-saturated": { kind: "ground", of: "any", not: ["saturated"] },
   },
   notHeld: [
-    "Distance to water, amounts of nitrogen, slow nitrogen and phosphorus: they stand in other sections, which were not read. See the set from memory.",
+    "Distance to water, amounts of nitrogen, slow nitrogen and phosphorus: they stand in other sections, which were not read. See the set from summaries, and the one from memory.",
     "Heavy rainfall, which the state climatologist defines.",
     "Sweeping or blowing back what falls on hard surfaces.",
+  ],
+});
+
+const njGuarded = ["drop spreader", "rotary spreader with deflector", "targeted spray"] as const;
+
+/** New Jersey: amounts and distance as public summaries of the law state them; its text was not read for these. */
+export const newJerseySummaryLimits: LimitSet = /* @__PURE__ */ limitSet({
+  id: "us-nj-summary",
+  name: "New Jersey, amounts and distance from summaries",
+  source: {
+    title: "New Jersey's fertilizer law",
+    publisher: "Jersey-Yards, a programme for homeowners",
+    where:
+      "What homeowners need to know; on phosphorus and on what the slow share is meant for a fact sheet of Rutgers Cooperative Extension, as the Cape May County Herald reports it in 2011",
+    url: "http://www.jerseyyards.org/threats-to-bays-rivers/new-jerseys-fertilizer-law/",
+  },
+  limits: {
+    "total-n-homeowner": { amount: lb(0.9, "N"), per: "application", scope: { applicator: ["homeowner"] } },
+    "slow-share-homeowner": {
+      kind: "slow share",
+      atLeastPercentOfN: 20,
+      scope: { applicator: ["homeowner"] },
+    },
+    p: {
+      amount: lb(0, "P"),
+      per: "application",
+      unless: [test(36), newTurf],
+    },
+    setback: { kind: "setback", of: "any", atLeast: ft(25), unless: [{ equipment: njGuarded }] },
+    "setback-with-guard": { kind: "setback", of: "any", atLeast: ft(10), scope: { equipment: njGuarded } },
+  },
+  notHeld: [
+    "Phosphorus below the surface, and in manipulated animal or vegetable manure, which the law also excepts: here any phosphorus without a test passes the limit.",
+    "The amounts of a professional, soluble nitrogen and nitrogen per year: see the set from memory.",
+    "The summary states the distances for homeowners; here they are meant for everybody.",
   ],
 });
 

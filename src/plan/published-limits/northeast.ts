@@ -87,7 +87,7 @@ export const connecticutLimits: LimitSet = /* @__PURE__ */ limitSet({
     publisher: "regional summary table",
     year: 2012,
     where:
-      "Connecticut column, PA 12-155; golf courses, farms and the two seasons from the legislature's summary and text of the act",
+      "Connecticut column, PA 12-155; golf courses, farms and the two seasons from the legislature's summary and text of the act; winter and distance from a newspaper's report on it (Norwich Bulletin, 2012)",
     url: "https://cga.ct.gov/2012/SUM/2012SUM00155-R02SB-00440-SUM.htm",
   },
   limits: {
@@ -98,10 +98,17 @@ export const connecticutLimits: LimitSet = /* @__PURE__ */ limitSet({
       scope: { turf: ["established"] },
       unless: [{ soilTest: { months: 24, shortOf: "P" } }, { place: ["golf course", "farm"] }],
     },
+    "closed-dates": {
+      kind: "closed dates",
+      of: ["P"],
+      closed: { from: "12-01", to: "02-29" },
+      unless: [{ place: ["golf course", "farm"] }],
+    },
+    setback: { kind: "setback", of: ["P"], atLeast: ft(20), unless: [{ place: ["golf course", "farm"] }] },
   },
   notHeld: [
     "The soil test has to be less than two years old; one of exactly two years is taken here.",
-    "Dates of winter and a distance to water, inside which nothing with phosphate goes down: the act has both, and their figures were not read.",
+    "Winter and distance bind from 0.67 % of phosphate on; here they bind any phosphorus. The summary of the act says that they bind generally: what shortens the distance was not read.",
     "A lawn counts as established after two growing seasons. Nothing on hard surfaces.",
   ],
 });

@@ -26,7 +26,8 @@ export const floridaLimits: LimitSet = /* @__PURE__ */ limitSet({
     "p2o5-per-year": { amount: lb(0.5, "P2O5"), per: "calendar year", scope: { place: ["home lawn"] } },
   },
   notHeld: [
-    "The total of a product with less than 65 % controlled-release nitrogen: the summary states its soluble nitrogen only.",
+    "The total of a product with less than 65 % controlled-release nitrogen: the summary states its soluble nitrogen only, so that one without slow nitrogen goes down at 0.7 lb at most.",
+    "That the 2 lb are for spring and summer, as the author's abstract says (Florida State Horticultural Society): what holds in autumn and winter was not read. The rule before 2015 had 1 lb in all at any one time, as the code of Marion County of 2008 repeats it.",
     "Annual nitrogen by grass and region, and closed seasons, which counties set.",
   ],
 });
