@@ -492,7 +492,6 @@ export const tankFieldChecks: readonly PublishedCheck[] = [
       title: "The trouble with triple rinsing",
       publisher: "water treatment company, US",
       year: 2010,
-      url: "http://endurosolv.blogspot.com/2010/10/trouble-with-triple-rinsing.html",
     },
     reached: read,
     given: "a drum of 55 gal, a quarter full, three times",
