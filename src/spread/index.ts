@@ -14,6 +14,7 @@ export { type PatternBalance, patternBalance } from "./pattern-balance.js";
 export { type Feed, rateAtSpeed } from "./rate-at-speed.js";
 export { spreadRateEstimate, timedRateEstimate } from "./rate-estimate.js";
 export { runLength } from "./run-length.js";
+export { speedForRate } from "./speed-for-rate.js";
 export { type PanPlaces, type PatternInput, type SpreadPattern, spreadPattern } from "./spread-pattern.js";
 export { type Spread, type SpreadRun, spreadRate, targetCatch } from "./spread-rate.js";
 export { type Spreader, spreadWidth } from "./spread-width.js";

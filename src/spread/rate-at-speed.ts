@@ -7,7 +7,8 @@ import { above, fieldsOf, type Speed } from "./inputs.js";
  */
 export type Feed = "power-driven" | "gravity gate" | "ground-driven";
 
-const feedOf = (feed: unknown): void => {
+/** Takes a feed that lets the same amount out per time at any speed, or throws. */
+export const feedOf = (feed: unknown): void => {
   if (feed === "power-driven" || feed === "gravity gate") return;
   if (feed === undefined) fail("missing", "feed", feed, "power-driven, gravity gate or ground-driven");
   if (feed === "ground-driven") {
@@ -33,8 +34,7 @@ const feedOf = (feed: unknown): void => {
  * refused, for its rate does not follow this law. On a rotary spreader the swath changes with the speed
  * where the wheel also drives the disc; then measure again.
  *
- * Sources disagree: the manual of a slurry tanker takes the speed for a lower rate as `v1 R2 / R1`, which drives
- * slower and puts on more; the speed for a rate is `v2 = v1 R1 / R2`.
+ * The speed for a wanted rate is {@link speedForRate}.
  *
  * @throws RatewrightError `infeasible` for a ground-driven meter; `missing` where `feed` is not said; `range`,
  * `unit/mismatch`, `substance/mismatch`, `type`, `not-finite`

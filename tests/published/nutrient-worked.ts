@@ -823,4 +823,98 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
     ],
     compute: () => [poundsFor(1.5, "46-0-0"), poundsFor(1, "28-3-4")],
   },
+  {
+    entry: "fert-129",
+    formulas: ["weightOfLiquid", "nutrientsSupplied", "elementOf"],
+    source: {
+      title: "How to calculate the amount of N-P-K-S applied from the amount of a specific fertilizer",
+      publisher: "agronomist's blog",
+      year: 2023,
+      where: "liquid form, solid form",
+      url: "https://larswrites.com/2023/09/01/how-to-calculate-the-amount-of-n-p-k-s-applied-from-the-amount-of-a-specific-fertilizer",
+    },
+    reached: "read",
+    given: "10 gal/acre of 11-34-0 of 11.7 lb/gal; 100 lb of 14-14-14",
+    answers: [
+      { of: "lb product/acre", printed: 117, to: 1 },
+      off("lb N/acre", 11.7, 0.1, 12.9, "117 lb with 11 % N hold 12.87 lb; 11.7 is a tenth of the product"),
+      { of: "lb P2O5/acre", printed: 39.78, to: 0.01 },
+      off("lb P/acre", 17.37, 0.01, 17.36, "the source takes 2.29 for 2.2913"),
+      off("kg P/ha", 19.45, 0.01, 19.46, "the source takes 2.29 for 2.2913 and 1.12 for 1.12085"),
+      { of: "lb N in 100 lb", printed: 14, to: 1 },
+    ],
+    compute: () => {
+      const feed = liquid("11-34-0", 11.7);
+      const rate = weightOfLiquid(quantity(10, "gal/acre", "product:p"), feed);
+      const { N, P2O5 } = nutrientsSupplied(rate, feed);
+      const phosphorus = P2O5 && elementOf(P2O5);
+      return [
+        rate.in("lb/acre"),
+        N?.in("lb/acre") ?? missing,
+        P2O5?.in("lb/acre") ?? missing,
+        phosphorus?.in("lb/acre") ?? missing,
+        phosphorus?.in("kg/ha") ?? missing,
+        inLb(nutrientsSupplied(quantity(100, "lb", "product:p"), dry("14-14-14")).N),
+      ];
+    },
+  },
+  {
+    entry: "fert-130",
+    formulas: ["productRate", "nutrientsSupplied"],
+    source: {
+      title: "Farm measurement equivalents for the home gardener",
+      publisher: "crop adviser's page",
+      where: "fertilizer equivalents",
+      url: "https://cropideas.net/gardenmeasure.html",
+    },
+    reached: "read",
+    given: "1 lb of N, phosphate, potash or sulfur per 1000 ft2, in whole and half pounds",
+    answers: [
+      { of: "lb of 46-0-0", printed: 2, to: 1 },
+      { of: "lb of 34-0-0", printed: 3, to: 1 },
+      off("lb of 21-0-0", 4, 1, 5, "100 / 21 is 4.76: 4 lb are 0.84 lb N"),
+      { of: "lb of 18-46-0", printed: 2, to: 1 },
+      { of: "lb of 11-52-0", printed: 2, to: 1 },
+      { of: "lb of 0-45-0", printed: 2, to: 1 },
+      { of: "lb of 0-0-60", printed: 1.5, to: 0.5 },
+      { of: "lb of sulfur of 90 %", printed: 1, to: 1 },
+      { of: "lb of ammonium sulfate, 24 % S", printed: 4, to: 1 },
+      { of: "lb S in 4 lb of it", printed: 1, to: 1 },
+    ],
+    compute: () => {
+      const phosphate = quantity(1, "lb/1000 ft2", "P2O5");
+      const sulfur = quantity(1, "lb/1000 ft2", "S");
+      const material = (percent: Readonly<Record<string, number>>) =>
+        fertilizer({ id: "p", analysis: { basis: "oxide", percent } });
+      const sulfate = material({ N: 21, S: 24 });
+      return [
+        ...["46-0-0", "34-0-0", "21-0-0"].map((grade) => poundsFor(1, grade)),
+        productRate(phosphate, dry("0-46-0")).in("lb/1000 ft2"),
+        productRate(phosphate, dry("0-52-0")).in("lb/1000 ft2"),
+        productRate(phosphate, dry("0-45-0")).in("lb/1000 ft2"),
+        productRate(quantity(1, "lb/1000 ft2", "K2O"), dry("0-0-60")).in("lb/1000 ft2"),
+        productRate(sulfur, material({ S: 90 })).in("lb/1000 ft2"),
+        productRate(sulfur, sulfate).in("lb/1000 ft2"),
+        inLb(nutrientsSupplied(quantity(4, "lb", "product:p"), sulfate).S),
+      ];
+    },
+  },
+  {
+    entry: "fert-131",
+    formulas: ["nutrientPerVolume"],
+    source: {
+      title: "Nutrient in a quart of liquid fertilizer",
+      publisher: "general how-to pages, in a copy",
+      where: "step 3",
+      url: "https://verylinks.online/articles_aafega.html",
+    },
+    reached: "read",
+    given: "a liquid of which a quart weighs 45 oz, with 4 % N",
+    answers: [{ of: "oz N/qt", printed: 1.8, to: 0.1 }],
+    compute: () => {
+      const density = quantity(45, "oz").per(quantity(1, "qt"));
+      const feed = fertilizer({ id: "p", form: "liquid", analysis: "4-5-4", density });
+      return [nutrientPerVolume(feed, "N").times(quantity(1, "qt")).in("oz")];
+    },
+  },
 ];

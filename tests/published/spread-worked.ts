@@ -1,10 +1,14 @@
+import { coefficientOfVariation } from "../../src/numeric/index.js";
 import { quantity } from "../../src/quantity/index.js";
 import { cuboidVolume, cylinderVolume } from "../../src/site/index.js";
 import {
   bulkDensity,
   rateAtSpeed,
   runLength,
+  speedForRate,
+  spreadPattern,
   spreadRate,
+  swathUniformity,
   targetCatch,
   targetDischarge,
   timedRate,
@@ -31,7 +35,7 @@ const tanker = {
 export const spreadWorkedChecks: readonly PublishedCheck[] = [
   {
     entry: "spread-101",
-    formulas: ["timedRate", "targetDischarge", "rateAtSpeed"],
+    formulas: ["timedRate", "targetDischarge", "rateAtSpeed", "speedForRate"],
     source: {
       title: "Slurry tanker, operator's manual, appendix: spreading rate calculation",
       publisher: "equipment manual",
@@ -54,7 +58,12 @@ export const spreadWorkedChecks: readonly PublishedCheck[] = [
           why: "its rule of three multiplies the speed by the wanted rate and divides by the present one; a constant feed puts down less the faster it is driven, so 20 000 needs 12.65 km/h",
         },
       },
-      { of: "kg/ha at 12.65 km/h, the rule turned round", printed: 20_000, to: 10 },
+      {
+        of: "km/h for 20 000 kg/ha",
+        printed: 7.28,
+        to: 0.01,
+        wrong: { right: 12.65, why: "the rule of three turned round: 9.6 times 26 359 by 20 000" },
+      },
     ],
     compute: () => {
       const rate = timedRate(tanker);
@@ -63,7 +72,9 @@ export const spreadWorkedChecks: readonly PublishedCheck[] = [
       const back = targetDischarge({ rate: quantity(26_359, "kg/ha", "product"), swath, speed });
       const at = (kmh: number) =>
         rateAtSpeed({ rate, from: speed, to: quantity(kmh, "km/h"), feed: "power-driven" }).in("kg/ha");
-      return [rate.in("kg/ha"), acre.in("lb/acre"), back.in("kg/min"), at(7.28), at(12.65)];
+      const target = quantity(20_000, "kg/ha", "product");
+      const wanted = speedForRate({ rate, from: speed, target, feed: "power-driven" });
+      return [rate.in("kg/ha"), acre.in("lb/acre"), back.in("kg/min"), at(7.28), wanted.in("km/h")];
     },
   },
   {
@@ -234,5 +245,44 @@ export const spreadWorkedChecks: readonly PublishedCheck[] = [
       cuboidVolume({ length: ft(1), width: ft(1), depth: ft(1) }).in("gal"),
       cylinderVolume({ diameter: ft(1), depth: ft(1) }).in("ft3"),
     ],
+  },
+  {
+    entry: "spread-110",
+    formulas: ["swathUniformity", "coefficientOfVariation"],
+    source: {
+      title: "Tests of the coefficient of variation in a command-line statistics tool",
+      publisher: "public source repository numcommand/num",
+      where: "test/num-coefficient-of-variance-test.sh",
+    },
+    reached: "read",
+    given: "1, 2, 4 and 5, 6, 9 as the deposits across one swath, by both divisors",
+    answers: [
+      { of: "CV of 1, 2, 4, n-1, as a fraction", printed: 0.654654, to: 0.000001 },
+      { of: "CV of 5, 6, 9, n-1", printed: 0.31225, to: 0.00001 },
+      { of: "CV of 1, 2, 4, n", printed: 0.534522, to: 0.000001 },
+      { of: "CV of 5, 6, 9, n", printed: 0.254951, to: 0.000001 },
+      { of: "CV of 1, 2, 4, n-1, of the bare numbers", printed: 0.654654, to: 0.000001 },
+      { of: "CV of 5, 6, 9, n, of the bare numbers", printed: 0.254951, to: 0.000001 },
+    ],
+    compute: () => {
+      const [one, two] = [
+        [1, 2, 4],
+        [5, 6, 9],
+      ] as const;
+      const across = (catches: readonly number[], divisor: "n" | "n-1") => {
+        const pattern = spreadPattern({ catches, unit: "g", pans: { spacing: ft(1), left: 1 } });
+        const options = { driving: "one direction", positions: "pans", divisor } as const;
+        return swathUniformity(pattern, { swath: ft(3), ...options }).cv.in("1");
+      };
+      return [
+        across(one, "n-1"),
+        across(two, "n-1"),
+        across(one, "n"),
+        across(two, "n"),
+        coefficientOfVariation(one, { divisor: "n-1" }).in("1"),
+        coefficientOfVariation(two, { divisor: "n" }).in("1"),
+      ];
+    },
+    note: "No spreading example: an independent program for the statistics, three pans in a swath of three.",
   },
 ];

@@ -9,6 +9,7 @@ import {
   loadCoverage,
   rateAtSpeed,
   runLength,
+  speedForRate,
   spreadRate,
   spreadRateEstimate,
   spreadWidth,
@@ -242,6 +243,37 @@ describe("timed discharge and speed", () => {
     expect(failures(() => rateAtSpeed({ from, to, feed: "power-driven" } as never))).toEqual([
       "missing rate",
     ]);
+  });
+
+  test("speedForRate is the way back from rateAtSpeed, and faster for a lower rate", () => {
+    // NC State Extension: 20 gal/acre at 3 mph is 10 gal/acre at 6 mph.
+    const volume = { rate: quantity(20, "gal/acre", "spray"), from: quantity(3, "mi/h") };
+    const ten = speedForRate({ ...volume, target: quantity(10, "gal/acre", "spray"), feed: "power-driven" });
+    expect([ten.value, ten.unit]).toEqual([6, "mi/h"]);
+    fc.assert(
+      fc.property(positive, positive, positive, (a, b, v) => {
+        const [rate, from] = [quantity(a, "kg/ha", "product"), quantity(v, "km/h")];
+        const target = quantity(b, "lb/1000 ft2", "product");
+        const to = speedForRate({ rate, from, target, feed: "gravity gate" });
+        close(rateAtSpeed({ rate, from, to, feed: "gravity gate" }).in("lb/1000 ft2"), b);
+        expect(to.value > v).toBe(target.in("kg/ha") < a);
+      }),
+    );
+  });
+
+  test("speedForRate tells what is wrong with its arguments", () => {
+    const [rate, from] = [perThousand(3), quantity(3, "mi/h")];
+    const run = { rate, from, target: perThousand(2), feed: "gravity gate" } as const;
+    const wrong = (change: object): readonly string[] =>
+      failures(() => speedForRate({ ...run, ...change } as never));
+    expect(wrong({ feed: "ground-driven" })).toEqual(["infeasible feed"]);
+    expect(wrong({ feed: undefined, target: undefined })).toEqual(["missing feed", "missing target"]);
+    expect(wrong({ target: quantity(2, "lb/1000 ft2", "product:other") })).toEqual([
+      "substance/mismatch target",
+    ]);
+    expect(wrong({ target: quantity(2, "gal/acre", rate.of) })).toEqual(["unit/mismatch target"]);
+    expect(wrong({ target: perThousand(0) })).toEqual(["range target"]);
+    expect(wrong({ from: quantity(0, "mi/h") })).toEqual(["range from"]);
   });
 });
 
