@@ -108,12 +108,15 @@ const moneyText = (
 };
 
 /**
- * A quantity as text for people, in the unit that it has or in `unit`. Digits and currencies are written
- * by `Intl.NumberFormat`, with `en-US` where no language is given and never with the machine's own; a price
- * per unit has the decimals of its currency, and more where they are needed for three digits. The unit symbols are ours, so that nothing depends on which units `Intl` knows. What is written for `en-US`
- * without rounding is read back by `parseQuantity` with the dimension, but for a bare number of a substance
- * (`2.5 N`), for `lb/in2` by its name, which is a pressure, and for an id with the word "per" in it, which
- * needs `of`, too.
+ * A quantity as text for people, in the unit that it has or in `unit`.
+ *
+ * Digits and currencies are written by `Intl.NumberFormat`, with `en-US` where no language is given and never
+ * with the machine's own. Unit symbols and words are ours, so that nothing depends on which units `Intl` knows.
+ * A price per unit has the decimals of its currency, and more where they are needed for three digits.
+ *
+ * `parseQuantity` with the dimension reads back what is written for `en-US` without rounding. It does not read
+ * a bare number of a substance (`2.5 N`) or `lb/in2` by its name, which is a pressure; an id with the word
+ * "per" in it needs `of`, too.
  *
  * @throws RatewrightError `unit/mismatch`, `unit/unknown`, `type`; `range` for a language or digits that Intl refuses
  *

@@ -24,7 +24,7 @@ export type QuantityReading<D extends string, S extends string> =
 /** What is wanted of an unknown input. */
 export interface ExpectedQuantity {
   readonly dimension: Dimension;
-  /** The substance. Where it is left out, any is taken, and a missing one reads as `none`. */
+  /** The substance; `"none"` for an area or a time. Where it is left out, any is taken, and a missing one reads as `none`. */
   readonly of?: string;
   /** Where the value must lie; anywhere where left out. */
   readonly bound?: Bound;
