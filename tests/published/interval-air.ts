@@ -1,4 +1,17 @@
-import { degreeDayModel, degreeDays, deltaT, quantity, wetBulb } from "../../src/index.js";
+import {
+  accumulatedDegreeDays,
+  dailyTemperatures,
+  dateReached,
+  dayOfMonth,
+  degreeDayAmount,
+  degreeDayModel,
+  degreeDays,
+  deltaT,
+  growthClass,
+  quantity,
+  timeUntilRemaining,
+  wetBulb,
+} from "../../src/index.js";
 import type { Answer, PublishedCheck, Source } from "./check.js";
 
 const page: Source = {
@@ -32,7 +45,22 @@ const simple = (base: number, max: number, min: number): number =>
     model: degreeDayModel({ method: "simple average", base: { value: base, unit: "°F" }, sensor: "air" }),
   }).in("°F d");
 
-/** Published tables of moist air, and degree-days of single days. */
+const tulips = degreeDayModel({
+  method: "simple average",
+  base: { value: 40, unit: "°F" },
+  sensor: "air",
+});
+/** The first two days of the chart, of which it prints the means; the nights and days around them are ours. */
+const february = dailyTemperatures({
+  start: "2004-02-03",
+  unit: "°F",
+  sensor: "air",
+  source: "sample chart",
+  min: [30, 35],
+  max: [48, 49],
+});
+
+/** Published tables of moist air, degree-days of single days and of two, growth and decay in words and days. */
 export const intervalAirChecks: readonly PublishedCheck[] = [
   ...Object.entries(humidities).map(
     ([apart, percents]): PublishedCheck => ({
@@ -98,6 +126,76 @@ export const intervalAirChecks: readonly PublishedCheck[] = [
     given: "95 and 51 °F, base 60 °F",
     answers: [{ of: "°F d", printed: 13, to: 1 }],
     compute: () => [simple(60, 95, 51)],
+  },
+  {
+    entry: "interval-018",
+    formulas: ["accumulatedDegreeDays", "dateReached", "dailyTemperatures"],
+    source: {
+      title: "Growing degree day chart instructions (tulips)",
+      publisher: "school project on phenology",
+      where: "running total of 3 and 4 February 2004",
+      url: "http://www.learner.org/jnorth/tm/tulips/GDDChartInstructions.html",
+    },
+    reached: "read",
+    given: "means of 39 and 42 °F, base 40 °F: the total after each day, and the day on which there are 2",
+    answers: [
+      { of: "°F d after 3 February", printed: 0, to: 1 },
+      { of: "°F d after 4 February", printed: 2, to: 1 },
+      { of: "day of February with 2 °F d", printed: 4, to: 1 },
+    ],
+    compute: () => {
+      const from = "2004-02-03";
+      const { daily } = accumulatedDegreeDays({ series: february, model: tulips, from, to: "2004-02-04" });
+      const threshold = degreeDayAmount({ value: 2, unit: "°F d", model: tulips });
+      const when = dateReached({ series: february, model: tulips, from, threshold });
+      return [
+        ...daily.map(({ total }) => total.in("°F d")),
+        when.reached ? dayOfMonth(when.date) : Number.NaN,
+      ];
+    },
+  },
+  {
+    entry: "interval-069",
+    formulas: ["growthClass"],
+    source: {
+      title: "Turf growth potentials: a tool with many uses",
+      publisher: "turfgrass information center",
+      where: "first paragraph",
+      url: "https://www.paceturf.org/public/turf_growth_potentials_a_tool_with_many_uses",
+    },
+    reached: "read",
+    given:
+      "whole percents from 0 to 100: the least and the most that are good, and the most that is extremely limited",
+    answers: [50, 100, 10].map((printed): Answer => ({ of: "%", printed, to: 1 })),
+    compute: () => {
+      const all = Array.from({ length: 101 }, (_, percent) => percent);
+      const classed = (wanted: ReturnType<typeof growthClass>): readonly number[] =>
+        all.filter((percent) => growthClass(quantity(percent, "%")) === wanted);
+      return [
+        Math.min(...classed("good")),
+        Math.max(...classed("good")),
+        Math.max(...classed("extremely limited")),
+      ];
+    },
+  },
+  {
+    entry: "interval-056",
+    formulas: ["timeUntilRemaining"],
+    source: {
+      title: "Pesticide half-life fact sheet",
+      publisher: "National Pesticide Information Center, Oregon State University",
+      where: "figure 1",
+      url: "https://npic.orst.edu./factsheets/half-life.html",
+    },
+    reached: "read",
+    given: "50, 25 and 12.5 % left",
+    answers: [1, 2, 3].map((printed): Answer => ({ of: "half-lives", printed, to: 1 })),
+    compute: () =>
+      [50, 25, 12.5].map(
+        (left) =>
+          timeUntilRemaining({ halfLife: quantity(30, "d"), remaining: quantity(left, "%") }).in("d") / 30,
+      ),
+    note: "12.5 % is printed as about 12.",
   },
   {
     entry: "interval-082",
