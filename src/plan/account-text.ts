@@ -11,7 +11,12 @@ const listed = ["N", "N:soluble", "N:slow", "P2O5", "K2O", "Fe", "Ca", "Mg", "S"
 /** The nutrients of a part of the site, and its limits. */
 export const accountLines = (account: NutrientAccount, parts: string, width: number): string[] => {
   const names = listed.filter((of) => (account.yearAfter[of]?.value ?? 0) > 0);
-  if (names.length === 0 && account.limits.length === 0 && account.tests.length === 0) return [];
+  if (
+    names.length + account.unweighed.length === 0 &&
+    account.limits.length === 0 &&
+    account.tests.length === 0
+  )
+    return [];
   const unit = account.yearAfter.N?.unit ?? "lb/1000 ft2";
   const cell = (rates: NutrientAccount["yearSoFar"], of: string): string => {
     const q = rates[of];
@@ -31,6 +36,14 @@ export const accountLines = (account: NutrientAccount, parts: string, width: num
   return [
     `Nutrients this calendar year: ${parts}`,
     ...(names.length > 0 ? table(rows) : []),
+    ...(account.unweighed.length === 0
+      ? []
+      : wrapped(
+          `More than this of ${account.unweighed.join(", ")}: not all of it could be weighed, see "Not checked".`,
+          width,
+          "  ",
+          "  ",
+        )),
     ...account.limits.flatMap((use) => wrapped(limitText(use), width, "  - ", "    ")),
     ...account.tests.flatMap((test) => wrapped(testText(test), width, "  - ", "    ")),
   ];
@@ -66,7 +79,12 @@ const limitText = (use: LimitUse): string => {
   const figure = (q: unknown): string => digits(inUnit(q as Any, unit));
   const of = limit.of.replace("N:soluble", "soluble N").replace("N:slow", "slow N");
   const what = count ? `applications of ${of}` : of;
-  const rest = broken ? `OVER THE LIMIT by ${figure(left.times(-1 as never))}` : `${figure(left)} left`;
+  const rest =
+    broken === null
+      ? "and more that could not be weighed: NOT KNOWN whether the limit is kept"
+      : broken
+        ? `OVER THE LIMIT by ${figure(left.times(-1 as never))}`
+        : `${figure(left)} left`;
   const frees = use.freesUpOn === null || left.value > 0 ? "" : `, something frees up on ${use.freesUpOn}`;
   const line = `${what} ${periodText(limit.per)}: ${figure(after)} of ${figure(limit.amount)}${count ? "" : ` ${unitSymbol(unit)}`}`;
   return `${line}, ${rest}${frees}.${ifMeant(use.meantIf)} Stated in: ${sourceText(limit.source)}`;

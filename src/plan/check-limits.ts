@@ -1,7 +1,7 @@
 import { type CivilDate, compareDates } from "../calendar/index.js";
 import { checks, type Finding, fail } from "../quantity/index.js";
 import { completionFindings } from "./completion-findings.js";
-import { type Content, type CountedDays, countDays } from "./counted-days.js";
+import { type Content, type CountedDays, countDays, slowShareOfRow } from "./counted-days.js";
 import { type Asked, entryRates, type Labels, noLabels } from "./entry-row.js";
 import { unreadable } from "./fields.js";
 import { type History, type HistoryRow, wholeSite } from "./history.js";
@@ -12,7 +12,7 @@ import type { ApplicationFacts } from "./limit-condition.js";
 import { limitFindings, notCountedText } from "./limit-findings.js";
 import type { LimitTest } from "./limit-test.js";
 import { type LimitUse, limitOutcome } from "./limit-use.js";
-import { addRates, type Completion, slowShareOf, tellingOf } from "./nutrient-rates.js";
+import { addRates, type Completion, tellingOf } from "./nutrient-rates.js";
 import { civilDateAt, readFacts } from "./read-condition.js";
 import { readEntry } from "./read-entry.js";
 import { type ReadLimit, readLimits } from "./read-limit.js";
@@ -67,7 +67,7 @@ export const limitsOn = (input: {
   const findings: Finding[] = [];
   const notChecked: string[] = [];
   const row = { ...proposal.row, date };
-  const slowShare = row.rates && slowShareOf(row.rates);
+  const slowShare = slowShareOfRow(row);
   const known = { date, facts: proposal.facts, slowShare };
   const { content } = proposal;
   const kept: CountedDays = input.kept ?? new Map();

@@ -1,7 +1,8 @@
 import { addDays, type CivilDate } from "../calendar/index.js";
+import { formFactor } from "../nutrient/index.js";
 import { type History, type HistoryRow, rowText } from "./history.js";
 import type { Known } from "./limit-condition.js";
-import { amountOf, isStated } from "./nutrient-rates.js";
+import { amountOf, isStated, slowShareOf } from "./nutrient-rates.js";
 import { type DayAmounts, reachBack } from "./period-use.js";
 import type { ReadLimit } from "./read-limit.js";
 
@@ -30,9 +31,11 @@ export interface Counted {
   readonly from: CivilDate;
   readonly days: DayAmounts;
   readonly notCounted: readonly string[];
+  /** Days on which it did go down, in an amount that is not known. */
+  readonly unknownOn: readonly CivilDate[];
 }
 
-/** How much of what a limit is about a row holds; `undefined` where the row does not tell. */
+/** How much of what a limit is about a row is known to hold; `undefined` where the row does not tell. */
 const amountIn = (row: HistoryRow, of: string, unit: string, dimension: string): number | undefined => {
   if (of.startsWith("product:")) {
     if (!row.products.includes(of.slice(8))) return 0;
@@ -42,28 +45,49 @@ const amountIn = (row: HistoryRow, of: string, unit: string, dimension: string):
   return row.rates === undefined ? undefined : amountOf(row.rates, of, unit);
 };
 
+/** Whether a row holds something in an amount that could not be weighed. */
+const isUnweighed = ({ unweighed = [] }: HistoryRow, of: string): boolean =>
+  unweighed.some((held) => held === of || formFactor(held, of) !== undefined);
+
+/** The share of the nitrogen of a row that is slow, in percent; `undefined` where it is not known. */
+export const slowShareOfRow = (row: HistoryRow): number | undefined =>
+  row.rates === undefined || isUnweighed(row, "N") ? undefined : slowShareOf(row.rates);
+
 /** Whether a row is an application of something; `undefined` where the row does not tell. */
 export const isOf = (row: HistoryRow, of: string): boolean | undefined => {
   if (of.startsWith("product:")) return row.products.includes(of.slice(8));
+  if (isUnweighed(row, of)) return true;
   if (row.rates === undefined) return undefined;
   const stated = row.rates[of];
   if (stated !== undefined) return stated.value > 0;
   return isStated(row.rates, of) && amountOf(row.rates, of, "lb/acre") > 0;
 };
 
+/** What a limit counts of a row. */
+interface Counter {
+  /** From when on. */
+  readonly from: CivilDate;
+  /** `undefined` where the row does not tell. */
+  readonly counted: (row: HistoryRow) => number | undefined;
+  /** Whether the row holds more than is counted, in an amount that is not known. */
+  readonly more: (row: HistoryRow) => boolean;
+}
+
 /** From when on a limit counts, and what of a row; nothing for a limit that does not add up. */
-export const counterOf = (
-  limit: ReadLimit,
-  date: CivilDate,
-): { readonly from: CivilDate; readonly counted: (row: HistoryRow) => number | undefined } | undefined => {
+export const counterOf = (limit: ReadLimit, date: CivilDate): Counter | undefined => {
   if (limit.kind === "amount") {
+    const { of } = limit;
     const { unit, dimension } = limit.amount;
-    return { from: reachBack(date, limit.per), counted: (row) => amountIn(row, limit.of, unit, dimension) };
+    const counted = (row: HistoryRow): number | undefined => amountIn(row, of, unit, dimension);
+    const more = (row: HistoryRow): boolean =>
+      of.startsWith("product:") ? counted(row) === undefined : isUnweighed(row, of);
+    return { from: reachBack(date, limit.per), counted, more };
   }
   if (limit.kind !== "count" && limit.kind !== "interval") return undefined;
   const from = limit.kind === "count" ? reachBack(date, limit.per) : addDays(date, 1 - limit.atLeastDays);
   return {
     from,
+    more: () => false,
     counted: (row) => {
       const answer = isOf(row, limit.of);
       return answer === undefined ? undefined : answer ? 1 : 0;
@@ -83,16 +107,19 @@ export const countDays = (
     const known = kept.get(keyOf(limit, part));
     if (counter === undefined || (known !== undefined && known.from <= counter.from)) return [];
     const [dates, amounts, notCounted]: [CivilDate[], number[], string[]] = [[], [], []];
-    kept.set(keyOf(limit, part), { from: counter.from, days: { dates, amounts }, notCounted });
-    return [{ ...counter, dates, amounts, notCounted }];
+    const unknownOn: CivilDate[] = [];
+    kept.set(keyOf(limit, part), { from: counter.from, days: { dates, amounts }, notCounted, unknownOn });
+    return [{ ...counter, dates, amounts, notCounted, unknownOn }];
   });
   if (open.length === 0) return;
   const [first] = open.map(({ from }) => from).sort() as [CivilDate];
   history.visit(part, first, (row) => {
-    for (const { from, counted, dates, amounts, notCounted } of open) {
+    for (const { from, counted, more, dates, amounts, notCounted, unknownOn } of open) {
       if (row.date < from) continue;
       const amount = counted(row);
-      if (amount === undefined) notCounted.push(rowText(row));
+      const moreThan = more(row);
+      if (moreThan) unknownOn.push(row.date);
+      if (amount === undefined || moreThan) notCounted.push(rowText(row));
       if (amount === undefined || amount === 0) continue;
       const last = dates.length - 1;
       if (dates[last] === row.date) amounts[last] = (amounts[last] as number) + amount;

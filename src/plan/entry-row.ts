@@ -6,6 +6,7 @@ import type { LedgerEntry } from "./ledger-entry.js";
 import { type Completion, completeRates, type NutrientRates, type Wanted } from "./nutrient-rates.js";
 import type { Stated } from "./stated.js";
 import { areaRatesOf, type Shares, suppliedRates } from "./supplied-rates.js";
+import { unweighedOf } from "./unweighed.js";
 
 type Any = Quantity<string, string>;
 
@@ -80,6 +81,7 @@ export const entryRates = (
   readonly completed: readonly Completion[];
   readonly productRates: readonly Any[];
   readonly content: Content;
+  readonly unweighed?: readonly string[];
 } => {
   const label = labelOf(entry, labels);
   const content: Content = (of) =>
@@ -106,7 +108,14 @@ export const entryRates = (
   const rates = suppliedRates({ fertilizer: label, contents }, areaRates, labels.shares, asked?.telling);
   const noSlow =
     label !== undefined && label.slowNitrogen === undefined && percentOf(label.analysis, "N") > 0;
-  return { rates, completed: rates && noSlow ? ["no slow stated"] : [], productRates, content };
+  const unweighed = rates === undefined ? unweighedOf({ fertilizer: label, contents }, areaRates) : [];
+  return {
+    rates,
+    completed: rates && noSlow ? ["no slow stated"] : [],
+    productRates,
+    content,
+    ...(unweighed.length > 0 && { unweighed }),
+  };
 };
 
 /** An application as the limits see it. */
@@ -116,7 +125,7 @@ export const entryRow = (
   labels: Labels,
   asked?: Asked,
 ): HistoryRow => {
-  const { rates, productRates } = entryRates(entry, labels, asked);
+  const { rates, productRates, unweighed } = entryRates(entry, labels, asked);
   return {
     date: entry.date,
     from,
@@ -124,5 +133,6 @@ export const entryRow = (
     products: entry.product === undefined ? [] : [entry.product],
     productRates,
     rates,
+    ...(unweighed && { unweighed }),
   };
 };

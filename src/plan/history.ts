@@ -15,6 +15,8 @@ export interface HistoryRow {
   readonly productRates: readonly Quantity<string, string>[];
   /** What it supplies per area; `undefined` where nothing is stated of what the products hold. */
   readonly rates: NutrientRates | undefined;
+  /** What it holds by its label in an amount that could not be weighed. */
+  readonly unweighed?: readonly string[];
 }
 
 /** A row as a sentence names it: by its day, and where it stands. */

@@ -1,10 +1,9 @@
 import { addDays, type CivilDate, isWithinWindow, windowAround } from "../calendar/index.js";
 import { exceeds } from "../numeric/index.js";
 import type { FactSource } from "../quantity/index.js";
-import { dayAmounts, isOf, type Proposed } from "./counted-days.js";
+import { dayAmounts, isOf, type Proposed, slowShareOfRow } from "./counted-days.js";
 import type { HistoryRow } from "./history.js";
 import { reaches } from "./limit-condition.js";
-import { slowShareOf } from "./nutrient-rates.js";
 import type { ReadAmountLimit, ReadCountLimit, ReadLimit } from "./read-limit.js";
 
 /** What a limit that does not add up says of an application: slow share, content, interval, dates, distance, ground. */
@@ -61,7 +60,7 @@ export const tested = (
       const states = `at least ${limit.atLeastPercentOfN} % of N slow`;
       const nitrogen = isOf(row, "N");
       if (nitrogen === false) return judge("N:slow", states, "no N", false);
-      const share = row.rates && slowShareOf(row.rates);
+      const share = slowShareOfRow(row);
       return share === undefined
         ? { of: "N:slow", states, ...none }
         : judge("N:slow", states, `${shownPercent(share)} of N`, exceeds(limit.atLeastPercentOfN, share));

@@ -30,14 +30,20 @@ export interface LimitUse {
   readonly after: Quantity<string, string>;
   /** What is left of the limit afterwards; below zero where it is broken. */
   readonly remainingUnderStatedLimits: Quantity<string, string>;
-  /** `true` where the limit is broken: used and added together are more than it states. */
-  readonly broken: boolean;
+  /**
+   * `true` where the limit is broken: used and added together are more than it states. `null` where it could not
+   * be told: some of it went down, or goes down now, in an amount that is not known, and counts as 0 above.
+   */
+  readonly broken: boolean | null;
   /**
    * The first day, from this one on, on which what is added stays within this limit, or on which the limit is
-   * no longer meant; `null` where none is found.
+   * no longer meant; `null` where none is found, and where amounts are not known.
    */
   readonly earliestByStatedLimit: CivilDate | null;
-  /** The first later day on which something that counts now no longer does; `null` where nothing counts. */
+  /**
+   * The first later day on which something that counts now, what is added included, no longer does; `null` where
+   * nothing counts.
+   */
   readonly freesUpOn: CivilDate | null;
   /** What must also be so for the limit to be meant, where it was not stated whether it is. */
   readonly meantIf: readonly string[];
@@ -56,14 +62,18 @@ const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, mean
   const { per, of, path } = limit;
   const counts = limit.kind === "count";
   const { unit, value } = limit.amount;
-  const { days, notCounted } = dayAmounts(limit, proposed);
+  const { days, notCounted, unknownOn } = dayAmounts(limit, proposed);
   const beside = usedBeside(date, per, days);
   if (beside === undefined) return undefined;
-  const adds = counterOf(limit, date)?.counted(row);
+  const counter = counterOf(limit, date);
+  const adds = counter?.counted(row);
+  const untold = adds === undefined || counter?.more(row) === true;
   const { used, span } = beside;
   const q = (x: number): Quantity<string, string> => quantityOf(x, unit, counts ? "none" : of, path);
   const after = used + (adds ?? 0);
   const single = per === "application";
+  const over = exceeds(after, value);
+  const unknown = untold || (!single && unknownOn.some((day) => day >= span.from && day <= span.to));
   const use: LimitUse = {
     part,
     limit: { ...idOf(limit), kind: limit.kind, of, amount: limit.amount, per, source: limit.source },
@@ -74,12 +84,14 @@ const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, mean
     adds: q(adds ?? 0),
     after: q(after),
     remainingUnderStatedLimits: q(value - after),
-    broken: exceeds(after, value),
-    earliestByStatedLimit: fitsFrom(date, per, days, (there) => !exceeds(there + (adds ?? 0), value)),
+    broken: over || (unknown ? null : false),
+    earliestByStatedLimit: unknown
+      ? null
+      : fitsFrom(date, per, days, (there) => !exceeds(there + adds, value)),
     freesUpOn: freesUpAfter(date, per, withToday(days, date, adds ?? 0)),
     meantIf,
   };
-  return { use, notCounted: adds === undefined ? [...notCounted, rowText(row)] : notCounted };
+  return { use, notCounted: untold ? [...notCounted, rowText(row)] : notCounted };
 };
 
 const withToday = ({ dates, amounts }: DayAmounts, date: CivilDate, adds: number): DayAmounts => {

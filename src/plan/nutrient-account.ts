@@ -14,7 +14,8 @@ import type { ReadLogEntry } from "./read-log.js";
 import type { ReadProduct } from "./read-products.js";
 import { perAreaRates, type SprayOrder, statedRate, suppliedBy } from "./spray-order.js";
 import type { SpreadOrder } from "./spread-order.js";
-import { type AreaRates, suppliedRates } from "./supplied-rates.js";
+import type { AreaRates } from "./supplied-rates.js";
+import { unweighedOf, weighedContents } from "./unweighed.js";
 
 /** What one application adds. */
 export interface NutrientEntry {
@@ -34,6 +35,8 @@ export interface NutrientAccount {
   /** The visit added up. */
   readonly visitTotal: NutrientRates;
   readonly yearAfter: NutrientRates;
+  /** What went down this year, or goes down now, in an amount that could not be weighed: more than stands above. */
+  readonly unweighed: readonly string[];
   /** Limits on amounts and counts; the whole visit counts as one application. */
   readonly limits: readonly LimitUse[];
   /** The other limits, where this visit treats the part. */
@@ -47,16 +50,15 @@ const productRates = (product: string, rates: AreaRates): readonly Any[] =>
     q === undefined ? [] : [quantityOf(q.value, q.unit, `product:${product}`, "rate")],
   );
 
-/** What a product brings beside nutrients; nothing where it states nothing. */
+/** What a product brings beside nutrients, as far as it can be weighed; nothing where it states nothing. */
 const otherContents = (product: ReadProduct, rates: AreaRates, notChecked: string[]): NutrientRates => {
-  if (product.contents === undefined) return {};
-  const held = suppliedRates({ contents: product.contents }, rates);
-  if (held === undefined) {
+  const { contents = [] } = product;
+  if (unweighedOf({ contents }, rates).length > 0) {
     notChecked.push(
       `Active ingredients of ${product.name}: its rate and its contents do not meet without a density.`,
     );
   }
-  return held ?? {};
+  return weighedContents(contents, rates);
 };
 
 const logRow = (entry: ReadLogEntry, job: ReadJob, findings: Finding[], notChecked: string[]): HistoryRow => {
@@ -68,7 +70,12 @@ const logRow = (entry: ReadLogEntry, job: ReadJob, findings: Finding[], notCheck
     const known = product.fertilizer !== undefined || product.contents !== undefined;
     const nutrition = suppliedBy(product, one, job.sprayer, notChecked) as NutrientRates | undefined;
     const supplied = addRates([nutrition ?? {}, otherContents(product, rates, notChecked)]);
-    return { ...base, productRates: productRates(product.id, rates), rates: known ? supplied : undefined };
+    return {
+      ...base,
+      productRates: productRates(product.id, rates),
+      rates: known ? supplied : undefined,
+      unweighed: unweighedOf(product, rates),
+    };
   }
   if (nutrients === undefined) return { ...base, productRates: [], rates: undefined };
   const { rates, completed } = completeRates(
@@ -109,6 +116,7 @@ const visitRow = (order: SpreadOrder | SprayOrder, job: ReadJob, notChecked: str
       products: products.map(({ id }) => id),
       productRates: products.flatMap(({ id }, i) => productRates(id, rates[i] as AreaRates)),
       rates: addRates(supplied),
+      unweighed: products.flatMap((product, i) => unweighedOf(product, rates[i] as AreaRates)),
     },
   };
 };
@@ -136,8 +144,15 @@ const together = (date: CivilDate, part: string, rows: readonly VisitRow[]): His
     from: "this visit",
     parts: part === wholeSite ? [] : [part],
     products: [...new Set(rows.flatMap(({ row }) => row.products))],
-    productRates: [...byProduct.values()],
+    // What one treatment gives by weight and another by volume only adds up to neither.
+    productRates: [...byProduct.values()].filter(
+      ({ of, dimension }) =>
+        rows.filter(({ row }) => row.products.includes(of.slice(8))).length ===
+        rows.filter(({ row }) => row.productRates.some((q) => q.of === of && q.dimension === dimension))
+          .length,
+    ),
     rates: addRates(rows.map(({ row }) => row.rates ?? {})),
+    unweighed: rows.flatMap(({ row }) => row.unweighed ?? []),
   };
 };
 
@@ -173,8 +188,11 @@ export const nutrientAccounts = (
   const nextYear = `${String(Number(job.date.slice(0, 4)) + 1).padStart(4, "0")}-01-01`;
   return names.map((part): NutrientAccount => {
     const year: NutrientRates[] = [];
+    const unweighed: string[] = [];
     history.visit(part, `${job.date.slice(0, 4)}-01-01` as CivilDate, (row) => {
-      if (row.rates !== undefined && row.date < nextYear) year.push(row.rates);
+      if (row.date >= nextYear) return;
+      if (row.rates !== undefined) year.push(row.rates);
+      unweighed.push(...(row.unweighed ?? []));
     });
     const now = visit.filter(({ order }) => touches(order.parts, part));
     const row = together(job.date, part, now);
@@ -201,6 +219,7 @@ export const nutrientAccounts = (
       visit: now.map(({ row: one }) => ({ date: one.date, from: one.from, supplies: one.rates ?? {} })),
       visitTotal,
       yearAfter: addRates([...year, visitTotal]),
+      unweighed: [...new Set([...unweighed, ...(row.unweighed ?? [])])],
       limits: checked.uses,
       tests: checked.tests,
     };

@@ -6,12 +6,24 @@ export type NutrientRates = Readonly<Record<string, Quantity<"mass/area", string
 
 type Rate = Quantity<"mass/area", string>;
 
-/** The sum of rates, substance by substance. */
+/**
+ * The sum of rates, substance by substance. A form of a nutrient that one of them states (MgO) takes what the
+ * others state in another form of it (Mg): each form in the sum is all of the nutrient.
+ */
 export const addRates = (rates: readonly NutrientRates[]): NutrientRates => {
   if (rates.length === 1) return rates[0] as NutrientRates;
   const total: Record<string, Rate> = {};
   for (const rate of rates) {
     for (const [of, q] of Object.entries(rate)) total[of] = total[of] === undefined ? q : total[of].plus(q);
+  }
+  for (const of of Object.keys(total)) {
+    const forms = otherForms.get(of);
+    if (forms === undefined || !forms.some(({ form }) => total[form] !== undefined)) continue;
+    for (const rate of rates) {
+      const { unit } = total[of] as Rate;
+      if (rate[of] === undefined && isStated(rate, of))
+        total[of] = (total[of] as Rate).plus(new Quantity(amountOf(rate, of, unit), unit, of, "mass/area"));
+    }
   }
   return total;
 };

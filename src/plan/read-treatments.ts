@@ -208,7 +208,10 @@ const readTreatment = (
     }
     return product && rate ? [{ product, rate, path }] : [];
   });
-  return door.count() > before || area === undefined ? undefined : { ...base, area, method, mix };
+  // A product that is itself at fault is told of where it stands, and leaves no mix to work out.
+  return door.count() > before || area === undefined || mix.length < list.length
+    ? undefined
+    : { ...base, area, method, mix };
 };
 
 const expectPasses = (input: unknown, path: string): number => {

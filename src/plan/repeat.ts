@@ -95,11 +95,13 @@ export const repeatPlan = (
 ): RepeatPlan => {
   const applied = appliedDates(treatment, job);
   const { interval: rule, heat, id, path } = treatment;
-  const last = applied[applied.length - 1];
+  // What the log has on the day of the visit is taken for the visit itself.
+  const past = applied.filter((date) => date !== job.date);
+  const last = past[past.length - 1];
   const reasons: string[] = [];
   let calendar: NextDates | null = null;
   if (rule !== undefined) {
-    const now = nextDates({ applied: applied.filter((date) => date !== job.date), rule, from: job.date });
+    const now = nextDates({ applied: past, rule, from: job.date });
     if (compareDates(now.earliestByStatedRules, job.date) > 0) {
       findings.push({
         code: "interval/before-earliest",
@@ -110,16 +112,13 @@ export const repeatPlan = (
         source: rule.source,
       });
     }
-    calendar = nextDates({ applied: [...applied.filter((date) => date !== job.date), job.date], rule });
+    calendar = nextDates({ applied: [...past, job.date], rule });
     reasons.push(...calendar.reasons.map(remarkText));
     notChecked.push(...calendar.notChecked.map((remark) => `${id}: ${remark.text}`));
   } else notChecked.push(`${id}: how often it is repeated, for the job states no interval in days.`);
   if (heat === undefined)
     return { treatment: id, applied, calendar, heatBefore: null, heatAfter: null, reasons };
-  const before =
-    last === undefined || last === job.date
-      ? null
-      : heatWindow(heat, last, job, `${id}, since ${last}`, notChecked);
+  const before = last === undefined ? null : heatWindow(heat, last, job, `${id}, since ${last}`, notChecked);
   if (before !== null) findings.push(...heatFindings(before, job.date, id, path));
   const after = heatWindow(heat, job.date, job, `${id}, after this visit`, notChecked);
   if (after !== null) reasons.push(heatText(after));

@@ -230,10 +230,7 @@ const sprayedProduct = (
       `${product.name}: the rate against the label, for one is per area and the other per volume of spray.`,
     );
   }
-  const packages = packagesOf(
-    loads.total as Quantity<"mass", `product:${string}`>,
-    product,
-  ) as SprayedProduct["packages"];
+  const packages = packagesOf(loads.total as Quantity<"mass", `product:${string}`>, product, notChecked);
   const supplies = suppliedBy(product, rate, sprayer, notChecked);
   if (supplies !== undefined) findings.push(...nitrogenFindings(supplies, product, path));
   return {

@@ -33,17 +33,36 @@ export interface SpreadOrder {
   readonly supplies?: NutrientsSupplied<"mass/area">;
 }
 
-/** Packages for a need, where the product states what one holds. */
-export const packagesOf = <D extends "mass" | "volume">(
-  need: Quantity<D, `product:${string}`>,
-  product: ReadProduct,
-): Packages<D, string> | undefined =>
-  product.package === undefined || product.package.dimension !== (need.dimension as string)
-    ? undefined
-    : packagesFor(need, product as never);
+type Amount = Quantity<"mass", `product:${string}`> | Quantity<"volume", `product:${string}`>;
+type Counted = Packages<"mass", string> | Packages<"volume", string>;
+
+/**
+ * Packages for a need, where the product states what one holds: what is sold by weight and measured by volume, or
+ * the other way round, is weighed through its density.
+ */
+export const packagesOf = (need: Amount, product: ReadProduct, notChecked: string[]): Counted | undefined => {
+  const { density, name } = product;
+  const by = product.package?.dimension;
+  if (by === undefined) return undefined;
+  if (by === need.dimension) return packagesFor(need as never, product as never) as Counted;
+  if (density === undefined) {
+    const [sold, measured] = by === "mass" ? ["weight", "volume"] : ["volume", "weight"];
+    notChecked.push(
+      `${name}: how many packages, for it is sold by ${sold} and measured by ${measured}, and no density is stated.`,
+    );
+    return undefined;
+  }
+  const any = need as Quantity<"mass", string>;
+  const other = by === "mass" ? any.times(density as never) : any.per(density as never);
+  return packagesFor(other as never, product as never) as Counted;
+};
 
 /** Computes a treatment that is spread; findings go to the list. */
-export const spreadOrder = (treatment: ReadSpread, findings: Finding[]): SpreadOrder => {
+export const spreadOrder = (
+  treatment: ReadSpread,
+  findings: Finding[],
+  notChecked: string[],
+): SpreadOrder => {
   const { product, wanted, area, passes, path } = treatment;
   let rate: Quantity<"mass/area", `product:${string}`>;
   if ("rate" in wanted) rate = wanted.rate;
@@ -55,7 +74,7 @@ export const spreadOrder = (treatment: ReadSpread, findings: Finding[]): SpreadO
     passRates({ rate, passes, area }),
   );
   const amount = (cut.load as NonNullable<typeof cut.load>).total;
-  const packages = packagesOf(amount, product);
+  const packages = packagesOf(amount, product, notChecked) as SpreadOrder["packages"];
   const supplies = product.fertilizer && nutrientsSupplied(rate, product.fertilizer);
   findings.push(...rateFindings({ product, rate: rate as never, path }));
   if (supplies !== undefined) findings.push(...nitrogenFindings(supplies, product, path));

@@ -46,7 +46,7 @@ const compute = (input: unknown): WorkOrder => {
   // What only the arithmetic can tell (a nutrient that the product lacks, a circle of labels) is told together
   // with what is wrong elsewhere.
   const spreads = job.treatments.flatMap((t) =>
-    t.method === "spread" ? (door.run(() => spreadOrder(t, findings)) ?? []) : [],
+    t.method === "spread" ? (door.run(() => spreadOrder(t, findings, notChecked)) ?? []) : [],
   );
   const { sprayer } = job;
   const sprays = job.treatments.flatMap((t) =>

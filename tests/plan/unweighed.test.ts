@@ -1,0 +1,214 @@
+import { describe, expect, test } from "vitest";
+import { checkLimits, type Job, ledger, workOrderText } from "../../src/plan/index.js";
+import { asJson, problemsOf, smallJob, soundOrder } from "./helpers.js";
+
+/** A liquid that feeds, poured by volume; a content by weight and one per volume. */
+const liquid = {
+  id: "liq",
+  form: "liquid",
+  formulation: "EC",
+  analysis: "20-0-0",
+  contents: [
+    { value: 65, unit: "% w/w", of: "ai:2,4-D/product" },
+    { value: 120, unit: "g/L", of: "ai:mecoprop-P/product" },
+  ],
+} as const;
+
+const rate = { value: 2, unit: "gal/acre", of: "product" };
+
+const acre = (product: object, more: Partial<Job> = {}): Job =>
+  smallJob({
+    site: { name: "Pitch", parts: [{ name: "pitch", shape: "measured", area: { value: 1, unit: "acre" } }] },
+    products: [product as typeof liquid],
+    sprayer: {
+      tank: { value: 50, unit: "gal" },
+      output: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+    },
+    treatments: [
+      { id: "feed", method: "spray", parts: ["pitch"], mix: [{ product: "liq", rate }] },
+    ],
+    ...more,
+  } as Partial<Job>);
+
+const most = (value: number, of: string, per: "application" | "calendar year" = "application") => ({
+  amount: { value, unit: "lb/acre", of },
+  per,
+  source: "plan",
+});
+
+describe("what could not be weighed", () => {
+  const limits = [
+    most(1, "N"),
+    most(1, "ai:2,4-D"),
+    most(2, "ai:mecoprop-P"),
+    most(1, "product:liq"),
+    { kind: "count", of: "N", atMost: 1, per: "calendar year", source: "plan" },
+    { kind: "interval", of: "ai:2,4-D", atLeastDays: 60, source: "plan" },
+    most(1, "P2O5"),
+  ] as Job["limits"];
+  const log = [{ date: "2026-04-20", parts: ["pitch"], product: "liq", rate }] as Job["log"];
+  const account = (product: object, more: Partial<Job> = {}) =>
+    asJson(acre(product, { limits: limits as never, log: log as never, ...more })).nutrients[0];
+
+  test("is never taken for none: the limit is not known to be kept", () => {
+    const uses = account(liquid)?.limits ?? [];
+    const of = (name: string) => uses.find((use) => use.limit.of === name && use.limit.kind === "amount");
+    expect(["N", "ai:2,4-D", "product:liq"].map((name) => of(name)?.broken)).toEqual([null, null, null]);
+    expect(["N", "ai:2,4-D", "product:liq"].map((name) => of(name)?.earliestByStatedLimit)).toEqual([
+      null,
+      null,
+      null,
+    ]);
+    // It holds no phosphorus by its label, whatever it weighs.
+    expect(of("P2O5")?.broken).toBe(false);
+    expect(account(liquid)?.unweighed).toEqual(["N", "N:soluble", "ai:2,4-D"]);
+  });
+
+  test("a content per volume is counted though the one beside it cannot be", () => {
+    // 2 gal/acre x 3.785411784 L/gal x 120 g/L = 908.49882816 g/acre; / 453.59237 = 2.0029 lb/acre.
+    const use = account(liquid)?.limits.find(({ limit }) => limit.of === "ai:mecoprop-P");
+    expect(use?.adds.value).toBeCloseTo(2.0029, 4);
+    expect(use?.broken).toBe(true);
+  });
+
+  test("it is an application all the same: counts and intervals find it", () => {
+    const one = account(liquid);
+    const count = one?.limits.find(({ limit }) => limit.kind === "count");
+    expect([count?.before.value, count?.adds.value, count?.broken]).toEqual([1, 1, true]);
+    // 20 April and 60 days is 19 June.
+    const [interval] = one?.tests ?? [];
+    expect([interval?.broken, interval?.earliestByStatedLimit]).toEqual([true, "2026-06-19"]);
+  });
+
+  test("with a density everything is weighed", () => {
+    // 2 gal x 3.785411784 L x 1.2 kg/L = 9.0849882816 kg; 20 % of it, in lb: 4.0058.
+    const use = account({ ...liquid, density: { value: 1.2, unit: "kg/L" } })?.limits[0];
+    expect(use?.adds.value).toBeCloseTo(4.0058, 4);
+    expect(use?.broken).toBe(true);
+  });
+
+  test("in the log it leaves the limit of a year unknown, and what is known may break it alone", () => {
+    const year = [most(3, "N", "calendar year")] as Job["limits"];
+    const dry = { id: "feed-b", form: "dry", analysis: "24-0-11" } as const;
+    const job = (lb: number): Job =>
+      acre(liquid, {
+        products: [liquid, dry],
+        limits: year as never,
+        log: log as never,
+        treatments: [
+          {
+            id: "feed",
+            method: "spread",
+            product: "feed-b",
+            parts: ["pitch"],
+            target: { value: lb, unit: "lb/acre", of: "N" },
+          },
+        ],
+      });
+    const broken = (lb: number) => asJson(job(lb)).nutrients[0]?.limits[0]?.broken;
+    expect(broken(1)).toBeNull();
+    expect(broken(3.1)).toBe(true);
+  });
+
+  test("the sheet says so where the figure stands", () => {
+    const sheet = workOrderText(soundOrder(acre(liquid, { limits: limits as never }))).replace(/\s+/g, " ");
+    expect(sheet).toContain("N in one application: 0 of 1 lb/acre, and more that could not be weighed");
+    expect(sheet).toContain("More than this of N, N:soluble, ai:2,4-D");
+    expect(sheet).not.toContain("N in one application: 0 of 1 lb/acre, 1 left");
+  });
+
+  test("a proposal that cannot be weighed, by its label", () => {
+    const check = checkLimits({
+      ledger: ledger([]),
+      proposal: { date: "2026-05-04", analysis: "20-0-0", form: "liquid", rate },
+      limits: [most(1, "N"), { kind: "interval", of: "N", atLeastDays: 30, source: "plan" }],
+    });
+    expect(check.uses[0]?.broken).toBeNull();
+  });
+});
+
+describe("packages and amounts that differ in kind", () => {
+  const spray = (product: object) => asJson(acre({ ...liquid, contents: undefined, ...product }));
+
+  test("a weight on the jug is met through the density", () => {
+    // 2 gal x 3.785411784 L x 1.2 kg/L = 9.0849882816 kg, of 20 kg: 10.9150117184 kg are left.
+    const kg = spray({ density: { value: 1.2, unit: "kg/L" }, package: { value: 20, unit: "kg" } });
+    const found = kg.sprays[0]?.products[0]?.packages;
+    expect(found?.count).toBe(1);
+    expect(found?.leftOver.unit).toBe("kg");
+    expect(found?.leftOver.value).toBeCloseTo(10.9150117184, 9);
+  });
+
+  test("without a density the order says that the packages are not told", () => {
+    const order = spray({ package: { value: 20, unit: "kg" } });
+    expect(order.sprays[0]?.products[0]?.packages).toBeUndefined();
+    expect(order.notChecked).toContain(
+      "liq: how many packages, for it is sold by weight and measured by volume, and no density is stated.",
+    );
+  });
+});
+
+test("magnesium adds up with magnesia: Mg 24.305, MgO 40.304", () => {
+  const product = (id: string, of: "Mg" | "MgO") =>
+    ({ id, form: "dry", analysis: { basis: "oxide", percent: { [of]: 10 } } }) as const;
+  const put = (id: string) =>
+    ({ id, method: "spread", product: id, rate: { value: 10, unit: "g/m2", of: "product" } }) as const;
+  const account = asJson(
+    smallJob({
+      products: [product("mg", "Mg"), product("mgo", "MgO")],
+      treatments: [put("mg"), put("mgo")],
+      limits: [
+        { amount: { value: 1.5, unit: "g/m2", of: "Mg" }, per: "application", source: "plan" },
+        { amount: { value: 2.6, unit: "g/m2", of: "MgO" }, per: "application", source: "plan" },
+      ],
+    }),
+  ).nutrients[0];
+  // 1 g of Mg, and 1 g of MgO x 24.305 / 40.304 = 0.60304 g; the other way round 1.65826 + 1.
+  expect(account?.limits.map(({ adds }) => Number(adds.value.toFixed(5)))).toEqual([1.60304, 2.65826]);
+  expect(account?.limits.map(({ broken }) => broken)).toEqual([true, true]);
+  expect(Number(account?.visitTotal.Mg?.value.toFixed(5))).toBe(1.60304);
+});
+
+test("an entry of the log on the day of the visit does not hide the heat since the time before", () => {
+  const order = asJson(
+    smallJob({
+      date: "2026-05-04",
+      log: [
+        { date: "2026-04-30", product: "feed-a", rate: { value: 3, unit: "lb/1000 ft2", of: "product" } },
+        { date: "2026-05-04", product: "feed-a", rate: { value: 3, unit: "lb/1000 ft2", of: "product" } },
+      ],
+      treatments: [
+        {
+          id: "feed",
+          method: "spread",
+          product: "feed-a",
+          target: { value: 0.5, unit: "lb/1000 ft2", of: "N" },
+          heat: {
+            method: "simple average",
+            base: { value: 0, unit: "°C" },
+            interval: { value: 25, unit: "°C d" },
+            source: "s",
+          },
+        },
+      ],
+      temperatures: {
+        type: "daily-temperatures",
+        version: 1,
+        start: "2026-04-25",
+        unit: "°C",
+        sensor: "air",
+        min: Array(20).fill(5),
+        max: Array(20).fill(15),
+        source: "s",
+      },
+    }),
+  );
+  // 10 °C d a day, from 1 May on: 30 are reached at the end of 3 May.
+  const [repeat] = order.repeats;
+  expect([repeat?.heatBefore?.from, repeat?.heatBefore?.runsOut]).toEqual(["2026-04-30", "2026-05-03"]);
+  expect(order.findings.map(({ code }) => code)).toContain("heat/ran-out-before");
+});
+
+test("a product that is itself at fault brings no second problem about its mix", () => {
+  expect(problemsOf(acre({ ...liquid, formulation: "SC" }))).toEqual(["type products[0].formulation.code"]);
+});
