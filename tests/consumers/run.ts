@@ -59,6 +59,25 @@ const project = (parent: string, name: string, type: "module" | "commonjs", pack
   return folder;
 };
 
+/** Quantities and records of one copy of the package in the hands of another; only `instanceof` tells them apart. */
+const copies = `
+import { createRequire } from "node:module";
+import * as here from "ratewright";
+const there = createRequire(import.meta.url)("ratewright");
+const target = there.quantity(0.9, "lb/1000 ft2", "N");
+const feed = there.fertilizer({ id: "feed-a", analysis: "24-0-11", package: there.quantity(50, "lb") });
+const cloned = here.productRate(structuredClone(target), structuredClone(feed)).in("lb/1000 ft2");
+const parsed = here.productRate(target, here.fertilizer(JSON.parse(JSON.stringify(feed)))).in("lb/1000 ft2");
+const sum = here.quantity(0.9, "lb/1000 ft2", "N").plus(target).value;
+let name;
+try {
+  there.productRate(here.quantity(1, "lb/1000 ft2", "P2O5"), feed);
+} catch (error) {
+  name = error.name;
+}
+console.log(cloned, parsed, sum, target instanceof here.Quantity, name);
+`;
+
 const checkAll = async (parent: string): Promise<void> => {
   if (!existsSync(join(root, "dist/esm/index.js"))) throw new Error("there is no build: npm run build");
 
@@ -88,6 +107,10 @@ const checkAll = async (parent: string): Promise<void> => {
   writeFileSync(join(cjs, "all.cjs"), `for (const name of ${JSON.stringify(names)}) require(name);`);
   node(cjs, "--no-experimental-require-module", "all.cjs");
   console.log(`  requires ${names.join(", ")}`);
+
+  console.log("both in one process, and what structuredClone and JSON leave");
+  writeFileSync(join(esm, "copies.mjs"), copies);
+  equal("answers", node(esm, "copies.mjs"), "3.75 3.75 1.8 false RatewrightError");
 
   console.log("TypeScript, strict, with the declarations checked");
   const typed = project(parent, "typed", "module", packed);
