@@ -65,7 +65,7 @@ const mixedReadings = (run: string, below: number): readonly string[] => {
 };
 
 /**
- * Reads a number at `start`: `3`, `.5`, `12,400.5`, `12 400`, `1e-3`, `1/2`, `1 1/2`, `1-1/2`.
+ * Reads a number at `start`: `3`, `.5`, `12,400.5`, `12 400`, `12'400`, `1e-3`, `1/2`, `1 1/2`, `1-1/2`.
  * `undefined` where no number stands there. Every step looks at a fixed number of characters or moves on.
  */
 export const scanNumber = (text: string, start: number, decimal: DecimalSign): ScannedNumber | undefined => {
@@ -101,9 +101,11 @@ export const scanNumber = (text: string, start: number, decimal: DecimalSign): S
       }
       return { value: (factor * (Number(run) * below + top)) / below, end };
     }
-    const spaced = /^[1-9]\d{0,2}$/.test(run) ? /^(?: \d{3})+(?![\d/])/.exec(rest)?.[0] : undefined;
+    const spaced = /^[1-9]\d{0,2}$/.test(run)
+      ? /^(?:(?: \d{3})+|(?:'\d{3})+)(?![\d/'"])/.exec(rest)?.[0]
+      : undefined;
     if (spaced !== undefined) {
-      const digits = run + spaced.replace(/ /g, "");
+      const digits = run + spaced.replace(/[ ']/g, "");
       end += spaced.length;
       rest = text.slice(end);
       if (/ 100$/.test(spaced) && /^ ?(?:m|sq)/i.test(rest)) {

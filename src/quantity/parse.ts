@@ -177,7 +177,7 @@ const parsed = (text: unknown, options: ParseOptions): Quantity<string, string> 
  * `40 gpa`, `72 °F`.
  *
  * How it reads:
- * - `12,400` is twelve thousand four hundred; `1,5` is refused with the choices unless `decimal: ","`.
+ * - `12,400` is twelve thousand four hundred, as `12 400` and `12'400` are; `1,5` is refused with the choices unless `decimal: ","`.
  * - `1/2`, `½` and `1 1/2` are fractions; `11/2` is refused, for it may be 1 1/2. `1.5-2 pt` is a range,
  *   which {@link parseRange} reads.
  * - `M` is 1000 ft2, and `A` an acre, only as a capital below the slash: `lb/M`, `gal/A`.

@@ -164,6 +164,30 @@ describe("quantitySchema", () => {
     },
   );
 
+  // what Intl.NumberFormat writes for these languages, with the decimal sign that it takes
+  test.each([
+    ["en-US", "."],
+    ["de-CH", "."],
+    ["it-CH", "."],
+    ["de", ","],
+    ["fr", ","],
+    ["sv", ","],
+    ["pt-BR", ","],
+  ] as const)("a number written for %s is read back", (locale, decimal) => {
+    for (const number of [0.5, 999, 12_400, 1_234_567.5]) {
+      const value = new Intl.NumberFormat(locale).format(number);
+      const read = readQuantity({ value, unit: "ft2" }, { dimension: "area", decimal });
+      expect([value, read.value?.value]).toEqual([value, number]);
+    }
+  });
+
+  test.each(["12'40", "1'234'56", "12' 400", "12'400'", "5'100\"", "1'234 567", "0'400", "1234'567"])(
+    "%s is no number with groups of three",
+    (value) => {
+      expect(readQuantity({ value, unit: "ft2" }, { dimension: "area" }).value).toBeNull();
+    },
+  );
+
   test("a problem without choices names none", () => {
     expect(
       problemText({ code: "missing", path: "product", got: '"feed-b"', expected: "a product", choices: [] }),
