@@ -3,12 +3,12 @@ import { readRest } from "./unit-reading.js";
 import { ratioOf } from "./units.js";
 
 /**
- * What `5 ft 6 in` or `2 lb 3 oz` is in its first unit, as text, from the first number and what follows it;
+ * What `5 ft 6 in`, `5' 6"` or `2 lb 3 oz` is in its first unit, as text, from the first number and what follows it;
  * `undefined` where the text is not two amounts of one dimension.
  */
 export const twoAmounts = (value: number, rest: string): string | undefined => {
   const [, one = "", digits = "", two = ""] =
-    /^([a-z][a-z .]{0,20}?) ?(\d{1,6}(?:\.\d{1,6})?) ?([a-z][a-z0-9 .]{0,20})$/i.exec(rest) ?? [];
+    /^([a-z][a-z .]{0,20}?|') ?(\d{1,6}(?:\.\d{1,6})?) ?([a-z][a-z0-9 .]{0,20}|")$/i.exec(rest) ?? [];
   // "fl oz per 100 gal" is a rate
   if (digits === "" || / (?:per|to|in|on|for|an?|each|every|of)$/i.test(one)) return undefined;
   const first = readRest(one);

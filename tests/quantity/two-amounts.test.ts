@@ -4,6 +4,10 @@ import { readQuantity } from "../../src/quantity/index.js";
 test.each([
   ["5 ft 6 in", "length", "5.5 ft"],
   ["-5 ft 6 in", "length", "-5.5 ft"],
+  [`5' 6"`, "length", "5.5 ft"],
+  [`5'6"`, "length", "5.5 ft"],
+  ["5’ 6”", "length", "5.5 ft"],
+  [`12' 4.5"`, "length", "12.375 ft"],
   ["2 lb 3 oz", "mass", "2.1875 lb"],
   ["2 lb 3 oz of N", "mass", "2.1875 lb of N"],
   ["1 gal 2 qt", "volume", "1.5 gal"],
