@@ -6,19 +6,23 @@ import {
   connecticutLimits,
   floridaLimits,
   illinoisLimits,
+  type LedgerEntry,
   type LimitSet,
+  ledger,
   manitobaLimits,
   marionCountyLimits,
   marylandProductLimits,
   marylandUseLimits,
   michiganLimits,
   minnesotaLimits,
+  missingForRecord,
   newJerseyLimits,
   newJerseySummaryLimits,
   newYorkLimits,
   type Proposal,
   pennsylvaniaLimits,
   twoFourDRememberedLimits,
+  usRestrictedUseRecord,
   vermontLimits,
   wisconsinLimits,
 } from "../../src/plan/index.js";
@@ -182,6 +186,35 @@ const drop = { equipment: "drop spreader" } as const;
 const rotary = { equipment: "rotary spreader" } as const;
 const buffer = (feet: number) => ({ buffer: { value: feet, unit: "ft" } }) as const;
 const feed = [lb(0.4, "N"), lb(0.2, "N:slow")];
+
+/** An application written down with all that the federal record asks for; invented. */
+const recorded: LedgerEntry = {
+  id: "a",
+  date: summer,
+  productName: "insecticide 120 g/L EC",
+  registrationNumber: "0000-00",
+  amount: { value: 1.8, unit: "fl oz" },
+  area: { value: 14_400, unit: "ft2" },
+  site: "sod",
+  location: "field 6",
+  applicator: "A. Name",
+  certificate: "00-000",
+};
+/** What a state prints as one line each; the date cannot be left out of a ledger. */
+const recordLines: readonly (readonly (keyof LedgerEntry)[])[] = [
+  ["applicator", "certificate"],
+  ["productName"],
+  ["registrationNumber"],
+  ["site"],
+  ["area"],
+  ["amount"],
+  ["location"],
+];
+const gapsWithout = (fields: readonly (keyof LedgerEntry)[]): number => {
+  const left = Object.entries(recorded).filter(([name]) => !fields.includes(name as keyof LedgerEntry));
+  const entry = Object.fromEntries(left) as unknown as LedgerEntry;
+  return missingForRecord(entry, usRestrictedUseRecord).gaps.length;
+};
 
 /** Published limits, each found again by the application that is just within it. */
 export const planChecks: readonly PublishedCheck[] = [
@@ -456,6 +489,26 @@ export const planChecks: readonly PublishedCheck[] = [
   check("soil-063", connecticutLimits, "phosphate of the product on established turf", [
     ["% P2O5", 0.67, 0.01, () => phosphatePercent(connecticutLimits, { turf: "established" })],
   ]),
+  {
+    entry: "plan-013",
+    formulas: ["missingForRecord", "ledger"],
+    source: {
+      title: "Private applicator pesticide recordkeeping program",
+      publisher: "Minnesota Department of Agriculture",
+      where: "list of what records must include",
+      url: "https://www.mda.state.mn.us/private-applicator-pesticide-recordkeeping-program",
+    },
+    reached: "read",
+    given: "the list of eight lines, all written down; and without one of the seven beside the date",
+    answers: [
+      { of: "lines lacking with all of them", printed: 0, to: 1 },
+      { of: "lines of the list whose lack is told, the date with them", printed: 8, to: 1 },
+    ],
+    compute: () => [
+      missingForRecord(ledger([recorded]).entries[0] as LedgerEntry, usRestrictedUseRecord).gaps.length,
+      1 + recordLines.filter((fields) => gapsWithout(fields) === fields.length).length,
+    ],
+  },
   {
     ...check("plan-010", connecticutLimits, "winter and distance for phosphate on a lawn", [
       [
