@@ -183,6 +183,6 @@ export const pennsylvaniaLimits: LimitSet = /* @__PURE__ */ limitSet({
     "Enhanced-efficiency products: a release of at most 0.7 lb N/1000 ft2.",
     "The top of a bank, with targeted equipment, where a buffer along the stream is established or kept up: the setback does not bind there.",
     "Frozen means to a depth of 2 in; the setback was read in texts on the act, not in this section.",
-    "Site-specific plans, which can replace these figures. A county summary says that no N and P go down in winter at all.",
+    "Site-specific plans, which can replace these figures. Summaries, one of Penn State Extension among them, say that no N and P go down at all after December 15 and before March 1.",
   ],
 });
