@@ -35,10 +35,12 @@ export interface Counted {
   readonly unknownOn: readonly CivilDate[];
 }
 
+const namesProduct = ({ products }: HistoryRow, of: string): boolean => products.includes(of.slice(8));
+
 /** How much of what a limit is about a row is known to hold; `undefined` where the row does not tell. */
 const amountIn = (row: HistoryRow, of: string, unit: string, dimension: string): number | undefined => {
   if (of.startsWith("product:")) {
-    if (!row.products.includes(of.slice(8))) return 0;
+    if (!namesProduct(row, of)) return row.products.length === 0 ? undefined : 0;
     const q = row.productRates.find((rate) => rate.of === of && rate.dimension === dimension);
     return q === undefined ? undefined : amountOf({ [of]: q as never }, of, unit);
   }
@@ -55,7 +57,7 @@ export const slowShareOfRow = (row: HistoryRow): number | undefined =>
 
 /** Whether a row is an application of something; `undefined` where the row does not tell. */
 export const isOf = (row: HistoryRow, of: string): boolean | undefined => {
-  if (of.startsWith("product:")) return row.products.includes(of.slice(8));
+  if (of.startsWith("product:")) return row.products.length === 0 ? undefined : namesProduct(row, of);
   if (isUnweighed(row, of)) return true;
   if (row.rates === undefined) return undefined;
   const stated = row.rates[of];
@@ -80,7 +82,7 @@ export const counterOf = (limit: ReadLimit, date: CivilDate): Counter | undefine
     const { unit, dimension } = limit.amount;
     const counted = (row: HistoryRow): number | undefined => amountIn(row, of, unit, dimension);
     const more = (row: HistoryRow): boolean =>
-      of.startsWith("product:") ? counted(row) === undefined : isUnweighed(row, of);
+      of.startsWith("product:") ? namesProduct(row, of) && counted(row) === undefined : isUnweighed(row, of);
     return { from: reachBack(date, limit.per), counted, more };
   }
   if (limit.kind !== "count" && limit.kind !== "interval") return undefined;

@@ -1,5 +1,6 @@
 import { type MonthDayWindow, monthDay } from "../calendar/index.js";
 import {
+  allOf,
   type Checks,
   checks,
   expectNumber,
@@ -124,12 +125,23 @@ const wholeCount = (input: unknown, path: string, min: number, max: number): num
 
 const readWindow = (input: unknown, path: string): MonthDayWindow => {
   const { from, to } = expectFields(input, ["from", "to"], path, "a part of the year, from and to");
-  return { from: monthDay(from, `${path}.from`), to: monthDay(to, `${path}.to`) };
+  return allOf({ from: () => monthDay(from, `${path}.from`), to: () => monthDay(to, `${path}.to`) });
+};
+
+/** What a period in other words may be: a year can be that of the calendar, or any twelve months in a row. */
+const periodsLike = (
+  text: string,
+): { readonly suggestion?: string; readonly choices?: readonly string[] } => {
+  const [, count = "1", unit] = /^\s*(\d*)\s*(year|yr|annual|month|day)/i.exec(text) ?? [];
+  if (unit === undefined) return {};
+  if (/day|month/i.test(unit)) return { suggestion: `{ "${unit.toLowerCase()}s": ${count || 1} }` };
+  return { choices: ["calendar year", '{ "months": 12 }'] };
 };
 
 const readPeriod = (input: unknown, path: string): LimitPeriod => {
   if (input === "application" || input === "calendar year") return input;
   const wanted = '"application", "calendar year", a season { from, to }, { days } or { months }';
+  if (typeof input === "string") fail("type", path, input, wanted, periodsLike(input));
   const period = expectRecord(input, path, wanted);
   const keys = Object.keys(period);
   if (keys.length === 1 && "days" in period)

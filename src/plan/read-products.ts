@@ -58,10 +58,14 @@ export const taggedRate = (input: unknown, id: string, path: string): RateOf => 
   }
   expectNumber(value, `${path}.value`, { min: 0 });
   const plain = quantityOf(value as number, unit as string, "none", path);
+  if (per !== undefined && typeof per !== "object" && typeof per !== "function")
+    fail("type", `${path}.per`, per, 'the volume of spray, such as { "value": 100, "unit": "gal" }');
   if (typeof per === "object" && per !== null) return perSpray({ value, unit, of: top, per }, plain, path);
   const perArea = plain.dimension.endsWith("/area");
   if (!perArea && plain.dimension !== "mass/volume" && plain.dimension !== "volume/volume") {
-    fail("unit/mismatch", path, plain, "a rate per area, or per volume of spray");
+    fail("unit/mismatch", path, plain, "a rate per area, or per volume of spray", {
+      ...(unit === "%" && { suggestion: '% v/v of "product/spray"' }),
+    });
   }
   const whole = perArea ? top : `${top}/spray`;
   if (under !== undefined && perArea) fail("conflict", path, shown(input), "a rate per volume of spray");

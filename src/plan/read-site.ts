@@ -1,4 +1,4 @@
-import { type Checks, expectQuantity, fail, type Quantity, shown, sum } from "../quantity/index.js";
+import { type Checks, checks, expectQuantity, fail, type Quantity, shown, sum } from "../quantity/index.js";
 import { type SiteArea, type SiteDescription, siteArea } from "../site/index.js";
 import { expectFields, expectText } from "./fields.js";
 
@@ -36,13 +36,17 @@ export const readSite = (input: unknown, door: Checks): ReadSite | undefined => 
 export const expectParts = (input: unknown, site: ReadSite, path: string): readonly string[] => {
   if (!Array.isArray(input) || input.length === 0)
     return fail("type", path, input, "a list of names of parts");
+  const door = checks();
   input.forEach((name, i) => {
-    if (!site.parts.has(name)) {
-      const choices = [...site.parts.keys()];
-      fail("missing", `${path}[${i}]`, name, "the name of a part of the site", { choices });
-    }
-    if (input.indexOf(name) !== i) fail("duplicate", `${path}[${i}]`, name, "each part once");
+    door.run(() => {
+      if (!site.parts.has(name)) {
+        const choices = [...site.parts.keys()];
+        fail("missing", `${path}[${i}]`, name, "the name of a part of the site", { choices });
+      }
+      if (input.indexOf(name) !== i) fail("duplicate", `${path}[${i}]`, name, "each part once");
+    });
   });
+  door.done();
   return input as readonly string[];
 };
 

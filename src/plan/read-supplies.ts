@@ -78,7 +78,9 @@ export const readSupplies = (input: readonly unknown[], path: string, door: Chec
 export const readContent = (input: unknown, path: string): Any => {
   const { of, unit, value } = expectRecord(input, path, "a content");
   if (typeof of !== "string" || !isSubstance(of) || !/^(ai|ae|other)(:[^/]+)?\/product$/.test(of))
-    fail("substance/mismatch", `${path}.of`, of, "what a product holds, such as ai:prodiamine/product");
+    fail("substance/mismatch", `${path}.of`, of, "what a product holds, such as ai:prodiamine/product", {
+      ...(/^(ai|ae|other):[^/]+$/.test(String(of)) && { suggestion: `${of}/product` }),
+    });
   expectNumber(value, `${path}.value`, { min: 0 });
   if (typeof unit !== "string") fail("type", `${path}.unit`, unit, "a unit");
   const q = quantityOf(value as number, unit as string, of as string, path);

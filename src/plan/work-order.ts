@@ -34,7 +34,7 @@ const computed = (input: unknown): WorkOrder => {
     return compute(input);
   } catch (error) {
     if (!(error instanceof RatewrightError)) throw error;
-    throw new RatewrightError(withSuggestions(error.problems));
+    throw new RatewrightError(withSuggestions(error.problems, input));
   }
 };
 

@@ -24,9 +24,7 @@ const acre = (product: object, more: Partial<Job> = {}): Job =>
       tank: { value: 50, unit: "gal" },
       output: { value: 1, unit: "gal/1000 ft2", of: "spray" },
     },
-    treatments: [
-      { id: "feed", method: "spray", parts: ["pitch"], mix: [{ product: "liq", rate }] },
-    ],
+    treatments: [{ id: "feed", method: "spray", parts: ["pitch"], mix: [{ product: "liq", rate }] }],
     ...more,
   } as Partial<Job>);
 
@@ -211,4 +209,24 @@ test("an entry of the log on the day of the visit does not hide the heat since t
 
 test("a product that is itself at fault brings no second problem about its mix", () => {
   expect(problemsOf(acre({ ...liquid, formulation: "SC" }))).toEqual(["type products[0].formulation.code"]);
+});
+
+test("an entry that names no product does not tell of a limit on one, and the order says so", () => {
+  const order = asJson(
+    smallJob({
+      log: [{ date: "2026-04-20", nutrients: [{ value: 1, unit: "lb/1000 ft2", of: "N" }] }],
+      limits: [
+        {
+          amount: { value: 9, unit: "lb/1000 ft2", of: "product:feed-a" },
+          per: "calendar year",
+          source: "plan",
+        },
+        { kind: "interval", of: "product:feed-a", atLeastDays: 30, source: "plan" },
+      ],
+    }),
+  );
+  expect(order.notChecked.filter((text) => text.includes("product:feed-a that went down on"))).toHaveLength(
+    1,
+  );
+  expect(order.nutrients[0]?.tests[0]?.broken).toBeNull();
 });
