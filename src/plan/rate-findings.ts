@@ -97,6 +97,17 @@ export const rateFindings = (input: {
   ];
 };
 
+/** Why a rate was not held against the label, where the label is told in another measure. */
+export const labelNotCompared = (product: ReadProduct, rate: Quantity<string, string>): readonly string[] => {
+  const dimension = product.labelRate?.min.dimension;
+  if (dimension === undefined || dimension === rate.dimension) return [];
+  const why =
+    dimension.endsWith("/area") === rate.dimension.endsWith("/area")
+      ? "one is by weight and the other by volume"
+      : "one is per area and the other per volume of spray";
+  return [`${product.name}: the rate against the label, for ${why}.`];
+};
+
 const tidy = (value: number): number => Number(value.toPrecision(4));
 
 const oneP = {

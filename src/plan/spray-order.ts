@@ -1,3 +1,4 @@
+import { exceeds } from "../numeric/index.js";
 import type { NutrientsSupplied, Packages } from "../nutrient/index.js";
 import { checks, type Finding, fail, type Quantity, quantityOf } from "../quantity/index.js";
 import {
@@ -15,7 +16,7 @@ import {
   waterReport,
 } from "../tank/index.js";
 import { toldBy } from "./fields.js";
-import { nitrogenFindings, rateFindings } from "./rate-findings.js";
+import { labelNotCompared, nitrogenFindings, rateFindings } from "./rate-findings.js";
 import type { ReadSprayer } from "./read-job.js";
 import type { ReadProduct } from "./read-products.js";
 import type { ReadSpray } from "./read-treatments.js";
@@ -129,7 +130,7 @@ export const sprayOrder = (
   if (
     sprayer.minimumLoad !== undefined &&
     last !== undefined &&
-    last.volume.compare(sprayer.minimumLoad) < 0
+    exceeds(sprayer.minimumLoad.in("L"), last.volume.in("L"))
   ) {
     findings.push({
       code: "load/below-minimum",
@@ -225,11 +226,7 @@ const sprayedProduct = (
   const { product, path } = item;
   const rate = statedRate(item.rate, product.id, path);
   findings.push(...rateFindings({ product, rate, path }));
-  if (product.labelRate !== undefined && product.labelRate.min.dimension !== rate.dimension) {
-    notChecked.push(
-      `${product.name}: the rate against the label, for one is per area and the other per volume of spray.`,
-    );
-  }
+  notChecked.push(...labelNotCompared(product, rate));
   const packages = packagesOf(loads.total as Quantity<"mass", `product:${string}`>, product, notChecked);
   const supplies = suppliedBy(product, rate, sprayer, notChecked);
   if (supplies !== undefined) findings.push(...nitrogenFindings(supplies, product, path));

@@ -9,7 +9,7 @@ import {
 import type { Finding, Quantity } from "../quantity/index.js";
 import { passRates } from "../spread/index.js";
 import { toldBy } from "./fields.js";
-import { nitrogenFindings, rateFindings } from "./rate-findings.js";
+import { labelNotCompared, nitrogenFindings, rateFindings } from "./rate-findings.js";
 import type { ReadProduct } from "./read-products.js";
 import type { ReadSpread } from "./read-treatments.js";
 
@@ -77,6 +77,7 @@ export const spreadOrder = (
   const packages = packagesOf(amount, product, notChecked) as SpreadOrder["packages"];
   const supplies = product.fertilizer && nutrientsSupplied(rate, product.fertilizer);
   findings.push(...rateFindings({ product, rate: rate as never, path }));
+  notChecked.push(...labelNotCompared(product, rate as never));
   if (supplies !== undefined) findings.push(...nitrogenFindings(supplies, product, path));
   return {
     treatment: treatment.id,

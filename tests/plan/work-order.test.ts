@@ -387,3 +387,53 @@ test("the sheet keeps the digits of small figures, and the passes add up to the 
   expect(spread?.ratePerPass.in("kg/m2")).toBeCloseTo(0.0061111, 7);
   expect(spread?.amount.in("kg")).toBeCloseTo(21.12, 3);
 });
+
+test.each([
+  // 5 gal and 0.3 gal of 5.3; 7 gal and 0.6 gal of 7.6: the rest of a subtraction is a shade under the decimal.
+  [5300, 5, 0.3, []],
+  [7600, 7, 0.6, []],
+  [7600, 7, 0.61, ["load/below-minimum"]],
+])("%s ft2 from a tank of %s gal, least load %s gal: equal is enough", (ft2, tank, least, codes) => {
+  const order = soundOrder(
+    smallJob({
+      site: { name: "Pitch", parts: [{ shape: "measured", area: { value: ft2, unit: "ft2" } }] },
+      products: [{ id: "wetter", form: "liquid", formulation: "surfactant" }],
+      sprayer: {
+        tank: { value: tank, unit: "gal" },
+        output: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+        minimumLoad: { value: least, unit: "gal" },
+      },
+      treatments: [
+        {
+          id: "wet",
+          method: "spray",
+          mix: [{ product: "wetter", rate: { value: 3, unit: "fl oz/1000 ft2", of: "product" } }],
+        },
+      ],
+    }),
+  );
+  expect(order.findings.map(({ code }) => code).filter((code) => code.startsWith("load/"))).toEqual(codes);
+});
+
+test("a label rate by volume and a rate by weight: the order says why they were not compared", () => {
+  const label = { value: 3, unit: "fl oz/1000 ft2", of: "product" };
+  const notChecked = (more: object): readonly string[] =>
+    soundOrder(smallJob(more as never)).notChecked.filter((text) => text.includes("rate against the label"));
+  const liquid = { id: "liq", form: "liquid", formulation: "EC", labelRate: { min: label, max: label } };
+  const sprayed = (rate: object): object => ({
+    products: [{ ...liquid, density: { value: 1.1, unit: "kg/L" } }],
+    sprayer: { tank: { value: 50, unit: "gal" }, output: { value: 1, unit: "gal/1000 ft2", of: "spray" } },
+    treatments: [{ id: "t", method: "spray", mix: [{ product: "liq", rate }] }],
+  });
+  expect(notChecked(sprayed({ value: 3, unit: "oz/1000 ft2", of: "product" }))).toEqual([
+    "liq: the rate against the label, for one is by weight and the other by volume.",
+  ]);
+  expect(notChecked(sprayed({ value: 1, unit: "% v/v", of: "product/spray" }))).toEqual([
+    "liq: the rate against the label, for one is per area and the other per volume of spray.",
+  ]);
+  expect(
+    notChecked({
+      products: [{ id: "feed-a", form: "dry", analysis: "24-0-11", labelRate: { min: label, max: label } }],
+    }),
+  ).toEqual(["feed-a: the rate against the label, for one is by weight and the other by volume."]);
+});
