@@ -7,6 +7,10 @@ const texts: Readonly<Record<Completion, readonly [string, string]>> = {
     "nitrogen/no-slow-stated",
     "states no slow-release nitrogen: all of its nitrogen counts as soluble.",
   ],
+  "rest not stated": [
+    "nitrogen/rest-not-stated",
+    "states less soluble and slow nitrogen than nitrogen in all: the rest counts as soluble.",
+  ],
   "no total stated": [
     "nitrogen/no-total-stated",
     "states no total nitrogen: the soluble and slow nitrogen that it states count as the total.",

@@ -70,7 +70,7 @@ export const limitFindings = (
           remaining,
           unit,
         },
-        text: `${part}: ${tidy(use.after.value)} ${unit} of ${of} ${periodText(per)} passes the stated limit of ${tidy(amount.value)} (${tidy(use.before.value)} before, ${tidy(use.adds.value)} now).${when}${conditions(limit, meantIf)}`,
+        text: `${part}: ${tidy(use.after.value)} ${unit} of ${of} ${periodText(per)} is over the stated limit of ${tidy(amount.value)} (${tidy(use.before.value)} before, ${tidy(use.adds.value)} now).${when}${conditions(limit, meantIf)}`,
       },
     ];
   }

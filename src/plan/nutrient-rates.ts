@@ -1,3 +1,4 @@
+import { exceeds } from "../numeric/index.js";
 import { formFactor, nutrientForms } from "../nutrient/index.js";
 import { Quantity } from "../quantity/index.js";
 
@@ -83,7 +84,7 @@ const twins = [
 ] as const;
 
 /** What was added to stated rates to make them complete. */
-export type Completion = "no slow stated" | "no total stated";
+export type Completion = "no slow stated" | "no total stated" | "rest not stated";
 
 const rate = (value: number, unit: string, of: string): Rate => new Quantity(value, unit, of, "mass/area");
 
@@ -120,8 +121,9 @@ const fillFrom = (rates: Record<string, Rate>, element: string, oxide: string, w
 /**
  * Completes stated rates, so that every limit finds its form: soluble nitrogen is the total less the slow,
  * the total at least what is stated of its parts (soluble, nitrate and ammonium, slow), and phosphorus and
- * potassium stand in both forms. Where no slow nitrogen is stated, all of it counts as soluble (common
- * practice, no source).
+ * potassium stand in both forms. Where neither slow nor soluble nitrogen is stated, all of it counts as soluble,
+ * and so does what is stated as neither (common practice, no source). Where only the soluble is stated, the rest
+ * of the total is slow.
  *
  * @param wanted - nothing is added but these, where only they are asked for
  */
@@ -141,6 +143,13 @@ export const completeRates = (
       rates["N:soluble"] = rate(rest, unit, "N:soluble");
     }
     if (soluble === undefined && slow === undefined && value > 0) completed.push("no slow stated");
+    if (soluble !== undefined && slow !== undefined) {
+      const rest = value - inUnit(slow, unit);
+      if (exceeds(rest, inUnit(soluble, unit))) {
+        rates["N:soluble"] = rate(rest, unit, "N:soluble");
+        completed.push("rest not stated");
+      }
+    }
     if (slow === undefined && asked?.has("N:slow") !== false) {
       const rest = soluble === undefined ? 0 : Math.max(0, value - inUnit(soluble, unit));
       rates["N:slow"] = rate(rest, unit, "N:slow");

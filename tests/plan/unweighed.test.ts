@@ -230,3 +230,17 @@ test("an entry that names no product does not tell of a limit on one, and the or
   );
   expect(order.nutrients[0]?.tests[0]?.broken).toBeNull();
 });
+
+test("nitrogen that is stated as neither soluble nor slow counts as soluble: 1 lb less 0.2 lb slow is 0.8 lb", () => {
+  const n = (value: number, of: string) => ({ value, unit: "lb/1000 ft2", of });
+  const order = asJson(
+    smallJob({
+      log: [{ date: "2026-04-20", nutrients: [n(1, "N"), n(0.3, "N:soluble"), n(0.2, "N:slow")] }],
+    }),
+  );
+  expect(order.nutrients[0]?.yearSoFar["N:soluble"]?.value).toBeCloseTo(0.8, 12);
+  expect(order.findings.map(({ code }) => code)).toContain("nitrogen/rest-not-stated");
+  const whole = [n(1, "N"), n(0.8, "N:soluble"), n(0.2, "N:slow")];
+  const sound = asJson(smallJob({ log: [{ date: "2026-04-20", nutrients: whole }] }));
+  expect(sound.findings.map(({ code }) => code)).not.toContain("nitrogen/rest-not-stated");
+});

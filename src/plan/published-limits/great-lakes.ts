@@ -72,7 +72,7 @@ export const michiganLimits: LimitSet = /* @__PURE__ */ limitSet({
   },
   notHeld: [
     "The buffer is natural vegetation.",
-    "Phosphorus in finished sewage sludge and in organic or manipulated manure, up to 0.25 lb of phosphorus per 1000 ft2, and on golf courses whose staff is trained: here any phosphorus without a test passes the limit.",
+    "Phosphorus in finished sewage sludge and in organic or manipulated manure, up to 0.25 lb of phosphorus per 1000 ft2, and on golf courses whose staff is trained: here any phosphorus without a test breaks the limit.",
   ],
 });
 

@@ -138,7 +138,7 @@ export const newJerseySummaryLimits: LimitSet = /* @__PURE__ */ limitSet({
     "setback-with-guard": { kind: "setback", of: "any", atLeast: ft(10), scope: { equipment: njGuarded } },
   },
   notHeld: [
-    "Phosphorus below the surface, and in manipulated animal or vegetable manure, which the law also excepts: here any phosphorus without a test passes the limit.",
+    "Phosphorus below the surface, and in manipulated animal or vegetable manure, which the law also excepts: here any phosphorus without a test breaks the limit.",
     "The amounts of a professional, soluble nitrogen and nitrogen per year: see the set from memory.",
     "The summary states the distances for homeowners; here they are meant for everybody.",
   ],
