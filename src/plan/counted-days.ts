@@ -37,10 +37,14 @@ export interface Counted {
 
 const namesProduct = ({ products }: HistoryRow, of: string): boolean => products.includes(of.slice(8));
 
+/** Whether a row names its products; one that puts nothing down has none to name. */
+const tellsProducts = ({ products, rates }: HistoryRow): boolean =>
+  products.length > 0 || (rates !== undefined && Object.keys(rates).length === 0);
+
 /** How much of what a limit is about a row is known to hold; `undefined` where the row does not tell. */
 const amountIn = (row: HistoryRow, of: string, unit: string, dimension: string): number | undefined => {
   if (of.startsWith("product:")) {
-    if (!namesProduct(row, of)) return row.products.length === 0 ? undefined : 0;
+    if (!namesProduct(row, of)) return tellsProducts(row) ? 0 : undefined;
     const q = row.productRates.find((rate) => rate.of === of && rate.dimension === dimension);
     return q === undefined ? undefined : amountOf({ [of]: q as never }, of, unit);
   }
@@ -57,7 +61,7 @@ export const slowShareOfRow = (row: HistoryRow): number | undefined =>
 
 /** Whether a row is an application of something; `undefined` where the row does not tell. */
 export const isOf = (row: HistoryRow, of: string): boolean | undefined => {
-  if (of.startsWith("product:")) return row.products.length === 0 ? undefined : namesProduct(row, of);
+  if (of.startsWith("product:")) return tellsProducts(row) ? namesProduct(row, of) : undefined;
   if (isUnweighed(row, of)) return true;
   if (row.rates === undefined) return undefined;
   const stated = row.rates[of];

@@ -1,9 +1,16 @@
-import { addDays, type CivilDate, isWithinWindow, windowAround } from "../calendar/index.js";
+import {
+  addDays,
+  type CivilDate,
+  isWithinWindow,
+  type MonthDayWindow,
+  windowAround,
+} from "../calendar/index.js";
 import { exceeds } from "../numeric/index.js";
 import type { FactSource } from "../quantity/index.js";
 import { dayAmounts, isOf, type Proposed, slowShareOfRow } from "./counted-days.js";
 import type { HistoryRow } from "./history.js";
 import { reaches } from "./limit-condition.js";
+import { lastYear } from "./period-use.js";
 import type { ReadAmountLimit, ReadCountLimit, ReadLimit } from "./read-limit.js";
 
 /** What a limit that does not add up says of an application: slow share, content, interval, dates, distance, ground. */
@@ -35,6 +42,18 @@ const isOfAny = (row: HistoryRow, of: "any" | readonly string[]): boolean | unde
 const ofText = (of: "any" | readonly string[]): string => (of === "any" ? "any product" : of.join(" or "));
 
 const shownPercent = (percent: number): string => `${Number(percent.toPrecision(4))} %`;
+
+/** The first day that a closed part of the year leaves open: next year's again where it runs into itself. */
+const opensAfter = (date: CivilDate, closed: MonthDayWindow): CivilDate | undefined => {
+  let day = date;
+  // A part of the year that leaves out 29 February alone opens at the latest after eight years.
+  for (let year = 0; year < 10 && day <= lastYear; year++) {
+    const span = windowAround(day, closed);
+    if (span === undefined) return day;
+    day = addDays(span.to, 1);
+  }
+  return undefined;
+};
 
 type Tested = Pick<LimitTest, "found" | "broken" | "earliestByStatedLimit"> & {
   readonly of: string;
@@ -99,8 +118,8 @@ export const tested = (
       const mine = isOfAny(row, limit.of);
       if (mine === undefined) return { of, states, ...none };
       const closed = mine && isWithinWindow(date, limit.closed);
-      const end = closed ? windowAround(date, limit.closed)?.to : undefined;
-      return judge(of, states, mine ? `the day ${date}` : `no ${of}`, closed, end && addDays(end, 1));
+      const open = closed ? opensAfter(date, limit.closed) : undefined;
+      return judge(of, states, mine ? `the day ${date}` : `no ${of}`, closed, open);
     }
     case "setback": {
       const of = ofText(limit.of);

@@ -1,4 +1,11 @@
-import { expectNumber, expectRecord, type Finding } from "../quantity/index.js";
+import {
+  checks,
+  expectNumber,
+  expectRecord,
+  type Finding,
+  fail,
+  quantityReviver,
+} from "../quantity/index.js";
 import { accountLines, alike } from "./account-text.js";
 import { sprayLines, spreadLines } from "./order-text.js";
 import { heatText } from "./repeat.js";
@@ -19,6 +26,38 @@ const findingLines = (findings: readonly Finding[], width: number): string[] => 
     .flatMap((finding) => wrapped(finding.text, width, `  ${marks[finding.severity]}`, "     "));
 };
 
+const lists = [
+  "spreads",
+  "sprays",
+  "nutrients",
+  "repeats",
+  "findings",
+  "cautions",
+  "checked",
+  "notChecked",
+] as const satisfies readonly (keyof WorkOrder)[];
+
+/** A work order with its quantities whole, also where it was stored as JSON or came from another copy. */
+const expectWorkOrder = (input: unknown): WorkOrder => {
+  expectRecord(input, "order", "what workOrder returned");
+  const { type, version } = input as Partial<WorkOrder>;
+  if (type !== "work-order") fail("type", "order.type", type, "work-order: give what workOrder returned");
+  if (version !== 1) fail("range", "order.version", version, "1, the one that is known here");
+  const door = checks();
+  const { site, title, date } = input as Partial<WorkOrder>;
+  for (const [name, text] of Object.entries({ title, date })) {
+    if (typeof text !== "string") door.run(() => fail("missing", `order.${name}`, text, "a text"));
+  }
+  door.run(() => expectRecord(site, "order.site", "the site, as workOrder returned it"));
+  for (const name of lists) {
+    const list: unknown = (input as Partial<WorkOrder>)[name];
+    if (!Array.isArray(list))
+      door.run(() => fail("missing", `order.${name}`, list, "a list, as workOrder returned it"));
+  }
+  door.done();
+  return JSON.parse(JSON.stringify(input), quantityReviver) as WorkOrder;
+};
+
 const underlined = (title: string): string[] => [title, "-".repeat(title.length)];
 
 /**
@@ -26,9 +65,10 @@ const underlined = (title: string): string[] => [title, "-".repeat(title.length)
  * record does not; figures are rounded for reading only, and shown in the units of the job with the other
  * system beside the ones that matter.
  *
- * @param order - what `workOrder` returned
+ * @param order - what `workOrder` returned, or what JSON left of it
  * @param options - `width`, the columns of a line: 60 or more; 78 where it is left out
- * @throws RatewrightError `range`, `not-finite` for a width under 60
+ * @throws RatewrightError `type`, `missing`, `range` for what is no work order; `range`, `not-finite` for a width
+ *   under 60
  *
  * @example
  * ```ts
@@ -49,28 +89,28 @@ const underlined = (title: string): string[] => [title, "-".repeat(title.length)
  * ```
  */
 export const workOrderText = (order: WorkOrder, options: WorkOrderTextOptions = {}): string => {
-  expectRecord(order, "order");
+  const whole = expectWorkOrder(order);
   const width = expectNumber(options.width ?? 78, "options.width", { min: 60 });
-  const { name, area } = order.site;
+  const { name, area } = whole.site;
   const lines: string[] = [
-    order.title,
-    "=".repeat(Math.min(width, order.title.length)),
-    ...wrapped(`${order.date}   ${name}   ${both(area.net)}`, width, "", "  "),
+    whole.title,
+    "=".repeat(Math.min(width, whole.title.length)),
+    ...wrapped(`${whole.date}   ${name}   ${both(area.net)}`, width, "", "  "),
   ];
   const section = (title: string, body: readonly string[]): void => {
     if (body.length > 0) lines.push("", ...underlined(title), ...body);
   };
-  section("Look first", findingLines(order.findings, width));
-  for (const spread of order.spreads)
+  section("Look first", findingLines(whole.findings, width));
+  for (const spread of whole.spreads)
     lines.push("", ...spreadLines(spread, name).flatMap((line) => folded(line, width)));
-  for (const spray of order.sprays) lines.push("", ...sprayLines(spray, name, width));
-  for (const { account, parts } of alike(order.nutrients)) {
+  for (const spray of whole.sprays) lines.push("", ...sprayLines(spray, name, width));
+  for (const { account, parts } of alike(whole.nutrients)) {
     const body = accountLines(account, parts, width);
     if (body.length > 0) lines.push("", ...body);
   }
   section(
     "When again",
-    order.repeats.flatMap((repeat) => {
+    whole.repeats.flatMap((repeat) => {
       const { calendar, heatAfter } = repeat;
       const dates =
         calendar === null
@@ -86,15 +126,15 @@ export const workOrderText = (order: WorkOrder, options: WorkOrderTextOptions = 
   );
   section(
     "Cautions",
-    order.cautions.flatMap(({ text }) => wrapped(text, width, "  - ", "    ")),
+    whole.cautions.flatMap(({ text }) => wrapped(text, width, "  - ", "    ")),
   );
   section(
     "Checked",
-    order.checked.flatMap((text) => wrapped(text, width, "  - ", "    ")),
+    whole.checked.flatMap((text) => wrapped(text, width, "  - ", "    ")),
   );
   section(
     "Not checked",
-    order.notChecked.flatMap((text) => wrapped(text, width, "  - ", "    ")),
+    whole.notChecked.flatMap((text) => wrapped(text, width, "  - ", "    ")),
   );
   return `${lines.join("\n")}\n`;
 };

@@ -169,3 +169,17 @@ describe("a schedule keeps to the days that a rule leaves", () => {
     expect(notPlaced.map(({ treatment }) => treatment)).toEqual(["all"]);
   });
 });
+
+test.each([
+  // Closed all year; from 1 March to the end of February, again; all but 29 February, which 2028 has.
+  [{ from: "01-01", to: "12-31" }, null],
+  [{ from: "03-01", to: "02-29" }, null],
+  [{ from: "03-01", to: "02-28" }, "2028-02-29"],
+  [{ from: "12-01", to: "02-29" }, "2027-03-01"],
+] as const)("closed %o: the first open day after 24 December 2026 is %s", (closed, open) => {
+  const check = checkLimits({
+    proposal: { date: "2026-12-24", supplies: [{ value: 1, unit: "lb/acre", of: "N" }] },
+    limits: [{ kind: "closed dates", of: "any", closed, source: "code" }],
+  });
+  expect([check.tests[0]?.broken, check.tests[0]?.earliestByStatedLimit]).toEqual([true, open]);
+});

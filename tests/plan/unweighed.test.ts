@@ -244,3 +244,32 @@ test("nitrogen that is stated as neither soluble nor slow counts as soluble: 1 l
   const sound = asJson(smallJob({ log: [{ date: "2026-04-20", nutrients: whole }] }));
   expect(sound.findings.map(({ code }) => code)).not.toContain("nitrogen/rest-not-stated");
 });
+
+test("a part that the visit does not touch gets none of a product, and that is known", () => {
+  const part = (name: string) => ({ name, shape: "measured", area: { value: 900, unit: "m2" } }) as const;
+  const order = asJson(
+    smallJob({
+      site: { name: "Park", parts: [part("green"), part("verge")] },
+      treatments: [
+        {
+          id: "feed",
+          method: "spread",
+          product: "feed-a",
+          parts: ["green"],
+          rate: { value: 3, unit: "lb/1000 ft2", of: "product" },
+        },
+      ],
+      limits: [
+        {
+          amount: { value: 2, unit: "lb/1000 ft2", of: "product:feed-a" },
+          per: "application",
+          source: "plan",
+        },
+      ],
+    }),
+  );
+  expect(order.nutrients.map(({ part: name, limits }) => [name, limits[0]?.broken])).toEqual([
+    ["green", true],
+    ["verge", false],
+  ]);
+});

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { dailyTemperatures } from "../../src/calendar/index.js";
 import { type Job, type JobSpray, type JobSpread, workOrder, workOrderText } from "../../src/plan/index.js";
-import { quantity } from "../../src/quantity/index.js";
+import { quantity, quantityReviver, RatewrightError } from "../../src/quantity/index.js";
 import { runs } from "../properties.js";
 import { asJson, parkJob, smallJob, soundOrder } from "./helpers.js";
 
@@ -365,6 +365,32 @@ describe("properties", () => {
 });
 
 describe("workOrderText", () => {
+  test("is the same of an order that was stored, or that came through structuredClone", () => {
+    const order = workOrder(parkJob());
+    const text = workOrderText(order);
+    expect(workOrderText(JSON.parse(JSON.stringify(order)))).toBe(text);
+    expect(workOrderText(structuredClone(order))).toBe(text);
+    expect(workOrderText(JSON.parse(JSON.stringify(order), quantityReviver))).toBe(text);
+  });
+
+  test("says what is wrong with what is no work order", () => {
+    const { sprays, site, ...rest } = workOrder(parkJob());
+    const problems = (input: unknown): readonly string[] => {
+      try {
+        workOrderText(input as never);
+        return [];
+      } catch (error) {
+        if (!(error instanceof RatewrightError)) throw error;
+        return error.problems.map(({ code, path }) => `${code} ${path}`);
+      }
+    };
+    expect(problems(parkJob())).toEqual(["type order.type"]);
+    expect(problems(rest)).toEqual(["missing order.site", "missing order.sprays"]);
+    expect(problems({ ...rest, sprays, site, version: 2 })).toEqual(["range order.version"]);
+    const json = JSON.stringify({ ...rest, sprays, site }).replaceAll('"gal"', '"gallonz"');
+    expect(problems(JSON.parse(json))[0]).toMatch(/^unit\/unknown .*unit$/);
+  });
+
   test("keeps within its width, at any width", () => {
     const order = workOrder(parkJob());
     for (const width of [60, 78, 100]) {
