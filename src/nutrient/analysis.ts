@@ -196,7 +196,7 @@ const checked = (given: Analysis, path: string): Analysis => {
  * ```
  */
 export const percentOf = (given: Analysis, nutrient: Nutrient): number => {
-  if (!given?.percent) fail("type", "analysis", given, "an analysis");
+  if (!given?.percent) fail("type", "analysis", given, "an analysis()");
   const stated = given.percent[nutrient];
   if (stated !== undefined) return stated;
   for (const [form, percent] of Object.entries(given.percent)) {

@@ -19,7 +19,7 @@ import type { Fertilizer } from "./fertilizer.js";
  * @param target - rate of the nutrient: `quantity(0.9, "lb/1000 ft2", "N")`
  * @param product - a record made by {@link fertilizer}
  * @throws RatewrightError `infeasible` where the product contains none of the nutrient, as where the target is of
- *   something that no analysis states; `unit/mismatch`, `range`, `type`
+ *   something that no analysis states; `substance/mismatch` where it is of nothing; `unit/mismatch`, `range`, `type`
  *
  * Source: University of Nebraska-Lincoln Extension, "Lawn fertilizer calculations": 1 lb N per
  * 1000 ft2 from 28-3-6 takes 3.57 lb per 1000 ft2.
@@ -40,6 +40,7 @@ export const productRate = <S extends Nutrient, Id extends string>(
 ): Quantity<"mass/area", `product:${Id}`> => {
   const wanted = expectQuantity(target, nonNegativeRate, "target");
   const percent = percentOf(product?.analysis, wanted.of as Nutrient);
+  if ((wanted.of as string) === "none") fail("substance/mismatch", "target", target, "a nutrient, such as N");
   if (!(percent > 0)) {
     fail("infeasible", "target", target, `a nutrient of ${product.id}, which states 0 % ${wanted.of}`);
   }

@@ -20,7 +20,7 @@ export interface CapUse {
   readonly cap: CapName;
   readonly amount: Quantity<"mass/area", "N">;
   readonly used: Quantity<"mass/area", "N">;
-  /** Below zero where the cap is passed already. */
+  /** Below zero where the cap is exceeded already. */
   readonly remaining: Quantity<"mass/area", "N">;
   readonly source: FactSource;
 }
@@ -30,7 +30,7 @@ export interface RemainingNitrogen {
   readonly type: "remaining-nitrogen";
   readonly version: 1;
   readonly on: CivilDate;
-  /** The least of what the caps leave; below zero where one is passed. */
+  /** The least of what the caps leave; below zero where one is exceeded. */
   readonly remainingUnderStatedLimits: Quantity<"mass/area", "N">;
   /** The caps that leave no more than that. */
   readonly binding: readonly CapName[];
@@ -109,7 +109,7 @@ export const remainingNitrogenUnderStatedLimits = (input: {
         severity: "warning",
         path: `caps.${cap}`,
         params: { cap, amount, used, unit },
-        text: `${Number(used.toPrecision(4))} ${unit} of nitrogen ${capText[cap]} passes the stated ${Number(amount.toPrecision(4))} already.`,
+        text: `${Number(used.toPrecision(4))} ${unit} of nitrogen ${capText[cap]} is over the stated ${Number(amount.toPrecision(4))} already.`,
         source: input.caps[cap]?.source as FactSource,
       });
     }
@@ -124,7 +124,7 @@ export const remainingNitrogenUnderStatedLimits = (input: {
       severity: "warning",
       path: `applied[${i}]`,
       params: { cap: "perApplication", amount: cap, used: amount, unit, date },
-      text: `${Number(amount.toPrecision(4))} ${unit} of nitrogen on ${date} passes the stated ${Number(cap.toPrecision(4))} per application.`,
+      text: `${Number(amount.toPrecision(4))} ${unit} of nitrogen on ${date} is over the stated ${Number(cap.toPrecision(4))} per application.`,
       source: input.caps.perApplication?.source as FactSource,
     });
   }

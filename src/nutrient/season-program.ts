@@ -41,7 +41,7 @@ export interface SeasonProgram {
 const guard = 1e-9;
 
 /**
- * The applications of a season by date: a target split into applications so that no stated cap is passed.
+ * The applications of a season by date: a target split into applications so that no stated cap is exceeded.
  *
  * - `"fewest applications"`: with a target for every month, each month gets `ceil(target / cap)` equal
  *   applications; with a total only, the season gets `ceil(total / cap)`. `cap` is the one per application.

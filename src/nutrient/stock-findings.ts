@@ -3,7 +3,7 @@ import { expectQuantity, type Finding, type Quantity } from "../quantity/index.j
 import { percentOf } from "./analysis.js";
 import type { StockAmount, StockSalt } from "./stock-salt.js";
 
-/** Whether what is to be dissolved passes the stated solubility, and whether calcium meets sulfate or phosphate. */
+/** Whether more is to be dissolved than the stated solubility, and whether calcium meets sulfate or phosphate. */
 export const stockFindings = (
   salts: readonly StockSalt[],
   amounts: readonly StockAmount[],
@@ -30,7 +30,7 @@ export const stockFindings = (
       severity: "warning",
       path,
       params: { product: product.id, amount: amount.in("lb/gal"), limit: most.in("lb/gal") },
-      text: `${Number(amount.in("lb/gal").toPrecision(3))} lb/gal of ${product.id} in the stock passes the stated ${Number(most.in("lb/gal").toPrecision(3))} lb/gal that dissolve: use a larger tank or a lower ratio.`,
+      text: `${Number(amount.in("lb/gal").toPrecision(3))} lb/gal of ${product.id} in the stock is over the stated ${Number(most.in("lb/gal").toPrecision(3))} lb/gal that dissolve: use a larger tank or a lower ratio.`,
       ...(solubilitySource === undefined ? {} : { source: solubilitySource }),
     });
   }

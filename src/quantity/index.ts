@@ -44,6 +44,7 @@ export {
   quantity,
   quantityOf,
 } from "./quantity.js";
+export { quantityReviver } from "./quantity-reviver.js";
 export {
   type ExpectedQuantity,
   type QuantityInput,

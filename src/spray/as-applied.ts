@@ -235,7 +235,7 @@ const findingsOf = (
       code: "as-applied/limit-broken",
       severity: "warning",
       params: { of, period, beyond: -remaining.value, unit: remaining.unit },
-      text: `The stated limit of ${of} in the ${period} is passed by ${Number((-remaining.value).toPrecision(4))} ${remaining.unit}.`,
+      text: `What went down of ${of} in the ${period} is over the stated limit by ${Number((-remaining.value).toPrecision(4))} ${remaining.unit}.`,
       source,
     });
   }

@@ -179,3 +179,25 @@ describe("a nutrient of one form", () => {
     expect(concentrationOf(amount, salt, "P").in("mg/L")).toBeCloseTo(87.286, 3);
   });
 });
+
+describe("the likeliest slips of productRate", () => {
+  const feed = fertilizer({ id: "feed-a", analysis: "24-0-11" });
+
+  test("a target that does not say of what is told so", () => {
+    const bare = quantity(0.9, "lb/1000 ft2");
+    // @ts-expect-error the nutrient is left out
+    expect(() => productRate(bare, feed)).toThrow(
+      "target: expected a nutrient, such as N, got 0.9 lb/1000 ft2",
+    );
+    // @ts-expect-error the nutrient is left out
+    expect(faultsOf(() => productRate(bare, feed))).toEqual(["substance/mismatch target"]);
+  });
+
+  test("a product with an analysis as text is told what reads it", () => {
+    const plain = { id: "feed-a", analysis: "24-0-11" };
+    // @ts-expect-error the text of a label is no analysis yet
+    expect(() => productRate(quantity(0.9, "lb/1000 ft2", "N"), plain)).toThrow(
+      'analysis: expected an analysis(), got "24-0-11"',
+    );
+  });
+});

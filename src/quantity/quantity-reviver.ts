@@ -1,0 +1,28 @@
+import { quantityFrom } from "./read.js";
+
+/**
+ * For `JSON.parse`: makes a quantity again of every `{ value, unit, of }` that JSON left of one, or
+ * `structuredClone` with its `dimension`, wherever it stands in a record. All else stays as it is, a record with other or more fields too.
+ *
+ * @param key - the name of the field, as `JSON.parse` gives it; it names the place in problems
+ * @param value - what stands there
+ * @throws RatewrightError `unit/unknown`, `substance/unknown`
+ *
+ * @example
+ * ```ts
+ * import { quantity, quantityReviver } from "ratewright";
+ * const text = JSON.stringify({ lawn: "north", need: quantity(46.5, "lb", "product:feed-a") });
+ * const visit = JSON.parse(text, quantityReviver);
+ * visit.lawn; // => "north"
+ * visit.need.in("oz"); // => 744
+ * ```
+ */
+export const quantityReviver = (key: string, value: unknown): unknown => {
+  if (typeof value !== "object" || value === null) return value;
+  const { value: number, unit, of, dimension = "", ...more } = value as Readonly<Record<string, unknown>>;
+  return typeof number === "number" &&
+    [unit, of, dimension].every((text) => typeof text === "string") &&
+    Object.keys(more).length === 0
+    ? quantityFrom(value, key)
+    : value;
+};
