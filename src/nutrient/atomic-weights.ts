@@ -17,7 +17,7 @@ export const atomicWeights: typeof nutrientWeights & Readonly<Record<"H" | "C" |
   };
 
 /** An element of which the table holds the weight. */
-export type Element = keyof typeof atomicWeights;
+export type ChemicalElement = keyof typeof atomicWeights;
 
 /**
  * Adds up the weight of a formula, given as element and count, in g/mol.
@@ -33,7 +33,7 @@ export type Element = keyof typeof atomicWeights;
  * Number(formulaWeight({ Ca: 1, C: 1, O: 3 }).toFixed(3)); // => 100.086
  * ```
  */
-export const formulaWeight = (formula: Readonly<Partial<Record<Element, number>>>): number => {
+export const formulaWeight = (formula: Readonly<Partial<Record<ChemicalElement, number>>>): number => {
   expectRecord(formula, "formula");
   let weight = 0;
   const door = checks();
@@ -43,7 +43,7 @@ export const formulaWeight = (formula: Readonly<Partial<Record<Element, number>>
       if (!Object.hasOwn(atomicWeights, element)) {
         fail("substance/unknown", path, element, Object.keys(atomicWeights).join(", "));
       }
-      weight += atomicWeights[element as Element] * expectNumber(count, path);
+      weight += atomicWeights[element as ChemicalElement] * expectNumber(count, path);
     });
   }
   door.done();

@@ -1,6 +1,6 @@
 export { type ActivityIndex, activityIndex } from "./activity-index.js";
 export { type Analysis, analysis, type Nutrient, percentOf } from "./analysis.js";
-export { atomicWeights, type Element, formulaWeight } from "./atomic-weights.js";
+export { atomicWeights, type ChemicalElement, formulaWeight } from "./atomic-weights.js";
 export { type Blend, type BlendPart, blendToGrade } from "./blend-to-grade.js";
 export {
   type BurnRisk,
