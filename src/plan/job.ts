@@ -90,6 +90,7 @@ export interface JobSprayer {
   readonly output: Stated;
   /** The least that the agitation can keep moving, where it is known. */
   readonly minimumLoad?: Stated;
+  /** Even loads are all of one size; one more of them where they would not fit on top of the dead volume. */
   readonly split?: "full then partial" | "even";
   /** What the scale and the jug can read. */
   readonly readable?: { readonly dry?: ReadableStep; readonly liquid?: ReadableStep };
