@@ -14,7 +14,7 @@ import { type ClosedTime, checkedSpan } from "./closed-time.js";
 /**
  * In what the applications of a limit are counted: a calendar year, one occurrence of a season, or the
  * twelve months that end on the day of the application. An application of 1 May counts in those up to
- * 30 April of the next year, and no longer on 1 May.
+ * 30 April of the next year, and no longer on 1 May; one of 29 February up to 28 February, and no longer on 1 March.
  */
 export type CountingPeriod = "calendar year" | "12 rolling months" | MonthDayWindow;
 

@@ -19,13 +19,8 @@ export const periodAround = (date: CivilDate, per: CountingPeriod): DateSpan | u
   return { from: `${year}-01-01` as CivilDate, to: `${year}-12-31` as CivilDate };
 };
 
-/** The first day whose application still counts twelve months later: one is free again on the same day of the next year. */
-const rollingStart = (date: CivilDate): CivilDate => {
-  let start = addDays(addMonths(date, -12), 1);
-  // 29 February is free again on 28 February, with what was applied a day before it.
-  while (compareDates(addMonths(start, 12), date) <= 0) start = addDays(start, 1);
-  return start;
-};
+/** The first day whose application still counts: the day after the same day of the year before. */
+const rollingStart = (date: CivilDate): CivilDate => addDays(addMonths(date, -12), 1);
 
 const within = (date: CivilDate, { from, to }: DateSpan): boolean =>
   compareDates(date, from) >= 0 && compareDates(date, to) <= 0;
@@ -62,7 +57,9 @@ export const freeAfter = (
 ): CivilDate => {
   if (per !== "12 rolling months") return addDays(period.to, 1);
   const oldest = applied.find((one) => within(one.date, period))?.date ?? date;
-  return addMonths(oldest, 12);
+  // An application of 29 February is free again on 1 March: of the days that could be meant, the later one.
+  const same = addMonths(oldest, 12);
+  return compareDates(rollingStart(same), oldest) > 0 ? same : addDays(same, 1);
 };
 
 /** A period in words. */

@@ -47,6 +47,9 @@ export interface JobSite extends SiteDescription {
 
 /** A product as its label states it. With an `analysis` it feeds; with a `formulation` it can be sprayed. */
 export interface JobProduct {
+  /** A record that `fertilizer` made says these two; it can stand here as it is. */
+  readonly type?: "fertilizer";
+  readonly version?: 1;
   readonly id: string;
   readonly name?: string;
   readonly form: "dry" | "liquid";

@@ -138,7 +138,7 @@ const earliestOf = (
 export const limitOutcome = (limit: ReadLimit, proposed: Proposed): LimitOutcome => {
   const { known, part } = proposed;
   const meant: Answer = limit.scope === undefined ? "yes" : holds(limit.scope, known);
-  if (meant === "no") return { outside: `it is stated for where ${conditionText(limit.scope ?? {})}` };
+  if (meant === "no") return { outside: `it is stated only where ${conditionText(limit.scope ?? {})}` };
   const lifted = (limit.unless ?? []).find((condition) => holds(condition, known) === "yes");
   if (lifted !== undefined) return { outside: `it is lifted where ${conditionText(lifted)}` };
   const lapses = lapsesOn(limit, proposed);

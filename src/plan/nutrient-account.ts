@@ -8,6 +8,7 @@ import { type HistoryRow, historyOf, touches, wholeSite } from "./history.js";
 import type { ApplicationFacts } from "./limit-condition.js";
 import type { LimitTest } from "./limit-test.js";
 import type { LimitUse } from "./limit-use.js";
+import { logFindings } from "./log-findings.js";
 import { addRates, completeRates, type NutrientRates } from "./nutrient-rates.js";
 import type { ReadJob } from "./read-job.js";
 import type { ReadLogEntry } from "./read-log.js";
@@ -177,6 +178,7 @@ export const nutrientAccounts = (
   notChecked: string[],
 ): readonly NutrientAccount[] => {
   const log = job.log.map((entry) => logRow(entry, job, findings, notChecked));
+  findings.push(...logFindings(job));
   const history = historyOf({
     dates: log.map(({ date }) => date),
     parts: (i) => log[i]?.parts ?? [],

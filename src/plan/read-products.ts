@@ -89,6 +89,8 @@ const perSpray = (rate: Record<string, unknown>, amount: Quantity<string, string
 };
 
 const fields = [
+  "type",
+  "version",
   "id",
   "name",
   "form",
@@ -126,6 +128,11 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
     door.add({ code, path: `${at}.form`, got: shown(form), expected: '"dry" or "liquid"' });
     return undefined;
   }
+  const { type, version } = product as Partial<Record<keyof JobProduct, unknown>>;
+  if (type !== undefined && type !== "fertilizer")
+    door.add({ code: "type", path: `${at}.type`, got: shown(type), expected: '"fertilizer", or none' });
+  if (version !== undefined && version !== 1)
+    door.add({ code: "type", path: `${at}.version`, got: shown(version), expected: "1, or none" });
   readLabelFields(product, at, door);
   const fed =
     product.analysis === undefined ? undefined : door.run(() => fertilizerOf(product, product.analysis, at));
@@ -156,7 +163,7 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
   const formulation =
     product.formulation === undefined
       ? undefined
-      : door.run(() => formulated(product.formulation), `${at}.formulation`);
+      : door.run(() => formulated(product.formulation, `${at}.formulation`));
   const label =
     product.labelRate === undefined ? undefined : door.run(() => labelled(product, `${at}.labelRate`));
   if (door.count() > before) return undefined;
@@ -242,10 +249,12 @@ const readLabelFields = (product: JobProduct, at: string, door: Checks): void =>
   if (basis !== undefined) door.run(() => expectOneOf(basis, ["oxide", "element"], `${at}.basis`));
 };
 
-const formulated = (input: JobProduct["formulation"]): Formulation =>
+const formulated = (input: JobProduct["formulation"], path: string): Formulation =>
   typeof input === "object" && input !== null
-    ? formulationOf(input.code, { scheme: input.scheme })
-    : formulationOf(input as string);
+    ? toldBy({ code: `${path}.code`, scheme: `${path}.scheme` }, () =>
+        formulationOf(input.code, { scheme: input.scheme }),
+      )
+    : toldBy({ code: path }, () => formulationOf(input as string));
 
 const packageOf = (product: JobProduct, path: string): NonNullable<ReadProduct["package"]> => {
   const stated = expectRecord(product.package, path, "what one package holds");

@@ -104,6 +104,13 @@ export const readHeat = (input: unknown, path: string): ReadHeat => {
   };
 };
 
+/** Checks a target or a rate where its product is not known: what is wrong with it is told all the same. */
+const expectStated = ({ target, rate }: JobSpread, path: string): undefined => {
+  const [name, stated] = target === undefined ? ["rate", rate] : ["target", target];
+  if (stated !== undefined)
+    expectQuantity(stated, { dimension: "mass/area", bound: "positive" }, `${path}.${name}`);
+};
+
 const readWanted = (input: JobSpread, product: ReadProduct, path: string): ReadSpread["wanted"] => {
   const { target, rate } = input;
   if ((target === undefined) === (rate === undefined)) {
@@ -175,7 +182,10 @@ const readTreatment = (
       const expected = "a dry product: a liquid is not spread";
       door.add({ code: "conflict", path: `${at}.product`, got: shown(product.id), expected });
     }
-    const wanted = product && door.run(() => readWanted(treatment, product, at));
+    const wanted =
+      product === undefined
+        ? door.run(() => expectStated(treatment, at))
+        : door.run(() => readWanted(treatment, product, at));
     const passes = door.run(() => expectPasses(treatment.passes, `${at}.passes`));
     return door.count() > before ||
       area === undefined ||

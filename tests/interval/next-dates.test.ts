@@ -254,7 +254,10 @@ describe("nextDates", () => {
     const rule = intervalRule({ maximumApplications: { count: 2, per: "12 rolling months" }, source });
     const ask = (...applied: CivilDate[]) => nextDates({ applied, rule }).earliestByStatedRules;
     expect(ask("2026-05-01", "2026-10-15")).toBe("2027-05-01");
-    expect(ask("2024-02-29", "2024-10-15")).toBe("2025-02-28");
+    expect(ask("2024-02-28", "2024-10-15")).toBe("2025-02-28");
+    // Of the days that could be meant, the later one.
+    expect(ask("2024-02-29", "2024-10-15")).toBe("2025-03-01");
+    expect(ask("2023-03-01", "2023-10-15")).toBe("2024-03-01");
     expect(ask("2026-05-01", "2027-05-01")).toBe("2027-05-01");
     expect(ask("2026-05-01", "2027-04-30")).toBe("2027-05-01");
     expect(

@@ -1,5 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { addDays, type CivilDate } from "../../src/calendar/index.js";
+import { intervalRule, nextDates } from "../../src/interval/index.js";
 import { checkLimits, type Limit, type LimitCheck, ledger, type Proposal } from "../../src/plan/index.js";
 import { quantity, type RatewrightError } from "../../src/quantity/index.js";
 import { runs } from "../properties.js";
@@ -135,6 +137,18 @@ describe("an amount over a period", () => {
     expect([on("2025-02-28"), on("2025-03-01")]).toEqual([true, false]);
     const use = only(check([limit], { date: "2025-01-01", supplies: n(0.7) }, [leap]));
     expect(use.earliestByStatedLimit).toBe("2025-03-01");
+  });
+
+  test("twelve rolling months free the same day in an interval rule and in a limit, every day of nine years", () => {
+    const rule = intervalRule({ maximumApplications: { count: 1, per: "12 rolling months" }, source });
+    const limit: Limit = { kind: "count", atMost: 1, of: "N", per: { months: 12 }, source };
+    for (let date = "2019-06-01" as CivilDate; date < "2028-06-01"; date = addDays(date, 1)) {
+      const { earliestByStatedRules } = nextDates({ applied: [date], rule });
+      const use = only(
+        check([limit], { date: addDays(date, 40), supplies: n(0.1) }, [{ id: "a", date, supplies: n(0.1) }]),
+      );
+      expect([date, use.earliestByStatedLimit]).toEqual([date, earliestByStatedRules]);
+    }
   });
 
   test("a season that wraps the year end", () => {

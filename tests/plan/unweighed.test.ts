@@ -208,7 +208,7 @@ test("an entry of the log on the day of the visit does not hide the heat since t
 });
 
 test("a product that is itself at fault brings no second problem about its mix", () => {
-  expect(problemsOf(acre({ ...liquid, formulation: "SC" }))).toEqual(["type products[0].formulation.code"]);
+  expect(problemsOf(acre({ ...liquid, formulation: "SC" }))).toEqual(["type products[0].formulation"]);
 });
 
 test("an entry that names no product does not tell of a limit on one, and the order says so", () => {
