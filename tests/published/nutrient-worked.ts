@@ -1,6 +1,5 @@
 import {
   cheapestSource,
-  circleArea,
   costPerArea,
   elementOf,
   fertilizer,
@@ -67,27 +66,6 @@ const gardenGuide = (title: string, where: string, url: string): Source => ({
   where,
   url,
 });
-
-/** Radius of the crown in ft, and what is printed beside it: ft2, lb N, lb of 10-10-10. */
-const crowns = [5, 10, 15, 20] as const;
-const areas: readonly Answer[] = [
-  { of: "ft2 at 5 ft", printed: 78.5, to: 0.1 },
-  { of: "ft2 at 10 ft", printed: 314, to: 1 },
-  off("ft2 at 15 ft", 706.5, 0.1, 706.9, "the source takes pi as 3.14"),
-  off("ft2 at 20 ft", 1256, 1, 1257, "the source takes pi as 3.14"),
-];
-const nitrogenOfCrowns: readonly Answer[] = [
-  { of: "lb N at 5 ft", printed: 0.471, to: 0.001 },
-  off("lb N at 10 ft", 1.884, 0.001, 1.885, "the source takes pi as 3.14"),
-  off("lb N at 15 ft", 4.239, 0.001, 4.241, "the source takes pi as 3.14"),
-  off("lb N at 20 ft", 7.536, 0.001, 7.54, "the source takes pi as 3.14"),
-];
-const productOfCrowns: readonly Answer[] = [
-  { of: "lb of 10-10-10 at 5 ft", printed: 4.71, to: 0.01 },
-  off("lb of 10-10-10 at 10 ft", 18.84, 0.01, 18.85, "the source takes pi as 3.14"),
-  off("lb of 10-10-10 at 15 ft", 42.39, 0.01, 42.41, "the source takes pi as 3.14"),
-  off("lb of 10-10-10 at 20 ft", 75.36, 0.01, 75.4, "the source takes pi as 3.14"),
-];
 
 /** Worked examples of rates and forms from extension pages, courses and the trade press. */
 export const nutrientWorkedChecks: readonly PublishedCheck[] = [
@@ -187,23 +165,6 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
     compute: () => [poundsFor(3, "21-0-0"), 5 * poundsFor(3, "21-0-0")],
   },
   {
-    entry: "fert-105",
-    formulas: ["productRate"],
-    source: {
-      title: "Fertilizer calculations",
-      publisher: "gardening magazine",
-      where: "example",
-      url: "https://countrygardener.ca/blogs/news/fertilizer-calculations",
-    },
-    reached: "read",
-    given: "1 lb N/1000 ft2 from 20 % N on 12 000 ft2",
-    answers: [
-      { of: "lb/1000 ft2", printed: 5, to: 1 },
-      { of: "lb", printed: 60, to: 1 },
-    ],
-    compute: () => [poundsFor(1, "20-0-0"), 12 * poundsFor(1, "20-0-0")],
-  },
-  {
     entry: "fert-106",
     formulas: ["productRate"],
     source: gardenGuide(
@@ -215,45 +176,6 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
     given: "2 lb of phosphate from 20 % phosphate, per 1000 ft2 here",
     answers: [{ of: "lb", printed: 10, to: 1 }],
     compute: () => [productRate(quantity(2, "lb/1000 ft2", "P2O5"), dry("0-20-0")).in("lb/1000 ft2")],
-  },
-  {
-    entry: "fert-107",
-    formulas: ["productRate", "circleArea"],
-    source: {
-      title: "Garden math: applying 10-10-10 fertilizer",
-      publisher: "gardening blog",
-      year: 2017,
-      where: "table for trees",
-      url: "http://sammela.com/index.php/2017/05/01/garden-math-applying-10-10-10-fertilizer/",
-    },
-    reached: "read",
-    given: "6 lb N/1000 ft2 from 10-10-10 under crowns with a radius of 5, 10, 15 and 20 ft",
-    answers: [...areas, ...nitrogenOfCrowns, ...productOfCrowns],
-    compute: () => {
-      const nitrogen = quantity(6, "lb/1000 ft2", "N");
-      const ground = crowns.map((radius) => circleArea({ radius: quantity(radius, "ft") }));
-      const rate = productRate(nitrogen, dry("10-10-10"));
-      return [
-        ...ground.map((area) => area.in("ft2")),
-        ...ground.map((area) => nitrogen.times(area).in("lb")),
-        ...ground.map((area) => rate.times(area).in("lb")),
-      ];
-    },
-  },
-  {
-    entry: "fert-108",
-    formulas: ["productRate"],
-    source: {
-      title: "Fertilizer calculations",
-      publisher: "gardening site",
-      year: 2000,
-      where: "example",
-      url: "http://www.plantsgalore.com/care/nutrition/fertilizers-calculations.htm",
-    },
-    reached: "read",
-    given: "1 lb N/1000 ft2 from 47-0-0 (as printed; urea has 46)",
-    answers: [{ of: "lb/1000 ft2", printed: 2.1, to: 0.1 }],
-    compute: () => [poundsFor(1, "47-0-0")],
   },
   {
     entry: "fert-109",
@@ -773,23 +695,6 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
     note: "Materials whose composition the table leaves open (urea, calcium nitrate, phosphates, meals) are not checked.",
   },
   {
-    entry: "fert-126",
-    formulas: ["productRate"],
-    source: {
-      title: "Pounds of fertilizer needed for the area",
-      publisher: "public homework pages",
-      where: "example",
-      url: "https://graduatenursingtutors.com/nursing-10-3663/",
-    },
-    reached: "read",
-    given: "1 lb N/1000 ft2 from 18-3-18, on 50 by 100 ft",
-    answers: [
-      { of: "lb/1000 ft2", printed: 5.5, to: 0.1, printing: "cut" },
-      off("lb", 27.5, 0.1, 27.8, "five times the 5.5 that were cut from 5.56"),
-    ],
-    compute: () => [poundsFor(1, "18-3-18"), 5 * poundsFor(1, "18-3-18")],
-  },
-  {
     entry: "fert-127",
     formulas: ["productRate"],
     source: {
@@ -897,24 +802,6 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
         productRate(sulfur, sulfate).in("lb/1000 ft2"),
         inLb(nutrientsSupplied(quantity(4, "lb", "product:p"), sulfate).S),
       ];
-    },
-  },
-  {
-    entry: "fert-131",
-    formulas: ["nutrientPerVolume"],
-    source: {
-      title: "Nutrient in a quart of liquid fertilizer",
-      publisher: "general how-to pages, in a copy",
-      where: "step 3",
-      url: "https://verylinks.online/articles_aafega.html",
-    },
-    reached: "read",
-    given: "a liquid of which a quart weighs 45 oz, with 4 % N",
-    answers: [{ of: "oz N/qt", printed: 1.8, to: 0.1 }],
-    compute: () => {
-      const density = quantity(45, "oz").per(quantity(1, "qt"));
-      const feed = fertilizer({ id: "p", form: "liquid", analysis: "4-5-4", density });
-      return [nutrientPerVolume(feed, "N").times(quantity(1, "qt")).in("oz")];
     },
   },
 ];

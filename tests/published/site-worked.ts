@@ -25,8 +25,6 @@ const metres = (value: number) => ({ value, unit: "m" });
 
 const shortPi = "the source takes pi as 3.14";
 const sevenths = "the source takes pi as 22/7";
-const weak =
-  "A homework page, a weak source: the measurements are what it gives; the formula decides the answer.";
 
 /** A figure that is a little off in its source. */
 const off = (of: string, printed: number, to: number, right: number, why: string): Answer => ({
@@ -197,56 +195,6 @@ export const siteWorkedChecks: readonly PublishedCheck[] = [
     },
   },
   {
-    entry: "site-105",
-    formulas: ["annulusArea"],
-    source: {
-      title: "Mensuration 27 (homework wiki)",
-      publisher: "public homework pages",
-      where: "solution",
-      url: "http://tutorteddy.com/homeworkwiki/Mensuration-27",
-    },
-    reached: "read",
-    given: "a grass path 5 m wide around a round pond of 40 m diameter",
-    answers: [off("m2", 707.14, 0.01, 706.86, sevenths)],
-    compute: () => [ring(25, 20)],
-    note: weak,
-  },
-  {
-    entry: "site-106",
-    formulas: ["annulusArea"],
-    source: {
-      title: "Circular pond with a path around it",
-      publisher: "public homework pages",
-      where: "answer",
-      url: "https://www.enotes.com/homework-help/there-circular-pond-with-path-around-pond-has-466384",
-    },
-    reached: "read",
-    given: "a path 1 m wide around a round pond with a radius of 5 m",
-    answers: [
-      { of: "m2", printed: 34.56, to: 0.01 },
-      { of: "m2, three figures", printed: 34.6, to: 0.1 },
-    ],
-    compute: () => [ring(6, 5), ring(6, 5)],
-    note: weak,
-  },
-  {
-    entry: "site-107",
-    formulas: ["annulusArea"],
-    source: {
-      title: "Area of a circular path (grade 7 quiz, 3.41)",
-      publisher: "public homework pages",
-      where: "example",
-      url: "http://www.kwiznet.com/p/takeQuiz.php?ChapterID=10311&CurriculumID=25&Num=3.41",
-    },
-    reached: "read",
-    given: "a path 7 m wide on the inside of the edge of a round park with a radius of 28 m",
-    answers: [
-      off("m2", 1738, 1, 1078, "a slip: 22/7 times 49 times 7 is 1078, which is right to the square metre"),
-    ],
-    compute: () => [ring(28, 21)],
-    note: weak,
-  },
-  {
     entry: "site-108",
     formulas: ["annulusArea", "circleArea"],
     source: {
@@ -268,48 +216,6 @@ export const siteWorkedChecks: readonly PublishedCheck[] = [
       circleArea({ radius: m(4) }).in("m2"),
       ring(6.5, 4),
     ],
-  },
-  {
-    entry: "site-109",
-    formulas: ["areaOfShape", "annulusArea"],
-    source: {
-      title: "Question 1025624: a path around a round pond",
-      publisher: "public homework pages",
-      where: "solution 640930",
-      url: "https://www.algebra.com/cgi-bin/show-question-source.mpl?solution=640930",
-    },
-    reached: "read",
-    given: "a path 4 ft wide around a round pond with a shore of 68 pi ft, as a shape in JSON",
-    answers: [{ of: "ft2 in multiples of pi", printed: 288, to: 1 }],
-    compute: () => {
-      const path = areaOfShape({ shape: "annulus", outerRadius: feet(38), innerRadius: feet(34) });
-      return [path.in("ft2") / Math.PI];
-    },
-    note: weak,
-  },
-  {
-    entry: "site-110",
-    formulas: ["sectorArea", "netArea"],
-    source: {
-      title: "Two sprinklers in the corners of a lawn",
-      publisher: "public question-and-answer pages",
-      where: "answer",
-      url: "https://qammunity.org/18539684",
-    },
-    reached: "read",
-    given: "a lawn of 18 by 36 ft with a quarter circle of 18 ft watered from each of two corners",
-    answers: [
-      { of: "ft2 of a quarter circle", printed: 254.469, to: 0.001 },
-      { of: "ft2 of both", printed: 508.938, to: 0.001 },
-      { of: "ft2 left dry", printed: 139.062, to: 0.001 },
-    ],
-    compute: () => {
-      const area = sectorArea({ radius: ft(18), angle: deg(90) });
-      const lawn = rectangleArea({ length: ft(18), width: ft(36) });
-      const site = netArea({ parts: [{ area: lawn }], cutOuts: [{ area }, { area }] });
-      return [area, site.cutOut, site.net].map((one) => one.in("ft2"));
-    },
-    note: weak,
   },
   {
     entry: "site-111",
@@ -353,41 +259,6 @@ export const siteWorkedChecks: readonly PublishedCheck[] = [
       const site = netArea({ parts: [{ area: field }], cutOuts: [{ area }, { area }, { area }, { area }] });
       return [site.gross.in("m2"), site.cutOut.in("m2"), quarter(10), site.net.in("m2")];
     },
-  },
-  {
-    entry: "site-113",
-    formulas: ["areaOfShape", "sectorArea"],
-    source: {
-      title: "Mensuration 29 (homework wiki)",
-      publisher: "public homework pages",
-      where: "solution",
-      url: "https://tutorteddy.com/homeworkwiki/Mensuration-29",
-    },
-    reached: "read",
-    given: "a quarter circle of 21 m in the corner of a field of 70 by 52 m, as a shape in JSON",
-    answers: [off("m2", 346.5, 0.1, 346.4, sevenths)],
-    compute: () => [
-      areaOfShape({ shape: "sector", radius: metres(21), angle: { value: 90, unit: "deg" } }).in("m2"),
-    ],
-    note: weak,
-  },
-  {
-    entry: "site-114",
-    formulas: ["sectorArea", "rectangleArea"],
-    source: {
-      title: "Question 1199073: a sprinkler in the corner of a lawn",
-      publisher: "public homework pages",
-      where: "solution 832767",
-      url: "https://www.algebra.com/cgi-bin/show-question-source.mpl?solution=832767",
-    },
-    reached: "read",
-    given: "a quarter circle of 10 ft in the corner of a lawn of 10 by 25 ft",
-    answers: [{ of: "% of the lawn", printed: 31.4, to: 0.1 }],
-    compute: () => {
-      const lawn = rectangleArea({ length: ft(25), width: ft(10) });
-      return [(100 * sectorArea({ radius: ft(10), angle: deg(90) }).in("ft2")) / lawn.in("ft2")];
-    },
-    note: weak,
   },
   {
     entry: "site-115",
@@ -436,21 +307,6 @@ export const siteWorkedChecks: readonly PublishedCheck[] = [
     note: "The roots are printed as such, so the figures before them are exact.",
   },
   {
-    entry: "site-117",
-    formulas: ["triangleAreaFromSides"],
-    source: {
-      title: "Area of a triangle with sides of 13, 14 and 15 cm",
-      publisher: "public quiz pages",
-      where: "solution",
-      url: "https://www.examians.com/find-the-area-of-a-triangle-whose-sides-measure-13-cm-14-cm-and-15-cm",
-    },
-    reached: "read",
-    given: "sides of 13, 14 and 15, here m",
-    answers: [{ of: "m2", printed: 84, to: 1 }],
-    compute: () => [triangleAreaFromSides({ a: m(13), b: m(14), c: m(15) }).in("m2")],
-    note: weak,
-  },
-  {
     entry: "site-118",
     formulas: ["polygonArea"],
     source: {
@@ -475,44 +331,6 @@ export const siteWorkedChecks: readonly PublishedCheck[] = [
       ).in("ft2"),
     ],
     note: "The last digit of the printed area was not in the copy that was read; half the difference of the printed sums of cross products, 3 590 045.6 and 3 384 174.1, is 102 935.75, and we compute 102 935.72.",
-  },
-  {
-    entry: "site-119",
-    formulas: ["polygonArea"],
-    source: {
-      title: "Polygon area (open-source script), usage",
-      publisher: "public source repository",
-      where: "readme, example",
-      url: "https://github.com/nycholas/polygon-area/",
-    },
-    reached: "read",
-    given: "corners 30 28, 30 33 and 50 30, here m",
-    answers: [{ of: "m2", printed: 50, to: 0.01 }],
-    compute: () => [
-      polygonArea(
-        [
-          [30, 28],
-          [30, 33],
-          [50, 30],
-        ],
-        "m",
-      ).in("m2"),
-    ],
-  },
-  {
-    entry: "site-120",
-    formulas: ["trapezoidArea"],
-    source: {
-      title: "Surveying calculations (forum thread 126576)",
-      publisher: "public mathematics forum",
-      where: "post 3",
-      url: "http://mathhelpforum.com/trigonometry/126576-surveying-calculations.html",
-    },
-    reached: "read",
-    given: "offsets of 19.4 and 39.6, 25 apart, here m",
-    answers: [{ of: "m2", printed: 737.5, to: 0.1 }],
-    compute: () => [trapezoidArea({ a: m(19.4), b: m(39.6), height: m(25) }).in("m2")],
-    note: weak,
   },
   {
     entry: "site-121",

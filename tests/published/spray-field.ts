@@ -15,7 +15,6 @@ import {
   fieldCapacity,
   flowAtPressure,
   groundSpeed,
-  mean,
   nozzleFlow,
   nozzleLimits,
   quantity,
@@ -215,20 +214,6 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
     compute: () => [fanOverlap({ fan: inches(40), spacing: inches(20) }).in("%")],
   },
   {
-    entry: "spray-104",
-    formulas: ["boomWidth"],
-    source: {
-      title: "Study cards for turf applicators",
-      publisher: "flash cards of an applicator course (low authority)",
-      where: "golf fairway question",
-      url: "https://www.freezingblue.com/flashcards/print_preview.cgi?cardsetID=128750",
-    },
-    reached: read,
-    given: "six nozzles, 20 in apart",
-    answers: [to("ft", 10, 1)],
-    compute: () => [boomWidth({ nozzles: 6, spacing: inches(20) }).in("ft")],
-  },
-  {
     entry: "spray-105",
     formulas: ["boomWidth", "groundSpeed", "applicationVolume"],
     source: {
@@ -353,28 +338,6 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
     },
   },
   {
-    entry: "spray-110",
-    formulas: ["mean", "applicationVolume"],
-    source: {
-      title: "Calibration with knapsack sprayer",
-      publisher: "horticulture student's log, Australia",
-      year: 2009,
-      url: "http://rayshorticulture.blogspot.com/2009/08/calibration-with-knapsack-sprayer.html",
-    },
-    reached: read,
-    given: "five catches of a minute; 46 m/min on 0.51 m",
-    answers: [
-      to("L/min, mean", 1.01, 0.01),
-      to("m2/min", 23.46, 0.01),
-      to("L/ha of the mean, rounded", 430.52, 0.01),
-    ],
-    compute: () => [
-      mean([1.2, 1, 1, 0.92, 0.92]),
-      46 * 0.51,
-      applicationVolume({ flow: lpm(1.01), speed: quantity(46, "m/min"), width: meters(0.51) }).in("L/ha"),
-    ],
-  },
-  {
     entry: "spray-111",
     formulas: ["calibrationByRefill"],
     source: {
@@ -393,33 +356,6 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
       });
       const inSpray = quantity(5, "L/ha", "product").per(rate);
       return [rate.in("L/ha"), inSpray.in("mL/L") * 10];
-    },
-  },
-  {
-    entry: "spray-112",
-    formulas: ["calibrationByRefill"],
-    source: {
-      title: "Calibration of hand-held sprayers, quoted from a university guide",
-      publisher: "fruit growers' mailing list",
-      year: 2009,
-      url: "https://lists.ibiblio.org/sympa/nomenu/arc/nafex/2009-03/msg00314.html",
-    },
-    reached: read,
-    given: "1.5 gal on 1000 ft2; 3 pt/acre",
-    answers: [
-      to("gal/acre", 65, 1),
-      to("pt/gal", 0.046, 0.001),
-      to("fl oz/gal", 0.74, 0.01),
-      to("tbsp/gal", 1.5, 0.1),
-    ],
-    compute: () => {
-      const { rate } = calibrationByRefill({
-        refills: [quantity(1.5, "gal", "spray")],
-        course: feet(100),
-        width: feet(10),
-      });
-      const inSpray = quantity(3, "pt/acre", "product").per(gpa(65));
-      return [rate.in("gal/acre"), inSpray.in("pt/gal"), inSpray.in("fl oz/gal"), inSpray.in("tbsp/gal")];
     },
   },
   {

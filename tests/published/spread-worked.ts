@@ -186,28 +186,6 @@ export const spreadWorkedChecks: readonly PublishedCheck[] = [
     },
   },
   {
-    entry: "spread-107",
-    formulas: ["spreadRate"],
-    source: {
-      title: "How to set a broadcast spreader",
-      publisher: "gardening web guide",
-      year: 2017,
-      where: "steps 5 and 6",
-    },
-    reached: "read",
-    given: "2 lb of jar and material swept from 10 by 10 ft, of which the jar is 1/2 lb",
-    answers: [
-      { of: "lb", printed: 1.5, to: 0.1 },
-      { of: "lb/1000 ft2", printed: 15, to: 1 },
-    ],
-    compute: () => {
-      const sheet = { length: ft(10), width: ft(10) };
-      const rate = spreadRate({ before: lb(2), after: lb(0.5), ...sheet });
-      return [targetCatch({ rate, ...sheet }).in("lb"), rate.in("lb/1000 ft2")];
-    },
-    note: "The weights stand as before and after: the full jar and the empty one.",
-  },
-  {
     entry: "spread-108",
     formulas: ["targetCatch", "spreadRate"],
     source: {

@@ -229,22 +229,6 @@ export const tankFieldChecks: readonly PublishedCheck[] = [
     compute: () => [inTank(3, 5, 40).in("mL")],
   },
   {
-    entry: "mix-106",
-    formulas: ["perVolume"],
-    source: {
-      title: "Determining your gallons per acre rate in 5 steps",
-      publisher: "pesticide seller, US",
-      where: "both examples",
-    },
-    reached: read,
-    given: "1 gal/1000 ft2; 1 qt/acre in that",
-    answers: [to("gal/acre", 43.56, 0.01), to("fl oz/gal", 0.73, 0.01)],
-    compute: () => {
-      const volume = quantity(1, "gal/1000 ft2", "spray").in("gal/acre");
-      return [volume, perVolume(quantity(1, "qt", "product"), spray(volume)).in("fl oz/gal")];
-    },
-  },
-  {
     entry: "mix-107",
     formulas: ["dilutionAmounts"],
     source: {
