@@ -62,6 +62,7 @@ export const printedFactors: readonly PrintedFactor[] = [
   exact("ft", "3.048E-01", "m", sp811),
   exact("yd", "9.144E-01", "m", sp811),
   exact("mi", "1.609344E+03", "m", sp811),
+  exact("nmi", "1.852E+03", "m", sp811),
   // area
   exact("m2", "1E+04", "cm2", si),
   exact("cm2", "1E-04", "m2", si),
