@@ -1,6 +1,7 @@
 import {
   expectQuantity,
   isSubstance,
+  nearName,
   type Problem,
   type Quantity,
   RatewrightError,
@@ -92,6 +93,19 @@ export const fertilizer = <const Id extends string>(
   if (typeof input !== "object" || input === null) {
     throw new RatewrightError({ code: "type", path, got: shown(input), expected: "a fertilizer record" });
   }
+  // A record may hold more than this, but a misspelt field would count as not stated.
+  for (const field of Object.keys(input)) {
+    const near = known.includes(field) ? undefined : nearName(field, known);
+    if (near === undefined || (input as unknown as Readonly<Record<string, unknown>>)[near] !== undefined)
+      continue;
+    problems.push({
+      code: "type",
+      path: `${path}.${field}`,
+      got: `a field "${field}"`,
+      expected: `the field ${near}, or another name`,
+      suggestion: near,
+    });
+  }
   const { id, name, form = "dry", basis = "oxide" } = input;
   if (typeof id !== "string" || !isSubstance(`product:${id}`)) {
     problem(
@@ -103,12 +117,12 @@ export const fertilizer = <const Id extends string>(
   }
   if (name !== undefined && typeof name !== "string") problem("type", "name", name, "text");
   if (form !== "dry" && form !== "liquid") problem("type", "form", form, '"dry" or "liquid"');
-  const known = basis === "oxide" || basis === "element";
-  if (!known) problem("type", "basis", basis, '"oxide" or "element"');
+  const readable = basis === "oxide" || basis === "element";
+  if (!readable) problem("type", "basis", basis, '"oxide" or "element"');
   const stated =
     input.analysis === undefined
       ? problem("missing", "analysis", undefined, 'a grade such as "24-0-11"')
-      : attempt(() => analysis(input.analysis, known ? basis : "oxide", `${path}.analysis`));
+      : attempt(() => analysis(input.analysis, readable ? basis : "oxide", `${path}.analysis`));
   const slow =
     input.slowNitrogen === undefined
       ? undefined
@@ -172,6 +186,17 @@ export const fertilizer = <const Id extends string>(
     ...(held === undefined ? {} : { package: held }),
   };
 };
+
+const known: readonly string[] = [
+  "name",
+  "form",
+  "analysis",
+  "basis",
+  "nitrogen",
+  "slowNitrogen",
+  "density",
+  "package",
+] satisfies readonly (keyof FertilizerInput)[];
 
 const packageOf = (input: unknown, path: string): Quantity<"mass", "none"> | Quantity<"volume", "none"> => {
   const { dimension, unit } = (input ?? {}) as { dimension?: unknown; unit?: unknown };

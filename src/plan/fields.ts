@@ -1,4 +1,12 @@
-import { type Checks, expectRecord, fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import {
+  type Checks,
+  expectRecord,
+  fail,
+  nearName,
+  type Problem,
+  RatewrightError,
+  shown,
+} from "../quantity/index.js";
 
 /** Takes a record whose fields all have known names: a misspelt field would otherwise be passed over. */
 export const expectFields = (
@@ -11,7 +19,7 @@ export const expectFields = (
   const problems = Object.keys(record)
     .filter((name) => !known.includes(name))
     .map((name): Problem => {
-      const near = known.find((field) => distanceIsSmall(field, name));
+      const near = nearName(name, known);
       return {
         code: "type",
         path: path === "" ? name : `${path}.${name}`,
@@ -22,16 +30,6 @@ export const expectFields = (
     });
   if (problems.length > 0) throw new RatewrightError(problems);
   return record;
-};
-
-/** Whether two words share their letters but for one or two: enough to guess a typing slip. */
-const distanceIsSmall = (a: string, b: string): boolean => {
-  if (Math.abs(a.length - b.length) > 2) return false;
-  const letters = (word: string): string => [...word.toLowerCase()].sort().join("");
-  const [long, short] = a.length >= b.length ? [letters(a), letters(b)] : [letters(b), letters(a)];
-  let rest = short;
-  for (const letter of long) rest = rest.replace(letter, "");
-  return rest.length <= 1 && a.slice(0, 1).toLowerCase() === b.slice(0, 1).toLowerCase();
 };
 
 /** Takes a list that is not empty, or throws. */

@@ -32,6 +32,7 @@ export { expectAmount } from "./expect-amount.js";
 export { max, min, sum } from "./fold.js";
 export { type FormatOptions, format } from "./format.js";
 export { type CheckedCurrency, money } from "./money.js";
+export { nearName } from "./near-name.js";
 export type { DecimalSign } from "./number-text.js";
 export { parseQuantity, parseRange, type QuantityRange } from "./parse.js";
 export { oneWayProducts, productTable } from "./product-table.js";

@@ -201,3 +201,34 @@ describe("the likeliest slips of productRate", () => {
     );
   });
 });
+
+describe("a misspelt field of a label", () => {
+  const slow = quantity(12, "% w/w", "N:slow/product");
+
+  test("is told, for it would count as not stated", () => {
+    // @ts-expect-error the field is misspelt
+    expect(() => fertilizer({ id: "a", analysis: "24-0-11", slowNitrgen: slow })).toThrow(
+      'fertilizer.slowNitrgen: expected the field slowNitrogen, or another name, got a field "slowNitrgen" (did you mean slowNitrogen?)',
+    );
+    const row = { id: "a", analysys: "24-0-11", Form: "liquid" };
+    expect(faultsOf(() => fertilizer(row as never))).toEqual([
+      "type fertilizer.analysys",
+      "type fertilizer.Form",
+      "missing fertilizer.analysis",
+    ]);
+  });
+
+  test("is not seen in what an app keeps beside it", () => {
+    const row = {
+      id: "a",
+      analysis: "24-0-11",
+      slowNitrogen: slow,
+      price: 31,
+      supplier: "x",
+      notes: "",
+      i: 1,
+    };
+    expect(fertilizer(row).slowNitrogen).toEqual(slow);
+    expect(fertilizer({ ...fertilizer(row) })).toEqual(fertilizer(row));
+  });
+});

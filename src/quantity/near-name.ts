@@ -1,0 +1,29 @@
+import { fail } from "./errors.js";
+
+/**
+ * The known name that a misspelt one most likely means: its letters but for one, in whatever order, with the same
+ * first letter; `undefined` where none is so near. For a message; nothing is renamed without the user.
+ *
+ * @throws RatewrightError `type` for what is no name, or no list
+ *
+ * @example
+ * ```ts
+ * import { nearName } from "ratewright";
+ * nearName("slowNitrgen", ["analysis", "slowNitrogen"]); // => "slowNitrogen"
+ * nearName("price", ["analysis", "slowNitrogen"]); // => undefined
+ * ```
+ */
+export const nearName = (name: string, known: readonly string[]): string | undefined => {
+  if (typeof name !== "string") fail("type", "name", name, "a name");
+  if (!Array.isArray(known)) fail("type", "known", known, "a list of names");
+  return known.find((other) => isNear(other, name));
+};
+
+const isNear = (a: string, b: string): boolean => {
+  if (Math.abs(a.length - b.length) > 2) return false;
+  const letters = (word: string): string => [...word.toLowerCase()].sort().join("");
+  const [long, short] = a.length >= b.length ? [letters(a), letters(b)] : [letters(b), letters(a)];
+  let rest = short;
+  for (const letter of long) rest = rest.replace(letter, "");
+  return rest.length <= 1 && a.slice(0, 1).toLowerCase() === b.slice(0, 1).toLowerCase();
+};
