@@ -51,7 +51,8 @@ export interface HighestProductRate<Id extends string = string> {
  * 0.9 it would bring 0.72 lb soluble. Caps that give the same rate to a relative 1e-9 all bind.
  *
  * A requirement of a least slow share (`leastSlowShare`, percent of the NITROGEN) that the product does not
- * meet sets the rate to zero and binds as `"slow share"`; it looks only at products with nitrogen.
+ * meet sets the rate to zero and binds as `"slow share"`, beside any cap of zero; it looks only at products with
+ * nitrogen. A product without nitrogen has no slow share, so no cap that names one is for it.
  *
  * The rate is the highest under the caps that were given, and says nothing of other rules, of the label or of the
  * turf.
@@ -116,7 +117,7 @@ export const highestProductRate = <Id extends string>(input: {
   const rows = caps.map((cap, i) =>
     capAt(cap, share, rate as never, {
       bound: bounds[i],
-      binds: !lacking && bounds[i] !== undefined && !exceeds(bounds[i], highest),
+      binds: bounds[i] !== undefined && !exceeds(bounds[i], highest),
       percent: percentOfCapped(product, cap.of),
     }),
   );
@@ -125,7 +126,7 @@ export const highestProductRate = <Id extends string>(input: {
     type: "highest-product-rate",
     version: 1,
     rate,
-    binding: lacking ? ["slow share"] : binding,
+    binding: lacking ? ["slow share", ...binding] : binding,
     caps: rows,
     supplied,
   };

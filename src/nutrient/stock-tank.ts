@@ -12,7 +12,10 @@ export interface StockTank {
   readonly type: "stock-tank";
   readonly version: 1;
   readonly salts: readonly StockAmount[];
-  /** Nutrients of the final solution, also those without a target, in the unit of the targets. */
+  /**
+   * Nutrients of the final solution, also those without a target, in the unit of the targets. Each stands once:
+   * in the form of its target, else in the first form that a label states.
+   */
   readonly solution: Readonly<Partial<Record<Nutrient, Quantity<"mass/volume", Nutrient>>>>;
   /** How much final solution the tank makes. */
   readonly makes: Quantity<"volume", "none">;
@@ -143,7 +146,7 @@ export const stockTank = (input: {
     type: "stock-tank",
     version: 1,
     salts: amounts,
-    solution: solutionOf(salts, perSolution, unit),
+    solution: solutionOf(salts, targets, perSolution, unit),
     makes: volume.times(dilution),
     ...stockFindings(salts, amounts),
   };
@@ -191,13 +194,17 @@ const amountsPerSolution = (
   });
 };
 
-/** What the final solution holds, nutrient by nutrient, in the form that the labels state. */
+/** What the final solution holds, nutrient by nutrient, in the form of the targets, else of the labels. */
 const solutionOf = (
   salts: readonly StockSalt[],
+  targets: readonly Quantity<"mass/volume", Nutrient>[],
   perSolution: readonly number[],
   unit: string,
 ): StockTank["solution"] => {
-  const names = new Set(salts.flatMap(({ product }) => Object.keys(product.analysis.percent) as Nutrient[]));
+  const names = new Set([
+    ...targets.map(({ of }) => of),
+    ...salts.flatMap(({ product }) => Object.keys(product.analysis.percent) as Nutrient[]),
+  ]);
   const made: Partial<Record<Nutrient, Quantity<"mass/volume", Nutrient>>> = {};
   const seen: Nutrient[] = [];
   for (const name of names) {

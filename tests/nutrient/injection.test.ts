@@ -211,6 +211,19 @@ describe("stock tanks", () => {
     expect(together.solution.Ca?.in("mg/L")).toBeGreaterThan(0);
   });
 
+  test("tell what the solution holds in the form of the target", () => {
+    const recipe = stockTank({
+      targets: [quantity(30, "mg/L", "P")],
+      salts: [salt("map", "12-61-0")],
+      injector: injector("1:100"),
+      tank: quantity(5, "gal"),
+    });
+    // 30 mg/L P are 30 * 141.943 / 61.948 = 68.74 mg/L P2O5, and 12 / 61 of that in nitrogen.
+    expect(Object.keys(recipe.solution)).toEqual(["P", "N"]);
+    expect(recipe.solution.P?.in("mg/L")).toBeCloseTo(30, 9);
+    expect(recipe.solution.N?.in("mg/L")).toBeCloseTo((((30 * 141.943) / 61.948) * 12) / 61, 9);
+  });
+
   test("warn where the stock would hold more salt than water", () => {
     const heavy = stockTank({
       targets: [ppm(1000)],

@@ -26,6 +26,18 @@ const product = (id: string, grade: string, slow?: number) =>
 const figure = fc.integer({ min: 1, max: 300 }).map((n) => n / 10);
 
 describe("rates for several nutrients", () => {
+  test("supplied sums what products state in other forms: calcium as Ca and as CaO", () => {
+    const { supplied } = productRates({
+      steps: [
+        { target: quantity(1, "kg/ha", "Fe"), product: product("iron", "0-0-0-1Fe-10Ca") },
+        { target: quantity(20, "kg/ha", "N"), product: product("nitrate", "20-0-0-14CaO") },
+      ],
+    });
+    // 100 kg/ha of each: 10 kg Ca and 14 kg CaO; Ca is 40.078 / 56.077 of CaO.
+    expect(supplied.Ca?.in("kg/ha")).toBeCloseTo(10 + (14 * 40.078) / 56.077, 9);
+    expect(supplied.CaO?.in("kg/ha")).toBeCloseTo(14 + (10 * 56.077) / 40.078, 9);
+  });
+
   const steps = (n: number, p: number, k: number, potash = "0-0-50") => [
     { target: quantity(n, "kg/ha", "N"), product: product("urea", "46-0-0") },
     { target: quantity(k, "kg/ha", "K2O"), product: product("potash", potash) },
@@ -274,6 +286,16 @@ describe("the highest rate under caps", () => {
       caps: [{ limit: quantity(0, "lb/1000 ft2", "P2O5") }],
     });
     expect([found.rate?.value, found.binding]).toEqual([0, ["P2O5"]]);
+  });
+
+  test("a cap of zero binds beside a slow share that is not met", () => {
+    const found = highestProductRate({
+      product: product("a", "20-5-0", 2),
+      caps: [{ limit: quantity(0, "lb/1000 ft2", "P2O5") }, { limit: quantity(1, "lb/1000 ft2", "N") }],
+      leastSlowShare: quantity(20, "% w/w", "N:slow/N"),
+    });
+    expect(found.binding).toEqual(["slow share", "P2O5"]);
+    expect(found.caps.map(({ standing }) => standing)).toEqual(["binds", "slack"]);
   });
 
   test("the slow share that is needed is the one at which both caps bind", () => {
