@@ -110,7 +110,8 @@ const solve = (batch: Quantity<"mass", "none">, grade: Analysis, materials: read
       fail("infeasible", `materials[${i}]`, materials[i]?.id, expected);
     }
   });
-  const shares = x.map((share) => Math.max(0, share));
+  // Rounding noise is no material and no filler: neither is weighed in.
+  const shares = x.map((share) => (share > 1e-12 ? share : 0));
   const total = shares.reduce((sum, share) => sum + share, 0);
   if (total > 1 + 1e-9) {
     const most = nutrients.map((_, j) => Math.floor(((wanted[j] as number) / total) * 100) / 100).join("-");
@@ -126,7 +127,12 @@ const solve = (batch: Quantity<"mass", "none">, grade: Analysis, materials: read
     type: "blend",
     version: 1,
     parts,
-    filler: new Quantity(Math.max(0, 1 - total) * batch.value, batch.unit, "other:filler", "mass"),
+    filler: new Quantity(
+      (1 - total > 1e-12 ? 1 - total : 0) * batch.value,
+      batch.unit,
+      "other:filler",
+      "mass",
+    ),
     supplied: sumOfSupplies(
       parts.map(({ amount }, i) => nutrientsSupplied(amount, materials[i] as Fertilizer)),
     ),

@@ -142,8 +142,8 @@ const partsOf = (
   total: number,
   stated: number,
 ): Pick<NitrogenBreakdown, "type" | "version" | "total" | "slow" | "soluble" | "slowShare"> => {
-  // The lines may add up to the total but for rounding noise.
-  const slow = Math.min(stated, total);
+  // Lines that are all slow add up to the total but for rounding noise; what noise leaves over is not soluble nitrogen.
+  const slow = stated < total * (1 - 1e-9) ? stated : total;
   return {
     type: "nitrogen breakdown",
     version: 1,

@@ -55,7 +55,10 @@ export interface NitrogenRelease {
   readonly applied: number;
   readonly cumulative: DailyEstimate;
   readonly perDay: readonly number[];
-  /** What is still inside after the last day; with the last of `cumulative` it adds up to `applied`. */
+  /**
+   * What is still inside after the last day, `low` by the fast end: `low` with the last of `cumulative.high`, and
+   * `high` with that of `cumulative.low`, add up to `applied`.
+   */
   readonly remaining: { readonly low: number; readonly mid: number; readonly high: number };
   readonly portions: readonly PortionRelease[];
   readonly assumptions: readonly string[];
@@ -106,7 +109,8 @@ export const readPortion = (portion: NitrogenPortion, unit?: string): ReadPortio
  * out 80 % or more within 35 days whatever its label said. So where a model of coated granules holds for
  * granules in the soil and the placement is the surface, the low end stays that of the model; for polymer
  * coatings the middle and the high end take that finding in; for sulfur coatings the middle stays and the high end is
- * all at once, as the same trial found them no slower than uncoated urea. A finding says so.
+ * all at once, as the same trial found them no slower than uncoated urea; a coating of both counts as sulfur. A
+ * finding says so.
  *
  * @param input.applied - date of the application
  * @param input.days - how many days, 1 to 3660

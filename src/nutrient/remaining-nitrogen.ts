@@ -101,7 +101,9 @@ export const remainingNitrogenUnderStatedLimits = (input: {
     const amount = amounts[cap];
     if (amount === undefined) continue;
     const used = usedAround(cap, log, on, dayCount(on));
-    left.push({ cap, amount, used, remaining: amount - used });
+    // A cap used up to rounding noise leaves nothing; only one that is exceeded goes below zero.
+    const remaining = exceeds(used, amount) || exceeds(amount, used) ? amount - used : 0;
+    left.push({ cap, amount, used, remaining });
     // A day over the cap per application is told below, beside its entry.
     if (cap !== "perApplication" && exceeds(used, amount)) {
       findings.push({

@@ -51,8 +51,9 @@ const guard = 1e-9;
  *
  * The season is the days of the listed months: nothing is planned in a month that is left out between two of
  * them. Other applications lie evenly in their month or season, the first on its first day. One that would
- * pass the cap of 30 days or of the year, or that falls into a closed season, moves to the first later day of
- * its month or season that has room; where none has, what fits goes down and the rest is reported as a shortfall, never squeezed in.
+ * pass a cap, or that falls into a closed season or on a day that has an application already, moves to the first
+ * later day of its month (of the season for a total and an even split) that takes it whole; where none does, it goes
+ * down in parts on the days with some room, in order, and the rest is reported as a shortfall, never squeezed in.
  * Fixed entries of `applied` count against the caps. Amounts compare at a relative 1e-9.
  *
  * @throws RatewrightError `missing` (a target, a weight, a total, a cap's source), `conflict` (caps that

@@ -151,8 +151,10 @@ export const slowShareRates = (input: {
   if (wanted < low - 1e-9 * high || wanted > high + 1e-9 * high) {
     fail("infeasible", "slowShare", `${wanted} %`, `a share from ${low} to ${high} %, which these two span`);
   }
-  // Two products of one slow share give that share in any proportion: the first alone then does.
-  const share = s1 === s2 ? 1 : Math.min(1, Math.max(0, (wanted - s2) / (s1 - s2)));
+  // Two products of one slow share give that share in any proportion: the first alone then does. One that has the
+  // wanted share itself goes down alone, and nothing of the other by rounding noise.
+  const exact = s1 === s2 ? 1 : Math.min(1, Math.max(0, (wanted - s2) / (s1 - s2)));
+  const share = exact < 1e-12 ? 0 : 1 - exact < 1e-12 ? 1 : exact;
   const part = (product: Fertilizer, value: number): SplitRate => {
     const nitrogen = withValue(target, value);
     return { product: product.id, part: nitrogen, rate: productRate(nitrogen as never, product) };

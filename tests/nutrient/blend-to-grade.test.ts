@@ -81,6 +81,13 @@ describe("a batch to a grade", () => {
     return [faultsOf(call)[0], text] as const;
   };
 
+  test.each(["4-14-2", "7-6-7", "14-4-2"])("materials that fill the batch leave no filler: %s", (grade) => {
+    // Each material has 20 % of one nutrient, and the figures of the grade add up to 20.
+    const pure = [dry("n", "20-0-0"), dry("p", "0-20-0"), dry("k", "0-0-20")];
+    const { filler } = blendToGrade({ batch: quantity(2000, "lb"), grade, materials: pure });
+    expect(filler.in("lb")).toBe(0);
+  });
+
   test("says why a grade cannot be made, and how far it is", () => {
     expect(problem("10-10-10", [dry("urea", "46-0-0"), dry("dap", "18-46-0")])[1]).toMatch(/none has K2O/);
     const [code, text] = problem("30-20-20", materials);

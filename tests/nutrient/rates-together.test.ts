@@ -288,6 +288,39 @@ describe("the highest rate under caps", () => {
     expect([found.rate?.value, found.binding]).toEqual([0, ["P2O5"]]);
   });
 
+  test.each([
+    [9.2, 5.1, 5],
+    [1.7, 1.1, 9.6],
+    [5.3, 4.6, 1.4],
+  ])(
+    "a cap on soluble nitrogen does not bound a product that has none: %s, %s and %s %% slow",
+    (wi, co, ur) => {
+      const total = Number((wi + co + ur).toFixed(1));
+      const allSlow = fertilizer({
+        id: "slow",
+        analysis: `${total}-0-0`,
+        nitrogen: { percent: { waterInsoluble: wi, coated: co, urea: ur }, slowWithin: { urea: ur } },
+      });
+      const found = highestProductRate({
+        product: allSlow,
+        caps: [{ limit: quantity(0.7, "lb/1000 ft2", "N:soluble") }],
+      });
+      expect([found.rate, found.caps[0]?.standing]).toEqual([undefined, "not bounded"]);
+      const supplied = nutrientsSupplied(quantity(100, "lb", "product:slow"), allSlow);
+      expect(supplied["N:soluble"]?.in("lb")).toBe(0);
+    },
+  );
+
+  test("slow nitrogen stated in another unit is all of it but for noise", () => {
+    const stated = fertilizer({
+      id: "slow",
+      analysis: "13.7-0-0",
+      slowNitrogen: quantity(0.137, "lb/lb", "N:slow/product"),
+    });
+    const caps = [{ limit: quantity(0.7, "lb/1000 ft2", "N:soluble") }];
+    expect(highestProductRate({ product: stated, caps }).rate).toBeUndefined();
+  });
+
   test("a cap of zero binds beside a slow share that is not met", () => {
     const found = highestProductRate({
       product: product("a", "20-5-0", 2),
@@ -333,6 +366,18 @@ describe("a target split between sources", () => {
         expect(total).toBeCloseTo(n, 9);
       }),
     );
+  });
+
+  test.each([
+    ["8-0-0", 4.4, 55],
+    ["7-0-0", 2.45, 35],
+  ])("a product of the wanted slow share goes down alone: %s", (grade, slow, share) => {
+    const rates = slowShareRates({
+      target: quantity(1, "lb/1000 ft2", "N"),
+      slowShare: quantity(share, "% w/w", "N:slow/N"),
+      products: [product("a", grade, slow), product("urea", "46-0-0")],
+    });
+    expect(rates.map(({ part }) => part.in("lb/1000 ft2"))).toEqual([1, 0]);
   });
 
   test("by slow share: the total and the slow nitrogen both come out", () => {

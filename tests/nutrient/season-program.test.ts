@@ -216,6 +216,23 @@ describe("a season program", () => {
     );
   });
 
+  test.each([
+    [0.1, 0.2, 0.3],
+    [0.3, 0.6, 0.9],
+    [0.2, 0.4, 0.6],
+  ])("a cap that %s and %s use up leaves nothing, and not less", (first, second, cap) => {
+    const left = remainingNitrogenUnderStatedLimits({
+      on: "2026-05-20",
+      applied: [
+        { date: "2026-05-01", nitrogen: quantity(first, "lb/1000 ft2", "N") },
+        { date: "2026-05-10", nitrogen: quantity(second, "lb/1000 ft2", "N") },
+      ],
+      caps: { perYear: { amount: quantity(cap, "lb/1000 ft2", "N"), source: "a plan" } },
+    });
+    expect(left.remainingUnderStatedLimits.in("lb/1000 ft2")).toBe(0);
+    expect(left.findings).toEqual([]);
+  });
+
   test("takes what JSON leaves of its input", () => {
     const input = {
       months: [{ month: "2026-06", target: n(1.2) }],
