@@ -16,3 +16,18 @@ export const isOtherRecordOf = (product: Fertilizer, other: Fertilizer): boolean
   product !== other &&
   JSON.stringify([product.form, product.analysis.percent, product.nitrogen, product.slowNitrogen]) !==
     JSON.stringify([other.form, other.analysis.percent, other.nitrogen, other.slowNitrogen]);
+
+/** Refuses an entry of a list whose id another product before it has. */
+export const refuseTwin = (
+  list: readonly { readonly product: Fertilizer }[],
+  i: number,
+  path: string,
+): void => {
+  const product = (list[i] as { readonly product: Fertilizer }).product;
+  const twin = list.findIndex(
+    (one, k) => k < i && one?.product?.analysis && isOtherRecordOf(one.product, product),
+  );
+  if (twin < 0) return;
+  const text = `an id of its own: ${path}[${twin}] has another product under it`;
+  fail("duplicate", `${path}[${i}].product.id`, product.id, text);
+};

@@ -1,3 +1,4 @@
+import { exceeds } from "../numeric/index.js";
 import {
   type Checks,
   checks,
@@ -8,7 +9,7 @@ import {
   Quantity,
 } from "../quantity/index.js";
 import { isNutrient, type Nutrient, percentOf } from "./analysis.js";
-import { expectFertilizer } from "./expect-fertilizer.js";
+import { expectFertilizer, refuseTwin } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
 import { formFactor } from "./forms.js";
 import { type Priced, type ProductPrice, priceOf, pricePerMass } from "./product-price.js";
@@ -200,7 +201,7 @@ export interface CheapestSource<C extends string> {
   readonly type: "cheapest-source";
   readonly version: 1;
   readonly cheapest: SourceCost<C>;
-  /** All sources that have the nutrient, cheapest first; equal ones in the order given. */
+  /** All sources that have the nutrient, cheapest first; equal ones, at a relative 1e-9, in the order given. */
   readonly sources: readonly SourceCost<C>[];
   /** Products without the nutrient. */
   readonly without: readonly string[];
@@ -218,7 +219,7 @@ export interface CheapestSource<C extends string> {
  * {@link nutrientCost} with their worth. Labor and how long the response lasts are not in it.
  *
  * @throws RatewrightError `infeasible` where no product has the nutrient; `unit/mismatch` where two currencies meet;
- *   `missing`, `range`
+ *   `duplicate` where two products have one id; `missing`, `range`
  *
  * Source: 46-0-0 at 412 USD, 34-0-0 at 370 USD and 27-0-0 at 330 USD per ton rank in this order ("Fertilizer -
  * buy the numbers", agricultural research foundation newsletter, Oklahoma).
@@ -254,6 +255,7 @@ export const cheapestSource = <const C extends string>(input: {
   let currency: string | undefined;
   const offers = (input.sources as readonly (PricedProduct<C> | null | undefined)[]).map((offer, i) => {
     const product = door.run(() => expectFertilizer(offer?.product as Fertilizer, `sources[${i}].product`));
+    if (product !== undefined) door.run(() => refuseTwin(input.sources, i, "sources"));
     const price = door.run(() => {
       if (!offer) return undefined;
       const path = `sources[${i}].price`;
@@ -284,7 +286,10 @@ export const cheapestSource = <const C extends string>(input: {
       perNutrient: nutrientCost({ product, price, nutrient: target.of }) as never,
     });
   }
-  sources.sort((a, b) => a.cost.compare(b.cost));
+  const unit = sources[0]?.cost.unit as string;
+  const cost = (source: SourceCost<C>): number => source.cost.in(unit as never);
+  // One price stated by the pound and by the ton is one price, whatever the last digit says.
+  sources.sort((a, b) => Number(exceeds(cost(a), cost(b))) - Number(exceeds(cost(b), cost(a))));
   const cheapest = sources[0] ?? fail("infeasible", "sources", without, `a product with ${target.of}`);
   return { type: "cheapest-source", version: 1, cheapest, sources, without };
 };

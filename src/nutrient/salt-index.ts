@@ -1,3 +1,4 @@
+import { exceeds } from "../numeric/index.js";
 import { checks, expectNumber, expectRecord, type FactSource, fail } from "../quantity/index.js";
 
 /**
@@ -190,7 +191,7 @@ const made = <S extends Exclude<SaltScale, "by weight">>(
 };
 
 /**
- * -1, 0 or 1 as the first salt index is lower than, equal to or higher than the second. Only indexes on
+ * -1, 0 or 1 as the first salt index is lower than, equal to (at a relative 1e-9) or higher than the second. Only indexes on
  * one scale and one basis compare: the compiler refuses two scales, the run refuses both.
  *
  * @throws RatewrightError `conflict` for two scales or two bases; `type`, `range`
@@ -215,7 +216,7 @@ export const compareSaltIndexes = <S extends SaltScale>(
   if (one.basis !== other.basis) {
     fail("conflict", "b.basis", other.basis, `the basis of the first, which is ${String(one.basis)}`);
   }
-  return Math.sign(one.value - other.value) as -1 | 0 | 1;
+  return exceeds(one.value, other.value) ? 1 : exceeds(other.value, one.value) ? -1 : 0;
 };
 
 /** A material of a blend: how many units of its nutrient it brings, and its index per unit. */

@@ -244,6 +244,39 @@ describe("cost", () => {
     );
   });
 
+  test("sources of one cost stay in the order given, in whatever unit each price is stated", () => {
+    const target = quantity(0.7, "lb/1000 ft2", "N");
+    for (let cents = 1; cents <= 500; cents++) {
+      const byPound = usd(cents / 100).per(quantity(1, "lb"));
+      const byTon = usd(cents * 20).per(quantity(1, "US ton"));
+      for (const prices of [
+        [byPound, byTon],
+        [byTon, byPound],
+      ] as const) {
+        const sources = prices.map((price, i) => ({
+          product: fertilizer({ id: `p${i}`, analysis: "21-0-0" }),
+          price,
+        }));
+        const { sources: ranked } = cheapestSource({ target, sources });
+        expect(ranked.map(({ product }) => product)).toEqual(["p0", "p1"]);
+      }
+    }
+  });
+
+  test("two products under one id are refused, one product from two sellers is not", () => {
+    const target = quantity(1, "lb/1000 ft2", "N");
+    const offer = (analysis: string, price: number) => ({
+      product: fertilizer({ id: "p", analysis }),
+      price: usd(price).per(quantity(1, "US ton")),
+    });
+    expect(
+      faultsOf(() => cheapestSource({ target, sources: [offer("46-0-0", 400), offer("21-0-0", 300)] })),
+    ).toEqual(["duplicate sources[1].product.id"]);
+    const { cheapest } = cheapestSource({ target, sources: [offer("46-0-0", 460), offer("46-0-0", 400)] });
+    // 1 / 0.46 lb at 0.20 USD.
+    expect(cheapest.cost.in("money:USD/1000 ft2")).toBeCloseTo(0.2 / 0.46, 9);
+  });
+
   test("two currencies never add, and a price is no weight", () => {
     const product = fertilizer({ id: "p", analysis: "46-0-0" });
     const target = quantity(1, "lb/1000 ft2", "N");

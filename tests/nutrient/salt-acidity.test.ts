@@ -146,6 +146,7 @@ describe("salt indexes", () => {
     expect(paths(() => blendSaltIndex([{ units: 100, partial: perUnit(100) }]))).toEqual(["range parts"]);
     expect(Object.is(byWeight(-0).value, 0)).toBe(true);
     expect(compareSaltIndexes(perUnit(2), perUnit(2))).toBe(0);
+    expect(compareSaltIndexes(perUnit(0.1 + 0.2), perUnit(0.3))).toBe(0);
   });
 
   test("carry the doubt of a print into a blend and a finding", () => {
