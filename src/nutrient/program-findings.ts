@@ -47,6 +47,7 @@ const readPrograms = (programs: readonly ComparedProgram[]): ReadPortion[][] => 
  *
  * A program counts as coated where all of its slow portions are polymer-coated and it has any; as quick
  * where all of its portions are released at once. The quick program with the most nitrogen is the measure.
+ * Applications of quick nitrogen alone do not count as applications of coated urea.
  *
  * @throws RatewrightError `type`, `missing`, `range`, `unit/mismatch`, `substance/mismatch`
  *
@@ -75,7 +76,9 @@ export const programFindings = (programs: readonly ComparedProgram[]): Finding[]
     const add = (code: string, params: Finding["params"], text: string): void => {
       findings.push({ code, severity: "note", path: `programs[${p}]`, params, text, source: buss });
     };
-    const count = program.applications.length;
+    const count = program.applications.filter((application) =>
+      application.portions.some(({ model }) => model.curve.kind !== "at once"),
+    ).length;
     if (count === 1) {
       add(
         "program/coated-once",

@@ -87,8 +87,8 @@ export const seasonProgram = (input: SeasonProgramInput): SeasonProgram => {
   const open = seasonDays(months)
     .filter((date) => !closed.some(({ window }) => isWithinWindow(date, window)))
     .map((date) => ({ date, day: dayCount(date) }));
-  // Two on one day would be one application.
-  const taken = new Set(log.map(({ day }) => day));
+  // Two on one day would be one application; an entry without nitrogen is none.
+  const taken = new Set(log.filter(({ amount }) => amount > 0).map(({ day }) => day));
   const room = (date: CivilDate, day: number): number => {
     let least = taken.has(day) ? 0 : Number.POSITIVE_INFINITY;
     for (const name of capNames) {

@@ -202,6 +202,16 @@ describe("findings about programs", () => {
     expect(codes(quickRelease)).toEqual([]);
   });
 
+  test("count the applications of coated urea, and not those of quick nitrogen beside them", () => {
+    const one = (model: unknown) => ({ portions: [{ name: "N", nitrogen: n(1), model }] });
+    const codes = (...models: unknown[]) =>
+      programFindings([{ name: "mixed", applications: models.map(one) }] as never).map(({ code }) => code);
+    const coated = polymerCoatedOnSurface;
+    expect(codes(coated, quickRelease, quickRelease, quickRelease)).toEqual(["program/coated-once"]);
+    expect(codes(coated, quickRelease, coated)).toEqual([]);
+    expect(codes(coated, coated, quickRelease, coated)).toEqual(["program/coated-often"]);
+  });
+
   test("compare nitrogen in one unit, and three quarters exactly are not short", () => {
     const program = (name: string, nitrogen: unknown, model: unknown, times: number) => ({
       name,

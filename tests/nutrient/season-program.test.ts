@@ -416,6 +416,17 @@ describe("the days of a season", () => {
     expect(halves.applications.map(({ date }) => date)).toEqual(["2026-05-01", "2026-05-31"]);
   });
 
+  test("a day with an application takes no other, and an entry without nitrogen is none", () => {
+    const datesBeside = (pounds: number) =>
+      plan(["2026-05"], {
+        total: n(0.5),
+        plan: { kind: "fewest applications" },
+        applied: [{ date: "2026-05-01", nitrogen: n(pounds) }],
+      }).applications.map(({ date }) => date);
+    expect(datesBeside(0.2)).toEqual(["2026-05-02"]);
+    expect(datesBeside(0)).toEqual(["2026-05-01"]);
+  });
+
   test("a leap day is a day of its month", () => {
     const { applications } = plan(["2028-02"], {
       total: n(29),
