@@ -87,11 +87,11 @@ const readable = {
   length: { US: "in", metric: "cm", imperial: "in", both: "in" },
 } as const;
 
-/** A quantity in the unit that its reader uses, who gave `like`. */
+/** A quantity in the unit that its reader uses, who gave `like`; the top of a quotient says it, for an acre is imperial too. */
 export const inSystemOf = <D extends keyof typeof readable, S extends string>(
   q: Quantity<D, S>,
   like: { readonly unit: string },
-): Quantity<D, S> => inUnit(q, readable[q.dimension][unitSystem(like.unit)]);
+): Quantity<D, S> => inUnit(q, readable[q.dimension][unitSystem(like.unit.split("/")[0] as string)]);
 
 /** The same quantity in another unit of its dimension. */
 export const inUnit = <D extends string, S extends string>(q: Quantity<D, S>, unit: string): Quantity<D, S> =>

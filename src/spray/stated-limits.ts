@@ -85,6 +85,7 @@ const remainingUnder = (one: StatedLimit, at: string, amounts: Amounts): Remaini
     fail("unit/mismatch", `${at}.limit`, limit, `a limit in the measure of the product, ${now.dimension}`);
   }
   const used = numberIn(before, unit) + numberIn(now, unit);
+  const broken = exceeds(used, value);
   const inLimit = (number: number): Quantity<string, string> => quantityOf(number, unit, of, at);
   return {
     of,
@@ -92,8 +93,9 @@ const remainingUnder = (one: StatedLimit, at: string, amounts: Amounts): Remaini
     source,
     limit: limit as Quantity<string, string>,
     used: inLimit(used),
-    remaining: inLimit(value - used),
-    broken: exceeds(used, value),
+    // A limit that is just reached leaves nothing: what floating point makes of it is no break.
+    remaining: inLimit(broken ? value - used : Math.max(value - used, 0)),
+    broken,
   };
 };
 

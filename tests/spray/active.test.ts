@@ -287,6 +287,21 @@ describe("asApplied", () => {
     expect(full.notChecked).toEqual(["limits that were not given here"]);
   });
 
+  test("leaves nothing, and not less than nothing, under a limit that is just reached", () => {
+    // 15 lb of 42 % on 7000 ft2 is 6.3 / 7 = 0.9 lb N/1000 ft2; with 2.7 before it that is the 3.6 of the limit.
+    const pounds = (value: number) => quantity(value, "lb/1000 ft2", "N");
+    const limit = { limit: pounds(3.6), before: pounds(2.7), period: "a year", source: "a label" };
+    const done = asApplied({
+      used: quantity(15, "lb", "product:feed-b"),
+      area: quantity(7000, "ft2"),
+      fertilizer: fertilizer({ id: "feed-b", analysis: "42-0-0" }),
+      limits: [limit],
+    });
+    const [left] = done.remainingUnderStatedLimits;
+    expect(left?.broken).toBe(false);
+    expect(left?.remaining.value).toBe(0);
+  });
+
   test("counts nutrients, and weighs a liquid by its density", () => {
     const dry = asApplied({ used, area, fertilizer: feed });
     expect(dry.nutrients?.N?.in("lb/1000 ft2")).toBeCloseTo(1, 10);

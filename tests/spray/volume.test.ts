@@ -60,6 +60,16 @@ describe("applicationVolume and its inverses", () => {
     );
     const imperial = quantity(1, "imp gal/min", "water");
     expect(applicationVolume({ flow: imperial, speed: mph(4), width: inches(20) }).unit).toBe("imp gal/acre");
+    // An acre is at home in two systems: the gallon says which. 20 * 4 * 20 / 5940 in any gallon.
+    const needed = nozzleFlow({
+      applicationVolume: quantity(20, "imp gal/acre", "spray"),
+      speed: mph(4),
+      width: inches(20),
+    });
+    expect(needed.unit).toBe("imp gal/min");
+    expect(needed.value).toBeCloseTo(1600 / 5940, 9);
+    const mixed = quantity(20, "L/acre", "spray");
+    expect(nozzleFlow({ applicationVolume: mixed, speed: mph(4), width: inches(20) }).unit).toBe("L/min");
   });
 
   test("fall with speed and width and rise with the flow", () => {
