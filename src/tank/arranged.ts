@@ -76,10 +76,26 @@ export const arranged = (products: readonly Placed[]): readonly string[] => {
   waiting.sort(
     (a, b) => key(a) - key(b) || (home.get(a) as number) - (home.get(b) as number) || byText(a, b),
   );
+  const speaksFor = new Map(products.map(({ id, before }) => [id, new Set(before)]));
+  /** A product that can go in now so that `id` can: itself, or one whose label puts it right ahead of it. */
+  const headOf = (id: string, seen: Set<string>): string | undefined => {
+    seen.add(id);
+    const blockers = waiting.filter((other) => next.get(other)?.has(id));
+    if (blockers.length === 0) return id;
+    if (!blockers.every((other) => speaksFor.get(other)?.has(id))) return undefined;
+    for (const other of blockers) {
+      const head = seen.has(other) ? undefined : headOf(other, seen);
+      if (head !== undefined) return head;
+    }
+    return undefined;
+  };
   const result: string[] = [];
   while (waiting.length > 0) {
-    const free = waiting.findIndex((id) => !waiting.some((other) => next.get(other)?.has(id)));
-    result.push(...waiting.splice(free, 1));
+    // Without circles one of them is always free.
+    const seen = new Set<string>();
+    let head: string | undefined;
+    for (const id of waiting) head ??= headOf(id, seen);
+    result.push(...waiting.splice(waiting.indexOf(head as string), 1));
   }
   return result;
 };

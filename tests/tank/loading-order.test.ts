@@ -180,6 +180,43 @@ describe("loadingOrder", () => {
     );
   });
 
+  test("beside its like, too, a product goes right ahead of the one that its label names, or right behind", () => {
+    const orderOf = (products: readonly MixProduct[]): readonly string[] => loadingOrder({ products }).order;
+    // Both granules are of one place: b goes before g by its id, and stays there.
+    const granules = mix(["b", "WG"], ["g", "WG"]);
+    expect(orderOf([...granules, { id: "s", formulation: "SC", labelBefore: ["b"] }])).toEqual([
+      "s",
+      "b",
+      "g",
+    ]);
+    expect(orderOf([...granules, { id: "a", formulation: "WP", labelAfter: ["b"] }])).toEqual([
+      "b",
+      "a",
+      "g",
+    ]);
+    const ids = fc.uniqueArray(fc.constantFrom("a", "b", "c", "d", "e", "f"), { minLength: 2 });
+    const list = ids.chain((names) =>
+      fc.tuple(
+        ...names.map((id) => fc.record({ id: fc.constant(id), formulation: fc.constantFrom(...kinds) })),
+      ),
+    );
+    fc.assert(
+      fc.property(list, fc.boolean(), (products, ahead) => {
+        const [speaker, named] = products as [MixProduct, MixProduct];
+        const silent = orderOf(products);
+        const told = orderOf([
+          { ...speaker, [ahead ? "labelBefore" : "labelAfter"]: [named.id] },
+          ...products.slice(1),
+        ]);
+        const kept = silent.indexOf(speaker.id) < silent.indexOf(named.id) === ahead;
+        const rest = silent.filter((id) => id !== speaker.id);
+        const at = rest.indexOf(named.id) + (ahead ? 0 : 1);
+        expect(told).toEqual(kept ? silent : [...rest.slice(0, at), speaker.id, ...rest.slice(at)]);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
   test("the order of the input does not matter", () => {
     fc.assert(
       fc.property(
