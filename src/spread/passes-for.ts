@@ -21,7 +21,7 @@ const mostPasses = 1e6;
 /**
  * How many passes cover the side of an area.
  *
- * `n = ceil(b / w)`, where a quotient within 1e-12 of a whole number is that number
+ * `n = ceil(b / w)`, where a quotient that is a whole number to one part in 10^12 is that number
  *
  * - `b` the side square to the passes, `w` the swath; lengths of the result in ft or in m, as the swath
  *

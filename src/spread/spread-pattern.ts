@@ -75,8 +75,8 @@ const fewestPans = 3;
  * the pans and make pattern and rate look wider and higher.
  *
  * @throws RatewrightError `missing` for a catch that is not there, at `catches[2]` or `catches[1][2]`, and for
- * fewer than three pans; `not-finite`, `range`; `conflict` where catches and pans differ in number or pans
- * stand out of order; `unit/unknown`, `unit/mismatch`, `type`; every problem is reported
+ * fewer than three pans; `not-finite`, `range`; `conflict` where catches and pans differ in number, pans
+ * stand out of order, or all on one side of the line of travel; `unit/unknown`, `unit/mismatch`, `type`; every problem is reported
  *
  * Source: the method of Ohio State University Extension, bulletin 817 (three passes in one direction).
  *

@@ -73,7 +73,7 @@ const mostSwaths = 10_000;
  * The widest swath may lie close to where the limit is passed; `lowest` of its range is the forgiving choice.
  * The limit comes from the caller: `uniformityLimit` has those that were printed.
  *
- * @param options.from - where left out: two pans, or one `step`
+ * @param options.from - where left out: two pans with `positions: "pans"`, else one `step`
  * @param options.to - where left out: the width from end to end of the pattern, past which ground is bare
  * @param options.step - where left out: the spacing of the pans; with `positions: "pans"` it is a whole
  * multiple of the spacing

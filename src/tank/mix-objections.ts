@@ -71,7 +71,7 @@ export const objectionsOf = (
  * boron with packets, for which none was found, is not.
  *
  * The answer is never that products mix: at best that no published objection is known, which a jar test
- * has to follow.
+ * has to follow. A finding of the severity `note` is no objection: it is told, and the answer stays.
  *
  * @param input - `products`, each with `id` and `formulation` and, as far as known, `contains`, `groups`,
  *   `labelRefuses`, `labelNames`; their order counts; `country`

@@ -56,7 +56,7 @@ export interface TankLoads {
  *
  * - `wanted = sprayRate * area + deadVolume + hoseVolume`, the smallest mix that finishes the job
  * - `areaPerTank = capacity / sprayRate`
- * - `count = ceil(wanted / capacity)`, where a quotient within 1e-12 of a whole number is that number; with
+ * - `count = ceil(wanted / capacity)`, where a quotient that is whole to one part in 10^12 is whole; with
  *   a dead volume a later filling adds at most `capacity - deadVolume`
  * - last load: what is left; with `split: "even"` every load has `wanted / count`; with `"fixed size"`
  *   every load is `loadSize`, `count = ceil(wanted / loadSize)`, and what is too much is left over
