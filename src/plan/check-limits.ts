@@ -137,7 +137,7 @@ export const readProposal = (input: unknown, path: string): { proposal: ReadProp
       door.add({ code: "type", path: `${path}.${field}`, got: field, expected: "no such field" });
   }
   door.done();
-  const { rates, completed, productRates, content } = entryRates(entry, labels);
+  const { rates, completed, productRates, content, unweighed } = entryRates(entry, labels);
   return {
     date: entry.date,
     proposal: {
@@ -151,6 +151,7 @@ export const readProposal = (input: unknown, path: string): { proposal: ReadProp
         products: entry.product === undefined ? [] : [entry.product],
         productRates,
         rates: rates && addRates([rates]),
+        ...(unweighed && { unweighed }),
       },
     },
   };
@@ -224,7 +225,10 @@ export const checkLimits = (input: {
   const parts = proposal.row.parts.length > 0 ? proposal.row.parts : [...ledger.parts(), wholeSite];
   const asked = { proposal, date, parts, history: ledger, limits, kept: new Map() };
   const { uses, tests, findings, notChecked } = limitsOn(asked);
-  if (proposal.row.rates === undefined) {
+  const { rates, unweighed = [] } = proposal.row;
+  if (unweighed.length > 0) {
+    notChecked.push(`How much the application supplies of ${unweighed.join(", ")}: it could not be weighed.`);
+  } else if (rates === undefined) {
     notChecked.push(
       "What the application supplies: it states no analysis, contents or supplies that could be weighed.",
     );

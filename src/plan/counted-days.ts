@@ -38,8 +38,8 @@ export interface Counted {
 const namesProduct = ({ products }: HistoryRow, of: string): boolean => products.includes(of.slice(8));
 
 /** Whether a row names its products; one that puts nothing down has none to name. */
-const tellsProducts = ({ products, rates }: HistoryRow): boolean =>
-  products.length > 0 || (rates !== undefined && Object.keys(rates).length === 0);
+const tellsProducts = ({ products, rates, unweighed = [] }: HistoryRow): boolean =>
+  products.length > 0 || (rates !== undefined && Object.keys(rates).length === 0 && unweighed.length === 0);
 
 /** How much of what a limit is about a row is known to hold; `undefined` where the row does not tell. */
 const amountIn = (row: HistoryRow, of: string, unit: string, dimension: string): number | undefined => {

@@ -6,7 +6,7 @@ import type { LedgerEntry } from "./ledger-entry.js";
 import { type Completion, completeRates, type NutrientRates, type Wanted } from "./nutrient-rates.js";
 import type { Stated } from "./stated.js";
 import { areaRatesOf, type Shares, suppliedRates } from "./supplied-rates.js";
-import { unweighedOf } from "./unweighed.js";
+import { unweighedOf, weighedContents } from "./unweighed.js";
 
 type Any = Quantity<string, string>;
 
@@ -105,13 +105,16 @@ export const entryRates = (
     return { rates, completed, productRates, content };
   }
   const contents = entry.contents?.map((item) => stated(item, item.of as string, "contents"));
-  const rates = suppliedRates({ fertilizer: label, contents }, areaRates, labels.shares, asked?.telling);
+  const whole = suppliedRates({ fertilizer: label, contents }, areaRates, labels.shares, asked?.telling);
+  // What is stated per volume can be weighed beside what is not.
+  const told = label !== undefined || (contents !== undefined && contents.length > 0);
+  const rates = whole ?? (told ? weighedContents(contents ?? [], areaRates) : undefined);
   const noSlow =
     label !== undefined && label.slowNitrogen === undefined && percentOf(label.analysis, "N") > 0;
-  const unweighed = rates === undefined ? unweighedOf({ fertilizer: label, contents }, areaRates) : [];
+  const unweighed = whole === undefined ? unweighedOf({ fertilizer: label, contents }, areaRates) : [];
   return {
     rates,
-    completed: rates && noSlow ? ["no slow stated"] : [],
+    completed: whole && noSlow ? ["no slow stated"] : [],
     productRates,
     content,
     ...(unweighed.length > 0 && { unweighed }),

@@ -17,7 +17,7 @@ export interface LedgerTotals {
   /** Per area, substance by substance. What an entry does not state counts as none. */
   readonly supplies: NutrientRates;
   readonly applications: number;
-  /** Ids of entries that state nothing of what went down, or not enough to weigh it. */
+  /** Ids of entries that state nothing of what went down, or not enough to weigh all of it. */
   readonly notCounted: readonly string[];
 }
 
@@ -70,8 +70,8 @@ export const ledgerTotals = (input: {
     if (date < from || date > to || !touches(history.entry(i).parts ?? [], part)) continue;
     const row = history.row(i);
     applications++;
-    if (row.rates === undefined) notCounted.push(row.from);
-    else rates.push(row.rates);
+    if (row.rates === undefined || (row.unweighed ?? []).length > 0) notCounted.push(row.from);
+    if (row.rates !== undefined) rates.push(row.rates);
   }
   return {
     type: "ledger-totals",

@@ -6,7 +6,7 @@ import { rowText } from "./history.js";
 import type { LimitPeriod } from "./limit.js";
 import { type Answer, conditionText, holds } from "./limit-condition.js";
 import { type LimitTest, tested } from "./limit-test.js";
-import { type DayAmounts, fitsFrom, freesUpAfter, lastYear, usedBeside } from "./period-use.js";
+import { countsBeside, type DayAmounts, fitsFrom, freesUpAfter, lastYear, usedBeside } from "./period-use.js";
 import type { ReadAmountLimit, ReadCountLimit, ReadLimit } from "./read-limit.js";
 
 /** How far a limit on an amount, or on a number of applications, is used up on one part of the site. */
@@ -41,8 +41,8 @@ export interface LimitUse {
    */
   readonly earliestByStatedLimit: CivilDate | null;
   /**
-   * The first later day on which something that counts now, what is added included, no longer does; `null` where
-   * nothing counts.
+   * The first later day on which something in the stretch that was added up, what is added included, no longer
+   * counts; `null` where nothing does.
    */
   readonly freesUpOn: CivilDate | null;
   /** What must also be so for the limit to be meant, where it was not stated whether it is. */
@@ -73,7 +73,10 @@ const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, mean
   const after = used + (adds ?? 0);
   const single = per === "application";
   const over = exceeds(after, value);
-  const unknown = untold || (!single && unknownOn.some((day) => day >= span.from && day <= span.to));
+  // Not only in the fullest stretch: another one that holds the day may be fuller by what is not known.
+  const unknownBeside = (there: CivilDate): boolean => unknownOn.some((day) => countsBeside(day, there, per));
+  const unknown = untold || unknownBeside(date);
+  const fitting = unknown ? null : fitsFrom(date, per, days, (there) => !exceeds(there + adds, value));
   const use: LimitUse = {
     part,
     limit: { ...idOf(limit), kind: limit.kind, of, amount: limit.amount, per, source: limit.source },
@@ -85,10 +88,8 @@ const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, mean
     after: q(after),
     remainingUnderStatedLimits: q(value - after),
     broken: over || (unknown ? null : false),
-    earliestByStatedLimit: unknown
-      ? null
-      : fitsFrom(date, per, days, (there) => !exceeds(there + adds, value)),
-    freesUpOn: freesUpAfter(date, per, withToday(days, date, adds ?? 0)),
+    earliestByStatedLimit: fitting === null || unknownBeside(fitting) ? null : fitting,
+    freesUpOn: freesUpAfter(span, per, withToday(days, date, adds ?? 0)),
     meantIf,
   };
   return { use, notCounted: untold ? [...notCounted, rowText(row)] : notCounted };

@@ -101,14 +101,21 @@ const leaves = (day: CivilDate, per: LimitPeriod): CivilDate | undefined => {
 /** Dates are not looked for beyond this year. */
 export const lastYear = "9990";
 
+/** Whether what goes down on a day counts beside an application on a date: whether one stretch holds both. */
+export const countsBeside = (day: CivilDate, date: CivilDate, per: LimitPeriod): boolean => {
+  if (per === "application") return false;
+  const [first, last] = before(day, date) ? [day, date] : [date, day];
+  const span = isRolling(per) ? { from: rollingStart(last, per), to: last } : spanOf(date, per);
+  return span !== undefined && !before(first, span.from) && !before(span.to, last);
+};
+
 /**
- * The first day, from a date on, on which something that counts now no longer does: the turn of the year,
- * the end of the season, or the day on which the oldest application leaves the rolling stretch. `null`
+ * The first day after which something within the stretch that was added up no longer counts: the turn of the
+ * year, the end of the season, or the day on which the oldest application leaves a rolling stretch. `null`
  * where nothing counts.
  */
-export const freesUpAfter = (date: CivilDate, per: LimitPeriod, days: DayAmounts): CivilDate | null => {
-  const span = spanOf(date, per);
-  if (span === undefined || per === "application" || date > lastYear) return null;
+export const freesUpAfter = (span: Span, per: LimitPeriod, days: DayAmounts): CivilDate | null => {
+  if (per === "application" || span.to > lastYear) return null;
   const oldest = days.dates.findIndex(
     (day, i) => !before(day, span.from) && !before(span.to, day) && (days.amounts[i] as number) > 0,
   );

@@ -130,6 +130,29 @@ describe("an amount over a period", () => {
     expect([use.broken, use.to, use.earliestByStatedLimit]).toEqual([true, "2026-06-20", "2026-07-20"]);
   });
 
+  test("what frees up is the oldest of the stretch that was added up, also where it ends later", () => {
+    const limit: Limit = { kind: "count", of: "N", atMost: 1, per: { days: 30 }, source };
+    // 20 June + 30 days is 20 July; potassium adds nothing.
+    const use = only(
+      check([limit], { supplies: [lb(0.5, "K2O")] }, [{ id: "a", date: "2026-06-20", supplies: n(0.4) }]),
+    );
+    expect([use.before.value, use.from, use.to, use.freesUpOn]).toEqual([
+      1,
+      "2026-05-22",
+      "2026-06-20",
+      "2026-07-20",
+    ]);
+    // 22 May to 20 June is the fullest; 15 May is not in it. 8 June, what is proposed, + 30 days is 8 July.
+    const amount: Limit = { amount: lb(1, "N"), per: { days: 30 }, source };
+    const both = only(
+      check([amount], { supplies: n(0.1) }, [
+        { id: "a", date: "2026-05-15", supplies: n(0.1) },
+        { id: "b", date: "2026-06-20", supplies: n(0.4) },
+      ]),
+    );
+    expect([both.before.value, both.from, both.freesUpOn]).toEqual([0.4, "2026-05-22", "2026-07-08"]);
+  });
+
   test("twelve months roll over a leap day", () => {
     const limit: Limit = { amount: lb(1, "N"), per: { months: 12 }, source };
     const leap = { id: "a", date: "2024-02-29", supplies: n(0.7) } as const;

@@ -1,5 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { checkLimits, type Job, ledger, workOrderText } from "../../src/plan/index.js";
+import {
+  checkLimits,
+  type Job,
+  type LedgerEntry,
+  type Limit,
+  ledger,
+  ledgerTotals,
+  type Proposal,
+  workOrderText,
+} from "../../src/plan/index.js";
 import { asJson, problemsOf, smallJob, soundOrder } from "./helpers.js";
 
 /** A liquid that feeds, poured by volume; a content by weight and one per volume. */
@@ -272,4 +281,91 @@ test("a part that the visit does not touch gets none of a product, and that is k
     ["green", true],
     ["verge", false],
   ]);
+});
+
+describe("limits put to a ledger, where some of it cannot be weighed", () => {
+  const lb = (value: number, of: string) => ({ value, unit: "lb/1000 ft2", of });
+  const source = "plan of the park (invented)";
+  // A liquid by volume without a density: 20 % of N by weight, of an unknown weight.
+  const liquid = { form: "liquid", analysis: "20-20-20", rate: { value: 3, unit: "gal/acre" } } as const;
+  const only = (
+    limit: Limit,
+    proposal: Omit<Proposal, "date"> & { date?: Proposal["date"] },
+    entries: readonly LedgerEntry[],
+  ) => {
+    const check = checkLimits({
+      ledger: ledger(entries),
+      proposal: { date: "2026-06-08", ...proposal },
+      limits: [limit],
+    });
+    expect(check.uses).toHaveLength(1);
+    return { ...(check.uses[0] as (typeof check.uses)[number]), notChecked: check.notChecked };
+  };
+  const monthly: Limit = { amount: lb(1, "N"), per: { days: 30 }, source };
+
+  test("any stretch that holds the day may be fuller by it, not only the fullest of what is known", () => {
+    // 22 May to 20 June holds 0.4 lb; 10 May to 8 June holds what could not be weighed.
+    const use = only(monthly, { supplies: [lb(0.5, "N")] }, [
+      { id: "a", date: "2026-05-15", ...liquid },
+      { id: "b", date: "2026-06-20", supplies: [lb(0.4, "N")] },
+    ]);
+    expect([use.from, use.to, use.before.value]).toEqual(["2026-05-22", "2026-06-20", 0.4]);
+    expect([use.broken, use.earliestByStatedLimit]).toEqual([null, null]);
+  });
+
+  test("a later one of unknown amount counts as well, until no stretch holds both", () => {
+    const broken = (date: Proposal["date"]) =>
+      only(monthly, { date, supplies: [lb(0.5, "N")] }, [{ id: "a", date: "2026-06-20", ...liquid }]).broken;
+    // 22 May to 20 June are 30 days, 21 May to 20 June 31.
+    expect([broken("2026-05-22"), broken("2026-05-21")]).toEqual([null, false]);
+    expect([broken("2026-07-19"), broken("2026-07-20")]).toEqual([null, false]);
+  });
+
+  test("no first day is named in a year of which not all is known", () => {
+    const use = only({ amount: lb(3, "N"), per: "calendar year", source }, { supplies: [lb(0.5, "N")] }, [
+      { id: "a", date: "2026-04-01", supplies: [lb(3, "N")] },
+      { id: "b", date: "2027-02-01", ...liquid },
+    ]);
+    expect([use.broken, use.earliestByStatedLimit]).toEqual([true, null]);
+  });
+
+  test("an active ingredient per volume counts beside an analysis that cannot be weighed", () => {
+    const entry = { ...liquid, contents: [{ value: 1, unit: "lb/gal", of: "ai:prodiamine/product" }] };
+    const limit: Limit = {
+      amount: { value: 4, unit: "lb/acre", of: "ai:prodiamine" },
+      per: "calendar year",
+      source,
+    };
+    // 3 gal/acre at 1 lb/gal is 3 lb/acre, twice is 6.
+    const use = only(limit, entry, [{ id: "a", date: "2026-05-20", ...entry }]);
+    expect([use.before.value, use.adds.value, use.after.value].map((x) => x.toFixed(9))).toEqual([
+      "3.000000000",
+      "3.000000000",
+      "6.000000000",
+    ]);
+    expect(use.broken).toBe(true);
+    const totals = ledgerTotals({
+      ledger: ledger([{ id: "a", date: "2026-05-20", ...entry }]),
+      from: "2026-01-01",
+      to: "2026-12-31",
+    });
+    expect(totals.supplies["ai:prodiamine"]?.in("lb/acre")).toBeCloseTo(3, 9);
+    expect(totals.notCounted).toEqual(["a"]);
+  });
+
+  test("what is proposed counts as an application where its amount is not known", () => {
+    const count = (of: string): Limit => ({ kind: "count", of, atMost: 1, per: { days: 30 }, source });
+    const entry = { id: "a", date: "2026-06-01", supplies: [lb(0.5, "N")] } as const;
+    const use = only(count("N"), liquid, [entry]);
+    expect([use.before.value, use.adds.value, use.broken]).toEqual([1, 1, true]);
+    expect(only(count("P"), liquid, []).adds.value).toBe(1);
+    expect(use.notChecked[0]).toBe(
+      "How much the application supplies of N, P2O5, K2O, N:soluble: it could not be weighed.",
+    );
+  });
+
+  test("a label that states no nitrogen has none, whether it can be weighed or not", () => {
+    const use = only(monthly, { ...liquid, analysis: "0-0-22" }, []);
+    expect([use.adds.value, use.broken]).toEqual([0, false]);
+  });
 });
