@@ -12,10 +12,15 @@ export const expectFertilizer = <P extends Pick<Fertilizer, "type" | "id" | "ana
 
 /** Two records under one id that say different things of it; the same record twice is none. */
 export const isOtherRecordOf = (product: Fertilizer, other: Fertilizer): boolean =>
-  product.id === other.id &&
-  product !== other &&
-  JSON.stringify([product.form, product.analysis.percent, product.nitrogen, product.slowNitrogen]) !==
-    JSON.stringify([other.form, other.analysis.percent, other.nitrogen, other.slowNitrogen]);
+  product.id === other.id && product !== other && labelText(product) !== labelText(other);
+
+/** What a label says, in whatever order a store gives the keys back. */
+const labelText = ({ form, analysis, nitrogen, slowNitrogen }: Fertilizer): string =>
+  JSON.stringify([form, analysis.percent, nitrogen, slowNitrogen], (_, value: unknown) =>
+    typeof value === "object" && value !== null && !Array.isArray(value)
+      ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : value,
+  );
 
 /** Refuses an entry of a list whose id another product before it has. */
 export const refuseTwin = (

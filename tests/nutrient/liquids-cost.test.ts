@@ -272,6 +272,13 @@ describe("cost", () => {
     expect(
       faultsOf(() => cheapestSource({ target, sources: [offer("46-0-0", 400), offer("21-0-0", 300)] })),
     ).toEqual(["duplicate sources[1].product.id"]);
+    const stored = { ...offer("46-0-0", 300) };
+    const { N = 0, P2O5 = 0, K2O = 0 } = stored.product.analysis.percent;
+    const reordered = { ...stored.product, analysis: { percent: { K2O, P2O5, N }, basis: "oxide" as const } };
+    expect(
+      cheapestSource({ target, sources: [offer("46-0-0", 460), { ...stored, product: reordered }] }).sources
+        .length,
+    ).toBe(2);
     const { cheapest } = cheapestSource({ target, sources: [offer("46-0-0", 460), offer("46-0-0", 400)] });
     // 1 / 0.46 lb at 0.20 USD.
     expect(cheapest.cost.in("money:USD/1000 ft2")).toBeCloseTo(0.2 / 0.46, 9);
