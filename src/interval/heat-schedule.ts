@@ -107,14 +107,16 @@ export const heatSchedule = <Id extends string>(
   };
   const [warm, cool] = [along("warm"), along("cool")];
   const visits: HeatVisit<Id>[] = [];
+  // A normal day without a spread leaves open all dates that come after it.
+  let onlyKnown = true;
   let from: CivilDate | null = first;
   while (visits.length < count && from !== null) {
     const { date, total, used } = reachAlong(chain, from, "heat", enough);
     refuseGaps(used);
-    const onlyKnown = used.every(({ basis }) => basis !== "normal");
+    onlyKnown &&= used.every(({ basis }) => basis !== "normal");
     const others = [warm[visits.length] ?? null, cool[visits.length] ?? null, date];
     const known = others.filter((one): one is CivilDate => one !== null).sort(compareDates);
-    const spread = chain.hasSpread || (onlyKnown && visits.length === 0);
+    const spread = chain.hasSpread || onlyKnown;
     visits.push({
       from,
       date,

@@ -82,7 +82,8 @@ const cellsOf = (entry: LedgerEntry): Cells => {
 /**
  * A ledger as CSV (RFC 4180), one entry a line, with the unit and the substance of every figure in the
  * head of its column: `area [ft2]`, `supplies [lb/1000 ft2 of N]`. Figures in different units stand in
- * different columns, so that {@link ledgerFromCsv} gives back exactly what was written.
+ * different columns, so that {@link ledgerFromCsv} gives back exactly what was written; several supplies or
+ * contents of one entry come back in the order of their columns.
  *
  * @throws RatewrightError `type` for what is not a ledger
  *

@@ -359,3 +359,21 @@ describe("growth regulators", () => {
     ).toEqual(["substance/mismatch halfLife"]);
   });
 });
+
+test("without a spread, early and late are known until a normal day is counted", () => {
+  const { spread: _, ...bare } = normals;
+  // 20 °C d a day: 60 are full after three days, so on 4 and 7 June, where the observed days end.
+  const { visits } = heatSchedule({
+    observed: days("2026-06-02", Array(6).fill(20)),
+    normals: bare as typeof normals,
+    model,
+    from: "2026-06-01",
+    interval: interval(60),
+    count: 3,
+  });
+  expect(visits.map(({ date, early, late }) => [date, early, late]).slice(0, 2)).toEqual([
+    ["2026-06-04", "2026-06-04", "2026-06-04"],
+    ["2026-06-07", "2026-06-07", "2026-06-07"],
+  ]);
+  expect([visits[2]?.early, visits[2]?.late, visits[2]?.days.normal === 0]).toEqual([null, null, false]);
+});
