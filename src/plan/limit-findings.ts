@@ -30,13 +30,16 @@ const conditions = (limit: ReadLimit, meantIf: readonly string[]): string => {
   return only + lifted;
 };
 
-/** The finding on a limit that is broken; none where it is not. */
+/**
+ * The finding on a limit that is broken, or of which it could not be told because an amount is not known;
+ * none where it is kept.
+ */
 export const limitFindings = (
   outcome: Exclude<LimitOutcome, { outside: string }>,
   limit: ReadLimit,
 ): Finding[] => {
   const one = "use" in outcome ? outcome.use : outcome.test;
-  if (one.broken !== true) return [];
+  if (one.broken === false || (one.broken === null && !("use" in outcome))) return [];
   const { part, meantIf, path, earliestByStatedLimit: day } = one;
   const when =
     day === null ? "" : ` The first day within this limit, as far as the stated applications go: ${day}.`;
@@ -57,6 +60,17 @@ export const limitFindings = (
     const { amount, per, of, kind } = use.limit;
     const unit = kind === "count" ? "applications" : amount.unit;
     const remaining = use.remainingUnderStatedLimits.value;
+    if (use.broken === null) {
+      return [
+        {
+          ...common,
+          severity: "caution",
+          code: "limit/not-known",
+          params: { ...params, limit: amount.value, known: use.after.value, unit },
+          text: `${part}: at least ${tidy(use.after.value)} ${unit} of ${of} ${periodText(per)}, of the stated ${tidy(amount.value)}; how much more is not stated or could not be weighed, so it is not known whether the limit is kept.`,
+        },
+      ];
+    }
     return [
       {
         ...common,

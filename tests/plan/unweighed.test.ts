@@ -117,6 +117,20 @@ describe("what could not be weighed", () => {
     expect(broken(3.1)).toBe(true);
   });
 
+  test("a finding says so, on the limits that it leaves open and no others", () => {
+    const found = (product: typeof liquid): readonly (readonly [string, string | undefined])[] =>
+      soundOrder(acre(product, { limits: limits as never }))
+        .findings.filter(({ code }) => code.startsWith("limit/"))
+        .map(({ code, severity }) => [code, severity] as const);
+    const open = account(liquid)?.limits.filter(({ broken }) => broken === null).length ?? 0;
+    expect(open).toBeGreaterThan(0);
+    expect(found(liquid).filter(([code]) => code === "limit/not-known")).toEqual(
+      Array(open).fill(["limit/not-known", "caution"]),
+    );
+    const weighed = { ...liquid, density: { value: 1.2, unit: "kg/L" } } as typeof liquid;
+    expect(found(weighed).map(([code]) => code)).not.toContain("limit/not-known");
+  });
+
   test("the sheet says so where the figure stands", () => {
     const sheet = workOrderText(soundOrder(acre(liquid, { limits: limits as never }))).replace(/\s+/g, " ");
     expect(sheet).toContain("N in one application: 0 of 1 lb/acre, and more that could not be weighed");
