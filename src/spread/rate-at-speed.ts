@@ -22,6 +22,12 @@ export const feedOf = (feed: unknown): void => {
   fail("type", "feed", feed, "power-driven, gravity gate or ground-driven");
 };
 
+/** The dimension that a rate is read in: volume per area where its unit says so, else mass per area. */
+export const rateDimension = (rate: unknown): "mass/area" | "volume/area" => {
+  const unit = (rate as { readonly unit?: unknown } | null | undefined)?.unit;
+  return typeof unit === "string" && isUnit(unit, "volume/area") ? "volume/area" : "mass/area";
+};
+
 /**
  * The rate at another ground speed, where the discharge stays the same.
  *
@@ -58,8 +64,7 @@ export const rateAtSpeed = <D extends "mass/area" | "volume/area", S extends str
   readonly feed: Feed;
 }): Quantity<D, S> => {
   const record = expectRecord(input, "run", "a record with rate, from, to, feed");
-  const unit = (record.rate as { readonly unit?: unknown } | null | undefined)?.unit;
-  const dimension = typeof unit === "string" && isUnit(unit, "volume/area") ? "volume/area" : "mass/area";
+  const dimension = rateDimension(record.rate);
   const door = checks();
   door.run(() => feedOf(record.feed));
   const found = door.run(() =>

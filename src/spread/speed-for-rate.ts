@@ -1,6 +1,6 @@
-import { checks, expectRecord, fail, isUnit, type Quantity, quantity } from "../quantity/index.js";
+import { checks, expectRecord, fail, type Quantity, quantity } from "../quantity/index.js";
 import { above, fieldsOf, type Speed } from "./inputs.js";
-import { type Feed, feedOf } from "./rate-at-speed.js";
+import { type Feed, feedOf, rateDimension } from "./rate-at-speed.js";
 
 /**
  * The ground speed at which the same discharge gives a wanted rate: the way back from `rateAtSpeed`.
@@ -38,8 +38,7 @@ export const speedForRate = <D extends "mass/area" | "volume/area", S extends st
   readonly feed: Feed;
 }): Speed => {
   const record = expectRecord(input, "run", "a record with rate, from, target, feed");
-  const unit = (record.rate as { readonly unit?: unknown } | null | undefined)?.unit;
-  const dimension = typeof unit === "string" && isUnit(unit, "volume/area") ? "volume/area" : "mass/area";
+  const dimension = rateDimension(record.rate);
   const door = checks();
   door.run(() => feedOf(record.feed));
   const found = door.run(() =>
