@@ -1,57 +1,4 @@
-import {
-  type Checks,
-  expectRecord,
-  fail,
-  nearName,
-  type Problem,
-  RatewrightError,
-  shown,
-} from "../quantity/index.js";
-
-/** Takes a record whose fields all have known names: a misspelt field would otherwise be passed over. */
-export const expectFields = (
-  input: unknown,
-  known: readonly string[],
-  path: string,
-  expected: string,
-): Readonly<Record<string, unknown>> => {
-  const record = expectRecord(input, path, expected);
-  const problems = Object.keys(record)
-    .filter((name) => !known.includes(name))
-    .map((name): Problem => {
-      const near = nearName(name, known);
-      return {
-        code: "type",
-        path: path === "" ? name : `${path}.${name}`,
-        got: `a field "${name}"`,
-        expected: `one of the fields ${known.join(", ")}`,
-        ...(near === undefined ? {} : { suggestion: near }),
-      };
-    });
-  if (problems.length > 0) throw new RatewrightError(problems);
-  return record;
-};
-
-/** Takes a list that is not empty, or throws. */
-export const expectList = (input: unknown, path: string, of: string): readonly unknown[] => {
-  if (input === undefined) return fail("missing", path, input, `a list with at least one ${of}`);
-  if (!Array.isArray(input)) return fail("type", path, input, `a list with at least one ${of}`);
-  // A copy: a hole in a list is an item that is not there, and map would pass it over.
-  return input.length === 0
-    ? fail("missing", path, "an empty list", `at least one ${of}`)
-    : Array.from(input);
-};
-
-/** Takes a text that is not empty, or throws. */
-export const expectText = (input: unknown, path: string, expected: string): string =>
-  typeof input === "string" && input.trim() !== ""
-    ? input
-    : fail(input === undefined ? "missing" : "type", path, input, expected);
-
-/** Takes one of a few words, or throws. */
-export const expectOneOf = <const T extends string>(input: unknown, words: readonly T[], path: string): T =>
-  words.find((word) => word === input) ??
-  fail(input === undefined ? "missing" : "type", path, input, `one of ${words.map(shown).join(", ")}`);
+import { type Checks, expectFields, type Problem, RatewrightError } from "../quantity/index.js";
 
 /**
  * Every value inside an input that can be neither read nor shown, such as a record with a field `toString`
@@ -117,10 +64,6 @@ export const toldBy = <T>(places: Readonly<Record<string, string>>, run: () => T
     );
   }
 };
-
-/** Takes true or false, or throws with its path. */
-export const expectFlag = (input: unknown, path: string): boolean =>
-  typeof input === "boolean" ? input : fail("type", path, input, "true or false");
 
 /** Reads one field, or throws with its path. */
 export type Reader = (input: unknown, path: string) => unknown;

@@ -1,6 +1,5 @@
 import { type CivilDate, compareDates } from "../calendar/index.js";
-import { expectRecord, fail } from "../quantity/index.js";
-import { expectText } from "./fields.js";
+import { expectRecord, expectText, fail } from "../quantity/index.js";
 import { touches, wholeSite } from "./history.js";
 import { ledgerHistory } from "./ledger.js";
 import type { Ledger } from "./ledger-entry.js";

@@ -1,6 +1,16 @@
 import { civilDate, monthDay } from "../calendar/index.js";
-import { type Checks, expectNumber, expectQuantity, fail, isSubstance } from "../quantity/index.js";
-import { expectFields, expectList, expectOneOf, expectText, type Reader, readFields } from "./fields.js";
+import {
+  type Checks,
+  expectFields,
+  expectList,
+  expectNumber,
+  expectOneOf,
+  expectQuantity,
+  expectText,
+  fail,
+  isSubstance,
+} from "../quantity/index.js";
+import { type Reader, readFields } from "./fields.js";
 import type { ApplicationFacts, LimitCondition } from "./limit-condition.js";
 
 const words = {

@@ -1,23 +1,20 @@
 import {
   type Checks,
+  expectFields,
+  expectFlag,
+  expectList,
   expectNumber,
+  expectOneOf,
   expectQuantity,
   expectRecord,
+  expectText,
   fail,
   isSubstance,
   quantityOf,
   shown,
 } from "../quantity/index.js";
 import { type Labels, labelOf } from "./entry-row.js";
-import {
-  expectFields,
-  expectFlag,
-  expectList,
-  expectOneOf,
-  expectText,
-  type Reader,
-  unreadable,
-} from "./fields.js";
+import { type Reader, unreadable } from "./fields.js";
 import type { LedgerEntry, LedgerWeather } from "./ledger-entry.js";
 import { civilDateAt } from "./read-condition.js";
 import { readContents, readSupplies } from "./read-supplies.js";

@@ -2,15 +2,18 @@ import { type CivilDate, type DailyTemperatures, dailyTemperatures } from "../ca
 import {
   type Checks,
   checks,
+  expectFields,
   expectNumber,
+  expectOneOf,
   expectQuantity,
   expectRecord,
+  expectText,
   fail,
   type Quantity,
   quantityOf,
 } from "../quantity/index.js";
 import { expectWaterTest, ladders, type ReadableStep, type WaterTest } from "../tank/index.js";
-import { expectFields, expectOneOf, expectText, unreadable } from "./fields.js";
+import { unreadable } from "./fields.js";
 import type { Job, JobSprayer } from "./job.js";
 import type { ApplicationFacts } from "./limit-condition.js";
 import { civilDateAt, readFacts } from "./read-condition.js";
@@ -96,7 +99,7 @@ const sprayVolume = (
 const expectReadable = (input: unknown, path: string): void => {
   const record = expectFields(input, ["dry", "liquid"], path, "what scale and jug can read");
   const door = checks();
-  for (const form of ["dry", "liquid"]) {
+  for (const form of ["dry", "liquid"] as const) {
     const step = record[form];
     if (step === undefined) continue;
     door.run(() => {

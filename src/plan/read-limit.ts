@@ -3,9 +3,13 @@ import {
   allOf,
   type Checks,
   checks,
+  expectFields,
+  expectList,
   expectNumber,
+  expectOneOf,
   expectQuantity,
   expectRecord,
+  expectText,
   type FactSource,
   fail,
   isSubstance,
@@ -13,7 +17,6 @@ import {
   quantityOf,
   shown,
 } from "../quantity/index.js";
-import { expectFields, expectList, expectOneOf, expectText } from "./fields.js";
 import type { Limit, LimitPeriod } from "./limit.js";
 import type { LimitCondition } from "./limit-condition.js";
 import { civilDateAt, readCondition } from "./read-condition.js";

@@ -1,7 +1,13 @@
 import { type CivilDate, compareDates } from "../calendar/index.js";
-import { type Checks, type Quantity, shown } from "../quantity/index.js";
+import {
+  type Checks,
+  expectFields,
+  expectList,
+  expectText,
+  type Quantity,
+  shown,
+} from "../quantity/index.js";
 import type { RateOf } from "../tank/index.js";
-import { expectFields, expectList, expectText } from "./fields.js";
 import type { JobLogEntry } from "./job.js";
 import { civilDateAt } from "./read-condition.js";
 import { type ReadProduct, taggedRate } from "./read-products.js";

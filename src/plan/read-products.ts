@@ -1,9 +1,13 @@
 import { type Fertilizer, fertilizer } from "../nutrient/index.js";
 import {
   type Checks,
+  expectFields,
+  expectList,
   expectNumber,
+  expectOneOf,
   expectQuantity,
   expectRecord,
+  expectText,
   fail,
   isSubstance,
   type Quantity,
@@ -19,7 +23,7 @@ import {
   mixIngredients,
   type RateOf,
 } from "../tank/index.js";
-import { expectFields, expectList, expectOneOf, expectText, toldBy } from "./fields.js";
+import { toldBy } from "./fields.js";
 import type { JobProduct } from "./job.js";
 import { readContents } from "./read-supplies.js";
 

@@ -1,8 +1,16 @@
 import { type CivilDate, compareDates, type DateSpan } from "../calendar/index.js";
 import { type IntervalRule, intervalRule } from "../interval/index.js";
-import { checks, expectNumber, expectRecord, fail } from "../quantity/index.js";
+import {
+  checks,
+  expectFields,
+  expectList,
+  expectNumber,
+  expectRecord,
+  expectText,
+  fail,
+} from "../quantity/index.js";
 import { type ReadProposal, readProposal } from "./check-limits.js";
-import { expectFields, expectList, expectText, toldAt, unreadable } from "./fields.js";
+import { toldAt, unreadable } from "./fields.js";
 import type { ApplicationFacts } from "./limit-condition.js";
 import { civilDateAt, readFacts } from "./read-condition.js";
 import { type ReadLimit, readLimits } from "./read-limit.js";

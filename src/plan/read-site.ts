@@ -1,6 +1,15 @@
-import { type Checks, checks, expectQuantity, fail, type Quantity, shown, sum } from "../quantity/index.js";
+import {
+  type Checks,
+  checks,
+  expectFields,
+  expectQuantity,
+  expectText,
+  fail,
+  type Quantity,
+  shown,
+  sum,
+} from "../quantity/index.js";
 import { type SiteArea, type SiteDescription, siteArea } from "../site/index.js";
-import { expectFields, expectText } from "./fields.js";
 
 /** The site of a job, measured: its total, and the area of each part that has a name. */
 export interface ReadSite {

@@ -3,6 +3,7 @@ import { formFactor } from "../nutrient/index.js";
 import {
   type Checks,
   checks,
+  expectList,
   expectNumber,
   expectRecord,
   fail,
@@ -12,7 +13,6 @@ import {
   shown,
 } from "../quantity/index.js";
 
-import { expectList } from "./fields.js";
 import { inUnit, type NutrientRates, nitrogenParts } from "./nutrient-rates.js";
 import { readAreaAmount } from "./read-limit.js";
 

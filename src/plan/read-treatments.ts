@@ -8,15 +8,19 @@ import {
 } from "../interval/index.js";
 import {
   type Checks,
+  expectFields,
+  expectList,
   expectNumber,
+  expectOneOf,
   expectQuantity,
   expectRecord,
+  expectText,
   fail,
   type Quantity,
   shown,
 } from "../quantity/index.js";
 import type { RateOf } from "../tank/index.js";
-import { expectFields, expectList, expectOneOf, expectText, toldAt } from "./fields.js";
+import { toldAt } from "./fields.js";
 import type { JobHeat, JobSpray, JobSpread } from "./job.js";
 import type { ApplicationFacts } from "./limit-condition.js";
 import { readFacts } from "./read-condition.js";

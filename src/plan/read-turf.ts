@@ -1,6 +1,17 @@
 import type { CivilDate } from "../calendar/index.js";
-import { type Checks, checks, expectNumber, expectQuantity, expectRecord, fail } from "../quantity/index.js";
-import { expectFields, expectFlag, expectOneOf, expectText, type Reader, readFields } from "./fields.js";
+import {
+  type Checks,
+  checks,
+  expectFields,
+  expectFlag,
+  expectNumber,
+  expectOneOf,
+  expectQuantity,
+  expectRecord,
+  expectText,
+  fail,
+} from "../quantity/index.js";
+import { type Reader, readFields } from "./fields.js";
 import { civilDateAt } from "./read-condition.js";
 import { readSource } from "./read-limit.js";
 import type { LabelOnTurf, TreatmentUse, TurfState, TurfTreatment } from "./turf-types.js";

@@ -1,5 +1,12 @@
-import { checks, expectRecord, type FactSource, fail } from "../quantity/index.js";
-import { expectList, expectOneOf, expectText } from "./fields.js";
+import {
+  checks,
+  expectList,
+  expectOneOf,
+  expectRecord,
+  expectText,
+  type FactSource,
+  fail,
+} from "../quantity/index.js";
 import type { LedgerEntry, LedgerWeather } from "./ledger-entry.js";
 import { entryPlaces } from "./read-entry.js";
 

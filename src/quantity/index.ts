@@ -29,8 +29,11 @@ export {
 export { type ErrorCode, fail, type Problem, problemText, RatewrightError, shown } from "./errors.js";
 export { expectNumber, expectRecord } from "./expect.js";
 export { expectAmount } from "./expect-amount.js";
+export { expectFields, expectFlag, expectList, expectOneOf, expectText } from "./expect-fields.js";
 export { max, min, sum } from "./fold.js";
 export { type FormatOptions, format } from "./format.js";
+export { frozen } from "./frozen.js";
+export { inUnit, likeQuantity, numberIn, perOf, timesOf } from "./like-quantity.js";
 export { type CheckedCurrency, money } from "./money.js";
 export { nearName } from "./near-name.js";
 export type { DecimalSign } from "./number-text.js";

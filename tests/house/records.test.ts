@@ -8,6 +8,7 @@ const parts: ReadonlySet<string> = new Set([
   // a value or the problems
   "allOf",
   "checks",
+  "expectFields",
   "expectRecord",
   "ledgerFromCsv",
   "quantitySchema",

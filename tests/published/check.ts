@@ -39,6 +39,12 @@ export interface PublishedCheck {
   /** How the figure reached this library: read in the source, remembered, or derived by hand. Only `"read"` counts as independent. */
   readonly reached: "read" | "from memory" | "derived";
   /** What was given, in plain words. */
+  /**
+   * What kind of evidence it is; a worked example where it is left out. Only worked examples and measurements are
+   * independent: a transcription copies a table or statute, a fit has the figure as its constant, a round trip gets
+   * its input back.
+   */
+  readonly kind?: "worked example" | "measurement" | "transcription" | "fit" | "round trip";
   readonly given: string;
   readonly answers: readonly Answer[];
   /** Calls the public API; gives one number per answer, in the unit of the answer. Unrounded. */

@@ -1,0 +1,104 @@
+import { fail, type Problem, RatewrightError, shown } from "./errors.js";
+import { expectRecord } from "./expect.js";
+import { nearName } from "./near-name.js";
+
+/**
+ * Takes a record whose fields all have known names: a misspelt field would otherwise be passed over.
+ *
+ * @throws RatewrightError `type` for each field that is not known, with the known one that is near
+ *
+ * @example
+ * ```ts
+ * import { expectFields } from "ratewright";
+ * expectFields({ rate: 3 }, ["rate", "area"], "input").rate; // => 3
+ * expectFields({ rtae: 3 }, ["rate", "area"], "input"); // => throws type
+ * ```
+ */
+export const expectFields = <const F extends string>(
+  input: unknown,
+  known: readonly F[],
+  path = "input",
+  expected = `a record with ${[known].flat().slice(0, 8).join(", ")}`,
+): { readonly [K in F]?: unknown } => {
+  const record = expectRecord(input, path, expected);
+  const problems = Object.keys(record)
+    .filter((name) => !(known as readonly string[]).includes(name))
+    .map((name): Problem => {
+      const near = nearName(name, known);
+      return {
+        code: "type",
+        path: path === "" ? name : `${path}.${name}`,
+        got: `a field "${name}"`,
+        expected: `one of the fields ${known.join(", ")}`,
+        ...(near === undefined ? {} : { suggestion: near }),
+      };
+    });
+  if (problems.length > 0) throw new RatewrightError(problems);
+  return record as { readonly [K in F]?: unknown };
+};
+
+/**
+ * Takes a list that is not empty, or throws.
+ *
+ * @example
+ * ```ts
+ * import { expectList } from "ratewright";
+ * expectList([3, 4], "readings", "reading"); // => [3, 4]
+ * expectList([], "readings", "reading"); // => throws missing
+ * ```
+ */
+export const expectList = (input: unknown, path: string, of: string): readonly unknown[] => {
+  if (input === undefined) return fail("missing", path, input, `a list with at least one ${of}`);
+  if (!Array.isArray(input)) return fail("type", path, input, `a list with at least one ${of}`);
+  // A copy: a hole in a list is an item that is not there, and map would pass it over.
+  return input.length === 0
+    ? fail("missing", path, "an empty list", `at least one ${of}`)
+    : Array.from(input);
+};
+
+/**
+ * Takes a text that is not empty, or throws.
+ *
+ * @example
+ * ```ts
+ * import { expectText } from "ratewright";
+ * expectText("meadow", "part", "the name of a part"); // => "meadow"
+ * expectText(3, "part", "the name of a part"); // => throws type
+ * ```
+ */
+export const expectText = (input: unknown, path: string, expected: string): string =>
+  typeof input === "string" && input.trim() !== ""
+    ? input
+    : fail(input === undefined ? "missing" : "type", path, input, expected);
+
+/**
+ * Takes one of a few words, or throws with the words.
+ *
+ * @example
+ * ```ts
+ * import { expectOneOf } from "ratewright";
+ * expectOneOf("metric", ["US", "metric"], "units"); // => "metric"
+ * expectOneOf("SI", ["US", "metric"], "units"); // => throws type
+ * ```
+ */
+export const expectOneOf = <const T extends string>(input: unknown, words: readonly T[], path: string): T =>
+  [words].flat().find((word) => word === input && word !== undefined) ??
+  fail(
+    input === undefined ? "missing" : "type",
+    path,
+    input,
+    `one of ${[words].flat().map(shown).join(", ")}`,
+  );
+
+/**
+ * Takes true or false, or throws with its path.
+ *
+ * @example
+ * ```ts
+ * import { expectFlag } from "ratewright";
+ * expectFlag(true, "established"); // => true
+ * expectFlag("yes", "established"); // => throws type
+ * ```
+ */
+export const expectFlag = (input: unknown, path: string): boolean =>
+  typeof input === "boolean" ? input : fail("type", path, input, "true or false");

@@ -1,0 +1,84 @@
+import { operand, Quantity } from "./quantity.js";
+
+/**
+ * Another number of the same kind: in the unit of a quantity and of its substance.
+ *
+ * @throws RatewrightError `type`, `unit/unknown`, `substance/unknown`, `not-finite`
+ *
+ * @example
+ * ```ts
+ * import { likeQuantity, quantity } from "ratewright";
+ * likeQuantity(quantity(3, "lb/acre", "N"), 4).toString(); // => "4 lb/acre of N"
+ * ```
+ */
+export const likeQuantity = <D extends string, S extends string>(
+  like: Quantity<D, S>,
+  value: number,
+): Quantity<D, S> => {
+  const { unit, of, dimension } = operand(like, "like");
+  return new Quantity(value, unit, of as S, dimension as D);
+};
+
+/**
+ * The number of a quantity in a unit that is known only as the program runs, as out of a select box.
+ *
+ * @throws RatewrightError `type`, `unit/unknown`, `unit/mismatch`
+ *
+ * @example
+ * ```ts
+ * import { numberIn, quantity } from "ratewright";
+ * const chosen: string = "ft2";
+ * numberIn(quantity(1, "acre"), chosen); // => 43560
+ * ```
+ */
+export const numberIn = (q: unknown, unit: string): number => operand(q, "quantity").in(unit as never);
+
+/**
+ * The same quantity in a unit that is known only as the program runs.
+ *
+ * @throws RatewrightError `type`, `unit/unknown`, `unit/mismatch`
+ *
+ * @example
+ * ```ts
+ * import { inUnit, quantity } from "ratewright";
+ * const chosen: string = "ft2";
+ * inUnit(quantity(1, "acre"), chosen).toString(); // => "43560 ft2"
+ * ```
+ */
+export const inUnit = <D extends string, S extends string>(
+  q: Quantity<D, S>,
+  unit: string,
+): Quantity<D, S> => {
+  const { of, dimension } = operand(q, "quantity");
+  return new Quantity(numberIn(q, unit), unit, of as S, dimension as D);
+};
+
+/**
+ * The product of two quantities whose kinds are known only as the program runs; the caller reads what it is
+ * from the result.
+ *
+ * @throws RatewrightError `unit/mismatch` and `substance/mismatch` where there is no such product; `type`
+ *
+ * @example
+ * ```ts
+ * import { quantity, timesOf } from "ratewright";
+ * timesOf(quantity(3, "lb/acre", "N"), quantity(2, "acre")).toString(); // => "6 lb of N"
+ * ```
+ */
+export const timesOf = (a: unknown, b: unknown): Quantity<string, string> =>
+  operand(a, "factor").times(operand(b, "factor") as never) as Quantity<string, string>;
+
+/**
+ * The quotient of two quantities whose kinds are known only as the program runs.
+ *
+ * @throws RatewrightError `unit/mismatch` and `substance/mismatch` where there is no such quotient; `range` for a
+ * divisor of zero; `type`
+ *
+ * @example
+ * ```ts
+ * import { perOf, quantity } from "ratewright";
+ * perOf(quantity(6, "lb", "N"), quantity(2, "acre")).toString(); // => "3 lb/acre of N"
+ * ```
+ */
+export const perOf = (a: unknown, b: unknown): Quantity<string, string> =>
+  operand(a, "dividend").per(operand(b, "divisor") as never) as Quantity<string, string>;
