@@ -1,7 +1,9 @@
 import { type CivilDate, compareDates } from "../calendar/index.js";
 import { checks, type Finding, fail } from "../quantity/index.js";
+import { civilDateAt } from "./civil-date-at.js";
 import { completionFindings } from "./completion-findings.js";
-import { type Content, type CountedDays, countDays, slowShareOfRow } from "./counted-days.js";
+import type { Content } from "./content.js";
+import { type CountedDays, countDays, slowShareOfRow } from "./counted-days.js";
 import { type Asked, entryRates, type Labels, noLabels } from "./entry-row.js";
 import { unreadable } from "./fields.js";
 import { type History, type HistoryRow, wholeSite } from "./history.js";
@@ -13,7 +15,7 @@ import { limitFindings, notCountedText } from "./limit-findings.js";
 import type { LimitTest } from "./limit-test.js";
 import { type LimitUse, limitOutcome } from "./limit-use.js";
 import { addRates, type Completion, tellingOf } from "./nutrient-rates.js";
-import { civilDateAt, readFacts } from "./read-condition.js";
+import { readFacts } from "./read-condition.js";
 import { readEntry } from "./read-entry.js";
 import { type ReadLimit, readLimits } from "./read-limit.js";
 

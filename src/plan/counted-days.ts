@@ -1,16 +1,11 @@
 import { addDays, type CivilDate } from "../calendar/index.js";
 import { formFactor } from "../nutrient/index.js";
+import type { Content } from "./content.js";
 import { type History, type HistoryRow, rowText } from "./history.js";
 import type { Known } from "./limit-condition.js";
 import { amountOf, isStated, slowShareOf } from "./nutrient-rates.js";
 import { type DayAmounts, reachBack } from "./period-use.js";
 import type { ReadLimit } from "./read-limit.js";
-
-/**
- * Percent by weight of a nutrient in the products, the highest that is stated, and whether all of them state
- * it; `undefined` where none does.
- */
-export type Content = (of: string) => { readonly percent: number; readonly all: boolean } | undefined;
 
 /** What is put to the limits: one application, or all of a visit, on one part of the site. */
 export interface Proposed {

@@ -1,6 +1,6 @@
 import { type Fertilizer, fertilizer, percentOf } from "../nutrient/index.js";
 import { Quantity, quantityOf } from "../quantity/index.js";
-import type { Content } from "./counted-days.js";
+import type { Content } from "./content.js";
 import type { HistoryRow } from "./history.js";
 import type { LedgerEntry } from "./ledger-entry.js";
 import { type Completion, completeRates, type NutrientRates, type Wanted } from "./nutrient-rates.js";

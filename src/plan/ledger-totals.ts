@@ -1,10 +1,10 @@
 import { type CivilDate, compareDates } from "../calendar/index.js";
 import { expectRecord, expectText, fail } from "../quantity/index.js";
+import { civilDateAt } from "./civil-date-at.js";
 import { touches, wholeSite } from "./history.js";
 import { ledgerHistory } from "./ledger.js";
 import type { Ledger } from "./ledger-entry.js";
 import { addRates, type NutrientRates } from "./nutrient-rates.js";
-import { civilDateAt } from "./read-condition.js";
 
 /** What has gone down per area on one part of the site, from one date to another. */
 export interface LedgerTotals {

@@ -3,7 +3,7 @@ import { percentOf } from "../nutrient/index.js";
 import { type Finding, type Quantity, quantityOf } from "../quantity/index.js";
 import { limitsOn } from "./check-limits.js";
 import { completionFindings } from "./completion-findings.js";
-import type { Content } from "./counted-days.js";
+import type { Content } from "./content.js";
 import { type HistoryRow, historyOf, touches, wholeSite } from "./history.js";
 import type { ApplicationFacts } from "./limit-condition.js";
 import type { LimitTest } from "./limit-test.js";

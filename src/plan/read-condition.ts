@@ -1,4 +1,4 @@
-import { civilDate, monthDay } from "../calendar/index.js";
+import { monthDay } from "../calendar/index.js";
 import {
   type Checks,
   expectFields,
@@ -10,6 +10,7 @@ import {
   fail,
   isSubstance,
 } from "../quantity/index.js";
+import { civilDateAt } from "./civil-date-at.js";
 import { type Reader, readFields } from "./fields.js";
 import type { ApplicationFacts, LimitCondition } from "./limit-condition.js";
 
@@ -95,18 +96,6 @@ const conditionReaders: { readonly [K in keyof Required<LimitCondition>]: Reader
     monthDay(from, `${path}.from`);
     monthDay(to, `${path}.to`);
   },
-};
-
-/** A date in a record: text, or an object whose text is one. */
-export const civilDateAt = (input: unknown, path: string): ReturnType<typeof civilDate> => {
-  if (input === undefined) return fail("missing", path, input, "a date, YYYY-MM-DD");
-  try {
-    return civilDate(input as string, path);
-  } catch (error) {
-    // An object that cannot be turned into text is no date either.
-    if (error instanceof TypeError) return fail("date", path, input, "a calendar date written YYYY-MM-DD");
-    throw error;
-  }
 };
 
 /** Reads what is known of an application; problems go to `door`. */

@@ -13,10 +13,10 @@ import {
   quantityOf,
   shown,
 } from "../quantity/index.js";
+import { civilDateAt } from "./civil-date-at.js";
 import { type Labels, labelOf } from "./entry-row.js";
 import { type Reader, unreadable } from "./fields.js";
 import type { LedgerEntry, LedgerWeather } from "./ledger-entry.js";
-import { civilDateAt } from "./read-condition.js";
 import { readContents, readSupplies } from "./read-supplies.js";
 
 const text: Reader = (input, path) => expectText(input, path, "text");

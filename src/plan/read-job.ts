@@ -13,10 +13,11 @@ import {
   quantityOf,
 } from "../quantity/index.js";
 import { expectWaterTest, ladders, type ReadableStep, type WaterTest } from "../tank/index.js";
+import { civilDateAt } from "./civil-date-at.js";
 import { unreadable } from "./fields.js";
 import type { Job, JobSprayer } from "./job.js";
 import type { ApplicationFacts } from "./limit-condition.js";
-import { civilDateAt, readFacts } from "./read-condition.js";
+import { readFacts } from "./read-condition.js";
 import { type ReadLimit, readLimits } from "./read-limit.js";
 import { type ReadLogEntry, readLog } from "./read-log.js";
 import { type ReadProduct, readProducts } from "./read-products.js";

@@ -12,14 +12,15 @@ import {
   expectText,
   type FactSource,
   fail,
-  isSubstance,
   type Quantity,
   quantityOf,
   shown,
 } from "../quantity/index.js";
+import { civilDateAt } from "./civil-date-at.js";
 import type { Limit, LimitPeriod } from "./limit.js";
 import type { LimitCondition } from "./limit-condition.js";
-import { civilDateAt, readCondition } from "./read-condition.js";
+import { limitedName, readAreaAmount } from "./limited-name.js";
+import { readCondition } from "./read-condition.js";
 
 interface ReadBase {
   readonly path: string;
@@ -83,43 +84,10 @@ const fieldsOf: Readonly<Record<(typeof kinds)[number], readonly string[]>> = {
   ground: ["of", "not"],
 };
 
-/** Whether a text names something that a limit or a ledger can be about: a nutrient, an ai, an ae or a product with its id. */
-export const isLimitedName = (of: unknown): of is string =>
-  typeof of === "string" &&
-  isSubstance(of) &&
-  (isNutrientName(of) || /^(product|ai|ae|other):[^/]+$/.test(of));
-
-const notNutrients = /^(none|treated|gross|plan|product|ai|ae|water|spray|soil|seed|pure live seed)$|[:/]/;
-
-/** Whether a text names a nutrient. */
-export const isNutrientName = (of: string): boolean =>
-  isSubstance(of) && (of === "N:soluble" || of === "N:slow" || !notNutrients.test(of));
-
-const wantedName = "a nutrient such as N or P2O5, or ai:, ae: or product: with a name";
-
-const limitedName = (input: unknown, path: string): string =>
-  isLimitedName(input)
-    ? input
-    : fail(input === undefined ? "missing" : "substance/mismatch", path, input, wantedName);
-
 const limitedNames = (input: unknown, path: string): "any" | readonly string[] =>
   input === "any"
     ? input
     : expectList(input, path, "substance").map((item, i) => limitedName(item, `${path}[${i}]`));
-
-/** An amount of one of these per area. */
-export const readAreaAmount = (input: unknown, path: string): Quantity<string, string> => {
-  const { of, unit, value } = expectRecord(input, path, "an amount per area");
-  if (of === undefined) fail("missing", `${path}.of`, of, wantedName);
-  const name = limitedName(of, `${path}.of`);
-  expectNumber(value, `${path}.value`, { min: 0 });
-  if (typeof unit !== "string") fail(unit === undefined ? "missing" : "type", `${path}.unit`, unit, "a unit");
-  const q = quantityOf(value as number, unit as string, name, path);
-  const byVolume = /^(product|ai|ae|other):/.test(name) && q.dimension === "volume/area";
-  return q.dimension === "mass/area" || byVolume
-    ? q
-    : fail("unit/mismatch", path, q, "a quantity of mass/area, such as lb/1000 ft2 or kg/ha");
-};
 
 const wholeCount = (input: unknown, path: string, min: number, max: number): number => {
   const n = expectNumber(input, path, { min, max });

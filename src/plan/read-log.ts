@@ -8,8 +8,8 @@ import {
   shown,
 } from "../quantity/index.js";
 import type { RateOf } from "../tank/index.js";
+import { civilDateAt } from "./civil-date-at.js";
 import type { JobLogEntry } from "./job.js";
-import { civilDateAt } from "./read-condition.js";
 import { type ReadProduct, taggedRate } from "./read-products.js";
 import { expectParts, type ReadSite } from "./read-site.js";
 import { readSupplies } from "./read-supplies.js";

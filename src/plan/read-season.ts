@@ -10,9 +10,10 @@ import {
   fail,
 } from "../quantity/index.js";
 import { type ReadProposal, readProposal } from "./check-limits.js";
+import { civilDateAt } from "./civil-date-at.js";
 import { toldAt, unreadable } from "./fields.js";
 import type { ApplicationFacts } from "./limit-condition.js";
-import { civilDateAt, readFacts } from "./read-condition.js";
+import { readFacts } from "./read-condition.js";
 import { type ReadLimit, readLimits } from "./read-limit.js";
 import { type ReadHeat, readHeat } from "./read-treatments.js";
 import { readTurf, readTurfLabel, readUse } from "./read-turf.js";

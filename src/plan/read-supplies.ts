@@ -12,9 +12,8 @@ import {
   quantityOf,
   shown,
 } from "../quantity/index.js";
-
+import { readAreaAmount } from "./limited-name.js";
 import { inUnit, type NutrientRates, nitrogenParts } from "./nutrient-rates.js";
-import { readAreaAmount } from "./read-limit.js";
 
 type Any = Quantity<string, string>;
 

@@ -11,8 +11,8 @@ import {
   expectText,
   fail,
 } from "../quantity/index.js";
+import { civilDateAt } from "./civil-date-at.js";
 import { type Reader, readFields } from "./fields.js";
-import { civilDateAt } from "./read-condition.js";
 import { readSource } from "./read-limit.js";
 import type { LabelOnTurf, TreatmentUse, TurfState, TurfTreatment } from "./turf-types.js";
 

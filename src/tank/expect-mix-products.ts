@@ -1,7 +1,7 @@
 import { expectAmount, type Problem, RatewrightError, shown } from "../quantity/index.js";
 import { isFormulation } from "./formulation.js";
 import { expectSameProduct } from "./inputs.js";
-import type { MixProduct } from "./loading-order-types.js";
+import type { MixProduct } from "./mix-product.js";
 import { mixIngredients } from "./mix-rules.js";
 
 /** The problems of an amount that goes in: a mass or a volume, of this product and no other. */

@@ -75,12 +75,10 @@ export type {
   LoadingOrder,
   LoadingOrderInput,
   LoadingStep,
-  LoadVolume,
-  MixAmount,
-  MixProduct,
   OrderedPair,
 } from "./loading-order-types.js";
 export { type MixObjections, type MixObjectionsInput, mixObjections } from "./mix-objections.js";
+export type { LoadVolume, MixAmount, MixProduct } from "./mix-product.js";
 export {
   type GroupRule,
   groupRules,

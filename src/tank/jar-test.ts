@@ -14,7 +14,7 @@ import { expectSameProduct, numberIn, sprayOf, sprayRateOf } from "./inputs.js";
 import { type JarReading, type JarSign, jarCannotShow, jarFailures, jarReadings } from "./jar-facts.js";
 import type { LadderId } from "./ladder.js";
 import { loadingOrder } from "./loading-order.js";
-import type { MixProduct } from "./loading-order-types.js";
+import type { MixProduct } from "./mix-product.js";
 import { expectRate, type RateOf } from "./rate.js";
 
 /** A product of a jar test. */

@@ -1,6 +1,6 @@
 import type { Finding } from "../quantity/index.js";
 import type { Formulation } from "./formulation.js";
-import type { MixProduct } from "./loading-order-types.js";
+import type { MixProduct } from "./mix-product.js";
 import { groupRules, type MixIngredient, mixRuleSources } from "./mix-rules.js";
 
 /** Kinds that help another product; they are no partners of the mix in the sense of the advice. */

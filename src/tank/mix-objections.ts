@@ -1,7 +1,7 @@
 import { allOf, expectRecord, type Finding, fail } from "../quantity/index.js";
 import { expectMixProducts } from "./expect-mix-products.js";
-import type { MixProduct } from "./loading-order-types.js";
 import { finding, helpers, labelFindings, nameOf, pairFindings } from "./mix-findings.js";
+import type { MixProduct } from "./mix-product.js";
 import { mostPartners } from "./mix-rules.js";
 
 /** What published rules have against a mix. It never says that the products mix. */

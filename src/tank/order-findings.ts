@@ -2,7 +2,8 @@ import type { Finding } from "../quantity/index.js";
 import { formulations, likenesses } from "./formulation.js";
 import { type Ladder, stepIn } from "./ladder.js";
 import { ladders } from "./ladders.js";
-import type { MixProduct, OrderedPair } from "./loading-order-types.js";
+import type { OrderedPair } from "./loading-order-types.js";
+import type { MixProduct } from "./mix-product.js";
 
 /** Fewer ladders than this that name a kind are said to be few: the same limit as for a firm pair. */
 const few = 4;

@@ -1,6 +1,7 @@
 import { consensusPlace } from "./consensus-order.js";
 import { ladderOf } from "./ladders.js";
-import type { MixProduct, OrderedPair } from "./loading-order-types.js";
+import type { OrderedPair } from "./loading-order-types.js";
+import type { MixProduct } from "./mix-product.js";
 import { pairVotes } from "./pair-votes.js";
 
 const names = (ids: readonly string[]): readonly string[] => ids.map((id) => ladderOf(id)?.name ?? id);

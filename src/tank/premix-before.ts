@@ -2,7 +2,8 @@ import type { Citation } from "../quantity/index.js";
 import type { Formulation } from "./formulation.js";
 import type { Ladder } from "./ladder.js";
 import { ladders } from "./ladders.js";
-import type { LoadingStep, MixProduct } from "./loading-order-types.js";
+import type { LoadingStep } from "./loading-order-types.js";
+import type { MixProduct } from "./mix-product.js";
 
 /** Dry kinds that stay in suspension. */
 export const slurried: readonly Formulation[] = ["WP", "WG", "WT", "EP", "EG"];

@@ -1,6 +1,7 @@
 import { type TankCaution, tankCautions } from "./cautions.js";
 import { formulations } from "./formulation.js";
-import type { LoadingAction, MixProduct } from "./loading-order-types.js";
+import type { LoadingAction } from "./loading-order-types.js";
+import type { MixProduct } from "./mix-product.js";
 
 const named = (...codes: readonly string[]): readonly TankCaution[] =>
   tankCautions.filter(({ code }) => codes.includes(code));
