@@ -1,5 +1,7 @@
 export * from "./calendar/index.js";
 export * from "./interval/index.js";
+export * from "./ledger/index.js";
+export * from "./limits/index.js";
 export * from "./numeric/index.js";
 export * from "./nutrient/index.js";
 export * from "./plan/index.js";

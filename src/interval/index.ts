@@ -1,34 +1,80 @@
-export { accumulateDegreeDaysC, runningDegreeDaysC } from "./accumulate.js";
+// When again: intervals, degree-days, growth regulators, re-entry and weather to spray in.
+
+// rule: intervals by the calendar: next dates, what is left of a season, gaps before seeding.
+export { applicationDates } from "./rule/application-dates.js";
+export { type ApplicationsLeft, applicationsLeft, fewestApplications } from "./rule/applications-left.js";
+export type { AppliedInput } from "./rule/applied.js";
+export type { AvoidedDays, ClosedTime } from "./rule/closed-time.js";
+export { earliestByGaps, type GapDate, type GapRule, type TurfEvent } from "./rule/gap-rule.js";
+export type { IntervalRemark } from "./rule/interval-remark.js";
+export {
+  type CountingPeriod,
+  type IntervalRule,
+  intervalRule,
+  type PeriodAmount,
+  type PeriodCount,
+} from "./rule/interval-rule.js";
+export { type NextDates, nextDates } from "./rule/next-dates.js";
+export type { IntervalFinding } from "./rule/past-findings.js";
+export { type SplitApplication, splitApplication } from "./rule/split-application.js";
+
+// degree-days: degree-days by method: of a day, of a season, and the date that a sum is reached.
+export { accumulateDegreeDaysC, runningDegreeDaysC } from "./degree-days/accumulate.js";
 export {
   type AccumulatedDegreeDays,
   accumulatedDegreeDays,
   type DegreeDayRow,
-} from "./accumulated-degree-days.js";
-export { applicationDates } from "./application-dates.js";
-export { type ApplicationsLeft, applicationsLeft, fewestApplications } from "./applications-left.js";
-export type { AppliedInput } from "./applied.js";
-export { type CalendarAgainstHeat, calendarAgainstHeat } from "./calendar-against-heat.js";
-export type { AvoidedDays, ClosedTime } from "./closed-time.js";
-export { type DateReached, dateReached } from "./date-reached.js";
-export type { DayBasis, MissingDays } from "./days-of-heat.js";
-export {
-  fractionRemaining,
-  type HalfLifeAtTemperature,
-  halfLifeAt,
-  persistenceClass,
-  type RepeatedDose,
-  repeatedDose,
-  timeUntilRemaining,
-} from "./decay.js";
-export type { DegreeDayId, IdParts, WholeCelsius } from "./degree-day-id.js";
+} from "./degree-days/accumulated-degree-days.js";
+export { type DateReached, dateReached } from "./degree-days/date-reached.js";
+export type { DayBasis, MissingDays } from "./degree-days/days-of-heat.js";
+export type { DegreeDayId, IdParts, WholeCelsius } from "./degree-days/degree-day-id.js";
 export {
   type BaseTemperature,
   type DegreeDayModel,
   type DegreeDayModelInput,
   type DegreeDaysOf,
   degreeDayModel,
-} from "./degree-day-model.js";
-export { degreeDayAmount, degreeDays } from "./degree-days.js";
+} from "./degree-days/degree-day-model.js";
+export { degreeDayAmount, degreeDays } from "./degree-days/degree-days.js";
+export type { DegreeDayMethod, UpperCutoff } from "./degree-days/heat-of-day.js";
+
+// regulator: when a growth regulator comes round again, by degree-days.
+export { type CalendarAgainstHeat, calendarAgainstHeat } from "./regulator/calendar-against-heat.js";
+export {
+  type LowHigh,
+  type RegulatorInterval,
+  type ReplacementHalfLife,
+  regulatorIntervals,
+  replacementHalfLives,
+} from "./regulator/growth-regulators.js";
+export type { HeatBasis, HeatSources } from "./regulator/heat-chain.js";
+export { type HeatSchedule, type HeatVisit, heatSchedule } from "./regulator/heat-schedule.js";
+export {
+  type CountableInterval,
+  meetsReboundCondition,
+  regulatorInterval,
+  regulatorIntervalsFor,
+} from "./regulator/regulator-interval.js";
+export { replacementDose } from "./regulator/replacement-dose.js";
+
+// growth: how fast turf grows, and what flowers, hatches or germinates now.
+export {
+  type EventWindow,
+  eventWindows,
+  eventWindowsFor,
+  type SoilTemperatureThreshold,
+  soilTemperaturesFor,
+  soilTemperatureThresholds,
+} from "./growth/event-windows.js";
+export {
+  type GrassSeason,
+  growthClass,
+  growthPotential,
+  nitrogenForGrowth,
+} from "./growth/growth-potential.js";
+export { annualBluegrassFlowering, firstRun, heatWindowState } from "./growth/window-state.js";
+
+// entry: when people may enter again, and what the signal word says.
 export {
   type EntryCategories,
   type EntryInterval,
@@ -37,56 +83,35 @@ export {
   entryInterval,
   interimEntryHours,
   type ToxicityCategory,
-} from "./entry-interval.js";
-export {
-  type EventWindow,
-  eventWindows,
-  eventWindowsFor,
-  type SoilTemperatureThreshold,
-  soilTemperaturesFor,
-  soilTemperatureThresholds,
-} from "./event-windows.js";
-export { earliestByGaps, type GapDate, type GapRule, type TurfEvent } from "./gap-rule.js";
-export { type GrassSeason, growthClass, growthPotential, nitrogenForGrowth } from "./growth-potential.js";
-export {
-  type LowHigh,
-  type RegulatorInterval,
-  type ReplacementHalfLife,
-  regulatorIntervals,
-  replacementHalfLives,
-} from "./growth-regulators.js";
-export type { HeatBasis, HeatSources } from "./heat-chain.js";
-export type { DegreeDayMethod, UpperCutoff } from "./heat-of-day.js";
-export { type HeatSchedule, type HeatVisit, heatSchedule } from "./heat-schedule.js";
+} from "./entry/entry-interval.js";
+export { type SignalWord, signalWord } from "./entry/signal-word.js";
+
+// spray-window: the hours to spray in: wind, delta T, rain and rules.
 export {
   type HourlyColumn,
   type HourlyWeather,
   hourlyWeather,
   type WeatherFigure,
-} from "./hourly-weather.js";
-export type { IntervalRemark } from "./interval-remark.js";
+} from "./spray-window/hourly-weather.js";
+export { rainfastFrom, type WateringInState, wateringInState } from "./spray-window/rain-windows.js";
+export type { SprayHour, SprayObjection } from "./spray-window/spray-hour.js";
 export {
-  type CountingPeriod,
-  type IntervalRule,
-  intervalRule,
-  type PeriodAmount,
-  type PeriodCount,
-} from "./interval-rule.js";
-export { type NextDates, nextDates } from "./next-dates.js";
-export type { IntervalFinding } from "./past-findings.js";
-export { rainfastFrom, type WateringInState, wateringInState } from "./rain-windows.js";
+  publishedSprayRules,
+  type SprayRules,
+  type StatedBounds,
+  type SunTimes,
+} from "./spray-window/spray-rules.js";
+export { type SprayWindow, sprayWindow } from "./spray-window/spray-window.js";
+export { type AirState, type DeltaT, deltaT, type WetBulb, wetBulb } from "./spray-window/wet-bulb.js";
+
+// decay: half-lives and what is left of a dose.
 export {
-  type CountableInterval,
-  meetsReboundCondition,
-  regulatorInterval,
-  regulatorIntervalsFor,
-} from "./regulator-interval.js";
-export { replacementDose } from "./replacement-dose.js";
-export { type SignalWord, signalWord } from "./signal-word.js";
-export { type SplitApplication, splitApplication } from "./split-application.js";
-export type { SprayHour, SprayObjection } from "./spray-hour.js";
-export { publishedSprayRules, type SprayRules, type StatedBounds, type SunTimes } from "./spray-rules.js";
-export { type SprayWindow, sprayWindow } from "./spray-window.js";
-export { type TurfHalfLife, turfHalfLives, turfHalfLivesOf } from "./turf-half-lives.js";
-export { type AirState, type DeltaT, deltaT, type WetBulb, wetBulb } from "./wet-bulb.js";
-export { annualBluegrassFlowering, firstRun, heatWindowState } from "./window-state.js";
+  fractionRemaining,
+  type HalfLifeAtTemperature,
+  halfLifeAt,
+  persistenceClass,
+  type RepeatedDose,
+  repeatedDose,
+  timeUntilRemaining,
+} from "./decay/decay.js";
+export { type TurfHalfLife, turfHalfLives, turfHalfLivesOf } from "./decay/turf-half-lives.js";

@@ -1,59 +1,18 @@
-export { type ActivityIndex, activityIndex } from "./activity-index.js";
-export { type Analysis, analysis, type Nutrient, percentOf } from "./analysis.js";
-export { atomicWeights, type ChemicalElement, formulaWeight } from "./atomic-weights.js";
-export { type Blend, type BlendPart, blendToGrade } from "./blend-to-grade.js";
+// From the label on the bag to the nitrogen of a season.
+
+// label: what a label states: analysis, fertilizer, breakdown of nitrogen, oxide and element.
+export { type Analysis, analysis, type Nutrient, percentOf } from "./label/analysis.js";
+export { atomicWeights, type ChemicalElement, formulaWeight } from "./label/atomic-weights.js";
+export { type Fertilizer, type FertilizerInput, fertilizer } from "./label/fertilizer.js";
+export { type FormOf, formFactor, nutrientForms } from "./label/forms.js";
 export {
-  type BurnRisk,
-  burnRisk,
-  type FoliarSource,
-  foliarBurnOrder,
-  foliarBurnRisk,
-  highPartialSaltIndex,
-} from "./burn-risk.js";
-export {
-  type ControlledReleaseTest,
-  controlledReleaseTest,
-  type ReleaseLimit,
-} from "./controlled-release-test.js";
-export { type Fertilizer, type FertilizerInput, fertilizer } from "./fertilizer.js";
-export { type FormOf, formFactor, nutrientForms } from "./forms.js";
-export {
-  type CapAtRate,
-  type HighestProductRate,
-  highestProductRate,
-  slowShareNeeded,
-} from "./highest-product-rate.js";
-export { type Elements, elementOf, inForm, type NutrientDimension, type Oxides, oxideOf } from "./in-form.js";
-export { injectionRate, stockFlow } from "./injection-rate.js";
-export {
-  type Injector,
-  type InjectorReading,
-  type InjectorText,
-  injector,
-  type ReadingOf,
-} from "./injector.js";
-export { type ChartRow, chartAmount, chartConductivity, type InjectorChart } from "./injector-chart.js";
-export {
-  densityAt,
-  densitySlopeOfUan,
-  inventoryShrink,
-  liquidDensity,
-  saltOutFindings,
-} from "./liquid-density.js";
-export {
-  type LiquidMaterial,
-  type LiquidMaterialId,
-  liquidMaterials,
-  type SaltOut,
-} from "./liquid-materials.js";
-export {
-  analysisByWeight,
-  liquidProductRate,
-  type NutrientsPerVolume,
-  nutrientPerVolume,
-  volumeOfLiquid,
-  weightOfLiquid,
-} from "./liquid-rates.js";
+  type Elements,
+  elementOf,
+  inForm,
+  type NutrientDimension,
+  type Oxides,
+  oxideOf,
+} from "./label/in-form.js";
 export {
   coatedNitrogenSource,
   type NitrogenBreakdown,
@@ -61,8 +20,42 @@ export {
   type NitrogenLine,
   nitrogenBreakdown,
   productNitrogen,
-} from "./nitrogen-breakdown.js";
-export type { CapName, DatedNitrogen, NitrogenCap, NitrogenCaps } from "./nitrogen-caps.js";
+} from "./label/nitrogen-breakdown.js";
+export {
+  type ReleaseClass,
+  type ReleaseScheme,
+  type ReleaseSchemeName,
+  releaseClass,
+  releaseSchemes,
+} from "./label/release-class.js";
+
+// rate: how much product for a target, what it supplies, and the highest rate under caps.
+export {
+  type CapAtRate,
+  type HighestProductRate,
+  highestProductRate,
+  slowShareNeeded,
+} from "./rate/highest-product-rate.js";
+export { type NutrientsSupplied, nutrientsSupplied } from "./rate/nutrients-supplied.js";
+export { productRate } from "./rate/product-rate.js";
+export {
+  type ProductRates,
+  productRates,
+  type RateStep,
+  type StepRate,
+  type TargetBalance,
+} from "./rate/product-rates.js";
+export {
+  type CapArray,
+  highestProductRatesKgPerHa,
+  nutrientsSuppliedKg,
+  productRatesKgPerHa,
+} from "./rate/rate-arrays.js";
+export type { CappedSubstance, RateCap } from "./rate/rate-cap.js";
+export type { RateTarget } from "./rate/rate-target.js";
+export { type SplitRate, slowShareRates, splitRates } from "./rate/split-rates.js";
+
+// cost: how many packages, how far one goes, and what a nutrient costs.
 export {
   type CheapestSource,
   cheapestSource,
@@ -71,56 +64,51 @@ export {
   nutrientCost,
   type PricedProduct,
   type SourceCost,
-} from "./nutrient-cost.js";
-export { type NutrientsSupplied, nutrientsSupplied } from "./nutrients-supplied.js";
-export { areaCovered, type Packaged, type Packages, packageCoverage, packagesFor } from "./packages.js";
+} from "./cost/nutrient-cost.js";
+export { areaCovered, type Packaged, type Packages, packageCoverage, packagesFor } from "./cost/packages.js";
+export type { ProductPrice } from "./cost/product-price.js";
+
+// blend: materials mixed to a grade; the cheapest blend is a path of its own.
+export { type Blend, type BlendPart, blendToGrade } from "./blend/blend-to-grade.js";
+
+// liquid: liquids by weight and by volume: density, rates, salting out.
 export {
-  type AcidComposition,
-  type AcidifyingNitrogen,
-  type AcidityConvention,
-  type AcidSource,
-  acidityPerNitrogen,
-  limeForNitrogen,
-  potentialAcidity,
-  potentialAcidityOfSource,
-} from "./potential-acidity.js";
-export type { ProductPrice } from "./product-price.js";
-export { productRate } from "./product-rate.js";
+  densityAt,
+  densitySlopeOfUan,
+  inventoryShrink,
+  liquidDensity,
+  saltOutFindings,
+} from "./liquid/liquid-density.js";
 export {
-  type ProductRates,
-  productRates,
-  type RateStep,
-  type StepRate,
-  type TargetBalance,
-} from "./product-rates.js";
+  type LiquidMaterial,
+  type LiquidMaterialId,
+  liquidMaterials,
+  type SaltOut,
+} from "./liquid/liquid-materials.js";
 export {
-  type NitrogenEstimate,
-  type NitrogenProgram,
-  type ProgramApplication,
-  type ProgramComparison,
-  type ProgramOutcome,
-  type ProgramWeek,
-  programComparison,
-} from "./program-comparison.js";
-export { type ComparedProgram, programFindings } from "./program-findings.js";
-export type { ClosedSeason, ProgramMonth, ProgramPlan, SeasonProgramInput } from "./program-parts.js";
+  analysisByWeight,
+  liquidProductRate,
+  type NutrientsPerVolume,
+  nutrientPerVolume,
+  volumeOfLiquid,
+  weightOfLiquid,
+} from "./liquid/liquid-rates.js";
+
+// release: how much of the nitrogen is out after so many weeks, by model and weather.
+export { type ActivityIndex, activityIndex } from "./release/activity-index.js";
 export {
-  type CapArray,
-  highestProductRatesKgPerHa,
-  nutrientsSuppliedKg,
-  productRatesKgPerHa,
-} from "./rate-arrays.js";
-export type { CappedSubstance, RateCap } from "./rate-cap.js";
-export type { RateTarget } from "./rate-target.js";
+  type ControlledReleaseTest,
+  controlledReleaseTest,
+  type ReleaseLimit,
+} from "./release/controlled-release-test.js";
+export { type ReleaseCurve, releasedShares } from "./release/release-curve.js";
+export { type PublishedDuration, publishedDurations } from "./release/release-durations.js";
 export {
-  type ReleaseClass,
-  type ReleaseScheme,
-  type ReleaseSchemeName,
-  releaseClass,
-  releaseSchemes,
-} from "./release-class.js";
-export { type ReleaseCurve, releasedShares } from "./release-curve.js";
-export { type Placement, type ReleaseModel, type ReleaseModelInput, releaseModel } from "./release-model.js";
+  type Placement,
+  type ReleaseModel,
+  type ReleaseModelInput,
+  releaseModel,
+} from "./release/release-model.js";
 export {
   firstOrderRate,
   naturalOrganic,
@@ -130,10 +118,10 @@ export {
   slowPolymerCoatedInSoil,
   statedDuration,
   ureaFormaldehyde,
-} from "./release-models.js";
-export type { Bound3, ReleaseRange } from "./release-range.js";
-export { accumulateEquivalentDaysC, type TemperatureResponse } from "./release-temperature.js";
-export type { MeanTemperature } from "./release-weather.js";
+} from "./release/release-models.js";
+export type { Bound3, ReleaseRange } from "./release/release-range.js";
+export { accumulateEquivalentDaysC, type TemperatureResponse } from "./release/release-temperature.js";
+export type { MeanTemperature } from "./release/release-weather.js";
 export {
   type DailyEstimate,
   type NitrogenPortion,
@@ -143,12 +131,41 @@ export {
   type ReleaseWeek,
   releaseByWeek,
   releasedNitrogen,
-} from "./released-nitrogen.js";
+} from "./release/released-nitrogen.js";
+
+// season: how a season of nitrogen is divided, what is left under its caps, and programs side by side.
+export type { CapName, DatedNitrogen, NitrogenCap, NitrogenCaps } from "./season/nitrogen-caps.js";
+export {
+  type NitrogenEstimate,
+  type NitrogenProgram,
+  type ProgramApplication,
+  type ProgramComparison,
+  type ProgramOutcome,
+  type ProgramWeek,
+  programComparison,
+} from "./season/program-comparison.js";
+export { type ComparedProgram, programFindings } from "./season/program-findings.js";
+export type { ClosedSeason, ProgramMonth, ProgramPlan, SeasonProgramInput } from "./season/program-parts.js";
 export {
   type CapUse,
   type RemainingNitrogen,
   remainingNitrogenUnderStatedLimits,
-} from "./remaining-nitrogen.js";
+} from "./season/remaining-nitrogen.js";
+export { type MonthBalance, type SeasonProgram, seasonProgram } from "./season/season-program.js";
+
+// salt: salt indexes by scale and table, and the risk of burn.
+export {
+  type BurnRisk,
+  burnRisk,
+  type FoliarSource,
+  foliarBurnOrder,
+  foliarBurnRisk,
+  highPartialSaltIndex,
+} from "./salt/burn-risk.js";
+export { gardenSaltIndexes } from "./salt/garden-salt-indexes.js";
+export { newMexicoSaltIndexes } from "./salt/new-mexico-salt-indexes.js";
+export { oregonSaltIndexes } from "./salt/oregon-salt-indexes.js";
+export { rememberedSaltIndexes } from "./salt/remembered-salt-indexes.js";
 export {
   blendSaltIndex,
   compareSaltIndexes,
@@ -159,28 +176,49 @@ export {
   saltIndex,
   scaledSaltIndex,
   type UnitBasis,
-} from "./salt-index.js";
-export { type MonthBalance, type SeasonProgram, seasonProgram } from "./season-program.js";
-export { concentrationOf, productForConcentration } from "./solution-concentration.js";
-export { type SplitRate, slowShareRates, splitRates } from "./split-rates.js";
-export type { StockAmount, StockSalt } from "./stock-salt.js";
-export { type NutrientConcentration, type StockTank, stockTank } from "./stock-tank.js";
+} from "./salt/salt-index.js";
+export { type SaltRow, type SaltTable, tabulatedSaltIndex } from "./salt/salt-table.js";
+export { turfListSaltIndexes } from "./salt/turf-list-salt-indexes.js";
+export { weightSaltIndexes } from "./salt/weight-salt-indexes.js";
+
+// acidity: what fertilizer does to soil pH: potential acidity and the lime that makes up for it.
 export {
   type AcidityBasis,
   type AcidityRow,
   type AcidityTable,
   tabulatedAcidity,
-} from "./tables/acidity-table.js";
-export { adviserAcidity } from "./tables/adviser-acidity.js";
-export { californiaAcidity } from "./tables/california-acidity.js";
-export { gardenSaltIndexes } from "./tables/garden-salt-indexes.js";
-export { growerAcidity } from "./tables/grower-acidity.js";
-export { labelChart20 } from "./tables/label-chart-20.js";
-export { newMexicoSaltIndexes } from "./tables/new-mexico-salt-indexes.js";
-export { oregonAcidity } from "./tables/oregon-acidity.js";
-export { oregonSaltIndexes } from "./tables/oregon-salt-indexes.js";
-export { type PublishedDuration, publishedDurations } from "./tables/release-durations.js";
-export { rememberedSaltIndexes } from "./tables/remembered-salt-indexes.js";
-export { type SaltRow, type SaltTable, tabulatedSaltIndex } from "./tables/salt-table.js";
-export { turfListSaltIndexes } from "./tables/turf-list-salt-indexes.js";
-export { weightSaltIndexes } from "./tables/weight-salt-indexes.js";
+} from "./acidity/acidity-table.js";
+export { adviserAcidity } from "./acidity/adviser-acidity.js";
+export { californiaAcidity } from "./acidity/california-acidity.js";
+export { growerAcidity } from "./acidity/grower-acidity.js";
+export { oregonAcidity } from "./acidity/oregon-acidity.js";
+export {
+  type AcidComposition,
+  type AcidifyingNitrogen,
+  type AcidityConvention,
+  type AcidSource,
+  acidityPerNitrogen,
+  limeForNitrogen,
+  potentialAcidity,
+  potentialAcidityOfSource,
+} from "./acidity/potential-acidity.js";
+
+// injection: stock tanks, injectors and concentrations in irrigation water.
+export { injectionRate, stockFlow } from "./injection/injection-rate.js";
+export {
+  type Injector,
+  type InjectorReading,
+  type InjectorText,
+  injector,
+  type ReadingOf,
+} from "./injection/injector.js";
+export {
+  type ChartRow,
+  chartAmount,
+  chartConductivity,
+  type InjectorChart,
+} from "./injection/injector-chart.js";
+export { labelChart20 } from "./injection/label-chart-20.js";
+export { concentrationOf, productForConcentration } from "./injection/solution-concentration.js";
+export type { StockAmount, StockSalt } from "./injection/stock-salt.js";
+export { type NutrientConcentration, type StockTank, stockTank } from "./injection/stock-tank.js";

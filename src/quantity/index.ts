@@ -1,22 +1,23 @@
+// Amounts with a unit and a substance, checked by the compiler and at run time.
+
+// errors: what a refusal says, and how a record, a list or a number is read at the door.
+export { allOf, type Checks, checks } from "./errors/checks.js";
+export { type ErrorCode, fail, type Problem, problemText, RatewrightError, shown } from "./errors/errors.js";
+export { expectNumber, expectRecord } from "./errors/expect.js";
+export { expectFields, expectFlag, expectList, expectOneOf, expectText } from "./errors/expect-fields.js";
+export { frozen } from "./errors/frozen.js";
+export { nearName } from "./errors/near-name.js";
+export { type Reader, readFields, toldAt, toldBy, unreadable } from "./errors/read-fields.js";
+export type { Caution, Citation, FactSource, Finding } from "./errors/remark.js";
+
+// unit: which units and dimensions there are, and how one converts to another.
 export {
   type BaseUnit,
   type BaseUnitDimension,
   type BaseUnitDimensions,
   type BaseUnitOf,
   unitTable,
-} from "./base-units.js";
-export { allOf, type Checks, checks } from "./checks.js";
-export {
-  depthOf,
-  type FractionDimension,
-  fractionByVolume,
-  fractionByWeight,
-  shareOf,
-  temperatureDifference,
-  volumePerAreaOf,
-  weightFractionOf,
-  weightPerVolumeOf,
-} from "./crossing.js";
+} from "./unit/base-units.js";
 export {
   type BaseDimension,
   type Dimension,
@@ -25,39 +26,21 @@ export {
   rateQuotients,
   simpleQuotients,
   type TimesDimension,
-} from "./dimensions.js";
-export { type ErrorCode, fail, type Problem, problemText, RatewrightError, shown } from "./errors.js";
-export { expectNumber, expectRecord } from "./expect.js";
-export { expectAmount } from "./expect-amount.js";
-export { expectFields, expectFlag, expectList, expectOneOf, expectText } from "./expect-fields.js";
-export { max, min, sum } from "./fold.js";
-export { type FormatOptions, format } from "./format.js";
-export { frozen } from "./frozen.js";
-export { inUnit, likeQuantity, numberIn, perOf, timesOf } from "./like-quantity.js";
-export { type CheckedCurrency, money } from "./money.js";
-export { nearName } from "./near-name.js";
-export type { DecimalSign } from "./number-text.js";
-export { parseQuantity, parseRange, type QuantityRange } from "./parse.js";
-export { oneWayProducts, productTable } from "./product-table.js";
+} from "./unit/dimensions.js";
+export { oneWayProducts, productTable } from "./unit/product-table.js";
+export { type UnitSystem, unitName, unitSymbol, unitSystem } from "./unit/unit-names.js";
 export {
-  type Addend,
-  type Bound,
-  expectQuantity,
-  Quantity,
-  type QuantityJson,
-  quantity,
-  quantityOf,
-} from "./quantity.js";
-export { quantityReviver } from "./quantity-reviver.js";
-export {
-  type ExpectedQuantity,
-  type QuantityInput,
-  type QuantityReading,
-  quantityFrom,
-  readQuantity,
-} from "./read.js";
-export type { Caution, Citation, FactSource, Finding } from "./remark.js";
-export { type QuantitySchema, quantitySchema, type SchemaIssue } from "./schema.js";
+  type AnyUnitHint,
+  type CheckedUnit,
+  type CheckedUnitOf,
+  commonQuotients,
+  type DimensionOf,
+  type Unit,
+  type UnitHint,
+} from "./unit/unit-text.js";
+export { isDimension, isUnit, type UnitChoice, unitsOf } from "./unit/units-of.js";
+
+// substance: what an amount is of: nitrogen, phosphate, product, spray.
 export {
   type AtomicSubstance,
   type CheckedSubstance,
@@ -70,17 +53,48 @@ export {
   substances,
   type TimesSubstance,
   timesSubstance,
-} from "./substances.js";
-export { suggestSubstance, suggestUnit } from "./suggest.js";
-export { type FromUcumOptions, fromUcum, toUcum } from "./ucum.js";
-export { type UnitSystem, unitName, unitSymbol, unitSystem } from "./unit-names.js";
+} from "./substance/substances.js";
+
+// value: the quantity itself, its arithmetic, and the named crossings between kinds.
 export {
-  type AnyUnitHint,
-  type CheckedUnit,
-  type CheckedUnitOf,
-  commonQuotients,
-  type DimensionOf,
-  type Unit,
-  type UnitHint,
-} from "./unit-text.js";
-export { isDimension, isUnit, type UnitChoice, unitsOf } from "./units-of.js";
+  depthOf,
+  type FractionDimension,
+  fractionByVolume,
+  fractionByWeight,
+  shareOf,
+  temperatureDifference,
+  volumePerAreaOf,
+  weightFractionOf,
+  weightPerVolumeOf,
+} from "./value/crossing.js";
+export { expectAmount } from "./value/expect-amount.js";
+export { max, min, sum } from "./value/fold.js";
+export { inUnit, likeQuantity, numberIn, perOf, timesOf } from "./value/like-quantity.js";
+export { type CheckedCurrency, money } from "./value/money.js";
+export {
+  type Addend,
+  type Bound,
+  expectQuantity,
+  Quantity,
+  type QuantityJson,
+  quantity,
+  quantityOf,
+} from "./value/quantity.js";
+
+// text: what people type and what is printed: parsing, suggestions, formatting, UCUM codes.
+export { type FormatOptions, format } from "./text/format.js";
+export type { DecimalSign } from "./text/number-text.js";
+export { parseQuantity, parseRange, type QuantityRange } from "./text/parse.js";
+export { suggestSubstance, suggestUnit } from "./text/suggest.js";
+export { type FromUcumOptions, fromUcum, toUcum } from "./text/ucum.js";
+
+// border: from forms, JSON and validators to quantities.
+export { quantityReviver } from "./border/quantity-reviver.js";
+export {
+  type ExpectedQuantity,
+  type QuantityInput,
+  type QuantityReading,
+  quantityFrom,
+  readQuantity,
+} from "./border/read.js";
+export { type QuantitySchema, quantitySchema, type SchemaIssue } from "./border/schema.js";

@@ -1,3 +1,51 @@
+// Sprayers: how much they put down, and with which tips.
+
+export type { Carrier } from "./inputs.js";
+
+// volume: application volume, speed, width, bands, density and time.
+export { applicationVolume, nozzleFlow, sprayWidth, travelSpeed } from "./volume/application-volume.js";
+export { bandFieldRate, bandTreatedArea, bandTreatedRate } from "./volume/band.js";
+export { densityFactor, solutionEquivalent, waterEquivalent } from "./volume/density.js";
+export { courseTime, groundSpeed, type SpeedAverage } from "./volume/ground-speed.js";
+export { type SprayTime, sprayTime } from "./volume/spray-time.js";
+export { boomHeight, boomWidth, fanOverlap, fanWidth, widthPerNozzle } from "./volume/widths.js";
+
+// calibration: what a sprayer puts out, by catch and by refill.
+export { type CatchCourse, type CatchReading, catchCourse } from "./calibration/catch-course.js";
+export {
+  calibrationByCatch,
+  calibrationByRefill,
+  type SprayCalibration,
+  type SprayedGround,
+  type StatedErrors,
+} from "./calibration/spray-calibration.js";
+
+// nozzle: pressure and flow, checking a boom, choosing tips.
+export {
+  type DropletClass,
+  type DropletClassInfo,
+  driftableShare,
+  dropletClasses,
+} from "./nozzle/droplet-classes.js";
+export {
+  type NozzleCheck,
+  type NozzleResult,
+  type NozzleVerdict,
+  nozzleCheck,
+} from "./nozzle/nozzle-check.js";
+export { type NozzleLimit, nozzleLimits } from "./nozzle/nozzle-limits.js";
+export { type NozzleSize, nozzleSizes, ratedFlow, type SizeRating } from "./nozzle/nozzle-sizes.js";
+export {
+  flowAtPressure,
+  type PressureRange,
+  pressureForFlow,
+  pressureForSpeed,
+  type RatedTip,
+} from "./nozzle/pressure.js";
+export type { CandidateTip, SpeedRange } from "./nozzle/tip-candidates.js";
+export { type TipChoice, type TipChoices, type TipStep, tipChoices } from "./nozzle/tip-choices.js";
+
+// active: active ingredient and acid equivalent, and what was applied.
 export {
   type AcidMeasure,
   type AcidPartner,
@@ -5,7 +53,7 @@ export {
   acidShare,
   activeOfAcid,
   type HerbicideAcid,
-} from "./acid-equivalent.js";
+} from "./active/acid-equivalent.js";
 export {
   type ActiveContent,
   type ActiveSubstance,
@@ -13,44 +61,6 @@ export {
   type ProductMeasure,
   type ProductName,
   productForActive,
-} from "./active-ingredient.js";
-export { applicationVolume, nozzleFlow, sprayWidth, travelSpeed } from "./application-volume.js";
-export { type AsApplied, asApplied } from "./as-applied.js";
-export { bandFieldRate, bandTreatedArea, bandTreatedRate } from "./band.js";
-export { type CatchCourse, type CatchReading, catchCourse } from "./catch-course.js";
-export { densityFactor, solutionEquivalent, waterEquivalent } from "./density.js";
-export {
-  type DropletClass,
-  type DropletClassInfo,
-  driftableShare,
-  dropletClasses,
-} from "./droplet-classes.js";
-export { courseTime, groundSpeed, type SpeedAverage } from "./ground-speed.js";
-export type { Carrier } from "./inputs.js";
-export { type NozzleCheck, type NozzleResult, type NozzleVerdict, nozzleCheck } from "./nozzle-check.js";
-export { type NozzleLimit, nozzleLimits } from "./nozzle-limits.js";
-export { type NozzleSize, nozzleSizes, ratedFlow, type SizeRating } from "./nozzle-sizes.js";
-export {
-  flowAtPressure,
-  type PressureRange,
-  pressureForFlow,
-  pressureForSpeed,
-  type RatedTip,
-} from "./pressure.js";
-export {
-  calibrationByCatch,
-  calibrationByRefill,
-  type SprayCalibration,
-  type SprayedGround,
-  type StatedErrors,
-} from "./spray-calibration.js";
-export { type SprayTime, sprayTime } from "./spray-time.js";
-export type { AnyQuantity, RemainingUnderLimit, StatedLimit } from "./stated-limits.js";
-export type { CandidateTip, SpeedRange } from "./tip-candidates.js";
-export {
-  type TipChoice,
-  type TipChoices,
-  type TipStep,
-  tipChoices,
-} from "./tip-choices.js";
-export { boomHeight, boomWidth, fanOverlap, fanWidth, widthPerNozzle } from "./widths.js";
+} from "./active/active-ingredient.js";
+export { type AsApplied, asApplied } from "./active/as-applied.js";
+export type { AnyQuantity, RemainingUnderLimit, StatedLimit } from "./active/stated-limits.js";

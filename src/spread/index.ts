@@ -1,26 +1,46 @@
-export { type EffectiveSwath, effectiveSwath, type SwathRule } from "./effective-swath.js";
-export { fieldCapacity } from "./field-capacity.js";
-export { type GateSetting, gateSetting, type SettingRate } from "./gate-setting.js";
-export type { GateTrial } from "./gate-trials.js";
-export { type HeaderStrips, headerStrips } from "./header-strips.js";
-export { bulkDensity, hopperLoad, type LoadCoverage, loadCoverage } from "./hopper.js";
-export { type OverlapDeposits, overlapDeposits, type Positions } from "./overlap-deposits.js";
-export { type Driving, swathCvPercent } from "./overlap-kernel.js";
-export { overlappedRate, overlappedRateEstimate } from "./overlapped-rate.js";
-export { type PanRow, panRow } from "./pan-row.js";
-export { type PassRates, passRates } from "./pass-rates.js";
-export { type PassCount, passesFor } from "./passes-for.js";
-export { type PatternBalance, patternBalance } from "./pattern-balance.js";
-export { type Feed, rateAtSpeed } from "./rate-at-speed.js";
-export { spreadRateEstimate, timedRateEstimate } from "./rate-estimate.js";
-export { runLength } from "./run-length.js";
-export { speedForRate } from "./speed-for-rate.js";
-export { type PanPlaces, type PatternInput, type SpreadPattern, spreadPattern } from "./spread-pattern.js";
-export { type Spread, type SpreadRun, spreadRate, targetCatch } from "./spread-rate.js";
-export { type Spreader, spreadWidth } from "./spread-width.js";
-export { type SwathCv, type SwathRange, type SwathSearch, swathSearch } from "./swath-search.js";
-export { type SwathUniformity, swathUniformity, type UniformityOptions } from "./swath-uniformity.js";
-export { type TestArea, testArea } from "./test-area.js";
-export { type LengthRange, swathFromThrow, type ThrowRule, thrownWidth, throwRules } from "./thrown-width.js";
-export { targetDischarge, timedRate } from "./timed-rate.js";
-export { type UniformityLimit, uniformityLimit, uniformityLimits } from "./uniformity-limits.js";
+// Spreaders: setting, pattern, swath and passes.
+
+// calibration: what a spreader puts down, its gate setting, and its speed.
+export { type GateSetting, gateSetting, type SettingRate } from "./calibration/gate-setting.js";
+export type { GateTrial } from "./calibration/gate-trials.js";
+export { bulkDensity, hopperLoad, type LoadCoverage, loadCoverage } from "./calibration/hopper.js";
+export { type Feed, rateAtSpeed } from "./calibration/rate-at-speed.js";
+export { spreadRateEstimate, timedRateEstimate } from "./calibration/rate-estimate.js";
+export { runLength } from "./calibration/run-length.js";
+export { speedForRate } from "./calibration/speed-for-rate.js";
+export { type Spread, type SpreadRun, spreadRate, targetCatch } from "./calibration/spread-rate.js";
+export { type TestArea, testArea } from "./calibration/test-area.js";
+export { targetDischarge, timedRate } from "./calibration/timed-rate.js";
+
+// pattern: a row of pans: pattern, balance and width of throw.
+export { type EffectiveSwath, effectiveSwath, type SwathRule } from "./pattern/effective-swath.js";
+export { type PanRow, panRow } from "./pattern/pan-row.js";
+export { type PatternBalance, patternBalance } from "./pattern/pattern-balance.js";
+export {
+  type PanPlaces,
+  type PatternInput,
+  type SpreadPattern,
+  spreadPattern,
+} from "./pattern/spread-pattern.js";
+export {
+  type LengthRange,
+  swathFromThrow,
+  type ThrowRule,
+  thrownWidth,
+  throwRules,
+} from "./pattern/thrown-width.js";
+
+// overlap: how passes overlap: uniformity against swath.
+export { type OverlapDeposits, overlapDeposits, type Positions } from "./overlap/overlap-deposits.js";
+export { type Driving, swathCvPercent } from "./overlap/overlap-kernel.js";
+export { overlappedRate, overlappedRateEstimate } from "./overlap/overlapped-rate.js";
+export { type SwathCv, type SwathRange, type SwathSearch, swathSearch } from "./overlap/swath-search.js";
+export { type SwathUniformity, swathUniformity, type UniformityOptions } from "./overlap/swath-uniformity.js";
+export { type UniformityLimit, uniformityLimit, uniformityLimits } from "./overlap/uniformity-limits.js";
+
+// passes: how many passes, headers, hopper loads and time.
+export { fieldCapacity } from "./passes/field-capacity.js";
+export { type HeaderStrips, headerStrips } from "./passes/header-strips.js";
+export { type PassRates, passRates } from "./passes/pass-rates.js";
+export { type PassCount, passesFor } from "./passes/passes-for.js";
+export { type Spreader, spreadWidth } from "./passes/spread-width.js";

@@ -1,3 +1,92 @@
+// From labels to loads: how much goes in, in which order, and how the tank is rinsed.
+
+export { type TankCaution, tankCautions } from "./cautions.js";
+
+// formulation: what kind of product it is, by name or by code.
+export {
+  type Formulation,
+  formulations,
+  isFormulation,
+  type ProductForm,
+} from "./formulation/formulation.js";
+export {
+  type CodeMeaning,
+  type CodeScheme,
+  codeMeanings,
+  formulationOf,
+} from "./formulation/formulation-of.js";
+export { type InternationalCode, internationalCodes } from "./formulation/international-codes.js";
+export {
+  type AbbreviationList,
+  type AbbreviationListId,
+  labelAbbreviations,
+} from "./formulation/label-abbreviations.js";
+
+// rate: a label rate, and how much product it asks for.
+export { type Amount, type AmountInput, amountFor, type ProductOf } from "./rate/amount-for.js";
+export { impliedAreaRate } from "./rate/implied-area-rate.js";
+export { type LabelRate, type LabelRateInput, labelRate } from "./rate/label-rate.js";
+export { perVolume } from "./rate/per-volume.js";
+export type {
+  ProductSubstance,
+  RateBasis,
+  RateDimension,
+  RateOf,
+  RateSubstance,
+  Recipe,
+} from "./rate/rate.js";
+
+// load: how many loads, how large, and what goes into each.
+export { areaPerTank } from "./load/area-per-tank.js";
+export type {
+  LoadAmounts,
+  LoadProduct,
+  LoadShare,
+  ProductAmount,
+  ProductLoads,
+  ReadableStep,
+} from "./load/load-amount-types.js";
+export { loadAmounts } from "./load/load-amounts.js";
+export type { LoadSplit } from "./load/load-volumes.js";
+export { type MixToFinish, mixToFinish } from "./load/mix-to-finish.js";
+export { type TankLoad, type TankLoads, tankLoads } from "./load/tank-loads.js";
+
+// dilution: how much concentrate and water make a strength.
+export { concentrateFor, type Dilution } from "./dilution/concentrate-for.js";
+export { type DilutionAmounts, dilutionAmounts, type PartsReading } from "./dilution/dilution-amounts.js";
+export type { MeasuredOut, StrengthDimension } from "./dilution/dilution-strength.js";
+export { finishedFrom } from "./dilution/finished-from.js";
+export { strengthOf } from "./dilution/strength-of.js";
+
+// votes: the published mixing orders, and how they vote on a pair.
+export { consensusOrder } from "./votes/consensus-order.js";
+export type { BetweenSteps, Ladder, LadderId } from "./votes/ladder.js";
+export { ladders } from "./votes/ladders.js";
+export { type PairVotes, pairVotes, type Standing } from "./votes/pair-votes.js";
+export { type VoteTable, votedKinds, voteTable } from "./votes/vote-table.js";
+
+// partners: which products published sources object to mixing.
+export { type MixObjections, type MixObjectionsInput, mixObjections } from "./partners/mix-objections.js";
+export type { LoadVolume, MixAmount, MixProduct } from "./partners/mix-product.js";
+export {
+  type GroupRule,
+  groupRules,
+  type MixIngredient,
+  mixIngredients,
+  mixRuleSources,
+} from "./partners/mix-rules.js";
+
+// order: the loading order with its steps and reasons.
+export { loadingOrder } from "./order/loading-order.js";
+export type {
+  LoadingAction,
+  LoadingOrder,
+  LoadingOrderInput,
+  LoadingStep,
+  OrderedPair,
+} from "./order/loading-order-types.js";
+
+// water: hardness, pH and ammonium sulfate: what the carrier does to the mix.
 export {
   type AmmoniumSulfateMinimum,
   type AmmoniumSulfateRate,
@@ -6,17 +95,40 @@ export {
   type HardnessIon,
   sulfateCoefficients,
   type WaterIons,
-} from "./ammonium-sulfate.js";
+} from "./water/ammonium-sulfate.js";
+export { type HalfLife, halfLives } from "./water/half-lives.js";
 export {
-  type Amount,
-  type AmountInput,
-  amountFor,
-  type ProductOf,
-} from "./amount-for.js";
-export { areaPerTank } from "./area-per-tank.js";
-export { type TankCaution, tankCautions } from "./cautions.js";
-export { concentrateFor, type Dilution } from "./concentrate-for.js";
-export { consensusOrder } from "./consensus-order.js";
+  type HardnessScheme,
+  type HardnessSchemeId,
+  hardnessClass,
+  hardnessFromIons,
+  hardnessSchemes,
+} from "./water/hardness.js";
+export {
+  type AlkalineHydrolysis,
+  alkalineHydrolysis,
+  type HydrolysisLoss,
+  hydrolysisLoss,
+  relativeAcidity,
+} from "./water/hydrolysis.js";
+export type { InWater } from "./water/in-water.js";
+export {
+  ammoniumSulfateRates,
+  type CarrierPH,
+  carrierPHs,
+  type HardnessThreshold,
+  hardnessThresholds,
+} from "./water/water-facts.js";
+export { waterReport } from "./water/water-report.js";
+export { expectWaterTest, type ReadWater } from "./water/water-test.js";
+export type { WaterProduct, WaterReport, WaterReportInput, WaterTest } from "./water/water-types.js";
+
+// jar: the jar test: amounts, steps and how to read it.
+export { type JarReading, type JarSign, jarCannotShow, jarFailures, jarReadings } from "./jar/jar-facts.js";
+export { fixedJarAmount, type TwoJarReading, twoJarReading } from "./jar/jar-reading.js";
+export { type JarAmount, type JarProduct, type JarStep, type JarTest, jarTest } from "./jar/jar-test.js";
+
+// rinse: rinsing containers and the tank.
 export {
   type ContainerRinse,
   containerRinse,
@@ -24,84 +136,6 @@ export {
   type RinseRuleId,
   rinsateGoes,
   rinseRules,
-} from "./container-rinse.js";
-export { type DilutionAmounts, dilutionAmounts, type PartsReading } from "./dilution-amounts.js";
-export type { MeasuredOut, StrengthDimension } from "./dilution-strength.js";
-export { finishedFrom } from "./finished-from.js";
-export { type Formulation, formulations, isFormulation, type ProductForm } from "./formulation.js";
-export { type CodeMeaning, type CodeScheme, codeMeanings, formulationOf } from "./formulation-of.js";
-export { type HalfLife, halfLives } from "./half-lives.js";
-export {
-  type HardnessScheme,
-  type HardnessSchemeId,
-  hardnessClass,
-  hardnessFromIons,
-  hardnessSchemes,
-} from "./hardness.js";
-export {
-  type AlkalineHydrolysis,
-  alkalineHydrolysis,
-  type HydrolysisLoss,
-  hydrolysisLoss,
-  relativeAcidity,
-} from "./hydrolysis.js";
-export { impliedAreaRate } from "./implied-area-rate.js";
-export type { InWater } from "./in-water.js";
-export { type InternationalCode, internationalCodes } from "./international-codes.js";
-export { type JarReading, type JarSign, jarCannotShow, jarFailures, jarReadings } from "./jar-facts.js";
-export { fixedJarAmount, type TwoJarReading, twoJarReading } from "./jar-reading.js";
-export { type JarAmount, type JarProduct, type JarStep, type JarTest, jarTest } from "./jar-test.js";
-export {
-  type AbbreviationList,
-  type AbbreviationListId,
-  labelAbbreviations,
-} from "./label-abbreviations.js";
-export { type LabelRate, type LabelRateInput, labelRate } from "./label-rate.js";
-export type { BetweenSteps, Ladder, LadderId } from "./ladder.js";
-export { ladders } from "./ladders.js";
-export type {
-  LoadAmounts,
-  LoadProduct,
-  LoadShare,
-  ProductAmount,
-  ProductLoads,
-  ReadableStep,
-} from "./load-amount-types.js";
-export { loadAmounts } from "./load-amounts.js";
-export type { LoadSplit } from "./load-volumes.js";
-export { loadingOrder } from "./loading-order.js";
-export type {
-  LoadingAction,
-  LoadingOrder,
-  LoadingOrderInput,
-  LoadingStep,
-  OrderedPair,
-} from "./loading-order-types.js";
-export { type MixObjections, type MixObjectionsInput, mixObjections } from "./mix-objections.js";
-export type { LoadVolume, MixAmount, MixProduct } from "./mix-product.js";
-export {
-  type GroupRule,
-  groupRules,
-  type MixIngredient,
-  mixIngredients,
-  mixRuleSources,
-} from "./mix-rules.js";
-export { type MixToFinish, mixToFinish } from "./mix-to-finish.js";
-export { type PairVotes, pairVotes, type Standing } from "./pair-votes.js";
-export { perVolume } from "./per-volume.js";
-export type { ProductSubstance, RateBasis, RateDimension, RateOf, RateSubstance, Recipe } from "./rate.js";
-export { rinseResidue } from "./rinse-residue.js";
-export { strengthOf } from "./strength-of.js";
-export { type TankLoad, type TankLoads, tankLoads } from "./tank-loads.js";
-export { rinsesFor, type TankRinse, tankRinse } from "./tank-rinse.js";
-export { type VoteTable, votedKinds, voteTable } from "./vote-table.js";
-export {
-  ammoniumSulfateRates,
-  type CarrierPH,
-  carrierPHs,
-  type HardnessThreshold,
-  hardnessThresholds,
-} from "./water-facts.js";
-export { waterReport } from "./water-report.js";
-export { expectWaterTest, type ReadWater } from "./water-test.js";
-export type { WaterProduct, WaterReport, WaterReportInput, WaterTest } from "./water-types.js";
+} from "./rinse/container-rinse.js";
+export { rinseResidue } from "./rinse/rinse-residue.js";
+export { rinsesFor, type TankRinse, tankRinse } from "./rinse/tank-rinse.js";

@@ -1,11 +1,7 @@
 // Checking a ledger of 100,000 entries, beside a loop written by hand over the same entries.
-import {
-  checkLimits,
-  type Ledger,
-  type LedgerEntry,
-  type Limit,
-  ledgerTotals,
-} from "../../src/plan/index.js";
+
+import { type Ledger, type LedgerEntry, ledgerTotals } from "../../src/ledger/index.js";
+import { checkLimits, type Limit } from "../../src/limits/index.js";
 
 const size = 100_000;
 const parts = ["north pitch", "south pitch", "bowling lawn", "meadow"];

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { quantityOf, unitTable } from "../../src/quantity/index.js";
-import { converted } from "../../src/quantity/quantity.js";
+import { converted } from "../../src/quantity/value/quantity.js";
 import { printedFactors, soleUnits, temperaturePoints } from "./unit-sizes.js";
 
 /** How many significant digits a printed number has. */

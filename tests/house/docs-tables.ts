@@ -73,7 +73,7 @@ const products = (): readonly string[] => {
 const substanceList = (): readonly string[] => [`${codes(substances)}.`];
 
 const errorCodes = (): readonly string[] =>
-  read("src/quantity/errors.ts")
+  read("src/quantity/errors/errors.ts")
     .split("\n")
     .filter((line) => line.startsWith(" * | "))
     .map((line) => line.slice(3));

@@ -1,12 +1,14 @@
 import { posix } from "node:path";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
-import { read, rooms, sourceFiles } from "./sources.js";
+import { exists, filesBelow, read, rooms, sourceFiles } from "./sources.js";
 
 /** The floor of each room. A room may use the rooms below it, and those beside it through their `index.ts`. */
 const floorOf: Readonly<Record<string, number>> = {
-  teach: 4,
-  plan: 3,
+  teach: 5,
+  plan: 4,
+  limits: 3,
+  ledger: 3,
   nutrient: 2,
   spray: 2,
   spread: 2,
@@ -16,6 +18,8 @@ const floorOf: Readonly<Record<string, number>> = {
   stand: 2,
   water: 2,
   soil: 2,
+  weather: 2,
+  price: 2,
   calendar: 1,
   numeric: 1,
   quantity: 1,
@@ -25,6 +29,9 @@ const floorOf: Readonly<Record<string, number>> = {
 const packagesOfSubpath: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   "nutrient/blend": { highs: "linear programming, with shadow prices" },
 };
+
+/** A folder with more files than this holds more than one subject. */
+const mostFiles = 20;
 
 interface Import {
   readonly from: string;
@@ -41,9 +48,27 @@ const subpathOf = (path: string): string | undefined => /^src\/([^/]+\/[^/]+)\//
 
 const roomOf = (path: string): string | undefined => /^src\/([^/]+)\//.exec(path)?.[1];
 
+/**
+ * The shelf of a room on which a file lies, `label`; `""` for the ground of a room, the files beside its `index.ts`
+ * that all shelves may use.
+ */
+const shelfOf = (path: string): string => /^src\/[^/]+\/(?:(.+)\/)?[^/]+$/.exec(path)?.[1] ?? "";
+
+/** The doors of a room: what everyone may use, and what only the floors above it may. */
+const isDoor = (path: string): boolean => /^src\/[^/]+\/(index|house)\.ts$/.test(path);
+
 /** The source file that a relative specifier names. */
 const target = ({ from, specifier }: Import): string =>
   posix.join(posix.dirname(from), specifier).replace(/\.js$/, ".ts");
+
+/** Whether a file loads a package, itself or through what it imports. */
+const loadsPackage = (path: string, seen: Set<string> = new Set()): boolean => {
+  if (seen.has(path) || !exists(path)) return false;
+  seen.add(path);
+  return importsOf(path, read(path)).some((each) =>
+    each.specifier.startsWith(".") ? loadsPackage(target(each), seen) : true,
+  );
+};
 
 /** What is wrong with an import, or nothing. */
 const fault = (imported: Import): string | undefined => {
@@ -59,7 +84,7 @@ const fault = (imported: Import): string | undefined => {
   if (!to.startsWith("src/")) return `${where}: outside of src`;
   const other = roomOf(to);
   const part = subpathOf(to);
-  if (part !== undefined && packagesOfSubpath[part] !== undefined && subpathOf(from) !== part) {
+  if (part !== undefined && subpathOf(from) !== part && loadsPackage(to)) {
     return `${where}: a subpath that loads a package is no part of the room`;
   }
   if (room === undefined) {
@@ -67,12 +92,18 @@ const fault = (imported: Import): string | undefined => {
       ? undefined
       : `${where}: the root may import only the index of a room`;
   }
-  if (other === room) return undefined;
+  if (other === room) {
+    if (isDoor(to) && !isDoor(from)) return `${where}: a shelf is below the index of its room`;
+    if (shelfOf(from) === "" && shelfOf(to) !== "" && !isDoor(from))
+      return `${where}: a file beside the index is the ground of the room, and uses no shelf`;
+    return undefined;
+  }
   if (other === undefined) return `${where}: a room may not import from the root`;
   const floor = floorOf[room] ?? Number.NaN;
   const otherFloor = floorOf[other] ?? Number.NaN;
   if (!(otherFloor <= floor))
     return `${where}: ${other} (floor ${otherFloor}) is above ${room} (floor ${floor})`;
+  if (to === `src/${other}/house.ts` && room !== other) return undefined;
   return to === `src/${other}/index.ts` ? undefined : `${where}: use src/${other}/index.ts`;
 };
 
@@ -123,6 +154,54 @@ describe("the floors of the house", () => {
     expect(circle(graph)).toBeUndefined();
   });
 
+  it("has no circle of imports between the shelves of a room", () => {
+    for (const room of rooms()) {
+      const graph = new Map<string, readonly string[]>();
+      for (const path of files.filter((file) => roomOf(file) === room && !isDoor(file))) {
+        const from = shelfOf(path);
+        const to = importsOf(path, read(path))
+          .map(target)
+          .filter((each) => roomOf(each) === room)
+          .map(shelfOf)
+          .filter((each) => each !== from);
+        graph.set(from, [...new Set([...(graph.get(from) ?? []), ...to])]);
+      }
+      expect(circle(graph), room).toBeUndefined();
+    }
+  });
+
+  it(`has no shelf of more than ${mostFiles} files, and no room with so many beside its index`, () => {
+    const counts = new Map<string, number>();
+    for (const path of files) {
+      const folder = posix.dirname(path);
+      counts.set(folder, (counts.get(folder) ?? 0) + 1);
+    }
+    expect([...counts].filter(([, count]) => count > mostFiles)).toEqual([]);
+  });
+
+  it("tours every shelf in the index of its room, with a line on what it answers", () => {
+    const untold: string[] = [];
+    for (const room of rooms()) {
+      const index = read(`src/${room}/index.ts`);
+      const shelves = new Set(files.filter((path) => roomOf(path) === room).map(shelfOf));
+      for (const shelf of shelves) {
+        if (shelf === "" || exists(`src/${room}/${shelf}/index.ts`)) continue;
+        if (!new RegExp(`^// ${shelf}: .+\\.$`, "m").test(index))
+          untold.push(`src/${room}/index.ts: // ${shelf}: ...`);
+      }
+    }
+    expect(untold).toEqual([]);
+  });
+
+  it("has its tests on shelves of the same names", () => {
+    const lost = filesBelow("tests")
+      .map((path) => /^tests\/([^/]+)\/(.+)\/[^/]+$/.exec(path))
+      .filter((match) => match !== null && rooms().includes(match[1] as string))
+      .filter((match) => !exists(`src/${match?.[1]}/${match?.[2]}`))
+      .map((match) => match?.[0]);
+    expect(lost).toEqual([]);
+  });
+
   it("would notice each kind of fault", () => {
     const faulty = (from: string, specifier: string): string => fault({ from, specifier }) ?? "nothing";
     expect(faulty("src/nutrient/a.ts", "../quantity/units.js")).toMatch(/use src\/quantity\/index\.ts/);
@@ -133,10 +212,14 @@ describe("the floors of the house", () => {
     expect(faulty("src/nutrient/a.ts", "node:fs")).toMatch(/package/);
     expect(faulty("src/index.ts", "./quantity/units.js")).toMatch(/index of a room/);
     expect(faulty("src/nutrient/a.ts", "highs")).toMatch(/package/);
-    expect(faulty("src/nutrient/a.ts", "./blend/index.js")).toMatch(/no part of the room/);
+    expect(faulty("src/nutrient/index.ts", "./blend/index.js")).toMatch(/no part of the room/);
     expect(faulty("src/index.ts", "./nutrient/blend/index.js")).toMatch(/no part of the room/);
+    expect(faulty("src/nutrient/label/a.ts", "../index.js")).toMatch(/below the index of its room/);
+    expect(faulty("src/nutrient/a.ts", "./label/b.js")).toMatch(/ground of the room/);
+    expect(faulty("src/limits/weigh/a.ts", "../../ledger/book/ledger.js")).toMatch(/use src\/ledger\/index/);
+    expect(faulty("src/limits/weigh/a.ts", "../../ledger/house.js")).toBe("nothing");
+    expect(faulty("src/nutrient/rate/a.ts", "../label/b.js")).toBe("nothing");
     expect(faulty("src/nutrient/blend/a.ts", "highs")).toBe("nothing");
-    expect(faulty("src/nutrient/blend/a.ts", "../index.js")).toBe("nothing");
     expect(faulty("src/nutrient/a.ts", "../quantity/index.js")).toBe("nothing");
     expect(faulty("src/nutrient/a.ts", "../site/index.js")).toBe("nothing");
     expect(faulty("src/nutrient/a.ts", "./b.js")).toBe("nothing");

@@ -1,31 +1,28 @@
 import { addDays, addMonths, type CivilDate } from "../../src/calendar/index.js";
 import { hourlyWeather, publishedSprayRules, sprayWindow } from "../../src/interval/index.js";
+import { type LedgerEntry, ledger, missingForRecord, usRestrictedUseRecord } from "../../src/ledger/index.js";
 import {
   type ApplicationFacts,
   checkLimits,
   connecticutLimits,
   floridaLimits,
   illinoisLimits,
-  type LedgerEntry,
   type LimitSet,
-  ledger,
   manitobaLimits,
   marionCountyLimits,
   marylandProductLimits,
   marylandUseLimits,
   michiganLimits,
   minnesotaLimits,
-  missingForRecord,
   newJerseyLimits,
   newJerseySummaryLimits,
   newYorkLimits,
   type Proposal,
   pennsylvaniaLimits,
   twoFourDRememberedLimits,
-  usRestrictedUseRecord,
   vermontLimits,
   wisconsinLimits,
-} from "../../src/plan/index.js";
+} from "../../src/limits/index.js";
 import type { LeftOut, PublishedCheck, Source } from "./check.js";
 
 const sourceOf = (set: LimitSet): Source => {

@@ -1,5 +1,6 @@
 import type { Quantity } from "../../quantity/index.js";
-import type { Fertilizer, Nutrient } from "../index.js";
+import type { Nutrient } from "../label/analysis.js";
+import type { Fertilizer } from "../label/fertilizer.js";
 
 /** A salt index by weight, sodium nitrate = 100: the scale that adds up by weight. */
 export interface SaltIndexByWeight {

@@ -1,6 +1,7 @@
 import { checks, expectNumber, expectQuantity, fail } from "../../quantity/index.js";
-import { isNutrient } from "../analysis.js";
-import { type Fertilizer, percentOf, productNitrogen } from "../index.js";
+import { isNutrient, percentOf } from "../label/analysis.js";
+import type { Fertilizer } from "../label/fertilizer.js";
+import { productNitrogen } from "../label/nitrogen-breakdown.js";
 import type { BlendMaterial, BlendNutrientLimit, LeastCostBlendInput } from "./blend-input.js";
 
 /** A limit on a blend as one row: the sum over materials of share of the batch times coefficient. */

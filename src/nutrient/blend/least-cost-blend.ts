@@ -7,9 +7,9 @@ import {
   quantityOf,
   RatewrightError,
 } from "../../quantity/index.js";
-import { type NutrientsSupplied, nutrientsSupplied } from "../index.js";
-import { checkMaterials } from "../materials.js";
-import { sumOfSupplies } from "../sum-of-supplies.js";
+import { checkMaterials } from "../label/materials.js";
+import { type NutrientsSupplied, nutrientsSupplied } from "../rate/nutrients-supplied.js";
+import { sumOfSupplies } from "../rate/sum-of-supplies.js";
 import type { LeastCostBlendInput } from "./blend-input.js";
 import { type LimitRow, limitRows, nitrogenColumns } from "./blend-limits.js";
 import { enteringPrice } from "./entering-price.js";

@@ -1,0 +1,91 @@
+import { addDays, type CivilDate, civilDate, daysBetween } from "../../calendar/index.js";
+import { exceeds } from "../../numeric/index.js";
+import { expectNumber, expectQuantity, expectRecord, fail, type Quantity } from "../../quantity/index.js";
+import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "../degree-days/degree-day-model.js";
+import { heatOf } from "../degree-days/degree-days.js";
+import { type HeatSources, heatChain, horizon, reachAlong, refuseGaps } from "./heat-chain.js";
+
+/** An interval of days beside an interval by heat, from one application. */
+export interface CalendarAgainstHeat<Id extends string = string> {
+  readonly from: CivilDate;
+  /** Where the interval of days ends. */
+  readonly byCalendar: CivilDate;
+  /** Where the interval by heat ends; `null` where the temperatures do not reach so far. */
+  readonly byHeat: CivilDate | null;
+  /** Days that the calendar comes late; less than 0 where it comes early. */
+  readonly daysLate: number | null;
+  /** What has added up when the calendar comes round; `null` where the temperatures do not reach so far. */
+  readonly atCalendar: Quantity<"degree-days", DegreeDaysOf<Id>> | null;
+  /** That as a multiple of the interval by heat: 3 means that two applications were missed. */
+  readonly intervalsAtCalendar: number | null;
+}
+
+/**
+ * How far an interval of days lies from an interval by heat, for applications at several times of the
+ * year: four weeks that fit in April are far too long in July, when the same heat comes in far fewer days.
+ *
+ * @param input.starts - dates of applications to compare at
+ * @param input.intervalDays - the interval on the calendar, a whole number
+ * @param input.interval - the interval by heat, degree-days of the model
+ * @throws RatewrightError `missing` with the dates that lack a figure, or where there is no source;
+ * `substance/mismatch`, `conflict`, `range`, `date`, `type`
+ *
+ * @example
+ * ```ts
+ * import { calendarAgainstHeat, dailyNormals, degreeDayAmount, degreeDayModel } from "ratewright";
+ * const year = (mean: number) => Array.from({ length: 366 }, (_, i) => (i < 130 ? mean : mean + 14));
+ * const normals = dailyNormals({
+ *   unit: "°C", sensor: "air", source: "depot, 1991-2020", min: year(5), max: year(15),
+ * });
+ * const model = degreeDayModel({ method: "simple average", base: { value: 0, unit: "°C" }, sensor: "air" });
+ * const rows = calendarAgainstHeat({
+ *   normals, model, starts: ["2026-04-01", "2026-07-01"], intervalDays: 28,
+ *   interval: degreeDayAmount({ value: 200, unit: "°C d", model }),
+ * });
+ * rows.map(({ daysLate }) => daysLate); // => [8, 19]
+ * rows.map(({ intervalsAtCalendar }) => intervalsAtCalendar); // => [1.4, 3.36]
+ * ```
+ */
+export const calendarAgainstHeat = <Id extends string>(
+  input: HeatSources & {
+    readonly model: DegreeDayModel<Id>;
+    readonly starts: readonly CivilDate[];
+    readonly intervalDays: number;
+    readonly interval: Quantity<"degree-days", DegreeDaysOf<NoInfer<Id>>>;
+  },
+): CalendarAgainstHeat<Id>[] => {
+  expectRecord(input, "input");
+  const model = checkedModel(input.model, "model");
+  const expected = { dimension: "degree-days", of: `degree-days:${model.id}`, bound: "positive" } as const;
+  const asked = expectQuantity(input.interval, expected, "interval");
+  const days = expectNumber(input.intervalDays, "intervalDays", { min: 1, max: horizon });
+  if (!Number.isInteger(days)) fail("range", "intervalDays", days, "a whole number of days");
+  if (!Array.isArray(input.starts)) return fail("type", "starts", input.starts, "a list of dates");
+  const chain = heatChain(input, model);
+  const interval = asked.in(`${chain.scale} d`);
+  return (input.starts as readonly CivilDate[]).map((start, i) => {
+    const from = civilDate(start, `starts[${i}]`);
+    const byCalendar = addDays(from, days);
+    const reach = reachAlong(chain, from, "heat", (total) => !exceeds(interval, total));
+    refuseGaps(reach.used);
+    const byHeat = reach.date;
+    let total: number | null = 0;
+    for (
+      let date = addDays(from, 1);
+      total !== null && daysBetween(date, byCalendar) >= 0;
+      date = addDays(date, 1)
+    ) {
+      const day = chain.at(date);
+      if (day !== undefined) refuseGaps([day]);
+      total = day === undefined ? null : total + day.heat;
+    }
+    return {
+      from,
+      byCalendar,
+      byHeat,
+      daysLate: byHeat === null ? null : daysBetween(byHeat, byCalendar),
+      atCalendar: total === null ? null : heatOf(total, chain.scale, model.id),
+      intervalsAtCalendar: total === null ? null : total / interval,
+    };
+  });
+};

@@ -1,0 +1,255 @@
+import { type CivilDate, compareDates, isCivilDate } from "../../calendar/index.js";
+import { type Checks, checks, fail, shown } from "../../quantity/index.js";
+import { type Asked, entryRow, type Labels, noLabels } from "../entry/entry-row.js";
+import { type History, type HistoryRow, historyOf } from "../entry/history.js";
+import type { Ledger, LedgerEntry } from "../entry/ledger-entry.js";
+import { readEntry } from "../entry/read-entry.js";
+
+/** Tells what is wrong with the ids of entries and with what they correct; problems go to `door`. */
+export const readCorrections = (entries: readonly LedgerEntry[], path: string, door: Checks): void => {
+  const seen = new Map<string, number>();
+  const replaced = new Map<string, string>();
+  entries.forEach((entry, i) => {
+    const { id, corrects } = entry;
+    if (seen.has(id)) {
+      const expected = "an id that no other entry has";
+      door.add({ code: "duplicate", path: `${path}[${i}].id`, got: shown(id), expected });
+    }
+    if (corrects !== undefined && !seen.has(corrects)) {
+      const expected = "the id of an entry that stands before this one";
+      door.add({ code: "missing", path: `${path}[${i}].corrects`, got: shown(corrects), expected });
+    }
+    const by = corrects === undefined ? undefined : replaced.get(corrects);
+    if (by !== undefined && corrects !== undefined) {
+      const expected = `the latest entry of its line, for ${shown(corrects)} was corrected already`;
+      door.add({
+        code: "conflict",
+        path: `${path}[${i}].corrects`,
+        got: shown(corrects),
+        expected,
+        suggestion: by,
+      });
+    }
+    if (corrects !== undefined) replaced.set(corrects, id);
+    seen.set(id, i);
+  });
+};
+
+/**
+ * A ledger of applications: plain JSON, to which entries are only ever added.
+ *
+ * @param entries - in the order in which they were written down; none where it is left out
+ * @throws RatewrightError with every problem, each with its path such as `entries[3].area`: `missing`,
+ *   `type`, `date`, `range`, `unit/mismatch`, `substance/mismatch`, `duplicate`, `conflict`
+ *
+ * @example
+ * ```ts
+ * import { ledger } from "ratewright";
+ * const season = ledger([
+ *   {
+ *     id: "2026-001",
+ *     date: "2026-04-20",
+ *     parts: ["north pitch"],
+ *     area: { value: 59400, unit: "ft2" },
+ *     product: "feed-a",
+ *     analysis: "24-0-11",
+ *     amount: { value: 222.75, unit: "lb" },
+ *   },
+ * ]);
+ * season.entries.length; // => 1
+ * ledger([{ id: "2026-001", date: "2026-02-30" }]); // => throws date
+ * ```
+ */
+export const ledger = (entries: readonly LedgerEntry[] = []): Ledger => {
+  if (!Array.isArray(entries)) fail("type", "entries", entries, "a list of entries");
+  const door = checks();
+  const labels: Labels = noLabels();
+  for (let i = 0; i < entries.length; i++) readEntry(entries[i], `entries[${i}]`, door, labels);
+  if (door.count() === 0) readCorrections(entries, "entries", door);
+  door.done();
+  return { type: "ledger", version: 1, entries: [...entries] };
+};
+
+/** Takes a ledger that may come from JSON, or throws: its form only, the entries are read when they are needed. */
+export const expectLedger = (input: unknown, path: string): Ledger => {
+  const { type, version, entries } = Object(input) as Partial<Ledger>;
+  if (type !== "ledger") return fail(input === undefined ? "missing" : "type", path, input, "a ledger");
+  if (version !== 1) fail("type", `${path}.version`, version, "1");
+  return Array.isArray(entries) ? (input as Ledger) : fail("type", `${path}.entries`, entries, "a list");
+};
+
+/**
+ * A ledger with one entry more. The ledger that was given stays as it is.
+ *
+ * To correct an entry, add one with `corrects`: it takes the place of the other in every total, and both
+ * stay on record. With `voids` nothing takes its place.
+ *
+ * @throws RatewrightError as `ledger`, with paths that begin with `entry`
+ *
+ * @example
+ * ```ts
+ * import { ledger, ledgerWith, standingEntries } from "ratewright";
+ * const first = ledger([{ id: "a", date: "2026-04-20", note: "9 bags" }]);
+ * const second = ledgerWith(first, { id: "b", date: "2026-04-20", corrects: "a", note: "8 bags" });
+ * second.entries.map(({ id }) => id); // => ["a", "b"]
+ * standingEntries(second).map(({ note }) => note); // => ["8 bags"]
+ * ```
+ */
+export const ledgerWith = (ledger: Ledger, entry: LedgerEntry): Ledger => {
+  const { entries } = expectLedger(ledger, "ledger");
+  const door = checks();
+  readEntry(entry, "entry", door, noLabels());
+  if (door.count() === 0) {
+    const { id, corrects } = entry;
+    if (entries.some((other) => other.id === id))
+      fail("duplicate", "entry.id", id, "an id that no other entry has");
+    if (corrects !== undefined) {
+      const by = entries.find((other) => other.corrects === corrects);
+      if (by !== undefined) {
+        const expected = `the latest entry of its line, for ${shown(corrects)} was corrected already`;
+        fail("conflict", "entry.corrects", corrects, expected, { suggestion: by.id });
+      }
+      if (!entries.some((other) => other.id === corrects))
+        fail("missing", "entry.corrects", corrects, "the id of an entry of the ledger");
+    }
+  }
+  door.done();
+  return { type: "ledger", version: 1, entries: [...entries, entry] };
+};
+
+/** The places of the entries that stand: neither replaced nor void. */
+const standing = (entries: readonly LedgerEntry[], path: string): number[] => {
+  let replaced: Set<string> | undefined;
+  for (let i = 0; i < entries.length; i++) {
+    const entry: unknown = entries[i];
+    if (typeof entry !== "object" || entry === null)
+      return fail("type", `${path}.entries[${i}]`, entry, "an entry");
+    const { corrects } = entry as LedgerEntry;
+    if (corrects === undefined) continue;
+    replaced ??= new Set();
+    replaced.add(corrects);
+  }
+  const places: number[] = [];
+  for (let i = 0; i < entries.length; i++) {
+    const entry = entries[i] as LedgerEntry;
+    if (entry.voids !== true && !replaced?.has(entry.id)) places.push(i);
+  }
+  return places;
+};
+
+/**
+ * The entries of a ledger that count: without those that another entry corrects, and without those that
+ * only say that another never happened.
+ *
+ * @throws RatewrightError `type`, `missing`
+ *
+ * @example
+ * ```ts
+ * import { ledger, standingEntries } from "ratewright";
+ * const season = ledger([
+ *   { id: "a", date: "2026-04-20" },
+ *   { id: "b", date: "2026-05-04" },
+ *   { id: "c", date: "2026-05-04", corrects: "b", voids: true },
+ * ]);
+ * standingEntries(season).map(({ id }) => id); // => ["a"]
+ * ```
+ */
+export const standingEntries = (ledger: Ledger): readonly LedgerEntry[] => {
+  const { entries } = expectLedger(ledger, "ledger");
+  return standing(entries, "ledger").map((i) => entries[i] as LedgerEntry);
+};
+
+/** A history of a ledger: sorted by date, each entry read when it is first asked for. */
+export interface LedgerHistory extends History {
+  /** Every part that an entry names. */
+  readonly parts: () => readonly string[];
+  readonly dates: readonly CivilDate[];
+  readonly entry: (i: number) => LedgerEntry;
+  readonly row: (i: number) => HistoryRow;
+}
+
+/**
+ * Sorts a ledger by date, and keeps what it has read: for one call, or for many of one schedule. Where it is
+ * said what is asked for, a row holds no more than that.
+ */
+export const ledgerHistory = (input: unknown, path: string, asked?: Asked): LedgerHistory => {
+  const { entries } = expectLedger(input, path);
+  const at = (i: number): string => `${path}.entries[${i}]`;
+  const date = (i: number): CivilDate => (entries[i] as LedgerEntry).date;
+  // Entries share their days: sorting the days once is cheaper than sorting the entries.
+  const byDay = new Map<CivilDate, number[]>();
+  for (const i of standing(entries, path)) {
+    const day = date(i);
+    const same = byDay.get(day);
+    if (same !== undefined) same.push(i);
+    else if (isCivilDate(day)) byDay.set(day, [i]);
+    else fail("date", `${at(i)}.date`, day, "a calendar date written YYYY-MM-DD");
+  }
+  const places: number[] = [];
+  const dates: CivilDate[] = [];
+  for (const day of [...byDay.keys()].sort()) {
+    for (const i of byDay.get(day) as number[]) {
+      places.push(i);
+      dates.push(day);
+    }
+  }
+  // A large ledger is read anew each time: holding all that was read would cost more than reading it.
+  const rows: (HistoryRow | undefined)[] | undefined = places.length > 10_000 ? undefined : [];
+  const labels: Labels = noLabels();
+  const door = checks();
+  const entryAt = (i: number): LedgerEntry => entries[places[i] as number] as LedgerEntry;
+  const partsAt = (i: number): readonly string[] => {
+    const { parts } = entryAt(i);
+    if (parts === undefined) return none;
+    return Array.isArray(parts)
+      ? parts
+      : fail("type", `${at(places[i] as number)}.parts`, parts, "a list of names of parts");
+  };
+  const row = (i: number): HistoryRow => {
+    const known = rows?.[i];
+    if (known !== undefined) return known;
+    const entry = entryAt(i);
+    // Its place in the ledger is spelt out only where something is wrong.
+    const seen = readEntry(entry, "", door, labels) as LedgerEntry;
+    if (door.count() > 0) {
+      const told = checks();
+      readEntry(entry, at(places[i] as number), told, labels);
+      told.done();
+    }
+    const made = entryRow(seen, seen.id, labels, asked);
+    if (rows !== undefined) rows[i] = made;
+    return made;
+  };
+  return {
+    ...historyOf({ dates, parts: partsAt, row }),
+    parts: () => {
+      const parts = new Set<string>();
+      for (let i = 0; i < places.length; i++) for (const part of partsAt(i)) parts.add(part);
+      return [...parts].sort();
+    },
+    dates,
+    entry: entryAt,
+    row,
+  };
+};
+
+const none: readonly string[] = [];
+
+/** Two histories as one, in the order of the dates. */
+export const joinedHistory = (one: History, more: readonly HistoryRow[]): History => {
+  const sorted = [...more].sort((a, b) => compareDates(a.date, b.date));
+  return {
+    visit: (part, from, see) => {
+      const extra = sorted.filter(
+        (row) => row.date >= from && (row.parts.length === 0 || row.parts.includes(part)),
+      );
+      let next = 0;
+      one.visit(part, from, (row) => {
+        for (; next < extra.length && (extra[next] as HistoryRow).date < row.date; next++)
+          see(extra[next] as HistoryRow);
+        see(row);
+      });
+      for (; next < extra.length; next++) see(extra[next] as HistoryRow);
+    },
+  };
+};

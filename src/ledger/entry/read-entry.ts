@@ -1,0 +1,292 @@
+import {
+  type Checks,
+  expectFields,
+  expectFlag,
+  expectList,
+  expectNumber,
+  expectOneOf,
+  expectQuantity,
+  expectRecord,
+  expectText,
+  fail,
+  isSubstance,
+  quantityOf,
+  type Reader,
+  shown,
+  unreadable,
+} from "../../quantity/index.js";
+import { civilDateAt } from "../civil-date-at.js";
+import { type Labels, labelOf } from "./entry-row.js";
+import type { LedgerEntry, LedgerWeather } from "./ledger-entry.js";
+import { readContents, readSupplies } from "./read-supplies.js";
+
+const text: Reader = (input, path) => expectText(input, path, "text");
+const flag: Reader = expectFlag;
+const quantityIn =
+  (dimension: string, bound: "positive" | "non-negative" | "any", of = "none"): Reader =>
+  (input, path) =>
+    expectQuantity(withSubstance(input, of), { dimension, of, bound }, path);
+
+/** A volume of spray or an area reads the same with and without its substance. */
+const withSubstance = (input: unknown, of: string): unknown => {
+  const { value, unit, of: stated } = Object(input) as { value?: number; unit?: string; of?: string };
+  return stated === undefined || stated === "none" || (of === "none" && /^(treated|gross|plan)$/.test(stated))
+    ? { value, unit, of }
+    : input;
+};
+
+const time: Reader = (input, path) =>
+  typeof input === "string" && /^([01]\d|2[0-3]):[0-5]\d(Z|[+-]\d{2}:\d{2})?$/.test(input)
+    ? input
+    : fail("date", path, input, "a time of day, HH:MM, with or without an offset such as -05:00");
+
+/** Product in all or per area: `product`, `product:<id>`, or without a substance. */
+const productAmount =
+  (dimensions: readonly string[]): Reader =>
+  (input, path) => {
+    const { value, unit, of } = expectRecord(input, path, "an amount of product");
+    if (of !== undefined && of !== "none" && !/^product(:[^/:]+)?$/.test(String(of)))
+      fail("substance/mismatch", `${path}.of`, of, "product");
+    expectNumber(value, `${path}.value`, { min: 0 });
+    if (typeof unit !== "string") fail("type", `${path}.unit`, unit, "a unit");
+    const q = quantityOf(value as number, unit as string, "none", path);
+    return dimensions.includes(q.dimension)
+      ? q
+      : fail("unit/mismatch", path, q, `a quantity of ${dimensions.join(" or ")}`);
+  };
+
+const weatherReaders: { readonly [K in keyof Required<LedgerWeather>]: Reader } = {
+  wind: quantityIn("length/time", "non-negative"),
+  windFrom: text,
+  temperature: quantityIn("temperature", "any"),
+  humidity: (input, path) => {
+    const q = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
+    return q.value <= 100 ? q : fail("range", path, q, "at most 100 %");
+  },
+  sky: text,
+};
+
+const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
+  id: (input, path) => expectText(input, path, "an id that no other entry has"),
+  // An entry is plain JSON: a date object has to be turned into its text first.
+  date: (input, path) =>
+    typeof input === "object" && input !== null
+      ? fail("type", path, "a date object", "a date as text, YYYY-MM-DD")
+      : civilDateAt(input, path),
+  start: time,
+  end: time,
+  parts: (input, path) => {
+    const parts = expectList(input, path, "name of a part");
+    for (const [i, part] of parts.entries()) {
+      text(part, `${path}[${i}]`);
+      if (parts.indexOf(part) !== i) fail("duplicate", `${path}[${i}]`, part, "each part once");
+    }
+    return parts;
+  },
+  area: quantityIn("area", "positive"),
+  product: (input, path) =>
+    typeof input === "string" && isProductId(input)
+      ? input
+      : fail("type", path, input, "a short name without slash or colon, such as feed-a"),
+  productName: text,
+  form: (input, path) => expectOneOf(input, ["dry", "liquid"], path),
+  // Grade and slow nitrogen are read with the rest of the label, below; here only that they can be.
+  analysis: (input, path) =>
+    typeof input === "string" || (typeof input === "object" && unreadable(input, path).length === 0)
+      ? input
+      : fail("type", path, typeof input, "a grade such as 24-0-11, or an analysis"),
+  slowNitrogen: (input, path) =>
+    unreadable(input, path).length === 0
+      ? expectRecord(input, path, "percent of product, of N:slow/product")
+      : fail("type", path, "a record that cannot be read", "percent of product, of N:slow/product"),
+  density: quantityIn("mass/volume", "positive"),
+  contents: readContents,
+  amount: productAmount(["mass", "volume"]),
+  rate: productAmount(["mass/area", "volume/area"]),
+  supplies: (input, path) => {
+    const list = expectList(input, path, "nutrient or active ingredient");
+    for (const [i, item] of list.entries()) {
+      const { of } = expectRecord(item, `${path}[${i}]`, "an amount per area");
+      if (of !== undefined && typeof of !== "string")
+        fail("type", `${path}[${i}].of`, "no text", "a substance, such as N");
+    }
+    return list;
+  },
+  treatment: text,
+  target: text,
+  method: text,
+  site: text,
+  location: text,
+  registrationNumber: text,
+  activeIngredient: text,
+  restrictedUse: flag,
+  lot: text,
+  applicator: text,
+  certificate: text,
+  carrierVolume: quantityIn("volume", "positive", "spray"),
+  reEntryHours: (input, path) => expectNumber(input, path, { min: 0, max: 8784 }),
+  weather: (input) => input,
+  note: text,
+  corrects: text,
+  voids: flag,
+};
+
+/** The fields of an entry, in the order in which they are written. */
+export const entryFields: readonly (keyof LedgerEntry)[] = Object.keys(readers) as (keyof LedgerEntry)[];
+
+/** The places at which an entry holds something: its fields, and those of its weather as `weather.wind`. */
+export const entryPlaces: readonly string[] = entryFields.flatMap((name) =>
+  name === "weather" ? Object.keys(weatherReaders).map((field) => `weather.${field}`) : [name],
+);
+
+type Readers = ReadonlyMap<string, Reader>;
+
+const idAndDate: readonly string[] = ["id", "date"];
+
+/** The last id of a product that was found sound: a ledger names the same few over and over. */
+let latestProduct: string | undefined;
+
+const isProductId = (text: string): boolean => {
+  if (text === latestProduct) return true;
+  const known = isSubstance(`product:${text}`);
+  if (known) latestProduct = text;
+  return known;
+};
+
+const entryReaders: Readers = /* @__PURE__ */ new Map(Object.entries(readers));
+const airReaders: Readers = /* @__PURE__ */ new Map(Object.entries(weatherReaders));
+
+const placeOf = (path: string, name: string): string => (path === "" ? name : `${path}.${name}`);
+
+/** Reads one field; its problems go to `door`. */
+const readField = (value: unknown, reader: Reader, place: string, door: Checks): void => {
+  try {
+    reader(value, place);
+  } catch (error) {
+    const strange = unreadable(value, place);
+    for (const problem of strange) door.add(problem);
+    if (strange.length > 0) return;
+    door.run(() => {
+      throw error;
+    });
+  }
+};
+
+/** Reads each field that is there into `seen`, and says which are unknown or lacking; problems go to `door`. */
+const readFields = (
+  input: unknown,
+  readers: Readers,
+  needed: readonly string[],
+  path: string,
+  door: Checks,
+  seen?: Record<string, unknown>,
+): Readonly<Record<string, unknown>> | undefined => {
+  if (typeof input !== "object" || input === null || Array.isArray(input)) {
+    door.run(() => expectRecord(input, path, "an application"));
+    return undefined;
+  }
+  const record = input as Record<string, unknown>;
+  // Without a list of the names for each entry: a ledger can be large.
+  for (const name in record) {
+    const value = record[name];
+    const reader = readers.get(name);
+    if (reader === undefined) {
+      door.run(() => expectFields({ [name]: 0 }, [...readers.keys()], path, "an application"));
+    } else if (value !== undefined) {
+      readField(value, reader, placeOf(path, name), door);
+      if (seen !== undefined) seen[name] = value;
+    }
+  }
+  for (const name of needed) {
+    if (record[name] === undefined)
+      readField(undefined, readers.get(name) as Reader, placeOf(path, name), door);
+  }
+  return record;
+};
+
+/** What an entry states, field by field. */
+export type SeenEntry = { -readonly [K in keyof LedgerEntry]?: LedgerEntry[K] | undefined };
+
+/**
+ * Every field, empty: records of one shape are read many times as fast as the entries of a caller, no two of
+ * which need to have one.
+ */
+const nothingSeen = (): { [K in keyof Required<LedgerEntry>]: LedgerEntry[K] | undefined } => ({
+  id: undefined as unknown as string,
+  date: undefined as unknown as LedgerEntry["date"],
+  start: undefined,
+  end: undefined,
+  parts: undefined,
+  area: undefined,
+  product: undefined,
+  productName: undefined,
+  form: undefined,
+  analysis: undefined,
+  slowNitrogen: undefined,
+  density: undefined,
+  contents: undefined,
+  amount: undefined,
+  rate: undefined,
+  supplies: undefined,
+  treatment: undefined,
+  target: undefined,
+  method: undefined,
+  site: undefined,
+  location: undefined,
+  registrationNumber: undefined,
+  activeIngredient: undefined,
+  restrictedUse: undefined,
+  lot: undefined,
+  applicator: undefined,
+  certificate: undefined,
+  carrierVolume: undefined,
+  reEntryHours: undefined,
+  weather: undefined,
+  note: undefined,
+  corrects: undefined,
+  voids: undefined,
+});
+
+/** Reads an entry, or a proposal, which has no id; problems go to `door`. */
+export const readEntry = (
+  input: unknown,
+  path: string,
+  door: Checks,
+  labels: Labels,
+  needed: readonly string[] = idAndDate,
+): SeenEntry | undefined => {
+  const before = door.count();
+  const entry: SeenEntry = nothingSeen();
+  const record = readFields(input, entryReaders, needed, path, door, entry as Record<string, unknown>);
+  if (record === undefined) return undefined;
+  // What a class gives by its prototype was not enumerated.
+  if (Object.getPrototypeOf(record) !== Object.prototype)
+    for (const name of entryFields) (entry as Record<string, unknown>)[name] = record[name];
+  const at = (name: string): string => placeOf(path, name);
+  if (entry.weather !== undefined) readFields(entry.weather, airReaders, [], at("weather"), door);
+  const conflict = (field: string, got: string, expected: string): void =>
+    door.add({ code: "conflict", path: at(field), got, expected });
+  if (entry.analysis !== undefined) {
+    if (door.count() === before) door.run(() => labelOf(entry as LedgerEntry, labels, path));
+  } else if (entry.slowNitrogen !== undefined) {
+    conflict("slowNitrogen", "no analysis", "the analysis that the slow nitrogen is part of");
+  }
+  if (entry.supplies !== undefined && (entry.analysis !== undefined || entry.contents !== undefined))
+    conflict("supplies", "supplies beside an analysis or contents", "one of them, or they count twice");
+  const ownProduct = (name: "amount" | "rate", of: unknown): void => {
+    if (typeof of !== "string" || !of.startsWith("product:") || of === `product:${entry.product}`) return;
+    const expected = `product, or product:${entry.product ?? "... with the id in the field product"}`;
+    door.add({ code: "substance/mismatch", path: `${at(name)}.of`, got: shown(of), expected });
+  };
+  if (entry.amount !== undefined) ownProduct("amount", entry.amount?.of);
+  if (entry.rate !== undefined) ownProduct("rate", entry.rate?.of);
+  if (entry.amount !== undefined && entry.rate !== undefined)
+    conflict("rate", "an amount and a rate", "one of them; the rate follows from amount and area");
+  if (entry.amount !== undefined && entry.area === undefined)
+    conflict("area", "an amount without an area", "the area over which the amount went");
+  if (entry.voids === true && entry.corrects === undefined)
+    conflict("voids", "no corrects", "the id of the entry that never happened, in corrects");
+  if (Array.isArray(entry.supplies) && door.count() === before)
+    readSupplies(entry.supplies, at("supplies"), door);
+  return entry;
+};

@@ -1,0 +1,105 @@
+import { exceeds } from "../../numeric/index.js";
+import { formFactor } from "../../nutrient/index.js";
+import {
+  type Checks,
+  checks,
+  expectList,
+  expectNumber,
+  expectRecord,
+  fail,
+  isSubstance,
+  type Quantity,
+  quantityOf,
+  shown,
+} from "../../quantity/index.js";
+import { readAreaAmount } from "../rates/limited-name.js";
+import { inUnit, type NutrientRates, nitrogenParts } from "../rates/nutrient-rates.js";
+
+type Any = Quantity<string, string>;
+
+const pairs: readonly (readonly [string, string])[] = [
+  ["P", "P2O5"],
+  ["K", "K2O"],
+  ["Ca", "CaO"],
+  ["Mg", "MgO"],
+  ["S", "SO4"],
+  ["S", "SO3"],
+  ["SO3", "SO4"],
+  ["Si", "SiO2"],
+  ["NO3-N", "NO3"],
+];
+
+/** Figures are stated to two or three digits: within 3 % two forms say the same. */
+const roundedAlike = (a: number, b: number): boolean => Math.abs(a - b) <= 0.03 * Math.max(a, b);
+
+/**
+ * Reads what an application supplies per area, each substance once and without contradiction: an element
+ * beside its oxide says the same or is a mistake, and slow and soluble nitrogen are at most the total.
+ */
+export const readSupplies = (input: readonly unknown[], path: string, door: Checks): readonly Any[] => {
+  const by = new Map<string, Any>();
+  input.forEach((item, i) => {
+    const q = door.run(() => readAreaAmount(item, `${path}[${i}]`));
+    if (q === undefined) return;
+    if (by.has(q.of)) {
+      const expected = "each substance once";
+      door.add({ code: "duplicate", path: `${path}[${i}].of`, got: shown(q.of), expected });
+    }
+    by.set(q.of, q);
+  });
+  const conflict = (got: string, expected: string): void =>
+    door.add({ code: "conflict", path, got, expected });
+  if (by.size === 1) return [...by.values()];
+  for (const [element, oxide] of pairs) {
+    const [e, o] = [by.get(element), by.get(oxide)];
+    if (e === undefined || o === undefined) continue;
+    const factor = formFactor(element, oxide) as number;
+    if (!roundedAlike(inUnit(e, o.unit) * factor, o.value)) {
+      conflict(
+        `${shown(e)} and ${shown(o)}`,
+        `one of them, or ${factor.toFixed(3)} times as much ${oxide} as ${element}`,
+      );
+    }
+  }
+  const total = by.get("N");
+  if (total !== undefined && by.size > 1) {
+    const { soluble, slow } = nitrogenParts(Object.fromEntries(by) as NutrientRates, total.unit);
+    // Both stated are figures rounded on their own; one alone is simply too much.
+    const slack = soluble > 0 && slow > 0 ? 1.03 : 1;
+    if (exceeds(soluble + slow, total.value * slack)) {
+      conflict(`${shown(total)} with more soluble and slow N`, "soluble and slow nitrogen within the total");
+    }
+  }
+  return [...by.values()];
+};
+
+/** What a product holds beside nutrients, by weight or by weight per volume. */
+export const readContent = (input: unknown, path: string): Any => {
+  const { of, unit, value } = expectRecord(input, path, "a content");
+  if (typeof of !== "string" || !isSubstance(of) || !/^(ai|ae|other)(:[^/]+)?\/product$/.test(of))
+    fail("substance/mismatch", `${path}.of`, of, "what a product holds, such as ai:prodiamine/product", {
+      ...(/^(ai|ae|other):[^/]+$/.test(String(of)) && { suggestion: `${of}/product` }),
+    });
+  expectNumber(value, `${path}.value`, { min: 0 });
+  if (typeof unit !== "string") fail("type", `${path}.unit`, unit, "a unit");
+  const q = quantityOf(value as number, unit as string, of as string, path);
+  return q.dimension === "mass/mass" || q.dimension === "mass/volume"
+    ? q
+    : fail("unit/mismatch", path, q, "a quantity of mass/mass or mass/volume, such as % w/w or lb/gal");
+};
+
+/** Reads what a product holds, each substance once: the same content by weight and per volume would count twice. */
+export const readContents = (input: unknown, path: string): readonly Any[] => {
+  const door = checks();
+  const list = expectList(input, path, "content").map((item, i) =>
+    door.run(() => readContent(item, `${path}[${i}]`)),
+  );
+  list.forEach((content, i) => {
+    if (content !== undefined && list.findIndex((other) => other?.of === content.of) !== i) {
+      const expected = "each substance once, by weight or per volume";
+      door.add({ code: "duplicate", path: `${path}[${i}].of`, got: shown(content.of), expected });
+    }
+  });
+  door.done();
+  return list as readonly Any[];
+};

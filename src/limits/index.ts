@@ -1,0 +1,42 @@
+// Limits as dated, cited data, and what weighs an application against them.
+
+// limit: a limit as data: its conditions and its reading.
+export type {
+  AmountLimit,
+  ClosedDatesLimit,
+  ContentLimit,
+  CountLimit,
+  GroundLimit,
+  IntervalLimit,
+  Limit,
+  LimitBase,
+  LimitPeriod,
+  LimitSet,
+  SetbackLimit,
+  SlowShareLimit,
+} from "./limit/limit.js";
+export type { ApplicationFacts, LimitCondition } from "./limit/limit-condition.js";
+export { limit } from "./limit/read-limit.js";
+
+// weigh: what has counted, what is left, and the first date that fits.
+export { checkLimits, type LimitCheck, type Proposal } from "./weigh/check-limits.js";
+export type { LimitTest } from "./weigh/limit-test.js";
+export type { LimitUse } from "./weigh/limit-use.js";
+
+// published: published sets of limits, by state and province.
+export { publishedLimits, rememberedLimits } from "./published/all.js";
+export {
+  chlorothalonilRememberedLimits,
+  newJerseyRememberedLimits,
+  twoFourDRememberedLimits,
+} from "./published/from-memory.js";
+export { illinoisLimits, michiganLimits, minnesotaLimits, wisconsinLimits } from "./published/great-lakes.js";
+export {
+  marylandProductLimits,
+  marylandUseLimits,
+  newJerseyLimits,
+  newJerseySummaryLimits,
+  pennsylvaniaLimits,
+} from "./published/mid-atlantic.js";
+export { connecticutLimits, manitobaLimits, newYorkLimits, vermontLimits } from "./published/northeast.js";
+export { floridaLimits, marionCountyLimits } from "./published/southeast.js";

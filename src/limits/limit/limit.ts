@@ -1,0 +1,117 @@
+import type { CivilDate, MonthDayWindow } from "../../calendar/index.js";
+import type { Stated } from "../../ledger/index.js";
+import type { FactSource } from "../../quantity/index.js";
+import type { LimitCondition } from "./limit-condition.js";
+
+/**
+ * Over what a limit adds up: one application, a calendar year, a season of the year, so many days in a
+ * row, or so many months in a row. The last two roll: every stretch of that length counts.
+ */
+export type LimitPeriod =
+  | "application"
+  | "calendar year"
+  | MonthDayWindow
+  | { readonly days: number }
+  | { readonly months: number };
+
+/** What every limit may state beside its figure. */
+export interface LimitBase {
+  /** A short name, such as `us-md/total-n`, for lists and findings. */
+  readonly id?: string;
+  /** Where it is stated: a citation, or the words of the caller. */
+  readonly source: FactSource;
+  /** The day on which the source was read. */
+  readonly readOn?: CivilDate;
+  /** For what it is stated: all that is named here must hold. For everything where it is left out. */
+  readonly scope?: LimitCondition;
+  /** What lifts it: it does not bind where one of these is shown. */
+  readonly unless?: readonly LimitCondition[];
+}
+
+/** The most of a substance per area over a period: total N, soluble N, P2O5, P, an active ingredient, an acid equivalent. */
+export interface AmountLimit extends LimitBase {
+  /** May be left out. */
+  readonly kind?: "amount";
+  /** Mass or volume per area, of what is limited: `N`, `N:soluble`, `P2O5`, `P`, `ai:prodiamine`, `ae:2,4-D`, ... */
+  readonly amount: Stated;
+  readonly per: LimitPeriod;
+}
+
+/** The most applications over a period. */
+export interface CountLimit extends LimitBase {
+  readonly kind: "count";
+  /** Of what: a substance (`ai:prodiamine`, `N`) or a product (`product:feed-a`). */
+  readonly of: string;
+  readonly atMost: number;
+  readonly per: LimitPeriod;
+}
+
+/** The least number of days from one application to the next. */
+export interface IntervalLimit extends LimitBase {
+  readonly kind: "interval";
+  readonly of: string;
+  readonly atLeastDays: number;
+}
+
+/** The least share of the nitrogen that has to be slow-release, as percent of NITROGEN (not of product). */
+export interface SlowShareLimit extends LimitBase {
+  readonly kind: "slow share";
+  readonly atLeastPercentOfN: number;
+}
+
+/** The most of a nutrient in the product, percent by weight, such as 0.67 % of `P2O5`. */
+export interface ContentLimit extends LimitBase {
+  readonly kind: "content";
+  readonly of: string;
+  readonly atMostPercent: number;
+}
+
+/** A part of the year in which nothing that holds one of the substances goes down. Both ends are closed. */
+export interface ClosedDatesLimit extends LimitBase {
+  readonly kind: "closed dates";
+  /** `"any"`, or the substances: `["N", "P"]`. */
+  readonly of: "any" | readonly string[];
+  readonly closed: MonthDayWindow;
+}
+
+/** The least distance to water. */
+export interface SetbackLimit extends LimitBase {
+  readonly kind: "setback";
+  readonly of: "any" | readonly string[];
+  readonly atLeast: Stated;
+}
+
+/** Ground on which nothing goes down. */
+export interface GroundLimit extends LimitBase {
+  readonly kind: "ground";
+  readonly of: "any" | readonly string[];
+  readonly not: readonly ("frozen" | "snow-covered" | "saturated")[];
+}
+
+/** A limit as data. What it does not state is not checked. */
+export type Limit =
+  | AmountLimit
+  | CountLimit
+  | IntervalLimit
+  | SlowShareLimit
+  | ContentLimit
+  | ClosedDatesLimit
+  | SetbackLimit
+  | GroundLimit;
+
+/** The limits of one place or label, with what of its text the limits do not hold. */
+export interface LimitSet {
+  readonly type: "limit-set";
+  readonly version: 1;
+  readonly id: string;
+  readonly name: string;
+  readonly source: FactSource;
+  /** The day on which the source was read; `null` where it was not read. */
+  readonly readOn: CivilDate | null;
+  /** Whether the figures were read in the source, or come from memory. */
+  readonly reached: "read" | "from memory";
+  readonly caution: string;
+  readonly limits: readonly Limit[];
+  /** What the source also asks for and no limit here can state. */
+  readonly notHeld: readonly string[];
+}

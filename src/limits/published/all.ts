@@ -1,0 +1,42 @@
+import type { LimitSet } from "../limit/limit.js";
+import {
+  chlorothalonilRememberedLimits,
+  newJerseyRememberedLimits,
+  twoFourDRememberedLimits,
+} from "./from-memory.js";
+import { illinoisLimits, michiganLimits, minnesotaLimits, wisconsinLimits } from "./great-lakes.js";
+import {
+  marylandProductLimits,
+  marylandUseLimits,
+  newJerseyLimits,
+  newJerseySummaryLimits,
+  pennsylvaniaLimits,
+} from "./mid-atlantic.js";
+import { connecticutLimits, manitobaLimits, newYorkLimits, vermontLimits } from "./northeast.js";
+import { floridaLimits, marionCountyLimits } from "./southeast.js";
+
+/** Every set of limits that was read in its source. */
+export const publishedLimits: readonly LimitSet[] = [
+  floridaLimits,
+  marionCountyLimits,
+  marylandProductLimits,
+  marylandUseLimits,
+  newJerseyLimits,
+  newJerseySummaryLimits,
+  pennsylvaniaLimits,
+  newYorkLimits,
+  vermontLimits,
+  connecticutLimits,
+  manitobaLimits,
+  minnesotaLimits,
+  wisconsinLimits,
+  michiganLimits,
+  illinoisLimits,
+];
+
+/** Sets of limits that come from memory, kept apart: none of them was read in its source. */
+export const rememberedLimits: readonly LimitSet[] = [
+  newJerseyRememberedLimits,
+  twoFourDRememberedLimits,
+  chlorothalonilRememberedLimits,
+];

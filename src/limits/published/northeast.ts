@@ -1,0 +1,141 @@
+import type { LimitSet } from "../limit/limit.js";
+import { ft, limitSet } from "./common.js";
+
+const guarded = ["rotary spreader with deflector", "drop spreader"] as const;
+const buffer = { bufferAtLeast: ft(10) } as const;
+
+/** New York: phosphorus, dates and distance. Its closed dates are meant for any fertilizer, potash included. */
+export const newYorkLimits: LimitSet = /* @__PURE__ */ limitSet({
+  id: "us-ny",
+  name: "New York, lawn and non-agricultural turf",
+  source: {
+    title: "Environmental Conservation Law 17-2103",
+    publisher: "New York Consolidated Laws",
+    where: "1, 3",
+  },
+  limits: {
+    p: {
+      kind: "content",
+      of: "P2O5",
+      atMostPercent: 0.67,
+      unless: [{ soilTest: { months: 1200, shortOf: "P" } }, { growingSeasonAtMost: 1 }],
+    },
+    "closed-dates": { kind: "closed dates", of: "any", closed: { from: "12-01", to: "04-01" } },
+    setback: {
+      kind: "setback",
+      of: "any",
+      atLeast: ft(20),
+      unless: [buffer, { equipment: guarded }, { growingSeasonAtMost: 1 }],
+    },
+    "setback-with-guard": {
+      kind: "setback",
+      of: "any",
+      atLeast: ft(3),
+      scope: { equipment: guarded },
+      unless: [buffer, { growingSeasonAtMost: 1 }],
+    },
+  },
+  notHeld: [
+    "Whether the first of December and of April are themselves closed: between can be read either way, and here they are.",
+    "How old the soil test may be. The share of 0.67 % phosphate comes from a regional summary.",
+  ],
+});
+
+const notTurf = { place: ["golf course", "sod farm", "farm"] } as const;
+
+/** Vermont: phosphorus and slow nitrogen by the definitions of its statute, dates and distance. */
+export const vermontLimits: LimitSet = /* @__PURE__ */ limitSet({
+  id: "us-vt",
+  name: "Vermont, turf",
+  source: {
+    title: "10 V.S.A. 1266b",
+    publisher: "Vermont Statutes",
+    year: 2012,
+    where:
+      "(a); dates, distance and first season from the summary of Act 37 by the Vermont Agency of Agriculture",
+    url: "http://agriculture.vermont.gov/node/122",
+  },
+  limits: {
+    "slow-share": { kind: "slow share", atLeastPercentOfN: 15, unless: [notTurf] },
+    p: {
+      kind: "content",
+      of: "P2O5",
+      atMostPercent: 0.67,
+      unless: [notTurf, { soilTest: { months: 18, shortOf: "P" } }, { growingSeasonAtMost: 1 }],
+    },
+    "closed-dates": {
+      kind: "closed dates",
+      of: "any",
+      closed: { from: "10-16", to: "03-31" },
+      unless: [notTurf],
+    },
+    setback: { kind: "setback", of: "any", atLeast: ft(25), unless: [notTurf] },
+  },
+  notHeld: [
+    "The age of the soil test, 18 months, comes from a regional summary and a newspaper.",
+    "That the fertilizer of the first season is labelled as a starter; compost and manipulated manure do not count as phosphorus fertilizer.",
+    "Nothing on hard surfaces; whether frozen ground is named was not read.",
+  ],
+});
+
+/** Connecticut: phosphate on established turf. */
+export const connecticutLimits: LimitSet = /* @__PURE__ */ limitSet({
+  id: "us-ct",
+  name: "Connecticut, established turf",
+  source: {
+    title: "Summary of northeastern state laws on turf fertilizers 1990-2012",
+    publisher: "regional summary table",
+    year: 2012,
+    where:
+      "Connecticut column, PA 12-155; golf courses, farms and the two seasons from the legislature's summary and text of the act; winter and distance from a newspaper's report on it (Norwich Bulletin, 2012)",
+    url: "https://cga.ct.gov/2012/SUM/2012SUM00155-R02SB-00440-SUM.htm",
+  },
+  limits: {
+    p: {
+      kind: "content",
+      of: "P2O5",
+      atMostPercent: 0.67,
+      scope: { turf: ["established"] },
+      unless: [{ soilTest: { months: 24, shortOf: "P" } }, { place: ["golf course", "farm"] }],
+    },
+    "closed-dates": {
+      kind: "closed dates",
+      of: ["P"],
+      closed: { from: "12-01", to: "02-29" },
+      unless: [{ place: ["golf course", "farm"] }],
+    },
+    setback: { kind: "setback", of: ["P"], atLeast: ft(20), unless: [{ place: ["golf course", "farm"] }] },
+  },
+  notHeld: [
+    "The soil test has to be less than two years old; one of exactly two years is taken here.",
+    "Winter and distance bind from 0.67 % of phosphate on; here they bind any phosphorus. The summary of the act says that they bind generally: what shortens the distance was not read.",
+    "A lawn counts as established after two growing seasons. Nothing on hard surfaces.",
+  ],
+});
+
+/** Manitoba: phosphorus on urban turf, and winter. */
+export const manitobaLimits: LimitSet = /* @__PURE__ */ limitSet({
+  id: "ca-mb",
+  name: "Manitoba, urban turf",
+  source: {
+    title: "Nutrient Management Regulation",
+    publisher: "Province of Manitoba",
+    year: 2009,
+    where: "Zone N5; winter dates from notices of the province, as a trade body prints them",
+    url: "https://www.manitoba.ca/sd/water/lakes-beaches-rivers/nutrient_management/",
+  },
+  limits: {
+    p: {
+      kind: "content",
+      of: "P2O5",
+      atMostPercent: 1,
+      unless: [{ growingSeasonAtMost: 2 }],
+    },
+    "closed-dates": { kind: "closed dates", of: ["N", "P"], closed: { from: "11-10", to: "04-10" } },
+  },
+  notHeld: [
+    "A soil test that shows a lack of phosphorus, which also lifts the limit on it.",
+    "That the province may move the winter dates from year to year; whether they bind every kind of turf was not read.",
+    "Distances to water.",
+  ],
+});

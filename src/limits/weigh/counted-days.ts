@@ -1,0 +1,145 @@
+import { addDays, type CivilDate } from "../../calendar/index.js";
+import {
+  amountOf,
+  type Content,
+  type History,
+  type HistoryRow,
+  isStated,
+  rowText,
+  slowShareOf,
+} from "../../ledger/house.js";
+import { formFactor } from "../../nutrient/index.js";
+import type { Known } from "../limit/limit-condition.js";
+import type { ReadLimit } from "../limit/read-limit.js";
+import { type DayAmounts, reachBack } from "./period-use.js";
+
+/** What is put to the limits: one application, or all of a visit, on one part of the site. */
+export interface Proposed {
+  readonly date: CivilDate;
+  readonly part: string;
+  readonly row: HistoryRow;
+  readonly known: Known;
+  /** What went down on this part before, and after where that is known. */
+  readonly history: History;
+  readonly content: Content;
+  readonly kept: CountedDays;
+}
+
+/** What each limit adds up on each part, kept while one proposal is moved from day to day. */
+export type CountedDays = Map<string, Counted>;
+
+export interface Counted {
+  readonly from: CivilDate;
+  readonly days: DayAmounts;
+  readonly notCounted: readonly string[];
+  /** Days on which it did go down, in an amount that is not known. */
+  readonly unknownOn: readonly CivilDate[];
+}
+
+const namesProduct = ({ products }: HistoryRow, of: string): boolean => products.includes(of.slice(8));
+
+/** Whether a row names its products; one that puts nothing down has none to name. */
+const tellsProducts = ({ products, rates, unweighed = [] }: HistoryRow): boolean =>
+  products.length > 0 || (rates !== undefined && Object.keys(rates).length === 0 && unweighed.length === 0);
+
+/** How much of what a limit is about a row is known to hold; `undefined` where the row does not tell. */
+const amountIn = (row: HistoryRow, of: string, unit: string, dimension: string): number | undefined => {
+  if (of.startsWith("product:")) {
+    if (!namesProduct(row, of)) return tellsProducts(row) ? 0 : undefined;
+    const q = row.productRates.find((rate) => rate.of === of && rate.dimension === dimension);
+    return q === undefined ? undefined : amountOf({ [of]: q as never }, of, unit);
+  }
+  return row.rates === undefined ? undefined : amountOf(row.rates, of, unit);
+};
+
+/** Whether a row holds something in an amount that could not be weighed. */
+const isUnweighed = ({ unweighed = [] }: HistoryRow, of: string): boolean =>
+  unweighed.some((held) => held === of || formFactor(held, of) !== undefined);
+
+/** The share of the nitrogen of a row that is slow, in percent; `undefined` where it is not known. */
+export const slowShareOfRow = (row: HistoryRow): number | undefined =>
+  row.rates === undefined || isUnweighed(row, "N") ? undefined : slowShareOf(row.rates);
+
+/** Whether a row is an application of something; `undefined` where the row does not tell. */
+export const isOf = (row: HistoryRow, of: string): boolean | undefined => {
+  if (of.startsWith("product:")) return tellsProducts(row) ? namesProduct(row, of) : undefined;
+  if (isUnweighed(row, of)) return true;
+  if (row.rates === undefined) return undefined;
+  const stated = row.rates[of];
+  if (stated !== undefined) return stated.value > 0;
+  return isStated(row.rates, of) && amountOf(row.rates, of, "lb/acre") > 0;
+};
+
+/** What a limit counts of a row. */
+interface Counter {
+  /** From when on. */
+  readonly from: CivilDate;
+  /** `undefined` where the row does not tell. */
+  readonly counted: (row: HistoryRow) => number | undefined;
+  /** Whether the row holds more than is counted, in an amount that is not known. */
+  readonly more: (row: HistoryRow) => boolean;
+}
+
+/** From when on a limit counts, and what of a row; nothing for a limit that does not add up. */
+export const counterOf = (limit: ReadLimit, date: CivilDate): Counter | undefined => {
+  if (limit.kind === "amount") {
+    const { of } = limit;
+    const { unit, dimension } = limit.amount;
+    const counted = (row: HistoryRow): number | undefined => amountIn(row, of, unit, dimension);
+    const more = (row: HistoryRow): boolean =>
+      of.startsWith("product:") ? namesProduct(row, of) && counted(row) === undefined : isUnweighed(row, of);
+    return { from: reachBack(date, limit.per), counted, more };
+  }
+  if (limit.kind !== "count" && limit.kind !== "interval") return undefined;
+  const from = limit.kind === "count" ? reachBack(date, limit.per) : addDays(date, 1 - limit.atLeastDays);
+  return {
+    from,
+    more: () => false,
+    counted: (row) => {
+      const answer = isOf(row, limit.of);
+      return answer === undefined ? undefined : answer ? 1 : 0;
+    },
+  };
+};
+
+const keyOf = (limit: ReadLimit, part: string): string => `${limit.path} ${part}`;
+
+/** Counts for every limit what has gone down on a part, reading each row of the history once. */
+export const countDays = (
+  limits: readonly ReadLimit[],
+  { history, part, date, kept }: Pick<Proposed, "history" | "part" | "date" | "kept">,
+): void => {
+  const open = limits.flatMap((limit) => {
+    const counter = counterOf(limit, date);
+    const known = kept.get(keyOf(limit, part));
+    if (counter === undefined || (known !== undefined && known.from <= counter.from)) return [];
+    const [dates, amounts, notCounted]: [CivilDate[], number[], string[]] = [[], [], []];
+    const unknownOn: CivilDate[] = [];
+    kept.set(keyOf(limit, part), { from: counter.from, days: { dates, amounts }, notCounted, unknownOn });
+    return [{ ...counter, dates, amounts, notCounted, unknownOn }];
+  });
+  if (open.length === 0) return;
+  const [first] = open.map(({ from }) => from).sort() as [CivilDate];
+  history.visit(part, first, (row) => {
+    for (const { from, counted, more, dates, amounts, notCounted, unknownOn } of open) {
+      if (row.date < from) continue;
+      const amount = counted(row);
+      const moreThan = more(row);
+      if (moreThan) unknownOn.push(row.date);
+      if (amount === undefined || moreThan) notCounted.push(rowText(row));
+      if (amount === undefined || amount === 0) continue;
+      const last = dates.length - 1;
+      if (dates[last] === row.date) amounts[last] = (amounts[last] as number) + amount;
+      else {
+        dates.push(row.date);
+        amounts.push(amount);
+      }
+    }
+  });
+};
+
+/** What went down day by day, from a date on or from before it. */
+export const dayAmounts = (limit: ReadLimit, proposed: Proposed): Counted => {
+  countDays([limit], proposed);
+  return proposed.kept.get(keyOf(limit, proposed.part)) as Counted;
+};

@@ -1,0 +1,101 @@
+import type { Finding } from "../../quantity/index.js";
+import type { LimitPeriod } from "../limit/limit.js";
+import { conditionText } from "../limit/limit-condition.js";
+import type { ReadLimit } from "../limit/read-limit.js";
+import type { LimitOutcome } from "./limit-use.js";
+
+/** How a period reads in a sentence. */
+export const periodText = (per: LimitPeriod): string => {
+  if (per === "application") return "in one application";
+  if (per === "calendar year") return "in a calendar year";
+  if ("days" in per) return `in ${per.days} days`;
+  if ("months" in per) return `in ${per.months} months`;
+  return `from ${per.from} to ${per.to}`;
+};
+
+const tidy = (value: number): number => Number(value.toPrecision(4));
+
+/** What was not counted, and why, in one sentence however many entries there are. */
+export const notCountedText = (part: string, of: string, entries: readonly string[]): string => {
+  const some = entries.slice(0, 3).join(", ");
+  const more = entries.length > 3 ? ` and ${entries.length - 3} more` : "";
+  return `${part}: the ${of} that went down on ${some}${more}, for it is not stated, or cannot be weighed.`;
+};
+
+const conditions = (limit: ReadLimit, meantIf: readonly string[]): string => {
+  const only = meantIf.length > 0 ? ` It is meant where ${meantIf.join(", and ")}; that was not stated.` : "";
+  const lifted = limit.unless?.length
+    ? ` Lifted only where ${limit.unless.map(conditionText).join("; or where ")}: the stated facts do not show it.`
+    : "";
+  return only + lifted;
+};
+
+/**
+ * The finding on a limit that is broken, or of which it could not be told because an amount is not known;
+ * none where it is kept.
+ */
+export const limitFindings = (
+  outcome: Exclude<LimitOutcome, { outside: string }>,
+  limit: ReadLimit,
+): Finding[] => {
+  const one = "use" in outcome ? outcome.use : outcome.test;
+  if (one.broken === false || (one.broken === null && !("use" in outcome))) return [];
+  const { part, meantIf, path, earliestByStatedLimit: day } = one;
+  const when =
+    day === null ? "" : ` The first day within this limit, as far as the stated applications go: ${day}.`;
+  const common = {
+    severity: meantIf.length > 0 ? ("caution" as const) : ("warning" as const),
+    path,
+    source: limit.source,
+  };
+  const params = {
+    part,
+    of: one.limit.of,
+    ...(limit.id === undefined ? {} : { limitId: limit.id }),
+    ...(day === null ? {} : { earliest: day }),
+    ...(meantIf.length > 0 ? { meantIf } : {}),
+  };
+  if ("use" in outcome) {
+    const { use } = outcome;
+    const { amount, per, of, kind } = use.limit;
+    const unit = kind === "count" ? "applications" : amount.unit;
+    const remaining = use.remainingUnderStatedLimits.value;
+    if (use.broken === null) {
+      return [
+        {
+          ...common,
+          severity: "caution",
+          code: "limit/not-known",
+          params: { ...params, limit: amount.value, known: use.after.value, unit },
+          text: `${part}: at least ${tidy(use.after.value)} ${unit} of ${of} ${periodText(per)}, of the stated ${tidy(amount.value)}; how much more is not stated or could not be weighed, so it is not known whether the limit is kept.`,
+        },
+      ];
+    }
+    return [
+      {
+        ...common,
+        code: "limit/broken",
+        params: {
+          ...params,
+          limit: amount.value,
+          before: use.before.value,
+          adds: use.adds.value,
+          after: use.after.value,
+          remaining,
+          unit,
+        },
+        text: `${part}: ${tidy(use.after.value)} ${unit} of ${of} ${periodText(per)} is over the stated limit of ${tidy(amount.value)} (${tidy(use.before.value)} before, ${tidy(use.adds.value)} now).${when}${conditions(limit, meantIf)}`,
+      },
+    ];
+  }
+  const { test } = outcome;
+  const found = test.found ?? "not known";
+  return [
+    {
+      ...common,
+      code: `limit/${test.limit.kind.replace(" ", "-")}`,
+      params: { ...params, states: test.limit.states, found },
+      text: `${part}: ${found}; the stated limit is ${test.limit.states}.${when}${conditions(limit, meantIf)}`,
+    },
+  ];
+};

@@ -1,0 +1,144 @@
+import {
+  addDays,
+  type CivilDate,
+  isWithinWindow,
+  type MonthDayWindow,
+  windowAround,
+} from "../../calendar/index.js";
+import type { HistoryRow } from "../../ledger/house.js";
+import { exceeds } from "../../numeric/index.js";
+import type { FactSource } from "../../quantity/index.js";
+import { reaches } from "../limit/limit-condition.js";
+import type { ReadAmountLimit, ReadCountLimit, ReadLimit } from "../limit/read-limit.js";
+import { dayAmounts, isOf, type Proposed, slowShareOfRow } from "./counted-days.js";
+import { lastYear } from "./period-use.js";
+
+/** What a limit that does not add up says of an application: slow share, content, interval, dates, distance, ground. */
+export interface LimitTest {
+  readonly part: string;
+  readonly limit: {
+    readonly id?: string;
+    readonly kind: "interval" | "slow share" | "content" | "closed dates" | "setback" | "ground";
+    readonly of: string;
+    /** What it states, in words: `"at least 20 % of N"`. */
+    readonly states: string;
+    readonly source: FactSource;
+  };
+  readonly path: string;
+  /** What was found, in words; `null` where it is not known. */
+  readonly found: string | null;
+  /** `true` where the limit is broken: it is NOT kept. `null` where it could not be told. */
+  readonly broken: boolean | null;
+  readonly earliestByStatedLimit: CivilDate | null;
+  readonly meantIf: readonly string[];
+}
+
+const isOfAny = (row: HistoryRow, of: "any" | readonly string[]): boolean | undefined => {
+  if (of === "any") return true;
+  const answers = of.map((one) => isOf(row, one));
+  return answers.includes(true) ? true : answers.includes(undefined) ? undefined : false;
+};
+
+const ofText = (of: "any" | readonly string[]): string => (of === "any" ? "any product" : of.join(" or "));
+
+const shownPercent = (percent: number): string => `${Number(percent.toPrecision(4))} %`;
+
+/** The first day that a closed part of the year leaves open: next year's again where it runs into itself. */
+const opensAfter = (date: CivilDate, closed: MonthDayWindow): CivilDate | undefined => {
+  let day = date;
+  // A part of the year that leaves out 29 February alone opens at the latest after eight years.
+  for (let year = 0; year < 10 && day <= lastYear; year++) {
+    const span = windowAround(day, closed);
+    if (span === undefined) return day;
+    day = addDays(span.to, 1);
+  }
+  return undefined;
+};
+
+type Tested = Pick<LimitTest, "found" | "broken" | "earliestByStatedLimit"> & {
+  readonly of: string;
+  readonly states: string;
+};
+
+/** Puts a limit that does not add up to a proposal. */
+export const tested = (
+  limit: Exclude<ReadLimit, ReadAmountLimit | ReadCountLimit>,
+  proposed: Proposed,
+): Tested => {
+  const { date, row, known, content } = proposed;
+  const none = { found: null, broken: null, earliestByStatedLimit: null };
+  const judge = (of: string, states: string, found: string, broken: boolean, later?: CivilDate): Tested => ({
+    of,
+    states,
+    found,
+    broken,
+    earliestByStatedLimit: broken ? (later ?? null) : date,
+  });
+  switch (limit.kind) {
+    case "slow share": {
+      const states = `at least ${limit.atLeastPercentOfN} % of N slow`;
+      const nitrogen = isOf(row, "N");
+      if (nitrogen === false) return judge("N:slow", states, "no N", false);
+      const share = slowShareOfRow(row);
+      return share === undefined
+        ? { of: "N:slow", states, ...none }
+        : judge("N:slow", states, `${shownPercent(share)} of N`, exceeds(limit.atLeastPercentOfN, share));
+    }
+    case "content": {
+      const states = `at most ${limit.atMostPercent} % of ${limit.of} in the product`;
+      const found = content(limit.of);
+      const over = found !== undefined && exceeds(found.percent, limit.atMostPercent);
+      // One product over the limit is enough; that all are within it only all of them can tell.
+      return found === undefined || !(over || found.all)
+        ? { of: limit.of, states, ...none }
+        : judge(limit.of, states, shownPercent(found.percent), over);
+    }
+    case "interval": {
+      const { of, atLeastDays } = limit;
+      const states = `at least ${atLeastDays} days between applications`;
+      const mine = isOf(row, of);
+      if (mine === false) return judge(of, states, `no ${of}`, false);
+      const { days, notCounted } = dayAmounts(limit, proposed);
+      const [before, after] = [addDays(date, -atLeastDays), addDays(date, atLeastDays)];
+      const near = days.dates.filter((day) => day > before && day < after);
+      if (mine === undefined || (near.length === 0 && notCounted.length > 0)) return { of, states, ...none };
+      if (near.length === 0) return judge(of, states, "none within that time", false);
+      // On and on, until no application lies too near on either side.
+      let free = date;
+      for (const day of days.dates) {
+        if (day > addDays(free, -atLeastDays) && day < addDays(free, atLeastDays))
+          free = addDays(day, atLeastDays);
+      }
+      return judge(of, states, `applied on ${near.join(", ")}`, true, free);
+    }
+    case "closed dates": {
+      const { from, to } = limit.closed;
+      const of = ofText(limit.of);
+      const states = `none from ${from} to ${to}`;
+      const mine = isOfAny(row, limit.of);
+      if (mine === undefined) return { of, states, ...none };
+      const closed = mine && isWithinWindow(date, limit.closed);
+      const open = closed ? opensAfter(date, limit.closed) : undefined;
+      return judge(of, states, mine ? `the day ${date}` : `no ${of}`, closed, open);
+    }
+    case "setback": {
+      const of = ofText(limit.of);
+      const states = `at least ${limit.atLeast.value} ${limit.atLeast.unit} from water`;
+      const mine = isOfAny(row, limit.of);
+      if (mine === false) return judge(of, states, `no ${of}`, false);
+      const { toWater } = known.facts;
+      if (mine === undefined || toWater === undefined) return { of, states, ...none };
+      return judge(of, states, `${toWater.value} ${toWater.unit}`, !reaches(toWater, limit.atLeast));
+    }
+    case "ground": {
+      const of = ofText(limit.of);
+      const states = `none on ${limit.not.join(" or ")} ground`;
+      const mine = isOfAny(row, limit.of);
+      if (mine === false) return judge(of, states, `no ${of}`, false);
+      const { ground } = known.facts;
+      if (mine === undefined || ground === undefined) return { of, states, ...none };
+      const bad = ground.filter((state) => limit.not.includes(state));
+      return judge(of, states, bad.length > 0 ? bad.join(", ") : "none of these", bad.length > 0);
+    }
+  }
+};

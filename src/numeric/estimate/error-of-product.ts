@@ -1,0 +1,80 @@
+import { checks, expectNumber, fail } from "../../quantity/index.js";
+import { compensatedSum } from "../number/accurate-sum.js";
+import { finite } from "../number/numbers.js";
+
+/** A measured value with its error: the standard uncertainty, or any other measure that is the same for all. */
+export interface Measured {
+  readonly value: number;
+  /** Zero or more, in the unit of the value. */
+  readonly error: number;
+}
+
+/** A factor of a product; `power` is -1 for a divisor and 1 where it is left out. */
+export interface Factor extends Measured {
+  readonly power?: number;
+}
+
+interface Part {
+  readonly x: number;
+  readonly error: number;
+  readonly power: number;
+}
+
+const partOf = (factor: Factor, path: string): Part => {
+  if (typeof factor !== "object" || factor === null)
+    return fail("type", path, factor, "a value with its error");
+  const door = checks();
+  const x = door.run(() => expectNumber(factor.value, `${path}.value`));
+  const error = door.run(() => expectNumber(factor.error, `${path}.error`, { min: 0 }));
+  const power = factor.power === undefined ? 1 : door.run(() => expectNumber(factor.power, `${path}.power`));
+  if (x === 0) {
+    door.run(() => fail("range", `${path}.value`, 0, "a number other than 0, which has no relative error"));
+  }
+  if (x !== undefined && x < 0 && power !== undefined && !Number.isInteger(power)) {
+    door.run(() => fail("range", `${path}.value`, x, `a positive number for power ${power}`));
+  }
+  door.done();
+  return { x, error, power } as Part;
+};
+
+/**
+ * A product of measured values and its error, `y = x1^p1 x2^p2 ...` and
+ * `dy / |y| = sqrt((p1 dx1 / x1)^2 + (p2 dx2 / x2)^2 + ...)`: relative errors add as squares. A quotient
+ * is a product with a factor of power -1.
+ *
+ * It holds for errors that are independent of one another and small against their values (a quotient
+ * with a divisor known to 10 % is off by about 1 % in the value already). A factor of zero has no
+ * relative error and is refused.
+ *
+ * @throws RatewrightError `range` for a zero factor, a negative error or a root of a negative number;
+ * `missing` for an empty list; `not-finite`, `type`
+ * Source: JCGM 100:2008 (GUM), 5.1.6, equation 12.
+ *
+ * @example
+ * ```ts
+ * import { errorOfProduct } from "ratewright";
+ * const p = errorOfProduct([{ value: 3, error: 0.5 }, { value: 30, error: 5 }]);
+ * p.value; // => 90
+ * Number(p.error.toFixed(2)); // => 21.21
+ * ```
+ */
+export const errorOfProduct = (factors: readonly Factor[]): Measured => {
+  if (!Array.isArray(factors)) fail("type", "factors", factors, "a list of factors");
+  if (factors.length === 0) fail("missing", "factors", "an empty list", "at least one factor");
+  const door = checks();
+  const parts = Array.from(factors, (factor, i) => door.run(() => partOf(factor, `factors[${i}]`)));
+  door.done();
+  let value = 1;
+  const relative: number[] = [];
+  for (const { x, error, power } of parts as readonly Part[]) {
+    // A divisor is divided by: x ** -1 is rounded once more.
+    if (power === -1) value /= x;
+    else value *= x ** power;
+    relative.push((power * error) / x);
+  }
+  const share = Math.sqrt(compensatedSum(relative.length, (i) => (relative[i] as number) ** 2));
+  return {
+    value: finite(value, "factors", factors),
+    error: finite(Math.abs(value) * share, "factors", factors),
+  };
+};

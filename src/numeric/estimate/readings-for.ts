@@ -1,0 +1,54 @@
+import { checks, expectQuantity, expectRecord, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { coverageFactor } from "./coverage-factor.js";
+
+type Share = Quantity<"1", "none">;
+
+/** More readings than this nobody takes. */
+const most = 10_000;
+
+/**
+ * How many readings bring the interval of their mean down to a margin: the smallest `n` with
+ * `t(n - 1) * CV / sqrt(n) <= margin`, both as shares of the mean. At least two.
+ *
+ * @param input - `coefficientOfVariation` of single readings (divisor n-1), zero or more; `margin` that is
+ * wanted, more than zero; `confidence`, 95 % where left out
+ * @throws RatewrightError `range`, also where more than 10 000 readings would be needed; `unit/mismatch`
+ * Source: rule of sample adequacy, `n = (t s / (margin * mean))²`, Mississippi Administrative Code, title 11,
+ * part 8, chapter 2, addendum J. It keeps the `t` of the readings already taken; here `t` is that of the
+ * readings to take, by which its example needs 30 where it says 33.
+ *
+ * @example
+ * ```ts
+ * import { quantity, readingsFor } from "ratewright";
+ * readingsFor({ coefficientOfVariation: quantity(4, "%"), margin: quantity(5, "%") }); // => 5
+ * ```
+ */
+export const readingsFor = (input: {
+  readonly coefficientOfVariation: Quantity<"1", "none">;
+  readonly margin: Quantity<"1", "none">;
+  readonly confidence?: Quantity<"1", "none">;
+}): number => {
+  expectRecord(input, "input");
+  const { coefficientOfVariation, confidence = quantity(95, "%") } = input;
+  const share = { dimension: "1", of: "none" } as const;
+  const door = checks();
+  const spread = door.run(() =>
+    expectQuantity(coefficientOfVariation, { ...share, bound: "non-negative" }, "coefficientOfVariation"),
+  );
+  const wanted = door.run(() => expectQuantity(input.margin, { ...share, bound: "positive" }, "margin"));
+  door.run(() => coverageFactor(confidence));
+  door.done();
+  const [cv, margin] = [(spread as Share).in("1"), wanted as Share];
+  const enough = (n: number): boolean =>
+    coverageFactor(confidence, n - 1) * cv <= margin.in("1") * Math.sqrt(n) * (1 + 1e-9);
+  if (!enough(most)) fail("range", "margin", margin, `a margin that ${most} readings or fewer can reach`);
+  let high = 2;
+  while (!enough(high)) high *= 2;
+  let low = high / 2;
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (enough(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
+};

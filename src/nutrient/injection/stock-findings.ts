@@ -1,0 +1,84 @@
+import { exceeds } from "../../numeric/index.js";
+import { expectQuantity, type Finding, type Quantity } from "../../quantity/index.js";
+import { percentOf } from "../label/analysis.js";
+import type { StockAmount, StockSalt } from "./stock-salt.js";
+
+/** Whether more is to be dissolved than the stated solubility, and whether calcium meets sulfate or phosphate. */
+export const stockFindings = (
+  salts: readonly StockSalt[],
+  amounts: readonly StockAmount[],
+): { readonly findings: Finding[]; readonly checked: string[]; readonly notChecked: string[] } => {
+  const findings: Finding[] = [];
+  const [stated, unstated]: [string[], string[]] = [[], []];
+  for (const [j, { product, solubility, solubilitySource }] of salts.entries()) {
+    if (solubility === undefined) {
+      unstated.push(product.id);
+      continue;
+    }
+    const path = `salts[${j}].solubility`;
+    const most = expectQuantity(
+      solubility,
+      { dimension: "mass/volume", of: "none", bound: "positive" },
+      path,
+    );
+    const amount = (amounts[j] as StockAmount).perVolume as Quantity<"mass/volume", string>;
+    const limit = most.in(amount.unit as "g/L");
+    stated.push(product.id);
+    if (!exceeds(amount.value, limit)) continue;
+    findings.push({
+      code: "stock/solubility",
+      severity: "warning",
+      path,
+      params: { product: product.id, amount: amount.in("lb/gal"), limit: most.in("lb/gal") },
+      text: `${Number(amount.in("lb/gal").toPrecision(3))} lb/gal of ${product.id} in the stock is over the stated ${Number(most.in("lb/gal").toPrecision(3))} lb/gal that dissolve: use a larger tank or a lower ratio.`,
+      ...(solubilitySource === undefined ? {} : { source: solubilitySource }),
+    });
+  }
+  const total = amounts.reduce((sum, { perVolume }) => sum + perVolume.in("kg/L"), 0);
+  if (exceeds(total, 1)) {
+    findings.push({
+      code: "stock/heavier-than-water",
+      severity: "warning",
+      path: "injector",
+      params: { amount: total, limit: 1 },
+      text: `${Number(total.toPrecision(3))} kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves so far. Use a larger tank or a lower ratio.`,
+      source: "common practice, no source",
+    });
+  }
+  const holding = (...nutrients: readonly ("Ca" | "P" | "S")[]): string[] =>
+    salts
+      .filter(
+        ({ product }, j) =>
+          (amounts[j]?.amount.value ?? 0) > 0 &&
+          nutrients.some((nutrient) => percentOf(product.analysis, nutrient) > 0),
+      )
+      .map(({ product }) => product.id);
+  const [calcium, others] = [holding("Ca"), holding("P", "S")];
+  if (calcium.length > 0 && others.length > 0) {
+    findings.push({
+      code: "stock/precipitate",
+      severity: "warning",
+      path: "salts",
+      params: { calcium, with: others },
+      text: `Calcium (${calcium.join(", ")}) with phosphate or sulfate (${others.join(", ")}) in one concentrated stock falls out as a solid: use two tanks.`,
+      source: "common practice, no source",
+    });
+  }
+  return {
+    findings,
+    checked: [
+      ...(stated.length > 0 ? [`stated solubility of ${stated.join(", ")}, each by itself`] : []),
+      "weight of the salts beside that of water",
+      "calcium beside phosphate or sulfate, where the labels state them",
+    ],
+    notChecked: [
+      ...(unstated.length > 0 ? [`solubility of ${unstated.join(", ")}: none was stated`] : []),
+      ...(stated.length > 0
+        ? [
+            "the room that salts take up: a solubility per volume of water is reached at less per volume of stock",
+          ]
+        : []),
+      "solubility of salts together, water temperature, hardness and pH",
+    ],
+  };
+};

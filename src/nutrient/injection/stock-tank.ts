@@ -1,0 +1,230 @@
+import {
+  checks,
+  expectQuantity,
+  type Finding,
+  fail,
+  type Quantity,
+  quantityOf,
+} from "../../quantity/index.js";
+import { type Nutrient, percentOf } from "../label/analysis.js";
+import { fertilizer } from "../label/fertilizer.js";
+import { formFactor } from "../label/forms.js";
+import { solveLinear } from "../rate/solve-linear.js";
+import { checkedInjector, type Injector } from "./injector.js";
+import { stockFindings } from "./stock-findings.js";
+import type { StockAmount, StockSalt } from "./stock-salt.js";
+
+/** A recipe for a stock tank, and what it makes. */
+export interface StockTank {
+  readonly type: "stock-tank";
+  readonly version: 1;
+  readonly salts: readonly StockAmount[];
+  /**
+   * Nutrients of the final solution, also those without a target, in the unit of the targets. Each stands once:
+   * in the form of its target, else in the first form that a label states.
+   */
+  readonly solution: Readonly<Partial<Record<Nutrient, Quantity<"mass/volume", Nutrient>>>>;
+  /** How much final solution the tank makes. */
+  readonly makes: Quantity<"volume", "none">;
+  readonly findings: readonly Finding[];
+  readonly checked: readonly string[];
+  readonly notChecked: readonly string[];
+}
+
+/** Below this share of the targets a rest of the equations counts as rounding. */
+const guard = 1e-9;
+
+/**
+ * The salts to dissolve in a stock tank so that, behind the injector, every target is met: one salt for
+ * one nutrient, or several for several.
+ *
+ * Equation: `sum over the salts of x_j a_ij / 100 = c_i D V`, solved for `x_j`
+ *
+ * - `x_j` mass of salt `j` in the tank
+ * - `a_ij` percent of nutrient `i` in salt `j`
+ * - `c_i` target in the final solution, mass per volume (ppm is mg/L); `D` volumes of final solution for one
+ *   of stock: `N` for `1:N`, `N + 1` for `1+N`
+ * - `V` volume of the stock tank, filled up to that volume
+ *
+ * Range: as many salts as targets, each salt bringing something that no other combination does. Phosphate
+ * and potash targets are oxides unless they are targets of P and K. A negative amount means that the salts
+ * cannot meet the targets: it is an error, with the salt that is too much.
+ *
+ * @param input.targets - concentrations in the final solution, each of another nutrient
+ * @throws RatewrightError `infeasible`, `missing`, `duplicate`, `conflict` (other number of salts than of
+ *   targets), `range`, `unit/mismatch`, `substance/mismatch`, `type`
+ *
+ * Source: one salt, "How to mix a concentrate for an injector", greenhouse supply newsletter; the
+ * three-salt problem, North Dakota State University, PLSC 210, homework 3, 2010 (no printed key).
+ *
+ * @example
+ * ```ts
+ * import { fertilizer, injector, quantity, stockTank } from "ratewright";
+ * const recipe = stockTank({
+ *   targets: [quantity(200, "mg/L", "N"), quantity(100, "mg/L", "P2O5"), quantity(250, "mg/L", "K2O")],
+ *   salts: [
+ *     { product: fertilizer({ id: "an", analysis: "33.5-0-0" }) },
+ *     { product: fertilizer({ id: "mkp", analysis: "0-53-34" }) },
+ *     { product: fertilizer({ id: "kcl", analysis: "0-0-62" }) },
+ *   ],
+ *   injector: injector("1:200"),
+ *   tank: quantity(100, "gal"),
+ * });
+ * recipe.salts.map(({ amount }) => Number(amount.in("lb").toFixed(2))); // => [99.65, 31.49, 50.03]
+ * recipe.makes.in("gal"); // => 20000
+ * recipe.notChecked[0]; // => "solubility of an, mkp, kcl: none was stated"
+ * ```
+ */
+export const stockTank = (input: {
+  readonly targets: readonly NutrientConcentration[];
+  readonly salts: readonly StockSalt[];
+  readonly injector: Injector;
+  readonly tank: Quantity<"volume", "none">;
+}): StockTank => {
+  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
+  const door = checks();
+  const setting = door.run(() => checkedInjector(input.injector, "injector"));
+  const tank = door.run(() =>
+    expectQuantity(input.tank, { dimension: "volume", of: "none", bound: "positive" }, "tank"),
+  );
+  for (const name of ["targets", "salts"] as const) {
+    door.run(() => {
+      if (!Array.isArray(input[name])) fail("type", name, input[name], "a list");
+      if (input[name].length === 0) fail("missing", name, "an empty list", "at least one");
+    });
+  }
+  door.done();
+  const given = input.targets as readonly unknown[];
+  const targets = given.map((target, i) =>
+    door.run(() => {
+      const one = expectQuantity(
+        target,
+        { dimension: "mass/volume", bound: "non-negative" },
+        `targets[${i}]`,
+      ) as unknown as Quantity<"mass/volume", Nutrient>;
+      if ((one.of as string) === "none")
+        fail("substance/mismatch", `targets[${i}]`, one, "a concentration of a nutrient");
+      return one;
+    }),
+  ) as Quantity<"mass/volume", Nutrient>[];
+  const salts = input.salts.map((salt, j) =>
+    door.run(() => ({ ...salt, product: fertilizer(salt?.product, `salts[${j}].product`) })),
+  ) as StockSalt[];
+  door.done();
+  door.run(() => {
+    const ids = salts.map(({ product }) => product.id);
+    const twice = ids.findIndex((id, j) => ids.indexOf(id) !== j);
+    if (twice >= 0) fail("duplicate", `salts[${twice}].product.id`, ids[twice], "an id of its own");
+    targets.forEach((target, i) => {
+      const other = targets.findIndex((one) => formFactor(one.of, target.of) !== undefined);
+      if (other !== i)
+        fail("duplicate", `targets[${i}]`, target, `one target for the nutrient of targets[${other}]`);
+    });
+    if (salts.length !== targets.length) {
+      fail(
+        "conflict",
+        "salts",
+        `${salts.length} salts`,
+        `as many salts as targets, which is ${targets.length}`,
+      );
+    }
+  });
+  door.done();
+  const unit = targets[0]?.unit as string;
+  const wanted = targets.map((target) => target.in(unit as "mg/L"));
+  const perSolution = amountsPerSolution(salts, targets, wanted);
+  const { dilution } = setting as Injector;
+  const volume = tank as Quantity<"volume", "none">;
+  const amounts = salts.map(({ product }, j): StockAmount => {
+    const of = `product:${product.id}`;
+    const perVolume = quantityOf(
+      (perSolution[j] as number) * dilution,
+      unit,
+      of,
+      `salts[${j}]`,
+    ) as unknown as Quantity<"mass/volume", string>;
+    return {
+      id: product.id,
+      perVolume,
+      amount: perVolume.times(volume as never) as unknown as Quantity<"mass", string>,
+    };
+  });
+  return {
+    type: "stock-tank",
+    version: 1,
+    salts: amounts,
+    solution: solutionOf(salts, targets, perSolution, unit),
+    makes: volume.times(dilution),
+    ...stockFindings(salts, amounts),
+  };
+};
+
+/** A concentration of any nutrient, so that a list of several can be written down. */
+export type NutrientConcentration = { readonly [S in Nutrient]: Quantity<"mass/volume", S> }[Nutrient];
+
+/** Salt per volume of final solution, in the unit of the targets. */
+const amountsPerSolution = (
+  salts: readonly StockSalt[],
+  targets: readonly Quantity<"mass/volume", Nutrient>[],
+  wanted: readonly number[],
+): readonly number[] => {
+  const percent = targets.map(({ of }) => salts.map(({ product }) => percentOf(product.analysis, of)));
+  for (const [i, row] of percent.entries()) {
+    if ((wanted[i] as number) > 0 && row.every((share) => share === 0)) {
+      fail("infeasible", `targets[${i}]`, targets[i], "a nutrient that one of the salts states");
+    }
+  }
+  const { x, free } = solveLinear(
+    percent,
+    wanted.map((target) => target * 100),
+  );
+  if (free.length > 0) {
+    const j = free[0] as number;
+    fail(
+      "infeasible",
+      `salts[${j}]`,
+      salts[j]?.product.id,
+      "salts of which each brings something that the others do not: this one is not fixed by the targets",
+    );
+  }
+  const most = Math.max(...x.map(Math.abs), 0);
+  return x.map((amount, j) => {
+    if (amount < -guard * most) {
+      fail(
+        "infeasible",
+        `salts[${j}]`,
+        `${Number(amount.toPrecision(4))} of ${salts[j]?.product.id}`,
+        "targets that these salts can meet without taking one of them out",
+      );
+    }
+    return amount <= guard * most ? 0 : amount;
+  });
+};
+
+/** What the final solution holds, nutrient by nutrient, in the form of the targets, else of the labels. */
+const solutionOf = (
+  salts: readonly StockSalt[],
+  targets: readonly Quantity<"mass/volume", Nutrient>[],
+  perSolution: readonly number[],
+  unit: string,
+): StockTank["solution"] => {
+  const names = new Set([
+    ...targets.map(({ of }) => of),
+    ...salts.flatMap(({ product }) => Object.keys(product.analysis.percent) as Nutrient[]),
+  ]);
+  const made: Partial<Record<Nutrient, Quantity<"mass/volume", Nutrient>>> = {};
+  const seen: Nutrient[] = [];
+  for (const name of names) {
+    // P of one label and P2O5 of another are one nutrient: the first form stands.
+    if (seen.some((other) => formFactor(other, name) !== undefined)) continue;
+    seen.push(name);
+    const value = salts.reduce(
+      (sum, { product }, j) => sum + ((perSolution[j] as number) * percentOf(product.analysis, name)) / 100,
+      0,
+    );
+    if (value > 0) {
+      made[name] = quantityOf(value, unit, name, "solution") as unknown as Quantity<"mass/volume", Nutrient>;
+    }
+  }
+  return made;
+};

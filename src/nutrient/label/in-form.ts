@@ -1,0 +1,108 @@
+import { expectAmount, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import { type FormOf, formFactor } from "./forms.js";
+
+/** The dimensions in which a mass of a nutrient appears. */
+export type NutrientDimension = (typeof dimensions)[number];
+
+const dimensions = ["mass", "mass/area", "mass/volume", "mass/time", "mass/area/time"] as const;
+
+/**
+ * The same amount of a nutrient, stated in another form: phosphorus as phosphate, potash as potassium,
+ * nitrate as nitrate-nitrogen.
+ *
+ * Equation: `m(to) = m(from) * (w(from) / w(to))`, where `w(x) = n * A / M` is the share of the element
+ * in `x` by mass: `n` atoms of atomic weight `A` in a formula of weight `M` (g/mol). The factors follow
+ * from atomic weights: P2O5 to P 0.43643, K2O to K 0.83015. Handbooks print them rounded, from 0.43 to
+ * 0.44 and 0.83.
+ *
+ * Range: any amount of zero or more. Nitrate-N and ammonium-N are different nitrogen and do not convert.
+ *
+ * @param amount - a mass, or a rate by mass, of the nutrient in one form
+ * @param form - the form wanted
+ * @throws RatewrightError `substance/mismatch` where the two are not forms of one nutrient; `range`
+ *
+ * Source: atomic weights of IUPAC/CIAAW (Prohaska et al. 2022).
+ *
+ * @example
+ * ```ts
+ * import { inForm, quantity } from "ratewright";
+ * const phosphorus = inForm(quantity(100, "lb", "P2O5"), "P");
+ * Number(phosphorus.in("lb").toFixed(3)); // => 43.643
+ * phosphorus.of; // => "P"
+ * ```
+ */
+export const inForm = <D extends NutrientDimension, S extends string, const F extends FormOf<S>>(
+  amount: Quantity<D, S>,
+  form: F,
+): Quantity<D, F> => {
+  const from = expectAmount(amount, { dimensions, bound: "non-negative" }, "amount");
+  const factor =
+    formFactor(from.of, form) ?? fail("substance/mismatch", "form", form, `another form of ${from.of}`);
+  return quantityOf(from.value * factor, from.unit, form, "amount") as unknown as Quantity<D, F>;
+};
+
+/**
+ * The oxide of an amount of an element: P as P2O5, K as K2O, Ca as CaO, Mg as MgO.
+ *
+ * Equation, range, source and errors: see {@link inForm}, of which it is the short form.
+ *
+ * @example
+ * ```ts
+ * import { oxideOf, quantity } from "ratewright";
+ * Number(oxideOf(quantity(1, "lb/1000 ft2", "P")).in("lb/1000 ft2").toFixed(4)); // => 2.2913
+ * ```
+ */
+export const oxideOf = <D extends NutrientDimension, S extends keyof Oxides>(
+  amount: Quantity<D, S>,
+): Quantity<D, Oxides[S]> => {
+  const oxide =
+    oxides[amount?.of] ?? fail("substance/mismatch", "amount", amount, "an amount of P, K, Ca, Mg or Si");
+  return inForm(amount as unknown as Quantity<D, string>, oxide as never) as unknown as Quantity<
+    D,
+    Oxides[S]
+  >;
+};
+
+/**
+ * The element in an amount of an oxide: P2O5 as P, K2O as K, CaO as Ca, MgO as Mg.
+ *
+ * Equation, range, source and errors: see {@link inForm}, of which it is the short form.
+ *
+ * @example
+ * ```ts
+ * import { elementOf, quantity } from "ratewright";
+ * Number(elementOf(quantity(250, "lb", "K2O")).in("lb").toFixed(1)); // => 207.5
+ * ```
+ */
+export const elementOf = <D extends NutrientDimension, S extends keyof Elements>(
+  amount: Quantity<D, S>,
+): Quantity<D, Elements[S]> => {
+  const element =
+    elements[amount?.of] ??
+    fail("substance/mismatch", "amount", amount, "an amount of P2O5, K2O, CaO, MgO or SiO2");
+  return inForm(amount as unknown as Quantity<D, string>, element as never) as unknown as Quantity<
+    D,
+    Elements[S]
+  >;
+};
+
+/** The oxide in which labels and recommendations state an element. */
+export interface Oxides {
+  readonly P: "P2O5";
+  readonly K: "K2O";
+  readonly Ca: "CaO";
+  readonly Mg: "MgO";
+  readonly Si: "SiO2";
+}
+
+/** The element of an oxide. */
+export interface Elements {
+  readonly P2O5: "P";
+  readonly K2O: "K";
+  readonly CaO: "Ca";
+  readonly MgO: "Mg";
+  readonly SiO2: "Si";
+}
+
+const oxides: Oxides = { P: "P2O5", K: "K2O", Ca: "CaO", Mg: "MgO", Si: "SiO2" };
+const elements: Elements = { P2O5: "P", K2O: "K", CaO: "Ca", MgO: "Mg", SiO2: "Si" };

@@ -1,0 +1,220 @@
+import { exceeds } from "../../numeric/index.js";
+import { expectQuantity, expectRecord, type FactSource, Quantity } from "../../quantity/index.js";
+import { type Nutrient, percentOf } from "../label/analysis.js";
+import { expectFertilizer } from "../label/expect-fertilizer.js";
+import type { Fertilizer } from "../label/fertilizer.js";
+import { productNitrogen } from "../label/nitrogen-breakdown.js";
+import { type NutrientsSupplied, nutrientsSupplied } from "./nutrients-supplied.js";
+import { type CappedSubstance, expectSlowShare, type RateCap, type ReadCap, readCaps } from "./rate-cap.js";
+
+/** One cap beside what the highest rate brings of its substance. */
+export interface CapAtRate {
+  readonly id: string;
+  readonly of: CappedSubstance;
+  readonly limit: Quantity<"mass/area", string>;
+  /** What the product brings of it at the highest rate; absent where no cap bounds the rate. */
+  readonly at?: Quantity<"mass/area", string>;
+  /**
+   * `"binds"`: it sets the rate; `"slack"`: another cap binds first; `"not bounded"`: the product has none
+   * of the substance; `"not for this product"`: the slow share lies outside of what the cap names.
+   */
+  readonly standing: "binds" | "slack" | "not bounded" | "not for this product";
+  readonly source?: FactSource;
+}
+
+/** What {@link highestProductRate} gives. */
+export interface HighestProductRate<Id extends string = string> {
+  readonly type: "highest-product-rate";
+  readonly version: 1;
+  /** Absent where no cap bounds this product. */
+  readonly rate?: Quantity<"mass/area", `product:${Id}`>;
+  /** The caps or the requirement that set the rate; several where they bind at once. */
+  readonly binding: readonly string[];
+  /** Every cap that was given, in order. Nothing else was looked at. */
+  readonly caps: readonly CapAtRate[];
+  /** What the product brings at that rate; empty where no cap bounds it. */
+  readonly supplied: NutrientsSupplied<"mass/area">;
+}
+
+/**
+ * The highest rate of a product under several caps acting together: total nitrogen, soluble nitrogen, slow
+ * nitrogen, P2O5 or P, any nutrient. Says which cap binds.
+ *
+ * Equation: `R = min over i of C_i * 100 / a_i`
+ *
+ * - `R` product rate, mass per area
+ * - `C_i` cap on a substance, mass per area, zero or more
+ * - `a_i` percent of that substance in the product, by weight: total N; soluble N (total less slow); slow N;
+ *   P2O5 or P, whichever the cap names
+ *
+ * A 20 % slow product under 0.9 lb total and 0.7 lb soluble is held to 0.875 lb of nitrogen, not 0.9: at
+ * 0.9 it would bring 0.72 lb soluble. Caps that give the same rate to a relative 1e-9 all bind.
+ *
+ * A requirement of a least slow share (`leastSlowShare`, percent of the NITROGEN) that the product does not
+ * meet sets the rate to zero and binds as `"slow share"`, beside any cap of zero; it looks only at products with
+ * nitrogen. A product without nitrogen has no slow share, so no cap that names one is for it.
+ *
+ * The rate is the highest under the caps that were given, and says nothing of other rules, of the label or of the
+ * turf.
+ *
+ * @param input.product - a record made by `fertilizer`; without stated slow nitrogen all counts as soluble
+ * @throws RatewrightError `conflict` where a cap names a slow share that no product can have; `duplicate`,
+ *   `missing`, `range`, `unit/mismatch`, `substance/mismatch`
+ *
+ * Source: caps of 0.7 lb soluble and 0.9 lb total per 1000 ft2 and 20 % slow, Maryland Code, Agriculture
+ * 6-224; 2 lb at 65 % slow with 0.7 lb soluble, University of Florida IFAS Extension EP353.
+ *
+ * @example
+ * ```ts
+ * import { fertilizer, highestProductRate, quantity } from "ratewright";
+ * const feed = fertilizer({
+ *   id: "feed-a",
+ *   analysis: "20-0-10",
+ *   slowNitrogen: quantity(4, "% w/w", "N:slow/product"),
+ * });
+ * const caps = [
+ *   { limit: quantity(0.9, "lb/1000 ft2", "N") },
+ *   { limit: quantity(0.7, "lb/1000 ft2", "N:soluble") },
+ * ];
+ * const highest = highestProductRate({ product: feed, caps });
+ * highest.rate?.in("lb/1000 ft2"); // => 4.375
+ * highest.supplied.N?.in("lb/1000 ft2"); // => 0.875
+ * highest.binding; // => ["N:soluble"]
+ * ```
+ */
+export const highestProductRate = <Id extends string>(input: {
+  readonly product: Fertilizer<Id>;
+  readonly caps: readonly RateCap[];
+  readonly leastSlowShare?: Quantity<"mass/mass", "N:slow/N">;
+}): HighestProductRate<Id> => {
+  expectRecord(input, "input");
+  const product = expectFertilizer(input.product, "product");
+  const caps = readCaps(input.caps, "caps");
+  const least =
+    input.leastSlowShare === undefined ? 0 : expectSlowShare(input.leastSlowShare, "leastSlowShare");
+  const unit = caps[0]?.limit.unit as string;
+  const share = slowSharePercent(product);
+  const bounds = caps.map((cap) => (appliesTo(cap, share) ? boundOf(cap, product, unit) : undefined));
+  const lacking = share !== undefined && exceeds(least, share);
+  const bounded = bounds.filter((bound) => bound !== undefined);
+  const highest = lacking ? 0 : bounded.length > 0 ? Math.min(...bounded) : undefined;
+  if (highest === undefined) {
+    return {
+      type: "highest-product-rate",
+      version: 1,
+      binding: [],
+      caps: caps.map((cap) => capAt(cap, share, undefined, undefined)),
+      supplied: {},
+    };
+  }
+  const rate: Quantity<"mass/area", `product:${Id}`> = new Quantity(
+    highest,
+    unit,
+    `product:${product.id}`,
+    "mass/area",
+  );
+  const supplied = nutrientsSupplied(rate, product);
+  const rows = caps.map((cap, i) =>
+    capAt(cap, share, rate as never, {
+      bound: bounds[i],
+      binds: bounds[i] !== undefined && !exceeds(bounds[i], highest),
+      percent: percentOfCapped(product, cap.of),
+    }),
+  );
+  const binding = rows.filter(({ standing }) => standing === "binds").map(({ id }) => id);
+  return {
+    type: "highest-product-rate",
+    version: 1,
+    rate,
+    binding: lacking ? ["slow share", ...binding] : binding,
+    caps: rows,
+    supplied,
+  };
+};
+
+/** Slow nitrogen in percent of the nitrogen; `undefined` for a product without nitrogen. */
+const slowSharePercent = (product: Fertilizer): number | undefined =>
+  percentOf(product.analysis, "N") > 0 ? productNitrogen(product).slowShare.in("% w/w") : undefined;
+
+const appliesTo = ({ from, below }: ReadCap, share: number | undefined): boolean => {
+  if (from === 0 && below === undefined) return true;
+  if (share === undefined) return false;
+  return !exceeds(from, share) && (below === undefined || (share < below && exceeds(below, share)));
+};
+
+/** Percent of product by weight of what a cap limits. */
+const percentOfCapped = (product: Fertilizer, of: CappedSubstance): number => {
+  if (of !== "N:soluble" && of !== "N:slow") return percentOf(product.analysis, of as Nutrient);
+  if (!(percentOf(product.analysis, "N") > 0)) return 0;
+  const { slow, soluble } = productNitrogen(product);
+  return of === "N:slow" ? slow.in("% w/w") : soluble.in("% w/w");
+};
+
+const boundOf = (cap: ReadCap, product: Fertilizer, unit: string): number | undefined => {
+  const percent = percentOfCapped(product, cap.of);
+  return percent > 0 ? (cap.limit.in(unit as never) * 100) / percent : undefined;
+};
+
+const capAt = (
+  cap: ReadCap,
+  share: number | undefined,
+  rate: Quantity<"mass/area", string> | undefined,
+  found: { bound: number | undefined; binds: boolean; percent: number } | undefined,
+): CapAtRate => {
+  const standing = !appliesTo(cap, share)
+    ? "not for this product"
+    : found?.bound === undefined
+      ? "not bounded"
+      : found.binds
+        ? "binds"
+        : "slack";
+  return {
+    id: cap.id,
+    of: cap.of,
+    limit: cap.limit,
+    ...(rate === undefined || found === undefined
+      ? {}
+      : { at: new Quantity((rate.value * found.percent) / 100, rate.unit, cap.of as string, "mass/area") }),
+    standing,
+    ...(cap.source === undefined ? {} : { source: cap.source }),
+  };
+};
+
+/**
+ * The least slow share of the nitrogen with which a full total rate stays within a cap on soluble nitrogen.
+ *
+ * Equation: `s = 1 - S / T`, zero where the soluble cap is not below the total
+ *
+ * - `s` slow nitrogen, percent of the NITROGEN
+ * - `S` cap on soluble nitrogen, mass per area, zero or more
+ * - `T` total nitrogen put down, mass per area, more than zero
+ *
+ * @throws RatewrightError `range`, `unit/mismatch`, `substance/mismatch`
+ *
+ * Source: the caps of Maryland Code, Agriculture 6-224; that 0.9 lb total under 0.7 lb soluble needs 22.2 % follows.
+ *
+ * @example
+ * ```ts
+ * import { quantity, slowShareNeeded } from "ratewright";
+ * const needed = slowShareNeeded({
+ *   total: quantity(0.9, "lb/1000 ft2", "N"),
+ *   solubleCap: quantity(0.7, "lb/1000 ft2", "N:soluble"),
+ * });
+ * Number(needed.in("% w/w").toFixed(2)); // => 22.22
+ * ```
+ */
+export const slowShareNeeded = (input: {
+  readonly total: Quantity<"mass/area", "N">;
+  readonly solubleCap: Quantity<"mass/area", "N:soluble">;
+}): Quantity<"mass/mass", "N:slow/N"> => {
+  expectRecord(input, "input");
+  const total = expectQuantity(input.total, { dimension: "mass/area", of: "N", bound: "positive" }, "total");
+  const cap = expectQuantity(
+    input.solubleCap,
+    { dimension: "mass/area", of: "N:soluble", bound: "non-negative" },
+    "solubleCap",
+  );
+  const soluble = cap.in(total.unit as never);
+  const share = exceeds(total.value, soluble) ? ((total.value - soluble) * 100) / total.value : 0;
+  return new Quantity(share, "% w/w", "N:slow/N", "mass/mass");
+};

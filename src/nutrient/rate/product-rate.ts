@@ -1,0 +1,50 @@
+import { expectQuantity, fail, Quantity } from "../../quantity/index.js";
+import { type Nutrient, percentOf } from "../label/analysis.js";
+import type { Fertilizer } from "../label/fertilizer.js";
+
+/**
+ * How much product to put down per area for a target rate of one nutrient.
+ *
+ * Equation: `R = T * 100 / a`
+ *
+ * - `R` product rate, mass per area
+ * - `T` target rate of the nutrient, mass per area, zero or more
+ * - `a` percent of that nutrient in the product, by weight, as the label prints it
+ *
+ * The nutrient of the target decides which percentage counts. A target in elemental P against a label
+ * in P2O5 is converted by atomic weights, and so is K against K2O.
+ *
+ * Range: any target of zero or more; a product whose analysis states some of the nutrient.
+ *
+ * @param target - rate of the nutrient: `quantity(0.9, "lb/1000 ft2", "N")`
+ * @param product - a record made by {@link fertilizer}
+ * @throws RatewrightError `infeasible` where the product contains none of the nutrient, as where the target is of
+ *   something that no analysis states; `substance/mismatch` where it is of nothing; `unit/mismatch`, `range`, `type`
+ *
+ * Source: University of Nebraska-Lincoln Extension, "Lawn fertilizer calculations": 1 lb N per
+ * 1000 ft2 from 28-3-6 takes 3.57 lb per 1000 ft2.
+ *
+ * @example
+ * ```ts
+ * import { fertilizer, productRate, quantity } from "ratewright";
+ * const feed = fertilizer({ id: "feed-a", analysis: "24-0-11" });
+ * const rate = productRate(quantity(0.9, "lb/1000 ft2", "N"), feed);
+ * rate.in("lb/1000 ft2"); // => 3.75
+ * rate.of; // => "product:feed-a"
+ * productRate(quantity(0.9, "lb/1000 ft2", "P2O5"), feed); // => throws infeasible
+ * ```
+ */
+export const productRate = <S extends Nutrient, Id extends string>(
+  target: Quantity<"mass/area", S>,
+  product: Fertilizer<Id>,
+): Quantity<"mass/area", `product:${Id}`> => {
+  const wanted = expectQuantity(target, nonNegativeRate, "target");
+  const percent = percentOf(product?.analysis, wanted.of as Nutrient);
+  if ((wanted.of as string) === "none") fail("substance/mismatch", "target", target, "a nutrient, such as N");
+  if (!(percent > 0)) {
+    fail("infeasible", "target", target, `a nutrient of ${product.id}, which states 0 % ${wanted.of}`);
+  }
+  return new Quantity((wanted.value * 100) / percent, wanted.unit, `product:${product.id}`, "mass/area");
+};
+
+const nonNegativeRate = { dimension: "mass/area", bound: "non-negative" } as const;

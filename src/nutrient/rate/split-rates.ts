@@ -1,0 +1,166 @@
+import { checks, expectQuantity, expectRecord, fail, Quantity } from "../../quantity/index.js";
+import { type Nutrient, percentOf } from "../label/analysis.js";
+import { expectFertilizer, isOtherRecordOf } from "../label/expect-fertilizer.js";
+import type { Fertilizer } from "../label/fertilizer.js";
+import { productNitrogen } from "../label/nitrogen-breakdown.js";
+import { productRate } from "./product-rate.js";
+import { expectSlowShare } from "./rate-cap.js";
+import { expectTarget, type RateTarget } from "./rate-target.js";
+
+/** The part that one source takes of a target. */
+export interface SplitRate {
+  readonly product: string;
+  /** Of the nutrient. */
+  readonly part: Quantity<"mass/area", string>;
+  readonly rate: Quantity<"mass/area", `product:${string}`>;
+}
+
+/**
+ * Product rates where a target is split between sources by stated shares: 75 % of the nitrogen from a slow
+ * source, 25 % from a quick one.
+ *
+ * Equation: `R_i = T * w_i * 100 / a_i`, the shares `w_i` adding up to 1
+ *
+ * - `R_i` product rate, mass per area; `T` target of the nutrient, mass per area, zero or more
+ * - `w_i` share of the target from source i, 0 to 1; `a_i` percent of the nutrient in it, by weight
+ *
+ * The share says where the nutrient comes from, not how much of it is slow: a slow source may hold quick
+ * nitrogen too. For a wanted slow share of the nitrogen use {@link slowShareRates}.
+ *
+ * @param input.parts - each source with its share of the target, as `quantity(75, "%")`
+ * @throws RatewrightError `conflict` where the shares do not add up to 100 %; `infeasible` where a source has none of
+ *   the nutrient; `duplicate` where two products have one id; `missing`, `range`, `unit/mismatch`, `substance/mismatch`
+ *
+ * Source: 15 000 ft2 at 1 lb N, 75 % from 31-0-0 and 25 % from 46-0-0: 36.3 and 8.2 lb ("Four steps in
+ * fertilizer calculations", turf management lecture).
+ *
+ * @example
+ * ```ts
+ * import { fertilizer, quantity, splitRates } from "ratewright";
+ * const rates = splitRates({
+ *   target: quantity(1, "lb/1000 ft2", "N"),
+ *   parts: [
+ *     { product: fertilizer({ id: "slow", analysis: "31-0-0" }), share: quantity(75, "%") },
+ *     { product: fertilizer({ id: "urea", analysis: "46-0-0" }), share: quantity(25, "%") },
+ *   ],
+ * });
+ * rates.map(({ rate }) => Number(rate.times(quantity(15_000, "ft2")).in("lb").toFixed(1)));
+ * // => [36.3, 8.2]
+ * ```
+ */
+export const splitRates = (input: {
+  readonly target: RateTarget;
+  readonly parts: readonly { readonly product: Fertilizer; readonly share: Quantity<"1", "none"> }[];
+}): readonly SplitRate[] => {
+  expectRecord(input, "input");
+  const target = expectTarget(input.target, "target");
+  if (!Array.isArray(input.parts) || input.parts.length === 0) {
+    return fail("missing", "parts", input.parts, "at least one { product, share }");
+  }
+  const door = checks();
+  const bound = { dimension: "1", of: "none", bound: "non-negative" } as const;
+  let total = 0;
+  const shares = input.parts.map((part, i): number => {
+    const product = door.run(() => expectFertilizer(part?.product, `parts[${i}].product`));
+    const other = input.parts.findIndex(
+      (one, k) =>
+        k < i && product !== undefined && one?.product?.analysis && isOtherRecordOf(one.product, product),
+    );
+    if (other >= 0) {
+      const text = `an id of its own: parts[${other}] has another product under it`;
+      door.run(() => fail("duplicate", `parts[${i}].product.id`, product?.id, text));
+    }
+    const share = door.run(() => expectQuantity(part?.share, bound, `parts[${i}].share`).in("%")) ?? 0;
+    total += share;
+    return share;
+  });
+  if (door.count() === 0 && Math.abs(total - 100) > 1e-7) {
+    door.run(() => fail("conflict", "parts", `${total} % in all`, "shares that add up to 100 %"));
+  }
+  door.done();
+  const rates = input.parts.map(({ product }, i) => {
+    const part = withValue(target, (target.value * (shares[i] as number)) / 100);
+    return door.run(
+      (): SplitRate => ({ product: product.id, part, rate: productRate(part as never, product) }),
+    );
+  });
+  door.done();
+  return rates as SplitRate[];
+};
+
+/**
+ * Rates of two products that together give a target of nitrogen of which a wanted share is slow.
+ *
+ * Equation: `w = (s - s2) / (s1 - s2)`; `R1 = T * w * 100 / a1`; `R2 = T * (1 - w) * 100 / a2`
+ *
+ * - `T` target of nitrogen, mass per area, zero or more
+ * - `s` wanted slow nitrogen, percent of the NITROGEN; `s1`, `s2` of the two products
+ * - `w` share of the nitrogen that comes from the first; `a1`, `a2` percent of N in the products, by weight
+ *
+ * Range: `s` between `s1` and `s2`.
+ *
+ * @throws RatewrightError `infeasible` where the wanted share lies outside of what the two products span,
+ *   with the span; `duplicate` where two products have one id; `range`, `unit/mismatch`, `substance/mismatch`
+ *
+ * Source: conservation of total and slow nitrogen.
+ *
+ * @example
+ * ```ts
+ * import { fertilizer, quantity, slowShareRates } from "ratewright";
+ * const slow = fertilizer({
+ *   id: "coated",
+ *   analysis: "40-0-0",
+ *   nitrogen: { percent: { urea: 8, coated: 32 } },
+ * });
+ * const rates = slowShareRates({
+ *   target: quantity(1, "lb/1000 ft2", "N"),
+ *   slowShare: quantity(60, "% w/w", "N:slow/N"),
+ *   products: [slow, fertilizer({ id: "urea", analysis: "46-0-0" })],
+ * });
+ * rates.map(({ part }) => part.in("lb/1000 ft2")); // => [0.75, 0.25]
+ * ```
+ */
+export const slowShareRates = (input: {
+  readonly target: Quantity<"mass/area", "N">;
+  readonly slowShare: Quantity<"mass/mass", "N:slow/N">;
+  readonly products: readonly [Fertilizer, Fertilizer];
+}): readonly [SplitRate, SplitRate] => {
+  expectRecord(input, "input");
+  const target = expectTarget(input.target, "target");
+  if (target.of !== "N") fail("substance/mismatch", "target", target, "a rate of N");
+  const wanted = expectSlowShare(input.slowShare, "slowShare");
+  if (!Array.isArray(input.products) || input.products.length !== 2) {
+    return fail("type", "products", input.products, "two products");
+  }
+  const [first, second] = input.products as readonly [Fertilizer, Fertilizer];
+  const [s1, s2] = [first, second].map((product, i) => {
+    expectFertilizer(product, `products[${i}]`);
+    const percent = percentOf(product.analysis, "N" satisfies Nutrient);
+    if (!(percent > 0)) fail("infeasible", `products[${i}]`, product.id, "a product with nitrogen");
+    return productNitrogen(product).slowShare.in("% w/w");
+  }) as [number, number];
+  if (isOtherRecordOf(first, second)) {
+    fail(
+      "duplicate",
+      "products[1].id",
+      second.id,
+      "an id of its own: products[0] has another product under it",
+    );
+  }
+  const [low, high] = [Math.min(s1, s2), Math.max(s1, s2)];
+  if (wanted < low - 1e-9 * high || wanted > high + 1e-9 * high) {
+    fail("infeasible", "slowShare", `${wanted} %`, `a share from ${low} to ${high} %, which these two span`);
+  }
+  // Two products of one slow share give that share in any proportion: the first alone then does. One that has the
+  // wanted share itself goes down alone, and nothing of the other by rounding noise.
+  const exact = s1 === s2 ? 1 : Math.min(1, Math.max(0, (wanted - s2) / (s1 - s2)));
+  const share = exact < 1e-12 ? 0 : 1 - exact < 1e-12 ? 1 : exact;
+  const part = (product: Fertilizer, value: number): SplitRate => {
+    const nitrogen = withValue(target, value);
+    return { product: product.id, part: nitrogen, rate: productRate(nitrogen as never, product) };
+  };
+  return [part(first, target.value * share), part(second, target.value * (1 - share))];
+};
+
+const withValue = (target: Quantity<"mass/area", Nutrient>, value: number): Quantity<"mass/area", string> =>
+  new Quantity(value, target.unit, target.of as string, "mass/area");

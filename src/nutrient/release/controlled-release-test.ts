@@ -1,0 +1,95 @@
+import { exceeds } from "../../numeric/index.js";
+import { type Citation, checks, expectNumber, fail } from "../../quantity/index.js";
+
+/** One limit of the test, and how the material stands to it. */
+export interface ReleaseLimit {
+  readonly after: string;
+  readonly limit: "at most" | "at least";
+  readonly percent: number;
+  readonly got: number;
+  readonly met: boolean;
+}
+
+/** What {@link controlledReleaseTest} gives. It speaks of the material only, not of an application. */
+export interface ControlledReleaseTest {
+  readonly type: "controlled-release-test";
+  readonly version: 1;
+  /** Whether all three limits are met. */
+  readonly qualifies: boolean;
+  readonly limits: readonly ReleaseLimit[];
+  readonly source: Citation;
+}
+
+const source: Citation = {
+  title: "About controlled release fertilizer (repeats the European working definition)",
+  publisher: "fertilizer company page",
+  where: "appraising standard",
+};
+
+/**
+ * Whether a material counts as controlled-release by the European working definition: at 25 °C in water
+ * not more than 15 % of the nutrient out in 24 hours, not more than 75 % in 28 days, and at least 75 % at
+ * the stated time.
+ *
+ * A limit that is met exactly is met. The stated time has to be later than 28 days to mean anything;
+ * a shorter one is refused.
+ *
+ * @param input - percent of the nutrient released after 24 h, after 28 d, and at the stated time; the
+ *   stated time in days; the temperature of the test in °C, which has to be 25
+ * @throws RatewrightError `range`, `conflict` (release that falls over time, another temperature),
+ *   `not-finite`
+ *
+ * Source: limits as a fertilizer company repeats them from the European working definition.
+ *
+ * @example
+ * ```ts
+ * import { controlledReleaseTest } from "ratewright";
+ * const test = controlledReleaseTest({
+ *   percentAt24Hours: 8, percentAt28Days: 60, percentAtStatedTime: 80, statedDays: 90, temperatureC: 25,
+ * });
+ * test.qualifies; // => true
+ * test.limits.map(({ met }) => met); // => [true, true, true]
+ * ```
+ */
+export const controlledReleaseTest = (input: {
+  readonly percentAt24Hours: number;
+  readonly percentAt28Days: number;
+  readonly percentAtStatedTime: number;
+  readonly statedDays: number;
+  readonly temperatureC: number;
+}): ControlledReleaseTest => {
+  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
+  const door = checks();
+  const percent = (name: "percentAt24Hours" | "percentAt28Days" | "percentAtStatedTime"): number =>
+    door.run(() => expectNumber(input[name], name, { min: 0, max: 100 })) as number;
+  const day = percent("percentAt24Hours");
+  const month = percent("percentAt28Days");
+  const end = percent("percentAtStatedTime");
+  const stated = door.run(() => expectNumber(input.statedDays, "statedDays", { above: 28, max: 3660 }));
+  door.run(() => {
+    const t = expectNumber(input.temperatureC, "temperatureC");
+    if (t !== 25) fail("conflict", "temperatureC", t, "25, the temperature of the definition");
+  });
+  door.done();
+  if (month < day) fail("conflict", "percentAt28Days", month, `at least the ${day} % of 24 hours`);
+  if (end < month) fail("conflict", "percentAtStatedTime", end, `at least the ${month} % of 28 days`);
+  const most = (after: string, limit: number, got: number): ReleaseLimit => ({
+    after,
+    limit: "at most",
+    percent: limit,
+    got,
+    met: !exceeds(got, limit),
+  });
+  const limits: readonly ReleaseLimit[] = [
+    most("24 hours", 15, day),
+    most("28 days", 75, month),
+    { after: `${stated} days`, limit: "at least", percent: 75, got: end, met: !exceeds(75, end) },
+  ];
+  return {
+    type: "controlled-release-test",
+    version: 1,
+    qualifies: limits.every(({ met }) => met),
+    limits,
+    source,
+  };
+};

@@ -1,0 +1,119 @@
+import {
+  addDays,
+  type CivilDate,
+  type DailyTemperatures,
+  dailyTemperatures,
+  daysBetween,
+} from "../../calendar/index.js";
+import {
+  checks,
+  expectQuantity,
+  type Finding,
+  fail,
+  type Problem,
+  type Quantity,
+  RatewrightError,
+  shown,
+} from "../../quantity/index.js";
+
+/** One mean temperature for all days. */
+export interface MeanTemperature {
+  readonly mean: Quantity<"temperature", "none">;
+}
+
+/** The lowest and highest temperature of each day, °C, with what has to be said of them. */
+export interface ReleaseWeather {
+  readonly maxC: Float64Array;
+  readonly minC: Float64Array;
+  readonly assumptions: readonly string[];
+}
+
+/** Takes daily temperatures, which have to cover every day, or one mean. */
+export const releaseWeather = (
+  input: DailyTemperatures | MeanTemperature,
+  start: CivilDate,
+  days: number,
+  findings: Finding[],
+): ReleaseWeather => {
+  if (typeof input !== "object" || input === null) {
+    return fail(
+      input === undefined ? "missing" : "type",
+      "temperature",
+      input,
+      "daily temperatures, or { mean }",
+    );
+  }
+  const weather = "mean" in input ? steady(input, days, findings) : daily(input, start, days, findings);
+  const frozen = weather.minC.reduce((count, min) => count + (min < 0 ? 1 : 0), 0);
+  if (frozen > 0) {
+    findings.push({
+      code: "release/frost",
+      severity: "caution",
+      path: "temperature",
+      params: { days: frozen },
+      text: `${frozen} days go below 0 °C, where no source gives a release; the curve is drawn on there.`,
+    });
+  }
+  return weather;
+};
+
+const steady = (input: MeanTemperature, days: number, findings: Finding[]): ReleaseWeather => {
+  const mean = expectQuantity(input.mean, { dimension: "temperature", of: "none" }, "temperature.mean").in(
+    "°C",
+  );
+  if (mean < -60 || mean > 100) fail("range", "temperature.mean", input.mean, "-60 to 100 °C");
+  findings.push({
+    code: "release/steady-temperature",
+    severity: "note",
+    path: "temperature.mean",
+    params: { mean },
+    text: "One mean temperature stands for all days: days that swing release more than steady ones.",
+  });
+  const all = new Float64Array(days).fill(mean);
+  return { maxC: all, minC: all, assumptions: [`every day at ${Number(mean.toFixed(2))} °C`] };
+};
+
+const daily = (
+  input: DailyTemperatures,
+  start: CivilDate,
+  days: number,
+  findings: Finding[],
+): ReleaseWeather => {
+  const door = checks();
+  const series = door.run(() => dailyTemperatures(input), "temperature");
+  door.done();
+  const { min, max, unit, sensor, start: first } = series as DailyTemperatures;
+  const [maxC, minC] = [new Float64Array(days), new Float64Array(days)];
+  const offset = daysBetween(first, start);
+  const problems: Problem[] = [];
+  const celsius = (t: number): number => (unit === "°C" ? t : ((t - 32) * 5) / 9);
+  for (let i = 0; i < days; i++) {
+    const [low, high] = [min[offset + i], max[offset + i]];
+    if (typeof low === "number" && typeof high === "number") {
+      minC[i] = celsius(low);
+      maxC[i] = celsius(high);
+    } else {
+      problems.push({
+        code: "missing",
+        path: `temperature.${addDays(start, i)}`,
+        got: low === undefined ? "a day outside the series" : `min ${shown(low)}, max ${shown(high)}`,
+        expected: "a lowest and a highest temperature",
+      });
+    }
+  }
+  if (problems.length > 0) throw new RatewrightError(problems);
+  if (sensor === "air") {
+    findings.push({
+      code: "release/air-temperature",
+      severity: "note",
+      path: "temperature.sensor",
+      params: { sensor },
+      text: "Air temperatures stand for those at the granule; soil and thatch swing less and lag behind.",
+    });
+  }
+  return {
+    maxC,
+    minC,
+    assumptions: [`temperatures: ${sensor}; each day follows a cosine between its lowest and highest`],
+  };
+};

@@ -1,0 +1,270 @@
+import { exceeds } from "../../numeric/index.js";
+import { checks, expectNumber, expectRecord, type FactSource, fail } from "../../quantity/index.js";
+
+/**
+ * The three scales on which salt indexes are printed. The same salt reads 74, 1.6 or 27 (urea), so the
+ * scale is part of the type.
+ *
+ * - `"by weight"`: equal weights of material, sodium nitrate = 100
+ * - `"per unit"`: the former divided by the percent of nutrient: per unit of 20 lb in a short ton, 1 %
+ * - `"per unit, sodium nitrate 100"`: the former scaled so that sodium nitrate is 100 again
+ */
+export type SaltScale = "by weight" | "per unit" | "per unit, sodium nitrate 100";
+
+/** Which nutrients count as units: potassium nitrate reads 5.3 by N, 1.6 by K2O and 1.2 by N+K2O. */
+export type UnitBasis = "N" | "P2O5" | "K2O" | "N+P2O5" | "N+K2O" | "P2O5+K2O" | "N+P2O5+K2O";
+
+/** A salt index with its scale. Plain JSON. */
+export interface SaltIndex<S extends SaltScale> {
+  readonly type: "salt-index";
+  readonly version: 1;
+  readonly scale: S;
+  readonly value: number;
+  /** `null` by weight, where no nutrient is counted. */
+  readonly basis: S extends "by weight" ? null : UnitBasis;
+  readonly source: FactSource;
+  /** Why the printed figure is doubted, where it is. */
+  readonly doubtful?: string;
+}
+
+const scales: readonly string[] = ["by weight", "per unit", "per unit, sodium nitrate 100"];
+const bases: readonly string[] = ["N", "P2O5", "K2O", "N+P2O5", "N+K2O", "P2O5+K2O", "N+P2O5+K2O"];
+
+/** Percent of nitrogen in sodium nitrate, by which the third scale is made. */
+const sodiumNitratePercent = 16.5;
+
+/**
+ * A salt index with its scale and its source; per unit also with the nutrients that count as units.
+ *
+ * @throws RatewrightError `range`, `type`, `missing`, `conflict` (a basis by weight)
+ *
+ * Source: scale by weight, Rader, White and Whittaker 1943, as repeated by Mortvedt 2001 (from memory).
+ *
+ * @example
+ * ```ts
+ * import { saltIndex } from "ratewright";
+ * saltIndex({ value: 74.4, scale: "by weight", source: "label" }).basis; // => null
+ * saltIndex({ value: 1.6, scale: "per unit", basis: "N", source: "label" }).scale; // => "per unit"
+ * ```
+ */
+export function saltIndex(input: {
+  readonly value: number;
+  readonly scale: "by weight";
+  readonly source: FactSource;
+}): SaltIndex<"by weight">;
+export function saltIndex<const S extends Exclude<SaltScale, "by weight">>(input: {
+  readonly value: number;
+  readonly scale: S;
+  readonly basis: UnitBasis;
+  readonly source: FactSource;
+}): SaltIndex<S>;
+export function saltIndex(input: {
+  readonly value: number;
+  readonly scale: SaltScale;
+  readonly basis?: UnitBasis;
+  readonly source: FactSource;
+}): unknown {
+  expectRecord(input);
+  const { scale, basis, source } = input;
+  return checkedSaltIndex(
+    { type: "salt-index", version: 1, scale, value: input.value, basis: basis ?? null, source },
+    scale,
+    "",
+  );
+}
+
+/** Takes a salt index that may come from JSON, on the scale that is wanted, or throws with its path. */
+export const checkedSaltIndex = <S extends SaltScale>(
+  input: unknown,
+  scale: S,
+  path: string,
+): SaltIndex<S> => {
+  const index = input as SaltIndex<S> | null | undefined;
+  const at = (name: string): string => (path === "" ? name : `${path}.${name}`);
+  if (index?.type !== "salt-index") return fail("type", path, input, "a salt index, with its scale");
+  const door = checks();
+  door.run(() => {
+    if (!scales.includes(index.scale)) fail("type", at("scale"), index.scale, scales.join("; "));
+    if (index.scale !== scale)
+      fail("conflict", at("scale"), index.scale, `a salt index on the scale "${scale}"`);
+  });
+  const value = door.run(() => expectNumber(index.value, at("value"), { min: 0, max: 1000 }));
+  door.run(() => {
+    const { basis } = index as { basis: string | null };
+    // An index on another scale has the basis of that scale: one problem, not two.
+    if (index.scale !== scale) return;
+    if (scale === "by weight" && basis !== null) fail("conflict", at("basis"), basis, "no basis by weight");
+    if (scale !== "by weight" && basis === null) {
+      fail("missing", at("basis"), basis, "the nutrients that count as units, such as N or N+K2O");
+    }
+    if (basis !== null && !bases.includes(basis)) fail("type", at("basis"), basis, bases.join(", "));
+  });
+  door.run(() => {
+    if (!index.source) fail("missing", at("source"), index.source, "a source");
+  });
+  door.done();
+  return { ...index, value: value as number };
+};
+
+/**
+ * The partial salt index: the salt index per unit of nutrient, by which sources are compared at equal
+ * nutrient.
+ *
+ * Equation: `p = s / u`
+ *
+ * - `s` salt index by weight, sodium nitrate = 100
+ * - `u` percent of the nutrients that are counted, in the material; a unit is 1 %, 20 lb in a short ton
+ *
+ * @param byWeight - the salt index by weight
+ * @param units - the percent, more than 0 and at most 100, and which nutrients it adds up
+ * @throws RatewrightError `conflict` for another scale; `range`, `type`, `missing`
+ *
+ * Source: by-weight figures and the quotient of the table, "Salinity index of common fertilizers"
+ * (citing Mortvedt 2001): urea 74.4, with 46 % N 1.617 per unit.
+ *
+ * @example
+ * ```ts
+ * import { partialSaltIndex, saltIndex } from "ratewright";
+ * const urea = saltIndex({ value: 74.4, scale: "by weight", source: "table" });
+ * Number(partialSaltIndex(urea, { percent: 46, basis: "N" }).value.toFixed(3)); // => 1.617
+ * ```
+ */
+export const partialSaltIndex = (
+  byWeight: SaltIndex<"by weight">,
+  units: { readonly percent: number; readonly basis: UnitBasis },
+): SaltIndex<"per unit"> => {
+  const door = checks();
+  const found = door.run(() => checkedSaltIndex(byWeight, "by weight", "byWeight"));
+  const percent = door.run(() => expectNumber(units?.percent, "units.percent", { above: 0, max: 100 }));
+  const basis = units?.basis;
+  door.run(() => {
+    if (bases.includes(basis)) return;
+    fail(basis === undefined ? "missing" : "type", "units.basis", basis, bases.join(", "));
+  });
+  door.done();
+  const index = found as SaltIndex<"by weight">;
+  return made(index, "per unit", index.value / (percent as number), basis, "units.percent");
+};
+
+/**
+ * A partial salt index on the scale on which sodium nitrate is 100 again.
+ *
+ * Equation: `x = 16.5 p`, since sodium nitrate, 16.5 % N, has 100 / 16.5 per unit.
+ *
+ * @throws RatewrightError `conflict` for another scale; `range`, `type`
+ *
+ * Source: New Mexico State University, Eddy County Extension, "Fertilizer part 2", 2017, whose table is
+ * on this scale (ammonium sulfate 53.7).
+ *
+ * @example
+ * ```ts
+ * import { saltIndex, scaledSaltIndex } from "ratewright";
+ * const sulfate = saltIndex({ value: 3.252, scale: "per unit", basis: "N", source: "table" });
+ * Number(scaledSaltIndex(sulfate).value.toFixed(1)); // => 53.7
+ * ```
+ */
+export const scaledSaltIndex = (
+  partial: SaltIndex<"per unit">,
+): SaltIndex<"per unit, sodium nitrate 100"> => {
+  const index = checkedSaltIndex(partial, "per unit", "partial");
+  return made(
+    index,
+    "per unit, sodium nitrate 100",
+    index.value * sodiumNitratePercent,
+    index.basis,
+    "partial.value",
+  );
+};
+
+/** The index on another scale; one that grows out of all bounds is laid to the argument that makes it so. */
+const made = <S extends Exclude<SaltScale, "by weight">>(
+  from: SaltIndex<SaltScale>,
+  scale: S,
+  value: number,
+  basis: UnitBasis,
+  cause: string,
+): SaltIndex<S> => {
+  if (value > 1000) fail("range", cause, `a salt index of ${value} ${scale}`, "one of 1000 or less");
+  const { source, doubtful } = from;
+  const index = { type: "salt-index", version: 1, scale, value, basis, source } as const;
+  return (doubtful === undefined ? index : { ...index, doubtful }) as SaltIndex<S>;
+};
+
+/**
+ * -1, 0 or 1 as the first salt index is lower than, equal to (at a relative 1e-9) or higher than the second. Only indexes on
+ * one scale and one basis compare: the compiler refuses two scales, the run refuses both.
+ *
+ * @throws RatewrightError `conflict` for two scales or two bases; `type`, `range`
+ *
+ * Source: the ranking by one scale, Oregon State University, table 26-2.
+ *
+ * @example
+ * ```ts
+ * import { compareSaltIndexes, saltIndex } from "ratewright";
+ * const a = saltIndex({ value: 1.7, scale: "per unit", basis: "N", source: "table 26-2" });
+ * const b = saltIndex({ value: 3.3, scale: "per unit", basis: "N", source: "table 26-2" });
+ * compareSaltIndexes(a, b); // => -1
+ * compareSaltIndexes(a, saltIndex({ value: 5.3, scale: "per unit", basis: "K2O", source: "?" })); // => throws conflict
+ * ```
+ */
+export const compareSaltIndexes = <S extends SaltScale>(
+  a: SaltIndex<S>,
+  b: SaltIndex<NoInfer<S>>,
+): -1 | 0 | 1 => {
+  const one = checkedSaltIndex(a, a?.scale, "a");
+  const other = checkedSaltIndex(b, one.scale, "b");
+  if (one.basis !== other.basis) {
+    fail("conflict", "b.basis", other.basis, `the basis of the first, which is ${String(one.basis)}`);
+  }
+  return exceeds(one.value, other.value) ? 1 : exceeds(other.value, one.value) ? -1 : 0;
+};
+
+/** A material of a blend: how many units of its nutrient it brings, and its index per unit. */
+export interface SaltPart {
+  /** Percent of the blend that is this nutrient from this material: one unit is 20 lb in a short ton. */
+  readonly units: number;
+  readonly partial: SaltIndex<"per unit">;
+}
+
+/**
+ * The salt index of a blend by weight: the units of each material times its index per unit, added up.
+ *
+ * Equation: `s = sum(u_i p_i)`
+ *
+ * - `u_i` units: percent of the blend that is nutrient from material `i`, counted on the basis of its index
+ * - `p_i` partial salt index of material `i`
+ *
+ * Range: units that add up to at most 100. Fluids and dry blends alike; water and filler count zero.
+ *
+ * @throws RatewrightError `conflict` for another scale; `range`, `missing`, `type`
+ *
+ * Source: "Salt index of common starter fertilizers", fluid fertilizer dealer article, 2012, table 1:
+ * 7-21-7 from 10-34-0, UAN 28 and potassium chloride has 27.8 (factors per unit from memory).
+ *
+ * @example
+ * ```ts
+ * import { blendSaltIndex, saltIndex } from "ratewright";
+ * const poly = saltIndex({ value: 0.455, scale: "per unit", basis: "N+P2O5", source: "from memory" });
+ * Number(blendSaltIndex([{ units: 44, partial: poly }]).value.toFixed(2)); // => 20.02
+ * ```
+ */
+export const blendSaltIndex = (parts: readonly SaltPart[]): SaltIndex<"by weight"> => {
+  if (!Array.isArray(parts)) return fail("type", "parts", parts, "a list of parts");
+  if (parts.length === 0) fail("missing", "parts", "an empty list", "at least one part");
+  const door = checks();
+  let [units, value] = [0, 0];
+  for (const [i, part] of parts.entries()) {
+    const count = door.run(() => expectNumber(part?.units, `parts[${i}].units`, { min: 0, max: 100 }));
+    const partial = door.run(() => checkedSaltIndex(part?.partial, "per unit", `parts[${i}].partial`));
+    if (count === undefined || partial === undefined) continue;
+    value += count * partial.value;
+    units += count;
+  }
+  door.done();
+  if (units > 100 * (1 + 1e-9))
+    fail("range", "parts", `${units} units in all`, "units that add up to 100 or less");
+  if (value > 1000) fail("range", "parts", `a salt index of ${value}`, "one of 1000 or less");
+  const doubts = parts.flatMap(({ partial }) => partial.doubtful ?? []);
+  const index = saltIndex({ value, scale: "by weight", source: "added up from the parts" });
+  return doubts.length === 0 ? index : { ...index, doubtful: doubts.join("; ") };
+};

@@ -1,0 +1,54 @@
+import { type Citation, type FactSource, fail } from "../../quantity/index.js";
+import type { SaltIndex, SaltScale, UnitBasis } from "./salt-index.js";
+
+/** One printed salt index. */
+export interface SaltRow {
+  readonly material: string;
+  readonly value: number;
+  /** What counts as a unit in this row; `null` by weight. */
+  readonly basis: UnitBasis | null;
+  /** Percent of nutrient that the source prints with the material, where it does. */
+  readonly percent?: number;
+  /** What the source calls its burn potential, where it does. */
+  readonly burn?: "low" | "moderate" | "high";
+  /** Why the printed figure is doubted. */
+  readonly doubtful?: string;
+}
+
+/** A printed table of salt indexes, on one scale. Figures stand as printed, also the doubted ones. */
+export interface SaltTable<S extends SaltScale> {
+  readonly scale: S;
+  readonly source: FactSource | Citation;
+  readonly rows: readonly SaltRow[];
+}
+
+/**
+ * The salt index that a table prints for a material, with the table's scale and source, and the doubt
+ * where the print is doubted.
+ *
+ * @param table - one of the tables by source, such as `oregonSaltIndexes`
+ * @param material - as the table names it
+ * @throws RatewrightError `type` for a material that is not in the table, with the names that are
+ *
+ * Source: the table's own.
+ *
+ * @example
+ * ```ts
+ * import { oregonSaltIndexes, tabulatedSaltIndex } from "ratewright";
+ * tabulatedSaltIndex(oregonSaltIndexes, "urea").value; // => 1.7
+ * tabulatedSaltIndex(oregonSaltIndexes, "urea").scale; // => "per unit"
+ * ```
+ */
+export const tabulatedSaltIndex = <S extends SaltScale>(
+  table: SaltTable<S>,
+  material: string,
+): SaltIndex<S> => {
+  const row = table?.rows?.find((one) => one.material === material);
+  if (row === undefined) {
+    const names = (table?.rows ?? []).map((one) => one.material).join(", ");
+    return fail("type", "material", material, `a material of the table: ${names}`);
+  }
+  const { value, basis, doubtful } = row;
+  const index = { type: "salt-index", version: 1, scale: table.scale, value, basis, source: table.source };
+  return (doubtful === undefined ? index : { ...index, doubtful }) as unknown as SaltIndex<S>;
+};

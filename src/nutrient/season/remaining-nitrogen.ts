@@ -1,0 +1,157 @@
+import { type CivilDate, civilDate } from "../../calendar/index.js";
+import { exceeds } from "../../numeric/index.js";
+import { checks, type FactSource, type Finding, fail, type Quantity } from "../../quantity/index.js";
+import {
+  type CapName,
+  capNames,
+  capText,
+  checkedCaps,
+  checkedLog,
+  type DatedNitrogen,
+  type DayAmount,
+  dayCount,
+  type NitrogenCaps,
+  nitrogenRate,
+  usedAround,
+} from "./nitrogen-caps.js";
+
+/** One cap and how far it is used up for an application on a day. */
+export interface CapUse {
+  readonly cap: CapName;
+  readonly amount: Quantity<"mass/area", "N">;
+  readonly used: Quantity<"mass/area", "N">;
+  /** Below zero where the cap is exceeded already. */
+  readonly remaining: Quantity<"mass/area", "N">;
+  readonly source: FactSource;
+}
+
+/** What is left on a day under the caps that were stated; it says nothing of any other rule. */
+export interface RemainingNitrogen {
+  readonly type: "remaining-nitrogen";
+  readonly version: 1;
+  readonly on: CivilDate;
+  /** The least of what the caps leave; below zero where one is exceeded. */
+  readonly remainingUnderStatedLimits: Quantity<"mass/area", "N">;
+  /** The caps that leave no more than that. */
+  readonly binding: readonly CapName[];
+  readonly caps: readonly CapUse[];
+  readonly findings: readonly Finding[];
+  readonly checked: readonly string[];
+  readonly notChecked: readonly string[];
+}
+
+/**
+ * How much nitrogen one application on a day could bring before it meets the first of the stated caps.
+ *
+ * Equation: `r = min over the caps of (cap - used)`. Used is, for the cap per application, what
+ * the day itself has already, for all of one day counts as one application (common practice, no source); for
+ * 30 days it is the sum in the fullest stretch of 30 days in a row that has the day in it, so that an application
+ * already planned for later counts too; for the year the sum in the calendar year of the day.
+ *
+ * The figure is no leave to apply: the label, local codes (blackout dates, soil and weather rules) and
+ * licensed practice come first. What was not stated is listed in `notChecked`.
+ *
+ * @param input.on - the day of the application in question
+ * @param input.applied - what has gone down, or is planned, dates in any order
+ * @param input.caps - at least one
+ * @throws RatewrightError `missing` without a cap or its source; `conflict` where caps contradict one
+ *   another; `date`, `range`, `unit/mismatch`, `substance/mismatch`, `type`
+ *
+ * Source: caps of this kind, for example 0.7 lb soluble and 0.9 lb total nitrogen per 1000 ft2 and
+ * application: Annotated Code of Maryland, Agriculture, 6-224; yearly maxima: University of Maryland
+ * Extension, "Lawn fertilizer schedule table", 2023.
+ *
+ * @example
+ * ```ts
+ * import { quantity, remainingNitrogenUnderStatedLimits } from "ratewright";
+ * const n = (pounds: number) => quantity(pounds, "lb/1000 ft2", "N");
+ * const left = remainingNitrogenUnderStatedLimits({
+ *   on: "2026-10-10",
+ *   applied: [{ date: "2026-05-20", nitrogen: n(0.9) }, { date: "2026-09-15", nitrogen: n(0.9) }],
+ *   caps: {
+ *     perApplication: { amount: n(0.9), source: "state code" },
+ *     perYear: { amount: n(2.7), source: "extension schedule" },
+ *   },
+ * });
+ * Number(left.remainingUnderStatedLimits.in("lb/1000 ft2").toFixed(6)); // => 0.9
+ * left.binding; // => ["perApplication", "perYear"]
+ * left.notChecked[0]; // => "a cap in any 30 days: none was stated"
+ * ```
+ */
+export const remainingNitrogenUnderStatedLimits = (input: {
+  readonly on: CivilDate;
+  readonly applied: readonly DatedNitrogen[];
+  readonly caps: NitrogenCaps;
+}): RemainingNitrogen => {
+  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
+  const door = checks();
+  const day = door.run(() => civilDate(input.on, "on"));
+  const read = door.run(() => checkedCaps(input.caps, undefined, "caps"));
+  if (read !== undefined && read.unit === undefined) {
+    door.run(() => fail("missing", "caps", "no cap", "at least one cap"));
+  }
+  const unit = read?.unit ?? "lb/1000 ft2";
+  const rows = door.run(() => checkedLog(input.applied, unit, "applied"));
+  door.done();
+  const [on, log] = [day as CivilDate, rows as DayAmount[]];
+  const { amounts } = read as NonNullable<typeof read>;
+  const findings: Finding[] = [];
+  const left: { cap: CapName; remaining: number; amount: number; used: number }[] = [];
+  for (const cap of capNames) {
+    const amount = amounts[cap];
+    if (amount === undefined) continue;
+    const used = usedAround(cap, log, on, dayCount(on));
+    // A cap used up to rounding noise leaves nothing; only one that is exceeded goes below zero.
+    const remaining = exceeds(used, amount) || exceeds(amount, used) ? amount - used : 0;
+    left.push({ cap, amount, used, remaining });
+    // A day over the cap per application is told below, beside its entry.
+    if (cap !== "perApplication" && exceeds(used, amount)) {
+      findings.push({
+        code: "nitrogen/cap-exceeded",
+        severity: "warning",
+        path: `caps.${cap}`,
+        params: { cap, amount, used, unit },
+        text: `${Number(used.toPrecision(4))} ${unit} of nitrogen ${capText[cap]} is over the stated ${Number(amount.toPrecision(4))} already.`,
+        source: input.caps[cap]?.source as FactSource,
+      });
+    }
+  }
+  for (const [i, { date, day }] of log.entries()) {
+    const cap = amounts.perApplication;
+    if (cap === undefined || log.findIndex((entry) => entry.day === day) < i) continue;
+    const amount = usedAround("perApplication", log, date, day);
+    if (!exceeds(amount, cap)) continue;
+    findings.push({
+      code: "nitrogen/cap-exceeded",
+      severity: "warning",
+      path: `applied[${i}]`,
+      params: { cap: "perApplication", amount: cap, used: amount, unit, date },
+      text: `${Number(amount.toPrecision(4))} ${unit} of nitrogen on ${date} is over the stated ${Number(cap.toPrecision(4))} per application.`,
+      source: input.caps.perApplication?.source as FactSource,
+    });
+  }
+  const least = Math.min(...left.map(({ remaining }) => remaining));
+  const guard = 1e-9 * Math.max(...left.map(({ amount }) => amount));
+  return {
+    type: "remaining-nitrogen",
+    version: 1,
+    on,
+    remainingUnderStatedLimits: nitrogenRate(least, unit),
+    binding: left.filter(({ remaining }) => remaining - least <= guard).map(({ cap }) => cap),
+    caps: left.map(({ cap, amount, used, remaining }) => ({
+      cap,
+      amount: nitrogenRate(amount, unit),
+      used: nitrogenRate(used, unit),
+      remaining: nitrogenRate(remaining, unit),
+      source: input.caps[cap]?.source as FactSource,
+    })),
+    findings,
+    checked: left.map(({ cap }) => `the stated cap ${capText[cap]}`),
+    notChecked: [
+      ...capNames
+        .filter((cap) => amounts[cap] === undefined)
+        .map((cap) => `a cap ${capText[cap]}: none was stated`),
+      "soluble nitrogen, phosphorus, blackout dates and all other rules",
+    ],
+  };
+};

@@ -1,0 +1,107 @@
+import type { CivilDate } from "../../calendar/index.js";
+import { civilDateAt } from "../../ledger/house.js";
+import { readSource } from "../../limits/house.js";
+import {
+  type Checks,
+  checks,
+  expectFields,
+  expectFlag,
+  expectNumber,
+  expectOneOf,
+  expectQuantity,
+  expectRecord,
+  expectText,
+  fail,
+  type Reader,
+  readFields,
+} from "../../quantity/index.js";
+import type { LabelOnTurf, TreatmentUse, TurfState, TurfTreatment } from "./turf-types.js";
+
+const uses: readonly TreatmentUse[] = [
+  "pre-emergent herbicide",
+  "post-emergent herbicide",
+  "growth regulator",
+  "fertilizer",
+  "fungicide",
+  "insecticide",
+  "other",
+];
+
+const text: Reader = (input, path) => expectText(input, path, "text");
+const flag: Reader = expectFlag;
+const whole: Reader = (input, path) => {
+  const n = expectNumber(input, path, { min: 0, max: 3660 });
+  return Number.isInteger(n) ? n : fail("range", path, input, "a whole number");
+};
+const temperature: Reader = (input, path) =>
+  expectQuantity(input, { dimension: "temperature", of: "none" }, path);
+/** A list that may be empty: there is none. */
+const listOf =
+  (read: Reader): Reader =>
+  (input, path) => {
+    if (!Array.isArray(input)) return fail("type", path, input, "a list");
+    return Array.from(input as unknown[], (item, i) => read(item, `${path}[${i}]`));
+  };
+const oneOf =
+  (words: readonly string[]): Reader =>
+  (input, path) =>
+    expectOneOf(input, words, path);
+
+const labelReaders: { readonly [K in keyof Required<LabelOnTurf>]: Reader } = {
+  namesNewTurf: flag,
+  minimumMowings: whole,
+  minimumDaysAfterSeeding: whole,
+  minimumDaysToSeeding: whole,
+  species: listOf(text),
+  notSpecies: listOf(text),
+  maximumTemperature: temperature,
+  source: readSource,
+};
+
+const turfReaders: { readonly [K in keyof Required<TurfState>]: Reader } = {
+  species: text,
+  from: oneOf(["seed", "sprigs", "stolons", "plugs", "sod"]),
+  since: civilDateAt,
+  established: flag,
+  mowings: whole,
+  seedingOn: civilDateAt,
+  stress: listOf(oneOf(["heat", "drought"])),
+  maximumTemperature: temperature,
+};
+
+/** Reads what a treatment is used as; problems go to `door`. */
+export const readUse = (input: unknown, path: string, door: Checks): void => {
+  door.run(() => expectOneOf(input, uses, path));
+};
+
+/** Reads what a label says of the turf; problems go to `door`. */
+export const readTurfLabel = (input: unknown, path: string, door: Checks): void =>
+  readFields(input, labelReaders, ["source"], path, "what the label says of the turf", door);
+
+/** Reads what is known of the turf; problems go to `door`. */
+export const readTurf = (input: unknown, path: string, door: Checks): void =>
+  readFields(input, turfReaders, [], path, "what is known of the turf", door);
+
+/** Takes the parts of a question on turf that may come from JSON, or throws all that is wrong. */
+export const turfQuestion = (input: {
+  readonly date: unknown;
+  readonly treatment: TurfTreatment;
+  readonly turf: TurfState;
+}): CivilDate => {
+  expectRecord(input, "input");
+  const { date, treatment, turf } = input;
+  const door = checks();
+  const day = door.run(() => civilDateAt(date, "date"));
+  const fields = ["id", "use", "activeIngredient", "label"];
+  const known = door.run(() => expectFields(treatment, fields, "treatment", "a treatment"));
+  if (known !== undefined) {
+    door.run(() => expectText(known.id, "treatment.id", "a name"));
+    readUse(known.use, "treatment.use", door);
+    if (known.activeIngredient !== undefined)
+      door.run(() => text(known.activeIngredient, "treatment.activeIngredient"));
+    if (known.label !== undefined) readTurfLabel(known.label, "treatment.label", door);
+  }
+  readTurf(turf, "turf", door);
+  door.done();
+  return day as CivilDate;
+};

@@ -1,0 +1,77 @@
+import {
+  type Checks,
+  checks,
+  expectFields,
+  expectQuantity,
+  expectText,
+  fail,
+  type Quantity,
+  shown,
+  sum,
+} from "../../quantity/index.js";
+import { type SiteArea, type SiteDescription, siteArea } from "../../site/index.js";
+
+/** The site of a job, measured: its total, and the area of each part that has a name. */
+export interface ReadSite {
+  readonly name: string;
+  readonly area: SiteArea;
+  /** By name, before cut-outs. */
+  readonly parts: ReadonlyMap<string, Quantity<"area", "none">>;
+}
+
+/** Reads the site of a job; problems go to `door`. */
+export const readSite = (input: unknown, door: Checks): ReadSite | undefined => {
+  const record = door.run(() =>
+    expectFields(input, ["name", "parts", "cutOuts"], "site", "a site with a name and parts"),
+  );
+  if (record === undefined) return undefined;
+  const name = door.run(() => expectText(record.name, "site.name", "the name of the site"));
+  const { parts, cutOuts } = record as unknown as SiteDescription;
+  const area = door.run(() => siteArea({ parts, ...(cutOuts === undefined ? {} : { cutOuts }) }), "site");
+  if (name === undefined || area === undefined) return undefined;
+  const named = new Map<string, Quantity<"area", "none">>();
+  area.parts.forEach((part, i) => {
+    if (part.name === undefined) return;
+    if (named.has(part.name)) {
+      const expected = "a name that no other part has";
+      door.add({ code: "duplicate", path: `site.parts[${i}].name`, got: shown(part.name), expected });
+    }
+    named.set(part.name, part.area);
+  });
+  return { name, area, parts: named };
+};
+
+/** Takes a list of names of parts, or throws with the names that there are. */
+export const expectParts = (input: unknown, site: ReadSite, path: string): readonly string[] => {
+  if (!Array.isArray(input) || input.length === 0)
+    return fail("type", path, input, "a list of names of parts");
+  const door = checks();
+  input.forEach((name, i) => {
+    door.run(() => {
+      if (!site.parts.has(name)) {
+        const choices = [...site.parts.keys()];
+        fail("missing", `${path}[${i}]`, name, "the name of a part of the site", { choices });
+      }
+      if (input.indexOf(name) !== i) fail("duplicate", `${path}[${i}]`, name, "each part once");
+    });
+  });
+  door.done();
+  return input as readonly string[];
+};
+
+/** The area of a treatment: what it states, the sum of its parts, or the whole site. */
+export const treatedArea = (
+  stated: { readonly area?: unknown; readonly parts?: readonly string[] | undefined },
+  site: ReadSite,
+  path: string,
+): Quantity<"area", "none"> => {
+  const whole =
+    stated.parts === undefined
+      ? site.area.net
+      : sum(stated.parts.map((name) => site.parts.get(name) as Quantity<"area", "none">));
+  if (stated.area === undefined) return whole;
+  const area = expectQuantity(stated.area, { dimension: "area", of: "none", bound: "positive" }, path);
+  return area.compare(whole) > 0 && area.in("m2") > whole.in("m2") * (1 + 1e-9)
+    ? fail("range", path, area, `at most the ${shown(whole)} that is there`)
+    : area;
+};

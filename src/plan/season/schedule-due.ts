@@ -1,0 +1,101 @@
+import { addDays, type CivilDate, compareDates } from "../../calendar/index.js";
+import { heatSchedule, nextDates } from "../../interval/index.js";
+import { problemText, RatewrightError } from "../../quantity/index.js";
+import type { ReadSeasonTreatment } from "./read-season.js";
+import type { DateReason, SeasonPlan } from "./schedule-types.js";
+
+/** When the next application of a treatment is due. */
+export interface Due {
+  readonly treatment: ReadSeasonTreatment;
+  readonly earliest: CivilDate;
+  readonly latest: CivilDate | null;
+  /** The day that is aimed at: the last useful one of a repeat, the earliest of a first application. */
+  readonly target: CivilDate;
+  readonly reasons: readonly DateReason[];
+  /** The days on which it was done. */
+  readonly applied: readonly CivilDate[];
+}
+
+/** How far a treatment has got. */
+export interface State {
+  readonly applied: CivilDate[];
+  placed: number;
+  done: boolean;
+}
+
+const later = (a: CivilDate, b: CivilDate): CivilDate => (compareDates(a, b) >= 0 ? a : b);
+/** The earlier of two dates. */
+export const earlier = (a: CivilDate, b: CivilDate): CivilDate => (compareDates(a, b) <= 0 ? a : b);
+
+const heatEnd = (treatment: ReadSeasonTreatment, last: CivilDate, plan: SeasonPlan, notChecked: string[]) => {
+  const { heat, id } = treatment;
+  if (heat === undefined) return undefined;
+  try {
+    const { observed, forecast, normals, gaps } = plan;
+    const [visit] = heatSchedule({
+      model: heat.model,
+      interval: heat.interval,
+      from: last,
+      ...(observed && { observed }),
+      ...(forecast && { forecast }),
+      ...(normals && { normals }),
+      ...(gaps && { gaps }),
+    }).visits;
+    if (visit?.date) return { date: visit.date, source: heat.source };
+    notChecked.push(`${id}: the interval by heat since ${last}, for the temperatures end before it does.`);
+  } catch (error) {
+    if (!(error instanceof RatewrightError)) throw error;
+    notChecked.push(
+      `${id}: the interval by heat since ${last}. ${error.problems.map(problemText).join("; ")}.`,
+    );
+  }
+  return undefined;
+};
+
+/** When the next application of a treatment is due, by its rule and by heat. */
+export const dueNext = (
+  treatment: ReadSeasonTreatment,
+  state: State,
+  plan: SeasonPlan,
+  notChecked: string[],
+): Due => {
+  const { rule, within, id } = treatment;
+  const last = state.applied[state.applied.length - 1];
+  const reasons: DateReason[] = [];
+  let earliest = within.from;
+  let latest: CivilDate | null = null;
+  if (rule !== undefined) {
+    const next = nextDates({
+      applied: state.applied,
+      rule,
+      from: within.from,
+      ...(plan.avoid && { avoid: plan.avoid }),
+    });
+    earliest = next.earliestByStatedRules;
+    latest = next.latestUseful;
+    reasons.push(...next.reasons.map(({ code, text, source }) => ({ code, text, source })));
+    notChecked.push(...next.notChecked.map(({ text }) => `${id}: ${text}`));
+  } else if (last !== undefined) earliest = later(earliest, addDays(last, 1));
+  if (last === undefined || rule === undefined)
+    reasons.unshift({ code: "schedule/within", text: `Wanted from ${within.from} to ${within.to}.` });
+  if (last !== undefined) {
+    const heat = heatEnd(treatment, last, plan, notChecked);
+    if (heat !== undefined) {
+      latest = latest === null ? heat.date : earlier(latest, heat.date);
+      reasons.push({
+        code: "schedule/heat",
+        text: `By heat, the application of ${last} lasts until ${heat.date}.`,
+        source: heat.source,
+      });
+    }
+  }
+  const repeat = last !== undefined && latest !== null;
+  return {
+    treatment,
+    earliest,
+    latest: last === undefined ? null : latest,
+    target: repeat ? later(earliest, latest as CivilDate) : earliest,
+    reasons,
+    applied: state.applied,
+  };
+};

@@ -1,0 +1,231 @@
+import { type Problem, RatewrightError, shown } from "../errors/errors.js";
+import { type CheckedSubstance, isSubstance, type SubstanceHint } from "../substance/substances.js";
+import { cleanText, textLimit } from "../text/clean-text.js";
+import { type DecimalSign, scanNumber } from "../text/number-text.js";
+import { readText } from "../text/parse.js";
+import { suggestSubstance, suggestUnit } from "../text/suggest.js";
+import type { Dimension } from "../unit/dimensions.js";
+import { exampleUnit, siblingUnit } from "../unit/near-units.js";
+import { unitDimension } from "../unit/unit-facts.js";
+import { expectDimension } from "../unit/units-of.js";
+import { type Bound, Quantity } from "../value/quantity.js";
+
+/** What a form or a file may hold for a quantity: a quantity, its parts, or a text. */
+export type QuantityInput =
+  | Quantity<string, string>
+  | { readonly value: number | string; readonly unit: string; readonly of?: string }
+  | string;
+
+/** What {@link readQuantity} gives: the quantity, or all that is wrong. */
+export type QuantityReading<D extends string, S extends string> =
+  | { readonly value: Quantity<D, S>; readonly problems: readonly [] }
+  | { readonly value: null; readonly problems: readonly Problem[] };
+
+/** What is wanted of an unknown input. */
+export interface ExpectedQuantity {
+  readonly dimension: Dimension;
+  /** The substance; `"none"` for an area or a time. Where it is left out, any is taken, and a missing one reads as `none`. */
+  readonly of?: string;
+  /** Where the value must lie; anywhere where left out. */
+  readonly bound?: Bound;
+  /** The name of the field in problems; `quantity` where left out. */
+  readonly path?: string;
+  /** The sign before the decimals in texts; `"."` where left out. */
+  readonly decimal?: DecimalSign;
+}
+
+/** Path of a part of the input: `""` for the whole. */
+type Part = "" | "value" | "unit" | "of";
+type PartProblem = Problem & { readonly path: Part };
+type Wanted = Omit<ExpectedQuantity, "dimension" | "path"> & { readonly dimension?: Dimension };
+
+/** What was read, with paths inside the input. */
+export interface PartsReading {
+  readonly value: Quantity<string, string> | undefined;
+  readonly problems: readonly PartProblem[];
+}
+
+const problem = (
+  code: Problem["code"],
+  path: Part,
+  got: string,
+  expected: string,
+  suggestion?: string,
+): PartProblem => ({ code, path, got, expected, ...(suggestion !== undefined && { suggestion }) });
+
+const readValue = (value: unknown, decimal: DecimalSign): number | PartProblem => {
+  if (value === undefined || value === null || value === "") {
+    return problem("missing", "value", value === "" ? '""' : String(value), "a number");
+  }
+  if (typeof value === "number" && Number.isFinite(value)) return value;
+  if (typeof value !== "string" || value.length > textLimit) {
+    return problem("not-finite", "value", told(value), "a finite number");
+  }
+  const text = cleanText(value);
+  const number = scanNumber(text, 0, decimal);
+  if (number?.problem !== undefined) return { ...number.problem, path: "value" };
+  if (number === undefined || number.end !== text.length) {
+    return problem("not-finite", "value", shown(value), "a number alone, such as 12.5 or 1 1/2");
+  }
+  return number.value;
+};
+
+const readUnit = (unit: unknown, dimension: Dimension | undefined): string | PartProblem => {
+  const expected =
+    dimension === undefined
+      ? "a unit, such as lb or kg/ha"
+      : `a unit of ${dimension}, such as ${exampleUnit(dimension)}`;
+  if (unit === undefined || unit === null || unit === "") {
+    return problem("missing", "unit", unit === "" ? '""' : String(unit), expected);
+  }
+  if (typeof unit !== "string") return problem("type", "unit", told(unit), expected);
+  const measured = unitDimension(unit);
+  if (measured === undefined) {
+    return problem("unit/unknown", "unit", shown(unit), expected, suggestUnit(unit, dimension));
+  }
+  if (dimension === undefined || measured === dimension) return unit;
+  return problem("unit/mismatch", "unit", shown(unit), expected, siblingUnit(unit, dimension));
+};
+
+const readOf = (of: unknown, wanted: string | undefined): string | PartProblem => {
+  const expected = wanted === undefined ? "a substance, such as N or product" : wanted;
+  if (of === undefined || of === null || of === "") {
+    return (wanted ?? "none") === "none"
+      ? "none"
+      : problem("missing", "of", String(of || "nothing"), expected);
+  }
+  if (typeof of !== "string") return problem("type", "of", told(of), expected);
+  if (!isSubstance(of)) return problem("substance/unknown", "of", shown(of), expected, suggestSubstance(of));
+  return wanted === undefined || of === wanted
+    ? of
+    : problem("substance/mismatch", "of", shown(of), expected);
+};
+
+/** Shows a part without looking into it: a stranger's object may throw when touched. */
+const told = (value: unknown): string =>
+  (typeof value === "object" && value !== null) || typeof value === "function"
+    ? `a ${typeof value}`
+    : shown(value);
+
+const partsOf = (input: object): { value: unknown; unit: unknown; of: unknown } | undefined => {
+  try {
+    const { value, unit, of } = input as { value?: unknown; unit?: unknown; of?: unknown };
+    return Array.isArray(input) ? undefined : { value, unit, of };
+  } catch {
+    return undefined;
+  }
+};
+
+const bounded = (value: number, bound: Bound | undefined, path: Part): readonly PartProblem[] =>
+  bound === "positive" && value <= 0
+    ? [problem("range", path, String(value), "more than zero")]
+    : bound === "non-negative" && value < 0
+      ? [problem("range", path, String(value), "zero or more")]
+      : [];
+
+/** Reads any input as a quantity and collects every problem; never throws. */
+export const readParts = (input: unknown, wanted: Wanted): PartsReading => {
+  const failed = (problems: readonly PartProblem[]): PartsReading => ({ value: undefined, problems });
+  if (input === undefined || input === null || input === "") {
+    return failed([problem("missing", "", input === "" ? '""' : String(input), "a quantity")]);
+  }
+  let value: number | PartProblem;
+  let unit: string | PartProblem;
+  let of: string | PartProblem;
+  if (typeof input === "string") {
+    const { bound: _, ...options } = wanted;
+    const text = readText(input, options, "");
+    const { value: number = Number.NaN, unit: name = "", of: stuff = "none" } = text;
+    const outside = Number.isFinite(number) ? bounded(number, wanted.bound, "") : [];
+    const problems = [...(text.problems as readonly PartProblem[]), ...outside];
+    if (problems.length > 0) return failed(problems);
+    [value, unit, of] = [number, name, stuff];
+  } else {
+    const parts = typeof input === "object" ? partsOf(input) : undefined;
+    if (parts === undefined) {
+      return failed([problem("type", "", told(input), "a quantity, { value, unit, of }, or a text")]);
+    }
+    value = readValue(parts.value, wanted.decimal ?? ".");
+    unit = readUnit(parts.unit, wanted.dimension);
+    of = readOf(parts.of, wanted.of);
+    const problems = [value, unit, of].filter((part): part is PartProblem => typeof part === "object");
+    if (typeof value === "number") problems.unshift(...bounded(value, wanted.bound, "value"));
+    if (problems.length > 0) return failed(problems);
+  }
+  const name = unit as string;
+  const dimension = unitDimension(name) as string;
+  return { value: new Quantity(value as number, name, of as string, dimension), problems: [] };
+};
+
+const placed = (problems: readonly PartProblem[], path: string): readonly Problem[] =>
+  problems.map((one) => ({ ...one, path: one.path === "" ? path : `${path}.${one.path}` }));
+
+/**
+ * Reads what came from outside as a quantity of the dimension and substance that are wanted: a quantity,
+ * `{ value, unit, of }` (the value a number, or a text such as `"1 1/2"`), or a text as `parseQuantity`
+ * reads it. Gives every problem at once, each with its path and a suggestion where one is near.
+ *
+ * The substance of a record is never inferred: where `of` is wanted and the record has none, that is a
+ * problem. A text is typed into a field that says what it is for, so there `of` is taken as wanted.
+ *
+ * @throws RatewrightError `type`, `substance/unknown` where `expected` itself is wrong
+ *
+ * @example
+ * ```ts
+ * import { readQuantity } from "ratewright";
+ * const read = readQuantity({ value: "3", unit: "lb/1000 ft2", of: "N" }, { dimension: "mass/area", of: "N" });
+ * read.value?.in("lb/acre"); // => 130.68
+ * const wrong = readQuantity({ value: "x", unit: "lbs", of: "nitrogen" }, { dimension: "mass", of: "N", path: "bag" });
+ * wrong.problems.map((problem) => problem.path); // => ["bag.value", "bag.unit", "bag.of"]
+ * wrong.problems.map((problem) => problem.suggestion); // => [undefined, "lb", "N"]
+ * ```
+ */
+export function readQuantity<const D extends Dimension, const S extends SubstanceHint>(
+  input: unknown,
+  expected: ExpectedQuantity & { readonly dimension: D; readonly of: CheckedSubstance<S> },
+): QuantityReading<D, S>;
+export function readQuantity<const D extends Dimension>(
+  input: unknown,
+  expected: ExpectedQuantity & { readonly dimension: D; readonly of?: undefined },
+): QuantityReading<D, string>;
+export function readQuantity(input: unknown, expected: ExpectedQuantity): unknown {
+  checkExpected(expected);
+  const { path = "quantity", ...wanted } = expected;
+  const { value, problems } = readParts(input, wanted);
+  return value === undefined ? { value: null, problems: placed(problems, path) } : { value, problems: [] };
+}
+
+/** Refuses an expectation that nothing could meet. */
+export const checkExpected = (expected: { readonly dimension: unknown; readonly of?: unknown }): void => {
+  expectDimension(expected?.dimension, "expected.dimension");
+  const of = expected.of;
+  if (of !== undefined && (typeof of !== "string" || (of !== "none" && !isSubstance(of)))) {
+    throw new RatewrightError({
+      code: "substance/unknown",
+      path: "expected.of",
+      got: told(of),
+      expected: "a substance, such as N or product",
+    });
+  }
+};
+
+/**
+ * The quantity that `JSON.parse` left as `{ value, unit, of }`, of whatever dimension and substance.
+ *
+ * @param path - the name of the field in problems
+ * @throws RatewrightError with every problem: `missing`, `type`, `not-finite`, `unit/unknown`, `substance/unknown`
+ *
+ * @example
+ * ```ts
+ * import { quantityFrom } from "ratewright";
+ * quantityFrom({ value: 3, unit: "lb/1000 ft2", of: "N" }).toString(); // => "3 lb/1000 ft2 of N"
+ * ```
+ */
+export const quantityFrom = (json: unknown, path = "quantity"): Quantity<string, string> => {
+  if (typeof json === "string") {
+    throw new RatewrightError({ code: "type", path, got: shown(json), expected: "{ value, unit, of }" });
+  }
+  const { value, problems } = readParts(json, {});
+  if (value === undefined) throw new RatewrightError(placed(problems, path));
+  return value;
+};

@@ -1,0 +1,133 @@
+import type { Checks } from "./checks.js";
+import { fail, type Problem, RatewrightError } from "./errors.js";
+import { expectFields } from "./expect-fields.js";
+
+/**
+ * Every value inside an input that can be neither read nor shown, such as a record with a field `toString`
+ * that is no function, or without a prototype: nothing below this door has to reckon with them.
+ *
+ * @example
+ * ```ts
+ * import { unreadable } from "ratewright";
+ * unreadable({ rate: { value: 3 } }, "job").length; // => 0
+ * unreadable({ rate: { toString: 1 } }, "job")[0]?.path; // => "job.rate"
+ * ```
+ */
+export const unreadable = (input: unknown, path: string, above: readonly object[] = []): Problem[] => {
+  if (typeof input !== "object" || input === null || ArrayBuffer.isView(input)) return [];
+  const problem = (got: string): Problem[] => [
+    { code: "type", path, got, expected: "plain data, as JSON.parse gives it" },
+  ];
+  if (above.includes(input)) return problem("a record that holds itself");
+  try {
+    if (typeof input.toString !== "function") return problem("a record that cannot be turned into text");
+    return Object.entries(input).flatMap(([name, value]: [string, unknown]) => {
+      const at = Array.isArray(input) ? `${path}[${name}]` : path === "" ? name : `${path}.${name}`;
+      if (typeof value === "bigint" || typeof value === "symbol")
+        return [
+          {
+            code: "type",
+            path: at,
+            got: `a ${typeof value}`,
+            expected: "plain data, as JSON.parse gives it",
+          },
+        ];
+      return unreadable(value, at, [...above, input]);
+    });
+  } catch {
+    return problem("a record that throws when it is read");
+  }
+};
+
+/**
+ * Runs a check of another record, and tells its problems of the place in this one: `rule.source` of
+ * `treatments[0].interval`.
+ *
+ * @example
+ * ```ts
+ * import { expectNumber, toldAt } from "ratewright";
+ * toldAt("treatments[0].interval", "rule", () => expectNumber(14, "rule.days")); // => 14
+ * toldAt("treatments[0].interval", "rule", () => expectNumber(null, "rule.days")); // => throws not-finite
+ * ```
+ */
+export const toldAt = <T>(path: string, itsName: string, run: () => T): T => {
+  expectCall(run);
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof RatewrightError)) throw error;
+    throw new RatewrightError(
+      error.problems.map((problem) => {
+        const inside = problem.path === itsName || problem.path.startsWith(`${itsName}.`);
+        const rest = inside ? problem.path.slice(itsName.length + 1) : problem.path;
+        return { ...problem, path: rest === "" ? path : `${path}.${rest}` };
+      }),
+    );
+  }
+};
+
+/**
+ * Runs a formula, and tells its problems by the places of the record that its arguments came from: `capacity` is
+ * `sprayer.tank`.
+ *
+ * @example
+ * ```ts
+ * import { expectNumber, toldBy } from "ratewright";
+ * toldBy({ capacity: "sprayer.tank" }, () => expectNumber(300, "capacity")); // => 300
+ * toldBy({ capacity: "sprayer.tank" }, () => expectNumber("300", "capacity")); // => throws not-finite
+ * ```
+ */
+export const toldBy = <T>(places: Readonly<Record<string, string>>, run: () => T): T => {
+  expectCall(run);
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof RatewrightError)) throw error;
+    throw new RatewrightError(
+      error.problems.map((problem) => {
+        const name = Object.keys(places).find(
+          (key) => problem.path.startsWith(key) && !/^\w/.test(problem.path.slice(key.length)),
+        );
+        return name === undefined
+          ? problem
+          : { ...problem, path: `${places[name]}${problem.path.slice(name.length)}` };
+      }),
+    );
+  }
+};
+
+/** Reads one field, or throws with its path. */
+export type Reader = (input: unknown, path: string) => unknown;
+
+/**
+ * Checks a record whose fields have a reader each: every field that is there, and those that are needed. The
+ * problems go to a list of {@link Checks}.
+ *
+ * @example
+ * ```ts
+ * import { checks, expectNumber, readFields } from "ratewright";
+ * const problems = checks();
+ * readFields({ rate: 3 }, { rate: expectNumber, speed: expectNumber }, ["speed"], "input", "a run", problems);
+ * problems.count(); // => 1
+ * ```
+ */
+export const readFields = (
+  input: unknown,
+  readers: Readonly<Record<string, Reader>>,
+  needed: readonly string[],
+  path: string,
+  expected: string,
+  door: Checks,
+): void => {
+  expectCall(door?.run);
+  const record = door.run(() => expectFields(input, Object.keys(readers), path, expected));
+  if (record === undefined) return;
+  for (const [name, read] of Object.entries(readers)) {
+    const value = record[name];
+    if (value !== undefined || needed.includes(name)) door.run(() => read(value, `${path}.${name}`));
+  }
+};
+
+const expectCall = (run: unknown): void => {
+  if (typeof run !== "function") fail("type", "run", run, "a function that reads");
+};

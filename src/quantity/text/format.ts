@@ -1,0 +1,155 @@
+import { fail } from "../errors/errors.js";
+import { expectRecord } from "../errors/expect.js";
+import { splitUnit, unitDimension } from "../unit/unit-facts.js";
+import { unitName, unitSymbol } from "../unit/unit-names.js";
+import type { CheckedUnitOf, Unit, UnitHint } from "../unit/unit-text.js";
+import { converted, operand, type Quantity } from "../value/quantity.js";
+
+/** How a quantity is written. */
+export interface FormatOptions {
+  /** A BCP 47 language tag for the digits, such as `"de"`; `"en-US"` where left out. Words stay English. */
+  readonly locale?: string;
+  /** Decimals at most. Rounding is for display only. */
+  readonly maximumFractionDigits?: number;
+  /** Significant digits at most; wins over `maximumFractionDigits`. */
+  readonly significantDigits?: number;
+  /** `"symbol"` (`lb/1,000 ft²`, where left out), `"name"` (`pounds per 1,000 square feet`) or `"unit"` (`lb/1000 ft2`). */
+  readonly unitDisplay?: "symbol" | "name" | "unit";
+  /** Whether the substance is written; it is where left out. */
+  readonly substance?: boolean;
+}
+
+type Style = "symbol" | "name" | "unit";
+
+/** Three decimals, or four digits for what is smaller than 1: enough to read, and 0.0004 does not read 0. */
+const digitsFor = (value: number, options: FormatOptions): Intl.NumberFormatOptions => {
+  if (options.significantDigits !== undefined) return { maximumSignificantDigits: options.significantDigits };
+  if (options.maximumFractionDigits !== undefined) {
+    return { minimumFractionDigits: 0, maximumFractionDigits: options.maximumFractionDigits };
+  }
+  return Math.abs(value) < 1 ? { maximumSignificantDigits: 4 } : { maximumFractionDigits: 3 };
+};
+
+/** A price per unit keeps three digits that say something: $0.0034/ft² is not $0.00. */
+const priceDigits = (value: number, currency: string, locale: string): Intl.NumberFormatOptions => {
+  const { maximumFractionDigits: usual = 2 } = intlFor(locale, {
+    style: "currency",
+    currency,
+  }).resolvedOptions();
+  const needed = value === 0 ? 0 : 2 - Math.floor(Math.log10(Math.abs(value)));
+  return { minimumFractionDigits: usual, maximumFractionDigits: Math.min(Math.max(usual, needed), 20) };
+};
+
+const intlFor = (locale: string, options: Intl.NumberFormatOptions): Intl.NumberFormat => {
+  try {
+    return new Intl.NumberFormat(locale, options);
+  } catch (error) {
+    return fail("range", "options", String(error), "a language tag and a number of digits that Intl knows");
+  }
+};
+
+const numberText = (value: number, locale: string, options: Intl.NumberFormatOptions): string => {
+  const format = intlFor(locale, options);
+  const text = format.format(value);
+  // a remainder of -0.0001 that rounds to nothing is written 0, not -0
+  return value < 0 && text === format.format(-0) ? format.format(0) : text;
+};
+
+const written = (unit: string, style: Style, one: boolean, locale: string): string => {
+  if (style === "unit") return unit;
+  const text = style === "name" ? unitName(unit, one ? 1 : 2) : unitSymbol(unit);
+  return text.replace("1,000", numberText(1000, locale, {}));
+};
+
+const neutralOrId = (of: string): boolean => of === "none" || of.includes(":");
+
+/** Unit and substance together: `lb N/1,000 ft²`, `pounds of N per acre`, `lb/acre of product:feed-a`. */
+const withSubstance = (unit: string, of: string, style: Style, one: boolean, locale: string): string => {
+  const say = (part: string, single: boolean): string => written(part, style, single, locale);
+  const [stuff = "none", below] = of.split("/");
+  const sides = splitUnit(unit);
+  const link = style === "name" ? " of " : " ";
+  if (of === "none") return say(unit, one);
+  // "pounds per gallon of X" could be said of the gallon
+  const inside = style === "name" && sides !== undefined && sides.top !== "1" && !/ per /i.test(of);
+  if (neutralOrId(stuff) && below === undefined && !inside) return `${say(unit, one)} of ${of}`;
+  if (sides === undefined) return `${say(unit, one)}${below === undefined ? link : " of "}${of}`;
+  const per = style === "name" ? " per " : "/";
+  const bottom = say(sides.bottom, true);
+  if (below === undefined) return `${say(sides.top, one)}${link}${of}${per}${bottom}`;
+  const carried = /^(?:mass|volume|count)$/.test(unitDimension(sides.bottom) ?? "");
+  if (!carried || of.includes(":") || stuff === "none") return `${say(unit, one)} of ${of}`;
+  return `${say(sides.top, one)}${link}${stuff}${per}${bottom}${link}${below}`;
+};
+
+const moneyText = (
+  q: Quantity<string, string>,
+  options: FormatOptions,
+  style: Style,
+  locale: string,
+): string => {
+  const [, currency = "", rest = ""] = /^money:([A-Z]{3})(.*)$/.exec(q.unit) ?? [];
+  const digits =
+    options.significantDigits === undefined && options.maximumFractionDigits === undefined
+      ? rest === ""
+        ? {}
+        : priceDigits(q.value, currency, locale)
+      : digitsFor(q.value, options);
+  const amount = numberText(q.value, locale, { style: "currency", currency, ...digits });
+  const [stuff, below] = q.of.split("/");
+  const tail =
+    rest === "" ? "" : `${style === "name" ? " per " : "/"}${written(rest.slice(1), style, true, locale)}`;
+  if (q.of === "none") return `${amount}${tail}`;
+  // "$40/acre of N" would be a cost, "$0.60/lb of N" is a price
+  const price = /^(?:mass|volume|count)$/.test(unitDimension(rest.slice(1)) ?? "");
+  return price && stuff === "none" && below !== undefined && !below.includes(":")
+    ? `${amount}${tail}${style === "name" ? " of " : " "}${below}`
+    : `${amount}${tail} of ${q.of}`;
+};
+
+/**
+ * A quantity as text for people, in the unit that it has or in `unit`.
+ *
+ * Digits and currencies are written by `Intl.NumberFormat`, with `en-US` where no language is given and never
+ * with the machine's own. Unit symbols and words are ours, so that nothing depends on which units `Intl` knows.
+ * A price per unit has the decimals of its currency, and more where they are needed for three digits.
+ *
+ * `parseQuantity` with the dimension reads back what is written for `en-US` without rounding. It does not read
+ * a bare number of a substance (`2.5 N`) or `lb/in2` by its name, which is a pressure; an id with the word
+ * "per" in it needs `of`, too.
+ *
+ * @throws RatewrightError `unit/mismatch`, `unit/unknown`, `type`; `range` for a language or digits that Intl refuses
+ *
+ * @example
+ * ```ts
+ * import { format, quantity } from "ratewright";
+ * format(quantity(3, "lb/1000 ft2", "N")); // => "3 lb N/1,000 ft²"
+ * format(quantity(1, "acre"), { unit: "ft2" }); // => "43,560 ft²"
+ * format(quantity(2.5, "gal/acre"), { unitDisplay: "name" }); // => "2.5 gallons per acre"
+ * format(quantity(10.5, "kg/ha"), { locale: "de" }); // => "10,5 kg/ha"
+ * ```
+ */
+export const format = <D extends string, S extends string, U extends UnitHint<D> | (string & {})>(
+  q: Quantity<D, S>,
+  options: FormatOptions & { readonly unit?: CheckedUnitOf<U, D> | Unit<NoInfer<D>> } = {},
+): string => {
+  const given = operand(q, "quantity");
+  expectRecord(options, "options", "a record of options");
+  const unit = (options.unit as string | undefined) ?? given.unit;
+  const value = unit === given.unit ? given.value : converted(given.value, given.unit, unit);
+  const locale = options.locale ?? "en-US";
+  const style = options.unitDisplay ?? "symbol";
+  if (style !== "symbol" && style !== "name" && style !== "unit") {
+    return fail("type", "options.unitDisplay", style, '"symbol", "name" or "unit"');
+  }
+  const of = options.substance === false ? "none" : given.of;
+  if (unit.startsWith("money:")) {
+    return moneyText({ ...given, value, unit, of } as Quantity<string, string>, options, style, locale);
+  }
+  const amount = numberText(value, locale, digitsFor(value, options));
+  // "3 1,000 ft²" would read as one number
+  const count = /^\d/.test(unit) && unit.length > 1 && !unit.startsWith("1/") ? " ×" : "";
+  const rest = withSubstance(unit, of, style, amount === "1", locale);
+  if (style !== "unit" && (unit === "1" || unit.startsWith("1/"))) return `${amount}${rest}`.trim();
+  return `${amount}${count} ${rest}`;
+};

@@ -1,0 +1,230 @@
+import { type Problem, shown } from "../errors/errors.js";
+import { readSubstance } from "../substance/substance-names.js";
+import { isSubstance } from "../substance/substances.js";
+import { exampleUnit, metric, siblingUnit } from "../unit/near-units.js";
+import { unitDimension } from "../unit/unit-facts.js";
+import { readUnitName } from "./aliases.js";
+import { readSegment, type Segment, segmentsOf, withoutPowers } from "./unit-segment.js";
+
+/** What stands after the number: a unit, perhaps a substance, and a number below the slash. */
+export interface RestReading {
+  readonly unit?: string;
+  readonly of?: string;
+  /** `2 pt per 100 gal` is 2 / 100 pt/gal. */
+  readonly divisor: number;
+  readonly problems: readonly RestProblem[];
+}
+
+/** A problem with what stands after the number; `raw` is the part that was not understood. */
+export type RestProblem = Omit<Problem, "path"> & { readonly raw?: string };
+
+type Local = RestProblem;
+
+const fractions = ["% w/w", "% v/v", "% w/v"];
+
+const divisorOf = (segments: readonly Segment[]): number =>
+  segments.reduce((product, segment) => product * segment.divisor, 1);
+
+const joinUnits = (lists: readonly (readonly string[])[]): readonly string[] =>
+  lists.reduce<readonly string[]>(
+    (done, list) => done.flatMap((a) => list.map((b) => `${a}/${b}`.replace(/^\//, ""))),
+    [""],
+  );
+
+/** The unit that the segments mean together, or why there is none. */
+const unitOf = (
+  segments: readonly Segment[],
+  text: string,
+  dimension: string | undefined,
+): string | Local => {
+  const wanted = dimension === undefined ? "" : ` of ${dimension}`;
+  const unknown = segments.find((segment) => segment.reads.length + segment.choices.length === 0);
+  const expected = `a unit${wanted}, such as ${exampleUnit(dimension ?? "mass/area")}`;
+  if (unknown !== undefined && /^(?:mo|mos|months?|yrs?|years?|seasons?)$/i.test(unknown.name)) {
+    return { code: "unit/unknown", got: shown(text), expected: `${expected}; months and years are no units` };
+  }
+  if (unknown !== undefined)
+    return {
+      code: "unit/unknown",
+      got: shown(text),
+      expected,
+      raw: segments.map(({ name }) => name).join("/"),
+    };
+  const all = joinUnits(segments.map((segment) => segment.reads)).filter(
+    (unit) => unitDimension(unit) !== undefined,
+  );
+  const fitting = dimension === undefined ? [] : all.filter((unit) => unitDimension(unit) === dimension);
+  if (fitting.length === 1) return fitting[0] as string;
+  const known = segments.some((segment) => metric.test(segment.sure ?? ""));
+  const sure = segments.map((segment) => segment.sure ?? (segment.name === "t" && known ? "t" : undefined));
+  // a sibling of the unit alone would lose the number below the slash
+  const siblingOf = (unit: string, wanted: string): string | undefined => {
+    const divisor = divisorOf(segments);
+    const lot = { 100: "100 m2", 1000: "1000 ft2" }[divisor];
+    const near = siblingUnit(unit, wanted);
+    if (divisor === 1) return near;
+    return lot?.endsWith(`${near?.split("/")[1]}`) ? near?.replace(/\/.*/, `/${lot}`) : undefined;
+  };
+  if (sure.every((unit) => unit !== undefined)) {
+    const unit = sure.join("/");
+    if (unitDimension(unit) === undefined) return { code: "unit/unknown", got: shown(text), expected };
+    if (dimension === undefined) return unit;
+    const suggestion = siblingOf(unit, dimension);
+    return { code: "unit/mismatch", got: shown(text), expected, ...(suggestion && { suggestion }) };
+  }
+  const lists = segments.map((segment, index) =>
+    sure[index] === undefined ? segment.choices : [sure[index]],
+  );
+  const choices = joinUnits(lists as string[][]);
+  const near = dimension === undefined ? [] : all.flatMap((unit) => siblingOf(unit, dimension) ?? []);
+  if (near.length > 0)
+    return { code: "unit/mismatch", got: shown(text), expected, suggestion: near[0] as string };
+  return {
+    code: "unit/ambiguous",
+    got: shown(text),
+    expected: `${expected}; ${shown(text)} could be several`,
+    choices,
+  };
+};
+
+const stuff = /^(?:mass|volume|count)$/;
+const media = ["water", "spray", "soil"];
+
+/** The substance that the segments say together. */
+const substanceOf = (
+  segments: readonly Segment[],
+  unit: string | undefined,
+  of: string | undefined,
+  spoken: boolean,
+): string | undefined | Local => {
+  const [top, ...below] = segments as [Segment, ...Segment[]];
+  const bottom = below.find((segment) => segment.of !== undefined);
+  if (bottom === undefined || bottom.of === undefined) return top.of;
+  const base = bottom.sure ?? bottom.reads[0] ?? "";
+  const conflict = (expected: string, choices?: readonly string[]): Local => ({
+    code: "conflict",
+    got: shown(segments.map((segment) => segment.text).join("/")),
+    expected,
+    ...(choices && { choices }),
+  });
+  if (!stuff.test(unitDimension(base) ?? "")) {
+    if (top.of === undefined || top.of === bottom.of) return bottom.of;
+    if (/^(?:treated|gross|plan)$/.test(bottom.of)) return top.of;
+    return conflict("one substance");
+  }
+  if (top.of !== undefined) {
+    const pair = `${top.of}/${bottom.of}`;
+    return isSubstance(pair) && top.of !== bottom.of ? pair : conflict("two substances, such as N/product");
+  }
+  const priced = `none/${bottom.of}`;
+  if (unit?.startsWith("money:") === true)
+    return isSubstance(priced) ? priced : conflict("a price of a substance");
+  if (of === bottom.of || of === priced) return of;
+  if (bottom.said && !spoken && !media.includes(bottom.of)) return bottom.of;
+  const lot = bottom.divisor === 1 ? bottom.name : `${bottom.divisor} ${bottom.name}`;
+  return conflict("what is above the slash and what is below it", [
+    `${top.name} ${bottom.of}/${lot}`,
+    /^product/.test(bottom.of)
+      ? `${top.name}/${lot} of none/${bottom.of}`
+      : `${top.name} product/${lot} ${bottom.of}`,
+  ]);
+};
+
+/**
+ * Reads what stands after the number, in cleaned text: `lb/1000 ft2`, `lb of N per 1,000 sq ft`,
+ * `fl oz product/gal spray`, `% w/w N/product`.
+ */
+export const readRest = (rest: string, dimension?: string, of?: string): RestReading => {
+  // an id may hold the word "per" itself, but only where the caller says so: "per acer" is no part of an id
+  if (of !== undefined && / per /i.test(of)) {
+    const loose = readWith(rest, dimension, of, true);
+    if (loose.problems.length === 0 && loose.of === of) return loose;
+  }
+  return readWith(rest, dimension, of, false);
+};
+
+const readWith = (
+  rest: string,
+  dimension: string | undefined,
+  of: string | undefined,
+  loose: boolean,
+): RestReading => {
+  const text = withoutPowers(rest);
+  const problems: Local[] = [];
+  // "per gal of N" may be said of the gallon, "/gal of N" is said of the whole
+  const spoken = /(?:^| )per [^/]* of [^/]*$/i.test(text);
+  const whole = wholeReading(text, loose);
+  let segments: readonly Segment[] = whole === undefined ? [] : [whole];
+  if (whole === undefined) {
+    let trailing: string | undefined;
+    let body = text;
+    const last = text.toLowerCase().lastIndexOf(" of ");
+    const after = last < 0 ? "" : text.slice(last + 4);
+    const ofWhole = !/ per /i.test(after) && (!spoken || after.includes("/"));
+    if (/[/:]/.test(after) && (loose || ofWhole) && readSubstance(after) !== undefined) {
+      trailing = readSubstance(after);
+      body = text.slice(0, last);
+    }
+    const parts = segmentsOf(body);
+    const first = readSegment(parts[0] as string, "top", "");
+    const head: Segment =
+      parts[0] === "" && parts.length > 1 ? { ...first, name: "1", reads: ["1", "count"], sure: "1" } : first;
+    const topUnit = head.sure ?? head.reads[0] ?? head.name;
+    segments = [head, ...parts.slice(1, 4).map((part) => readSegment(part, "bottom", topUnit))];
+    if (trailing !== undefined) {
+      if (head.of !== undefined && head.of !== trailing) {
+        problems.push({ code: "conflict", got: shown(text), expected: "one substance" });
+      }
+      segments = segments.map((one, i) => (i === 0 ? { ...one, of: trailing, said: true } : one));
+    }
+  }
+  const divisor = divisorOf(segments);
+  let unit = unitOf(segments, text, dimension);
+  for (const segment of segments) {
+    if (segment.unknownOf === undefined) continue;
+    const expected = `a substance after ${segment.name}, such as N, P2O5, product or water`;
+    problems.push({
+      code: "substance/unknown",
+      got: shown(segment.unknownOf),
+      expected,
+      raw: segment.unknownOf,
+    });
+  }
+  const substance = substanceOf(segments, typeof unit === "string" ? unit : undefined, of, spoken);
+  if (typeof substance === "object") problems.push(substance);
+  const name = typeof substance === "string" ? substance : undefined;
+  const bare = segments.length === 1 && segments[0]?.sure === "%";
+  const stated = name ?? of ?? "none";
+  const concentration = /^(?:mass|volume)\/(?:mass|volume)$/.test(dimension ?? "");
+  if (bare && (concentration || (stated !== "none" && dimension !== "1"))) {
+    unit = {
+      code: "unit/ambiguous",
+      got: shown(text),
+      expected: "a percent of weight or of volume",
+      choices: fractions,
+    };
+  }
+  if (typeof unit === "object") problems.unshift(unit);
+  return {
+    ...(typeof unit === "string" && { unit }),
+    ...(name !== undefined && { of: name }),
+    divisor,
+    problems,
+  };
+};
+
+/** A name that has a slash of its own, such as `% w/w N/product` or `meq/100 g`: the longest is taken. */
+const wholeReading = (text: string, loose: boolean): Segment | undefined => {
+  const words = text.split(" ");
+  for (let count = words.length; count > 0; count--) {
+    const name = words.slice(0, count).join(" ");
+    const reading = readUnitName(name);
+    if (reading === undefined) continue;
+    const said = words[count]?.toLowerCase() === "of";
+    const after = words.slice(said ? count + 1 : count).join(" ");
+    const of = loose || !/ per /i.test(after) ? readSubstance(after) : undefined;
+    if (after === "" ? said : of === undefined) continue;
+    return { text, name, sure: undefined, ...reading, of, said, unknownOf: undefined, divisor: 1 };
+  }
+  return undefined;
+};

@@ -1,0 +1,90 @@
+import { readSubstance } from "../substance/substance-names.js";
+import { readUnitName } from "./aliases.js";
+
+/** One side of a slash, taken apart: `100 gal water`. */
+export interface Segment {
+  readonly text: string;
+  readonly name: string;
+  readonly reads: readonly string[];
+  readonly sure: string | undefined;
+  readonly choices: readonly string[];
+  readonly of: string | undefined;
+  readonly said: boolean;
+  readonly unknownOf: string | undefined;
+  readonly divisor: number;
+}
+
+/** Whole numbers only: in `lb/1.000 ft2` the full stop may stand for either thing. */
+const numberBelow = /^(\d{1,3}(?:,\d{3})+|\d{1,9}) ?([^\d.,].*)$/;
+
+/** Splits `lb of N`, `lb N`, `1000 ft2`, `100 gal water` into number, unit and substance. */
+export const readSegment = (text: string, place: "top" | "bottom", top: string): Segment => {
+  const words = text.split(" ");
+  const none = { of: undefined, said: false, unknownOf: undefined, divisor: 1 };
+  const named = (name: string): Omit<Segment, "of" | "said" | "unknownOf" | "divisor"> | undefined => {
+    if (place === "bottom" && name === "A") {
+      return { text, name, reads: ["acre"], sure: "acre", choices: [] };
+    }
+    if (place === "bottom" && name === "M") {
+      const lot = "1000 ft2";
+      const sure = /^(?:lb|oz|US ton|gal|qt|pt|fl oz|cup|yd3|ft3|bu|count|#|money:.*)$/.test(top)
+        ? lot
+        : undefined;
+      return { text, name, reads: [lot], sure, choices: sure === undefined ? ["m", lot] : [] };
+    }
+    const reading = readUnitName(name);
+    return reading === undefined ? undefined : { text, name, sure: undefined, ...reading };
+  };
+  const saidAt = words.findIndex((word) => word.toLowerCase() === "of");
+  if (saidAt > 0) {
+    const name = words.slice(0, saidAt).join(" ");
+    const stuff = words.slice(saidAt + 1).join(" ");
+    const of = readSubstance(stuff);
+    const inner = readSegment(name, place, top);
+    // "lb N of K" says two things, "lb bags of N" one that is not understood
+    const twice = inner.of !== undefined && inner.of !== of ? `${inner.of} of ${stuff}` : undefined;
+    const unknownOf = inner.unknownOf ?? (of === undefined ? stuff : twice);
+    return { ...inner, text, of, said: true, unknownOf };
+  }
+  let longest: Segment | undefined;
+  for (let count = words.length; count > 0; count--) {
+    const unit = named(words.slice(0, count).join(" "));
+    if (unit === undefined) continue;
+    const stuff = words.slice(count).join(" ");
+    const of = stuff === "" ? undefined : readSubstance(stuff);
+    if (stuff === "" || of !== undefined) return { ...unit, ...none, of };
+    longest ??= { ...unit, ...none, unknownOf: stuff };
+  }
+  const below = place === "bottom" ? numberBelow.exec(text) : null;
+  if (below !== null) {
+    const divisor = Number((below[1] as string).replace(/,/g, ""));
+    const inner = readSegment(below[2] as string, place, top);
+    if (divisor > 0 && inner.divisor === 1 && inner.reads.length + inner.choices.length > 0) {
+      return { ...inner, text, divisor };
+    }
+  }
+  return longest ?? { text, name: text, reads: [], sure: undefined, choices: [], ...none };
+};
+
+/** `kg ha^-1 d^-1` and `kg ha-1` as `kg/ha/d`, and `m-2` as `/m2`. */
+export const withoutPowers = (text: string): string => {
+  if (text.includes("/") || text.includes(" per ")) return text;
+  const out: string[] = [];
+  for (const word of text.split(" ")) {
+    const power = /^([a-zA-Z°]+)\^?-([123])$/.exec(word);
+    if (power === null) out.push(word);
+    else {
+      const lot = /^(?:1,?000|100)$/.test(out[out.length - 1] ?? "") ? `${out.pop()} ` : "";
+      out.push(`/${lot}${power[1]}${power[2] === "1" ? "" : power[2]}`);
+    }
+  }
+  return out.join(" ");
+};
+
+/** The sides of the slashes, `per` being one. */
+export const segmentsOf = (text: string): readonly string[] =>
+  text
+    .replace(/ ?\/ ?/g, "/")
+    .replace(/(^| )per /gi, "/")
+    .split("/")
+    .map((part) => part.trim());

@@ -1,0 +1,29 @@
+import { fail } from "../errors/errors.js";
+import { type Bound, expectQuantity, operand, type Quantity } from "./quantity.js";
+
+/**
+ * Takes an argument that may have one of a few dimensions, such as an amount or a rate of it per area.
+ * What JSON left of a quantity carries no dimension of its own, so it is read from the unit.
+ *
+ * @throws RatewrightError `type`, `unit/unknown`, `unit/mismatch`, `substance/mismatch`, `range`
+ *
+ * @example
+ * ```ts
+ * import { expectAmount } from "ratewright";
+ * const either = { dimensions: ["mass", "mass/area"] } as const;
+ * expectAmount({ value: 3, unit: "lb/acre", of: "N" }, either, "amount").dimension; // => "mass/area"
+ * expectAmount({ value: 3, unit: "gal", of: "N" }, either, "amount"); // => throws unit/mismatch
+ * ```
+ */
+export const expectAmount = <const D extends string>(
+  input: unknown,
+  expected: { readonly dimensions: readonly D[]; readonly of?: string; readonly bound?: Bound },
+  path: string,
+): Quantity<D, string> => {
+  const { dimensions, ...rest } = expected;
+  const q = operand(input, path);
+  const dimension =
+    dimensions.find((name) => name === q.dimension) ??
+    fail("unit/mismatch", path, q, `a quantity of ${dimensions.join(" or ")}`);
+  return expectQuantity(q, { dimension, ...rest }, path);
+};

@@ -1,0 +1,301 @@
+import { fail, isQuantityLike, shown } from "../errors/errors.js";
+import {
+  type CheckedSubstance,
+  isSubstance,
+  type NeutralSubstance,
+  type PerSubstance,
+  perSubstance,
+  type SubstanceHint,
+  type TimesSubstance,
+  timesSubstance,
+} from "../substance/substances.js";
+import { planFor } from "../unit/arithmetic.js";
+import type { PerDimension, TimesDimension } from "../unit/dimensions.js";
+import type {
+  AnyUnitHint,
+  CheckedUnit,
+  CheckedUnitOf,
+  DimensionOf,
+  Unit,
+  UnitHint,
+} from "../unit/unit-text.js";
+import { knownUnit, ratioOf } from "../unit/units.js";
+
+/** What JSON and structuredClone leave of a quantity. */
+export interface QuantityJson {
+  readonly value: number;
+  readonly unit: string;
+  readonly of: string;
+}
+
+/** What may be added to a quantity: a difference to a temperature, the same kind to all else. */
+export type Addend<D extends string> = D extends "temperature" ? "temperature difference" : D;
+
+// What is neutral goes with every substance, also with one that a generic function does not know yet.
+type TimesOperand<D extends string, S extends string, D2 extends string, S2 extends string> = [
+  TimesDimension<D, D2>,
+] extends [never]
+  ? `no product of ${D} and ${D2}`
+  : S2 extends NeutralSubstance
+    ? Quantity<D2, S2>
+    : [TimesSubstance<S, S2>] extends [never]
+      ? `cannot multiply ${S} by ${S2}`
+      : Quantity<D2, S2>;
+
+type PerOperand<D extends string, S extends string, D2 extends string, S2 extends string> = [
+  PerDimension<D, D2>,
+] extends [never]
+  ? `no quotient of ${D} and ${D2}`
+  : S2 extends NeutralSubstance
+    ? Quantity<D2, S2>
+    : [PerSubstance<S, S2>] extends [never]
+      ? `cannot divide ${S} by ${S2}`
+      : Quantity<D2, S2>;
+
+/**
+ * An amount of something, in a unit: `value` in `unit`, `of` a substance. Immutable by type; make one
+ * with {@link quantity}.
+ *
+ * `D` is the dimension, such as `"mass/area"`; `S` the substance, such as `"N"` or `"product:feed-a"`.
+ * Both are checked by the compiler and again at run time.
+ */
+export class Quantity<in out D extends string, in out S extends string> {
+  /** The number as it was given, in `unit`. */
+  readonly value: number;
+  /** The unit as it was given. */
+  readonly unit: string;
+  /** What it is a quantity of; `"none"` where there is no stuff, as for an area. */
+  readonly of: S;
+  /** The dimension, by name. */
+  readonly dimension: D;
+  /** Never present; it makes the compiler tell `Quantity<D, "N">` from `Quantity<D, "N" | "P2O5">`. */
+  declare readonly "~kind"?: (kind: [D, S]) => [D, S];
+
+  /** Use {@link quantity}: the constructor does not check that unit, substance and dimension exist. */
+  constructor(value: number, unit: string, of: S, dimension: D) {
+    // Adding 0 turns -0 into 0.
+    this.value = finite(value, "value") + 0;
+    this.unit = unit;
+    this.of = of;
+    this.dimension = dimension;
+  }
+
+  /**
+   * The number of `unit`s, exact where the units are whole multiples of one another.
+   *
+   * @throws RatewrightError `unit/unknown`, `unit/mismatch`
+   */
+  in<U extends UnitHint<D> | (string & {})>(unit: CheckedUnitOf<U, D> | Unit<D>): number {
+    if ((unit as string) === this.unit) return this.value;
+    return converted(this.value, this.unit, unit as string);
+  }
+
+  /** The sum, in the unit of this one. To a temperature a temperature difference is added. */
+  plus(other: Quantity<Addend<D>, S>): Quantity<D, S> {
+    return shifted(this as unknown as Any, other, 1) as Quantity<D, S>;
+  }
+
+  /** The difference, in the unit of this one. From a temperature a temperature difference is taken. */
+  minus(other: Quantity<Addend<D>, S>): Quantity<D, S> {
+    return shifted(this as unknown as Any, other, -1) as Quantity<D, S>;
+  }
+
+  /**
+   * The product with a number, or with another quantity where the table of dimensions and the algebra
+   * of substances have one: a rate times an area is an amount.
+   */
+  times(factor: D extends "temperature" ? "a temperature has no multiple" : number): Quantity<D, S>;
+  times<D2 extends string, S2 extends string>(
+    factor: TimesOperand<D, S, D2, S2>,
+  ): Quantity<TimesDimension<D, D2>, TimesSubstance<S, S2>>;
+  times(factor: unknown): unknown {
+    return typeof factor === "number"
+      ? scaled(this as unknown as Any, factor, 1)
+      : combined(this as unknown as Any, factor, 1);
+  }
+
+  /**
+   * The quotient by another quantity: an amount per an area is a rate, and `N` per `product` is
+   * `N/product`.
+   */
+  per<D2 extends string, S2 extends string>(
+    divisor: PerOperand<D, S, D2, S2>,
+  ): Quantity<PerDimension<D, D2>, PerSubstance<S, S2>> {
+    return combined(this as unknown as Any, divisor, -1) as Quantity<
+      PerDimension<D, D2>,
+      PerSubstance<S, S2>
+    >;
+  }
+
+  /** The quotient by a number. */
+  dividedBy(divisor: D extends "temperature" ? "a temperature has no multiple" : number): Quantity<D, S> {
+    return scaled(this as unknown as Any, 1, divisor as number) as Quantity<D, S>;
+  }
+
+  /** -1, 0 or 1 as this is less than, equal to or more than the other, to the last digit. */
+  compare(other: Quantity<D, S>): -1 | 0 | 1 {
+    const there = expectQuantity(other, this, "other");
+    return Math.sign(this.value - there.in(this.unit as never)) as -1 | 0 | 1;
+  }
+
+  /** `{ value, unit, of }`, which `quantityFrom` reads back. */
+  toJSON(): { readonly value: number; readonly unit: string; readonly of: S } {
+    return { value: this.value, unit: this.unit, of: this.of };
+  }
+
+  /** The quantity as text, for a log line; `format` writes for people. */
+  toString(): string {
+    return shown(this);
+  }
+
+  /** Always throws: `a + b` and `a < b` on quantities would forget their units. */
+  valueOf(): never {
+    return fail("type", "quantity", this, "in(unit), plus, minus, compare or format");
+  }
+}
+
+type Any = Quantity<string, string>;
+
+const shifted = (one: Any, input: unknown, sign: 1 | -1): unknown => {
+  const degrees = one.dimension === "temperature";
+  // A kelvin and a degree Celsius are the same difference.
+  const unit = degrees ? `${one.unit} diff`.replace("K", "°C") : one.unit;
+  const other = expectQuantity(
+    input,
+    { dimension: degrees ? "temperature difference" : one.dimension, of: one.of },
+    "other",
+  );
+  return withValue(one, one.value + sign * other.in(unit as never));
+};
+
+const scaled = (one: Any, factor: number, divisor: number): unknown => {
+  // 20 °C is not twice 10 °C: a temperature has no multiple.
+  if (one.dimension === "temperature") fail("type", "this", one, "a temperature difference");
+  notZero(finite(divisor, "number"), "number", 0);
+  return withValue(one, (one.value * finite(factor, "number")) / divisor);
+};
+
+const withValue = (one: Any, value: number): Any => new Quantity(value, one.unit, one.of, one.dimension);
+
+const finite = (value: number, path: string, got: unknown = value): number =>
+  Number.isFinite(value) ? value : fail("not-finite", path, got, "a finite number");
+
+const notZero = (value: number, path: string, got: unknown): void => {
+  if (value === 0) fail("range", path, got, "anything but 0");
+};
+
+const combined = (one: Any, input: unknown, sign: 1 | -1): unknown => {
+  const other = operand(input, "other");
+  const divide = sign < 0;
+  const by = `that can ${divide ? "divide" : "multiply"}`;
+  const plan =
+    planFor(knownUnit(one.unit, "this"), knownUnit(other.unit, "other"), sign) ??
+    fail("unit/mismatch", "other", other, `a quantity ${by} ${one.dimension}`);
+  const of =
+    (divide ? perSubstance : timesSubstance)(one.of, other.of) ??
+    fail("substance/mismatch", "other", other, `a substance ${by} ${one.of}`);
+  if (divide) notZero(other.value, "other", other);
+  const value = divide ? one.value / other.value : one.value * other.value;
+  return new Quantity((value * plan.top) / plan.bottom, plan.unit, of, plan.dimension);
+};
+
+/** A number of one unit in another unit of the same dimension. */
+export const converted = (value: number, from: string, to: string): number => {
+  const ratio = ratioOf(from, to, "unit");
+  return finite(((value - ratio.from) * ratio.top) / ratio.bottom + ratio.to, "value", value);
+};
+
+/** Takes a quantity of this or another copy of the package, or what JSON left of one. */
+export const operand = (input: unknown, path: string): Quantity<string, string> => {
+  if (input instanceof Quantity) return input as Any;
+  return isQuantityLike(input)
+    ? quantityOf(input.value, input.unit, input.of ?? "none", path)
+    : fail("type", path, input, "a quantity");
+};
+
+/** How a quantity must lie: above zero, at or above zero, or anywhere. */
+export type Bound = "positive" | "non-negative" | "any";
+
+/**
+ * Takes an argument as a quantity of the given dimension, or throws with its path: what every formula
+ * does at its door. A quantity of another copy of the package and what JSON left of one are taken too.
+ *
+ * @throws RatewrightError `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`
+ *
+ * @example
+ * ```ts
+ * import { expectQuantity, quantity } from "ratewright";
+ * expectQuantity({ value: 2, unit: "acre" }, { dimension: "area", bound: "positive" }, "field").in("ft2"); // => 87120
+ * expectQuantity(quantity(2, "lb"), { dimension: "area" }, "field"); // => throws unit/mismatch
+ * ```
+ */
+export const expectQuantity = <const D extends string, const S extends string = string>(
+  input: unknown,
+  expected: { readonly dimension: D; readonly of?: S; readonly bound?: Bound },
+  path: string,
+): Quantity<D, S> => {
+  const q = operand(input, path);
+  const { dimension, of = q.of, bound } = expected;
+  if (q.dimension !== dimension) fail("unit/mismatch", path, q, `a quantity of ${dimension}`);
+  if (q.of !== of) {
+    fail("substance/mismatch", path, q, `a quantity of ${of === "none" ? "no substance" : of}`);
+  }
+  if (bound === "positive" && q.value <= 0) fail("range", path, q, "more than zero");
+  if (bound === "non-negative" && q.value < 0) fail("range", path, q, "zero or more");
+  return q as unknown as Quantity<D, S>;
+};
+
+/**
+ * Makes a quantity out of unchecked parts; throws with the path where one is not right.
+ *
+ * @example
+ * ```ts
+ * import { quantityOf } from "ratewright";
+ * quantityOf(3, "lb/acre", "N", "rate").dimension; // => "mass/area"
+ * ```
+ */
+export const quantityOf = (
+  value: number,
+  unit: string,
+  of: string,
+  path: string,
+): Quantity<string, string> => {
+  finite(value, path);
+  const parts = knownUnit(unit, path);
+  if (!isSubstance(of)) fail("substance/unknown", path, of, "a substance, such as N or product");
+  return new Quantity(value, unit, of, parts.dimension);
+};
+
+/**
+ * A quantity: a number in a unit, of a substance.
+ *
+ * @param value - the number, as the form shows it
+ * @param unit - any unit, or a quotient of two: `"lb"`, `"fl oz/1000 ft2"`, `"kg/ha"`, `"mm/d"`
+ * `of`: what it is a quantity of; left out for areas, times and lengths
+ * @throws RatewrightError `not-finite`, `unit/unknown`, `substance/unknown`
+ *
+ * @example
+ * ```ts
+ * import { quantity } from "ratewright";
+ * const rate = quantity(3, "lb/1000 ft2", "product");
+ * rate.in("lb/acre"); // => 130.68
+ * rate.times(quantity(12400, "ft2")).in("lb"); // => 37.2
+ * quantity(1, "acre").in("ft2"); // => 43560
+ * quantity(50, "°F").in("°C"); // => 10
+ * ```
+ */
+export function quantity<const U extends AnyUnitHint | (string & {})>(
+  value: number,
+  unit: CheckedUnit<U>,
+): Quantity<DimensionOf<U>, "none">;
+export function quantity<const U extends AnyUnitHint | (string & {}), const S extends SubstanceHint>(
+  value: number,
+  unit: CheckedUnit<U>,
+  of: CheckedSubstance<S>,
+): Quantity<DimensionOf<U>, S>;
+export function quantity(value: number, unit: string, of = "none"): unknown {
+  const { dimension } = knownUnit(unit, "unit");
+  if (of !== "none" && !isSubstance(of))
+    fail("substance/unknown", "of", of, "a substance, such as N or product");
+  return new Quantity(value, unit, of, dimension);
+}

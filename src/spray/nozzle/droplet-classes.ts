@@ -1,0 +1,65 @@
+import { fail, type Quantity, quantity } from "../../quantity/index.js";
+
+/** The codes of the droplet classes, from the finest to the coarsest. */
+export type DropletClass = "XF" | "VF" | "F" | "M" | "C" | "VC" | "XC" | "UC";
+
+/** One class of droplet size. */
+export interface DropletClassInfo {
+  readonly code: DropletClass;
+  readonly name: string;
+  /** In the color scheme of the classes, which has nothing to do with the color of the tip. */
+  readonly color: string;
+}
+
+/**
+ * The droplet classes of ASABE S572.3 and ISO 25358, from the finest to the coarsest (from memory). The
+ * standard is comparative: reference nozzles, measured on the same instrument, bound the classes, so it has
+ * no limits in micrometers, and none are given here. Which class a tip makes at a pressure is in its
+ * maker's chart.
+ */
+export const dropletClasses: readonly DropletClassInfo[] = [
+  { code: "XF", name: "extremely fine", color: "purple" },
+  { code: "VF", name: "very fine", color: "red" },
+  { code: "F", name: "fine", color: "orange" },
+  { code: "M", name: "medium", color: "yellow" },
+  { code: "C", name: "coarse", color: "blue" },
+  { code: "VC", name: "very coarse", color: "green" },
+  { code: "XC", name: "extremely coarse", color: "white" },
+  { code: "UC", name: "ultra coarse", color: "black" },
+];
+
+/** The place of a class from the finest, 0, on; throws for a code that is none. */
+export const dropletRank = (code: unknown, path: string): number => {
+  const rank = dropletClasses.findIndex((one) => one.code === code);
+  return rank < 0
+    ? fail("type", path, code, `a droplet class: ${dropletClasses.map((one) => one.code).join(", ")}`)
+    : rank;
+};
+
+/** Shares of the spray below 150 micrometers, by class, as the source prints them. */
+const below150: readonly (readonly [DropletClass, number])[] = [
+  ["M", 20],
+  ["C", 10],
+  ["VC", 5],
+];
+
+/**
+ * The most of a spray that is in droplets below 150 micrometers, which drift most: up to 20 % for medium,
+ * under 10 % for coarse, under 5 % for very coarse. A class coarser about halves it. For the other classes
+ * the source has no figure, and the answer is `undefined`.
+ *
+ * @throws RatewrightError `type` for a code that is no class
+ * Source: GRDC (Australia), Spray application manual, module 4.2, 2025.
+ *
+ * @example
+ * ```ts
+ * import { driftableShare } from "ratewright";
+ * driftableShare("C")?.in("%"); // => 10
+ * driftableShare("F"); // => undefined
+ * ```
+ */
+export const driftableShare = (code: DropletClass): Quantity<"1", "none"> | undefined => {
+  dropletRank(code, "code");
+  const found = below150.find(([one]) => one === code);
+  return found && quantity(found[1], "%");
+};

@@ -1,0 +1,74 @@
+import { wholeUnitsFor } from "../../numeric/index.js";
+import { fail } from "../../quantity/index.js";
+
+/** How an area is cut into loads: full tanks and a part of one, loads of one size each, or a recipe of fixed size. */
+export type LoadSplit = "full then partial" | "even" | "fixed size";
+
+/** More loads than this are taken for a slip of units. */
+const mostLoads = 10_000;
+
+/** Cuts a total into `count` parts of one size, the last of which takes what is left. */
+export const parts = (total: number, each: number, count: number): number[] => {
+  const list: number[] = [];
+  let used = 0;
+  for (let i = 1; i < count; i++) {
+    list.push(each);
+    used += each;
+  }
+  // The rest is at most half of the total, so the subtraction is exact and the sum comes out to the last digit.
+  list.push(total - used);
+  return list;
+};
+
+/** All in one unit of volume. */
+export interface LoadVolumesInput {
+  /** Spray for the area, and what tank and hoses keep. */
+  readonly wanted: number;
+  readonly capacity: number;
+  /** What a later filling adds at most: the capacity less what the pump leaves. */
+  readonly refill: number;
+  readonly split: LoadSplit;
+  /** Of a load, with `"fixed size"`. */
+  readonly size: number;
+  /** The unit of them all, for messages. */
+  readonly unit: string;
+}
+
+/** What is mixed for each load, and whether every load is a full one. */
+export const loadVolumes = (
+  input: LoadVolumesInput,
+): { readonly volumes: readonly number[]; readonly whole: boolean } => {
+  const { wanted, capacity, refill, split, size } = input;
+  const smallest = split === "fixed size" ? size : refill;
+  if (wanted / smallest > mostLoads) {
+    // Where the tank itself would do, it is the dead volume that leaves too little of it.
+    const tank = wanted / capacity > mostLoads ? "capacity" : "deadVolume";
+    fail(
+      "range",
+      split === "fixed size" ? "loadSize" : tank,
+      { value: smallest, unit: input.unit },
+      `loads of which the job takes ${mostLoads} or fewer`,
+    );
+  }
+  if (split === "fixed size") {
+    const count = wholeUnitsFor(wanted, size);
+    return { volumes: Array.from({ length: count }, () => size), whole: false };
+  }
+  if (refill === capacity) {
+    const count = wholeUnitsFor(wanted, capacity);
+    // Within the guard of wholeUnitsFor every tank is full, and the noise is dropped.
+    const whole = Math.abs(wanted - count * capacity) <= 1e-12 * wanted;
+    const volumes = whole
+      ? Array.from({ length: count }, () => capacity)
+      : parts(wanted, split === "even" ? wanted / count : capacity, count);
+    return { volumes, whole };
+  }
+  const rest = wanted - capacity;
+  if (rest <= 1e-12 * wanted) return { volumes: [wanted], whole: false };
+  if (split === "even") {
+    const count = Math.max(2, wholeUnitsFor(wanted, refill));
+    return { volumes: parts(wanted, wanted / count, count), whole: false };
+  }
+  const more = wholeUnitsFor(rest, refill);
+  return { volumes: [capacity, ...parts(rest, refill, more)], whole: false };
+};

@@ -1,0 +1,81 @@
+import type { Citation } from "../../quantity/index.js";
+import type { Formulation } from "../formulation/formulation.js";
+import { ladderOf } from "../votes/ladders.js";
+
+/** Why a kind stands where it does, where a source says so. */
+export interface PlaceReason {
+  readonly text: string;
+  readonly source: Citation;
+}
+
+const michigan: Citation = {
+  title: "Tank mixing spray partners",
+  publisher: "Michigan State University Extension",
+  where: "physical incompatibility",
+};
+const navy: Citation = { title: "MO-314, ch. 9-2, Mixing Procedures", publisher: "US Navy, NAVFAC" };
+const wisconsin: Citation = {
+  title: "Understanding the chemistry behind herbicide applications (field-day report)",
+  publisher: "University of Wisconsin-Madison Division of Extension",
+  year: 2024,
+  where: "tips",
+};
+const aapresid: Citation = {
+  title: "Bases for good mixes of plant-protection products",
+  publisher: "Aapresid, Argentina",
+  year: 2023,
+  where: "2, mixing order",
+};
+
+const of = (id: string): Citation => ladderOf(id)?.source as Citation;
+
+const powder: PlaceReason = {
+  text: "Dry before emulsion: stirred into a tank that already holds an emulsifiable concentrate, a powder makes a putty that floats and does not mix.",
+  source: michigan,
+};
+const soluble: PlaceReason = {
+  text: "Dry product that dissolves is dissolved before liquids go in.",
+  source: navy,
+};
+const suspended: PlaceReason = {
+  text: "Solids before liquids, and what stays in suspension before what dissolves.",
+  source: aapresid,
+};
+
+/** Why each kind stands where it does; a kind without an entry stands there by the votes alone. */
+export const placeReasons: () => Readonly<Partial<Record<Formulation, PlaceReason>>> = () => ({
+  packet: {
+    text: "The film has to dissolve in clean water: chlorine and sulfur ions of fertilizers and some organic solvents hinder it.",
+    source: of("manitoba-2013"),
+  },
+  conditioner: {
+    text: "The water is conditioned before any other product meets it.",
+    source: wisconsin,
+  },
+  WP: powder,
+  EP: powder,
+  WG: powder,
+  WT: powder,
+  EG: powder,
+  SG: soluble,
+  SP: soluble,
+  ST: soluble,
+  "dry fertilizer": soluble,
+  SC: suspended,
+  CS: suspended,
+  SE: suspended,
+  ZC: suspended,
+  ZE: suspended,
+  EC: {
+    text: "Emulsion after dry products: the other way round a powder makes a putty that floats and does not mix.",
+    source: michigan,
+  },
+  surfactant: {
+    text: "Surfactants can foam while the tank is being filled, so they go in late.",
+    source: of("south-dakota-state"),
+  },
+  "conditioner with surfactant": {
+    text: "A premix of ammonium sulfate and surfactant typically goes in last.",
+    source: of("oklahoma-state"),
+  },
+});

@@ -1,0 +1,58 @@
+import type { Citation } from "../../quantity/index.js";
+import type { Formulation } from "../formulation/formulation.js";
+import type { MixProduct } from "../partners/mix-product.js";
+import type { Ladder } from "../votes/ladder.js";
+import { ladders } from "../votes/ladders.js";
+import type { LoadingStep } from "./loading-order-types.js";
+
+/** Dry kinds that stay in suspension. */
+export const slurried: readonly Formulation[] = ["WP", "WG", "WT", "EP", "EG"];
+/** Dry kinds that dissolve. */
+export const dissolved: readonly Formulation[] = ["SG", "SP", "ST"];
+
+/** A step before it has its number, its volume and its cautions. */
+export type Step = Omit<LoadingStep, "number" | "volume" | "cautions"> & { readonly product?: MixProduct };
+
+/** The ladders that want a kind stirred into water before it goes in, the chosen one alone where it does. */
+const stirring = (kind: Formulation, named: Ladder | undefined): readonly Citation[] => {
+  const wants = ({ how }: Ladder): boolean => /slurry|paste|stirred|dissolved/.test(how?.[kind] ?? "");
+  return named !== undefined && wants(named)
+    ? [named.source]
+    : ladders.filter(wants).map(({ source }) => source);
+};
+
+/** A figure as it is read off: 35.2, not 35.19999. */
+export const told = ({ value, unit }: { readonly value: number; readonly unit: string }): string =>
+  `${Number(value.toPrecision(6))} ${unit}`;
+
+/** What is stirred or dissolved in a bucket before it goes in, and who says so. */
+export const premixBefore = (product: MixProduct, named: Ladder | undefined): Step | undefined => {
+  const { name = product.id, formulation: kind, amount, lowRate } = product;
+  const what = `${amount === undefined ? "" : `${told(amount)} of `}${name}`;
+  if (slurried.includes(kind)) {
+    return {
+      action: "premix",
+      product,
+      text: `Stir ${what} into a little clean water to a thin, even slurry.`,
+      reason: `Dry powder tipped straight in makes lumps.${stirring(kind, named).length > 0 ? "" : " Common practice, no source."}`,
+      sources: stirring(kind, named),
+    };
+  }
+  if (dissolved.includes(kind)) {
+    return {
+      action: "premix",
+      product,
+      text: `Dissolve ${what} in a little clean water.`,
+      reason: "A small amount dissolves faster in a bucket than in the tank.",
+      sources: stirring("SG", named),
+    };
+  }
+  if (lowRate !== true || kind === "packet") return undefined;
+  return {
+    action: "premix",
+    product,
+    text: `Stir ${what} into a clean bucket of water.`,
+    reason: "So small an amount would not spread through the tank by itself. Common practice, no source.",
+    sources: [],
+  };
+};

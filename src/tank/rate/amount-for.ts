@@ -1,0 +1,152 @@
+import {
+  allOf,
+  expectQuantity,
+  expectRecord,
+  fail,
+  isUnit,
+  type NeutralSubstance,
+  type Quantity,
+  quantityOf,
+} from "../../quantity/index.js";
+import type { ProductForm } from "../formulation/formulation.js";
+import { numberIn } from "../inputs.js";
+import { expectRate, type RateOf, type RateSubstance } from "./rate.js";
+
+/** The product of a rate: `product:a` of `product:a/spray`. */
+export type ProductOf<S extends string> = S extends `${infer T}/spray` ? T : S;
+
+/** An amount of product, in the measure of its form. */
+export type Amount<F extends ProductForm, S extends string> = F extends "dry"
+  ? Quantity<"mass", S>
+  : Quantity<"volume", S>;
+
+/** What {@link amountFor} takes. */
+export interface AmountInput<F extends ProductForm, S extends string, A extends NeutralSubstance> {
+  /** Rate of product per area, or per volume of finished spray. */
+  readonly rate: RateOf<S>;
+  /** Weighed or poured. */
+  readonly form: F;
+  /** The area; needed for a rate per area. */
+  readonly area?: Quantity<"area", A> | undefined;
+  /** The volume of finished spray; needed for a rate per volume. */
+  readonly sprayVolume?: Quantity<"volume", "spray"> | undefined;
+  /** Mass of the product per its volume; needed where the rate is not in the measure of the form. */
+  readonly density?: Quantity<"mass/volume", "none"> | undefined;
+}
+
+/**
+ * How much product goes into an area or a volume of spray: `amount = rate * area` for a rate per area,
+ * `amount = rate * volume of finished spray` for a rate per volume.
+ *
+ * A dry product comes out as a mass, a liquid as a volume. A rate in the other measure (2 lb/acre of a
+ * liquid, 1 tsp/gal of a powder) needs a `density`: a level tablespoon of dry products weighs from 1/6
+ * to 1/2 oz, so no density is assumed.
+ *
+ * @param input - `rate` (zero or more), `form`, and what the rate needs: `area`, `sprayVolume`, `density`
+ * @throws RatewrightError with every problem: `missing` (area, sprayVolume, density), `range`,
+ *   `unit/mismatch`, `substance/mismatch`, `type`
+ *
+ * Source: University of Missouri Extension method (G1272), product = rate x acres per tank; New England
+ * Vegetable Management Guide, dilution tables (2 to 6 tablespoons to the ounce of dry product).
+ *
+ * @example
+ * ```ts
+ * import { amountFor, perVolume, quantity } from "ratewright";
+ * const area = quantity(3.5, "acre");
+ * amountFor({ rate: quantity(3, "lb/acre", "product:a"), form: "dry", area }).in("lb"); // => 10.5
+ * const wetter = perVolume(quantity(2, "pt", "product:b"), quantity(100, "gal", "spray"));
+ * amountFor({ rate: wetter, form: "liquid", sprayVolume: quantity(300, "gal", "spray") }).in("pt"); // => 6
+ * ```
+ */
+export const amountFor = <
+  const F extends ProductForm,
+  const S extends RateSubstance,
+  A extends NeutralSubstance = "none",
+>(
+  input: AmountInput<F, S, A>,
+): Amount<F, ProductOf<S>> =>
+  amountAt(input as unknown as AnyAmountInput, "") as unknown as Amount<F, ProductOf<S>>;
+
+/** The input of {@link amountFor}, whatever its product and area. */
+export type AnyAmountInput = Omit<AmountInput<ProductForm, string, NeutralSubstance>, "area"> & {
+  readonly area?: unknown;
+};
+
+/** {@link amountFor} for a record that stands at `at` (`products[1].`) of a larger one. */
+export const amountAt = (
+  input: AnyAmountInput,
+  at: string,
+  areaPath: string = "area",
+): Quantity<"mass", string> | Quantity<"volume", string> => {
+  expectRecord(input, at === "" ? "input" : at.replace(/\.$/, ""));
+  const { form, read } = allOf({
+    form: (): ProductForm =>
+      input.form === "dry" || input.form === "liquid"
+        ? input.form
+        : fail("type", `${at}form`, input.form, '"dry" or "liquid"'),
+    read: () => expectRate(input.rate, `${at}rate`),
+  });
+  const { rate, basis, product } = read;
+  const [top] = rate.dimension.split("/") as ["mass" | "volume"];
+  const measure = form === "dry" ? "mass" : "volume";
+  const { extent, density } = allOf({
+    density: () => (top === measure ? undefined : densityOf(input.density, `${at}density`, top, form)),
+    extent: () => (basis === "area" ? areaAt(input.area, areaPath) : sprayVolumeOf(input.sprayVolume)),
+  });
+  const total = (rate as Quantity<"mass/area", "product">).times(extent as Quantity<"area", "none">);
+  if (density === undefined) return quantityIn(total, rate.unit, product, `${at}rate`) as never;
+  const turned =
+    measure === "mass"
+      ? (total as unknown as Quantity<"volume", "product">).times(density)
+      : total.per(density);
+  return quantityOf(turned.value, turned.unit, product, `${at}rate`) as never;
+};
+
+const densityOf = (
+  input: unknown,
+  path: string,
+  top: string,
+  form: ProductForm,
+): Quantity<"mass/volume", "none"> =>
+  input === undefined
+    ? fail("missing", path, undefined, `a density: the rate is a ${top} and the product is ${form}`)
+    : expectQuantity(input, { dimension: "mass/volume", of: "none", bound: "positive" }, path);
+
+const areaAt = (input: unknown, path: string): Quantity<"area", NeutralSubstance> =>
+  input === undefined && path !== "area"
+    ? fail("missing", path, undefined, "a volume of spray per area, for the rate is per area")
+    : areaOf(input);
+
+/** The total in the unit that stands on top of the rate, where it is one: a jug of pints is asked for in pints. */
+const quantityIn = (
+  total: { readonly value: number; readonly unit: string; readonly dimension: string },
+  rateUnit: string,
+  product: string,
+  path: string,
+): Quantity<string, string> => {
+  const [unit] = rateUnit.split("/") as [string];
+  return isUnit(unit, total.dimension as "mass" | "volume")
+    ? quantityOf(numberIn(total, unit), unit, product, path)
+    : quantityOf(total.value, total.unit, product, path);
+};
+
+const neutral: readonly string[] = ["none", "treated", "gross", "plan"];
+
+/** Takes an area, whatever its tag, or throws. */
+export const areaOf = (
+  input: unknown,
+  bound: "positive" | "non-negative" = "non-negative",
+): Quantity<"area", NeutralSubstance> => {
+  if (input === undefined) fail("missing", "area", input, "an area, for the rate is per area");
+  const area = expectQuantity(input, { dimension: "area", bound }, "area");
+  return neutral.includes(area.of)
+    ? (area as unknown as Quantity<"area", NeutralSubstance>)
+    : fail("substance/mismatch", "area", area, "an area of none, treated, gross or plan");
+};
+
+const sprayVolumeOf = (input: unknown): Quantity<"volume", "spray"> => {
+  if (input === undefined) {
+    fail("missing", "sprayVolume", input, "a volume of spray, for the rate is per volume");
+  }
+  return expectQuantity(input, { dimension: "volume", of: "spray", bound: "non-negative" }, "sprayVolume");
+};

@@ -1,0 +1,93 @@
+import { expect, test } from "vitest";
+import { tryWorkOrder } from "../../../src/plan/index.js";
+import { smallJob } from "../helpers.js";
+
+/** The suggestions for a small job with this target, by place. */
+const suggestions = (target: unknown): Readonly<Record<string, string | undefined>> =>
+  Object.fromEntries(
+    tryWorkOrder(
+      smallJob({ treatments: [{ id: "feed", method: "spread", product: "feed-a", target }] } as never),
+    ).problems.map(({ path, suggestion }) => [path, suggestion]),
+  );
+
+test.each([
+  [{ value: 0.8, unit: "lbs/acre", of: "N" }, "lb/acre"],
+  [{ value: 0.8, unit: "lb/M", of: "N" }, "lb/1000 ft2"],
+  [{ value: 0.8, unit: "lb/acre", of: "nitrogen" }, "N"],
+  [{ value: 0.8, unit: "lb/acre", of: "phosphate" }, "P2O5"],
+  [{ value: 0.8, unit: "stone/acre", of: "N" }, undefined],
+])("a job with %o is told what was likely meant: %s", (target, expected) => {
+  const told = suggestions(target);
+  expect(Object.keys(told).length).toBe(1);
+  expect(Object.values(told)).toEqual([expected]);
+});
+
+/** What a job is told with one sprayer, limit or part put in place. */
+const told = (more: object): readonly unknown[] =>
+  tryWorkOrder(smallJob(more as never)).problems.map(({ path, got, expected, suggestion, choices }) => [
+    path,
+    got,
+    suggestion ?? choices ?? expected,
+  ]);
+
+const sprayer = (tank: unknown) => ({
+  sprayer: { tank, output: { value: 1, unit: "gal/1000 ft2", of: "spray" } },
+});
+
+test("a measure without its unit, or with its number as text, is told at that very place", () => {
+  expect(told(sprayer({ value: 10 }))).toEqual([["sprayer.tank.unit", "nothing", "the unit of the number"]]);
+  expect(told(sprayer({ value: "1,000", unit: "L" }))).toEqual([["sprayer.tank.value", '"1,000"', "1000"]]);
+  expect(told(sprayer({ value: "ten", unit: "gal" }))).toEqual([["sprayer.tank.value", '"ten"', "a number"]]);
+  expect(told(sprayer({ unit: "gal" }))).toEqual([["sprayer.tank.value", "nothing", "a number"]]);
+});
+
+test("a measure in another form is told how the file writes it", () => {
+  expect(told(sprayer("10 gal"))).toEqual([["sprayer.tank", '"10 gal"', '{ "value": 10, "unit": "gal" }']]);
+  expect(told(sprayer("10 gallons"))).toEqual([
+    ["sprayer.tank", '"10 gallons"', '{ "value": 10, "unit": "gal" }'],
+  ]);
+  expect(told(sprayer(10))).toEqual([
+    ["sprayer.tank", "10", 'a volume with its unit, such as { "value": 10, "unit": "..." }'],
+  ]);
+});
+
+test("a weight where a weight per area is asked for is told in plain words", () => {
+  const target = { value: 0.8, unit: "lb", of: "N" };
+  expect(told({ treatments: [{ id: "feed", method: "spread", product: "feed-a", target }] })).toEqual([
+    ["treatments[0].target", "0.8 lb of N", "a weight per area, such as lb/1000 ft2 or kg/ha"],
+  ]);
+});
+
+test.each([
+  ["year", ["calendar year", '{ "months": 12 }']],
+  ["month", '{ "months": 1 }'],
+  ["30 days", '{ "days": 30 }'],
+])("a limit per %s", (per, expected) => {
+  const limit = { amount: { value: 1, unit: "lb/acre", of: "N" }, per, source: "plan" };
+  expect(told({ limits: [limit] })).toEqual([["limits[0].per", `"${per}"`, expected]]);
+});
+
+test("every part that the site does not have is told, and both ends of a part of the year", () => {
+  const site = {
+    name: "Pitch",
+    parts: [{ name: "pitch", shape: "measured", area: { value: 900, unit: "m2" } }],
+  };
+  const treatments = [
+    {
+      id: "feed",
+      method: "spread",
+      product: "feed-a",
+      target: { value: 0.8, unit: "lb/acre", of: "N" },
+      parts: ["Pitch", "pich"],
+    },
+  ];
+  expect(told({ site, treatments })).toEqual([
+    ["treatments[0].parts[0]", '"Pitch"', ["pitch"]],
+    ["treatments[0].parts[1]", '"pich"', ["pitch"]],
+  ]);
+  const closed = { kind: "closed dates", of: "any", closed: { from: "12-1", to: "3-1" }, source: "code" };
+  expect(tryWorkOrder(smallJob({ limits: [closed] } as never)).problems.map(({ path }) => path)).toEqual([
+    "limits[0].closed.from",
+    "limits[0].closed.to",
+  ]);
+});

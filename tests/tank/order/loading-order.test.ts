@@ -1,0 +1,475 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import {
+  type Formulation,
+  formulations,
+  ladders,
+  loadingOrder,
+  type MixProduct,
+} from "../../../src/tank/index.js";
+
+const errorOf = (run: () => unknown): RatewrightError => {
+  try {
+    run();
+  } catch (error) {
+    if (error instanceof RatewrightError) return error;
+    throw error;
+  }
+  throw new Error("nothing was thrown");
+};
+
+const kinds = Object.keys(formulations) as Formulation[];
+const mix = (...list: readonly (readonly [string, Formulation])[]): MixProduct[] =>
+  list.map(([id, formulation]) => ({ id, formulation }));
+
+describe("loadingOrder", () => {
+  test.each(ladders.map((ladder) => [ladder.id, ladder] as const))("follows %s as printed", (id, ladder) => {
+    const products = ladder.steps.flatMap((step, i) =>
+      step.map((formulation) => ({ id: `${formulation}`, formulation, step: i })),
+    );
+    const result = loadingOrder({ products: [...products].reverse(), ladder: id });
+    const steps = result.order.map((name) => products.find((product) => product.id === name)?.step as number);
+    expect(steps).toEqual([...steps].sort((a, b) => a - b));
+    const first = result.steps[0];
+    expect(first?.fraction).toEqual(ladder.waterFirst ?? [0.5, 0.5]);
+    expect(result.findings.some(({ code }) => code === "order/not-in-ladder")).toBe(false);
+  });
+
+  test("the consensus on the common kinds", () => {
+    const result = loadingOrder({
+      products: mix(
+        ["k", "surfactant"],
+        ["j", "SL"],
+        ["i", "EC"],
+        ["h", "EW"],
+        ["g", "CS"],
+        ["f", "SC"],
+        ["e", "WG"],
+        ["d", "WP"],
+        ["c", "SP"],
+        ["b", "packet"],
+        ["a", "conditioner"],
+      ),
+    });
+    expect(result.order).toEqual(["a", "b", "c", "d", "e", "f", "g", "h", "i", "j", "k"]);
+    expect(result.open.map(({ first, second }) => `${first}${second}`)).toContain("ij");
+    const question = result.open.find(({ first, second }) => first === "i" && second === "j");
+    expect(question?.says.against).toContain("Oklahoma State");
+    expect(question?.says.for).toContain("North Dakota State");
+    expect(question?.says.same).toEqual(["Iowa State authors"]);
+    expect(question?.resolvedBy).toBe("consensus");
+    expect(result.findings[0]?.code).toBe("jar-test");
+    // Nine products besides the conditioner and the surfactant are more than a published guide advises.
+    expect(result.findings[0]?.params.publishedObjection).toBe("yes");
+    expect(result.findings.find(({ code }) => code === "mix/many-partners")?.params.partners).toBe(9);
+    const two = loadingOrder({ products: mix(["a", "SC"], ["b", "SL"]) });
+    expect(two.findings[0]?.params.publishedObjection).toBe("none known");
+    expect(two.findings[0]?.text).toMatch(/^No published objection known; jar-test it\./);
+  });
+
+  test("a label beats the consensus, moves only its product, and says what it overruled", () => {
+    const products: MixProduct[] = [
+      { id: "powder", formulation: "WP" },
+      { id: "flowable", formulation: "SC" },
+      { id: "ester", formulation: "EC", labelBefore: ["powder"], labelNote: "add to clear water" },
+      { id: "amine", formulation: "SL" },
+    ];
+    const result = loadingOrder({ products });
+    expect(result.order).toEqual(["ester", "powder", "flowable", "amine"]);
+    const overruled = result.findings.filter(({ code }) => code === "order/firm-pair-overruled");
+    expect(overruled.map(({ params }) => [params.first, params.second, params.by])).toEqual([
+      ["ester", "powder", "label"],
+      ["ester", "flowable", "label"],
+    ]);
+    const putty = result.findings.filter(({ code }) => code === "order/emulsion-before-powder");
+    expect(putty.map(({ params }) => [params.first, params.second])).toEqual([["ester", "powder"]]);
+    // Packets before WP by four orders, and none the other way.
+    const early = loadingOrder({
+      products: [
+        { id: "bag", formulation: "packet" },
+        { id: "powder", formulation: "WP", labelBefore: ["bag"] },
+      ],
+    });
+    expect(early.findings.filter(({ code }) => code === "order/firm-pair-overruled")).toHaveLength(1);
+    expect(result.findings[0]?.params.publishedObjection).toBe("yes");
+    expect(result.steps.find(({ productId }) => productId === "ester")?.text).toContain("add to clear water");
+    const after = loadingOrder({
+      products: [
+        { id: "powder", formulation: "WP", labelAfter: ["amine"] },
+        { id: "amine", formulation: "SL" },
+        { id: "wetter", formulation: "surfactant" },
+      ],
+    });
+    expect(after.order).toEqual(["amine", "powder", "wetter"]);
+  });
+
+  test("label instructions in a circle are a conflict that names the circle", () => {
+    const error = errorOf(() =>
+      loadingOrder({
+        products: [
+          { id: "a", formulation: "WP", labelBefore: ["b"] },
+          { id: "b", formulation: "SC", labelBefore: ["c"] },
+          { id: "c", formulation: "EC", labelBefore: ["a"] },
+          { id: "d", formulation: "SL", labelAfter: ["a"] },
+        ],
+      }),
+    );
+    expect(error.code).toBe("conflict");
+    expect(error.got).toContain("a before b before c before a");
+    expect(
+      errorOf(() => loadingOrder({ products: [{ id: "a", formulation: "WP", labelBefore: ["a"] }] })).code,
+    ).toBe("conflict");
+  });
+
+  const mixes = fc
+    .uniqueArray(fc.constantFrom("a", "b", "c", "d", "e", "f", "g"), { minLength: 1 })
+    .chain((ids) =>
+      fc.tuple(
+        ...ids.map((id) =>
+          fc.record({
+            id: fc.constant(id),
+            formulation: fc.constantFrom(...kinds),
+            labelBefore: fc.subarray(ids, { maxLength: 1 }),
+            labelAfter: fc.subarray(ids, { maxLength: 1 }),
+          }),
+        ),
+      ),
+    );
+
+  const reaches = (products: readonly MixProduct[], from: string, to: string): boolean => {
+    const seen = new Set<string>();
+    const walk = (id: string): boolean =>
+      products
+        .filter(
+          (product) =>
+            products.find((other) => other.id === id)?.labelBefore?.includes(product.id) ||
+            product.labelAfter?.includes(id),
+        )
+        .some(({ id: next }) => {
+          if (next === to) return true;
+          if (seen.has(next)) return false;
+          seen.add(next);
+          return walk(next);
+        });
+    return walk(from);
+  };
+
+  test("keeps every label instruction, or reports a circle exactly where there is one", () => {
+    fc.assert(
+      fc.property(mixes, fc.constantFrom("consensus", ...ladders.map(({ id }) => id)), (products, ladder) => {
+        const circle = products.some(({ id }) => reaches(products, id, id));
+        if (circle) {
+          expect(errorOf(() => loadingOrder({ products, ladder })).code).toBe("conflict");
+          return;
+        }
+        const { order, firm, open, unopposed, unsaid, steps } = loadingOrder({ products, ladder });
+        expect([...order].sort()).toEqual(products.map(({ id }) => id).sort());
+        for (const { id, labelBefore, labelAfter } of products) {
+          for (const other of labelBefore) expect(order.indexOf(id)).toBeLessThan(order.indexOf(other));
+          for (const other of labelAfter) expect(order.indexOf(other)).toBeLessThan(order.indexOf(id));
+        }
+        expect(firm.length + open.length + unopposed.length + unsaid.length).toBe(
+          (order.length * (order.length - 1)) / 2,
+        );
+        expect(steps.map(({ number }) => number)).toEqual(steps.map((_, i) => i + 1));
+        expect(steps.filter(({ action }) => action === "add").map(({ productId }) => productId)).toEqual(
+          order,
+        );
+      }),
+    );
+  });
+
+  test("beside its like, too, a product goes right ahead of the one that its label names, or right behind", () => {
+    const orderOf = (products: readonly MixProduct[]): readonly string[] => loadingOrder({ products }).order;
+    // Both granules are of one place: b goes before g by its id, and stays there.
+    const granules = mix(["b", "WG"], ["g", "WG"]);
+    expect(orderOf([...granules, { id: "s", formulation: "SC", labelBefore: ["b"] }])).toEqual([
+      "s",
+      "b",
+      "g",
+    ]);
+    expect(orderOf([...granules, { id: "a", formulation: "WP", labelAfter: ["b"] }])).toEqual([
+      "b",
+      "a",
+      "g",
+    ]);
+    const ids = fc.uniqueArray(fc.constantFrom("a", "b", "c", "d", "e", "f"), { minLength: 2 });
+    const list = ids.chain((names) =>
+      fc.tuple(
+        ...names.map((id) => fc.record({ id: fc.constant(id), formulation: fc.constantFrom(...kinds) })),
+      ),
+    );
+    fc.assert(
+      fc.property(list, fc.boolean(), (products, ahead) => {
+        const [speaker, named] = products as [MixProduct, MixProduct];
+        const silent = orderOf(products);
+        const told = orderOf([
+          { ...speaker, [ahead ? "labelBefore" : "labelAfter"]: [named.id] },
+          ...products.slice(1),
+        ]);
+        const kept = silent.indexOf(speaker.id) < silent.indexOf(named.id) === ahead;
+        const rest = silent.filter((id) => id !== speaker.id);
+        const at = rest.indexOf(named.id) + (ahead ? 0 : 1);
+        expect(told).toEqual(kept ? silent : [...rest.slice(0, at), speaker.id, ...rest.slice(at)]);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test("the order of the input does not matter", () => {
+    fc.assert(
+      fc.property(
+        mixes.chain((products) =>
+          fc.tuple(
+            fc.constant(products),
+            fc.shuffledSubarray(products, { minLength: products.length, maxLength: products.length }),
+          ),
+        ),
+        ([one, other]) => {
+          fc.pre(!one.some(({ id }) => reaches(one, id, id)));
+          expect(loadingOrder({ products: other })).toEqual(loadingOrder({ products: one }));
+        },
+      ),
+    );
+  });
+
+  test("without labels, no firm pair stands against its votes", () => {
+    fc.assert(
+      fc.property(fc.uniqueArray(fc.constantFrom(...kinds), { minLength: 1, maxLength: 12 }), (some) => {
+        const { firm } = loadingOrder({
+          products: some.map((formulation) => ({ id: formulation, formulation })),
+        });
+        for (const pair of firm)
+          expect(pair.votes.for, `${pair.first} ${pair.second}`).toBeGreaterThan(pair.votes.against);
+      }),
+    );
+  });
+
+  test("steps: water first, packets with agitation stopped, waits after dry products, top up last", () => {
+    const result = loadingOrder({
+      products: [
+        { id: "bag", formulation: "packet" },
+        { id: "powder", name: "Powder P", formulation: "WP", amount: quantity(2, "lb", "product:powder") },
+        { id: "tiny", formulation: "SC", lowRate: true },
+      ],
+      waterFirst: { fraction: 0.4, source: "the label" },
+    });
+    expect(result.steps.map(({ action }) => action)).toEqual([
+      "fill",
+      "agitate",
+      "stop agitation",
+      "add",
+      "wait",
+      "premix",
+      "add",
+      "wait",
+      "premix",
+      "add",
+      "top up",
+      "agitate",
+    ]);
+    expect(result.steps[0]?.fraction).toEqual([0.4, 0.4]);
+    expect(result.steps[3]?.text).toContain("away from jets");
+    expect(result.steps[4]?.minutes).toBe(5);
+    expect(result.steps[5]?.text).toBe(
+      "Stir 2 lb of Powder P into a little clean water to a thin, even slurry.",
+    );
+    expect(result.steps[6]?.text).toContain("Pour in Powder P, slowly. Rinse the bucket");
+    expect(result.steps[6]?.reason).toContain("Dry before emulsion");
+    expect(result.steps[9]?.text).toContain("Rinse the bucket");
+    const codes = (step: number) => result.steps[step]?.cautions.map(({ code }) => code);
+    expect(codes(0)).toEqual(["caution/backflow", "caution/stay-at-fill", "caution/empty-tank"]);
+    expect(codes(1)).toEqual(["caution/closed-tank"]);
+    expect(codes(3)).toEqual(["caution/packet"]);
+    expect(codes(5)).toEqual(["caution/protective-equipment", "caution/dry-powder"]);
+    expect(codes(9)).toEqual(["caution/protective-equipment"]);
+    expect(codes(10)).toContain("caution/container-rinse");
+    expect(result.cautions.map(({ code }) => code)).toEqual(
+      expect.arrayContaining([
+        "caution/label-first",
+        "caution/backflow",
+        "caution/stay-at-fill",
+        "caution/protective-equipment",
+        "caution/packet",
+        "caution/dry-powder",
+        "caution/no-food-containers",
+      ]),
+    );
+    const wet = loadingOrder({ products: mix(["a", "SL"]) });
+    expect(wet.cautions.map(({ code }) => code)).not.toContain("caution/packet");
+    expect(wet.findings.map(({ code }) => code)).not.toContain("jar-test");
+    expect(wet.notChecked.length).toBeGreaterThan(0);
+  });
+
+  test("the volume of the load is said beside the shares", () => {
+    const { steps } = loadingOrder({
+      products: mix(["a", "SL"]),
+      ladder: "oklahoma-state",
+      loadVolume: quantity(30, "gal", "spray"),
+    });
+    expect(steps[0]?.text).toBe(
+      "Fill the tank with clean water to 50 % to 75 % of the load (15 to 22.5 gal).",
+    );
+    expect(steps[0]?.volume?.map((volume) => volume.in("gal"))).toEqual([15, 22.5]);
+    expect(steps.find(({ action }) => action === "top up")?.text).toMatch(/volume of the load \(30 gal\)\.$/);
+    // The whole of the load is told to the liter and beyond: 1337.5 L are not 1340.
+    const large = loadingOrder({
+      products: mix(["a", "SL"]),
+      loadVolume: quantity(1337.5, "L", "spray"),
+    }).steps;
+    expect(large.find(({ action }) => action === "top up")?.text).toContain("(1337.5 L)");
+    const wrong = { value: 30, unit: "gal", of: "water" } as never;
+    expect(errorOf(() => loadingOrder({ products: mix(["a", "SL"]), loadVolume: wrong })).path).toBe(
+      "loadVolume",
+    );
+  });
+
+  test("South Dakota State fills to 80 % once the dry products are in", () => {
+    const result = loadingOrder({ products: mix(["a", "WP"], ["b", "EC"]), ladder: "south-dakota-state" });
+    const fills = result.steps.filter(({ action }) => action === "fill" || action === "add");
+    expect(fills.map(({ action, productId, fraction }) => productId ?? [action, fraction?.[1]])).toEqual([
+      ["fill", 1 / 3],
+      "a",
+      ["fill", 0.8],
+      "b",
+    ]);
+  });
+
+  test("says whether the ladder or the consensus put a pair in its order", () => {
+    const result = loadingOrder({
+      products: mix(["a", "WP"], ["b", "WG"], ["c", "EC"]),
+      ladder: "oklahoma-state",
+    });
+    const pairs = [...result.firm, ...result.open, ...result.unopposed, ...result.unsaid];
+    const by = Object.fromEntries(pairs.map(({ first, second, resolvedBy }) => [first + second, resolvedBy]));
+    // WP and WG share a step there.
+    expect(by).toEqual({ ab: "consensus", ac: "ladder", bc: "ladder" });
+  });
+
+  test("no filling to less than is in the tank", () => {
+    const fills = (fraction: number) =>
+      loadingOrder({
+        products: mix(["a", "WP"], ["b", "EC"]),
+        ladder: "south-dakota-state",
+        waterFirst: { fraction, source: "the label" },
+      }).steps.flatMap(({ action, fraction: full }) => (action === "fill" ? [full?.[1]] : []));
+    expect(fills(0.5)).toEqual([0.5, 0.8]);
+    expect(fills(0.9)).toEqual([0.9]);
+    expect(fills(0.8)).toEqual([0.8]);
+  });
+
+  test("a slurry is cited from those who print one, and from nobody else", () => {
+    const publishers = (kind: Formulation, ladder: "consensus" | "manitoba-2013" | "grain-sa-2018") => {
+      const { steps } = loadingOrder({ products: mix(["a", kind]), ladder });
+      const premix = steps.find(({ action }) => action === "premix");
+      return [premix?.sources.map(({ publisher }) => publisher), premix?.reason.includes("no source")];
+    };
+    const slurries = [
+      "South Dakota State University Extension",
+      "Oklahoma State University Extension",
+      "NASDA Research Foundation",
+    ];
+    // Grain SA stirs WP into a little water and says nothing of WG; Manitoba only says "slowly".
+    expect(publishers("WG", "consensus")).toEqual([slurries, false]);
+    expect(publishers("WG", "manitoba-2013")).toEqual([slurries, false]);
+    expect(publishers("WP", "grain-sa-2018")).toEqual([["Grain SA, South Africa"], false]);
+    expect(publishers("SG", "consensus")).toEqual([["Grain SA, South Africa"], false]);
+    expect(publishers("WT", "consensus")).toEqual([[], true]);
+  });
+
+  test("thin ground is said: by analogy, few sources, not in the ladder", () => {
+    const codes = (ladder: "consensus" | "missouri-dot") =>
+      loadingOrder({ products: mix(["a", "ME"], ["b", "micronutrient"], ["c", "WP"]), ladder }).findings.map(
+        ({ code, params }) => [code, params.product],
+      );
+    expect(codes("consensus")).toEqual(
+      expect.arrayContaining([
+        ["order/by-analogy", "a"],
+        ["order/few-sources", "b"],
+      ]),
+    );
+    expect(codes("missouri-dot")).toEqual(
+      expect.arrayContaining([
+        ["order/not-in-ladder", "a"],
+        ["order/not-in-ladder", "b"],
+      ]),
+    );
+    // A defoamer stands in three orders (South Dakota, Oklahoma, Iowa), EW in four.
+    const few = loadingOrder({ products: mix(["d", "defoamer"], ["e", "EW"]) }).findings;
+    expect(
+      few.filter(({ code }) => code === "order/few-sources").map(({ params }) => params.product),
+    ).toEqual(["d"]);
+    expect(codes("missouri-dot")).not.toContainEqual(["order/not-in-ladder", "c"]);
+  });
+
+  test("reports all that is wrong with the products", () => {
+    const error = errorOf(() =>
+      loadingOrder({
+        products: [
+          { id: "a", formulation: "WP", amount: quantity(1, "acre") as never },
+          { id: "a", formulation: "toString" as never },
+          { id: "", formulation: "EC", labelBefore: ["zz"], labelAfter: "a" as never },
+          null as never,
+        ],
+      }),
+    );
+    expect(error.problems.map(({ code, path }) => [code, path])).toEqual([
+      ["unit/mismatch", "products[0].amount"],
+      ["duplicate", "products[1].id"],
+      ["type", "products[1].formulation"],
+      ["missing", "products[2].id"],
+      ["type", "products[3]"],
+      ["missing", "products[2].labelBefore[0]"],
+      ["type", "products[2].labelAfter"],
+    ]);
+    const hole: MixProduct[] = [{ id: "a", formulation: "WP" }];
+    hole[2] = { id: "b", formulation: "SC" };
+    expect(errorOf(() => loadingOrder({ products: hole })).path).toBe("products[1]");
+    const others = errorOf(() =>
+      loadingOrder({
+        products: [
+          { id: "a", formulation: "WP", amount: quantity(2, "lb", "product:b") },
+          { id: "b", formulation: "SC", amount: quantity(2, "pt", "N"), labelNote: 7 as never },
+          { id: "c", formulation: "SC", amount: quantity(-2, "pt", "product:c") },
+          { id: "d", formulation: "SC", amount: quantity(2, "pt", "product") },
+        ],
+      }),
+    );
+    expect(others.problems.map(({ code, path }) => [code, path])).toEqual([
+      ["substance/mismatch", "products[0].amount"],
+      ["substance/mismatch", "products[1].amount"],
+      ["type", "products[1].labelNote"],
+      ["range", "products[2].amount"],
+    ]);
+    const all = errorOf(() =>
+      loadingOrder({
+        products: [],
+        ladder: "x" as never,
+        waterFirst: { fraction: 1.5, source: "" },
+        country: "XX" as never,
+        loadVolume: quantity(0, "gal", "spray"),
+      }),
+    );
+    expect(all.problems.map(({ path }) => path)).toEqual([
+      "products",
+      "ladder",
+      "waterFirst.fraction",
+      "waterFirst.source",
+      "country",
+      "loadVolume",
+    ]);
+    expect(errorOf(() => loadingOrder({ products: [] })).code).toBe("missing");
+    expect(errorOf(() => loadingOrder({ products: mix(["a", "WP"]), ladder: "x" as never })).path).toBe(
+      "ladder",
+    );
+    expect(
+      errorOf(() => loadingOrder({ products: mix(["a", "WP"]), waterFirst: { fraction: 1.5, source: "s" } }))
+        .path,
+    ).toBe("waterFirst.fraction");
+    expect(
+      errorOf(() => loadingOrder({ products: mix(["a", "WP"]), waterFirst: { fraction: 0.5, source: "" } }))
+        .path,
+    ).toBe("waterFirst.source");
+  });
+});
