@@ -9,7 +9,7 @@ const src = fileURLToPath(new URL("../../src", import.meta.url));
 
 /** The rooms from the ground up; one that is new and not named here stands last. */
 const floors =
-  "quantity numeric calendar nutrient spray spread tank interval site stand water soil plan teach";
+  "quantity numeric calendar nutrient spray spread tank interval site stand water soil weather price ledger limits plan teach";
 const place = (room: string): number => `${floors} ${room}`.split(" ").indexOf(room);
 
 /** The exported functions of every room, by name; classes and tables are no formulas. */
