@@ -1,16 +1,40 @@
-export { areaOfShape } from "./area-of-shape.js";
-export { averageRadiusArea, type RadiusRule } from "./average-radius-area.js";
-export { annulusArea, type Circle, circleArea, sectorArea } from "./circle-area.js";
-export { coverVolume } from "./cover-volume.js";
-export { cuboidVolume } from "./cuboid-volume.js";
-export { cylinderVolume } from "./cylinder-volume.js";
-export { ellipseArea } from "./ellipse-area.js";
-export { type NamedArea, netArea, type SiteArea } from "./net-area.js";
-export { type OffsetRule, type Offsets, offsetArea } from "./offset-area.js";
-export { type PlanePoint, polygonArea } from "./polygon-area.js";
-export { rectangleArea } from "./rectangle-area.js";
-export { type SiteDescription, siteArea } from "./site-area.js";
-export type { Measure, SiteShape } from "./site-shape.js";
-export { surfaceArea } from "./surface-area.js";
-export { trapezoidArea } from "./trapezoid-area.js";
-export { triangleArea, triangleAreaFromSides } from "./triangle-area.js";
+// shapes: how large a plain shape is, from what a tape gives.
+
+// materials: how much loose material covers ground, and what it weighs.
+export { coverArea, coverDepth, coverVolume } from "./materials/cover-volume.js";
+export { type Annulus, annulusArea } from "./shapes/annulus-area.js";
+export { type Circle, circleArea, sectorArea } from "./shapes/circle-area.js";
+export { ellipseArea } from "./shapes/ellipse-area.js";
+export {
+  annulusWidth,
+  circleDiameter,
+  ellipseLength,
+  rectangleLength,
+  squareSide,
+  triangleHeight,
+} from "./shapes/length-for-area.js";
+export { type Quadrilateral, quadrilateralArea } from "./shapes/quadrilateral-area.js";
+export { rectangleArea } from "./shapes/rectangle-area.js";
+export { type Segment, segmentArea } from "./shapes/segment-area.js";
+export { parallelogramArea, squareArea } from "./shapes/square-area.js";
+export { type Stadium, stadiumArea } from "./shapes/stadium-area.js";
+export { trapezoidArea } from "./shapes/trapezoid-area.js";
+export { triangleArea, triangleAreaFromSides } from "./shapes/triangle-area.js";
+// sites: what a whole site comes to, less what is cut out.
+export { areaOfShape } from "./sites/area-of-shape.js";
+export { type AreaPart, type NamedArea, netArea, type SiteArea } from "./sites/net-area.js";
+export { type SiteDescription, siteArea } from "./sites/site-area.js";
+export type { Measure, SiteShape } from "./sites/site-shape.js";
+// slopes: what ground is longer and larger than its plan.
+export type { Slope } from "./slopes/read-slope.js";
+export { groundLength, planLength } from "./slopes/slope-lengths.js";
+export { type SlopeFigures, slopeOf } from "./slopes/slope-of.js";
+export { planArea, surfaceArea } from "./slopes/surface-area.js";
+// survey: how large an irregular shape is, from offsets, rays or coordinates.
+export { averageRadiusArea, type RadiusRule } from "./survey/average-radius-area.js";
+export { type OffsetRule, type Offsets, offsetArea } from "./survey/offset-area.js";
+export { type PlanePoint, polygonArea } from "./survey/polygon-area.js";
+export { type Ray, radialArea } from "./survey/radial-area.js";
+// volumes: what a tank, a trench or a pond holds.
+export { cuboidVolume } from "./volumes/cuboid-volume.js";
+export { cylinderVolume } from "./volumes/cylinder-volume.js";

@@ -1,0 +1,101 @@
+import { checks, fail, RatewrightError } from "../../quantity/index.js";
+import { crossingOf, crossings, type Point, placeOf } from "./crossings.js";
+
+/** As many corners as one outline may have: more is a track that should be thinned out first. */
+export const mostCorners = 20_000;
+
+/** How many crossings an error names; a scrambled outline has thousands. */
+const named = 5;
+
+/**
+ * The corners of a closed outline, without the repeated first one at the end; refuses one with fewer than 3
+ * corners, with a corner twice, or whose edges cross, touch or double back.
+ */
+export const ringOf = (given: readonly Point[], path: string): readonly Point[] => {
+  const [first] = given;
+  const last = given[given.length - 1];
+  const closed = given.length > 1 && first?.[0] === last?.[0] && first?.[1] === last?.[1];
+  const count = closed ? given.length - 1 : given.length;
+  if (count < 3 || count > mostCorners) {
+    return fail("range", path, `${count} corners`, `3 to ${mostCorners} corners`);
+  }
+  const corners = given.slice(0, count);
+  refuseRepeats(corners, path);
+  refuseCrossings(corners, path);
+  return corners;
+};
+
+const refuseRepeats = (corners: readonly Point[], path: string): void => {
+  const seen = new Map<string, number>();
+  const door = checks();
+  corners.forEach((corner, i) => {
+    const key = corner.map((c) => c + 0).join(" ");
+    const before = seen.get(key);
+    if (before === undefined) seen.set(key, i);
+    else
+      door.run(() => fail("duplicate", `${path}[${i}]`, `the point of ${path}[${before}]`, "another point"));
+  });
+  door.done();
+};
+
+const refuseCrossings = (corners: readonly Point[], path: string): void => {
+  const found = crossings(corners);
+  if (found.length === 0) return;
+  const edge = (i: number): string => `${i}-${(i + 1) % corners.length}`;
+  const pairs = found.slice(0, named).map(([i, j]) => `edge ${edge(i)} meets edge ${edge(j)}`);
+  const more = found.length > named ? `, and ${found.length - named} more` : "";
+  throw new RatewrightError({
+    code: "conflict",
+    path,
+    got: pairs.join(", ") + more,
+    expected: "points in order around the edge, so that no two edges cross or touch",
+  });
+};
+
+/** Refuses a cut-out that does not lie inside its outline, and names the corner or the edge that is outside. */
+export const refuseOutside = (outline: readonly Point[], hole: readonly Point[], path: string): void => {
+  const expected = "a cut-out inside of its outline";
+  const outside = hole.findIndex((corner) => placeOf(outline, corner) === "outside");
+  if (outside >= 0) fail("conflict", `${path}[${outside}]`, "a corner outside of the outline", expected);
+  const crossing = crossingOf(hole, outline);
+  if (crossing === undefined) return;
+  const [edge, other] = crossing;
+  fail("conflict", path, `edge ${edge} across edge ${other} of the outline`, expected);
+};
+
+/** Whether two outlines overlap: their edges cross, or one has a corner or its middle inside of the other. */
+export const overlap = (one: readonly Point[], other: readonly Point[]): boolean =>
+  crossingOf(one, other) !== undefined ||
+  one.some((corner) => placeOf(other, corner) === "inside") ||
+  other.some((corner) => placeOf(one, corner) === "inside") ||
+  placeOf(other, insidePoint(one)) === "inside";
+
+/** A point inside of an outline: the middle of the longest run of a line across it. */
+const insidePoint = (ring: readonly Point[]): Point => {
+  const heights = [...new Set(ring.map(([, y]) => y))].sort((a, b) => a - b);
+  const [low = 0, next = 0] = heights;
+  const y = (low + next) / 2;
+  const xs: number[] = [];
+  ring.forEach(([x1, y1], i) => {
+    const [x2, y2] = ring[(i + 1) % ring.length] as Point;
+    if (y1 > y !== y2 > y) xs.push(x1 + ((y - y1) / (y2 - y1)) * (x2 - x1));
+  });
+  xs.sort((a, b) => a - b);
+  let [best, width] = [0, -1];
+  for (let i = 0; i + 1 < xs.length; i += 2) {
+    const [from, to] = [xs[i] as number, xs[i + 1] as number];
+    if (to - from > width) [best, width] = [(from + to) / 2, to - from];
+  }
+  return [best, y];
+};
+
+/** The area inside of corners, from the first of them: what remains is as large as the site, not as the grid. */
+export const shoelace = (corners: readonly Point[]): number => {
+  const [originX, originY] = corners[0] as Point;
+  let twice = 0;
+  corners.forEach(([x, y], i) => {
+    const [nextX, nextY] = corners[(i + 1) % corners.length] as Point;
+    twice += (x - originX) * (nextY - originY) - (nextX - originX) * (y - originY);
+  });
+  return Math.abs(twice) / 2;
+};
