@@ -1,8 +1,8 @@
 import { quantity } from "../../quantity/index.js";
-import { type Area, areaOf, type GroundArea, isMetricArea } from "../measures/areas.js";
-import { type Length, lengthOf } from "../measures/lengths.js";
-import { pairOf } from "../measures/records.js";
-import { type Volume, volumeOf } from "../measures/volumes.js";
+import { type Area, areaOf, type GroundArea, isMetricArea } from "../areas.js";
+import { type Length, lengthOf } from "../lengths.js";
+import { pairOf } from "../records.js";
+import { type Volume, volumeOf } from "../volumes.js";
 
 const treated = (input: unknown, path: string): Area => areaOf(input, path, ["treated"]);
 

@@ -1,7 +1,7 @@
 import { checks, fail } from "../../quantity/index.js";
-import { type Area, areaIn } from "../measures/areas.js";
-import { type Length, lengthOf, type UnitSet, unitSet } from "../measures/lengths.js";
-import { recordWith } from "../measures/records.js";
+import { type Area, areaIn } from "../areas.js";
+import { type Length, lengthOf, type UnitSet, unitSet } from "../lengths.js";
+import { recordWith } from "../records.js";
 
 /** A ring by two of its measures: two radii, two diameters, or one diameter and the width of the ring. */
 export type Annulus =

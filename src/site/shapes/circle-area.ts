@@ -1,7 +1,7 @@
 import { allOf, checks, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
-import { type Area, areaIn } from "../measures/areas.js";
-import { type Length, lengthOf, unitSet } from "../measures/lengths.js";
-import { recordWith } from "../measures/records.js";
+import { type Area, areaIn } from "../areas.js";
+import { type Length, lengthOf, unitSet } from "../lengths.js";
+import { recordWith } from "../records.js";
 
 /** A circle by one of its measures: exactly one. */
 export type Circle =

@@ -1,7 +1,7 @@
 import { checks, fail, Quantity } from "../../quantity/index.js";
-import { type Area, areaOf } from "../measures/areas.js";
-import { type Length, lengthOf } from "../measures/lengths.js";
-import { recordWith } from "../measures/records.js";
+import { type Area, areaOf } from "../areas.js";
+import { type Length, lengthOf } from "../lengths.js";
+import { recordWith } from "../records.js";
 
 /** The unit of length whose square a unit of area is, for a length that is worked out from an area alone. */
 const sideUnits: Readonly<Record<string, "m" | "cm" | "in" | "ft" | "yd">> = {

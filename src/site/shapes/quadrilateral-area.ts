@@ -1,7 +1,7 @@
 import { checks, fail } from "../../quantity/index.js";
-import { type Area, areaIn } from "../measures/areas.js";
-import { type Length, lengthOf, unitSet } from "../measures/lengths.js";
-import { recordWith } from "../measures/records.js";
+import { type Area, areaIn } from "../areas.js";
+import { type Length, lengthOf, unitSet } from "../lengths.js";
+import { recordWith } from "../records.js";
 import { heron } from "./triangle-area.js";
 
 /** A four-sided shape by one diagonal, and what lies on either side of it. */

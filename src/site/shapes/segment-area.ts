@@ -1,7 +1,7 @@
 import { checks, fail, type Quantity } from "../../quantity/index.js";
-import { type Area, areaIn } from "../measures/areas.js";
-import { type Length, lengthOf, type UnitSet, unitSet } from "../measures/lengths.js";
-import { recordWith } from "../measures/records.js";
+import { type Area, areaIn } from "../areas.js";
+import { type Length, lengthOf, type UnitSet, unitSet } from "../lengths.js";
+import { recordWith } from "../records.js";
 import { degreesOf } from "./circle-area.js";
 
 /** A segment of a circle: by chord and height, as a tape measures it, or by radius and angle. */

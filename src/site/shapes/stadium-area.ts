@@ -1,7 +1,7 @@
 import { checks, fail } from "../../quantity/index.js";
-import { type Area, areaIn } from "../measures/areas.js";
-import { type Length, lengthOf, type UnitSet, unitSet } from "../measures/lengths.js";
-import { recordWith } from "../measures/records.js";
+import { type Area, areaIn } from "../areas.js";
+import { type Length, lengthOf, type UnitSet, unitSet } from "../lengths.js";
+import { recordWith } from "../records.js";
 
 /** A stadium by its width and one of two lengths: the whole, or that of a straight. */
 export type Stadium =

@@ -1,5 +1,5 @@
-import { type Area, areaIn } from "../measures/areas.js";
-import { type Length, lengthsOf } from "../measures/lengths.js";
+import { type Area, areaIn } from "../areas.js";
+import { type Length, lengthsOf } from "../lengths.js";
 
 /**
  * The area of a trapezoid: a four-sided shape with two parallel sides.

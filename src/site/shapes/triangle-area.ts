@@ -1,6 +1,6 @@
 import { fail } from "../../quantity/index.js";
-import { type Area, areaIn } from "../measures/areas.js";
-import { type Length, lengthsOf } from "../measures/lengths.js";
+import { type Area, areaIn } from "../areas.js";
+import { type Length, lengthsOf } from "../lengths.js";
 
 /**
  * The area of a triangle from its base and height.

@@ -7,7 +7,7 @@ import {
   nearName,
   Quantity,
 } from "../../quantity/index.js";
-import { type Area, areaOf } from "../measures/areas.js";
+import { type Area, areaOf } from "../areas.js";
 import { annulusArea } from "../shapes/annulus-area.js";
 import { circleArea, sectorArea } from "../shapes/circle-area.js";
 import { ellipseArea } from "../shapes/ellipse-area.js";

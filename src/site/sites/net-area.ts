@@ -7,7 +7,7 @@ import {
   Quantity,
   quantity,
 } from "../../quantity/index.js";
-import { type Area, areaOf, type GroundArea } from "../measures/areas.js";
+import { type Area, areaOf, type GroundArea } from "../areas.js";
 import { nameOf } from "./area-of-shape.js";
 
 /** An area with the name that people on the site give it. */

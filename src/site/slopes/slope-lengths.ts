@@ -1,5 +1,5 @@
 import { allOf, likeQuantity } from "../../quantity/index.js";
-import { type Length, lengthOf } from "../measures/lengths.js";
+import { type Length, lengthOf } from "../lengths.js";
 import { gradeOf, type Slope } from "./read-slope.js";
 
 /**

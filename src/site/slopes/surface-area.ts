@@ -1,5 +1,5 @@
 import { allOf, expectQuantity, fail, Quantity } from "../../quantity/index.js";
-import type { Area } from "../measures/areas.js";
+import type { Area } from "../areas.js";
 import { gradeOf, type Slope } from "./read-slope.js";
 
 /**

@@ -1,7 +1,7 @@
 import { allOf, checks, expectOneOf } from "../../quantity/index.js";
-import { type Area, areaIn } from "../measures/areas.js";
-import { type Length, lengthList, unitSet } from "../measures/lengths.js";
-import { recordWith } from "../measures/records.js";
+import { type Area, areaIn } from "../areas.js";
+import { type Length, lengthList, unitSet } from "../lengths.js";
+import { recordWith } from "../records.js";
 
 /** How radii are joined to an area, see {@link averageRadiusArea}. */
 export type RadiusRule = "mean radius" | "mean square";

@@ -1,7 +1,7 @@
 import { checks, expectOneOf, fail } from "../../quantity/index.js";
-import { type Area, areaIn } from "../measures/areas.js";
-import { type Length, lengthList, lengthOf, unitSet } from "../measures/lengths.js";
-import { recordWith } from "../measures/records.js";
+import { type Area, areaIn } from "../areas.js";
+import { type Length, lengthList, lengthOf, unitSet } from "../lengths.js";
+import { recordWith } from "../records.js";
 
 /** How the widths are joined to an area, see {@link offsetArea}. */
 export type OffsetRule = "trapezoidal" | "simpson" | "average ordinate";

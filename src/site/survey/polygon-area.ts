@@ -7,8 +7,8 @@ import {
   fail,
   type UnitHint,
 } from "../../quantity/index.js";
-import { type Area, areaIn } from "../measures/areas.js";
-import { type Length, lengthOf, type UnitSet, unitSet } from "../measures/lengths.js";
+import { type Area, areaIn } from "../areas.js";
+import { type Length, lengthOf, type UnitSet, unitSet } from "../lengths.js";
 import type { Point } from "./crossings.js";
 import { overlap, refuseOutside, ringOf, shoelace } from "./rings.js";
 

@@ -7,9 +7,9 @@ import {
   fail,
   type Quantity,
 } from "../../quantity/index.js";
-import { type Area, areaIn } from "../measures/areas.js";
-import { type Length, lengthOf, unitSet } from "../measures/lengths.js";
-import { recordWith } from "../measures/records.js";
+import { type Area, areaIn } from "../areas.js";
+import { type Length, lengthOf, unitSet } from "../lengths.js";
+import { recordWith } from "../records.js";
 import type { Point } from "./crossings.js";
 import { mostCorners, ringOf, shoelace } from "./rings.js";
 

@@ -1,5 +1,5 @@
-import { type Length, lengthsOf } from "../measures/lengths.js";
-import { type Volume, volumeIn } from "../measures/volumes.js";
+import { type Length, lengthsOf } from "../lengths.js";
+import { type Volume, volumeIn } from "../volumes.js";
 
 /**
  * The volume of a box: a square-built tank, a trench, a trailer filled level.

@@ -1,4 +1,4 @@
-import { expectQuantity, fail, Quantity, quantity } from "../../quantity/index.js";
+import { expectQuantity, fail, Quantity, quantity } from "../quantity/index.js";
 import type { UnitSet } from "./lengths.js";
 
 /** An area, as the shapes give it. */

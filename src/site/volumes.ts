@@ -1,4 +1,4 @@
-import { expectQuantity, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
 import type { UnitSet } from "./lengths.js";
 
 /** A volume of space, of water or of loose material: of no substance. */

@@ -1,4 +1,4 @@
-import { type Checks, checks, expectFields, expectRecord } from "../../quantity/index.js";
+import { type Checks, checks, expectFields, expectRecord } from "../quantity/index.js";
 
 /**
  * Takes a record; a field that nobody reads is a problem, kept at `door`, so that it is told beside a field

@@ -1,4 +1,4 @@
-import { checks, expectList, expectQuantity, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { checks, expectList, expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
 import { recordWith } from "./records.js";
 
 /** A length, as the shapes take it. */
