@@ -11,3 +11,4 @@ export * from "./spray/index.js";
 export * from "./spread/index.js";
 export * from "./stand/index.js";
 export * from "./tank/index.js";
+export * from "./weather/index.js";

@@ -23,6 +23,7 @@ import { tankActiveChecks, tankActiveLeftOut } from "./tank-active.js";
 import { tankJarRinseChecks, tankJarRinseLeftOut } from "./tank-jar-rinse.js";
 import { tankOrderChecks, tankOrderLeftOut } from "./tank-order.js";
 import { tankWaterChecks, tankWaterLeftOut } from "./tank-water.js";
+import { weatherChecks } from "./weather.js";
 
 /** Every published check, by room. */
 export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
@@ -43,6 +44,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   spray: [...sprayChecks, ...sprayActiveChecks],
   spread: [...spreadReadChecks, ...spreadDerivedChecks, ...spreadWorkedChecks],
   stand: mowingChecks,
+  weather: weatherChecks,
   tank: [...tankChecks, ...tankOrderChecks, ...tankWaterChecks, ...tankJarRinseChecks, ...tankActiveChecks],
 };
 
