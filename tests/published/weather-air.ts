@@ -1,8 +1,51 @@
-import { quantity, windAtHeight } from "../../src/index.js";
-import type { PublishedCheck } from "./check.js";
+import { heatIndex, quantity, windAtHeight } from "../../src/index.js";
+import type { Answer, PublishedCheck } from "./check.js";
 
 const at2 = (speed: number) =>
   windAtHeight({ wind: quantity(speed, "m/s"), from: quantity(10, "m"), to: quantity(2, "m") });
+
+/** The chart of the weather service: °F at 40, 45, ... % of humidity, as far as it is printed. */
+const heatChart: Readonly<Record<number, readonly number[]>> = {
+  110: [136],
+  108: [130, 137],
+  106: [124, 130, 137],
+  104: [119, 124, 131, 137],
+  102: [114, 119, 124, 130, 137],
+  100: [109, 114, 118, 124, 129, 136],
+  98: [105, 109, 113, 117, 123, 128, 134],
+  96: [101, 104, 108, 112, 116, 121, 126, 132],
+  94: [97, 100, 103, 106, 110, 114, 119, 124, 129, 135],
+  92: [94, 96, 99, 101, 105, 108, 112, 116, 121, 126, 131],
+  90: [91, 93, 95, 97, 100, 103, 106, 109, 113, 117, 122, 127, 132],
+  88: [88, 89, 91, 93, 95, 98, 100, 103, 106, 110, 113, 117, 121],
+  86: [85, 87, 88, 89, 91, 93, 95, 97, 100, 102, 105, 108, 112],
+  84: [83, 84, 85, 86, 88, 89, 90, 92, 94, 96, 98, 100, 103],
+  82: [81, 82, 83, 84, 84, 85, 86, 88, 89, 90, 91, 93, 95],
+  80: [80, 80, 81, 81, 82, 82, 83, 84, 84, 85, 86, 86, 87],
+};
+
+const feltF = (t: number, rh: number): number =>
+  heatIndex({ temperature: quantity(t, "°F"), humidity: quantity(rh, "%") }).value.in("°F");
+
+const heatRow = ([row, printed]: [string, readonly number[]]): PublishedCheck => {
+  const t = Number(row);
+  const humidities = printed.map((_, i) => 40 + 5 * i);
+  return {
+    entry: "weather-003",
+    formulas: ["heatIndex"],
+    source: {
+      title: "Heat index information",
+      publisher: "National Weather Service, Tulsa",
+      where: `chart, row of ${t} °F`,
+      url: "http://www.srh.noaa.gov/tsa/?n=heatindex",
+    },
+    reached: "read",
+    kind: "worked example",
+    given: `${t} °F, ${humidities[0]} to ${humidities.at(-1)} %`,
+    answers: printed.map((value, i): Answer => ({ of: `°F at ${humidities[i]} %`, printed: value, to: 1 })),
+    compute: () => humidities.map((rh) => feltF(t, rh)),
+  };
+};
 
 /** Wind, moist air and heat. */
 export const weatherAirChecks: readonly PublishedCheck[] = [
@@ -38,5 +81,21 @@ export const weatherAirChecks: readonly PublishedCheck[] = [
     given: "5 m/s at 10 m, wanted at 2 m",
     answers: [{ of: "m/s", printed: 3.74, to: 0.01 }],
     compute: () => [at2(5).in("m/s")],
+  },
+  ...Object.entries(heatChart).map(heatRow),
+  {
+    entry: "weather-004",
+    formulas: ["heatIndex"],
+    source: {
+      title: "What is heat index?",
+      publisher: "amateur radio page after the National Weather Service",
+      year: 2015,
+      where: "example above the table",
+      url: "https://w12thrd.blogspot.com/2015/07/what-is-heat-index.html",
+    },
+    reached: "read",
+    given: "96 °F and 65 %",
+    answers: [{ of: "°F", printed: 121, to: 1 }],
+    compute: () => [feltF(96, 65)],
   },
 ];

@@ -1,0 +1,81 @@
+import {
+  expectFields,
+  expectList,
+  expectQuantity,
+  fail,
+  type Quantity,
+  quantityOf,
+} from "../../quantity/index.js";
+
+/** An air temperature. */
+export type Temperature = Quantity<"temperature", "none">;
+/** A relative humidity. */
+export type Humidity = Quantity<"1", "none">;
+
+/** Figures at even steps in one unit, in order; `null` where there is none. A column of an hourly record fits. */
+export interface AirColumn {
+  readonly unit: string;
+  readonly values: readonly (number | null)[];
+}
+
+/** Takes an air temperature within bounds in °C, or throws. */
+export const expectAir = (input: unknown, path: string, low: number, high: number): Temperature => {
+  if (input === undefined) return fail("missing", path, input, "an air temperature");
+  const t = expectQuantity(input, { dimension: "temperature", of: "none" }, path);
+  const c = t.in("°C");
+  return c >= low - 1e-9 && c <= high + 1e-9 ? t : fail("range", path, t, `${low} to ${high} °C`);
+};
+
+/** Takes a relative humidity above 0 and up to 100 %, or throws. */
+export const expectHumidity = (input: unknown, path: string): Humidity => {
+  if (input === undefined) return fail("missing", path, input, "a relative humidity");
+  const rh = expectQuantity(input, { dimension: "1", of: "none", bound: "positive" }, path);
+  return rh.in("%") <= 100 + 1e-9
+    ? rh
+    : fail("range", path, rh, "100 % or less: a humidity of 80 is 80 %, not a share of 80");
+};
+
+/** What a column of air may hold, in one unit. */
+export interface ColumnRule {
+  readonly dimension: string;
+  readonly unit: string;
+  readonly min: number;
+  readonly max: number;
+}
+
+/** The most figures of one column: twenty years by the hour. */
+const longest = 200_000;
+
+/** Takes a column and gives its figures in the unit of the rule, or throws with the place of each that cannot be. */
+export const expectColumn = (input: unknown, path: string, rule: ColumnRule): (number | null)[] => {
+  if (input === undefined)
+    return fail("missing", path, input, `a column of ${rule.dimension}: unit and values`);
+  const { unit, values } = expectFields(input, ["unit", "values"], path);
+  if (typeof unit !== "string") return fail("unit/unknown", `${path}.unit`, unit, "a unit");
+  const probe = quantityOf(0, unit, "none", `${path}.unit`);
+  if (probe.dimension !== rule.dimension) {
+    return fail("unit/mismatch", `${path}.unit`, unit, `a unit of ${rule.dimension}, such as ${rule.unit}`);
+  }
+  const list = expectList(values, `${path}.values`, "figure");
+  if (list.length > longest) {
+    return fail("range", `${path}.values`, `${list.length} figures`, `${longest} or fewer`);
+  }
+  return list.map((value, i) => {
+    const at = `${path}.values[${i}]`;
+    if (value === null) return null;
+    if (typeof value !== "number" || !Number.isFinite(value)) {
+      return fail("not-finite", at, value, "a number, or null where there is none");
+    }
+    const same = quantityOf(value, unit, "none", at).in(rule.unit as never) as number;
+    return same >= rule.min - 1e-9 && same <= rule.max + 1e-9
+      ? same
+      : fail("range", at, value, `${rule.min} to ${rule.max} ${rule.unit}`);
+  });
+};
+
+/** What the columns of air hold. */
+export const columnRules = {
+  humidity: { dimension: "1", unit: "%", min: 0, max: 100 },
+  temperature: { dimension: "temperature", unit: "°C", min: -80, max: 60 },
+  rain: { dimension: "length", unit: "mm", min: 0, max: 500 },
+} as const;

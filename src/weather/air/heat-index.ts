@@ -1,0 +1,164 @@
+import {
+  allOf,
+  type Citation,
+  expectFields,
+  type Finding,
+  frozen,
+  inUnit,
+  quantity,
+} from "../../quantity/index.js";
+import { expectAir, expectHumidity, type Humidity, type Temperature } from "./expect-air.js";
+
+/** How hot moist air feels in the shade, with the words of the weather service. No medical advice. */
+export interface HeatIndex {
+  readonly type: "heat-index";
+  readonly version: 1;
+  readonly value: Temperature;
+  /** Which equation gave it. */
+  readonly equation: "simple" | "regression";
+  /** What was added to the regression for very dry or very humid air. */
+  readonly adjustment: "none" | "dry air" | "humid air";
+  readonly category: HeatCategory["name"] | null;
+  readonly findings: readonly Finding[];
+}
+
+/** A band of the heat index with what the weather service writes beside it. */
+export interface HeatCategory {
+  readonly name: "caution" | "extreme caution" | "danger" | "extreme danger";
+  /** From this heat index on, °F. */
+  readonly fromF: number;
+  readonly effect: string;
+}
+
+const chart: Citation = {
+  title: "Heat index information",
+  publisher: "National Weather Service, Tulsa",
+  where: "heat index chart and categories",
+  url: "http://www.srh.noaa.gov/tsa/?n=heatindex",
+};
+const equationPage: Citation = {
+  title: "The heat index equation",
+  publisher: "National Weather Service, Weather Prediction Center",
+  url: "https://www.wpc.ncep.noaa.gov/html/heatindex_equation.shtml",
+};
+const fullSun: Citation = {
+  title: "Survey manual, appendix 45-B: heat index chart",
+  publisher: "U.S. Geological Survey, after the National Weather Service",
+  where: "note above the bands",
+  url: "https://docest.com/doc/277516/u-s-geological-survey-manual-s2",
+};
+
+/** The bands of the heat index, as the chart of the weather service prints them. Other charts begin danger at 103 °F. */
+export const heatCategories: readonly HeatCategory[] = /* @__PURE__ */ frozen([
+  { name: "caution", fromF: 80, effect: "work and exercise are more tiring than usual" },
+  { name: "extreme caution", fromF: 90, effect: "heat cramps and heat exhaustion possible" },
+  { name: "danger", fromF: 105, effect: "heat cramps or heat exhaustion likely, heat stroke possible" },
+  { name: "extreme danger", fromF: 130, effect: "heat stroke likely" },
+]);
+
+/** The highest figure that the chart prints, °F. */
+const highestPrinted = 137;
+
+const regressionF = (t: number, rh: number): number =>
+  -42.379 +
+  2.04901523 * t +
+  10.14333127 * rh -
+  0.22475541 * t * rh -
+  0.00683783 * t * t -
+  0.05481717 * rh * rh +
+  0.00122874 * t * t * rh +
+  0.00085282 * t * rh * rh -
+  0.00000199 * t * t * rh * rh;
+
+const adjustmentF = (
+  t: number,
+  rh: number,
+): { readonly add: number; readonly name: HeatIndex["adjustment"] } => {
+  if (rh < 13 && t >= 80 && t <= 112) {
+    return { add: -((13 - rh) / 4) * Math.sqrt((17 - Math.abs(t - 95)) / 17), name: "dry air" };
+  }
+  if (rh > 85 && t >= 80 && t <= 87) return { add: ((rh - 85) / 10) * ((87 - t) / 5), name: "humid air" };
+  return { add: 0, name: "none" };
+};
+
+const findingsOf = (f: number, category: HeatCategory | undefined): Finding[] => {
+  const found: Finding[] = [
+    {
+      code: "heat-index/shade",
+      severity: category === undefined ? "note" : "caution",
+      params: { addF: 15 },
+      text: "The heat index is for shade and light wind. Full sun can add up to 15 °F (8 °C). Impermeable protective clothing adds more.",
+      source: fullSun,
+    },
+  ];
+  if (category !== undefined) {
+    found.push({
+      code: "heat-index/category",
+      severity: category.fromF >= 105 ? "warning" : "caution",
+      params: { category: category.name, effect: category.effect },
+      text: `Heat index: ${category.name}. With long exposure or hard work: ${category.effect}.`,
+      source: chart,
+    });
+  }
+  if (f > highestPrinted) {
+    found.push({
+      code: "heat-index/beyond-chart",
+      severity: "warning",
+      params: { highestF: highestPrinted },
+      text: `Above ${highestPrinted} °F, the highest figure of the chart. The equation is not valid for air that hot and humid.`,
+      source: equationPage,
+    });
+  }
+  return found;
+};
+
+/**
+ * The heat index: how hot moist air feels to people in the shade, by the equation of the National Weather Service.
+ *
+ * First the simple form `0.5 (T + 61 + 1.2 (T - 68) + 0.094 RH)`, averaged with `T`. Where that is 80 °F or more, the
+ * regression of nine terms in `T` (°F) and `RH` (%) takes its place, less `(13 - RH)/4 sqrt((17 - |T - 95|)/17)` for
+ * `RH` below 13 % and `T` of 80 to 112 °F, plus `(RH - 85)/10 (87 - T)/5` for `RH` above 85 % and `T` of 80 to 87 °F.
+ *
+ * The index is no limit for work. It leaves out sun, clothing, workload and what a person is used to. A crew in hot
+ * weather needs water, shade, rest and someone who watches; heat stroke is an emergency.
+ *
+ * @param input.temperature - air in the shade, up to 60 °C (140 °F)
+ * @returns `value` in the unit of `temperature`
+ * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`
+ * Source: National Weather Service, Weather Prediction Center, "The heat index equation" (L. P. Rothfusz, 1990, with the
+ * adjustments); the bands as the chart of the weather service prints them.
+ *
+ * @example
+ * ```ts
+ * import { heatIndex, quantity } from "ratewright";
+ * const noon = heatIndex({ temperature: quantity(90, "°F"), humidity: quantity(70, "%") });
+ * Number(noon.value.in("°F").toFixed(1)); // => 105.9
+ * noon.category; // => "danger"
+ * heatIndex({ temperature: quantity(70, "°F"), humidity: quantity(50, "%") }).category; // => null
+ * ```
+ */
+export const heatIndex = (input: {
+  readonly temperature: Temperature;
+  readonly humidity: Humidity;
+}): HeatIndex => {
+  const fields = expectFields(input, ["temperature", "humidity"]);
+  const { temperature, humidity } = allOf({
+    temperature: () => expectAir(fields.temperature, "temperature", -40, 60),
+    humidity: () => expectHumidity(fields.humidity, "humidity"),
+  });
+  const [t, rh] = [temperature.in("°F"), humidity.in("%")];
+  const simple = (0.5 * (t + 61 + (t - 68) * 1.2 + rh * 0.094) + t) / 2;
+  const regression = simple >= 80;
+  const { add, name } = regression ? adjustmentF(t, rh) : ({ add: 0, name: "none" } as const);
+  const f = regression ? regressionF(t, rh) + add : simple;
+  const category = [...heatCategories].reverse().find(({ fromF }) => f >= fromF - 1e-9);
+  return {
+    type: "heat-index",
+    version: 1,
+    value: inUnit(quantity(f, "°F"), temperature.unit),
+    equation: regression ? "regression" : "simple",
+    adjustment: name,
+    category: category?.name ?? null,
+    findings: findingsOf(f, category),
+  };
+};

@@ -1,0 +1,309 @@
+import {
+  addDays,
+  type CivilDate,
+  type DailySeries,
+  daysBetween,
+  isLeapYear,
+  type MonthDay,
+  monthDay,
+  seriesEnd,
+  yearOf,
+} from "../../calendar/index.js";
+import {
+  allOf,
+  expectFields,
+  expectNumber,
+  expectQuantity,
+  type Finding,
+  fail,
+  numberIn,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
+import { checkedTemperatureSeries, expectDays } from "./checked-series.js";
+
+/** One winter, from the middle of one summer to the next. */
+export interface FrostWinter {
+  /** The first day that belongs to it. */
+  readonly from: CivilDate;
+  /** `null` where it had none, or where the record lacks too many days before it to tell. */
+  readonly firstFrost: CivilDate | null;
+  readonly lastFrost: CivilDate | null;
+  readonly firstState: FrostState;
+  readonly lastState: FrostState;
+}
+
+/** Whether a date counts: there was a frost, there was none in a whole record, or too many days are missing to tell. */
+export type FrostState = "frost" | "no frost" | "not known";
+
+/** A date with a stated chance. */
+export interface FrostOdds {
+  readonly percent: number;
+  /** `null` where so few winters had a frost that no date has this chance. */
+  readonly date: MonthDay | null;
+}
+
+/** First and last frosts of a record of years, with the dates for stated chances. */
+export interface FrostDates {
+  readonly type: "frost-dates";
+  readonly version: 1;
+  readonly threshold: Quantity<"temperature", "none">;
+  readonly winters: readonly FrostWinter[];
+  /** Chance of a frost on a later date: spring. */
+  readonly last: FrostSide;
+  /** Chance of a frost on an earlier date: fall. */
+  readonly first: FrostSide;
+  readonly findings: readonly Finding[];
+}
+
+/** One side of the winter. */
+export interface FrostSide {
+  /** Winters that can be told, those without a frost counted. */
+  readonly winters: number;
+  readonly withoutFrost: number;
+  readonly odds: readonly FrostOdds[];
+}
+
+const utah = {
+  title: "Freeze dates: reading the table",
+  publisher: "Utah Climate Center",
+  where: "July 24 and January 24 as the days that separate spring and fall; standard of ten missing days",
+  url: "https://climate.usu.edu/help/freezeTable.php",
+} as const;
+
+interface Side {
+  readonly date: CivilDate | null;
+  readonly state: FrostState;
+}
+
+/** The first day at or below the threshold, walking one way; not known where too many days before it are missing. */
+const firstBelow = (
+  days: readonly { readonly date: CivilDate; readonly value: number | null }[],
+  limit: number,
+  missing: number,
+): Side => {
+  let gaps = 0;
+  for (const { date, value } of days) {
+    if (value === null) gaps += 1;
+    else if (value <= limit)
+      return gaps > missing ? { date: null, state: "not known" } : { date, state: "frost" };
+  }
+  return { date: null, state: gaps > missing ? "not known" : "no frost" };
+};
+
+/** Days from the dividing day to a date. */
+type Known = readonly { readonly winter: FrostWinter; readonly day: number | null }[];
+
+const knownOf = (winters: readonly FrostWinter[], side: "first" | "last"): Known =>
+  winters
+    .filter((winter) => winter[`${side}State`] !== "not known")
+    .map((winter) => {
+      const date = winter[`${side}Frost`];
+      return { winter, day: date === null ? null : daysBetween(winter.from, date) };
+    });
+
+/** The date that `percent` of the winters passed with a frost beyond it, or that no date has this chance. */
+const oddsOf = (known: Known, side: "first" | "last", percent: number): FrostOdds => {
+  const sign = side === "last" ? 1 : -1;
+  const dated = known
+    .filter((one): one is Known[number] & { day: number } => one.day !== null)
+    .sort((a, b) => sign * (a.day - b.day));
+  const none = known.length - dated.length;
+  // Of n winters, as many as come after place i have a frost beyond it; winters without one have none.
+  const at = dated.findIndex(
+    (_, i) => ((known.length - none - 1 - i) * 100) / known.length <= percent + 1e-9,
+  );
+  const found = at < 0 ? undefined : dated[at];
+  // Where fewer winters than that had any frost, already the earliest date is beyond the chance that was asked for.
+  const possible = (dated.length * 100) / known.length > percent - 1e-9;
+  if (found === undefined || !possible) return { percent, date: null };
+  return { percent, date: monthDay(addDays(found.winter.from, found.day).slice(5)) };
+};
+
+const sideOf = (
+  winters: readonly FrostWinter[],
+  side: "first" | "last",
+  percents: readonly number[],
+): FrostSide => {
+  const known = knownOf(winters, side);
+  return {
+    winters: known.length,
+    withoutFrost: known.filter(({ day }) => day === null).length,
+    odds: known.length === 0 ? [] : percents.map((percent) => oddsOf(known, side, percent)),
+  };
+};
+
+const winterOf = (series: DailySeries, from: CivilDate, limit: number, missing: number): FrostWinter => {
+  const next = `${String(yearOf(from) + 1).padStart(4, "0")}${from.slice(4)}` as CivilDate;
+  const days = Array.from({ length: daysBetween(from, next) }, (_, i) => {
+    const date = addDays(from, i);
+    return { date, value: series.values[daysBetween(series.start, date)] ?? null };
+  });
+  const first = firstBelow(days, limit, missing);
+  const last = firstBelow([...days].reverse(), limit, missing);
+  return {
+    from,
+    firstFrost: first.date,
+    lastFrost: last.date,
+    firstState: first.state,
+    lastState: last.state,
+  };
+};
+
+/** The dividing days from the one before the series to its last. */
+const dividesOf = (series: DailySeries, divide: MonthDay): CivilDate[] => {
+  const [from, to] = [yearOf(series.start) - 1, yearOf(seriesEnd(series))];
+  return Array.from(
+    { length: to - from + 1 },
+    (_, i) => `${String(from + i).padStart(4, "0")}-${divide}` as CivilDate,
+  ).filter((date) => yearOf(date) >= 1 && daysBetween(date, seriesEnd(series)) >= 0);
+};
+
+const percentsOf = (input: unknown): readonly number[] => {
+  if (input === undefined) return [10, 50, 90];
+  if (!Array.isArray(input) || input.length === 0 || input.length > 20) {
+    return fail("type", "percents", input, "a list of one to twenty percents");
+  }
+  return input.map((one, i) => expectNumber(one, `percents[${i}]`, { above: 0, below: 100 }));
+};
+
+/**
+ * First and last frosts from years of daily lowest temperatures, and the dates that go with stated chances: by how many of
+ * the winters had a frost on a later date (last frost), or on an earlier one (first frost).
+ *
+ * A winter goes from one dividing day to the next: 24 July in the north, 24 January in the south. A frost is a day at or
+ * below the threshold. The date of a chance is one of the record: the earliest last frost that at most `percent` of the
+ * winters passed with a later frost; for the first frost the other way round. Winters without a frost count, as winters
+ * without a later or earlier one. With thirty winters a chance of 10 % rests on three of them.
+ *
+ * More than `missingDays` days without a figure between the dividing day and the frost, and that side of the winter is not
+ * known: so the winters at both ends of a record count with the side that they have.
+ *
+ * @param input.minima - lowest temperature of each day, over years
+ * @param input.threshold - 0 °C where it is left out; 28 °F is a hard freeze to many
+ * @param input.percents - 10, 50 and 90 where they are left out
+ * @param input.divide - 07-24 where it is left out; 01-24 south of the equator
+ * @param input.missingDays - 9 where it is left out
+ * @throws RatewrightError `missing`, `unit/mismatch`, `range`, `date`, `type`; what `dailySeries` throws
+ * Source: National Centers for Environmental Information, last freeze/frost probability (a chance of 90 % on 1 March is
+ * that nine years of ten have as cold a day later; years without a freeze counted apart); Utah Climate Center, freeze
+ * dates (dividing days, ten missing days). The choice of a date of the record, without a curve through it, is ours.
+ *
+ * @example
+ * ```ts
+ * import { dailySeries, frostDates } from "ratewright";
+ * // Three winters of 20 °C days with frosts on chosen dates.
+ * const frosts = ["2023-10-20", "2024-04-10", "2024-10-05", "2025-04-28", "2025-10-12", "2026-05-03"];
+ * const days = Array.from({ length: 1096 }, (_, i) => new Date(Date.UTC(2023, 6, 24 + i)).toISOString().slice(0, 10));
+ * const record = dailySeries({
+ *   start: "2023-07-24", unit: "°C", what: "lowest air temperature", source: "invented",
+ *   values: days.map((day) => (frosts.includes(day) ? -1 : 20)),
+ * });
+ * const dates = frostDates({ minima: record, percents: [50] });
+ * dates.last.odds; // => [{ percent: 50, date: "04-28" }]
+ * dates.first.odds; // => [{ percent: 50, date: "10-12" }]
+ * ```
+ */
+export const frostDates = (input: {
+  readonly minima: DailySeries;
+  readonly threshold?: Quantity<"temperature", "none">;
+  readonly percents?: readonly number[];
+  readonly divide?: MonthDay;
+  readonly missingDays?: number;
+}): FrostDates => {
+  const fields = expectFields(input, ["minima", "threshold", "percents", "divide", "missingDays"]);
+  const { minima, threshold, percents, divide, missing } = allOf({
+    minima: () => checkedTemperatureSeries(fields.minima, "minima"),
+    threshold: () =>
+      fields.threshold === undefined
+        ? quantity(0, "°C")
+        : expectQuantity(fields.threshold, { dimension: "temperature", of: "none" }, "threshold"),
+    percents: () => percentsOf(fields.percents),
+    divide: () => (fields.divide === undefined ? "07-24" : monthDay(fields.divide, "divide")),
+    missing: () =>
+      fields.missingDays === undefined ? 9 : expectDays(fields.missingDays, "missingDays", 0, 100),
+  });
+  if (divide === "02-29") fail("date", "divide", divide, "a day that every year has");
+  const limit = numberIn(threshold, minima.unit) + 1e-9;
+  const winters = dividesOf(minima, divide).map((from) => winterOf(minima, from, limit, missing));
+  const [last, first] = [sideOf(winters, "last", percents), sideOf(winters, "first", percents)];
+  return {
+    type: "frost-dates",
+    version: 1,
+    threshold,
+    winters,
+    last,
+    first,
+    findings: findingsOf(Math.min(last.winters, first.winters)),
+  };
+};
+
+const findingsOf = (winters: number): Finding[] =>
+  winters >= 30
+    ? []
+    : [
+        {
+          code: "frost/few-winters",
+          severity: "caution",
+          params: { winters },
+          text: `${winters} winters: a chance of 10 or 90 % rests on few of them. Normals are made of 30 years.`,
+          source: utah,
+        },
+      ];
+
+/**
+ * The share of the known winters with a frost after a date (spring) or before it (fall), in percent.
+ *
+ * @param input.date - a day of the year, or a date
+ * @throws RatewrightError `missing` where no winter of the record is known; `date`, `type`
+ * Source: as for {@link frostDates}.
+ *
+ * @example
+ * ```ts
+ * import { dailySeries, frostDates, frostChance } from "ratewright";
+ * const record = dailySeries({
+ *   start: "2024-07-24", unit: "°C", what: "lowest air temperature", source: "invented",
+ *   values: Array.from({ length: 365 }, (_, i) => (i === 100 || i === 270 ? -2 : 12)),
+ * });
+ * const dates = frostDates({ minima: record });
+ * dates.winters[1]?.lastFrost; // => "2025-04-20"
+ * frostChance({ dates, date: "04-19", side: "after" }).in("%"); // => 100
+ * frostChance({ dates, date: "04-20", side: "after" }).in("%"); // => 0
+ * ```
+ */
+export const frostChance = (input: {
+  readonly dates: FrostDates;
+  readonly date: MonthDay;
+  readonly side: "after" | "before";
+}): Quantity<"1", "none"> => {
+  const fields = expectFields(input, ["dates", "date", "side"]);
+  const { date, side } = allOf({
+    date: () => monthDay(fields.date, "date"),
+    side: () =>
+      fields.side === "after" || fields.side === "before"
+        ? fields.side
+        : fail(fields.side === undefined ? "missing" : "type", "side", fields.side, '"after" or "before"'),
+  });
+  const dates = fields.dates as FrostDates | undefined;
+  if (dates?.type !== "frost-dates" || !Array.isArray(dates.winters)) {
+    return fail(dates === undefined ? "missing" : "type", "dates", dates, "frost dates, made by frostDates");
+  }
+  const known = knownOf(dates.winters, side === "after" ? "last" : "first");
+  if (known.length === 0) return fail("missing", "dates.winters", "no winter that is known", "at least one");
+  const beyond = known.filter(({ winter, day }) => {
+    if (day === null) return false;
+    const asked = daysFrom(winter.from, date);
+    return side === "after" ? day > asked : day < asked;
+  });
+  return quantity((100 * beyond.length) / known.length, "%");
+};
+
+/** Days from a dividing day to the next day of that name; 29 February counts as 1 March in common years. */
+const daysFrom = (from: CivilDate, date: MonthDay): number => {
+  for (const year of [yearOf(from), yearOf(from) + 1]) {
+    const day = date === "02-29" && !isLeapYear(year) ? "03-01" : date;
+    const days = daysBetween(from, `${String(year).padStart(4, "0")}-${day}` as CivilDate);
+    if (days >= 0 && days < 366) return days;
+  }
+  return fail("date", "date", date, "a day of the year");
+};
