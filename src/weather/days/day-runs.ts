@@ -78,9 +78,9 @@ const read = (input: unknown): { readonly series: DailySeries; readonly basis?: 
  * // => [["2026-04-13", 3, false], ["2026-04-17", 4, true]]
  * ```
  */
-export const dayRuns = (input: {
+export const dayRuns = <D extends string>(input: {
   readonly series: DailySeries | JoinedDays;
-  readonly threshold: Quantity<string, "none">;
+  readonly threshold: Quantity<D, "none">;
   readonly side?: "at or above" | "at or below";
   readonly days: number;
 }): DayRuns => {

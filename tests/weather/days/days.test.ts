@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   addDays,
+  type CivilDate,
   dailyMeans,
   dailySeries,
   dailyTemperatures,
@@ -15,7 +16,7 @@ import {
 } from "../../../src/index.js";
 import { problems } from "../../interval/problems.js";
 
-const series = (values: readonly (number | null)[], start = "2026-04-01" as const, unit = "°F") =>
+const series = (values: readonly (number | null)[], start: CivilDate = "2026-04-01", unit = "°F") =>
   dailySeries({ start, unit, what: "soil at 1 in", source: "probe", values });
 const figures = fc.array(fc.option(fc.integer({ min: 30, max: 90 })), { minLength: 1, maxLength: 60 });
 const f = (value: number) => quantity(value, "°F");
@@ -102,9 +103,7 @@ describe("joinedDays", () => {
       ),
     ).toEqual(["unit/mismatch normal.unit"]);
     expect(
-      problems(() =>
-        joinedDays({ observed: series([1]), normal: series([1], "1900-01-01" as never), what: "x" }),
-      ),
+      problems(() => joinedDays({ observed: series([1]), normal: series([1], "1900-01-01"), what: "x" })),
     ).toEqual(["range observed"]);
   });
 });
