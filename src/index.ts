@@ -7,6 +7,7 @@ export * from "./nutrient/index.js";
 export * from "./plan/index.js";
 export * from "./quantity/index.js";
 export * from "./site/index.js";
+export * from "./soil/index.js";
 export * from "./spray/index.js";
 export * from "./spread/index.js";
 export * from "./stand/index.js";

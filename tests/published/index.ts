@@ -12,6 +12,7 @@ import { nutrientWorkedChecks } from "./nutrient-worked.js";
 import { planChecks, planLeftOut } from "./plan.js";
 import { siteChecks, siteLeftOut } from "./site.js";
 import { siteWorkedChecks } from "./site-worked.js";
+import { soilLimeChecks } from "./soil-lime.js";
 import { sprayChecks, sprayLeftOut } from "./spray.js";
 import { sprayActiveChecks } from "./spray-active.js";
 import { spreadLeftOut, spreadReadChecks } from "./spread.js";
@@ -41,6 +42,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   ],
   plan: planChecks,
   site: [...siteChecks, ...siteWorkedChecks],
+  soil: [...soilLimeChecks],
   spray: [...sprayChecks, ...sprayActiveChecks],
   spread: [...spreadReadChecks, ...spreadDerivedChecks, ...spreadWorkedChecks],
   stand: mowingChecks,

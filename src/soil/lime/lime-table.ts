@@ -33,5 +33,8 @@ export const tableRate = (table: LimeTable, reading: number, target: number): Ta
     const expected = `from ${least} to ${most}, which is where the table reaches: beyond it take the rate that the laboratory printed, or the method "exchangeable acidity"`;
     fail("range", table.by, reading, expected);
   }
-  return { value: interpolate({ xs, ys: rows.map((row) => row[column] as number), x: reading }), exact: false };
+  return {
+    value: interpolate({ xs, ys: rows.map((row) => row[column] as number), x: reading }),
+    exact: false,
+  };
 };

@@ -67,7 +67,12 @@ const acidityOf = (record: { readonly bufferPH?: unknown; readonly acidityPerVol
     return expectNumber(acidityPerVolume, "acidityPerVolume", { min: 0, max: 100 });
   }
   if (bufferPH === undefined) {
-    fail("missing", "bufferPH", undefined, "the pH in Mehlich's buffer, or acidityPerVolume, the Ac of the report");
+    fail(
+      "missing",
+      "bufferPH",
+      undefined,
+      "the pH in Mehlich's buffer, or acidityPerVolume, the Ac of the report",
+    );
   }
   return milliequivalents("Mehlich, North Carolina", expectBufferPH(bufferPH, "bufferPH"), "bufferPH");
 };

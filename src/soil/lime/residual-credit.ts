@@ -1,4 +1,11 @@
-import { allOf, expectFields, expectNumber, expectOneOf, expectQuantity, Quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectNumber,
+  expectOneOf,
+  expectQuantity,
+  Quantity,
+} from "../../quantity/index.js";
 
 /** Percent of the lime applied that is used up in a month, by soil class. */
 const perMonth = { mineral: 8, "mineral-organic": 16, organic: 16 } as const;
@@ -37,7 +44,8 @@ export const residualLimeCredit = <S extends string>(input: {
 }): Quantity<"mass/area", S> => {
   const record = expectFields(input, ["applied", "months", "soil"], "input");
   const read = allOf({
-    applied: () => expectQuantity(record.applied, { dimension: "mass/area", bound: "non-negative" }, "applied"),
+    applied: () =>
+      expectQuantity(record.applied, { dimension: "mass/area", bound: "non-negative" }, "applied"),
     months: () => expectNumber(record.months, "months", { min: 0 }),
     soil: () => expectOneOf(record.soil, soils, "soil"),
   });

@@ -1,8 +1,8 @@
 import { allOf, expectFields, expectQuantity, type Finding } from "../../quantity/index.js";
 import { expectBufferPH, short } from "../report/expect-ph.js";
 import { expectTarget, noneNeeded } from "./expect-target.js";
-import { iowaTable } from "./iowa-table.js";
 import type { FoundRequirement } from "./found-requirement.js";
+import { iowaTable } from "./iowa-table.js";
 import { type LimeTable, tableRate } from "./lime-table.js";
 import { oregonSikoraTable } from "./oregon-sikora-table.js";
 import { pennStateTurfTable } from "./penn-state-turf-table.js";
@@ -25,7 +25,10 @@ const tables: Readonly<Record<TableMethod, LimeTable>> = {
 /** The neutralizing value of the limestone that the Tri-State table is made for. */
 const triStateValue = 90;
 
-const readingOf = (table: LimeTable, record: { readonly acidity?: unknown; readonly bufferPH?: unknown }): number => {
+const readingOf = (
+  table: LimeTable,
+  record: { readonly acidity?: unknown; readonly bufferPH?: unknown },
+): number => {
   if (table.by === "bufferPH") return expectBufferPH(record.bufferPH, "bufferPH");
   const wanted = { dimension: "exchange capacity", of: "none", bound: "non-negative" } as const;
   return expectQuantity(record.acidity, wanted, "acidity").in("meq/100 g");

@@ -124,7 +124,9 @@ export const exchangeCapacity = (input: {
   const charges = baseCations.flatMap((ion) => {
     if (read.cations[ion] === undefined) {
       if (ion !== "Na") {
-        door.run(() => fail("missing", `cations.${ion}`, undefined, `${ion} as tested; 0 where none was found`));
+        door.run(() =>
+          fail("missing", `cations.${ion}`, undefined, `${ion} as tested; 0 where none was found`),
+        );
       }
       return [];
     }

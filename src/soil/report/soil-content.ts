@@ -18,7 +18,7 @@ export const substanceInSoil = (of: string, path: string): string =>
  * - `c` content of the dry soil by weight, `ppm w/w` or `mg/kg`, of `K/soil` and the like, zero or more
  * - `m` dry weight of the layer per area, see `soilMass`. In lb/acre for a layer in US customary units, else kg/ha
  *
- * `lb/acre = 2 ppm` holds for 2,000,000 lb of soil only. In general `lb/acre = 0.2265 ppm d rho` with inches and g/cm3;
+ * `lb/acre = 2 ppm` holds for 2,000,000 lb of soil only. In general `lb/acre = 0.2266 ppm d rho` with inches and g/cm3;
  * 10 cm at 1.5 g/cm3 hold 0.15 g/m2 per ppm.
  *
  * @throws RatewrightError `range`, `missing`, `type`, `unit/mismatch`, `substance/mismatch`

@@ -134,7 +134,8 @@ const sievesOf = (
 ): ReadSieves | null => {
   if (input === undefined) return null;
   if (scheme === null) return fail("missing", "scheme", undefined, `whose sieves: ${names.join(", ")}`);
-  if (CCE === null) return fail("missing", "CCE", undefined, "the calcium carbonate equivalent beside the sieves");
+  if (CCE === null)
+    return fail("missing", "CCE", undefined, "the calcium carbonate equivalent beside the sieves");
   if (effective !== null) {
     return fail("conflict", "effective", effective, "a sieve test or an effective value, not both");
   }

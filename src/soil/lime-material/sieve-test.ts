@@ -40,7 +40,9 @@ const byPassing = (input: unknown, { sieves }: FinenessScheme): ReadSieves => {
   const door = checks();
   for (const name of Object.keys(record)) {
     if (sieves.map(String).includes(name)) continue;
-    door.run(() => fail("type", `sieves.passing.${name}`, name, `a sieve of the scheme: ${sieves.join(", ")}`));
+    door.run(() =>
+      fail("type", `sieves.passing.${name}`, name, `a sieve of the scheme: ${sieves.join(", ")}`),
+    );
   }
   const passing = sieves.map((mesh) => {
     const path = `sieves.passing.${mesh}`;

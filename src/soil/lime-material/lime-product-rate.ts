@@ -8,10 +8,10 @@ import {
   fail,
   Quantity,
 } from "../../quantity/index.js";
-import { expectPercent, short } from "../report/expect-ph.js";
-import type { LimeMeasure } from "./lime-methods.js";
+import type { LimeMeasure } from "../lime/lime-methods.js";
+import type { LimeRequirement } from "../lime/lime-requirement.js";
+import { expectPercent } from "../report/expect-ph.js";
 import type { LimeQuality } from "./lime-quality.js";
-import type { LimeRequirement } from "./lime-requirement.js";
 
 /** A lime recommendation, adjusted to the lime at hand. */
 export interface LimeProductRate {
@@ -81,7 +81,12 @@ const worthOf = (measure: LimeMeasure, quality: unknown): number => {
   const given = expectRecord(quality, "quality", "what limeQuality gives") as Partial<LimeQuality>;
   if (measure === "standard lime") {
     if (given.equalToTon === undefined || given.equalToTon === null) {
-      fail("missing", "quality.equalToTon", undefined, "the weight that the label sets equal to a ton of standard lime");
+      fail(
+        "missing",
+        "quality.equalToTon",
+        undefined,
+        "the weight that the label sets equal to a ton of standard lime",
+      );
     }
     const wanted = { dimension: "mass", of: "product", bound: "positive" } as const;
     return 100 / expectQuantity(given.equalToTon, wanted, "quality.equalToTon").in("US ton");
@@ -207,6 +212,3 @@ export const limeForRating = <S extends string>(input: {
   const tons = read.recommended.in("lb/acre") / read.rating.in("lb/US ton");
   return new Quantity(tons, "US ton/acre", "product", "mass/area");
 };
-
-/** A rate for a sentence. */
-export const rateText = (q: Quantity<"mass/area", string>): string => `${short(q.value)} ${q.unit}`;
