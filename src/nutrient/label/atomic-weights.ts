@@ -6,17 +6,17 @@ import { nutrientWeights } from "./nutrient-weights.js";
  * Atomic Weights, Prohaska et al., "Standard atomic weights of the elements 2021", Pure and Applied
  * Chemistry 94 (2022) 573-600, table 2.
  */
-export const atomicWeights: typeof nutrientWeights & Readonly<Record<"H" | "C" | "F" | "Na" | "Al" | "Cl" | "Fe", number>> =
-  {
-    ...nutrientWeights,
-    H: 1.008,
-    C: 12.011,
-    F: 18.998,
-    Na: 22.99,
-    Al: 26.982,
-    Cl: 35.45,
-    Fe: 55.845,
-  };
+export const atomicWeights: typeof nutrientWeights &
+  Readonly<Record<"H" | "C" | "F" | "Na" | "Al" | "Cl" | "Fe", number>> = {
+  ...nutrientWeights,
+  H: 1.008,
+  C: 12.011,
+  F: 18.998,
+  Na: 22.99,
+  Al: 26.982,
+  Cl: 35.45,
+  Fe: 55.845,
+};
 
 /** An element of which the table holds the weight. */
 export type ChemicalElement = keyof typeof atomicWeights;
