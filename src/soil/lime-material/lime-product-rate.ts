@@ -14,11 +14,11 @@ import { expectPercent } from "../report/expect-ph.js";
 import type { LimeQuality } from "./lime-quality.js";
 
 /** A lime recommendation, adjusted to the lime at hand. */
-export interface LimeProductRate {
+export interface LimeProductRate<I extends string = string> {
   readonly type: "lime-product-rate";
   readonly version: 1;
   /** Of the material as delivered. */
-  readonly rate: Quantity<"mass/area", `product:${string}`>;
+  readonly rate: Quantity<"mass/area", `product:${I}`>;
   /** By which measure, and its percent; for standard lime the weight that equals a ton, in percent of a ton. */
   readonly measure: LimeMeasure;
   readonly percent: number;
@@ -133,13 +133,13 @@ const worthOf = (measure: LimeMeasure, quality: unknown): number => {
  * found.rate.toString(); // => "93.75 lb/1000 ft2 of product:lime-a"
  * ```
  */
-export const limeProductRate = (input: {
+export const limeProductRate = <const I extends string>(input: {
   readonly requirement?: LimeRequirement;
   readonly rate?: Quantity<"mass/area", "CaCO3 equivalent"> | Quantity<"mass/area", "product:standard-lime">;
   readonly measure?: LimeMeasure;
   readonly quality: LimeQuality;
-  readonly id: string;
-}): LimeProductRate => {
+  readonly id: I;
+}): LimeProductRate<I> => {
   const record = expectFields(input, ["requirement", "rate", "measure", "quality", "id"], "input");
   const { need, id } = allOf({
     need: () => needOf(record),
@@ -151,7 +151,7 @@ export const limeProductRate = (input: {
   return {
     type: "lime-product-rate",
     version: 1,
-    rate: new Quantity((value * 100) / percent, unit, `product:${id}`, "mass/area"),
+    rate: new Quantity((value * 100) / percent, unit, `product:${id as I}`, "mass/area"),
     measure: need.measure,
     percent,
     findings: otherState(need, scheme ?? null),
