@@ -41,6 +41,7 @@ export { productRate } from "./rate/product-rate.js";
 export {
   type ProductRates,
   productRates,
+  type RateOrder,
   type RateStep,
   type StepRate,
   type TargetBalance,
@@ -97,6 +98,13 @@ export {
 // release: how much of the nitrogen is out after so many weeks, by model and weather.
 export { type ActivityIndex, activityIndex } from "./release/activity-index.js";
 export {
+  polymerCoatedInSoil,
+  polymerCoatedOnSurface,
+  slowPolymerCoatedInSoil,
+  sulfurCoatedOnSurface,
+  sulfurCoatedUrea,
+} from "./release/coated-urea.js";
+export {
   type ControlledReleaseTest,
   controlledReleaseTest,
   type ReleaseLimit,
@@ -104,21 +112,13 @@ export {
 export { type ReleaseCurve, releasedShares } from "./release/release-curve.js";
 export { type PublishedDuration, publishedDurations } from "./release/release-durations.js";
 export {
+  type ObservedReach,
   type Placement,
   type ReleaseModel,
   type ReleaseModelInput,
   releaseModel,
 } from "./release/release-model.js";
-export {
-  firstOrderRate,
-  naturalOrganic,
-  polymerCoatedInSoil,
-  polymerCoatedOnSurface,
-  quickRelease,
-  slowPolymerCoatedInSoil,
-  statedDuration,
-  ureaFormaldehyde,
-} from "./release/release-models.js";
+export { firstOrderRate, naturalOrganic, quickRelease, statedDuration } from "./release/release-models.js";
 export type { Bound3, ReleaseRange } from "./release/release-range.js";
 export { accumulateEquivalentDaysC, type TemperatureResponse } from "./release/release-temperature.js";
 export type { MeanTemperature } from "./release/release-weather.js";
@@ -132,6 +132,13 @@ export {
   releaseByWeek,
   releasedNitrogen,
 } from "./release/released-nitrogen.js";
+export {
+  isobutylideneDiurea,
+  methyleneUrea,
+  type UreaFormaldehydeLabel,
+  ureaFormaldehyde,
+  ureaform,
+} from "./release/uncoated-slow-nitrogen.js";
 
 // season: how a season of nitrogen is divided, what is left under its caps, and programs side by side.
 export type { CapName, DatedNitrogen, NitrogenCap, NitrogenCaps } from "./season/nitrogen-caps.js";
@@ -146,6 +153,12 @@ export {
 } from "./season/program-comparison.js";
 export { type ComparedProgram, programFindings } from "./season/program-findings.js";
 export type { ClosedSeason, ProgramMonth, ProgramPlan, SeasonProgramInput } from "./season/program-parts.js";
+export {
+  type ApplicationInterval,
+  type IntervalPractice,
+  intervalPractices,
+  type LeastApplication,
+} from "./season/program-spacing.js";
 export {
   type CapUse,
   type RemainingNitrogen,
@@ -162,6 +175,7 @@ export {
   foliarBurnRisk,
   highPartialSaltIndex,
 } from "./salt/burn-risk.js";
+export { type BurnClass, type BurnScheme, type BurnSchemeName, burnSchemes } from "./salt/burn-schemes.js";
 export { gardenSaltIndexes } from "./salt/garden-salt-indexes.js";
 export { newMexicoSaltIndexes } from "./salt/new-mexico-salt-indexes.js";
 export { oregonSaltIndexes } from "./salt/oregon-salt-indexes.js";

@@ -1,5 +1,13 @@
 import { exceeds } from "../../numeric/index.js";
-import { expectQuantity, expectRecord, type FactSource, Quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectQuantity,
+  type FactSource,
+  type Finding,
+  numberIn,
+  Quantity,
+} from "../../quantity/index.js";
 import { type Nutrient, percentOf } from "../label/analysis.js";
 import { expectFertilizer } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
@@ -34,6 +42,8 @@ export interface HighestProductRate<Id extends string = string> {
   readonly caps: readonly CapAtRate[];
   /** What the product brings at that rate; empty where no cap bounds it. */
   readonly supplied: NutrientsSupplied<"mass/area">;
+  /** A cap that leaves nothing has one. An empty list is no approval. */
+  readonly findings: readonly Finding[];
 }
 
 /**
@@ -43,7 +53,7 @@ export interface HighestProductRate<Id extends string = string> {
  * Equation: `R = min over i of C_i * 100 / a_i`
  *
  * - `R` product rate, mass per area
- * - `C_i` cap on a substance, mass per area, zero or more
+ * - `C_i` cap on a substance, mass per area; one of zero or less, as where it is used up, gives a rate of zero and a finding
  * - `a_i` percent of that substance in the product, by weight: total N; soluble N (total less slow); slow N;
  *   P2O5 or P, whichever the cap names
  *
@@ -87,11 +97,13 @@ export const highestProductRate = <Id extends string>(input: {
   readonly caps: readonly RateCap[];
   readonly leastSlowShare?: Quantity<"mass/mass", "N:slow/N">;
 }): HighestProductRate<Id> => {
-  expectRecord(input, "input");
-  const product = expectFertilizer(input.product, "product");
-  const caps = readCaps(input.caps, "caps");
-  const least =
-    input.leastSlowShare === undefined ? 0 : expectSlowShare(input.leastSlowShare, "leastSlowShare");
+  expectFields(input, ["product", "caps", "leastSlowShare"], "input");
+  const { product, caps, least } = allOf({
+    product: () => expectFertilizer(input.product, "product"),
+    caps: () => readCaps(input.caps, "caps"),
+    least: () =>
+      input.leastSlowShare === undefined ? 0 : expectSlowShare(input.leastSlowShare, "leastSlowShare"),
+  });
   const unit = caps[0]?.limit.unit as string;
   const share = slowSharePercent(product);
   const bounds = caps.map((cap) => (appliesTo(cap, share) ? boundOf(cap, product, unit) : undefined));
@@ -105,6 +117,7 @@ export const highestProductRate = <Id extends string>(input: {
       binding: [],
       caps: caps.map((cap) => capAt(cap, share, undefined, undefined)),
       supplied: {},
+      findings: [],
     };
   }
   const rate: Quantity<"mass/area", `product:${Id}`> = new Quantity(
@@ -115,7 +128,7 @@ export const highestProductRate = <Id extends string>(input: {
   );
   const supplied = nutrientsSupplied(rate, product);
   const rows = caps.map((cap, i) =>
-    capAt(cap, share, rate as never, {
+    capAt(cap, share, rate, {
       bound: bounds[i],
       binds: bounds[i] !== undefined && !exceeds(bounds[i], highest),
       percent: percentOfCapped(product, cap.of),
@@ -129,8 +142,24 @@ export const highestProductRate = <Id extends string>(input: {
     binding: lacking ? ["slow share", ...binding] : binding,
     caps: rows,
     supplied,
+    findings: caps.flatMap((cap, i) => (bounds[i] === undefined ? [] : usedUp(cap, i))),
   };
 };
+
+/** The finding on a cap that leaves nothing. */
+const usedUp = ({ id, of, limit, source }: ReadCap, i: number): Finding[] =>
+  limit.value > 0
+    ? []
+    : [
+        {
+          code: "rate/cap-used-up",
+          severity: "caution",
+          path: `caps[${i}].limit`,
+          params: { cap: id, of, limit: limit.value, unit: limit.unit },
+          text: `The cap "${id}" leaves nothing of ${of} (${Number(limit.value.toPrecision(4))} ${limit.unit}): the highest rate is 0.`,
+          ...(source === undefined ? {} : { source }),
+        },
+      ];
 
 /** Slow nitrogen in percent of the nitrogen; `undefined` for a product without nitrogen. */
 const slowSharePercent = (product: Fertilizer): number | undefined =>
@@ -152,13 +181,13 @@ const percentOfCapped = (product: Fertilizer, of: CappedSubstance): number => {
 
 const boundOf = (cap: ReadCap, product: Fertilizer, unit: string): number | undefined => {
   const percent = percentOfCapped(product, cap.of);
-  return percent > 0 ? (cap.limit.in(unit as never) * 100) / percent : undefined;
+  return percent > 0 ? (Math.max(0, numberIn(cap.limit, unit)) * 100) / percent : undefined;
 };
 
 const capAt = (
   cap: ReadCap,
   share: number | undefined,
-  rate: Quantity<"mass/area", string> | undefined,
+  rate: { readonly value: number; readonly unit: string } | undefined,
   found: { bound: number | undefined; binds: boolean; percent: number } | undefined,
 ): CapAtRate => {
   const standing = !appliesTo(cap, share)
@@ -174,7 +203,7 @@ const capAt = (
     limit: cap.limit,
     ...(rate === undefined || found === undefined
       ? {}
-      : { at: new Quantity((rate.value * found.percent) / 100, rate.unit, cap.of as string, "mass/area") }),
+      : { at: new Quantity<"mass/area", string>((rate.value * found.percent) / 100, rate.unit, cap.of, "mass/area") }),
     standing,
     ...(cap.source === undefined ? {} : { source: cap.source }),
   };
@@ -207,14 +236,14 @@ export const slowShareNeeded = (input: {
   readonly total: Quantity<"mass/area", "N">;
   readonly solubleCap: Quantity<"mass/area", "N:soluble">;
 }): Quantity<"mass/mass", "N:slow/N"> => {
-  expectRecord(input, "input");
-  const total = expectQuantity(input.total, { dimension: "mass/area", of: "N", bound: "positive" }, "total");
-  const cap = expectQuantity(
-    input.solubleCap,
-    { dimension: "mass/area", of: "N:soluble", bound: "non-negative" },
-    "solubleCap",
-  );
-  const soluble = cap.in(total.unit as never);
-  const share = exceeds(total.value, soluble) ? ((total.value - soluble) * 100) / total.value : 0;
+  expectFields(input, ["total", "solubleCap"], "input");
+  const [positive, open] = ["positive", "non-negative"] as const;
+  const { total, soluble } = allOf({
+    total: () => expectQuantity(input.total, { dimension: "mass/area", of: "N", bound: positive }, "total"),
+    soluble: () =>
+      expectQuantity(input.solubleCap, { dimension: "mass/area", of: "N:soluble", bound: open }, "solubleCap"),
+  });
+  const cap = numberIn(soluble, total.unit);
+  const share = exceeds(total.value, cap) ? ((total.value - cap) * 100) / total.value : 0;
   return new Quantity(share, "% w/w", "N:slow/N", "mass/mass");
 };

@@ -1,5 +1,16 @@
 import { exceeds } from "../../numeric/index.js";
-import { checks, expectRecord, type Finding, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectList,
+  expectOneOf,
+  type Finding,
+  fail,
+  inUnit,
+  likeQuantity,
+  numberIn,
+  Quantity,
+} from "../../quantity/index.js";
 import { type Nutrient, percentOf } from "../label/analysis.js";
 import { expectFertilizer, isOtherRecordOf } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
@@ -7,7 +18,9 @@ import { formFactor } from "../label/forms.js";
 import { type NutrientsSupplied, nutrientsSupplied } from "./nutrients-supplied.js";
 import { productRate } from "./product-rate.js";
 import { expectTarget, type RateTarget } from "./rate-target.js";
+import { solveLinear } from "./solve-linear.js";
 import { sumOfSupplies } from "./sum-of-supplies.js";
+import { eachOf } from "../label/under-path.js";
 
 /** One nutrient to supply and the product that supplies it. */
 export interface RateStep {
@@ -15,11 +28,11 @@ export interface RateStep {
   readonly product: Fertilizer;
 }
 
-/** The rate of one product, and what the products before it had already brought of its nutrient. */
+/** The rate of one product, and what the other products bring of its nutrient. */
 export interface StepRate {
   readonly product: string;
   readonly nutrient: Nutrient;
-  /** What the products before it bring of this nutrient. */
+  /** What the products before it bring of this nutrient; all others, where the rates were solved at once. */
   readonly credited: Quantity<"mass/area", string>;
   /** What was still to come, zero where the credit is enough. */
   readonly remaining: Quantity<"mass/area", string>;
@@ -39,7 +52,12 @@ export interface TargetBalance {
 export interface ProductRates {
   readonly type: "product-rates";
   readonly version: 1;
-  /** One for each target, in the order in which they were filled. */
+  /**
+   * `"exact"`: every target is met exactly; `"in turn"`: one target was filled after another and some are exceeded,
+   * because no rates of zero or more meet all of them, or because the order asked for it.
+   */
+  readonly method: "exact" | "in turn";
+  /** One for each target, in the order in which they are filled. */
   readonly steps: readonly StepRate[];
   readonly balance: readonly TargetBalance[];
   /** Everything that the products together supply, targets or not. */
@@ -48,89 +66,157 @@ export interface ProductRates {
   readonly findings: readonly Finding[];
 }
 
+/** How {@link productRates} goes about several targets. */
+export type RateOrder = "exact where possible" | "phosphorus, potassium, nitrogen" | "as given";
+
 /**
- * Product rates for several nutrients at once by the trade's order: phosphorus first, its nitrogen
- * credited; then potassium; then other nutrients; nitrogen last, for what is still missing.
+ * Product rates for several nutrients at once: the rates that meet every target exactly where there are such, otherwise
+ * one after another in the trade's order: phosphorus first, its nitrogen credited; then potassium; then other
+ * nutrients; nitrogen last, for what is still missing.
  *
- * Equation: in turn, `R = max(0, T - C) * 100 / a`, `C` the sum over the products before of `R * a / 100`
+ * Equations: exact, `sum over j of R_j a_ij / 100 = T_i` for all targets `i`, with every `R_j` zero or more; in turn,
+ * `R = max(0, T - C) * 100 / a`, `C` the sum over the products before of `R * a / 100`
  *
- * - `R` product rate, mass per area
- * - `T` target rate of the nutrient, mass per area, zero or more
+ * - `R_j` product rate, mass per area
+ * - `T_i` target rate of the nutrient, mass per area, zero or more
  * - `C` what the products before bring of that nutrient, in any of its forms (P credits P2O5)
- * - `a` percent of the nutrient in the product, by weight
+ * - `a_ij` percent of the nutrient i in the product j, by weight
  *
- * Where the credit exceeds the target the rate is zero and the excess is reported in `balance` and as a
+ * In turn, where the credit exceeds the target the rate is zero and the excess is reported in `balance` and as a
  * finding; there is never a negative amount. A phosphorus source without nitrogen then fits better.
  *
  * @param input.steps - one target and product for each nutrient; no nutrient twice
- * @param input.order - `"phosphorus, potassium, nitrogen"`, the default, or `"as given"`. One printed
- *   example fills potassium before phosphorus; the amounts differ only where a source brings both.
+ * @param input.order - `"exact where possible"`, the default; `"phosphorus, potassium, nitrogen"`, the trade's order by
+ *   hand, or `"as given"`. One printed example fills potassium before phosphorus; in turn the amounts differ
+ *   only where a source brings both.
  * @throws RatewrightError `infeasible` where a product has none of its nutrient; `duplicate` where a
  *   nutrient is targeted twice, or two products have one id; `missing`, `type`, `range`, `unit/mismatch`, `substance/mismatch`
  *
  * Source: 80 kg N and 60 kg P2O5 per ha take 130.4 kg of 18-46-0, whose 23.47 kg N are credited
- * ("How to interpret fertilizer recommendations", agricultural supplier's advice page, Kenya).
+ * ("How to interpret fertilizer recommendations", agricultural supplier's advice page, Kenya). Exact: conservation of
+ * each nutrient.
  *
  * @example
  * ```ts
  * import { fertilizer, productRates, quantity } from "ratewright";
- * const found = productRates({
- *   steps: [
- *     { target: quantity(80, "kg/ha", "N"), product: fertilizer({ id: "can", analysis: "26-0-0" }) },
- *     { target: quantity(60, "kg/ha", "P2O5"), product: fertilizer({ id: "dap", analysis: "18-46-0" }) },
- *   ],
- * });
- * found.steps.map(({ product, rate }) => [product, Number(rate.in("kg/ha").toFixed(1))]);
- * // => [["dap", 130.4], ["can", 217.4]]
- * found.findings; // => []
+ * const [n, p] = [quantity(2, "lb/1000 ft2", "N"), quantity(1, "lb/1000 ft2", "P2O5")];
+ * const steps = [
+ *   { target: n, product: fertilizer({ id: "a", analysis: "20-5-10" }) },
+ *   { target: p, product: fertilizer({ id: "b", analysis: "10-10-10" }) },
+ * ];
+ * const rates = (found: ReturnType<typeof productRates>) =>
+ *   found.steps.map(({ product, rate }) => [product, Number(rate.in("lb/1000 ft2").toFixed(2))]);
+ * rates(productRates({ steps })); // => [["b", 6.67], ["a", 6.67]]
+ * rates(productRates({ steps, order: "phosphorus, potassium, nitrogen" })); // => [["b", 10], ["a", 5]]
  * ```
  */
 export const productRates = (input: {
   readonly steps: readonly RateStep[];
-  readonly order?: "phosphorus, potassium, nitrogen" | "as given";
+  readonly order?: RateOrder;
 }): ProductRates => {
-  expectRecord(input, "input");
-  const order = input.order ?? "phosphorus, potassium, nitrogen";
-  if (order !== "as given" && order !== "phosphorus, potassium, nitrogen") {
-    fail("type", "order", order, '"phosphorus, potassium, nitrogen" or "as given"');
-  }
-  const wanted = readSteps(input.steps);
-  if (order !== "as given") wanted.sort((a, b) => turnOf(a.target.of) - turnOf(b.target.of));
-  const steps: StepRate[] = [];
-  const brought: NutrientsSupplied<"mass/area">[] = [];
-  for (const { target, product } of wanted) {
-    const credit = supplyOf(brought, target.of, target.unit);
-    const missing = exceeds(target.value, credit) ? target.value - credit : 0;
-    const remaining = rateOf(missing, target.unit, target.of);
-    const rate = productRate(remaining as never, product);
-    steps.push({
-      product: product.id,
-      nutrient: target.of,
-      credited: rateOf(credit, target.unit, target.of),
-      remaining,
-      rate,
-    });
-    brought.push(nutrientsSupplied(rate, product));
-  }
+  expectFields(input, ["steps", "order"], "input");
+  const { order, wanted } = allOf({
+    order: () => (input.order === undefined ? orders[0] : expectOneOf(input.order, orders, "order")),
+    wanted: () => readSteps(input.steps),
+  });
+  const ordered = order === "as given" ? wanted : [...wanted].sort(byTurn);
+  const turns = inTurn(ordered);
+  const exact = order === orders[0] && oversupplies(turns) ? exactRates(ordered) : undefined;
+  const found = exact ?? turns;
+  const brought = broughtBy(found);
+  const met = exact !== undefined || !oversupplies(found);
   const balance = wanted.map(({ target }): TargetBalance => {
     const supply = supplyOf(brought, target.of, target.unit);
-    const over = exceeds(supply, target.value) ? supply - target.value : 0;
     return {
       nutrient: target.of,
-      target: target as never,
+      target: rateOf(target.value, target.unit, target.of),
       supplied: rateOf(supply, target.unit, target.of),
-      over: rateOf(over, target.unit, target.of),
+      over: rateOf(!met && exceeds(supply, target.value) ? supply - target.value : 0, target.unit, target.of),
     };
   });
   return {
     type: "product-rates",
     version: 1,
-    steps,
+    method: met ? "exact" : "in turn",
+    steps: found.map(({ product, target, credited, rate }) => ({
+      product: product.id,
+      nutrient: target.of,
+      credited: rateOf(credited, target.unit, target.of),
+      remaining: rateOf(
+        exceeds(target.value, credited) ? target.value - credited : 0,
+        target.unit,
+        target.of,
+      ),
+      rate,
+    })),
     balance,
     supplied: sumOfSupplies(brought),
     findings: balance.flatMap(overSupply),
   };
 };
+
+const orders: readonly ["exact where possible", "phosphorus, potassium, nitrogen", "as given"] = [
+  "exact where possible",
+  "phosphorus, potassium, nitrogen",
+  "as given",
+];
+
+/** A step with its rate, and what others bring of its nutrient, in the unit of the target. */
+interface FoundStep extends ReadStep {
+  readonly credited: number;
+  readonly rate: Quantity<"mass/area", `product:${string}`>;
+}
+
+const broughtBy = (steps: readonly FoundStep[]): NutrientsSupplied<"mass/area">[] =>
+  steps.map(({ rate, product }) => nutrientsSupplied(rate, product));
+
+/** Whether one of the targets is exceeded. */
+const oversupplies = (steps: readonly FoundStep[]): boolean => {
+  const brought = broughtBy(steps);
+  return steps.some(({ target }) => exceeds(supplyOf(brought, target.of, target.unit), target.value));
+};
+
+/** The rates of the products, each zero or more, that meet every target; undefined where there are none. */
+const exactRates = (wanted: readonly ReadStep[]): FoundStep[] | undefined => {
+  const unit = wanted[0]?.target.unit as string;
+  const targets = wanted.map(({ target }) => numberIn(target, unit));
+  const matrix = targets.map((_, i) =>
+    wanted.map(({ product }) => percentOf(product.analysis, (wanted[i] as ReadStep).target.of)),
+  );
+  const { x, free } = solveLinear(matrix, targets);
+  const largest = Math.max(...x.map(Math.abs));
+  // Below zero by rounding noise is zero; what the equations leave open, or cannot meet, is no exact answer.
+  const rates = x.map((rate) => (Math.abs(rate) <= 1e-12 * largest ? 0 : rate));
+  if (free.length > 0 || rates.some((rate) => !(rate >= 0 && Number.isFinite(rate * 100)))) return undefined;
+  return wanted.map((step, i) => {
+    const { product, target } = step;
+    const rate = (rates[i] as number) * 100;
+    const own = ((rates[i] as number) * (matrix[i]?.[i] as number)) as number;
+    const credited = Math.max(0, (targets[i] as number) - own);
+    return {
+      ...step,
+      credited: numberIn(rateOf(credited, unit, target.of), target.unit),
+      rate: inUnit(new Quantity(rate, unit, `product:${product.id}`, "mass/area"), target.unit),
+    };
+  });
+};
+
+/** The rates one after another, each for what the products before it leave open. */
+const inTurn = (wanted: readonly ReadStep[]): FoundStep[] => {
+  const found: FoundStep[] = [];
+  const brought: NutrientsSupplied<"mass/area">[] = [];
+  for (const step of wanted) {
+    const { target, product } = step;
+    const credited = supplyOf(brought, target.of, target.unit);
+    const missing = exceeds(target.value, credited) ? target.value - credited : 0;
+    const rate = productRate(likeQuantity(target, missing), product);
+    found.push({ ...step, credited, rate });
+    brought.push(nutrientsSupplied(rate, product));
+  }
+  return found;
+};
+
+const byTurn = (a: ReadStep, b: ReadStep): number => turnOf(a.target.of) - turnOf(b.target.of);
 
 const turnOf = (nutrient: Nutrient): number =>
   nutrient === "N"
@@ -142,42 +228,42 @@ const turnOf = (nutrient: Nutrient): number =>
         : 2;
 
 const rateOf = (value: number, unit: string, of: string): Quantity<"mass/area", string> =>
-  quantityOf(value, unit, of, of) as unknown as Quantity<"mass/area", string>;
+  new Quantity<"mass/area", string>(value, unit, of, "mass/area");
 
 interface ReadStep {
   readonly target: Quantity<"mass/area", Nutrient>;
   readonly product: Fertilizer;
 }
 
+const mostSteps = 50;
+
 const readSteps = (input: readonly RateStep[]): ReadStep[] => {
-  if (!Array.isArray(input)) return fail("type", "steps", input, "a list of { target, product }");
-  if (input.length === 0) return fail("missing", "steps", "an empty list", "at least one target and product");
-  const door = checks();
+  const list = expectList(input, "steps", "{ target, product }") as readonly RateStep[];
+  if (list.length > mostSteps) fail("range", "steps", list, `at most ${mostSteps} steps`);
   const read: ReadStep[] = [];
-  (input as readonly RateStep[]).forEach((step, i) => {
-    const at = `steps[${i}]`;
-    const target = door.run(() => expectTarget(step?.target, "target"), at);
-    const product = step?.product;
-    if (door.run(() => expectFertilizer(product, "product"), at) !== undefined && target !== undefined) {
-      if (!(percentOf(product.analysis, target.of) > 0)) {
-        const text = `a product with ${target.of}; ${product.id} states 0 %`;
-        door.run(() => fail("infeasible", "product", product.id, text), at);
-      }
-      const twin = read.findIndex((other) => formFactor(other.target.of, target.of) !== undefined);
-      if (twin >= 0) {
-        const text = `one target for each nutrient; steps[${twin}] has ${read[twin]?.target.of}`;
-        door.run(() => fail("duplicate", "target", target, text), at);
-      }
-      const other = read.findIndex((one) => isOtherRecordOf(one.product, product));
-      if (other >= 0) {
-        const text = `an id of its own: steps[${other}] has another product under it`;
-        door.run(() => fail("duplicate", "product.id", product.id, text), at);
-      }
-      read.push({ target, product });
-    }
+  return eachOf(list, "steps", (given) => {
+    expectFields(given, ["target", "product"], "", "{ target, product }");
+    const step = allOf({
+      target: () => expectTarget(given.target, "target"),
+      product: () => expectFertilizer(given.product, "product"),
+    });
+    const { target, product } = step;
+    const twin = read.findIndex((one) => formFactor(one.target.of, target.of) !== undefined);
+    const other = read.findIndex((one) => isOtherRecordOf(one.product, product));
+    read.push(step);
+    allOf({
+      stated: () =>
+        percentOf(product.analysis, target.of) > 0 ||
+        fail("infeasible", "product", product.id, `a product with ${target.of}; ${product.id} states 0 %`),
+      once: () =>
+        twin < 0 ||
+        fail("duplicate", "target", target, `one target for each nutrient; steps[${twin}] has ${read[twin]?.target.of}`),
+      distinct: () =>
+        other < 0 ||
+        fail("duplicate", "product.id", product.id, `an id of its own: steps[${other}] has another product under it`),
+    });
+    return step;
   });
-  door.done();
-  return read;
 };
 
 /** What several supplies hold of a nutrient, whatever the form in which each label states it. */
@@ -191,10 +277,10 @@ const supplyOf = (
     const stated = Object.entries(supply).find(
       ([form]) => form === nutrient || formFactor(form, nutrient) !== undefined,
     );
-    const direct = supply[nutrient] as Quantity<"mass/area", string> | undefined;
-    if (direct !== undefined) total += direct.in(unit as never);
+    const direct = supply[nutrient];
+    if (direct !== undefined) total += numberIn(direct, unit);
     else if (stated !== undefined) {
-      total += stated[1].in(unit as never) * (formFactor(stated[0], nutrient) as number);
+      total += numberIn(stated[1], unit) * (formFactor(stated[0], nutrient) as number);
     }
   }
   return total;

@@ -123,6 +123,7 @@ export const nutrientsSuppliedKg = (input: {
  * The highest product rate on each of many areas under caps that differ from area to area:
  * `R = min over caps of C * 100 / a`, the array form of `highestProductRate`.
  *
+ * - a limit of zero or less, as where a cap is used up, gives a rate of zero
  * - `caps` at least one of which the product has some of; caps with `percent` 0 do not bound the rate
  * - `out` takes the rates, in kg/ha of product; a new array where left out
  *
@@ -157,9 +158,9 @@ export const highestProductRatesKgPerHa = (caps: readonly CapArray[], out?: Floa
     if (percent > 0) bounding++;
     for (let i = 0; i < areas; i++) {
       const limit = limitKgPerHa[i] as number;
-      if (!(limit >= 0 && limit < Number.POSITIVE_INFINITY)) refuse(`caps[${k}].limitKgPerHa`, i, limit);
+      if (!Number.isFinite(limit)) refuse(`caps[${k}].limitKgPerHa`, i, limit);
       if (percent === 0) continue;
-      const rate = (limit * 100) / percent + 0;
+      const rate = (Math.max(0, limit) * 100) / percent;
       if (rate === Number.POSITIVE_INFINITY) refuse(`caps[${k}].limitKgPerHa`, i, limit);
       if (rate < (rates[i] as number)) rates[i] = rate;
     }

@@ -1,5 +1,15 @@
-import { checks, expectQuantity, type FactSource, fail, type Quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectList,
+  expectQuantity,
+  type FactSource,
+  fail,
+  type Quantity,
+} from "../../quantity/index.js";
 import { isNutrient, type Nutrient } from "../label/analysis.js";
+import { expectShortText, expectSource } from "../label/expect-source.js";
+import { eachOf } from "../label/under-path.js";
 
 /** What a cap can limit: a nutrient in one of its forms, or the soluble or slow part of the nitrogen. */
 export type CappedSubstance = Nutrient | "N:soluble" | "N:slow";
@@ -11,6 +21,7 @@ type SlowShare = Quantity<"mass/mass", "N:slow/N">;
 export interface RateCap {
   /** A short name for lists; its substance where left out. */
   readonly id?: string;
+  /** What is still open under it; below zero, or zero, where it is used up: the rate is then zero. */
   readonly limit: { readonly [S in CappedSubstance]: Quantity<"mass/area", S> }[CappedSubstance];
   /** The cap applies only to products of this slow share of the nitrogen, or more. */
   readonly fromSlowShare?: SlowShare;
@@ -41,34 +52,43 @@ export const expectSlowShare = (input: unknown, path: string): number => {
   return percent > 100 ? fail("range", path, share, "at most 100 % of the nitrogen") : percent;
 };
 
+const capFields = ["id", "limit", "fromSlowShare", "belowSlowShare", "source"] as const;
+const mostCaps = 200;
+
+const isCapped = (of: string): of is CappedSubstance => isNutrient(of) || of === "N:soluble" || of === "N:slow";
+
+const readCap = (cap: RateCap): ReadCap => {
+  expectFields(cap, capFields, "", "a cap: { limit }");
+  const { limit, from, below, id, source } = allOf({
+    // Below zero where more went down than the cap has: it is used up.
+    limit: () => {
+      const amount = expectQuantity(cap.limit, { dimension: "mass/area" }, "limit");
+      const { of } = amount;
+      return isCapped(of)
+        ? { amount, of }
+        : fail("substance/mismatch", "limit", amount, "a nutrient, N:soluble or N:slow");
+    },
+    from: () => (cap.fromSlowShare === undefined ? 0 : expectSlowShare(cap.fromSlowShare, "fromSlowShare")),
+    below: () =>
+      cap.belowSlowShare === undefined ? undefined : expectSlowShare(cap.belowSlowShare, "belowSlowShare"),
+    id: () => (cap.id === undefined ? undefined : expectShortText(cap.id, "id", "a name of the cap")),
+    source: () => (cap.source === undefined ? undefined : expectSource(cap.source, "source")),
+  });
+  if (below !== undefined && below <= from) {
+    fail("conflict", "belowSlowShare", cap.belowSlowShare, `more than ${from} %: no product is both`);
+  }
+  return { id: id ?? limit.of, of: limit.of, limit: limit.amount, from, below, source };
+};
+
 /** Takes a list of caps, or throws with every problem. */
 export const readCaps = (input: readonly RateCap[], path: string): ReadCap[] => {
-  if (!Array.isArray(input)) return fail("type", path, input, "a list of caps");
-  if (input.length === 0) return fail("missing", path, "an empty list", "at least one cap");
-  const door = checks();
-  const caps: ReadCap[] = [];
-  (input as readonly RateCap[]).forEach((cap, i) => {
-    const at = `${path}[${i}]`;
-    door.run(() => {
-      const limit = expectQuantity(cap?.limit, { dimension: "mass/area", bound: "non-negative" }, "limit");
-      if (!isNutrient(limit.of) && limit.of !== "N:soluble" && limit.of !== "N:slow") {
-        fail("substance/mismatch", "limit", limit, "a nutrient, N:soluble or N:slow");
-      }
-      const from = cap.fromSlowShare === undefined ? 0 : expectSlowShare(cap.fromSlowShare, "fromSlowShare");
-      const below =
-        cap.belowSlowShare === undefined ? undefined : expectSlowShare(cap.belowSlowShare, "belowSlowShare");
-      if (below !== undefined && below <= from) {
-        const text = `more than ${from} %: no product is both`;
-        fail("conflict", "belowSlowShare", cap.belowSlowShare, text);
-      }
-      const id = cap.id ?? limit.of;
-      if (typeof id !== "string") fail("type", "id", id, "text");
-      if (caps.some((other) => other.id === id))
-        fail("duplicate", "id", id, "a name of its own for each cap");
-      const of = limit.of as CappedSubstance;
-      caps.push({ id, of, limit, from, below, source: cap.source });
-    }, at);
+  const list = expectList(input, path, "cap") as readonly RateCap[];
+  if (list.length > mostCaps) fail("range", path, list, `at most ${mostCaps} caps`);
+  const ids = new Set<string>();
+  return eachOf(list, path, (given) => {
+    const cap = readCap(given);
+    if (ids.has(cap.id)) fail("duplicate", "id", cap.id, "a name of its own for each cap");
+    ids.add(cap.id);
+    return cap;
   });
-  door.done();
-  return caps;
 };

@@ -1,4 +1,4 @@
-import { expectNumber, fail } from "../../quantity/index.js";
+import { expectFields, expectNumber, fail } from "../../quantity/index.js";
 import { type Bound3, checkedRange, type ReleaseRange } from "./release-range.js";
 
 /**
@@ -44,8 +44,18 @@ const all: ReleaseRange = { low: 100, high: 100 };
 const none: ReleaseRange = { low: 0, high: 0 };
 const percent = { above: 0, max: 100 } as const;
 
+/** The parameters of each curve. */
+const curveFields: Readonly<Record<ReleaseCurve["kind"], readonly string[] | undefined>> = {
+  "at once": [],
+  duration: ["days"],
+  "first order": ["ratePerDay", "lagDays", "mostPercent"],
+  Richards: ["shape", "ratePerDay", "inflectionDays", "mostPercent"],
+};
+
 /** Takes a curve with all ranges filled in, or throws with its path. */
 export const checkedCurve = (input: ReleaseCurve, path: string): ReleaseCurve => {
+  const fields = curveFields[input?.kind];
+  if (fields !== undefined) expectFields(input, ["kind", ...fields], path);
   switch (input?.kind) {
     case "at once":
       return { kind: "at once" };

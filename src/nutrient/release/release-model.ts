@@ -1,9 +1,20 @@
-import { checks, expectNumber, type FactSource, fail } from "../../quantity/index.js";
+import { allOf, expectFields, expectNumber, expectOneOf, expectText, type FactSource, fail } from "../../quantity/index.js";
+import { expectSource, expectTexts } from "../label/expect-source.js";
 import { checkedCurve, type ReleaseCurve } from "./release-curve.js";
 import { checkedResponse, type TemperatureResponse } from "./release-temperature.js";
 
 /** Where granules lie: on the ground or in the thatch, or worked into the soil. It decides how long a coating lasts. */
 export type Placement = "surface or thatch" | "incorporated";
+
+/** How far the measurements behind a model reach. Outside of it a result carries a finding. */
+export interface ObservedReach {
+  /** The last day that was measured or printed. */
+  readonly days?: number;
+  /** The coldest temperature, °C. */
+  readonly fromC?: number;
+  /** The warmest temperature, °C. */
+  readonly toC?: number;
+}
 
 /** What {@link releaseModel} is told. */
 export interface ReleaseModelInput {
@@ -14,6 +25,8 @@ export interface ReleaseModelInput {
   readonly coating?: "polymer" | "sulfur" | "polymer and sulfur";
   readonly curve: ReleaseCurve;
   readonly temperature: TemperatureResponse;
+  /** How far the figures reach, in days and in temperature. */
+  readonly observed?: ObservedReach;
   /** Percentage points by which the curve missed the measurements; widens the low and the high end. */
   readonly fitErrorPercent?: number;
   readonly assumptions: readonly string[];
@@ -26,13 +39,41 @@ export interface ReleaseModel extends ReleaseModelInput {
   readonly version: 1;
 }
 
+const fields = [
+  "type",
+  "version",
+  "name",
+  "placement",
+  "coating",
+  "curve",
+  "temperature",
+  "observed",
+  "fitErrorPercent",
+  "assumptions",
+  "source",
+] as const;
+const placements = ["surface or thatch", "incorporated"] as const;
+const coatings = ["polymer", "sulfur", "polymer and sulfur"] as const;
+
+const checkedReach = (input: ObservedReach, path: string): ObservedReach => {
+  expectFields(input, ["days", "fromC", "toC"], path);
+  const given = (name: keyof ObservedReach, bounds: { min?: number; above?: number; max: number }) =>
+    input[name] === undefined ? {} : { [name]: expectNumber(input[name], `${path}.${name}`, bounds) };
+  const { days, from, to } = allOf({
+    days: () => given("days", { above: 0, max: 36_600 }),
+    from: () => given("fromC", { min: -60, max: 100 }),
+    to: () => given("toC", { min: input.fromC ?? -60, max: 100 }),
+  });
+  return { ...days, ...from, ...to };
+};
+
 /**
  * A release model, checked: a curve over equivalent days, a response to temperature, the placement for
- * which both were found, the assumptions and the source.
+ * which both were found, how far the figures reach, the assumptions and the source.
  *
- * Any release model is an estimate: moisture, coating damage, particle size and microbes are in none of
- * them, and no turf source prints a table of weekly percentages by temperature. So every parameter is a
- * range, and results carry a low and a high end.
+ * Any release model is an estimate: moisture, coating damage and microbes are in none of them, and no turf
+ * source prints a table of weekly percentages by temperature. So every parameter is a range, and results
+ * carry a low and a high end.
  *
  * @throws RatewrightError with every problem: `type`, `range`, `conflict`, `not-finite`, `missing`
  *
@@ -45,6 +86,7 @@ export interface ReleaseModel extends ReleaseModelInput {
  *   coating: "polymer",
  *   curve: { kind: "first order", ratePerDay: { low: 0.01, high: 0.02 } },
  *   temperature: { kind: "Q10", q10: { low: 1.8, high: 2.2 }, referenceC: 25 },
+ *   observed: { days: 90, fromC: 15, toC: 30 },
  *   assumptions: ["moist soil"],
  *   source: "incubation of our own",
  * });
@@ -53,50 +95,38 @@ export interface ReleaseModel extends ReleaseModelInput {
  * ```
  */
 export const releaseModel = (input: ReleaseModelInput, path = "model"): ReleaseModel => {
-  if (typeof input !== "object" || input === null) return fail("type", path, input, "a release model");
-  const door = checks();
-  const { name, placement, coating, assumptions, source } = input;
-  door.run(() => {
-    if (typeof name !== "string" || name.trim() === "") fail("missing", `${path}.name`, name, "a name");
+  expectFields(input, fields, path, "a release model");
+  const { placement, coating, observed, fitErrorPercent } = input;
+  const { reach, fitError, ...read } = allOf({
+    name: () => expectText(input.name, `${path}.name`, "a name"),
+    placement: () => (placement === "either" ? placement : checkedPlacement(placement, `${path}.placement`)),
+    coating: () => (coating === undefined ? coating : expectOneOf(coating, coatings, `${path}.coating`)),
+    curve: () => checkedCurve(input.curve, `${path}.curve`),
+    temperature: () => checkedResponse(input.temperature, `${path}.temperature`),
+    reach: () => (observed === undefined ? observed : checkedReach(observed, `${path}.observed`)),
+    fitError: () =>
+      fitErrorPercent === undefined
+        ? fitErrorPercent
+        : expectNumber(fitErrorPercent, `${path}.fitErrorPercent`, { min: 0, max: 100 }),
+    assumptions: () => expectTexts(input.assumptions, `${path}.assumptions`),
+    source: () => expectSource(input.source, `${path}.source`),
   });
-  door.run(() => {
-    if (placement !== "either") checkedPlacement(placement, `${path}.placement`);
-  });
-  door.run(() => {
-    if (coating !== undefined && !["polymer", "sulfur", "polymer and sulfur"].includes(coating)) {
-      fail("type", `${path}.coating`, coating, "polymer, sulfur, polymer and sulfur, or none at all");
-    }
-  });
-  const curve = door.run(() => checkedCurve(input.curve, `${path}.curve`));
-  const temperature = door.run(() => checkedResponse(input.temperature, `${path}.temperature`));
-  const fitError = door.run(() =>
-    input.fitErrorPercent === undefined
-      ? undefined
-      : expectNumber(input.fitErrorPercent, `${path}.fitErrorPercent`, { min: 0, max: 100 }),
-  );
-  door.run(() => {
-    if (!Array.isArray(assumptions)) fail("type", `${path}.assumptions`, assumptions, "a list of texts");
-  });
-  door.run(() => {
-    if (source === undefined || source === "") fail("missing", `${path}.source`, source, "a source");
-  });
-  door.done();
   return {
     type: "release-model",
     version: 1,
-    name,
-    placement,
-    ...(coating === undefined ? {} : { coating }),
-    curve: curve as ReleaseCurve,
-    temperature: temperature as TemperatureResponse,
+    name: read.name,
+    placement: read.placement,
+    ...(read.coating === undefined ? {} : { coating: read.coating }),
+    curve: read.curve,
+    temperature: read.temperature,
+    ...(reach === undefined ? {} : { observed: reach }),
     ...(fitError === undefined ? {} : { fitErrorPercent: fitError }),
-    assumptions: [...assumptions],
-    source,
+    assumptions: read.assumptions,
+    source: read.source,
   };
 };
 
 /** Takes a placement, or throws with its path: it has no default. */
-export const checkedPlacement = (input: Placement, path: string): Placement =>
-  input === "surface or thatch" || input === "incorporated"
-    ? input
-    : fail(input === undefined ? "missing" : "type", path, input, '"surface or thatch" or "incorporated"');
+export const checkedPlacement = (input: unknown, path: string): Placement =>
+  placements.find((one) => one === input) ??
+  fail(input === undefined ? "missing" : "type", path, input, '"surface or thatch" or "incorporated"');

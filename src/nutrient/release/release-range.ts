@@ -1,4 +1,4 @@
-import { expectNumber, fail } from "../../quantity/index.js";
+import { expectFields, expectNumber, fail } from "../../quantity/index.js";
 
 /** A figure with the range in which it lies; where `mid` is left out it is the middle of the range. */
 export interface ReleaseRange {
@@ -16,7 +16,7 @@ export const checkedRange = (
   path: string,
   bounds: { readonly min?: number; readonly above?: number; readonly max?: number },
 ): Required<ReleaseRange> => {
-  if (typeof input !== "object" || input === null) return fail("type", path, input, "a range { low, high }");
+  expectFields(input, ["low", "mid", "high"], path, "a range { low, high }");
   const low = expectNumber(input.low, `${path}.low`, bounds);
   const high = expectNumber(input.high, `${path}.high`, bounds);
   if (low > high) fail("conflict", `${path}.low`, low, `not more than the high end, which is ${high}`);

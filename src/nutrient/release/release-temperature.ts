@@ -1,4 +1,4 @@
-import { expectNumber, fail } from "../../quantity/index.js";
+import { expectFields, expectNumber, fail } from "../../quantity/index.js";
 import { type Bound3, checkedRange, type ReleaseRange } from "./release-range.js";
 
 /**
@@ -7,15 +7,24 @@ import { type Bound3, checkedRange, type ReleaseRange } from "./release-range.js
  * - `"none"`: the source of the figures states no response; the calendar alone counts.
  * - `"Q10"`: `f = q ^ ((T - Tr) / 10)`; the rate is `q` times as high for 10 °C more.
  * - `"Arrhenius"`: `f = exp(E / R * (1 / Tr - 1 / T))` with kelvins and `R` = 8.314462618 J/(mol K).
+ *
+ * `restsBelowC` is the coldest temperature at which release was measured, for nitrogen that microbes set free:
+ * below it the low end counts no release at all, for nobody measured any.
  */
 export type TemperatureResponse =
   | { readonly kind: "none" }
-  | { readonly kind: "Q10"; readonly q10: ReleaseRange; readonly referenceC: number }
+  | {
+      readonly kind: "Q10";
+      readonly q10: ReleaseRange;
+      readonly referenceC: number;
+      readonly restsBelowC?: number;
+    }
   | {
       readonly kind: "Arrhenius";
       /** kJ/mol. */
       readonly activationEnergy: ReleaseRange;
       readonly referenceC: number;
+      readonly restsBelowC?: number;
     };
 
 /** Molar gas constant, J/(mol K): CODATA 2018 (exact, SI of 2019). */
@@ -29,11 +38,25 @@ const innerPoint: number = /* @__PURE__ */ Math.cos((3 * Math.PI) / 8);
 
 /** Takes a response, or throws with its path. */
 export const checkedResponse = (input: TemperatureResponse, path: string): TemperatureResponse => {
-  if (input?.kind === "none") return { kind: "none" };
+  if (input?.kind === "none") {
+    expectFields(input, ["kind"], path);
+    return { kind: "none" };
+  }
   if (input?.kind === "Q10" || input?.kind === "Arrhenius") {
+    const scale = input.kind === "Q10" ? "q10" : "activationEnergy";
+    expectFields(input, ["kind", scale, "referenceC", "restsBelowC"], path);
     const referenceC = expectNumber(input.referenceC, `${path}.referenceC`, { min: 0, max: 50 });
+    const rests =
+      input.restsBelowC === undefined
+        ? {}
+        : {
+            restsBelowC: expectNumber(input.restsBelowC, `${path}.restsBelowC`, {
+              min: coldest,
+              max: referenceC,
+            }),
+          };
     return input.kind === "Q10"
-      ? { kind: "Q10", q10: checkedRange(input.q10, `${path}.q10`, { above: 0, max: 10 }), referenceC }
+      ? { kind: "Q10", q10: checkedRange(input.q10, `${path}.q10`, { above: 0, max: 10 }), referenceC, ...rests }
       : {
           kind: "Arrhenius",
           activationEnergy: checkedRange(input.activationEnergy, `${path}.activationEnergy`, {
@@ -41,6 +64,7 @@ export const checkedResponse = (input: TemperatureResponse, path: string): Tempe
             max: 300,
           }),
           referenceC,
+          ...rests,
         };
   }
   return fail("type", `${path}.kind`, (input as { kind?: unknown } | null)?.kind, "none, Q10 or Arrhenius");
@@ -53,6 +77,8 @@ interface Exponent {
   /** Kelvin of the reference for Arrhenius, where `x = 1 / Tr - 1 / T`; else `x = T - Tr` in °C. */
   readonly kelvin: boolean;
   readonly reference: number;
+  /** °C below which nothing is released; only the low end has one. */
+  readonly rests: number;
 }
 
 const exponentOf = (response: Exclude<TemperatureResponse, { kind: "none" }>, bound: Bound3): Exponent => {
@@ -62,10 +88,12 @@ const exponentOf = (response: Exclude<TemperatureResponse, { kind: "none" }>, bo
   // The end of the range that is slower above the reference is the faster one below it.
   const below = bound === "low" ? "high" : bound === "high" ? "low" : "mid";
   const reference = kelvin ? response.referenceC + zeroC : response.referenceC;
-  return { above: c(bound), below: c(below), kelvin, reference };
+  const rests = bound === "low" ? (response.restsBelowC ?? coldest) : coldest;
+  return { above: c(bound), below: c(below), kelvin, reference, rests };
 };
 
-const factorAt = ({ above, below, kelvin, reference }: Exponent, celsius: number): number => {
+const factorAt = ({ above, below, kelvin, reference, rests }: Exponent, celsius: number): number => {
+  if (celsius < rests) return 0;
   const x = kelvin ? 1 / reference - 1 / (celsius + zeroC) : celsius - reference;
   return Math.exp((x > 0 ? above : below) * x);
 };

@@ -6,8 +6,9 @@ import {
   daysBetween,
 } from "../../calendar/index.js";
 import {
-  checks,
+  expectFields,
   expectQuantity,
+  expectRecord,
   type Finding,
   fail,
   type Problem,
@@ -15,6 +16,7 @@ import {
   RatewrightError,
   shown,
 } from "../../quantity/index.js";
+import { under } from "../label/under-path.js";
 
 /** One mean temperature for all days. */
 export interface MeanTemperature {
@@ -26,6 +28,7 @@ export interface ReleaseWeather {
   readonly maxC: Float64Array;
   readonly minC: Float64Array;
   readonly assumptions: readonly string[];
+  readonly findings: readonly Finding[];
 }
 
 /** Takes daily temperatures, which have to cover every day, or one mean. */
@@ -33,56 +36,41 @@ export const releaseWeather = (
   input: DailyTemperatures | MeanTemperature,
   start: CivilDate,
   days: number,
-  findings: Finding[],
 ): ReleaseWeather => {
-  if (typeof input !== "object" || input === null) {
-    return fail(
-      input === undefined ? "missing" : "type",
-      "temperature",
-      input,
-      "daily temperatures, or { mean }",
-    );
-  }
-  const weather = "mean" in input ? steady(input, days, findings) : daily(input, start, days, findings);
+  expectRecord(input, "temperature", "daily temperatures, or { mean }");
+  const weather = "mean" in input ? steady(input, days) : daily(input, start, days);
   const frozen = weather.minC.reduce((count, min) => count + (min < 0 ? 1 : 0), 0);
-  if (frozen > 0) {
-    findings.push({
-      code: "release/frost",
-      severity: "caution",
-      path: "temperature",
-      params: { days: frozen },
-      text: `${frozen} days go below 0 °C, where no source gives a release; the curve is drawn on there.`,
-    });
-  }
-  return weather;
+  if (frozen === 0) return weather;
+  const frost: Finding = {
+    code: "release/frost",
+    severity: "caution",
+    path: "temperature",
+    params: { days: frozen },
+    text: `${frozen} days go below 0 °C, where no source gives a release; the curve is drawn on there.`,
+  };
+  return { ...weather, findings: [...weather.findings, frost] };
 };
 
-const steady = (input: MeanTemperature, days: number, findings: Finding[]): ReleaseWeather => {
+const steady = (input: MeanTemperature, days: number): ReleaseWeather => {
+  expectFields(input, ["mean"], "temperature");
   const mean = expectQuantity(input.mean, { dimension: "temperature", of: "none" }, "temperature.mean").in(
     "°C",
   );
   if (mean < -60 || mean > 100) fail("range", "temperature.mean", input.mean, "-60 to 100 °C");
-  findings.push({
+  const finding: Finding = {
     code: "release/steady-temperature",
     severity: "note",
     path: "temperature.mean",
     params: { mean },
     text: "One mean temperature stands for all days: days that swing release more than steady ones.",
-  });
+  };
   const all = new Float64Array(days).fill(mean);
-  return { maxC: all, minC: all, assumptions: [`every day at ${Number(mean.toFixed(2))} °C`] };
+  const assumptions = [`every day at ${Number(mean.toFixed(2))} °C`];
+  return { maxC: all, minC: all, assumptions, findings: [finding] };
 };
 
-const daily = (
-  input: DailyTemperatures,
-  start: CivilDate,
-  days: number,
-  findings: Finding[],
-): ReleaseWeather => {
-  const door = checks();
-  const series = door.run(() => dailyTemperatures(input), "temperature");
-  door.done();
-  const { min, max, unit, sensor, start: first } = series as DailyTemperatures;
+const daily = (input: DailyTemperatures, start: CivilDate, days: number): ReleaseWeather => {
+  const { min, max, unit, sensor, start: first } = under("temperature", () => dailyTemperatures(input));
   const [maxC, minC] = [new Float64Array(days), new Float64Array(days)];
   const offset = daysBetween(first, start);
   const problems: Problem[] = [];
@@ -102,18 +90,17 @@ const daily = (
     }
   }
   if (problems.length > 0) throw new RatewrightError(problems);
-  if (sensor === "air") {
-    findings.push({
-      code: "release/air-temperature",
-      severity: "note",
-      path: "temperature.sensor",
-      params: { sensor },
-      text: "Air temperatures stand for those at the granule; soil and thatch swing less and lag behind.",
-    });
-  }
+  const finding: Finding = {
+    code: "release/air-temperature",
+    severity: "note",
+    path: "temperature.sensor",
+    params: { sensor },
+    text: "Air temperatures stand for those at the granule; soil and thatch swing less and lag behind.",
+  };
   return {
     maxC,
     minC,
     assumptions: [`temperatures: ${sensor}; each day follows a cosine between its lowest and highest`],
+    findings: sensor === "air" ? [finding] : [],
   };
 };

@@ -1,16 +1,21 @@
 import { type CivilDate, civilDate, type DailyTemperatures } from "../../calendar/index.js";
 import {
-  checks,
+  allOf,
+  expectFields,
+  expectList,
   expectNumber,
   expectQuantity,
   type Finding,
   fail,
+  numberIn,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
-import { modelEnds } from "./release-ends.js";
+import { expectShortText } from "../label/expect-source.js";
+import { beyondObserved, modelEnds } from "./release-ends.js";
 import { checkedPlacement, type Placement, type ReleaseModel, releaseModel } from "./release-model.js";
 import { type MeanTemperature, releaseWeather } from "./release-weather.js";
+import { eachOf } from "../label/under-path.js";
 
 /** Nitrogen of an application: all of it, or its soluble or slow part. */
 export type NitrogenRate =
@@ -76,25 +81,23 @@ export interface ReadPortion extends NitrogenPortion {
 
 /** Takes a portion that may come from JSON, or throws all that is wrong with it; its amount in `unit`, or in its own. */
 export const readPortion = (portion: NitrogenPortion, unit?: string): ReadPortion => {
-  if (typeof portion !== "object" || portion === null) return fail("type", "", portion, "a portion");
+  expectFields(portion, ["name", "nitrogen", "model"], "", "a portion");
   const { name, nitrogen, model } = portion;
-  const door = checks();
-  door.run(() => {
-    if (typeof name !== "string" || name === "") fail("missing", "name", name, "a name");
+  const read = allOf({
+    name: () => expectShortText(name, "name", "a name"),
+    nitrogen: (): NitrogenRate => {
+      const rate = expectQuantity(nitrogen, { dimension: "mass/area", bound: "non-negative" }, "nitrogen");
+      if (!nitrogens.some((one) => one === rate.of)) fail("substance/mismatch", "nitrogen", rate, "a quantity of N, N:soluble or N:slow");
+      // A union of kinds is no kind of a union; which of the three it is was read above.
+      return rate as unknown as NitrogenRate;
+    },
+    model: () =>
+      model === undefined ? fail("missing", "model", model, "a release model") : releaseModel(model),
   });
-  const rate = door.run(() => {
-    const found = expectQuantity(nitrogen, { dimension: "mass/area", bound: "non-negative" }, "nitrogen");
-    return ["N", "N:soluble", "N:slow"].includes(found.of)
-      ? found
-      : fail("substance/mismatch", "nitrogen", found, "a quantity of N, N:soluble or N:slow");
-  });
-  const known = door.run(() =>
-    model === undefined ? fail("missing", "model", model, "a release model") : releaseModel(model),
-  );
-  door.done();
-  const amount = (rate as Quantity<"mass/area", "N">).in((unit ?? rate?.unit) as "lb/1000 ft2");
-  return { name, nitrogen: rate as unknown as NitrogenRate, model: known as ReleaseModel, amount };
+  return { ...read, amount: numberIn(read.nitrogen, unit ?? read.nitrogen.unit) };
 };
+
+const nitrogens = ["N", "N:soluble", "N:slow"] as const;
 
 /**
  * The nitrogen that each portion of an application gives off, day by day, and all of them together.
@@ -105,12 +108,13 @@ export const readPortion = (portion: NitrogenPortion, unit?: string): ReadPortio
  *
  * How uncertain it is: very. No turf source prints weekly percentages by temperature. Each portion has a
  * low and a high end from the published ranges of its model; the truth can lie outside of them in dry,
- * frozen or waterlogged soil. Placement has no default: coated urea on the surface or in the thatch let
- * out 80 % or more within 35 days whatever its label said. So where a model of coated granules holds for
- * granules in the soil and the placement is the surface, the low end stays that of the model; for polymer
- * coatings the middle and the high end take that finding in; for sulfur coatings the middle stays and the high end is
- * all at once, as the same trial found them no slower than uncoated urea; a coating of both counts as sulfur. A
- * finding says so.
+ * frozen or waterlogged soil. Days beyond what was measured, and temperatures outside of it, carry a finding.
+ *
+ * Placement has no default: of coated urea on the surface or in the thatch one trial had 80 % or more out within 35 days
+ * whatever its label said, another only half within a cool season. So where a model of coated granules holds for
+ * granules in the soil and the placement is the surface, both ends take in {@link polymerCoatedOnSurface} or
+ * {@link sulfurCoatedOnSurface}; the middle takes in the former, and stays that of the model for sulfur coatings. A coating of
+ * both counts as sulfur. A finding says so.
  *
  * @param input.applied - date of the application
  * @param input.days - how many days, 1 to 3660
@@ -148,37 +152,16 @@ export const releasedNitrogen = (input: {
   readonly temperature: DailyTemperatures | MeanTemperature;
   readonly portions: readonly NitrogenPortion[];
 }): NitrogenRelease => {
-  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
-  const door = checks();
-  const start = door.run(() => civilDate(input.applied, "applied"));
-  const days = door.run(() => {
-    const count = expectNumber(input.days, "days", { min: 1, max: longest });
-    return Number.isInteger(count) ? count : fail("range", "days", count, "a whole number of days");
-  });
-  const placement = door.run(() => checkedPlacement(input.placement, "placement"));
-  const read: ReadPortion[] = [];
-  door.run(() => {
-    if (!Array.isArray(input.portions)) fail("type", "portions", input.portions, "a list of portions");
-    if (input.portions.length === 0) fail("missing", "portions", "an empty list", "at least one portion");
-  });
-  let unit: string | undefined;
-  for (const [i, portion] of (Array.isArray(input.portions) ? input.portions : []).entries()) {
-    const one = door.run(() => readPortion(portion, unit), `portions[${i}]`);
-    if (one === undefined) continue;
-    unit ??= one.nitrogen.unit;
-    read.push(one);
-  }
-  door.done();
-  const findings: Finding[] = [];
-  const weather = releaseWeather(input.temperature, start as CivilDate, days as number, findings);
-  const assumed = new Set([...weather.assumptions, ...read.flatMap(({ model }) => model.assumptions)]);
-  const portions = read.map(({ name, amount, model }, i): PortionRelease => {
-    const ends = modelEnds(model, placement as Placement, weather, `portions[${i}]`, findings);
-    for (const assumption of ends.assumptions) assumed.add(assumption);
+  const { start, days, placement, portions: read } = readRelease(input);
+  const weather = releaseWeather(input.temperature, start, days);
+  const runs = read.map(({ name, amount, model }, i) => {
+    const ends = modelEnds(model, placement, weather, `portions[${i}]`);
     const by = (share: Float64Array): number[] => Array.from(share, (part) => amount * part);
     const cumulative = { low: by(ends.low), mid: by(ends.mid), high: by(ends.high) };
-    return { name, applied: amount, cumulative, perDay: steps(cumulative.mid), model };
+    const portion: PortionRelease = { name, applied: amount, cumulative, perDay: steps(cumulative.mid), model };
+    return { ends, portion, findings: [...ends.findings, ...beyondObserved(model, weather, `portions[${i}]`)] };
   });
+  const portions = runs.map(({ portion }) => portion);
   const cumulative = {
     low: summed(portions.map((p) => p.cumulative.low)),
     mid: summed(portions.map((p) => p.cumulative.mid)),
@@ -190,24 +173,60 @@ export const releasedNitrogen = (input: {
   return {
     type: "nitrogen-release",
     version: 1,
-    start: start as CivilDate,
-    unit: unit as string,
-    placement: placement as Placement,
+    start,
+    unit: read[0]?.nitrogen.unit as string,
+    placement,
     applied,
     cumulative,
     perDay: steps(cumulative.mid),
     remaining: { low: left(cumulative.high), mid: left(cumulative.mid), high: left(cumulative.low) },
     portions,
-    assumptions: [...assumed],
-    findings,
-    checked: ["placement against that of each model", "that every day has a temperature"],
+    assumptions: [
+      ...new Set([
+        ...weather.assumptions,
+        ...read.flatMap(({ model }) => model.assumptions),
+        ...runs.flatMap(({ ends }) => ends.assumptions),
+      ]),
+    ],
+    findings: [...weather.findings, ...runs.flatMap(({ findings }) => findings)],
+    checked: [
+      "placement against that of each model",
+      "that every day has a temperature",
+      "days and temperatures against what was measured, where a model states it",
+    ],
     notChecked: [
       ...withoutResponse(read),
       "soil moisture, rain and irrigation",
-      "broken coatings and particle size",
+      "broken coatings, and particle size but for isobutylidene diurea",
       "losses to air and water, and uptake: released is not taken up",
     ],
   };
+};
+
+const mostPortions = 100;
+
+const readRelease = (input: {
+  readonly applied: CivilDate;
+  readonly days: number;
+  readonly placement: Placement;
+  readonly portions: readonly NitrogenPortion[];
+}) => {
+  expectFields(input, ["applied", "days", "placement", "temperature", "portions"], "input");
+  return allOf({
+    start: () => civilDate(input.applied, "applied"),
+    days: () => {
+      const count = expectNumber(input.days, "days", { min: 1, max: longest });
+      return Number.isInteger(count) ? count : fail("range", "days", count, "a whole number of days");
+    },
+    placement: () => checkedPlacement(input.placement, "placement"),
+    portions: () => {
+      const list = expectList(input.portions, "portions", "portion") as readonly NitrogenPortion[];
+      if (list.length > mostPortions) fail("range", "portions", list, `at most ${mostPortions} portions`);
+      const read = eachOf(list, "portions", (portion) => readPortion(portion));
+      const unit = read[0]?.nitrogen.unit as string;
+      return read.map((portion) => ({ ...portion, amount: numberIn(portion.nitrogen, unit) }));
+    },
+  });
 };
 
 /** What was not checked of portions whose model gives no response to temperature, each name once. */

@@ -1,3 +1,4 @@
+import { type Citation, frozen } from "../../quantity/index.js";
 import type { SaltRow, SaltTable } from "./salt-table.js";
 
 const row = (
@@ -13,15 +14,18 @@ const row = (
   burn,
 });
 
+/** Where the table was printed. */
+export const oregonTable: Citation = /* @__PURE__ */ frozen({
+  title: "Table 26-2 Common sources of N in turfgrass fertilizers",
+  publisher: "Oregon State University forage and grass site",
+  where: "table 26-2",
+  url: "https://forages.prod.acquia.cws.oregonstate.edu/Tables/26-2",
+});
+
 /** Oregon State University, table 26-2: per unit of nitrogen, with the burn potential that it states. */
 export const oregonSaltIndexes: SaltTable<"per unit"> = {
   scale: "per unit",
-  source: {
-    title: "Table 26-2 Common sources of N in turfgrass fertilizers",
-    publisher: "Oregon State University forage and grass site",
-    where: "table 26-2",
-    url: "https://forages.prod.acquia.cws.oregonstate.edu/Tables/26-2",
-  },
+  source: oregonTable,
   rows: [
     row("ammonium nitrate", 33, 3.2, "high"),
     row("ammonium sulfate", 21, 3.3, "high"),

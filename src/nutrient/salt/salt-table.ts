@@ -1,4 +1,4 @@
-import { type Citation, type FactSource, fail } from "../../quantity/index.js";
+import { type FactSource, fail } from "../../quantity/index.js";
 import type { SaltIndex, SaltScale, UnitBasis } from "./salt-index.js";
 
 /** One printed salt index. */
@@ -18,7 +18,7 @@ export interface SaltRow {
 /** A printed table of salt indexes, on one scale. Figures stand as printed, also the doubted ones. */
 export interface SaltTable<S extends SaltScale> {
   readonly scale: S;
-  readonly source: FactSource | Citation;
+  readonly source: FactSource;
   readonly rows: readonly SaltRow[];
 }
 

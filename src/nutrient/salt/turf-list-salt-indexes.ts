@@ -1,7 +1,15 @@
+import { type Citation, frozen } from "../../quantity/index.js";
 import type { UnitBasis } from "./salt-index.js";
 import type { SaltRow, SaltTable } from "./salt-table.js";
 
 const row = (material: string, value: number, basis: UnitBasis): SaltRow => ({ material, value, basis });
+
+/** Where the table was printed. */
+export const turfList: Citation = /* @__PURE__ */ frozen({
+  title: "Saline fertiliser index (after McCarty 2001, golf course management text)",
+  publisher: "turf agronomy company article",
+  where: "list",
+});
 
 /**
  * A turf list after McCarty 2001, per unit; above 1.5 it calls high. The basis is not printed: it is the
@@ -9,11 +17,7 @@ const row = (material: string, value: number, basis: UnitBasis): SaltRow => ({ m
  */
 export const turfListSaltIndexes: SaltTable<"per unit"> = {
   scale: "per unit",
-  source: {
-    title: "Saline fertiliser index (after McCarty 2001, golf course management text)",
-    publisher: "turf agronomy company article",
-    where: "list",
-  },
+  source: turfList,
   rows: [
     row("ammonium nitrate", 3, "N"),
     row("ammonium sulfate", 3.3, "N"),

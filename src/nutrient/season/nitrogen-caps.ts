@@ -1,12 +1,15 @@
 import { type CivilDate, civilDate, daysBetween } from "../../calendar/index.js";
 import {
-  checks,
+  allOf,
+  expectFields,
   expectQuantity,
   type FactSource,
   fail,
-  type Quantity,
-  quantityOf,
+  numberIn,
+  Quantity,
 } from "../../quantity/index.js";
+import { expectSource } from "../label/expect-source.js";
+import { eachOf } from "../label/under-path.js";
 
 /** The most nitrogen per area that a law, a label or a plan states, and which of them does. */
 export interface NitrogenCap {
@@ -53,75 +56,67 @@ export interface DayAmount {
 /** A cap in the unit of the plan. */
 export type CapAmounts = Readonly<Partial<Record<CapName, number>>>;
 
+const nitrogenKind = { dimension: "mass/area", of: "N", bound: "non-negative" } as const;
+
+/** Where each cap is stated. */
+export type CapSources = Readonly<Partial<Record<CapName, FactSource>>>;
+
 /** Takes caps that may come from JSON; a cap that could never be reached under a longer one is a contradiction. */
 export const checkedCaps = (
   caps: NitrogenCaps,
   unit: string | undefined,
   path: string,
-): { unit: string | undefined; amounts: CapAmounts } => {
-  if (typeof caps !== "object" || caps === null) return fail("type", path, caps, "a record of caps");
-  const door = checks();
-  let common = unit;
+): { unit: string | undefined; amounts: CapAmounts; sources: CapSources } => {
+  const given = expectFields(caps, capNames, path, "a record of caps");
+  const stated = capNames.filter((name) => given[name] !== undefined);
+  const read = eachOf(
+    stated,
+    path,
+    (name) => {
+      const { amount, source } = expectFields(given[name], ["amount", "source"], "", "{ amount, source }");
+      return {
+        name,
+        ...allOf({
+          amount: () => expectQuantity(amount, nitrogenKind, "amount"),
+          source: () => (source === undefined ? fail("missing", "source", source, "where the cap is stated") : expectSource(source, "source")),
+        }),
+      };
+    },
+    (name) => `${path}.${name}`,
+  );
+  const common = unit ?? read[0]?.amount.unit;
   const amounts: Partial<Record<CapName, number>> = {};
-  for (const key of Object.keys(caps)) {
-    if (!(capNames as readonly string[]).includes(key)) {
-      door.run(() => fail("type", `${path}.${key}`, key, capNames.join(", ")));
-    }
+  const sources: Partial<Record<CapName, FactSource>> = {};
+  for (const { name, amount, source } of read) {
+    amounts[name] = numberIn(amount, common as string);
+    sources[name] = source;
   }
-  for (const name of capNames) {
-    const cap = caps[name];
-    if (cap === undefined) continue;
-    door.run(() => {
-      if (typeof cap !== "object" || cap === null) fail("type", `${path}.${name}`, cap, "{ amount, source }");
-      const amount = expectQuantity(
-        cap.amount,
-        { dimension: "mass/area", of: "N", bound: "non-negative" },
-        `${path}.${name}.amount`,
-      );
-      if (cap.source === undefined || cap.source === "") {
-        fail("missing", `${path}.${name}.source`, cap.source, "where the cap is stated");
-      }
-      common ??= amount.unit;
-      amounts[name] = amount.in(common as "lb/acre");
-    });
-  }
-  door.run(() => {
-    for (const [i, short] of capNames.entries()) {
-      for (const long of capNames.slice(i + 1)) {
-        const [a, b] = [amounts[short], amounts[long]];
-        if (a !== undefined && b !== undefined && a > b * (1 + 1e-9)) {
-          fail(
-            "conflict",
-            `${path}.${short}.amount`,
-            caps[short]?.amount,
-            `not more than the cap ${capText[long]}, which is ${b}`,
-          );
-        }
+  for (const [i, short] of read.entries()) {
+    for (const long of read.slice(i + 1)) {
+      const most = amounts[long.name] as number;
+      if ((amounts[short.name] as number) > most * (1 + 1e-9)) {
+        const text = `not more than the cap ${capText[long.name]}, which is ${most}`;
+        fail("conflict", `${path}.${short.name}.amount`, short.amount, text);
       }
     }
-  });
-  door.done();
-  return { unit: common, amounts };
+  }
+  return { unit: common, amounts, sources };
 };
 
+const mostEntries = 10_000;
+
 /** Takes what has gone down, in one unit. */
-export const checkedLog = (log: readonly DatedNitrogen[], unit: string, path: string): DayAmount[] => {
+export const checkedLog = (log: unknown, unit: string, path: string): DayAmount[] => {
   if (!Array.isArray(log)) return fail("type", path, log, "a list of dates with nitrogen");
-  const door = checks();
-  const rows = log.map((entry: DatedNitrogen, i) =>
-    door.run(() => {
-      if (typeof entry !== "object" || entry === null) fail("type", "", entry, "a date with nitrogen");
-      const date = civilDate(entry.date, "date");
-      const rate = expectQuantity(
-        entry.nitrogen,
-        { dimension: "mass/area", of: "N", bound: "non-negative" },
-        "nitrogen",
-      );
-      return { date, day: dayCount(date), amount: rate.in(unit as "lb/acre") };
-    }, `${path}[${i}]`),
-  );
-  door.done();
-  return rows as DayAmount[];
+  if (log.length > mostEntries) fail("range", path, log, `at most ${mostEntries} entries`);
+  return eachOf(Array.from(log), path, (entry: unknown) => {
+    const { date, nitrogen } = expectFields(entry, ["date", "nitrogen"], "", "a date with nitrogen");
+    const read = allOf({
+      date: () => civilDate(date as CivilDate, "date"),
+      rate: () => expectQuantity(nitrogen, nitrogenKind, "nitrogen"),
+    });
+    return { date: read.date, day: dayCount(read.date), amount: numberIn(read.rate, unit) };
+  });
 };
 
 /** A day as a whole number, so that many days are compared at once. */
@@ -157,4 +152,4 @@ export const usedAround = (
 
 /** A rate of nitrogen in the unit of the plan. */
 export const nitrogenRate = (value: number, unit: string): Quantity<"mass/area", "N"> =>
-  quantityOf(value, unit, "N", "nitrogen") as unknown as Quantity<"mass/area", "N">;
+  new Quantity<"mass/area", "N">(value, unit, "N", "mass/area");

@@ -135,12 +135,12 @@ export const programComparison = <C extends string = string>(input: {
   });
   door.done();
   const [from, weeks, placement] = [first as CivilDate, count as number, where as Placement];
-  const findings: Finding[] = [];
   // Once for all programs: in each application the same fault would be told again, under the wrong path.
   const start = earliestStart(input.programs, from, 7 * weeks);
   const weather = door.run(() =>
-    releaseWeather(input.temperature, addDays(from, start), 7 * weeks - start, findings),
+    releaseWeather(input.temperature, addDays(from, start), 7 * weeks - start),
   );
+  const findings: Finding[] = [...(weather?.findings ?? [])];
   const temperature = weather === undefined ? { mean: quantity(20, "°C") } : input.temperature;
   const names = new Set<string>();
   let unit: string | undefined;

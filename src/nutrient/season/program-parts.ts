@@ -2,6 +2,7 @@ import { addDays, addMonths, type CivilDate, dateRange, type MonthDayWindow } fr
 import { wholeUnitsFor } from "../../numeric/index.js";
 import { type FactSource, fail, type Quantity } from "../../quantity/index.js";
 import type { DatedNitrogen, NitrogenCaps } from "./nitrogen-caps.js";
+import type { ApplicationInterval, IntervalPractice, LeastApplication } from "./program-spacing.js";
 
 /** How a season is split. */
 export type ProgramPlan =
@@ -39,8 +40,15 @@ export interface SeasonProgramInput {
   /** What is left out is not checked; an empty record is a program without caps. */
   readonly caps: NitrogenCaps;
   readonly closed?: readonly ClosedSeason[];
-  /** What has gone down, or is fixed, besides: it counts against the caps. */
+  /** What has gone down, or is fixed, besides: it counts against the caps, and the interval is kept from it. */
   readonly applied?: readonly DatedNitrogen[];
+  /**
+   * The fewest days from one application to the next: stated, or a practice of {@link intervalPractices}. Two weeks where
+   * it is left out; `{ days: 0, source }` for none.
+   */
+  readonly leastInterval?: ApplicationInterval | IntervalPractice;
+  /** The least that goes down at once where an application has to be split; 0.1 lb N per 1000 ft2 where it is left out. */
+  readonly leastAmount?: LeastApplication;
 }
 
 /** A month with its target in the unit of the plan. */
@@ -76,34 +84,41 @@ const even = (amount: number, count: number, days: readonly CivilDate[], path: s
   }));
 };
 
-/** The applications before caps of 30 days and of the year, and closed seasons, move them. */
+/** The applications before caps, and the interval between two of them, move them: evenly over the open days. */
 export const plannedParts = (input: {
   readonly months: readonly MonthTarget[];
   readonly plan: ProgramPlan;
   readonly total: number;
   readonly most: number | undefined;
+  readonly open: readonly CivilDate[];
 }): PlannedPart[] => {
-  const { months, plan, total, most } = input;
+  const { months, plan, total, most, open } = input;
   const countOf = (amount: number): number =>
     most === undefined || most === 0 ? 1 : wholeUnitsFor(amount, most);
   const season = seasonDays(months);
+  // Where every day is closed the parts stand on the days of the season, and find no room.
+  const days = open.length > 0 ? open : season;
   if (plan.kind === "even split") {
     const { applications: count } = plan;
     if (count !== undefined && count > season.length) {
       fail("range", "plan.applications", count, `at most one a day, which is ${season.length}`);
     }
     if (total === 0) return [];
-    if (count !== undefined) return even(total, count, season, "plan");
+    const firsts = months.map(({ month }) => open.find((date) => date.startsWith(month)));
+    if (count !== undefined || firsts.includes(undefined)) {
+      return even(total, count ?? months.length, days, "plan");
+    }
     const last = season.at(-1) as CivilDate;
     const amount = total / months.length;
-    return months.map(({ month }) => ({ date: firstOf(month), last, amount, path: "plan" }));
+    return firsts.map((date) => ({ date: date as CivilDate, last, amount, path: "plan" }));
   }
   if (months.every(({ target }) => target === undefined)) {
-    return total === 0 ? [] : even(total, countOf(total), season, "total");
+    return total === 0 ? [] : even(total, countOf(total), days, "total");
   }
-  return months.flatMap(({ month, target = 0 }, i) =>
-    target === 0
-      ? []
-      : even(target, countOf(target), dateRange(firstOf(month), lastOf(month)), `months[${i}]`),
-  );
+  return months.flatMap(({ month, target = 0 }, i) => {
+    if (target === 0) return [];
+    const own = open.filter((date) => date.startsWith(month));
+    const dates = own.length > 0 ? own : dateRange(firstOf(month), lastOf(month));
+    return even(target, countOf(target), dates, `months[${i}]`);
+  });
 };

@@ -1,14 +1,21 @@
-import { civilDate, monthDay } from "../../calendar/index.js";
+import { type CivilDate, civilDate, monthDay } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
-import { checks, expectNumber, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectList,
+  expectNumber,
+  expectOneOf,
+  expectQuantity,
+  fail,
+  numberIn,
+  type Quantity,
+} from "../../quantity/index.js";
+import { expectSource } from "../label/expect-source.js";
 import { type CapAmounts, checkedCaps, checkedLog, type DayAmount } from "./nitrogen-caps.js";
-import type {
-  ClosedSeason,
-  MonthTarget,
-  ProgramMonth,
-  ProgramPlan,
-  SeasonProgramInput,
-} from "./program-parts.js";
+import type { ClosedSeason, MonthTarget, ProgramPlan, SeasonProgramInput } from "./program-parts.js";
+import { type ApplicationInterval, readInterval, readLeastAmount } from "./program-spacing.js";
+import { eachOf } from "../label/under-path.js";
 
 /** A program, checked, all amounts in one unit. */
 export interface ReadProgram {
@@ -19,101 +26,144 @@ export interface ReadProgram {
   readonly closed: readonly ClosedSeason[];
   readonly total: number;
   readonly plan: ProgramPlan;
+  readonly leastInterval: ApplicationInterval;
+  readonly intervalStated: boolean;
+  readonly leastAmount: number;
 }
 
-const most = 120;
+const mostMonths = 120;
+const mostClosed = 100;
+const fields = [
+  "months",
+  "total",
+  "plan",
+  "caps",
+  "closed",
+  "applied",
+  "leastInterval",
+  "leastAmount",
+] as const;
+const kinds = ["fewest applications", "even split", "growth curve"] as const;
 
-const checkedPlan = (plan: ProgramPlan): ProgramPlan => {
-  const kind: unknown = plan?.kind;
-  if (kind !== "fewest applications" && kind !== "even split" && kind !== "growth curve") {
-    return fail("type", "plan.kind", kind, '"fewest applications", "even split" or "growth curve"');
+const checkedPlan = (plan: unknown): ProgramPlan => {
+  const given = expectFields(plan, ["kind", "applications"], "plan", "{ kind }");
+  const kind = expectOneOf(given.kind, kinds, "plan.kind");
+  if (kind !== "even split") {
+    if (given.applications !== undefined) {
+      fail("conflict", "plan.applications", given.applications, 'no number of applications but in an "even split"');
+    }
+    return { kind };
   }
-  if (plan.kind === "even split" && plan.applications !== undefined) {
-    const count = expectNumber(plan.applications, "plan.applications", { min: 1, max: 366 });
-    if (!Number.isInteger(count)) fail("range", "plan.applications", count, "a whole number");
-  }
-  return plan;
+  if (given.applications === undefined) return { kind };
+  const applications = expectNumber(given.applications, "plan.applications", { min: 1, max: 366 });
+  return Number.isInteger(applications)
+    ? { kind, applications }
+    : fail("range", "plan.applications", applications, "a whole number");
 };
 
 const rateOf = (input: unknown, path: string): Quantity<"mass/area", "N"> =>
   expectQuantity(input, { dimension: "mass/area", of: "N", bound: "non-negative" }, path);
 
+/** A month as it was given: its name, and its target and weight where it has them. */
+interface ReadMonth {
+  readonly month: string;
+  readonly target: Quantity<"mass/area", "N"> | undefined;
+  readonly weight: number | undefined;
+}
+
+const monthName = (input: unknown): string => {
+  if (typeof input !== "string" || !/^\d{4}-\d{2}$/.test(input)) {
+    return fail("date", "month", input, "a month written YYYY-MM");
+  }
+  civilDate(`${input}-01` as CivilDate, "month");
+  return input;
+};
+
+const readMonths = (input: unknown): readonly ReadMonth[] => {
+  const list = expectList(input, "months", "month");
+  if (list.length > mostMonths) fail("range", "months", list, `at most ${mostMonths} months`);
+  let before: string | undefined;
+  return eachOf(list, "months", (given) => {
+    const { month, target, weight } = expectFields(given, ["month", "target", "weight"], "", "a month");
+    const read = allOf({
+      month: () => {
+        const name = monthName(month);
+        const last = before;
+        before = name;
+        return last !== undefined && last >= name ? fail("conflict", "month", name, `a month after ${last}`) : name;
+      },
+      target: () => (target === undefined ? undefined : rateOf(target, "target")),
+      weight: () => (weight === undefined ? undefined : expectNumber(weight, "weight", { min: 0 })),
+    });
+    return read;
+  });
+};
+
+const readClosed = (input: unknown): readonly ClosedSeason[] => {
+  if (input === undefined) return [];
+  if (!Array.isArray(input)) return fail("type", "closed", input, "a list of closed seasons");
+  if (input.length > mostClosed) fail("range", "closed", input, `at most ${mostClosed} closed seasons`);
+  return eachOf(Array.from(input), "closed", (given) => {
+    const { window, source } = expectFields(given, ["window", "source"], "", "{ window, source }");
+    const { from, to } = expectFields(window, ["from", "to"], "window", "{ from, to }");
+    return allOf({
+      window: () =>
+        allOf({ from: () => monthDay(from, "window.from"), to: () => monthDay(to, "window.to") }),
+      source: () => expectSource(source, "source"),
+    });
+  });
+};
+
 /** Takes a program that may come from JSON, or throws all that is wrong with it. */
 export const readProgram = (input: SeasonProgramInput): ReadProgram => {
-  if (typeof input !== "object" || input === null) return fail("type", "program", input, "a record");
-  const given: readonly ProgramMonth[] = Array.isArray(input.months)
-    ? input.months
-    : fail("type", "months", input.months, "a list of months");
-  if (given.length === 0) fail("missing", "months", "an empty list", "at least one month");
-  if (given.length > most) fail("range", "months", given, `at most ${most} months`);
-  const door = checks();
-  const plan = door.run(() => checkedPlan(input.plan));
-  const wanted = input.total === undefined ? undefined : door.run(() => rateOf(input.total, "total"));
-  let unit = wanted?.unit;
-  const targets: (number | undefined)[] = [];
-  const weights: (number | undefined)[] = [];
-  for (const [i, month] of given.entries()) {
-    door.run(() => {
-      if (typeof month !== "object" || month === null) fail("type", "", month, "a month");
-      if (typeof month.month !== "string" || !/^\d{4}-\d{2}$/.test(month.month)) {
-        fail("date", "month", month.month, "a month written YYYY-MM");
-      }
-      civilDate(`${month.month}-01` as never, "month");
-      const before = given[i - 1]?.month;
-      if (typeof before === "string" && before >= month.month) {
-        fail("conflict", "month", month.month, `a month after ${before}`);
-      }
-      const target = month.target === undefined ? undefined : rateOf(month.target, "target");
-      unit ??= target?.unit;
-      targets[i] = target?.in(unit as "lb/acre");
-      if (target !== undefined && plan?.kind === "growth curve") {
-        fail(
-          "conflict",
-          "target",
-          target,
-          "no target: a growth curve sets them from the total and the weights",
-        );
-      }
-      weights[i] = month.weight === undefined ? undefined : expectNumber(month.weight, "weight", { min: 0 });
-    }, `months[${i}]`);
-  }
-  const caps = door.run(() => checkedCaps(input.caps, unit, "caps"));
-  const closed = input.closed ?? [];
-  door.run(() => {
-    if (!Array.isArray(closed)) fail("type", "closed", closed, "a list of closed seasons");
-    for (const [i, season] of closed.entries()) {
-      monthDay(season?.window?.from, `closed[${i}].window.from`);
-      monthDay(season.window.to, `closed[${i}].window.to`);
-      if (!season.source) fail("missing", `closed[${i}].source`, season.source, "who closes it");
-    }
+  expectFields(input, fields, "program", "a record");
+  const read = allOf({
+    plan: () => checkedPlan(input.plan),
+    total: () => (input.total === undefined ? undefined : rateOf(input.total, "total")),
+    months: () => readMonths(input.months),
+    caps: () => checkedCaps(input.caps, undefined, "caps"),
+    closed: () => readClosed(input.closed),
+    applied: () => checkedLog(input.applied ?? [], anyUnit, "applied"),
+    interval: () => readInterval(input.leastInterval, "leastInterval"),
+    least: () => readLeastAmount(input.leastAmount, anyUnit, "leastAmount"),
   });
-  unit ??= "lb/1000 ft2";
-  const common: string = unit;
-  const applied = door.run(() => checkedLog(input.applied ?? [], common, "applied"));
-  door.done();
-  const total = shared(plan as ProgramPlan, given, targets, weights, wanted?.in(unit as "lb/acre"));
+  const stated = read.months.find(({ target }) => target !== undefined)?.target;
+  const unit = read.total?.unit ?? stated?.unit ?? read.caps.unit ?? anyUnit;
+  const here = (amount: Quantity<"mass/area", "N"> | undefined): number | undefined =>
+    amount === undefined ? undefined : numberIn(amount, unit);
+  const { targets, total } = shared(read.plan, read.months, read.months.map(({ target }) => here(target)), here(read.total));
   return {
-    months: given.map(({ month }, i) => {
+    months: read.months.map(({ month }, i) => {
       const target = targets[i];
       return target === undefined ? { month } : { month, target };
     }),
     unit,
-    caps: caps?.amounts as CapAmounts,
-    applied: applied as DayAmount[],
-    closed,
+    caps: checkedCaps(input.caps, unit, "caps").amounts,
+    applied: checkedLog(input.applied ?? [], unit, "applied"),
+    closed: read.closed,
     total,
-    plan: plan as ProgramPlan,
+    plan: read.plan,
+    leastInterval: read.interval,
+    intervalStated: input.leastInterval !== undefined,
+    leastAmount: readLeastAmount(input.leastAmount, unit, "leastAmount"),
   };
 };
 
-/** The total of the season; for a growth curve the targets are set from the weights. */
+/** The unit in which amounts are read until that of the plan is known. */
+const anyUnit = "lb/1000 ft2";
+
+/** The targets of the months and the total of the season; for a growth curve the targets are set from the weights. */
 const shared = (
   plan: ProgramPlan,
-  given: readonly ProgramMonth[],
-  targets: (number | undefined)[],
-  weights: readonly (number | undefined)[],
+  given: readonly ReadMonth[],
+  targets: readonly (number | undefined)[],
   total: number | undefined,
-): number => {
+): { readonly targets: readonly (number | undefined)[]; readonly total: number } => {
+  const at = targets.findIndex((target) => target !== undefined);
+  if (plan.kind === "growth curve" && at >= 0) {
+    const text = "no target: a growth curve sets them from the total and the weights";
+    fail("conflict", `months[${at}].target`, given[at]?.target, text);
+  }
   const stated = targets.filter((target) => target !== undefined).length;
   const sum = targets.reduce<number>((all, target) => all + (target ?? 0), 0);
   if (total !== undefined && stated > 0 && (exceeds(total, sum) || exceeds(sum, total))) {
@@ -122,14 +172,13 @@ const shared = (
   const whole =
     total ?? (stated > 0 ? sum : fail("missing", "total", undefined, "a total, or a target for each month"));
   if (plan.kind === "fewest applications" && stated > 0 && stated < given.length) {
-    const at = targets.indexOf(undefined);
-    fail("missing", `months[${at}].target`, undefined, "a target for every month (zero is one), or for none");
+    const gap = targets.indexOf(undefined);
+    fail("missing", `months[${gap}].target`, undefined, "a target for every month (zero is one), or for none");
   }
-  if (plan.kind !== "growth curve") return whole;
-  const missing = given.findIndex((_, i) => weights[i] === undefined);
+  if (plan.kind !== "growth curve") return { targets, total: whole };
+  const missing = given.findIndex(({ weight }) => weight === undefined);
   if (missing >= 0) fail("missing", `months[${missing}].weight`, undefined, "a weight for every month");
-  const all = weights.reduce<number>((acc, weight) => acc + (weight ?? 0), 0);
-  if (!(all > 0)) fail("range", "months", all, "weights of which one is above zero");
-  for (const i of given.keys()) targets[i] = (whole * (weights[i] as number)) / all;
-  return whole;
+  const all = given.reduce((sum, { weight = 0 }) => sum + weight, 0);
+  if (!(all > 0 && Number.isFinite(all))) fail("range", "months", all, "weights of which one is above zero");
+  return { targets: given.map(({ weight = 0 }) => (whole * weight) / all), total: whole };
 };

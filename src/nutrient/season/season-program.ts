@@ -1,17 +1,16 @@
-import { type CivilDate, civilDate, isWithinWindow } from "../../calendar/index.js";
+import { isWithinWindow } from "../../calendar/index.js";
 import type { Finding, Quantity } from "../../quantity/index.js";
+import { type CapName, capNames, capText, type DatedNitrogen, dayCount, nitrogenRate } from "./nitrogen-caps.js";
+import { type OpenDay, type PlacedPart, placeParts } from "./place-parts.js";
 import {
-  type CapName,
-  capNames,
-  capText,
-  type DatedNitrogen,
-  type DayAmount,
-  dayCount,
-  nitrogenRate,
-  usedAround,
-} from "./nitrogen-caps.js";
-import { type ProgramPlan, plannedParts, type SeasonProgramInput, seasonDays } from "./program-parts.js";
-import { readProgram } from "./read-program.js";
+  type PlannedPart,
+  type ProgramPlan,
+  plannedParts,
+  type SeasonProgramInput,
+  seasonDays,
+} from "./program-parts.js";
+import type { ApplicationInterval } from "./program-spacing.js";
+import { type ReadProgram, readProgram } from "./read-program.js";
 
 /** What a month gets, beside its target. */
 export interface MonthBalance {
@@ -30,8 +29,10 @@ export interface SeasonProgram {
   readonly months: readonly MonthBalance[];
   readonly target: Quantity<"mass/area", "N">;
   readonly planned: Quantity<"mass/area", "N">;
-  /** What the stated caps and closed seasons leave no room for. */
+  /** What the stated caps, the closed seasons and the least interval leave no room for. */
   readonly shortfall: Quantity<"mass/area", "N">;
+  /** The fewest days from one application to the next that the plan keeps, and who says so. */
+  readonly leastInterval: ApplicationInterval;
   readonly findings: readonly Finding[];
   readonly checked: readonly string[];
   readonly notChecked: readonly string[];
@@ -45,16 +46,18 @@ const guard = 1e-9;
  *
  * - `"fewest applications"`: with a target for every month, each month gets `ceil(target / cap)` equal
  *   applications; with a total only, the season gets `ceil(total / cap)`. `cap` is the one per application.
- * - `"even split"`: the total in equal applications: as many as stated, or one on the first day of each month.
+ * - `"even split"`: the total in equal applications: as many as stated, or one on the first open day of each month.
  * - `"growth curve"`: the total shared by the weights of the months (growth potential, clippings of past
  *   years); each month is then split as for fewest applications.
  *
- * The season is the days of the listed months: nothing is planned in a month that is left out between two of
- * them. Other applications lie evenly in their month or season, the first on its first day. One that would
- * pass a cap, or that falls into a closed season or on a day that has an application already, moves to the first
- * later day of its month (of the season for a total and an even split) that takes it whole; where none does, it goes
- * down in parts on the days with some room, in order, and the rest is reported as a shortfall, never squeezed in.
- * Fixed entries of `applied` count against the caps. Amounts compare at a relative 1e-9.
+ * The season is the days of the listed months that no closed season holds. Applications lie evenly over the open days
+ * of their month or season, the first on its first. Two are never nearer than the least interval: stated, or a named
+ * practice, two weeks where it is left out. (A number of applications that you state goes before the practice: then the
+ * interval is shortened, and a warning says so.) An application that would pass a cap, or lies too near another, moves
+ * to the first later day of its month (of the season for a total and an even split) that takes it whole; where none does,
+ * it goes down in parts of at least the least amount, on days with room, and the rest is a shortfall with its reason,
+ * never squeezed in. Fixed entries of `applied` count against the caps and the interval. Amounts compare at a
+ * relative 1e-9.
  *
  * @throws RatewrightError `missing` (a target, a weight, a total, a cap's source), `conflict` (caps that
  *   contradict, months out of order, total beside targets), `range`, `type`, `date`
@@ -62,7 +65,7 @@ const guard = 1e-9;
  * Source: monthly rates that add up to the yearly maximum, University of Maryland Extension, "Lawn
  * fertilizer schedule table", 2023; a yearly need in applications of at most 1 lb N per 1000 ft2,
  * Michigan State University Extension, "Benefits of using lawn fertilizers containing slow release
- * nitrogen". Even spacing is common practice, no source.
+ * nitrogen". Even spacing, two weeks between applications and the least amount are common practice, no source.
  *
  * @example
  * ```ts
@@ -79,78 +82,22 @@ const guard = 1e-9;
  * ```
  */
 export const seasonProgram = (input: SeasonProgramInput): SeasonProgram => {
-  const { months, unit, caps, applied, closed, total, plan } = readProgram(input);
-  const log: DayAmount[] = [...applied];
-  const placed: DayAmount[] = [];
-  const findings: Finding[] = [];
-  const parts = plannedParts({ months, plan, total, most: caps.perApplication });
-  const open = seasonDays(months)
-    .filter((date) => !closed.some(({ window }) => isWithinWindow(date, window)))
-    .map((date) => ({ date, day: dayCount(date) }));
-  // Two on one day would be one application; an entry without nitrogen is none.
-  const taken = new Set(log.filter(({ amount }) => amount > 0).map(({ day }) => day));
-  const room = (date: CivilDate, day: number): number => {
-    let least = taken.has(day) ? 0 : Number.POSITIVE_INFINITY;
-    for (const name of capNames) {
-      const cap = caps[name];
-      if (cap !== undefined && least > 0) least = Math.min(least, cap - usedAround(name, log, date, day));
-    }
-    return least;
-  };
+  const program = readProgram(input);
+  const { months, unit, caps, applied, total, plan } = program;
+  const open = openDays(program);
+  const dates = open.map(({ date }) => date);
+  const parts = plannedParts({ months, plan, total, most: caps.perApplication, open: dates });
+  const spacing = spacingFor(program, parts, open);
+  const intervalDays = spacing.interval.days;
   const small = guard * total;
-  const place = (date: CivilDate, day: number, amount: number): void => {
-    const entry = { date, day, amount };
-    log.push(entry);
-    placed.push(entry);
-    taken.add(day);
-  };
-  let short = 0;
-  for (const part of parts) {
-    let rest = part.amount;
-    const [from, to] = [dayCount(part.date), dayCount(part.last)];
-    const days = open.filter(({ day }) => day >= from && day <= to);
-    // First a day that takes it whole, then the days with some room, in order.
-    const whole = days.find(({ date, day }) => room(date, day) >= rest - small);
-    if (whole !== undefined) {
-      place(whole.date, whole.day, rest);
-      rest = 0;
-    }
-    for (const { date, day } of days) {
-      if (rest <= small) break;
-      const space = Math.min(rest, room(date, day));
-      if (space <= small) continue;
-      place(date, day, space);
-      rest -= space;
-    }
-    if (rest > small) {
-      short += rest;
-      findings.push({
-        code: "program/shortfall",
-        severity: "warning",
-        path: part.path,
-        params: { amount: rest, unit, from: part.date, to: part.last },
-        text: `${Number(rest.toPrecision(4))} ${unit} of nitrogen planned from ${part.date} on has no room by ${part.last} under the stated caps and closed seasons.`,
-      });
-    } else if (placed.at(-1)?.date !== part.date) {
-      findings.push({
-        code: "program/moved",
-        severity: "note",
-        path: part.path,
-        params: { from: part.date, to: placed.at(-1)?.date ?? part.date },
-        text: `An application planned for ${part.date} moved to ${placed.at(-1)?.date}, or was split, for want of room before.`,
-      });
-    }
-  }
-  placed.sort((a, b) => a.day - b.day);
+  const placing = placeParts({ parts, open, caps, applied, intervalDays, least: program.leastAmount, small });
+  const { placed } = placing;
   const planned = placed.reduce((sum, { amount }) => sum + amount, 0);
   return {
     type: "season-program",
     version: 1,
-    plan: input.plan,
-    applications: placed.map(({ date, amount }) => ({
-      date: civilDate(date),
-      nitrogen: nitrogenRate(amount, unit),
-    })),
+    plan,
+    applications: placed.map(({ date, amount }) => ({ date, nitrogen: nitrogenRate(amount, unit) })),
     months: months.map(({ month, target }) => ({
       month,
       target: target === undefined ? null : nitrogenRate(target, unit),
@@ -161,17 +108,90 @@ export const seasonProgram = (input: SeasonProgramInput): SeasonProgram => {
     })),
     target: nitrogenRate(total, unit),
     planned: nitrogenRate(planned, unit),
-    shortfall: nitrogenRate(short, unit),
-    findings,
-    checked: [
-      ...capNames.filter((name) => caps[name] !== undefined).map((name) => `the stated cap ${capText[name]}`),
-      ...closed.map(({ window }) => `closed from ${window.from} to ${window.to}`),
-    ],
-    notChecked: [
-      ...capNames
-        .filter((name: CapName) => caps[name] === undefined)
-        .map((name) => `a cap ${capText[name]}: none was stated`),
-      "soluble nitrogen, phosphorus, weather, soil and all other rules",
+    shortfall: nitrogenRate(
+      placing.parts.reduce((sum, { rest }) => sum + rest, 0),
+      unit,
+    ),
+    leastInterval: spacing.interval,
+    findings: [...spacing.findings, ...placing.parts.flatMap((part) => partFindings(part, unit, intervalDays))],
+    ...coverage(program, intervalDays),
+  };
+};
+
+const openDays = ({ months, closed }: ReadProgram): OpenDay[] =>
+  seasonDays(months)
+    .filter((date) => !closed.some(({ window }) => isWithinWindow(date, window)))
+    .map((date) => ({ date, day: dayCount(date) }));
+
+/** The interval that is kept: the one that was read, or a shorter one where a stated number of applications asks for it. */
+const spacingFor = (
+  { plan, leastInterval, intervalStated }: ReadProgram,
+  parts: readonly PlannedPart[],
+  open: readonly OpenDay[],
+): { readonly interval: ApplicationInterval; readonly findings: readonly Finding[] } => {
+  const counted = plan.kind === "even split" && plan.applications !== undefined;
+  const starts = parts.map(({ date }) => dayCount(date));
+  const gap = Math.min(...starts.slice(1).map((day, i) => day - (starts[i] as number)));
+  if (intervalStated || !counted || open.length === 0 || gap >= leastInterval.days) {
+    return { interval: leastInterval, findings: [] };
+  }
+  return {
+    interval: { days: gap, source: "the stated number of applications" },
+    findings: [
+      {
+        code: "program/interval-shortened",
+        severity: "warning",
+        path: "plan.applications",
+        params: { applications: parts.length, days: gap, practice: leastInterval.days },
+        text: `${parts.length} applications leave ${gap} days between two of them, fewer than the ${leastInterval.days} of common practice. State leastInterval to keep a longer one.`,
+        source: leastInterval.source,
+      },
     ],
   };
 };
+
+/** What a part that has no room says of itself, by its reason. */
+const reasonTexts = {
+  "closed season": () => "every day is in a closed season",
+  interval: (days: number) => `other applications are nearer than the least interval of ${days} days`,
+  caps: () => "the stated caps leave less than would be spread at once",
+} as const;
+
+const partFindings = ({ part, to, rest, reason }: PlacedPart, unit: string, days: number): Finding[] => {
+  if (reason !== undefined) {
+    return [
+      {
+        code: "program/shortfall",
+        severity: "warning",
+        path: part.path,
+        params: { amount: rest, unit, from: part.date, to: part.last, reason },
+        text: `${Number(rest.toPrecision(4))} ${unit} of nitrogen planned from ${part.date} on has no room by ${part.last}: ${reasonTexts[reason](days)}.`,
+      },
+    ];
+  }
+  if (to === part.date) return [];
+  return [
+    {
+      code: "program/moved",
+      severity: "note",
+      path: part.path,
+      params: { from: part.date, to: to ?? part.date },
+      text: `An application planned for ${part.date} moved to ${to}, or was split: there was no room before.`,
+    },
+  ];
+};
+
+/** What was checked and what was not. */
+const coverage = ({ caps, closed }: ReadProgram, days: number): Pick<SeasonProgram, "checked" | "notChecked"> => ({
+  checked: [
+    ...capNames.filter((name) => caps[name] !== undefined).map((name) => `the stated cap ${capText[name]}`),
+    ...closed.map(({ window }) => `no applications from ${window.from} to ${window.to}`),
+    `at least ${days} days from one application to the next`,
+  ],
+  notChecked: [
+    ...capNames
+      .filter((name: CapName) => caps[name] === undefined)
+      .map((name) => `a cap ${capText[name]}: none was stated`),
+    "soluble nitrogen, phosphorus, weather, soil and all other rules",
+  ],
+});

@@ -1,0 +1,46 @@
+import { allOf, expectFields, expectNumber, expectText, type FactSource, fail } from "../../quantity/index.js";
+
+/** The longest text that a record may carry, in characters. */
+const longest = 2000;
+/** The longest list of texts. */
+const most = 200;
+
+/** Takes a text that is not empty and at most 2000 characters long, or throws with its path. */
+export const expectShortText = (input: unknown, path: string, expected: string): string => {
+  // An empty field of a form is missing, as one that is not there.
+  const blank = typeof input === "string" && input.trim() === "";
+  const text = blank ? fail("missing", path, input, expected) : expectText(input, path, expected);
+  return text.length > longest
+    ? fail("range", path, `a text of ${text.length} characters`, `at most ${longest} characters`)
+    : text;
+};
+
+/** Takes where a fact was printed, a citation or a text, as a copy of its own, or throws with its path. */
+export const expectSource = (input: unknown, path: string): FactSource => {
+  if (typeof input === "string" || typeof input !== "object" || input === null) {
+    return expectShortText(input, path, "a source");
+  }
+  const { title, publisher, year, where, url } = expectFields(
+    input,
+    ["title", "publisher", "year", "where", "url"],
+    path,
+    "a source: a text, or { title, publisher }",
+  );
+  const optional = (name: string, given: unknown) =>
+    given === undefined ? {} : { [name]: expectShortText(given, `${path}.${name}`, "a text") };
+  const read = allOf({
+    title: () => expectShortText(title, `${path}.title`, "a title"),
+    publisher: () => expectShortText(publisher, `${path}.publisher`, "a publisher"),
+    year: () => (year === undefined ? {} : { year: expectNumber(year, `${path}.year`, { min: 1, max: 9999 }) }),
+    where: () => optional("where", where),
+    url: () => optional("url", url),
+  });
+  return { title: read.title, publisher: read.publisher, ...read.year, ...read.where, ...read.url };
+};
+
+/** Takes a list of texts, which may be empty, as a copy of its own, or throws with its path. */
+export const expectTexts = (input: unknown, path: string): readonly string[] => {
+  if (!Array.isArray(input)) return fail(input === undefined ? "missing" : "type", path, input, "a list of texts");
+  if (input.length > most) fail("range", path, input, `at most ${most} texts`);
+  return Array.from(input, (text, i) => expectShortText(text, `${path}[${i}]`, "a text"));
+};

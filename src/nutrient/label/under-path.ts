@@ -1,0 +1,18 @@
+import { checks } from "../../quantity/index.js";
+
+/** What a reader gives, its problems told under a path: `limit` under `caps[1]` is `caps[1].limit`. */
+export const under = <T>(path: string, read: () => T): T => eachOf([path], "", read, (at) => at)[0] as T;
+
+/** What a reader gives of each item of a list, or all problems of all items, each under `path[index]`. */
+export const eachOf = <I, T>(
+  list: readonly I[],
+  path: string,
+  read: (item: I, index: number) => T,
+  at: (item: I, index: number) => string = (_, i) => `${path}[${i}]`,
+): T[] => {
+  const door = checks();
+  const found: T[] = [];
+  for (const [i, item] of list.entries()) door.run(() => found.push(read(item, i)), at(item, i));
+  door.done();
+  return found;
+};
