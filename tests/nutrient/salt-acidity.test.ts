@@ -5,10 +5,12 @@ import {
   acidityPerNitrogen,
   blendSaltIndex,
   burnRisk,
+  burnSchemes,
   compareSaltIndexes,
   foliarBurnRisk,
   gardenSaltIndexes,
   growerAcidity,
+  highPartialSaltIndex,
   limeForNitrogen,
   newMexicoSaltIndexes,
   oregonAcidity,
@@ -179,10 +181,52 @@ describe("salt indexes", () => {
     }
   });
 
-  test("at the threshold are not above it", () => {
-    expect(burnRisk(perUnit(1.5)).findings).toEqual([]);
-    expect(burnRisk(perUnit(1.51)).findings.length).toBe(1);
-    expect(burnRisk(perUnit(0.1)).notChecked.length).toBeGreaterThan(0);
+  test.each(oregonSaltIndexes.rows.map(({ material, burn }) => [material, burn]))(
+    "of %s burn as the table beside it says: %s",
+    (material, burn) => {
+      const risk = burnRisk(tabulatedSaltIndex(oregonSaltIndexes, material as string));
+      expect(risk.class).toBe(burn);
+      expect(risk.findings.map(({ code }) => code)).toEqual(burn === "low" ? [] : [`salt/${burn}`]);
+    },
+  );
+
+  test.each(turfListSaltIndexes.rows.map(({ material, value }) => [material, value > 1.5]))(
+    "of %s in the turf list are high: %s",
+    (material, high) => {
+      const risk = burnRisk(tabulatedSaltIndex(turfListSaltIndexes, material as string));
+      expect(risk.class).toBe(high ? "high" : "low");
+      expect(risk.scheme).toBe("turf list");
+    },
+  );
+
+  test("of the turf list are high above 1.5, not at it", () => {
+    const [at, above] = [1.5, 1.51].map((value) => burnRisk(perUnit(value), { scheme: "turf list" }));
+    expect([at?.class, above?.class]).toEqual(["low", "high"]);
+    expect(highPartialSaltIndex).toBe(burnSchemes["turf list"].classes[1]?.from);
+  });
+
+  test("between two printed classes have none, and say so", () => {
+    const risk = burnRisk(perUnit(1.2));
+    expect(risk.class).toBeUndefined();
+    expect(risk.checked).toEqual([]);
+    expect(risk.notChecked[0]).toContain("between two classes");
+  });
+
+  test("of potassium nitrate speak only on the basis that a scheme uses", () => {
+    const nitrate = (value: number, basis: "N" | "K2O" | "N+K2O") =>
+      saltIndex({ value, scale: "per unit", basis, source: "a table" });
+    expect(burnRisk(nitrate(5.3, "N")).class).toBe("high");
+    expect(burnRisk(nitrate(1.6, "K2O"), { scheme: "turf list" }).class).toBe("high");
+    for (const scheme of ["Oregon State University", "turf list"] as const) {
+      const both = burnRisk(nitrate(1.2, "N+K2O"), { scheme });
+      expect(both.class).toBeUndefined();
+      expect(both.notChecked[0]).toContain("N+K2O");
+    }
+  });
+
+  test("are sorted by a scheme that exists, or refused with the names", () => {
+    expect(() => burnRisk(perUnit(1), { scheme: "none" as never })).toThrow(/turf list/);
+    expect(() => burnRisk(perUnit(1), { schem: "turf list" } as never)).toThrow(/scheme/);
   });
 });
 

@@ -81,31 +81,42 @@ const crystalsFrom = (material: LiquidMaterialId, from: Source): number => {
 export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
   {
     entry: "fert-034",
-    formulas: ["nutrientPerVolume", "liquidDensity"],
+    formulas: ["liquidDensity"],
     source: virginia,
     reached: "read",
-    given: "urea ammonium nitrate of 28 and 30 % N at 30 to 90 °F",
-    answers: uan.flatMap(([material, temperature, density, nitrogen]) => [
-      { of: `${material} at ${temperature} °F, lb/gal`, printed: density, to: 0.01 },
-      { of: `${material} at ${temperature} °F, lb N/gal`, printed: nitrogen, to: 0.01 },
-    ]),
+    kind: "fit",
+    given:
+      "urea ammonium nitrate of 28 and 30 % N at 30 to 90 °F; density and slope of the library are this table's",
+    answers: uan.map(([material, temperature, density]) => ({
+      of: `${material} at ${temperature} °F, lb/gal`,
+      printed: density,
+      to: 0.01,
+    })),
     compute: () =>
-      uan.flatMap(([material, temperature]) => {
-        const density = liquidDensity(material, quantity(temperature, "°F"));
-        const product = fertilizer({
-          id: "p",
-          form: "liquid",
-          analysis: liquidMaterials[material].analysis,
-          density,
-        });
-        return [density.in("lb/gal"), nutrientPerVolume(product, "N").in("lb/gal")];
-      }),
+      uan.map(([material, temperature]) => liquidDensity(material, quantity(temperature, "°F")).in("lb/gal")),
+  },
+  {
+    entry: "fert-034",
+    formulas: ["nutrientPerVolume"],
+    source: virginia,
+    reached: "read",
+    given: "urea ammonium nitrate of 28 and 30 % N, from the printed density at 30 to 90 °F",
+    answers: uan.map(([material, temperature, , nitrogen]) => ({
+      of: `${material} at ${temperature} °F, lb N/gal`,
+      printed: nitrogen,
+      to: 0.01,
+    })),
+    compute: () =>
+      uan.map(([material, , density]) =>
+        nutrientPerVolume(liquid(liquidMaterials[material].analysis, density), "N").in("lb/gal"),
+      ),
   },
   {
     entry: "fert-034",
     formulas: ["saltOutFindings"],
     source: virginia,
     reached: "read",
+    kind: "transcription",
     given: "urea ammonium nitrate of 28 and 30 % N in a cold tank",
     answers: [
       { of: "UAN 28 salts out, °F", printed: 1, to: 1 },
@@ -118,6 +129,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
     formulas: ["densityAt"],
     source: { ...virginia, where: "table 1: the slope follows from the two ends of the table" },
     reached: "derived",
+    kind: "fit",
     given: "from 10.67 lb/gal at 60 °F to 30 and 90 °F",
     answers: [
       { of: "lb/gal at 30 °F", printed: 10.76, to: 0.01 },
@@ -135,23 +147,31 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "fert-035",
-    formulas: ["liquidDensity", "inventoryShrink", "saltOutFindings"],
-    source: { ...factSheet, where: "liquid table and shrink example" },
+    formulas: ["inventoryShrink"],
+    source: { ...factSheet, where: "shrink example" },
     reached: "read",
-    given: "seven liquids; 28-0-0 stored at 10.6 lb/gal and cooled to 10.74 lb/gal",
+    given: "28-0-0 stored at 10.6 lb/gal and cooled to 10.74 lb/gal",
+    answers: [{ of: "% shrink", printed: 1.3, to: 0.1 }],
+    compute: () => [inventoryShrink(quantity(10.6, "lb/gal"), quantity(10.74, "lb/gal")).in("% v/v")],
+  },
+  {
+    entry: "fert-035",
+    formulas: ["liquidDensity", "saltOutFindings"],
+    source: { ...factSheet, where: "liquid table" },
+    reached: "read",
+    kind: "transcription",
+    given: "seven liquids",
     answers: [
       ...sheet.map(([material, density]) => ({ of: `${material}, lb/gal`, printed: density, to: 0.01 })),
       ...sheet.flatMap(([material, , crystals]) =>
         crystals === undefined ? [] : [{ of: `${material} salts out, °F`, printed: crystals, to: 1 }],
       ),
-      { of: "% shrink", printed: 1.3, to: 0.1 },
     ],
     compute: () => [
       ...sheet.map(([material]) => liquidDensity(material, quantity(60, "°F")).in("lb/gal")),
       ...sheet
         .filter(([, , crystals]) => crystals !== undefined)
         .map(([material]) => crystalsFrom(material, factSheet)),
-      inventoryShrink(quantity(10.6, "lb/gal"), quantity(10.74, "lb/gal")).in("% v/v"),
     ],
   },
   {

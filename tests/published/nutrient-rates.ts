@@ -407,6 +407,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       formulas: ["releaseClass", "nitrogenBreakdown"],
       source: suffolkSteps,
       reached: entry === "soil-082" ? "read" : "derived",
+      kind: "transcription",
       given:
         "thresholds 0.29 and 0.15 of WIN by total N: the class just above, at and just below each, as 3, 2, 1",
       answers: [
@@ -490,6 +491,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       formulas: ["highestProductRate"],
       source: florida,
       reached: "read",
+      kind: "round trip",
       given: "2 lb N/1000 ft2 with 65 % controlled release under 0.7 lb soluble: both caps at once",
       answers: [
         { of: "lb soluble N/1000 ft2", printed: 0.7, to: 0.1 },
@@ -508,6 +510,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       formulas: ["highestProductRate"],
       source: marion,
       reached: "read",
+      kind: "round trip",
       given:
         "10-10-10, all quick, and 30-2-10 with 30 % slow, under 0.7 lb soluble N, 1.0 lb N, 0.25 lb P2O5",
       answers: [

@@ -159,6 +159,7 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
       where: "list",
     },
     reached: "read",
+    kind: "transcription",
     given: "nine materials; above 1.5 per unit is high: 1 is a finding",
     answers: (
       [
@@ -220,6 +221,7 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
       where: "table",
     },
     reached: "read",
+    kind: "transcription",
     given: "by weight, beside another table and the index per unit",
     answers: [
       { of: "gypsum", printed: 8, to: 1 },

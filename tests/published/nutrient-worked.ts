@@ -607,6 +607,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "http://marioncounty-fl.elaws.us/code/coor_ch19_artv_sec19-247",
     },
     reached: "read",
+    kind: "round trip",
     given:
       "10-10-10, all quick, and 30-2-10 with 30 % slow, under 0.7 lb soluble N, 1.0 lb N and 0.25 lb P2O5/1000 ft2, as arrays in kg/ha",
     answers: [

@@ -1,4 +1,11 @@
-import { allOf, expectFields, expectNumber, expectText, type FactSource, fail } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectNumber,
+  expectText,
+  type FactSource,
+  fail,
+} from "../../quantity/index.js";
 
 /** The longest text that a record may carry, in characters. */
 const longest = 2000;
@@ -31,7 +38,8 @@ export const expectSource = (input: unknown, path: string): FactSource => {
   const read = allOf({
     title: () => expectShortText(title, `${path}.title`, "a title"),
     publisher: () => expectShortText(publisher, `${path}.publisher`, "a publisher"),
-    year: () => (year === undefined ? {} : { year: expectNumber(year, `${path}.year`, { min: 1, max: 9999 }) }),
+    year: () =>
+      year === undefined ? {} : { year: expectNumber(year, `${path}.year`, { min: 1, max: 9999 }) },
     where: () => optional("where", where),
     url: () => optional("url", url),
   });
@@ -40,7 +48,8 @@ export const expectSource = (input: unknown, path: string): FactSource => {
 
 /** Takes a list of texts, which may be empty, as a copy of its own, or throws with its path. */
 export const expectTexts = (input: unknown, path: string): readonly string[] => {
-  if (!Array.isArray(input)) return fail(input === undefined ? "missing" : "type", path, input, "a list of texts");
+  if (!Array.isArray(input))
+    return fail(input === undefined ? "missing" : "type", path, input, "a list of texts");
   if (input.length > most) fail("range", path, input, `at most ${most} texts`);
   return Array.from(input, (text, i) => expectShortText(text, `${path}[${i}]`, "a text"));
 };

@@ -203,7 +203,14 @@ const capAt = (
     limit: cap.limit,
     ...(rate === undefined || found === undefined
       ? {}
-      : { at: new Quantity<"mass/area", string>((rate.value * found.percent) / 100, rate.unit, cap.of, "mass/area") }),
+      : {
+          at: new Quantity<"mass/area", string>(
+            (rate.value * found.percent) / 100,
+            rate.unit,
+            cap.of,
+            "mass/area",
+          ),
+        }),
     standing,
     ...(cap.source === undefined ? {} : { source: cap.source }),
   };
@@ -241,7 +248,11 @@ export const slowShareNeeded = (input: {
   const { total, soluble } = allOf({
     total: () => expectQuantity(input.total, { dimension: "mass/area", of: "N", bound: positive }, "total"),
     soluble: () =>
-      expectQuantity(input.solubleCap, { dimension: "mass/area", of: "N:soluble", bound: open }, "solubleCap"),
+      expectQuantity(
+        input.solubleCap,
+        { dimension: "mass/area", of: "N:soluble", bound: open },
+        "solubleCap",
+      ),
   });
   const cap = numberIn(soluble, total.unit);
   const share = exceeds(total.value, cap) ? ((total.value - cap) * 100) / total.value : 0;

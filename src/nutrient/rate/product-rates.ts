@@ -15,12 +15,12 @@ import { type Nutrient, percentOf } from "../label/analysis.js";
 import { expectFertilizer, isOtherRecordOf } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { formFactor } from "../label/forms.js";
+import { eachOf } from "../label/under-path.js";
 import { type NutrientsSupplied, nutrientsSupplied } from "./nutrients-supplied.js";
 import { productRate } from "./product-rate.js";
 import { expectTarget, type RateTarget } from "./rate-target.js";
 import { solveLinear } from "./solve-linear.js";
 import { sumOfSupplies } from "./sum-of-supplies.js";
-import { eachOf } from "../label/under-path.js";
 
 /** One nutrient to supply and the product that supplies it. */
 export interface RateStep {
@@ -257,10 +257,20 @@ const readSteps = (input: readonly RateStep[]): ReadStep[] => {
         fail("infeasible", "product", product.id, `a product with ${target.of}; ${product.id} states 0 %`),
       once: () =>
         twin < 0 ||
-        fail("duplicate", "target", target, `one target for each nutrient; steps[${twin}] has ${read[twin]?.target.of}`),
+        fail(
+          "duplicate",
+          "target",
+          target,
+          `one target for each nutrient; steps[${twin}] has ${read[twin]?.target.of}`,
+        ),
       distinct: () =>
         other < 0 ||
-        fail("duplicate", "product.id", product.id, `an id of its own: steps[${other}] has another product under it`),
+        fail(
+          "duplicate",
+          "product.id",
+          product.id,
+          `an id of its own: steps[${other}] has another product under it`,
+        ),
     });
     return step;
   });

@@ -55,7 +55,8 @@ export const expectSlowShare = (input: unknown, path: string): number => {
 const capFields = ["id", "limit", "fromSlowShare", "belowSlowShare", "source"] as const;
 const mostCaps = 200;
 
-const isCapped = (of: string): of is CappedSubstance => isNutrient(of) || of === "N:soluble" || of === "N:slow";
+const isCapped = (of: string): of is CappedSubstance =>
+  isNutrient(of) || of === "N:soluble" || of === "N:slow";
 
 const readCap = (cap: RateCap): ReadCap => {
   expectFields(cap, capFields, "", "a cap: { limit }");

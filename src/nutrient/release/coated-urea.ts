@@ -1,4 +1,14 @@
-import { allOf, type Citation, expectFields, expectFlag, expectQuantity, type FactSource, fail, frozen, type Quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  type Citation,
+  expectFields,
+  expectFlag,
+  expectQuantity,
+  type FactSource,
+  fail,
+  frozen,
+  type Quantity,
+} from "../../quantity/index.js";
 import { type ReleaseModel, releaseModel } from "./release-model.js";
 import { moist, noResponse, rateThrough } from "./release-models.js";
 import type { ReleaseRange } from "./release-range.js";
@@ -202,7 +212,11 @@ export const sulfurCoatedUrea = (input: {
   const { dissolved, sealed } = allOf({
     dissolved: () => {
       const path = "sevenDayDissolution";
-      const given = expectQuantity(input.sevenDayDissolution, { dimension: "1", of: "none", bound: "positive" }, path);
+      const given = expectQuantity(
+        input.sevenDayDissolution,
+        { dimension: "1", of: "none", bound: "positive" },
+        path,
+      );
       const percent = given.in("%");
       return percent < 100 ? percent : fail("range", path, given, "less than 100 %");
     },

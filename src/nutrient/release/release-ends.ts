@@ -20,7 +20,8 @@ const sharesOf = (model: ReleaseModel, weather: ReleaseWeather, bound: Bound3): 
   return shares.map((share) => (bound === "low" ? Math.max(0, share - error) : Math.min(1, share + error)));
 };
 
-const least = (a: Float64Array, b: Float64Array): Float64Array => a.map((x, i) => Math.min(x, b[i] as number));
+const least = (a: Float64Array, b: Float64Array): Float64Array =>
+  a.map((x, i) => Math.min(x, b[i] as number));
 const most = (a: Float64Array, b: Float64Array): Float64Array => a.map((x, i) => Math.max(x, b[i] as number));
 
 /** The low end, the middle and the high end of a model under the weather and in the placement that are given. */

@@ -1,4 +1,12 @@
-import { allOf, expectFields, expectNumber, expectOneOf, expectText, type FactSource, fail } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectNumber,
+  expectOneOf,
+  expectText,
+  type FactSource,
+  fail,
+} from "../../quantity/index.js";
 import { expectSource, expectTexts } from "../label/expect-source.js";
 import { checkedCurve, type ReleaseCurve } from "./release-curve.js";
 import { checkedResponse, type TemperatureResponse } from "./release-temperature.js";

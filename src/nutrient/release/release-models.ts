@@ -1,10 +1,4 @@
-import {
-  expectFields,
-  expectNumber,
-  type FactSource,
-  fail,
-  frozen,
-} from "../../quantity/index.js";
+import { expectFields, expectNumber, type FactSource, fail, frozen } from "../../quantity/index.js";
 import { type Placement, type ReleaseModel, releaseModel } from "./release-model.js";
 import type { ReleaseRange } from "./release-range.js";
 
@@ -141,5 +135,7 @@ export const firstOrderRate = (input: { readonly percent: number; readonly days:
   const percent = expectNumber(input.percent, "percent", { above: 0, below: 100 });
   const days = expectNumber(input.days, "days", { above: 0 });
   const rate = rateThrough(percent / 100, days);
-  return Number.isFinite(rate) ? rate : fail("range", "days", days, "days over which a rate is a finite number");
+  return Number.isFinite(rate)
+    ? rate
+    : fail("range", "days", days, "days over which a rate is a finite number");
 };

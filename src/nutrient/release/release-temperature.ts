@@ -56,7 +56,12 @@ export const checkedResponse = (input: TemperatureResponse, path: string): Tempe
             }),
           };
     return input.kind === "Q10"
-      ? { kind: "Q10", q10: checkedRange(input.q10, `${path}.q10`, { above: 0, max: 10 }), referenceC, ...rests }
+      ? {
+          kind: "Q10",
+          q10: checkedRange(input.q10, `${path}.q10`, { above: 0, max: 10 }),
+          referenceC,
+          ...rests,
+        }
       : {
           kind: "Arrhenius",
           activationEnergy: checkedRange(input.activationEnergy, `${path}.activationEnergy`, {

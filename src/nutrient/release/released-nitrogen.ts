@@ -12,10 +12,10 @@ import {
   quantityOf,
 } from "../../quantity/index.js";
 import { expectShortText } from "../label/expect-source.js";
+import { eachOf } from "../label/under-path.js";
 import { beyondObserved, modelEnds } from "./release-ends.js";
 import { checkedPlacement, type Placement, type ReleaseModel, releaseModel } from "./release-model.js";
 import { type MeanTemperature, releaseWeather } from "./release-weather.js";
-import { eachOf } from "../label/under-path.js";
 
 /** Nitrogen of an application: all of it, or its soluble or slow part. */
 export type NitrogenRate =
@@ -87,7 +87,8 @@ export const readPortion = (portion: NitrogenPortion, unit?: string): ReadPortio
     name: () => expectShortText(name, "name", "a name"),
     nitrogen: (): NitrogenRate => {
       const rate = expectQuantity(nitrogen, { dimension: "mass/area", bound: "non-negative" }, "nitrogen");
-      if (!nitrogens.some((one) => one === rate.of)) fail("substance/mismatch", "nitrogen", rate, "a quantity of N, N:soluble or N:slow");
+      if (!nitrogens.some((one) => one === rate.of))
+        fail("substance/mismatch", "nitrogen", rate, "a quantity of N, N:soluble or N:slow");
       // A union of kinds is no kind of a union; which of the three it is was read above.
       return rate as unknown as NitrogenRate;
     },
@@ -134,15 +135,15 @@ const nitrogens = ["N", "N:soluble", "N:slow"] as const;
  *   applied: "2026-05-01",
  *   days: 70,
  *   placement: "surface or thatch",
- *   temperature: { mean: quantity(20, "°C") },
+ *   temperature: { mean: quantity(25, "°C") },
  *   portions: [
  *     { name: "quick", nitrogen: quantity(0.4, "lb/1000 ft2", "N:soluble"), model: quickRelease },
  *     { name: "organic", nitrogen: quantity(0.5, "lb/1000 ft2", "N:slow"), model: naturalOrganic },
  *   ],
  * });
- * release.cumulative.mid[0]?.toFixed(3); // => "0.407"
+ * release.cumulative.mid[0]?.toFixed(3); // => "0.410"
  * release.cumulative.mid[69]?.toFixed(3); // => "0.700"
- * [release.cumulative.low[69]?.toFixed(2), release.cumulative.high[69]?.toFixed(2)]; // => ["0.50", "0.75"]
+ * [release.cumulative.low[69]?.toFixed(2), release.cumulative.high[69]?.toFixed(2)]; // => ["0.50", "0.89"]
  * ```
  */
 export const releasedNitrogen = (input: {
@@ -158,8 +159,18 @@ export const releasedNitrogen = (input: {
     const ends = modelEnds(model, placement, weather, `portions[${i}]`);
     const by = (share: Float64Array): number[] => Array.from(share, (part) => amount * part);
     const cumulative = { low: by(ends.low), mid: by(ends.mid), high: by(ends.high) };
-    const portion: PortionRelease = { name, applied: amount, cumulative, perDay: steps(cumulative.mid), model };
-    return { ends, portion, findings: [...ends.findings, ...beyondObserved(model, weather, `portions[${i}]`)] };
+    const portion: PortionRelease = {
+      name,
+      applied: amount,
+      cumulative,
+      perDay: steps(cumulative.mid),
+      model,
+    };
+    return {
+      ends,
+      portion,
+      findings: [...ends.findings, ...beyondObserved(model, weather, `portions[${i}]`)],
+    };
   });
   const portions = runs.map(({ portion }) => portion);
   const cumulative = {

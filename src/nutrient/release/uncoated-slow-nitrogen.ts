@@ -1,4 +1,12 @@
-import { allOf, type Citation, expectFields, expectQuantity, fail, frozen, type Quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  type Citation,
+  expectFields,
+  expectQuantity,
+  fail,
+  frozen,
+  type Quantity,
+} from "../../quantity/index.js";
 import { type ReleaseModel, releaseModel } from "./release-model.js";
 import { moist, rateThrough } from "./release-models.js";
 
@@ -54,7 +62,10 @@ export const ureaFormaldehyde: ReleaseModel = /* @__PURE__ */ frozen({
   name: "ureaform or methylene urea",
   ...common,
   curve: { kind: "first order", ratePerDay, mostPercent: { low: definedTop, mid: definedTop, high: 100 } },
-  assumptions: [...byMicrobes, "the top of ureaform with an activity index of 40 for the low end and the middle"],
+  assumptions: [
+    ...byMicrobes,
+    "the top of ureaform with an activity index of 40 for the low end and the middle",
+  ],
   source: incubation,
 });
 
@@ -66,7 +77,9 @@ export interface UreaFormaldehydeLabel {
   readonly activityIndex?: Quantity<"1", "none">;
 }
 
-const readLabel = (input: UreaFormaldehydeLabel): { share: number | undefined; index: number | undefined } => {
+const readLabel = (
+  input: UreaFormaldehydeLabel,
+): { share: number | undefined; index: number | undefined } => {
   expectFields(input, ["waterInsolubleShare", "activityIndex"], "input");
   const { waterInsolubleShare, activityIndex } = input;
   const atMost = (percent: number, path: string): number =>
@@ -74,7 +87,10 @@ const readLabel = (input: UreaFormaldehydeLabel): { share: number | undefined; i
   return allOf({
     share: () => {
       if (waterInsolubleShare === undefined) return undefined;
-      const [kind, path] = [{ dimension: "mass/mass", of: "other:WIN/N", bound: "non-negative" }, "waterInsolubleShare"] as const;
+      const [kind, path] = [
+        { dimension: "mass/mass", of: "other:WIN/N", bound: "non-negative" },
+        "waterInsolubleShare",
+      ] as const;
       return atMost(expectQuantity(waterInsolubleShare, kind, path).in("% w/w"), path);
     },
     index: () => {
@@ -123,7 +139,12 @@ const topOf = (share: number, index: number): number => 100 - (share * (100 - in
 export const ureaform = (input: UreaFormaldehydeLabel = {}): ReleaseModel => {
   const { share = defined, index = leastIndex } = readLabel(input);
   if (share < defined) {
-    fail("conflict", "waterInsolubleShare", `${share} %`, `at least ${defined} % of the nitrogen; for less, methyleneUrea(...)`);
+    fail(
+      "conflict",
+      "waterInsolubleShare",
+      `${share} %`,
+      `at least ${defined} % of the nitrogen; for less, methyleneUrea(...)`,
+    );
   }
   const top = topOf(share, index);
   if (!(top > 0)) fail("range", "activityIndex", index, "an index that leaves some nitrogen to come");
@@ -173,7 +194,11 @@ export const methyleneUrea = (input: UreaFormaldehydeLabel = {}): ReleaseModel =
   return releaseModel({
     name: "methylene urea",
     ...common,
-    curve: { kind: "first order", ratePerDay, mostPercent: { low: Math.min(top, definedTop), mid: top, high: 100 } },
+    curve: {
+      kind: "first order",
+      ratePerDay,
+      mostPercent: { low: Math.min(top, definedTop), mid: top, high: 100 },
+    },
     assumptions: [
       ...byMicrobes,
       share === undefined
@@ -227,10 +252,18 @@ const rateAtSize = (mm: number): number => {
  * ```
  */
 export const isobutylideneDiurea = (input: {
-  readonly particleSize: { readonly low: Quantity<"length", "none">; readonly high: Quantity<"length", "none"> };
+  readonly particleSize: {
+    readonly low: Quantity<"length", "none">;
+    readonly high: Quantity<"length", "none">;
+  };
 }): ReleaseModel => {
   expectFields(input, ["particleSize"], "input");
-  const { low, high } = expectFields(input.particleSize, ["low", "high"], "particleSize", "{ low, high }, two diameters");
+  const { low, high } = expectFields(
+    input.particleSize,
+    ["low", "high"],
+    "particleSize",
+    "{ low, high }, two diameters",
+  );
   const millimeters = (given: unknown, path: string): number => {
     const size = expectQuantity(given, { dimension: "length", of: "none", bound: "positive" }, path);
     const mm = size.in("mm");

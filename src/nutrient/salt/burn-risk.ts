@@ -215,7 +215,9 @@ export const foliarBurnRisk = (input: {
   ];
   if (!known && rank >= 0) {
     notChecked.unshift(
-      "this rate and volume: the study had 1 lb N in 1 to 4 gal per 1000 ft2, and does not say how a urea-formaldehyde solution did in more than 1 gal",
+      source === "formaldehyde-urea solution"
+        ? "this rate and volume: the study had 1 lb N in 1 to 4 gal per 1000 ft2, and tells burn of this solution in 1 gal alone"
+        : "this rate and volume: the study had 1 lb N in 1 to 4 gal per 1000 ft2",
     );
   }
   if (rank < 0) notChecked.unshift("this source: the study had three others");

@@ -1,6 +1,6 @@
 import { type Citation, frozen } from "../../quantity/index.js";
-import type { UnitBasis } from "./salt-index.js";
 import { oregonTable } from "./oregon-salt-indexes.js";
+import type { UnitBasis } from "./salt-index.js";
 import { turfList } from "./turf-list-salt-indexes.js";
 
 /** What a scheme calls a source. */

@@ -78,7 +78,10 @@ export const checkedCaps = (
         name,
         ...allOf({
           amount: () => expectQuantity(amount, nitrogenKind, "amount"),
-          source: () => (source === undefined ? fail("missing", "source", source, "where the cap is stated") : expectSource(source, "source")),
+          source: () =>
+            source === undefined
+              ? fail("missing", "source", source, "where the cap is stated")
+              : expectSource(source, "source"),
         }),
       };
     },

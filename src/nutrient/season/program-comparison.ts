@@ -96,7 +96,7 @@ export interface ProgramComparison<C extends string> {
  * import { money, naturalOrganic, programComparison, quantity, quickRelease } from "ratewright";
  * const n = (pounds: number) => quantity(pounds, "lb/1000 ft2", "N");
  * const comparison = programComparison({
- *   from: "2026-05-01", weeks: 8, placement: "surface or thatch", temperature: { mean: quantity(20, "°C") },
+ *   from: "2026-05-01", weeks: 8, placement: "surface or thatch", temperature: { mean: quantity(25, "°C") },
  *   programs: [
  *     { name: "quick, monthly", applications: ["2026-05-01", "2026-06-01"].map((date) => ({
  *       date: date as "2026-05-01",
@@ -111,7 +111,7 @@ export interface ProgramComparison<C extends string> {
  *   ],
  * });
  * comparison.programs.map(({ cost }) => cost?.in("money:USD/acre")); // => [40, 90]
- * comparison.programs.map((p) => Number(p.peakSolubleLoad.mid.in("lb/1000 ft2").toFixed(3))); // => [0.5, 0.088]
+ * comparison.programs.map((p) => Number(p.peakSolubleLoad.mid.in("lb/1000 ft2").toFixed(3))); // => [0.5, 0.124]
  * ```
  */
 export const programComparison = <C extends string = string>(input: {
@@ -137,9 +137,7 @@ export const programComparison = <C extends string = string>(input: {
   const [from, weeks, placement] = [first as CivilDate, count as number, where as Placement];
   // Once for all programs: in each application the same fault would be told again, under the wrong path.
   const start = earliestStart(input.programs, from, 7 * weeks);
-  const weather = door.run(() =>
-    releaseWeather(input.temperature, addDays(from, start), 7 * weeks - start),
-  );
+  const weather = door.run(() => releaseWeather(input.temperature, addDays(from, start), 7 * weeks - start));
   const findings: Finding[] = [...(weather?.findings ?? [])];
   const temperature = weather === undefined ? { mean: quantity(20, "°C") } : input.temperature;
   const names = new Set<string>();

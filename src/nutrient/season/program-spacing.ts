@@ -35,7 +35,8 @@ export const intervalPractices: Readonly<Record<IntervalPractice, ApplicationInt
     "thirty days": {
       days: 30,
       source: {
-        title: "Nutrient Management Standards and Criteria, revised 2005, pages 92 and 94: 1 lb N within 30 days",
+        title:
+          "Nutrient Management Standards and Criteria, revised 2005, pages 92 and 94: 1 lb N within 30 days",
         publisher: "Virginia Department of Conservation and Recreation, as a comment on the draft repeats it",
         year: 2005,
         url: "https://townhall.virginia.gov/L/viewcomments.cfm?commentid=154",

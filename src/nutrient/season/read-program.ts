@@ -12,10 +12,10 @@ import {
   type Quantity,
 } from "../../quantity/index.js";
 import { expectSource } from "../label/expect-source.js";
+import { eachOf } from "../label/under-path.js";
 import { type CapAmounts, checkedCaps, checkedLog, type DayAmount } from "./nitrogen-caps.js";
 import type { ClosedSeason, MonthTarget, ProgramPlan, SeasonProgramInput } from "./program-parts.js";
 import { type ApplicationInterval, readInterval, readLeastAmount } from "./program-spacing.js";
-import { eachOf } from "../label/under-path.js";
 
 /** A program, checked, all amounts in one unit. */
 export interface ReadProgram {
@@ -50,7 +50,12 @@ const checkedPlan = (plan: unknown): ProgramPlan => {
   const kind = expectOneOf(given.kind, kinds, "plan.kind");
   if (kind !== "even split") {
     if (given.applications !== undefined) {
-      fail("conflict", "plan.applications", given.applications, 'no number of applications but in an "even split"');
+      fail(
+        "conflict",
+        "plan.applications",
+        given.applications,
+        'no number of applications but in an "even split"',
+      );
     }
     return { kind };
   }
@@ -79,7 +84,7 @@ const monthName = (input: unknown): string => {
   return input;
 };
 
-const readMonths = (input: unknown): readonly ReadMonth[] => {
+const readMonths = (input: unknown, kind: unknown): readonly ReadMonth[] => {
   const list = expectList(input, "months", "month");
   if (list.length > mostMonths) fail("range", "months", list, `at most ${mostMonths} months`);
   let before: string | undefined;
@@ -90,9 +95,16 @@ const readMonths = (input: unknown): readonly ReadMonth[] => {
         const name = monthName(month);
         const last = before;
         before = name;
-        return last !== undefined && last >= name ? fail("conflict", "month", name, `a month after ${last}`) : name;
+        return last !== undefined && last >= name
+          ? fail("conflict", "month", name, `a month after ${last}`)
+          : name;
       },
-      target: () => (target === undefined ? undefined : rateOf(target, "target")),
+      target: () => {
+        if (target === undefined) return undefined;
+        const rate = rateOf(target, "target");
+        const text = "no target: a growth curve sets them from the total and the weights";
+        return kind === "growth curve" ? fail("conflict", "target", rate, text) : rate;
+      },
       weight: () => (weight === undefined ? undefined : expectNumber(weight, "weight", { min: 0 })),
     });
     return read;
@@ -107,8 +119,7 @@ const readClosed = (input: unknown): readonly ClosedSeason[] => {
     const { window, source } = expectFields(given, ["window", "source"], "", "{ window, source }");
     const { from, to } = expectFields(window, ["from", "to"], "window", "{ from, to }");
     return allOf({
-      window: () =>
-        allOf({ from: () => monthDay(from, "window.from"), to: () => monthDay(to, "window.to") }),
+      window: () => allOf({ from: () => monthDay(from, "window.from"), to: () => monthDay(to, "window.to") }),
       source: () => expectSource(source, "source"),
     });
   });
@@ -120,7 +131,7 @@ export const readProgram = (input: SeasonProgramInput): ReadProgram => {
   const read = allOf({
     plan: () => checkedPlan(input.plan),
     total: () => (input.total === undefined ? undefined : rateOf(input.total, "total")),
-    months: () => readMonths(input.months),
+    months: () => readMonths(input.months, input.plan?.kind),
     caps: () => checkedCaps(input.caps, undefined, "caps"),
     closed: () => readClosed(input.closed),
     applied: () => checkedLog(input.applied ?? [], anyUnit, "applied"),
@@ -131,7 +142,12 @@ export const readProgram = (input: SeasonProgramInput): ReadProgram => {
   const unit = read.total?.unit ?? stated?.unit ?? read.caps.unit ?? anyUnit;
   const here = (amount: Quantity<"mass/area", "N"> | undefined): number | undefined =>
     amount === undefined ? undefined : numberIn(amount, unit);
-  const { targets, total } = shared(read.plan, read.months, read.months.map(({ target }) => here(target)), here(read.total));
+  const { targets, total } = shared(
+    read.plan,
+    read.months,
+    read.months.map(({ target }) => here(target)),
+    here(read.total),
+  );
   return {
     months: read.months.map(({ month }, i) => {
       const target = targets[i];
@@ -159,11 +175,6 @@ const shared = (
   targets: readonly (number | undefined)[],
   total: number | undefined,
 ): { readonly targets: readonly (number | undefined)[]; readonly total: number } => {
-  const at = targets.findIndex((target) => target !== undefined);
-  if (plan.kind === "growth curve" && at >= 0) {
-    const text = "no target: a growth curve sets them from the total and the weights";
-    fail("conflict", `months[${at}].target`, given[at]?.target, text);
-  }
   const stated = targets.filter((target) => target !== undefined).length;
   const sum = targets.reduce<number>((all, target) => all + (target ?? 0), 0);
   if (total !== undefined && stated > 0 && (exceeds(total, sum) || exceeds(sum, total))) {
@@ -173,7 +184,12 @@ const shared = (
     total ?? (stated > 0 ? sum : fail("missing", "total", undefined, "a total, or a target for each month"));
   if (plan.kind === "fewest applications" && stated > 0 && stated < given.length) {
     const gap = targets.indexOf(undefined);
-    fail("missing", `months[${gap}].target`, undefined, "a target for every month (zero is one), or for none");
+    fail(
+      "missing",
+      `months[${gap}].target`,
+      undefined,
+      "a target for every month (zero is one), or for none",
+    );
   }
   if (plan.kind !== "growth curve") return { targets, total: whole };
   const missing = given.findIndex(({ weight }) => weight === undefined);

@@ -1,6 +1,13 @@
 import { isWithinWindow } from "../../calendar/index.js";
 import type { Finding, Quantity } from "../../quantity/index.js";
-import { type CapName, capNames, capText, type DatedNitrogen, dayCount, nitrogenRate } from "./nitrogen-caps.js";
+import {
+  type CapName,
+  capNames,
+  capText,
+  type DatedNitrogen,
+  dayCount,
+  nitrogenRate,
+} from "./nitrogen-caps.js";
 import { type OpenDay, type PlacedPart, placeParts } from "./place-parts.js";
 import {
   type PlannedPart,
@@ -113,7 +120,10 @@ export const seasonProgram = (input: SeasonProgramInput): SeasonProgram => {
       unit,
     ),
     leastInterval: spacing.interval,
-    findings: [...spacing.findings, ...placing.parts.flatMap((part) => partFindings(part, unit, intervalDays))],
+    findings: [
+      ...spacing.findings,
+      ...placing.parts.flatMap((part) => partFindings(part, unit, intervalDays)),
+    ],
     ...coverage(program, intervalDays),
   };
 };
@@ -182,7 +192,10 @@ const partFindings = ({ part, to, rest, reason }: PlacedPart, unit: string, days
 };
 
 /** What was checked and what was not. */
-const coverage = ({ caps, closed }: ReadProgram, days: number): Pick<SeasonProgram, "checked" | "notChecked"> => ({
+const coverage = (
+  { caps, closed }: ReadProgram,
+  days: number,
+): Pick<SeasonProgram, "checked" | "notChecked"> => ({
   checked: [
     ...capNames.filter((name) => caps[name] !== undefined).map((name) => `the stated cap ${capText[name]}`),
     ...closed.map(({ window }) => `no applications from ${window.from} to ${window.to}`),

@@ -10,6 +10,7 @@ import {
   productRate,
   productRates,
   productRatesKgPerHa,
+  remainingNitrogenUnderStatedLimits,
   slowShareNeeded,
   slowShareRates,
   splitRates,
@@ -71,6 +72,55 @@ describe("rates for several nutrients", () => {
         },
       ),
     );
+  });
+
+  test("are exact where products share nutrients and rates of zero or more meet every target", () => {
+    // 10-10-10 and 20-5-10 at 20/3 lb each: 2/3 + 4/3 lb N, 2/3 + 1/3 lb P2O5.
+    const pair = [
+      { target: quantity(2, "lb/1000 ft2", "N"), product: product("a", "20-5-10") },
+      { target: quantity(1, "lb/1000 ft2", "P2O5"), product: product("b", "10-10-10") },
+    ];
+    const found = productRates({ steps: pair });
+    expect(found.method).toBe("exact");
+    for (const { rate } of found.steps) expect(rate.in("lb/1000 ft2")).toBeCloseTo(20 / 3, 12);
+    expect(found.findings).toEqual([]);
+    const hand = productRates({ steps: pair, order: "phosphorus, potassium, nitrogen" });
+    expect(hand.method).toBe("in turn");
+    expect(hand.steps.map(({ rate }) => rate.in("lb/1000 ft2"))).toEqual([10, 5]);
+    expect(hand.findings).toMatchObject([{ code: "nutrient/over-supplied", params: { nutrient: "P2O5" } }]);
+  });
+
+  test("are exact for whatever rates the targets were made of", () => {
+    const grades = ["20-5-10", "10-10-10", "5-2-30"] as const;
+    const percents = [
+      [20, 5, 10],
+      [10, 10, 10],
+      [5, 2, 30],
+    ];
+    fc.assert(
+      fc.property(figure, figure, figure, (...made) => {
+        const sum = (nutrient: number) =>
+          percents.reduce((all, row, j) => all + ((row[nutrient] as number) * (made[j] as number)) / 100, 0);
+        const found = productRates({
+          steps: [
+            { target: quantity(sum(0), "kg/ha", "N"), product: product("p0", grades[0]) },
+            { target: quantity(sum(1), "kg/ha", "P2O5"), product: product("p1", grades[1]) },
+            { target: quantity(sum(2), "kg/ha", "K2O"), product: product("p2", grades[2]) },
+          ],
+        });
+        expect(found.method).toBe("exact");
+        for (const { product: id, rate } of found.steps) {
+          expect(rate.value).toBeCloseTo(made[Number(id.slice(1))] as number, 7);
+        }
+        for (const { target, supplied } of found.balance) expect(supplied.value).toBeCloseTo(target.value, 9);
+      }),
+    );
+  });
+
+  test("fall back on the trade's order where an exact answer would need less than nothing", () => {
+    const found = productRates({ steps: steps(5, 46, 10) });
+    expect(found.method).toBe("in turn");
+    for (const { rate } of found.steps) expect(rate.value).toBeGreaterThanOrEqual(0);
   });
 
   test("scale with the targets", () => {
@@ -249,6 +299,53 @@ describe("the highest rate under caps", () => {
     expect(JSON.stringify(found)).not.toMatch(/null/);
   });
 
+  test.each([-0.3, 0])(
+    "a cap that is used up (%s lb left) means a rate of zero, and a finding says so",
+    (left) => {
+      const found = highestProductRate({
+        product: product("f", "20-0-0"),
+        caps: [
+          { limit: quantity(left, "lb/1000 ft2", "N"), source: "state code" },
+          { limit: quantity(0.7, "lb/1000 ft2", "N:soluble") },
+        ],
+      });
+      expect(found.rate?.value).toBe(0);
+      expect(found.binding).toEqual(["N"]);
+      expect(found.findings).toMatchObject([
+        {
+          code: "rate/cap-used-up",
+          path: "caps[0].limit",
+          params: { cap: "N", limit: left },
+          source: "state code",
+        },
+      ]);
+    },
+  );
+
+  test("what remains under stated limits goes in as a cap, also where they are exceeded", () => {
+    const { remainingUnderStatedLimits: limit } = remainingNitrogenUnderStatedLimits({
+      on: "2026-06-01",
+      applied: [{ date: "2026-05-20", nitrogen: quantity(1.5, "lb/1000 ft2", "N") }],
+      caps: { per30Days: { amount: quantity(1.2, "lb/1000 ft2", "N"), source: "state code" } },
+    });
+    expect(highestProductRate({ product: product("f", "20-0-0"), caps: [{ limit }] }).rate?.value).toBe(0);
+  });
+
+  test("a cap that is used up is no bound for a product without its nutrient", () => {
+    const found = highestProductRate({
+      product: product("k", "0-0-50"),
+      caps: [{ limit: quantity(-1, "lb/1000 ft2", "N") }, { limit: quantity(1, "lb/1000 ft2", "K2O") }],
+    });
+    expect(found.rate?.value).toBe(2);
+    expect(found.findings).toEqual([]);
+  });
+
+  test("the array form gives zero for a limit that is used up", () => {
+    expect(
+      Array.from(highestProductRatesKgPerHa([{ limitKgPerHa: Float64Array.of(-3, 0, 10), percent: 20 }])),
+    ).toEqual([0, 0, 50]);
+  });
+
   test("caps that contradict, repeat or make no sense are refused by path", () => {
     const share = (percent: number) => quantity(percent, "% w/w", "N:slow/N");
     const n = quantity(1, "lb/1000 ft2", "N");
@@ -258,7 +355,7 @@ describe("the highest rate under caps", () => {
           product: product("f", "20-0-0"),
           caps: [
             { id: "a", limit: n, fromSlowShare: share(65), belowSlowShare: share(50) },
-            { id: "b", limit: quantity(-1, "lb/1000 ft2", "N") },
+            { id: "b", limit: quantity(1, "lb/1000 ft2", "N"), fromSlowShares: share(5) } as never,
             { id: "c", limit: n },
             { id: "c", limit: n },
             { id: "d", limit: quantity(1, "lb/1000 ft2", "product") as never },
@@ -269,7 +366,7 @@ describe("the highest rate under caps", () => {
       ),
     ).toEqual([
       "conflict caps[0].belowSlowShare",
-      "range caps[1].limit",
+      "type caps[1].fromSlowShares",
       "duplicate caps[3].id",
       "substance/mismatch caps[4].limit",
       "range caps[5].fromSlowShare",

@@ -190,7 +190,7 @@ describe("a season program", () => {
       path: "caps.perYear.source",
     });
     expect(run({ caps: { perMonth: cap(1) } })).toMatchObject({ code: "type", path: "caps.perMonth" });
-    expect(run({ caps: undefined })).toMatchObject({ code: "type", path: "caps" });
+    expect(run({ caps: undefined })).toMatchObject({ code: "missing", path: "caps" });
     expect(run({ months: [{ month: "2026-13", target: n(1) }] })).toMatchObject({
       code: "date",
       path: "months[0].month",
@@ -336,8 +336,8 @@ describe("a comparison of programs", () => {
     expect(a?.cost?.value).toBeCloseTo(4, 12);
     expect(b?.cost).toBeNull();
     expect(result.notChecked[0]).toContain("heavy");
-    // First seven days: all of the quick, and by the middle curve 1 - 10^(-7/35) of the coated.
-    expect(b?.peakSolubleLoad.mid.value).toBeCloseTo(0.5 + 2.5 * (1 - 10 ** (-7 / 35)), 9);
+    // First seven days: all of the quick, and by the middle curve 1 - 0.2^(7/35) of the coated.
+    expect(b?.peakSolubleLoad.mid.value).toBeCloseTo(0.5 + 2.5 * (1 - 0.2 ** (7 / 35)), 9);
     expect(b?.peakSolubleLoad.high.value).toBeCloseTo(3, 6);
     expect(result.findings.map(({ code }) => code)).toEqual([
       "release/steady-temperature",
@@ -416,14 +416,14 @@ describe("the days of a season", () => {
     expect(halves.applications.map(({ date }) => date)).toEqual(["2026-05-01", "2026-05-31"]);
   });
 
-  test("a day with an application takes no other, and an entry without nitrogen is none", () => {
+  test("two weeks lie between a plan and what went down, and an entry without nitrogen is none", () => {
     const datesBeside = (pounds: number) =>
       plan(["2026-05"], {
         total: n(0.5),
         plan: { kind: "fewest applications" },
         applied: [{ date: "2026-05-01", nitrogen: n(pounds) }],
       }).applications.map(({ date }) => date);
-    expect(datesBeside(0.2)).toEqual(["2026-05-02"]);
+    expect(datesBeside(0.2)).toEqual(["2026-05-15"]);
     expect(datesBeside(0)).toEqual(["2026-05-01"]);
   });
 
@@ -479,5 +479,150 @@ describe("several entries of one day", () => {
       "missing caps",
       "substance/mismatch applied[0].nitrogen",
     ]);
+  });
+});
+
+describe("the interval between applications", () => {
+  const warm = ["2026-04", "2026-05", "2026-06", "2026-07", "2026-08", "2026-09", "2026-10"];
+  const summer = [{ window: { from: "06-01", to: "09-30" }, source: "made up" }] as const;
+  const four = (more: object) =>
+    seasonProgram({
+      months: warm.map((month) => ({ month })),
+      total: n(4),
+      caps: { perApplication: cap(1) },
+      closed: summer,
+      plan: { kind: "fewest applications" },
+      ...more,
+    } as never);
+  const datesOf = (program: { readonly applications: readonly { readonly date: string }[] }) =>
+    program.applications.map(({ date }) => date);
+  const codesOf = (program: { readonly findings: readonly { readonly code: string }[] }) =>
+    program.findings.map(({ code }) => code);
+
+  test("is kept over a closed summer: applications lie evenly over the open days", () => {
+    // 61 days in April and May and 31 in October: every 23rd of 92.
+    const program = four({});
+    expect(datesOf(program)).toEqual(["2026-04-01", "2026-04-24", "2026-05-17", "2026-10-09"]);
+    expect(program.applications.map(({ nitrogen }) => nitrogen.value)).toEqual([1, 1, 1, 1]);
+    expect(program.findings).toEqual([]);
+    expect(program.leastInterval).toEqual({ days: 14, source: "common practice, no source" });
+  });
+
+  test("is kept where one application a month meets a closed season", () => {
+    const program = four({ plan: { kind: "even split" }, total: n(7) });
+    const days = datesOf(program).map((date) => daysBetween("2026-01-01", date as "2026-01-01"));
+    for (const [i, day] of days.slice(1).entries()) {
+      expect(day - (days[i] as number)).toBeGreaterThanOrEqual(14);
+    }
+  });
+
+  test("leaves a shortfall with its reason where the open days are too few, and squeezes nothing in", () => {
+    const program = seasonProgram({
+      months: [{ month: "2026-10", target: n(3) }],
+      plan: { kind: "fewest applications" },
+      caps: { perApplication: cap(1) },
+    });
+    expect(datesOf(program)).toEqual(["2026-10-01", "2026-10-15"].concat(["2026-10-29"]));
+    const tight = seasonProgram({
+      months: [{ month: "2026-10", target: n(3) }],
+      plan: { kind: "fewest applications" },
+      caps: { perApplication: cap(1) },
+      leastInterval: "thirty days",
+    });
+    expect(datesOf(tight)).toEqual(["2026-10-01", "2026-10-31"]);
+    expect(tight.shortfall.value).toBe(1);
+    expect(tight.findings).toMatchObject([
+      { code: "program/moved" },
+      { code: "program/shortfall", severity: "warning", params: { reason: "interval", amount: 1 } },
+    ]);
+  });
+
+  test("gives its reason also for caps and for a season that is closed throughout", () => {
+    const reasons = (more: object) =>
+      seasonProgram({
+        months: [{ month: "2026-06", target: n(2) }],
+        plan: { kind: "fewest applications" },
+        caps: { perApplication: cap(1), per30Days: cap(1) },
+        ...more,
+      } as never).findings.flatMap(({ params }) => params.reason ?? []);
+    expect(reasons({})).toEqual(["caps"]);
+    expect(reasons({ closed: [{ window: { from: "05-01", to: "07-31" }, source: "made up" }] })).toEqual([
+      "closed season",
+      "closed season",
+    ]);
+  });
+
+  test("is shortened with a warning where the number of applications is stated and the interval is not", () => {
+    const weekly = { plan: { kind: "even split", applications: 13 }, caps: {} };
+    const program = four(weekly);
+    expect(program.applications).toHaveLength(13);
+    expect(program.leastInterval.days).toBe(7);
+    expect(program.findings).toMatchObject([
+      { code: "program/interval-shortened", severity: "warning", params: { days: 7, practice: 14 } },
+    ]);
+    const stated = four({ ...weekly, leastInterval: { days: 14, source: "our plan" } });
+    expect(codesOf(stated)).toContain("program/shortfall");
+    expect(four({ ...weekly, leastInterval: { days: 7, source: "our plan" } }).findings).toEqual([]);
+  });
+
+  test("of none still puts no two on one day", () => {
+    const program = seasonProgram({
+      months: [{ month: "2026-05" }],
+      total: n(0.5),
+      plan: { kind: "fewest applications" },
+      caps: {},
+      applied: [{ date: "2026-05-01", nitrogen: n(0.2) }],
+      leastInterval: { days: 0, source: "our plan" },
+    });
+    expect(datesOf(program)).toEqual(["2026-05-02"]);
+  });
+
+  test("refuses what is no interval and no practice, with what is", () => {
+    expect(thrown(() => four({ leastInterval: "a month" })).expected).toContain("thirty days");
+    expect(thrown(() => four({ leastInterval: { days: 1.5, source: "x" } }))).toMatchObject({
+      code: "range",
+      path: "leastInterval.days",
+    });
+    expect(thrown(() => four({ leastInterval: { days: 7 } }))).toMatchObject({
+      code: "missing",
+      path: "leastInterval.source",
+    });
+    expect(thrown(() => four({ closd: summer }))).toMatchObject({ code: "type", suggestion: "closed" });
+  });
+});
+
+describe("the least amount that goes down at once", () => {
+  const rest = (perYear: number, leastAmount?: object) =>
+    seasonProgram({
+      months: [
+        { month: "2026-05", target: n(0.9) },
+        { month: "2026-09", target: n(0.9) },
+      ],
+      plan: { kind: "fewest applications" },
+      caps: { perYear: cap(perYear) },
+      ...(leastAmount === undefined ? {} : { leastAmount }),
+    } as never);
+
+  test("keeps a dribble out of a plan and reports it as a shortfall", () => {
+    const program = rest(0.93);
+    expect(program.applications.map(({ nitrogen }) => nitrogen.value)).toEqual([0.9]);
+    expect(program.shortfall.value).toBeCloseTo(0.9, 12);
+  });
+
+  test("lets a rest go down that somebody would spread", () => {
+    expect(rest(1.2).applications.map(({ nitrogen }) => Number(nitrogen.value.toFixed(9)))).toEqual([
+      0.9, 0.3,
+    ]);
+    expect(rest(1.2, { amount: n(0.5), source: "our spreader" }).applications).toHaveLength(1);
+    expect(rest(0.93, { amount: n(0.02), source: "foliar" }).applications).toHaveLength(2);
+  });
+
+  test("does not hold against small applications that are planned whole", () => {
+    const program = seasonProgram({
+      months: [{ month: "2026-05", target: n(0.05) }],
+      plan: { kind: "fewest applications" },
+      caps: {},
+    });
+    expect(program.planned.value).toBe(0.05);
   });
 });
