@@ -27,6 +27,7 @@ export type { LimitUse } from "./weigh/limit-use.js";
 export { publishedLimits, rememberedLimits } from "./published/all.js";
 export {
   chlorothalonilRememberedLimits,
+  connecticutRememberedLimits,
   newJerseyRememberedLimits,
   twoFourDRememberedLimits,
 } from "./published/from-memory.js";

@@ -5,6 +5,7 @@ import {
   type ApplicationFacts,
   checkLimits,
   connecticutLimits,
+  connecticutRememberedLimits,
   floridaLimits,
   illinoisLimits,
   type LimitSet,
@@ -169,6 +170,7 @@ const check = (
 ): PublishedCheck => ({
   entry,
   formulas: ["checkLimits"],
+  kind: "transcription",
   source: sourceOf(set),
   reached: set.reached === "read" ? "read" : "from memory",
   given,
@@ -178,7 +180,8 @@ const check = (
 });
 
 const home = { place: "home lawn" } as const;
-const eef = { productKind: "enhanced efficiency" } as const;
+const efficientN = { productKind: "enhanced-efficiency nitrogen" } as const;
+const efficientP = { productKind: "enhanced-efficiency phosphorus" } as const;
 const drop = { equipment: "drop spreader" } as const;
 const rotary = { equipment: "rotary spreader" } as const;
 const buffer = (feet: number) => ({ buffer: { value: feet, unit: "ft" } }) as const;
@@ -271,7 +274,7 @@ export const planChecks: readonly PublishedCheck[] = [
         "lb N/1000 ft2 a year, enhanced efficiency",
         2.5,
         0.1,
-        () => mostAYear(marylandProductLimits, "N", 0.5, eef),
+        () => mostAYear(marylandProductLimits, "N", 0.5, efficientN),
       ],
       ["months of a soil test for P", 36, 1, () => testMonths(marylandProductLimits, {}, onP)],
     ],
@@ -358,6 +361,7 @@ export const planChecks: readonly PublishedCheck[] = [
         () => most(pennsylvaniaLimits, only("P2O5"), { productKind: "organic" }),
       ],
     ]),
+    kind: "worked example",
     source: {
       title: "Site-specific plans and PA Act 83 compliance (council article)",
       publisher: "Pennsylvania Turfgrass Council",
@@ -376,6 +380,7 @@ export const planChecks: readonly PublishedCheck[] = [
         () => openDays(newYorkLimits, {}, [lb(1, "K2O")])[0] as number,
       ],
       ["last open day", 1130, 1, () => openDays(newYorkLimits, {}, [lb(1, "K2O")])[1] as number],
+      ["% P2O5", 0.67, 0.01, () => phosphatePercent(newYorkLimits, { place: "lawn", growingSeason: 3 })],
       ["ft from water", 20, 1, () => setback(newYorkLimits, { ...rotary, ...buffer(0) })],
       ["ft from water with a drop spreader", 3, 1, () => setback(newYorkLimits, { ...drop, ...buffer(0) })],
       [
@@ -471,15 +476,32 @@ export const planChecks: readonly PublishedCheck[] = [
     },
   },
   {
-    ...check("plan-003", pennsylvaniaLimits, "phosphorus of enhanced efficiency, and readily available N", [
-      ["lb P/1000 ft2", 0.25, 0.01, () => most(pennsylvaniaLimits, only("P"), eef)],
-      ["lb P/1000 ft2 a year", 0.5, 0.1, () => mostAYear(pennsylvaniaLimits, "P", 0.25, eef)],
-      ["lb soluble N/1000 ft2", 0.7, 0.1, () => most(pennsylvaniaLimits, soluble, eef)],
-    ]),
+    ...check(
+      "plan-003",
+      pennsylvaniaLimits,
+      "enhanced efficiency in phosphorus, and enhanced efficiency in nitrogen",
+      [
+        ["lb P/1000 ft2, efficient in P", 0.25, 0.01, () => most(pennsylvaniaLimits, only("P"), efficientP)],
+        [
+          "lb P/1000 ft2 a year, efficient in P",
+          0.5,
+          0.1,
+          () => mostAYear(pennsylvaniaLimits, "P", 0.25, efficientP),
+        ],
+        ["lb P/1000 ft2, efficient in N", 0, 0.01, () => most(pennsylvaniaLimits, only("P"), efficientN)],
+        ["lb N/1000 ft2, efficient in P", 0.9, 0.1, () => most(pennsylvaniaLimits, slowOf(100), efficientP)],
+        [
+          "lb soluble N/1000 ft2, efficient in N",
+          0.7,
+          0.1,
+          () => most(pennsylvaniaLimits, soluble, efficientN),
+        ],
+      ],
+    ),
     source: {
       title: "3 Pa.C.S. 6813 Application of fertilizer to turf",
       publisher: "Pennsylvania Consolidated Statutes (amended 2023)",
-      where: "(a)(1), (a)(3)(iii)",
+      where: "(a)(1), (a)(2), (a)(3)(iii)",
       url: "https://casetext.com/statute/pennsylvania-statutes/consolidated-statutes/title-3-pacs-agriculture/part-vii-quality-and-labeling/chapter-68-fertilizer/section-6813-application-of-fertilizer-to-turf",
     },
   },
@@ -496,6 +518,7 @@ export const planChecks: readonly PublishedCheck[] = [
       url: "https://www.mda.state.mn.us/private-applicator-pesticide-recordkeeping-program",
     },
     reached: "read",
+    kind: "transcription",
     given: "the list of eight lines, all written down; and without one of the seven beside the date",
     answers: [
       { of: "lines lacking with all of them", printed: 0, to: 1 },
@@ -506,25 +529,38 @@ export const planChecks: readonly PublishedCheck[] = [
       1 + recordLines.filter((fields) => gapsWithout(fields) === fields.length).length,
     ],
   },
-  {
-    ...check("plan-010", connecticutLimits, "winter and distance for phosphate on a lawn", [
+  check(
+    "plan-010",
+    connecticutRememberedLimits,
+    "winter and distance for phosphate on a lawn, as they are remembered of the act",
+    [
       [
         "first open day (month and day)",
-        301,
+        316,
         1,
-        () => openDays(connecticutLimits, withTest, onP.supplies)[0] as number,
+        () => openDays(connecticutRememberedLimits, withTest, onP.supplies)[0] as number,
       ],
-      ["last open day", 1130, 1, () => openDays(connecticutLimits, withTest, onP.supplies)[1] as number],
-      ["ft from water", 20, 1, () => setback(connecticutLimits, withTest, onP.supplies)],
-    ]),
-    source: {
-      title: "New state laws will affect probate, lawn care, absentee ballots",
-      publisher: "Norwich Bulletin",
-      year: 2012,
-      where: "December through February, and 20 feet",
-      url: "http://www.norwichbulletin.com/x1058223564/New-state-laws-will-affect-probate-lawn-care-absentee-ballots",
-    },
-  },
+      [
+        "last open day",
+        1130,
+        1,
+        () => openDays(connecticutRememberedLimits, withTest, onP.supplies)[1] as number,
+      ],
+      [
+        "ft from water",
+        20,
+        1,
+        () => setback(connecticutRememberedLimits, { ...withTest, ...rotary }, onP.supplies),
+      ],
+      [
+        "ft from water with a drop spreader",
+        15,
+        1,
+        () => setback(connecticutRememberedLimits, { ...withTest, ...drop }, onP.supplies),
+      ],
+    ],
+    "A newspaper printed December through February (Norwich Bulletin, 2012), two weeks shorter.",
+  ),
   check("plan-011", newJerseySummaryLimits, "a homeowner's nitrogen and distance", [
     ["lb N/1000 ft2", 0.9, 0.1, () => most(newJerseySummaryLimits, slowOf(100), { applicator: "homeowner" })],
     ["% of the nitrogen slow", 20, 1, () => leastSlow(newJerseySummaryLimits, { applicator: "homeowner" })],
@@ -541,11 +577,10 @@ export const planChecks: readonly PublishedCheck[] = [
       ["months", 36, 1, () => testMonths(newJerseySummaryLimits, { applicator: "homeowner" }, onP)],
     ]),
     source: {
-      title: "Environment: law limits fertilizer use",
-      publisher: "Cape May County Herald, on a fact sheet of Rutgers Cooperative Extension",
-      year: 2011,
+      title: "NJ lawn fertilizer law",
+      publisher: "Warren County Soil Conservation District",
       where: "no more than three years old",
-      url: "https://capemaycountyherald.com/article/news-environment-law-limits-fertilizer-use-article_e6ef1c01-5907-5e68-923e-544a31c1b3ed-html/",
+      url: "http://warrencountyscd.com/id30.html",
     },
   },
   check("soil-064", manitobaLimits, "phosphate of the product", [
@@ -582,6 +617,7 @@ export const planChecks: readonly PublishedCheck[] = [
       where: "Wind",
     },
     reached: "read",
+    kind: "transcription",
     given: "the published wind window for a label that states none",
     answers: [
       { of: "mi/h, at the least", printed: 3, to: 1 },

@@ -10,6 +10,16 @@ import { exceeds } from "../../numeric/index.js";
 import { formFactor } from "../../nutrient/index.js";
 import { quantityOf } from "../../quantity/index.js";
 
+/**
+ * What a fertilizer is by its label. Enhanced efficiency is stated of a nutrient: the kind of one says nothing of
+ * the other. `"organic"` is natural organic or organic-based.
+ */
+export type ProductKind =
+  | "conventional"
+  | "enhanced-efficiency nitrogen"
+  | "enhanced-efficiency phosphorus"
+  | "organic";
+
 /** What the caller knows of an application beside its amounts. What is left out is not known. */
 export interface ApplicationFacts {
   /** The grass, as the limits name it: `"bermudagrass"`. */
@@ -23,7 +33,8 @@ export interface ApplicationFacts {
   readonly growingSeason?: number;
   /** The last soil test, and the nutrients (`"P"`) that it shows to be short. */
   readonly soilTest?: { readonly date: CivilDate; readonly shortOf: readonly string[] };
-  readonly productKind?: "conventional" | "enhanced efficiency" | "organic";
+  /** What the product is by its label; a list where it is several, such as of enhanced efficiency in N and in P. */
+  readonly productKind?: ProductKind | readonly ProductKind[];
   readonly equipment?:
     | "drop spreader"
     | "rotary spreader with deflector"
@@ -47,7 +58,7 @@ export interface LimitCondition {
   readonly growingSeasonAtMost?: number;
   /** A soil test of at most so many months that shows a nutrient to be short. */
   readonly soilTest?: { readonly months: number; readonly shortOf: string };
-  readonly productKind?: readonly NonNullable<ApplicationFacts["productKind"]>[];
+  readonly productKind?: readonly ProductKind[];
   readonly equipment?: readonly NonNullable<ApplicationFacts["equipment"]>[];
   readonly slowShareAtLeast?: number;
   readonly bufferAtLeast?: Stated;
@@ -93,7 +104,12 @@ const judges: {
   applicator: (list, { facts }) => oneOf(facts.applicator, list),
   place: (list, { facts }) => oneOf(facts.place, list),
   turf: (list, { facts }) => oneOf(facts.turf, list),
-  productKind: (list, { facts }) => oneOf(facts.productKind, list),
+  productKind: (list, { facts: { productKind } }) =>
+    typeof productKind === "object"
+      ? productKind.some((kind) => oneOf(kind, list) === "yes")
+        ? "yes"
+        : "no"
+      : oneOf(productKind, list),
   equipment: (list, { facts }) => oneOf(facts.equipment, list),
   growingSeasonAtMost: (most, { facts }) =>
     facts.growingSeason === undefined ? "not known" : facts.growingSeason <= most ? "yes" : "no",

@@ -17,7 +17,7 @@ import type { ApplicationFacts, LimitCondition } from "./limit-condition.js";
 
 const words = {
   turf: ["established", "being established", "repair"],
-  productKind: ["conventional", "enhanced efficiency", "organic"],
+  productKind: ["conventional", "enhanced-efficiency nitrogen", "enhanced-efficiency phosphorus", "organic"],
   equipment: [
     "drop spreader",
     "rotary spreader with deflector",
@@ -65,7 +65,8 @@ const factReaders: { readonly [K in keyof Required<ApplicationFacts>]: Reader } 
     if (!Array.isArray(shortOf)) fail("type", `${path}.shortOf`, shortOf, "a list of nutrients");
     for (const [i, item] of (shortOf as unknown[]).entries()) substance(item, `${path}.shortOf[${i}]`);
   },
-  productKind: oneOf(words.productKind),
+  productKind: (input, path) =>
+    (Array.isArray(input) ? each(oneOf(words.productKind)) : oneOf(words.productKind))(input, path),
   equipment: oneOf(words.equipment),
   ground: (input, path) => {
     if (!Array.isArray(input)) fail("type", path, input, "a list, empty where the ground is none of these");

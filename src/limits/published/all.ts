@@ -1,6 +1,8 @@
+import { frozen } from "../../quantity/index.js";
 import type { LimitSet } from "../limit/limit.js";
 import {
   chlorothalonilRememberedLimits,
+  connecticutRememberedLimits,
   newJerseyRememberedLimits,
   twoFourDRememberedLimits,
 } from "./from-memory.js";
@@ -16,7 +18,7 @@ import { connecticutLimits, manitobaLimits, newYorkLimits, vermontLimits } from 
 import { floridaLimits, marionCountyLimits } from "./southeast.js";
 
 /** Every set of limits that was read in its source. */
-export const publishedLimits: readonly LimitSet[] = [
+export const publishedLimits: readonly LimitSet[] = /* @__PURE__ */ frozen([
   floridaLimits,
   marionCountyLimits,
   marylandProductLimits,
@@ -32,11 +34,12 @@ export const publishedLimits: readonly LimitSet[] = [
   wisconsinLimits,
   michiganLimits,
   illinoisLimits,
-];
+]);
 
 /** Sets of limits that come from memory, kept apart: none of them was read in its source. */
-export const rememberedLimits: readonly LimitSet[] = [
+export const rememberedLimits: readonly LimitSet[] = /* @__PURE__ */ frozen([
   newJerseyRememberedLimits,
+  connecticutRememberedLimits,
   twoFourDRememberedLimits,
   chlorothalonilRememberedLimits,
-];
+]);

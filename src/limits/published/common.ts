@@ -1,3 +1,4 @@
+import { frozen } from "../../quantity/index.js";
 import type { Limit, LimitSet } from "../limit/limit.js";
 
 /** The words that go with every set. */
@@ -34,7 +35,7 @@ export const limitSet = (
 ): LimitSet => {
   const { id, name, source, notHeld, reached = "read" } = set;
   const read = reached === "read" ? ({ readOn } as const) : {};
-  return {
+  return frozen({
     type: "limit-set",
     version: 1,
     id,
@@ -47,5 +48,5 @@ export const limitSet = (
       ([key, limit]) => ({ ...limit, id: `${id}/${key}`, source, ...read }) as Limit,
     ),
     notHeld,
-  };
+  });
 };

@@ -1,5 +1,5 @@
 import type { LimitSet } from "../limit/limit.js";
-import { lb, limitSet } from "./common.js";
+import { ft, lb, limitSet } from "./common.js";
 
 const perAcre = (value: number, of: string) => ({ value, unit: "lb/acre", of });
 
@@ -28,6 +28,41 @@ export const newJerseyRememberedLimits: LimitSet = /* @__PURE__ */ limitSet({
     },
   },
   notHeld: [],
+});
+
+const notLawn = { place: ["golf course", "farm"] } as const;
+const targeted = ["drop spreader", "rotary spreader with deflector", "targeted spray"] as const;
+
+/** Connecticut's winter and distance to water, from memory: these subsections of the act were not read. */
+export const connecticutRememberedLimits: LimitSet = /* @__PURE__ */ limitSet({
+  id: "memory-us-ct",
+  name: "Connecticut, winter and distance to water (from memory)",
+  source: "from memory of Connecticut Public Act 12-155, section 2 (d) and (e): not read, verify before use",
+  reached: "from memory",
+  limits: {
+    "closed-dates": {
+      kind: "closed dates",
+      of: ["P"],
+      closed: { from: "12-01", to: "03-15" },
+      unless: [notLawn],
+    },
+    setback: {
+      kind: "setback",
+      of: ["P"],
+      atLeast: ft(20),
+      unless: [notLawn, { equipment: targeted }],
+    },
+    "setback-targeted": {
+      kind: "setback",
+      of: ["P"],
+      atLeast: ft(15),
+      scope: { equipment: targeted },
+      unless: [notLawn],
+    },
+  },
+  notHeld: [
+    "Both bind from 0.67 % of phosphate on, by the legislature's summary; here they bind any phosphorus.",
+  ],
 });
 
 /** 2,4-D on ornamental turf in the United States, from memory: the current label wins. */

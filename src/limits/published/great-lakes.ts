@@ -2,6 +2,8 @@ import type { LimitSet } from "../limit/limit.js";
 import { ft, lb, limitSet } from "./common.js";
 
 const guarded = ["rotary spreader with deflector", "drop spreader"] as const;
+/** A person with the training on phosphorus that a state asks for on golf courses. */
+const trainedGolf = { place: ["golf course"], applicator: ["trained golf course staff"] } as const;
 const test = (months: number) => ({ soilTest: { months, shortOf: "P" } }) as const;
 
 /** Minnesota: phosphorus on turf. */
@@ -13,14 +15,16 @@ export const minnesotaLimits: LimitSet = /* @__PURE__ */ limitSet({
     p: {
       amount: lb(0, "P"),
       per: "application",
-      unless: [test(36), { growingSeasonAtMost: 1 }, { place: ["golf course", "sod farm"] }],
+      unless: [test(36), { growingSeasonAtMost: 1 }, trainedGolf, { place: ["sod farm"] }],
     },
   },
   notHeld: [
-    "Golf courses: only under a person with the training that the statute asks for.",
+    'Golf courses: the training is one that the commissioner approves. Here `applicator: "trained golf course staff"` states it.',
     "The most even then: the rates of the University of Minnesota.",
   ],
 });
+
+const farmland = { place: ["sod farm", "farm"] } as const;
 
 /** Wisconsin: phosphorus and frozen ground. */
 export const wisconsinLimits: LimitSet = /* @__PURE__ */ limitSet({
@@ -34,12 +38,17 @@ export const wisconsinLimits: LimitSet = /* @__PURE__ */ limitSet({
     url: "https://docs-preview.legis.wisconsin.gov/document/statutes/94.645(4)(b)",
   },
   limits: {
-    p: { kind: "content", of: "P2O5", atMostPercent: 0, unless: [test(36), { growingSeasonAtMost: 1 }] },
-    ground: { kind: "ground", of: "any", not: ["frozen"] },
+    p: {
+      kind: "content",
+      of: "P2O5",
+      atMostPercent: 0,
+      unless: [test(36), { growingSeasonAtMost: 1 }, farmland],
+    },
+    ground: { kind: "ground", of: "any", not: ["frozen"], unless: [farmland] },
   },
   notHeld: [
     "Nothing on hard surfaces; what falls there is removed at once.",
-    "Turf does not mean pasture, sod or other farm land.",
+    "The growing season in which the grass is established begins with it; a second sowing of the same ground was not read.",
   ],
 });
 
@@ -51,10 +60,15 @@ export const michiganLimits: LimitSet = /* @__PURE__ */ limitSet({
     title: "Next to lake or stream (Act 451 of 1994 Part 85)",
     publisher: "Michigan State University soil test information",
     year: 2012,
-    where: "For lawns; exceptions on phosphorus from summaries of Public Act 299 of 2010",
+    where:
+      "For lawns; exceptions on phosphorus from the summary of Public Act 299 of 2010 by the department's feed and fertilizer section",
   },
   limits: {
-    p: { amount: lb(0, "P"), per: "application", unless: [test(36), { turf: ["being established"] }] },
+    p: {
+      amount: lb(0, "P"),
+      per: "application",
+      unless: [test(36), { turf: ["being established"] }, trainedGolf],
+    },
     setback: {
       kind: "setback",
       of: "any",
@@ -72,7 +86,8 @@ export const michiganLimits: LimitSet = /* @__PURE__ */ limitSet({
   },
   notHeld: [
     "The buffer is natural vegetation.",
-    "Phosphorus in finished sewage sludge and in organic or manipulated manure, up to 0.25 lb of phosphorus per 1000 ft2, and on golf courses whose staff is trained: here any phosphorus without a test breaks the limit.",
+    "Phosphorus in finished sewage sludge and in organic or manipulated manure, up to 0.25 lb of phosphorus per 1000 ft2 at any one time: here it breaks the limit without a test.",
+    'By a soil test no more than what corrects the lack. Golf courses: the training is one that the department approves; here `applicator: "trained golf course staff"` states it.',
   ],
 });
 
@@ -83,7 +98,12 @@ const illinoisExempt = { place: ["farm", "golf course"] } as const;
 export const illinoisLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "us-il",
   name: "Illinois, applicators for hire",
-  source: { title: "415 ILCS 65/5a", publisher: "Illinois Compiled Statutes", where: "(a)" },
+  source: {
+    title: "415 ILCS 65/5a",
+    publisher: "Illinois Compiled Statutes",
+    where: "(a) to (c)",
+    url: "http://www.ilga.gov/legislation/ilcs/documents/041500650K5a.htm",
+  },
   limits: {
     p: {
       amount: lb(0, "P"),
@@ -113,5 +133,9 @@ export const illinoisLimits: LimitSet = /* @__PURE__ */ limitSet({
       unless: [illinoisExempt],
     },
   },
-  notHeld: ["Frozen means where the roots are, typically 3 to 4 in down."],
+  notHeld: [
+    "Frozen means where the roots are, typically 3 to 4 in down.",
+    "Lawn repair products are excepted from all of it, (c): here turf under repair is, and from the limit on phosphorus alone.",
+    "A further exception from the limit on phosphorus, (d), was not read. Nothing on hard surfaces.",
+  ],
 });

@@ -1,9 +1,9 @@
 import type { LimitSet } from "../limit/limit.js";
 import { ft, lb, limitSet } from "./common.js";
 
-const eef = { productKind: ["enhanced efficiency"] } as const;
+const efficientN = { productKind: ["enhanced-efficiency nitrogen"] } as const;
 const organic = { productKind: ["organic"] } as const;
-const eefOrOrganic = { productKind: ["enhanced efficiency", "organic"] } as const;
+const efficientPOrOrganic = { productKind: ["enhanced-efficiency phosphorus", "organic"] } as const;
 const newTurf = { turf: ["being established", "repair"] } as const;
 const test = (months: number) => ({ soilTest: { months, shortOf: "P" } }) as const;
 
@@ -15,12 +15,13 @@ export const marylandProductLimits: LimitSet = /* @__PURE__ */ limitSet({
     title: "Agriculture Article 6-224",
     publisher: "Maryland statutes",
     where: "subsections (a), (b)",
+    url: "https://lexace.ai/us/statute/maryland/AG-6-224",
   },
   limits: {
-    "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application", unless: [eef] },
-    "total-n": { amount: lb(0.9, "N"), per: "application", unless: [eef] },
-    "slow-share": { kind: "slow share", atLeastPercentOfN: 20, unless: [eef] },
-    "eef-per-year": { amount: lb(2.5, "N"), per: "calendar year", scope: eef },
+    "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application", unless: [efficientN] },
+    "total-n": { amount: lb(0.9, "N"), per: "application", unless: [efficientN] },
+    "slow-share": { kind: "slow share", atLeastPercentOfN: 20, unless: [efficientN] },
+    "eef-per-year": { amount: lb(2.5, "N"), per: "calendar year", scope: efficientN },
     p: {
       amount: lb(0, "P"),
       per: "application",
@@ -28,7 +29,10 @@ export const marylandProductLimits: LimitSet = /* @__PURE__ */ limitSet({
     },
   },
   notHeld: [
-    "Enhanced-efficiency products: a single application of at most 80 % of the annual recommended rate, and a release of at most 0.7 lb N/1000 ft2 a month.",
+    "Enhanced-efficiency products, (b): a single application of at most 80 % of the annual rate that the University of Maryland recommends, and a release of at most 0.7 lb N/1000 ft2 a month.",
+    "Rates that the state recommends where vegetation is established for the first time, (a)(2)(ii).",
+    "Phosphorus by a soil test, for new or for repaired turf: the fertilizer has to be labeled for that purpose. Here the test and the state of the turf decide.",
+    "Subsection (a), phosphorus with it, begins with an exception for (b), enhanced-efficiency products: that it frees them of the limit on phosphorus is not taken here.",
   ],
 });
 
@@ -39,7 +43,8 @@ export const marylandUseLimits: LimitSet = /* @__PURE__ */ limitSet({
   source: {
     title: "Agriculture Article 8-803.5",
     publisher: "Maryland statutes",
-    where: "(c), (d); the professional extension from the department's notice, a copy of 2020",
+    where: "(b) to (d); the professional extension from the department's notice, a copy of 2020",
+    url: "https://instalawyer.io/laws/maryland-statutes/section-8-8035-application-of",
   },
   limits: {
     "closed-dates": {
@@ -73,7 +78,12 @@ export const marylandUseLimits: LimitSet = /* @__PURE__ */ limitSet({
     },
     ground: { kind: "ground", of: ["N", "P"], not: ["frozen"] },
   },
-  notHeld: ["Nothing on hard surfaces."],
+  notHeld: [
+    "Nothing on hard surfaces. Commercial farms are excepted, (b)(2).",
+    "The rates that the University of Maryland recommends for turf, by grass and year, which professionals are trained in, (8-803.6, 8-803.7): 8-803.4 was not read.",
+    "Phosphorus needs a soil test of the last three years, new or repaired turf, (e): see the limits on products.",
+    "By 8-801 a professional is certified; owners, managers and public employees who apply within their work count as professionals.",
+  ],
 });
 
 /** New Jersey: dates and ground. */
@@ -119,7 +129,7 @@ export const newJerseySummaryLimits: LimitSet = /* @__PURE__ */ limitSet({
     title: "New Jersey's fertilizer law",
     publisher: "Jersey-Yards, a programme for homeowners",
     where:
-      "What homeowners need to know; on phosphorus and on what the slow share is meant for a fact sheet of Rutgers Cooperative Extension, as the Cape May County Herald reports it in 2011",
+      "What homeowners need to know; the age of the soil test from the Warren County Soil Conservation District",
     url: "http://www.jerseyyards.org/threats-to-bays-rivers/new-jerseys-fertilizer-law/",
   },
   limits: {
@@ -138,7 +148,7 @@ export const newJerseySummaryLimits: LimitSet = /* @__PURE__ */ limitSet({
     "setback-with-guard": { kind: "setback", of: "any", atLeast: ft(10), scope: { equipment: njGuarded } },
   },
   notHeld: [
-    "Phosphorus below the surface, and in manipulated animal or vegetable manure, which the law also excepts: here any phosphorus without a test breaks the limit.",
+    "Exceptions for phosphorus below the surface and in manipulated manure, which were read in a newspaper only: here any phosphorus without a test breaks the limit.",
     "The amounts of a professional, soluble nitrogen and nitrogen per year: see the set from memory.",
     "The summary states the distances for homeowners; here they are meant for everybody.",
   ],
@@ -153,21 +163,22 @@ export const pennsylvaniaLimits: LimitSet = /* @__PURE__ */ limitSet({
     publisher: "Pennsylvania Consolidated Statutes (Act 83 of 2022, amended 2023)",
     year: 2023,
     where: "(a), (b)",
+    url: "https://casetext.com/statute/pennsylvania-statutes/consolidated-statutes/title-3-pacs-agriculture/part-vii-quality-and-labeling/chapter-68-fertilizer/section-6813-application-of-fertilizer-to-turf",
   },
   limits: {
     "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application" },
-    "total-n": { amount: lb(0.9, "N"), per: "application", unless: [eef] },
-    p: { amount: lb(0, "P"), per: "application", unless: [newTurf, eef, organic] },
-    "p-organic-per-application": {
+    "total-n": { amount: lb(0.9, "N"), per: "application", unless: [efficientN] },
+    p: { amount: lb(0, "P"), per: "application", unless: [newTurf, efficientPOrOrganic] },
+    "p-excepted-per-application": {
       amount: lb(0.25, "P"),
       per: "application",
-      scope: eefOrOrganic,
+      scope: efficientPOrOrganic,
       unless: [newTurf],
     },
-    "p-organic-per-year": {
+    "p-excepted-per-year": {
       amount: lb(0.5, "P"),
       per: "calendar year",
-      scope: eefOrOrganic,
+      scope: efficientPOrOrganic,
       unless: [newTurf],
     },
     "winter-n": {
@@ -180,9 +191,11 @@ export const pennsylvaniaLimits: LimitSet = /* @__PURE__ */ limitSet({
   },
   notHeld: [
     "Readily available nitrogen is held as soluble nitrogen: of a product with inhibitors less may count.",
-    "Enhanced-efficiency products: a release of at most 0.7 lb N/1000 ft2.",
+    "Enhanced-efficiency nitrogen, which the 0.9 lb do not bind: at most 0.7 lb N/1000 ft2 released at any given time.",
+    "Phosphorus for new or repaired turf: the fertilizer has to be labeled for that purpose. Here the state of the turf decides.",
+    "Nothing on hard surfaces; what falls there is removed at once.",
     "The top of a bank, with targeted equipment, where a buffer along the stream is established or kept up: the setback does not bind there.",
     "Frozen means to a depth of 2 in; the setback was read in texts on the act, not in this section.",
-    "Site-specific plans, which can replace these figures. Summaries, one of Penn State Extension among them, say that no N and P go down at all after December 15 and before March 1.",
+    "Rates of the department and site-specific plans, (c) and (d), which can replace these figures. Summaries, one of Penn State Extension among them, say that no N and P go down at all after December 15 and before March 1.",
   ],
 });

@@ -4,40 +4,49 @@ import { ft, limitSet } from "./common.js";
 const guarded = ["rotary spreader with deflector", "drop spreader"] as const;
 const buffer = { bufferAtLeast: ft(10) } as const;
 
+const turfFarm = { place: ["sod farm", "farm"] } as const;
+
 /** New York: phosphorus, dates and distance. Its closed dates are meant for any fertilizer, potash included. */
 export const newYorkLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "us-ny",
   name: "New York, lawn and non-agricultural turf",
   source: {
-    title: "Environmental Conservation Law 17-2103",
+    title: "Environmental Conservation Law 17-2101, 17-2103",
     publisher: "New York Consolidated Laws",
-    where: "1, 3",
+    where: "17-2101 3 and 4; 17-2103 1 and 3",
+    url: "https://newyork.public.law/laws/n.y._environmental_conservation_law_section_17-2101",
   },
   limits: {
     p: {
       kind: "content",
       of: "P2O5",
       atMostPercent: 0.67,
-      unless: [{ soilTest: { months: 1200, shortOf: "P" } }, { growingSeasonAtMost: 1 }],
+      unless: [{ soilTest: { months: 1200, shortOf: "P" } }, { growingSeasonAtMost: 1 }, turfFarm],
     },
-    "closed-dates": { kind: "closed dates", of: "any", closed: { from: "12-01", to: "04-01" } },
+    "closed-dates": {
+      kind: "closed dates",
+      of: "any",
+      closed: { from: "12-01", to: "04-01" },
+      unless: [turfFarm],
+    },
     setback: {
       kind: "setback",
       of: "any",
       atLeast: ft(20),
-      unless: [buffer, { equipment: guarded }, { growingSeasonAtMost: 1 }],
+      unless: [buffer, { equipment: guarded }, { growingSeasonAtMost: 1 }, turfFarm],
     },
     "setback-with-guard": {
       kind: "setback",
       of: "any",
       atLeast: ft(3),
       scope: { equipment: guarded },
-      unless: [buffer, { growingSeasonAtMost: 1 }],
+      unless: [buffer, { growingSeasonAtMost: 1 }, turfFarm],
     },
   },
   notHeld: [
     "Whether the first of December and of April are themselves closed: between can be read either way, and here they are.",
-    "How old the soil test may be. The share of 0.67 % phosphate comes from a regional summary.",
+    "The statute states no age for the soil test; one of any age is taken here.",
+    "Compost is no phosphorus fertilizer. Nothing on hard surfaces.",
   ],
 });
 
@@ -52,7 +61,7 @@ export const vermontLimits: LimitSet = /* @__PURE__ */ limitSet({
     publisher: "Vermont Statutes",
     year: 2012,
     where:
-      "(a); dates, distance and first season from the summary of Act 37 by the Vermont Agency of Agriculture",
+      "(a); what is prohibited, dates, distance and first season from the summary of Act 37 by the Vermont Agency of Agriculture",
     url: "http://agriculture.vermont.gov/node/122",
   },
   limits: {
@@ -72,13 +81,13 @@ export const vermontLimits: LimitSet = /* @__PURE__ */ limitSet({
     setback: { kind: "setback", of: "any", atLeast: ft(25), unless: [notTurf] },
   },
   notHeld: [
-    "The age of the soil test, 18 months, comes from a regional summary and a newspaper.",
+    "The age of the soil test, 18 months, comes from a regional summary; the subsection that may state it was not read.",
     "That the fertilizer of the first season is labelled as a starter; compost and manipulated manure do not count as phosphorus fertilizer.",
     "Nothing on hard surfaces; whether frozen ground is named was not read.",
   ],
 });
 
-/** Connecticut: phosphate on established turf. */
+/** Connecticut: phosphate on established turf. Its winter and its distance to water were not read; see the set from memory. */
 export const connecticutLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "us-ct",
   name: "Connecticut, established turf",
@@ -87,7 +96,7 @@ export const connecticutLimits: LimitSet = /* @__PURE__ */ limitSet({
     publisher: "regional summary table",
     year: 2012,
     where:
-      "Connecticut column, PA 12-155; golf courses, farms and the two seasons from the legislature's summary and text of the act; winter and distance from a newspaper's report on it (Norwich Bulletin, 2012)",
+      "Connecticut column, PA 12-155; golf courses, farms and the two seasons from the legislature's summary and the definitions of the act",
     url: "https://cga.ct.gov/2012/SUM/2012SUM00155-R02SB-00440-SUM.htm",
   },
   limits: {
@@ -98,17 +107,10 @@ export const connecticutLimits: LimitSet = /* @__PURE__ */ limitSet({
       scope: { turf: ["established"] },
       unless: [{ soilTest: { months: 24, shortOf: "P" } }, { place: ["golf course", "farm"] }],
     },
-    "closed-dates": {
-      kind: "closed dates",
-      of: ["P"],
-      closed: { from: "12-01", to: "02-29" },
-      unless: [{ place: ["golf course", "farm"] }],
-    },
-    setback: { kind: "setback", of: ["P"], atLeast: ft(20), unless: [{ place: ["golf course", "farm"] }] },
   },
   notHeld: [
     "The soil test has to be less than two years old; one of exactly two years is taken here.",
-    "Winter and distance bind from 0.67 % of phosphate on; here they bind any phosphorus. The summary of the act says that they bind generally: what shortens the distance was not read.",
+    "Winter, in which no phosphate goes on a lawn, and the distance to water: the legislature's summary says that the act has both, and states neither. The set from memory holds them. A newspaper printed December through February and 20 ft, which is shorter than what is remembered of the act.",
     "A lawn counts as established after two growing seasons. Nothing on hard surfaces.",
   ],
 });

@@ -1,6 +1,9 @@
 import type { LimitSet } from "../limit/limit.js";
 import { lb, limitSet } from "./common.js";
 
+const springSummer = { from: "03-01", to: "08-31" } as const;
+const autumnWinter = { from: "09-01", to: "02-29" } as const;
+
 /** Florida: the urban turf rule for home lawns. Its phosphorus figures are P2O5. */
 export const floridaLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "us-fl",
@@ -13,10 +16,15 @@ export const floridaLimits: LimitSet = /* @__PURE__ */ limitSet({
   },
   limits: {
     "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application", scope: { place: ["home lawn"] } },
-    "total-n": {
+    "total-n-spring-summer": {
       amount: lb(2, "N"),
       per: "application",
-      scope: { place: ["home lawn"], slowShareAtLeast: 65 },
+      scope: { place: ["home lawn"], slowShareAtLeast: 65, season: springSummer },
+    },
+    "total-n-autumn-winter": {
+      amount: lb(1, "N"),
+      per: "application",
+      scope: { place: ["home lawn"], season: autumnWinter },
     },
     "p2o5-per-application": {
       amount: lb(0.25, "P2O5"),
@@ -27,7 +35,7 @@ export const floridaLimits: LimitSet = /* @__PURE__ */ limitSet({
   },
   notHeld: [
     "The total of a product with less than 65 % controlled-release nitrogen: the summary states its soluble nitrogen only, so that one without slow nitrogen goes down at 0.7 lb at most.",
-    "That the 2 lb are for spring and summer, as the author's abstract says (Florida State Horticultural Society): what holds in autumn and winter was not read. The rule before 2015 had 1 lb in all at any one time, as the code of Marion County of 2008 repeats it.",
+    "The 2 lb are stated for spring and summer, which is read here as March through August. What holds in autumn and winter was not read: the 1 lb in all at any one time of the rule before 2015, as the code of Marion County of 2008 repeats it, is held there.",
     "Annual nitrogen by grass and region, and closed seasons, which counties set.",
   ],
 });
