@@ -247,7 +247,7 @@ describe("entry", () => {
     const notes = (product: object) =>
       entryInterval({ end, products: [{ product: "a", ...product }] }).notChecked.join(" ");
     const interim = notes({ actives: [{ dermal: 1, eye: 1, skin: 1 }] });
-    expect(interim).toContain("lawns, parks and grounds");
+    expect(interim).toContain("parks, landscaping and lawns");
     expect(interim).toContain("72 hours");
     expect(notes({ label: quantity(4, "h") })).not.toContain("interim");
   });
@@ -260,8 +260,8 @@ describe("entry", () => {
     ]);
   });
   test("early entry: each rule objects on its own", () => {
-    const of = (hoursSinceEnd: number, minutesInDay: number, handLabour = false) =>
-      earlyEntryObjections({ hoursSinceEnd, minutesInDay, handLabour }).length;
+    const of = (hoursSinceEnd: number, minutesInDay: number, handLabor = false) =>
+      earlyEntryObjections({ hoursSinceEnd, minutesInDay, handLabor }).length;
     expect([of(3.99, 60), of(4, 60), of(4, 61), of(0, 90, true)]).toEqual([1, 0, 1, 3]);
   });
   test("an eye irritant is DANGER without the skull; an active's category is not the product's", () => {

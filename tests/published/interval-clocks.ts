@@ -355,7 +355,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
     compute: () =>
       [3, 5].map(
         (hoursSinceEnd) =>
-          earlyEntryObjections({ hoursSinceEnd, minutesInDay: 45, handLabour: false }).length,
+          earlyEntryObjections({ hoursSinceEnd, minutesInDay: 45, handLabor: false }).length,
       ),
   },
   {

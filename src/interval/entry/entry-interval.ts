@@ -1,13 +1,18 @@
 import { addHours, type Instant, instant } from "../../calendar/index.js";
 import {
+  allOf,
   checks,
+  expectFields,
+  expectFlag,
+  expectList,
   expectNumber,
   expectQuantity,
-  expectRecord,
+  expectText,
   type FactSource,
   fail,
   type Quantity,
 } from "../../quantity/index.js";
+import { expectSource } from "../expect-source.js";
 
 /** An acute toxicity category, I to IV as a number. */
 export type ToxicityCategory = 1 | 2 | 3 | 4;
@@ -41,13 +46,15 @@ const category = (input: unknown, path: string): number => {
  * The interim restricted-entry interval of an active ingredient, in hours: 48 where its dermal, eye or
  * skin category is I, else 24 where one is II, else 12; and 4 for a low-risk active in categories III and
  * IV whose label carries it. It goes by the active ingredient, not by the signal word of the product. The
- * label's own figure comes first, whether longer or shorter. For some organophosphates of category I it is
- * 72 hours outdoors where less than 25 in of rain fall in a year (from memory); that is not computed.
+ * label's own figure comes first, whether longer or shorter.
  *
- * It holds on farms, nurseries and sod farms. Lawns, parks and grounds that are kept for their looks are
- * excepted from the standard (40 CFR 170.103 (d), 2007): there the label's own words on entry hold.
+ * For an organophosphate that inhibits cholinesterase and lies in category I it is 72 hours instead of 48 on outdoor
+ * sites where less than 25 in of rain fall in an average year (from memory of 156.208 (c)); that is not computed here.
  *
- * @throws RatewrightError `range`, `not-finite`; `conflict` for a low-risk active in category I or II
+ * It holds on farms, nurseries and sod farms. Ornamental gardens, parks, landscaping and lawns that are kept for
+ * their looks are excepted from the standard (40 CFR 170.303 (b)(2)): there the label's own words on entry hold.
+ *
+ * @throws RatewrightError `range`, `not-finite`, `type`; `conflict` for a low-risk active in category I or II
  * Source: US EPA, 40 CFR 156.208(c), as quoted in its decision for bromacil; PR Notice 95-3, 1995.
  *
  * @example
@@ -58,30 +65,30 @@ const category = (input: unknown, path: string): number => {
  * ```
  */
 export const interimEntryHours = (categories: EntryCategories): 4 | 12 | 24 | 48 => {
-  if (typeof categories !== "object" || categories === null) {
-    return fail("type", "categories", categories, "a record of categories");
-  }
-  const worst = Math.min(
-    category(categories.dermal, "dermal"),
-    category(categories.eye, "eye"),
-    category(categories.skin, "skin"),
+  const { dermal, eye, skin, lowRisk } = expectFields(
+    categories,
+    ["dermal", "eye", "skin", "lowRisk"],
+    "categories",
+    "a record of categories",
   );
-  if (categories.lowRisk && worst < 3) {
+  const read = allOf({
+    dermal: () => category(dermal, "dermal"),
+    eye: () => category(eye, "eye"),
+    skin: () => category(skin, "skin"),
+    low: () => lowRisk !== undefined && expectFlag(lowRisk, "lowRisk"),
+  });
+  const worst = Math.min(read.dermal, read.eye, read.skin);
+  if (read.low && worst < 3) {
     fail("conflict", "lowRisk", true, "no category I or II: the list holds only III and IV");
   }
-  return worst === 1 ? 48 : worst === 2 ? 24 : categories.lowRisk ? 4 : 12;
+  return worst === 1 ? 48 : worst === 2 ? 24 : read.low ? 4 : 12;
 };
 
 /** What the interim rule leaves open, whatever the categories are. */
 const limitsOfInterim: readonly string[] = [
-  "The interim rule is for farms, nurseries and sod farms, not for lawns, parks and grounds that are kept for their looks (40 CFR 170.103 (d), 2007): there the label's own words on entry hold.",
-  "The interim rule adds 72 hours for some organophosphates of category I outdoors where less than 25 in of rain fall in a year (from memory).",
+  "The interim rule is for farms, nurseries and sod farms, not for parks, landscaping and lawns kept for their looks (40 CFR 170.303 (b)(2)): there the label's own words on entry hold.",
+  "For organophosphates of category I the interim rule is 72 hours instead of 48 outdoors where less than 25 in of rain fall in an average year (from memory of 40 CFR 156.208 (c)).",
 ];
-
-const expectName = (input: unknown, path: string): string =>
-  typeof input === "string" && input.trim() !== ""
-    ? input
-    : fail("missing", path, input, "a text that is not empty");
 
 /** One product of a mixture, with what is stated on entry after it. */
 export interface EntryStatement {
@@ -116,6 +123,77 @@ export interface EntryInterval {
   readonly notChecked: readonly string[];
 }
 
+type Reason = EntryInterval["reasons"][number];
+
+/** What one product says on entry. */
+interface Stated {
+  readonly reasons: readonly Reason[];
+  readonly conditions: EntryInterval["conditions"];
+  readonly notChecked: readonly string[];
+  /** Whether the interim rule was asked. */
+  readonly interim: boolean;
+}
+
+const interimReasons = (input: unknown, product: string, path: string): readonly Reason[] => {
+  const door = checks();
+  const reasons = expectList(input, path, "record of categories").flatMap(
+    (categories, i): readonly Reason[] => {
+      const hours = door.run(() => interimEntryHours(categories as EntryCategories), `${path}[${i}]`);
+      const basis = "active ingredient category";
+      return hours === undefined ? [] : [{ product, hours, basis, source: hours === 4 ? reduced : rule }];
+    },
+  );
+  door.done();
+  return reasons;
+};
+
+/** Reads one product: the figure of its label where there is one, else the categories of its actives. */
+const statedOn = (input: unknown, path: string): Stated => {
+  const { label, until, actives, ...named } = expectFields(
+    input,
+    ["product", "label", "until", "actives"],
+    path,
+    "a product with what is stated",
+  );
+  const noActives = actives === undefined || (Array.isArray(actives) && actives.length === 0);
+  const { product, condition, hours } = allOf({
+    product: () => expectText(named.product, `${path}.product`, "the name of the product"),
+    condition: () =>
+      until === undefined ? undefined : expectText(until, `${path}.until`, "a text that is not empty"),
+    hours: () =>
+      label === undefined
+        ? undefined
+        : expectQuantity(label, { dimension: "time", of: "none", bound: "non-negative" }, `${path}.label`).in(
+            "h",
+          ),
+    actives: () => (noActives ? [] : interimReasons(actives, "", `${path}.actives`)),
+  });
+  const conditions = condition === undefined ? [] : [{ product, until: condition }];
+  if (hours !== undefined) {
+    const reasons: readonly Reason[] = [{ product, hours, basis: "label", source: "the label" }];
+    return { reasons, conditions, notChecked: [], interim: false };
+  }
+  if (noActives) {
+    const lacks = `${product}: neither a figure of the label nor the categories of its actives are given.`;
+    return { reasons: [], conditions, notChecked: [lacks], interim: false };
+  }
+  return {
+    reasons: interimReasons(actives, product, `${path}.actives`),
+    conditions,
+    notChecked: [`${product}: what its label states; its figure comes before the interim rule.`],
+    interim: true,
+  };
+};
+
+const postingReason = (input: unknown): Reason => {
+  const { hours, source } = expectFields(input, ["hours", "source"], "posting");
+  const read = allOf({
+    hours: () => expectNumber(hours, "posting.hours", { min: 0 }),
+    source: () => expectSource(source, "posting.source"),
+  });
+  return { product: "posting", ...read, basis: "posting rule" };
+};
+
 /**
  * Until when entry is restricted after an application: the longest of what the labels and, for a product
  * whose label states no figure, the categories of its active ingredients give; counted in hours from the
@@ -128,8 +206,9 @@ export interface EntryInterval {
  * @param input.products - everything in the tank or spreader
  * @param input.posting - hours that a local rule asks for at least, with its source
  * @throws RatewrightError `date`, `missing` for an empty list, a product without a name or a posting rule
- * without its source, `range`, `unit/mismatch`, `type`; what is wrong with the products is told together
- * Source: US EPA, 40 CFR 170.112 (2007): the longest of the intervals that apply.
+ * without its source, `range`, `unit/mismatch`, `type`; what is wrong is told together
+ * Source: US EPA, 40 CFR 170.407: the longest of the intervals that apply; read in the edition before the
+ * revision of 2015, where it is 170.112 (a)(3).
  *
  * @example
  * ```ts
@@ -150,110 +229,74 @@ export const entryInterval = (input: {
   readonly products: readonly EntryStatement[];
   readonly posting?: { readonly hours: number; readonly source: FactSource };
 }): EntryInterval => {
-  expectRecord(input, "input");
-  const end = instant(input.end, "end");
-  if (!Array.isArray(input.products)) return fail("type", "products", input.products, "a list of products");
-  if (input.products.length === 0) fail("missing", "products", "an empty list", "at least one product");
-  const reasons: EntryInterval["reasons"][number][] = [];
-  const conditions: { product: string; until: string }[] = [];
-  const notChecked: string[] = [];
-  const door = checks();
-  let interim = false;
-  for (const [i, one] of (input.products as readonly EntryStatement[]).entries()) {
-    const at = `products[${i}]`;
-    if (door.run(() => expectRecord(one, at, "a product with what is stated")) === undefined) continue;
-    const { label, until, actives } = one;
-    const product = door.run(() => expectName(one.product, `${at}.product`)) ?? "";
-    if (until !== undefined) {
-      door.run(() => conditions.push({ product, until: expectName(until, `${at}.until`) }));
-    }
-    if (label !== undefined) {
-      const wanted = { dimension: "time", of: "none", bound: "non-negative" } as const;
-      const hours = door.run(() => expectQuantity(label, wanted, `${at}.label`).in("h"));
-      if (hours !== undefined) reasons.push({ product, hours, basis: "label", source: "the label" });
-      continue;
-    }
-    if (actives !== undefined && !Array.isArray(actives)) {
-      door.run(() => fail("type", `${at}.actives`, actives, "a list of categories"));
-      continue;
-    }
-    if (actives === undefined || actives.length === 0) {
-      notChecked.push(
-        `${product}: neither a figure of the label nor the categories of its actives are given.`,
-      );
-      continue;
-    }
-    interim = true;
-    for (const [j, categories] of (actives as readonly EntryCategories[]).entries()) {
-      const hours = door.run(() => interimEntryHours(categories), `${at}.actives[${j}]`);
-      if (hours === undefined) continue;
-      const source = hours === 4 ? reduced : rule;
-      reasons.push({ product, hours, basis: "active ingredient category", source });
-    }
-    notChecked.push(`${product}: what its label states; its figure comes before the interim rule.`);
-  }
-  const { posting } = input;
-  if (posting !== undefined) {
-    const hours = door.run(() => {
-      expectRecord(posting, "posting");
-      if (posting.source === undefined || posting.source === "") {
-        fail("missing", "posting.source", "nothing", "where the rule is stated");
-      }
-      return expectNumber(posting.hours, "posting.hours", { min: 0 });
-    });
-    if (hours !== undefined) {
-      reasons.push({ product: "posting", hours, basis: "posting rule", source: posting.source });
-    }
-  } else notChecked.push("Posting: no local rule is given.");
-  door.done();
-  if (interim) notChecked.push(...limitsOfInterim);
-  notChecked.push(
-    "Conditions of the label without a number, ventilation, protective equipment, local codes.",
-  );
+  const { end, products, posting } = expectFields(input, ["end", "products", "posting"]);
+  const read = allOf({
+    end: () => instant(end as Instant, "end"),
+    products: () => {
+      const door = checks();
+      const list = expectList(products, "products", "product");
+      const stated = list.map((one, i) => door.run(() => statedOn(one, `products[${i}]`)));
+      door.done();
+      return stated.flatMap((one) => one ?? []);
+    },
+    posting: () => (posting === undefined ? [] : [postingReason(posting)]),
+  });
+  const reasons = [...read.products.flatMap((one) => one.reasons), ...read.posting];
   const hours = reasons.length === 0 ? null : Math.max(...reasons.map((reason) => reason.hours));
   return {
     type: "entry-interval",
     version: 1,
     hours,
-    until: hours === null ? null : addHours(end, hours),
+    until: hours === null ? null : addHours(read.end, hours),
     decidedBy: [...new Set(reasons.filter((reason) => reason.hours === hours).map(({ product }) => product))],
     reasons,
-    conditions,
-    notChecked,
+    conditions: read.products.flatMap((one) => one.conditions),
+    notChecked: [
+      ...read.products.flatMap((one) => one.notChecked),
+      ...(posting === undefined ? ["Posting: no local rule is given."] : []),
+      ...(read.products.some((one) => one.interim) ? limitsOfInterim : []),
+      "Conditions of the label without a number, ventilation, protective equipment, local codes.",
+    ],
   };
 };
 
 /**
  * What the rule on short entries before the end of the interval speaks against: more than 1 hour in 24,
- * the first 4 hours after the application, hand labour. An empty list is no leave to enter: the label's
+ * the first 4 hours after the application, hand labor. An empty list does not authorize entry: the label's
  * protective equipment and its inhalation criteria are not looked at. Like {@link interimEntryHours} it is
  * for farms, nurseries and sod farms.
  *
  * @param input.hoursSinceEnd - since the end of the application, zero or more
  * @param input.minutesInDay - how long the person would be there within any 24 hours
- * @param input.handLabour - whether it is work with the hands on treated plants or soil
+ * @param input.handLabor - whether it is work with the hands on treated plants or soil
  * @throws RatewrightError `range`, `not-finite`, `type`
- * Source: US EPA, 40 CFR 170.112 (c), 2007 edition.
+ * Source: US EPA, 40 CFR 170.603; read in the edition before the revision of 2015, where it is 170.112 (c).
  *
  * @example
  * ```ts
  * import { earlyEntryObjections } from "ratewright";
- * earlyEntryObjections({ hoursSinceEnd: 3, minutesInDay: 45, handLabour: false });
+ * earlyEntryObjections({ hoursSinceEnd: 3, minutesInDay: 45, handLabor: false });
  * // => ["within 4 hours of the end of the application"]
  * ```
  */
 export const earlyEntryObjections = (input: {
   readonly hoursSinceEnd: number;
   readonly minutesInDay: number;
-  readonly handLabour: boolean;
+  readonly handLabor: boolean;
 }): readonly string[] => {
-  expectRecord(input, "input");
-  const hours = expectNumber(input.hoursSinceEnd, "hoursSinceEnd", { min: 0 });
-  const minutes = expectNumber(input.minutesInDay, "minutesInDay", { min: 0, max: 1440 });
-  if (typeof input.handLabour !== "boolean") fail("type", "handLabour", input.handLabour, "true or false");
+  const { hoursSinceEnd, minutesInDay, handLabor } = expectFields(input, [
+    "hoursSinceEnd",
+    "minutesInDay",
+    "handLabor",
+  ]);
+  const read = allOf({
+    hours: () => expectNumber(hoursSinceEnd, "hoursSinceEnd", { min: 0 }),
+    minutes: () => expectNumber(minutesInDay, "minutesInDay", { min: 0, max: 1440 }),
+    handLabor: () => expectFlag(handLabor, "handLabor"),
+  });
   return [
-    ...(hours < 4 ? ["within 4 hours of the end of the application"] : []),
-    ...(minutes > 60 ? ["more than 1 hour in 24"] : []),
-    ...(input.handLabour ? ["hand labour"] : []),
+    ...(read.hours < 4 ? ["within 4 hours of the end of the application"] : []),
+    ...(read.minutes > 60 ? ["more than 1 hour in 24"] : []),
+    ...(read.handLabor ? ["hand labor"] : []),
   ];
 };
