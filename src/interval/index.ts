@@ -102,7 +102,14 @@ export {
   type SunTimes,
 } from "./spray-window/spray-rules.js";
 export { type SprayWindow, sprayWindow } from "./spray-window/spray-window.js";
-export { type AirState, type DeltaT, deltaT, type WetBulb, type WetBulbMethod, wetBulb } from "./spray-window/wet-bulb.js";
+export {
+  type AirState,
+  type DeltaT,
+  deltaT,
+  type WetBulb,
+  type WetBulbMethod,
+  wetBulb,
+} from "./spray-window/wet-bulb.js";
 
 // decay: half-lives and what is left of a dose.
 export {

@@ -14,7 +14,7 @@ import {
   pennsylvaniaLimits,
   publishedLimits,
   rememberedLimits,
-} from "../../src/index.js";
+} from "../../../src/index.js";
 
 const lb = (value: number, of: string) => ({ value, unit: "lb/1000 ft2", of });
 const slowOne = [lb(1, "N"), lb(1, "N:slow")];

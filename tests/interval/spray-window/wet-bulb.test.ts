@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type AirState, deltaT, quantity, wetBulb } from "../../src/index.js";
+import { type AirState, deltaT, quantity, wetBulb } from "../../../src/index.js";
 
 const air = (celsius: number, percent: number): AirState => ({
   temperature: quantity(celsius, "°C"),
