@@ -12,7 +12,7 @@ interface ParkJob {
   readonly sprayer: Record<string, unknown>;
 }
 const park = (): ParkJob =>
-  JSON.parse(readFileSync(new URL("../../examples/park-visit/job.json", import.meta.url), "utf8"));
+  JSON.parse(readFileSync(new URL("../../../examples/park-visit/job.json", import.meta.url), "utf8"));
 const problemsOf = (change: (job: ParkJob) => void): string[] => {
   const job = park();
   change(job);
