@@ -354,8 +354,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
     answers: [1, 0].map((printed) => ({ of: "objections", printed, to: 1 })),
     compute: () =>
       [3, 5].map(
-        (hoursSinceEnd) =>
-          earlyEntryObjections({ hoursSinceEnd, minutesInDay: 45, handLabor: false }).length,
+        (hoursSinceEnd) => earlyEntryObjections({ hoursSinceEnd, minutesInDay: 45, handLabor: false }).length,
       ),
   },
   {
