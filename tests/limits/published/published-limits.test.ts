@@ -76,7 +76,11 @@ describe("conditions that had been merged", () => {
     expect(broken(floridaLimits, lawn, slow, "2026-11-02")).toEqual(["us-fl/total-n-autumn-winter"]);
   });
   it("a golf course in Minnesota lifts nothing without trained staff", () => {
-    const course = { place: "golf course", growingSeason: 5, soilTest: { date: "2026-01-01", shortOf: [] } };
+    const course: ApplicationFacts = {
+      place: "golf course",
+      growingSeason: 5,
+      soilTest: { date: "2026-01-01", shortOf: [] },
+    };
     expect(broken(minnesotaLimits, { ...course, applicator: "professional" }, phosphorus)).toEqual([
       "us-mn/p",
     ]);
