@@ -19,6 +19,8 @@ import { spreadLeftOut, spreadReadChecks } from "./spread.js";
 import { spreadDerivedChecks } from "./spread-derived.js";
 import { spreadWorkedChecks } from "./spread-worked.js";
 import { mowingChecks } from "./stand-mowing.js";
+import { plantingChecks } from "./stand-planting.js";
+import { seedChecks, seedLeftOut } from "./stand-seed.js";
 import { tankChecks, tankLeftOut } from "./tank.js";
 import { tankActiveChecks, tankActiveLeftOut } from "./tank-active.js";
 import { tankJarRinseChecks, tankJarRinseLeftOut } from "./tank-jar-rinse.js";
@@ -45,7 +47,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   soil: [...soilLimeChecks],
   spray: [...sprayChecks, ...sprayActiveChecks],
   spread: [...spreadReadChecks, ...spreadDerivedChecks, ...spreadWorkedChecks],
-  stand: mowingChecks,
+  stand: [...mowingChecks, ...seedChecks, ...plantingChecks],
   weather: weatherChecks,
   tank: [...tankChecks, ...tankOrderChecks, ...tankWaterChecks, ...tankJarRinseChecks, ...tankActiveChecks],
 };
@@ -64,6 +66,7 @@ export const allLeftOut: Readonly<Record<string, readonly LeftOut[]>> = {
   site: siteLeftOut,
   spray: sprayLeftOut,
   spread: spreadLeftOut,
+  stand: seedLeftOut,
   tank: [
     ...tankLeftOut,
     ...tankOrderLeftOut,

@@ -1,4 +1,4 @@
-import { exceeds } from "../numeric/index.js";
+import { exceeds } from "../../numeric/index.js";
 import {
   checks,
   expectNumber,
@@ -8,7 +8,7 @@ import {
   type Quantity,
   quantity,
   shown,
-} from "../quantity/index.js";
+} from "../../quantity/index.js";
 
 type Length = Quantity<"length", "none">;
 

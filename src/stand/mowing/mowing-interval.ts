@@ -5,7 +5,7 @@ import {
   expectRecord,
   type Quantity,
   quantity,
-} from "../quantity/index.js";
+} from "../../quantity/index.js";
 import { growthFor } from "./mowing-height.js";
 
 /**

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { quantity, RatewrightError } from "../../src/quantity/index.js";
-import { growthBetweenMowings, leafRemoved, mowAtHeight, mowingInterval } from "../../src/stand/index.js";
+import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { growthBetweenMowings, leafRemoved, mowAtHeight, mowingInterval } from "../../../src/stand/index.js";
 
 const failure = (run: () => unknown): string => {
   try {

@@ -1,0 +1,95 @@
+import { expectFields, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+
+export type Length = Quantity<"length", "none">;
+export type Area = Quantity<"area", "none">;
+export type Share = Quantity<"1", "none">;
+
+/** Takes a quantity that is there, or throws with its path. */
+export const given = <const D extends string, const S extends string>(
+  input: unknown,
+  path: string,
+  dimension: D,
+  of: S,
+  bound: "positive" | "non-negative" = "positive",
+): Quantity<D, S> =>
+  input === undefined
+    ? fail("missing", path, input, `a quantity of ${dimension}`)
+    : expectQuantity(input, { dimension, of, bound }, path);
+
+export const lengthAt = (input: unknown, path: string, bound?: "positive" | "non-negative"): Length =>
+  given(input, path, "length", "none", bound);
+
+export const areaAt = (input: unknown, path: string): Area => given(input, path, "area", "none");
+
+/** A bound of a share, in percent. */
+interface Bounds {
+  readonly min?: number;
+  readonly above?: number;
+  readonly max?: number;
+  readonly below?: number;
+}
+
+/** Takes a share as a number of percent within bounds; from 0 to 100 % where none are said. */
+export const percentAt = (
+  input: unknown,
+  path: string,
+  bounds: Bounds = { min: 0, max: 100 },
+  otherwise?: number,
+): number => {
+  if (input === undefined) return otherwise ?? fail("missing", path, input, "a share, such as 85 %");
+  const share = expectQuantity(input, { dimension: "1", of: "none" }, path);
+  const percent = share.in("%");
+  const { min = -Infinity, above = -Infinity, max = Infinity, below = Infinity } = bounds;
+  if (percent < min || percent <= above || percent > max || percent >= below) {
+    const low = bounds.above === undefined ? `${bounds.min} % or more` : `more than ${bounds.above} %`;
+    const high =
+      bounds.below !== undefined
+        ? `, less than ${bounds.below} %`
+        : bounds.max === undefined
+          ? ""
+          : `, ${bounds.max} % or less`;
+    fail("range", path, share, low + high);
+  }
+  return percent;
+};
+
+/** Takes a whole number of things, at least one. */
+export const wholeAt = (input: unknown, path: string, least = 1): number =>
+  input === undefined
+    ? fail("missing", path, input, "a whole number")
+    : typeof input === "number" && Number.isSafeInteger(input) && input >= least
+      ? input
+      : fail(
+          typeof input === "number" && Number.isFinite(input) ? "range" : "type",
+          path,
+          input,
+          `a whole number, ${least} or more`,
+        );
+
+/** Reads what may be left out. */
+export const optional = <T>(input: unknown, read: (input: unknown) => T): T | undefined =>
+  input === undefined ? undefined : read(input);
+
+/** A figure that somebody states, with who states it. */
+export interface StatedShare {
+  readonly share: Share;
+  /** Who says so: a trial, a supplier, the crew's own records. */
+  readonly source: string;
+}
+
+/** Takes a share with its source; gives the percent and the source. */
+export const statedShareAt = (
+  input: unknown,
+  path: string,
+  bounds?: Bounds,
+): { readonly percent: number; readonly source: string } => {
+  const record = expectFields(input, ["share", "source"], path);
+  const { source } = record;
+  const percent = percentAt(record.share, `${path}.share`, bounds);
+  return typeof source === "string" && source.trim() !== "" && source.length <= 400
+    ? { percent, source }
+    : fail("missing", `${path}.source`, source, "who states it, in up to 400 letters");
+};
+
+/** Whether an area or a length is in metric units, for the units of an answer. */
+export const isMetric = (unit: string): boolean => /^(um|mm|cm|m|km|cm2|m2|100 m2|ha)$/.test(unit);
