@@ -162,10 +162,10 @@ describe("coverOverTime", () => {
   test("a present cover goes on where plugs of that cover would", () => {
     const whole = coverOverTime({ ...base, to: "2026-07-31" });
     const at = 20;
-    const { pattern, spacing } = plugs as { pattern: "triangular"; spacing: never };
+    const cover = whole.days[at]?.mid ?? quantity(0, "%");
     const later = coverOverTime({
       ...base,
-      start: { pattern, spacing, cover: whole.days[at]?.mid as never },
+      start: { pattern: "triangular", spacing: quantity(300, "mm"), cover },
       from: whole.days[at]?.date as "2026-05-22",
       to: "2026-07-31",
     });
