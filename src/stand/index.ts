@@ -1,6 +1,52 @@
-// mowing: how high, how often, and how an overgrown stand comes down
+// What it takes to establish turf and to keep it.
 
-// cover: how much of the ground is green by a date, and the spacing or the planting date that it takes
+export type { StatedShare } from "./read.js";
+
+// mowing: how high and how often to mow, and how much of the leaf goes.
+export { growthBetweenMowings, leafRemoved, mowAtHeight } from "./mowing/mowing-height.js";
+export { mowingInterval } from "./mowing/mowing-interval.js";
+
+// seed: how much of a bag is seed that can grow, what it costs, and how many seeds and seedlings a rate gives.
+export {
+  bulkSeed,
+  type LotOrShare,
+  type PureLiveShare,
+  pricePerPureLiveSeed,
+  pureLiveSeed,
+  pureLiveSeedIn,
+  type SeedLot,
+} from "./seed/pure-live-seed.js";
+export { type SeedCount, seedCounts, seedCountsOf } from "./seed/seed-counts.js";
+export { type SeedLabel, type SeedLabelRow, seedLabel } from "./seed/seed-label.js";
+export { type MixtureRow, type SeedMixture, seedMixture, seedMixtureByCount } from "./seed/seed-mixture.js";
+export { type SeedOrder, seedOrder } from "./seed/seed-order.js";
+export {
+  type ExpectedSeedlings,
+  expectedSeedlings,
+  seedingRate,
+  seedsPerArea,
+} from "./seed/seeds-per-area.js";
+
+// planting: how many plants, plugs, rolls, pallets and bushels of sprigs an area takes.
+export {
+  type PlantingGrid,
+  type PlantingPattern,
+  plantsPerArea,
+  spacingFor,
+  staggeredRowSpacing,
+} from "./planting/grid.js";
+export { type PlantOrder, plantsFor } from "./planting/plants-for.js";
+export { type Plug, plugsFromSod, type SodOrder, sodForPlugs, sodOrder } from "./planting/plugs.js";
+export {
+  nurseryArea,
+  type SprigBushel,
+  type SprigOrder,
+  sprigBushels,
+  sprigBushelsOf,
+  sprigsFor,
+} from "./planting/sprigs.js";
+
+// cover: how much of the ground is green by a date, and the spacing or the planting date that it takes.
 export {
   type CoverDay,
   type CoverOverTime,
@@ -26,44 +72,3 @@ export {
   spreadRateFromCover,
   spreadRateFromPatch,
 } from "./cover/spread-rate.js";
-export type { StatedShare } from "./doors/read.js";
-export { growthBetweenMowings, leafRemoved, mowAtHeight } from "./mowing/mowing-height.js";
-export { mowingInterval } from "./mowing/mowing-interval.js";
-// planting: how many plants, plugs, rolls, pallets and bushels of sprigs an area takes
-export {
-  type PlantingGrid,
-  type PlantingPattern,
-  plantsPerArea,
-  spacingFor,
-  staggeredRowSpacing,
-} from "./planting/grid.js";
-export { type PlantOrder, plantsFor } from "./planting/plants-for.js";
-export { type Plug, plugsFromSod, type SodOrder, sodForPlugs, sodOrder } from "./planting/plugs.js";
-export {
-  nurseryArea,
-  type SprigBushel,
-  type SprigOrder,
-  sprigBushels,
-  sprigBushelsOf,
-  sprigsFor,
-} from "./planting/sprigs.js";
-// seed: how much of a bag is seed that can grow, what it costs, and how many seeds and seedlings a rate gives
-export {
-  bulkSeed,
-  type LotOrShare,
-  type PureLiveShare,
-  pricePerPureLiveSeed,
-  pureLiveSeed,
-  pureLiveSeedIn,
-  type SeedLot,
-} from "./seed/pure-live-seed.js";
-export { type SeedCount, seedCounts, seedCountsOf } from "./seed/seed-counts.js";
-export { type SeedLabel, type SeedLabelRow, seedLabel } from "./seed/seed-label.js";
-export { type MixtureRow, type SeedMixture, seedMixture, seedMixtureByCount } from "./seed/seed-mixture.js";
-export { type SeedOrder, seedOrder } from "./seed/seed-order.js";
-export {
-  type ExpectedSeedlings,
-  expectedSeedlings,
-  seedingRate,
-  seedsPerArea,
-} from "./seed/seeds-per-area.js";

@@ -9,7 +9,7 @@ import {
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
-import { percentAt, type Share } from "../doors/read.js";
+import { percentAt, type Share } from "../read.js";
 import { after, dateAt, neverChecked, rootingDays, rootingUnknown, spanOf } from "./cover-span.js";
 import { type CoverCurve, type CoverStart, curveOf } from "./cover-start.js";
 import { type GrowthBasis, type GrowthDay, type GrowthOfDays, growthDays } from "./growth-days.js";

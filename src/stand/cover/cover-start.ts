@@ -1,7 +1,7 @@
 import { allOf, expectFields, fail, type Quantity, shown } from "../../quantity/index.js";
-import { given, isMetric, type Length, percentAt, type Share } from "../doors/read.js";
 import { type GridInMm, gridFields, gridOf, type PlantingGrid } from "../planting/grid.js";
 import { type Plug, plugAt } from "../planting/plugs.js";
+import { given, isMetric, type Length, percentAt, type Share } from "../read.js";
 import { coverOfRadius, fullRadius, radiusOfCover } from "./lattice-cover.js";
 import { type PatchMap, patchDistances } from "./patch-map.js";
 

@@ -10,7 +10,7 @@ import {
 } from "../../calendar/index.js";
 import { type GrassSeason, growthPotential } from "../../interval/index.js";
 import { allOf, expectFields, expectOneOf, fail, type Quantity, quantity } from "../../quantity/index.js";
-import { optional, percentAt, type Share } from "../doors/read.js";
+import { optional, percentAt, type Share } from "../read.js";
 
 /**
  * How well the grass grows from day to day: by air temperatures, in the order in which they are trusted

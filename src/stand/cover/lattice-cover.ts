@@ -1,6 +1,6 @@
 import { allOf, expectFields, fail, quantity } from "../../quantity/index.js";
-import { isMetric, type Length, lengthAt, percentAt, type Share } from "../doors/read.js";
 import { type GridInMm, gridFields, gridOf, type PlantingGrid } from "../planting/grid.js";
+import { isMetric, type Length, lengthAt, percentAt, type Share } from "../read.js";
 
 /**
  * Twice the area of the segment of a disc that lies beyond a straight line at a distance `h` from its

@@ -1,5 +1,5 @@
 import { allOf, expectFields, fail, shown } from "../../quantity/index.js";
-import { type Length, lengthAt, wholeAt } from "../doors/read.js";
+import { type Length, lengthAt, wholeAt } from "../read.js";
 
 /** A map of square cells, row by row: what is covered today. */
 export interface PatchMap {

@@ -8,8 +8,8 @@ import {
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
-import { isMetric, type Length, percentAt, type Share } from "../doors/read.js";
 import { type Plug, plugAt } from "../planting/plugs.js";
+import { isMetric, type Length, percentAt, type Share } from "../read.js";
 import type { GrowInConditions } from "./cover-over-time.js";
 import { after, dateAt, neverChecked, rootingDays, rootingUnknown, spanOf } from "./cover-span.js";
 import { type CoverStart, curveOf } from "./cover-start.js";

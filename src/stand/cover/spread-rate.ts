@@ -8,8 +8,8 @@ import {
   quantity,
   shown,
 } from "../../quantity/index.js";
-import { type Area, areaAt, given, isMetric, percentAt, type Share } from "../doors/read.js";
 import { gridFields, gridOf, type PlantingGrid } from "../planting/grid.js";
+import { type Area, areaAt, given, isMetric, percentAt, type Share } from "../read.js";
 import { radiusOfCover } from "./lattice-cover.js";
 import { perWeek } from "./spread.js";
 

@@ -7,7 +7,7 @@ import {
   quantity,
   shown,
 } from "../../quantity/index.js";
-import { given, type StatedShare, statedShareAt } from "../doors/read.js";
+import { given, type StatedShare, statedShareAt } from "../read.js";
 
 type Speed = Quantity<"length/time", "none">;
 

@@ -1,5 +1,5 @@
 import { allOf, expectFields, expectOneOf, fail, type Quantity, quantity } from "../../quantity/index.js";
-import { given, isMetric, type Length, lengthAt } from "../doors/read.js";
+import { given, isMetric, type Length, lengthAt } from "../read.js";
 
 /** How plants stand to one another. */
 export type PlantingPattern = "square" | "triangular" | "rectangular";

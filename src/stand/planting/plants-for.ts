@@ -1,6 +1,6 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
 import { allOf, expectFields, type Quantity, quantity } from "../../quantity/index.js";
-import { type Area, areaAt, optional, percentAt, type Share, wholeAt } from "../doors/read.js";
+import { type Area, areaAt, optional, percentAt, type Share, wholeAt } from "../read.js";
 import { gridFields, gridOf, type PlantingGrid, plantsPerArea } from "./grid.js";
 
 /** Plants or plugs to buy. */

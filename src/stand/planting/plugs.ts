@@ -9,7 +9,7 @@ import {
   percentAt,
   type Share,
   wholeAt,
-} from "../doors/read.js";
+} from "../read.js";
 
 /** A plug: square with a side, or round with a diameter. */
 export type Plug = { readonly side: Length } | { readonly diameter: Length };

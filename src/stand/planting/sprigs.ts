@@ -10,7 +10,7 @@ import {
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
-import { type Area, areaAt, given, isMetric } from "../doors/read.js";
+import { type Area, areaAt, given, isMetric } from "../read.js";
 
 type Volume = Quantity<"volume", "none">;
 type PerArea = Quantity<"volume/area", "none">;

@@ -7,7 +7,7 @@ import {
   quantity,
   shown,
 } from "../../quantity/index.js";
-import { percentAt, type Share } from "../doors/read.js";
+import { percentAt, type Share } from "../read.js";
 
 /** The share of a seed lot that is pure and can grow. */
 export type PureLiveShare = Quantity<"mass/mass", "pure live seed/seed">;

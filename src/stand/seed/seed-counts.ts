@@ -15,7 +15,7 @@ const table: Citation = {
   publisher: "data table of a seed company",
 };
 const cornell: Citation = {
-  title: "Seeding rates, safe sports fields",
+  title: "Seeding rates",
   publisher: "Cornell University",
   url: "http://safesportsfields.cals.cornell.edu/seeding-rates",
 };

@@ -8,7 +8,7 @@ import {
   fail,
   quantity,
 } from "../../quantity/index.js";
-import { percentAt, type Share } from "../doors/read.js";
+import { percentAt, type Share } from "../read.js";
 import { livePercent, type PureLiveShare, type SeedLot } from "./pure-live-seed.js";
 
 /** One kind on a seed label. */

@@ -9,7 +9,7 @@ import {
   quantity,
   shown,
 } from "../../quantity/index.js";
-import { given, percentAt, type Share } from "../doors/read.js";
+import { given, percentAt, type Share } from "../read.js";
 
 /** One kind of seed in a mixture. */
 export interface MixtureRow {

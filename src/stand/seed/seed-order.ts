@@ -1,6 +1,6 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
 import { allOf, expectAmount, expectFields, fail, type Quantity, quantity } from "../../quantity/index.js";
-import { type Area, areaAt, given, isMetric, optional } from "../doors/read.js";
+import { type Area, areaAt, given, isMetric, optional } from "../read.js";
 import { type LotOrShare, livePercentOf } from "./pure-live-seed.js";
 
 /** Seed to buy for an area. */

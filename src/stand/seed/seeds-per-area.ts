@@ -1,5 +1,5 @@
 import { allOf, expectAmount, expectFields, fail, type Quantity, quantity } from "../../quantity/index.js";
-import { given, isMetric, type StatedShare, statedShareAt } from "../doors/read.js";
+import { given, isMetric, type StatedShare, statedShareAt } from "../read.js";
 import { type LotOrShare, livePercentOf } from "./pure-live-seed.js";
 
 type SeedSubstance = "seed" | "pure live seed";

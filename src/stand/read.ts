@@ -1,4 +1,4 @@
-import { expectFields, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import { expectFields, expectQuantity, fail, type Quantity } from "../quantity/index.js";
 
 export type Length = Quantity<"length", "none">;
 export type Area = Quantity<"area", "none">;
