@@ -20,13 +20,11 @@ import { compilers } from "./compilers.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const here = dirname(fileURLToPath(import.meta.url));
-const { exports: entries } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
-  exports: Record<string, unknown>;
-};
 /** What can be imported: `ratewright`, `ratewright/quantity`, ... */
-const names = Object.keys(entries)
-  .filter((entry) => !entry.endsWith(".json"))
-  .map((entry) => `ratewright${entry.slice(1)}`);
+const names = readdirSync(join(root, "dist/esm"), { recursive: true, encoding: "utf8" })
+  .map((path) => path.replaceAll("\\", "/"))
+  .filter((path) => /(^|\/)index\.js$/.test(path))
+  .map((path) => `ratewright/${path.replace(/\/?index\.js$/, "")}`.replace(/\/$/, ""));
 
 /** Runs a program and gives back what it printed; a failure stops everything. */
 const run = (folder: string, command: string, ...args: string[]): string => {
