@@ -1,3 +1,5 @@
+// Calendar dates without a clock or a time zone, windows of the year, daily series with their gaps.
+
 export { type CivilDate, civilDate, isCivilDate, type PlainDateLike } from "./civil-date.js";
 export { type DailyNormals, dailyNormals, type NormalDay, normalDay } from "./daily-normals.js";
 export { type DailySeries, type DailyValues, dailySeries } from "./daily-series.js";

@@ -14,7 +14,8 @@ import {
   unitName,
   unitTable,
 } from "../../src/quantity/index.js";
-import { read, root } from "./sources.js";
+import { floorOf } from "./floors.js";
+import { read, rooms, root } from "./sources.js";
 
 /** What a size in the table is a number of, by dimension. */
 const si: Readonly<Record<string, string>> = {
@@ -78,16 +79,31 @@ const errorCodes = (): readonly string[] =>
     .filter((line) => line.startsWith(" * | "))
     .map((line) => line.slice(3));
 
+/** The rooms by floor, with what each answers and its shelves, as the tree has them. */
+const house = (): readonly string[] => [
+  "| floor | room | what it answers | shelves |",
+  "| --- | --- | --- | --- |",
+  ...rooms()
+    .map((room) => ({ room, floor: floorOf[room] ?? 0, index: read(`src/${room}/index.ts`) }))
+    .sort((a, b) => b.floor - a.floor || a.room.localeCompare(b.room, "en"))
+    .map(({ room, floor, index }) => {
+      const answers = /^\/\/ (.+)\n/.exec(index)?.[1] ?? "";
+      const shelves = [...index.matchAll(/^\/\/ ([a-z-]+): /gm)].map(([, shelf]) => shelf as string);
+      return `| ${floor} | ${code(room)} | ${answers} | ${shelves.join(", ")} |`;
+    }),
+];
+
 const tables: Readonly<Record<string, () => readonly string[]>> = {
   units,
   quotients,
   products,
   substances: substanceList,
   "error codes": errorCodes,
+  house,
 };
 
 /** The pages that have such parts. */
-export const pages = ["docs/units.md", "docs/errors.md"] as const;
+export const pages = ["docs/units.md", "docs/errors.md", "DEVELOPERS.md"] as const;
 
 /** A page with its tables drawn anew. */
 export const drawn = (page: string): string =>

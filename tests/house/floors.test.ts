@@ -1,29 +1,8 @@
 import { posix } from "node:path";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
+import { floorOf } from "./floors.js";
 import { exists, filesBelow, read, rooms, sourceFiles } from "./sources.js";
-
-/** The floor of each room. A room may use the rooms below it, and those beside it through their `index.ts`. */
-const floorOf: Readonly<Record<string, number>> = {
-  teach: 5,
-  plan: 4,
-  limits: 3,
-  ledger: 3,
-  nutrient: 2,
-  spray: 2,
-  spread: 2,
-  tank: 2,
-  interval: 2,
-  site: 2,
-  stand: 2,
-  water: 2,
-  soil: 2,
-  weather: 2,
-  price: 2,
-  calendar: 1,
-  numeric: 1,
-  quantity: 1,
-};
 
 /** Packages that a subpath of a room may import, with the reason. The rooms themselves import none. */
 const packagesOfSubpath: Readonly<Record<string, Readonly<Record<string, string>>>> = {
@@ -177,6 +156,10 @@ describe("the floors of the house", () => {
       counts.set(folder, (counts.get(folder) ?? 0) + 1);
     }
     expect([...counts].filter(([, count]) => count > mostFiles)).toEqual([]);
+  });
+
+  it("says in the first line of every index what the room answers", () => {
+    expect(rooms().filter((room) => !/^\/\/ [A-Z].+\.\n/.test(read(`src/${room}/index.ts`)))).toEqual([]);
   });
 
   it("tours every shelf in the index of its room, with a line on what it answers", () => {

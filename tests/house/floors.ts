@@ -1,0 +1,21 @@
+/** The floor of each room. A room may use the rooms below it, and those beside it through their `index.ts`. */
+export const floorOf: Readonly<Record<string, number>> = {
+  teach: 5,
+  plan: 4,
+  limits: 3,
+  ledger: 3,
+  nutrient: 2,
+  spray: 2,
+  spread: 2,
+  tank: 2,
+  interval: 2,
+  site: 2,
+  stand: 2,
+  water: 2,
+  soil: 2,
+  weather: 2,
+  price: 2,
+  calendar: 1,
+  numeric: 1,
+  quantity: 1,
+};
