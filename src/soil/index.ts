@@ -53,3 +53,53 @@ export {
   splitAmendment,
 } from "./split/split-amendment.js";
 export { type SurfaceMaximum, surfaceMaxima } from "./split/surface-maxima.js";
+
+// acidify: sulfur on turf and in bare soil, and what free lime takes up.
+export { sulfurApplications } from "./acidify/sulfur-applications.js";
+export { sulfurForCarbonate } from "./acidify/sulfur-for-carbonate.js";
+export {
+  type AcidifyingMaterial,
+  type AcidifyingRate,
+  sulfurToIncorporate,
+} from "./acidify/sulfur-to-incorporate.js";
+
+// sodium: gypsum and its kin for a sodic soil.
+export { gypsumEquivalent, type SodicAmendment, sodicAmendments } from "./sodium/gypsum-equivalent.js";
+export {
+  type GypsumConvention,
+  type GypsumRequirement,
+  gypsumRequirement,
+} from "./sodium/gypsum-requirement.js";
+export { type SodiumPercentage, sodiumPercentageFromRatio } from "./sodium/sodium-percentage.js";
+
+// irrigation-water: what a water report means for soil and grass.
+export {
+  type AcidDose,
+  type Alkalinity,
+  acidForAlkalinity,
+  type WaterAcid,
+} from "./irrigation-water/acid-for-alkalinity.js";
+export {
+  type AdjustedSodiumRatio,
+  adjustedSodiumRatio,
+  type SodiumAdjustment,
+} from "./irrigation-water/adjusted-sodium-ratio.js";
+export { type BlendedWater, blendShare, blendWaters } from "./irrigation-water/blend-waters.js";
+export {
+  dissolvedSalts,
+  type SaltFactor,
+  type WaterSaltClass,
+  waterSaltClass,
+  waterSaltClasses,
+} from "./irrigation-water/dissolved-salts.js";
+export { type IonBalance, ionBalance } from "./irrigation-water/ion-balance.js";
+export { type IrrigationLoad, irrigationLoad } from "./irrigation-water/irrigation-load.js";
+export {
+  irrigationWithLeaching,
+  type LeachingMethod,
+  type LeachingRequirement,
+  leachingRequirement,
+} from "./irrigation-water/leaching.js";
+export { type ResidualCarbonate, residualSodiumCarbonate } from "./irrigation-water/residual-carbonate.js";
+export { sodiumAdsorptionRatio } from "./irrigation-water/sodium-ratio.js";
+export type { PrintedIon, WaterAnalysis, WaterIonName } from "./irrigation-water/water-analysis.js";

@@ -13,6 +13,7 @@ import { planChecks, planLeftOut } from "./plan.js";
 import { siteChecks, siteLeftOut } from "./site.js";
 import { siteWorkedChecks } from "./site-worked.js";
 import { soilLimeChecks } from "./soil-lime.js";
+import { soilWaterChecks } from "./soil-water.js";
 import { sprayChecks, sprayLeftOut } from "./spray.js";
 import { sprayActiveChecks } from "./spray-active.js";
 import { spreadLeftOut, spreadReadChecks } from "./spread.js";
@@ -44,7 +45,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   ],
   plan: planChecks,
   site: [...siteChecks, ...siteWorkedChecks],
-  soil: [...soilLimeChecks],
+  soil: [...soilLimeChecks, ...soilWaterChecks],
   spray: [...sprayChecks, ...sprayActiveChecks],
   spread: [...spreadReadChecks, ...spreadDerivedChecks, ...spreadWorkedChecks],
   stand: [...mowingChecks, ...seedChecks, ...plantingChecks],

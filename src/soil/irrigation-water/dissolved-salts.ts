@@ -1,0 +1,96 @@
+import {
+  allOf,
+  type Citation,
+  expectFields,
+  expectOneOf,
+  expectQuantity,
+  frozen,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
+
+/** Milligrams per liter for a dS/m, by name. */
+export type SaltFactor = "640 mg/L per dS/m" | "800 mg/L per dS/m, above 5 dS/m";
+
+const factors: Readonly<Record<SaltFactor, number>> = {
+  "640 mg/L per dS/m": 640,
+  "800 mg/L per dS/m, above 5 dS/m": 800,
+};
+const names = /* @__PURE__ */ Object.keys(factors) as readonly SaltFactor[];
+const conducting = { dimension: "conductivity", of: "none", bound: "non-negative" } as const;
+
+/**
+ * The dissolved salts of a water from its conductivity, `TDS = f EC`.
+ *
+ * - `EC` conductivity, dS/m, mS/cm or uS/cm; `f` = 640 mg/L for a dS/m where it is left out, the factor of turf guides.
+ *   800 is in use above 5 dS/m (from memory). What a laboratory measures goes before either
+ *
+ * @throws RatewrightError `range`, `missing`, `type`, `unit/mismatch`
+ *
+ * Source: "Turf irrigation water quality: a concise guide", Oklahoma State University Extension, table 1.
+ *
+ * @example
+ * ```ts
+ * import { quantity } from "ratewright";
+ * import { dissolvedSalts } from "ratewright/soil";
+ * dissolvedSalts({ conductivity: quantity(1500, "uS/cm") }).in("mg/L"); // => 960
+ * ```
+ */
+export const dissolvedSalts = (input: {
+  readonly conductivity: Quantity<"conductivity", "none">;
+  readonly factor?: SaltFactor;
+}): Quantity<"mass/volume", "none"> => {
+  const record = expectFields(input, ["conductivity", "factor"], "input");
+  const read = allOf({
+    conductivity: () => expectQuantity(record.conductivity, conducting, "conductivity").in("dS/m"),
+    factor: () =>
+      factors[
+        record.factor === undefined ? "640 mg/L per dS/m" : expectOneOf(record.factor, names, "factor")
+      ],
+  });
+  return quantity(read.conductivity * read.factor, "mg/L");
+};
+
+/** A class of irrigation water for turf by its salts. */
+export type WaterSaltClass = "excellent" | "good" | "fair" | "poor" | "very poor" | "unacceptable";
+
+/** Classes with the highest conductivity of each, uS/cm; beyond the last it is unacceptable. */
+export const waterSaltClasses: {
+  readonly classes: readonly { readonly name: WaterSaltClass; readonly upTo: number | null }[];
+  readonly source: Citation;
+} = /* @__PURE__ */ frozen({
+  classes: [
+    { name: "excellent", upTo: 500 },
+    { name: "good", upTo: 1500 },
+    { name: "fair", upTo: 3000 },
+    { name: "poor", upTo: 5000 },
+    { name: "very poor", upTo: 6000 },
+    { name: "unacceptable", upTo: null },
+  ],
+  source: {
+    title: "Turf irrigation water quality: a concise guide",
+    publisher: "Oklahoma State University Extension",
+    where: "table 1",
+    url: "https://extension.okstate.edu/fact-sheets/turf-irrigation-water-quality-a-concise-guide.html",
+  },
+});
+
+/**
+ * The class of an irrigation water for turf by its conductivity; a limit belongs to the better class.
+ *
+ * @throws RatewrightError `range`, `type`, `unit/mismatch`
+ *
+ * Source: "Turf irrigation water quality: a concise guide", Oklahoma State University Extension, table 1.
+ *
+ * @example
+ * ```ts
+ * import { quantity } from "ratewright";
+ * import { waterSaltClass } from "ratewright/soil";
+ * waterSaltClass(quantity(1.2, "dS/m")); // => "good"
+ * ```
+ */
+export const waterSaltClass = (conductivity: Quantity<"conductivity", "none">): WaterSaltClass => {
+  const value = expectQuantity(conductivity, conducting, "conductivity").in("uS/cm");
+  const found = waterSaltClasses.classes.find(({ upTo }) => upTo === null || value <= upTo * (1 + 1e-9));
+  return found?.name ?? "unacceptable";
+};
