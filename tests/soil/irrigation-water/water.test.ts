@@ -235,7 +235,10 @@ describe("a load", () => {
         const metric = irrigationLoad({ water: well, depth: quantity(inches * 25.4, "mm") });
         expect(us.nitrogen?.in("kg/ha")).toBeCloseTo(metric.nitrogen?.in("kg/ha") as number, 8);
         expect(us.carbonate?.in("kg/ha")).toBeCloseTo(metric.carbonate?.in("kg/ha") as number, 8);
-        expect(us.nitrogen?.in("kg/ha")).toBeCloseTo(((us.ions.NO3?.in("kg/ha") as number) * 14.007) / 62.004, 8);
+        expect(us.nitrogen?.in("kg/ha")).toBeCloseTo(
+          ((us.ions.NO3?.in("kg/ha") as number) * 14.007) / 62.004,
+          8,
+        );
       }),
     );
   });
