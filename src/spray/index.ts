@@ -54,6 +54,7 @@ export {
   activeOfAcid,
   type HerbicideAcid,
 } from "./active/acid-equivalent.js";
+export { type AcidForm, acidForms } from "./active/acid-forms.js";
 export {
   type ActiveContent,
   type ActiveSubstance,

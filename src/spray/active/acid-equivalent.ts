@@ -1,5 +1,6 @@
 import { formulaWeight } from "../../nutrient/index.js";
-import { checks, expectQuantity, fail, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
+import { allOf, expectQuantity, fail, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
+import { acidForms } from "./acid-forms.js";
 
 /** Acids, by their formulas, checked by the molar masses that handbooks print. */
 const acids = {
@@ -35,8 +36,6 @@ const partners = {
   butotyl: { C: 6, H: 12, O: 1 },
 } as const;
 
-const esters: readonly string[] = ["2-ethylhexyl", "meptyl", "butotyl"];
-
 /** The acids whose salts and esters are known here, by ISO common name. */
 export type HerbicideAcid = keyof typeof acids;
 
@@ -53,8 +52,8 @@ export type AcidPartner = keyof typeof partners;
  * weights: `M(salt) = M(acid) + M(base)` (a metal or choline takes the place of a hydrogen), `M(ester) = M(acid) +
  * M(alcohol) - M(water)`. A label that states both wins over the computed figure.
  *
- * @throws RatewrightError `type` for an acid or a partner that is not known; `conflict` for a pair that is no
- * active ingredient: a diammonium salt of an acid with one hydrogen to give, an ester of glyphosate
+ * @throws RatewrightError `type` for an acid or a partner that is not known; `conflict` for a pair that is no known
+ * form of the acid ({@link acidForms}), with the forms that are
  * Source: IUPAC atomic weights; molar masses of 2,4-D, MCPA, dicamba and their salts and esters as the entries
  * of a pesticide handbook print them (dicamba 221.0, its dimethylammonium salt 266.1); labels of 2,4-D salts, of
  * triclopyr butotyl and of glyphosate dimethylammonium, which print both.
@@ -64,18 +63,17 @@ export type AcidPartner = keyof typeof partners;
  * import { acidShare } from "ratewright";
  * Number(acidShare("2,4-D", "dimethylammonium").in("% w/w").toFixed(2)); // => 83.06
  * Number(acidShare("glyphosate", "isopropylammonium").in("% w/w").toFixed(1)); // => 74.1
+ * acidShare("quinclorac", "butotyl"); // => throws conflict
  * ```
  */
 export const acidShare = (acid: HerbicideAcid, partner: AcidPartner): Quantity<"mass/mass", "ae/ai"> => {
-  const door = checks();
-  door.run(() => oneOf(acid, "acid", acids));
-  door.run(() => oneOf(partner, "partner", partners));
-  door.done();
-  if (partner === "diammonium" && acid !== "glyphosate") {
-    fail("conflict", "partner", partner, `a partner of ${acid}, which has one hydrogen to give`);
-  }
-  if (acid === "glyphosate" && esters.includes(partner)) {
-    fail("conflict", "partner", partner, `a salt, for ${acid} is not sold as an ester`);
+  allOf({
+    acid: () => oneOf(acid, "acid", acids),
+    partner: () => oneOf(partner, "partner", partners),
+  });
+  const forms = acidForms.filter((form) => form.acid === acid).map((form) => form.partner);
+  if (!forms.includes(partner)) {
+    fail("conflict", "partner", partner, `a known form of ${acid}: ${forms.join(", ")}`);
   }
   const weight = formulaWeight(acids[acid]);
   return quantity((100 * weight) / (weight + formulaWeight(partners[partner])), "% w/w", "ae/ai");
@@ -143,11 +141,7 @@ const read = (
   of: "ai" | "ae",
   share: unknown,
 ): { readonly q: Quantity<AcidMeasure, string>; readonly percent: number } => {
-  const door = checks();
-  const q = door.run(() => massOf(input, path, of));
-  const percent = door.run(() => shareOfAcid(share));
-  door.done();
-  return { q: q as Quantity<AcidMeasure, string>, percent: percent as number };
+  return allOf({ q: () => massOf(input, path, of), percent: () => shareOfAcid(share) });
 };
 
 const massOf = (input: unknown, path: string, of: "ai" | "ae"): Quantity<AcidMeasure, string> => {

@@ -21,8 +21,11 @@ import {
   type Time,
 } from "../inputs.js";
 
-/** What to do with a nozzle. */
-export type NozzleVerdict = "keep" | "clean" | "replace";
+/**
+ * What to do with a nozzle. `check again`: it lies above the mean only because plugged nozzles pull the mean down;
+ * clean those, catch the boom again, and decide then.
+ */
+export type NozzleVerdict = "keep" | "clean" | "check again" | "replace";
 
 /** One nozzle of a boom, as it was caught. */
 export interface NozzleResult<S extends string> {
@@ -58,6 +61,7 @@ export interface NozzleCheck<S extends string> {
  * against the rated flow.
  *
  * - more than `aboveRated` over the rated flow, or more than `ofMean` over the mean: replace, it is worn
+ * - more than `ofMean` over the mean, and not over the mean without the low ones: check again, after cleaning those
  * - more than `ofMean` below the mean, or than `belowRated` below the rated flow: clean and check again, it
  *   is plugged
  * - else keep
@@ -65,7 +69,7 @@ export interface NozzleCheck<S extends string> {
  * Equal to a limit is within. The mean alone does not see a boom that is worn evenly, nor the rating a
  * boom whose pressure is off: so give both, the rated flow at the pressure of the test
  * (`flowAtPressure`). A single bad nozzle pulls the mean: where some are replaced or cleaned, check again. The
- * finding `nozzle/clean-first` names those that look worn only because low ones pull the mean down: without
+ * finding `nozzle/clean-first` names those that look worn only because low ones pull the mean down (`check again`): without
  * these they are within the limit. `nozzle/boom-worn` says that the mean of the boom lies above the rated flow,
  * `nozzle/boom-low` that it lies below, also without single plugged nozzles.
  *
@@ -133,21 +137,21 @@ export const nozzleCheck = <S extends Carrier>(input: {
   const meanFlow = flowOf(middle);
   const rated = found.rated && numberIn(found.rated, meanFlow.unit);
   const limits = { aboveRated: found.aboveRated, belowRated: found.belowRated, ofMean: found.ofMean };
-  const nozzles = values.map((value, i): NozzleResult<S> => {
-    const flow = flowOf(value);
+  const deviations = values.map((value) => {
     const fromMean = (100 * (value - middle)) / middle;
-    const fromRated = rated === undefined ? undefined : (100 * (flow.value - rated)) / rated;
-    const reasons = reasonsFor(fromMean, fromRated, limits);
+    const fromRated = rated === undefined ? undefined : (100 * (flowOf(value).value - rated)) / rated;
+    return { fromMean, fromRated, reasons: reasonsFor(fromMean, fromRated, limits) };
+  });
+  // The mean of those that are not plugged: the low ones pull the mean of all.
+  const upper = mean(values.filter((_, i) => !deviations[i]?.reasons.includes("below mean")));
+  const nozzles = values.map((value, i): NozzleResult<S> => {
+    const { fromMean, fromRated, reasons } = deviations[i] as (typeof deviations)[number];
     return {
       number: i + 1,
-      flow,
+      flow: flowOf(value),
       fromMean: quantity(fromMean, "%"),
       ...(fromRated === undefined ? {} : { fromRated: quantity(fromRated, "%") }),
-      verdict: reasons.some((one) => one.startsWith("above"))
-        ? "replace"
-        : reasons.length > 0
-          ? "clean"
-          : "keep",
+      verdict: verdictOn(reasons, exceeds((100 * (value - upper)) / upper, limits.ofMean)),
       reasons,
     };
   });
@@ -158,7 +162,7 @@ export const nozzleCheck = <S extends Carrier>(input: {
     mean: meanFlow,
     band: { low: meanFlow.times(1 - found.ofMean / 100), high: meanFlow.times(1 + found.ofMean / 100) },
     evenness: coefficientOfVariation(values, { divisor: found.divisor }),
-    findings: findingsOf(nozzles, meanFlow.value, rated, limits),
+    findings: findingsOf(nozzles, meanFlow.value, flowOf(upper).value, rated, limits),
     checked: [
       "each nozzle against the mean",
       ...(rated === undefined ? [] : ["each nozzle against the rated flow"]),
@@ -189,20 +193,25 @@ const reasonsFor = (
   return reasons;
 };
 
-type Caught = Pick<NozzleResult<string>, "number" | "verdict" | "reasons"> & {
-  readonly flow: { readonly value: number };
+/** The verdict by the limits that were passed; `worn` says whether the nozzle passes that of the mean without the low ones. */
+const verdictOn = (reasons: NozzleResult<string>["reasons"], worn: boolean): NozzleVerdict => {
+  if (reasons.includes("above rated")) return "replace";
+  if (reasons.includes("above mean")) return worn ? "replace" : "check again";
+  return reasons.length > 0 ? "clean" : "keep";
 };
+
+type Caught = Pick<NozzleResult<string>, "number" | "verdict" | "reasons">;
+
+const numbersOf = (nozzles: readonly Caught[]): readonly string[] => nozzles.map(({ number }) => String(number));
 
 const findingsOf = (
   nozzles: readonly Caught[],
   meanFlow: number,
+  meanOfUpper: number,
   rated: number | undefined,
   limits: Limits,
 ): readonly Finding[] => {
   const findings: Finding[] = [];
-  const isLow = ({ reasons }: Caught): boolean => reasons.includes("below mean");
-  // The mean of those that are not plugged: the low ones pull the mean of all.
-  const middle = mean(nozzles.filter((one) => !isLow(one)).map(({ flow }) => flow.value));
   const off = (flow: number, from: number): number => (100 * (flow - from)) / from;
   const bad = nozzles.filter(({ verdict }) => verdict !== "keep").length;
   if (bad > 0) {
@@ -210,15 +219,12 @@ const findingsOf = (
       code: "nozzle/check-again",
       severity: "note",
       params: { nozzles: bad },
-      text: `${bad} of ${nozzles.length} nozzles are to be cleaned or replaced, and they pull the mean. Catch the whole boom again afterwards.`,
+      text: `${bad} of ${nozzles.length} nozzles are off, and they pull the mean. Catch the whole boom again after cleaning and replacing.`,
     });
   }
-  const pulled = nozzles
-    .filter(({ reasons }) => reasons.length === 1 && reasons[0] === "above mean")
-    .filter(({ flow }) => !exceeds(off(flow.value, middle), limits.ofMean))
-    .map(({ number }) => String(number));
+  const pulled = numbersOf(nozzles.filter(({ verdict }) => verdict === "check again"));
   if (pulled.length > 0) {
-    const low = nozzles.filter(isLow).map(({ number }) => String(number));
+    const low = numbersOf(nozzles.filter(({ reasons }) => reasons.includes("below mean")));
     findings.push({
       code: "nozzle/clean-first",
       severity: "caution",
@@ -227,7 +233,7 @@ const findingsOf = (
       source: "common practice, no source",
     });
   }
-  const fromRated = rated === undefined ? 0 : off(middle, rated);
+  const fromRated = rated === undefined ? 0 : off(meanOfUpper, rated);
   if (exceeds(-fromRated, limits.belowRated)) {
     findings.push({
       code: "nozzle/boom-low",

@@ -4,6 +4,7 @@ import { fertilizer, formulaWeight } from "../../../src/nutrient/index.js";
 import { quantity, type RatewrightError } from "../../../src/quantity/index.js";
 import {
   acidEquivalentOf,
+  acidForms,
   acidShare,
   activeInProduct,
   activeOfAcid,
@@ -190,9 +191,29 @@ describe("acid equivalent", () => {
     ]);
   });
 
-  test("is not made up for a pair that is no active ingredient", () => {
-    expect(failures(() => acidShare("2,4-D", "diammonium"))).toEqual(["conflict partner"]);
-    expect(failures(() => acidShare("glyphosate", "butotyl"))).toEqual(["conflict partner"]);
+  test.each([
+    ["2,4-D", "diammonium"],
+    ["glyphosate", "butotyl"],
+    ["quinclorac", "butotyl"],
+    ["aminopyralid", "meptyl"],
+    ["fluroxypyr", "sodium"],
+  ] as const)("is not made up for %s as its %s, which no product holds", (acid, partner) => {
+    expect(failures(() => acidShare(acid, partner))).toEqual(["conflict partner"]);
+  });
+
+  test("the refusal of a form names those that are known", () => {
+    expect(() => acidShare("quinclorac", "butotyl")).toThrow("a known form of quinclorac: dimethylammonium");
+  });
+
+  test("every known form has a share, and each pair stands once", () => {
+    const pairs = acidForms.map(({ acid, partner }) => `${acid} ${partner}`);
+    expect(new Set(pairs).size).toBe(pairs.length);
+    for (const { acid, partner } of acidForms) {
+      expect(acidShare(acid as never, partner as never).in("% w/w")).toBeLessThan(100);
+    }
+  });
+
+  test("an acid that is not in the table is refused", () => {
     expect(failures(() => acidShare("2,4-DP-P" as never, "dimethylammonium"))).toEqual(["type acid"]);
   });
 
