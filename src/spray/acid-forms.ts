@@ -1,0 +1,101 @@
+import { type Citation, type FactSource, frozen } from "../quantity/index.js";
+
+/** A salt or an ester of an acid in which products come, and who prints it. */
+export interface AcidForm {
+  /** ISO common name of the acid. */
+  readonly acid: string;
+  readonly partner: string;
+  readonly source: FactSource;
+}
+
+const npic: Citation = {
+  title: "2,4-D Technical Fact Sheet, 2,4-D and associated forms",
+  publisher: "National Pesticide Information Center",
+  url: "http://npic.orst.edu/factsheets/archive/2,4-DTech.html",
+};
+const epaCholine: Citation = {
+  title: "2,4-D: evaluation of the choline salt, 2014",
+  publisher: "US Environmental Protection Agency",
+  url: "https://www.epa.gov/ingredients-used-pesticide-products/24-d",
+};
+const handbook = (acid: string): Citation => ({
+  title: `${acid}, entry of a pesticide handbook (copy)`,
+  publisher: "pesticide handbook",
+  where: "salts and esters, with their molar masses",
+});
+const illinois: Citation = {
+  title: "Herbicide Formulations and Calculations: Active Ingredient or Acid Equivalent?",
+  publisher: "University of Illinois",
+  where: "chemical names on labels",
+};
+const triclopyr: Citation = {
+  title: "Reregistration Eligibility Decision: Triclopyr, fact sheet",
+  publisher: "US Environmental Protection Agency",
+  year: 1998,
+  where: "case 2710: the acid, its triethylamine salt and its butoxyethyl ester",
+  url: "https://nepis.epa.gov/Exe/ZyPURL.cgi?Dockey=20000PDW.txt",
+};
+const glyphosate: Citation = {
+  title: "Understanding Glyphosate Acid Equivalents",
+  publisher: "Washington State University small grains",
+  url: "https://smallgrains.wsu.edu/understanding-glyphosate-acid-equivalents/",
+};
+const citrus: Citation = {
+  title: "Understanding glyphosate formulations",
+  publisher: "University of Florida, in Citrus Industry",
+  year: 2019,
+};
+const supplier = (name: string): Citation => ({ title: name, publisher: "PubChem, in a chemical supplier's page" });
+const names: Citation = {
+  title: "Names for simple esters and salts of pesticides",
+  publisher: "Compendium of Pesticide Common Names",
+  url: "http://www.alanwood.net/pesticides/esters.html",
+};
+const canada: Citation = {
+  title: "Proposed Registration Decision PRD2013-15, Dichlorprop-P",
+  publisher: "Health Canada",
+  year: 2013,
+};
+const canadaPress: Citation = {
+  title: "Canada to approve herbicide dichlorprop-P (dimethylamine salts of dichlorprop-P, MCPA and mecoprop-P)",
+  publisher: "trade press on a decision of Health Canada",
+};
+const fluoride: Citation = { title: "Fluroxypyr-meptyl, C15H21Cl2FN2O3", publisher: "Fluoride Action Network" };
+
+const of = (
+  acid: string,
+  source: FactSource,
+  ...partners: readonly string[]
+): readonly AcidForm[] => partners.map((partner) => ({ acid, partner, source }));
+
+/**
+ * The salts and esters in which products of an acid come, as far as a source for them was read; those marked
+ * `"from memory"` are known to the trade, and no source was read. A pair that is not here is no known form: its
+ * molar mass can be computed, and no jug holds it.
+ */
+export const acidForms: readonly AcidForm[] = /* @__PURE__ */ frozen(
+  /* @__PURE__ */ [
+    ...of("2,4-D", npic, "sodium", "dimethylammonium", "isopropylammonium", "diolamine"),
+    ...of("2,4-D", epaCholine, "choline"),
+    ...of("2,4-D", "from memory", "2-ethylhexyl", "butotyl", "triethylammonium"),
+    ...of("2,4-DB", "from memory", "dimethylammonium", "butotyl", "sodium", "potassium"),
+    ...of("dichlorprop-P", canadaPress, "dimethylammonium"),
+    ...of("dichlorprop-P", canada, "2-ethylhexyl"),
+    ...of("dichlorprop-P", "from memory", "potassium"),
+    ...of("MCPA", handbook("MCPA"), "sodium", "potassium", "dimethylammonium", "2-ethylhexyl", "butotyl"),
+    ...of("mecoprop-P", canadaPress, "dimethylammonium"),
+    ...of("mecoprop-P", names, "potassium"),
+    ...of("dicamba", handbook("dicamba"), "sodium", "potassium", "dimethylammonium", "diolamine"),
+    ...of("dicamba", illinois, "diglycolammonium"),
+    ...of("dicamba", supplier("Dicamba-isopropylammonium"), "isopropylammonium"),
+    ...of("triclopyr", triclopyr, "triethylammonium", "butotyl"),
+    ...of("triclopyr", "from memory", "choline"),
+    ...of("clopyralid", supplier("Clopyralid-olamine"), "olamine"),
+    ...of("clopyralid", "from memory", "potassium", "dimethylammonium"),
+    ...of("aminopyralid", "from memory", "potassium"),
+    ...of("fluroxypyr", fluoride, "meptyl"),
+    ...of("quinclorac", "from memory", "dimethylammonium"),
+    ...of("glyphosate", glyphosate, "isopropylammonium", "potassium", "dimethylammonium", "diammonium"),
+    ...of("glyphosate", citrus, "ammonium"),
+  ],
+);
