@@ -45,7 +45,10 @@ const citrus: Citation = {
   publisher: "University of Florida, in Citrus Industry",
   year: 2019,
 };
-const supplier = (name: string): Citation => ({ title: name, publisher: "PubChem, in a chemical supplier's page" });
+const supplier = (name: string): Citation => ({
+  title: name,
+  publisher: "PubChem, in a chemical supplier's page",
+});
 const names: Citation = {
   title: "Names for simple esters and salts of pesticides",
   publisher: "Compendium of Pesticide Common Names",
@@ -57,16 +60,17 @@ const canada: Citation = {
   year: 2013,
 };
 const canadaPress: Citation = {
-  title: "Canada to approve herbicide dichlorprop-P (dimethylamine salts of dichlorprop-P, MCPA and mecoprop-P)",
+  title:
+    "Canada to approve herbicide dichlorprop-P (dimethylamine salts of dichlorprop-P, MCPA and mecoprop-P)",
   publisher: "trade press on a decision of Health Canada",
 };
-const fluoride: Citation = { title: "Fluroxypyr-meptyl, C15H21Cl2FN2O3", publisher: "Fluoride Action Network" };
+const fluoride: Citation = {
+  title: "Fluroxypyr-meptyl, C15H21Cl2FN2O3",
+  publisher: "Fluoride Action Network",
+};
 
-const of = (
-  acid: string,
-  source: FactSource,
-  ...partners: readonly string[]
-): readonly AcidForm[] => partners.map((partner) => ({ acid, partner, source }));
+const of = (acid: string, source: FactSource, ...partners: readonly string[]): readonly AcidForm[] =>
+  partners.map((partner) => ({ acid, partner, source }));
 
 /**
  * The salts and esters in which products of an acid come, as far as a source for them was read; those marked

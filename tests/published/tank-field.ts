@@ -574,7 +574,8 @@ export const tankFieldChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-121",
-    formulas: ["alkalineHydrolysis", "hydrolysisLoss"],
+    kind: "transcription",
+    formulas: ["hydrolysisLoss"],
     source: {
       title: "Thiophanate-methyl (077), evaluation of 1998",
       publisher: "FAO/WHO Joint Meeting on Pesticide Residues",
@@ -593,15 +594,12 @@ export const tankFieldChecks: readonly PublishedCheck[] = [
         [7, 36, "d"],
         [9, 0.7, "d"],
       ]),
-      alkalineHydrolysis({
-        active: "thiophanate-methyl",
-        pH: 9,
-        time: quantity(1.4, "d"),
-      })?.atEnd[1].in("%") ?? Number.NaN,
+      hydrolysisLoss({ halfLife: quantity(0.7, "d"), time: quantity(1.4, "d") }).atEnd.in("%"),
     ],
   },
   {
     entry: "mix-122",
+    kind: "transcription",
     formulas: ["alkalineHydrolysis", "hydrolysisLoss"],
     source: {
       title: "Carbaryl, data sheet with the stability of the pesticide handbooks",
@@ -628,6 +626,7 @@ export const tankFieldChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-123",
+    kind: "transcription",
     formulas: ["alkalineHydrolysis", "hydrolysisLoss"],
     source: {
       title: "Captan, registration dossier, endpoint summary of environmental fate",

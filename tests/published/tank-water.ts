@@ -260,6 +260,7 @@ export const tankWaterChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-057",
+    kind: "transcription",
     formulas: ["alkalineHydrolysis"],
     source: {
       title: "Sprayer loading and the jar test",
@@ -279,6 +280,7 @@ export const tankWaterChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-058",
+    kind: "transcription",
     formulas: ["alkalineHydrolysis"],
     source: {
       title: "Pesticides leftover (garden column)",

@@ -202,7 +202,8 @@ const verdictOn = (reasons: NozzleResult<string>["reasons"], worn: boolean): Noz
 
 type Caught = Pick<NozzleResult<string>, "number" | "verdict" | "reasons">;
 
-const numbersOf = (nozzles: readonly Caught[]): readonly string[] => nozzles.map(({ number }) => String(number));
+const numbersOf = (nozzles: readonly Caught[]): readonly string[] =>
+  nozzles.map(({ number }) => String(number));
 
 const findingsOf = (
   nozzles: readonly Caught[],

@@ -1,4 +1,4 @@
-import type { Citation } from "../../quantity/index.js";
+import { type Citation, frozen } from "../../quantity/index.js";
 
 /** A published half-life in water of a stated pH. */
 export interface HalfLife {
@@ -8,6 +8,8 @@ export interface HalfLife {
   /** The printed half-life, shortest and longest where a range is printed. */
   readonly shortest: { readonly value: number; readonly unit: "min" | "h" | "d" };
   readonly longest: { readonly value: number; readonly unit: "min" | "h" | "d" };
+  /** Temperature of the water in °C as the source prints it; `"not printed"` where it prints none. */
+  readonly temperature: number | "not printed";
   readonly source: Citation;
 }
 
@@ -49,21 +51,24 @@ const row = (
   pH: number,
   [shortest, longest, unit]: readonly [number, number, Unit],
   source: Citation,
+  temperature: HalfLife["temperature"] = "not printed",
 ): HalfLife => ({
   active,
   pH,
   shortest: { value: shortest, unit },
   longest: { value: longest, unit },
+  temperature,
   source,
 });
 
 /**
  * Half-lives in water that were read in a source, by active ingredient from the lowest pH up. Temperature and
  * what else is dissolved move them several-fold, and sources differ by as much: of carbaryl at pH 9 one prints 3.2 h,
- * another 1 to 3 days. All are kept, and {@link alkalineHydrolysis} takes the whole range. Tables with more rows
- * are reprinted widely; what was not read is not here.
+ * another 1 to 3 days. All are kept, and {@link alkalineHydrolysis} takes the whole range. Most print no temperature:
+ * in water of the Sacramento River the US Geological Survey (1999) found 2 to 3 weeks for carbaryl and malathion at 10 °C, 1 to
+ * 5 days at 25 °C. Tables with more rows are reprinted widely; what was not read is not here.
  */
-export const halfLives: readonly HalfLife[] = [
+export const halfLives: readonly HalfLife[] = /* @__PURE__ */ frozen([
   row("captan", 5, [32, 32, "h"], ontario),
   row("captan", 7, [8, 8, "h"], hawaii),
   row("captan", 7, [4.9, 4.9, "h"], dossier),
@@ -76,7 +81,7 @@ export const halfLives: readonly HalfLife[] = [
   row("carbaryl", 7, [12, 12, "d"], dataSheet),
   row("carbaryl", 9, [1, 3, "d"], hawaii),
   row("carbaryl", 9, [3.2, 3.2, "h"], dataSheet),
-  row("thiophanate-methyl", 5, [867, 867, "d"], jmpr),
-  row("thiophanate-methyl", 7, [36, 36, "d"], jmpr),
-  row("thiophanate-methyl", 9, [0.7, 0.7, "d"], jmpr),
-];
+  row("thiophanate-methyl", 5, [867, 867, "d"], jmpr, 25),
+  row("thiophanate-methyl", 7, [36, 36, "d"], jmpr, 25),
+  row("thiophanate-methyl", 9, [0.7, 0.7, "d"], jmpr, 25),
+]);

@@ -77,11 +77,41 @@ export interface AlkalineHydrolysis {
    * printed itself, or lies beyond the rows. Several of one pH are several sources.
    */
   readonly rows: readonly HalfLife[];
-  /** Share lost when the last goes out: least and most by these rows. */
+  /**
+   * Share lost when the last goes out: least and most by these rows, each rounded outward to the one digit that such
+   * half-lives can tell.
+   */
   readonly atEnd: readonly [Share, Share];
-  /** Share lost on average of all that goes out. */
+  /** Share lost on average of all that goes out, rounded the same way. */
   readonly onAverage: readonly [Share, Share];
+  /** Temperatures in °C at which the rows were measured, as far as printed. */
+  readonly temperatures: readonly number[];
+  /** How many of the rows come without a temperature: warmer water breaks down faster. */
+  readonly rowsWithoutTemperature: number;
 }
+
+/** Down to one digit; a value that is one digit but for rounding noise stays. */
+const oneDigitDown = (value: number): number => {
+  if (value <= 0) return 0;
+  const place = 10 ** Math.floor(Math.log10(value) + 1e-12);
+  return Number((Math.floor(value / place + 1e-9) * place).toPrecision(1));
+};
+
+const oneDigitUp = (value: number): number => {
+  const down = oneDigitDown(value);
+  if (value <= down * (1 + 1e-9)) return down;
+  return Number((down + 10 ** Math.floor(Math.log10(value) + 1e-12)).toPrecision(1));
+};
+
+/**
+ * A band of percent, rounded outward to one digit of what is lost or, above half, of what is left: 87.5 is 80 to 90,
+ * 4.16 is 4 to 5, 98.4 is 98 to 99, 99.7 is 99 to 100. No more can be told from half-lives that are printed to one or two digits and mostly
+ * without a temperature.
+ */
+const outward = ([least, most]: readonly [number, number]): readonly [number, number] => [
+  least <= 50 ? oneDigitDown(least) : 100 - Math.max(1, oneDigitUp(100 - least)),
+  most <= 50 ? oneDigitUp(most) : 100 - (100 - most < 1 ? 0 : oneDigitDown(100 - most)),
+];
 
 /**
  * The share of an active ingredient that water of a pH destroys before the tank is empty, by the published
@@ -89,7 +119,8 @@ export interface AlkalineHydrolysis {
  * between that of the row below and that of the row above. Below the lowest row it lies between nothing and
  * that row; above the highest, between that row and all. The half-lives printed get shorter as pH rises.
  * Where sources print different half-lives for one pH, the least is by the longest of them and the most by
- * the shortest: none is preferred.
+ * the shortest: none is preferred. Most print no temperature, which moves a half-life several-fold, so a share is
+ * rounded outward to one digit of what is lost or, above half, of what is left.
  *
  * @param input - `active`, an ISO common name of the table; `pH`, 0 to 14; `time` from mixing until the tank
  *   is empty, zero or more
@@ -102,9 +133,10 @@ export interface AlkalineHydrolysis {
  * ```ts
  * import { alkalineHydrolysis, quantity } from "ratewright";
  * const tank = alkalineHydrolysis({ active: "captan", pH: 8, time: quantity(30, "min") });
- * tank?.atEnd.map((share) => share.in("%")); // => [87.5, 87.5]
+ * tank?.atEnd.map((share) => share.in("%")); // => [80, 90]
+ * tank?.rowsWithoutTemperature; // => 1
  * const between = alkalineHydrolysis({ active: "captan", pH: 7.5, time: quantity(30, "min") });
- * between?.atEnd.map((share) => Number(share.in("%").toFixed(1))); // => [4.2, 87.5]
+ * between?.atEnd.map((share) => share.in("%")); // => [4, 90]
  * alkalineHydrolysis({ active: "water", pH: 8, time: quantity(30, "min") }); // => undefined
  * ```
  */
@@ -134,15 +166,24 @@ export const alkalineHydrolysis = (input: {
   const least = below.length === 0 ? [0, 0] : losses(time, Math.max(...seconds(below, "longest")));
   const all = time > 0 ? 1 : 0;
   const most = above.length === 0 ? [all, all] : losses(time, Math.min(...seconds(above, "shortest")));
-  const range = (i: 0 | 1): readonly [Share, Share] => [share(least[i] as number), share(most[i] as number)];
+  const range = (i: 0 | 1): readonly [Share, Share] => {
+    const [low, high] = outward([100 * (least[i] as number), 100 * (most[i] as number)]);
+    return [quantity(low, "%"), quantity(high, "%")];
+  };
+  const rows = known.filter((row) => below.includes(row) || above.includes(row));
+  const temperatures = rows.flatMap(({ temperature }) =>
+    temperature === "not printed" ? [] : [temperature],
+  );
   return {
     type: "alkaline-hydrolysis",
     version: 1,
     active,
     pH,
-    rows: known.filter((row) => below.includes(row) || above.includes(row)),
+    rows,
     atEnd: range(0),
     onAverage: range(1),
+    temperatures: [...new Set(temperatures)],
+    rowsWithoutTemperature: rows.length - temperatures.length,
   };
 };
 

@@ -199,18 +199,22 @@ export const hydrolysisFindings = (
   const [least, most] = loss.atEnd.map((share) => digits(share.in("%"))) as [number, number];
   if (most === 0) return [];
   const printed = loss.rows.map(
-    ({ pH, shortest, longest, source }) =>
-      `pH ${pH}: ${shortest.value === longest.value ? "" : `${shortest.value} to `}${longest.value} ${longest.unit}, ${source.publisher}`,
+    ({ pH, shortest, longest, temperature, source }) =>
+      `pH ${pH}${temperature === "not printed" ? "" : `, ${temperature} °C`}: ${shortest.value === longest.value ? "" : `${shortest.value} to `}${longest.value} ${longest.unit}, ${source.publisher}`,
   );
   // Below the lowest pH that is printed there is no figure that more acid would help.
   const acidify = loss.rows.some(({ pH }) => pH < loss.pH || (pH === loss.pH && pH > 7));
   const source = loss.rows[0]?.source;
+  const unknown =
+    loss.rowsWithoutTemperature > 0
+      ? " They are printed without a temperature, and warm water is faster."
+      : "";
   return [
     {
       code: "water/hydrolysis",
       severity: "caution",
       params: { active: loss.active, pH: loss.pH, hours: time.in("h"), least, most },
-      text: `${name}: water of pH ${loss.pH} destroys ${least === most ? `${most} %` : `${least} to ${most} %`} of ${loss.active} before the tank is empty (${digits(time.in("h"))} h), by published half-lives (${printed.join("; ")}). Mix less at a time${acidify ? ", or bring the pH down as the label says" : ""}.`,
+      text: `${name}: water of pH ${loss.pH} breaks down ${least === most ? `${most} %` : `${least} to ${most} %`} of ${loss.active} before the tank is empty (${digits(time.in("h"))} h), by published half-lives (${printed.join("; ")}).${unknown} Mix less at a time${acidify ? ", or bring the pH down as the label says" : ""}.`,
       ...(source && { source }),
     },
   ];

@@ -59,7 +59,7 @@ const rangeByHardness = ({
  *   timeToEmpty: quantity(1, "h"),
  * });
  * report.classes; // => { USGS: "very hard", Vermont: "very hard" }
- * report.hydrolysis[0]?.atEnd.map((share) => Number(share.in("%").toFixed(1))); // => [98.4, 98.4]
+ * report.hydrolysis[0]?.atEnd.map((share) => share.in("%")); // => [98, 99]
  * report.findings.map(({ code }) => code); // => ["water/hardness", "water/sulfate-range", "water/pH-alkaline", "water/hydrolysis"]
  * ```
  */

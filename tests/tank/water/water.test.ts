@@ -169,13 +169,13 @@ describe("hydrolysis", () => {
   test("sources that differ for one pH make a range, and all are named", () => {
     // Carbaryl at pH 9: 1 to 3 days by a garden column, 3.2 h by the handbooks' figure.
     const day = alkalineHydrolysis({ active: "carbaryl", pH: 9, time: quantity(8, "h") });
-    expect(day?.atEnd[0].in("%")).toBeCloseTo(100 * (1 - 0.5 ** (8 / 72)), 9);
-    expect(day?.atEnd[1].in("%")).toBeCloseTo(100 * (1 - 0.5 ** (8 / 3.2)), 9);
+    // 1 - 0.5^(8 / 72) is 7.4 %, 1 - 0.5^(8 / 3.2) is 82.3 %, rounded outward to one digit.
+    expect(day?.atEnd.map((share) => share.in("%"))).toEqual([7, 90]);
     expect(day?.rows.map(({ source }) => source.publisher)).toHaveLength(2);
     // Between: the longest of pH 7 (30 d) and the shortest of pH 9 (3.2 h), four rows in all.
     const between = alkalineHydrolysis({ active: "carbaryl", pH: 8, time: quantity(8, "h") });
-    expect(between?.atEnd[0].in("%")).toBeCloseTo(100 * (1 - 0.5 ** (8 / 720)), 9);
-    expect(between?.atEnd[1].in("%")).toBeCloseTo(100 * (1 - 0.5 ** (8 / 3.2)), 9);
+    // 1 - 0.5^(8 / 720) is 0.77 %.
+    expect(between?.atEnd.map((share) => share.in("%"))).toEqual([0.7, 90]);
     expect(between?.rows.map(({ pH }) => pH)).toEqual([7, 7, 9, 9]);
     // As US labels write it.
     expect(
@@ -190,11 +190,10 @@ describe("hydrolysis", () => {
   test("nothing is made up between and beyond the rows", () => {
     const at = (pH: number, time = quantity(2, "h")) =>
       alkalineHydrolysis({ active: "Captan", pH, time })?.atEnd.map((share) => share.in("%"));
-    expect(at(4)?.[0]).toBe(0);
-    expect(at(4)?.[1]).toBeCloseTo(100 * (1 - 0.5 ** (2 / 32)), 9);
-    expect(at(6)?.[0]).toBeCloseTo(100 * (1 - 0.5 ** (2 / 32)), 9);
-    // Two sources print pH 7: 8 h and 4.9 h.
-    expect(at(6)?.[1]).toBeCloseTo(100 * (1 - 0.5 ** (2 / 4.9)), 9);
+    // 1 - 0.5^(2 / 32) is 4.2 %.
+    expect(at(4)).toEqual([0, 5]);
+    // Two sources print pH 7, 8 h and 4.9 h: 1 - 0.5^(2 / 4.9) is 24.6 %.
+    expect(at(6)).toEqual([4, 30]);
     expect(at(9.5)?.[1]).toBe(100);
     expect(at(9.5, quantity(0, "h"))).toEqual([0, 0]);
     expect(alkalineHydrolysis({ active: "dicamba", pH: 8, time: quantity(1, "h") })).toBeUndefined();
@@ -204,6 +203,47 @@ describe("hydrolysis", () => {
     expect(errorOf(() => hydrolysisLoss({ halfLife: quantity(0, "h"), time: quantity(1, "h") })).path).toBe(
       "halfLife",
     );
+  });
+
+  test("a share says no more than a half-life of one or two digits can tell", () => {
+    // 30 min at a half-life of 10 min: 87.5 %; 60 min: 98.4 %; 2 h: 99.98 %.
+    const at = (minutes: number) =>
+      alkalineHydrolysis({ active: "captan", pH: 8, time: quantity(minutes, "min") })?.atEnd.map((share) =>
+        share.in("%"),
+      );
+    expect([at(30), at(60), at(120)]).toEqual([
+      [80, 90],
+      [98, 99],
+      [99, 100],
+    ]);
+  });
+
+  test("the rounded band holds the share that each row gives", () => {
+    const hours = { min: 1 / 60, h: 1, d: 24 } as const;
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...halfLives),
+        fc.double({ min: 0.01, max: 500, noNaN: true }),
+        (row, time) => {
+          const found = alkalineHydrolysis({ active: row.active, pH: row.pH, time: quantity(time, "h") });
+          const lost = 100 * (1 - 0.5 ** (time / (row.longest.value * hours[row.longest.unit])));
+          const [least, most] = (found?.atEnd ?? []).map((share) => share.in("%")) as [number, number];
+          expect(least).toBeLessThanOrEqual(lost + 1e-9);
+          expect(most).toBeGreaterThanOrEqual(lost - 1e-9);
+        },
+      ),
+    );
+  });
+
+  test("each row holds the temperature that its source prints, or says that it prints none", () => {
+    const warm = halfLives.filter(({ temperature }) => temperature !== "not printed");
+    expect(new Set(warm.map(({ active, temperature }) => `${active} ${temperature}`))).toEqual(
+      new Set(["thiophanate-methyl 25"]),
+    );
+    const known = alkalineHydrolysis({ active: "thiophanate-methyl", pH: 7, time: quantity(1, "h") });
+    expect([known?.temperatures, known?.rowsWithoutTemperature]).toEqual([[25], 0]);
+    const unknown = alkalineHydrolysis({ active: "captan", pH: 7, time: quantity(1, "h") });
+    expect([unknown?.temperatures, unknown?.rowsWithoutTemperature]).toEqual([[], 2]);
   });
 
   test("ten times as acid for each step of pH", () => {
@@ -357,8 +397,9 @@ describe("waterReport", () => {
     expect(found("captan", 8, 1)?.text).toContain("bring the pH down");
     // 7 h: 0.5^(7/8) is left at pH 7, nothing to speak of at pH 8; both rows are named with their sources.
     const between = found("captan", 7.5, 7);
-    expect(between?.params.least).toBeCloseTo(100 * (1 - 0.5 ** (7 / 8)), 1);
-    expect(between?.params.most).toBeCloseTo(100, 1);
+    // 1 - 0.5^(7/8) is 45.5 %.
+    expect(between?.params).toMatchObject({ least: 40, most: 100 });
+    expect(between?.text).toContain("They are printed without a temperature");
     expect(between?.text).toContain(
       "pH 7: 8 h, Hawaii horticulture column; pH 7: 4.9 h, European Chemicals Agency; pH 8: 10 min, Ontario",
     );
