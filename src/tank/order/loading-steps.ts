@@ -1,11 +1,12 @@
 import { type Citation, type Quantity, quantityOf } from "../../quantity/index.js";
+import { amountText } from "../amount-text.js";
 import { type Formulation, formulations } from "../formulation/formulation.js";
 import type { MixProduct } from "../partners/mix-product.js";
 import { type Ladder, stepIn } from "../votes/ladder.js";
 import { ladderOf, ladders } from "../votes/ladders.js";
 import type { LoadingStep } from "./loading-order-types.js";
 import { placeReasons } from "./place-reasons.js";
-import { dissolved, premixBefore, type Step, slurried, told } from "./premix-before.js";
+import { dissolved, premixBefore, type Step, slurried } from "./premix-before.js";
 import { stepCautions } from "./step-cautions.js";
 
 const cited = (...ids: readonly string[]): readonly Citation[] =>
@@ -110,7 +111,7 @@ const addStep = (
 ): Step => {
   const { id, name = id, formulation: kind, amount, labelNote } = product;
   const parts = [
-    premixed ? `Pour in ${name}` : `Add ${amount === undefined ? "" : `${told(amount)} of `}${name}`,
+    premixed ? `Pour in ${name}` : `Add ${amount === undefined ? "" : `${amountText(amount)} of `}${name}`,
   ];
   if (slurried.includes(kind)) parts.push(", slowly");
   if (kind === "packet") parts.push(", in whole packets, away from jets and returning spray");

@@ -1,4 +1,5 @@
 import type { Citation } from "../../quantity/index.js";
+import { amountText } from "../amount-text.js";
 import type { Formulation } from "../formulation/formulation.js";
 import type { MixProduct } from "../partners/mix-product.js";
 import type { Ladder } from "../votes/ladder.js";
@@ -21,14 +22,10 @@ const stirring = (kind: Formulation, named: Ladder | undefined): readonly Citati
     : ladders.filter(wants).map(({ source }) => source);
 };
 
-/** A figure as it is read off: 35.2, not 35.19999. */
-export const told = ({ value, unit }: { readonly value: number; readonly unit: string }): string =>
-  `${Number(value.toPrecision(6))} ${unit}`;
-
 /** What is stirred or dissolved in a bucket before it goes in, and who says so. */
 export const premixBefore = (product: MixProduct, named: Ladder | undefined): Step | undefined => {
   const { name = product.id, formulation: kind, amount, lowRate } = product;
-  const what = `${amount === undefined ? "" : `${told(amount)} of `}${name}`;
+  const what = `${amount === undefined ? "" : `${amountText(amount)} of `}${name}`;
   if (slurried.includes(kind)) {
     return {
       action: "premix",

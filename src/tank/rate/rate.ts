@@ -1,4 +1,4 @@
-import { expectQuantity, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import { expectQuantity, fail, numberIn, type Quantity, quantityOf } from "../../quantity/index.js";
 
 /** The product that a rate or an amount is of. */
 export type ProductSubstance = "product" | `product:${string}`;
@@ -63,7 +63,7 @@ const unwritten = (input: object, path: string): unknown => {
 /**
  * Takes a rate of product at the door of a formula, or throws with its path.
  *
- * @throws RatewrightError `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`
+ * @throws RatewrightError `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range` (also above 100 % v/v)
  */
 export const expectRate = (input: unknown, path: string): ReadRate => {
   if (typeof input !== "object" || input === null) return fail("type", path, input, "a rate of product");
@@ -82,7 +82,15 @@ export const expectRate = (input: unknown, path: string): ReadRate => {
         : "a rate of product in the spray, such as product:feed-a/spray",
     );
   }
+  if (dimension.dimension === "volume/volume") noMoreThanTheSpray(dimension, path);
   return { rate: dimension, basis, product: top as ProductSubstance };
+};
+
+/** A share of the spray by volume is no more than all of it. */
+const noMoreThanTheSpray = (rate: Quantity<string, string>, path: string): void => {
+  if (numberIn(rate, "% v/v") > 100 * (1 + 1e-9)) {
+    fail("range", path, rate, "100 % of the spray or less; a label that says per 100 gal means perVolume(amount, 100 gal)");
+  }
 };
 
 const dimensionOf = (input: Quantity<string, string>, path: string): RateDimension => {

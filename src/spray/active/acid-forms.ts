@@ -1,4 +1,4 @@
-import { type Citation, type FactSource, frozen } from "../quantity/index.js";
+import { type Citation, type FactSource, frozen } from "../../quantity/index.js";
 
 /** A salt or an ester of an acid in which products come, and who prints it. */
 export interface AcidForm {

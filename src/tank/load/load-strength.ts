@@ -1,0 +1,69 @@
+import { exceeds } from "../../numeric/index.js";
+import { type Finding, fail, inUnit, numberIn, type Quantity } from "../../quantity/index.js";
+import { amountText } from "../amount-text.js";
+import type { ProductAmount } from "./load-amount-types.js";
+
+/** What goes into one volume of spray of one product. */
+export interface PartOfLoad {
+  readonly id: string;
+  readonly amount: ProductAmount;
+  /** Whether its rate is per volume of spray: the slip of "per gal" for "per 100 gal" is possible then. */
+  readonly perVolume: boolean;
+  readonly path: string;
+}
+
+/**
+ * More dry product than this per volume of spray is no spray: a liter that holds a kilogram of powder or granules has
+ * next to no room for water. Urea at its solubility is 0.57 kg per liter of solution.
+ */
+const mostDry = 1;
+
+/** From here on few dry products dissolve or stay suspended: 2 lb per US gallon. */
+const muchDry = 0.25;
+
+/** From here on more product than water is in the tank. */
+const muchLiquid = 0.5;
+
+type Spray = Quantity<"volume", "spray">;
+
+/**
+ * Refuses what cannot be in a volume of spray, and tells what is absurd in it.
+ *
+ * @throws RatewrightError `infeasible` for more liquid product than the load holds, of one product or of all together,
+ *   and for more than 1 kg of dry product per liter
+ */
+export const strengthFindings = (
+  parts: readonly PartOfLoad[],
+  load: Spray,
+  what: string,
+): readonly Finding[] => {
+  const liters = load.in("L");
+  const shares = parts.map((part) => {
+    const dry = part.amount.dimension === "mass";
+    return { ...part, dry, perLiter: numberIn(part.amount, dry ? "kg" : "L") / liters };
+  });
+  const poured = shares.filter(({ dry }) => !dry);
+  const allPoured = poured.reduce((sum, { perLiter }) => sum + perLiter, 0);
+  for (const { id, path, amount, dry, perLiter } of shares) {
+    if (!exceeds(perLiter, dry ? mostDry : 1)) continue;
+    fail("infeasible", path, amount, `less product than ${what} holds (${amountText(load)} of spray); is the rate of ${id} per 100 gal, or is the volume of spray per area too small?`);
+  }
+  if (exceeds(allPoured, 1)) {
+    const most = poured.reduce((a, b) => (b.perLiter > a.perLiter ? b : a));
+    fail("infeasible", most.path, most.amount, `less product than ${what} holds: the liquids together are ${Number((100 * allPoured).toPrecision(3))} % of it`);
+  }
+  return shares.flatMap(({ id, path, amount, dry, perLiter, perVolume }): readonly Finding[] => {
+    if (!exceeds(perLiter, dry ? muchDry : muchLiquid)) return [];
+    const slip = perVolume ? "Is its rate per 100 gal, and not per gal?" : "Is its rate per acre, and not per 1000 ft2, and is the volume of spray per area right?";
+    return [
+      {
+        code: dry ? "load/much-dry-product" : "load/more-product-than-water",
+        severity: "warning",
+        path,
+        params: { product: id, amount: amount.value, unit: amount.unit, load: load.value, loadUnit: load.unit },
+        text: `${what} takes ${amountText(amount)} of ${id} in ${amountText(load)} of spray: ${dry ? `${Number(numberIn(inUnit(amount, "lb"), "lb") / load.in("gal")).toPrecision(3)} lb per gallon, more than most dry products dissolve or stay suspended at` : "more product than water"}. ${slip}`,
+        source: "common practice, no source",
+      },
+    ];
+  });
+};
