@@ -67,24 +67,39 @@ export const loadAmounts = (input: {
   readonly products: readonly LoadProduct[];
   readonly readable?: { readonly dry?: ReadableStep; readonly liquid?: ReadableStep };
 }): LoadAmounts => {
-  expectRecord(input, "input");
-  const loads = loadsOf(input.loads);
-  if (!Array.isArray(input.products)) fail("type", "products", input.products, "a list of products");
-  const findings: Finding[] = [];
-  const door = checks();
+  expectFields(input, ["loads", "products", "readable"]);
+  const { loads, list, readable } = allOf({
+    loads: () => loadsOf(input.loads),
+    list: () => expectList(input.products, "products", "product"),
+    readable: () => readableOf(input.readable),
+  });
   const seen = new Set<string>();
-  // A copy: a hole in a list is a product that is not there, and map would pass it over.
-  const list = Array.from(input.products).map((product: LoadProduct, i) =>
-    door.run(() => {
-      const at = `products[${i}].`;
-      idOf(product, at, seen);
-      const measured = productLoads(product, loads, input.readable?.[product.form], at, findings);
-      findings.push(...loadLimitFindings(product, measured, loads, at));
-      return measured;
-    }),
-  );
-  door.done();
-  return { type: "load-amounts", version: 1, products: list as readonly ProductLoads[], findings };
+  const measured = allInOrder(list, (product, i) => {
+    const at = `products[${i}].`;
+    const read = productOf(product, at, seen);
+    const { value, findings } = productLoads(read, loads, readable[read.form], at);
+    return { value, read, findings: [...findings, ...loadLimitFindings(read, value, loads, at)] };
+  });
+  return {
+    type: "load-amounts",
+    version: 1,
+    products: measured.map(({ value }) => value),
+    findings: [
+      ...measured.flatMap(({ findings }) => findings),
+      ...loads.loads.flatMap((load, i) =>
+        strengthFindings(
+          measured.map(({ value, read }, j) => ({
+            id: value.id,
+            amount: (value.loads[i] as LoadShare).amount,
+            perVolume: expectRate(read.rate, `products[${j}].rate`).basis === "spray volume",
+            path: `products[${j}].rate`,
+          })),
+          load.volume,
+          `load ${load.number}`,
+        ),
+      ),
+    ],
+  };
 };
 
 /** Takes what `tankLoads` returns, or what JSON left of it. */

@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { type Finding, fail, inUnit, numberIn, type Quantity } from "../../quantity/index.js";
+import { type Finding, fail, numberIn, type Quantity } from "../../quantity/index.js";
 import { amountText } from "../amount-text.js";
 import type { ProductAmount } from "./load-amount-types.js";
 
@@ -61,7 +61,7 @@ export const strengthFindings = (
         severity: "warning",
         path,
         params: { product: id, amount: amount.value, unit: amount.unit, load: load.value, loadUnit: load.unit },
-        text: `${what} takes ${amountText(amount)} of ${id} in ${amountText(load)} of spray: ${dry ? `${Number(numberIn(inUnit(amount, "lb"), "lb") / load.in("gal")).toPrecision(3)} lb per gallon, more than most dry products dissolve or stay suspended at` : "more product than water"}. ${slip}`,
+        text: `${what} takes ${amountText(amount)} of ${id} in ${amountText(load)} of spray: ${dry ? `${Number((numberIn(amount, "lb") / load.in("gal")).toPrecision(3))} lb per gallon, more than most dry products dissolve or stay suspended at` : "more product than water"}. ${slip}`,
         source: "common practice, no source",
       },
     ];

@@ -87,9 +87,14 @@ export const expectRate = (input: unknown, path: string): ReadRate => {
 };
 
 /** A share of the spray by volume is no more than all of it. */
-const noMoreThanTheSpray = (rate: Quantity<string, string>, path: string): void => {
+const noMoreThanTheSpray = (rate: unknown, path: string): void => {
   if (numberIn(rate, "% v/v") > 100 * (1 + 1e-9)) {
-    fail("range", path, rate, "100 % of the spray or less; a label that says per 100 gal means perVolume(amount, 100 gal)");
+    fail(
+      "range",
+      path,
+      rate,
+      "100 % of the spray or less (a recipe per 100 gal is perVolume(amount, quantity(100, \"gal\", \"spray\")))",
+    );
   }
 };
 
