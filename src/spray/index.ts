@@ -6,6 +6,12 @@ export type { Carrier } from "./inputs.js";
 export { applicationVolume, nozzleFlow, sprayWidth, travelSpeed } from "./volume/application-volume.js";
 export { bandFieldRate, bandTreatedArea, bandTreatedRate } from "./volume/band.js";
 export { densityFactor, solutionEquivalent, waterEquivalent } from "./volume/density.js";
+export {
+  asFinishedSpray,
+  type FinishedSpray,
+  type MeasuredSpray,
+  type SprayMeasure,
+} from "./volume/finished-spray.js";
 export { courseTime, groundSpeed, type SpeedAverage } from "./volume/ground-speed.js";
 export { type SprayTime, sprayTime } from "./volume/spray-time.js";
 export { boomHeight, boomWidth, fanOverlap, fanWidth, widthPerNozzle } from "./volume/widths.js";

@@ -1,5 +1,13 @@
 import { expectReadings } from "../numeric/index.js";
-import { checks, expectQuantity, fail, type Quantity, quantityOf, unitSystem } from "../quantity/index.js";
+import {
+  checks,
+  expectQuantity,
+  fail,
+  inUnit,
+  type Quantity,
+  quantityOf,
+  unitSystem,
+} from "../quantity/index.js";
 
 /** What comes out of the nozzles: finished spray, or the water of a calibration. The two are told apart, for density sets the flow. */
 export type Carrier = "spray" | "water";
@@ -92,10 +100,3 @@ export const inSystemOf = <D extends keyof typeof readable, S extends string>(
   q: Quantity<D, S>,
   like: { readonly unit: string },
 ): Quantity<D, S> => inUnit(q, readable[q.dimension][unitSystem(like.unit.split("/")[0] as string)]);
-
-/** The same quantity in another unit of its dimension. */
-export const inUnit = <D extends string, S extends string>(q: Quantity<D, S>, unit: string): Quantity<D, S> =>
-  quantityOf(numberIn(q, unit), unit, q.of, "quantity") as unknown as Quantity<D, S>;
-
-/** The number of a quantity in a unit that is known only here. */
-export const numberIn = (q: unknown, unit: string): number => (q as { in(unit: string): number }).in(unit);

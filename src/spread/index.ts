@@ -39,7 +39,7 @@ export { type SwathUniformity, swathUniformity, type UniformityOptions } from ".
 export { type UniformityLimit, uniformityLimit, uniformityLimits } from "./overlap/uniformity-limits.js";
 
 // passes: how many passes, headers, hopper loads and time.
-export { fieldCapacity } from "./passes/field-capacity.js";
+export { effectiveFieldCapacity } from "./passes/effective-field-capacity.js";
 export { type HeaderStrips, headerStrips } from "./passes/header-strips.js";
 export { type PassRates, passRates } from "./passes/pass-rates.js";
 export { type PassCount, passesFor } from "./passes/passes-for.js";

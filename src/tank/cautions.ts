@@ -1,9 +1,9 @@
-import type { Caution, Citation } from "../quantity/index.js";
+import { type Caution, type Citation, frozen } from "../quantity/index.js";
 
 /** A caution of mixing and loading, and when it applies. */
 export interface TankCaution extends Caution {
   /** What it is about: the whole job, the filling, or the products that go in. */
-  readonly when: "always" | "fill" | "concentrate" | "dry" | "packet";
+  readonly when: "always" | "fill" | "concentrate" | "dry" | "water-soluble packet";
 }
 
 const missouriDot: Citation = {
@@ -24,11 +24,11 @@ const ontario: Citation = {
 };
 
 /** Cautions of mixing and loading. The label comes first and wins over all of them. */
-export const tankCautions: readonly TankCaution[] = [
+export const tankCautions: readonly TankCaution[] = /* @__PURE__ */ frozen([
   {
     code: "caution/label-first",
     when: "always",
-    text: "Read the label of every product first. It is the law, and wins over this order, these rates and these amounts. Local codes and licensed practice come before any computed figure.",
+    text: "Read the label of every product first. It is the law and overrides this order, these rates and these amounts. Local codes and licensed practice override every computed figure.",
     source: "common practice, no source",
   },
   {
@@ -40,7 +40,7 @@ export const tankCautions: readonly TankCaution[] = [
   {
     code: "caution/dry-powder",
     when: "dry",
-    text: "Pour powders and granules slowly, low and out of the wind; do not breathe the dust. Weigh them: a measuring spoon does not know how dense they are.",
+    text: "Pour powders and granules slowly, low and out of the wind; do not breathe the dust. Measure dry products by weight, not volume: density varies.",
     source: {
       title: "Vegetable Management Guide, dilution tables (2 to 6 tablespoons to the ounce)",
       publisher: "New England Cooperative Extension",
@@ -49,7 +49,7 @@ export const tankCautions: readonly TankCaution[] = [
   {
     code: "caution/backflow",
     when: "fill",
-    text: "Keep an air gap above the tank or a backflow preventer in the fill line, so that spray cannot run back into the water supply. Never let the hose hang into the mix.",
+    text: "Keep an air gap above the tank or a backflow preventer in the fill line, so that spray cannot run back into the water supply. Never let the fill hose touch the mix.",
     source: missouriDot,
   },
   {
@@ -81,21 +81,35 @@ export const tankCautions: readonly TankCaution[] = [
     },
   },
   {
-    code: "caution/packet",
-    when: "packet",
-    text: "Put packets in whole and unopened, with dry gloves; never cut or puncture them. Take the basket out, keep hose and fill stream off them, stop agitation before opening the lid, and see that they are fully dissolved before the next product.",
+    code: "caution/water-soluble-packet",
+    when: "water-soluble packet",
+    text: "Put packets in whole and unopened, with dry gloves; never cut or puncture them. Remove the basket strainer; keep the water jet off the packets, stop agitation before opening the lid, and see that they are fully dissolved before the next product.",
     source: ontario,
+  },
+  {
+    code: "caution/pollinators",
+    when: "always",
+    text: "Bees and other pollinators feed on clover, dandelion and other weeds in flower. Before an insecticide mow the flowers off; where the label says not to mow before treatment, mow afterward. Do not let spray drift on to anything in bloom, and do not put clippings of treated turf where the label says they must not go. The label says when bees may not be exposed at all.",
+    source: {
+      title:
+        "Pollinator Protection in Turfgrass (after Best Management Practices for Turf Care and Pollinator Conservation)",
+      publisher: "University of Illinois Extension",
+      year: 2017,
+      where:
+        "issue 17: mow the flower heads of weeds before treatment, or after it where the label bars mowing first",
+      url: "http://hyg.ipm.illinois.edu/article.php?id=955",
+    },
   },
   {
     code: "caution/no-food-containers",
     when: "always",
-    text: "Never measure with, pour into or store in anything used for food or drink. Keep products in their own labelled containers.",
+    text: "Never measure with, pour into or store in anything used for food or drink. Keep products in their own labeled containers.",
     source: "common practice, no source",
   },
   {
     code: "caution/emergency",
     when: "always",
-    text: "After a splash, a swallow or breathing trouble, follow the first-aid part of the label at once, call the emergency or poison service of your country, and have the label at hand. Keep water, soap and spill material at the mixing place.",
+    text: "If anyone is splashed, swallows product or has trouble breathing, follow the first-aid part of the label at once, call the emergency number or a poison control center, and have the label at hand. Keep water, soap and spill material at the mixing place.",
     source: "common practice, no source",
   },
-];
+]);

@@ -1,6 +1,7 @@
 // From labels to loads: how much goes in, in which order, and how the tank is rinsed.
 
 export { type TankCaution, tankCautions } from "./cautions.js";
+export type { SprayPerArea } from "./inputs.js";
 
 // formulation: what kind of product it is, by name or by code.
 export {
@@ -24,7 +25,7 @@ export {
 
 // rate: a label rate, and how much product it asks for.
 export { type Amount, type AmountInput, amountFor, type ProductOf } from "./rate/amount-for.js";
-export { impliedAreaRate } from "./rate/implied-area-rate.js";
+export { impliedAreaRate, type InSpray, strengthForAreaRate } from "./rate/implied-area-rate.js";
 export { type LabelRate, type LabelRateInput, labelRate } from "./rate/label-rate.js";
 export { perVolume } from "./rate/per-volume.js";
 export type {
@@ -44,7 +45,7 @@ export type {
   LoadShare,
   ProductAmount,
   ProductLoads,
-  ReadableStep,
+  MeasuringIncrement,
 } from "./load/load-amount-types.js";
 export { loadAmounts } from "./load/load-amounts.js";
 export type { LoadSplit } from "./load/load-volumes.js";
@@ -58,15 +59,23 @@ export type { MeasuredOut, StrengthDimension } from "./dilution/dilution-strengt
 export { finishedFrom } from "./dilution/finished-from.js";
 export { strengthOf } from "./dilution/strength-of.js";
 
-// votes: the published mixing orders, and how they vote on a pair.
-export { consensusOrder } from "./votes/consensus-order.js";
-export type { BetweenSteps, Ladder, LadderId } from "./votes/ladder.js";
-export { ladders } from "./votes/ladders.js";
-export { type PairVotes, pairVotes, type Standing } from "./votes/pair-votes.js";
-export { type VoteTable, votedKinds, voteTable } from "./votes/vote-table.js";
+// published-orders: the published mixing orders, and what they say of a pair.
+export { consensusOrder } from "./published-orders/consensus-order.js";
+export type { BetweenSteps, MixingOrder, MixingOrderId } from "./published-orders/mixing-order.js";
+export { mixingOrders } from "./published-orders/mixing-orders.js";
+export { type PairOrder, pairOrder, type Standing } from "./published-orders/pair-order.js";
+export {
+  type MixingOrderTable,
+  comparedKinds,
+  mixingOrderTable,
+} from "./published-orders/mixing-order-table.js";
 
 // partners: which products published sources object to mixing.
-export { type MixObjections, type MixObjectionsInput, mixObjections } from "./partners/mix-objections.js";
+export {
+  type Incompatibilities,
+  type IncompatibilitiesInput,
+  incompatibilities,
+} from "./partners/incompatibilities.js";
 export type { LoadVolume, MixAmount, MixProduct } from "./partners/mix-product.js";
 export {
   type GroupRule,

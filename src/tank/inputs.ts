@@ -1,10 +1,41 @@
-import { expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import {
+  allOf,
+  expectList,
+  expectQuantity,
+  expectText,
+  fail,
+  type Quantity,
+  toldAt,
+} from "../quantity/index.js";
+import { asFinishedSpray, type FinishedSpray, type MeasuredSpray } from "../spray/index.js";
 
 export type Share = Quantity<"1", "none">;
 
-/** Takes finished spray per area, above zero. */
-export const sprayRateOf = (input: unknown): Quantity<"volume/area", "spray"> =>
-  expectQuantity(input, { dimension: "volume/area", of: "spray", bound: "positive" }, "sprayRate");
+/** Spray per area as it was wanted or measured: a quantity, an estimate of one, or the record of a calibration. */
+export type SprayPerArea = MeasuredSpray<"volume/area", "spray"> | MeasuredSpray<"volume/area", "water">;
+
+/**
+ * Takes the volume of spray per area, more than zero: of spray, or of the water of a calibration, which is carried over
+ * by the density of the spray or, where none is given, as heavy as water; the findings say so.
+ */
+export const applicationVolumeOf = (
+  input: unknown,
+  density?: unknown,
+  path: string = "applicationVolume",
+): FinishedSpray<"volume/area"> => {
+  if (input === undefined) fail("missing", path, input, "a volume of spray per area, or a calibration");
+  const found = toldAt(path, "measured", () =>
+    asFinishedSpray(input as SprayPerArea, density === undefined ? {} : { density: density as never }),
+  );
+  return found.value.dimension === "volume/area"
+    ? found
+    : fail(
+        "unit/mismatch",
+        path,
+        found.value,
+        "a volume of spray per area; a flow becomes one by applicationVolume()",
+      );
+};
 
 /** Takes a volume of finished spray. */
 export const sprayOf = (
@@ -20,5 +51,39 @@ export const expectSameProduct = (of: string, id: string, path: string, got: unk
   fail("substance/mismatch", path, got, `an amount or a rate of ${own}`);
 };
 
-/** The number of a quantity in a unit that is known only here. */
-export const numberIn = (q: unknown, unit: string): number => (q as { in(unit: string): number }).in(unit);
+/** More of anything than this in one list is taken for a slip. */
+const mostItems = 1000;
+
+/** Reads every item of a list that is not empty, or throws the problems of all. */
+export const eachOf = <T>(
+  input: unknown,
+  path: string,
+  of: string,
+  read: (item: unknown, at: string, i: number) => T,
+): readonly T[] => {
+  const list = expectList(input, path, of);
+  if (list.length > mostItems) fail("range", path, input, `${mostItems} of them or fewer`);
+  const readers = list.map((item, i) => [i, (): T => read(item, `${path}[${i}]`, i)] as const);
+  return Object.values(allOf(Object.fromEntries(readers)));
+};
+
+/** The longest id or name of a product that is taken. */
+const longest = 200;
+
+/** Takes a text of bounded length. */
+export const textOf = (input: unknown, path: string, expected: string, most: number = longest): string => {
+  if (input === null || (typeof input === "string" && input.trim() === ""))
+    fail("missing", path, input, expected);
+  const text = expectText(input, path, expected);
+  return text.length > most
+    ? fail("range", path, `a text of ${text.length} characters`, `${most} characters or fewer`)
+    : text;
+};
+
+/** Takes the id of a product that no other of its list has; it goes into `seen`. */
+export const newIdOf = (input: unknown, path: string, seen: Set<string>): string => {
+  const id = textOf(input, path, "an id of the product");
+  if (seen.has(id)) fail("duplicate", path, id, "an id that no other product has");
+  seen.add(id);
+  return id;
+};

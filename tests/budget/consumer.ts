@@ -96,7 +96,7 @@ export const perKilogram: number = pricePerPoundOfN.in("money:USD/kg");
 
 const sprayVolume = quantity(2, "gal/1000 ft2", "spray");
 const tank = quantity(100, "gal", "spray");
-const loads = tankLoads({ area: bowling.area, sprayRate: sprayVolume, capacity: tank });
+const loads = tankLoads({ area: bowling.area, applicationVolume: sprayVolume, capacity: tank });
 export const loadCount: number = loads.loads.length;
 
 const labelRate = quantity(3, "fl oz/1000 ft2", "product:spray-a");

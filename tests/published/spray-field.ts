@@ -10,9 +10,9 @@ import {
   calibrationByRefill,
   catchCourse,
   courseTime,
+  effectiveFieldCapacity,
   fanOverlap,
   fanWidth,
-  fieldCapacity,
   flowAtPressure,
   groundSpeed,
   nozzleFlow,
@@ -100,7 +100,7 @@ const swaths: readonly (readonly [number, readonly number[]])[] = [
   [14, [0.09, 0.14, 0.19, 0.23, 0.35, 0.47, 0.58, 0.7]],
 ];
 const covered = (swath: number, speed: number) =>
-  fieldCapacity({ swath: meters(swath), speed: kmh(speed), efficiency: quantity(100, "%") });
+  effectiveFieldCapacity({ swath: meters(swath), speed: kmh(speed), efficiency: quantity(100, "%") });
 
 /** Miles per hour and the printed seconds for 200 ft. */
 const runs: readonly (readonly [number, number])[] = [
@@ -298,7 +298,7 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spray-108",
-    formulas: ["fieldCapacity", "nozzleFlow"],
+    formulas: ["effectiveFieldCapacity", "nozzleFlow"],
     source: {
       title: "Vehicle sprayer manual, coverage of the sprayer",
       publisher: "equipment maker, UK",
@@ -457,7 +457,7 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
         course: feet(204),
         width: inches(20),
       }).rate.in("gal/acre"),
-      areaPerTank({ capacity: quantity(200, "gal", "spray"), sprayRate: gpa(20) }).in("acre"),
+      areaPerTank({ capacity: quantity(200, "gal", "spray"), applicationVolume: gpa(20) }).in("acre"),
     ],
   },
   {
@@ -504,7 +504,7 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
       const nearest = choices.find(({ pressure }) => Math.abs(pressure.in("kPa") - 275) < 10);
       const loads = tankLoads({
         area: quantity(30, "acre"),
-        sprayRate: quantity(40, "L/acre", "spray"),
+        applicationVolume: quantity(40, "L/acre", "spray"),
         capacity: quantity(2000, "L", "spray"),
       });
       return [
@@ -585,7 +585,7 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
           [300, 40],
         ] as const
       ).map(([gallons, rate]) =>
-        areaPerTank({ capacity: quantity(gallons, "gal", "spray"), sprayRate: gpa(rate) }).in("acre"),
+        areaPerTank({ capacity: quantity(gallons, "gal", "spray"), applicationVolume: gpa(rate) }).in("acre"),
       ),
   },
   {
@@ -601,7 +601,7 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
     given: "400 gal tank, 20 gal/acre, 3 lb ai/acre",
     answers: [to("acres per tank", 20, 1), to("lb ai per tank", 60, 1)],
     compute: () => {
-      const area = areaPerTank({ capacity: quantity(400, "gal", "spray"), sprayRate: gpa(20) });
+      const area = areaPerTank({ capacity: quantity(400, "gal", "spray"), applicationVolume: gpa(20) });
       return [area.in("acre"), quantity(3, "lb/acre", "ai").times(area).in("lb")];
     },
   },
@@ -649,6 +649,7 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spray-126",
+    kind: "transcription",
     formulas: ["nozzleLimits"],
     source: alberta("nozzle tip calibration"),
     reached: read,
@@ -658,6 +659,7 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spray-127",
+    kind: "transcription",
     formulas: ["nozzleLimits"],
     source: {
       title: "Florida pest control examinations, calculations page 213",
@@ -706,7 +708,7 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
     answers: [to("oz per load", 3.5, 0.1)],
     compute: () => [
       quantity(7, "fl oz/acre", "product")
-        .times(areaPerTank({ capacity: quantity(50, "gal", "spray"), sprayRate: gpa(100) }))
+        .times(areaPerTank({ capacity: quantity(50, "gal", "spray"), applicationVolume: gpa(100) }))
         .in("fl oz"),
     ],
   },

@@ -9,7 +9,7 @@ import {
   courseTime,
   densityFactor,
   driftableShare,
-  fieldCapacity,
+  effectiveFieldCapacity,
   flowAtPressure,
   groundSpeed,
   mean,
@@ -387,7 +387,7 @@ export const sprayChecks: readonly PublishedCheck[] = [
     compute: () => [
       areaPerTank({
         capacity: quantity(25, "gal", "spray"),
-        sprayRate: quantity(150, "gal/acre", "spray"),
+        applicationVolume: quantity(150, "gal/acre", "spray"),
       }).in("acre"),
     ],
     note: "The page words it as gal/acre over tank, which is 6 tanks per acre.",
@@ -801,7 +801,7 @@ export const sprayChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spray-067",
-    formulas: ["fieldCapacity"],
+    formulas: ["effectiveFieldCapacity"],
     source: {
       title: "Estimating the Field Capacity of Farm Machines (A3-24, PM 696)",
       publisher: "Iowa State University Extension",
@@ -814,13 +814,16 @@ export const sprayChecks: readonly PublishedCheck[] = [
     ),
     compute: () =>
       capacities.map(([width, speed, efficiency]) =>
-        fieldCapacity({ swath: feet(width), speed: mph(speed), efficiency: quantity(efficiency, "%") }).in(
-          "acre/h",
-        ),
+        effectiveFieldCapacity({
+          swath: feet(width),
+          speed: mph(speed),
+          efficiency: quantity(efficiency, "%"),
+        }).in("acre/h"),
       ),
   },
   {
     entry: "spray-072",
+    kind: "transcription",
     formulas: ["ratedFlow"],
     source: {
       title: "Nozzles and Droplets: What Do the Colors Mean?",
@@ -882,6 +885,7 @@ export const sprayChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spray-076",
+    kind: "transcription",
     formulas: ["driftableShare"],
     source: {
       title: "Spray application manual, module 4.2",

@@ -3,8 +3,8 @@ import { quantity } from "../../src/quantity/index.js";
 import { coverVolume } from "../../src/site/index.js";
 import {
   bulkDensity,
+  effectiveFieldCapacity,
   effectiveSwath,
-  fieldCapacity,
   hopperLoad,
   panRow,
   passesFor,
@@ -436,7 +436,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spread-030",
-    formulas: ["fieldCapacity"],
+    formulas: ["effectiveFieldCapacity"],
     source: {
       title: "Calculating Farm Machinery Field Capacities, AEN-73",
       publisher: "University of Kentucky",
@@ -448,12 +448,12 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
     answers: [{ of: "h to the acre", printed: 8.25, to: 0.01 }],
     compute: () => {
       const run = { swath: ft(1), speed: quantity(1, "mi/h"), efficiency: quantity(100, "%") };
-      return [1 / fieldCapacity(run).in("acre/h")];
+      return [1 / effectiveFieldCapacity(run).in("acre/h")];
     },
   },
   {
     entry: "spread-031",
-    formulas: ["fieldCapacity"],
+    formulas: ["effectiveFieldCapacity"],
     source: {
       title: "Estimating Field Capacity of Farm Machines, PM 696",
       publisher: "Iowa State University Extension",
@@ -469,7 +469,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
     })),
     compute: () =>
       capacities.map(([feet, mph, percent]) =>
-        fieldCapacity({
+        effectiveFieldCapacity({
           swath: ft(feet),
           speed: quantity(mph, "mi/h"),
           efficiency: quantity(percent, "%"),
@@ -530,6 +530,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spread-037",
+    kind: "transcription",
     formulas: ["panRow"],
     source: ohio("method"),
     reached: "read",
@@ -545,6 +546,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spread-038",
+    kind: "transcription",
     formulas: ["swathFromThrow"],
     source: {
       title: "Spacing between passes with a rotary spreader",
@@ -559,6 +561,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spread-039",
+    kind: "transcription",
     formulas: ["swathFromThrow"],
     source: {
       title: "Using a Hand-Cranked, Hand-Held Spreader to Apply Herbicides in Container Nurseries, AG-826",
@@ -580,6 +583,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spread-040",
+    kind: "transcription",
     formulas: ["swathFromThrow"],
     source: {
       title: "Picking the right swath width",
@@ -628,6 +632,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spread-042",
+    kind: "transcription",
     formulas: ["uniformityLimit"],
     source: {
       title: "On-farm fertiliser spreading test project",
@@ -645,6 +650,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spread-044",
+    kind: "transcription",
     formulas: ["uniformityLimit"],
     source: { title: "Fertiliser spreader CV reports", publisher: "Irish and UK farm press" },
     reached: "read",
@@ -659,6 +665,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spread-045",
+    kind: "transcription",
     formulas: ["uniformityLimit"],
     source: {
       title: "Static and kinematic tests for determining spreaders effective width (Maldaner et al.)",
@@ -792,6 +799,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spread-057",
+    kind: "transcription",
     formulas: ["uniformityLimit"],
     source: { title: "EN 13739", publisher: "CEN" },
     reached: "from memory",

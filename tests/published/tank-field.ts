@@ -71,7 +71,7 @@ const inTank = (gallons: number, rate: number, volume: number) =>
   amountFor({
     rate: quantity(rate, "fl oz/acre", "product"),
     form: "liquid",
-    area: areaPerTank({ capacity: spray(gallons), sprayRate: gallonsPerAcre(volume) }),
+    area: areaPerTank({ capacity: spray(gallons), applicationVolume: gallonsPerAcre(volume) }),
   });
 
 /** Parts of water to one, and the printed ounces of concentrate in a gallon, to the half ounce. */
@@ -414,7 +414,7 @@ export const tankFieldChecks: readonly PublishedCheck[] = [
     compute: () => {
       const mix = mixToFinish({
         area: quantity(30, "acre"),
-        sprayRate: quantity(40, "L/acre", "spray"),
+        applicationVolume: quantity(40, "L/acre", "spray"),
       });
       return [mix.needed.in("L"), mix.toMix.in("L")];
     },
@@ -432,7 +432,7 @@ export const tankFieldChecks: readonly PublishedCheck[] = [
     given: "the job takes less than a tank: 3.5 acres at 15 gal/acre",
     answers: [to("gal", 52.5, 0.1)],
     compute: () => [
-      mixToFinish({ area: quantity(3.5, "acre"), sprayRate: gallonsPerAcre(15) }).toMix.in("gal"),
+      mixToFinish({ area: quantity(3.5, "acre"), applicationVolume: gallonsPerAcre(15) }).toMix.in("gal"),
     ],
   },
   {
@@ -547,6 +547,7 @@ export const tankFieldChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-120",
+    kind: "transcription",
     formulas: ["waterReport"],
     source: {
       title: "5 steps to fixing hard spray water",
@@ -646,6 +647,7 @@ export const tankFieldChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-124",
+    kind: "transcription",
     formulas: ["formulationOf"],
     source: {
       title: "Catalogue of pesticide formulation types and international coding system, 7th edition",
@@ -665,6 +667,7 @@ export const tankFieldChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-125",
+    kind: "transcription",
     formulas: ["formulationOf"],
     source: {
       title: "Learn terminology on pesticide packaging",

@@ -10,7 +10,16 @@ import {
 } from "../../src/tank/index.js";
 import type { LeftOut, PublishedCheck, Source } from "./check.js";
 
-const utahKinds: readonly Formulation[] = ["packet", "WP", "WG", "CS", "EC", "SL", "SP", "surfactant"];
+const utahKinds: readonly Formulation[] = [
+  "water-soluble packet",
+  "WP",
+  "WG",
+  "CS",
+  "EC",
+  "SL",
+  "SP",
+  "surfactant",
+];
 
 const rinse = (gallons: number, rule: RinseRuleId) =>
   containerRinse({ container: quantity(gallons, "gal"), rule });
@@ -26,6 +35,7 @@ const arizona: Source = {
 export const tankJarRinseChecks: readonly PublishedCheck[] = [
   {
     entry: "mix-034",
+    kind: "transcription",
     formulas: ["fixedJarAmount"],
     source: {
       title: "Using a Jar Test",
@@ -64,7 +74,7 @@ export const tankJarRinseChecks: readonly PublishedCheck[] = [
       [2000, 800].map((dose) => {
         const { amounts } = jarTest({
           jar: quantity(0.7, "L", "spray"),
-          sprayRate: quantity(70, "L/ha", "spray"),
+          applicationVolume: quantity(70, "L/ha", "spray"),
           products: [{ id: "a", formulation: "SL", rate: quantity(dose, "mL/ha", "product:a") }],
         });
         return amounts[0]?.amount.value ?? 0;
@@ -72,6 +82,7 @@ export const tankJarRinseChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-037",
+    kind: "transcription",
     formulas: ["jarTest", "twoJarReading"],
     source: arizona,
     reached: "read",
@@ -109,7 +120,7 @@ export const tankJarRinseChecks: readonly PublishedCheck[] = [
     compute: () => {
       const { amounts } = jarTest({
         jar: quantity(1, "pt", "spray"),
-        sprayRate: quantity(25, "gal/acre", "spray"),
+        applicationVolume: quantity(25, "gal/acre", "spray"),
         products: [
           { id: "a", formulation: "EC", rate: quantity(1, "pt/acre", "product:a") },
           {
@@ -155,6 +166,7 @@ export const tankJarRinseChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-082",
+    kind: "transcription",
     formulas: ["containerRinse"],
     source: {
       title: "Farm pesticide container rinsing (archived compliance library)",
@@ -183,6 +195,7 @@ export const tankJarRinseChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-084",
+    kind: "transcription",
     formulas: ["containerRinse"],
     source: {
       title: "Administrative Rules of Montana 4.10",
@@ -211,6 +224,7 @@ export const tankJarRinseChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-087",
+    kind: "transcription",
     formulas: ["containerRinse"],
     source: {
       title: "Container disposal on the label of a US lawn herbicide (text of 40 CFR 156.146)",
@@ -232,6 +246,7 @@ export const tankJarRinseChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-085",
+    kind: "transcription",
     formulas: ["containerRinse"],
     source: { title: "Triple rinsing, definition of 1974", publisher: "compliance digest" },
     reached: "read",

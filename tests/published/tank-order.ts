@@ -2,14 +2,14 @@ import { quantity } from "../../src/quantity/index.js";
 import {
   codeMeanings,
   type Formulation,
+  incompatibilities,
   internationalCodes,
-  type LadderId,
   labelAbbreviations,
   loadingOrder,
+  type MixingOrderId,
   type MixProduct,
-  mixObjections,
-  pairVotes,
-  voteTable,
+  mixingOrderTable,
+  pairOrder,
 } from "../../src/tank/index.js";
 import type { LeftOut, PublishedCheck, Source } from "./check.js";
 
@@ -17,8 +17,11 @@ const products = (steps: readonly (readonly Formulation[])[]): MixProduct[] =>
   steps.flat().map((formulation) => ({ id: formulation, formulation }));
 
 /** The number of the printed step at which the computed order adds a kind: those of which all kinds stand before it, and one. */
-const stepsOf = (ladder: LadderId, steps: readonly (readonly Formulation[])[]): readonly number[] => {
-  const { order } = loadingOrder({ products: products(steps).reverse(), ladder });
+const stepsOf = (
+  mixingOrder: MixingOrderId,
+  steps: readonly (readonly Formulation[])[],
+): readonly number[] => {
+  const { order } = loadingOrder({ products: products(steps).reverse(), mixingOrder });
   return steps.flat().map((kind) => {
     const place = order.indexOf(kind);
     return 1 + steps.filter((kinds) => kinds.every((other) => order.indexOf(other) < place)).length;
@@ -27,7 +30,7 @@ const stepsOf = (ladder: LadderId, steps: readonly (readonly Formulation[])[]): 
 
 interface Printed {
   readonly entry: string;
-  readonly ladder: LadderId;
+  readonly mixingOrder: MixingOrderId;
   readonly source: Source;
   /** Products by printed step. */
   readonly steps: readonly (readonly Formulation[])[];
@@ -39,7 +42,7 @@ interface Printed {
 const orders: readonly Printed[] = [
   {
     entry: "mix-001",
-    ladder: "manitoba-2013",
+    mixingOrder: "manitoba-2013",
     source: {
       title: "General rules for mixing pesticide (Manitoba Guide to Crop Protection)",
       publisher: "Canola Council of Canada",
@@ -47,7 +50,7 @@ const orders: readonly Printed[] = [
       where: "list 1-10 and exception",
     },
     steps: [
-      ["packet"],
+      ["water-soluble packet"],
       ["liquid fertilizer", "conditioner"],
       ["WP", "WG", "SC"],
       ["SL"],
@@ -58,7 +61,7 @@ const orders: readonly Printed[] = [
   },
   {
     entry: "mix-002",
-    ladder: "south-dakota-state",
+    mixingOrder: "south-dakota-state",
     source: {
       title: "Preparing Spray Solutions: Mixing Order",
       publisher: "South Dakota State University Extension",
@@ -67,7 +70,7 @@ const orders: readonly Printed[] = [
       ["conditioner"],
       ["compatibility agent"],
       ["defoamer"],
-      ["WP", "WG", "packet"],
+      ["WP", "WG", "water-soluble packet"],
       ["SL", "SC"],
       ["EC"],
       ["CS"],
@@ -77,7 +80,7 @@ const orders: readonly Printed[] = [
   },
   {
     entry: "mix-003",
-    ladder: "oklahoma-state",
+    mixingOrder: "oklahoma-state",
     source: { title: "Herbicide Mixing Order, PSS-2789", publisher: "Oklahoma State University Extension" },
     steps: [
       ["compatibility agent", "defoamer"],
@@ -92,7 +95,7 @@ const orders: readonly Printed[] = [
   },
   {
     entry: "mix-005",
-    ladder: "missouri-dot",
+    mixingOrder: "missouri-dot",
     source: {
       title: "Engineering Policy Guide 821.12, item C",
       publisher: "Missouri Department of Transportation",
@@ -102,7 +105,7 @@ const orders: readonly Printed[] = [
   },
   {
     entry: "mix-006",
-    ladder: "iowa-state-2021",
+    mixingOrder: "iowa-state-2021",
     source: {
       title: "Tank Mixing Procedures (Iowa State University)",
       publisher: "SportsField Management",
@@ -110,7 +113,7 @@ const orders: readonly Printed[] = [
       where: "May, p. 21",
     },
     steps: [
-      ["packet"],
+      ["water-soluble packet"],
       ["SG", "WG", "WP"],
       ["conditioner", "dry drift agent", "compatibility agent"],
       ["CS", "EW", "SC", "SE"],
@@ -123,7 +126,7 @@ const orders: readonly Printed[] = [
   },
   {
     entry: "mix-007",
-    ladder: "utah-state-2012",
+    mixingOrder: "utah-state-2012",
     source: {
       title: "Using a Jar Test",
       publisher: "Utah State University Extension",
@@ -132,7 +135,7 @@ const orders: readonly Printed[] = [
     },
     steps: [
       ["conditioner"],
-      ["packet"],
+      ["water-soluble packet"],
       ["WP"],
       ["WG"],
       ["CS"],
@@ -146,11 +149,11 @@ const orders: readonly Printed[] = [
   },
   {
     entry: "mix-008",
-    ladder: "grain-sa-2018",
+    mixingOrder: "grain-sa-2018",
     source: { title: "Grain Guide 2018", publisher: "Grain SA", year: 2018, where: "p. 86" },
     steps: [
       ["conditioner"],
-      ["packet"],
+      ["water-soluble packet"],
       ["SG"],
       ["WP"],
       ["SC"],
@@ -165,7 +168,7 @@ const orders: readonly Printed[] = [
   },
   {
     entry: "mix-009",
-    ladder: "north-dakota-state-2021",
+    mixingOrder: "north-dakota-state-2021",
     source: {
       title: "Proper Tank Mixing Order (A.P.P.L.E.S., North Dakota Weed Control Guide 2021)",
       publisher: "trade page quoting North Dakota State University Extension",
@@ -181,14 +184,14 @@ const orders: readonly Printed[] = [
   },
   {
     entry: "mix-010",
-    ladder: "ontario-wales",
+    mixingOrder: "ontario-wales",
     source: { title: "Pest Patrol: order for tank mixing (W.A.L.E.S.)", publisher: "Country Guide" },
     steps: [["WP", "WG"], ["SC"], ["EC"], ["SL", "surfactant"]],
     water: [50, 75],
   },
   {
     entry: "mix-011",
-    ladder: "portugal-handout",
+    mixingOrder: "portugal-handout",
     source: {
       title: "Ordem de mistura de produtos",
       publisher: "unsigned hand-out, Portugal",
@@ -198,13 +201,13 @@ const orders: readonly Printed[] = [
   },
   {
     entry: "mix-012",
-    ladder: "us-core-manual",
+    mixingOrder: "us-core-manual",
     source: { title: "National core manual, ch. 10 (study sheet)", publisher: "NASDA Research Foundation" },
     steps: [["compatibility agent"], ["WP", "WG"], ["SC"], ["SL"], ["surfactant"], ["EC"]],
   },
   {
     entry: "mix-013",
-    ladder: "croplife-latin-america-2024",
+    mixingOrder: "croplife-latin-america-2024",
     source: {
       title: "What to know about mixing plant-protection products",
       publisher: "CropLife Latin America",
@@ -214,8 +217,9 @@ const orders: readonly Printed[] = [
   },
 ];
 
-const orderCheck = ({ entry, ladder, source, steps, water, note }: Printed): PublishedCheck => ({
+const orderCheck = ({ entry, mixingOrder, source, steps, water, note }: Printed): PublishedCheck => ({
   entry,
+  kind: "transcription",
   formulas: ["loadingOrder"],
   source,
   reached: "read",
@@ -229,16 +233,21 @@ const orderCheck = ({ entry, ladder, source, steps, water, note }: Printed): Pub
     })),
   ],
   compute: () => {
-    const first = loadingOrder({ products: products(steps), ladder }).steps[0]?.fraction ?? [];
-    return [...stepsOf(ladder, steps), ...(water === undefined ? [] : first.map((part) => part * 100))];
+    const first = loadingOrder({ products: products(steps), mixingOrder }).steps[0]?.fraction ?? [];
+    return [...stepsOf(mixingOrder, steps), ...(water === undefined ? [] : first.map((part) => part * 100))];
   },
   ...(note !== undefined && { note }),
 });
 
 /** 1 where it is so, 0 where it is not. */
 const so = (value: boolean): number => (value ? 1 : 0);
-const before = (list: readonly MixProduct[], first: string, second: string, ladder?: LadderId): number => {
-  const { order } = loadingOrder({ products: list, ...(ladder && { ladder }) });
+const before = (
+  list: readonly MixProduct[],
+  first: string,
+  second: string,
+  mixingOrder?: MixingOrderId,
+): number => {
+  const { order } = loadingOrder({ products: list, ...(mixingOrder && { mixingOrder }) });
   return so(order.indexOf(first) < order.indexOf(second));
 };
 
@@ -249,6 +258,7 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
   ...orders.map(orderCheck),
   {
     entry: "mix-015",
+    kind: "transcription",
     formulas: ["loadingOrder"],
     source: { title: "Mixing Instructions for Liquid Herbicides, L-1839", publisher: "Texas A&M AgriLife" },
     reached: "read",
@@ -265,6 +275,7 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-016",
+    kind: "transcription",
     formulas: ["loadingOrder"],
     source: { title: "MO-314, ch. 9-2, Mixing Procedures", publisher: "US Navy, NAVFAC" },
     reached: "read",
@@ -280,6 +291,7 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-018",
+    kind: "transcription",
     formulas: ["loadingOrder"],
     source: { title: "Water Soluble Packages", publisher: "Ontario Pesticide Education Program", year: 2017 },
     reached: "read",
@@ -290,19 +302,20 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
       { of: "packets before the other product (1 = yes)", printed: 1, to: 1 },
     ],
     compute: () => {
-      const { steps } = loadingOrder({ products: kinds("SC", "packet") });
+      const { steps } = loadingOrder({ products: kinds("SC", "water-soluble packet") });
       const stop = steps.findIndex(({ action }) => action === "stop agitation");
       const minutes = steps.find((step) => step.minutes !== undefined)?.minutes ?? 0;
       return [
         minutes,
-        so(steps[stop + 1]?.productId === "packet"),
-        before(kinds("SC", "packet"), "packet", "SC"),
+        so(steps[stop + 1]?.productId === "water-soluble packet"),
+        before(kinds("SC", "water-soluble packet"), "water-soluble packet", "SC"),
       ];
     },
   },
   {
     entry: "mix-020",
-    formulas: ["loadingOrder", "pairVotes"],
+    kind: "transcription",
+    formulas: ["loadingOrder", "pairOrder"],
     source: { title: "Tank mixing spray partners", publisher: "Michigan State University Extension" },
     reached: "read",
     given: "an EC that its label puts before a WP",
@@ -312,16 +325,17 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
     ],
     compute: () => {
       const [ec, wp] = kinds("EC", "WP") as [MixProduct, MixProduct];
-      const { findings } = loadingOrder({ products: [{ ...ec, labelBefore: ["WP"] }, wp] });
+      const { findings } = loadingOrder({ products: [{ ...ec, addBefore: ["WP"] }, wp] });
       return [
         findings.filter(({ code }) => code === "order/emulsion-before-powder").length,
-        pairVotes("EC", "WP").for.length,
+        pairOrder("EC", "WP").for.length,
       ];
     },
   },
   {
     entry: "mix-021",
-    formulas: ["mixObjections"],
+    kind: "transcription",
+    formulas: ["incompatibilities"],
     source: { title: "Pest Patrol: jar test with fertilizers and herbicides", publisher: "Country Guide" },
     reached: "read",
     given: "ammonium thiosulfate before and after a herbicide",
@@ -341,12 +355,14 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
         [herbicide, ats],
       ].map(
         (list) =>
-          mixObjections({ products: list }).findings.filter(({ severity }) => severity === "warning").length,
+          incompatibilities({ products: list }).findings.filter(({ severity }) => severity === "warning")
+            .length,
       );
     },
   },
   {
     entry: "mix-022",
+    kind: "transcription",
     formulas: ["loadingOrder"],
     source: {
       title: "Don't start mixing until the water quality is right",
@@ -370,7 +386,8 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-024",
-    formulas: ["mixObjections"],
+    kind: "transcription",
+    formulas: ["incompatibilities"],
     source: {
       title: "Tank-mix recommendations on pesticide product labels",
       publisher: "UK Health and Safety Executive",
@@ -392,7 +409,7 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
         [one("ALS"), two("ALS", { labelNames: ["a"] })],
       ].map(
         (list) =>
-          mixObjections({ products: list, country: "UK" }).findings.filter(
+          incompatibilities({ products: list, country: "UK" }).findings.filter(
             ({ code }) => code === "mix/two-of-a-group",
           ).length,
       );
@@ -400,6 +417,7 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-029",
+    kind: "transcription",
     formulas: ["codeMeanings"],
     source: {
       title: "Catalogue of pesticide formulation types and international coding system, 7th ed.",
@@ -417,6 +435,7 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-031",
+    kind: "transcription",
     formulas: ["codeMeanings"],
     source: labelAbbreviations["New England"].source,
     reached: "read",
@@ -433,7 +452,7 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-027",
-    formulas: ["voteTable"],
+    formulas: ["mixingOrderTable"],
     source: { title: "pairwise majority of twelve printed orders", publisher: "derived by hand" },
     reached: "derived",
     given: "the orders of mix-001 to mix-013, ties not counted",
@@ -442,13 +461,14 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
       { of: "votes in all", printed: 448, to: 1 },
     ],
     compute: () => {
-      const { best, total } = voteTable();
+      const { best, total } = mixingOrderTable();
       return [best, total];
     },
     note: "Utah State's 'adjuvant' is not read as an oil, and CropLife Latin America's third class as WP, WG, SC and EC.",
   },
   {
     entry: "mix-019",
+    kind: "transcription",
     formulas: ["loadingOrder"],
     source: {
       title: "Understanding the chemistry behind herbicide applications",
@@ -466,6 +486,7 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-002",
+    kind: "transcription",
     formulas: ["loadingOrder"],
     source: {
       title: "Preparing Spray Solutions: Mixing Order",
@@ -480,7 +501,7 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
     compute: () =>
       loadingOrder({
         products: kinds("WP", "EC"),
-        ladder: "south-dakota-state",
+        mixingOrder: "south-dakota-state",
         loadVolume: quantity(90, "gal", "spray"),
       })
         .steps.filter(({ action }) => action === "fill")

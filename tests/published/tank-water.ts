@@ -41,6 +41,7 @@ const lostAtHalfLife = (
 export const tankWaterChecks: readonly PublishedCheck[] = [
   {
     entry: "mix-042",
+    kind: "transcription",
     formulas: ["ammoniumSulfateMinimum"],
     source: {
       title: "How much AMS do I need to combat hard water antagonism",
@@ -77,6 +78,7 @@ export const tankWaterChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-045",
+    kind: "transcription",
     formulas: ["waterReport"],
     source: {
       title: "Ammonium sulfate as a water conditioner",
@@ -102,6 +104,7 @@ export const tankWaterChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-046",
+    kind: "transcription",
     formulas: ["waterReport"],
     source: { title: "action thresholds for hardness in eight sources", publisher: "USGA and others" },
     reached: "read",
@@ -127,6 +130,7 @@ export const tankWaterChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-047",
+    kind: "transcription",
     formulas: ["hardnessClass"],
     source: {
       title: "Do you have information about water hardness in the United States?",

@@ -52,7 +52,7 @@ const partTank = (entry: string): PublishedCheck => ({
   compute: () => {
     const loads = tankLoads({
       area: quantity(3.5, "acre"),
-      sprayRate: quantity(15, "gal/acre", "spray"),
+      applicationVolume: quantity(15, "gal/acre", "spray"),
       capacity: spray(200),
     });
     const rate = quantity(3, "lb/acre", "product:a");
@@ -76,7 +76,7 @@ const missouriTank = (entry: string): PublishedCheck => ({
   compute: () => {
     const loads = tankLoads({
       area: quantity(100, "acre"),
-      sprayRate: quantity(20, "gal/acre", "spray"),
+      applicationVolume: quantity(20, "gal/acre", "spray"),
       capacity: spray(500),
     });
     const rate = quantity(3, "pt/acre", "product:a");
@@ -150,7 +150,7 @@ export const tankChecks: readonly PublishedCheck[] = [
       [200, 100].map((volume) =>
         impliedAreaRate({
           rate: quantity(0.5, "% v/v", "product/spray"),
-          sprayRate: quantity(volume, "L/ha", "spray"),
+          applicationVolume: quantity(volume, "L/ha", "spray"),
         }).in("L/ha"),
       ),
   },
@@ -181,7 +181,7 @@ export const tankChecks: readonly PublishedCheck[] = [
     compute: () => [
       impliedAreaRate({
         rate: perVolume(quantity(2.5, "gal", "product"), spray(100)),
-        sprayRate: quantity(10, "gal/acre", "spray"),
+        applicationVolume: quantity(10, "gal/acre", "spray"),
       }).in("qt/acre"),
     ],
     note: "The source prints it the other way: 1 qt/acre in 10 gal/acre is 2.5 gal/100 gal.",
@@ -201,7 +201,7 @@ export const tankChecks: readonly PublishedCheck[] = [
     compute: () => {
       const { volume } = tankLoads({
         area: quantity(625, "acre"),
-        sprayRate: quantity(10, "gal/acre", "spray"),
+        applicationVolume: quantity(10, "gal/acre", "spray"),
         capacity: spray(1000),
       });
       return [dry(quantity(17, "lb", "product"), volume.in("gal")).in("lb")];

@@ -16,15 +16,15 @@ describe("types of the tank formulas", () => {
   });
 
   test("what is no rate, no spray or no area does not compile", () => {
+    const ofSpray = quantity(1, "gal/acre", "spray");
     // @ts-expect-error a pressure is no rate
     amountFor({ rate: quantity(1, "psi", "product:a"), form: "dry", area });
     // @ts-expect-error an area is not a volume of spray
     amountFor({ rate: quantity(1, "% v/v", "product:b/spray"), form: "liquid", sprayVolume: area });
     // @ts-expect-error water is not finished spray
-    tankLoads({ area, sprayRate: quantity(1, "gal/acre", "spray"), capacity: quantity(1, "gal", "water") });
-    const sprayRate = quantity(1, "gal/acre", "spray");
+    tankLoads({ area, applicationVolume: ofSpray, capacity: quantity(1, "gal", "water") });
     // @ts-expect-error an area of product is no area
-    tankLoads({ area: quantity(1, "acre", "product"), sprayRate, capacity: sprayVolume });
+    tankLoads({ area: quantity(1, "acre", "product"), applicationVolume: ofSpray, capacity: sprayVolume });
     // @ts-expect-error no such scheme
     formulationOf("SC", { scheme: "UK" });
   });

@@ -4,7 +4,13 @@ import type { Stated } from "../../ledger/index.js";
 import type { ApplicationFacts, Limit } from "../../limits/index.js";
 import type { Analysis, NitrogenGuarantee } from "../../nutrient/index.js";
 import type { SiteDescription } from "../../site/index.js";
-import type { CodeScheme, LadderId, MixIngredient, ReadableStep, WaterTest } from "../../tank/index.js";
+import type {
+  CodeScheme,
+  MeasuringIncrement,
+  MixIngredient,
+  MixingOrderId,
+  WaterTest,
+} from "../../tank/index.js";
 
 /** A rate of product: per area, per volume of spray, or an amount per so much spray (2 pt per 100 gal). */
 export interface StatedRate extends Stated {
@@ -71,8 +77,8 @@ export interface JobProduct {
   /** The rate on the label, as a range: both ends the same where the label prints one. */
   readonly labelRate?: { readonly min: StatedRate; readonly max: StatedRate };
   /** Ids that the label puts after this product in the tank, and before it. */
-  readonly labelBefore?: readonly string[];
-  readonly labelAfter?: readonly string[];
+  readonly addBefore?: readonly string[];
+  readonly addAfter?: readonly string[];
   readonly labelNote?: string;
   /** Used at so small an amount that it is stirred into water first. */
   readonly lowRate?: boolean;
@@ -81,7 +87,7 @@ export interface JobProduct {
   /** Groups of its active ingredients, such as `"ALS"`. */
   readonly groups?: readonly string[];
   /** Products (ids) or groups that its label says not to mix it with. */
-  readonly labelRefuses?: readonly string[];
+  readonly labelProhibits?: readonly string[];
 }
 
 /** What is known of the sprayer. */
@@ -95,12 +101,12 @@ export interface JobSprayer {
   /** Even loads are all of one size; one more of them where they would not fit on top of the dead volume. */
   readonly split?: "full then partial" | "even";
   /** What the scale and the jug can read. */
-  readonly readable?: { readonly dry?: ReadableStep; readonly liquid?: ReadableStep };
+  readonly increments?: { readonly dry?: MeasuringIncrement; readonly liquid?: MeasuringIncrement };
   /** The loading order to follow; the derived consensus where it is left out. */
-  readonly ladder?: "consensus" | LadderId;
+  readonly mixingOrder?: "consensus" | MixingOrderId;
   /** What the pump leaves in the tank, and what hoses and boom keep: mixed too, and left over. */
-  readonly deadVolume?: Stated;
-  readonly hoseVolume?: Stated;
+  readonly residualVolume?: Stated;
+  readonly plumbingVolume?: Stated;
   /** A test of the water that goes into the tank. */
   readonly water?: WaterTest;
   /** From mixing until a load is sprayed out; for what the water destroys meanwhile. */

@@ -16,7 +16,7 @@ import {
   quantityOf,
   unreadable,
 } from "../../quantity/index.js";
-import { expectWaterTest, ladders, type ReadableStep, type WaterTest } from "../../tank/index.js";
+import { expectWaterTest, type MeasuringIncrement, mixingOrders, type WaterTest } from "../../tank/index.js";
 import type { Job, JobSprayer } from "./job.js";
 import { type ReadLogEntry, readLog } from "./read-log.js";
 import { type ReadProduct, readProducts } from "./read-products.js";
@@ -29,10 +29,10 @@ export interface ReadSprayer {
   readonly output: Quantity<"volume/area", "spray">;
   readonly minimumLoad?: Quantity<"volume", "spray">;
   readonly split: "full then partial" | "even";
-  readonly readable?: { readonly dry?: ReadableStep; readonly liquid?: ReadableStep };
-  readonly ladder: NonNullable<JobSprayer["ladder"]>;
-  readonly deadVolume?: Quantity<"volume", "spray">;
-  readonly hoseVolume?: Quantity<"volume", "spray">;
+  readonly increments?: { readonly dry?: MeasuringIncrement; readonly liquid?: MeasuringIncrement };
+  readonly mixingOrder: NonNullable<JobSprayer["mixingOrder"]>;
+  readonly residualVolume?: Quantity<"volume", "spray">;
+  readonly plumbingVolume?: Quantity<"volume", "spray">;
   readonly water?: WaterTest;
   readonly timeToEmpty?: Quantity<"time", "none">;
 }
@@ -71,10 +71,10 @@ const sprayerFields = [
   "output",
   "minimumLoad",
   "split",
-  "readable",
-  "ladder",
-  "deadVolume",
-  "hoseVolume",
+  "increments",
+  "mixingOrder",
+  "residualVolume",
+  "plumbingVolume",
   "water",
   "timeToEmpty",
 ] as const satisfies readonly (keyof JobSprayer)[];
@@ -138,16 +138,17 @@ const readSprayer = (input: unknown): ReadSprayer => {
     sprayer.split === undefined
       ? "full then partial"
       : door.run(() => expectOneOf(sprayer.split, ["full then partial", "even"], "sprayer.split"));
-  if (sprayer.readable !== undefined) door.run(() => expectReadable(sprayer.readable, "sprayer.readable"));
-  if (sprayer.ladder !== undefined && sprayer.ladder !== "consensus")
+  if (sprayer.increments !== undefined)
+    door.run(() => expectReadable(sprayer.increments, "sprayer.increments"));
+  if (sprayer.mixingOrder !== undefined && sprayer.mixingOrder !== "consensus")
     door.run(() =>
       expectOneOf(
-        sprayer.ladder,
-        ladders.map(({ id }) => id),
-        "sprayer.ladder",
+        sprayer.mixingOrder,
+        mixingOrders.map(({ id }) => id),
+        "sprayer.mixingOrder",
       ),
     );
-  const held = (["deadVolume", "hoseVolume"] as const).map((name) =>
+  const held = (["residualVolume", "plumbingVolume"] as const).map((name) =>
     sprayer[name] === undefined
       ? undefined
       : door.run(() => sprayVolume(sprayer[name], `sprayer.${name}`, "non-negative")),
@@ -155,7 +156,7 @@ const readSprayer = (input: unknown): ReadSprayer => {
   const [dead, hose] = held;
   const kept = held.reduce((sum, volume) => sum + (volume?.in("L") ?? 0), 0);
   if (tank && kept >= tank.in("L")) {
-    const path = dead !== undefined && dead.compare(tank) >= 0 ? "deadVolume" : "hoseVolume";
+    const path = dead !== undefined && dead.compare(tank) >= 0 ? "residualVolume" : "plumbingVolume";
     door.run(() => fail("conflict", `sprayer.${path}`, sprayer[path], "less than what the tank holds"));
   }
   if (sprayer.water !== undefined) door.run(() => expectWaterTest(sprayer.water, "sprayer.water"));
@@ -174,11 +175,11 @@ const readSprayer = (input: unknown): ReadSprayer => {
     tank: tank as Quantity<"volume", "spray">,
     output: output as Quantity<"volume/area", "spray">,
     split: split as ReadSprayer["split"],
-    ladder: sprayer.ladder ?? "consensus",
+    mixingOrder: sprayer.mixingOrder ?? "consensus",
     ...(least && { minimumLoad: least }),
-    ...(sprayer.readable && { readable: sprayer.readable }),
-    ...(dead && { deadVolume: dead }),
-    ...(hose && { hoseVolume: hose }),
+    ...(sprayer.increments && { increments: sprayer.increments }),
+    ...(dead && { residualVolume: dead }),
+    ...(hose && { plumbingVolume: hose }),
     ...(sprayer.water && { water: sprayer.water }),
     ...(time && { timeToEmpty: time }),
   };

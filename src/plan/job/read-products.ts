@@ -40,13 +40,13 @@ export interface ReadProduct {
   readonly contents?: readonly Quantity<string, string>[];
   readonly package?: Quantity<"mass", "none"> | Quantity<"volume", "none">;
   readonly labelRate?: LabelRate;
-  readonly labelBefore?: readonly string[];
-  readonly labelAfter?: readonly string[];
+  readonly addBefore?: readonly string[];
+  readonly addAfter?: readonly string[];
   readonly labelNote?: string;
   readonly lowRate?: boolean;
   readonly contains?: readonly MixIngredient[];
   readonly groups?: readonly string[];
-  readonly labelRefuses?: readonly string[];
+  readonly labelProhibits?: readonly string[];
 }
 
 /** Takes a stated rate of product and tags it with the id, so that two products never mix. */
@@ -107,13 +107,13 @@ const fields = [
   "package",
   "formulation",
   "labelRate",
-  "labelBefore",
-  "labelAfter",
+  "addBefore",
+  "addAfter",
   "labelNote",
   "lowRate",
   "contains",
   "groups",
-  "labelRefuses",
+  "labelProhibits",
 ] as const satisfies readonly (keyof JobProduct)[];
 
 const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | undefined => {
@@ -182,13 +182,13 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
     ...(held && { package: held }),
     ...(formulation && { formulation }),
     ...(label && { labelRate: label }),
-    ...(product.labelBefore && { labelBefore: product.labelBefore }),
-    ...(product.labelAfter && { labelAfter: product.labelAfter }),
+    ...(product.addBefore && { addBefore: product.addBefore }),
+    ...(product.addAfter && { addAfter: product.addAfter }),
     ...(product.labelNote && { labelNote: product.labelNote }),
     ...(product.lowRate && { lowRate: product.lowRate }),
     ...(product.contains && { contains: product.contains }),
     ...(product.groups && { groups: product.groups }),
-    ...(product.labelRefuses && { labelRefuses: product.labelRefuses }),
+    ...(product.labelProhibits && { labelProhibits: product.labelProhibits }),
   };
 };
 
@@ -213,7 +213,7 @@ const fertilizerOf = (product: JobProduct, analysis: JobProduct["analysis"], at:
 };
 
 const textFields = ["name", "labelNote"] as const;
-const idFields = ["labelBefore", "labelAfter", "groups", "labelRefuses"] as const;
+const idFields = ["addBefore", "addAfter", "groups", "labelProhibits"] as const;
 
 /** Checks the fields that are taken as they stand. */
 const readLabelFields = (product: JobProduct, at: string, door: Checks): void => {

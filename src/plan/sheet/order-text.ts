@@ -28,7 +28,7 @@ export const sprayLines = (order: SprayOrder, site: string, width: number): stri
   const lines = [
     `Spray  ${order.products.map(({ productName }) => productName).join(" + ")}`,
     `  where       ${where(order, site)}, ${both(order.area)}`,
-    `  spray       ${both(order.volume)} in all, at ${both(tank.sprayRate)}`,
+    `  spray       ${both(order.volume)} in all, at ${both(tank.applicationVolume)}`,
     `  loads       ${tank.count}: ${tank.loads.map((load) => told(load.volume)).join(", ")}`,
     "",
   ];

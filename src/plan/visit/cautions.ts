@@ -59,7 +59,7 @@ export const cautionsFor = (methods: readonly ("spread" | "spray")[]): readonly 
   if (methods.includes("spray")) {
     list.push(...spray);
     for (const { code, text, source, when } of tankCautions) {
-      if (when !== "packet" && !list.some((caution) => caution.code === code))
+      if (when !== "water-soluble packet" && !list.some((caution) => caution.code === code))
         list.push({ code, text, source });
     }
   }

@@ -29,7 +29,7 @@ export interface SprayedProduct {
   readonly rate: Quantity<string, string>;
   readonly amount: ProductAmount;
   readonly loads: ProductLoads["loads"];
-  readonly readable?: ProductLoads["readable"];
+  readonly measured?: ProductLoads["measured"];
   readonly packages?: Packages<"mass", string> | Packages<"volume", string>;
   /** Nutrients per area, where the product states an analysis and its mass is known. */
   readonly supplies?: NutrientsSupplied<"mass/area">;
@@ -58,20 +58,20 @@ const measured = (
   const door = checks();
   const fromSprayer = {
     capacity: "sprayer.tank",
-    sprayRate: "sprayer.output",
-    deadVolume: "sprayer.deadVolume",
-    hoseVolume: "sprayer.hoseVolume",
+    applicationVolume: "sprayer.output",
+    residualVolume: "sprayer.residualVolume",
+    plumbingVolume: "sprayer.plumbingVolume",
     area: `${path}.area`,
   };
   const tank = door.run(() =>
     toldBy(fromSprayer, () =>
       tankLoads({
         area,
-        sprayRate: sprayer.output,
+        applicationVolume: sprayer.output,
         capacity: sprayer.tank,
         split: sprayer.split,
-        ...(sprayer.deadVolume && { deadVolume: sprayer.deadVolume }),
-        ...(sprayer.hoseVolume && { hoseVolume: sprayer.hoseVolume }),
+        ...(sprayer.residualVolume && { residualVolume: sprayer.residualVolume }),
+        ...(sprayer.plumbingVolume && { plumbingVolume: sprayer.plumbingVolume }),
       }),
     ),
   );
@@ -82,7 +82,7 @@ const measured = (
   const amounts =
     tank &&
     door.run(() =>
-      toldBy({ ...densities, products: `${path}.mix`, readable: "sprayer.readable" }, () =>
+      toldBy({ ...densities, products: `${path}.mix`, increments: "sprayer.increments" }, () =>
         loadAmounts({
           loads: tank,
           products: mix.map(({ product, rate }) => ({
@@ -91,14 +91,14 @@ const measured = (
             form: product.form,
             ...(product.density && { density: product.density }),
           })),
-          ...(sprayer.readable && { readable: sprayer.readable }),
+          ...(sprayer.increments && { increments: sprayer.increments }),
         }),
       ),
     );
   door.run(() =>
     toldBy({ products: `${path}.mix` }, () =>
       loadingOrder({
-        ladder: sprayer.ladder,
+        mixingOrder: sprayer.mixingOrder,
         products: mix.map(({ product }, i) => inOrder(product, mix, `${path}.mix[${i}].product`)),
       }),
     ),
@@ -149,7 +149,7 @@ export const sprayOrder = (
     sprayedProduct(item, amounts.products[i] as ProductLoads, sprayer, findings, notChecked),
   );
   const order = loadingOrder({
-    ladder: sprayer.ladder,
+    mixingOrder: sprayer.mixingOrder,
     ...(tank.loads[0] && { loadVolume: tank.loads[0].volume }),
     products: mix.map(({ product }, i) => ({
       ...inOrder(product, mix, `${path}.mix[${i}].product`),
@@ -205,13 +205,13 @@ const withinMix = (product: ReadProduct, mix: ReadSpray["mix"]) => {
   const here = (ids: readonly string[] | undefined): readonly string[] =>
     (ids ?? []).filter((id) => mix.some((other) => other.product.id === id));
   return {
-    labelBefore: here(product.labelBefore),
-    labelAfter: here(product.labelAfter),
+    addBefore: here(product.addBefore),
+    addAfter: here(product.addAfter),
     ...(product.labelNote && { labelNote: product.labelNote }),
     ...(product.lowRate && { lowRate: true }),
     ...(product.contains && { contains: product.contains }),
     ...(product.groups && { groups: product.groups }),
-    ...(product.labelRefuses && { labelRefuses: product.labelRefuses }),
+    ...(product.labelProhibits && { labelProhibits: product.labelProhibits }),
   };
 };
 
@@ -235,7 +235,7 @@ const sprayedProduct = (
     rate,
     amount: loads.total,
     loads: loads.loads,
-    ...(loads.readable && { readable: loads.readable }),
+    ...(loads.measured && { measured: loads.measured }),
     ...(packages && { packages }),
     ...(supplies && { supplies }),
   };

@@ -7,12 +7,13 @@ import {
   expectRecord,
   type Finding,
   fail,
+  numberIn,
   type Quantity,
   quantity,
   quantityOf,
   RatewrightError,
 } from "../../quantity/index.js";
-import { type Area, ground, numberIn, type Share, share } from "../inputs.js";
+import { type Area, ground, type Share, share } from "../inputs.js";
 import { activeInProduct, type ProductName } from "./active-ingredient.js";
 import {
   type AnyQuantity,

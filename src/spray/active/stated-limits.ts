@@ -4,10 +4,10 @@ import {
   expectAmount,
   expectQuantity,
   fail,
+  numberIn,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
-import { numberIn } from "../inputs.js";
 
 /** A quantity whose kind is checked at run time: a `Quantity` fits, and what JSON left of one. */
 export interface AnyQuantity {

@@ -11,6 +11,7 @@ import {
   expectQuantity,
   expectRecord,
   fail,
+  numberIn,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
@@ -22,7 +23,6 @@ import {
   ground,
   inSystemOf,
   type Length,
-  numberIn,
   positive,
   readingsOf,
   type Share,

@@ -1,5 +1,5 @@
-import { allOf, expectRecord, fail, type Quantity, quantityOf } from "../../quantity/index.js";
-import { type Carrier, carried, numberIn, type Pressure, positive, type Speed } from "../inputs.js";
+import { allOf, expectRecord, fail, numberIn, type Quantity, quantityOf } from "../../quantity/index.js";
+import { type Carrier, carried, type Pressure, positive, type Speed } from "../inputs.js";
 
 /** The pressures between which a tip works as rated. */
 export interface PressureRange {

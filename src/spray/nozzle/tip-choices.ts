@@ -1,5 +1,5 @@
-import { allOf, expectRecord, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
-import { type Length, numberIn, type Pressure, positive, type Share, type Speed } from "../inputs.js";
+import { allOf, expectRecord, numberIn, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
+import { type Length, type Pressure, positive, type Share, type Speed } from "../inputs.js";
 import { applicationVolume, nozzleFlow } from "../volume/application-volume.js";
 import { densityFactor, waterEquivalent } from "../volume/density.js";
 import { type DropletClass, dropletRank } from "./droplet-classes.js";

@@ -1,6 +1,6 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
 import { allOf, expectQuantity, expectRecord, fail, type Quantity, quantity } from "../../quantity/index.js";
-import { fieldCapacity } from "../../spread/index.js";
+import { effectiveFieldCapacity } from "../../spread/index.js";
 import { type Area, ground, type Length, positive, type Share, type Speed, type Time } from "../inputs.js";
 
 /** How long a job of spraying takes. */
@@ -22,7 +22,7 @@ export interface SprayTime {
 /**
  * How long an area takes to spray, with the trips to refill the tank.
  *
- * - spraying time `= area / (v w e)`, the work rate by `fieldCapacity`
+ * - spraying time `= area / (v w e)`, the work rate by `effectiveFieldCapacity`
  * - fills `= ceil(V area / tank)`, trips one less, each `refill` long
  *
  * - `v` speed, `w` swath, `e` field efficiency, `V` application volume
@@ -63,7 +63,8 @@ export const sprayTime = (input: {
   expectRecord(input);
   const { area, workRate, volume, capacity, refill } = allOf({
     area: () => ground(input.area, "area"),
-    workRate: () => fieldCapacity({ speed: input.speed, swath: input.swath, efficiency: input.efficiency }),
+    workRate: () =>
+      effectiveFieldCapacity({ speed: input.speed, swath: input.swath, efficiency: input.efficiency }),
     volume: () => positive(input.applicationVolume, "applicationVolume", "volume/area", "spray"),
     capacity: () => positive(input.capacity, "capacity", "volume", "spray"),
     refill: () =>

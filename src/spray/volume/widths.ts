@@ -1,5 +1,13 @@
-import { allOf, expectQuantity, expectRecord, fail, type Quantity, quantity } from "../../quantity/index.js";
-import { inUnit, type Length, positive, type Share, wholeNumber } from "../inputs.js";
+import {
+  allOf,
+  expectQuantity,
+  expectRecord,
+  fail,
+  inUnit,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
+import { type Length, positive, type Share, wholeNumber } from "../inputs.js";
 
 /**
  * The width that one nozzle stands for where several treat a row: row width over the number of nozzles.

@@ -1,5 +1,12 @@
-import { allOf, expectQuantity, fail, type Quantity, quantityOf, unitSystem } from "../../quantity/index.js";
-import { numberIn } from "../inputs.js";
+import {
+  allOf,
+  expectQuantity,
+  fail,
+  numberIn,
+  type Quantity,
+  quantityOf,
+  unitSystem,
+} from "../../quantity/index.js";
 
 /** What a strength may be measured in: weight or volume of the substance, in weight or volume of the whole. */
 export type StrengthDimension = "mass/mass" | "mass/volume" | "volume/volume";

@@ -1,5 +1,13 @@
-import { allOf, expectRecord, fail, type Quantity, quantityOf, unitSystem } from "../../quantity/index.js";
-import { numberIn, sprayOf } from "../inputs.js";
+import {
+  allOf,
+  expectRecord,
+  fail,
+  numberIn,
+  type Quantity,
+  quantityOf,
+  unitSystem,
+} from "../../quantity/index.js";
+import { sprayOf } from "../inputs.js";
 import type { ProductSubstance } from "../rate/rate.js";
 import { expectConcentrate, expectStrength } from "./dilution-strength.js";
 

@@ -42,7 +42,7 @@ const usLabel: Readonly<Record<string, CodeReading>> = {
   NIS: "surfactant",
   COC: "oil adjuvant",
   MSO: "oil adjuvant",
-  WSP: { choices: ["packet", "SP", "WP"] },
+  WSP: { choices: ["water-soluble packet", "SP", "WP"] },
   S: { choices: ["SL", "SP"] },
   L: liquid,
   LC: liquid,

@@ -17,7 +17,7 @@ const meanings: Readonly<Record<string, readonly string[]>> = {
   ME: ["ME: micro-emulsion (international)", "CS: microencapsulated (US label)"],
   WG: ["WG: water dispersible granule (international)", "WG: wettable granule (New England)"],
   WSP: [
-    "packet: water-soluble packet (US label)",
+    "water-soluble packet (US label)",
     "SP: water-soluble powder (US label)",
     "WP: wettable powder (New England)",
   ],
@@ -31,7 +31,7 @@ const meanings: Readonly<Record<string, readonly string[]>> = {
 
 const internationalReading = (code: string): CodeReading | undefined => {
   const inBag = /^([A-Z]{2})[- ]?SB$/.exec(code)?.[1];
-  if (inBag !== undefined && Object.keys(internationalCodes).includes(inBag)) return "packet";
+  if (inBag !== undefined && Object.keys(internationalCodes).includes(inBag)) return "water-soluble packet";
   if (code.length !== 2) return undefined;
   if (isFormulation(code)) return code;
   const meaning = Object.entries(internationalCodes).find(([key]) => key === code)?.[1];
@@ -89,7 +89,7 @@ const settle = (code: string, reading: CodeReading): Formulation => {
  * formulationOf("WP"); // => "WP"
  * formulationOf("ME", { scheme: "US label" }); // => "CS"
  * formulationOf("ME", { scheme: "international" }); // => "ME"
- * formulationOf("WG-SB", { scheme: "international" }); // => "packet"
+ * formulationOf("WG-SB", { scheme: "international" }); // => "water-soluble packet"
  * ```
  */
 export const formulationOf = (code: string, options: { readonly scheme?: CodeScheme } = {}): Formulation => {

@@ -29,7 +29,7 @@ export const formulations = {
   OD: { name: "oil dispersion", form: "liquid" },
   SL: { name: "soluble concentrate", form: "liquid" },
   GW: { name: "water soluble gel", form: "liquid" },
-  packet: { name: "water-soluble packet", form: "dry" },
+  "water-soluble packet": { name: "water-soluble packet", form: "dry" },
   conditioner: { name: "water conditioner (ammonium sulfate, pH adjuster, buffer)", form: "dry" },
   "conditioner with surfactant": { name: "premix of ammonium sulfate and surfactant", form: "liquid" },
   "compatibility agent": { name: "compatibility agent", form: "liquid" },
@@ -63,7 +63,7 @@ export const isFormulation = (text: unknown): text is Formulation =>
   typeof text === "string" && Object.keys(formulations).includes(text);
 
 /**
- * As what a kind is looked up in a published ladder that does not name it, in order of preference.
+ * As what a kind is looked up in a published mixing order that does not name it, in order of preference.
  * `analogy` marks those for which the likeness rests on the physical form alone: common practice, no
  * source. Soluble granule and soluble powder differ only in grain.
  */

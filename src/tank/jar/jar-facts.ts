@@ -68,7 +68,7 @@ interface Fixed {
 
 /** Fixed amounts per pint of water, whatever the rate (Utah State, 2012). */
 export const fixedJarAmounts: Readonly<Partial<Record<Formulation, Fixed>>> = {
-  packet: { value: 1, unit: "tbsp" },
+  "water-soluble packet": { value: 1, unit: "tbsp" },
   WP: { value: 1, unit: "tbsp" },
   WG: { value: 1, unit: "tbsp" },
   CS: { value: 1, unit: "tsp" },

@@ -1,25 +1,34 @@
 import {
   allOf,
-  checks,
-  expectRecord,
+  expectFields,
+  expectOneOf,
   type Finding,
   fail,
+  inUnit,
+  numberIn,
   type Quantity,
-  quantityOf,
+  quantity,
 } from "../../quantity/index.js";
+import { amountText } from "../amount-text.js";
 import { type TankCaution, tankCautions } from "../cautions.js";
-import { type Formulation, formulations, type ProductForm } from "../formulation/formulation.js";
-import { expectSameProduct, numberIn, sprayOf, sprayRateOf } from "../inputs.js";
+import {
+  type Formulation,
+  formulations,
+  isFormulation,
+  type ProductForm,
+} from "../formulation/formulation.js";
+import { applicationVolumeOf, eachOf, expectSameProduct, type SprayPerArea, sprayOf } from "../inputs.js";
+import { strengthFindings } from "../load/load-strength.js";
 import { loadingOrder } from "../order/loading-order.js";
 import type { MixProduct } from "../partners/mix-product.js";
+import type { MixingOrderId } from "../published-orders/mixing-order.js";
 import { amountAt } from "../rate/amount-for.js";
 import { expectRate, type RateOf } from "../rate/rate.js";
-import type { LadderId } from "../votes/ladder.js";
 import { type JarReading, type JarSign, jarCannotShow, jarFailures, jarReadings } from "./jar-facts.js";
 
 /** A product of a jar test. */
 export interface JarProduct
-  extends Pick<MixProduct, "labelBefore" | "labelAfter" | "labelNote" | "contains" | "groups"> {
+  extends Pick<MixProduct, "addBefore" | "addAfter" | "labelNote" | "contains" | "groups"> {
   readonly id: string;
   readonly name?: string;
   readonly formulation: Formulation;
@@ -75,9 +84,9 @@ const standing = { "Utah State": 15, "University of Arizona": 5 } as const;
  * 100, is the jar of a hundredth of the spray per hectare (0.7 L at 70 L/ha). Dry products are weighed: a
  * level teaspoon of them is anything from 1.6 to 4.7 g.
  *
- * @param input - `jar`, volume of spray in the jar; `sprayRate`, volume of spray per area, needed for rates
+ * @param input - `jar`, volume of spray in the jar; `applicationVolume`, volume of spray per area, needed for rates
  *   per area; `products`, each with `id`, `formulation` and `rate` and, where the rate needs it,
- *   `density`; `ladder` as in {@link loadingOrder}; `stand`, whose standing time: Utah State (15 min, where
+ *   `density`; `mixingOrder` as in {@link loadingOrder}; `stand`, whose standing time: Utah State (15 min, where
  *   left out) or University of Arizona (5 min)
  * @throws RatewrightError with every problem: `missing`, `range`, `duplicate`, `type`, `unit/mismatch`,
  *   `substance/mismatch` (also a rate of another product than its `id` says), with paths such as
@@ -91,7 +100,7 @@ const standing = { "Utah State": 15, "University of Arizona": 5 } as const;
  * import { jarTest, quantity } from "ratewright";
  * const jar = jarTest({
  *   jar: quantity(0.7, "L", "spray"),
- *   sprayRate: quantity(70, "L/ha", "spray"),
+ *   applicationVolume: quantity(70, "L/ha", "spray"),
  *   products: [
  *     { id: "a", formulation: "EC", rate: quantity(2000, "mL/ha", "product:a") },
  *     { id: "b", formulation: "WG", rate: quantity(150, "g/ha", "product:b") },
@@ -102,101 +111,173 @@ const standing = { "Utah State": 15, "University of Arizona": 5 } as const;
  */
 export const jarTest = (input: {
   readonly jar: Quantity<"volume", "spray">;
-  readonly sprayRate?: Quantity<"volume/area", "spray">;
+  readonly applicationVolume?: SprayPerArea;
+  readonly density?: Quantity<"mass/volume", "none">;
   readonly products: readonly JarProduct[];
-  readonly ladder?: "consensus" | LadderId;
+  readonly mixingOrder?: "consensus" | MixingOrderId;
   readonly stand?: keyof typeof standing;
 }): JarTest => {
-  expectRecord(input, "input");
-  const { products, ladder = "consensus" } = input;
-  const { jar, sprayRate, minutes, mix } = allOf({
-    jar: () => sprayOf(input.jar, "jar"),
-    sprayRate: () => (input.sprayRate === undefined ? undefined : sprayRateOf(input.sprayRate)),
-    minutes: () => standingOf(input.stand),
-    mix: () => loadingOrder({ products, ladder }),
+  const given = expectFields(input, [
+    "jar",
+    "applicationVolume",
+    "density",
+    "products",
+    "mixingOrder",
+    "stand",
+  ]);
+  const { jar, spray, stand, products, loading } = allOf({
+    jar: () => sprayOf(given.jar, "jar"),
+    spray: () =>
+      given.applicationVolume === undefined
+        ? undefined
+        : applicationVolumeOf(given.applicationVolume, given.density),
+    stand: () => standOf(given.stand),
+    products: () => readJarProducts(given.products),
+    loading: () =>
+      loadingOrder({
+        products: mixOf(given.products),
+        ...(input.mixingOrder !== undefined && { mixingOrder: input.mixingOrder }),
+      }),
   });
-  const area = sprayRate === undefined ? undefined : jar.per(sprayRate);
-  const door = checks();
-  const byId = new Map(
-    products.map((product, i) => [
-      product.id,
-      door.run(() => jarAmount(product, area, jar, `products[${i}].`)),
-    ]),
+  const { order, findings } = loading;
+  const area = spray === undefined ? undefined : jar.per(spray.value);
+  const measured = eachOf(products, "products", "product", (_, at, i) =>
+    jarAmount(products[i] as ReadJarProduct, area, jar, `${at}.`),
   );
-  door.done();
-  const { order, findings } = mix;
-  const amounts = order.map((id) => byId.get(id) as JarAmount);
-  const name = (id: string): string => products.find((product) => product.id === id)?.name ?? id;
-  const noteOf = (id: string): string => {
-    const note = products.find((product) => product.id === id)?.labelNote;
-    return note === undefined ? "" : ` Label: ${note}`;
-  };
-  const half = Number((jar.in("mL") / 2).toPrecision(3));
-  const steps: Omit<JarStep, "number">[] = [
-    { text: "Wear what the labels ask of mixers and loaders, and work outdoors or under a hood." },
-    {
-      text: `Put ${half} mL of the water that goes into the tank into a clear jar: half of what it will hold. It must be that very water, at its temperature.`,
-    },
-    ...amounts.map(({ id, amount }) => ({
-      text: `Add ${Number(amount.value.toPrecision(3))} ${amount.unit} of ${name(id)}. Close the jar, shake well.${noteOf(id)}`,
+  const strength = strengthFindings(
+    measured.map(({ id, amount }, i) => ({
+      id,
+      amount,
+      perVolume: products[i]?.perVolume === true,
+      path: `products[${i}].rate`,
     })),
-    {
-      text: `Fill with the same water to ${Number(jar.in("mL").toPrecision(4))} mL, close, turn it over ten times. Feel whether it grows warm.`,
-    },
-    { text: `Let it stand ${minutes} minutes, look, shake, look again.`, minutes },
-    { text: "Pour the jar into the tank when that mix is loaded, or use it where the labels name the site." },
-  ];
+    jar,
+    "The jar",
+  );
+  const amounts = order.map((id) => measured.find((one) => one.id === id) as JarAmount);
   return {
     type: "jar-test",
     version: 1,
     jar,
     amounts,
-    steps: steps.map((step, i) => ({ number: i + 1, ...step })),
-    failures: jarFailures,
-    cannotShow: jarCannotShow,
-    readings: jarReadings,
-    findings: findings.filter(({ code }) => code !== "jar-test"),
-    cautions: tankCautions.filter(({ code }) =>
-      [
-        "caution/label-first",
-        "caution/protective-equipment",
-        "caution/dry-powder",
-        "caution/no-food-containers",
-        "caution/emergency",
-      ].includes(code),
-    ),
-    source: input.stand ?? "Utah State",
+    steps: jarSteps(jar, amounts, products, standing[stand]),
+    failures: [...jarFailures],
+    cannotShow: [...jarCannotShow],
+    readings: [...jarReadings],
+    findings: [
+      ...findings.filter(({ code }) => code !== "jar-test"),
+      ...(spray?.findings ?? []),
+      ...strength,
+    ],
+    cautions: tankCautions.filter(({ code }) => jarCautions.includes(code)),
+    source: stand,
   };
 };
 
-const standingOf = (input: unknown): number => {
-  const stand = input === undefined ? "Utah State" : input;
-  const found = Object.entries(standing).find(([id]) => id === stand)?.[1];
-  return found ?? fail("type", "stand", stand, "whose standing time", { choices: Object.keys(standing) });
+const jarCautions: readonly string[] = [
+  "caution/label-first",
+  "caution/protective-equipment",
+  "caution/dry-powder",
+  "caution/no-food-containers",
+  "caution/emergency",
+];
+
+/** A product of a jar test, read. */
+interface ReadJarProduct {
+  readonly mix: MixProduct;
+  readonly rate: RateOf;
+  readonly perVolume: boolean;
+  readonly form: ProductForm | undefined;
+  readonly density: unknown;
+}
+
+/** The products as the loading order takes them, which checks all that it knows of them. */
+const mixOf = (input: unknown): readonly MixProduct[] =>
+  Array.isArray(input)
+    ? Array.from(input, (item: unknown) => {
+        if (typeof item !== "object" || item === null) return item as MixProduct;
+        const { rate, form, density, ...mix } = item as JarProduct;
+        return mix;
+      })
+    : (input as readonly MixProduct[]);
+
+/** What the loading order knows nothing of: the rates, and how a product is measured out. */
+const readJarProducts = (input: unknown): readonly ReadJarProduct[] =>
+  Array.isArray(input) && input.length > 0
+    ? eachOf(input, "products", "product", (item, at) => {
+        if (typeof item !== "object" || item === null) return item as ReadJarProduct;
+        const { rate, form, density, ...mix } = item as JarProduct;
+        const { read, formRead } = allOf({
+          read: () => {
+            if (rate === undefined) fail("missing", `${at}.rate`, undefined, "a rate of product");
+            const found = expectRate(rate, `${at}.rate`);
+            expectSameProduct(found.product, mix.id, `${at}.rate`, found.rate);
+            return found;
+          },
+          formRead: () =>
+            form === undefined ? undefined : expectOneOf(form, ["dry", "liquid"], `${at}.form`),
+        });
+        // For nothing at all, to see at this door whether a density is missing.
+        const none = { area: quantity(0, "m2"), sprayVolume: quantity(0, "L", "spray") };
+        const usual = isFormulation(mix.formulation) ? formulations[mix.formulation].form : undefined;
+        if ((formRead ?? usual) !== undefined)
+          amountAt({ rate, form: formRead ?? usual, density, ...none }, `${at}.`);
+        return { mix, rate, perVolume: read.basis === "spray volume", form: formRead, density };
+      })
+    : [];
+
+const jarSteps = (
+  jar: Quantity<"volume", "spray">,
+  amounts: readonly JarAmount[],
+  products: readonly ReadJarProduct[],
+  minutes: number,
+): readonly JarStep[] => {
+  const milliliters = jar.in("mL");
+  const poured = amounts.reduce(
+    (sum, { amount }) => (amount.dimension === "volume" ? sum + numberIn(amount, "mL") : sum),
+    0,
+  );
+  const product = (id: string): MixProduct | undefined => products.find(({ mix }) => mix.id === id)?.mix;
+  // Water first, to half of the jar, or to what the liquids leave of it.
+  const water = Number(Math.min(milliliters / 2, milliliters - poured).toPrecision(3));
+  const source = "water from the spray source, at its temperature";
+  const steps: Omit<JarStep, "number">[] = [
+    { text: "Wear what the labels require for mixers and loaders, and work outdoors or under a hood." },
+    {
+      text:
+        water > 0
+          ? `${poured > milliliters / 2 ? "Put into" : "Half-fill"} a clear jar (${water} mL) with ${source}.`
+          : "Take a clear jar: the liquids fill it, and no water goes in.",
+    },
+    ...amounts.map(({ id, amount }) => {
+      const { name = id, labelNote } = product(id) ?? {};
+      const note = labelNote === undefined ? "" : ` Label: ${labelNote}`;
+      return {
+        text: `Add ${amountText(amount, 3)} of ${name}. Cap the jar and shake well.${note}`,
+      };
+    }),
+    {
+      text: `Fill to ${Number(milliliters.toPrecision(4))} mL with the same water, cap, invert ten times. Feel the jar for heat.`,
+    },
+    { text: `Let it stand ${minutes} minutes, look, shake, look again.`, minutes },
+    {
+      text: "Pour the jar into the tank when that mix is loaded, or apply it to a labeled site at or below the label rate.",
+    },
+  ];
+  return steps.map((step, i) => ({ number: i + 1, ...step }));
 };
 
+const standOf = (input: unknown): keyof typeof standing =>
+  input === undefined ? "Utah State" : expectOneOf(input, ["Utah State", "University of Arizona"], "stand");
+
 const jarAmount = (
-  product: JarProduct,
+  { mix: { id, formulation }, rate, form = formulations[formulation].form, density }: ReadJarProduct,
   area: unknown,
   jar: Quantity<"volume", "spray">,
   at: string,
 ): JarAmount => {
-  const { id, formulation, form = formulations[formulation].form } = product;
-  if (form !== "dry" && form !== "liquid") fail("type", `${at}form`, form, '"dry" or "liquid"');
-  if (product.rate === undefined) fail("missing", `${at}rate`, undefined, "a rate of product");
-  expectSameProduct(expectRate(product.rate, `${at}rate`).product, id, `${at}rate`, product.rate);
-  const total = amountAt(
-    {
-      rate: product.rate,
-      form,
-      sprayVolume: jar,
-      ...(area !== undefined && { area }),
-      ...(product.density !== undefined && { density: product.density }),
-    },
-    at,
-    "sprayRate",
-  );
-  const unit = form === "dry" ? "g" : "mL";
-  const value = numberIn(total, unit);
-  return { id, formulation, amount: quantityOf(value, unit, total.of, at) as never };
+  const total = amountAt({ rate, form, sprayVolume: jar, area, density }, at, "applicationVolume");
+  // Weighed in grams, poured in milliliters: the form says which of the two it is.
+  const amount = inUnit(total as Quantity<string, string>, form === "dry" ? "g" : "mL");
+  return { id, formulation, amount: amount as JarAmount["amount"] };
 };

@@ -2,8 +2,8 @@ import type { Finding, Quantity } from "../../quantity/index.js";
 import type { ProductForm } from "../formulation/formulation.js";
 import type { RateOf } from "../rate/rate.js";
 
-/** What a jug or a scale can read: whole multiples of `step` in `unit`. */
-export interface ReadableStep {
+/** The smallest graduation of a jug or a scale: whole multiples of `step` in `unit`. */
+export interface MeasuringIncrement {
   readonly unit: string;
   readonly step: number;
 }
@@ -14,8 +14,8 @@ export interface LoadProduct {
   readonly rate: RateOf;
   readonly form: ProductForm;
   readonly density?: Quantity<"mass/volume", "none">;
-  /** For this product; wins over the step for its form. */
-  readonly readable?: ReadableStep;
+  /** What this product is measured with; wins over the increment for its form. */
+  readonly increment?: MeasuringIncrement;
   /** The least of it that can go into one load, such as one whole packet. */
   readonly least?: { readonly value: number; readonly unit: string };
   /** The weakest and the strongest spray that its label names, per volume of spray, and who says so. */
@@ -32,11 +32,11 @@ export type ProductAmount = Quantity<"mass", string> | Quantity<"volume", string
 /** What of a product goes into one load. */
 export interface LoadShare {
   readonly number: number;
-  /** Where a readable step is given, a whole multiple of it. */
+  /** Where a measuring increment is given, a whole multiple of it. */
   readonly amount: ProductAmount;
-  /** The computed amount, before it was made readable. */
+  /** The computed amount, before it was rounded to the increment. */
   readonly exact: ProductAmount;
-  /** How many steps the amount is, where a readable step is given. */
+  /** How many steps the amount is, where a measuring increment is given. */
   readonly steps?: number;
 }
 
@@ -46,13 +46,14 @@ export interface ProductLoads {
   readonly form: ProductForm;
   /** The computed amount for the whole job. */
   readonly total: ProductAmount;
-  readonly readable?: {
+  /** The job in whole measuring increments, where one is given. */
+  readonly measured?: {
     readonly unit: string;
     readonly step: number;
     readonly steps: number;
-    /** What the readable amounts add up to. */
+    /** What the measured amounts add up to. */
     readonly total: ProductAmount;
-    /** Readable total less computed total. */
+    /** Measured total less computed total. */
     readonly residue: ProductAmount;
   };
   readonly loads: readonly LoadShare[];

@@ -1,44 +1,44 @@
-import {
-  checks,
-  expectNumber,
-  expectRecord,
-  type Finding,
-  fail,
-  type NeutralSubstance,
-  type Quantity,
-  quantityOf,
-} from "../../quantity/index.js";
-import { expectSameProduct, numberIn } from "../inputs.js";
+import { allOf, expectFields, type Finding, numberIn, quantityOf } from "../../quantity/index.js";
+import { amountText } from "../amount-text.js";
+import { eachOf } from "../inputs.js";
 import { amountAt } from "../rate/amount-for.js";
 import { expectRate } from "../rate/rate.js";
 import type {
   LoadAmounts,
   LoadProduct,
+  LoadShare,
+  MeasuringIncrement,
   ProductAmount,
   ProductLoads,
-  ReadableStep,
 } from "./load-amount-types.js";
 import { loadLimitFindings } from "./load-limits.js";
-import { readableShares } from "./readable-shares.js";
+import { strengthFindings } from "./load-strength.js";
+import { expectIncrement, readIncrements, readLoadProducts } from "./read-load-products.js";
+import { type LoadPlan, readTankLoads } from "./read-tank-loads.js";
 import type { TankLoads } from "./tank-loads.js";
+import { wholeShares } from "./whole-shares.js";
 
 /**
  * How much of every product goes into each load: `amount = rate * area that the load is mixed for`, or
  * `rate * volume of the load` for a rate per volume of spray. The last load takes what is left, so that
  * the amounts, added in their order, are the total for the job.
  *
- * With a readable step the amounts are whole multiples of it: the running total is rounded, and a load
+ * With a measuring increment the amounts are whole multiples of it: the running total is rounded, and a load
  * takes the difference of two running totals. They add up as whole numbers of steps to the rounded
  * total, no load is off by as much as one step, and `residue` shows what rounding added or took.
+ *
+ * More liquid product than the load holds, of one or of all together, and more than 1 kg of dry product per liter of
+ * spray cannot be: that is an error. More product than water, or more than 0.25 kg of dry product per liter (2 lb per
+ * gallon), is a finding that names the likely slip (common practice, no source).
  *
  * What goes into a load is held against the least of a product (`least`) and its weakest and strongest
  * spray (`concentration`): amount and limit are compared for the volume of that load, as it is measured out.
  *
  * @param input - `loads` from `tankLoads`; `products`, each with `id`, `rate`, `form` and, where its rate
- *   needs one, `density`, and, where they are known, `least` and `concentration`; `readable`, a step for
- *   dry products and one for liquids
+ *   needs one, `density`, and, where they are known, `least` and `concentration`; `increments`, the smallest
+ *   graduation of the scale for dry products and of the jug for liquids
  * @throws RatewrightError with the problems of every product: `missing`, `duplicate` (two products with one
- *   id), `substance/mismatch` (a rate of another product than its `id` says), `range` (a step of zero), `infeasible` where even a full tank takes less than the `least` of a product, `conflict` (a
+ *   id), `substance/mismatch` (a rate of another product than its `id` says), `range` (a step of zero), `infeasible` where even a full tank takes less than the `least` of a product, or a load would have to hold more product than it does, `conflict` (a
  *   concentration with `min` above `max`), and what `amountFor` throws, with paths such as `products[1].rate`
  *
  * Source: Agrochemical and Pesticide Safety handbook, p. 128, examples 4 and 5 (product = rate x area
@@ -50,13 +50,13 @@ import type { TankLoads } from "./tank-loads.js";
  * import { loadAmounts, quantity, tankLoads } from "ratewright";
  * const loads = tankLoads({
  *   area: quantity(3.5, "acre"),
- *   sprayRate: quantity(15, "gal/acre", "spray"),
+ *   applicationVolume: quantity(15, "gal/acre", "spray"),
  *   capacity: quantity(30, "gal", "spray"),
  * });
  * const plan = loadAmounts({
  *   loads,
  *   products: [{ id: "a", rate: quantity(3.1, "lb/acre", "product:a"), form: "dry" }],
- *   readable: { dry: { unit: "oz", step: 1 } },
+ *   increments: { dry: { unit: "oz", step: 1 } },
  * });
  * plan.products[0]?.total.toString(); // => "10.85 lb of product:a"
  * plan.products[0]?.loads.map((load) => load.amount.toString()); // => ["99 oz of product:a", "75 oz of product:a"]
@@ -65,131 +65,107 @@ import type { TankLoads } from "./tank-loads.js";
 export const loadAmounts = (input: {
   readonly loads: TankLoads;
   readonly products: readonly LoadProduct[];
-  readonly readable?: { readonly dry?: ReadableStep; readonly liquid?: ReadableStep };
+  readonly increments?: { readonly dry?: MeasuringIncrement; readonly liquid?: MeasuringIncrement };
 }): LoadAmounts => {
-  expectFields(input, ["loads", "products", "readable"]);
-  const { loads, list, readable } = allOf({
-    loads: () => loadsOf(input.loads),
-    list: () => expectList(input.products, "products", "product"),
-    readable: () => readableOf(input.readable),
+  expectFields(input, ["loads", "products", "increments"]);
+  const { loads, products, increments } = allOf({
+    loads: () => readTankLoads(input.loads, "loads"),
+    products: () => readLoadProducts(input.products),
+    increments: () => readIncrements(input.increments),
   });
-  const seen = new Set<string>();
-  const measured = allInOrder(list, (product, i) => {
-    const at = `products[${i}].`;
-    const read = productOf(product, at, seen);
-    const { value, findings } = productLoads(read, loads, readable[read.form], at);
-    return { value, read, findings: [...findings, ...loadLimitFindings(read, value, loads, at)] };
+  const shared = eachOf(products, "products", "product", (_, at, i) => {
+    const product = products[i] as LoadProduct;
+    const byForm = increments[product.form];
+    const { value, findings } = productLoads(product, loads, byForm, at);
+    return { product, value, findings: [...findings, ...loadLimitFindings(product, value, loads, `${at}.`)] };
   });
+  const strength = loads.loads.flatMap(({ number, volume }, i) =>
+    strengthFindings(
+      shared.map(({ product, value }, j) => ({
+        id: value.id,
+        amount: (value.loads[i] as LoadShare).amount,
+        perVolume: expectRate(product.rate, "rate").basis === "spray volume",
+        path: `products[${j}].rate`,
+      })),
+      volume,
+      `Load ${number}`,
+    ),
+  );
   return {
     type: "load-amounts",
     version: 1,
-    products: measured.map(({ value }) => value),
-    findings: [
-      ...measured.flatMap(({ findings }) => findings),
-      ...loads.loads.flatMap((load, i) =>
-        strengthFindings(
-          measured.map(({ value, read }, j) => ({
-            id: value.id,
-            amount: (value.loads[i] as LoadShare).amount,
-            perVolume: expectRate(read.rate, `products[${j}].rate`).basis === "spray volume",
-            path: `products[${j}].rate`,
-          })),
-          load.volume,
-          `load ${load.number}`,
-        ),
-      ),
-    ],
+    products: shared.map(({ value }) => value),
+    findings: [...shared.flatMap(({ findings }) => findings), ...strength],
   };
 };
 
-/** Takes what `tankLoads` returns, or what JSON left of it. */
-const loadsOf = (input: unknown): TankLoads => {
-  const { type, loads, mixedFor, volume } = expectRecord(input, "loads", "what tankLoads returns");
-  return type === "tank-loads" && Array.isArray(loads) && loads.length > 0 && mixedFor && volume
-    ? (input as TankLoads)
-    : fail("type", "loads", input, "what tankLoads returns");
-};
-
-/** Takes the id of a product, which no other has and of which its rate is. */
-const idOf = (product: LoadProduct, at: string, seen: Set<string>): void => {
-  const { id, rate } = expectRecord(product, at.slice(0, -1), "a product") as unknown as LoadProduct;
-  if (typeof id !== "string" || id === "") fail("missing", `${at}id`, id, "an id of the product");
-  if (seen.has(id)) fail("duplicate", `${at}id`, id, "an id that no other product has");
-  seen.add(id);
-  expectSameProduct(expectRate(rate, `${at}rate`).product, id, `${at}rate`, rate);
+/** What every load takes of a product, computed: the last takes what is left, so that they add up to the total. */
+const exactLoads = (
+  product: LoadProduct,
+  loads: LoadPlan,
+  at: string,
+): { readonly total: ProductAmount; readonly values: readonly number[] } => {
+  const amountIn = ({ mixedFor, volume }: Pick<LoadPlan, "mixedFor" | "volume">): ProductAmount =>
+    amountAt({ ...product, area: mixedFor, sprayVolume: volume }, `${at}.`);
+  const total = amountIn(loads);
+  const values = loads.loads.slice(0, -1).map((load) => numberIn(amountIn(load), total.unit));
+  return { total, values: [...values, values.reduce((left, value) => left - value, total.value)] };
 };
 
 const productLoads = (
   product: LoadProduct,
-  loads: TankLoads,
-  byForm: ReadableStep | undefined,
+  loads: LoadPlan,
+  byForm: MeasuringIncrement | undefined,
   at: string,
-  findings: Finding[],
-): ProductLoads => {
-  const amountIn = (area: Quantity<"area", NeutralSubstance>, sprayVolume: Quantity<"volume", "spray">) =>
-    amountAt({ ...product, area, sprayVolume }, at);
-  const total = amountIn(loads.mixedFor, loads.volume);
-  const values: number[] = [];
-  let used = 0;
-  for (const load of loads.loads.slice(0, -1)) {
-    const value = numberIn(amountIn(load.mixedFor, load.volume), total.unit);
-    values.push(value);
-    used += value;
+): { readonly value: ProductLoads; readonly findings: readonly Finding[] } => {
+  const { id, form } = product;
+  const { total, values } = exactLoads(product, loads, at);
+  const of = (value: number, unit: string): ProductAmount =>
+    quantityOf(value, unit, total.of, at) as ProductAmount;
+  const increment = product.increment ?? byForm;
+  if (increment === undefined) {
+    const shares = values.map((value, i) => {
+      const amount = of(value, total.unit);
+      return { number: i + 1, amount, exact: amount };
+    });
+    return { value: { id, form, total, loads: shares }, findings: [] };
   }
-  values.push(total.value - used);
-  const of = (value: number, unit: string): ProductAmount => quantityOf(value, unit, total.of, at) as never;
-  const readable = product.readable ?? byForm;
-  if (readable === undefined) {
-    return {
-      id: product.id,
-      form: product.form,
-      total,
-      loads: values.map((value, i) => {
-        const amount = of(value, total.unit);
-        return { number: i + 1, amount, exact: amount };
-      }),
-    };
-  }
-  const where = product.readable === undefined ? `readable.${product.form}` : `${at}readable`;
-  expectRecord(readable, where, "a unit and a step");
-  const step = expectNumber(readable.step, `${where}.step`, { above: 0 });
-  const one = quantityOf(step, readable.unit, total.of, `${where}.unit`);
-  if (one.dimension !== total.dimension) {
-    fail("unit/mismatch", `${where}.unit`, one, `a unit of ${total.dimension}`);
-  }
-  const inSteps = (value: number): number => numberIn(of(value, total.unit), readable.unit) / step;
-  const shares = readableShares(values.map(inSteps), inSteps(total.value));
-  const multiple = (steps: number): ProductAmount =>
-    of(Number((steps * step).toPrecision(15)), readable.unit);
+  const where = product.increment === undefined ? `increments.${form}` : `${at}.increment`;
+  const { unit, step } = expectIncrement(increment, total, where);
+  const inSteps = (value: number): number => numberIn(of(value, total.unit), unit) / step;
+  const shares = wholeShares(values.map(inSteps), inSteps(total.value));
+  const multiple = (count: number): ProductAmount => of(Number((count * step).toPrecision(15)), unit);
   const steps = shares.reduce((sum, share) => sum + share, 0);
-  shares.forEach((share, i) => {
-    if (share === 0 && (values[i] as number) > 0) {
-      findings.push({
-        code: "load/step-too-coarse",
-        severity: "warning",
-        path: where,
-        params: { product: product.id, load: i + 1, step, unit: readable.unit },
-        text: `Load ${i + 1} gets no ${product.id}: a step of ${step} ${readable.unit} is too coarse for what it needs.`,
-      });
-    }
-  });
   const rounded = multiple(steps);
   return {
-    id: product.id,
-    form: product.form,
-    total,
-    readable: {
-      unit: readable.unit,
-      step,
-      steps,
-      total: rounded,
-      residue: of(rounded.value - numberIn(total, readable.unit), readable.unit),
+    value: {
+      id,
+      form,
+      total,
+      measured: {
+        unit,
+        step,
+        steps,
+        total: rounded,
+        residue: of(rounded.value - numberIn(total, unit), unit),
+      },
+      loads: shares.map((share, i) => ({
+        number: i + 1,
+        amount: multiple(share),
+        exact: of(values[i] as number, total.unit),
+        steps: share,
+      })),
     },
-    loads: shares.map((share, i) => ({
-      number: i + 1,
-      amount: multiple(share),
-      exact: of(values[i] as number, total.unit),
-      steps: share,
-    })),
+    findings: shares.flatMap((share, i): readonly Finding[] =>
+      share === 0 && (values[i] as number) > 0 ? [tooCoarse(id, i + 1, { unit, step }, where)] : [],
+    ),
   };
 };
+
+const tooCoarse = (id: string, load: number, { unit, step }: MeasuringIncrement, path: string): Finding => ({
+  code: "load/step-too-coarse",
+  severity: "warning",
+  path,
+  params: { product: id, load, step, unit },
+  text: `Load ${load} gets no ${id}: a measuring increment of ${amountText({ value: step, unit })} is too coarse for what it needs.`,
+});

@@ -1,10 +1,17 @@
 import { exceeds } from "../../numeric/index.js";
-import { expectQuantity, expectRecord, type Finding, fail, type Quantity } from "../../quantity/index.js";
-import { numberIn } from "../inputs.js";
+import {
+  expectQuantity,
+  expectRecord,
+  type Finding,
+  fail,
+  numberIn,
+  type Quantity,
+} from "../../quantity/index.js";
+
 import { amountAt } from "../rate/amount-for.js";
 import { expectRate, type RateOf } from "../rate/rate.js";
 import type { LoadProduct, ProductLoads } from "./load-amount-types.js";
-import type { TankLoads } from "./tank-loads.js";
+import type { LoadPlan } from "./read-tank-loads.js";
 
 /** A limit per volume of spray, checked: of this product, per volume. */
 const limitAt = (rate: RateOf | undefined, of: string, path: string): RateOf | undefined => {
@@ -21,7 +28,7 @@ const digits = (value: number): number => Number(value.toPrecision(4));
 export const loadLimitFindings = (
   product: LoadProduct,
   measured: ProductLoads,
-  loads: TankLoads,
+  loads: LoadPlan,
   at: string,
 ): readonly Finding[] => [
   ...leastFindings(product, measured, loads, at),
@@ -31,7 +38,7 @@ export const loadLimitFindings = (
 const leastFindings = (
   product: LoadProduct,
   measured: ProductLoads,
-  loads: TankLoads,
+  loads: LoadPlan,
   at: string,
 ): readonly Finding[] => {
   if (product.least === undefined) return [];
@@ -71,7 +78,7 @@ const leastFindings = (
 const concentrationFindings = (
   product: LoadProduct,
   measured: ProductLoads,
-  loads: TankLoads,
+  loads: LoadPlan,
   at: string,
 ): readonly Finding[] => {
   const rule = product.concentration;

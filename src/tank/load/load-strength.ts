@@ -26,6 +26,8 @@ const muchLiquid = 0.5;
 
 type Spray = Quantity<"volume", "spray">;
 
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 /**
  * Refuses what cannot be in a volume of spray, and tells what is absurd in it.
  *
@@ -46,21 +48,39 @@ export const strengthFindings = (
   const allPoured = poured.reduce((sum, { perLiter }) => sum + perLiter, 0);
   for (const { id, path, amount, dry, perLiter } of shares) {
     if (!exceeds(perLiter, dry ? mostDry : 1)) continue;
-    fail("infeasible", path, amount, `less product than ${what} holds (${amountText(load)} of spray); is the rate of ${id} per 100 gal, or is the volume of spray per area too small?`);
+    fail(
+      "infeasible",
+      path,
+      amount,
+      `less product than ${lower(what)} holds (${amountText(load)} of spray); is the rate of ${id} per 100 gal, or is the volume of spray per area too small?`,
+    );
   }
   if (exceeds(allPoured, 1)) {
     const most = poured.reduce((a, b) => (b.perLiter > a.perLiter ? b : a));
-    fail("infeasible", most.path, most.amount, `less product than ${what} holds: the liquids together are ${Number((100 * allPoured).toPrecision(3))} % of it`);
+    fail(
+      "infeasible",
+      most.path,
+      most.amount,
+      `less product than ${lower(what)} holds: the liquids together are ${Number((100 * allPoured).toPrecision(3))} % of it`,
+    );
   }
   return shares.flatMap(({ id, path, amount, dry, perLiter, perVolume }): readonly Finding[] => {
     if (!exceeds(perLiter, dry ? muchDry : muchLiquid)) return [];
-    const slip = perVolume ? "Is its rate per 100 gal, and not per gal?" : "Is its rate per acre, and not per 1000 ft2, and is the volume of spray per area right?";
+    const slip = perVolume
+      ? "Is its rate per 100 gal, and not per gal?"
+      : "Is its rate per acre, and not per 1000 ft2, and is the volume of spray per area right?";
     return [
       {
         code: dry ? "load/much-dry-product" : "load/more-product-than-water",
         severity: "warning",
         path,
-        params: { product: id, amount: amount.value, unit: amount.unit, load: load.value, loadUnit: load.unit },
+        params: {
+          product: id,
+          amount: amount.value,
+          unit: amount.unit,
+          load: load.value,
+          loadUnit: load.unit,
+        },
         text: `${what} takes ${amountText(amount)} of ${id} in ${amountText(load)} of spray: ${dry ? `${Number((numberIn(amount, "lb") / load.in("gal")).toPrecision(3))} lb per gallon, more than most dry products dissolve or stay suspended at` : "more product than water"}. ${slip}`,
         source: "common practice, no source",
       },

@@ -4,6 +4,9 @@ import { fail } from "../../quantity/index.js";
 /** How an area is cut into loads: full tanks and a part of one, loads of one size each, or a recipe of fixed size. */
 export type LoadSplit = "full then partial" | "even" | "fixed size";
 
+/** Every {@link LoadSplit}. */
+export const loadSplits: readonly LoadSplit[] = ["full then partial", "even", "fixed size"];
+
 /** More loads than this are taken for a slip of units. */
 const mostLoads = 10_000;
 
@@ -30,19 +33,45 @@ export interface LoadVolumesInput {
   readonly split: LoadSplit;
   /** Of a load, with `"fixed size"`. */
   readonly size: number;
+  /** The least that a load may be; zero where none was asked for. */
+  readonly least: number;
   /** The unit of them all, for messages. */
   readonly unit: string;
 }
 
-/** What is mixed for each load, and whether every load is a full one. */
+/** What is mixed for each load, none below the least, and whether every load is a full one. */
 export const loadVolumes = (
+  input: LoadVolumesInput,
+): { readonly volumes: readonly number[]; readonly whole: boolean } => {
+  const { volumes, whole } = uneven(input);
+  const { least, unit } = input;
+  const last = volumes[volumes.length - 1] as number;
+  if (last >= least * (1 - 1e-12)) return { volumes, whole };
+  const before = volumes[volumes.length - 2] ?? 0;
+  if (before + last < 2 * least) {
+    const even = input.wanted / volumes.length;
+    fail(
+      "infeasible",
+      "leastLoad",
+      { value: least, unit },
+      before === undefined || even < least
+        ? `${Number(even.toPrecision(4))} ${unit} or less: that is the job, shared out evenly; the split "fixed size" mixes more, and leaves it over`
+        : `a least load that the last two loads can hold; even loads (split "even") are ${Number(even.toPrecision(4))} ${unit} each`,
+    );
+  }
+  // Both halves come off one sum, so that the volumes still add up to the last digit.
+  const pair = before + last;
+  return { volumes: [...volumes.slice(0, -2), pair - least, pair - (pair - least)], whole: false };
+};
+
+const uneven = (
   input: LoadVolumesInput,
 ): { readonly volumes: readonly number[]; readonly whole: boolean } => {
   const { wanted, capacity, refill, split, size } = input;
   const smallest = split === "fixed size" ? size : refill;
   if (wanted / smallest > mostLoads) {
     // Where the tank itself would do, it is the dead volume that leaves too little of it.
-    const tank = wanted / capacity > mostLoads ? "capacity" : "deadVolume";
+    const tank = wanted / capacity > mostLoads ? "capacity" : "residualVolume";
     fail(
       "range",
       split === "fixed size" ? "loadSize" : tank,

@@ -1,11 +1,16 @@
 import {
   allOf,
-  expectRecord,
+  expectFields,
+  expectQuantity,
+  type Finding,
+  likeQuantity,
   type NeutralSubstance,
+  numberIn,
   type Quantity,
-  quantityOf,
+  quantity,
+  timesOf,
 } from "../../quantity/index.js";
-import { numberIn, sprayOf, sprayRateOf } from "../inputs.js";
+import { applicationVolumeOf, type SprayPerArea, sprayOf } from "../inputs.js";
 import { areaOf } from "../rate/amount-for.js";
 
 /** What is still to be mixed to finish a job, and what will be left. */
@@ -16,19 +21,21 @@ export interface MixToFinish {
   readonly needed: Quantity<"volume", "spray">;
   /** Spray that has to be mixed for it; zero where enough is at hand. */
   readonly toMix: Quantity<"volume", "spray">;
-  /** The area for which the products of it are measured out: `toMix / sprayRate`. */
+  /** The area for which the products of it are measured out: `toMix / applicationVolume`. */
   readonly mixedFor: Quantity<"area", "none">;
   /** Spray that is left when the area is done. */
   readonly leftOver: Quantity<"volume", "spray">;
+  readonly findings: readonly Finding[];
 }
 
 /**
- * The smallest mix that finishes a job that is under way: `toMix = sprayRate * area left + deadVolume +
- * hoseVolume - at hand`, and never less than zero. What is left over is then
- * `at hand + toMix - sprayRate * area left`.
+ * The smallest mix that finishes a job that is under way: `toMix = applicationVolume * area left + residualVolume +
+ * plumbingVolume - at hand`, and never less than zero. What is left over is then
+ * `at hand + toMix - applicationVolume * area left`.
  *
- * @param input - `area` still to do, zero or more; `sprayRate`, more than zero; `atHand`, all spray in tank
- *   and hoses now; `deadVolume` and `hoseVolume` as in {@link tankLoads}; each of them zero where left out
+ * @param input - `area` still to do, zero or more; `applicationVolume`, more than zero, or a calibration, also
+ *   with water (`density` as in {@link tankLoads}); `atHand`, all spray in tank
+ *   and hoses now; `residualVolume` and `plumbingVolume` as in {@link tankLoads}; each of them zero where left out
  * @throws RatewrightError with every problem: `range`, `unit/mismatch`, `substance/mismatch`, `type`,
  *   `missing` (area)
  *
@@ -40,9 +47,9 @@ export interface MixToFinish {
  * import { mixToFinish, quantity } from "ratewright";
  * const last = mixToFinish({
  *   area: quantity(1.5, "acre"),
- *   sprayRate: quantity(15, "gal/acre", "spray"),
+ *   applicationVolume: quantity(15, "gal/acre", "spray"),
  *   atHand: quantity(4, "gal", "spray"),
- *   hoseVolume: quantity(1, "gal", "spray"),
+ *   plumbingVolume: quantity(1, "gal", "spray"),
  * });
  * last.toMix.in("gal"); // => 19.5
  * last.mixedFor.in("acre"); // => 1.3
@@ -51,34 +58,44 @@ export interface MixToFinish {
  */
 export const mixToFinish = <A extends NeutralSubstance>(input: {
   readonly area: Quantity<"area", A>;
-  readonly sprayRate: Quantity<"volume/area", "spray">;
+  readonly applicationVolume: SprayPerArea;
+  readonly density?: Quantity<"mass/volume", "none">;
   readonly atHand?: Quantity<"volume", "spray">;
-  readonly deadVolume?: Quantity<"volume", "spray">;
-  readonly hoseVolume?: Quantity<"volume", "spray">;
+  readonly residualVolume?: Quantity<"volume", "spray">;
+  readonly plumbingVolume?: Quantity<"volume", "spray">;
 }): MixToFinish => {
-  expectRecord(input, "input");
-  const volume = (path: "atHand" | "deadVolume" | "hoseVolume") =>
-    input[path] === undefined ? undefined : sprayOf(input[path], path, "non-negative");
-  const { area, sprayRate, ...volumes } = allOf({
-    area: () => areaOf(input.area),
-    sprayRate: () => sprayRateOf(input.sprayRate),
-    atHand: () => volume("atHand"),
-    deadVolume: () => volume("deadVolume"),
-    hoseVolume: () => volume("hoseVolume"),
+  const given = expectFields(input, [
+    "area",
+    "applicationVolume",
+    "density",
+    "atHand",
+    "residualVolume",
+    "plumbingVolume",
+  ]);
+  const liters = (path: "atHand" | "residualVolume" | "plumbingVolume"): number =>
+    given[path] === undefined ? 0 : sprayOf(given[path], path, "non-negative").in("L");
+  const { area, spray, atHand, residual, plumbing } = allOf({
+    area: () => areaOf(given.area),
+    spray: () => applicationVolumeOf(given.applicationVolume, given.density),
+    atHand: () => liters("atHand"),
+    residual: () => liters("residualVolume"),
+    plumbing: () => liters("plumbingVolume"),
   });
-  const needed = sprayRate.times(area as Quantity<"area", "none">);
-  const read = (path: keyof typeof volumes): number =>
-    volumes[path] === undefined ? 0 : numberIn(volumes[path], needed.unit);
-  const [atHand, dead, hose] = [read("atHand"), read("deadVolume"), read("hoseVolume")];
-  const toMix = Math.max(0, needed.value + dead + hose - atHand);
-  const spray = (value: number): Quantity<"volume", "spray"> =>
-    quantityOf(value, needed.unit, "spray", "area") as unknown as Quantity<"volume", "spray">;
+  const needed = expectQuantity(
+    timesOf(spray.value, area),
+    { dimension: "volume", of: "spray", bound: "non-negative" },
+    "area",
+  );
+  const inUnitOf = (value: number): number => numberIn(quantity(value, "L"), needed.unit);
+  const kept = inUnitOf(residual) + inUnitOf(plumbing);
+  const toMix = likeQuantity(needed, Math.max(0, needed.value + kept - inUnitOf(atHand)));
   return {
     type: "mix-to-finish",
     version: 1,
     needed,
-    toMix: spray(toMix),
-    mixedFor: spray(toMix).per(sprayRate) as unknown as Quantity<"area", "none">,
-    leftOver: spray(Math.max(0, atHand + toMix - needed.value)),
+    toMix,
+    mixedFor: toMix.per(spray.value),
+    leftOver: likeQuantity(needed, Math.max(0, inUnitOf(atHand) + toMix.value - needed.value)),
+    findings: spray.findings,
   };
 };

@@ -1,15 +1,21 @@
+import type { Estimate } from "../../numeric/index.js";
 import {
   allOf,
-  expectQuantity,
-  expectRecord,
+  expectFields,
+  expectOneOf,
+  type Finding,
   fail,
+  likeQuantity,
   type NeutralSubstance,
+  numberIn,
+  perOf,
   type Quantity,
+  timesOf,
 } from "../../quantity/index.js";
-import { numberIn, sprayOf, sprayRateOf } from "../inputs.js";
+import type { FinishedSpray } from "../../spray/index.js";
+import { applicationVolumeOf, type SprayPerArea, sprayOf } from "../inputs.js";
 import { areaOf } from "../rate/amount-for.js";
-import { areaPerTank } from "./area-per-tank.js";
-import { type LoadSplit, loadVolumes, parts } from "./load-volumes.js";
+import { type LoadSplit, loadSplits, loadVolumes, parts } from "./load-volumes.js";
 
 /** One filling of the tank. */
 export interface TankLoad {
@@ -19,7 +25,7 @@ export interface TankLoad {
   readonly volume: Quantity<"volume", "spray">;
   /** What this load treats. */
   readonly area: Quantity<"area", NeutralSubstance>;
-  /** The area for which the products of this load are measured out: `volume / sprayRate`. */
+  /** The area for which the products of this load are measured out: `volume / applicationVolume`. */
   readonly mixedFor: Quantity<"area", NeutralSubstance>;
   /** Whether the tank is filled to its capacity. */
   readonly full: boolean;
@@ -36,7 +42,7 @@ export interface TankLoads {
   readonly area: Quantity<"area", NeutralSubstance>;
   /** The area for which all products are measured out: more than `area` by what is left over. */
   readonly mixedFor: Quantity<"area", NeutralSubstance>;
-  readonly sprayRate: Quantity<"volume/area", "spray">;
+  readonly applicationVolume: Quantity<"volume/area", "spray">;
   readonly capacity: Quantity<"volume", "spray">;
   /** Area that one full tank covers. */
   readonly areaPerTank: Quantity<"area", NeutralSubstance>;
@@ -46,32 +52,44 @@ export interface TankLoads {
   readonly leftOver: {
     readonly volume: Quantity<"volume", "spray">;
     /** Of it: what tank and hoses keep. */
-    readonly held: Quantity<"volume", "spray">;
+    readonly residual: Quantity<"volume", "spray">;
   };
   readonly loads: readonly TankLoad[];
+  /** What a tank covers and what the job takes with their standard errors, where the application volume came with one. */
+  readonly estimates?: {
+    readonly areaPerTank: Estimate<"area", NeutralSubstance>;
+    readonly smallestMix: Estimate<"volume", "spray">;
+  };
+  readonly findings: readonly Finding[];
 }
 
 /**
  * The tank loads that an area takes.
  *
- * - `wanted = sprayRate * area + deadVolume + hoseVolume`, the smallest mix that finishes the job
- * - `areaPerTank = capacity / sprayRate`
+ * - `wanted = applicationVolume * area + residualVolume + plumbingVolume`, the smallest mix that finishes the job
+ * - `areaPerTank = capacity / applicationVolume`
  * - `count = ceil(wanted / capacity)`, where a quotient that is whole to one part in 10^12 is whole; with
- *   a dead volume a later filling adds at most `capacity - deadVolume`
+ *   a dead volume a later filling adds at most `capacity - residualVolume`
  * - last load: what is left; with `split: "even"` every load has `wanted / count`; with `"fixed size"`
  *   every load is `loadSize`, `count = ceil(wanted / loadSize)`, and what is too much is left over
- * - `mixedFor = volume / sprayRate` of each load: what the pump cannot draw and the hoses keep is spray
+ * - `mixedFor = volume / applicationVolume` of each load: what the pump cannot draw and the hoses keep is spray
  *   as strong as the rest, and takes product too
  *
- * The last load is mixed for what is left, never as a share of a full recipe judged by eye.
+ * The last load is mixed for what is left, never as a share of a full recipe judged by eye. A last load of less than a
+ * tenth of the tank is a finding that gives the size of even loads; with `leastLoad` the load before it gives up as much as
+ * it takes for both to hold that.
  *
- * @param input - `area`, `sprayRate` (volume of spray per area) and `capacity` (what the tank is filled
- *   to), all more than zero; `split`, `"full then partial"` where left out; `loadSize` with `"fixed size"`;
- *   `deadVolume` (what the pump leaves in the tank) and `hoseVolume` (what hoses and boom keep), zero or more
+ * A calibration with water may go in as it is: its rate, its estimate, or the whole record. The spray is then taken to be
+ * as heavy as water, which a finding says, or by its `density`; the error of an estimate goes through to `estimates`.
+ *
+ * @param input - `area`, `applicationVolume` (volume of spray per area, or a calibration) and `capacity` (what the tank
+ *   is filled to), all more than zero; `density` of the spray, for a calibration with water; `split`, `"full then
+ *   partial"` where left out; `loadSize` with `"fixed size"`; `leastLoad`, the least that the tank can agitate;
+ *   `residualVolume` (what the pump leaves in the tank) and `plumbingVolume` (what hoses and boom keep), zero or more
  * @throws RatewrightError with every problem of the input: `range`, `unit/mismatch`, `substance/mismatch`,
- *   `type`, `missing`, `conflict` (`loadSize` with another split than `"fixed size"`); `range` on `capacity`,
- *   `deadVolume` or `loadSize` where the job would take more than 10 000 loads, on `deadVolume` and
- *   `hoseVolume` where they leave nothing of a tank
+ *   `type`, `missing`, `conflict` (`loadSize` with another split than `"fixed size"`); `infeasible` on `leastLoad` where no such loads
+ *   add up to the job; `range` on `capacity`, `residualVolume` or `loadSize` where the job would take more than 10 000 loads, on `residualVolume` and
+ *   `plumbingVolume` where they leave nothing of a tank
  *
  * Source: University of Missouri Extension method (G1272), acres per tank = tank / GPA; Agrochemical and
  * Pesticide Safety handbook, p. 128, example 4 (the part-filled last tank). Dead and hose volume: volumes
@@ -82,7 +100,7 @@ export interface TankLoads {
  * import { quantity, tankLoads } from "ratewright";
  * const job = {
  *   area: quantity(3.5, "acre"),
- *   sprayRate: quantity(15, "gal/acre", "spray"),
+ *   applicationVolume: quantity(15, "gal/acre", "spray"),
  *   capacity: quantity(30, "gal", "spray"),
  * };
  * const plan = tankLoads(job);
@@ -93,77 +111,176 @@ export interface TankLoads {
  * batches.loads.map((load) => load.volume.in("gal")); // => [20, 20, 20]
  * batches.leftOver.volume.in("gal"); // => 7.5
  * batches.smallestMix.in("gal"); // => 52.5
+ * const held = tankLoads({ ...job, area: quantity(2.1, "acre"), leastLoad: quantity(10, "gal", "spray") });
+ * held.loads.map((load) => load.volume.in("gal")); // => [21.5, 10]
  * ```
  */
 export const tankLoads = <A extends NeutralSubstance>(input: {
   readonly area: Quantity<"area", A>;
-  readonly sprayRate: Quantity<"volume/area", "spray">;
+  readonly applicationVolume: SprayPerArea;
   readonly capacity: Quantity<"volume", "spray">;
+  readonly density?: Quantity<"mass/volume", "none">;
   readonly split?: LoadSplit;
   readonly loadSize?: Quantity<"volume", "spray">;
-  readonly deadVolume?: Quantity<"volume", "spray">;
-  readonly hoseVolume?: Quantity<"volume", "spray">;
+  readonly leastLoad?: Quantity<"volume", "spray">;
+  readonly residualVolume?: Quantity<"volume", "spray">;
+  readonly plumbingVolume?: Quantity<"volume", "spray">;
 }): TankLoads => {
-  expectRecord(input, "input");
-  const { area, sprayRate, capacity, split, deadVolume, hoseVolume, loadSize } = allOf({
-    area: () => areaOf(input.area, "positive"),
-    sprayRate: () => sprayRateOf(input.sprayRate),
-    capacity: () => sprayOf(input.capacity, "capacity"),
-    split: () => splitOf(input.split),
-    deadVolume: () => heldBack(input.deadVolume, "deadVolume"),
-    hoseVolume: () => heldBack(input.hoseVolume, "hoseVolume"),
-    loadSize: () => loadSizeOf(input.loadSize, input.split),
-  });
+  const read = readInput(input);
+  const { area, spray, capacity, split } = read;
   const tank = capacity.value;
-  const dead = deadVolume === undefined ? 0 : numberIn(deadVolume, capacity.unit);
-  const held = dead + (hoseVolume === undefined ? 0 : numberIn(hoseVolume, capacity.unit));
-  if (held >= tank) {
-    const path = dead >= tank ? "deadVolume" : "hoseVolume";
-    fail("range", path, input[path], "less than what the tank holds, with the dead volume");
-  }
-  const size = loadSize === undefined ? tank : fitting(loadSize, capacity, dead);
-  const exact = sprayRate.times(area as Quantity<"area", "none">);
-  const need = numberIn(exact, capacity.unit);
+  const { dead, held } = heldBack(read);
+  const size = read.loadSize === undefined ? tank : fitting(read.loadSize, capacity, dead);
+  const need = numberIn(timesOf(spray.value, area), capacity.unit);
   const { volumes, whole } = loadVolumes({
     wanted: need + held,
     capacity: tank,
     refill: tank - dead,
     split,
     size,
+    least: read.leastLoad === undefined ? 0 : numberIn(read.leastLoad, capacity.unit),
     unit: capacity.unit,
   });
   const count = volumes.length;
-  const each = numberIn(areaPerTank({ capacity, sprayRate }), area.unit);
+  const each = numberIn(perOf(capacity, spray.value), area.unit);
   const total = volumes.reduce((sum, volume) => sum + volume, 0);
   const plain = held === 0 && split !== "fixed size";
-  const spray = (value: number): Quantity<"volume", "spray"> => withValue(capacity, value);
-  const ground = (value: number): Quantity<"area", NeutralSubstance> => withValue(area, value);
+  const sized = plain && (whole || split === "even" || read.leastLoad === undefined);
   const perVolume = each / tank;
-  const areas = plain
+  const areas = sized
     ? parts(area.value, whole || split === "even" ? area.value / count : each, count)
     : treated(volumes, held, perVolume, area.value);
   const mixed = plain ? areas : volumes.map((volume) => volume * perVolume);
+  const smallest = plain ? total : need + held;
   return {
     type: "tank-loads",
     version: 1,
     count,
     split,
-    volume: spray(total),
+    volume: likeQuantity(capacity, total),
     area,
-    mixedFor: plain ? area : ground(mixed.reduce((sum, part) => sum + part, 0)),
-    sprayRate,
+    mixedFor: plain
+      ? area
+      : likeQuantity(
+          area,
+          mixed.reduce((sum, part) => sum + part, 0),
+        ),
+    applicationVolume: spray.value,
     capacity,
-    areaPerTank: ground(each),
-    smallestMix: plain ? spray(total) : spray(need + held),
-    leftOver: { volume: spray(plain ? 0 : total - need), held: spray(held) },
+    areaPerTank: likeQuantity(area, each),
+    smallestMix: likeQuantity(capacity, smallest),
+    leftOver: {
+      volume: likeQuantity(capacity, plain ? 0 : total - need),
+      residual: likeQuantity(capacity, held),
+    },
     loads: volumes.map((value, i) => ({
       number: i + 1,
-      volume: spray(value),
-      area: ground(areas[i] as number),
-      mixedFor: ground(mixed[i] as number),
+      volume: likeQuantity(capacity, value),
+      area: likeQuantity(area, areas[i] as number),
+      mixedFor: likeQuantity(area, mixed[i] as number),
       full: isFull(value, i === 0 ? tank : tank - dead),
     })),
+    ...estimated(spray, likeQuantity(area, each), likeQuantity(capacity, smallest), need),
+    findings: [...spray.findings, ...smallLast(volumes, split, capacity)],
   };
+};
+
+const fields = [
+  "area",
+  "applicationVolume",
+  "capacity",
+  "density",
+  "split",
+  "loadSize",
+  "leastLoad",
+  "residualVolume",
+  "plumbingVolume",
+] as const;
+
+type Spray = Quantity<"volume", "spray">;
+
+const readInput = (input: unknown) => {
+  const given = expectFields(input, fields);
+  const volume = (path: "leastLoad" | "residualVolume" | "plumbingVolume"): Spray | undefined =>
+    given[path] === undefined ? undefined : sprayOf(given[path], path, "non-negative");
+  return allOf({
+    area: () => areaOf(given.area, "positive"),
+    spray: () => applicationVolumeOf(given.applicationVolume, given.density),
+    capacity: () => sprayOf(given.capacity, "capacity"),
+    split: () =>
+      given.split === undefined ? "full then partial" : expectOneOf(given.split, loadSplits, "split"),
+    leastLoad: () => volume("leastLoad"),
+    residualVolume: () => volume("residualVolume"),
+    plumbingVolume: () => volume("plumbingVolume"),
+    loadSize: () => loadSizeOf(given.loadSize, given.split),
+  });
+};
+
+/** What the tank keeps, and what tank and hoses keep together, in the unit of the tank. */
+const heldBack = ({
+  capacity,
+  residualVolume,
+  plumbingVolume,
+}: {
+  readonly capacity: Spray;
+  readonly residualVolume: Spray | undefined;
+  readonly plumbingVolume: Spray | undefined;
+}): { readonly dead: number; readonly held: number } => {
+  const read = (volume: Spray | undefined): number =>
+    volume === undefined ? 0 : numberIn(volume, capacity.unit);
+  const dead = read(residualVolume);
+  const held = dead + read(plumbingVolume);
+  if (held >= capacity.value) {
+    const [path, volume] =
+      dead >= capacity.value
+        ? (["residualVolume", residualVolume] as const)
+        : (["plumbingVolume", plumbingVolume] as const);
+    fail("range", path, volume, "less than what the tank holds, with the residual volume");
+  }
+  return { dead, held };
+};
+
+/** The standard errors that an error of the application volume makes. */
+const estimated = (
+  { value, estimate }: FinishedSpray<"volume/area">,
+  areaPerTank: Quantity<"area", NeutralSubstance>,
+  smallestMix: Spray,
+  need: number,
+): Pick<TankLoads, "estimates"> => {
+  if (estimate === undefined) return {};
+  const { standardError, degreesOfFreedom } = estimate;
+  const relative = standardError.value / value.value;
+  const more = degreesOfFreedom === undefined ? {} : { degreesOfFreedom };
+  const of = <D extends string, S extends string>(q: Quantity<D, S>, error: number): Estimate<D, S> => ({
+    type: "estimate",
+    version: 1,
+    value: q,
+    standardError: likeQuantity(q, error),
+    ...more,
+  });
+  return {
+    estimates: {
+      areaPerTank: of(areaPerTank, areaPerTank.value * relative),
+      smallestMix: of(smallestMix, need * relative),
+    },
+  };
+};
+
+/** A last load of less than a tenth of the tank, which few tanks agitate. */
+const smallLast = (volumes: readonly number[], split: LoadSplit, capacity: Spray): readonly Finding[] => {
+  const last = volumes[volumes.length - 1] as number;
+  if (split !== "full then partial" || volumes.length < 2 || last >= capacity.value / 10) return [];
+  const even = volumes.reduce((sum, volume) => sum + volume, 0) / volumes.length;
+  const digits = (value: number): number => Number(value.toPrecision(4));
+  return [
+    {
+      code: "load/small-last",
+      severity: "caution",
+      params: { load: volumes.length, volume: last, even, unit: capacity.unit },
+      text: `Load ${volumes.length} is only ${digits(last)} ${capacity.unit}, less than a tenth of the tank: few tanks agitate so little, and it is hard to measure for. Even loads (split: "even") are ${digits(even)} ${capacity.unit} each; leastLoad holds the last one up.`,
+      source: "common practice, no source",
+    },
+  ];
 };
 
 /** Within the guard of the count of loads a load is full: the last of several is what is left, with its noise. */
@@ -189,16 +306,6 @@ const treated = (
   });
 };
 
-const splitOf = (input: unknown): LoadSplit => {
-  const split = input === undefined ? "full then partial" : input;
-  return split === "full then partial" || split === "even" || split === "fixed size"
-    ? split
-    : fail("type", "split", split, '"full then partial", "even" or "fixed size"');
-};
-
-const heldBack = (input: unknown, path: string): Quantity<"volume", "spray"> | undefined =>
-  input === undefined ? undefined : sprayOf(input, path, "non-negative");
-
 const loadSizeOf = (input: unknown, split: unknown): Quantity<"volume", "spray"> | undefined => {
   if (split !== "fixed size") {
     if (input === undefined) return undefined;
@@ -222,6 +329,3 @@ const fitting = (
   }
   return size;
 };
-
-const withValue = <D extends string, S extends string>(like: Quantity<D, S>, value: number): Quantity<D, S> =>
-  expectQuantity({ value, unit: like.unit, of: like.of }, { dimension: like.dimension, of: like.of }, "area");

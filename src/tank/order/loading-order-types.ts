@@ -1,16 +1,16 @@
 import type { Citation, Finding, Quantity } from "../../quantity/index.js";
 import type { TankCaution } from "../cautions.js";
 import type { LoadVolume, MixAmount, MixProduct } from "../partners/mix-product.js";
-import type { LadderId } from "../votes/ladder.js";
-import type { Standing } from "../votes/pair-votes.js";
+import type { MixingOrderId } from "../published-orders/mixing-order.js";
+import type { Standing } from "../published-orders/pair-order.js";
 
 /** What {@link loadingOrder} takes. */
 export interface LoadingOrderInput {
   readonly products: readonly MixProduct[];
   /** How full of water the tank is before the first product, and who says so. */
   readonly waterFirst?: { readonly fraction: number; readonly source: string };
-  /** Which order to follow: the derived consensus, or one published ladder. */
-  readonly ladder?: "consensus" | LadderId;
+  /** Which order to follow: the derived consensus, or one published mixing order. */
+  readonly mixingOrder?: "consensus" | MixingOrderId;
   /** Finished spray of this load; the steps then say volumes beside shares. */
   readonly loadVolume?: LoadVolume;
   /** Which country's limits on mixing to hold the mix against. */
@@ -48,7 +48,7 @@ export interface LoadingStep {
   readonly sources: readonly Citation[];
 }
 
-/** Two products in the order of the result, and what the published ladders say of their kinds. */
+/** Two products in the order of the result, and what the published mixing orders say of their kinds. */
 export interface OrderedPair {
   readonly first: string;
   readonly second: string;
@@ -60,19 +60,25 @@ export interface OrderedPair {
     readonly against: readonly string[];
     readonly same: readonly string[];
   };
-  /** What put them in this order: a label, the ladder asked for, the consensus, or, for want of any, their ids. */
-  readonly resolvedBy: "label" | "ladder" | "consensus" | "id";
+  /**
+   * What put them in this order: a label; the mixing order that was asked for; the majority of the sources that list
+   * both; where these tie or do not say, the consensus over all kinds; or, for want of any, their ids.
+   */
+  readonly resolvedBy: ResolvedBy;
 }
+
+/** What decides a pair: see {@link OrderedPair}. */
+export type ResolvedBy = "label" | "chosen order" | "majority" | "consensus" | "id";
 
 /** The steps of filling the tank, and how firm they are. */
 export interface LoadingOrder {
   readonly type: "loading-order";
   readonly version: 1;
-  readonly ladder: "consensus" | LadderId;
+  readonly mixingOrder: "consensus" | MixingOrderId;
   /** Ids of the products as they go in. */
   readonly order: readonly string[];
   readonly steps: readonly LoadingStep[];
-  /** Pairs on which the sources agree. Where `votes.against` is larger, a label or ladder overruled them. */
+  /** Pairs on which the sources agree. Where `votes.against` is larger, a label or mixing order overruled them. */
   readonly firm: readonly OrderedPair[];
   /** Pairs on which the sources disagree: the labels decide. */
   readonly open: readonly OrderedPair[];

@@ -3,23 +3,23 @@ import { type TankCaution, tankCautions } from "../cautions.js";
 import { formulations } from "../formulation/formulation.js";
 import { sprayOf } from "../inputs.js";
 import { expectMixProducts } from "../partners/expect-mix-products.js";
-import { expectCountry, objectionsOf } from "../partners/mix-objections.js";
+import { expectCountry, objectionsOf } from "../partners/incompatibilities.js";
 import type { MixProduct } from "../partners/mix-product.js";
-import { consensusOrder, consensusPlace } from "../votes/consensus-order.js";
-import { type Ladder, stepIn } from "../votes/ladder.js";
-import { ladderOf, ladders } from "../votes/ladders.js";
-import type { Standing } from "../votes/pair-votes.js";
+import { consensusOrder, consensusPlace } from "../published-orders/consensus-order.js";
+import { type MixingOrder, stepIn } from "../published-orders/mixing-order.js";
+import { mixingOrderOf, mixingOrders } from "../published-orders/mixing-orders.js";
+import type { Standing } from "../published-orders/pair-order.js";
 import { arranged } from "./arranged.js";
 import type { LoadingOrder, LoadingOrderInput, OrderedPair } from "./loading-order-types.js";
 import { loadingSteps } from "./loading-steps.js";
 import { orderFindings } from "./order-findings.js";
 import { orderedPairs } from "./ordered-pairs.js";
 
-/** Steps of a ladder are whole numbers; the consensus orders what stands in one step. */
+/** Steps of a mixing order are whole numbers; the consensus orders what stands in one step. */
 const fineness = consensusOrder.length + 1;
 
-/** Where a kind that a ladder does not name stands in it: after all that the consensus puts before it. */
-const stepByConsensus = (named: Ladder, product: MixProduct): number => {
+/** Where a kind that a mixing order does not name stands in it: after all that the consensus puts before it. */
+const stepByConsensus = (named: MixingOrder, product: MixProduct): number => {
   const own = consensusPlace(product.formulation);
   return named.steps.reduce(
     (last, kinds, step) => (kinds.some((kind) => consensusPlace(kind) <= own) ? step : last),
@@ -27,7 +27,7 @@ const stepByConsensus = (named: Ladder, product: MixProduct): number => {
   );
 };
 
-const placeIn = (named: Ladder | undefined, product: MixProduct): number => {
+const placeIn = (named: MixingOrder | undefined, product: MixProduct): number => {
   const place = consensusPlace(product.formulation);
   if (named === undefined) return place;
   return (stepIn(named, product.formulation) ?? stepByConsensus(named, product)) + place / fineness;
@@ -35,8 +35,10 @@ const placeIn = (named: Ladder | undefined, product: MixProduct): number => {
 
 const cautionsFor = (products: readonly MixProduct[]): readonly TankCaution[] => {
   const dry = products.some(({ formulation }) => formulations[formulation].form === "dry");
-  const packet = products.some(({ formulation }) => formulation === "packet");
-  return tankCautions.filter(({ when }) => (when === "dry" ? dry : when === "packet" ? packet : true));
+  const packet = products.some(({ formulation }) => formulation === "water-soluble packet");
+  return tankCautions.filter(({ when }) =>
+    when === "dry" ? dry : when === "water-soluble packet" ? packet : true,
+  );
 };
 
 const expectWaterFirst = (input: LoadingOrderInput["waterFirst"]): void => {
@@ -50,35 +52,35 @@ const expectWaterFirst = (input: LoadingOrderInput["waterFirst"]): void => {
   });
 };
 
-/** The published ladder that is asked for, or none for the consensus. */
-const expectLadder = (id: string): Ladder | undefined =>
+/** The published mixing order that is asked for, or none for the consensus. */
+const expectMixingOrder = (id: string): MixingOrder | undefined =>
   id === "consensus"
     ? undefined
-    : (ladderOf(id) ??
-      fail("type", "ladder", id, '"consensus" or the id of a published ladder', {
-        choices: ladders.map((ladder) => ladder.id),
+    : (mixingOrderOf(id) ??
+      fail("type", "mixingOrder", id, '"consensus" or the id of a published mixingOrder', {
+        choices: mixingOrders.map((mixingOrder) => mixingOrder.id),
       }));
 
 /**
  * The steps of filling the tank: in which order the products go in, how firm that order is, and who
  * says otherwise.
  *
- * A product's own label beats everything: `labelBefore` and `labelAfter` are kept, and the product
+ * A product's own label beats everything: `addBefore` and `addAfter` are kept, and the product
  * whose label speaks is the one that moves. The rest goes by kind of formulation, by the consensus that is
- * derived from the published orders, or by one of them (`ladder`). The sources do not agree: SL before EC
+ * derived from the published orders, or by one of them (`mixingOrder`). The sources do not agree: SL before EC
  * is printed by five and EC before SL by six. Such pairs come back in `open` with who says what; pairs
  * on which the sources agree come back in `firm`. The tank is filled to half before the first product
- * where neither `waterFirst` nor the ladder says otherwise.
+ * where neither `waterFirst` nor the mixing order says otherwise.
  *
  * The result never says that products mix: with two or more it carries the finding `jar-test`.
  *
  * @param input - `products` with `id` and `formulation` (`formulationOf` reads codes) and, as far as
- *   known, `amount`, `labelBefore`, `labelAfter`, `labelNote`, `lowRate` and what `mixObjections` takes;
- *   `ladder`, `"consensus"` where left out; `waterFirst`; `loadVolume`; `country`
+ *   known, `amount`, `addBefore`, `addAfter`, `labelNote`, `lowRate` and what `incompatibilities` takes;
+ *   `mixingOrder`, `"consensus"` where left out; `waterFirst`; `loadVolume`; `country`
  * @throws RatewrightError with every problem: `missing`, `duplicate`, `type`; `conflict` where label instructions form a
  *   circle, which `got` names; `unit/mismatch`, `substance/mismatch`, `range` for `loadVolume`
  *
- * Source: the twelve published orders in `ladders`, each with its citation.
+ * Source: the twelve published orders in `mixingOrders`, each with its citation.
  *
  * @example
  * ```ts
@@ -98,10 +100,10 @@ const expectLadder = (id: string): Ladder | undefined =>
  */
 export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
   expectRecord(input, "input");
-  const { ladder = "consensus", waterFirst } = input;
+  const { mixingOrder = "consensus", waterFirst } = input;
   const { products, named, country, loadVolume } = allOf({
     products: () => expectMixProducts(input.products),
-    named: () => expectLadder(ladder),
+    named: () => expectMixingOrder(mixingOrder),
     waterFirst: () => expectWaterFirst(waterFirst),
     country: () => expectCountry(input.country),
     loadVolume: () => (input.loadVolume === undefined ? undefined : sprayOf(input.loadVolume, "loadVolume")),
@@ -111,8 +113,8 @@ export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
     products.map((product) => ({
       id: product.id,
       place: place(product),
-      before: product.labelBefore ?? [],
-      after: product.labelAfter ?? [],
+      before: product.addBefore ?? [],
+      after: product.addAfter ?? [],
     })),
   );
   const byId = new Map(products.map((product) => [product.id, product]));
@@ -125,13 +127,13 @@ export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
   const standing = (wanted: Standing): readonly OrderedPair[] =>
     pairs.filter((pair) => pair.standing === wanted);
   const speaking = sorted.filter(
-    ({ labelBefore = [], labelAfter = [] }) => labelBefore.length + labelAfter.length > 0,
+    ({ addBefore = [], addAfter = [] }) => addBefore.length + addAfter.length > 0,
   );
   const objections = objectionsOf(sorted, country);
   return {
     type: "loading-order",
     version: 1,
-    ladder,
+    mixingOrder,
     order,
     steps: loadingSteps({
       products: sorted,
@@ -148,7 +150,7 @@ export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
     cautions: cautionsFor(sorted),
     checked: [
       "label instructions as given",
-      `kinds of formulation against ${ladders.length} published loading orders`,
+      `kinds of formulation against ${mixingOrders.length} published loading orders`,
       "published experience with the ingredients that are stated, and the number of partners",
       ...(country === undefined ? [] : [`rules of the ${country} on groups of active ingredients`]),
     ],

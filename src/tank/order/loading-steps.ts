@@ -2,8 +2,8 @@ import { type Citation, type Quantity, quantityOf } from "../../quantity/index.j
 import { amountText } from "../amount-text.js";
 import { type Formulation, formulations } from "../formulation/formulation.js";
 import type { MixProduct } from "../partners/mix-product.js";
-import { type Ladder, stepIn } from "../votes/ladder.js";
-import { ladderOf, ladders } from "../votes/ladders.js";
+import { type MixingOrder, stepIn } from "../published-orders/mixing-order.js";
+import { mixingOrderOf, mixingOrders } from "../published-orders/mixing-orders.js";
 import type { LoadingStep } from "./loading-order-types.js";
 import { placeReasons } from "./place-reasons.js";
 import { dissolved, premixBefore, type Step, slurried } from "./premix-before.js";
@@ -11,8 +11,8 @@ import { stepCautions } from "./step-cautions.js";
 
 const cited = (...ids: readonly string[]): readonly Citation[] =>
   ids.flatMap((id) => {
-    const ladder = ladderOf(id);
-    return ladder === undefined ? [] : [ladder.source];
+    const mixingOrder = mixingOrderOf(id);
+    return mixingOrder === undefined ? [] : [mixingOrder.source];
   });
 
 const packetSource: Citation = {
@@ -26,20 +26,20 @@ const amsSource: Citation = {
   where: "ammonium sulfate",
 };
 
-const waitAfter = (kind: Formulation, named: Ladder | undefined): Step | undefined => {
-  if (kind === "packet") {
+const waitAfter = (kind: Formulation, named: MixingOrder | undefined): Step | undefined => {
+  if (kind === "water-soluble packet") {
     return {
       action: "wait",
       minutes: 5,
       text: "Agitate from the bottom with the lid shut until the packets are fully dissolved: up to 5 minutes, longer in cold or hard water. Stop agitation before you open the lid to look.",
-      reason: "A film that is not dissolved clogs screens, and what comes next can keep it from dissolving.",
+      reason: "Undissolved film clogs screens, and the next product can stop the film from dissolving.",
       sources: [packetSource, ...cited("manitoba-2013")],
     };
   }
   if (kind === "conditioner") {
     return {
       action: "wait",
-      text: "Agitate until it is fully dissolved.",
+      text: "Agitate until no grains are left.",
       reason: "Ammonium sulfate that is not dissolved can curdle amine salts for good.",
       sources: [amsSource],
     };
@@ -47,13 +47,13 @@ const waitAfter = (kind: Formulation, named: Ladder | undefined): Step | undefin
   if (dissolved.includes(kind) || kind === "dry fertilizer") {
     return {
       action: "wait",
-      text: "Agitate until it is fully dissolved.",
-      reason: "Each ingredient is evenly mixed before the next.",
+      text: "Agitate until no grains are left.",
+      reason: "Let each product mix in fully before adding the next.",
       sources: cited("north-dakota-state-2021"),
     };
   }
   if (slurried.includes(kind)) {
-    // The ladder that is followed prints this wait itself.
+    // The mixing order that is followed prints this wait itself.
     const step = named === undefined ? undefined : stepIn(named, kind);
     if (named?.between?.some(({ action, afterStep }) => action === "wait" && afterStep === step))
       return undefined;
@@ -73,13 +73,13 @@ const waitAfter = (kind: Formulation, named: Ladder | undefined): Step | undefin
   };
 };
 
-/** The ladders that name a kind, or one that it is like. */
-const namedBy = (kind: Formulation): readonly Ladder[] =>
-  ladders.filter((ladder) => stepIn(ladder, kind) !== undefined);
+/** The mixing orders that name a kind, or one that it is like. */
+const namedBy = (kind: Formulation): readonly MixingOrder[] =>
+  mixingOrders.filter((mixingOrder) => stepIn(mixingOrder, kind) !== undefined);
 
 const reasonFor = (
   kind: Formulation,
-  named: Ladder | undefined,
+  named: MixingOrder | undefined,
 ): { readonly reason: string; readonly sources: readonly Citation[] } => {
   const why = placeReasons()[kind];
   const first = why === undefined ? "" : `${why.text} `;
@@ -93,10 +93,10 @@ const reasonFor = (
   const voters = namedBy(kind);
   const votes =
     voters.length === 0
-      ? "No published order names it; it stands with its like."
+      ? "No published order lists it; it is placed with similar formulations."
       : voters.length < 4
-        ? `Its place rests on few published orders: ${voters.map(({ name }) => name).join(", ")}.`
-        : `Its place is by the votes of ${voters.length} published orders.`;
+        ? `Few published mixing orders list this product type: ${voters.map(({ name }) => name).join(", ")}.`
+        : `${voters.length} published mixing orders list this product type; its place keeps the most of their rankings.`;
   return {
     reason: `${first}${votes}`,
     sources: [...(why === undefined ? [] : [why.source]), ...voters.map(({ source }) => source)],
@@ -105,7 +105,7 @@ const reasonFor = (
 
 const addStep = (
   product: MixProduct,
-  named: Ladder | undefined,
+  named: MixingOrder | undefined,
   byLabel: boolean,
   premixed: boolean,
 ): Step => {
@@ -114,7 +114,7 @@ const addStep = (
     premixed ? `Pour in ${name}` : `Add ${amount === undefined ? "" : `${amountText(amount)} of `}${name}`,
   ];
   if (slurried.includes(kind)) parts.push(", slowly");
-  if (kind === "packet") parts.push(", in whole packets, away from jets and returning spray");
+  if (kind === "water-soluble packet") parts.push(", in whole packets, away from jets and returning spray");
   parts.push(".");
   if (premixed) parts.push(" Rinse the bucket into the tank.");
   const how = named?.how?.[kind];
@@ -140,7 +140,7 @@ const percent = (fraction: number): string => `${Math.round(fraction * 100)} %`;
 
 const fillStep = (
   waterFirst: { readonly fraction: number; readonly source: string } | undefined,
-  named: Ladder | undefined,
+  named: MixingOrder | undefined,
 ): Step => {
   const printed = waterFirst === undefined ? named?.waterFirst : undefined;
   const [low, high] = printed ?? [waterFirst?.fraction ?? 0.5, waterFirst?.fraction ?? 0.5];
@@ -166,7 +166,7 @@ const fillStep = (
 /** The steps from the empty tank to the full one, for products in their order. */
 export const loadingSteps = (input: {
   readonly products: readonly MixProduct[];
-  readonly named: Ladder | undefined;
+  readonly named: MixingOrder | undefined;
   readonly waterFirst: { readonly fraction: number; readonly source: string } | undefined;
   readonly movedByLabel: ReadonlySet<string>;
   readonly loadVolume: Quantity<"volume", "spray"> | undefined;
@@ -178,14 +178,14 @@ export const loadingSteps = (input: {
     first,
     {
       action: "agitate",
-      text: "Start agitation: the surface rolls, without drawing in air.",
+      text: "Start agitation: rolling surface, no foam, no vortex.",
       reason: "Every product goes into moving water.",
       sources: cited("south-dakota-state", "manitoba-2013"),
     },
   ];
   const waiting = [...(named?.between ?? [])];
   const loaded = new Set<number>();
-  /** What the ladder prints between its steps, once the products have passed it. */
+  /** What the mixing order prints between its steps, once the products have passed it. */
   const pass = (product: MixProduct | undefined): void => {
     if (named === undefined) return;
     const at = product === undefined ? Number.POSITIVE_INFINITY : stepIn(named, product.formulation);
@@ -194,7 +194,7 @@ export const loadingSteps = (input: {
       waiting.splice(waiting.indexOf(entry), 1);
       if (entry.action === "wait" && !loaded.has(entry.afterStep)) continue;
       if (entry.action === "shake" && product === undefined) continue;
-      // More water than a ladder asks for at this point was put in first.
+      // More water than a mixing order asks for at this point was put in first.
       if (entry.fraction !== undefined && entry.fraction <= filled) continue;
       const { action, fraction, text } = entry;
       steps.push({
@@ -209,7 +209,7 @@ export const loadingSteps = (input: {
   for (const product of products) {
     pass(product);
     const kind = product.formulation;
-    if (kind === "packet") {
+    if (kind === "water-soluble packet") {
       steps.push({
         action: "stop agitation",
         text: "Stop filling and agitation, and take the basket out.",

@@ -1,27 +1,34 @@
 import type { Finding } from "../../quantity/index.js";
 import { formulations, likenesses } from "../formulation/formulation.js";
+import { nameOf } from "../partners/mix-findings.js";
 import type { MixProduct } from "../partners/mix-product.js";
-import { type Ladder, stepIn } from "../votes/ladder.js";
-import { ladders } from "../votes/ladders.js";
+import { type MixingOrder, stepIn } from "../published-orders/mixing-order.js";
+import { mixingOrders } from "../published-orders/mixing-orders.js";
 import type { OrderedPair } from "./loading-order-types.js";
 
-/** Fewer ladders than this that name a kind are said to be few: the same limit as for a firm pair. */
+/** Fewer mixing orders than this that list a kind are said to be few: the same limit as for a firm pair. */
 const few = 4;
 
-const how: Readonly<Record<OrderedPair["resolvedBy"], string>> = {
-  label: "a label",
-  ladder: "the published order that was chosen",
-  consensus: "the votes of all published orders",
-  id: "its id, for want of any rule",
-};
-
 const list = (names: readonly string[]): string => (names.length === 0 ? "none" : names.join(", "));
+
+/** What decided a pair, as the end of a sentence. */
+const decidedBy = ({ resolvedBy, votes }: OrderedPair): string =>
+  ({
+    label: "a label says so",
+    "chosen order": "the mixing order that was chosen says so",
+    majority: `${votes.for} of the ${votes.for + votes.against} published orders that rank the two say so`,
+    consensus:
+      votes.for === votes.against
+        ? "the published orders tie on these two, and the sequence that keeps the most of all their rankings has it so"
+        : "the sequence that keeps the most of all published rankings has it so, against most of those on these two",
+    id: "nothing published decides, and ids are taken by the alphabet",
+  })[resolvedBy];
 
 const jarTest = (count: number, warned: boolean): Finding => ({
   code: "jar-test",
   severity: "caution",
   params: { products: count, publishedObjection: warned ? "yes" : "none known" },
-  text: `${warned ? "Published objections to this mix or its order stand beside this finding." : "No published objection known; jar-test it. That none is known says nothing about whether the products mix."} Read every label for mixing partners, and do the jar test with the water that goes into the tank.`,
+  text: `${warned ? "Published objections to this mix or its order stand beside this finding." : "No published objection is known. That does not mean they mix."} Check every label for tank-mix restrictions, and do the jar test with water from the spray source.`,
   source: {
     title: "Tank mixing spray partners",
     publisher: "Michigan State University Extension",
@@ -29,13 +36,11 @@ const jarTest = (count: number, warned: boolean): Finding => ({
   },
 });
 
-const nameOf = ({ id, name = id }: MixProduct): string => name;
-
 const putty = (first: MixProduct, second: MixProduct): Finding => ({
   code: "order/emulsion-before-powder",
   severity: "warning",
   params: { first: first.id, second: second.id },
-  text: `${nameOf(first)} (emulsifiable concentrate) goes in before ${nameOf(second)} (wettable powder): published experience is a putty that floats and does not mix. Ask the label again.`,
+  text: `${nameOf(first)} (emulsifiable concentrate) goes in before ${nameOf(second)} (wettable powder): this order is reported to form a floating putty. Check the label again.`,
   source: {
     title: "Tank mixing spray partners",
     publisher: "Michigan State University Extension",
@@ -43,73 +48,87 @@ const putty = (first: MixProduct, second: MixProduct): Finding => ({
   },
 });
 
-/** What there is to say about an order: pairs that a label or ladder turned round, thin ground, open questions. */
+const overruled = (a: MixProduct, b: MixProduct, pair: OrderedPair): Finding => {
+  const { first, second, votes, says, resolvedBy } = pair;
+  return {
+    code: "order/firm-pair-overruled",
+    severity: "warning",
+    params: { first, second, by: resolvedBy, against: says.against, for: says.for },
+    text: `${nameOf(a)} goes in before ${nameOf(b)}, because ${decidedBy(pair)}; ${votes.against} published orders print the reverse (${list(says.against)}).`,
+  };
+};
+
+const openPair = (a: MixProduct, b: MixProduct, pair: OrderedPair): Finding => {
+  const { first, second, says, resolvedBy } = pair;
+  const called = (product: MixProduct): string =>
+    `${nameOf(product)} (${formulations[product.formulation].name})`;
+  const same = says.same.length > 0 ? `; in one step: ${list(says.same)}` : "";
+  return {
+    code: "order/open-pair",
+    severity: "note",
+    params: { first, second, resolvedBy, for: says.for, against: says.against, same: says.same },
+    text: `Sources disagree on ${called(a)} before ${called(b)} (for: ${list(says.for)}; against: ${list(says.against)}${same}). Here ${nameOf(a)} goes in first: ${decidedBy(pair)}. The labels decide.`,
+  };
+};
+
+const pairFindings = (pair: OrderedPair, products: readonly MixProduct[]): readonly Finding[] => {
+  const { first, second, votes, standing } = pair;
+  const a = products.find(({ id }) => id === first);
+  const b = products.find(({ id }) => id === second);
+  if (a === undefined || b === undefined) return [];
+  return [
+    ...(a.formulation === "EC" && b.formulation === "WP" ? [putty(a, b)] : []),
+    ...(standing === "firm" && votes.against > votes.for ? [overruled(a, b, pair)] : []),
+    ...(standing === "open" ? [openPair(a, b, pair)] : []),
+  ];
+};
+
+const placeFindings = (product: MixProduct, named: MixingOrder | undefined): readonly Finding[] => {
+  const { id, name = id, formulation } = product;
+  const kind = formulations[formulation].name;
+  const like = likenesses[formulation];
+  const listedBy = mixingOrders.filter((each) => stepIn(each, formulation) !== undefined);
+  const findings: Finding[] = [];
+  if (like?.analogy === true) {
+    findings.push({
+      code: "order/by-analogy",
+      severity: "note",
+      params: { product: id, formulation, like: like.as },
+      text: `No published order lists a ${kind}, as ${name} is; it is placed with similar formulations (${like.as.join(", ")}).`,
+      source: "common practice, no source",
+    });
+  } else if (listedBy.length < few) {
+    const sources = listedBy.map((each) => each.name);
+    findings.push({
+      code: "order/few-sources",
+      severity: "note",
+      params: { product: id, formulation, sources },
+      text: `Few published mixing orders list a ${kind}, as ${name} is: ${list(sources)}.`,
+    });
+  }
+  if (named !== undefined && stepIn(named, formulation) === undefined) {
+    findings.push({
+      code: "order/not-in-mixing-order",
+      severity: "note",
+      params: { product: id, formulation, mixingOrder: named.id },
+      text: `${named.name} does not list a ${kind}, as ${name} is; its place comes from the consensus.`,
+    });
+  }
+  return findings;
+};
+
+/** What there is to say about an order: pairs that a label or mixing order turned round, few sources, open questions. */
 export const orderFindings = (
   products: readonly MixProduct[],
   pairs: readonly OrderedPair[],
-  named: Ladder | undefined,
+  named: MixingOrder | undefined,
   objections: readonly Finding[],
 ): readonly Finding[] => {
-  const findings: Finding[] = [...objections];
-  for (const pair of pairs) {
-    const { first, second, votes, says, standing } = pair;
-    const [a, b] = [first, second].map((id) => products.find((product) => product.id === id)) as [
-      MixProduct,
-      MixProduct,
-    ];
-    if (a.formulation === "EC" && b.formulation === "WP") findings.push(putty(a, b));
-    if (standing === "firm" && votes.against > votes.for) {
-      findings.push({
-        code: "order/firm-pair-overruled",
-        severity: "warning",
-        params: { first, second, by: pair.resolvedBy, against: says.against, for: says.for },
-        text: `${nameOf(a)} goes in before ${nameOf(b)} by ${how[pair.resolvedBy]}; ${votes.against} published orders print the reverse (${list(says.against)}).`,
-      });
-    }
-    if (standing === "open") {
-      findings.push({
-        code: "order/open-pair",
-        severity: "note",
-        params: {
-          first,
-          second,
-          resolvedBy: pair.resolvedBy,
-          for: says.for,
-          against: says.against,
-          same: says.same,
-        },
-        text: `Published orders disagree whether ${nameOf(a)} (${formulations[a.formulation].name}) goes in before ${nameOf(b)} (${formulations[b.formulation].name}). Before: ${list(says.for)}. After: ${list(says.against)}.${says.same.length > 0 ? ` In one step: ${list(says.same)}.` : ""} Here it goes in before, by ${how[pair.resolvedBy]}; the labels decide.`,
-      });
-    }
-  }
-  for (const { id, name = id, formulation } of products) {
-    const like = likenesses[formulation];
-    const namedBy = ladders.filter((ladder: Ladder) => stepIn(ladder, formulation) !== undefined);
-    if (like?.analogy === true) {
-      findings.push({
-        code: "order/by-analogy",
-        severity: "note",
-        params: { product: id, formulation, like: like.as },
-        text: `No published order names a ${formulations[formulation].name}, as ${name} is; it stands where ${like.as.join(" or ")} stands.`,
-        source: "common practice, no source",
-      });
-    } else if (namedBy.length < few) {
-      findings.push({
-        code: "order/few-sources",
-        severity: "note",
-        params: { product: id, formulation, sources: namedBy.map(({ name }) => name) },
-        text: `The place of ${name} (${formulations[formulation].name}) rests on few published orders: ${list(namedBy.map(({ name }) => name))}.`,
-      });
-    }
-    if (named !== undefined && stepIn(named, formulation) === undefined) {
-      findings.push({
-        code: "order/not-in-ladder",
-        severity: "note",
-        params: { product: id, formulation, ladder: named.id },
-        text: `${named.name} does not name a ${formulations[formulation].name}, as ${name} is; its place comes from the consensus.`,
-      });
-    }
-  }
+  const findings = [
+    ...objections,
+    ...pairs.flatMap((pair) => pairFindings(pair, products)),
+    ...products.flatMap((product) => placeFindings(product, named)),
+  ];
   const warned =
     objections.some(({ severity }) => severity !== "note") ||
     findings.some(({ severity }) => severity === "warning");

@@ -1,10 +1,10 @@
 import type { MixProduct } from "../partners/mix-product.js";
-import { consensusPlace } from "../votes/consensus-order.js";
-import { ladderOf } from "../votes/ladders.js";
-import { pairVotes } from "../votes/pair-votes.js";
-import type { OrderedPair } from "./loading-order-types.js";
+import { consensusPlace } from "../published-orders/consensus-order.js";
+import { mixingOrderOf } from "../published-orders/mixing-orders.js";
+import { pairOrder } from "../published-orders/pair-order.js";
+import type { OrderedPair, ResolvedBy } from "./loading-order-types.js";
 
-const names = (ids: readonly string[]): readonly string[] => ids.map((id) => ladderOf(id)?.name ?? id);
+const names = (ids: readonly string[]): readonly string[] => ids.map((id) => mixingOrderOf(id)?.name ?? id);
 
 /** Whether labels, directly or through others, put one product before another. */
 export const labelOrders = (products: readonly MixProduct[], first: string, second: string): boolean => {
@@ -12,32 +12,33 @@ export const labelOrders = (products: readonly MixProduct[], first: string, seco
   // A set grows while it is walked, and the walk takes in what was added.
   for (const id of reached) {
     for (const product of products) {
-      if (product.id === id) for (const other of product.labelBefore ?? []) reached.add(other);
-      if (product.labelAfter?.includes(id) === true) reached.add(product.id);
+      if (product.id === id) for (const other of product.addBefore ?? []) reached.add(other);
+      if (product.addAfter?.includes(id) === true) reached.add(product.id);
     }
   }
   return first !== second && reached.has(second);
 };
 
-/** Every pair of an order, with what the published ladders say of it. */
+/** Every pair of an order, with what the published mixing orders say of it. */
 export const orderedPairs = (
   products: readonly MixProduct[],
   placeOf: (product: MixProduct) => number,
-  byLadder: (product: MixProduct) => boolean,
+  byOrder: (product: MixProduct) => boolean,
 ): readonly OrderedPair[] =>
   products.flatMap((first, i) =>
     products.slice(i + 1).map((second): OrderedPair => {
-      const votes = pairVotes(first.formulation, second.formulation);
+      const votes = pairOrder(first.formulation, second.formulation);
       const [a, b] = [placeOf(first), placeOf(second)];
-      const sameByLadder = byLadder(first) && byLadder(second);
-      const resolvedBy =
+      const resolvedBy: ResolvedBy =
         a > b || labelOrders(products, first.id, second.id)
           ? "label"
-          : Math.floor(a) < Math.floor(b) && sameByLadder
-            ? "ladder"
+          : Math.floor(a) < Math.floor(b) && byOrder(first) && byOrder(second)
+            ? "chosen order"
             : consensusPlace(first.formulation) === consensusPlace(second.formulation)
               ? "id"
-              : "consensus";
+              : votes.for.length > votes.against.length
+                ? "majority"
+                : "consensus";
       return {
         first: first.id,
         second: second.id,

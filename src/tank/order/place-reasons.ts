@@ -1,6 +1,6 @@
 import type { Citation } from "../../quantity/index.js";
 import type { Formulation } from "../formulation/formulation.js";
-import { ladderOf } from "../votes/ladders.js";
+import { mixingOrderOf } from "../published-orders/mixing-orders.js";
 
 /** Why a kind stands where it does, where a source says so. */
 export interface PlaceReason {
@@ -27,10 +27,10 @@ const aapresid: Citation = {
   where: "2, mixing order",
 };
 
-const of = (id: string): Citation => ladderOf(id)?.source as Citation;
+const of = (id: string): Citation => mixingOrderOf(id)?.source as Citation;
 
 const powder: PlaceReason = {
-  text: "Dry before emulsion: stirred into a tank that already holds an emulsifiable concentrate, a powder makes a putty that floats and does not mix.",
+  text: "Add dry products before ECs. A powder added after an EC can form a floating putty.",
   source: michigan,
 };
 const soluble: PlaceReason = {
@@ -44,7 +44,7 @@ const suspended: PlaceReason = {
 
 /** Why each kind stands where it does; a kind without an entry stands there by the votes alone. */
 export const placeReasons: () => Readonly<Partial<Record<Formulation, PlaceReason>>> = () => ({
-  packet: {
+  "water-soluble packet": {
     text: "The film has to dissolve in clean water: chlorine and sulfur ions of fertilizers and some organic solvents hinder it.",
     source: of("manitoba-2013"),
   },
@@ -67,7 +67,7 @@ export const placeReasons: () => Readonly<Partial<Record<Formulation, PlaceReaso
   ZC: suspended,
   ZE: suspended,
   EC: {
-    text: "Emulsion after dry products: the other way round a powder makes a putty that floats and does not mix.",
+    text: "Add ECs after dry products. A powder added after an EC can form a floating putty.",
     source: michigan,
   },
   surfactant: {

@@ -2,8 +2,8 @@ import type { Citation } from "../../quantity/index.js";
 import { amountText } from "../amount-text.js";
 import type { Formulation } from "../formulation/formulation.js";
 import type { MixProduct } from "../partners/mix-product.js";
-import type { Ladder } from "../votes/ladder.js";
-import { ladders } from "../votes/ladders.js";
+import type { MixingOrder } from "../published-orders/mixing-order.js";
+import { mixingOrders } from "../published-orders/mixing-orders.js";
 import type { LoadingStep } from "./loading-order-types.js";
 
 /** Dry kinds that stay in suspension. */
@@ -14,16 +14,16 @@ export const dissolved: readonly Formulation[] = ["SG", "SP", "ST"];
 /** A step before it has its number, its volume and its cautions. */
 export type Step = Omit<LoadingStep, "number" | "volume" | "cautions"> & { readonly product?: MixProduct };
 
-/** The ladders that want a kind stirred into water before it goes in, the chosen one alone where it does. */
-const stirring = (kind: Formulation, named: Ladder | undefined): readonly Citation[] => {
-  const wants = ({ how }: Ladder): boolean => /slurry|paste|stirred|dissolved/.test(how?.[kind] ?? "");
+/** The mixing orders that want a kind stirred into water before it goes in, the chosen one alone where it does. */
+const stirring = (kind: Formulation, named: MixingOrder | undefined): readonly Citation[] => {
+  const wants = ({ how }: MixingOrder): boolean => /slurry|paste|stirred|dissolved/.test(how?.[kind] ?? "");
   return named !== undefined && wants(named)
     ? [named.source]
-    : ladders.filter(wants).map(({ source }) => source);
+    : mixingOrders.filter(wants).map(({ source }) => source);
 };
 
 /** What is stirred or dissolved in a bucket before it goes in, and who says so. */
-export const premixBefore = (product: MixProduct, named: Ladder | undefined): Step | undefined => {
+export const premixBefore = (product: MixProduct, named: MixingOrder | undefined): Step | undefined => {
   const { name = product.id, formulation: kind, amount, lowRate } = product;
   const what = `${amount === undefined ? "" : `${amountText(amount)} of `}${name}`;
   if (slurried.includes(kind)) {
@@ -44,7 +44,7 @@ export const premixBefore = (product: MixProduct, named: Ladder | undefined): St
       sources: stirring("SG", named),
     };
   }
-  if (lowRate !== true || kind === "packet") return undefined;
+  if (lowRate !== true || kind === "water-soluble packet") return undefined;
   return {
     action: "premix",
     product,

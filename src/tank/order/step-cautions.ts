@@ -15,7 +15,7 @@ export const stepCautions = (action: LoadingAction, product?: MixProduct): reado
   if (action === "shake") return named("caution/protective-equipment");
   if ((action !== "add" && action !== "premix") || product === undefined) return [];
   const { formulation } = product;
-  if (formulation === "packet") return named("caution/packet");
+  if (formulation === "water-soluble packet") return named("caution/water-soluble-packet");
   const dry = formulations[formulation].form === "dry";
   return named("caution/protective-equipment", ...(dry ? ["caution/dry-powder"] : []));
 };

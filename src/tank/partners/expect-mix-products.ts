@@ -45,7 +45,7 @@ const problemsOf = (products: readonly MixProduct[]): Problem[] => {
     }
   });
   products.forEach((product: MixProduct | null | undefined, i) => {
-    for (const name of ["contains", "groups", "labelRefuses"] as const) {
+    for (const name of ["contains", "groups", "labelProhibits"] as const) {
       const list: unknown = product?.[name];
       if (list === undefined) continue;
       const words: readonly string[] = mixIngredients;
@@ -59,7 +59,7 @@ const problemsOf = (products: readonly MixProduct[]): Problem[] => {
         expected: name === "contains" ? `a list of: ${words.join(", ")}` : "a list of names",
       });
     }
-    for (const name of ["labelBefore", "labelAfter", "labelNames"] as const) {
+    for (const name of ["addBefore", "addAfter", "labelNames"] as const) {
       const list = product?.[name];
       if (list === undefined) continue;
       const at = `products[${i}].${name}`;

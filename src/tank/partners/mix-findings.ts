@@ -75,7 +75,7 @@ export const pairFindings = (products: readonly MixProduct[]): Finding[] => {
       ),
     );
   }
-  for (const packet of products.filter(({ formulation }) => formulation === "packet")) {
+  for (const packet of products.filter(({ formulation }) => formulation === "water-soluble packet")) {
     const hindering = products.filter(
       (other) =>
         other !== packet &&
@@ -133,7 +133,7 @@ export const labelFindings = (products: readonly MixProduct[], country: "UK" | u
   products.forEach((one, i) => {
     for (const other of products) {
       if (other === one) continue;
-      const refused = (one.labelRefuses ?? []).filter(
+      const refused = (one.labelProhibits ?? []).filter(
         (word) => word === other.id || (other.groups ?? []).includes(word),
       );
       if (refused.length > 0) {

@@ -10,9 +10,9 @@ export interface MixProduct {
   /** What goes into this load; repeated in the step. */
   readonly amount?: MixAmount;
   /** Ids of products that the label of this one puts after it. */
-  readonly labelBefore?: readonly string[];
+  readonly addBefore?: readonly string[];
   /** Ids of products that the label of this one puts before it. */
-  readonly labelAfter?: readonly string[];
+  readonly addAfter?: readonly string[];
   /** What the label says about mixing; repeated in the step. */
   readonly labelNote?: string;
   /** Used at so small an amount that it is stirred into water first. */
@@ -22,7 +22,7 @@ export interface MixProduct {
   /** Groups of its active ingredients, such as `"ALS"` or `"anticholinesterase"`. */
   readonly groups?: readonly string[];
   /** Products (ids) or groups that its label says not to mix it with. */
-  readonly labelRefuses?: readonly string[];
+  readonly labelProhibits?: readonly string[];
   /** Ids of products that its label names as mixing partners. */
   readonly labelNames?: readonly string[];
 }

@@ -45,7 +45,7 @@ export const groupRules: readonly GroupRule[] = [
   },
 ];
 
-/** The published objections that {@link mixObjections} looks for, by the code of the finding. */
+/** The published objections that {@link incompatibilities} looks for, by the code of the finding. */
 export const mixRuleSources = {
   "mix/thiosulfate-last": {
     title: "Pest Patrol: jar test with fertilizers and herbicides",

@@ -1,15 +1,19 @@
 import {
   allOf,
+  expectFields,
+  expectOneOf,
   expectQuantity,
-  expectRecord,
   fail,
   isUnit,
   type NeutralSubstance,
+  numberIn,
+  perOf,
   type Quantity,
   quantityOf,
+  timesOf,
 } from "../../quantity/index.js";
 import type { ProductForm } from "../formulation/formulation.js";
-import { numberIn } from "../inputs.js";
+
 import { expectRate, type RateOf, type RateSubstance } from "./rate.js";
 
 /** The product of a rate: `product:a` of `product:a/spray`. */
@@ -40,7 +44,8 @@ export interface AmountInput<F extends ProductForm, S extends string, A extends 
  *
  * A dry product comes out as a mass, a liquid as a volume. A rate in the other measure (2 lb/acre of a
  * liquid, 1 tsp/gal of a powder) needs a `density`: a level tablespoon of dry products weighs from 1/6
- * to 1/2 oz, so no density is assumed.
+ * to 1/2 oz, so no density is assumed. More than 100 % of the spray by volume, and more than 1 kg of dry product per
+ * liter of it, cannot be: a recipe per 100 gal was read per gal.
  *
  * @param input - `rate` (zero or more), `form`, and what the rate needs: `area`, `sprayVolume`, `density`
  * @throws RatewrightError with every problem: `missing` (area, sprayVolume, density), `range`,
@@ -64,13 +69,14 @@ export const amountFor = <
   A extends NeutralSubstance = "none",
 >(
   input: AmountInput<F, S, A>,
-): Amount<F, ProductOf<S>> =>
-  amountAt(input as unknown as AnyAmountInput, "") as unknown as Amount<F, ProductOf<S>>;
-
-/** The input of {@link amountFor}, whatever its product and area. */
-export type AnyAmountInput = Omit<AmountInput<ProductForm, string, NeutralSubstance>, "area"> & {
-  readonly area?: unknown;
+): Amount<F, ProductOf<S>> => {
+  const read: AnyAmountInput = expectFields(input, ["rate", "form", "area", "sprayVolume", "density"]);
+  // What it is of and measured in follows from `rate` and `form`, which the compiler reads from the call.
+  return amountAt(read, "") as unknown as Amount<F, ProductOf<S>>;
 };
+
+/** The input of {@link amountFor} before it is read. */
+export type AnyAmountInput = { readonly [K in keyof AmountInput<"dry", "product", "none">]?: unknown };
 
 /** {@link amountFor} for a record that stands at `at` (`products[1].`) of a larger one. */
 export const amountAt = (
@@ -78,28 +84,42 @@ export const amountAt = (
   at: string,
   areaPath: string = "area",
 ): Quantity<"mass", string> | Quantity<"volume", string> => {
-  expectRecord(input, at === "" ? "input" : at.replace(/\.$/, ""));
   const { form, read } = allOf({
-    form: (): ProductForm =>
-      input.form === "dry" || input.form === "liquid"
-        ? input.form
-        : fail("type", `${at}form`, input.form, '"dry" or "liquid"'),
+    form: () => expectOneOf(input.form, ["dry", "liquid"], `${at}form`),
     read: () => expectRate(input.rate, `${at}rate`),
   });
   const { rate, basis, product } = read;
-  const [top] = rate.dimension.split("/") as ["mass" | "volume"];
+  const top = rate.dimension.startsWith("mass") ? "mass" : "volume";
   const measure = form === "dry" ? "mass" : "volume";
   const { extent, density } = allOf({
     density: () => (top === measure ? undefined : densityOf(input.density, `${at}density`, top, form)),
     extent: () => (basis === "area" ? areaAt(input.area, areaPath) : sprayVolumeOf(input.sprayVolume)),
   });
-  const total = (rate as Quantity<"mass/area", "product">).times(extent as Quantity<"area", "none">);
-  if (density === undefined) return quantityIn(total, rate.unit, product, `${at}rate`) as never;
+  const total = timesOf(rate, extent);
   const turned =
-    measure === "mass"
-      ? (total as unknown as Quantity<"volume", "product">).times(density)
-      : total.per(density);
-  return quantityOf(turned.value, turned.unit, product, `${at}rate`) as never;
+    density === undefined ? total : measure === "mass" ? timesOf(total, density) : perOf(total, density);
+  // The total in the unit that stands on top of the rate, where it is one: a jug of pints is asked for in pints.
+  const [unit = ""] = rate.unit.split("/");
+  const wanted = density === undefined && isUnit(unit, measure) ? unit : turned.unit;
+  const amount = quantityOf(numberIn(turned, wanted), wanted, product, `${at}rate`);
+  if (form === "dry" && basis === "spray volume") noSludge(rate, density, `${at}rate`);
+  return amount.dimension === "mass"
+    ? (amount as Quantity<"mass", string>)
+    : (amount as Quantity<"volume", string>);
+};
+
+/** A liter of spray that holds a kilogram of powder or granules has next to no room for water. */
+const noSludge = (rate: unknown, density: unknown, path: string): void => {
+  const perLiter =
+    density === undefined ? numberIn(rate, "kg/L") : numberIn(rate, "L/L") * numberIn(density, "kg/L");
+  if (perLiter > 1 + 1e-9) {
+    fail(
+      "range",
+      path,
+      rate,
+      'less dry product than 1 kg per liter (8.3 lb per gal) of spray (a recipe per 100 gal is perVolume(amount, quantity(100, "gal", "spray")))',
+    );
+  }
 };
 
 const densityOf = (
@@ -114,21 +134,8 @@ const densityOf = (
 
 const areaAt = (input: unknown, path: string): Quantity<"area", NeutralSubstance> =>
   input === undefined && path !== "area"
-    ? fail("missing", path, undefined, "a volume of spray per area, for the rate is per area")
+    ? fail("missing", path, undefined, "a volume of spray per area, because the rate is per area")
     : areaOf(input);
-
-/** The total in the unit that stands on top of the rate, where it is one: a jug of pints is asked for in pints. */
-const quantityIn = (
-  total: { readonly value: number; readonly unit: string; readonly dimension: string },
-  rateUnit: string,
-  product: string,
-  path: string,
-): Quantity<string, string> => {
-  const [unit] = rateUnit.split("/") as [string];
-  return isUnit(unit, total.dimension as "mass" | "volume")
-    ? quantityOf(numberIn(total, unit), unit, product, path)
-    : quantityOf(total.value, total.unit, product, path);
-};
 
 const neutral: readonly string[] = ["none", "treated", "gross", "plan"];
 
@@ -136,17 +143,19 @@ const neutral: readonly string[] = ["none", "treated", "gross", "plan"];
 export const areaOf = (
   input: unknown,
   bound: "positive" | "non-negative" = "non-negative",
+  path: string = "area",
 ): Quantity<"area", NeutralSubstance> => {
-  if (input === undefined) fail("missing", "area", input, "an area, for the rate is per area");
-  const area = expectQuantity(input, { dimension: "area", bound }, "area");
+  if (input === undefined) fail("missing", path, input, "an area, because the rate is per area");
+  const area = expectQuantity(input, { dimension: "area", bound }, path);
+  // Its tag is one of these, which the type of what was read cannot know.
   return neutral.includes(area.of)
     ? (area as unknown as Quantity<"area", NeutralSubstance>)
-    : fail("substance/mismatch", "area", area, "an area of none, treated, gross or plan");
+    : fail("substance/mismatch", path, area, "an area of none, treated, gross or plan");
 };
 
 const sprayVolumeOf = (input: unknown): Quantity<"volume", "spray"> => {
   if (input === undefined) {
-    fail("missing", "sprayVolume", input, "a volume of spray, for the rate is per volume");
+    fail("missing", "sprayVolume", input, "a volume of spray, because the rate is per volume");
   }
   return expectQuantity(input, { dimension: "volume", of: "spray", bound: "non-negative" }, "sprayVolume");
 };

@@ -1,5 +1,13 @@
-import { allOf, expectRecord, fail, type Quantity, quantityOf } from "../../quantity/index.js";
-import { sprayRateOf } from "../inputs.js";
+import {
+  allOf,
+  expectFields,
+  fail,
+  perOf,
+  type Quantity,
+  quantityOf,
+  timesOf,
+} from "../../quantity/index.js";
+import { applicationVolumeOf, type SprayPerArea } from "../inputs.js";
 import type { ProductOf } from "./amount-for.js";
 import { expectRate, type ReadRate } from "./rate.js";
 
@@ -8,7 +16,7 @@ import { expectRate, type ReadRate } from "./rate.js";
  * rate: `rate per area = rate per volume * spray per area`. What a spot treatment with a hand sprayer
  * amounts to, to hold against a limit per area.
  *
- * @param input - `rate` per volume of spray, zero or more; `sprayRate`, volume of spray per area that
+ * @param input - `rate` per volume of spray, zero or more; `applicationVolume`, volume of spray per area that
  *   the applicator puts on the spots
  * @throws RatewrightError with every problem: `unit/mismatch`, `substance/mismatch`, `range`, `type`
  *
@@ -20,29 +28,89 @@ import { expectRate, type ReadRate } from "./rate.js";
  * import { impliedAreaRate, quantity } from "ratewright";
  * impliedAreaRate({
  *   rate: quantity(2.5, "% v/v", "product:oil/spray"),
- *   sprayRate: quantity(10, "gal/acre", "spray"),
+ *   applicationVolume: quantity(10, "gal/acre", "spray"),
  * }).in("qt/acre"); // => 1
  * ```
  */
 export const impliedAreaRate = <const S extends string, D extends "mass" | "volume">(input: {
   readonly rate: Quantity<`${D}/volume`, S>;
-  readonly sprayRate: Quantity<"volume/area", "spray">;
+  readonly applicationVolume: SprayPerArea;
+  readonly density?: Quantity<"mass/volume", "none">;
 }): Quantity<`${D}/area`, ProductOf<S>> => {
-  expectRecord(input, "input");
+  const given = expectFields(input, ["rate", "applicationVolume", "density"]);
   const { read, spray } = allOf({
-    read: () => perVolumeOf(input.rate),
-    spray: () => sprayRateOf(input.sprayRate),
+    read: () => perVolumeOf(given.rate),
+    spray: () => applicationVolumeOf(given.applicationVolume, given.density),
   });
-  const { rate, product } = read;
-  const implied = (rate as unknown as Quantity<"volume/volume", "product/spray">).times(
-    quantityOf(spray.value, spray.unit, "none", "sprayRate") as Quantity<"volume/area", "none">,
-  );
-  return quantityOf(implied.value, implied.unit, product, "rate") as never;
+  const implied = timesOf(read.rate, spray.value);
+  // The kind follows from that of `rate`, which the compiler reads from the call.
+  return quantityOf(implied.value, implied.unit, read.product, "rate") as unknown as Quantity<
+    `${D}/area`,
+    ProductOf<S>
+  >;
 };
 
 const perVolumeOf = (input: unknown): ReadRate => {
   const read = expectRate(input, "rate");
   return read.basis === "area"
-    ? fail("unit/mismatch", "rate", read.rate, "a rate per volume of spray")
+    ? fail(
+        "unit/mismatch",
+        "rate",
+        read.rate,
+        "a rate per volume of spray; strengthForAreaRate takes one per area",
+      )
     : read;
+};
+
+/** The product in the spray, for a rate of the product per area: `product:a/spray` of `product:a`. */
+export type InSpray<S extends string> = S extends `${string}/spray` ? S : `${S}/spray`;
+
+/**
+ * The strength of the spray that puts on a rate per area, where the spray goes on at a measured volume per area:
+ * `rate per volume = rate per area / spray per area`, the way back from {@link impliedAreaRate}. What to mix into a
+ * hand sprayer for a rate per acre or per 1000 ft2.
+ *
+ * @param input - `rate` per area, zero or more; `applicationVolume`, volume of spray per area, more than zero, or a
+ *   calibration, also with water; `density` of the spray for that
+ * @throws RatewrightError with every problem: `unit/mismatch`, `substance/mismatch`, `range` (also for more than all of
+ *   the spray), `type`
+ *
+ * Source: as {@link impliedAreaRate}.
+ *
+ * @example
+ * ```ts
+ * import { quantity, strengthForAreaRate } from "ratewright";
+ * strengthForAreaRate({
+ *   rate: quantity(1, "qt/acre", "product:oil"),
+ *   applicationVolume: quantity(10, "gal/acre", "spray"),
+ * }).in("% v/v"); // => 2.5
+ * ```
+ */
+export const strengthForAreaRate = <const S extends string, D extends "mass" | "volume">(input: {
+  readonly rate: Quantity<`${D}/area`, S>;
+  readonly applicationVolume: SprayPerArea;
+  readonly density?: Quantity<"mass/volume", "none">;
+}): Quantity<`${D}/volume`, InSpray<S>> => {
+  const given = expectFields(input, ["rate", "applicationVolume", "density"]);
+  const { read, spray } = allOf({
+    read: () => perAreaOf(given.rate),
+    spray: () => applicationVolumeOf(given.applicationVolume, given.density),
+  });
+  const strength = perOf(read.rate, spray.value);
+  const of = `${read.product}/spray`;
+  // Read again: more than all of the spray cannot be.
+  const { rate } = expectRate({ value: strength.value, unit: strength.unit, of }, "rate");
+  return rate as unknown as Quantity<`${D}/volume`, InSpray<S>>;
+};
+
+const perAreaOf = (input: unknown): ReadRate => {
+  const read = expectRate(input, "rate");
+  return read.basis === "area"
+    ? read
+    : fail(
+        "unit/mismatch",
+        "rate",
+        read.rate,
+        "a rate per area; impliedAreaRate takes one per volume of spray",
+      );
 };

@@ -1,6 +1,6 @@
 import { exceeds } from "../../numeric/index.js";
-import { checks, expectRecord, fail, type Quantity, shown } from "../../quantity/index.js";
-import { numberIn } from "../inputs.js";
+import { checks, expectRecord, fail, numberIn, type Quantity, shown } from "../../quantity/index.js";
+
 import {
   expectRate,
   type ProductSubstance,

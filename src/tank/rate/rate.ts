@@ -93,7 +93,7 @@ const noMoreThanTheSpray = (rate: unknown, path: string): void => {
       "range",
       path,
       rate,
-      "100 % of the spray or less (a recipe per 100 gal is perVolume(amount, quantity(100, \"gal\", \"spray\")))",
+      '100 % of the spray or less (a recipe per 100 gal is perVolume(amount, quantity(100, "gal", "spray")))',
     );
   }
 };

@@ -238,10 +238,10 @@ describe("the problems of a job", () => {
         sprayer: {
           tank: { value: 10, unit: "gal" },
           output: { value: 1, unit: "gal/1000 ft2", of: "spray" },
-          readable: { dry: { unit: "mL", step: 1 } },
+          increments: { dry: { unit: "mL", step: 1 } },
         },
       },
-      "unit/mismatch sprayer.readable.dry.unit",
+      "unit/mismatch sprayer.increments.dry.unit",
     ],
     [
       "temperatures out of order",

@@ -39,8 +39,8 @@ describe("what only the arithmetic can tell is told with the rest", () => {
   test("a density is asked for where it belongs, and a circle of labels is told in the same breath", () => {
     const problems = problemsOf((job) => {
       Object.assign(job.treatments[1].mix[0], { rate: { value: 5, unit: "oz/acre", of: "product" } });
-      Object.assign(job.products[1], { labelBefore: ["wetter"] });
-      Object.assign(job.products[3], { labelBefore: ["regulator-a"] });
+      Object.assign(job.products[1], { addBefore: ["wetter"] });
+      Object.assign(job.products[3], { addBefore: ["regulator-a"] });
     });
     expect(problems).toEqual(["products[1].density missing", "treatments[1].mix conflict"]);
   });

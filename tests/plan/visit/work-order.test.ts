@@ -244,7 +244,7 @@ describe("slips that types cannot see", () => {
     expect(feedSlip(3.75 * 2.2913, "10-20-10")).toEqual(["phosphorus-for-phosphate"]);
     // Without phosphorus it cannot be mixed up, and a weight is in no gallons.
     expect(feedSlip(3.75 * 2.2913)).toEqual([undefined]);
-    expect(labelled(3, 4, "lb/1000 ft2", 3.5 * 128, "lb/1000 ft2")).toEqual([
+    expect(labelled(0.03, 0.04, "lb/1000 ft2", 0.035 * 128, "lb/1000 ft2")).toEqual([
       ["rate/above-label", undefined],
     ]);
   });

@@ -4,7 +4,7 @@ import { checkAgainstTarget } from "../../../src/numeric/index.js";
 import { quantity, unitSystem, unitsOf } from "../../../src/quantity/index.js";
 import {
   bulkDensity,
-  fieldCapacity,
+  effectiveFieldCapacity,
   hopperLoad,
   loadCoverage,
   rateAtSpeed,
@@ -50,7 +50,7 @@ describe("the constants of the trade follow from the units", () => {
     };
     expect(timedRate(metric).in("kg/ha")).toBeCloseTo(600, 9);
     const run = { swath: ft(8.25), speed: quantity(1, "mi/h"), efficiency: percent(100) };
-    expect(fieldCapacity(run).in("acre/h")).toBeCloseTo(1, 12);
+    expect(effectiveFieldCapacity(run).in("acre/h")).toBeCloseTo(1, 12);
     expect(acrePounds(spreadRate({ amount: lb(1), swath: ft(1), distance: ft(660) }))).toBeCloseTo(66, 9);
   });
 });
@@ -324,16 +324,23 @@ describe("hopper and field capacity", () => {
 
   test("an efficiency is stated, and is at most the whole", () => {
     const run = { swath: m(10), speed: quantity(6, "km/h") };
-    expect(fieldCapacity({ ...run, efficiency: percent(100) }).in("ha/h")).toBeCloseTo(6, 12);
-    expect(fieldCapacity({ ...run, efficiency: quantity(0.7, "1") }).in("ha/h")).toBeCloseTo(4.2, 12);
-    expect(failures(() => fieldCapacity(run as never))).toEqual(["missing efficiency"]);
-    expect(failures(() => fieldCapacity({ swath: m(0) } as never))).toEqual([
+    expect(effectiveFieldCapacity({ ...run, efficiency: percent(100) }).in("ha/h")).toBeCloseTo(6, 12);
+    expect(effectiveFieldCapacity({ ...run, efficiency: quantity(0.7, "1") }).in("ha/h")).toBeCloseTo(
+      4.2,
+      12,
+    );
+    expect(failures(() => effectiveFieldCapacity(run as never))).toEqual(["missing efficiency"]);
+    expect(failures(() => effectiveFieldCapacity({ swath: m(0) } as never))).toEqual([
       "range swath",
       "missing speed",
       "missing efficiency",
     ]);
-    expect(failures(() => fieldCapacity({ ...run, efficiency: percent(101) }))).toEqual(["range efficiency"]);
-    expect(failures(() => fieldCapacity({ ...run, efficiency: percent(0) }))).toEqual(["range efficiency"]);
+    expect(failures(() => effectiveFieldCapacity({ ...run, efficiency: percent(101) }))).toEqual([
+      "range efficiency",
+    ]);
+    expect(failures(() => effectiveFieldCapacity({ ...run, efficiency: percent(0) }))).toEqual([
+      "range efficiency",
+    ]);
   });
 });
 

@@ -62,7 +62,7 @@ describe("formulationOf", () => {
     ["EC", "EC"],
     ["CS", "CS"],
     ["MSO", "oil adjuvant"],
-    ["WG-SB", "packet"],
+    ["WG-SB", "water-soluble packet"],
     ["surfactant", "surfactant"],
   ])("%s without a scheme is %s", (code, kind) => {
     expect(formulationOf(code)).toBe(kind);
@@ -123,7 +123,7 @@ describe("formulationOf", () => {
     expect(errorOf(() => formulationOf("RTU")).code).toBe("infeasible");
     expect(errorOf(() => formulationOf("QQ")).code).toBe("type");
     expect(errorOf(() => formulationOf("QQ-SB", { scheme: "international" })).code).toBe("type");
-    expect(formulationOf("WP SB", { scheme: "international" })).toBe("packet");
+    expect(formulationOf("WP SB", { scheme: "international" })).toBe("water-soluble packet");
     expect(errorOf(() => formulationOf("toString")).code).toBe("type");
     expect(errorOf(() => formulationOf(7 as never)).code).toBe("type");
     expect(errorOf(() => formulationOf("WP", { scheme: "UK" as never })).path).toBe("options.scheme");

@@ -14,13 +14,13 @@ const errorOf = (run: () => unknown): RatewrightError => {
 };
 
 const jar = quantity(1, "pt", "spray");
-const sprayRate = quantity(25, "gal/acre", "spray");
+const applicationVolume = quantity(25, "gal/acre", "spray");
 
 describe("jarTest", () => {
   test("a pint is 1/200 of 25 gal: every rate by 200", () => {
     const result = jarTest({
       jar,
-      sprayRate,
+      applicationVolume,
       products: [
         { id: "wetter", formulation: "surfactant", rate: quantity(0.25, "% v/v", "product:wetter/spray") },
         { id: "liquid", formulation: "EC", rate: quantity(1, "pt/acre", "product:liquid") },
@@ -36,11 +36,11 @@ describe("jarTest", () => {
     expect(figures.map(([, unit]) => unit)).toEqual(["g", "mL", "mL"]);
     expect(result.steps.map(({ text }) => text).join(" ")).toContain("Add 2.27 g of powder.");
     // Half of 473.176473 mL first, then all of it.
-    expect(result.steps[1]?.text).toContain("Put 237 mL of the water");
-    expect(result.steps.map(({ text }) => text).join(" ")).toContain("Fill with the same water to 473.2 mL");
+    expect(result.steps[1]?.text).toContain("Half-fill a clear jar (237 mL)");
+    expect(result.steps.map(({ text }) => text).join(" ")).toContain("Fill to 473.2 mL with the same water");
     expect(result.steps.find(({ minutes }) => minutes !== undefined)?.minutes).toBe(15);
     expect(result.failures.length).toBeGreaterThan(4);
-    expect(result.cannotShow).toBe(jarCannotShow);
+    expect(result.cannotShow).toEqual(jarCannotShow);
     expect(result.cautions.map(({ code }) => code)).toContain("caution/protective-equipment");
   });
 
@@ -51,9 +51,10 @@ describe("jarTest", () => {
         fc.double({ min: 20, max: 1000, noNaN: true }),
         fc.double({ min: 0.01, max: 50, noNaN: true }),
         (mL, perHectare, dose) => {
+          fc.pre(dose <= perHectare);
           const result = jarTest({
             jar: quantity(mL, "mL", "spray"),
-            sprayRate: quantity(perHectare, "L/ha", "spray"),
+            applicationVolume: quantity(perHectare, "L/ha", "spray"),
             products: [{ id: "a", formulation: "SL", rate: quantity(dose, "L/ha", "product:a") }],
           });
           expect((result.amounts[0]?.amount.value as number) / mL).toBeCloseTo(dose / perHectare, 9);
@@ -65,7 +66,7 @@ describe("jarTest", () => {
   test("a liquid by weight and a powder by volume need a density", () => {
     const liquid = { id: "a", formulation: "SL", rate: quantity(2, "lb/acre", "product:a") } as const;
     const powder = { id: "b", formulation: "WP", rate: quantity(1, "pt/acre", "product:b") } as const;
-    const test = (product: object) => jarTest({ jar, sprayRate, products: [product as never] });
+    const test = (product: object) => jarTest({ jar, applicationVolume, products: [product as never] });
     expect(errorOf(() => test(liquid)).path).toBe("products[0].density");
     expect(errorOf(() => test(powder)).path).toBe("products[0].density");
     // 2 lb at 8 lb/gal is a quart; a quart by 200.
@@ -78,7 +79,7 @@ describe("jarTest", () => {
   test("what the order has to say of the mix is said of the jar too", () => {
     const result = jarTest({
       jar,
-      sprayRate,
+      applicationVolume,
       products: [
         {
           id: "amine",
@@ -99,26 +100,26 @@ describe("jarTest", () => {
     expect(result.findings.map(({ code }) => code)).toContain("mix/undissolved-sulfate-and-amine");
     expect(result.findings.map(({ code }) => code)).not.toContain("jar-test");
     expect(result.steps.map(({ text }) => text).join(" ")).toContain(
-      "of amine. Close the jar, shake well. Label: add last",
+      "of amine. Cap the jar and shake well. Label: add last",
     );
   });
 
   test("tells every problem, and refuses the rate of another product", () => {
     const a = { id: "a", formulation: "SL", rate: quantity(1, "pt/acre", "product:a") } as const;
     const found = (change: object) =>
-      errorOf(() => jarTest({ jar, sprayRate, products: [a], ...change } as never)).problems.map(
+      errorOf(() => jarTest({ jar, applicationVolume, products: [a], ...change } as never)).problems.map(
         ({ code, path }) => [code, path],
       );
     expect(
       found({
         jar: quantity(0, "pt", "spray"),
-        sprayRate: null,
+        applicationVolume: null,
         stand: "Ohio",
         products: [{ ...a, formulation: "QQ" }],
       }),
     ).toEqual([
       ["range", "jar"],
-      ["type", "sprayRate"],
+      ["type", "applicationVolume"],
       ["type", "stand"],
       ["type", "products[0].formulation"],
     ]);
@@ -141,8 +142,8 @@ describe("jarTest", () => {
     const cases: readonly (readonly [object, string, string])[] = [
       [{ jar: quantity(0, "pt", "spray") }, "range", "jar"],
       [{ jar: quantity(1, "pt") }, "substance/mismatch", "jar"],
-      [{ sprayRate: undefined }, "missing", "sprayRate"],
-      [{ sprayRate: quantity(0, "gal/acre", "spray") }, "range", "sprayRate"],
+      [{ applicationVolume: undefined }, "missing", "applicationVolume"],
+      [{ applicationVolume: quantity(0, "gal/acre", "spray") }, "range", "applicationVolume"],
       [{ products: [] }, "missing", "products"],
       [{ products: [a, a] }, "duplicate", "products[1].id"],
       [{ products: [{ ...a, formulation: "QQ" }] }, "type", "products[0].formulation"],
@@ -152,7 +153,7 @@ describe("jarTest", () => {
       [{ stand: "Ohio" }, "type", "stand"],
     ];
     for (const [change, code, path] of cases) {
-      const error = errorOf(() => jarTest({ jar, sprayRate, products: [a], ...change } as never));
+      const error = errorOf(() => jarTest({ jar, applicationVolume, products: [a], ...change } as never));
       expect([error.code, error.path], JSON.stringify(change)).toEqual([code, path]);
     }
   });
@@ -177,4 +178,30 @@ describe("jarTest", () => {
     expect(errorOf(() => read(false, true)).code).toBe("conflict");
     expect(errorOf(() => twoJarReading({ failedWithoutAgent: true } as never)).path).toBe("failedWithAgent");
   });
+});
+
+test("a jar cannot hold more product than its size", () => {
+  const error = errorOf(() =>
+    jarTest({
+      jar: quantity(1, "qt", "spray"),
+      applicationVolume: quantity(35, "gal/acre", "spray"),
+      products: [{ id: "a", formulation: "SL", rate: quantity(60, "gal/acre", "product:a") }],
+    }),
+  );
+  expect([error.code, error.path]).toEqual(["infeasible", "products[0].rate"]);
+  expect(error.expected).toContain("the jar");
+});
+
+test("a jar that is mostly product takes only the water that it leaves", () => {
+  const { steps, findings } = jarTest({
+    jar: quantity(1000, "mL", "spray"),
+    products: [{ id: "a", formulation: "liquid fertilizer", rate: quantity(80, "% v/v", "product:a/spray") }],
+  });
+  expect(steps[1]?.text).toContain("(200 mL)");
+  expect(findings.map(({ code }) => code)).toContain("load/more-product-than-water");
+});
+
+test("a jar test refuses a misspelt field", () => {
+  const input = { jar: quantity(1, "L", "spray"), sprayRate: quantity(1, "L/m2", "spray"), products: [] };
+  expect(errorOf(() => jarTest(input)).path).toBe("input.sprayRate");
 });

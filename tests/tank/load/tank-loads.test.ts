@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { calibrationByRefill } from "../../../src/spray/index.js";
 import { loadAmounts, mixToFinish, tankLoads } from "../../../src/tank/index.js";
-import { readableShares } from "../../../src/tank/load/readable-shares.js";
+import { wholeShares } from "../../../src/tank/load/whole-shares.js";
 
 const errorOf = (run: () => unknown): RatewrightError => {
   try {
@@ -27,7 +28,7 @@ describe("tankLoads", () => {
     ] as const) {
       const plan = tankLoads({
         area: quantity(acres, "acre"),
-        sprayRate: quantity(gpa, "gal/acre", "spray"),
+        applicationVolume: quantity(gpa, "gal/acre", "spray"),
         capacity: quantity(tank, "gal", "spray"),
       });
       expect(plan.count).toBe(4);
@@ -39,7 +40,7 @@ describe("tankLoads", () => {
   test("an even split has loads of one size, none of them full", () => {
     const plan = tankLoads({
       area: quantity(3.5, "acre"),
-      sprayRate: quantity(15, "gal/acre", "spray"),
+      applicationVolume: quantity(15, "gal/acre", "spray"),
       capacity: quantity(30, "gal", "spray"),
       split: "even",
     });
@@ -52,7 +53,7 @@ describe("tankLoads", () => {
   test("metric and customary inputs mix, and the area keeps its tag", () => {
     const plan = tankLoads({
       area: quantity(1, "ha", "treated"),
-      sprayRate: quantity(400, "L/ha", "spray"),
+      applicationVolume: quantity(400, "L/ha", "spray"),
       capacity: quantity(300, "L", "spray"),
     });
     expect(plan.loads.map((load) => load.area.toJSON())).toEqual([
@@ -72,7 +73,7 @@ describe("tankLoads", () => {
           fc.pre((acres * gpa) / tank < 400);
           const plan = tankLoads({
             area: quantity(acres, "acre"),
-            sprayRate: quantity(gpa, "gal/acre", "spray"),
+            applicationVolume: quantity(gpa, "gal/acre", "spray"),
             capacity: quantity(tank, "gal", "spray"),
             split,
           });
@@ -94,10 +95,10 @@ describe("tankLoads", () => {
   test("dead and hose volume are mixed once and left over", () => {
     const job = {
       area: quantity(3, "acre"),
-      sprayRate: quantity(10, "gal/acre", "spray"),
+      applicationVolume: quantity(10, "gal/acre", "spray"),
       capacity: quantity(15, "gal", "spray"),
-      deadVolume: quantity(1, "gal", "spray"),
-      hoseVolume: quantity(2, "gal", "spray"),
+      residualVolume: quantity(1, "gal", "spray"),
+      plumbingVolume: quantity(2, "gal", "spray"),
     };
     const plan = tankLoads(job);
     // 30 gal for the area and 3 that stay; 15 first, then at most 14 on top of the gallon in the tank.
@@ -109,7 +110,7 @@ describe("tankLoads", () => {
       expect(treated[i]).toBeCloseTo(acres, 12);
     });
     expect(plan.leftOver.volume.in("gal")).toBeCloseTo(3, 12);
-    expect(plan.leftOver.held.in("gal")).toBe(3);
+    expect(plan.leftOver.residual.in("gal")).toBe(3);
     expect(plan.mixedFor.in("acre")).toBeCloseTo(3.3, 12);
     const amounts = loadAmounts({
       loads: plan,
@@ -130,7 +131,7 @@ describe("tankLoads", () => {
   test("loads of a fixed size: what is too much is left over", () => {
     const plan = tankLoads({
       area: quantity(1, "ha"),
-      sprayRate: quantity(410, "L/ha", "spray"),
+      applicationVolume: quantity(410, "L/ha", "spray"),
       capacity: quantity(200, "L", "spray"),
       split: "fixed size",
       loadSize: quantity(100, "L", "spray"),
@@ -160,10 +161,10 @@ describe("tankLoads", () => {
           fc.pre((acres * gpa) / tank < 500);
           const plan = tankLoads({
             area: quantity(acres, "acre"),
-            sprayRate: quantity(gpa, "gal/acre", "spray"),
+            applicationVolume: quantity(gpa, "gal/acre", "spray"),
             capacity: quantity(tank, "gal", "spray"),
-            deadVolume: quantity(dead * tank, "gal", "spray"),
-            hoseVolume: quantity(hose * tank, "gal", "spray"),
+            residualVolume: quantity(dead * tank, "gal", "spray"),
+            plumbingVolume: quantity(hose * tank, "gal", "spray"),
             split,
             ...(split === "fixed size" && { loadSize: quantity(tank * 0.5, "gal", "spray") }),
           });
@@ -175,7 +176,9 @@ describe("tankLoads", () => {
           near(add(plan.loads.map((load) => load.area.value)), acres);
           near(plan.mixedFor.value * gpa, mixed);
           near(plan.smallestMix.value, acres * gpa + dead * tank + hose * tank);
-          expect(plan.leftOver.volume.value).toBeGreaterThanOrEqual(plan.leftOver.held.value - 1e-9 * tank);
+          expect(plan.leftOver.volume.value).toBeGreaterThanOrEqual(
+            plan.leftOver.residual.value - 1e-9 * tank,
+          );
           plan.loads.forEach((load, i) => {
             expect(load.area.value).toBeGreaterThanOrEqual(0);
             expect(load.volume.value).toBeLessThanOrEqual(
@@ -198,10 +201,10 @@ describe("tankLoads", () => {
       const acres = (tank + later * (tank - dead) - dead - hose) / 40;
       const plan = tankLoads({
         area: quantity(acres, "acre"),
-        sprayRate: quantity(40, "gal/acre", "spray"),
+        applicationVolume: quantity(40, "gal/acre", "spray"),
         capacity: quantity(tank, "gal", "spray"),
-        deadVolume: quantity(dead, "gal", "spray"),
-        hoseVolume: quantity(hose, "gal", "spray"),
+        residualVolume: quantity(dead, "gal", "spray"),
+        plumbingVolume: quantity(hose, "gal", "spray"),
       });
       expect(plan.count).toBe(later + 1);
       expect(plan.loads.map((load) => load.full)).toEqual(plan.loads.map(() => true));
@@ -216,10 +219,10 @@ describe("tankLoads", () => {
     ] as const) {
       const plan = tankLoads({
         area: quantity(acres, "acre"),
-        sprayRate: quantity(gpa, "gal/acre", "spray"),
+        applicationVolume: quantity(gpa, "gal/acre", "spray"),
         capacity: quantity(tank, "gal", "spray"),
-        deadVolume: quantity(dead, "gal", "spray"),
-        hoseVolume: quantity(hose, "gal", "spray"),
+        residualVolume: quantity(dead, "gal", "spray"),
+        plumbingVolume: quantity(hose, "gal", "spray"),
         split,
       });
       expect(add(plan.loads.map((load) => load.area.value))).toBe(acres);
@@ -234,9 +237,9 @@ describe("tankLoads", () => {
         (tenths, gpa, tank, share, split) => {
           const plan = tankLoads({
             area: quantity(tenths / 10, "acre"),
-            sprayRate: quantity(gpa, "gal/acre", "spray"),
+            applicationVolume: quantity(gpa, "gal/acre", "spray"),
             capacity: quantity(tank, "gal", "spray"),
-            deadVolume: quantity((share * tank) / 100, "gal", "spray"),
+            residualVolume: quantity((share * tank) / 100, "gal", "spray"),
             split,
           });
           expect(add(plan.loads.map((load) => load.area.value))).toBe(plan.area.value);
@@ -249,17 +252,17 @@ describe("tankLoads", () => {
     const error = errorOf(() =>
       tankLoads({
         area: quantity(-3.5, "acre"),
-        sprayRate: quantity(15, "lb/acre", "spray") as never,
+        applicationVolume: quantity(15, "lb/acre", "spray") as never,
         capacity: quantity(20, "gal", "water") as never,
         loadSize: quantity(5, "gal", "spray"),
-        hoseVolume: quantity(-1, "gal", "spray"),
+        plumbingVolume: quantity(-1, "gal", "spray"),
       }),
     );
     expect(error.problems.map(({ code, path }) => [code, path])).toEqual([
       ["range", "area"],
-      ["unit/mismatch", "sprayRate"],
+      ["unit/mismatch", "applicationVolume"],
       ["substance/mismatch", "capacity"],
-      ["range", "hoseVolume"],
+      ["range", "plumbingVolume"],
       ["conflict", "loadSize"],
     ]);
   });
@@ -267,7 +270,7 @@ describe("tankLoads", () => {
   test("says what is wrong and where", () => {
     const good = {
       area: quantity(1, "acre"),
-      sprayRate: quantity(20, "gal/acre", "spray"),
+      applicationVolume: quantity(20, "gal/acre", "spray"),
       capacity: quantity(30, "gal", "spray"),
     };
     const cases: readonly (readonly [object, string, string])[] = [
@@ -277,22 +280,22 @@ describe("tankLoads", () => {
       [{ area: quantity(-1, "acre") }, "range", "area"],
       [{ area: quantity(1, "acre", "product") }, "substance/mismatch", "area"],
       [{ area: undefined }, "missing", "area"],
-      [{ sprayRate: quantity(20, "lb/acre", "spray") }, "unit/mismatch", "sprayRate"],
+      [{ applicationVolume: quantity(20, "lb/acre", "spray") }, "unit/mismatch", "applicationVolume"],
       [{ split: "odd" }, "type", "split"],
       [{ split: "fixed size" }, "missing", "loadSize"],
       // A size that would go unread.
       [{ loadSize: quantity(10, "gal", "spray") }, "conflict", "loadSize"],
       [{ split: "even", loadSize: quantity(10, "gal", "spray") }, "conflict", "loadSize"],
       // The tank would do: what the pump leaves in it is too much.
-      [{ deadVolume: quantity(29.999, "gal", "spray") }, "range", "deadVolume"],
+      [{ residualVolume: quantity(29.999, "gal", "spray") }, "range", "residualVolume"],
       [{ split: "fixed size", loadSize: quantity(31, "gal", "spray") }, "range", "loadSize"],
       [{ split: "fixed size", loadSize: quantity(0.0001, "gal", "spray") }, "range", "loadSize"],
-      [{ deadVolume: quantity(30, "gal", "spray") }, "range", "deadVolume"],
-      [{ deadVolume: quantity(-1, "gal", "spray") }, "range", "deadVolume"],
+      [{ residualVolume: quantity(30, "gal", "spray") }, "range", "residualVolume"],
+      [{ residualVolume: quantity(-1, "gal", "spray") }, "range", "residualVolume"],
       [
-        { deadVolume: quantity(1, "gal", "spray"), hoseVolume: quantity(29, "gal", "spray") },
+        { residualVolume: quantity(1, "gal", "spray"), plumbingVolume: quantity(29, "gal", "spray") },
         "range",
-        "hoseVolume",
+        "plumbingVolume",
       ],
     ];
     for (const [change, code, path] of cases) {
@@ -305,7 +308,7 @@ describe("tankLoads", () => {
 describe("loadAmounts", () => {
   const loads = tankLoads({
     area: quantity(3.5, "acre"),
-    sprayRate: quantity(15, "gal/acre", "spray"),
+    applicationVolume: quantity(15, "gal/acre", "spray"),
     capacity: quantity(20, "gal", "spray"),
   });
 
@@ -328,7 +331,7 @@ describe("loadAmounts", () => {
     expect(plan.findings).toEqual([]);
   });
 
-  test("readable amounts are whole steps that add up, and the exact ones add up to the total", () => {
+  test("measured amounts are whole steps that add up, and the exact ones add up to the total", () => {
     fc.assert(
       fc.property(
         positive(80),
@@ -338,21 +341,23 @@ describe("loadAmounts", () => {
         fc.constantFrom(0.1, 0.25, 0.5, 1, 5),
         (acres, gpa, tank, rate, step) => {
           fc.pre((acres * gpa) / tank < 300);
+          // No more product than spray.
+          fc.pre(rate / 128 < gpa * 0.9 && step / 128 < 0.1 * Math.min(tank, acres * gpa));
           const some = tankLoads({
             area: quantity(acres, "acre"),
-            sprayRate: quantity(gpa, "gal/acre", "spray"),
+            applicationVolume: quantity(gpa, "gal/acre", "spray"),
             capacity: quantity(tank, "gal", "spray"),
           });
           const plan = loadAmounts({
             loads: some,
             products: [{ id: "a", rate: quantity(rate, "fl oz/acre", "product:a"), form: "liquid" }],
-            readable: { liquid: { unit: "fl oz", step } },
+            increments: { liquid: { unit: "fl oz", step } },
           });
           const product = plan.products[0];
           const shares = product?.loads ?? [];
           const total = product?.total.value as number;
-          expect(add(shares.map((load) => load.steps as number))).toBe(product?.readable?.steps);
-          expect(Math.abs((product?.readable?.steps as number) * step - total)).toBeLessThanOrEqual(
+          expect(add(shares.map((load) => load.steps as number))).toBe(product?.measured?.steps);
+          expect(Math.abs((product?.measured?.steps as number) * step - total)).toBeLessThanOrEqual(
             step / 2 + 1e-6,
           );
           expect(add(shares.map((load) => load.exact.value))).toBeCloseTo(total, 8);
@@ -376,21 +381,21 @@ describe("loadAmounts", () => {
           id: "b",
           rate: quantity(0.1, "oz/acre", "product:b"),
           form: "dry",
-          readable: { unit: "oz", step: 1 },
+          increment: { unit: "oz", step: 1 },
         },
       ],
-      readable: { dry: { unit: "lb", step: 0.5 } },
+      increments: { dry: { unit: "lb", step: 0.5 } },
     });
     const [a, b] = plan.products;
     // 3.1 x 3.5 = 10.85 lb; the nearest half pound is 11.
-    expect(a?.readable?.total.value).toBe(11);
-    expect(a?.readable?.residue.value).toBeCloseTo(0.15, 12);
+    expect(a?.measured?.total.value).toBe(11);
+    expect(a?.measured?.residue.value).toBeCloseTo(0.15, 12);
     expect(a?.loads.map((load) => load.amount.value)).toEqual([4, 4.5, 2.5]);
     expect(b?.loads.map((load) => load.amount.value)).toEqual([0, 0, 0]);
     expect(plan.findings.map(({ code, path }) => [code, path])).toEqual([
-      ["load/step-too-coarse", "products[1].readable"],
-      ["load/step-too-coarse", "products[1].readable"],
-      ["load/step-too-coarse", "products[1].readable"],
+      ["load/step-too-coarse", "products[1].increment"],
+      ["load/step-too-coarse", "products[1].increment"],
+      ["load/step-too-coarse", "products[1].increment"],
     ]);
   });
 
@@ -399,7 +404,7 @@ describe("loadAmounts", () => {
       loadAmounts({
         loads: tankLoads({
           area: quantity(1, "ha"),
-          sprayRate: quantity(litersPerHectare, "L/ha", "spray"),
+          applicationVolume: quantity(litersPerHectare, "L/ha", "spray"),
           capacity: quantity(300, "L", "spray"),
         }),
         products: [
@@ -426,7 +431,7 @@ describe("loadAmounts", () => {
     const plan = loadAmounts({
       loads: tankLoads({
         area: quantity(20, "1000 ft2"),
-        sprayRate: quantity(2, "gal/1000 ft2", "spray"),
+        applicationVolume: quantity(2, "gal/1000 ft2", "spray"),
         capacity: quantity(40, "gal", "spray"),
       }),
       products: [
@@ -458,7 +463,7 @@ describe("loadAmounts", () => {
       loadAmounts({
         loads: tankLoads({
           area: quantity(5, "acre"),
-          sprayRate: quantity(20, "gal/acre", "spray"),
+          applicationVolume: quantity(20, "gal/acre", "spray"),
           capacity: quantity(gallons, "gal", "spray"),
         }),
         products: [
@@ -467,7 +472,7 @@ describe("loadAmounts", () => {
             rate: quantity(4, "oz/acre", "product:a"),
             form: "dry",
             least: { value: 8, unit: "oz" },
-            readable: { unit: "oz", step: 8 },
+            increment: { unit: "oz", step: 8 },
           },
         ],
       });
@@ -487,7 +492,7 @@ describe("loadAmounts", () => {
       loadAmounts({
         loads: tankLoads({
           area: quantity(acres, "acre"),
-          sprayRate: quantity(15, "gal/acre", "spray"),
+          applicationVolume: quantity(15, "gal/acre", "spray"),
           capacity: quantity(30, "gal", "spray"),
           split,
         }),
@@ -542,7 +547,7 @@ describe("loadAmounts", () => {
     const hole = new Array<never>(1);
     expect(errorOf(() => loadAmounts({ loads, products: hole })).path).toBe("products[0]");
     for (const forged of [{ type: "tank-loads" }, { ...loads, loads: [] }, null])
-      expect(errorOf(() => loadAmounts({ loads: forged as never, products: [] })).path).toBe("loads");
+      expect(errorOf(() => loadAmounts({ loads: forged as never, products: [] })).path).toMatch(/^loads/);
   });
 
   test("takes loads that have been through JSON", () => {
@@ -559,14 +564,14 @@ describe("loadAmounts", () => {
       [{ products: [{ ...a, form: "liquid" }] }, "missing", "products[0].density"],
       [{ products: [{ ...a, rate: quantity(3, "lb/acre") }] }, "substance/mismatch", "products[0].rate"],
       [
-        { products: [a], readable: { dry: { unit: "fl oz", step: 1 } } },
+        { products: [a], increments: { dry: { unit: "fl oz", step: 1 } } },
         "unit/mismatch",
-        "readable.dry.unit",
+        "increments.dry.unit",
       ],
-      [{ products: [a], readable: { dry: { unit: "oz", step: 0 } } }, "range", "readable.dry.step"],
+      [{ products: [a], increments: { dry: { unit: "oz", step: 0 } } }, "range", "increments.dry.step"],
       [{ products: [a], loads: {} }, "type", "loads"],
-      [{ products: [a], readable: { dry: null } }, "type", "readable.dry"],
-      [{ products: [{ ...a, readable: 1 }] }, "type", "products[0].readable"],
+      [{ products: [a], increments: { dry: null } }, "type", "increments.dry"],
+      [{ products: [{ ...a, increment: 1 }] }, "type", "products[0].increment"],
       [{ products: [{ ...a, least: null }] }, "type", "products[0].least"],
       [{ products: [{ ...a, concentration: null }] }, "type", "products[0].concentration"],
       [{ products: [{ ...a, least: { value: 0, unit: "lb" } }] }, "range", "products[0].least"],
@@ -613,22 +618,22 @@ describe("loadAmounts", () => {
   });
 });
 
-describe("readable shares", () => {
+describe("whole shares", () => {
   test("noise at a half step takes nothing back from a later load", () => {
     // The running sum rounds up to 3 steps, the total down to 2.
-    expect(readableShares([2.5, 0], 2.4999999999999996)).toEqual([2, 0]);
-    expect(readableShares([2.5, 2.5], 5)).toEqual([3, 2]);
-    expect(readableShares([0.4, 0.4, 0.4, 0.4], 1.6)).toEqual([0, 1, 0, 1]);
+    expect(wholeShares([2.5, 0], 2.4999999999999996)).toEqual([2, 0]);
+    expect(wholeShares([2.5, 2.5], 5)).toEqual([3, 2]);
+    expect(wholeShares([0.4, 0.4, 0.4, 0.4], 1.6)).toEqual([0, 1, 0, 1]);
   });
 });
 
 describe("mixToFinish", () => {
-  const job = { area: quantity(1.5, "acre"), sprayRate: quantity(15, "gal/acre", "spray") };
+  const job = { area: quantity(1.5, "acre"), applicationVolume: quantity(15, "gal/acre", "spray") };
   const gal = (value: number) => quantity(value, "gal", "spray");
 
   test("what is at hand counts, what stays behind is mixed too", () => {
     expect(mixToFinish(job).toMix.in("gal")).toBe(22.5);
-    const plan = mixToFinish({ ...job, atHand: gal(4), deadVolume: gal(0.5), hoseVolume: gal(1) });
+    const plan = mixToFinish({ ...job, atHand: gal(4), residualVolume: gal(0.5), plumbingVolume: gal(1) });
     expect(plan.toMix.in("gal")).toBe(20);
     expect(plan.leftOver.in("gal")).toBe(1.5);
     const enough = mixToFinish({ ...job, atHand: gal(30) });
@@ -639,17 +644,216 @@ describe("mixToFinish", () => {
   test("says what is wrong and where", () => {
     expect(
       errorOf(() =>
-        mixToFinish({ area: quantity(-1, "acre"), sprayRate: gal(1) as never, atHand: gal(-1) }),
+        mixToFinish({ area: quantity(-1, "acre"), applicationVolume: gal(1) as never, atHand: gal(-1) }),
       ).problems.map(({ code, path }) => [code, path]),
     ).toEqual([
       ["range", "area"],
-      ["unit/mismatch", "sprayRate"],
+      ["unit/mismatch", "applicationVolume"],
       ["range", "atHand"],
     ]);
     expect(errorOf(() => mixToFinish({ ...job, atHand: gal(-1) })).path).toBe("atHand");
     expect(errorOf(() => mixToFinish({ ...job, area: quantity(-1, "acre") })).path).toBe("area");
-    expect(errorOf(() => mixToFinish({ ...job, hoseVolume: quantity(1, "gal") as never })).code).toBe(
+    expect(errorOf(() => mixToFinish({ ...job, plumbingVolume: quantity(1, "gal") as never })).code).toBe(
       "substance/mismatch",
     );
   });
+});
+
+describe("a last load that is too small to agitate", () => {
+  // 445.5 gal with what tank and hoses keep: 150 first, then 145 on top of the 5 gal that the pump leaves.
+  const job = {
+    area: quantity(10, "acre"),
+    applicationVolume: quantity(43.65, "gal/acre", "spray"),
+    capacity: quantity(150, "gal", "spray"),
+    residualVolume: quantity(5, "gal", "spray"),
+    plumbingVolume: quantity(4, "gal", "spray"),
+  };
+
+  test("is a finding with the size of even loads", () => {
+    const plan = tankLoads(job);
+    [150, 145, 145, 5.5].forEach((volume, i) => {
+      expect(plan.loads[i]?.volume.in("gal")).toBeCloseTo(volume, 9);
+    });
+    expect(plan.findings.map(({ code, severity }) => [code, severity])).toEqual([
+      ["load/small-last", "caution"],
+    ]);
+    expect(plan.findings[0]?.params.even).toBeCloseTo(445.5 / 4, 9);
+  });
+
+  test("is no finding where the loads are even", () => {
+    const plan = tankLoads({ ...job, split: "even" });
+    expect(plan.findings).toEqual([]);
+    for (const load of plan.loads) expect(load.volume.in("gal")).toBeCloseTo(445.5 / 4, 9);
+  });
+
+  test("takes from the load before it what the least load asks for", () => {
+    const plan = tankLoads({ ...job, leastLoad: quantity(40, "gal", "spray") });
+    [150, 145, 110.5, 40].forEach((volume, i) => {
+      expect(plan.loads[i]?.volume.in("gal")).toBeCloseTo(volume, 9);
+    });
+    expect(add(plan.loads.map((load) => load.area.value))).toBeCloseTo(10, 12);
+  });
+
+  test("keeps the area of each load in step with its volume where nothing is held back", () => {
+    const plan = tankLoads({
+      area: quantity(2.1, "acre"),
+      applicationVolume: quantity(15, "gal/acre", "spray"),
+      capacity: quantity(30, "gal", "spray"),
+      leastLoad: quantity(10, "gal", "spray"),
+    });
+    plan.loads.forEach((load) => {
+      expect(load.area.in("acre") * 15).toBeCloseTo(load.volume.in("gal"), 9);
+    });
+  });
+
+  test("is refused where the last two loads cannot both hold the least, and even loads are named", () => {
+    const error = errorOf(() => tankLoads({ ...job, leastLoad: quantity(80, "gal", "spray") }));
+    expect([error.code, error.path]).toEqual(["infeasible", "leastLoad"]);
+    expect(error.expected).toContain(
+      'even loads (split: "even") are 111.4 gal each'.replace("split: ", "split "),
+    );
+  });
+
+  test("is refused where the whole job is less, and the way on is named", () => {
+    const error = errorOf(() =>
+      tankLoads({ ...job, area: quantity(0.5, "acre"), leastLoad: quantity(40, "gal", "spray") }),
+    );
+    expect([error.code, error.path]).toEqual(["infeasible", "leastLoad"]);
+    expect(error.expected).toContain('"fixed size"');
+  });
+});
+
+describe("more product than a load can hold", () => {
+  const loads = tankLoads({
+    area: quantity(1, "acre"),
+    applicationVolume: quantity(50, "gal/acre", "spray"),
+    capacity: quantity(50, "gal", "spray"),
+  });
+  const amounts = (
+    ...rates: readonly { readonly value: number; readonly unit: string; readonly of?: string }[]
+  ) =>
+    loadAmounts({
+      loads,
+      products: rates.map((rate, i) => ({
+        id: `p${i}`,
+        rate: { value: rate.value, unit: rate.unit, of: rate.of ?? `product:p${i}/spray` },
+        form: rate.unit.startsWith("lb") ? "dry" : "liquid",
+      })) as never,
+    });
+
+  test("120 % v/v is refused, and the recipe per 100 gal is named", () => {
+    const error = errorOf(() => amounts({ value: 120, unit: "% v/v" }));
+    expect([error.code, error.path]).toEqual(["range", "products[0].rate"]);
+    expect(error.expected).toContain("perVolume");
+  });
+
+  test("100 % v/v is the undiluted product, and no error", () => {
+    expect(amounts({ value: 100, unit: "% v/v" }).products[0]?.total.value).toBe(50);
+  });
+
+  test("17 lb/gal, meant per 100 gal, is refused", () => {
+    const error = errorOf(() => amounts({ value: 17, unit: "lb/gal" }));
+    expect([error.code, error.path]).toEqual(["range", "products[0].rate"]);
+    expect(error.expected).toContain("100, ");
+  });
+
+  test("4 lb/gal is a finding that names the slip", () => {
+    const { findings } = amounts({ value: 4, unit: "lb/gal" });
+    expect(findings.map(({ code, severity }) => [code, severity])).toEqual([
+      ["load/much-dry-product", "warning"],
+    ]);
+    expect(findings[0]?.text).toContain("Is its rate per 100 gal, and not per gal?");
+  });
+
+  test("17 lb per 100 gal is neither", () => {
+    expect(amounts({ value: 0.17, unit: "lb/gal" }).findings).toEqual([]);
+  });
+
+  test("two liquids that together are more than the load are refused", () => {
+    const error = errorOf(() => amounts({ value: 60, unit: "% v/v" }, { value: 55, unit: "% v/v" }));
+    expect([error.code, error.path]).toEqual(["infeasible", "products[0].rate"]);
+    expect(error.expected).toContain("115 %");
+  });
+
+  test("a rate per area that needs more than the load is refused too", () => {
+    const error = errorOf(() => amounts({ value: 60, unit: "gal/acre", of: "product:p0" }));
+    expect([error.code, error.path]).toEqual(["infeasible", "products[0].rate"]);
+  });
+
+  test("more product than water is a finding", () => {
+    expect(amounts({ value: 60, unit: "% v/v" }).findings.map(({ code }) => code)).toEqual([
+      "load/more-product-than-water",
+    ]);
+  });
+});
+
+describe("a calibration with water goes into loads", () => {
+  const capacity = quantity(50, "gal", "spray");
+  const area = quantity(2, "acre");
+  const measured = calibrationByRefill({
+    refills: [quantity(2.1, "gal", "water"), quantity(1.9, "gal", "water")],
+    area: quantity(0.1, "acre"),
+  });
+
+  test("as the record, its rate or its estimate: as heavy as water, which the result says", () => {
+    for (const applicationVolume of [
+      measured,
+      measured.rate,
+      measured.estimate as NonNullable<typeof measured.estimate>,
+    ]) {
+      const plan = tankLoads({ area, capacity, applicationVolume });
+      expect(plan.applicationVolume.of).toBe("spray");
+      expect(plan.applicationVolume.in("gal/acre")).toBeCloseTo(20, 12);
+      expect(plan.volume.in("gal")).toBeCloseTo(40, 12);
+      expect(plan.findings.map(({ code }) => code)).toEqual(["spray/as-heavy-as-water"]);
+    }
+  });
+
+  test("by the density of the spray where it is given", () => {
+    // sqrt(8.34 / 10.65) of 20 gal/acre.
+    const plan = tankLoads({
+      area,
+      capacity,
+      applicationVolume: measured,
+      density: quantity(10.65, "lb/gal"),
+    });
+    expect(plan.applicationVolume.in("gal/acre")).toBeCloseTo(20 * Math.sqrt(8.34 / 10.65), 9);
+    expect(plan.findings).toEqual([]);
+  });
+
+  test("its standard error goes through to what a tank covers and what the job takes", () => {
+    const plan = tankLoads({ area, capacity, applicationVolume: measured });
+    const relative = (measured.estimate?.standardError.value as number) / measured.rate.value;
+    expect(plan.estimates?.areaPerTank.standardError.in("acre")).toBeCloseTo(2.5 * relative, 12);
+    expect(plan.estimates?.smallestMix.standardError.in("gal")).toBeCloseTo(40 * relative, 12);
+  });
+
+  test("a volume of spray needs nothing carried over", () => {
+    const plan = tankLoads({ area, capacity, applicationVolume: quantity(20, "gal/acre", "spray") });
+    expect([plan.findings, plan.estimates]).toEqual([[], undefined]);
+  });
+
+  test("another substance is refused", () => {
+    const wrong = quantity(20, "gal/acre", "product") as never;
+    expect(errorOf(() => tankLoads({ area, capacity, applicationVolume: wrong })).path).toBe(
+      "applicationVolume",
+    );
+  });
+
+  test("a flow is refused, and the function that makes it a volume per area is named", () => {
+    const wrong = quantity(0.4, "gal/min", "spray") as never;
+    expect(errorOf(() => tankLoads({ area, capacity, applicationVolume: wrong })).expected).toContain(
+      "applicationVolume()",
+    );
+  });
+});
+
+test.each(["areaa", "deadVolume", "sprayRate"])("tankLoads refuses the unknown field %s", (name) => {
+  const job = {
+    area: quantity(1, "acre"),
+    applicationVolume: quantity(20, "gal/acre", "spray"),
+    capacity: quantity(50, "gal", "spray"),
+    [name]: quantity(1, "gal", "spray"),
+  };
+  expect(errorOf(() => tankLoads(job)).path).toBe(`input.${name}`);
 });

@@ -4,9 +4,10 @@ import { quantity, RatewrightError } from "../../../src/quantity/index.js";
 import {
   type Formulation,
   formulations,
-  ladders,
   loadingOrder,
   type MixProduct,
+  mixingOrders,
+  pairOrder,
 } from "../../../src/tank/index.js";
 
 const errorOf = (run: () => unknown): RatewrightError => {
@@ -24,17 +25,22 @@ const mix = (...list: readonly (readonly [string, Formulation])[]): MixProduct[]
   list.map(([id, formulation]) => ({ id, formulation }));
 
 describe("loadingOrder", () => {
-  test.each(ladders.map((ladder) => [ladder.id, ladder] as const))("follows %s as printed", (id, ladder) => {
-    const products = ladder.steps.flatMap((step, i) =>
-      step.map((formulation) => ({ id: `${formulation}`, formulation, step: i })),
-    );
-    const result = loadingOrder({ products: [...products].reverse(), ladder: id });
-    const steps = result.order.map((name) => products.find((product) => product.id === name)?.step as number);
-    expect(steps).toEqual([...steps].sort((a, b) => a - b));
-    const first = result.steps[0];
-    expect(first?.fraction).toEqual(ladder.waterFirst ?? [0.5, 0.5]);
-    expect(result.findings.some(({ code }) => code === "order/not-in-ladder")).toBe(false);
-  });
+  test.each(mixingOrders.map((mixingOrder) => [mixingOrder.id, mixingOrder] as const))(
+    "follows %s as printed",
+    (id, mixingOrder) => {
+      const products = mixingOrder.steps.flatMap((step, i) =>
+        step.map((formulation) => ({ id: `${formulation}`, formulation, step: i })),
+      );
+      const result = loadingOrder({ products: [...products].reverse(), mixingOrder: id });
+      const steps = result.order.map(
+        (name) => products.find((product) => product.id === name)?.step as number,
+      );
+      expect(steps).toEqual([...steps].sort((a, b) => a - b));
+      const first = result.steps[0];
+      expect(first?.fraction).toEqual(mixingOrder.waterFirst ?? [0.5, 0.5]);
+      expect(result.findings.some(({ code }) => code === "order/not-in-mixing-order")).toBe(false);
+    },
+  );
 
   test("the consensus on the common kinds", () => {
     const result = loadingOrder({
@@ -48,7 +54,7 @@ describe("loadingOrder", () => {
         ["e", "WG"],
         ["d", "WP"],
         ["c", "SP"],
-        ["b", "packet"],
+        ["b", "water-soluble packet"],
         ["a", "conditioner"],
       ),
     });
@@ -58,21 +64,21 @@ describe("loadingOrder", () => {
     expect(question?.says.against).toContain("Oklahoma State");
     expect(question?.says.for).toContain("North Dakota State");
     expect(question?.says.same).toEqual(["Iowa State authors"]);
-    expect(question?.resolvedBy).toBe("consensus");
+    expect(question?.resolvedBy).toBe("majority");
     expect(result.findings[0]?.code).toBe("jar-test");
     // Nine products besides the conditioner and the surfactant are more than a published guide advises.
     expect(result.findings[0]?.params.publishedObjection).toBe("yes");
     expect(result.findings.find(({ code }) => code === "mix/many-partners")?.params.partners).toBe(9);
     const two = loadingOrder({ products: mix(["a", "SC"], ["b", "SL"]) });
     expect(two.findings[0]?.params.publishedObjection).toBe("none known");
-    expect(two.findings[0]?.text).toMatch(/^No published objection known; jar-test it\./);
+    expect(two.findings[0]?.text).toMatch(/^No published objection is known\. That does not mean they mix\./);
   });
 
   test("a label beats the consensus, moves only its product, and says what it overruled", () => {
     const products: MixProduct[] = [
       { id: "powder", formulation: "WP" },
       { id: "flowable", formulation: "SC" },
-      { id: "ester", formulation: "EC", labelBefore: ["powder"], labelNote: "add to clear water" },
+      { id: "ester", formulation: "EC", addBefore: ["powder"], labelNote: "add to clear water" },
       { id: "amine", formulation: "SL" },
     ];
     const result = loadingOrder({ products });
@@ -87,8 +93,8 @@ describe("loadingOrder", () => {
     // Packets before WP by four orders, and none the other way.
     const early = loadingOrder({
       products: [
-        { id: "bag", formulation: "packet" },
-        { id: "powder", formulation: "WP", labelBefore: ["bag"] },
+        { id: "bag", formulation: "water-soluble packet" },
+        { id: "powder", formulation: "WP", addBefore: ["bag"] },
       ],
     });
     expect(early.findings.filter(({ code }) => code === "order/firm-pair-overruled")).toHaveLength(1);
@@ -96,7 +102,7 @@ describe("loadingOrder", () => {
     expect(result.steps.find(({ productId }) => productId === "ester")?.text).toContain("add to clear water");
     const after = loadingOrder({
       products: [
-        { id: "powder", formulation: "WP", labelAfter: ["amine"] },
+        { id: "powder", formulation: "WP", addAfter: ["amine"] },
         { id: "amine", formulation: "SL" },
         { id: "wetter", formulation: "surfactant" },
       ],
@@ -108,17 +114,17 @@ describe("loadingOrder", () => {
     const error = errorOf(() =>
       loadingOrder({
         products: [
-          { id: "a", formulation: "WP", labelBefore: ["b"] },
-          { id: "b", formulation: "SC", labelBefore: ["c"] },
-          { id: "c", formulation: "EC", labelBefore: ["a"] },
-          { id: "d", formulation: "SL", labelAfter: ["a"] },
+          { id: "a", formulation: "WP", addBefore: ["b"] },
+          { id: "b", formulation: "SC", addBefore: ["c"] },
+          { id: "c", formulation: "EC", addBefore: ["a"] },
+          { id: "d", formulation: "SL", addAfter: ["a"] },
         ],
       }),
     );
     expect(error.code).toBe("conflict");
     expect(error.got).toContain("a before b before c before a");
     expect(
-      errorOf(() => loadingOrder({ products: [{ id: "a", formulation: "WP", labelBefore: ["a"] }] })).code,
+      errorOf(() => loadingOrder({ products: [{ id: "a", formulation: "WP", addBefore: ["a"] }] })).code,
     ).toBe("conflict");
   });
 
@@ -130,8 +136,8 @@ describe("loadingOrder", () => {
           fc.record({
             id: fc.constant(id),
             formulation: fc.constantFrom(...kinds),
-            labelBefore: fc.subarray(ids, { maxLength: 1 }),
-            labelAfter: fc.subarray(ids, { maxLength: 1 }),
+            addBefore: fc.subarray(ids, { maxLength: 1 }),
+            addAfter: fc.subarray(ids, { maxLength: 1 }),
           }),
         ),
       ),
@@ -143,8 +149,8 @@ describe("loadingOrder", () => {
       products
         .filter(
           (product) =>
-            products.find((other) => other.id === id)?.labelBefore?.includes(product.id) ||
-            product.labelAfter?.includes(id),
+            products.find((other) => other.id === id)?.addBefore?.includes(product.id) ||
+            product.addAfter?.includes(id),
         )
         .some(({ id: next }) => {
           if (next === to) return true;
@@ -157,26 +163,30 @@ describe("loadingOrder", () => {
 
   test("keeps every label instruction, or reports a circle exactly where there is one", () => {
     fc.assert(
-      fc.property(mixes, fc.constantFrom("consensus", ...ladders.map(({ id }) => id)), (products, ladder) => {
-        const circle = products.some(({ id }) => reaches(products, id, id));
-        if (circle) {
-          expect(errorOf(() => loadingOrder({ products, ladder })).code).toBe("conflict");
-          return;
-        }
-        const { order, firm, open, unopposed, unsaid, steps } = loadingOrder({ products, ladder });
-        expect([...order].sort()).toEqual(products.map(({ id }) => id).sort());
-        for (const { id, labelBefore, labelAfter } of products) {
-          for (const other of labelBefore) expect(order.indexOf(id)).toBeLessThan(order.indexOf(other));
-          for (const other of labelAfter) expect(order.indexOf(other)).toBeLessThan(order.indexOf(id));
-        }
-        expect(firm.length + open.length + unopposed.length + unsaid.length).toBe(
-          (order.length * (order.length - 1)) / 2,
-        );
-        expect(steps.map(({ number }) => number)).toEqual(steps.map((_, i) => i + 1));
-        expect(steps.filter(({ action }) => action === "add").map(({ productId }) => productId)).toEqual(
-          order,
-        );
-      }),
+      fc.property(
+        mixes,
+        fc.constantFrom("consensus", ...mixingOrders.map(({ id }) => id)),
+        (products, mixingOrder) => {
+          const circle = products.some(({ id }) => reaches(products, id, id));
+          if (circle) {
+            expect(errorOf(() => loadingOrder({ products, mixingOrder })).code).toBe("conflict");
+            return;
+          }
+          const { order, firm, open, unopposed, unsaid, steps } = loadingOrder({ products, mixingOrder });
+          expect([...order].sort()).toEqual(products.map(({ id }) => id).sort());
+          for (const { id, addBefore, addAfter } of products) {
+            for (const other of addBefore) expect(order.indexOf(id)).toBeLessThan(order.indexOf(other));
+            for (const other of addAfter) expect(order.indexOf(other)).toBeLessThan(order.indexOf(id));
+          }
+          expect(firm.length + open.length + unopposed.length + unsaid.length).toBe(
+            (order.length * (order.length - 1)) / 2,
+          );
+          expect(steps.map(({ number }) => number)).toEqual(steps.map((_, i) => i + 1));
+          expect(steps.filter(({ action }) => action === "add").map(({ productId }) => productId)).toEqual(
+            order,
+          );
+        },
+      ),
     );
   });
 
@@ -184,16 +194,8 @@ describe("loadingOrder", () => {
     const orderOf = (products: readonly MixProduct[]): readonly string[] => loadingOrder({ products }).order;
     // Both granules are of one place: b goes before g by its id, and stays there.
     const granules = mix(["b", "WG"], ["g", "WG"]);
-    expect(orderOf([...granules, { id: "s", formulation: "SC", labelBefore: ["b"] }])).toEqual([
-      "s",
-      "b",
-      "g",
-    ]);
-    expect(orderOf([...granules, { id: "a", formulation: "WP", labelAfter: ["b"] }])).toEqual([
-      "b",
-      "a",
-      "g",
-    ]);
+    expect(orderOf([...granules, { id: "s", formulation: "SC", addBefore: ["b"] }])).toEqual(["s", "b", "g"]);
+    expect(orderOf([...granules, { id: "a", formulation: "WP", addAfter: ["b"] }])).toEqual(["b", "a", "g"]);
     const ids = fc.uniqueArray(fc.constantFrom("a", "b", "c", "d", "e", "f"), { minLength: 2 });
     const list = ids.chain((names) =>
       fc.tuple(
@@ -205,7 +207,7 @@ describe("loadingOrder", () => {
         const [speaker, named] = products as [MixProduct, MixProduct];
         const silent = orderOf(products);
         const told = orderOf([
-          { ...speaker, [ahead ? "labelBefore" : "labelAfter"]: [named.id] },
+          { ...speaker, [ahead ? "addBefore" : "addAfter"]: [named.id] },
           ...products.slice(1),
         ]);
         const kept = silent.indexOf(speaker.id) < silent.indexOf(named.id) === ahead;
@@ -249,7 +251,7 @@ describe("loadingOrder", () => {
   test("steps: water first, packets with agitation stopped, waits after dry products, top up last", () => {
     const result = loadingOrder({
       products: [
-        { id: "bag", formulation: "packet" },
+        { id: "bag", formulation: "water-soluble packet" },
         { id: "powder", name: "Powder P", formulation: "WP", amount: quantity(2, "lb", "product:powder") },
         { id: "tiny", formulation: "SC", lowRate: true },
       ],
@@ -276,12 +278,12 @@ describe("loadingOrder", () => {
       "Stir 2 lb of Powder P into a little clean water to a thin, even slurry.",
     );
     expect(result.steps[6]?.text).toContain("Pour in Powder P, slowly. Rinse the bucket");
-    expect(result.steps[6]?.reason).toContain("Dry before emulsion");
+    expect(result.steps[6]?.reason).toContain("Add dry products before ECs");
     expect(result.steps[9]?.text).toContain("Rinse the bucket");
     const codes = (step: number) => result.steps[step]?.cautions.map(({ code }) => code);
     expect(codes(0)).toEqual(["caution/backflow", "caution/stay-at-fill", "caution/empty-tank"]);
     expect(codes(1)).toEqual(["caution/closed-tank"]);
-    expect(codes(3)).toEqual(["caution/packet"]);
+    expect(codes(3)).toEqual(["caution/water-soluble-packet"]);
     expect(codes(5)).toEqual(["caution/protective-equipment", "caution/dry-powder"]);
     expect(codes(9)).toEqual(["caution/protective-equipment"]);
     expect(codes(10)).toContain("caution/container-rinse");
@@ -291,13 +293,13 @@ describe("loadingOrder", () => {
         "caution/backflow",
         "caution/stay-at-fill",
         "caution/protective-equipment",
-        "caution/packet",
+        "caution/water-soluble-packet",
         "caution/dry-powder",
         "caution/no-food-containers",
       ]),
     );
     const wet = loadingOrder({ products: mix(["a", "SL"]) });
-    expect(wet.cautions.map(({ code }) => code)).not.toContain("caution/packet");
+    expect(wet.cautions.map(({ code }) => code)).not.toContain("caution/water-soluble-packet");
     expect(wet.findings.map(({ code }) => code)).not.toContain("jar-test");
     expect(wet.notChecked.length).toBeGreaterThan(0);
   });
@@ -305,7 +307,7 @@ describe("loadingOrder", () => {
   test("the volume of the load is said beside the shares", () => {
     const { steps } = loadingOrder({
       products: mix(["a", "SL"]),
-      ladder: "oklahoma-state",
+      mixingOrder: "oklahoma-state",
       loadVolume: quantity(30, "gal", "spray"),
     });
     expect(steps[0]?.text).toBe(
@@ -326,7 +328,10 @@ describe("loadingOrder", () => {
   });
 
   test("South Dakota State fills to 80 % once the dry products are in", () => {
-    const result = loadingOrder({ products: mix(["a", "WP"], ["b", "EC"]), ladder: "south-dakota-state" });
+    const result = loadingOrder({
+      products: mix(["a", "WP"], ["b", "EC"]),
+      mixingOrder: "south-dakota-state",
+    });
     const fills = result.steps.filter(({ action }) => action === "fill" || action === "add");
     expect(fills.map(({ action, productId, fraction }) => productId ?? [action, fraction?.[1]])).toEqual([
       ["fill", 1 / 3],
@@ -336,22 +341,22 @@ describe("loadingOrder", () => {
     ]);
   });
 
-  test("says whether the ladder or the consensus put a pair in its order", () => {
+  test("says whether the mixing order or the consensus put a pair in its order", () => {
     const result = loadingOrder({
       products: mix(["a", "WP"], ["b", "WG"], ["c", "EC"]),
-      ladder: "oklahoma-state",
+      mixingOrder: "oklahoma-state",
     });
     const pairs = [...result.firm, ...result.open, ...result.unopposed, ...result.unsaid];
     const by = Object.fromEntries(pairs.map(({ first, second, resolvedBy }) => [first + second, resolvedBy]));
     // WP and WG share a step there.
-    expect(by).toEqual({ ab: "consensus", ac: "ladder", bc: "ladder" });
+    expect(by).toEqual({ ab: "majority", ac: "chosen order", bc: "chosen order" });
   });
 
   test("no filling to less than is in the tank", () => {
     const fills = (fraction: number) =>
       loadingOrder({
         products: mix(["a", "WP"], ["b", "EC"]),
-        ladder: "south-dakota-state",
+        mixingOrder: "south-dakota-state",
         waterFirst: { fraction, source: "the label" },
       }).steps.flatMap(({ action, fraction: full }) => (action === "fill" ? [full?.[1]] : []));
     expect(fills(0.5)).toEqual([0.5, 0.8]);
@@ -360,8 +365,8 @@ describe("loadingOrder", () => {
   });
 
   test("a slurry is cited from those who print one, and from nobody else", () => {
-    const publishers = (kind: Formulation, ladder: "consensus" | "manitoba-2013" | "grain-sa-2018") => {
-      const { steps } = loadingOrder({ products: mix(["a", kind]), ladder });
+    const publishers = (kind: Formulation, mixingOrder: "consensus" | "manitoba-2013" | "grain-sa-2018") => {
+      const { steps } = loadingOrder({ products: mix(["a", kind]), mixingOrder });
       const premix = steps.find(({ action }) => action === "premix");
       return [premix?.sources.map(({ publisher }) => publisher), premix?.reason.includes("no source")];
     };
@@ -378,11 +383,12 @@ describe("loadingOrder", () => {
     expect(publishers("WT", "consensus")).toEqual([[], true]);
   });
 
-  test("thin ground is said: by analogy, few sources, not in the ladder", () => {
-    const codes = (ladder: "consensus" | "missouri-dot") =>
-      loadingOrder({ products: mix(["a", "ME"], ["b", "micronutrient"], ["c", "WP"]), ladder }).findings.map(
-        ({ code, params }) => [code, params.product],
-      );
+  test("thin ground is said: by analogy, few sources, not in the mixing order", () => {
+    const codes = (mixingOrder: "consensus" | "missouri-dot") =>
+      loadingOrder({
+        products: mix(["a", "ME"], ["b", "micronutrient"], ["c", "WP"]),
+        mixingOrder,
+      }).findings.map(({ code, params }) => [code, params.product]);
     expect(codes("consensus")).toEqual(
       expect.arrayContaining([
         ["order/by-analogy", "a"],
@@ -391,8 +397,8 @@ describe("loadingOrder", () => {
     );
     expect(codes("missouri-dot")).toEqual(
       expect.arrayContaining([
-        ["order/not-in-ladder", "a"],
-        ["order/not-in-ladder", "b"],
+        ["order/not-in-mixing-order", "a"],
+        ["order/not-in-mixing-order", "b"],
       ]),
     );
     // A defoamer stands in three orders (South Dakota, Oklahoma, Iowa), EW in four.
@@ -400,7 +406,7 @@ describe("loadingOrder", () => {
     expect(
       few.filter(({ code }) => code === "order/few-sources").map(({ params }) => params.product),
     ).toEqual(["d"]);
-    expect(codes("missouri-dot")).not.toContainEqual(["order/not-in-ladder", "c"]);
+    expect(codes("missouri-dot")).not.toContainEqual(["order/not-in-mixing-order", "c"]);
   });
 
   test("reports all that is wrong with the products", () => {
@@ -409,7 +415,7 @@ describe("loadingOrder", () => {
         products: [
           { id: "a", formulation: "WP", amount: quantity(1, "acre") as never },
           { id: "a", formulation: "toString" as never },
-          { id: "", formulation: "EC", labelBefore: ["zz"], labelAfter: "a" as never },
+          { id: "", formulation: "EC", addBefore: ["zz"], addAfter: "a" as never },
           null as never,
         ],
       }),
@@ -420,8 +426,8 @@ describe("loadingOrder", () => {
       ["type", "products[1].formulation"],
       ["missing", "products[2].id"],
       ["type", "products[3]"],
-      ["missing", "products[2].labelBefore[0]"],
-      ["type", "products[2].labelAfter"],
+      ["missing", "products[2].addBefore[0]"],
+      ["type", "products[2].addAfter"],
     ]);
     const hole: MixProduct[] = [{ id: "a", formulation: "WP" }];
     hole[2] = { id: "b", formulation: "SC" };
@@ -445,7 +451,7 @@ describe("loadingOrder", () => {
     const all = errorOf(() =>
       loadingOrder({
         products: [],
-        ladder: "x" as never,
+        mixingOrder: "x" as never,
         waterFirst: { fraction: 1.5, source: "" },
         country: "XX" as never,
         loadVolume: quantity(0, "gal", "spray"),
@@ -453,15 +459,15 @@ describe("loadingOrder", () => {
     );
     expect(all.problems.map(({ path }) => path)).toEqual([
       "products",
-      "ladder",
+      "mixingOrder",
       "waterFirst.fraction",
       "waterFirst.source",
       "country",
       "loadVolume",
     ]);
     expect(errorOf(() => loadingOrder({ products: [] })).code).toBe("missing");
-    expect(errorOf(() => loadingOrder({ products: mix(["a", "WP"]), ladder: "x" as never })).path).toBe(
-      "ladder",
+    expect(errorOf(() => loadingOrder({ products: mix(["a", "WP"]), mixingOrder: "x" as never })).path).toBe(
+      "mixingOrder",
     );
     expect(
       errorOf(() => loadingOrder({ products: mix(["a", "WP"]), waterFirst: { fraction: 1.5, source: "s" } }))
@@ -472,4 +478,50 @@ describe("loadingOrder", () => {
         .path,
     ).toBe("waterFirst.source");
   });
+});
+
+describe("what decided a pair is said", () => {
+  const deciding = (first: Formulation, second: Formulation) => {
+    const { findings, open, firm, unopposed, unsaid } = loadingOrder({
+      products: mix(["a", first], ["b", second]),
+    });
+    const [pair] = [...open, ...firm, ...unopposed, ...unsaid];
+    return { pair, text: findings.find(({ code }) => code === "order/open-pair")?.text ?? "" };
+  };
+
+  test("a majority of the orders that rank the two, with its count", () => {
+    const { pair, text } = deciding("EC", "SL");
+    expect([pair?.resolvedBy, pair?.votes.for, pair?.votes.against]).toEqual(["majority", 6, 5]);
+    expect(text).toContain("6 of the 11 published orders that rank the two say so");
+    expect(text).not.toContain("all published orders");
+  });
+
+  test("a tie is called a tie", () => {
+    const tied = Object.keys(formulations).flatMap((first) =>
+      Object.keys(formulations).flatMap((second) => {
+        const found = pairOrder(first as Formulation, second as Formulation);
+        return found.for.length > 0 && found.for.length === found.against.length ? [[first, second]] : [];
+      }),
+    ) as [Formulation, Formulation][];
+    expect(tied.length).toBeGreaterThan(0);
+    for (const [first, second] of tied) {
+      const { pair, text } = deciding(first, second);
+      if (pair?.resolvedBy === "id") continue;
+      expect(pair?.resolvedBy, `${first} ${second}`).toBe("consensus");
+      expect(text).toContain("tie on these two");
+    }
+  });
+});
+
+test("the cautions name bees and other pollinators, with a source", () => {
+  const { cautions } = loadingOrder({ products: mix(["a", "EC"]) });
+  const bees = cautions.find(({ code }) => code === "caution/pollinators");
+  expect(bees?.text).toContain("in flower");
+  expect(bees?.source).toMatchObject({ publisher: "University of Illinois Extension" });
+});
+
+test("an amount in ounces is printed as ounces by weight", () => {
+  const amount = quantity(35.2, "oz", "product:a");
+  const { steps } = loadingOrder({ products: [{ id: "a", formulation: "WP", amount }] });
+  expect(steps.find(({ action }) => action === "premix")?.text).toContain("35.2 oz by weight of a");
 });

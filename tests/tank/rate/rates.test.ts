@@ -184,17 +184,18 @@ describe("rates per volume", () => {
   });
 
   test("impliedAreaRate is the way back from a rate per area", () => {
-    const sprayRate = quantity(25, "gal/acre", "spray");
-    const rate = impliedAreaRate({ rate: quantity(1, "% v/v", "product:a/spray"), sprayRate });
+    const applicationVolume = quantity(25, "gal/acre", "spray");
+    const rate = impliedAreaRate({ rate: quantity(1, "% v/v", "product:a/spray"), applicationVolume });
     expect(rate.in("qt/acre")).toBeCloseTo(1, 12);
     const dry = perVolume(quantity(17, "lb", "product:b"), quantity(100, "gal", "spray"));
-    expect(impliedAreaRate({ rate: dry, sprayRate }).in("lb/acre")).toBeCloseTo(4.25, 12);
+    expect(impliedAreaRate({ rate: dry, applicationVolume }).in("lb/acre")).toBeCloseTo(4.25, 12);
     expect(
-      errorOf(() => impliedAreaRate({ rate: quantity(1, "lb/acre", "product") as never, sprayRate })).path,
+      errorOf(() => impliedAreaRate({ rate: quantity(1, "lb/acre", "product") as never, applicationVolume }))
+        .path,
     ).toBe("rate");
     expect(errorOf(() => impliedAreaRate({} as never)).problems.map(({ path }) => path)).toEqual([
       "rate",
-      "sprayRate",
+      "applicationVolume",
     ]);
   });
 });

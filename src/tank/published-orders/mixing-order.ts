@@ -1,8 +1,8 @@
 import type { Citation } from "../../quantity/index.js";
 import { type Formulation, likenesses } from "../formulation/formulation.js";
 
-/** A published ladder, by its id. */
-export type LadderId =
+/** A published mixing order, by its id. */
+export type MixingOrderId =
   | "manitoba-2013"
   | "south-dakota-state"
   | "oklahoma-state"
@@ -27,8 +27,8 @@ export interface BetweenSteps {
 }
 
 /** A published loading order. */
-export interface Ladder {
-  readonly id: LadderId;
+export interface MixingOrder {
+  readonly id: MixingOrderId;
   /** Short name for a list of who says what. */
   readonly name: string;
   readonly source: Citation;
@@ -49,12 +49,12 @@ export interface Ladder {
 }
 
 /**
- * At which step of a ladder a kind goes in, from 0; `undefined` where the ladder does not name it, nor
+ * At which step of a mixing order a kind goes in, from 0; `undefined` where the mixing order does not name it, nor
  * a kind that it is like.
  */
-export const stepIn = (ladder: Ladder, kind: Formulation): number | undefined => {
+export const stepIn = (mixingOrder: MixingOrder, kind: Formulation): number | undefined => {
   for (const name of [kind, ...(likenesses[kind]?.as ?? [])]) {
-    const step = ladder.steps.findIndex((kinds) => kinds.includes(name));
+    const step = mixingOrder.steps.findIndex((kinds) => kinds.includes(name));
     if (step >= 0) return step;
   }
   return undefined;

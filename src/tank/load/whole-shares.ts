@@ -3,7 +3,7 @@
  * the result is the rounded sum of `exact`, and no share is off by a whole step: each running sum is
  * rounded, and a share is the difference of two of them, so nothing drifts.
  */
-export const readableShares = (exact: readonly number[], total: number): number[] => {
+export const wholeShares = (exact: readonly number[], total: number): number[] => {
   const rounded = Math.round(total);
   let sum = 0;
   let given = 0;

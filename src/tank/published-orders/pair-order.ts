@@ -1,10 +1,10 @@
 import { expectFormulation } from "../formulation/expect-formulation.js";
 import type { Formulation } from "../formulation/formulation.js";
-import { type LadderId, stepIn } from "./ladder.js";
-import { ladders } from "./ladders.js";
+import { type MixingOrderId, stepIn } from "./mixing-order.js";
+import { mixingOrders } from "./mixing-orders.js";
 
 /**
- * How firmly the ladders order a pair.
+ * How firmly the mixing orders order a pair.
  * - `firm`: at least four put it this way, and at least five for each one against
  * - `unopposed`: fewer than four put it this way, and none the other way
  * - `open`: sources disagree
@@ -14,56 +14,56 @@ import { ladders } from "./ladders.js";
  */
 export type Standing = "firm" | "unopposed" | "open" | "unsaid";
 
-/** Which published ladders put a kind before another. */
-export interface PairVotes {
-  readonly type: "pair-votes";
+/** Which published mixing orders put a kind before another. */
+export interface PairOrder {
+  readonly type: "pair-order";
   readonly version: 1;
   readonly first: Formulation;
   readonly second: Formulation;
   readonly standing: Standing;
-  /** Ladders that add `first` before `second`. */
-  readonly for: readonly LadderId[];
-  /** Ladders that add `second` before `first`. */
-  readonly against: readonly LadderId[];
-  /** Ladders that name both at the same step. */
-  readonly same: readonly LadderId[];
+  /** Mixing orders that add `first` before `second`. */
+  readonly for: readonly MixingOrderId[];
+  /** Mixing orders that add `second` before `first`. */
+  readonly against: readonly MixingOrderId[];
+  /** Mixing orders that name both at the same step. */
+  readonly same: readonly MixingOrderId[];
 }
 
 /**
- * Which published ladders add one kind of product before another, which after, and which at the same
- * step: `votes = |{L : step(first) < step(second)}|` over the ladders L that name both.
+ * Which published mixing orders add one kind of product before another, which after, and which at the same
+ * step: `votes = |{L : step(first) < step(second)}|` over the mixing orders L that name both.
  *
- * Ladders are not independent of one another, so the count says how many print it, not how sure it is.
+ * Mixing orders are not independent of one another, so the count says how many print it, not how sure it is.
  *
  * @param first - the kind whose precedence is asked
  * @param second - the other kind
  * @throws RatewrightError `type` for an unknown kind
  *
- * Source: the ladders in `ladders`, each with its citation.
+ * Source: the mixing orders in `mixingOrders`, each with its citation.
  *
  * @example
  * ```ts
- * import { pairVotes } from "ratewright/tank";
- * const votes = pairVotes("SL", "EC");
+ * import { pairOrder } from "ratewright/tank";
+ * const votes = pairOrder("SL", "EC");
  * votes.for.length; // => 5
  * votes.against.length; // => 6
  * votes.standing; // => "open"
- * pairVotes("WP", "SC").standing; // => "firm"
+ * pairOrder("WP", "SC").standing; // => "firm"
  * ```
  */
-export const pairVotes = (first: Formulation, second: Formulation): PairVotes => {
+export const pairOrder = (first: Formulation, second: Formulation): PairOrder => {
   expectFormulation(first, "first");
   expectFormulation(second, "second");
-  const before: LadderId[] = [];
-  const after: LadderId[] = [];
-  const same: LadderId[] = [];
-  for (const ladder of ladders) {
-    const [a, b] = [stepIn(ladder, first), stepIn(ladder, second)];
+  const before: MixingOrderId[] = [];
+  const after: MixingOrderId[] = [];
+  const same: MixingOrderId[] = [];
+  for (const mixingOrder of mixingOrders) {
+    const [a, b] = [stepIn(mixingOrder, first), stepIn(mixingOrder, second)];
     if (a === undefined || b === undefined) continue;
-    (a < b ? before : a > b ? after : same).push(ladder.id);
+    (a < b ? before : a > b ? after : same).push(mixingOrder.id);
   }
   return {
-    type: "pair-votes",
+    type: "pair-order",
     version: 1,
     first,
     second,

@@ -1,11 +1,11 @@
-import type { Ladder } from "./ladder.js";
+import type { MixingOrder } from "./mixing-order.js";
 
 /**
  * The published loading orders that were read in full or as a full list, one record per source. They
  * are facts about what each source prints, codes as the source means them. Several descend from one
- * acronym, so a count of ladders is no weight of evidence.
+ * acronym, so a count of mixing orders is no weight of evidence.
  */
-export const ladders: readonly Ladder[] = [
+export const mixingOrders: readonly MixingOrder[] = [
   {
     id: "manitoba-2013",
     name: "Manitoba",
@@ -18,7 +18,7 @@ export const ladders: readonly Ladder[] = [
     reached: "second-hand",
     waterFirst: [0.25, 0.75],
     steps: [
-      ["packet"],
+      ["water-soluble packet"],
       ["liquid fertilizer", "conditioner"],
       ["WP", "WG", "SC"],
       ["SL"],
@@ -32,7 +32,7 @@ export const ladders: readonly Ladder[] = [
     how: {
       WP: "slowly",
       WG: "slowly",
-      packet: "straight after the water, and fully dissolved before the next",
+      "water-soluble packet": "straight after the water, and fully dissolved before the next",
     },
     readings: [
       "SN (amine and salt solutions) read as SL",
@@ -54,7 +54,7 @@ export const ladders: readonly Ladder[] = [
       ["conditioner"],
       ["compatibility agent"],
       ["defoamer"],
-      ["WP", "WG", "packet"],
+      ["WP", "WG", "water-soluble packet"],
       ["SL", "SC"],
       ["EC"],
       ["CS"],
@@ -71,7 +71,7 @@ export const ladders: readonly Ladder[] = [
     how: {
       WP: "as a slurry with water, 2 to 1 (the source does not say which is the 2)",
       WG: "as a slurry with water, 2 to 1 (the source does not say which is the 2)",
-      packet: "soaked in a little water first",
+      "water-soluble packet": "soaked in a little water first",
     },
     readings: ["'liquids' read as SL", "packets are soaked first, then go in with the dry products"],
   },
@@ -128,7 +128,7 @@ export const ladders: readonly Ladder[] = [
     },
     reached: "read",
     steps: [
-      ["packet"],
+      ["water-soluble packet"],
       ["SG", "WG", "WP"],
       ["conditioner", "dry drift agent", "compatibility agent"],
       ["CS", "EW", "SC", "SE"],
@@ -153,7 +153,7 @@ export const ladders: readonly Ladder[] = [
     reached: "read",
     steps: [
       ["conditioner"],
-      ["packet"],
+      ["water-soluble packet"],
       ["WP"],
       ["WG"],
       ["CS"],
@@ -180,7 +180,7 @@ export const ladders: readonly Ladder[] = [
     reached: "read",
     steps: [
       ["conditioner"],
-      ["packet"],
+      ["water-soluble packet"],
       ["SG"],
       ["WP"],
       ["SC"],
@@ -276,5 +276,6 @@ export const ladders: readonly Ladder[] = [
   },
 ];
 
-/** The ladder with an id. */
-export const ladderOf = (id: string): Ladder | undefined => ladders.find((ladder) => ladder.id === id);
+/** The mixing order with an id. */
+export const mixingOrderOf = (id: string): MixingOrder | undefined =>
+  mixingOrders.find((mixingOrder) => mixingOrder.id === id);

@@ -1,17 +1,17 @@
 import { type Formulation, likenesses } from "../formulation/formulation.js";
 
 /**
- * The order in which the published ladders, counted pair by pair, agree best. It is published by
- * nobody: it is derived from {@link ladders}, and for the kinds of which the ladders say enough it is
+ * The order in which the published mixing orders, counted pair by pair, agree best. It is published by
+ * nobody: it is derived from {@link mixingOrders}, and for the kinds of which the mixing orders say enough it is
  * the linear order that keeps the most pairwise votes (a test searches all orders). The places of
- * defoamer, drift agents, fertilizers and micronutrients rest on one to three ladders each.
+ * defoamer, drift agents, fertilizers and micronutrients rest on one to three mixing orders each.
  */
 export const consensusOrder: readonly Formulation[] = [
   "compatibility agent",
   "defoamer",
   "conditioner",
   "dry drift agent",
-  "packet",
+  "water-soluble packet",
   "SG",
   "SP",
   "dry fertilizer",

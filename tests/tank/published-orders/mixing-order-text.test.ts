@@ -1,14 +1,19 @@
 import { describe, expect, test } from "vitest";
-import { type Formulation, type LadderId, loadingOrder, type MixProduct } from "../../../src/tank/index.js";
+import {
+  type Formulation,
+  loadingOrder,
+  type MixingOrderId,
+  type MixProduct,
+} from "../../../src/tank/index.js";
 
 /**
  * The printed orders, transcribed a second time and apart from the code: kinds as this library names
  * them, one line per printed step; what stands between steps is written as the action that it is.
  */
-const printed: Readonly<Record<LadderId, readonly string[]>> = {
+const printed: Readonly<Record<MixingOrderId, readonly string[]>> = {
   // list 1-10: water 1/4-3/4; agitate; (packets); fertilizer, pH; WP DF DG WDG FL; agitate; shake; SN; EC; oils
   "manitoba-2013": [
-    "packet",
+    "water-soluble packet",
     "conditioner, liquid fertilizer",
     "SC, WG, WP",
     "[wait]",
@@ -21,7 +26,7 @@ const printed: Readonly<Record<LadderId, readonly string[]>> = {
     "conditioner",
     "compatibility agent",
     "defoamer",
-    "WG, WP, packet",
+    "WG, WP, water-soluble packet",
     "[fill]",
     "SC, SL",
     "EC",
@@ -41,7 +46,7 @@ const printed: Readonly<Record<LadderId, readonly string[]>> = {
   ],
   "missouri-dot": ["conditioner", "WP", "SC", "WG", "EC", "SL", "oil adjuvant, surfactant"],
   "iowa-state-2021": [
-    "packet",
+    "water-soluble packet",
     "SG, WG, WP",
     "compatibility agent, conditioner, dry drift agent",
     "CS, EW, SC, SE",
@@ -53,7 +58,7 @@ const printed: Readonly<Record<LadderId, readonly string[]>> = {
   ],
   "utah-state-2012": [
     "conditioner",
-    "packet",
+    "water-soluble packet",
     "WP",
     "WG",
     "CS",
@@ -65,7 +70,7 @@ const printed: Readonly<Record<LadderId, readonly string[]>> = {
   ],
   "grain-sa-2018": [
     "conditioner",
-    "packet",
+    "water-soluble packet",
     "SG",
     "WP",
     "SC",
@@ -92,12 +97,15 @@ const printed: Readonly<Record<LadderId, readonly string[]>> = {
 
 const kindsOf = (line: string): Formulation[] => line.split(", ") as Formulation[];
 
-describe.each(Object.entries(printed))("%s, as printed", (ladder, lines) => {
+describe.each(Object.entries(printed))("%s, as printed", (mixingOrder, lines) => {
   const products: MixProduct[] = lines
     .filter((line) => !line.startsWith("["))
     .flatMap(kindsOf)
     .map((formulation) => ({ id: formulation, formulation }));
-  const result = loadingOrder({ products: [...products].reverse(), ladder: ladder as LadderId });
+  const result = loadingOrder({
+    products: [...products].reverse(),
+    mixingOrder: mixingOrder as MixingOrderId,
+  });
 
   test("is reproduced step by step", () => {
     let at = 0;
@@ -111,7 +119,7 @@ describe.each(Object.entries(printed))("%s, as printed", (ladder, lines) => {
     expect(found.map((step) => [...step].sort().join(", "))).toEqual(
       lines.filter((line) => !line.startsWith("[")),
     );
-    expect(result.findings.filter(({ code }) => code === "order/not-in-ladder")).toEqual([]);
+    expect(result.findings.filter(({ code }) => code === "order/not-in-mixing-order")).toEqual([]);
   });
 
   test("with what it prints between its steps", () => {
@@ -135,6 +143,6 @@ describe.each(Object.entries(printed))("%s, as printed", (ladder, lines) => {
   });
 });
 
-test("every ladder of the library is one of these", () => {
+test("every mixing order of the library is one of these", () => {
   expect(Object.keys(printed)).toHaveLength(12);
 });

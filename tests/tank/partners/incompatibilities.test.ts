@@ -4,10 +4,10 @@ import { RatewrightError } from "../../../src/quantity/index.js";
 import {
   type Formulation,
   formulations,
+  incompatibilities,
   loadingOrder,
   type MixProduct,
   mixIngredients,
-  mixObjections,
 } from "../../../src/tank/index.js";
 
 const errorOf = (run: () => unknown): RatewrightError => {
@@ -21,9 +21,9 @@ const errorOf = (run: () => unknown): RatewrightError => {
 };
 
 const codes = (products: readonly MixProduct[], more: object = {}) =>
-  mixObjections({ products, ...more }).findings.map(({ code, severity }) => `${code} ${severity}`);
+  incompatibilities({ products, ...more }).findings.map(({ code, severity }) => `${code} ${severity}`);
 
-describe("mixObjections", () => {
+describe("incompatibilities", () => {
   test("iron sulfate with an amine phenoxy curdles, in either order", () => {
     const amine: MixProduct = { id: "amine", formulation: "SL", contains: ["amine phenoxy"] };
     const iron: MixProduct = { id: "iron", formulation: "SP", contains: ["iron sulfate"] };
@@ -57,7 +57,7 @@ describe("mixObjections", () => {
   });
 
   test("packets before fertilizers and solvents", () => {
-    const packet: MixProduct = { id: "p", formulation: "packet" };
+    const packet: MixProduct = { id: "p", formulation: "water-soluble packet" };
     const feed: MixProduct = { id: "f", formulation: "liquid fertilizer" };
     const solvent: MixProduct = { id: "s", formulation: "EC", contains: ["organic solvent"] };
     expect(codes([packet, feed])).toEqual(["mix/film-hindered caution"]);
@@ -70,14 +70,14 @@ describe("mixObjections", () => {
     const one: MixProduct = { id: "one", formulation: "WG", groups: ["ALS"] };
     const two: MixProduct = { id: "two", formulation: "SL", groups: ["ALS"] };
     expect(codes([one, two])).toEqual([]);
-    expect(mixObjections({ products: [one, two] }).notChecked.join()).toContain("none is named");
+    expect(incompatibilities({ products: [one, two] }).notChecked.join()).toContain("none is named");
     expect(codes([one, two], { country: "UK" })).toEqual(["mix/two-of-a-group warning"]);
     expect(codes([one, { ...two, labelNames: ["one"] }], { country: "UK" })).toEqual([]);
     expect(codes([one, { ...two, groups: ["anticholinesterase"] }], { country: "UK" })).toEqual([]);
   });
 
   test("what a label refuses, by product and by group", () => {
-    const one: MixProduct = { id: "one", formulation: "WG", labelRefuses: ["two", "copper"] };
+    const one: MixProduct = { id: "one", formulation: "WG", labelProhibits: ["two", "copper"] };
     expect(codes([one, { id: "two", formulation: "SL" }])).toEqual(["mix/label-refuses warning"]);
     expect(codes([{ id: "c", formulation: "SC", groups: ["copper"] }, one])).toEqual([
       "mix/label-refuses warning",
@@ -93,7 +93,7 @@ describe("mixObjections", () => {
   });
 
   test("notes are no objection, and the answer never says that products mix", () => {
-    const notes = mixObjections({
+    const notes = incompatibilities({
       products: [
         { id: "agent", formulation: "compatibility agent" },
         { id: "micro", formulation: "micronutrient" },
@@ -113,7 +113,7 @@ describe("mixObjections", () => {
           { minLength: 1, selector: ({ id }) => id },
         ),
         (products) => {
-          const { answer, findings, notChecked } = mixObjections({ products });
+          const { answer, findings, notChecked } = incompatibilities({ products });
           expect(answer.startsWith("no published objection known") === false).toBe(
             findings.some(({ severity }) => severity !== "note"),
           );
@@ -130,14 +130,14 @@ describe("mixObjections", () => {
       [{ contains: ["boron"] }, "type", "products[0].contains"],
       [{ contains: "iron sulfate" }, "type", "products[0].contains"],
       [{ groups: [1] }, "type", "products[0].groups"],
-      [{ labelRefuses: "b" }, "type", "products[0].labelRefuses"],
+      [{ labelProhibits: "b" }, "type", "products[0].labelProhibits"],
       [{ labelNames: ["b"] }, "missing", "products[0].labelNames[0]"],
     ];
     for (const [change, code, path] of cases) {
-      const error = errorOf(() => mixObjections({ products: [{ ...a, ...change } as never] }));
+      const error = errorOf(() => incompatibilities({ products: [{ ...a, ...change } as never] }));
       expect([error.code, error.path]).toEqual([code, path]);
     }
-    expect(errorOf(() => mixObjections({ products: [a], country: "XX" as never })).path).toBe("country");
-    expect(errorOf(() => mixObjections({ products: [] })).path).toBe("products");
+    expect(errorOf(() => incompatibilities({ products: [a], country: "XX" as never })).path).toBe("country");
+    expect(errorOf(() => incompatibilities({ products: [] })).path).toBe("products");
   });
 });

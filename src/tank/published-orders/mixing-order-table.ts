@@ -1,12 +1,12 @@
 import type { Formulation } from "../formulation/formulation.js";
 import { bestOrders } from "./best-orders.js";
 import { consensusOrder } from "./consensus-order.js";
-import { pairVotes } from "./pair-votes.js";
+import { pairOrder } from "./pair-order.js";
 
 /** The fourteen kinds of which the published orders say enough to be put in line by their votes. */
-export const votedKinds = [
+export const comparedKinds = [
   "conditioner",
-  "packet",
+  "water-soluble packet",
   "SG",
   "WP",
   "WG",
@@ -22,8 +22,8 @@ export const votedKinds = [
 ] as const;
 
 /** The votes of the published orders on every pair of fourteen kinds, and the order that keeps most of them. */
-export interface VoteTable {
-  readonly type: "vote-table";
+export interface MixingOrderTable {
+  readonly type: "mixing-order-table";
   readonly version: 1;
   readonly kinds: readonly Formulation[];
   /** `votes[i][j]`: how many published orders add `kinds[i]` before `kinds[j]`. Ties are not counted. */
@@ -57,25 +57,25 @@ export interface VoteTable {
  * (the linear-ordering or Kemeny problem). It is found by exact search over the sets of kinds. A count
  * of orders is no weight of evidence: several descend from one acronym.
  *
- * The figures rest on how the words of each source were read (`ladders`, `readings`). Two of them matter:
+ * The figures rest on how the words of each source were read (`mixingOrders`, `readings`). Two of them matter:
  * read as an oil too, Utah State's "adjuvant" adds 8 votes, and with CS, SE, EW and OD among what
  * "needs dispersing or emulsifying" CropLife Latin America adds 12: then 438 of 468 are kept, by the same order.
  *
- * Source: derived from the orders in `ladders`, each with its citation; published by nobody.
+ * Source: derived from the orders in `mixingOrders`, each with its citation; published by nobody.
  *
  * @example
  * ```ts
- * import { voteTable } from "ratewright/tank";
- * const table = voteTable();
+ * import { mixingOrderTable } from "ratewright/tank";
+ * const table = mixingOrderTable();
  * [table.kept, table.best, table.total]; // => [422, 422, 448]
  * table.runnerUp.kept; // => 421
- * table.order.join(" > "); // => "conditioner > packet > SG > WP > WG > SC > CS > SE > EW > EC > OD > SL > oil adjuvant > surfactant"
+ * table.order.join(" > "); // => "conditioner > water-soluble packet > SG > WP > WG > SC > CS > SE > EW > EC > OD > SL > oil adjuvant > surfactant"
  * table.contested.find(({ first }) => first === "EC"); // => { first: "EC", second: "SL", for: 6, against: 5 }
  * ```
  */
-export const voteTable = (): VoteTable => {
-  const kinds: readonly Formulation[] = votedKinds;
-  const votes = kinds.map((a) => kinds.map((b) => (a === b ? 0 : pairVotes(a, b).for.length)));
+export const mixingOrderTable = (): MixingOrderTable => {
+  const kinds: readonly Formulation[] = comparedKinds;
+  const votes = kinds.map((a) => kinds.map((b) => (a === b ? 0 : pairOrder(a, b).for.length)));
   const at = (a: Formulation, b: Formulation): number => votes[kinds.indexOf(a)]?.[kinds.indexOf(b)] ?? 0;
   const order = consensusOrder.filter((kind) => kinds.includes(kind));
   const pairs = order.flatMap((first, i) =>
@@ -85,7 +85,7 @@ export const voteTable = (): VoteTable => {
   );
   const { best, count, next } = bestOrders(votes);
   return {
-    type: "vote-table",
+    type: "mixing-order-table",
     version: 1,
     kinds,
     votes,

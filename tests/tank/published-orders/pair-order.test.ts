@@ -1,19 +1,19 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Formulation, ladders, pairVotes, voteTable } from "../../../src/tank/index.js";
-import { bestOrders } from "../../../src/tank/votes/best-orders.js";
+import { type Formulation, mixingOrders, mixingOrderTable, pairOrder } from "../../../src/tank/index.js";
+import { bestOrders } from "../../../src/tank/published-orders/best-orders.js";
 import { runs } from "../../properties.js";
 
 /** Votes counted by hand from the twelve printed orders, apart from the code. */
 const counted: readonly (readonly [Formulation, Formulation, number, number])[] = [
-  ["packet", "WP", 4, 0],
+  ["water-soluble packet", "WP", 4, 0],
   ["WP", "SC", 9, 0],
   ["SC", "EC", 10, 0],
   ["WG", "SC", 7, 1],
   ["EC", "surfactant", 10, 1],
   ["SL", "surfactant", 9, 0],
   ["conditioner", "WP", 8, 1],
-  ["conditioner", "packet", 3, 2],
+  ["conditioner", "water-soluble packet", 3, 2],
   ["compatibility agent", "WP", 3, 1],
   ["SL", "EC", 5, 6],
   ["SC", "SL", 9, 1],
@@ -29,31 +29,31 @@ const counted: readonly (readonly [Formulation, Formulation, number, number])[] 
 
 describe("votes of the published loading orders", () => {
   test.each(counted)("%s before %s: %i to %i", (first, second, yes, no) => {
-    const votes = pairVotes(first, second);
+    const votes = pairOrder(first, second);
     expect([votes.for.length, votes.against.length]).toEqual([yes, no]);
-    const back = pairVotes(second, first);
+    const back = pairOrder(second, first);
     expect(back.for).toEqual(votes.against);
     expect(back.against).toEqual(votes.for);
     expect(back.standing).toBe(votes.standing);
   });
 
   test("names the dissenters", () => {
-    expect(pairVotes("CS", "EC").against).toEqual(["south-dakota-state"]);
-    expect(pairVotes("EC", "surfactant").against).toEqual(["us-core-manual"]);
-    expect(pairVotes("conditioner", "WP").against).toEqual(["iowa-state-2021"]);
-    expect(pairVotes("SL", "EC").for).toEqual([
+    expect(pairOrder("CS", "EC").against).toEqual(["south-dakota-state"]);
+    expect(pairOrder("EC", "surfactant").against).toEqual(["us-core-manual"]);
+    expect(pairOrder("conditioner", "WP").against).toEqual(["iowa-state-2021"]);
+    expect(pairOrder("SL", "EC").for).toEqual([
       "manitoba-2013",
       "south-dakota-state",
       "oklahoma-state",
       "us-core-manual",
       "croplife-latin-america-2024",
     ]);
-    expect(pairVotes("SL", "EC").same).toEqual(["iowa-state-2021"]);
+    expect(pairOrder("SL", "EC").same).toEqual(["iowa-state-2021"]);
   });
 
   test("grades the pairs that the notes on the sources call firm and open", () => {
     const firm: readonly (readonly [Formulation, Formulation])[] = [
-      ["packet", "WP"],
+      ["water-soluble packet", "WP"],
       ["WP", "SC"],
       ["SC", "EC"],
       ["SG", "SC"],
@@ -64,33 +64,33 @@ describe("votes of the published loading orders", () => {
       ["conditioner", "WP"],
       ["CS", "EC"],
     ];
-    for (const [a, b] of firm) expect(pairVotes(a, b).standing, `${a} ${b}`).toBe("firm");
+    for (const [a, b] of firm) expect(pairOrder(a, b).standing, `${a} ${b}`).toBe("firm");
     const open: readonly (readonly [Formulation, Formulation])[] = [
       ["SL", "EC"],
-      ["conditioner", "packet"],
+      ["conditioner", "water-soluble packet"],
       ["compatibility agent", "conditioner"],
       ["WG", "WP"],
       ["liquid fertilizer", "EC"],
       ["defoamer", "WP"],
       ["drift agent", "EC"],
     ];
-    for (const [a, b] of open) expect(pairVotes(a, b).standing, `${a} ${b}`).toBe("open");
-    expect(pairVotes("SC", "CS").standing).toBe("unopposed");
-    expect(pairVotes("SC", "SC").standing).toBe("unsaid");
+    for (const [a, b] of open) expect(pairOrder(a, b).standing, `${a} ${b}`).toBe("open");
+    expect(pairOrder("SC", "CS").standing).toBe("unopposed");
+    expect(pairOrder("SC", "SC").standing).toBe("unsaid");
   });
 
   test("refuses a kind that does not exist", () => {
-    expect(() => pairVotes("XY" as "WP", "EC")).toThrow("first: expected a kind of formulation");
+    expect(() => pairOrder("XY" as "WP", "EC")).toThrow("first: expected a kind of formulation");
   });
 
   test("the table of votes: 422 of 448 are kept, and no order keeps more", () => {
-    const table = voteTable();
-    // Counted once by hand from the twelve printed orders, and again here by another way: over the ladders.
+    const table = mixingOrderTable();
+    // Counted once by hand from the twelve printed orders, and again here by another way: over the mixing orders.
     let total = 0;
     let kept = 0;
-    for (const ladder of ladders) {
+    for (const mixingOrder of mixingOrders) {
       const places = new Map<string, number>();
-      ladder.steps.forEach((step, i) => {
+      mixingOrder.steps.forEach((step, i) => {
         for (const kind of step) places.set(kind === "SP" ? "SG" : kind, i);
       });
       for (const [i, a] of table.order.entries()) {
@@ -105,13 +105,13 @@ describe("votes of the published loading orders", () => {
     expect([kept, total]).toEqual([422, 448]);
     expect([table.kept, table.best, table.total]).toEqual([422, 422, 448]);
     expect(table.order).toEqual(
-      "conditioner,packet,SG,WP,WG,SC,CS,SE,EW,EC,OD,SL,oil adjuvant,surfactant".split(","),
+      "conditioner,water-soluble packet,SG,WP,WG,SC,CS,SE,EW,EC,OD,SL,oil adjuvant,surfactant".split(","),
     );
     expect(table.votes[table.kinds.indexOf("EC")]?.[table.kinds.indexOf("SL")]).toBe(6);
   });
 
   test("the runner-up keeps one vote less, and is no order of the best score", () => {
-    const { runnerUp, votes, kinds, best } = voteTable();
+    const { runnerUp, votes, kinds, best } = mixingOrderTable();
     const at = (a: Formulation, b: Formulation): number => votes[kinds.indexOf(a)]?.[kinds.indexOf(b)] ?? 0;
     let kept = 0;
     runnerUp.order.forEach((a, i) => {
@@ -151,13 +151,13 @@ describe("votes of the published loading orders", () => {
     );
   });
 
-  test("twelve ladders, each with a source, no kind twice in one", () => {
-    expect(ladders).toHaveLength(12);
-    for (const ladder of ladders) {
-      expect(ladder.source.publisher).not.toBe("");
-      const kinds = ladder.steps.flat();
-      expect(new Set(kinds).size, ladder.id).toBe(kinds.length);
+  test("twelve mixingOrders, each with a source, no kind twice in one", () => {
+    expect(mixingOrders).toHaveLength(12);
+    for (const mixingOrder of mixingOrders) {
+      expect(mixingOrder.source.publisher).not.toBe("");
+      const kinds = mixingOrder.steps.flat();
+      expect(new Set(kinds).size, mixingOrder.id).toBe(kinds.length);
     }
-    expect(new Set(ladders.map(({ id }) => id)).size).toBe(12);
+    expect(new Set(mixingOrders.map(({ id }) => id)).size).toBe(12);
   });
 });

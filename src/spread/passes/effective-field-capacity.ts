@@ -22,12 +22,12 @@ import { above, fieldsOf, isMetric, type Length, type Speed } from "../inputs.js
  *
  * @example
  * ```ts
- * import { fieldCapacity, quantity } from "ratewright";
+ * import { effectiveFieldCapacity, quantity } from "ratewright";
  * const run = { swath: quantity(40, "ft"), speed: quantity(6, "mi/h"), efficiency: quantity(70, "%") };
- * Number(fieldCapacity(run).in("acre/h").toFixed(1)); // => 20.4
+ * Number(effectiveFieldCapacity(run).in("acre/h").toFixed(1)); // => 20.4
  * ```
  */
-export const fieldCapacity = (input: {
+export const effectiveFieldCapacity = (input: {
   readonly swath: Length;
   readonly speed: Speed;
   readonly efficiency: Quantity<"1", "none">;

@@ -5,8 +5,8 @@ import type { MixProduct } from "./mix-product.js";
 import { mostPartners } from "./mix-rules.js";
 
 /** What published rules have against a mix. It never says that the products mix. */
-export interface MixObjections {
-  readonly type: "mix-objections";
+export interface Incompatibilities {
+  readonly type: "incompatibilities";
   readonly version: 1;
   readonly answer:
     | "no published objection known; jar-test it"
@@ -16,8 +16,8 @@ export interface MixObjections {
   readonly notChecked: readonly string[];
 }
 
-/** What {@link mixObjections} takes. */
-export interface MixObjectionsInput {
+/** What {@link incompatibilities} takes. */
+export interface IncompatibilitiesInput {
   /** In the order in which they go in, where that is known. */
   readonly products: readonly MixProduct[];
   /** Whose rules on groups to hold the mix against. */
@@ -28,7 +28,7 @@ export interface MixObjectionsInput {
 export const expectCountry = (input: unknown): "UK" | undefined =>
   input === undefined || input === "UK" ? input : fail("type", "country", input, '"UK", or none');
 
-/** {@link mixObjections} for products that were checked, in their order. */
+/** {@link incompatibilities} for products that were checked, in their order. */
 export const objectionsOf = (
   products: readonly MixProduct[],
   country: "UK" | undefined,
@@ -74,15 +74,15 @@ export const objectionsOf = (
  * has to follow. A finding of the severity `note` is no objection: it is told, and the answer stays.
  *
  * @param input - `products`, each with `id` and `formulation` and, as far as known, `contains`, `groups`,
- *   `labelRefuses`, `labelNames`; their order counts; `country`
+ *   `labelProhibits`, `labelNames`; their order counts; `country`
  * @throws RatewrightError `missing`, `duplicate`, `type`, `unit/mismatch`, `range`
  *
  * Source: named in each finding; `mixRuleSources` and `groupRules` list them.
  *
  * @example
  * ```ts
- * import { mixObjections } from "ratewright/tank";
- * const mix = mixObjections({
+ * import { incompatibilities } from "ratewright/tank";
+ * const mix = incompatibilities({
  *   products: [
  *     { id: "amine", formulation: "SL", contains: ["amine phenoxy"] },
  *     { id: "iron", formulation: "SP", contains: ["iron sulfate"] },
@@ -92,7 +92,7 @@ export const objectionsOf = (
  * mix.findings.map(({ code }) => code); // => ["mix/iron-and-amine"]
  * ```
  */
-export const mixObjections = (input: MixObjectionsInput): MixObjections => {
+export const incompatibilities = (input: IncompatibilitiesInput): Incompatibilities => {
   expectRecord(input, "input");
   const { products, country } = allOf({
     products: () => expectMixProducts(input.products),
@@ -101,7 +101,7 @@ export const mixObjections = (input: MixObjectionsInput): MixObjections => {
   const { findings, notChecked } = objectionsOf(products, country);
   const stands = findings.some(({ severity }) => severity !== "note");
   return {
-    type: "mix-objections",
+    type: "incompatibilities",
     version: 1,
     answer: stands
       ? "published objections stand; see the findings"
