@@ -2,7 +2,9 @@
 
 export type { StatedShare } from "./read.js";
 
-// mowing: how high and how often to mow, and how much of the leaf goes.
+// mowing: how high and how often to mow, how much of the leaf goes, and how a reel is set.
+export { cutsToHeight, shootGrowth } from "./mowing/cuts-to-height.js";
+export { frequencyOfClip, mowingSpeedFor, reelSpeedFor } from "./mowing/frequency-of-clip.js";
 export { growthBetweenMowings, leafRemoved, mowAtHeight } from "./mowing/mowing-height.js";
 export { mowingInterval } from "./mowing/mowing-interval.js";
 
@@ -72,3 +74,42 @@ export {
   spreadRateFromCover,
   spreadRateFromPatch,
 } from "./cover/spread-rate.js";
+
+// turf-work: what coring, verticutting and topdressing take out of the ground and put into it.
+export {
+  type CoringImpact,
+  type CoringPass,
+  type CoringProgram,
+  coringImpact,
+  coringProgram,
+  type HolePattern,
+  passesForShare,
+} from "./turf-work/coring.js";
+export {
+  type SandForOrganicMatter,
+  sandCoefficient,
+  sandForOrganicMatter,
+  type Topdressing,
+  topdressing,
+} from "./turf-work/sand.js";
+export { type VerticuttingImpact, verticuttingImpact } from "./turf-work/verticutting.js";
+
+// clippings: what their volume says of growth, dry mass and nitrogen.
+export {
+  type ClippingDensity,
+  type ClippingMass,
+  clippingDensities,
+  clippingMass,
+  clippingVolumeFor,
+  type DryMassOf,
+} from "./clippings/clippings.js";
+export { type GrowthRatio, growthRatio } from "./clippings/growth-ratio.js";
+
+// readings: what the roll of a ball and the counts in cores say.
+export { type GreenSpeed, greenSpeed } from "./readings/green-speed.js";
+export {
+  type PestDensity,
+  pestDensity,
+  type StatedThreshold,
+  type ThresholdReading,
+} from "./readings/pest-density.js";

@@ -1,4 +1,4 @@
-import { expectFields, expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { allOf, expectFields, expectQuantity, fail, type Quantity } from "../quantity/index.js";
 
 export type Length = Quantity<"length", "none">;
 export type Area = Quantity<"area", "none">;
@@ -70,6 +70,17 @@ export const wholeAt = (input: unknown, path: string, least = 1): number =>
 export const optional = <T>(input: unknown, read: (input: unknown) => T): T | undefined =>
   input === undefined ? undefined : read(input);
 
+/** Takes the words that say who states a figure. */
+export const sourceAt = (input: unknown, path: string): string =>
+  typeof input === "string" && input.trim() !== "" && input.length <= 400
+    ? input
+    : fail(
+        input === undefined || typeof input === "string" ? "missing" : "type",
+        path,
+        input,
+        "who states it, in up to 400 letters",
+      );
+
 /** A figure that somebody states, with who states it. */
 export interface StatedShare {
   readonly share: Share;
@@ -84,11 +95,10 @@ export const statedShareAt = (
   bounds?: Bounds,
 ): { readonly percent: number; readonly source: string } => {
   const record = expectFields(input, ["share", "source"], path);
-  const { source } = record;
-  const percent = percentAt(record.share, `${path}.share`, bounds);
-  return typeof source === "string" && source.trim() !== "" && source.length <= 400
-    ? { percent, source }
-    : fail("missing", `${path}.source`, source, "who states it, in up to 400 letters");
+  return allOf({
+    percent: () => percentAt(record.share, `${path}.share`, bounds),
+    source: () => sourceAt(record.source, `${path}.source`),
+  });
 };
 
 /** Whether an area or a length is in metric units, for the units of an answer. */

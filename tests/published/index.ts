@@ -22,6 +22,7 @@ import { spreadWorkedChecks } from "./spread-worked.js";
 import { mowingChecks } from "./stand-mowing.js";
 import { plantingChecks } from "./stand-planting.js";
 import { seedChecks, seedLeftOut } from "./stand-seed.js";
+import { turfWorkChecks } from "./stand-work.js";
 import { tankChecks, tankLeftOut } from "./tank.js";
 import { tankActiveChecks, tankActiveLeftOut } from "./tank-active.js";
 import { tankJarRinseChecks, tankJarRinseLeftOut } from "./tank-jar-rinse.js";
@@ -48,7 +49,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   soil: [...soilLimeChecks, ...soilWaterChecks],
   spray: [...sprayChecks, ...sprayActiveChecks],
   spread: [...spreadReadChecks, ...spreadDerivedChecks, ...spreadWorkedChecks],
-  stand: [...mowingChecks, ...seedChecks, ...plantingChecks],
+  stand: [...mowingChecks, ...seedChecks, ...plantingChecks, ...turfWorkChecks],
   weather: weatherChecks,
   tank: [...tankChecks, ...tankOrderChecks, ...tankWaterChecks, ...tankJarRinseChecks, ...tankActiveChecks],
 };

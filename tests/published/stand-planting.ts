@@ -317,7 +317,7 @@ export const plantingChecks: readonly PublishedCheck[] = [
       ),
   },
   {
-    entry: "stand-022",
+    entry: "stand-037",
     formulas: ["spreadRateFromPatch"],
     source: {
       title: "Differences in establishment rate among zoysiagrass cultivars",

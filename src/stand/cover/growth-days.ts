@@ -10,7 +10,7 @@ import {
 } from "../../calendar/index.js";
 import { type GrassSeason, growthPotential } from "../../interval/index.js";
 import { allOf, expectFields, expectOneOf, fail, type Quantity, quantity } from "../../quantity/index.js";
-import { optional, percentAt, type Share } from "../read.js";
+import { optional, percentAt, type Share, sourceAt } from "../read.js";
 
 /**
  * How well the grass grows from day to day: by air temperatures, in the order in which they are trusted
@@ -60,10 +60,7 @@ export const growthDays = (input: unknown, first: CivilDate, count: number): rea
     const record = expectFields(input, stateFields, "growth");
     const { percent } = allOf({
       percent: () => percentAt(record.potential, "growth.potential"),
-      source: () =>
-        typeof record.source === "string" && record.source.trim() !== ""
-          ? record.source
-          : fail("missing", "growth.source", record.source, "who states the growth potential"),
+      source: () => sourceAt(record.source, "growth.source"),
     });
     return dates.map((date) => ({ date, potential: percent / 100, basis: "stated" }));
   }

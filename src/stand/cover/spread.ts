@@ -7,7 +7,7 @@ import {
   quantity,
   shown,
 } from "../../quantity/index.js";
-import { given, type StatedShare, statedShareAt } from "../read.js";
+import { given, type StatedShare, sourceAt, statedShareAt } from "../read.js";
 
 type Speed = Quantity<"length/time", "none">;
 
@@ -56,10 +56,7 @@ const rateAt = (input: unknown): Range => {
     low: () => speed("low", "non-negative"),
     mid: () => speed("mid", "positive"),
     high: () => speed("high", "positive"),
-    source: () =>
-      typeof record.source === "string" && record.source.trim() !== ""
-        ? record.source
-        : fail("missing", "spread.source", record.source, "who states the rate"),
+    source: () => sourceAt(record.source, "spread.source"),
   });
   if (low > mid * (1 + 1e-12)) fail("conflict", "spread.low", shown(record.low), "no more than mid");
   if (mid > high * (1 + 1e-12)) fail("conflict", "spread.high", shown(record.high), "no less than mid");

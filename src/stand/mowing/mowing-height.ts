@@ -1,38 +1,31 @@
 import { exceeds } from "../../numeric/index.js";
 import {
-  checks,
+  allOf,
+  expectFields,
   expectNumber,
-  expectQuantity,
-  expectRecord,
   fail,
+  likeQuantity,
   type Quantity,
   quantity,
   shown,
 } from "../../quantity/index.js";
+import { type Length, lengthAt, optional } from "../read.js";
 
-type Length = Quantity<"length", "none">;
-
-/** Takes a height of cut and a share, and gives the growth between two mowings in the unit of the height. */
-export const growthFor = (input: {
+/** A height of cut, and the growth that the rule leaves between two mowings, in the unit of the height. */
+export interface CutAndGrowth {
   readonly cut: Length;
-  readonly share?: number;
-}): { cut: number; growth: number; unit: string } => {
-  const door = checks();
-  const height = door.run(() =>
-    expectQuantity(input.cut, { dimension: "length", of: "none", bound: "positive" }, "cut"),
-  );
-  const given = input.share;
-  const part =
-    given === undefined ? undefined : door.run(() => expectNumber(given, "share", { above: 0, below: 1 }));
-  door.done();
-  const cut = height as Length;
-  // A share of one third is half the height, without the rounding of 1/3.
-  if (given === undefined) return { cut: cut.value, growth: cut.value / 2, unit: cut.unit };
-  const share = part as number;
-  return { cut: cut.value, growth: (cut.value * share) / (1 - share), unit: cut.unit };
-};
+  readonly growth: number;
+}
 
-const inUnit = (value: number, unit: string): Length => quantity(value, unit as "in");
+/** Reads a height of cut and a share out of a record whose fields are known already. */
+export const growthFor = (record: { readonly cut?: unknown; readonly share?: unknown }): CutAndGrowth => {
+  const { cut, share } = allOf({
+    cut: () => lengthAt(record.cut, "cut"),
+    share: () => optional(record.share, (value) => expectNumber(value, "share", { above: 0, below: 1 })),
+  });
+  // A share of one third is half the height, without the rounding of 1/3.
+  return { cut, growth: share === undefined ? cut.value / 2 : (cut.value * share) / (1 - share) };
+};
 
 /**
  * The height at which to mow so that no more than a third of the leaf comes off:
@@ -52,9 +45,8 @@ const inUnit = (value: number, unit: string): Length => quantity(value, unit as 
  * ```
  */
 export const mowAtHeight = (input: { readonly cut: Length; readonly share?: number }): Length => {
-  expectRecord(input, "input");
-  const { cut, growth, unit } = growthFor(input);
-  return inUnit(cut + growth, unit);
+  const { cut, growth } = growthFor(expectFields(input, ["cut", "share"]));
+  return likeQuantity(cut, cut.value + growth);
 };
 
 /**
@@ -73,9 +65,8 @@ export const mowAtHeight = (input: { readonly cut: Length; readonly share?: numb
  * ```
  */
 export const growthBetweenMowings = (input: { readonly cut: Length; readonly share?: number }): Length => {
-  expectRecord(input, "input");
-  const { growth, unit } = growthFor(input);
-  return inUnit(growth, unit);
+  const { cut, growth } = growthFor(expectFields(input, ["cut", "share"]));
+  return likeQuantity(cut, growth);
 };
 
 /**
@@ -96,17 +87,15 @@ export const leafRemoved = (input: {
   readonly standing: Length;
   readonly cut: Length;
 }): Quantity<"1", "none"> => {
-  expectRecord(input, "input");
-  const wanted = { dimension: "length", of: "none", bound: "positive" } as const;
-  const door = checks();
-  const tall = door.run(() => expectQuantity(input.standing, wanted, "standing"));
-  const low = door.run(() => expectQuantity(input.cut, wanted, "cut"));
-  door.done();
-  const standing = tall as Length;
-  const cut = (low as Length).in(standing.unit as "in");
+  const record = expectFields(input, ["standing", "cut"]);
+  const { standing: tall, cut: low } = allOf({
+    standing: () => lengthAt(record.standing, "standing"),
+    cut: () => lengthAt(record.cut, "cut"),
+  });
+  const standing = tall.value;
+  const cut = low.in(tall.unit as "in");
   // 7.62 cm and 3 in are one height, whatever the last digit says
-  if (exceeds(cut, standing.value)) {
-    fail("range", "standing", standing, `not less than the cut, which is ${shown(input.cut)}`);
-  }
-  return quantity((100 * Math.max(0, standing.value - cut)) / standing.value, "%");
+  if (exceeds(cut, standing))
+    fail("range", "standing", tall, `not less than the cut, which is ${shown(low)}`);
+  return quantity((100 * Math.max(0, standing - cut)) / standing, "%");
 };

@@ -1,11 +1,5 @@
-import {
-  checks,
-  expectNumber,
-  expectQuantity,
-  expectRecord,
-  type Quantity,
-  quantity,
-} from "../../quantity/index.js";
+import { allOf, expectFields, type Quantity, quantity } from "../../quantity/index.js";
+import { given, percentAt, type Share } from "../read.js";
 import { growthFor } from "./mowing-height.js";
 
 /**
@@ -35,28 +29,17 @@ import { growthFor } from "./mowing-height.js";
 export const mowingInterval = (input: {
   readonly cut: Quantity<"length", "none">;
   readonly growth: Quantity<"length/time", "none">;
-  readonly potential?: Quantity<"1", "none">;
-  readonly suppression?: Quantity<"1", "none">;
+  readonly potential?: Share;
+  readonly suppression?: Share;
   readonly share?: number;
 }): Quantity<"time", "none"> => {
-  expectRecord(input, "input");
-  const door = checks();
-  const room = door.run(() => growthFor(input));
-  const wanted = { dimension: "length/time", of: "none", bound: "positive" } as const;
-  const rate = door.run(() => expectQuantity(input.growth, wanted, "growth").in("mm/d"));
-  const percent = (given: unknown, path: string, fallback: number, bounds: Bounds): number | undefined =>
-    door.run(() =>
-      given === undefined
-        ? fallback
-        : expectNumber(expectQuantity(given, { dimension: "1", of: "none" }, path).in("%"), path, bounds),
-    );
-  const potential = percent(input.potential, "potential", 100, { above: 0, max: 100 });
-  const suppression = percent(input.suppression, "suppression", 0, { min: 0, below: 100 });
-  door.done();
-  const { growth, unit } = room as ReturnType<typeof growthFor>;
-  const mm = quantity(growth, unit as "mm").in("mm");
-  const perDay = (rate as number) * (potential as number) * (100 - (suppression as number));
-  return quantity((mm * 1e4) / perDay, "d");
+  const record = expectFields(input, ["cut", "growth", "potential", "suppression", "share"]);
+  const { room, rate, potential, suppression } = allOf({
+    room: () => growthFor(record),
+    rate: () => given(record.growth, "growth", "length/time", "none").in("mm/d"),
+    potential: () => percentAt(record.potential, "potential", { above: 0, max: 100 }, 100),
+    suppression: () => percentAt(record.suppression, "suppression", { min: 0, below: 100 }, 0),
+  });
+  const mm = quantity(room.growth, room.cut.unit as "mm").in("mm");
+  return quantity((mm * 1e4) / (rate * potential * (100 - suppression)), "d");
 };
-
-type Bounds = NonNullable<Parameters<typeof expectNumber>[2]>;

@@ -110,6 +110,7 @@ describe("seeds and seedlings", () => {
     const unsaid = { share: percent(0), source: "" };
     expect(failures(() => expectedSeedlings({ rate: live, seedsPerMass, emergence: unsaid }))).toEqual([
       "range emergence.share",
+      "missing emergence.source",
     ]);
   });
 });
