@@ -12,4 +12,5 @@ export * from "./spray/index.js";
 export * from "./spread/index.js";
 export * from "./stand/index.js";
 export * from "./tank/index.js";
+export * from "./water/index.js";
 export * from "./weather/index.js";

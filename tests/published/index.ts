@@ -28,6 +28,7 @@ import { tankActiveChecks, tankActiveLeftOut } from "./tank-active.js";
 import { tankJarRinseChecks, tankJarRinseLeftOut } from "./tank-jar-rinse.js";
 import { tankOrderChecks, tankOrderLeftOut } from "./tank-order.js";
 import { tankWaterChecks, tankWaterLeftOut } from "./tank-water.js";
+import { waterChecks, waterLeftOut } from "./water.js";
 import { weatherChecks } from "./weather.js";
 
 /** Every published check, by room. */
@@ -52,6 +53,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   stand: [...mowingChecks, ...seedChecks, ...plantingChecks, ...turfWorkChecks],
   weather: weatherChecks,
   tank: [...tankChecks, ...tankOrderChecks, ...tankWaterChecks, ...tankJarRinseChecks, ...tankActiveChecks],
+  water: waterChecks,
 };
 
 /** Every published example that is left out, by room. */
@@ -76,4 +78,5 @@ export const allLeftOut: Readonly<Record<string, readonly LeftOut[]>> = {
     ...tankJarRinseLeftOut,
     ...tankActiveLeftOut,
   ],
+  water: waterLeftOut,
 };

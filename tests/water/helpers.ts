@@ -1,0 +1,36 @@
+import { expect } from "vitest";
+import { type Problem, quantity, RatewrightError } from "../../src/quantity/index.js";
+
+/** Every problem that a call complains about. */
+export const problemsOf = (run: () => unknown): readonly Problem[] => {
+  try {
+    run();
+  } catch (error) {
+    if (error instanceof RatewrightError) return error.problems;
+    throw error;
+  }
+  return [];
+};
+
+/** The problems of a call as `code path`. */
+export const complaints = (run: () => unknown): readonly string[] =>
+  problemsOf(run).map(({ code, path }) => `${code} ${path}`);
+
+/** A call as plain JavaScript makes it: the types are not asked. */
+export const untyped = (call: unknown, input: unknown) => (): unknown =>
+  (call as (input: unknown) => unknown)(input);
+
+export const close = (value: number, wanted: number, relative = 1e-12): void => {
+  expect(Math.abs(value - wanted), `${value} beside ${wanted}`).toBeLessThanOrEqual(
+    relative * Math.max(Math.abs(wanted), 1e-300),
+  );
+};
+
+export const mm = (value: number) => quantity(value, "mm");
+export const inch = (value: number) => quantity(value, "in");
+export const gpm = (value: number) => quantity(value, "gal/min", "water");
+export const min = (value: number) => quantity(value, "min");
+export const percent = (value: number) => quantity(value, "%");
+export const inPerHour = (value: number) => quantity(value, "in/h");
+export const mmPerHour = (value: number) => quantity(value, "mm/h");
+export const celsius = (value: number) => quantity(value, "°C");
