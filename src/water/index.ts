@@ -25,3 +25,62 @@ export {
 } from "./uniformity/christiansen-uniformity.js";
 export { distributionUniformity } from "./uniformity/distribution-uniformity.js";
 export { schedulingCoefficient } from "./uniformity/scheduling-coefficient.js";
+// evapotranspiration: how much water does the turf use, by FAO-56 with every step, by temperatures alone, by turf coefficients.
+export {
+  atmosphericPressure,
+  psychrometricConstantKPaPerC,
+  type Wind,
+  windAtTwoMeters,
+} from "./evapotranspiration/air.js";
+export {
+  dailyReferenceEvapotranspiration,
+  monthlyReferenceEvapotranspiration,
+  monthlySoilHeatFlux,
+  type ReferenceWeather,
+} from "./evapotranspiration/daily.js";
+export { hargreavesEvapotranspiration, hargreavesSeries } from "./evapotranspiration/hargreaves.js";
+export {
+  type HourlyReferenceEvapotranspiration,
+  type HourlyWeatherForReference,
+  hourlyReferenceEvapotranspiration,
+} from "./evapotranspiration/hourly.js";
+export {
+  hargreavesEvapotranspirationsMmPerD,
+  referenceEvapotranspirationsMmPerD,
+  type StationDays,
+} from "./evapotranspiration/kernels.js";
+export {
+  clearSkyRadiation,
+  netLongwaveRadiation,
+  netShortwaveRadiation,
+  solarRadiationFromSunshine,
+  solarRadiationFromTemperatures,
+} from "./evapotranspiration/radiation.js";
+export type { ReferenceEvapotranspiration } from "./evapotranspiration/reference-terms.js";
+export {
+  daylightHours,
+  extraterrestrialRadiation,
+  hourlyExtraterrestrialRadiation,
+  inverseSunDistance,
+  type SunDay,
+  type SunHour,
+  solarDeclination,
+  sunsetHourAngle,
+} from "./evapotranspiration/sun.js";
+export type { Sunlight } from "./evapotranspiration/sunlight.js";
+export {
+  landscapeCoefficient,
+  type TurfCoefficient,
+  type TurfCoefficientSource,
+  type TurfSeason,
+  turfCoefficient,
+} from "./evapotranspiration/turf-coefficients.js";
+export { turfUse } from "./evapotranspiration/turf-use.js";
+export {
+  type AirMoisture,
+  actualVaporPressure,
+  meanSaturationVaporPressure,
+  type Psychrometer,
+  saturationVaporPressure,
+  vaporPressureSlopeKPaPerC,
+} from "./evapotranspiration/vapor.js";

@@ -1,0 +1,209 @@
+import { expectFields, fail } from "../../quantity/index.js";
+import {
+  clearSkyShare,
+  longwave,
+  penmanTerms,
+  pressureAt,
+  psychrometric,
+  saturation,
+  slopeAt,
+} from "./fao56.js";
+import { hargreavesOf } from "./hargreaves.js";
+import { dayRadiation } from "./sun.js";
+
+/** The weather of many station-days, one array a figure, all of one length. */
+export interface StationDays {
+  readonly tMinC: Float64Array;
+  readonly tMaxC: Float64Array;
+  readonly vaporPressureKPa: Float64Array;
+  readonly windAtTwoMetersMPerS: Float64Array;
+  readonly solarMJPerM2D: Float64Array;
+  readonly elevationM: Float64Array;
+  readonly latitudeDeg: Float64Array;
+  readonly dayOfYear: Float64Array;
+  /** Takes the result; a new array where left out. */
+  readonly outMmPerD?: Float64Array;
+}
+
+const names = [
+  "tMinC",
+  "tMaxC",
+  "vaporPressureKPa",
+  "windAtTwoMetersMPerS",
+  "solarMJPerM2D",
+  "elevationM",
+  "latitudeDeg",
+  "dayOfYear",
+] as const;
+
+const bounds: Readonly<Record<(typeof names)[number], readonly [least: number, most: number, said: string]>> =
+  {
+    tMinC: [-90, 60, "an air temperature from -90 to 60 °C"],
+    tMaxC: [-90, 60, "an air temperature from -90 to 60 °C"],
+    vaporPressureKPa: [0, 20, "a vapor pressure from 0 to 20 kPa"],
+    windAtTwoMetersMPerS: [0, 120, "a wind speed from 0 to 120 m/s"],
+    solarMJPerM2D: [0, 50, "a radiation from 0 to 50 MJ/m2/d"],
+    elevationM: [-500, 9000, "an elevation from -500 to 9000 m"],
+    latitudeDeg: [-90, 90, "a latitude from -90 to 90 degrees"],
+    dayOfYear: [1, 366, "a day of the year from 1 to 366"],
+  };
+
+const arrayOf = (value: unknown, path: string, length: number | undefined): Float64Array => {
+  if (!(value instanceof Float64Array))
+    return fail(value === undefined ? "missing" : "type", path, value, "a Float64Array");
+  return length === undefined || value.length === length
+    ? value
+    : fail("conflict", path, value.length, `${length} places, one for each day`);
+};
+
+/** Says what is wrong with the first bad day. */
+const refuse = (days: StationDays, i: number): never => {
+  for (const name of names) {
+    const value = days[name][i] as number;
+    const [least, most, said] = bounds[name];
+    if (!Number.isFinite(value)) fail("not-finite", `${name}[${i}]`, value, "a finite number");
+    if (value < least || value > most) fail("range", `${name}[${i}]`, value, said);
+  }
+  const [low, high] = [days.tMinC[i] as number, days.tMaxC[i] as number];
+  if (low > high) fail("conflict", `tMinC[${i}]`, low, `not more than tMaxC[${i}], which is ${high}`);
+  return fail("infeasible", `latitudeDeg[${i}]`, days.latitudeDeg[i], "a day on which the sun rises");
+};
+
+/**
+ * Reference evapotranspiration of many station-days, mm/d: the array form of {@link dailyReferenceEvapotranspiration}, which
+ * goes through the same equations. Humidity comes as vapor pressure, radiation as measured or computed, wind at 2 m.
+ *
+ * - `tMinC`, `tMaxC` °C; `vaporPressureKPa`; `windAtTwoMetersMPerS`; `solarMJPerM2D`; `elevationM`; `latitudeDeg` negative in
+ *   the south; `dayOfYear` 1 to 366, one place a day
+ * - `outMmPerD` takes the result; a new array where left out. It may be below zero: dew
+ *
+ * @throws RatewrightError `not-finite`, `range`, `conflict` with the index of the first bad day; `infeasible` where the sun
+ * does not rise; `conflict` where lengths differ; `type`, `missing`
+ *
+ * Source: as {@link dailyReferenceEvapotranspiration}.
+ *
+ * @example
+ * ```ts
+ * import { referenceEvapotranspirationsMmPerD } from "ratewright";
+ * const of = (value: number) => Float64Array.of(value);
+ * const et = referenceEvapotranspirationsMmPerD({
+ *   tMinC: of(12.3), tMaxC: of(21.5), vaporPressureKPa: of(1.409), windAtTwoMetersMPerS: of(2.078),
+ *   solarMJPerM2D: of(22.07), elevationM: of(100), latitudeDeg: of(50.8), dayOfYear: of(187),
+ * });
+ * et[0]?.toFixed(2); // => "3.88"
+ * ```
+ */
+export const referenceEvapotranspirationsMmPerD = (days: StationDays): Float64Array => {
+  expectFields(days, [...names, "outMmPerD"], "input", "a record of arrays of station-days");
+  const tMin = arrayOf(days.tMinC, "tMinC", undefined);
+  const n = tMin.length;
+  const [tMax, ea, u2, rs, z, lat, day] = names.slice(1).map((name) => arrayOf(days[name], name, n)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
+  const out = days.outMmPerD === undefined ? new Float64Array(n) : arrayOf(days.outMmPerD, "outMmPerD", n);
+  for (let i = 0; i < n; i++) {
+    const [low, high] = [tMin[i] as number, tMax[i] as number];
+    const [e, u, sun] = [ea[i] as number, u2[i] as number, rs[i] as number];
+    const [up, phi, j] = [z[i] as number, ((lat[i] as number) * Math.PI) / 180, day[i] as number];
+    const sound =
+      low >= -90 &&
+      high <= 60 &&
+      low <= high &&
+      e >= 0 &&
+      e <= 20 &&
+      u >= 0 &&
+      u <= 120 &&
+      sun >= 0 &&
+      sun <= 50 &&
+      up >= -500 &&
+      up <= 9000 &&
+      phi >= -Math.PI / 2 &&
+      phi <= Math.PI / 2 &&
+      j >= 1 &&
+      j <= 366;
+    const ra = sound ? dayRadiation(phi, j) : 0;
+    if (!(ra > 0)) refuse(days, i);
+    const ratio = sun / (clearSkyShare(up) * ra);
+    const t = (low + high) / 2;
+    const slope = slopeAt(t);
+    const gamma = psychrometric(pressureAt(up));
+    const net =
+      0.77 * sun - longwave({ tMin: low, tMax: high, ea: e, ratio: ratio > 1 ? 1 : ratio, hours: 24 });
+    const deficit = (saturation(low) + saturation(high)) / 2 - e;
+    const { radiation, wind } = penmanTerms({ t, slope, gamma, energy: net, deficit, u2: u, constant: 900 });
+    out[i] = radiation + wind + 0;
+  }
+  return out;
+};
+
+/**
+ * Reference evapotranspiration of many station-days by Hargreaves and Samani, mm/d: the array form of
+ * {@link hargreavesEvapotranspiration}.
+ *
+ * - `tMinC`, `tMaxC` °C, their mean at least -17.8; `latitudeDeg` negative in the south; `dayOfYear` 1 to 366
+ * - `outMmPerD` takes the result; a new array where left out
+ *
+ * @throws RatewrightError `not-finite`, `range`, `conflict` with the index of the first bad day; `conflict` where lengths
+ * differ; `type`, `missing`
+ *
+ * Source: as {@link hargreavesEvapotranspiration}.
+ *
+ * @example
+ * ```ts
+ * import { hargreavesEvapotranspirationsMmPerD } from "ratewright";
+ * const of = (value: number) => Float64Array.of(value);
+ * const days = { tMinC: of(14.8), tMaxC: of(26.6), latitudeDeg: of(45.72), dayOfYear: of(196) };
+ * hargreavesEvapotranspirationsMmPerD(days)[0]?.toFixed(2); // => "5.03"
+ * ```
+ */
+export const hargreavesEvapotranspirationsMmPerD = (
+  days: Pick<StationDays, "tMinC" | "tMaxC" | "latitudeDeg" | "dayOfYear" | "outMmPerD">,
+): Float64Array => {
+  const fields = ["tMinC", "tMaxC", "latitudeDeg", "dayOfYear"] as const;
+  expectFields(days, [...fields, "outMmPerD"], "input", "a record of arrays of station-days");
+  const tMin = arrayOf(days.tMinC, "tMinC", undefined);
+  const n = tMin.length;
+  const [tMax, lat, day] = fields.slice(1).map((name) => arrayOf(days[name], name, n)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
+  const out = days.outMmPerD === undefined ? new Float64Array(n) : arrayOf(days.outMmPerD, "outMmPerD", n);
+  for (let i = 0; i < n; i++) {
+    const [low, high] = [tMin[i] as number, tMax[i] as number];
+    const [phi, j] = [((lat[i] as number) * Math.PI) / 180, day[i] as number];
+    const sound =
+      low >= -90 &&
+      high <= 60 &&
+      low <= high &&
+      (low + high) / 2 >= -17.8 &&
+      phi >= -Math.PI / 2 &&
+      phi <= Math.PI / 2 &&
+      j >= 1 &&
+      j <= 366;
+    if (!sound) refuseTemperatures(days, i);
+    out[i] = hargreavesOf(low, high, dayRadiation(phi, j)) + 0;
+  }
+  return out;
+};
+
+const refuseTemperatures = (
+  days: Pick<StationDays, "tMinC" | "tMaxC" | "latitudeDeg" | "dayOfYear">,
+  i: number,
+): never => {
+  for (const name of ["tMinC", "tMaxC", "latitudeDeg", "dayOfYear"] as const) {
+    const value = days[name][i] as number;
+    const [least, most, said] = bounds[name];
+    if (!Number.isFinite(value)) fail("not-finite", `${name}[${i}]`, value, "a finite number");
+    if (value < least || value > most) fail("range", `${name}[${i}]`, value, said);
+  }
+  const [low, high] = [days.tMinC[i] as number, days.tMaxC[i] as number];
+  if (low > high) fail("conflict", `tMinC[${i}]`, low, `not more than tMaxC[${i}], which is ${high}`);
+  return fail("range", `tMaxC[${i}]`, high, "a mean temperature of at least -17.8 °C");
+};

@@ -1,0 +1,216 @@
+import { exceeds } from "../../numeric/index.js";
+import { type Finding, fail } from "../../quantity/index.js";
+import {
+  type Angle,
+  type Irradiance,
+  made,
+  type Pressure,
+  type Rate,
+  type Share,
+  type Temperature,
+  type Time,
+} from "../read.js";
+import {
+  clearSkyShare,
+  declinationOn,
+  distanceOn,
+  longwave,
+  penmanTerms,
+  pressureAt,
+  psychrometric,
+  saturation,
+  slopeAt,
+  sunsetAt,
+} from "./fao56.js";
+import { grassAlbedo } from "./radiation.js";
+import { dayRadiation } from "./sun.js";
+import { type SunlightRead, solarOf } from "./sunlight.js";
+import { type MoistureRead, vaporPressureOf } from "./vapor.js";
+
+/** Reference evapotranspiration of a day, or the mean day of a month, with every step on the way. */
+export interface ReferenceEvapotranspiration {
+  readonly type: "reference-evapotranspiration";
+  readonly version: 1;
+  readonly period: "day" | "month";
+  /** `ETo`, mm/d. */
+  readonly value: Rate;
+  /** The part that the radiation drives, and the part that wind and dry air drive. */
+  readonly radiationTerm: Rate;
+  readonly windTerm: Rate;
+  readonly dayOfYear: number;
+  readonly meanTemperature: Temperature;
+  readonly pressure: Pressure;
+  /** kPa/°C. */
+  readonly psychrometricConstant: number;
+  /** Slope of the saturation vapor pressure curve, kPa/°C. */
+  readonly slope: number;
+  readonly saturationVaporPressure: Pressure;
+  readonly actualVaporPressure: Pressure;
+  readonly vaporPressureDeficit: Pressure;
+  readonly windAtTwoMeters: Rate;
+  readonly inverseSunDistance: number;
+  readonly declination: Angle;
+  readonly sunsetHourAngle: Angle;
+  readonly daylight: Time;
+  readonly extraterrestrialRadiation: Irradiance;
+  readonly solarRadiation: Irradiance;
+  readonly clearSkyRadiation: Irradiance;
+  /** `Rs / Rso`, counted as 100 % where it is above. */
+  readonly clearness: Share;
+  readonly netShortwave: Irradiance;
+  readonly netLongwave: Irradiance;
+  readonly netRadiation: Irradiance;
+  readonly soilHeatFlux: Irradiance;
+  readonly findings: readonly Finding[];
+}
+
+/** The numbers of a day or a mean day that were read. */
+export interface DayNumbers {
+  readonly tMin: number;
+  readonly tMax: number;
+  readonly moisture: MoistureRead;
+  readonly sunlight: SunlightRead;
+  readonly u2: number;
+  readonly latitude: number;
+  readonly elevation: number;
+  readonly dayOfYear: number;
+  readonly soilHeat: number;
+}
+
+const kPa = (value: number): Pressure => made(value, "kPa", "pressure");
+const perDay = (value: number): Rate => made(value, "mm/d", "length/time");
+const energy = (value: number): Irradiance => made(value, "MJ/m2/d", "irradiance");
+
+const paper = "FAO Irrigation and Drainage Paper 56";
+
+/** What is unusual in a day of weather, but possible. */
+const remarks = (day: {
+  readonly rs: number;
+  readonly rso: number;
+  readonly ea: number;
+  readonly es: number;
+  readonly u2: number;
+  readonly moisture: MoistureRead;
+  readonly sunlight: SunlightRead;
+}): readonly Finding[] => {
+  const found: Finding[] = [];
+  const add = (
+    code: string,
+    severity: Finding["severity"],
+    params: Finding["params"],
+    text: string,
+  ): void => {
+    found.push({ code: `water/${code}`, severity, params, text, source: paper });
+  };
+  if (exceeds(day.rs, day.rso)) {
+    const ratio = day.rs / day.rso;
+    const text = `The solar radiation is ${ratio.toFixed(2)} times that of a clear sky: in the longwave radiation the ratio counts as 1. Check the instrument, or Angstrom's coefficients.`;
+    add("brighter-than-clear-sky", ratio > 1.1 ? "caution" : "note", { ratio }, text);
+  }
+  if (day.ea > day.es) {
+    add(
+      "moister-than-saturated",
+      "caution",
+      { actual: day.ea, saturation: day.es },
+      "The air holds more vapor than the mean of its saturation: the wind term is below zero. Check dew point and temperatures.",
+    );
+  }
+  if (day.u2 < 0.5) {
+    add(
+      "calm",
+      "note",
+      { speed: day.u2 },
+      "Wind below 0.5 m/s at 2 m: the source takes 0.5, this figure the wind as given.",
+    );
+  }
+  if (day.moisture.saturatedAtMinimum === true) {
+    add(
+      "moisture-assumed",
+      "note",
+      {},
+      "Humidity was not measured: the dew point counts as the lowest temperature, too moist in dry places.",
+    );
+  }
+  if (day.sunlight.temperatures !== undefined) {
+    add(
+      "sunlight-assumed",
+      "note",
+      {},
+      "Radiation was not measured: it follows from the temperature range, which scatters from day to day.",
+    );
+  }
+  return found;
+};
+
+/** Works a day through, step by step. */
+export const referenceOf = (period: "day" | "month", day: DayNumbers): ReferenceEvapotranspiration => {
+  const { tMin, tMax, u2, dayOfYear: j, elevation: z, latitude: phi } = day;
+  const mean = (tMin + tMax) / 2;
+  const es = (saturation(tMin) + saturation(tMax)) / 2;
+  const ea = vaporPressureOf(day.moisture, tMin, tMax, z);
+  if (exceeds(ea, saturation(tMax)))
+    fail(
+      "conflict",
+      "moisture",
+      `${ea.toFixed(3)} kPa`,
+      `not more vapor than saturates the air at max, ${saturation(tMax).toFixed(3)} kPa`,
+    );
+  const declination = declinationOn(j);
+  const sunset = sunsetAt(phi, declination);
+  const daylight = (24 / Math.PI) * sunset;
+  const ra = dayRadiation(phi, j);
+  if (!(ra > 0)) {
+    fail(
+      "infeasible",
+      "latitude",
+      `${((phi * 180) / Math.PI).toFixed(1)} deg`,
+      "a day on which the sun rises: without it the cloudiness cannot be told",
+    );
+  }
+  const rs = solarOf(day.sunlight, { ra, daylight, range: Math.max(0, tMax - tMin) });
+  const rso = clearSkyShare(z) * ra;
+  const ratio = Math.min(1, rs / rso);
+  const rns = (1 - grassAlbedo) * rs;
+  const rnl = longwave({ tMin, tMax, ea, ratio, hours: 24 });
+  const [slope, pressure] = [slopeAt(mean), pressureAt(z)];
+  const gamma = psychrometric(pressure);
+  const terms = penmanTerms({
+    t: mean,
+    slope,
+    gamma,
+    energy: rns - rnl - day.soilHeat,
+    deficit: es - ea,
+    u2,
+    constant: 900,
+  });
+  return {
+    type: "reference-evapotranspiration",
+    version: 1,
+    period,
+    value: perDay(terms.radiation + terms.wind),
+    radiationTerm: perDay(terms.radiation),
+    windTerm: perDay(terms.wind),
+    dayOfYear: j,
+    meanTemperature: made(mean, "°C", "temperature"),
+    pressure: kPa(pressure),
+    psychrometricConstant: gamma,
+    slope,
+    saturationVaporPressure: kPa(es),
+    actualVaporPressure: kPa(ea),
+    vaporPressureDeficit: kPa(es - ea),
+    windAtTwoMeters: made(u2, "m/s", "length/time"),
+    inverseSunDistance: distanceOn(j),
+    declination: made(declination, "rad", "angle"),
+    sunsetHourAngle: made(sunset, "rad", "angle"),
+    daylight: made(daylight, "h", "time"),
+    extraterrestrialRadiation: energy(ra),
+    solarRadiation: energy(rs),
+    clearSkyRadiation: energy(rso),
+    clearness: made(100 * ratio, "%", "1"),
+    netShortwave: energy(rns),
+    netLongwave: energy(rnl),
+    netRadiation: energy(rns - rnl),
+    soilHeatFlux: energy(day.soilHeat),
+    findings: remarks({ rs, rso, ea, es, u2, moisture: day.moisture, sunlight: day.sunlight }),
+  };
+};

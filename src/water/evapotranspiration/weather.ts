@@ -1,0 +1,65 @@
+import { expectNumber, expectQuantity, fail } from "../../quantity/index.js";
+import {
+  type Angle,
+  angle,
+  anyLength,
+  type Length,
+  type Rate,
+  type Read,
+  type Temperature,
+} from "../read.js";
+
+/** Takes the temperature of air near the ground; codes for "no figure" and the other scale lie outside. */
+export const temperature: Read<Temperature> = (input, path) => {
+  if (input === undefined || input === null)
+    return fail("missing", path, input, 'an air temperature, such as quantity(21.5, "°C")');
+  const t = expectQuantity(input, { dimension: "temperature", of: "none" }, path);
+  const celsius = t.in("°C");
+  return celsius >= -90 && celsius <= 60
+    ? t
+    : fail("range", path, t, "an air temperature: -90 to 60 °C (-130 to 140 °F)");
+};
+
+/** Takes the height of a place above the sea, from the lowest shore to the highest summit. */
+export const elevation: Read<Length> = (input, path) => {
+  const z = anyLength(input, path);
+  expectNumber(z.in("m"), path, { min: -500, max: 9000 });
+  return z;
+};
+
+/** Takes a latitude, negative in the south. */
+export const latitude: Read<Angle> = (input, path) => {
+  const at = angle(input, path);
+  return Math.abs(at.in("deg")) <= 90
+    ? at
+    : fail("range", path, at, "a latitude from -90 to 90 degrees, negative in the south");
+};
+
+/** Takes a longitude, negative in the west. */
+export const longitude: Read<Angle> = (input, path) => {
+  const at = angle(input, path);
+  return Math.abs(at.in("deg")) <= 180
+    ? at
+    : fail("range", path, at, "a longitude from -180 to 180 degrees, negative in the west");
+};
+
+/** Takes a day of the year, 1 to 366. */
+export const dayNumber: Read<number> = (input, path) => {
+  if (input === undefined) fail("missing", path, input, "a day of the year; dayOfYear(date) gives it");
+  const day = expectNumber(input, path, { min: 1, max: 366 });
+  return Number.isInteger(day) ? day : fail("range", path, day, "a whole day of the year");
+};
+
+/** Takes a wind speed near the ground. */
+export const speed: Read<Rate> = (input, path) => {
+  if (input === undefined || input === null)
+    return fail("missing", path, input, 'a wind speed, such as quantity(2.8, "m/s")');
+  const u = expectQuantity(input, { dimension: "length/time", of: "none", bound: "non-negative" }, path);
+  return u.in("m/s") <= 120 ? u : fail("range", path, u, "a wind speed of 120 m/s at most");
+};
+
+/** Refuses a lowest temperature above the highest. */
+export const expectOrder = (min: Temperature, max: Temperature): void => {
+  if (min.in("°C") > max.in("°C") + 1e-9)
+    fail("conflict", "min", min, `not more than max, ${max.toString()}`);
+};
