@@ -30,7 +30,6 @@ export {
   atmosphericPressure,
   psychrometricConstantKPaPerC,
   type Wind,
-  windAtTwoMeters,
 } from "./evapotranspiration/air.js";
 export {
   dailyReferenceEvapotranspiration,
@@ -58,12 +57,11 @@ export {
 } from "./evapotranspiration/radiation.js";
 export type { ReferenceEvapotranspiration } from "./evapotranspiration/reference-terms.js";
 export {
-  daylightHours,
   extraterrestrialRadiation,
   hourlyExtraterrestrialRadiation,
   inverseSunDistance,
-  type SunDay,
-  type SunHour,
+  type SolarDay,
+  type SolarHour,
   solarDeclination,
   sunsetHourAngle,
 } from "./evapotranspiration/sun.js";

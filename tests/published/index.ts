@@ -29,6 +29,7 @@ import { tankJarRinseChecks, tankJarRinseLeftOut } from "./tank-jar-rinse.js";
 import { tankOrderChecks, tankOrderLeftOut } from "./tank-order.js";
 import { tankWaterChecks, tankWaterLeftOut } from "./tank-water.js";
 import { waterChecks, waterLeftOut } from "./water.js";
+import { waterFao56Checks } from "./water-fao56.js";
 import { weatherChecks } from "./weather.js";
 
 /** Every published check, by room. */
@@ -53,7 +54,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   stand: [...mowingChecks, ...seedChecks, ...plantingChecks, ...turfWorkChecks],
   weather: weatherChecks,
   tank: [...tankChecks, ...tankOrderChecks, ...tankWaterChecks, ...tankJarRinseChecks, ...tankActiveChecks],
-  water: waterChecks,
+  water: [...waterChecks, ...waterFao56Checks],
 };
 
 /** Every published example that is left out, by room. */

@@ -1,4 +1,5 @@
-import { fail } from "../../quantity/index.js";
+import { fail, quantity, toldBy } from "../../quantity/index.js";
+import { windAtHeight } from "../../weather/index.js";
 import {
   type Length,
   length,
@@ -9,7 +10,7 @@ import {
   type Read,
   readRecord,
 } from "../read.js";
-import { pressureAt, psychrometric, windDown } from "./fao56.js";
+import { pressureAt, psychrometric } from "./fao56.js";
 import { elevation, speed } from "./weather.js";
 
 /**
@@ -50,48 +51,25 @@ export const atmosphericPressure = (input: { readonly elevation: Length }): Pres
 export const psychrometricConstantKPaPerC = (input: { readonly pressure: Pressure }): number =>
   psychrometric(readRecord(input, { pressure }, "a record with pressure").pressure.in("kPa"));
 
-/** Wind as it was measured: its speed, and how high above the ground. */
+/** Wind as it was measured: its speed, and how high above the ground. A `WindReading` of the weather room is one. */
 export interface Wind {
   readonly speed: Rate;
   readonly height: Length;
 }
 
-/** The height of an anemometer. Below half a meter the profile of the formula ends. */
-const height: Read<Length> = (input, path) => {
-  const z = length(input, path);
-  const meters = z.in("m");
-  return meters >= 0.5 && meters <= 100
-    ? z
-    : fail("range", path, z, "a height of 0.5 to 100 m above the ground");
-};
-
-/** Takes wind with its height as the wind at 2 m, in m/s. */
+/** Takes wind with its height as the wind at 2 m over short grass, in m/s (47). */
 export const readWind: Read<number> = (input, path) => {
   if (input === undefined) fail("missing", path, input, "a record with speed and height");
-  const wind = readRecord(input, { speed, height }, "a record with speed and height", path);
-  const [u, z] = [wind.speed.in("m/s"), wind.height.in("m")];
-  // The formula gives 0.9997 at 2 m: what is measured there needs none.
-  return z === 2 ? u : windDown(u, z);
+  const { speed: wind, height } = readRecord(
+    input,
+    { speed, height: length, type: kept, version: kept },
+    "a record with speed and height",
+    path,
+  );
+  return toldBy({ wind: `${path}.speed`, from: `${path}.height` }, () =>
+    windAtHeight({ wind, from: height, to: quantity(2, "m") }).in("m/s"),
+  );
 };
 
-/**
- * The wind 2 m above short grass from the wind at another height, `u2 = uz 4.87 / ln(67.8 z - 5.42)`.
- *
- * - `uz` the speed, zero or more, at the `height` `z` of 0.5 to 100 m; at 2 m it is taken as it is
- * - in m/s
- *
- * @throws RatewrightError `range`, `missing`, `unit/mismatch`, `type`
- *
- * Source: FAO Irrigation and Drainage Paper 56, equation 47 and example 14 (3.2 m/s at 10 m: 2.4 m/s).
- *
- * @example
- * ```ts
- * import { quantity, windAtTwoMeters } from "ratewright";
- * const mast = { speed: quantity(3.2, "m/s"), height: quantity(10, "m") };
- * windAtTwoMeters(mast).in("m/s").toFixed(1); // => "2.4"
- * ```
- */
-export const windAtTwoMeters = (input: Wind): Rate => {
-  const q = readRecord(input, { speed, height }, "a record with speed and height");
-  return made(readWind(q, "wind"), "m/s", "length/time");
-};
+/** What a wind reading says of itself. */
+const kept: Read<unknown> = (input) => input;

@@ -90,9 +90,6 @@ export const longwave = (air: {
   (0.34 - 0.14 * Math.sqrt(air.ea)) *
   (1.35 * air.ratio - 0.35);
 
-/** Wind at 2 m from wind at another height over short grass (47). */
-export const windDown = (u: number, z: number): number => (u * 4.87) / Math.log(67.8 * z - 5.42);
-
 /** What the equation of Penman and Monteith is made of. */
 export interface PenmanTerms {
   readonly radiation: number;

@@ -27,7 +27,7 @@ import {
   slopeAt,
 } from "./fao56.js";
 import { grassAlbedo } from "./radiation.js";
-import { hourRadiation, sunHourReaders } from "./sun.js";
+import { hourRadiation, solarHourReaders } from "./sun.js";
 import { irradiance } from "./sunlight.js";
 import { elevation, temperature } from "./weather.js";
 
@@ -103,7 +103,7 @@ const readers = {
   solar: solarInput,
   wind: readWind,
   elevation,
-  ...sunHourReaders,
+  ...solarHourReaders,
   clearnessBefore: optional(percent({ min: 0, max: 100 })),
 };
 

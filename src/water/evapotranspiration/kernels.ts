@@ -133,8 +133,7 @@ export const referenceEvapotranspirationsMmPerD = (days: StationDays): Float64Ar
     const t = (low + high) / 2;
     const slope = slopeAt(t);
     const gamma = psychrometric(pressureAt(up));
-    const net =
-      0.77 * sun - longwave({ tMin: low, tMax: high, ea: e, ratio: ratio > 1 ? 1 : ratio, hours: 24 });
+    const net = 0.77 * sun - longwave({ tMin: low, tMax: high, ea: e, ratio: Math.min(1, ratio), hours: 24 });
     const deficit = (saturation(low) + saturation(high)) / 2 - e;
     const { radiation, wind } = penmanTerms({ t, slope, gamma, energy: net, deficit, u2: u, constant: 900 });
     out[i] = radiation + wind + 0;

@@ -22,7 +22,7 @@ const topReader = { extraterrestrial: irradiance };
 /**
  * Solar radiation from the hours of bright sunshine, `Rs = (a + b n / N) Ra`, in MJ/m2/d.
  *
- * - `extraterrestrial` `Ra`, see {@link extraterrestrialRadiation}; `daylight` `N`, see {@link daylightHours}
+ * - `extraterrestrial` `Ra`, see {@link extraterrestrialRadiation}; `daylight` `N`, `dayLength` with the method `"FAO-56"`
  * - `sunshine` `n`, hours of bright sun a day (of a month: the mean of its days), not more than the daylight
  * - `a` and `b` Angstrom's coefficients, 0.25 and 0.50 where none were found for the place
  *

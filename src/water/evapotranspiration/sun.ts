@@ -52,14 +52,14 @@ export const solarDeclination = (input: { readonly dayOfYear: number }): Angle =
 const place = { latitude, dayOfYear: dayNumber };
 
 /** A latitude, negative in the south, and a day of the year. */
-export interface SunDay {
+export interface SolarDay {
   readonly latitude: Angle;
   readonly dayOfYear: number;
 }
 
 /**
  * The hour angle of sunset, `ws = arccos(-tan(phi) tan(d))`, in radians; pi where the sun does not set and 0 where it does
- * not rise.
+ * not rise. The hours of daylight, `24 ws / pi`, are `dayLength` with the method `"FAO-56"`.
  *
  * - `latitude` `phi`, negative in the south; `dayOfYear` for the declination `d`
  *
@@ -73,29 +73,9 @@ export interface SunDay {
  * sunsetHourAngle({ latitude: quantity(-20, "deg"), dayOfYear: 246 }).in("rad").toFixed(3); // => "1.527"
  * ```
  */
-export const sunsetHourAngle = (input: SunDay): Angle => {
+export const sunsetHourAngle = (input: SolarDay): Angle => {
   const q = readRecord(input, place, "a record with latitude and dayOfYear");
   return made(sunsetAt(q.latitude.in("rad"), declinationOn(q.dayOfYear)), "rad", "angle");
-};
-
-/**
- * The hours of daylight, `N = 24 ws / pi`: between sunrise and sunset of the middle of the sun, without twilight.
- *
- * - `latitude` negative in the south; `dayOfYear` 1 to 366
- *
- * @throws RatewrightError `range`, `missing`, `unit/mismatch`, `type`
- *
- * Source: FAO Irrigation and Drainage Paper 56, equation 34 and example 9 (20° S, day 246: 11.7 h).
- *
- * @example
- * ```ts
- * import { daylightHours, quantity } from "ratewright";
- * daylightHours({ latitude: quantity(-20, "deg"), dayOfYear: 246 }).in("h").toFixed(1); // => "11.7"
- * ```
- */
-export const daylightHours = (input: SunDay): Time => {
-  const q = readRecord(input, place, "a record with latitude and dayOfYear");
-  return made((24 / Math.PI) * sunsetAt(q.latitude.in("rad"), declinationOn(q.dayOfYear)), "h", "time");
 };
 
 /**
@@ -115,7 +95,7 @@ export const daylightHours = (input: SunDay): Time => {
  * extraterrestrialRadiation(day).in("MJ/m2/d").toFixed(1); // => "32.2"
  * ```
  */
-export const extraterrestrialRadiation = (input: SunDay): Irradiance => {
+export const extraterrestrialRadiation = (input: SolarDay): Irradiance => {
   const q = readRecord(input, place, "a record with latitude and dayOfYear");
   return made(dayRadiation(q.latitude.in("rad"), q.dayOfYear), "MJ/m2/d", "irradiance");
 };
@@ -128,7 +108,7 @@ export const dayRadiation = (phi: number, j: number): number => {
 };
 
 /** Where the sun stands in an hour or a part of one. */
-export interface SunHour {
+export interface SolarHour {
   readonly latitude: Angle;
   /** Negative in the west. */
   readonly longitude: Angle;
@@ -143,8 +123,8 @@ const shortTime = (input: unknown, path: string): Time => {
   return t.in("h") <= 3 + 1e-9 ? t : fail("range", path, t, "at most 3 h: for a day take the daily form");
 };
 
-/** The readers of {@link SunHour}. */
-export const sunHourReaders: {
+/** The readers of {@link SolarHour}. */
+export const solarHourReaders: {
   readonly latitude: Read<Angle>;
   readonly longitude: Read<Angle>;
   readonly start: Read<Instant>;
@@ -211,8 +191,8 @@ export const hourRadiation = (
  * hourlyExtraterrestrialRadiation(hour).in("MJ/m2").toFixed(3); // => "3.543"
  * ```
  */
-export const hourlyExtraterrestrialRadiation = (input: SunHour): Quantity<"radiant exposure", "none"> => {
-  const q = readRecord(input, sunHourReaders, "a record with latitude, longitude, start and length");
+export const hourlyExtraterrestrialRadiation = (input: SolarHour): Quantity<"radiant exposure", "none"> => {
+  const q = readRecord(input, solarHourReaders, "a record with latitude, longitude, start and length");
   const { ra } = hourRadiation(q.latitude.in("rad"), q.longitude.in("deg"), q.start, q.length.in("h"));
   return made(ra, "MJ/m2", "radiant exposure");
 };
