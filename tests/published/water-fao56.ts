@@ -148,27 +148,30 @@ const stepsOfHour = (hour: ReturnType<typeof night>): readonly number[] => [
   hour.windTerm.in("mm/h"),
   hour.value.in("mm/h"),
 ];
-const hourSteps = (printed: readonly (readonly [number, number])[]): readonly Answer[] =>
-  [
-    "kPa/°C, slope",
-    "kPa/°C, psychrometric constant",
-    "kPa, saturation",
-    "kPa, actual",
-    "rad, hour angle",
-    "MJ/m2, Ra",
-    "MJ/m2, Rso",
-    "MJ/m2, Rns",
-    "Rs/Rso",
-    "MJ/m2, Rnl",
-    "MJ/m2, Rn",
-    "MJ/m2, G",
-    "mm/h, radiation term",
-    "mm/h, wind term",
-    "mm/h, ETo",
-  ].map((of, i) => ({
-    of,
-    printed: (printed[i] as readonly [number, number])[0],
-    to: (printed[i] as readonly [number, number])[1],
+const hourNames = [
+  "kPa/°C, slope",
+  "kPa/°C, psychrometric constant",
+  "kPa, saturation",
+  "kPa, actual",
+  "rad, hour angle",
+  "MJ/m2, Ra",
+  "MJ/m2, Rso",
+  "MJ/m2, Rns",
+  "Rs/Rso",
+  "MJ/m2, Rnl",
+  "MJ/m2, Rn",
+  "MJ/m2, G",
+  "mm/h, radiation term",
+  "mm/h, wind term",
+  "mm/h, ETo",
+];
+/** The printed steps of an hour with their places; `"cut"` where the source cuts a figure off. */
+const hourSteps = (printed: readonly (readonly [number, number, "cut"?])[]): readonly Answer[] =>
+  printed.map(([figure, to, printing], i) => ({
+    of: hourNames[i] as string,
+    printed: figure,
+    to,
+    ...(printing === undefined ? {} : { printing }),
   }));
 
 /** The numbered examples of FAO-56, step by step. */
@@ -532,7 +535,7 @@ export const waterFao56Checks: readonly PublishedCheck[] = [
       [-0.1, 0.001],
       [-0.05, 0.001],
       [-0.01, 0.01],
-      [0.01, 0.01],
+      [0.01, 0.01, "cut"],
       [0, 0.01],
     ]),
     compute: () => stepsOfHour(night()),
