@@ -1,3 +1,5 @@
+// What water the turf needs, gets and keeps: depths and run times, uniformity, evapotranspiration, soil water, supply.
+
 // depth: how much water is that, how fast does a zone put it down, how long must it run, in how many cycles, on which days.
 export { catchDepth } from "./depth/catch-depth.js";
 export { type CycleAndSoak, cycleAndSoak } from "./depth/cycle-and-soak.js";
@@ -16,6 +18,7 @@ export {
 } from "./depth/sprinkler-heads.js";
 export { waterDepth, waterVolume } from "./depth/water-volume.js";
 export { type WateringDay, type WateringWeek, type Weekday, wateringWeek } from "./depth/watering-week.js";
+
 // uniformity: how evenly does the water fall, by catch cans.
 export { type CatchCanTest, catchCanTest } from "./uniformity/catch-can-test.js";
 export type { Catches, Remainder } from "./uniformity/catches.js";
@@ -25,6 +28,7 @@ export {
 } from "./uniformity/christiansen-uniformity.js";
 export { distributionUniformity } from "./uniformity/distribution-uniformity.js";
 export { schedulingCoefficient } from "./uniformity/scheduling-coefficient.js";
+
 // evapotranspiration: how much water does the turf use, by FAO-56 with every step, by temperatures alone, by turf coefficients.
 export {
   atmosphericPressure,
@@ -82,3 +86,37 @@ export {
   saturationVaporPressure,
   vaporPressureSlopeKPaPerC,
 } from "./evapotranspiration/vapor.js";
+
+// soil-water: what does the root zone hold, when is it used up, how much of the rain counts, how does a season run.
+export {
+  type AvailableWater,
+  availableWater,
+  type HoldingCapacity,
+  type RootZoneLayer,
+} from "./soil-water/available-water.js";
+export {
+  depletionFraction,
+  irrigationInterval,
+  readilyAvailableWater,
+  waterStress,
+} from "./soil-water/depletion.js";
+export { type EffectiveRainMethod, effectiveRain } from "./soil-water/effective-rain.js";
+export { type SoilWaterBalance, soilWaterBalance, type WateringPlan } from "./soil-water/water-balance.js";
+export { type SoilWaterDay, soilWaterDay } from "./soil-water/water-day.js";
+export { type HoldingTexture, type WaterHolding, waterHolding } from "./soil-water/water-holding.js";
+
+// supply: what flow and pressure does the supply leave at the heads.
+export {
+  frictionLoss,
+  multipleOutletFactor,
+  type PipeMaterial,
+  pipeSmoothness,
+} from "./supply/friction-loss.js";
+export { measuredFlow } from "./supply/measured-flow.js";
+export { type PipeVelocity, pipeFlow, pipeVelocity } from "./supply/pipe-velocity.js";
+export { pressureOfHeight } from "./supply/pressure-of-height.js";
+export { type SupplyPressure, supplyPressure } from "./supply/supply-pressure.js";
+
+// watering-in: was the water after an application what its label states.
+export { type WaterEvent, type WateringIn, wateringIn } from "./watering-in/watering-in.js";
+export { type WateringInRule, wateringInRule } from "./watering-in/watering-in-rule.js";
