@@ -28,8 +28,9 @@ import { tankActiveChecks, tankActiveLeftOut } from "./tank-active.js";
 import { tankJarRinseChecks, tankJarRinseLeftOut } from "./tank-jar-rinse.js";
 import { tankOrderChecks, tankOrderLeftOut } from "./tank-order.js";
 import { tankWaterChecks, tankWaterLeftOut } from "./tank-water.js";
-import { waterChecks, waterLeftOut } from "./water.js";
+import { waterChecks } from "./water.js";
 import { waterFao56Checks } from "./water-fao56.js";
+import { waterTurfChecks, waterTurfLeftOut } from "./water-turf.js";
 import { weatherChecks } from "./weather.js";
 
 /** Every published check, by room. */
@@ -54,7 +55,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   stand: [...mowingChecks, ...seedChecks, ...plantingChecks, ...turfWorkChecks],
   weather: weatherChecks,
   tank: [...tankChecks, ...tankOrderChecks, ...tankWaterChecks, ...tankJarRinseChecks, ...tankActiveChecks],
-  water: [...waterChecks, ...waterFao56Checks],
+  water: [...waterChecks, ...waterTurfChecks, ...waterFao56Checks],
 };
 
 /** Every published example that is left out, by room. */
@@ -79,5 +80,5 @@ export const allLeftOut: Readonly<Record<string, readonly LeftOut[]>> = {
     ...tankJarRinseLeftOut,
     ...tankActiveLeftOut,
   ],
-  water: waterLeftOut,
+  water: waterTurfLeftOut,
 };

@@ -16,7 +16,7 @@ import {
   waterVolume,
   zonePrecipitation,
 } from "../../src/water/index.js";
-import type { LeftOut, PublishedCheck, Source } from "./check.js";
+import type { PublishedCheck, Source } from "./check.js";
 
 const gpm = (value: number) => quantity(value, "gal/min", "water");
 const ft2 = (value: number) => quantity(value, "ft2");
@@ -302,6 +302,3 @@ export const waterChecks: readonly PublishedCheck[] = [
     compute: () => [christiansenUniformity({ catches: fifteenCans }).in("%")],
   },
 ];
-
-/** Examples of water that are left out, and why. */
-export const waterLeftOut: readonly LeftOut[] = [];
