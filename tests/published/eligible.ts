@@ -76,7 +76,7 @@ export const eligible: Readonly<Record<string, readonly string[]>> = {
   water: [
     ...ids("site", "055 057 058 060 061 063 064 066 067 069 070 072 073 075 076 078"),
     ...ids("site", "083 084 086 087 088 089 090 091 092 093 094"),
-    ...ids("water", "001 002 003 004 005 006 007"),
+    ...ids("water", "001 002 003 004 005 006 007 008 009"),
     ...ids("soil", "031 045 046 103"),
   ],
   soil: [

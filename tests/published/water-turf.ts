@@ -4,8 +4,11 @@ import {
   availableWater,
   dailyReferenceEvapotranspiration,
   effectiveRain,
+  frictionLoss,
   type HoldingTexture,
   type IntakeSoil,
+  pipeVelocity,
+  pressureOfHeight,
   readilyAvailableWater,
   saturationVaporPressure,
   soilIntake,
@@ -382,6 +385,59 @@ export const waterTurfChecks: readonly PublishedCheck[] = [
       ];
     },
     note: "Its longwave radiation counts 0 °C as 273.2 K, FAO-56 as 273.16, and is left out.",
+  },
+  {
+    entry: "water-008",
+    formulas: ["frictionLoss", "pipeVelocity"],
+    source: {
+      title:
+        "Pipe friction loss by Hazen and Williams: p = 4.52 Q^1.85 / (C^1.85 d^4.87), velocity = 0.4085 Q / d²",
+      publisher: "reference page on pipe friction",
+      where: "formulas",
+    },
+    reached: "read",
+    given: "the constants: 100 gal/min, C of 100, one inch, one foot; and 1 gal/min in one inch",
+    answers: [
+      {
+        of: "psi/ft",
+        printed: 4.52,
+        to: 0.01,
+        wrong: {
+          right: 4.53,
+          why: "the source rounds the exponents 1.852 and 4.8704 to 1.85 and 4.87; the first form of the authors gives 4.53",
+        },
+      },
+      { of: "ft/s", printed: 0.4085, to: 0.0001 },
+    ],
+    compute: () => {
+      const gpm = (value: number) => quantity(value, "gal/min", "water");
+      const foot = { flow: gpm(100), diameter: inches(1), length: quantity(1, "ft"), smoothness: 100 };
+      return [
+        frictionLoss(foot).in("psi"),
+        pipeVelocity({ flow: gpm(1), diameter: inches(1) }).value.in("ft/s"),
+      ];
+    },
+  },
+  {
+    entry: "water-009",
+    formulas: ["pressureOfHeight", "waterVolume"],
+    source: {
+      title: "Irrigation formulas",
+      publisher: "collection of farm references, stored copy",
+      where: "pressure; water measurement",
+    },
+    reached: "read",
+    given: "a column of water 2.31 ft high; an acre-inch; an acre-foot",
+    answers: [
+      { of: "psi", printed: 1, to: 0.01 },
+      { of: "gal, acre-inch", printed: 27_000, to: 1000 },
+      { of: "gal, acre-foot", printed: 325_900, to: 100 },
+    ],
+    compute: () => [
+      pressureOfHeight({ height: quantity(2.31, "ft") }).in("psi"),
+      waterVolume({ depth: inches(1), area: quantity(1, "acre") }).in("gal"),
+      acreFoot().in("gal"),
+    ],
   },
   {
     entry: "soil-045",
