@@ -103,3 +103,50 @@ export {
 export { type ResidualCarbonate, residualSodiumCarbonate } from "./irrigation-water/residual-carbonate.js";
 export { sodiumAdsorptionRatio } from "./irrigation-water/sodium-ratio.js";
 export type { PrintedIon, WaterAnalysis, WaterIonName } from "./irrigation-water/water-analysis.js";
+
+// soil-test: what a nutrient needs, by the guideline of its extractant, and what a leaf analysis says.
+export type { Extractant, GuidelineRow, SoilGuideline, TestedNutrient } from "./soil-test/guideline-types.js";
+export { type GuidelineName, soilGuidelines } from "./soil-test/guidelines.js";
+export {
+  type NeedForm,
+  type NeedTarget,
+  type NutrientNeed,
+  type NutrientNeedInput,
+  nutrientNeed,
+} from "./soil-test/nutrient-need.js";
+export { type LeafRatio, type LeafRatioGrass, leafRatios, nutrientUse } from "./soil-test/nutrient-use.js";
+export { type SoilTestReading, soilTestReading } from "./soil-test/soil-test-reading.js";
+export {
+  type TissueNutrient,
+  type TissueReading,
+  tissueRanges,
+  tissueReading,
+} from "./soil-test/tissue-reading.js";
+
+// organic: compost by volume and weight, its nitrogen over the years, and elements on the leaf.
+export {
+  type AvailableNitrogen,
+  availableNitrogen,
+  type Mineralization,
+} from "./organic/available-nitrogen.js";
+export { type CompostAmount, compostAmount } from "./organic/compost-amount.js";
+export {
+  type FoliarElement,
+  type FoliarMicronutrient,
+  foliarMicronutrient,
+} from "./organic/foliar-micronutrient.js";
+export { onDryBasis, onWetBasis } from "./organic/moisture-basis.js";
+
+// amendment-plan: a report in, a plan out.
+export { amendmentPlan } from "./amendment-plan/amendment-plan.js";
+export { amendmentPlanText } from "./amendment-plan/amendment-plan-text.js";
+export type {
+  AmendmentConventions,
+  AmendmentPlan,
+  AmendmentSite,
+  LimePlan,
+  PlanFigure,
+  PrintedElement,
+  SoilReport,
+  WaterPlan,
+} from "./amendment-plan/plan-types.js";

@@ -13,6 +13,7 @@ import { planChecks, planLeftOut } from "./plan.js";
 import { siteChecks, siteLeftOut } from "./site.js";
 import { siteWorkedChecks } from "./site-worked.js";
 import { soilLimeChecks } from "./soil-lime.js";
+import { soilTestChecks } from "./soil-test.js";
 import { soilWaterChecks } from "./soil-water.js";
 import { sprayChecks, sprayLeftOut } from "./spray.js";
 import { sprayActiveChecks } from "./spray-active.js";
@@ -49,7 +50,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   ],
   plan: planChecks,
   site: [...siteChecks, ...siteWorkedChecks],
-  soil: [...soilLimeChecks, ...soilWaterChecks],
+  soil: [...soilLimeChecks, ...soilTestChecks, ...soilWaterChecks],
   spray: [...sprayChecks, ...sprayActiveChecks],
   spread: [...spreadReadChecks, ...spreadDerivedChecks, ...spreadWorkedChecks],
   stand: [...mowingChecks, ...seedChecks, ...plantingChecks, ...turfWorkChecks],

@@ -1,5 +1,5 @@
 import { formulaWeight } from "../../nutrient/index.js";
-import { allOf, expectFields, expectQuantity, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, expectFields, expectQuantity, Quantity } from "../../quantity/index.js";
 import { expectLayer, type SoilLayer } from "../report/soil-layer.js";
 
 /**
@@ -36,5 +36,5 @@ export const sulfurForCarbonate = (input: {
   });
   const perCarbonate = formulaWeight({ S: 1 }) / formulaWeight({ Ca: 1, C: 1, O: 3 });
   const { mass } = read.layer;
-  return quantity((read.carbonate * mass.value * perCarbonate) / 100, mass.unit as "lb/acre", "S");
+  return new Quantity((read.carbonate * mass.value * perCarbonate) / 100, mass.unit, "S", "mass/area");
 };

@@ -9,6 +9,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  numberIn,
   Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -62,8 +63,8 @@ const meqOf = (input: unknown, path: string): number => {
   const expected = { dimensions, of: "CaCO3 equivalent", bound: "non-negative" } as const;
   const q = expectAmount(input, expected, path);
   return q.dimension === "charge/volume"
-    ? q.in("meq/L" as never)
-    : q.in("mg/L" as never) / equivalentWeight("CaCO3 equivalent");
+    ? numberIn(q, "meq/L")
+    : numberIn(q, "mg/L") / equivalentWeight("CaCO3 equivalent");
 };
 
 /**

@@ -4,6 +4,7 @@ import {
   expectFields,
   expectOneOf,
   expectQuantity,
+  fail,
   frozen,
   type Quantity,
   quantity,
@@ -44,11 +45,12 @@ export const dissolvedSalts = (input: {
   const read = allOf({
     conductivity: () => expectQuantity(record.conductivity, conducting, "conductivity").in("dS/m"),
     factor: () =>
-      factors[
-        record.factor === undefined ? "640 mg/L per dS/m" : expectOneOf(record.factor, names, "factor")
-      ],
+      record.factor === undefined ? "640 mg/L per dS/m" : expectOneOf(record.factor, names, "factor"),
   });
-  return quantity(read.conductivity * read.factor, "mg/L");
+  if (read.factor !== "640 mg/L per dS/m" && read.conductivity <= 5) {
+    fail("conflict", "factor", read.factor, `640 up to 5 dS/m: the water has ${read.conductivity}`);
+  }
+  return quantity(read.conductivity * factors[read.factor], "mg/L");
 };
 
 /** A class of irrigation water for turf by its salts. */

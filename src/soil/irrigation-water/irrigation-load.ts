@@ -1,5 +1,12 @@
 import { inForm } from "../../nutrient/index.js";
-import { allOf, expectFields, expectQuantity, Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectQuantity,
+  likeQuantity,
+  Quantity,
+  quantity,
+} from "../../quantity/index.js";
 import { equivalentWeight } from "../report/equivalent-weight.js";
 import { readWaterAnalysis, type WaterAnalysis, type WaterIonName, waterIonNames } from "./water-analysis.js";
 
@@ -65,7 +72,7 @@ export const irrigationLoad = (input: {
   return {
     type: "irrigation-load",
     version: 1,
-    depth: quantity(read.depth.value, read.depth.unit as "in"),
+    depth: likeQuantity(read.depth, read.depth.value),
     ions: Object.fromEntries(
       waterIonNames.flatMap((ion) => {
         const value = weights.get(ion);

@@ -4,6 +4,7 @@ import {
   expectNumber,
   expectQuantity,
   fail,
+  numberIn,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
@@ -63,10 +64,10 @@ const milligrams = (input: unknown, ion: WaterIonName, path: string): number => 
   if (q.value < 0) fail("range", path, q, "zero or more");
   const wanted = q.dimension === "mass/mass" ? `${ion}/water` : ion;
   if (q.of !== wanted) fail("substance/mismatch", path, q, `an amount of ${wanted}`);
-  if (q.dimension === "mass/volume") return q.in("mg/L" as never);
-  if (q.dimension === "mass/mass") return q.in("ppm w/w" as never);
+  if (q.dimension === "mass/volume") return numberIn(q, "mg/L");
+  if (q.dimension === "mass/mass") return numberIn(q, "ppm w/w");
   return q.dimension === "charge/volume"
-    ? q.in("meq/L" as never) * equivalentWeight(ion)
+    ? numberIn(q, "meq/L") * equivalentWeight(ion)
     : fail("unit/mismatch", path, q, "mg/L, meq/L or ppm w/w");
 };
 

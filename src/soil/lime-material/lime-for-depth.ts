@@ -1,4 +1,4 @@
-import { allOf, expectFields, expectQuantity, Quantity } from "../../quantity/index.js";
+import { allOf, expectFields, expectQuantity, numberIn, Quantity } from "../../quantity/index.js";
 
 /**
  * A rate for another depth of soil than the one that it was made for: `L = L0 d / d0`. Half the depth takes half the
@@ -31,6 +31,6 @@ export const limeForDepth = <S extends string>(input: {
     to: () => expectQuantity(record.to, depth, "to"),
   });
   const { value, unit, of } = read.rate;
-  const scaled = (value * read.to.in(read.from.unit as "in")) / read.from.value;
+  const scaled = (value * numberIn(read.to, read.from.unit)) / read.from.value;
   return new Quantity(scaled, unit, of as S, "mass/area");
 };

@@ -91,23 +91,26 @@ const worthOf = (measure: LimeMeasure, quality: unknown): number => {
     const wanted = { dimension: "mass", of: "product", bound: "positive" } as const;
     return 100 / expectQuantity(given.equalToTon, wanted, "quality.equalToTon").in("US ton");
   }
+  const path = measure === "CCE" ? "quality.CCE" : "quality.effective";
   const value = measure === "CCE" ? given.CCE : given.effective;
   const expected =
     measure === "CCE"
       ? "the calcium carbonate equivalent of the lime: limeQuality({ CCE })"
       : "an effective value: limeQuality with the sieve test, or with the effective value of the label";
-  const path = measure === "CCE" ? "quality.CCE" : "quality.effective";
   if (value === undefined || value === null) return fail("missing", path, value, expected);
   const percent = expectPercent(value, path, 250);
-  return percent > 0 ? percent : fail("range", path, percent, "more than zero");
+  if (!(percent > 0)) fail("range", path, percent, "more than zero");
+  // The equivalent is that of dry lime; what comes off the truck holds its water.
+  const moisture = expectPercent(given.moisture ?? 0, "quality.moisture", 99);
+  return measure === "CCE" ? (percent * (100 - moisture)) / 100 : percent;
 };
 
 /**
  * A lime recommendation as a rate of the lime at hand: `P = L 100 / e`.
  *
  * - `L` rate as calcium carbonate equivalent, from `limeRequirement` or as a report prints it
- * - `e` percent of the lime at hand, by the measure that the recommendation is in: its calcium carbonate equivalent, or
- *   its effective value after fineness and moisture. A recommendation in standard lime is multiplied by the weight
+ * - `e` percent of the lime at hand as delivered, by the measure that the recommendation is in: its calcium carbonate
+ *   equivalent less its moisture, or its effective value after fineness and moisture. A recommendation in standard lime is multiplied by the weight
  *   that the label sets equal to a ton of it
  *
  * Some recommendations take limestone of 90 % for granted: then `L` is the printed rate times 0.90

@@ -18,8 +18,10 @@ export type RatingSubstance = "CaCO3 equivalent/product" | "other:ENM/product";
 export interface LimeQuality {
   readonly type: "lime-quality";
   readonly version: 1;
-  /** Calcium carbonate equivalent, percent; `null` where the label states only an effective value. */
+  /** Calcium carbonate equivalent of the dry material, percent; `null` where the label states only an effective value. */
   readonly CCE: number | null;
+  /** Percent of water in the material as delivered. */
+  readonly moisture: number;
   /** Percent of it that is fine enough, by the scheme. */
   readonly fineness: number | null;
   readonly scheme: FinenessSchemeName | null;
@@ -98,6 +100,7 @@ export const limeQuality = (input: LimeQualityInput): LimeQuality => {
             "equalToTon",
           ),
   });
+  expectUsed(record, read.CCE);
   const sieves = sievesOf(record.sieves, read.scheme, read.CCE, read.effective);
   if (read.CCE === null && read.effective === null && read.equalToTon === null) {
     fail("missing", "CCE", undefined, "a calcium carbonate equivalent, an effective value or equalToTon");
@@ -111,6 +114,7 @@ export const limeQuality = (input: LimeQualityInput): LimeQuality => {
     type: "lime-quality",
     version: 1,
     CCE: read.CCE,
+    moisture: read.moisture,
     fineness,
     scheme: read.scheme,
     effective,
@@ -118,6 +122,24 @@ export const limeQuality = (input: LimeQualityInput): LimeQuality => {
     equalToTon: read.equalToTon,
     findings: sieves?.findings ?? [],
   };
+};
+
+/** Moisture and scheme change a figure only together with others: what would go unread is refused. */
+const expectUsed = (
+  record: { readonly [F in (typeof fields)[number]]?: unknown },
+  CCE: number | null,
+): void => {
+  if (record.moisture !== undefined && CCE === null) {
+    fail(
+      "conflict",
+      "moisture",
+      record.moisture,
+      "moisture beside a CCE: an effective value counts it already",
+    );
+  }
+  if (record.scheme !== undefined && record.sieves === undefined && record.effective === undefined) {
+    fail("missing", "sieves", undefined, "the sieve test that the scheme rates");
+  }
 };
 
 const perTon = (effective: number, scheme: FinenessSchemeName): Quantity<"mass/mass", RatingSubstance> => {

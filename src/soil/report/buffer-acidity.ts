@@ -16,6 +16,8 @@ interface BufferTerm {
   readonly start: number;
   /** Milliequivalents for each unit of pH below the start. */
   readonly slope: number;
+  /** Whether the laboratory counts any reading above the start as no acidity; else such a reading is refused. */
+  readonly zeroAbove: boolean;
   /** Of soil by weight or by volume. */
   readonly per: "100 g" | "100 cm3";
   readonly source: Citation;
@@ -32,6 +34,7 @@ export const acidityBuffers: Readonly<Record<AcidityBuffer, BufferTerm>> = /* @_
   "Adams-Evans": {
     start: 8,
     slope: 8,
+    zeroAbove: false,
     per: "100 g",
     source: {
       title: "CEC calculations; Adams-Evans buffer, exchangeable hydrogen",
@@ -43,6 +46,7 @@ export const acidityBuffers: Readonly<Record<AcidityBuffer, BufferTerm>> = /* @_
   "Mehlich, North Carolina": {
     start: 6.6,
     slope: 4,
+    zeroAbove: false,
     per: "100 cm3",
     source: {
       title: "Lime requirement factors table",
@@ -54,6 +58,7 @@ export const acidityBuffers: Readonly<Record<AcidityBuffer, BufferTerm>> = /* @_
   "pH 7.0 buffer of a commercial laboratory": {
     start: 7,
     slope: 12,
+    zeroAbove: true,
     per: "100 g",
     source: { title: "CEC, buffer pH and percent saturation", publisher: "a commercial soil laboratory" },
   },
@@ -63,9 +68,9 @@ const names = /* @__PURE__ */ Object.keys(acidityBuffers) as readonly AcidityBuf
 
 /** Milliequivalents of acidity, by weight or by volume of soil as the buffer has it. */
 export const milliequivalents = (buffer: AcidityBuffer, bufferPH: number, path: string): number => {
-  const { start, slope } = acidityBuffers[buffer];
+  const { start, slope, zeroAbove } = acidityBuffers[buffer];
   // What a printed reading rounds off.
-  if (bufferPH > start + 0.05) {
+  if (!zeroAbove && bufferPH > start + 0.05) {
     fail("range", path, bufferPH, `at most ${start}, where the buffer starts: another buffer may be meant`);
   }
   return Math.max(0, slope * (start - bufferPH));
@@ -77,7 +82,8 @@ export const milliequivalents = (buffer: AcidityBuffer, bufferPH: number, path: 
  *
  * - `b` pH of soil in the buffer, up to `s`, the pH at which the buffer starts
  * - `k` meq for a unit of pH. The term belongs to the buffer: 8 (8.00 - b) per 100 g for Adams-Evans, 12 (7.0 - b) for
- *   that of a commercial laboratory, 4 (6.6 - b) for Mehlich's as North Carolina has it, which is per 100 cm3
+ *   that of a commercial laboratory, 4 (6.6 - b) for Mehlich's as North Carolina has it, which is per 100 cm3. The commercial laboratory counts any reading of 7.0 or more as no acidity; the
+ *   others have none above their start, and it is refused
  *
  * @param input.weightPerVolume - g/cm3, on a report of North Carolina as W/V: acidity per volume divided by it is
  *   acidity per weight. Needed for that buffer, refused for the others

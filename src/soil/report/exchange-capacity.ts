@@ -6,6 +6,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  numberIn,
   type Quantity,
   quantity,
   quantityOf,
@@ -57,15 +58,15 @@ const chargeOf = (
   if (q.value < 0) fail("range", path, q, "zero or more");
   const wanted = q.dimension === "mass/area" ? ion : `${ion}/soil`;
   if (q.of !== wanted) fail("substance/mismatch", path, q, `a quantity of ${wanted}`);
-  if (q.dimension === "exchange capacity") return q.in("meq/100 g" as never);
+  if (q.dimension === "exchange capacity") return numberIn(q, "meq/100 g");
   const perCharge = 10 * equivalentWeight(ion, weights);
-  if (q.dimension === "mass/mass") return q.in("ppm w/w" as never) / perCharge;
+  if (q.dimension === "mass/mass") return numberIn(q, "ppm w/w") / perCharge;
   if (q.dimension !== "mass/area") {
     fail("unit/mismatch", path, q, "mg/kg, meq/100 g, or lb/acre and kg/ha with a layer");
   }
   return layer === undefined
     ? fail("missing", "layer", undefined, `the layer that ${q.unit} is of: { assumed: "2,000,000 lb/acre" }`)
-    : (q.in(layer.mass.unit as never) * 1e6) / layer.mass.value / perCharge;
+    : (numberIn(q, layer.mass.unit) * 1e6) / layer.mass.value / perCharge;
 };
 
 /**

@@ -1,4 +1,4 @@
-import { allOf, expectQuantity, fail, Quantity } from "../../quantity/index.js";
+import { allOf, expectQuantity, fail, numberIn, Quantity } from "../../quantity/index.js";
 import { expectLayer, type SoilLayer } from "./soil-layer.js";
 
 /** The substance of which a soil has so much: `K` of `K/soil`. */
@@ -79,6 +79,6 @@ export const contentInSoil = <E extends string>(
   if (read.amount.of === "none" || read.amount.of.includes("/")) {
     fail("substance/mismatch", "amount", read.amount, "an amount of one substance, such as K");
   }
-  const value = (read.amount.in(mass.unit as "lb/acre") * 1e6) / mass.value;
+  const value = (numberIn(read.amount, mass.unit) * 1e6) / mass.value;
   return new Quantity(value, "ppm w/w", `${read.amount.of}/soil` as `${E}/soil`, "mass/mass");
 };

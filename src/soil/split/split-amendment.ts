@@ -116,12 +116,20 @@ export const splitAmendment = <S extends string>(input: SplitAmendmentInput<S>):
   };
 };
 
-const sourceOf = (input: unknown): FactSource =>
-  typeof input === "string"
-    ? expectText(input, "source", "who states the maximum")
-    : { ...(expectFields(input, citationFields, "source") as unknown as Exclude<FactSource, string>) };
-
-const citationFields = ["title", "publisher", "year", "where", "url"] as const;
+/** Whose maximum it is: words, or a citation that is read field by field. */
+const sourceOf = (input: unknown): FactSource => {
+  if (typeof input === "string") return expectText(input, "source", "who states the maximum");
+  const record = expectFields(input, ["title", "publisher", "year", "where", "url"], "source");
+  const text = (name: "title" | "publisher" | "where" | "url"): string =>
+    expectText(record[name], `source.${name}`, "a text");
+  return {
+    title: text("title"),
+    publisher: text("publisher"),
+    ...(record.year === undefined ? {} : { year: expectNumber(record.year, "source.year") }),
+    ...(record.where === undefined ? {} : { where: text("where") }),
+    ...(record.url === undefined ? {} : { url: text("url") }),
+  };
+};
 
 const datesOf = (plan: {
   readonly first: CivilDate;

@@ -252,4 +252,8 @@ test("salts by the other factor", () => {
   const conductivity = quantity(6, "mS/cm");
   expect(dissolvedSalts({ conductivity, factor: "800 mg/L per dS/m, above 5 dS/m" }).in("mg/L")).toBe(4800);
   expect(failures(() => dissolvedSalts({ conductivity, factor: "500" as never }))).toEqual(["type factor"]);
+  const fresh = quantity(1, "dS/m");
+  expect(
+    failures(() => dissolvedSalts({ conductivity: fresh, factor: "800 mg/L per dS/m, above 5 dS/m" })),
+  ).toEqual(["conflict factor"]);
 });

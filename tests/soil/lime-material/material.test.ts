@@ -141,6 +141,19 @@ describe("the lime at hand", () => {
   });
 });
 
+test("water in the lime counts by every measure, and nothing that is stated goes unread", () => {
+  const rate = quantity(90, "lb/1000 ft2", "CaCO3 equivalent");
+  const wet = limeProductRate({
+    rate,
+    measure: "CCE",
+    quality: limeQuality({ CCE: 90, moisture: 10 }),
+    id: "a",
+  });
+  expect(wet.rate.in("lb/1000 ft2")).toBeCloseTo(90 / 0.81, 10);
+  expect(failures(() => limeQuality({ effective: 63, moisture: 10 }))).toEqual(["conflict moisture"]);
+  expect(failures(() => limeQuality({ CCE: 90, scheme: "Iowa ECCE" }))).toEqual(["missing sieves"]);
+});
+
 test("magnesium carbonate is not dolomite", () => {
   expect(carbonateEquivalent("MgCO3")).toBeCloseTo(118.7, 1);
   expect(carbonateEquivalent("CaMg(CO3)2")).toBeCloseTo(108.5, 0);

@@ -166,6 +166,12 @@ describe("bad input", () => {
       "type layer.assumed",
     ]);
   });
+  test("a commercial laboratory counts any reading from 7.0 on as none", () => {
+    const by = (bufferPH: number) =>
+      acidityFromBuffer({ buffer: "pH 7.0 buffer of a commercial laboratory", bufferPH }).in("meq/100 g");
+    expect(by(6.5)).toBeCloseTo(6, 10);
+    expect([by(7), by(7.4)]).toEqual([0, 0]);
+  });
   test("acidity by volume is acidity by weight over the weight of a volume", () => {
     const by = (weightPerVolume: number) =>
       acidityFromBuffer({ buffer: "Mehlich, North Carolina", bufferPH: 6.1, weightPerVolume }).in(

@@ -1,0 +1,209 @@
+import type { CivilDate } from "../../calendar/index.js";
+import {
+  allOf,
+  expectFields,
+  expectQuantity,
+  expectText,
+  type FactSource,
+  fail,
+  Quantity,
+  timesOf,
+} from "../../quantity/index.js";
+import type { LimeRequirementInput } from "../lime/lime-inputs.js";
+import { type LimeRequirement, limeRequirement } from "../lime/lime-requirement.js";
+import { limeProductRate } from "../lime-material/lime-product-rate.js";
+import { type LimeQualityInput, limeQuality } from "../lime-material/lime-quality.js";
+import type { ExchangeCapacity } from "../report/exchange-capacity.js";
+import { type SplitAmendmentInput, splitAmendment } from "../split/split-amendment.js";
+import { acidityOf } from "./exchange-section.js";
+import type { LimePlan, PlanFigure, SectionNotes } from "./plan-types.js";
+import type { ReadAmendmentSite, ReadReport } from "./read-plan-input.js";
+import { amountText, relocate } from "./relocate.js";
+
+/** Lime, or `null` with a line on why there is none. */
+export type LimeSection = SectionNotes & { readonly lime: LimePlan | null };
+
+const fields = [
+  "method",
+  "targetPH",
+  "targetSaturation",
+  "perUnitPH",
+  "material",
+  "most",
+  "first",
+  "monthsApart",
+] as const;
+const at = "conventions.lime";
+
+/** What of a formula's input stands in the report; the rest stands in the convention. */
+const place = (path: string): string =>
+  /^(pH|bufferPH|acidity|acidityPerVolume|layer|capacity|baseSaturation)\b/.test(path)
+    ? `report.${path}`
+    : `${at}.${path.replace(/^input\.?/, "")}`;
+
+type LimeFields = { readonly [F in (typeof fields)[number]]?: unknown };
+
+/** The figures that the method asks for, out of the report. */
+const inputFor = (
+  record: LimeFields,
+  report: ReadReport,
+  exchange: ExchangeCapacity | null,
+): LimeRequirementInput => {
+  const { method, targetPH } = record;
+  const phs = { method, pH: report.pH, targetPH };
+  const acidity = acidityOf(report);
+  const { layer } = report;
+  const input = (): object => {
+    switch (method) {
+      case "Mehlich buffer, North Carolina":
+        return report.acidityPerVolume === undefined
+          ? { ...phs, bufferPH: report.bufferPH }
+          : { ...phs, acidityPerVolume: report.acidityPerVolume };
+      case "Mehlich buffer, Pennsylvania turf":
+      case "Mehlich buffer, Pennsylvania fields":
+        return { ...phs, acidity };
+      case "exchangeable acidity":
+        return { method, acidity, layer };
+      case "base saturation":
+        return {
+          method,
+          capacity: exchange?.capacity,
+          baseSaturation: exchange?.baseSaturation,
+          targetSaturation: record.targetSaturation,
+          layer,
+        };
+      case "pH buffering":
+        return { ...phs, perUnitPH: record.perUnitPH, layer };
+      default:
+        return { ...phs, bufferPH: report.bufferPH };
+    }
+  };
+  // limeRequirement reads every field itself, and refuses what is missing.
+  return input() as LimeRequirementInput;
+};
+
+/** Whether the soil is at or above the target already: then the laboratories recommend none. */
+const atTarget = ({ targetPH }: LimeFields, { pH }: ReadReport): boolean =>
+  typeof targetPH === "number" && Number.isFinite(targetPH) && pH >= targetPH;
+
+const nothing = { lime: null, figures: [], findings: [], checked: [], notChecked: [] };
+
+/** Lime by the stated convention, down to the dates. */
+export const limeSection = (
+  input: unknown,
+  report: ReadReport,
+  site: ReadAmendmentSite,
+  exchange: ExchangeCapacity | null,
+): LimeSection => {
+  if (input === undefined) return { ...nothing, notChecked: ["lime: no convention was stated"] };
+  const record = expectFields(input, fields, at, "a lime convention");
+  if (atTarget(record, report)) {
+    const text = `soil pH ${report.pH} is at or above the target of ${record.targetPH}: no lime is called for`;
+    return { ...nothing, checked: [text] };
+  }
+  const requirement = relocate(() => limeRequirement(inputFor(record, report, exchange)), place);
+  const lime = limeDown(record, requirement, site);
+  return {
+    lime,
+    figures: figuresOf(lime, site),
+    findings: [...requirement.findings, ...lime.product.findings, ...lime.split.findings],
+    checked: [`lime by ${requirement.method}`],
+    notChecked: depthNote(requirement, report),
+  };
+};
+
+/** From the requirement to the lime at hand and its dates. */
+const limeDown = (record: LimeFields, requirement: LimeRequirement, site: ReadAmendmentSite): LimePlan => {
+  const { material, most } = allOf({
+    material: () => {
+      const given = expectFields(record.material, ["id", "quality"], `${at}.material`);
+      const id = expectText(given.id, `${at}.material.id`, "an id of the material");
+      const quality = relocate(
+        () => limeQuality(given.quality as LimeQualityInput),
+        (path) => `${at}.material.quality${path === "input" ? "" : `.${path}`}`,
+      );
+      return { id, quality };
+    },
+    most: () => {
+      const given = expectFields(record.most, ["amount", "source"], `${at}.most`);
+      const wanted = { dimension: "mass/area", of: "product", bound: "positive" } as const;
+      const source =
+        given.source ?? fail("missing", `${at}.most.source`, undefined, "who states the maximum");
+      return {
+        amount: expectQuantity(given.amount, wanted, `${at}.most.amount`),
+        source: source as FactSource,
+      };
+    },
+  });
+  const { id, quality } = material;
+  const product = relocate(
+    () => limeProductRate({ requirement, quality, id }),
+    (path) => `${at}.material.${path}`,
+  );
+  const split = relocate(
+    () =>
+      splitAmendment<`product:${string}`>({
+        total: product.rate,
+        ...limitOf(most, product.rate, site),
+        first: record.first as CivilDate,
+        monthsApart: record.monthsApart as number,
+      }),
+    (path) => `${at}.${path}`,
+  );
+  const total = timesOf(product.rate, site.area);
+  const amount = new Quantity<"mass", `product:${string}`>(total.value, total.unit, `product:${id}`, "mass");
+  return { requirement, product, split, amount };
+};
+
+/** Bare soil takes the whole rate at once, mixed in; standing turf no more than the stated maximum. */
+const limitOf = (
+  most: { readonly amount: Quantity<"mass/area", "product">; readonly source: FactSource },
+  rate: Quantity<"mass/area", `product:${string}`>,
+  { standing }: ReadAmendmentSite,
+): Pick<SplitAmendmentInput<`product:${string}`>, "most" | "source"> => {
+  if (!standing && rate.value > 0) return { most: rate, source: mixedIn };
+  const { value, unit } = most.amount;
+  return { most: new Quantity(value, unit, rate.of, "mass/area"), source: most.source };
+};
+
+const mixedIn: FactSource = {
+  title: "Commercial Turf - To Plant: the full rate, mixed in four to six inches deep",
+  publisher: "Pennsylvania State University Agricultural Analytical Services Laboratory",
+  url: "http://agsci.psu.edu/aasl/online-report/commercial-turf-to-plant",
+};
+
+const figuresOf = (
+  { requirement, product, split, amount }: LimePlan,
+  { standing }: ReadAmendmentSite,
+): PlanFigure[] => [
+  {
+    section: "lime",
+    of: `lime needed, as ${requirement.rate.of}`,
+    value: amountText(requirement.rate),
+    method: requirement.method,
+    source: requirement.source,
+  },
+  {
+    section: "lime",
+    of: `lime at hand, ${product.rate.of.replace("product:", "")}`,
+    value: `${amountText(product.rate)}, ${amountText(amount)} in all`,
+    method: `by ${product.measure}, ${Number(product.percent.toPrecision(4))} %`,
+    source: "Commercial Turf - Maintain, Pennsylvania State University: rate times 100 over CCE",
+  },
+  ...split.applications.map(
+    ({ date, rate }): PlanFigure => ({
+      section: "lime",
+      of: `apply on ${date}`,
+      value: amountText(rate),
+      method: standing ? `equal parts of at most ${amountText(split.most)}` : "all at once, mixed in",
+      source: split.source,
+    }),
+  ),
+];
+
+const depthNote = ({ depth, method }: LimeRequirement, { readLayer }: ReadReport): string[] =>
+  depth === null || Math.abs(depth.in("cm") - readLayer.depth.in("cm")) < 1
+    ? []
+    : [
+        `depth: ${method} is for ${amountText(depth)} of soil, the report sampled ${amountText(readLayer.depth)}; limeForDepth adjusts a rate where the lime reaches another depth`,
+      ];
