@@ -216,6 +216,28 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
     }),
   ),
   {
+    entry: "soil-009",
+    formulas: ["limeRequirement"],
+    source: {
+      title: "Lime requirement, quoting Brady and Weil 2008: 50 mg of CaCO3 a meq, 2,240,000 kg/ha to 15 cm",
+      publisher: "journal text, the chain worked by hand",
+    },
+    reached: "derived",
+    given: "1 meq/100 g of acidity, 15 cm",
+    answers: [
+      { of: "kg/ha", printed: 1120, to: 10 },
+      { of: "lb/acre", printed: 1000, to: 10 },
+    ],
+    compute: () => {
+      const { rate } = limeRequirement({
+        method: "exchangeable acidity",
+        acidity: meq(1),
+        layer: { assumed: "2,240,000 kg/ha to 15 cm" },
+      });
+      return [rate.in("kg/ha"), rate.in("lb/acre")];
+    },
+  },
+  {
     entry: "soil-010",
     formulas: ["acidityFromBuffer", "exchangeCapacity"],
     source: {
