@@ -5,8 +5,10 @@ import {
   expectQuantity,
   expectText,
   type FactSource,
+  type Finding,
   fail,
   Quantity,
+  type RatewrightError,
   timesOf,
 } from "../../quantity/index.js";
 import type { LimeRequirementInput } from "../lime/lime-inputs.js";
@@ -18,7 +20,7 @@ import { type SplitAmendmentInput, splitAmendment } from "../split/split-amendme
 import { acidityOf } from "./exchange-section.js";
 import type { LimePlan, PlanFigure, SectionNotes } from "./plan-types.js";
 import type { ReadAmendmentSite, ReadReport } from "./read-plan-input.js";
-import { amountText, relocate } from "./relocate.js";
+import { amountText, orFinding, relocate } from "./relocate.js";
 
 /** Lime, or `null` with a line on why there is none. */
 export type LimeSection = SectionNotes & { readonly lime: LimePlan | null };
@@ -101,7 +103,13 @@ export const limeSection = (
     const text = `soil pH ${report.pH} is at or above the target of ${record.targetPH}: no lime is called for`;
     return { ...nothing, checked: [text] };
   }
-  const requirement = relocate(() => limeRequirement(inputFor(record, report, exchange)), place);
+  const { value: requirement, findings } = orFinding(
+    () => relocate(() => limeRequirement(inputFor(record, report, exchange)), place),
+    beyondTable,
+  );
+  if (requirement === null) {
+    return { ...nothing, findings, notChecked: [`lime: ${record.method} has no rate for this reading`] };
+  }
   const lime = limeDown(record, requirement, site);
   return {
     lime,
@@ -111,6 +119,18 @@ export const limeSection = (
     notChecked: depthNote(requirement, report),
   };
 };
+
+/** A reading that the table of the method does not reach. */
+const beyondTable = ({ code, path, got, expected }: RatewrightError): Finding | undefined =>
+  code === "range" && (path === "report.acidity" || path === "report.bufferPH")
+    ? {
+        code: "lime/beyond-table",
+        severity: "warning",
+        path,
+        params: { reading: got },
+        text: `No lime is planned: the method has no rate for a reading of ${got}. It wants ${expected}.`,
+      }
+    : undefined;
 
 /** From the requirement to the lime at hand and its dates. */
 const limeDown = (record: LimeFields, requirement: LimeRequirement, site: ReadAmendmentSite): LimePlan => {

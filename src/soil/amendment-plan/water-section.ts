@@ -1,4 +1,4 @@
-import { expectFields, type Quantity } from "../../quantity/index.js";
+import { expectFields, type Finding, type Quantity, type RatewrightError } from "../../quantity/index.js";
 import { dissolvedSalts, waterSaltClass, waterSaltClasses } from "../irrigation-water/dissolved-salts.js";
 import { ionBalance } from "../irrigation-water/ion-balance.js";
 import { irrigationLoad } from "../irrigation-water/irrigation-load.js";
@@ -12,7 +12,7 @@ import { sodiumAdsorptionRatio } from "../irrigation-water/sodium-ratio.js";
 import type { WaterAnalysis } from "../irrigation-water/water-analysis.js";
 import type { PlanFigure, SectionNotes, WaterPlan } from "./plan-types.js";
 import type { ReadAmendmentSite, ReadReport } from "./read-plan-input.js";
-import { amountText, relocate } from "./relocate.js";
+import { amountText, orFinding, relocate } from "./relocate.js";
 
 /** The water, or `null` where none was tested. */
 export type WaterSection = SectionNotes & { readonly water: WaterPlan | null };
@@ -23,21 +23,35 @@ const at = "report.water";
 const where = <T>(water: WaterAnalysis, ions: readonly (keyof WaterAnalysis)[], run: () => T): T | null =>
   ions.every((ion) => water[ion] !== undefined) ? relocate(run, (path) => path.replace(/^water/, at)) : null;
 
-const leachingOf = (input: unknown, water: WaterAnalysis): LeachingRequirement | null => {
+const leachingOf = (
+  input: unknown,
+  water: WaterAnalysis,
+): { readonly value: LeachingRequirement | null; readonly findings: readonly Finding[] } => {
   const { conductivity } = water;
-  if (input === undefined || conductivity === undefined) return null;
+  if (input === undefined || conductivity === undefined) return { value: null, findings: [] };
   const path = "conventions.leaching";
   const record = expectFields(input, ["method", "soil"], path);
-  return relocate(
-    () =>
-      leachingRequirement({
-        method: record.method as LeachingMethod,
-        water: conductivity,
-        soil: record.soil as Quantity<"conductivity", "none">,
-      }),
-    (name) => (name === "water" ? `${at}.conductivity` : `${path}.${name}`),
-  );
+  const run = (): LeachingRequirement =>
+    leachingRequirement({
+      method: record.method as LeachingMethod,
+      water: conductivity,
+      soil: record.soil as Quantity<"conductivity", "none">,
+    });
+  const place = (name: string): string => (name === "water" ? `${at}.conductivity` : `${path}.${name}`);
+  return orFinding(() => relocate(run, place), tooSalty);
 };
+
+/** A water that no leaching keeps at the stated level. */
+const tooSalty = ({ code, path, got, expected }: RatewrightError): Finding | undefined =>
+  code === "infeasible"
+    ? {
+        code: "water/too-salty-for-level",
+        severity: "warning",
+        path,
+        params: { conductivity: got },
+        text: `The water is too salty for the stated level of the soil: it wants ${expected}.`,
+      }
+    : undefined;
 
 /** What the irrigation water means, as far as it was tested. */
 export const waterSection = (
@@ -55,11 +69,12 @@ export const waterSection = (
     };
   }
   const { irrigation } = site;
+  const leaching = leachingOf(leachingInput, water);
   const found: WaterPlan = {
     balance: where(water, ["Ca", "Mg", "Na", "HCO3", "Cl", "SO4"], () => ionBalance(water)),
     sodiumRatio: where(water, ["Ca", "Mg", "Na"], () => sodiumAdsorptionRatio(water)),
     residualCarbonate: where(water, ["Ca", "Mg", "HCO3"], () => residualSodiumCarbonate(water)),
-    leaching: leachingOf(leachingInput, water),
+    leaching: leaching.value,
     load: irrigation === undefined ? null : irrigationLoad({ water, depth: irrigation }),
   };
   const missing = [
@@ -72,7 +87,7 @@ export const waterSection = (
   return {
     water: found,
     figures: figuresOf(found, water),
-    findings: [...(found.balance?.findings ?? []), ...(found.leaching?.findings ?? [])],
+    findings: [...(found.balance?.findings ?? []), ...leaching.findings, ...(found.leaching?.findings ?? [])],
     checked: found.balance === null ? [] : ["cations against anions of the water"],
     notChecked: [
       ...missing.flatMap(([value, text]) => (value === null ? [text] : [])),

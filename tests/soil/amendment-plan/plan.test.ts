@@ -94,6 +94,22 @@ describe("a plan", () => {
     expect(sodic.gypsum?.purity).toBe(90);
     expect(sodic.cautions.map(({ code }) => code)).toContain("caution/sodium-hazard");
   });
+  test("still stands where one method has no answer", () => {
+    const { report, site, conventions } = job();
+    const acidity = { value: 1.2, unit: "meq/100 g", of: "none" } as never;
+    const conductivity = { value: 9, unit: "dS/m", of: "none" } as never;
+    const plan = amendmentPlan(
+      { ...report, acidity, water: { ...report.water, conductivity } },
+      site,
+      conventions,
+    );
+    expect([plan.lime, plan.water?.leaching]).toEqual([null, null]);
+    const codes = plan.findings.map(({ code }) => code);
+    expect(codes).toContain("lime/beyond-table");
+    expect(codes).toContain("water/too-salty-for-level");
+    expect(plan.needs.length).toBe(2);
+    expect(plan.notChecked.some((line) => line.startsWith("lime:"))).toBe(true);
+  });
   test("mixes all of the lime into bare soil at once", () => {
     const { report, site, conventions } = job();
     const bare = amendmentPlan(report, { ...site, standing: false }, conventions);
