@@ -2,7 +2,15 @@
 
 // errors: what a refusal says, and how a record, a list or a number is read at the door.
 export { allOf, type Checks, checks } from "./errors/checks.js";
-export { type ErrorCode, fail, type Problem, problemText, RatewrightError, shown } from "./errors/errors.js";
+export {
+  type ErrorCode,
+  fail,
+  type Problem,
+  problemReason,
+  problemText,
+  RatewrightError,
+  shown,
+} from "./errors/errors.js";
 export { expectNumber, expectRecord } from "./errors/expect.js";
 export { expectFields, expectFlag, expectList, expectOneOf, expectText } from "./errors/expect-fields.js";
 export { frozen } from "./errors/frozen.js";
@@ -48,6 +56,7 @@ export {
   type NeutralSubstance,
   type PerSubstance,
   type PlainSubstance,
+  type Substance,
   perSubstance,
   type SubstanceHint,
   substances,

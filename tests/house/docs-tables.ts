@@ -7,7 +7,9 @@ import { fileURLToPath } from "node:url";
 import {
   commonQuotients,
   oneWayProducts,
+  perOf,
   productTable,
+  quantityOf,
   rateQuotients,
   simpleQuotients,
   substances,
@@ -71,6 +73,32 @@ const products = (): readonly string[] => {
   return ["```text", ...rows.filter((row) => !fractions.test(row)), "```"];
 };
 
+const divisions = (): readonly string[] => [
+  "| divided | by | gives | of |",
+  "| --- | --- | --- | --- |",
+  ...(
+    [
+      ["lb", "N", "lb", "N"],
+      ["lb", "N", "lb", "product"],
+      ["lb/acre", "N", "lb/acre", "N"],
+      ["lb/acre", "N", "lb/acre", "product"],
+      ["gal/acre", "spray", "gal/acre", "spray"],
+      ["fl oz/acre", "product", "gal/acre", "spray"],
+      ["gal/min", "water", "gal/min", "water"],
+      ["lb/gal", "spray", "lb/gal", "spray"],
+      ["mi/h", "none", "mi/h", "none"],
+      ["ft", "none", "ft", "none"],
+      ["acre", "none", "acre", "none"],
+      ["h", "none", "h", "none"],
+    ] as const
+  ).map(([unit, of, by, what]) => {
+    const q = perOf(quantityOf(1, unit, of, "a"), quantityOf(1, by, what, "b"));
+    const stuff = (name: string): string => (name === "none" ? "" : ` of ${name}`);
+    const result = q.dimension === "1" ? "a pure number" : code(q.dimension);
+    return `| ${code(unit)}${stuff(of)} | ${code(by)}${stuff(what)} | ${result} | ${q.of === "none" ? "" : code(q.of)} |`;
+  }),
+];
+
 const substanceList = (): readonly string[] => [`${codes(substances)}.`];
 
 const errorCodes = (): readonly string[] =>
@@ -97,6 +125,7 @@ const tables: Readonly<Record<string, () => readonly string[]>> = {
   units,
   quotients,
   products,
+  divisions,
   substances: substanceList,
   "error codes": errorCodes,
   house,

@@ -43,10 +43,12 @@ const valueAt = (input: unknown, path: string): unknown => {
 };
 
 const needsMeasure =
-  /^(a quantity|a volume|a rate of product|what one package holds|a unit, such as lb\/acre)$/;
+  /^(a quantity(, as .*)?|a volume|a rate of product|what one package holds|a unit, such as lb\/acre)$/;
 
 /** A measure that lacks its unit or its number: said at the place, with what to write. */
-const ofMeasure = (problem: Problem, found: unknown): Problem => {
+const ofMeasure = (told: Problem, found: unknown): Problem => {
+  // A job file is JSON: it makes no calls.
+  const problem = { ...told, expected: told.expected.replace(/^a quantity, as .*/, "a quantity") };
   const { path, expected } = problem;
   if (typeof found === "number")
     return { ...problem, expected: `${expected} with its unit, such as ${record(found, "...")}` };

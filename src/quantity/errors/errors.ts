@@ -49,7 +49,32 @@ export interface Problem {
   readonly suggestion?: string;
   /** The choices, where the input was ambiguous. */
   readonly choices?: readonly string[];
+  /** What an app needs to say the same in another language: the bounds of a range, the dimension that was wanted. */
+  readonly params?: Readonly<Record<string, string | number | readonly string[]>>;
 }
+
+/** The longest part of a message; what is longer is cut, and ends in an ellipsis. */
+const longestPart = 600;
+
+/** A part of a message as text, and no longer than a message may be. */
+const part = (text: unknown): string => {
+  const whole = typeof text === "string" ? text : shown(text);
+  return whole.length > longestPart ? `${whole.slice(0, longestPart - 1)}…` : whole;
+};
+
+/** A problem whose parts are texts of a bounded length, whoever made it. */
+const sound = (problem: Problem): Problem => {
+  const { code, path, got, expected, suggestion, choices, params } = Object(problem) as Problem;
+  return {
+    code: part(code) as ErrorCode,
+    path: part(path),
+    got: part(got),
+    expected: part(expected),
+    ...(suggestion === undefined ? {} : { suggestion: part(suggestion) }),
+    ...(Array.isArray(choices) ? { choices: choices.slice(0, 40).map(part) } : {}),
+    ...(params === undefined ? {} : { params }),
+  };
+};
 
 /**
  * What a {@link Problem} says, in one line of English.
@@ -61,10 +86,29 @@ export interface Problem {
  * // => 'rate: expected a unit, got "lbs" (did you mean lb?)'
  * ```
  */
-export const problemText = ({ path, expected, got, suggestion, choices }: Problem): string =>
-  `${path}: expected ${expected}, got ${got}` +
-  (suggestion ? ` (did you mean ${suggestion}?)` : "") +
-  (choices?.[0] ? ` (say which: ${choices.join(", ")})` : "");
+export const problemText = (problem: Problem): string => `${sound(problem).path}: ${problemReason(problem)}`;
+
+/**
+ * What a {@link Problem} says without its place, for a form that shows it beside the field. An app in another language
+ * goes by `code` and `params`.
+ *
+ * @example
+ * ```ts
+ * import { problemReason } from "ratewright";
+ * problemReason({ code: "range", path: "width", got: "0", expected: "more than 0" }); // => "expected more than 0, got 0"
+ * ```
+ */
+export const problemReason = (problem: Problem): string => {
+  const { expected, got, suggestion, choices } = sound(problem);
+  return (
+    `expected ${expected}, got ${got}` +
+    (suggestion ? ` (did you mean ${suggestion}?)` : "") +
+    (choices?.[0] ? ` (say which: ${choices.join(", ")})` : "")
+  );
+};
+
+/** The message tells so many problems; the rest stand in `problems`. */
+const mostTold = 50;
 
 /**
  * The one error class of the library. It carries every problem that was found, not just the first:
@@ -90,22 +134,26 @@ export class RatewrightError extends Error {
   declare readonly got: string;
   declare readonly expected: string;
   declare readonly suggestion?: string;
+  declare readonly params?: Problem["params"];
   declare readonly problems: readonly Problem[];
 
   /**
    * @param problems - one problem, or all that were found
    */
   constructor(problems: Problem | readonly Problem[]) {
-    const all: readonly Problem[] = [problems].flat();
-    super(all.map(problemText).join("\n"));
+    const all: readonly Problem[] = [problems].flat().map(sound);
+    const told = all.slice(0, mostTold).map(problemText);
+    super([...told, ...(all.length > mostTold ? [`and ${all.length - mostTold} more`] : [])].join("\n"));
     Object.assign(this, all[0], { name: "RatewrightError", problems: all });
   }
 }
 
 /** Whether something has the form of a quantity: one of this or of another copy of the package, or what JSON left of it. */
 export const isQuantityLike = (value: unknown): value is QuantityLike => {
-  const { value: number, unit } = Object(value) as Partial<QuantityLike>;
-  return typeof number === "number" && typeof unit === "string";
+  const { value: number, unit, of } = Object(value) as Partial<QuantityLike>;
+  return (
+    typeof number === "number" && typeof unit === "string" && (of === undefined || typeof of === "string")
+  );
 };
 
 interface QuantityLike {
@@ -149,7 +197,7 @@ export const fail = (
   path: string,
   got: unknown,
   expected: string,
-  more?: Pick<Problem, "suggestion" | "choices">,
+  more?: Pick<Problem, "suggestion" | "choices" | "params">,
 ): never => {
   throw new RatewrightError({ code, path, got: shown(got), expected, ...more });
 };

@@ -23,11 +23,13 @@ export const expectNumber = (
   if (typeof input !== "number" || !Number.isFinite(input)) {
     return fail("not-finite", path, input, "a finite number");
   }
-  const { min, max, above, below } = bounds;
-  if (min !== undefined && input < min) fail("range", path, input, `${min} or more`);
-  if (max !== undefined && input > max) fail("range", path, input, `${max} or less`);
-  if (above !== undefined && input <= above) fail("range", path, input, `more than ${above}`);
-  if (below !== undefined && input >= below) fail("range", path, input, `less than ${below}`);
+  const { min, max, above, below } = Object(bounds) as typeof bounds;
+  const outside = (expected: string): never =>
+    fail("range", path, input, expected, { params: { ...bounds } as Record<string, number> });
+  if (min !== undefined && input < min) outside(`${min} or more`);
+  if (max !== undefined && input > max) outside(`${max} or less`);
+  if (above !== undefined && input <= above) outside(`more than ${above}`);
+  if (below !== undefined && input >= below) outside(`less than ${below}`);
   return input + 0;
 };
 

@@ -16,7 +16,8 @@ import { fail } from "./errors.js";
 export const nearName = (name: string, known: readonly string[]): string | undefined => {
   if (typeof name !== "string") fail("type", "name", name, "a name");
   if (!Array.isArray(known)) fail("type", "known", known, "a list of names");
-  return known.find((other) => isNear(other, name));
+  if (name.length > 64) return undefined;
+  return known.find((other) => typeof other === "string" && isNear(other, name));
 };
 
 const isNear = (a: string, b: string): boolean => {

@@ -1,3 +1,5 @@
+import { fail } from "../errors/errors.js";
+
 /**
  * What a quantity is a quantity of. The set is closed, plus ids (`product:feed-a`) and what a caller
  * declares with `other:`.
@@ -71,35 +73,46 @@ export type NeutralSubstance = "none" | "treated" | "gross" | "plan";
 
 const names: ReadonlySet<string> = /* @__PURE__ */ new Set<string>(substances);
 
+/** What {@link isSubstance} knows of a text: one name of a substance, or two as `N/product`. */
+export type Substance = AtomicSubstance | `${string}/${string}`;
+
 /**
- * Whether a text is a substance: one name, or two as `N/product`. The neutral ones do not stand at the bottom.
+ * Whether a text is a substance: one name, or two as `N/product`. The neutral ones do not stand at the bottom. For a
+ * substance that the user chooses: what it lets through is taken by `quantity` and `readQuantity` without a cast.
  *
  * @example
  * ```ts
- * import { isSubstance } from "ratewright";
+ * import { isSubstance, quantity } from "ratewright";
  * isSubstance("N/product:feed-a"); // => true
  * isSubstance("nitrogen"); // => false
+ * const chosen: string = "P2O5"; // the value of a select box
+ * isSubstance(chosen) ? quantity(2, "lb", chosen).toString() : "choose a substance"; // => "2 lb of P2O5"
  * ```
  */
-export const isSubstance = (text: string): boolean => {
+export const isSubstance = (text: unknown): text is Substance => {
   // The text as a whole first: most are one name, and most calls ask for the same one again.
   if (text === latest) return true;
   const known =
-    names.has(text) ||
-    String(text)
-      .split("/")
-      .every(
-        (name, place) =>
-          place < 2 &&
-          !(place && isNeutral(name)) &&
-          (names.has(name) || /^(product|ai|ae|other|degree-days):[^:\s][^:]*$/.test(name)),
-      );
+    typeof text === "string" &&
+    (names.has(text) ||
+      (text.length <= longestSubstance &&
+        text
+          .split("/")
+          .every(
+            (name, place) =>
+              place < 2 && !(place && isNeutral(name)) && (names.has(name) || withId.test(name)),
+          )));
   if (known) latest = text;
   return known;
 };
 
+/** A longer text is refused unread. */
+const longestSubstance = 400;
+/** An id; not what a template makes of a value that is not there. */
+const withId = /^(product|ai|ae|other|degree-days):(?!(?:undefined|null|NaN|\[object Object\])$)[^:\s][^:]*$/;
+
 /** The last substance that was found sound: a memory of the check, not of the caller. */
-let latest: string | undefined;
+let latest: unknown = "none";
 
 // Taken apart for the reason that unit-text.ts gives.
 type NotSubstance<S extends string> = [S] extends [infer T extends string]
@@ -112,13 +125,17 @@ export type CheckedSubstance<S extends string> = [S] extends [AtomicSubstance]
   : [S] extends [`${infer T}/${infer B}`]
     ? [T, B] extends [AtomicSubstance, Exclude<AtomicSubstance, NeutralSubstance>]
       ? S
-      : NotSubstance<S>
+      : string extends T
+        ? S
+        : NotSubstance<S>
     : string extends S
       ? // What an editor is offered before anything is typed has the plain names in it; a plain string has not.
         [Extract<S, PlainSubstance>] extends [never]
-        ? "a plain string is no substance: give it as a literal, or read it with readQuantity"
+        ? "a plain string may be no substance: give a literal, or ask isSubstance(text) first"
         : PlainSubstance
-      : NotSubstance<S>;
+      : `${string}/${string}` extends S
+        ? S
+        : NotSubstance<S>;
 
 /** What an editor offers where a substance may stand; those with an id and pairs are taken too. */
 export type SubstanceHint = PlainSubstance | (string & {});
@@ -185,6 +202,7 @@ const join = (top: string, bottom = "none"): string =>
  * ```
  */
 export const timesSubstance = (a: string, b: string): string | undefined => {
+  if (typeof a !== "string" || typeof b !== "string") fail("type", "substance", a, "two substances as texts");
   if (isNeutral(a)) return isNeutral(b) ? "none" : b;
   if (isNeutral(b)) return a;
   const [t, u] = a.split("/") as unknown as Split;
@@ -203,6 +221,7 @@ export const timesSubstance = (a: string, b: string): string | undefined => {
  * ```
  */
 export const perSubstance = (a: string, b: string): string | undefined => {
+  if (typeof a !== "string" || typeof b !== "string") fail("type", "substance", a, "two substances as texts");
   if (isNeutral(b)) return timesSubstance(a, b);
   const [top, bottom = "none"] = b.split("/") as unknown as Split;
   return timesSubstance(a, join(bottom, top)) ?? (`${a}${b}`.includes("/") ? undefined : `${a}/${b}`);

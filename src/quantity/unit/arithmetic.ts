@@ -51,6 +51,8 @@ const dimensionOf = (powers: string): string | undefined =>
     ? "volume"
     : ["1", "money", ...dimensionNames()].find((name) => powersOf(name, "1", 1) === powers);
 
+const flowOfDepth = "length3time-1";
+
 /** `mass` for `mass/mass`; `undefined` where the dimension is no fraction. */
 const fractionOf = (dimension: string): string | undefined => /^(\w+)\/\1$/.exec(dimension)?.[1];
 
@@ -60,15 +62,18 @@ const likeOf = (dimension: string): string => {
   return top ? `${top}/${top}` : "1";
 };
 
-const resultDimension = (a: string, b: string, sign: 1 | -1): string | undefined => {
+const resultDimension = (a: string, b: string, sign: 1 | -1, same: boolean): string | undefined => {
   if (b === "1") return a;
-  if (sign < 0 && a === b) return likeOf(a);
+  if (sign < 0 && a === b) return same ? "1" : likeOf(a);
   if (sign > 0 && a === "1") return b;
   const [f, g] = [fractionOf(a), fractionOf(b)];
   if (g) return a.split("/").includes(g) ? a : undefined;
   if (f) return sign > 0 && b.split("/").includes(f) ? b : undefined;
   // Two currencies leave two tags, and no dimension has two.
-  return currencyAside(powersOf(a, b, sign), dimensionOf);
+  const powers = powersOf(a, b, sign);
+  // Depth by time over an area makes a flow; a flow is not read backwards into a depth.
+  if (powers === flowOfDepth) return sign > 0 ? "volume/time" : undefined;
+  return currencyAside(powers, dimensionOf);
 };
 
 /** The unit of a result: made of the operands' own units as far as they go, else the first of the table. */
@@ -81,12 +86,15 @@ const resultUnit = (dimension: string, a: UnitParts, b: UnitParts): string => {
   return find(dimension) ?? dimension.split("/").map(find).join("/");
 };
 
-/** How `a` times `b` (sign 1) or `a` divided by `b` (sign -1) goes; `undefined` where there is no such thing. */
-export const planFor = (a: UnitParts, b: UnitParts, sign: 1 | -1): Plan | undefined => {
-  const key = sign < 0 ? `/${b.unit}` : b.unit;
+/**
+ * How `a` times `b` (sign 1) or `a` divided by `b` (sign -1) goes; `undefined` where there is no such thing. `same`:
+ * whether both are of the same stuff, so that like by like is a pure number and not a share.
+ */
+export const planFor = (a: UnitParts, b: UnitParts, sign: 1 | -1, same: boolean): Plan | undefined => {
+  const key = sign > 0 ? b.unit : same ? `//${b.unit}` : `/${b.unit}`;
   const seen = a.plans.get(key);
   if (seen) return seen as Plan;
-  const dimension = resultDimension(a.dimension, b.dimension, sign);
+  const dimension = resultDimension(a.dimension, b.dimension, sign, same);
   if (!dimension) return undefined;
   const unit = resultUnit(dimension, a, b);
   const size = (sign < 0 ? quotient : product)(a.size, b.size);

@@ -1,8 +1,8 @@
 /**
  * All products, `A * B: C`, in either order; each is also two divisions, `C / A = B` and `C / B = A`.
  * Besides these, `"1"` times anything is that thing, `a/b` times `b` is `a` for every simple quotient,
- * and like divided by like is a fraction: `mass/mass` or `volume/volume` where mass or volume stands on
- * top, `length/length` for two lengths, and `"1"` for the rest.
+ * and like divided by like is a pure number, `"1"`, where both are of the same stuff, and a share where they are
+ * of different stuff: `mass/mass` or `volume/volume`, where mass or volume stands on top.
  * Money carries its currency through: `money/mass` stands for `money:USD/mass`.
  *
  * The compiler reads this table; `arithmetic.ts` computes the same products, and a test compares the
@@ -160,4 +160,8 @@ export const productTable = {
  * Products that are not read backwards: a volume per area stays a volume per area, and only a named
  * function (`depthOf`) makes a depth of it.
  */
-export const oneWayProducts = { "area * length": "volume" } as const;
+export const oneWayProducts = {
+  "area * length": "volume",
+  "area * length/time": "volume/time",
+  "area/time * length": "volume/time",
+} as const;

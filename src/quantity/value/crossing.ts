@@ -10,9 +10,17 @@ const made = <D extends string, S extends string>(
   dimension: D,
 ): Quantity<D, S> => new Quantity(value, unit, of, dimension);
 
+/** What a depth, alone or by time, is as a volume per area, and the other way round. */
+type DepthOf<D extends string> = D extends "volume/area/time" ? "length/time" : "length";
+type VolumePerAreaOf<D extends string> = D extends "length/time" ? "volume/area/time" : "volume/area";
+
+/** The unit of time of a rate with its slash: `/h` of `gal/acre/h` and of `in/h`; nothing where there is none. */
+const perTime = (unit: string, dimension: string): string =>
+  dimension.endsWith("/time") ? unit.slice(unit.lastIndexOf("/")) : "";
+
 /**
- * The depth of a volume spread over an area, `d = V / A`; in inches for US customary units, else in mm.
- * The substance is dropped: a length is of nothing.
+ * The depth of a volume spread over an area, `d = V / A`; in inches for US customary units, else in mm. A volume per area
+ * and time gives a depth by time: gal/1000 ft2/h as in/h. The substance is dropped: a length is of nothing.
  *
  * @throws RatewrightError `type`, `unit/mismatch`, `not-finite`
  *
@@ -21,20 +29,32 @@ const made = <D extends string, S extends string>(
  * import { depthOf, quantity } from "ratewright";
  * depthOf(quantity(25.4, "L/m2", "water")).in("mm"); // => 25.4
  * Number(depthOf(quantity(27154, "gal/acre")).in("in").toFixed(4)); // => 1
+ * Number(depthOf(quantity(623.4, "gal/1000 ft2/h", "water")).in("in/h").toFixed(3)); // => 1
  * ```
  */
-export const depthOf = <S extends string>(
-  volumePerArea: Quantity<"volume/area", S>,
-): Quantity<"length", "none"> => {
-  const q = expectQuantity(volumePerArea, { dimension: "volume/area" }, "volumePerArea");
+export const depthOf = <D extends "volume/area" | "volume/area/time", S extends string>(
+  volumePerArea: Quantity<D, S>,
+): Quantity<DepthOf<D>, "none"> => {
+  const q = operand(volumePerArea, "volumePerArea");
+  if (q.dimension !== "volume/area" && q.dimension !== "volume/area/time") {
+    return fail(
+      "unit/mismatch",
+      "volumePerArea",
+      q,
+      "a quantity of volume/area, such as gal/1000 ft2 or L/m2",
+    );
+  }
+  const time = perTime(q.unit, q.dimension);
+  const dimension = (time === "" ? "length" : "length/time") as DepthOf<D>;
   // L/m2 is mm and ft3/ft2 is ft, so nothing is rounded on the way
   return unitSystem(q.unit) === "US"
-    ? made(converted(q.value, q.unit, "ft3/ft2") * 12, "in", "none", "length")
-    : made(converted(q.value, q.unit, "L/m2"), "mm", "none", "length");
+    ? made(converted(q.value, q.unit, `ft3/ft2${time}`) * 12, `in${time}`, "none", dimension)
+    : made(converted(q.value, q.unit, `L/m2${time}`), `mm${time}`, "none", dimension);
 };
 
 /**
- * The volume per area of a depth, `V / A = d`; in gal/1000 ft2 for US customary units, else in L/m2.
+ * The volume per area of a depth, `V / A = d`; in gal/1000 ft2 for US customary units, else in L/m2. A depth by time gives
+ * a volume per area and time: in/h as gal/1000 ft2/h.
  *
  * `of`: what the depth is a depth of; `"none"` where left out
  * @throws RatewrightError `type`, `unit/mismatch`, `not-finite`, `substance/unknown`
@@ -44,21 +64,29 @@ export const depthOf = <S extends string>(
  * import { quantity, volumePerAreaOf } from "ratewright";
  * volumePerAreaOf(quantity(6, "mm"), "water").in("L/m2"); // => 6
  * Number(volumePerAreaOf(quantity(1, "in"), "water").in("gal/1000 ft2").toFixed(1)); // => 623.4
+ * Number(volumePerAreaOf(quantity(0.5, "in/h"), "water").in("gal/1000 ft2/h").toFixed(1)); // => 311.7
  * ```
  */
-export function volumePerAreaOf(depth: Quantity<"length", "none">): Quantity<"volume/area", "none">;
-export function volumePerAreaOf<const S extends string>(
-  depth: Quantity<"length", "none">,
+export function volumePerAreaOf<D extends "length" | "length/time">(
+  depth: Quantity<D, "none">,
+): Quantity<VolumePerAreaOf<D>, "none">;
+export function volumePerAreaOf<D extends "length" | "length/time", const S extends string>(
+  depth: Quantity<D, "none">,
   of: CheckedSubstance<S>,
-): Quantity<"volume/area", S>;
+): Quantity<VolumePerAreaOf<D>, S>;
 export function volumePerAreaOf(depth: unknown, of: unknown = "none"): unknown {
-  const q = expectQuantity(depth, { dimension: "length" }, "depth");
-  if (typeof of !== "string" || (of !== "none" && !isSubstance(of))) {
-    return fail("substance/unknown", "of", of, "a substance, such as water");
+  const q = operand(depth, "depth");
+  if (q.dimension !== "length" && q.dimension !== "length/time") {
+    return fail("unit/mismatch", "depth", q, "a quantity of length or of length/time, such as in or mm/h");
   }
-  if (unitSystem(q.unit) !== "US") return made(converted(q.value, q.unit, "mm"), "L/m2", of, "volume/area");
-  const feet = converted(q.value, q.unit, "ft");
-  return made(converted(feet, "ft3/ft2", "gal/1000 ft2"), "gal/1000 ft2", of, "volume/area");
+  if (!isSubstance(of)) return fail("substance/unknown", "of", of, "a substance, such as water");
+  const time = perTime(q.unit, q.dimension);
+  const dimension = time === "" ? "volume/area" : "volume/area/time";
+  if (unitSystem(q.unit) !== "US") {
+    return made(converted(q.value, q.unit, `mm${time}`), `L/m2${time}`, of, dimension);
+  }
+  const feet = converted(q.value, q.unit, `ft${time}`);
+  return made(converted(feet, "ft3/ft2", "gal/1000 ft2"), `gal/1000 ft2${time}`, of, dimension);
 }
 
 /** The dimensions of fractions, in which like stands over like. */

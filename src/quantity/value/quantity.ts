@@ -42,6 +42,20 @@ type TimesOperand<D extends string, S extends string, D2 extends string, S2 exte
       ? `cannot multiply ${S} by ${S2}`
       : Quantity<D2, S2>;
 
+// The same stuff divided by itself is a pure number; different stuff by weight or by volume is a share of one in the other.
+type PerKind<D extends string, S extends string, D2 extends string, S2 extends string> = [D, S] extends [
+  D2,
+  S2,
+]
+  ? [D2, S2] extends [D, S]
+    ? "1"
+    : PerDimension<D, D2>
+  : [S, S2] extends [NeutralSubstance, NeutralSubstance]
+    ? D extends D2
+      ? "1"
+      : PerDimension<D, D2>
+    : PerDimension<D, D2>;
+
 type PerOperand<D extends string, S extends string, D2 extends string, S2 extends string> = [
   PerDimension<D, D2>,
 ] extends [never]
@@ -115,14 +129,15 @@ export class Quantity<in out D extends string, in out S extends string> {
   }
 
   /**
-   * The quotient by another quantity: an amount per an area is a rate, and `N` per `product` is
-   * `N/product`.
+   * The quotient by another quantity: an amount per an area is a rate. The same stuff divided by itself is a pure
+   * number, in every dimension; different stuff by weight or by volume is a share of one in the other, as `N` per
+   * `product` is `N/product`.
    */
   per<D2 extends string, S2 extends string>(
     divisor: PerOperand<D, S, D2, S2>,
-  ): Quantity<PerDimension<D, D2>, PerSubstance<S, S2>> {
+  ): Quantity<PerKind<D, S, D2, S2>, PerSubstance<S, S2>> {
     return combined(this as unknown as Any, divisor, -1) as Quantity<
-      PerDimension<D, D2>,
+      PerKind<D, S, D2, S2>,
       PerSubstance<S, S2>
     >;
   }
@@ -150,7 +165,12 @@ export class Quantity<in out D extends string, in out S extends string> {
 
   /** Always throws: `a + b` and `a < b` on quantities would forget their units. */
   valueOf(): never {
-    return fail("type", "quantity", this, "in(unit), plus, minus, compare or format");
+    return fail(
+      "type",
+      "quantity",
+      this,
+      "no + or < on quantities, but plus, minus, compare, in(unit) or format",
+    );
   }
 }
 
@@ -170,7 +190,7 @@ const shifted = (one: Any, input: unknown, sign: 1 | -1): unknown => {
 
 const scaled = (one: Any, factor: number, divisor: number): unknown => {
   // 20 °C is not twice 10 °C: a temperature has no multiple.
-  if (one.dimension === "temperature") fail("type", "this", one, "a temperature difference");
+  if (one.dimension === "temperature") fail("type", "this", one, "what temperatureDifference(a, b) gives");
   notZero(finite(divisor, "number"), "number", 0);
   return withValue(one, (one.value * finite(factor, "number")) / divisor);
 };
@@ -188,12 +208,11 @@ const combined = (one: Any, input: unknown, sign: 1 | -1): unknown => {
   const other = operand(input, "other");
   const divide = sign < 0;
   const by = `that can ${divide ? "divide" : "multiply"}`;
+  const of = (divide ? perSubstance : timesSubstance)(one.of, other.of);
   const plan =
-    planFor(knownUnit(one.unit, "this"), knownUnit(other.unit, "other"), sign) ??
+    planFor(knownUnit(one.unit, "this"), knownUnit(other.unit, "other"), sign, of === "none") ??
     fail("unit/mismatch", "other", other, `a quantity ${by} ${one.dimension}`);
-  const of =
-    (divide ? perSubstance : timesSubstance)(one.of, other.of) ??
-    fail("substance/mismatch", "other", other, `a substance ${by} ${one.of}`);
+  if (of === undefined) return fail("substance/mismatch", "other", other, `a substance ${by} ${one.of}`);
   if (divide) notZero(other.value, "other", other);
   const value = divide ? one.value / other.value : one.value * other.value;
   return new Quantity((value * plan.top) / plan.bottom, plan.unit, of, plan.dimension);
@@ -210,7 +229,7 @@ export const operand = (input: unknown, path: string): Quantity<string, string> 
   if (input instanceof Quantity) return input as Any;
   return isQuantityLike(input)
     ? quantityOf(input.value, input.unit, input.of ?? "none", path)
-    : fail("type", path, input, "a quantity");
+    : fail("type", path, input, 'a quantity, as quantity(3, "lb") makes');
 };
 
 /** How a quantity must lie: above zero, at or above zero, or anywhere. */
@@ -240,8 +259,9 @@ export const expectQuantity = <const D extends string, const S extends string = 
   if (q.of !== of) {
     fail("substance/mismatch", path, q, `a quantity of ${of === "none" ? "no substance" : of}`);
   }
-  if (bound === "positive" && q.value <= 0) fail("range", path, q, "more than zero");
-  if (bound === "non-negative" && q.value < 0) fail("range", path, q, "zero or more");
+  if (bound === "positive" && q.value <= 0)
+    fail("range", path, q, "more than zero", { params: { above: 0 } });
+  if (bound === "non-negative" && q.value < 0) fail("range", path, q, "zero or more", { params: { min: 0 } });
   return q as unknown as Quantity<D, S>;
 };
 

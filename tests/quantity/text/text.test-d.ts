@@ -114,7 +114,7 @@ describe("text", () => {
 
   test("an editor offers units and substances, not sentences", () => {
     expectTypeOf<CheckedSubstance<SubstanceHint>>().toEqualTypeOf<PlainSubstance>();
-    expectTypeOf<CheckedSubstance<string>>().toExtend<`a plain string is no substance${string}`>();
+    expectTypeOf<CheckedSubstance<string>>().toExtend<`a plain string may be no substance${string}`>();
     type Offered = UnitHint<"mass/area">;
     expectTypeOf<CheckedUnitOf<Offered | (string & {}), "mass/area">>().toEqualTypeOf<Offered>();
     expectTypeOf<CheckedUnitOf<string, "mass/area">>().toExtend<`a plain string is no unit${string}`>();

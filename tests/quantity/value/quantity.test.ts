@@ -134,10 +134,10 @@ describe("plain-JavaScript callers", () => {
   test("a quantity is neither a number nor a text by itself, and says what to use", () => {
     const rate = quantity(3, "lb/acre", "N");
     expect(`${rate}`).toBe("3 lb/acre of N");
-    expect(() => Number(rate)).toThrow(/in\(unit\), plus, minus, compare or format/);
+    expect(() => Number(rate)).toThrow(/plus, minus, compare, in\(unit\) or format/);
     const text: unknown = rate;
     expect(() => ["a rate: ", text].reduce((before, next) => (before as string) + (next as string))).toThrow(
-      /compare or format/,
+      /plus, minus, compare, in\(unit\) or format/,
     );
   });
 
@@ -282,6 +282,38 @@ describe("arithmetic", () => {
       claim(`${a} / ${b}`, q);
       claim(`${a} / ${q}`, b);
     }
+  });
+
+  test.each([
+    ["lb", "N"],
+    ["lb/acre", "N"],
+    ["gal/acre", "spray"],
+    ["gal/min", "water"],
+    ["lb/gal", "spray"],
+    ["mi/h", "none"],
+    ["ft", "none"],
+    ["h", "none"],
+  ] as const)("%s of %s by itself is a pure number", (unit, of) => {
+    const ratio = js(3, unit, of).per(js(4, unit, of));
+    expect([ratio.dimension, ratio.of, ratio.in("%")]).toEqual(["1", "none", 75]);
+  });
+
+  test.each([
+    ["lb/acre", "N", "product", "mass/mass"],
+    ["lb/gal", "N", "product", "mass/mass"],
+    ["gal/acre", "product", "spray", "volume/volume"],
+    ["gal/min", "product", "water", "volume/volume"],
+  ] as const)("%s of %s by that of %s is a share of one in the other", (unit, top, bottom, dimension) => {
+    const share = js(1, unit, top).per(js(4, unit, bottom));
+    const percent = share.in(dimension === "mass/mass" ? "% w/w" : "% v/v");
+    expect([share.dimension, share.of, percent]).toEqual([dimension, `${top}/${bottom}`, 25]);
+  });
+
+  test("a depth by time over an area is a flow, and 1 in/h over 1000 ft2 is 10.39 gal/min", () => {
+    const flow = quantity(1, "in/h").times(quantity(1000, "ft2"));
+    expect(flow.dimension).toBe("volume/time");
+    // 1000 ft2 x 1/12 ft = 83.33 ft3 = 623.377 gal in 60 min
+    expect(flow.in("gal/min")).toBeCloseTo(623.3766 / 60, 5);
   });
 
   test("like by like is the fraction of what stands on top", () => {
