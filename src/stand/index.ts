@@ -67,7 +67,7 @@ export {
   type SpacingForCover,
   spacingForCover,
 } from "./cover/planting-for-cover.js";
-export type { SpreadFactors, SpreadRate } from "./cover/spread.js";
+export type { RestsOn, SpreadFactors, SpreadRate } from "./cover/spread.js";
 export {
   type ObservedSpread,
   observedSpread,

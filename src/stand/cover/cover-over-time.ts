@@ -12,8 +12,14 @@ import {
 import { percentAt, type Share } from "../read.js";
 import { after, dateAt, neverChecked, rootingDays, rootingUnknown, spanOf } from "./cover-span.js";
 import { type CoverCurve, type CoverStart, curveOf } from "./cover-start.js";
-import { type GrowthBasis, type GrowthDay, type GrowthOfDays, growthDays } from "./growth-days.js";
-import { type ReadSpread, type SpreadFactors, type SpreadRate, spreadAt } from "./spread.js";
+import {
+  type GrowthBasis,
+  type GrowthDay,
+  type GrowthOfDays,
+  growthDays,
+  growthSource,
+} from "./growth-days.js";
+import { type ReadSpread, type RestsOn, type SpreadFactors, type SpreadRate, spreadAt } from "./spread.js";
 
 /** Cover at the end of one day. */
 export interface CoverDay {
@@ -43,6 +49,8 @@ export interface CoverOverTime {
   readonly days: readonly CoverDay[];
   readonly reached: readonly CoverReached[];
   readonly findings: readonly Finding[];
+  /** Who states the rate, the factors and the temperatures. */
+  readonly restsOn: readonly RestsOn[];
   readonly notChecked: readonly string[];
 }
 
@@ -138,6 +146,7 @@ export const coverOverTime = (
     })),
     reached,
     findings: [...spread.findings, ...findingsOf(reached, days)],
+    restsOn: [...spread.restsOn, { what: "growth", source: growthSource(input.growth) }],
     notChecked: [
       ...spread.notChecked,
       ...(record.rooting === undefined ? [rootingUnknown] : []),

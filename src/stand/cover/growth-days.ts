@@ -78,6 +78,12 @@ export const growthDays = (input: unknown, first: CivilDate, count: number): rea
   return found as GrowthDay[];
 };
 
+/** What the growth potential rests on, in one line, of a growth that was read already. */
+export const growthSource = (input: GrowthOfDays): string =>
+  "potential" in input
+    ? input.source
+    : [input.observed, input.forecast, input.normals].flatMap((each) => each?.source ?? []).join("; ");
+
 interface Sources {
   readonly observed: DailyTemperatures | undefined;
   readonly forecast: DailyTemperatures | undefined;

@@ -13,9 +13,9 @@ import { isMetric, type Length, percentAt, type Share } from "../read.js";
 import type { GrowInConditions } from "./cover-over-time.js";
 import { after, dateAt, neverChecked, rootingDays, rootingUnknown, spanOf } from "./cover-span.js";
 import { type CoverStart, curveOf } from "./cover-start.js";
-import { growthDays } from "./growth-days.js";
+import { growthDays, growthSource } from "./growth-days.js";
 import { radiusOfCover } from "./lattice-cover.js";
-import { spreadAt } from "./spread.js";
+import { type RestsOn, spreadAt } from "./spread.js";
 
 /** A spacing, and the plants per area that it takes. */
 export interface SpacingChoice {
@@ -33,6 +33,8 @@ export interface SpacingForCover {
   readonly mid: SpacingChoice;
   readonly high: SpacingChoice;
   readonly findings: readonly Finding[];
+  /** Who states the rate, the factors and the temperatures. */
+  readonly restsOn: readonly RestsOn[];
   readonly notChecked: readonly string[];
 }
 
@@ -115,6 +117,7 @@ export const spacingForCover = (
     mid: choice(spread.perDay.mid),
     high: choice(spread.perDay.high),
     findings: spread.findings,
+    restsOn: [...spread.restsOn, { what: "growth", source: growthSource(input.growth) }],
     notChecked: notChecked(spread.notChecked, record.rooting),
   };
 };
@@ -134,6 +137,8 @@ export interface PlantingDateForCover {
   readonly mid: CivilDate | null;
   readonly high: CivilDate | null;
   readonly findings: readonly Finding[];
+  /** Who states the rate, the factors and the temperatures. */
+  readonly restsOn: readonly RestsOn[];
   readonly notChecked: readonly string[];
 }
 
@@ -208,6 +213,7 @@ export const plantingDateForCover = (
     mid: latest(spread.perDay.mid),
     high: latest(spread.perDay.high),
     findings: spread.findings,
+    restsOn: [...spread.restsOn, { what: "growth", source: growthSource(input.growth) }],
     notChecked: notChecked(spread.notChecked, record.rooting),
   };
 };

@@ -40,19 +40,27 @@ export interface Range {
   readonly high: number;
 }
 
+/** What a result rests on, and who states it. */
+export interface RestsOn {
+  /** The spread, a factor by name, or the growth potential. */
+  readonly what: "spread" | keyof SpreadFactors | "growth";
+  readonly source: string;
+}
+
 /** The rate and the factors together. */
 export interface ReadSpread {
   /** In mm a day at a growth potential of 100 %. */
   readonly perDay: Range;
+  readonly restsOn: readonly RestsOn[];
   readonly notChecked: readonly string[];
   readonly findings: readonly Finding[];
 }
 
-const rateAt = (input: unknown): Range => {
+const rateAt = (input: unknown): Range & { readonly source: string } => {
   const record = expectFields(input, ["low", "mid", "high", "source"], "spread");
   const speed = (name: "low" | "mid" | "high", bound: "positive" | "non-negative"): number =>
     given(record[name], `spread.${name}`, "length/time", "none", bound).in("mm/d");
-  const { low, mid, high } = allOf({
+  const { low, mid, high, source } = allOf({
     low: () => speed("low", "non-negative"),
     mid: () => speed("mid", "positive"),
     high: () => speed("high", "positive"),
@@ -60,8 +68,10 @@ const rateAt = (input: unknown): Range => {
   });
   if (low > mid * (1 + 1e-12)) fail("conflict", "spread.low", shown(record.low), "no more than mid");
   if (mid > high * (1 + 1e-12)) fail("conflict", "spread.high", shown(record.high), "no less than mid");
-  return { low, mid, high };
+  return { low, mid, high, source };
 };
+
+type ReadFactor = ReturnType<typeof statedShareAt>;
 
 /** Reads a rate of spread and the factors on it. */
 export const spreadAt = (rate: unknown, factors: unknown): ReadSpread => {
@@ -76,18 +86,26 @@ export const spreadAt = (rate: unknown, factors: unknown): ReadSpread => {
             () =>
               stated[name] === undefined
                 ? undefined
-                : statedShareAt(stated[name], `factors.${name}`, { min: 0 }).percent,
+                : statedShareAt(stated[name], `factors.${name}`, { min: 0 }),
           ]),
         ),
       ),
   });
-  const percents = factorNames.map((name) => [name, read.factors[name] as number | undefined] as const);
+  const factorAt = (name: (typeof factorNames)[number]) => read.factors[name] as ReadFactor | undefined;
+  const percents = factorNames.map((name) => [name, factorAt(name)?.percent] as const);
   const share = percents.reduce(
     (all, [, percent]) => (percent === undefined ? all : (all * percent) / 100),
     1,
   );
   return {
     perDay: { low: read.rate.low * share, mid: read.rate.mid * share, high: read.rate.high * share },
+    restsOn: [
+      { what: "spread", source: read.rate.source },
+      ...factorNames.flatMap((name) => {
+        const source = factorAt(name)?.source;
+        return source === undefined ? [] : [{ what: name, source }];
+      }),
+    ],
     notChecked: percents
       .filter(([, percent]) => percent === undefined)
       .map(([name]) => `${name}: no factor given, the stated rate counts in full`),

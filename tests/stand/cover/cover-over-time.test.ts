@@ -93,6 +93,12 @@ describe("coverOverTime", () => {
     });
     expect(halved.notChecked.some((line) => line.startsWith("nitrogen"))).toBe(true);
     expect(halved.notChecked.some((line) => line.startsWith("shade"))).toBe(false);
+    expect(halved.restsOn.map(({ what, source }) => `${what}: ${source}`)).toEqual([
+      "spread: made up for the test",
+      "shade: made up",
+      "regulator: made up",
+      "growth: made up",
+    ]);
     const rich = coverOverTime({ ...base, factors: { nitrogen: share(120) } });
     expect(rich.findings.map(({ code }) => code)).toContain("cover/factor-above-full");
   });
