@@ -97,6 +97,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
     formulas: ["limeRequirement"],
     source: pennStateTurfTable.source,
     reached: "read",
+    kind: "fit",
     given:
       "pH goal 7.0 against 1,000 lb of CaCO3 an acre for each whole meq of the row, by the guide for field crops",
     answers: numbers(pennState[7]).map((printed): Answer => ({ of: "lb CCE/1000 ft2", printed, to: 10 })),
@@ -109,7 +110,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
           acidity: meq(Math.round(acidity)),
         }).rate.in("lb/1000 ft2"),
       ),
-    note: "The turf table follows the guide of the same university for field crops, rounded to 10 lb.",
+    note: "The turf table follows the guide of the same university for field crops, rounded to 10 lb; that it rounds the acidity to whole meq is read off the table.",
   },
   {
     entry: "soil-003",
