@@ -7,6 +7,7 @@ import { exists, filesBelow, read, rooms, sourceFiles } from "./sources.js";
 /** Packages that a subpath of a room may import, with the reason. The rooms themselves import none. */
 const packagesOfSubpath: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   "nutrient/blend": { highs: "linear programming, with shadow prices" },
+  "plan/fewest-visits": { highs: "integer programming" },
 };
 
 /** A folder with more files than this holds more than one subject. */

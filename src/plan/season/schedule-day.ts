@@ -13,7 +13,7 @@ const anyDay = /* @__PURE__ */ intervalRule({ source: "the days that the caller 
  * The first day, from a date on, that neither the rule of a treatment nor the caller rules out, and why it
  * moved.
  */
-const openFrom = (
+export const openFrom = (
   from: CivilDate,
   due: Due,
   avoid: AvoidedDays | undefined,

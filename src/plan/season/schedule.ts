@@ -1,53 +1,8 @@
-import { type CivilDate, compareDates, daysBetween } from "../../calendar/index.js";
-import { ledgerHistory } from "../../ledger/house.js";
-import { limitsOn } from "../../limits/house.js";
-import { turfConflicts } from "../grow-in/grow-in.js";
-import { readSeason } from "./read-season.js";
-import { asked, type Book, dayFor } from "./schedule-day.js";
-import { type Due, dueNext, type State } from "./schedule-due.js";
-import type { DateReason, NotPlaced, Schedule, SeasonPlan } from "./schedule-types.js";
-
-const place = (due: Due, date: CivilDate, why: readonly DateReason[], state: State, book: Book): void => {
-  const { treatment, earliest, latest } = due;
-  const { id, parts, proposal, input } = treatment;
-  state.applied.push(date);
-  state.applied.sort(compareDates);
-  state.placed++;
-  const number = state.placed;
-  const applications = book.visits.get(date) ?? [];
-  applications.push({
-    treatment: id,
-    number,
-    parts,
-    earliestByStatedRules: earliest,
-    latestUseful: latest,
-    reasons: [...due.reasons, ...why],
-  });
-  book.visits.set(date, applications);
-  if (latest !== null && compareDates(date, latest) > 0) {
-    book.findings.push({
-      code: "schedule/late",
-      severity: "caution",
-      path: treatment.path,
-      params: { treatment: id, number, date, latestUseful: latest, days: daysBetween(latest, date) },
-      text: `${id}: ${date} is ${daysBetween(latest, date)} days after ${latest}, up to which the application before is said to last.`,
-    });
-  }
-  const limits = asked(book, treatment, date);
-  if (limits !== undefined)
-    book.notChecked.push(...limitsOn(limits).notChecked.map((text) => `${id}: ${text}`));
-  if (proposal !== undefined) book.rows.push({ ...proposal.row, date, from: `${id} on ${date}`, parts });
-  if (input.use !== undefined) {
-    const { use, activeIngredient, label } = input;
-    const conflicts = turfConflicts({
-      date,
-      treatment: { id, use, ...(activeIngredient && { activeIngredient }), ...(label && { label }) },
-      turf: book.plan.turf ?? {},
-    });
-    book.findings.push(...conflicts.findings);
-    book.notChecked.push(...conflicts.notChecked);
-  }
-};
+import { compareDates } from "../../calendar/index.js";
+import { openBook, place, scheduleOf } from "./schedule-book.js";
+import { dayFor } from "./schedule-day.js";
+import { dueNext, type State } from "./schedule-due.js";
+import type { NotPlaced, Schedule, SeasonPlan } from "./schedule-types.js";
 
 /**
  * The visits of a season: each treatment is repeated by its stated rule, by heat and within the stated
@@ -82,18 +37,9 @@ const place = (due: Due, date: CivilDate, why: readonly DateReason[], state: Sta
  * ```
  */
 export const schedule = (plan: SeasonPlan): Schedule => {
-  const season = readSeason(plan);
-  const ledger = ledgerHistory(plan.ledger ?? { type: "ledger", version: 1, entries: [] }, "ledger");
-  const book: Book = { plan, season, ledger, rows: [], visits: new Map(), findings: [], notChecked: [] };
+  const { book, states } = openBook(plan);
+  const { season } = book;
   const notPlaced: NotPlaced[] = [];
-  const states = season.treatments.map((treatment): State => {
-    const logged = ledger.dates.filter((_, i) => ledger.entry(i).treatment === treatment.id);
-    return {
-      applied: [...new Set([...treatment.applied, ...logged])].sort(compareDates),
-      placed: 0,
-      done: false,
-    };
-  });
   // Bounded by the days of the season: every round places an application or ends a treatment.
   for (;;) {
     const open = season.treatments.flatMap((treatment, i) => {
@@ -122,29 +68,5 @@ export const schedule = (plan: SeasonPlan): Schedule => {
         reasons: [...due.reasons, ...why],
       });
   }
-  const dates = [...book.visits.keys()].sort(compareDates);
-  return {
-    type: "schedule",
-    version: 1,
-    season: season.season,
-    visits: dates.map((date) => ({ date, applications: book.visits.get(date) ?? [] })),
-    notPlaced,
-    findings: book.findings,
-    checked: [
-      "dates against the stated intervals",
-      ...(season.limits.length > 0 ? ["amounts against the stated limits"] : []),
-      ...(season.treatments.some(({ heat }) => heat) ? ["degree-days against the intervals by heat"] : []),
-      ...(season.treatments.some(({ input }) => input.use)
-        ? ["treatments against the turf, as far as it is known"]
-        : []),
-    ],
-    notChecked: [
-      ...new Set(book.notChecked),
-      ...(season.limits.length === 0 ? ["Limits: none are stated."] : []),
-      ...season.treatments
-        .filter(({ proposal }) => proposal === undefined && season.limits.length > 0)
-        .map(({ id }) => `${id}: the limits, for what it puts down is not stated.`),
-      "The weather of the day, and what else labels and local codes ask for.",
-    ],
-  };
+  return scheduleOf(book, notPlaced);
 };

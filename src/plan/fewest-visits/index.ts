@@ -1,0 +1,1 @@
+export { type FewestVisits, fewestVisits } from "./fewest-visits.js";

@@ -1,0 +1,107 @@
+import { type CivilDate, compareDates, daysBetween } from "../../calendar/index.js";
+import { ledgerHistory } from "../../ledger/house.js";
+import { limitsOn } from "../../limits/house.js";
+import { turfConflicts } from "../grow-in/grow-in.js";
+import { readSeason } from "./read-season.js";
+import { asked, type Book } from "./schedule-day.js";
+import type { Due, State } from "./schedule-due.js";
+import type { DateReason, NotPlaced, Schedule, SeasonPlan } from "./schedule-types.js";
+
+/** A book with nothing placed yet, and how far each treatment has got by the ledger and the caller. */
+export const openBook = (plan: SeasonPlan): { readonly book: Book; readonly states: readonly State[] } => {
+  const season = readSeason(plan);
+  const ledger = ledgerHistory(plan.ledger ?? { type: "ledger", version: 1, entries: [] }, "ledger");
+  const states = season.treatments.map((treatment): State => {
+    const logged = ledger.dates.filter((_, i) => ledger.entry(i).treatment === treatment.id);
+    return {
+      applied: [...new Set([...treatment.applied, ...logged])].sort(compareDates),
+      placed: 0,
+      done: false,
+    };
+  });
+  return {
+    book: { plan, season, ledger, rows: [], visits: new Map(), findings: [], notChecked: [] },
+    states,
+  };
+};
+
+/** Writes an application into the book, with what its limits and the turf say. */
+export const place = (
+  due: Due,
+  date: CivilDate,
+  why: readonly DateReason[],
+  state: State,
+  book: Book,
+): void => {
+  const { treatment, earliest, latest } = due;
+  const { id, parts, proposal, input } = treatment;
+  state.applied.push(date);
+  state.applied.sort(compareDates);
+  state.placed++;
+  const number = state.placed;
+  const applications = book.visits.get(date) ?? [];
+  applications.push({
+    treatment: id,
+    number,
+    parts,
+    earliestByStatedRules: earliest,
+    latestUseful: latest,
+    reasons: [...due.reasons, ...why],
+  });
+  book.visits.set(date, applications);
+  if (latest !== null && compareDates(date, latest) > 0) {
+    book.findings.push({
+      code: "schedule/late",
+      severity: "caution",
+      path: treatment.path,
+      params: { treatment: id, number, date, latestUseful: latest, days: daysBetween(latest, date) },
+      text: `${id}: ${date} is ${daysBetween(latest, date)} days after ${latest}, up to which the application before is said to last.`,
+    });
+  }
+  const limits = asked(book, treatment, date);
+  if (limits !== undefined)
+    book.notChecked.push(...limitsOn(limits).notChecked.map((text) => `${id}: ${text}`));
+  if (proposal !== undefined) book.rows.push({ ...proposal.row, date, from: `${id} on ${date}`, parts });
+  if (input.use !== undefined) {
+    const { use, activeIngredient, label } = input;
+    const conflicts = turfConflicts({
+      date,
+      treatment: { id, use, ...(activeIngredient && { activeIngredient }), ...(label && { label }) },
+      turf: book.plan.turf ?? {},
+    });
+    book.findings.push(...conflicts.findings);
+    book.notChecked.push(...conflicts.notChecked);
+  }
+};
+
+/** The schedule that a book holds. */
+export const scheduleOf = (
+  { season, visits, findings, notChecked }: Book,
+  notPlaced: readonly NotPlaced[],
+): Schedule => {
+  const dates = [...visits.keys()].sort(compareDates);
+  return {
+    type: "schedule",
+    version: 1,
+    season: season.season,
+    visits: dates.map((date) => ({ date, applications: visits.get(date) ?? [] })),
+    notPlaced,
+    findings,
+    checked: [
+      "dates against the stated intervals",
+      ...(season.limits.length > 0 ? ["amounts against the stated limits"] : []),
+      ...(season.treatments.some(({ heat }) => heat) ? ["degree-days against the intervals by heat"] : []),
+      ...(season.treatments.some(({ input }) => input.use)
+        ? ["treatments against the turf, as far as it is known"]
+        : []),
+    ],
+    notChecked: [
+      ...new Set(notChecked),
+      ...(season.limits.length === 0 ? ["Limits: none are stated."] : []),
+      ...season.treatments
+        .filter(({ proposal }) => proposal === undefined && season.limits.length > 0)
+        .map(({ id }) => `${id}: the limits, for what it puts down is not stated.`),
+      "The weather of the day, and what else labels and local codes ask for.",
+    ],
+  };
+};
