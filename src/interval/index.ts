@@ -99,6 +99,7 @@ export {
   publishedSprayRules,
   type SprayRules,
   type StatedBounds,
+  type StatedWind,
   type SunTimes,
 } from "./spray-window/spray-rules.js";
 export { type SprayWindow, sprayWindow } from "./spray-window/spray-window.js";

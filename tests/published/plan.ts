@@ -24,6 +24,7 @@ import {
   vermontLimits,
   wisconsinLimits,
 } from "../../src/limits/index.js";
+import { quantity } from "../../src/quantity/index.js";
 import type { LeftOut, PublishedCheck, Source } from "./check.js";
 
 const sourceOf = (set: LimitSet): Source => {
@@ -628,11 +629,11 @@ export const planChecks: readonly PublishedCheck[] = [
       const weather = hourlyWeather({
         start: "2026-06-03T00:00-05:00",
         source: "every whole number of miles an hour",
-        wind: { unit: "mi/h", values },
+        wind: { unit: "mi/h", values, height: { value: 2, unit: "m", of: "none" } },
       });
       const rules = publishedSprayRules.filter(({ wind }) => wind !== undefined);
-      const open = sprayWindow({ weather, rules }).hours.flatMap(({ objections }, i) =>
-        objections.length === 0 ? [values[i] as number] : [],
+      const open = sprayWindow({ weather, rules, windHeight: quantity(2, "m") }).hours.flatMap(
+        ({ objections }, i) => (objections.length === 0 ? [values[i] as number] : []),
       );
       return [Math.min(...open), Math.max(...open)];
     },

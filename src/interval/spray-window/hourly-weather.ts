@@ -1,11 +1,29 @@
 import { addHours, type Instant, instant } from "../../calendar/index.js";
-import { checks, fail, isUnit, type Quantity, quantityOf, suggestUnit } from "../../quantity/index.js";
+import {
+  allOf,
+  checks,
+  expectFields,
+  expectList,
+  expectQuantity,
+  expectText,
+  fail,
+  isUnit,
+  numberIn,
+  type Problem,
+  type Quantity,
+  type QuantityJson,
+  quantityOf,
+  RatewrightError,
+  suggestUnit,
+} from "../../quantity/index.js";
 import { highestCelsius, lowestCelsius } from "../expect-temperature.js";
 
 /** One figure for each hour in one unit; `null` where there is none. */
 export interface HourlyColumn {
   readonly unit: string;
   readonly values: readonly (number | null)[];
+  /** Of wind and gusts: the height above the ground. Stations and forecasts mostly state 10 m. */
+  readonly height?: QuantityJson;
 }
 
 const dimensions = {
@@ -54,9 +72,14 @@ const bounds: Readonly<Record<WeatherFigure, readonly [unit: string, min: number
 export const hoursOf = (weather: HourlyWeather): number =>
   Math.max(0, ...weatherFigures.map((name) => weather[name]?.values.length ?? 0));
 
+/** The most hours of a record: a century. */
+const mostHours = 876_600;
+
 /**
  * Makes an hourly record, and reports everything that is wrong with it at once: a unit of another
  * dimension, columns of different length, a value that is no number or cannot be. Nothing is filled in.
+ *
+ * Wind and gusts state the height at which they are measured or forecast; without it no rule on wind can be checked.
  *
  * @throws RatewrightError `date`, `missing`, `type`, `unit/unknown`, `unit/mismatch`, `conflict`,
  * `not-finite`, `range`, with paths such as `wind.values[3]`
@@ -66,73 +89,104 @@ export const hoursOf = (weather: HourlyWeather): number =>
  * import { hourlyWeather } from "ratewright";
  * const weather = hourlyWeather({
  *   start: "2026-06-03T06:00-05:00", source: "forecast of the weather service",
- *   wind: { unit: "mi/h", values: [2, 5, null] },
+ *   wind: { unit: "mi/h", height: { value: 10, unit: "m", of: "none" }, values: [2, 5, null] },
  * });
  * weather.wind?.values.length; // => 3
  * ```
  */
 export const hourlyWeather = (input: Omit<HourlyWeather, "type" | "version">): HourlyWeather => {
-  if (typeof input !== "object" || input === null) return fail("type", "weather", input, "a record");
-  const door = checks();
-  const start = door.run(() => instant(input.start, "start"));
-  const { source } = input;
-  if (typeof source !== "string" || source.trim() === "") {
-    door.add({ code: "missing", path: "source", got: String(source), expected: "who gives the figures" });
-  }
+  const fields = ["type", "version", "start", "source", ...weatherFigures] as const;
+  const { start, source, ...record } = expectFields(input, fields, "weather");
+  const given = weatherFigures.filter((name) => record[name] !== undefined);
   const columns: Partial<Record<WeatherFigure, HourlyColumn>> = {};
-  let length: number | undefined;
-  for (const name of weatherFigures) {
-    const column: unknown = input[name];
-    if (column === undefined) continue;
-    door.run(() => {
-      const { unit, values } = expectColumn(column, name);
-      const at = `${name}.unit`;
-      const like = suggestUnit(unit, dimensions[name]);
-      if (!isUnit(unit))
-        fail("unit/unknown", at, unit, `a unit of ${dimensions[name]}`, like ? { suggestion: like } : {});
-      const { dimension } = quantityOf(0, unit, "none", at);
-      if (dimension !== dimensions[name]) fail("unit/mismatch", at, unit, `a unit of ${dimensions[name]}`);
-      if (length !== undefined && values.length !== length) {
-        fail(
-          "conflict",
-          `${name}.values`,
-          `${values.length} hours`,
-          `as many hours as the others, which is ${length}`,
-        );
+  const read = allOf({
+    start: () => instant(start as Instant, "start"),
+    source: () => expectText(source, "source", "who gives the figures"),
+    columns: () => {
+      const door = checks();
+      for (const name of given) {
+        const column = door.run(() => columnOf(record[name], name));
+        if (column !== undefined) columns[name] = column;
       }
-      length ??= values.length;
-      if (values.length === 0) fail("missing", `${name}.values`, "an empty list", "at least one hour");
-      const [common, min, max] = bounds[name];
-      for (const [i, value] of values.entries()) {
-        if (value === null) continue;
-        const hour = `${name}.values[${i}]`;
-        if (typeof value !== "number" || !Number.isFinite(value)) {
-          door.run(() => fail("not-finite", hour, value, "a number, or null"));
-          continue;
-        }
-        const figure = quantityOf(value, unit, "none", hour) as unknown as Quantity<"length", "none">;
-        const same = figure.in(common as "m");
-        if (same < min - 1e-9 || same > max + 1e-9) {
-          const wanted = `${min} to ${max} ${common}`.replace(/ to Infinity.*/, " or more");
-          door.run(() => fail("range", hour, figure, wanted));
-        }
-      }
-      columns[name] = { unit, values: [...values] };
-    });
-  }
-  if (length === undefined && door.count() === 0) {
-    door.add({ code: "missing", path: "wind", got: "nothing", expected: "at least one column" });
-  }
-  door.done();
-  return { type: "hourly-weather", version: 1, start: start as Instant, source, ...columns };
+      door.done();
+      if (given.length === 0) fail("missing", "wind", "nothing", "at least one column");
+      sameLength(columns);
+    },
+  });
+  return { type: "hourly-weather", version: 1, start: read.start, source: read.source, ...columns };
 };
 
-const expectColumn = (input: unknown, path: string): HourlyColumn => {
-  const { unit, values } = Object(input) as Partial<HourlyColumn>;
-  if (typeof unit !== "string") return fail("unit/unknown", `${path}.unit`, unit, "a unit");
-  if (!Array.isArray(values)) return fail("type", `${path}.values`, values, "a list of numbers and null");
-  return { unit, values };
+const sameLength = (columns: Readonly<Partial<Record<WeatherFigure, HourlyColumn>>>): void => {
+  const lengths = Object.entries(columns).map(([name, { values }]) => [name, values.length] as const);
+  const [, length] = lengths[0] as readonly [string, number];
+  const problems = lengths
+    .filter(([, own]) => own !== length)
+    .map(([name, own]): Problem => {
+      const expected = `as many hours as the others, which is ${length}`;
+      return { code: "conflict", path: `${name}.values`, got: `${own} hours`, expected };
+    });
+  if (problems.length > 0) throw new RatewrightError(problems);
 };
+
+const unitOf = (input: unknown, name: WeatherFigure): string => {
+  const dimension = dimensions[name];
+  const at = `${name}.unit`;
+  if (typeof input !== "string") return fail("unit/unknown", at, input, `a unit of ${dimension}`);
+  if (!isUnit(input)) {
+    const like = suggestUnit(input, dimension);
+    return fail("unit/unknown", at, input, `a unit of ${dimension}`, like ? { suggestion: like } : {});
+  }
+  return isUnit(input, dimension) ? input : fail("unit/mismatch", at, input, `a unit of ${dimension}`);
+};
+
+/** Takes one column, or throws all that is wrong with it. */
+const columnOf = (input: unknown, name: WeatherFigure): HourlyColumn => {
+  const moves = name === "wind" || name === "gust";
+  const known = ["unit", "values", ...(moves ? (["height"] as const) : [])] as const;
+  const column = expectFields(input, known, name, "a record with unit and values");
+  const read = allOf({
+    unit: () => unitOf(column.unit, name),
+    values: () => hoursAt(column.values, `${name}.values`),
+    height: () => ("height" in column ? heightAt(column.height, `${name}.height`) : undefined),
+  });
+  const door = checks();
+  const [common, min, max] = bounds[name];
+  for (const [i, value] of read.values.entries()) {
+    if (value === null) continue;
+    const figure = quantityOf(value, read.unit, "none", `${name}.values[${i}]`);
+    const same = numberIn(figure, common);
+    if (same >= min - 1e-9 && same <= max + 1e-9) continue;
+    const wanted = `${min} to ${max} ${common}`.replace(/ to Infinity.*/, " or more");
+    door.run(() => fail("range", `${name}.values[${i}]`, figure, wanted));
+  }
+  door.done();
+  return { unit: read.unit, values: read.values, ...(read.height && { height: read.height }) };
+};
+
+/** Takes the figures of the hours, or throws. */
+const hoursAt = (input: unknown, path: string): readonly (number | null)[] => {
+  if (!Array.isArray(input)) return fail("type", path, input, "a list of numbers and null");
+  if (input.length > mostHours) return fail("range", path, input, `at most ${mostHours} hours`);
+  const list = expectList(input, path, "hour");
+  const door = checks();
+  const values = list.map((value, i): number | null => {
+    if (value === null) return null;
+    const read = door.run(() =>
+      typeof value === "number" && Number.isFinite(value)
+        ? value + 0
+        : fail("not-finite", `${path}[${i}]`, value, "a number, or null"),
+    );
+    return read ?? null;
+  });
+  door.done();
+  return values;
+};
+
+/** Takes a height above the ground as plain JSON, or throws; nothing where none is stated. */
+export const heightAt = (input: unknown, path: string): QuantityJson | undefined =>
+  input === undefined
+    ? undefined
+    : expectQuantity(input, { dimension: "length", of: "none", bound: "positive" }, path).toJSON();
 
 /** One figure of one hour, or `undefined` where the record has none. */
 export const figureAt = (

@@ -1,8 +1,17 @@
 import { addHours, compareInstants, hoursBetween, type Instant } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
-import { checks, type FactSource, type Quantity, quantityOf } from "../../quantity/index.js";
+import {
+  checks,
+  expectQuantity,
+  type FactSource,
+  numberIn,
+  type Quantity,
+  type QuantityJson,
+  quantityOf,
+} from "../../quantity/index.js";
+import { windAtHeight } from "../../weather/index.js";
 import { figureAt, type HourlyWeather, hourStart } from "./hourly-weather.js";
-import type { SprayRules, StatedBounds, SunTimes } from "./spray-rules.js";
+import type { SprayRules, StatedBounds, StatedWind, SunTimes } from "./spray-rules.js";
 import { deltaT } from "./wet-bulb.js";
 
 /** Why a stated rule objects to an hour. */
@@ -26,9 +35,30 @@ export interface SprayHour {
   readonly notChecked: readonly string[];
 }
 
-/** What one rule says of one hour: an objection, what could not be checked, or nothing. */
-type Say = (objection: Omit<SprayObjection, "source">) => void;
-type Miss = (what: string) => void;
+/** What one rule says of one hour: objections, and what could not be checked. */
+interface Said {
+  readonly objections: readonly Omit<SprayObjection, "source">[];
+  readonly missed: readonly string[];
+}
+
+const nothing: Said = { objections: [], missed: [] };
+const missed = (what: string): Said => ({ objections: [], missed: [what] });
+const objects = (objection: Omit<SprayObjection, "source">): Said => ({
+  objections: [objection],
+  missed: [],
+});
+const together = (parts: readonly Said[]): Said => ({
+  objections: parts.flatMap((part) => part.objections),
+  missed: parts.flatMap((part) => part.missed),
+});
+
+/** What an hour is held against beside its rules. */
+export interface SprayContext {
+  readonly weather: HourlyWeather;
+  readonly sun: readonly SunTimes[];
+  /** The height that a rule on wind means where it states none. */
+  readonly windHeight?: QuantityJson;
+}
 
 const words: Readonly<Record<string, string>> = {
   wind: "Wind",
@@ -39,121 +69,189 @@ const words: Readonly<Record<string, string>> = {
   soilMoisture: "Soil moisture",
 };
 
-const readLimit = (limit: NonNullable<StatedBounds["min"]>): Quantity<string, string> =>
-  quantityOf(limit.value, limit.unit, limit.of ?? "none", "rules");
-const inUnit = (q: Quantity<string, string>, unit: string): number =>
-  (q as unknown as Quantity<"length", "none">).in(unit as "m");
+const readLimit = ({ value, unit, of }: QuantityJson): Quantity<string, string> =>
+  quantityOf(value, unit, of ?? "none", "rules");
 const round = (x: number): number => Number(x.toPrecision(4));
 
-/** Compares a figure, or the band in which it lies, with stated bounds. */
-const compare = (
-  name: string,
-  band: { low: Quantity<string, string>; high: Quantity<string, string> } | undefined,
-  bounds: StatedBounds | undefined,
-  say: Say,
-  miss: Miss,
-): void => {
-  if (bounds === undefined) return;
+/** The figure of an hour as a band: from and to. */
+interface Band {
+  readonly low: QuantityJson;
+  readonly high: QuantityJson;
+  /** What was done to it, for the text: `", brought from 10 m to 2 m"`. */
+  readonly how?: string;
+}
+
+/** Compares a band with stated bounds. */
+const compare = (name: string, { low, high, how = "" }: Band, bounds: StatedBounds): Said => {
   const word = words[name] ?? name;
-  if (band === undefined) {
-    const reason = name === "deltaT" ? ", or its formula does not reach so far" : "";
-    miss(`${word}: the record does not tell it${reason}.`);
-    return;
-  }
-  for (const side of ["min", "max"] as const) {
-    const limit = bounds[side];
-    if (limit === undefined) continue;
-    const { value: bound, unit } = readLimit(limit);
-    const [low, high] = [inUnit(band.low, unit), inUnit(band.high, unit)];
-    // Wholly outside, or only with a part of the band.
-    const [outside, partly] =
-      side === "min"
-        ? [exceeds(bound, high), exceeds(bound, low)]
-        : [exceeds(low, bound), exceeds(high, bound)];
-    const where = side === "min" ? "below" : "above";
-    const figure = low === high ? `${round(low)}` : `${round(low)} to ${round(high)}`;
-    const text = `${word} of ${figure} ${unit} is ${where} the stated ${bound} ${unit}.`;
-    if (outside) say({ code: `spray/${name}-${where}`, params: { low, high, bound, unit }, text });
-    else if (partly) miss(`${word}: ${figure} ${unit} is too near the stated ${bound} ${unit} to tell.`);
-  }
+  return together(
+    (["min", "max"] as const).map((side): Said => {
+      const limit = bounds[side];
+      if (limit === undefined) return nothing;
+      const { value: bound, unit } = readLimit(limit);
+      const [least, most] = [numberIn(low, unit), numberIn(high, unit)];
+      // Wholly outside, or only with a part of the band.
+      const [outside, partly] =
+        side === "min"
+          ? [exceeds(bound, most), exceeds(bound, least)]
+          : [exceeds(least, bound), exceeds(most, bound)];
+      const where = side === "min" ? "below" : "above";
+      const figure = least === most ? `${round(least)}` : `${round(least)} to ${round(most)}`;
+      const params = { low: least, high: most, bound, unit };
+      const text = `${word} of ${figure} ${unit}${how} is ${where} the stated ${bound} ${unit}.`;
+      if (outside) return objects({ code: `spray/${name}-${where}`, params, text });
+      return partly
+        ? missed(`${word}: ${figure} ${unit} is too near the stated ${bound} ${unit} to tell.`)
+        : nothing;
+    }),
+  );
 };
 
-const deltaBand = (weather: HourlyWeather, hour: number): ReturnType<typeof deltaT> | undefined => {
+const plainFigure = (name: "temperature" | "humidity" | "soilMoisture", rule: SprayRules, at: At): Said => {
+  const bounds = rule[name];
+  if (bounds === undefined) return nothing;
+  const figure = figureAt(at.weather, name, at.hour);
+  return figure === undefined
+    ? missed(`${words[name]}: not in the record.`)
+    : compare(name, { low: figure, high: figure }, bounds);
+};
+
+/** An hour with what it is held against. */
+interface At extends SprayContext {
+  readonly hour: number;
+}
+
+const shownHeight = ({ value, unit }: QuantityJson): string => `${value} ${unit}`;
+
+/** A wind or gust at the height that a rule means, or why it cannot be told. */
+const windFor = (
+  name: "wind" | "gust",
+  meant: QuantityJson | undefined,
+  at: At,
+): { readonly band: Band } | { readonly why: string } => {
+  const figure = figureAt(at.weather, name, at.hour);
+  if (figure === undefined) return { why: "not in the record" };
+  const from = at.weather[name]?.height;
+  if (from === undefined) {
+    return { why: `the record does not state its height: give ${name}.height, mostly 10 m` };
+  }
+  const to = meant ?? at.windHeight;
+  if (to === undefined) {
+    return { why: "the rule does not state the height that it means: give its height, or windHeight" };
+  }
+  const [high, low] = [from, to].map((height, i) =>
+    expectQuantity(
+      height,
+      { dimension: "length", of: "none" },
+      i === 0 ? `weather.${name}.height` : "height",
+    ),
+  ) as [Quantity<"length", "none">, Quantity<"length", "none">];
+  if (Math.abs(high.in("m") - low.in("m")) < 1e-9) return { band: { low: figure, high: figure } };
+  if (name === "gust") {
+    return {
+      why: `there is no published way to bring gusts from ${shownHeight(from)} to ${shownHeight(to)}`,
+    };
+  }
+  const wind = expectQuantity(figure, { dimension: "length/time", of: "none" }, "weather.wind");
+  const door = checks();
+  const moved = door.run(() => windAtHeight({ wind, from: high, to: low }));
+  if (moved === undefined) {
+    return {
+      why: `it cannot be brought from ${shownHeight(from)} to ${shownHeight(to)}: heights of 0.3 to 30 m can`,
+    };
+  }
+  const how = ` at ${shownHeight(to)} (${round(wind.value)} ${wind.unit} at ${shownHeight(from)})`;
+  return { band: { low: moved, high: moved, how } };
+};
+
+const windFigure = (name: "wind" | "gust", rule: SprayRules, at: At): Said => {
+  const bounds: StatedWind | undefined = rule[name];
+  if (bounds === undefined) return nothing;
+  const found = windFor(name, bounds.height, at);
+  return "why" in found ? missed(`${words[name]}: ${found.why}.`) : compare(name, found.band, bounds);
+};
+
+const dryness = ({ deltaT: bounds }: SprayRules, { weather, hour }: At): Said => {
+  if (bounds === undefined) return nothing;
+  const door = checks();
   const temperature = figureAt(weather, "temperature", hour);
   const humidity = figureAt(weather, "humidity", hour);
-  if (temperature === undefined || humidity === undefined) return undefined;
-  const door = checks();
-  return door.run(() => deltaT({ temperature, humidity } as unknown as Parameters<typeof deltaT>[0]));
+  const band = door.run(() =>
+    deltaT({
+      temperature: expectQuantity(temperature, { dimension: "temperature", of: "none" }, "temperature"),
+      humidity: expectQuantity(humidity, { dimension: "1", of: "none" }, "humidity"),
+    }),
+  );
+  return band === undefined
+    ? missed("Delta T: not in the record, or its formula does not reach so far.")
+    : compare("deltaT", band, bounds);
 };
 
-const rain = (rules: SprayRules, weather: HourlyWeather, hour: number, say: Say, miss: Miss): void => {
-  if (rules.rainfast === undefined) return;
-  const { hours, moreThan } = rules.rainfast;
-  const least = moreThan === undefined ? 0 : inUnit(readLimit(moreThan), "mm");
+const rain = ({ rainfast }: SprayRules, { weather, hour }: At): Said => {
+  if (rainfast === undefined) return nothing;
+  const { hours, moreThan } = rainfast;
+  const least = moreThan === undefined ? 0 : numberIn(readLimit(moreThan), "mm");
   const unknown: number[] = [];
   // The spraying may end at the end of this hour: the stated hours begin then.
   for (let i = hour; i <= hour + Math.ceil(hours); i++) {
     const depth = figureAt(weather, "rain", i);
     if (depth === undefined) unknown.push(i);
-    else if (exceeds(inUnit(depth, "mm"), least)) {
+    else if (exceeds(numberIn(depth, "mm"), least)) {
       const from = hourStart(weather, i);
       const text = `${round(depth.value)} ${depth.unit} of rain in the hour from ${from}, within the ${hours} hours that are stated.`;
-      say({ code: "spray/rain", params: { from, depth: depth.value, unit: depth.unit, hours }, text });
-      return;
+      return objects({
+        code: "spray/rain",
+        params: { from, depth: depth.value, unit: depth.unit, hours },
+        text,
+      });
     }
   }
-  if (unknown.length > 0)
-    miss(`Rain: the record does not tell it for ${unknown.length} of the stated hours.`);
+  return unknown.length === 0
+    ? nothing
+    : missed(`Rain: not in the record for ${unknown.length} of the stated hours.`);
 };
 
-const cold = (rules: SprayRules, weather: HourlyWeather, hour: number, say: Say, miss: Miss): void => {
+const cold = (rule: SprayRules, { weather, hour }: At): Said => {
   const at = (
     name: "temperature" | "soilTemperature",
-    limit: SprayRules["frostAt"],
+    limit: QuantityJson | undefined,
     code: string,
     what: string,
     hits: (t: number, bound: number) => boolean,
-  ): void => {
-    if (limit === undefined) return;
+  ): Said => {
+    if (limit === undefined) return nothing;
     const figure = figureAt(weather, name, hour);
-    if (figure === undefined) {
-      miss(`${what}: the record does not tell the temperature.`);
-      return;
-    }
+    if (figure === undefined) return missed(`${what}: no temperature in the record.`);
     const { value: bound, unit } = readLimit(limit);
-    const t = inUnit(figure, unit);
-    if (!hits(t, bound)) return;
-    say({
-      code: `spray/${code}`,
-      params: { temperature: t, bound, unit },
-      text: `${what}: ${round(t)} ${unit} against the stated ${bound} ${unit}.`,
-    });
+    const t = numberIn(figure, unit);
+    return hits(t, bound)
+      ? objects({
+          code: `spray/${code}`,
+          params: { temperature: t, bound, unit },
+          text: `${what}: ${round(t)} ${unit} against the stated ${bound} ${unit}.`,
+        })
+      : nothing;
   };
-  at("temperature", rules.frostAt, "frost", "Frost", (t, bound) => t <= bound + 1e-9);
-  at("soilTemperature", rules.dormantBelow, "dormant", "Dormant turf", (t, bound) => t < bound - 1e-9);
+  return together([
+    at("temperature", rule.frostAt, "frost", "Frost", (t, bound) => t <= bound + 1e-9),
+    at("soilTemperature", rule.dormantBelow, "dormant", "Dormant turf", (t, bound) => t < bound - 1e-9),
+  ]);
 };
 
-const inversion = (
-  { inversion: stated }: SprayRules,
-  weather: HourlyWeather,
-  hour: number,
-  sun: readonly SunTimes[],
-  say: Say,
-  miss: Miss,
-): void => {
-  if (stated === undefined) return;
-  if (stated.calmBelow !== undefined) {
-    const wind = figureAt(weather, "wind", hour);
-    const { value: bound, unit } = readLimit(stated.calmBelow);
-    if (wind === undefined) miss("Calm as a sign of inversion: the record does not tell the wind.");
-    else if (exceeds(bound, inUnit(wind, unit))) {
-      const now = round(inUnit(wind, unit));
-      const text = `Wind of ${now} ${unit} is calm, which may mean an inversion.`;
-      say({ code: "spray/inversion-calm", params: { wind: now, bound, unit }, text });
-    }
-  }
-  const { afterSunrise, beforeSunset } = stated;
-  if (afterSunrise === undefined && beforeSunset === undefined) return;
+const calm = ({ inversion: stated }: SprayRules, at: At): Said => {
+  if (stated?.calmBelow === undefined) return nothing;
+  const found = windFor("wind", stated.height, at);
+  if ("why" in found) return missed(`Calm as a sign of inversion: wind ${found.why}.`);
+  const { value: bound, unit } = readLimit(stated.calmBelow);
+  const now = numberIn(found.band.low, unit);
+  if (!exceeds(bound, now)) return nothing;
+  const text = `Wind of ${round(now)} ${unit}${found.band.how ?? ""} is calm, which may mean an inversion.`;
+  return objects({ code: "spray/inversion-calm", params: { wind: round(now), bound, unit }, text });
+};
+
+const sunlight = ({ inversion: stated }: SprayRules, { weather, sun, hour }: At): Said => {
+  const { afterSunrise, beforeSunset } = stated ?? {};
+  if (afterSunrise === undefined && beforeSunset === undefined) return nothing;
   const from = hourStart(weather, hour);
   const to = addHours(from, 1);
   // The day whose noon is nearest: the two may be written with different offsets.
@@ -161,53 +259,60 @@ const inversion = (
     const fromNoon = hoursBetween(sunrise, from) - hoursBetween(sunrise, sunset) / 2;
     return fromNoon >= -12 && fromNoon < 12;
   });
-  if (day === undefined) {
-    miss("Sunrise and sunset of the day are not given.");
-    return;
-  }
-  if (afterSunrise !== undefined && compareInstants(from, addHours(day.sunrise, afterSunrise)) < 0) {
-    const text = `Before ${afterSunrise} hours after sunrise, when an inversion may still lie.`;
-    say({ code: "spray/inversion-morning", params: { sunrise: day.sunrise, hours: afterSunrise }, text });
-  }
-  if (beforeSunset !== undefined && compareInstants(to, addHours(day.sunset, -beforeSunset)) > 0) {
-    const text = `Later than ${beforeSunset} hours before sunset, when an inversion may form.`;
-    say({ code: "spray/inversion-evening", params: { sunset: day.sunset, hours: beforeSunset }, text });
-  }
+  if (day === undefined) return missed("Sunrise and sunset of the day are not given.");
+  const early = afterSunrise !== undefined && compareInstants(from, addHours(day.sunrise, afterSunrise)) < 0;
+  const late = beforeSunset !== undefined && compareInstants(to, addHours(day.sunset, -beforeSunset)) > 0;
+  return together([
+    early
+      ? objects({
+          code: "spray/inversion-morning",
+          params: { sunrise: day.sunrise, hours: afterSunrise },
+          text: `Before ${afterSunrise} hours after sunrise, when an inversion may still lie.`,
+        })
+      : nothing,
+    late
+      ? objects({
+          code: "spray/inversion-evening",
+          params: { sunset: day.sunset, hours: beforeSunset },
+          text: `Later than ${beforeSunset} hours before sunset, when an inversion may form.`,
+        })
+      : nothing,
+  ]);
 };
 
+const saidOf = (rule: SprayRules, at: At): Said =>
+  together([
+    windFigure("wind", rule, at),
+    windFigure("gust", rule, at),
+    plainFigure("temperature", rule, at),
+    plainFigure("humidity", rule, at),
+    plainFigure("soilMoisture", rule, at),
+    dryness(rule, at),
+    rain(rule, at),
+    cold(rule, at),
+    calm(rule, at),
+    sunlight(rule, at),
+  ]);
+
 /** Holds one hour of a record against checked rules. */
-export const sprayHour = (
-  weather: HourlyWeather,
-  rules: readonly SprayRules[],
-  sun: readonly SunTimes[],
-  hour: number,
-): SprayHour => {
-  const objections: SprayObjection[] = [];
-  const notChecked = new Set<string>();
-  const miss: Miss = (what) => void notChecked.add(what);
-  for (const rule of rules) {
-    const say: Say = (objection) => void objections.push({ ...objection, source: rule.source });
-    for (const name of ["wind", "gust", "temperature", "humidity", "soilMoisture"] as const) {
-      const figure = rule[name] === undefined ? undefined : figureAt(weather, name, hour);
-      compare(name, figure && { low: figure, high: figure }, rule[name], say, miss);
-    }
-    const band = rule.deltaT === undefined ? undefined : deltaBand(weather, hour);
-    compare("deltaT", band as Parameters<typeof compare>[1], rule.deltaT, say, miss);
-    rain(rule, weather, hour, say, miss);
-    cold(rule, weather, hour, say, miss);
-    inversion(rule, weather, hour, sun, say, miss);
-  }
-  const from = hourStart(weather, hour);
+export const sprayHour = (rules: readonly SprayRules[], context: SprayContext, hour: number): SprayHour => {
+  const at = { ...context, hour };
+  const said = rules.map((rule) => ({ ...saidOf(rule, at), source: rule.source }));
+  const objections = said.flatMap((one) =>
+    one.objections.map((objection) => ({ ...objection, source: one.source })),
+  );
+  const notChecked = [...new Set(said.flatMap((one) => one.missed))];
+  const from = hourStart(context.weather, hour);
   return {
     from,
     to: addHours(from, 1),
     statement:
       objections.length > 0
         ? "a stated rule objects"
-        : notChecked.size > 0
+        : notChecked.length > 0
           ? "no stated rule objects, but not all could be checked"
           : "no stated rule objects",
     objections,
-    notChecked: [...notChecked],
+    notChecked,
   };
 };

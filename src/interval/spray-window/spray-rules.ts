@@ -1,18 +1,30 @@
 import type { Instant } from "../../calendar/index.js";
 import {
+  allOf,
   checks,
+  expectFields,
+  expectList,
   expectNumber,
   expectQuantity,
-  expectRecord,
   type FactSource,
   fail,
+  frozen,
+  numberIn,
   type QuantityJson,
 } from "../../quantity/index.js";
+import { expectSource } from "../expect-source.js";
+import { heightAt } from "./hourly-weather.js";
 
 /** From and up to, both included; a `Quantity` fits. */
 export interface StatedBounds {
   readonly min?: QuantityJson;
   readonly max?: QuantityJson;
+}
+
+/** Bounds of a wind, with the height above the ground that they mean: the boom's, 2 m, 10 m. */
+export interface StatedWind extends StatedBounds {
+  /** Where it is left out, `windHeight` of {@link sprayWindow} stands for it; without either nothing is compared. */
+  readonly height?: QuantityJson;
 }
 
 /**
@@ -22,8 +34,8 @@ export interface StatedBounds {
 export interface SprayRules {
   /** Where it is stated. */
   readonly source: FactSource;
-  readonly wind?: StatedBounds;
-  readonly gust?: StatedBounds;
+  readonly wind?: StatedWind;
+  readonly gust?: StatedWind;
   readonly temperature?: StatedBounds;
   readonly humidity?: StatedBounds;
   /** In °C diff or °F diff; computed from temperature and humidity with the band of its error. */
@@ -43,6 +55,8 @@ export interface SprayRules {
   readonly inversion?: {
     /** Calm: wind below this speed. */
     readonly calmBelow?: QuantityJson;
+    /** The height above the ground that `calmBelow` means. */
+    readonly height?: QuantityJson;
     /** Not before so many hours after sunrise, and not later than so many before sunset. */
     readonly afterSunrise?: number;
     readonly beforeSunset?: number;
@@ -75,85 +89,108 @@ export const ruleParts: readonly Exclude<keyof SprayRules, "source">[] = [
 ];
 const inversionSigns = ["calmBelow", "afterSunrise", "beforeSunset"] as const;
 
-/** Takes rules that may come from JSON, or throws all that is wrong with them. */
-export const checkedRules = (input: readonly SprayRules[], path: string): readonly SprayRules[] => {
-  if (!Array.isArray(input)) return fail("type", path, input, "a list of rules");
-  if (input.length === 0) fail("missing", path, "an empty list", "at least one rule");
+/** Takes rules that may come from JSON and gives own copies of them, or throws all that is wrong with them. */
+export const checkedRules = (input: unknown, path: string): readonly SprayRules[] => {
   const door = checks();
-  (input as readonly SprayRules[]).forEach((rules, i) => {
-    const at = `${path}[${i}]`;
-    if (typeof rules !== "object" || rules === null) {
-      door.run(() => fail("type", at, rules, "a record of rules"));
-      return;
-    }
-    const one = (value: QuantityJson | undefined, dimension: string, where: string): void => {
-      if (value !== undefined) door.run(() => expectQuantity(value, { dimension }, `${at}.${where}`));
-    };
-    const missing = (where: string, expected: string): void =>
-      door.add({ code: "missing", path: `${at}${where}`, got: "nothing", expected });
-    for (const [name, dimension] of Object.entries(boundedFigures)) {
-      const bounds = record<StatedBounds>(rules[name as keyof typeof boundedFigures], `${at}.${name}`, door);
-      if (bounds === undefined) continue;
-      // A bound that is written otherwise would be looked for and never found.
-      if (bounds.min === undefined && bounds.max === undefined) missing(`.${name}`, "min, max or both");
-      if (bounds.min === undefined || bounds.max === undefined) {
-        one(bounds.min, dimension, `${name}.min`);
-        one(bounds.max, dimension, `${name}.max`);
-        continue;
-      }
-      const { min, max } = bounds;
-      door.run(() => {
-        const low = expectQuantity(min, { dimension: dimension as "length" }, `${at}.${name}.min`);
-        const high = expectQuantity(max, { dimension: dimension as "length" }, `${at}.${name}.max`);
-        if (low.in(high.unit as "m") > high.value) {
-          fail("conflict", `${at}.${name}.min`, low, `not more than max, which is ${high}`);
-        }
-      });
-    }
-    one(rules.frostAt, "temperature", "frostAt");
-    one(rules.dormantBelow, "temperature", "dormantBelow");
-    const rainfast = record<SprayRules["rainfast"] & object>(rules.rainfast, `${at}.rainfast`, door);
-    const inversion = record<SprayRules["inversion"] & object>(rules.inversion, `${at}.inversion`, door);
-    one(rainfast?.moreThan, "length", "rainfast.moreThan");
-    one(inversion?.calmBelow, "length/time", "inversion.calmBelow");
-    const hours = {
-      "rainfast.hours": rainfast?.hours,
-      "inversion.afterSunrise": inversion?.afterSunrise,
-      "inversion.beforeSunset": inversion?.beforeSunset,
-    };
-    for (const [where, value] of Object.entries(hours)) {
-      if (value !== undefined) door.run(() => expectNumber(value, `${at}.${where}`, { min: 0, max: 240 }));
-    }
-    if (rainfast !== undefined && rainfast.hours === undefined) {
-      missing(".rainfast.hours", "the hours of the label");
-    }
-    if (inversion !== undefined && inversionSigns.every((sign) => inversion[sign] === undefined)) {
-      missing(".inversion", "calmBelow, afterSunrise or beforeSunset");
-    }
-    if (ruleParts.every((part) => rules[part] === undefined))
-      missing("", "at least one rule beside the source");
-    if (rules.source === undefined || rules.source === "") {
-      door.add({
-        code: "missing",
-        path: `${at}.source`,
-        got: "nothing",
-        expected: "where the rules are stated",
-      });
-    }
-  });
+  const rules = expectList(input, path, "rule").map((one, i) =>
+    door.run(() => readRule(one, `${path}[${i}]`)),
+  );
   door.done();
-  return input;
+  return rules.flatMap((one) => one ?? []);
 };
 
-/** A part of a rule that has to be a record, or `undefined` where it is left out or was refused. */
-const record = <T extends object>(
-  input: T | undefined,
-  path: string,
-  door: ReturnType<typeof checks>,
-): T | undefined =>
-  input === undefined
-    ? undefined
-    : door.run(() => expectRecord(input, path, "a record of what is stated") as unknown as T);
+const readRule = (input: unknown, path: string): SprayRules => {
+  const rule = expectFields(input, ["source", ...ruleParts], path, "a record of rules");
+  const door = checks();
+  const source = door.run(() => expectSource(rule.source, `${path}.source`));
+  if (ruleParts.every((part) => rule[part] === undefined)) {
+    door.run(() => fail("missing", path, "nothing", "at least one rule beside the source"));
+  }
+  const read: Record<string, unknown> = {};
+  const take = (name: (typeof ruleParts)[number], reader: (value: unknown, at: string) => unknown): void => {
+    const value = rule[name];
+    if (value !== undefined) read[name] = door.run(() => reader(value, `${path}.${name}`));
+  };
+  for (const [name, dimension] of Object.entries(boundedFigures)) {
+    take(name as keyof typeof boundedFigures, (value, at) => readBounds(value, dimension, at));
+  }
+  take("rainfast", readRainfast);
+  take("frostAt", (value, at) => plain(value, "temperature", at));
+  take("dormantBelow", (value, at) => plain(value, "temperature", at));
+  take("inversion", readInversion);
+  door.done();
+  return { ...(read as Omit<SprayRules, "source">), source: source as FactSource };
+};
+
+/** A stated quantity as plain JSON. */
+const plain = (input: unknown, dimension: string, path: string): QuantityJson =>
+  expectQuantity(input, { dimension, of: "none" }, path).toJSON();
+
+const readBounds = (input: unknown, dimension: string, path: string): StatedWind => {
+  const moves = dimension === "length/time";
+  const known = ["min", "max", ...(moves ? (["height"] as const) : [])] as const;
+  const { min, max, ...more } = expectFields(input, known, path, "a record of what is stated");
+  // A bound that is written otherwise would be looked for and never found.
+  if (min === undefined && max === undefined) fail("missing", path, "nothing", "min, max or both");
+  const one = (value: unknown, name: string): QuantityJson | undefined =>
+    value === undefined ? undefined : plain(value, dimension, `${path}.${name}`);
+  const read = allOf({
+    min: () => one(min, "min"),
+    max: () => one(max, "max"),
+    height: () => ("height" in more ? heightAt(more.height, `${path}.height`) : undefined),
+  });
+  if (read.min && read.max && numberIn(read.min, read.max.unit) > read.max.value) {
+    fail(
+      "conflict",
+      `${path}.min`,
+      read.min,
+      `not more than max, which is ${read.max.value} ${read.max.unit}`,
+    );
+  }
+  return {
+    ...(read.min && { min: read.min }),
+    ...(read.max && { max: read.max }),
+    ...(read.height && { height: read.height }),
+  };
+};
+
+const hoursAt = (input: unknown, path: string): number => expectNumber(input, path, { min: 0, max: 240 });
+
+const readRainfast = (input: unknown, path: string): NonNullable<SprayRules["rainfast"]> => {
+  const { hours, moreThan } = expectFields(input, ["hours", "moreThan"], path, "a record of what is stated");
+  const read = allOf({
+    hours: () =>
+      hours === undefined
+        ? fail("missing", `${path}.hours`, "nothing", "the hours of the label")
+        : hoursAt(hours, `${path}.hours`),
+    moreThan: () => (moreThan === undefined ? undefined : plain(moreThan, "length", `${path}.moreThan`)),
+  });
+  return { hours: read.hours, ...(read.moreThan && { moreThan: read.moreThan }) };
+};
+
+const readInversion = (input: unknown, path: string): NonNullable<SprayRules["inversion"]> => {
+  const stated = expectFields(input, [...inversionSigns, "height"], path, "a record of what is stated");
+  if (inversionSigns.every((sign) => stated[sign] === undefined)) {
+    fail("missing", path, "nothing", "calmBelow, afterSunrise or beforeSunset");
+  }
+  const hours = (name: "afterSunrise" | "beforeSunset"): { readonly [N in typeof name]?: number } =>
+    stated[name] === undefined ? {} : { [name]: hoursAt(stated[name], `${path}.${name}`) };
+  const read = allOf({
+    calmBelow: () =>
+      stated.calmBelow === undefined
+        ? undefined
+        : plain(stated.calmBelow, "length/time", `${path}.calmBelow`),
+    height: () => heightAt(stated.height, `${path}.height`),
+    sunrise: () => hours("afterSunrise"),
+    sunset: () => hours("beforeSunset"),
+  });
+  return {
+    ...(read.calmBelow && { calmBelow: read.calmBelow }),
+    ...(read.height && { height: read.height }),
+    ...read.sunrise,
+    ...read.sunset,
+  };
+};
 
 const mph = (value: number): QuantityJson => ({ value, unit: "mi/h", of: "none" });
 const degrees = (value: number): QuantityJson => ({ value, unit: "°C diff", of: "none" });
@@ -161,9 +198,10 @@ const degrees = (value: number): QuantityJson => ({ value, unit: "°C diff", of:
 /**
  * Published figures for when a label states none. They differ between sources: another names 10 mph as
  * the most. That wind below 3 mph counts as calm is our reading: the source says that no wind may mean an
- * inversion, and that below 3 mph it turns. A label's own figure comes first.
+ * inversion, and that below 3 mph it turns. The source states no height of the wind: give `windHeight`. A label's own
+ * figure comes first.
  */
-export const publishedSprayRules: readonly SprayRules[] = [
+export const publishedSprayRules: readonly SprayRules[] = /* @__PURE__ */ frozen([
   {
     wind: { min: mph(3), max: mph(8) },
     inversion: { calmBelow: mph(3) },
@@ -182,4 +220,4 @@ export const publishedSprayRules: readonly SprayRules[] = [
       where: "2 to 8 as the better range, caution below 2, not above 10",
     },
   },
-];
+]);

@@ -1,10 +1,10 @@
 import { compareInstants, type Instant, instant } from "../../calendar/index.js";
-import { checks, expectRecord, fail } from "../../quantity/index.js";
-import { type HourlyWeather, hourlyWeather, hoursOf } from "./hourly-weather.js";
+import { allOf, checks, expectFields, fail, type Quantity } from "../../quantity/index.js";
+import { type HourlyWeather, heightAt, hourlyWeather, hoursOf } from "./hourly-weather.js";
 import { type SprayHour, sprayHour } from "./spray-hour.js";
 import { checkedRules, ruleParts, type SprayRules, type SunTimes } from "./spray-rules.js";
 
-/** Hours of a record against the stated rules. It is no leave to spray: see `notChecked`. */
+/** Hours of a record against the stated rules. It does not authorize spraying: see `notChecked`. */
 export interface SprayWindow {
   readonly type: "spray-window";
   readonly version: 1;
@@ -13,6 +13,8 @@ export interface SprayWindow {
   readonly runs: readonly { readonly from: Instant; readonly to: Instant; readonly hours: number }[];
   /** What the rules state, and so was looked at where the record has it. */
   readonly checked: readonly string[];
+  /** What was assumed, such as the height that rules without one mean. */
+  readonly assumed: readonly string[];
   /** What no rule states, or no record tells. */
   readonly notChecked: readonly string[];
 }
@@ -26,11 +28,17 @@ export interface SprayWindow {
  * itself and in the stated hours after it.
  *
  * Per hour the result says that a stated rule objects, that none does, or that none does but something
- * could not be checked. None of these is leave to spray: the label and the person on the spot decide.
+ * could not be checked. None of these authorizes spraying: the label and the person on the spot decide.
+ *
+ * A wind has a height. Forecasts state it mostly for 10 m, labels mean the boom or 2 m, and near the ground it blows
+ * about half as fast. So the record states the height of its wind and a rule the height that it means; where they
+ * differ, the wind is brought there by `windAtHeight` (FAO-56, equation 47). A rule whose height, or whose record's
+ * height, is not stated is named in `notChecked`, with the reason; so are gusts at another height.
  *
  * @param input.weather - an hourly record, forecast or observed
  * @param input.rules - of labels, of law, of the caller; each with its source; see `publishedSprayRules`
  * @param input.sun - sunrise and sunset of the days, for rules that ask for them
+ * @param input.windHeight - the height above the ground that rules on wind mean where they state none; told in `assumed`
  * @throws RatewrightError what `hourlyWeather` throws, with `weather` before the path; `type`, `missing`,
  * `unit/mismatch`, `range`, `date` for rules and sun
  *
@@ -39,40 +47,33 @@ export interface SprayWindow {
  * import { hourlyWeather, sprayWindow } from "ratewright";
  * const weather = hourlyWeather({
  *   start: "2026-06-03T06:00-05:00", source: "forecast of the weather service",
- *   wind: { unit: "mi/h", values: [2, 5, 9] },
+ *   wind: { unit: "mi/h", height: { value: 10, unit: "m" }, values: [2, 9, 20] },
  * });
  * const mph = (value: number) => ({ value, unit: "mi/h", of: "none" });
  * const found = sprayWindow({
- *   weather, rules: [{ wind: { min: mph(3), max: mph(8) }, source: "label" }],
+ *   weather,
+ *   rules: [{ wind: { min: mph(3), max: mph(8), height: { value: 20, unit: "in", of: "none" } }, source: "label" }],
  * });
  * found.hours.map(({ statement }) => statement);
  * // => ["a stated rule objects", "no stated rule objects", "a stated rule objects"]
- * found.hours[2]?.objections[0]?.text; // => "Wind of 9 mi/h is above the stated 8 mi/h."
+ * found.hours[2]?.objections[0]?.text; // => "Wind of 10.35 mi/h at 20 in (20 mi/h at 10 m) is above the stated 8 mi/h."
  * ```
  */
 export const sprayWindow = (input: {
   readonly weather: HourlyWeather;
   readonly rules: readonly SprayRules[];
   readonly sun?: readonly SunTimes[];
+  readonly windHeight?: Quantity<"length", "none">;
 }): SprayWindow => {
-  expectRecord(input, "input");
-  if (input.weather?.type !== "hourly-weather") fail("type", "weather", input.weather, "an hourly record");
-  const door = checks();
-  const weather = door.run(() => hourlyWeather(input.weather), "weather") ?? input.weather;
-  const rules = door.run(() => checkedRules(input.rules, "rules")) ?? [];
-  const sun = input.sun ?? [];
-  if (!Array.isArray(sun)) fail("type", "sun", sun, "a list of days with sunrise and sunset");
-  for (const [i, day] of sun.entries()) {
-    door.run(() => {
-      const [rise, set] = [
-        instant(day?.sunrise, `sun[${i}].sunrise`),
-        instant(day?.sunset, `sun[${i}].sunset`),
-      ];
-      if (compareInstants(rise, set) >= 0) fail("date", `sun[${i}].sunset`, set, "a time after sunrise");
-    });
-  }
-  door.done();
-  const hours = Array.from({ length: hoursOf(weather) }, (_, hour) => sprayHour(weather, rules, sun, hour));
+  const given = expectFields(input, ["weather", "rules", "sun", "windHeight"]);
+  const { weather, rules, sun, windHeight } = allOf({
+    weather: () => readWeather(given.weather),
+    rules: () => checkedRules(given.rules, "rules"),
+    sun: () => readSun(given.sun ?? []),
+    windHeight: () => heightAt(given.windHeight, "windHeight"),
+  });
+  const context = { weather, sun, ...(windHeight && { windHeight }) };
+  const hours = Array.from({ length: hoursOf(weather) }, (_, hour) => sprayHour(rules, context, hour));
   const stated = ruleParts.filter((part) => rules.some((one) => one[part] !== undefined));
   return {
     type: "spray-window",
@@ -80,11 +81,45 @@ export const sprayWindow = (input: {
     hours,
     runs: runsOf(hours),
     checked: stated,
+    assumed: windHeight
+      ? [`Rules on wind that state no height mean ${windHeight.value} ${windHeight.unit} above the ground.`]
+      : [],
     notChecked: [
       ...ruleParts.filter((part) => !stated.includes(part)).map((part) => `${part}: no rule states it.`),
-      "Errors of the forecast, wind direction and what lies downwind, nozzle and boom, water bodies, people and animals, and all else that the label says.",
+      "Errors of the forecast, wind direction and what lies downwind, nozzle and boom, water bodies, people and animals, and everything else on the label.",
     ],
   };
+};
+
+const readWeather = (input: unknown): HourlyWeather => {
+  if ((Object(input) as { readonly type?: unknown }).type !== "hourly-weather") {
+    return fail("type", "weather", input, "an hourly record, as hourlyWeather gives");
+  }
+  const door = checks();
+  const weather = door.run(() => hourlyWeather(input as HourlyWeather), "weather");
+  door.done();
+  return weather as HourlyWeather;
+};
+
+const readSun = (input: unknown): readonly SunTimes[] => {
+  if (!Array.isArray(input)) return fail("type", "sun", input, "a list of days with sunrise and sunset");
+  if (input.length > 40_000) return fail("range", "sun", input, "at most 40,000 days");
+  const door = checks();
+  const days = Array.from(input as readonly unknown[], (one, i) =>
+    door.run(() => {
+      const day = expectFields(one, ["sunrise", "sunset"], `sun[${i}]`);
+      const read = allOf({
+        sunrise: () => instant(day.sunrise as Instant, `sun[${i}].sunrise`),
+        sunset: () => instant(day.sunset as Instant, `sun[${i}].sunset`),
+      });
+      if (compareInstants(read.sunrise, read.sunset) >= 0) {
+        fail("date", `sun[${i}].sunset`, read.sunset, "a time after sunrise");
+      }
+      return read;
+    }),
+  );
+  door.done();
+  return days.flatMap((day) => day ?? []);
 };
 
 const runsOf = (hours: readonly SprayHour[]): SprayWindow["runs"] => {
