@@ -44,6 +44,16 @@ const readings = (text: string): CivilDate[] => {
   return [...new Set(found.filter(exists).map(dateText))];
 };
 
+/** The text that an object writes of itself; nothing where it writes none. A list is no date. */
+export const writtenText = (input: object): string | undefined => {
+  if (Array.isArray(input)) return undefined;
+  try {
+    return String(input);
+  } catch {
+    return undefined;
+  }
+};
+
 const isDate = (input: unknown): boolean => Object.prototype.toString.call(input) === "[object Date]";
 
 /** What is wrong with a text or object as a date, or its fields. */
@@ -60,8 +70,7 @@ export const readDate = (input: unknown, path: string): DateFields | Problem => 
       suggestion: "the day as text, YYYY-MM-DD",
     });
   }
-  const object = typeof input === "object" && input !== null && !Array.isArray(input);
-  const text = object ? String(input) : input;
+  const text = typeof input === "object" && input !== null ? writtenText(input) : input;
   if (typeof text !== "string") return problem(wanted);
   const [, y, m, d] = pattern.exec(text) ?? [];
   if (y === undefined) {

@@ -1,4 +1,4 @@
-import { fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import { expectFields, fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
 import type { CivilDate } from "./civil-date.js";
 import { textProblems } from "./daily-series.js";
 import { extremeProblems, isSensor, type TemperatureSensor } from "./daily-temperatures.js";
@@ -42,8 +42,8 @@ export interface DailyNormals {
  * ```
  */
 export const dailyNormals = (input: Omit<DailyNormals, "type" | "version">): DailyNormals => {
-  if (typeof input !== "object" || input === null) return fail("type", "normals", input, "a record");
-  const { unit, min, max, spread, sensor, source } = input;
+  const fields = ["type", "version", "unit", "min", "max", "spread", "sensor", "source"] as const;
+  const { unit, min, max, spread, sensor, source } = expectFields(input, fields, "normals") as DailyNormals;
   const problems: Problem[] = textProblems({ source });
   if (unit !== "°C" && unit !== "°F") {
     problems.push({ code: "unit/unknown", path: "unit", got: shown(unit), expected: "°C or °F" });
@@ -61,6 +61,7 @@ export const dailyNormals = (input: Omit<DailyNormals, "type" | "version">): Dai
     if (list.length !== 366) {
       const expected = "366 figures, with one for 29 February";
       problems.push({ code: "range", path, got: `${list.length} figures`, expected });
+      continue;
     }
     // A hole in the list is a day without a figure, which forEach would leave out.
     Array.from(list as readonly unknown[]).forEach((value, i) => {
@@ -68,7 +69,7 @@ export const dailyNormals = (input: Omit<DailyNormals, "type" | "version">): Dai
         problems.push({ code: "not-finite", path: `${path}[${i}]`, got: shown(value), expected: "a number" });
       } else if (path === "spread" && value < 0) {
         problems.push({ code: "range", path: `${path}[${i}]`, got: shown(value), expected: "0 or more" });
-      } else if (path === "max" && Array.isArray(min) && value < (min[i] as number)) {
+      } else if (path === "max" && Array.isArray(min) && typeof min[i] === "number" && value < min[i]) {
         const expected = `not more than max[${i}], which is ${value}`;
         problems.push({ code: "conflict", path: `min[${i}]`, got: shown(min[i]), expected });
       }
@@ -117,7 +118,8 @@ export const normalDay = (normals: DailyNormals, date: CivilDate): NormalDay => 
   const at = day > 59 && !isLeapYear(yearOf(date)) ? day : day - 1;
   const figure = (list: unknown, path: string): number => {
     const value: unknown = Array.isArray(list) ? list[at] : undefined;
-    return typeof value === "number" ? value : fail("missing", `normals.${path}[${at}]`, value, "a number");
+    if (typeof value === "number" && Number.isFinite(value)) return value;
+    return fail(value === undefined ? "missing" : "not-finite", `normals.${path}[${at}]`, value, "a number");
   };
   return {
     min: figure(normals.min, "min"),

@@ -1,6 +1,13 @@
-import { fail, type Problem, quantityOf, RatewrightError, shown } from "../quantity/index.js";
-import { type CivilDate, readDate } from "./civil-date.js";
-import { dayNumber, lastDay } from "./day-number.js";
+import {
+  expectFields,
+  isUnit,
+  type Problem,
+  RatewrightError,
+  shown,
+  suggestUnit,
+} from "../quantity/index.js";
+import { type CivilDate, civilDate, readDate } from "./civil-date.js";
+import { dayNumber, firstDay, lastDay } from "./day-number.js";
 
 /** A number for each day, or `null` where there is none: a gap is part of the record. */
 export type DailyValues = readonly (number | null)[];
@@ -34,6 +41,16 @@ export const dailyProblems = (
   for (const [path, list] of lists) {
     if (!Array.isArray(list)) {
       problems.push({ code: "type", path, got: shown(list), expected: "a list of numbers and null" });
+      continue;
+    }
+    // Longer than all days that there are: nothing in it is looked at.
+    if (list.length > lastDay - firstDay) {
+      problems.push({
+        code: "range",
+        path,
+        got: shown(list),
+        expected: "at most the days of the years 0001 to 9999",
+      });
       continue;
     }
     if (list.length === 0) {
@@ -82,15 +99,15 @@ export const textProblems = (record: Readonly<Record<string, unknown>>): Problem
  * ```
  */
 export const dailySeries = (input: Omit<DailySeries, "type" | "version">): DailySeries => {
-  if (typeof input !== "object" || input === null) return fail("type", "series", input, "a record");
-  const { start, unit, what, source, values } = input;
+  const fields = ["type", "version", "start", "unit", "what", "source", "values"] as const;
+  const { start, unit, what, source, values } = expectFields(input, fields, "series") as DailySeries;
   const problems = [...dailyProblems(start, [["values", values]]), ...textProblems({ what, source })];
-  try {
-    quantityOf(0, unit, "none", "unit");
-  } catch (error) {
-    if (!(error instanceof RatewrightError)) throw error;
-    problems.push(...error.problems);
+  if (!isUnit(unit)) {
+    const near = typeof unit === "string" ? suggestUnit(unit) : undefined;
+    const more = near === undefined ? {} : { suggestion: near };
+    problems.push({ code: "unit/unknown", path: "unit", got: shown(unit), expected: "a unit", ...more });
   }
   if (problems.length > 0) throw new RatewrightError(problems);
-  return { type: "daily-series", version: 1, start, unit, what, source, values: [...values] };
+  const date = civilDate(start, "start");
+  return { type: "daily-series", version: 1, start: date, unit, what, source, values: [...values] };
 };

@@ -1,6 +1,7 @@
-import { fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
-import type { CivilDate } from "./civil-date.js";
+import { expectFields, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import { type CivilDate, civilDate } from "./civil-date.js";
 import { type DailyValues, dailyProblems, textProblems } from "./daily-series.js";
+import { firstDay, lastDay } from "./day-number.js";
 
 /**
  * Where a temperature is measured: in the air, or in the soil at a depth. A figure found with one is
@@ -53,6 +54,7 @@ const ends = { "°C": [-273.15, 100], "°F": [-459.67, 212] } as const;
 /** Tells every temperature of a list that neither air nor soil can have. */
 export const extremeProblems = (path: string, list: unknown, unit: unknown): Problem[] => {
   if (!Array.isArray(list) || (unit !== "°C" && unit !== "°F")) return [];
+  if (list.length > lastDay - firstDay) return [];
   const [lowest, highest] = ends[unit];
   return list.flatMap((t: unknown, i): Problem[] =>
     typeof t === "number" && Number.isFinite(t) && (t < lowest || t > highest)
@@ -63,6 +65,7 @@ export const extremeProblems = (path: string, list: unknown, unit: unknown): Pro
 
 const pairProblems = (min: unknown, max: unknown, unit: unknown): Problem[] => {
   if (!Array.isArray(min) || !Array.isArray(max)) return [];
+  if (Math.max(min.length, max.length) > lastDay - firstDay) return [];
   const problems: Problem[] = [];
   if (min.length !== max.length) {
     problems.push({
@@ -111,8 +114,12 @@ const pairProblems = (min: unknown, max: unknown, unit: unknown): Problem[] => {
  * ```
  */
 export const dailyTemperatures = (input: Omit<DailyTemperatures, "type" | "version">): DailyTemperatures => {
-  if (typeof input !== "object" || input === null) return fail("type", "series", input, "a record");
-  const { start, unit, min, max, sensor, source } = input;
+  const fields = ["type", "version", "start", "unit", "min", "max", "sensor", "source"] as const;
+  const { start, unit, min, max, sensor, source } = expectFields(
+    input,
+    fields,
+    "series",
+  ) as DailyTemperatures;
   const problems = dailyProblems(start, [
     ["min", min],
     ["max", max],
@@ -129,7 +136,7 @@ export const dailyTemperatures = (input: Omit<DailyTemperatures, "type" | "versi
   return {
     type: "daily-temperatures",
     version: 1,
-    start,
+    start: civilDate(start, "start"),
     unit,
     min: [...min],
     max: [...max],

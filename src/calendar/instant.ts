@@ -1,5 +1,5 @@
 import { expectNumber, fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
-import { type CivilDate, dateOfNumber, readDate } from "./civil-date.js";
+import { type CivilDate, dateOfNumber, readDate, writtenText } from "./civil-date.js";
 import { dayNumber, firstDay, lastDay } from "./day-number.js";
 
 /**
@@ -40,7 +40,7 @@ export const readInstant = (input: unknown, path: string): InstantParts | Proble
     ...(suggestion === undefined ? {} : { suggestion }),
   });
   if (isDate) return problem("a moment as text", "the text that its toISOString gives");
-  const text = typeof input === "object" && input !== null ? String(input) : input;
+  const text = typeof input === "object" && input !== null ? writtenText(input) : input;
   if (typeof text !== "string") return problem(wanted);
   const [, date, h, m, s = "0", fraction = "", offset] = pattern.exec(text) ?? [];
   if (date === undefined) return problem(wanted);

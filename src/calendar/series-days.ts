@@ -1,27 +1,44 @@
-import { fail } from "../quantity/index.js";
+import { fail, shown } from "../quantity/index.js";
 import { type CivilDate, dateOfNumber, dayNumberOf } from "./civil-date.js";
 import type { DailySeries, DailyValues } from "./daily-series.js";
 import type { DailyTemperatures } from "./daily-temperatures.js";
+import { firstDay, lastDay } from "./day-number.js";
 
-/** The lists of values of a series, by name. */
-const listsOf = (series: DailySeries | DailyTemperatures): readonly (readonly [string, DailyValues])[] => {
-  if (series?.type === "daily-series") return [["values", series.values]];
-  if (series?.type === "daily-temperatures") {
-    return [
-      ["min", series.min],
-      ["max", series.max],
-    ];
-  }
-  return fail("type", "series", series, "a daily series or daily temperatures");
+type Lists = readonly (readonly [name: string, list: DailyValues])[];
+
+/** The lists of values of a series, by name; read again, for a series may come back from a store. */
+const listsOf = (series: unknown): Lists => {
+  const { type, values, min, max } = Object(series) as Readonly<Record<string, unknown>>;
+  const lists =
+    type === "daily-series"
+      ? [["values", values] as const]
+      : type === "daily-temperatures"
+        ? [["min", min] as const, ["max", max] as const]
+        : fail("type", "series", series, "a daily series or daily temperatures, as dailySeries gives");
+  return lists.map(([name, list]) => {
+    const path = `series.${name}`;
+    if (!Array.isArray(list)) return fail("type", path, list, "a list of numbers and null");
+    return list.length > lastDay - firstDay
+      ? fail("range", path, list, "at most the days of the years 0001 to 9999")
+      : ([name, list as DailyValues] as const);
+  });
 };
 
-const lengthOf = (series: DailySeries | DailyTemperatures): number =>
-  Math.max(...listsOf(series).map(([, list]) => list.length));
+/** The figure of a day; `null` for a gap. */
+const figureOf = (list: DailyValues, at: number, name: string): number | null => {
+  const value: unknown = list[at];
+  if (value === null || value === undefined) return null;
+  return typeof value === "number" && Number.isFinite(value)
+    ? value
+    : fail("not-finite", `series.${name}[${at}]`, shown(value), "a number, or null for a day without one");
+};
+
+const lengthOf = (lists: Lists): number => Math.max(...lists.map(([, list]) => list.length));
 
 /**
  * The date of the last day of a series.
  *
- * @throws RatewrightError `date`, `type`
+ * @throws RatewrightError `date`, `type`; `not-finite` for a figure of a stored series that is no number
  *
  * @example
  * ```ts
@@ -32,7 +49,7 @@ const lengthOf = (series: DailySeries | DailyTemperatures): number =>
  * ```
  */
 export const seriesEnd = (series: DailySeries | DailyTemperatures): CivilDate =>
-  dateOfNumber(dayNumberOf(series?.start, "series.start") + lengthOf(series) - 1, "series");
+  dateOfNumber(dayNumberOf(series?.start, "series.start") + lengthOf(listsOf(series)) - 1, "series");
 
 /** The temperatures of one day; `null` where the series has a gap. */
 export interface DayTemperatures {
@@ -44,7 +61,7 @@ export interface DayTemperatures {
  * What a series says of one day, in the unit of the series: `null` where it has a gap, `undefined`
  * where the day lies before its start or after its end.
  *
- * @throws RatewrightError `date`, `type`
+ * @throws RatewrightError `date`, `type`; `not-finite` for a figure of a stored series that is no number
  *
  * @example
  * ```ts
@@ -63,9 +80,10 @@ export function seriesDay(
   date: CivilDate,
 ): number | null | undefined | DayTemperatures {
   const at = dayNumberOf(date, "date") - dayNumberOf(series?.start, "series.start");
-  if (at < 0 || at >= lengthOf(series)) return undefined;
-  if (series.type === "daily-series") return series.values[at] ?? null;
-  return { min: series.min[at] ?? null, max: series.max[at] ?? null };
+  const lists = listsOf(series);
+  if (at < 0 || at >= lengthOf(lists)) return undefined;
+  const [first, second] = lists.map(([name, list]) => figureOf(list, at, name));
+  return second === undefined ? first : { min: first as number | null, max: second };
 }
 
 /** Days that follow one another and lack a value. */
@@ -80,7 +98,7 @@ export interface Gap {
 /**
  * The gaps of a series, in order. What lies before its start and after its end is no gap of it.
  *
- * @throws RatewrightError `date`, `type`
+ * @throws RatewrightError `date`, `type`; `not-finite` for a figure of a stored series that is no number
  *
  * @example
  * ```ts
@@ -96,9 +114,9 @@ export const gapsOf = (series: DailySeries | DailyTemperatures): Gap[] => {
   const lists = listsOf(series);
   const start = dayNumberOf(series.start, "series.start");
   const lackingAt = (i: number): string[] =>
-    lists.filter(([, list]) => typeof list[i] !== "number").map(([name]) => name);
+    lists.filter(([name, list]) => figureOf(list, i, name) === null).map(([name]) => name);
   const gaps: Gap[] = [];
-  const length = lengthOf(series);
+  const length = lengthOf(lists);
   for (let i = 0; i < length; i++) {
     const first = i;
     const lacking = new Set<string>();

@@ -1,4 +1,4 @@
-import { fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import { expectFields, fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
 import { type CivilDate, dateFields, dateText } from "./civil-date.js";
 import { type DateFields, daysOfMonth, isLeap } from "./day-number.js";
 
@@ -60,11 +60,9 @@ export const monthDay = (input: unknown, path = "monthDay"): MonthDay => {
 
 /** The two ends of a window as `month * 100 + day`; throws all that is wrong. */
 export const windowEnds = (window: MonthDayWindow, path: string): { from: number; to: number } => {
-  if (typeof window !== "object" || window === null) {
-    return fail("type", path, window, "a record with from and to");
-  }
-  const from = readMonthDay(window.from, `${path}.from`);
-  const to = readMonthDay(window.to, `${path}.to`);
+  const ends = expectFields(window, ["from", "to"], path, "a record with from and to");
+  const from = readMonthDay(ends.from, `${path}.from`);
+  const to = readMonthDay(ends.to, `${path}.to`);
   const problems = [from, to].filter((end): end is Problem => typeof end !== "number");
   if (problems.length > 0) throw new RatewrightError(problems);
   return { from: from as number, to: to as number };

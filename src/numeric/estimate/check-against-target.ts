@@ -1,8 +1,17 @@
-import { checks, expectQuantity, expectRecord, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectQuantity,
+  fail,
+  likeQuantity,
+  numberIn,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 import { exceeds } from "../number/exceeds.js";
 import { type ConfidenceInterval, confidenceInterval } from "./confidence-interval.js";
 import { coverageFactor } from "./coverage-factor.js";
-import { anyQuantity, type Estimate, expectEstimate, likeWith, numberIn } from "./estimate.js";
+import { anyQuantity, type Estimate, expectEstimate } from "./estimate.js";
 
 /** What a calibration says of a wanted rate. */
 export type TargetVerdict = "within tolerance" | "adjust" | "measure again";
@@ -32,6 +41,30 @@ const toleranceOf = (input: unknown): Quantity<"1", "none"> => {
   const expected = { dimension: "1", of: "none", bound: "positive" } as const;
   const tolerance = expectQuantity(input, expected, "tolerance");
   return tolerance.in("1") < 1 ? tolerance : fail("range", "tolerance", tolerance, "less than 100 %");
+};
+
+/** Reads what is to be compared, or throws all that is wrong with it. */
+const readTarget = <D extends string, S extends string>(input: unknown) => {
+  const given = expectFields(input, ["measured", "target", "tolerance", "confidence"]);
+  if (given.measured === undefined || given.measured === null) {
+    fail("missing", "measured", given.measured, "a measured rate");
+  }
+  const isEstimate = (given.measured as { readonly type?: unknown }).type === "estimate";
+  const estimate = isEstimate ? expectEstimate(given.measured as Estimate<D, S>, "measured") : undefined;
+  const measured = estimate?.value ?? anyQuantity<D, S>(given.measured, "measured");
+  if (measured.value < 0) fail("range", "measured", measured, "zero or more");
+  const { dimension, of } = measured;
+  const read = allOf({
+    target: () => expectQuantity<D, S>(given.target, { dimension, of, bound: "positive" }, "target"),
+    confidence: () => {
+      const { confidence = quantity(95, "%") } = given;
+      const stated = expectQuantity(confidence, { dimension: "1", of: "none" }, "confidence");
+      coverageFactor(stated);
+      return stated;
+    },
+    tolerance: () => toleranceOf(given.tolerance),
+  });
+  return { estimate, measured, ...read };
 };
 
 const short = (value: number): string => String(Number(value.toPrecision(4)));
@@ -77,25 +110,7 @@ export const checkAgainstTarget = <D extends string, S extends string>(input: {
   readonly tolerance: Quantity<"1", "none">;
   readonly confidence?: Quantity<"1", "none">;
 }): TargetCheck<D, S> => {
-  expectRecord(input, "input");
-  if (input.measured === undefined || input.measured === null) {
-    fail("missing", "measured", input.measured, "a measured rate");
-  }
-  const estimate =
-    (input.measured as { readonly type?: unknown }).type === "estimate"
-      ? expectEstimate(input.measured as Estimate<D, S>, "measured")
-      : undefined;
-  const measured = estimate?.value ?? (anyQuantity(input.measured, "measured") as unknown as Quantity<D, S>);
-  if (measured.value < 0) fail("range", "measured", measured, "zero or more");
-  const { dimension, of } = measured;
-  const door = checks();
-  const target = door.run(() =>
-    expectQuantity(input.target, { dimension, of, bound: "positive" }, "target"),
-  ) as Quantity<D, S>;
-  const { confidence = quantity(95, "%") } = input;
-  door.run(() => coverageFactor(confidence));
-  const tolerance = door.run(() => toleranceOf(input.tolerance)) as Quantity<"1", "none">;
-  door.done();
+  const { estimate, measured, target, tolerance, confidence } = readTarget<D, S>(input);
   const share = tolerance.in("1");
   const wanted = numberIn(target, measured.unit);
   const [low, high] = [wanted * (1 - share), wanted * (1 + share)];
@@ -135,7 +150,7 @@ export const checkAgainstTarget = <D extends string, S extends string>(input: {
     target,
     deviation: quantity(deviation, "%"),
     change: quantity(change, "%"),
-    band: { low: likeWith(measured, low), high: likeWith(measured, high) },
+    band: { low: likeQuantity(measured, low), high: likeQuantity(measured, high) },
     ...(interval === undefined ? {} : { interval }),
     checked: interval ? ["the rate", "the spread of the readings and the stated errors"] : ["the rate"],
     notChecked: interval ? [] : ["the spread of the readings: a single value was given"],

@@ -1,6 +1,6 @@
-import { expectQuantity, type Quantity, quantity } from "../../quantity/index.js";
+import { expectQuantity, likeQuantity, type Quantity, quantity } from "../../quantity/index.js";
 import { coverageFactor } from "./coverage-factor.js";
-import { type Estimate, expectEstimate, likeWith } from "./estimate.js";
+import { type Estimate, expectEstimate } from "./estimate.js";
 
 /** Between what a measured quantity lies, as surely as `confidence` says. */
 export interface ConfidenceInterval<D extends string, S extends string> {
@@ -47,9 +47,9 @@ export const confidenceInterval = <D extends string, S extends string>(
   return {
     type: "confidence-interval",
     version: 1,
-    low: likeWith(value, value.value - margin),
-    high: likeWith(value, value.value + margin),
-    margin: likeWith(value, margin),
+    low: likeQuantity(value, value.value - margin),
+    high: likeQuantity(value, value.value + margin),
+    margin: likeQuantity(value, margin),
     confidence: stated,
     factor,
   };

@@ -1,6 +1,6 @@
-import { checks, expectNumber, fail } from "../../quantity/index.js";
+import { allOf, checks, expectFields, expectNumber, fail } from "../../quantity/index.js";
 import { compensatedSum } from "../number/accurate-sum.js";
-import { finite } from "../number/numbers.js";
+import { expectItems, finite } from "../number/numbers.js";
 
 /** A measured value with its error: the standard uncertainty, or any other measure that is the same for all. */
 export interface Measured {
@@ -20,21 +20,22 @@ interface Part {
   readonly power: number;
 }
 
-const partOf = (factor: Factor, path: string): Part => {
-  if (typeof factor !== "object" || factor === null)
-    return fail("type", path, factor, "a value with its error");
-  const door = checks();
-  const x = door.run(() => expectNumber(factor.value, `${path}.value`));
-  const error = door.run(() => expectNumber(factor.error, `${path}.error`, { min: 0 }));
-  const power = factor.power === undefined ? 1 : door.run(() => expectNumber(factor.power, `${path}.power`));
-  if (x === 0) {
-    door.run(() => fail("range", `${path}.value`, 0, "a number other than 0, which has no relative error"));
-  }
-  if (x !== undefined && x < 0 && power !== undefined && !Number.isInteger(power)) {
-    door.run(() => fail("range", `${path}.value`, x, `a positive number for power ${power}`));
-  }
-  door.done();
-  return { x, error, power } as Part;
+const partOf = (factor: unknown, path: string): Part => {
+  const given = expectFields(factor, ["value", "error", "power"], path, "a value with its error");
+  const { x, error, power } = allOf({
+    error: () => expectNumber(given.error, `${path}.error`, { min: 0 }),
+    x: () => {
+      const value = expectNumber(given.value, `${path}.value`);
+      const at = `${path}.value`;
+      if (value === 0) fail("range", at, 0, "a number other than 0, which has no relative error");
+      if (value < 0 && typeof given.power === "number" && given.power % 1 !== 0) {
+        fail("range", at, value, `a positive number for power ${given.power}`);
+      }
+      return value;
+    },
+    power: () => (given.power === undefined ? 1 : expectNumber(given.power, `${path}.power`)),
+  });
+  return { x, error, power };
 };
 
 /**
@@ -59,14 +60,13 @@ const partOf = (factor: Factor, path: string): Part => {
  * ```
  */
 export const errorOfProduct = (factors: readonly Factor[]): Measured => {
-  if (!Array.isArray(factors)) fail("type", "factors", factors, "a list of factors");
-  if (factors.length === 0) fail("missing", "factors", "an empty list", "at least one factor");
+  const items = expectItems(factors, "factors", 1, "factor");
   const door = checks();
-  const parts = Array.from(factors, (factor, i) => door.run(() => partOf(factor, `factors[${i}]`)));
+  const parts = items.map((factor, i) => door.run(() => partOf(factor, `factors[${i}]`)));
   door.done();
   let value = 1;
   const relative: number[] = [];
-  for (const { x, error, power } of parts as readonly Part[]) {
+  for (const { x, error, power } of parts.flatMap((part) => part ?? [])) {
     // A divisor is divided by: x ** -1 is rounded once more.
     if (power === -1) value /= x;
     else value *= x ** power;

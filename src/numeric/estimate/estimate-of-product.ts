@@ -1,4 +1,12 @@
-import { checks, expectNumber, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import {
+  checks,
+  expectFields,
+  expectNumber,
+  expectQuantity,
+  fail,
+  type Quantity,
+} from "../../quantity/index.js";
+import { expectItems } from "../number/numbers.js";
 import { errorOfProduct } from "./error-of-product.js";
 import { anyQuantity, type Estimate, estimateFrom, expectEstimate } from "./estimate.js";
 
@@ -21,28 +29,37 @@ interface Part {
   readonly degreesOfFreedom: number | undefined;
 }
 
-const partOf = (factor: EstimateFactor, path: string): Part => {
-  if (typeof factor !== "object" || factor === null)
-    return fail("type", path, factor, "an estimate or a relative error");
-  const power = factor.power === undefined ? 1 : expectNumber(factor.power, `${path}.power`);
-  if (!("estimate" in factor)) {
+const partOf = (factor: unknown, path: string): Part => {
+  const given = expectFields(
+    factor,
+    ["estimate", "relativeError", "power"],
+    path,
+    "an estimate or a relative error",
+  );
+  const power = given.power === undefined ? 1 : expectNumber(given.power, `${path}.power`);
+  if (given.estimate === undefined) {
     const share = expectQuantity(
-      factor.relativeError,
+      given.relativeError,
       { dimension: "1", of: "none", bound: "non-negative" },
       `${path}.relativeError`,
     ).in("1");
     return { share: share * Math.abs(power), degreesOfFreedom: undefined };
   }
+  if (given.relativeError !== undefined) {
+    fail(
+      "conflict",
+      `${path}.relativeError`,
+      given.relativeError,
+      "an estimate or a relative error, not both",
+    );
+  }
   const at = `${path}.estimate`;
   const { value, standardError, degreesOfFreedom } = expectEstimate(
-    factor.estimate as unknown as Estimate<string, string>,
+    given.estimate as Estimate<string, string>,
     at,
   );
   if (value.value === 0) fail("range", `${at}.value`, value, "anything but 0, which has no relative error");
-  return {
-    share: Math.abs((power * standardError.value) / value.value),
-    degreesOfFreedom,
-  };
+  return { share: Math.abs((power * standardError.value) / value.value), degreesOfFreedom };
 };
 
 /**
@@ -76,14 +93,12 @@ export const estimateOfProduct = <D extends string, S extends string>(
   value: Quantity<D, S>,
   factors: readonly EstimateFactor[],
 ): Estimate<D, S> => {
-  const y = anyQuantity(value, "value") as unknown as Quantity<D, S>;
-  if (!Array.isArray(factors)) fail("type", "factors", factors, "a list of factors");
-  if (factors.length === 0) fail("missing", "factors", "an empty list", "at least one factor");
+  const y = anyQuantity<D, S>(value, "value");
+  const items = expectItems(factors, "factors", 1, "factor");
   const door = checks();
-  const parts = Array.from(factors as readonly EstimateFactor[], (factor, i) =>
-    door.run(() => partOf(factor, `factors[${i}]`)),
-  ) as readonly Part[];
+  const read = items.map((factor, i) => door.run(() => partOf(factor, `factors[${i}]`)));
   door.done();
+  const parts = read.flatMap((part) => part ?? []);
   const { error } = errorOfProduct(parts.map(({ share }) => ({ value: 1, error: share })));
   let below = 0;
   let least = Number.POSITIVE_INFINITY;

@@ -1,7 +1,7 @@
-import { expectNumber, expectRecord, fail, type Quantity } from "../../quantity/index.js";
+import { expectFields, expectNumber, fail, likeQuantity, type Quantity } from "../../quantity/index.js";
 import { mean } from "../number/mean.js";
 import { standardDeviation } from "../number/standard-deviation.js";
-import { type Estimate, estimateFrom, likeWith } from "./estimate.js";
+import { type Estimate, estimateFrom } from "./estimate.js";
 import { expectReadings } from "./readings.js";
 
 /**
@@ -37,13 +37,13 @@ export const meanEstimate = <D extends string, S extends string>(
   options: { readonly outOf?: number } = {},
 ): Estimate<D, S> => {
   const list = expectReadings(readings, "readings", 2);
-  expectRecord(options, "options", "a record of options");
+  const { outOf } = expectFields(options, ["outOf"], "options", "a record of options");
   const n = list.length;
   const numbers = list.map((q) => q.value);
-  const all = options.outOf === undefined ? undefined : expectNumber(options.outOf, "outOf", { min: n });
+  const all = outOf === undefined ? undefined : expectNumber(outOf, "outOf", { min: n });
   if (all !== undefined && !Number.isInteger(all)) fail("range", "outOf", all, "a whole number");
   const drawn = all === undefined ? 1 : 1 - n / all;
   const s = standardDeviation(numbers, { divisor: "n-1" });
-  const value = likeWith(list[0] as Quantity<D, S>, mean(numbers));
+  const value = likeQuantity(list[0] as Quantity<D, S>, mean(numbers));
   return estimateFrom(value, s * Math.sqrt(drawn / n), n - 1);
 };

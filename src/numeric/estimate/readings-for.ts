@@ -1,7 +1,5 @@
-import { checks, expectQuantity, expectRecord, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, expectFields, expectQuantity, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { coverageFactor } from "./coverage-factor.js";
-
-type Share = Quantity<"1", "none">;
 
 /** More readings than this nobody takes. */
 const most = 10_000;
@@ -28,17 +26,23 @@ export const readingsFor = (input: {
   readonly margin: Quantity<"1", "none">;
   readonly confidence?: Quantity<"1", "none">;
 }): number => {
-  expectRecord(input, "input");
-  const { coefficientOfVariation, confidence = quantity(95, "%") } = input;
+  const given = expectFields(input, ["coefficientOfVariation", "margin", "confidence"]);
   const share = { dimension: "1", of: "none" } as const;
-  const door = checks();
-  const spread = door.run(() =>
-    expectQuantity(coefficientOfVariation, { ...share, bound: "non-negative" }, "coefficientOfVariation"),
-  );
-  const wanted = door.run(() => expectQuantity(input.margin, { ...share, bound: "positive" }, "margin"));
-  door.run(() => coverageFactor(confidence));
-  door.done();
-  const [cv, margin] = [(spread as Share).in("1"), wanted as Share];
+  const { spread, margin, confidence } = allOf({
+    spread: () =>
+      expectQuantity(
+        given.coefficientOfVariation,
+        { ...share, bound: "non-negative" },
+        "coefficientOfVariation",
+      ),
+    margin: () => expectQuantity(given.margin, { ...share, bound: "positive" }, "margin"),
+    confidence: () => {
+      const stated = expectQuantity(given.confidence ?? quantity(95, "%"), share, "confidence");
+      coverageFactor(stated);
+      return stated;
+    },
+  });
+  const cv = spread.in("1");
   const enough = (n: number): boolean =>
     coverageFactor(confidence, n - 1) * cv <= margin.in("1") * Math.sqrt(n) * (1 + 1e-9);
   if (!enough(most)) fail("range", "margin", margin, `a margin that ${most} readings or fewer can reach`);

@@ -1,5 +1,14 @@
-import { checks, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
-import { anyQuantity, likeWith, numberIn } from "./estimate.js";
+import {
+  checks,
+  expectNumber,
+  expectQuantity,
+  expectText,
+  likeQuantity,
+  numberIn,
+  type Quantity,
+} from "../../quantity/index.js";
+import { expectItems } from "../number/numbers.js";
+import { anyQuantity } from "./estimate.js";
 
 /**
  * Takes a list of readings of one kind, brought to the unit of the first, or throws with every bad one by
@@ -23,22 +32,18 @@ export const expectReadings = <D extends string, S extends string>(
   path: string,
   least: number,
 ): readonly Quantity<D, S>[] => {
-  if (!Array.isArray(readings)) fail("type", path, readings, "a list of readings");
-  if (readings.length < least) {
-    const expected = least === 1 ? "at least one reading" : `at least ${least} readings`;
-    fail("missing", path, `a list of ${readings.length}`, expected);
-  }
+  const at = expectText(path, "path", "how an error names the readings");
+  const items = expectItems(readings, at, expectNumber(least, "least", { min: 0 }), "reading");
   const door = checks();
   let first: Quantity<D, S> | undefined;
-  // Not map, which skips the holes of a list.
-  const list = Array.from(readings as readonly unknown[], (reading, i) =>
+  const list = items.map((reading, i) =>
     door.run(() => {
-      const q = anyQuantity(reading, `${path}[${i}]`) as unknown as Quantity<D, S>;
+      const q = anyQuantity<D, S>(reading, `${at}[${i}]`);
       first ??= q;
       const { dimension, of } = first;
-      return likeWith(first, numberIn(expectQuantity(q, { dimension, of }, `${path}[${i}]`), first.unit));
+      return likeQuantity(first, numberIn(expectQuantity(q, { dimension, of }, `${at}[${i}]`), first.unit));
     }),
   );
   door.done();
-  return list as readonly Quantity<D, S>[];
+  return list.flatMap((reading) => reading ?? []);
 };

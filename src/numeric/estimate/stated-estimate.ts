@@ -1,5 +1,12 @@
-import { expectQuantity, expectRecord, fail, type Quantity } from "../../quantity/index.js";
-import { anyQuantity, type Estimate, estimateFrom, numberIn } from "./estimate.js";
+import {
+  allOf,
+  expectFields,
+  expectOneOf,
+  expectQuantity,
+  numberIn,
+  type Quantity,
+} from "../../quantity/index.js";
+import { anyQuantity, type Estimate, estimateFrom } from "./estimate.js";
 
 /** What a stated "plus or minus" means: one standard error, or limits between which the truth surely lies. */
 export type ErrorMeaning = "standard error" | "limits";
@@ -29,17 +36,17 @@ export const statedEstimate = <D extends string, S extends string>(input: {
   readonly error: Quantity<D, S>;
   readonly meaning: ErrorMeaning;
 }): Estimate<D, S> => {
-  expectRecord(input, "input");
-  const value = anyQuantity(input.value, "value") as unknown as Quantity<D, S>;
-  const error = expectQuantity(
-    input.error,
-    { dimension: value.dimension, of: value.of, bound: "non-negative" },
-    "error",
-  );
-  const { meaning } = input;
-  if (meaning !== "standard error" && meaning !== "limits") {
-    fail("type", "meaning", meaning, '"standard error" or "limits"');
-  }
+  const given = expectFields(input, ["value", "error", "meaning"]);
+  const value = anyQuantity<D, S>(given.value, "value");
+  const { error, meaning } = allOf({
+    error: () =>
+      expectQuantity(
+        given.error,
+        { dimension: value.dimension, of: value.of, bound: "non-negative" },
+        "error",
+      ),
+    meaning: () => expectOneOf(given.meaning, ["standard error", "limits"], "meaning"),
+  });
   const half = numberIn(error, value.unit);
   return estimateFrom(value, meaning === "limits" ? half / Math.sqrt(3) : half);
 };

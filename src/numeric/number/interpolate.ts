@@ -1,4 +1,4 @@
-import { expectNumber, expectRecord, fail } from "../../quantity/index.js";
+import { allOf, expectFields, expectNumber, expectOneOf, fail } from "../../quantity/index.js";
 import { expectNumbers, type Numbers } from "./numbers.js";
 
 /**
@@ -26,14 +26,13 @@ export const interpolate = (input: {
   readonly x: number;
   readonly outside?: "refuse" | "hold";
 }): number => {
-  expectRecord(input, "input");
-  const xs = expectNumbers(input.xs, "xs", 1);
-  const ys = expectNumbers(input.ys, "ys", 1);
-  const x = expectNumber(input.x, "x");
-  const { outside = "refuse" } = input;
-  if (outside !== "refuse" && outside !== "hold") {
-    fail("type", "outside", outside, 'the choice "refuse" or "hold"');
-  }
+  const given = expectFields(input, ["xs", "ys", "x", "outside"]);
+  const { xs, ys, x, outside } = allOf({
+    xs: () => expectNumbers(given.xs, "xs", 1),
+    ys: () => expectNumbers(given.ys, "ys", 1),
+    x: () => expectNumber(given.x, "x"),
+    outside: () => expectOneOf(given.outside ?? "refuse", ["refuse", "hold"], "outside"),
+  });
   if (xs.length !== ys.length) fail("conflict", "ys", ys, `as many numbers as xs has, which is ${xs.length}`);
   for (let i = 1; i < xs.length; i++) {
     const before = xs[i - 1] as number;

@@ -4,7 +4,7 @@ import { fail } from "../../quantity/index.js";
 export type Numbers = readonly number[] | Float64Array;
 
 /** Takes a list of at least `least` finite numbers, or throws with the index of the first that is none. */
-export const expectNumbers = (input: Numbers, path: string, least: number): Numbers => {
+export const expectNumbers = (input: unknown, path: string, least: number): Numbers => {
   if (!Array.isArray(input) && !(input instanceof Float64Array)) {
     return fail("type", path, input, "a list of numbers");
   }
@@ -13,9 +13,29 @@ export const expectNumbers = (input: Numbers, path: string, least: number): Numb
     fail("missing", path, `a list of ${input.length}`, expected);
   }
   for (let i = 0; i < input.length; i++) {
-    if (!Number.isFinite(input[i])) fail("not-finite", `${path}[${i}]`, input[i], "a finite number");
+    const value: unknown = input[i];
+    if (Number.isFinite(value)) continue;
+    const unit = (Object(value) as { readonly unit?: unknown }).unit;
+    const expected =
+      typeof unit === "string"
+        ? "a bare number; quantities go into meanEstimate, which gives their mean and its error, or into sum"
+        : "a finite number";
+    fail("not-finite", `${path}[${i}]`, value, expected);
   }
   return input;
+};
+
+/** The most items of a list of readings or factors. */
+const mostItems = 1_000_000;
+
+/** Takes a list whose items a reader looks at one by one, or throws; a hole is an item that is not there. */
+export const expectItems = (input: unknown, path: string, least: number, of: string): readonly unknown[] => {
+  const expected = least === 1 ? `at least one ${of}` : `at least ${least} ${of}s`;
+  if (!Array.isArray(input)) return fail("type", path, input, `a list with ${expected}`);
+  if (input.length < least) return fail("missing", path, `a list of ${input.length}`, expected);
+  return input.length > mostItems
+    ? fail("range", path, input, `at most ${mostItems} of them`)
+    : Array.from(input);
 };
 
 /** Takes a result, or throws where it has left the range of numbers. */

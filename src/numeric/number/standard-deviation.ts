@@ -1,4 +1,4 @@
-import { expectRecord, fail } from "../../quantity/index.js";
+import { expectFields, expectOneOf } from "../../quantity/index.js";
 import { compensatedSum } from "./accurate-sum.js";
 import { mean } from "./mean.js";
 import { expectNumbers, finite, type Numbers } from "./numbers.js";
@@ -26,8 +26,8 @@ export type Divisor = "n" | "n-1";
  * ```
  */
 export const standardDeviation = (values: Numbers, options: { readonly divisor: Divisor }): number => {
-  const divisor: unknown = expectRecord(options, "options").divisor;
-  if (divisor !== "n" && divisor !== "n-1") fail("type", "divisor", divisor, 'the choice "n" or "n-1"');
+  const given = expectFields(options, ["divisor"], "options");
+  const divisor = expectOneOf(given.divisor, ["n", "n-1"], "divisor");
   const list = expectNumbers(values, "values", divisor === "n" ? 1 : 2);
   const n = list.length;
   const m = mean(list);

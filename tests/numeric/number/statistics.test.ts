@@ -74,7 +74,7 @@ describe("standardDeviation", () => {
   });
 
   test("has no default, and needs enough values", () => {
-    expect(failure(() => standardDeviation([1, 2], {} as never))).toBe("type divisor");
+    expect(failure(() => standardDeviation([1, 2], {} as never))).toBe("missing divisor");
     expect(failure(() => standardDeviation([1], { divisor: "n-1" }))).toBe("missing values");
     expect(standardDeviation([1], { divisor: "n" })).toBe(0);
     expect(failure(() => standardDeviation([], { divisor: "n" }))).toBe("missing values");
