@@ -4,8 +4,13 @@
 export { applicationDates } from "./rule/application-dates.js";
 export { type ApplicationsLeft, applicationsLeft, fewestApplications } from "./rule/applications-left.js";
 export type { AppliedInput } from "./rule/applied.js";
-export type { AvoidedDays, ClosedTime } from "./rule/closed-time.js";
-export { earliestByGaps, type GapDate, type GapRule, type TurfEvent } from "./rule/gap-rule.js";
+export type { AvoidedDays, BlackoutPeriod } from "./rule/blackout-period.js";
+export {
+  earliestBySeedingIntervals,
+  type SeedingIntervalDate,
+  type SeedingInterval,
+  type TurfEvent,
+} from "./rule/seeding-interval.js";
 export type { IntervalRemark } from "./rule/interval-remark.js";
 export {
   type CountingPeriod,
@@ -26,7 +31,7 @@ export {
   type DegreeDayRow,
 } from "./degree-days/accumulated-degree-days.js";
 export { type DateReached, dateReached } from "./degree-days/date-reached.js";
-export type { DayBasis, MissingDays } from "./degree-days/days-of-heat.js";
+export type { DayBasis, MissingDays } from "./degree-days/days-of-degree-days.js";
 export type { DegreeDayId, IdParts, WholeCelsius } from "./degree-days/degree-day-id.js";
 export {
   type BaseTemperature,
@@ -36,10 +41,13 @@ export {
   degreeDayModel,
 } from "./degree-days/degree-day-model.js";
 export { degreeDayAmount, degreeDays } from "./degree-days/degree-days.js";
-export type { DegreeDayMethod, UpperCutoff } from "./degree-days/heat-of-day.js";
+export type { DegreeDayMethod, UpperCutoff } from "./degree-days/degree-days-of-day.js";
 
 // regulator: when a growth regulator comes round again, by degree-days.
-export { type CalendarAgainstHeat, calendarAgainstHeat } from "./regulator/calendar-against-heat.js";
+export {
+  type CalendarAgainstDegreeDays,
+  calendarAgainstDegreeDays,
+} from "./regulator/calendar-against-degree-days.js";
 export {
   type LowHigh,
   type RegulatorInterval,
@@ -47,8 +55,12 @@ export {
   regulatorIntervals,
   replacementHalfLives,
 } from "./regulator/growth-regulators.js";
-export type { HeatBasis, HeatSources } from "./regulator/heat-chain.js";
-export { type HeatSchedule, type HeatVisit, heatSchedule } from "./regulator/heat-schedule.js";
+export type { DegreeDayBasis, TemperatureSources } from "./regulator/degree-day-chain.js";
+export {
+  type DegreeDaySchedule,
+  type DegreeDayVisit,
+  degreeDaySchedule,
+} from "./regulator/degree-day-schedule.js";
 export {
   type CountableInterval,
   meetsReboundCondition,
@@ -72,18 +84,18 @@ export {
   growthPotential,
   nitrogenForGrowth,
 } from "./growth/growth-potential.js";
-export { annualBluegrassFlowering, firstRun, heatWindowState } from "./growth/window-state.js";
+export { annualBluegrassFlowering, firstRun, degreeDayWindowState } from "./growth/window-state.js";
 
 // entry: when people may enter again, and what the signal word says.
 export {
   type EntryCategories,
-  type EntryInterval,
+  type RestrictedEntryInterval,
   type EntryStatement,
   earlyEntryObjections,
-  entryInterval,
-  interimEntryHours,
+  restrictedEntryInterval,
+  interimRestrictedEntryHours,
   type ToxicityCategory,
-} from "./entry/entry-interval.js";
+} from "./entry/restricted-entry-interval.js";
 export { type SignalWord, signalWord } from "./entry/signal-word.js";
 
 // spray-window: the hours to spray in: wind, delta T, rain and rules.

@@ -5,18 +5,18 @@ import {
   annualBluegrassFlowering,
   degreeDayAmount,
   degreeDayModel,
-  earliestByGaps,
+  earliestBySeedingIntervals,
   earlyEntryObjections,
-  entryInterval,
+  restrictedEntryInterval,
   eventWindows,
   firstRun,
   fractionRemaining,
-  type GapRule,
+  type SeedingInterval,
   growthClass,
   growthPotential,
   halfLifeAt,
-  heatWindowState,
-  interimEntryHours,
+  degreeDayWindowState,
+  interimRestrictedEntryHours,
   nitrogenForGrowth,
   persistenceClass,
   rainfastFrom,
@@ -173,7 +173,7 @@ describe("growth potential", () => {
 describe("entry", () => {
   const end = "2026-06-03T15:30-05:00" as const;
   test("a label figure comes before the interim rule, the longest of all products decides", () => {
-    const entry = entryInterval({
+    const entry = restrictedEntryInterval({
       end,
       products: [
         { product: "a", label: quantity(4, "h"), actives: [{ dermal: 1, eye: 1, skin: 1 }] },
@@ -192,20 +192,20 @@ describe("entry", () => {
     expect(entry.notChecked.some((text) => text.startsWith("Posting"))).toBe(true);
   });
   test("posting may be longer, and without any figure there is no time", () => {
-    const posted = entryInterval({
+    const posted = restrictedEntryInterval({
       end,
       products: [{ product: "a", label: quantity(4, "h") }],
       posting: { hours: 48, source: "city ordinance" },
     });
     expect(posted).toMatchObject({ hours: 48, decidedBy: ["posting"] });
-    expect(entryInterval({ end, products: [{ product: "a" }] })).toMatchObject({ hours: null, until: null });
-    expect(problems(() => entryInterval({ end, products: [] }))).toEqual(["missing products"]);
+    expect(restrictedEntryInterval({ end, products: [{ product: "a" }] })).toMatchObject({ hours: null, until: null });
+    expect(problems(() => restrictedEntryInterval({ end, products: [] }))).toEqual(["missing products"]);
     expect(
-      problems(() => entryInterval({ end: "2026-06-03T15:30" as never, products: [{ product: "a" }] })),
+      problems(() => restrictedEntryInterval({ end: "2026-06-03T15:30" as never, products: [{ product: "a" }] })),
     ).toEqual(["date end"]);
     expect(
       problems(() =>
-        entryInterval({
+        restrictedEntryInterval({
           end,
           products: [{ product: "a", actives: [{ dermal: 5, eye: 1, skin: 1 } as never] }],
         }),
@@ -215,7 +215,7 @@ describe("entry", () => {
   test("what is wrong is told together, each with its path", () => {
     expect(
       problems(() =>
-        entryInterval({
+        restrictedEntryInterval({
           end,
           products: [
             {
@@ -240,22 +240,22 @@ describe("entry", () => {
       "missing posting.source",
     ]);
     expect(
-      problems(() => entryInterval({ end, products: [{ product: "a" }], posting: null as never })),
+      problems(() => restrictedEntryInterval({ end, products: [{ product: "a" }], posting: null as never })),
     ).toEqual(["type posting"]);
   });
   test("the interim rule names where it does not hold; a label figure needs no such note", () => {
     const notes = (product: object) =>
-      entryInterval({ end, products: [{ product: "a", ...product }] }).notChecked.join(" ");
+      restrictedEntryInterval({ end, products: [{ product: "a", ...product }] }).notChecked.join(" ");
     const interim = notes({ actives: [{ dermal: 1, eye: 1, skin: 1 }] });
     expect(interim).toContain("parks, landscaping and lawns");
     expect(interim).toContain("72 hours");
     expect(notes({ label: quantity(4, "h") })).not.toContain("interim");
   });
   test("low risk does not shorten 24 or 48 hours", () => {
-    expect(problems(() => interimEntryHours({ dermal: 2, eye: 4, skin: 4, lowRisk: true }))).toEqual([
+    expect(problems(() => interimRestrictedEntryHours({ dermal: 2, eye: 4, skin: 4, lowRisk: true }))).toEqual([
       "conflict lowRisk",
     ]);
-    expect(problems(() => interimEntryHours({ dermal: 2.5 as never, eye: 4, skin: 4 }))).toEqual([
+    expect(problems(() => interimRestrictedEntryHours({ dermal: 2.5 as never, eye: 4, skin: 4 }))).toEqual([
       "range dermal",
     ]);
   });
@@ -276,13 +276,13 @@ describe("entry", () => {
 });
 
 describe("gaps and split applications", () => {
-  const rules: GapRule[] = [
+  const rules: SeedingInterval[] = [
     { from: "spray", to: "seeding", minimumDays: 14, about: "flurprimidol", source: "label" },
     { from: "spray", to: "seeding", minimumDays: 90, about: "prodiamine", source: "label" },
     { from: "emergence", to: "spray", minimumDays: 28, about: "quinclorac", source: "label" },
   ];
   test("the last day counts, the longest gap decides, and a rule without a date is named", () => {
-    const found = earliestByGaps({
+    const found = earliestBySeedingIntervals({
       rules,
       happened: [
         { event: "spray", date: "2026-05-01", about: "prodiamine" },
@@ -293,11 +293,11 @@ describe("gaps and split applications", () => {
     });
     expect(found.earliestByStatedRules).toBe("2026-08-08");
     expect(found.reasons.map(({ date }) => date)).toEqual(["2026-08-08", "2026-07-30"]);
-    const none = earliestByGaps({ rules, happened: [], next: "spray" });
+    const none = earliestBySeedingIntervals({ rules, happened: [], next: "spray" });
     expect(none).toMatchObject({ earliestByStatedRules: null, notChecked: [{ about: "quinclorac" }] });
   });
   test("an unnamed spray counts for every rule", () => {
-    const found = earliestByGaps({
+    const found = earliestBySeedingIntervals({
       rules,
       happened: [{ event: "spray", date: "2026-05-01" }],
       next: "seeding",
@@ -305,17 +305,17 @@ describe("gaps and split applications", () => {
     expect(found.earliestByStatedRules).toBe("2026-07-30");
   });
   test("reports all that is wrong", () => {
-    const bad = [{ ...rules[0], minimumDays: -1 } as GapRule, { ...rules[0], from: "rain" } as never];
+    const bad = [{ ...rules[0], minimumDays: -1 } as SeedingInterval, { ...rules[0], from: "rain" } as never];
     expect(
       problems(() =>
-        earliestByGaps({ rules: bad, happened: [{ event: "spray", date: "x" as never }], next: "seeding" }),
+        earliestBySeedingIntervals({ rules: bad, happened: [{ event: "spray", date: "x" as never }], next: "seeding" }),
       ),
     ).toEqual(["range rules[0].minimumDays", "type rules[1].from", "date happened[0].date"]);
     // A misspelt event would make the rule look as if nothing had happened.
     expect(
       problems(() =>
-        earliestByGaps({
-          rules: [null as never, { ...rules[0], minimumDays: 1.5, about: "" } as GapRule],
+        earliestBySeedingIntervals({
+          rules: [null as never, { ...rules[0], minimumDays: 1.5, about: "" } as SeedingInterval],
           happened: [null as never, { event: "sprayed" as never, date: "2026-08-20" }],
           next: "seeding",
         }),
@@ -329,7 +329,7 @@ describe("gaps and split applications", () => {
     ]);
   });
   test("a name in capitals is the same name", () => {
-    const found = earliestByGaps({
+    const found = earliestBySeedingIntervals({
       rules,
       happened: [{ event: "spray", date: "2026-05-01", about: "Prodiamine " }],
       next: "seeding",
@@ -419,7 +419,7 @@ describe("windows", () => {
     const smooth = eventWindows.find(({ id }) => id === "smooth crabgrass, Ohio")?.from ?? 0;
     const large = eventWindows.find(({ id }) => id === "large crabgrass, Ohio")?.from ?? 0;
     const reached = (total: number) =>
-      [smooth, large].map((from) => heatWindowState({ total: heat(total), from: heat(from) }) === "within");
+      [smooth, large].map((from) => degreeDayWindowState({ total: heat(total), from: heat(from) }) === "within");
     expect([124, 130, 182, 206, 221, 256].map(reached)).toEqual([
       [false, false],
       [false, false],
@@ -436,10 +436,10 @@ describe("windows", () => {
       sensor: "air",
     });
     const from = degreeDayAmount({ value: 250, unit: "°F d", model: other });
-    expect(problems(() => heatWindowState({ total: heat(9), from: from as never }))).toEqual([
+    expect(problems(() => degreeDayWindowState({ total: heat(9), from: from as never }))).toEqual([
       "substance/mismatch from",
     ]);
-    expect(problems(() => heatWindowState({ total: heat(9), from: heat(500), to: heat(250) }))).toEqual([
+    expect(problems(() => degreeDayWindowState({ total: heat(9), from: heat(500), to: heat(250) }))).toEqual([
       "conflict from",
     ]);
   });

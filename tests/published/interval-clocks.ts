@@ -2,14 +2,14 @@ import {
   type CivilDate,
   dayOfMonth,
   daysBetween,
-  earliestByGaps,
+  earliestBySeedingIntervals,
   earlyEntryObjections,
-  entryInterval,
+  restrictedEntryInterval,
   eventWindowsFor,
   fractionRemaining,
   halfLifeAt,
   hoursBetween,
-  interimEntryHours,
+  interimRestrictedEntryHours,
   monthOf,
   persistenceClass,
   quantity,
@@ -61,11 +61,11 @@ const cases: readonly (readonly [ToxicityCategory, ToxicityCategory, ToxicityCat
   [2, 2, 1],
 ];
 const interim = (): readonly number[] =>
-  cases.map(([dermal, eye, skin]) => interimEntryHours({ dermal, eye, skin }));
+  cases.map(([dermal, eye, skin]) => interimRestrictedEntryHours({ dermal, eye, skin }));
 const rei = [48, 24, 12, 48].map((printed) => ({ of: "h", printed, to: 1 }));
 const reduced = (): readonly number[] => [
-  interimEntryHours({ dermal: 3, eye: 4, skin: 3 }),
-  interimEntryHours({ dermal: 3, eye: 4, skin: 3, lowRisk: true }),
+  interimRestrictedEntryHours({ dermal: 3, eye: 4, skin: 3 }),
+  interimRestrictedEntryHours({ dermal: 3, eye: 4, skin: 3, lowRisk: true }),
 ];
 
 /** Published examples of windows, decay, entry and other clocks. */
@@ -300,7 +300,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "interval-060",
-    formulas: ["interimEntryHours"],
+    formulas: ["interimRestrictedEntryHours"],
     source: bromacil,
     reached: "derived",
     given: "dermal, eye and skin categories III I IV, III II IV, III III IV, II II I",
@@ -310,7 +310,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "soil-067",
-    formulas: ["interimEntryHours"],
+    formulas: ["interimRestrictedEntryHours"],
     source: bromacil,
     reached: "read",
     given: "any category I, else any II, else",
@@ -320,7 +320,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   ...["interval-062", "soil-068"].map(
     (id): PublishedCheck => ({
       entry: id,
-      formulas: ["interimEntryHours"],
+      formulas: ["interimRestrictedEntryHours"],
       source: low,
       reached: "read",
       given: "an active in categories III and IV, without and with the shorter interval for low risk",
@@ -330,14 +330,14 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   ),
   {
     entry: "interval-063",
-    formulas: ["entryInterval", "hoursBetween"],
+    formulas: ["restrictedEntryInterval", "hoursBetween"],
     source: entry,
     reached: "derived",
     given: "labels of 4, 12 and 24 hours in one mixture",
     answers: [24, 24].map((printed) => ({ of: "h", printed, to: 1 })),
     compute: () => {
       const end = "2024-06-03T15:30-05:00";
-      const { hours, until } = entryInterval({
+      const { hours, until } = restrictedEntryInterval({
         end,
         products: [4, 12, 24].map((h, i) => ({ product: `part ${i + 1}`, label: quantity(h, "h") })),
       });
@@ -359,7 +359,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "interval-066",
-    formulas: ["earliestByGaps"],
+    formulas: ["earliestBySeedingIntervals"],
     source: {
       title: "Crop and Pest Report issue 9, 29 June 2006",
       publisher: "North Dakota State University Extension",
@@ -376,7 +376,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
     compute: () => {
       const dates = [14, 21].map(
         (minimumDays) =>
-          earliestByGaps({
+          earliestBySeedingIntervals({
             rules: [{ from: "spray", to: "harvest", minimumDays, about: "herbicide", source: "label" }],
             happened: [{ event: "spray", date: "2006-07-06" }],
             next: "harvest",

@@ -12,7 +12,7 @@ import {
   degreeDays,
   fewestApplications,
   growthPotential,
-  heatWindowState,
+  degreeDayWindowState,
   intervalRule,
   meetsReboundCondition,
   monthOf,
@@ -440,7 +440,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "interval-043",
-    formulas: ["heatWindowState"],
+    formulas: ["degreeDayWindowState"],
     source: {
       title: "Crabgrass pre-emergence timer",
       publisher: "University of Wisconsin turf program",
@@ -460,7 +460,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       const heat = (value: number) => degreeDayAmount({ value, unit: "°F d", model });
       const place = { before: -1, within: 0, after: 1 } as const;
       return [249, 250, 500, 501].map(
-        (total) => place[heatWindowState({ total: heat(total), from: heat(250), to: heat(500) })],
+        (total) => place[degreeDayWindowState({ total: heat(total), from: heat(250), to: heat(500) })],
       );
     },
     note: "That both ends belong to the window is our reading.",

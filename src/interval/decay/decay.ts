@@ -1,9 +1,11 @@
 import {
+  allOf,
   expectAmount,
+  expectFields,
   expectNumber,
   expectQuantity,
-  expectRecord,
   fail,
+  likeQuantity,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -34,7 +36,7 @@ export const fractionRemaining = (input: {
   readonly halfLife: Time;
   readonly elapsed: Time;
 }): Quantity<"1", "none"> => {
-  expectRecord(input, "input");
+  expectFields(input, ["halfLife", "elapsed"]);
   return quantity(
     100 *
       0.5 **
@@ -61,7 +63,7 @@ export const timeUntilRemaining = (input: {
   readonly halfLife: Time;
   readonly remaining: Quantity<"1", "none">;
 }): Time => {
-  expectRecord(input, "input");
+  expectFields(input, ["halfLife", "remaining"]);
   const halfLife = timeIn(input.halfLife, "halfLife", "positive");
   const remaining = expectQuantity(
     input.remaining,
@@ -114,7 +116,7 @@ export const repeatedDose = <D extends "mass/area" | "mass" | "volume/area", S e
   readonly halfLife: Time;
   readonly count: number;
 }): RepeatedDose<D, S> => {
-  expectRecord(input, "input");
+  expectFields(input, ["dose", "interval", "halfLife", "count"]);
   const dose = expectAmount(
     input.dose,
     { dimensions: ["mass/area", "mass", "volume/area"], bound: "positive" },
@@ -129,8 +131,7 @@ export const repeatedDose = <D extends "mass/area" | "mass" | "volume/area", S e
   const each = gone(interval / halfLife);
   if (each === 0) fail("range", "interval", input.interval, "an interval in which something decays");
   const after = gone((count * interval) / halfLife) / each;
-  const times = (factor: number): Quantity<D, S> =>
-    (dose as unknown as Quantity<"mass/area", S>).times(factor) as unknown as Quantity<D, S>;
+  const times = (factor: number): Quantity<D, S> => likeQuantity(input.dose, dose.value * factor);
   return {
     type: "repeated-dose",
     version: 1,
@@ -170,16 +171,19 @@ export const halfLifeAt = (input: {
   readonly stated: readonly [HalfLifeAtTemperature, HalfLifeAtTemperature];
   readonly temperature: Quantity<"temperature", "none">;
 }): Time => {
-  expectRecord(input, "input");
+  expectFields(input, ["stated", "temperature"]);
   if (!Array.isArray(input.stated) || input.stated.length !== 2) {
     fail("type", "stated", input.stated, "two half-lives, each at its temperature");
   }
-  const [t1, t2] = input.stated.map((one, i) =>
-    degrees(expectRecord(one, `stated[${i}]`).temperature, `stated[${i}].temperature`),
-  ) as [number, number];
-  const [h1, h2] = input.stated.map(({ halfLife }, i) =>
-    timeIn(halfLife, `stated[${i}].halfLife`, "positive"),
-  ) as [number, number];
+  const statedAt = (i: number): { readonly t: number; readonly h: number } => {
+    const one = expectFields(input.stated[i], ["temperature", "halfLife"], `stated[${i}]`);
+    return allOf({
+      t: () => degrees(one.temperature, `stated[${i}].temperature`),
+      h: () => timeIn(one.halfLife, `stated[${i}].halfLife`, "positive"),
+    });
+  };
+  const { first, second } = allOf({ first: () => statedAt(0), second: () => statedAt(1) });
+  const [t1, t2, h1, h2] = [first.t, second.t, first.h, second.h];
   // 64 °F and the same in °C differ by rounding: no line goes through two such points.
   if (Math.abs(t1 - t2) < 1e-6)
     fail("conflict", "stated[1].temperature", t2, "another temperature than the first");

@@ -1,4 +1,4 @@
-import { expectRecord, fail } from "../../quantity/index.js";
+import { expectFields, fail } from "../../quantity/index.js";
 import { highestCelsius, lowestCelsius } from "../expect-temperature.js";
 import { checkedThresholds } from "./degree-day-model.js";
 import {
@@ -17,7 +17,7 @@ import {
   triangleLoss,
   triangleTip,
   type UpperCutoff,
-} from "./heat-of-day.js";
+} from "./degree-days-of-day.js";
 
 const expected = `${lowestCelsius} to ${highestCelsius} °C, as air and soil have`;
 
@@ -249,7 +249,7 @@ export const runningDegreeDaysC = (input: {
   readonly nextMinC?: number;
   readonly outCDays?: Float64Array;
 }): Float64Array => {
-  expectRecord(input, "input");
+  expectFields(input, ["method", "maxC", "minC", "baseC", "upperC", "cutoff", "nextMinC", "outCDays"]);
   const { method, maxC, minC, baseC, upperC, cutoff, nextMinC, outCDays } = input;
   checkArrays({ maxC, minC, ...(outCDays === undefined ? {} : { outCDays }) }, maxC?.length);
   if (!Number.isFinite(baseC)) fail("not-finite", "baseC", baseC, "a finite number");

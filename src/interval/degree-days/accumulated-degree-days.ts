@@ -1,5 +1,5 @@
 import { type CivilDate, civilDate, compareDates, type DailyTemperatures } from "../../calendar/index.js";
-import { expectRecord, fail, type Quantity } from "../../quantity/index.js";
+import { expectFields, fail, type Quantity } from "../../quantity/index.js";
 import {
   checkedFrom,
   checkedSeries,
@@ -7,10 +7,10 @@ import {
   daysOfHeat,
   type MissingDays,
   refuseMissing,
-} from "./days-of-heat.js";
+} from "./days-of-degree-days.js";
 import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "./degree-day-model.js";
 import { heatOf, ruleOn } from "./degree-days.js";
-import { heatOfDay } from "./heat-of-day.js";
+import { heatOfDay } from "./degree-days-of-day.js";
 
 /** One day of a sum. */
 export interface DegreeDayRow<Id extends string = string> {
@@ -73,7 +73,7 @@ export const accumulatedDegreeDays = <Id extends string>(input: {
   readonly to: CivilDate;
   readonly missing?: MissingDays;
 }): AccumulatedDegreeDays<Id> => {
-  expectRecord(input, "input");
+  expectFields(input, ["series", "model", "from", "to", "missing"]);
   const model = checkedModel(input.model, "model");
   const series = checkedSeries(input.series, model);
   const from = checkedFrom(input.from, model);

@@ -7,11 +7,17 @@ import {
   seriesEnd,
 } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
-import { expectQuantity, expectRecord, fail, type Quantity } from "../../quantity/index.js";
-import { checkedFrom, checkedSeries, daysOfHeat, type MissingDays, refuseMissing } from "./days-of-heat.js";
+import { expectFields, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import {
+  checkedFrom,
+  checkedSeries,
+  daysOfHeat,
+  type MissingDays,
+  refuseMissing,
+} from "./days-of-degree-days.js";
 import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "./degree-day-model.js";
 import { heatOf, ruleOn } from "./degree-days.js";
-import { heatOfDay } from "./heat-of-day.js";
+import { heatOfDay } from "./degree-days-of-day.js";
 
 /** When a total is reached, or that it is not. */
 export type DateReached<Id extends string = string> = {
@@ -77,7 +83,7 @@ export const dateReached = <Id extends string>(input: {
   readonly fromDay?: "counted" | "not counted";
   readonly missing?: MissingDays;
 }): DateReached<Id> => {
-  expectRecord(input, "input");
+  expectFields(input, ["series", "model", "from", "threshold", "fromDay", "missing"]);
   const model = checkedModel(input.model, "model");
   const series = checkedSeries(input.series, model);
   const from = checkedFrom(input.from, model);

@@ -1,6 +1,6 @@
 import {
+  expectFields,
   expectNumber,
-  expectRecord,
   fail,
   type Quantity,
   quantity,
@@ -13,7 +13,7 @@ import {
   type DegreeDayModel,
   type DegreeDaysOf,
 } from "./degree-day-model.js";
-import { type HeatRule, heatOfDay, needsNextDay } from "./heat-of-day.js";
+import { type HeatRule, heatOfDay, needsNextDay } from "./degree-days-of-day.js";
 
 const on = (threshold: BaseTemperature, scale: "°C" | "°F"): number =>
   quantity(threshold.value, threshold.unit).in(scale);
@@ -97,7 +97,7 @@ export const degreeDays = <Id extends string>(input: {
   readonly nextMin?: Quantity<"temperature", "none">;
   readonly model: DegreeDayModel<Id>;
 }): Quantity<"degree-days", DegreeDaysOf<Id>> => {
-  expectRecord(input, "input");
+  expectFields(input, ["max", "min", "nextMin", "model"]);
   const max = expectTemperature(input.max, "max");
   const min = expectTemperature(input.min, "min");
   const model = checkedModel(input.model, "model");
@@ -137,7 +137,7 @@ export const degreeDayAmount = <Id extends string>(input: {
   readonly unit: "°C d" | "°F d";
   readonly model: DegreeDayModel<Id>;
 }): Quantity<"degree-days", DegreeDaysOf<Id>> => {
-  expectRecord(input, "input");
+  expectFields(input, ["value", "unit", "model"]);
   const value = expectNumber(input.value, "value", { min: 0 });
   if (input.unit !== "°C d" && input.unit !== "°F d")
     fail("unit/unknown", "unit", input.unit, "°C d or °F d");

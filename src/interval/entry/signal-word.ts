@@ -1,5 +1,5 @@
 import { expectNumber, fail } from "../../quantity/index.js";
-import type { ToxicityCategory } from "./entry-interval.js";
+import type { ToxicityCategory } from "./restricted-entry-interval.js";
 
 /** What the front panel of a label carries by the most severe category of the product. */
 export interface SignalWord {
@@ -14,7 +14,7 @@ export interface SignalWord {
  * DANGER, II WARNING, III CAUTION; in IV none is required, and where one is used it is CAUTION. Category I
  * by mouth, by breathing or through the skin carries "Poison" and the skull and crossbones as well.
  *
- * It is of the whole product. Entry intervals go by the active ingredient: see `interimEntryHours`.
+ * It is of the whole product. Entry intervals go by the active ingredient: see `interimRestrictedEntryHours`.
  *
  * @throws RatewrightError `range`, `not-finite`, `type`
  * Source: US EPA, 40 CFR 156.64 (a).

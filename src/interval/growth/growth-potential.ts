@@ -1,4 +1,4 @@
-import { expectQuantity, expectRecord, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { expectFields, expectQuantity, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { expectTemperature } from "../expect-temperature.js";
 
 /** The constants of the model: optimum and width, in °C as one author prints them and in °F as older tables do. */
@@ -46,7 +46,7 @@ export const growthPotential = (input: {
   readonly aboveOptimum?: "held" | "falling";
   readonly optimum?: Quantity<"temperature", "none">;
 }): Quantity<"1", "none"> => {
-  expectRecord(input, "input");
+  expectFields(input, ["mean", "season", "constants", "aboveOptimum", "optimum"]);
   const { season, constants: scale = "°C", aboveOptimum = "held" } = input;
   if (season !== "cool-season" && season !== "warm-season") {
     return fail("type", "season", season, '"cool-season" or "warm-season"');
@@ -107,7 +107,7 @@ export const nitrogenForGrowth = (input: {
   readonly maximum: Quantity<"mass/area", "N">;
   readonly potential: Quantity<"1", "none">;
 }): Quantity<"mass/area", "N"> => {
-  expectRecord(input, "input");
+  expectFields(input, ["maximum", "potential"]);
   const wanted = { dimension: "mass/area", of: "N", bound: "non-negative" } as const;
   const maximum = expectQuantity(input.maximum, wanted, "maximum");
   return quantity(

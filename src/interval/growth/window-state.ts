@@ -1,9 +1,9 @@
 import { type CivilDate, type DailySeries, dateRange, seriesDay, seriesEnd } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
 import {
+  expectFields,
   expectNumber,
   expectQuantity,
-  expectRecord,
   fail,
   type Quantity,
   quantityOf,
@@ -21,21 +21,21 @@ import { checkedDaily } from "../checked-daily.js";
  *
  * @example
  * ```ts
- * import { degreeDayAmount, degreeDayModel, heatWindowState } from "ratewright";
+ * import { degreeDayAmount, degreeDayModel, degreeDayWindowState } from "ratewright";
  * const model = degreeDayModel({
  *   method: "simple average", base: { value: 32, unit: "°F" }, sensor: "air", start: "02-15",
  * });
  * const heat = (value: number) => degreeDayAmount({ value, unit: "°F d", model });
- * heatWindowState({ total: heat(249), from: heat(250), to: heat(500) }); // => "before"
- * heatWindowState({ total: heat(500), from: heat(250), to: heat(500) }); // => "within"
+ * degreeDayWindowState({ total: heat(249), from: heat(250), to: heat(500) }); // => "before"
+ * degreeDayWindowState({ total: heat(500), from: heat(250), to: heat(500) }); // => "within"
  * ```
  */
-export const heatWindowState = <M extends string>(input: {
+export const degreeDayWindowState = <M extends string>(input: {
   readonly total: Quantity<"degree-days", M>;
   readonly from: Quantity<"degree-days", NoInfer<M>>;
   readonly to?: Quantity<"degree-days", NoInfer<M>>;
 }): "before" | "within" | "after" => {
-  expectRecord(input, "input");
+  expectFields(input, ["total", "from", "to"]);
   const total = expectQuantity(input.total, { dimension: "degree-days" }, "total");
   const wanted = { dimension: "degree-days", of: total.of } as const;
   const from = expectQuantity(input.from, { ...wanted, bound: "non-negative" }, "from").in("°C d");
@@ -71,7 +71,7 @@ export const firstRun = (input: {
   readonly threshold: Quantity<"temperature", "none">;
   readonly days: number;
 }): CivilDate | null => {
-  expectRecord(input, "input");
+  expectFields(input, ["series", "threshold", "days"]);
   const series = checkedDaily(input.series, "series");
   const wanted = { dimension: "temperature", of: "none" } as const;
   const threshold = expectQuantity(input.threshold, wanted, "threshold").in("°C");

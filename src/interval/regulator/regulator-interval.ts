@@ -1,5 +1,15 @@
 import type { TemperatureSensor } from "../../calendar/index.js";
-import { expectNumber, expectRecord, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectNumber,
+  expectRecord,
+  expectText,
+  fail,
+  type Quantity,
+  quantity,
+  shown,
+} from "../../quantity/index.js";
 import {
   type BaseTemperature,
   type DegreeDayModel,
@@ -7,7 +17,7 @@ import {
   degreeDayModel,
 } from "../degree-days/degree-day-model.js";
 import { degreeDayAmount } from "../degree-days/degree-days.js";
-import type { DegreeDayMethod } from "../degree-days/heat-of-day.js";
+import type { DegreeDayMethod } from "../degree-days/degree-days-of-day.js";
 import { type RegulatorInterval, regulatorIntervals } from "./growth-regulators.js";
 
 /**
@@ -71,10 +81,14 @@ export const regulatorInterval = (
     readonly sensor: TemperatureSensor;
   },
 ): CountableInterval => {
-  if (typeof record !== "object" || record === null) return fail("type", "record", record, "a record");
-  if (typeof supplied !== "object" || supplied === null)
-    return fail("type", "supplied", supplied, "a record");
-  const { interval, source } = record;
+  expectRecord(record, "record", "a row of regulatorIntervals");
+  expectFields(supplied, ["method", "base", "sensor"], "supplied");
+  const { interval } = record;
+  const source = expectFields(record.source, ["title", "publisher", "year", "where", "url"], "record.source");
+  const { title: printed, publisher } = allOf({
+    title: () => expectText(source.title, "record.source.title", "a title"),
+    publisher: () => expectText(source.publisher, "record.source.publisher", "a publisher"),
+  });
   if (interval === null || interval === undefined) {
     return fail("missing", "record.interval", interval, "an interval; the source gives none");
   }
@@ -93,12 +107,7 @@ export const regulatorInterval = (
       return given as T;
     }
     if (given !== undefined && !same(given, stated)) {
-      return fail(
-        "conflict",
-        `supplied.${field}`,
-        given,
-        `nothing, for the source states ${JSON.stringify(stated)}`,
-      );
+      return fail("conflict", `supplied.${field}`, given, `nothing: the source states ${shown(stated)}`);
     }
     return stated;
   };
@@ -108,7 +117,7 @@ export const regulatorInterval = (
   const method = take<DegreeDayMethod>("method", record.method, supplied.method, (a, b) => a === b);
   const base = take<BaseTemperature>("base", record.base, supplied.base, sameBase);
   assumed.push("sensor");
-  const title = `${source.title}, ${source.publisher}`;
+  const title = `${printed}, ${publisher}`;
   const model: DegreeDayModel = degreeDayModel({ method, base, sensor: supplied.sensor, source: title });
   const amount = (value: number): Quantity<"degree-days", DegreeDaysOf<string>> =>
     degreeDayAmount({ value, unit: "°C d", model });
@@ -137,8 +146,12 @@ export const meetsReboundCondition = (input: {
   readonly tenDayMean: number;
   readonly rule?: { readonly interval: number; readonly perDay: number };
 }): boolean => {
-  expectRecord(input, "input");
-  const { interval, perDay } = input.rule ?? { interval: 350, perDay: 21 };
+  expectFields(input, ["sinceApplication", "tenDayMean", "rule"]);
+  const { interval, perDay } = expectFields(
+    input.rule ?? { interval: 350, perDay: 21 },
+    ["interval", "perDay"],
+    "rule",
+  );
   const since = expectNumber(input.sinceApplication, "sinceApplication", { min: 0 });
   const mean = expectNumber(input.tenDayMean, "tenDayMean");
   return (

@@ -1,4 +1,10 @@
-import { expectAmount, expectQuantity, expectRecord, type Quantity } from "../../quantity/index.js";
+import {
+  expectAmount,
+  expectFields,
+  expectQuantity,
+  likeQuantity,
+  type Quantity,
+} from "../../quantity/index.js";
 
 /**
  * The dose that brings a growth regulator back to its full amount, `R = F - F 0.5^(G / H)`: what has
@@ -33,7 +39,7 @@ export const replacementDose = <
   readonly elapsed: Quantity<"degree-days", M>;
   readonly halfLife: Quantity<"degree-days", NoInfer<M>>;
 }): Quantity<D, S> => {
-  expectRecord(input, "input");
+  expectFields(input, ["full", "elapsed", "halfLife"]);
   const full = expectAmount(
     input.full,
     { dimensions: ["mass/area", "volume/area"], bound: "positive" },
@@ -47,5 +53,5 @@ export const replacementDose = <
     "halfLife",
   );
   const gone = -Math.expm1((-Math.LN2 * elapsed.in("°C d")) / halfLife.in("°C d"));
-  return (full as unknown as Quantity<"mass/area", S>).times(gone + 0) as unknown as Quantity<D, S>;
+  return likeQuantity(input.full, full.value * (gone + 0));
 };

@@ -1,5 +1,5 @@
 import { addDays, type CivilDate, civilDate } from "../../calendar/index.js";
-import { expectNumber, expectRecord, fail } from "../../quantity/index.js";
+import { expectFields, expectNumber, fail } from "../../quantity/index.js";
 
 /**
  * The dates of applications that follow one another at an interval of days: `n` applications have
@@ -22,7 +22,7 @@ export const applicationDates = (input: {
   readonly intervalDays: number;
   readonly count: number;
 }): CivilDate[] => {
-  expectRecord(input, "input");
+  expectFields(input, ["first", "intervalDays", "count"]);
   const first = civilDate(input.first, "first");
   const days = expectNumber(input.intervalDays, "intervalDays", { min: 1 });
   const count = expectNumber(input.count, "count", { min: 1, max: 366 });

@@ -1,5 +1,13 @@
 import { exceeds, wholeUnitsFor } from "../../numeric/index.js";
-import { expectAmount, expectQuantity, expectRecord, fail, type Quantity } from "../../quantity/index.js";
+import {
+  expectAmount,
+  expectFields,
+  expectQuantity,
+  fail,
+  likeQuantity,
+  numberIn,
+  type Quantity,
+} from "../../quantity/index.js";
 
 /** How often a rate still fits under a stated maximum. */
 export interface ApplicationsLeft<D extends string, S extends string> {
@@ -37,7 +45,7 @@ export const applicationsLeft = <D extends string, S extends string>(input: {
   readonly used?: Quantity<NoInfer<D>, NoInfer<S>>;
   readonly rate: Quantity<NoInfer<D>, NoInfer<S>>;
 }): ApplicationsLeft<D, S> => {
-  expectRecord(input, "input");
+  expectFields(input, ["maximum", "used", "rate"]);
   const maximum = expectAmount(
     input.maximum,
     { dimensions: ["mass/area", "volume/area", "mass", "volume"], bound: "non-negative" },
@@ -49,28 +57,22 @@ export const applicationsLeft = <D extends string, S extends string>(input: {
     input.used === undefined
       ? undefined
       : expectQuantity(input.used, { dimension, of, bound: "non-negative" }, "used");
-  const number = (q: typeof maximum): number =>
-    (q as unknown as Quantity<"mass", S>).in(maximum.unit as "lb");
-  const [most, gone, each] = [maximum.value, used === undefined ? 0 : number(used), number(rate)];
+  const most = maximum.value;
+  const gone = used === undefined ? 0 : numberIn(used, maximum.unit);
+  const each = numberIn(rate, maximum.unit);
   if (!((most - gone) / each <= Number.MAX_SAFE_INTEGER)) {
     fail("range", "rate", rate, "a rate that goes into the maximum less than 2^53 times");
   }
   let count = Math.max(0, Math.floor((most - gone) / each));
   if (!exceeds(gone + (count + 1) * each, most)) count++;
-  const remaining = (used === undefined ? maximum : maximum.minus(used as never)) as unknown as Quantity<
-    D,
-    S
-  >;
   const rest = (most - gone - count * each) / (most || 1);
-  const left = (maximum as unknown as Quantity<"mass", S>).times(
-    count === 0 ? Math.max(0, rest) : rest > 1e-9 ? rest : 0,
-  );
+  const left = count === 0 ? Math.max(0, rest) : rest > 1e-9 ? rest : 0;
   return {
     type: "applications-left",
     version: 1,
     count,
-    remainder: left as unknown as Quantity<D, S>,
-    remainingUnderStatedMaximum: remaining,
+    remainder: likeQuantity(input.maximum, most * left),
+    remainingUnderStatedMaximum: likeQuantity(input.maximum, most - gone),
   };
 };
 
@@ -94,7 +96,7 @@ export const fewestApplications = <S extends string>(input: {
   readonly total: Quantity<"mass/area", S>;
   readonly perApplication: Quantity<"mass/area", NoInfer<S>>;
 }): number => {
-  expectRecord(input, "input");
+  expectFields(input, ["total", "perApplication"]);
   const dimension = "mass/area";
   const total = expectQuantity(input.total, { dimension, bound: "non-negative" }, "total");
   const each = expectQuantity(

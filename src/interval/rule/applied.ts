@@ -1,6 +1,6 @@
 import { type CivilDate, civilDate, compareDates } from "../../calendar/index.js";
-import { fail, type Quantity, type QuantityJson } from "../../quantity/index.js";
-import { expectPerArea } from "./interval-rule.js";
+import { allOf, checks, expectFields, expectText, fail, type QuantityJson } from "../../quantity/index.js";
+import { expectPerArea, type PerArea } from "./interval-rule.js";
 
 /** An application that was made: its date alone, or with what went down per area, and on which area. */
 export type AppliedInput =
@@ -15,28 +15,38 @@ export type AppliedInput =
 /** An application with its place in the list that was given. */
 export interface Applied {
   readonly date: CivilDate;
-  readonly amount?: Quantity<string, string>;
+  readonly amount?: PerArea;
   readonly path: string;
 }
 
+/** The most applications of one list. */
+const mostApplied = 100_000;
+
+const readOne = (input: unknown, path: string): Applied & { readonly area?: string } => {
+  if (typeof input !== "object" || input === null || !("date" in input)) {
+    return { date: civilDate(input as CivilDate, path), path };
+  }
+  const { date, amount, area } = expectFields(input, ["date", "amount", "area"], path);
+  const read = allOf({
+    date: () => civilDate(date as CivilDate, `${path}.date`),
+    amount: () => (amount === undefined ? {} : { amount: expectPerArea(amount, `${path}.amount`) }),
+    area: () => (area === undefined ? {} : { area: expectText(area, `${path}.area`, "the name of an area") }),
+  });
+  return { date: read.date, path, ...read.amount, ...read.area };
+};
+
 /** Takes the applications on an area, in the order of their dates; one without an area is on all of them. */
-export const readApplied = (input: readonly AppliedInput[], area: string | undefined): Applied[] => {
+export const readApplied = (input: unknown, area: string | undefined): Applied[] => {
   if (!Array.isArray(input)) return fail("type", "applied", input, "a list of dates");
-  return (input as readonly AppliedInput[])
-    .map((one, i): Applied & { readonly area?: string } => {
-      const path = `applied[${i}]`;
-      if (typeof one !== "object" || one === null || !("date" in one)) {
-        return { date: civilDate(one as CivilDate, path), path };
-      }
-      const date = civilDate(one.date, `${path}.date`);
-      const amount = one.amount === undefined ? undefined : expectPerArea(one.amount, `${path}.amount`);
-      return {
-        date,
-        path,
-        ...(amount && { amount: amount as unknown as Quantity<string, string> }),
-        ...(one.area === undefined ? {} : { area: one.area }),
-      };
-    })
+  if (input.length > mostApplied)
+    return fail("range", "applied", input, `at most ${mostApplied} applications`);
+  const door = checks();
+  const read = Array.from(input as readonly unknown[], (one, i) =>
+    door.run(() => readOne(one, `applied[${i}]`)),
+  );
+  door.done();
+  return read
+    .flatMap((one) => one ?? [])
     .filter((one) => area === undefined || one.area === undefined || one.area === area)
     .sort((a, b) => compareDates(a.date, b.date));
 };

@@ -2,14 +2,14 @@ import { type MonthDayWindow, monthDay } from "../../calendar/index.js";
 import {
   checks,
   expectAmount,
-  fail,
+  expectFields,
   type Problem,
   type Quantity,
   type QuantityJson,
   RatewrightError,
   shown,
 } from "../../quantity/index.js";
-import { type ClosedTime, checkedSpan } from "./closed-time.js";
+import { type BlackoutPeriod, checkedSpan } from "./blackout-period.js";
 
 /**
  * In what the applications of a limit are counted: a calendar year, one occurrence of a season, or the
@@ -44,7 +44,7 @@ export interface IntervalRule {
   readonly version: 1;
   /** The least number of days from one application to the next: with 21, day 0 and then day 21. */
   readonly minimumDays?: number;
-  /** The number of days after which the effect is said to be gone. */
+  /** The number of days that an application lasts: reapply by then. */
   readonly maximumDays?: number;
   /** One limit, or several that all hold. */
   readonly maximumApplications?: PeriodCount | readonly PeriodCount[];
@@ -52,8 +52,8 @@ export interface IntervalRule {
   readonly maximumAmount?: PeriodAmount | readonly PeriodAmount[];
   /** The part of the year to which the source confines the application. */
   readonly window?: MonthDayWindow;
-  /** Times in which the source rules it out, both ends included. */
-  readonly closed?: readonly ClosedTime[];
+  /** Blackout periods, in which the source rules it out; both ends included. */
+  readonly blackout?: readonly BlackoutPeriod[];
   /** Where it is stated: the label and its section, or the publication. */
   readonly source: string;
 }
@@ -67,6 +67,12 @@ const windowProblems = (window: unknown, path: string): Problem[] => {
   const ends = window as Partial<MonthDayWindow> | null;
   if (typeof ends !== "object" || ends === null) {
     return [{ code: "type", path, got: shown(window), expected: "a window with from and to" }];
+  }
+  const strange = Object.keys(ends).find((name) => name !== "from" && name !== "to");
+  if (strange !== undefined) {
+    return [
+      { code: "type", path: `${path}.${strange}`, got: `a field "${strange}"`, expected: "from and to" },
+    ];
   }
   return (["from", "to"] as const).flatMap((end) => {
     try {
@@ -82,14 +88,14 @@ const windowProblems = (window: unknown, path: string): Problem[] => {
 const periodProblems = (per: unknown, path: string): Problem[] =>
   per === "calendar year" || per === "12 rolling months" ? [] : windowProblems(per, path);
 
+/** Mass or volume per area. */
+export type PerArea = Quantity<"mass/area", string> | Quantity<"volume/area", string>;
+
 /** Takes an amount per area; anything else limits something else. */
-export const expectPerArea = (
-  input: unknown,
-  path: string,
-): Quantity<"mass/area", string> | Quantity<"volume/area", string> => {
-  return expectAmount(input, { dimensions: ["mass/area", "volume/area"], bound: "positive" }, path) as
-    | Quantity<"mass/area", string>
-    | Quantity<"volume/area", string>;
+export const expectPerArea = (input: unknown, path: string): PerArea => {
+  const amount = expectAmount(input, { dimensions: ["mass/area", "volume/area"], bound: "positive" }, path);
+  // One of the two dimensions, as was just read; a quantity is of one kind, not of either.
+  return amount as PerArea;
 };
 
 const problemsIn = (door: ReturnType<typeof checks>): readonly Problem[] => {
@@ -105,7 +111,10 @@ const problemsIn = (door: ReturnType<typeof checks>): readonly Problem[] => {
 const limitProblems = (limits: unknown, path: string, kind: "count" | "amount"): Problem[] => {
   if (limits === undefined) return [];
   const several = Array.isArray(limits);
-  const list: readonly unknown[] = several ? limits : [limits];
+  if (several && limits.length > 1000) {
+    return [{ code: "range", path, got: shown(limits), expected: "at most 1000 limits" }];
+  }
+  const list: readonly unknown[] = several ? Array.from(limits) : [limits];
   if (list.length === 0) {
     return [{ code: "missing", path, got: "an empty list", expected: `at least one ${kind} per period` }];
   }
@@ -116,6 +125,7 @@ const limitProblems = (limits: unknown, path: string, kind: "count" | "amount"):
     }
     const { count, amount, per } = limit as Partial<PeriodCount & PeriodAmount>;
     const door = checks();
+    door.run(() => expectFields(limit, [kind, "per"], at, `a ${kind} per period`));
     if (kind === "amount") door.run(() => expectPerArea(amount, `${at}.amount`));
     else if (count === undefined) {
       door.add({ code: "missing", path: `${at}.count`, got: "nothing", expected: "a whole number" });
@@ -125,10 +135,21 @@ const limitProblems = (limits: unknown, path: string, kind: "count" | "amount"):
   });
 };
 
+/** What a rule can state. */
+const ruleFields = [
+  "minimumDays",
+  "maximumDays",
+  "maximumApplications",
+  "maximumAmount",
+  "window",
+  "blackout",
+  "source",
+] as const;
+
 /** Everything that is wrong with a rule. */
 export const ruleProblems = (rule: Omit<IntervalRule, "type" | "version">, path: string): Problem[] => {
   const at = (field: string): string => `${path}.${field}`;
-  const { minimumDays, maximumDays, maximumApplications, maximumAmount, window, closed, source } = rule;
+  const { minimumDays, maximumDays, maximumApplications, maximumAmount, window, blackout, source } = rule;
   const problems = [
     ...days(minimumDays, at("minimumDays"), 0),
     ...days(maximumDays, at("maximumDays"), 1),
@@ -136,19 +157,21 @@ export const ruleProblems = (rule: Omit<IntervalRule, "type" | "version">, path:
     ...limitProblems(maximumAmount, at("maximumAmount"), "amount"),
     ...(window === undefined ? [] : windowProblems(window, at("window"))),
   ];
-  if (closed !== undefined && !Array.isArray(closed)) {
-    problems.push({ code: "type", path: at("closed"), got: shown(closed), expected: "a list of times" });
+  if (blackout !== undefined && !Array.isArray(blackout)) {
+    problems.push({ code: "type", path: at("blackout"), got: shown(blackout), expected: "a list of times" });
   } else {
     const door = checks();
-    for (const [i, time] of (closed ?? []).entries()) door.run(() => checkedSpan(time, at(`closed[${i}]`)));
+    for (const [i, time] of Array.from(blackout ?? []).entries()) {
+      door.run(() => checkedSpan(time, at(`blackout[${i}]`)));
+    }
     problems.push(...problemsIn(door));
   }
-  if (minimumDays !== undefined && maximumDays !== undefined && minimumDays > maximumDays) {
+  if (typeof minimumDays === "number" && typeof maximumDays === "number" && minimumDays > maximumDays) {
     problems.push({
       code: "conflict",
       path: at("minimumDays"),
       got: shown(minimumDays),
-      expected: `not more than maximumDays, which is ${maximumDays}`,
+      expected: `not more than maximumDays, which is ${shown(maximumDays)}`,
     });
   }
   if (typeof source !== "string" || source.trim() === "") {
@@ -178,20 +201,28 @@ export const ruleProblems = (rule: Omit<IntervalRule, "type" | "version">, path:
  * ```
  */
 export const intervalRule = (input: Omit<IntervalRule, "type" | "version">): IntervalRule => {
-  if (typeof input !== "object" || input === null) return fail("type", "rule", input, "a record");
+  expectFields(input, ["type", "version", ...ruleFields], "rule", "a record with what is stated");
   const problems = ruleProblems(input, "rule");
   if (problems.length > 0) throw new RatewrightError(problems);
-  const { minimumDays, maximumDays, maximumApplications, maximumAmount, window, closed, source } = input;
+  const { minimumDays, maximumDays, maximumApplications, maximumAmount, window, blackout, source } = input;
+  const own = (per: CountingPeriod): CountingPeriod => (typeof per === "object" ? { ...per } : per);
   const plain = ({ amount, per }: PeriodAmount): PeriodAmount => {
     const { value, unit, of } = amount;
-    return { amount: { value, unit, of: of ?? "none" }, per };
+    return { amount: { value, unit, of: of ?? "none" }, per: own(per) };
   };
+  const counted = ({ count, per }: PeriodCount): PeriodCount => ({ count, per: own(per) });
   return {
     type: "interval-rule",
     version: 1,
     ...(minimumDays === undefined ? {} : { minimumDays }),
     ...(maximumDays === undefined ? {} : { maximumDays }),
-    ...(maximumApplications === undefined ? {} : { maximumApplications }),
+    ...(maximumApplications === undefined
+      ? {}
+      : {
+          maximumApplications: Array.isArray(maximumApplications)
+            ? maximumApplications.map(counted)
+            : counted(maximumApplications as PeriodCount),
+        }),
     ...(maximumAmount === undefined
       ? {}
       : {
@@ -199,8 +230,8 @@ export const intervalRule = (input: Omit<IntervalRule, "type" | "version">): Int
             ? maximumAmount.map(plain)
             : plain(maximumAmount as PeriodAmount),
         }),
-    ...(window === undefined ? {} : { window }),
-    ...(closed === undefined ? {} : { closed }),
+    ...(window === undefined ? {} : { window: { ...window } }),
+    ...(blackout === undefined ? {} : { blackout: blackout.map((time) => ({ ...time })) }),
     source,
   };
 };

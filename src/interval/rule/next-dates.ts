@@ -4,26 +4,25 @@ import {
   civilDate,
   compareDates,
   daysBetween,
-  firstDateWithin,
   isWithinWindow,
 } from "../../calendar/index.js";
-import { expectRecord, fail, type Quantity, type QuantityJson } from "../../quantity/index.js";
+import { allOf, expectFields, expectText, fail, type QuantityJson } from "../../quantity/index.js";
 import { type Applied, type AppliedInput, readApplied } from "./applied.js";
-import { type AvoidedDays, checkedAvoided, spanAround, whyAvoided } from "./closed-time.js";
+import { type AvoidedDays, checkedAvoided } from "./blackout-period.js";
+import { type Move, type Question, stepsOf } from "./date-steps.js";
 import type { IntervalRemark } from "./interval-remark.js";
 import { expectPerArea, type IntervalRule, intervalRule, limitList } from "./interval-rule.js";
 import { type IntervalFinding, pastFindings } from "./past-findings.js";
-import { amountIn, countIn, freeAfter, isTooMuch, periodAround, periodText } from "./period-use.js";
 
-/** What a rule says of the next application. It is no leave to apply: see `notChecked`. */
+/** What a rule says of the next application. It does not authorize an application: see `notChecked`. */
 export interface NextDates {
   readonly type: "next-dates";
   readonly version: 1;
   /** The first date that no stated part of the rule rules out, and that the caller does not avoid. */
   readonly earliestByStatedRules: CivilDate;
-  /** The date up to which the last application is said to last; `null` where nothing is stated. */
-  readonly latestUseful: CivilDate | null;
-  /** What moved `earliestByStatedRules`, in the order in which it did, and what set `latestUseful`. */
+  /** The date by which to reapply: up to then the last application lasts by the rule; `null` where nothing is stated. */
+  readonly reapplyBy: CivilDate | null;
+  /** What moved `earliestByStatedRules`, in the order in which it did, and what set `reapplyBy`. */
   readonly reasons: readonly IntervalRemark[];
   /** The last of the reasons that moved `earliestByStatedRules`: the one that decides. `null` where nothing did. */
   readonly decidedBy: IntervalRemark | null;
@@ -51,7 +50,7 @@ const horizon = 40 * 366;
  * that the caller does not avoid; and the last date on which the one before still works.
  *
  * `earliest = last + minimumDays`, moved on behind a counting period that is full, out of a closed time
- * and on to the opening of the window; `latestUseful = last + maximumDays`. Intervals count between
+ * and on to the opening of the window; `reapplyBy = last + maximumDays`. Intervals count between
  * application dates: `n` applications have `n - 1`. Amounts compare with a relative guard of 1e-9.
  *
  * The result says what was not checked. The label, which is the law, and local codes come first.
@@ -75,7 +74,7 @@ const horizon = 40 * 366;
  * });
  * const next = nextDates({ applied: ["2026-05-01"], rule });
  * next.earliestByStatedRules; // => "2026-05-22"
- * next.latestUseful; // => "2026-05-29"
+ * next.reapplyBy; // => "2026-05-29"
  * nextDates({ applied: ["2026-05-01", "2026-05-22", "2026-06-12"], rule })
  *   .earliestByStatedRules; // => "2027-03-01"
  * const season = intervalRule({
@@ -95,48 +94,46 @@ export const nextDates = (input: {
   readonly area?: string;
   readonly avoid?: AvoidedDays;
 }): NextDates => {
-  expectRecord(input, "input");
-  if (input.rule?.type !== "interval-rule") fail("type", "rule", input.rule, "an interval rule");
-  // Made anew, so that a limit from JSON without a substance is one of "none" and meets its amounts.
-  const rule = intervalRule(input.rule);
-  const applied = readApplied(input.applied, input.area);
-  const avoid = checkedAvoided(input.avoid, "avoid");
-  const amount = input.amount === undefined ? undefined : expectPerArea(input.amount, "amount");
-  const { earliest, reasons } = earliestDate({
-    applied,
-    rule,
-    avoid,
-    ...(input.from === undefined ? {} : { from: civilDate(input.from, "from") }),
-    ...(amount === undefined ? {} : { amount: amount as unknown as Quantity<string, string> }),
+  const given = expectFields(input, ["applied", "rule", "from", "amount", "area", "avoid"]);
+  const read = allOf({
+    rule: () => checkedRule(given.rule),
+    area: () =>
+      given.area === undefined ? undefined : expectText(given.area, "area", "the name of an area"),
+    avoid: () => checkedAvoided(given.avoid as AvoidedDays | undefined, "avoid"),
+    from: () => (given.from === undefined ? {} : { from: civilDate(given.from as CivilDate, "from") }),
+    amount: () => (given.amount === undefined ? {} : { amount: expectPerArea(given.amount, "amount") }),
   });
+  const { rule, avoid } = read;
+  const applied = readApplied(given.applied, read.area);
+  const { earliest, reasons } = earliestDate({ applied, rule, avoid, ...read.from, ...read.amount });
   const decidedBy = reasons[reasons.length - 1] ?? null;
   const findings = pastFindings(applied, rule);
   const latest = applied[applied.length - 1];
   const { maximumDays, source } = rule;
-  let latestUseful: CivilDate | null = null;
+  let reapplyBy: CivilDate | null = null;
   if (latest !== undefined && maximumDays !== undefined) {
     const last = latest.date;
-    latestUseful = addDays(last, maximumDays);
-    const params = { maximumDays, last, date: latestUseful };
-    const text = `The application of ${last} is said to last ${maximumDays} days.`;
+    reapplyBy = addDays(last, maximumDays);
+    const params = { maximumDays, last, date: reapplyBy };
+    const text = `The application of ${last} lasts up to ${maximumDays} days (${source}): reapply by ${reapplyBy}.`;
     reasons.push({ code: "interval/maximum", params, text, source });
-    if (compareDates(latestUseful, earliest) < 0) {
+    if (compareDates(reapplyBy, earliest) < 0) {
       findings.push({
         code: "interval/gap",
         severity: "caution",
         path: latest.path,
-        params: { latestUseful, earliest, days: daysBetween(latestUseful, earliest) },
-        text: `The last application is said to end on ${latestUseful}, before ${earliest}.`,
+        params: { reapplyBy, earliest, days: daysBetween(reapplyBy, earliest) },
+        text: `The last application lasts to ${reapplyBy} (${source}); the next comes on ${earliest} at the earliest.`,
         source,
       });
     }
   }
-  const { checked, notChecked } = whatWasChecked(rule, applied, earliest, amount?.of);
+  const { checked, notChecked } = whatWasChecked(rule, applied, earliest, read.amount.amount?.of);
   return {
     type: "next-dates",
     version: 1,
     earliestByStatedRules: earliest,
-    latestUseful,
+    reapplyBy,
     reasons,
     decidedBy,
     findings,
@@ -145,84 +142,53 @@ export const nextDates = (input: {
   };
 };
 
-interface Question {
-  readonly applied: readonly Applied[];
-  readonly rule: IntervalRule;
-  readonly from?: CivilDate;
-  readonly amount?: Quantity<string, string>;
-  readonly avoid: AvoidedDays;
-}
+/** Takes an interval rule that may come from JSON: made anew, so that a limit without a substance is one of "none". */
+const checkedRule = (input: unknown): IntervalRule =>
+  (Object(input) as { readonly type?: unknown }).type === "interval-rule"
+    ? intervalRule(input as IntervalRule)
+    : fail("type", "rule", input, "an interval rule: intervalRule({ minimumDays, source })");
 
-const earliestDate = (input: Question): { earliest: CivilDate; reasons: IntervalRemark[] } => {
-  const { applied, rule, amount, avoid, from } = input;
-  const { minimumDays, window, source } = rule;
+const earliestDate = (question: Question): { earliest: CivilDate; reasons: IntervalRemark[] } => {
+  const { applied, rule, from } = question;
+  const { minimumDays, source } = rule;
   const last = applied[applied.length - 1]?.date;
   const reasons: IntervalRemark[] = [];
   let earliest =
     last ?? from ?? fail("missing", "from", undefined, "a date, for there is no application yet");
-  const moveTo = (
-    date: CivilDate,
-    code: string,
-    params: IntervalRemark["params"],
-    text: string,
-    stated = true,
-  ): void => {
+  const moveTo = ({ date, code, params, text, stated = true }: Move): void => {
     if (compareDates(date, earliest) <= 0) return;
     earliest = date;
     reasons.push({ code, params: { ...params, date }, text, ...(stated && { source }) });
   };
   if (last !== undefined && minimumDays !== undefined) {
     const text = `${minimumDays} days or more after the application of ${last}.`;
-    moveTo(addDays(last, minimumDays), "interval/minimum", { minimumDays, last }, text);
+    moveTo({
+      date: addDays(last, minimumDays),
+      code: "interval/minimum",
+      params: { minimumDays, last },
+      text,
+    });
   }
   if (from !== undefined) {
-    moveTo(from, "interval/from", { from }, `Not wanted before ${from}.`, false);
+    moveTo({
+      date: from,
+      code: "interval/from",
+      params: { from },
+      text: `Not wanted before ${from}.`,
+      stated: false,
+    });
   }
   const start = earliest;
+  const steps = stepsOf(question);
   // Each step moves the date on or leaves it, and a move can make another step move it again.
   for (let before: CivilDate | undefined; before !== earliest; ) {
     before = earliest;
     if (daysBetween(start, earliest) > horizon) {
       fail("infeasible", "rule", rule, "a rule and days to avoid that leave a date within 40 years");
     }
-    if (window !== undefined) {
-      const text = `The rule confines it to ${window.from} to ${window.to}.`;
-      moveTo(firstDateWithin(earliest, window), "interval/window", { ...window }, text);
-    }
-    for (const time of rule.closed ?? []) {
-      const span = spanAround(earliest, time);
-      if (span === undefined) continue;
-      const text = `The rule closes ${span.from} to ${span.to}${time.why ? `: ${time.why}` : ""}.`;
-      moveTo(addDays(span.to, 1), "interval/closed", { ...span }, text);
-    }
-    for (const limit of limitList(rule.maximumApplications)) {
-      const period = periodAround(earliest, limit.per);
-      if (period === undefined) continue;
-      const count = countIn(applied, period);
-      if (count < limit.count) continue;
-      const text = `${count} applications ${periodText(period, limit.per)}; the rule states ${limit.count} at most.`;
-      const params = { count, maximum: limit.count, ...period };
-      const free = freeAfter(earliest, limit.per, period, applied);
-      moveTo(free, "interval/maximum-applications", params, text);
-    }
-    for (const limit of amount === undefined ? [] : limitList(rule.maximumAmount)) {
-      const period = periodAround(earliest, limit.per);
-      if (period === undefined || amount === undefined || limit.amount.of !== amount.of) continue;
-      const used = amountIn(applied, period, limit);
-      if (isTooMuch(0, amount, limit)) {
-        const most = `${limit.amount.value} ${limit.amount.unit} of ${limit.amount.of} at most`;
-        fail("infeasible", "amount", amount, `${most}, which is what the rule states for a whole period`);
-      }
-      if (!isTooMuch(used, amount, limit)) continue;
-      const { value: maximum, unit } = limit.amount;
-      const text = `${Number(used.toPrecision(6))} ${unit} ${periodText(period, limit.per)}; the rule states ${maximum} ${unit} at most.`;
-      const params = { used, maximum, unit, of: limit.amount.of, ...period };
-      moveTo(freeAfter(earliest, limit.per, period, applied), "interval/maximum-amount", params, text);
-    }
-    const avoided = whyAvoided(earliest, avoid);
-    if (avoided !== undefined) {
-      const text = `${earliest} is avoided: ${avoided.why}.`;
-      moveTo(avoided.next, "interval/avoided", { avoided: earliest, why: avoided.why }, text, false);
+    for (const step of steps) {
+      const move = step(earliest);
+      if (move !== undefined) moveTo(move);
     }
   }
   return { earliest, reasons };
@@ -260,21 +226,17 @@ const whatWasChecked = (
   const unknown = applied.filter(({ amount: used }) => amounts.some(({ amount }) => amount.of !== used?.of));
   if (amounts.length > 0 && unknown.length > 0) {
     const dates = unknown.map(({ date }) => date).join(", ");
-    add(
-      "unknown-amounts",
-      `What was applied on ${dates}: no amount of what is limited is given, and it counts as nothing.`,
-      {
-        dates,
-      },
-    );
+    add("unknown-amounts", `Applied on ${dates}: amount of what is limited not recorded; counted as zero.`, {
+      dates,
+    });
   }
   for (const [field, words] of unstated) {
     if (rule[field] !== undefined) continue;
     add(`unstated/${field}`, `${words.slice(0, 1).toUpperCase()}${words.slice(1)}: the rule states none.`);
   }
-  add("beyond-the-rule", "Growth stage, weather, re-entry, local codes and all else that the label says.");
+  add("beyond-the-rule", "Growth stage, weather, re-entry, local codes and everything else on the label.");
   return {
-    checked: [...unstated.map(([field]) => field), "closed" as const].filter(
+    checked: [...unstated.map(([field]) => field), "blackout" as const].filter(
       (field) =>
         rule[field] !== undefined &&
         (field !== "maximumAmount" || amounts.some(({ amount }) => amount.of === of)),

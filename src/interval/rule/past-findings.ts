@@ -1,7 +1,7 @@
 import { daysBetween, isWithinWindow } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
 import type { Applied } from "./applied.js";
-import { spanAround } from "./closed-time.js";
+import { spanAround } from "./blackout-period.js";
 import type { IntervalRemark } from "./interval-remark.js";
 import { type IntervalRule, limitList } from "./interval-rule.js";
 import { amountIn, countIn, periodAround, periodText } from "./period-use.js";
@@ -28,16 +28,16 @@ export const pastFindings = (applied: readonly Applied[], rule: IntervalRule): I
       add("shorter-than-stated", { date, days, minimumDays }, text);
     }
     if (window !== undefined && !isWithinWindow(date, window)) {
-      const text = `${date} lies outside ${window.from} to ${window.to}, to which the rule confines it.`;
+      const text = `${date} lies outside ${window.from} to ${window.to}, the only part of the year that the rule names.`;
       add("outside-stated-window", { date, from: window.from, to: window.to }, text);
     }
-    for (const time of rule.closed ?? []) {
+    for (const time of rule.blackout ?? []) {
       const span = spanAround(date, time);
       if (span === undefined) continue;
       add(
-        "in-closed-time",
+        "in-blackout",
         { date, ...span },
-        `${date} lies in ${span.from} to ${span.to}, which the rule closes.`,
+        `${date} lies in the blackout period ${span.from} to ${span.to}.`,
       );
     }
     const soFar = applied.slice(0, i + 1);

@@ -7,9 +7,9 @@ import {
   windowAround,
 } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
-import { expectQuantity, type Quantity, quantityOf } from "../../quantity/index.js";
+import { expectQuantity, numberIn, quantityOf } from "../../quantity/index.js";
 import type { Applied } from "./applied.js";
-import type { CountingPeriod, PeriodAmount } from "./interval-rule.js";
+import type { CountingPeriod, PerArea, PeriodAmount } from "./interval-rule.js";
 
 /** The dates of the counting period in which a date lies; `undefined` outside a season. */
 export const periodAround = (date: CivilDate, per: CountingPeriod): DateSpan | undefined => {
@@ -31,21 +31,19 @@ export const countIn = (applied: readonly Applied[], period: DateSpan): number =
 
 /** How much of what is limited was applied in a period, in the unit of the limit. */
 export const amountIn = (applied: readonly Applied[], period: DateSpan, { amount }: PeriodAmount): number =>
-  applied
-    .filter(({ date, amount: used }) => used?.of === amount.of && within(date, period))
-    .reduce(
-      (sum, one) => sum + numberOf(one.amount as Quantity<string, string>, amount, `${one.path}.amount`),
-      0,
-    );
+  applied.reduce(
+    (sum, { date, amount: used, path }) =>
+      used?.of === amount.of && within(date, period) ? sum + numberOf(used, amount, `${path}.amount`) : sum,
+    0,
+  );
 
-const numberOf = (q: Quantity<string, string>, limit: PeriodAmount["amount"], path: string): number => {
+const numberOf = (q: PerArea, limit: PeriodAmount["amount"], path: string): number => {
   const { dimension, unit } = quantityOf(limit.value, limit.unit, limit.of, "amount");
-  const same = expectQuantity(q, { dimension }, path);
-  return (same as unknown as Quantity<"mass/area", string>).in(unit as "kg/ha");
+  return numberIn(expectQuantity(q, { dimension }, path), unit);
 };
 
 /** Whether an amount on top of what was used goes beyond a limit. */
-export const isTooMuch = (used: number, more: Quantity<string, string>, { amount }: PeriodAmount): boolean =>
+export const isTooMuch = (used: number, more: PerArea, { amount }: PeriodAmount): boolean =>
   exceeds(used + numberOf(more, amount, "amount"), amount.value);
 
 /** The first date on which something that counts in a period no longer does. */

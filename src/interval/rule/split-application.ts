@@ -1,6 +1,14 @@
 import { addDays, type CivilDate, civilDate, type DateSpan } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
-import { expectNumber, expectQuantity, expectRecord, fail, type Quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectNumber,
+  expectQuantity,
+  fail,
+  likeQuantity,
+  type Quantity,
+} from "../../quantity/index.js";
 
 /** When the second part of a split application may follow, and how large it is at most. */
 export interface SplitApplication<S extends string> {
@@ -46,15 +54,16 @@ export const splitApplication = <S extends string>(input: {
   readonly maximum: Quantity<"mass/area", NoInfer<S>>;
   readonly afterDays: { readonly min: number; readonly max: number };
 }): SplitApplication<S> => {
-  expectRecord(input, "input");
+  expectFields(input, ["first", "amount", "maximum", "afterDays"]);
   const first = civilDate(input.first, "first");
   const amount = expectQuantity(input.amount, { dimension: "mass/area", bound: "positive" }, "amount");
   const wanted = { dimension: "mass/area", of: amount.of, bound: "positive" } as const;
   const maximum = expectQuantity(input.maximum, wanted, "maximum");
-  const [min, max] = [
-    wholeDays(input.afterDays?.min, "afterDays.min"),
-    wholeDays(input.afterDays?.max, "afterDays.max"),
-  ];
+  const after = expectFields(input.afterDays, ["min", "max"], "afterDays");
+  const { min, max } = allOf({
+    min: () => wholeDays(after.min, "afterDays.min"),
+    max: () => wholeDays(after.max, "afterDays.max"),
+  });
   if (min > max) fail("conflict", "afterDays.min", min, `not more than afterDays.max, which is ${max}`);
   if (exceeds(amount.in("kg/ha"), maximum.in("kg/ha"))) {
     fail("conflict", "amount", amount, `not more than the maximum, which is ${maximum}`);
@@ -65,9 +74,6 @@ export const splitApplication = <S extends string>(input: {
     version: 1,
     second: { from: addDays(first, min), to: addDays(first, max) },
     // What rounding leaves over is nothing.
-    largestSecond: (left.value <= 1e-9 * maximum.value ? left.times(0) : left) as unknown as Quantity<
-      "mass/area",
-      S
-    >,
+    largestSecond: likeQuantity(input.maximum, left.value <= 1e-9 * maximum.value ? 0 : left.value),
   };
 };

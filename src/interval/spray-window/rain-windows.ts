@@ -11,9 +11,9 @@ import {
 } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
 import {
+  expectFields,
   expectNumber,
   expectQuantity,
-  expectRecord,
   fail,
   type Quantity,
   quantity,
@@ -38,7 +38,7 @@ export const rainfastFrom = (input: {
   readonly end: Instant;
   readonly label: Quantity<"time", "none">;
 }): Instant => {
-  expectRecord(input, "input");
+  expectFields(input, ["end", "label"]);
   const wanted = { dimension: "time", of: "none", bound: "non-negative" } as const;
   return addHours(instant(input.end, "end"), expectQuantity(input.label, wanted, "label").in("h"));
 };
@@ -87,7 +87,7 @@ export const wateringInState = (input: {
   readonly withinDays: number;
   readonly rain: DailySeries;
 }): WateringInState => {
-  expectRecord(input, "input");
+  expectFields(input, ["applied", "depth", "withinDays", "rain"]);
   const applied = civilDate(input.applied, "applied");
   const wanted = { dimension: "length", of: "none", bound: "positive" } as const;
   const depth = expectQuantity(input.depth, wanted, "depth");

@@ -47,7 +47,7 @@ export interface SprayWindow {
  * import { hourlyWeather, sprayWindow } from "ratewright";
  * const weather = hourlyWeather({
  *   start: "2026-06-03T06:00-05:00", source: "forecast of the weather service",
- *   wind: { unit: "mi/h", height: { value: 10, unit: "m" }, values: [2, 9, 20] },
+ *   wind: { unit: "mi/h", height: { value: 10, unit: "m", of: "none" }, values: [2, 9, 20] },
  * });
  * const mph = (value: number) => ({ value, unit: "mi/h", of: "none" });
  * const found = sprayWindow({

@@ -1,5 +1,5 @@
 import { addDays, type CivilDate, compareDates } from "../../calendar/index.js";
-import { earliestByGaps } from "../../interval/index.js";
+import { earliestBySeedingIntervals } from "../../interval/index.js";
 import { inUnit } from "../../ledger/house.js";
 import { plainWord } from "../../limits/house.js";
 import { exceeds } from "../../numeric/index.js";
@@ -139,7 +139,7 @@ export const turfConflicts = (input: {
   ) {
     if (label?.minimumDaysToSeeding !== undefined) {
       checked.push(`${id}: days to the seeding against the label`);
-      const { earliestByStatedRules: earliest } = earliestByGaps({
+      const { earliestByStatedRules: earliest } = earliestBySeedingIntervals({
         rules: [
           {
             from: "spray",

@@ -45,7 +45,7 @@ export const place = (
     number,
     parts,
     earliestByStatedRules: earliest,
-    latestUseful: latest,
+    reapplyBy: latest,
     reasons: [...due.reasons, ...why],
   });
   book.visits.set(date, applications);
@@ -54,7 +54,7 @@ export const place = (
       code: "schedule/late",
       severity: "caution",
       path: treatment.path,
-      params: { treatment: id, number, date, latestUseful: latest, days: daysBetween(latest, date) },
+      params: { treatment: id, number, date, reapplyBy: latest, days: daysBetween(latest, date) },
       text: `${id}: ${date} is ${daysBetween(latest, date)} days after ${latest}, up to which the application before is said to last.`,
     });
   }

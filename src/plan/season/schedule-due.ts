@@ -1,5 +1,5 @@
 import { addDays, type CivilDate, compareDates } from "../../calendar/index.js";
-import { heatSchedule, nextDates } from "../../interval/index.js";
+import { degreeDaySchedule, nextDates } from "../../interval/index.js";
 import { problemText, RatewrightError } from "../../quantity/index.js";
 import type { ReadSeasonTreatment } from "./read-season.js";
 import type { DateReason, SeasonPlan } from "./schedule-types.js";
@@ -32,7 +32,7 @@ const heatEnd = (treatment: ReadSeasonTreatment, last: CivilDate, plan: SeasonPl
   if (heat === undefined) return undefined;
   try {
     const { observed, forecast, normals, gaps } = plan;
-    const [visit] = heatSchedule({
+    const [visit] = degreeDaySchedule({
       model: heat.model,
       interval: heat.interval,
       from: last,
@@ -72,7 +72,7 @@ export const dueNext = (
       ...(plan.avoid && { avoid: plan.avoid }),
     });
     earliest = next.earliestByStatedRules;
-    latest = next.latestUseful;
+    latest = next.reapplyBy;
     reasons.push(...next.reasons.map(({ code, text, source }) => ({ code, text, source })));
     notChecked.push(...next.notChecked.map(({ text }) => `${id}: ${text}`));
   } else if (last !== undefined) earliest = later(earliest, addDays(last, 1));

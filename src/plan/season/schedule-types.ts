@@ -1,5 +1,5 @@
 import type { CivilDate, DateSpan } from "../../calendar/index.js";
-import type { AvoidedDays, HeatSources, IntervalRule } from "../../interval/index.js";
+import type { AvoidedDays, TemperatureSources, IntervalRule } from "../../interval/index.js";
 import type { Ledger } from "../../ledger/index.js";
 import type { ApplicationFacts, Limit, Proposal } from "../../limits/index.js";
 import type { Finding } from "../../quantity/index.js";
@@ -31,7 +31,7 @@ export interface SeasonTreatment {
 }
 
 /** What {@link schedule} is told. */
-export interface SeasonPlan extends HeatSources {
+export interface SeasonPlan extends TemperatureSources {
   readonly season: DateSpan;
   readonly treatments: readonly SeasonTreatment[];
   /** Days on which nobody comes: weekdays, events, closures. */
@@ -60,7 +60,7 @@ export interface ScheduledApplication {
   readonly parts: readonly string[];
   /** The first day by the stated rules, and the last useful one; `null` where none is stated. */
   readonly earliestByStatedRules: CivilDate;
-  readonly latestUseful: CivilDate | null;
+  readonly reapplyBy: CivilDate | null;
   readonly reasons: readonly DateReason[];
 }
 

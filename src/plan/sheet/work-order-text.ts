@@ -117,7 +117,7 @@ export const workOrderText = (order: WorkOrder, options: WorkOrderTextOptions = 
           ? []
           : [
               `earliest ${calendar.earliestByStatedRules} by the stated rule`,
-              ...(calendar.latestUseful === null ? [] : [`useful until ${calendar.latestUseful}`]),
+              ...(calendar.reapplyBy === null ? [] : [`useful until ${calendar.reapplyBy}`]),
             ];
       const heat = heatAfter === null ? [] : [heatText(heatAfter)];
       const text = [dates.join(", "), ...heat].filter((part) => part !== "").join(". ");

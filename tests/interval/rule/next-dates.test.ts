@@ -70,7 +70,7 @@ describe("nextDates", () => {
     const next = nextDates({ applied: ["2026-05-22", "2026-05-01"], rule });
     expect(next).toMatchObject({
       earliestByStatedRules: "2026-06-12",
-      latestUseful: "2026-06-19",
+      reapplyBy: "2026-06-19",
       findings: [],
     });
     expect(next.reasons.map(({ code }) => code)).toEqual(["interval/minimum", "interval/maximum"]);
@@ -103,7 +103,7 @@ describe("nextDates", () => {
     expect(problems(() => nextDates({ applied: [], rule }))).toEqual(["missing from"]);
     expect(nextDates({ applied: [], rule, from: "2026-01-10" })).toMatchObject({
       earliestByStatedRules: "2026-03-01",
-      latestUseful: null,
+      reapplyBy: null,
     });
   });
 
@@ -270,7 +270,7 @@ describe("nextDates", () => {
   test("closed times, weekdays and events move it on, each with its reason", () => {
     const rule = intervalRule({
       minimumDays: 14,
-      closed: [
+      blackout: [
         { from: "06-15", to: "08-15", why: "heat" },
         { from: "2026-08-16", to: "2026-08-18" },
       ],
@@ -284,14 +284,14 @@ describe("nextDates", () => {
     expect(next.earliestByStatedRules).toBe("2026-08-24");
     expect(next.reasons.map(({ code }) => code)).toEqual([
       "interval/minimum",
-      "interval/closed",
-      "interval/closed",
+      "interval/blackout",
+      "interval/blackout",
       "interval/avoided",
       "interval/avoided",
       "interval/avoided",
     ]);
     expect(next.decidedBy?.source).toBeUndefined();
-    expect(nextDates({ applied: ["2026-07-01"], rule }).findings[0]?.code).toBe("interval/in-closed-time");
+    expect(nextDates({ applied: ["2026-07-01"], rule }).findings[0]?.code).toBe("interval/in-blackout");
     const bad = { weekdays: [0], times: [] };
     expect(problems(() => nextDates({ applied: ["2026-06-05"], rule, avoid: bad }))).toEqual([
       "range avoid.weekdays[0]",
@@ -303,13 +303,13 @@ describe("nextDates", () => {
     ).toEqual(["infeasible avoid.weekdays"]);
     const never = intervalRule({
       window: { from: "06-20", to: "06-30" },
-      closed: [{ from: "06-15", to: "08-15" }],
+      blackout: [{ from: "06-15", to: "08-15" }],
       source,
     });
     expect(problems(() => nextDates({ applied: ["2026-06-05"], rule: never }))).toEqual(["infeasible rule"]);
     expect(
-      problems(() => intervalRule({ closed: [{ from: "2026-06-05", to: "2026-06-01" }], source })),
-    ).toEqual(["date rule.closed[0].to"]);
+      problems(() => intervalRule({ blackout: [{ from: "2026-06-05", to: "2026-06-01" }], source })),
+    ).toEqual(["date rule.blackout[0].to"]);
   });
 
   test("a limit that JSON carries without a substance still holds", () => {

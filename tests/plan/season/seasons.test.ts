@@ -128,7 +128,7 @@ describe("a schedule keeps to the days that a rule leaves", () => {
     const interval = {
       minimumDays: 42,
       maximumDays: 60,
-      closed: [{ from: "05-20", to: "08-01" }],
+      blackout: [{ from: "05-20", to: "08-01" }],
       source: "label",
     } as const;
     expect(dates({ treatments: [{ id: "feed", interval, count: 2 }] })).toEqual(["2026-04-01", "2026-05-19"]);
@@ -148,7 +148,7 @@ describe("a schedule keeps to the days that a rule leaves", () => {
         id: "feed",
         count: 1,
         within: { from: "2026-05-02", to: "2026-06-30" },
-        interval: { closed, source: "label" },
+        interval: { blackout: closed, source: "label" },
       },
     ] as const;
     expect(dates({ treatments, shareWithinDays: 10 })).toEqual(["2026-05-05", "2026-05-11"]);

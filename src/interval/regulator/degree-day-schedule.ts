@@ -1,21 +1,21 @@
 import { type CivilDate, civilDate, compareDates } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
-import { expectNumber, expectQuantity, expectRecord, fail, type Quantity } from "../../quantity/index.js";
-import { checkedFrom } from "../degree-days/days-of-heat.js";
+import { expectFields, expectNumber, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import { checkedFrom } from "../degree-days/days-of-degree-days.js";
 import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "../degree-days/degree-day-model.js";
 import { heatOf } from "../degree-days/degree-days.js";
 import {
   type ChainDay,
-  type HeatBasis,
-  type HeatSources,
+  type DegreeDayBasis,
   heatChain,
   horizon,
   reachAlong,
   refuseGaps,
-} from "./heat-chain.js";
+  type TemperatureSources,
+} from "./degree-day-chain.js";
 
 /** One interval of a schedule by heat. */
-export interface HeatVisit<Id extends string = string> {
+export interface DegreeDayVisit<Id extends string = string> {
   /** The application from which it counts; the sum is zero on that day. */
   readonly from: CivilDate;
   /** The first day at whose end the interval has run out; `null` where the temperatures end before. */
@@ -26,18 +26,18 @@ export interface HeatVisit<Id extends string = string> {
   /** The total on `date`, or of all days that there are. */
   readonly total: Quantity<"degree-days", DegreeDaysOf<Id>>;
   /** How many days of it come from where. */
-  readonly days: Readonly<Record<HeatBasis, number>>;
+  readonly days: Readonly<Record<DegreeDayBasis, number>>;
   /** Days within the observed ones that lack a figure and were taken from the next source. */
   readonly filled: readonly CivilDate[];
 }
 
 /** When an interval by heat runs out, again and again. */
-export interface HeatSchedule<Id extends string = string> {
-  readonly type: "heat-schedule";
+export interface DegreeDaySchedule<Id extends string = string> {
+  readonly type: "degree-day-schedule";
   readonly version: 1;
   readonly model: DegreeDayModel<Id>;
   readonly interval: Quantity<"degree-days", DegreeDaysOf<Id>>;
-  readonly visits: readonly HeatVisit<Id>[];
+  readonly visits: readonly DegreeDayVisit<Id>[];
   readonly notChecked: readonly string[];
 }
 
@@ -61,28 +61,28 @@ export interface HeatSchedule<Id extends string = string> {
  *
  * @example
  * ```ts
- * import { dailyNormals, degreeDayAmount, degreeDayModel, heatSchedule } from "ratewright";
+ * import { dailyNormals, degreeDayAmount, degreeDayModel, degreeDaySchedule } from "ratewright";
  * const flat = (value: number) => Array<number>(366).fill(value);
  * const normals = dailyNormals({
  *   unit: "°C", sensor: "air", source: "depot, 1991-2020", min: flat(15), max: flat(25), spread: flat(2),
  * });
  * const model = degreeDayModel({ method: "simple average", base: { value: 0, unit: "°C" }, sensor: "air" });
  * const interval = degreeDayAmount({ value: 200, unit: "°C d", model });
- * const { visits } = heatSchedule({ normals, model, from: "2026-06-01", interval, count: 2 });
+ * const { visits } = degreeDaySchedule({ normals, model, from: "2026-06-01", interval, count: 2 });
  * visits.map(({ date }) => date); // => ["2026-06-11", "2026-06-21"]
  * visits[0]?.early; // => "2026-06-11"
  * visits[0]?.late; // => "2026-06-13"
  * ```
  */
-export const heatSchedule = <Id extends string>(
-  input: HeatSources & {
+export const degreeDaySchedule = <Id extends string>(
+  input: TemperatureSources & {
     readonly model: DegreeDayModel<Id>;
     readonly from: CivilDate;
     readonly interval: Quantity<"degree-days", DegreeDaysOf<NoInfer<Id>>>;
     readonly count?: number;
   },
-): HeatSchedule<Id> => {
-  expectRecord(input, "input");
+): DegreeDaySchedule<Id> => {
+  expectFields(input, ["model", "from", "interval", "count", "observed", "forecast", "normals", "gaps"]);
   const model = checkedModel(input.model, "model");
   const first = checkedFrom(civilDate(input.from, "from"), model);
   const expected = { dimension: "degree-days", of: `degree-days:${model.id}`, bound: "positive" } as const;
@@ -106,7 +106,7 @@ export const heatSchedule = <Id extends string>(
     return dates;
   };
   const [warm, cool] = [along("warm"), along("cool")];
-  const visits: HeatVisit<Id>[] = [];
+  const visits: DegreeDayVisit<Id>[] = [];
   // A normal day without a spread leaves open all dates that come after it.
   let onlyKnown = true;
   let from: CivilDate | null = first;
@@ -137,10 +137,10 @@ export const heatSchedule = <Id extends string>(
       ? [`Dates beyond the temperatures that are given, or more than ${horizon} days after an application.`]
       : []),
   ];
-  return { type: "heat-schedule", version: 1, model, interval: heat(threshold), visits, notChecked };
+  return { type: "degree-day-schedule", version: 1, model, interval: heat(threshold), visits, notChecked };
 };
 
-const countBasis = (used: readonly ChainDay[]): Record<HeatBasis, number> => {
-  const count = (wanted: HeatBasis): number => used.filter(({ basis }) => basis === wanted).length;
+const countBasis = (used: readonly ChainDay[]): Record<DegreeDayBasis, number> => {
+  const count = (wanted: DegreeDayBasis): number => used.filter(({ basis }) => basis === wanted).length;
   return { observed: count("observed"), forecast: count("forecast"), normal: count("normal") };
 };

@@ -59,12 +59,12 @@ const category = (input: unknown, path: string): number => {
  *
  * @example
  * ```ts
- * import { interimEntryHours } from "ratewright";
- * interimEntryHours({ dermal: 3, eye: 2, skin: 4 }); // => 24
- * interimEntryHours({ dermal: 3, eye: 3, skin: 4, lowRisk: true }); // => 4
+ * import { interimRestrictedEntryHours } from "ratewright";
+ * interimRestrictedEntryHours({ dermal: 3, eye: 2, skin: 4 }); // => 24
+ * interimRestrictedEntryHours({ dermal: 3, eye: 3, skin: 4, lowRisk: true }); // => 4
  * ```
  */
-export const interimEntryHours = (categories: EntryCategories): 4 | 12 | 24 | 48 => {
+export const interimRestrictedEntryHours = (categories: EntryCategories): 4 | 12 | 24 | 48 => {
   const { dermal, eye, skin, lowRisk } = expectFields(
     categories,
     ["dermal", "eye", "skin", "lowRisk"],
@@ -103,8 +103,8 @@ export interface EntryStatement {
 }
 
 /** Until when entry is restricted, and why. */
-export interface EntryInterval {
-  readonly type: "entry-interval";
+export interface RestrictedEntryInterval {
+  readonly type: "restricted-entry-interval";
   readonly version: 1;
   /** The longest stated interval, counted from the end of the application; `null` where none is stated. */
   readonly hours: number | null;
@@ -123,12 +123,12 @@ export interface EntryInterval {
   readonly notChecked: readonly string[];
 }
 
-type Reason = EntryInterval["reasons"][number];
+type Reason = RestrictedEntryInterval["reasons"][number];
 
 /** What one product says on entry. */
 interface Stated {
   readonly reasons: readonly Reason[];
-  readonly conditions: EntryInterval["conditions"];
+  readonly conditions: RestrictedEntryInterval["conditions"];
   readonly notChecked: readonly string[];
   /** Whether the interim rule was asked. */
   readonly interim: boolean;
@@ -138,7 +138,10 @@ const interimReasons = (input: unknown, product: string, path: string): readonly
   const door = checks();
   const reasons = expectList(input, path, "record of categories").flatMap(
     (categories, i): readonly Reason[] => {
-      const hours = door.run(() => interimEntryHours(categories as EntryCategories), `${path}[${i}]`);
+      const hours = door.run(
+        () => interimRestrictedEntryHours(categories as EntryCategories),
+        `${path}[${i}]`,
+      );
       const basis = "active ingredient category";
       return hours === undefined ? [] : [{ product, hours, basis, source: hours === 4 ? reduced : rule }];
     },
@@ -212,8 +215,8 @@ const postingReason = (input: unknown): Reason => {
  *
  * @example
  * ```ts
- * import { entryInterval, quantity } from "ratewright";
- * const entry = entryInterval({
+ * import { restrictedEntryInterval, quantity } from "ratewright";
+ * const entry = restrictedEntryInterval({
  *   end: "2026-06-03T15:30-05:00",
  *   products: [
  *     { product: "prodiamine WDG", label: quantity(12, "h") },
@@ -224,11 +227,11 @@ const postingReason = (input: unknown): Reason => {
  * entry.decidedBy; // => ["herbicide EC"]
  * ```
  */
-export const entryInterval = (input: {
+export const restrictedEntryInterval = (input: {
   readonly end: Instant;
   readonly products: readonly EntryStatement[];
   readonly posting?: { readonly hours: number; readonly source: FactSource };
-}): EntryInterval => {
+}): RestrictedEntryInterval => {
   const { end, products, posting } = expectFields(input, ["end", "products", "posting"]);
   const read = allOf({
     end: () => instant(end as Instant, "end"),
@@ -244,7 +247,7 @@ export const entryInterval = (input: {
   const reasons = [...read.products.flatMap((one) => one.reasons), ...read.posting];
   const hours = reasons.length === 0 ? null : Math.max(...reasons.map((reason) => reason.hours));
   return {
-    type: "entry-interval",
+    type: "restricted-entry-interval",
     version: 1,
     hours,
     until: hours === null ? null : addHours(read.end, hours),
@@ -263,7 +266,7 @@ export const entryInterval = (input: {
 /**
  * What the rule on short entries before the end of the interval speaks against: more than 1 hour in 24,
  * the first 4 hours after the application, hand labor. An empty list does not authorize entry: the label's
- * protective equipment and its inhalation criteria are not looked at. Like {@link interimEntryHours} it is
+ * protective equipment and its inhalation criteria are not looked at. Like {@link interimRestrictedEntryHours} it is
  * for farms, nurseries and sod farms.
  *
  * @param input.hoursSinceEnd - since the end of the application, zero or more

@@ -2,11 +2,11 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { dailyNormals, dailyTemperatures, daysBetween, normalDay } from "../../../src/calendar/index.js";
 import {
-  calendarAgainstHeat,
+  calendarAgainstDegreeDays,
   dateReached,
   degreeDayAmount,
   degreeDayModel,
-  heatSchedule,
+  degreeDaySchedule,
   regulatorInterval,
   regulatorIntervals,
   replacementDose,
@@ -80,9 +80,9 @@ describe("daily normals", () => {
   });
 });
 
-describe("heatSchedule", () => {
+describe("degreeDaySchedule", () => {
   const of = (more: object) =>
-    heatSchedule({ model, from: "2026-06-01", interval: interval(200), normals, ...more });
+    degreeDaySchedule({ model, from: "2026-06-01", interval: interval(200), normals, ...more });
 
   test("observed, then forecast, then normals; each named", () => {
     const observed = days("2026-06-02", [20, 20, 20]);
@@ -114,7 +114,7 @@ describe("heatSchedule", () => {
           fromDay: "not counted",
           threshold: interval(150),
         });
-        const visit = heatSchedule({ observed: series, model, from: "2026-06-01", interval: interval(150) })
+        const visit = degreeDaySchedule({ observed: series, model, from: "2026-06-01", interval: interval(150) })
           .visits[0];
         expect(visit?.date).toBe(when.reached ? when.date : null);
         expect([visit?.early, visit?.late]).toEqual([visit?.date, visit?.date]);
@@ -216,7 +216,7 @@ describe("heatSchedule", () => {
       base: { value: 0, unit: "°C" },
       sensor: "air",
     });
-    const { visits } = heatSchedule({
+    const { visits } = degreeDaySchedule({
       model: double,
       from: "2026-06-01",
       interval: degreeDayAmount({ value: 40, unit: "°C d", model: double }),
@@ -230,7 +230,7 @@ describe("heatSchedule", () => {
     // The day that lacks its figure is named, not the one before, which only looks at it.
     expect(
       problems(() =>
-        heatSchedule({
+        degreeDaySchedule({
           model: double,
           from: "2026-06-01",
           interval: degreeDayAmount({ value: 15, unit: "°C d", model: double }),
@@ -244,9 +244,9 @@ describe("heatSchedule", () => {
   });
 });
 
-describe("calendarAgainstHeat", () => {
+describe("calendarAgainstDegreeDays", () => {
   test("a month on the calendar is a spring answer used in July", () => {
-    const rows = calendarAgainstHeat({
+    const rows = calendarAgainstDegreeDays({
       normals,
       model,
       starts: ["2026-04-20", "2026-07-10"],
@@ -261,7 +261,7 @@ describe("calendarAgainstHeat", () => {
   });
   test("a gap is refused with its date, as by the schedule", () => {
     const gap = (means: (number | null)[], more: object = {}) =>
-      calendarAgainstHeat({
+      calendarAgainstDegreeDays({
         observed: days("2026-06-01", means),
         model,
         starts: ["2026-05-31"],
@@ -272,10 +272,10 @@ describe("calendarAgainstHeat", () => {
     expect(problems(() => gap([20, null, 20, 20]))).toEqual(["missing observed.2026-06-02"]);
     // The interval by heat ends before the gap, the one of days does not.
     expect(problems(() => gap([20, 20, null, 20]))).toEqual(["missing observed.2026-06-03"]);
-    expect(gap([20, 20, null, 20], { gaps: "next source", normals })[0]?.byHeat).toBe("2026-06-02");
+    expect(gap([20, 20, null, 20], { gaps: "next source", normals })[0]?.byDegreeDays).toBe("2026-06-02");
   });
   test("does not guess beyond the temperatures", () => {
-    const rows = calendarAgainstHeat({
+    const rows = calendarAgainstDegreeDays({
       observed: days("2026-06-01", Array(15).fill(20)),
       model,
       starts: ["2026-06-01"],
@@ -283,7 +283,7 @@ describe("calendarAgainstHeat", () => {
       interval: interval(200),
     });
     expect(rows).toMatchObject([
-      { byHeat: "2026-06-11", daysLate: 18, atCalendar: null, intervalsAtCalendar: null },
+      { byDegreeDays: "2026-06-11", daysLate: 18, atCalendar: null, intervalsAtCalendar: null },
     ]);
   });
 });
@@ -363,7 +363,7 @@ describe("growth regulators", () => {
 test("without a spread, early and late are known until a normal day is counted", () => {
   const { spread: _, ...bare } = normals;
   // 20 °C d a day: 60 are full after three days, so on 4 and 7 June, where the observed days end.
-  const { visits } = heatSchedule({
+  const { visits } = degreeDaySchedule({
     observed: days("2026-06-02", Array(6).fill(20)),
     normals: bare as typeof normals,
     model,

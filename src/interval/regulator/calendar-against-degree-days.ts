@@ -1,17 +1,17 @@
 import { addDays, type CivilDate, civilDate, daysBetween } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
-import { expectNumber, expectQuantity, expectRecord, fail, type Quantity } from "../../quantity/index.js";
+import { expectFields, expectNumber, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
 import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "../degree-days/degree-day-model.js";
 import { heatOf } from "../degree-days/degree-days.js";
-import { type HeatSources, heatChain, horizon, reachAlong, refuseGaps } from "./heat-chain.js";
+import { heatChain, horizon, reachAlong, refuseGaps, type TemperatureSources } from "./degree-day-chain.js";
 
 /** An interval of days beside an interval by heat, from one application. */
-export interface CalendarAgainstHeat<Id extends string = string> {
+export interface CalendarAgainstDegreeDays<Id extends string = string> {
   readonly from: CivilDate;
   /** Where the interval of days ends. */
   readonly byCalendar: CivilDate;
   /** Where the interval by heat ends; `null` where the temperatures do not reach so far. */
-  readonly byHeat: CivilDate | null;
+  readonly byDegreeDays: CivilDate | null;
   /** Days that the calendar comes late; less than 0 where it comes early. */
   readonly daysLate: number | null;
   /** What has added up when the calendar comes round; `null` where the temperatures do not reach so far. */
@@ -32,13 +32,13 @@ export interface CalendarAgainstHeat<Id extends string = string> {
  *
  * @example
  * ```ts
- * import { calendarAgainstHeat, dailyNormals, degreeDayAmount, degreeDayModel } from "ratewright";
+ * import { calendarAgainstDegreeDays, dailyNormals, degreeDayAmount, degreeDayModel } from "ratewright";
  * const year = (mean: number) => Array.from({ length: 366 }, (_, i) => (i < 130 ? mean : mean + 14));
  * const normals = dailyNormals({
  *   unit: "°C", sensor: "air", source: "depot, 1991-2020", min: year(5), max: year(15),
  * });
  * const model = degreeDayModel({ method: "simple average", base: { value: 0, unit: "°C" }, sensor: "air" });
- * const rows = calendarAgainstHeat({
+ * const rows = calendarAgainstDegreeDays({
  *   normals, model, starts: ["2026-04-01", "2026-07-01"], intervalDays: 28,
  *   interval: degreeDayAmount({ value: 200, unit: "°C d", model }),
  * });
@@ -46,29 +46,39 @@ export interface CalendarAgainstHeat<Id extends string = string> {
  * rows.map(({ intervalsAtCalendar }) => intervalsAtCalendar); // => [1.4, 3.36]
  * ```
  */
-export const calendarAgainstHeat = <Id extends string>(
-  input: HeatSources & {
+export const calendarAgainstDegreeDays = <Id extends string>(
+  input: TemperatureSources & {
     readonly model: DegreeDayModel<Id>;
     readonly starts: readonly CivilDate[];
     readonly intervalDays: number;
     readonly interval: Quantity<"degree-days", DegreeDaysOf<NoInfer<Id>>>;
   },
-): CalendarAgainstHeat<Id>[] => {
-  expectRecord(input, "input");
+): CalendarAgainstDegreeDays<Id>[] => {
+  expectFields(input, [
+    "model",
+    "starts",
+    "intervalDays",
+    "interval",
+    "observed",
+    "forecast",
+    "normals",
+    "gaps",
+  ]);
   const model = checkedModel(input.model, "model");
   const expected = { dimension: "degree-days", of: `degree-days:${model.id}`, bound: "positive" } as const;
   const asked = expectQuantity(input.interval, expected, "interval");
   const days = expectNumber(input.intervalDays, "intervalDays", { min: 1, max: horizon });
   if (!Number.isInteger(days)) fail("range", "intervalDays", days, "a whole number of days");
   if (!Array.isArray(input.starts)) return fail("type", "starts", input.starts, "a list of dates");
+  if (input.starts.length > 10_000) return fail("range", "starts", input.starts, "at most 10,000 dates");
   const chain = heatChain(input, model);
   const interval = asked.in(`${chain.scale} d`);
-  return (input.starts as readonly CivilDate[]).map((start, i) => {
+  return Array.from(input.starts as readonly CivilDate[], (start, i) => {
     const from = civilDate(start, `starts[${i}]`);
     const byCalendar = addDays(from, days);
     const reach = reachAlong(chain, from, "heat", (total) => !exceeds(interval, total));
     refuseGaps(reach.used);
-    const byHeat = reach.date;
+    const byDegreeDays = reach.date;
     let total: number | null = 0;
     for (
       let date = addDays(from, 1);
@@ -79,13 +89,22 @@ export const calendarAgainstHeat = <Id extends string>(
       if (day !== undefined) refuseGaps([day]);
       total = day === undefined ? null : total + day.heat;
     }
+    const times = total === null ? null : total / interval;
+    if (times !== null && !Number.isFinite(times)) {
+      fail(
+        "range",
+        "interval",
+        asked,
+        "an interval that goes into the degree-days of the days a finite number of times",
+      );
+    }
     return {
       from,
       byCalendar,
-      byHeat,
-      daysLate: byHeat === null ? null : daysBetween(byHeat, byCalendar),
+      byDegreeDays,
+      daysLate: byDegreeDays === null ? null : daysBetween(byDegreeDays, byCalendar),
       atCalendar: total === null ? null : heatOf(total, chain.scale, model.id),
-      intervalsAtCalendar: total === null ? null : total / interval,
+      intervalsAtCalendar: times,
     };
   });
 };

@@ -8,7 +8,7 @@ import {
 } from "../../calendar/index.js";
 import { expectNumber, fail, RatewrightError, shown } from "../../quantity/index.js";
 import type { DegreeDayModel } from "./degree-day-model.js";
-import { type DegreeDayMethod, needsNextDay } from "./heat-of-day.js";
+import { type DegreeDayMethod, needsNextDay } from "./degree-days-of-day.js";
 
 /**
  * What happens to a day that lacks its highest or lowest temperature.

@@ -11,16 +11,16 @@ import {
   seriesEnd,
 } from "../../calendar/index.js";
 import { checks, fail, quantity, RatewrightError } from "../../quantity/index.js";
-import { checkedSeries } from "../degree-days/days-of-heat.js";
+import { checkedSeries } from "../degree-days/days-of-degree-days.js";
 import type { DegreeDayModel } from "../degree-days/degree-day-model.js";
 import { ruleOn } from "../degree-days/degree-days.js";
-import { heatOfDay, needsNextDay } from "../degree-days/heat-of-day.js";
+import { heatOfDay, needsNextDay } from "../degree-days/degree-days-of-day.js";
 
 /** Where the temperatures of a day come from. */
-export type HeatBasis = "observed" | "forecast" | "normal";
+export type DegreeDayBasis = "observed" | "forecast" | "normal";
 
 /** Temperatures in the order in which they are trusted. */
-export interface HeatSources {
+export interface TemperatureSources {
   /** What a station measured. */
   readonly observed?: DailyTemperatures;
   /** What is forecast, where nothing was measured. */
@@ -37,7 +37,7 @@ export interface HeatSources {
 /** One day of a chain: what it adds in a usual, a warm and a cool year. */
 export interface ChainDay {
   readonly date: CivilDate;
-  readonly basis: HeatBasis | "missing";
+  readonly basis: DegreeDayBasis | "missing";
   /** The date whose figures lack: of a double method it may be the next one. */
   readonly lacking: CivilDate;
   readonly heat: number;
@@ -58,13 +58,13 @@ export interface HeatChain {
 type Extremes = { readonly min: number; readonly max: number };
 interface Found {
   readonly day: Extremes;
-  readonly basis: HeatBasis | "missing";
+  readonly basis: DegreeDayBasis | "missing";
   readonly spread: number;
   readonly filled: boolean;
 }
 
 /** Takes the sources, all by the sensor of the model, and reads days from them on one scale. */
-export const heatChain = (sources: HeatSources, model: DegreeDayModel): HeatChain => {
+export const heatChain = (sources: TemperatureSources, model: DegreeDayModel): HeatChain => {
   const { gaps = "refuse" } = sources;
   if (gaps !== "refuse" && gaps !== "next source") fail("type", "gaps", gaps, '"refuse" or "next source"');
   const door = checks();
