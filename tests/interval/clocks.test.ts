@@ -5,22 +5,22 @@ import {
   annualBluegrassFlowering,
   degreeDayAmount,
   degreeDayModel,
+  degreeDayWindowState,
   earliestBySeedingIntervals,
   earlyEntryObjections,
-  restrictedEntryInterval,
   eventWindows,
   firstRun,
   fractionRemaining,
-  type SeedingInterval,
   growthClass,
   growthPotential,
   halfLifeAt,
-  degreeDayWindowState,
   interimRestrictedEntryHours,
   nitrogenForGrowth,
   persistenceClass,
   rainfastFrom,
   repeatedDose,
+  restrictedEntryInterval,
+  type SeedingInterval,
   signalWord,
   soilTemperatureThresholds,
   splitApplication,
@@ -198,10 +198,15 @@ describe("entry", () => {
       posting: { hours: 48, source: "city ordinance" },
     });
     expect(posted).toMatchObject({ hours: 48, decidedBy: ["posting"] });
-    expect(restrictedEntryInterval({ end, products: [{ product: "a" }] })).toMatchObject({ hours: null, until: null });
+    expect(restrictedEntryInterval({ end, products: [{ product: "a" }] })).toMatchObject({
+      hours: null,
+      until: null,
+    });
     expect(problems(() => restrictedEntryInterval({ end, products: [] }))).toEqual(["missing products"]);
     expect(
-      problems(() => restrictedEntryInterval({ end: "2026-06-03T15:30" as never, products: [{ product: "a" }] })),
+      problems(() =>
+        restrictedEntryInterval({ end: "2026-06-03T15:30" as never, products: [{ product: "a" }] }),
+      ),
     ).toEqual(["date end"]);
     expect(
       problems(() =>
@@ -252,9 +257,9 @@ describe("entry", () => {
     expect(notes({ label: quantity(4, "h") })).not.toContain("interim");
   });
   test("low risk does not shorten 24 or 48 hours", () => {
-    expect(problems(() => interimRestrictedEntryHours({ dermal: 2, eye: 4, skin: 4, lowRisk: true }))).toEqual([
-      "conflict lowRisk",
-    ]);
+    expect(
+      problems(() => interimRestrictedEntryHours({ dermal: 2, eye: 4, skin: 4, lowRisk: true })),
+    ).toEqual(["conflict lowRisk"]);
     expect(problems(() => interimRestrictedEntryHours({ dermal: 2.5 as never, eye: 4, skin: 4 }))).toEqual([
       "range dermal",
     ]);
@@ -308,7 +313,11 @@ describe("gaps and split applications", () => {
     const bad = [{ ...rules[0], minimumDays: -1 } as SeedingInterval, { ...rules[0], from: "rain" } as never];
     expect(
       problems(() =>
-        earliestBySeedingIntervals({ rules: bad, happened: [{ event: "spray", date: "x" as never }], next: "seeding" }),
+        earliestBySeedingIntervals({
+          rules: bad,
+          happened: [{ event: "spray", date: "x" as never }],
+          next: "seeding",
+        }),
       ),
     ).toEqual(["range rules[0].minimumDays", "type rules[1].from", "date happened[0].date"]);
     // A misspelt event would make the rule look as if nothing had happened.
@@ -419,7 +428,9 @@ describe("windows", () => {
     const smooth = eventWindows.find(({ id }) => id === "smooth crabgrass, Ohio")?.from ?? 0;
     const large = eventWindows.find(({ id }) => id === "large crabgrass, Ohio")?.from ?? 0;
     const reached = (total: number) =>
-      [smooth, large].map((from) => degreeDayWindowState({ total: heat(total), from: heat(from) }) === "within");
+      [smooth, large].map(
+        (from) => degreeDayWindowState({ total: heat(total), from: heat(from) }) === "within",
+      );
     expect([124, 130, 182, 206, 221, 256].map(reached)).toEqual([
       [false, false],
       [false, false],

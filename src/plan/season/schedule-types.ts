@@ -1,5 +1,5 @@
 import type { CivilDate, DateSpan } from "../../calendar/index.js";
-import type { AvoidedDays, TemperatureSources, IntervalRule } from "../../interval/index.js";
+import type { AvoidedDays, IntervalRule, TemperatureSources } from "../../interval/index.js";
 import type { Ledger } from "../../ledger/index.js";
 import type { ApplicationFacts, Limit, Proposal } from "../../limits/index.js";
 import type { Finding } from "../../quantity/index.js";

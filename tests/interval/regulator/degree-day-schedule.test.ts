@@ -114,8 +114,12 @@ describe("degreeDaySchedule", () => {
           fromDay: "not counted",
           threshold: interval(150),
         });
-        const visit = degreeDaySchedule({ observed: series, model, from: "2026-06-01", interval: interval(150) })
-          .visits[0];
+        const visit = degreeDaySchedule({
+          observed: series,
+          model,
+          from: "2026-06-01",
+          interval: interval(150),
+        }).visits[0];
         expect(visit?.date).toBe(when.reached ? when.date : null);
         expect([visit?.early, visit?.late]).toEqual([visit?.date, visit?.date]);
       }),

@@ -99,7 +99,10 @@ describe("wet bulb", () => {
 
 describe("sprayWindow", () => {
   test("wind: from, up to, gusts; on the bound is within", () => {
-    const weather = record({ wind: wind(2.9, 3, 8, 8.1), gust: { height, unit: "km/h", values: [5, 5, 30, 5] } });
+    const weather = record({
+      wind: wind(2.9, 3, 8, 8.1),
+      gust: { height, unit: "km/h", values: [5, 5, 30, 5] },
+    });
     expect(codes(weather, { wind: { min: mph(3), max: mph(8) }, gust: { max: mph(15) } })).toEqual([
       ["spray/wind-below"],
       [],

@@ -65,10 +65,7 @@ describe("the park visit, by hand", () => {
   });
 
   test("dates: 42 and 70 days after 8 June, 7 and 28 days", () => {
-    const dates = order.repeats.map(({ calendar }) => [
-      calendar?.earliestByStatedRules,
-      calendar?.reapplyBy,
-    ]);
+    const dates = order.repeats.map(({ calendar }) => [calendar?.earliestByStatedRules, calendar?.reapplyBy]);
     expect(dates).toEqual([
       ["2015-07-20", "2015-08-17"],
       ["2015-06-15", "2015-07-06"],
