@@ -23,6 +23,7 @@ export { triangleArea, triangleAreaFromSides } from "./shapes/triangle-area.js";
 // survey: how large an irregular shape is, from offsets, rays, coordinates or paces.
 export { averageRadiusArea, type RadiusRule } from "./survey/average-radius-area.js";
 export { type OffsetRule, type Offsets, offsetArea } from "./survey/offset-area.js";
+export { type PaceCalibration, paceCalibration, pacedDistance } from "./survey/pacing.js";
 export { type PlanePoint, polygonArea } from "./survey/polygon-area.js";
 export { type Ray, radialArea } from "./survey/radial-area.js";
 
@@ -33,14 +34,46 @@ export { type SlopeFigures, slopeOf } from "./slopes/slope-of.js";
 export { planArea, surfaceArea } from "./slopes/surface-area.js";
 
 // sites: what a whole site comes to, less what is cut out, and how sure that is.
+export { areaEstimate, siteAreaEstimate, type TapeError } from "./sites/area-estimate.js";
 export { areaOfShape } from "./sites/area-of-shape.js";
 export { type AreaPart, type NamedArea, netArea, type SiteArea } from "./sites/net-area.js";
 export { type SiteDescription, siteArea } from "./sites/site-area.js";
 export type { Measure, SiteShape } from "./sites/site-shape.js";
 
+// edges: how long the way around is, what passes around cover, and what a buffer takes away.
+export { type BufferArea, bufferArea, type BufferEdge } from "./edges/buffer-area.js";
+export type { EdgeShape, Outline } from "./edges/outlines.js";
+export { type PassesAround, passesAround } from "./edges/passes-around.js";
+export { perimeter } from "./edges/perimeter.js";
+export { type ReducedBuffer, reducedBuffer } from "./edges/reduced-buffer.js";
+
 // volumes: what a tank, a trench or a containment holds, by the dip stick too.
+export {
+  type Containment,
+  containment,
+  type ContainmentRule,
+  containmentRules,
+} from "./volumes/containment.js";
 export { cuboidVolume } from "./volumes/cuboid-volume.js";
 export { cylinderVolume } from "./volumes/cylinder-volume.js";
+export { type DipTable, dipTable, dipTableText } from "./volumes/dip-table.js";
+export { tankCapacity, tankContents, tankDepth } from "./volumes/tank-contents.js";
+export type { Tank } from "./volumes/tank-shapes.js";
+
+// ponds: how much water lies in a pond, and what doses it.
+export { type MeanDepth, meanDepth } from "./ponds/mean-depth.js";
+export { type ContourRule, contourVolume, pondVolume } from "./ponds/pond-volume.js";
+export { type WaterDose, waterDose } from "./ponds/water-dose.js";
 
 // materials: how much loose material covers ground, and what it weighs.
+export {
+  type BulkDensity,
+  dryBulkDensity,
+  type LooseMaterial,
+  looseMaterials,
+  moistBulkDensity,
+  type MoistureBasis,
+} from "./materials/bulk-density.js";
 export { coverArea, coverDepth, coverVolume } from "./materials/cover-volume.js";
+export { type LayerMaterial, layerMaterial } from "./materials/layer-material.js";
+export { type MixPart, type MixPartWeight, mixWeights, type MixWeights } from "./materials/mix-weights.js";

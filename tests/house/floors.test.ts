@@ -8,6 +8,7 @@ import { exists, filesBelow, read, rooms, sourceFiles } from "./sources.js";
 const packagesOfSubpath: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   "nutrient/blend": { highs: "linear programming, with shadow prices" },
   "plan/fewest-visits": { highs: "integer programming" },
+  "site/geodesic": { "geographiclib-geodesic": "distances and areas on the ellipsoid" },
 };
 
 /** A folder with more files than this holds more than one subject. */

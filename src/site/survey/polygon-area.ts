@@ -10,7 +10,7 @@ import {
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthOf, type UnitSet, unitSet } from "../lengths.js";
 import type { Point } from "./crossings.js";
-import { overlap, refuseOutside, ringOf, shoelace } from "./rings.js";
+import { refuseHoles, ringOf, shoelace } from "./rings.js";
 
 /** A point of an outline, by its distances along two lines at right angles. */
 export interface PlanePoint {
@@ -92,26 +92,8 @@ export const polygonOf = (points: unknown, unit: unknown, options: unknown): Pol
   );
   door.done();
   const polygon = { outline: outline as readonly Point[], holes: holes as readonly (readonly Point[])[] };
-  refuseHoles(polygon.outline, polygon.holes, "holes");
+  refuseHoles(polygon.outline, polygon.holes, (i) => `holes[${i}]`);
   return { ...polygon, units: read.units() };
-};
-
-/** Refuses cut-outs outside of their outline or over one another. */
-export const refuseHoles = (
-  outline: readonly Point[],
-  holes: readonly (readonly Point[])[],
-  path: string,
-): void => {
-  const door = checks();
-  holes.forEach((hole, i) => {
-    door.run(() => refuseOutside(outline, hole, `${path}[${i}]`));
-    holes.slice(0, i).forEach((other, j) => {
-      if (overlap(hole, other)) {
-        door.run(() => fail("conflict", `${path}[${i}]`, `a cut-out over ${path}[${j}]`, "cut-outs apart"));
-      }
-    });
-  });
-  door.done();
 };
 
 /** An outline across fewer units than this, at a place away from zero, is one of degrees. */

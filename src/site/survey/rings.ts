@@ -11,7 +11,7 @@ const named = 5;
  * The corners of a closed outline, without the repeated first one at the end; refuses one with fewer than 3
  * corners, with a corner twice, or whose edges cross, touch or double back.
  */
-export const ringOf = (given: readonly Point[], path: string): readonly Point[] => {
+export const ringOf = (given: readonly Point[], path: string, next = "another point"): readonly Point[] => {
   const [first] = given;
   const last = given[given.length - 1];
   const closed = given.length > 1 && first?.[0] === last?.[0] && first?.[1] === last?.[1];
@@ -20,20 +20,19 @@ export const ringOf = (given: readonly Point[], path: string): readonly Point[] 
     return fail("range", path, `${count} corners`, `3 to ${mostCorners} corners`);
   }
   const corners = given.slice(0, count);
-  refuseRepeats(corners, path);
+  refuseRepeats(corners, path, next);
   refuseCrossings(corners, path);
   return corners;
 };
 
-const refuseRepeats = (corners: readonly Point[], path: string): void => {
+const refuseRepeats = (corners: readonly Point[], path: string, next: string): void => {
   const seen = new Map<string, number>();
   const door = checks();
   corners.forEach((corner, i) => {
     const key = corner.map((c) => c + 0).join(" ");
     const before = seen.get(key);
     if (before === undefined) seen.set(key, i);
-    else
-      door.run(() => fail("duplicate", `${path}[${i}]`, `the point of ${path}[${before}]`, "another point"));
+    else door.run(() => fail("duplicate", `${path}[${i}]`, `the point of ${path}[${before}]`, next));
   });
   door.done();
 };
@@ -52,15 +51,48 @@ const refuseCrossings = (corners: readonly Point[], path: string): void => {
   });
 };
 
+/** Where an outline leaves another: the corner that is outside, or the two edges that cross; nothing where it is inside. */
+const leaves = (
+  outline: readonly Point[],
+  hole: readonly Point[],
+): { readonly corner: number } | { readonly edges: readonly [number, number] } | undefined => {
+  const corner = hole.findIndex((one) => placeOf(outline, one) === "outside");
+  if (corner >= 0) return { corner };
+  const edges = crossingOf(hole, outline);
+  return edges === undefined ? undefined : { edges };
+};
+
+/** Whether an outline lies inside of another; it may touch. */
+export const isInside = (ring: readonly Point[], outline: readonly Point[]): boolean =>
+  leaves(outline, ring) === undefined;
+
 /** Refuses a cut-out that does not lie inside its outline, and names the corner or the edge that is outside. */
-export const refuseOutside = (outline: readonly Point[], hole: readonly Point[], path: string): void => {
+const refuseOutside = (outline: readonly Point[], hole: readonly Point[], path: string): void => {
   const expected = "a cut-out inside of its outline";
-  const outside = hole.findIndex((corner) => placeOf(outline, corner) === "outside");
-  if (outside >= 0) fail("conflict", `${path}[${outside}]`, "a corner outside of the outline", expected);
-  const crossing = crossingOf(hole, outline);
-  if (crossing === undefined) return;
-  const [edge, other] = crossing;
-  fail("conflict", path, `edge ${edge} across edge ${other} of the outline`, expected);
+  const place = leaves(outline, hole);
+  if (place === undefined) return;
+  if ("corner" in place)
+    fail("conflict", `${path}[${place.corner}]`, "a corner outside of the outline", expected);
+  else
+    fail("conflict", path, `edge ${place.edges[0]} across edge ${place.edges[1]} of the outline`, expected);
+};
+
+/** Refuses cut-outs outside of their outline or over one another; `path` names the place of each. */
+export const refuseHoles = (
+  outline: readonly Point[],
+  holes: readonly (readonly Point[])[],
+  path: (hole: number) => string,
+): void => {
+  const door = checks();
+  holes.forEach((hole, i) => {
+    door.run(() => refuseOutside(outline, hole, path(i)));
+    holes.slice(0, i).forEach((other, j) => {
+      if (overlap(hole, other)) {
+        door.run(() => fail("conflict", path(i), `a cut-out over ${path(j)}`, "cut-outs apart"));
+      }
+    });
+  });
+  door.done();
 };
 
 /** Whether two outlines overlap: their edges cross, or one has a corner or its middle inside of the other. */

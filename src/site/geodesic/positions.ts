@@ -1,0 +1,55 @@
+import { checks, fail } from "../../quantity/index.js";
+import type { Place } from "./geodesy.js";
+
+/** As many positions as one outline or track may have. */
+export const mostPositions = 20_000;
+
+/** Takes a position of GeoJSON: longitude first, latitude second, an elevation that is not read. */
+export const placeOf = (input: unknown, path: string): Place => {
+  const expected = "a position [longitude, latitude] in degrees";
+  if (!Array.isArray(input) || input.length < 2 || input.length > 3)
+    return fail("type", path, input, expected);
+  const [longitude, latitude] = input as readonly unknown[];
+  const door = checks();
+  [longitude, latitude].forEach((degrees, i) => {
+    if (typeof degrees !== "number" || !Number.isFinite(degrees)) {
+      door.run(() => fail("not-finite", `${path}[${i}]`, degrees, "degrees, a finite number"));
+    }
+  });
+  door.done();
+  const [lon, lat] = [longitude as number, latitude as number];
+  if (Math.abs(lon) > 360 || Math.abs(lat) > 360) {
+    fail(
+      "range",
+      path,
+      `${lon}, ${lat}`,
+      `${expected}: eastings and northings go to polygonArea of ratewright/site`,
+    );
+  }
+  if (Math.abs(lat) > 90) {
+    const swapped = Math.abs(lon) <= 90;
+    fail(
+      "range",
+      `${path}[1]`,
+      lat,
+      swapped
+        ? "a latitude of -90 to 90 in the second place: longitude and latitude look swapped"
+        : "a latitude of -90 to 90",
+    );
+  }
+  if (Math.abs(lon) > 180) fail("range", `${path}[0]`, lon, "a longitude of -180 to 180");
+  return [lon + 0, lat + 0];
+};
+
+/** Takes a list of positions; every one that is not right is told. */
+export const placesOf = (input: unknown, path: string): readonly Place[] => {
+  if (input === undefined) return fail("missing", path, input, "a list of positions");
+  if (!Array.isArray(input)) return fail("type", path, input, "a list of positions");
+  if (input.length === 0 || input.length > mostPositions) {
+    return fail("range", path, input, `1 to ${mostPositions} positions`);
+  }
+  const door = checks();
+  const places = Array.from(input, (item: unknown, i) => door.run(() => placeOf(item, `${path}[${i}]`)));
+  door.done();
+  return places as readonly Place[];
+};
