@@ -11,6 +11,7 @@ import { nutrientSeasonChecks, nutrientSeasonLeftOut } from "./nutrient-season.j
 import { nutrientWorkedChecks } from "./nutrient-worked.js";
 import { planChecks, planLeftOut } from "./plan.js";
 import { siteChecks, siteLeftOut } from "./site.js";
+import { siteFieldChecks } from "./site-field.js";
 import { siteWorkedChecks } from "./site-worked.js";
 import { soilLimeChecks } from "./soil-lime.js";
 import { soilTestChecks } from "./soil-test.js";
@@ -49,7 +50,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...nutrientWorkedChecks,
   ],
   plan: planChecks,
-  site: [...siteChecks, ...siteWorkedChecks],
+  site: [...siteChecks, ...siteWorkedChecks, ...siteFieldChecks],
   soil: [...soilLimeChecks, ...soilTestChecks, ...soilWaterChecks],
   spray: [...sprayChecks, ...sprayActiveChecks],
   spread: [...spreadReadChecks, ...spreadDerivedChecks, ...spreadWorkedChecks],

@@ -484,13 +484,8 @@ export const siteChecks: readonly PublishedCheck[] = [
 /** Published examples on areas and volumes that are not checked. */
 export const siteLeftOut: readonly LeftOut[] = [
   { entry: "site-022", reason: "the same page as soil-094" },
-  { entry: "site-023", reason: "pacing: no formula of this library; part of the answer was not read" },
-  { entry: "site-024", reason: "pacing: no formula of this library" },
-  { entry: "site-025", reason: "pacing: no formula of this library" },
   {
     entry: "site-030",
-    reason: "partly filled horizontal tank: nothing published was read, and there is no formula",
+    reason: "partly filled horizontal tank: nothing published was read; site-131 is checked in its place",
   },
-  { entry: "site-031", reason: "mean depth of a pond: no formula of this library" },
-  { entry: "site-034", reason: "densities of materials: a table of inputs, nothing to compute" },
 ];

@@ -1,15 +1,22 @@
 import { describe, expectTypeOf, test } from "vitest";
 import { type Quantity, quantity } from "../../src/quantity/index.js";
 import {
+  annulusArea,
+  areaEstimate,
   areaOfShape,
   circleArea,
+  coverVolume,
   netArea,
   offsetArea,
+  planArea,
   polygonArea,
   rectangleArea,
   type SiteShape,
   siteArea,
+  squareSide,
   surfaceArea,
+  type Tank,
+  waterDose,
 } from "../../src/site/index.js";
 
 type Area = Quantity<"area", "none">;
@@ -67,5 +74,36 @@ describe("types of the site room", () => {
     // @ts-expect-error a field that the shape does not have
     const lawn: SiteShape = { shape: "rectangle", length: ft, width: ft, radius: ft };
     expectTypeOf(lawn).toExtend<SiteShape>();
+  });
+
+  test("tags: treated ground is covered, a plan area is brought down first", () => {
+    expectTypeOf(planArea(quantity(1, "m2"), "3:1")).toEqualTypeOf<Quantity<"area", "plan">>();
+    expectTypeOf(squareSide(quantity(1, "acre", "treated"))).toEqualTypeOf<Quantity<"length", "none">>();
+    coverVolume({ area: quantity(1, "ft2", "treated"), depth: ft });
+    // @ts-expect-error a plan area
+    coverVolume({ area: quantity(1, "ft2", "plan"), depth: ft });
+    // @ts-expect-error the gross area
+    squareSide(quantity(1, "acre", "gross"));
+  });
+
+  test("a ring by two of its measures", () => {
+    annulusArea({ innerDiameter: ft, width: ft });
+    // @ts-expect-error a radius and a width
+    annulusArea({ outerRadius: ft, width: ft });
+  });
+
+  test("a dose is of what the concentration is of", () => {
+    const dose = waterDose({ volume: quantity(1, "m3"), concentration: quantity(1, "mg/L", "Cu") });
+    expectTypeOf(dose.active).toEqualTypeOf<Quantity<"mass", "Cu">>();
+    // @ts-expect-error a length
+    waterDose({ volume: ft, concentration: quantity(1, "mg/L", "Cu") });
+  });
+
+  test("errors and tanks", () => {
+    // @ts-expect-error what the error means is not said
+    areaEstimate({ shape: "square", side: ft }, { reading: ft });
+    // @ts-expect-error a side that the tank does not have
+    const tank: Tank = { shape: "box", length: ft, width: ft, height: ft, diameter: ft };
+    expectTypeOf(tank).toExtend<Tank>();
   });
 });

@@ -80,7 +80,7 @@ export interface GeodesicArea {
  *   type: "Polygon",
  *   coordinates: [[[8, 50], [8.001, 50], [8.001, 50.001], [8, 50.001], [8, 50]]],
  * });
- * Math.round(pitch.area.in("m2")); // => 7972
+ * Math.round(pitch.area.in("m2")); // => 7975
  * Number(pitch.area.in("acre").toFixed(2)); // => 1.97
  * ```
  */

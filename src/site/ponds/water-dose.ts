@@ -15,13 +15,13 @@ import { type Volume, volumeOf } from "../volumes.js";
 import { waterVolume } from "./pond-volume.js";
 
 /** What brings a body of water to a concentration. */
-export interface WaterDose {
+export interface WaterDose<S extends string = string> {
   readonly type: "water-dose";
   readonly version: 1;
   /** The water that is treated. */
   readonly volume: Volume;
   /** The weight of what the concentration is of: an active ingredient, copper. */
-  readonly active: Quantity<"mass", string>;
+  readonly active: Quantity<"mass", S>;
   /** The product that brings it, where a strength was given: a weight, or a volume of a liquid. */
   readonly product?: Quantity<"mass", string> | Quantity<"volume", string>;
   readonly findings: readonly Finding[];
@@ -83,13 +83,13 @@ const cautions = (): readonly Caution[] => [
  * dose.product?.unit; // => "lb"
  * ```
  */
-export const waterDose = (input: {
+export const waterDose = <const S extends string, const P extends string = never>(input: {
   readonly volume?: Volume;
   readonly surface?: Area;
   readonly depth?: Length;
-  readonly concentration: Quantity<"mass/volume", string> | Quantity<"mass/mass", string>;
-  readonly strength?: Quantity<"mass/mass", string> | Quantity<"mass/volume", string>;
-}): WaterDose => {
+  readonly concentration: Quantity<"mass/volume", S> | Quantity<"mass/mass", S>;
+  readonly strength?: Quantity<"mass/mass", P> | Quantity<"mass/volume", P>;
+}): WaterDose<InWater<S>> => {
   const door = checks();
   const keys = ["volume", "surface", "depth", "concentration", "strength"];
   const record = recordWith(input, keys, door, "input");
@@ -105,7 +105,8 @@ export const waterDose = (input: {
   const active = new Quantity(
     metric ? kilograms : quantity(kilograms, "kg").in("lb"),
     metric ? "kg" : "lb",
-    of,
+    // the substance of the concentration, as its type says
+    of as InWater<S>,
     "mass",
   );
   return {
@@ -134,6 +135,9 @@ const volumeOfWater = (record: Readonly<Record<string, unknown>>): Volume => {
   door.done();
   return waterVolume(area as Area, deep as Length);
 };
+
+/** What a concentration is of: `ai/water` is one of `ai`. */
+type InWater<S extends string> = S extends `${infer A}/water` ? A : S;
 
 /** The substance of a fraction of something in water: `Cu`, `ai`, `Cu/water` are one. */
 const ofWhat = (of: string): string => of.replace(/\/water$/, "");
@@ -175,7 +179,7 @@ const strengthOf = (input: unknown): Strength => {
 
 /** The product for a weight of active, by the algebra of substances: lb of ai per ai/product is product. */
 const productOf = (
-  active: Quantity<"mass", string>,
+  active: unknown,
   strength: Strength,
   metric: boolean,
 ): Quantity<"mass", string> | Quantity<"volume", string> => {

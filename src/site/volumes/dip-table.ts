@@ -88,7 +88,10 @@ export const dipTable = (input: {
     });
   }
   if (tank.height - whole * size > 1e-9 * tank.height) {
-    rows.push({ depth: likeQuantity(each, steps * each.value), volume: volumeAt(tank.height) });
+    rows.push({
+      depth: likeQuantity(each, Number((steps * each.value).toPrecision(12))),
+      volume: volumeAt(tank.height),
+    });
   }
   return { type: "dip-table", version: 1, capacity: volumeAt(tank.height), rows };
 };

@@ -1,6 +1,5 @@
-import { allOf, checks, expectRecord, fail, nearName } from "../../quantity/index.js";
+import { allOf, checks, expectFields, expectRecord, fail, nearName } from "../../quantity/index.js";
 import { type Length, lengthOf, type UnitSet, unitSet } from "../lengths.js";
-import { recordWith } from "../records.js";
 import { segmentOfCircle } from "../shapes/segment-area.js";
 import type { Measure } from "../sites/site-shape.js";
 
@@ -104,14 +103,14 @@ export const readTank = (input: unknown, path = "tank"): ReadTank => {
   const { sides, height, volumeTo } = tankShapes[name];
   const door = checks();
   const optional = name === "cone bottom" ? ["outlet"] : [];
-  const fields = door.run(() => recordWith(record, ["shape", ...sides, ...optional], door), path) ?? record;
+  door.run(() => expectFields(record, ["shape", ...sides, ...optional], path));
   const lengths = door.run(
-    () => allOf(Object.fromEntries(sides.map((side) => [side, () => lengthOf(fields[side], side)]))),
+    () => allOf(Object.fromEntries(sides.map((side) => [side, () => lengthOf(record[side], side)]))),
     path,
   );
   const outlet =
-    name === "cone bottom" && fields.outlet !== undefined
-      ? door.run(() => lengthOf(fields.outlet, "outlet", "non-negative"), path)
+    name === "cone bottom" && record.outlet !== undefined
+      ? door.run(() => lengthOf(record.outlet, "outlet", "non-negative"), path)
       : undefined;
   door.done();
   const read = lengths as Readonly<Record<string, Length>>;
@@ -119,7 +118,7 @@ export const readTank = (input: unknown, path = "tank"): ReadTank => {
   const numbers: Record<string, number> = { outlet: outlet?.in(units.length) ?? 0 };
   for (const side of sides) numbers[side] = (read[side] as Length).in(units.length);
   if (name === "cone bottom" && of(numbers, "outlet") >= of(numbers, "diameter")) {
-    fail("range", `${path}.outlet`, fields.outlet, "less than the diameter");
+    fail("range", `${path}.outlet`, record.outlet, "less than the diameter");
   }
   return { units, height: height(numbers), volumeTo: (depth) => volumeTo(numbers, depth) };
 };
