@@ -1,5 +1,4 @@
 import { quantity } from "../../src/quantity/index.js";
-import { geodesicArea } from "../../src/site/geodesic/index.js";
 import {
   circleArea,
   circleDiameter,
@@ -7,6 +6,7 @@ import {
   coverVolume,
   cylinderVolume,
   dryBulkDensity,
+  layerMaterial,
   looseMaterials,
   meanDepth,
   offsetArea,
@@ -64,34 +64,13 @@ const between = (i: 0 | 1 | 2 | 3, j: 0 | 1 | 2 | 3) =>
 const lap = (straight: number, radius: number): number =>
   perimeter({ shape: "stadium", straight: m(straight), width: m(2 * radius) }).in("m");
 
-const island = await geodesicArea({
-  type: "Polygon",
-  coordinates: [
-    [
-      [-6.43698696, 58.21740316],
-      [-6.43166843, 58.21930597],
-      [-6.42706831, 58.22014035],
-      [-6.42102546, 58.22034112],
-      [-6.42248238, 58.21849188],
-      [-6.42639092, 58.21853606],
-      [-6.42998435, 58.21824033],
-      [-6.43321409, 58.21748949],
-      [-6.43698696, 58.21740316],
-    ],
-  ],
-});
-const diamond = await geodesicArea({
-  type: "Polygon",
-  coordinates: [
-    [
-      [-1, 0],
-      [0, -1],
-      [1, 0],
-      [0, 1],
-      [-1, 0],
-    ],
-  ],
-});
+/** Weight in lb of a cube of material. */
+const weightOf = (poundsPerYard: number, side: ReturnType<typeof ft>): number =>
+  layerMaterial({
+    area: rectangleArea({ length: side, width: side }),
+    depth: side,
+    bulkDensity: quantity(poundsPerYard, "lb/yd3"),
+  }).weight?.in("lb") ?? 0;
 
 /** Worked examples of pacing, ponds, tanks, slopes, buffers and the like. */
 export const siteFieldChecks: readonly PublishedCheck[] = [
@@ -178,7 +157,7 @@ export const siteFieldChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "site-034",
-    formulas: ["looseMaterials"],
+    formulas: ["layerMaterial"],
     source: {
       title: "Sand math: how much sand do I need",
       publisher: "sand supplier technical page",
@@ -194,14 +173,11 @@ export const siteFieldChecks: readonly PublishedCheck[] = [
       { of: "US ton/yd3, clay", printed: 1.5, to: 0.1 },
       { of: "US ton/yd3, compost", printed: 0.6, to: 0.1 },
     ],
-    compute: () =>
-      looseMaterials.map(({ bulkDensity: { value, unit } }) =>
-        quantity(value, unit).times(quantity(1, "yd3")).in("US ton"),
-      ),
+    compute: () => looseMaterials.map(({ bulkDensity }) => weightOf(bulkDensity.value, ft(3)) / 2000),
   },
   {
     entry: "site-124",
-    formulas: ["looseMaterials"],
+    formulas: ["layerMaterial"],
     source: {
       title: "The Goldilocks Principle For Sand Topdressing",
       publisher: "USGA Green Section, regional update",
@@ -215,7 +191,7 @@ export const siteFieldChecks: readonly PublishedCheck[] = [
     answers: [{ of: "lb/ft3", printed: 100, to: 1 }],
     compute: () => {
       const sand = looseMaterials.find(({ material }) => material === "sand");
-      return [quantity(sand?.bulkDensity.value ?? 0, "lb/yd3").in("lb/ft3")];
+      return [weightOf(sand?.bulkDensity.value ?? 0, ft(1))];
     },
     note: "Another source than that of the table.",
   },
@@ -614,26 +590,5 @@ export const siteFieldChecks: readonly PublishedCheck[] = [
       polygonArea(fourSides, "ft").in("ft2"),
     ],
     note: "Feet stand for rods. The diagonal and the fourth side follow from the angles.",
-  },
-  {
-    entry: "site-141",
-    formulas: ["geodesicArea"],
-    source: {
-      title: "Tests of areas on the ellipsoid",
-      publisher:
-        "open geodesy packages: GeographicLib for JavaScript, Planimeter0; an R package of the British grid",
-      where: "geodesictest.js; the area that the Planimeter service gives for eight corners",
-      url: "https://github.com/geographiclib/geographiclib-js/blob/main/geodesic/test/geodesictest.js",
-    },
-    reached: "read",
-    kind: "transcription",
-    given: "eight corners at 58 degrees north; a diamond of 1 degree at the equator",
-    answers: [
-      { of: "m2, eight corners", printed: 133_610.6, to: 0.1 },
-      { of: "m2, diamond", printed: 24_619_419_146, to: 1, printing: "cut" },
-      { of: "m around the diamond", printed: 627_598.2731, to: 0.0001 },
-    ],
-    compute: () => [island.area.in("m2"), diamond.area.in("m2"), diamond.perimeter.in("m")],
-    note: "Figures of the library that is used here: they prove that it is used right (longitude first, the whole ring), not its method. The order of magnitude is held by the radii of curvature in the tests.",
   },
 ];

@@ -107,6 +107,32 @@ describe("area on the ellipsoid", () => {
     close(perimeter.in("m"), around, 1e-4);
   });
 
+  test("figures of open geodesy packages, to the printed place", async () => {
+    // The package's own test Planimeter0: a diamond of 1 degree at the equator.
+    const diamond = await geodesicArea(
+      polygon([
+        [-1, 0],
+        [0, -1],
+        [1, 0],
+        [0, 1],
+      ]),
+    );
+    expect(Math.abs(diamond.area.in("m2") - 24_619_419_146)).toBeLessThanOrEqual(1);
+    expect(Math.abs(diamond.perimeter.in("m") - 627_598.2731)).toBeLessThanOrEqual(1e-4);
+    // A test of an R package of the British grid, with the area that GeographicLib's Planimeter gives.
+    const places: Points = [
+      [-6.43698696, 58.21740316],
+      [-6.43166843, 58.21930597],
+      [-6.42706831, 58.22014035],
+      [-6.42102546, 58.22034112],
+      [-6.42248238, 58.21849188],
+      [-6.42639092, 58.21853606],
+      [-6.42998435, 58.21824033],
+      [-6.43321409, 58.21748949],
+    ];
+    expect(Math.abs((await geodesicArea(polygon(places))).area.in("m2") - 133_610.6)).toBeLessThan(0.05);
+  });
+
   test("the result goes on to the ground and into a site", async () => {
     const { area } = await geodesicArea(polygon(box(8, 50, 0.001, 0.001)));
     expect(area.of).toBe("plan");
