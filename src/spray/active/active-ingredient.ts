@@ -1,7 +1,7 @@
 import {
   checks,
+  expectFields,
   expectQuantity,
-  expectRecord,
   fail,
   type Quantity,
   quantityOf,
@@ -56,7 +56,7 @@ export const productForActive = <
   readonly active: Quantity<D, A>;
   readonly content: Quantity<C, `${NoInfer<A>}/${P}`>;
 }): Quantity<ProductMeasure<D, C>, P> => {
-  expectRecord(input);
+  expectFields(input, ["active", "content"]);
   const door = checks();
   const found = door.run(() => contentOf(input.content));
   const given = door.run(() =>
@@ -97,7 +97,7 @@ export const activeInProduct = <
     `${A}/${NoInfer<P>}`
   >;
 }): Quantity<M extends "mass" | "volume" ? "mass" : "mass/area", A> => {
-  expectRecord(input);
+  expectFields(input, ["product", "content"]);
   const door = checks();
   const found = door.run(() => contentOf(input.content));
   const given = door.run(() => {

@@ -3,8 +3,8 @@ import { type Fertilizer, type NutrientsSupplied, nutrientsSupplied } from "../.
 import {
   allOf,
   expectAmount,
+  expectFields,
   expectQuantity,
-  expectRecord,
   type Finding,
   fail,
   numberIn,
@@ -90,7 +90,7 @@ export const asApplied = <D extends "mass" | "volume", const P extends ProductNa
   readonly active?: AnyQuantity;
   readonly limits?: readonly StatedLimit[];
 }): AsApplied<D, P> => {
-  expectRecord(input);
+  expectFields(input, ["used", "area", "planned", "tolerance", "fertilizer", "active", "limits"]);
   const { used, area, tolerance } = allOf({
     used: () => usedOf(input.used),
     area: () => ground(input.area, "area"),
@@ -174,7 +174,12 @@ const suppliedBy = (
   rate: Quantity<"mass/area", string>,
   product: Fertilizer,
 ): NutrientsSupplied<"mass/area"> => {
-  expectRecord(product, "fertilizer", "a fertilizer, as fertilizer makes it");
+  expectFields(
+    product,
+    ["type", "version", "id", "name", "form", "analysis", "nitrogen", "slowNitrogen", "density", "package"],
+    "fertilizer",
+    "a fertilizer, as fertilizer makes it",
+  );
   const supplied = (weighed: unknown): NutrientsSupplied<"mass/area"> =>
     renamed({ amount: "used", product: "fertilizer" }, () => nutrientsSupplied(weighed as never, product));
   if ((rate.dimension as string) === "mass/area") return supplied(rate);

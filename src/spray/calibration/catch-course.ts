@@ -1,4 +1,4 @@
-import { allOf, expectRecord, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, expectFields, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { runLength } from "../../spread/index.js";
 import { type Area, type Length, positive } from "../inputs.js";
 
@@ -59,7 +59,7 @@ export const catchCourse = (input: {
   readonly reading?: CatchReading;
   readonly tenfold?: boolean;
 }): CatchCourse => {
-  expectRecord(input);
+  expectFields(input, ["width", "reading", "tenfold"]);
   const { reading = "fl oz as gal/acre", tenfold = false } = input;
   const { width } = allOf({
     reading: () =>

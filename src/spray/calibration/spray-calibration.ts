@@ -8,6 +8,7 @@ import {
 import {
   allOf,
   checks,
+  expectFields,
   expectQuantity,
   expectRecord,
   fail,
@@ -199,7 +200,17 @@ export const calibrationByCatch = <S extends Carrier>(
     readonly errors?: StatedErrors;
   },
 ): SprayCalibration<S> => {
-  expectRecord(input);
+  expectFields(input, [
+    "area",
+    "course",
+    "width",
+    "catches",
+    "nozzles",
+    "outOf",
+    "catchTime",
+    "times",
+    "errors",
+  ]);
   const timed = input.catchTime !== undefined || input.times !== undefined;
   const { catches, area, nozzles, outOf, catchTime, times, errors } = allOf({
     catches: () => volumesOf(input.catches, "catches"),
@@ -259,7 +270,7 @@ export const calibrationByRefill = <S extends Carrier>(
     readonly errors?: Omit<StatedErrors, "time">;
   },
 ): SprayCalibration<S> => {
-  expectRecord(input);
+  expectFields(input, ["area", "course", "width", "refills", "errors"]);
   const { refills, area, errors } = allOf({
     refills: () => volumesOf(input.refills, "refills"),
     area: () => groundOf(input),

@@ -1,8 +1,8 @@
 import { coefficientOfVariation, type Divisor, exceeds, mean } from "../../numeric/index.js";
 import {
   allOf,
+  expectFields,
   expectQuantity,
-  expectRecord,
   type Finding,
   fail,
   numberIn,
@@ -106,7 +106,7 @@ export const nozzleCheck = <S extends Carrier>(input: {
   readonly ofMean?: Share;
   readonly divisor: Divisor;
 }): NozzleCheck<S> => {
-  expectRecord(input);
+  expectFields(input, ["catches", "time", "rated", "aboveRated", "belowRated", "ofMean", "divisor"]);
   const found = allOf({
     catches: () => catchesOf(input.catches),
     time: () => positive(input.time, "time", "time"),

@@ -1,4 +1,4 @@
-import { allOf, expectRecord, fail, numberIn, type Quantity, quantityOf } from "../../quantity/index.js";
+import { allOf, expectFields, fail, numberIn, type Quantity, quantityOf } from "../../quantity/index.js";
 import { type Carrier, carried, type Pressure, positive, type Speed } from "../inputs.js";
 
 /** The pressures between which a tip works as rated. */
@@ -164,7 +164,7 @@ export const pressureForSpeed = (input: {
   readonly lowest: Pressure;
   readonly highest: Pressure;
 }): Pressure => {
-  expectRecord(input);
+  expectFields(input, ["pressure", "from", "to", "lowest", "highest"]);
   const { pressure, from, to, lowest, highest } = allOf({
     pressure: () => positive(input.pressure, "pressure", "pressure"),
     from: () => positive(input.from, "from", "length/time"),

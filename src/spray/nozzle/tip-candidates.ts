@@ -1,4 +1,4 @@
-import { allOf, checks, expectRecord, fail } from "../../quantity/index.js";
+import { allOf, checks, expectFields, expectRecord, fail } from "../../quantity/index.js";
 import { type Pressure, positive, type Speed } from "../inputs.js";
 import { type DropletClass, dropletRank } from "./droplet-classes.js";
 import { nozzleSizes } from "./nozzle-sizes.js";
@@ -52,7 +52,7 @@ export const speedsOf = (input: SpeedRange): SpeedRange => {
 /** Takes the classes that are asked for, or throws with every problem. */
 export const dropletsOf = (input: Droplets | undefined): Droplets | undefined => {
   if (input === undefined) return undefined;
-  expectRecord(input, "droplets");
+  expectFields(input, ["finest", "coarsest"], "droplets");
   const ranks = allOf({
     finest: () => dropletRank(input.finest, "droplets.finest"),
     coarsest: () => dropletRank(input.coarsest, "droplets.coarsest"),
@@ -71,7 +71,7 @@ export const candidates = (
     fail("conflict", "tips", tips, "tips, or the pressures of a series, but not both");
   }
   if (pressures !== undefined) {
-    expectRecord(pressures, "pressures");
+    expectFields(pressures, ["lowest", "highest"], "pressures");
     const range = allOf(rangeReaders(pressures, "pressures."));
     expectRising(range, "pressures.");
     return nozzleSizes.map(({ code }) => ({ code, ...range }));
@@ -91,7 +91,7 @@ export const candidates = (
 };
 
 const candidateOf = (tip: CandidateTip, path: string): CandidateTip => {
-  expectRecord(tip, path, "a tip");
+  expectFields(tip, ["id", "code", "droplets", "lowest", "highest"], path, "a tip");
   const { lowest, highest, droplets } = allOf({
     id: () =>
       tip.id === undefined || isText(tip.id) ? tip.id : fail("type", `${path}.id`, tip.id, "a text"),

@@ -1,4 +1,4 @@
-import { allOf, expectRecord, numberIn, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
+import { allOf, expectFields, numberIn, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
 import { type Length, type Pressure, positive, type Share, type Speed } from "../inputs.js";
 import { applicationVolume, nozzleFlow } from "../volume/application-volume.js";
 import { densityFactor, waterEquivalent } from "../volume/density.js";
@@ -118,7 +118,16 @@ export const tipChoices = (input: {
   readonly density?: Quantity<"mass/volume", "none">;
   readonly rating?: SizeRating;
 }): TipChoices => {
-  expectRecord(input);
+  expectFields(input, [
+    "applicationVolume",
+    "speeds",
+    "spacing",
+    "tips",
+    "pressures",
+    "droplets",
+    "density",
+    "rating",
+  ]);
   const { rating = "3 bar" } = input;
   const { volume, speeds, spacing, tips, droplets } = allOf({
     volume: () => positive(input.applicationVolume, "applicationVolume", "volume/area", "spray"),

@@ -1,4 +1,4 @@
-import { allOf, expectRecord, type Quantity } from "../../quantity/index.js";
+import { allOf, expectFields, type Quantity } from "../../quantity/index.js";
 import { type Carrier, carried, inSystemOf, type Length, positive, type Speed } from "../inputs.js";
 
 /**
@@ -37,7 +37,7 @@ export const applicationVolume = <S extends Carrier>(input: {
   readonly speed: Speed;
   readonly width: Length;
 }): Quantity<"volume/area", S> => {
-  expectRecord(input);
+  expectFields(input, ["flow", "speed", "width"]);
   const { flow, speed, width } = allOf({
     flow: () => carried(input.flow, "flow", "volume/time"),
     speed: () => positive(input.speed, "speed", "length/time"),
@@ -70,7 +70,7 @@ export const nozzleFlow = <S extends Carrier>(input: {
   readonly speed: Speed;
   readonly width: Length;
 }): Quantity<"volume/time", S> => {
-  expectRecord(input);
+  expectFields(input, ["applicationVolume", "speed", "width"]);
   const { volume, speed, width } = allOf({
     volume: () => carried(input.applicationVolume, "applicationVolume", "volume/area"),
     speed: () => positive(input.speed, "speed", "length/time"),
@@ -103,7 +103,7 @@ export const travelSpeed = <S extends Carrier>(input: {
   readonly applicationVolume: Quantity<"volume/area", NoInfer<S>>;
   readonly width: Length;
 }): Speed => {
-  expectRecord(input);
+  expectFields(input, ["flow", "applicationVolume", "width"]);
   const { flow, volume, width } = allOf({
     flow: () => carried(input.flow, "flow", "volume/time"),
     volume: () => carried(input.applicationVolume, "applicationVolume", "volume/area"),
@@ -135,7 +135,7 @@ export const sprayWidth = <S extends Carrier>(input: {
   readonly applicationVolume: Quantity<"volume/area", NoInfer<S>>;
   readonly speed: Speed;
 }): Length => {
-  expectRecord(input);
+  expectFields(input, ["flow", "applicationVolume", "speed"]);
   const { flow, volume, speed } = allOf({
     flow: () => carried(input.flow, "flow", "volume/time"),
     volume: () => carried(input.applicationVolume, "applicationVolume", "volume/area"),

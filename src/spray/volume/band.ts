@@ -1,4 +1,4 @@
-import { allOf, expectAmount, expectRecord, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import { allOf, expectAmount, expectFields, fail, type Quantity, quantityOf } from "../../quantity/index.js";
 import { type Area, ground, type Length, positive } from "../inputs.js";
 
 /** The width of the band and of the row, whose quotient is the share of the ground that bands cover. */
@@ -42,7 +42,7 @@ export const bandFieldRate = <D extends "mass/area" | "volume/area", S extends s
   readonly band: Length;
   readonly row: Length;
 }): Quantity<D, S> => {
-  expectRecord(input);
+  expectFields(input, ["rate", "band", "row"]);
   const { share, rate } = allOf({ share: () => bandShare(input), rate: () => rateOf(input.rate) });
   return like(rate, (rate.value * share[0]) / share[1]);
 };
@@ -69,7 +69,7 @@ export const bandTreatedRate = <D extends "mass/area" | "volume/area", S extends
   readonly band: Length;
   readonly row: Length;
 }): Quantity<D, S> => {
-  expectRecord(input);
+  expectFields(input, ["rate", "band", "row"]);
   const { share, rate } = allOf({ share: () => bandShare(input), rate: () => rateOf(input.rate) });
   return like(rate, (rate.value * share[1]) / share[0]);
 };
@@ -96,7 +96,7 @@ export const bandTreatedArea = (input: {
   readonly band: Length;
   readonly row: Length;
 }): Quantity<"area", "treated"> => {
-  expectRecord(input);
+  expectFields(input, ["area", "band", "row"]);
   const { share, area } = allOf({ share: () => bandShare(input), area: () => fieldOf(input.area) });
   return quantityOf((area.value * share[0]) / share[1], area.unit, "treated", "area") as never;
 };

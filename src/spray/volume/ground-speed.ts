@@ -1,5 +1,5 @@
 import { mean } from "../../numeric/index.js";
-import { allOf, expectRecord, fail, quantity, unitSystem } from "../../quantity/index.js";
+import { allOf, expectFields, fail, quantity, unitSystem } from "../../quantity/index.js";
 import { inSystemOf, type Length, positive, readingsOf, type Speed, type Time } from "../inputs.js";
 
 /** What is averaged over several runs of one course: the times, or the speeds of the runs. */
@@ -42,7 +42,7 @@ export const groundSpeed = (input: {
   readonly times: readonly Time[];
   readonly average?: SpeedAverage;
 }): Speed => {
-  expectRecord(input);
+  expectFields(input, ["course", "times", "average"]);
   const { average = "times" } = input;
   const { course, times } = allOf({
     average: () =>
@@ -72,7 +72,7 @@ export const groundSpeed = (input: {
  * ```
  */
 export const courseTime = (input: { readonly course: Length; readonly speed: Speed }): Time => {
-  expectRecord(input);
+  expectFields(input, ["course", "speed"]);
   const { course, speed } = allOf({
     course: () => positive(input.course, "course", "length"),
     speed: () => positive(input.speed, "speed", "length/time"),

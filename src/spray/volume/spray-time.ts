@@ -1,5 +1,5 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
-import { allOf, expectQuantity, expectRecord, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, expectFields, expectQuantity, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { effectiveFieldCapacity } from "../../spread/index.js";
 import { type Area, ground, type Length, positive, type Share, type Speed, type Time } from "../inputs.js";
 
@@ -60,7 +60,7 @@ export const sprayTime = (input: {
   /** One trip to the fill and back, filling included; zero or more. */
   readonly refill: Time;
 }): SprayTime => {
-  expectRecord(input);
+  expectFields(input, ["area", "speed", "swath", "efficiency", "applicationVolume", "capacity", "refill"]);
   const { area, workRate, volume, capacity, refill } = allOf({
     area: () => ground(input.area, "area"),
     workRate: () =>

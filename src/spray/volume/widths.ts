@@ -1,7 +1,7 @@
 import {
   allOf,
+  expectFields,
   expectQuantity,
-  expectRecord,
   fail,
   inUnit,
   type Quantity,
@@ -22,7 +22,7 @@ import { type Length, positive, type Share, wholeNumber } from "../inputs.js";
  * ```
  */
 export const widthPerNozzle = (input: { readonly row: Length; readonly nozzles: number }): Length => {
-  expectRecord(input);
+  expectFields(input, ["row", "nozzles"]);
   const { row, nozzles } = allOf({
     row: () => positive(input.row, "row", "length"),
     nozzles: () => wholeNumber(input.nozzles, "nozzles"),
@@ -44,7 +44,7 @@ export const widthPerNozzle = (input: { readonly row: Length; readonly nozzles: 
  * ```
  */
 export const boomWidth = (input: { readonly nozzles: number; readonly spacing: Length }): Length => {
-  expectRecord(input);
+  expectFields(input, ["nozzles", "spacing"]);
   const { nozzles, spacing } = allOf({
     nozzles: () => wholeNumber(input.nozzles, "nozzles"),
     spacing: () => positive(input.spacing, "spacing", "length"),
@@ -72,7 +72,7 @@ export const fanWidth = (input: {
   readonly angle: Quantity<"angle", "none">;
   readonly height: Length;
 }): Length => {
-  expectRecord(input);
+  expectFields(input, ["angle", "height"]);
   const { angle, height } = allOf({
     angle: () => fanAngle(input.angle),
     height: () => positive(input.height, "height", "length"),
@@ -95,7 +95,7 @@ export const fanWidth = (input: {
  * ```
  */
 export const fanOverlap = (input: { readonly fan: Length; readonly spacing: Length }): Share => {
-  expectRecord(input);
+  expectFields(input, ["fan", "spacing"]);
   const { fan, spacing } = allOf({
     fan: () => positive(input.fan, "fan", "length"),
     spacing: () => positive(input.spacing, "spacing", "length"),
@@ -123,7 +123,7 @@ export const boomHeight = (input: {
   readonly spacing: Length;
   readonly overlap: Share;
 }): Length => {
-  expectRecord(input);
+  expectFields(input, ["angle", "spacing", "overlap"]);
   const { angle, spacing, overlap } = allOf({
     angle: () => fanAngle(input.angle),
     spacing: () => positive(input.spacing, "spacing", "length"),

@@ -1,9 +1,9 @@
 import { exceeds, roundTo } from "../../numeric/index.js";
 import {
   checks,
+  expectFields,
   expectNumber,
   expectQuantity,
-  expectRecord,
   type Finding,
   fail,
   type Quantity,
@@ -92,7 +92,12 @@ export const gateSetting = <S extends string>(input: {
   readonly scale?: "higher opens" | "lower opens";
   readonly beyond?: "refuse" | "extrapolate";
 }): GateSetting<S> => {
-  const record = expectRecord(input, "input", "a record with target, trials");
+  const record = expectFields(
+    input,
+    ["target", "trials", "step", "scale", "beyond"],
+    "input",
+    "a record with target, trials",
+  );
   const { scale = "higher opens", beyond = "refuse", step } = record;
   const door = checks();
   const target = door.run(() => rateAt(record.target, "target"));

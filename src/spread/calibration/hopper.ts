@@ -1,4 +1,4 @@
-import { expectRecord, fail, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
+import { expectFields, fail, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
 import { type Area, above, fieldsOf, isMetric, type Length } from "../inputs.js";
 
 /**
@@ -29,10 +29,13 @@ export const bulkDensity = <S extends string>(bucket: {
   readonly amount: Quantity<"mass", S>;
   readonly volume: Quantity<"volume", "none">;
 }): Quantity<"mass/volume", "none"> => {
-  const { amount, volume } = fieldsOf(expectRecord(bucket, "bucket", "a record with amount, volume"), {
-    amount: { dimension: "mass" },
-    volume: { dimension: "volume" },
-  });
+  const { amount, volume } = fieldsOf(
+    expectFields(bucket, ["amount", "volume"], "bucket", "a record with amount, volume"),
+    {
+      amount: { dimension: "mass" },
+      volume: { dimension: "volume" },
+    },
+  );
   return isMetric(volume.unit)
     ? quantity(above(amount.in("kg") / volume.in("m3"), "amount"), "kg/m3")
     : quantity(above(amount.in("lb") / volume.in("ft3"), "amount"), "lb/ft3");
@@ -61,10 +64,13 @@ export const hopperLoad = <S extends string>(hopper: {
   readonly volume: Quantity<"volume", S>;
   readonly bulkDensity: Quantity<"mass/volume", "none">;
 }): Quantity<"mass", S> => {
-  const found = fieldsOf(expectRecord(hopper, "hopper", "a record with volume, bulkDensity"), {
-    volume: { dimension: "volume" },
-    bulkDensity: { dimension: "mass/volume" },
-  });
+  const found = fieldsOf(
+    expectFields(hopper, ["volume", "bulkDensity"], "hopper", "a record with volume, bulkDensity"),
+    {
+      volume: { dimension: "volume" },
+      bulkDensity: { dimension: "mass/volume" },
+    },
+  );
   const { volume, bulkDensity: density } = found;
   const metric = isMetric(volume.unit);
   const value = metric ? volume.in("m3") * density.in("kg/m3") : volume.in("ft3") * density.in("lb/ft3");
@@ -110,7 +116,7 @@ export const loadCoverage = <S extends string>(input: {
   readonly rate: Quantity<"mass/area", NoInfer<S>>;
   readonly swath: Length;
 }): LoadCoverage => {
-  const record = expectRecord(input, "input", "a record with load, rate, swath");
+  const record = expectFields(input, ["load", "rate", "swath"], "input", "a record with load, rate, swath");
   const { load, rate, swath } = fieldsOf(record, {
     load: { dimension: "mass" },
     rate: { dimension: "mass/area" },

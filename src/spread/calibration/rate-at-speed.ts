@@ -1,4 +1,4 @@
-import { checks, expectRecord, fail, isUnit, type Quantity, quantityOf } from "../../quantity/index.js";
+import { checks, expectFields, fail, isUnit, type Quantity, quantityOf } from "../../quantity/index.js";
 import { above, fieldsOf, type Speed } from "../inputs.js";
 
 /**
@@ -63,7 +63,12 @@ export const rateAtSpeed = <D extends "mass/area" | "volume/area", S extends str
   readonly to: Speed;
   readonly feed: Feed;
 }): Quantity<D, S> => {
-  const record = expectRecord(input, "run", "a record with rate, from, to, feed");
+  const record = expectFields(
+    input,
+    ["rate", "from", "to", "feed"],
+    "run",
+    "a record with rate, from, to, feed",
+  );
   const dimension = rateDimension(record.rate);
   const door = checks();
   door.run(() => feedOf(record.feed));

@@ -1,5 +1,5 @@
 import { type Estimate, estimateOfProduct, meanEstimate } from "../../numeric/index.js";
-import { checks, expectQuantity, expectRecord, fail, type Quantity } from "../../quantity/index.js";
+import { checks, expectFields, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
 import type { Length, Speed, Time } from "../inputs.js";
 import { spreadRate } from "./spread-rate.js";
 import type { TestArea } from "./test-area.js";
@@ -99,7 +99,23 @@ export const spreadRateEstimate = <S extends string>(
     readonly passes?: number;
   } & TestArea,
 ): Estimate<"mass/area", S> => {
-  const record = expectRecord(runs, "runs", "a record with amounts, areaError and an area");
+  const record = expectFields(
+    runs,
+    [
+      "amounts",
+      "areaError",
+      "passes",
+      "length",
+      "width",
+      "swath",
+      "distance",
+      "circumference",
+      "turns",
+      "area",
+    ],
+    "runs",
+    "a record with amounts, areaError and an area",
+  );
   const { amounts: _, areaError: __, ...ground } = record;
   const run = (amount: Quantity<"mass", S>): Quantity<"mass/area", S> =>
     spreadRate<S>({ ...ground, amount } as unknown as Parameters<typeof spreadRate<S>>[0]);
@@ -141,7 +157,12 @@ export const timedRateEstimate = <S extends string>(runs: {
   readonly speed: Speed;
   readonly speedError: Share;
 }): Estimate<"mass/area", S> => {
-  const record = expectRecord(runs, "runs", "a record with amounts, time, swath, speed and their errors");
+  const record = expectFields(
+    runs,
+    ["amounts", "time", "timeError", "swath", "swathError", "speed", "speedError"],
+    "runs",
+    "a record with amounts, time, swath, speed and their errors",
+  );
   const { time, swath, speed } = runs;
   const run = (amount: Quantity<"mass", S>): Quantity<"mass/area", S> =>
     timedRate<S>({ amount, time, swath, speed });

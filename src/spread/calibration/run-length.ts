@@ -1,4 +1,4 @@
-import { expectRecord, quantity } from "../../quantity/index.js";
+import { expectFields, quantity } from "../../quantity/index.js";
 import { type Area, above, fieldsOf, isMetric, type Length } from "../inputs.js";
 
 /**
@@ -28,7 +28,7 @@ import { type Area, above, fieldsOf, isMetric, type Length } from "../inputs.js"
  * ```
  */
 export const runLength = (run: { readonly area: Area; readonly swath: Length }): Length => {
-  const { area, swath } = fieldsOf(expectRecord(run, "run", "a record with area, swath"), {
+  const { area, swath } = fieldsOf(expectFields(run, ["area", "swath"], "run", "a record with area, swath"), {
     area: { dimension: "area" },
     swath: { dimension: "length" },
   });

@@ -1,4 +1,4 @@
-import { checks, expectRecord, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { checks, expectFields, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { above, fieldsOf, type Speed } from "../inputs.js";
 import { type Feed, feedOf, rateDimension } from "./rate-at-speed.js";
 
@@ -37,7 +37,12 @@ export const speedForRate = <D extends "mass/area" | "volume/area", S extends st
   readonly target: Quantity<NoInfer<D>, NoInfer<S>>;
   readonly feed: Feed;
 }): Speed => {
-  const record = expectRecord(input, "run", "a record with rate, from, target, feed");
+  const record = expectFields(
+    input,
+    ["rate", "from", "target", "feed"],
+    "run",
+    "a record with rate, from, target, feed",
+  );
   const dimension = rateDimension(record.rate);
   const door = checks();
   door.run(() => feedOf(record.feed));

@@ -1,6 +1,6 @@
-import { checks, expectNumber, expectRecord, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import { checks, expectFields, expectNumber, fail, type Quantity, quantityOf } from "../../quantity/index.js";
 import { above, fieldsOf, isMetric } from "../inputs.js";
-import { type TestArea, testArea } from "./test-area.js";
+import { areaOfGround, type TestArea } from "./test-area.js";
 
 /** What was put down: caught or lost, or the weight before and after. */
 export type Spread<S extends string> =
@@ -105,10 +105,27 @@ const rateOf = <S extends string>(
  * ```
  */
 export const spreadRate = <S extends string>(run: SpreadRun<S>): Quantity<"mass/area", S> => {
-  const record = expectRecord(run, "run", "a record with an amount and an area");
+  const record = expectFields(
+    run,
+    [
+      "amount",
+      "before",
+      "after",
+      "length",
+      "width",
+      "swath",
+      "distance",
+      "circumference",
+      "turns",
+      "area",
+      "passes",
+    ],
+    "run",
+    "a record with an amount and an area",
+  );
   const door = checks();
   const amount = door.run(() => amountSpread(record));
-  const area = door.run(() => testArea(record as unknown as TestArea));
+  const area = door.run(() => areaOfGround(record));
   const passes = door.run(() => passesOf(record.passes));
   door.done();
   return rateOf(amount as unknown as Quantity<"mass", S>, area as Quantity<"area", "none">, passes as number);
@@ -140,10 +157,15 @@ export const spreadRate = <S extends string>(run: SpreadRun<S>): Quantity<"mass/
 export const targetCatch = <S extends string>(
   check: { readonly rate: Quantity<"mass/area", S>; readonly passes?: number } & TestArea,
 ): Quantity<"mass", S> => {
-  const record = expectRecord(check, "check", "a record with a rate and an area");
+  const record = expectFields(
+    check,
+    ["rate", "passes", "length", "width", "swath", "distance", "circumference", "turns", "area"],
+    "check",
+    "a record with a rate and an area",
+  );
   const door = checks();
   const found = door.run(() => fieldsOf(record, { rate: { dimension: "mass/area" } }));
-  const ground = door.run(() => testArea(record as unknown as TestArea));
+  const ground = door.run(() => areaOfGround(record));
   const passes = door.run(() => passesOf(record.passes));
   door.done();
   const rate = (found as NonNullable<typeof found>).rate;

@@ -1,4 +1,4 @@
-import { checks, expectNumber, expectRecord, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { checks, expectFields, expectNumber, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { above, fieldsOf, isMetric, type Length } from "../inputs.js";
 
 /**
@@ -68,8 +68,22 @@ const choice = "area; length and width; swath and distance; or swath, circumfere
  * Number(testArea(drill).in("ft2").toFixed(2)); // => 495.83
  * ```
  */
-export const testArea = (ground: TestArea): Quantity<"area", "none"> => {
-  const record = expectRecord(ground, "ground", `a record with ${choice}`);
+export const testArea = (ground: TestArea): Quantity<"area", "none"> =>
+  areaOfGround(expectFields(ground, groundFields, "ground", `a record with ${choice}`));
+
+/** The fields by which a ground is told. */
+export const groundFields = [
+  "length",
+  "width",
+  "swath",
+  "distance",
+  "circumference",
+  "turns",
+  "area",
+] as const;
+
+/** {@link testArea} of a record that was read, and may hold more than the ground. */
+export const areaOfGround = (record: Readonly<Record<string, unknown>>): Quantity<"area", "none"> => {
   const given = keys.filter((key) => record[key] !== undefined && record[key] !== null);
   const form =
     forms.find((one) => one.length === given.length && one.every((key) => given.includes(key))) ??

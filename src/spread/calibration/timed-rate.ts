@@ -1,4 +1,4 @@
-import { expectRecord, type Quantity, quantityOf } from "../../quantity/index.js";
+import { expectFields, type Quantity, quantityOf } from "../../quantity/index.js";
 import { above, fieldsOf, isMetric, type Length, type Speed, type Time } from "../inputs.js";
 
 const run = { swath: { dimension: "length" }, speed: { dimension: "length/time" } } as const;
@@ -41,7 +41,12 @@ export const timedRate = <S extends string>(input: {
   readonly swath: Length;
   readonly speed: Speed;
 }): Quantity<"mass/area", S> => {
-  const record = expectRecord(input, "run", "a record with amount, time, swath, speed");
+  const record = expectFields(
+    input,
+    ["amount", "time", "swath", "speed"],
+    "run",
+    "a record with amount, time, swath, speed",
+  );
   const { amount, time, swath, speed } = fieldsOf(record, {
     amount: { dimension: "mass" },
     time: { dimension: "time" },
@@ -80,7 +85,7 @@ export const targetDischarge = <S extends string>(input: {
   readonly swath: Length;
   readonly speed: Speed;
 }): Quantity<"mass/time", S> => {
-  const record = expectRecord(input, "run", "a record with rate, swath, speed");
+  const record = expectFields(input, ["rate", "swath", "speed"], "run", "a record with rate, swath, speed");
   const { rate, swath, speed } = fieldsOf(record, { rate: { dimension: "mass/area" }, ...run });
   const metric = isMetric(swath.unit);
   const value = metric

@@ -1,4 +1,4 @@
-import { checks, expectNumber, expectRecord, type Finding, fail } from "../../quantity/index.js";
+import { allOf, expectFields, expectNumber, type Finding, fail } from "../../quantity/index.js";
 import { fieldsOf, type Length } from "../inputs.js";
 import { type Profile, patternOf, profileOf, sumLeftOf } from "../pattern/profile.js";
 import type { SpreadPattern } from "../pattern/spread-pattern.js";
@@ -147,13 +147,18 @@ export const overlapDeposits = (
   options: { readonly swath: Length; readonly driving: Driving; readonly positions: Positions },
 ): OverlapDeposits => {
   const row = patternOf(pattern);
-  const record = expectRecord(options, "options", "a record with swath, driving, positions");
-  const door = checks();
-  const found = door.run(() => fieldsOf(record, { swath: { dimension: "length" } }));
-  const driving = door.run(() => expectDriving(record.driving)) as Driving;
-  const positions = door.run(() => expectPositions(record.positions)) as Positions;
-  door.done();
-  const { swath } = found as NonNullable<typeof found>;
+  const record = expectFields(
+    options,
+    ["swath", "driving", "positions"],
+    "options",
+    "a record with swath, driving, positions",
+  );
+  const { found, driving, positions } = allOf({
+    found: () => fieldsOf(record, { swath: { dimension: "length" } }),
+    driving: () => expectDriving(record.driving),
+    positions: () => expectPositions(record.positions),
+  });
+  const { swath } = found;
   const w = swath.in(row.offsetUnit as "ft");
   return {
     type: "overlap-deposits",

@@ -1,5 +1,5 @@
 import type { Divisor } from "../../numeric/index.js";
-import { expectNumber, expectRecord, fail } from "../../quantity/index.js";
+import { expectFields, expectNumber, fail } from "../../quantity/index.js";
 
 /**
  * How the ground is driven: all passes in one direction (round and round, the right side falls on the left
@@ -133,7 +133,15 @@ export const swathCvPercent = (input: {
   readonly divisor: Divisor;
   readonly outPercent?: Float64Array;
 }): Float64Array => {
-  expectRecord(input, "input");
+  expectFields(input, [
+    "depositsKgPerM2",
+    "spacingM",
+    "firstPanM",
+    "swathsM",
+    "driving",
+    "divisor",
+    "outPercent",
+  ]);
   const { depositsKgPerM2: catches, swathsM, driving, divisor } = input;
   for (const name of ["depositsKgPerM2", "swathsM", "outPercent"] as const) {
     const array = input[name];

@@ -1,8 +1,8 @@
 import { type Estimate, estimateOfProduct, meanEstimate } from "../../numeric/index.js";
 import {
   checks,
+  expectFields,
   expectQuantity,
-  expectRecord,
   fail,
   type Quantity,
   quantityOf,
@@ -71,7 +71,7 @@ export const overlappedRate = <S extends string>(
   options: { readonly swath: Length },
 ): Quantity<"mass/area", S> => {
   const row = patternOf<S>(pattern);
-  const { swath } = fieldsOf(expectRecord(options, "options", "a record with swath"), {
+  const { swath } = fieldsOf(expectFields(options, ["swath"], "options", "a record with swath"), {
     swath: { dimension: "length" },
   });
   return rateOfRun(row, row.catches, swath.in(row.offsetUnit as "ft"), panAreaOf(row));
@@ -105,7 +105,12 @@ export const overlappedRateEstimate = <S extends string>(
   options: { readonly swath: Length; readonly panAreaError: Quantity<"1", "none"> },
 ): Estimate<"mass/area", S> => {
   const row = patternOf<S>(pattern);
-  const record = expectRecord(options, "options", "a record with swath, panAreaError");
+  const record = expectFields(
+    options,
+    ["swath", "panAreaError"],
+    "options",
+    "a record with swath, panAreaError",
+  );
   const door = checks();
   const found = door.run(() => fieldsOf(record, { swath: { dimension: "length" } }));
   const areaError = door.run(() =>

@@ -1,8 +1,8 @@
 import { type Divisor, exceeds } from "../../numeric/index.js";
 import {
-  checks,
+  allOf,
+  expectFields,
   expectQuantity,
-  expectRecord,
   type Finding,
   fail,
   type Quantity,
@@ -107,20 +107,24 @@ export const swathSearch = (
   },
 ): SwathSearch => {
   const row = patternOf(pattern);
-  const record = expectRecord(options, "options", "a record with driving, positions, divisor, limit");
-  const door = checks();
-  const driving = door.run(() => expectDriving(record.driving)) as Driving;
-  const positions = door.run(() => expectPositions(record.positions)) as Positions;
-  const divisor = door.run(() => expectDivisor(record.divisor)) as Divisor;
-  const limit = door.run(() =>
-    record.limit === undefined
-      ? fail("missing", "limit", undefined, "a CV, such as 15 %")
-      : expectQuantity(record.limit, { dimension: "1", of: "none", bound: "positive" }, "limit"),
-  ) as Quantity<"1", "none">;
+  const record = expectFields(
+    options,
+    ["driving", "positions", "divisor", "limit", "from", "to", "step"],
+    "options",
+    "a record with driving, positions, divisor, limit",
+  );
   const length = { dimension: "length", optional: true } as const;
-  const ends = door.run(() => fieldsOf(record, { from: length, to: length, step: length }));
-  door.done();
-  const grid = gridOf(row, positions, ends as NonNullable<typeof ends>);
+  const { driving, positions, divisor, limit, ends } = allOf({
+    driving: () => expectDriving(record.driving),
+    positions: () => expectPositions(record.positions),
+    divisor: () => expectDivisor(record.divisor),
+    limit: () =>
+      record.limit === undefined
+        ? fail("missing", "limit", undefined, "a CV, such as 15 %")
+        : expectQuantity(record.limit, { dimension: "1", of: "none", bound: "positive" }, "limit"),
+    ends: () => fieldsOf(record, { from: length, to: length, step: length }),
+  });
+  const grid = gridOf(row, positions, ends);
   const unit = row.offsetUnit as "ft";
   const cvs = cvsOf(row, grid, { driving, positions, divisor });
   const rows = Array.from(cvs, (cv, i) => ({
@@ -174,10 +178,7 @@ const gridOf = (
   const from = ends.from?.in(unit) ?? (pans === undefined ? step : 2 * pans);
   const to = ends.to?.in(unit) ?? thrown;
   if (pans !== undefined) {
-    const door = checks();
-    door.run(() => pansPer(step, pans, "step"));
-    door.run(() => pansPer(from, pans, "from"));
-    door.done();
+    allOf({ step: () => pansPer(step, pans, "step"), from: () => pansPer(from, pans, "from") });
   }
   const count = Math.floor((to - from) / step + 1e-9) + 1;
   if (count < 1) fail("conflict", "to", ends.to ?? to, `a swath of ${from} ${unit} or more`);

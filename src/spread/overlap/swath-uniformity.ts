@@ -1,5 +1,5 @@
 import type { Divisor } from "../../numeric/index.js";
-import { checks, expectRecord, type Finding, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, expectFields, type Finding, fail, type Quantity, quantity } from "../../quantity/index.js";
 import type { Length } from "../inputs.js";
 import type { SpreadPattern } from "../pattern/spread-pattern.js";
 import { overlapDeposits, type Positions } from "./overlap-deposits.js";
@@ -67,12 +67,18 @@ export const swathUniformity = (
   pattern: SpreadPattern,
   options: UniformityOptions & { readonly swath: Length },
 ): SwathUniformity => {
-  const record = expectRecord(options, "options", "a record with swath, driving, positions, divisor");
-  const door = checks();
-  const overlap = door.run(() => overlapDeposits(pattern, options));
-  const divisor = door.run(() => expectDivisor(record.divisor)) as Divisor;
-  door.done();
-  const { swath, driving, deposits, mean, findings } = overlap as NonNullable<typeof overlap>;
+  const record = expectFields(
+    options,
+    ["driving", "positions", "divisor", "swath"],
+    "options",
+    "a record with swath, driving, positions, divisor",
+  );
+  const { divisor: _, ...placed } = record as UniformityOptions & { readonly swath: Length };
+  const { overlap, divisor } = allOf({
+    overlap: () => overlapDeposits(pattern, placed),
+    divisor: () => expectDivisor(record.divisor),
+  });
+  const { swath, driving, deposits, mean, findings } = overlap;
   const count = deposits.length;
   if (count < 2 && divisor === "n-1") {
     fail("range", "swath", swath, "two positions or more for the divisor n-1");

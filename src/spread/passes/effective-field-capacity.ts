@@ -1,4 +1,4 @@
-import { checks, expectQuantity, expectRecord, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { checks, expectFields, expectQuantity, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { above, fieldsOf, isMetric, type Length, type Speed } from "../inputs.js";
 
 /**
@@ -32,7 +32,12 @@ export const effectiveFieldCapacity = (input: {
   readonly speed: Speed;
   readonly efficiency: Quantity<"1", "none">;
 }): Quantity<"area/time", "none"> => {
-  const record = expectRecord(input, "input", "a record with swath, speed, efficiency");
+  const record = expectFields(
+    input,
+    ["swath", "speed", "efficiency"],
+    "input",
+    "a record with swath, speed, efficiency",
+  );
   const door = checks();
   const found = door.run(() =>
     fieldsOf(record, { swath: { dimension: "length" }, speed: { dimension: "length/time" } }),

@@ -1,4 +1,4 @@
-import { checks, expectNumber, expectRecord, fail, quantity } from "../../quantity/index.js";
+import { checks, expectFields, expectNumber, fail, quantity } from "../../quantity/index.js";
 import { type Area, fieldsOf, isMetric, type Length } from "../inputs.js";
 import { passesFor } from "./passes-for.js";
 
@@ -53,7 +53,12 @@ export const headerStrips = (input: {
   readonly strips: number;
   readonly along: "perimeter" | "ends";
 }): HeaderStrips => {
-  const record = expectRecord(input, "input", "a record with length, width, swath, strips, along");
+  const record = expectFields(
+    input,
+    ["length", "width", "swath", "strips", "along"],
+    "input",
+    "a record with length, width, swath, strips, along",
+  );
   const door = checks();
   const found = door.run(() =>
     fieldsOf(record, {

@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { checks, expectRecord, type Finding, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import { checks, expectFields, type Finding, fail, type Quantity, quantityOf } from "../../quantity/index.js";
 import { passesOf } from "../calibration/spread-rate.js";
 import { fieldsOf } from "../inputs.js";
 
@@ -59,7 +59,7 @@ export const passRates = <S extends string>(input: {
   /** A stated limit on one application, compared with the sum of the passes. */
   readonly limit?: Quantity<"mass/area", NoInfer<S>>;
 }): PassRates<S> => {
-  const record = expectRecord(input, "input", "a record with a rate");
+  const record = expectFields(input, ["rate", "passes", "area", "limit"], "input", "a record with a rate");
   const door = checks();
   const found = door.run(() =>
     fieldsOf(record, {

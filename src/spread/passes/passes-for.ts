@@ -1,5 +1,5 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
-import { expectRecord, fail, quantity } from "../../quantity/index.js";
+import { expectFields, fail, quantity } from "../../quantity/index.js";
 import { above, fieldsOf, isMetric, type Length } from "../inputs.js";
 
 /** How many passes cover a side, and how they fit. */
@@ -47,10 +47,13 @@ const mostPasses = 1e6;
  * ```
  */
 export const passesFor = (input: { readonly side: Length; readonly swath: Length }): PassCount => {
-  const { side, swath } = fieldsOf(expectRecord(input, "input", "a record with side, swath"), {
-    side: { dimension: "length" },
-    swath: { dimension: "length" },
-  });
+  const { side, swath } = fieldsOf(
+    expectFields(input, ["side", "swath"], "input", "a record with side, swath"),
+    {
+      side: { dimension: "length" },
+      swath: { dimension: "length" },
+    },
+  );
   const unit = isMetric(swath.unit) ? "m" : "ft";
   const [b, w] = [side.in(unit), swath.in(unit)];
   if (!(b / w <= mostPasses))

@@ -1,4 +1,4 @@
-import { checks, expectNumber, expectRecord, fail, quantity } from "../../quantity/index.js";
+import { checks, expectFields, expectNumber, fail, quantity } from "../../quantity/index.js";
 import { above, fieldsOf, isMetric, type Length } from "../inputs.js";
 
 /** A spreader, by what decides the width of one pass. */
@@ -42,7 +42,12 @@ export type Spreader =
  * ```
  */
 export const spreadWidth = (spreader: Spreader): Length => {
-  const record = expectRecord(spreader, "spreader", "a record with kind");
+  const record: Readonly<Record<string, unknown>> = expectFields(
+    spreader,
+    ["kind", "opening", "effectiveSwath", "outlets", "spacing"],
+    "spreader",
+    "a record with kind",
+  );
   const length = (key: "opening" | "effectiveSwath" | "spacing"): Length =>
     fieldsOf(record, { [key]: { dimension: "length" } })[key] as Length;
   const only = (...keys: readonly string[]): void => {

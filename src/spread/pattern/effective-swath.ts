@@ -1,4 +1,4 @@
-import { expectNumber, expectRecord, type Finding, fail, quantity } from "../../quantity/index.js";
+import { expectFields, expectNumber, type Finding, fail, quantity } from "../../quantity/index.js";
 import type { Length } from "../inputs.js";
 import { patternOf } from "./profile.js";
 import type { SpreadPattern } from "./spread-pattern.js";
@@ -63,7 +63,7 @@ export const effectiveSwath = (
   options: { readonly rule: SwathRule; readonly centrePans?: number },
 ): EffectiveSwath => {
   const row = patternOf(pattern);
-  const { rule, centrePans } = expectRecord(options, "options", "a record with rule");
+  const { rule, centrePans } = expectFields(options, ["rule", "centrePans"], "options", "a record with rule");
   if (rule === undefined) fail("missing", "rule", rule, rules.join(", "));
   if (!rules.includes(rule as SwathRule)) fail("type", "rule", rule, rules.join(", "));
   if (centrePans !== undefined && rule !== "half of centre mean") {

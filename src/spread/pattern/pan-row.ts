@@ -1,5 +1,5 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
-import { expectRecord, quantity } from "../../quantity/index.js";
+import { expectFields, quantity } from "../../quantity/index.js";
 import { fieldsOf, type Length } from "../inputs.js";
 
 /** How long a row of pans has to be. */
@@ -35,10 +35,13 @@ export interface PanRow {
  * ```
  */
 export const panRow = (input: { readonly swath: Length; readonly spacing?: Length }): PanRow => {
-  const { swath, spacing } = fieldsOf(expectRecord(input, "input", "a record with swath"), {
-    swath: { dimension: "length" },
-    spacing: { dimension: "length", optional: true },
-  });
+  const { swath, spacing } = fieldsOf(
+    expectFields(input, ["swath", "spacing"], "input", "a record with swath"),
+    {
+      swath: { dimension: "length" },
+      spacing: { dimension: "length", optional: true },
+    },
+  );
   const pansFor = (times: number): number => {
     const half = (times * swath.value) / 2;
     return 2 * wholeUnitsFor(half, (spacing as Length).in(swath.unit as "ft")) + 1;

@@ -1,5 +1,6 @@
 import {
   checks,
+  expectFields,
   expectNumber,
   expectRecord,
   type Finding,
@@ -94,7 +95,12 @@ const fewestPans = 3;
 export const spreadPattern = <const S extends string = "product">(
   input: PatternInput<S>,
 ): SpreadPattern<S> => {
-  const record = expectRecord(input, "input", "a record with catches, unit, pans");
+  const record = expectFields(
+    input,
+    ["catches", "unit", "of", "pans", "passes", "panArea"],
+    "input",
+    "a record with catches, unit, pans",
+  );
   const door = checks();
   const of = record.of === undefined ? "product" : record.of;
   const unit = door.run(() => catchUnit(record.unit, of));

@@ -1,4 +1,4 @@
-import { type Citation, checks, expectRecord, fail, quantity } from "../../quantity/index.js";
+import { type Citation, checks, expectFields, fail, quantity } from "../../quantity/index.js";
 import { fieldsOf, type Length } from "../inputs.js";
 import { patternOf } from "./profile.js";
 import type { SpreadPattern } from "./spread-pattern.js";
@@ -118,7 +118,7 @@ export const swathFromThrow = (input: {
   readonly thrown: Length;
   readonly rule: ThrowRule["id"];
 }): LengthRange => {
-  const record = expectRecord(input, "input", "a record with thrown, rule");
+  const record = expectFields(input, ["thrown", "rule"], "input", "a record with thrown, rule");
   const door = checks();
   const found = door.run(() => fieldsOf(record, { thrown: { dimension: "length" } }));
   const taken = door.run(() => ruleOf(record.rule));

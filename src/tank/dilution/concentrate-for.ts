@@ -1,4 +1,4 @@
-import { expectRecord, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import { expectFields, fail, type Quantity, quantityOf } from "../../quantity/index.js";
 import type { ProductSubstance } from "../rate/rate.js";
 import {
   amountOf,
@@ -70,7 +70,7 @@ export const concentrateFor = <
   readonly finished: Quantity<"volume", "spray"> | Quantity<"mass", "spray">;
   readonly density?: Quantity<"mass/volume", "none">;
 }): Dilution<MeasuredOut<C>, P> => {
-  expectRecord(input, "input");
+  expectFields(input, ["strength", "concentration", "finished", "density"]);
   const { inSpray, inProduct } = expectStrengths(input.strength, input.concentration);
   const finished = finishedFor(input.finished, inSpray, input.density);
   expectWeaker(inSpray, inProduct, input.strength);

@@ -1,4 +1,4 @@
-import { allOf, expectNumber, expectRecord, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, expectFields, expectNumber, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { sprayOf } from "../inputs.js";
 import type { ProductSubstance } from "../rate/rate.js";
 
@@ -50,7 +50,7 @@ export const dilutionAmounts = <const P extends ProductSubstance = "product">(in
   readonly finished: Quantity<"volume", "spray">;
   readonly product?: P;
 }): DilutionAmounts<P> => {
-  expectRecord(input, "input");
+  expectFields(input, ["parts", "reading", "finished", "product"]);
   const { parts, reading, finished, product } = allOf({
     parts: () => expectNumber(input.parts, "parts", input.reading === "1 in x" ? { min: 1 } : { above: 0 }),
     reading: () => readingOf(input.reading),

@@ -1,4 +1,4 @@
-import { expectRecord, fail, type Quantity, unitSystem } from "../../quantity/index.js";
+import { expectFields, fail, type Quantity, unitSystem } from "../../quantity/index.js";
 import type { ProductSubstance } from "../rate/rate.js";
 import {
   amountOf,
@@ -43,7 +43,7 @@ export const finishedFrom = <
     | Quantity<"volume/volume", `${NoInfer<A>}/spray`>;
   readonly density?: Quantity<"mass/volume", "none">;
 }): Quantity<"volume", "spray"> => {
-  expectRecord(input, "input");
+  expectFields(input, ["product", "concentration", "strength", "density"]);
   const { inSpray, inProduct } = expectStrengths(input.strength, input.concentration);
   expectWeaker(inSpray, inProduct, input.strength);
   const { amount, measure, given } = expectConcentrate(input.product, inProduct);

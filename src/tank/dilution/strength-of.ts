@@ -1,6 +1,6 @@
 import {
   allOf,
-  expectRecord,
+  expectFields,
   fail,
   numberIn,
   type Quantity,
@@ -44,7 +44,7 @@ export const strengthOf = <
   readonly concentration: Quantity<C, `${A}/${NoInfer<P>}`>;
   readonly finished: Quantity<"volume", "spray">;
 }): Quantity<C extends "volume/volume" ? "volume/volume" : "mass/volume", `${A}/spray`> => {
-  expectRecord(input, "input");
+  expectFields(input, ["product", "concentration", "finished"]);
   const inProduct = expectStrength(input.concentration, "concentration", "product");
   const { product, finished } = allOf({
     product: () => expectConcentrate(input.product, inProduct),

@@ -1,4 +1,4 @@
-import { allOf, expectNumber, expectRecord, fail } from "../../quantity/index.js";
+import { allOf, expectFields, expectNumber, fail } from "../../quantity/index.js";
 import { type TankCaution, tankCautions } from "../cautions.js";
 import { formulations } from "../formulation/formulation.js";
 import { sprayOf } from "../inputs.js";
@@ -43,7 +43,12 @@ const cautionsFor = (products: readonly MixProduct[]): readonly TankCaution[] =>
 
 const expectWaterFirst = (input: LoadingOrderInput["waterFirst"]): void => {
   if (input === undefined) return;
-  const { fraction, source } = expectRecord(input, "waterFirst", "a fraction and its source");
+  const { fraction, source } = expectFields(
+    input,
+    ["fraction", "source"],
+    "waterFirst",
+    "a fraction and its source",
+  );
   allOf({
     fraction: () => expectNumber(fraction, "waterFirst.fraction", { above: 0, below: 1 }),
     source: () =>
@@ -99,7 +104,7 @@ const expectMixingOrder = (id: string): MixingOrder | undefined =>
  * ```
  */
 export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
-  expectRecord(input, "input");
+  expectFields(input, ["products", "waterFirst", "mixingOrder", "loadVolume", "country"]);
   const { mixingOrder = "consensus", waterFirst } = input;
   const { products, named, country, loadVolume } = allOf({
     products: () => expectMixProducts(input.products),

@@ -1,4 +1,4 @@
-import { allOf, expectRecord, type Finding, fail } from "../../quantity/index.js";
+import { allOf, expectFields, type Finding, fail } from "../../quantity/index.js";
 import { expectMixProducts } from "./expect-mix-products.js";
 import { finding, helpers, labelFindings, nameOf, pairFindings } from "./mix-findings.js";
 import type { MixProduct } from "./mix-product.js";
@@ -93,7 +93,7 @@ export const objectionsOf = (
  * ```
  */
 export const incompatibilities = (input: IncompatibilitiesInput): Incompatibilities => {
-  expectRecord(input, "input");
+  expectFields(input, ["products", "country"]);
   const { products, country } = allOf({
     products: () => expectMixProducts(input.products),
     country: () => expectCountry(input.country),

@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { checks, expectRecord, fail, numberIn, type Quantity, shown } from "../../quantity/index.js";
+import { checks, expectFields, fail, numberIn, type Quantity, shown } from "../../quantity/index.js";
 
 import {
   expectRate,
@@ -54,7 +54,7 @@ export type LabelRateInput = (
  * ```
  */
 export const labelRate = (input: LabelRateInput): LabelRate => {
-  expectRecord(input, "input");
+  expectFields(input, ["rate", "min", "max", "use", "note"]);
   const { use = "broadcast", note } = input;
   const single = input.rate !== undefined;
   const door = checks();

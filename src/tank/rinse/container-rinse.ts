@@ -2,8 +2,8 @@ import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   type Citation,
+  expectFields,
   expectQuantity,
-  expectRecord,
   fail,
   type Quantity,
   quantityOf,
@@ -162,7 +162,7 @@ export const containerRinse = <C extends string, H extends string = "none">(inpu
   readonly rule?: RinseRuleId;
   readonly heel?: Quantity<"volume", H>;
 }): ContainerRinse => {
-  expectRecord(input, "input");
+  expectFields(input, ["container", "rule", "heel"]);
   const { size, rule, heel } = allOf({
     size: () => expectQuantity(input.container, { dimension: "volume", bound: "positive" }, "container"),
     rule: () => ruleOf(input.rule),

@@ -1,8 +1,8 @@
 import {
   allOf,
+  expectFields,
   expectNumber,
   expectQuantity,
-  expectRecord,
   fail,
   type Quantity,
   quantity,
@@ -49,7 +49,7 @@ export const rinseResidue = <H extends string, W extends string>(input: {
   readonly rinse: Quantity<"volume", W>;
   readonly rinses?: number;
 }): Quantity<"1", "none"> => {
-  expectRecord(input, "input");
+  expectFields(input, ["heel", "rinse", "rinses"]);
   const { heel, rinse, rinses } = allOf({
     heel: () => litersOf(input.heel, "heel", "positive"),
     rinse: () => litersOf(input.rinse, "rinse", "non-negative"),

@@ -1,9 +1,9 @@
 import {
   allOf,
   expectAmount,
+  expectFields,
   expectNumber,
   expectQuantity,
-  expectRecord,
   fail,
   type Quantity,
   quantity,
@@ -74,7 +74,7 @@ export const tankRinse = <
   readonly rinses?: number;
   readonly strength?: Quantity<D, S>;
 }): TankRinse => {
-  expectRecord(input, "input");
+  expectFields(input, ["heel", "water", "rinses", "strength"]);
   const { heel, water, rinses, strength } = allOf({
     heel: () => litersOf(input.heel, "heel", "positive"),
     water: () => litersOf(input.water, "water", "non-negative"),
@@ -139,7 +139,7 @@ export const rinsesFor = <H extends string, W extends string>(input: {
   readonly water: Quantity<"volume", W>;
   readonly target: Quantity<"1", "none">;
 }): number => {
-  expectRecord(input, "input");
+  expectFields(input, ["heel", "water", "target"]);
   const { heel, water, target } = allOf({
     heel: () => litersOf(input.heel, "heel", "positive"),
     water: () => litersOf(input.water, "water", "non-negative"),

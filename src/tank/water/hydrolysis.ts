@@ -1,8 +1,8 @@
 import {
   allOf,
+  expectFields,
   expectNumber,
   expectQuantity,
-  expectRecord,
   fail,
   type Quantity,
   quantity,
@@ -57,7 +57,7 @@ const secondsOf = (input: unknown, path: string, bound: "positive" | "non-negati
  * ```
  */
 export const hydrolysisLoss = (input: { readonly halfLife: Time; readonly time: Time }): HydrolysisLoss => {
-  expectRecord(input, "input");
+  expectFields(input, ["halfLife", "time"]);
   const { halfLife, time } = allOf({
     halfLife: () => secondsOf(input.halfLife, "halfLife", "positive"),
     time: () => secondsOf(input.time, "time", "non-negative"),
@@ -145,7 +145,7 @@ export const alkalineHydrolysis = (input: {
   readonly pH: number;
   readonly time: Time;
 }): AlkalineHydrolysis | undefined => {
-  expectRecord(input, "input");
+  expectFields(input, ["active", "pH", "time"]);
   const { active, pH, time } = allOf({
     active: (): string =>
       typeof input.active === "string"

@@ -1,4 +1,4 @@
-import { expectRecord, type Finding } from "../../quantity/index.js";
+import { expectFields, type Finding } from "../../quantity/index.js";
 import {
   type AmmoniumSulfateRate,
   ammoniumSulfateFromHardness,
@@ -64,7 +64,7 @@ const rangeByHardness = ({
  * ```
  */
 export const waterReport = (input: WaterReportInput): WaterReport => {
-  expectRecord(input, "input");
+  expectFields(input, ["test", "products", "timeToEmpty", "ammoniumSulfate"]);
   const { water, products, timeToEmpty, sulfate } = expectWaterInput(input);
   const { pH, hardness, bicarbonate, ions, anyIon } = water;
   const checked: string[] = [];
