@@ -16,8 +16,12 @@ export { courseTime, groundSpeed, type SpeedAverage } from "./volume/ground-spee
 export { type SprayTime, sprayTime } from "./volume/spray-time.js";
 export { boomHeight, boomWidth, fanOverlap, fanWidth, widthPerNozzle } from "./volume/widths.js";
 
+export { type PumpNeed, pumpNeed } from "./volume/agitation.js";
+
 // calibration: what a sprayer puts out, by catch and by refill.
+export { timeToFill, usedBySightGauge, weighedCatch } from "./calibration/catch-amounts.js";
 export { type CatchCourse, type CatchReading, catchCourse } from "./calibration/catch-course.js";
+export { type RateControllerCheck, rateControllerCheck } from "./calibration/rate-controller.js";
 export {
   calibrationByCatch,
   calibrationByRefill,
@@ -48,6 +52,21 @@ export {
   pressureForSpeed,
   type RatedTip,
 } from "./nozzle/pressure.js";
+export { type NozzleWear, nozzleWear } from "./nozzle/nozzle-wear.js";
+export {
+  type ByPressure,
+  type Output,
+  outputAtPressure,
+  pressureForOutput,
+} from "./nozzle/output-at-pressure.js";
+export {
+  type DutyRange,
+  type PulseTip,
+  type PulseWidth,
+  pulseTips,
+  pulseWidth,
+} from "./nozzle/pulse-width.js";
+export { readTip, type StampedTip } from "./nozzle/tip-stamp.js";
 export type { CandidateTip, SpeedRange } from "./nozzle/tip-candidates.js";
 export { type TipChoice, type TipChoices, type TipStep, tipChoices } from "./nozzle/tip-choices.js";
 

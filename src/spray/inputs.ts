@@ -1,6 +1,7 @@
 import { expectReadings } from "../numeric/index.js";
 import {
   checks,
+  expectAmount,
   expectQuantity,
   fail,
   inUnit,
@@ -9,8 +10,13 @@ import {
   unitSystem,
 } from "../quantity/index.js";
 
-/** What comes out of the nozzles: finished spray, or the water of a calibration. The two are told apart, for density sets the flow. */
-export type Carrier = "spray" | "water";
+/**
+ * What comes out of the nozzles: finished spray, the water of a calibration, or a product that is put on undiluted.
+ * They are told apart, because density sets the flow.
+ */
+export type Carrier = "spray" | "water" | "product" | `product:${string}`;
+
+const isCarrier = (of: string): boolean => of === "spray" || of === "water" || /^product(:[^/]+)?$/.test(of);
 
 export type Length = Quantity<"length", "none">;
 export type Area = Quantity<"area", "none">;
@@ -38,9 +44,19 @@ export const carried = <const D extends string, S extends Carrier>(
 ): Quantity<D, S> => {
   if (input === undefined || input === null) fail("missing", path, input, `a quantity of ${dimension}`);
   const q = expectQuantity(input, { dimension, bound: "positive" }, path);
-  return q.of === "spray" || q.of === "water"
+  // Its carrier is that of the input, which the compiler knows from the call.
+  return isCarrier(q.of)
     ? (q as unknown as Quantity<D, S>)
-    : fail("substance/mismatch", path, q, "a quantity of spray or of water");
+    : fail("substance/mismatch", path, q, "a quantity of spray, of water, or of undiluted product");
+};
+
+/** Takes a flow or a volume per area of a carrier, above zero. */
+export const carriedOf = (input: unknown, path: string): Quantity<"volume/time" | "volume/area", string> => {
+  if (input === undefined || input === null) fail("missing", path, input, "a flow or a volume per area");
+  const q = expectAmount(input, { dimensions: ["volume/time", "volume/area"], bound: "positive" }, path);
+  return isCarrier(q.of)
+    ? q
+    : fail("substance/mismatch", path, q, "a quantity of spray, of water, or of undiluted product");
 };
 
 /** Takes a list of readings of one kind, each by `one`, or throws with every problem; in the unit of the first. */

@@ -3,7 +3,13 @@
 // calibration: what a spreader puts down, its gate setting, and its speed.
 export { type GateSetting, gateSetting, type SettingRate } from "./calibration/gate-setting.js";
 export type { GateTrial } from "./calibration/gate-trials.js";
-export { bulkDensity, hopperLoad, type LoadCoverage, loadCoverage } from "./calibration/hopper.js";
+export {
+  bulkDensity,
+  hopperLoad,
+  hopperVolume,
+  type LoadCoverage,
+  loadCoverage,
+} from "./calibration/hopper.js";
 export { type Feed, rateAtSpeed } from "./calibration/rate-at-speed.js";
 export { spreadRateEstimate, timedRateEstimate } from "./calibration/rate-estimate.js";
 export { runLength } from "./calibration/run-length.js";
@@ -33,7 +39,7 @@ export {
 // overlap: how passes overlap: uniformity against swath.
 export { type OverlapDeposits, overlapDeposits, type Positions } from "./overlap/overlap-deposits.js";
 export { type Driving, swathCvPercent } from "./overlap/overlap-kernel.js";
-export { overlappedRate, overlappedRateEstimate } from "./overlap/overlapped-rate.js";
+export { overlappedRate, overlappedRateEstimate, overlappedVolume } from "./overlap/overlapped-rate.js";
 export { type SwathCv, type SwathRange, type SwathSearch, swathSearch } from "./overlap/swath-search.js";
 export { type SwathUniformity, swathUniformity, type UniformityOptions } from "./overlap/swath-uniformity.js";
 export { type UniformityLimit, uniformityLimit, uniformityLimits } from "./overlap/uniformity-limits.js";

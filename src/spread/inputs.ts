@@ -67,3 +67,13 @@ export const expectSum = (catches: readonly number[], offsets: readonly number[]
   if (sum > 1e-200 && sum * Math.max(1, reach) < 1e200) return;
   fail("range", path, sum, sum > 0 ? "catches between 1e-200 and 1e200" : "a catch above zero");
 };
+
+/** More of anything than this in one list is taken for a slip. */
+const mostItems = 100_000;
+
+/** Reads every item of a list, also those that are not there, or throws the problems of all. */
+export const eachOf = <T>(list: readonly unknown[], read: (item: unknown, i: number) => T): readonly T[] => {
+  if (list.length > mostItems) fail("range", "list", list, `${mostItems} items or fewer`);
+  const readers = Array.from(list, (item, i) => [i, (): T => read(item, i)] as const);
+  return Object.values(allOf(Object.fromEntries(readers)));
+};

@@ -16,6 +16,7 @@ export {
   codeMeanings,
   formulationOf,
 } from "./formulation/formulation-of.js";
+export { type JugCode, jugCode } from "./formulation/jug-code.js";
 export { type InternationalCode, internationalCodes } from "./formulation/international-codes.js";
 export {
   type AbbreviationList,

@@ -18,6 +18,7 @@ import { soilTestChecks } from "./soil-test.js";
 import { soilWaterChecks } from "./soil-water.js";
 import { sprayChecks, sprayLeftOut } from "./spray.js";
 import { sprayActiveChecks } from "./spray-active.js";
+import { sprayNozzleChecks } from "./spray-nozzle.js";
 import { spreadLeftOut, spreadReadChecks } from "./spread.js";
 import { spreadDerivedChecks } from "./spread-derived.js";
 import { spreadWorkedChecks } from "./spread-worked.js";
@@ -52,7 +53,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   plan: planChecks,
   site: [...siteChecks, ...siteWorkedChecks, ...siteFieldChecks],
   soil: [...soilLimeChecks, ...soilTestChecks, ...soilWaterChecks],
-  spray: [...sprayChecks, ...sprayActiveChecks],
+  spray: [...sprayChecks, ...sprayActiveChecks, ...sprayNozzleChecks],
   spread: [...spreadReadChecks, ...spreadDerivedChecks, ...spreadWorkedChecks],
   stand: [...mowingChecks, ...seedChecks, ...plantingChecks, ...turfWorkChecks],
   weather: weatherChecks,

@@ -1,6 +1,7 @@
 import {
   applicationVolume,
   areaPerTank,
+  asFinishedSpray,
   bandFieldRate,
   bandTreatedArea,
   bandTreatedRate,
@@ -17,6 +18,7 @@ import {
   groundSpeed,
   nozzleFlow,
   nozzleLimits,
+  outputAtPressure,
   quantity,
   ratedFlow,
   runLength,
@@ -518,16 +520,21 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spray-119",
-    formulas: ["waterEquivalent", "solutionEquivalent"],
+    formulas: ["waterEquivalent", "solutionEquivalent", "asFinishedSpray"],
     source: dealer("spraying solutions other than water, example"),
     reached: read,
     given: "20 gal/acre of 28 % N (10.65 lb/gal), and the 22.6 of water back",
-    answers: [to("gal/acre of water", 22.6, 0.1), to("gal/acre of solution", 20, 0.1)],
+    answers: [
+      to("gal/acre of water", 22.6, 0.1),
+      to("gal/acre of solution", 20, 0.1),
+      to("gal/acre of solution, of a calibration", 20, 0.1),
+    ],
     compute: () => {
       const density = quantity(10.65, "lb/gal");
       return [
         waterEquivalent(gpa(20), density).in("gal/acre"),
         solutionEquivalent(quantity(22.6, "gal/acre", "water"), density).in("gal/acre"),
+        asFinishedSpray({ rate: quantity(22.6, "gal/acre", "water") }, { density }).value.in("gal/acre"),
       ];
     },
   },
@@ -628,7 +635,7 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spray-125",
-    formulas: ["flowAtPressure"],
+    formulas: ["flowAtPressure", "outputAtPressure"],
     source: {
       title: "Spray nozzle formulas: flow, pressure and velocity",
       publisher: "maker of industrial nozzles",
@@ -636,7 +643,7 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
     },
     reached: read,
     given: "twice the pressure",
-    answers: [to("% more flow", 41, 1)],
+    answers: [to("% more flow", 41, 1), to("% more, without a range", 41, 1)],
     compute: () => {
       const rated = {
         flow: quantity(1, "gal/min", "water"),
@@ -644,7 +651,12 @@ export const sprayFieldChecks: readonly PublishedCheck[] = [
         lowest: quantity(10, "psi"),
         highest: quantity(80, "psi"),
       };
-      return [(flowAtPressure(rated, quantity(40, "psi")).in("gal/min") - 1) * 100];
+      const from = quantity(20, "psi");
+      const { value } = outputAtPressure({ output: gpa(1), from, to: quantity(40, "psi") });
+      return [
+        (flowAtPressure(rated, quantity(40, "psi")).in("gal/min") - 1) * 100,
+        (value.in("gal/acre") - 1) * 100,
+      ];
     },
   },
   {

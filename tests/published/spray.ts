@@ -18,6 +18,7 @@ import {
   nozzleFlow,
   nozzleSizes,
   pressureForFlow,
+  pressureForOutput,
   pressureForSpeed,
   quantity,
   rateAtSpeed,
@@ -688,7 +689,7 @@ export const sprayChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spray-036",
-    formulas: ["pressureForFlow"],
+    formulas: ["pressureForFlow", "pressureForOutput"],
     source: {
       title: "Nozzles and pumps (teaching slides)",
       publisher: "unnamed extension slide set",
@@ -696,8 +697,15 @@ export const sprayChecks: readonly PublishedCheck[] = [
     },
     reached: read,
     given: "twice the flow",
-    answers: [to("times the pressure", 4, 1)],
-    compute: () => [pressureForFlow(tip(0.2, 20), quantity(0.4, "gal/min", "water")).in("psi") / 20],
+    answers: [to("times the pressure", 4, 1), to("times the pressure, without a range", 4, 1)],
+    compute: () => [
+      pressureForFlow(tip(0.2, 20), quantity(0.4, "gal/min", "water")).in("psi") / 20,
+      pressureForOutput({
+        output: quantity(10, "gal/acre", "spray"),
+        from: quantity(20, "psi"),
+        wanted: quantity(20, "gal/acre", "spray"),
+      }).value.in("psi") / 20,
+    ],
   },
   {
     entry: "spray-038",

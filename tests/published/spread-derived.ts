@@ -96,10 +96,10 @@ export const spreadDerivedChecks: readonly PublishedCheck[] = [
     ...derived("spread-d05", "a triangle of 6: two rules for the swath", [
       ["ft, half of peak", 6, 0.01, () => effectiveSwath(triangle, { rule: "half of peak" }).swath.in("ft")],
       [
-        "ft, half of the mean of the centre three",
+        "ft, half of the mean of the center three",
         6.667,
         0.001,
-        () => effectiveSwath(triangle, { rule: "half of centre mean", centrePans: 3 }).swath.in("ft"),
+        () => effectiveSwath(triangle, { rule: "half of center mean", centerPans: 3 }).swath.in("ft"),
       ],
     ]),
     formulas: ["effectiveSwath"],
@@ -175,7 +175,7 @@ export const spreadDerivedChecks: readonly PublishedCheck[] = [
     ...derived("spread-d11", "the throw and the middle of a skewed pattern, positions -6 to 3, sum 27", [
       ["ft thrown, least", 7, 1, () => thrownWidth(skewed).least.in("ft")],
       ["ft thrown, most", 9, 1, () => thrownWidth(skewed).most.in("ft")],
-      ["ft from the line of travel", -1, 0.1, () => patternBalance(skewed).centre.in("ft")],
+      ["ft from the line of travel", -1, 0.1, () => patternBalance(skewed).center.in("ft")],
     ]),
     formulas: ["thrownWidth", "patternBalance"],
   },

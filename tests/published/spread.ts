@@ -516,7 +516,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
     formulas: ["effectiveSwath"],
     source: ohio("figure 20"),
     reached: "read",
-    given: "4 in of material at the centre, 2 in at 6 ft on either side",
+    given: "4 in of material at the center, 2 in at 6 ft on either side",
     answers: [{ of: "ft", printed: 12, to: 1 }],
     compute: () => {
       const pattern = spreadPattern({
@@ -524,9 +524,9 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
         unit: "in",
         pans: { offsets: [-8, -6, -1, 0, 1, 6, 8].map(ft) },
       });
-      return [effectiveSwath(pattern, { rule: "half of centre mean", centrePans: 3 }).swath.in("ft")];
+      return [effectiveSwath(pattern, { rule: "half of center mean", centerPans: 3 }).swath.in("ft")];
     },
-    note: "Only the depths at the centre and at 6 ft are printed: the ends of the row are filled in.",
+    note: "Only the depths at the center and at 6 ft are printed: the ends of the row are filled in.",
   },
   {
     entry: "spread-037",

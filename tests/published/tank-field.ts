@@ -14,6 +14,7 @@ import {
   halfLives,
   hardnessFromIons,
   hydrolysisLoss,
+  jugCode,
   labelRate,
   mixToFinish,
   perVolume,
@@ -663,6 +664,25 @@ export const tankFieldChecks: readonly PublishedCheck[] = [
       international.map(([code, meaning]) => {
         const kind = formulationOf(code, { scheme: "international" });
         return formulations[kind].name.startsWith(meaning) ? 1 : 0;
+      }),
+  },
+  {
+    entry: "mix-126",
+    kind: "transcription",
+    formulas: ["jugCode"],
+    source: {
+      title: "Herbicide Formulations and Calculations: Active Ingredient or Acid Equivalent?",
+      publisher: "University of Illinois",
+      where: "numbers and letters behind a name",
+    },
+    reached: read,
+    given: "codes 4L (as a flowable, 4F), 90DF and 3.3EC",
+    answers: [to("lb/gal of 4F", 4, 1), to("lb in a lb of 90DF", 0.9, 0.01), to("lb/gal of 3.3EC", 3.3, 0.1)],
+    compute: () =>
+      (["4F", "90DF", "3.3EC"] as const).map((code) => {
+        const { content } = jugCode(code);
+        if (content === undefined) return Number.NaN;
+        return content.dimension === "mass/mass" ? content.in("lb/lb") : content.in("lb/gal");
       }),
   },
   {

@@ -457,8 +457,8 @@ export const tankOrderChecks: readonly PublishedCheck[] = [
     reached: "derived",
     given: "the orders of mix-001 to mix-013, ties not counted",
     answers: [
-      { of: "votes kept by the best order", printed: 422, to: 1 },
-      { of: "votes in all", printed: 448, to: 1 },
+      { of: "rankings kept by the best order", printed: 422, to: 1 },
+      { of: "rankings in all", printed: 448, to: 1 },
     ],
     compute: () => {
       const { best, total } = mixingOrderTable();

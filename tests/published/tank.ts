@@ -1,5 +1,12 @@
 import { quantity } from "../../src/quantity/index.js";
-import { amountFor, impliedAreaRate, loadAmounts, perVolume, tankLoads } from "../../src/tank/index.js";
+import {
+  amountFor,
+  impliedAreaRate,
+  loadAmounts,
+  perVolume,
+  strengthForAreaRate,
+  tankLoads,
+} from "../../src/tank/index.js";
 import type { LeftOut, PublishedCheck, Source } from "./check.js";
 import { tankFieldChecks } from "./tank-field.js";
 
@@ -170,19 +177,26 @@ export const tankChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "mix-063",
-    formulas: ["impliedAreaRate"],
+    formulas: ["impliedAreaRate", "strengthForAreaRate"],
     source: {
       title: "Using Crop Oil Adjuvants (University of Florida and University of Georgia)",
       publisher: "The Peanut Grower",
     },
     reached: "read",
     given: "2.5 gal of oil per 100 gal of spray at 10 gal/acre",
-    answers: [{ of: "qt/acre", printed: 1, to: 1 }],
+    answers: [
+      { of: "qt/acre", printed: 1, to: 1 },
+      { of: "gal/100 gal for 1 qt/acre", printed: 2.5, to: 0.1 },
+    ],
     compute: () => [
       impliedAreaRate({
         rate: perVolume(quantity(2.5, "gal", "product"), spray(100)),
         applicationVolume: quantity(10, "gal/acre", "spray"),
       }).in("qt/acre"),
+      strengthForAreaRate({
+        rate: quantity(1, "qt/acre", "product"),
+        applicationVolume: quantity(10, "gal/acre", "spray"),
+      }).in("% v/v"),
     ],
     note: "The source prints it the other way: 1 qt/acre in 10 gal/acre is 2.5 gal/100 gal.",
   },

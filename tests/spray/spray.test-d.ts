@@ -19,8 +19,8 @@ test("a volume is of what the flow is of, and the two are not mixed", () => {
   expectTypeOf(applicationVolume({ flow, speed, width })).toEqualTypeOf<Quantity<"volume/area", "water">>();
   // @ts-expect-error a flow of water does not put on a volume of spray
   travelSpeed({ flow, applicationVolume: quantity(20, "gal/acre", "spray"), width });
-  // @ts-expect-error a flow of product is neither spray nor water
-  applicationVolume({ flow: quantity(1, "gal/min", "product"), speed, width });
+  // @ts-expect-error a flow of nitrogen is no carrier
+  applicationVolume({ flow: quantity(1, "gal/min", "N"), speed, width });
   // @ts-expect-error a width is a length
   applicationVolume({ flow, speed, width: speed });
 });

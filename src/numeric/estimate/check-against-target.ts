@@ -55,7 +55,15 @@ const readTarget = <D extends string, S extends string>(input: unknown) => {
   if (measured.value < 0) fail("range", "measured", measured, "zero or more");
   const { dimension, of } = measured;
   const read = allOf({
-    target: () => expectQuantity<D, S>(given.target, { dimension, of, bound: "positive" }, "target"),
+    target: () => {
+      const { of: wanted } = Object(given.target) as { readonly of?: unknown };
+      if ((of as string) === "water" && wanted === "spray") {
+        const expected =
+          "a target of water, as measured; asFinishedSpray(measured).estimate is the measured one as spray";
+        fail("substance/mismatch", "target", given.target, expected);
+      }
+      return expectQuantity<D, S>(given.target, { dimension, of, bound: "positive" }, "target");
+    },
     confidence: () => {
       const { confidence = quantity(95, "%") } = given;
       const stated = expectQuantity(confidence, { dimension: "1", of: "none" }, "confidence");

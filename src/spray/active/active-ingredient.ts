@@ -111,8 +111,8 @@ export const activeInProduct = <
       "product",
       byWeight ? ["mass", "mass/area"] : ["volume", "volume/area"],
       byWeight
-        ? "a mass of product, for its content is by weight"
-        : "a volume of product, for its content is per volume",
+        ? "a mass of product, because its content is by weight"
+        : "a volume of product, because its content is per volume",
     );
   });
   door.done();

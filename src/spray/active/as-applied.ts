@@ -188,7 +188,7 @@ const suppliedBy = (
       "missing",
       "fertilizer.density",
       undefined,
-      "a density, for the product was measured by volume",
+      "a density, because the product was measured by volume",
     );
   }
   const density = expectQuantity(

@@ -32,7 +32,7 @@ const areaFor = (
  * The course of the 1/128-acre method: over it, what one width of nozzles puts out in fluid ounces is the
  * application volume in gallons per acre, `L = (43 560 ft2 / 128) / w`. Time the run over the course, catch
  * every nozzle that sprays the width `w` for as long, and read the ounces. In metric units the plot is
- * 10 m2, and millilitres read as L/ha.
+ * 10 m2, and milliliters read as L/ha.
  *
  * - `w` nozzle spacing for broadcast, row spacing for directed spraying, band width for bands
  *

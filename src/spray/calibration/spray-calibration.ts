@@ -31,9 +31,11 @@ import {
   wholeNumber,
 } from "../inputs.js";
 import { runTimes } from "../volume/ground-speed.js";
+import type { CatchCourse } from "./catch-course.js";
 
-/** The ground of a calibration: a known area, or a course and the width that is sprayed on it. Not both. */
+/** The ground of a calibration: a known area, a course and the width that is sprayed on it, or what `catchCourse` gave. */
 export type SprayedGround =
+  | { readonly course: CatchCourse; readonly width?: undefined; readonly area?: undefined }
   | { readonly area: Area; readonly course?: undefined; readonly width?: undefined }
   | { readonly course: Length; readonly width: Length; readonly area?: undefined };
 
@@ -61,12 +63,20 @@ export interface SprayCalibration<S extends string> {
   readonly notChecked: readonly string[];
 }
 
+const isCatchCourse = (input: unknown): input is { readonly area: unknown } =>
+  typeof input === "object" && input !== null && (input as { type?: unknown }).type === "catch-course";
+
 const groundOf = (input: {
   readonly area?: unknown;
   readonly course?: unknown;
   readonly width?: unknown;
 }): Area => {
   if (input.area === undefined) {
+    if (isCatchCourse(input.course)) {
+      if (input.width !== undefined)
+        fail("conflict", "width", input.width, "no width, because the course of catchCourse has its area");
+      return ground(input.course.area, "course.area");
+    }
     const { course, width } = allOf({
       course: () => positive(input.course, "course", "length"),
       width: () => positive(input.width, "width", "length"),
@@ -176,7 +186,7 @@ const calibrated = <S extends Carrier>(
  *
  * @example
  * ```ts
- * import { calibrationByCatch, confidenceInterval, quantity } from "ratewright";
+ * import { calibrationByCatch, catchCourse, quantity } from "ratewright";
  * const measured = calibrationByCatch({
  *   catches: [39, 41, 40].map((value) => quantity(value, "fl oz", "water")),
  *   catchTime: quantity(30, "s"),
@@ -188,6 +198,9 @@ const calibrated = <S extends Carrier>(
  * Number(measured.rate.in("gal/acre").toFixed(6)); // => 40
  * Number(measured.estimate?.standardError.in("gal/acre").toFixed(2)); // => 1.51
  * measured.notChecked; // => ["the error of the volumes: not stated", "the error of the times: not stated"]
+ * const course = catchCourse({ width: quantity(20, "in") });
+ * const read = calibrationByCatch({ catches: [quantity(40, "fl oz", "water")], course });
+ * Number(read.rate.in("gal/acre").toFixed(6)); // => 40
  * ```
  */
 export const calibrationByCatch = <S extends Carrier>(

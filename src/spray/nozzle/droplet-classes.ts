@@ -1,4 +1,4 @@
-import { fail, type Quantity, quantity } from "../../quantity/index.js";
+import { fail, frozen, type Quantity, quantity } from "../../quantity/index.js";
 
 /** The codes of the droplet classes, from the finest to the coarsest. */
 export type DropletClass = "XF" | "VF" | "F" | "M" | "C" | "VC" | "XC" | "UC";
@@ -17,7 +17,7 @@ export interface DropletClassInfo {
  * no limits in micrometers, and none are given here. Which class a tip makes at a pressure is in its
  * maker's chart.
  */
-export const dropletClasses: readonly DropletClassInfo[] = [
+export const dropletClasses: readonly DropletClassInfo[] = /* @__PURE__ */ frozen([
   { code: "XF", name: "extremely fine", color: "purple" },
   { code: "VF", name: "very fine", color: "red" },
   { code: "F", name: "fine", color: "orange" },
@@ -26,7 +26,7 @@ export const dropletClasses: readonly DropletClassInfo[] = [
   { code: "VC", name: "very coarse", color: "green" },
   { code: "XC", name: "extremely coarse", color: "white" },
   { code: "UC", name: "ultra coarse", color: "black" },
-];
+]);
 
 /** The place of a class from the finest, 0, on; throws for a code that is none. */
 export const dropletRank = (code: unknown, path: string): number => {

@@ -1,4 +1,4 @@
-import { fail, type Quantity, quantity } from "../../quantity/index.js";
+import { fail, frozen, type Quantity, quantity } from "../../quantity/index.js";
 import type { Pressure } from "../inputs.js";
 
 /** One size of the color code of nozzle tips. */
@@ -21,7 +21,7 @@ export interface NozzleSize {
  * The code does not apply where more than one part sets the flow, and may not fit liquid fertilizer (scope
  * of the standard).
  */
-export const nozzleSizes: readonly NozzleSize[] = [
+export const nozzleSizes: readonly NozzleSize[] = /* @__PURE__ */ frozen([
   { code: "01", color: "orange", nominal: 4, reached: "read" },
   { code: "015", color: "green", nominal: 6, reached: "read" },
   { code: "02", color: "yellow", nominal: 8, reached: "read" },
@@ -34,7 +34,7 @@ export const nozzleSizes: readonly NozzleSize[] = [
   { code: "10", color: "light blue", nominal: 40, reached: "from memory" },
   { code: "15", color: "light green", nominal: 60, reached: "from memory" },
   { code: "20", color: "black", nominal: 80, reached: "from memory" },
-];
+]);
 
 /** How a size is rated: by the nominal flow of the standard at 3 bar, or by its code in gal/min at 40 psi. */
 export type SizeRating = "3 bar" | "40 psi";

@@ -78,6 +78,41 @@ export const hopperLoad = <S extends string>(hopper: {
   return made as unknown as Quantity<"mass", S>;
 };
 
+/**
+ * How much room a weight of material takes in a hopper, a bin or a truck: the way back from {@link hopperLoad}.
+ *
+ * `V = W / d`, in ft3 for a weight in US customary units, else in m3.
+ *
+ * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `range`, `not-finite`
+ *
+ * Source: as {@link hopperLoad}.
+ *
+ * @example
+ * ```ts
+ * import { hopperVolume, quantity } from "ratewright";
+ * const room = hopperVolume({ load: quantity(1.35, "US ton", "product"), bulkDensity: quantity(100, "lb/ft3") });
+ * Number(room.in("yd3").toFixed(6)); // => 1
+ * ```
+ */
+export const hopperVolume = <S extends string>(input: {
+  readonly load: Quantity<"mass", S>;
+  readonly bulkDensity: Quantity<"mass/volume", "none">;
+}): Quantity<"volume", S> => {
+  const found = fieldsOf(
+    expectFields(input, ["load", "bulkDensity"], "input", "a record with load, bulkDensity"),
+    {
+      load: { dimension: "mass" },
+      bulkDensity: { dimension: "mass/volume" },
+    },
+  );
+  const { load, bulkDensity: density } = found;
+  const metric = /^(ug|mg|g|kg|t)$/.test(load.unit);
+  const value = metric ? load.in("kg") / density.in("kg/m3") : load.in("lb") / density.in("lb/ft3");
+  const made = quantityOf(above(value, "load"), metric ? "m3" : "ft3", load.of, "load");
+  // Of the material that was given, which the compiler knows from the call.
+  return made as unknown as Quantity<"volume", S>;
+};
+
 /** What one load covers. */
 export interface LoadCoverage {
   readonly type: "load-coverage";

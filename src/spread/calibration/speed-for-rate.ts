@@ -1,4 +1,4 @@
-import { checks, expectFields, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, expectFields, fail, numberIn, type Quantity, quantity } from "../../quantity/index.js";
 import { above, fieldsOf, type Speed } from "../inputs.js";
 import { type Feed, feedOf, rateDimension } from "./rate-at-speed.js";
 
@@ -44,21 +44,24 @@ export const speedForRate = <D extends "mass/area" | "volume/area", S extends st
     "a record with rate, from, target, feed",
   );
   const dimension = rateDimension(record.rate);
-  const door = checks();
-  door.run(() => feedOf(record.feed));
-  const found = door.run(() =>
-    fieldsOf(record, {
-      rate: { dimension },
-      from: { dimension: "length/time" },
-      target: { dimension },
-    }),
-  );
-  if (found !== undefined && found.rate.of !== found.target.of) {
-    const { rate, target } = found;
-    door.run(() => fail("substance/mismatch", "target", target, `a rate of ${rate.of}, as measured`));
+  const { found } = allOf({
+    feed: () => feedOf(record.feed),
+    found: () =>
+      fieldsOf(record, {
+        rate: { dimension },
+        from: { dimension: "length/time" },
+        target: { dimension },
+      }),
+  });
+  const { rate, from, target } = found;
+  if (rate.of !== target.of) {
+    const [measured, wanted]: readonly [string, string] = [rate.of, target.of];
+    const bridge =
+      measured === "water" && wanted === "spray"
+        ? "; asFinishedSpray(rate).value is what was measured with water as spray"
+        : "";
+    fail("substance/mismatch", "target", target, `a rate of ${rate.of}, as measured${bridge}`);
   }
-  door.done();
-  const { rate, from, target } = found as NonNullable<typeof found>;
-  const speed = (from.value * rate.value) / target.in(rate.unit as never);
+  const speed = (from.value * rate.value) / numberIn(target, rate.unit);
   return quantity(above(speed, "target"), from.unit as "mi/h");
 };

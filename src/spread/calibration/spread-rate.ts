@@ -46,7 +46,7 @@ export const passesOf = (input: unknown): number => {
   return Number.isInteger(passes) ? passes : fail("range", "passes", passes, "a whole number");
 };
 
-/** A rate from pounds and square feet, or from kilograms and square metres: multiplied before it is divided. */
+/** A rate from pounds and square feet, or from kilograms and square meters: multiplied before it is divided. */
 const rateOf = <S extends string>(
   amount: Quantity<"mass", S>,
   area: Quantity<"area", "none">,
@@ -138,7 +138,7 @@ export const spreadRate = <S extends string>(run: SpreadRun<S>): Quantity<"mass/
  * `W = R A n`, with the symbols of {@link spreadRate}. In lb where the ground is given in US customary
  * units (ask for it in oz or g), else in kg.
  *
- * The target of one pan is a check of the mean over the swath, not of the pan at the centre: a pattern with
+ * The target of one pan is a check of the mean over the swath, not of the pan at the center: a pattern with
  * a peak puts more than the mean there.
  *
  * @throws RatewrightError as {@link spreadRate}

@@ -1,4 +1,12 @@
-import { checks, expectFields, expectNumber, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  checks,
+  expectFields,
+  expectNumber,
+  fail,
+  frozen,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 import { above, fieldsOf, isMetric, type Length } from "../inputs.js";
 
 /**
@@ -71,16 +79,10 @@ const choice = "area; length and width; swath and distance; or swath, circumfere
 export const testArea = (ground: TestArea): Quantity<"area", "none"> =>
   areaOfGround(expectFields(ground, groundFields, "ground", `a record with ${choice}`));
 
+const groundFieldsTable = ["length", "width", "swath", "distance", "circumference", "turns", "area"] as const;
+
 /** The fields by which a ground is told. */
-export const groundFields = [
-  "length",
-  "width",
-  "swath",
-  "distance",
-  "circumference",
-  "turns",
-  "area",
-] as const;
+export const groundFields: typeof groundFieldsTable = /* @__PURE__ */ frozen(groundFieldsTable);
 
 /** {@link testArea} of a record that was read, and may hold more than the ground. */
 export const areaOfGround = (record: Readonly<Record<string, unknown>>): Quantity<"area", "none"> => {

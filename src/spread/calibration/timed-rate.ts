@@ -23,7 +23,7 @@ const run = { swath: { dimension: "length" }, speed: { dimension: "length/time" 
  * speed of zero), `not-finite`; every problem is reported
  *
  * Source: University of Florida aquatic plants manual (rate is mass per time over area per time); the
- * constants 495 and 600: operator's manual of a slurry tanker, 2016, for gallons and litres alike.
+ * constants 495 and 600: operator's manual of a slurry tanker, 2016, for gallons and liters alike.
  *
  * @example
  * ```ts

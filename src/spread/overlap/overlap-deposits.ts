@@ -39,7 +39,7 @@ export const expectPositions = (input: unknown): Positions => {
 /** The spacing of a pattern with equal spacing, or throws. */
 export const equalSpacing = (pattern: SpreadPattern): number =>
   pattern.spacing ??
-  fail("conflict", "positions", "pans", "a number of strips, for the pans do not stand at one distance");
+  fail("conflict", "positions", "pans", "a number of strips, because the pans do not stand at one distance");
 
 /** Twice the place of the first pan, in pans, for driving back and forth. */
 export const mirrorOfPattern = (pattern: SpreadPattern, driving: Driving): number | undefined => {
@@ -52,7 +52,7 @@ export const mirrorOfPattern = (pattern: SpreadPattern, driving: Driving): numbe
         "conflict",
         "positions",
         "pans",
-        "a number of strips, for the line of travel runs neither through a pan nor half-way between two",
+        "a number of strips, because the line of travel runs neither through a pan nor half-way between two",
       );
 };
 

@@ -1,9 +1,11 @@
 import { type Estimate, estimateOfProduct, meanEstimate } from "../../numeric/index.js";
 import {
-  checks,
+  allOf,
   expectFields,
   expectQuantity,
   fail,
+  inUnit,
+  perOf,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
@@ -16,27 +18,33 @@ const panAreaOf = (pattern: SpreadPattern): Area => {
   return fieldsOf({ panArea: pattern.panArea }, { panArea: { dimension: "area" } }).panArea;
 };
 
+/** What is caught in a pan per area of its opening, of the mean over a swath; in the unit of the catches by that of the pan. */
+const caughtPerArea = (
+  pattern: SpreadPattern,
+  catches: readonly number[],
+  swath: number,
+  area: Area,
+): Quantity<string, string> => {
+  const mean = above(profileOf({ ...pattern, catches }).total / swath, "pattern.catches");
+  return perOf(quantityOf(mean, pattern.unit, pattern.of, "pattern.unit"), area);
+};
+
 const rateOfRun = <S extends string>(
   pattern: SpreadPattern<S>,
   catches: readonly number[],
   swath: number,
   area: Area,
 ): Quantity<"mass/area", S> => {
-  const mean = profileOf({ ...pattern, catches }).total / swath;
-  const metric = isMetric(area.unit);
-  const caught = expectQuantity(
-    { value: above(mean, "pattern.catches"), unit: pattern.unit, of: pattern.of },
-    { dimension: "mass" },
-    "pattern.unit",
-  );
-  const value = metric
-    ? (caught.in("kg") * 10_000) / area.in("m2")
-    : (caught.in("lb") * 1000) / area.in("ft2");
-  const unit = metric ? "kg/ha" : "lb/1000 ft2";
-  return quantityOf(above(value, "pattern.catches"), unit, pattern.of, "pattern.of") as unknown as Quantity<
-    "mass/area",
-    S
-  >;
+  const kind = quantityOf(1, pattern.unit, pattern.of, "pattern.unit").dimension;
+  if (kind !== "mass") {
+    const other = kind === "volume" ? "; overlappedVolume takes catches by volume" : "";
+    fail("unit/mismatch", "pattern.unit", pattern.unit, `catches by mass${other}`);
+  }
+  const unit = isMetric(area.unit) ? "kg/ha" : "lb/1000 ft2";
+  const rate = inUnit(caughtPerArea(pattern, catches, swath, area), unit);
+  above(rate.value, "pattern.catches");
+  // A mass per area of what was caught, which the compiler knows from the pattern.
+  return rate as unknown as Quantity<"mass/area", S>;
 };
 
 /**
@@ -48,7 +56,7 @@ const rateOfRun = <S extends string>(
  * - `w` the swath
  *
  * In lb/1000 ft2 where the pans are given in US customary units, else in kg/ha. It holds for every pattern and
- * for both ways of driving (mass balance). The pan at the centre alone overstates the rate of a pattern with a
+ * for both ways of driving (mass balance). The pan at the center alone overstates the rate of a pattern with a
  * peak.
  *
  * @throws RatewrightError `missing` where the pattern has no pan area; `unit/mismatch` where the catches are
@@ -75,6 +83,60 @@ export const overlappedRate = <S extends string>(
     swath: { dimension: "length" },
   });
   return rateOfRun(row, row.catches, swath.in(row.offsetUnit as "ft"), panAreaOf(row));
+};
+
+/**
+ * The mean volume per area that a spray pattern puts down at a swath, overlap included: {@link overlappedRate} for what
+ * was caught by volume, or read off as a volume per area. For boomless nozzles, drones and hand guns, whose swath is how
+ * far apart their passes are.
+ *
+ * - catches by volume (`"mL"`): `V = sum(c) dx / (w a)`, with `a` the area of a pan
+ * - catches by volume per area (`"gal/acre"`, off cards): `V = sum(c) dx / w`, and no pan area is needed
+ *
+ * In gal/acre where the pans are given in US customary units, else in L/ha.
+ *
+ * @throws RatewrightError `missing` where catches by volume have no pan area; `unit/mismatch` for catches of another
+ * kind, with the function that takes them; `range`, `type`, `not-finite`
+ *
+ * Source: mass balance; derived, no published example.
+ *
+ * @example
+ * ```ts
+ * import { overlappedVolume, quantity, spreadPattern } from "ratewright";
+ * const cards = spreadPattern({
+ *   catches: [0, 2, 4, 2, 0], unit: "gal/acre", of: "spray", pans: { spacing: quantity(5, "ft"), left: 2 },
+ * });
+ * overlappedVolume(cards, { swath: quantity(20, "ft") }).in("gal/acre"); // => 2
+ * const cups = spreadPattern({
+ *   catches: [0, 3, 3, 0], unit: "mL", of: "spray", pans: { spacing: quantity(1, "m"), left: 1.5 },
+ *   panArea: quantity(0.01, "m2"),
+ * });
+ * Number(overlappedVolume(cups, { swath: quantity(3, "m") }).in("L/ha").toFixed(6)); // => 2000
+ * ```
+ */
+export const overlappedVolume = <S extends string>(
+  pattern: SpreadPattern<S>,
+  options: { readonly swath: Length },
+): Quantity<"volume/area", S> => {
+  const row = patternOf<S>(pattern);
+  const { swath } = fieldsOf(expectFields(options, ["swath"], "options", "a record with swath"), {
+    swath: { dimension: "length" },
+  });
+  const w = swath.in(row.offsetUnit as "ft");
+  const kind = quantityOf(1, row.unit, row.of, "pattern.unit").dimension;
+  if (kind !== "volume" && kind !== "volume/area") {
+    const other = kind === "mass" ? "; overlappedRate takes catches by mass" : "";
+    fail("unit/mismatch", "pattern.unit", row.unit, `catches by volume, or by volume per area${other}`);
+  }
+  const unit = isMetric(row.offsetUnit) ? "L/ha" : "gal/acre";
+  const found =
+    kind === "volume"
+      ? caughtPerArea(row, row.catches, w, panAreaOf(row))
+      : quantityOf(profileOf(row).total / w, row.unit, row.of, "pattern.unit");
+  const volume = inUnit(found, unit);
+  above(volume.value, "pattern.catches");
+  // A volume per area of what was caught, which the compiler knows from the pattern.
+  return volume as unknown as Quantity<"volume/area", S>;
 };
 
 /**
@@ -111,28 +173,27 @@ export const overlappedRateEstimate = <S extends string>(
     "options",
     "a record with swath, panAreaError",
   );
-  const door = checks();
-  const found = door.run(() => fieldsOf(record, { swath: { dimension: "length" } }));
-  const areaError = door.run(() =>
-    record.panAreaError === undefined || record.panAreaError === null
-      ? fail(
-          "missing",
-          "panAreaError",
-          record.panAreaError,
-          "a relative standard error, 0 % where there is none",
-        )
-      : expectQuantity(
-          record.panAreaError,
-          { dimension: "1", of: "none", bound: "non-negative" },
-          "panAreaError",
-        ),
-  ) as Quantity<"1", "none">;
-  const area = door.run(() => panAreaOf(row)) as Area;
-  if (row.runs.length < 2) {
-    door.run(() => fail("missing", "pattern.runs", row.runs, "two weighings or more: one has no spread"));
-  }
-  door.done();
-  const w = (found as NonNullable<typeof found>).swath.in(row.offsetUnit as "ft");
+  const { found, areaError, area } = allOf({
+    found: () => fieldsOf(record, { swath: { dimension: "length" } }),
+    areaError: () =>
+      record.panAreaError === undefined || record.panAreaError === null
+        ? fail(
+            "missing",
+            "panAreaError",
+            record.panAreaError,
+            "a relative standard error, 0 % where there is none",
+          )
+        : expectQuantity(
+            record.panAreaError,
+            { dimension: "1", of: "none", bound: "non-negative" },
+            "panAreaError",
+          ),
+    area: () => panAreaOf(row),
+    runs: () =>
+      row.runs.length < 2 &&
+      fail("missing", "pattern.runs", row.runs, "two weighings or more: one has no spread"),
+  });
+  const w = found.swath.in(row.offsetUnit as "ft");
   const mean = meanEstimate(row.runs.map((run) => rateOfRun(row, run, w, area)));
   return estimateOfProduct(mean.value, [{ estimate: mean }, { relativeError: areaError }]);
 };

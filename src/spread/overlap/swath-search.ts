@@ -172,7 +172,12 @@ const gridOf = (
   const step =
     ends.step?.in(unit) ??
     row.spacing ??
-    fail("missing", "step", undefined, "the distance of the swaths to try, for the pans stand at several");
+    fail(
+      "missing",
+      "step",
+      undefined,
+      "the distance of the swaths to try, because the pans stand at several",
+    );
   const { x } = profileOf(row);
   const thrown = (x[x.length - 1] as number) - (x[0] as number);
   const from = ends.from?.in(unit) ?? (pans === undefined ? step : 2 * pans);

@@ -1,4 +1,4 @@
-import { type Citation, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { type Citation, fail, frozen, type Quantity, quantity } from "../../quantity/index.js";
 
 /** A printed limit on the CV of a spread pattern. */
 export interface UniformityLimit {
@@ -22,7 +22,7 @@ const newZealand: Citation = {
  * Printed limits on the CV, by source. They differ, and none of them is a rule for turf: choose one and name
  * it. A CV in the field is far above that of the pattern.
  */
-export const uniformityLimits: readonly UniformityLimit[] = [
+export const uniformityLimits: readonly UniformityLimit[] = /* @__PURE__ */ frozen([
   {
     id: "nz-nitrogen",
     limit: quantity(15, "%"),
@@ -95,7 +95,7 @@ export const uniformityLimits: readonly UniformityLimit[] = [
     source: { title: "EN 13739", publisher: "CEN" },
     reached: "from memory",
   },
-];
+]);
 
 /**
  * One of the printed limits on the CV, by its id in {@link uniformityLimits}.

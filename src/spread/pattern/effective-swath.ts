@@ -4,7 +4,7 @@ import { patternOf } from "./profile.js";
 import type { SpreadPattern } from "./spread-pattern.js";
 
 /** A published rule for the effective swath, by the level at which it cuts the pattern: see {@link effectiveSwath}. */
-export type SwathRule = "half of peak" | "half of centre mean" | "half of centre pan";
+export type SwathRule = "half of peak" | "half of center mean" | "half of center pan";
 
 /** An effective swath by one rule. */
 export interface EffectiveSwath {
@@ -27,21 +27,21 @@ export interface EffectiveSwath {
  * `w = l + r`: the distances left and right of the line of travel at which the pattern comes down to a level,
  * on straight lines between the pans. The level is half of
  * - `"half of peak"`: the largest catch (Alberta: left and right taken apart)
- * - `"half of centre mean"`: the mean of the pans nearest to the line of travel, `centrePans` of them
+ * - `"half of center mean"`: the mean of the pans nearest to the line of travel, `centerPans` of them
  *   (Ohio: the first three to four; `w = 2 l` for a symmetric pattern)
- * - `"half of centre pan"`: the pan on the line of travel (trade press after Penn State)
+ * - `"half of center pan"`: the pan on the line of travel (trade press after Penn State)
  *
- * The rules disagree: a triangle of height 6 over 12 ft has 6 ft by its peak and 6.67 ft by its centre mean.
+ * The rules disagree: a triangle of height 6 over 12 ft has 6 ft by its peak and 6.67 ft by its center mean.
  * They hold for a symmetric pattern with one hump. For M- and W-shaped or skewed ones use `swathSearch`.
  *
  * Where a pattern crosses the level more than once on a side, the outermost crossing counts and a finding
  * says so.
  *
- * @param options.centrePans - for `"half of centre mean"`; where left out 3 with a pan on the line of travel,
+ * @param options.centerPans - for `"half of center mean"`; where left out 3 with a pan on the line of travel,
  * 4 with the line half-way between two
  * @throws RatewrightError `infeasible` where the pattern does not come down to the level inside of the row, where
- * there is no pan on the line of travel, and for a centre that caught nothing; `conflict` for a number of
- * centre pans that would take one of two equally near ones; `type`, `missing`, `range`
+ * there is no pan on the line of travel, and for a center that caught nothing; `conflict` for a number of
+ * center pans that would take one of two equally near ones; `type`, `missing`, `range`
  *
  * Source: Ohio State University Extension, bulletin 817, figure 20; Alberta Agriculture guide, p. 195; Penn
  * State as quoted in the trade press.
@@ -54,23 +54,23 @@ export interface EffectiveSwath {
  *   pans: { spacing: quantity(1, "ft"), left: 6 },
  * });
  * effectiveSwath(pattern, { rule: "half of peak" }).swath.in("ft"); // => 6
- * const mean = effectiveSwath(pattern, { rule: "half of centre mean", centrePans: 3 });
+ * const mean = effectiveSwath(pattern, { rule: "half of center mean", centerPans: 3 });
  * Number(mean.swath.in("ft").toFixed(3)); // => 6.667
  * ```
  */
 export const effectiveSwath = (
   pattern: SpreadPattern,
-  options: { readonly rule: SwathRule; readonly centrePans?: number },
+  options: { readonly rule: SwathRule; readonly centerPans?: number },
 ): EffectiveSwath => {
   const row = patternOf(pattern);
-  const { rule, centrePans } = expectFields(options, ["rule", "centrePans"], "options", "a record with rule");
+  const { rule, centerPans } = expectFields(options, ["rule", "centerPans"], "options", "a record with rule");
   if (rule === undefined) fail("missing", "rule", rule, rules.join(", "));
   if (!rules.includes(rule as SwathRule)) fail("type", "rule", rule, rules.join(", "));
-  if (centrePans !== undefined && rule !== "half of centre mean") {
-    fail("conflict", "centrePans", centrePans, "the rule half of centre mean");
+  if (centerPans !== undefined && rule !== "half of center mean") {
+    fail("conflict", "centerPans", centerPans, "the rule half of center mean");
   }
-  const level = levelOf(row, rule as SwathRule, centrePans) / 2;
-  if (!(level > 0)) fail("infeasible", "pattern", level, "a centre that caught something");
+  const level = levelOf(row, rule as SwathRule, centerPans) / 2;
+  if (!(level > 0)) fail("infeasible", "pattern", level, "a center that caught something");
   const crossings = crossingsOf(row, level);
   const { offsets, catches } = row;
   const last = offsets.length - 1;
@@ -101,29 +101,29 @@ export const effectiveSwath = (
   };
 };
 
-const rules: readonly SwathRule[] = ["half of peak", "half of centre mean", "half of centre pan"];
+const rules: readonly SwathRule[] = ["half of peak", "half of center mean", "half of center pan"];
 
 /** The catch of which a rule takes the half. */
-const levelOf = (row: SpreadPattern, rule: SwathRule, centrePans: unknown): number => {
+const levelOf = (row: SpreadPattern, rule: SwathRule, centerPans: unknown): number => {
   const { catches, offsets } = row;
   if (rule === "half of peak") return catches.reduce((a, b) => Math.max(a, b));
   const scale = Math.max(-(offsets[0] as number), offsets[offsets.length - 1] as number);
   const near = offsets.map((x, i) => ({ x: Math.abs(x), i })).sort((a, b) => a.x - b.x);
   const [first] = near as [{ x: number; i: number }];
   const onLine = first.x <= 1e-9 * scale;
-  if (rule === "half of centre pan") {
+  if (rule === "half of center pan") {
     return onLine
       ? (catches[first.i] as number)
-      : fail("infeasible", "rule", rule, "a pan on the line of travel, or the rule half of centre mean");
+      : fail("infeasible", "rule", rule, "a pan on the line of travel, or the rule half of center mean");
   }
   const count =
-    centrePans === undefined
+    centerPans === undefined
       ? Math.min(onLine ? 3 : 4, catches.length)
-      : expectNumber(centrePans, "centrePans", { min: 1, max: catches.length });
-  if (!Number.isInteger(count)) fail("range", "centrePans", count, "a whole number");
+      : expectNumber(centerPans, "centerPans", { min: 1, max: catches.length });
+  if (!Number.isInteger(count)) fail("range", "centerPans", count, "a whole number");
   const [inside, outside] = [near[count - 1]?.x as number, near[count]?.x];
   if (outside !== undefined && outside - inside <= 1e-9 * scale) {
-    fail("conflict", "centrePans", count, "a number that takes both of two pans that are equally near");
+    fail("conflict", "centerPans", count, "a number that takes both of two pans that are equally near");
   }
   return near.slice(0, count).reduce((sum, { i }) => sum + (catches[i] as number), 0) / count;
 };

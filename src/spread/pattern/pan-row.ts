@@ -8,7 +8,7 @@ export interface PanRow {
   readonly version: 1;
   readonly least: Length;
   readonly most: Length;
-  /** Pans for the least and the most, one of them at the centre; left out without a spacing. */
+  /** Pans for the least and the most, one of them at the center; left out without a spacing. */
   readonly pans?: { readonly least: number; readonly most: number };
 }
 
@@ -16,7 +16,7 @@ export interface PanRow {
  * How long a row of pans should be for a pattern test.
  *
  * `1.5 w` to `2 w`, with `w` the expected effective swath; pans for a length `L` at the spacing `d`:
- * `2 ceil(L / (2 d)) + 1`, the same on both sides of the one at the centre.
+ * `2 ceil(L / (2 d)) + 1`, the same on both sides of the one at the center.
  *
  * The row has to reach past the last granule on both sides: what falls beyond it is not weighed. Pans are
  * not set in wheel tracks.

@@ -11,14 +11,14 @@ export interface PatternBalance {
   readonly left: Quantity<"1", "none">;
   readonly right: Quantity<"1", "none">;
   /** Where the middle of the mass lies from the line of travel; right is positive. */
-  readonly centre: Length;
+  readonly center: Length;
 }
 
 /**
  * The skew of a pattern: how much falls on either side of the line of travel, and where the middle of the
  * mass lies.
  *
- * `left = 100 sum(p left of 0) / sum(p)`, `centre = sum(x p) / sum(p)`, as areas below the straight lines between
+ * `left = 100 sum(p left of 0) / sum(p)`, `center = sum(x p) / sum(p)`, as areas below the straight lines between
  * the pans; a pan on the line counts half to each side.
  *
  * - `p` catch at the offset `x`, in the unit of the offsets
@@ -37,7 +37,7 @@ export interface PatternBalance {
  *   catches: [0, 3, 6, 2, 0], unit: "g", pans: { spacing: quantity(1, "m"), left: 2 },
  * });
  * const balance = patternBalance(pattern);
- * Number(balance.centre.in("m").toFixed(4)); // => -0.0909
+ * Number(balance.center.in("m").toFixed(4)); // => -0.0909
  * ```
  */
 export const patternBalance = (pattern: SpreadPattern): PatternBalance => {
@@ -55,6 +55,6 @@ export const patternBalance = (pattern: SpreadPattern): PatternBalance => {
     version: 1,
     left: quantity((100 * left) / total, "%"),
     right: quantity((100 * (total - left)) / total, "%"),
-    centre: quantity(moment / total, row.offsetUnit as "ft"),
+    center: quantity(moment / total, row.offsetUnit as "ft"),
   };
 };

@@ -1,74 +1,120 @@
-import { checks, expectNumber, expectRecord, fail, isUnit } from "../../quantity/index.js";
-import { expectSum } from "../inputs.js";
-import type { SpreadPattern } from "./spread-pattern.js";
+import {
+  allOf,
+  expectFields,
+  expectNumber,
+  fail,
+  isSubstance,
+  isUnit,
+  toldAt,
+} from "../../quantity/index.js";
+import { eachOf, expectSum, fieldsOf } from "../inputs.js";
+import { type SpreadPattern, tooShort } from "./spread-pattern.js";
 
-const lists = ["offsets", "catches", "runs", "findings"] as const;
+const fields = [
+  "type",
+  "version",
+  "offsetUnit",
+  "offsets",
+  "spacing",
+  "unit",
+  "of",
+  "catches",
+  "runs",
+  "panArea",
+  "findings",
+] as const;
 
-/** Takes a pattern, made here or come back from JSON, or throws. */
+/**
+ * Takes a pattern, made here or come back from JSON, or throws. What is returned holds lists of its own, and findings
+ * that follow from the catches, whatever the record says.
+ */
 export const patternOf = <S extends string>(input: unknown): SpreadPattern<S> => {
   const expected = "a pattern, as spreadPattern makes it";
-  const record = expectRecord(input, "pattern", expected);
-  const { type, offsetUnit, unit, of } = record;
-  if (type !== "spread-pattern") return fail("type", "pattern", input, expected);
-  const door = checks();
-  for (const key of lists) {
-    if (!Array.isArray(record[key])) door.run(() => fail("type", `pattern.${key}`, record[key], "a list"));
-  }
-  if (typeof offsetUnit !== "string" || !isUnit(offsetUnit, "length")) {
-    door.run(() => fail("unit/mismatch", "pattern.offsetUnit", offsetUnit, "a unit of length"));
-  }
-  if (typeof unit !== "string" || !isUnit(unit)) {
-    door.run(() => fail("unit/unknown", "pattern.unit", unit, "a unit"));
-  }
-  if (typeof of !== "string") door.run(() => fail("substance/unknown", "pattern.of", of, "a substance"));
-  door.done();
-  const pattern = input as SpreadPattern<S>;
-  for (const problem of [...rowOf(pattern.catches, pattern.offsets), ...runsOf(pattern)]) {
-    door.run(problem);
-  }
-  door.done();
-  return pattern;
+  const record = expectFields(input, fields, "pattern", expected);
+  if (record.type !== "spread-pattern") return fail("type", "pattern", input, expected);
+  const list = (key: "offsets" | "catches" | "runs"): readonly unknown[] => {
+    const found = record[key];
+    return Array.isArray(found) ? Array.from(found) : fail("type", `pattern.${key}`, found, "a list");
+  };
+  const { offsetUnit, unit, of, offsets, catches, runs } = allOf({
+    offsets: () => list("offsets"),
+    catches: () => list("catches"),
+    runs: () => list("runs"),
+    offsetUnit: () =>
+      typeof record.offsetUnit === "string" && isUnit(record.offsetUnit, "length")
+        ? record.offsetUnit
+        : fail("unit/mismatch", "pattern.offsetUnit", record.offsetUnit, "a unit of length"),
+    unit: () =>
+      typeof record.unit === "string" && isUnit(record.unit)
+        ? record.unit
+        : fail("unit/unknown", "pattern.unit", record.unit, "a unit"),
+    of: () =>
+      typeof record.of === "string" && isSubstance(record.of)
+        ? record.of
+        : fail("substance/unknown", "pattern.of", record.of, "a substance"),
+  });
+  const { row, weighed, spacing, panArea } = allOf({
+    row: () => rowOf(catches, offsets),
+    weighed: () => eachOf(runs, (run, i) => runOf(run, i, catches.length)),
+    spacing: () =>
+      record.spacing === undefined
+        ? undefined
+        : expectNumber(record.spacing, "pattern.spacing", { above: 0 }),
+    panArea: () =>
+      toldAt("pattern", "", () => fieldsOf(record, { panArea: { dimension: "area", optional: true } }))
+        .panArea,
+  });
+  expectSpacing(spacing, row.offsets);
+  return {
+    type: "spread-pattern",
+    version: 1,
+    offsetUnit,
+    ...row,
+    ...(spacing === undefined ? {} : { spacing }),
+    unit,
+    of: of as S,
+    runs: weighed,
+    ...(panArea && { panArea }),
+    findings: tooShort(row.catches),
+  };
 };
 
-/** What a row of numbers must be, as checks to run. */
-const rowOf = (catches: readonly unknown[], offsets: readonly unknown[]): readonly (() => unknown)[] => [
-  ...Array.from(catches, (one, i) => () => expectNumber(one, `pattern.catches[${i}]`, { min: 0 })),
-  ...Array.from(offsets, (one, i) => () => {
-    const bound = i === 0 ? {} : { above: offsets[i - 1] as number };
-    return expectNumber(one, `pattern.offsets[${i}]`, bound);
-  }),
-  () =>
-    catches.length === offsets.length && catches.length > 1
-      ? undefined
-      : fail("conflict", "pattern.offsets", offsets, `${catches.length}, one for each catch`),
-  () => expectSum(catches as readonly number[], offsets as readonly number[], "pattern.catches"),
-];
+/** A row of numbers, as many catches as offsets, from left to right. */
+const rowOf = (
+  catches: readonly unknown[],
+  offsets: readonly unknown[],
+): Pick<SpreadPattern, "catches" | "offsets"> => {
+  const row = allOf({
+    catches: () => eachOf(catches, (one, i) => expectNumber(one, `pattern.catches[${i}]`, { min: 0 })),
+    offsets: () =>
+      eachOf(offsets, (one, i) => {
+        const before = offsets[i - 1];
+        return expectNumber(
+          one,
+          `pattern.offsets[${i}]`,
+          typeof before === "number" ? { above: before } : {},
+        );
+      }),
+  });
+  if (row.catches.length !== row.offsets.length || row.catches.length < 2) {
+    fail("conflict", "pattern.offsets", offsets, `${catches.length}, one for each catch`);
+  }
+  expectSum(row.catches, row.offsets, "pattern.catches");
+  return row;
+};
 
-const runsOf = ({ runs, catches, offsets, spacing }: SpreadPattern): readonly (() => unknown)[] => [
-  ...Array.from(runs, (run, i) => () => {
-    const fits = Array.isArray(run) && run.length === catches.length;
-    if (
-      fits &&
-      Array.from(run as readonly unknown[]).every((one) => Number.isFinite(one) && (one as number) >= 0)
-    ) {
-      return;
-    }
-    fail(
-      "conflict",
-      `pattern.runs[${i}]`,
-      run,
-      `a list of ${catches.length} numbers of 0 or more, as the catches`,
-    );
-  }),
-  () => {
-    if (spacing === undefined) return;
-    const gap = expectNumber(spacing, "pattern.spacing", { above: 0 });
-    const first = offsets[0] as number;
-    if (!offsets.every((x, i) => Math.abs(x - first - i * gap) <= 1e-6 * gap)) {
-      fail("conflict", "pattern.spacing", spacing, "the distance of the offsets");
-    }
-  },
-];
+const runOf = (run: unknown, i: number, count: number): readonly number[] =>
+  Array.isArray(run) && run.length === count
+    ? eachOf(run, (one, j) => expectNumber(one, `pattern.runs[${i}][${j}]`, { min: 0 }))
+    : fail("conflict", `pattern.runs[${i}]`, run, `a list of ${count} numbers of 0 or more, as the catches`);
+
+const expectSpacing = (spacing: number | undefined, offsets: readonly number[]): void => {
+  if (spacing === undefined) return;
+  const first = offsets[0] as number;
+  if (!offsets.every((x, i) => Math.abs(x - first - i * spacing) <= 1e-6 * spacing)) {
+    fail("conflict", "pattern.spacing", spacing, "the distance of the offsets");
+  }
+};
 
 /** A pattern as straight lines that begin and end at nothing, with the running sum of what lies below them. */
 export interface Profile {

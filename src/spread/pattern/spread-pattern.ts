@@ -1,5 +1,5 @@
 import {
-  checks,
+  allOf,
   expectFields,
   expectNumber,
   expectRecord,
@@ -8,9 +8,10 @@ import {
   isUnit,
   quantity,
   quantityOf,
+  toldAt,
 } from "../../quantity/index.js";
 import { passesOf } from "../calibration/spread-rate.js";
-import { type Area, expectSum, fieldsOf, type Length } from "../inputs.js";
+import { type Area, eachOf, expectSum, fieldsOf, type Length } from "../inputs.js";
 
 /** What was caught in a row of pans under one pass, pan by pan from left to right. */
 export interface SpreadPattern<S extends string = string> {
@@ -22,7 +23,7 @@ export interface SpreadPattern<S extends string = string> {
   readonly offsets: readonly number[];
   /** The distance from pan to pan, in the unit of the offsets; left out where it is not the same throughout. */
   readonly spacing?: number;
-  /** The unit of the catches: of mass, of volume, or of the height of material in a tube. */
+  /** The unit of the catches: of mass, of volume, of volume per area (off cards), or of the height in a tube. */
   readonly unit: string;
   readonly of: S;
   /** The mean catch of one pass, pan by pan. */
@@ -101,26 +102,35 @@ export const spreadPattern = <const S extends string = "product">(
     "input",
     "a record with catches, unit, pans",
   );
-  const door = checks();
   const of = record.of === undefined ? "product" : record.of;
-  const unit = door.run(() => catchUnit(record.unit, of));
-  const passes = door.run(() => passesOf(record.passes));
-  const lists = door.run(() => weighings(record.catches));
-  const pans = door.run(() => places(record.pans, lists?.[0]?.length));
-  const found = door.run(() => fieldsOf(record, { panArea: { dimension: "area", optional: true } }));
-  door.done();
-  const { offsets, offsetUnit, spacing } = pans as Places;
-  const runs = (lists as readonly (readonly number[])[]).map((run) => run.map((c) => c / (passes as number)));
+  const { unit, passes, measured, found } = allOf({
+    unit: () => catchUnit(record.unit, of),
+    passes: () => passesOf(record.passes),
+    measured: () => {
+      let count: number | undefined;
+      return allOf({
+        lists: () => {
+          const lists = weighings(record.catches);
+          count = lists[0]?.length;
+          return lists;
+        },
+        pans: () => places(record.pans, count),
+      });
+    },
+    found: () => fieldsOf(record, { panArea: { dimension: "area", optional: true } }),
+  });
+  const { offsets, offsetUnit, spacing } = measured.pans;
+  const runs = measured.lists.map((run) => run.map((each) => each / passes));
   const catches = offsets.map((_, i) => runs.reduce((sum, run) => sum + (run[i] as number), 0) / runs.length);
   expectSum(catches, offsets, "catches");
-  const { panArea } = found as NonNullable<typeof found>;
+  const { panArea } = found;
   return {
     type: "spread-pattern",
     version: 1,
     offsetUnit,
     offsets,
     ...(spacing === undefined ? {} : { spacing }),
-    unit: unit as string,
+    unit,
     of: of as S,
     catches,
     runs,
@@ -134,9 +144,14 @@ const catchUnit = (unit: unknown, of: unknown): string => {
   if (typeof unit !== "string" || !isUnit(unit))
     return fail("unit/unknown", "unit", unit, "a unit, such as g");
   const q = quantityOf(1, unit, of as string, "of");
-  return /^(mass|volume|length)$/.test(q.dimension)
+  return /^(mass|volume|volume\/area|length)$/.test(q.dimension)
     ? unit
-    : fail("unit/mismatch", "unit", unit, "a unit of mass, of volume, or of height in a tube");
+    : fail(
+        "unit/mismatch",
+        "unit",
+        unit,
+        "a unit of mass, of volume, of volume per area, or of height in a tube",
+      );
 };
 
 const weighings = (catches: unknown): readonly (readonly number[])[] => {
@@ -144,17 +159,13 @@ const weighings = (catches: unknown): readonly (readonly number[])[] => {
   if (!Array.isArray(catches)) return fail("type", "catches", catches, "a list of catches");
   const nested = catches.some((one) => Array.isArray(one));
   const lists = nested ? (catches as readonly unknown[]) : [catches];
-  const door = checks();
-  const runs = Array.from(lists, (list, i) =>
-    door.run(() => catchesOf(list, nested ? `catches[${i}]` : "catches")),
-  );
-  door.done();
-  const first = (runs[0] as readonly number[]).length;
+  const runs = eachOf(lists, (list, i) => catchesOf(list, nested ? `catches[${i}]` : "catches"));
+  const first = runs[0]?.length;
   runs.forEach((run, i) => {
-    const count = (run as readonly number[]).length;
+    const count = run.length;
     if (count !== first) fail("conflict", `catches[${i}]`, `${count} catches`, `${first}, as in catches[0]`);
   });
-  return runs as readonly (readonly number[])[];
+  return runs;
 };
 
 const catchesOf = (list: unknown, path: string): readonly number[] => {
@@ -162,17 +173,11 @@ const catchesOf = (list: unknown, path: string): readonly number[] => {
   if (list.length < fewestPans) {
     fail("missing", path, `${list.length} catches`, `${fewestPans} pans or more: fewer show no pattern`);
   }
-  const door = checks();
-  // Not map, which skips the holes of a list.
-  const numbers = Array.from(list as readonly unknown[], (one, i) =>
-    door.run(() =>
-      one === undefined || one === null
-        ? fail("missing", `${path}[${i}]`, one, "a catch; 0 for a pan that stayed empty")
-        : expectNumber(one, `${path}[${i}]`, { min: 0 }),
-    ),
+  return eachOf(list, (one, i) =>
+    one === undefined || one === null
+      ? fail("missing", `${path}[${i}]`, one, "a catch; 0 for a pan that stayed empty")
+      : expectNumber(one, `${path}[${i}]`, { min: 0 }),
   );
-  door.done();
-  return numbers as readonly number[];
 };
 
 interface Places {
@@ -182,29 +187,33 @@ interface Places {
 }
 
 const places = (input: unknown, count: number | undefined): Places => {
-  const pans = expectRecord(input, "pans", "a record with spacing and left, or with offsets");
+  const pans = expectFields(
+    input,
+    ["spacing", "left", "offsets"],
+    "pans",
+    "a record with spacing and left, or with offsets",
+  );
   if (pans.offsets !== undefined) {
     if (pans.spacing !== undefined)
       fail("conflict", "pans.spacing", pans.spacing, "offsets or spacing, not both");
     return listed(pans.offsets, count);
   }
-  const door = checks();
-  const found = door.run(() => fieldsOf(pans, { spacing: { dimension: "length" } }), "pans");
-  const left = door.run(() => {
-    if (pans.left === undefined)
-      fail("missing", "pans.left", undefined, "how many pans stand left of the line");
-    return expectNumber(pans.left, "pans.left", { min: 0 });
+  const { found, left } = allOf({
+    found: () => toldAt("pans", "", () => fieldsOf(pans, { spacing: { dimension: "length" } })),
+    left: () =>
+      pans.left === undefined
+        ? fail("missing", "pans.left", undefined, "how many pans stand left of the line")
+        : expectNumber(pans.left, "pans.left", { min: 0 }),
   });
-  door.done();
-  const { value: spacing, unit } = (found as NonNullable<typeof found>).spacing;
-  if (count !== undefined && (left as number) > count - 1) {
+  const { value: spacing, unit } = found.spacing;
+  if (count !== undefined && left > count - 1) {
     fail("range", "pans.left", left, `less than the number of pans, which is ${count}`);
   }
   const offsets = Array.from(
     { length: count ?? 0 },
     (_, i) =>
       // Fifteen digits: three times 0.1 is shown as 0.3.
-      Number(((i - (left as number)) * spacing).toPrecision(15)) + 0,
+      Number(((i - left) * spacing).toPrecision(15)) + 0,
   );
   return { offsets, offsetUnit: unit, spacing };
 };
@@ -214,13 +223,9 @@ const listed = (input: unknown, count: number | undefined): Places => {
   if (count !== undefined && input.length !== count) {
     fail("conflict", "pans.offsets", `${input.length} offsets`, `${count}, one for each catch`);
   }
-  const door = checks();
-  const lengths = Array.from(input as readonly unknown[], (one, i) =>
-    door.run(() => anyLength(one, `pans.offsets[${i}]`)),
-  );
-  door.done();
-  const offsetUnit = (lengths[0] as Length).unit;
-  const offsets = lengths.map((one) => (one as Length).in(offsetUnit as "ft"));
+  const lengths = eachOf(input, (one, i) => anyLength(one, `pans.offsets[${i}]`));
+  const offsetUnit = lengths[0]?.unit ?? fail("missing", "pans.offsets", input, "a list of lengths");
+  const offsets = lengths.map((one) => one.in(offsetUnit as "ft"));
   for (let i = 1; i < offsets.length; i++) {
     const [before, here] = [offsets[i - 1], offsets[i]] as [number, number];
     if (!(here > before))
@@ -245,7 +250,7 @@ const anyLength = (input: unknown, path: string): Length => {
 };
 
 /** A pan at the end of the row that caught something: more may have fallen past it. */
-const tooShort = (catches: readonly number[]): readonly Finding[] => {
+export const tooShort = (catches: readonly number[]): readonly Finding[] => {
   const ends = [["left", 0] as const, ["right", catches.length - 1] as const];
   return ends
     .filter(([, i]) => (catches[i] as number) > 0)

@@ -1,4 +1,4 @@
-import { type Citation, checks, expectFields, fail, quantity } from "../../quantity/index.js";
+import { type Citation, checks, expectFields, fail, frozen, quantity } from "../../quantity/index.js";
 import { fieldsOf, type Length } from "../inputs.js";
 import { patternOf } from "./profile.js";
 import type { SpreadPattern } from "./spread-pattern.js";
@@ -55,7 +55,7 @@ export interface ThrowRule {
 }
 
 /** Published shares of the thrown width. A bare "50 % overlap" means three different things: ask for the pass spacing. */
-export const throwRules: readonly ThrowRule[] = [
+export const throwRules: readonly ThrowRule[] = /* @__PURE__ */ frozen([
   {
     id: "half",
     least: 0.5,
@@ -91,7 +91,7 @@ export const throwRules: readonly ThrowRule[] = [
     text: "A throw of 20 ft makes 12 ft of effective width.",
     source: { title: "Broadcast spreader calibration (slides)", publisher: "turf fertilizer training" },
   },
-];
+]);
 
 /**
  * The swath by a published share of the thrown width.

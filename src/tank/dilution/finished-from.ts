@@ -48,10 +48,10 @@ export const finishedFrom = <
   expectWeaker(inSpray, inProduct, input.strength);
   const { amount, measure, given } = expectConcentrate(input.product, inProduct);
   const made = (amount * inProduct.value) / inSpray.value;
-  const litres = inSpray.dimension === "mass/mass" ? made / densityOf(input.density, "volume") : made;
-  if (measure === "volume" && litres < amount * (1 - 1e-9)) {
+  const liters = inSpray.dimension === "mass/mass" ? made / densityOf(input.density, "volume") : made;
+  if (measure === "volume" && liters < amount * (1 - 1e-9)) {
     fail("infeasible", "strength", input.strength, "a spray no stronger than the concentrate");
   }
   const unit = measure === "volume" ? given.unit : unitSystem(given.unit) === "metric" ? "L" : "gal";
-  return amountOf(litres, "volume", unit, "spray") as unknown as Quantity<"volume", "spray">;
+  return amountOf(liters, "volume", unit, "spray") as unknown as Quantity<"volume", "spray">;
 };

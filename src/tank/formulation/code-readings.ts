@@ -1,3 +1,4 @@
+import { frozen } from "../../quantity/index.js";
 import type { Formulation } from "./formulation.js";
 
 /** What a code says of the kind of product: one kind, one of several, none that is mixed, or not enough. */
@@ -100,8 +101,8 @@ const washington: Readonly<Record<string, CodeReading>> = {
 /** What each US list says of a code. */
 export const codeReadings: Readonly<
   Record<"US label" | "New England" | "Washington", Readonly<Record<string, CodeReading>>>
-> = {
+> = /* @__PURE__ */ frozen({
   "US label": usLabel,
   "New England": newEngland,
   Washington: washington,
-};
+});

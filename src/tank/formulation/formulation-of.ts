@@ -99,9 +99,15 @@ export const formulationOf = (code: string, options: { readonly scheme?: CodeSch
   const key = text.toUpperCase();
   const { scheme } = options;
   const unknown = (): never =>
-    fail("type", "code", code, "a formulation code, such as WP, WG, SC, EC or SL", {
-      ...(meanings[key] === undefined ? {} : { choices: meanings[key] }),
-    });
+    fail(
+      "type",
+      "code",
+      code,
+      `a formulation code, such as WP, WG, SC, EC or SL${/^\d/.test(key) ? "; jugCode reads one with a number, such as 75WDG" : ""}`,
+      {
+        ...(meanings[key] === undefined ? {} : { choices: meanings[key] }),
+      },
+    );
   if (scheme === "international") return settle(key, internationalReading(key) ?? unknown());
   if (scheme !== undefined) {
     const known = Object.keys(codeReadings).find((name) => name === scheme) as keyof typeof codeReadings;

@@ -1,11 +1,6 @@
-/**
- * What a product is, as far as mixing goes. Kinds that have an international two-letter code are named
- * after it; the rest are groups of the trade that have no code.
- *
- * `form` says whether it is weighed or poured. Codes and meanings: CropLife International, Technical
- * Monograph No. 2, 7th edition (2017).
- */
-export const formulations = {
+import { frozen } from "../../quantity/index.js";
+
+const formulationsTable = {
   WP: { name: "wettable powder", form: "dry" },
   WG: { name: "water dispersible granule (dry flowable)", form: "dry" },
   WT: { name: "water dispersible tablet", form: "dry" },
@@ -41,7 +36,14 @@ export const formulations = {
   "dry fertilizer": { name: "soluble dry fertilizer", form: "dry" },
   "liquid fertilizer": { name: "liquid fertilizer", form: "liquid" },
   micronutrient: { name: "liquid micronutrient", form: "liquid" },
-} as const;
+} as const; /**
+ * What a product is, as far as mixing goes. Kinds that have an international two-letter code are named
+ * after it; the rest are groups of the trade that have no code.
+ *
+ * `form` says whether it is weighed or poured. Codes and meanings: CropLife International, Technical
+ * Monograph No. 2, 7th edition (2017).
+ */
+export const formulations: typeof formulationsTable = /* @__PURE__ */ frozen(formulationsTable);
 
 /** Weighed or poured. */
 export type ProductForm = "dry" | "liquid";
@@ -69,7 +71,7 @@ export const isFormulation = (text: unknown): text is Formulation =>
  */
 export const likenesses: Readonly<
   Partial<Record<Formulation, { readonly as: readonly Formulation[]; readonly analogy: boolean }>>
-> = {
+> = /* @__PURE__ */ frozen({
   SG: { as: ["SP"], analogy: false },
   SP: { as: ["SG"], analogy: false },
   ST: { as: ["SP", "SG"], analogy: true },
@@ -83,4 +85,4 @@ export const likenesses: Readonly<
   DC: { as: ["EC"], analogy: true },
   GL: { as: ["EC"], analogy: true },
   GW: { as: ["SL"], analogy: true },
-};
+});

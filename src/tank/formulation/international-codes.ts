@@ -1,10 +1,6 @@
-/**
- * The international two-letter codes for formulation types and what they stand for.
- *
- * Source: CropLife International, Technical Monograph No. 2, "Catalogue of pesticide formulation types
- * and international coding system", 7th edition, March 2017 (read in a transcription of its list).
- */
-export const internationalCodes = {
+import { frozen } from "../../quantity/index.js";
+
+const internationalCodesTable = {
   AE: "aerosol dispenser",
   AL: "any other liquid, applied undiluted",
   AP: "any other powder (product), applied undiluted",
@@ -70,7 +66,14 @@ export const internationalCodes = {
   ZC: "mixed formulation of CS and SC",
   ZE: "mixed formulation of CS and SE",
   ZW: "mixed formulation of CS and EW",
-} as const;
+} as const; /**
+ * The international two-letter codes for formulation types and what they stand for.
+ *
+ * Source: CropLife International, Technical Monograph No. 2, "Catalogue of pesticide formulation types
+ * and international coding system", 7th edition, March 2017 (read in a transcription of its list).
+ */
+export const internationalCodes: typeof internationalCodesTable =
+  /* @__PURE__ */ frozen(internationalCodesTable);
 
 /** A code of the list. */
 export type InternationalCode = keyof typeof internationalCodes;

@@ -1,4 +1,4 @@
-import type { Citation } from "../../quantity/index.js";
+import { type Citation, frozen } from "../../quantity/index.js";
 
 /** A printed list of abbreviations on US labels, with the meanings as it gives them. */
 export interface AbbreviationList {
@@ -6,12 +6,7 @@ export interface AbbreviationList {
   readonly meanings: Readonly<Record<string, string>>;
 }
 
-/**
- * Abbreviations of formulations in the United States, by who prints them. There is no one list: the same
- * letters stand for different things, also against the international codes ({@link codeMeanings} sets
- * them side by side).
- */
-export const labelAbbreviations = {
+const labelAbbreviationsTable = {
   "New England": {
     source: {
       title: "New England Vegetable Management Guide, abbreviations",
@@ -92,6 +87,14 @@ export const labelAbbreviations = {
     },
   },
 } as const;
+
+/**
+ * Abbreviations of formulations in the United States, by who prints them. There is no one list: the same
+ * letters stand for different things, also against the international codes ({@link codeMeanings} sets
+ * them side by side).
+ */
+export const labelAbbreviations: typeof labelAbbreviationsTable =
+  /* @__PURE__ */ frozen(labelAbbreviationsTable);
 
 /** Who prints a list of US abbreviations. */
 export type AbbreviationListId = keyof typeof labelAbbreviations;

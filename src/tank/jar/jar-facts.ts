@@ -1,4 +1,4 @@
-import type { Citation } from "../../quantity/index.js";
+import { type Citation, frozen } from "../../quantity/index.js";
 import type { Formulation } from "../formulation/formulation.js";
 
 const utah: Citation = {
@@ -23,7 +23,7 @@ export interface JarSign {
 }
 
 /** What a failure looks like; any one of them counts. */
-export const jarFailures: readonly JarSign[] = [
+export const jarFailures: readonly JarSign[] = /* @__PURE__ */ frozen([
   { sign: "the jar grows warm", source: utah },
   { sign: "layers", source: utah },
   { sign: "clumps or sludge", source: utah },
@@ -31,15 +31,15 @@ export const jarFailures: readonly JarSign[] = [
   { sign: "flakes", source: arizona },
   { sign: "gel", source: arizona },
   { sign: "oil that separates, also as small drops", source: arizona },
-];
+]);
 
 /** What a jar test cannot show. */
-export const jarCannotShow: readonly string[] = [
+export const jarCannotShow: readonly string[] = /* @__PURE__ */ frozen([
   "whether one product weakens another: it shows the physical side only",
   "whether the mix hurts the turf",
   "what happens in a mix that stands longer, is colder or harder in water, or is stirred less than the jar",
   "whether the labels and the law let the products be mixed",
-];
+]);
 
 /** What a pair of jars says, with and without a compatibility agent. */
 export interface JarReading {
@@ -50,7 +50,7 @@ export interface JarReading {
 }
 
 /** How to read a pair of jars. */
-export const jarReadings: readonly JarReading[] = [
+export const jarReadings: readonly JarReading[] = /* @__PURE__ */ frozen([
   { withoutAgent: "failed", withAgent: "no failure", decision: "use a compatibility agent", source: arizona },
   { withoutAgent: "failed", withAgent: "failed", decision: "do not tank mix", source: arizona },
   {
@@ -59,7 +59,7 @@ export const jarReadings: readonly JarReading[] = [
     decision: "no agent needed by this test",
     source: arizona,
   },
-];
+]);
 
 interface Fixed {
   readonly value: number;
@@ -67,7 +67,7 @@ interface Fixed {
 }
 
 /** Fixed amounts per pint of water, whatever the rate (Utah State, 2012). */
-export const fixedJarAmounts: Readonly<Partial<Record<Formulation, Fixed>>> = {
+export const fixedJarAmounts: Readonly<Partial<Record<Formulation, Fixed>>> = /* @__PURE__ */ frozen({
   "water-soluble packet": { value: 1, unit: "tbsp" },
   WP: { value: 1, unit: "tbsp" },
   WG: { value: 1, unit: "tbsp" },
@@ -78,4 +78,4 @@ export const fixedJarAmounts: Readonly<Partial<Record<Formulation, Fixed>>> = {
   surfactant: { value: 1, unit: "tsp" },
   "liquid fertilizer": { value: 1.1, unit: "g" },
   "dry fertilizer": { value: 1.1, unit: "g" },
-};
+});

@@ -1,13 +1,7 @@
 import { exceeds } from "../../numeric/index.js";
-import {
-  expectQuantity,
-  expectRecord,
-  type Finding,
-  fail,
-  numberIn,
-  type Quantity,
-} from "../../quantity/index.js";
+import { expectQuantity, type Finding, fail, numberIn, type Quantity } from "../../quantity/index.js";
 
+import { amountText } from "../amount-text.js";
 import { amountAt } from "../rate/amount-for.js";
 import { expectRate, type RateOf } from "../rate/rate.js";
 import type { LoadProduct, ProductLoads } from "./load-amount-types.js";
@@ -21,8 +15,6 @@ const limitAt = (rate: RateOf | undefined, of: string, path: string): RateOf | u
   if (product !== of) fail("substance/mismatch", path, read, `a concentration of ${of}`);
   return rate;
 };
-
-const digits = (value: number): number => Number(value.toPrecision(4));
 
 /** What goes into the loads of a job, held against the least of a product and its weakest and strongest spray. */
 export const loadLimitFindings = (
@@ -54,7 +46,7 @@ const leastFindings = (
       "infeasible",
       path,
       least,
-      `a tank that takes as much: at this rate a full one takes ${digits(most)} ${total.unit}`,
+      `a tank that takes as much: at this rate a full one takes ${amountText({ value: most, unit: total.unit }, 4)}`,
     );
   }
   // Loads of one size would each take so much; where the least is more, no way to share it out helps.
@@ -69,7 +61,7 @@ const leastFindings = (
         severity: "warning",
         path,
         params: { product: product.id, load: load.number, amount, least: floor, unit: total.unit },
-        text: `Load ${load.number} takes ${digits(amount)} ${total.unit} of ${product.id}, less than the least that can go in (${digits(floor)} ${total.unit}).${advice}`,
+        text: `Load ${load.number} takes ${amountText({ value: amount, unit: total.unit }, 4)} of ${product.id}, less than the least that can go in (${amountText({ value: floor, unit: total.unit }, 4)}).${advice}`,
       },
     ];
   });
@@ -84,22 +76,16 @@ const concentrationFindings = (
   const rule = product.concentration;
   if (rule === undefined) return [];
   const path = `${at}concentration`;
-  expectRecord(rule, path, "the weakest or the strongest spray, and who says so");
-  if (typeof rule.source !== "string" || rule.source === "") {
-    fail("missing", `${path}.source`, rule.source, "who says so");
-  }
   const { total } = measured;
   const min = limitAt(rule.min, total.of, `${path}.min`);
   const max = limitAt(rule.max, total.of, `${path}.max`);
-  if (min === undefined && max === undefined) fail("missing", path, undefined, "min, max or both");
   const limitFor = (rate: RateOf | undefined, volume: Quantity<"volume", "spray">): number | undefined =>
     rate === undefined
       ? undefined
       : numberIn(amountAt({ ...product, rate, sprayVolume: volume }, at), total.unit);
-  const findings: Finding[] = [];
-  loads.loads.forEach((load, i) => {
+  return loads.loads.flatMap((load, i): readonly Finding[] => {
     const share = measured.loads[i];
-    if (share === undefined) return;
+    if (share === undefined) return [];
     const amount = numberIn(share.amount, total.unit);
     const [low, high] = [limitFor(min, load.volume), limitFor(max, load.volume)];
     if (low !== undefined && high !== undefined && exceeds(low, high)) {
@@ -107,19 +93,28 @@ const concentrationFindings = (
     }
     const passed =
       high !== undefined && exceeds(amount, high)
-        ? ({ code: "load/concentration-above-maximum", limit: high, word: "above the strongest" } as const)
+        ? ({
+            code: "load/concentration-above-maximum",
+            limit: high,
+            word: "stronger than the highest",
+          } as const)
         : low !== undefined && exceeds(low, amount)
-          ? ({ code: "load/concentration-below-minimum", limit: low, word: "below the weakest" } as const)
+          ? ({
+              code: "load/concentration-below-minimum",
+              limit: low,
+              word: "weaker than the lowest",
+            } as const)
           : undefined;
-    if (passed === undefined) return;
-    findings.push({
-      code: passed.code,
-      severity: "warning",
-      path,
-      params: { product: product.id, load: load.number, amount, limit: passed.limit, unit: total.unit },
-      text: `Load ${load.number} has ${digits(amount)} ${total.unit} of ${product.id}, ${passed.word} spray that is stated: ${digits(passed.limit)} ${total.unit} in this volume.`,
-      source: rule.source,
-    });
+    if (passed === undefined) return [];
+    return [
+      {
+        code: passed.code,
+        severity: "warning",
+        path,
+        params: { product: product.id, load: load.number, amount, limit: passed.limit, unit: total.unit },
+        text: `Load ${load.number} has ${amountText({ value: amount, unit: total.unit }, 4)} of ${product.id}, ${passed.word} stated concentration (${amountText({ value: passed.limit, unit: total.unit }, 4)} in this volume).`,
+        source: rule.source,
+      },
+    ];
   });
-  return findings;
 };

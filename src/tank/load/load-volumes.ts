@@ -1,11 +1,15 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
-import { fail } from "../../quantity/index.js";
+import { fail, frozen } from "../../quantity/index.js";
 
 /** How an area is cut into loads: full tanks and a part of one, loads of one size each, or a recipe of fixed size. */
 export type LoadSplit = "full then partial" | "even" | "fixed size";
 
 /** Every {@link LoadSplit}. */
-export const loadSplits: readonly LoadSplit[] = ["full then partial", "even", "fixed size"];
+export const loadSplits: readonly LoadSplit[] = /* @__PURE__ */ frozen([
+  "full then partial",
+  "even",
+  "fixed size",
+]);
 
 /** More loads than this are taken for a slip of units. */
 const mostLoads = 10_000;

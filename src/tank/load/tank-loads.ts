@@ -312,7 +312,7 @@ const loadSizeOf = (input: unknown, split: unknown): Quantity<"volume", "spray">
     return fail("conflict", "loadSize", input, 'no size of the loads, or the split "fixed size"');
   }
   if (input === undefined)
-    fail("missing", "loadSize", input, 'a volume of spray, for the split is "fixed size"');
+    fail("missing", "loadSize", input, 'a volume of spray, because the split is "fixed size"');
   return sprayOf(input, "loadSize");
 };
 

@@ -53,7 +53,7 @@ export interface OrderedPair {
   readonly first: string;
   readonly second: string;
   readonly standing: Standing;
-  readonly votes: { readonly for: number; readonly against: number; readonly same: number };
+  readonly counts: { readonly for: number; readonly against: number; readonly same: number };
   /** Names of the sources by what they say of the order given here. */
   readonly says: {
     readonly for: readonly string[];
@@ -78,7 +78,7 @@ export interface LoadingOrder {
   /** Ids of the products as they go in. */
   readonly order: readonly string[];
   readonly steps: readonly LoadingStep[];
-  /** Pairs on which the sources agree. Where `votes.against` is larger, a label or mixing order overruled them. */
+  /** Pairs on which the sources agree. Where `counts.against` is larger, a label or mixing order overruled them. */
   readonly firm: readonly OrderedPair[];
   /** Pairs on which the sources disagree: the labels decide. */
   readonly open: readonly OrderedPair[];

@@ -99,7 +99,7 @@ const expectMixingOrder = (id: string): MixingOrder | undefined =>
  *   ],
  * });
  * mix.order; // => ["powder", "ester", "amine", "wetter"]
- * mix.open.map((pair) => [pair.first, pair.second, pair.votes.for, pair.votes.against]); // => [["ester", "amine", 6, 5]]
+ * mix.open.map((pair) => [pair.first, pair.second, pair.counts.for, pair.counts.against]); // => [["ester", "amine", 6, 5]]
  * mix.findings[0]?.code; // => "jar-test"
  * ```
  */

@@ -91,14 +91,14 @@ const reasonFor = (
     };
   }
   const voters = namedBy(kind);
-  const votes =
+  const counts =
     voters.length === 0
       ? "No published order lists it; it is placed with similar formulations."
       : voters.length < 4
         ? `Few published mixing orders list this product type: ${voters.map(({ name }) => name).join(", ")}.`
         : `${voters.length} published mixing orders list this product type; its place keeps the most of their rankings.`;
   return {
-    reason: `${first}${votes}`,
+    reason: `${first}${counts}`,
     sources: [...(why === undefined ? [] : [why.source]), ...voters.map(({ source }) => source)],
   };
 };

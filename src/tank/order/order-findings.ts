@@ -12,13 +12,13 @@ const few = 4;
 const list = (names: readonly string[]): string => (names.length === 0 ? "none" : names.join(", "));
 
 /** What decided a pair, as the end of a sentence. */
-const decidedBy = ({ resolvedBy, votes }: OrderedPair): string =>
+const decidedBy = ({ resolvedBy, counts }: OrderedPair): string =>
   ({
     label: "a label says so",
     "chosen order": "the mixing order that was chosen says so",
-    majority: `${votes.for} of the ${votes.for + votes.against} published orders that rank the two say so`,
+    majority: `${counts.for} of the ${counts.for + counts.against} published orders that rank the two say so`,
     consensus:
-      votes.for === votes.against
+      counts.for === counts.against
         ? "the published orders tie on these two, and the sequence that keeps the most of all their rankings has it so"
         : "the sequence that keeps the most of all published rankings has it so, against most of those on these two",
     id: "nothing published decides, and ids are taken by the alphabet",
@@ -49,12 +49,12 @@ const putty = (first: MixProduct, second: MixProduct): Finding => ({
 });
 
 const overruled = (a: MixProduct, b: MixProduct, pair: OrderedPair): Finding => {
-  const { first, second, votes, says, resolvedBy } = pair;
+  const { first, second, counts, says, resolvedBy } = pair;
   return {
     code: "order/firm-pair-overruled",
     severity: "warning",
     params: { first, second, by: resolvedBy, against: says.against, for: says.for },
-    text: `${nameOf(a)} goes in before ${nameOf(b)}, because ${decidedBy(pair)}; ${votes.against} published orders print the reverse (${list(says.against)}).`,
+    text: `${nameOf(a)} goes in before ${nameOf(b)}, because ${decidedBy(pair)}; ${counts.against} published orders print the reverse (${list(says.against)}).`,
   };
 };
 
@@ -72,13 +72,13 @@ const openPair = (a: MixProduct, b: MixProduct, pair: OrderedPair): Finding => {
 };
 
 const pairFindings = (pair: OrderedPair, products: readonly MixProduct[]): readonly Finding[] => {
-  const { first, second, votes, standing } = pair;
+  const { first, second, counts, standing } = pair;
   const a = products.find(({ id }) => id === first);
   const b = products.find(({ id }) => id === second);
   if (a === undefined || b === undefined) return [];
   return [
     ...(a.formulation === "EC" && b.formulation === "WP" ? [putty(a, b)] : []),
-    ...(standing === "firm" && votes.against > votes.for ? [overruled(a, b, pair)] : []),
+    ...(standing === "firm" && counts.against > counts.for ? [overruled(a, b, pair)] : []),
     ...(standing === "open" ? [openPair(a, b, pair)] : []),
   ];
 };

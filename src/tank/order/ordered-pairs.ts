@@ -27,7 +27,7 @@ export const orderedPairs = (
 ): readonly OrderedPair[] =>
   products.flatMap((first, i) =>
     products.slice(i + 1).map((second): OrderedPair => {
-      const votes = pairOrder(first.formulation, second.formulation);
+      const counts = pairOrder(first.formulation, second.formulation);
       const [a, b] = [placeOf(first), placeOf(second)];
       const resolvedBy: ResolvedBy =
         a > b || labelOrders(products, first.id, second.id)
@@ -36,15 +36,15 @@ export const orderedPairs = (
             ? "chosen order"
             : consensusPlace(first.formulation) === consensusPlace(second.formulation)
               ? "id"
-              : votes.for.length > votes.against.length
+              : counts.for.length > counts.against.length
                 ? "majority"
                 : "consensus";
       return {
         first: first.id,
         second: second.id,
-        standing: votes.standing,
-        votes: { for: votes.for.length, against: votes.against.length, same: votes.same.length },
-        says: { for: names(votes.for), against: names(votes.against), same: names(votes.same) },
+        standing: counts.standing,
+        counts: { for: counts.for.length, against: counts.against.length, same: counts.same.length },
+        says: { for: names(counts.for), against: names(counts.against), same: names(counts.same) },
         resolvedBy,
       };
     }),

@@ -42,7 +42,7 @@ const suspended: PlaceReason = {
   source: aapresid,
 };
 
-/** Why each kind stands where it does; a kind without an entry stands there by the votes alone. */
+/** Why each kind stands where it does; a kind without an entry stands there by the rankings alone. */
 export const placeReasons: () => Readonly<Partial<Record<Formulation, PlaceReason>>> = () => ({
   "water-soluble packet": {
     text: "The film has to dissolve in clean water: chlorine and sulfur ions of fertilizers and some organic solvents hinder it.",

@@ -1,4 +1,4 @@
-import type { Citation } from "../../quantity/index.js";
+import { type Citation, frozen } from "../../quantity/index.js";
 import { amountText } from "../amount-text.js";
 import type { Formulation } from "../formulation/formulation.js";
 import type { MixProduct } from "../partners/mix-product.js";
@@ -7,9 +7,9 @@ import { mixingOrders } from "../published-orders/mixing-orders.js";
 import type { LoadingStep } from "./loading-order-types.js";
 
 /** Dry kinds that stay in suspension. */
-export const slurried: readonly Formulation[] = ["WP", "WG", "WT", "EP", "EG"];
+export const slurried: readonly Formulation[] = /* @__PURE__ */ frozen(["WP", "WG", "WT", "EP", "EG"]);
 /** Dry kinds that dissolve. */
-export const dissolved: readonly Formulation[] = ["SG", "SP", "ST"];
+export const dissolved: readonly Formulation[] = /* @__PURE__ */ frozen(["SG", "SP", "ST"]);
 
 /** A step before it has its number, its volume and its cautions. */
 export type Step = Omit<LoadingStep, "number" | "volume" | "cautions"> & { readonly product?: MixProduct };

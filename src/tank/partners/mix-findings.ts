@@ -1,10 +1,10 @@
-import type { Finding } from "../../quantity/index.js";
+import { type Finding, frozen } from "../../quantity/index.js";
 import type { Formulation } from "../formulation/formulation.js";
 import type { MixProduct } from "./mix-product.js";
 import { groupRules, type MixIngredient, mixRuleSources } from "./mix-rules.js";
 
 /** Kinds that help another product; they are no partners of the mix in the sense of the advice. */
-export const helpers: readonly Formulation[] = [
+export const helpers: readonly Formulation[] = /* @__PURE__ */ frozen([
   "conditioner",
   "conditioner with surfactant",
   "compatibility agent",
@@ -13,7 +13,7 @@ export const helpers: readonly Formulation[] = [
   "drift agent",
   "surfactant",
   "oil adjuvant",
-];
+]);
 
 /** What to call a product in a text. */
 export const nameOf = ({ id, name = id }: MixProduct): string => name;

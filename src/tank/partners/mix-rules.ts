@@ -1,7 +1,6 @@
-import type { Citation } from "../../quantity/index.js";
+import { type Citation, frozen } from "../../quantity/index.js";
 
-/** What a product contains, as far as published mixing rules speak of it. */
-export const mixIngredients = [
+const mixIngredientsTable = [
   "ammonium sulfate",
   "ammonium thiosulfate",
   "amine phenoxy",
@@ -10,6 +9,9 @@ export const mixIngredients = [
   "chloride or sulfur fertilizer",
   "organic solvent",
 ] as const;
+
+/** What a product contains, as far as published mixing rules speak of it. */
+export const mixIngredients: typeof mixIngredientsTable = /* @__PURE__ */ frozen(mixIngredientsTable);
 
 /** One of {@link mixIngredients}. */
 export type MixIngredient = (typeof mixIngredients)[number];
@@ -30,7 +32,7 @@ const hse: Citation = {
 };
 
 /** Groups of which no two may go together under a country's rules, unless a label says otherwise. */
-export const groupRules: readonly GroupRule[] = [
+export const groupRules: readonly GroupRule[] = /* @__PURE__ */ frozen([
   {
     group: "anticholinesterase",
     country: "UK",
@@ -43,10 +45,9 @@ export const groupRules: readonly GroupRule[] = [
     text: "an ALS herbicide is not mixed with, or followed by, another one unless the label says so",
     source: hse,
   },
-];
+]);
 
-/** The published objections that {@link incompatibilities} looks for, by the code of the finding. */
-export const mixRuleSources = {
+const mixRuleSourcesTable = {
   "mix/thiosulfate-last": {
     title: "Pest Patrol: jar test with fertilizers and herbicides",
     publisher: "Ontario Ministry of Agriculture, in Country Guide",
@@ -88,6 +89,9 @@ export const mixRuleSources = {
     url: "https://sprayers101.com/tankmix/",
   },
 } as const;
+
+/** The published objections that {@link incompatibilities} looks for, by the code of the finding. */
+export const mixRuleSources: typeof mixRuleSourcesTable = /* @__PURE__ */ frozen(mixRuleSourcesTable);
 
 /** The most partners that a published guide advises. */
 export const mostPartners = 3;

@@ -1,10 +1,10 @@
 /** What an exhaustive search over all linear orders found. */
 export interface BestOrders {
-  /** The most votes that any order keeps. */
+  /** The most rankings that any order keeps. */
   readonly best: number;
   /** How many orders keep as many. */
   readonly count: number;
-  /** The most votes that an order keeps which is not one of these; `undefined` where there is none. */
+  /** The most rankings that an order keeps which is not one of these; `undefined` where there is none. */
   readonly next: { readonly kept: number; readonly order: readonly number[] } | undefined;
 }
 
@@ -17,12 +17,12 @@ interface Reached {
 }
 
 /**
- * Searches all orders of a table of votes, exactly: the best order of a set is its last member behind
+ * Searches all orders of a table of rankings, exactly: the best order of a set is its last member behind
  * the best order of the rest (Held and Karp), here with the two highest different scores of each set.
- * `votes[i][j]` is how many put i before j.
+ * `counts[i][j]` is how many put i before j.
  */
-export const bestOrders = (votes: readonly (readonly number[])[]): BestOrders => {
-  const size = votes.length;
+export const bestOrders = (counts: readonly (readonly number[])[]): BestOrders => {
+  const size = counts.length;
   const sets: (readonly Reached[])[] = [[{ kept: 0, count: 1, last: -1, rank: 0 }]];
   for (let set = 1; set < 2 ** size; set++) {
     const found = new Map<number, Reached>();
@@ -30,7 +30,7 @@ export const bestOrders = (votes: readonly (readonly number[])[]): BestOrders =>
       if (!(set & (1 << last))) continue;
       const rest = set & ~(1 << last);
       let gain = 0;
-      for (let i = 0; i < size; i++) if (rest & (1 << i)) gain += votes[i]?.[last] ?? 0;
+      for (let i = 0; i < size; i++) if (rest & (1 << i)) gain += counts[i]?.[last] ?? 0;
       (sets[rest] as readonly Reached[]).forEach(({ kept, count }, rank) => {
         const total = kept + gain;
         const known = found.get(total);

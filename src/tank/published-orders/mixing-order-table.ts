@@ -1,10 +1,10 @@
+import { frozen } from "../../quantity/index.js";
 import type { Formulation } from "../formulation/formulation.js";
 import { bestOrders } from "./best-orders.js";
 import { consensusOrder } from "./consensus-order.js";
 import { pairOrder } from "./pair-order.js";
 
-/** The fourteen kinds of which the published orders say enough to be put in line by their votes. */
-export const comparedKinds = [
+const comparedKindsTable = [
   "conditioner",
   "water-soluble packet",
   "SG",
@@ -21,18 +21,21 @@ export const comparedKinds = [
   "surfactant",
 ] as const;
 
-/** The votes of the published orders on every pair of fourteen kinds, and the order that keeps most of them. */
+/** The fourteen kinds of which the published orders say enough to be put in line by their rankings. */
+export const comparedKinds: typeof comparedKindsTable = /* @__PURE__ */ frozen(comparedKindsTable);
+
+/** The rankings of the published orders on every pair of fourteen kinds, and the order that keeps most of them. */
 export interface MixingOrderTable {
   readonly type: "mixing-order-table";
   readonly version: 1;
   readonly kinds: readonly Formulation[];
-  /** `votes[i][j]`: how many published orders add `kinds[i]` before `kinds[j]`. Ties are not counted. */
-  readonly votes: readonly (readonly number[])[];
-  /** All votes of the table. */
+  /** `counts[i][j]`: how many published orders add `kinds[i]` before `kinds[j]`. Ties are not counted. */
+  readonly counts: readonly (readonly number[])[];
+  /** All rankings of the table. */
   readonly total: number;
   /** The consensus on these kinds. */
   readonly order: readonly Formulation[];
-  /** How many of the votes `order` keeps. */
+  /** How many of the rankings `order` keeps. */
   readonly kept: number;
   /** The most that any of the 14! orders keeps, by exhaustive search. */
   readonly best: number;
@@ -51,14 +54,14 @@ export interface MixingOrderTable {
 
 /**
  * The table behind the consensus order: how many of the twelve published orders add one kind before
- * another, for every pair of fourteen kinds, and the linear order that keeps the most of these votes.
+ * another, for every pair of fourteen kinds, and the linear order that keeps the most of these rankings.
  *
- * `kept = sum over i before j of votes[i][j]`, and the order is the one of all 14! that has the largest
+ * `kept = sum over i before j of counts[i][j]`, and the order is the one of all 14! that has the largest
  * (the linear-ordering or Kemeny problem). It is found by exact search over the sets of kinds. A count
  * of orders is no weight of evidence: several descend from one acronym.
  *
  * The figures rest on how the words of each source were read (`mixingOrders`, `readings`). Two of them matter:
- * read as an oil too, Utah State's "adjuvant" adds 8 votes, and with CS, SE, EW and OD among what
+ * read as an oil too, Utah State's "adjuvant" adds 8 rankings, and with CS, SE, EW and OD among what
  * "needs dispersing or emulsifying" CropLife Latin America adds 12: then 438 of 468 are kept, by the same order.
  *
  * Source: derived from the orders in `mixingOrders`, each with its citation; published by nobody.
@@ -75,21 +78,21 @@ export interface MixingOrderTable {
  */
 export const mixingOrderTable = (): MixingOrderTable => {
   const kinds: readonly Formulation[] = comparedKinds;
-  const votes = kinds.map((a) => kinds.map((b) => (a === b ? 0 : pairOrder(a, b).for.length)));
-  const at = (a: Formulation, b: Formulation): number => votes[kinds.indexOf(a)]?.[kinds.indexOf(b)] ?? 0;
+  const counts = kinds.map((a) => kinds.map((b) => (a === b ? 0 : pairOrder(a, b).for.length)));
+  const at = (a: Formulation, b: Formulation): number => counts[kinds.indexOf(a)]?.[kinds.indexOf(b)] ?? 0;
   const order = consensusOrder.filter((kind) => kinds.includes(kind));
   const pairs = order.flatMap((first, i) =>
     order
       .slice(i + 1)
       .map((second) => ({ first, second, for: at(first, second), against: at(second, first) })),
   );
-  const { best, count, next } = bestOrders(votes);
+  const { best, count, next } = bestOrders(counts);
   return {
     type: "mixing-order-table",
     version: 1,
     kinds,
-    votes,
-    total: votes.flat().reduce((sum, vote) => sum + vote, 0),
+    counts,
+    total: counts.flat().reduce((sum, vote) => sum + vote, 0),
     order,
     kept: pairs.reduce((sum, pair) => sum + pair.for, 0),
     best,

@@ -1,3 +1,4 @@
+import { frozen } from "../../quantity/index.js";
 import type { MixingOrder } from "./mixing-order.js";
 
 /**
@@ -5,7 +6,7 @@ import type { MixingOrder } from "./mixing-order.js";
  * are facts about what each source prints, codes as the source means them. Several descend from one
  * acronym, so a count of mixing orders is no weight of evidence.
  */
-export const mixingOrders: readonly MixingOrder[] = [
+export const mixingOrders: readonly MixingOrder[] = /* @__PURE__ */ frozen([
   {
     id: "manitoba-2013",
     name: "Manitoba",
@@ -274,7 +275,7 @@ export const mixingOrders: readonly MixingOrder[] = [
       "'everything that needs dispersing or emulsifying' read as WP, WG, SC and EC, its common kinds; the source names none",
     ],
   },
-];
+]);
 
 /** The mixing order with an id. */
 export const mixingOrderOf = (id: string): MixingOrder | undefined =>

@@ -31,7 +31,7 @@ export interface PairOrder {
 
 /**
  * Which published mixing orders add one kind of product before another, which after, and which at the same
- * step: `votes = |{L : step(first) < step(second)}|` over the mixing orders L that name both.
+ * step: `counts = |{L : step(first) < step(second)}|` over the mixing orders L that name both.
  *
  * Mixing orders are not independent of one another, so the count says how many print it, not how sure it is.
  *
@@ -44,10 +44,10 @@ export interface PairOrder {
  * @example
  * ```ts
  * import { pairOrder } from "ratewright/tank";
- * const votes = pairOrder("SL", "EC");
- * votes.for.length; // => 5
- * votes.against.length; // => 6
- * votes.standing; // => "open"
+ * const counts = pairOrder("SL", "EC");
+ * counts.for.length; // => 5
+ * counts.against.length; // => 6
+ * counts.standing; // => "open"
  * pairOrder("WP", "SC").standing; // => "firm"
  * ```
  */
@@ -74,10 +74,10 @@ export const pairOrder = (first: Formulation, second: Formulation): PairOrder =>
   };
 };
 
-const firm = (votes: number, against: number): boolean => votes >= 4 && votes >= 5 * against;
+const firm = (counts: number, against: number): boolean => counts >= 4 && counts >= 5 * against;
 
-const standingOf = (votes: number, against: number): Standing => {
-  if (votes + against === 0) return "unsaid";
-  if (firm(votes, against) || firm(against, votes)) return "firm";
-  return votes === 0 || against === 0 ? "unopposed" : "open";
+const standingOf = (counts: number, against: number): Standing => {
+  if (counts + against === 0) return "unsaid";
+  if (firm(counts, against) || firm(against, counts)) return "firm";
+  return counts === 0 || against === 0 ? "unopposed" : "open";
 };

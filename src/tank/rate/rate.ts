@@ -53,7 +53,7 @@ const unwritten = (input: object, path: string): unknown => {
   const { value, unit, of } = input as Recipe<string>;
   const amount = quantityOf(value, unit, of ?? "none", path);
   if (amount.dimension !== "mass" && amount.dimension !== "volume") {
-    fail("unit/mismatch", path, amount, "an amount of product, for it has a volume under it");
+    fail("unit/mismatch", path, amount, "an amount of product, because it has a volume under it");
   }
   if (!product.test(of))
     fail("substance/mismatch", path, amount, "an amount of product, such as product:feed-a");

@@ -5,6 +5,7 @@ import {
   expectFields,
   expectQuantity,
   fail,
+  frozen,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
@@ -42,7 +43,7 @@ const quarterOrFifth = (gallons: number): readonly [number, number] =>
  */
 export const rinseRules: Readonly<
   Record<"US federal label text" | "Illinois" | "Montana" | "US EPA archive" | "1974 definition", RinseRule>
-> = {
+> = /* @__PURE__ */ frozen({
   "US federal label text": {
     source: {
       title:
@@ -104,7 +105,7 @@ export const rinseRules: Readonly<
     fraction: () => [0.1, 0.1],
     rinses: 3,
   },
-};
+});
 
 /** Whose rule for rinsing a container. */
 export type RinseRuleId = keyof typeof rinseRules;

@@ -1,9 +1,24 @@
-import { type Citation, checks, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  type Citation,
+  expectFields,
+  fail,
+  frozen,
+  type Quantity,
+  quantityOf,
+} from "../../quantity/index.js";
+import { textOf } from "../inputs.js";
 import { carbonateOf } from "./hardness.js";
 import { type InWater, inWater } from "./in-water.js";
 
 /** The cations of the equation, each with its pounds of ammonium sulfate per 100 gal and ppm. */
-export const sulfateCoefficients = { K: 0.002, Na: 0.005, Ca: 0.009, Mg: 0.014, Fe: 0.042 } as const;
+export const sulfateCoefficients: {
+  readonly K: 0.002;
+  readonly Na: 0.005;
+  readonly Ca: 0.009;
+  readonly Mg: 0.014;
+  readonly Fe: 0.042;
+} = /* @__PURE__ */ frozen({ K: 0.002, Na: 0.005, Ca: 0.009, Mg: 0.014, Fe: 0.042 });
 
 /** A cation that takes up sulfate. */
 export type HardnessIon = keyof typeof sulfateCoefficients;
@@ -11,15 +26,20 @@ export type HardnessIon = keyof typeof sulfateCoefficients;
 /** Cations of a water test; what is left out was not tested. */
 export type WaterIons = { readonly [I in HardnessIon]?: InWater<I> };
 
-/** Ammonium sulfate in the spray. */
-export type AmmoniumSulfateRate = Quantity<"mass/volume", "product:ammonium-sulfate/spray">;
+/** Ammonium sulfate in the spray, as a product of a mix. */
+export type AmmoniumSulfateRate<Id extends string = "ammonium-sulfate"> = Quantity<
+  "mass/volume",
+  `product:${Id}/spray`
+>;
 
 /** What the cation equation says. */
-export interface AmmoniumSulfateMinimum {
+export interface AmmoniumSulfateMinimum<Id extends string = "ammonium-sulfate"> {
   readonly type: "ammonium-sulfate-minimum";
   readonly version: 1;
-  /** The minimum by the equation; it goes into `amountFor` or `loadAmounts` as a rate per volume. */
-  readonly minimum: AmmoniumSulfateRate;
+  /** The minimum by the equation. */
+  readonly minimum: AmmoniumSulfateRate<Id>;
+  /** The same as a product of a mix: it goes into the `products` of `loadAmounts` as it is. */
+  readonly product: { readonly id: Id; readonly rate: AmmoniumSulfateRate<Id>; readonly form: "dry" };
   /** What each cation takes, in lb per 100 US gallons. */
   readonly poundsPer100Gallons: Readonly<Partial<Record<HardnessIon, number>>>;
   /** Cations that the test does not give: the minimum may be higher by what they take. */
@@ -27,6 +47,8 @@ export interface AmmoniumSulfateMinimum {
   readonly text: string;
   readonly source: Citation;
 }
+
+const names: readonly HardnessIon[] = ["K", "Na", "Ca", "Mg", "Fe"];
 
 const source: Citation = {
   title:
@@ -36,8 +58,14 @@ const source: Citation = {
   url: "https://www.ag.ndsu.edu/cpr/weeds/equation-used-to-calculate-rate-of-ams-07-02-15",
 };
 
-const rate = (poundsPer100Gallons: number): AmmoniumSulfateRate =>
-  quantity(poundsPer100Gallons / 100, "lb/gal", "product:ammonium-sulfate/spray");
+const rate = <Id extends string>(poundsPer100Gallons: number, id: Id): AmmoniumSulfateRate<Id> =>
+  // Its substance follows from the id, which the compiler knows from the call.
+  quantityOf(
+    poundsPer100Gallons / 100,
+    "lb/gal",
+    `product:${id}/spray`,
+    "ions",
+  ) as unknown as AmmoniumSulfateRate<Id>;
 
 /**
  * The least ammonium sulfate that overcomes the cations of a hard water, by the published equation:
@@ -47,7 +75,9 @@ const rate = (poundsPer100Gallons: number): AmmoniumSulfateRate =>
  * also helps many herbicides, and labels ask for 8.5 to 17. The label wins. A cation that is left out is
  * listed in `notCounted`, not taken as zero in silence.
  *
- * @param ions - `K`, `Na`, `Ca`, `Mg`, `Fe` in the water, zero or more, as mg/L or ppm w/w; at least one
+ * @param ions - `K`, `Na`, `Ca`, `Mg`, `Fe` in the water, zero or more, as mg/L or ppm w/w; at least one. What
+ *   `expectWaterTest` calls a water test may go in whole
+ * @param options - `product`, the id that the ammonium sulfate has in the mix; `"ammonium-sulfate"` where left out
  * @throws RatewrightError for every cation: `missing` (none at all), `range`, `unit/mismatch`, `substance/mismatch`, `type`
  *
  * Source: North Dakota State University Extension, Crop & Pest Report (2015), after Nalewaja and Matysiak
@@ -64,32 +94,42 @@ const rate = (poundsPer100Gallons: number): AmmoniumSulfateRate =>
  * });
  * Number((need.minimum.in("lb/gal") * 100).toFixed(4)); // => 1.73
  * need.notCounted; // => ["Fe"]
+ * const named = ammoniumSulfateMinimum({ Ca: quantity(100, "mg/L", "Ca") }, { product: "ams" });
+ * named.product.rate.of; // => "product:ams/spray"
  * ```
  */
-export const ammoniumSulfateMinimum = (ions: WaterIons): AmmoniumSulfateMinimum => {
-  if (typeof ions !== "object" || ions === null) return fail("type", "ions", ions, "cations of a water test");
-  const pounds: Partial<Record<HardnessIon, number>> = {};
-  const notCounted: HardnessIon[] = [];
-  let total = 0;
-  const door = checks();
-  for (const [name, coefficient] of Object.entries(sulfateCoefficients)) {
-    const ion = name as HardnessIon;
-    const given = ions[ion];
-    if (given === undefined) {
-      notCounted.push(ion);
-      continue;
-    }
-    const part = coefficient * (door.run(() => inWater(given, ion, ion)) ?? 0);
-    pounds[ion] = part;
-    total += part;
-  }
-  door.done();
-  if (notCounted.length === 5) fail("missing", "ions", ions, "at least one of K, Na, Ca, Mg and Fe");
-  const minimum = rate(total);
+export const ammoniumSulfateMinimum = <const Id extends string = "ammonium-sulfate">(
+  ions: WaterIons,
+  options: { readonly product?: Id } = {},
+): AmmoniumSulfateMinimum<Id> => {
+  const test = expectFields(ions, [...names, "pH", "hardness", "HCO3"], "ions", "cations of a water test");
+  const given = expectFields(options, ["product"], "options");
+  const { id, ...parts } = allOf({
+    // Where it is left out, the type parameter is that of the default.
+    id: () =>
+      (given.product === undefined
+        ? "ammonium-sulfate"
+        : textOf(given.product, "options.product", "the id of the ammonium sulfate in the mix")) as Id,
+    ...(Object.fromEntries(
+      names.map((ion) => [
+        ion,
+        () => (test[ion] === undefined ? undefined : sulfateCoefficients[ion] * inWater(test[ion], ion, ion)),
+      ]),
+    ) as Readonly<Record<HardnessIon, () => number | undefined>>),
+  });
+  const notCounted = names.filter((ion) => parts[ion] === undefined);
+  if (notCounted.length === names.length)
+    fail("missing", "ions", ions, "at least one of K, Na, Ca, Mg and Fe");
+  const pounds: Readonly<Partial<Record<HardnessIon, number>>> = Object.fromEntries(
+    names.flatMap((ion) => (parts[ion] === undefined ? [] : [[ion, parts[ion]]])),
+  );
+  const total = names.reduce((sum, ion) => sum + (parts[ion] ?? 0), 0);
+  const minimum = rate(total, id);
   return {
     type: "ammonium-sulfate-minimum",
     version: 1,
     minimum,
+    product: { id, rate: minimum, form: "dry" },
     poundsPer100Gallons: pounds,
     notCounted,
     text: `By the published equation at least ${Number(total.toPrecision(3))} lb of ammonium sulfate per 100 gal (${Number((minimum.in("g/L") * 100).toPrecision(3))} g per 100 L) for the cations tested${notCounted.length > 0 ? `; ${notCounted.join(", ")} not tested` : ""}. That is a minimum by the equation, not the need: its authors advise 4 to 6 lb, labels ask for more.`,
@@ -119,5 +159,6 @@ export const ammoniumSulfateFromHardness = (
 ): { readonly min: AmmoniumSulfateRate; readonly max: AmmoniumSulfateRate } => {
   const total = inWater(hardness, "hardness as CaCO3", "hardness");
   const each = (["Ca", "Mg"] as const).map((ion) => (total / carbonateOf(ion)) * sulfateCoefficients[ion]);
-  return { min: rate(Math.min(...each)), max: rate(Math.max(...each)) };
+  const [least, most] = [Math.min(...each), Math.max(...each)];
+  return { min: rate(least, "ammonium-sulfate"), max: rate(most, "ammonium-sulfate") };
 };

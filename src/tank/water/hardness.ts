@@ -1,5 +1,5 @@
 import { atomicWeights, formulaWeight } from "../../nutrient/index.js";
-import { allOf, type Citation, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, type Citation, fail, frozen, type Quantity, quantity } from "../../quantity/index.js";
 import { type InWater, inWater } from "./in-water.js";
 
 /** Milligrams of calcium carbonate that one milligram of an ion stands for. */
@@ -49,7 +49,7 @@ export interface HardnessScheme {
 }
 
 /** Published classes of hardness. They do not agree: 150 mg/L is hard in one and moderately hard in the other. */
-export const hardnessSchemes: Readonly<Record<"USGS" | "Vermont", HardnessScheme>> = {
+export const hardnessSchemes: Readonly<Record<"USGS" | "Vermont", HardnessScheme>> = /* @__PURE__ */ frozen({
   USGS: {
     source: {
       title: "Do you have information about water hardness in the United States?",
@@ -75,7 +75,7 @@ export const hardnessSchemes: Readonly<Record<"USGS" | "Vermont", HardnessScheme
       { name: "very hard" },
     ],
   },
-};
+});
 
 /** Whose classes of hardness. */
 export type HardnessSchemeId = keyof typeof hardnessSchemes;

@@ -1,4 +1,4 @@
-import type { Citation } from "../../quantity/index.js";
+import { type Citation, frozen } from "../../quantity/index.js";
 
 /** A hardness at which a source says to act, or what then fails. */
 export interface HardnessThreshold {
@@ -14,7 +14,7 @@ const saskatchewan: Citation = {
 };
 
 /** What published sources say of hard spray water; they range from 200 mg/L to 40 grains per US gallon. */
-export const hardnessThresholds: readonly HardnessThreshold[] = [
+export const hardnessThresholds: readonly HardnessThreshold[] = /* @__PURE__ */ frozen([
   {
     value: 200,
     unit: "mg/L",
@@ -58,7 +58,7 @@ export const hardnessThresholds: readonly HardnessThreshold[] = [
   },
   { value: 35, unit: "grain/gal", about: "2,4-D amine nearly useless", source: saskatchewan },
   { value: 40, unit: "grain/gal", about: "too hard for high rates of glyphosate", source: saskatchewan },
-];
+]);
 
 /** What published sources say of ammonium sulfate in spray, in lb per 100 US gallons. */
 export const ammoniumSulfateRates: readonly {
@@ -66,7 +66,7 @@ export const ammoniumSulfateRates: readonly {
   readonly max: number;
   readonly about: string;
   readonly source: Citation;
-}[] = [
+}[] = /* @__PURE__ */ frozen([
   {
     min: 4,
     max: 6,
@@ -87,7 +87,7 @@ export const ammoniumSulfateRates: readonly {
       publisher: "Washington State University small grains",
     },
   },
-];
+]);
 
 /** A published range of spray-water pH. */
 export interface CarrierPH {
@@ -98,7 +98,7 @@ export interface CarrierPH {
 }
 
 /** What published sources say of the pH of spray water in general. The label wins over all of it. */
-export const carrierPHs: readonly CarrierPH[] = [
+export const carrierPHs: readonly CarrierPH[] = /* @__PURE__ */ frozen([
   {
     max: 6,
     about: "mixes keep; from 6 to 7 spray at once; above 7 acidify, but sulfonylureas prefer a high pH",
@@ -119,4 +119,4 @@ export const carrierPHs: readonly CarrierPH[] = [
     about: "best for most",
     source: { title: "Adviser's note, April 2002", publisher: "Cropworx, Colorado", year: 2002 },
   },
-];
+]);

@@ -88,7 +88,7 @@ const thresholdFindings = (hardness: Hardness, products: readonly WaterProduct[]
       code: "water/hardness-amine",
       severity: "warning",
       params: { product: id, hardness: hardness.in("mg/L"), unit: "mg/L" },
-      text: `${name} is an amine phenoxy: in water this hard 2,4-D amine is said to be nearly useless.`,
+      text: `${name} is an amine phenoxy: in water this hard 2,4-D amine can lose most of its activity.`,
       source: ruin.source,
     });
   }
@@ -176,7 +176,7 @@ export const pHFindings = (pH: number, products: readonly WaterProduct[]): reado
       code: "water/pH-spray-soon",
       severity: "note",
       params: { pH },
-      text: `The water has pH ${pH}: from 6 to 7 spray the mix at once. Published ranges: ${ranges}.`,
+      text: `pH ${pH}: do not let the mix stand; spray it out promptly. Published ranges: ${ranges}.`,
       ...(general && { source: general.source }),
     });
   } else if (pH < 4) {

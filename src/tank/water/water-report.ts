@@ -137,6 +137,6 @@ const bicarbonateFinding = (bicarbonate: number): Finding => ({
   code: "water/bicarbonate",
   severity: "caution",
   params: { bicarbonate, limit: 500, unit: "mg/L" },
-  text: `Bicarbonate is ${Number(bicarbonate.toPrecision(3))} mg/L: from 500 it is said to weaken group 1 (dim) herbicides and 2,4-D amine.`,
+  text: `Bicarbonate is ${Number(bicarbonate.toPrecision(3))} mg/L: from 500 it can weaken group 1 (dim) herbicides and 2,4-D amine, by this source.`,
   source: { title: "Spray water quality", publisher: "Saskatchewan Agriculture", year: 2021 },
 });

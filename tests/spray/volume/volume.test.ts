@@ -85,10 +85,18 @@ describe("applicationVolume and its inverses", () => {
     expect(applicationVolume({ flow, speed: mph(4), width: inches(20) }).of).toBe("water");
     const mixed = { flow, applicationVolume: gpa(20), width: inches(20) };
     expect(failures(() => travelSpeed(mixed as never))).toEqual(["substance/mismatch applicationVolume"]);
-    const product = quantity(1, "gal/min", "product");
+    const nitrogen = quantity(1, "gal/min", "N");
     expect(
-      failures(() => applicationVolume({ flow: product, speed: mph(4), width: inches(1) } as never)),
+      failures(() => applicationVolume({ flow: nitrogen, speed: mph(4), width: inches(1) } as never)),
     ).toEqual(["substance/mismatch flow"]);
+  });
+
+  test("take a product that is put on undiluted: what comes out is its rate", () => {
+    const flow = quantity(0.1, "gal/min", "product:oil");
+    const rate = applicationVolume({ flow, speed: mph(4), width: inches(20) });
+    expect(rate.of).toBe("product:oil");
+    // 5940 x 0.1 / (4 x 20).
+    expect(rate.in("gal/acre")).toBeCloseTo(7.425, 9);
   });
 
   test("report everything that is wrong, and guess nothing", () => {
@@ -237,7 +245,7 @@ describe("widths and bands", () => {
     // 30 cm of every 90 cm: a third of 9 ha.
     const third = { band: quantity(30, "cm"), row: quantity(90, "cm") };
     expect(bandTreatedArea({ area: quantity(9, "ha", "gross"), ...third }).in("ha")).toBeCloseTo(3, 12);
-    // A band as wide as the row, also where its inches are told in metres, is the whole field.
+    // A band as wide as the row, also where its inches are told in meters, is the whole field.
     const whole = { band: quantity(inches(30).in("m"), "m"), row: inches(30) };
     expect(bandTreatedArea({ area, ...whole }).in("acre")).toBeCloseTo(3, 12);
     expect(bandTreatedArea({ area, band: inches(30), row: inches(30) }).in("acre")).toBe(3);

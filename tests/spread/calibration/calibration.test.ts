@@ -6,6 +6,7 @@ import {
   bulkDensity,
   effectiveFieldCapacity,
   hopperLoad,
+  hopperVolume,
   loadCoverage,
   rateAtSpeed,
   runLength,
@@ -34,7 +35,7 @@ describe("the constants of the trade follow from the units", () => {
     expect(spreadRate({ amount: lb(1), area: quantity(1, "ft2") }).in("US ton/acre")).toBeCloseTo(21.78, 9);
     const plot = quantity(1, "acre").dividedBy(128);
     expect(acrePounds(spreadRate({ amount: quantity(1, "oz", "product"), area: plot }))).toBeCloseTo(8, 9);
-    // A pound of nothing but mass on a square metre: 10 000 to the hectare.
+    // A pound of nothing but mass on a square meter: 10 000 to the hectare.
     const kilo = { amount: quantity(1, "kg", "product"), area: quantity(1, "m2") };
     expect(spreadRate(kilo).in("kg/ha")).toBe(10_000);
   });
@@ -95,7 +96,7 @@ describe("spreadRate", () => {
     );
   });
 
-  test("targetCatch in metric units, by hand: 100 kg/ha is 10 g to the square metre", () => {
+  test("targetCatch in metric units, by hand: 100 kg/ha is 10 g to the square meter", () => {
     const rate = quantity(100, "kg/ha", "product");
     expect(targetCatch({ rate, area: quantity(0.25, "m2") }).in("g")).toBeCloseTo(2.5, 12);
     expect(targetCatch({ rate, swath: m(3), distance: m(100), passes: 2 }).in("kg")).toBeCloseTo(6, 12);
@@ -419,4 +420,32 @@ describe("rates with their errors", () => {
       "missing speed",
     ]);
   });
+});
+
+test("the room that a load takes in a hopper is the way back from what a hopper holds", () => {
+  fc.assert(
+    fc.property(positive, fc.double({ min: 5, max: 200, noNaN: true }), (pounds, density) => {
+      const bulkDensityOf = quantity(density, "lb/ft3");
+      const volume = hopperVolume({ load: quantity(pounds, "lb", "product"), bulkDensity: bulkDensityOf });
+      close(hopperLoad({ volume, bulkDensity: bulkDensityOf }).in("lb"), pounds);
+    }),
+  );
+});
+
+test("a rate of water against a target of spray names the way from one to the other", () => {
+  const run = {
+    rate: quantity(20, "gal/acre", "water"),
+    from: quantity(3, "mi/h"),
+    target: quantity(10, "gal/acre", "spray") as never,
+    feed: "power-driven",
+  } as const;
+  expect(() => speedForRate(run)).toThrow("asFinishedSpray(rate).value");
+});
+
+test("a target of spray for a measurement with water names the way from one to the other", () => {
+  const measured = quantity(20, "gal/acre", "water");
+  const target = quantity(10, "gal/acre", "spray") as never;
+  expect(() => checkAgainstTarget({ measured, target, tolerance: percent(5) })).toThrow(
+    "asFinishedSpray(measured)",
+  );
 });

@@ -6,6 +6,7 @@ import {
   overlapDeposits,
   overlappedRate,
   overlappedRateEstimate,
+  overlappedVolume,
   type Positions,
   type SpreadPattern,
   spreadPattern,
@@ -23,7 +24,7 @@ const places = fc.constantFrom<Positions>("pans", 7, 40);
 const close = (a: number, b: number, scale = Math.abs(b)): void =>
   expect(Math.abs(a - b)).toBeLessThanOrEqual(1e-9 * Math.max(scale, 1e-12));
 
-/** The catch at any place, by lines between the pans, down to nothing one metre past the ends of the row. */
+/** The catch at any place, by lines between the pans, down to nothing one meter past the ends of the row. */
 const catchAt = (catches: readonly number[], left: number, x: number): number => {
   const at = x + left;
   const low = Math.floor(at);
@@ -51,6 +52,12 @@ const depositAt = (
 const options = (swath: number, driving: Driving, positions: Positions) =>
   ({ swath: m(swath), driving, positions, divisor: "n" }) as const;
 
+/** The same for the deposits, which know no divisor. */
+const placed = (...args: Parameters<typeof options>) => {
+  const { divisor, ...rest } = options(...args);
+  return rest;
+};
+
 describe("the deposit after overlap", () => {
   test("is what a simulation of passes gives, at the pans", () => {
     fc.assert(
@@ -61,7 +68,7 @@ describe("the deposit after overlap", () => {
         fc.integer({ min: 0, max: 48 }),
         (catches, k, driving, place) => {
           const left = (place % (2 * catches.length - 1)) / 2;
-          const found = overlapDeposits(row(catches, left), options(k, driving, "pans"));
+          const found = overlapDeposits(row(catches, left), placed(k, driving, "pans"));
           expect(found.deposits).toHaveLength(driving === "one direction" ? k : 2 * k);
           found.deposits.forEach((deposit, i) => {
             const x = found.offsets[i] as number;
@@ -77,7 +84,7 @@ describe("the deposit after overlap", () => {
     const catches = [0, 2, 7, 3, 9, 4, 1];
     for (const driving of drivings) {
       for (const swath of [2.3, 5, 8.9]) {
-        const found = overlapDeposits(row(catches, 2), options(swath, driving, 6));
+        const found = overlapDeposits(row(catches, 2), placed(swath, driving, 6));
         found.deposits.forEach((deposit, i) => {
           const fine = 300;
           const width = swath / 6;
@@ -100,7 +107,7 @@ describe("the deposit after overlap", () => {
         fc.constantFrom(...drivings),
         places,
         (catches, k, driving, positions) => {
-          const { deposits, mean } = overlapDeposits(row(catches), options(k, driving, positions));
+          const { deposits, mean } = overlapDeposits(row(catches), placed(k, driving, positions));
           close(mean, catches.reduce((a, b) => a + b) / k);
           close(deposits.reduce((a, b) => a + b) / deposits.length, mean);
         },
@@ -137,7 +144,7 @@ describe("the deposit after overlap", () => {
             const gap = (offsets[i] as number) - (offsets[i - 1] as number);
             total += (gap * ((catches[i] as number) + (catches[i - 1] as number))) / 2;
           }
-          const { deposits, mean } = overlapDeposits(pattern, options(swath, driving, 12));
+          const { deposits, mean } = overlapDeposits(pattern, placed(swath, driving, 12));
           close(mean, total / swath);
           close(deposits.reduce((a, b) => a + b) / deposits.length, total / swath);
         },
@@ -340,7 +347,7 @@ describe("overlappedRate", () => {
   test("is the mass balance in both systems", () => {
     const metric = spreadPattern({ catches, unit: "g", pans, panArea: quantity(0.25, "m2") });
     const rate = overlappedRate(metric, { swath: m(6) });
-    // 18 g over six pans of a quarter of a square metre
+    // 18 g over six pans of a quarter of a square meter
     expect(rate.in("kg/ha")).toBeCloseTo((18 / 6 / 0.25) * 10, 9);
     const us = spreadPattern({
       catches: catches.map((one) => quantity(one, "g").in("oz")),
@@ -380,5 +387,35 @@ describe("overlappedRate", () => {
     expect(value.in("kg/ha")).toBeCloseTo(126, 9);
     // 120 and 132: their standard deviation over the root of two is half their difference
     expect(standardError.in("kg/ha")).toBeCloseTo(6, 9);
+  });
+});
+
+describe("a spray pattern over its swath", () => {
+  const pattern = (unit: string, more: object = {}) =>
+    spreadPattern({
+      catches: [0, 2, 4, 6, 4, 2, 0],
+      unit,
+      of: "spray",
+      pans: { spacing: quantity(1, "m"), left: 3 },
+      ...more,
+    });
+
+  test("by volume per area is the mean of what the cards read", () => {
+    // 18 L/ha m over 4 m.
+    expect(overlappedVolume(pattern("L/ha"), { swath: m(4) }).in("L/ha")).toBeCloseTo(4.5, 12);
+  });
+
+  test("by volume goes by the area of a cup", () => {
+    // 18 mL m over 4 m is 4.5 mL on 0.01 m2: 450 mL/m2.
+    const cups = pattern("mL", { panArea: quantity(0.01, "m2") });
+    expect(overlappedVolume(cups, { swath: m(4) }).in("L/ha")).toBeCloseTo(4500, 9);
+  });
+
+  test("catches of another kind name the function that takes them", () => {
+    expect(() => overlappedVolume(pattern("g"), { swath: m(4) })).toThrow(
+      "overlappedRate takes catches by mass",
+    );
+    const cups = pattern("mL", { panArea: quantity(0.01, "m2") });
+    expect(() => overlappedRate(cups, { swath: m(4) })).toThrow("overlappedVolume takes catches by volume");
   });
 });

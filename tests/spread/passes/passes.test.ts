@@ -132,7 +132,7 @@ describe("headerStrips", () => {
   });
 });
 
-test("a row of pans has one at the centre and as many on either side", () => {
+test("a row of pans has one at the center and as many on either side", () => {
   const row = panRow({ swath: m(10), spacing: quantity(50, "cm") });
   expect(row.pans).toEqual({ least: 31, most: 41 });
   expect([row.least.in("m"), row.most.in("m")]).toEqual([15, 20]);

@@ -243,7 +243,7 @@ describe("loadingOrder", () => {
           products: some.map((formulation) => ({ id: formulation, formulation })),
         });
         for (const pair of firm)
-          expect(pair.votes.for, `${pair.first} ${pair.second}`).toBeGreaterThan(pair.votes.against);
+          expect(pair.counts.for, `${pair.first} ${pair.second}`).toBeGreaterThan(pair.counts.against);
       }),
     );
   });
@@ -491,7 +491,7 @@ describe("what decided a pair is said", () => {
 
   test("a majority of the orders that rank the two, with its count", () => {
     const { pair, text } = deciding("EC", "SL");
-    expect([pair?.resolvedBy, pair?.votes.for, pair?.votes.against]).toEqual(["majority", 6, 5]);
+    expect([pair?.resolvedBy, pair?.counts.for, pair?.counts.against]).toEqual(["majority", 6, 5]);
     expect(text).toContain("6 of the 11 published orders that rank the two say so");
     expect(text).not.toContain("all published orders");
   });

@@ -27,14 +27,14 @@ const counted: readonly (readonly [Formulation, Formulation, number, number])[] 
   ["WG", "WP", 1, 2],
 ];
 
-describe("votes of the published loading orders", () => {
+describe("rankings of the published loading orders", () => {
   test.each(counted)("%s before %s: %i to %i", (first, second, yes, no) => {
-    const votes = pairOrder(first, second);
-    expect([votes.for.length, votes.against.length]).toEqual([yes, no]);
+    const counts = pairOrder(first, second);
+    expect([counts.for.length, counts.against.length]).toEqual([yes, no]);
     const back = pairOrder(second, first);
-    expect(back.for).toEqual(votes.against);
-    expect(back.against).toEqual(votes.for);
-    expect(back.standing).toBe(votes.standing);
+    expect(back.for).toEqual(counts.against);
+    expect(back.against).toEqual(counts.for);
+    expect(back.standing).toBe(counts.standing);
   });
 
   test("names the dissenters", () => {
@@ -107,12 +107,12 @@ describe("votes of the published loading orders", () => {
     expect(table.order).toEqual(
       "conditioner,water-soluble packet,SG,WP,WG,SC,CS,SE,EW,EC,OD,SL,oil adjuvant,surfactant".split(","),
     );
-    expect(table.votes[table.kinds.indexOf("EC")]?.[table.kinds.indexOf("SL")]).toBe(6);
+    expect(table.counts[table.kinds.indexOf("EC")]?.[table.kinds.indexOf("SL")]).toBe(6);
   });
 
   test("the runner-up keeps one vote less, and is no order of the best score", () => {
-    const { runnerUp, votes, kinds, best } = mixingOrderTable();
-    const at = (a: Formulation, b: Formulation): number => votes[kinds.indexOf(a)]?.[kinds.indexOf(b)] ?? 0;
+    const { runnerUp, counts, kinds, best } = mixingOrderTable();
+    const at = (a: Formulation, b: Formulation): number => counts[kinds.indexOf(a)]?.[kinds.indexOf(b)] ?? 0;
     let kept = 0;
     runnerUp.order.forEach((a, i) => {
       for (const b of runnerUp.order.slice(i + 1)) kept += at(a, b);
@@ -132,16 +132,16 @@ describe("votes of the published loading orders", () => {
           minLength: 5,
           maxLength: 5,
         }),
-        (votes) => {
+        (counts) => {
           const scores = orders([0, 1, 2, 3, 4]).map((order) =>
             order.reduce(
-              (sum, a, i) => sum + order.slice(i + 1).reduce((more, b) => more + (votes[a]?.[b] ?? 0), 0),
+              (sum, a, i) => sum + order.slice(i + 1).reduce((more, b) => more + (counts[a]?.[b] ?? 0), 0),
               0,
             ),
           );
           const best = Math.max(...scores);
           const next = Math.max(...scores.filter((score) => score < best), -1);
-          const found = bestOrders(votes);
+          const found = bestOrders(counts);
           expect(found.best).toBe(best);
           expect(found.count).toBe(scores.filter((score) => score === best).length);
           expect(found.next?.kept ?? -1).toBe(next);

@@ -1,0 +1,39 @@
+import { describe, expect, test } from "vitest";
+import { RatewrightError } from "../../../src/quantity/index.js";
+import { jugCode } from "../../../src/tank/index.js";
+
+describe("the code on a jug", () => {
+  test.each([
+    ["4F", "SC", "4 lb/gal of ai/product"],
+    ["2EC", "EC", "2 lb/gal of ai/product"],
+    ["3.3 EC", "EC", "3.3 lb/gal of ai/product"],
+    ["75WDG", "WG", "75 % w/w of ai/product"],
+    ["50wp", "WP", "50 % w/w of ai/product"],
+    ["WSB", "water-soluble packet", undefined],
+    ["SE", "SE", undefined],
+  ] as const)("%s", (code, formulation, content) => {
+    const found = jugCode(code);
+    expect([found.formulation, found.content?.toString()]).toEqual([formulation, content]);
+  });
+
+  const errorOf = (run: () => unknown): RatewrightError | undefined => {
+    try {
+      run();
+    } catch (error) {
+      if (error instanceof RatewrightError) return error;
+      throw error;
+    }
+    return undefined;
+  };
+
+  test.each([
+    ["4L", "type"],
+    ["120WP", "range"],
+    ["2G", "infeasible"],
+    ["", "type"],
+    ["75", "type"],
+    ["x".repeat(1e6), "type"],
+  ] as const)("%s is refused", (code, wanted) => {
+    expect(errorOf(() => jugCode(code))?.code).toBe(wanted);
+  });
+});
