@@ -21,6 +21,7 @@ export {
   nitrogenBreakdown,
   productNitrogen,
 } from "./label/nitrogen-breakdown.js";
+export { isNutrient, nutrients } from "./label/nutrient.js";
 export {
   type ReleaseClass,
   type ReleaseScheme,

@@ -343,7 +343,7 @@ describe("cost", () => {
     const target = quantity(1, "lb/acre", "N");
     const none = undefined as never;
     expect(faultsOf(() => nutrientCost({ product: none, price, nutrient: "N" }))).toEqual(["type product"]);
-    expect(faultsOf(() => cheapestSource({ target, sources: [none] }))).toEqual(["type sources[0].product"]);
+    expect(faultsOf(() => cheapestSource({ target, sources: [none] }))).toEqual(["missing sources[0]"]);
     expect(faultsOf(() => costPerArea({ product: none, rate: none, price }))).toEqual([
       "type product",
       "type rate",
@@ -366,9 +366,8 @@ describe("cost", () => {
     // A worth that is no nutrient of an analysis would be left out in silence.
     const slow = { "N:slow": usd(1).per(quantity(1, "lb", "N:slow")), K20: price, N: price };
     expect(faultsOf(() => nutrientCost(never({ product, price, nutrient: "P2O5", worth: slow })))).toEqual([
-      "substance/unknown worth.N:slow",
-      "substance/unknown worth.K20",
-      "substance/mismatch worth.N",
+      "type worth.N:slow",
+      "type worth.K20",
     ]);
     expect(faultsOf(() => nutrientCost(never({ product, price, nutrient: "P2O5", worth: 5 })))).toEqual([
       "type worth",
@@ -382,7 +381,7 @@ describe("cost", () => {
     const sources = [null, { product, price: 3 }, { product: bare, price: perGallon }];
     expect(faultsOf(() => cheapestSource(never({ target, sources })))).toEqual([
       "range target",
-      "type sources[0].product",
+      "type sources[0]",
       "type sources[1].price",
       "missing sources[2].product.density",
     ]);

@@ -1,4 +1,13 @@
-import { type Citation, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import {
+  allOf,
+  type Citation,
+  expectFields,
+  expectList,
+  expectNumber,
+  expectOneOf,
+  fail,
+  Quantity,
+} from "../../quantity/index.js";
 
 /** One printed potential acidity; below zero for a base. */
 export interface AcidityRow {
@@ -40,10 +49,22 @@ export const tabulatedAcidity = <B extends AcidityBasis>(
   table: AcidityTable<B>,
   material: string,
 ): Quantity<"mass/mass", B> => {
-  const row = table?.rows?.find((one) => one.material === material);
+  const { of, unit, rows } = expectFields(table, ["of", "unit", "source", "rows"], "table");
+  const list = expectList(rows, "table.rows", "row") as readonly AcidityRow[];
+  const row = list.find((one) => one?.material === material);
   if (row === undefined) {
-    const names = (table?.rows ?? []).map((one) => one.material).join(", ");
-    return fail("type", "material", material, `a material of the table: ${names}`);
+    const names = list.slice(0, 60).map((one) => one?.material);
+    return fail("type", "material", material, `a material of the table: ${names.join(", ")}`.slice(0, 2000));
   }
-  return quantityOf(row.value, table.unit, table.of, "material") as unknown as Quantity<"mass/mass", B>;
+  const { basis, read } = allOf({
+    basis: () => expectOneOf(of, bases, "table.of"),
+    read: () => ({
+      value: expectNumber(row.value, "table.rows.value"),
+      unit: expectOneOf(unit, units, "table.unit"),
+    }),
+  });
+  return new Quantity(read.value, read.unit, basis as B, "mass/mass");
 };
+
+const bases = ["CaCO3 equivalent/N", "CaCO3 equivalent/product"] as const;
+const units = ["lb/lb", "% w/w", "lb/US ton"] as const;

@@ -1,7 +1,8 @@
+import { frozen } from "../../quantity/index.js";
 import type { AcidityTable } from "./acidity-table.js";
 
 /** A crop adviser study wiki, table 2: pounds of CaCO3 per pound of nitrogen. */
-export const adviserAcidity: AcidityTable<"CaCO3 equivalent/N"> = {
+export const adviserAcidity: AcidityTable<"CaCO3 equivalent/N"> = /* @__PURE__ */ frozen({
   of: "CaCO3 equivalent/N",
   unit: "lb/lb",
   source: {
@@ -21,4 +22,4 @@ export const adviserAcidity: AcidityTable<"CaCO3 equivalent/N"> = {
     },
     { material: "diammonium phosphate", value: 3.6 },
   ],
-};
+});

@@ -1,7 +1,8 @@
+import { frozen } from "../../quantity/index.js";
 import type { AcidityTable } from "./acidity-table.js";
 
 /** University of California table: pounds of CaCO3 per pound of nitrogen; below zero for a base. */
-export const californiaAcidity: AcidityTable<"CaCO3 equivalent/N"> = {
+export const californiaAcidity: AcidityTable<"CaCO3 equivalent/N"> = /* @__PURE__ */ frozen({
   of: "CaCO3 equivalent/N",
   unit: "lb/lb",
   source: {
@@ -21,4 +22,4 @@ export const californiaAcidity: AcidityTable<"CaCO3 equivalent/N"> = {
     { material: "urea solution", value: 1.56, nitrogenPercent: 23 },
     { material: "ammonium nitrate solution", value: 1.82, nitrogenPercent: 20 },
   ],
-};
+});

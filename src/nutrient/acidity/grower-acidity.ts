@@ -1,7 +1,8 @@
+import { frozen } from "../../quantity/index.js";
 import type { AcidityTable } from "./acidity-table.js";
 
 /** A growers' page: pounds of CaCO3 per short ton, as United States labels state it; below zero for a base. */
-export const growerAcidity: AcidityTable<"CaCO3 equivalent/product"> = {
+export const growerAcidity: AcidityTable<"CaCO3 equivalent/product"> = /* @__PURE__ */ frozen({
   of: "CaCO3 equivalent/product",
   unit: "lb/US ton",
   source: {
@@ -19,4 +20,4 @@ export const growerAcidity: AcidityTable<"CaCO3 equivalent/product"> = {
     { material: "potassium nitrate", value: -520 },
     { material: "sodium nitrate", value: -580 },
   ],
-};
+});

@@ -1,7 +1,8 @@
+import { frozen } from "../../quantity/index.js";
 import type { AcidityTable } from "./acidity-table.js";
 
 /** Oregon State University, table 26-2: pounds of CaCO3 per 100 lb of material; below zero for a base. */
-export const oregonAcidity: AcidityTable<"CaCO3 equivalent/product"> = {
+export const oregonAcidity: AcidityTable<"CaCO3 equivalent/product"> = /* @__PURE__ */ frozen({
   of: "CaCO3 equivalent/product",
   unit: "% w/w",
   source: {
@@ -16,4 +17,4 @@ export const oregonAcidity: AcidityTable<"CaCO3 equivalent/product"> = {
     { material: "potassium nitrate", value: -23, nitrogenPercent: 13 },
     { material: "urea", value: 71, nitrogenPercent: 45 },
   ],
-};
+});

@@ -1,13 +1,17 @@
 import {
-  checks,
+  allOf,
+  expectFields,
+  expectList,
   expectNumber,
+  expectOneOf,
   expectQuantity,
   expectRecord,
   fail,
-  type Quantity,
-  quantityOf,
+  Quantity,
+  timesOf,
 } from "../../quantity/index.js";
 import { atomicWeights, formulaWeight } from "../label/atomic-weights.js";
+import { eachOf } from "../label/under-path.js";
 
 /**
  * How much of the nitrogen is taken to acidify.
@@ -45,15 +49,11 @@ const calciumCarbonate = { Ca: 1, C: 1, O: 3 } as const;
 /** Mass of CaCO3 that neutralizes the acid of one mole. */
 const perEquivalent = (): number => formulaWeight(calciumCarbonate) / 2;
 
-const checkedConvention = (input: AcidityConvention): AcidityConvention =>
-  input === "half nitrogen credit" || input === "full nitrification"
-    ? input
-    : fail(
-        input === undefined ? "missing" : "type",
-        "convention",
-        input,
-        '"half nitrogen credit" or "full nitrification"',
-      );
+const conventions = ["half nitrogen credit", "full nitrification"] as const;
+
+/** An acidity as CaCO3, per mass of nitrogen or of product. */
+const acidityOf = <S extends string>(value: number, unit: string, of: S): Quantity<"mass/mass", S> =>
+  new Quantity(value, unit, of, "mass/mass");
 
 /**
  * The potential acidity of a nitrogen source per mass of its nitrogen, from its formula: the mass of pure
@@ -86,22 +86,13 @@ export const potentialAcidityOfSource = (input: {
   readonly source: AcidSource;
   readonly convention: AcidityConvention;
 }): Quantity<"mass/mass", "CaCO3 equivalent/N"> => {
-  expectRecord(input);
-  const door = checks();
-  const convention = door.run(() => checkedConvention(input.convention));
-  door.run(() => {
-    if (typeof input.source === "string" && Object.hasOwn(acidPerNitrogen, input.source)) return;
-    const code = input.source === undefined ? "missing" : "type";
-    fail(code, "source", input.source, Object.keys(acidPerNitrogen).join(", "));
+  expectFields(input, ["source", "convention"], "input");
+  const { convention, source } = allOf({
+    convention: () => expectOneOf(input.convention, conventions, "convention"),
+    source: () => expectOneOf(input.source, Object.keys(acidPerNitrogen) as AcidSource[], "source"),
   });
-  door.done();
-  const k = acidPerNitrogen[input.source] - (convention === "half nitrogen credit" ? 0.5 : 0);
-  return quantityOf(
-    (k * perEquivalent()) / atomicWeights.N,
-    "kg/kg",
-    "CaCO3 equivalent/N",
-    "acidity",
-  ) as unknown as Quantity<"mass/mass", "CaCO3 equivalent/N">;
+  const k = acidPerNitrogen[source] - (convention === "half nitrogen credit" ? 0.5 : 0);
+  return acidityOf((k * perEquivalent()) / atomicWeights.N, "kg/kg", "CaCO3 equivalent/N");
 };
 
 /** Equivalents per mole: acid-forming above zero, base-forming below. One of the three of phosphate counts. */
@@ -144,36 +135,43 @@ export const potentialAcidity = (input: {
   readonly percent: AcidComposition;
   readonly convention: AcidityConvention;
 }): Quantity<"mass/mass", "CaCO3 equivalent/product"> => {
-  expectRecord(input);
-  const door = checks();
-  const convention = door.run(() => checkedConvention(input.convention));
-  const percent = door.run(() => expectRecord(input.percent, "percent", "percentages, as elements")) ?? {};
-  let [total, acid] = [0, 0];
-  for (const [element, value] of Object.entries(percent)) {
-    door.run(() => {
-      if (element !== "N" && !Object.hasOwn(charges, element)) {
-        fail("substance/unknown", `percent.${element}`, element, "N, P, S, Cl, K, Na, Ca or Mg, as elements");
-      }
-      const share = expectNumber(value, `percent.${element}`, { min: 0, max: 100 });
-      const charge =
-        element === "N"
-          ? convention === "full nitrification"
-            ? 1
-            : 0.5
-          : charges[element as keyof typeof charges];
-      total += share;
-      acid += (charge * share) / atomicWeights[element as "N" | keyof typeof charges];
-    });
-  }
-  door.done();
-  if (Object.keys(percent).length === 0) fail("missing", "percent", "nothing", "at least one element");
-  if (total > 100 * (1 + 1e-9)) fail("range", "percent", `${total} % in all`, "100 % or less in all");
-  return quantityOf(
-    acid * perEquivalent(),
-    "% w/w",
-    "CaCO3 equivalent/product",
-    "acidity",
-  ) as unknown as Quantity<"mass/mass", "CaCO3 equivalent/product">;
+  expectFields(input, ["percent", "convention"], "input");
+  const { convention, shares } = allOf({
+    convention: () => expectOneOf(input.convention, conventions, "convention"),
+    shares: () => readComposition(input.percent),
+  });
+  const nitrogen = convention === "full nitrification" ? 1 : 0.5;
+  const acid = shares.reduce(
+    (sum, [element, share]) =>
+      sum + ((element === "N" ? nitrogen : charges[element]) * share) / atomicWeights[element],
+    0,
+  );
+  return acidityOf(acid * perEquivalent(), "% w/w", "CaCO3 equivalent/product");
+};
+
+type AcidElement = keyof AcidComposition;
+const acidElements = ["N", "P", "S", "Cl", "K", "Na", "Ca", "Mg"] as const satisfies readonly AcidElement[];
+
+/** Percent by weight of each element that is stated. */
+const readComposition = (input: unknown): readonly (readonly [AcidElement, number])[] => {
+  const given = expectRecord(input, "percent", "percentages, as elements");
+  const stated = Object.keys(given).slice(0, 20);
+  if (stated.length === 0) fail("missing", "percent", "nothing", "at least one element");
+  const shares = eachOf(
+    stated,
+    "percent",
+    (name) => {
+      const element =
+        acidElements.find((one) => one === name) ??
+        fail("substance/unknown", "", name, "N, P, S, Cl, K, Na, Ca or Mg, as elements");
+      return [element, expectNumber(given[name], "", { min: 0, max: 100 })] as const;
+    },
+    (name) => `percent.${name.slice(0, 40)}`,
+  );
+  const total = shares.reduce((sum, [, share]) => sum + share, 0);
+  return total > 100 * (1 + 1e-9)
+    ? fail("range", "percent", `${total} % in all`, "100 % or less in all")
+    : shares;
 };
 
 /**
@@ -200,21 +198,15 @@ export const acidityPerNitrogen = (
   acidity: Quantity<"mass/mass", "CaCO3 equivalent/product">,
   options: { readonly nitrogenPercent: number },
 ): Quantity<"mass/mass", "CaCO3 equivalent/N"> => {
-  const { nitrogenPercent } = expectRecord(options, "options");
-  const door = checks();
-  const stated = door.run(() =>
-    expectQuantity(acidity, { dimension: "mass/mass", of: "CaCO3 equivalent/product" }, "acidity").in(
-      "% w/w",
-    ),
-  );
-  const percent = door.run(() => expectNumber(nitrogenPercent, "nitrogenPercent", { above: 0, max: 100 }));
-  door.done();
-  return quantityOf(
-    (stated as number) / (percent as number),
-    "kg/kg",
-    "CaCO3 equivalent/N",
-    "acidity",
-  ) as unknown as Quantity<"mass/mass", "CaCO3 equivalent/N">;
+  const { stated, percent } = allOf({
+    stated: () =>
+      expectQuantity(acidity, { dimension: "mass/mass", of: "CaCO3 equivalent/product" }, "acidity").in(
+        "% w/w",
+      ),
+    options: () => expectFields(options, ["nitrogenPercent"], "options"),
+    percent: () => expectNumber(Object(options).nitrogenPercent, "nitrogenPercent", { above: 0, max: 100 }),
+  });
+  return acidityOf(stated / percent, "kg/kg", "CaCO3 equivalent/N");
 };
 
 /** Nitrogen of one source in a season, with its potential acidity. */
@@ -256,26 +248,27 @@ export interface AcidifyingNitrogen {
 export const limeForNitrogen = (
   season: readonly AcidifyingNitrogen[],
 ): Quantity<"mass/area", "CaCO3 equivalent"> => {
-  if (!Array.isArray(season)) return fail("type", "season", season, "a list of nitrogen with its acidity");
-  if (season.length === 0) fail("missing", "season", "an empty list", "at least one source");
-  const door = checks();
-  const parts = season.map((entry: AcidifyingNitrogen, i) => {
-    const at = `season[${i}]`;
-    const nitrogen = door.run(
-      () =>
+  const list = expectList(season, "season", "source");
+  if (list.length > mostSources) fail("range", "season", list, `at most ${mostSources} sources`);
+  const parts = eachOf(list, "season", (item) => {
+    const entry = expectFields(item, ["nitrogen", "acidity"], "", "{ nitrogen, acidity }");
+    const { nitrogen, acidity } = allOf({
+      nitrogen: () =>
         expectQuantity(
-          entry?.nitrogen,
+          entry.nitrogen,
           { dimension: "mass/area", of: "N", bound: "non-negative" },
           "nitrogen",
         ),
-      at,
+      acidity: () =>
+        expectQuantity(entry.acidity, { dimension: "mass/mass", of: "CaCO3 equivalent/N" }, "acidity"),
+    });
+    return expectQuantity(
+      timesOf(nitrogen, acidity),
+      { dimension: "mass/area", of: "CaCO3 equivalent" },
+      "lime",
     );
-    const acidity = door.run(
-      () => expectQuantity(entry?.acidity, { dimension: "mass/mass", of: "CaCO3 equivalent/N" }, "acidity"),
-      at,
-    );
-    return nitrogen && acidity && (nitrogen.times(acidity) as Quantity<"mass/area", "CaCO3 equivalent">);
   });
-  door.done();
-  return (parts as Quantity<"mass/area", "CaCO3 equivalent">[]).reduce((sum, part) => sum.plus(part));
+  return parts.reduce((sum, part) => sum.plus(part));
 };
+
+const mostSources = 1000;

@@ -1,8 +1,11 @@
-import { checks, expectNumber, expectQuantity, fail } from "../../quantity/index.js";
-import { isNutrient, percentOf } from "../label/analysis.js";
+import { allOf, checks, expectFields, expectQuantity, fail } from "../../quantity/index.js";
+import { percentOf } from "../label/analysis.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { productNitrogen } from "../label/nitrogen-breakdown.js";
-import type { BlendMaterial, BlendNutrientLimit, LeastCostBlendInput } from "./blend-input.js";
+import { isNutrient } from "../label/nutrient.js";
+import { eachOf } from "../label/under-path.js";
+import type { BlendLimits } from "./blend-input.js";
+import { type ReadMaterial, readSaltIndex } from "./read-material.js";
 
 /** A limit on a blend as one row: the sum over materials of share of the batch times coefficient. */
 export interface LimitRow {
@@ -19,84 +22,106 @@ export interface LimitRow {
   readonly kind: "nutrient" | "slow share" | "salt index" | "acidity";
 }
 
-type Read = (material: BlendMaterial<string>, i: number) => number;
+/** One side of a limit: what is the least, or the most. */
+type Side = readonly [side: "least" | "most", bound: number];
+
+/** A value for each material, and zero for filler. */
+type Columns = (read: (material: ReadMaterial, i: number) => number) => number[];
 
 /** The limits of a blend as rows over the materials (and a last column for filler), in percent. */
-export const limitRows = (input: LeastCostBlendInput<string>): LimitRow[] => {
-  const { materials, limits } = input;
-  const door = checks();
-  const rows: LimitRow[] = [];
-  const filler = input.filler === undefined ? [] : [0];
-  const columns = (read: Read): number[] => [
-    ...materials.map((material, i) => door.run(() => read(material, i)) ?? 0),
-    ...filler,
-  ];
-  const percent = (q: unknown, of: string, path: string): number =>
-    expectQuantity(q, { dimension: "mass/mass", of }, path).in("% w/w");
-  const pair = (
-    least: unknown,
-    most: unknown,
-    at: (side: "least" | "most") => string,
-    read: (q: unknown, path: string) => number,
-  ): (readonly ["least" | "most", number])[] => {
-    const found = (["least", "most"] as const).flatMap((side) => {
-      const q = side === "least" ? least : most;
-      const value = q === undefined ? undefined : door.run(() => read(q, at(side)));
-      return value === undefined ? [] : [[side, value] as const];
-    });
-    const [low, high] = found;
-    if (low !== undefined && high !== undefined && low[1] > high[1]) {
-      door.run(() => fail("conflict", at("least"), low[1], `at most the ${high[1]} of ${at("most")}`));
-    }
-    return found;
-  };
+export const limitRows = (
+  limits: BlendLimits,
+  materials: readonly ReadMaterial[],
+  filler: boolean,
+): readonly LimitRow[] => {
+  const columns: Columns = (read) => [...materials.map(read), ...(filler ? [0] : [])];
+  const { nutrients, slow, salt, acidity } = allOf({
+    nutrients: () => nutrientRows(limits.nutrients ?? [], columns),
+    slow: () => slowShareRows(limits, columns),
+    salt: () => saltRows(limits, columns),
+    acidity: () => acidityRows(limits, columns),
+  });
+  const rows = [...nutrients, ...slow, ...salt, ...acidity];
+  return rows.length > 0 ? rows : fail("missing", "limits", "no limit", "a limit, at least on one nutrient");
+};
 
-  const nutrients: unknown = limits?.nutrients ?? [];
-  const listed = Array.isArray(nutrients)
-    ? (nutrients as readonly (BlendNutrientLimit | null | undefined)[])
-    : (door.run(() => fail("type", "limits.nutrients", nutrients, "a list of { least, most }")) ?? []);
-  listed.forEach((limit, k) => {
-    const place = `limits.nutrients[${k}]`;
-    const at = (side: "least" | "most"): string => `${place}.${side}`;
-    const one = limit?.least ?? limit?.most;
-    const of = String((one as { of?: unknown } | undefined)?.of);
-    const nutrient = /^(.+)\/product$/.exec(of)?.[1];
-    if (!limit || nutrient === undefined || !isNutrient(nutrient)) {
-      door.run(() =>
-        fail(
-          one === undefined ? "missing" : "substance/mismatch",
-          place,
-          one,
-          'least or most of a nutrient, such as quantity(20, "% w/w", "N/product")',
-          nutrient === "N:slow" ? { suggestion: "leastSlowShare, a share of the nitrogen" } : {},
-        ),
-      );
-      return;
+const percent = (q: unknown, of: string, path: string): number =>
+  expectQuantity(q, { dimension: "mass/mass", of }, path).in("% w/w");
+
+const inRange = (value: number, path: string): number =>
+  value < 0 || value > 100 ? fail("range", path, value, "a percentage from 0 to 100") : value;
+
+/** The sides of a limit that are stated, the least not above the most. */
+const sidesOf = (
+  stated: { readonly least?: unknown; readonly most?: unknown },
+  at: (side: "least" | "most") => string,
+  read: (q: unknown, path: string) => number,
+): readonly Side[] => {
+  const { least, most } = allOf({
+    least: () => (stated.least === undefined ? undefined : read(stated.least, at("least"))),
+    most: () => (stated.most === undefined ? undefined : read(stated.most, at("most"))),
+  });
+  if (least !== undefined && most !== undefined && least > most) {
+    fail("conflict", at("least"), least, `at most the ${most} of ${at("most")}`);
+  }
+  return [
+    ...(least === undefined ? [] : [["least", least] as const]),
+    ...(most === undefined ? [] : [["most", most] as const]),
+  ];
+};
+
+const mostLimits = 100;
+
+const nutrientRows = (input: unknown, columns: Columns): readonly LimitRow[] => {
+  if (!Array.isArray(input)) return fail("type", "limits.nutrients", input, "a list of { least, most }");
+  if (input.length > mostLimits) fail("range", "limits.nutrients", input, `at most ${mostLimits} limits`);
+  return eachOf(Array.from(input), "limits.nutrients", (limit) => {
+    const stated = limit === null || limit === undefined ? {} : expectFields(limit, ["least", "most"], "");
+    const one: unknown = stated.least ?? stated.most;
+    const of: unknown = Object(one).of;
+    const nutrient = typeof of === "string" ? /^(.+)\/product$/.exec(of)?.[1] : undefined;
+    if (!isNutrient(nutrient) || typeof of !== "string") {
+      const expected = 'least or most of a nutrient, such as quantity(20, "% w/w", "N/product")';
+      const hint = nutrient === "N:slow" ? { suggestion: "leastSlowShare, a share of the nitrogen" } : {};
+      return fail(one === undefined ? "missing" : "substance/mismatch", "", one, expected, hint);
     }
     const coefficients = columns(({ product }) => percentOf(product.analysis, nutrient));
-    for (const [side, bound] of pair(limit.least, limit.most, at, (q, path) =>
-      inRange(percent(q, of, path), path),
-    )) {
-      rows.push({
+    return {
+      of,
+      nutrient,
+      coefficients,
+      sides: sidesOf(
+        stated,
+        (side) => side,
+        (q, path) => inRange(percent(q, of, path), path),
+      ),
+    };
+  }).flatMap(({ of, nutrient, coefficients, sides }, k) =>
+    sides.map(
+      ([side, bound]): LimitRow => ({
         id: `${nutrient} ${side}`,
-        path: at(side),
+        path: `limits.nutrients[${k}].${side}`,
         coefficients,
         side,
         bound,
         shown: { bound, unit: "% w/w", of },
         per: `1 % ${nutrient} of the batch`,
         kind: "nutrient",
-      });
-    }
-  });
+      }),
+    ),
+  );
+};
 
-  for (const [side, bound] of pair(
-    limits?.leastSlowShare,
-    limits?.mostSlowShare,
+const slowShareRows = (
+  { leastSlowShare, mostSlowShare }: BlendLimits,
+  columns: Columns,
+): readonly LimitRow[] =>
+  sidesOf(
+    { least: leastSlowShare, most: mostSlowShare },
     (side) => `limits.${side}SlowShare`,
     (q, path) => inRange(percent(q, "N:slow/N", path), path),
-  )) {
-    rows.push({
+  ).map(
+    ([side, bound]): LimitRow => ({
       id: `slow share ${side}`,
       path: `limits.${side}SlowShare`,
       coefficients: columns(({ product }) => slowOver(product, bound)),
@@ -105,56 +130,71 @@ export const limitRows = (input: LeastCostBlendInput<string>): LimitRow[] => {
       shown: { bound, unit: "% w/w", of: "N:slow/N" },
       per: "1 % of the nitrogen",
       kind: "slow share",
-    });
-  }
+    }),
+  );
 
-  if (limits?.mostSaltIndex !== undefined) {
-    const bound = door.run(() => saltOf(limits.mostSaltIndex, "limits.mostSaltIndex")) ?? 0;
-    rows.push({
+/** A figure that every material needs where it is limited. */
+const needed = (value: number | undefined, i: number, field: string, what: string): number =>
+  value ?? fail("missing", `materials[${i}].${field}`, undefined, `${what}, since it is limited`);
+
+const saltRows = ({ mostSaltIndex }: BlendLimits, columns: Columns): readonly LimitRow[] => {
+  if (mostSaltIndex === undefined) return [];
+  const { bound, coefficients } = allOf({
+    bound: () => readSaltIndex(mostSaltIndex, "limits.mostSaltIndex"),
+    coefficients: () =>
+      neededColumns(columns, ({ saltIndex }, i) =>
+        needed(saltIndex, i, "saltIndex", "the salt index by weight"),
+      ),
+  });
+  return [
+    {
       id: "salt index most",
       path: "limits.mostSaltIndex",
-      coefficients: columns(({ saltIndex }, i) => saltOf(saltIndex, `materials[${i}].saltIndex`)),
+      coefficients,
       side: "most",
       bound,
       shown: { bound, unit: "1", of: "none" },
       per: "1 of salt index by weight",
       kind: "salt index",
-    });
-  }
+    },
+  ];
+};
 
-  const acid = "CaCO3 equivalent/product";
-  for (const [side, bound] of pair(
-    limits?.leastAcidity,
-    limits?.mostAcidity,
-    (side) => `limits.${side}Acidity`,
-    (q, path) => percent(q, acid, path),
-  )) {
-    rows.push({
+const acid = "CaCO3 equivalent/product";
+
+const acidityRows = ({ leastAcidity, mostAcidity }: BlendLimits, columns: Columns): readonly LimitRow[] => {
+  if (leastAcidity === undefined && mostAcidity === undefined) return [];
+  const { sides, coefficients } = allOf({
+    sides: () =>
+      sidesOf(
+        { least: leastAcidity, most: mostAcidity },
+        (side) => `limits.${side}Acidity`,
+        (q, path) => percent(q, acid, path),
+      ),
+    coefficients: () =>
+      neededColumns(columns, ({ acidity }, i) => needed(acidity, i, "acidity", "the potential acidity")),
+  });
+  return sides.map(
+    ([side, bound]): LimitRow => ({
       id: `acidity ${side}`,
       path: `limits.${side}Acidity`,
-      coefficients: columns(({ acidity }, i) =>
-        acidity === undefined
-          ? fail(
-              "missing",
-              `materials[${i}].acidity`,
-              undefined,
-              "the potential acidity, since it is limited",
-            )
-          : percent(acidity, acid, `materials[${i}].acidity`),
-      ),
+      coefficients,
       side,
       bound,
       shown: { bound, unit: "% w/w", of: acid },
       per: "1 % CaCO3 equivalent of the batch",
       kind: "acidity",
-    });
-  }
-  door.done();
-  return rows;
+    }),
+  );
 };
 
-const inRange = (value: number, path: string): number =>
-  value < 0 || value > 100 ? fail("range", path, value, "a percentage from 0 to 100") : value;
+/** The columns of a figure that may be missing: every material without it is told. */
+const neededColumns = (columns: Columns, read: (material: ReadMaterial, i: number) => number): number[] => {
+  const problems = checks();
+  const found = columns((material, i) => problems.run(() => read(material, i)) ?? 0);
+  problems.done();
+  return found;
+};
 
 /** Slow nitrogen above a wanted share of the nitrogen, percent of product: zero in a product without nitrogen. */
 const slowOver = (product: Fertilizer, share: number): number => {
@@ -162,17 +202,8 @@ const slowOver = (product: Fertilizer, share: number): number => {
   return total > 0 ? productNitrogen(product).slow.in("% w/w") - (total * share) / 100 : 0;
 };
 
-const saltOf = (index: unknown, path: string): number => {
-  if (index === undefined)
-    return fail("missing", path, undefined, "the salt index by weight, since it is limited");
-  const { scale, value } = Object(index) as { scale?: unknown; value?: unknown };
-  if (scale !== "by weight")
-    fail("conflict", path, scale, 'a salt index on the scale "by weight", which adds up by weight');
-  return expectNumber(value, path, { min: 0 });
-};
-
 /** Percent of nitrogen in the batch for each material and the filler. */
-export const nitrogenColumns = (materials: readonly BlendMaterial<string>[], filler: boolean): number[] => [
+export const nitrogenColumns = (materials: readonly ReadMaterial[], filler: boolean): number[] => [
   ...materials.map(({ product }) => percentOf(product.analysis, "N")),
   ...(filler ? [0] : []),
 ];

@@ -1,7 +1,7 @@
-import { checks, expectQuantity, expectRecord, fail, Quantity } from "../../quantity/index.js";
+import { allOf, expectFields, expectQuantity, fail, Quantity } from "../../quantity/index.js";
 import { type Analysis, analysis, type Nutrient, percentOf } from "../label/analysis.js";
 import type { Fertilizer } from "../label/fertilizer.js";
-import { checkMaterials } from "../label/materials.js";
+import { readMaterials } from "../label/materials.js";
 import { type NutrientsSupplied, nutrientsSupplied } from "../rate/nutrients-supplied.js";
 import { solveLinear } from "../rate/solve-linear.js";
 import { sumOfSupplies } from "../rate/sum-of-supplies.js";
@@ -66,15 +66,13 @@ export const blendToGrade = (input: {
   readonly grade: string | Analysis;
   readonly materials: readonly Fertilizer[];
 }): Blend => {
-  expectRecord(input, "input");
-  const door = checks();
-  const batch = door.run(() =>
-    expectQuantity(input.batch, { dimension: "mass", of: "none", bound: "positive" }, "batch"),
-  );
-  const grade = door.run(() => analysis(input.grade, undefined, "grade"));
-  door.run(() => checkMaterials(input.materials));
-  door.done();
-  return solve(batch as Quantity<"mass", "none">, grade as Analysis, input.materials);
+  expectFields(input, ["batch", "grade", "materials"], "input");
+  const { batch, grade, materials } = allOf({
+    batch: () => expectQuantity(input.batch, { dimension: "mass", of: "none", bound: "positive" }, "batch"),
+    grade: () => analysis(input.grade, undefined, "grade"),
+    materials: () => readMaterials(input.materials),
+  });
+  return solve(batch, grade, materials);
 };
 
 const solve = (batch: Quantity<"mass", "none">, grade: Analysis, materials: readonly Fertilizer[]): Blend => {

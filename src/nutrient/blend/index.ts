@@ -5,9 +5,5 @@ export type {
   LeastCostBlendInput,
   SaltIndexByWeight,
 } from "./blend-input.js";
-export {
-  type BlendLimitStanding,
-  type LeastCostBlend,
-  type LeastCostPart,
-  leastCostBlend,
-} from "./least-cost-blend.js";
+export type { BlendLimitStanding, LeastCostBlend, LeastCostPart } from "./blend-result.js";
+export { leastCostBlend } from "./least-cost-blend.js";

@@ -1,23 +1,9 @@
-import type { Quantity } from "../../quantity/index.js";
-import type { LeastCostBlendInput } from "./blend-input.js";
 import { type LimitRow, nitrogenColumns } from "./blend-limits.js";
 import type { LinearAnswer, LinearProgram } from "./linear-program.js";
+import type { ReadProblem } from "./read-blend.js";
 
 /** Solves a linear program. */
 export type Solve = (program: LinearProgram) => LinearAnswer | undefined;
-
-/** A blend as it was read, and its linear program. */
-export interface ReadProblem {
-  readonly input: LeastCostBlendInput<string>;
-  readonly batch: Quantity<"mass", "none">;
-  readonly rows: readonly LimitRow[];
-  /** In shares of the batch; its first row makes them add up to 1. */
-  readonly program: LinearProgram;
-  /** Prices in money per unit of the batch, and the highest, by which the program is scaled. */
-  readonly prices: readonly number[];
-  readonly scale: number;
-  readonly currency: string;
-}
 
 /** A shadow price, and how it was found. */
 export interface Priced {
@@ -25,16 +11,19 @@ export interface Priced {
   readonly priced: "exact" | "stepwise";
 }
 
+/** What relaxing a limit, or the least or most of a material, is worth. */
+export interface ShadowPrices {
+  ofRow(r: number, binds: boolean): Priced;
+  ofColumn(i: number, side: "least" | "most", binds: boolean): Priced;
+}
+
 /** Prices of relaxing, for the whole batch, from the solver and checked by solving again. */
 export const shadowPrices = (
-  { input, batch, rows, program, scale }: ReadProblem,
+  { materials, filler, batch, rows, program, scale }: ReadProblem,
   shares: readonly number[],
   answer: LinearAnswer,
   solve: Solve,
-): {
-  ofRow(r: number, binds: boolean): Priced;
-  ofColumn(i: number, side: "least" | "most", binds: boolean): Priced;
-} => {
+): ShadowPrices => {
   const none: Priced = { price: 0, priced: "exact" };
   const whole = scale * batch.value;
   const compare = (stated: number, step: number, relaxed: LinearProgram, factor: number): Priced => {
@@ -61,7 +50,7 @@ export const shadowPrices = (
         ),
       };
       // A step of the slow share moves the row by the nitrogen in the batch.
-      const nitrogen = nitrogenColumns(input.materials, input.filler !== undefined);
+      const nitrogen = nitrogenColumns(materials, filler);
       const perStep =
         row.kind === "slow share"
           ? nitrogen.reduce((sum, each, i) => sum + each * (shares[i] as number), 0) / 100

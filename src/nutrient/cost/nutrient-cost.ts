@@ -1,20 +1,25 @@
 import { exceeds } from "../../numeric/index.js";
 import {
-  type Checks,
-  checks,
+  allOf,
   expectAmount,
+  expectFields,
+  expectList,
   expectQuantity,
-  expectRecord,
   fail,
+  numberIn,
+  perOf,
   Quantity,
+  timesOf,
 } from "../../quantity/index.js";
-import { isNutrient, type Nutrient, percentOf } from "../label/analysis.js";
-import { expectFertilizer, refuseTwin } from "../label/expect-fertilizer.js";
+import { percentOf } from "../label/analysis.js";
+import { expectFertilizer, isOtherRecordOf } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { formFactor } from "../label/forms.js";
+import { isNutrient, type Nutrient, nutrients } from "../label/nutrient.js";
+import { eachOf } from "../label/under-path.js";
 import { productRate } from "../rate/product-rate.js";
 import { expectTarget, type RateTarget } from "../rate/rate-target.js";
-import { type Priced, type ProductPrice, priceOf, pricePerMass } from "./product-price.js";
+import { type ProductPrice, priceOf, pricePerMass } from "./product-price.js";
 
 /** What one unit of other nutrients is worth, by nutrient. */
 export type NutrientWorth<C extends string> = {
@@ -67,25 +72,23 @@ export const nutrientCost = <const C extends string, S extends Nutrient>(input: 
   readonly nutrient: S;
   readonly worth?: NutrientWorth<NoInfer<C>>;
 }): Quantity<`money:${C}/mass`, `none/${S}`> => {
-  expectRecord(input, "input");
-  const { nutrient } = input;
-  const door = checks();
-  const made = door.run(() => expectFertilizer(input.product, "product"));
-  door.run(() => {
-    if (!isNutrient(nutrient)) fail("type", "nutrient", nutrient, "a nutrient, such as N or P2O5");
+  expectFields(input, ["product", "price", "nutrient", "worth"], "input");
+  const { product, nutrient, worth } = allOf({
+    product: () => expectFertilizer(input.product, "product"),
+    nutrient: () =>
+      isNutrient(input.nutrient)
+        ? input.nutrient
+        : fail("type", "nutrient", input.nutrient, "a nutrient, such as N or P2O5"),
+    price: () => priceOf(input.price, "price"),
+    worth: () => readWorth(input.worth, input.nutrient, currencyOf(input.price)),
   });
-  const asked = door.run(() =>
-    made === undefined ? priceOf(input.price, "price") : pricePerMass(input.price, made, "price"),
-  );
-  const worths = readWorth(input.worth, nutrient, asked?.dimension.split("/")[0], door);
-  door.done();
-  const [product, price] = [made as Fertilizer, asked as Quantity<`money:${C}/mass`, "none">];
+  const price = pricePerMass(input.price, product, "price");
   const percent = percentOf(product.analysis, nutrient);
   if (!(percent > 0)) fail("infeasible", "nutrient", nutrient, `a nutrient of ${product.id}`);
-  let rest = price.value;
-  for (const [other, each] of worths) {
-    rest -= (each.in(price.unit as never) * percentOf(product.analysis, other)) / 100;
-  }
+  const rest = worth.reduce(
+    (left, [other, each]) => left - (numberIn(each, price.unit) * percentOf(product.analysis, other)) / 100,
+    price.value,
+  );
   if (rest < -1e-9 * price.value) {
     const text = `other nutrients worth at most the price; they exceed it by ${Number((-rest).toPrecision(4))} ${price.unit}`;
     fail("conflict", "worth", input.worth, text);
@@ -93,33 +96,40 @@ export const nutrientCost = <const C extends string, S extends Nutrient>(input: 
   return new Quantity((Math.max(0, rest) * 100) / percent, price.unit, `none/${nutrient}`, price.dimension);
 };
 
+/** The currency of a price that may be none. */
+const currencyOf = (price: unknown): string | undefined => {
+  const unit: unknown = Object(price).unit;
+  return typeof unit === "string" ? /^money:[A-Z]{3}/.exec(unit)?.[0] : undefined;
+};
+
 /** The worth of other nutrients, each once, in the currency of the price where that can be read. */
 const readWorth = (
   worth: unknown,
   nutrient: string,
   currency: string | undefined,
-  door: Checks,
-): (readonly [Nutrient, Quantity<string, string>])[] => {
+): readonly (readonly [Nutrient, Quantity<string, `none/${Nutrient}`>])[] => {
   if (worth === undefined) return [];
   const wanted = 'worth by nutrient, such as { N: money(0.5, "USD").per(quantity(1, "lb", "N")) }';
-  const record = door.run(() => expectRecord(worth, "worth", wanted)) ?? {};
-  const valued = [nutrient];
-  const found: (readonly [Nutrient, Quantity<string, string>])[] = [];
-  for (const [other, each] of Object.entries(record)) {
-    const path = `worth.${other}`;
-    door.run(() => {
-      if (!isNutrient(other)) return fail("substance/unknown", path, other, "a nutrient, such as N or P2O5");
-      if (valued.some((form) => formFactor(form, other) !== undefined)) {
-        fail("conflict", path, other, "another nutrient than the one asked for, each once");
+  const record = expectFields(worth, nutrients, "worth", wanted);
+  const valued: string[] = [nutrient];
+  const stated = nutrients.filter((other) => record[other] !== undefined);
+  return eachOf(
+    stated,
+    "worth",
+    (other) => {
+      const each = record[other];
+      if (valued.some((form) => isNutrient(form) && formFactor(form, other) !== undefined)) {
+        fail("conflict", "", other, "another nutrient than the one asked for, each once");
       }
       valued.push(other);
-      const of = `none/${other}`;
-      if (currency === undefined) return;
-      const dimension = `${currency}/mass`;
-      found.push([other, expectQuantity(each, { dimension, of, bound: "non-negative" }, path)]);
-    });
-  }
-  return found;
+      const dimension = `${currency ?? currencyOf(each) ?? "money:USD"}/mass`;
+      return [
+        other,
+        expectQuantity(each, { dimension, of: `none/${other}`, bound: "non-negative" }, ""),
+      ] as const;
+    },
+    (other) => `worth.${other}`,
+  );
 };
 
 /**
@@ -152,34 +162,34 @@ export const costPerArea = <const C extends string, Id extends string>(input: {
   readonly rate: Quantity<"mass/area", `product:${Id}`> | Quantity<"volume/area", `product:${Id}`>;
   readonly price: ProductPrice<C>;
 }): Quantity<`money:${C}/area`, "none"> => {
-  expectRecord(input, "input");
-  const door = checks();
-  const made = door.run(() => expectFertilizer(input.product, "product"));
-  const given = door.run(() => {
-    const dimensions = ["mass/area", "volume/area"] as const;
-    const rate = expectAmount(input.rate, { dimensions, bound: "non-negative" }, "rate");
-    if (made !== undefined && rate.of !== `product:${made.id}`) {
-      fail("substance/mismatch", "rate", rate, `a quantity of product:${made.id}`);
-    }
-    return rate;
+  expectFields(input, ["product", "rate", "price"], "input");
+  const { product, rate, price } = allOf({
+    product: () => expectFertilizer(input.product, "product"),
+    rate: () =>
+      expectAmount(input.rate, { dimensions: ["mass/area", "volume/area"], bound: "non-negative" }, "rate"),
+    price: () => priceOf(input.price, "price"),
   });
-  const asked = door.run(() => priceOf(input.price, "price"));
-  const byVolume = [given?.dimension === "volume/area", asked?.dimension.endsWith("/volume")];
-  const density =
-    made === undefined || given === undefined || asked === undefined || byVolume[0] === byVolume[1]
-      ? undefined
-      : (made.density ??
-        door.run(() => {
-          const why = `a density: the rate is by ${byVolume[0] ? "volume" : "weight"}, the price by ${byVolume[1] ? "volume" : "weight"}`;
-          return fail("missing", "product.density", undefined, why);
-        }));
-  door.done();
-  const [rate, price] = [given as Quantity<"mass/area" | "volume/area", string>, asked as Priced];
+  if (rate.of !== `product:${product.id}`) {
+    fail("substance/mismatch", "rate", rate, `a quantity of product:${product.id}`);
+  }
+  const [rated, priced] = [rate.dimension === "volume/area", price.dimension.endsWith("/volume")];
   const untagged = new Quantity(rate.value, rate.unit, "none", rate.dimension);
-  if (density === undefined) return untagged.times(price as never) as never;
-  return byVolume[0]
-    ? ((untagged.times(density as never) as unknown as Priced).times(price as never) as never)
-    : (untagged.times(price.per(density as never) as never) as never);
+  const through = (): Quantity<"mass/volume", "none"> =>
+    product.density ??
+    fail(
+      "missing",
+      "product.density",
+      undefined,
+      `a density: the rate is by ${rated ? "volume" : "weight"}, the price by ${priced ? "volume" : "weight"}`,
+    );
+  const cost =
+    rated === priced
+      ? timesOf(untagged, price)
+      : rated
+        ? timesOf(timesOf(untagged, through()), price)
+        : timesOf(untagged, perOf(price, through()));
+  const currency = price.dimension.split("/")[0] as `money:${C}`;
+  return expectQuantity(cost, { dimension: `${currency}/area`, of: "none" }, "cost");
 };
 
 /** A product on offer. */
@@ -245,51 +255,66 @@ export const cheapestSource = <const C extends string>(input: {
   readonly target: RateTarget;
   readonly sources: readonly PricedProduct<C>[];
 }): CheapestSource<C> => {
-  expectRecord(input, "input");
-  const door = checks();
-  const asked = door.run(() => expectTarget(input.target, "target"));
-  if (!Array.isArray(input.sources) || input.sources.length === 0) {
-    door.run(() => fail("missing", "sources", input.sources, "at least one { product, price }"));
-    door.done();
-  }
-  let currency: string | undefined;
-  const offers = (input.sources as readonly (PricedProduct<C> | null | undefined)[]).map((offer, i) => {
-    const product = door.run(() => expectFertilizer(offer?.product as Fertilizer, `sources[${i}].product`));
-    if (product !== undefined) door.run(() => refuseTwin(input.sources, i, "sources"));
-    const price = door.run(() => {
-      if (!offer) return undefined;
-      const path = `sources[${i}].price`;
-      const each =
-        product === undefined
-          ? priceOf(offer.price, path)
-          : pricePerMass(offer.price as ProductPrice<C>, product, path);
-      const money = each.dimension.split("/")[0];
-      currency ??= money;
-      return money === currency ? each : fail("unit/mismatch", path, offer.price, `a price in ${currency}`);
-    });
-    return { product: product as Fertilizer, price: price as Quantity<`money:${C}/mass`, "none"> };
+  expectFields(input, ["target", "sources"], "input");
+  const { target, offers } = allOf({
+    target: () => expectTarget(input.target, "target"),
+    offers: () => readOffers<C>(input.sources),
   });
-  door.done();
-  const target = asked as ReturnType<typeof expectTarget>;
-  const without: string[] = [];
-  const sources: SourceCost<C>[] = [];
-  for (const { product, price } of offers) {
-    if (!(percentOf(product.analysis, target.of) > 0)) {
-      without.push(product.id);
-      continue;
-    }
+  const has = ({ product }: Offer<C>): boolean => percentOf(product.analysis, target.of) > 0;
+  const without = offers.filter((offer) => !has(offer)).map(({ product }) => product.id);
+  const sources = offers.filter(has).map(({ product, price }): SourceCost<C> => {
     const rate = productRate(target, product);
-    sources.push({
+    const each = nutrientCost<C, Nutrient>({ product, price, nutrient: target.of });
+    return {
       product: product.id,
       rate,
-      cost: costPerArea({ product, rate, price }) as Quantity<`money:${C}/area`, "none">,
-      perNutrient: nutrientCost({ product, price, nutrient: target.of }) as never,
-    });
-  }
+      cost: costPerArea<C, string>({ product, rate, price }),
+      perNutrient: new Quantity<`money:${C}/mass`, string>(each.value, each.unit, each.of, each.dimension),
+    };
+  });
   const unit = sources[0]?.cost.unit as string;
-  const cost = (source: SourceCost<C>): number => source.cost.in(unit as never);
+  const cost = (source: SourceCost<C>): number => numberIn(source.cost, unit);
   // One price stated by the pound and by the ton is one price, whatever the last digit says.
   sources.sort((a, b) => Number(exceeds(cost(a), cost(b))) - Number(exceeds(cost(b), cost(a))));
   const cheapest = sources[0] ?? fail("infeasible", "sources", without, `a product with ${target.of}`);
   return { type: "cheapest-source", version: 1, cheapest, sources, without };
+};
+
+/** A product on offer, its price per weight. */
+interface Offer<C extends string> {
+  readonly product: Fertilizer;
+  readonly price: Quantity<`money:${C}/mass`, "none">;
+}
+
+const mostOffers = 200;
+
+const readOffers = <C extends string>(input: unknown): readonly Offer<C>[] => {
+  const list = expectList(input, "sources", "{ product, price }");
+  if (list.length > mostOffers) fail("range", "sources", list, `at most ${mostOffers} sources`);
+  const seen: Fertilizer[] = [];
+  let currency: string | undefined;
+  return eachOf(list, "sources", (item): Offer<C> => {
+    const offer = expectFields(item, ["product", "price"], "", "{ product, price }");
+    const { product } = allOf({
+      product: () => {
+        const made = expectFertilizer(offer.product as Fertilizer, "product");
+        const twin = seen.findIndex((one) => isOtherRecordOf(one, made));
+        seen.push(made);
+        return twin < 0
+          ? made
+          : fail(
+              "duplicate",
+              "product.id",
+              made.id,
+              `an id of its own: sources[${twin}] has another product under it`,
+            );
+      },
+      price: () => {
+        const [money] = priceOf(offer.price, "price").dimension.split("/");
+        currency ??= money;
+        return money === currency || fail("unit/mismatch", "price", offer.price, `a price in ${currency}`);
+      },
+    });
+    return { product, price: pricePerMass(offer.price as ProductPrice<C>, product, "price") };
+  });
 };

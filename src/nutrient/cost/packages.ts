@@ -1,12 +1,16 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
 import {
+  allOf,
   expectAmount,
   expectQuantity,
   expectRecord,
   fail,
-  type Quantity,
-  quantityOf,
+  isSubstance,
+  numberIn,
+  perOf,
+  Quantity,
 } from "../../quantity/index.js";
+import { expectShortText } from "../label/expect-source.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 
 /** What {@link packagesFor} needs to know of a product: any record with an id and a package will do. */
@@ -53,21 +57,18 @@ export const packagesFor = <D extends "mass" | "volume", Id extends string>(
   need: Quantity<D, `product:${Id}`>,
   product: Packaged<Id>,
 ): Packages<D, Id> => {
-  expectRecord(product, "product");
-  const held = packageSize(product);
-  const of = `product:${product.id}`;
-  const wanted = expectQuantity(need, { dimension: held.dimension, of, bound: "non-negative" }, "need");
-  const size = quantityOf(held.value, held.unit, of, "product.package");
-  const [m, b] = [(wanted as Quantity<string, string>).in(size.unit as never), size.value];
-  const count = wholeUnitsFor(m, b);
-  const total = size.times(count as never) as Quantity<string, string>;
-  const rest = Math.max(0, count * b - m);
+  const { id, size } = packageOf<D, Id>(product);
+  const of = `product:${id}` as const;
+  const wanted = expectQuantity(need, { dimension: size.dimension, of, bound: "non-negative" }, "need");
+  const [amount, each] = [numberIn(wanted, size.unit), size.value];
+  const count = wholeUnitsFor(amount, each);
+  const rest = Math.max(0, count * each - amount);
   return {
     type: "packages",
     version: 1,
     count,
-    total: total as unknown as Quantity<D, `product:${Id}`>,
-    leftOver: quantityOf(rest, held.unit, of, "leftOver") as unknown as Quantity<D, `product:${Id}`>,
+    total: new Quantity(count * each, size.unit, of, size.dimension),
+    leftOver: new Quantity(rest, size.unit, of, size.dimension),
   };
 };
 
@@ -105,7 +106,7 @@ export const areaCovered = <D extends "mass" | "volume", S extends string>(
     { dimension: `${given.dimension}/area`, of: given.of, bound: "positive" },
     "rate",
   );
-  return given.per(per as never) as unknown as Quantity<"area", "none">;
+  return expectQuantity(perOf(given, per), { dimension: "area", of: "none" }, "area");
 };
 
 /**
@@ -124,22 +125,35 @@ export const packageCoverage = <Id extends string>(
   product: Packaged<Id>,
   rate: Quantity<"mass/area", `product:${Id}`> | Quantity<"volume/area", `product:${Id}`>,
 ): Quantity<"area", "none"> => {
-  expectRecord(product, "product");
-  const held = packageSize(product);
-  return areaCovered(
-    quantityOf(held.value, held.unit, `product:${product.id}`, "product.package") as never,
-    rate as never,
-  );
+  const { id, size } = packageOf<"mass" | "volume", Id>(product);
+  const of = `product:${id}` as const;
+  const per = expectQuantity(rate, { dimension: `${size.dimension}/area`, of, bound: "positive" }, "rate");
+  const covered = perOf(new Quantity(size.value, size.unit, of, size.dimension), per);
+  return expectQuantity(covered, { dimension: "area", of: "none" }, "area");
 };
 
-const packageSize = (product: Packaged): Quantity<string, "none"> => {
-  const held: unknown =
-    product.package ?? fail("missing", "product.package", undefined, "what one package holds");
-  const { unit, value } = held as { unit: string; value: number };
-  const size = quantityOf(value, unit, "none", "product.package");
-  return expectQuantity(
-    size,
-    { dimension: size.dimension, of: "none", bound: "positive" },
-    "product.package",
-  );
+/** The id of a product and what one package holds. The caller's `D` is the kind of package that it counts on. */
+const packageOf = <D extends "mass" | "volume", Id extends string>(
+  product: Packaged<Id>,
+): { readonly id: Id; readonly size: Quantity<D, "none"> } => {
+  const given = expectRecord(product, "product");
+  return allOf({
+    id: () => {
+      const id = expectShortText(given.id, "product.id", "the id of the product");
+      return isSubstance(`product:${id}`)
+        ? product.id
+        : fail("type", "product.id", id, "an id without slash or colon");
+    },
+    size: () => {
+      if (given.package === undefined)
+        fail("missing", "product.package", undefined, "what one package holds");
+      const dimensions = ["mass", "volume"] as readonly string[] as readonly D[];
+      const held = expectAmount(
+        given.package,
+        { dimensions, of: "none", bound: "positive" },
+        "product.package",
+      );
+      return new Quantity<D, "none">(held.value, held.unit, "none", held.dimension);
+    },
+  });
 };

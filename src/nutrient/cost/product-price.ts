@@ -1,4 +1,4 @@
-import { expectQuantity, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import { expectQuantity, fail, perOf, type Quantity, quantityOf } from "../../quantity/index.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 
 /** The price of a product: money per weight, or per volume for a liquid with a density. */
@@ -16,7 +16,11 @@ export const priceOf = (price: unknown, path: string): Priced => {
   if (typeof value !== "number" || typeof unit !== "string") return fail("type", path, price, wanted);
   const { dimension } = quantityOf(value, unit, of, path);
   if (!/^money:[A-Z]{3}\/(mass|volume)$/.test(dimension)) fail("unit/mismatch", path, price, wanted);
-  return expectQuantity(price, { dimension, of: "none", bound: "non-negative" }, path) as never;
+  return expectQuantity(
+    price,
+    { dimension: dimension as Priced["dimension"], of: "none", bound: "non-negative" },
+    path,
+  );
 };
 
 /** A price as money per mass of product, through the density where it is per volume. */
@@ -26,9 +30,10 @@ export const pricePerMass = <C extends string>(
   path: string,
 ): Quantity<`money:${C}/mass`, "none"> => {
   const given = priceOf(price, path);
-  if (given.dimension.endsWith("/mass")) return given as never;
-  const expected = "the density of the liquid, since the price is per volume";
+  const currency = given.dimension.split("/")[0] as `money:${C}`;
+  const wanted = { dimension: `${currency}/mass`, of: "none" } as const;
+  if (given.dimension.endsWith("/mass")) return expectQuantity(given, wanted, path);
   const at = path.replace(/price$/, "product.density");
-  const density = product.density ?? fail("missing", at, undefined, expected);
-  return given.per(density as never) as never;
+  const why = "the density of the liquid, since the price is per volume";
+  return expectQuantity(perOf(given, product.density ?? fail("missing", at, undefined, why)), wanted, path);
 };

@@ -1,4 +1,4 @@
-import { expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import { allOf, expectFields, expectQuantity, type Quantity, timesOf } from "../../quantity/index.js";
 import { checkedInjector, type Injector } from "./injector.js";
 
 /**
@@ -31,18 +31,15 @@ export const injectionRate = <S extends string>(input: {
   readonly application: Quantity<"volume/area", S>;
   readonly covered: Quantity<"area/time", "none">;
 }): Quantity<"volume/time", S> => {
-  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
-  const liquid = expectQuantity(
-    input.application,
-    { dimension: "volume/area", bound: "non-negative" },
-    "application",
-  );
-  const covered = expectQuantity(
-    input.covered,
-    { dimension: "area/time", of: "none", bound: "positive" },
-    "covered",
-  );
-  return liquid.times(covered as never) as unknown as Quantity<"volume/time", S>;
+  expectFields(input, ["application", "covered"], "input");
+  const { liquid, covered } = allOf({
+    liquid: () =>
+      expectQuantity(input.application, { dimension: "volume/area", bound: "non-negative" }, "application"),
+    covered: () =>
+      expectQuantity(input.covered, { dimension: "area/time", of: "none", bound: "positive" }, "covered"),
+  });
+  const of = liquid.of as S;
+  return expectQuantity(timesOf(liquid, covered), { dimension: "volume/time", of }, "rate");
 };
 
 /**
@@ -68,11 +65,11 @@ export const stockFlow = (input: {
   readonly flow: Quantity<"volume/time", "none">;
   readonly injector: Injector;
 }): Quantity<"volume/time", "none"> => {
-  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
-  const flow = expectQuantity(
-    input.flow,
-    { dimension: "volume/time", of: "none", bound: "non-negative" },
-    "flow",
-  );
-  return flow.dividedBy(checkedInjector(input.injector, "injector").dilution);
+  expectFields(input, ["flow", "injector"], "input");
+  const { flow, setting } = allOf({
+    flow: () =>
+      expectQuantity(input.flow, { dimension: "volume/time", of: "none", bound: "non-negative" }, "flow"),
+    setting: () => checkedInjector(input.injector, "injector"),
+  });
+  return flow.dividedBy(setting.dilution);
 };

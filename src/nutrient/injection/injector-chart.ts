@@ -1,13 +1,18 @@
 import { interpolate } from "../../numeric/index.js";
 import {
+  allOf,
   type Citation,
-  checks,
+  expectFields,
+  expectList,
   expectNumber,
   expectQuantity,
+  expectRecord,
   fail,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
+import { expectShortText } from "../label/expect-source.js";
+import { eachOf } from "../label/under-path.js";
 
 /** One row of an injector chart of a label: what its columns print for a concentration. */
 export interface ChartRow {
@@ -26,16 +31,29 @@ export interface InjectorChart {
   readonly source: Citation;
 }
 
-const checkedRows = (chart: InjectorChart): readonly ChartRow[] => {
-  const rows: unknown = chart?.rows;
-  if (!Array.isArray(rows)) return fail("type", "chart.rows", rows, "a list of rows");
-  if (rows.length === 0) fail("missing", "chart.rows", "an empty list", "at least one row");
-  const door = checks();
-  for (const [i, row] of (rows as ChartRow[]).entries()) {
-    door.run(() => expectNumber(row?.ppm, `chart.rows[${i}].ppm`, { above: rows[i - 1]?.ppm ?? 0 }));
-  }
-  door.done();
-  return rows as ChartRow[];
+const mostRows = 200;
+
+/** The rows of a chart by rising concentration, or all that is wrong with them. */
+const readRows = (
+  chart: InjectorChart,
+): readonly Pick<ChartRow, "ppm" | "conductivity" | "ouncesPerGallon">[] => {
+  const given = expectFields(chart, ["product", "nutrient", "rows", "source"], "chart");
+  const list = expectList(given.rows, "chart.rows", "row");
+  if (list.length > mostRows) fail("range", "chart.rows", list, `at most ${mostRows} rows`);
+  let before = 0;
+  return eachOf(list, "chart.rows", (item) => {
+    const row = expectFields(item, ["ppm", "ouncesPerGallon", "conductivity"], "", "a row of the chart");
+    const { ppm, ounces, conductivity } = allOf({
+      ppm: () => expectNumber(row.ppm, "ppm", { above: before, max: 1e6 }),
+      ounces: () => expectRecord(row.ouncesPerGallon, "ouncesPerGallon", "ounces by setting"),
+      conductivity: () =>
+        row.conductivity === undefined
+          ? {}
+          : { conductivity: expectNumber(row.conductivity, "conductivity", { min: 0, max: 1e6 }) },
+    });
+    before = ppm;
+    return { ppm, ouncesPerGallon: ounces as ChartRow["ouncesPerGallon"], ...conductivity };
+  });
 };
 
 const ppmOf = (concentration: Quantity<"mass/volume", "N">): number =>
@@ -74,20 +92,18 @@ export const chartAmount = (input: {
   readonly setting: string;
   readonly concentration: Quantity<"mass/volume", "N">;
 }): Quantity<"mass/volume", "product"> => {
-  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
-  const rows = checkedRows(input.chart);
-  const ppm = ppmOf(input.concentration);
+  expectFields(input, ["chart", "setting", "concentration"], "input");
+  const { rows, ppm, setting } = allOf({
+    rows: () => readRows(input.chart),
+    ppm: () => ppmOf(input.concentration),
+    setting: () => expectShortText(input.setting, "setting", 'a column of the chart, such as "1:100"'),
+  });
   const ys = rows.map(({ ouncesPerGallon }, i) => {
-    const printed = ouncesPerGallon?.[input.setting];
-    if (printed === undefined) {
-      fail(
-        "type",
-        "setting",
-        input.setting,
-        `a column of the chart: ${Object.keys(ouncesPerGallon ?? {}).join(", ")}`,
-      );
+    if (!Object.hasOwn(ouncesPerGallon, setting)) {
+      const columns = Object.keys(ouncesPerGallon).slice(0, 20).join(", ").slice(0, 200);
+      fail("type", "setting", setting, `a column of the chart: ${columns}`);
     }
-    return expectNumber(printed, `chart.rows[${i}].ouncesPerGallon`, { min: 0 });
+    return expectNumber(ouncesPerGallon[setting], `chart.rows[${i}].ouncesPerGallon`, { min: 0, max: 1e6 });
   });
   const xs = rows.map((row) => row.ppm);
   const nearest = ppm < (xs[0] as number) ? 0 : ppm > (xs.at(-1) as number) ? xs.length - 1 : -1;
@@ -120,12 +136,10 @@ export const chartConductivity = (
   chart: InjectorChart,
   concentration: Quantity<"mass/volume", "N">,
 ): Quantity<"conductivity", "none"> => {
-  const rows = checkedRows(chart);
-  const ppm = ppmOf(concentration);
-  const ys = rows.map(({ conductivity }, i) =>
-    conductivity === undefined
-      ? fail("missing", `chart.rows[${i}].conductivity`, undefined, "a printed conductivity")
-      : expectNumber(conductivity, `chart.rows[${i}].conductivity`, { min: 0 }),
+  const { rows, ppm } = allOf({ rows: () => readRows(chart), ppm: () => ppmOf(concentration) });
+  const ys = rows.map(
+    ({ conductivity }, i) =>
+      conductivity ?? fail("missing", `chart.rows[${i}].conductivity`, undefined, "a printed conductivity"),
   );
   const xs = rows.map((row) => row.ppm);
   const [first, last] = [xs[0] as number, xs.at(-1) as number];

@@ -1,4 +1,4 @@
-import { expectNumber, fail } from "../../quantity/index.js";
+import { expectFields, expectNumber, expectOneOf, fail } from "../../quantity/index.js";
 
 /**
  * How a setting of an injector is written. `"1:N"` is one part of stock in `N` parts of final solution;
@@ -52,7 +52,9 @@ export const injector = <const T extends InjectorText>(
   path = "injector",
 ): Injector<ReadingOf<T>> => {
   const [, sign, digits] =
-    (typeof setting === "string" ? /^1([:+])(\d+(?:\.\d+)?)$/.exec(setting) : null) ?? [];
+    (typeof setting === "string" && setting.length <= longest
+      ? /^1([:+])(\d+(?:\.\d+)?)$/.exec(setting)
+      : null) ?? [];
   if (sign === undefined || digits === undefined) {
     return fail("text", path, setting, "1:100 for one part in 100, or 1+100 for one part and 100 of water");
   }
@@ -71,15 +73,17 @@ export const injector = <const T extends InjectorText>(
 
 /** Takes an injector that may come from JSON, or throws with its path. */
 export const checkedInjector = (input: Injector, path: string): Injector => {
-  if (input?.type !== "injector")
+  if (input?.type !== "injector") {
     return fail("type", path, input, 'an injector setting, such as injector("1:100")');
-  const { reading } = input;
-  if (reading !== "1:N" && reading !== "1+N") fail("type", `${path}.reading`, reading, '"1:N" or "1+N"');
-  const parts = expectNumber(input.parts, `${path}.parts`, {
-    above: reading === "1:N" ? 1 : 0,
-    max: 100_000,
-  });
+  }
+  expectFields(input, ["type", "version", "reading", "parts", "dilution"], path);
+  const reading = expectOneOf(input.reading, ["1:N", "1+N"], `${path}.reading`);
+  const least = reading === "1:N" ? 1 : 0;
+  const parts = expectNumber(input.parts, `${path}.parts`, { above: least, max: 100_000 });
   const dilution = reading === "1:N" ? parts : parts + 1;
   if (input.dilution !== dilution) fail("conflict", `${path}.dilution`, input.dilution, `${dilution}`);
-  return input;
+  return { type: "injector", version: 1, reading, parts, dilution };
 };
+
+/** Far longer than any setting is written. */
+const longest = 40;

@@ -1,7 +1,8 @@
+import { frozen } from "../../quantity/index.js";
 import type { InjectorChart } from "./injector-chart.js";
 
 /** A label chart of a soluble fertilizer with 20 % N (the percentage is inferred from the figures). */
-export const labelChart20: InjectorChart = {
+export const labelChart20: InjectorChart = /* @__PURE__ */ frozen({
   product: "soluble fertilizer, 20 % N (inferred); about 4 lb dissolve in a gallon",
   nutrient: "N",
   source: {
@@ -15,4 +16,4 @@ export const labelChart20: InjectorChart = {
     { ppm: 100, ouncesPerGallon: { "1:15": 1, "1:100": 6.75, "1:200": 13.5 }, conductivity: 0.64 },
     { ppm: 200, ouncesPerGallon: { "1:15": 2, "1:100": 13.5, "1:200": 27 }, conductivity: 1.28 },
   ],
-};
+});

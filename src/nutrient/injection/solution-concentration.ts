@@ -1,6 +1,8 @@
-import { expectQuantity, fail, type Quantity, quantityOf } from "../../quantity/index.js";
-import { isNutrient, type Nutrient, percentOf } from "../label/analysis.js";
-import { type Fertilizer, fertilizer } from "../label/fertilizer.js";
+import { allOf, expectQuantity, fail, Quantity } from "../../quantity/index.js";
+import { percentOf } from "../label/analysis.js";
+import { expectFertilizer } from "../label/expect-fertilizer.js";
+import type { Fertilizer } from "../label/fertilizer.js";
+import { isNutrient, type Nutrient } from "../label/nutrient.js";
 
 /**
  * The product that brings a volume of water to a concentration of one nutrient. In water that is this
@@ -35,21 +37,16 @@ export const productForConcentration = <S extends Nutrient, Id extends string>(
   concentration: Quantity<"mass/volume", S>,
   product: Fertilizer<Id>,
 ): Quantity<"mass/volume", `product:${Id}`> => {
-  const wanted = expectQuantity(
-    concentration,
-    { dimension: "mass/volume", bound: "non-negative" },
-    "concentration",
-  ) as unknown as Quantity<"mass/volume", string>;
-  const percent = percentOf(fertilizer(product, "product").analysis, wanted.of as Nutrient);
+  const { wanted, label } = allOf({
+    wanted: () =>
+      expectQuantity(concentration, { dimension: "mass/volume", bound: "non-negative" }, "concentration"),
+    label: () => expectFertilizer(product, "product"),
+  });
+  const percent = isNutrient(wanted.of) ? percentOf(label.analysis, wanted.of) : 0;
   if (!(percent > 0)) {
-    fail("infeasible", "concentration", wanted, `a nutrient of ${product.id}, which states 0 % ${wanted.of}`);
+    fail("infeasible", "concentration", wanted, `a nutrient of ${label.id}, which states 0 % ${wanted.of}`);
   }
-  return quantityOf(
-    (wanted.value * 100) / percent,
-    wanted.unit,
-    `product:${product.id}`,
-    "concentration",
-  ) as unknown as Quantity<"mass/volume", `product:${Id}`>;
+  return new Quantity((wanted.value * 100) / percent, wanted.unit, `product:${label.id}`, "mass/volume");
 };
 
 /**
@@ -80,16 +77,17 @@ export const concentrationOf = <const S extends Nutrient, Id extends string>(
   product: Fertilizer<Id>,
   nutrient: S,
 ): Quantity<"mass/volume", S> => {
-  const known = fertilizer(product, "product");
-  const given = expectQuantity(
-    amount,
-    { dimension: "mass/volume", of: `product:${product.id}`, bound: "non-negative" },
-    "amount",
-  );
-  if (!isNutrient(nutrient)) fail("type", "nutrient", nutrient, "a nutrient, such as N or P2O5");
-  const percent = percentOf(known.analysis, nutrient);
-  return quantityOf((given.value * percent) / 100, given.unit, nutrient, "nutrient") as unknown as Quantity<
-    "mass/volume",
-    S
-  >;
+  const label = expectFertilizer(product, "product");
+  const { given } = allOf({
+    given: () =>
+      expectQuantity(
+        amount,
+        { dimension: "mass/volume", of: `product:${label.id}`, bound: "non-negative" },
+        "amount",
+      ),
+    nutrient: () =>
+      isNutrient(nutrient) || fail("type", "nutrient", nutrient, "a nutrient, such as N or P2O5"),
+  });
+  const percent = percentOf(label.analysis, nutrient);
+  return new Quantity((given.value * percent) / 100, given.unit, nutrient, "mass/volume");
 };

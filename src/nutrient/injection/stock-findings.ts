@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { expectQuantity, type Finding, type Quantity } from "../../quantity/index.js";
+import { type Finding, numberIn } from "../../quantity/index.js";
 import { percentOf } from "../label/analysis.js";
 import type { StockAmount, StockSalt } from "./stock-salt.js";
 
@@ -16,21 +16,16 @@ export const stockFindings = (
       continue;
     }
     const path = `salts[${j}].solubility`;
-    const most = expectQuantity(
-      solubility,
-      { dimension: "mass/volume", of: "none", bound: "positive" },
-      path,
-    );
-    const amount = (amounts[j] as StockAmount).perVolume as Quantity<"mass/volume", string>;
-    const limit = most.in(amount.unit as "g/L");
+    const amount = (amounts[j] as StockAmount).perVolume;
+    const limit = numberIn(solubility, amount.unit);
     stated.push(product.id);
     if (!exceeds(amount.value, limit)) continue;
     findings.push({
       code: "stock/solubility",
       severity: "warning",
       path,
-      params: { product: product.id, amount: amount.in("lb/gal"), limit: most.in("lb/gal") },
-      text: `${Number(amount.in("lb/gal").toPrecision(3))} lb/gal of ${product.id} in the stock is over the stated ${Number(most.in("lb/gal").toPrecision(3))} lb/gal that dissolve: use a larger tank or a lower ratio.`,
+      params: { product: product.id, amount: amount.in("lb/gal"), limit: solubility.in("lb/gal") },
+      text: `${Number(amount.in("lb/gal").toPrecision(3))} lb/gal of ${product.id} in the stock is over the stated ${Number(solubility.in("lb/gal").toPrecision(3))} lb/gal that dissolve: use a larger tank or a lower ratio.`,
       ...(solubilitySource === undefined ? {} : { source: solubilitySource }),
     });
   }

@@ -1,14 +1,21 @@
 import {
-  checks,
+  allOf,
+  expectFields,
+  expectList,
   expectQuantity,
   type Finding,
   fail,
-  type Quantity,
-  quantityOf,
+  numberIn,
+  Quantity,
+  timesOf,
 } from "../../quantity/index.js";
-import { type Nutrient, percentOf } from "../label/analysis.js";
-import { fertilizer } from "../label/fertilizer.js";
+import { percentOf } from "../label/analysis.js";
+import { expectFertilizer } from "../label/expect-fertilizer.js";
+import { expectSource } from "../label/expect-source.js";
+import type { Fertilizer } from "../label/fertilizer.js";
 import { formFactor } from "../label/forms.js";
+import { isNutrient, type Nutrient } from "../label/nutrient.js";
+import { eachOf } from "../label/under-path.js";
 import { solveLinear } from "../rate/solve-linear.js";
 import { checkedInjector, type Injector } from "./injector.js";
 import { stockFindings } from "./stock-findings.js";
@@ -81,82 +88,92 @@ export const stockTank = (input: {
   readonly injector: Injector;
   readonly tank: Quantity<"volume", "none">;
 }): StockTank => {
-  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
-  const door = checks();
-  const setting = door.run(() => checkedInjector(input.injector, "injector"));
-  const tank = door.run(() =>
-    expectQuantity(input.tank, { dimension: "volume", of: "none", bound: "positive" }, "tank"),
-  );
-  for (const name of ["targets", "salts"] as const) {
-    door.run(() => {
-      if (!Array.isArray(input[name])) fail("type", name, input[name], "a list");
-      if (input[name].length === 0) fail("missing", name, "an empty list", "at least one");
-    });
-  }
-  door.done();
-  const given = input.targets as readonly unknown[];
-  const targets = given.map((target, i) =>
-    door.run(() => {
-      const one = expectQuantity(
-        target,
-        { dimension: "mass/volume", bound: "non-negative" },
-        `targets[${i}]`,
-      ) as unknown as Quantity<"mass/volume", Nutrient>;
-      if ((one.of as string) === "none")
-        fail("substance/mismatch", `targets[${i}]`, one, "a concentration of a nutrient");
-      return one;
-    }),
-  ) as Quantity<"mass/volume", Nutrient>[];
-  const salts = input.salts.map((salt, j) =>
-    door.run(() => ({ ...salt, product: fertilizer(salt?.product, `salts[${j}].product`) })),
-  ) as StockSalt[];
-  door.done();
-  door.run(() => {
-    const ids = salts.map(({ product }) => product.id);
-    const twice = ids.findIndex((id, j) => ids.indexOf(id) !== j);
-    if (twice >= 0) fail("duplicate", `salts[${twice}].product.id`, ids[twice], "an id of its own");
-    targets.forEach((target, i) => {
-      const other = targets.findIndex((one) => formFactor(one.of, target.of) !== undefined);
-      if (other !== i)
-        fail("duplicate", `targets[${i}]`, target, `one target for the nutrient of targets[${other}]`);
-    });
-    if (salts.length !== targets.length) {
-      fail(
-        "conflict",
-        "salts",
-        `${salts.length} salts`,
-        `as many salts as targets, which is ${targets.length}`,
-      );
-    }
+  expectFields(input, ["targets", "salts", "injector", "tank"], "input");
+  const { setting, tank, targets, salts } = allOf({
+    setting: () => checkedInjector(input.injector, "injector"),
+    tank: () => expectQuantity(input.tank, { dimension: "volume", of: "none", bound: "positive" }, "tank"),
+    targets: () => readTargets(input.targets),
+    salts: () => readSalts(input.salts),
   });
-  door.done();
+  if (salts.length !== targets.length) {
+    const text = `as many salts as targets, which is ${targets.length}`;
+    fail("conflict", "salts", `${salts.length} salts`, text);
+  }
   const unit = targets[0]?.unit as string;
-  const wanted = targets.map((target) => target.in(unit as "mg/L"));
+  const wanted = targets.map((target) => numberIn(target, unit));
   const perSolution = amountsPerSolution(salts, targets, wanted);
-  const { dilution } = setting as Injector;
-  const volume = tank as Quantity<"volume", "none">;
   const amounts = salts.map(({ product }, j): StockAmount => {
     const of = `product:${product.id}`;
-    const perVolume = quantityOf(
-      (perSolution[j] as number) * dilution,
-      unit,
-      of,
-      `salts[${j}]`,
-    ) as unknown as Quantity<"mass/volume", string>;
-    return {
-      id: product.id,
-      perVolume,
-      amount: perVolume.times(volume as never) as unknown as Quantity<"mass", string>,
-    };
+    const value = (perSolution[j] as number) * setting.dilution;
+    const perVolume = new Quantity<"mass/volume", string>(value, unit, of, "mass/volume");
+    const amount = expectQuantity(timesOf(perVolume, tank), { dimension: "mass", of }, `salts[${j}]`);
+    return { id: product.id, perVolume, amount };
   });
   return {
     type: "stock-tank",
     version: 1,
     salts: amounts,
     solution: solutionOf(salts, targets, perSolution, unit),
-    makes: volume.times(dilution),
+    makes: tank.times(setting.dilution),
     ...stockFindings(salts, amounts),
   };
+};
+
+const mostSalts = 50;
+
+/** The targets, one for each nutrient. */
+const readTargets = (input: unknown): readonly Quantity<"mass/volume", Nutrient>[] => {
+  const list = expectList(input, "targets", "concentration");
+  if (list.length > mostSalts) fail("range", "targets", list, `at most ${mostSalts} targets`);
+  const read: Quantity<"mass/volume", Nutrient>[] = [];
+  return eachOf(list, "targets", (item) => {
+    const { value, unit, of } = expectQuantity(item, { dimension: "mass/volume", bound: "non-negative" }, "");
+    if (!isNutrient(of)) return fail("substance/mismatch", "", item, "a concentration of a nutrient");
+    const target = new Quantity<"mass/volume", Nutrient>(value, unit, of, "mass/volume");
+    const other = read.findIndex((one) => formFactor(one.of, of) !== undefined);
+    read.push(target);
+    return other < 0
+      ? target
+      : fail("duplicate", "", target, `one target for the nutrient of targets[${other}]`);
+  });
+};
+
+/** The salts, each with an id of its own. */
+const readSalts = (input: unknown): readonly StockSalt[] => {
+  const list = expectList(input, "salts", "salt");
+  if (list.length > mostSalts) fail("range", "salts", list, `at most ${mostSalts} salts`);
+  const ids = new Set<string>();
+  return eachOf(list, "salts", (item): StockSalt => {
+    const { product, solubility, solubilitySource } = expectFields(
+      item,
+      ["product", "solubility", "solubilitySource"],
+      "",
+      "a salt: { product }",
+    );
+    const read = allOf({
+      product: () => {
+        const label = expectFertilizer(product as Fertilizer, "product");
+        if (ids.has(label.id)) fail("duplicate", "product.id", label.id, "an id of its own");
+        ids.add(label.id);
+        return label;
+      },
+      solubility: () =>
+        solubility === undefined
+          ? {}
+          : {
+              solubility: expectQuantity(
+                solubility,
+                { dimension: "mass/volume", of: "none", bound: "positive" },
+                "solubility",
+              ),
+            },
+      source: () =>
+        solubilitySource === undefined
+          ? {}
+          : { solubilitySource: expectSource(solubilitySource, "solubilitySource") },
+    });
+    return { product: read.product, ...read.solubility, ...read.source };
+  });
 };
 
 /** A concentration of any nutrient, so that a list of several can be written down. */
@@ -223,7 +240,7 @@ const solutionOf = (
       0,
     );
     if (value > 0) {
-      made[name] = quantityOf(value, unit, name, "solution") as unknown as Quantity<"mass/volume", Nutrient>;
+      made[name] = new Quantity<"mass/volume", Nutrient>(value, unit, name, "mass/volume");
     }
   }
   return made;

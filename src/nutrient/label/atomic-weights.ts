@@ -1,22 +1,42 @@
-import { checks, expectNumber, expectRecord, fail } from "../../quantity/index.js";
-import { nutrientWeights } from "./nutrient-weights.js";
+import { expectNumber, expectRecord, fail, frozen } from "../../quantity/index.js";
+import {
+  calciumWeight,
+  magnesiumWeight,
+  oxygenWeight,
+  phosphorusWeight,
+  potassiumWeight,
+  siliconWeight,
+  sulfurWeight,
+} from "./oxide-factor.js";
+import { eachOf } from "./under-path.js";
 
 /**
  * Atomic weights, abridged to five significant figures: IUPAC Commission on Isotopic Abundances and
  * Atomic Weights, Prohaska et al., "Standard atomic weights of the elements 2021", Pure and Applied
  * Chemistry 94 (2022) 573-600, table 2.
  */
-export const atomicWeights: typeof nutrientWeights &
-  Readonly<Record<"H" | "C" | "F" | "Na" | "Al" | "Cl" | "Fe", number>> = {
-  ...nutrientWeights,
+export const atomicWeights: Readonly<
+  Record<
+    "H" | "C" | "N" | "O" | "F" | "Na" | "Mg" | "Al" | "Si" | "P" | "S" | "Cl" | "K" | "Ca" | "Fe",
+    number
+  >
+> = /* @__PURE__ */ frozen({
   H: 1.008,
   C: 12.011,
+  N: 14.007,
+  O: oxygenWeight,
   F: 18.998,
   Na: 22.99,
+  Mg: magnesiumWeight,
   Al: 26.982,
+  Si: siliconWeight,
+  P: phosphorusWeight,
+  S: sulfurWeight,
   Cl: 35.45,
+  K: potassiumWeight,
+  Ca: calciumWeight,
   Fe: 55.845,
-};
+});
 
 /** An element of which the table holds the weight. */
 export type ChemicalElement = keyof typeof atomicWeights;
@@ -24,8 +44,10 @@ export type ChemicalElement = keyof typeof atomicWeights;
 /**
  * Adds up the weight of a formula, given as element and count, in g/mol.
  *
+ * Range: a sum above zero; a count below zero takes atoms out, as of the hydrogen of an acid in its salt.
+ *
  * @throws RatewrightError `substance/unknown` for an element that is not in {@link atomicWeights};
- * `not-finite`, `type`, `missing`
+ * `not-finite`, `range` (nothing left to weigh), `type`, `missing`
  *
  * Source: atomic weights of IUPAC, see {@link atomicWeights}.
  *
@@ -37,17 +59,22 @@ export type ChemicalElement = keyof typeof atomicWeights;
  */
 export const formulaWeight = (formula: Readonly<Partial<Record<ChemicalElement, number>>>): number => {
   expectRecord(formula, "formula");
-  let weight = 0;
-  const door = checks();
-  for (const [element, count] of Object.entries(formula)) {
-    door.run(() => {
-      const path = `formula.${element}`;
-      if (!Object.hasOwn(atomicWeights, element)) {
-        fail("substance/unknown", path, element, Object.keys(atomicWeights).join(", "));
+  const parts = eachOf(
+    Object.keys(formula).slice(0, mostElements),
+    "formula",
+    (element) => {
+      if (!isElement(element)) {
+        return fail("substance/unknown", "", element, Object.keys(atomicWeights).join(", "));
       }
-      weight += atomicWeights[element as ChemicalElement] * expectNumber(count, path);
-    });
-  }
-  door.done();
-  return weight;
+      return atomicWeights[element] * expectNumber(formula[element], "", { min: -mostAtoms, max: mostAtoms });
+    },
+    (element) => `formula.${element.slice(0, 40)}`,
+  );
+  const weight = parts.reduce((sum, part) => sum + part, 0);
+  return weight > 0 ? weight : fail("range", "formula", weight, "at least one atom");
 };
+
+/** Far more atoms of one element than any formula has, and more elements than the table holds. */
+const [mostAtoms, mostElements] = [1e6, 200] as const;
+
+const isElement = (name: string): name is ChemicalElement => Object.hasOwn(atomicWeights, name);

@@ -1,14 +1,15 @@
 import { fail } from "../../quantity/index.js";
-import type { Fertilizer } from "./fertilizer.js";
+import { type Fertilizer, fertilizer, isRead } from "./fertilizer.js";
 
-/** Takes a record that `fertilizer` made, or what JSON left of one, or throws with its path. */
-export const expectFertilizer = <P extends Pick<Fertilizer, "type" | "id" | "analysis">>(
-  product: P,
+/** Takes a record that `fertilizer` made, or reads what JSON left of one like a label, or throws with its path. */
+export const expectFertilizer = <Id extends string>(
+  product: Fertilizer<Id>,
   path: string,
-): P =>
-  product?.type === "fertilizer" && typeof product.analysis === "object"
-    ? product
-    : fail("type", path, product, "a record made by fertilizer");
+): Fertilizer<Id> => {
+  if (isRead(product)) return product;
+  if (product?.type !== "fertilizer") return fail("type", path, product, "a record made by fertilizer(...)");
+  return fertilizer(product, path);
+};
 
 /** Two records under one id that say different things of it; the same record twice is none. */
 export const isOtherRecordOf = (product: Fertilizer, other: Fertilizer): boolean =>
@@ -21,18 +22,3 @@ const labelText = ({ form, analysis, nitrogen, slowNitrogen }: Fertilizer): stri
       ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
       : value,
   );
-
-/** Refuses an entry of a list whose id another product before it has. */
-export const refuseTwin = (
-  list: readonly { readonly product: Fertilizer }[],
-  i: number,
-  path: string,
-): void => {
-  const product = (list[i] as { readonly product: Fertilizer }).product;
-  const twin = list.findIndex(
-    (one, k) => k < i && one?.product?.analysis && isOtherRecordOf(one.product, product),
-  );
-  if (twin < 0) return;
-  const text = `an id of its own: ${path}[${twin}] has another product under it`;
-  fail("duplicate", `${path}[${i}].product.id`, product.id, text);
-};

@@ -1,13 +1,18 @@
 import {
+  allOf,
+  type DecimalSign,
+  expectAmount,
+  expectFields,
+  expectOneOf,
   expectQuantity,
+  fail,
+  frozen,
   isSubstance,
-  nearName,
-  type Problem,
+  likeQuantity,
   type Quantity,
-  RatewrightError,
-  shown,
 } from "../../quantity/index.js";
 import { type Analysis, analysis, percentOf } from "./analysis.js";
+import { expectShortText } from "./expect-source.js";
 import { type NitrogenGuarantee, nitrogenBreakdown } from "./nitrogen-breakdown.js";
 
 /** A fertilizer product: what its label states. Plain data; its quantities become JSON and come back. */
@@ -42,6 +47,8 @@ export interface FertilizerInput<Id extends string = string> {
   readonly analysis: string | Analysis;
   /** How a grade in text is read; oxides where it is left out, as on United States labels. */
   readonly basis?: "oxide" | "element";
+  /** The sign before the decimals of a grade in text: `","` reads `24,5-0-11`. A point where it is left out. */
+  readonly decimal?: DecimalSign;
   /** The label's breakdown of nitrogen; slow nitrogen is derived from it. */
   readonly nitrogen?: NitrogenGuarantee;
   readonly slowNitrogen?: Quantity<"mass/mass", "N:slow/product">;
@@ -57,8 +64,11 @@ export interface FertilizerInput<Id extends string = string> {
  * release must state it. A breakdown of nitrogen (`nitrogen`) gives the slow nitrogen; where both are
  * stated they must agree.
  *
- * @throws RatewrightError with every problem of the record: `missing`, `text`, `range`, `conflict`,
- *   `unit/mismatch`, `substance/mismatch`
+ * The record is frozen and holds copies of what it was given. What other functions of the room are handed as a
+ * fertilizer they read as this one does, unless it made it.
+ *
+ * @throws RatewrightError with every problem of the record: `missing`, `text`, `range`, `conflict`, `type` (also for a
+ *   field that is not known), `unit/mismatch`, `substance/mismatch`
  *
  * @example
  * ```ts
@@ -77,133 +87,168 @@ export const fertilizer = <const Id extends string>(
   input: FertilizerInput<Id>,
   path = "fertilizer",
 ): Fertilizer<Id> => {
-  const problems: Problem[] = [];
-  const attempt = <T>(work: () => T): T | undefined => {
-    try {
-      return work();
-    } catch (error) {
-      if (!(error instanceof RatewrightError)) throw error;
-      problems.push(...error.problems);
-      return undefined;
-    }
-  };
-  const problem = (code: Problem["code"], at: string, got: unknown, expected: string): void => {
-    problems.push({ code, path: `${path}.${at}`, got: shown(got), expected });
-  };
-  if (typeof input !== "object" || input === null) {
-    throw new RatewrightError({ code: "type", path, got: shown(input), expected: "a fertilizer record" });
-  }
-  // A record may hold more than this, but a misspelt field would count as not stated.
-  for (const field of Object.keys(input)) {
-    const near = known.includes(field) ? undefined : nearName(field, known);
-    if (near === undefined || (input as unknown as Readonly<Record<string, unknown>>)[near] !== undefined)
-      continue;
-    problems.push({
-      code: "type",
-      path: `${path}.${field}`,
-      got: `a field "${field}"`,
-      expected: `the field ${near}, or another name`,
-      suggestion: near,
-    });
-  }
-  const { id, name, form = "dry", basis = "oxide" } = input;
-  if (typeof id !== "string" || !isSubstance(`product:${id}`)) {
-    problem(
-      id === undefined ? "missing" : "type",
-      "id",
-      id,
-      "a short name without slash or colon, such as feed-a",
-    );
-  }
-  if (name !== undefined && typeof name !== "string") problem("type", "name", name, "text");
-  if (form !== "dry" && form !== "liquid") problem("type", "form", form, '"dry" or "liquid"');
-  const readable = basis === "oxide" || basis === "element";
-  if (!readable) problem("type", "basis", basis, '"oxide" or "element"');
-  const stated =
-    input.analysis === undefined
-      ? problem("missing", "analysis", undefined, 'a grade such as "24-0-11"')
-      : attempt(() => analysis(input.analysis, readable ? basis : "oxide", `${path}.analysis`));
-  const slow =
-    input.slowNitrogen === undefined
-      ? undefined
-      : attempt(() =>
-          expectQuantity(
-            input.slowNitrogen,
-            { dimension: "mass/mass", of: "N:slow/product", bound: "non-negative" },
-            `${path}.slowNitrogen`,
+  expectFields(input, fields, path, "a fertilizer record: { id, analysis }");
+  const { slowNitrogen, density, name } = input;
+  const read = allOf({
+    id: () => readId(input.id, `${path}.id`),
+    name: () => (name === undefined ? {} : { name: expectShortText(name, `${path}.name`, "a name") }),
+    form: () => (input.form === undefined ? "dry" : expectOneOf(input.form, forms, `${path}.form`)),
+    analysis: () => readAnalysis(input, path),
+    slow: () =>
+      slowNitrogen === undefined
+        ? undefined
+        : ownQuantity(
+            expectQuantity(
+              slowNitrogen,
+              { dimension: "mass/mass", of: "N:slow/product", bound: "non-negative" },
+              `${path}.slowNitrogen`,
+            ),
           ),
-        );
-  if (slow !== undefined && stated !== undefined) {
-    const total = percentOf(stated, "N");
-    if (slow.in("% w/w") > total * (1 + 1e-9)) {
-      problem("conflict", "slowNitrogen", slow, `at most the ${total} % N of the analysis`);
-    }
-  }
-  const nitrogen = stated === undefined ? undefined : percentOf(stated, "N");
-  if (input.nitrogen !== undefined && nitrogen === 0) {
-    problem("conflict", "nitrogen", input.nitrogen, "no breakdown where the analysis states 0 % N");
-  }
-  const broken =
-    input.nitrogen !== undefined && nitrogen
-      ? attempt(() => nitrogenBreakdown(input.nitrogen, nitrogen, `${path}.nitrogen`))
-      : undefined;
-  if (slow !== undefined && broken !== undefined) {
-    const [claimed, derived] = [slow.in("% w/w"), broken.slow.in("% w/w")];
-    if (Math.abs(claimed - derived) > 1e-9 * Math.max(claimed, derived)) {
-      problem("conflict", "slowNitrogen", slow, `the ${derived} % that the breakdown of nitrogen gives`);
-    }
-  }
-  const slowNitrogen = slow ?? broken?.slow;
-  const density =
-    input.density === undefined
-      ? undefined
-      : attempt(() =>
-          expectQuantity(
-            input.density,
-            { dimension: "mass/volume", of: "none", bound: "positive" },
-            `${path}.density`,
-          ),
-        );
-  const held =
-    input.package === undefined ? undefined : attempt(() => packageOf(input.package, `${path}.package`));
-  if (form === "dry" && input.density !== undefined) {
-    problem("conflict", "density", input.density, 'no density for a dry product, or form "liquid"');
-  }
-  if (form === "dry" && held?.dimension === "volume") {
-    problem("conflict", "package", held, 'a weight for a dry product, or form "liquid"');
-  }
-  if (problems.length > 0) throw new RatewrightError(problems);
-  return {
+    density: () =>
+      density === undefined
+        ? {}
+        : {
+            density: ownQuantity(
+              expectQuantity(
+                density,
+                { dimension: "mass/volume", of: "none", bound: "positive" },
+                `${path}.density`,
+              ),
+            ),
+          },
+    held: () => (input.package === undefined ? {} : { package: packageOf(input.package, `${path}.package`) }),
+  });
+  const { nitrogen, slow } = readNitrogen(input.nitrogen, read.slow, percentOf(read.analysis, "N"), path);
+  refuseDryVolume(read.form, input, read.held.package, path);
+  const made: Fertilizer<Id> = frozen({
     type: "fertilizer",
     version: 1,
-    id,
-    ...(name === undefined ? {} : { name }),
-    form,
-    analysis: stated as Analysis,
-    ...(input.nitrogen === undefined ? {} : { nitrogen: input.nitrogen }),
-    ...(slowNitrogen === undefined ? {} : { slowNitrogen }),
-    ...(density === undefined ? {} : { density }),
-    ...(held === undefined ? {} : { package: held }),
-  };
+    id: read.id,
+    ...read.name,
+    form: read.form,
+    analysis: read.analysis,
+    ...nitrogen,
+    ...slow,
+    ...read.density,
+    ...read.held,
+  });
+  records.add(made);
+  return made;
 };
 
-const known: readonly string[] = [
+/** The records that were read: frozen, so that nobody can have changed them since. */
+const records: WeakSet<object> = /* @__PURE__ */ new WeakSet();
+
+/** Whether a record was made here and so needs no second reading. */
+export const isRead = (product: unknown): boolean => records.has(Object(product));
+
+const forms = ["dry", "liquid"] as const;
+const bases = ["oxide", "element"] as const;
+const decimals = [".", ","] as const;
+const fields = [
+  "type",
+  "version",
+  "id",
   "name",
   "form",
   "analysis",
   "basis",
+  "decimal",
   "nitrogen",
   "slowNitrogen",
   "density",
   "package",
-] satisfies readonly (keyof FertilizerInput)[];
+] as const;
+const longestId = 200;
+
+const ownQuantity = <D extends string, S extends string>(q: Quantity<D, S>): Quantity<D, S> =>
+  likeQuantity(q, q.value);
+
+const readId = <Id extends string>(id: Id, path: string): Id =>
+  typeof id === "string" && id.length <= longestId && isSubstance(`product:${id}`)
+    ? id
+    : fail(
+        id === undefined ? "missing" : "type",
+        path,
+        id,
+        "a short name without slash or colon, such as feed-a",
+      );
+
+const readAnalysis = (input: FertilizerInput, path: string): Analysis => {
+  if (input.analysis === undefined) {
+    return fail("missing", `${path}.analysis`, undefined, 'a grade such as "24-0-11"');
+  }
+  // A basis that is none is told beside what is wrong with the text, which is then read as oxides.
+  const basis = bases.find((one) => one === input.basis) ?? bases[0];
+  const decimal = decimals.find((one) => one === input.decimal) ?? decimals[0];
+  const read = allOf({
+    basis: () => input.basis === undefined || expectOneOf(input.basis, bases, `${path}.basis`),
+    decimal: () => input.decimal === undefined || expectOneOf(input.decimal, decimals, `${path}.decimal`),
+    analysis: () => analysis(input.analysis, { basis, decimal }, `${path}.analysis`),
+  });
+  return read.analysis;
+};
+
+/** The breakdown and the slow nitrogen, which must agree with the analysis and with each other. */
+const readNitrogen = (
+  guarantee: NitrogenGuarantee | undefined,
+  stated: Quantity<"mass/mass", "N:slow/product"> | undefined,
+  total: number,
+  path: string,
+): { readonly nitrogen: Pick<Fertilizer, "nitrogen">; readonly slow: Pick<Fertilizer, "slowNitrogen"> } => {
+  const { broken } = allOf({
+    stated: () => {
+      if (stated !== undefined && stated.in("% w/w") > total * (1 + 1e-9)) {
+        fail("conflict", `${path}.slowNitrogen`, stated, `at most the ${total} % N of the analysis`);
+      }
+    },
+    broken: () => {
+      if (guarantee === undefined) return undefined;
+      return total === 0
+        ? fail("conflict", `${path}.nitrogen`, guarantee, "no breakdown where the analysis states 0 % N")
+        : nitrogenBreakdown(guarantee, total, `${path}.nitrogen`);
+    },
+  });
+  if (stated !== undefined && broken !== undefined) {
+    const [claimed, derived] = [stated.in("% w/w"), broken.slow.in("% w/w")];
+    if (Math.abs(claimed - derived) > 1e-9 * Math.max(claimed, derived)) {
+      const text = `the ${derived} % that the breakdown of nitrogen gives`;
+      fail("conflict", `${path}.slowNitrogen`, stated, text);
+    }
+  }
+  const slow = stated ?? broken?.slow;
+  return {
+    nitrogen: guarantee === undefined ? {} : { nitrogen: ownGuarantee(guarantee) },
+    slow: slow === undefined ? {} : { slowNitrogen: slow },
+  };
+};
+
+const ownGuarantee = ({ percent, slowWithin }: NitrogenGuarantee): NitrogenGuarantee => ({
+  percent: { ...percent },
+  ...(slowWithin === undefined ? {} : { slowWithin: { ...slowWithin } }),
+});
+
+/** A dry product is weighed: it has no density and no package by volume. */
+const refuseDryVolume = (
+  form: Fertilizer["form"],
+  { density }: FertilizerInput,
+  held: Fertilizer["package"],
+  path: string,
+): void => {
+  if (form !== "dry") return;
+  allOf({
+    density: () =>
+      density === undefined ||
+      fail("conflict", `${path}.density`, density, 'no density for a dry product, or form "liquid"'),
+    package: () =>
+      held?.dimension !== "volume" ||
+      fail("conflict", `${path}.package`, held, 'a weight for a dry product, or form "liquid"'),
+  });
+};
 
 const packageOf = (input: unknown, path: string): Quantity<"mass", "none"> | Quantity<"volume", "none"> => {
-  const { dimension, unit } = (input ?? {}) as { dimension?: unknown; unit?: unknown };
-  const volume =
-    dimension === "volume" ||
-    (typeof unit === "string" && /^(mL|L|m3|(imp )?gal|qt|pt|(imp )?fl oz)$/.test(unit));
-  return volume
-    ? expectQuantity(input, { dimension: "volume", of: "none", bound: "positive" }, path)
-    : expectQuantity(input, { dimension: "mass", of: "none", bound: "positive" }, path);
+  const held = expectAmount(input, { dimensions: ["mass", "volume"], of: "none", bound: "positive" }, path);
+  return held.dimension === "volume"
+    ? ownQuantity(expectQuantity(held, { dimension: "volume", of: "none" }, path))
+    : ownQuantity(expectQuantity(held, { dimension: "mass", of: "none" }, path));
 };

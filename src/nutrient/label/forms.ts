@@ -1,7 +1,17 @@
-import { nutrientWeights } from "./nutrient-weights.js";
+import { fail, frozen } from "../../quantity/index.js";
+import { atomicWeights } from "./atomic-weights.js";
+import { oxideFactor } from "./oxide-factor.js";
 
 /** The forms in which a nutrient is stated: element, oxide or ion. */
-export const nutrientForms = {
+export const nutrientForms: {
+  readonly N: readonly ["N", "NO3", "NO3-N", "NH4-N"];
+  readonly P: readonly ["P", "P2O5"];
+  readonly K: readonly ["K", "K2O"];
+  readonly Ca: readonly ["Ca", "CaO"];
+  readonly Mg: readonly ["Mg", "MgO"];
+  readonly S: readonly ["S", "SO3", "SO4"];
+  readonly Si: readonly ["Si", "SiO2"];
+} = /* @__PURE__ */ frozen({
   N: ["N", "NO3", "NO3-N", "NH4-N"],
   P: ["P", "P2O5"],
   K: ["K", "K2O"],
@@ -9,7 +19,7 @@ export const nutrientForms = {
   Mg: ["Mg", "MgO"],
   S: ["S", "SO3", "SO4"],
   Si: ["Si", "SiO2"],
-} as const;
+});
 
 /** A substance that states the same nutrient as `S` in another form. */
 export type FormOf<S extends string> = S extends "NO3" | "NO3-N"
@@ -26,6 +36,8 @@ export type FormOf<S extends string> = S extends "NO3" | "NO3-N"
  * Equation: `f = w(from) / w(to)`, with `w(x) = n * A / M`: `n` atoms of atomic weight `A` in a formula
  * of weight `M`. `undefined` where the two are not forms of one nutrient.
  *
+ * @throws RatewrightError `type` for what is no text
+ *
  * Source: atomic weights of IUPAC/CIAAW 2021.
  *
  * @example
@@ -37,20 +49,21 @@ export type FormOf<S extends string> = S extends "NO3" | "NO3-N"
  * ```
  */
 export const formFactor = (from: string, to: string): number | undefined => {
-  if (from === to) return 1;
-  const [a, b] = [shareOf(from), shareOf(to)];
-  return a && b && a[0] === b[0] ? a[1] / b[1] : undefined;
+  if (typeof from !== "string" || typeof to !== "string") {
+    return fail(
+      "type",
+      typeof from === "string" ? "to" : "from",
+      typeof from === "string" ? to : from,
+      "a form of a nutrient, such as P2O5",
+    );
+  }
+  return nitrates.has(from) && nitrates.has(to)
+    ? (nitrates.get(from) as number) / (nitrates.get(to) as number)
+    : oxideFactor(from, to);
 };
 
-/**
- * The element that a form states and its share of the form by mass, from the formula: `P2O5`, `SO4`.
- * Total N is more than its nitrate, and nitrate-N and ammonium-N are different nitrogen: of the nitrogen
- * forms only nitrate converts.
- */
-const shareOf = (form: string): readonly [string, number] | undefined => {
-  if (form === "NO3-N") return ["N", 1];
-  const [, element = "N", count, oxygen, oxygens] = /^([A-Z][a-z]?)(\d?)(O(\d?))?$/.exec(form) ?? [];
-  const weight = Number(count || 1) * nutrientWeights[element as keyof typeof nutrientWeights];
-  if ((element === "N" && form !== "NO3") || !weight) return undefined;
-  return [element, weight / (weight + (oxygen ? Number(oxygens || 1) * nutrientWeights.O : 0))];
-};
+/** Total N is more than its nitrate, and nitrate-N and ammonium-N are different nitrogen: only nitrate converts. */
+const nitrates: ReadonlyMap<string, number> = /* @__PURE__ */ new Map([
+  ["NO3-N", 1],
+  ["NO3", atomicWeights.N / (atomicWeights.N + 3 * atomicWeights.O)],
+]);

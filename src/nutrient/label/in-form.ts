@@ -1,10 +1,11 @@
-import { expectAmount, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import { expectAmount, fail, frozen, Quantity } from "../../quantity/index.js";
 import { type FormOf, formFactor } from "./forms.js";
 
 /** The dimensions in which a mass of a nutrient appears. */
 export type NutrientDimension = (typeof dimensions)[number];
 
-const dimensions = ["mass", "mass/area", "mass/volume", "mass/time", "mass/area/time"] as const;
+const dimensions: readonly ["mass", "mass/area", "mass/volume", "mass/time", "mass/area/time"] =
+  /* @__PURE__ */ frozen(["mass", "mass/area", "mass/volume", "mass/time", "mass/area/time"]);
 
 /**
  * The same amount of a nutrient, stated in another form: phosphorus as phosphate, potash as potassium,
@@ -34,11 +35,17 @@ const dimensions = ["mass", "mass/area", "mass/volume", "mass/time", "mass/area/
 export const inForm = <D extends NutrientDimension, S extends string, const F extends FormOf<S>>(
   amount: Quantity<D, S>,
   form: F,
+): Quantity<D, F> => converted<D, F>(amount, form);
+
+/** The amount in another form of its nutrient; its dimension stays. */
+const converted = <D extends NutrientDimension, F extends string>(
+  amount: unknown,
+  form: F,
 ): Quantity<D, F> => {
   const from = expectAmount(amount, { dimensions, bound: "non-negative" }, "amount");
   const factor =
     formFactor(from.of, form) ?? fail("substance/mismatch", "form", form, `another form of ${from.of}`);
-  return quantityOf(from.value * factor, from.unit, form, "amount") as unknown as Quantity<D, F>;
+  return new Quantity(from.value * factor, from.unit, form, from.dimension as D);
 };
 
 /**
@@ -54,14 +61,7 @@ export const inForm = <D extends NutrientDimension, S extends string, const F ex
  */
 export const oxideOf = <D extends NutrientDimension, S extends keyof Oxides>(
   amount: Quantity<D, S>,
-): Quantity<D, Oxides[S]> => {
-  const oxide =
-    oxides[amount?.of] ?? fail("substance/mismatch", "amount", amount, "an amount of P, K, Ca, Mg or Si");
-  return inForm(amount as unknown as Quantity<D, string>, oxide as never) as unknown as Quantity<
-    D,
-    Oxides[S]
-  >;
-};
+): Quantity<D, Oxides[S]> => converted<D, Oxides[S]>(amount, formOf(oxides, amount, "P, K, Ca, Mg or Si"));
 
 /**
  * The element in an amount of an oxide: P2O5 as P, K2O as K, CaO as Ca, MgO as Mg.
@@ -76,15 +76,8 @@ export const oxideOf = <D extends NutrientDimension, S extends keyof Oxides>(
  */
 export const elementOf = <D extends NutrientDimension, S extends keyof Elements>(
   amount: Quantity<D, S>,
-): Quantity<D, Elements[S]> => {
-  const element =
-    elements[amount?.of] ??
-    fail("substance/mismatch", "amount", amount, "an amount of P2O5, K2O, CaO, MgO or SiO2");
-  return inForm(amount as unknown as Quantity<D, string>, element as never) as unknown as Quantity<
-    D,
-    Elements[S]
-  >;
-};
+): Quantity<D, Elements[S]> =>
+  converted<D, Elements[S]>(amount, formOf(elements, amount, "P2O5, K2O, CaO, MgO or SiO2"));
 
 /** The oxide in which labels and recommendations state an element. */
 export interface Oxides {
@@ -103,6 +96,18 @@ export interface Elements {
   readonly MgO: "Mg";
   readonly SiO2: "Si";
 }
+
+/** The other form of what an amount is of, by a table. */
+const formOf = <T extends object, S extends keyof T>(
+  table: T,
+  amount: { readonly of: S } | undefined,
+  forms: string,
+): T[S] => {
+  const of: unknown = amount?.of;
+  return typeof of === "string" && Object.hasOwn(table, of)
+    ? table[of as S]
+    : fail("substance/mismatch", "amount", amount, `an amount of ${forms}`);
+};
 
 const oxides: Oxides = { P: "P2O5", K: "K2O", Ca: "CaO", Mg: "MgO", Si: "SiO2" };
 const elements: Elements = { P2O5: "P", K2O: "K", CaO: "Ca", MgO: "Mg", SiO2: "Si" };

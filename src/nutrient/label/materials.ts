@@ -1,15 +1,24 @@
-import { fail } from "../../quantity/index.js";
+import { expectList, fail } from "../../quantity/index.js";
 import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
+import { eachOf } from "./under-path.js";
+
+const most = 200;
 
 /** Takes a list of materials with ids of their own, or throws. */
-export const checkMaterials = (materials: readonly Fertilizer[]): void => {
-  if (!Array.isArray(materials) || materials.length === 0) {
-    fail("missing", "materials", materials, "at least one record made by fertilizer");
-  }
-  materials.forEach((material, i) => {
-    expectFertilizer(material, `materials[${i}]`);
-    const twin = materials.findIndex(({ id }) => id === material.id);
-    if (twin < i) fail("duplicate", `materials[${i}].id`, material.id, `another id than materials[${twin}]`);
+export const readMaterials = (
+  input: unknown,
+  of: (item: unknown) => unknown = (item) => item,
+  path = "materials",
+): readonly Fertilizer[] => {
+  const list = expectList(input, path, "record made by fertilizer");
+  if (list.length > most) fail("range", path, list, `at most ${most} materials`);
+  const places = new Map<string, number>();
+  return eachOf(list, path, (item, i) => {
+    const material = expectFertilizer(of(item) as Fertilizer, "");
+    const twin = places.get(material.id);
+    if (twin !== undefined) fail("duplicate", "id", material.id, `another id than ${path}[${twin}]`);
+    places.set(material.id, i);
+    return material;
   });
 };

@@ -1,23 +1,27 @@
 import {
+  allOf,
   type Citation,
-  checks,
+  expectFields,
+  expectNumber,
   expectQuantity,
   expectRecord,
+  expectText,
   type Finding,
   fail,
+  frozen,
   type Quantity,
   quantity,
+  RatewrightError,
 } from "../../quantity/index.js";
 import { type Analysis, percentOf } from "./analysis.js";
+import { eachOf } from "./under-path.js";
 
 /** The lines in which a label breaks its total nitrogen down. */
-export type NitrogenLine =
-  | "ammoniacal"
-  | "nitrate"
-  | "urea"
-  | "otherWaterSoluble"
-  | "waterInsoluble"
-  | "coated";
+export type NitrogenLine = (typeof lines)[number];
+
+const lines = ["ammoniacal", "nitrate", "urea", "otherWaterSoluble", "waterInsoluble", "coated"] as const;
+const slowLines: readonly string[] = ["waterInsoluble", "coated"];
+const otherLines = lines.filter((line) => !slowLines.includes(line));
 
 /**
  * The guaranteed breakdown of nitrogen on a label. Every figure is percent of PRODUCT by weight, as labels
@@ -59,21 +63,11 @@ export interface NitrogenBreakdown {
 }
 
 /** The rule that coated urea counts as slow though it dissolves, and that no mention means quick. */
-export const coatedNitrogenSource: Citation = {
+export const coatedNitrogenSource: Citation = /* @__PURE__ */ frozen({
   title: "Water-insoluble nitrogen (turf pages)",
-  publisher: "University of California integrated pest management programme",
+  publisher: "University of California integrated pest management program",
   url: "https://ipm.ucanr.edu/TOOLS/TURF/MAINTAIN/winamt.html",
-};
-
-const lines: readonly string[] = [
-  "ammoniacal",
-  "nitrate",
-  "urea",
-  "otherWaterSoluble",
-  "waterInsoluble",
-  "coated",
-];
-const slowLines: readonly string[] = ["waterInsoluble", "coated"];
+});
 
 /**
  * The total, slow and soluble nitrogen of a label's guaranteed breakdown, and the slow share of the nitrogen.
@@ -116,7 +110,7 @@ export const nitrogenBreakdown = (
   total: number,
   path = "guarantee",
 ): NitrogenBreakdown => {
-  if (percentage(total, "total") === 0)
+  if (expectText(path, "path", "a path") && percentage(total, "total") === 0)
     fail("range", "total", total, "more than zero: no nitrogen, no share");
   const found = guarantee === undefined ? { slow: 0, insoluble: 0 } : readGuarantee(guarantee, total, path);
   const findings: Finding[] = [];
@@ -195,11 +189,33 @@ export const productNitrogen = (product: {
   return { ...partsOf(total, slow), basis: "slow nitrogen stated", findings: [] };
 };
 
-const percentage = (value: unknown, path: string): number => {
-  if (typeof value !== "number" || !Number.isFinite(value)) {
-    return fail("not-finite", path, value, "a percentage of the product");
-  }
-  return value < 0 || value > 100 ? fail("range", path, value, "a percentage from 0 to 100") : value;
+const percentage = (value: unknown, path: string): number => expectNumber(value, path, { min: 0, max: 100 });
+
+/** Reads the figures of some lines, all problems at once. */
+const readLines = (
+  input: unknown,
+  known: readonly NitrogenLine[],
+  path: string,
+  check: (line: NitrogenLine, value: number) => void = () => undefined,
+): Partial<Record<NitrogenLine, number>> => {
+  const given = expectFields(
+    input,
+    known,
+    path,
+    "a breakdown { percent: { urea: 10, waterInsoluble: 8, ... } }",
+  );
+  const stated = known.filter((line) => given[line] !== undefined);
+  const found = eachOf(
+    stated,
+    path,
+    (line) => {
+      const value = percentage(given[line], "");
+      check(line, value);
+      return [line, value] as const;
+    },
+    (line) => `${path}.${line}`,
+  );
+  return Object.fromEntries(found);
 };
 
 const readGuarantee = (
@@ -207,39 +223,30 @@ const readGuarantee = (
   total: number,
   path: string,
 ): { slow: number; insoluble: number } => {
-  const record: unknown = guarantee?.percent;
-  if (typeof record !== "object" || record === null) {
-    return fail("type", path, guarantee, "a breakdown { percent: { urea: 10, waterInsoluble: 8, ... } }");
-  }
-  const door = checks();
-  let sum = 0;
-  let slow = 0;
-  for (const [line, value] of Object.entries(guarantee.percent)) {
-    const at = `${path}.percent.${line}`;
-    if (!lines.includes(line)) {
-      door.run(() => fail("type", at, line, `a line of the guarantee: ${lines.join(", ")}`));
-      continue;
-    }
-    const stated = door.run(() => percentage(value, at)) ?? 0;
-    sum += stated;
-    if (slowLines.includes(line)) slow += stated;
-  }
-  for (const [line, value] of Object.entries(guarantee.slowWithin ?? {})) {
-    const at = `${path}.slowWithin.${line}`;
-    if (!lines.includes(line) || slowLines.includes(line)) {
-      door.run(() => fail("type", at, line, "a line that is not slow as such, such as urea"));
-      continue;
-    }
-    const claimed = door.run(() => percentage(value, at)) ?? 0;
-    const whole = guarantee.percent[line as NitrogenLine] ?? 0;
-    if (claimed > whole * (1 + 1e-9)) {
-      door.run(() => fail("conflict", at, claimed, `at most the ${whole} % of its line`));
-    }
-    slow += claimed;
-  }
-  if (door.count() === 0 && Math.abs(sum - total) > 1e-9 * Math.max(total, 1)) {
+  const given = expectFields(
+    guarantee,
+    ["percent", "slowWithin"],
+    path,
+    "a breakdown { percent: { urea: 10, waterInsoluble: 8, ... } }",
+  );
+  const { percent, within } = allOf({
+    percent: () => readLines(given.percent, lines, `${path}.percent`),
+    within: () =>
+      given.slowWithin === undefined
+        ? {}
+        : readLines(given.slowWithin, otherLines, `${path}.slowWithin`, (line, claimed) => {
+            const whole = expectRecord(given.percent)[line] ?? 0;
+            if (typeof whole === "number" && claimed > whole * (1 + 1e-9)) {
+              fail("conflict", "", claimed, `at most the ${whole} % of its line`);
+            }
+          }),
+  });
+  const sumOf = (list: readonly (number | undefined)[]): number =>
+    list.reduce<number>((sum, value = 0) => sum + value, 0);
+  const sum = sumOf(Object.values(percent));
+  if (Math.abs(sum - total) > 1e-9 * Math.max(total, 1)) {
     const shares = Math.abs(sum - 100) < 1e-6 && total < 100;
-    door.add({
+    throw new RatewrightError({
       code: "conflict",
       path: `${path}.percent`,
       got: `${Number(sum.toPrecision(12))} % in all`,
@@ -247,6 +254,6 @@ const readGuarantee = (
       ...(shares ? { suggestion: "percent of product, where these are shares of the nitrogen" } : {}),
     });
   }
-  door.done();
-  return { slow, insoluble: guarantee.percent.waterInsoluble ?? 0 };
+  const slow = sumOf([percent.waterInsoluble, percent.coated, ...Object.values(within)]);
+  return { slow, insoluble: percent.waterInsoluble ?? 0 };
 };

@@ -1,5 +1,12 @@
 import { exceeds } from "../../numeric/index.js";
-import { type Citation, expectQuantity, type Finding, fail } from "../../quantity/index.js";
+import {
+  type Citation,
+  expectOneOf,
+  expectQuantity,
+  type Finding,
+  fail,
+  frozen,
+} from "../../quantity/index.js";
 import type { NitrogenBreakdown } from "./nitrogen-breakdown.js";
 
 /** A named scheme that sorts fertilizers by how much of their nitrogen is slow. */
@@ -28,7 +35,7 @@ const thirds = [
 ] as const;
 
 /** The schemes in print, by name. They disagree: see the note of each. */
-export const releaseSchemes: Readonly<Record<ReleaseSchemeName, ReleaseScheme>> = {
+export const releaseSchemes: Readonly<Record<ReleaseSchemeName, ReleaseScheme>> = /* @__PURE__ */ frozen({
   "suffolk water-insoluble": {
     share: "water-insoluble",
     classes: thirds,
@@ -63,7 +70,7 @@ export const releaseSchemes: Readonly<Record<ReleaseSchemeName, ReleaseScheme>> 
     source: { title: "10 V.S.A. 1266b", publisher: "Vermont Statutes", year: 2012, where: "(a)" },
     note: "A definition of law, not of agronomy: turf fertilizer with less than 15 % slow-release nitrogen falls under its limits for nitrogen.",
   },
-};
+});
 
 /** The name of a scheme of {@link releaseSchemes}. */
 export type ReleaseSchemeName =
@@ -109,10 +116,8 @@ export const releaseClass = (breakdown: NitrogenBreakdown, scheme: ReleaseScheme
   if (breakdown?.type !== "nitrogen breakdown") {
     return fail("type", "breakdown", breakdown, "a record made by nitrogenBreakdown");
   }
-  if (!Object.hasOwn(releaseSchemes, scheme)) {
-    return fail("type", "scheme", scheme, Object.keys(releaseSchemes).join(", "));
-  }
-  const rules: ReleaseScheme = releaseSchemes[scheme];
+  const known = expectOneOf(scheme, Object.keys(releaseSchemes) as ReleaseSchemeName[], "scheme");
+  const rules = releaseSchemes[known];
   const slow = percentOfNitrogen(breakdown.slowShare, "N:slow/N", "breakdown.slowShare");
   const share =
     rules.share === "slow"
@@ -131,14 +136,14 @@ export const releaseClass = (breakdown: NitrogenBreakdown, scheme: ReleaseScheme
     findings.push({
       code: "nitrogen/coated-not-counted",
       severity: "note",
-      params: { scheme, share, slowShare: slow },
+      params: { scheme: known, share, slowShare: slow },
       text: `The scheme looks at water-insoluble nitrogen alone (${Number(share.toFixed(1))} % of the nitrogen); with coated and other slow nitrogen it is ${Number(slow.toFixed(1))} %.`,
       source: rules.source,
     });
   }
   return {
     class: reached?.name ?? fail("range", "breakdown", share, "a share of zero or more"),
-    scheme,
+    scheme: known,
     sharePercent: share,
     findings,
     source: rules.source,

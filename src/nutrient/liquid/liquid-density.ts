@@ -1,18 +1,20 @@
 import { interpolate } from "../../numeric/index.js";
 import {
+  allOf,
+  expectFields,
+  expectOneOf,
   expectQuantity,
-  expectRecord,
   type Finding,
   fail,
+  frozen,
+  numberIn,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
 import { type LiquidMaterial, type LiquidMaterialId, liquidMaterials } from "./liquid-materials.js";
 
 const materialOf = (name: LiquidMaterialId): LiquidMaterial =>
-  Object.hasOwn(liquidMaterials, name)
-    ? liquidMaterials[name]
-    : fail("type", "material", name, Object.keys(liquidMaterials).join(", "));
+  liquidMaterials[expectOneOf(name, Object.keys(liquidMaterials) as LiquidMaterialId[], "material")];
 
 /**
  * The density of a common liquid fertilizer at a temperature, from printed tables.
@@ -86,27 +88,26 @@ export const densityAt = (input: {
   readonly slopePerFahrenheit: Quantity<"mass/volume", "none">;
   readonly temperature: Quantity<"temperature", "none">;
 }): Quantity<"mass/volume", "none"> => {
-  expectRecord(input, "input");
-  const density = expectQuantity(
-    input.density,
-    { dimension: "mass/volume", of: "none", bound: "positive" },
-    "density",
-  );
-  const slope = expectQuantity(
-    input.slopePerFahrenheit,
-    { dimension: "mass/volume", of: "none" },
-    "slopePerFahrenheit",
-  );
-  const from = expectQuantity(input.measuredAt, { dimension: "temperature", of: "none" }, "measuredAt");
-  const to = expectQuantity(input.temperature, { dimension: "temperature", of: "none" }, "temperature");
-  const result = density.plus(slope.times(to.in("°F") - from.in("°F")));
+  expectFields(input, ["density", "measuredAt", "slopePerFahrenheit", "temperature"], "input");
+  const density = { dimension: "mass/volume", of: "none" } as const;
+  const temperature = { dimension: "temperature", of: "none" } as const;
+  const read = allOf({
+    density: () => expectQuantity(input.density, { ...density, bound: "positive" }, "density"),
+    slope: () => expectQuantity(input.slopePerFahrenheit, density, "slopePerFahrenheit"),
+    from: () => expectQuantity(input.measuredAt, temperature, "measuredAt"),
+    to: () => expectQuantity(input.temperature, temperature, "temperature"),
+  });
+  const { to, from } = read;
+  const result = read.density.plus(read.slope.times(to.in("°F") - from.in("°F")));
   return result.value > 0
     ? result
     : fail("range", "temperature", to, "a temperature at which the line still gives a density above zero");
 };
 
 /** The printed change of density of urea ammonium nitrate solutions for each °F: Virginia Cooperative Extension SPES-199. */
-export const densitySlopeOfUan: Quantity<"mass/volume", "none"> = /* @__PURE__ */ quantity(-0.003, "lb/gal");
+export const densitySlopeOfUan: Quantity<"mass/volume", "none"> = /* @__PURE__ */ frozen(
+  /* @__PURE__ */ quantity(-0.003, "lb/gal"),
+);
 
 /**
  * The part of a liquid's volume that a change of density takes away: what a tank seems to lose as it cools,
@@ -136,9 +137,15 @@ export const inventoryShrink = (
   after: Quantity<"mass/volume", "none">,
 ): Quantity<"volume/volume", "none"> => {
   const bound = { dimension: "mass/volume", of: "none", bound: "positive" } as const;
-  const d1 = expectQuantity(before, bound, "before");
-  const d2 = expectQuantity(after, bound, "after").in(d1.unit as never);
-  return quantity(((d2 - d1.value) * 100) / d2, "% v/v");
+  const { first, second } = allOf({
+    first: () => expectQuantity(before, bound, "before"),
+    second: () => expectQuantity(after, bound, "after"),
+  });
+  const last = numberIn(second, first.unit);
+  const shrink = ((last - first.value) * 100) / last;
+  return Number.isFinite(shrink)
+    ? quantity(shrink, "% v/v")
+    : fail("range", "after", after, "a density that is no trace of the one before");
 };
 
 /**

@@ -1,4 +1,4 @@
-import type { Citation, FactSource } from "../../quantity/index.js";
+import { type Citation, type FactSource, frozen } from "../../quantity/index.js";
 
 /** A temperature at which crystals form in a liquid fertilizer, as one source prints it. */
 export interface SaltOut {
@@ -41,7 +41,7 @@ const typical =
  * is 10.6 lb/gal at Purdue and 10.7 in a Cornell adviser page, 10-34-0 11.7 there. A label, or a weighed
  * gallon, comes first.
  */
-export const liquidMaterials: Readonly<Record<LiquidMaterialId, LiquidMaterial>> = {
+export const liquidMaterials: Readonly<Record<LiquidMaterialId, LiquidMaterial>> = /* @__PURE__ */ frozen({
   "UAN 28": {
     name: "urea ammonium nitrate solution, 28 % N",
     analysis: "28-0-0",
@@ -119,7 +119,7 @@ export const liquidMaterials: Readonly<Record<LiquidMaterialId, LiquidMaterial>>
     saltOut: [{ fahrenheit: 18, source: factSheet }],
     note: typical,
   },
-};
+});
 
 /** The name of a material of {@link liquidMaterials}. */
 export type LiquidMaterialId =

@@ -1,23 +1,29 @@
-import { checks, expectAmount, expectQuantity, expectRecord, fail, Quantity } from "../../quantity/index.js";
-import { type Analysis, analysis, isNutrient, type Nutrient, percentOf } from "../label/analysis.js";
+import {
+  allOf,
+  expectAmount,
+  expectFields,
+  expectQuantity,
+  fail,
+  perOf,
+  Quantity,
+  timesOf,
+} from "../../quantity/index.js";
+import { type Analysis, analysis, percentOf } from "../label/analysis.js";
 import { expectFertilizer } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
+import { isNutrient, type Nutrient, nutrients } from "../label/nutrient.js";
+import { eachOf } from "../label/under-path.js";
 import { expectTarget } from "../rate/rate-target.js";
 
 /** The density of a liquid product, or an error with its path. */
-const densityOf = (product: Fertilizer): Quantity<"mass/volume", "none"> =>
-  expectFertilizer(product, "product").density === undefined
-    ? fail(
-        "missing",
-        "product.density",
-        undefined,
-        "the density of the liquid at the temperature at which it is measured out",
-      )
-    : expectQuantity(
-        product.density,
-        { dimension: "mass/volume", of: "none", bound: "positive" },
-        "product.density",
-      );
+const densityOf = ({ density }: Fertilizer): Quantity<"mass/volume", "none"> =>
+  density ??
+  fail(
+    "missing",
+    "product.density",
+    density,
+    "the density of the liquid at the temperature at which it is measured out",
+  );
 
 /**
  * How much of a nutrient a volume of a liquid fertilizer holds.
@@ -52,9 +58,13 @@ export const nutrientPerVolume = <S extends Nutrient>(
   product: Fertilizer,
   nutrient: S,
 ): Quantity<"mass/volume", S> => {
-  if (!isNutrient(nutrient)) fail("type", "nutrient", nutrient, "a nutrient, such as N or P2O5");
-  const density = densityOf(product);
-  const value = (density.value * percentOf(product.analysis, nutrient)) / 100;
+  const { label } = allOf({
+    label: () => expectFertilizer(product, "product"),
+    nutrient: () =>
+      isNutrient(nutrient) || fail("type", "nutrient", nutrient, "a nutrient, such as N or P2O5"),
+  });
+  const density = densityOf(label);
+  const value = (density.value * percentOf(label.analysis, nutrient)) / 100;
   return new Quantity(value, density.unit, nutrient, "mass/volume");
 };
 
@@ -90,19 +100,18 @@ export const liquidProductRate = <S extends Nutrient, Id extends string>(
   target: Quantity<"mass/area", S>,
   product: Fertilizer<Id>,
 ): Quantity<"volume/area", `product:${Id}`> => {
-  const wanted = expectTarget(target, "target");
-  const density = densityOf(product);
-  const percent = percentOf(product.analysis, wanted.of);
+  const { wanted, label } = allOf({
+    wanted: () => expectTarget(target, "target"),
+    label: () => expectFertilizer(product, "product"),
+  });
+  const density = densityOf(label);
+  const percent = percentOf(label.analysis, wanted.of);
   if (!(percent > 0)) {
-    fail("infeasible", "target", target, `a nutrient of ${product.id}, which states 0 % ${wanted.of}`);
+    fail("infeasible", "target", target, `a nutrient of ${label.id}, which states 0 % ${wanted.of}`);
   }
-  const weight: Quantity<"mass/area", `product:${Id}`> = new Quantity(
-    (wanted.value * 100) / percent,
-    wanted.unit,
-    `product:${product.id}`,
-    "mass/area",
-  );
-  return weight.per(density as never) as unknown as Quantity<"volume/area", `product:${Id}`>;
+  const of = `product:${label.id}` as const;
+  const weight = new Quantity((wanted.value * 100) / percent, wanted.unit, of, "mass/area");
+  return expectQuantity(perOf(weight, density), { dimension: "volume/area", of }, "rate");
 };
 
 /**
@@ -134,13 +143,14 @@ export const weightOfLiquid = <D extends "volume" | "volume/area", Id extends st
   amount: Quantity<D, `product:${Id}`>,
   product: Fertilizer<Id>,
 ): Quantity<D extends "volume" ? "mass" : "mass/area", `product:${Id}`> => {
-  expectFertilizer(product, "product");
+  const label = expectFertilizer(product, "product");
   const given = expectAmount(
     amount,
-    { dimensions: ["volume", "volume/area"], of: `product:${product.id}`, bound: "non-negative" },
+    { dimensions: ["volume", "volume/area"], of: `product:${label.id}`, bound: "non-negative" },
     "amount",
   );
-  return given.times(densityOf(product) as never) as never;
+  // The kind of the result follows from that of the amount, which is known only as the program runs.
+  return timesOf(given, densityOf(label)) as never;
 };
 
 /**
@@ -167,13 +177,14 @@ export const volumeOfLiquid = <D extends "mass" | "mass/area", Id extends string
   amount: Quantity<D, `product:${Id}`>,
   product: Fertilizer<Id>,
 ): Quantity<D extends "mass" ? "volume" : "volume/area", `product:${Id}`> => {
-  expectFertilizer(product, "product");
+  const label = expectFertilizer(product, "product");
   const given = expectAmount(
     amount,
-    { dimensions: ["mass", "mass/area"], of: `product:${product.id}`, bound: "non-negative" },
+    { dimensions: ["mass", "mass/area"], of: `product:${label.id}`, bound: "non-negative" },
     "amount",
   );
-  return given.per(densityOf(product) as never) as never;
+  // As in weightOfLiquid.
+  return perOf(given, densityOf(label)) as never;
 };
 
 /** Nutrients of a label in percent weight by volume: mass of nutrient per volume of product. */
@@ -209,31 +220,40 @@ export const analysisByWeight = (input: {
   readonly perVolume: NutrientsPerVolume;
   readonly density: Quantity<"mass/volume", "none">;
 }): Analysis => {
-  expectRecord(input, "input");
-  const door = checks();
-  const density = door.run(() =>
-    expectQuantity(input.density, { dimension: "mass/volume", of: "none", bound: "positive" }, "density"),
+  expectFields(input, ["perVolume", "density"], "input");
+  const { density, perVolume } = allOf({
+    density: () =>
+      expectQuantity(input.density, { dimension: "mass/volume", of: "none", bound: "positive" }, "density"),
+    perVolume: () => readPerVolume(input.perVolume),
+  });
+  const percents = eachOf(
+    perVolume,
+    "perVolume",
+    ([nutrient, stated]) => {
+      const share = (stated.in("g/L") * 100) / density.in("g/L");
+      return share > 100
+        ? fail("range", "", stated, "no more of it than the product weighs")
+        : ([nutrient, share] as const);
+    },
+    ([nutrient]) => `perVolume.${nutrient}`,
   );
-  const percent: Partial<Record<Nutrient, number>> = {};
-  for (const [key, stated] of Object.entries(input.perVolume ?? {})) {
-    door.run(() => {
-      if (!isNutrient(key)) return fail("substance/unknown", `perVolume.${key}`, key, "a nutrient");
-      const c = expectQuantity(
-        stated,
-        { dimension: "mass/volume", of: key, bound: "non-negative" },
-        `perVolume.${key}`,
-      );
-      if (density === undefined) return undefined;
-      const share = (c.in("g/L") * 100) / density.in("g/L");
-      if (share > 100) fail("range", `perVolume.${key}`, stated, "no more of it than the product weighs");
-      percent[key] = share;
-      return undefined;
-    });
-  }
-  if (Object.keys(input.perVolume ?? {}).length === 0) {
-    door.run(() => fail("missing", "perVolume", input.perVolume, "at least one nutrient"));
-  }
-  door.done();
+  const percent: Partial<Record<Nutrient, number>> = Object.fromEntries(percents);
   const element = percent.P !== undefined || percent.K !== undefined;
   return analysis({ basis: element ? "element" : "oxide", percent }, undefined, "perVolume");
+};
+
+/** The nutrients of a label in percent weight by volume. */
+const readPerVolume = (
+  input: unknown,
+): readonly (readonly [Nutrient, Quantity<"mass/volume", Nutrient>])[] => {
+  const given = expectFields(input, nutrients, "perVolume", "nutrients, each in mass per volume");
+  const stated = nutrients.filter((nutrient) => given[nutrient] !== undefined);
+  if (stated.length === 0) fail("missing", "perVolume", input, "at least one nutrient");
+  return eachOf(
+    stated,
+    "perVolume",
+    (of) =>
+      [of, expectQuantity(given[of], { dimension: "mass/volume", of, bound: "non-negative" }, "")] as const,
+    (of) => `perVolume.${of}`,
+  );
 };

@@ -47,20 +47,20 @@ export const nutrientsSupplied = <D extends "mass" | "mass/area", Id extends str
   amount: Quantity<D, `product:${Id}`>,
   product: Fertilizer<Id>,
 ): NutrientsSupplied<D> => {
-  expectFertilizer(product, "product");
+  const label = expectFertilizer(product, "product");
   const given = expectAmount(
     amount,
-    { dimensions: ["mass", "mass/area"], of: `product:${product.id}`, bound: "non-negative" },
+    { dimensions: ["mass", "mass/area"], of: `product:${label.id}`, bound: "non-negative" },
     "amount",
   );
   const supplied: Record<string, Quantity<string, string>> = {};
   const put = (of: string, percent: number): void => {
     supplied[of] = quantityOf((given.value * percent) / 100, given.unit, of, of);
   };
-  for (const nutrient of elementShareForms(product.analysis))
-    put(nutrient, percentOf(product.analysis, nutrient));
-  if (percentOf(product.analysis, "N") > 0) {
-    const { slow, soluble } = productNitrogen(product);
+  for (const nutrient of elementShareForms(label.analysis))
+    put(nutrient, percentOf(label.analysis, nutrient));
+  if (percentOf(label.analysis, "N") > 0) {
+    const { slow, soluble } = productNitrogen(label);
     put("N:slow", slow.in("% w/w"));
     put("N:soluble", soluble.in("% w/w"));
   }

@@ -38,13 +38,19 @@ export const productRate = <S extends Nutrient, Id extends string>(
   target: Quantity<"mass/area", S>,
   product: Fertilizer<Id>,
 ): Quantity<"mass/area", `product:${Id}`> => {
-  const wanted = expectQuantity(target, nonNegativeRate, "target");
-  const percent = percentOf(product?.analysis, wanted.of as Nutrient);
-  if ((wanted.of as string) === "none") fail("substance/mismatch", "target", target, "a nutrient, such as N");
+  const { value, unit, of } = expectQuantity(target, nonNegativeRate, "target");
+  const percent = percentOf(product?.analysis, of as Nutrient);
+  const { id } = product;
+  if (typeof id !== "string") fail("type", "product", product, "a fertilizer");
   if (!(percent > 0)) {
-    fail("infeasible", "target", target, `a nutrient of ${product.id}, which states 0 % ${wanted.of}`);
+    fail(
+      (of as string) === "none" ? "substance/mismatch" : "infeasible",
+      "target",
+      target,
+      `a nutrient of ${id}`,
+    );
   }
-  return new Quantity((wanted.value * 100) / percent, wanted.unit, `product:${product.id}`, "mass/area");
+  return new Quantity((value * 100) / percent, unit, `product:${id}`, "mass/area");
 };
 
 const nonNegativeRate = { dimension: "mass/area", bound: "non-negative" } as const;

@@ -7,8 +7,8 @@ import {
   fail,
   type Quantity,
 } from "../../quantity/index.js";
-import { isNutrient, type Nutrient } from "../label/analysis.js";
 import { expectShortText, expectSource } from "../label/expect-source.js";
+import { isNutrient, type Nutrient } from "../label/nutrient.js";
 import { eachOf } from "../label/under-path.js";
 
 /** What a cap can limit: a nutrient in one of its forms, or the soluble or slow part of the nitrogen. */

@@ -1,8 +1,18 @@
-import { checks, expectQuantity, expectRecord, fail, Quantity } from "../../quantity/index.js";
-import { type Nutrient, percentOf } from "../label/analysis.js";
+import {
+  allOf,
+  expectFields,
+  expectList,
+  expectQuantity,
+  fail,
+  likeQuantity,
+  Quantity,
+} from "../../quantity/index.js";
+import { percentOf } from "../label/analysis.js";
 import { expectFertilizer, isOtherRecordOf } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { productNitrogen } from "../label/nitrogen-breakdown.js";
+import type { Nutrient } from "../label/nutrient.js";
+import { eachOf } from "../label/under-path.js";
 import { productRate } from "./product-rate.js";
 import { expectSlowShare } from "./rate-cap.js";
 import { expectTarget, type RateTarget } from "./rate-target.js";
@@ -52,41 +62,53 @@ export const splitRates = (input: {
   readonly target: RateTarget;
   readonly parts: readonly { readonly product: Fertilizer; readonly share: Quantity<"1", "none"> }[];
 }): readonly SplitRate[] => {
-  expectRecord(input, "input");
-  const target = expectTarget(input.target, "target");
-  if (!Array.isArray(input.parts) || input.parts.length === 0) {
-    return fail("missing", "parts", input.parts, "at least one { product, share }");
-  }
-  const door = checks();
-  const bound = { dimension: "1", of: "none", bound: "non-negative" } as const;
-  let total = 0;
-  const shares = input.parts.map((part, i): number => {
-    const product = door.run(() => expectFertilizer(part?.product, `parts[${i}].product`));
-    const other = input.parts.findIndex(
-      (one, k) =>
-        k < i && product !== undefined && one?.product?.analysis && isOtherRecordOf(one.product, product),
-    );
-    if (other >= 0) {
-      const text = `an id of its own: parts[${other}] has another product under it`;
-      door.run(() => fail("duplicate", `parts[${i}].product.id`, product?.id, text));
-    }
-    const share = door.run(() => expectQuantity(part?.share, bound, `parts[${i}].share`).in("%")) ?? 0;
-    total += share;
-    return share;
+  expectFields(input, ["target", "parts"], "input");
+  const { target, parts } = allOf({
+    target: () => expectTarget(input.target, "target"),
+    parts: () => readParts(input.parts),
   });
-  if (door.count() === 0 && Math.abs(total - 100) > 1e-7) {
-    door.run(() => fail("conflict", "parts", `${total} % in all`, "shares that add up to 100 %"));
+  const total = parts.reduce((sum, { percent }) => sum + percent, 0);
+  if (Math.abs(total - 100) > 1e-7) {
+    fail("conflict", "parts", `${total} % in all`, "shares that add up to 100 %");
   }
-  door.done();
-  const rates = input.parts.map(({ product }, i) => {
-    const part = withValue(target, (target.value * (shares[i] as number)) / 100);
-    return door.run(
-      (): SplitRate => ({ product: product.id, part, rate: productRate(part as never, product) }),
-    );
+  return eachOf(parts, "parts", ({ product, percent }): SplitRate => {
+    const part = likeQuantity(target, (target.value * percent) / 100);
+    return { product: product.id, part: textOf(part), rate: productRate(part, product) };
   });
-  door.done();
-  return rates as SplitRate[];
 };
+
+const mostParts = 50;
+
+/** The sources with their shares, percent of the target. */
+const readParts = (input: unknown): readonly { readonly product: Fertilizer; readonly percent: number }[] => {
+  const list = expectList(input, "parts", "{ product, share }");
+  if (list.length > mostParts) fail("range", "parts", list, `at most ${mostParts} parts`);
+  const seen: Fertilizer[] = [];
+  return eachOf(list, "parts", (given) => {
+    const part = expectFields(given, ["product", "share"], "", "{ product, share }");
+    return allOf({
+      product: () => {
+        const product = expectFertilizer(part.product as Fertilizer, "product");
+        const other = seen.findIndex((one) => isOtherRecordOf(one, product));
+        seen.push(product);
+        return other < 0
+          ? product
+          : fail(
+              "duplicate",
+              "product.id",
+              product.id,
+              `an id of its own: parts[${other}] has another product under it`,
+            );
+      },
+      percent: () =>
+        expectQuantity(part.share, { dimension: "1", of: "none", bound: "non-negative" }, "share").in("%"),
+    });
+  });
+};
+
+/** An amount of a nutrient, which of them known only as the program runs. */
+const textOf = <S extends Nutrient>(q: Quantity<"mass/area", S>): Quantity<"mass/area", string> =>
+  new Quantity<"mass/area", string>(q.value, q.unit, q.of, "mass/area");
 
 /**
  * Rates of two products that together give a target of nitrogen of which a wanted share is slow.
@@ -125,28 +147,15 @@ export const slowShareRates = (input: {
   readonly slowShare: Quantity<"mass/mass", "N:slow/N">;
   readonly products: readonly [Fertilizer, Fertilizer];
 }): readonly [SplitRate, SplitRate] => {
-  expectRecord(input, "input");
-  const target = expectTarget(input.target, "target");
-  if (target.of !== "N") fail("substance/mismatch", "target", target, "a rate of N");
-  const wanted = expectSlowShare(input.slowShare, "slowShare");
-  if (!Array.isArray(input.products) || input.products.length !== 2) {
-    return fail("type", "products", input.products, "two products");
-  }
-  const [first, second] = input.products as readonly [Fertilizer, Fertilizer];
-  const [s1, s2] = [first, second].map((product, i) => {
-    expectFertilizer(product, `products[${i}]`);
-    const percent = percentOf(product.analysis, "N" satisfies Nutrient);
-    if (!(percent > 0)) fail("infeasible", `products[${i}]`, product.id, "a product with nitrogen");
-    return productNitrogen(product).slowShare.in("% w/w");
-  }) as [number, number];
-  if (isOtherRecordOf(first, second)) {
-    fail(
-      "duplicate",
-      "products[1].id",
-      second.id,
-      "an id of its own: products[0] has another product under it",
-    );
-  }
+  expectFields(input, ["target", "slowShare", "products"], "input");
+  const { target, wanted, products } = allOf({
+    target: () =>
+      expectQuantity(input.target, { dimension: "mass/area", of: "N", bound: "non-negative" }, "target"),
+    wanted: () => expectSlowShare(input.slowShare, "slowShare"),
+    products: () => readPair(input.products),
+  });
+  const [first, second] = products;
+  const [s1, s2] = [slowPercent(first), slowPercent(second)];
   const [low, high] = [Math.min(s1, s2), Math.max(s1, s2)];
   if (wanted < low - 1e-9 * high || wanted > high + 1e-9 * high) {
     fail("infeasible", "slowShare", `${wanted} %`, `a share from ${low} to ${high} %, which these two span`);
@@ -156,11 +165,27 @@ export const slowShareRates = (input: {
   const exact = s1 === s2 ? 1 : Math.min(1, Math.max(0, (wanted - s2) / (s1 - s2)));
   const share = exact < 1e-12 ? 0 : 1 - exact < 1e-12 ? 1 : exact;
   const part = (product: Fertilizer, value: number): SplitRate => {
-    const nitrogen = withValue(target, value);
-    return { product: product.id, part: nitrogen, rate: productRate(nitrogen as never, product) };
+    const nitrogen = likeQuantity(target, value);
+    return { product: product.id, part: textOf(nitrogen), rate: productRate(nitrogen, product) };
   };
   return [part(first, target.value * share), part(second, target.value * (1 - share))];
 };
 
-const withValue = (target: Quantity<"mass/area", Nutrient>, value: number): Quantity<"mass/area", string> =>
-  new Quantity(value, target.unit, target.of as string, "mass/area");
+const slowPercent = (product: Fertilizer): number => productNitrogen(product).slowShare.in("% w/w");
+
+/** Two products with nitrogen. */
+const readPair = (input: unknown): readonly [Fertilizer, Fertilizer] => {
+  if (!Array.isArray(input) || input.length !== 2) return fail("type", "products", input, "two products");
+  const read = (i: 0 | 1): Fertilizer => {
+    const product = expectFertilizer(input[i] as Fertilizer, `products[${i}]`);
+    return percentOf(product.analysis, "N") > 0
+      ? product
+      : fail("infeasible", `products[${i}]`, product.id, "a product with nitrogen");
+  };
+  const { first, second } = allOf({ first: () => read(0), second: () => read(1) });
+  if (isOtherRecordOf(first, second)) {
+    const text = "an id of its own: products[0] has another product under it";
+    fail("duplicate", "products[1].id", second.id, text);
+  }
+  return [first, second];
+};

@@ -1,7 +1,8 @@
 import {
+  allOf,
   type Citation,
+  expectFields,
   expectQuantity,
-  expectRecord,
   type Finding,
   fail,
   type Quantity,
@@ -59,17 +60,13 @@ export const activityIndex = <S extends string>(input: {
   readonly coldInsoluble: Quantity<"mass/mass", S>;
   readonly hotInsoluble: Quantity<"mass/mass", NoInfer<S>>;
 }): ActivityIndex => {
-  expectRecord(input, "input");
-  const cold = expectQuantity(
-    input.coldInsoluble,
-    { dimension: "mass/mass", bound: "positive" },
-    "coldInsoluble",
-  );
-  const hot = expectQuantity(
-    input.hotInsoluble,
-    { dimension: "mass/mass", of: cold.of, bound: "non-negative" },
-    "hotInsoluble",
-  );
+  expectFields(input, ["coldInsoluble", "hotInsoluble"], "input");
+  const kind = { dimension: "mass/mass" } as const;
+  const { cold, hot } = allOf({
+    cold: () => expectQuantity(input.coldInsoluble, { ...kind, bound: "positive" }, "coldInsoluble"),
+    hot: () => expectQuantity(input.hotInsoluble, { ...kind, bound: "non-negative" }, "hotInsoluble"),
+  });
+  if (hot.of !== cold.of) fail("substance/mismatch", "hotInsoluble", hot, `a quantity of ${cold.of}`);
   const [c, h] = [cold.in("% w/w"), hot.in("% w/w")];
   if (c > 100) fail("range", "coldInsoluble", cold, "at most 100 %");
   if (h > c) fail("conflict", "hotInsoluble", hot, `at most what cold water leaves, ${c} %`);

@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { type Citation, checks, expectNumber, fail } from "../../quantity/index.js";
+import { allOf, type Citation, expectFields, expectNumber, fail, frozen } from "../../quantity/index.js";
 
 /** One limit of the test, and how the material stands to it. */
 export interface ReleaseLimit {
@@ -20,11 +20,11 @@ export interface ControlledReleaseTest {
   readonly source: Citation;
 }
 
-const source: Citation = {
+const source: Citation = /* @__PURE__ */ frozen({
   title: "About controlled release fertilizer (repeats the European working definition)",
   publisher: "fertilizer company page",
   where: "appraising standard",
-};
+});
 
 /**
  * Whether a material counts as controlled-release by the European working definition: at 25 °C in water
@@ -58,19 +58,19 @@ export const controlledReleaseTest = (input: {
   readonly statedDays: number;
   readonly temperatureC: number;
 }): ControlledReleaseTest => {
-  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
-  const door = checks();
-  const percent = (name: "percentAt24Hours" | "percentAt28Days" | "percentAtStatedTime"): number =>
-    door.run(() => expectNumber(input[name], name, { min: 0, max: 100 })) as number;
-  const day = percent("percentAt24Hours");
-  const month = percent("percentAt28Days");
-  const end = percent("percentAtStatedTime");
-  const stated = door.run(() => expectNumber(input.statedDays, "statedDays", { above: 28, max: 3660 }));
-  door.run(() => {
-    const t = expectNumber(input.temperatureC, "temperatureC");
-    if (t !== 25) fail("conflict", "temperatureC", t, "25, the temperature of the definition");
+  expectFields(input, fields, "input");
+  const percent = (name: (typeof fields)[number]) => (): number =>
+    expectNumber(input[name], name, { min: 0, max: 100 });
+  const { day, month, end, stated } = allOf({
+    day: percent("percentAt24Hours"),
+    month: percent("percentAt28Days"),
+    end: percent("percentAtStatedTime"),
+    stated: () => expectNumber(input.statedDays, "statedDays", { above: 28, max: 3660 }),
+    temperature: () => {
+      const t = expectNumber(input.temperatureC, "temperatureC");
+      return t === 25 || fail("conflict", "temperatureC", t, "25, the temperature of the definition");
+    },
   });
-  door.done();
   if (month < day) fail("conflict", "percentAt28Days", month, `at least the ${day} % of 24 hours`);
   if (end < month) fail("conflict", "percentAtStatedTime", end, `at least the ${month} % of 28 days`);
   const most = (after: string, limit: number, got: number): ReleaseLimit => ({
@@ -93,3 +93,11 @@ export const controlledReleaseTest = (input: {
     source,
   };
 };
+
+const fields = [
+  "percentAt24Hours",
+  "percentAt28Days",
+  "percentAtStatedTime",
+  "statedDays",
+  "temperatureC",
+] as const;

@@ -1,4 +1,4 @@
-import type { FactSource } from "../../quantity/index.js";
+import { type FactSource, frozen } from "../../quantity/index.js";
 
 /** How long a kind of source lasts, as printed. */
 export interface PublishedDuration {
@@ -11,12 +11,12 @@ export interface PublishedDuration {
 
 const cornell: FactSource = {
   title: "Nitrogen sources",
-  publisher: "Cornell University, athletic field programme",
+  publisher: "Cornell University, athletic field program",
   url: "http://safesportsfields.cals.cornell.edu/node/160",
 };
 
 /** Published durations by kind of source. Ranges differ because soils, coatings and weather do. */
-export const publishedDurations: readonly PublishedDuration[] = [
+export const publishedDurations: readonly PublishedDuration[] = /* @__PURE__ */ frozen([
   { kind: "water-soluble nitrogen", weeks: { low: 2, high: 6 }, what: "response", source: cornell },
   {
     kind: "slow or controlled release, usual",
@@ -44,4 +44,15 @@ export const publishedDurations: readonly PublishedDuration[] = [
   },
   { kind: "water-soluble nitrogen", weeks: { low: 4, high: 6 }, what: "response", source: "from memory" },
   { kind: "polymer-coated urea", weeks: { low: 8, high: 16 }, what: "release", source: "from memory" },
-];
+  {
+    kind: "sulfur-coated urea",
+    weeks: { low: 10, high: 10 },
+    what: "response",
+    source: {
+      title: "Properly using slow-release, sulfur-coated fertilizer on your lawn",
+      publisher: "Texas garden column",
+      year: 2003,
+      url: "https://plantanswers.com/garden_column/mar03/5.htm",
+    },
+  },
+]);

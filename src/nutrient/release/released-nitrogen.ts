@@ -5,11 +5,11 @@ import {
   expectList,
   expectNumber,
   expectQuantity,
+  expectRecord,
   type Finding,
   fail,
   numberIn,
   type Quantity,
-  quantityOf,
 } from "../../quantity/index.js";
 import { expectShortText } from "../label/expect-source.js";
 import { eachOf } from "../label/under-path.js";
@@ -288,34 +288,40 @@ export interface ReleaseWeek {
  * ```
  */
 export const releaseByWeek = (release: NitrogenRelease): ReleaseWeek[] => {
-  if (release?.type !== "nitrogen-release") return fail("type", "release", release, "a nitrogen release");
-  const { cumulative, unit } = release;
-  const count = Array.isArray(cumulative?.mid) ? cumulative.mid.length : 0;
-  for (const end of ["low", "mid", "high"] as const) {
+  if (Object(release).type !== "nitrogen-release") {
+    return fail("type", "release", release, "a nitrogen release");
+  }
+  const { low, mid, high } = expectRecord(release.cumulative, "release.cumulative", "{ low, mid, high }");
+  const list = (given: unknown, end: string): readonly number[] => {
     const path = `release.cumulative.${end}`;
-    const given: readonly number[] | undefined = cumulative?.[end];
-    const list: readonly number[] =
-      Array.isArray(given) && given.length > 0
-        ? given
-        : fail("type", path, given, "a list of what is out by the end of each day");
-    if (list.length !== count) {
-      fail("conflict", path, list.length, `as many days as the middle, which is ${count}`);
-    }
-    for (const [i, value] of list.entries()) expectNumber(value, `${path}[${i}]`);
+    const days = expectList(given, path, "day");
+    if (days.length > longest) fail("range", path, days, `at most ${longest} days`);
+    return eachOf(days, path, (value) => expectNumber(value, ""));
+  };
+  const { unit, ends } = allOf({
+    unit: () => expectShortText(release.unit, "release.unit", "a unit, such as lb/1000 ft2"),
+    ends: () =>
+      allOf({ low: () => list(low, "low"), mid: () => list(mid, "mid"), high: () => list(high, "high") }),
+  });
+  const count = ends.mid.length;
+  for (const end of ["low", "high"] as const) {
+    if (ends[end].length === count) continue;
+    const text = `as many days as the middle, which is ${count}`;
+    fail("conflict", `release.cumulative.${end}`, ends[end].length, text);
   }
   const rate = (value: number): Quantity<"mass/area", "N"> =>
-    quantityOf(value, unit, "N", "release") as unknown as Quantity<"mass/area", "N">;
+    expectQuantity({ value, unit, of: "N" }, { dimension: "mass/area", of: "N" }, "release");
   return Array.from({ length: Math.ceil(count / 7) }, (_, w) => {
     const last = Math.min(7 * w + 6, count - 1);
     const at = (list: readonly number[]): number => list[last] as number;
-    const before = w === 0 ? 0 : (cumulative.mid[7 * w - 1] as number);
+    const before = w === 0 ? 0 : (ends.mid[7 * w - 1] as number);
     return {
       week: w + 1,
-      released: rate(at(cumulative.mid) - before),
+      released: rate(at(ends.mid) - before),
       outByThen: {
-        low: rate(at(cumulative.low)),
-        mid: rate(at(cumulative.mid)),
-        high: rate(at(cumulative.high)),
+        low: rate(at(ends.low)),
+        mid: rate(at(ends.mid)),
+        high: rate(at(ends.high)),
       },
     };
   });

@@ -1,3 +1,4 @@
+import { frozen } from "../../quantity/index.js";
 import type { SaltTable } from "./salt-table.js";
 
 const row = (
@@ -8,7 +9,7 @@ const row = (
   percent === undefined ? { material, value, basis: null } : { material, value, basis: null, percent };
 
 /** "Salt index values for some garden materials": equal weights, sodium nitrate = 100, with slow sources. */
-export const gardenSaltIndexes: SaltTable<"by weight"> = {
+export const gardenSaltIndexes: SaltTable<"by weight"> = /* @__PURE__ */ frozen({
   scale: "by weight",
   source: {
     title: "Salt index values for some garden materials",
@@ -32,4 +33,4 @@ export const gardenSaltIndexes: SaltTable<"by weight"> = {
     row("ureaform", 10, 38),
     row("urea", 75, 45),
   ],
-};
+});

@@ -1,10 +1,11 @@
+import { frozen } from "../../quantity/index.js";
 import type { UnitBasis } from "./salt-index.js";
 import type { SaltRow, SaltTable } from "./salt-table.js";
 
 const row = (material: string, value: number, basis: UnitBasis): SaltRow => ({ material, value, basis });
 
 /** New Mexico State University: per unit, scaled so that sodium nitrate is 100 (16.5 times the index per unit). */
-export const newMexicoSaltIndexes: SaltTable<"per unit, sodium nitrate 100"> = {
+export const newMexicoSaltIndexes: SaltTable<"per unit, sodium nitrate 100"> = /* @__PURE__ */ frozen({
   scale: "per unit, sodium nitrate 100",
   source: {
     title: "Fertilizer part 2 (salt index)",
@@ -27,4 +28,4 @@ export const newMexicoSaltIndexes: SaltTable<"per unit, sodium nitrate 100"> = {
     row("single superphosphate", 6.4, "P2O5"),
     row("triple superphosphate", 3.5, "P2O5"),
   ],
-};
+});

@@ -23,7 +23,7 @@ export const oregonTable: Citation = /* @__PURE__ */ frozen({
 });
 
 /** Oregon State University, table 26-2: per unit of nitrogen, with the burn potential that it states. */
-export const oregonSaltIndexes: SaltTable<"per unit"> = {
+export const oregonSaltIndexes: SaltTable<"per unit"> = /* @__PURE__ */ frozen({
   scale: "per unit",
   source: oregonTable,
   rows: [
@@ -36,4 +36,4 @@ export const oregonSaltIndexes: SaltTable<"per unit"> = {
     row("urea", 45, 1.7, "moderate"),
     row("ureaform or methylene urea", 38, 0.3, "low"),
   ],
-};
+});

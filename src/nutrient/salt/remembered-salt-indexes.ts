@@ -1,3 +1,4 @@
+import { frozen } from "../../quantity/index.js";
 import type { UnitBasis } from "./salt-index.js";
 import type { SaltRow, SaltTable } from "./salt-table.js";
 
@@ -7,7 +8,7 @@ const row = (material: string, value: number, basis: UnitBasis): SaltRow => ({ m
  * The partial salt indexes of Mortvedt 2001 (after Rader et al. 1943) as remembered: not read. They
  * reproduce published blends (10-34-0 20.0, 7-21-7 27.8).
  */
-export const rememberedSaltIndexes: SaltTable<"per unit"> = {
+export const rememberedSaltIndexes: SaltTable<"per unit"> = /* @__PURE__ */ frozen({
   scale: "per unit",
   source: "from memory",
   rows: [
@@ -33,4 +34,4 @@ export const rememberedSaltIndexes: SaltTable<"per unit"> = {
     row("potassium thiosulfate", 2.72, "K2O"),
     row("sodium nitrate", 6.08, "N"),
   ],
-};
+});

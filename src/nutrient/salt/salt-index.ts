@@ -1,5 +1,15 @@
 import { exceeds } from "../../numeric/index.js";
-import { checks, expectNumber, expectRecord, type FactSource, fail } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectList,
+  expectNumber,
+  expectOneOf,
+  type FactSource,
+  fail,
+} from "../../quantity/index.js";
+import { expectShortText, expectSource } from "../label/expect-source.js";
+import { eachOf } from "../label/under-path.js";
 
 /**
  * The three scales on which salt indexes are printed. The same salt reads 74, 1.6 or 27 (urea), so the
@@ -27,8 +37,8 @@ export interface SaltIndex<S extends SaltScale> {
   readonly doubtful?: string;
 }
 
-const scales: readonly string[] = ["by weight", "per unit", "per unit, sodium nitrate 100"];
-const bases: readonly string[] = ["N", "P2O5", "K2O", "N+P2O5", "N+K2O", "P2O5+K2O", "N+P2O5+K2O"];
+const scales = ["by weight", "per unit", "per unit, sodium nitrate 100"] as const;
+const bases = ["N", "P2O5", "K2O", "N+P2O5", "N+K2O", "P2O5+K2O", "N+P2O5+K2O"] as const;
 
 /** Percent of nitrogen in sodium nitrate, by which the third scale is made. */
 const sodiumNitratePercent = 16.5;
@@ -64,7 +74,7 @@ export function saltIndex(input: {
   readonly basis?: UnitBasis;
   readonly source: FactSource;
 }): unknown {
-  expectRecord(input);
+  expectFields(input, ["value", "scale", "basis", "source"], "input");
   const { scale, basis, source } = input;
   return checkedSaltIndex(
     { type: "salt-index", version: 1, scale, value: input.value, basis: basis ?? null, source },
@@ -79,31 +89,42 @@ export const checkedSaltIndex = <S extends SaltScale>(
   scale: S,
   path: string,
 ): SaltIndex<S> => {
-  const index = input as SaltIndex<S> | null | undefined;
   const at = (name: string): string => (path === "" ? name : `${path}.${name}`);
-  if (index?.type !== "salt-index") return fail("type", path, input, "a salt index, with its scale");
-  const door = checks();
-  door.run(() => {
-    if (!scales.includes(index.scale)) fail("type", at("scale"), index.scale, scales.join("; "));
-    if (index.scale !== scale)
-      fail("conflict", at("scale"), index.scale, `a salt index on the scale "${scale}"`);
-  });
-  const value = door.run(() => expectNumber(index.value, at("value"), { min: 0, max: 1000 }));
-  door.run(() => {
-    const { basis } = index as { basis: string | null };
+  if (Object(input).type !== "salt-index")
+    return fail("type", path === "" ? "input" : path, input, "a salt index, with its scale");
+  const given = expectFields(
+    input,
+    ["type", "version", "scale", "value", "basis", "source", "doubtful"],
+    path,
+  );
+  const read = allOf({
+    scale: () => {
+      const found = expectOneOf(given.scale, scales, at("scale"));
+      return found === scale
+        ? scale
+        : fail("conflict", at("scale"), found, `a salt index on the scale "${scale}"`);
+    },
+    value: () => expectNumber(given.value, at("value"), { min: 0, max: 1000 }),
     // An index on another scale has the basis of that scale: one problem, not two.
-    if (index.scale !== scale) return;
-    if (scale === "by weight" && basis !== null) fail("conflict", at("basis"), basis, "no basis by weight");
-    if (scale !== "by weight" && basis === null) {
-      fail("missing", at("basis"), basis, "the nutrients that count as units, such as N or N+K2O");
-    }
-    if (basis !== null && !bases.includes(basis)) fail("type", at("basis"), basis, bases.join(", "));
+    basis: () => (given.scale === scale ? readBasis(given.basis, scale, at("basis")) : null),
+    source: () => expectSource(given.source, at("source")),
+    doubtful: () =>
+      given.doubtful === undefined
+        ? {}
+        : { doubtful: expectShortText(given.doubtful, at("doubtful"), "a text") },
   });
-  door.run(() => {
-    if (!index.source) fail("missing", at("source"), index.source, "a source");
-  });
-  door.done();
-  return { ...index, value: value as number };
+  const { value, source } = read;
+  const basis = read.basis as SaltIndex<S>["basis"];
+  return { type: "salt-index", version: 1, scale, value, basis, source, ...read.doubtful };
+};
+
+const readBasis = (basis: unknown, scale: SaltScale, path: string): UnitBasis | null => {
+  if (scale === "by weight") {
+    return basis === null ? basis : fail("conflict", path, basis, "no basis by weight");
+  }
+  return basis === null || basis === undefined
+    ? fail("missing", path, basis, "the nutrients that count as units, such as N or N+K2O")
+    : expectOneOf(basis, bases, path);
 };
 
 /**
@@ -133,17 +154,13 @@ export const partialSaltIndex = (
   byWeight: SaltIndex<"by weight">,
   units: { readonly percent: number; readonly basis: UnitBasis },
 ): SaltIndex<"per unit"> => {
-  const door = checks();
-  const found = door.run(() => checkedSaltIndex(byWeight, "by weight", "byWeight"));
-  const percent = door.run(() => expectNumber(units?.percent, "units.percent", { above: 0, max: 100 }));
-  const basis = units?.basis;
-  door.run(() => {
-    if (bases.includes(basis)) return;
-    fail(basis === undefined ? "missing" : "type", "units.basis", basis, bases.join(", "));
+  const { index, percent, basis } = allOf({
+    index: () => checkedSaltIndex(byWeight, "by weight", "byWeight"),
+    units: () => expectFields(units, ["percent", "basis"], "units"),
+    percent: () => expectNumber(Object(units).percent, "units.percent", { above: 0, max: 100 }),
+    basis: () => expectOneOf(Object(units).basis, bases, "units.basis"),
   });
-  door.done();
-  const index = found as SaltIndex<"by weight">;
-  return made(index, "per unit", index.value / (percent as number), basis, "units.percent");
+  return made(index, "per unit", index.value / percent, basis, "units.percent");
 };
 
 /**
@@ -211,7 +228,7 @@ export const compareSaltIndexes = <S extends SaltScale>(
   a: SaltIndex<S>,
   b: SaltIndex<NoInfer<S>>,
 ): -1 | 0 | 1 => {
-  const one = checkedSaltIndex(a, a?.scale, "a");
+  const one = checkedSaltIndex(a, expectOneOf(a?.scale, scales, "a.scale") as S, "a");
   const other = checkedSaltIndex(b, one.scale, "b");
   if (one.basis !== other.basis) {
     fail("conflict", "b.basis", other.basis, `the basis of the first, which is ${String(one.basis)}`);
@@ -249,22 +266,25 @@ export interface SaltPart {
  * ```
  */
 export const blendSaltIndex = (parts: readonly SaltPart[]): SaltIndex<"by weight"> => {
-  if (!Array.isArray(parts)) return fail("type", "parts", parts, "a list of parts");
-  if (parts.length === 0) fail("missing", "parts", "an empty list", "at least one part");
-  const door = checks();
-  let [units, value] = [0, 0];
-  for (const [i, part] of parts.entries()) {
-    const count = door.run(() => expectNumber(part?.units, `parts[${i}].units`, { min: 0, max: 100 }));
-    const partial = door.run(() => checkedSaltIndex(part?.partial, "per unit", `parts[${i}].partial`));
-    if (count === undefined || partial === undefined) continue;
-    value += count * partial.value;
-    units += count;
-  }
-  door.done();
-  if (units > 100 * (1 + 1e-9))
+  const list = expectList(parts, "parts", "part");
+  if (list.length > mostParts) fail("range", "parts", list, `at most ${mostParts} parts`);
+  const read = eachOf(list, "parts", (item) => {
+    const part = expectFields(item, ["units", "partial"], "", "{ units, partial }");
+    return allOf({
+      units: () => expectNumber(part.units, "units", { min: 0, max: 100 }),
+      partial: () => checkedSaltIndex(part.partial, "per unit", "partial"),
+    });
+  });
+  const units = read.reduce((sum, part) => sum + part.units, 0);
+  const value = read.reduce((sum, part) => sum + part.units * part.partial.value, 0);
+  if (units > 100 * (1 + 1e-9)) {
     fail("range", "parts", `${units} units in all`, "units that add up to 100 or less");
+  }
   if (value > 1000) fail("range", "parts", `a salt index of ${value}`, "one of 1000 or less");
-  const doubts = parts.flatMap(({ partial }) => partial.doubtful ?? []);
+  const doubts = read.flatMap(({ partial }) => partial.doubtful ?? []);
   const index = saltIndex({ value, scale: "by weight", source: "added up from the parts" });
-  return doubts.length === 0 ? index : { ...index, doubtful: doubts.join("; ") };
+  return doubts.length === 0 ? index : { ...index, doubtful: doubts.join("; ").slice(0, longestDoubt) };
 };
+
+/** Far more than a blend has, and the longest text of doubts. */
+const [mostParts, longestDoubt] = [200, 2000] as const;

@@ -1,5 +1,5 @@
-import { type FactSource, fail } from "../../quantity/index.js";
-import type { SaltIndex, SaltScale, UnitBasis } from "./salt-index.js";
+import { expectFields, expectList, type FactSource, fail } from "../../quantity/index.js";
+import { checkedSaltIndex, type SaltIndex, type SaltScale, type UnitBasis } from "./salt-index.js";
 
 /** One printed salt index. */
 export interface SaltRow {
@@ -43,12 +43,14 @@ export const tabulatedSaltIndex = <S extends SaltScale>(
   table: SaltTable<S>,
   material: string,
 ): SaltIndex<S> => {
-  const row = table?.rows?.find((one) => one.material === material);
+  const { rows, scale, source } = expectFields(table, ["scale", "source", "rows"], "table");
+  const list = expectList(rows, "table.rows", "row") as readonly SaltRow[];
+  const row = list.find((one) => one?.material === material);
   if (row === undefined) {
-    const names = (table?.rows ?? []).map((one) => one.material).join(", ");
-    return fail("type", "material", material, `a material of the table: ${names}`);
+    const names = list.slice(0, 60).map((one) => one?.material);
+    return fail("type", "material", material, `a material of the table: ${names.join(", ")}`.slice(0, 2000));
   }
   const { value, basis, doubtful } = row;
-  const index = { type: "salt-index", version: 1, scale: table.scale, value, basis, source: table.source };
-  return (doubtful === undefined ? index : { ...index, doubtful }) as unknown as SaltIndex<S>;
+  const index = { type: "salt-index", version: 1, scale, value, basis, source };
+  return checkedSaltIndex(doubtful === undefined ? index : { ...index, doubtful }, scale as S, "table");
 };

@@ -15,7 +15,7 @@ export const turfList: Citation = /* @__PURE__ */ frozen({
  * A turf list after McCarty 2001, per unit; above 1.5 it calls high. The basis is not printed: it is the
  * one by which the figure fits other tables.
  */
-export const turfListSaltIndexes: SaltTable<"per unit"> = {
+export const turfListSaltIndexes: SaltTable<"per unit"> = /* @__PURE__ */ frozen({
   scale: "per unit",
   source: turfList,
   rows: [
@@ -29,4 +29,4 @@ export const turfListSaltIndexes: SaltTable<"per unit"> = {
     row("potassium chloride", 2.2, "K2O"),
     row("potassium sulfate", 0.9, "K2O"),
   ],
-};
+});

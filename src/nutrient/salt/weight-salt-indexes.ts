@@ -1,3 +1,4 @@
+import { frozen } from "../../quantity/index.js";
 import type { SaltTable } from "./salt-table.js";
 
 const row = (material: string, value: number): { material: string; value: number; basis: null } => ({
@@ -7,7 +8,7 @@ const row = (material: string, value: number): { material: string; value: number
 });
 
 /** "Salinity index of common fertilizers" (citing Mortvedt 2001): equal weights, sodium nitrate = 100. */
-export const weightSaltIndexes: SaltTable<"by weight"> = {
+export const weightSaltIndexes: SaltTable<"by weight"> = /* @__PURE__ */ frozen({
   scale: "by weight",
   source: {
     title: "Salinity index of common fertilizers (citing Mortvedt 2001)",
@@ -37,4 +38,4 @@ export const weightSaltIndexes: SaltTable<"by weight"> = {
     row("calcium sulfate", 8.1),
     row("sodium chloride", 153.8),
   ],
-};
+});

@@ -1,17 +1,12 @@
-import {
-  addDays,
-  type CivilDate,
-  civilDate,
-  type DailyTemperatures,
-  daysBetween,
-} from "../../calendar/index.js";
-import { checks, expectNumber, type Finding, fail, type Quantity, quantity } from "../../quantity/index.js";
-import { checkedPlacement, type Placement } from "../release/release-model.js";
-import { type MeanTemperature, releaseWeather } from "../release/release-weather.js";
-import { type NitrogenPortion, releasedNitrogen, withoutResponse } from "../release/released-nitrogen.js";
+import { addDays, type CivilDate, type DailyTemperatures } from "../../calendar/index.js";
+import { type Finding, numberIn, Quantity } from "../../quantity/index.js";
+import type { Placement } from "../release/release-model.js";
+import type { MeanTemperature } from "../release/release-weather.js";
+import { type NitrogenPortion, withoutResponse } from "../release/released-nitrogen.js";
 import { nitrogenRate } from "./nitrogen-caps.js";
 import { programFindings } from "./program-findings.js";
-import { added, costsOf, earliestStart, inUnit, peak, type Run } from "./program-sums.js";
+import { added, inUnit, peak } from "./program-sums.js";
+import { type ReadComparedProgram, readComparison } from "./read-comparison.js";
 
 /** One application of a program: what goes down on a day, and what it costs per area. */
 export interface ProgramApplication<C extends string> {
@@ -121,121 +116,83 @@ export const programComparison = <C extends string = string>(input: {
   readonly temperature: DailyTemperatures | MeanTemperature;
   readonly programs: readonly NitrogenProgram<C>[];
 }): ProgramComparison<C> => {
-  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
-  const door = checks();
-  const first = door.run(() => civilDate(input.from, "from"));
-  const count = door.run(() => {
-    const given = expectNumber(input.weeks, "weeks", { min: 1, max: 104 });
-    return Number.isInteger(given) ? given : fail("range", "weeks", given, "a whole number of weeks");
-  });
-  const where = door.run(() => checkedPlacement(input.placement, "placement"));
-  door.run(() => {
-    if (!Array.isArray(input.programs)) fail("type", "programs", input.programs, "a list of programs");
-    if (input.programs.length === 0) fail("missing", "programs", "an empty list", "at least one program");
-  });
-  door.done();
-  const [from, weeks, placement] = [first as CivilDate, count as number, where as Placement];
-  // Once for all programs: in each application the same fault would be told again, under the wrong path.
-  const start = earliestStart(input.programs, from, 7 * weeks);
-  const weather = door.run(() => releaseWeather(input.temperature, addDays(from, start), 7 * weeks - start));
-  const findings: Finding[] = [...(weather?.findings ?? [])];
-  const temperature = weather === undefined ? { mean: quantity(20, "°C") } : input.temperature;
-  const names = new Set<string>();
-  let unit: string | undefined;
-  const runs = input.programs.map((program, p) =>
-    door.run(() => {
-      if (typeof program?.name !== "string" || program.name === "")
-        fail("missing", "name", program?.name, "a name");
-      if (names.has(program.name)) fail("duplicate", "name", program.name, "a name of its own");
-      names.add(program.name);
-      if (!Array.isArray(program.applications)) fail("type", "applications", program.applications, "a list");
-      if (program.applications.length === 0)
-        fail("missing", "applications", "an empty list", "at least one application");
-      const at = checks();
-      const releases = program.applications.map((application, a) =>
-        at.run((): Run => {
-          const begins = daysBetween(from, civilDate(application?.date, "date"));
-          if (begins < 0 || begins >= 7 * weeks) {
-            fail("date", "date", application.date, `a date from ${from} to ${addDays(from, 7 * weeks - 1)}`);
-          }
-          const { date: applied, portions } = application;
-          const days = 7 * weeks - begins;
-          const release = releasedNitrogen({ applied, days, placement, temperature, portions });
-          unit ??= release.unit;
-          return { start: begins, release };
-        }, `applications[${a}]`),
-      );
-      at.done();
-      return { program, releases: releases as readonly Run[] };
-    }, `programs[${p}]`),
-  );
-  const costs = costsOf(input.programs, door);
-  door.done();
-  const rates = unit as string;
-  const seen = new Set<string>();
-  const programs = runs.map((run, p): ProgramOutcome<C> => {
-    const { program, releases } = run as NonNullable<typeof run>;
-    for (const [a, { release }] of releases.entries()) {
-      for (const finding of release.findings) {
-        if (!finding.path?.startsWith("portions")) continue;
-        const key = `${finding.code} ${finding.params.model} ${finding.text}`;
-        if (seen.has(key)) continue;
-        seen.add(key);
-        findings.push({ ...finding, path: `programs[${p}].applications[${a}].${finding.path}` });
-      }
-    }
-    const out = {
-      low: added(releases, "low", 7 * weeks, rates),
-      mid: added(releases, "mid", 7 * weeks, rates),
-      high: added(releases, "high", 7 * weeks, rates),
-    };
-    const mid = peak(out.mid);
-    const peaks = [peak(out.low).load, mid.load, peak(out.high).load];
-    const at = (list: Float64Array, day: number): number => (day < 0 ? 0 : (list[day] as number));
-    return {
-      name: program.name,
-      applications: releases.length,
-      applied: nitrogenRate(
-        releases.reduce((sum, { release }) => sum + inUnit(release.applied, release.unit, rates), 0),
-        rates,
-      ),
-      weeks: Array.from({ length: weeks }, (_, w) => ({
-        week: w + 1,
-        from: addDays(from, 7 * w),
-        available: nitrogenRate(at(out.mid, 7 * w + 6) - at(out.mid, 7 * w - 1), rates),
-        outByThen: {
-          low: nitrogenRate(at(out.low, 7 * w + 6), rates),
-          mid: nitrogenRate(at(out.mid, 7 * w + 6), rates),
-          high: nitrogenRate(at(out.high, 7 * w + 6), rates),
-        },
-      })),
-      peakSolubleLoad: {
-        low: nitrogenRate(Math.min(...peaks), rates),
-        mid: nitrogenRate(mid.load, rates),
-        high: nitrogenRate(Math.max(...peaks), rates),
-      },
-      peakFrom: addDays(from, mid.day),
-      cost: costs[p] ?? null,
-    };
-  });
-  findings.push(...programFindings(input.programs));
+  const { from, weeks, weather, programs: read } = readComparison(input);
+  const unit = read[0]?.runs[0]?.release.unit as string;
+  const programs = read.map((program): ProgramOutcome<C> => outcomeOf(program, { from, weeks, unit }));
   const uncosted = programs.filter(({ cost }) => cost === null).map(({ name }) => name);
+  const releases = read.flatMap(({ runs }) => runs.map(({ release }) => release));
   return {
     type: "program-comparison",
     version: 1,
     programs,
-    assumptions: [
-      ...new Set(runs.flatMap((run) => run?.releases.flatMap(({ release }) => release.assumptions) ?? [])),
-    ],
-    findings,
+    assumptions: [...new Set(releases.flatMap(({ assumptions }) => assumptions))],
+    findings: [...weather.findings, ...modelFindings(read), ...programFindings(input.programs)],
     checked: ["release by each model in this placement", "the repeat scheme of coated urea"],
     notChecked: [
       ...(uncosted.length > 0 ? [`cost: an application of ${uncosted.join(", ")} states none`] : []),
-      ...withoutResponse(
-        runs.flatMap((run) => run?.releases.flatMap(({ release }) => release.portions) ?? []),
-      ),
+      ...withoutResponse(releases.flatMap(({ portions }) => portions)),
       "uptake, losses and moisture",
       "caps and local rules: see remainingNitrogenUnderStatedLimits",
     ],
   };
+};
+
+/** The findings on the models, each once, at the first application that has it. */
+const modelFindings = (programs: readonly ReadComparedProgram[]): Finding[] => {
+  const seen = new Set<string>();
+  return programs.flatMap(({ runs }, p) =>
+    runs.flatMap(({ release }, a) =>
+      release.findings.flatMap((finding): Finding[] => {
+        if (!finding.path?.startsWith("portions")) return [];
+        const key = `${finding.code} ${finding.params.model} ${finding.text}`;
+        if (seen.has(key)) return [];
+        seen.add(key);
+        return [{ ...finding, path: `programs[${p}].applications[${a}].${finding.path}` }];
+      }),
+    ),
+  );
+};
+
+const outcomeOf = <C extends string>(
+  { name, runs, costs }: ReadComparedProgram,
+  { from, weeks, unit }: { readonly from: CivilDate; readonly weeks: number; readonly unit: string },
+): ProgramOutcome<C> => {
+  const out = {
+    low: added(runs, "low", 7 * weeks, unit),
+    mid: added(runs, "mid", 7 * weeks, unit),
+    high: added(runs, "high", 7 * weeks, unit),
+  };
+  const mid = peak(out.mid);
+  const peaks = [peak(out.low).load, mid.load, peak(out.high).load];
+  const at = (list: Float64Array, day: number): number => (day < 0 ? 0 : (list[day] as number));
+  const rate = (value: number): Quantity<"mass/area", "N"> => nitrogenRate(value, unit);
+  return {
+    name,
+    applications: runs.length,
+    applied: rate(runs.reduce((sum, { release }) => sum + inUnit(release.applied, release.unit, unit), 0)),
+    weeks: Array.from({ length: weeks }, (_, w) => ({
+      week: w + 1,
+      from: addDays(from, 7 * w),
+      available: rate(at(out.mid, 7 * w + 6) - at(out.mid, 7 * w - 1)),
+      outByThen: {
+        low: rate(at(out.low, 7 * w + 6)),
+        mid: rate(at(out.mid, 7 * w + 6)),
+        high: rate(at(out.high, 7 * w + 6)),
+      },
+    })),
+    peakSolubleLoad: { low: rate(Math.min(...peaks)), mid: rate(mid.load), high: rate(Math.max(...peaks)) },
+    peakFrom: addDays(from, mid.day),
+    cost: totalCost<C>(costs),
+  };
+};
+
+/** The cost of a program, `null` where an application states none. */
+const totalCost = <C extends string>(
+  costs: readonly (Quantity<string, "none"> | undefined)[],
+): Quantity<`money:${C}/area`, "none"> | null => {
+  const stated = costs.filter((cost) => cost !== undefined);
+  const [first] = stated;
+  if (first === undefined || stated.length < costs.length) return null;
+  const total = stated.reduce((sum, cost) => sum + numberIn(cost, first.unit), 0);
+  return new Quantity(total, first.unit, "none", first.dimension as `money:${C}/area`);
 };

@@ -1,5 +1,6 @@
 import { exceeds } from "../../numeric/index.js";
-import { type Citation, checks, type Finding, fail } from "../../quantity/index.js";
+import { type Citation, expectFields, type Finding, fail, frozen } from "../../quantity/index.js";
+import { eachOf } from "../label/under-path.js";
 import { type NitrogenPortion, type ReadPortion, readPortion } from "../release/released-nitrogen.js";
 
 /** What the field comparison looks at: dates are not needed. */
@@ -8,37 +9,41 @@ export interface ComparedProgram {
   readonly applications: readonly { readonly portions: readonly NitrogenPortion[] }[];
 }
 
-const buss: Citation = {
+const buss: Citation = /* @__PURE__ */ frozen({
   title: "Polymer coated urea in Kentucky bluegrass",
   publisher: "Brigham Young University (Buss, thesis)",
   year: 2016,
   where: "abstract",
   url: "https://scholarsarchive.byu.edu/etd/5669/",
-};
+});
 
 const nitrogenOf = (portions: readonly ReadPortion[]): number =>
   portions.reduce((sum, { amount }) => sum + amount, 0);
 
-/** The portions of each program, nitrogen in kg/ha. */
-const readPrograms = (programs: readonly ComparedProgram[]): ReadPortion[][] => {
-  if (!Array.isArray(programs)) return fail("type", "programs", programs, "a list of programs");
-  const door = checks();
-  const read = programs.map((program: ComparedProgram, p): ReadPortion[] => {
-    const portions: ReadPortion[] = [];
-    const list = <T>(input: readonly T[], path: string): readonly T[] =>
-      door.run(() => (Array.isArray(input) ? input : fail("type", path, input, "a list"))) ?? [];
-    for (const [a, application] of list(program?.applications, `programs[${p}].applications`).entries()) {
-      const at = `programs[${p}].applications[${a}].portions`;
-      for (const [i, portion] of list(application?.portions, at).entries()) {
-        const one = door.run(() => readPortion(portion, "kg/ha"), `${at}[${i}]`);
-        if (one !== undefined) portions.push(one);
-      }
-    }
-    return portions;
-  });
-  door.done();
-  return read;
+const mostPrograms = 100;
+const mostApplications = 400;
+const mostPortions = 100;
+
+/** A list of at most so many items. */
+const boundedList = (input: unknown, path: string, of: string, most: number): readonly unknown[] => {
+  if (!Array.isArray(input))
+    return fail(input === undefined ? "missing" : "type", path, input, `a list of ${of}s`);
+  return input.length > most ? fail("range", path, input, `at most ${most} ${of}s`) : Array.from(input);
 };
+
+/** The portions of each application of each program, nitrogen in kg/ha; other fields belong to the caller. */
+const readPrograms = (programs: unknown): readonly (readonly (readonly ReadPortion[])[])[] =>
+  eachOf(boundedList(programs, "programs", "program", mostPrograms), "programs", (program) => {
+    const { applications } = expectFields(program, ["name", "applications"], "", "{ name, applications }");
+    const list = boundedList(applications, "applications", "application", mostApplications);
+    return eachOf(list, "applications", (application) => {
+      const { portions } = expectFields(application, ["date", "portions", "cost"], "", "{ portions }");
+      const parts = boundedList(portions, "portions", "portion", mostPortions);
+      return eachOf(parts, "portions", (portion) => readPortion(portion as NitrogenPortion, "kg/ha"));
+    });
+  });
+
+const isSlow = ({ model }: ReadPortion): boolean => model.curve.kind !== "at once";
 
 /**
  * What a field trial says of programs with polymer-coated urea beside a program of quick nitrogen: once a
@@ -65,41 +70,60 @@ const readPrograms = (programs: readonly ComparedProgram[]): ReadPortion[][] => 
  */
 export const programFindings = (programs: readonly ComparedProgram[]): Finding[] => {
   const read = readPrograms(programs);
-  const findings: Finding[] = [];
-  const quick = read.filter((portions) => portions.every(({ model }) => model.curve.kind === "at once"));
-  const full = Math.max(0, ...quick.map(nitrogenOf));
-  for (const [p, program] of programs.entries()) {
-    const portions = read[p] as ReadPortion[];
-    const slow = portions.filter(({ model }) => model.curve.kind !== "at once");
-    if (slow.length === 0 || slow.some(({ model }) => model.coating !== "polymer")) continue;
-    const total = nitrogenOf(portions);
-    const add = (code: string, params: Finding["params"], text: string): void => {
-      findings.push({ code, severity: "note", path: `programs[${p}]`, params, text, source: buss });
-    };
-    const count = program.applications.filter((application) =>
-      application.portions.some(({ model }) => model.curve.kind !== "at once"),
-    ).length;
-    if (count === 1) {
-      add(
-        "program/coated-once",
-        { program: program.name },
-        "Coated urea once a year gave a flush and then lost color in the one field comparison read.",
-      );
-    }
-    if (count > 2) {
-      add(
-        "program/coated-often",
-        { program: program.name, applications: count },
-        "Three applications of coated urea were no better than two in the one field comparison read.",
-      );
-    }
-    if (full > 0 && exceeds(0.75 * full, total)) {
-      add(
-        "program/coated-short",
-        { program: program.name, share: total / full },
-        "Coated urea matched monthly urea with three quarters of its nitrogen in the one field comparison read; with half it fell short. This program has less than three quarters.",
-      );
-    }
-  }
-  return findings;
+  const all = read.map((applications) => applications.flat());
+  const full = Math.max(0, ...all.filter((portions) => !portions.some(isSlow)).map(nitrogenOf));
+  return read.flatMap((applications, p) => {
+    const portions = applications.flat();
+    const slow = portions.filter(isSlow);
+    if (slow.length === 0 || slow.some(({ model }) => model.coating !== "polymer")) return [];
+    const count = applications.filter((application) => application.some(isSlow)).length;
+    const given: unknown = programs[p]?.name;
+    const name = typeof given === "string" ? given.slice(0, 200) : "";
+    return coatedFindings({ name, count, total: nitrogenOf(portions), full }, `programs[${p}]`);
+  });
+};
+
+/** What the trial has against a program of coated urea. */
+const coatedFindings = (
+  program: { readonly name: string; readonly count: number; readonly total: number; readonly full: number },
+  path: string,
+): Finding[] => {
+  const { name, count, total, full } = program;
+  const note = (code: string, params: Finding["params"], text: string): Finding => ({
+    code,
+    severity: "note",
+    path,
+    params: { program: name, ...params },
+    text,
+    source: buss,
+  });
+  return [
+    ...(count === 1
+      ? [
+          note(
+            "program/coated-once",
+            {},
+            "Coated urea once a year gave a flush and then lost color in the one field comparison read.",
+          ),
+        ]
+      : []),
+    ...(count > 2
+      ? [
+          note(
+            "program/coated-often",
+            { applications: count },
+            "Three applications of coated urea were no better than two in the one field comparison read.",
+          ),
+        ]
+      : []),
+    ...(full > 0 && exceeds(0.75 * full, total)
+      ? [
+          note(
+            "program/coated-short",
+            { share: total / full },
+            "Coated urea matched monthly urea with three quarters of its nitrogen in the one field comparison read; with half it fell short. This program has less than three quarters.",
+          ),
+        ]
+      : []),
+  ];
 };

@@ -1,6 +1,13 @@
 import { type CivilDate, civilDate } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
-import { checks, type FactSource, type Finding, fail, type Quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  type FactSource,
+  type Finding,
+  fail,
+  type Quantity,
+} from "../../quantity/index.js";
 import {
   type CapName,
   capNames,
@@ -83,70 +90,44 @@ export const remainingNitrogenUnderStatedLimits = (input: {
   readonly applied: readonly DatedNitrogen[];
   readonly caps: NitrogenCaps;
 }): RemainingNitrogen => {
-  if (typeof input !== "object" || input === null) return fail("type", "input", input, "a record");
-  const door = checks();
-  const day = door.run(() => civilDate(input.on, "on"));
-  const read = door.run(() => checkedCaps(input.caps, undefined, "caps"));
-  if (read !== undefined && read.unit === undefined) {
-    door.run(() => fail("missing", "caps", "no cap", "at least one cap"));
-  }
-  const unit = read?.unit ?? "lb/1000 ft2";
-  const rows = door.run(() => checkedLog(input.applied, unit, "applied"));
-  door.done();
-  const [on, log] = [day as CivilDate, rows as DayAmount[]];
-  const { amounts } = read as NonNullable<typeof read>;
-  const findings: Finding[] = [];
-  const left: { cap: CapName; remaining: number; amount: number; used: number }[] = [];
-  for (const cap of capNames) {
+  expectFields(input, ["on", "applied", "caps"], "input");
+  const { on, caps } = allOf({
+    on: () => civilDate(input.on, "on"),
+    caps: () => {
+      const read = checkedCaps(input.caps, undefined, "caps");
+      return read.unit === undefined
+        ? fail("missing", "caps", "no cap", "at least one cap")
+        : { ...read, unit: read.unit };
+    },
+    // In any unit: that of the caps is not known yet.
+    log: () => checkedLog(input.applied, "lb/1000 ft2", "applied"),
+  });
+  const { unit, amounts, sources } = caps;
+  const log = checkedLog(input.applied, unit, "applied");
+  const uses = capNames.flatMap((cap) => {
     const amount = amounts[cap];
-    if (amount === undefined) continue;
-    const used = usedAround(cap, log, on, dayCount(on));
-    // A cap used up to rounding noise leaves nothing; only one that is exceeded goes below zero.
-    const remaining = exceeds(used, amount) || exceeds(amount, used) ? amount - used : 0;
-    left.push({ cap, amount, used, remaining });
-    // A day over the cap per application is told below, beside its entry.
-    if (cap !== "perApplication" && exceeds(used, amount)) {
-      findings.push({
-        code: "nitrogen/cap-exceeded",
-        severity: "warning",
-        path: `caps.${cap}`,
-        params: { cap, amount, used, unit },
-        text: `${Number(used.toPrecision(4))} ${unit} of nitrogen ${capText[cap]} is over the stated ${Number(amount.toPrecision(4))} already.`,
-        source: input.caps[cap]?.source as FactSource,
-      });
-    }
-  }
-  for (const [i, { date, day }] of log.entries()) {
-    const cap = amounts.perApplication;
-    if (cap === undefined || log.findIndex((entry) => entry.day === day) < i) continue;
-    const amount = usedAround("perApplication", log, date, day);
-    if (!exceeds(amount, cap)) continue;
-    findings.push({
-      code: "nitrogen/cap-exceeded",
-      severity: "warning",
-      path: `applied[${i}]`,
-      params: { cap: "perApplication", amount: cap, used: amount, unit, date },
-      text: `${Number(amount.toPrecision(4))} ${unit} of nitrogen on ${date} is over the stated ${Number(cap.toPrecision(4))} per application.`,
-      source: input.caps.perApplication?.source as FactSource,
-    });
-  }
-  const least = Math.min(...left.map(({ remaining }) => remaining));
-  const guard = 1e-9 * Math.max(...left.map(({ amount }) => amount));
+    return amount === undefined ? [] : [useOf(cap, amount, usedAround(cap, log, on, dayCount(on)))];
+  });
+  const least = Math.min(...uses.map(({ remaining }) => remaining));
+  const guard = 1e-9 * Math.max(...uses.map(({ amount }) => amount));
   return {
     type: "remaining-nitrogen",
     version: 1,
     on,
     remainingUnderStatedLimits: nitrogenRate(least, unit),
-    binding: left.filter(({ remaining }) => remaining - least <= guard).map(({ cap }) => cap),
-    caps: left.map(({ cap, amount, used, remaining }) => ({
+    binding: uses.filter(({ remaining }) => remaining - least <= guard).map(({ cap }) => cap),
+    caps: uses.map(({ cap, amount, used, remaining }) => ({
       cap,
       amount: nitrogenRate(amount, unit),
       used: nitrogenRate(used, unit),
       remaining: nitrogenRate(remaining, unit),
-      source: input.caps[cap]?.source as FactSource,
+      source: sources[cap] as FactSource,
     })),
-    findings,
-    checked: left.map(({ cap }) => `the stated cap ${capText[cap]}`),
+    findings: [
+      ...uses.flatMap((use) => overLonger(use, unit, sources[use.cap])),
+      ...overPerApplication(log, amounts.perApplication, unit, sources.perApplication),
+    ],
+    checked: uses.map(({ cap }) => `the stated cap ${capText[cap]}`),
     notChecked: [
       ...capNames
         .filter((cap) => amounts[cap] === undefined)
@@ -154,4 +135,63 @@ export const remainingNitrogenUnderStatedLimits = (input: {
       "soluble nitrogen, phosphorus, blackout dates and all other rules",
     ],
   };
+};
+
+/** A cap and what is used of it, in the unit of the caps. */
+interface Use {
+  readonly cap: CapName;
+  readonly amount: number;
+  readonly used: number;
+  readonly remaining: number;
+}
+
+const useOf = (cap: CapName, amount: number, used: number): Use => ({
+  cap,
+  amount,
+  used,
+  // A cap used up to rounding noise leaves nothing; only one that is exceeded goes below zero.
+  remaining: exceeds(used, amount) || exceeds(amount, used) ? amount - used : 0,
+});
+
+const sourced = (source: FactSource | undefined): { readonly source?: FactSource } =>
+  source === undefined ? {} : { source };
+
+/** A cap of 30 days or of the year that is over already; one per application is told beside its entry. */
+const overLonger = ({ cap, amount, used }: Use, unit: string, source: FactSource | undefined): Finding[] =>
+  cap === "perApplication" || !exceeds(used, amount)
+    ? []
+    : [
+        {
+          code: "nitrogen/cap-exceeded",
+          severity: "warning",
+          path: `caps.${cap}`,
+          params: { cap, amount, used, unit },
+          text: `${Number(used.toPrecision(4))} ${unit} of nitrogen ${capText[cap]} is over the stated ${Number(amount.toPrecision(4))} already.`,
+          ...sourced(source),
+        },
+      ];
+
+/** The days on which more went down than the cap per application, each told once, beside its first entry. */
+const overPerApplication = (
+  log: readonly DayAmount[],
+  cap: number | undefined,
+  unit: string,
+  source: FactSource | undefined,
+): Finding[] => {
+  if (cap === undefined) return [];
+  const days = new Map<number, { readonly i: number; readonly date: CivilDate; readonly used: number }>();
+  for (const [i, { date, day, amount }] of log.entries()) {
+    const before = days.get(day) ?? { i, date, used: 0 };
+    days.set(day, { ...before, used: before.used + amount });
+  }
+  return [...days.values()]
+    .filter(({ used }) => exceeds(used, cap))
+    .map(({ i, date, used }) => ({
+      code: "nitrogen/cap-exceeded",
+      severity: "warning",
+      path: `applied[${i}]`,
+      params: { cap: "perApplication", amount: cap, used, unit, date },
+      text: `${Number(used.toPrecision(4))} ${unit} of nitrogen on ${date} is over the stated ${Number(cap.toPrecision(4))} per application.`,
+      ...sourced(source),
+    }));
 };

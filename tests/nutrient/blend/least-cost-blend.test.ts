@@ -565,10 +565,10 @@ describe("the cheapest blend", { timeout: 60_000 }, () => {
     } as never).catch((e: unknown) => e as RatewrightError);
     expect((all as RatewrightError).problems.map((problem) => `${problem.code} ${problem.path}`)).toEqual([
       "range batch",
-      "missing limits",
       "unit/mismatch materials[0].price",
       "unit/mismatch materials[0].most",
       "unit/mismatch filler",
+      "type limits",
     ]);
   });
 

@@ -66,7 +66,7 @@ describe("a breakdown of nitrogen", () => {
     expect(at({ percent: { coated: 24 }, slowWithin: { coated: 2 } }, 24)).toEqual([
       "type guarantee.slowWithin.coated",
     ]);
-    expect(at({}, 24)).toEqual(["type guarantee"]);
+    expect(at({}, 24)).toEqual(["missing guarantee.percent"]);
     expect(at(undefined, 0)).toEqual(["range total"]);
     expect(at(undefined, 101)).toEqual(["range total"]);
   });
@@ -198,8 +198,8 @@ describe("the text of a grade", () => {
   test("shows the place of what it cannot read", () => {
     expect(() => analysis("24-x-11")).toThrow(/character 4, "x"/);
     expect(() => analysis("24-0-11-5Qq")).toThrow(/character 9, "5Qq"/);
-    expect(() => analysis("24-0")).toThrow(/ends after 2/);
-    expect(() => analysis("24+0+11")).toThrow(/ends after 1/);
+    expect(() => analysis("24-0")).toThrow(/it ends before/);
+    expect(() => analysis("24+0+11")).toThrow(/is not a hyphen/);
     expect(faultsOf(() => analysis("60-50-0"))).toEqual(["range analysis"]);
     expect(faultsOf(() => analysis("-4-0-0"))).toEqual(["text analysis"]);
   });

@@ -17,8 +17,10 @@ test("the weaker urea ammonium nitrate solutions salt out where each source prin
 test("a label in weight by volume is refused at the nutrient at fault", () => {
   const density = quantity(1.2, "kg/L");
   const by = (perVolume: object) => faultsOf(() => analysisByWeight({ perVolume, density } as never));
-  expect(by({ N: quantity(1201, "g/L", "N"), P2O5: quantity(90, "g/L", "K2O") })).toEqual([
+  expect(by({ N: quantity(1201, "g/L", "N"), P2O5: quantity(90, "g/L", "P2O5") })).toEqual([
     "range perVolume.N",
+  ]);
+  expect(by({ N: quantity(12, "g/L", "N"), P2O5: quantity(90, "g/L", "K2O") })).toEqual([
     "substance/mismatch perVolume.P2O5",
   ]);
   expect(by({ N: quantity(700, "g/L", "N"), K2O: quantity(700, "g/L", "K2O") })).toEqual(["range perVolume"]);

@@ -506,10 +506,7 @@ describe("a target split between sources", () => {
     expect(faultsOf(() => splitRates({ target, parts: parts(70, 20) }))).toEqual(["conflict parts"]);
     expect(faultsOf(() => splitRates({ target, parts: parts(120, -20) }))).toEqual(["range parts[1].share"]);
     expect(faultsOf(() => splitRates({ target, parts: [] }))).toEqual(["missing parts"]);
-    expect(faultsOf(() => splitRates({ target, parts: [undefined as never] }))).toEqual([
-      "type parts[0].product",
-      "type parts[0].share",
-    ]);
+    expect(faultsOf(() => splitRates({ target, parts: [undefined as never] }))).toEqual(["missing parts[0]"]);
     expect(
       faultsOf(() =>
         slowShareRates({

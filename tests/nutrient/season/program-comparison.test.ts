@@ -184,7 +184,7 @@ describe("findings about programs", () => {
     expect(faultsOf(() => programFindings(programs as never))).toEqual([
       "type programs[0].applications[0].portions[0]",
       "missing programs[0].applications[0].portions[1].model",
-      "type programs[0].applications[1].portions",
+      "missing programs[0].applications[1].portions",
       "missing programs[1].applications[0].portions[0].name",
       "substance/mismatch programs[1].applications[0].portions[0].nitrogen",
       "range programs[1].applications[0].portions[1].nitrogen",
