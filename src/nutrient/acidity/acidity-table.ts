@@ -2,12 +2,12 @@ import {
   allOf,
   type Citation,
   expectFields,
-  expectList,
   expectNumber,
   expectOneOf,
   fail,
   Quantity,
 } from "../../quantity/index.js";
+import { listOf } from "../label/under-path.js";
 
 /** One printed potential acidity; below zero for a base. */
 export interface AcidityRow {
@@ -50,7 +50,7 @@ export const tabulatedAcidity = <B extends AcidityBasis>(
   material: string,
 ): Quantity<"mass/mass", B> => {
   const { of, unit, rows } = expectFields(table, ["of", "unit", "source", "rows"], "table");
-  const list = expectList(rows, "table.rows", "row") as readonly AcidityRow[];
+  const list = listOf(rows, "table.rows", "row", 1000) as readonly AcidityRow[];
   const row = list.find((one) => one?.material === material);
   if (row === undefined) {
     const names = list.slice(0, 60).map((one) => one?.material);

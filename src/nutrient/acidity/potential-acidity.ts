@@ -1,7 +1,6 @@
 import {
   allOf,
   expectFields,
-  expectList,
   expectNumber,
   expectOneOf,
   expectQuantity,
@@ -11,7 +10,7 @@ import {
   timesOf,
 } from "../../quantity/index.js";
 import { atomicWeights, formulaWeight } from "../label/atomic-weights.js";
-import { eachOf } from "../label/under-path.js";
+import { eachOf, listOf } from "../label/under-path.js";
 
 /**
  * How much of the nitrogen is taken to acidify.
@@ -248,8 +247,7 @@ export interface AcidifyingNitrogen {
 export const limeForNitrogen = (
   season: readonly AcidifyingNitrogen[],
 ): Quantity<"mass/area", "CaCO3 equivalent"> => {
-  const list = expectList(season, "season", "source");
-  if (list.length > mostSources) fail("range", "season", list, `at most ${mostSources} sources`);
+  const list = listOf(season, "season", "source", mostSources);
   const parts = eachOf(list, "season", (item) => {
     const entry = expectFields(item, ["nitrogen", "acidity"], "", "{ nitrogen, acidity }");
     const { nitrogen, acidity } = allOf({

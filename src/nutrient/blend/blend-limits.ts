@@ -1,4 +1,4 @@
-import { allOf, checks, expectFields, expectQuantity, fail } from "../../quantity/index.js";
+import { allOf, checks, expectFields, expectNumber, expectQuantity, fail } from "../../quantity/index.js";
 import { percentOf } from "../label/analysis.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { productNitrogen } from "../label/nitrogen-breakdown.js";
@@ -46,7 +46,7 @@ export const limitRows = (
 };
 
 const percent = (q: unknown, of: string, path: string): number =>
-  expectQuantity(q, { dimension: "mass/mass", of }, path).in("% w/w");
+  expectNumber(expectQuantity(q, { dimension: "mass/mass", of }, path).in("% w/w"), path);
 
 const inRange = (value: number, path: string): number =>
   value < 0 || value > 100 ? fail("range", path, value, "a percentage from 0 to 100") : value;

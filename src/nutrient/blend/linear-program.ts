@@ -65,7 +65,15 @@ export const loadSolver = async (): Promise<(program: LinearProgram) => LinearAn
     throw error;
   });
   const solver = await loading;
-  return (program) => solve(solver, program);
+  return (program) => {
+    try {
+      return solve(solver, program);
+    } catch (error) {
+      // What the solver itself refuses is told as ours: its words speak of rows and columns.
+      const got = error instanceof Error ? error.message.slice(0, 200) : "an error of the solver";
+      return fail("range", "limits", got, "figures that a linear program can be made of");
+    }
+  };
 };
 
 const solve = (solver: Solver, { cost, lower, upper, rows }: LinearProgram): LinearAnswer | undefined => {

@@ -1,7 +1,6 @@
 import {
   allOf,
   expectFields,
-  expectList,
   expectNumber,
   expectOneOf,
   expectQuantity,
@@ -10,7 +9,7 @@ import {
 } from "../../quantity/index.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { readMaterials } from "../label/materials.js";
-import { eachOf } from "../label/under-path.js";
+import { eachOf, listOf } from "../label/under-path.js";
 
 /** A material as it was read. */
 export interface ReadMaterial {
@@ -68,7 +67,7 @@ const fields = ["product", "price", "most", "least", "saltIndex", "acidity"] as 
 
 /** The materials on offer. */
 export const readBlendMaterials = (input: unknown, currency: string | undefined): readonly ReadMaterial[] => {
-  const list = expectList(input, "materials", "{ product, price }");
+  const list = listOf(input, "materials", "{ product, price }", 200);
   const products = readMaterials(list, (item) => Object(item).product);
   return eachOf(list, "materials", (item, i) => {
     const given = expectFields(item, fields, "", "{ product, price }");

@@ -3,7 +3,6 @@ import {
   allOf,
   expectAmount,
   expectFields,
-  expectList,
   expectQuantity,
   fail,
   numberIn,
@@ -16,7 +15,7 @@ import { expectFertilizer, isOtherRecordOf } from "../label/expect-fertilizer.js
 import type { Fertilizer } from "../label/fertilizer.js";
 import { formFactor } from "../label/forms.js";
 import { isNutrient, type Nutrient, nutrients } from "../label/nutrient.js";
-import { eachOf } from "../label/under-path.js";
+import { eachOf, listOf } from "../label/under-path.js";
 import { productRate } from "../rate/product-rate.js";
 import { expectTarget, type RateTarget } from "../rate/rate-target.js";
 import { type ProductPrice, priceOf, pricePerMass } from "./product-price.js";
@@ -289,8 +288,7 @@ interface Offer<C extends string> {
 const mostOffers = 200;
 
 const readOffers = <C extends string>(input: unknown): readonly Offer<C>[] => {
-  const list = expectList(input, "sources", "{ product, price }");
-  if (list.length > mostOffers) fail("range", "sources", list, `at most ${mostOffers} sources`);
+  const list = listOf(input, "sources", "{ product, price }", mostOffers);
   const seen: Fertilizer[] = [];
   let currency: string | undefined;
   return eachOf(list, "sources", (item): Offer<C> => {

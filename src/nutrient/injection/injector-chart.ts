@@ -3,7 +3,6 @@ import {
   allOf,
   type Citation,
   expectFields,
-  expectList,
   expectNumber,
   expectQuantity,
   expectRecord,
@@ -12,7 +11,7 @@ import {
   quantity,
 } from "../../quantity/index.js";
 import { expectShortText } from "../label/expect-source.js";
-import { eachOf } from "../label/under-path.js";
+import { eachOf, listOf } from "../label/under-path.js";
 
 /** One row of an injector chart of a label: what its columns print for a concentration. */
 export interface ChartRow {
@@ -38,8 +37,7 @@ const readRows = (
   chart: InjectorChart,
 ): readonly Pick<ChartRow, "ppm" | "conductivity" | "ouncesPerGallon">[] => {
   const given = expectFields(chart, ["product", "nutrient", "rows", "source"], "chart");
-  const list = expectList(given.rows, "chart.rows", "row");
-  if (list.length > mostRows) fail("range", "chart.rows", list, `at most ${mostRows} rows`);
+  const list = listOf(given.rows, "chart.rows", "row", mostRows);
   let before = 0;
   return eachOf(list, "chart.rows", (item) => {
     const row = expectFields(item, ["ppm", "ouncesPerGallon", "conductivity"], "", "a row of the chart");

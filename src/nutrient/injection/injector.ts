@@ -1,5 +1,7 @@
 import { expectFields, expectNumber, expectOneOf, fail } from "../../quantity/index.js";
 
+import { expectPath } from "../label/expect-source.js";
+
 /**
  * How a setting of an injector is written. `"1:N"` is one part of stock in `N` parts of final solution;
  * `"1+N"` is one part of stock and `N` parts of water, which makes `N + 1`. At 1 to 100 the two are 1 %
@@ -51,6 +53,7 @@ export const injector = <const T extends InjectorText>(
   setting: T,
   path = "injector",
 ): Injector<ReadingOf<T>> => {
+  expectPath(path);
   const [, sign, digits] =
     (typeof setting === "string" && setting.length <= longest
       ? /^1([:+])(\d+(?:\.\d+)?)$/.exec(setting)

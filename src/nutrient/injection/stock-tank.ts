@@ -1,7 +1,6 @@
 import {
   allOf,
   expectFields,
-  expectList,
   expectQuantity,
   type Finding,
   fail,
@@ -15,7 +14,7 @@ import { expectSource } from "../label/expect-source.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { formFactor } from "../label/forms.js";
 import { isNutrient, type Nutrient } from "../label/nutrient.js";
-import { eachOf } from "../label/under-path.js";
+import { eachOf, listOf } from "../label/under-path.js";
 import { solveLinear } from "../rate/solve-linear.js";
 import { checkedInjector, type Injector } from "./injector.js";
 import { stockFindings } from "./stock-findings.js";
@@ -123,8 +122,7 @@ const mostSalts = 50;
 
 /** The targets, one for each nutrient. */
 const readTargets = (input: unknown): readonly Quantity<"mass/volume", Nutrient>[] => {
-  const list = expectList(input, "targets", "concentration");
-  if (list.length > mostSalts) fail("range", "targets", list, `at most ${mostSalts} targets`);
+  const list = listOf(input, "targets", "concentration", mostSalts);
   const read: Quantity<"mass/volume", Nutrient>[] = [];
   return eachOf(list, "targets", (item) => {
     const { value, unit, of } = expectQuantity(item, { dimension: "mass/volume", bound: "non-negative" }, "");
@@ -140,8 +138,7 @@ const readTargets = (input: unknown): readonly Quantity<"mass/volume", Nutrient>
 
 /** The salts, each with an id of its own. */
 const readSalts = (input: unknown): readonly StockSalt[] => {
-  const list = expectList(input, "salts", "salt");
-  if (list.length > mostSalts) fail("range", "salts", list, `at most ${mostSalts} salts`);
+  const list = listOf(input, "salts", "salt", mostSalts);
   const ids = new Set<string>();
   return eachOf(list, "salts", (item): StockSalt => {
     const { product, solubility, solubilitySource } = expectFields(

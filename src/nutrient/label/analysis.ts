@@ -8,27 +8,13 @@ import {
   RatewrightError,
   shown,
 } from "../../quantity/index.js";
+import { expectPath } from "./expect-source.js";
 import { formFactor } from "./forms.js";
 import { readGrade } from "./grade.js";
-import { isNutrient, type Nutrient } from "./nutrient.js";
+import { type Analysis, isNutrient, type Nutrient } from "./nutrient.js";
 import { oxideFactor } from "./oxide-factor.js";
 
-export type { Nutrient } from "./nutrient.js";
-
-/**
- * The guaranteed analysis of a fertilizer: percent of product by weight, as printed on the label.
- *
- * `basis` says how the second and third figure of a grade were read: as the oxides P2O5 and K2O (the
- * United States and most of the world), or as the elements P and K (Australia, New Zealand and some
- * research).
- */
-export interface Analysis {
-  readonly basis: "oxide" | "element";
-  /** Percent by weight of the product, keyed by nutrient: `{ N: 24, P2O5: 0, K2O: 11 }`. */
-  readonly percent: Readonly<Partial<Record<Nutrient, number>>>;
-  /** The label says that trace elements are in it, without amounts: `20-20-20+TE`. */
-  readonly traceElements?: true;
-}
+export type { Analysis, Nutrient } from "./nutrient.js";
 
 const bases = ["oxide", "element"] as const;
 const decimals = [".", ","] as const;
@@ -66,6 +52,7 @@ export const analysis = (
     | { readonly basis?: "oxide" | "element"; readonly decimal?: DecimalSign } = "oxide",
   path = "analysis",
 ): Analysis => {
+  expectPath(path);
   if (typeof input !== "string") {
     const given = expectFields(
       input,

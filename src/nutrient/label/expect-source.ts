@@ -53,3 +53,7 @@ export const expectTexts = (input: unknown, path: string): readonly string[] => 
   if (input.length > most) fail("range", path, input, `at most ${most} texts`);
   return Array.from(input, (text, i) => expectShortText(text, `${path}[${i}]`, "a text"));
 };
+
+/** Takes the path under which problems are told, which a caller may hand in, or throws. */
+export const expectPath = (input: unknown): string =>
+  typeof input === "string" && input.length <= longest ? input : fail("type", "path", input, "a path");

@@ -12,7 +12,7 @@ import {
   type Quantity,
 } from "../../quantity/index.js";
 import { type Analysis, analysis, percentOf } from "./analysis.js";
-import { expectShortText } from "./expect-source.js";
+import { expectPath, expectShortText } from "./expect-source.js";
 import { type NitrogenGuarantee, nitrogenBreakdown } from "./nitrogen-breakdown.js";
 
 /** A fertilizer product: what its label states. Plain data; its quantities become JSON and come back. */
@@ -87,6 +87,7 @@ export const fertilizer = <const Id extends string>(
   input: FertilizerInput<Id>,
   path = "fertilizer",
 ): Fertilizer<Id> => {
+  expectPath(path);
   expectFields(input, fields, path, "a fertilizer record: { id, analysis }");
   const { slowNitrogen, density, name } = input;
   const read = allOf({

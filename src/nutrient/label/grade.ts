@@ -1,6 +1,5 @@
 import { type DecimalSign, fail } from "../../quantity/index.js";
-import type { Analysis, Nutrient } from "./analysis.js";
-import { isNutrient } from "./nutrient.js";
+import { type Analysis, isNutrient, type Nutrient } from "./nutrient.js";
 
 /** How a grade in text is read. */
 export interface GradeReading {

@@ -1,7 +1,7 @@
-import { expectList, fail } from "../../quantity/index.js";
+import { fail } from "../../quantity/index.js";
 import { expectFertilizer } from "./expect-fertilizer.js";
 import type { Fertilizer } from "./fertilizer.js";
-import { eachOf } from "./under-path.js";
+import { eachOf, listOf } from "./under-path.js";
 
 const most = 200;
 
@@ -11,8 +11,7 @@ export const readMaterials = (
   of: (item: unknown) => unknown = (item) => item,
   path = "materials",
 ): readonly Fertilizer[] => {
-  const list = expectList(input, path, "record made by fertilizer");
-  if (list.length > most) fail("range", path, list, `at most ${most} materials`);
+  const list = listOf(input, path, "record made by fertilizer", most);
   const places = new Map<string, number>();
   return eachOf(list, path, (item, i) => {
     const material = expectFertilizer(of(item) as Fertilizer, "");

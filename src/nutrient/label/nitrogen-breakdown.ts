@@ -5,7 +5,6 @@ import {
   expectNumber,
   expectQuantity,
   expectRecord,
-  expectText,
   type Finding,
   fail,
   frozen,
@@ -14,6 +13,7 @@ import {
   RatewrightError,
 } from "../../quantity/index.js";
 import { type Analysis, percentOf } from "./analysis.js";
+import { expectPath } from "./expect-source.js";
 import { eachOf } from "./under-path.js";
 
 /** The lines in which a label breaks its total nitrogen down. */
@@ -110,7 +110,8 @@ export const nitrogenBreakdown = (
   total: number,
   path = "guarantee",
 ): NitrogenBreakdown => {
-  if (expectText(path, "path", "a path") && percentage(total, "total") === 0)
+  expectPath(path);
+  if (percentage(total, "total") === 0)
     fail("range", "total", total, "more than zero: no nitrogen, no share");
   const found = guarantee === undefined ? { slow: 0, insoluble: 0 } : readGuarantee(guarantee, total, path);
   const findings: Finding[] = [];

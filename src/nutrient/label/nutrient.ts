@@ -25,6 +25,21 @@ export type Nutrient =
   | "Si"
   | "SiO2";
 
+/**
+ * The guaranteed analysis of a fertilizer: percent of product by weight, as printed on the label.
+ *
+ * `basis` says how the second and third figure of a grade were read: as the oxides P2O5 and K2O (the
+ * United States and most of the world), or as the elements P and K (Australia, New Zealand and some
+ * research).
+ */
+export interface Analysis {
+  readonly basis: "oxide" | "element";
+  /** Percent by weight of the product, keyed by nutrient: `{ N: 24, P2O5: 0, K2O: 11 }`. */
+  readonly percent: Readonly<Partial<Record<Nutrient, number>>>;
+  /** The label says that trace elements are in it, without amounts: `20-20-20+TE`. */
+  readonly traceElements?: true;
+}
+
 const named = /^(N|P2O5|K2O|P|K|Ca|CaO|Mg|MgO|S|SO3|SO4|Fe|Mn|Zn|Cu|B|Mo|Cl|Ni|Si|SiO2)$/;
 
 /**

@@ -113,7 +113,7 @@ export interface ReleaseClass {
  * ```
  */
 export const releaseClass = (breakdown: NitrogenBreakdown, scheme: ReleaseSchemeName): ReleaseClass => {
-  if (breakdown?.type !== "nitrogen breakdown") {
+  if (Object(breakdown).type !== "nitrogen breakdown" || !Array.isArray(breakdown.findings)) {
     return fail("type", "breakdown", breakdown, "a record made by nitrogenBreakdown");
   }
   const known = expectOneOf(scheme, Object.keys(releaseSchemes) as ReleaseSchemeName[], "scheme");

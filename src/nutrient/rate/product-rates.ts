@@ -2,7 +2,6 @@ import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
-  expectList,
   expectOneOf,
   type Finding,
   fail,
@@ -15,7 +14,7 @@ import { type Nutrient, percentOf } from "../label/analysis.js";
 import { expectFertilizer, isOtherRecordOf } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { formFactor } from "../label/forms.js";
-import { eachOf } from "../label/under-path.js";
+import { eachOf, listOf } from "../label/under-path.js";
 import { type NutrientsSupplied, nutrientsSupplied } from "./nutrients-supplied.js";
 import { productRate } from "./product-rate.js";
 import { expectTarget, type RateTarget } from "./rate-target.js";
@@ -238,8 +237,7 @@ interface ReadStep {
 const mostSteps = 50;
 
 const readSteps = (input: readonly RateStep[]): ReadStep[] => {
-  const list = expectList(input, "steps", "{ target, product }") as readonly RateStep[];
-  if (list.length > mostSteps) fail("range", "steps", list, `at most ${mostSteps} steps`);
+  const list = listOf(input, "steps", "{ target, product }", mostSteps) as readonly RateStep[];
   const read: ReadStep[] = [];
   return eachOf(list, "steps", (given) => {
     expectFields(given, ["target", "product"], "", "{ target, product }");

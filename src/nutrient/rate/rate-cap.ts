@@ -1,7 +1,6 @@
 import {
   allOf,
   expectFields,
-  expectList,
   expectQuantity,
   type FactSource,
   fail,
@@ -9,7 +8,7 @@ import {
 } from "../../quantity/index.js";
 import { expectShortText, expectSource } from "../label/expect-source.js";
 import { isNutrient, type Nutrient } from "../label/nutrient.js";
-import { eachOf } from "../label/under-path.js";
+import { eachOf, listOf } from "../label/under-path.js";
 
 /** What a cap can limit: a nutrient in one of its forms, or the soluble or slow part of the nitrogen. */
 export type CappedSubstance = Nutrient | "N:soluble" | "N:slow";
@@ -83,8 +82,7 @@ const readCap = (cap: RateCap): ReadCap => {
 
 /** Takes a list of caps, or throws with every problem. */
 export const readCaps = (input: readonly RateCap[], path: string): ReadCap[] => {
-  const list = expectList(input, path, "cap") as readonly RateCap[];
-  if (list.length > mostCaps) fail("range", path, list, `at most ${mostCaps} caps`);
+  const list = listOf(input, path, "cap", mostCaps) as readonly RateCap[];
   const ids = new Set<string>();
   return eachOf(list, path, (given) => {
     const cap = readCap(given);

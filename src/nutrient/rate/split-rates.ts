@@ -1,18 +1,10 @@
-import {
-  allOf,
-  expectFields,
-  expectList,
-  expectQuantity,
-  fail,
-  likeQuantity,
-  Quantity,
-} from "../../quantity/index.js";
+import { allOf, expectFields, expectQuantity, fail, likeQuantity, Quantity } from "../../quantity/index.js";
 import { percentOf } from "../label/analysis.js";
 import { expectFertilizer, isOtherRecordOf } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { productNitrogen } from "../label/nitrogen-breakdown.js";
 import type { Nutrient } from "../label/nutrient.js";
-import { eachOf } from "../label/under-path.js";
+import { eachOf, listOf } from "../label/under-path.js";
 import { productRate } from "./product-rate.js";
 import { expectSlowShare } from "./rate-cap.js";
 import { expectTarget, type RateTarget } from "./rate-target.js";
@@ -81,8 +73,7 @@ const mostParts = 50;
 
 /** The sources with their shares, percent of the target. */
 const readParts = (input: unknown): readonly { readonly product: Fertilizer; readonly percent: number }[] => {
-  const list = expectList(input, "parts", "{ product, share }");
-  if (list.length > mostParts) fail("range", "parts", list, `at most ${mostParts} parts`);
+  const list = listOf(input, "parts", "{ product, share }", mostParts);
   const seen: Fertilizer[] = [];
   return eachOf(list, "parts", (given) => {
     const part = expectFields(given, ["product", "share"], "", "{ product, share }");

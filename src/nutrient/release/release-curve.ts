@@ -45,7 +45,7 @@ const none: ReleaseRange = { low: 0, high: 0 };
 const percent = { above: 0, max: 100 } as const;
 
 /** The parameters of each curve. */
-const curveFields: Readonly<Record<ReleaseCurve["kind"], readonly string[] | undefined>> = {
+const curveFields: Readonly<Record<ReleaseCurve["kind"], readonly string[]>> = {
   "at once": [],
   duration: ["days"],
   "first order": ["ratePerDay", "lagDays", "mostPercent"],
@@ -54,8 +54,10 @@ const curveFields: Readonly<Record<ReleaseCurve["kind"], readonly string[] | und
 
 /** Takes a curve with all ranges filled in, or throws with its path. */
 export const checkedCurve = (input: ReleaseCurve, path: string): ReleaseCurve => {
-  const fields = curveFields[input?.kind];
-  if (fields !== undefined) expectFields(input, ["kind", ...fields], path);
+  const kind: unknown = input?.kind;
+  if (typeof kind === "string" && Object.hasOwn(curveFields, kind)) {
+    expectFields(input, ["kind", ...curveFields[kind as ReleaseCurve["kind"]]], path);
+  }
   switch (input?.kind) {
     case "at once":
       return { kind: "at once" };

@@ -3,11 +3,10 @@ import {
   expectFields,
   expectNumber,
   expectOneOf,
-  expectText,
   type FactSource,
   fail,
 } from "../../quantity/index.js";
-import { expectSource, expectTexts } from "../label/expect-source.js";
+import { expectPath, expectShortText, expectSource, expectTexts } from "../label/expect-source.js";
 import { checkedCurve, type ReleaseCurve } from "./release-curve.js";
 import { checkedResponse, type TemperatureResponse } from "./release-temperature.js";
 
@@ -70,8 +69,11 @@ const checkedReach = (input: ObservedReach, path: string): ObservedReach => {
   const { days, from, to } = allOf({
     days: () => given("days", { above: 0, max: 36_600 }),
     from: () => given("fromC", { min: -60, max: 100 }),
-    to: () => given("toC", { min: input.fromC ?? -60, max: 100 }),
+    to: () => given("toC", { min: -60, max: 100 }),
   });
+  if ((input.fromC ?? -60) > (input.toC ?? 100)) {
+    fail("conflict", `${path}.fromC`, input.fromC, "not more than the warmest temperature");
+  }
   return { ...days, ...from, ...to };
 };
 
@@ -103,10 +105,11 @@ const checkedReach = (input: ObservedReach, path: string): ObservedReach => {
  * ```
  */
 export const releaseModel = (input: ReleaseModelInput, path = "model"): ReleaseModel => {
+  expectPath(path);
   expectFields(input, fields, path, "a release model");
   const { placement, coating, observed, fitErrorPercent } = input;
   const { reach, fitError, ...read } = allOf({
-    name: () => expectText(input.name, `${path}.name`, "a name"),
+    name: () => expectShortText(input.name, `${path}.name`, "a name"),
     placement: () => (placement === "either" ? placement : checkedPlacement(placement, `${path}.placement`)),
     coating: () => (coating === undefined ? coating : expectOneOf(coating, coatings, `${path}.coating`)),
     curve: () => checkedCurve(input.curve, `${path}.curve`),

@@ -2,7 +2,6 @@ import { type CivilDate, civilDate, type DailyTemperatures } from "../../calenda
 import {
   allOf,
   expectFields,
-  expectList,
   expectNumber,
   expectQuantity,
   expectRecord,
@@ -12,7 +11,7 @@ import {
   type Quantity,
 } from "../../quantity/index.js";
 import { expectShortText } from "../label/expect-source.js";
-import { eachOf } from "../label/under-path.js";
+import { eachOf, listOf } from "../label/under-path.js";
 import { beyondObserved, modelEnds } from "./release-ends.js";
 import { checkedPlacement, type Placement, type ReleaseModel, releaseModel } from "./release-model.js";
 import { type MeanTemperature, releaseWeather } from "./release-weather.js";
@@ -231,8 +230,7 @@ const readRelease = (input: {
     },
     placement: () => checkedPlacement(input.placement, "placement"),
     portions: () => {
-      const list = expectList(input.portions, "portions", "portion") as readonly NitrogenPortion[];
-      if (list.length > mostPortions) fail("range", "portions", list, `at most ${mostPortions} portions`);
+      const list = listOf(input.portions, "portions", "portion", mostPortions) as readonly NitrogenPortion[];
       const read = eachOf(list, "portions", (portion) => readPortion(portion));
       const unit = read[0]?.nitrogen.unit as string;
       return read.map((portion) => ({ ...portion, amount: numberIn(portion.nitrogen, unit) }));
@@ -294,8 +292,7 @@ export const releaseByWeek = (release: NitrogenRelease): ReleaseWeek[] => {
   const { low, mid, high } = expectRecord(release.cumulative, "release.cumulative", "{ low, mid, high }");
   const list = (given: unknown, end: string): readonly number[] => {
     const path = `release.cumulative.${end}`;
-    const days = expectList(given, path, "day");
-    if (days.length > longest) fail("range", path, days, `at most ${longest} days`);
+    const days = listOf(given, path, "day", longest);
     return eachOf(days, path, (value) => expectNumber(value, ""));
   };
   const { unit, ends } = allOf({

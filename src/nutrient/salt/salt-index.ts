@@ -2,14 +2,13 @@ import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
-  expectList,
   expectNumber,
   expectOneOf,
   type FactSource,
   fail,
 } from "../../quantity/index.js";
 import { expectShortText, expectSource } from "../label/expect-source.js";
-import { eachOf } from "../label/under-path.js";
+import { eachOf, listOf } from "../label/under-path.js";
 
 /**
  * The three scales on which salt indexes are printed. The same salt reads 74, 1.6 or 27 (urea), so the
@@ -266,8 +265,7 @@ export interface SaltPart {
  * ```
  */
 export const blendSaltIndex = (parts: readonly SaltPart[]): SaltIndex<"by weight"> => {
-  const list = expectList(parts, "parts", "part");
-  if (list.length > mostParts) fail("range", "parts", list, `at most ${mostParts} parts`);
+  const list = listOf(parts, "parts", "part", mostParts);
   const read = eachOf(list, "parts", (item) => {
     const part = expectFields(item, ["units", "partial"], "", "{ units, partial }");
     return allOf({

@@ -1,4 +1,5 @@
-import { expectFields, expectList, type FactSource, fail } from "../../quantity/index.js";
+import { expectFields, type FactSource, fail } from "../../quantity/index.js";
+import { listOf } from "../label/under-path.js";
 import { checkedSaltIndex, type SaltIndex, type SaltScale, type UnitBasis } from "./salt-index.js";
 
 /** One printed salt index. */
@@ -44,7 +45,7 @@ export const tabulatedSaltIndex = <S extends SaltScale>(
   material: string,
 ): SaltIndex<S> => {
   const { rows, scale, source } = expectFields(table, ["scale", "source", "rows"], "table");
-  const list = expectList(rows, "table.rows", "row") as readonly SaltRow[];
+  const list = listOf(rows, "table.rows", "row", 1000) as readonly SaltRow[];
   const row = list.find((one) => one?.material === material);
   if (row === undefined) {
     const names = list.slice(0, 60).map((one) => one?.material);

@@ -9,7 +9,6 @@ import {
   allOf,
   checks,
   expectFields,
-  expectList,
   expectNumber,
   expectQuantity,
   fail,
@@ -17,7 +16,7 @@ import {
   quantity,
 } from "../../quantity/index.js";
 import { expectShortText } from "../label/expect-source.js";
-import { eachOf } from "../label/under-path.js";
+import { eachOf, listOf } from "../label/under-path.js";
 import { checkedPlacement, type Placement } from "../release/release-model.js";
 import { type MeanTemperature, type ReleaseWeather, releaseWeather } from "../release/release-weather.js";
 import { type NitrogenPortion, releasedNitrogen } from "../release/released-nitrogen.js";
@@ -62,10 +61,7 @@ export const readComparison = (input: {
     },
     placement: () => checkedPlacement(input.placement, "placement"),
     programs: () => {
-      const list = expectList(input.programs, "programs", "program");
-      return list.length > mostPrograms
-        ? fail("range", "programs", list, `at most ${mostPrograms} programs`)
-        : list;
+      return listOf(input.programs, "programs", "program", mostPrograms);
     },
   });
   // Once for all programs: in each application the same fault would be told again, under the wrong path.
@@ -104,10 +100,7 @@ const readPrograms = (list: readonly unknown[], frame: Frame): readonly ReadComp
         return name;
       },
       applications: () => {
-        const all = expectList(given.applications, "applications", "application");
-        if (all.length > mostApplications) {
-          fail("range", "applications", all, `at most ${mostApplications} applications`);
-        }
+        const all = listOf(given.applications, "applications", "application", mostApplications);
         return eachOf(all, "applications", (application) => {
           const read = readApplication(application, frame, currency);
           currency ??= read.cost?.dimension.split("/")[0];

@@ -3,7 +3,6 @@ import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
-  expectList,
   expectNumber,
   expectOneOf,
   expectQuantity,
@@ -12,7 +11,7 @@ import {
   type Quantity,
 } from "../../quantity/index.js";
 import { expectSource } from "../label/expect-source.js";
-import { eachOf } from "../label/under-path.js";
+import { eachOf, listOf } from "../label/under-path.js";
 import { type CapAmounts, checkedCaps, checkedLog, type DayAmount } from "./nitrogen-caps.js";
 import type { ClosedSeason, MonthTarget, ProgramPlan, SeasonProgramInput } from "./program-parts.js";
 import { type ApplicationInterval, readInterval, readLeastAmount } from "./program-spacing.js";
@@ -85,8 +84,7 @@ const monthName = (input: unknown): string => {
 };
 
 const readMonths = (input: unknown, kind: unknown): readonly ReadMonth[] => {
-  const list = expectList(input, "months", "month");
-  if (list.length > mostMonths) fail("range", "months", list, `at most ${mostMonths} months`);
+  const list = listOf(input, "months", "month", mostMonths);
   let before: string | undefined;
   return eachOf(list, "months", (given) => {
     const { month, target, weight } = expectFields(given, ["month", "target", "weight"], "", "a month");
