@@ -157,6 +157,7 @@ export const intervalAirChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-069",
     formulas: ["growthClass"],
+    kind: "transcription",
     source: {
       title: "Turf growth potentials: a tool with many uses",
       publisher: "turfgrass information center",

@@ -73,6 +73,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-004",
     formulas: ["eventWindowsFor"],
+    kind: "transcription",
     source: {
       title: "Turf: crabgrass germination and preemergence programs",
       publisher: "Virginia Tech / University of Delaware county extension",
@@ -87,6 +88,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-042",
     formulas: ["eventWindowsFor"],
+    kind: "transcription",
     source: {
       title: "Degree-days for predicting smooth crabgrass emergence in cool-season turfgrasses",
       publisher: "Crop Science 36(4), 990-996 (Fidanza et al.)",
@@ -105,6 +107,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-045",
     formulas: ["eventWindowsFor"],
+    kind: "transcription",
     source: {
       title: "Annual bluegrass seedhead suppression",
       publisher: "Rutgers University turf blog",
@@ -120,6 +123,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-036",
     formulas: ["eventWindowsFor"],
+    kind: "transcription",
     source: {
       title:
         "Growth suppression of Kentucky bluegrass using plant growth regulators and degree day application timing",
@@ -136,6 +140,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-049",
     formulas: ["soilTemperaturesFor"],
+    kind: "transcription",
     source: {
       title: "Importance of soil temps",
       publisher: "Georgia gardening column after turf extension",
@@ -164,6 +169,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-056",
     formulas: ["persistenceClass"],
+    kind: "transcription",
     source: npic,
     reached: "read",
     given: "half-lives at the edges of the classes: the last day of low, the first of moderate and of high",
@@ -232,6 +238,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-032",
     formulas: ["halfLifeAt"],
+    kind: "round trip",
     source: {
       title: "Improving PGRs by degrees",
       publisher: "turf trade magazine",
@@ -301,6 +308,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-060",
     formulas: ["interimRestrictedEntryHours"],
+    kind: "transcription",
     source: bromacil,
     reached: "derived",
     given: "dermal, eye and skin categories III I IV, III II IV, III III IV, II II I",
@@ -311,6 +319,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   {
     entry: "soil-067",
     formulas: ["interimRestrictedEntryHours"],
+    kind: "transcription",
     source: bromacil,
     reached: "read",
     given: "any category I, else any II, else",
@@ -321,6 +330,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
     (id): PublishedCheck => ({
       entry: id,
       formulas: ["interimRestrictedEntryHours"],
+      kind: "transcription",
       source: low,
       reached: "read",
       given: "an active in categories III and IV, without and with the shorter interval for low risk",
@@ -331,6 +341,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-063",
     formulas: ["restrictedEntryInterval", "hoursBetween"],
+    kind: "transcription",
     source: entry,
     reached: "derived",
     given: "labels of 4, 12 and 24 hours in one mixture",
@@ -348,6 +359,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-064",
     formulas: ["earlyEntryObjections"],
+    kind: "transcription",
     source: entry,
     reached: "derived",
     given: "45 minutes, 3 and 5 hours after the end: how many objections",

@@ -179,6 +179,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-024",
     formulas: ["regulatorInterval"],
+    kind: "transcription",
     source: {
       title:
         "Use of a growing degree model to schedule trinexapac-ethyl applications to creeping bentgrass golf putting greens",
@@ -200,6 +201,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-025",
     formulas: ["regulatorIntervalsFor", "regulatorInterval"],
+    kind: "transcription",
     source: {
       title: "Growth regulators: directions for use",
       publisher: "article of a sports-turf supplier, after Kreuser and Soldat",
@@ -222,6 +224,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-028",
     formulas: ["regulatorInterval"],
+    kind: "transcription",
     source: {
       title:
         "Growing degree-day based plant growth regulator application on ultradwarf bermudagrass putting green",
@@ -242,6 +245,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-029",
     formulas: ["meetsReboundCondition"],
+    kind: "transcription",
     source: guelph,
     reached: "read",
     given:
@@ -441,6 +445,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-043",
     formulas: ["degreeDayWindowState"],
+    kind: "transcription",
     source: {
       title: "Crabgrass pre-emergence timer",
       publisher: "University of Wisconsin turf program",
@@ -468,6 +473,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-047",
     formulas: ["annualBluegrassFlowering"],
+    kind: "transcription",
     source: {
       title:
         "Growing degree-days from local weather stations and annual bluegrass fairway flowering in Michigan",
@@ -543,6 +549,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
   {
     entry: "interval-067",
     formulas: ["growthPotential"],
+    kind: "fit",
     source: growth,
     reached: "read",
     given: "at the optimum: 20 °C for cool-season, 31 °C for warm-season grass",
@@ -664,6 +671,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
   {
     entry: "soil-066",
     formulas: ["signalWord"],
+    kind: "transcription",
     source: { title: "40 CFR 156.64", publisher: "US EPA", where: "(a)" },
     reached: "read",
     given: "the category of DANGER, WARNING and CAUTION, and that of none required",

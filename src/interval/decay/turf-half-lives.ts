@@ -1,4 +1,4 @@
-import { type Citation, fail } from "../../quantity/index.js";
+import { type Citation, fail, frozen } from "../../quantity/index.js";
 import type { LowHigh } from "../regulator/growth-regulators.js";
 
 /** Half-lives of residues as a source found them. Plain JSON. */
@@ -25,7 +25,7 @@ const mobility: Citation = {
 const dt50 = "A DT50; as a half-life it assumes first-order decay.";
 
 /** Published half-lives under turf, and beside them on bare soil: on bare soil they are 1.2 to 2.4 times as long. */
-export const turfHalfLives: readonly TurfHalfLife[] = [
+export const turfHalfLives: readonly TurfHalfLife[] = /* @__PURE__ */ frozen([
   {
     active: "dithiopyr",
     where: "turf",
@@ -44,7 +44,7 @@ export const turfHalfLives: readonly TurfHalfLife[] = [
   { active: "mefenoxam", where: "bare soil", days: [7, 8], note: "At 770 g/ha.", source: mobility },
   { active: "propiconazole", where: "turf", days: [12, 15], note: "At 1540 g/ha.", source: mobility },
   { active: "propiconazole", where: "bare soil", days: [29, 29], note: "At 1540 g/ha.", source: mobility },
-];
+]);
 
 /**
  * The published half-lives of an active ingredient, by its common name. Empty where none was read.

@@ -1,5 +1,5 @@
 import type { MonthDay, TemperatureSensor } from "../../calendar/index.js";
-import { type Citation, fail } from "../../quantity/index.js";
+import { type Citation, fail, frozen } from "../../quantity/index.js";
 import type { BaseTemperature } from "../degree-days/degree-day-model.js";
 import type { LowHigh } from "../regulator/growth-regulators.js";
 
@@ -71,7 +71,7 @@ const f50: BaseTemperature = { value: 50, unit: "°F" };
 const unknown = { unit: null, base: null, sensor: null, start: null } as const;
 
 /** Published windows of emergence and treatment. To be inside one is no proof that it is the right day. */
-export const eventWindows: readonly EventWindow[] = [
+export const eventWindows: readonly EventWindow[] = /* @__PURE__ */ frozen([
   {
     id: "smooth crabgrass, first emergence",
     event: "first emergence of smooth crabgrass",
@@ -183,7 +183,7 @@ export const eventWindows: readonly EventWindow[] = [
     note: "Below 150 it was unacceptable.",
     source: cornell,
   },
-];
+]);
 
 /** A soil temperature at which something begins or is done, at the depth at which its source measures. */
 export interface SoilTemperatureThreshold {
@@ -208,13 +208,13 @@ const at4 = (event: string, low: number, high = low): SoilTemperatureThreshold =
 });
 
 /** Published soil temperatures. The depth belongs to the figure: sources at 1 in and 4 in differ. */
-export const soilTemperatureThresholds: readonly SoilTemperatureThreshold[] = [
+export const soilTemperatureThresholds: readonly SoilTemperatureThreshold[] = /* @__PURE__ */ frozen([
   at4("crabgrass germination", 53, 58),
   at4("goosegrass and spurge germination", 60, 65),
   at4("overseeding bermudagrass with ryegrass, planting warm-season grass", 74),
   at4("spring root decline of warm-season grass", 64),
   at4("dormancy of warm-season grass begins", 50),
-];
+]);
 
 const named = <T extends { readonly event: string }>(list: readonly T[], word: string): readonly T[] => {
   if (typeof word !== "string") return fail("type", "word", word, "a word of the event");

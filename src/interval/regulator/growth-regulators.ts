@@ -1,4 +1,4 @@
-import type { Citation, QuantityJson } from "../../quantity/index.js";
+import { type Citation, frozen, type QuantityJson } from "../../quantity/index.js";
 import type { BaseTemperature } from "../degree-days/degree-day-model.js";
 
 /** Two figures of one kind: the same twice where the source prints one. */
@@ -93,7 +93,7 @@ const row = (
  * read. The label comes first; an interval is for the turf, cut and rate at which it was found. None was
  * found for zoysiagrass, and none by heat for trinexapac-ethyl on Kentucky bluegrass.
  */
-export const regulatorIntervals: readonly RegulatorInterval[] = [
+export const regulatorIntervals: readonly RegulatorInterval[] = /* @__PURE__ */ frozen([
   {
     ...nothing,
     id: "trinexapac-ethyl, bentgrass green, 2009",
@@ -149,7 +149,7 @@ export const regulatorIntervals: readonly RegulatorInterval[] = [
     note: "A program of a trial, beside the same rate every week and half of it twice a week; not a recommendation that was read.",
     source: mississippi,
   },
-];
+]);
 
 /** A full rate and the half-lives by heat that go with it, for `replacementDose`. */
 export interface ReplacementHalfLife {
@@ -170,8 +170,8 @@ const nebraska: Citation = {
 };
 
 /** The half-lives of `replacementDose` as published. Base and method are not stated in what was read. By another source trinexapac-ethyl has 6.4 d at 64 °F and 3.1 d at 86 °F, which is 114 and 93 °C d above 0 °C: near to the tight figure at one temperature only. */
-export const replacementHalfLives: readonly ReplacementHalfLife[] = [
+export const replacementHalfLives: readonly ReplacementHalfLife[] = /* @__PURE__ */ frozen([
   { active: "trinexapac-ethyl", fullOuncesPerAcre: 7, tight: 116, long: 175, source: nebraska },
   { active: "paclobutrazol", fullOuncesPerAcre: 16, tight: 160, long: 240, source: nebraska },
   { active: "prohexadione-calcium", fullOuncesPerAcre: 11, tight: 140, long: 210, source: nebraska },
-];
+]);

@@ -55,7 +55,7 @@ export const place = (
       severity: "caution",
       path: treatment.path,
       params: { treatment: id, number, date, reapplyBy: latest, days: daysBetween(latest, date) },
-      text: `${id}: ${date} is ${daysBetween(latest, date)} days after ${latest}, up to which the application before is said to last.`,
+      text: `${id}: ${date} is ${daysBetween(latest, date)} days after ${latest}, the date by which to reapply.`,
     });
   }
   const limits = asked(book, treatment, date);

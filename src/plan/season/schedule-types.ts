@@ -77,7 +77,7 @@ export interface NotPlaced {
   readonly reasons: readonly DateReason[];
 }
 
-/** The visits of a season. It gives no leave to apply: see `notChecked`. */
+/** The visits of a season. It does not authorize an application: see `notChecked`. */
 export interface Schedule {
   readonly type: "schedule";
   readonly version: 1;

@@ -9,8 +9,8 @@ import type { NotPlaced, Schedule, SeasonPlan } from "./schedule-types.js";
  * limits, days that the caller avoids stay free, and treatments that may wait or come early by
  * `shareWithinDays` share a visit. Every date has its reasons, and what found no day says why.
  *
- * A first application aims at its earliest day, a repeat at the last day on which the one before is said
- * to work, so that a season takes no more applications than the rules ask for. The treatment whose day
+ * A first application aims at its earliest day, a repeat at the day by which to reapply,
+ * so that a season takes no more applications than the rules ask for. The treatment whose day
  * comes first is placed first; this is a plain order of work and not an optimum. Limits whose conditions
  * are not known count as meant.
  *
