@@ -87,11 +87,11 @@ export {
 export { annualBluegrassFlowering, firstRun, degreeDayWindowState } from "./growth/window-state.js";
 
 // entry: when people may enter again, and what the signal word says.
+export { earlyEntryObjections } from "./entry/early-entry.js";
 export {
   type EntryCategories,
   type RestrictedEntryInterval,
   type EntryStatement,
-  earlyEntryObjections,
   restrictedEntryInterval,
   interimRestrictedEntryHours,
   type ToxicityCategory,

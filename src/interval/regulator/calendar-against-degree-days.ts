@@ -20,6 +20,18 @@ export interface CalendarAgainstDegreeDays<Id extends string = string> {
   readonly intervalsAtCalendar: number | null;
 }
 
+/** What adds up after a day up to another; `null` where the temperatures do not reach so far. */
+const heatBetween = (chain: ReturnType<typeof heatChain>, from: CivilDate, to: CivilDate): number | null => {
+  let total = 0;
+  for (let date = addDays(from, 1); daysBetween(date, to) >= 0; date = addDays(date, 1)) {
+    const day = chain.at(date);
+    if (day === undefined) return null;
+    refuseGaps([day]);
+    total += day.heat;
+  }
+  return total;
+};
+
 /**
  * How far an interval of days lies from an interval by heat, for applications at several times of the
  * year: four weeks that fit in April are far too long in July, when the same heat comes in far fewer days.
@@ -79,16 +91,7 @@ export const calendarAgainstDegreeDays = <Id extends string>(
     const reach = reachAlong(chain, from, "heat", (total) => !exceeds(interval, total));
     refuseGaps(reach.used);
     const byDegreeDays = reach.date;
-    let total: number | null = 0;
-    for (
-      let date = addDays(from, 1);
-      total !== null && daysBetween(date, byCalendar) >= 0;
-      date = addDays(date, 1)
-    ) {
-      const day = chain.at(date);
-      if (day !== undefined) refuseGaps([day]);
-      total = day === undefined ? null : total + day.heat;
-    }
+    const total = heatBetween(chain, from, byCalendar);
     const times = total === null ? null : total / interval;
     if (times !== null && !Number.isFinite(times)) {
       fail(
