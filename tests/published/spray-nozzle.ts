@@ -16,7 +16,7 @@ export const sprayNozzleChecks: readonly PublishedCheck[] = [
     source: {
       title: "GrowNotes, Spray Application Manual, video on pump capacity",
       publisher: "Grains Research and Development Corporation, Australia",
-      where: "transcript: 6,500 L, 3 % a minute; 72 nozzles at a liter a minute",
+      where: "as spoken: 6,500 L, 3 % a minute; 72 nozzles at a liter a minute",
       url: "https://grdc.com.au/resources-and-publications/grownotes/technical-manuals/spray-application-manual/spray-manual-videos?current_result_page=9&mode=results&results_per_page=6",
     },
     reached: "read",
