@@ -93,7 +93,7 @@ export const ground = (input: unknown, path: string): Area => {
   if (input === undefined || input === null) fail("missing", path, input, "an area");
   const q = expectQuantity(input, { dimension: "area", bound: "positive" }, path);
   return ["none", "treated", "gross", "plan"].includes(q.of)
-    ? (quantityOf(q.value, q.unit, "none", path) as unknown as Area)
+    ? quantityOf<"area", "none">(q.value, q.unit, "none", path)
     : fail("substance/mismatch", path, q, "an area of none, treated, gross or plan");
 };
 

@@ -266,7 +266,8 @@ export const expectQuantity = <const D extends string, const S extends string = 
 };
 
 /**
- * Makes a quantity out of unchecked parts; throws with the path where one is not right.
+ * Makes a quantity out of unchecked parts; throws with the path where one is not right. What a caller knows of its kind
+ * it says by type arguments, which are believed: `quantityOf<"mass/area", "N">(...)`.
  *
  * @example
  * ```ts
@@ -274,16 +275,16 @@ export const expectQuantity = <const D extends string, const S extends string = 
  * quantityOf(3, "lb/acre", "N", "rate").dimension; // => "mass/area"
  * ```
  */
-export const quantityOf = (
+export const quantityOf = <D extends string = string, S extends string = string>(
   value: number,
   unit: string,
   of: string,
   path: string,
-): Quantity<string, string> => {
+): Quantity<NoInfer<D>, NoInfer<S>> => {
   finite(value, path);
   const parts = knownUnit(unit, path);
   if (!isSubstance(of)) fail("substance/unknown", path, of, "a substance, such as N or product");
-  return new Quantity(value, unit, of, parts.dimension);
+  return new Quantity(value, unit, of as S, parts.dimension as D);
 };
 
 /**

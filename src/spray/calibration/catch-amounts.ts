@@ -59,7 +59,7 @@ export const weighedCatch = <S extends Carrier>(input: {
   if (!(net > 0)) fail("range", "full", full, "more than the empty jug weighs");
   const perMilliliter = (density ?? waterDensity()).in("g/mL");
   // Of what was weighed, which the compiler knows from the call.
-  return quantityOf(net / perMilliliter, "mL", full.of, "full") as unknown as Quantity<"volume", S>;
+  return quantityOf<"volume", S>(net / perMilliliter, "mL", full.of, "full");
 };
 
 /**

@@ -238,7 +238,7 @@ export const calibrationByCatch = <S extends Carrier>(
   const seconds = times.map((time) => time.in("s"));
   const share = catchTime === undefined ? 1 : mean(seconds) / catchTime.in("s");
   const caught = mean(catches.map((each) => each.value)) * nozzles * share;
-  const total = quantityOf(caught, first.unit, first.of, "catches") as unknown as Quantity<"volume", S>;
+  const total = quantityOf<"volume", S>(caught, first.unit, first.of, "catches");
   const rate = rateOver(total, area);
   const lists = [
     { name: "catches", readings: catches as never, ...(outOf === undefined ? {} : { outOf }) },

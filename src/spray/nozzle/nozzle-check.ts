@@ -128,7 +128,7 @@ export const nozzleCheck = <S extends Carrier>(input: {
   const flowOf = (value: number): Quantity<"volume/time", S> => {
     const perMinute =
       numberIn(quantityOf(value, first.unit, first.of, "catches"), "L") / found.time.in("min");
-    const flow = quantityOf(perMinute, "L/min", first.of, "catches") as unknown as Quantity<"volume/time", S>;
+    const flow = quantityOf<"volume/time", S>(perMinute, "L/min", first.of, "catches");
     return inSystemOf(flow, first);
   };
   const values = found.catches.map((each) => each.value);

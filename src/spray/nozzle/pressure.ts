@@ -185,4 +185,4 @@ const scaled = <D extends string, S extends string>(
   q: Quantity<D, S>,
   by: number,
   path: string,
-): Quantity<D, S> => quantityOf(q.value * by, q.unit, q.of, path) as unknown as Quantity<D, S>;
+): Quantity<D, S> => quantityOf<D, S>(q.value * by, q.unit, q.of, path);

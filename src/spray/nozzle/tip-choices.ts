@@ -141,7 +141,7 @@ export const tipChoices = (input: {
   const flow = nozzleFlow({ applicationVolume: volume, speed: speeds.usual, width: spacing });
   const waterFlow =
     input.density === undefined
-      ? (quantityOf(flow.value, flow.unit, "water", "flow") as unknown as Quantity<"volume/time", "water">)
+      ? quantityOf<"volume/time", "water">(flow.value, flow.unit, "water", "flow")
       : waterEquivalent(flow, input.density);
   const job: Job = { volume, speeds, spacing, waterFlow, droplets, rating };
   const rejected: { id: string; code: string; reason: string }[] = [];

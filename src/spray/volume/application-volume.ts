@@ -1,4 +1,4 @@
-import { allOf, expectFields, type Quantity } from "../../quantity/index.js";
+import { allOf, expectFields, perOf, type Quantity, quantityOf, timesOf } from "../../quantity/index.js";
 import { type Carrier, carried, inSystemOf, type Length, positive, type Speed } from "../inputs.js";
 
 /**
@@ -43,7 +43,8 @@ export const applicationVolume = <S extends Carrier>(input: {
     speed: () => positive(input.speed, "speed", "length/time"),
     width: () => positive(input.width, "width", "length"),
   });
-  return inSystemOf(flow.per(speed.times(width) as never) as unknown as Quantity<"volume/area", S>, flow);
+  const { value, unit, of } = perOf(flow, timesOf(speed, width));
+  return inSystemOf(quantityOf<"volume/area", S>(value, unit, of, "flow"), flow);
 };
 
 /**
@@ -76,8 +77,8 @@ export const nozzleFlow = <S extends Carrier>(input: {
     speed: () => positive(input.speed, "speed", "length/time"),
     width: () => positive(input.width, "width", "length"),
   });
-  const flow = volume.times(speed.times(width) as never) as unknown as Quantity<"volume/time", S>;
-  return inSystemOf(flow, volume);
+  const { value, unit, of } = timesOf(volume, timesOf(speed, width));
+  return inSystemOf(quantityOf<"volume/time", S>(value, unit, of, "applicationVolume"), volume);
 };
 
 /**
@@ -109,7 +110,7 @@ export const travelSpeed = <S extends Carrier>(input: {
     volume: () => carried(input.applicationVolume, "applicationVolume", "volume/area"),
     width: () => positive(input.width, "width", "length"),
   });
-  return inSystemOf(groundPerTime(flow as never, volume as never).per(width), width);
+  return inSystemOf(groundPerTime(flow, volume).per(width), width);
 };
 
 /**
@@ -141,14 +142,15 @@ export const sprayWidth = <S extends Carrier>(input: {
     volume: () => carried(input.applicationVolume, "applicationVolume", "volume/area"),
     speed: () => positive(input.speed, "speed", "length/time"),
   });
-  return inSystemOf(groundPerTime(flow as never, volume as never).per(speed), speed);
+  return inSystemOf(groundPerTime(flow, volume).per(speed), speed);
 };
 
 /** The ground that a flow covers in a time. The volume has to be of what the flow is of. */
-const groundPerTime = (
-  flow: Quantity<"volume/time", Carrier>,
-  volume: Quantity<"volume/area", Carrier>,
+const groundPerTime = <S extends Carrier>(
+  flow: Quantity<"volume/time", S>,
+  volume: Quantity<"volume/area", S>,
 ): Quantity<"area/time", "none"> => {
   positive(volume, "applicationVolume", "volume/area", flow.of);
-  return flow.per(volume as never) as unknown as Quantity<"area/time", "none">;
+  const { value, unit, of } = perOf(flow, volume);
+  return quantityOf<"area/time", "none">(value, unit, of, "flow");
 };

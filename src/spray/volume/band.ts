@@ -109,4 +109,4 @@ const fieldOf = (input: unknown): Area => {
 };
 
 const like = <D extends string, S extends string>(q: Quantity<D, S>, value: number): Quantity<D, S> =>
-  quantityOf(value, q.unit, q.of, "rate") as unknown as Quantity<D, S>;
+  quantityOf<D, S>(value, q.unit, q.of, "rate");

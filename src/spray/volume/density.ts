@@ -56,7 +56,7 @@ export const waterEquivalent = <D extends FlowOrVolume>(
     q: () => flowOrVolume(wanted, "wanted", "spray"),
     factor: () => densityFactor(density, water),
   });
-  return quantityOf(q.value * factor, q.unit, "water", "wanted") as unknown as Quantity<D, "water">;
+  return quantityOf<D, "water">(q.value * factor, q.unit, "water", "wanted");
 };
 
 /**
@@ -83,7 +83,7 @@ export const solutionEquivalent = <D extends FlowOrVolume>(
     q: () => flowOrVolume(caught, "caught", "water"),
     factor: () => densityFactor(density, water),
   });
-  return quantityOf(q.value / factor, q.unit, "spray", "caught") as unknown as Quantity<D, "spray">;
+  return quantityOf<D, "spray">(q.value / factor, q.unit, "spray", "caught");
 };
 
 const flowOrVolume = (

@@ -142,7 +142,7 @@ export const asFinishedSpray = <const D extends SprayMeasure>(
   }
   const f = factor ?? 1;
   // The measure of what was read is that of `measured`, which only the caller's types know.
-  const value = quantityOf(q.value / f, q.unit, "spray", "measured") as unknown as Quantity<D, "spray">;
+  const value = quantityOf<D, "spray">(q.value / f, q.unit, "spray", "measured");
   return {
     type: "finished-spray",
     version: 1,

@@ -82,5 +82,5 @@ export const rateAtSpeed = <D extends "mass/area" | "volume/area", S extends str
   door.done();
   const { rate, from, to } = found as NonNullable<typeof found>;
   const value = (rate.value * from.value) / to.in(from.unit as "mi/h");
-  return quantityOf(above(value, "rate"), rate.unit, rate.of, "rate") as unknown as Quantity<D, S>;
+  return quantityOf<D, S>(above(value, "rate"), rate.unit, rate.of, "rate");
 };

@@ -37,7 +37,7 @@ const amountSpread = (record: Readonly<Record<string, unknown>>): Quantity<"mass
   if (before.of !== after.of) fail("substance/mismatch", "after", after, `a mass of ${before.of}`);
   const used = before.value - after.in(before.unit as "lb");
   if (!(used > 0)) fail("conflict", "after", after, `less than before, which is ${before}`);
-  return quantityOf(used, before.unit, before.of, "before") as unknown as Quantity<"mass", string>;
+  return quantityOf<"mass", string>(used, before.unit, before.of, "before");
 };
 
 /** How many passes, or throws. */
@@ -55,12 +55,12 @@ const rateOf = <S extends string>(
   const metric = isMetric(area.unit);
   const mass = amount.in((metric ? "kg" : "lb") as "lb");
   const value = metric ? (mass * 10_000) / area.in("m2") / passes : (mass * 1000) / area.in("ft2") / passes;
-  return quantityOf(
+  return quantityOf<"mass/area", S>(
     above(value, "amount"),
     metric ? "kg/ha" : "lb/1000 ft2",
     amount.of,
     "amount",
-  ) as unknown as Quantity<"mass/area", S>;
+  );
 };
 
 /**
@@ -174,8 +174,5 @@ export const targetCatch = <S extends string>(
   const value = metric
     ? (rate.in("kg/ha") * area.in("m2") * (passes as number)) / 10_000
     : (rate.in("lb/1000 ft2") * area.in("ft2") * (passes as number)) / 1000;
-  return quantityOf(above(value, "rate"), metric ? "kg" : "lb", rate.of, "rate") as unknown as Quantity<
-    "mass",
-    S
-  >;
+  return quantityOf<"mass", S>(above(value, "rate"), metric ? "kg" : "lb", rate.of, "rate");
 };

@@ -57,7 +57,7 @@ export const timedRate = <S extends string>(input: {
     ? (amount.in("kg") * 10_000) / (time.in("min") * swath.in("m") * speed.in("m/min"))
     : (amount.in("lb") * 1000) / (time.in("min") * swath.in("ft") * speed.in("ft/min"));
   const unit = metric ? "kg/ha" : "lb/1000 ft2";
-  return quantityOf(above(value, "amount"), unit, amount.of, "amount") as unknown as Quantity<"mass/area", S>;
+  return quantityOf<"mass/area", S>(above(value, "amount"), unit, amount.of, "amount");
 };
 
 /**
@@ -92,5 +92,5 @@ export const targetDischarge = <S extends string>(input: {
     ? (rate.in("kg/ha") * swath.in("m") * speed.in("m/min")) / 10_000
     : (rate.in("lb/1000 ft2") * swath.in("ft") * speed.in("ft/min")) / 1000;
   const unit = metric ? "kg/min" : "lb/min";
-  return quantityOf(above(value, "rate"), unit, rate.of, "rate") as unknown as Quantity<"mass/time", S>;
+  return quantityOf<"mass/time", S>(above(value, "rate"), unit, rate.of, "rate");
 };

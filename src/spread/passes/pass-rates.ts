@@ -107,4 +107,4 @@ export const passRates = <S extends string>(input: {
 };
 
 const perPass = <D extends string, S extends string>(whole: Quantity<D, S>, passes: number): Quantity<D, S> =>
-  quantityOf(whole.value / passes, whole.unit, whole.of, "rate") as unknown as Quantity<D, S>;
+  quantityOf<D, S>(whole.value / passes, whole.unit, whole.of, "rate");

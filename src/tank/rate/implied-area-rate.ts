@@ -44,10 +44,7 @@ export const impliedAreaRate = <const S extends string, D extends "mass" | "volu
   });
   const implied = timesOf(read.rate, spray.value);
   // The kind follows from that of `rate`, which the compiler reads from the call.
-  return quantityOf(implied.value, implied.unit, read.product, "rate") as unknown as Quantity<
-    `${D}/area`,
-    ProductOf<S>
-  >;
+  return quantityOf<`${D}/area`, ProductOf<S>>(implied.value, implied.unit, read.product, "rate");
 };
 
 const perVolumeOf = (input: unknown): ReadRate => {

@@ -27,12 +27,12 @@ export const perVolume = <S extends string, D extends "mass" | "volume">(
     top: () => productAmount(amount),
     bottom: () => sprayOf(volume, "volume"),
   });
-  return quantityOf(
+  return quantityOf<`${D}/volume`, `${S}/spray`>(
     top.value / bottom.value,
     `${top.unit}/${bottom.unit}`,
     `${top.of}/spray`,
     "amount",
-  ) as unknown as Quantity<`${D}/volume`, `${S}/spray`>;
+  );
 };
 
 const productAmount = (input: unknown): Quantity<"mass" | "volume", string> => {

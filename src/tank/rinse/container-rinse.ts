@@ -176,7 +176,7 @@ export const containerRinse = <C extends string, H extends string = "none">(inpu
   if (heel !== undefined && heel.in("L") >= size.in("L"))
     fail("conflict", "heel", heel, "less than the container holds");
   const water = (value: number): Quantity<"volume", "water"> =>
-    quantityOf(value, size.unit, "water", "container") as unknown as Quantity<"volume", "water">;
+    quantityOf<"volume", "water">(value, size.unit, "water", "container");
   const shares = found.fraction(size.in("gal"));
   const perRinse = shares.map((share) => water(share * size.value)) as unknown as ContainerRinse["perRinse"];
   const all = shares.map((share) =>

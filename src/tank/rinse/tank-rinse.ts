@@ -93,12 +93,7 @@ export const tankRinse = <
     type: "tank-rinse",
     version: 1,
     rinses,
-    perRinse: quantityOf(
-      input.water.value / rinses,
-      input.water.unit,
-      "water",
-      "water",
-    ) as unknown as Quantity<"volume", "water">,
+    perRinse: quantityOf<"volume", "water">(input.water.value / rinses, input.water.unit, "water", "water"),
     residue: quantity(residue * 100, "%"),
     inOneRinse: quantity((1 / (1 + water / heel)) * 100, "%"),
     limit: quantity(Math.exp(-water / heel) * 100, "%"),
