@@ -10,7 +10,7 @@ import {
   seriesDay,
   seriesEnd,
 } from "../../calendar/index.js";
-import { checks, fail, quantity, RatewrightError } from "../../quantity/index.js";
+import { allOf, checks, expectOneOf, fail, quantity, RatewrightError } from "../../quantity/index.js";
 import { checkedSeries } from "../degree-days/days-of-degree-days.js";
 import type { DegreeDayModel } from "../degree-days/degree-day-model.js";
 import { ruleOn } from "../degree-days/degree-days.js";
@@ -63,33 +63,42 @@ interface Found {
   readonly filled: boolean;
 }
 
-/** Takes the sources, all by the sensor of the model, and reads days from them on one scale. */
-export const heatChain = (sources: TemperatureSources, model: DegreeDayModel): HeatChain => {
-  const { gaps = "refuse" } = sources;
-  if (gaps !== "refuse" && gaps !== "next source") fail("type", "gaps", gaps, '"refuse" or "next source"');
-  const door = checks();
+/** The sources of a chain, read. */
+interface Sources {
+  readonly observed: DailyTemperatures | undefined;
+  readonly forecast: DailyTemperatures | undefined;
+  readonly normals: DailyNormals | undefined;
+  readonly gaps: "refuse" | "next source";
+}
+
+/** Takes the sources, all by the sensor of the model, or throws all that is wrong with them. */
+const readSources = (sources: TemperatureSources, model: DegreeDayModel): Sources => {
   const series = (name: "observed" | "forecast"): DailyTemperatures | undefined => {
     const input = sources[name];
-    if (input === undefined) return undefined;
-    return door.run(() => checkedSeries(input, model, name));
+    return input === undefined ? undefined : checkedSeries(input, model, name);
   };
-  const observed = series("observed");
-  const forecast = series("forecast");
-  let normals: DailyNormals | undefined;
-  if (sources.normals !== undefined) {
-    const input = sources.normals;
-    if (input?.type !== "daily-normals") fail("type", "normals", input, "daily normals");
-    normals = door.run(() => dailyNormals(input), "normals");
-    if (normals !== undefined && normals.sensor !== model.sensor) {
-      const expected = `the sensor of the model, which is ${model.sensor}`;
-      door.add({ code: "conflict", path: "normals.sensor", got: normals.sensor, expected });
-    }
+  return allOf({
+    gaps: () => expectOneOf(sources.gaps ?? "refuse", ["refuse", "next source"], "gaps"),
+    observed: () => series("observed"),
+    forecast: () => series("forecast"),
+    normals: () => (sources.normals === undefined ? undefined : checkedNormals(sources.normals, model)),
+  });
+};
+
+const checkedNormals = (input: DailyNormals, model: DegreeDayModel): DailyNormals => {
+  if ((Object(input) as { readonly type?: unknown }).type !== "daily-normals") {
+    return fail("type", "normals", input, "daily normals, as dailyNormals gives");
   }
+  const door = checks();
+  const normals = door.run(() => dailyNormals(input), "normals");
   door.done();
-  const scale = (observed ?? forecast ?? normals)?.unit;
-  if (scale === undefined) {
-    return fail("missing", "observed", "nothing", "observed or forecast temperatures, or daily normals");
-  }
+  return normals !== undefined && normals.sensor === model.sensor
+    ? normals
+    : fail("conflict", "normals.sensor", input.sensor, `the sensor of the model, which is ${model.sensor}`);
+};
+
+/** Finds the day of a date in the first source that has it, on one scale. */
+const finderOf = ({ observed, forecast, normals, gaps }: Sources, scale: "°C" | "°F") => {
   const on = (t: number, unit: "°C" | "°F"): number => (unit === scale ? t : quantity(t, unit).in(scale));
   const both = (source: DailyTemperatures | undefined, date: CivilDate): Extremes | undefined => {
     const day = source === undefined ? undefined : seriesDay(source, date);
@@ -97,7 +106,7 @@ export const heatChain = (sources: TemperatureSources, model: DegreeDayModel): H
     return { min: on(day.min, source.unit), max: on(day.max, source.unit) };
   };
   const lastObserved = observed === undefined ? undefined : seriesEnd(observed);
-  const find = (date: CivilDate): Found | undefined => {
+  return (date: CivilDate): Found | undefined => {
     const measured = both(observed, date);
     if (measured !== undefined) return { day: measured, basis: "observed", spread: 0, filled: false };
     const inside =
@@ -116,6 +125,17 @@ export const heatChain = (sources: TemperatureSources, model: DegreeDayModel): H
     const day = { min: on(min, normals.unit), max: on(max, normals.unit) };
     return { day, basis: "normal", spread: degrees, filled: inside };
   };
+};
+
+/** The days of all sources, one after the other, with what each counts. */
+export const heatChain = (given: TemperatureSources, model: DegreeDayModel): HeatChain => {
+  const sources = readSources(given, model);
+  const { observed, forecast, normals } = sources;
+  const scale = (observed ?? forecast ?? normals)?.unit;
+  if (scale === undefined) {
+    return fail("missing", "observed", "nothing", "observed or forecast temperatures, or daily normals");
+  }
+  const find = finderOf(sources, scale);
   const rule = ruleOn(model, scale);
   const days = new Map<CivilDate, ChainDay | undefined>();
   const at = (date: CivilDate): ChainDay | undefined => {

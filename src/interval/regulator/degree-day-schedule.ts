@@ -92,9 +92,6 @@ export const degreeDaySchedule = <Id extends string>(
   const chain = heatChain(input, model);
   const threshold = asked.in(`${chain.scale} d`);
   const enough = (total: number): boolean => !exceeds(threshold, total);
-  const heat = (value: number): Quantity<"degree-days", DegreeDaysOf<Id>> =>
-    heatOf(value, chain.scale, model.id);
-
   /** The dates along one kind of year. */
   const along = (kind: "warm" | "cool"): (CivilDate | null)[] => {
     const dates: (CivilDate | null)[] = [];
@@ -122,23 +119,35 @@ export const degreeDaySchedule = <Id extends string>(
       date,
       early: spread ? (known[0] ?? null) : null,
       late: spread && known.length === 3 ? (known[2] as CivilDate) : null,
-      total: heat(total),
+      total: heatOf(total, chain.scale, model.id),
       days: countBasis(used),
       filled: used.filter(({ filled }) => filled).map(({ date: day }) => day),
     });
     from = date;
   }
-  const notChecked = [
-    "Errors of the forecast, and rates, cut, water and stress that move the interval.",
-    ...(!chain.hasSpread && visits.some(({ early }) => early === null)
-      ? ["An early and a late date: no normals with a spread are given."]
-      : []),
-    ...(visits.some(({ date }) => date === null)
-      ? [`Dates beyond the temperatures that are given, or more than ${horizon} days after an application.`]
-      : []),
-  ];
-  return { type: "degree-day-schedule", version: 1, model, interval: heat(threshold), visits, notChecked };
+  return {
+    type: "degree-day-schedule",
+    version: 1,
+    model,
+    interval: heatOf(threshold, chain.scale, model.id),
+    visits,
+    notChecked: leftOpen(visits, chain.hasSpread),
+  };
 };
+
+/** What a schedule leaves open. */
+const leftOpen = (
+  visits: readonly Pick<DegreeDayVisit, "date" | "early">[],
+  hasSpread: boolean,
+): readonly string[] => [
+  "Errors of the forecast, and rates, cut, water and stress that move the interval.",
+  ...(!hasSpread && visits.some(({ early }) => early === null)
+    ? ["An early and a late date: no normals with a spread are given."]
+    : []),
+  ...(visits.some(({ date }) => date === null)
+    ? [`Dates beyond the temperatures that are given, or more than ${horizon} days after an application.`]
+    : []),
+];
 
 const countBasis = (used: readonly ChainDay[]): Record<DegreeDayBasis, number> => {
   const count = (wanted: DegreeDayBasis): number => used.filter(({ basis }) => basis === wanted).length;
