@@ -98,6 +98,7 @@ export { suggestSubstance, suggestUnit } from "./text/suggest.js";
 export { type FromUcumOptions, fromUcum, toUcum } from "./text/ucum.js";
 
 // border: from forms, JSON and validators to quantities.
+export { convertedNumbers } from "./border/converted-numbers.js";
 export { quantityReviver } from "./border/quantity-reviver.js";
 export {
   type ExpectedQuantity,

@@ -1,9 +1,11 @@
 import { type Problem, RatewrightError, shown } from "../errors/errors.js";
 import { type CheckedSubstance, isSubstance, type SubstanceHint } from "../substance/substances.js";
+import { unitsIn } from "../text/choices.js";
 import { cleanText, textLimit } from "../text/clean-text.js";
 import { type DecimalSign, scanNumber } from "../text/number-text.js";
 import { readText } from "../text/parse.js";
 import { suggestSubstance, suggestUnit } from "../text/suggest.js";
+import { readRest } from "../text/unit-reading.js";
 import type { Dimension } from "../unit/dimensions.js";
 import { exampleUnit, siblingUnit } from "../unit/near-units.js";
 import { unitDimension } from "../unit/unit-facts.js";
@@ -37,7 +39,7 @@ export interface ExpectedQuantity {
 /** Path of a part of the input: `""` for the whole. */
 type Part = "" | "value" | "unit" | "of";
 type PartProblem = Problem & { readonly path: Part };
-type Wanted = Omit<ExpectedQuantity, "dimension" | "path"> & { readonly dimension?: Dimension };
+type Wanted = Omit<ExpectedQuantity, "dimension"> & { readonly dimension?: Dimension };
 
 /** What was read, with paths inside the input. */
 export interface PartsReading {
@@ -53,14 +55,23 @@ const problem = (
   suggestion?: string,
 ): PartProblem => ({ code, path, got, expected, ...(suggestion !== undefined && { suggestion }) });
 
+/** What an empty field of a form leaves: nothing, or nothing but spaces. */
+const isBlank = (input: unknown): input is undefined | null | string =>
+  input === undefined ||
+  input === null ||
+  (typeof input === "string" && input.length <= textLimit && input.trim() === "");
+
+/** Digits that read alike whatever stands before the decimals: no sign that could group thousands. */
+const plainDigits = /^-?\d{1,15}$/;
+const plainDecimals = /^-?\d{1,15}\.\d{1,15}$/;
+
 const readValue = (value: unknown, decimal: DecimalSign): number | PartProblem => {
-  if (value === undefined || value === null || value === "") {
-    return problem("missing", "value", value === "" ? '""' : String(value), "a number");
-  }
   if (typeof value === "number" && Number.isFinite(value)) return value;
+  if (isBlank(value)) return problem("missing", "value", told(value), "a number");
   if (typeof value !== "string" || value.length > textLimit) {
     return problem("not-finite", "value", told(value), "a finite number");
   }
+  if (plainDigits.test(value) || (decimal === "." && plainDecimals.test(value))) return Number(value);
   const text = cleanText(value);
   const number = scanNumber(text, 0, decimal);
   if (number?.problem !== undefined) return { ...number.problem, path: "value" };
@@ -71,28 +82,47 @@ const readValue = (value: unknown, decimal: DecimalSign): number | PartProblem =
 };
 
 const readUnit = (unit: unknown, dimension: Dimension | undefined): string | PartProblem => {
+  const measured = typeof unit === "string" ? unitDimension(unit) : undefined;
+  if (measured !== undefined && (dimension === undefined || measured === dimension)) return unit as string;
   const expected =
     dimension === undefined
       ? "a unit, such as lb or kg/ha"
       : `a unit of ${dimension}, such as ${exampleUnit(dimension)}`;
-  if (unit === undefined || unit === null || unit === "") {
-    return problem("missing", "unit", unit === "" ? '""' : String(unit), expected);
-  }
+  if (isBlank(unit)) return problem("missing", "unit", told(unit), expected);
   if (typeof unit !== "string") return problem("type", "unit", told(unit), expected);
-  const measured = unitDimension(unit);
-  if (measured === undefined) {
-    return problem("unit/unknown", "unit", shown(unit), expected, suggestUnit(unit, dimension));
+  if (measured === undefined) return unknownUnit(unit, dimension, expected);
+  return problem("unit/mismatch", "unit", shown(unit), expected, siblingUnit(unit, dimension as string));
+};
+
+/** A text in the field of a unit that is none: the choices and suggestions are those of a typed text. */
+const unknownUnit = (unit: string, dimension: Dimension | undefined, expected: string): PartProblem => {
+  const near = suggestUnit(unit, dimension);
+  if (near !== undefined || unit.length > textLimit)
+    return problem("unit/unknown", "unit", shown(unit), expected, near);
+  const read = readRest(cleanText(unit), dimension);
+  if (read.unit !== undefined && read.divisor !== 1) {
+    const how = `divide the value by ${read.divisor} and give ${read.unit}, or read the text as a whole with parseQuantity`;
+    return {
+      ...problem("unit/unknown", "unit", shown(unit), `${expected}; ${how}`),
+      params: { unit: read.unit, divisor: read.divisor },
+    };
   }
-  if (dimension === undefined || measured === dimension) return unit;
-  return problem("unit/mismatch", "unit", shown(unit), expected, siblingUnit(unit, dimension));
+  const found = read.problems.find(({ code }) => code === "unit/ambiguous");
+  if (found === undefined) {
+    const period = read.problems.find(({ expected }) => /period/.test(expected))?.expected ?? expected;
+    return problem("unit/unknown", "unit", shown(unit), period);
+  }
+  const choices = unitsIn(found.choices ?? []);
+  return { ...problem("unit/ambiguous", "unit", shown(unit), found.expected), choices };
 };
 
 const readOf = (of: unknown, wanted: string | undefined): string | PartProblem => {
+  if (typeof of === "string" && of === wanted && (of === "none" || isSubstance(of))) return of;
   const expected = wanted === undefined ? "a substance, such as N or product" : wanted;
-  if (of === undefined || of === null || of === "") {
+  if (isBlank(of)) {
     return (wanted ?? "none") === "none"
       ? "none"
-      : problem("missing", "of", String(of || "nothing"), expected);
+      : problem("missing", "of", typeof of === "string" ? "nothing" : String(of ?? "nothing"), expected);
   }
   if (typeof of !== "string") return problem("type", "of", told(of), expected);
   if (!isSubstance(of)) return problem("substance/unknown", "of", shown(of), expected, suggestSubstance(of));
@@ -126,36 +156,49 @@ const bounded = (value: number, bound: Bound | undefined, path: Part): readonly 
 /** Reads any input as a quantity and collects every problem; never throws. */
 export const readParts = (input: unknown, wanted: Wanted): PartsReading => {
   const failed = (problems: readonly PartProblem[]): PartsReading => ({ value: undefined, problems });
-  if (input === undefined || input === null || input === "") {
-    return failed([problem("missing", "", input === "" ? '""' : String(input), "a quantity")]);
-  }
+  if (isBlank(input)) return failed([problem("missing", "", told(input), "a quantity")]);
   let value: number | PartProblem;
   let unit: string | PartProblem;
   let of: string | PartProblem;
   if (typeof input === "string") {
-    const { bound: _, ...options } = wanted;
-    const text = readText(input, options, "");
+    const text = readText(input, wanted, "");
+    if (text.problems.length === 0 && anyBound(wanted.bound)) {
+      return made(text.value as number, text.unit as string, text.of as string);
+    }
     const { value: number = Number.NaN, unit: name = "", of: stuff = "none" } = text;
     const outside = Number.isFinite(number) ? bounded(number, wanted.bound, "") : [];
     const problems = [...(text.problems as readonly PartProblem[]), ...outside];
     if (problems.length > 0) return failed(problems);
     [value, unit, of] = [number, name, stuff];
   } else {
-    const parts = typeof input === "object" ? partsOf(input) : undefined;
+    const parts = typeof input === "object" && input !== null ? partsOf(input) : undefined;
     if (parts === undefined) {
       return failed([problem("type", "", told(input), "a quantity, { value, unit, of }, or a text")]);
     }
     value = readValue(parts.value, wanted.decimal ?? ".");
     unit = readUnit(parts.unit, wanted.dimension);
     of = readOf(parts.of, wanted.of);
+    if (
+      typeof unit === "string" &&
+      typeof of === "string" &&
+      typeof value === "number" &&
+      anyBound(wanted.bound)
+    ) {
+      return made(value, unit, of);
+    }
     const problems = [value, unit, of].filter((part): part is PartProblem => typeof part === "object");
     if (typeof value === "number") problems.unshift(...bounded(value, wanted.bound, "value"));
     if (problems.length > 0) return failed(problems);
   }
-  const name = unit as string;
-  const dimension = unitDimension(name) as string;
-  return { value: new Quantity(value as number, name, of as string, dimension), problems: [] };
+  return made(value as number, unit as string, of as string);
 };
+
+const anyBound = (bound: Bound | undefined): boolean => bound === undefined || bound === "any";
+
+const made = (value: number, unit: string, of: string): PartsReading => ({
+  value: new Quantity(value, unit, of, unitDimension(unit) as string),
+  problems: [],
+});
 
 const placed = (problems: readonly PartProblem[], path: string): readonly Problem[] =>
   problems.map((one) => ({ ...one, path: one.path === "" ? path : `${path}.${one.path}` }));
@@ -190,9 +233,10 @@ export function readQuantity<const D extends Dimension>(
 ): QuantityReading<D, string>;
 export function readQuantity(input: unknown, expected: ExpectedQuantity): unknown {
   checkExpected(expected);
-  const { path = "quantity", ...wanted } = expected;
-  const { value, problems } = readParts(input, wanted);
-  return value === undefined ? { value: null, problems: placed(problems, path) } : { value, problems: [] };
+  const reading = readParts(input, expected);
+  return reading.value === undefined
+    ? { value: null, problems: placed(reading.problems, expected.path ?? "quantity") }
+    : reading;
 }
 
 /** Refuses an expectation that nothing could meet. */

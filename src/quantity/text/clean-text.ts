@@ -38,6 +38,8 @@ const simple: Readonly<Record<string, string>> = {
 };
 const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 const subscripts = "₀₁₂₃₄₅₆₇₈₉";
+/** Printable ASCII with single spaces inside: nothing to write in another way. */
+const alreadyClean = /^[!-~]+(?: [!-~]+)*$/;
 const isDigit = (character: string): boolean => character >= "0" && character <= "9";
 
 /**
@@ -45,6 +47,7 @@ const isDigit = (character: string): boolean => character >= "0" && character <=
  * every space as one space, a superscript as `^2`. One pass over the text.
  */
 export const cleanText = (text: string): string => {
+  if (alreadyClean.test(text)) return text;
   let out = "";
   let raised = false;
   const characters = [...text];

@@ -7,6 +7,7 @@ import { expectDimension } from "../unit/units-of.js";
 import { Quantity } from "../value/quantity.js";
 import { currencies } from "./aliases.js";
 import { cleanText, textLimit } from "./clean-text.js";
+import { type KeptReadings, keptReadings } from "./kept-readings.js";
 import { type DecimalSign, scanNumber } from "./number-text.js";
 import { suggestSubstance, suggestUnit } from "./suggest.js";
 import { twoAmounts } from "./two-amounts.js";
@@ -63,11 +64,79 @@ export const readText = (input: unknown, options: ParseOptions, path: string): T
       expected: `at most ${textLimit} characters`,
     });
   }
+  const end = options.decimal === "," ? 0 : plainEnd(input);
+  const quick = end === 0 ? undefined : readPlain(input, end, options);
+  if (quick !== undefined) return quick;
+  const reading = readFully(input, options, path);
+  if (end > 0) keepPlain(restFrom(input, end), options, reading);
+  return reading;
+};
+
+/** `12,400.5 ` before a unit. */
+const grouped = /^[+-]?[1-9]\d{0,2}(?:,\d{3}){1,4}(?:\.\d{0,9})?/;
+
+/**
+ * Where a number in plain digits ends, if a letter, `%`, `°` or `#` follows it, perhaps behind a space: what stands there
+ * is read alike for every number. 0 where the text has another form.
+ */
+const plainEnd = (text: string): number => {
+  let at = text[0] === "-" || text[0] === "+" ? 1 : 0;
+  let digits = 0;
+  let dots = 0;
+  for (; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (code >= 48 && code <= 57) digits += 1;
+    else if (code === 46 && dots === 0) dots = 1;
+    else if (code === 44 && dots === 0) {
+      at = grouped.exec(text)?.[0].length ?? 0;
+      digits = at;
+      break;
+    } else break;
+  }
+  if (digits === 0 || digits > 20) return 0;
+  const code = text.charCodeAt(text[at] === " " ? at + 1 : at);
+  // not 1e5, which is a number
+  const letter = ((code >= 65 && code <= 90) || (code >= 97 && code <= 122)) && code !== 69 && code !== 101;
+  return letter || code === 35 || code === 37 || code === 176 ? at : 0;
+};
+
+interface PlainReading {
+  readonly unit: string;
+  readonly of: string;
+  readonly divisor: number;
+}
+const kept: KeptReadings<PlainReading> = /* @__PURE__ */ keptReadings();
+
+const restFrom = (input: string, end: number): string => input.slice(input[end] === " " ? end + 1 : end);
+
+/** The plain form, `3 lb/1000 ft2`, where the same was read before behind another number. */
+const readPlain = (input: string, end: number, { dimension, of }: ParseOptions): TextReading | undefined => {
+  const seen = kept.get(restFrom(input, end), dimension, of);
+  if (seen === undefined) return undefined;
+  const digits = input.slice(0, end);
+  const value = Number(digits.includes(",") ? digits.replace(/,/g, "") : digits);
+  return { value: value / seen.divisor, unit: seen.unit, of: seen.of, problems: [] };
+};
+
+const keepPlain = (rest: string, { dimension, of }: ParseOptions, reading: FullReading): void => {
+  if (reading.problems.length > 0 || reading.unit === undefined || reading.of === undefined) return;
+  kept.keep(rest, dimension, of, { unit: reading.unit, of: reading.of, divisor: reading.divisor ?? 1 });
+};
+
+/** What was read, with what the number was divided by. */
+interface FullReading extends TextReading {
+  readonly divisor?: number;
+}
+
+const readFully = (input: string, options: ParseOptions, path: string): FullReading => {
+  const stop = (problem: Omit<Problem, "path">): TextReading => ({ problems: [{ ...problem, path }] });
   const text = cleanText(input);
   const dimension = options.dimension;
-  const example = `3 ${exampleUnit(dimension ?? "mass/area")}`;
+  const example = (): string => `3 ${exampleUnit(dimension ?? "mass/area")}`;
   const problems: Problem[] = [];
-  const prefix = /^([+-]?) ?((?:US|CA|A|NZ|MX)?\$|[€£¥]|[A-Z]{3} ?(?=[\d.]))? ?/.exec(text);
+  const prefix = /^[\d.]/.test(text)
+    ? null
+    : /^([+-]?) ?((?:US|CA|A|NZ|MX)?\$|[€£¥]|[A-Z]{3} ?(?=[\d.]))? ?/.exec(text);
   const wantedCode = /^money:([A-Z]{3})/.exec(dimension ?? "")?.[1];
   const sign = prefix?.[2]?.trim();
   // LBS 5 has the form of a currency and an amount
@@ -79,7 +148,7 @@ export const readText = (input: unknown, options: ParseOptions, path: string): T
   const amount = symbol === undefined ? body : (/^[+-]?[\d.,]+(?=\/)/.exec(body)?.[0] ?? body);
   const number = scanNumber(amount, 0, options.decimal ?? ".");
   if (number === undefined) {
-    return stop({ code: "text", got: shown(input), expected: `a number and a unit, such as ${example}` });
+    return stop({ code: "text", got: shown(input), expected: `a number and a unit, such as ${example()}` });
   }
   if (number.problem !== undefined) problems.push({ ...number.problem, path });
   let rest = body.slice(number.end);
@@ -90,12 +159,13 @@ export const readText = (input: unknown, options: ParseOptions, path: string): T
     return stop({ code: "text", got: shown(input), expected: "one amount; parseRange reads a range" });
   }
   rest = rest.trim();
-  if (/^x ?1?[\d,]+/.test(rest)) rest = rest.slice(1).trim();
+  const digits = /\d/.test(rest);
+  if (digits && /^x ?1?[\d,]+/.test(rest)) rest = rest.slice(1).trim();
   if (/^k(?: |$)/i.test(rest) && !/^K$/.test(rest) && number.problem === undefined) {
     const full = `${Number((number.value * 1000).toPrecision(15))} ${rest.slice(1).trim()}`.trim();
     return stop({ code: "text", got: shown(input), expected: "the number in full", suggestion: full });
   }
-  const together = number.problem === undefined ? twoAmounts(number.value, rest) : undefined;
+  const together = digits && number.problem === undefined ? twoAmounts(number.value, rest) : undefined;
   if (together !== undefined) {
     const expected = "one number and one unit";
     return stop({ code: "text", got: shown(input), expected, suggestion: together });
@@ -110,7 +180,7 @@ export const readText = (input: unknown, options: ParseOptions, path: string): T
   }
   if (rest === "" && (dimension === "1" || dimension === "count")) rest = dimension;
   if (rest === "") {
-    const expected = `a unit after the number, such as ${example}`;
+    const expected = `a unit after the number, such as ${example()}`;
     return {
       value: number.value,
       problems: [...problems, { code: "missing", path, got: shown(input), expected }],
@@ -137,6 +207,7 @@ export const readText = (input: unknown, options: ParseOptions, path: string): T
   }
   return {
     value: number.value / read.divisor,
+    divisor: read.divisor,
     ...(read.unit !== undefined && { unit: read.unit }),
     ...(of !== undefined && { of }),
     problems,

@@ -4,6 +4,7 @@ import { isSubstance } from "../substance/substances.js";
 import { exampleUnit, metric, siblingUnit } from "../unit/near-units.js";
 import { unitDimension } from "../unit/unit-facts.js";
 import { readUnitName } from "./aliases.js";
+import { type KeptReadings, keptReadings } from "./kept-readings.js";
 import { readSegment, type Segment, segmentsOf, withoutPowers } from "./unit-segment.js";
 
 /** What stands after the number: a unit, perhaps a substance, and a number below the slash. */
@@ -135,6 +136,15 @@ const substanceOf = (
  * `fl oz product/gal spray`, `% w/w N/product`.
  */
 export const readRest = (rest: string, dimension?: string, of?: string): RestReading => {
+  const seen = kept.get(rest, dimension, of);
+  if (seen !== undefined) return seen;
+  const reading = readAnew(rest, dimension, of);
+  return reading.problems.length === 0 ? kept.keep(rest, dimension, of, reading) : reading;
+};
+
+const kept: KeptReadings<RestReading> = /* @__PURE__ */ keptReadings();
+
+const readAnew = (rest: string, dimension: string | undefined, of: string | undefined): RestReading => {
   // an id may hold the word "per" itself, but only where the caller says so: "per acer" is no part of an id
   if (of !== undefined && / per /i.test(of)) {
     const loose = readWith(rest, dimension, of, true);

@@ -29,7 +29,17 @@ const currency = /^money:[A-Z]{3}/;
  * ```
  */
 export const isDimension = (text: unknown): text is Dimension => {
-  if (typeof text !== "string" || text.length > 64) return false;
+  // A form asks for the same one again and again.
+  if (text === latest) return true;
+  const known = typeof text === "string" && text.length <= 64 && named(text);
+  if (known) latest = text;
+  return known;
+};
+
+/** The last text that was found to be a dimension: a memory of the check, not of the caller. */
+let latest: unknown = "mass/area";
+
+const named = (text: string): boolean => {
   if (currency.test(text)) {
     const rest = text.replace(currency, "money");
     return rest === "money" || (simpleQuotients as readonly string[]).includes(rest);
