@@ -107,7 +107,11 @@ const readSun = (input: unknown): readonly SunTimes[] => {
   const door = checks();
   const days = Array.from(input as readonly unknown[], (one, i) =>
     door.run(() => {
-      const day = expectFields(one, ["sunrise", "sunset"], `sun[${i}]`);
+      const day = expectFields(
+        one,
+        ["type", "version", "date", "state", "sunrise", "noon", "sunset", "dayLength"],
+        `sun[${i}]`,
+      );
       const read = allOf({
         sunrise: () => instant(day.sunrise as Instant, `sun[${i}].sunrise`),
         sunset: () => instant(day.sunset as Instant, `sun[${i}].sunset`),
