@@ -68,6 +68,10 @@ const table = (heads: readonly string[], rows: readonly (readonly string[])[]): 
   "",
 ];
 
+/** The kinds of evidence; only the first two are independent of what is checked. */
+const kinds = ["worked example", "measurement", "transcription", "fit", "round trip"] as const;
+const kindOf = ({ kind = "worked example" }: PublishedCheck): (typeof kinds)[number] => kind;
+
 const rowsOf = (check: PublishedCheck): readonly (readonly string[])[] => {
   const computed = check.compute();
   return check.answers.map((answer, i) => [
@@ -75,7 +79,7 @@ const rowsOf = (check: PublishedCheck): readonly (readonly string[])[] => {
     cell(answer.of),
     shownTo(answer.printed, answer.to) + (answer.wrong === undefined ? "" : " (wrong)"),
     computedTo(computed[i] as number, answer),
-    i === 0 ? check.reached : "",
+    i === 0 ? [check.reached, ...(kindOf(check) === "worked example" ? [] : [kindOf(check)])].join(", ") : "",
     i === 0 ? `${cited(check.source)} (${check.entry})` : "",
   ]);
 };
@@ -91,6 +95,10 @@ export const evidencePage = (): string => {
   const wrong = answers.filter(({ answer }) => answer.wrong !== undefined);
   const reached = (how: PublishedCheck["reached"]): number =>
     answers.filter(({ check }) => check.reached === how).length;
+  const ofKind = (kind: string): number => answers.filter(({ check }) => kindOf(check) === kind).length;
+  const independent = answers.filter(
+    ({ check }) => check.reached === "read" && ["worked example", "measurement"].includes(kindOf(check)),
+  ).length;
   const checked = new Set(checks.flatMap((check) => check.formulas));
   const all = [...functions.values()].flat();
   const leftOut = Object.values(allLeftOut).flat().length;
@@ -103,11 +111,16 @@ export const evidencePage = (): string => {
     "- *Published* is the figure as printed, *computed* is ours, brought to the same place: a source that cuts",
     "  instead of rounding is followed. A check passes where the two agree within half of the printed place.",
     "- *Reached* says how the published figure came here: `read` in the source, `from memory`, or `derived` by",
-    "  hand from what the source prints. Only `read` counts as independent evidence.",
+    "  hand from what the source prints.",
+    "- The kind of a check stands behind it where it is no worked example: a `measurement`; a `transcription` copies a",
+    "  table or a statute; a `fit` has the figure as its own constant; a `round trip` gets its input back. Only worked",
+    "  examples and measurements that were read count as independent evidence.",
     "- *(wrong)* marks a figure that is wrong in its source; it stands again under [Disagreements](#disagreements).",
     "",
     "## Counts",
     "",
+    `- **${independent} figures of independent evidence**: worked examples and measurements, read in their source.`,
+    ...kinds.map((kind) => `- ${kind}: ${count(ofKind(kind), "figure")}.`),
     `- ${count(checks.length, "check")} with ${count(answers.length, "published figure")}: ${reached("read")} read, ${reached("from memory")} from memory, ${reached("derived")} derived.`,
     `- ${count(wrong.length, "figure")} wrong in the source, each with the reason.`,
     `- ${count(leftOut, "example")} left out, each with the reason.`,
