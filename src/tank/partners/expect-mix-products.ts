@@ -1,20 +1,48 @@
-import { expectAmount, type Problem, RatewrightError, shown } from "../../quantity/index.js";
+import {
+  expectAmount,
+  expectFields,
+  expectFlag,
+  type Problem,
+  RatewrightError,
+  shown,
+} from "../../quantity/index.js";
 import { isFormulation } from "../formulation/formulation.js";
 import { expectSameProduct } from "../inputs.js";
 import type { MixProduct } from "./mix-product.js";
 import { mixIngredients } from "./mix-rules.js";
 
 /** The problems of an amount that goes in: a mass or a volume, of this product and no other. */
-const amountProblems = (amount: unknown, id: unknown, path: string): readonly Problem[] => {
-  try {
+const amountProblems = (amount: unknown, id: unknown, path: string): readonly Problem[] =>
+  problemsIn(() => {
     const q = expectAmount(amount, { dimensions: ["mass", "volume"], bound: "non-negative" }, path);
     if (typeof id === "string" && id !== "") expectSameProduct(q.of, id, path, q);
+  });
+
+/** What a check complains about; nothing where it went through. */
+const problemsIn = (check: () => unknown): readonly Problem[] => {
+  try {
+    check();
     return [];
   } catch (error) {
     if (!(error instanceof RatewrightError)) throw error;
     return error.problems;
   }
 };
+
+const fields = [
+  "id",
+  "name",
+  "formulation",
+  "amount",
+  "addBefore",
+  "addAfter",
+  "labelNote",
+  "lowRate",
+  "contains",
+  "groups",
+  "labelProhibits",
+  "labelNames",
+] as const;
 
 /** Every problem of a list of products to mix. */
 const problemsOf = (products: readonly MixProduct[]): Problem[] => {
@@ -26,7 +54,9 @@ const problemsOf = (products: readonly MixProduct[]): Problem[] => {
       problems.push({ code: "type", path: at, got: shown(product), expected: "a product" });
       return;
     }
-    const { id, formulation, amount } = product;
+    problems.push(...problemsIn(() => expectFields(product, fields, at)));
+    const { id, formulation, amount, lowRate } = product;
+    if (lowRate !== undefined) problems.push(...problemsIn(() => expectFlag(lowRate, `${at}.lowRate`)));
     if (typeof id !== "string" || id === "") {
       problems.push({ code: "missing", path: `${at}.id`, got: shown(id), expected: "an id of the product" });
     } else if (ids.has(id)) {

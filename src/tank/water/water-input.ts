@@ -1,5 +1,6 @@
 import {
   checks,
+  expectFields,
   expectNumber,
   expectQuantity,
   expectRecord,
@@ -69,6 +70,7 @@ const expectProduct = (
     return;
   }
   const { id, name, active, labelPH, contains } = input as Partial<Record<keyof WaterProduct, unknown>>;
+  run(() => expectFields(input, ["id", "name", "active", "contains", "labelPH"], path));
   run(() => {
     if (typeof id !== "string" || id === "") fail("missing", `${path}.id`, id, "an id of the product");
     if (ids.has(id as string)) fail("duplicate", `${path}.id`, id, "an id that no other product has");

@@ -31,7 +31,8 @@ describe("loadingOrder", () => {
       const products = mixingOrder.steps.flatMap((step, i) =>
         step.map((formulation) => ({ id: `${formulation}`, formulation, step: i })),
       );
-      const result = loadingOrder({ products: [...products].reverse(), mixingOrder: id });
+      const asked = products.map(({ id: name, formulation }) => ({ id: name, formulation })).reverse();
+      const result = loadingOrder({ products: asked, mixingOrder: id });
       const steps = result.order.map(
         (name) => products.find((product) => product.id === name)?.step as number,
       );
@@ -525,3 +526,12 @@ test("an amount in ounces is printed as ounces by weight", () => {
   const { steps } = loadingOrder({ products: [{ id: "a", formulation: "WP", amount }] });
   expect(steps.find(({ action }) => action === "premix")?.text).toContain("35.2 oz by weight of a");
 });
+
+test.each(["labelBefore", "addbefore", "formulations"])(
+  "a product with the unknown field %s is refused",
+  (name) => {
+    const product = { id: "a", formulation: "EC", [name]: ["b"] } as never;
+    const error = errorOf(() => loadingOrder({ products: [product] }));
+    expect(error.path).toBe(`products[0].${name}`);
+  },
+);

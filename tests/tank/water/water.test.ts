@@ -474,3 +474,8 @@ describe("waterReport", () => {
     ).toBe("ammoniumSulfate");
   });
 });
+
+test("a product of a water report with an unknown field is refused", () => {
+  const product = { id: "a", activ: "captan" } as never;
+  expect(errorOf(() => waterReport({ test: { pH: 7 }, products: [product] })).path).toBe("products[0].activ");
+});
