@@ -11,6 +11,10 @@ export type SodiumSection = SectionNotes & { readonly gypsum: GypsumRequirement 
 const nothing = { gypsum: null, figures: [], findings: [], checked: [], notChecked: [] };
 const at = "conventions.sodium";
 
+/** Free lime swells the exchange capacity by summation, and so hides the sodium that it is divided by. */
+const understated = (pH: number): string =>
+  `sodium hidden by free lime: at pH ${pH} the exchange capacity by summation may be too high, and the sodium percentage too low; a saturation extract tells (sodiumPercentageFromRatio)`;
+
 /** Gypsum by the stated target. */
 export const sodiumSection = (
   input: unknown,
@@ -36,7 +40,7 @@ export const sodiumSection = (
   const now = saturation.in("%");
   if (now <= target.in("%")) {
     const text = `exchangeable sodium is ${Number(now.toPrecision(3))} %, at or below the target: no gypsum is called for`;
-    return { ...nothing, checked: [text] };
+    return { ...nothing, checked: [text], notChecked: report.pH >= 7.3 ? [understated(report.pH)] : [] };
   }
   const gypsum = relocate(
     () =>

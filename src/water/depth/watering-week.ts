@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { checks, expectList, type Finding, fail } from "../../quantity/index.js";
+import { checks, expectList, type Finding, fail, inUnit } from "../../quantity/index.js";
 import {
   depth,
   depthOrNone,
@@ -140,6 +140,10 @@ export const wateringWeek = (input: {
   };
 };
 
+const names = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"] as const;
+
+const said = ({ value, unit }: Length): string => `${Number(value.toPrecision(3))} ${unit}`;
+
 const tooLong = (day: WateringDay, window: Time | undefined): readonly Finding[] =>
   window === undefined || !exceeds(day.runTime.in("min"), window.in("min"))
     ? []
@@ -149,7 +153,7 @@ const tooLong = (day: WateringDay, window: Time | undefined): readonly Finding[]
           severity: "warning",
           path: "window",
           params: { weekday: day.weekday, minutes: day.runTime.in("min"), window: window.in("min") },
-          text: `Day ${day.weekday} needs ${day.runTime.in("min").toFixed(0)} min, and the window is ${window.in("min").toFixed(0)} min.`,
+          text: `${names[day.weekday - 1]} needs ${day.runTime.in("min").toFixed(0)} min, and the window is ${window.in("min").toFixed(0)} min.`,
         },
       ];
 
@@ -162,6 +166,6 @@ const tooDeep = (day: WateringDay, holds: Length | undefined): readonly Finding[
           severity: "caution",
           path: "holds",
           params: { weekday: day.weekday, millimeters: day.net.in("mm"), holds: holds.in("mm") },
-          text: `Day ${day.weekday} puts down ${day.net.in("mm").toFixed(0)} mm, and the root zone takes ${holds.in("mm").toFixed(0)} mm: the rest goes below the roots.`,
+          text: `${names[day.weekday - 1]} brings ${said(day.net)} to the roots, and the root zone takes ${said(inUnit(holds, day.net.unit))}: the rest goes below the roots.`,
         },
       ];

@@ -49,6 +49,7 @@ const weatherReaders = {
  *   or `{ temperatures: "interior" | "coastal" }`
  * - `latitude` negative in the south; `elevation`; `date`
  *
+ * A radiation below 26 % of that of a clear sky is a finding: no cloud is so thick on a whole day, but a dead sensor reads it.
  * Every step is in the result, in the units of the paper. Nothing that is missing is filled in: what stands in for it is
  * stated by the caller, and comes back as a finding.
  *

@@ -83,6 +83,9 @@ const energy = (value: number): Irradiance => made(value, "MJ/m2/d", "irradiance
 
 const paper = "FAO Irrigation and Drainage Paper 56";
 
+/** `Rs / Rso` below which `1.35 Rs / Rso - 0.35` turns negative: the sky would then warm the turf. */
+const darkest = 0.35 / 1.35;
+
 /** What is unusual in a day of weather, but possible. */
 const remarks = (day: {
   readonly rs: number;
@@ -106,6 +109,11 @@ const remarks = (day: {
     const ratio = day.rs / day.rso;
     const text = `The solar radiation is ${ratio.toFixed(2)} times that of a clear sky: in the longwave radiation the ratio counts as 1. Check the instrument, or Angstrom's coefficients.`;
     add("brighter-than-clear-sky", ratio > 1.1 ? "caution" : "note", { ratio }, text);
+  }
+  if (day.rs / day.rso < darkest) {
+    const ratio = day.rs / day.rso;
+    const text = `The solar radiation is ${ratio.toFixed(2)} times that of a clear sky, less than under the thickest cloud that the longwave radiation is made for: the net radiation comes out too high. Check the instrument.`;
+    add("darker-than-overcast", "caution", { ratio }, text);
   }
   if (day.ea > day.es) {
     add(

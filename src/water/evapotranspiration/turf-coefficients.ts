@@ -86,7 +86,7 @@ const lists = ["California, by month", "California, year", "Arizona", "New Mexic
  *
  * The mean of California's warm-season months is 0.65, though the source prints 0.60 for the year.
  *
- * - `month` 1 to 12 for the list by month; `quality` `"acceptable"` or `"high"` for Arizona
+ * - `month` 1 to 12 for the list by month, which is of the northern hemisphere: in the south take the month six months on; `quality` `"acceptable"` or `"high"` for Arizona
  *
  * @throws RatewrightError `missing` for a month or a quality that the list needs, `conflict` for one that it does not have;
  * `range`, `type`

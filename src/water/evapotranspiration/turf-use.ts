@@ -1,4 +1,4 @@
-import { likeQuantity } from "../../quantity/index.js";
+import { fail, likeQuantity } from "../../quantity/index.js";
 import { number, optional, type Rate, rateOrNone, readRecord } from "../read.js";
 
 /**
@@ -28,7 +28,12 @@ export const turfUse = (input: {
   const q = readRecord(
     input,
     {
-      reference: rateOrNone,
+      reference: (value, path) => {
+        const figure: unknown = Object(value).value;
+        if (typeof figure === "number" && figure < 0)
+          fail("range", path, value, "zero or more: below zero is dew, and such a day counts as 0");
+        return rateOrNone(value, path);
+      },
       coefficient: number({ above: 0, max: 3 }),
       microclimate: optional(number({ above: 0, max: 3 })),
     },

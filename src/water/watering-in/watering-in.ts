@@ -41,7 +41,7 @@ export interface WateringIn {
   readonly early: Length;
   /** What is still missing to `least`; 0 where nothing is, or nothing is asked. */
   readonly remaining: Length;
-  /** What came above `most`; 0 where nothing did, or none is stated. */
+  /** What came above `most`, water that came too soon counted; 0 where nothing did, or none is stated. */
   readonly over: Length;
   /** How long the zone runs for what is missing; `null` without a rate. */
   readonly runTime: Time | null;
@@ -154,7 +154,9 @@ export const wateringIn = (input: {
   const least = rule.least?.in(unit as "in") ?? 0;
   const missing = exceeds(least, received) ? least - received : 0;
   const limit = rule.most?.in(unit as "in");
-  const over = limit !== undefined && exceeds(received, limit) ? received - limit : 0;
+  // Water that came too soon is in the ground as well: it counts against the most, though not toward the least.
+  const came = received + total(early);
+  const over = limit !== undefined && exceeds(came, limit) ? came - limit : 0;
   const said = (value: number): string => `${Number(value.toFixed(2))} ${unit}`;
   const closed = by !== null && compareInstants(q.until, by) >= 0;
   const state =
@@ -175,7 +177,7 @@ export const wateringIn = (input: {
     notChecked: [...notChecked],
     findings: [
       ...(total(early) > 0 ? [tooSoon(rule, said(total(early)), dryUntil as Instant)] : []),
-      ...(over > 0 ? [tooMuch(rule, said(received))] : []),
+      ...(over > 0 ? [tooMuch(rule, said(came))] : []),
       ...(state === "missed" ? [tooLittle(rule, said(received), by as Instant)] : []),
     ],
   };

@@ -56,6 +56,19 @@ export const heatCategories: readonly HeatCategory[] = /* @__PURE__ */ frozen([
   { name: "extreme danger", fromF: 130, effect: "heat stroke likely" },
 ]);
 
+/** Where the bands of another table of the weather service begin earlier, °F. */
+const earlier = [
+  { name: "danger", fromF: 103, toF: 105 },
+  { name: "extreme danger", fromF: 125, toF: 130 },
+] as const;
+const otherTable: Citation = {
+  title: "What is the heat index?",
+  publisher: "a safety page that repeats a table of the National Weather Service",
+  year: 2015,
+  where: "danger 103 to 124 °F, extreme danger from 125 °F",
+  url: "https://w12thrd.blogspot.com/2015/07/what-is-heat-index.html",
+};
+
 /** The highest figure that the chart prints, °F. */
 const highestPrinted = 137;
 
@@ -98,6 +111,16 @@ const findingsOf = (f: number, category: HeatCategory | undefined): Finding[] =>
       params: { category: category.name, effect: category.effect },
       text: `Heat index: ${category.name}. With long exposure or hard work: ${category.effect}.`,
       source: chart,
+    });
+  }
+  const sooner = earlier.find(({ fromF, toF }) => f >= fromF - 1e-9 && f < toF - 1e-9);
+  if (sooner !== undefined) {
+    found.push({
+      code: "heat-index/higher-in-other-table",
+      severity: "warning",
+      params: { category: sooner.name, fromF: sooner.fromF },
+      text: `Another table of the weather service calls this ${sooner.name}: there it begins at ${sooner.fromF} °F.`,
+      source: otherTable,
     });
   }
   if (f > highestPrinted) {

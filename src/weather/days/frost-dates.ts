@@ -21,6 +21,7 @@ import {
   quantity,
 } from "../../quantity/index.js";
 import { checkedTemperatureSeries, expectDays } from "./checked-series.js";
+import { summerFrosts } from "./summer-frosts.js";
 
 /** One winter, from the middle of one summer to the next. */
 export interface FrostWinter {
@@ -182,7 +183,7 @@ const percentsOf = (input: unknown): readonly number[] => {
  * @param input.minima - lowest temperature of each day, over years
  * @param input.threshold - 0 °C where it is left out; 28 °F is a hard freeze to many
  * @param input.percents - 10, 50 and 90 where they are left out
- * @param input.divide - 07-24 where it is left out; 01-24 south of the equator
+ * @param input.divide - 07-24 where it is left out; 01-24 south of the equator. Frosts close to it are a finding
  * @param input.missingDays - 9 where it is left out
  * @throws RatewrightError `missing`, `unit/mismatch`, `range`, `date`, `type`; what `dailySeries` throws
  * Source: National Centers for Environmental Information, last freeze/frost probability (a chance of 90 % on 1 March is
@@ -234,7 +235,10 @@ export const frostDates = (input: {
     winters,
     last,
     first,
-    findings: findingsOf(Math.min(last.winters, first.winters)),
+    findings: [
+      ...findingsOf(Math.min(last.winters, first.winters)),
+      ...summerFrosts(minima, dividesOf(minima, divide), limit),
+    ],
   };
 };
 

@@ -12,6 +12,7 @@ import {
   type SoilReport,
   seasonProgram,
 } from "../../../src/index.js";
+import { quantity } from "../../../src/quantity/index.js";
 import { failures } from "../helpers.js";
 
 interface Job {
@@ -93,6 +94,14 @@ describe("a plan", () => {
     const sodic = amendmentPlan({ ...report, elements }, site, conventions);
     expect(sodic.gypsum?.purity).toBe(90);
     expect(sodic.cautions.map(({ code }) => code)).toContain("caution/sodium-hazard");
+  });
+  test("does not take little sodium for granted where free lime may hide it", () => {
+    const { report, site, conventions } = job();
+    const hidden = (pH: number) =>
+      amendmentPlan({ ...report, pH, acidity: quantity(0, "meq/100 g") }, site, conventions).notChecked.some(
+        (line) => line.startsWith("sodium hidden by free lime"),
+      );
+    expect([hidden(7.1), hidden(8.2)]).toEqual([false, true]);
   });
   test("still stands where one method has no answer", () => {
     const { report, site, conventions } = job();

@@ -186,6 +186,10 @@ describe("the watering week", () => {
       "water/window-too-short",
       "water/below-the-roots",
     ]);
+    expect(week.findings.map(({ text }) => text)).toEqual([
+      "Wednesday needs 180 min, and the window is 120 min.",
+      "Wednesday brings 1.5 in to the roots, and the root zone takes 1 in: the rest goes below the roots.",
+    ]);
     expect(
       wateringWeek({
         need: inch(1),

@@ -59,6 +59,25 @@ const days = fc.record({
   j: fc.integer({ min: 1, max: 365 }),
 });
 
+describe("a radiation that no day has", () => {
+  const codes = (solar: number) =>
+    dailyReferenceEvapotranspiration({
+      ...uccle,
+      sunlight: { solar: quantity(solar, "MJ/m2/d") },
+    }).findings.map(({ code }) => code);
+  test("darker than the thickest cloud, as of a dead sensor, is a finding", () => {
+    expect(codes(0)).toEqual(["water/darker-than-overcast"]);
+    // 0.35 / 1.35 of the clear sky's 30.90: from there on the sky takes heat from the turf, as it should.
+    expect(codes(7.9)).toEqual(["water/darker-than-overcast"]);
+    expect(codes(8.1)).toEqual([]);
+  });
+  test("a reference below zero is refused with what to do", () => {
+    const dew = { reference: quantity(-0.1, "mm/d"), coefficient: 0.8 };
+    expect(complaints(untyped(turfUse, dew))).toEqual(["range reference"]);
+    expect(() => turfUse(dew)).toThrow("counts as 0");
+  });
+});
+
 describe("vapor", () => {
   test("the slope is the slope of the curve", () => {
     fc.assert(

@@ -51,6 +51,15 @@ describe("a rule", () => {
 });
 
 describe("the water after an application", () => {
+  test("that came too soon counts against the most, and not toward the least", () => {
+    const soaked = at(24, [later(1, 2), later(5, 0.25)]);
+    expect(soaked.state).toBe("reached");
+    close(soaked.early.in("in"), 2);
+    close(soaked.over.in("in"), 1.75);
+    expect(soaked.findings.map(({ code }) => code)).toEqual(["water/water-too-soon", "water/too-much-water"]);
+    const early = at(24, [later(1, 0.3)]);
+    expect([early.state, early.over.value]).toEqual(["missed", 0]);
+  });
   test("to come, reached, missed", () => {
     const waiting = at(10, [later(5, 0.1)]);
     expect(waiting.state).toBe("to come");

@@ -65,6 +65,18 @@ describe("dewPoint", () => {
 });
 
 describe("heatIndex", () => {
+  it("says where another table is stricter", () => {
+    const codes = (f: number, rh: number) =>
+      heatIndex({ temperature: quantity(f, "°F"), humidity: quantity(rh, "%") })
+        .findings.filter(({ code }) => code === "heat-index/higher-in-other-table")
+        .map(({ params }) => params.category);
+    // By the chart 88 °F is 103 at 75 %, 94 at 56 % and 106 at 80 %; 96 °F is 126 at 70 % and 132 at 75 %.
+    expect(codes(88, 75)).toEqual(["danger"]);
+    expect(codes(88, 60)).toEqual([]);
+    expect(codes(88, 80)).toEqual([]);
+    expect(codes(96, 70)).toEqual(["extreme danger"]);
+    expect(codes(96, 75)).toEqual([]);
+  });
   it("does not depend on the scale", () => {
     fc.assert(
       fc.property(

@@ -172,6 +172,22 @@ describe("dayRuns", () => {
 });
 
 describe("frostDates", () => {
+  it("warns where the dividing day lies in winter", () => {
+    // Six years of a southern park: frosts from June to August.
+    const start = "2018-01-24";
+    const values = Array.from({ length: 6 * 365 }, (_, i) => (/-0[678]-/.test(addDays(start, i)) ? -1 : 12));
+    const minima = dailySeries({
+      start,
+      unit: "°C",
+      what: "lowest air temperature",
+      source: "invented",
+      values,
+    });
+    const codes = (divide?: "01-24") =>
+      frostDates({ minima, ...(divide === undefined ? {} : { divide }) }).findings.map(({ code }) => code);
+    expect(codes()).toContain("frost/near-dividing-day");
+    expect(codes("01-24")).not.toContain("frost/near-dividing-day");
+  });
   const winters = (lasts: readonly (number | null)[]) => {
     // Winters of 365 or 366 days from 24 July 2000 on, each with one frost, some days after the dividing day.
     let day = "2000-07-24" as `${number}-${number}-${number}`;
