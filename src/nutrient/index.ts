@@ -31,6 +31,7 @@ export {
 } from "./label/release-class.js";
 
 // rate: how much product for a target, what it supplies, and the highest rate under caps.
+export { analysisOfMix, type MixedMaterial } from "./rate/analysis-of-mix.js";
 export {
   type CapAtRate,
   type HighestProductRate,
@@ -38,6 +39,7 @@ export {
   slowShareNeeded,
 } from "./rate/highest-product-rate.js";
 export { type NutrientsSupplied, nutrientsSupplied } from "./rate/nutrients-supplied.js";
+export { productMass } from "./rate/product-mass.js";
 export { productRate } from "./rate/product-rate.js";
 export {
   type ProductRates,
@@ -67,7 +69,14 @@ export {
   type PricedProduct,
   type SourceCost,
 } from "./cost/nutrient-cost.js";
-export { areaCovered, type Packaged, type Packages, packageCoverage, packagesFor } from "./cost/packages.js";
+export {
+  areaCovered,
+  type Packaged,
+  type Packages,
+  packageContents,
+  packageCoverage,
+  packagesFor,
+} from "./cost/packages.js";
 export type { ProductPrice } from "./cost/product-price.js";
 
 // blend: materials mixed to a grade; the cheapest blend is a path of its own.

@@ -27,6 +27,7 @@ const parts: ReadonlySet<string> = new Set([
   // what a label, a rule or a test states, read
   "analysis",
   "analysisByWeight",
+  "analysisOfMix",
   "expectWaterTest",
   "limit",
   "regulatorInterval",

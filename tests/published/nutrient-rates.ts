@@ -1,5 +1,6 @@
 import {
   activityIndex,
+  analysisOfMix,
   blendToGrade,
   fertilizer,
   formFactor,
@@ -309,6 +310,33 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       const [kcl, dap, urea] = parts.map(({ amount }) => amount.in("kg")) as [number, number, number];
       const credit = nutrientsSupplied(quantity(dap, "kg", "product:dap"), dry("dap", "18-46-0")).N;
       return [kcl, dap, credit?.in("kg") ?? missing, urea, filler.in("kg"), 100 - 31.7 - 41.3 - 25.2];
+    },
+  },
+  {
+    entry: "fert-031",
+    formulas: ["analysisOfMix"],
+    source: {
+      title: "How to calculate a fertilizer grade (agronomist's answer)",
+      publisher: "agronomy question-and-answer site",
+      where: "example, the other way round",
+    },
+    reached: "read",
+    given: "31.7 kg of 0-0-60, 41.3 kg of 18-46-0, 25.2 kg of 46-0-0 and 1.8 kg of filler",
+    answers: [
+      { of: "% N", printed: 19, to: 1 },
+      { of: "% P2O5", printed: 19, to: 1 },
+      { of: "% K2O", printed: 19, to: 1 },
+    ],
+    compute: () => {
+      const part = (id: string, grade: string, kg: number) => ({
+        product: dry(id, grade),
+        amount: quantity(kg, "kg", `product:${id}` as const),
+      });
+      const { percent } = analysisOfMix({
+        parts: [part("kcl", "0-0-60", 31.7), part("dap", "18-46-0", 41.3), part("urea", "46-0-0", 25.2)],
+        filler: quantity(1.8, "kg"),
+      });
+      return [percent.N, percent.P2O5, percent.K2O].map((found) => found ?? missing);
     },
   },
   {

@@ -6,9 +6,11 @@ import {
   formFactor,
   inForm,
   nutrientsSupplied,
+  packageContents,
   packageCoverage,
   packagesFor,
   percentOf,
+  productMass,
   productRate,
   quantity,
 } from "../../src/index.js";
@@ -80,15 +82,25 @@ export const nutrientChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "fert-004",
-    formulas: ["nutrientsSupplied", "productRate"],
+    formulas: ["nutrientsSupplied", "productRate", "productMass", "packageContents"],
     source: { ...lecture, where: "converting slides" },
     reached: "read",
     given: "50 lb bag of 35 % N; product for 5 lb of N",
     answers: [
       { of: "lb N in the bag", printed: 17.5, to: 0.1 },
       { of: "lb product for 5 lb N", printed: 14.3, to: 0.1 },
+      { of: "lb N in the bag, from its package", printed: 17.5, to: 0.1 },
+      { of: "lb product for 5 lb N, as an amount", printed: 14.3, to: 0.1 },
     ],
-    compute: () => [inBag(50, "35-0-0").N?.in("lb") ?? Number.NaN, rateOf(5, "35-0-0")],
+    compute: () => {
+      const product = fertilizer({ id: "p", analysis: "35-0-0", package: quantity(50, "lb") });
+      return [
+        inBag(50, "35-0-0").N?.in("lb") ?? Number.NaN,
+        rateOf(5, "35-0-0"),
+        nutrientsSupplied(packageContents<"mass", "p">(product), product).N?.in("lb") ?? Number.NaN,
+        productMass(quantity(5, "lb", "N"), product).in("lb"),
+      ];
+    },
   },
   {
     entry: "fert-006",

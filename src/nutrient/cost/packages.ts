@@ -42,7 +42,7 @@ export interface Packages<D extends string, Id extends string> {
  *   package is by volume and the need by weight; `substance/mismatch`, `range`
  *
  * Source: 142 bags of 50 lb for 45 acres at 3.6 lb per 1000 ft2 (Turfgrass mathematics review, Virginia
- * certified turfgrass professional programme). A county bulletin rounds 7.14 bags to 7 and falls short.
+ * certified turfgrass professional program). A county bulletin rounds 7.14 bags to 7 and falls short.
  *
  * @example
  * ```ts
@@ -59,7 +59,12 @@ export const packagesFor = <D extends "mass" | "volume", Id extends string>(
 ): Packages<D, Id> => {
   const { id, size } = packageOf<D, Id>(product);
   const of = `product:${id}` as const;
-  const wanted = expectQuantity(need, { dimension: size.dimension, of, bound: "non-negative" }, "need");
+  const given = expectAmount(need, { dimensions: ["mass", "volume"], of, bound: "non-negative" }, "need");
+  if (given.dimension !== size.dimension) {
+    const way = size.dimension === "volume" ? "volumeOfLiquid" : "weightOfLiquid";
+    fail("unit/mismatch", "need", need, `a ${size.dimension}, as the package has; ${way}(...) makes one`);
+  }
+  const wanted = expectQuantity(given, { dimension: size.dimension, of }, "need");
   const [amount, each] = [numberIn(wanted, size.unit), size.value];
   const count = wholeUnitsFor(amount, each);
   const rest = Math.max(0, count * each - amount);
@@ -130,6 +135,30 @@ export const packageCoverage = <Id extends string>(
   const per = expectQuantity(rate, { dimension: `${size.dimension}/area`, of, bound: "positive" }, "rate");
   const covered = perOf(new Quantity(size.value, size.unit, of, size.dimension), per);
   return expectQuantity(covered, { dimension: "area", of: "none" }, "area");
+};
+
+/**
+ * What one package holds, as an amount of its product: so that what one bag brings can be asked for.
+ *
+ * @param product - any record with an id and a package
+ * @throws RatewrightError `missing` where the product states no package; `type`, `unit/mismatch`, `range`
+ *
+ * Source: a 60 lb bag of 30-4-4 holds 18 lb of N (University of Minnesota Extension, "Getting what you paid for").
+ *
+ * @example
+ * ```ts
+ * import { fertilizer, nutrientsSupplied, packageContents, quantity } from "ratewright";
+ * const feed = fertilizer({ id: "feed-a", analysis: "24-0-11", package: quantity(50, "lb") });
+ * const bag = packageContents<"mass", "feed-a">(feed);
+ * nutrientsSupplied(bag, feed).N?.in("lb"); // => 12
+ * nutrientsSupplied(bag.per(quantity(12_000, "ft2")), feed).N?.in("lb/1000 ft2"); // => 1
+ * ```
+ */
+export const packageContents = <D extends "mass" | "volume" = "mass", Id extends string = string>(
+  product: Packaged<Id>,
+): Quantity<D, `product:${Id}`> => {
+  const { id, size } = packageOf<D, Id>(product);
+  return new Quantity(size.value, size.unit, `product:${id}`, size.dimension);
 };
 
 /** The id of a product and what one package holds. The caller's `D` is the kind of package that it counts on. */

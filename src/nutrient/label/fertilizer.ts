@@ -60,7 +60,7 @@ export interface FertilizerInput<Id extends string = string> {
  * A fertilizer record from what its label states, checked.
  *
  * Where the form is left out the product is dry; a density, or a package by volume, then is a conflict.
- * Where no slow-release nitrogen is stated, all nitrogen counts as quick: a label that claims slow
+ * Where no slow-release nitrogen is stated, all nitrogen counts as quick-release: a label that claims slow
  * release must state it. A breakdown of nitrogen (`nitrogen`) gives the slow nitrogen; where both are
  * stated they must agree.
  *

@@ -56,7 +56,7 @@ export interface NitrogenBreakdown {
   readonly waterInsolubleShare?: Quantity<"mass/mass", "other:WIN/N">;
   /**
    * `"breakdown"`; `"slow nitrogen stated"` where a product states slow nitrogen without its lines; or
-   * `"none stated"` where there was nothing and all nitrogen counts as quick.
+   * `"none stated"` where there was nothing and all nitrogen counts as quick-release.
    */
   readonly basis: "breakdown" | "slow nitrogen stated" | "none stated";
   readonly findings: readonly Finding[];
@@ -80,7 +80,7 @@ export const coatedNitrogenSource: Citation = /* @__PURE__ */ frozen({
  *
  * Coated urea is slow but dissolves in the laboratory, so it is not part of WIN: it stands in a line of
  * its own (`coated`) or in a footnote to the urea line (`slowWithin.urea`). Without a breakdown all
- * nitrogen counts as quick, and a finding says so.
+ * nitrogen counts as quick-release, and a finding says so.
  *
  * Range: total nitrogen above 0 to 100 %; the lines add up to it to a relative 1e-9, as label rules ask.
  *
@@ -121,7 +121,7 @@ export const nitrogenBreakdown = (
       severity: "note",
       path,
       params: { total },
-      text: `No breakdown of the ${total} % nitrogen is stated, so all of it counts as quick.`,
+      text: `No slow-release nitrogen on the label: all ${total} % N counted as quick-release.`,
       source: coatedNitrogenSource,
     });
   }

@@ -26,7 +26,7 @@ export type NutrientsSupplied<D extends string> = {
  *   `unit/mismatch`, `range`
  *
  * Source: university worksheets print the same rule; 1250 lb of 5-10-20 hold 62.5 lb N, 125 lb P2O5 and
- * 250 lb K2O (Turfgrass mathematics review, Virginia certified turfgrass professional programme).
+ * 250 lb K2O (Turfgrass mathematics review, Virginia certified turfgrass professional program).
  *
  * @example
  * ```ts

@@ -1,0 +1,44 @@
+import { allOf, expectQuantity, fail, Quantity } from "../../quantity/index.js";
+import { percentOf } from "../label/analysis.js";
+import { expectFertilizer } from "../label/expect-fertilizer.js";
+import type { Fertilizer } from "../label/fertilizer.js";
+import { isNutrient, type Nutrient } from "../label/nutrient.js";
+
+/**
+ * How much product holds an amount of one nutrient: the 5 lb of N that a part needs, not a rate.
+ *
+ * Equation: `M = m * 100 / a`
+ *
+ * - `M` product, mass; `m` nutrient, mass, zero or more
+ * - `a` percent of that nutrient in the product, by weight
+ *
+ * For a rate per area use {@link productRate}; for what an amount of product holds, {@link nutrientsSupplied}.
+ *
+ * @throws RatewrightError `infeasible` where the product contains none of the nutrient; `substance/mismatch`,
+ *   `unit/mismatch`, `range`, `type`
+ *
+ * Source: 5 lb of N from 35 % N take 14.3 lb ("Four steps in fertilizer calculations", turf management lecture).
+ *
+ * @example
+ * ```ts
+ * import { fertilizer, productMass, quantity } from "ratewright";
+ * const feed = fertilizer({ id: "feed-a", analysis: "25-0-10" });
+ * productMass(quantity(5, "lb", "N"), feed).in("lb"); // => 20
+ * ```
+ */
+export const productMass = <S extends Nutrient, Id extends string>(
+  nutrient: Quantity<"mass", S>,
+  product: Fertilizer<Id>,
+): Quantity<"mass", `product:${Id}`> => {
+  const { wanted, label } = allOf({
+    wanted: () => expectQuantity(nutrient, { dimension: "mass", bound: "non-negative" }, "nutrient"),
+    label: () => expectFertilizer(product, "product"),
+  });
+  const of: string = wanted.of;
+  if (!isNutrient(of))
+    return fail("substance/mismatch", "nutrient", wanted, "a mass of a nutrient, such as N");
+  const percent = percentOf(label.analysis, of);
+  return percent > 0
+    ? new Quantity((wanted.value * 100) / percent, wanted.unit, `product:${label.id}`, "mass")
+    : fail("infeasible", "nutrient", wanted, `a nutrient of ${label.id}, which states 0 % ${of}`);
+};
