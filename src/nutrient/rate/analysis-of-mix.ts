@@ -1,4 +1,4 @@
-import { allOf, expectFields, expectQuantity, fail, numberIn, type Quantity } from "../../quantity/index.js";
+import { allOf, expectFields, expectQuantity, fail, numberIn, Quantity } from "../../quantity/index.js";
 import { analysis } from "../label/analysis.js";
 import { expectFertilizer } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
