@@ -1,0 +1,141 @@
+// What is wrong with the answer to a spoilt call.
+import { isQuantity } from "./spoil.js";
+
+/** The codes that an error may carry: those of `ErrorCode`. */
+const codes: ReadonlySet<unknown> = new Set([
+  "unit/unknown",
+  "unit/ambiguous",
+  "unit/mismatch",
+  "substance/unknown",
+  "substance/mismatch",
+  "not-finite",
+  "range",
+  "missing",
+  "type",
+  "infeasible",
+  "date",
+  "text",
+  "duplicate",
+  "conflict",
+]);
+
+/** What can be wrong with an answer. */
+export type Wrong =
+  | "foreign error"
+  | "unknown code"
+  | "no path"
+  | "long message"
+  | "not finite"
+  | "NaN or undefined in a text"
+  | "another answer"
+  | "shared change";
+
+/** What came out of a call. */
+export type Outcome =
+  | { readonly result: unknown; readonly error?: undefined }
+  | { readonly error: unknown; readonly result?: undefined };
+
+/** Calls, and waits where there is something to wait for. */
+export const outcomeOf = (call: () => unknown): Outcome | Promise<Outcome> => {
+  try {
+    const result = call();
+    if (!(result instanceof Promise)) return { result };
+    return result.then(
+      (value: unknown) => ({ result: value }),
+      (error: unknown) => ({ error: error ?? "nothing" }),
+    );
+  } catch (error) {
+    return { error: error ?? "nothing" };
+  }
+};
+
+const longestMessage = 40_000;
+const mostLooked = 20_000;
+
+/** The first place in a result that is NaN or infinite, or tells of it in a text. What the caller put in is not looked into. */
+const rot = (result: unknown, put: unknown): { readonly wrong: Wrong; readonly told: string } | undefined => {
+  const seen = new Set<unknown>();
+  const open: { readonly value: unknown; readonly at: string }[] = [{ value: result, at: "result" }];
+  for (let n = 0; n < mostLooked; n += 1) {
+    const next = open.pop();
+    if (next === undefined) return undefined;
+    const { value, at } = next;
+    if (typeof value === "number" && !Number.isFinite(value)) {
+      return { wrong: "not finite", told: `${at} is ${value}` };
+    }
+    if (typeof value === "string" && value.length < 10_000) {
+      const found = /(?<![A-Za-z])(NaN|-?Infinity|undefined|\[object Object\])(?![A-Za-z])/.exec(value);
+      if (found !== null)
+        return { wrong: "NaN or undefined in a text", told: `${at} is "${value.slice(0, 80)}"` };
+    }
+    if (typeof value !== "object" || value === null || value === put || seen.has(value)) continue;
+    seen.add(value);
+    if (ArrayBuffer.isView(value)) {
+      const list = Array.from(value as Float64Array).slice(0, mostLooked);
+      const bad = list.findIndex((entry) => !Number.isFinite(entry));
+      if (bad >= 0) return { wrong: "not finite", told: `${at}[${bad}] is ${list[bad]}` };
+      continue;
+    }
+    // A problem tells what was received
+    if ("got" in value && "expected" in value) continue;
+    const entries = value instanceof Map ? [...value] : Object.entries(value);
+    for (const [key, inner] of entries.slice(0, 2000))
+      open.push({ value: inner, at: `${at}.${String(key)}` });
+  }
+  return undefined;
+};
+
+/** What is wrong with an error, as far as its class, code, path and length go. */
+const faultOf = (error: unknown): { readonly wrong: Wrong; readonly told: string } | undefined => {
+  if (!(error instanceof Error) || error.name !== "RatewrightError") {
+    return { wrong: "foreign error", told: String(error).slice(0, 100) };
+  }
+  const { code, path } = error as Error & { readonly code?: unknown; readonly path?: unknown };
+  if (!codes.has(code)) return { wrong: "unknown code", told: String(code) };
+  if (typeof path !== "string" || path === "") return { wrong: "no path", told: error.message.slice(0, 100) };
+  if (error.message.length > longestMessage)
+    return { wrong: "long message", told: `${error.message.length} letters` };
+  return undefined;
+};
+
+/** A result as a text that two equal results share. */
+export const textOf = (value: unknown): string => {
+  const seen = new Set<unknown>();
+  const plain = (inner: unknown): unknown => {
+    if (typeof inner === "number")
+      return Object.is(inner, -0) || !Number.isFinite(inner) ? String(inner) : inner;
+    if (typeof inner === "function" || typeof inner === "symbol" || typeof inner === "bigint")
+      return typeof inner;
+    if (typeof inner !== "object" || inner === null) return inner;
+    if (seen.has(inner)) return "again";
+    seen.add(inner);
+    const made = isQuantity(inner)
+      ? inner.toJSON()
+      : ArrayBuffer.isView(inner)
+        ? Array.from(inner as Float64Array)
+        : Array.isArray(inner)
+          ? inner.map(plain)
+          : inner instanceof Map
+            ? [...inner].map(plain)
+            : Object.fromEntries(Object.entries(inner).map(([key, field]) => [key, plain(field)]));
+    seen.delete(inner);
+    return made;
+  };
+  return JSON.stringify(plain(value)) ?? "undefined";
+};
+
+/** What is wrong with an outcome; `meant` is the answer of the valid call where the fault changes nothing about what is meant. */
+export const wrongIn = (
+  outcome: Outcome,
+  put: unknown,
+  meant: string | undefined,
+): { readonly wrong: Wrong; readonly told: string } | undefined => {
+  if (outcome.error !== undefined) return faultOf(outcome.error);
+  const rotten = rot(outcome.result, put);
+  if (rotten !== undefined) return rotten;
+  if (meant === undefined) return undefined;
+  const now = textOf(outcome.result);
+  return now === meant
+    ? undefined
+    : { wrong: "another answer", told: `${now.slice(0, 60)} for ${meant.slice(0, 60)}` };
+};
