@@ -1,4 +1,4 @@
-import { type Problem, RatewrightError } from "./errors.js";
+import { fail, type Problem, RatewrightError } from "./errors.js";
 import { expectRecord } from "./expect.js";
 
 /** Runs checks one after another and keeps what they complain about, so that a caller sees all problems at once. */
@@ -73,7 +73,11 @@ export const allOf = <const R extends Readonly<Record<string, () => unknown>>>(
   const door = checks();
   const found: Record<string, unknown> = {};
   for (const [name, read] of Object.entries(expectRecord(readers, "readers"))) {
-    found[name] = door.run(read as () => unknown);
+    found[name] = door.run(
+      typeof read === "function"
+        ? (read as () => unknown)
+        : () => fail("type", `readers.${name}`, read, "a function that reads"),
+    );
   }
   door.done();
   return found as { readonly [K in keyof R]: ReturnType<R[K]> };

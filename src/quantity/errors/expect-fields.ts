@@ -2,6 +2,9 @@ import { fail, type Problem, RatewrightError, shown } from "./errors.js";
 import { expectRecord } from "./expect.js";
 import { nearName } from "./near-name.js";
 
+/** A name as it is, and anything else as it is shown: a list of names may come from anywhere. */
+const word = (name: unknown): string => (typeof name === "string" ? name : shown(name));
+
 /**
  * Takes a record whose fields all have known names: a misspelt field would otherwise be passed over.
  *
@@ -18,18 +21,18 @@ export const expectFields = <const F extends string>(
   input: unknown,
   known: readonly F[],
   path = "input",
-  expected = `a record with ${[known].flat().slice(0, 8).join(", ")}`,
+  expected = `a record with ${[known].flat().slice(0, 8).map(word).join(", ")}`,
 ): { readonly [K in F]?: unknown } => {
   const record = expectRecord(input, path, expected);
   const problems = Object.keys(record)
-    .filter((name) => !(known as readonly string[]).includes(name))
+    .filter((name) => !([known].flat() as readonly unknown[]).includes(name))
     .map((name): Problem => {
-      const near = nearName(name, known);
+      const near = nearName(name, [known].flat());
       return {
         code: "type",
         path: path === "" ? name : `${path}.${name}`,
         got: `a field "${name}"`,
-        expected: `one of the fields ${known.join(", ")}`,
+        expected: `one of the fields ${[known].flat().map(word).join(", ")}`,
         ...(near === undefined ? {} : { suggestion: near }),
       };
     });

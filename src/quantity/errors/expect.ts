@@ -23,7 +23,11 @@ export const expectNumber = (
   if (typeof input !== "number" || !Number.isFinite(input)) {
     return fail("not-finite", path, input, "a finite number");
   }
-  const { min, max, above, below } = Object(bounds) as typeof bounds;
+  const given = Object(bounds) as typeof bounds;
+  for (const [name, bound] of Object.entries(given)) {
+    if (bound !== undefined && typeof bound !== "number") fail("type", `bounds.${name}`, bound, "a number");
+  }
+  const { min, max, above, below } = given;
   const outside = (expected: string): never =>
     fail("range", path, input, expected, { params: { ...bounds } as Record<string, number> });
   if (min !== undefined && input < min) outside(`${min} or more`);

@@ -124,7 +124,12 @@ export const readFields = (
   if (record === undefined) return;
   for (const [name, read] of Object.entries(readers)) {
     const value = record[name];
-    if (value !== undefined || needed.includes(name)) door.run(() => read(value, `${path}.${name}`));
+    if (value !== undefined || [needed].flat().includes(name)) {
+      door.run(() => {
+        expectCall(read);
+        return read(value, `${path}.${name}`);
+      });
+    }
   }
 };
 

@@ -1,4 +1,4 @@
-import { fail } from "../errors/errors.js";
+import { fail, shown } from "../errors/errors.js";
 import { type Bound, expectQuantity, operand, type Quantity } from "./quantity.js";
 
 /**
@@ -20,10 +20,16 @@ export const expectAmount = <const D extends string>(
   expected: { readonly dimensions: readonly D[]; readonly of?: string; readonly bound?: Bound },
   path: string,
 ): Quantity<D, string> => {
-  const { dimensions, ...rest } = expected;
+  const { dimensions, ...rest } = Object(expected) as typeof expected;
+  if (!Array.isArray(dimensions)) fail("type", "expected.dimensions", dimensions, "a list of dimensions");
   const q = operand(input, path);
   const dimension =
-    dimensions.find((name) => name === q.dimension) ??
-    fail("unit/mismatch", path, q, `a quantity of ${dimensions.join(" or ")}`);
+    dimensions.find((name): name is D => name === q.dimension) ??
+    fail(
+      "unit/mismatch",
+      path,
+      q,
+      `a quantity of ${dimensions.map((name) => (typeof name === "string" ? name : shown(name))).join(" or ")}`,
+    );
   return expectQuantity(q, { dimension, ...rest }, path);
 };

@@ -132,5 +132,9 @@ export const dipTableText = (table: DipTable): string => {
 };
 
 /** A quantity to so many parts of its unit, as text. */
-const shortly = (q: Length | Volume, parts: number): string =>
-  `${Math.round(numberIn(q, q.unit) * parts) / parts} ${q.unit}`;
+const shortly = (q: Length | Volume, parts: number): string => {
+  const number = numberIn(q, q.unit);
+  const rounded = Math.round(number * parts) / parts;
+  // A number near the largest has no decimals to round, and times `parts` it is none
+  return `${Number.isFinite(rounded) ? rounded : number} ${q.unit}`;
+};

@@ -1,4 +1,15 @@
-import { expectRecord, type FactSource, fail } from "../../quantity/index.js";
+import { type CivilDate, civilDate } from "../../calendar/index.js";
+import {
+  allOf,
+  checks,
+  expectList,
+  expectNumber,
+  expectOneOf,
+  expectQuantity,
+  expectRecord,
+  expectText,
+  fail,
+} from "../../quantity/index.js";
 import type { AmendmentPlan, PlanFigure } from "./plan-types.js";
 import { amountText } from "./relocate.js";
 
@@ -10,29 +21,77 @@ const headings: Readonly<Record<PlanFigure["section"], string>> = {
   water: "Irrigation water",
 };
 
-const sourceText = (source: FactSource): string =>
-  typeof source === "string"
-    ? source
-    : [source.publisher, source.title, source.year, source.where]
-        .filter((part) => part !== undefined)
-        .join(", ");
+/** Takes the source of a figure as text. */
+const sourceText = (input: unknown, path: string): string => {
+  if (typeof input === "string") return expectText(input, path, "a source");
+  const { publisher, title, year, where } = expectRecord(input, path, "a source");
+  if (year !== undefined) expectNumber(year, `${path}.year`);
+  const parts = [
+    publisher === undefined ? undefined : expectText(publisher, `${path}.publisher`, "a publisher"),
+    expectText(title, `${path}.title`, "a title"),
+    year === undefined ? undefined : String(year),
+    where === undefined ? undefined : expectText(where, `${path}.where`, "a place in the source"),
+  ];
+  return parts.filter((part) => part !== undefined).join(", ");
+};
 
 const list = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : [title, ...lines.map((line) => `  - ${line}`), ""];
 
-const sectionText = (plan: AmendmentPlan, section: PlanFigure["section"]): string[] =>
-  list(
-    headings[section],
-    plan.figures
-      .filter((figure) => figure.section === section)
-      .map(({ of, value, method, source }) => `${of}: ${value} [${method}; ${sourceText(source)}]`),
-  );
+/** A plan for one site has some dozens of lines. */
+const most = 1000;
+
+/** Takes a list of the plan, each entry with its reader; all problems at once. */
+const entriesOf = <T>(
+  input: unknown,
+  path: string,
+  what: string,
+  read: (entry: unknown, at: string) => T,
+): readonly T[] => {
+  if (Array.isArray(input) && input.length === 0) return [];
+  const door = checks();
+  const found: T[] = [];
+  if (Array.isArray(input) && input.length > most) fail("range", path, input, `at most ${most} entries`);
+  expectList(input, path, what).forEach((entry, i) => {
+    const one = door.run(() => read(entry, `${path}[${i}]`));
+    if (one !== undefined) found.push(one);
+  });
+  door.done();
+  return found;
+};
+
+const sentence = (input: unknown, at: string): string => expectText(input, at, "a sentence");
+
+const figure = (input: unknown, at: string): { readonly section: string; readonly line: string } => {
+  const record = expectRecord(input, at, "a figure of the plan");
+  const { section, of, value, method } = allOf({
+    section: () => expectOneOf(record.section, Object.keys(headings), `${at}.section`),
+    of: () => expectText(record.of, `${at}.of`, "what it is a figure of"),
+    value: () => expectText(record.value, `${at}.value`, "the figure in words"),
+    method: () => expectText(record.method, `${at}.method`, "a method"),
+  });
+  return { section, line: `${of}: ${value} [${method}; ${sourceText(record.source, `${at}.source`)}]` };
+};
+
+const target = (input: unknown, at: string): string => {
+  const read = expectQuantity(input, { dimension: "mass/area" }, at);
+  return `${read.of}: ${amountText(read)}`;
+};
+
+const finding = (input: unknown, at: string): string => {
+  const { severity, text } = expectRecord(input, at, "a finding");
+  return `${expectText(severity, `${at}.severity`, "a severity")}: ${sentence(text, `${at}.text`)}`;
+};
+
+const caution = (input: unknown, at: string): string =>
+  sentence(expectRecord(input, at, "a caution").text, `${at}.text`);
 
 /**
  * An amendment plan as text for the crew and the office: figures by section, each with its method and source, then
  * findings, cautions, and what was and was not checked.
  *
- * @throws RatewrightError `type` for anything but a plan of `amendmentPlan`
+ * @throws RatewrightError `type`, `missing`, `not-finite`, `range`, `unit/mismatch`, `date` for anything but a plan of
+ * `amendmentPlan`, all that are found
  *
  * @example
  * ```ts
@@ -52,25 +111,32 @@ const sectionText = (plan: AmendmentPlan, section: PlanFigure["section"]): strin
 export const amendmentPlanText = (plan: AmendmentPlan): string => {
   const record = expectRecord(plan, "plan", "what amendmentPlan gives");
   if (record.type !== "amendment-plan") fail("type", "plan.type", record.type, "an amendment plan");
-  const sections = Object.keys(headings) as readonly PlanFigure["section"][];
+  const read = allOf({
+    site: () => expectText(record.site, "plan.site", "the name of the site"),
+    area: () => expectQuantity(record.area, { dimension: "area", bound: "positive" }, "plan.area"),
+    laboratory: () => expectText(record.laboratory, "plan.laboratory", "the name of the laboratory"),
+    date: () => civilDate(record.date as CivilDate, "plan.date"),
+    figures: () => entriesOf(record.figures, "plan.figures", "figure", figure),
+    targets: () => entriesOf(record.targets, "plan.targets", "target", target),
+    findings: () => entriesOf(record.findings, "plan.findings", "finding", finding),
+    cautions: () => entriesOf(record.cautions, "plan.cautions", "caution", caution),
+    checked: () => entriesOf(record.checked, "plan.checked", "sentence", sentence),
+    notChecked: () => entriesOf(record.notChecked, "plan.notChecked", "sentence", sentence),
+  });
   return [
-    `Amendment plan: ${plan.site}, ${amountText(plan.area)}`,
-    `Report of ${plan.laboratory}, ${plan.date}`,
+    `Amendment plan: ${read.site}, ${amountText(read.area)}`,
+    `Report of ${read.laboratory}, ${read.date}`,
     "",
-    ...sections.flatMap((section) => sectionText(plan, section)),
-    ...list(
-      "Targets for the season",
-      plan.targets.map((target) => `${target.of}: ${amountText(target)}`),
+    ...Object.entries(headings).flatMap(([section, heading]) =>
+      list(
+        heading,
+        read.figures.filter((one) => one.section === section).map(({ line }) => line),
+      ),
     ),
-    ...list(
-      "Findings",
-      plan.findings.map(({ severity, text }) => `${severity}: ${text}`),
-    ),
-    ...list(
-      "Cautions",
-      plan.cautions.map(({ text }) => text),
-    ),
-    ...list("Checked", plan.checked),
-    ...list("Not checked", plan.notChecked),
+    ...list("Targets for the season", read.targets),
+    ...list("Findings", read.findings),
+    ...list("Cautions", read.cautions),
+    ...list("Checked", read.checked),
+    ...list("Not checked", read.notChecked),
   ].join("\n");
 };

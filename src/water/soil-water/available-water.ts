@@ -32,7 +32,7 @@ export const capacity: Read<number> = (input, path) => {
     unit === "% v/v" || unit === "ppm v/v"
       ? made(value, unit, "volume/volume").in("% v/v") / 100
       : made(value, unit, "length/length").in("m/m");
-  if (of !== "none") fail("substance/mismatch", path, String(of), such);
+  if (of !== "none") fail("substance/mismatch", path, of, such);
   return share > 0 && share < 1
     ? share
     : fail("range", path, input, "more than nothing and less than all of the soil");
