@@ -19,6 +19,7 @@ import {
 import { readWind, type Wind } from "./air.js";
 import {
   clearSkyShare,
+  declinationOn,
   longwave,
   penmanTerms,
   pressureAt,
@@ -115,7 +116,8 @@ const readers = {
  * - `temperature`, `humidity` and `solar` as means over the period (`solar` also as MJ/m2 of it); `wind` with its height
  * - `latitude`, `longitude` negative in the west and south; `elevation`; `start` with its offset and `length`, up to 3 h
  * - `clearnessBefore`, `Rs / Rso` two to three hours before sunset, tells the clouds of a night; the source takes 40 to 60 %
- *   in humid and 70 to 80 % in dry places where it is not known. Needed where the sun is down, not taken where it is up
+ *   in humid and 70 to 80 % in dry places where it is not known. Needed where the sun is down; taken in place of the radiation
+ *   where it stands below 17 degrees, and refused where it stands higher
  *
  * @throws RatewrightError `missing` by night without `clearnessBefore`; `range` for humidity above 100 %, more radiation than
  * at the top of the atmosphere; `date`, `unit/mismatch`, `type`; all that are found
@@ -153,7 +155,8 @@ export const hourlyReferenceEvapotranspiration = (
       `not more than at the top of the atmosphere in the period, ${sun.ra.toFixed(3)} MJ/m2`,
     );
   }
-  const ratio = clearnessOf(q.clearnessBefore, rs, rso, sun.ra);
+  const low = sun.ra > 0 && altitudeOf(q.latitude.in("rad"), sun) < lowSun;
+  const ratio = clearnessOf(q.clearnessBefore, { rs, rso, up: sun.ra > 0, low });
   const rns = (1 - grassAlbedo) * rs;
   const rnl = longwave({ tMin: t, tMax: t, ea, ratio, hours });
   const soil = (sun.ra > 0 ? 0.1 : 0.5) * (rns - rnl);
@@ -196,26 +199,55 @@ export const hourlyReferenceEvapotranspiration = (
     netLongwave: exposure(rnl),
     netRadiation: exposure(rns - rnl),
     soilHeatFlux: exposure(soil),
-    findings: exceeds(rs, rso) && sun.ra > 0 ? [tooBright(rs / rso)] : [],
+    findings: sun.ra > 0 && (q.clearnessBefore === undefined || !low) ? remarks(rs, rso) : [],
   };
 };
 
-/** How clear the sky is: measured where the sun is up, stated where it is not. */
-const clearnessOf = (before: number | undefined, rs: number, rso: number, ra: number): number => {
-  if (ra > 0) {
-    if (before !== undefined)
+/** The sun below this altitude, in rad, tells little of the clouds: 17 degrees, of the ASCE standardized equation, from memory. */
+const lowSun = 0.3;
+
+const altitudeOf = (phi: number, { j, middle }: { readonly j: number; readonly middle: number }): number => {
+  const d = declinationOn(j);
+  return Math.asin(Math.sin(phi) * Math.sin(d) + Math.cos(phi) * Math.cos(d) * Math.cos(middle));
+};
+
+interface Light {
+  readonly rs: number;
+  readonly rso: number;
+  readonly up: boolean;
+  readonly low: boolean;
+}
+
+/** How clear the sky is: measured where the sun is up, stated where it is not, and either where it is low. */
+const clearnessOf = (before: number | undefined, { rs, rso, up, low }: Light): number => {
+  if (before !== undefined) {
+    if (up && !low)
       fail(
         "conflict",
         "clearnessBefore",
         before,
-        "nothing while the sun is up: the radiation tells the clouds",
+        "nothing while the sun stands higher than 17 degrees: the radiation tells the clouds",
       );
-    return Math.min(1, rs / rso);
+    return before / 100;
   }
-  return before === undefined
-    ? fail("missing", "clearnessBefore", before, "Rs / Rso of the hours before sunset: the sun is down")
-    : before / 100;
+  return up
+    ? Math.min(1, rs / rso)
+    : fail("missing", "clearnessBefore", before, "Rs / Rso of the hours before sunset: the sun is down");
 };
+
+/** `Rs / Rso` below which the sky would warm the turf in the formula of longwave radiation. */
+const darkest = 0.35 / 1.35;
+
+const remarks = (rs: number, rso: number): readonly Finding[] =>
+  exceeds(rs, rso) ? [tooBright(rs / rso)] : rs / rso < darkest ? [tooDark(rs / rso)] : [];
+
+const tooDark = (ratio: number): Finding => ({
+  code: "water/darker-than-overcast",
+  severity: "caution",
+  params: { ratio },
+  text: `The solar radiation is ${ratio.toFixed(2)} times that of a clear sky, less than the longwave radiation is made for: the net radiation comes out too high. Near sunrise and sunset give clearnessBefore, else check the instrument.`,
+  source: "FAO Irrigation and Drainage Paper 56",
+});
 
 const tooBright = (ratio: number): Finding => ({
   code: "water/brighter-than-clear-sky",

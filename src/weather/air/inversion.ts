@@ -5,6 +5,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  inUnit,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -20,7 +21,7 @@ export interface ThermometerReading {
 export interface InversionReading {
   readonly type: "inversion-reading";
   readonly version: 1;
-  /** Upper less lower: above zero the air is warmer above. */
+  /** Upper less lower, on the scale of the lower thermometer: above zero the air is warmer above. */
   readonly difference: Quantity<"temperature difference", "none">;
   readonly state: "inversion" | "no inversion measured" | "within the error of the thermometers";
   readonly findings: readonly Finding[];
@@ -32,11 +33,17 @@ const ndsu: Citation = {
   publisher: "North Dakota State University Extension",
   year: 2024,
 };
-const readingOf = (input: unknown, path: string): { celsius: number; meters: number } => {
+interface Read {
+  readonly celsius: number;
+  readonly meters: number;
+  readonly unit: string;
+}
+
+const readingOf = (input: unknown, path: string): Read => {
   if (input === undefined) return fail("missing", path, input, "a record with temperature and height");
   const fields = expectFields(input, ["temperature", "height"], path);
-  const { celsius, meters } = allOf({
-    celsius: () => expectAir(fields.temperature, `${path}.temperature`, -60, 60).in("°C"),
+  const { air, meters } = allOf({
+    air: () => expectAir(fields.temperature, `${path}.temperature`, -60, 60),
     meters: () =>
       fields.height === undefined
         ? fail("missing", `${path}.height`, fields.height, "the height above the ground or turf")
@@ -46,7 +53,7 @@ const readingOf = (input: unknown, path: string): { celsius: number; meters: num
             `${path}.height`,
           ).in("m"),
   });
-  return { celsius, meters };
+  return { celsius: air.in("°C"), meters, unit: air.unit };
 };
 
 const errorOf = (input: unknown): number | null =>
@@ -159,7 +166,7 @@ export const inversionReading = (input: {
   return {
     type: "inversion-reading",
     version: 1,
-    difference: quantity(difference + 0, "°C diff"),
+    difference: inUnit(quantity(difference + 0, "°C diff"), lower.unit === "°F" ? "°F diff" : "°C diff"),
     state,
     findings: findingsOf(state, accuracy, lower.meters, upper.meters),
   };

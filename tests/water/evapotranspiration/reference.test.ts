@@ -409,6 +409,20 @@ describe("months, hours, temperatures only", () => {
     close(half.depth.in("mm"), half.value.in("mm/h") / 2);
   });
 
+  test("a low sun takes how clear it was, and a dark noon is a finding", () => {
+    const dawn = { ...hour, solar: quantity(1, "W/m2"), start: "2026-06-21T05:15-06:00" as Instant };
+    const measured = hourlyReferenceEvapotranspiration(dawn);
+    const codes = (found: typeof measured) => found.findings.map(({ code }) => code);
+    expect(measured.extraterrestrialRadiation.value).toBeGreaterThan(0);
+    expect(codes(measured)).toEqual(["water/darker-than-overcast"]);
+    const stated = hourlyReferenceEvapotranspiration({ ...dawn, clearnessBefore: percent(80) });
+    close(stated.clearness.in("%"), 80);
+    expect(stated.netLongwave.in("MJ/m2")).toBeGreaterThan(0);
+    expect(codes(stated)).toEqual([]);
+    const noon = hourlyReferenceEvapotranspiration({ ...hour, solar: quantity(0, "W/m2") });
+    expect(codes(noon)).toEqual(["water/darker-than-overcast"]);
+  });
+
   test("a night asks how clear it is, and a day does not", () => {
     const night = { ...hour, solar: quantity(0, "W/m2"), start: "2026-06-21T00:00-06:00" as Instant };
     expect(complaints(() => hourlyReferenceEvapotranspiration(night))).toEqual(["missing clearnessBefore"]);

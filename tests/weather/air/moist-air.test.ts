@@ -189,6 +189,16 @@ describe("inversionReading", () => {
       ...(accuracy === undefined ? {} : { accuracy: quantity(accuracy, "°C diff") }),
     });
 
+  it("says the difference on the scale of the thermometers", () => {
+    const thermometer = (degrees: number, height: number) => ({
+      temperature: f(degrees),
+      height: quantity(height, "ft"),
+    });
+    const { difference } = inversionReading({ lower: thermometer(61.5, 1), upper: thermometer(66, 9) });
+    expect(difference.unit).toBe("°F diff");
+    expect(difference.value).toBeCloseTo(4.5, 9);
+    expect(state(10, 12)).toMatchObject({ difference: { unit: "°C diff" } });
+  });
   it("is one wherever the upper air is warmer by more than the thermometers can err", () => {
     expect(state(15, 16, 0.4).state).toBe("inversion");
     expect(state(15, 16, 0.5).state).toBe("within the error of the thermometers");
