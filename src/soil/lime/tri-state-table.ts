@@ -4,6 +4,8 @@ import type { LimeTable } from "./lime-table.js";
 /**
  * US tons an acre to 8 in of limestone with a neutralizing value of 90 %, by SMP buffer pH, mineral soils. The
  * lime test index is ten times the buffer pH. The figures are from memory: only the heading and the rules were read.
+ * A later edition changed the rates of mineral soils: down by 30 to 35 % in Ohio, up by 10 to 20 % in Indiana and
+ * Michigan ("More changes to the Tri-State Fertilizer Recommendations", notes of a soil laboratory of the Great Lakes).
  */
 export const triStateTable: LimeTable = /* @__PURE__ */ frozen({
   by: "bufferPH",

@@ -62,6 +62,7 @@ describe("a table", () => {
       ["lime/table-from-memory", "warning"],
     ]);
     expect(smp.depth?.in("in")).toBe(8);
+    expect(smp.findings[0]?.text).toMatch(/The edition that came after has other rates/);
     const iowa = limeRequirement({ method: "buffer pH, Iowa", pH: 5, targetPH: 6.9, bufferPH: 5.8 });
     expect(iowa.findings.map(({ code }) => code)).toEqual(["lime/doubtful-figure"]);
   });
