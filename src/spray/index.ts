@@ -90,3 +90,6 @@ export {
 } from "./active/active-ingredient.js";
 export { type AsApplied, asApplied } from "./active/as-applied.js";
 export type { AnyQuantity, RemainingUnderLimit, StatedLimit } from "./active/stated-limits.js";
+
+// pump: the flow that boom and agitation ask of a pump.
+export { type PumpCapacity, pumpCapacity } from "./pump/pump-capacity.js";

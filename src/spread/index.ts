@@ -50,3 +50,12 @@ export { type HeaderStrips, headerStrips } from "./passes/header-strips.js";
 export { type PassRates, passRates } from "./passes/pass-rates.js";
 export { type PassCount, passesFor } from "./passes/passes-for.js";
 export { type Spreader, spreadWidth } from "./passes/spread-width.js";
+
+// ice: salt on walks and lots by the temperature of the pavement.
+export {
+  type DeicingRate,
+  type DeicingStep,
+  type DeicingTable,
+  deicingRate,
+  deicingTables,
+} from "./ice/deicing.js";

@@ -10,15 +10,9 @@ export { type WindReading, windAtHeight, windReading, windReadingAt } from "./ai
 
 // days: what a series of days says: its running mean, its runs on one side of a bound, its first and last frost.
 export { type DayRun, type DayRuns, dayRuns } from "./days/day-runs.js";
-export {
-  type FrostDates,
-  type FrostOdds,
-  type FrostSide,
-  type FrostState,
-  type FrostWinter,
-  frostChance,
-  frostDates,
-} from "./days/frost-dates.js";
+export { frostChance } from "./days/frost-chance.js";
+export { frostDates } from "./days/frost-dates.js";
+export type { FrostDates, FrostOdds, FrostSide, FrostState, FrostWinter } from "./days/frost-winters.js";
 export { type DayFigureBasis, type JoinedDays, joinedDays } from "./days/joined-days.js";
 export { dailyMeans, runningMean } from "./days/running-mean.js";
 

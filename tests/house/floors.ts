@@ -15,6 +15,8 @@ export const floorOf: Readonly<Record<string, number>> = {
   soil: 2,
   weather: 2,
   price: 2,
+  pest: 2,
+  indicator: 2,
   calendar: 1,
   numeric: 1,
   quantity: 1,

@@ -1,5 +1,6 @@
 import { calendarChecks } from "./calendar.js";
 import type { LeftOut, PublishedCheck } from "./check.js";
+import { indicatorChecks } from "./indicator.js";
 import { intervalChecks, intervalLeftOut } from "./interval.js";
 import { numericChecks } from "./numeric.js";
 import { nutrientChecks, nutrientLeftOut } from "./nutrient.js";
@@ -9,7 +10,9 @@ import { nutrientRateChecks, nutrientRateLeftOut } from "./nutrient-rates.js";
 import { nutrientSaltChecks, nutrientSaltLeftOut } from "./nutrient-salt.js";
 import { nutrientSeasonChecks, nutrientSeasonLeftOut } from "./nutrient-season.js";
 import { nutrientWorkedChecks } from "./nutrient-worked.js";
+import { pestChecks } from "./pest.js";
 import { planChecks, planLeftOut } from "./plan.js";
+import { priceChecks } from "./price.js";
 import { siteChecks, siteLeftOut } from "./site.js";
 import { siteFieldChecks } from "./site-field.js";
 import { siteWorkedChecks } from "./site-worked.js";
@@ -35,6 +38,7 @@ import { waterChecks } from "./water.js";
 import { waterFao56Checks } from "./water-fao56.js";
 import { waterTurfChecks, waterTurfLeftOut } from "./water-turf.js";
 import { weatherChecks } from "./weather.js";
+import { deicingChecks, pumpChecks } from "./winter-and-pump.js";
 
 /** Every published check, by room. */
 export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
@@ -50,11 +54,14 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...nutrientInjectionChecks,
     ...nutrientWorkedChecks,
   ],
+  indicator: indicatorChecks,
+  pest: pestChecks,
+  price: priceChecks,
   plan: planChecks,
   site: [...siteChecks, ...siteWorkedChecks, ...siteFieldChecks],
   soil: [...soilLimeChecks, ...soilTestChecks, ...soilWaterChecks],
-  spray: [...sprayChecks, ...sprayActiveChecks, ...sprayNozzleChecks],
-  spread: [...spreadReadChecks, ...spreadDerivedChecks, ...spreadWorkedChecks],
+  spray: [...sprayChecks, ...sprayActiveChecks, ...sprayNozzleChecks, ...pumpChecks],
+  spread: [...spreadReadChecks, ...spreadDerivedChecks, ...spreadWorkedChecks, ...deicingChecks],
   stand: [...mowingChecks, ...seedChecks, ...plantingChecks, ...turfWorkChecks],
   weather: weatherChecks,
   tank: [...tankChecks, ...tankOrderChecks, ...tankWaterChecks, ...tankJarRinseChecks, ...tankActiveChecks],

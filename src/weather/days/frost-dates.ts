@@ -3,7 +3,6 @@ import {
   type CivilDate,
   type DailySeries,
   daysBetween,
-  isLeapYear,
   type MonthDay,
   monthDay,
   seriesEnd,
@@ -21,49 +20,16 @@ import {
   quantity,
 } from "../../quantity/index.js";
 import { checkedTemperatureSeries, expectDays } from "./checked-series.js";
+import {
+  type FrostDates,
+  type FrostOdds,
+  type FrostSide,
+  type FrostState,
+  type FrostWinter,
+  type Known,
+  knownOf,
+} from "./frost-winters.js";
 import { summerFrosts } from "./summer-frosts.js";
-
-/** One winter, from the middle of one summer to the next. */
-export interface FrostWinter {
-  /** The first day that belongs to it. */
-  readonly from: CivilDate;
-  /** `null` where it had none, or where the record lacks too many days before it to tell. */
-  readonly firstFrost: CivilDate | null;
-  readonly lastFrost: CivilDate | null;
-  readonly firstState: FrostState;
-  readonly lastState: FrostState;
-}
-
-/** Whether a date counts: there was a frost, there was none in a whole record, or too many days are missing to tell. */
-export type FrostState = "frost" | "no frost" | "not known";
-
-/** A date with a stated chance. */
-export interface FrostOdds {
-  readonly percent: number;
-  /** `null` where so few winters had a frost that no date has this chance. */
-  readonly date: MonthDay | null;
-}
-
-/** First and last frosts of a record of years, with the dates for stated chances. */
-export interface FrostDates {
-  readonly type: "frost-dates";
-  readonly version: 1;
-  readonly threshold: Quantity<"temperature", "none">;
-  readonly winters: readonly FrostWinter[];
-  /** Chance of a frost on a later date: spring. */
-  readonly last: FrostSide;
-  /** Chance of a frost on an earlier date: fall. */
-  readonly first: FrostSide;
-  readonly findings: readonly Finding[];
-}
-
-/** One side of the winter. */
-export interface FrostSide {
-  /** Winters that can be told, those without a frost counted. */
-  readonly winters: number;
-  readonly withoutFrost: number;
-  readonly odds: readonly FrostOdds[];
-}
 
 const utah = {
   title: "Freeze dates: reading the table",
@@ -91,17 +57,6 @@ const firstBelow = (
   }
   return { date: null, state: gaps > missing ? "not known" : "no frost" };
 };
-
-/** Days from the dividing day to a date. */
-type Known = readonly { readonly winter: FrostWinter; readonly day: number | null }[];
-
-const knownOf = (winters: readonly FrostWinter[], side: "first" | "last"): Known =>
-  winters
-    .filter((winter) => winter[`${side}State`] !== "not known")
-    .map((winter) => {
-      const date = winter[`${side}Frost`];
-      return { winter, day: date === null ? null : daysBetween(winter.from, date) };
-    });
 
 /** The date that `percent` of the winters passed with a frost beyond it, or that no date has this chance. */
 const oddsOf = (known: Known, side: "first" | "last", percent: number): FrostOdds => {
@@ -254,60 +209,3 @@ const findingsOf = (winters: number): Finding[] =>
           source: utah,
         },
       ];
-
-/**
- * The share of the known winters with a frost after a date (spring) or before it (fall), in percent.
- *
- * @param input.date - a day of the year, or a date
- * @throws RatewrightError `missing` where no winter of the record is known; `date`, `type`
- * Source: as for {@link frostDates}.
- *
- * @example
- * ```ts
- * import { dailySeries, frostDates, frostChance } from "ratewright";
- * const record = dailySeries({
- *   start: "2024-07-24", unit: "°C", what: "lowest air temperature", source: "invented",
- *   values: Array.from({ length: 365 }, (_, i) => (i === 100 || i === 270 ? -2 : 12)),
- * });
- * const dates = frostDates({ minima: record });
- * dates.winters[1]?.lastFrost; // => "2025-04-20"
- * frostChance({ dates, date: "04-19", side: "after" }).in("%"); // => 100
- * frostChance({ dates, date: "04-20", side: "after" }).in("%"); // => 0
- * ```
- */
-export const frostChance = (input: {
-  readonly dates: FrostDates;
-  readonly date: MonthDay;
-  readonly side: "after" | "before";
-}): Quantity<"1", "none"> => {
-  const fields = expectFields(input, ["dates", "date", "side"]);
-  const { date, side } = allOf({
-    date: () => monthDay(fields.date, "date"),
-    side: () =>
-      fields.side === "after" || fields.side === "before"
-        ? fields.side
-        : fail(fields.side === undefined ? "missing" : "type", "side", fields.side, '"after" or "before"'),
-  });
-  const dates = fields.dates as FrostDates | undefined;
-  if (dates?.type !== "frost-dates" || !Array.isArray(dates.winters)) {
-    return fail(dates === undefined ? "missing" : "type", "dates", dates, "frost dates, made by frostDates");
-  }
-  const known = knownOf(dates.winters, side === "after" ? "last" : "first");
-  if (known.length === 0) return fail("missing", "dates.winters", "no winter that is known", "at least one");
-  const beyond = known.filter(({ winter, day }) => {
-    if (day === null) return false;
-    const asked = daysFrom(winter.from, date);
-    return side === "after" ? day > asked : day < asked;
-  });
-  return quantity((100 * beyond.length) / known.length, "%");
-};
-
-/** Days from a dividing day to the next day of that name; 29 February counts as 1 March in common years. */
-const daysFrom = (from: CivilDate, date: MonthDay): number => {
-  for (const year of [yearOf(from), yearOf(from) + 1]) {
-    const day = date === "02-29" && !isLeapYear(year) ? "03-01" : date;
-    const days = daysBetween(from, `${String(year).padStart(4, "0")}-${day}` as CivilDate);
-    if (days >= 0 && days < 366) return days;
-  }
-  return fail("date", "date", date, "a day of the year");
-};

@@ -4,7 +4,7 @@ import {
   dailySeries,
   dailyTemperatures,
 } from "../../calendar/index.js";
-import { allOf, expectFields, expectRecord, fail } from "../../quantity/index.js";
+import { allOf, expectFields, fail } from "../../quantity/index.js";
 import { checkedSeries, expectDays } from "./checked-series.js";
 
 /**
@@ -24,7 +24,8 @@ import { checkedSeries, expectDays } from "./checked-series.js";
  * ```
  */
 export const dailyMeans = (temperatures: DailyTemperatures): DailySeries => {
-  expectRecord(temperatures, "temperatures", "daily temperatures");
+  const known = ["type", "version", "start", "unit", "min", "max", "sensor", "source"] as const;
+  expectFields(temperatures, known, "temperatures");
   if (temperatures.type !== "daily-temperatures") {
     return fail("type", "temperatures", temperatures, "daily temperatures, made by dailyTemperatures");
   }

@@ -77,7 +77,13 @@ describe("dailyMeans", () => {
       max: [10, 12, null],
     });
     expect(dailyMeans(days)).toMatchObject({ unit: "°C", values: [7, null, null] });
-    expect(problems(() => dailyMeans(series([1]) as never))).toEqual(["type temperatures"]);
+    expect(problems(() => dailyMeans({ ...days, type: "daily-series" } as never))).toEqual([
+      "type temperatures",
+    ]);
+    expect(problems(() => dailyMeans(series([1]) as never))).toEqual([
+      "type temperatures.what",
+      "type temperatures.values",
+    ]);
   });
 });
 
@@ -276,6 +282,15 @@ describe("frostDates", () => {
       problems(() => frostDates({ minima: series([1]), percents: [0], divide: "2-2" as never })),
     ).toEqual(["range percents[0]", "date divide"]);
     const dates = frostDates({ minima: series([1]) });
+    const broken = { ...dates, winters: [{ from: "2000-07-24", lastFrost: "soon", lastState: "frost" }] };
+    expect(problems(() => frostChance({ dates: broken as never, date: "04-01", side: "after" }))).toEqual([
+      "date dates.winters[0].lastFrost",
+    ]);
+    expect(
+      problems(() =>
+        frostChance({ dates: { ...dates, winters: [null] } as never, date: "04-01", side: "after" }),
+      ),
+    ).toEqual(["type dates.winters[0]"]);
     expect(problems(() => frostChance({ dates, date: "04-01", side: "after" }))).toEqual([
       "missing dates.winters",
     ]);

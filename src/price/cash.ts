@@ -1,0 +1,78 @@
+import { expectQuantity, fail, Quantity, quantityOf } from "../quantity/index.js";
+
+/** An amount of money in one currency. */
+export type Money<C extends string> = Quantity<`money:${C}`, "none">;
+/** Money per time: a wage, a machine rate. */
+export type MoneyPerTime<C extends string> = Quantity<`money:${C}/time`, "none">;
+/** A span of time. */
+export type Time = Quantity<"time", "none">;
+/** A share. */
+export type Share = Quantity<"1", "none">;
+
+/** Money read at a door: the number in the unit asked for, and the currency. */
+export interface Cash {
+  readonly value: number;
+  readonly currency: string;
+}
+
+/** A sum of money. */
+export const cash = <C extends string>(value: number, currency: C): Money<C> => {
+  const unit = `money:${currency}` as const;
+  return new Quantity(value + 0, unit, "none", unit);
+};
+
+/** Money per hour. */
+export const cashPerHour = <C extends string>(value: number, currency: C): MoneyPerTime<C> =>
+  new Quantity(value + 0, `money:${currency}/h`, "none", `money:${currency}/time` as const);
+
+/**
+ * Takes money, or money per something, as a number; `per` is the unit below the line, as `"h"`. Throws where it is none,
+ * below zero, or another currency than `like`.
+ */
+export const expectCash = (
+  input: unknown,
+  path: string,
+  asked: { readonly per?: string; readonly what: string; readonly like?: string | undefined },
+): Cash => {
+  const { per, what, like } = asked;
+  const example = `${what}, such as money(20, "USD")${per === undefined ? "" : ` per 1 ${per}`}`;
+  if (input === undefined || input === null) return fail("missing", path, input, example);
+  const { value, unit, of } = Object(input) as { value?: unknown; unit?: unknown; of?: unknown };
+  if (typeof unit !== "string" || typeof value !== "number") return fail("type", path, input, example);
+  const q = quantityOf(value, unit, typeof of === "string" ? of : "none", path);
+  const currency = /^money:([A-Z]{3})(?=\/|$)/.exec(q.unit)?.[1];
+  if (currency === undefined) return fail("unit/mismatch", path, q, example);
+  if (like !== undefined && currency !== like) {
+    return fail(
+      "unit/mismatch",
+      path,
+      q,
+      `${what} in ${like}, as the first amount is: there are no exchange rates here`,
+    );
+  }
+  const wanted = per === undefined ? `money:${currency}` : `money:${currency}/${per}`;
+  const { dimension } = quantityOf(0, wanted, "none", path);
+  const read = expectQuantity(q, { dimension, of: "none", bound: "non-negative" }, path);
+  return { value: read.in(wanted as never), currency };
+};
+
+/** Takes a share of 0 up to, not including, `below` percent (any height where it is left out), as a number of percent. */
+export const expectShare = (input: unknown, path: string, what: string, below?: number): number => {
+  if (input === undefined) return fail("missing", path, input, `${what}, 0 % where there is none`);
+  const share = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
+  const percent = share.in("%");
+  return below === undefined || percent < below
+    ? percent
+    : fail("range", path, share, `less than ${below} %`);
+};
+
+/** Takes hours. */
+export const expectHours = (
+  input: unknown,
+  path: string,
+  what: string,
+  bound: "positive" | "non-negative",
+): number => {
+  if (input === undefined) return fail("missing", path, input, what);
+  return expectQuantity(input, { dimension: "time", of: "none", bound }, path).in("h");
+};

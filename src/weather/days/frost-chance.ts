@@ -1,0 +1,103 @@
+import {
+  type CivilDate,
+  civilDate,
+  daysBetween,
+  isLeapYear,
+  type MonthDay,
+  monthDay,
+  yearOf,
+} from "../../calendar/index.js";
+import {
+  allOf,
+  checks,
+  expectFields,
+  expectOneOf,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
+import { type FrostDates, type FrostState, type FrostWinter, knownOf } from "./frost-winters.js";
+
+/**
+ * The share of the known winters with a frost after a date (spring) or before it (fall), in percent.
+ *
+ * @param input.date - a day of the year, or a date
+ * @throws RatewrightError `missing` where no winter of the record is known; `date`, `type`
+ * Source: as for `frostDates`.
+ *
+ * @example
+ * ```ts
+ * import { dailySeries, frostDates, frostChance } from "ratewright";
+ * const record = dailySeries({
+ *   start: "2024-07-24", unit: "°C", what: "lowest air temperature", source: "invented",
+ *   values: Array.from({ length: 365 }, (_, i) => (i === 100 || i === 270 ? -2 : 12)),
+ * });
+ * const dates = frostDates({ minima: record });
+ * dates.winters[1]?.lastFrost; // => "2025-04-20"
+ * frostChance({ dates, date: "04-19", side: "after" }).in("%"); // => 100
+ * frostChance({ dates, date: "04-20", side: "after" }).in("%"); // => 0
+ * ```
+ */
+export const frostChance = (input: {
+  readonly dates: FrostDates;
+  readonly date: MonthDay;
+  readonly side: "after" | "before";
+}): Quantity<"1", "none"> => {
+  const fields = expectFields(input, ["dates", "date", "side"]);
+  const { date, side } = allOf({
+    date: () => monthDay(fields.date, "date"),
+    side: () =>
+      fields.side === "after" || fields.side === "before"
+        ? fields.side
+        : fail(fields.side === undefined ? "missing" : "type", "side", fields.side, '"after" or "before"'),
+  });
+  const dates = fields.dates as FrostDates | undefined;
+  if (dates?.type !== "frost-dates" || !Array.isArray(dates.winters)) {
+    return fail(dates === undefined ? "missing" : "type", "dates", dates, "frost dates, made by frostDates");
+  }
+  const known = knownOf(readWinters(dates.winters), side === "after" ? "last" : "first");
+  if (known.length === 0) return fail("missing", "dates.winters", "no winter that is known", "at least one");
+  const beyond = known.filter(({ winter, day }) => {
+    if (day === null) return false;
+    const asked = daysFrom(winter.from, date);
+    return side === "after" ? day > asked : day < asked;
+  });
+  return quantity((100 * beyond.length) / known.length, "%");
+};
+
+/** Winters that may come from JSON. */
+const readWinters = (winters: readonly unknown[]): FrostWinter[] => {
+  const door = checks();
+  const read = winters.slice(0, 10_000).flatMap((one, i) => {
+    const at = `dates.winters[${i}]`;
+    const dateOrNone = (input: unknown, path: string): CivilDate | null =>
+      input === null || input === undefined ? null : civilDate(input as CivilDate, path);
+    const stateOf = (input: unknown, path: string): FrostState =>
+      input === undefined ? "not known" : expectOneOf(input, ["frost", "no frost", "not known"], path);
+    return (
+      door.run(() => {
+        const record = expectRecord(one, at);
+        return allOf({
+          from: () => civilDate(record.from as CivilDate, `${at}.from`),
+          firstFrost: () => dateOrNone(record.firstFrost, `${at}.firstFrost`),
+          lastFrost: () => dateOrNone(record.lastFrost, `${at}.lastFrost`),
+          firstState: () => stateOf(record.firstState, `${at}.firstState`),
+          lastState: () => stateOf(record.lastState, `${at}.lastState`),
+        });
+      }) ?? []
+    );
+  });
+  door.done();
+  return read;
+};
+
+/** Days from a dividing day to the next day of that name; 29 February counts as 1 March in common years. */
+const daysFrom = (from: CivilDate, date: MonthDay): number => {
+  for (const year of [yearOf(from), yearOf(from) + 1]) {
+    const day = date === "02-29" && !isLeapYear(year) ? "03-01" : date;
+    const days = daysBetween(from, `${String(year).padStart(4, "0")}-${day}` as CivilDate);
+    if (days >= 0 && days < 366) return days;
+  }
+  return fail("date", "date", date, "a day of the year");
+};

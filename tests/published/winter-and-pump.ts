@@ -1,0 +1,76 @@
+import { deicingRate, pumpCapacity, quantity } from "../../src/index.js";
+import type { PublishedCheck } from "./check.js";
+
+const pump = (boom: Parameters<typeof pumpCapacity>[0]) => pumpCapacity(boom);
+const none = quantity(0, "%");
+
+/** The pump of a sprayer. */
+export const pumpChecks: readonly PublishedCheck[] = [
+  {
+    entry: "pump-001",
+    formulas: ["pumpCapacity"],
+    source: {
+      title: "Sprayer pumps",
+      publisher: "University of Missouri, Integrated Pest & Crop Management 15(5)",
+      year: 2005,
+      where: "article 6, example of a medium sprayer",
+      url: "http://ppp.missouri.edu/newsletters/ipcm/archives/v15n5/ipmltr6.htm",
+    },
+    reached: "read",
+    given: "60 ft, 8 mph, 20 gal/acre; approximately 20 gal/min",
+    answers: [{ of: "gal/min to the boom", printed: 20, to: 2 }],
+    compute: () => [
+      pump({
+        applicationVolume: quantity(20, "gal/acre", "spray"),
+        speed: quantity(8, "mi/h"),
+        swath: quantity(60, "ft"),
+        tank: quantity(500, "gal"),
+        agitation: none,
+        reserve: none,
+      }).boom.in("gal/min"),
+    ],
+  },
+  {
+    entry: "pump-002",
+    formulas: ["pumpCapacity"],
+    source: {
+      title: "Spray manual videos: pumps and agitation",
+      publisher: "Grains Research and Development Corporation, Australia",
+      where: "6,500 L tank, 3 % a minute",
+      url: "https://grdc.com.au/resources-and-publications/grownotes/technical-manuals/spray-application-manual/spray-manual-videos",
+    },
+    reached: "read",
+    given: "6,500 L, 3 % of it a minute; about 200 L/min",
+    answers: [{ of: "L/min for agitation", printed: 200, to: 100 }],
+    compute: () => [
+      pump({
+        boom: quantity(70, "L/min"),
+        tank: quantity(6500, "L"),
+        agitation: quantity(3, "%"),
+        reserve: none,
+      }).agitation.in("L/min"),
+    ],
+  },
+];
+
+/** Salt on walks. */
+export const deicingChecks: readonly PublishedCheck[] = [
+  {
+    entry: "ice-001",
+    formulas: ["deicingRate"],
+    source: {
+      title: "Parking lot and sidewalk deicing: application rates by pavement temperature",
+      publisher: "DuPage River Salt Creek Workgroup",
+      where: "table, read as an excerpt; title paraphrased",
+    },
+    reached: "read",
+    kind: "transcription",
+    given: "pavement of 32, 27, 22, 17 and 10 °F",
+    answers: [3, 5, 6, 7, 8].map((printed) => ({ of: "lb/1000 ft2", printed, to: 1 })),
+    compute: () =>
+      [32, 27, 22, 17, 10].map(
+        (pavement) =>
+          deicingRate({ pavement: quantity(pavement, "°F") }).rate?.in("lb/1000 ft2") ?? Number.NaN,
+      ),
+  },
+];
