@@ -94,6 +94,7 @@ export {
 export { type FormatOptions, format } from "./text/format.js";
 export type { DecimalSign } from "./text/number-text.js";
 export { parseQuantity, parseRange, type QuantityRange } from "./text/parse.js";
+export type { Measures } from "./text/text-reading.js";
 export { suggestSubstance, suggestUnit } from "./text/suggest.js";
 export { type FromUcumOptions, fromUcum, toUcum } from "./text/ucum.js";
 

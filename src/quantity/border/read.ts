@@ -1,10 +1,12 @@
-import { type Problem, RatewrightError, shown } from "../errors/errors.js";
+import { fail, type Problem, RatewrightError, shown } from "../errors/errors.js";
+import { expectFields, expectOneOf } from "../errors/expect-fields.js";
 import { type CheckedSubstance, isSubstance, type SubstanceHint } from "../substance/substances.js";
 import { unitsIn } from "../text/choices.js";
 import { cleanText, textLimit } from "../text/clean-text.js";
 import { type DecimalSign, scanNumber } from "../text/number-text.js";
-import { readText } from "../text/parse.js";
+import { readText } from "../text/read-text.js";
 import { suggestSubstance, suggestUnit } from "../text/suggest.js";
+import type { Measures } from "../text/text-reading.js";
 import { readRest } from "../text/unit-reading.js";
 import type { Dimension } from "../unit/dimensions.js";
 import { exampleUnit, siblingUnit } from "../unit/near-units.js";
@@ -34,6 +36,8 @@ export interface ExpectedQuantity {
   readonly path?: string;
   /** The sign before the decimals in texts; `"."` where left out. */
   readonly decimal?: DecimalSign;
+  /** Whose measures a text means that does not say it; `"US"` where left out. Units of records are exact names. */
+  readonly measures?: Measures;
 }
 
 /** Path of a part of the input: `""` for the whole. */
@@ -101,7 +105,11 @@ const unknownUnit = (unit: string, dimension: Dimension | undefined, expected: s
     return problem("unit/unknown", "unit", shown(unit), expected, near);
   const read = readRest(cleanText(unit), dimension);
   if (read.unit !== undefined && read.divisor !== 1) {
-    const how = `divide the value by ${read.divisor} and give ${read.unit}, or read the text as a whole with parseQuantity`;
+    const sum =
+      read.divisor < 1
+        ? `multiply the value by ${Math.round(1 / read.divisor)}`
+        : `divide the value by ${read.divisor}`;
+    const how = `${sum} and give ${read.unit}, or read the text as a whole with parseQuantity`;
     return {
       ...problem("unit/unknown", "unit", shown(unit), `${expected}; ${how}`),
       params: { unit: read.unit, divisor: read.divisor },
@@ -113,6 +121,7 @@ const unknownUnit = (unit: string, dimension: Dimension | undefined, expected: s
     return problem("unit/unknown", "unit", shown(unit), period);
   }
   const choices = unitsIn(found.choices ?? []);
+  if (choices.length === 0) return problem("unit/unknown", "unit", shown(unit), found.expected);
   return { ...problem("unit/ambiguous", "unit", shown(unit), found.expected), choices };
 };
 
@@ -239,10 +248,23 @@ export function readQuantity(input: unknown, expected: ExpectedQuantity): unknow
     : reading;
 }
 
+const expectedNames = ["dimension", "of", "bound", "path", "decimal", "measures"] as const;
+
 /** Refuses an expectation that nothing could meet. */
-export const checkExpected = (expected: { readonly dimension: unknown; readonly of?: unknown }): void => {
-  expectDimension(expected?.dimension, "expected.dimension");
-  const of = expected.of;
+export const checkExpected = (expected: unknown): void => {
+  const wanted = expectFields(
+    expected,
+    expectedNames,
+    "expected",
+    'what is expected, such as { dimension: "mass" }',
+  );
+  expectDimension(wanted.dimension, "expected.dimension");
+  const { of, bound, decimal, measures, path } = wanted;
+  if (bound !== undefined) expectOneOf(bound, ["positive", "non-negative", "any"], "expected.bound");
+  if (decimal !== undefined) expectOneOf(decimal, [".", ","], "expected.decimal");
+  if (measures !== undefined) expectOneOf(measures, ["US", "imperial"], "expected.measures");
+  if (path !== undefined && typeof path !== "string")
+    fail("type", "expected.path", path, "the name of a field");
   if (of !== undefined && (typeof of !== "string" || (of !== "none" && !isSubstance(of)))) {
     throw new RatewrightError({
       code: "substance/unknown",

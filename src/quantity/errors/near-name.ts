@@ -17,8 +17,13 @@ export const nearName = (name: string, known: readonly string[]): string | undef
   if (typeof name !== "string") fail("type", "name", name, "a name");
   if (!Array.isArray(known)) fail("type", "known", known, "a list of names");
   if (name.length > 64) return undefined;
+  const other = sameThing[name.toLowerCase()];
+  if (other !== undefined && known.includes(other)) return other;
   return known.find((other) => typeof other === "string" && isNear(other, name));
 };
+
+/** What the trade calls a package. */
+const sameThing: Readonly<Record<string, string>> = { bag: "package", sack: "package", jug: "package" };
 
 const isNear = (a: string, b: string): boolean => {
   if (Math.abs(a.length - b.length) > 2) return false;
@@ -26,5 +31,7 @@ const isNear = (a: string, b: string): boolean => {
   const [long, short] = a.length >= b.length ? [letters(a), letters(b)] : [letters(b), letters(a)];
   let rest = short;
   for (const letter of long) rest = rest.replace(letter, "");
-  return rest.length <= 1 && a.slice(0, 1).toLowerCase() === b.slice(0, 1).toLowerCase();
+  // letters that the longer one has alone: bag is not basis
+  const alone = long.length - short.length + rest.length;
+  return rest.length <= 1 && alone <= 2 && a.slice(0, 1).toLowerCase() === b.slice(0, 1).toLowerCase();
 };

@@ -1,10 +1,11 @@
 import { fail } from "../errors/errors.js";
+import { frozen } from "../errors/frozen.js";
 
 /**
  * What a quantity is a quantity of. The set is closed, plus ids (`product:feed-a`) and what a caller
  * declares with `other:`.
  */
-export const substances = [
+export const substanceTokens = [
   "none",
   // an area that a formula could confuse: these are neutral in products, like "none"
   "treated",
@@ -56,8 +57,14 @@ export const substances = [
   "pure live seed",
 ] as const;
 
+/**
+ * What a quantity is a quantity of. The set is closed, plus ids (`product:feed-a`) and what a caller
+ * declares with `other:`.
+ */
+export const substances: typeof substanceTokens = /* @__PURE__ */ frozen(substanceTokens);
+
 /** The substances without an id. */
-export type PlainSubstance = (typeof substances)[number];
+export type PlainSubstance = (typeof substanceTokens)[number];
 
 /** One substance: a name of the closed set, or one that carries an id. */
 export type AtomicSubstance =
@@ -71,7 +78,7 @@ export type AtomicSubstance =
 /** Neutral in products: they say nothing about the stuff. */
 export type NeutralSubstance = "none" | "treated" | "gross" | "plan";
 
-const names: ReadonlySet<string> = /* @__PURE__ */ new Set<string>(substances);
+const names: ReadonlySet<string> = /* @__PURE__ */ new Set<string>(substanceTokens);
 
 /** What {@link isSubstance} knows of a text: one name of a substance, or two as `N/product`. */
 export type Substance = AtomicSubstance | `${string}/${string}`;
@@ -185,7 +192,7 @@ export type PerSubstance<A extends string, B extends string> = B extends Neutral
             : never
           : `${A}/${B}`;
 
-const neutral: readonly string[] = /* @__PURE__ */ substances.slice(0, 4);
+const neutral: readonly string[] = /* @__PURE__ */ substanceTokens.slice(0, 4);
 const isNeutral = (s: string): boolean => neutral.includes(s);
 type Split = readonly [string, string?];
 const join = (top: string, bottom = "none"): string =>

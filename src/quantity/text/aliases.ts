@@ -9,6 +9,8 @@ export interface NameReading {
   readonly sure?: string;
   /** What a refusal names: each can be typed back. */
   readonly choices: readonly string[];
+  /** How many of the unit the name stands for, where that is not one: a stone is 14 lb. */
+  readonly size?: number;
 }
 
 /** Names that people write, per unit, in small letters and without full stops and brackets. */
@@ -172,10 +174,33 @@ const unclear = (key: string): NameReading | undefined => {
   if (/^kelvins?$/.test(key)) return { reads: ["K", "°C diff"], sure: "K", choices: [] };
   if (/^(?:oz|ozs|ounces?)$/.test(key)) return several(["oz"], ["oz av", "fl oz"]);
   if (/^tons?$/.test(key)) return several([], ["US ton", "tonne"]);
+  if (/^(?:cwts?|hundredweights?)$/.test(key)) return several([], ["short cwt", "long cwt"]);
+  // a spoon and a cup of Great Britain are metric, and of another size
+  if (/^imp (?:cups?|tbsps?|tablespoons?|tsps?|teaspoons?|bu|bushels?)$/.test(key))
+    return several([], [key.replace("imp", "US")]);
   if (/^grs?$/.test(key)) return several([], ["grain", "g"]);
   if (/^(?:ppm|parts? per million)$/.test(key)) return several([], ["ppm w/w", "ppm v/v", "mg/L"]);
   if (/^(?:gdd|dd|growing degree days?|degree days?)$/.test(key)) return several([], ["°F d", "°C d"]);
   return undefined;
+};
+
+/**
+ * Measures that are multiples of a unit: an imperial pint is 1/8 of the imperial gallon (UK Units of Measurement
+ * Regulations 1995); a stone is 14 lb (UK Weights and Measures Act 1985, schedule 1); the short and the long hundredweight
+ * are 100 and 112 lb and the long ton 2240 lb (NIST Handbook 44, appendix C).
+ */
+const multiples: readonly (readonly [name: RegExp, unit: string, size: number])[] = [
+  [/^(?:imp|imperial|uk) (?:pts?|pints?)$/, "imp gal", 1 / 8],
+  [/^(?:imp|imperial|uk) (?:qts?|quarts?)$/, "imp gal", 1 / 4],
+  [/^stones?$/, "lb", 14],
+  [/^(?:short|us) (?:cwts?|hundredweights?)$/, "lb", 100],
+  [/^(?:long|imp|imperial|uk) (?:cwts?|hundredweights?)$/, "lb", 112],
+  [/^(?:long|imp|imperial|uk) tons?$/, "lb", 2240],
+];
+
+const multiple = (key: string): NameReading | undefined => {
+  const row = multiples.find(([name]) => name.test(key));
+  return row === undefined ? undefined : { ...one(row[1]), size: row[2] };
 };
 
 /** The currencies that are known by their code alone. LBS and GAL have the form of a code, too. */
@@ -249,5 +274,5 @@ export const readUnitName = (text: string): NameReading | undefined => {
   if (currencies.test(name)) return one(`money:${name}`);
   if (key.length < 2 && key !== "%") return undefined;
   const unit = key === "%" ? "%" : plainName(key);
-  return unit === undefined ? undefined : one(unit);
+  return unit === undefined ? multiple(key) : one(unit);
 };

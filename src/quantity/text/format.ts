@@ -1,5 +1,5 @@
 import { fail } from "../errors/errors.js";
-import { expectRecord } from "../errors/expect.js";
+import { expectFields } from "../errors/expect-fields.js";
 import { splitUnit, unitDimension } from "../unit/unit-facts.js";
 import { unitName, unitSymbol } from "../unit/unit-names.js";
 import type { CheckedUnitOf, Unit, UnitHint } from "../unit/unit-text.js";
@@ -18,6 +18,15 @@ export interface FormatOptions {
   /** Whether the substance is written; it is where left out. */
   readonly substance?: boolean;
 }
+
+const optionNames = [
+  "unit",
+  "locale",
+  "maximumFractionDigits",
+  "significantDigits",
+  "unitDisplay",
+  "substance",
+] as const;
 
 type Style = "symbol" | "name" | "unit";
 
@@ -134,7 +143,7 @@ export const format = <D extends string, S extends string, U extends UnitHint<D>
   options: FormatOptions & { readonly unit?: CheckedUnitOf<U, D> | Unit<NoInfer<D>> } = {},
 ): string => {
   const given = operand(q, "quantity");
-  expectRecord(options, "options", "a record of options");
+  expectFields(options, optionNames, "options", "a record of options");
   const unit = (options.unit as string | undefined) ?? given.unit;
   const value = unit === given.unit ? given.value : converted(given.value, given.unit, unit);
   const locale = options.locale ?? "en-US";

@@ -36,7 +36,7 @@ const distance = (a: string, b: string, limit: number): number => {
  * there is another thing or another size.
  */
 const strangers =
-  /^(?:mcg|mgd|kip|cwt|dam|dag|hm|dm|ksi|psf|bbls?|barrels?|bags?|rods?|chains?|links?|drams?|dr|peck|gill|pinch|k?cal|lbf|kgf|degk|degr|us tonne|phosphite|phosphide|phosphine|sul(?:f|ph)ite|sul(?:f|ph)ide|nitrite|nitride|chlorate|chlorite|carbide|silicone|ammoni(?:a|um)|bromide|iodide)$/;
+  /^(?:mcg|mgd|kip|cwt|dam|dag|hm|dm|ksi|psf|bbls?|barrels?|bags?|rods?|chains?|links?|drams?|dr|peck|gill|pinch|k?cal|lbf|kgf|degk|degr|us tonne|phosphite|phosphide|phosphine|sul(?:f|ph)ite|sul(?:f|ph)ide|nitrite|nitride|chlorate|chlorite|carbide|silicone|ammoni(?:a|um)|bromide|iodide|[mun]?mol|moles?|kmol|[km]?j|joules?|[km]?w|watts?|hp|btu|lux|kn|newtons?|volts?|amps?|hertz|hz|daltons?)$/;
 const prefixes = /^(?:kilo|mega|giga|centi|deci|hecto|deca|milli|micro|nano|[kmcdhunµ])(?=(.+))/;
 const bare = (text: string): string => text.replace(/[^a-z\d]/g, "");
 
@@ -92,6 +92,7 @@ const nearest = (
  */
 export const suggestUnit = (text: string, dimension?: Dimension): string | undefined => {
   if (typeof text !== "string" || text.length > longest) return undefined;
+  if (dimension !== undefined && typeof dimension !== "string") return undefined;
   const fits = (unit: string): boolean => {
     const measured = unitDimension(unit);
     return measured !== undefined && (dimension === undefined || measured === dimension);

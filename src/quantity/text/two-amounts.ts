@@ -18,7 +18,8 @@ export const twoAmounts = (value: number, rest: string): string | undefined => {
   const second = readRest(two, dimension);
   if (second.unit === undefined || unitDimension(second.unit) !== dimension) return undefined;
   const { top, bottom } = ratioOf(second.unit, first.unit, "text");
-  const sum = value + Math.sign(value || 1) * ((Number(digits) * top) / bottom);
+  const more = (Number(digits) * top) / bottom / second.divisor;
+  const sum = value / first.divisor + Math.sign(value || 1) * more;
   const of = second.of ?? first.of;
   return `${Number(sum.toPrecision(12))} ${first.unit}${of === undefined ? "" : ` of ${of}`}`;
 };

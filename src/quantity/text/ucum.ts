@@ -1,4 +1,5 @@
 import { fail } from "../errors/errors.js";
+import { expectFields, expectOneOf } from "../errors/expect-fields.js";
 import type { BaseUnit } from "../unit/base-units.js";
 import type { Dimension } from "../unit/dimensions.js";
 import { allBaseUnits, isBaseUnit, splitUnit, unitDimension } from "../unit/unit-facts.js";
@@ -190,6 +191,8 @@ const splitOutside = (code: string, sign: string): readonly string[] => {
  * ```
  */
 export const fromUcum = (code: string, options: FromUcumOptions = {}): Unit<Dimension> => {
+  const { survey: foot } = expectFields(options, ["survey"], "options", "a record of options");
+  if (foot !== undefined) expectOneOf(foot, ["refuse", "as international"], "options.survey");
   const expected = "a UCUM code of a unit in the table, or a quotient of such codes";
   if (typeof code !== "string" || code === "" || code.length > 100)
     return fail("unit/unknown", "code", code, expected);
@@ -199,7 +202,7 @@ export const fromUcum = (code: string, options: FromUcumOptions = {}): Unit<Dime
     if (unit !== undefined) return unit;
     if (Object.hasOwn(otherCodes, bare)) return otherCodes[bare];
     if (!Object.hasOwn(survey, bare)) return undefined;
-    if (options.survey === "as international") return survey[bare];
+    if (foot === "as international") return survey[bare];
     return fail("unit/unknown", "code", code, `an international unit: ${bare} is built on the survey foot`, {
       suggestion: codes[survey[bare] as BaseUnit],
     });

@@ -42,7 +42,13 @@ const unitOf = (
   const unknown = segments.find((segment) => segment.reads.length + segment.choices.length === 0);
   const expected = `a unit${wanted}, such as ${exampleUnit(dimension ?? "mass/area")}`;
   if (unknown !== undefined && /^(?:mo|mos|months?|yrs?|years?|seasons?)$/i.test(unknown.name)) {
-    return { code: "unit/unknown", got: shown(text), expected: `${expected}; months and years are no units` };
+    const month = /^mo/i.test(unknown.name);
+    const period = month ? "{ months: 1 }" : '"calendar year"';
+    return {
+      code: "unit/unknown",
+      got: shown(text),
+      expected: `${expected}; months and years have no fixed length: give the amount alone, and the time as the period of a limit, per: ${period}`,
+    };
   }
   if (unknown !== undefined)
     return {
@@ -234,7 +240,8 @@ const wholeReading = (text: string, loose: boolean): Segment | undefined => {
     const after = words.slice(said ? count + 1 : count).join(" ");
     const of = loose || !/ per /i.test(after) ? readSubstance(after) : undefined;
     if (after === "" ? said : of === undefined) continue;
-    return { text, name, sure: undefined, ...reading, of, said, unknownOf: undefined, divisor: 1 };
+    const { size = 1, ...rest } = reading;
+    return { text, name, sure: undefined, ...rest, of, said, unknownOf: undefined, divisor: 1 / size };
   }
   return undefined;
 };

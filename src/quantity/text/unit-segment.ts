@@ -17,23 +17,39 @@ export interface Segment {
 /** Whole numbers only: in `lb/1.000 ft2` the full stop may stand for either thing. */
 const numberBelow = /^(\d{1,3}(?:,\d{3})+|\d{1,9}) ?([^\d.,].*)$/;
 
+/** Units above the slash that go with 1000 ft2. */
+const customary = /^(?:lb|oz|US ton|gal|qt|pt|fl oz|cup|yd3|ft3|bu|count|#|money:.*)$/;
+
+/** `lb/1000`, `lb/K`, `per thousand`. */
+const thousand = /^(?:1,?000|[Kk]|(?:a |one )?thousand)$/;
+
+/** 1000 ft2, but only where what is expected says so: it may be a thousand seeds. */
+const perThousand = (name: string, top: string): Omit<Segment, "of" | "said" | "unknownOf" | "text"> => ({
+  name,
+  reads: customary.test(top) ? ["1000 ft2"] : [],
+  sure: undefined,
+  choices: ["1000 ft2"],
+  divisor: 1,
+});
+
 /** Splits `lb of N`, `lb N`, `1000 ft2`, `100 gal water` into number, unit and substance. */
 export const readSegment = (text: string, place: "top" | "bottom", top: string): Segment => {
   const words = text.split(" ");
-  const none = { of: undefined, said: false, unknownOf: undefined, divisor: 1 };
-  const named = (name: string): Omit<Segment, "of" | "said" | "unknownOf" | "divisor"> | undefined => {
+  const none = { of: undefined, said: false, unknownOf: undefined };
+  const named = (name: string): Omit<Segment, "of" | "said" | "unknownOf"> | undefined => {
+    if (place === "bottom" && thousand.test(name)) return { ...perThousand(name, top), text };
     if (place === "bottom" && name === "A") {
-      return { text, name, reads: ["acre"], sure: "acre", choices: [] };
+      return { text, name, reads: ["acre"], sure: "acre", choices: [], divisor: 1 };
     }
     if (place === "bottom" && name === "M") {
       const lot = "1000 ft2";
-      const sure = /^(?:lb|oz|US ton|gal|qt|pt|fl oz|cup|yd3|ft3|bu|count|#|money:.*)$/.test(top)
-        ? lot
-        : undefined;
-      return { text, name, reads: [lot], sure, choices: sure === undefined ? ["m", lot] : [] };
+      const sure = customary.test(top) ? lot : undefined;
+      return { text, name, reads: [lot], sure, choices: sure === undefined ? ["m", lot] : [], divisor: 1 };
     }
     const reading = readUnitName(name);
-    return reading === undefined ? undefined : { text, name, sure: undefined, ...reading };
+    if (reading === undefined) return undefined;
+    const { size = 1, ...rest } = reading;
+    return { text, name, sure: undefined, ...rest, divisor: place === "top" ? 1 / size : size };
   };
   const saidAt = words.findIndex((word) => word.toLowerCase() === "of");
   if (saidAt > 0) {
@@ -63,7 +79,7 @@ export const readSegment = (text: string, place: "top" | "bottom", top: string):
       return { ...inner, text, divisor };
     }
   }
-  return longest ?? { text, name: text, reads: [], sure: undefined, choices: [], ...none };
+  return longest ?? { text, name: text, reads: [], sure: undefined, choices: [], divisor: 1, ...none };
 };
 
 /** `kg ha^-1 d^-1` and `kg ha-1` as `kg/ha/d`, and `m-2` as `/m2`. */

@@ -1,3 +1,4 @@
+import { frozen } from "../errors/frozen.js";
 /**
  * Every base unit: its dimension and its exact size.
  *
@@ -17,7 +18,7 @@
  * - nautical mile 1852 m: BIPM SI brochure, table 8 of the 8th edition. A knot is one of them an hour.
  * - kelvin and degree Celsius 273.15 apart, degree Fahrenheit 5/9 K: BIPM SI brochure; NIST SP 811.
  */
-export const unitTable = {
+export const unitSizes = {
   // in kg
   mass: {
     kg: "1",
@@ -106,6 +107,9 @@ export const unitTable = {
   // in W/m2
   irradiance: { "MJ/m2/d": "1000000/86400", "W/m2": "1" },
 } as const;
+
+/** The same, frozen: what the package hands out. */
+export const unitTable: typeof unitSizes = /* @__PURE__ */ frozen(unitSizes);
 
 /** What a temperature scale reads at 0 °C, where that is not 0. */
 export const zeroPoints: Readonly<Record<string, number>> = { "°F": 32, K: 273.15 };

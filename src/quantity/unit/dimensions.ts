@@ -1,3 +1,4 @@
+import { frozen } from "../errors/frozen.js";
 import type { oneWayProducts, productTable } from "./product-table.js";
 
 /**
@@ -30,7 +31,7 @@ export type BaseDimension =
   | "length/length";
 
 /** The quotients `a/b` with `a/b * b = a`. */
-export const simpleQuotients = [
+export const quotientsOfTwo = [
   "mass/area",
   "volume/area",
   "count/area",
@@ -61,8 +62,14 @@ export const simpleQuotients = [
   "money/time",
 ] as const;
 
+/** The quotients `a/b` with `a/b * b = a`. */
+export const simpleQuotients: typeof quotientsOfTwo = /* @__PURE__ */ frozen(quotientsOfTwo);
+
 /** The quotients of three, with time last. */
-export const rateQuotients = ["mass/area/time", "volume/area/time", "mass/volume/time"] as const;
+export const quotientsOfThree = ["mass/area/time", "volume/area/time", "mass/volume/time"] as const;
+
+/** The quotients of three, with time last. */
+export const rateQuotients: typeof quotientsOfThree = /* @__PURE__ */ frozen(quotientsOfThree);
 
 type SimpleQuotient = (typeof simpleQuotients)[number];
 

@@ -1,11 +1,11 @@
 import { baseUnitsOf, splitUnit, unitDimension } from "./unit-facts.js";
-import { commonQuotients } from "./unit-text.js";
+import { quotientsInUse } from "./unit-text.js";
 
 /** Base units in which metric rates are given. */
 export const metric: RegExp = /^(?:kg|g|mg|m|cm|mm|km|m2|100 m2|ha|m3|L|mL)$/;
 /** A unit of the dimension, for a message. */
 export const exampleUnit = (dimension: string): string => {
-  const common = (commonQuotients as Readonly<Record<string, readonly string[]>>)[dimension]?.[0];
+  const common = (quotientsInUse as Readonly<Record<string, readonly string[]>>)[dimension]?.[0];
   if (common !== undefined) return common;
   const units = baseUnitsOf(dimension);
   const base = units.find((unit) => /^(?:lb|ft|ft2|gal|min|psi|°F.*)$/.test(unit)) ?? units[0];

@@ -1,3 +1,4 @@
+import { frozen } from "../errors/frozen.js";
 /**
  * All products, `A * B: C`, in either order; each is also two divisions, `C / A = B` and `C / B = A`.
  * Besides these, `"1"` times anything is that thing, `a/b` times `b` is `a` for every simple quotient,
@@ -8,7 +9,7 @@
  * The compiler reads this table; `arithmetic.ts` computes the same products, and a test compares the
  * two for every pair of dimensions.
  */
-export const productTable = {
+export const products = {
   "mass * mass/mass": "mass",
   "mass * 1/time": "mass/time",
   "volume * volume/volume": "volume",
@@ -156,12 +157,21 @@ export const productTable = {
   "time/area * money/time": "money/area",
 } as const;
 
+/** The same, frozen: what the package hands out. */
+export const productTable: typeof products = /* @__PURE__ */ frozen(products);
+
 /**
  * Products that are not read backwards: a volume per area stays a volume per area, and only a named
  * function (`depthOf`) makes a depth of it.
  */
-export const oneWayProducts = {
+export const productsOneWay = {
   "area * length": "volume",
   "area * length/time": "volume/time",
   "area/time * length": "volume/time",
 } as const;
+
+/**
+ * Products that are not read backwards: a volume per area stays a volume per area, and only a named
+ * function (`depthOf`) makes a depth of it.
+ */
+export const oneWayProducts: typeof productsOneWay = /* @__PURE__ */ frozen(productsOneWay);

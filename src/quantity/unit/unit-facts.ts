@@ -1,17 +1,17 @@
-import { type BaseUnit, unitTable } from "./base-units.js";
+import { type BaseUnit, unitSizes } from "./base-units.js";
 import { unitParts } from "./units.js";
 
 /** Whether a text is a unit that stands alone in the table. */
 export const isBaseUnit = (text: string): text is BaseUnit =>
-  Object.values(unitTable).some((units) => Object.hasOwn(units, text));
+  Object.values(unitSizes).some((units) => Object.hasOwn(units, text));
 
 /** The base units of a dimension, in the order of the table. */
 export const baseUnitsOf = (dimension: string): readonly string[] =>
-  Object.hasOwn(unitTable, dimension) ? Object.keys(unitTable[dimension as keyof typeof unitTable]) : [];
+  Object.hasOwn(unitSizes, dimension) ? Object.keys(unitSizes[dimension as keyof typeof unitSizes]) : [];
 
 /** Every base unit, in the order of the table. */
 export const allBaseUnits = (): readonly BaseUnit[] =>
-  Object.keys(unitTable).flatMap((dimension) => baseUnitsOf(dimension) as readonly BaseUnit[]);
+  Object.keys(unitSizes).flatMap((dimension) => baseUnitsOf(dimension) as readonly BaseUnit[]);
 
 /** The dimension of a unit text, or `undefined` where it is no unit. */
 export const unitDimension = (unit: string): string | undefined => unitParts(unit)?.dimension;

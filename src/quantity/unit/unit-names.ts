@@ -1,3 +1,4 @@
+import { shown } from "../errors/errors.js";
 import type { BaseUnit } from "./base-units.js";
 import { splitUnit } from "./unit-facts.js";
 
@@ -92,9 +93,9 @@ const info: Readonly<Record<BaseUnit, string>> = {
 
 type Column = 0 | 1 | 2 | 3;
 const told = (unit: string, column: Column): string =>
-  Object.hasOwn(info, unit)
+  typeof unit === "string" && Object.hasOwn(info, unit)
     ? ((info[unit as BaseUnit].split("|") as string[])[column] as string)
-    : unit.replace("money:", "");
+    : String(typeof unit === "string" ? unit.replace("money:", "") : shown(unit));
 
 const spelled = (unit: string, column: 0 | 1 | 2, per: string, bottom: 0 | 1): string => {
   const parts = splitUnit(unit);

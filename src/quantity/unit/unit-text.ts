@@ -1,3 +1,4 @@
+import { frozen } from "../errors/frozen.js";
 import type { BaseUnit, BaseUnitDimension, BaseUnitOf } from "./base-units.js";
 import type { Dimension } from "./dimensions.js";
 
@@ -65,7 +66,7 @@ export type UnitHint<D extends string> =
 export type AnyUnitHint = BaseUnit | (typeof commonQuotients)[keyof typeof commonQuotients][number];
 
 /** The trade's common quotients, by dimension: offered first, while every other quotient is a unit too. */
-export const commonQuotients = {
+export const quotientsInUse = {
   "mass/area": [
     "lb/1000 ft2",
     "oz/1000 ft2",
@@ -116,3 +117,6 @@ export const commonQuotients = {
   "mass/area/time": ["lb/1000 ft2/week", "lb/1000 ft2/d", "g/m2/d", "kg/ha/d"],
   "volume/area/time": ["gal/acre/h", "L/m2/h"],
 } as const;
+
+/** The trade's common quotients, by dimension: offered first, while every other quotient is a unit too. */
+export const commonQuotients: typeof quotientsInUse = /* @__PURE__ */ frozen(quotientsInUse);

@@ -1,8 +1,8 @@
 import { fail } from "../errors/errors.js";
-import { type Dimension, rateQuotients, simpleQuotients } from "./dimensions.js";
+import { type Dimension, quotientsOfThree, quotientsOfTwo } from "./dimensions.js";
 import { baseUnitsOf, unitDimension } from "./unit-facts.js";
 import { type UnitSystem, unitName, unitSymbol, unitSystem } from "./unit-names.js";
-import { commonQuotients, type Unit } from "./unit-text.js";
+import { quotientsInUse, type Unit } from "./unit-text.js";
 
 /** One line of a list of units to choose from. */
 export interface UnitChoice<D extends string> {
@@ -42,11 +42,11 @@ let latest: unknown = "mass/area";
 const named = (text: string): boolean => {
   if (currency.test(text)) {
     const rest = text.replace(currency, "money");
-    return rest === "money" || (simpleQuotients as readonly string[]).includes(rest);
+    return rest === "money" || (quotientsOfTwo as readonly string[]).includes(rest);
   }
   return (
-    (!text.startsWith("money") && (simpleQuotients as readonly string[]).includes(text)) ||
-    (rateQuotients as readonly string[]).includes(text) ||
+    (!text.startsWith("money") && (quotientsOfTwo as readonly string[]).includes(text)) ||
+    (quotientsOfThree as readonly string[]).includes(text) ||
     baseUnitsOf(text).length > 0
   );
 };
@@ -112,7 +112,7 @@ const quotientsOf = (dimension: string): readonly string[] =>
 export const unitsOf = <const D extends Dimension>(dimension: D): readonly UnitChoice<D>[] => {
   const known = expectDimension(dimension, "dimension");
   const [, money, below] = /^(money:[A-Z]{3})(?:\/(.+))?$/.exec(known) ?? [];
-  const common = (commonQuotients as Readonly<Record<string, readonly string[]>>)[known] ?? [];
+  const common = (quotientsInUse as Readonly<Record<string, readonly string[]>>)[known] ?? [];
   const own = [...baseUnitsOf(known), ...common];
   const units =
     money === undefined

@@ -1,6 +1,6 @@
 import { fail } from "../errors/errors.js";
-import { unitTable, zeroPoints } from "./base-units.js";
-import { rateQuotients, simpleQuotients } from "./dimensions.js";
+import { unitSizes, zeroPoints } from "./base-units.js";
+import { quotientsOfThree, quotientsOfTwo } from "./dimensions.js";
 
 /** A unit, taken apart: what the arithmetic needs to know of it. */
 export interface UnitParts {
@@ -65,13 +65,13 @@ export const unitParts = (unit: string): UnitParts | undefined => {
 };
 
 /** The table of base units, by dimension. */
-export const table: Readonly<Record<string, Readonly<Record<string, string>>>> = unitTable;
+export const table: Readonly<Record<string, Readonly<Record<string, string>>>> = unitSizes;
 
 /** Every dimension by name, but for plain money, which has no unit of its own. */
 export const dimensionNames = (): readonly string[] => [
   ...Object.keys(table),
-  ...simpleQuotients,
-  ...rateQuotients,
+  ...quotientsOfTwo,
+  ...quotientsOfThree,
 ];
 
 /** Looks up a text with its currency left out, and puts the currency into what is found. */

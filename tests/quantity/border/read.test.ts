@@ -57,6 +57,52 @@ describe("readQuantity", () => {
     }
   });
 
+  test("an empty field and a blank one are both missing", () => {
+    for (const blank of ["", " ", " \t\n", "\u00a0"]) {
+      expect(problems(blank)).toEqual([["missing", "quantity", undefined]]);
+      expect(problems({ value: blank, unit: blank, of: blank })).toEqual([
+        ["missing", "quantity.value", undefined],
+        ["missing", "quantity.unit", undefined],
+        ["missing", "quantity.of", undefined],
+      ]);
+    }
+  });
+
+  test("the unit of a record gets the choices of a typed text, as units", () => {
+    const told = (unit: string, dimension: "mass" | "mass/area" | "mass/volume" | "volume" = "mass") => {
+      const [one] = readQuantity({ value: 3, unit }, { dimension }).problems;
+      return [one?.code, one?.choices ?? one?.suggestion, one?.params];
+    };
+    expect(told("ton")).toEqual(["unit/ambiguous", ["US ton", "t"], undefined]);
+    expect(told("tonne")).toEqual(["unit/unknown", "t", undefined]);
+    expect(told("lb/1000", "mass/area")).toEqual(["unit/unknown", "lb/1000 ft2", undefined]);
+    expect(told("lb/100 gal", "mass/volume")).toEqual([
+      "unit/unknown",
+      undefined,
+      { unit: "lb/gal", divisor: 100 },
+    ]);
+    expect(told("imp pt", "volume")).toEqual(["unit/unknown", undefined, { unit: "imp gal", divisor: 8 }]);
+    expect(told("cwt")[0]).toBe("unit/unknown");
+    const stone = readQuantity({ value: 3, unit: "stone" }, { dimension: "mass" }).problems[0];
+    expect(stone?.expected).toContain("multiply the value by 14 and give lb");
+  });
+
+  test("an expectation has no unknown fields, and known choices", () => {
+    const bad = (more: object) => () => readQuantity("3 lb", { dimension: "mass", ...more } as never);
+    for (const more of [
+      { boundary: "positive" },
+      { bound: "negative" },
+      { decimal: ";" },
+      { measures: "UK" },
+      { path: 3 },
+    ])
+      expect(bad(more)).toThrow(RatewrightError);
+    expect(() => readQuantity("3 lb", null as never)).toThrow(RatewrightError);
+    expect(readQuantity("3 pt", { dimension: "volume", measures: "imperial" }).value?.in("imp gal")).toBe(
+      0.375,
+    );
+  });
+
   test("wrong kinds", () => {
     expect(problems(3)).toEqual([["type", "quantity", undefined]]);
     expect(problems([])).toEqual([["type", "quantity", undefined]]);

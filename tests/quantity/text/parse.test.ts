@@ -240,8 +240,9 @@ describe("units as people type them", () => {
     ["3", "missing"],
     ["3 xyzzy", "unit/unknown"],
     ["3 months", "unit/unknown"],
-    ["3 imperial pints", "unit/unknown"],
-    ["3 long tons", "unit/unknown"],
+    ["3 lb/1000", "unit/ambiguous"],
+    ["3 seeds per thousand", "unit/ambiguous"],
+    ["3 cwt", "unit/ambiguous"],
     ["3 dry quarts", "unit/unknown"],
     ["3 lb/lb/lb/lb/lb", "unit/unknown"],
     ["3 acre/psi", "unit/unknown"],
@@ -253,6 +254,78 @@ describe("units as people type them", () => {
     ["KWD 1.234", "text"],
   ])("refuses %s", (text, code) => {
     expect(problemOf(() => parseQuantity(text)).code).toBe(code);
+  });
+});
+
+describe("what the trade writes", () => {
+  test.each([
+    "3.6 lb/1000",
+    "3.6#/1000",
+    "3.6 lb/K",
+    "3.6 lb/k",
+    "3.6 lb per thousand",
+    "3.6 lb/1,000",
+    "3.6 lb per 1000",
+  ])("%s is per 1000 ft2 where a rate by weight is wanted, and else refused with that choice", (text) => {
+    expect(parseQuantity(text, { dimension: "mass/area" }).toJSON()).toEqual({
+      value: 3.6,
+      unit: "lb/1000 ft2",
+      of: "none",
+    });
+    const { code, problems } = problemOf(() => parseQuantity(text));
+    expect(code).toBe("unit/ambiguous");
+    expect(problems[0]?.choices).toContain("lb/1000 ft2");
+    for (const choice of problems[0]?.choices ?? []) expect(parseQuantity(`3.6 ${choice}`).value).toBe(3.6);
+  });
+
+  test.each<readonly [string, Dimension, number, string, object?]>([
+    ["3 lb N/1000", "mass/area", 3, "lb/1000 ft2"],
+    ["2 gal/1000", "volume/area", 2, "gal/1000 ft2"],
+    ["2 bu/1000", "volume/area", 2, "bu/1000 ft2"],
+    ["3 oz/yd2", "mass/area", 3, "oz/yd2"],
+    ["5 lb/100 ft2", "mass/area", 0.05, "lb/ft2"],
+    ["2 lb/100 gal", "mass/volume", 0.02, "lb/gal"],
+    ["3 imp pt", "volume", 0.375, "imp gal"],
+    ["3 imperial pints", "volume", 0.375, "imp gal"],
+    ["2 stone", "mass", 28, "lb"],
+    ["3 long cwt/acre", "mass/area", 336, "lb/acre"],
+    ["3 short cwt", "mass", 300, "lb"],
+    ["3 long tons", "mass", 6720, "lb"],
+    ["3 pt/acre", "volume/area", 0.375, "imp gal/acre", { measures: "imperial" }],
+    ["40 gpa", "volume/area", 40, "imp gal/acre", { measures: "imperial" }],
+    ["5 fl. oz. per gallon", "volume/volume", 5, "imp fl oz/imp gal", { measures: "imperial" }],
+    ["5 US gal", "volume", 5, "gal", { measures: "imperial" }],
+    ["5 U.S. gallons", "volume", 5, "gal", { measures: "imperial" }],
+    ["5 imp gal", "volume", 5, "imp gal", { measures: "imperial" }],
+    ["3 cwt", "mass", 336, "lb", { measures: "imperial" }],
+    ["3 cwt", "mass", 300, "lb", { measures: "US" }],
+    ["3 galvanized", "volume", Number.NaN, "", { measures: "imperial" }],
+  ])("%s as %s", (text, dimension, value, unit, options = {}) => {
+    if (unit === "") {
+      expect(problemOf(() => parseQuantity(text, { dimension, ...options })).code).toBe("unit/unknown");
+      return;
+    }
+    const read = parseQuantity(text, { dimension, ...options });
+    expect([read.value, read.unit]).toEqual([value, unit]);
+  });
+
+  test("an imperial reading is not remembered for a US one, and leaves an id alone", () => {
+    expect(parseQuantity("3 gal", { measures: "imperial" } as never).unit).toBe("imp gal");
+    expect(parseQuantity("3 gal").unit).toBe("gal");
+    const of = "product:two gal mix";
+    expect(
+      parseQuantity(`3 gal of ${of}`, { dimension: "volume", of, measures: "imperial" }).toJSON(),
+    ).toEqual({
+      value: 3,
+      unit: "imp gal",
+      of,
+    });
+    expect(problemOf(() => parseQuantity("2 stone 3 lb")).suggestion).toBe("31 lb");
+  });
+
+  test("a month or a year below the slash names the period of a limit", () => {
+    expect(problemOf(() => parseQuantity("3 lb/1000 ft2/month")).expected).toContain("per: { months: 1 }");
+    expect(problemOf(() => parseQuantity("3 lb/acre/yr")).expected).toContain('per: "calendar year"');
   });
 });
 
@@ -462,6 +535,8 @@ describe("arguments", () => {
     expect(bad({ dimension: "foo" })).toBe("options.dimension");
     expect(bad({ of: "foo" })).toBe("options.of");
     expect(bad({ decimal: ";" })).toBe("options.decimal");
+    expect(bad({ measures: "UK" })).toBe("options.measures");
+    expect(bad({ dimesion: "mass" })).toBe("options.dimesion");
   });
 
   test("a long text is refused unread", () => {

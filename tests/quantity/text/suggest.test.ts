@@ -48,6 +48,8 @@ describe("suggestUnit", () => {
     ["bbl", "tbsp"],
     ["bags", "bar"],
     ["lbf", "lb"],
+    ["g/mol", "g/mL"],
+    ["mmol/L", "mmolc/L"],
     ["mi2", "m2"],
     ["m-2", "m2"],
     ["US tonne", "US ton"],

@@ -1,0 +1,18 @@
+const measures =
+  /((?:product|ai|ae|other|degree-days):[^/]*?(?= per |\/|$))|(^|[^a-z.])((?:u\.? ?s\.?|imp\.?|imperial|uk|long|short) )?(gal(?:lon)?s?|qts?|quarts?|pts?|pints?|fl\.? ?ozs?|floz|fluid ounces?|cups?|tbsps?|tablespoons?|tsps?|teaspoons?|bu|bushels?|cwts?|hundredweights?)(?![a-z])/gi;
+const quotients: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
+  ["gpa", "imp gal/acre"],
+  ["gpm", "imp gal/min"],
+  ["gph", "imp gal/h"],
+  ["gpd", "imp gal/d"],
+]);
+
+/**
+ * What stands after a number, with the measures of volume and the hundredweight said to be imperial where the text does
+ * not say which. A name that a substance carries stays as it is.
+ */
+export const imperialText = (rest: string): string =>
+  quotients.get(rest.toLowerCase()) ??
+  rest.replace(measures, (all, id?: string, before = "", said?: string, name = "") =>
+    id !== undefined || said !== undefined ? all : `${before}imp ${name}`,
+  );
