@@ -23,7 +23,7 @@ export const expectFields = <const F extends string>(
   path = "input",
   expected = `a record with ${[known].flat().slice(0, 8).map(word).join(", ")}`,
 ): { readonly [K in F]?: unknown } => {
-  const record = expectRecord(input, path, expected);
+  const record = expectRecord(input, path === "" ? "input" : path, expected);
   const problems = Object.keys(record)
     .filter((name) => !([known].flat() as readonly unknown[]).includes(name))
     .map((name): Problem => {

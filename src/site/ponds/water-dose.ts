@@ -142,6 +142,12 @@ type InWater<S extends string> = S extends `${infer A}/water` ? A : S;
 /** The substance of a fraction of something in water: `Cu`, `ai`, `Cu/water` are one. */
 const ofWhat = (of: string): string => of.replace(/\/water$/, "");
 
+/** The unit of what may be a quantity; empty where it has none. */
+const unitOf = (input: unknown): string => {
+  const { unit } = Object(input) as { readonly unit?: unknown };
+  return typeof unit === "string" ? unit : "";
+};
+
 const concentrationOf = (
   input: unknown,
 ): { readonly perLitre: number; readonly of: string; readonly findings: readonly Finding[] } => {
@@ -149,7 +155,7 @@ const concentrationOf = (
   if (input === undefined) return fail("missing", "concentration", input, expected);
   if (Object(input).unit === "ppm")
     return fail("unit/ambiguous", "concentration", input, expected, { choices: ["mg/L", "ppm w/w"] });
-  const byWeight = /w\/w$/.test(String(Object(input).unit));
+  const byWeight = /w\/w$/.test(unitOf(input));
   if (!byWeight) {
     const q = expectQuantity(input, { dimension: "mass/volume", bound: "positive" }, "concentration");
     return { perLitre: q.in("mg/L"), of: ofWhat(q.of), findings: [] };
@@ -169,9 +175,7 @@ const concentrationOf = (
 type Strength = Quantity<"mass/mass", string> | Quantity<"mass/volume", string>;
 
 const strengthOf = (input: unknown): Strength => {
-  const byWeight =
-    /w\/w$/.test(String(Object(input).unit)) ||
-    /^(lb\/lb|kg\/kg|g\/g|g\/kg)$/.test(String(Object(input).unit));
+  const byWeight = /w\/w$/.test(unitOf(input)) || /^(lb\/lb|kg\/kg|g\/g|g\/kg)$/.test(unitOf(input));
   return byWeight
     ? expectQuantity(input, { dimension: "mass/mass", bound: "positive" }, "strength")
     : expectQuantity(input, { dimension: "mass/volume", bound: "positive" }, "strength");

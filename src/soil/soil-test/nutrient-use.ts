@@ -8,6 +8,7 @@ import {
   fail,
   frozen,
   Quantity,
+  shown,
 } from "../../quantity/index.js";
 import { type TestedNutrient, testedNutrients } from "./guideline-types.js";
 
@@ -98,7 +99,7 @@ const ratioOf = (record: {
         "missing",
         "perNitrogen",
         undefined,
-        `parts of ${String(record.nutrient)} for each part of nitrogen, from a leaf analysis: none was read for ${grass}`,
+        `parts of ${typeof record.nutrient === "string" ? record.nutrient : shown(record.nutrient)} for each part of nitrogen, from a leaf analysis: none was read for ${grass}`,
       )
     : known;
 };

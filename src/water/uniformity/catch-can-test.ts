@@ -106,6 +106,15 @@ export const catchCanTest = (input: {
   const deep = made(mm, "mm", "length");
   const hours = q.time.in("h");
   const driest = catches.sorted[0] as number;
+  const coefficient = driest > 0 ? catches.mean / driest : null;
+  if (coefficient === Infinity) {
+    fail(
+      "range",
+      "catches",
+      driest,
+      "catches that stand in a finite ratio to their mean, or 0 for a dry can",
+    );
+  }
   return {
     type: "catch-can-test",
     version: 1,
@@ -117,7 +126,7 @@ export const catchCanTest = (input: {
     lowerQuarter: made(lowShare(catches, 4, q.remainder), "%", "1"),
     lowerHalf: made(lowShare(catches, 2, q.remainder), "%", "1"),
     christiansen: made(coefficientOf(catches), "%", "1"),
-    schedulingCoefficient: driest > 0 ? catches.mean / driest : null,
+    schedulingCoefficient: coefficient,
     findings: remarks(catches.sorted.length, driest),
   };
 };

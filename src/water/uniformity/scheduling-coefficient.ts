@@ -23,5 +23,13 @@ export const schedulingCoefficient = (input: { readonly mean: Rate; readonly dri
   const { mean, driest } = readRecord(input, { mean: rate, driest: rate }, "a record with mean and driest");
   const [all, low] = [mean.value, driest.in(mean.unit as "mm/h")];
   if (exceeds(low, all)) fail("range", "driest", driest, "not more than the mean rate");
-  return Math.max(1, all / low);
+  const coefficient = Math.max(1, all / low);
+  return Number.isFinite(coefficient)
+    ? coefficient
+    : fail(
+        "range",
+        "driest",
+        driest,
+        "a rate that stands in a finite ratio to the mean; a dry spot has no coefficient",
+      );
 };
