@@ -3,6 +3,7 @@
 // job: the job file and its reading.
 export type {
   Job,
+  JobApplicator,
   JobHeat,
   JobLogEntry,
   JobProduct,
@@ -10,8 +11,10 @@ export type {
   JobSpray,
   JobSprayer,
   JobSpread,
+  JobSpreader,
   JobTreatment,
   JobTreatmentBase,
+  SheetUnits,
   StatedRate,
 } from "./job/job.js";
 
@@ -19,11 +22,23 @@ export type {
 export type { NutrientAccount, NutrientEntry } from "./visit/nutrient-account.js";
 export type { HeatWindow, RepeatPlan } from "./visit/repeat.js";
 export type { SprayedProduct, SprayOrder } from "./visit/spray-order.js";
-export type { SpreadOrder } from "./visit/spread-order.js";
+export type { WorkOrderCaution } from "./visit/cautions.js";
+export type { LabelRateCheck } from "./visit/rate-findings.js";
+export type { SpreadOrder, SpreadPart } from "./visit/spread-order.js";
+export type { PacketShare } from "./visit/whole-packets.js";
 export { tryWorkOrder, type WorkOrder, type WorkOrderResult, workOrder } from "./visit/work-order.js";
 
-// sheet: the work order as text.
-export { type WorkOrderTextOptions, workOrderText } from "./sheet/work-order-text.js";
+// sheet: what a sheet is made of, in which units and steps its figures are printed, and how it is drawn.
+export type { SheetBlank, SheetBlock, SheetRow, SheetSection, WorkOrderSheet } from "./sheet/sheet-types.js";
+
+// shed: what a crew does, step by step, with what it takes out of the store and writes down.
+
+// office: what was found and why, limits with their sources, what was checked and what was not.
+
+// paper: the sheets of a work order as data, as text and as a page to print.
+export { type WorkOrderHtmlOptions, workOrderHtml } from "./paper/work-order-html.js";
+export { type WorkOrderSheetOptions, workOrderSheet } from "./paper/work-order-sheet.js";
+export { type WorkOrderTextOptions, workOrderText } from "./paper/work-order-text.js";
 
 // grow-in: what labels and the age of turf say against a treatment.
 export { turfConflicts } from "./grow-in/grow-in.js";

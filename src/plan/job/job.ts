@@ -11,6 +11,7 @@ import type {
   MixingOrderId,
   WaterTest,
 } from "../../tank/index.js";
+import type { TreatmentUse } from "../grow-in/turf-types.js";
 
 /** A rate of product: per area, per volume of spray, or an amount per so much spray (2 pt per 100 gal). */
 export interface StatedRate extends Stated {
@@ -43,6 +44,30 @@ export interface Job {
   readonly facts?: ApplicationFacts;
   /** Daily temperatures, for treatments whose interval is told in degree-days. */
   readonly temperatures?: DailyTemperatures;
+  /** The units of the sheets. Where it is left out: those of the rates and of the site, as the job writes them. */
+  readonly units?: SheetUnits;
+  /** Who does the work; a blank on the sheet where it is left out. */
+  readonly applicator?: JobApplicator;
+  /** The spreader, for treatments that are spread. */
+  readonly spreader?: JobSpreader;
+}
+
+/** The units of a sheet; with `"both"` US customary comes first, with metric beside the totals. */
+export type SheetUnits = "US customary" | "metric" | "both";
+
+/** Who does the work. */
+export interface JobApplicator {
+  readonly name?: string;
+  /** The number of the certificate or license. */
+  readonly certificate?: string;
+}
+
+/** What is known of the spreader; a blank on the sheet for each that is left out. */
+export interface JobSpreader {
+  readonly name?: string;
+  /** The width of one pass, from the pattern test. */
+  readonly swath?: Stated;
+  readonly speed?: Stated;
 }
 
 /** The site: its name, the shapes that it is made of, and what is cut out of them. */
@@ -72,6 +97,13 @@ export interface JobProduct {
   readonly contents?: readonly Stated[];
   /** What one bag, jug or packet holds. */
   readonly package?: Stated;
+  /** What one water-soluble packet holds, where a package holds several; packets go in whole. */
+  readonly packetSize?: Stated;
+  /** What it is used as, for the cautions that go with it. */
+  readonly use?: TreatmentUse;
+  /** The registration number on the label, such as that of the EPA, and the lot: a blank on the sheet where left out. */
+  readonly registrationNumber?: string;
+  readonly lot?: string;
   /** The kind of product, for the loading order: a name such as `"surfactant"`, or a code on the label. */
   readonly formulation?: string | { readonly code: string; readonly scheme: CodeScheme };
   /** The rate on the label, as a range: both ends the same where the label prints one. */
@@ -111,6 +143,10 @@ export interface JobSprayer {
   readonly water?: WaterTest;
   /** From mixing until a load is sprayed out; for what the water destroys meanwhile. */
   readonly timeToEmpty?: Stated;
+  /** What the sprayer was calibrated with; a blank on the sheet for each that is left out. */
+  readonly nozzle?: string;
+  readonly pressure?: Stated;
+  readonly speed?: Stated;
 }
 
 /** What is to be done. */
@@ -140,6 +176,8 @@ export interface JobSpread extends JobTreatmentBase {
   readonly rate?: StatedRate;
   /** In how many passes, each at an equal part of the rate; 1 where it is left out. */
   readonly passes?: number;
+  /** The setting of the spreader that puts down one pass; a blank on the sheet where it is left out. */
+  readonly setting?: string;
 }
 
 /** Sprayed: everything that goes into one tank. */

@@ -3,39 +3,29 @@ import { civilDateAt } from "../../ledger/house.js";
 import { type ReadLimit, readFacts, readLimits } from "../../limits/house.js";
 import type { ApplicationFacts } from "../../limits/index.js";
 import {
+  allOf,
   type Checks,
-  checks,
   expectFields,
-  expectNumber,
   expectOneOf,
-  expectQuantity,
   expectRecord,
   expectText,
   fail,
-  type Quantity,
-  quantityOf,
+  frozen,
+  unitSystem,
   unreadable,
 } from "../../quantity/index.js";
-import { expectWaterTest, type MeasuringIncrement, mixingOrders, type WaterTest } from "../../tank/index.js";
-import type { Job, JobSprayer } from "./job.js";
+import type { Job, JobApplicator, SheetUnits } from "./job.js";
 import { type ReadLogEntry, readLog } from "./read-log.js";
+import {
+  type ReadSprayer,
+  type ReadSpreader,
+  readSprayer,
+  readSpreader,
+  shortText,
+} from "./read-machines.js";
 import { type ReadProduct, readProducts } from "./read-products.js";
 import { type ReadSite, readSite } from "./read-site.js";
 import { type ReadTreatment, readTreatments } from "./read-treatments.js";
-
-/** The sprayer of a job, read and checked. */
-export interface ReadSprayer {
-  readonly tank: Quantity<"volume", "spray">;
-  readonly output: Quantity<"volume/area", "spray">;
-  readonly minimumLoad?: Quantity<"volume", "spray">;
-  readonly split: "full then partial" | "even";
-  readonly increments?: { readonly dry?: MeasuringIncrement; readonly liquid?: MeasuringIncrement };
-  readonly mixingOrder: NonNullable<JobSprayer["mixingOrder"]>;
-  readonly residualVolume?: Quantity<"volume", "spray">;
-  readonly plumbingVolume?: Quantity<"volume", "spray">;
-  readonly water?: WaterTest;
-  readonly timeToEmpty?: Quantity<"time", "none">;
-}
 
 /** A job, read and checked. */
 export interface ReadJob {
@@ -49,6 +39,9 @@ export interface ReadJob {
   readonly limits: readonly ReadLimit[];
   readonly facts: ApplicationFacts;
   readonly temperatures?: DailyTemperatures;
+  readonly units: SheetUnits;
+  readonly applicator: JobApplicator;
+  readonly spreader: ReadSpreader;
 }
 
 const jobFields = [
@@ -64,125 +57,37 @@ const jobFields = [
   "limits",
   "facts",
   "temperatures",
+  "units",
+  "applicator",
+  "spreader",
 ] as const satisfies readonly (keyof Job)[];
 
-const sprayerFields = [
-  "tank",
-  "output",
-  "minimumLoad",
-  "split",
-  "increments",
-  "mixingOrder",
-  "residualVolume",
-  "plumbingVolume",
-  "water",
-  "timeToEmpty",
-] as const satisfies readonly (keyof JobSprayer)[];
+const sheetUnits: readonly SheetUnits[] = frozen(["US customary", "metric", "both"]);
 
-/** A volume that is stated without a substance, or as spray. */
-const sprayVolume = (
-  input: unknown,
-  path: string,
-  bound: "positive" | "non-negative" = "positive",
-): Quantity<"volume", "spray"> => {
-  const { value, unit, of } = expectRecord(input, path, "a volume") as {
-    value?: number;
-    unit?: string;
-    of?: string;
-  };
-  if (of !== undefined && of !== "none" && of !== "spray")
-    fail("substance/mismatch", `${path}.of`, of, "a volume of spray");
-  return expectQuantity({ value, unit, of: "spray" }, { dimension: "volume", of: "spray", bound }, path);
+const readApplicator = (input: unknown): JobApplicator => {
+  const given = expectFields(
+    input,
+    ["name", "certificate"],
+    "applicator",
+    "the name, and the number of the certificate",
+  );
+  const text = (field: "name" | "certificate"): string | undefined =>
+    given[field] === undefined ? undefined : shortText(given[field], `applicator.${field}`);
+  const { name, certificate } = allOf({ name: () => text("name"), certificate: () => text("certificate") });
+  return { ...(name !== undefined && { name }), ...(certificate !== undefined && { certificate }) };
 };
 
-/** What the scale and the jug can read: a unit and a step, for each. */
-const expectReadable = (input: unknown, path: string): void => {
-  const record = expectFields(input, ["dry", "liquid"], path, "what scale and jug can read");
-  const door = checks();
-  for (const form of ["dry", "liquid"] as const) {
-    const step = record[form];
-    if (step === undefined) continue;
-    door.run(() => {
-      const at = `${path}.${form}`;
-      const fields = expectFields(step, ["unit", "step"], at, "a unit and a step");
-      expectNumber(fields.step, `${at}.step`, { above: 0 });
-      const unit = expectText(fields.unit, `${at}.unit`, "a unit");
-      const { dimension } = quantityOf(1, unit, "none", `${at}.unit`);
-      const wanted = form === "dry" ? "mass" : "volume";
-      if (dimension !== wanted) fail("unit/mismatch", `${at}.unit`, unit, `a unit of ${wanted}`);
-    });
-  }
-  door.done();
-};
-
-const readSprayer = (input: unknown): ReadSprayer => {
-  const record = expectFields(input, sprayerFields, "sprayer", "a sprayer");
-  const sprayer = record as unknown as JobSprayer;
-  const door = checks();
-  const tank = door.run(() => sprayVolume(sprayer.tank, "sprayer.tank"));
-  const output = door.run(() =>
-    expectQuantity(
-      sprayer.output,
-      { dimension: "volume/area", of: "spray", bound: "positive" },
-      "sprayer.output",
-    ),
+/** The units that a job is written in: those of its first rate or target, or else of its site. */
+const unitsOfJob = (treatments: readonly ReadTreatment[], site: ReadSite | undefined): SheetUnits => {
+  const written = treatments.flatMap((treatment) =>
+    treatment.method === "spray"
+      ? treatment.mix.map(({ rate }) => rate.unit)
+      : ["target" in treatment.wanted ? treatment.wanted.target.unit : treatment.wanted.rate.unit],
   );
-  const least =
-    sprayer.minimumLoad === undefined
-      ? undefined
-      : door.run(() => sprayVolume(sprayer.minimumLoad, "sprayer.minimumLoad"));
-  if (tank && least && least.compare(tank) > 0) {
-    door.run(() => fail("conflict", "sprayer.minimumLoad", least, "at most what the tank holds"));
-  }
-  const split =
-    sprayer.split === undefined
-      ? "full then partial"
-      : door.run(() => expectOneOf(sprayer.split, ["full then partial", "even"], "sprayer.split"));
-  if (sprayer.increments !== undefined)
-    door.run(() => expectReadable(sprayer.increments, "sprayer.increments"));
-  if (sprayer.mixingOrder !== undefined && sprayer.mixingOrder !== "consensus")
-    door.run(() =>
-      expectOneOf(
-        sprayer.mixingOrder,
-        mixingOrders.map(({ id }) => id),
-        "sprayer.mixingOrder",
-      ),
-    );
-  const held = (["residualVolume", "plumbingVolume"] as const).map((name) =>
-    sprayer[name] === undefined
-      ? undefined
-      : door.run(() => sprayVolume(sprayer[name], `sprayer.${name}`, "non-negative")),
-  );
-  const [dead, hose] = held;
-  const kept = held.reduce((sum, volume) => sum + (volume?.in("L") ?? 0), 0);
-  if (tank && kept >= tank.in("L")) {
-    const path = dead !== undefined && dead.compare(tank) >= 0 ? "residualVolume" : "plumbingVolume";
-    door.run(() => fail("conflict", `sprayer.${path}`, sprayer[path], "less than what the tank holds"));
-  }
-  if (sprayer.water !== undefined) door.run(() => expectWaterTest(sprayer.water, "sprayer.water"));
-  const time =
-    sprayer.timeToEmpty === undefined
-      ? undefined
-      : door.run(() =>
-          expectQuantity(
-            sprayer.timeToEmpty,
-            { dimension: "time", of: "none", bound: "non-negative" },
-            "sprayer.timeToEmpty",
-          ),
-        );
-  door.done();
-  return {
-    tank: tank as Quantity<"volume", "spray">,
-    output: output as Quantity<"volume/area", "spray">,
-    split: split as ReadSprayer["split"],
-    mixingOrder: sprayer.mixingOrder ?? "consensus",
-    ...(least && { minimumLoad: least }),
-    ...(sprayer.increments && { increments: sprayer.increments }),
-    ...(dead && { residualVolume: dead }),
-    ...(hose && { plumbingVolume: hose }),
-    ...(sprayer.water && { water: sprayer.water }),
-    ...(time && { timeToEmpty: time }),
-  };
+  const systems = [...written, ...(site === undefined ? [] : [site.area.net.unit])].map(unitSystem);
+  return systems.find((system) => system === "US" || system === "metric") === "metric"
+    ? "metric"
+    : "US customary";
 };
 
 /**
@@ -224,7 +129,15 @@ export const readJob = (input: unknown, door: Checks): ReadJob => {
     job.temperatures === undefined
       ? undefined
       : door.run(() => dailyTemperatures(job.temperatures as DailyTemperatures), "temperatures");
+  const machine = job.spreader === undefined ? {} : (door.run(() => readSpreader(job.spreader)) ?? {});
+  const units =
+    job.units === undefined ? undefined : door.run(() => expectOneOf(job.units, sheetUnits, "units"));
+  const applicator =
+    job.applicator === undefined ? {} : (door.run(() => readApplicator(job.applicator)) ?? {});
   return {
+    units: units ?? unitsOfJob(treatments, site),
+    applicator,
+    spreader: machine,
     title: title as string,
     date: date as CivilDate,
     site: site as ReadSite,

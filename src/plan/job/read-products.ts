@@ -25,6 +25,8 @@ import {
   mixIngredients,
   type RateOf,
 } from "../../tank/index.js";
+import { readUse } from "../grow-in/read-turf.js";
+import type { TreatmentUse } from "../grow-in/turf-types.js";
 import type { JobProduct } from "./job.js";
 
 /** A product of a job, read and checked. */
@@ -47,6 +49,11 @@ export interface ReadProduct {
   readonly contains?: readonly MixIngredient[];
   readonly groups?: readonly string[];
   readonly labelProhibits?: readonly string[];
+  /** Of a water-soluble packet. */
+  readonly packetSize?: Quantity<"mass", "none"> | Quantity<"volume", "none">;
+  readonly use?: TreatmentUse;
+  readonly registrationNumber?: string;
+  readonly lot?: string;
 }
 
 /** Takes a stated rate of product and tags it with the id, so that two products never mix. */
@@ -114,6 +121,10 @@ const fields = [
   "contains",
   "groups",
   "labelProhibits",
+  "packetSize",
+  "use",
+  "registrationNumber",
+  "lot",
 ] as const satisfies readonly (keyof JobProduct)[];
 
 const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | undefined => {
@@ -170,6 +181,10 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
       : door.run(() => formulated(product.formulation, `${at}.formulation`));
   const label =
     product.labelRate === undefined ? undefined : door.run(() => labelled(product, `${at}.labelRate`));
+  const packet =
+    product.packetSize === undefined
+      ? undefined
+      : door.run(() => packetOf(product, formulation, `${at}.packetSize`));
   if (door.count() > before) return undefined;
   return {
     id,
@@ -189,6 +204,10 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
     ...(product.contains && { contains: product.contains }),
     ...(product.groups && { groups: product.groups }),
     ...(product.labelProhibits && { labelProhibits: product.labelProhibits }),
+    ...(packet && { packetSize: packet }),
+    ...(product.use && { use: product.use }),
+    ...(product.registrationNumber && { registrationNumber: product.registrationNumber }),
+    ...(product.lot && { lot: product.lot }),
   };
 };
 
@@ -212,13 +231,19 @@ const fertilizerOf = (product: JobProduct, analysis: JobProduct["analysis"], at:
   );
 };
 
-const textFields = ["name", "labelNote"] as const;
+const boundedText = (input: unknown, path: string, most: number): void => {
+  const text = expectText(input, path, "text");
+  if (text.length > most) fail("range", path, text, `${most} characters or fewer`);
+};
+
+const textFields = ["name", "labelNote", "registrationNumber", "lot"] as const;
 const idFields = ["addBefore", "addAfter", "groups", "labelProhibits"] as const;
 
 /** Checks the fields that are taken as they stand. */
 const readLabelFields = (product: JobProduct, at: string, door: Checks): void => {
   for (const name of textFields) {
-    if (product[name] !== undefined) door.run(() => expectText(product[name], `${at}.${name}`, "text"));
+    if (product[name] !== undefined)
+      door.run(() => boundedText(product[name], `${at}.${name}`, name === "labelNote" ? 1000 : 200));
   }
   for (const name of idFields) {
     const ids: unknown = product[name];
@@ -230,6 +255,7 @@ const readLabelFields = (product: JobProduct, at: string, door: Checks): void =>
     });
   }
   const { lowRate, slowNitrogen, nitrogen, basis, contains } = product;
+  if (product.use !== undefined) readUse(product.use, `${at}.use`, door);
   if (contains !== undefined)
     door.run(() => {
       // An empty list says that it contains none of them.
@@ -260,10 +286,33 @@ const formulated = (input: JobProduct["formulation"], path: string): Formulation
       )
     : toldBy({ code: path }, () => formulationOf(input as string));
 
-const packageOf = (product: JobProduct, path: string): NonNullable<ReadProduct["package"]> => {
-  const stated = expectRecord(product.package, path, "what one package holds");
+/** What one packet holds; a size of what is in no packet is a slip. */
+const packetOf = (
+  product: JobProduct,
+  formulation: Formulation | undefined,
+  path: string,
+): NonNullable<ReadProduct["package"]> => {
+  if (formulation !== undefined && formulation !== "water-soluble packet")
+    fail(
+      "conflict",
+      path,
+      product.packetSize,
+      `package, for what is no water-soluble packet but ${formulation}`,
+    );
+  return heldBy(product.packetSize, product.form, path);
+};
+
+const packageOf = (product: JobProduct, path: string): NonNullable<ReadProduct["package"]> =>
+  heldBy(product.package, product.form, path);
+
+const heldBy = (
+  input: unknown,
+  form: JobProduct["form"],
+  path: string,
+): NonNullable<ReadProduct["package"]> => {
+  const stated = expectRecord(input, path, "what one package holds");
   const { dimension } = quantityOf(stated.value as number, stated.unit as string, "none", path);
-  const measures = product.form === "dry" ? ["mass"] : ["volume", "mass"];
+  const measures = form === "dry" ? ["mass"] : ["volume", "mass"];
   const measure = measures.find((of) => of === dimension) ?? (measures[0] as string);
   return expectQuantity(stated, { dimension: measure, of: "none", bound: "positive" }, path) as never;
 };

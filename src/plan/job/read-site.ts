@@ -59,6 +59,29 @@ export const expectParts = (input: unknown, site: ReadSite, path: string): reado
   return input as readonly string[];
 };
 
+/** A part of the site and its area. */
+export interface TreatedPart {
+  readonly part: string;
+  readonly area: Quantity<"area", "none">;
+}
+
+/** The parts that a treatment covers whole; none where it states an area of its own, or where cut-outs lie on them. */
+export const treatedParts = (
+  stated: { readonly area?: unknown; readonly parts?: readonly string[] | undefined },
+  site: ReadSite,
+): readonly TreatedPart[] => {
+  if (stated.area !== undefined) return [];
+  const named = stated.parts ?? [...site.parts.keys()];
+  const whole =
+    stated.parts !== undefined || (site.area.cutOuts.length === 0 && named.length === site.area.parts.length);
+  return whole
+    ? named.flatMap((part) => {
+        const area = site.parts.get(part);
+        return area === undefined ? [] : [{ part, area }];
+      })
+    : [];
+};
+
 /** The area of a treatment: what it states, the sum of its parts, or the whole site. */
 export const treatedArea = (
   stated: { readonly area?: unknown; readonly parts?: readonly string[] | undefined },

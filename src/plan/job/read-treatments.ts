@@ -24,8 +24,9 @@ import {
 } from "../../quantity/index.js";
 import type { RateOf } from "../../tank/index.js";
 import type { JobHeat, JobSpray, JobSpread } from "./job.js";
+import { shortText } from "./read-machines.js";
 import { type ReadProduct, taggedRate } from "./read-products.js";
-import { expectParts, type ReadSite, treatedArea } from "./read-site.js";
+import { expectParts, type ReadSite, type TreatedPart, treatedArea, treatedParts } from "./read-site.js";
 
 /** An interval by heat, read and checked. */
 export interface ReadHeat {
@@ -39,6 +40,8 @@ interface ReadBase {
   readonly path: string;
   readonly parts?: readonly string[];
   readonly area: Quantity<"area", "none">;
+  /** What of it lies on each part; empty where the job does not say. */
+  readonly byPart: readonly TreatedPart[];
   readonly interval?: IntervalRule;
   readonly heat?: ReadHeat;
   readonly facts: ApplicationFacts;
@@ -49,6 +52,7 @@ export interface ReadSpread extends ReadBase {
   readonly method: "spread";
   readonly product: ReadProduct;
   readonly passes: number;
+  readonly setting?: string;
   readonly wanted:
     | { readonly target: Quantity<"mass/area", string> }
     | { readonly rate: Quantity<"mass/area", `product:${string}`> };
@@ -70,7 +74,14 @@ export interface JobProducts {
 }
 
 const common = ["id", "method", "parts", "area", "interval", "heat", "facts"] as const;
-const spreadFields: readonly (keyof JobSpread)[] = [...common, "product", "target", "rate", "passes"];
+const spreadFields: readonly (keyof JobSpread)[] = [
+  ...common,
+  "product",
+  "target",
+  "rate",
+  "passes",
+  "setting",
+];
 const sprayFields: readonly (keyof JobSpray)[] = [...common, "mix"];
 
 /** The product of an id; nothing where the job has one of that id which is itself at fault. */
@@ -165,6 +176,7 @@ const readTreatment = (
     record.parts !== undefined && parts === undefined
       ? undefined
       : door.run(() => treatedArea({ area: record.area, parts }, site, `${at}.area`));
+  const byPart = treatedParts({ area: record.area, parts }, site);
   const interval =
     record.interval === undefined
       ? undefined
@@ -175,6 +187,7 @@ const readTreatment = (
     id,
     path: at,
     facts,
+    byPart,
     ...(parts && { parts }),
     ...(interval && { interval }),
     ...(heat && { heat }),
@@ -191,13 +204,17 @@ const readTreatment = (
         ? door.run(() => expectStated(treatment, at))
         : door.run(() => readWanted(treatment, product, at));
     const passes = door.run(() => expectPasses(treatment.passes, `${at}.passes`));
+    const setting =
+      treatment.setting === undefined
+        ? undefined
+        : door.run(() => shortText(treatment.setting, `${at}.setting`));
     return door.count() > before ||
       area === undefined ||
       product === undefined ||
       wanted === undefined ||
       passes === undefined
       ? undefined
-      : { ...base, area, method, product, wanted, passes };
+      : { ...base, area, method, product, wanted, passes, ...(setting !== undefined && { setting }) };
   }
   const list = door.run(() => expectList(record.mix, `${at}.mix`, "product")) ?? [];
   const mix = list.flatMap((item, i) => {

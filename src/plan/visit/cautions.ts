@@ -1,67 +1,273 @@
-import type { Caution } from "../../quantity/index.js";
-import { tankCautions } from "../../tank/index.js";
+import { type Caution, type Citation, frozen } from "../../quantity/index.js";
+import { formulations, tankCautions } from "../../tank/index.js";
+import type { ReadSprayer } from "../job/read-machines.js";
+import type { ReadProduct } from "../job/read-products.js";
+import type { ReadTreatment } from "../job/read-treatments.js";
+
+/** A caution of a work order, and where on the sheet it stands. */
+export interface WorkOrderCaution extends Caution {
+  /** On top as a condition to stop, at its step with its text on the back, after the work, or on the back alone. */
+  readonly place: "stop" | "step" | "after" | "back";
+  /** One line for the step that it belongs to. */
+  readonly line?: string;
+}
+
+/** What of a visit decides which cautions apply. */
+interface Scene {
+  readonly spread: boolean;
+  readonly spray: boolean;
+  readonly mixed: boolean;
+  readonly dryInTank: boolean;
+  readonly packets: boolean;
+  readonly largeTank: boolean;
+  /** Whether a product is used as this, or the job does not say what it is used as. */
+  readonly maybe: (use: NonNullable<ReadProduct["use"]>) => boolean;
+  readonly used: (use: NonNullable<ReadProduct["use"]>) => boolean;
+}
+
+interface Rule extends WorkOrderCaution {
+  readonly applies: (scene: Scene) => boolean;
+}
 
 const common = "common practice, no source";
 
-const always: readonly Caution[] = [
+const wind: Citation = {
+  title: "Evaluate the Weather",
+  publisher: "Pesticide Environmental Stewardship",
+  where:
+    "Wind: no wind may mean a temperature inversion; watch speed and direction, stop when they turn unfavorable",
+  url: "http://pesticidestewardship.org/drift/Pages/EvaluatetheWeatherConditions.aspx",
+};
+const cleanOut: Citation = {
+  title: "Q&A with Dr. Grady Miller: Sprayer Clean-out",
+  publisher: "Sports Field Management",
+  year: 2022,
+  where: "herbicide left in the tank killed the ryegrass that was sprayed with fertilizer next",
+  url: "https://sportsfieldmanagementonline.com/2022/02/01/qa-with-dr-grady-miller-sprayer-clean-out/13426/",
+};
+const storage: Citation = {
+  title: "Pesticide Storage",
+  publisher: "University of Georgia, Pesticide Safety Education Program",
+  url: "https://psep.uga.edu/pesticide-safety/pesticide-storage/",
+};
+const jar: Citation = {
+  title: "Using a Jar Test, Utah Pests News",
+  publisher: "Utah State University Extension",
+  year: 2012,
+  where: "winter, list 1-9",
+};
+
+const always = (): boolean => true;
+const ifSpread = ({ spread }: Scene): boolean => spread;
+const ifSpray = ({ spray }: Scene): boolean => spray;
+
+const stops: readonly Rule[] = [
   {
-    code: "caution/label-first",
-    text: "The label is the law and wins over every figure here. Local codes, fertilizer ordinances and licensed practice come before it all. This sheet computes; it gives no leave to apply.",
+    code: "stop/label",
+    place: "stop",
+    applies: always,
+    text: "a label in your hand differs from this sheet: the label is the law and overrides every figure here;",
     source: common,
   },
+  {
+    code: "stop/air",
+    place: "stop",
+    applies: ifSpray,
+    text: "the air is dead calm: at dawn or dusk that usually means a temperature inversion, and spray drifts far;",
+    source: wind,
+  },
+  {
+    code: "stop/wind",
+    place: "stop",
+    applies: ifSpray,
+    text: "the wind is over the label's limit, or blows toward people, water or sensitive plants;",
+    source: wind,
+  },
+  {
+    code: "stop/ground",
+    place: "stop",
+    applies: always,
+    text: "heavy rain is due, or the ground is frozen or waterlogged;",
+    source: common,
+  },
+  {
+    code: "stop/stress",
+    place: "stop",
+    applies: always,
+    text: "the turf is wilting or under heat or drought stress: it burns more easily;",
+    source: common,
+  },
+  {
+    code: "stop/last-product",
+    place: "stop",
+    applies: ifSpray,
+    text: "nobody can say what was in the sprayer last, or that it was cleaned out: residue can kill turf;",
+    source: cleanOut,
+  },
+  {
+    code: "stop/jar-test",
+    place: "stop",
+    applies: ({ mixed }) => mixed,
+    text: "the jar test clumps, curdles, separates, foams or heats up;",
+    source: jar,
+  },
+];
+
+const after: readonly Rule[] = [
   {
     code: "caution/re-entry",
-    text: "Keep people and animals off as long as the labels say, counted from the end of the application, and post signs where that is asked for.",
+    place: "after",
+    applies: always,
+    text: "Keep people and pets off until the label's re-entry time has passed, counted from the end of the application. Post signs where required.",
     source: common,
   },
-];
-
-const spread: readonly Caution[] = [
   {
     code: "caution/hard-surfaces",
-    text: "Sweep granules off paths, drives and drains back on to the turf: what lies on a hard surface washes into the storm water.",
+    place: "after",
+    applies: ifSpread,
+    text: "Sweep or blow granules off walks, drives and gutters, back onto the turf: what lies on a hard surface washes into the storm drain.",
     source: common,
   },
   {
-    code: "caution/water-bodies",
-    text: "Keep the setback from ponds, streams and drains that local rules state, and do not spread on frozen or waterlogged ground or before heavy rain.",
+    code: "caution/watering-in",
+    place: "after",
+    applies: ifSpread,
+    text: "Spread on dry leaf unless the label asks for wet leaf, and water in when and as much as the label says.",
     source: common,
   },
   {
-    code: "caution/spreader-check",
-    text: "The rate is a target: check what the spreader really puts down over a known area before the first full pass.",
+    code: "caution/rain-free",
+    place: "after",
+    applies: ifSpray,
+    text: "Keep irrigation off for the label's rain-free period, or water in where the label says so.",
     source: common,
   },
-];
-
-const spray: readonly Caution[] = [
   {
-    code: "caution/drift",
-    text: "Spray only in the wind, and with the droplets, that the labels ask for; stop when the wind turns to people, water or plants that must not be hit. Still air at dawn or dusk can be an inversion.",
+    code: "caution/mowing-after",
+    place: "after",
+    applies: ({ used }) => used("growth regulator") || used("post-emergent herbicide"),
+    text: "Do not mow until the label's waiting time for uptake is over.",
     source: common,
   },
   {
     code: "caution/left-over-spray",
-    text: "Mix no more than the area needs. What is left, and the rinse water, goes on a site that the labels name, within their rates; never into a drain.",
+    place: "after",
+    applies: ifSpray,
+    text: "Apply leftover spray and rinsate to a labeled site, at or below the label rate; never into a drain. Clean out the sprayer and write down what was in it.",
     source: common,
   },
   {
-    code: "caution/empty-containers",
-    text: "Rinse empty containers three times into the tank as you fill it, or as the label says, and keep them from any other use.",
+    code: "caution/storage",
+    place: "after",
+    applies: always,
+    text: "Return what is left in its original container, label intact, and lock the store.",
+    source: storage,
+  },
+  {
+    code: "caution/record",
+    place: "after",
+    applies: always,
+    text: "Fill in the record the same day.",
     source: common,
   },
 ];
 
-/** The cautions that go with what is done. */
-export const cautionsFor = (methods: readonly ("spread" | "spray")[]): readonly Caution[] => {
-  const list: Caution[] = [...always];
-  if (methods.includes("spread")) list.push(...spread);
-  if (methods.includes("spray")) {
-    list.push(...spray);
-    for (const { code, text, source, when } of tankCautions) {
-      if (when !== "water-soluble packet" && !list.some((caution) => caution.code === code))
-        list.push({ code, text, source });
-    }
-  }
-  return list;
+const back: readonly Rule[] = [
+  {
+    code: "caution/label-first",
+    place: "back",
+    applies: always,
+    text: "The label is the law and overrides every figure here, as do local rules and licensed practice. This sheet is arithmetic; it does not authorize an application.",
+    source: common,
+  },
+  {
+    code: "caution/water-bodies",
+    place: "back",
+    applies: always,
+    text: "Keep the setback that the label or local rules require from ponds, streams, wells and drains.",
+    source: common,
+  },
+  {
+    code: "caution/spreader-check",
+    place: "back",
+    applies: ifSpread,
+    text: "The rate is a target: catch what the spreader puts down over a known area before the first full pass.",
+    source: common,
+  },
+  {
+    code: "caution/drift",
+    place: "back",
+    applies: ifSpray,
+    text: "Spray only within the label's wind-speed limits and droplet-size category, with the nozzle and pressure on this sheet. Stop when the wind shifts toward people, water or sensitive plants. Dead-calm air at dawn or dusk usually means a temperature inversion: do not spray.",
+    source: wind,
+  },
+];
+
+/** The line that stands at a step, for the cautions of mixing and loading that have a step. */
+const lines: Readonly<Record<string, string>> = frozen({
+  "caution/backflow": "Air gap at the hose; stay with the fill.",
+  "caution/dry-powder": "Weigh it. Pour slowly, low, out of the wind; do not breathe the dust.",
+  "caution/water-soluble-packet": "Dry gloves, whole packets, never cut; basket strainer out.",
+  "caution/container-rinse": "Container empty? Triple-rinse it into the tank.",
+});
+
+/** Cautions of mixing that say the same as one of this room, or that the label comes first. */
+const saidElsewhere = ["caution/label-first"];
+
+const applies: Readonly<Record<string, (scene: Scene) => boolean>> = {
+  "caution/dry-powder": ({ dryInTank }) => dryInTank,
+  "caution/water-soluble-packet": ({ packets }) => packets,
+  "caution/closed-tank": ({ largeTank }) => largeTank,
+  "caution/pollinators": ({ maybe }) =>
+    maybe("insecticide") ||
+    maybe("fungicide") ||
+    maybe("pre-emergent herbicide") ||
+    maybe("post-emergent herbicide"),
+};
+
+const sceneOf = (treatments: readonly ReadTreatment[], sprayer: ReadSprayer | undefined): Scene => {
+  const sprayed = treatments.flatMap((t) =>
+    t.method === "spray" ? t.mix.map(({ product }) => product) : [],
+  );
+  const products = treatments.flatMap((t) =>
+    t.method === "spread" ? [t.product] : t.mix.map(({ product }) => product),
+  );
+  return {
+    spread: treatments.some(({ method }) => method === "spread"),
+    spray: sprayed.length > 0,
+    mixed: treatments.some((t) => t.method === "spray" && t.mix.length > 1),
+    dryInTank: sprayed.some(
+      ({ form, formulation }) =>
+        formulation !== "water-soluble packet" &&
+        (form === "dry" || (formulation !== undefined && formulations[formulation].form === "dry")),
+    ),
+    packets: sprayed.some(({ formulation }) => formulation === "water-soluble packet"),
+    // That nobody leans or climbs into a tank of less than 50 gal: common practice, no source.
+    largeTank: (sprayer?.tank.in("gal") ?? 0) >= 50,
+    maybe: (use) => products.some((product) => product.use === undefined || product.use === use),
+    used: (use) => products.some((product) => product.use === use),
+  };
+};
+
+/** The cautions that go with what is done, and none that do not apply. */
+export const cautionsFor = (
+  treatments: readonly ReadTreatment[],
+  sprayer: ReadSprayer | undefined,
+): readonly WorkOrderCaution[] => {
+  const scene = sceneOf(treatments, sprayer);
+  const own = [...stops, ...after, ...back].filter((rule) => rule.applies(scene));
+  const ofMixing = scene.spray
+    ? tankCautions.filter(({ code }) => !saidElsewhere.includes(code) && (applies[code]?.(scene) ?? true))
+    : tankCautions.filter(
+        ({ code }) => code === "caution/no-food-containers" || code === "caution/emergency",
+      );
+  return [
+    ...own.map(({ code, text, source, place }): WorkOrderCaution => ({ code, text, source, place })),
+    ...ofMixing.map(({ code, text, source }): WorkOrderCaution => {
+      const line = lines[code];
+      return line === undefined
+        ? { code, text, source, place: "back" }
+        : { code, text, source, place: "step", line };
+    }),
+  ];
 };

@@ -5,6 +5,7 @@ import {
   type Content,
   completeRates,
   completionFindings,
+  type History,
   type HistoryRow,
   historyOf,
   touches,
@@ -15,14 +16,16 @@ import {
 import type { NutrientRates } from "../../ledger/index.js";
 import { limitsOn } from "../../limits/house.js";
 import type { ApplicationFacts, LimitTest, LimitUse } from "../../limits/index.js";
-import { percentOf } from "../../nutrient/index.js";
-import { type Finding, type Quantity, quantityOf } from "../../quantity/index.js";
+import { type NutrientsSupplied, percentOf } from "../../nutrient/index.js";
+import { type Quantity, quantityOf } from "../../quantity/index.js";
 import type { ReadJob } from "../job/read-job.js";
 import type { ReadLogEntry } from "../job/read-log.js";
 import type { ReadProduct } from "../job/read-products.js";
+import { perAreaRates, statedRate, suppliedBy } from "./area-rates.js";
 import { logFindings } from "./log-findings.js";
-import { perAreaRates, type SprayOrder, statedRate, suppliedBy } from "./spray-order.js";
+import type { SprayOrder } from "./spray-order.js";
 import type { SpreadOrder } from "./spread-order.js";
+import { allTold, type Told } from "./told.js";
 
 /** What one application adds. */
 export interface NutrientEntry {
@@ -57,39 +60,53 @@ const productRates = (product: string, rates: AreaRates): readonly Any[] =>
     q === undefined ? [] : [quantityOf(q.value, q.unit, `product:${product}`, "rate")],
   );
 
+/** Nutrients per area by name; the record of a fertilizer has more of a type, and the same content. */
+const ratesOf = (supplies: NutrientsSupplied<"mass/area"> | undefined): NutrientRates =>
+  (supplies ?? {}) as NutrientRates;
+
 /** What a product brings beside nutrients, as far as it can be weighed; nothing where it states nothing. */
-const otherContents = (product: ReadProduct, rates: AreaRates, notChecked: string[]): NutrientRates => {
+const otherContents = (product: ReadProduct, rates: AreaRates): Told<NutrientRates> => {
   const { contents = [] } = product;
-  if (unweighedOf({ contents }, rates).length > 0) {
-    notChecked.push(
-      `Active ingredients of ${product.name}: its rate and its contents do not meet without a density.`,
-    );
-  }
-  return weighedContents(contents, rates);
+  return {
+    value: weighedContents(contents, rates),
+    findings: [],
+    notChecked:
+      unweighedOf({ contents }, rates).length === 0
+        ? []
+        : [`Active ingredients of ${product.name}: its rate and its contents do not meet without a density.`],
+  };
 };
 
-const logRow = (entry: ReadLogEntry, job: ReadJob, findings: Finding[], notChecked: string[]): HistoryRow => {
+const logRow = (entry: ReadLogEntry, job: ReadJob): Told<HistoryRow> => {
   const { date, path, product, rate, parts = [], nutrients } = entry;
   const base = { date, from: path, parts, products: product === undefined ? [] : [product.id] };
   if (product !== undefined && rate !== undefined) {
     const one = statedRate(rate, product.id, path);
     const rates = perAreaRates(product, one, job.sprayer);
     const known = product.fertilizer !== undefined || product.contents !== undefined;
-    const nutrition = suppliedBy(product, one, job.sprayer, notChecked) as NutrientRates | undefined;
-    const supplied = addRates([nutrition ?? {}, otherContents(product, rates, notChecked)]);
+    const nutrition = suppliedBy(product, one, job.sprayer);
+    const others = otherContents(product, rates);
     return {
-      ...base,
-      productRates: productRates(product.id, rates),
-      rates: known ? supplied : undefined,
-      unweighed: unweighedOf(product, rates),
+      value: {
+        ...base,
+        productRates: productRates(product.id, rates),
+        rates: known ? addRates([ratesOf(nutrition.value), others.value]) : undefined,
+        unweighed: unweighedOf(product, rates),
+      },
+      findings: [],
+      notChecked: [...nutrition.notChecked, ...others.notChecked],
     };
   }
-  if (nutrients === undefined) return { ...base, productRates: [], rates: undefined };
+  if (nutrients === undefined)
+    return { value: { ...base, productRates: [], rates: undefined }, findings: [], notChecked: [] };
   const { rates, completed } = completeRates(
     addRates(nutrients.map((q) => ({ [q.of]: q as Quantity<"mass/area", string> }))),
   );
-  findings.push(...completionFindings(completed, `The entry of ${date}`, path, date));
-  return { ...base, productRates: [], rates };
+  return {
+    value: { ...base, productRates: [], rates },
+    findings: completionFindings(completed, `The entry of ${date}`, path, date),
+    notChecked: [],
+  };
 };
 
 interface VisitRow {
@@ -99,32 +116,34 @@ interface VisitRow {
   readonly facts: ApplicationFacts;
 }
 
-const visitRow = (order: SpreadOrder | SprayOrder, job: ReadJob, notChecked: string[]): VisitRow => {
-  const items = order.method === "spread" ? [order] : order.products;
-  const products = items.map((item) => job.products.get(item.product) as ReadProduct);
-  const rates = items.map((item, i) =>
-    perAreaRates(products[i] as ReadProduct, item.rate as never, job.sprayer),
+const visitRow = (order: SpreadOrder | SprayOrder, job: ReadJob): Told<VisitRow> => {
+  const items = (order.method === "spread" ? [order] : order.products).flatMap(
+    ({ product: id, rate, supplies }) => {
+      const product = job.products.get(id);
+      if (product === undefined) return [];
+      const rates = perAreaRates(product, rate, job.sprayer);
+      return [{ product, rates, supplies: ratesOf(supplies), others: otherContents(product, rates) }];
+    },
   );
-  const supplied = items.map((item, i) =>
-    addRates([
-      (item.supplies ?? {}) as NutrientRates,
-      otherContents(products[i] as ReadProduct, rates[i] as AreaRates, notChecked),
-    ]),
-  );
+  const products = items.map(({ product }) => product);
   const treatment = job.treatments.find(({ id }) => id === order.treatment);
   return {
-    order,
-    products,
-    facts: { ...job.facts, ...treatment?.facts },
-    row: {
-      date: job.date,
-      from: order.treatment,
-      parts: order.parts,
-      products: products.map(({ id }) => id),
-      productRates: products.flatMap(({ id }, i) => productRates(id, rates[i] as AreaRates)),
-      rates: addRates(supplied),
-      unweighed: products.flatMap((product, i) => unweighedOf(product, rates[i] as AreaRates)),
+    value: {
+      order,
+      products,
+      facts: { ...job.facts, ...treatment?.facts },
+      row: {
+        date: job.date,
+        from: order.treatment,
+        parts: order.parts,
+        products: products.map(({ id }) => id),
+        productRates: items.flatMap(({ product, rates }) => productRates(product.id, rates)),
+        rates: addRates(items.map(({ supplies, others }) => addRates([supplies, others.value]))),
+        unweighed: items.flatMap(({ product, rates }) => unweighedOf(product, rates)),
+      },
     },
+    findings: [],
+    notChecked: items.flatMap(({ others }) => others.notChecked),
   };
 };
 
@@ -180,56 +199,72 @@ const contentOf =
 export const nutrientAccounts = (
   job: ReadJob,
   orders: readonly (SpreadOrder | SprayOrder)[],
-  findings: Finding[],
-  notChecked: string[],
-): readonly NutrientAccount[] => {
-  const log = job.log.map((entry) => logRow(entry, job, findings, notChecked));
-  findings.push(...logFindings(job));
+): Told<readonly NutrientAccount[]> => {
+  const logged = allTold(job.log.map((entry) => logRow(entry, job)));
+  const log = logged.value;
   const history = historyOf({
     dates: log.map(({ date }) => date),
     parts: (i) => log[i]?.parts ?? [],
     row: (i) => log[i] as HistoryRow,
   });
-  const visit = orders.map((order) => visitRow(order, job, notChecked));
+  const visiting = allTold(orders.map((order) => visitRow(order, job)));
+  const visit = visiting.value;
   const byPart = [...job.treatments, ...job.log].some((item) => item.parts !== undefined);
   const names = byPart ? [...job.site.parts.keys()] : [wholeSite];
   const nextYear = `${String(Number(job.date.slice(0, 4)) + 1).padStart(4, "0")}-01-01`;
-  return names.map((part): NutrientAccount => {
-    const year: NutrientRates[] = [];
-    const unweighed: string[] = [];
-    history.visit(part, `${job.date.slice(0, 4)}-01-01` as CivilDate, (row) => {
-      if (row.date >= nextYear) return;
-      if (row.rates !== undefined) year.push(row.rates);
-      unweighed.push(...(row.unweighed ?? []));
-    });
-    const now = visit.filter(({ order }) => touches(order.parts, part));
-    const row = together(job.date, part, now);
-    const treated = now.length > 0;
-    const adding = job.limits.filter(({ kind }) => treated || kind === "amount" || kind === "count");
-    const checked = limitsOn({
-      proposal: {
-        row,
-        facts: treated ? commonFacts(now.map(({ facts }) => facts)) : job.facts,
-        content: contentOf(now),
-        completed: [],
-      },
-      date: job.date,
-      parts: [part],
-      history,
-      limits: adding,
-    });
-    findings.push(...checked.findings);
-    notChecked.push(...checked.notChecked);
-    const visitTotal = row.rates ?? {};
-    return {
-      part,
-      yearSoFar: addRates(year),
-      visit: now.map(({ row: one }) => ({ date: one.date, from: one.from, supplies: one.rates ?? {} })),
-      visitTotal,
-      yearAfter: addRates([...year, visitTotal]),
-      unweighed: [...new Set([...unweighed, ...(row.unweighed ?? [])])],
-      limits: checked.uses,
-      tests: checked.tests,
-    };
+  const accounts = allTold(names.map((part) => accountOf(part, { job, visit, history, nextYear })));
+  const before = [logged, visiting];
+  return {
+    value: accounts.value,
+    findings: [...logged.findings, ...logFindings(job), ...accounts.findings],
+    notChecked: [...before.flatMap(({ notChecked }) => notChecked), ...accounts.notChecked],
+  };
+};
+
+/** The account of one part. */
+const accountOf = (
+  part: string,
+  known: {
+    readonly job: ReadJob;
+    readonly visit: readonly VisitRow[];
+    readonly history: History;
+    readonly nextYear: string;
+  },
+): Told<NutrientAccount> => {
+  const { job, visit, history, nextYear } = known;
+  const year: NutrientRates[] = [];
+  const unweighed: string[] = [];
+  history.visit(part, `${job.date.slice(0, 4)}-01-01` as CivilDate, (row) => {
+    if (row.date >= nextYear) return;
+    if (row.rates !== undefined) year.push(row.rates);
+    unweighed.push(...(row.unweighed ?? []));
   });
+  const now = visit.filter(({ order }) => touches(order.parts, part));
+  const row = together(job.date, part, now);
+  const treated = now.length > 0;
+  const adding = job.limits.filter(({ kind }) => treated || kind === "amount" || kind === "count");
+  const checked = limitsOn({
+    proposal: {
+      row,
+      facts: treated ? commonFacts(now.map(({ facts }) => facts)) : job.facts,
+      content: contentOf(now),
+      completed: [],
+    },
+    date: job.date,
+    parts: [part],
+    history,
+    limits: adding,
+  });
+  const visitTotal = row.rates ?? {};
+  const value = {
+    part,
+    yearSoFar: addRates(year),
+    visit: now.map(({ row: one }) => ({ date: one.date, from: one.from, supplies: one.rates ?? {} })),
+    visitTotal,
+    yearAfter: addRates([...year, visitTotal]),
+    unweighed: [...new Set([...unweighed, ...(row.unweighed ?? [])])],
+    limits: checked.uses,
+    tests: checked.tests,
+  };
+  return { value, findings: checked.findings, notChecked: checked.notChecked };
 };

@@ -1,7 +1,8 @@
 import { exceeds } from "../../numeric/index.js";
 import { formFactor, type NutrientsSupplied, percentOf } from "../../nutrient/index.js";
-import type { Finding, Quantity } from "../../quantity/index.js";
+import { type Finding, numberIn, type Quantity } from "../../quantity/index.js";
 import type { ReadProduct } from "../job/read-products.js";
+import type { Measure } from "./measure.js";
 
 /** A slip that multiplies or divides a rate by a known factor, and how to say it. */
 interface Slip {
@@ -64,14 +65,13 @@ const likelySlip = (rate: number, min: number, max: number, slips: readonly Slip
  */
 export const rateFindings = (input: {
   readonly product: ReadProduct;
-  readonly rate: Quantity<string, string>;
+  readonly rate: Measure;
   readonly path: string;
 }): Finding[] => {
   const { product, rate, path } = input;
   const label = product.labelRate;
   if (label === undefined || label.min.dimension !== rate.dimension) return [];
-  const inUnit = (q: unknown): number => (q as { in(unit: string): number }).in(rate.unit);
-  const [value, min, max] = [rate.value, inUnit(label.min), inUnit(label.max)];
+  const [value, min, max] = [rate.value, numberIn(label.min, rate.unit), numberIn(label.max, rate.unit)];
   const high = exceeds(value, max);
   if (!high && !exceeds(min, value)) return [];
   const slip = likelySlip(value, min, max, slipsOf(product, rate.dimension));
@@ -97,15 +97,28 @@ export const rateFindings = (input: {
   ];
 };
 
+/** Whether a rate was held against the label: within it, outside it, or not compared. */
+export type LabelRateCheck = "within" | "outside" | "not stated" | "other measure";
+
+/** Whether a rate lies within the label, as far as the job states it. */
+export const labelRateCheck = (product: ReadProduct, rate: Measure): LabelRateCheck =>
+  product.labelRate === undefined
+    ? "not stated"
+    : product.labelRate.min.dimension !== rate.dimension
+      ? "other measure"
+      : rateFindings({ product, rate, path: product.path }).length > 0
+        ? "outside"
+        : "within";
+
 /** Why a rate was not held against the label, where the label is told in another measure. */
-export const labelNotCompared = (product: ReadProduct, rate: Quantity<string, string>): readonly string[] => {
+export const labelNotCompared = (product: ReadProduct, rate: Measure): readonly string[] => {
   const dimension = product.labelRate?.min.dimension;
   if (dimension === undefined || dimension === rate.dimension) return [];
   const why =
     dimension.endsWith("/area") === rate.dimension.endsWith("/area")
       ? "one is by weight and the other by volume"
       : "one is per area and the other per volume of spray";
-  return [`${product.name}: the rate against the label, for ${why}.`];
+  return [`${product.name}: the rate against the label, because ${why}.`];
 };
 
 const tidy = (value: number): number => Number(value.toPrecision(4));
@@ -131,7 +144,7 @@ export const nitrogenFindings = (
       severity: "note",
       path,
       params: { product: product.id },
-      text: `${product.name} states no slow-release nitrogen: all of its nitrogen counts as soluble.`,
+      text: `${product.name}: no slow-release nitrogen on the label, so all of its nitrogen is counted as quick-release.`,
       source: "common practice, no source",
     });
   }

@@ -6,9 +6,16 @@ import {
   type NextDates,
   nextDates,
 } from "../../interval/index.js";
-import { type Finding, problemText, type Quantity, RatewrightError } from "../../quantity/index.js";
+import {
+  expectQuantity,
+  type Finding,
+  problemText,
+  type Quantity,
+  RatewrightError,
+} from "../../quantity/index.js";
 import type { ReadJob } from "../job/read-job.js";
 import type { ReadHeat, ReadTreatment } from "../job/read-treatments.js";
+import type { Told } from "./told.js";
 
 /** An interval by heat: since when it is counted, and when it has run out. */
 export interface HeatWindow {
@@ -54,84 +61,121 @@ const appliedDates = (treatment: ReadTreatment, job: ReadJob): readonly CivilDat
   return [...new Set(same.map(({ date }) => date))].sort(compareDates);
 };
 
+/** An interval in degree-days from one application on; `null`, with the reason, where it cannot be told. */
 const heatWindow = (
   heat: ReadHeat,
   from: CivilDate,
   job: ReadJob,
   what: string,
-  notChecked: string[],
-): HeatWindow | null => {
+): Omit<Told<HeatWindow | null>, "findings"> => {
   const series = job.temperatures;
-  if (series === undefined) {
-    notChecked.push(`${what}: the interval by heat, for the job has no daily temperatures.`);
-    return null;
-  }
+  if (series === undefined)
+    return {
+      value: null,
+      notChecked: [`${what}: the degree-day interval, because the job has no daily temperatures.`],
+    };
   let when: DateReached;
   try {
     when = dateReached({ series, model: heat.model, from, fromDay: "not counted", threshold: heat.interval });
   } catch (error) {
     if (!(error instanceof RatewrightError)) throw error;
-    notChecked.push(`${what}: the interval by heat. ${error.problems.map(problemText).join("; ")}.`);
-    return null;
+    return {
+      value: null,
+      notChecked: [`${what}: the degree-day interval. ${error.problems.map(problemText).join("; ")}.`],
+    };
   }
   return {
-    from,
-    interval: heat.interval as Quantity<"degree-days", string>,
-    total: when.total as Quantity<"degree-days", string>,
-    runsOut: when.reached ? when.date : null,
-    countedTo: when.reached ? when.date : when.countedTo,
-    source: heat.source,
+    value: {
+      from,
+      interval: anyDegreeDays(heat.interval),
+      total: anyDegreeDays(when.total),
+      runsOut: when.reached ? when.date : null,
+      countedTo: when.reached ? when.date : when.countedTo,
+      source: heat.source,
+    },
+    notChecked: [],
   };
 };
 
+/** Degree-days whose model is no longer told to the compiler; it stays in the substance. */
+const anyDegreeDays = <S extends string>(q: Quantity<"degree-days", S>): Quantity<"degree-days", string> =>
+  expectQuantity(q, { dimension: "degree-days" }, "heat");
+
 const remarkText = (remark: IntervalRemark): string => remark.text;
 
+/** The dates in days: this visit against the rule, and what comes after it. */
+const calendarOf = (
+  { interval: rule, id, path }: ReadTreatment,
+  past: readonly CivilDate[],
+  visit: CivilDate,
+): Told<NextDates | null> => {
+  if (rule === undefined)
+    return {
+      value: null,
+      findings: [],
+      notChecked: [`${id}: how often it is repeated, because the job states no interval in days.`],
+    };
+  const now = nextDates({ applied: past, rule, from: visit });
+  const early = compareDates(now.earliestByStatedRules, visit) > 0;
+  const calendar = nextDates({ applied: [...past, visit], rule });
+  return {
+    value: calendar,
+    findings: early
+      ? [
+          {
+            code: "interval/before-earliest",
+            severity: "warning",
+            path: `${path}.interval`,
+            params: { treatment: id, visit, earliest: now.earliestByStatedRules },
+            text: `${id}: ${visit} is before ${now.earliestByStatedRules}, the earliest date by the stated rule. ${now.reasons.map(remarkText).join(" ")}`,
+            source: rule.source,
+          },
+        ]
+      : [],
+    notChecked: calendar.notChecked.map((remark) => `${id}: ${remark.text}`),
+  };
+};
+
 /** When each treatment comes round again; findings where this visit is early or late by what the job states. */
-export const repeatPlan = (
-  treatment: ReadTreatment,
-  job: ReadJob,
-  findings: Finding[],
-  notChecked: string[],
-): RepeatPlan => {
+export const repeatPlan = (treatment: ReadTreatment, job: ReadJob): Told<RepeatPlan> => {
   const applied = appliedDates(treatment, job);
-  const { interval: rule, heat, id, path } = treatment;
+  const { heat, id, path } = treatment;
   // What the log has on the day of the visit is taken for the visit itself.
   const past = applied.filter((date) => date !== job.date);
   const last = past[past.length - 1];
-  const reasons: string[] = [];
-  let calendar: NextDates | null = null;
-  if (rule !== undefined) {
-    const now = nextDates({ applied: past, rule, from: job.date });
-    if (compareDates(now.earliestByStatedRules, job.date) > 0) {
-      findings.push({
-        code: "interval/before-earliest",
-        severity: "warning",
-        path: `${path}.interval`,
-        params: { treatment: id, visit: job.date, earliest: now.earliestByStatedRules },
-        text: `${id}: ${job.date} is before ${now.earliestByStatedRules}, the earliest date by the stated rule. ${now.reasons.map(remarkText).join(" ")}`,
-        source: rule.source,
-      });
-    }
-    calendar = nextDates({ applied: [...past, job.date], rule });
-    reasons.push(...calendar.reasons.map(remarkText));
-    notChecked.push(...calendar.notChecked.map((remark) => `${id}: ${remark.text}`));
-  } else notChecked.push(`${id}: how often it is repeated, for the job states no interval in days.`);
-  if (heat === undefined)
-    return { treatment: id, applied, calendar, heatBefore: null, heatAfter: null, reasons };
-  const before = last === undefined ? null : heatWindow(heat, last, job, `${id}, since ${last}`, notChecked);
-  if (before !== null) findings.push(...heatFindings(before, job.date, id, path));
-  const after = heatWindow(heat, job.date, job, `${id}, after this visit`, notChecked);
-  if (after !== null) reasons.push(heatText(after));
-  return { treatment: id, applied, calendar, heatBefore: before, heatAfter: after, reasons };
+  const calendar = calendarOf(treatment, past, job.date);
+  const reasons = calendar.value?.reasons.map(remarkText) ?? [];
+  const none = { value: null, notChecked: [] };
+  const before =
+    heat === undefined || last === undefined ? none : heatWindow(heat, last, job, `${id}, since ${last}`);
+  const after = heat === undefined ? none : heatWindow(heat, job.date, job, `${id}, after this visit`);
+  return {
+    value: {
+      treatment: id,
+      applied,
+      calendar: calendar.value,
+      heatBefore: before.value,
+      heatAfter: after.value,
+      reasons: after.value === null ? reasons : [...reasons, heatText(after.value)],
+    },
+    findings: [
+      ...calendar.findings,
+      ...(before.value === null ? [] : heatFindings(before.value, job.date, id, path)),
+    ],
+    notChecked: [...calendar.notChecked, ...before.notChecked, ...after.notChecked],
+  };
 };
 
-const degreeDays = (q: Quantity<"degree-days", string>): string => `${Math.round(q.value)} ${q.unit}`;
+const degreeDays = (q: Quantity<"degree-days", string>): string =>
+  `${Math.round(q.value)} growing degree days (${q.unit.replace(" d", "")})`;
 
-/** An interval by heat in a sentence. */
+const dayCount = (days: number): string => `${days} ${days === 1 ? "day" : "days"}`;
+
+/** An interval in growing degree days in a sentence. */
 export const heatText = (heat: HeatWindow): string =>
   heat.runsOut === null
-    ? `By heat: ${degreeDays(heat.total)} of ${degreeDays(heat.interval)} since ${heat.from}, as far as the temperatures go${heat.countedTo === null ? "" : ` (${heat.countedTo})`}.`
-    : `By heat: ${degreeDays(heat.interval)} since ${heat.from} are reached on ${heat.runsOut}, ${daysBetween(heat.from, heat.runsOut)} days.`;
+    ? `${Math.round(heat.total.value)} of ${degreeDays(heat.interval)} since ${heat.from}, as far as the temperatures go${heat.countedTo === null ? "" : ` (${heat.countedTo})`}.`
+    : `${degreeDays(heat.interval)} expected ${heat.runsOut}, ${dayCount(daysBetween(heat.from, heat.runsOut))} after ${heat.from}.`;
 
 const heatFindings = (heat: HeatWindow, visit: CivilDate, id: string, path: string): Finding[] => {
   const { runsOut, countedTo } = heat;
@@ -150,7 +194,7 @@ const heatFindings = (heat: HeatWindow, visit: CivilDate, id: string, path: stri
         severity: "caution",
         path: `${path}.heat`,
         params: { ...params, ranOut: runsOut, days },
-        text: `${id}: the interval by heat ran out on ${runsOut}, ${days} ${days === 1 ? "day" : "days"} before this visit.`,
+        text: `${id}: the growing-degree-day interval expired ${runsOut}, ${dayCount(days)} before this visit.`,
         source: heat.source,
       },
     ];
@@ -164,7 +208,7 @@ const heatFindings = (heat: HeatWindow, visit: CivilDate, id: string, path: stri
       severity: "note",
       path: `${path}.heat`,
       params: { ...params, ...(runsOut && { runsOut }) },
-      text: `${id}: the interval by heat since ${heat.from} has not run out by this visit${runsOut === null ? "" : `; it does on ${runsOut}`}.`,
+      text: `${id}: the growing-degree-day interval since ${heat.from} has not expired by this visit${runsOut === null ? "" : `; it does on ${runsOut}`}.`,
       source: heat.source,
     },
   ];

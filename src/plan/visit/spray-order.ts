@@ -1,26 +1,35 @@
-import { type AreaRates, areaRatesOf, suppliedRates } from "../../ledger/house.js";
 import { exceeds } from "../../numeric/index.js";
 import type { NutrientsSupplied, Packages } from "../../nutrient/index.js";
-import { checks, type Finding, fail, type Quantity, quantityOf, toldBy } from "../../quantity/index.js";
+import { allOf, type Finding, fail, type Quantity, toldBy } from "../../quantity/index.js";
 import {
+  type Formulation,
   type LoadAmounts,
   type LoadingOrder,
   loadAmounts,
   loadingOrder,
   type ProductAmount,
   type ProductLoads,
-  type RateOf,
   type TankLoads,
   tankLoads,
   type WaterReport,
-  type WaterTest,
-  waterReport,
 } from "../../tank/index.js";
-import type { ReadSprayer } from "../job/read-job.js";
+import type { TreatmentUse } from "../grow-in/turf-types.js";
+import type { ReadSprayer } from "../job/read-machines.js";
 import type { ReadProduct } from "../job/read-products.js";
+import type { TreatedPart } from "../job/read-site.js";
 import type { ReadSpray } from "../job/read-treatments.js";
-import { labelNotCompared, nitrogenFindings, rateFindings } from "./rate-findings.js";
-import { packagesOf } from "./spread-order.js";
+import { statedRate, suppliedBy } from "./area-rates.js";
+import { inOrder, waterOf } from "./mix-products.js";
+import { packagesOf } from "./packages-of.js";
+import {
+  type LabelRateCheck,
+  labelNotCompared,
+  labelRateCheck,
+  nitrogenFindings,
+  rateFindings,
+} from "./rate-findings.js";
+import type { Told } from "./told.js";
+import { type PacketShare, wholePackets } from "./whole-packets.js";
 
 /** A product in the tank: how much in all, in each load, and what it supplies. */
 export interface SprayedProduct {
@@ -31,6 +40,18 @@ export interface SprayedProduct {
   readonly loads: ProductLoads["loads"];
   readonly measured?: ProductLoads["measured"];
   readonly packages?: Packages<"mass", string> | Packages<"volume", string>;
+  /** What one package holds. */
+  readonly packageSize?: Quantity<"mass", "none"> | Quantity<"volume", "none">;
+  readonly form: ReadProduct["form"];
+  readonly formulation: Formulation;
+  /** Whether the rate was held against the label. */
+  readonly labelRate: LabelRateCheck;
+  /** Of water-soluble packets: how many each load takes, where the size of one is stated. */
+  readonly packets?: PacketShare;
+  readonly use?: TreatmentUse;
+  readonly labelNote?: string;
+  readonly registrationNumber?: string;
+  readonly lot?: string;
   /** Nutrients per area, where the product states an analysis and its mass is known. */
   readonly supplies?: NutrientsSupplied<"mass/area">;
 }
@@ -41,10 +62,14 @@ export interface SprayOrder {
   readonly method: "spray";
   readonly parts: readonly string[];
   readonly area: Quantity<"area", "none">;
+  /** What of it lies on each part of the site; empty where the job does not say. */
+  readonly byPart: readonly TreatedPart[];
   readonly volume: Quantity<"volume", "spray">;
   readonly tank: TankLoads;
   readonly products: readonly SprayedProduct[];
   readonly order: LoadingOrder;
+  /** What the sprayer was calibrated with, and what the pump leaves in the tank, as far as the job says. */
+  readonly sprayer: Pick<ReadSprayer, "nozzle" | "pressure" | "speed" | "residualVolume">;
   /** What the water test of the job means for this mix. */
   readonly water?: WaterReport;
 }
@@ -55,7 +80,6 @@ const measured = (
   sprayer: ReadSprayer,
 ): { readonly tank: TankLoads; readonly amounts: LoadAmounts } => {
   const { mix, area, path } = treatment;
-  const door = checks();
   const fromSprayer = {
     capacity: "sprayer.tank",
     applicationVolume: "sprayer.output",
@@ -63,7 +87,11 @@ const measured = (
     plumbingVolume: "sprayer.plumbingVolume",
     area: `${path}.area`,
   };
-  const tank = door.run(() =>
+  // A density that is needed is missing from the product, not from the mix.
+  const densities = Object.fromEntries(
+    mix.map(({ product }, i) => [`products[${i}].density`, `${product.path}.density`]),
+  );
+  const loads = () =>
     toldBy(fromSprayer, () =>
       tankLoads({
         area,
@@ -73,210 +101,150 @@ const measured = (
         ...(sprayer.residualVolume && { residualVolume: sprayer.residualVolume }),
         ...(sprayer.plumbingVolume && { plumbingVolume: sprayer.plumbingVolume }),
       }),
-    ),
-  );
-  // A density that is needed is missing from the product, not from the mix.
-  const densities = Object.fromEntries(
-    mix.map(({ product }, i) => [`products[${i}].density`, `${product.path}.density`]),
-  );
-  const amounts =
-    tank &&
-    door.run(() =>
-      toldBy({ ...densities, products: `${path}.mix`, increments: "sprayer.increments" }, () =>
-        loadAmounts({
-          loads: tank,
-          products: mix.map(({ product, rate }) => ({
-            id: product.id,
-            rate,
-            form: product.form,
-            ...(product.density && { density: product.density }),
-          })),
-          ...(sprayer.increments && { increments: sprayer.increments }),
-        }),
-      ),
     );
-  door.run(() =>
-    toldBy({ products: `${path}.mix` }, () =>
-      loadingOrder({
-        mixingOrder: sprayer.mixingOrder,
-        products: mix.map(({ product }, i) => inOrder(product, mix, `${path}.mix[${i}].product`)),
-      }),
-    ),
-  );
-  door.done();
-  return { tank: tank as TankLoads, amounts: amounts as LoadAmounts };
+  const { filled } = allOf({
+    filled: () => {
+      const tank = loads();
+      const amounts = toldBy(
+        { ...densities, products: `${path}.mix`, increments: "sprayer.increments" },
+        () =>
+          loadAmounts({
+            loads: tank,
+            products: mix.map(({ product, rate }) => ({
+              id: product.id,
+              rate,
+              form: product.form,
+              ...(product.density && { density: product.density }),
+            })),
+            ...(sprayer.increments && { increments: sprayer.increments }),
+          }),
+      );
+      return { tank, amounts };
+    },
+    order: () => orderOf(treatment, sprayer),
+  });
+  return filled;
 };
 
-/** A product as the loading order takes it, without its amount. */
-const inOrder = (product: ReadProduct, mix: ReadSpray["mix"], path: string) => ({
-  id: product.id,
-  name: product.name,
-  formulation: product.formulation ?? fail("missing", path, undefined, "a formulation"),
-  ...withinMix(product, mix),
-});
+/** The order in which the products go in; the amounts stand with the loads, not in it. */
+const orderOf = ({ mix, path }: ReadSpray, sprayer: ReadSprayer, tank?: TankLoads): LoadingOrder =>
+  toldBy({ products: `${path}.mix` }, () =>
+    loadingOrder({
+      mixingOrder: sprayer.mixingOrder,
+      ...(tank?.loads[0] && { loadVolume: tank.loads[0].volume }),
+      products: mix.map(({ product }, i) => inOrder(product, mix, `${path}.mix[${i}].product`)),
+    }),
+  );
 
-/** Computes a treatment that is sprayed; findings go to the list. */
-export const sprayOrder = (
-  treatment: ReadSpray,
-  sprayer: ReadSprayer,
-  findings: Finding[],
-  notChecked: string[],
-): SprayOrder => {
-  const { mix, area, path } = treatment;
-  const { tank, amounts } = measured(treatment, sprayer);
-  findings.push(...amounts.findings.map((f): Finding => ({ ...f, path })));
+/** A last load that is less than what the sprayer can agitate. */
+const smallLoad = (tank: TankLoads, sprayer: ReadSprayer, path: string): readonly Finding[] => {
   const last = tank.loads[tank.loads.length - 1];
-  if (
-    sprayer.minimumLoad !== undefined &&
-    last !== undefined &&
-    exceeds(sprayer.minimumLoad.in("L"), last.volume.in("L"))
-  ) {
-    findings.push({
+  const least = sprayer.minimumLoad;
+  if (least === undefined || last === undefined || !exceeds(least.in("L"), last.volume.in("L"))) return [];
+  return [
+    {
       code: "load/below-minimum",
       severity: "warning",
       path,
-      params: {
-        load: last.number,
-        volume: last.volume.in("gal"),
-        unit: "gal",
-        minimum: sprayer.minimumLoad.in("gal"),
-      },
+      params: { load: last.number, volume: last.volume.in("gal"), unit: "gal", minimum: least.in("gal") },
       text: `Load ${last.number} is smaller than the least that the sprayer can agitate. Even loads (split: "even") would share the spray out.`,
       source: "the minimum load that the job states",
-    });
-  }
-  const products = mix.map((item, i) =>
-    sprayedProduct(item, amounts.products[i] as ProductLoads, sprayer, findings, notChecked),
-  );
-  const order = loadingOrder({
-    mixingOrder: sprayer.mixingOrder,
-    ...(tank.loads[0] && { loadVolume: tank.loads[0].volume }),
-    products: mix.map(({ product }, i) => ({
-      ...inOrder(product, mix, `${path}.mix[${i}].product`),
-      ...(amounts.products[i]?.loads[0] && { amount: amounts.products[i].loads[0].amount as never }),
-    })),
+    },
+  ];
+};
+
+/** Computes a treatment that is sprayed. */
+export const sprayOrder = (treatment: ReadSpray, sprayer: ReadSprayer): Told<SprayOrder> => {
+  const { mix, area, path, byPart } = treatment;
+  const { tank, amounts } = measured(treatment, sprayer);
+  const products = mix.map((item, i) => {
+    const loads =
+      amounts.products[i] ?? fail("missing", `${item.path}.rate`, undefined, "an amount per load");
+    return sprayedProduct(item, loads, tank, sprayer);
   });
-  findings.push(...order.findings.map((f): Finding => ({ ...f, path })));
+  const order = orderOf(treatment, sprayer, tank);
   const water = sprayer.water === undefined ? undefined : waterOf(sprayer.water, sprayer, mix);
-  if (water === undefined) {
-    notChecked.push(
-      "Hardness and pH of the water, and what it does to the products: the job gives no water test.",
-    );
-  } else {
-    findings.push(...water.findings.map((f): Finding => ({ ...f, path: "sprayer.water" })));
-    notChecked.push(...water.notChecked.map((text) => `Water: ${text}.`));
-  }
+  const at =
+    (where: string) =>
+    (finding: Finding): Finding => ({ ...finding, path: where });
+  const { nozzle, pressure, speed, residualVolume } = sprayer;
   return {
-    treatment: treatment.id,
-    method: "spray",
-    parts: treatment.parts ?? [],
-    area,
-    volume: tank.volume,
-    tank,
-    products,
-    order,
-    ...(water && { water }),
-  };
-};
-
-const activeOf = ({ contents = [] }: ReadProduct): string | undefined => {
-  const named = contents.map(({ of }) => /^a[ie]:([^/]+)/.exec(of)?.[1]).filter((name) => name !== undefined);
-  return named.length === 1 ? named[0] : undefined;
-};
-
-/** What the water test means for the products of a mix. */
-const waterOf = (test: WaterTest, sprayer: ReadSprayer, mix: ReadSpray["mix"]): WaterReport =>
-  waterReport({
-    test,
-    products: mix.map(({ product }) => {
-      const active = activeOf(product);
-      return {
-        id: product.id,
-        name: product.name,
-        ...(product.contains && { contains: product.contains }),
-        ...(active !== undefined && { active }),
-      };
-    }),
-    ...(sprayer.timeToEmpty && { timeToEmpty: sprayer.timeToEmpty }),
-  });
-
-/** What the label says of other products counts only for those that are in this tank. */
-const withinMix = (product: ReadProduct, mix: ReadSpray["mix"]) => {
-  const here = (ids: readonly string[] | undefined): readonly string[] =>
-    (ids ?? []).filter((id) => mix.some((other) => other.product.id === id));
-  return {
-    addBefore: here(product.addBefore),
-    addAfter: here(product.addAfter),
-    ...(product.labelNote && { labelNote: product.labelNote }),
-    ...(product.lowRate && { lowRate: true }),
-    ...(product.contains && { contains: product.contains }),
-    ...(product.groups && { groups: product.groups }),
-    ...(product.labelProhibits && { labelProhibits: product.labelProhibits }),
+    value: {
+      treatment: treatment.id,
+      method: "spray",
+      parts: treatment.parts ?? [],
+      area,
+      byPart,
+      volume: tank.volume,
+      tank,
+      products: products.map(({ value }) => value),
+      order,
+      sprayer: {
+        ...(nozzle !== undefined && { nozzle }),
+        ...(pressure && { pressure }),
+        ...(speed && { speed }),
+        ...(residualVolume && { residualVolume }),
+      },
+      ...(water && { water }),
+    },
+    findings: [
+      ...amounts.findings.map(at(path)),
+      ...smallLoad(tank, sprayer, path),
+      ...products.flatMap(({ findings }) => findings),
+      ...order.findings.map(at(path)),
+      ...(water?.findings ?? []).map(at("sprayer.water")),
+    ],
+    notChecked: [
+      ...products.flatMap(({ notChecked }) => notChecked),
+      ...(water?.notChecked.map((text) => `Water: ${text}.`) ?? [
+        "Hardness and pH of the water, and what they do to the products: no water test given.",
+      ]),
+    ],
   };
 };
 
 const sprayedProduct = (
   item: ReadSpray["mix"][number],
   loads: ProductLoads,
+  tank: TankLoads,
   sprayer: ReadSprayer,
-  findings: Finding[],
-  notChecked: string[],
-): SprayedProduct => {
+): Told<SprayedProduct> => {
   const { product, path } = item;
   const rate = statedRate(item.rate, product.id, path);
-  findings.push(...rateFindings({ product, rate, path }));
-  notChecked.push(...labelNotCompared(product, rate));
-  const packages = packagesOf(loads.total as Quantity<"mass", `product:${string}`>, product, notChecked);
-  const supplies = suppliedBy(product, rate, sprayer, notChecked);
-  if (supplies !== undefined) findings.push(...nitrogenFindings(supplies, product, path));
+  const packages = packagesOf(loads.total, product);
+  const supplies = suppliedBy(product, rate, sprayer);
+  const packets = wholePackets({ product, loads, tank, path });
+  const { labelNote, registrationNumber, lot, use } = product;
   return {
-    product: product.id,
-    productName: product.name,
-    rate,
-    amount: loads.total,
-    loads: loads.loads,
-    ...(loads.measured && { measured: loads.measured }),
-    ...(packages && { packages }),
-    ...(supplies && { supplies }),
+    value: {
+      product: product.id,
+      productName: product.name,
+      form: product.form,
+      formulation: product.formulation ?? fail("missing", `${path}.product`, undefined, "a formulation"),
+      labelRate: labelRateCheck(product, rate),
+      rate,
+      amount: loads.total,
+      loads: loads.loads,
+      ...(loads.measured && { measured: loads.measured }),
+      ...(product.package && { packageSize: product.package }),
+      ...(packages.value && { packages: packages.value }),
+      ...(packets.value && { packets: packets.value }),
+      ...(use && { use }),
+      ...(labelNote && { labelNote }),
+      ...(registrationNumber && { registrationNumber }),
+      ...(lot && { lot }),
+      ...(supplies.value && { supplies: supplies.value }),
+    },
+    findings: [
+      ...rateFindings({ product, rate, path }),
+      ...packets.findings,
+      ...(supplies.value === undefined ? [] : nitrogenFindings(supplies.value, product, path)),
+    ],
+    notChecked: [
+      ...labelNotCompared(product, rate),
+      ...packages.notChecked,
+      ...packets.notChecked,
+      ...supplies.notChecked,
+    ],
   };
-};
-
-/** The rate as one quantity: 2 pt per 100 gal is 0.02 pt/gal. */
-export const statedRate = (rate: RateOf, id: string, path: string): Quantity<string, string> => {
-  const { value, unit, of, per } = rate as { value: number; unit: string; of: string; per?: unknown };
-  if (typeof per !== "object" || per === null) return quantityOf(value, unit, of, path);
-  const below = per as { value: number; unit: string };
-  return quantityOf(value / below.value, `${unit}/${below.unit}`, `product:${id}/spray`, path);
-};
-
-/** Product per area of what is sprayed: a rate per volume of spray counts at the output of the sprayer. */
-export const perAreaRates = (
-  product: ReadProduct,
-  rate: Quantity<string, string>,
-  sprayer: ReadSprayer | undefined,
-): AreaRates => {
-  if (rate.dimension.endsWith("/area")) return areaRatesOf(rate, product.density);
-  if (sprayer === undefined) return {};
-  const perArea = (rate as Quantity<"mass/volume", "product/spray">).times(sprayer.output);
-  return areaRatesOf(perArea as unknown as Quantity<string, string>, product.density);
-};
-
-/** Nutrients per area of what is sprayed: a rate by volume is weighed through the density. */
-export const suppliedBy = (
-  product: ReadProduct,
-  rate: Quantity<string, string>,
-  sprayer: ReadSprayer | undefined,
-  notChecked: string[],
-): NutrientsSupplied<"mass/area"> | undefined => {
-  if (product.fertilizer === undefined) return undefined;
-  const rates = perAreaRates(product, rate, sprayer);
-  if (rates.byMass === undefined) {
-    notChecked.push(
-      rates.byVolume === undefined
-        ? `Nutrients of ${product.name}: its rate is per volume of spray, and no sprayer is stated.`
-        : `Nutrients of ${product.name}: its rate is by volume, and no density is stated.`,
-    );
-    return undefined;
-  }
-  return suppliedRates({ fertilizer: product.fertilizer }, rates) as NutrientsSupplied<"mass/area">;
 };

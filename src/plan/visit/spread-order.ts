@@ -1,16 +1,32 @@
 import {
-  type Fertilizer,
   type NutrientsSupplied,
   nutrientsSupplied,
   type Packages,
-  packagesFor,
   productRate,
 } from "../../nutrient/index.js";
-import { type Finding, type Quantity, toldBy } from "../../quantity/index.js";
+import { fail, type Quantity, toldBy } from "../../quantity/index.js";
 import { passRates } from "../../spread/index.js";
+import type { TreatmentUse } from "../grow-in/turf-types.js";
+import type { ReadSpreader } from "../job/read-machines.js";
 import type { ReadProduct } from "../job/read-products.js";
+import type { TreatedPart } from "../job/read-site.js";
 import type { ReadSpread } from "../job/read-treatments.js";
-import { labelNotCompared, nitrogenFindings, rateFindings } from "./rate-findings.js";
+import { packagesOf } from "./packages-of.js";
+import {
+  type LabelRateCheck,
+  labelNotCompared,
+  labelRateCheck,
+  nitrogenFindings,
+  rateFindings,
+} from "./rate-findings.js";
+import type { Told } from "./told.js";
+
+/** What one part of the site takes. */
+export interface SpreadPart extends TreatedPart {
+  readonly amount: Quantity<"mass", `product:${string}`>;
+  /** What one pass puts down on it. */
+  readonly perPass: Quantity<"mass", `product:${string}`>;
+}
 
 /** What to spread: rate, amount, passes and packages. */
 export interface SpreadOrder {
@@ -27,70 +43,79 @@ export interface SpreadOrder {
   /** Product per area that the spreader is set to: the rate shared out over the passes. */
   readonly ratePerPass: Quantity<"mass/area", `product:${string}`>;
   readonly amount: Quantity<"mass", `product:${string}`>;
+  /** Part by part; empty where the job does not say what lies on which. */
+  readonly byPart: readonly SpreadPart[];
+  /** Whether the rate was held against the label. */
+  readonly labelRate: LabelRateCheck;
+  /** The spreader and its setting, as far as the job says. */
+  readonly spreader: ReadSpreader & { readonly setting?: string };
+  readonly use?: TreatmentUse;
+  readonly registrationNumber?: string;
+  readonly lot?: string;
+  /** What one package holds. */
+  readonly packageSize?: Quantity<"mass", "none"> | Quantity<"volume", "none">;
   readonly packages?: Packages<"mass", string>;
   /** Nutrients per area, where the product states an analysis. */
   readonly supplies?: NutrientsSupplied<"mass/area">;
 }
 
-type Amount = Quantity<"mass", `product:${string}`> | Quantity<"volume", `product:${string}`>;
-type Counted = Packages<"mass", string> | Packages<"volume", string>;
-
-/**
- * Packages for a need, where the product states what one holds: what is sold by weight and measured by volume, or
- * the other way round, is weighed through its density.
- */
-export const packagesOf = (need: Amount, product: ReadProduct, notChecked: string[]): Counted | undefined => {
-  const { density, name } = product;
-  const by = product.package?.dimension;
-  if (by === undefined) return undefined;
-  if (by === need.dimension) return packagesFor(need as never, product as never) as Counted;
-  if (density === undefined) {
-    const [sold, measured] = by === "mass" ? ["weight", "volume"] : ["volume", "weight"];
-    notChecked.push(
-      `${name}: how many packages, for it is sold by ${sold} and measured by ${measured}, and no density is stated.`,
-    );
-    return undefined;
-  }
-  const any = need as Quantity<"mass", string>;
-  const other = by === "mass" ? any.times(density as never) : any.per(density as never);
-  return packagesFor(other as never, product as never) as Counted;
-};
-
-/** Computes a treatment that is spread; findings go to the list. */
-export const spreadOrder = (
-  treatment: ReadSpread,
-  findings: Finding[],
-  notChecked: string[],
-): SpreadOrder => {
-  const { product, wanted, area, passes, path } = treatment;
-  let rate: Quantity<"mass/area", `product:${string}`>;
-  if ("rate" in wanted) rate = wanted.rate;
-  else {
-    const target = wanted.target as Quantity<"mass/area", "N">;
-    rate = toldBy({ target: `${path}.target` }, () => productRate(target, product.fertilizer as Fertilizer));
-  }
+/** Computes a treatment that is spread. */
+export const spreadOrder = (treatment: ReadSpread, spreader: ReadSpreader): Told<SpreadOrder> => {
+  const { product, wanted, area, passes, path, byPart, setting } = treatment;
+  const rate = "rate" in wanted ? wanted.rate : rateFor(wanted.target, product, path);
   const cut = toldBy({ rate: `${path}.rate`, passes: `${path}.passes` }, () =>
     passRates({ rate, passes, area }),
   );
-  const amount = (cut.load as NonNullable<typeof cut.load>).total;
-  const packages = packagesOf(amount, product, notChecked) as SpreadOrder["packages"];
+  const amount = rate.times(area);
+  const packages = packagesOf(amount, product);
   const supplies = product.fertilizer && nutrientsSupplied(rate, product.fertilizer);
-  findings.push(...rateFindings({ product, rate: rate as never, path }));
-  notChecked.push(...labelNotCompared(product, rate as never));
-  if (supplies !== undefined) findings.push(...nitrogenFindings(supplies, product, path));
+  const { registrationNumber, lot, use } = product;
   return {
-    treatment: treatment.id,
-    method: "spread",
-    product: product.id,
-    productName: product.name,
-    parts: treatment.parts ?? [],
-    area,
-    ...("target" in wanted && { target: wanted.target }),
-    rate,
-    passes,
-    ratePerPass: cut.perPass,
-    amount,
-    ...(packages && { packages }),
-    ...(supplies && { supplies }),
+    value: {
+      treatment: treatment.id,
+      method: "spread",
+      product: product.id,
+      productName: product.name,
+      parts: treatment.parts ?? [],
+      area,
+      byPart: byPart.map(({ part, area: size }) => ({
+        part,
+        area: size,
+        amount: rate.times(size),
+        perPass: cut.perPass.times(size),
+      })),
+      ...("target" in wanted && { target: wanted.target }),
+      rate,
+      passes,
+      ratePerPass: cut.perPass,
+      amount,
+      labelRate: labelRateCheck(product, rate),
+      spreader: { ...spreader, ...(setting !== undefined && { setting }) },
+      ...(product.package && { packageSize: product.package }),
+      ...(packages.value && { packages: packages.value as Packages<"mass", string> }),
+      ...(use && { use }),
+      ...(registrationNumber && { registrationNumber }),
+      ...(lot && { lot }),
+      ...(supplies && { supplies }),
+    },
+    findings: [
+      ...rateFindings({ product, rate, path }),
+      ...(supplies === undefined ? [] : nitrogenFindings(supplies, product, path)),
+    ],
+    notChecked: [...packages.notChecked, ...labelNotCompared(product, rate)],
   };
+};
+
+const rateFor = (
+  target: Quantity<"mass/area", string>,
+  product: ReadProduct,
+  path: string,
+): Quantity<"mass/area", `product:${string}`> => {
+  const { fertilizer } = product;
+  if (fertilizer === undefined)
+    return fail("missing", `${path}.target`, target, `a product with an analysis; ${product.id} states none`);
+  // The reader took any nutrient; productRate refuses what the product lacks.
+  return toldBy({ target: `${path}.target` }, () =>
+    productRate(target as Quantity<"mass/area", "N">, fertilizer),
+  );
 };

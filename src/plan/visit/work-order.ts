@@ -1,14 +1,15 @@
 import type { CivilDate } from "../../calendar/index.js";
-import { type Caution, checks, type Finding, type Problem, RatewrightError } from "../../quantity/index.js";
+import { checks, type Finding, type Problem, RatewrightError } from "../../quantity/index.js";
 import type { SiteArea } from "../../site/index.js";
-import type { Job } from "../job/job.js";
+import type { Job, JobApplicator, SheetUnits } from "../job/job.js";
 import { type ReadJob, readJob } from "../job/read-job.js";
 import { withSuggestions } from "../job/with-suggestions.js";
-import { cautionsFor } from "./cautions.js";
+import { cautionsFor, type WorkOrderCaution } from "./cautions.js";
 import { type NutrientAccount, nutrientAccounts } from "./nutrient-account.js";
 import { type RepeatPlan, repeatPlan } from "./repeat.js";
 import { type SprayOrder, sprayOrder } from "./spray-order.js";
 import { type SpreadOrder, spreadOrder } from "./spread-order.js";
+import { allTold } from "./told.js";
 
 /** The work order of a visit. Plain data: through JSON its quantities become `{ value, unit, of }`. */
 export interface WorkOrder {
@@ -16,6 +17,9 @@ export interface WorkOrder {
   readonly version: 1;
   readonly title: string;
   readonly date: CivilDate;
+  /** The units that its sheets are written in. */
+  readonly units: SheetUnits;
+  readonly applicator: JobApplicator;
   readonly site: { readonly name: string; readonly area: SiteArea };
   readonly spreads: readonly SpreadOrder[];
   readonly sprays: readonly SprayOrder[];
@@ -24,7 +28,7 @@ export interface WorkOrder {
   readonly repeats: readonly RepeatPlan[];
   /** What is unusual. An empty list is no approval: see `checked` and `notChecked`. */
   readonly findings: readonly Finding[];
-  readonly cautions: readonly Caution[];
+  readonly cautions: readonly WorkOrderCaution[];
   readonly checked: readonly string[];
   readonly notChecked: readonly string[];
 }
@@ -41,59 +45,70 @@ const computed = (input: unknown): WorkOrder => {
 const compute = (input: unknown): WorkOrder => {
   const door = checks();
   const job = readJob(input, door);
-  const findings: Finding[] = [];
-  const notChecked: string[] = [];
   // What only the arithmetic can tell (a nutrient that the product lacks, a circle of labels) is told together
   // with what is wrong elsewhere.
   const spreads = job.treatments.flatMap((t) =>
-    t.method === "spread" ? (door.run(() => spreadOrder(t, findings, notChecked)) ?? []) : [],
+    t.method === "spread" ? (door.run(() => spreadOrder(t, job.spreader)) ?? []) : [],
   );
   const { sprayer } = job;
   const sprays = job.treatments.flatMap((t) =>
-    t.method === "spray" && sprayer !== undefined
-      ? (door.run(() => sprayOrder(t, sprayer, findings, notChecked)) ?? [])
-      : [],
+    t.method === "spray" && sprayer !== undefined ? (door.run(() => sprayOrder(t, sprayer)) ?? []) : [],
   );
   door.done();
-  const nutrients = nutrientAccounts(job, [...spreads, ...sprays], findings, notChecked);
-  const repeats = job.treatments.map((t) => repeatPlan(t, job, findings, notChecked));
-  const used = new Map(
-    job.treatments
-      .flatMap((t) => (t.method === "spread" ? [t.product] : t.mix.map(({ product }) => product)))
-      .map((product) => [product.id, product]),
-  );
-  for (const product of used.values()) {
-    if (product.labelRate === undefined)
-      notChecked.push(`${product.name}: the rate against the label, for the job states no label rate.`);
-    if (product.fertilizer === undefined)
-      notChecked.push(`${product.name}: its nutrients, for the job states no analysis.`);
-  }
-  if (job.limits.length === 0) notChecked.push("Limits on nutrients: the job states none.");
-  if (job.site.area.cutOuts.length > 0 && job.treatments.some((t) => t.parts !== undefined)) {
-    findings.push({
-      code: "site/cut-outs-not-taken-off",
-      severity: "caution",
-      path: "site.cutOuts",
-      params: {},
-      text: "Treatments of named parts take the whole of these parts: what is cut out of the site is not taken off them. State the area of such a treatment.",
-    });
-  }
-  notChecked.push("Weather, soil moisture, and what else the labels and local codes ask for.");
+  const orders = [...spreads, ...sprays].map(({ value }) => value);
+  const nutrients = nutrientAccounts(job, orders);
+  const repeats = allTold(job.treatments.map((t) => repeatPlan(t, job)));
+  const told = [...spreads, ...sprays, nutrients, repeats];
   return {
     type: "work-order",
     version: 1,
     title: job.title,
     date: job.date,
+    units: job.units,
+    applicator: job.applicator,
     site: { name: job.site.name, area: job.site.area },
-    spreads,
-    sprays,
-    nutrients,
-    repeats,
-    findings,
-    cautions: cautionsFor(job.treatments.map(({ method }) => method)),
+    spreads: spreads.map(({ value }) => value),
+    sprays: sprays.map(({ value }) => value),
+    nutrients: nutrients.value,
+    repeats: repeats.value,
+    findings: [...told.flatMap(({ findings }) => findings), ...siteFindings(job)],
+    cautions: cautionsFor(job.treatments, job.sprayer),
     checked: checkedBy(job),
-    notChecked: [...new Set(notChecked)],
+    notChecked: [...new Set([...told.flatMap(({ notChecked }) => notChecked), ...neverStated(job)])],
   };
+};
+
+/** What is cut out of the site may lie on parts that are treated whole. */
+const siteFindings = ({ site, treatments }: ReadJob): readonly Finding[] =>
+  site.area.cutOuts.length > 0 && treatments.some((t) => t.parts !== undefined)
+    ? [
+        {
+          code: "site/cut-outs-not-taken-off",
+          severity: "caution",
+          path: "site.cutOuts",
+          params: {},
+          text: "Treatments of named parts cover the whole of these parts: what is cut out of the site is not subtracted. State the area of such a treatment.",
+        },
+      ]
+    : [];
+
+/** What the job does not state, and what no job can. */
+const neverStated = ({ treatments, limits }: ReadJob): readonly string[] => {
+  const used = new Map(
+    treatments
+      .flatMap((t) => (t.method === "spread" ? [t.product] : t.mix.map(({ product }) => product)))
+      .map((product) => [product.id, product]),
+  );
+  return [
+    ...[...used.values()].flatMap(({ name, labelRate, fertilizer }) => [
+      ...(labelRate === undefined
+        ? [`${name}: the rate against the label, because no label rate is given.`]
+        : []),
+      ...(fertilizer === undefined ? [`${name}: its nutrients, because no analysis is given.`] : []),
+    ]),
+    ...(limits.length === 0 ? ["Limits on nutrients: the job states none."] : []),
+    "Weather, soil moisture, and everything else in the labels and local codes.",
+  ];
 };
 
 const checkedBy = (job: ReadJob): readonly string[] => [
@@ -105,7 +120,7 @@ const checkedBy = (job: ReadJob): readonly string[] => [
   ...(job.limits.length > 0 ? ["nutrients against the limits that the job states"] : []),
   ...(job.treatments.some((t) => t.interval) ? ["dates against the intervals that the job states"] : []),
   ...(job.treatments.some((t) => t.heat)
-    ? ["degree-days against the intervals by heat that the job states"]
+    ? ["growing degree days against the intervals that the job states"]
     : []),
 ];
 

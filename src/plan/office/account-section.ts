@@ -1,0 +1,112 @@
+import { periodText } from "../../limits/house.js";
+import type { LimitTest, LimitUse } from "../../limits/index.js";
+import { type FactSource, numberIn } from "../../quantity/index.js";
+import type { SheetSection } from "../sheet/sheet-types.js";
+import { plainNumber, unitWords } from "../sheet/sheet-units.js";
+import type { NutrientAccount } from "../visit/nutrient-account.js";
+
+const listed = ["N", "N:soluble", "N:slow", "P2O5", "K2O", "Fe", "Ca", "Mg", "S", "Mn"];
+
+const nutrientWords = (of: string): string =>
+  of === "N:soluble" ? "quick-release N" : of === "N:slow" ? "slow-release N" : of;
+
+/** A rate to three figures. */
+const rateFigure = (value: number): string =>
+  plainNumber(Number(value >= 1 ? value.toFixed(3) : value.toPrecision(3)), 9);
+
+/** The nutrients of parts of the site this year, and its limits with their sources. */
+export const accountSections = (accounts: readonly NutrientAccount[]): readonly SheetSection[] =>
+  alike(accounts).flatMap(({ account, parts }) => {
+    const section = accountSection(account, parts);
+    return section === undefined ? [] : [section];
+  });
+
+const accountSection = (account: NutrientAccount, parts: string): SheetSection | undefined => {
+  const { yearSoFar, visitTotal, yearAfter, unweighed, limits, tests } = account;
+  const names = listed.filter((of) => (yearAfter[of]?.value ?? 0) > 0);
+  if (names.length + unweighed.length + limits.length + tests.length === 0) return undefined;
+  const unit = yearAfter.N?.unit ?? "lb/1000 ft2";
+  const cell = (rates: NutrientAccount["yearSoFar"], of: string): string => {
+    const rate = rates[of];
+    return rate === undefined ? "0" : rateFigure(numberIn(rate, unit));
+  };
+  const lines = [...limits.map(limitText), ...tests.map(testText)];
+  return {
+    id: "nutrients",
+    title: `NUTRIENTS THIS CALENDAR YEAR: ${parts}`,
+    blocks: [
+      ...(names.length === 0
+        ? []
+        : [
+            {
+              kind: "table" as const,
+              heads: [unitWords(unit), "so far", "visit", "after"],
+              rows: names.map((of) => ({
+                cells: [nutrientWords(of), cell(yearSoFar, of), cell(visitTotal, of), cell(yearAfter, of)],
+              })),
+            },
+          ]),
+      ...(unweighed.length === 0
+        ? []
+        : [
+            {
+              kind: "text" as const,
+              text: `More than this of ${unweighed.map(nutrientWords).join(", ")}: not all of it could be weighed, see NOT CHECKED.`,
+            },
+          ]),
+      ...(lines.length === 0 ? [] : [{ kind: "list" as const, mark: "-" as const, items: lines }]),
+    ],
+  };
+};
+
+/** Accounts that read the same, under the names of all their parts. */
+export const alike = (
+  accounts: readonly NutrientAccount[],
+): readonly { account: NutrientAccount; parts: string }[] => {
+  const groups = new Map<string, NutrientAccount[]>();
+  for (const account of accounts) {
+    const key = JSON.stringify({ ...account, visit: "" }, (name, value) => (name === "part" ? "" : value));
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [account]);
+    else group.push(account);
+  }
+  return [...groups.values()].flatMap((group) => {
+    const [account] = group;
+    return account === undefined ? [] : [{ account, parts: group.map(({ part }) => part).join(", ") }];
+  });
+};
+
+/** A source in words. */
+export const sourceText = (source: FactSource): string =>
+  typeof source === "string"
+    ? source
+    : [source.title, source.publisher, source.year, source.where]
+        .filter((part) => part !== undefined)
+        .join(", ");
+
+const ifMeant = (conditions: readonly string[]): string =>
+  conditions.length === 0 ? "" : ` Applies where ${conditions.join(", and ")}.`;
+
+const limitText = (use: LimitUse): string => {
+  const { limit, after, remainingUnderStatedLimits: left, broken } = use;
+  const count = limit.kind === "count";
+  const { unit } = limit.amount;
+  const amount = (value: number): string => rateFigure(value);
+  const of = nutrientWords(limit.of);
+  const what = count ? `applications of ${of}` : of;
+  const over = numberIn(left, unit);
+  const rest =
+    broken === null
+      ? "and more that could not be weighed: NOT KNOWN whether the limit is kept"
+      : broken
+        ? `OVER THE LIMIT by ${amount(-over)}`
+        : `${amount(over)} left`;
+  const frees = use.freesUpOn === null || left.value > 0 ? "" : `, more can be applied from ${use.freesUpOn}`;
+  const line = `${what} ${periodText(limit.per)}: ${amount(numberIn(after, unit))} of ${amount(numberIn(limit.amount, unit))}${count ? "" : ` ${unitWords(unit)}`}`;
+  return `${line}, ${rest}${frees}.${ifMeant(use.meantIf)} Stated in: ${sourceText(limit.source)}`;
+};
+
+const testText = ({ limit, found, broken, meantIf }: LimitTest): string => {
+  const verdict = broken === null ? "not known" : `${found}${broken ? ", NOT WITHIN THE LIMIT" : ""}`;
+  return `${limit.of}, ${limit.states}: ${verdict}.${ifMeant(meantIf)} Stated in: ${sourceText(limit.source)}`;
+};

@@ -1,0 +1,117 @@
+import type { Finding } from "../../quantity/index.js";
+import { dayText } from "../sheet/day-text.js";
+import { blank, type SheetBlock, type SheetSection, type WorkOrderSheet } from "../sheet/sheet-types.js";
+import { type FirstUnits, firstUnits, measureText } from "../sheet/sheet-units.js";
+import { heatText, type RepeatPlan } from "../visit/repeat.js";
+import type { SprayOrder } from "../visit/spray-order.js";
+import type { WorkOrder } from "../visit/work-order.js";
+import { accountSections, sourceText } from "./account-section.js";
+
+const list = (items: readonly string[], mark: "-" | "!" = "-"): SheetBlock => ({ kind: "list", mark, items });
+
+const section = (id: string, title: string, items: readonly string[]): readonly SheetSection[] =>
+  items.length === 0 ? [] : [{ id, title, blocks: [list(items)] }];
+
+const severityWords = { warning: "WARNING", caution: "CAUTION", note: "Note" };
+const severities = ["warning", "caution", "note"] as const;
+
+const findingTexts = (findings: readonly Finding[]): readonly string[] =>
+  severities.flatMap((severity) =>
+    findings
+      .filter((finding) => finding.severity === severity)
+      .map(({ text, source }) =>
+        source === undefined
+          ? `${severityWords[severity]}: ${text}`
+          : `${severityWords[severity]}: ${text} [${sourceText(source)}]`,
+      ),
+  );
+
+const labelWords = {
+  within: "within the label rate that the job states",
+  outside: "OUTSIDE the label rate that the job states",
+  "not stated": "label rate not given: not checked",
+  "other measure": "label rate in another measure: not checked",
+};
+
+/** Rates as the job states them, and whether they were held against the label. */
+const rateTexts = (order: WorkOrder, first: FirstUnits, both: boolean): readonly string[] => {
+  const other = both ? (["metric"] as const) : [];
+  const rates = [...order.spreads, ...order.sprays.flatMap(({ products }) => products)];
+  return rates.map((item) => {
+    const twin = other.map((system) => ` (${measureText(item.rate, system)})`).join("");
+    return `${item.productName}: ${measureText(item.rate, first)}${twin}, ${labelWords[item.labelRate]}`;
+  });
+};
+
+/** The order of the tank, why each product stands where it does, and on what the sources disagree. */
+const orderSection = (spray: SprayOrder): SheetSection => {
+  const { order } = spray;
+  const reasons = order.steps
+    .filter(({ reason }) => reason !== "")
+    .map(({ number, text, reason, sources }) => {
+      const titles = sources.slice(0, 4).map(({ publisher }) => publisher);
+      const more = sources.length > 4 ? ` and ${sources.length - 4} more` : "";
+      return `${number}. ${text} Why: ${reason}${titles.length === 0 ? "" : ` [${titles.join("; ")}${more}]`}`;
+    });
+  const pairs = [...order.firm, ...order.open, ...order.unopposed].map(
+    ({ first, second, votes }) =>
+      `${first} before ${second}: ${votes.for} published orders for, ${votes.against} against, ${votes.same} put them at one step`,
+  );
+  const unsaid = order.unsaid.map(
+    ({ first, second }) => `${first} before ${second}: no published order says`,
+  );
+  return {
+    id: "mixing order",
+    title: `MIXING ORDER: ${spray.treatment} (${order.mixingOrder})`,
+    blocks: [list(reasons), ...(pairs.length + unsaid.length === 0 ? [] : [list([...pairs, ...unsaid])])],
+  };
+};
+
+const nextText = ({ treatment, calendar, heatAfter }: RepeatPlan, metric: boolean): string => {
+  const dates =
+    calendar === null
+      ? []
+      : [
+          `not before ${dayText(calendar.earliestByStatedRules, metric)} by the stated rule`,
+          ...(calendar.latestUseful === null ? [] : [`reapply by ${dayText(calendar.latestUseful, metric)}`]),
+        ];
+  const heat = heatAfter === null ? [] : [heatText(heatAfter)];
+  const text = [dates.join(", "), ...heat].filter((part) => part !== "").join(". ");
+  return `${treatment}: ${text === "" ? "no interval is stated" : text}`;
+};
+
+/** The copy for the office: what was found, why, by whom, and what was not checked. */
+export const officeSheet = (order: WorkOrder): WorkOrderSheet => {
+  const first = firstUnits(order.units);
+  const metric = first === "metric";
+  const { name, certificate } = order.applicator;
+  return {
+    type: "work-order-sheet",
+    version: 1,
+    copy: "office",
+    units: order.units,
+    title: order.title,
+    site: order.site.name,
+    date: order.date,
+    day: dayText(order.date, metric),
+    head: [blank("Applicator", name, 20), blank("Certificate no.", certificate, 12)],
+    front: [
+      ...section("findings", "FINDINGS (none found is no approval)", findingTexts(order.findings)),
+      ...section("rates", "RATES AND LABELS", rateTexts(order, first, order.units === "both")),
+      ...accountSections(order.nutrients),
+      ...section(
+        "next",
+        "WHEN AGAIN",
+        order.repeats.map((repeat) => nextText(repeat, metric)),
+      ),
+      ...order.sprays.map(orderSection),
+      ...section("checked", "CHECKED", order.checked),
+      ...section("not checked", "NOT CHECKED", order.notChecked),
+    ],
+    back: section(
+      "cautions",
+      "CAUTIONS AND THEIR SOURCES",
+      order.cautions.map(({ text, source }) => `${text} [${sourceText(source)}]`),
+    ),
+  };
+};

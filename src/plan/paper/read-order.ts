@@ -1,0 +1,256 @@
+import { civilDateAt } from "../../ledger/house.js";
+import { expectFields, expectFlag, expectRecord, fail } from "../../quantity/index.js";
+import { formulations } from "../../tank/index.js";
+import type { WorkOrder } from "../visit/work-order.js";
+import {
+  amount,
+  amounts,
+  anyAmount,
+  listOf,
+  maybe,
+  number,
+  oneOf,
+  orNull,
+  record,
+  type Shape,
+  text,
+} from "./read-shape.js";
+
+const source: Shape<unknown> = (input, path) => {
+  if (typeof input === "string") return text(input, path);
+  return record({ title: text, publisher: text, year: maybe(number), where: maybe(text), url: maybe(text) })(
+    input,
+    path,
+  );
+};
+
+const rate = amount("mass/area", "volume/area", "mass/volume", "volume/volume", "mass/mass");
+const area = amount("area");
+const held = amount("mass", "volume");
+const mass = amount("mass");
+const spray = amount("volume");
+const labelRate = oneOf("within", "outside", "not stated", "other measure");
+
+const whole: Shape<number> = (input, path) => {
+  const n = number(input, path);
+  return Number.isInteger(n) && n >= 1 ? n : fail("range", path, input, "a whole number, 1 or more");
+};
+const aboveZero: Shape<number> = (input, path) => {
+  const n = number(input, path);
+  return n > 0 ? n : fail("range", path, input, "a number above zero");
+};
+
+const period: Shape<unknown> = (input, path) => {
+  if (typeof input === "string") return oneOf("application", "calendar year")(input, path);
+  const given = expectRecord(input, path, "a period");
+  if (given.days !== undefined) return record({ days: whole })(given, path);
+  if (given.months !== undefined) return record({ months: whole })(given, path);
+  return record({ from: text, to: text })(given, path);
+};
+
+const finding = record({
+  code: text,
+  severity: oneOf("note", "caution", "warning"),
+  text,
+  source: maybe(source),
+});
+
+const marks = {
+  productName: text,
+  product: text,
+  rate,
+  labelRate,
+  packageSize: maybe(held),
+  registrationNumber: maybe(text),
+  lot: maybe(text),
+};
+
+const spread = record({
+  ...marks,
+  treatment: text,
+  method: oneOf("spread"),
+  parts: listOf(text),
+  area,
+  target: maybe(amount("mass/area")),
+  passes: whole,
+  ratePerPass: amount("mass/area"),
+  amount: mass,
+  byPart: listOf(record({ part: text, area, amount: mass, perPass: mass })),
+  spreader: record({
+    name: maybe(text),
+    setting: maybe(text),
+    swath: maybe(amount("length")),
+    speed: maybe(amount("length/time")),
+  }),
+});
+
+const sprayed = record({
+  ...marks,
+  form: oneOf("dry", "liquid"),
+  formulation: (input: unknown, path: string) =>
+    typeof input === "string" && Object.hasOwn(formulations, input)
+      ? input
+      : fail("type", path, input, "a kind of product, as workOrder returned it"),
+  amount: held,
+  loads: listOf(record({ number: whole, amount: held })),
+  measured: maybe(record({ unit: text, step: aboveZero })),
+  packets: maybe(record({ perLoad: listOf(number) })),
+});
+
+const step = record({
+  number: whole,
+  action: text,
+  productId: maybe(text),
+  fraction: maybe(listOf(number)),
+  text,
+  reason: text,
+  cautions: listOf(record({ code: text })),
+  sources: listOf(source),
+});
+
+const pair = record({
+  first: text,
+  second: text,
+  votes: record({ for: number, against: number, same: number }),
+});
+
+const tank = record({
+  count: whole,
+  volume: spray,
+  capacity: spray,
+  applicationVolume: amount("volume/area"),
+  leftOver: record({ volume: spray }),
+  loads: listOf(record({ number: whole, volume: spray, area })),
+});
+
+const sprayShape = record({
+  treatment: text,
+  method: oneOf("spray"),
+  parts: listOf(text),
+  area,
+  tank,
+  products: listOf(sprayed),
+  order: record({
+    mixingOrder: text,
+    steps: listOf(step),
+    firm: listOf(pair),
+    open: listOf(pair),
+    unopposed: listOf(pair),
+    unsaid: listOf(pair),
+  }),
+  sprayer: record({
+    nozzle: maybe(text),
+    pressure: maybe(amount("pressure")),
+    speed: maybe(amount("length/time")),
+    residualVolume: maybe(spray),
+  }),
+});
+
+/** A treatment that is sprayed, whose products have an amount for every load. */
+const wholeSpray: Shape<object> = (input, path) => {
+  const order = sprayShape(input, path);
+  const loads = order.tank.loads.length;
+  if (order.tank.count !== loads)
+    fail("conflict", `${path}.tank.count`, order.tank.count, `${loads}, as many as there are loads`);
+  order.products.forEach((product, i) => {
+    const at = `${path}.products[${i}]`;
+    if (product.loads.length !== loads)
+      fail("conflict", `${at}.loads`, `${product.loads.length} loads`, `${loads}, as the tank has`);
+    const { dimension } = product.amount;
+    const unlike = product.loads.findIndex((load) => load.amount.dimension !== dimension);
+    if (unlike >= 0)
+      fail(
+        "unit/mismatch",
+        `${at}.loads[${unlike}].amount`,
+        product.loads[unlike]?.amount,
+        `a quantity of ${dimension}`,
+      );
+    if (product.measured !== undefined)
+      anyAmount({ value: 1, unit: product.measured.unit }, `${at}.measured`).dimension === dimension ||
+        fail("unit/mismatch", `${at}.measured.unit`, product.measured.unit, `a unit of ${dimension}`);
+    if (product.packets !== undefined && product.packets.perLoad.length !== loads)
+      fail(
+        "conflict",
+        `${at}.packets.perLoad`,
+        `${product.packets.perLoad.length} loads`,
+        `${loads}, as the tank has`,
+      );
+  });
+  return order;
+};
+
+const use = record({
+  limit: record({ kind: oneOf("amount", "count"), of: text, amount: anyAmount, per: period, source }),
+  after: anyAmount,
+  remainingUnderStatedLimits: anyAmount,
+  broken: orNull(expectFlag),
+  freesUpOn: orNull(civilDateAt),
+  meantIf: listOf(text),
+});
+
+const test = record({
+  limit: record({ of: text, states: text, source }),
+  found: orNull(text),
+  broken: orNull(expectFlag),
+  meantIf: listOf(text),
+});
+
+const account = record({
+  part: text,
+  yearSoFar: amounts,
+  visitTotal: amounts,
+  yearAfter: amounts,
+  unweighed: listOf(text),
+  limits: listOf(use),
+  tests: listOf(test),
+});
+
+const degreeDays = amount("degree-days");
+const heat = record({
+  from: civilDateAt,
+  interval: degreeDays,
+  total: degreeDays,
+  runsOut: orNull(civilDateAt),
+  countedTo: orNull(civilDateAt),
+});
+
+const repeat = record({
+  treatment: text,
+  calendar: orNull(record({ earliestByStatedRules: civilDateAt, latestUseful: orNull(civilDateAt) })),
+  heatAfter: orNull(heat),
+});
+
+const shapes: { readonly [K in keyof WorkOrder]: Shape<unknown> } = {
+  type: oneOf("work-order"),
+  version: (input, path) =>
+    input === 1 ? input : fail("range", path, input, "1, the one that is known here"),
+  title: text,
+  date: civilDateAt,
+  units: oneOf("US customary", "metric", "both"),
+  applicator: record({ name: maybe(text), certificate: maybe(text) }),
+  site: record({ name: text, area: record({ net: area }) }),
+  spreads: listOf(spread),
+  sprays: listOf(wholeSpray),
+  nutrients: listOf(account),
+  repeats: listOf(repeat),
+  findings: listOf(finding),
+  cautions: listOf(
+    record({ code: text, text, source, place: oneOf("stop", "step", "after", "back"), line: maybe(text) }),
+  ),
+  checked: listOf(text),
+  notChecked: listOf(text),
+};
+
+/**
+ * A work order as its sheets read it: everything that is printed is checked, also where the order was stored as JSON or came
+ * from another copy of the package.
+ */
+export const readOrder = (input: unknown): WorkOrder => {
+  const given = expectRecord(input, "order", "what workOrder returned");
+  if (given.type !== "work-order")
+    fail("type", "order.type", given.type, "work-order: give what workOrder returned");
+  if (given.version !== 1) fail("range", "order.version", given.version, "1, the one that is known here");
+  expectFields(given, Object.keys(shapes), "order", "what workOrder returned");
+  // What is not printed was not looked at and is not used: the shapes cover every field that a sheet reads.
+  return record(shapes)(given, "order") as WorkOrder;
+};

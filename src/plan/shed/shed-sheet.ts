@@ -1,0 +1,140 @@
+import type { Finding } from "../../quantity/index.js";
+import { dayText } from "../sheet/day-text.js";
+import {
+  blank,
+  penned,
+  type SheetBlock,
+  type SheetRow,
+  type SheetSection,
+  type WorkOrderSheet,
+} from "../sheet/sheet-types.js";
+import { type FirstUnits, firstUnits } from "../sheet/sheet-units.js";
+import type { WorkOrder } from "../visit/work-order.js";
+import { spraySection } from "./spray-section.js";
+import { spreadSection } from "./spread-section.js";
+import { storeSection } from "./store-section.js";
+
+const textsOf = (order: WorkOrder, place: string): readonly string[] =>
+  order.cautions.filter((caution) => caution.place === place).map(({ text }) => text);
+
+/** Products whose rate nobody held against the label. */
+const notOnFile = (order: WorkOrder): readonly string[] => [
+  ...new Set(
+    [...order.spreads, ...order.sprays.flatMap(({ products }) => products)]
+      .filter(({ labelRate }) => labelRate === "not stated" || labelRate === "other measure")
+      .map(({ productName }) => productName),
+  ),
+];
+
+/** What a crew must know before it starts: warnings, and cautions that are about the turf and the work. */
+const shown = (finding: Finding): boolean =>
+  finding.severity === "warning" ||
+  (finding.severity === "caution" && finding.code !== "mix/no-objection-known");
+
+const stopSection = (order: WorkOrder): SheetSection => {
+  const missing = notOnFile(order);
+  const findings = order.findings.filter(shown);
+  const warnings = findings.filter(({ severity }) => severity === "warning");
+  const rest = findings.filter(({ severity }) => severity === "caution");
+  const blocks: SheetBlock[] = [{ kind: "list", mark: "-", items: textsOf(order, "stop") }];
+  if (warnings.length > 0)
+    blocks.push(
+      { kind: "text", strong: true, text: "DO NOT START before the supervisor has settled this:" },
+      { kind: "list", mark: "!", items: warnings.map(({ text }) => text) },
+    );
+  if (missing.length > 0)
+    blocks.push({
+      kind: "text",
+      strong: true,
+      text: `LABEL RATE NOT CHECKED for ${missing.join("; ")}: read the rate on the label before you open it.`,
+    });
+  if (rest.length > 0) blocks.push({ kind: "list", mark: "!", items: rest.map(({ text }) => text) });
+  return { id: "stop", title: "STOP and call the supervisor if", blocks };
+};
+
+/** How many rows of a record a front page holds; more loads share their rows. */
+const mostRecordRows = 8;
+
+const recordSection = (order: WorkOrder, first: FirstUnits): SheetSection => {
+  const heads = [
+    "",
+    "start",
+    "end",
+    first === "US" ? "wind mph, from" : "wind m/s, from",
+    first === "US" ? "temp °F" : "temp °C",
+    "used",
+    "left",
+  ];
+  const pens = heads.slice(1).map(() => penned);
+  const loads = order.sprays.reduce((sum, { tank }) => sum + tank.count, 0);
+  const each = loads + order.spreads.length <= mostRecordRows;
+  const rows: SheetRow[] = [
+    ...order.spreads.map((_, i) => ({ cells: [`Job ${i + 1}`, ...pens] })),
+    ...order.sprays.flatMap((spray, i) => {
+      const job = `Job ${order.spreads.length + i + 1}`;
+      if (!each || spray.tank.count === 1) return [{ cells: [each ? job : `${job}, all loads`, ...pens] }];
+      return spray.tank.loads.map(({ number }) => ({ cells: [`${job} load ${number}`, ...pens] }));
+    }),
+  ];
+  return {
+    id: "record",
+    title: "RECORD, filled in the same day",
+    blocks: [
+      { kind: "table", heads, rows },
+      { kind: "blanks", blanks: [blank("Remarks", undefined, 30), blank("Signed", undefined, 20)] },
+    ],
+  };
+};
+
+const afterSection = (order: WorkOrder): SheetSection => ({
+  id: "after",
+  title: "AFTERWARD",
+  blocks: [
+    { kind: "list", mark: "[ ]", items: textsOf(order, "after") },
+    {
+      kind: "blanks",
+      blanks: [
+        blank("Keep off until (label)", undefined, 10),
+        blank("Emergency no.", undefined, 12),
+        blank("Poison center", undefined, 12),
+        blank("Eyewash, spill kit at", undefined, 12),
+      ],
+    },
+  ],
+});
+
+const backSection = (order: WorkOrder): SheetSection => ({
+  id: "back",
+  title: "CAUTIONS FOR THIS JOB",
+  blocks: [{ kind: "list", mark: "-", items: [...textsOf(order, "back"), ...textsOf(order, "step")] }],
+});
+
+/** The copy for the shed: what a crew does, in the order in which it does it. */
+export const shedSheet = (order: WorkOrder): WorkOrderSheet => {
+  const first = firstUnits(order.units);
+  const both = order.units === "both";
+  const { name: site } = order.site;
+  const { name, certificate } = order.applicator;
+  return {
+    type: "work-order-sheet",
+    version: 1,
+    copy: "shed",
+    units: order.units,
+    title: order.title,
+    site,
+    date: order.date,
+    day: dayText(order.date, first === "metric"),
+    head: [blank("Applicator", name, 20), blank("Certificate no.", certificate, 12)],
+    front: [
+      stopSection(order),
+      ...order.spreads.map((spread, i) => spreadSection(spread, i + 1, site, first, both)),
+      ...order.sprays.map((spray, i) =>
+        spraySection(spray, order.spreads.length + i + 1, site, first, both, order.cautions),
+      ),
+      storeSection(order.spreads, order.sprays, site, first),
+      afterSection(order),
+      recordSection(order, first),
+    ],
+    back: [backSection(order)],
+  };
+};

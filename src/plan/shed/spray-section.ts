@@ -1,0 +1,240 @@
+import { numberIn } from "../../quantity/index.js";
+import type { LoadingStep } from "../../tank/index.js";
+import { blank, penned, type SheetBlock, type SheetRow, type SheetSection } from "../sheet/sheet-types.js";
+import {
+  areaText,
+  areaUnitOf,
+  type FirstUnits,
+  measureText,
+  tankMark,
+  unitFor,
+} from "../sheet/sheet-units.js";
+import { stepsOf, stepsText, type Tool, toolFor } from "../sheet/tool-amount.js";
+import type { WorkOrderCaution } from "../visit/cautions.js";
+import type { SprayedProduct, SprayOrder } from "../visit/spray-order.js";
+
+/** The scale or the jug of a product of a mix. */
+export const sprayTool = (product: SprayedProduct, first: FirstUnits): Tool =>
+  toolFor(
+    product.loads.map(({ amount }) => amount),
+    first,
+    product.measured,
+  );
+
+/** What all loads of a product take, in steps of its tool. */
+export const spraySteps = (product: SprayedProduct, tool: Tool): number =>
+  product.loads.reduce((sum, { amount }) => sum + stepsOf(amount, tool), 0);
+
+/** Loads that are filled alike, one after another: they share a column. */
+interface LoadColumn {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** How many columns of loads a table of 72 columns holds beside the steps. */
+const mostColumns = 3;
+
+const columnsOf = (order: SprayOrder, tools: readonly Tool[]): readonly LoadColumn[] => {
+  const kept = order.sprayer.residualVolume?.in("L") ?? 0;
+  const key = (i: number): string =>
+    JSON.stringify([
+      order.tank.loads[i]?.volume.value,
+      order.tank.loads[i]?.area.value,
+      i === 0 && kept > 0,
+      order.products.map((product, p) => {
+        const amount = product.loads[i]?.amount;
+        const tool = tools[p];
+        return amount === undefined || tool === undefined ? null : stepsOf(amount, tool);
+      }),
+    ]);
+  const columns: LoadColumn[] = [];
+  let last = "";
+  order.tank.loads.forEach((_, i) => {
+    const now = key(i);
+    const open = columns[columns.length - 1];
+    if (open !== undefined && now === last) columns[columns.length - 1] = { from: open.from, to: i };
+    else columns.push({ from: i, to: i });
+    last = now;
+  });
+  return columns;
+};
+
+const headOf = ({ from, to }: LoadColumn): string =>
+  from === to ? `LOAD ${from + 1}` : `LOADS ${from + 1}-${to + 1}, EACH`;
+
+interface Writer {
+  readonly order: SprayOrder;
+  readonly tools: readonly Tool[];
+  readonly first: FirstUnits;
+  readonly tankUnit: string;
+  readonly areaUnit: string;
+  /** Lines of caution by code; each is printed at the first step that it belongs to. */
+  readonly lines: ReadonlyMap<string, string>;
+}
+
+/** How far the tank is filled at a step: a later load goes on top of what the pump left in it. */
+const marks = (step: LoadingStep, columns: readonly LoadColumn[], { order, tankUnit }: Writer): string[] =>
+  columns.map(({ from }) => {
+    const load = order.tank.loads[from];
+    const [low = 1, high = low] = step.fraction ?? [];
+    if (load === undefined) return "";
+    const below = from === 0 ? 0 : (order.sprayer.residualVolume?.in("L") ?? 0);
+    const at = (part: number): string => tankMark(below + part * load.volume.in("L"), tankUnit);
+    return low === high ? at(low) : `${at(low)} to ${at(high)}`;
+  });
+
+const amounts = (index: number, columns: readonly LoadColumn[], { order, tools }: Writer): string[] =>
+  columns.map(({ from }) => {
+    const product = order.products[index];
+    const tool = tools[index];
+    const amount = product?.loads[from]?.amount;
+    if (product === undefined || tool === undefined || amount === undefined) return "";
+    const packets = product.packets?.perLoad[from];
+    if (product.formulation !== "water-soluble packet") return stepsText(stepsOf(amount, tool), tool);
+    if (packets === undefined) return "ASK: packets?";
+    const whole = Math.round(packets);
+    if (whole >= 1 && Math.abs(packets - whole) <= 1e-3 * packets)
+      return `${whole} ${whole === 1 ? "packet" : "packets"}`;
+    return "STOP: part";
+  });
+
+const textOf = (step: LoadingStep): string => {
+  if (step.action === "fill") {
+    const [low = 0.5, high = low] = step.fraction ?? [];
+    const share = low === high && low === 0.5 ? "half the load" : `${low * 100} % of the load`;
+    return low === high ? `Clean water up to ${share}` : "Clean water up to a level between";
+  }
+  if (step.action === "top up") return "Clean water up to";
+  return step.text.replace(/^Add (?=\S)/, "ADD ");
+};
+
+const rowOf = (step: LoadingStep, columns: readonly LoadColumn[], writer: Writer): SheetRow => {
+  const index = writer.order.products.findIndex(({ product }) => product === step.productId);
+  const what = `${step.number}  ${textOf(step)}`;
+  const filled = step.action === "fill" || step.action === "top up";
+  const cells = filled
+    ? [what, ...marks(step, columns, writer), "tank marks"]
+    : step.action === "add" && index >= 0
+      ? [
+          what,
+          ...amounts(index, columns, writer),
+          writer.order.products[index]?.formulation === "water-soluble packet"
+            ? "COUNT"
+            : (writer.tools[index]?.name ?? ""),
+        ]
+      : [what, ...columns.map(() => "[ ]"), ""];
+  return { cells };
+};
+
+/** The rows of the steps, each caution under the first step that it belongs to. */
+const stepRows = (columns: readonly LoadColumn[], writer: Writer): readonly SheetRow[] => {
+  const said = new Set<string>();
+  return writer.order.order.steps.map((step) => {
+    const row = rowOf(step, columns, writer);
+    const codes = step.cautions
+      .map(({ code }) => code)
+      .filter((code) => writer.lines.has(code) && !said.has(code));
+    for (const code of codes) said.add(code);
+    const note = codes.map((code) => writer.lines.get(code)).join(" ");
+    return note === "" ? row : { ...row, note };
+  });
+};
+
+const loadTables = (writer: Writer): SheetBlock[] => {
+  const columns = columnsOf(writer.order, writer.tools);
+  const blocks: SheetBlock[] = [];
+  for (let at = 0; at < columns.length; at += mostColumns) {
+    const shown = columns.slice(at, at + mostColumns);
+    const covers = shown.map(({ from }) => {
+      const area = writer.order.tank.loads[from]?.area;
+      return area === undefined ? "" : areaText(area, writer.areaUnit);
+    });
+    blocks.push({
+      kind: "table",
+      heads: ["DO IN THIS ORDER", ...shown.map(headOf), "MEASURE BY"],
+      rows: [{ cells: ["   covers", ...covers, ""] }, ...stepRows(shown, writer)],
+    });
+  }
+  return blocks;
+};
+
+/** What all loads of each product add up to. */
+const totals = ({ order, tools, first }: Writer, both: boolean): string =>
+  order.products
+    .flatMap((product, i) => {
+      const tool = tools[i];
+      if (tool === undefined) return [];
+      const other = both && first === "US" ? ` (${measureText(product.amount, "metric")})` : "";
+      return [`${product.productName} ${stepsText(spraySteps(product, tool), tool)}${other}`];
+    })
+    .join("; ");
+
+/** A treatment that is sprayed: loads as columns beside the steps. */
+export const spraySection = (
+  order: SprayOrder,
+  number: number,
+  site: string,
+  first: FirstUnits,
+  both: boolean,
+  cautions: readonly WorkOrderCaution[],
+): SheetSection => {
+  const { tank, products, sprayer } = order;
+  const writer: Writer = {
+    order,
+    tools: products.map((product) => sprayTool(product, first)),
+    first,
+    tankUnit: unitFor(tank.capacity, first),
+    areaUnit: areaUnitOf(unitFor(tank.applicationVolume, first, true), first),
+    lines: new Map(cautions.flatMap(({ code, line }) => (line === undefined ? [] : [[code, line]]))),
+  };
+  const where = order.parts.length > 0 ? order.parts.join(", ") : site;
+  const mixed = products.length > 1;
+  return {
+    id: "spray",
+    title: `JOB ${number}  SPRAY ${where}`,
+    treatment: order.treatment,
+    blocks: [
+      {
+        kind: "text",
+        strong: true,
+        text: `${areaText(order.area, writer.areaUnit)} at ${measureText(tank.applicationVolume, first, true)}: ${tankMark(tank.volume.in("L"), writer.tankUnit)} of spray in ${tank.count} ${tank.count === 1 ? "load" : "loads"}.`,
+      },
+      {
+        kind: "blanks",
+        blanks: [
+          blank("Nozzle", sprayer.nozzle),
+          blank("Pressure", sprayer.pressure && measureText(sprayer.pressure, first), 8),
+          blank("Speed", sprayer.speed && measureText(sprayer.speed, first), 8),
+          blank("Last product in sprayer", undefined, 14),
+          blank("Cleaned by", undefined, 10),
+          ...(mixed ? [blank("Jar test with this water: good / bad = STOP", undefined, 8)] : []),
+        ],
+      },
+      {
+        kind: "list",
+        mark: "!",
+        items: [
+          "Wear what each label names for mixing; gloves and eye protection at the least. Pour below eye level.",
+        ],
+      },
+      ...loadTables(writer),
+      {
+        kind: "text",
+        text: `${tank.count > 1 ? "Mix the next load when the one before is sprayed out. " : ""}Whole job: ${totals(writer, both)}.`,
+      },
+      ...leftOver(order, writer),
+    ],
+  };
+};
+
+const leftOver = (order: SprayOrder, { tankUnit }: Writer): SheetBlock[] => {
+  const left = order.tank.leftOver.volume.in("L");
+  return left > 0 && numberIn(order.tank.leftOver.volume, "L") > 1e-6
+    ? [
+        {
+          kind: "text",
+          text: `${tankMark(left, tankUnit)} of spray stays in tank and hoses when the area is done: ${penned} (labeled site, at or below the label rate).`,
+        },
+      ]
+    : [];
+};

@@ -1,0 +1,108 @@
+import { numberIn } from "../../quantity/index.js";
+import { blank, type SheetBlock, type SheetSection } from "../sheet/sheet-types.js";
+import {
+  areaText,
+  areaUnitOf,
+  type FirstUnits,
+  figure,
+  measureText,
+  unitFor,
+  unitWords,
+} from "../sheet/sheet-units.js";
+import { stepsOf, stepsText, type Tool, toolFor } from "../sheet/tool-amount.js";
+import type { SpreadOrder, SpreadPart } from "../visit/spread-order.js";
+
+/** What is weighed out: part by part, or in one where the job does not say what lies on which. */
+export const spreadRows = (order: SpreadOrder, site: string): readonly SpreadPart[] =>
+  order.byPart.length > 0
+    ? order.byPart
+    : [
+        {
+          part: order.parts.length > 0 ? order.parts.join(", ") : site,
+          area: order.area,
+          amount: order.amount,
+          perPass: order.ratePerPass.times(order.area),
+        },
+      ];
+
+/** The scale for a treatment that is spread, fine enough for its smallest pass. */
+export const spreadTool = (order: SpreadOrder, site: string, first: FirstUnits): Tool => {
+  const tool = toolFor(
+    spreadRows(order, site).map(({ perPass }) => perPass),
+    first,
+  );
+  // A bag is weighed in tenths: 78.4 lb.
+  return { ...tool, step: Math.min(tool.step, tool.unit === "lb" || tool.unit === "kg" ? 0.1 : 1) };
+};
+
+/** The steps of the scale that a treatment takes in all: what is weighed out for its passes, added up. */
+export const spreadSteps = (order: SpreadOrder, site: string, tool: Tool): number =>
+  spreadRows(order, site).reduce((sum, { perPass }) => sum + order.passes * stepsOf(perPass, tool), 0);
+
+/** A treatment that is spread: the rate of one pass first, for that is what the spreader is set to. */
+export const spreadSection = (
+  order: SpreadOrder,
+  number: number,
+  site: string,
+  first: FirstUnits,
+  both: boolean,
+): SheetSection => {
+  const { passes, ratePerPass, rate, target, spreader } = order;
+  const tool = spreadTool(order, site, first);
+  const areaUnit = areaUnitOf(unitFor(rate, first), first);
+  const rows = spreadRows(order, site).map(({ part, area, perPass }) => {
+    const each = stepsOf(perPass, tool);
+    const cells = [part, areaText(area, areaUnit), stepsText(each, tool)];
+    return { cells: passes === 1 ? cells : [...cells, stepsText(each * passes, tool)] };
+  });
+  const heads = ["", "area", ...(passes === 1 ? ["weigh out"] : ["each pass", `all ${passes} passes`])];
+  const total = spreadSteps(order, site, tool);
+  const whole = `${figure(numberIn(rate, unitFor(rate, first)))} ${unitWords(unitFor(rate, first))}`;
+  const other = both ? ` (${measureText(ratePerPass, "metric")})` : "";
+  const setFor: SheetBlock = {
+    kind: "text",
+    strong: true,
+    text:
+      passes === 1
+        ? `SET THE SPREADER FOR ${whole} of product${other}, in one pass.`
+        : `SET THE SPREADER FOR ${measureText(ratePerPass, first)} of product${other}: ${passes} passes in different directions, NOT ${whole} in one.`,
+  };
+  return {
+    id: "spread",
+    title: `JOB ${number}  SPREAD ${order.productName}`,
+    treatment: order.treatment,
+    blocks: [
+      setFor,
+      ...(target === undefined
+        ? []
+        : [
+            {
+              kind: "text",
+              text: `For ${measureText(target, first)} of ${target.of} over all passes.`,
+            } as const,
+          ]),
+      { kind: "table", heads, rows },
+      {
+        kind: "text",
+        text: `Whole job: ${stepsText(total, tool)}${passes === 1 ? "" : `, ${stepsText(total / passes, tool)} each pass`}. Weigh by SCALE.`,
+      },
+      {
+        kind: "blanks",
+        blanks: [
+          blank("Spreader", spreader.name),
+          blank("Setting", spreader.setting, 8),
+          blank("Swath", spreader.swath && measureText(spreader.swath, first), 8),
+          blank("Speed", spreader.speed && measureText(spreader.speed, first), 8),
+          blank("Test catch", undefined, 10),
+        ],
+      },
+      {
+        kind: "list",
+        mark: "[ ]",
+        items: [
+          "weighed out part by part and pass by pass; what is left over in one means the setting is off",
+        ],
+      },
+    ],
+  };
+};
