@@ -1,12 +1,13 @@
 /**
- * The work order of a visit to an invented park, with real weather.
+ * The sheet of a visit to an invented park, with real weather.
  *
  * The daily temperatures are those of Seattle, 2012 to 2015, from the daily summaries of the United States
  * National Oceanic and Atmospheric Administration (NOAA), as the npm package `vega-datasets` carries them
- * in `data/seattle-weather.csv`. The park, its products, its limits and its log are invented.
+ * in `data/seattle-weather.csv`. `--office` prints the copy for the office, `--html` the page to print, `--json` the
+ * work order as data. The park, its products, its limits and its log are invented.
  */
 import { readFileSync } from "node:fs";
-import { type Job, problemText, tryWorkOrder, workOrderText } from "ratewright";
+import { type Job, problemText, tryWorkOrder, workOrderHtml, workOrderText } from "ratewright";
 
 const here = new URL(".", import.meta.url);
 const job = JSON.parse(readFileSync(new URL("job.json", here), "utf8")) as Job;
@@ -31,9 +32,16 @@ const result = tryWorkOrder({
   },
 });
 
+const asked = (word: string): boolean => process.argv.includes(word);
+const copy = asked("--office") ? "office" : "shed";
+
 if (result.order !== null) {
   process.stdout.write(
-    process.argv.includes("--json") ? JSON.stringify(result.order, null, 2) : workOrderText(result.order),
+    asked("--json")
+      ? JSON.stringify(result.order, null, 2)
+      : asked("--html")
+        ? workOrderHtml(result.order, { copy })
+        : workOrderText(result.order, { copy }),
   );
 } else {
   process.stderr.write(`${result.problems.map(problemText).join("\n")}\n`);

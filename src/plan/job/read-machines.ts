@@ -1,5 +1,7 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
+  checks,
   expectFields,
   expectNumber,
   expectOneOf,
@@ -150,33 +152,31 @@ export const readSprayer = (input: unknown): ReadSprayer => {
     nozzle: at("nozzle", shortText),
     pressure: at("pressure", pressureAt),
     speed: at("speed", speedAt),
+    room: () => expectRoom(given),
   });
-  expectRoom(read);
-  const { split = "full then partial", mixingOrder = "consensus", ...rest } = read;
+  const { split = "full then partial", mixingOrder = "consensus", room: _, ...rest } = read;
   return { ...stated(rest), split, mixingOrder };
 };
 
-/** What the tank must hold beside what it cannot spray out. */
-const expectRoom = (sprayer: {
-  readonly tank: Quantity<"volume", "spray">;
-  readonly minimumLoad: Quantity<"volume", "spray"> | undefined;
-  readonly residualVolume: Quantity<"volume", "spray"> | undefined;
-  readonly plumbingVolume: Quantity<"volume", "spray"> | undefined;
-}): void => {
-  const { tank, minimumLoad, residualVolume, plumbingVolume } = sprayer;
+/** What the tank must hold beside what it cannot spray out; what cannot be read is told of by its own reader. */
+const expectRoom = (given: Readonly<Partial<Record<keyof JobSprayer, unknown>>>): void => {
+  const door = checks();
+  const liters = (name: "tank" | "minimumLoad" | "residualVolume" | "plumbingVolume"): number | undefined =>
+    given[name] === undefined ? undefined : door.run(() => heldVolume(given[name], name).in("L"));
+  const tank = liters("tank");
+  if (tank === undefined || tank === 0) return;
+  const least = liters("minimumLoad") ?? 0;
+  const residual = liters("residualVolume") ?? 0;
+  const held = residual + (liters("plumbingVolume") ?? 0);
   allOf({
     least: () =>
-      minimumLoad !== undefined && minimumLoad.compare(tank) > 0
-        ? fail("conflict", "sprayer.minimumLoad", minimumLoad, "at most what the tank holds")
-        : undefined,
+      exceeds(least, tank) &&
+      fail("conflict", "sprayer.minimumLoad", given.minimumLoad, "at most what the tank holds"),
     held: () => {
-      const held = (residualVolume?.in("L") ?? 0) + (plumbingVolume?.in("L") ?? 0);
-      if (held < tank.in("L")) return;
-      const [name, volume] =
-        residualVolume !== undefined && residualVolume.compare(tank) >= 0
-          ? ["residualVolume", residualVolume]
-          : ["plumbingVolume", plumbingVolume];
-      fail("conflict", `sprayer.${name}`, volume, "less than what the tank holds");
+      const name = residual >= tank ? "residualVolume" : "plumbingVolume";
+      return (
+        held >= tank && fail("conflict", `sprayer.${name}`, given[name], "less than what the tank holds")
+      );
     },
   });
 };

@@ -222,7 +222,7 @@ const fertilizerOf = (product: JobProduct, analysis: JobProduct["analysis"], at:
       id,
       form,
       analysis: analysis as string,
-      ...(typeof name === "string" && { name }),
+      ...(typeof name === "string" && name.trim() !== "" && { name }),
       ...((basis === "oxide" || basis === "element") && { basis }),
       ...(nitrogen !== undefined && isRecord(nitrogen) && { nitrogen }),
       ...(slowNitrogen !== undefined && isRecord(slowNitrogen) && { slowNitrogen: slowNitrogen as never }),

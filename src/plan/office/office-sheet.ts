@@ -54,8 +54,8 @@ const orderSection = (spray: SprayOrder): SheetSection => {
       return `${number}. ${text} Why: ${reason}${titles.length === 0 ? "" : ` [${titles.join("; ")}${more}]`}`;
     });
   const pairs = [...order.firm, ...order.open, ...order.unopposed].map(
-    ({ first, second, votes }) =>
-      `${first} before ${second}: ${votes.for} published orders for, ${votes.against} against, ${votes.same} put them at one step`,
+    ({ first, second, counts }) =>
+      `${first} before ${second}: ${counts.for} published orders for, ${counts.against} against, ${counts.same} put them at one step`,
   );
   const unsaid = order.unsaid.map(
     ({ first, second }) => `${first} before ${second}: no published order says`,
@@ -73,7 +73,7 @@ const nextText = ({ treatment, calendar, heatAfter }: RepeatPlan, metric: boolea
       ? []
       : [
           `not before ${dayText(calendar.earliestByStatedRules, metric)} by the stated rule`,
-          ...(calendar.latestUseful === null ? [] : [`reapply by ${dayText(calendar.latestUseful, metric)}`]),
+          ...(calendar.reapplyBy === null ? [] : [`reapply by ${dayText(calendar.reapplyBy, metric)}`]),
         ];
   const heat = heatAfter === null ? [] : [heatText(heatAfter)];
   const text = [dates.join(", "), ...heat].filter((part) => part !== "").join(". ");

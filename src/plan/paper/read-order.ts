@@ -111,7 +111,7 @@ const step = record({
 const pair = record({
   first: text,
   second: text,
-  votes: record({ for: number, against: number, same: number }),
+  counts: record({ for: number, against: number, same: number }),
 });
 
 const tank = record({
@@ -216,7 +216,7 @@ const heat = record({
 
 const repeat = record({
   treatment: text,
-  calendar: orNull(record({ earliestByStatedRules: civilDateAt, latestUseful: orNull(civilDateAt) })),
+  calendar: orNull(record({ earliestByStatedRules: civilDateAt, reapplyBy: orNull(civilDateAt) })),
   heatAfter: orNull(heat),
 });
 

@@ -28,8 +28,7 @@ const notOnFile = (order: WorkOrder): readonly string[] => [
 
 /** What a crew must know before it starts: warnings, and cautions that are about the turf and the work. */
 const shown = (finding: Finding): boolean =>
-  finding.severity === "warning" ||
-  (finding.severity === "caution" && finding.code !== "mix/no-objection-known");
+  finding.severity === "warning" || (finding.severity === "caution" && finding.code !== "jar-test");
 
 const stopSection = (order: WorkOrder): SheetSection => {
   const missing = notOnFile(order);

@@ -215,6 +215,9 @@ export const spraySection = (
         mark: "!",
         items: [
           "Wear what each label names for mixing; gloves and eye protection at the least. Pour below eye level.",
+          ...(mixed
+            ? ["Check each label for tank-mix restrictions: a good jar test does not replace it."]
+            : []),
         ],
       },
       ...loadTables(writer),

@@ -99,9 +99,7 @@ export const spreadSection = (
       {
         kind: "list",
         mark: "[ ]",
-        items: [
-          "weighed out part by part and pass by pass; what is left over in one means the setting is off",
-        ],
+        items: ["leaf dry, unless the label wants it wet", "weighed out for each part and pass"],
       },
     ],
   };

@@ -68,21 +68,14 @@ const scaleOf = ({ name, unit }: Tool): number =>
 const holderOf = (count: number): string => (count === 1 ? "package" : "packages");
 
 /** The row of a product: packages out, use, and what goes back; the three add up. */
-const storeCells = ({ name, tool, steps, size, registrationNumber, lot }: Use): readonly string[] => {
+const storeCells = ({ name, tool, steps, size }: Use): readonly string[] => {
   const use = stepsText(steps, tool);
-  const marks = [registrationNumber ?? penned, lot ?? penned];
   const sameKind = size !== undefined && (size.dimension === "mass") === (tool.name === "SCALE");
-  if (size === undefined || !sameKind) return [name, penned, use, penned, ...marks];
+  if (size === undefined || !sameKind) return [name, penned, use, penned];
   const one = numberIn(size, tool.unit);
   const count = Math.max(1, wholeUnitsFor(steps * tool.step, one));
   const out = Math.round((count * one) / tool.step);
-  return [
-    name,
-    `${count} ${holderOf(count)}, ${stepsText(out, tool)}`,
-    use,
-    stepsText(out - steps, tool),
-    ...marks,
-  ];
+  return [name, `${count} ${holderOf(count)}, ${stepsText(out, tool)}`, use, stepsText(out - steps, tool)];
 };
 
 /** What to take out of the store and what goes back. */
@@ -98,13 +91,18 @@ export const storeSection = (
     if (before === undefined) byProduct.set(use.product, [use]);
     else before.push(use);
   }
-  const rows = [...byProduct.values()].flatMap((uses) => {
-    const one = added(uses);
-    return one === undefined ? [] : [{ cells: storeCells(one) }];
-  });
+  const uses = [...byProduct.values()].flatMap((list) => added(list) ?? []);
   return {
     id: "store",
     title: "STORE",
-    blocks: [{ kind: "table", heads: ["product", "take out", "use", "goes back", "reg. no.", "lot"], rows }],
+    blocks: [
+      {
+        kind: "table",
+        heads: ["product", "take out", "use", "goes back", "registration no.", "lot"],
+        rows: uses.map((use) => ({
+          cells: [...storeCells(use), use.registrationNumber ?? penned, use.lot ?? penned],
+        })),
+      },
+    ],
   };
 };

@@ -24,12 +24,12 @@ const tableLines = (heads: readonly string[], rows: readonly SheetRow[], width: 
   const widths = heads.map((_, column) => Math.max(...all.map((cells) => (cells[column] ?? "").length)));
   const others = widths.slice(1).reduce((sum, one) => sum + one + 2, 0);
   const first = Math.min(widths[0] ?? 0, width - 2 - others);
-  if (first < Math.min(leastFirst, widths[0] ?? 0)) return stacked(heads, rows, width);
+  if (first < Math.min(leastFirst, widths[0] ?? 0))
+    return heads.length > 4 ? halved(heads, rows, width) : stacked(heads, rows, width);
   const row = (cells: readonly string[]): string[] => {
     const [head = "", ...rest] = cells;
-    const hang = " ".repeat(/^(\d+ {2}| {3})?/.exec(head)?.[0].length ?? 0);
-    const lines =
-      head.length <= first ? [head] : wrapped(head.trim(), first, head.startsWith(" ") ? "   " : "", hang);
+    const [, lead = "", body = head] = /^(\d+ {2}| {3})(.*)$/.exec(head) ?? [];
+    const lines = wrapped(body, first, lead, " ".repeat(lead.length));
     const right = rest.map((cell, i) => `  ${cell.padStart(widths[i + 1] ?? 0)}`).join("");
     return lines.map((line, i) => `  ${i === 0 ? `${line.padEnd(first)}${right}` : line}`.trimEnd());
   };
@@ -42,7 +42,25 @@ const tableLines = (heads: readonly string[], rows: readonly SheetRow[], width: 
   ];
 };
 
-/** A table that is too wide: each row with the head of each of its cells. */
+/** A table that is too wide as two, each with the first column. */
+const halved = (heads: readonly string[], rows: readonly SheetRow[], width: number): string[] => {
+  const cut = Math.ceil((heads.length + 1) / 2);
+  const right = (cells: readonly string[]): readonly string[] => [cells[0] ?? "", ...cells.slice(cut)];
+  return [
+    ...tableLines(
+      heads.slice(0, cut),
+      rows.map(({ cells, ...row }) => ({ ...row, cells: cells.slice(0, cut) })),
+      width,
+    ),
+    ...tableLines(
+      right(heads),
+      rows.map(({ cells }) => ({ cells: right(cells) })),
+      width,
+    ),
+  ];
+};
+
+/** A table that is too wide for its columns: each row with the head of each of its cells. */
 const stacked = (heads: readonly string[], rows: readonly SheetRow[], width: number): string[] =>
   rows.flatMap(({ cells, note }) => {
     const [head = "", ...rest] = cells;
@@ -69,7 +87,7 @@ const blockLines = (block: SheetBlock, width: number): string[] => {
 };
 
 const sectionLines = (section: SheetSection, width: number): string[] => [
-  ...wrapped(section.title, width, "", "  "),
+  ...(section.title.length <= width ? [section.title] : wrapped(section.title, width, "", "  ")),
   ...section.blocks.flatMap((block) => blockLines(block, width)),
 ];
 
@@ -83,7 +101,7 @@ export const sheetText = (sheet: WorkOrderSheet, width: number): string => {
     sections.flatMap((section, i) => [...(i === 0 ? [] : [rule]), ...sectionLines(section, width)]);
   return `${[
     ...wrapped(sheet.title.toUpperCase(), width, "", "  "),
-    ...wrapped(`${when}   ${sheet.site}   ${copy}`, width, "", "  "),
+    ...wrapped(`${when}, ${sheet.site}: ${copy}`, width, "", "  "),
     ...blankLines(sheet.head, width).map((line) => line.replace(/^ {2}/, "")),
     double,
     ...between(sheet.front, single),

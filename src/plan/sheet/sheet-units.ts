@@ -8,10 +8,10 @@ export type FirstUnits = "US" | "metric";
 /** The system that comes first on a sheet. */
 export const firstUnits = (units: SheetUnits): FirstUnits => (units === "metric" ? "metric" : "US");
 
-/** A number without noise, with commas between the thousands: `120,825`, `0.125`. */
-export const plainNumber = (value: number, decimals: number): string => {
+/** A number without noise, with commas between the thousands: `120,825`, `0.125`; its zeros are kept where it is `fixed`. */
+export const plainNumber = (value: number, decimals: number, fixed = false): string => {
   const [whole = "0", rest = ""] = Math.abs(value).toFixed(decimals).split(".");
-  const digits = rest.replace(/0+$/, "");
+  const digits = fixed ? rest : rest.replace(/0+$/, "");
   const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ",");
   const text = digits === "" ? grouped : `${grouped}.${digits}`;
   return value < 0 && Number(text.replace(/,/g, "")) !== 0 ? `-${text}` : text;

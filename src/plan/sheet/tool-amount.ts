@@ -51,11 +51,11 @@ const decimalsOf = (step: number): number => {
 export const stepsText = (steps: number, { unit, step }: Tool): string => {
   const decimals = decimalsOf(step);
   const value = steps * step;
-  if (unit !== "oz") return `${plainNumber(value, decimals)} ${unitSymbol(unit)}`;
+  const fixed = (number: number): string => plainNumber(number, decimals, true);
+  if (unit !== "oz") return `${fixed(value)} ${unitSymbol(unit)}`;
   const perPound = Math.round(16 / step);
-  if (Math.abs(perPound * step - 16) > 1e-9 || steps < perPound)
-    return `${plainNumber(value, decimals)} oz wt`;
+  if (Math.abs(perPound * step - 16) > 1e-9 || steps < perPound) return `${fixed(value)} oz wt`;
   const ounces = (steps % perPound) * step;
   const pounds = `${plainNumber(Math.floor(steps / perPound), 0)} lb`;
-  return ounces === 0 ? pounds : `${pounds} ${plainNumber(ounces, decimals)} oz`;
+  return ounces === 0 ? pounds : `${pounds} ${fixed(ounces)} oz`;
 };

@@ -1,6 +1,6 @@
 import { exceeds } from "../../numeric/index.js";
 import { formFactor, type NutrientsSupplied, percentOf } from "../../nutrient/index.js";
-import { type Finding, numberIn, type Quantity } from "../../quantity/index.js";
+import { type Finding, numberIn } from "../../quantity/index.js";
 import type { ReadProduct } from "../job/read-products.js";
 import type { Measure } from "./measure.js";
 

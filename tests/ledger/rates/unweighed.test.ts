@@ -125,10 +125,12 @@ describe("what could not be weighed", () => {
   });
 
   test("the sheet says so where the figure stands", () => {
-    const sheet = workOrderText(soundOrder(acre(liquid, { limits: limits as never }))).replace(/\s+/g, " ");
-    expect(sheet).toContain("N in one application: 0 of 1 lb/acre, and more that could not be weighed");
-    expect(sheet).toContain("More than this of N, N:soluble, ai:2,4-D");
-    expect(sheet).not.toContain("N in one application: 0 of 1 lb/acre, 1 left");
+    const sheet = workOrderText(soundOrder(acre(liquid, { limits: limits as never })), {
+      copy: "office",
+    }).replace(/\s+/g, " ");
+    expect(sheet).toContain("N in one application: 0 of 1 lb per acre, and more that could not be weighed");
+    expect(sheet).toContain("More than this of N, quick-release N, ai:2,4-D");
+    expect(sheet).not.toContain("N in one application: 0 of 1 lb per acre, 1 left");
   });
 
   test("a proposal that cannot be weighed, by its label", () => {
@@ -157,7 +159,7 @@ describe("packages and amounts that differ in kind", () => {
     const order = spray({ package: { value: 20, unit: "kg" } });
     expect(order.sprays[0]?.products[0]?.packages).toBeUndefined();
     expect(order.notChecked).toContain(
-      "liq: how many packages, for it is sold by weight and measured by volume, and no density is stated.",
+      "liq: how many packages, because it is sold by weight and measured by volume, and no density is stated.",
     );
   });
 });

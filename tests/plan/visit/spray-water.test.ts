@@ -60,7 +60,7 @@ describe("the water and the tank of a job", () => {
     expect(order.sprays[0]?.water?.hydrolysis[0]?.atEnd.map((share) => share.in("%"))).toEqual([70, 80]);
     const without = workOrder(job() as never);
     expect(without.sprays[0]?.water).toBeUndefined();
-    expect(without.notChecked.join()).toContain("the job gives no water test");
+    expect(without.notChecked.join()).toContain("no water test given");
   });
 
   test("what tank and hoses keep is mixed too", () => {

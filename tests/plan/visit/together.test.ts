@@ -81,7 +81,7 @@ describe("what only the arithmetic can tell is told with the rest", () => {
     });
     const order = (product: object): unknown => {
       const job = park() as unknown as { products: object[] };
-      job.products[0] = { ...product, name: "feed 24-0-11" };
+      job.products[0] = { ...product, name: "feed 24-0-11", use: "fertilizer" };
       return JSON.parse(JSON.stringify(workOrder(job as never)));
     };
     const plain = JSON.parse(JSON.stringify(workOrder(park() as never)));

@@ -125,7 +125,7 @@ describe("limits in a job", () => {
       "limit/setback",
       "limit/slow-share",
     ]);
-    expect(workOrderText(order)).toMatch(
+    expect(workOrderText(order, { copy: "office", width: 200 })).toMatch(
       /none from 05-01 to 05-31: the day 2026-05-04, NOT WITHIN THE LIMIT/,
     );
   });
@@ -410,7 +410,7 @@ test("the sheet keeps the digits of small figures, and the passes add up to the 
   const order = soundOrder(
     smallJob({ treatments: [{ id: "feed", method: "spread", product: "feed-a", target, passes: 3 }] }),
   );
-  expect(workOrderText(order)).toMatch(/^ {2}N +0 +0\.0044 +0\.0044$/m);
+  expect(workOrderText(order, { copy: "office" })).toMatch(/^ {2}N +0 +0\.0044 +0\.0044$/m);
   // 0.0044 kg of N at 24 % is 0.018333 kg of product, a third of it 0.0061111; 12 400 ft2 are 1151.998 m2.
   const [spread] = order.spreads;
   expect(spread?.ratePerPass.in("kg/m2")).toBeCloseTo(0.0061111, 7);
@@ -455,14 +455,14 @@ test("a label rate by volume and a rate by weight: the order says why they were 
     treatments: [{ id: "t", method: "spray", mix: [{ product: "liq", rate }] }],
   });
   expect(notChecked(sprayed({ value: 3, unit: "oz/1000 ft2", of: "product" }))).toEqual([
-    "liq: the rate against the label, for one is by weight and the other by volume.",
+    "liq: the rate against the label, because one is by weight and the other by volume.",
   ]);
   expect(notChecked(sprayed({ value: 1, unit: "% v/v", of: "product/spray" }))).toEqual([
-    "liq: the rate against the label, for one is per area and the other per volume of spray.",
+    "liq: the rate against the label, because one is per area and the other per volume of spray.",
   ]);
   expect(
     notChecked({
       products: [{ id: "feed-a", form: "dry", analysis: "24-0-11", labelRate: { min: label, max: label } }],
     }),
-  ).toEqual(["feed-a: the rate against the label, for one is by weight and the other by volume."]);
+  ).toEqual(["feed-a: the rate against the label, because one is by weight and the other by volume."]);
 });
