@@ -25,8 +25,8 @@ export interface PumpNeed<S extends string> {
 
 /**
  * What a pump has to deliver: `total = boom + a tank`, with `a` the share of the tank that goes back through the agitator
- * each minute. A published guide wants 2 to 3 % of the tank per minute, so that all of it turns over in some 15 to 20
- * minutes per percent-sum; other sources print other shares, and heavy suspensions take more: there is no default.
+ * each minute. A published guide wants 2 to 3 % of the tank per minute; other sources print other shares, and heavy
+ * suspensions take more: there is no default.
  * Pumps lose capacity with age (some 3 % a year for diaphragm pumps, by the same guide), so give `pump` as it is today.
  *
  * @param input - `boom`, the flow of all nozzles; `tank`, its volume; `perMinute`, the share of the tank that is moved

@@ -36,7 +36,9 @@ const formulationsTable = {
   "dry fertilizer": { name: "soluble dry fertilizer", form: "dry" },
   "liquid fertilizer": { name: "liquid fertilizer", form: "liquid" },
   micronutrient: { name: "liquid micronutrient", form: "liquid" },
-} as const; /**
+} as const;
+
+/**
  * What a product is, as far as mixing goes. Kinds that have an international two-letter code are named
  * after it; the rest are groups of the trade that have no code.
  *

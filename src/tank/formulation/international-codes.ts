@@ -66,7 +66,9 @@ const internationalCodesTable = {
   ZC: "mixed formulation of CS and SC",
   ZE: "mixed formulation of CS and SE",
   ZW: "mixed formulation of CS and EW",
-} as const; /**
+} as const;
+
+/**
  * The international two-letter codes for formulation types and what they stand for.
  *
  * Source: CropLife International, Technical Monograph No. 2, "Catalogue of pesticide formulation types

@@ -54,7 +54,7 @@ const read = (input: unknown): { readonly series: DailySeries; readonly basis?: 
 /**
  * Every run of days at or above, or at or below, a threshold that lasts `days` days or more: "soil at 1 in at or above
  * 54 °F for 7 days", "nights at or below 50 °F". A day without a figure ends a run. For the first run alone there is
- * {@link firstRun}.
+ * `firstRun` of the interval room.
  *
  * Given joined days ({@link joinedDays}), each run says on which basis it was complete: observed, or only by forecast or by
  * what is normal.
