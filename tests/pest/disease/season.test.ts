@@ -1,7 +1,6 @@
 // Four years of real daily weather (Seattle, 2012 to 2015, from the open data of the package vega-datasets) through the
 // weather, the diseases and the insects, beside plain loops over the same file.
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { describe, expect, it } from "vitest";
 import {
   addDays,
@@ -26,7 +25,8 @@ interface Day {
   readonly min: number;
 }
 
-const file = createRequire(import.meta.url).resolve("vega-datasets/data/seattle-weather.csv");
+// The package exports no path to its data files.
+const file = new URL("../../../node_modules/vega-datasets/data/seattle-weather.csv", import.meta.url);
 const days: readonly Day[] = readFileSync(file, "utf8")
   .trim()
   .split("\n")

@@ -99,11 +99,12 @@ describe("laborHours", () => {
   };
 
   it("is the area by the work rate, times and people counted", () => {
+    const { swath, speed, efficiency } = task;
     const { tasks, manHours, people } = laborHours({
       tasks: [{ ...task, times: 10, people: 2 }],
       hoursPerPerson: quantity(20, "h"),
     });
-    const each = quantity(2, "acre").per(effectiveFieldCapacity(task)).in("h");
+    const each = quantity(2, "acre").per(effectiveFieldCapacity({ swath, speed, efficiency })).in("h");
     expect(tasks[0]?.each.in("h")).toBeCloseTo(each, 12);
     expect(manHours.in("h")).toBeCloseTo(20 * each, 9);
     expect(people).toBe(Math.ceil(manHours.in("h") / 20));
@@ -149,10 +150,9 @@ describe("fieldEfficiency", () => {
           });
           const { working, turning, standing, efficiency } = found;
           expect(working.in("%") + turning.in("%") + standing.in("%")).toBeCloseTo(100, 9);
-          expect(effectiveFieldCapacity({ ...machine, efficiency }).in("acre/h")).toBeCloseTo(
-            found.workRate.in("acre/h"),
-            9,
-          );
+          expect(
+            effectiveFieldCapacity({ swath: machine.swath, speed: machine.speed, efficiency }).in("acre/h"),
+          ).toBeCloseTo(found.workRate.in("acre/h"), 9);
           const byShares = workRate({
             swath: quantity((20 * (100 - overlap)) / 100, "ft"),
             speed: machine.speed,
