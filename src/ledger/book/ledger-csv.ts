@@ -5,12 +5,13 @@ import {
   type Problem,
   quantityOf,
   RatewrightError,
+  shown,
 } from "../../quantity/index.js";
 import { type Labels, noLabels } from "../entry/entry-row.js";
 import type { Ledger, LedgerEntry, LedgerWeather } from "../entry/ledger-entry.js";
 import { entryPlaces, readEntry } from "../entry/read-entry.js";
 import type { Stated } from "../stated.js";
-import { csvText, readCsv } from "./csv.js";
+import { type CsvRecord, csvText, readCsv } from "./csv.js";
 import { expectLedger, readCorrections } from "./ledger.js";
 
 type Cells = Map<string, string>;
@@ -107,7 +108,12 @@ const cellsOf = (entry: LedgerEntry): Cells => {
  * ```
  */
 export const ledgerCsv = (ledger: Ledger): string => {
-  const rows = expectLedger(ledger, "ledger").entries.map(cellsOf);
+  const { entries } = expectLedger(ledger, "ledger");
+  const door = checks();
+  const labels = noLabels();
+  for (const [i, entry] of entries.entries()) readEntry(entry, `ledger.entries[${i}]`, door, labels);
+  door.done();
+  const rows = entries.map(cellsOf);
   const used = new Set(rows.flatMap((row) => [...row.keys()]));
   const place = (head: string): number => entryPlaces.indexOf(head.replace(/ \[.*$/, ""));
   // The order of the fields; within one field the order in which its units come up.
@@ -218,6 +224,22 @@ export interface LedgerReading {
   readonly problems: readonly Problem[];
 }
 
+/** More columns than this, or a longer head, is no ledger. */
+const mostColumns = 500;
+const longestHead = 300;
+
+/** The cells of the head, without an empty one at its end, as spreadsheets leave it. */
+const headCells = ({ line, cells }: CsvRecord): CsvRecord & { readonly trailing: boolean } => {
+  const trailing = cells.length > 1 && cells[cells.length - 1]?.trim() === "";
+  const named = trailing ? cells.slice(0, -1) : cells;
+  if (named.length > mostColumns)
+    fail("range", "head", `${named.length} columns`, `${mostColumns} columns or fewer`);
+  const long = named.find((cell) => cell.length > longestHead);
+  if (long !== undefined)
+    fail("range", "head", `a column head of ${long.length} characters`, `${longestHead} characters or fewer`);
+  return { line, cells: named, trailing };
+};
+
 /**
  * Reads a ledger from CSV that {@link ledgerCsv} or a spreadsheet wrote. A damaged line is reported with
  * its number and its text, and every other line is read. A correction of an entry that is not there stays
@@ -241,15 +263,19 @@ export interface LedgerReading {
 export const ledgerFromCsv = (text: string): LedgerReading => {
   if (typeof text !== "string") fail("type", "text", text, "text");
   const { records, damaged } = readCsv(text);
-  const [head, ...lines] = records;
+  const [first, ...lines] = records;
+  const head = first && headCells(first);
   if (head === undefined || head.line !== 1)
     return fail("missing", "text", text, "a head with the names of the columns");
   const door = checks();
   const columns = head.cells.map((cell) => door.run(() => columnOf(cell)));
-  head.cells.forEach((cell, i) => {
-    if (head.cells.indexOf(cell) !== i)
-      door.add({ code: "duplicate", path: `head "${cell}"`, got: cell, expected: "each column once" });
-  });
+  const names = new Set<string>();
+  for (const cell of head.cells) {
+    const name = cell.trim();
+    if (names.has(name))
+      door.add({ code: "duplicate", path: `head "${name}"`, got: shown(cell), expected: "each column once" });
+    names.add(name);
+  }
   for (const needed of ["id", "date"]) {
     if (!columns.some((column) => column?.field === needed))
       door.add({ code: "missing", path: "head", got: "no such column", expected: `a column ${needed}` });
@@ -263,7 +289,11 @@ export const ledgerFromCsv = (text: string): LedgerReading => {
   const entries: LedgerEntry[] = [];
   const labels: Labels = noLabels();
   const ids = new Set<string>();
-  for (const { line, cells } of lines) {
+  for (const { line, cells: found } of lines) {
+    // A column without a name at the end holds nothing; where it does, the line is told as unread.
+    const extra =
+      found.length === columns.length + 1 && head.trailing && found[columns.length]?.trim() === "";
+    const cells = extra ? found.slice(0, -1) : found;
     const at = `line ${line}`;
     try {
       if (cells.length !== columns.length)

@@ -1,5 +1,5 @@
 import { type CivilDate, compareDates, isCivilDate } from "../../calendar/index.js";
-import { type Checks, checks, fail, shown } from "../../quantity/index.js";
+import { type Checks, checks, fail, Quantity, shown } from "../../quantity/index.js";
 import { type Asked, entryRow, type Labels, noLabels } from "../entry/entry-row.js";
 import { type History, type HistoryRow, historyOf } from "../entry/history.js";
 import type { Ledger, LedgerEntry } from "../entry/ledger-entry.js";
@@ -67,7 +67,14 @@ export const ledger = (entries: readonly LedgerEntry[] = []): Ledger => {
   for (let i = 0; i < entries.length; i++) readEntry(entries[i], `entries[${i}]`, door, labels);
   if (door.count() === 0) readCorrections(entries, "entries", door);
   door.done();
-  return { type: "ledger", version: 1, entries: [...entries] };
+  return { type: "ledger", version: 1, entries: entries.map(copyOf) };
+};
+
+/** A copy of plain data, deep: what a caller changes afterwards changes no ledger. A quantity stays as it is. */
+const copyOf = <T>(input: T): T => {
+  if (typeof input !== "object" || input === null || input instanceof Quantity) return input;
+  if (Array.isArray(input)) return input.map(copyOf) as T;
+  return Object.fromEntries(Object.entries(input).map(([name, value]) => [name, copyOf(value)])) as T;
 };
 
 /** Takes a ledger that may come from JSON, or throws: its form only, the entries are read when they are needed. */
@@ -114,7 +121,7 @@ export const ledgerWith = (ledger: Ledger, entry: LedgerEntry): Ledger => {
     }
   }
   door.done();
-  return { type: "ledger", version: 1, entries: [...entries, entry] };
+  return { type: "ledger", version: 1, entries: [...entries, copyOf(entry)] };
 };
 
 /** The places of the entries that stand: neither replaced nor void. */
