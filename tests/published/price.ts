@@ -88,6 +88,7 @@ export const priceChecks: readonly PublishedCheck[] = [
     formulas: ["visitPrice", "priceAtMargin"],
     source: bottomLine,
     reached: "read",
+    kind: "fit",
     given:
       "the day of 20 man-hours, overhead 12 USD per man-hour, margin 10 %, 1,000 USD a day; equipment is in a chart that was not read, so that the break-even of 900 stands for it",
     answers: [
@@ -107,7 +108,7 @@ export const priceChecks: readonly PublishedCheck[] = [
       const price = priceAtMargin({ cost: day.breakEven, margin: percent(10) });
       return [day.price.value, day.perManHour.value, price.value / 16];
     },
-    note: "Only the step from break-even to price and the man-hour rates are independent.",
+    note: "The equipment is backed out of the printed price, so that the figures are no independent check.",
   },
   {
     entry: "price-003",

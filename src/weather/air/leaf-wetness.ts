@@ -36,7 +36,6 @@ const estimate: Finding = {
   source: {
     title: "Suitability of relative humidity as an estimator of leaf wetness duration",
     publisher: "XVI Congresso Brasileiro de Agrometeorologia (Sentelhas et al.)",
-    year: 2009,
     where: "abstract",
   },
 };
@@ -76,7 +75,7 @@ const ruleOf = (atOrAbove: unknown, depression: unknown): LeafWetness["rule"] =>
  * No default: the source was not read for its figure
  * @throws RatewrightError `missing`, `conflict`, `range`, `unit/mismatch`, `not-finite` with paths such as `humidity.values[3]`
  * Source: P. C. Sentelhas et al., "Suitability of relative humidity as an estimator of leaf wetness duration", XVI
- * Congresso Brasileiro de Agrometeorologia, 2009, abstract.
+ * Congresso Brasileiro de Agrometeorologia, abstract.
  *
  * @example
  * ```ts
