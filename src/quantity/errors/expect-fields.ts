@@ -21,24 +21,30 @@ export const expectFields = <const F extends string>(
   input: unknown,
   known: readonly F[],
   path = "input",
-  expected = `a record with ${[known].flat().slice(0, 8).map(word).join(", ")}`,
+  expected?: string,
 ): { readonly [K in F]?: unknown } => {
-  const record = expectRecord(input, path === "" ? "input" : path, expected);
-  const problems = Object.keys(record)
-    .filter((name) => !([known].flat() as readonly unknown[]).includes(name))
-    .map((name): Problem => {
-      const near = nearName(name, [known].flat());
-      return {
-        code: "type",
-        path: path === "" ? name : `${path}.${name}`,
-        got: `a field "${name}"`,
-        expected: `one of the fields ${[known].flat().map(word).join(", ")}`,
-        ...(near === undefined ? {} : { suggestion: near }),
-      };
-    });
-  if (problems.length > 0) throw new RatewrightError(problems);
-  return record as { readonly [K in F]?: unknown };
+  const names: readonly unknown[] = Array.isArray(known) ? known : [known];
+  const wanted =
+    expected ?? (isPlainRecord(input) ? "" : `a record with ${names.slice(0, 8).map(word).join(", ")}`);
+  const record = expectRecord(input, path === "" ? "input" : path, wanted);
+  const strange = Object.keys(record).filter((name) => !names.includes(name));
+  // Nearly every record is sound: nothing is put into words before one is not.
+  if (strange.length === 0) return record as { readonly [K in F]?: unknown };
+  const problems = strange.map((name): Problem => {
+    const near = nearName(name, names as readonly string[]);
+    return {
+      code: "type",
+      path: path === "" ? name : `${path}.${name}`,
+      got: `a field "${name}"`,
+      expected: `one of the fields ${names.map(word).join(", ")}`,
+      ...(near === undefined ? {} : { suggestion: near }),
+    };
+  });
+  throw new RatewrightError(problems);
 };
+
+const isPlainRecord = (input: unknown): boolean =>
+  typeof input === "object" && input !== null && !Array.isArray(input);
 
 /**
  * Takes a list that is not empty, or throws.
