@@ -83,7 +83,9 @@ describe("the analysis of a mix", () => {
     expect(faultsOf(() => analysisOfMix({ parts: [part("x", "46-0-0", 0)] }))).toEqual(["range parts"]);
     expect(
       faultsOf(() =>
-        analysisOfMix({ parts: [{ ...part("x", "46-0-0", 1), amount: quantity(1, "lb", "product:z") }] }),
+        analysisOfMix({
+          parts: [{ ...part("x", "46-0-0", 1), amount: quantity(1, "lb", "product:z") as never }],
+        }),
       ),
     ).toEqual(["substance/mismatch parts[0].amount"]);
   });

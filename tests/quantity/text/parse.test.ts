@@ -11,6 +11,7 @@ import {
 
 /** Options that come from a table: the compiler knows nothing of them. */
 interface ParseOptions {
+  readonly measures?: string;
   readonly dimension?: Dimension;
   readonly of?: string;
   readonly decimal?: DecimalSign;
@@ -278,19 +279,19 @@ describe("what the trade writes", () => {
     for (const choice of problems[0]?.choices ?? []) expect(parseQuantity(`3.6 ${choice}`).value).toBe(3.6);
   });
 
-  test.each<readonly [string, Dimension, number, string, object?]>([
-    ["3 lb N/1000", "mass/area", 3, "lb/1000 ft2"],
-    ["2 gal/1000", "volume/area", 2, "gal/1000 ft2"],
-    ["2 bu/1000", "volume/area", 2, "bu/1000 ft2"],
-    ["3 oz/yd2", "mass/area", 3, "oz/yd2"],
-    ["5 lb/100 ft2", "mass/area", 0.05, "lb/ft2"],
-    ["2 lb/100 gal", "mass/volume", 0.02, "lb/gal"],
-    ["3 imp pt", "volume", 0.375, "imp gal"],
-    ["3 imperial pints", "volume", 0.375, "imp gal"],
-    ["2 stone", "mass", 28, "lb"],
-    ["3 long cwt/acre", "mass/area", 336, "lb/acre"],
-    ["3 short cwt", "mass", 300, "lb"],
-    ["3 long tons", "mass", 6720, "lb"],
+  test.each<readonly [string, Dimension, number, string, ParseOptions]>([
+    ["3 lb N/1000", "mass/area", 3, "lb/1000 ft2", {}],
+    ["2 gal/1000", "volume/area", 2, "gal/1000 ft2", {}],
+    ["2 bu/1000", "volume/area", 2, "bu/1000 ft2", {}],
+    ["3 oz/yd2", "mass/area", 3, "oz/yd2", {}],
+    ["5 lb/100 ft2", "mass/area", 0.05, "lb/ft2", {}],
+    ["2 lb/100 gal", "mass/volume", 0.02, "lb/gal", {}],
+    ["3 imp pt", "volume", 0.375, "imp gal", {}],
+    ["3 imperial pints", "volume", 0.375, "imp gal", {}],
+    ["2 stone", "mass", 28, "lb", {}],
+    ["3 long cwt/acre", "mass/area", 336, "lb/acre", {}],
+    ["3 short cwt", "mass", 300, "lb", {}],
+    ["3 long tons", "mass", 6720, "lb", {}],
     ["3 pt/acre", "volume/area", 0.375, "imp gal/acre", { measures: "imperial" }],
     ["40 gpa", "volume/area", 40, "imp gal/acre", { measures: "imperial" }],
     ["5 fl. oz. per gallon", "volume/volume", 5, "imp fl oz/imp gal", { measures: "imperial" }],
@@ -300,12 +301,14 @@ describe("what the trade writes", () => {
     ["3 cwt", "mass", 336, "lb", { measures: "imperial" }],
     ["3 cwt", "mass", 300, "lb", { measures: "US" }],
     ["3 galvanized", "volume", Number.NaN, "", { measures: "imperial" }],
-  ])("%s as %s", (text, dimension, value, unit, options = {}) => {
+  ])("%s as %s", (text, dimension, value, unit, options) => {
     if (unit === "") {
-      expect(problemOf(() => parseQuantity(text, { dimension, ...options })).code).toBe("unit/unknown");
+      expect(
+        problemOf(() => parseQuantity(text, { ...options, dimension } as { dimension: Dimension })).code,
+      ).toBe("unit/unknown");
       return;
     }
-    const read = parseQuantity(text, { dimension, ...options });
+    const read = parseQuantity(text, { ...options, dimension } as { dimension: Dimension });
     expect([read.value, read.unit]).toEqual([value, unit]);
   });
 
