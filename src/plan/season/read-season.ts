@@ -86,7 +86,9 @@ const readSpan = (input: unknown, path: string): DateSpan => {
 /** Reads a season, or throws all that is wrong with it. */
 export const readSeason = (input: SeasonPlan): ReadSeason => {
   const door = checks();
-  const plan = door.run(() => expectFields(input, planFields, "", "a season")) as SeasonPlan | undefined;
+  const plan = door.run(() =>
+    expectFields(expectRecord(input, "plan", "a season"), planFields, "", "a season"),
+  ) as SeasonPlan | undefined;
   if (plan === undefined) door.done();
   for (const problem of unreadable(plan, "")) door.add(problem);
   door.done();

@@ -26,7 +26,7 @@ export const expectFields = <const F extends string>(
   const names: readonly unknown[] = Array.isArray(known) ? known : [known];
   const wanted =
     expected ?? (isPlainRecord(input) ? "" : `a record with ${names.slice(0, 8).map(word).join(", ")}`);
-  const record = expectRecord(input, path === "" ? "input" : path, wanted);
+  const record = expectRecord(input, path, wanted);
   const strange = Object.keys(record).filter((name) => !names.includes(name));
   // Nearly every record is sound: nothing is put into words before one is not.
   if (strange.length === 0) return record as { readonly [K in F]?: unknown };

@@ -1,4 +1,12 @@
-import { allOf, expectFields, expectOneOf, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectOneOf,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 import { given, isMetric, type Length, lengthAt } from "../read.js";
 
 /** How plants stand to one another. */
@@ -88,7 +96,7 @@ const perArea = (grid: GridInMm): Quantity<"count/area", "none"> => {
  * ```
  */
 export const plantsPerArea = (grid: PlantingGrid): Quantity<"count/area", "none"> =>
-  perArea(gridOf(expectFields(grid, gridFields, "", "a record with pattern, spacing")));
+  perArea(gridOf(expectFields(expectRecord(grid, "grid", "a record with pattern, spacing"), gridFields, "")));
 
 /**
  * How far apart the rows of a triangular pattern are: `s sqrt(3) / 2`, so that every plant is as far from
