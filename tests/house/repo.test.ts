@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { exists, read, rooms, sourceFiles, subpaths, trackedFiles } from "./sources.js";
+import { exists, read, rooms, subpaths, trackedFiles } from "./sources.js";
 
 const topLevel = new Set([
   ".ci",
@@ -21,8 +21,6 @@ const topLevel = new Set([
   "tsup.config.ts",
   "vitest.config.ts",
 ]);
-
-const longestFile = 400;
 
 /** What no file of the repository may contain, and what it is. */
 const unwanted: readonly (readonly [RegExp, string])[] = [
@@ -63,13 +61,6 @@ describe("the repository", () => {
   it("keeps the top calm", () => {
     const top = [...new Set(tracked.map((path) => path.split("/")[0] ?? path))];
     expect(top.filter((name) => !topLevel.has(name))).toEqual([]);
-  });
-
-  it(`has no source file of more than ${longestFile} lines`, () => {
-    const long = sourceFiles()
-      .map((path) => ({ path, lines: read(path).trimEnd().split("\n").length }))
-      .filter(({ lines }) => lines > longestFile);
-    expect(long).toEqual([]);
   });
 
   it("exports the root and, by one pattern, every folder with an index: ES module and CommonJS", () => {

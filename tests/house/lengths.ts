@@ -1,0 +1,42 @@
+import ts from "typescript";
+
+/** A function of a file: what it is called, the line it starts on, and how many lines it takes. */
+export interface FunctionLength {
+  readonly name: string;
+  readonly line: number;
+  readonly lines: number;
+}
+
+/** The number of lines of a text; the line break at its end begins no further line. */
+export const lineCount = (text: string): number => text.replace(/\n$/, "").split("\n").length;
+
+const nameOf = (node: ts.Node): string => {
+  for (let at: ts.Node | undefined = node; at !== undefined; at = at.parent) {
+    const named = (at as { readonly name?: ts.Node }).name;
+    if (named !== undefined && ts.isIdentifier(named)) return named.text;
+  }
+  return "(no name)";
+};
+
+/** A `describe` groups tests; it is a chapter of a file rather than a function with a length. */
+const isGroupOfTests = (node: ts.Node): boolean =>
+  node.parent !== undefined &&
+  ts.isCallExpression(node.parent) &&
+  /^describe\b/.test(node.parent.expression.getText());
+
+/** Every function with a body in a file, from its first line to its last, the groups of tests left out. */
+export const functionLengths = (path: string, text: string): FunctionLength[] => {
+  const source = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+  const lineOf = (position: number): number => source.getLineAndCharacterOfPosition(position).line + 1;
+  const found: FunctionLength[] = [];
+  const visit = (node: ts.Node): void => {
+    const body = ts.isFunctionLike(node) ? (node as { readonly body?: ts.Node }).body : undefined;
+    if (body !== undefined && !isGroupOfTests(node)) {
+      const line = lineOf(node.getStart());
+      found.push({ name: nameOf(node), line, lines: lineOf(node.end) - line + 1 });
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+};
