@@ -22,6 +22,11 @@ const topLevel = new Set([
   "vitest.config.ts",
 ]);
 
+/** Rooms that stand on a path of their own only, and why: who imports the root does not load them. */
+const notInRoot: Readonly<Record<string, string>> = {
+  teach: "it has every room's formulas as data, which an application that computes does not need",
+};
+
 /** What no file of the repository may contain, and what it is. */
 const unwanted: readonly (readonly [RegExp, string])[] = [
   [/(?<![\w./-])\/(work|tmp|root|home|Users)\/[\w.]/, "a path of one machine"],
@@ -73,7 +78,8 @@ describe("the repository", () => {
 
   it("re-exports every room from the root", () => {
     const index = exists("src/index.ts") ? read("src/index.ts") : "";
-    expect(rooms().filter((room) => !index.includes(`"./${room}/index.js"`))).toEqual([]);
+    const left = rooms().filter((room) => !index.includes(`"./${room}/index.js"`));
+    expect(left).toEqual(Object.keys(notInRoot));
   });
 
   it("re-exports no subpath from a room: who imports the room does not load what it needs", () => {
