@@ -33,6 +33,25 @@ const placeIn = (named: MixingOrder | undefined, product: MixProduct): number =>
   return (stepIn(named, product.formulation) ?? stepByConsensus(named, product)) + place / fineness;
 };
 
+/** Ids of the products whose label names a place beside another one. */
+const movedByLabel = (products: readonly MixProduct[]): ReadonlySet<string> =>
+  new Set(
+    products
+      .filter(({ addBefore = [], addAfter = [] }) => addBefore.length + addAfter.length > 0)
+      .map(({ id }) => id),
+  );
+
+const byStanding = (pairs: readonly OrderedPair[]): Pick<LoadingOrder, Standing> => {
+  const having = (wanted: Standing): readonly OrderedPair[] =>
+    pairs.filter(({ standing }) => standing === wanted);
+  return {
+    firm: having("firm"),
+    open: having("open"),
+    unopposed: having("unopposed"),
+    unsaid: having("unsaid"),
+  };
+};
+
 const cautionsFor = (products: readonly MixProduct[]): readonly TankCaution[] => {
   const dry = products.some(({ formulation }) => formulations[formulation].form === "dry");
   const packet = products.some(({ formulation }) => formulation === "water-soluble packet");
@@ -129,11 +148,6 @@ export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
     place,
     ({ formulation }) => named !== undefined && stepIn(named, formulation) !== undefined,
   );
-  const standing = (wanted: Standing): readonly OrderedPair[] =>
-    pairs.filter((pair) => pair.standing === wanted);
-  const speaking = sorted.filter(
-    ({ addBefore = [], addAfter = [] }) => addBefore.length + addAfter.length > 0,
-  );
   const objections = objectionsOf(sorted, country);
   return {
     type: "loading-order",
@@ -144,13 +158,10 @@ export const loadingOrder = (input: LoadingOrderInput): LoadingOrder => {
       products: sorted,
       named,
       waterFirst,
-      movedByLabel: new Set(speaking.map(({ id }) => id)),
+      movedByLabel: movedByLabel(sorted),
       loadVolume,
     }),
-    firm: standing("firm"),
-    open: standing("open"),
-    unopposed: standing("unopposed"),
-    unsaid: standing("unsaid"),
+    ...byStanding(pairs),
     findings: orderFindings(sorted, pairs, named, objections.findings),
     cautions: cautionsFor(sorted),
     checked: [

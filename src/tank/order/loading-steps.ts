@@ -1,140 +1,11 @@
-import { type Citation, type Quantity, quantityOf } from "../../quantity/index.js";
-import { amountText } from "../amount-text.js";
-import { type Formulation, formulations } from "../formulation/formulation.js";
+import { likeQuantity, type Quantity } from "../../quantity/index.js";
 import type { MixProduct } from "../partners/mix-product.js";
-import { type MixingOrder, stepIn } from "../published-orders/mixing-order.js";
-import { mixingOrderOf, mixingOrders } from "../published-orders/mixing-orders.js";
+import { type BetweenSteps, type MixingOrder, stepIn } from "../published-orders/mixing-order.js";
+import { cited } from "./cited.js";
 import type { LoadingStep } from "./loading-order-types.js";
-import { placeReasons } from "./place-reasons.js";
-import { dissolved, premixBefore, type Step, slurried } from "./premix-before.js";
+import type { Step } from "./premix-before.js";
+import { productSteps } from "./product-steps.js";
 import { stepCautions } from "./step-cautions.js";
-
-const cited = (...ids: readonly string[]): readonly Citation[] =>
-  ids.flatMap((id) => {
-    const mixingOrder = mixingOrderOf(id);
-    return mixingOrder === undefined ? [] : [mixingOrder.source];
-  });
-
-const packetSource: Citation = {
-  title: "Water Soluble Packages",
-  publisher: "Ontario Pesticide Education Program",
-  year: 2017,
-};
-const amsSource: Citation = {
-  title: "Water quality before mixing",
-  publisher: "WeedSmart, Australia",
-  where: "ammonium sulfate",
-};
-
-const waitAfter = (kind: Formulation, named: MixingOrder | undefined): Step | undefined => {
-  if (kind === "water-soluble packet") {
-    return {
-      action: "wait",
-      minutes: 5,
-      text: "Agitate from the bottom with the lid shut until the packets are fully dissolved: up to 5 minutes, longer in cold or hard water. Stop agitation before you open the lid to look.",
-      reason: "Undissolved film clogs screens, and the next product can stop the film from dissolving.",
-      sources: [packetSource, ...cited("manitoba-2013")],
-    };
-  }
-  if (kind === "conditioner") {
-    return {
-      action: "wait",
-      text: "Agitate until no grains are left.",
-      reason: "Ammonium sulfate that is not dissolved can curdle amine salts for good.",
-      sources: [amsSource],
-    };
-  }
-  if (dissolved.includes(kind) || kind === "dry fertilizer") {
-    return {
-      action: "wait",
-      text: "Agitate until no grains are left.",
-      reason: "Let each product mix in fully before adding the next.",
-      sources: cited("north-dakota-state-2021"),
-    };
-  }
-  if (slurried.includes(kind)) {
-    // The mixing order that is followed prints this wait itself.
-    const step = named === undefined ? undefined : stepIn(named, kind);
-    if (named?.between?.some(({ action, afterStep }) => action === "wait" && afterStep === step))
-      return undefined;
-    return {
-      action: "wait",
-      text: "Agitate a few minutes until it is evenly dispersed.",
-      reason: "What goes in next would coat particles that are still dry.",
-      sources: cited("manitoba-2013", "oklahoma-state", "ontario-wales"),
-    };
-  }
-  if (named?.afterEach === undefined) return undefined;
-  return {
-    action: "wait",
-    text: named.afterEach,
-    reason: `As ${named.name} prints it.`,
-    sources: [named.source],
-  };
-};
-
-/** The mixing orders that name a kind, or one that it is like. */
-const namedBy = (kind: Formulation): readonly MixingOrder[] =>
-  mixingOrders.filter((mixingOrder) => stepIn(mixingOrder, kind) !== undefined);
-
-const reasonFor = (
-  kind: Formulation,
-  named: MixingOrder | undefined,
-): { readonly reason: string; readonly sources: readonly Citation[] } => {
-  const why = placeReasons()[kind];
-  const first = why === undefined ? "" : `${why.text} `;
-  const step = named === undefined ? undefined : stepIn(named, kind);
-  if (named !== undefined && step !== undefined) {
-    return {
-      reason: `${named.name} prints it as number ${step + 1} of ${named.steps.length}.`,
-      sources: [named.source],
-    };
-  }
-  const voters = namedBy(kind);
-  const counts =
-    voters.length === 0
-      ? "No published order lists it; it is placed with similar formulations."
-      : voters.length < 4
-        ? `Few published mixing orders list this product type: ${voters.map(({ name }) => name).join(", ")}.`
-        : `${voters.length} published mixing orders list this product type; its place keeps the most of their rankings.`;
-  return {
-    reason: `${first}${counts}`,
-    sources: [...(why === undefined ? [] : [why.source]), ...voters.map(({ source }) => source)],
-  };
-};
-
-const addStep = (
-  product: MixProduct,
-  named: MixingOrder | undefined,
-  byLabel: boolean,
-  premixed: boolean,
-): Step => {
-  const { id, name = id, formulation: kind, amount, labelNote } = product;
-  const parts = [
-    premixed ? `Pour in ${name}` : `Add ${amount === undefined ? "" : `${amountText(amount)} of `}${name}`,
-  ];
-  if (slurried.includes(kind)) parts.push(", slowly");
-  if (kind === "water-soluble packet") parts.push(", in whole packets, away from jets and returning spray");
-  parts.push(".");
-  if (premixed) parts.push(" Rinse the bucket into the tank.");
-  const how = named?.how?.[kind];
-  if (how !== undefined) parts.push(` ${named?.name}: ${how}.`);
-  if (labelNote !== undefined) parts.push(` Label: ${labelNote}`);
-  const place = byLabel
-    ? {
-        reason: `A label puts it here, and labels win over the place of a ${formulations[kind].name}.`,
-        sources: [],
-      }
-    : reasonFor(kind, named);
-  return {
-    action: "add",
-    productId: id,
-    product,
-    ...(amount === undefined ? {} : { amount }),
-    text: parts.join(""),
-    ...place,
-  };
-};
 
 const percent = (fraction: number): string => `${Math.round(fraction * 100)} %`;
 
@@ -163,6 +34,58 @@ const fillStep = (
   };
 };
 
+const startAgitation = (): Step => ({
+  action: "agitate",
+  text: "Start agitation: rolling surface, no foam, no vortex.",
+  reason: "Every product goes into moving water.",
+  sources: cited("south-dakota-state", "manitoba-2013"),
+});
+
+const topUp = (): Step => ({
+  action: "top up",
+  fraction: [1, 1],
+  text: "Rinse empty containers into the tank, then fill with clean water to the volume of the load",
+  reason: "Rinse water is part of the load.",
+  sources: cited("iowa-state-2021"),
+});
+
+const keepAgitating = (): Step => ({
+  action: "agitate",
+  text: "Keep agitating until the tank is sprayed out. Do not let the mix stand.",
+  reason: "Suspensions settle and emulsions separate.",
+  sources: cited("south-dakota-state", "portugal-handout"),
+});
+
+/** The steps that a mixing order prints between its products, given out as the products pass them. */
+const betweenOf = (
+  named: MixingOrder | undefined,
+  filled: number,
+): ((product: MixProduct | undefined) => readonly Step[]) => {
+  const waiting = new Set(named?.between ?? []);
+  const loaded = new Set<number>();
+  return (product) => {
+    if (named === undefined) return [];
+    const at = product === undefined ? Number.POSITIVE_INFINITY : stepIn(named, product.formulation);
+    if (at === undefined) return [];
+    const passed = [...waiting].filter(({ afterStep }) => at > afterStep);
+    for (const entry of passed) waiting.delete(entry);
+    const applies = ({ action, afterStep, fraction }: BetweenSteps): boolean =>
+      (action !== "wait" || loaded.has(afterStep)) &&
+      (action !== "shake" || product !== undefined) &&
+      // More water than a mixing order asks for at this point was put in first.
+      (fraction === undefined || fraction > filled);
+    const steps = passed.filter(applies).map(({ action, fraction, text }) => ({
+      action,
+      ...(fraction === undefined ? {} : { fraction: [fraction, fraction] as const }),
+      text,
+      reason: `As ${named.name} prints it.`,
+      sources: [named.source],
+    }));
+    loaded.add(at);
+    return steps;
+  };
+};
+
 /** The steps from the empty tank to the full one, for products in their order. */
 export const loadingSteps = (input: {
   readonly products: readonly MixProduct[];
@@ -171,76 +94,20 @@ export const loadingSteps = (input: {
   readonly movedByLabel: ReadonlySet<string>;
   readonly loadVolume: Quantity<"volume", "spray"> | undefined;
 }): readonly LoadingStep[] => {
-  const { products, named, loadVolume } = input;
+  const { products, named, movedByLabel, loadVolume } = input;
   const first = fillStep(input.waterFirst, named);
-  const filled = first.fraction?.[1] ?? 0;
-  const steps: Step[] = [
+  const between = betweenOf(named, first.fraction?.[1] ?? 0);
+  const steps: readonly Step[] = [
     first,
-    {
-      action: "agitate",
-      text: "Start agitation: rolling surface, no foam, no vortex.",
-      reason: "Every product goes into moving water.",
-      sources: cited("south-dakota-state", "manitoba-2013"),
-    },
+    startAgitation(),
+    ...products.flatMap((product) => [
+      ...between(product),
+      ...productSteps(product, named, movedByLabel.has(product.id)),
+    ]),
+    ...between(undefined),
+    topUp(),
+    keepAgitating(),
   ];
-  const waiting = [...(named?.between ?? [])];
-  const loaded = new Set<number>();
-  /** What the mixing order prints between its steps, once the products have passed it. */
-  const pass = (product: MixProduct | undefined): void => {
-    if (named === undefined) return;
-    const at = product === undefined ? Number.POSITIVE_INFINITY : stepIn(named, product.formulation);
-    if (at === undefined) return;
-    for (const entry of waiting.filter(({ afterStep }) => at > afterStep)) {
-      waiting.splice(waiting.indexOf(entry), 1);
-      if (entry.action === "wait" && !loaded.has(entry.afterStep)) continue;
-      if (entry.action === "shake" && product === undefined) continue;
-      // More water than a mixing order asks for at this point was put in first.
-      if (entry.fraction !== undefined && entry.fraction <= filled) continue;
-      const { action, fraction, text } = entry;
-      steps.push({
-        action,
-        ...(fraction === undefined ? {} : { fraction: [fraction, fraction] as const }),
-        text,
-        reason: `As ${named.name} prints it.`,
-        sources: [named.source],
-      });
-    }
-  };
-  for (const product of products) {
-    pass(product);
-    const kind = product.formulation;
-    if (kind === "water-soluble packet") {
-      steps.push({
-        action: "stop agitation",
-        text: "Stop filling and agitation, and take the basket out.",
-        reason: "Packets must not lie on a screen or under a stream.",
-        sources: [packetSource],
-      });
-    }
-    const premix = premixBefore(product, named);
-    if (premix !== undefined) steps.push(premix);
-    steps.push(addStep(product, named, input.movedByLabel.has(product.id), premix !== undefined));
-    const step = named === undefined ? undefined : stepIn(named, kind);
-    if (step !== undefined) loaded.add(step);
-    const wait = waitAfter(kind, named);
-    if (wait !== undefined) steps.push(wait);
-  }
-  pass(undefined);
-  steps.push(
-    {
-      action: "top up",
-      fraction: [1, 1],
-      text: "Rinse empty containers into the tank, then fill with clean water to the volume of the load",
-      reason: "Rinse water is part of the load.",
-      sources: cited("iowa-state-2021"),
-    },
-    {
-      action: "agitate",
-      text: "Keep agitating until the tank is sprayed out. Do not let the mix stand.",
-      reason: "Suspensions settle and emulsions separate.",
-      sources: cited("south-dakota-state", "portugal-handout"),
-    },
-  );
   return steps.map((step, i) => finished(step, i + 1, loadVolume));
 };
 
@@ -250,13 +117,10 @@ const finished = (
   loadVolume: Quantity<"volume", "spray"> | undefined,
 ): LoadingStep => {
   const { fraction, action } = step;
-  const volume =
-    fraction === undefined || loadVolume === undefined
-      ? undefined
-      : (fraction.map((part) =>
-          quantityOf(part * loadVolume.value, loadVolume.unit, "spray", "loadVolume"),
-        ) as unknown as LoadingStep["volume"]);
-  const [low, high] = volume ?? [];
+  const part = (share: number): Quantity<"volume", "spray"> | undefined =>
+    loadVolume && likeQuantity(loadVolume, share * loadVolume.value);
+  const low = fraction && part(fraction[0]);
+  const high = fraction && part(fraction[1]);
   // A part of the load is filled by eye; the whole of it is a figure that the strength of the spray rests on.
   const read = ({ value }: { readonly value: number }): number =>
     Number(value.toPrecision(action === "top up" ? 6 : 3));
@@ -269,7 +133,7 @@ const finished = (
     number,
     ...step,
     ...(action === "premix" && product !== undefined ? { productId: product.id } : {}),
-    ...(volume === undefined ? {} : { volume }),
+    ...(low === undefined || high === undefined ? {} : { volume: [low, high] }),
     text,
     cautions: stepCautions(action, product),
   };

@@ -1,6 +1,7 @@
 import { allOf, expectFields, type Finding, fail } from "../../quantity/index.js";
 import { expectMixProducts } from "./expect-mix-products.js";
-import { finding, helpers, labelFindings, nameOf, pairFindings } from "./mix-findings.js";
+import { ingredientFindings } from "./ingredient-findings.js";
+import { finding, helpers, labelFindings, nameOf } from "./mix-findings.js";
 import type { MixProduct } from "./mix-product.js";
 import { mostPartners } from "./mix-rules.js";
 
@@ -34,7 +35,7 @@ export const objectionsOf = (
   country: "UK" | undefined,
 ): { readonly findings: readonly Finding[]; readonly notChecked: readonly string[] } => {
   const notChecked: string[] = [];
-  const findings = [...labelFindings(products, country), ...pairFindings(products)];
+  const findings = [...labelFindings(products, country), ...ingredientFindings(products)];
   const partners = products.filter(({ formulation }) => !helpers.includes(formulation));
   if (partners.length > mostPartners) {
     findings.push(

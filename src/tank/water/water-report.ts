@@ -1,11 +1,11 @@
-import { expectFields, type Finding } from "../../quantity/index.js";
+import { expectFields, type Finding, type Quantity } from "../../quantity/index.js";
 import {
-  type AmmoniumSulfateRate,
+  type AmmoniumSulfateMinimum,
   ammoniumSulfateFromHardness,
   ammoniumSulfateMinimum,
 } from "./ammonium-sulfate.js";
-import { type HardnessSchemeId, hardnessClass, hardnessSchemes } from "./hardness.js";
-import { type AlkalineHydrolysis, alkalineHydrolysis } from "./hydrolysis.js";
+import { type HardnessSchemeId, hardnessClass } from "./hardness.js";
+import { alkalineHydrolysis } from "./hydrolysis.js";
 import {
   hardnessFindings,
   hydrolysisFindings,
@@ -13,18 +13,17 @@ import {
   pHFindings,
   sulfateFindings,
 } from "./water-findings.js";
-import { expectWaterInput } from "./water-input.js";
+import { expectWaterInput, type ReadWaterInput } from "./water-input.js";
 import type { ReadWater } from "./water-test.js";
 import type { WaterReport, WaterReportInput } from "./water-types.js";
+
+type SulfateRange = NonNullable<WaterReport["ammoniumSulfateFromHardness"]>;
 
 /**
  * The range by hardness, where it says more than the cations tested do: of a hardness that was printed,
  * with calcium and magnesium not both known. Potassium, sodium and iron, as far as tested, come on top.
  */
-const rangeByHardness = ({
-  hardness,
-  ions: { Ca, Mg, K, Na, Fe },
-}: ReadWater): { readonly min: AmmoniumSulfateRate; readonly max: AmmoniumSulfateRate } | undefined => {
+const rangeByHardness = ({ hardness, ions: { Ca, Mg, K, Na, Fe } }: ReadWater): SulfateRange | undefined => {
   if (hardness === undefined || (Ca !== undefined && Mg !== undefined)) return undefined;
   const { min, max } = ammoniumSulfateFromHardness(hardness);
   const rest = { ...(K && { K }), ...(Na && { Na }), ...(Fe && { Fe }) };
@@ -65,73 +64,122 @@ const rangeByHardness = ({
  */
 export const waterReport = (input: WaterReportInput): WaterReport => {
   expectFields(input, ["test", "products", "timeToEmpty", "ammoniumSulfate"]);
-  const { water, products, timeToEmpty, sulfate } = expectWaterInput(input);
-  const { pH, hardness, bicarbonate, ions, anyIon } = water;
-  const checked: string[] = [];
-  const notChecked: string[] = [];
-  const findings: Finding[] = [];
+  const read = expectWaterInput(input);
+  const { water } = read;
+  const { hardness } = water;
   const range = rangeByHardness(water);
-  const minimum = anyIon && range === undefined ? ammoniumSulfateMinimum(ions) : undefined;
-  if (hardness === undefined)
-    notChecked.push("hardness: the test gives neither it nor both calcium and magnesium");
-  else {
-    checked.push("hardness against published thresholds");
-    findings.push(...hardnessFindings(water, products));
-    notChecked.push(...notCheckedInHardWater(hardness, products));
-  }
-  if (bicarbonate === undefined) notChecked.push("bicarbonate: not tested");
-  else {
-    checked.push("bicarbonate against 500 ppm");
-    if (bicarbonate >= 500) findings.push(bicarbonateFinding(bicarbonate));
-  }
-  if (minimum === undefined && range === undefined) {
-    notChecked.push("ammonium sulfate: neither cations nor hardness are tested");
-  } else {
-    checked.push("ammonium sulfate against the minimum by the cation equation");
-    findings.push(...sulfateFindings(minimum, range, ions, sulfate));
-  }
-  const hydrolysis: (AlkalineHydrolysis & { readonly product: string })[] = [];
-  if (pH === undefined) notChecked.push("pH: not tested");
-  else {
-    checked.push("pH against the labels, as far as stated, and published ranges");
-    findings.push(...pHFindings(pH, products));
-    for (const { id, name = id, active } of products) {
-      if (active === undefined || timeToEmpty === undefined) {
-        notChecked.push(
-          `breakdown of ${name} in the tank: ${active === undefined ? "no active ingredient is" : "no time until the tank is empty is"} stated`,
-        );
-        continue;
-      }
-      const loss = alkalineHydrolysis({ active, pH, time: timeToEmpty });
-      if (loss === undefined) {
-        notChecked.push(`breakdown of ${name} in the tank: no half-life of ${active} was read in a source`);
-        continue;
-      }
-      hydrolysis.push({ ...loss, product: id });
-      findings.push(...hydrolysisFindings(loss, name, timeToEmpty));
-    }
-    if (hydrolysis.length > 0) checked.push("breakdown in the tank by published half-lives");
-  }
-  notChecked.push(
-    "what the labels say of water, temperature, alkalinity, and how the mix changes pH and hardness",
-  );
+  const minimum = water.anyIon && range === undefined ? ammoniumSulfateMinimum(water.ions) : undefined;
+  const breakdown = breakdownPart(read);
+  const parts: readonly Part[] = [
+    hardnessPart(read),
+    bicarbonatePart(water.bicarbonate),
+    sulfatePart(read, minimum, range),
+    pHPart(read),
+    breakdown,
+  ];
   return {
     type: "water-report",
     version: 1,
-    ...(hardness && {
-      hardness,
-      classes: Object.fromEntries(
-        Object.keys(hardnessSchemes).map((id) => [id, hardnessClass(hardness, id as HardnessSchemeId)]),
-      ) as Record<HardnessSchemeId, string>,
-    }),
+    ...(hardness && { hardness, classes: classesOf(hardness) }),
     ...(minimum && { ammoniumSulfate: minimum }),
     ...(range && { ammoniumSulfateFromHardness: range }),
-    hydrolysis,
-    findings,
-    checked,
-    notChecked,
+    hydrolysis: breakdown.hydrolysis,
+    findings: parts.flatMap(({ findings = [] }) => findings),
+    checked: parts.flatMap(({ checked }) => checked ?? []),
+    notChecked: [
+      ...parts.flatMap(({ notChecked = [] }) => notChecked),
+      "what the labels say of water, temperature, alkalinity, and how the mix changes pH and hardness",
+    ],
   };
 };
+
+/** What one value of a water test comes to. */
+interface Part {
+  readonly findings?: readonly Finding[];
+  readonly checked?: string;
+  readonly notChecked?: readonly string[];
+}
+
+const hardnessPart = ({ water, products }: ReadWaterInput): Part =>
+  water.hardness === undefined
+    ? { notChecked: ["hardness: the test gives neither it nor both calcium and magnesium"] }
+    : {
+        checked: "hardness against published thresholds",
+        findings: hardnessFindings(water, products),
+        notChecked: notCheckedInHardWater(water.hardness, products),
+      };
+
+const bicarbonatePart = (bicarbonate: number | undefined): Part =>
+  bicarbonate === undefined
+    ? { notChecked: ["bicarbonate: not tested"] }
+    : {
+        checked: "bicarbonate against 500 ppm",
+        findings: bicarbonate >= 500 ? [bicarbonateFinding(bicarbonate)] : [],
+      };
+
+const sulfatePart = (
+  { water, sulfate }: ReadWaterInput,
+  minimum: AmmoniumSulfateMinimum | undefined,
+  range: SulfateRange | undefined,
+): Part =>
+  minimum === undefined && range === undefined
+    ? { notChecked: ["ammonium sulfate: neither cations nor hardness are tested"] }
+    : {
+        checked: "ammonium sulfate against the minimum by the cation equation",
+        findings: sulfateFindings(minimum, range, water.ions, sulfate),
+      };
+
+const pHPart = ({ water: { pH }, products }: ReadWaterInput): Part =>
+  pH === undefined
+    ? { notChecked: ["pH: not tested"] }
+    : {
+        checked: "pH against the labels, as far as stated, and published ranges",
+        findings: pHFindings(pH, products),
+      };
+
+/** What alkaline water destroys of each product before the tank is empty; without a pH there is nothing to say. */
+const breakdownPart = ({
+  water: { pH },
+  products,
+  timeToEmpty,
+}: ReadWaterInput): Part & Pick<WaterReport, "hydrolysis"> => {
+  const hydrolysis: WaterReport["hydrolysis"][number][] = [];
+  const findings: Finding[] = [];
+  const notChecked: string[] = [];
+  if (pH === undefined) return { hydrolysis };
+  for (const { id, name = id, active } of products) {
+    const lacking =
+      active === undefined
+        ? "no active ingredient is stated"
+        : timeToEmpty === undefined
+          ? "no time until the tank is empty is stated"
+          : undefined;
+    const loss =
+      active === undefined || timeToEmpty === undefined
+        ? undefined
+        : alkalineHydrolysis({ active, pH, time: timeToEmpty });
+    if (loss === undefined || timeToEmpty === undefined) {
+      const why = lacking ?? `no half-life of ${active} was read in a source`;
+      notChecked.push(`breakdown of ${name} in the tank: ${why}`);
+      continue;
+    }
+    hydrolysis.push({ ...loss, product: id });
+    findings.push(...hydrolysisFindings(loss, name, timeToEmpty));
+  }
+  return {
+    hydrolysis,
+    findings,
+    notChecked,
+    ...(hydrolysis.length > 0 && { checked: "breakdown in the tank by published half-lives" }),
+  };
+};
+
+const classesOf = (
+  hardness: Quantity<"mass/volume", "hardness as CaCO3">,
+): Readonly<Record<HardnessSchemeId, string>> => ({
+  USGS: hardnessClass(hardness, "USGS"),
+  Vermont: hardnessClass(hardness, "Vermont"),
+});
 
 const bicarbonateFinding = (bicarbonate: number): Finding => ({
   code: "water/bicarbonate",
