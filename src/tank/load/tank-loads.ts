@@ -1,21 +1,16 @@
 import type { Estimate } from "../../numeric/index.js";
 import {
-  allOf,
-  expectFields,
-  expectOneOf,
   type Finding,
-  fail,
   likeQuantity,
   type NeutralSubstance,
   numberIn,
-  perOf,
   type Quantity,
-  timesOf,
 } from "../../quantity/index.js";
 import type { FinishedSpray } from "../../spray/index.js";
-import { applicationVolumeOf, type SprayPerArea, sprayOf } from "../inputs.js";
-import { areaOf } from "../rate/amount-for.js";
-import { type LoadSplit, loadSplits, loadVolumes, parts } from "./load-volumes.js";
+import type { SprayPerArea } from "../inputs.js";
+import { loadAreas, sprayNeeded } from "./load-areas.js";
+import { expectLoadInput, heldBack, loadSizeIn } from "./load-input.js";
+import { type LoadSplit, loadVolumes } from "./load-volumes.js";
 
 /** One filling of the tank. */
 export interface TankLoad {
@@ -126,119 +121,52 @@ export const tankLoads = <A extends NeutralSubstance>(input: {
   readonly residualVolume?: Quantity<"volume", "spray">;
   readonly plumbingVolume?: Quantity<"volume", "spray">;
 }): TankLoads => {
-  const read = readInput(input);
-  const { area, spray, capacity, split } = read;
-  const tank = capacity.value;
+  const read = expectLoadInput(input);
+  const { area, spray, capacity, split, leastLoad } = read;
   const { dead, held } = heldBack(read);
-  const size = read.loadSize === undefined ? tank : fitting(read.loadSize, capacity, dead);
-  const need = numberIn(timesOf(spray.value, area), capacity.unit);
-  const { volumes, whole } = loadVolumes({
+  const need = sprayNeeded(read);
+  const filled = loadVolumes({
     wanted: need + held,
-    capacity: tank,
-    refill: tank - dead,
+    capacity: capacity.value,
+    refill: capacity.value - dead,
     split,
-    size,
-    least: read.leastLoad === undefined ? 0 : numberIn(read.leastLoad, capacity.unit),
+    size: loadSizeIn(read, dead),
+    least: leastLoad === undefined ? 0 : numberIn(leastLoad, capacity.unit),
     unit: capacity.unit,
   });
-  const count = volumes.length;
-  const each = numberIn(perOf(capacity, spray.value), area.unit);
-  const total = volumes.reduce((sum, volume) => sum + volume, 0);
-  const plain = held === 0 && split !== "fixed size";
-  const sized = plain && (whole || split === "even" || read.leastLoad === undefined);
-  const perVolume = each / tank;
-  const areas = sized
-    ? parts(area.value, whole || split === "even" ? area.value / count : each, count)
-    : treated(volumes, held, perVolume, area.value);
-  const mixed = plain ? areas : volumes.map((volume) => volume * perVolume);
-  const smallest = plain ? total : need + held;
+  const { volumes } = filled;
+  const sums = loadAreas(read, filled, held);
+  const areaPerTank = likeQuantity(area, sums.perTank);
+  const smallestMix = likeQuantity(capacity, sums.smallestMix);
   return {
     type: "tank-loads",
     version: 1,
-    count,
+    count: volumes.length,
     split,
-    volume: likeQuantity(capacity, total),
+    volume: likeQuantity(capacity, sums.total),
     area,
-    mixedFor: plain
-      ? area
-      : likeQuantity(
-          area,
-          mixed.reduce((sum, part) => sum + part, 0),
-        ),
+    mixedFor: likeQuantity(area, sums.mixedFor),
     applicationVolume: spray.value,
     capacity,
-    areaPerTank: likeQuantity(area, each),
-    smallestMix: likeQuantity(capacity, smallest),
+    areaPerTank,
+    smallestMix,
     leftOver: {
-      volume: likeQuantity(capacity, plain ? 0 : total - need),
+      volume: likeQuantity(capacity, sums.leftOver),
       residual: likeQuantity(capacity, held),
     },
     loads: volumes.map((value, i) => ({
       number: i + 1,
       volume: likeQuantity(capacity, value),
-      area: likeQuantity(area, areas[i] as number),
-      mixedFor: likeQuantity(area, mixed[i] as number),
-      full: isFull(value, i === 0 ? tank : tank - dead),
+      area: likeQuantity(area, sums.areas[i] as number),
+      mixedFor: likeQuantity(area, sums.mixed[i] as number),
+      full: isFull(value, i === 0 ? capacity.value : capacity.value - dead),
     })),
-    ...estimated(spray, likeQuantity(area, each), likeQuantity(capacity, smallest), need),
+    ...estimated(spray, areaPerTank, smallestMix, need),
     findings: [...spray.findings, ...smallLast(volumes, split, capacity)],
   };
 };
 
-const fields = [
-  "area",
-  "applicationVolume",
-  "capacity",
-  "density",
-  "split",
-  "loadSize",
-  "leastLoad",
-  "residualVolume",
-  "plumbingVolume",
-] as const;
-
 type Spray = Quantity<"volume", "spray">;
-
-const readInput = (input: unknown) => {
-  const given = expectFields(input, fields);
-  const volume = (path: "leastLoad" | "residualVolume" | "plumbingVolume"): Spray | undefined =>
-    given[path] === undefined ? undefined : sprayOf(given[path], path, "non-negative");
-  return allOf({
-    area: () => areaOf(given.area, "positive"),
-    spray: () => applicationVolumeOf(given.applicationVolume, given.density),
-    capacity: () => sprayOf(given.capacity, "capacity"),
-    split: () =>
-      given.split === undefined ? "full then partial" : expectOneOf(given.split, loadSplits, "split"),
-    leastLoad: () => volume("leastLoad"),
-    residualVolume: () => volume("residualVolume"),
-    plumbingVolume: () => volume("plumbingVolume"),
-    loadSize: () => loadSizeOf(given.loadSize, given.split),
-  });
-};
-
-/** What the tank keeps, and what tank and hoses keep together, in the unit of the tank. */
-const heldBack = ({
-  capacity,
-  residualVolume,
-  plumbingVolume,
-}: {
-  readonly capacity: Spray;
-  readonly residualVolume: Spray | undefined;
-  readonly plumbingVolume: Spray | undefined;
-}): { readonly dead: number; readonly held: number } => {
-  const read = (volume: Spray | undefined): number =>
-    volume === undefined ? 0 : numberIn(volume, capacity.unit);
-  const dead = read(residualVolume);
-  const held = dead + read(plumbingVolume);
-  if (held >= capacity.value) {
-    const [path, volume] =
-      dead >= capacity.value
-        ? (["residualVolume", residualVolume] as const)
-        : (["plumbingVolume", plumbingVolume] as const);
-    fail("range", path, volume, "less than what the tank holds, with the residual volume");
-  }
-  return { dead, held };
-};
 
 /** The standard errors that an error of the application volume makes. */
 const estimated = (
@@ -285,47 +213,3 @@ const smallLast = (volumes: readonly number[], split: LoadSplit, capacity: Spray
 
 /** Within the guard of the count of loads a load is full: the last of several is what is left, with its noise. */
 const isFull = (volume: number, most: number): boolean => volume >= most * (1 - 1e-9);
-
-/** What each load treats: the first fills the hoses and leaves the dead volume, the last stops at the edge. */
-const treated = (
-  volumes: readonly number[],
-  held: number,
-  perVolume: number,
-  area: number,
-): readonly number[] => {
-  let mixed = 0;
-  let done = 0;
-  return volumes.map((volume, i) => {
-    mixed += volume;
-    const upTo = i === volumes.length - 1 ? area : Math.min(area, Math.max(0, (mixed - held) * perVolume));
-    // In steps of the last digit of the area all sums and differences are exact, and the parts add up to it.
-    const stepped = upTo + area - area;
-    const part = stepped - done;
-    done = stepped;
-    return part + 0;
-  });
-};
-
-const loadSizeOf = (input: unknown, split: unknown): Quantity<"volume", "spray"> | undefined => {
-  if (split !== "fixed size") {
-    if (input === undefined) return undefined;
-    return fail("conflict", "loadSize", input, 'no size of the loads, or the split "fixed size"');
-  }
-  if (input === undefined)
-    fail("missing", "loadSize", input, 'a volume of spray, because the split is "fixed size"');
-  return sprayOf(input, "loadSize");
-};
-
-/** The size of the loads in the unit of the tank, where a tank with its dead volume takes it. */
-const fitting = (
-  loadSize: Quantity<"volume", "spray">,
-  capacity: Quantity<"volume", "spray">,
-  dead: number,
-): number => {
-  const size = numberIn(loadSize, capacity.unit);
-  if (size > (capacity.value - dead) * (1 + 1e-12)) {
-    const most = `${capacity.value - dead} ${capacity.unit} or less: the tank holds no more`;
-    fail("range", "loadSize", loadSize, most);
-  }
-  return size;
-};

@@ -1,0 +1,98 @@
+import {
+  allOf,
+  expectFields,
+  expectOneOf,
+  fail,
+  type NeutralSubstance,
+  numberIn,
+  type Quantity,
+} from "../../quantity/index.js";
+import type { FinishedSpray } from "../../spray/index.js";
+import { applicationVolumeOf, sprayOf } from "../inputs.js";
+import { areaOf } from "../rate/amount-for.js";
+import { type LoadSplit, loadSplits } from "./load-volumes.js";
+
+const fields = [
+  "area",
+  "applicationVolume",
+  "capacity",
+  "density",
+  "split",
+  "loadSize",
+  "leastLoad",
+  "residualVolume",
+  "plumbingVolume",
+] as const;
+
+type Spray = Quantity<"volume", "spray">;
+
+/** What `tankLoads` is asked for, read. */
+export interface LoadInput {
+  readonly area: Quantity<"area", NeutralSubstance>;
+  readonly spray: FinishedSpray<"volume/area">;
+  readonly capacity: Spray;
+  readonly split: LoadSplit;
+  readonly leastLoad: Spray | undefined;
+  readonly residualVolume: Spray | undefined;
+  readonly plumbingVolume: Spray | undefined;
+  readonly loadSize: Spray | undefined;
+}
+
+/** Takes what `tankLoads` is asked for, or throws with every problem of it. */
+export const expectLoadInput = (input: unknown): LoadInput => {
+  const given = expectFields(input, fields);
+  const volume = (path: "leastLoad" | "residualVolume" | "plumbingVolume"): Spray | undefined =>
+    given[path] === undefined ? undefined : sprayOf(given[path], path, "non-negative");
+  return allOf({
+    area: () => areaOf(given.area, "positive"),
+    spray: () => applicationVolumeOf(given.applicationVolume, given.density),
+    capacity: () => sprayOf(given.capacity, "capacity"),
+    split: () =>
+      given.split === undefined ? "full then partial" : expectOneOf(given.split, loadSplits, "split"),
+    leastLoad: () => volume("leastLoad"),
+    residualVolume: () => volume("residualVolume"),
+    plumbingVolume: () => volume("plumbingVolume"),
+    loadSize: () => loadSizeOf(given.loadSize, given.split),
+  });
+};
+
+const loadSizeOf = (input: unknown, split: unknown): Spray | undefined => {
+  if (split !== "fixed size") {
+    if (input === undefined) return undefined;
+    return fail("conflict", "loadSize", input, 'no size of the loads, or the split "fixed size"');
+  }
+  if (input === undefined)
+    fail("missing", "loadSize", input, 'a volume of spray, because the split is "fixed size"');
+  return sprayOf(input, "loadSize");
+};
+
+/** What the tank keeps, and what tank and hoses keep together, in the unit of the tank. */
+export const heldBack = ({
+  capacity,
+  residualVolume,
+  plumbingVolume,
+}: LoadInput): { readonly dead: number; readonly held: number } => {
+  const read = (volume: Spray | undefined): number =>
+    volume === undefined ? 0 : numberIn(volume, capacity.unit);
+  const dead = read(residualVolume);
+  const held = dead + read(plumbingVolume);
+  if (held >= capacity.value) {
+    const [path, volume] =
+      dead >= capacity.value
+        ? (["residualVolume", residualVolume] as const)
+        : (["plumbingVolume", plumbingVolume] as const);
+    fail("range", path, volume, "less than what the tank holds, with the residual volume");
+  }
+  return { dead, held };
+};
+
+/** The size of the loads in the unit of the tank, where a tank with its dead volume takes it; of a full tank by itself. */
+export const loadSizeIn = ({ loadSize, capacity }: LoadInput, dead: number): number => {
+  if (loadSize === undefined) return capacity.value;
+  const size = numberIn(loadSize, capacity.unit);
+  if (size > (capacity.value - dead) * (1 + 1e-12)) {
+    const most = `${capacity.value - dead} ${capacity.unit} or less: the tank holds no more`;
+    fail("range", "loadSize", loadSize, most);
+  }
+  return size;
+};
