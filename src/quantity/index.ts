@@ -78,7 +78,7 @@ export {
 } from "./value/crossing.js";
 export { expectAmount } from "./value/expect-amount.js";
 export { max, min, sum } from "./value/fold.js";
-export { inUnit, likeQuantity, numberIn, perOf, timesOf } from "./value/like-quantity.js";
+export { inUnit, likeQuantity, numberIn, ofKind, perOf, timesOf } from "./value/like-quantity.js";
 export { type CheckedCurrency, money } from "./value/money.js";
 export {
   type Addend,

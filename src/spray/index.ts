@@ -18,17 +18,15 @@ export { boomHeight, boomWidth, fanOverlap, fanWidth, widthPerNozzle } from "./v
 
 export { type PumpNeed, pumpNeed } from "./volume/agitation.js";
 
-// calibration: what a sprayer puts out, by catch and by refill.
-export { timeToFill, usedBySightGauge, weighedCatch } from "./calibration/catch-amounts.js";
+// calibration: what a sprayer puts out, by a timed nozzle catch or by refilling the tank.
 export { type CatchCourse, type CatchReading, catchCourse } from "./calibration/catch-course.js";
+export { calibrationByCatch } from "./calibration/nozzle-catch.js";
 export { type RateControllerCheck, rateControllerCheck } from "./calibration/rate-controller.js";
-export {
-  calibrationByCatch,
-  calibrationByRefill,
-  type SprayCalibration,
-  type SprayedGround,
-  type StatedErrors,
-} from "./calibration/spray-calibration.js";
+export { usedBySightGauge } from "./calibration/sight-gauge.js";
+export type { SprayCalibration, SprayedGround, StatedErrors } from "./calibration/spray-calibration.js";
+export { calibrationByRefill } from "./calibration/tank-refill.js";
+export { timeToFill } from "./calibration/time-to-fill.js";
+export { weighedCatch } from "./calibration/weighed-catch.js";
 
 // nozzle: pressure and flow, checking a boom, choosing tips.
 export {
@@ -37,12 +35,8 @@ export {
   driftableShare,
   dropletClasses,
 } from "./nozzle/droplet-classes.js";
-export {
-  type NozzleCheck,
-  type NozzleResult,
-  type NozzleVerdict,
-  nozzleCheck,
-} from "./nozzle/nozzle-check.js";
+export { nozzleCheck } from "./nozzle/nozzle-check.js";
+export type { NozzleCheck, NozzleResult, NozzleVerdict } from "./nozzle/nozzle-check-types.js";
 export { type NozzleLimit, nozzleLimits } from "./nozzle/nozzle-limits.js";
 export { type NozzleSize, nozzleSizes, ratedFlow, type SizeRating } from "./nozzle/nozzle-sizes.js";
 export {

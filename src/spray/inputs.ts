@@ -2,6 +2,7 @@ import { expectReadings } from "../numeric/index.js";
 import {
   checks,
   expectAmount,
+  expectList,
   expectQuantity,
   fail,
   inUnit,
@@ -43,10 +44,10 @@ export const carried = <const D extends string, S extends Carrier>(
   dimension: D,
 ): Quantity<D, S> => {
   if (input === undefined || input === null) fail("missing", path, input, `a quantity of ${dimension}`);
-  const q = expectQuantity(input, { dimension, bound: "positive" }, path);
   // Its carrier is that of the input, which the compiler knows from the call.
+  const q = expectQuantity<D, S>(input, { dimension, bound: "positive" }, path);
   return isCarrier(q.of)
-    ? (q as unknown as Quantity<D, S>)
+    ? q
     : fail("substance/mismatch", path, q, "a quantity of spray, of water, or of undiluted product");
 };
 
@@ -116,3 +117,21 @@ export const inSystemOf = <D extends keyof typeof readable, S extends string>(
   q: Quantity<D, S>,
   like: { readonly unit: string },
 ): Quantity<D, S> => inUnit(q, readable[q.dimension][unitSystem(like.unit.split("/")[0] as string)]);
+
+/** More of anything than this in one list is taken for a slip. */
+const mostItems = 1000;
+
+/** Reads every item of a list that is not empty, or throws the problems of all. */
+export const eachOf = <T>(
+  input: unknown,
+  path: string,
+  of: string,
+  read: (item: unknown, at: string, i: number) => T,
+): readonly T[] => {
+  const list = expectList(input, path, of);
+  if (list.length > mostItems) fail("range", path, input, `${mostItems} of them or fewer`);
+  const door = checks();
+  const found = list.map((item, i) => door.run(() => read(item, `${path}[${i}]`, i)));
+  door.done();
+  return found as readonly T[];
+};

@@ -139,13 +139,7 @@ export { fixedJarAmount, type TwoJarReading, twoJarReading } from "./jar/jar-rea
 export { type JarAmount, type JarProduct, type JarStep, type JarTest, jarTest } from "./jar/jar-test.js";
 
 // rinse: rinsing containers and the tank.
-export {
-  type ContainerRinse,
-  containerRinse,
-  type RinseRule,
-  type RinseRuleId,
-  rinsateGoes,
-  rinseRules,
-} from "./rinse/container-rinse.js";
+export { type ContainerRinse, containerRinse, rinsateGoes } from "./rinse/container-rinse.js";
 export { rinseResidue } from "./rinse/rinse-residue.js";
+export { type RinseRule, type RinseRuleId, rinseRules } from "./rinse/rinse-rules.js";
 export { rinsesFor, type TankRinse, tankRinse } from "./rinse/tank-rinse.js";

@@ -82,3 +82,21 @@ export const timesOf = (a: unknown, b: unknown): Quantity<string, string> =>
  */
 export const perOf = (a: unknown, b: unknown): Quantity<string, string> =>
   operand(a, "dividend").per(operand(b, "divisor") as never) as Quantity<string, string>;
+
+/**
+ * The same quantity under the dimension and the substance that the caller knows it to have from the types of a call,
+ * where the compiler cannot follow the arithmetic. They are believed, as by `quantityOf`.
+ *
+ * @throws RatewrightError `type`, `unit/unknown`, `substance/unknown`, `not-finite`
+ *
+ * @example
+ * ```ts
+ * import { ofKind, perOf, quantity } from "ratewright";
+ * const rate = ofKind<"mass/area", "N">(perOf(quantity(6, "lb", "N"), quantity(2, "acre")));
+ * rate.in("lb/acre"); // => 3
+ * ```
+ */
+export const ofKind = <D extends string, S extends string>(q: unknown): Quantity<NoInfer<D>, NoInfer<S>> => {
+  const { value, unit, of, dimension } = operand(q, "quantity");
+  return new Quantity(value, unit, of as S, dimension as D);
+};

@@ -1,10 +1,13 @@
 import {
-  checks,
+  allOf,
+  expectAmount,
   expectFields,
-  expectQuantity,
   fail,
+  numberIn,
+  ofKind,
+  perOf,
   type Quantity,
-  quantityOf,
+  timesOf,
 } from "../../quantity/index.js";
 
 /** An active ingredient, or the acid that a salt or an ester of it stands for. The two are never mixed. */
@@ -56,16 +59,14 @@ export const productForActive = <
   readonly active: Quantity<D, A>;
   readonly content: Quantity<C, `${NoInfer<A>}/${P}`>;
 }): Quantity<ProductMeasure<D, C>, P> => {
-  expectFields(input, ["active", "content"]);
-  const door = checks();
-  const found = door.run(() => contentOf(input.content));
-  const given = door.run(() =>
-    measured(input.active, "active", ["mass", "mass/area"], "a mass of active ingredient, or a rate of it"),
-  );
-  door.done();
-  const [content, active] = [found as Content, given as Quantity<string, string>];
+  const given = expectFields(input, ["active", "content"]);
+  const { active, content } = allOf({
+    content: () => contentOf(given.content),
+    active: () =>
+      measured(given.active, "active", ["mass", "mass/area"], "a mass of active ingredient, or a rate of it"),
+  });
   sameBasis(active, content.top, "active");
-  return active.per(content.q as never) as unknown as Quantity<ProductMeasure<D, C>, P>;
+  return ofKind<ProductMeasure<D, C>, P>(perOf(active, content.q));
 };
 
 /**
@@ -97,31 +98,33 @@ export const activeInProduct = <
     `${A}/${NoInfer<P>}`
   >;
 }): Quantity<M extends "mass" | "volume" ? "mass" : "mass/area", A> => {
-  expectFields(input, ["product", "content"]);
-  const door = checks();
-  const found = door.run(() => contentOf(input.content));
-  const given = door.run(() => {
-    if (found === undefined) {
-      const any = ["mass", "mass/area", "volume", "volume/area"];
-      return measured(input.product, "product", any, "an amount of product, or a rate of it");
-    }
-    const byWeight = found.q.dimension === "mass/mass";
-    return measured(
-      input.product,
+  const { product, content } = expectFields(input, ["product", "content"]);
+  return ofKind<M extends "mass" | "volume" ? "mass" : "mass/area", A>(activeIn(product, content));
+};
+
+/** {@link activeInProduct} of arguments that were not read yet. */
+export const activeIn = (productInput: unknown, contentInput: unknown): Quantity<string, string> => {
+  const { product, content } = allOf({
+    content: () => contentOf(contentInput),
+    product: () => measured(productInput, "product", measures, "an amount of product, or a rate of it"),
+  });
+  const byWeight = content.q.dimension === "mass/mass";
+  if (byWeight !== product.dimension.startsWith("mass"))
+    fail(
+      "unit/mismatch",
       "product",
-      byWeight ? ["mass", "mass/area"] : ["volume", "volume/area"],
+      product,
       byWeight
         ? "a mass of product, because its content is by weight"
         : "a volume of product, because its content is per volume",
     );
-  });
-  door.done();
-  const [content, product] = [found as Content, given as Quantity<string, string>];
   if (product.of !== content.bottom) {
     fail("substance/mismatch", "product", product, `a quantity of ${content.bottom}`);
   }
-  return product.times(content.q as never) as never;
+  return timesOf(product, content.q);
 };
+
+const measures = ["mass", "mass/area", "volume", "volume/area"] as const;
 
 interface Content {
   readonly q: Quantity<ActiveContent, string>;
@@ -141,13 +144,13 @@ const contentOf = (input: unknown): Content => {
   if (!/^a[ie](:[^/]+)?$/.test(top) || !/^product(:[^/]+)?$/.test(bottom)) {
     fail("substance/mismatch", "content", q, "ai/product or ae/product");
   }
-  if (q.dimension === "mass/mass" && (q as Quantity<"mass/mass", string>).in("% w/w") > 100 * (1 + 1e-9)) {
+  if (q.dimension === "mass/mass" && numberIn(q, "% w/w") > 100 * (1 + 1e-9)) {
     fail("range", "content", q, "100 % or less");
   }
-  return { q: q as Content["q"], top, bottom };
+  return { q, top, bottom };
 };
 
-const sameBasis = (active: Quantity<string, string>, top: string, path: string): void => {
+const sameBasis = (active: { readonly of: string }, top: string, path: string): void => {
   if (active.of === top) return;
   const crossed = `${active.of.split(":")[0]} ${top.split(":")[0]}`;
   const suggestion = {
@@ -163,16 +166,12 @@ const sameBasis = (active: Quantity<string, string>, top: string, path: string):
   );
 };
 
-const measured = (
+const measured = <const D extends string>(
   input: unknown,
   path: string,
-  dimensions: readonly string[],
+  dimensions: readonly D[],
   expected: string,
-): Quantity<string, string> => {
-  if (input === undefined || input === null) return fail("missing", path, input, expected);
-  const { value, unit, of } = input as { value: number; unit: string; of?: string };
-  if (typeof unit !== "string") return fail("type", path, input, expected);
-  const q = quantityOf(value, unit, of ?? "none", path);
-  if (!dimensions.includes(q.dimension)) fail("unit/mismatch", path, q, expected);
-  return expectQuantity(q, { dimension: q.dimension, bound: "non-negative" }, path);
-};
+): Quantity<D, string> =>
+  input === undefined || input === null
+    ? fail("missing", path, input, expected)
+    : expectAmount(input, { dimensions, bound: "non-negative" }, path);

@@ -7,14 +7,17 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  likeQuantity,
   numberIn,
+  ofKind,
+  perOf,
   type Quantity,
   quantity,
-  quantityOf,
-  RatewrightError,
+  timesOf,
+  toldBy,
 } from "../../quantity/index.js";
 import { type Area, ground, type Share, share } from "../inputs.js";
-import { activeInProduct, type ProductName } from "./active-ingredient.js";
+import { activeIn, type ProductName } from "./active-ingredient.js";
 import {
   type AnyQuantity,
   type RemainingUnderLimit,
@@ -90,48 +93,26 @@ export const asApplied = <D extends "mass" | "volume", const P extends ProductNa
   readonly active?: AnyQuantity;
   readonly limits?: readonly StatedLimit[];
 }): AsApplied<D, P> => {
-  expectFields(input, ["used", "area", "planned", "tolerance", "fertilizer", "active", "limits"]);
-  const { used, area, tolerance } = allOf({
-    used: () => usedOf(input.used),
-    area: () => ground(input.area, "area"),
-    tolerance: () => (input.tolerance === undefined ? undefined : share(input.tolerance, "tolerance", 1)),
-    limits: () =>
-      input.limits === undefined || Array.isArray(input.limits)
-        ? undefined
-        : fail("type", "limits", input.limits, "a list of limits"),
-  });
-  const rate = used.per(area as never) as unknown as Quantity<"mass/area", string>;
-  const { planned, nutrients, active } = allOf({
-    planned: () => plannedOf(input.planned, rate),
-    nutrients: () => (input.fertilizer === undefined ? undefined : suppliedBy(rate, input.fertilizer)),
-    active: () => (input.active === undefined ? undefined : activeOf(rate, input.active)),
-    // Their own problems belong with the others; what remains under them is known only afterwards.
-    limits: () => remainingOf(input.limits ?? [], new Map()),
-  });
-  const deviation =
-    planned === undefined
-      ? undefined
-      : (100 * (numberIn(rate, planned.unit) - planned.value)) / planned.value;
-  const amounts = new Map<string, Quantity<string, string>>([
-    [rate.of, rate as unknown as Quantity<string, string>],
-  ]);
-  for (const [of, q] of Object.entries(nutrients ?? {}))
-    amounts.set(of, q as unknown as Quantity<string, string>);
-  if (active !== undefined) amounts.set(active.of, active as unknown as Quantity<string, string>);
-  const { limits, unknown } = remainingOf(input.limits ?? [], amounts);
+  const { used, area, rate, planned, tolerance, nutrients, active, stated } = readApplied<D, P>(input);
+  const deviation = planned && (100 * (numberIn(rate, planned.unit) - planned.value)) / planned.value;
+  const amounts: readonly AnyQuantity[] = [
+    rate,
+    ...Object.values(nutrients ?? {}),
+    ...(active ? [active] : []),
+  ];
+  const { limits, unknown } = remainingOf(stated, new Map(amounts.map((one) => [one.of, one])));
   return {
     type: "as-applied",
     version: 1,
-    rate: rate as never,
-    ...(planned === undefined
-      ? {}
-      : {
-          planned: planned as never,
-          deviation: quantity(deviation as number, "%"),
-          beyondPlan: likeUsed(used, used.value - numberIn(planned.times(area as never), used.unit)) as never,
-        }),
-    ...(nutrients === undefined ? {} : { nutrients }),
-    ...(active === undefined ? {} : { active }),
+    rate,
+    ...(planned !== undefined &&
+      deviation !== undefined && {
+        planned,
+        deviation: quantity(deviation, "%"),
+        beyondPlan: likeQuantity(used, used.value - numberIn(timesOf(planned, area), used.unit)),
+      }),
+    ...(nutrients && { nutrients }),
+    ...(active && { active }),
     remainingUnderStatedLimits: limits,
     findings: findingsOf(deviation, tolerance, limits),
     checked: [
@@ -151,74 +132,111 @@ export const asApplied = <D extends "mass" | "volume", const P extends ProductNa
   };
 };
 
-const usedOf = (input: unknown): Quantity<"mass" | "volume", string> => {
+/** An application, read: the rate that it came to, and what the records make of it. */
+interface Applied<D extends "mass" | "volume", P extends string> {
+  readonly used: Quantity<D, P>;
+  readonly area: Area;
+  readonly rate: Quantity<`${D}/area`, P>;
+  readonly planned: Quantity<`${D}/area`, P> | undefined;
+  readonly tolerance: Share | undefined;
+  readonly nutrients: NutrientsSupplied<"mass/area"> | undefined;
+  readonly active: Quantity<"mass/area", string> | undefined;
+  readonly stated: readonly StatedLimit[];
+}
+
+const readApplied = <D extends "mass" | "volume", P extends string>(input: unknown): Applied<D, P> => {
+  const given = expectFields(input, [
+    "used",
+    "area",
+    "planned",
+    "tolerance",
+    "fertilizer",
+    "active",
+    "limits",
+  ]);
+  const { used, area, tolerance, stated } = allOf({
+    used: () => usedOf<D, P>(given.used),
+    area: () => ground(given.area, "area"),
+    tolerance: () => (given.tolerance === undefined ? undefined : share(given.tolerance, "tolerance", 1)),
+    stated: () => limitsOf(given.limits),
+  });
+  const rate = ofKind<`${D}/area`, P>(perOf(used, area));
+  const read = allOf({
+    planned: () =>
+      given.planned === undefined
+        ? undefined
+        : expectQuantity(
+            given.planned,
+            { dimension: rate.dimension, of: rate.of, bound: "positive" },
+            "planned",
+          ),
+    nutrients: () => (given.fertilizer === undefined ? undefined : suppliedBy(rate, given.fertilizer)),
+    active: () => (given.active === undefined ? undefined : activeOf(rate, given.active)),
+    // Their own problems belong with the others; what remains under them is known only afterwards.
+    limits: () => remainingOf(stated, new Map()),
+  });
+  return { used, area, rate, tolerance, stated, ...read };
+};
+
+/** More limits than this are taken for a slip. */
+const mostLimits = 1000;
+
+const limitsOf = (input: unknown): readonly StatedLimit[] => {
+  if (input === undefined) return [];
+  if (!Array.isArray(input)) return fail("type", "limits", input, "a list of limits");
+  if (input.length > mostLimits) fail("range", "limits", input, `${mostLimits} of them or fewer`);
+  return Array.from(input);
+};
+
+const usedOf = <D extends "mass" | "volume", P extends string>(input: unknown): Quantity<D, P> => {
   if (input === undefined || input === null) return fail("missing", "used", input, "the product used");
   const q = expectAmount(input, { dimensions: ["mass", "volume"], bound: "non-negative" }, "used");
   return /^product(:[^/]+)?$/.test(q.of)
-    ? (q as unknown as Quantity<"mass" | "volume", string>)
+    ? ofKind<D, P>(q)
     : fail("substance/mismatch", "used", q, "an amount of product");
 };
 
-const likeUsed = (used: Quantity<"mass" | "volume", string>, value: number): Quantity<string, string> =>
-  quantityOf(value, used.unit, used.of, "used");
-
-const plannedOf = (
-  planned: unknown,
-  { dimension, of }: Quantity<"mass/area", string>,
-): Quantity<"mass/area", string> | undefined =>
-  planned === undefined
-    ? undefined
-    : expectQuantity(planned, { dimension, of, bound: "positive" }, "planned");
-
-const suppliedBy = (
-  rate: Quantity<"mass/area", string>,
-  product: Fertilizer,
-): NutrientsSupplied<"mass/area"> => {
-  expectFields(
-    product,
+const suppliedBy = (rate: AnyQuantity, input: unknown): NutrientsSupplied<"mass/area"> => {
+  const record = expectFields(
+    input,
     ["type", "version", "id", "name", "form", "analysis", "nitrogen", "slowNitrogen", "density", "package"],
     "fertilizer",
     "a fertilizer, as fertilizer makes it",
   );
-  const supplied = (weighed: unknown): NutrientsSupplied<"mass/area"> =>
-    renamed({ amount: "used", product: "fertilizer" }, () => nutrientsSupplied(weighed as never, product));
-  if ((rate.dimension as string) === "mass/area") return supplied(rate);
-  if (product.density === undefined) {
+  return toldBy({ amount: "used", product: "fertilizer" }, () =>
+    nutrientsSupplied(
+      ofKind<"mass/area", `product:${string}`>(weighed(rate, record.density)),
+      // Read there, field by field.
+      record as Fertilizer,
+    ),
+  );
+};
+
+/** The rate by weight: as it is, or of what was measured by volume through its density. */
+const weighed = (rate: AnyQuantity, density: unknown): unknown => {
+  if (expectAmount(rate, { dimensions: ["mass/area", "volume/area"] }, "used").dimension === "mass/area")
+    return rate;
+  if (density === undefined)
     return fail(
       "missing",
       "fertilizer.density",
       undefined,
       "a density, because the product was measured by volume",
     );
-  }
-  const density = expectQuantity(
-    product.density,
-    { dimension: "mass/volume", of: "none", bound: "positive" },
-    "fertilizer.density",
+  return timesOf(
+    rate,
+    expectQuantity(
+      density,
+      { dimension: "mass/volume", of: "none", bound: "positive" },
+      "fertilizer.density",
+    ),
   );
-  return supplied((rate as unknown as Quantity<"volume/area", "product">).times(density));
 };
 
-const activeOf = (rate: Quantity<"mass/area", string>, content: unknown): Quantity<"mass/area", string> =>
-  renamed(
-    { product: "used", content: "active" },
-    () => activeInProduct({ product: rate, content } as never) as never,
+const activeOf = (rate: AnyQuantity, content: unknown): Quantity<"mass/area", string> =>
+  toldBy({ product: "used", content: "active" }, () =>
+    expectQuantity(activeIn(rate, content), { dimension: "mass/area" }, "active"),
   );
-
-/** Runs a formula whose arguments have other names there, and gives its problems the names that they have here. */
-const renamed = <T>(names: Readonly<Record<string, string>>, run: () => T): T => {
-  try {
-    return run();
-  } catch (error) {
-    if (!(error instanceof RatewrightError)) throw error;
-    throw new RatewrightError(
-      error.problems.map((one) => {
-        const [, first = "", rest = ""] = /^(\w*)(.*)$/.exec(one.path) ?? [];
-        return { ...one, path: (names[first] ?? first) + rest };
-      }),
-    );
-  }
-};
 
 const findingsOf = (
   deviation: number | undefined,
@@ -235,10 +253,10 @@ const findingsOf = (
       text: `The real rate lies ${off} % ${deviation > 0 ? "above" : "below"} the plan. Calibrate again before the next application.`,
     });
   }
-  for (const { of, period, source, remaining, broken } of limits) {
-    if (!broken) continue;
+  for (const { of, period, source, remaining, exceeded } of limits) {
+    if (!exceeded) continue;
     findings.push({
-      code: "as-applied/limit-broken",
+      code: "as-applied/limit-exceeded",
       severity: "warning",
       params: { of, period, beyond: -remaining.value, unit: remaining.unit },
       text: `What went down of ${of} in the ${period} is over the stated limit by ${Number((-remaining.value).toPrecision(4))} ${remaining.unit}.`,

@@ -1,12 +1,15 @@
 import { exceeds } from "../../numeric/index.js";
 import {
+  allOf,
   checks,
   expectAmount,
+  expectFields,
   expectQuantity,
   fail,
+  likeQuantity,
   numberIn,
+  ofKind,
   type Quantity,
-  quantityOf,
 } from "../../quantity/index.js";
 
 /** A quantity whose kind is checked at run time: a `Quantity` fits, and what JSON left of one. */
@@ -36,13 +39,13 @@ export interface RemainingUnderLimit {
   readonly limit: Quantity<string, string>;
   /** Before and with this application. */
   readonly used: Quantity<string, string>;
-  /** Negative where the limit is broken. */
+  /** Negative where the limit is exceeded. */
   readonly remaining: Quantity<string, string>;
-  readonly broken: boolean;
+  readonly exceeded: boolean;
 }
 
 /** What an application puts down per area, by substance. */
-type Amounts = ReadonlyMap<string, Quantity<string, string>>;
+type Amounts = ReadonlyMap<string, AnyQuantity>;
 
 /** What remains under each stated limit, and of which of them nothing is known; every bad limit is reported. */
 export const remainingOf = (
@@ -63,60 +66,76 @@ export const remainingOf = (
 };
 
 /** What remains under one limit; the words that say so where it cannot be held against this application. */
-const remainingUnder = (one: StatedLimit, at: string, amounts: Amounts): RemainingUnderLimit | string => {
-  if (typeof one !== "object" || one === null) {
-    return fail(one === undefined ? "missing" : "type", at, one, "a stated limit");
-  }
-  const { period, source } = one;
-  const door = checks();
-  door.run(() => textOf(period, `${at}.period`, "the period, in words"));
-  door.run(() => textOf(source, `${at}.source`, "who states the limit"));
-  const limit = door.run(() => rateIn(one.limit, `${at}.limit`));
-  const before = door.run(() =>
-    one.before === undefined || one.before === null
-      ? fail("missing", `${at}.before`, one.before, "what was put down before in the period, zero where none")
-      : limit &&
-        expectQuantity(
-          one.before,
-          { dimension: limit.dimension, of: limit.of, bound: "non-negative" },
-          `${at}.before`,
-        ),
-  );
-  door.done();
-  const { unit, of, dimension, value } = limit as Quantity<string, string>;
+const remainingUnder = (one: unknown, at: string, amounts: Amounts): RemainingUnderLimit | string => {
+  const { limit, before, period, source } = readLimit(one, at);
+  const { unit, of, dimension, value } = limit;
   const now = amounts.get(of);
   if (now === undefined) {
     return `the stated limit of ${of} in the ${period}: what this application holds of it is not known`;
   }
-  if (now.dimension !== dimension) {
-    fail("unit/mismatch", `${at}.limit`, limit, `a limit in the measure of the product, ${now.dimension}`);
+  const applied = expectAmount(now, { dimensions: measures }, at);
+  if (applied.dimension !== dimension) {
+    fail(
+      "unit/mismatch",
+      `${at}.limit`,
+      limit,
+      `a limit in the measure of the product, ${applied.dimension}`,
+    );
   }
-  const used = numberIn(before, unit) + numberIn(now, unit);
-  const broken = exceeds(used, value);
-  const inLimit = (number: number): Quantity<string, string> => quantityOf(number, unit, of, at);
+  const used = numberIn(before, unit) + numberIn(applied, unit);
+  const exceeded = exceeds(used, value);
   return {
     of,
     period,
     source,
-    limit: limit as Quantity<string, string>,
-    used: inLimit(used),
-    // A limit that is just reached leaves nothing: what floating point makes of it is no break.
-    remaining: inLimit(broken ? value - used : Math.max(value - used, 0)),
-    broken,
+    limit,
+    used: likeQuantity(limit, used),
+    // A limit that is just reached leaves nothing: what floating point makes of it does not exceed it.
+    remaining: likeQuantity(limit, exceeded ? value - used : Math.max(value - used, 0)),
+    exceeded,
   };
 };
 
-const textOf = (input: unknown, path: string, expected: string): void => {
-  if (typeof input !== "string" || input === "") {
-    fail(input === undefined || input === "" ? "missing" : "type", path, input, expected);
-  }
+const measures = ["mass/area", "volume/area"] as const;
+
+const readLimit = (
+  one: unknown,
+  at: string,
+): Pick<RemainingUnderLimit, "limit" | "period" | "source"> & { readonly before: AnyQuantity } => {
+  if (one === undefined || one === null)
+    return fail(one === undefined ? "missing" : "type", at, one, "a stated limit");
+  const given = expectFields(one, ["limit", "before", "period", "source"], at, "a stated limit");
+  const read = allOf({
+    period: () => textOf(given.period, `${at}.period`, "the period, in words"),
+    source: () => textOf(given.source, `${at}.source`, "who states the limit"),
+    limit: () => rateIn(given.limit, `${at}.limit`, "a limit per area"),
+    before: () =>
+      rateIn(given.before, `${at}.before`, "what was put down before in the period, zero where none"),
+  });
+  const { dimension, of } = read.limit;
+  return {
+    ...read,
+    limit: ofKind(read.limit),
+    before: expectQuantity(read.before, { dimension, of }, `${at}.before`),
+  };
 };
 
-const rateIn = (input: unknown, path: string): Quantity<string, string> =>
+/** The longest text that says who states a limit, and for which period. */
+const longest = 1000;
+
+const textOf = (input: unknown, path: string, expected: string): string => {
+  if (typeof input !== "string" || input === "")
+    return fail(input === undefined || input === "" ? "missing" : "type", path, input, expected);
+  return input.length > longest
+    ? fail("range", path, `a text of ${input.length} characters`, `${longest} characters or fewer`)
+    : input;
+};
+
+const rateIn = (
+  input: unknown,
+  path: string,
+  expected: string,
+): Quantity<(typeof measures)[number], string> =>
   input === undefined || input === null
-    ? fail("missing", path, input, "a limit per area")
-    : (expectAmount(
-        input,
-        { dimensions: ["mass/area", "volume/area"], bound: "non-negative" },
-        path,
-      ) as unknown as Quantity<string, string>);
+    ? fail("missing", path, input, expected)
+    : expectAmount(input, { dimensions: measures, bound: "non-negative" }, path);

@@ -36,6 +36,10 @@ export const dropletRank = (code: unknown, path: string): number => {
     : rank;
 };
 
+/** Takes the code of a class, or throws. */
+export const expectDropletClass = (code: unknown, path: string): DropletClass =>
+  (dropletClasses[dropletRank(code, path)] as DropletClassInfo).code;
+
 /** Shares of the spray below 150 micrometers, by class, as the source prints them. */
 const below150: readonly (readonly [DropletClass, number])[] = [
   ["M", 20],

@@ -18,7 +18,7 @@ export interface RatedTip<S extends string> extends PressureRange {
 
 /** The readers of a pressure range at a path: for `allOf`. */
 export const rangeReaders = (
-  input: PressureRange,
+  input: { readonly lowest?: unknown; readonly highest?: unknown },
   at: string,
 ): { readonly lowest: () => Pressure; readonly highest: () => Pressure } => ({
   lowest: () => positive(input.lowest, `${at}lowest`, "pressure"),

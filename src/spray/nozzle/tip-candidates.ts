@@ -1,6 +1,6 @@
-import { allOf, checks, expectFields, expectRecord, fail } from "../../quantity/index.js";
-import { type Pressure, positive, type Speed } from "../inputs.js";
-import { type DropletClass, dropletRank } from "./droplet-classes.js";
+import { allOf, checks, expectFields, expectText, fail } from "../../quantity/index.js";
+import { eachOf, type Pressure, positive, type Speed } from "../inputs.js";
+import { type DropletClass, dropletRank, expectDropletClass } from "./droplet-classes.js";
 import { nozzleSizes } from "./nozzle-sizes.js";
 import { expectRising, type PressureRange, rangeReaders } from "./pressure.js";
 
@@ -31,13 +31,14 @@ export interface Droplets {
 export const idOf = (tip: CandidateTip): string => tip.id ?? tip.code;
 
 /** Takes three speeds that rise, or throws with every problem. */
-export const speedsOf = (input: SpeedRange): SpeedRange => {
-  if (typeof input !== "object" || input === null)
+export const speedsOf = (input: unknown): SpeedRange => {
+  if (input === undefined || input === null)
     fail("missing", "speeds", input, "slowest, usual and fastest speed");
+  const given = expectFields(input, ["slowest", "usual", "fastest"], "speeds");
   const speeds = allOf({
-    slowest: () => positive(input.slowest, "speeds.slowest", "length/time"),
-    usual: () => positive(input.usual, "speeds.usual", "length/time"),
-    fastest: () => positive(input.fastest, "speeds.fastest", "length/time"),
+    slowest: () => positive(given.slowest, "speeds.slowest", "length/time"),
+    usual: () => positive(given.usual, "speeds.usual", "length/time"),
+    fastest: () => positive(given.fastest, "speeds.fastest", "length/time"),
   });
   const { slowest, usual, fastest } = speeds;
   const door = checks();
@@ -76,65 +77,50 @@ export const candidates = (
     expectRising(range, "pressures.");
     return nozzleSizes.map(({ code }) => ({ code, ...range }));
   }
-  const list: readonly unknown[] =
-    tips ?? fail("missing", "tips", tips, "tips, or the pressures of a series");
-  if (!Array.isArray(list)) fail("type", "tips", list, "a list of tips");
-  if (list.length === 0) fail("missing", "tips", "an empty list", "at least one tip");
-  const door = checks();
-  // Not map, which skips the holes of a list.
-  const read = Array.from(list, (tip, i) => door.run(() => candidateOf(tip as CandidateTip, `tips[${i}]`)));
-  door.done();
-  const ids = (read as readonly CandidateTip[]).map(idOf);
-  const twice = ids.find((id, i) => ids.indexOf(id) < i);
-  if (twice !== undefined) fail("duplicate", "tips", twice, "an id of its own for every tip");
-  return read as readonly CandidateTip[];
+  if (tips === undefined) return fail("missing", "tips", tips, "tips, or the pressures of a series");
+  const seen = new Set<string>();
+  return eachOf(tips, "tips", "tip", (tip, at) => {
+    const read = candidateOf(tip, at);
+    if (seen.has(idOf(read))) fail("duplicate", "tips", idOf(read), "an id of its own for every tip");
+    seen.add(idOf(read));
+    return read;
+  });
 };
 
-const candidateOf = (tip: CandidateTip, path: string): CandidateTip => {
-  expectFields(tip, ["id", "code", "droplets", "lowest", "highest"], path, "a tip");
-  const { lowest, highest, droplets } = allOf({
+const candidateOf = (input: unknown, path: string): CandidateTip => {
+  const tip = expectFields(input, ["id", "code", "droplets", "lowest", "highest"], path, "a tip");
+  const { id, code, lowest, highest, droplets } = allOf({
     id: () =>
-      tip.id === undefined || isText(tip.id) ? tip.id : fail("type", `${path}.id`, tip.id, "a text"),
+      tip.id === undefined ? undefined : expectText(tip.id, `${path}.id`, "a text that names the tip"),
     code: () => sizeOf(tip.code, `${path}.code`),
     ...rangeReaders(tip, `${path}.`),
-    droplets: () => chartOf(tip.droplets, `${path}.droplets`),
+    droplets: () => (tip.droplets === undefined ? undefined : chartOf(tip.droplets, `${path}.droplets`)),
   });
   expectRising({ lowest, highest }, `${path}.`);
   return {
-    ...(tip.id === undefined ? {} : { id: tip.id }),
-    code: tip.code,
+    ...(id === undefined ? {} : { id }),
+    code,
     lowest,
     highest,
     ...(droplets === undefined ? {} : { droplets }),
   };
 };
 
-const isText = (input: unknown): boolean => typeof input === "string" && input !== "";
-
 const sizeOf = (code: unknown, path: string): string =>
   nozzleSizes.find((one) => one.code === code)?.code ??
   fail(code === undefined ? "missing" : "type", path, code, "a size of ISO 10625, such as 04");
 
-const chartOf = (chart: CandidateTip["droplets"], path: string): CandidateTip["droplets"] => {
-  if (chart === undefined) return undefined;
-  if (!Array.isArray(chart)) fail("type", path, chart, "a list of pressures and classes");
-  if (chart.length === 0) fail("missing", path, "an empty list", "at least one pressure with its class");
-  const door = checks();
+const chartOf = (chart: unknown, path: string): NonNullable<CandidateTip["droplets"]> => {
   let before = 0;
-  // Not map, which skips the holes of a list.
-  const lines = Array.from(chart as readonly unknown[], (line, i) =>
-    door.run(() => {
-      const { from, makes } = expectRecord(line, `${path}[${i}]`, "a pressure and a class");
-      const read = allOf({
-        from: () => positive(from, `${path}[${i}].from`, "pressure"),
-        makes: () => dropletRank(makes, `${path}[${i}].makes`),
-      });
-      const at = read.from.in("kPa");
-      if (at <= before) fail("conflict", `${path}[${i}].from`, read.from, "pressures in rising order");
-      before = at;
-      return { from: read.from, makes: makes as DropletClass };
-    }),
-  );
-  door.done();
-  return lines as NonNullable<CandidateTip["droplets"]>;
+  return eachOf(chart, path, "pressure with its class", (line, at) => {
+    const { from, makes } = expectFields(line, ["from", "makes"], at, "a pressure and a class");
+    const read = allOf({
+      from: () => positive(from, `${at}.from`, "pressure"),
+      makes: () => expectDropletClass(makes, `${at}.makes`),
+    });
+    const pressure = read.from.in("kPa");
+    if (pressure <= before) fail("conflict", `${at}.from`, read.from, "pressures in rising order");
+    before = pressure;
+    return read;
+  });
 };

@@ -1,4 +1,12 @@
-import { allOf, expectFields, numberIn, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  likeQuantity,
+  numberIn,
+  type Quantity,
+  quantity,
+  quantityOf,
+} from "../../quantity/index.js";
 import { type Length, type Pressure, positive, type Share, type Speed } from "../inputs.js";
 import { applicationVolume, nozzleFlow } from "../volume/application-volume.js";
 import { densityFactor, waterEquivalent } from "../volume/density.js";
@@ -118,64 +126,28 @@ export const tipChoices = (input: {
   readonly density?: Quantity<"mass/volume", "none">;
   readonly rating?: SizeRating;
 }): TipChoices => {
-  expectFields(input, [
-    "applicationVolume",
-    "speeds",
-    "spacing",
-    "tips",
-    "pressures",
-    "droplets",
-    "density",
-    "rating",
-  ]);
-  const { rating = "3 bar" } = input;
-  const { volume, speeds, spacing, tips, droplets } = allOf({
-    volume: () => positive(input.applicationVolume, "applicationVolume", "volume/area", "spray"),
-    speeds: () => speedsOf(input.speeds),
-    spacing: () => positive(input.spacing, "spacing", "length"),
-    tips: () => candidates(input.tips, input.pressures),
-    droplets: () => dropletsOf(input.droplets),
-    density: () => (input.density === undefined ? 1 : densityFactor(input.density)),
-    rating: () => ratedFlow("01", rating),
-  });
-  const flow = nozzleFlow({ applicationVolume: volume, speed: speeds.usual, width: spacing });
-  const waterFlow =
-    input.density === undefined
-      ? quantityOf<"volume/time", "water">(flow.value, flow.unit, "water", "flow")
-      : waterEquivalent(flow, input.density);
-  const job: Job = { volume, speeds, spacing, waterFlow, droplets, rating };
-  const rejected: { id: string; code: string; reason: string }[] = [];
-  const found: Omit<TipChoice, "rank">[] = [];
-  for (const tip of tips) {
+  const { job, tips } = readJob(input);
+  const { droplets } = job;
+  const found = tips.map((tip) => {
     const choice = choiceOf(tip, job);
-    const reason = reasonAgainst(choice, tip, job);
-    if (reason === undefined) found.push(choice);
-    else rejected.push({ id: choice.id, code: tip.code, reason });
-  }
-  const middle = new Map(
-    tips.map((tip) => [idOf(tip), Math.sqrt(tip.lowest.in("kPa") * tip.highest.in("kPa"))]),
-  );
-  const offMiddle = ({ id, pressure }: Omit<TipChoice, "rank">): number =>
-    Math.abs(Math.log(pressure.in("kPa") / (middle.get(id) as number)));
-  const fits = ({ steps }: Omit<TipChoice, "rank">): number =>
-    steps.filter((step) => step.dropletsFit).length;
-  found.sort(
-    (a, b) =>
-      b.ofSpeedRange.in("%") - a.ofSpeedRange.in("%") || fits(b) - fits(a) || offMiddle(a) - offMiddle(b),
-  );
+    return { choice, tip, reason: reasonAgainst(choice, tip, job) };
+  });
+  const choices = ranked(found.filter(({ reason }) => reason === undefined));
   // Of the rejected the pressure is out already; only of the choices does the class matter.
   const blind = droplets
-    ? found.filter(({ steps }) => (steps[1] as TipStep).droplets === undefined).map(({ id }) => id)
+    ? choices.filter(({ steps }) => usualStep(steps).droplets === undefined).map(({ id }) => id)
     : [];
   return {
     type: "tip-choices",
     version: 1,
-    waterFlow,
-    choices: found.map((choice, i) => ({ rank: i + 1, ...choice })),
-    rejected,
+    waterFlow: job.waterFlow,
+    choices: choices.map((choice, i) => ({ rank: i + 1, ...choice })),
+    rejected: found.flatMap(({ choice, reason }) =>
+      reason === undefined ? [] : [{ id: choice.id, code: choice.code, reason }],
+    ),
     checked: [
       "the pressure of each tip",
-      ...(droplets && blind.length < found.length
+      ...(droplets && blind.length < choices.length
         ? ["the droplet class at the usual speed of the tips whose chart has it"]
         : []),
     ],
@@ -189,18 +161,73 @@ export const tipChoices = (input: {
   };
 };
 
+const fields = [
+  "applicationVolume",
+  "speeds",
+  "spacing",
+  "tips",
+  "pressures",
+  "droplets",
+  "density",
+  "rating",
+] as const;
+
+/** What is asked of the tips, and which there are. */
+const readJob = (input: {
+  readonly tips?: readonly CandidateTip[];
+  readonly pressures?: PressureRange;
+  readonly droplets?: Droplets;
+  readonly density?: Quantity<"mass/volume", "none">;
+  readonly rating?: SizeRating;
+}): { readonly job: Job; readonly tips: readonly CandidateTip[] } => {
+  const given = expectFields(input, fields);
+  const { rating = "3 bar", density } = input;
+  const { volume, speeds, spacing, tips, droplets } = allOf({
+    volume: () => positive(given.applicationVolume, "applicationVolume", "volume/area", "spray"),
+    speeds: () => speedsOf(given.speeds),
+    spacing: () => positive(given.spacing, "spacing", "length"),
+    tips: () => candidates(input.tips, input.pressures),
+    droplets: () => dropletsOf(input.droplets),
+    density: () => (density === undefined ? 1 : densityFactor(density)),
+    rating: () => ratedFlow("01", rating),
+  });
+  const flow = nozzleFlow({ applicationVolume: volume, speed: speeds.usual, width: spacing });
+  const waterFlow =
+    density === undefined
+      ? quantityOf<"volume/time", "water">(flow.value, flow.unit, "water", "flow")
+      : waterEquivalent(flow, density);
+  return { job: { volume, speeds, spacing, waterFlow, droplets, rating }, tips };
+};
+
+const usualStep = (steps: readonly TipStep[]): TipStep => steps[1] as TipStep;
+
+/** The choices, the best first: see {@link tipChoices}. */
+const ranked = (
+  found: readonly { readonly choice: Omit<TipChoice, "rank">; readonly tip: CandidateTip }[],
+): readonly Omit<TipChoice, "rank">[] => {
+  const offMiddle = ({ choice, tip }: (typeof found)[number]): number => {
+    const middle = Math.sqrt(tip.lowest.in("kPa") * tip.highest.in("kPa"));
+    return Math.abs(Math.log(choice.pressure.in("kPa") / middle));
+  };
+  const fits = ({ choice }: (typeof found)[number]): number =>
+    choice.steps.filter((step) => step.dropletsFit).length;
+  return [...found]
+    .sort(
+      (a, b) =>
+        b.choice.ofSpeedRange.in("%") - a.choice.ofSpeedRange.in("%") ||
+        fits(b) - fits(a) ||
+        offMiddle(a) - offMiddle(b),
+    )
+    .map(({ choice }) => choice);
+};
+
 const choiceOf = (tip: CandidateTip, job: Job): Omit<TipChoice, "rank"> => {
   const size = ratedFlow(tip.code, job.rating);
   const { unit } = tip.lowest;
   const perUsual = (numberIn(job.waterFlow, size.flow.unit) / size.flow.value) ** 2;
   const usual = numberIn(size.pressure, unit) * perUsual;
   const pressureAt = (speed: Speed): Pressure =>
-    quantityOf(
-      usual * (numberIn(speed, job.speeds.usual.unit) / job.speeds.usual.value) ** 2,
-      unit,
-      "none",
-      "pressure",
-    ) as never;
+    likeQuantity(tip.lowest, usual * (numberIn(speed, job.speeds.usual.unit) / job.speeds.usual.value) ** 2);
   const speedAt = (pressure: Pressure): Speed =>
     job.speeds.usual.times(Math.sqrt(numberIn(pressure, unit) / usual));
   const holds = { slowest: speedAt(tip.lowest), fastest: speedAt(tip.highest) };
@@ -254,7 +281,7 @@ const fitting = (one: DropletClass, { finest, coarsest }: Droplets): boolean => 
 };
 
 const reasonAgainst = (choice: Omit<TipChoice, "rank">, tip: CandidateTip, job: Job): string | undefined => {
-  const usual = choice.steps[1] as TipStep;
+  const usual = usualStep(choice.steps);
   const at = `${Number(usual.pressure.value.toPrecision(3))} ${usual.pressure.unit}`;
   if (!usual.withinRating) {
     return usual.pressure.in("kPa") > tip.highest.in("kPa")

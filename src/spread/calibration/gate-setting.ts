@@ -1,14 +1,15 @@
 import { exceeds, roundTo } from "../../numeric/index.js";
 import {
-  checks,
+  allOf,
   expectFields,
   expectNumber,
+  expectOneOf,
   expectQuantity,
   type Finding,
   fail,
   type Quantity,
 } from "../../quantity/index.js";
-import { type GateTrial, monotone, type Point, pointsOf, rateAt } from "./gate-trials.js";
+import { type GateTrial, monotone, type Point, pointsOf, rateAt, trialsOf } from "./gate-trials.js";
 
 /** A setting, and the rate to expect of it. */
 export interface SettingRate<S extends string = string> {
@@ -92,58 +93,25 @@ export const gateSetting = <S extends string>(input: {
   readonly scale?: "higher opens" | "lower opens";
   readonly beyond?: "refuse" | "extrapolate";
 }): GateSetting<S> => {
-  const record = expectFields(
-    input,
-    ["target", "trials", "step", "scale", "beyond"],
-    "input",
-    "a record with target, trials",
-  );
-  const { scale = "higher opens", beyond = "refuse", step } = record;
-  const door = checks();
-  const target = door.run(() => rateAt(record.target, "target"));
-  door.run(() => {
-    if (scale !== "higher opens" && scale !== "lower opens") {
-      fail("type", "scale", scale, "higher opens or lower opens");
-    }
-  });
-  door.run(() => {
-    if (beyond !== "refuse" && beyond !== "extrapolate") {
-      fail("type", "beyond", beyond, "refuse or extrapolate");
-    }
-  });
-  const mark = door.run(() => (step === undefined ? undefined : expectNumber(step, "step", { above: 0 })));
-  const list = door.run(() => pointsOf(record.trials, target));
-  door.done();
-  const goal = target as unknown as Quantity<"mass/area", S>;
-  const rising = scale === "higher opens";
-  const points = [...(list as readonly Point[])].sort((a, b) => a.setting - b.setting);
+  const { goal, mark, points, rising, beyond } = readSetting<S>(input);
   monotone(points, rising);
   const [one, other] = pairFor(points, goal.value);
-  const share = (goal.value - one.rate) / (other.rate - one.rate);
   const ends = [one.rate, other.rate] as const;
   const extrapolated = exceeds(goal.value, Math.max(...ends)) || exceeds(Math.min(...ends), goal.value);
   if (extrapolated && beyond === "refuse") refuse(points, goal, rising);
-
-  const slope = (other.setting - one.setting) / (other.rate - one.rate);
-  // From the nearer trial, so that a target equal to a trial gives its setting to the last digit.
-  const setting =
-    Math.abs(share) < 0.5
-      ? one.setting + slope * (goal.value - one.rate)
-      : other.setting + slope * (goal.value - other.rate);
-  expectNumber(setting, "trials");
-  const error = errorAt(one, other, share);
-  const findings = findingsOf({ one, other, extrapolated, setting, goal });
+  const setting = settingAt(one, other, goal.value);
+  const error = errorAt(one, other, (goal.value - one.rate) / (other.rate - one.rate));
   const rateOf = (at: number): SettingRate<S> => settingRate(points, at, goal);
   return {
     type: "gate-setting",
     version: 1,
     target: goal,
     setting,
-    ...(error === undefined ? {} : { settingError: Math.abs(slope) * error }),
+    ...(error === undefined ? {} : { settingError: Math.abs(slopeOf(one, other)) * error }),
     between: [rateOf(one.setting), rateOf(other.setting)],
     extrapolated,
     steps: (mark === undefined ? [] : marksBeside(setting, mark)).filter(within(points)).map(rateOf),
-    findings,
+    findings: findingsOf({ one, other, extrapolated, setting, goal }),
     checked: [
       `the rates of ${points.length} trials ${rising ? "rise" : "fall"} with the setting`,
       ...(error === undefined ? [] : ["whether the errors of the two trials let them be told apart"]),
@@ -153,6 +121,49 @@ export const gateSetting = <S extends string>(input: {
       "the new setting itself: make a run with it",
     ],
   };
+};
+
+const readSetting = <S extends string>(
+  input: unknown,
+): {
+  readonly goal: Quantity<"mass/area", S>;
+  readonly mark: number | undefined;
+  /** By their setting. */
+  readonly points: readonly Point[];
+  readonly rising: boolean;
+  readonly beyond: "refuse" | "extrapolate";
+} => {
+  const { target, trials, step, scale, beyond } = expectFields(
+    input,
+    ["target", "trials", "step", "scale", "beyond"],
+    "input",
+    "a record with target, trials",
+  );
+  const read = allOf({
+    target: () => rateAt<S>(target, "target"),
+    scale: () =>
+      scale === undefined ? "higher opens" : expectOneOf(scale, ["higher opens", "lower opens"], "scale"),
+    beyond: () =>
+      beyond === undefined ? "refuse" : expectOneOf(beyond, ["refuse", "extrapolate"], "beyond"),
+    mark: () => (step === undefined ? undefined : expectNumber(step, "step", { above: 0 })),
+    trials: () => trialsOf(trials),
+  });
+  return {
+    goal: read.target,
+    mark: read.mark,
+    points: pointsOf(read.trials, read.target),
+    rising: read.scale === "higher opens",
+    beyond: read.beyond,
+  };
+};
+
+const slopeOf = (one: Point, other: Point): number => (other.setting - one.setting) / (other.rate - one.rate);
+
+/** On the line, from the nearer trial: a target equal to a trial gives its setting to the last digit. */
+const settingAt = (one: Point, other: Point, goal: number): number => {
+  const share = (goal - one.rate) / (other.rate - one.rate);
+  const near = Math.abs(share) < 0.5 ? one : other;
+  return expectNumber(near.setting + slopeOf(one, other) * (goal - near.rate), "trials");
 };
 
 /** The two neighbours around the target; beyond the trials the two nearest to it. */

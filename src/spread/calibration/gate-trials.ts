@@ -1,12 +1,15 @@
 import type { Estimate } from "../../numeric/index.js";
 import {
+  allOf,
   checks,
+  expectFields,
   expectNumber,
   expectQuantity,
-  expectRecord,
   fail,
+  numberIn,
   type Quantity,
 } from "../../quantity/index.js";
+import { eachOf } from "../inputs.js";
 
 /** A setting that was tried, and the rate that it gave. */
 export interface GateTrial<S extends string = string> {
@@ -24,53 +27,69 @@ export interface Point {
   readonly error: number | undefined;
 }
 
-/** Takes a rate above zero, or throws. */
-export const rateAt = (input: unknown, path: string): Quantity<"mass/area", string> =>
+/** Takes a rate above zero, or throws. What it is of is known from the call, and is `S`. */
+export const rateAt = <S extends string = string>(input: unknown, path: string): Quantity<"mass/area", S> =>
   input === undefined || input === null
     ? fail("missing", path, input, "a rate")
-    : expectQuantity(input, { dimension: "mass/area", bound: "positive" }, path);
+    : expectQuantity<"mass/area", S>(input, { dimension: "mass/area", bound: "positive" }, path);
 
-/** Takes the trials, in the unit of the target; reports every one that is not right. */
-export const pointsOf = (
-  trials: unknown,
-  target: Quantity<"mass/area", string> | undefined,
-): readonly Point[] => {
+/** A trial, read: the rate as it was given. */
+export interface ReadTrial {
+  readonly setting: number;
+  readonly rate: Rate;
+  readonly error: Rate | undefined;
+  /** Where the rate stands: that of an estimate is its value. */
+  readonly path: string;
+}
+
+type Rate = Quantity<"mass/area", string>;
+
+/** Takes the trials; reports every one that is not right. */
+export const trialsOf = (trials: unknown): readonly ReadTrial[] => {
   if (trials === undefined) return fail("missing", "trials", trials, "two trials or more");
   if (!Array.isArray(trials)) return fail("type", "trials", trials, "a list of trials");
   if (trials.length < 2) fail("missing", "trials", trials, "two trials or more: one does not show the slope");
-  const door = checks();
-  // Not map, which skips the holes of a list.
-  const points = Array.from(trials as readonly unknown[], (trial, i) =>
-    door.run(() => pointOf(trial, i, target), `trials[${i}]`),
-  );
-  door.done();
-  return points as readonly Point[];
+  return eachOf(trials, (trial, i) => trialOf(trial, `trials[${i}]`));
 };
 
-const pointOf = (trial: unknown, index: number, target: Quantity<"mass/area", string> | undefined): Point => {
-  const { setting, rate } = expectRecord(trial, "", "a record with setting, rate");
-  const door = checks();
-  const at = door.run(() => expectNumber(setting, "setting"));
-  const read = door.run(() => {
-    const estimate = (rate as { readonly type?: unknown } | null | undefined)?.type === "estimate";
-    const { value, standardError } = estimate
-      ? (rate as { readonly value: unknown; readonly standardError: unknown })
-      : { value: rate, standardError: undefined };
-    const path = estimate ? "rate.value" : "rate";
-    const q = rateAt(value, path);
-    if (target !== undefined && q.of !== target.of) {
-      fail("substance/mismatch", path, q, `a rate of ${target.of}, as the target`);
-    }
-    const unit = (target ?? q).unit as "lb/acre";
-    const wanted = { dimension: "mass/area", of: q.of, bound: "non-negative" } as const;
-    return {
-      rate: q.in(unit),
-      error: estimate ? expectQuantity(standardError, wanted, "rate.standardError").in(unit) : undefined,
-    };
+const trialOf = (trial: unknown, at: string): ReadTrial => {
+  const { setting, rate } = expectFields(trial, ["setting", "rate"], at, "a record with setting, rate");
+  const read = allOf({
+    setting: () => expectNumber(setting, `${at}.setting`),
+    rate: () => trialRate(rate, `${at}.rate`),
   });
-  door.done();
-  return { index, setting: at as number, ...(read as NonNullable<typeof read>) };
+  return { setting: read.setting, ...read.rate };
 };
+
+const trialRate = (input: unknown, at: string): Omit<ReadTrial, "setting"> => {
+  const estimate = input as {
+    readonly type?: unknown;
+    readonly value?: unknown;
+    readonly standardError?: unknown;
+  };
+  if (estimate?.type !== "estimate") return { rate: rateAt(input, at), error: undefined, path: at };
+  const path = `${at}.value`;
+  const rate = rateAt(estimate.value, path);
+  const error = expectQuantity(
+    estimate.standardError,
+    { dimension: "mass/area", of: rate.of, bound: "non-negative" },
+    `${at}.standardError`,
+  );
+  return { rate, error, path };
+};
+
+/** The trials as numbers in the unit of the target, whose material they have to be of, by their setting. */
+export const pointsOf = (
+  trials: readonly ReadTrial[],
+  { of, unit }: { readonly of: string; readonly unit: string },
+): readonly Point[] =>
+  eachOf(trials, (_, index) => {
+    const { setting, rate, error, path } = trials[index] as ReadTrial;
+    if (rate.of !== of) fail("substance/mismatch", path, rate, `a rate of ${of}, as the target`);
+    return { index, setting, rate: numberIn(rate, unit), error: error && numberIn(error, unit) };
+  })
+    .slice()
+    .sort((a, b) => a.setting - b.setting);
 
 /** Refuses the first neighbours on the scale whose rates do not go the way of the scale. */
 export const monotone = (points: readonly Point[], rising: boolean): void => {

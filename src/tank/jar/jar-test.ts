@@ -9,6 +9,7 @@ import {
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
+import type { FinishedSpray } from "../../spray/index.js";
 import { amountText } from "../amount-text.js";
 import { type TankCaution, tankCautions } from "../cautions.js";
 import {
@@ -20,6 +21,7 @@ import {
 import { applicationVolumeOf, eachOf, expectSameProduct, type SprayPerArea, sprayOf } from "../inputs.js";
 import { strengthFindings } from "../load/load-strength.js";
 import { loadingOrder } from "../order/loading-order.js";
+import type { LoadingOrder } from "../order/loading-order-types.js";
 import type { MixProduct } from "../partners/mix-product.js";
 import type { MixingOrderId } from "../published-orders/mixing-order.js";
 import { amountAt } from "../rate/amount-for.js";
@@ -117,44 +119,10 @@ export const jarTest = (input: {
   readonly mixingOrder?: "consensus" | MixingOrderId;
   readonly stand?: keyof typeof standing;
 }): JarTest => {
-  const given = expectFields(input, [
-    "jar",
-    "applicationVolume",
-    "density",
-    "products",
-    "mixingOrder",
-    "stand",
-  ]);
-  const { jar, spray, stand, products, loading } = allOf({
-    jar: () => sprayOf(given.jar, "jar"),
-    spray: () =>
-      given.applicationVolume === undefined
-        ? undefined
-        : applicationVolumeOf(given.applicationVolume, given.density),
-    stand: () => standOf(given.stand),
-    products: () => readJarProducts(given.products),
-    loading: () =>
-      loadingOrder({
-        products: mixOf(given.products),
-        ...(input.mixingOrder !== undefined && { mixingOrder: input.mixingOrder }),
-      }),
-  });
-  const { order, findings } = loading;
-  const area = spray === undefined ? undefined : jar.per(spray.value);
-  const measured = eachOf(products, "products", "product", (_, at, i) =>
-    jarAmount(products[i] as ReadJarProduct, area, jar, `${at}.`),
-  );
-  const strength = strengthFindings(
-    measured.map(({ id, amount }, i) => ({
-      id,
-      amount,
-      perVolume: products[i]?.perVolume === true,
-      path: `products[${i}].rate`,
-    })),
-    jar,
-    "The jar",
-  );
-  const amounts = order.map((id) => measured.find((one) => one.id === id) as JarAmount);
+  const read = readJarInput(input);
+  const { jar, spray, stand, products, loading } = read;
+  const measured = measuredOut(read);
+  const amounts = loading.order.map((id) => measured.find((one) => one.id === id) as JarAmount);
   return {
     type: "jar-test",
     version: 1,
@@ -165,14 +133,63 @@ export const jarTest = (input: {
     cannotShow: [...jarCannotShow],
     readings: [...jarReadings],
     findings: [
-      ...findings.filter(({ code }) => code !== "jar-test"),
+      ...loading.findings.filter(({ code }) => code !== "jar-test"),
       ...(spray?.findings ?? []),
-      ...strength,
+      ...jarStrength(read, measured),
     ],
     cautions: tankCautions.filter(({ code }) => jarCautions.includes(code)),
     source: stand,
   };
 };
+
+const fields = ["jar", "applicationVolume", "density", "products", "mixingOrder", "stand"] as const;
+
+interface ReadJarInput {
+  readonly jar: Quantity<"volume", "spray">;
+  readonly spray: FinishedSpray<"volume/area"> | undefined;
+  readonly stand: keyof typeof standing;
+  readonly products: readonly ReadJarProduct[];
+  readonly loading: LoadingOrder;
+}
+
+const readJarInput = (input: unknown): ReadJarInput => {
+  const given = expectFields(input, fields);
+  return allOf({
+    jar: () => sprayOf(given.jar, "jar"),
+    spray: () =>
+      given.applicationVolume === undefined
+        ? undefined
+        : applicationVolumeOf(given.applicationVolume, given.density),
+    stand: () => standOf(given.stand),
+    products: () => readJarProducts(given.products),
+    loading: () =>
+      loadingOrder({
+        products: mixOf(given.products),
+        // Read there, which refuses anything but an order that it knows.
+        ...(given.mixingOrder !== undefined && { mixingOrder: given.mixingOrder as MixingOrderId }),
+      }),
+  });
+};
+
+/** What goes into the jar of every product: its rate on the area that the jar stands for. */
+const measuredOut = ({ jar, spray, products }: ReadJarInput): readonly JarAmount[] => {
+  const area = spray === undefined ? undefined : jar.per(spray.value);
+  return eachOf(products, "products", "product", (_, at, i) =>
+    jarAmount(products[i] as ReadJarProduct, area, jar, `${at}.`),
+  );
+};
+
+const jarStrength = ({ jar, products }: ReadJarInput, measured: readonly JarAmount[]): readonly Finding[] =>
+  strengthFindings(
+    measured.map(({ id, amount }, i) => ({
+      id,
+      amount,
+      perVolume: products[i]?.perVolume === true,
+      path: `products[${i}].rate`,
+    })),
+    jar,
+    "The jar",
+  );
 
 const jarCautions: readonly string[] = [
   "caution/label-first",

@@ -1,33 +1,17 @@
 import {
+  allOf,
   expectAmount,
   expectFields,
   expectFlag,
-  type Problem,
-  RatewrightError,
-  shown,
+  expectOneOf,
+  expectRecord,
+  fail,
+  inUnit,
 } from "../../quantity/index.js";
-import { isFormulation } from "../formulation/formulation.js";
-import { expectSameProduct } from "../inputs.js";
-import type { MixProduct } from "./mix-product.js";
-import { mixIngredients } from "./mix-rules.js";
-
-/** The problems of an amount that goes in: a mass or a volume, of this product and no other. */
-const amountProblems = (amount: unknown, id: unknown, path: string): readonly Problem[] =>
-  problemsIn(() => {
-    const q = expectAmount(amount, { dimensions: ["mass", "volume"], bound: "non-negative" }, path);
-    if (typeof id === "string" && id !== "") expectSameProduct(q.of, id, path, q);
-  });
-
-/** What a check complains about; nothing where it went through. */
-const problemsIn = (check: () => unknown): readonly Problem[] => {
-  try {
-    check();
-    return [];
-  } catch (error) {
-    if (!(error instanceof RatewrightError)) throw error;
-    return error.problems;
-  }
-};
+import { type Formulation, isFormulation } from "../formulation/formulation.js";
+import { eachOf, expectSameProduct, newIdOf, textOf } from "../inputs.js";
+import type { MixAmount, MixProduct } from "./mix-product.js";
+import { type MixIngredient, mixIngredients } from "./mix-rules.js";
 
 const fields = [
   "id",
@@ -44,86 +28,99 @@ const fields = [
   "labelNames",
 ] as const;
 
-/** Every problem of a list of products to mix. */
-const problemsOf = (products: readonly MixProduct[]): Problem[] => {
-  const problems: Problem[] = [];
-  const ids = new Set<unknown>();
-  products.forEach((product: MixProduct | null | undefined, i) => {
-    const at = `products[${i}]`;
-    if (typeof product !== "object" || product === null) {
-      problems.push({ code: "type", path: at, got: shown(product), expected: "a product" });
-      return;
-    }
-    problems.push(...problemsIn(() => expectFields(product, fields, at)));
-    const { id, formulation, amount, lowRate } = product;
-    if (lowRate !== undefined) problems.push(...problemsIn(() => expectFlag(lowRate, `${at}.lowRate`)));
-    if (typeof id !== "string" || id === "") {
-      problems.push({ code: "missing", path: `${at}.id`, got: shown(id), expected: "an id of the product" });
-    } else if (ids.has(id)) {
-      const expected = "an id that no other product has";
-      problems.push({ code: "duplicate", path: `${at}.id`, got: shown(id), expected });
-    }
-    ids.add(id);
-    if (!isFormulation(formulation)) {
-      const expected = "a kind of formulation, such as WP, SC or surfactant; formulationOf reads codes";
-      problems.push({ code: "type", path: `${at}.formulation`, got: shown(formulation), expected });
-    }
-    if (amount !== undefined) problems.push(...amountProblems(amount, id, `${at}.amount`));
-    for (const [name, text] of Object.entries({ name: product.name, labelNote: product.labelNote })) {
-      if (text === undefined || typeof text === "string") continue;
-      problems.push({ code: "type", path: `${at}.${name}`, got: shown(text), expected: "a text" });
-    }
-  });
-  products.forEach((product: MixProduct | null | undefined, i) => {
-    for (const name of ["contains", "groups", "labelProhibits"] as const) {
-      const list: unknown = product?.[name];
-      if (list === undefined) continue;
-      const words: readonly string[] = mixIngredients;
-      const fits = (word: unknown): boolean =>
-        typeof word === "string" && (name !== "contains" || words.includes(word));
-      if (Array.isArray(list) && list.every(fits)) continue;
-      problems.push({
-        code: "type",
-        path: `products[${i}].${name}`,
-        got: shown(Array.isArray(list) ? list.find((word) => !fits(word)) : list),
-        expected: name === "contains" ? `a list of: ${words.join(", ")}` : "a list of names",
-      });
-    }
-    for (const name of ["addBefore", "addAfter", "labelNames"] as const) {
-      const list = product?.[name];
-      if (list === undefined) continue;
-      const at = `products[${i}].${name}`;
-      if (!Array.isArray(list)) {
-        problems.push({ code: "type", path: at, got: shown(list), expected: "a list of product ids" });
-        continue;
-      }
-      list.forEach((other: unknown, k) => {
-        if (ids.has(other)) return;
-        problems.push({
-          code: "missing",
-          path: `${at}[${k}]`,
-          got: shown(other),
-          expected: "the id of a product of this mix",
-        });
-      });
-    }
-  });
-  return problems;
+/** The longest note of a label that is taken. */
+const longestNote = 2000;
+
+/** The fields that were stated; a field that was left out stays out. */
+const stated = <T extends object>(found: T): { readonly [K in keyof T]?: Exclude<T[K], undefined> } =>
+  Object.fromEntries(Object.entries(found).filter(([, value]) => value !== undefined)) as {
+    readonly [K in keyof T]?: Exclude<T[K], undefined>;
+  };
+
+/** What a field says, read; nothing where it says nothing. */
+const optional = <T>(input: unknown, read: (input: unknown) => T): T | undefined =>
+  input === undefined ? undefined : read(input);
+
+const formulationIn = (input: unknown, path: string): Formulation =>
+  isFormulation(input)
+    ? input
+    : fail(
+        "type",
+        path,
+        input,
+        "a kind of formulation, such as WP, SC or surfactant; formulationOf reads codes",
+      );
+
+/** A mass or a volume that goes in, of this product and no other: a quantity of its own. */
+const amountOf = (input: unknown, id: unknown, path: string): MixAmount => {
+  const q = expectAmount(input, { dimensions: ["mass", "volume"], bound: "non-negative" }, path);
+  if (typeof id === "string" && id !== "") expectSameProduct(q.of, id, path, q);
+  return inUnit(q, q.unit);
 };
 
-/** Takes a list of products to mix, or throws with all that is wrong with it. */
+/** A list of words, which may be empty. */
+const wordsOf = <T>(
+  input: unknown,
+  path: string,
+  of: string,
+  read: (word: unknown, at: string) => T,
+): readonly T[] =>
+  Array.isArray(input)
+    ? input.length === 0
+      ? []
+      : eachOf(input, path, of, read)
+    : fail("type", path, input, `a list of ${of}s`);
+
+const ingredientIn = (word: unknown, at: string): MixIngredient => expectOneOf(word, mixIngredients, at);
+
+const nameIn = (word: unknown, at: string): string => textOf(word, at, "a name");
+
+/** One product of the mix; `seen` are the ids before it, `all` those of the whole mix. */
+const productOf = (input: unknown, at: string, seen: Set<string>, all: ReadonlySet<unknown>): MixProduct => {
+  const product: { readonly [K in (typeof fields)[number]]?: unknown } = expectRecord(input, at, "a product");
+  const idIn = (word: unknown, path: string): string =>
+    typeof word === "string" && all.has(word)
+      ? word
+      : fail("missing", path, word, "the id of a product of this mix");
+  const idsOf = (field: "addBefore" | "addAfter" | "labelNames"): readonly string[] | undefined =>
+    optional(product[field], (list) => wordsOf(list, `${at}.${field}`, "product id", idIn));
+  const namesOf = (field: "groups" | "labelProhibits"): readonly string[] | undefined =>
+    optional(product[field], (list) => wordsOf(list, `${at}.${field}`, "name", nameIn));
+  const {
+    known: _,
+    id,
+    formulation,
+    ...rest
+  } = allOf({
+    known: () => expectFields(product, fields, at),
+    id: () => newIdOf(product.id, `${at}.id`, seen),
+    formulation: () => formulationIn(product.formulation, `${at}.formulation`),
+    name: () => optional(product.name, (text) => textOf(text, `${at}.name`, "a text")),
+    amount: () => optional(product.amount, (amount) => amountOf(amount, product.id, `${at}.amount`)),
+    addBefore: () => idsOf("addBefore"),
+    addAfter: () => idsOf("addAfter"),
+    labelNote: () =>
+      optional(product.labelNote, (text) => textOf(text, `${at}.labelNote`, "a text", longestNote)),
+    lowRate: () => optional(product.lowRate, (flag) => expectFlag(flag, `${at}.lowRate`)),
+    contains: () =>
+      optional(product.contains, (list) => wordsOf(list, `${at}.contains`, "ingredient", ingredientIn)),
+    groups: () => namesOf("groups"),
+    labelProhibits: () => namesOf("labelProhibits"),
+    labelNames: () => idsOf("labelNames"),
+  });
+  return { id, formulation, ...stated(rest) };
+};
+
+/** More products than this in one tank are taken for a slip: every two of them are held against each other. */
+const mostProducts = 50;
+
+/** Takes a list of products to mix as records of their own, or throws with all that is wrong with it. */
 export const expectMixProducts = (input: unknown): readonly MixProduct[] => {
-  if (!Array.isArray(input) || input.length === 0) {
-    throw new RatewrightError({
-      code: "missing",
-      path: "products",
-      got: shown(input),
-      expected: "at least one product",
-    });
-  }
-  // A copy: a hole in a list is a product that is not there, and forEach would pass it over.
-  const products: readonly MixProduct[] = Array.from(input);
-  const problems = problemsOf(products);
-  if (problems.length > 0) throw new RatewrightError(problems);
-  return products;
+  if (Array.isArray(input) && input.length > mostProducts)
+    fail("range", "products", `${input.length} products`, `${mostProducts} or fewer in one tank`);
+  const seen = new Set<string>();
+  const all = new Set<unknown>(
+    Array.isArray(input) ? input.map((product: { readonly id?: unknown } | null) => product?.id) : [],
+  );
+  return eachOf(input, "products", "product", (product, at) => productOf(product, at, seen, all));
 };

@@ -319,7 +319,7 @@ describe("asApplied", () => {
       limits: [limit],
     });
     const [left] = done.remainingUnderStatedLimits;
-    expect(left?.broken).toBe(false);
+    expect(left?.exceeded).toBe(false);
     expect(left?.remaining.value).toBe(0);
   });
 
@@ -361,11 +361,11 @@ describe("asApplied", () => {
     const done = asApplied({ used, area, fertilizer: feed, limits: [limit(130.68, 1), limit(87.12, 1.5)] });
     const [first, second] = done.remainingUnderStatedLimits;
     expect(first?.remaining.value).toBeCloseTo(43.56, 8);
-    expect(first?.broken).toBe(false);
+    expect(first?.exceeded).toBe(false);
     expect(second?.remaining.value).toBeCloseTo(-21.78, 8);
-    expect(second?.broken).toBe(true);
+    expect(second?.exceeded).toBe(true);
     expect(done.findings.map(({ code, severity }) => `${code} ${severity}`)).toEqual([
-      "as-applied/limit-broken warning",
+      "as-applied/limit-exceeded warning",
     ]);
     // Exactly used up is within.
     expect(asApplied({ used, area, fertilizer: feed, limits: [limit(87.12, 1)] }).findings).toEqual([]);

@@ -426,9 +426,9 @@ describe("loadingOrder", () => {
       ["duplicate", "products[1].id"],
       ["type", "products[1].formulation"],
       ["missing", "products[2].id"],
-      ["type", "products[3]"],
       ["missing", "products[2].addBefore[0]"],
       ["type", "products[2].addAfter"],
+      ["type", "products[3]"],
     ]);
     const hole: MixProduct[] = [{ id: "a", formulation: "WP" }];
     hole[2] = { id: "b", formulation: "SC" };

@@ -127,9 +127,10 @@ describe("incompatibilities", () => {
   test("what is wrong is named", () => {
     const a: MixProduct = { id: "a", formulation: "SC" };
     const cases: readonly (readonly [object, string, string])[] = [
-      [{ contains: ["boron"] }, "type", "products[0].contains"],
+      [{ contains: ["boron"] }, "type", "products[0].contains[0]"],
       [{ contains: "iron sulfate" }, "type", "products[0].contains"],
-      [{ groups: [1] }, "type", "products[0].groups"],
+      [{ groups: [1] }, "type", "products[0].groups[0]"],
+      [{ labelNote: "x".repeat(2001) }, "range", "products[0].labelNote"],
       [{ labelProhibits: "b" }, "type", "products[0].labelProhibits"],
       [{ labelNames: ["b"] }, "missing", "products[0].labelNames[0]"],
     ];

@@ -1,0 +1,74 @@
+import { exceeds } from "../../numeric/index.js";
+import type { Finding } from "../../quantity/index.js";
+import type { BoomLimits, NozzleResult } from "./nozzle-check-types.js";
+
+type Caught = Pick<NozzleResult<string>, "number" | "verdict" | "reasons">;
+
+const numbersOf = (nozzles: readonly Caught[]): readonly string[] =>
+  nozzles.map(({ number }) => String(number));
+
+/** The flows of a boom, in one unit: its mean, that without the low nozzles, and the rated one. */
+export interface BoomFlows {
+  readonly mean: number;
+  readonly upper: number;
+  readonly rated: number | undefined;
+  readonly limits: BoomLimits;
+}
+
+/** What the catches say of the boom as a whole. */
+export const boomFindings = (nozzles: readonly Caught[], flows: BoomFlows): readonly Finding[] => [
+  ...catchAgain(nozzles),
+  ...cleanFirst(nozzles),
+  ...wholeBoom(flows),
+];
+
+const catchAgain = (nozzles: readonly Caught[]): readonly Finding[] => {
+  const bad = nozzles.filter(({ verdict }) => verdict !== "keep").length;
+  if (bad === 0) return [];
+  return [
+    {
+      code: "nozzle/check-again",
+      severity: "note",
+      params: { nozzles: bad },
+      text: `${bad} of ${nozzles.length} nozzles are off, and they pull the mean. Catch the whole boom again after cleaning and replacing.`,
+    },
+  ];
+};
+
+const cleanFirst = (nozzles: readonly Caught[]): readonly Finding[] => {
+  const pulled = numbersOf(nozzles.filter(({ verdict }) => verdict === "check again"));
+  if (pulled.length === 0) return [];
+  const low = numbersOf(nozzles.filter(({ reasons }) => reasons.includes("below mean")));
+  return [
+    {
+      code: "nozzle/clean-first",
+      severity: "caution",
+      params: { nozzles: pulled, low },
+      text: `Low nozzles pull the mean down (nozzle ${low.join(", ")}); without them nozzle ${pulled.join(", ")} would be within the limit of the mean. Clean the low ones and catch the boom again before any of the others is replaced.`,
+      source: "common practice, no source",
+    },
+  ];
+};
+
+/** What lies on the whole boom rather than on one nozzle, which only a rated flow shows. */
+const wholeBoom = ({ mean: middle, upper, rated, limits }: BoomFlows): readonly Finding[] => {
+  if (rated === undefined) return [];
+  const off = (flow: number): number => (100 * (flow - rated)) / rated;
+  const findings: Finding[] = [];
+  if (exceeds(-off(upper), limits.belowRated))
+    findings.push({
+      code: "nozzle/boom-low",
+      severity: "warning",
+      params: { percent: off(upper) },
+      text: `The mean of the boom, without single plugged nozzles, lies ${Number((-off(upper)).toPrecision(3))} % below the rated flow: the pressure at the nozzles is less than that of the rated flow, or screens and lines are plugged.`,
+      source: "common practice, no source",
+    });
+  if (exceeds(off(middle), limits.aboveRated))
+    findings.push({
+      code: "nozzle/boom-worn",
+      severity: "warning",
+      params: { percent: off(middle) },
+      text: `The mean of the boom lies ${Number(off(middle).toPrecision(3))} % above the rated flow: the set is worn, or the pressure at the nozzles is not what the gauge says.`,
+    });
+  return findings;
+};
