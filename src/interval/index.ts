@@ -105,7 +105,7 @@ export {
   hourlyWeather,
   type WeatherFigure,
 } from "./spray-window/hourly-weather.js";
-export { rainfastFrom, type WateringInState, wateringInState } from "./spray-window/rain-windows.js";
+export { rainfastFrom } from "./spray-window/rainfast-from.js";
 export type { SprayHour, SprayObjection } from "./spray-window/spray-hour.js";
 export {
   publishedSprayRules,

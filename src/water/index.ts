@@ -120,3 +120,4 @@ export { type SupplyPressure, supplyPressure } from "./supply/supply-pressure.js
 // watering-in: was the water after an application what its label states.
 export { type WaterEvent, type WateringIn, wateringIn } from "./watering-in/watering-in.js";
 export { type WateringInRule, wateringInRule } from "./watering-in/watering-in-rule.js";
+export { type WateringInState, wateringInState } from "./watering-in/watering-in-state.js";

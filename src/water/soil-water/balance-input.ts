@@ -1,31 +1,7 @@
-import { addDays, type CivilDate, type DailySeries, dailySeries, daysBetween } from "../../calendar/index.js";
-import { checks, fail, numberIn, quantityOf, toldAt } from "../../quantity/index.js";
+import { addDays, type CivilDate, daysBetween } from "../../calendar/index.js";
+import { checks, fail } from "../../quantity/index.js";
+import { type DailyDepths, dailyDepths } from "../daily-depths.js";
 import { depth, depthOrNone, type Length, optional, percent, type Read, readRecord, word } from "../read.js";
-
-/** A daily series of depths, in mm. */
-export interface Column {
-  readonly start: CivilDate;
-  readonly mm: readonly (number | null)[];
-}
-
-/** Takes a daily series of depths, zero or more. */
-const column: Read<Column> = (input, path) => {
-  if (Object(input).type !== "daily-series")
-    return fail(
-      input === undefined ? "missing" : "type",
-      path,
-      input,
-      "a daily series of depths, as dailySeries makes it",
-    );
-  const series = toldAt(path, "series", () => dailySeries(input as DailySeries));
-  const one = quantityOf(1, series.unit, "none", `${path}.unit`);
-  if (one.dimension !== "length")
-    fail("unit/mismatch", `${path}.unit`, series.unit, "a unit of length, such as mm or in");
-  const factor = numberIn(one, "mm");
-  const below = series.values.findIndex((value) => value !== null && value < 0);
-  if (below >= 0) fail("range", `${path}.values[${below}]`, series.values[below], "zero or more");
-  return { start: series.start, mm: series.values.map((value) => (value === null ? null : value * factor)) };
-};
 
 const weekdays: Read<readonly number[]> = (input, path) => {
   if (!Array.isArray(input) || input.length === 0 || input.length > 7)
@@ -59,7 +35,7 @@ export const longestSeason = 36_525;
 
 /** The days of a column from a date on; a day before its start or after its end is refused. */
 export const daysOf = (
-  series: Column,
+  series: DailyDepths,
   start: CivilDate,
   days: number,
   path: string,
@@ -90,20 +66,20 @@ export const balanceReaders: {
   readonly available: Read<Length>;
   readonly depletion: Read<number>;
   readonly before: Read<Length>;
-  readonly use: Read<Column>;
-  readonly rain: Read<Column>;
+  readonly use: Read<DailyDepths>;
+  readonly rain: Read<DailyDepths>;
   readonly missingRain: Read<"refuse" | "dry">;
   readonly effective: Read<"all" | "Texas, day">;
-  readonly irrigation: Read<Column | undefined>;
+  readonly irrigation: Read<DailyDepths | undefined>;
   readonly plan: Read<PlanRead | undefined>;
 } = {
   available: depth,
   depletion: percent({ min: 0, below: 100 }),
   before: depthOrNone,
-  use: column,
-  rain: column,
+  use: dailyDepths,
+  rain: dailyDepths,
   missingRain: word(["refuse", "dry"], "refuse"),
   effective: word(["all", "Texas, day"], "all"),
-  irrigation: optional(column),
+  irrigation: optional(dailyDepths),
   plan: optional(plan),
 };

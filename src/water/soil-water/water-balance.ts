@@ -1,15 +1,9 @@
 import { addDays, type CivilDate, type DailySeries, weekday } from "../../calendar/index.js";
 import { accurateSum, exceeds } from "../../numeric/index.js";
 import { checks, expectRecord, type Finding, fail } from "../../quantity/index.js";
+import type { DailyDepths } from "../daily-depths.js";
 import { type Length, made, readRecord, type Share } from "../read.js";
-import {
-  balanceReaders,
-  type Column,
-  daysOf,
-  filled,
-  longestSeason,
-  type PlanRead,
-} from "./balance-input.js";
+import { balanceReaders, daysOf, filled, longestSeason, type PlanRead } from "./balance-input.js";
 import { type EffectiveRainMethod, effectiveOf } from "./effective-rain.js";
 import { dayOf, expectDepletion, type SeasonDay } from "./water-day.js";
 
@@ -123,7 +117,7 @@ export const soilWaterBalance = (input: {
   const given =
     q.irrigation === undefined
       ? undefined
-      : door.run(() => filled(daysOf(q.irrigation as Column, start, days, "irrigation"), "irrigation"));
+      : door.run(() => filled(daysOf(q.irrigation as DailyDepths, start, days, "irrigation"), "irrigation"));
   const total = q.available.in("mm");
   const before = door.run(() => expectDepletion(q.before.in("mm"), total, "before")) ?? 0;
   door.done();
