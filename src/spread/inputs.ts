@@ -2,6 +2,12 @@ import { allOf, expectQuantity, fail, type Quantity } from "../quantity/index.js
 
 export type Length = Quantity<"length", "none">;
 export type Area = Quantity<"area", "none">;
+/** Ground, whatever its tag: none, or how it was measured. */
+export type AnyArea =
+  | Area
+  | Quantity<"area", "treated">
+  | Quantity<"area", "gross">
+  | Quantity<"area", "plan">;
 export type Time = Quantity<"time", "none">;
 export type Speed = Quantity<"length/time", "none">;
 
@@ -42,8 +48,13 @@ type Taken<N extends Need> = N["optional"] extends true
 export const fieldsOf = <const W extends Readonly<Record<string, Need>>>(
   record: Readonly<Record<string, unknown>>,
   needs: W,
+  /** What a problem calls the field, where it has another name there. */
+  path?: string,
 ): { readonly [K in keyof W]: Taken<W[K]> } => {
-  const readers = Object.keys(needs).map((key) => [key, () => taken(record[key], key, needs[key] as Need)]);
+  const readers = Object.keys(needs).map((key) => [
+    key,
+    () => taken(record[key], path ?? key, needs[key] as Need),
+  ]);
   return allOf(Object.fromEntries(readers)) as { readonly [K in keyof W]: Taken<W[K]> };
 };
 

@@ -25,7 +25,10 @@ export const applicationVolumeOf = (
 ): FinishedSpray<"volume/area"> => {
   if (input === undefined) fail("missing", path, input, "a volume of spray per area, or a calibration");
   const found = toldAt(path, "measured", () =>
-    asFinishedSpray(input as SprayPerArea, density === undefined ? {} : { density: density as never }),
+    asFinishedSpray(
+      input as SprayPerArea,
+      density === undefined ? {} : { density: density as Quantity<"mass/volume", "none"> },
+    ),
   );
   return found.value.dimension === "volume/area"
     ? found

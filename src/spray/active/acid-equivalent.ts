@@ -105,9 +105,9 @@ const oneOf = (name: string, path: string, known: object): void => {
 export const acidEquivalentOf = <D extends AcidMeasure, const S extends "ai" | `ai:${string}`>(
   active: Quantity<D, S>,
   share: Quantity<"mass/mass", "ae/ai">,
-): Quantity<D, S extends `ai:${infer Id}` ? `ae:${Id}` : "ae"> => {
+): Quantity<D, AcidOf<S>> => {
   const { q, percent } = read(active, "active", "ai", share);
-  return quantityOf((q.value * percent) / 100, q.unit, q.of.replace("ai", "ae"), "active") as never;
+  return quantityOf<D, AcidOf<S>>((q.value * percent) / 100, q.unit, q.of.replace("ai", "ae"), "active");
 };
 
 /**
@@ -126,10 +126,16 @@ export const acidEquivalentOf = <D extends AcidMeasure, const S extends "ai" | `
 export const activeOfAcid = <D extends AcidMeasure, const S extends "ae" | `ae:${string}`>(
   acid: Quantity<D, S>,
   share: Quantity<"mass/mass", "ae/ai">,
-): Quantity<D, S extends `ae:${infer Id}` ? `ai:${Id}` : "ai"> => {
+): Quantity<D, ActiveOf<S>> => {
   const { q, percent } = read(acid, "acid", "ae", share);
-  return quantityOf((q.value * 100) / percent, q.unit, q.of.replace("ae", "ai"), "acid") as never;
+  return quantityOf<D, ActiveOf<S>>((q.value * 100) / percent, q.unit, q.of.replace("ae", "ai"), "acid");
 };
+
+/** The acid of an active ingredient, with its id. */
+export type AcidOf<S extends string> = S extends `ai:${infer Id}` ? `ae:${Id}` : "ae";
+
+/** The active ingredient of an acid, with its id. */
+export type ActiveOf<S extends string> = S extends `ae:${infer Id}` ? `ai:${Id}` : "ai";
 
 /** What active ingredient and acid equivalent may be measured in. */
 export type AcidMeasure = "mass" | "mass/area" | "mass/volume";

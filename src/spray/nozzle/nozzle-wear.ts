@@ -64,9 +64,8 @@ export const nozzleWear = <S extends Carrier>(input: {
   });
   if (rated.of !== caught.of)
     fail("substance/mismatch", "rated", rated, `a flow of ${caught.of}, as was caught`);
-  const perMinute = quantityOf(caught.in("L") / time.in("min"), "L/min", caught.of, "caught");
-  // Of what was caught, which the compiler knows from the call.
-  const flow = inSystemOf(perMinute as unknown as Quantity<"volume/time", S>, caught);
+  const perMinute = caught.in("L") / time.in("min");
+  const flow = inSystemOf(quantityOf<"volume/time", S>(perMinute, "L/min", caught.of, "caught"), caught);
   const fromRated = 100 * (numberIn(flow, rated.unit) / rated.value - 1);
   return {
     type: "nozzle-wear",

@@ -1,4 +1,12 @@
-import { allOf, expectFields, expectQuantity, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectQuantity,
+  fail,
+  numberIn,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 
 /** The flow that a pump has to give at the working pressure. */
 export interface PumpCapacity {
@@ -22,14 +30,14 @@ const flow = (input: unknown): number =>
 
 /** The flow of the boom from the application volume, the speed and the width. */
 const flowOf = (fields: { readonly [K in "applicationVolume" | "speed" | "swath"]?: unknown }): number => {
-  const read = <D extends string>(name: keyof typeof fields, dimension: D): Quantity<D, string> =>
+  const read = (name: keyof typeof fields, dimension: string, unit: string): number =>
     fields[name] === undefined
       ? fail("missing", name, undefined, `a quantity of ${dimension}; or give boom, the flow itself`)
-      : expectQuantity(fields[name], { dimension, bound: "positive" }, name);
+      : numberIn(expectQuantity(fields[name], { dimension, bound: "positive" }, name), unit);
   const { volume, speed, swath } = allOf({
-    volume: () => read("applicationVolume", "volume/area").in("gal/acre" as never) as number,
-    speed: () => read("speed", "length/time").in("ft/min" as never) as number,
-    swath: () => read("swath", "length").in("ft" as never) as number,
+    volume: () => read("applicationVolume", "volume/area", "gal/acre"),
+    speed: () => read("speed", "length/time", "ft/min"),
+    swath: () => read("swath", "length", "ft"),
   });
   return (volume * speed * swath) / 43_560;
 };

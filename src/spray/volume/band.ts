@@ -1,4 +1,12 @@
-import { allOf, expectAmount, expectFields, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import {
+  allOf,
+  expectAmount,
+  expectFields,
+  fail,
+  ofKind,
+  type Quantity,
+  quantityOf,
+} from "../../quantity/index.js";
 import { type Area, ground, type Length, positive } from "../inputs.js";
 
 /** The width of the band and of the row, whose quotient is the share of the ground that bands cover. */
@@ -15,7 +23,7 @@ const bandShare = (input: { readonly band: Length; readonly row: Length }): read
 const rateOf = <D extends string, S extends string>(input: Quantity<D, S>): Quantity<D, S> => {
   if (input === undefined || input === null) fail("missing", "rate", input, "a rate per area");
   const wanted = { dimensions: ["mass/area", "volume/area"], bound: "non-negative" } as const;
-  return expectAmount(input, wanted, "rate") as unknown as Quantity<D, S>;
+  return ofKind<D, S>(expectAmount(input, wanted, "rate"));
 };
 
 /**
@@ -98,7 +106,7 @@ export const bandTreatedArea = (input: {
 }): Quantity<"area", "treated"> => {
   expectFields(input, ["area", "band", "row"]);
   const { share, area } = allOf({ share: () => bandShare(input), area: () => fieldOf(input.area) });
-  return quantityOf((area.value * share[0]) / share[1], area.unit, "treated", "area") as never;
+  return quantityOf<"area", "treated">((area.value * share[0]) / share[1], area.unit, "treated", "area");
 };
 
 const fieldOf = (input: unknown): Area => {

@@ -1,4 +1,12 @@
-import { allOf, expectAmount, fail, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
+import {
+  allOf,
+  expectAmount,
+  fail,
+  ofKind,
+  type Quantity,
+  quantity,
+  quantityOf,
+} from "../../quantity/index.js";
 import { positive } from "../inputs.js";
 
 type Density = Quantity<"mass/volume", "none">;
@@ -93,8 +101,6 @@ const flowOrVolume = (
 ): Quantity<FlowOrVolume, "spray" | "water"> =>
   input === undefined || input === null
     ? fail("missing", path, input, "a flow or a volume per area")
-    : (expectAmount(
-        input,
-        { dimensions: ["volume/time", "volume/area"], of, bound: "positive" },
-        path,
-      ) as unknown as Quantity<FlowOrVolume, "spray" | "water">);
+    : ofKind<FlowOrVolume, "spray" | "water">(
+        expectAmount(input, { dimensions: ["volume/time", "volume/area"], of, bound: "positive" }, path),
+      );

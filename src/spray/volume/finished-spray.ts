@@ -127,6 +127,11 @@ export const asFinishedSpray = <const D extends SprayMeasure>(
   options: { readonly density?: Density } = {},
 ): FinishedSpray<D> => {
   const { density } = expectFields(options, ["density"], "options");
+  return finishedSpray<D>(measured, density);
+};
+
+/** {@link asFinishedSpray} of what was not read yet. */
+const finishedSpray = <D extends SprayMeasure>(measured: unknown, density: unknown): FinishedSpray<D> => {
   const { read, factor } = allOf({
     read: () => readOf(measured, "measured"),
     factor: () => (density === undefined ? undefined : densityFactor(density as Density)),
@@ -165,7 +170,7 @@ export const asFinishedSpray = <const D extends SprayMeasure>(
   };
 };
 
-const asWater: Finding = frozen({
+const asWater: Finding = /* @__PURE__ */ frozen({
   code: "spray/as-heavy-as-water",
   severity: "note",
   params: {},

@@ -74,8 +74,7 @@ export const hopperLoad = <S extends string>(hopper: {
   const { volume, bulkDensity: density } = found;
   const metric = isMetric(volume.unit);
   const value = metric ? volume.in("m3") * density.in("kg/m3") : volume.in("ft3") * density.in("lb/ft3");
-  const made = quantityOf(above(value, "volume"), metric ? "kg" : "lb", volume.of, "volume");
-  return made as unknown as Quantity<"mass", S>;
+  return quantityOf<"mass", S>(above(value, "volume"), metric ? "kg" : "lb", volume.of, "volume");
 };
 
 /**
@@ -108,9 +107,7 @@ export const hopperVolume = <S extends string>(input: {
   const { load, bulkDensity: density } = found;
   const metric = /^(ug|mg|g|kg|t)$/.test(load.unit);
   const value = metric ? load.in("kg") / density.in("kg/m3") : load.in("lb") / density.in("lb/ft3");
-  const made = quantityOf(above(value, "load"), metric ? "m3" : "ft3", load.of, "load");
-  // Of the material that was given, which the compiler knows from the call.
-  return made as unknown as Quantity<"volume", S>;
+  return quantityOf<"volume", S>(above(value, "load"), metric ? "m3" : "ft3", load.of, "load");
 };
 
 /** What one load covers. */

@@ -1,7 +1,7 @@
 import { type Estimate, estimateOfProduct, meanEstimate } from "../../numeric/index.js";
-import { checks, expectFields, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
-import type { Length, Speed, Time } from "../inputs.js";
-import { spreadRate } from "./spread-rate.js";
+import { allOf, expectFields, expectQuantity, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { eachOf, type Length, type Speed, type Time } from "../inputs.js";
+import { rateOfRun } from "./spread-rate.js";
 import type { TestArea } from "./test-area.js";
 import { timedRate } from "./timed-rate.js";
 
@@ -9,7 +9,7 @@ type Share = Quantity<"1", "none">;
 type Given = Readonly<Record<string, unknown>>;
 
 /** Stands for the mean, to show what is wrong with the rest of a run before there is a mean. */
-const standIn = { value: 1, unit: "kg", of: "none" } as const;
+const standIn = (): Quantity<"mass", "none"> => quantity(1, "kg");
 
 /** The catches as one estimate and the stated errors, with every problem of either and of the rest of the run. */
 const parts = <S extends string>(
@@ -17,40 +17,34 @@ const parts = <S extends string>(
   keys: readonly string[],
   rest: () => unknown,
 ): { readonly mean: Estimate<"mass", S>; readonly errors: readonly Share[] } => {
-  const door = checks();
-  const list = door.run(() => massesOf<S>(record.amounts));
-  const errors = keys.map((key) =>
-    door.run(() =>
-      record[key] === undefined || record[key] === null
-        ? fail("missing", key, record[key], "a relative standard error, 0 % where there is none")
-        : expectQuantity(record[key], { dimension: "1", of: "none", bound: "non-negative" }, key),
-    ),
-  );
-  door.run(rest);
-  door.done();
-  const mean = meanEstimate(list as readonly Quantity<"mass", S>[]);
+  const { list, errors } = allOf({
+    list: () => massesOf<S>(record.amounts),
+    errors: () => eachOf(keys, (_, i) => errorOf(record, keys[i] as string)),
+    rest,
+  });
+  const mean = meanEstimate(list);
   if (!(mean.value.value > 0)) fail("range", "amounts", mean.value, "catches whose mean lies above zero");
-  return { mean, errors: errors as readonly Share[] };
+  return { mean, errors };
 };
+
+const errorOf = (record: Given, key: string): Share =>
+  record[key] === undefined || record[key] === null
+    ? fail("missing", key, record[key], "a relative standard error, 0 % where there is none")
+    : expectQuantity(record[key], { dimension: "1", of: "none", bound: "non-negative" }, key);
 
 const massesOf = <S extends string>(amounts: unknown): readonly Quantity<"mass", S>[] => {
   if (!Array.isArray(amounts)) {
     return fail(amounts === undefined ? "missing" : "type", "amounts", amounts, "a list of catches");
   }
   if (amounts.length < 2) fail("missing", "amounts", amounts, "two catches or more: one has no spread");
-  const door = checks();
-  const first = amounts.find((one) => typeof one === "object" && one !== null);
-  const of = (first as { readonly of?: string } | undefined)?.of ?? "none";
-  // Not map, which skips the holes of a list.
-  const list = Array.from(amounts as readonly unknown[], (amount, i) =>
-    door.run(() =>
-      amount === undefined || amount === null
-        ? fail("missing", `amounts[${i}]`, amount, "a mass")
-        : expectQuantity(amount, { dimension: "mass", of, bound: "non-negative" }, `amounts[${i}]`),
-    ),
-  );
-  door.done();
-  return list as unknown as readonly Quantity<"mass", S>[];
+  let first: Quantity<"mass", S> | undefined;
+  return eachOf(amounts, (amount, i) => {
+    const path = `amounts[${i}]`;
+    if (amount === undefined || amount === null) return fail("missing", path, amount, "a mass");
+    const q = expectQuantity<"mass", S>(amount, { dimension: "mass", bound: "non-negative" }, path);
+    first ??= q;
+    return q.of === first.of ? q : fail("substance/mismatch", path, q, `a mass of ${first.of}, as the first`);
+  });
 };
 
 const withErrors = <S extends string>(
@@ -117,10 +111,8 @@ export const spreadRateEstimate = <S extends string>(
     "a record with amounts, areaError and an area",
   );
   const { amounts: _, areaError: __, ...ground } = record;
-  const run = (amount: Quantity<"mass", S>): Quantity<"mass/area", S> =>
-    spreadRate<S>({ ...ground, amount } as unknown as Parameters<typeof spreadRate<S>>[0]);
-  const found = parts<S>(record, ["areaError"], () => run(standIn as unknown as Quantity<"mass", S>));
-  return withErrors(run(found.mean.value), found);
+  const found = parts<S>(record, ["areaError"], () => rateOfRun({ ...ground, amount: standIn() }));
+  return withErrors(rateOfRun<S>({ ...ground, amount: found.mean.value }), found);
 };
 
 /**
@@ -164,10 +156,8 @@ export const timedRateEstimate = <S extends string>(runs: {
     "a record with amounts, time, swath, speed and their errors",
   );
   const { time, swath, speed } = runs;
-  const run = (amount: Quantity<"mass", S>): Quantity<"mass/area", S> =>
-    timedRate<S>({ amount, time, swath, speed });
   const found = parts<S>(record, ["timeError", "swathError", "speedError"], () =>
-    run(standIn as unknown as Quantity<"mass", S>),
+    timedRate({ amount: standIn(), time, swath, speed }),
   );
-  return withErrors(run(found.mean.value), found);
+  return withErrors(timedRate<S>({ amount: found.mean.value, time, swath, speed }), found);
 };

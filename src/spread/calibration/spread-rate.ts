@@ -1,4 +1,13 @@
-import { checks, expectFields, expectNumber, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectNumber,
+  fail,
+  numberIn,
+  ofKind,
+  type Quantity,
+  quantityOf,
+} from "../../quantity/index.js";
 import { above, fieldsOf, isMetric } from "../inputs.js";
 import { areaOfGround, type TestArea } from "./test-area.js";
 
@@ -21,23 +30,22 @@ export type SpreadRun<S extends string = string> = Spread<S> &
   };
 
 /** What was put down in a run, as it was weighed. */
-const amountSpread = (record: Readonly<Record<string, unknown>>): Quantity<"mass", string> => {
+const amountSpread = <S extends string>(record: Readonly<Record<string, unknown>>): Quantity<"mass", S> => {
   const has = (key: string): boolean => record[key] !== undefined && record[key] !== null;
   if (has("amount") && (has("before") || has("after"))) {
     fail("conflict", "amount", record.amount, "an amount, or the weights before and after, not both");
   }
   if (has("amount") || !(has("before") || has("after"))) {
-    const { amount } = fieldsOf(record, { amount: { dimension: "mass" } });
-    return amount as unknown as Quantity<"mass", string>;
+    return ofKind<"mass", S>(fieldsOf(record, { amount: { dimension: "mass" } }).amount);
   }
   const { before, after } = fieldsOf(record, {
     before: { dimension: "mass" },
     after: { dimension: "mass", bound: "non-negative" },
   });
   if (before.of !== after.of) fail("substance/mismatch", "after", after, `a mass of ${before.of}`);
-  const used = before.value - after.in(before.unit as "lb");
+  const used = before.value - numberIn(after, before.unit);
   if (!(used > 0)) fail("conflict", "after", after, `less than before, which is ${before}`);
-  return quantityOf<"mass", string>(used, before.unit, before.of, "before");
+  return quantityOf<"mass", S>(used, before.unit, before.of, "before");
 };
 
 /** How many passes, or throws. */
@@ -53,7 +61,7 @@ const rateOf = <S extends string>(
   passes: number,
 ): Quantity<"mass/area", S> => {
   const metric = isMetric(area.unit);
-  const mass = amount.in((metric ? "kg" : "lb") as "lb");
+  const mass = numberIn(amount, metric ? "kg" : "lb");
   const value = metric ? (mass * 10_000) / area.in("m2") / passes : (mass * 1000) / area.in("ft2") / passes;
   return quantityOf<"mass/area", S>(
     above(value, "amount"),
@@ -104,7 +112,11 @@ const rateOf = <S extends string>(
  * Number(caught.in("lb/1000 ft2").toFixed(2)); // => 4.76
  * ```
  */
-export const spreadRate = <S extends string>(run: SpreadRun<S>): Quantity<"mass/area", S> => {
+export const spreadRate = <S extends string>(run: SpreadRun<S>): Quantity<"mass/area", S> =>
+  rateOfRun<S>(run);
+
+/** {@link spreadRate} of a run that was not read yet. */
+export const rateOfRun = <S extends string>(run: unknown): Quantity<"mass/area", S> => {
   const record = expectFields(
     run,
     [
@@ -123,12 +135,12 @@ export const spreadRate = <S extends string>(run: SpreadRun<S>): Quantity<"mass/
     "run",
     "a record with an amount and an area",
   );
-  const door = checks();
-  const amount = door.run(() => amountSpread(record));
-  const area = door.run(() => areaOfGround(record));
-  const passes = door.run(() => passesOf(record.passes));
-  door.done();
-  return rateOf(amount as unknown as Quantity<"mass", S>, area as Quantity<"area", "none">, passes as number);
+  const { amount, area, passes } = allOf({
+    amount: () => amountSpread<S>(record),
+    area: () => areaOfGround(record),
+    passes: () => passesOf(record.passes),
+  });
+  return rateOf(amount, area, passes);
 };
 
 /**
@@ -163,16 +175,14 @@ export const targetCatch = <S extends string>(
     "check",
     "a record with a rate and an area",
   );
-  const door = checks();
-  const found = door.run(() => fieldsOf(record, { rate: { dimension: "mass/area" } }));
-  const ground = door.run(() => areaOfGround(record));
-  const passes = door.run(() => passesOf(record.passes));
-  door.done();
-  const rate = (found as NonNullable<typeof found>).rate;
-  const area = ground as Quantity<"area", "none">;
+  const { rate, area, passes } = allOf({
+    rate: () => fieldsOf(record, { rate: { dimension: "mass/area" } }).rate,
+    area: () => areaOfGround(record),
+    passes: () => passesOf(record.passes),
+  });
   const metric = isMetric(area.unit);
   const value = metric
-    ? (rate.in("kg/ha") * area.in("m2") * (passes as number)) / 10_000
-    : (rate.in("lb/1000 ft2") * area.in("ft2") * (passes as number)) / 1000;
+    ? (rate.in("kg/ha") * area.in("m2") * passes) / 10_000
+    : (rate.in("lb/1000 ft2") * area.in("ft2") * passes) / 1000;
   return quantityOf<"mass", S>(above(value, "rate"), metric ? "kg" : "lb", rate.of, "rate");
 };

@@ -1,5 +1,5 @@
 import {
-  checks,
+  allOf,
   expectFields,
   expectNumber,
   fail,
@@ -7,7 +7,7 @@ import {
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
-import { above, fieldsOf, isMetric, type Length } from "../inputs.js";
+import { type AnyArea, above, fieldsOf, isMetric, type Length } from "../inputs.js";
 
 /**
  * The ground over which material was caught, or from which it was lost: exactly one of
@@ -18,7 +18,7 @@ import { above, fieldsOf, isMetric, type Length } from "../inputs.js";
  */
 export type TestArea =
   | (None<"length" | "width" | "swath" | "distance" | "circumference" | "turns"> & {
-      readonly area: Quantity<"area", "none">;
+      readonly area: AnyArea;
     })
   | (None<"area" | "swath" | "distance" | "circumference" | "turns"> & {
       readonly length: Length;
@@ -94,16 +94,16 @@ export const areaOfGround = (record: Readonly<Record<string, unknown>>): Quantit
     const { area } = fieldsOf(record, { area: { dimension: "area" } });
     return area;
   }
-  const needs = Object.fromEntries(
-    form.filter((key) => key !== "turns").map((key) => [key, { dimension: "length" }] as const),
-  );
-  const door = checks();
-  const found = door.run(() => fieldsOf(record, needs));
-  const turns = form.length === 3 ? door.run(() => expectNumber(record.turns, "turns", { above: 0 })) : 1;
-  door.done();
-  const [wide, long] = Object.values(found ?? {}) as unknown as readonly [Length, Length];
+  const length = (name: string): Length =>
+    fieldsOf({ length: record[name] }, { length: { dimension: "length" } }, name).length;
+  const [one, other] = form;
+  const { wide, long, turns } = allOf({
+    wide: () => length(one),
+    long: () => length(other),
+    turns: () => (form.length === 3 ? expectNumber(record.turns, "turns", { above: 0 }) : 1),
+  });
   const [unit, area] = isMetric(wide.unit) ? (["m", "m2"] as const) : (["ft", "ft2"] as const);
-  return quantity(above(wide.in(unit) * long.in(unit) * (turns as number), form[0]), area);
+  return quantity(above(wide.in(unit) * long.in(unit) * turns, one), area);
 };
 
 const wrongForm = (given: readonly string[], record: Readonly<Record<string, unknown>>): never => {

@@ -5,6 +5,7 @@ import {
   expectQuantity,
   fail,
   inUnit,
+  ofKind,
   perOf,
   type Quantity,
   quantityOf,
@@ -43,8 +44,7 @@ const rateOfRun = <S extends string>(
   const unit = isMetric(area.unit) ? "kg/ha" : "lb/1000 ft2";
   const rate = inUnit(caughtPerArea(pattern, catches, swath, area), unit);
   above(rate.value, "pattern.catches");
-  // A mass per area of what was caught, which the compiler knows from the pattern.
-  return rate as unknown as Quantity<"mass/area", S>;
+  return ofKind<"mass/area", S>(rate);
 };
 
 /**
@@ -135,8 +135,7 @@ export const overlappedVolume = <S extends string>(
       : quantityOf(profileOf(row).total / w, row.unit, row.of, "pattern.unit");
   const volume = inUnit(found, unit);
   above(volume.value, "pattern.catches");
-  // A volume per area of what was caught, which the compiler knows from the pattern.
-  return volume as unknown as Quantity<"volume/area", S>;
+  return ofKind<"volume/area", S>(volume);
 };
 
 /**

@@ -1,7 +1,17 @@
 import { exceeds } from "../../numeric/index.js";
-import { checks, expectFields, type Finding, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  type Finding,
+  fail,
+  likeQuantity,
+  numberIn,
+  ofKind,
+  type Quantity,
+  timesOf,
+} from "../../quantity/index.js";
 import { passesOf } from "../calibration/spread-rate.js";
-import { fieldsOf } from "../inputs.js";
+import { type AnyArea, fieldsOf } from "../inputs.js";
 
 /** A rate cut into passes over the same ground. */
 export interface PassRates<S extends string = string> {
@@ -49,50 +59,32 @@ export interface PassRates<S extends string = string> {
  * plan.load?.perPass.in("lb"); // => 20
  *
  * const nitrogen = { rate: quantity(1, "lb/1000 ft2", "N"), limit: quantity(0.9, "lb/1000 ft2", "N") };
- * passRates(nitrogen).findings.map((finding) => finding.code); // => ["limit/broken"]
+ * passRates(nitrogen).findings.map((finding) => finding.code); // => ["limit/exceeded"]
  * ```
  */
 export const passRates = <S extends string>(input: {
   readonly rate: Quantity<"mass/area", S>;
   readonly passes?: number;
-  readonly area?: Quantity<"area", "none">;
+  readonly area?: AnyArea;
   /** A stated limit on one application, compared with the sum of the passes. */
   readonly limit?: Quantity<"mass/area", NoInfer<S>>;
 }): PassRates<S> => {
   const record = expectFields(input, ["rate", "passes", "area", "limit"], "input", "a record with a rate");
-  const door = checks();
-  const found = door.run(() =>
-    fieldsOf(record, {
-      rate: { dimension: "mass/area" },
-      area: { dimension: "area", optional: true },
-      limit: { dimension: "mass/area", optional: true },
-    }),
-  );
-  const passes = door.run(() => passesOf(record.passes ?? 2)) as number;
-  door.done();
-  const { rate, area, limit } = found as NonNullable<typeof found>;
+  const { passes, found } = allOf({
+    found: () =>
+      fieldsOf(record, {
+        rate: { dimension: "mass/area" },
+        area: { dimension: "area", optional: true },
+        limit: { dimension: "mass/area", optional: true },
+      }),
+    passes: () => passesOf(record.passes ?? 2),
+  });
+  const { rate, area, limit } = found;
   if (limit !== undefined && limit.of !== rate.of) {
     fail("substance/mismatch", "limit", limit, `a limit on ${rate.of}, as the rate`);
   }
-  const total = rate as unknown as Quantity<"mass/area", S>;
-  const amount = area && (rate.times(area) as unknown as Quantity<"mass", S>);
-  const over = limit !== undefined && exceeds(rate.value, limit.in(rate.unit as "lb/acre"));
-  const finding: Finding | undefined =
-    over && limit
-      ? {
-          code: "limit/broken",
-          severity: "warning",
-          path: "rate",
-          params: {
-            total: rate.value,
-            unit: rate.unit,
-            of: rate.of,
-            limit: limit.in(rate.unit as "lb/acre"),
-          },
-          text: `The ${passes} passes together put down ${rate}, above the stated limit of ${limit}. A limit counts the sum of the passes.`,
-          source: "the limit that was stated",
-        }
-      : undefined;
+  const total = ofKind<"mass/area", S>(rate);
+  const amount = area && ofKind<"mass", S>(timesOf(rate, area));
   return {
     type: "pass-rates",
     version: 1,
@@ -100,11 +92,30 @@ export const passRates = <S extends string>(input: {
     perPass: perPass(total, passes),
     total,
     ...(amount && { load: { perPass: perPass(amount, passes), total: amount } }),
-    findings: finding ? [finding] : [],
+    findings: limit ? overLimit(rate, limit, passes) : [],
     checked: limit ? [`the sum of ${passes} passes against the stated limit of ${limit}`] : [],
     notChecked: limit ? [] : ["the sum of the passes against a limit, for none was stated"],
   };
 };
 
+const overLimit = (
+  rate: Quantity<"mass/area", "none">,
+  limit: Quantity<"mass/area", "none">,
+  passes: number,
+): readonly Finding[] => {
+  const most = numberIn(limit, rate.unit);
+  if (!exceeds(rate.value, most)) return [];
+  return [
+    {
+      code: "limit/exceeded",
+      severity: "warning",
+      path: "rate",
+      params: { total: rate.value, unit: rate.unit, of: rate.of, limit: most },
+      text: `The ${passes} passes together put down ${rate}, above the stated limit of ${limit}. A limit counts the sum of the passes.`,
+      source: "the limit that was stated",
+    },
+  ];
+};
+
 const perPass = <D extends string, S extends string>(whole: Quantity<D, S>, passes: number): Quantity<D, S> =>
-  quantityOf<D, S>(whole.value / passes, whole.unit, whole.of, "rate");
+  likeQuantity(whole, whole.value / passes);

@@ -1,4 +1,4 @@
-import { expectFields, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import { expectFields, fail, ofKind, type Quantity, quantityOf } from "../../quantity/index.js";
 import type { ProductSubstance } from "../rate/rate.js";
 import {
   amountOf,
@@ -88,10 +88,10 @@ export const concentrateFor = <
   return {
     type: "dilution",
     version: 1,
-    product,
+    product: ofKind<MeasuredOut<C>, P>(product),
     // Within the guard the concentrate is sprayed as it is, and there is no carrier to speak of.
     ...(measure === finished.measure && {
-      carrier: quantityOf(Math.max(0, carrier), unit, "water", "carrier"),
+      carrier: quantityOf<MeasuredOut<C>, "water">(Math.max(0, carrier), unit, "water", "carrier"),
     }),
-  } as unknown as Dilution<MeasuredOut<C>, P>;
+  };
 };

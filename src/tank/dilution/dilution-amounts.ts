@@ -1,4 +1,4 @@
-import { allOf, expectFields, expectNumber, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, expectFields, expectNumber, fail, type Quantity, quantityOf } from "../../quantity/index.js";
 import { sprayOf } from "../inputs.js";
 import type { ProductSubstance } from "../rate/rate.js";
 
@@ -63,13 +63,10 @@ export const dilutionAmounts = <const P extends ProductSubstance = "product">(in
   return {
     type: "dilution-amounts",
     version: 1,
-    product: quantity(amount, unit as "gal", product as "product") as unknown as Quantity<"volume", P>,
-    carrier: quantity(value - amount, unit as "gal", "water"),
+    product: quantityOf<"volume", P>(amount, unit, product, "product"),
+    carrier: quantityOf<"volume", "water">(value - amount, unit, "water", "carrier"),
     finished,
-    share: quantity(100 / whole, "% v/v", `${product}/spray` as "product/spray") as unknown as Quantity<
-      "volume/volume",
-      `${P}/spray`
-    >,
+    share: quantityOf<"volume/volume", `${P}/spray`>(100 / whole, "% v/v", `${product}/spray`, "parts"),
   };
 };
 

@@ -39,7 +39,7 @@ export const expectStrength = (input: unknown, path: string, bottom: "spray" | "
   const [top, whole] = q.of.split("/") as [string, string?];
   const fits = bottom === "spray" ? whole === "spray" : /^product(:[^/]+)?$/.test(whole ?? "");
   if (!fits) return fail("substance/mismatch", path, q, `a strength in the ${bottom}, such as ai/${bottom}`);
-  const strength = (q as unknown as Quantity<"mass/mass", "none">).in(units[dimension] as "kg/kg");
+  const strength = numberIn(q, units[dimension]);
   if (strength <= 0) return fail("range", path, q, "more than zero");
   if (dimension !== "mass/volume" && strength > 1 + 1e-9) return fail("range", path, q, "100 % or less");
   return { dimension, value: strength, top, bottom: whole as string };

@@ -1,4 +1,4 @@
-import { expectFields, fail, type Quantity, unitSystem } from "../../quantity/index.js";
+import { expectFields, fail, ofKind, type Quantity, unitSystem } from "../../quantity/index.js";
 import type { ProductSubstance } from "../rate/rate.js";
 import {
   amountOf,
@@ -53,5 +53,5 @@ export const finishedFrom = <
     fail("infeasible", "strength", input.strength, "a spray no stronger than the concentrate");
   }
   const unit = measure === "volume" ? given.unit : unitSystem(given.unit) === "metric" ? "L" : "gal";
-  return amountOf(liters, "volume", unit, "spray") as unknown as Quantity<"volume", "spray">;
+  return ofKind<"volume", "spray">(amountOf(liters, "volume", unit, "spray"));
 };

@@ -2,7 +2,8 @@ import {
   allOf,
   expectFields,
   fail,
-  numberIn,
+  inUnit,
+  ofKind,
   type Quantity,
   quantityOf,
   unitSystem,
@@ -10,6 +11,9 @@ import {
 import { sprayOf } from "../inputs.js";
 import type { ProductSubstance } from "../rate/rate.js";
 import { expectConcentrate, expectStrength } from "./dilution-strength.js";
+
+/** How the spray of a concentrate of this measure is measured: by weight per volume, or by volume. */
+type MadeOf<C extends string> = C extends "volume/volume" ? "volume/volume" : "mass/volume";
 
 /**
  * The strength of a finished spray into which an amount of concentrate went, `C2 = C1 V1 / V2`: as a
@@ -43,7 +47,7 @@ export const strengthOf = <
   readonly product: Quantity<C extends "mass/mass" ? "mass" : "volume", P>;
   readonly concentration: Quantity<C, `${A}/${NoInfer<P>}`>;
   readonly finished: Quantity<"volume", "spray">;
-}): Quantity<C extends "volume/volume" ? "volume/volume" : "mass/volume", `${A}/spray`> => {
+}): Quantity<MadeOf<C>, `${A}/spray`> => {
   expectFields(input, ["product", "concentration", "finished"]);
   const inProduct = expectStrength(input.concentration, "concentration", "product");
   const { product, finished } = allOf({
@@ -61,12 +65,10 @@ export const strengthOf = <
   const value = (amount * inProduct.value) / liters;
   const of = `${inProduct.top}/spray`;
   if (inProduct.dimension === "volume/volume") {
-    return quantityOf(value * 100, "% v/v", of, "strength") as never;
+    return ofKind<MadeOf<C>, `${A}/spray`>(quantityOf(value * 100, "% v/v", of, "strength"));
   }
   const weight = quantityOf(value, "kg/L", of, "strength");
-  return (
-    unitSystem(finished.unit) === "metric"
-      ? weight
-      : quantityOf(numberIn(weight, "lb/gal"), "lb/gal", of, "strength")
-  ) as never;
+  return ofKind<MadeOf<C>, `${A}/spray`>(
+    unitSystem(finished.unit) === "metric" ? weight : inUnit(weight, "lb/gal"),
+  );
 };

@@ -146,10 +146,10 @@ export const areaOf = (
   path: string = "area",
 ): Quantity<"area", NeutralSubstance> => {
   if (input === undefined) fail("missing", path, input, "an area, because the rate is per area");
-  const area = expectQuantity(input, { dimension: "area", bound }, path);
-  // Its tag is one of these, which the type of what was read cannot know.
+  // Its tag is looked at next.
+  const area = expectQuantity<"area", NeutralSubstance>(input, { dimension: "area", bound }, path);
   return neutral.includes(area.of)
-    ? (area as unknown as Quantity<"area", NeutralSubstance>)
+    ? area
     : fail("substance/mismatch", path, area, "an area of none, treated, gross or plan");
 };
 

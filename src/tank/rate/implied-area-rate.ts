@@ -2,6 +2,7 @@ import {
   allOf,
   expectFields,
   fail,
+  ofKind,
   perOf,
   type Quantity,
   quantityOf,
@@ -97,7 +98,7 @@ export const strengthForAreaRate = <const S extends string, D extends "mass" | "
   const of = `${read.product}/spray`;
   // Read again: more than all of the spray cannot be.
   const { rate } = expectRate({ value: strength.value, unit: strength.unit, of }, "rate");
-  return rate as unknown as Quantity<`${D}/volume`, InSpray<S>>;
+  return ofKind<`${D}/volume`, InSpray<S>>(rate);
 };
 
 const perAreaOf = (input: unknown): ReadRate => {

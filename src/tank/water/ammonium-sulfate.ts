@@ -59,13 +59,12 @@ const source: Citation = {
 };
 
 const rate = <Id extends string>(poundsPer100Gallons: number, id: Id): AmmoniumSulfateRate<Id> =>
-  // Its substance follows from the id, which the compiler knows from the call.
-  quantityOf(
+  quantityOf<"mass/volume", `product:${Id}/spray`>(
     poundsPer100Gallons / 100,
     "lb/gal",
     `product:${id}/spray`,
     "ions",
-  ) as unknown as AmmoniumSulfateRate<Id>;
+  );
 
 /**
  * The least ammonium sulfate that overcomes the cations of a hard water, by the published equation:

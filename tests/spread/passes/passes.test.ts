@@ -23,7 +23,7 @@ describe("passRates", () => {
     const nitrogen = (value: number) => quantity(value, "lb/1000 ft2", "N");
     const over = passRates({ rate: nitrogen(1.2), limit: nitrogen(0.9) });
     expect(over.perPass.value).toBe(0.6);
-    expect(over.findings.map(({ code }) => code)).toEqual(["limit/broken"]);
+    expect(over.findings.map(({ code }) => code)).toEqual(["limit/exceeded"]);
     expect(passRates({ rate: nitrogen(0.9), limit: nitrogen(0.9) }).findings).toEqual([]);
     const acre = passRates({ rate: nitrogen(1), limit: quantity(43.56, "lb/acre", "N") });
     expect(acre.findings).toEqual([]);
