@@ -8,9 +8,8 @@ export type { NutrientRates } from "./rates/nutrient-rates.js";
 // entry: one application: its fields, its reading, and how limits see it.
 export type { Ledger, LedgerEntry, LedgerWeather } from "./entry/ledger-entry.js";
 
-// book: the ledger: corrections, totals, CSV and record schemes.
+// book: the ledger: corrections, totals and record schemes.
 export { ledger, ledgerWith, standingEntries } from "./book/ledger.js";
-export { type LedgerReading, ledgerCsv, ledgerFromCsv, type UnreadLine } from "./book/ledger-csv.js";
 export { type LedgerTotals, ledgerTotals } from "./book/ledger-totals.js";
 export {
   euPlantProtectionRecord,
@@ -21,3 +20,7 @@ export {
   usRestrictedUseRecord,
   usWorkerProtectionRecord,
 } from "./book/record-schemes.js";
+
+// csv: a ledger as a table that other programs open, and back.
+export { ledgerCsv } from "./csv/ledger-csv.js";
+export { type LedgerReading, ledgerFromCsv, type UnreadLine } from "./csv/ledger-from-csv.js";

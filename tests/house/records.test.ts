@@ -10,7 +10,6 @@ const parts: ReadonlySet<string> = new Set([
   "checks",
   "expectFields",
   "expectRecord",
-  "ledgerFromCsv",
   "quantitySchema",
   "readQuantity",
   "tryWorkOrder",

@@ -1,5 +1,6 @@
 import { type CivilDate, compareDates, isCivilDate } from "../../calendar/index.js";
 import { type Checks, checks, fail, Quantity, shown } from "../../quantity/index.js";
+import { idKey, otherId } from "../entry/entry-id.js";
 import { type Asked, entryRow, type Labels, noLabels } from "../entry/entry-row.js";
 import { type History, type HistoryRow, historyOf } from "../entry/history.js";
 import type { Ledger, LedgerEntry } from "../entry/ledger-entry.js";
@@ -7,17 +8,25 @@ import { readEntry } from "../entry/read-entry.js";
 
 /** Tells what is wrong with the ids of entries and with what they correct; problems go to `door`. */
 export const readCorrections = (entries: readonly LedgerEntry[], path: string, door: Checks): void => {
-  const seen = new Map<string, number>();
+  const seen = new Map<string, string>();
   const replaced = new Map<string, string>();
   entries.forEach((entry, i) => {
     const { id, corrects } = entry;
-    if (seen.has(id)) {
-      const expected = "an id that no other entry has";
+    const key = idKey(id);
+    const alike = seen.get(key);
+    if (alike !== undefined) {
+      const expected = otherId(id, alike, "entry");
       door.add({ code: "duplicate", path: `${path}[${i}].id`, got: shown(id), expected });
     }
-    if (corrects !== undefined && !seen.has(corrects)) {
-      const expected = "the id of an entry that stands before this one";
-      door.add({ code: "missing", path: `${path}[${i}].corrects`, got: shown(corrects), expected });
+    if (corrects !== undefined && seen.get(idKey(corrects)) !== corrects) {
+      const near = seen.get(idKey(corrects));
+      door.add({
+        code: "missing",
+        path: `${path}[${i}].corrects`,
+        got: shown(corrects),
+        expected: "the id of an entry that stands before this one",
+        ...(near === undefined ? {} : { suggestion: near }),
+      });
     }
     const by = corrects === undefined ? undefined : replaced.get(corrects);
     if (by !== undefined && corrects !== undefined) {
@@ -31,7 +40,7 @@ export const readCorrections = (entries: readonly LedgerEntry[], path: string, d
       });
     }
     if (corrects !== undefined) replaced.set(corrects, id);
-    seen.set(id, i);
+    if (alike === undefined) seen.set(key, id);
   });
 };
 
@@ -108,8 +117,9 @@ export const ledgerWith = (ledger: Ledger, entry: LedgerEntry): Ledger => {
   readEntry(entry, "entry", door, noLabels());
   if (door.count() === 0) {
     const { id, corrects } = entry;
-    if (entries.some((other) => other.id === id))
-      fail("duplicate", "entry.id", id, "an id that no other entry has");
+    const key = idKey(id);
+    const alike = entries.find((other) => idKey(other.id) === key);
+    if (alike !== undefined) fail("duplicate", "entry.id", id, otherId(id, alike.id, "entry"));
     if (corrects !== undefined) {
       const by = entries.find((other) => other.corrects === corrects);
       if (by !== undefined) {

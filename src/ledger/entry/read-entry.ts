@@ -16,6 +16,8 @@ import {
   unreadable,
 } from "../../quantity/index.js";
 import { civilDateAt } from "../civil-date-at.js";
+import { expectStated } from "../stated.js";
+import { expectId } from "./entry-id.js";
 import { type Labels, labelOf } from "./entry-row.js";
 import type { LedgerEntry, LedgerWeather } from "./ledger-entry.js";
 import { readContents, readSupplies } from "./read-supplies.js";
@@ -25,12 +27,13 @@ const flag: Reader = expectFlag;
 const quantityIn =
   (dimension: string, bound: "positive" | "non-negative" | "any", of = "none"): Reader =>
   (input, path) =>
-    expectQuantity(withSubstance(input, of), { dimension, of, bound }, path);
+    expectQuantity(withSubstance(input, of, path), { dimension, of, bound }, path);
 
 /** A volume of spray or an area reads the same with and without its substance. */
-const withSubstance = (input: unknown, of: string): unknown => {
-  const { value, unit, of: stated } = Object(input) as { value?: number; unit?: string; of?: string };
-  return stated === undefined || stated === "none" || (of === "none" && /^(treated|gross|plan)$/.test(stated))
+const withSubstance = (input: unknown, of: string, path: string): unknown => {
+  const { value, unit, of: stated } = expectStated(input, path, "a quantity");
+  const neutral = stated === "treated" || stated === "gross" || stated === "plan";
+  return stated === undefined || stated === "none" || (of === "none" && neutral)
     ? { value, unit, of }
     : input;
 };
@@ -44,7 +47,7 @@ const time: Reader = (input, path) =>
 const productAmount =
   (dimensions: readonly string[]): Reader =>
   (input, path) => {
-    const { value, unit, of } = expectRecord(input, path, "an amount of product");
+    const { value, unit, of } = expectStated(input, path, "an amount of product");
     if (of !== undefined && of !== "none" && !/^product(:[^/:]+)?$/.test(String(of)))
       fail("substance/mismatch", `${path}.of`, of, "product");
     expectNumber(value, `${path}.value`, { min: 0 });
@@ -60,6 +63,7 @@ const weatherReaders: { readonly [K in keyof Required<LedgerWeather>]: Reader } 
   windFrom: text,
   temperature: quantityIn("temperature", "any"),
   humidity: (input, path) => {
+    expectStated(input, path, "a quantity");
     const q = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
     return q.value <= 100 ? q : fail("range", path, q, "at most 100 %");
   },
@@ -67,7 +71,7 @@ const weatherReaders: { readonly [K in keyof Required<LedgerWeather>]: Reader } 
 };
 
 const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
-  id: (input, path) => expectText(input, path, "an id that no other entry has"),
+  id: expectId,
   // An entry is plain JSON: a date object has to be turned into its text first.
   date: (input, path) =>
     typeof input === "object" && input !== null
@@ -97,7 +101,7 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
       : fail("type", path, typeof input, "a grade such as 24-0-11, or an analysis"),
   slowNitrogen: (input, path) =>
     unreadable(input, path).length === 0
-      ? expectRecord(input, path, "percent of product, of N:slow/product")
+      ? expectStated(input, path, "percent of product, of N:slow/product")
       : fail("type", path, "a record that cannot be read", "percent of product, of N:slow/product"),
   density: quantityIn("mass/volume", "positive"),
   contents: readContents,
@@ -106,7 +110,7 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
   supplies: (input, path) => {
     const list = expectList(input, path, "nutrient or active ingredient");
     for (const [i, item] of list.entries()) {
-      const { of } = expectRecord(item, `${path}[${i}]`, "an amount per area");
+      const { of } = expectStated(item, `${path}[${i}]`, "an amount per area");
       if (of !== undefined && typeof of !== "string")
         fail("type", `${path}[${i}].of`, "no text", "a substance, such as N");
     }
@@ -127,7 +131,7 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
   reEntryHours: (input, path) => expectNumber(input, path, { min: 0, max: 8784 }),
   weather: (input) => input,
   note: text,
-  corrects: text,
+  corrects: expectId,
   voids: flag,
 };
 
@@ -148,7 +152,7 @@ let latestProduct: string | undefined;
 
 const isProductId = (text: string): boolean => {
   if (text === latestProduct) return true;
-  const known = isSubstance(`product:${text}`);
+  const known = !text.includes("/") && isSubstance(`product:${text}`);
   if (known) latestProduct = text;
   return known;
 };

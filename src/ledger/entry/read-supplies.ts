@@ -5,7 +5,6 @@ import {
   checks,
   expectList,
   expectNumber,
-  expectRecord,
   fail,
   isSubstance,
   type Quantity,
@@ -14,6 +13,7 @@ import {
 } from "../../quantity/index.js";
 import { readAreaAmount } from "../rates/limited-name.js";
 import { inUnit, type NutrientRates, nitrogenParts } from "../rates/nutrient-rates.js";
+import { expectStated } from "../stated.js";
 
 type Any = Quantity<string, string>;
 
@@ -75,7 +75,7 @@ export const readSupplies = (input: readonly unknown[], path: string, door: Chec
 
 /** What a product holds beside nutrients, by weight or by weight per volume. */
 export const readContent = (input: unknown, path: string): Any => {
-  const { of, unit, value } = expectRecord(input, path, "a content");
+  const { of, unit, value } = expectStated(input, path, "a content");
   if (typeof of !== "string" || !isSubstance(of) || !/^(ai|ae|other)(:[^/]+)?\/product$/.test(of))
     fail("substance/mismatch", `${path}.of`, of, "what a product holds, such as ai:prodiamine/product", {
       ...(/^(ai|ae|other):[^/]+$/.test(String(of)) && { suggestion: `${of}/product` }),

@@ -1,11 +1,5 @@
-import {
-  expectNumber,
-  expectRecord,
-  fail,
-  isSubstance,
-  type Quantity,
-  quantityOf,
-} from "../../quantity/index.js";
+import { expectNumber, fail, isSubstance, type Quantity, quantityOf } from "../../quantity/index.js";
+import { expectStated } from "../stated.js";
 
 /** Whether a text names something that a limit or a ledger can be about: a nutrient, an ai, an ae or a product with its id. */
 export const isLimitedName = (of: unknown): of is string =>
@@ -29,7 +23,7 @@ export const limitedName = (input: unknown, path: string): string =>
 
 /** An amount of one of these per area. */
 export const readAreaAmount = (input: unknown, path: string): Quantity<string, string> => {
-  const { of, unit, value } = expectRecord(input, path, "an amount per area");
+  const { of, unit, value } = expectStated(input, path, "an amount per area");
   if (of === undefined) fail("missing", `${path}.of`, of, wantedName);
   const name = limitedName(of, `${path}.of`);
   expectNumber(value, `${path}.value`, { min: 0 });

@@ -4,8 +4,6 @@ import {
   euPlantProtectionRecord,
   type LedgerEntry,
   ledger,
-  ledgerCsv,
-  ledgerFromCsv,
   ledgerTotals,
   ledgerWith,
   missingForRecord,
@@ -13,72 +11,7 @@ import {
   usRestrictedUseRecord,
   usWorkerProtectionRecord,
 } from "../../../src/ledger/index.js";
-import type { RatewrightError } from "../../../src/quantity/index.js";
-import { runs } from "../../properties.js";
-
-const problems = (call: () => unknown): readonly string[] => {
-  try {
-    call();
-  } catch (error) {
-    return (error as RatewrightError).problems.map(({ code, path }) => `${code} ${path}`);
-  }
-  return [];
-};
-
-const full: LedgerEntry = {
-  id: "2026-007",
-  date: "2026-05-26",
-  start: "07:30-05:00",
-  end: "08:15-05:00",
-  parts: ["bowling lawn", "green; upper \\ lower"],
-  area: { value: 14_400, unit: "ft2" },
-  product: "regulator-a",
-  productName: 'regulator "A", 120 g/L EC',
-  form: "liquid",
-  density: { value: 1.02, unit: "kg/L" },
-  contents: [{ value: 120, unit: "g/L", of: "ai:trinexapac-ethyl/product" }],
-  amount: { value: 1.8, unit: "fl oz", of: "product" },
-  treatment: "regulate the lawn",
-  target: "clippings",
-  method: "boom sprayer",
-  site: "bowling lawn",
-  location: "Alder Bank Park",
-  registrationNumber: "0000-00",
-  activeIngredient: "trinexapac-ethyl",
-  restrictedUse: false,
-  lot: "L-7",
-  applicator: "A. Crew",
-  certificate: "C-1",
-  carrierVolume: { value: 14.4, unit: "gal", of: "spray" },
-  reEntryHours: 12,
-  weather: {
-    wind: { value: 5.5, unit: "mi/h" },
-    windFrom: "SW",
-    temperature: { value: 68, unit: "°F" },
-    humidity: { value: 55, unit: "%" },
-    sky: "overcast",
-  },
-  note: "first line\nsecond line",
-};
-const fed: LedgerEntry = {
-  id: "2026-001",
-  date: "2026-04-20",
-  parts: ["north pitch"],
-  area: { value: 5518.44, unit: "m2" },
-  product: "feed-a",
-  analysis: "24-0-11",
-  slowNitrogen: { value: 12, unit: "% w/w", of: "N:slow/product" },
-  amount: { value: 101.1, unit: "kg" },
-};
-const stated: LedgerEntry = {
-  id: "2026-002",
-  date: "2026-04-21",
-  supplies: [
-    { value: 0.4, unit: "lb/1000 ft2", of: "N" },
-    { value: 0.1, unit: "lb/1000 ft2", of: "N:slow" },
-    { value: 0.1, unit: "lb/1000 ft2", of: "P2O5" },
-  ],
-};
+import { fed, full, problems, stated } from "../helpers.js";
 
 describe("ledger", () => {
   test("tells everything that is wrong with its entries, with paths", () => {
@@ -205,116 +138,6 @@ describe("ledgerTotals", () => {
         expect(total([...entries].reverse())).toBeCloseTo(sum, 9);
       }),
     );
-  });
-});
-
-describe("CSV", () => {
-  test("goes out and comes back, quotes, newlines and all units", () => {
-    const season = ledger([
-      fed,
-      stated,
-      full,
-      { id: "fix", date: "2026-04-20", corrects: fed.id, voids: true },
-    ]);
-    const text = ledgerCsv(season);
-    expect(text.split("\r\n")[0]).toContain("area [m2],area [ft2]");
-    expect(text).toContain("supplies [lb/1000 ft2 of N:slow]");
-    expect(text).toContain('"regulator ""A"", 120 g/L EC"');
-    const read = ledgerFromCsv(text);
-    expect(read).toEqual({ ledger: season, unread: [], problems: [] });
-    // The same through a spreadsheet that writes LF and a byte order mark.
-    expect(ledgerFromCsv(`\uFEFF${text.replace(/\r\n/g, "\n")}`)).toEqual(read);
-  });
-
-  test("any entry that a ledger takes", () => {
-    const text = fc
-      .string({ minLength: 1, unit: fc.constantFrom("a", '"', ",", "\n", ";", "\\", "[", "=", "é") })
-      .filter((t) => t.trim() !== "");
-    const stat = (units: readonly string[]) =>
-      fc.record({ value: fc.double({ min: 1e-6, max: 1e6, noNaN: true }), unit: fc.constantFrom(...units) });
-    fc.assert(
-      fc.property(
-        fc.array(
-          fc.record(
-            {
-              parts: fc.uniqueArray(text, { minLength: 1, maxLength: 3 }),
-              note: text,
-              area: stat(["ft2", "m2", "acre"]),
-              carrierVolume: stat(["gal", "L"]),
-              restrictedUse: fc.boolean(),
-            },
-            { requiredKeys: [] },
-          ),
-          { minLength: 1, maxLength: 4 },
-        ),
-        (list) => {
-          const season = ledger(
-            list.map((more, i) => ({ ...more, id: `e${i}`, date: "2026-05-01" as const })),
-          );
-          expect(ledgerFromCsv(ledgerCsv(season))).toEqual({ ledger: season, unread: [], problems: [] });
-        },
-      ),
-      runs(200),
-    );
-  });
-
-  test("a damaged line is told with its number, and nothing else is lost", () => {
-    const lines = [
-      "id,date,area [ft2],note",
-      'a,2026-05-01,1000,"two',
-      'lines"',
-      "b,2026-05-02,1000", // a cell short
-      'c,2026-05-03,1000,"never closed',
-      "d,2026-05-04,1 000,x", // not a number
-      'e,2026-05-05,1000,"closed" and more',
-      "f,2026-05-06,1000,",
-      "a,2026-05-07,1000,again", // an id twice
-      "g,2026-05-08,-5,x",
-      'h,2026-05-09,1000,a 6" pipe', // a bare quote
-      "i,2026-05-10,1000,last",
-    ];
-    const read = ledgerFromCsv(lines.join("\r\n"));
-    expect(read.ledger.entries.map(({ id }) => id)).toEqual(["a", "f", "i"]);
-    expect(read.ledger.entries[0]?.note).toBe("two\r\nlines");
-    expect(read.unread.map(({ line, problems: [p] }) => `${line} ${p?.code} ${p?.path}`)).toEqual([
-      "4 text line 4",
-      "5 text line 5",
-      "6 text line 6.area",
-      "7 text line 7",
-      "9 duplicate line 9.id",
-      "10 range line 10.area",
-      "11 text line 11",
-    ]);
-    expect(read.unread[2]?.text).toBe("d,2026-05-04,1 000,x");
-  });
-
-  test("a stray quote that another line seems to close costs one line", () => {
-    const read = ledgerFromCsv(
-      'id,date,note\r\na,2026-05-01,"stray\r\nb,2026-05-02,"good"\r\nc,2026-05-03,x\r\n',
-    );
-    expect(read.ledger.entries.map(({ id }) => id)).toEqual(["b", "c"]);
-    expect(read.unread.map(({ line }) => line)).toEqual([2]);
-  });
-
-  test("a correction whose original is lost stays and is told", () => {
-    const read = ledgerFromCsv("id,date,corrects\r\na,2026-05-99,\r\nb,2026-05-01,a\r\n");
-    expect(read.ledger.entries.map(({ id }) => id)).toEqual(["b"]);
-    expect(read.problems.map(({ code, path }) => `${code} ${path}`)).toEqual(["missing entries[0].corrects"]);
-  });
-
-  test("a head without units or with unknown columns is refused as a whole", () => {
-    expect(problems(() => ledgerFromCsv("id,date,area,colour,amount [lbs]\r\n"))).toEqual([
-      'missing head "area"',
-      'type head "colour"',
-      'unit/unknown head "amount [lbs]"',
-    ]);
-    expect(problems(() => ledgerFromCsv("date\r\n"))).toEqual(["missing head"]);
-    expect(problems(() => ledgerFromCsv(""))).toEqual(["missing text"]);
-  });
-
-  test("one figure in two units on one line is refused", () => {
-    const read = ledgerFromCsv("id,date,area [ft2],area [m2]\r\na,2026-05-01,1000,93\r\n");
-    expect(read.unread[0]?.problems[0]?.code).toBe("conflict");
   });
 });
 

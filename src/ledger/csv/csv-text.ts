@@ -1,6 +1,7 @@
-/** One record of a CSV text: its cells, and the physical line on which it begins, from 1. */
+/** One record of a CSV text: its cells, the physical line on which it begins, from 1, and its text as it stands. */
 export interface CsvRecord {
   readonly line: number;
+  readonly text: string;
   readonly cells: readonly string[];
 }
 
@@ -46,9 +47,23 @@ const recordAt = (text: string, at: number): { cells: string[]; end: number; why
   return { cells, end: i };
 };
 
+const lineEnd = /\r\n|\r|\n/g;
+
+/** The physical lines of a text. */
+export const linesOf = (text: string): readonly string[] => text.split(lineEnd);
+
+/** Where the physical line that holds a place ends, its line end included. */
+const endOfLine = (text: string, at: number): number => {
+  lineEnd.lastIndex = at;
+  return lineEnd.exec(text) === null ? text.length : lineEnd.lastIndex;
+};
+
+/** A text without the end of its last line. */
+const withoutLineEnd = (text: string): string => text.replace(/(\r\n|\r|\n)$/, "");
+
 /**
  * Reads CSV as RFC 4180 writes it: cells between commas, quotes doubled inside quotes, lines that end
- * with CR LF or LF. A damaged record costs its first physical line and no other: reading goes on with the
+ * with CR LF, LF or CR. A damaged record costs its first physical line and no other: reading goes on with the
  * next line, so that one stray quote does not swallow the rest.
  */
 export const readCsv = (
@@ -62,20 +77,22 @@ export const readCsv = (
   while (at < text.length) {
     const { cells, end, why } = recordAt(text, at);
     const width = records[0]?.cells.length;
-    const spans = text.slice(at, end).trimEnd().includes("\n");
+    const raw = withoutLineEnd(text.slice(at, end));
+    const lines = linesOf(raw).length;
     // A record over several lines that has the wrong number of cells began with a stray quote.
     const wrong =
       why ??
-      (spans && width !== undefined && cells.length !== width ? "a quote that is never closed" : undefined);
+      (lines > 1 && width !== undefined && cells.length !== width
+        ? "a quote that is never closed"
+        : undefined);
     if (wrong === undefined) {
-      if (!(cells.length === 1 && cells[0] === "")) records.push({ line, cells });
-      line += text.slice(at, end).split("\n").length - 1;
+      if (!(cells.length === 1 && cells[0] === "")) records.push({ line, text: raw, cells });
+      line += lines;
       at = end;
       continue;
     }
-    const newline = text.indexOf("\n", at);
-    const next = newline < 0 ? text.length : newline + 1;
-    damaged.push({ line, text: text.slice(at, next).trimEnd(), why: wrong });
+    const next = endOfLine(text, at);
+    damaged.push({ line, text: withoutLineEnd(text.slice(at, next)), why: wrong });
     line++;
     at = next;
   }

@@ -1,0 +1,22 @@
+import { expectText, fail, type Reader, shown } from "../../quantity/index.js";
+
+/** What nobody sees: control characters, line ends, marks without a width. */
+const unseen = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/u;
+
+/** Takes a text that stands on one line and holds nothing that nobody sees, or throws. */
+export const expectId: Reader = (input, path) => {
+  const id = expectText(input, path, "an id that no other entry has");
+  return unseen.test(id)
+    ? fail("type", path, id, "an id on one line, without tabs, control characters or marks that nobody sees")
+    : id;
+};
+
+/** What tells ids apart: "a 1", "a  1" and "a 1 " are one id to whoever reads them. */
+export const idKey = (id: string): string =>
+  /[^\x21-\x7e]/.test(id) ? id.normalize("NFC").trim().replace(/\s+/g, " ") : id;
+
+/** What an id should have been, beside one that is the same or reads the same. */
+export const otherId = (id: string, alike: string, each: "entry" | "line"): string =>
+  id === alike
+    ? `an id that no other ${each} has`
+    : `an id that differs from ${shown(alike)} by more than blanks or the way its letters are stored`;
