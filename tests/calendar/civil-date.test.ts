@@ -1,17 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays, civilDate, isCivilDate } from "../../src/calendar/index.js";
-import { type Problem, RatewrightError } from "../../src/quantity/index.js";
-
-const problem = (run: () => unknown): Problem => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems[0] as Problem;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-};
+import { errorOf } from "../errors.js";
 
 describe("civilDate", () => {
   test("takes ISO text and objects whose text is that", () => {
@@ -22,7 +12,7 @@ describe("civilDate", () => {
   });
 
   test("a list is no date, whatever its text", () => {
-    expect(problem(() => civilDate(["2026-05-01"] as never))).toMatchObject({ code: "date", path: "date" });
+    expect(errorOf(() => civilDate(["2026-05-01"] as never))).toMatchObject({ code: "date", path: "date" });
   });
 
   test.each([
@@ -41,29 +31,29 @@ describe("civilDate", () => {
     " 2026-05-01",
     "",
   ])("refuses %j", (text) => {
-    expect(problem(() => civilDate(text, "visit.date"))).toMatchObject({ code: "date", path: "visit.date" });
+    expect(errorOf(() => civilDate(text, "visit.date"))).toMatchObject({ code: "date", path: "visit.date" });
     expect(isCivilDate(text)).toBe(false);
   });
 
   test("says how many days the month has", () => {
-    expect(problem(() => civilDate("2026-02-29")).expected).toBe("a day that exists: 2026-02 has 28 days");
+    expect(errorOf(() => civilDate("2026-02-29")).expected).toBe("a day that exists: 2026-02 has 28 days");
   });
 
   test("refuses a Date and says what to pass, also one of another realm", () => {
-    const found = problem(() => civilDate(new Date(0) as never));
+    const found = errorOf(() => civilDate(new Date(0) as never));
     expect(found).toMatchObject({ code: "date", got: "a Date", suggestion: "the day as text, YYYY-MM-DD" });
   });
 
   test("offers the readings of other notations", () => {
-    expect(problem(() => civilDate("5/1/2026")).choices).toEqual(["2026-05-01", "2026-01-05"]);
-    expect(problem(() => civilDate("5/25/2026")).suggestion).toBe("2026-05-25");
-    expect(problem(() => civilDate("25.5.2026")).suggestion).toBe("2026-05-25");
-    expect(problem(() => civilDate("2026-5-1")).suggestion).toBe("2026-05-01");
-    expect(problem(() => civilDate("99/99/2026"))).not.toHaveProperty("suggestion");
+    expect(errorOf(() => civilDate("5/1/2026")).problems[0]?.choices).toEqual(["2026-05-01", "2026-01-05"]);
+    expect(errorOf(() => civilDate("5/25/2026")).suggestion).toBe("2026-05-25");
+    expect(errorOf(() => civilDate("25.5.2026")).suggestion).toBe("2026-05-25");
+    expect(errorOf(() => civilDate("2026-5-1")).suggestion).toBe("2026-05-01");
+    expect(errorOf(() => civilDate("99/99/2026"))).not.toHaveProperty("suggestion");
   });
 
   test.each([undefined, null, 20260501, {}, [], true])("refuses %j", (input) => {
-    expect(problem(() => civilDate(input as never)).code).toBe("date");
+    expect(errorOf(() => civilDate(input as never)).code).toBe("date");
     expect(isCivilDate(input)).toBe(false);
   });
 
@@ -85,6 +75,6 @@ describe("civilDate", () => {
   });
 
   test("errors name the argument of the function that was called", () => {
-    expect(problem(() => addDays("2026-02-30", 1)).path).toBe("date");
+    expect(errorOf(() => addDays("2026-02-30", 1)).path).toBe("date");
   });
 });

@@ -10,17 +10,7 @@ import {
   seriesDay,
   seriesEnd,
 } from "../../src/calendar/index.js";
-import { RatewrightError } from "../../src/quantity/index.js";
-
-const problems = (run: () => unknown): string[] => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => `${code} ${path}`);
-    throw error;
-  }
-  return [];
-};
+import { complaints } from "../errors.js";
 
 const week = dailyTemperatures({
   start: "2026-04-28",
@@ -52,7 +42,7 @@ describe("dailyTemperatures", () => {
       min: [5, 12, Number.NaN, undefined],
       max: [4, "15", 20],
     } as unknown as DailyTemperatures;
-    expect(problems(() => dailyTemperatures(wrong))).toEqual([
+    expect(complaints(() => dailyTemperatures(wrong))).toEqual([
       "date start",
       "not-finite min[2]",
       "not-finite min[3]",
@@ -66,33 +56,37 @@ describe("dailyTemperatures", () => {
   });
 
   test("takes a code for no figure as the error it is", () => {
-    expect(problems(() => dailyTemperatures({ ...week, min: [-999], max: [20] }))).toEqual(["range min[0]"]);
-    expect(problems(() => dailyTemperatures({ ...week, unit: "°F", min: [-400], max: [20] }))).toEqual([]);
-    expect(problems(() => dailyTemperatures({ ...week, min: [4], max: [999.9] }))).toEqual(["range max[0]"]);
-    expect(problems(() => dailyTemperatures({ ...week, unit: "°F", min: [4], max: [212] }))).toEqual([]);
+    expect(complaints(() => dailyTemperatures({ ...week, min: [-999], max: [20] }))).toEqual([
+      "range min[0]",
+    ]);
+    expect(complaints(() => dailyTemperatures({ ...week, unit: "°F", min: [-400], max: [20] }))).toEqual([]);
+    expect(complaints(() => dailyTemperatures({ ...week, min: [4], max: [999.9] }))).toEqual([
+      "range max[0]",
+    ]);
+    expect(complaints(() => dailyTemperatures({ ...week, unit: "°F", min: [4], max: [212] }))).toEqual([]);
     // 105 °F in a list of °C.
-    expect(problems(() => dailyTemperatures({ ...week, min: [4], max: [105] }))).toEqual(["range max[0]"]);
+    expect(complaints(() => dailyTemperatures({ ...week, min: [4], max: [105] }))).toEqual(["range max[0]"]);
   });
 
   test("refuses no days, no lists, and a hole in a list", () => {
-    expect(problems(() => dailyTemperatures({ ...week, min: [], max: [] }))).toEqual([
+    expect(complaints(() => dailyTemperatures({ ...week, min: [], max: [] }))).toEqual([
       "missing min",
       "missing max",
     ]);
-    expect(problems(() => dailyTemperatures({ ...week, min: 3 as never }))).toEqual(["type min"]);
-    expect(problems(() => dailyTemperatures({ ...week, min: new Array(1), max: [2] }))).toEqual([
+    expect(complaints(() => dailyTemperatures({ ...week, min: 3 as never }))).toEqual(["type min"]);
+    expect(complaints(() => dailyTemperatures({ ...week, min: new Array(1), max: [2] }))).toEqual([
       "not-finite min[0]",
     ]);
-    expect(problems(() => dailyTemperatures(null as never))).toEqual(["type series"]);
+    expect(complaints(() => dailyTemperatures(null as never))).toEqual(["type series"]);
   });
 
   test("a day with equal extremes is no error", () => {
-    expect(problems(() => dailyTemperatures({ ...week, min: [4], max: [4] }))).toEqual([]);
+    expect(complaints(() => dailyTemperatures({ ...week, min: [4], max: [4] }))).toEqual([]);
   });
 
   test("may not run past the year 9999", () => {
     expect(
-      problems(() => dailyTemperatures({ ...week, start: "9999-12-31", min: [1, 1], max: [2, 2] })),
+      complaints(() => dailyTemperatures({ ...week, start: "9999-12-31", min: [1, 1], max: [2, 2] })),
     ).toEqual(["range min", "range max"]);
   });
 });
@@ -116,7 +110,7 @@ describe("dailySeries", () => {
   } as const;
   test("reports everything that is wrong at once", () => {
     const wrong = { ...rain, start: "x" as never, unit: "mmm", what: "", values: [Number.POSITIVE_INFINITY] };
-    expect(problems(() => dailySeries(wrong))).toEqual([
+    expect(complaints(() => dailySeries(wrong))).toEqual([
       "date start",
       "not-finite values[0]",
       "missing what",
@@ -166,6 +160,6 @@ describe("gapsOf", () => {
   });
 
   test("refuses another record", () => {
-    expect(problems(() => gapsOf({ type: "x" } as never))).toEqual(["type series"]);
+    expect(complaints(() => gapsOf({ type: "x" } as never))).toEqual(["type series"]);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as calendar from "../../src/calendar/index.js";
-import { RatewrightError } from "../../src/quantity/index.js";
+import { answerOf } from "../errors.js";
 
 const {
   civilDate,
@@ -29,14 +29,6 @@ const normals = {
   min: Array<number>(366).fill(5),
   max: Array<number>(366).fill(15),
 } as const;
-/** What comes: `code path` of a refusal of ours, else the error itself or the result. */
-const told = (call: () => unknown): unknown => {
-  try {
-    return call();
-  } catch (error) {
-    return error instanceof RatewrightError ? `${error.code} ${error.path}` : error;
-  }
-};
 const strange = {
   "no text": Object.create(null) as object,
   "a text that throws": {
@@ -52,31 +44,31 @@ const strange = {
 
 describe("a date or moment that is none is refused as ours", () => {
   it.each(Object.entries(strange))("%s", (_, value) => {
-    expect(told(() => civilDate(value as never))).toBe("date date");
-    expect(told(() => instant(value as never))).toBe("date instant");
+    expect(answerOf(() => civilDate(value as never))).toBe("date date");
+    expect(answerOf(() => instant(value as never))).toBe("date instant");
   });
 });
 
 describe("a series that comes back from a store is read again", () => {
   it("a figure that is no number is refused with its place, where it gave NaN", () => {
     const stored = { ...dailyTemperatures(days), min: [8, Number.NaN] };
-    expect(told(() => seriesDay(stored, "2026-05-02"))).toBe("not-finite series.min[1]");
-    expect(told(() => gapsOf(stored))).toBe("not-finite series.min[1]");
+    expect(answerOf(() => seriesDay(stored, "2026-05-02"))).toBe("not-finite series.min[1]");
+    expect(answerOf(() => gapsOf(stored))).toBe("not-finite series.min[1]");
     const text = { ...dailySeries(rain), values: [0, "3"] } as never;
-    expect(told(() => seriesDay(text, "2026-05-02"))).toBe("not-finite series.values[1]");
+    expect(answerOf(() => seriesDay(text, "2026-05-02"))).toBe("not-finite series.values[1]");
   });
   it("a list that is not there is refused", () => {
     const { min, ...stored } = dailyTemperatures(days);
     expect(min).toEqual([8, 9]);
-    expect(told(() => seriesDay(stored as never, "2026-05-02"))).toBe("type series.min");
-    expect(told(() => gapsOf(stored as never))).toBe("type series.min");
-    expect(told(() => seriesEnd({ ...dailySeries(rain), values: undefined } as never))).toBe(
+    expect(answerOf(() => seriesDay(stored as never, "2026-05-02"))).toBe("type series.min");
+    expect(answerOf(() => gapsOf(stored as never))).toBe("type series.min");
+    expect(answerOf(() => seriesEnd({ ...dailySeries(rain), values: undefined } as never))).toBe(
       "type series.values",
     );
   });
   it("normals with NaN are refused with the place", () => {
     const stored = { ...dailyNormals(normals), min: [Number.NaN, ...normals.min.slice(1)] };
-    expect(told(() => normalDay(stored, "2026-01-01"))).toBe("not-finite normals.min[0]");
+    expect(answerOf(() => normalDay(stored, "2026-01-01"))).toBe("not-finite normals.min[0]");
   });
 });
 
@@ -91,7 +83,7 @@ describe("fields that are not known are refused", () => {
       "type window.until",
     ],
   ] as const)("%s", (_, call, expected) => {
-    expect(told(call)).toBe(expected);
+    expect(answerOf(call)).toBe(expected);
   });
   it("results go in again as they are", () => {
     expect(dailyTemperatures(dailyTemperatures(days))).toEqual(dailyTemperatures(days));
@@ -109,7 +101,7 @@ describe("a list with holes of a thousand million places does not run away", () 
     ["gapsOf", () => gapsOf({ ...dailySeries(rain), values: sparse })],
   ] as const)("%s", (_, call) => {
     const start = performance.now();
-    expect(told(call)).toMatch(/^range /);
+    expect(answerOf(call)).toMatch(/^range /);
     expect(performance.now() - start).toBeLessThan(500);
   });
 });

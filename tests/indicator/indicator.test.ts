@@ -8,7 +8,7 @@ import {
   quantity,
   treatmentFrequency,
 } from "../../src/index.js";
-import { problems } from "../interval/problems.js";
+import { complaints } from "../errors.js";
 
 const ratings = (value: number) => ({
   chronic: value,
@@ -59,7 +59,7 @@ describe("leachingScore", () => {
     const found = leachingScore({ halfLife: quantity(1440, "h"), koc: quantity(100, "L/kg") });
     expect(found.score).toBeCloseTo(score(60, 100).score, 12);
     expect(
-      problems(() => leachingScore({ halfLife: quantity(0, "d"), koc: quantity(1, "g/mL") } as never)),
+      complaints(() => leachingScore({ halfLife: quantity(0, "d"), koc: quantity(1, "g/mL") } as never)),
     ).toEqual(["range halfLife", "unit/mismatch koc"]);
   });
 });
@@ -90,12 +90,12 @@ describe("treatmentFrequency", () => {
       path: "treatments[0].rate",
     });
     const ai = { ...done(5, 0.5), fullRate: quantity(10, "oz/acre", "ai") };
-    expect(problems(() => treatmentFrequency({ treatments: [done(5, 2), ai], area: acre }))).toEqual([
+    expect(complaints(() => treatmentFrequency({ treatments: [done(5, 2), ai], area: acre }))).toEqual([
       "range treatments[0].treated",
       "substance/mismatch treatments[1].fullRate",
     ]);
     const liquid = { ...done(5, 0.5), fullRate: quantity(10, "fl oz/acre", "product:fungicide-a") };
-    expect(problems(() => treatmentFrequency({ treatments: [liquid], area: acre }))).toEqual([
+    expect(complaints(() => treatmentFrequency({ treatments: [liquid], area: acre }))).toEqual([
       "unit/mismatch treatments[0].fullRate",
     ]);
   });
@@ -124,9 +124,9 @@ describe("impactQuotient", () => {
   it("names the rating that is missing or out of its scale", () => {
     const { bee: _, ...rest } = ratings(1);
     const call = () => impactQuotient({ ratings: { ...rest, fish: 6 }, source: " " } as never);
-    expect(problems(call)).toEqual(["missing source", "range ratings.fish", "missing ratings.bee"]);
+    expect(complaints(call)).toEqual(["missing source", "range ratings.fish", "missing ratings.bee"]);
     expect(
-      problems(() =>
+      complaints(() =>
         fieldImpact({ quotient: 20, active: quantity(1, "lb/acre", "product"), per: "lb/ac" } as never),
       ),
     ).toEqual(["substance/mismatch active", "type per"]);
@@ -169,7 +169,7 @@ describe("activeUses", () => {
   it("needs the area with a rate, and ai rather than product", () => {
     const rate = { value: 1, unit: "lb/acre", of: "ai" };
     expect(
-      problems(() =>
+      complaints(() =>
         activeUses({
           area,
           applications: [

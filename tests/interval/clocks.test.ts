@@ -28,7 +28,7 @@ import {
   turfHalfLives,
 } from "../../src/interval/index.js";
 import { quantity } from "../../src/quantity/index.js";
-import { problems } from "./problems.js";
+import { complaints } from "../errors.js";
 
 const d = (value: number) => quantity(value, "d");
 const pct = (value: number) => quantity(value, "%");
@@ -51,10 +51,10 @@ describe("decay", () => {
       }),
     );
     expect(timeUntilRemaining({ halfLife: d(9), remaining: pct(100) }).in("d")).toBe(0);
-    expect(problems(() => timeUntilRemaining({ halfLife: d(9), remaining: pct(101) }))).toEqual([
+    expect(complaints(() => timeUntilRemaining({ halfLife: d(9), remaining: pct(101) }))).toEqual([
       "range remaining",
     ]);
-    expect(problems(() => timeUntilRemaining({ halfLife: d(9), remaining: pct(0) }))).toEqual([
+    expect(complaints(() => timeUntilRemaining({ halfLife: d(9), remaining: pct(0) }))).toEqual([
       "range remaining",
     ]);
   });
@@ -75,23 +75,23 @@ describe("decay", () => {
     const input = { dose: quantity(800, "g/ha", "ai"), interval: d(20), halfLife: d(20), count: 3 };
     // 800 + 400 + 200.
     expect(repeatedDose(json(input)).afterLast.in("g/ha")).toBe(1400);
-    expect(problems(() => repeatedDose({ ...input, dose: quantity(8, "ft") as never }))).toEqual([
+    expect(complaints(() => repeatedDose({ ...input, dose: quantity(8, "ft") as never }))).toEqual([
       "unit/mismatch dose",
     ]);
   });
   test("a share that no time reaches, and two temperatures that differ by rounding only", () => {
-    expect(problems(() => timeUntilRemaining({ halfLife: d(9), remaining: pct(1e-320) }))).toEqual([
+    expect(complaints(() => timeUntilRemaining({ halfLife: d(9), remaining: pct(1e-320) }))).toEqual([
       "range remaining",
     ]);
     const stated = [
       { temperature: quantity(64, "°F"), halfLife: d(6.4) },
       { temperature: quantity(17.7777777778, "°C"), halfLife: d(3.1) },
     ] as const;
-    expect(problems(() => halfLifeAt({ stated, temperature: quantity(64, "°F") }))).toEqual([
+    expect(complaints(() => halfLifeAt({ stated, temperature: quantity(64, "°F") }))).toEqual([
       "conflict stated[1].temperature",
     ]);
     expect(
-      problems(() => halfLifeAt({ stated: [null as never, stated[1]], temperature: quantity(64, "°F") })),
+      complaints(() => halfLifeAt({ stated: [null as never, stated[1]], temperature: quantity(64, "°F") })),
     ).toEqual(["type stated[0]"]);
   });
   test("a half-life is not stretched beyond the temperatures at which it was found", () => {
@@ -99,7 +99,7 @@ describe("decay", () => {
       { temperature: quantity(64, "°F"), halfLife: d(6.4) },
       { temperature: quantity(86, "°F"), halfLife: d(3.1) },
     ] as const;
-    expect(problems(() => halfLifeAt({ stated, temperature: quantity(90, "°F") }))).toEqual([
+    expect(complaints(() => halfLifeAt({ stated, temperature: quantity(90, "°F") }))).toEqual([
       "range temperature",
     ]);
     expect(halfLifeAt({ stated, temperature: quantity(75, "°F") }).in("d")).toBeCloseTo(
@@ -107,7 +107,7 @@ describe("decay", () => {
       9,
     );
     expect(
-      problems(() => halfLifeAt({ stated: [stated[0], stated[0]], temperature: quantity(64, "°F") })),
+      complaints(() => halfLifeAt({ stated: [stated[0], stated[0]], temperature: quantity(64, "°F") })),
     ).toEqual(["conflict stated[1].temperature"]);
   });
   test("classes, and the records", () => {
@@ -156,14 +156,18 @@ describe("growth potential", () => {
       "extremely limited",
     ]);
     const maximum = quantity(1, "lb/1000 ft2", "N");
-    expect(problems(() => nitrogenForGrowth({ maximum, potential: pct(101) }))).toEqual(["range potential"]);
+    expect(complaints(() => nitrogenForGrowth({ maximum, potential: pct(101) }))).toEqual([
+      "range potential",
+    ]);
     expect(
-      problems(() => nitrogenForGrowth({ maximum: quantity(1, "lb/acre", "P") as never, potential: pct(9) })),
+      complaints(() =>
+        nitrogenForGrowth({ maximum: quantity(1, "lb/acre", "P") as never, potential: pct(9) }),
+      ),
     ).toEqual(["substance/mismatch maximum"]);
-    expect(problems(() => growthPotential({ mean: quantity(1, "°C"), season: "C3" as never }))).toEqual([
+    expect(complaints(() => growthPotential({ mean: quantity(1, "°C"), season: "C3" as never }))).toEqual([
       "type season",
     ]);
-    expect(problems(() => growthPotential({ mean: quantity(-300, "°C"), season: "cool-season" }))).toEqual([
+    expect(complaints(() => growthPotential({ mean: quantity(-300, "°C"), season: "cool-season" }))).toEqual([
       "range mean",
     ]);
   });
@@ -201,14 +205,14 @@ describe("entry", () => {
       hours: null,
       until: null,
     });
-    expect(problems(() => restrictedEntryInterval({ end, products: [] }))).toEqual(["missing products"]);
+    expect(complaints(() => restrictedEntryInterval({ end, products: [] }))).toEqual(["missing products"]);
     expect(
-      problems(() =>
+      complaints(() =>
         restrictedEntryInterval({ end: "2026-06-03T15:30" as never, products: [{ product: "a" }] }),
       ),
     ).toEqual(["date end"]);
     expect(
-      problems(() =>
+      complaints(() =>
         restrictedEntryInterval({
           end,
           products: [{ product: "a", actives: [{ dermal: 5, eye: 1, skin: 1 } as never] }],
@@ -218,7 +222,7 @@ describe("entry", () => {
   });
   test("what is wrong is told together, each with its path", () => {
     expect(
-      problems(() =>
+      complaints(() =>
         restrictedEntryInterval({
           end,
           products: [
@@ -244,7 +248,9 @@ describe("entry", () => {
       "missing posting.source",
     ]);
     expect(
-      problems(() => restrictedEntryInterval({ end, products: [{ product: "a" }], posting: null as never })),
+      complaints(() =>
+        restrictedEntryInterval({ end, products: [{ product: "a" }], posting: null as never }),
+      ),
     ).toEqual(["type posting"]);
   });
   test("the interim rule names where it does not hold; a label figure needs no such note", () => {
@@ -257,9 +263,9 @@ describe("entry", () => {
   });
   test("low risk does not shorten 24 or 48 hours", () => {
     expect(
-      problems(() => interimRestrictedEntryHours({ dermal: 2, eye: 4, skin: 4, lowRisk: true })),
+      complaints(() => interimRestrictedEntryHours({ dermal: 2, eye: 4, skin: 4, lowRisk: true })),
     ).toEqual(["conflict lowRisk"]);
-    expect(problems(() => interimRestrictedEntryHours({ dermal: 2.5 as never, eye: 4, skin: 4 }))).toEqual([
+    expect(complaints(() => interimRestrictedEntryHours({ dermal: 2.5 as never, eye: 4, skin: 4 }))).toEqual([
       "range dermal",
     ]);
   });
@@ -274,7 +280,7 @@ describe("entry", () => {
       poison: false,
     });
     expect(
-      problems(() => signalWord({ oral: 0 as never, dermal: 4, inhalation: 4, eye: 1, skin: 4 })),
+      complaints(() => signalWord({ oral: 0 as never, dermal: 4, inhalation: 4, eye: 1, skin: 4 })),
     ).toEqual(["range oral"]);
   });
 });
@@ -311,7 +317,7 @@ describe("gaps and split applications", () => {
   test("reports all that is wrong", () => {
     const bad = [{ ...rules[0], minimumDays: -1 } as SeedingInterval, { ...rules[0], from: "rain" } as never];
     expect(
-      problems(() =>
+      complaints(() =>
         earliestBySeedingIntervals({
           rules: bad,
           happened: [{ event: "spray", date: "x" as never }],
@@ -321,7 +327,7 @@ describe("gaps and split applications", () => {
     ).toEqual(["range rules[0].minimumDays", "type rules[1].from", "date happened[0].date"]);
     // A misspelt event would make the rule look as if nothing had happened.
     expect(
-      problems(() =>
+      complaints(() =>
         earliestBySeedingIntervals({
           rules: [null as never, { ...rules[0], minimumDays: 1.5, about: "" } as SeedingInterval],
           happened: [null as never, { event: "sprayed" as never, date: "2026-08-20" }],
@@ -364,7 +370,7 @@ describe("gaps and split applications", () => {
       afterDays: { min: 1, max: 1 },
     });
     expect(noise.largestSecond.value).toBe(0);
-    expect(problems(() => split(1.6))).toEqual(["conflict amount"]);
+    expect(complaints(() => split(1.6))).toEqual(["conflict amount"]);
   });
 });
 
@@ -402,12 +408,12 @@ describe("windows", () => {
       sensor: "air",
     });
     const from = degreeDayAmount({ value: 250, unit: "°F d", model: other });
-    expect(problems(() => degreeDayWindowState({ total: heat(9), from: from as never }))).toEqual([
+    expect(complaints(() => degreeDayWindowState({ total: heat(9), from: from as never }))).toEqual([
       "substance/mismatch from",
     ]);
-    expect(problems(() => degreeDayWindowState({ total: heat(9), from: heat(500), to: heat(250) }))).toEqual([
-      "conflict from",
-    ]);
+    expect(
+      complaints(() => degreeDayWindowState({ total: heat(9), from: heat(500), to: heat(250) })),
+    ).toEqual(["conflict from"]);
   });
   test("runs of warm nights, broken by a gap", () => {
     const series = (values: (number | null)[]) =>
@@ -419,10 +425,14 @@ describe("windows", () => {
     expect(run([11, 9.9, 11, 11, 11])).toBe("2026-04-05");
     const bad = { ...series([1]), values: [] };
     const threshold = quantity(50, "°F");
-    expect(problems(() => firstRun({ series: bad, threshold, days: 3 }))).toEqual(["missing series.values"]);
+    expect(complaints(() => firstRun({ series: bad, threshold, days: 3 }))).toEqual([
+      "missing series.values",
+    ]);
     // Also where every day is a gap: rain is no temperature.
     const rain = { ...series([null]), unit: "mm" };
-    expect(problems(() => firstRun({ series: rain, threshold, days: 3 }))).toEqual(["unit/mismatch series"]);
+    expect(complaints(() => firstRun({ series: rain, threshold, days: 3 }))).toEqual([
+      "unit/mismatch series",
+    ]);
   });
   test("records are in order, and flowering is never negative", () => {
     for (const { from, to } of eventWindows) if (to !== null) expect(from).toBeLessThan(to);

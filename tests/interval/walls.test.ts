@@ -1,14 +1,8 @@
 import { describe, expect, it } from "vitest";
 import * as interval from "../../src/interval/index.js";
-import { frozen, quantity, RatewrightError } from "../../src/quantity/index.js";
+import { frozen, quantity } from "../../src/quantity/index.js";
+import { answerOf } from "../errors.js";
 
-const told = (call: () => unknown): unknown => {
-  try {
-    return call();
-  } catch (error) {
-    return error instanceof RatewrightError ? `${error.code} ${error.path}` : error;
-  }
-};
 const label = "label";
 const rule = interval.intervalRule({ minimumDays: 14, source: label });
 const end = "2026-06-03T15:30-05:00" as const;
@@ -83,7 +77,7 @@ describe("a field that is not known is refused, with the near one", () => {
         }),
     ],
   ] as const)("%s", (_, call) => {
-    expect(told(call)).toMatch(/^type .*strange$/);
+    expect(answerOf(call)).toMatch(/^type .*strange$/);
   });
 });
 
@@ -143,7 +137,7 @@ describe("what is no text, date or number is refused as ours", () => {
       "type source",
     ],
   ] as const)("%s", (_, call, expected) => {
-    expect(told(call)).toBe(expected);
+    expect(answerOf(call)).toBe(expected);
   });
 });
 
@@ -170,7 +164,7 @@ describe("lists of a thousand million places do not run away", () => {
         interval.accumulatedDegreeDays({ series: { ...series, min: sparse, max: sparse }, model } as never),
     ],
   ] as const)("%s", (_, call) => {
-    expect(told(call)).toMatch(/^range /);
+    expect(answerOf(call)).toMatch(/^range /);
   });
 });
 
@@ -193,7 +187,7 @@ it("an interval too small to count by is refused, where the multiple was no numb
       intervalDays: 28,
       interval: tiny as never,
     });
-  expect(told(call)).toBe("range interval");
+  expect(answerOf(call)).toBe("range interval");
 });
 
 describe("nothing shared can be changed", () => {

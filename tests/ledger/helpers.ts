@@ -1,15 +1,4 @@
 import type { LedgerEntry } from "../../src/ledger/index.js";
-import type { RatewrightError } from "../../src/quantity/index.js";
-
-/** The codes and paths of what a call throws. */
-export const problems = (call: () => unknown): readonly string[] => {
-  try {
-    call();
-  } catch (error) {
-    return (error as RatewrightError).problems.map(({ code, path }) => `${code} ${path}`);
-  }
-  return [];
-};
 
 /** An entry with every field. */
 export const full: LedgerEntry = {

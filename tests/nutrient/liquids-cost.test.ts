@@ -21,7 +21,7 @@ import {
   weightOfLiquid,
 } from "../../src/nutrient/index.js";
 import { money, quantity } from "../../src/quantity/index.js";
-import { faultsOf } from "./helpers.js";
+import { complaints } from "../errors.js";
 
 const liquid = (grade: string, density = 10.67) =>
   fertilizer({ id: "l", form: "liquid", analysis: grade, density: quantity(density, "lb/gal") });
@@ -53,28 +53,30 @@ describe("liquids", () => {
     const byWeight = analysisByWeight({ perVolume: { N: quantity(35.84, "% w/v", "N") }, density });
     expect(byWeight.percent.N).toBeCloseTo(28, 12);
     expect(
-      faultsOf(() =>
+      complaints(() =>
         analysisByWeight({ perVolume: { N: quantity(28, "% w/w", "N/product") as never }, density }),
       ),
     ).toEqual(["unit/mismatch perVolume.N"]);
     expect(
-      faultsOf(() => analysisByWeight({ perVolume: { N: quantity(90, "% w/v", "P2O5") as never }, density })),
+      complaints(() =>
+        analysisByWeight({ perVolume: { N: quantity(90, "% w/v", "P2O5") as never }, density }),
+      ),
     ).toEqual(["substance/mismatch perVolume.N"]);
     expect(
-      faultsOf(() => analysisByWeight({ perVolume: { N: quantity(150, "% w/v", "N") }, density })),
+      complaints(() => analysisByWeight({ perVolume: { N: quantity(150, "% w/v", "N") }, density })),
     ).toEqual(["range perVolume.N"]);
   });
 
   test("a liquid without a density, or a nutrient that is not in it, is refused", () => {
     const bare = fertilizer({ id: "l", form: "liquid", analysis: "28-0-0" });
     const target = quantity(1, "lb/acre", "N");
-    expect(faultsOf(() => liquidProductRate(target, bare))).toEqual(["missing product.density"]);
-    expect(faultsOf(() => nutrientPerVolume(bare, "N"))).toEqual(["missing product.density"]);
-    expect(faultsOf(() => liquidProductRate(quantity(1, "lb/acre", "K2O"), liquid("28-0-0")))).toEqual([
+    expect(complaints(() => liquidProductRate(target, bare))).toEqual(["missing product.density"]);
+    expect(complaints(() => nutrientPerVolume(bare, "N"))).toEqual(["missing product.density"]);
+    expect(complaints(() => liquidProductRate(quantity(1, "lb/acre", "K2O"), liquid("28-0-0")))).toEqual([
       "infeasible target",
     ]);
     expect(
-      faultsOf(() => weightOfLiquid(quantity(1, "gal", "product:x") as never, liquid("28-0-0"))),
+      complaints(() => weightOfLiquid(quantity(1, "gal", "product:x") as never, liquid("28-0-0"))),
     ).toEqual(["substance/mismatch amount"]);
   });
 
@@ -103,9 +105,9 @@ describe("liquids", () => {
   test("reads Celsius as well, and refuses what was not measured", () => {
     expect(liquidDensity("UAN 28", quantity(10, "°C")).in("lb/gal")).toBeCloseTo(10.7, 12);
     expect(liquidDensity("7-21-7", quantity(140 / 9, "°C")).in("lb/gal")).toBe(11.2);
-    expect(faultsOf(() => liquidDensity("7-21-7", quantity(70, "°F")))).toEqual(["range temperature"]);
-    expect(faultsOf(() => liquidDensity("UAN 28", quantity(91, "°F")))).toEqual(["range temperature"]);
-    expect(faultsOf(() => liquidDensity("constructor" as LiquidMaterialId, quantity(60, "°F")))).toEqual([
+    expect(complaints(() => liquidDensity("7-21-7", quantity(70, "°F")))).toEqual(["range temperature"]);
+    expect(complaints(() => liquidDensity("UAN 28", quantity(91, "°F")))).toEqual(["range temperature"]);
+    expect(complaints(() => liquidDensity("constructor" as LiquidMaterialId, quantity(60, "°F")))).toEqual([
       "type material",
     ]);
   });
@@ -116,7 +118,7 @@ describe("liquids", () => {
     const gained = inventoryShrink(cold, warm).in("% v/v") / 100;
     expect(lost).toBeGreaterThan(0);
     expect((1 - lost) * (1 - gained)).toBeCloseTo(1, 12);
-    expect(faultsOf(() => inventoryShrink(quantity(0, "lb/gal"), cold))).toEqual(["range before"]);
+    expect(complaints(() => inventoryShrink(quantity(0, "lb/gal"), cold))).toEqual(["range before"]);
   });
 
   test("salts out at and below the printed temperature, by each source", () => {
@@ -166,7 +168,7 @@ describe("cost", () => {
     const expected = (0.4 - (0.5 * 46 * 0.43643) / 100) / 0.18;
     expect(asElement.in("money:USD/lb")).toBeCloseTo(expected, 4);
     expect(
-      faultsOf(() =>
+      complaints(() =>
         nutrientCost({
           product,
           price,
@@ -182,7 +184,7 @@ describe("cost", () => {
     const cost = nutrientCost({ product: liquid("28-0-0", 10), price: perGallon, nutrient: "N" });
     expect(cost.in("money:USD/lb")).toBeCloseTo(3 / 2.8, 12);
     const bare = fertilizer({ id: "l", form: "liquid", analysis: "28-0-0" });
-    expect(faultsOf(() => nutrientCost({ product: bare, price: perGallon, nutrient: "N" }))).toEqual([
+    expect(complaints(() => nutrientCost({ product: bare, price: perGallon, nutrient: "N" }))).toEqual([
       "missing product.density",
     ]);
   });
@@ -214,8 +216,8 @@ describe("cost", () => {
       costPerArea({ product: bare, rate, price } as never).in("money:USD/acre" as never);
     expect(cost(gallons, perGallon)).toBeCloseTo(60, 12);
     expect(cost(pounds, perPound)).toBeCloseTo(60, 12);
-    expect(faultsOf(() => cost(gallons, perPound))).toEqual(["missing product.density"]);
-    expect(faultsOf(() => cost(pounds, perGallon))).toEqual(["missing product.density"]);
+    expect(complaints(() => cost(gallons, perPound))).toEqual(["missing product.density"]);
+    expect(complaints(() => cost(pounds, perGallon))).toEqual(["missing product.density"]);
     const heavy = liquid("28-0-0", 10);
     const at = (rate: unknown, price: unknown) =>
       costPerArea({ product: heavy, rate, price } as never).in("money:USD/acre" as never);
@@ -270,7 +272,7 @@ describe("cost", () => {
       price: usd(price).per(quantity(1, "US ton")),
     });
     expect(
-      faultsOf(() => cheapestSource({ target, sources: [offer("46-0-0", 400), offer("21-0-0", 300)] })),
+      complaints(() => cheapestSource({ target, sources: [offer("46-0-0", 400), offer("21-0-0", 300)] })),
     ).toEqual(["duplicate sources[1].product.id"]);
     const stored = { ...offer("46-0-0", 300) };
     const { N = 0, P2O5 = 0, K2O = 0 } = stored.product.analysis.percent;
@@ -290,7 +292,7 @@ describe("cost", () => {
     const price = usd(1).per(quantity(1, "lb"));
     const euro = money(1, "EUR").per(quantity(1, "kg"));
     expect(
-      faultsOf(() =>
+      complaints(() =>
         cheapestSource({
           target,
           sources: [
@@ -302,7 +304,7 @@ describe("cost", () => {
     ).toEqual(["unit/mismatch sources[1].price"]);
     const mixed = fertilizer({ id: "m", analysis: "18-46-0" });
     expect(
-      faultsOf(() =>
+      complaints(() =>
         nutrientCost({
           product: mixed,
           price,
@@ -311,23 +313,23 @@ describe("cost", () => {
         }),
       ),
     ).toEqual(["unit/mismatch worth.P2O5"]);
-    expect(faultsOf(() => nutrientCost({ product, price: usd(5) as never, nutrient: "N" }))).toEqual([
+    expect(complaints(() => nutrientCost({ product, price: usd(5) as never, nutrient: "N" }))).toEqual([
       "unit/mismatch price",
     ]);
-    expect(faultsOf(() => nutrientCost({ product, price: 5 as never, nutrient: "N" }))).toEqual([
+    expect(complaints(() => nutrientCost({ product, price: 5 as never, nutrient: "N" }))).toEqual([
       "type price",
     ]);
     expect(
-      faultsOf(() => nutrientCost({ product, price: usd(-5).per(quantity(1, "lb")), nutrient: "N" })),
+      complaints(() => nutrientCost({ product, price: usd(-5).per(quantity(1, "lb")), nutrient: "N" })),
     ).toEqual(["range price"]);
-    expect(faultsOf(() => nutrientCost({ product, price, nutrient: "K2O" }))).toEqual([
+    expect(complaints(() => nutrientCost({ product, price, nutrient: "K2O" }))).toEqual([
       "infeasible nutrient",
     ]);
   });
 
   test("others worth more than the price are a conflict", () => {
     expect(
-      faultsOf(() =>
+      complaints(() =>
         nutrientCost({
           product: fertilizer({ id: "p", analysis: "18-46-0" }),
           price: usd(0.1).per(quantity(1, "lb")),
@@ -342,14 +344,14 @@ describe("cost", () => {
     const price = usd(1).per(quantity(1, "lb"));
     const target = quantity(1, "lb/acre", "N");
     const none = undefined as never;
-    expect(faultsOf(() => nutrientCost({ product: none, price, nutrient: "N" }))).toEqual(["type product"]);
-    expect(faultsOf(() => cheapestSource({ target, sources: [none] }))).toEqual(["missing sources[0]"]);
-    expect(faultsOf(() => costPerArea({ product: none, rate: none, price }))).toEqual([
+    expect(complaints(() => nutrientCost({ product: none, price, nutrient: "N" }))).toEqual(["type product"]);
+    expect(complaints(() => cheapestSource({ target, sources: [none] }))).toEqual(["missing sources[0]"]);
+    expect(complaints(() => costPerArea({ product: none, rate: none, price }))).toEqual([
       "type product",
       "type rate",
     ]);
-    expect(faultsOf(() => liquidProductRate(target, none))).toEqual(["type product"]);
-    expect(faultsOf(() => nutrientPerVolume({} as never, "N"))).toEqual(["type product"]);
+    expect(complaints(() => liquidProductRate(target, none))).toEqual(["type product"]);
+    expect(complaints(() => nutrientPerVolume({} as never, "N"))).toEqual(["type product"]);
   });
 
   test("tells all problems together, each with the path of the call", () => {
@@ -358,34 +360,34 @@ describe("cost", () => {
     const bare = fertilizer({ id: "bare", form: "liquid", analysis: "28-0-0" });
     const perGallon = usd(1).per(quantity(1, "gal"));
     const never = (input: unknown) => input as never;
-    expect(faultsOf(() => nutrientCost(never({ product: null, price: 4, nutrient: "Z" })))).toEqual([
+    expect(complaints(() => nutrientCost(never({ product: null, price: 4, nutrient: "Z" })))).toEqual([
       "type product",
       "type nutrient",
       "type price",
     ]);
     // A worth that is no nutrient of an analysis would be left out in silence.
     const slow = { "N:slow": usd(1).per(quantity(1, "lb", "N:slow")), K20: price, N: price };
-    expect(faultsOf(() => nutrientCost(never({ product, price, nutrient: "P2O5", worth: slow })))).toEqual([
+    expect(complaints(() => nutrientCost(never({ product, price, nutrient: "P2O5", worth: slow })))).toEqual([
       "type worth.N:slow",
       "type worth.K20",
     ]);
-    expect(faultsOf(() => nutrientCost(never({ product, price, nutrient: "P2O5", worth: 5 })))).toEqual([
+    expect(complaints(() => nutrientCost(never({ product, price, nutrient: "P2O5", worth: 5 })))).toEqual([
       "type worth",
     ]);
     expect(
-      faultsOf(() =>
+      complaints(() =>
         costPerArea(never({ product, rate: quantity(-1, "lb/acre", "product:p"), price: quantity(1, "lb") })),
       ),
     ).toEqual(["range rate", "unit/mismatch price"]);
     const target = quantity(-1, "lb/acre", "N");
     const sources = [null, { product, price: 3 }, { product: bare, price: perGallon }];
-    expect(faultsOf(() => cheapestSource(never({ target, sources })))).toEqual([
+    expect(complaints(() => cheapestSource(never({ target, sources })))).toEqual([
       "range target",
       "type sources[0]",
       "type sources[1].price",
       "missing sources[2].product.density",
     ]);
-    expect(faultsOf(() => cheapestSource(never({ target, sources: [] })))).toEqual([
+    expect(complaints(() => cheapestSource(never({ target, sources: [] })))).toEqual([
       "range target",
       "missing sources",
     ]);

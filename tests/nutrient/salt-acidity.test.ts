@@ -26,17 +26,9 @@ import {
   turfListSaltIndexes,
   weightSaltIndexes,
 } from "../../src/nutrient/index.js";
-import { quantity, RatewrightError } from "../../src/quantity/index.js";
+import { quantity } from "../../src/quantity/index.js";
+import { errorOf } from "../errors.js";
 
-const thrown = (work: () => unknown): RatewrightError => {
-  try {
-    work();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-};
 const perUnit = (value: number) => saltIndex({ value, scale: "per unit", basis: "N", source: "made up" });
 const byWeight = (value: number) => saltIndex({ value, scale: "by weight", source: "made up" });
 
@@ -51,9 +43,9 @@ describe("salt indexes", () => {
       () => burnRisk(byWeight(74) as never),
       () => burnRisk(tabulatedSaltIndex(newMexicoSaltIndexes, "ammonia") as never),
     ];
-    for (const call of calls) expect(thrown(call).code).toBe("conflict");
+    for (const call of calls) expect(errorOf(call).code).toBe("conflict");
     const potash = saltIndex({ value: 1.6, scale: "per unit", basis: "K2O", source: "made up" });
-    expect(thrown(() => compareSaltIndexes(perUnit(5.3), potash)).path).toBe("b.basis");
+    expect(errorOf(() => compareSaltIndexes(perUnit(5.3), potash)).path).toBe("b.basis");
   });
 
   test("of a blend lie between those of its parts and do not depend on their order", () => {
@@ -92,39 +84,39 @@ describe("salt indexes", () => {
   });
 
   test("refuse bad figures, with the path", () => {
-    expect(thrown(() => saltIndex({ value: -1, scale: "by weight", source: "x" }))).toMatchObject({
+    expect(errorOf(() => saltIndex({ value: -1, scale: "by weight", source: "x" }))).toMatchObject({
       path: "value",
     });
-    expect(thrown(() => saltIndex({ value: 1, scale: "per unit", source: "x" } as never))).toMatchObject({
+    expect(errorOf(() => saltIndex({ value: 1, scale: "per unit", source: "x" } as never))).toMatchObject({
       code: "missing",
       path: "basis",
     });
     expect(
-      thrown(() => saltIndex({ value: 1, scale: "per cent", basis: "N", source: "x" } as never)).path,
+      errorOf(() => saltIndex({ value: 1, scale: "per cent", basis: "N", source: "x" } as never)).path,
     ).toBe("scale");
-    expect(thrown(() => partialSaltIndex(byWeight(74), { percent: 0, basis: "N" })).path).toBe(
+    expect(errorOf(() => partialSaltIndex(byWeight(74), { percent: 0, basis: "N" })).path).toBe(
       "units.percent",
     );
     expect(
-      thrown(() =>
+      errorOf(() =>
         blendSaltIndex([
           { units: 60, partial: perUnit(1) },
           { units: 60, partial: perUnit(1) },
         ]),
       ).path,
     ).toBe("parts");
-    expect(thrown(() => blendSaltIndex([{ units: -1, partial: perUnit(1) }])).path).toBe("parts[0].units");
-    expect(thrown(() => tabulatedSaltIndex(oregonSaltIndexes, "salt")).expected).toContain("urea");
-    expect(thrown(() => saltIndex({ value: 1, scale: "by weight" } as never))).toMatchObject({
+    expect(errorOf(() => blendSaltIndex([{ units: -1, partial: perUnit(1) }])).path).toBe("parts[0].units");
+    expect(errorOf(() => tabulatedSaltIndex(oregonSaltIndexes, "salt")).expected).toContain("urea");
+    expect(errorOf(() => saltIndex({ value: 1, scale: "by weight" } as never))).toMatchObject({
       code: "missing",
       path: "source",
     });
     const based = { value: 74, scale: "by weight", basis: "N", source: "x" };
-    expect(thrown(() => saltIndex(based as never))).toMatchObject({ code: "conflict", path: "basis" });
+    expect(errorOf(() => saltIndex(based as never))).toMatchObject({ code: "conflict", path: "basis" });
   });
 
   test("tell all problems of a call, with paths of the call", () => {
-    const paths = (work: () => unknown) => thrown(work).problems.map(({ code, path }) => `${code} ${path}`);
+    const paths = (work: () => unknown) => errorOf(work).problems.map(({ code, path }) => `${code} ${path}`);
     const bad = { ...byWeight(74), value: -3 };
     expect(paths(() => partialSaltIndex(bad, { percent: 0, basis: "Q" } as never))).toEqual([
       "range byWeight.value",
@@ -278,7 +270,7 @@ describe("leaf burn", () => {
 
   test("tells all problems of the question", () => {
     const wrong = { source: "milk", nitrogen: quantity(0, "lb/acre", "N"), volume: quantity(1, "gal") };
-    expect(thrown(() => foliarBurnRisk(wrong as never)).problems.map(({ path }) => path)).toEqual([
+    expect(errorOf(() => foliarBurnRisk(wrong as never)).problems.map(({ path }) => path)).toEqual([
       "source",
       "nitrogen",
       "volume",
@@ -353,7 +345,7 @@ describe("potential acidity", () => {
   });
 
   test("tells all problems together", () => {
-    const paths = (work: () => unknown) => thrown(work).problems.map(({ code, path }) => `${code} ${path}`);
+    const paths = (work: () => unknown) => errorOf(work).problems.map(({ code, path }) => `${code} ${path}`);
     expect(paths(() => potentialAcidity({ percent: { N: -1, P2O5: 3 } } as never))).toEqual([
       "missing convention",
       "range percent.N",
@@ -382,7 +374,7 @@ describe("potential acidity", () => {
   });
 
   test("needs a convention, elements and no more than 100 %", () => {
-    const ask = (input: unknown) => thrown(() => potentialAcidity(input as never));
+    const ask = (input: unknown) => errorOf(() => potentialAcidity(input as never));
     expect(ask({ percent: { N: 21 } })).toMatchObject({ code: "missing", path: "convention" });
     expect(ask({ percent: { P2O5: 52 }, convention: "full nitrification" })).toMatchObject({
       code: "substance/unknown",
@@ -395,7 +387,7 @@ describe("potential acidity", () => {
       path: "percent.N",
     });
     expect(
-      thrown(() =>
+      errorOf(() =>
         acidityPerNitrogen(quantity(1, "% w/w", "CaCO3 equivalent/product"), { nitrogenPercent: 0 }),
       ).path,
     ).toBe("nitrogenPercent");
@@ -410,7 +402,7 @@ describe("potential acidity", () => {
     expect(limeForNitrogen(season.slice(1)).in("lb/1000 ft2")).toBeLessThan(0);
     expect(limeForNitrogen(JSON.parse(JSON.stringify(season))).in("lb/1000 ft2")).toBeCloseTo(2.31, 9);
     const wrong = [{ ...season[0], acidity: quantity(110, "% w/w", "CaCO3 equivalent/product") }];
-    expect(thrown(() => limeForNitrogen(wrong as never))).toMatchObject({
+    expect(errorOf(() => limeForNitrogen(wrong as never))).toMatchObject({
       code: "substance/mismatch",
       path: "season[0].acidity",
     });

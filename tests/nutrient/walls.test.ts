@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { leastCostBlend } from "../../src/nutrient/blend/index.js";
 import * as nutrient from "../../src/nutrient/index.js";
 import { money, quantity, RatewrightError } from "../../src/quantity/index.js";
-import { faultsOf } from "./helpers.js";
+import { complaints } from "../errors.js";
 
 const {
   analysis,
@@ -91,7 +91,7 @@ describe("no number that is none comes out", () => {
   });
 
   test("of firstOrderRate in next to no time", () => {
-    expect(faultsOf(() => firstOrderRate({ percent: 50, days: 5e-324 }))).toEqual(["range days"]);
+    expect(complaints(() => firstOrderRate({ percent: 50, days: 5e-324 }))).toEqual(["range days"]);
   });
 
   test.each([{ Ca: 1e308, C: 1 }, { Ca: -3 }, { O: 0 }, {}, { Ca: Number.POSITIVE_INFINITY }])(
@@ -231,10 +231,10 @@ describe("a liquid and a package made by hand", () => {
       liquidProductRate(quantity(2.968, "lb/acre", "N"), { ...jug, density } as never).value,
     ).toBeCloseTo(1, 9);
     expect(
-      faultsOf(() => liquidProductRate(n, { ...jug, density: { ...density, value: -1 } } as never)),
+      complaints(() => liquidProductRate(n, { ...jug, density: { ...density, value: -1 } } as never)),
     ).toEqual(["range product.density"]);
     expect(
-      faultsOf(() => weightOfLiquid(quantity(1, "gal", "product:a"), { ...jug, density: "10" } as never)),
+      complaints(() => weightOfLiquid(quantity(1, "gal", "product:a"), { ...jug, density: "10" } as never)),
     ).toEqual(["type product.density"]);
   });
 

@@ -1,15 +1,4 @@
-import { quantity, RatewrightError } from "../../src/quantity/index.js";
-
-/** The problems of a call, as `code path`; none where it went through. */
-export const failures = (run: () => unknown): string[] => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => `${code} ${path}`);
-    throw error;
-  }
-  return [];
-};
+import { quantity } from "../../src/quantity/index.js";
 
 export const mph = (value: number) => quantity(value, "mi/h");
 export const inches = (value: number) => quantity(value, "in");

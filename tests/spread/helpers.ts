@@ -1,16 +1,5 @@
-import { quantity, RatewrightError } from "../../src/quantity/index.js";
+import { quantity } from "../../src/quantity/index.js";
 import { type SpreadPattern, spreadPattern } from "../../src/spread/index.js";
-
-/** Code and path of every problem that a call throws, or the words "nothing thrown". */
-export const failures = (run: () => unknown): readonly string[] => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => `${code} ${path}`);
-    throw error;
-  }
-  return ["nothing thrown"];
-};
 
 export const ft = (value: number) => quantity(value, "ft");
 export const m = (value: number) => quantity(value, "m");

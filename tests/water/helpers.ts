@@ -1,20 +1,5 @@
 import { expect } from "vitest";
-import { type Problem, quantity, RatewrightError } from "../../src/quantity/index.js";
-
-/** Every problem that a call complains about. */
-export const problemsOf = (run: () => unknown): readonly Problem[] => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems;
-    throw error;
-  }
-  return [];
-};
-
-/** The problems of a call as `code path`. */
-export const complaints = (run: () => unknown): readonly string[] =>
-  problemsOf(run).map(({ code, path }) => `${code} ${path}`);
+import { quantity } from "../../src/quantity/index.js";
 
 /** A call as plain JavaScript makes it: the types are not asked. */
 export const untyped = (call: unknown, input: unknown) => (): unknown =>

@@ -9,7 +9,7 @@ import {
   degreeDayAmount,
   degreeDayModel,
 } from "../../../src/interval/index.js";
-import { RatewrightError } from "../../../src/quantity/index.js";
+import { complaints } from "../../errors.js";
 
 const model = degreeDayModel({ method: "simple average", base: { value: 0, unit: "°C" }, sensor: "air" });
 const start = "2026-04-01";
@@ -18,15 +18,6 @@ const seriesOf = (min: (number | null)[], max: (number | null)[], more: Partial<
 const constant = (mean: number, days: number) =>
   seriesOf(Array(days).fill(mean - 5), Array(days).fill(mean + 5));
 const threshold = (value: number) => degreeDayAmount({ value, unit: "°C d", model });
-const problems = (run: () => unknown): string[] => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => `${code} ${path}`);
-    throw error;
-  }
-  return [];
-};
 const day = fc
   .tuple(fc.integer({ min: -80, max: 300 }), fc.integer({ min: 0, max: 150 }))
   .map(([low, range]) => ({ min: low / 10, max: (low + range) / 10 }));
@@ -92,12 +83,12 @@ describe("accumulatedDegreeDays", () => {
     });
 
   test("a missing day is refused by default, each with its date", () => {
-    expect(problems(() => of())).toEqual([
+    expect(complaints(() => of())).toEqual([
       "missing series.2026-04-02",
       "missing series.2026-04-04",
       "missing series.2026-04-05",
     ]);
-    expect(problems(() => of(undefined, 0))).toEqual([]);
+    expect(complaints(() => of(undefined, 0))).toEqual([]);
   });
 
   test("left out days count nothing and are named", () => {
@@ -138,20 +129,20 @@ describe("accumulatedDegreeDays", () => {
   });
 
   test("a gap longer than said, at an end, or outside the series is refused", () => {
-    expect(problems(() => of({ interpolateUpToDays: 1 }))).toEqual([
+    expect(complaints(() => of({ interpolateUpToDays: 1 }))).toEqual([
       "missing series.2026-04-04",
       "missing series.2026-04-05",
     ]);
-    expect(problems(() => of({ interpolateUpToDays: 9 }, 6))).toEqual(["missing series.2026-04-07"]);
-    expect(problems(() => of({ interpolateUpToDays: 9 }, 7))).toEqual([
+    expect(complaints(() => of({ interpolateUpToDays: 9 }, 6))).toEqual(["missing series.2026-04-07"]);
+    expect(complaints(() => of({ interpolateUpToDays: 9 }, 7))).toEqual([
       "missing series.2026-04-07",
       "missing series.2026-04-08",
     ]);
   });
 
   test("refuses a policy that is none", () => {
-    expect(problems(() => of("zero" as never))).toEqual(["type missing"]);
-    expect(problems(() => of({ interpolateUpToDays: 1.5 }))).toEqual(["range missing.interpolateUpToDays"]);
+    expect(complaints(() => of("zero" as never))).toEqual(["type missing"]);
+    expect(complaints(() => of({ interpolateUpToDays: 1.5 }))).toEqual(["range missing.interpolateUpToDays"]);
   });
 
   test("wants the sensor and the start of the model, and dates in order", () => {
@@ -168,20 +159,20 @@ describe("accumulatedDegreeDays", () => {
       start: "04-02",
     });
     const to = "2026-04-03";
-    expect(problems(() => accumulatedDegreeDays({ series, model: soil, from: start, to }))).toEqual([
+    expect(complaints(() => accumulatedDegreeDays({ series, model: soil, from: start, to }))).toEqual([
       "conflict series.sensor",
     ]);
-    expect(problems(() => accumulatedDegreeDays({ series, model: spring, from: start, to }))).toEqual([
+    expect(complaints(() => accumulatedDegreeDays({ series, model: spring, from: start, to }))).toEqual([
       "conflict from",
     ]);
     expect(accumulatedDegreeDays({ series, model: spring, from: "2026-04-02", to }).total.in("°C d")).toBe(
       40,
     );
-    expect(problems(() => accumulatedDegreeDays({ series, model, from: to, to: start }))).toEqual([
+    expect(complaints(() => accumulatedDegreeDays({ series, model, from: to, to: start }))).toEqual([
       "date to",
     ]);
     const broken = { ...series, min: [99, 99, 99] };
-    expect(problems(() => accumulatedDegreeDays({ series: broken, model, from: start, to }))[0]).toBe(
+    expect(complaints(() => accumulatedDegreeDays({ series: broken, model, from: start, to }))[0]).toBe(
       "conflict series.min[0]",
     );
   });
@@ -272,9 +263,9 @@ describe("dateReached", () => {
   test("a gap behind the day that is found does no harm, one before it does", () => {
     const late = seriesOf([15, 15, null], [25, 25, 25]);
     expect(reach(late, 40)).toMatchObject({ reached: true, date: "2026-04-02" });
-    expect(problems(() => reach(late, 41))).toEqual(["missing series.2026-04-03"]);
+    expect(complaints(() => reach(late, 41))).toEqual(["missing series.2026-04-03"]);
     const early = seriesOf([15, null, 15, 15], [25, 25, 25, 25]);
-    expect(problems(() => reach(early, 40))).toEqual(["missing series.2026-04-02"]);
+    expect(complaints(() => reach(early, 40))).toEqual(["missing series.2026-04-02"]);
     expect(reach(early, 40, { missing: "leave out" })).toMatchObject({
       date: "2026-04-03",
       leftOut: ["2026-04-02"],
@@ -283,7 +274,7 @@ describe("dateReached", () => {
       date: "2026-04-02",
       filled: ["2026-04-02"],
     });
-    expect(problems(() => reach(early, 40, { from: "2026-03-31" }))).toContain("missing series.2026-03-31");
+    expect(complaints(() => reach(early, 40, { from: "2026-03-31" }))).toContain("missing series.2026-03-31");
   });
 
   test("a threshold of another model, or none, is refused", () => {
@@ -294,11 +285,11 @@ describe("dateReached", () => {
     });
     const other = degreeDayAmount({ value: 200, unit: "°C d", model: base10 });
     const series = constant(20, 30);
-    expect(problems(() => dateReached({ series, model, from: start, threshold: other as never }))).toEqual([
+    expect(complaints(() => dateReached({ series, model, from: start, threshold: other as never }))).toEqual([
       "substance/mismatch threshold",
     ]);
-    expect(problems(() => reach(series, 0))).toEqual(["range threshold"]);
-    expect(problems(() => reach(series, 1, { fromDay: "maybe" }))).toEqual(["type fromDay"]);
+    expect(complaints(() => reach(series, 0))).toEqual(["range threshold"]);
+    expect(complaints(() => reach(series, 1, { fromDay: "maybe" }))).toEqual(["type fromDay"]);
   });
 
   test("a degF series against a threshold in degC-days: 360 degF-days are 200 degC-days", () => {

@@ -1,18 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type DegreeDayModelInput, degreeDayModel, degreeDays } from "../../../src/interval/index.js";
-import { isSubstance, quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { isSubstance, quantity } from "../../../src/quantity/index.js";
+import { complaints } from "../../errors.js";
 
 const air = { method: "simple average", sensor: "air" } as const;
-const problems = (run: () => unknown): string[] => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => `${code} ${path}`);
-    throw error;
-  }
-  return [];
-};
 
 describe("the id of a model", () => {
   test.each([
@@ -74,7 +66,7 @@ describe("the id of a model", () => {
 describe("degreeDayModel", () => {
   test("reports everything that is wrong at once", () => {
     const wrong = { method: "sine", base: { value: 120, unit: "°C" }, sensor: "roof", start: "2-15" };
-    expect(problems(() => degreeDayModel(wrong as never))).toEqual([
+    expect(complaints(() => degreeDayModel(wrong as never))).toEqual([
       "type model.method",
       "range model.base.value",
       "type model.sensor",
@@ -83,15 +75,15 @@ describe("degreeDayModel", () => {
   });
 
   test("wants the base as its source prints it, and a start that every year has", () => {
-    const of = (value: number): string[] =>
-      problems(() => degreeDayModel({ ...air, base: { value, unit: "°C" } }));
+    const of = (value: number): readonly string[] =>
+      complaints(() => degreeDayModel({ ...air, base: { value, unit: "°C" } }));
     expect(of(11.666666)).toEqual(["range model.base.value"]);
     expect(of(11.667)).toEqual([]);
     expect(of(Number.NaN)).toEqual(["not-finite model.base.value"]);
     const base = { value: 0, unit: "°C" } as const;
-    expect(problems(() => degreeDayModel({ ...air, base, start: "02-29" }))).toEqual(["date model.start"]);
-    expect(problems(() => degreeDayModel({ ...air } as never))).toEqual(["type model.base"]);
-    expect(problems(() => degreeDayModel({ ...air, base: { value: 0, unit: "K" } } as never))).toEqual([
+    expect(complaints(() => degreeDayModel({ ...air, base, start: "02-29" }))).toEqual(["date model.start"]);
+    expect(complaints(() => degreeDayModel({ ...air } as never))).toEqual(["type model.base"]);
+    expect(complaints(() => degreeDayModel({ ...air, base: { value: 0, unit: "K" } } as never))).toEqual([
       "unit/unknown model.base.unit",
     ]);
   });
@@ -102,7 +94,7 @@ describe("degreeDayModel", () => {
     const day = { max: quantity(20, "°C"), min: quantity(10, "°C") };
     expect(degreeDays({ ...day, model: copy }).in("°C d")).toBe(5);
     const changed = { ...copy, base: { value: 5, unit: "°C" } };
-    expect(problems(() => degreeDays({ ...day, model: changed }))).toEqual(["conflict model.id"]);
-    expect(problems(() => degreeDays({ ...day, model: {} as never }))).toEqual(["type model"]);
+    expect(complaints(() => degreeDays({ ...day, model: changed }))).toEqual(["conflict model.id"]);
+    expect(complaints(() => degreeDays({ ...day, model: {} as never }))).toEqual(["type model"]);
   });
 });

@@ -6,17 +6,8 @@ import {
   degreeDayModel,
   degreeDays,
 } from "../../../src/interval/index.js";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
-
-const failure = (run: () => unknown): string => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return `${error.code} ${error.path}`;
-    throw error;
-  }
-  return "nothing thrown";
-};
+import { quantity } from "../../../src/quantity/index.js";
+import { complaint } from "../../errors.js";
 
 const base50 = degreeDayModel({ method: "simple average", base: { value: 50, unit: "°F" }, sensor: "air" });
 const base10 = degreeDayModel({ method: "simple average", base: { value: 10, unit: "°C" }, sensor: "air" });
@@ -53,18 +44,18 @@ describe("degreeDays", () => {
 
   test("refuses a minimum above the maximum, and what is no temperature", () => {
     const [warm, cold] = [quantity(20, "°C"), quantity(10, "°C")];
-    expect(failure(() => degreeDays({ max: cold, min: warm, model: base10 }))).toBe("conflict min");
+    expect(complaint(() => degreeDays({ max: cold, min: warm, model: base10 }))).toBe("conflict min");
     expect(
-      failure(() => degreeDays({ max: quantity(5, "°C diff") as never, min: cold, model: base10 })),
+      complaint(() => degreeDays({ max: quantity(5, "°C diff") as never, min: cold, model: base10 })),
     ).toBe("unit/mismatch max");
-    expect(failure(() => degreeDays({ max: warm, min: 10 as never, model: base10 }))).toBe("type min");
+    expect(complaint(() => degreeDays({ max: warm, min: 10 as never, model: base10 }))).toBe("type min");
   });
 
   test("another model does not add", () => {
     const base0 = degreeDayModel({ method: "simple average", base: { value: 0, unit: "°C" }, sensor: "air" });
     const day = { max: quantity(20, "°C"), min: quantity(10, "°C") };
     const sum = degreeDays({ ...day, model: base10 });
-    expect(failure(() => sum.plus(degreeDays({ ...day, model: base0 }) as never))).toBe(
+    expect(complaint(() => sum.plus(degreeDays({ ...day, model: base0 }) as never))).toBe(
       "substance/mismatch other",
     );
     expect(sum.plus(degreeDays({ ...day, model: base50 })).in("°C d")).toBe(10);
@@ -78,8 +69,8 @@ describe("degreeDayAmount", () => {
     expect(degreeDayAmount({ value: 200, unit: "°C d", model }).in("°F d")).toBe(360);
   });
   test("refuses a negative amount and another unit", () => {
-    expect(failure(() => degreeDayAmount({ value: -1, unit: "°C d", model: base50 }))).toBe("range value");
-    expect(failure(() => degreeDayAmount({ value: 1, unit: "°C" as never, model: base50 }))).toBe(
+    expect(complaint(() => degreeDayAmount({ value: -1, unit: "°C d", model: base50 }))).toBe("range value");
+    expect(complaint(() => degreeDayAmount({ value: 1, unit: "°C" as never, model: base50 }))).toBe(
       "unit/unknown unit",
     );
   });
@@ -122,12 +113,14 @@ describe("accumulateDegreeDaysC", () => {
     [Float64Array.of(1, 2, 3), Float64Array.of(1, -273.2, 3), "range minC[1]"],
     [[1] as never, Float64Array.of(0), "type maxC"],
   ])("%j with %j: %s", (maxC, minC, expected) => {
-    expect(failure(() => accumulateDegreeDaysC(maxC, minC, 0))).toBe(expected);
+    expect(complaint(() => accumulateDegreeDaysC(maxC, minC, 0))).toBe(expected);
   });
 
   test("refuses a base that is none and an output that does not fit", () => {
     const day = Float64Array.of(1);
-    expect(failure(() => accumulateDegreeDaysC(day, day, Number.NaN))).toBe("not-finite baseC");
-    expect(failure(() => accumulateDegreeDaysC(day, day, 0, new Float64Array(2)))).toBe("conflict outCDays");
+    expect(complaint(() => accumulateDegreeDaysC(day, day, Number.NaN))).toBe("not-finite baseC");
+    expect(complaint(() => accumulateDegreeDaysC(day, day, 0, new Float64Array(2)))).toBe(
+      "conflict outCDays",
+    );
   });
 });

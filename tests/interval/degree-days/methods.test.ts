@@ -12,18 +12,9 @@ import {
   runningDegreeDaysC,
   type UpperCutoff,
 } from "../../../src/interval/index.js";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity } from "../../../src/quantity/index.js";
+import { complaints } from "../../errors.js";
 import { runs } from "../../properties.js";
-
-const problems = (run: () => unknown): string[] => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => `${code} ${path}`);
-    throw error;
-  }
-  return [];
-};
 
 const methods: readonly DegreeDayMethod[] = [
   "simple average",
@@ -159,11 +150,11 @@ describe("sine and triangle", () => {
 
   test("a code for no figure is refused, also by the floor of the simple average", () => {
     const of999 = (max: number, min: number, nextMin = 5) =>
-      problems(() => heat(of("double triangle"), max, min, nextMin));
+      complaints(() => heat(of("double triangle"), max, min, nextMin));
     expect(of999(20, -999)).toEqual(["range min"]);
     expect(of999(999.9, 5)).toEqual(["range max"]);
     expect(of999(20, 5, -999)).toEqual(["range nextMin"]);
-    expect(problems(() => heat(of("simple average"), 20, -999))).toEqual(["range min"]);
+    expect(complaints(() => heat(of("simple average"), 20, -999))).toEqual(["range min"]);
   });
 
   test("far above the threshold the intermediate cutoff goes below 0, and the floored one does not", () => {
@@ -330,7 +321,7 @@ describe("the kernel", () => {
   const one = Float64Array.of(20);
   const low = Float64Array.of(10);
   const run = (more: object) =>
-    problems(() => runningDegreeDaysC({ method: "single sine", maxC: one, minC: low, baseC: 5, ...more }));
+    complaints(() => runningDegreeDaysC({ method: "single sine", maxC: one, minC: low, baseC: 5, ...more }));
   test("refuses what does not go together", () => {
     expect(run({ method: "guess" })).toEqual(["type method"]);
     expect(run({ method: "clamped average" })).toEqual(["missing upperC"]);
@@ -367,7 +358,7 @@ describe("models", () => {
   });
   test("refuses what does not go together, all at once", () => {
     const model = (more: object) =>
-      problems(() =>
+      complaints(() =>
         degreeDayModel({ method: "single sine", base: { value: 50, unit: "°F" }, sensor: "air", ...more }),
       );
     const top = { value: 88, unit: "°F" } as const;
@@ -404,7 +395,9 @@ describe("models", () => {
     });
     const threshold = degreeDayAmount({ value: 5, unit: "°C d", model: simple });
     expect(
-      problems(() => dateReached({ series, model: sine, from: "2026-05-01", threshold: threshold as never })),
+      complaints(() =>
+        dateReached({ series, model: sine, from: "2026-05-01", threshold: threshold as never }),
+      ),
     ).toEqual(["substance/mismatch threshold"]);
   });
 });
@@ -427,14 +420,14 @@ describe("double methods over a series", () => {
     });
   test("the last day needs the morning after it", () => {
     const three = series([15, 11, 13], [25, 21, 23]);
-    expect(problems(() => sum(three, 3))).toEqual(["missing series.2026-05-03"]);
+    expect(complaints(() => sum(three, 3))).toEqual(["missing series.2026-05-03"]);
     // All above the base: half-days with means 20, 18, 16 and 17 less 10.
     expect(sum(three, 2).total.in("°C d")).toBeCloseTo((10 + 8 + 6 + 7) / 2, 10);
     expect(sum(three, 3, "leave out").leftOut).toEqual(["2026-05-03"]);
   });
   test("a missing lowest temperature touches two days", () => {
     const gap = series([15, null, 13, 12], [25, 21, 23, 20]);
-    expect(problems(() => sum(gap, 3))).toEqual(["missing series.2026-05-01", "missing series.2026-05-02"]);
+    expect(complaints(() => sum(gap, 3))).toEqual(["missing series.2026-05-01", "missing series.2026-05-02"]);
     expect(sum(gap, 3, { interpolateUpToDays: 1 }).filled).toEqual(["2026-05-01", "2026-05-02"]);
   });
 });

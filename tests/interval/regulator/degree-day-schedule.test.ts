@@ -12,8 +12,8 @@ import {
   replacementDose,
 } from "../../../src/interval/index.js";
 import { quantity } from "../../../src/quantity/index.js";
+import { complaints } from "../../errors.js";
 import { runs } from "../../properties.js";
-import { problems } from "../problems.js";
 
 const model = degreeDayModel({ method: "simple average", base: { value: 0, unit: "°C" }, sensor: "air" });
 const interval = (value: number) => degreeDayAmount({ value, unit: "°C d", model });
@@ -50,7 +50,7 @@ describe("daily normals", () => {
   });
   test("refuses what is none, all at once", () => {
     expect(
-      problems(() =>
+      complaints(() =>
         dailyNormals({
           unit: "C" as never,
           sensor: "air",
@@ -61,22 +61,21 @@ describe("daily normals", () => {
         }),
       ),
     ).toEqual(["missing source", "unit/unknown unit", "range min", "range spread[7]"]);
-    expect(problems(() => dailyNormals({ ...normals, min: flat(30) })).slice(0, 1)).toEqual([
+    expect(complaints(() => dailyNormals({ ...normals, min: flat(30) })).slice(0, 1)).toEqual([
       "conflict min[0]",
     ]);
     // A hole is a day without a figure, and -999 or 999.9 a code for one.
     const holes = flat(5);
     delete holes[59];
-    expect(problems(() => dailyNormals({ ...normals, min: flat(0), max: holes }))).toEqual([
+    expect(complaints(() => dailyNormals({ ...normals, min: flat(0), max: holes }))).toEqual([
       "not-finite max[59]",
     ]);
     const coded = (at: number, code: number) => flat(5).map((t, i) => (i === at ? code : t));
-    expect(problems(() => dailyNormals({ ...normals, min: coded(3, -999), max: coded(4, 999.9) }))).toEqual([
-      "range min[3]",
-      "range max[4]",
-    ]);
+    expect(complaints(() => dailyNormals({ ...normals, min: coded(3, -999), max: coded(4, 999.9) }))).toEqual(
+      ["range min[3]", "range max[4]"],
+    );
     const short = JSON.parse(JSON.stringify({ ...normals, max: flat(5).slice(0, 300) }));
-    expect(problems(() => normalDay(short, "2026-12-31"))).toEqual(["missing normals.max[365]"]);
+    expect(complaints(() => normalDay(short, "2026-12-31"))).toEqual(["missing normals.max[365]"]);
   });
 });
 
@@ -179,7 +178,7 @@ describe("degreeDaySchedule", () => {
 
   test("a gap is refused with its date, or taken from the next source and named", () => {
     const observed = days("2026-06-02", [20, null, 20]);
-    expect(problems(() => of({ observed }))).toEqual(["missing observed.2026-06-03"]);
+    expect(complaints(() => of({ observed }))).toEqual(["missing observed.2026-06-03"]);
     expect(of({ observed, gaps: "next source" }).visits[0]).toMatchObject({
       filled: ["2026-06-03"],
       days: { observed: 2 },
@@ -202,14 +201,14 @@ describe("degreeDaySchedule", () => {
   test("refuses another model, another sensor, no source", () => {
     const other = degreeDayModel({ method: "single sine", base: { value: 0, unit: "°C" }, sensor: "air" });
     expect(
-      problems(() => of({ interval: degreeDayAmount({ value: 200, unit: "°C d", model: other }) })),
+      complaints(() => of({ interval: degreeDayAmount({ value: 200, unit: "°C d", model: other }) })),
     ).toEqual(["substance/mismatch interval"]);
-    expect(problems(() => of({ normals: { ...normals, sensor: "soil at 5 cm" } }))).toEqual([
+    expect(complaints(() => of({ normals: { ...normals, sensor: "soil at 5 cm" } }))).toEqual([
       "conflict normals.sensor",
     ]);
-    expect(problems(() => of({ normals: undefined }))).toEqual(["missing observed"]);
-    expect(problems(() => of({ count: 0 }))).toEqual(["range count"]);
-    expect(problems(() => of({ observed: { ...days("2026-06-02", [20]), min: [99] } }))).toEqual([
+    expect(complaints(() => of({ normals: undefined }))).toEqual(["missing observed"]);
+    expect(complaints(() => of({ count: 0 }))).toEqual(["range count"]);
+    expect(complaints(() => of({ observed: { ...days("2026-06-02", [20]), min: [99] } }))).toEqual([
       "conflict observed.min[0]",
     ]);
   });
@@ -233,7 +232,7 @@ describe("degreeDaySchedule", () => {
     } as const;
     // The day that lacks its figure is named, not the one before, which only looks at it.
     expect(
-      problems(() =>
+      complaints(() =>
         degreeDaySchedule({
           model: double,
           from: "2026-06-01",
@@ -273,9 +272,9 @@ describe("calendarAgainstDegreeDays", () => {
         interval: interval(40),
         ...more,
       });
-    expect(problems(() => gap([20, null, 20, 20]))).toEqual(["missing observed.2026-06-02"]);
+    expect(complaints(() => gap([20, null, 20, 20]))).toEqual(["missing observed.2026-06-02"]);
     // The interval by heat ends before the gap, the one of days does not.
-    expect(problems(() => gap([20, 20, null, 20]))).toEqual(["missing observed.2026-06-03"]);
+    expect(complaints(() => gap([20, 20, null, 20]))).toEqual(["missing observed.2026-06-03"]);
     expect(gap([20, 20, null, 20], { gaps: "next source", normals })[0]?.byDegreeDays).toBe("2026-06-02");
   });
   test("does not guess beyond the temperatures", () => {
@@ -298,16 +297,18 @@ describe("growth regulators", () => {
     if (first === undefined) throw new Error("no records");
     expect(regulatorInterval(first, { sensor: "air" }).assumed).toEqual(["sensor"]);
     expect(
-      problems(() => regulatorInterval(first, { sensor: "air", base: { value: 10, unit: "°C" } })),
+      complaints(() => regulatorInterval(first, { sensor: "air", base: { value: 10, unit: "°C" } })),
     ).toEqual(["conflict supplied.base"]);
     // 32 °F is 0 °C: nothing else is supplied than what is stated.
     for (const base of [{ unit: "°C", value: 0 } as const, { value: 32, unit: "°F" } as const]) {
       expect(regulatorInterval(first, { sensor: "air", base }).assumed).toEqual(["sensor"]);
     }
     const auburn = regulatorIntervals.find(({ id }) => id.includes("Auburn")) ?? first;
-    expect(problems(() => regulatorInterval(auburn, { sensor: "air" }))).toEqual(["missing supplied.method"]);
+    expect(complaints(() => regulatorInterval(auburn, { sensor: "air" }))).toEqual([
+      "missing supplied.method",
+    ]);
     const fairway = regulatorIntervals.find(({ id }) => id.includes("fairway")) ?? first;
-    expect(problems(() => regulatorInterval(fairway, { sensor: "air" }))).toEqual([
+    expect(complaints(() => regulatorInterval(fairway, { sensor: "air" }))).toEqual([
       "missing record.interval",
     ]);
   });
@@ -353,7 +354,7 @@ describe("growth regulators", () => {
       sensor: "air",
     });
     expect(
-      problems(() =>
+      complaints(() =>
         replacementDose({
           full,
           elapsed: interval(9),

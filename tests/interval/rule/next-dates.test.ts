@@ -9,18 +9,10 @@ import {
   isWithinWindow,
 } from "../../../src/calendar/index.js";
 import { applicationDates, type IntervalRule, intervalRule, nextDates } from "../../../src/interval/index.js";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity } from "../../../src/quantity/index.js";
+import { complaints } from "../../errors.js";
 import { runs } from "../../properties.js";
 
-const problems = (run: () => unknown): string[] => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => `${code} ${path}`);
-    throw error;
-  }
-  return [];
-};
 const source = "label, turf section";
 
 describe("applicationDates", () => {
@@ -31,7 +23,7 @@ describe("applicationDates", () => {
   });
   test("refuses what cannot be counted", () => {
     const of = (intervalDays: number, count: number) =>
-      problems(() => applicationDates({ first: "2026-05-01", intervalDays, count }));
+      complaints(() => applicationDates({ first: "2026-05-01", intervalDays, count }));
     expect(of(0, 3)).toEqual(["range intervalDays"]);
     expect(of(1.5, 3)).toEqual(["range intervalDays"]);
     expect(of(1, 0)).toEqual(["range count"]);
@@ -48,7 +40,7 @@ describe("intervalRule", () => {
       window: 3,
       source: "",
     };
-    expect(problems(() => intervalRule(wrong as never))).toEqual([
+    expect(complaints(() => intervalRule(wrong as never))).toEqual([
       "range rule.maximumApplications.count",
       "date rule.maximumApplications.per.from",
       "date rule.maximumApplications.per.to",
@@ -56,8 +48,8 @@ describe("intervalRule", () => {
       "conflict rule.minimumDays",
       "missing rule.source",
     ]);
-    expect(problems(() => intervalRule({ minimumDays: 1.5, source }))).toEqual(["range rule.minimumDays"]);
-    expect(problems(() => intervalRule({ maximumApplications: {} as never, source }))).toEqual([
+    expect(complaints(() => intervalRule({ minimumDays: 1.5, source }))).toEqual(["range rule.minimumDays"]);
+    expect(complaints(() => intervalRule({ maximumApplications: {} as never, source }))).toEqual([
       "missing rule.maximumApplications.count",
       "type rule.maximumApplications.per",
     ]);
@@ -100,7 +92,7 @@ describe("nextDates", () => {
 
   test("without an application so far, a first date is needed", () => {
     const rule = intervalRule({ minimumDays: 21, window: { from: "03-01", to: "11-15" }, source });
-    expect(problems(() => nextDates({ applied: [], rule }))).toEqual(["missing from"]);
+    expect(complaints(() => nextDates({ applied: [], rule }))).toEqual(["missing from"]);
     expect(nextDates({ applied: [], rule, from: "2026-01-10" })).toMatchObject({
       earliestByStatedRules: "2026-03-01",
       reapplyBy: null,
@@ -161,14 +153,14 @@ describe("nextDates", () => {
 
   test("refuses what is no rule and no date", () => {
     const rule = intervalRule({ minimumDays: 21, source });
-    expect(problems(() => nextDates({ applied: [], rule: { minimumDays: 21, source } as never }))).toEqual([
+    expect(complaints(() => nextDates({ applied: [], rule: { minimumDays: 21, source } as never }))).toEqual([
       "type rule",
     ]);
-    expect(problems(() => nextDates({ applied: ["2026-05-01", "x" as never], rule }))).toEqual([
+    expect(complaints(() => nextDates({ applied: ["2026-05-01", "x" as never], rule }))).toEqual([
       "date applied[1]",
     ]);
-    expect(problems(() => nextDates({ applied: "2026-05-01" as never, rule }))).toEqual(["type applied"]);
-    expect(problems(() => nextDates({ applied: [], rule: { ...rule, minimumDays: -1 } }))).toEqual([
+    expect(complaints(() => nextDates({ applied: "2026-05-01" as never, rule }))).toEqual(["type applied"]);
+    expect(complaints(() => nextDates({ applied: [], rule: { ...rule, minimumDays: -1 } }))).toEqual([
       "range rule.minimumDays",
     ]);
   });
@@ -223,7 +215,7 @@ describe("nextDates", () => {
 
   test("an amount that no period holds, one of another stuff, and none at all", () => {
     expect(
-      problems(() => nextDates({ applied: [], from: "2026-05-01", rule: yearly, amount: ai(2.1) })),
+      complaints(() => nextDates({ applied: [], from: "2026-05-01", rule: yearly, amount: ai(2.1) })),
     ).toEqual(["infeasible amount"]);
     const product = quantity(4, "lb/acre", "product");
     const other = nextDates({
@@ -241,10 +233,10 @@ describe("nextDates", () => {
     );
     const volume = quantity(1, "fl oz/acre", "ai:flurprimidol");
     expect(
-      problems(() => nextDates({ applied: [], from: "2026-05-01", rule: yearly, amount: volume })),
+      complaints(() => nextDates({ applied: [], from: "2026-05-01", rule: yearly, amount: volume })),
     ).toEqual(["unit/mismatch amount"]);
     expect(
-      problems(() =>
+      complaints(() =>
         intervalRule({ maximumAmount: { amount: quantity(1, "lb"), per: "calendar year" } as never, source }),
       ),
     ).toEqual(["unit/mismatch rule.maximumAmount.amount"]);
@@ -293,11 +285,11 @@ describe("nextDates", () => {
     expect(next.decidedBy?.source).toBeUndefined();
     expect(nextDates({ applied: ["2026-07-01"], rule }).findings[0]?.code).toBe("interval/in-blackout");
     const bad = { weekdays: [0], times: [] };
-    expect(problems(() => nextDates({ applied: ["2026-06-05"], rule, avoid: bad }))).toEqual([
+    expect(complaints(() => nextDates({ applied: ["2026-06-05"], rule, avoid: bad }))).toEqual([
       "range avoid.weekdays[0]",
     ]);
     expect(
-      problems(() =>
+      complaints(() =>
         nextDates({ applied: ["2026-06-05"], rule, avoid: { weekdays: [1, 2, 3, 4, 5, 6, 7] } }),
       ),
     ).toEqual(["infeasible avoid.weekdays"]);
@@ -306,9 +298,11 @@ describe("nextDates", () => {
       blackout: [{ from: "06-15", to: "08-15" }],
       source,
     });
-    expect(problems(() => nextDates({ applied: ["2026-06-05"], rule: never }))).toEqual(["infeasible rule"]);
+    expect(complaints(() => nextDates({ applied: ["2026-06-05"], rule: never }))).toEqual([
+      "infeasible rule",
+    ]);
     expect(
-      problems(() => intervalRule({ blackout: [{ from: "2026-06-05", to: "2026-06-01" }], source })),
+      complaints(() => intervalRule({ blackout: [{ from: "2026-06-05", to: "2026-06-01" }], source })),
     ).toEqual(["date rule.blackout[0].to"]);
   });
 
@@ -330,7 +324,7 @@ describe("nextDates", () => {
   });
 
   test("an empty list of limits is none", () => {
-    expect(problems(() => intervalRule({ maximumApplications: [], maximumAmount: [], source }))).toEqual([
+    expect(complaints(() => intervalRule({ maximumApplications: [], maximumAmount: [], source }))).toEqual([
       "missing rule.maximumApplications",
       "missing rule.maximumAmount",
     ]);

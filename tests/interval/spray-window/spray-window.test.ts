@@ -10,7 +10,7 @@ import {
   sprayWindow as windowOf,
 } from "../../../src/interval/index.js";
 import { quantity } from "../../../src/quantity/index.js";
-import { problems } from "../problems.js";
+import { complaints } from "../../errors.js";
 
 const start = "2026-06-03T06:00-05:00" as const;
 const source = "forecast of the weather service";
@@ -88,10 +88,10 @@ describe("wet bulb", () => {
   });
   test("is refused outside its range", () => {
     const air = (t: number, rh: number) => ({ temperature: quantity(t, "°C"), humidity: quantity(rh, "%") });
-    expect(problems(() => wetBulb(air(20, 4)))).toEqual(["range humidity"]);
-    expect(problems(() => wetBulb(air(20, 100)))).toEqual(["range humidity"]);
-    expect(problems(() => wetBulb(air(51, 50)))).toEqual(["range temperature"]);
-    expect(problems(() => wetBulb({ ...air(20, 50), humidity: quantity(50, "% v/v") as never }))).toEqual([
+    expect(complaints(() => wetBulb(air(20, 4)))).toEqual(["range humidity"]);
+    expect(complaints(() => wetBulb(air(20, 100)))).toEqual(["range humidity"]);
+    expect(complaints(() => wetBulb(air(51, 50)))).toEqual(["range temperature"]);
+    expect(complaints(() => wetBulb({ ...air(20, 50), humidity: quantity(50, "% v/v") as never }))).toEqual([
       "unit/mismatch humidity",
     ]);
   });
@@ -228,19 +228,21 @@ describe("sprayWindow", () => {
     expect(sprayWindow(JSON.parse(JSON.stringify({ weather, rules })))).toEqual(found);
     expect(JSON.parse(JSON.stringify(found))).toEqual(found);
     expect(
-      problems(() => sprayWindow({ weather: { ...weather, wind: { unit: "mph", values: [5] } }, rules: [] })),
+      complaints(() =>
+        sprayWindow({ weather: { ...weather, wind: { unit: "mph", values: [5] } }, rules: [] }),
+      ),
     ).toEqual(["unit/unknown weather.wind.unit", "missing rules"]);
-    expect(problems(() => record({ wind: { unit: "mm", values: [1] } }))).toEqual([
+    expect(complaints(() => record({ wind: { unit: "mm", values: [1] } }))).toEqual([
       "unit/mismatch wind.unit",
     ]);
-    expect(problems(() => record({ wind: wind(1, 2), gust: wind(1) }))).toEqual(["conflict gust.values"]);
-    expect(problems(() => record({ wind: wind(1, -2) }))).toEqual(["range wind.values[1]"]);
-    expect(problems(() => codes(weather, { wind: { min: mph(8), max: mph(3) } }))).toEqual([
+    expect(complaints(() => record({ wind: wind(1, 2), gust: wind(1) }))).toEqual(["conflict gust.values"]);
+    expect(complaints(() => record({ wind: wind(1, -2) }))).toEqual(["range wind.values[1]"]);
+    expect(complaints(() => codes(weather, { wind: { min: mph(8), max: mph(3) } }))).toEqual([
       "conflict rules[0].wind.min",
     ]);
-    expect(problems(() => record({}))).toEqual(["missing wind"]);
+    expect(complaints(() => record({}))).toEqual(["missing wind"]);
     expect(
-      problems(() =>
+      complaints(() =>
         sprayWindow({
           weather,
           rules: [{ wind: { max: { value: 8, unit: "mm", of: "none" } }, rainfast: {} as never, source: "" }],
@@ -256,7 +258,7 @@ describe("sprayWindow", () => {
   test("a rule that states nothing is refused: an hour of 55 mi/h must not pass for want of a bound", () => {
     const weather = record({ wind: wind(55) });
     const of = (rule: object) =>
-      problems(() => sprayWindow({ weather, rules: [{ source: "label", ...rule } as SprayRules] }));
+      complaints(() => sprayWindow({ weather, rules: [{ source: "label", ...rule } as SprayRules] }));
     expect(of({})).toEqual(["missing rules[0]"]);
     expect(of({ wind: {} })).toEqual(["missing rules[0].wind"]);
     expect(of({ wind: { maximum: mph(8) } })).toEqual(["type rules[0].wind.maximum"]);
@@ -275,7 +277,7 @@ describe("sprayWindow", () => {
 
   test("a figure that cannot be is refused, in every unit of it", () => {
     const one = (name: string, unit: string, value: number) =>
-      problems(() => record({ [name]: { unit, values: [value] } }));
+      complaints(() => record({ [name]: { unit, values: [value] } }));
     // 55 of 1 is 5500 %: a percentage with the wrong unit.
     expect(one("humidity", "1", 55)).toEqual(["range humidity.values[0]"]);
     expect(one("humidity", "1", 1)).toEqual([]);
@@ -288,7 +290,7 @@ describe("sprayWindow", () => {
       expect(one(name, "°F", -40)).toEqual([]);
       expect(one(name, "K", 310)).toEqual([]);
     }
-    expect(problems(() => record({ wind: wind() }))).toEqual(["missing wind.values"]);
+    expect(complaints(() => record({ wind: wind() }))).toEqual(["missing wind.values"]);
   });
 
   test("says nothing of leave", () => {

@@ -11,12 +11,13 @@ import {
   usRestrictedUseRecord,
   usWorkerProtectionRecord,
 } from "../../../src/ledger/index.js";
-import { fed, full, problems, stated } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { fed, full, stated } from "../helpers.js";
 
 describe("ledger", () => {
   test("tells everything that is wrong with its entries, with paths", () => {
     expect(
-      problems(() =>
+      complaints(() =>
         ledger([
           full,
           { id: "", date: "2026-02-30", area: { value: 0, unit: "ft2" }, start: "25:00" },
@@ -41,9 +42,9 @@ describe("ledger", () => {
 
   test("an amount needs its area, and counts once", () => {
     expect(
-      problems(() => ledger([{ id: "x", date: "2026-03-01", amount: { value: 3, unit: "lb" } }])),
+      complaints(() => ledger([{ id: "x", date: "2026-03-01", amount: { value: 3, unit: "lb" } }])),
     ).toEqual(["conflict entries[0].area"]);
-    expect(problems(() => ledger([{ ...fed, supplies: stated.supplies ?? [] }]))).toEqual([
+    expect(complaints(() => ledger([{ ...fed, supplies: stated.supplies ?? [] }]))).toEqual([
       "conflict entries[0].supplies",
     ]);
   });
@@ -58,15 +59,15 @@ describe("ledger", () => {
     // A correction of the correction counts; a second correction of the first entry does not.
     const four = ledgerWith(three, { ...fed, id: "fix 2", corrects: "fix" });
     expect(standingEntries(four).map(({ id }) => id)).toEqual(["fix 2"]);
-    expect(problems(() => ledgerWith(four, { ...fed, id: "late", corrects: fed.id }))).toEqual([
+    expect(complaints(() => ledgerWith(four, { ...fed, id: "late", corrects: fed.id }))).toEqual([
       "conflict entry.corrects",
     ]);
-    expect(problems(() => ledgerWith(four, { ...fed, id: "odd", corrects: "nobody" }))).toEqual([
+    expect(complaints(() => ledgerWith(four, { ...fed, id: "odd", corrects: "nobody" }))).toEqual([
       "missing entry.corrects",
     ]);
-    expect(problems(() => ledgerWith(four, fed))).toEqual(["duplicate entry.id"]);
+    expect(complaints(() => ledgerWith(four, fed))).toEqual(["duplicate entry.id"]);
     expect(
-      problems(() =>
+      complaints(() =>
         ledger([
           { ...fed, corrects: "later" },
           { ...stated, id: "later" },
@@ -111,7 +112,7 @@ describe("ledgerTotals", () => {
       count("2026-04-22", "2026-12-31"),
       count("2026-01-01", "2026-04-20"),
     ]).toEqual([1, 0, 0]);
-    expect(problems(() => ledgerTotals({ ledger: season, from: "2026-05-01", to: "2026-04-01" }))).toEqual([
+    expect(complaints(() => ledgerTotals({ ledger: season, from: "2026-05-01", to: "2026-04-01" }))).toEqual([
       "date to",
     ]);
   });
@@ -193,10 +194,10 @@ describe("missingForRecord", () => {
     expect(missingForRecord(entry, scheme([["location"]])).gaps).toHaveLength(1);
     expect(missingForRecord(entry, scheme([["weather.wind"]])).gaps).toHaveLength(0);
     expect(missingForRecord(entry, scheme([["weather.temperature"]])).gaps).toHaveLength(1);
-    expect(problems(() => missingForRecord(entry, scheme([["wind"]])))).toEqual([
+    expect(complaints(() => missingForRecord(entry, scheme([["wind"]])))).toEqual([
       "type scheme.items[0].fields[0][0]",
     ]);
-    expect(problems(() => missingForRecord(entry, {} as never))).toEqual([
+    expect(complaints(() => missingForRecord(entry, {} as never))).toEqual([
       "missing scheme.id",
       "missing scheme.appliesTo",
       "missing scheme.items",

@@ -7,8 +7,9 @@ import {
   ledgerCsv,
   ledgerFromCsv,
 } from "../../../src/ledger/index.js";
+import { complaints } from "../../errors.js";
 import { runs } from "../../properties.js";
-import { full, problems } from "../helpers.js";
+import { full } from "../helpers.js";
 
 const text = fc
   .string({
@@ -174,7 +175,7 @@ describe("guardFormulas", () => {
   });
 
   test("an option that nobody knows is refused", () => {
-    expect(problems(() => ledgerCsv(ledger([full]), { guard: true } as never))).toEqual([
+    expect(complaints(() => ledgerCsv(ledger([full]), { guard: true } as never))).toEqual([
       "type options.guard",
     ]);
   });
@@ -182,7 +183,7 @@ describe("guardFormulas", () => {
 
 test("more columns than can be read are not written", () => {
   const supplies = Array.from({ length: 501 }, (_, i) => ({ value: 1, unit: "lb/acre", of: `other:s${i}` }));
-  expect(problems(() => ledgerCsv(ledger([{ id: "a", date: "2026-05-01", supplies }])))).toEqual([
+  expect(complaints(() => ledgerCsv(ledger([{ id: "a", date: "2026-05-01", supplies }])))).toEqual([
     "range ledger",
   ]);
 });
@@ -190,7 +191,7 @@ test("more columns than can be read are not written", () => {
 test("a field that nobody knows inside a quantity is refused, not lost", () => {
   const area = { value: 10, unit: "ft2", by: "tape" };
   expect(
-    problems(() =>
+    complaints(() =>
       ledger([{ id: "a", date: "2026-05-01", area, supplies: [{ ...area, of: "N" }] }] as never),
     ),
   ).toEqual(["type entries[0].area.by", "type entries[0].supplies[0].by"]);

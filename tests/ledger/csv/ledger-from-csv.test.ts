@@ -6,7 +6,8 @@ import {
   ledgerCsv,
   ledgerFromCsv,
 } from "../../../src/ledger/index.js";
-import { fed, full, problems, stated } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { fed, full, stated } from "../helpers.js";
 
 /** A reading that has the whole ledger. */
 const whole = (season: Ledger): LedgerReading => ({
@@ -81,13 +82,13 @@ describe("ledgerFromCsv", () => {
   });
 
   test("a head without units or with unknown columns is refused as a whole", () => {
-    expect(problems(() => ledgerFromCsv("id,date,area,colour,amount [lbs]\r\n"))).toEqual([
+    expect(complaints(() => ledgerFromCsv("id,date,area,colour,amount [lbs]\r\n"))).toEqual([
       'missing head "area"',
       'type head "colour"',
       'unit/unknown head "amount [lbs]"',
     ]);
-    expect(problems(() => ledgerFromCsv("date\r\n"))).toEqual(["missing head"]);
-    expect(problems(() => ledgerFromCsv(""))).toEqual(["missing text"]);
+    expect(complaints(() => ledgerFromCsv("date\r\n"))).toEqual(["missing head"]);
+    expect(complaints(() => ledgerFromCsv(""))).toEqual(["missing text"]);
   });
 
   test("one figure in two units on one line is refused", () => {
@@ -112,9 +113,9 @@ test("a head of a megabyte and 20,000 columns are refused at once", () => {
 });
 
 test("heads that are one column in other blanks are doubles", () => {
-  expect(problems(() => ledgerFromCsv("id,date,area [ft2], area  [ ft2 ]\r\na,2026-04-20,1,2\r\n"))).toEqual([
-    'duplicate head "area  [ ft2 ]"',
-  ]);
+  expect(
+    complaints(() => ledgerFromCsv("id,date,area [ft2], area  [ ft2 ]\r\na,2026-04-20,1,2\r\n")),
+  ).toEqual(['duplicate head "area  [ ft2 ]"']);
 });
 
 test("a table with semicolons is refused with what to do", () => {

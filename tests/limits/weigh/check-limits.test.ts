@@ -4,7 +4,8 @@ import { addDays, type CivilDate } from "../../../src/calendar/index.js";
 import { intervalRule, nextDates } from "../../../src/interval/index.js";
 import { ledger } from "../../../src/ledger/index.js";
 import { checkLimits, type Limit, type LimitCheck, type Proposal } from "../../../src/limits/index.js";
-import { quantity, type RatewrightError } from "../../../src/quantity/index.js";
+import { quantity } from "../../../src/quantity/index.js";
+import { complaints } from "../../errors.js";
 import { runs } from "../../properties.js";
 
 const lb = (value: number, of: string) => ({ value, unit: "lb/1000 ft2", of });
@@ -24,14 +25,6 @@ const only = (result: LimitCheck) => {
 const codes = (result: LimitCheck): readonly string[] => result.findings.map(({ code }) => code);
 const n = (value: number, slow?: number) =>
   slow === undefined ? [lb(value, "N")] : [lb(value, "N"), lb(slow, "N:slow")];
-const problems = (call: () => unknown): readonly string[] => {
-  try {
-    call();
-  } catch (error) {
-    return (error as RatewrightError).problems.map(({ code, path }) => `${code} ${path}`);
-  }
-  return [];
-};
 
 describe("an amount in one application", () => {
   const soluble: Limit = { amount: lb(0.7, "N:soluble"), per: "application", source };
@@ -80,7 +73,7 @@ describe("phosphorus and phosphate", () => {
   });
 
   test("one entry in both forms that do not agree is refused", () => {
-    expect(problems(() => check([quarter("P")], { supplies: [lb(0.1, "P"), lb(0.1, "P2O5")] }))).toEqual([
+    expect(complaints(() => check([quarter("P")], { supplies: [lb(0.1, "P"), lb(0.1, "P2O5")] }))).toEqual([
       "conflict proposal.supplies",
     ]);
     expect(check([quarter("P")], { supplies: [lb(0.1, "P"), lb(0.23, "P2O5")] }).uses[0]?.adds.value).toBe(
@@ -463,7 +456,7 @@ describe("several limits at once", () => {
 
   test("what is wrong with limits and proposal is told at once", () => {
     expect(
-      problems(() =>
+      complaints(() =>
         checkLimits({
           proposal: { date: "2026-02-30", amount: { value: 1, unit: "acre" } } as never,
           limits: [
@@ -498,7 +491,7 @@ describe("several limits at once", () => {
     expect(result.date).toBe("2026-06-08");
     // 39.06 kg/ha is 0.80001 lb/1000 ft2.
     expect(only(result).adds.value).toBeCloseTo(0.80001, 4);
-    expect(problems(() => ledger([{ id: "a", date } as never]))).toEqual(["type entries[0].date"]);
+    expect(complaints(() => ledger([{ id: "a", date } as never]))).toEqual(["type entries[0].date"]);
   });
 
   test("the result is plain data and says that no list of limits is complete", () => {

@@ -10,19 +10,11 @@ import {
   readingsFor,
   statedEstimate,
 } from "../../../src/numeric/index.js";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity } from "../../../src/quantity/index.js";
+import { complaints } from "../../errors.js";
 
 const percent = (value: number) => quantity(value, "%");
 const gpa = (value: number) => quantity(value, "gal/acre", "spray");
-const failures = (run: () => unknown): string[] => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => `${code} ${path}`);
-    throw error;
-  }
-  return [];
-};
 
 describe("coverageFactor", () => {
   // The two-sided table that every statistics text prints (from memory), to its three places.
@@ -84,9 +76,11 @@ describe("coverageFactor", () => {
   });
 
   test("refuses what has no factor", () => {
-    expect(failures(() => coverageFactor(percent(100), 4))).toEqual(["range confidence"]);
-    expect(failures(() => coverageFactor(percent(95), 0))).toEqual(["range degreesOfFreedom"]);
-    expect(failures(() => coverageFactor(percent(95), Number.NaN))).toEqual(["not-finite degreesOfFreedom"]);
+    expect(complaints(() => coverageFactor(percent(100), 4))).toEqual(["range confidence"]);
+    expect(complaints(() => coverageFactor(percent(95), 0))).toEqual(["range degreesOfFreedom"]);
+    expect(complaints(() => coverageFactor(percent(95), Number.NaN))).toEqual([
+      "not-finite degreesOfFreedom",
+    ]);
   });
 });
 
@@ -109,8 +103,8 @@ describe("meanEstimate", () => {
       meanEstimate(some, outOf === undefined ? {} : { outOf }).standardError.in("fl oz");
     expect(error(8) / error()).toBeCloseTo(Math.sqrt(0.5), 12);
     expect(error(4)).toBe(0);
-    expect(failures(() => meanEstimate(some, { outOf: 3 }))).toEqual(["range outOf"]);
-    expect(failures(() => meanEstimate(some, { outOf: 4.5 }))).toEqual(["range outOf"]);
+    expect(complaints(() => meanEstimate(some, { outOf: 3 }))).toEqual(["range outOf"]);
+    expect(complaints(() => meanEstimate(some, { outOf: 4.5 }))).toEqual(["range outOf"]);
   });
 
   test("names every missing or wrong reading, and skips none", () => {
@@ -121,7 +115,7 @@ describe("meanEstimate", () => {
       null,
       { value: Number.NaN, unit: "gal", of: "water" },
     ];
-    expect(failures(() => meanEstimate(holes as never))).toEqual([
+    expect(complaints(() => meanEstimate(holes as never))).toEqual([
       "missing readings[1]",
       "unit/mismatch readings[2]",
       "missing readings[3]",
@@ -129,12 +123,12 @@ describe("meanEstimate", () => {
     ]);
     const sparse: unknown[] = [quantity(1, "gal", "water")];
     sparse[2] = quantity(1, "gal", "water");
-    expect(failures(() => meanEstimate(sparse as never))).toEqual(["missing readings[1]"]);
-    expect(failures(() => meanEstimate([quantity(1, "gal")]))).toEqual(["missing readings"]);
+    expect(complaints(() => meanEstimate(sparse as never))).toEqual(["missing readings[1]"]);
+    expect(complaints(() => meanEstimate([quantity(1, "gal")]))).toEqual(["missing readings"]);
     expect(
-      failures(() => meanEstimate([quantity(1, "gal", "water"), quantity(1, "gal", "spray")] as never)),
+      complaints(() => meanEstimate([quantity(1, "gal", "water"), quantity(1, "gal", "spray")] as never)),
     ).toEqual(["substance/mismatch readings[1]"]);
-    expect(failures(() => meanEstimate([quantity(1, "°C"), quantity(2, "°C")]))).toHaveLength(2);
+    expect(complaints(() => meanEstimate([quantity(1, "°C"), quantity(2, "°C")]))).toHaveLength(2);
   });
 
   test("does not depend on the unit, and scales with it", () => {
@@ -207,7 +201,7 @@ describe("estimateOfProduct", () => {
   test("refuses a factor of nothing and reports all that is wrong", () => {
     const nothing = meanEstimate([quantity(-1, "gal"), quantity(1, "gal")]);
     expect(
-      failures(() =>
+      complaints(() =>
         estimateOfProduct(gpa(1), [{ estimate: nothing }, { relativeError: percent(-1) }, {} as never]),
       ),
     ).toEqual([
@@ -215,7 +209,7 @@ describe("estimateOfProduct", () => {
       "range factors[1].relativeError",
       "type factors[2].relativeError",
     ]);
-    expect(failures(() => estimateOfProduct(gpa(1), []))).toEqual(["missing factors"]);
+    expect(complaints(() => estimateOfProduct(gpa(1), []))).toEqual(["missing factors"]);
   });
 
   test("survives JSON", () => {
@@ -281,29 +275,28 @@ describe("checkAgainstTarget", () => {
 
   test("refuses what has no answer", () => {
     const good = { measured: gpa(20), target: gpa(20), tolerance: percent(5) };
-    expect(failures(() => checkAgainstTarget({ ...good, target: gpa(0) }))).toEqual(["range target"]);
-    expect(failures(() => checkAgainstTarget({ ...good, tolerance: percent(100) }))).toEqual([
+    expect(complaints(() => checkAgainstTarget({ ...good, target: gpa(0) }))).toEqual(["range target"]);
+    expect(complaints(() => checkAgainstTarget({ ...good, tolerance: percent(100) }))).toEqual([
       "range tolerance",
     ]);
-    expect(failures(() => checkAgainstTarget({ ...good, tolerance: percent(0) }))).toEqual([
+    expect(complaints(() => checkAgainstTarget({ ...good, tolerance: percent(0) }))).toEqual([
       "range tolerance",
     ]);
-    expect(failures(() => checkAgainstTarget({ ...good, measured: gpa(0) }))).toEqual(["range measured"]);
-    expect(failures(() => checkAgainstTarget({ ...good, measured: undefined } as never))).toEqual([
+    expect(complaints(() => checkAgainstTarget({ ...good, measured: gpa(0) }))).toEqual(["range measured"]);
+    expect(complaints(() => checkAgainstTarget({ ...good, measured: undefined } as never))).toEqual([
       "missing measured",
     ]);
-    expect(failures(() => checkAgainstTarget({ ...good, tolerance: undefined } as never))).toEqual([
+    expect(complaints(() => checkAgainstTarget({ ...good, tolerance: undefined } as never))).toEqual([
       "type tolerance",
     ]);
-    expect(failures(() => checkAgainstTarget({ ...good, target: gpa(0), tolerance: percent(200) }))).toEqual([
-      "range target",
-      "range tolerance",
-    ]);
-    expect(failures(() => checkAgainstTarget({ ...good, confidence: percent(100) }))).toEqual([
+    expect(
+      complaints(() => checkAgainstTarget({ ...good, target: gpa(0), tolerance: percent(200) })),
+    ).toEqual(["range target", "range tolerance"]);
+    expect(complaints(() => checkAgainstTarget({ ...good, confidence: percent(100) }))).toEqual([
       "range confidence",
     ]);
     const water = quantity(20, "gal/acre", "water");
-    expect(failures(() => checkAgainstTarget({ ...good, target: water } as never))).toEqual([
+    expect(complaints(() => checkAgainstTarget({ ...good, target: water } as never))).toEqual([
       "substance/mismatch target",
     ]);
   });
@@ -324,13 +317,13 @@ describe("readingsFor", () => {
     }
     expect(readingsFor({ coefficientOfVariation: percent(0), margin: percent(1) })).toBe(2);
     const tooMany = { coefficientOfVariation: percent(100), margin: quantity(1e-6, "1") };
-    expect(failures(() => readingsFor(tooMany))).toEqual(["range margin"]);
+    expect(complaints(() => readingsFor(tooMany))).toEqual(["range margin"]);
     // z = 1.960: (1.96 * 51)^2 = 9992 readings for 1 %, (1.96 * 52)^2 = 10388
     expect(readingsFor({ coefficientOfVariation: percent(51), margin: percent(1) })).toBeLessThan(10_000);
     const many = { coefficientOfVariation: percent(52), margin: percent(1) };
-    expect(failures(() => readingsFor(many))).toEqual(["range margin"]);
+    expect(complaints(() => readingsFor(many))).toEqual(["range margin"]);
     const wrong = { coefficientOfVariation: percent(-1), margin: percent(0), confidence: percent(0) };
-    expect(failures(() => readingsFor(wrong))).toEqual([
+    expect(complaints(() => readingsFor(wrong))).toEqual([
       "range coefficientOfVariation",
       "range margin",
       "range confidence",

@@ -11,15 +11,9 @@ import {
   standardDeviation,
   statedEstimate,
 } from "../../../src/numeric/index.js";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity } from "../../../src/quantity/index.js";
+import { answerOf } from "../../errors.js";
 
-const told = (call: () => unknown): unknown => {
-  try {
-    return call();
-  } catch (error) {
-    return error instanceof RatewrightError ? `${error.code} ${error.path}` : error;
-  }
-};
 const rate = quantity(3, "lb/acre");
 const percent = (value: number) => quantity(value, "%");
 
@@ -51,7 +45,7 @@ describe("fields that are not known are refused", () => {
       "k",
     ],
   ] as const)("%s", (_, call, field) => {
-    expect(told(call)).toMatch(new RegExp(`^type .*${field}$`));
+    expect(answerOf(call)).toMatch(new RegExp(`^type .*${field}$`));
   });
 });
 
@@ -78,13 +72,13 @@ describe("lists of a thousand million places do not run away", () => {
     ["estimateOfProduct", () => estimateOfProduct(rate, sparse)],
     ["mean", () => mean(sparse)],
   ] as const)("%s", (_, call) => {
-    expect(told(call)).toMatch(/^(range|not-finite) /);
+    expect(answerOf(call)).toMatch(/^(range|not-finite) /);
   });
 });
 
 it("a factor is an estimate or a relative error, not both", () => {
   const estimate = statedEstimate({ value: rate, error: quantity(0.1, "lb/acre"), meaning: "limits" });
-  expect(told(() => estimateOfProduct(rate, [{ estimate, relativeError: percent(3) } as never]))).toBe(
+  expect(answerOf(() => estimateOfProduct(rate, [{ estimate, relativeError: percent(3) } as never]))).toBe(
     "conflict factors[0].relativeError",
   );
 });

@@ -7,17 +7,8 @@ import {
   wholeUnitsFor,
   wholeUnitsWithin,
 } from "../../../src/numeric/index.js";
-import { RatewrightError } from "../../../src/quantity/index.js";
-
-const failure = (run: () => unknown): string => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return `${error.code} ${error.path}`;
-    throw error;
-  }
-  return "nothing thrown";
-};
+import type { RatewrightError } from "../../../src/quantity/index.js";
+import { complaint } from "../../errors.js";
 
 describe("wholeUnitsFor", () => {
   test.each([
@@ -44,10 +35,10 @@ describe("wholeUnitsFor", () => {
   });
 
   test("refuses what it cannot count", () => {
-    expect(failure(() => wholeUnitsFor(-1, 50))).toBe("range need");
-    expect(failure(() => wholeUnitsFor(1, 0))).toBe("range size");
-    expect(failure(() => wholeUnitsFor(1e300, 1e-300))).toBe("range need");
-    expect(failure(() => wholeUnitsWithin(Number.NaN, 1))).toBe("not-finite amount");
+    expect(complaint(() => wholeUnitsFor(-1, 50))).toBe("range need");
+    expect(complaint(() => wholeUnitsFor(1, 0))).toBe("range size");
+    expect(complaint(() => wholeUnitsFor(1e300, 1e-300))).toBe("range need");
+    expect(complaint(() => wholeUnitsWithin(Number.NaN, 1))).toBe("not-finite amount");
   });
 });
 
@@ -65,7 +56,7 @@ describe("exceeds", () => {
     expect(exceeds(1e-300, 0)).toBe(true);
     expect(exceeds(0, 0)).toBe(false);
     expect(exceeds(-1, -2)).toBe(true);
-    expect(failure(() => exceeds(1, Number.NaN))).toBe("not-finite limit");
+    expect(complaint(() => exceeds(1, Number.NaN))).toBe("not-finite limit");
   });
 });
 
@@ -105,7 +96,7 @@ describe("roundTo", () => {
   });
 
   test("refuses a step that is none", () => {
-    expect(failure(() => roundTo(1, 0))).toBe("range step");
+    expect(complaint(() => roundTo(1, 0))).toBe("range step");
   });
 });
 
@@ -149,14 +140,14 @@ describe("errorOfProduct", () => {
   });
 
   test("refuses what has no relative error", () => {
-    expect(failure(() => errorOfProduct([{ value: 0, error: 1 }]))).toBe("range factors[0].value");
-    expect(failure(() => errorOfProduct([{ value: 1, error: -1 }]))).toBe("range factors[0].error");
-    expect(failure(() => errorOfProduct([{ value: -1, error: 1, power: 0.5 }]))).toBe(
+    expect(complaint(() => errorOfProduct([{ value: 0, error: 1 }]))).toBe("range factors[0].value");
+    expect(complaint(() => errorOfProduct([{ value: 1, error: -1 }]))).toBe("range factors[0].error");
+    expect(complaint(() => errorOfProduct([{ value: -1, error: 1, power: 0.5 }]))).toBe(
       "range factors[0].value",
     );
-    expect(failure(() => errorOfProduct([]))).toBe("missing factors");
+    expect(complaint(() => errorOfProduct([]))).toBe("missing factors");
     expect(
-      failure(() =>
+      complaint(() =>
         errorOfProduct([
           { value: 1e300, error: 0 },
           { value: 1e300, error: 0 },

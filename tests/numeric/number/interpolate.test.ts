@@ -1,17 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { interpolate } from "../../../src/numeric/index.js";
-import { RatewrightError } from "../../../src/quantity/index.js";
-
-const failure = (run: () => unknown): string => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return `${error.code} ${error.path}`;
-    throw error;
-  }
-  return "nothing thrown";
-};
+import { complaint } from "../../errors.js";
 
 const tables = fc
   .uniqueArray(fc.double({ min: -1e6, max: 1e6, noNaN: true }), {
@@ -65,18 +55,18 @@ describe("interpolate", () => {
 
   test("does not go beyond the table unless told to", () => {
     const table = { xs: [1, 2], ys: [10, 20] };
-    expect(failure(() => interpolate({ ...table, x: 2.0001 }))).toBe("range x");
-    expect(failure(() => interpolate({ ...table, x: 0.9999 }))).toBe("range x");
+    expect(complaint(() => interpolate({ ...table, x: 2.0001 }))).toBe("range x");
+    expect(complaint(() => interpolate({ ...table, x: 0.9999 }))).toBe("range x");
     expect(interpolate({ ...table, x: 3, outside: "hold" })).toBe(20);
     expect(interpolate({ ...table, x: 0, outside: "hold" })).toBe(10);
-    expect(failure(() => interpolate({ ...table, x: 3, outside: "yes" as never }))).toBe("type outside");
+    expect(complaint(() => interpolate({ ...table, x: 3, outside: "yes" as never }))).toBe("type outside");
   });
 
   test("refuses a table that is none", () => {
-    expect(failure(() => interpolate({ xs: [1, 1], ys: [1, 2], x: 1 }))).toBe("conflict xs[1]");
-    expect(failure(() => interpolate({ xs: [1, 2], ys: [1], x: 1 }))).toBe("conflict ys");
-    expect(failure(() => interpolate({ xs: [], ys: [], x: 1 }))).toBe("missing xs");
-    expect(failure(() => interpolate({ xs: [1], ys: [Number.NaN], x: 1 }))).toBe("not-finite ys[0]");
+    expect(complaint(() => interpolate({ xs: [1, 1], ys: [1, 2], x: 1 }))).toBe("conflict xs[1]");
+    expect(complaint(() => interpolate({ xs: [1, 2], ys: [1], x: 1 }))).toBe("conflict ys");
+    expect(complaint(() => interpolate({ xs: [], ys: [], x: 1 }))).toBe("missing xs");
+    expect(complaint(() => interpolate({ xs: [1], ys: [Number.NaN], x: 1 }))).toBe("not-finite ys[0]");
   });
 });
 

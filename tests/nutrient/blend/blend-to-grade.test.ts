@@ -3,7 +3,7 @@ import { lusolve, matrix } from "mathjs";
 import { describe, expect, test } from "vitest";
 import { blendToGrade, fertilizer, percentOf } from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
-import { faultsOf } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const dry = (id: string, grade: string) => fertilizer({ id, analysis: grade });
 const materials = [dry("urea", "46-0-0"), dry("dap", "18-46-0"), dry("muriate", "0-0-60")];
@@ -78,7 +78,7 @@ describe("a batch to a grade", () => {
     } catch (error) {
       text = String(error);
     }
-    return [faultsOf(call)[0], text] as const;
+    return [complaints(call)[0], text] as const;
   };
 
   test.each(["4-14-2", "7-6-7", "14-4-2"])("materials that fill the batch leave no filler: %s", (grade) => {
@@ -118,14 +118,14 @@ describe("a batch to a grade", () => {
 
   test("refuses bad input by path", () => {
     const grade = "10-5-5";
-    expect(faultsOf(() => blendToGrade({ batch: quantity(0, "lb"), grade, materials }))).toEqual([
+    expect(complaints(() => blendToGrade({ batch: quantity(0, "lb"), grade, materials }))).toEqual([
       "range batch",
     ]);
     expect(
-      faultsOf(() => blendToGrade({ batch: quantity(1, "L") as never, grade: "10-x-5", materials: [] })),
+      complaints(() => blendToGrade({ batch: quantity(1, "L") as never, grade: "10-x-5", materials: [] })),
     ).toEqual(["unit/mismatch batch", "text grade", "missing materials"]);
     expect(
-      faultsOf(() =>
+      complaints(() =>
         blendToGrade({ batch: quantity(1, "t"), grade, materials: [dry("a", "46-0-0"), dry("a", "0-0-60")] }),
       ),
     ).toEqual(["duplicate materials[1].id"]);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { areaCovered, fertilizer, packageCoverage, packagesFor } from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
-import { faultsOf } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const bag = fertilizer({ id: "bag", analysis: "24-0-11", package: quantity(50, "lb") });
 const jug = fertilizer({
@@ -38,16 +38,18 @@ describe("packages", () => {
   });
 
   test("need the same product, the same kind of amount, and a package", () => {
-    expect(faultsOf(() => count(quantity(1, "lb", "product:other")))).toEqual(["substance/mismatch need"]);
-    expect(faultsOf(() => count(quantity(1, "lb", "N")))).toEqual(["substance/mismatch need"]);
-    expect(faultsOf(() => count(quantity(1, "gal", "product:bag")))).toEqual(["unit/mismatch need"]);
-    expect(faultsOf(() => count(quantity(1, "lb", "product:jug"), jug))).toEqual(["unit/mismatch need"]);
-    expect(faultsOf(() => count(quantity(-1, "lb", "product:bag")))).toEqual(["range need"]);
-    expect(faultsOf(() => count(quantity(1, "lb", "product:bag"), { id: "bag" }))).toEqual([
+    expect(complaints(() => count(quantity(1, "lb", "product:other")))).toEqual(["substance/mismatch need"]);
+    expect(complaints(() => count(quantity(1, "lb", "N")))).toEqual(["substance/mismatch need"]);
+    expect(complaints(() => count(quantity(1, "gal", "product:bag")))).toEqual(["unit/mismatch need"]);
+    expect(complaints(() => count(quantity(1, "lb", "product:jug"), jug))).toEqual(["unit/mismatch need"]);
+    expect(complaints(() => count(quantity(-1, "lb", "product:bag")))).toEqual(["range need"]);
+    expect(complaints(() => count(quantity(1, "lb", "product:bag"), { id: "bag" }))).toEqual([
       "missing product.package",
     ]);
     const empty = { id: "bag", package: quantity(0, "lb") };
-    expect(faultsOf(() => count(quantity(1, "lb", "product:bag"), empty))).toEqual(["range product.package"]);
+    expect(complaints(() => count(quantity(1, "lb", "product:bag"), empty))).toEqual([
+      "range product.package",
+    ]);
   });
 
   test("cover the area at which the rate uses them up", () => {
@@ -56,11 +58,11 @@ describe("packages", () => {
     expect(dry.in("ft2")).toBeCloseTo(50_000 / 3.75, 6);
     const wet = packageCoverage(jug, quantity(0.75, "fl oz/1000 ft2", "product:jug"));
     expect(wet.in("ft2")).toBeCloseTo((320 / 0.75) * 1000, 4);
-    expect(faultsOf(() => packageCoverage(bag, quantity(0, "lb/acre", "product:bag")))).toEqual([
+    expect(complaints(() => packageCoverage(bag, quantity(0, "lb/acre", "product:bag")))).toEqual([
       "range rate",
     ]);
     expect(
-      faultsOf(() => areaCovered(quantity(1, "lb", "N"), quantity(1, "lb/acre", "product:bag") as never)),
+      complaints(() => areaCovered(quantity(1, "lb", "N"), quantity(1, "lb/acre", "product:bag") as never)),
     ).toEqual(["substance/mismatch rate"]);
   });
 });

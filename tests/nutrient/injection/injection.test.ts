@@ -13,17 +13,9 @@ import {
   stockFlow,
   stockTank,
 } from "../../../src/nutrient/index.js";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity } from "../../../src/quantity/index.js";
+import { errorOf } from "../../errors.js";
 
-const thrown = (work: () => unknown): RatewrightError => {
-  try {
-    work();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-};
 const salt = (id: string, analysis: string): StockSalt => ({ product: fertilizer({ id, analysis }) });
 const ppm = (value: number) => quantity(value, "mg/L", "N");
 
@@ -48,15 +40,15 @@ describe("concentrations", () => {
 
   test("refuse a nutrient that is not there, a negative one and a mass", () => {
     const urea = fertilizer({ id: "u", analysis: "46-0-0" });
-    expect(thrown(() => productForConcentration(quantity(1, "mg/L", "K2O"), urea)).code).toBe("infeasible");
-    expect(thrown(() => productForConcentration(ppm(-1), urea))).toMatchObject({
+    expect(errorOf(() => productForConcentration(quantity(1, "mg/L", "K2O"), urea)).code).toBe("infeasible");
+    expect(errorOf(() => productForConcentration(ppm(-1), urea))).toMatchObject({
       code: "range",
       path: "concentration",
     });
-    expect(thrown(() => productForConcentration(quantity(1, "lb", "N") as never, urea)).code).toBe(
+    expect(errorOf(() => productForConcentration(quantity(1, "lb", "N") as never, urea)).code).toBe(
       "unit/mismatch",
     );
-    expect(thrown(() => concentrationOf(quantity(1, "g/L", "product:v") as never, urea, "N")).code).toBe(
+    expect(errorOf(() => concentrationOf(quantity(1, "g/L", "product:v") as never, urea, "N")).code).toBe(
       "substance/mismatch",
     );
   });
@@ -78,13 +70,13 @@ describe("injectors", () => {
 
   test("refuse other notations and impossible settings", () => {
     for (const text of ["100", "1 : 100", "2:100", "1/100", "1:-5", "1:1e3", "1%", ""]) {
-      expect(thrown(() => injector(text as never)).code).toBe("text");
+      expect(errorOf(() => injector(text as never)).code).toBe("text");
     }
-    expect(thrown(() => injector("1:1")).code).toBe("range");
-    expect(thrown(() => injector("1:0.5")).code).toBe("range");
-    expect(thrown(() => injector("1+0")).code).toBe("range");
+    expect(errorOf(() => injector("1:1")).code).toBe("range");
+    expect(errorOf(() => injector("1:0.5")).code).toBe("range");
+    expect(errorOf(() => injector("1+0")).code).toBe("range");
     const forged = { ...injector("1:100"), dilution: 50 };
-    expect(thrown(() => stockFlow({ flow: quantity(1, "gal/min"), injector: forged })).path).toBe(
+    expect(errorOf(() => stockFlow({ flow: quantity(1, "gal/min"), injector: forged })).path).toBe(
       "injector.dilution",
     );
   });
@@ -97,7 +89,7 @@ describe("injectors", () => {
     });
     expect([rate.in("gal/h"), rate.of]).toEqual([20, "product:f"]);
     expect(
-      thrown(() => injectionRate({ application: quantity(5, "gal/acre"), covered: quantity(0, "acre/h") }))
+      errorOf(() => injectionRate({ application: quantity(5, "gal/acre"), covered: quantity(0, "acre/h") }))
         .path,
     ).toBe("covered");
   });
@@ -144,7 +136,7 @@ describe("stock tanks", () => {
 
   test("say why they cannot be made", () => {
     const run = (targets: readonly unknown[], list: readonly StockSalt[]) =>
-      thrown(() =>
+      errorOf(() =>
         stockTank({
           targets: targets as never,
           salts: list,
@@ -267,17 +259,17 @@ describe("injector charts", () => {
 
   test("give a conductivity inside their rows only", () => {
     expect(chartConductivity(labelChart20, ppm(75)).in("mS/cm")).toBeCloseTo(0.48, 12);
-    expect(thrown(() => chartConductivity(labelChart20, ppm(201)))).toMatchObject({
+    expect(errorOf(() => chartConductivity(labelChart20, ppm(201)))).toMatchObject({
       code: "range",
       path: "concentration",
     });
     expect(
-      thrown(() => chartAmount({ chart: labelChart20, setting: "1:64", concentration: ppm(100) })),
+      errorOf(() => chartAmount({ chart: labelChart20, setting: "1:64", concentration: ppm(100) })),
     ).toMatchObject({
       code: "type",
       path: "setting",
     });
     const falling = { ...labelChart20, rows: [...labelChart20.rows].reverse() };
-    expect(thrown(() => chartConductivity(falling, ppm(75))).path).toBe("chart.rows[1].ppm");
+    expect(errorOf(() => chartConductivity(falling, ppm(75))).path).toBe("chart.rows[1].ppm");
   });
 });

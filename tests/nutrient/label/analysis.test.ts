@@ -12,7 +12,7 @@ import {
   productRate,
 } from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
-import { faultsOf } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 describe("a grade", () => {
   test("reads hyphens, dashes, minus signs and further nutrients", () => {
@@ -40,24 +40,24 @@ describe("a grade", () => {
       "24--0-11",
       "",
     ]) {
-      expect(faultsOf(() => analysis(text))).toEqual(["text analysis"]);
+      expect(complaints(() => analysis(text))).toEqual(["text analysis"]);
     }
-    expect(faultsOf(() => analysis("12-0-0-3N"))).toEqual(["conflict analysis"]);
-    expect(faultsOf(() => analysis("60-50-0"))).toEqual(["range analysis"]);
-    expect(faultsOf(() => analysis("101-0-0"))).toEqual(["range analysis.percent.N"]);
+    expect(complaints(() => analysis("12-0-0-3N"))).toEqual(["conflict analysis"]);
+    expect(complaints(() => analysis("60-50-0"))).toEqual(["range analysis"]);
+    expect(complaints(() => analysis("101-0-0"))).toEqual(["range analysis.percent.N"]);
   });
 
   test("as a record keeps to its basis, and tells all that is wrong", () => {
-    expect(faultsOf(() => analysis({ basis: "element", percent: { N: 18, P2O5: 4, K2O: 10 } }))).toEqual([
+    expect(complaints(() => analysis({ basis: "element", percent: { N: 18, P2O5: 4, K2O: 10 } }))).toEqual([
       "conflict analysis.percent.P2O5",
       "conflict analysis.percent.K2O",
     ]);
-    expect(faultsOf(() => analysis({ basis: "oxide", percent: { P: -1, K: 4 } }))).toEqual([
+    expect(complaints(() => analysis({ basis: "oxide", percent: { P: -1, K: 4 } }))).toEqual([
       "range analysis.percent.P",
       "conflict analysis.percent.P",
       "conflict analysis.percent.K",
     ]);
-    expect(faultsOf(() => analysis({ basis: "oxide", percent: { S: 4, SO3: 10 } }))).toEqual([
+    expect(complaints(() => analysis({ basis: "oxide", percent: { S: 4, SO3: 10 } }))).toEqual([
       "conflict analysis.percent.S",
     ]);
     // Nutrients that both bases share contradict neither.
@@ -114,17 +114,17 @@ describe("the weight of a formula", () => {
   test("is that of its atoms, and of no element that the table does not hold", () => {
     // Gypsum, CaSO4 2 H2O: 40.078 + 32.06 + 6 * 15.999 + 4 * 1.008.
     expect(formulaWeight({ Ca: 1, S: 1, O: 6, H: 4 })).toBeCloseTo(172.164, 9);
-    expect(faultsOf(() => formulaWeight({ Zn: 1 } as never))).toEqual(["substance/unknown formula.Zn"]);
-    expect(faultsOf(() => formulaWeight({ constructor: 1 } as never))).toEqual([
+    expect(complaints(() => formulaWeight({ Zn: 1 } as never))).toEqual(["substance/unknown formula.Zn"]);
+    expect(complaints(() => formulaWeight({ constructor: 1 } as never))).toEqual([
       "substance/unknown formula.constructor",
     ]);
-    expect(faultsOf(() => formulaWeight({ Ca: Number.NaN }))).toEqual(["not-finite formula.Ca"]);
+    expect(complaints(() => formulaWeight({ Ca: Number.NaN }))).toEqual(["not-finite formula.Ca"]);
   });
 });
 
 describe("a fertilizer from a form or a file", () => {
   const make = (more: object) =>
-    faultsOf(() => fertilizer({ id: "a", analysis: "24-0-11", ...more } as never));
+    complaints(() => fertilizer({ id: "a", analysis: "24-0-11", ...more } as never));
 
   test("takes no empty field for a missing one", () => {
     for (const nothing of [null, 0, ""]) {
@@ -145,8 +145,8 @@ describe("a fertilizer from a form or a file", () => {
       "type fertilizer.basis",
       "text fertilizer.analysis",
     ]);
-    expect(faultsOf(() => analysis("24-0-11", "oxides" as never))).toEqual(["type basis"]);
-    expect(faultsOf(() => analysis({ basis: "oxides", percent: { N: 1 } } as never))).toEqual([
+    expect(complaints(() => analysis("24-0-11", "oxides" as never))).toEqual(["type basis"]);
+    expect(complaints(() => analysis({ basis: "oxides", percent: { N: 1 } } as never))).toEqual([
       "type analysis.basis",
     ]);
   });
@@ -154,7 +154,7 @@ describe("a fertilizer from a form or a file", () => {
   test("without nitrogen has no breakdown of it, and the fault lies there", () => {
     const none = { analysis: "0-0-50", nitrogen: { percent: { urea: 0 } } };
     expect(make(none)).toEqual(["conflict fertilizer.nitrogen"]);
-    expect(faultsOf(() => productNitrogen(fertilizer({ id: "a", analysis: "0-0-50" })))).toEqual([
+    expect(complaints(() => productNitrogen(fertilizer({ id: "a", analysis: "0-0-50" })))).toEqual([
       "range product.analysis",
     ]);
   });
@@ -174,7 +174,7 @@ describe("a nutrient of one form", () => {
     const salt = fertilizer({ id: "salt", analysis: "20-20-20" });
     const amount = quantity(1, "g/L", "product:salt");
     for (const name of ["N:slow", "nitrogen", "toString"]) {
-      expect(faultsOf(() => concentrationOf(amount, salt, name as never))).toEqual(["type nutrient"]);
+      expect(complaints(() => concentrationOf(amount, salt, name as never))).toEqual(["type nutrient"]);
     }
     expect(concentrationOf(amount, salt, "P").in("mg/L")).toBeCloseTo(87.286, 3);
   });
@@ -190,7 +190,7 @@ describe("the likeliest slips of productRate", () => {
       "target: expected a nutrient of feed-a, got 0.9 lb/1000 ft2",
     );
     // @ts-expect-error the nutrient is left out
-    expect(faultsOf(() => productRate(bare, feed))).toEqual(["substance/mismatch target"]);
+    expect(complaints(() => productRate(bare, feed))).toEqual(["substance/mismatch target"]);
   });
 
   test("a product with an analysis as text is told what reads it", () => {
@@ -211,7 +211,7 @@ describe("a misspelt field of a label", () => {
       /fertilizer\.slowNitrgen: .*did you mean slowNitrogen\?/,
     );
     const row = { id: "a", analysys: "24-0-11", Form: "liquid" };
-    expect(faultsOf(() => fertilizer(row as never))).toEqual([
+    expect(complaints(() => fertilizer(row as never))).toEqual([
       "type fertilizer.analysys",
       "type fertilizer.Form",
     ]);
@@ -219,7 +219,7 @@ describe("a misspelt field of a label", () => {
 
   test("is told also where an app keeps it beside the label", () => {
     const label = { id: "a", analysis: "24-0-11", slowNitrogen: slow } as const;
-    expect(faultsOf(() => fertilizer({ ...label, price: 31, supplier: "x" } as never))).toEqual([
+    expect(complaints(() => fertilizer({ ...label, price: 31, supplier: "x" } as never))).toEqual([
       "type fertilizer.price",
       "type fertilizer.supplier",
     ]);

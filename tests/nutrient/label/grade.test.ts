@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { analysis, fertilizer, isNutrient, nutrients } from "../../../src/nutrient/index.js";
-import { faultsOf } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 describe("a grade as the trade writes it", () => {
   test.each([
@@ -58,16 +58,18 @@ describe("a grade as the trade writes it", () => {
   });
 
   test("unknown readings are refused by name", () => {
-    expect(faultsOf(() => analysis("24-0-11", { decimal: ";" as never }))).toEqual(["type decimal"]);
-    expect(faultsOf(() => analysis("24-0-11", { decimals: "," } as never))).toEqual(["type basis.decimals"]);
-    expect(faultsOf(() => fertilizer({ id: "a", analysis: "24-0-11", decimal: 1 as never }))).toEqual([
+    expect(complaints(() => analysis("24-0-11", { decimal: ";" as never }))).toEqual(["type decimal"]);
+    expect(complaints(() => analysis("24-0-11", { decimals: "," } as never))).toEqual([
+      "type basis.decimals",
+    ]);
+    expect(complaints(() => fertilizer({ id: "a", analysis: "24-0-11", decimal: 1 as never }))).toEqual([
       "type fertilizer.decimal",
     ]);
   });
 
   test("a text of a megabyte is refused at once, with a short message", () => {
     const start = performance.now();
-    expect(faultsOf(() => analysis("1".repeat(1_000_000)))).toEqual(["text analysis"]);
+    expect(complaints(() => analysis("1".repeat(1_000_000)))).toEqual(["text analysis"]);
     expect(performance.now() - start).toBeLessThan(200);
   });
 });

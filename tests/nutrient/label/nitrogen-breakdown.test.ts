@@ -11,7 +11,7 @@ import {
   releaseSchemes,
 } from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
-import { faultsOf } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const tenths = fc.integer({ min: 0, max: 150 }).map((n) => n / 10);
 
@@ -49,12 +49,12 @@ describe("a breakdown of nitrogen", () => {
   });
 
   test("0.1 % printed lines add up though their floating-point sum does not", () => {
-    expect(faultsOf(() => nitrogenBreakdown({ percent: { urea: 0.1, nitrate: 0.2 } }, 0.3))).toEqual([]);
+    expect(complaints(() => nitrogenBreakdown({ percent: { urea: 0.1, nitrate: 0.2 } }, 0.3))).toEqual([]);
   });
 
   test("refuses what no label can say, with the line", () => {
     const at = (guarantee: unknown, total: number) =>
-      faultsOf(() => nitrogenBreakdown(guarantee as NitrogenGuarantee, total));
+      complaints(() => nitrogenBreakdown(guarantee as NitrogenGuarantee, total));
     expect(at({ percent: { urea: 20 } }, 24)).toEqual(["conflict guarantee.percent"]);
     expect(at({ percent: { urea: -4, coated: 28 } }, 24)).toEqual(["range guarantee.percent.urea"]);
     expect(at({ percent: { urea: Number.NaN } }, 24)).toEqual(["not-finite guarantee.percent.urea"]);
@@ -98,7 +98,7 @@ describe("a fertilizer with a breakdown", () => {
 
   test("may state the same slow nitrogen, and no other", () => {
     const stated = (percent: number) =>
-      faultsOf(() =>
+      complaints(() =>
         fertilizer({
           id: "a",
           analysis: "24-0-11",
@@ -112,7 +112,7 @@ describe("a fertilizer with a breakdown", () => {
   });
 
   test("does not add up: named in the record", () => {
-    expect(faultsOf(() => fertilizer({ id: "a", analysis: "30-0-0", nitrogen }))).toEqual([
+    expect(complaints(() => fertilizer({ id: "a", analysis: "30-0-0", nitrogen }))).toEqual([
       "conflict fertilizer.nitrogen.percent",
     ]);
   });
@@ -146,10 +146,10 @@ describe("release class", () => {
     const bare = productNitrogen(
       fertilizer({ id: "a", analysis: "24-0-0", slowNitrogen: quantity(12, "% w/w", "N:slow/product") }),
     );
-    expect(faultsOf(() => releaseClass(bare, "suffolk water-insoluble"))).toEqual([
+    expect(complaints(() => releaseClass(bare, "suffolk water-insoluble"))).toEqual([
       "missing breakdown.waterInsolubleShare",
     ]);
-    expect(faultsOf(() => releaseClass(coated, "toString" as never))).toEqual(["type scheme"]);
+    expect(complaints(() => releaseClass(coated, "toString" as never))).toEqual(["type scheme"]);
   });
 });
 
@@ -168,11 +168,11 @@ describe("activity index", () => {
   });
 
   test("refuses what cannot be", () => {
-    expect(faultsOf(() => of(12, 24))).toEqual(["conflict hotInsoluble"]);
-    expect(faultsOf(() => of(0, 0))).toEqual(["range coldInsoluble"]);
-    expect(faultsOf(() => of(120, 10))).toEqual(["range coldInsoluble"]);
+    expect(complaints(() => of(12, 24))).toEqual(["conflict hotInsoluble"]);
+    expect(complaints(() => of(0, 0))).toEqual(["range coldInsoluble"]);
+    expect(complaints(() => of(120, 10))).toEqual(["range coldInsoluble"]);
     expect(
-      faultsOf(() =>
+      complaints(() =>
         activityIndex({
           coldInsoluble: quantity(24, "% w/w", "N/product"),
           hotInsoluble: quantity(12, "% w/w", "N:slow/N") as never,
@@ -200,17 +200,17 @@ describe("the text of a grade", () => {
     expect(() => analysis("24-0-11-5Qq")).toThrow(/character 9, "5Qq"/);
     expect(() => analysis("24-0")).toThrow(/it ends before/);
     expect(() => analysis("24+0+11")).toThrow(/is not a hyphen/);
-    expect(faultsOf(() => analysis("60-50-0"))).toEqual(["range analysis"]);
-    expect(faultsOf(() => analysis("-4-0-0"))).toEqual(["text analysis"]);
+    expect(complaints(() => analysis("60-50-0"))).toEqual(["range analysis"]);
+    expect(complaints(() => analysis("-4-0-0"))).toEqual(["text analysis"]);
   });
 });
 
 describe("at the very bounds", () => {
   test("lines that miss the total by a thousandth do not add up to it", () => {
-    expect(faultsOf(() => nitrogenBreakdown({ percent: { urea: 23.999 } }, 24))).toEqual([
+    expect(complaints(() => nitrogenBreakdown({ percent: { urea: 23.999 } }, 24))).toEqual([
       "conflict guarantee.percent",
     ]);
-    expect(faultsOf(() => nitrogenBreakdown({ percent: { urea: 24.001 } }, 24))).toEqual([
+    expect(complaints(() => nitrogenBreakdown({ percent: { urea: 24.001 } }, 24))).toEqual([
       "conflict guarantee.percent",
     ]);
     // 0.1 + 0.2 is not 0.3 in floating point, yet it is on the label.

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { analysisByWeight, saltOutFindings } from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
-import { faultsOf } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 test("the weaker urea ammonium nitrate solutions salt out where each source prints it", () => {
   // Virginia Cooperative Extension SPES-199, table 1, prints 1 °F for 28 % and 14 °F for 30 % nitrogen; an industry
@@ -16,7 +16,7 @@ test("the weaker urea ammonium nitrate solutions salt out where each source prin
 
 test("a label in weight by volume is refused at the nutrient at fault", () => {
   const density = quantity(1.2, "kg/L");
-  const by = (perVolume: object) => faultsOf(() => analysisByWeight({ perVolume, density } as never));
+  const by = (perVolume: object) => complaints(() => analysisByWeight({ perVolume, density } as never));
   expect(by({ N: quantity(1201, "g/L", "N"), P2O5: quantity(90, "g/L", "P2O5") })).toEqual([
     "range perVolume.N",
   ]);
@@ -25,5 +25,5 @@ test("a label in weight by volume is refused at the nutrient at fault", () => {
   ]);
   expect(by({ N: quantity(700, "g/L", "N"), K2O: quantity(700, "g/L", "K2O") })).toEqual(["range perVolume"]);
   expect(by({})).toEqual(["missing perVolume"]);
-  expect(faultsOf(() => analysisByWeight({ density } as never))).toEqual(["missing perVolume"]);
+  expect(complaints(() => analysisByWeight({ density } as never))).toEqual(["missing perVolume"]);
 });

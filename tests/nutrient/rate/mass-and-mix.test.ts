@@ -10,7 +10,7 @@ import {
   productMass,
 } from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
-import { faultsOf } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const feed = fertilizer({ id: "a", analysis: "24-4-11", package: quantity(50, "lb") });
 
@@ -29,18 +29,18 @@ describe("the mass of product for a mass of nutrient", () => {
   });
 
   test("is refused for a nutrient that the product has not, and for what is none", () => {
-    expect(faultsOf(() => productMass(quantity(1, "lb", "Fe"), feed))).toEqual(["infeasible nutrient"]);
-    expect(faultsOf(() => productMass(quantity(1, "lb") as never, feed))).toEqual([
+    expect(complaints(() => productMass(quantity(1, "lb", "Fe"), feed))).toEqual(["infeasible nutrient"]);
+    expect(complaints(() => productMass(quantity(1, "lb") as never, feed))).toEqual([
       "substance/mismatch nutrient",
     ]);
-    expect(faultsOf(() => productMass(quantity(-1, "lb", "N"), feed))).toEqual(["range nutrient"]);
+    expect(complaints(() => productMass(quantity(-1, "lb", "N"), feed))).toEqual(["range nutrient"]);
   });
 });
 
 describe("what one package holds", () => {
   test("is an amount of its product", () => {
     expect(packageContents(feed).toString()).toBe("50 lb of product:a");
-    expect(faultsOf(() => packageContents({ id: "a" }))).toEqual(["missing product.package"]);
+    expect(complaints(() => packageContents({ id: "a" }))).toEqual(["missing product.package"]);
   });
 
   test("is counted only in its own kind, and the refusal names the way", () => {
@@ -80,9 +80,9 @@ describe("the analysis of a mix", () => {
   });
 
   test("refuses a mix of nothing and another product's amount", () => {
-    expect(faultsOf(() => analysisOfMix({ parts: [part("x", "46-0-0", 0)] }))).toEqual(["range parts"]);
+    expect(complaints(() => analysisOfMix({ parts: [part("x", "46-0-0", 0)] }))).toEqual(["range parts"]);
     expect(
-      faultsOf(() =>
+      complaints(() =>
         analysisOfMix({
           parts: [{ ...part("x", "46-0-0", 1), amount: quantity(1, "lb", "product:z") as never }],
         }),

@@ -16,7 +16,7 @@ import {
   splitRates,
 } from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
-import { faultsOf } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const product = (id: string, grade: string, slow?: number) =>
   fertilizer({
@@ -164,7 +164,7 @@ describe("rates for several nutrients", () => {
 
   test("refuse, with the path of every problem", () => {
     expect(
-      faultsOf(() =>
+      complaints(() =>
         productRates({
           steps: [
             { target: quantity(-1, "kg/ha", "N"), product: product("a", "46-0-0") },
@@ -182,8 +182,8 @@ describe("rates for several nutrients", () => {
       "substance/mismatch steps[3].target",
       "type steps[4].product",
     ]);
-    expect(faultsOf(() => productRates({ steps: [] }))).toEqual(["missing steps"]);
-    expect(faultsOf(() => productRates({ steps: steps(1, 1, 1), order: "any" as never }))).toEqual([
+    expect(complaints(() => productRates({ steps: [] }))).toEqual(["missing steps"]);
+    expect(complaints(() => productRates({ steps: steps(1, 1, 1), order: "any" as never }))).toEqual([
       "type order",
     ]);
   });
@@ -350,7 +350,7 @@ describe("the highest rate under caps", () => {
     const share = (percent: number) => quantity(percent, "% w/w", "N:slow/N");
     const n = quantity(1, "lb/1000 ft2", "N");
     expect(
-      faultsOf(() =>
+      complaints(() =>
         highestProductRate({
           product: product("f", "20-0-0"),
           caps: [
@@ -372,7 +372,7 @@ describe("the highest rate under caps", () => {
       "range caps[5].fromSlowShare",
       "substance/mismatch caps[6].fromSlowShare",
     ]);
-    expect(faultsOf(() => highestProductRate({ product: product("f", "20-0-0"), caps: [] }))).toEqual([
+    expect(complaints(() => highestProductRate({ product: product("f", "20-0-0"), caps: [] }))).toEqual([
       "missing caps",
     ]);
   });
@@ -503,12 +503,16 @@ describe("a target split between sources", () => {
       { product: product("b", "46-0-0"), share: quantity(b, "%") },
     ];
     const target = quantity(50, "kg/ha", "N");
-    expect(faultsOf(() => splitRates({ target, parts: parts(70, 20) }))).toEqual(["conflict parts"]);
-    expect(faultsOf(() => splitRates({ target, parts: parts(120, -20) }))).toEqual(["range parts[1].share"]);
-    expect(faultsOf(() => splitRates({ target, parts: [] }))).toEqual(["missing parts"]);
-    expect(faultsOf(() => splitRates({ target, parts: [undefined as never] }))).toEqual(["missing parts[0]"]);
+    expect(complaints(() => splitRates({ target, parts: parts(70, 20) }))).toEqual(["conflict parts"]);
+    expect(complaints(() => splitRates({ target, parts: parts(120, -20) }))).toEqual([
+      "range parts[1].share",
+    ]);
+    expect(complaints(() => splitRates({ target, parts: [] }))).toEqual(["missing parts"]);
+    expect(complaints(() => splitRates({ target, parts: [undefined as never] }))).toEqual([
+      "missing parts[0]",
+    ]);
     expect(
-      faultsOf(() =>
+      complaints(() =>
         slowShareRates({
           target,
           slowShare: quantity(90, "% w/w", "N:slow/N"),
@@ -565,16 +569,16 @@ describe("the array forms", () => {
 
   test("refuse a bad number with its index", () => {
     const targets = Float64Array.of(1, Number.NaN);
-    expect(faultsOf(() => productRatesKgPerHa(targets, 20))).toEqual(["not-finite targetKgPerHa[1]"]);
-    expect(faultsOf(() => productRatesKgPerHa(Float64Array.of(1, -1), 20))).toEqual([
+    expect(complaints(() => productRatesKgPerHa(targets, 20))).toEqual(["not-finite targetKgPerHa[1]"]);
+    expect(complaints(() => productRatesKgPerHa(Float64Array.of(1, -1), 20))).toEqual([
       "range targetKgPerHa[1]",
     ]);
-    expect(faultsOf(() => productRatesKgPerHa(Float64Array.of(1), 0))).toEqual(["infeasible percent"]);
-    expect(faultsOf(() => productRatesKgPerHa(Float64Array.of(1), 20, new Float64Array(2)))).toEqual([
+    expect(complaints(() => productRatesKgPerHa(Float64Array.of(1), 0))).toEqual(["infeasible percent"]);
+    expect(complaints(() => productRatesKgPerHa(Float64Array.of(1), 20, new Float64Array(2)))).toEqual([
       "conflict out",
     ]);
     expect(
-      faultsOf(() =>
+      complaints(() =>
         nutrientsSuppliedKg({
           rateKgPerHa: Float64Array.of(1),
           areaM2: Float64Array.of(Infinity),
@@ -582,9 +586,9 @@ describe("the array forms", () => {
         }),
       ),
     ).toEqual(["not-finite areaM2[0]"]);
-    expect(faultsOf(() => highestProductRatesKgPerHa([]))).toEqual(["infeasible caps"]);
+    expect(complaints(() => highestProductRatesKgPerHa([]))).toEqual(["infeasible caps"]);
     expect(
-      faultsOf(() => highestProductRatesKgPerHa([{ limitKgPerHa: Float64Array.of(1), percent: 101 }])),
+      complaints(() => highestProductRatesKgPerHa([{ limitKgPerHa: Float64Array.of(1), percent: 101 }])),
     ).toEqual(["range caps[0].percent"]);
   });
 });
@@ -593,12 +597,12 @@ describe("rates of many areas", () => {
   const huge = Float64Array.of(1, 1e307);
 
   test("give no infinity and no negative zero", () => {
-    expect(faultsOf(() => productRatesKgPerHa(huge, 1))).toEqual(["range targetKgPerHa[1]"]);
-    expect(faultsOf(() => highestProductRatesKgPerHa([{ limitKgPerHa: huge, percent: 1 }]))).toEqual([
+    expect(complaints(() => productRatesKgPerHa(huge, 1))).toEqual(["range targetKgPerHa[1]"]);
+    expect(complaints(() => highestProductRatesKgPerHa([{ limitKgPerHa: huge, percent: 1 }]))).toEqual([
       "range caps[0].limitKgPerHa[1]",
     ]);
     const both = { rateKgPerHa: huge, areaM2: huge, percent: 1 };
-    expect(faultsOf(() => nutrientsSuppliedKg(both))).toEqual(["range areaM2[1]"]);
+    expect(complaints(() => nutrientsSuppliedKg(both))).toEqual(["range areaM2[1]"]);
     const none = Float64Array.of(-0);
     expect(productRatesKgPerHa(none, 24)[0]).toBe(0);
     expect(highestProductRatesKgPerHa([{ limitKgPerHa: none, percent: 24 }])[0]).toBe(0);
@@ -607,29 +611,31 @@ describe("rates of many areas", () => {
 
   test("name the first bad figure, and what is no array of numbers", () => {
     const at = (value: number) => Float64Array.of(1, value);
-    expect(faultsOf(() => productRatesKgPerHa(at(Number.NaN), 24))).toEqual(["not-finite targetKgPerHa[1]"]);
-    expect(faultsOf(() => productRatesKgPerHa(at(-1), 24))).toEqual(["range targetKgPerHa[1]"]);
+    expect(complaints(() => productRatesKgPerHa(at(Number.NaN), 24))).toEqual([
+      "not-finite targetKgPerHa[1]",
+    ]);
+    expect(complaints(() => productRatesKgPerHa(at(-1), 24))).toEqual(["range targetKgPerHa[1]"]);
     const one = Float64Array.of(1, 1);
     expect(
-      faultsOf(() =>
+      complaints(() =>
         nutrientsSuppliedKg({ rateKgPerHa: at(0), areaM2: at(Number.POSITIVE_INFINITY), percent: 5 }),
       ),
     ).toEqual(["not-finite areaM2[1]"]);
-    expect(faultsOf(() => nutrientsSuppliedKg({ rateKgPerHa: at(-1), areaM2: one, percent: 5 }))).toEqual([
+    expect(complaints(() => nutrientsSuppliedKg({ rateKgPerHa: at(-1), areaM2: one, percent: 5 }))).toEqual([
       "range rateKgPerHa[1]",
     ]);
     for (const wrong of [undefined, [1, 2], "24"]) {
       const code = wrong === undefined ? "missing" : "type";
       const given = wrong as never;
-      expect(faultsOf(() => productRatesKgPerHa(given, 24))).toEqual([`${code} targetKgPerHa`]);
-      expect(faultsOf(() => nutrientsSuppliedKg({ rateKgPerHa: one, areaM2: given, percent: 5 }))).toEqual([
+      expect(complaints(() => productRatesKgPerHa(given, 24))).toEqual([`${code} targetKgPerHa`]);
+      expect(complaints(() => nutrientsSuppliedKg({ rateKgPerHa: one, areaM2: given, percent: 5 }))).toEqual([
         `${code} areaM2`,
       ]);
-      expect(faultsOf(() => highestProductRatesKgPerHa([{ limitKgPerHa: given, percent: 5 }]))).toEqual([
+      expect(complaints(() => highestProductRatesKgPerHa([{ limitKgPerHa: given, percent: 5 }]))).toEqual([
         `${code} caps[0].limitKgPerHa`,
       ]);
     }
-    expect(faultsOf(() => productRatesKgPerHa(one, 24, [1, 2] as never))).toEqual(["type out"]);
+    expect(complaints(() => productRatesKgPerHa(one, 24, [1, 2] as never))).toEqual(["type out"]);
   });
 });
 
@@ -642,16 +648,16 @@ describe("two products under one id", () => {
       { target: quantity(10, "kg/ha", "P2O5"), product: one },
       { target, product: two },
     ];
-    expect(faultsOf(() => productRates({ steps }))).toEqual(["duplicate steps[1].product.id"]);
+    expect(complaints(() => productRates({ steps }))).toEqual(["duplicate steps[1].product.id"]);
     const half = quantity(50, "%");
     const slower = product("p", "46-0-0", 20);
     const parts = [
       { product: two, share: half },
       { product: slower, share: half },
     ];
-    expect(faultsOf(() => splitRates({ target, parts }))).toEqual(["duplicate parts[1].product.id"]);
+    expect(complaints(() => splitRates({ target, parts }))).toEqual(["duplicate parts[1].product.id"]);
     const slowShare = quantity(30, "% w/w", "N:slow/N");
-    expect(faultsOf(() => slowShareRates({ target, slowShare, products: [two, slower] }))).toEqual([
+    expect(complaints(() => slowShareRates({ target, slowShare, products: [two, slower] }))).toEqual([
       "duplicate products[1].id",
     ]);
     const again = JSON.parse(JSON.stringify(two));
@@ -685,7 +691,7 @@ describe("the order and the credits of several nutrients", () => {
 
   test("ask for shares that add up to all of the target", () => {
     const run = (share: number) =>
-      faultsOf(() =>
+      complaints(() =>
         splitRates({
           target: quantity(1, "kg/ha", "N"),
           parts: [

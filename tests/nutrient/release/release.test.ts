@@ -19,19 +19,11 @@ import {
   type TemperatureResponse,
   ureaFormaldehyde,
 } from "../../../src/nutrient/index.js";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity } from "../../../src/quantity/index.js";
+import { errorOf } from "../../errors.js";
 import { runs } from "../../properties.js";
 
 const one = (x: number) => ({ low: x, high: x });
-const thrown = (work: () => unknown): RatewrightError => {
-  try {
-    work();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-};
 const range = (from: number, to: number) =>
   fc
     .tuple(fc.double({ min: from, max: to, noNaN: true }), fc.double({ min: from, max: to, noNaN: true }))
@@ -148,7 +140,7 @@ describe("released nitrogen", () => {
   test("needs a placement, and says so", () => {
     const portions = [{ name: "N", nitrogen: quantity(1, "lb/1000 ft2", "N"), model: quickRelease }];
     const without = { ...base, placement: undefined as never, days: 3, portions };
-    expect(thrown(() => releasedNitrogen(without))).toMatchObject({ code: "missing", path: "placement" });
+    expect(errorOf(() => releasedNitrogen(without))).toMatchObject({ code: "missing", path: "placement" });
   });
 
   test("takes both surface trials into the band of polymer-coated granules there", () => {
@@ -219,7 +211,7 @@ describe("released nitrogen", () => {
 
   test("refuses a surface model for granules in the soil", () => {
     const portions = [{ name: "N", nitrogen: quantity(1, "lb/acre", "N"), model: polymerCoatedOnSurface }];
-    expect(thrown(() => releasedNitrogen({ ...base, days: 3, portions }))).toMatchObject({
+    expect(errorOf(() => releasedNitrogen({ ...base, days: 3, portions }))).toMatchObject({
       code: "conflict",
       path: "portions[0].model.placement",
     });
@@ -235,7 +227,7 @@ describe("released nitrogen", () => {
       max: [70, 72],
     });
     const portions = [{ name: "N", nitrogen: quantity(1, "lb/acre", "N"), model: polymerCoatedInSoil }];
-    const error = thrown(() => releasedNitrogen({ ...base, days: 3, temperature: gap, portions }));
+    const error = errorOf(() => releasedNitrogen({ ...base, days: 3, temperature: gap, portions }));
     expect(error.problems.map(({ code, path }) => `${code} ${path}`)).toEqual([
       "missing temperature.2026-05-02",
       "missing temperature.2026-05-03",
@@ -278,7 +270,7 @@ describe("released nitrogen", () => {
   });
 
   test("reports all that is wrong, and takes what JSON leaves of a right input", () => {
-    const bad = thrown(() =>
+    const bad = errorOf(() =>
       releasedNitrogen({
         ...base,
         applied: "2026-02-30",
@@ -313,7 +305,7 @@ describe("released nitrogen", () => {
 
   test("refuses amounts whose sum is no number", () => {
     const huge = { name: "N", nitrogen: quantity(1e308, "lb/acre", "N"), model: quickRelease };
-    expect(thrown(() => releasedNitrogen({ ...base, days: 1, portions: [huge, huge] }))).toMatchObject({
+    expect(errorOf(() => releasedNitrogen({ ...base, days: 1, portions: [huge, huge] }))).toMatchObject({
       code: "range",
       path: "portions",
     });
@@ -366,7 +358,7 @@ describe("the temperature kernel", () => {
 
   test("names the day of a bad figure", () => {
     const run = (max: readonly number[], min: readonly number[]) =>
-      thrown(() => accumulateEquivalentDaysC(Float64Array.from(max), Float64Array.from(min), q(2)));
+      errorOf(() => accumulateEquivalentDaysC(Float64Array.from(max), Float64Array.from(min), q(2)));
     expect(run([20, Number.NaN], [10, 10])).toMatchObject({ code: "not-finite", path: "maxC[1]" });
     expect(run([20], [21])).toMatchObject({ code: "conflict", path: "minC[0]" });
     expect(run([20], [-999])).toMatchObject({ code: "range", path: "minC[0]" });
@@ -456,7 +448,7 @@ describe("weeks of a release", () => {
 
   test("refuse a record that is none, with its path", () => {
     const broken = (cumulative: unknown) =>
-      thrown(() => releaseByWeek({ ...release, cumulative } as never)).path;
+      errorOf(() => releaseByWeek({ ...release, cumulative } as never)).path;
     expect(broken(undefined)).toBe("release.cumulative");
     expect(broken({ low: [1], mid: [1, 2], high: [1, 2] })).toBe("release.cumulative.low");
     expect(broken({ low: [1, 2], mid: [1, 2], high: [1, null] })).toBe("release.cumulative.high[1]");
@@ -549,14 +541,14 @@ describe("release curves", () => {
   });
 
   test("refuse parameters that are none, with their path", () => {
-    const bad = (curve: unknown) => thrown(() => releasedShares(Float64Array.of(1), curve as ReleaseCurve));
+    const bad = (curve: unknown) => errorOf(() => releasedShares(Float64Array.of(1), curve as ReleaseCurve));
     expect(bad({ kind: "first order", ratePerDay: { low: 2, high: 1 } })).toMatchObject({
       code: "conflict",
       path: "curve.ratePerDay.low",
     });
     expect(bad({ kind: "duration", days: one(0) })).toMatchObject({ code: "range", path: "curve.days.low" });
     expect(bad({ kind: "sudden" })).toMatchObject({ code: "type", path: "curve.kind" });
-    expect(thrown(() => releasedShares(Float64Array.of(1, -1), { kind: "at once" }))).toMatchObject({
+    expect(errorOf(() => releasedShares(Float64Array.of(1, -1), { kind: "at once" }))).toMatchObject({
       code: "range",
       path: "equivalentDays[1]",
     });
@@ -601,8 +593,8 @@ describe("the test for controlled release", () => {
   });
 
   test("refuses another temperature, a falling release and a stated time inside the 28 days", () => {
-    expect(thrown(() => controlledReleaseTest({ ...right, temperatureC: 21 })).path).toBe("temperatureC");
-    expect(thrown(() => controlledReleaseTest({ ...right, percentAtStatedTime: 60 })).code).toBe("conflict");
-    expect(thrown(() => controlledReleaseTest({ ...right, statedDays: 20 })).path).toBe("statedDays");
+    expect(errorOf(() => controlledReleaseTest({ ...right, temperatureC: 21 })).path).toBe("temperatureC");
+    expect(errorOf(() => controlledReleaseTest({ ...right, percentAtStatedTime: 60 })).code).toBe("conflict");
+    expect(errorOf(() => controlledReleaseTest({ ...right, statedDays: 20 })).path).toBe("statedDays");
   });
 });

@@ -16,7 +16,7 @@ import {
   ureaform,
 } from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
-import { faultsOf } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 type Placement = "surface or thatch" | "incorporated";
 
@@ -104,13 +104,13 @@ describe("ureaform", () => {
   });
 
   test("with less than 60 % of its nitrogen insoluble is methylene urea, and the refusal names it", () => {
-    expect(faultsOf(() => ureaform({ waterInsolubleShare: insoluble(40) }))).toEqual([
+    expect(complaints(() => ureaform({ waterInsolubleShare: insoluble(40) }))).toEqual([
       "conflict waterInsolubleShare",
     ]);
     expect(() => ureaform({ waterInsolubleShare: insoluble(40) })).toThrow(/methyleneUrea/);
-    expect(faultsOf(() => ureaform({ activityIndexs: 1 } as never))).toEqual(["type input.activityIndexs"]);
+    expect(complaints(() => ureaform({ activityIndexs: 1 } as never))).toEqual(["type input.activityIndexs"]);
     expect(
-      faultsOf(() => ureaform({ waterInsolubleShare: insoluble(120), activityIndex: quantity(140, "%") })),
+      complaints(() => ureaform({ waterInsolubleShare: insoluble(120), activityIndex: quantity(140, "%") })),
     ).toEqual(["range waterInsolubleShare", "range activityIndex"]);
   });
 });
@@ -128,10 +128,10 @@ describe("methylene urea", () => {
   test("has a top by its own index, and needs both figures for it", () => {
     const short = methyleneUrea({ waterInsolubleShare: insoluble(25), activityIndex: quantity(60, "%") });
     expect(percents(short, 3660, 25).mid).toBeCloseTo(90, 6);
-    expect(faultsOf(() => methyleneUrea({ waterInsolubleShare: insoluble(25) }))).toEqual([
+    expect(complaints(() => methyleneUrea({ waterInsolubleShare: insoluble(25) }))).toEqual([
       "missing activityIndex",
     ]);
-    expect(faultsOf(() => methyleneUrea({ activityIndex: quantity(40, "%") }))).toEqual([
+    expect(complaints(() => methyleneUrea({ activityIndex: quantity(40, "%") }))).toEqual([
       "missing waterInsolubleShare",
     ]);
   });
@@ -167,9 +167,9 @@ describe("isobutylidene diurea", () => {
   });
 
   test("refuses sizes that are none", () => {
-    expect(faultsOf(() => of(0.1, 9))).toEqual(["range particleSize.low", "range particleSize.high"]);
-    expect(faultsOf(() => of(2, 1))).toEqual(["conflict particleSize.low"]);
-    expect(faultsOf(() => isobutylideneDiurea({} as never))).toEqual(["missing particleSize"]);
+    expect(complaints(() => of(0.1, 9))).toEqual(["range particleSize.low", "range particleSize.high"]);
+    expect(complaints(() => of(2, 1))).toEqual(["conflict particleSize.low"]);
+    expect(complaints(() => isobutylideneDiurea({} as never))).toEqual(["missing particleSize"]);
   });
 });
 
@@ -228,7 +228,7 @@ describe("sulfur-coated urea", () => {
 
   test("refuses a dissolution that is none and a seal that is not stated", () => {
     expect(
-      faultsOf(() =>
+      complaints(() =>
         sulfurCoatedUrea({ sevenDayDissolution: quantity(100, "%"), sealed: "wax" as never, source: "x" }),
       ),
     ).toEqual(["range sevenDayDissolution", "type sealed"]);

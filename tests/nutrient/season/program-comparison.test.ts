@@ -10,7 +10,7 @@ import {
   statedDuration,
 } from "../../../src/nutrient/index.js";
 import { money, quantity } from "../../../src/quantity/index.js";
-import { faultsOf } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const n = (pounds: number) => quantity(pounds, "lb/1000 ft2", "N");
 const common = {
@@ -94,13 +94,13 @@ describe("a comparison", () => {
       name: currency,
       applications: [urea("2026-05-01", { cost: money(1, currency).per(quantity(1, "acre")) })],
     });
-    expect(faultsOf(() => compare([paid("USD"), paid("EUR")]))).toEqual([
+    expect(complaints(() => compare([paid("USD"), paid("EUR")]))).toEqual([
       "unit/mismatch programs[1].applications[0].cost",
     ]);
     expect(
-      faultsOf(() => compare([paid("USD"), { name: "", applications: [urea("2026-05-01", { cost: 3 })] }])),
+      complaints(() => compare([paid("USD"), { name: "", applications: [urea("2026-05-01", { cost: 3 })] }])),
     ).toEqual(["missing programs[1].name", "unit/mismatch programs[1].applications[0].cost"]);
-    expect(faultsOf(() => compare([], { from: "2026-02-30", weeks: 0, placement: "air" }))).toEqual([
+    expect(complaints(() => compare([], { from: "2026-02-30", weeks: 0, placement: "air" }))).toEqual([
       "date from",
       "range weeks",
       "type placement",
@@ -110,8 +110,8 @@ describe("a comparison", () => {
 
   test("tells a fault of the temperatures once, as the fault of the temperatures", () => {
     const programs = [{ name: "a", applications: [urea("2026-05-21"), urea("2026-06-01")] }];
-    expect(faultsOf(() => compare(programs, { temperature: undefined }))).toEqual(["missing temperature"]);
-    expect(faultsOf(() => compare(programs, { temperature: { mean: quantity(200, "°C") } }))).toEqual([
+    expect(complaints(() => compare(programs, { temperature: undefined }))).toEqual(["missing temperature"]);
+    expect(complaints(() => compare(programs, { temperature: { mean: quantity(200, "°C") } }))).toEqual([
       "range temperature.mean",
     ]);
     const short = dailyTemperatures({
@@ -122,7 +122,7 @@ describe("a comparison", () => {
       min: Array.from({ length: 49 }, () => 50),
       max: Array.from({ length: 49 }, () => 70),
     });
-    expect(faultsOf(() => compare(programs, { temperature: short }))).toEqual([
+    expect(complaints(() => compare(programs, { temperature: short }))).toEqual([
       "missing temperature.2026-07-09",
     ]);
   });
@@ -181,7 +181,7 @@ describe("findings about programs", () => {
         ],
       },
     ];
-    expect(faultsOf(() => programFindings(programs as never))).toEqual([
+    expect(complaints(() => programFindings(programs as never))).toEqual([
       "type programs[0].applications[0].portions[0]",
       "missing programs[0].applications[0].portions[1].model",
       "missing programs[0].applications[1].portions",

@@ -10,20 +10,12 @@ import {
   remainingNitrogenUnderStatedLimits,
   seasonProgram,
 } from "../../../src/nutrient/index.js";
-import { money, quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { money, quantity } from "../../../src/quantity/index.js";
+import { errorOf } from "../../errors.js";
 import { runs } from "../../properties.js";
 
 const n = (pounds: number) => quantity(pounds, "lb/1000 ft2", "N");
 const cap = (pounds: number) => ({ amount: n(pounds), source: "made up" });
-const thrown = (work: () => unknown): RatewrightError => {
-  try {
-    work();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-};
 const months = [
   "2026-03",
   "2026-04",
@@ -178,7 +170,7 @@ describe("a season program", () => {
   test("refuses caps that contradict one another, and what is missing, with the path", () => {
     const months1 = [{ month: "2026-06", target: n(2) }];
     const run = (more: object) =>
-      thrown(() =>
+      errorOf(() =>
         seasonProgram({ months: months1, plan: { kind: "fewest applications" }, caps: {}, ...more } as never),
       );
     expect(run({ caps: { perApplication: cap(2), perYear: cap(1) } })).toMatchObject({
@@ -295,7 +287,7 @@ describe("what remains under the stated limits", () => {
   });
 
   test("needs a cap", () => {
-    expect(thrown(() => ask("2026-06-01", {}, {}))).toMatchObject({ code: "missing", path: "caps" });
+    expect(errorOf(() => ask("2026-06-01", {}, {}))).toMatchObject({ code: "missing", path: "caps" });
   });
 });
 
@@ -347,7 +339,7 @@ describe("a comparison of programs", () => {
 
   test("refuses two currencies, a name twice and a date outside, with the path", () => {
     const run = (programs: readonly unknown[]) =>
-      thrown(() => programComparison({ ...common, programs: programs as never }));
+      errorOf(() => programComparison({ ...common, programs: programs as never }));
     expect(run([quick, quick])).toMatchObject({ code: "duplicate", path: "programs[1].name" });
     const euro = { ...quick.applications[0], cost: money(1, "EUR").per(quantity(1, "1000 ft2")) };
     expect(run([{ name: "mixed", applications: [quick.applications[0], euro] }])).toMatchObject({
@@ -436,7 +428,7 @@ describe("the days of a season", () => {
   });
 
   test("a growth curve refuses targets of its own, and all problems come together", () => {
-    const error = thrown(() =>
+    const error = errorOf(() =>
       seasonProgram({
         months: [{ month: "2026-05", target: n(1), weight: 1 }],
         plan: { kind: "growth curve" },
@@ -467,7 +459,7 @@ describe("several entries of one day", () => {
   });
 
   test("are told with what else is wrong", () => {
-    const error = thrown(() =>
+    const error = errorOf(() =>
       remainingNitrogenUnderStatedLimits({
         on: "2026-13-01" as never,
         applied: [{ date: "2026-05-20", nitrogen: quantity(1, "lb/acre", "P2O5") as never }],
@@ -578,16 +570,16 @@ describe("the interval between applications", () => {
   });
 
   test("refuses what is no interval and no practice, with what is", () => {
-    expect(thrown(() => four({ leastInterval: "a month" })).expected).toContain("thirty days");
-    expect(thrown(() => four({ leastInterval: { days: 1.5, source: "x" } }))).toMatchObject({
+    expect(errorOf(() => four({ leastInterval: "a month" })).expected).toContain("thirty days");
+    expect(errorOf(() => four({ leastInterval: { days: 1.5, source: "x" } }))).toMatchObject({
       code: "range",
       path: "leastInterval.days",
     });
-    expect(thrown(() => four({ leastInterval: { days: 7 } }))).toMatchObject({
+    expect(errorOf(() => four({ leastInterval: { days: 7 } }))).toMatchObject({
       code: "missing",
       path: "leastInterval.source",
     });
-    expect(thrown(() => four({ closd: summer }))).toMatchObject({ code: "type", suggestion: "closed" });
+    expect(errorOf(() => four({ closd: summer }))).toMatchObject({ code: "type", suggestion: "closed" });
   });
 });
 

@@ -14,7 +14,7 @@ import {
   quantity,
   runningMean,
 } from "../../../src/index.js";
-import { problems } from "../../interval/problems.js";
+import { complaints } from "../../errors.js";
 
 const c = (value: number) => quantity(value, "°C");
 const percent = (value: number) => quantity(value, "%");
@@ -46,10 +46,10 @@ describe("dollarSpotProbability", () => {
 
   it("refuses a share taken for a percent, and what is missing", () => {
     const call = dollarSpotProbability as (input: unknown) => unknown;
-    expect(problems(() => call({ meanTemperature: c(20), meanHumidity: quantity(80, "1") }))).toEqual([
+    expect(complaints(() => call({ meanTemperature: c(20), meanHumidity: quantity(80, "1") }))).toEqual([
       "range meanHumidity",
     ]);
-    expect(problems(() => call({}))).toEqual(["missing meanTemperature", "missing meanHumidity"]);
+    expect(complaints(() => call({}))).toEqual(["missing meanTemperature", "missing meanHumidity"]);
   });
 });
 
@@ -115,11 +115,11 @@ describe("dollarSpotOutlook", () => {
     const at = (action: number) =>
       dollarSpotOutlook({ ...days, action: percent(action) }).days[4]?.atOrAboveAction;
     expect([at(40), at(41)]).toEqual([true, false]);
-    expect(problems(() => dollarSpotOutlook({ ...days, humidity: daily([80, 120, -4], "%") }))).toEqual([
+    expect(complaints(() => dollarSpotOutlook({ ...days, humidity: daily([80, 120, -4], "%") }))).toEqual([
       "range humidity.values[1]",
       "range humidity.values[2]",
     ]);
-    expect(problems(() => dollarSpotOutlook({ ...days, humidity: days.temperature }))).toEqual([
+    expect(complaints(() => dollarSpotOutlook({ ...days, humidity: days.temperature }))).toEqual([
       "unit/mismatch humidity.unit",
     ]);
   });
@@ -143,7 +143,7 @@ describe("brown patch", () => {
     expect(
       brownPatchOutlook({ ...days, action: 4.7 }).days.map(({ atOrAboveAction }) => atOrAboveAction),
     ).toEqual([true, true]);
-    expect(problems(() => brownPatchOutlook({ ...days, action: 60 }))).toEqual(["range action"]);
+    expect(complaints(() => brownPatchOutlook({ ...days, action: 60 }))).toEqual(["range action"]);
   });
 
   const hours = 60;
@@ -240,14 +240,14 @@ describe("pythiumOutlook", () => {
       humidity: { unit: "%", values: hours.map(() => 50) },
     });
     expect(pythiumOutlook({ weather }).days.map(({ from }) => from)).toEqual(["2026-07-14", "2026-07-15"]);
-    expect(problems(() => pythiumOutlook({ weather: day({ start: "2026-07-14T13:00-05:00" }) }))).toEqual([
+    expect(complaints(() => pythiumOutlook({ weather: day({ start: "2026-07-14T13:00-05:00" }) }))).toEqual([
       "range weather",
     ]);
   });
 
   it("does not guess a bound of humidity that the source does not state", () => {
     const kentucky = pythiumCriteria[1] as (typeof pythiumCriteria)[number];
-    expect(problems(() => pythiumOutlook({ weather: day(), criteria: kentucky }))).toEqual([
+    expect(complaints(() => pythiumOutlook({ weather: day(), criteria: kentucky }))).toEqual([
       "missing humidityAbove",
     ]);
     const found = pythiumOutlook({
@@ -262,12 +262,12 @@ describe("pythiumOutlook", () => {
   it("keeps its tables, and names what is missing in a record", () => {
     expect(Object.isFrozen(pythiumCriteria[0]?.maximumAbove)).toBe(true);
     const { humidity: _, ...dry } = day();
-    expect(problems(() => pythiumOutlook({ weather: dry as never }))).toEqual(["missing weather.humidity"]);
-    expect(problems(() => pythiumOutlook({ weather: { ...day(), start: "2026-07-14" } as never }))).toEqual([
-      "date weather.start",
-    ]);
+    expect(complaints(() => pythiumOutlook({ weather: dry as never }))).toEqual(["missing weather.humidity"]);
+    expect(complaints(() => pythiumOutlook({ weather: { ...day(), start: "2026-07-14" } as never }))).toEqual(
+      ["date weather.start"],
+    );
     const bad = { ...pythiumCriteria[0], hours: 30, source: "" };
-    expect(problems(() => pythiumOutlook({ weather: day(), criteria: bad as never }))).toEqual([
+    expect(complaints(() => pythiumOutlook({ weather: day(), criteria: bad as never }))).toEqual([
       "missing criteria.source",
       "range criteria.hours",
     ]);

@@ -8,7 +8,7 @@ import {
   insectTargets,
   insectTargetsFor,
 } from "../../../src/index.js";
-import { problems } from "../../interval/problems.js";
+import { complaints } from "../../errors.js";
 
 const complete = {
   unit: "°F d",
@@ -66,18 +66,18 @@ describe("insectModel", () => {
   });
 
   it("refuses to fill in, and to overrule, in silence", () => {
-    expect(problems(() => insectModel({ target: first }))).toEqual(
+    expect(complaints(() => insectModel({ target: first }))).toEqual(
       ["unit", "method", "base", "upper", "sensor", "start"].map((part) => `missing assume.${part}`),
     );
     const beetle = insectTargetsFor("Japanese beetle")[0] as typeof first;
     const { unit: _, ...rest } = complete;
-    expect(problems(() => insectModel({ target: beetle, assume: rest }))).toEqual(["conflict assume.base"]);
+    expect(complaints(() => insectModel({ target: beetle, assume: rest }))).toEqual(["conflict assume.base"]);
     expect(
-      problems(() =>
+      complaints(() =>
         insectModel({ target: { ...first, from: -1 }, assume: { ...complete, sensro: "air" } } as never),
       ),
     ).toEqual(["type assume.sensro"]);
-    expect(problems(() => insectModel({ target: { ...first, from: 200 }, assume: complete }))).toEqual([
+    expect(complaints(() => insectModel({ target: { ...first, from: 200 }, assume: complete }))).toEqual([
       "conflict target.to",
     ]);
   });

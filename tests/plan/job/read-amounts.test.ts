@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { type LedgerEntry, ledger } from "../../../src/ledger/index.js";
 import { checkLimits } from "../../../src/limits/index.js";
 import type { Job } from "../../../src/plan/index.js";
-import type { RatewrightError } from "../../../src/quantity/index.js";
+import { complaints } from "../../errors.js";
 import { problemsOf, smallJob, soundOrder } from "../helpers.js";
 
 const feed = (more: object): Job =>
@@ -95,15 +95,6 @@ describe("rates of product in a job", () => {
     ]);
   });
 });
-
-const codes = (run: () => unknown): readonly string[] => {
-  try {
-    run();
-    return [];
-  } catch (error) {
-    return (error as RatewrightError).problems.map(({ code, path }) => `${code} ${path}`);
-  }
-};
 const entry = (more: object): LedgerEntry => ({ id: "a", date: "2026-04-20", ...more });
 
 describe("entries that would count wrongly", () => {
@@ -112,21 +103,21 @@ describe("entries that would count wrongly", () => {
       { value: 4, unit: "lb/gal", of: "ai:x/product" },
       { value: 40.7, unit: "% w/w", of: "ai:x/product" },
     ];
-    expect(codes(() => ledger([entry({ contents })]))).toEqual(["duplicate entries[0].contents[1].of"]);
+    expect(complaints(() => ledger([entry({ contents })]))).toEqual(["duplicate entries[0].contents[1].of"]);
     const products = [{ id: "feed-a", form: "dry", analysis: "24-0-11", contents }] as Job["products"];
     expect(problemsOf(smallJob({ products }))).toEqual(["duplicate products[0].contents[1].of"]);
   });
 
   test("an amount of another product", () => {
     const rate = { value: 3, unit: "lb/1000 ft2", of: "product:feed-b" };
-    expect(codes(() => ledger([entry({ product: "feed-a", rate })]))).toEqual([
+    expect(complaints(() => ledger([entry({ product: "feed-a", rate })]))).toEqual([
       "substance/mismatch entries[0].rate.of",
     ]);
-    expect(codes(() => ledger([entry({ product: "feed-b", rate })]))).toEqual([]);
+    expect(complaints(() => ledger([entry({ product: "feed-b", rate })]))).toEqual([]);
   });
 
   test("one part twice", () => {
-    expect(codes(() => ledger([entry({ parts: ["green", "green"] })]))).toEqual([
+    expect(complaints(() => ledger([entry({ parts: ["green", "green"] })]))).toEqual([
       "duplicate entries[0].parts[1]",
     ]);
   });
@@ -146,9 +137,9 @@ describe("entries that would count wrongly", () => {
     expect([total.toFixed(4), soluble.toFixed(4)]).toEqual(["0.2259", "0.2259"]);
     // The soluble nitrogen holds the nitrate; the slow nitrogen comes on top.
     expect(added([lb(0.3, "NO3-N"), lb(0.5, "N:soluble"), lb(0.2, "N:slow")])).toEqual([0.7, 0.5]);
-    expect(codes(() => added([lb(1, "NO3"), lb(1, "NO3-N")]))).toEqual(["conflict proposal.supplies"]);
-    expect(codes(() => added([lb(0.5, "N"), lb(0.6, "NO3-N")]))).toEqual(["conflict proposal.supplies"]);
-    expect(codes(() => added([lb(1, "CaO"), lb(1, "Ca")]))).toEqual(["conflict proposal.supplies"]);
+    expect(complaints(() => added([lb(1, "NO3"), lb(1, "NO3-N")]))).toEqual(["conflict proposal.supplies"]);
+    expect(complaints(() => added([lb(0.5, "N"), lb(0.6, "NO3-N")]))).toEqual(["conflict proposal.supplies"]);
+    expect(complaints(() => added([lb(1, "CaO"), lb(1, "Ca")]))).toEqual(["conflict proposal.supplies"]);
   });
 
   test("what was taken as read is said: no total nitrogen", () => {

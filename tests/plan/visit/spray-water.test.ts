@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { workOrder } from "../../../src/plan/index.js";
-import { RatewrightError } from "../../../src/quantity/index.js";
+import { tryWorkOrder, workOrder } from "../../../src/plan/index.js";
 
 const job = (sprayer: object = {}, product: object = {}): unknown => ({
   type: "job",
@@ -36,15 +35,7 @@ const job = (sprayer: object = {}, product: object = {}): unknown => ({
   ],
 });
 
-const problemsOf = (input: unknown) => {
-  try {
-    workOrder(input as never);
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => [code, path]);
-    throw error;
-  }
-  return [];
-};
+const problemsOf = (input: unknown) => tryWorkOrder(input).problems.map(({ code, path }) => [code, path]);
 
 describe("the water and the tank of a job", () => {
   test("a water test comes back in the findings", () => {

@@ -11,7 +11,7 @@ import {
   quantity,
   workRate,
 } from "../../../src/index.js";
-import { problems } from "../../interval/problems.js";
+import { complaints } from "../../errors.js";
 
 const hour = quantity(1, "h");
 const percent = (value: number) => quantity(value, "%");
@@ -47,18 +47,18 @@ describe("loadedWage", () => {
     expect(loadedWage({ wage: perDay, overtime: none, risk: none, burden: none }).cost.unit).toBe(
       "money:EUR/h",
     );
-    expect(problems(() => loadedWage({ wage: wage(20) } as never))).toEqual([
+    expect(complaints(() => loadedWage({ wage: wage(20) } as never))).toEqual([
       "missing overtime",
       "missing risk",
       "missing burden",
     ]);
     expect(
-      problems(() =>
+      complaints(() =>
         loadedWage({ wage: money(20, "USD"), overtime: none, risk: none, burden: none } as never),
       ),
     ).toEqual(["unit/mismatch wage"]);
     expect(
-      problems(() =>
+      complaints(() =>
         loadedWage({ wage: quantity(20, "lb"), overtime: none, risk: none, burden: none } as never),
       ),
     ).toEqual(["unit/mismatch wage"]);
@@ -73,8 +73,8 @@ describe("crewWage and overtimeShare", () => {
     ];
     expect(crewWage(crew).value).toBeCloseTo(18.5, 12);
     const euro = { wage: money(14, "EUR").per(hour), hours: hour };
-    expect(problems(() => crewWage([...crew, euro as never]))).toEqual(["unit/mismatch crew[2].wage"]);
-    expect(problems(() => crewWage([]))).toEqual(["missing crew"]);
+    expect(complaints(() => crewWage([...crew, euro as never]))).toEqual(["unit/mismatch crew[2].wage"]);
+    expect(complaints(() => crewWage([]))).toEqual(["missing crew"]);
   });
 
   it("are what the week is paid", () => {
@@ -85,7 +85,7 @@ describe("crewWage and overtimeShare", () => {
         expect(hours * (1 + extra)).toBeCloseTo(paid, 9);
       }),
     );
-    expect(problems(() => overtimeShare({ hours: quantity(200, "h") }))).toEqual(["range hours"]);
+    expect(complaints(() => overtimeShare({ hours: quantity(200, "h") }))).toEqual(["range hours"]);
   });
 });
 
@@ -120,7 +120,7 @@ describe("laborHours", () => {
 
   it("names the task and the field that is wrong", () => {
     const { efficiency: _, ...rest } = task;
-    expect(problems(() => laborHours({ tasks: [task, { ...rest, people: 1.5 }] } as never))).toEqual([
+    expect(complaints(() => laborHours({ tasks: [task, { ...rest, people: 1.5 }] } as never))).toEqual([
       "missing tasks[1].efficiency",
       "range tasks[1].people",
     ]);
@@ -167,11 +167,13 @@ describe("fieldEfficiency", () => {
 
   it("does not take half of what a fill is", () => {
     const base = { ...machine, overlap: percent(0) };
-    expect(problems(() => fieldEfficiency({ ...base, load: quantity(1, "acre") }))).toEqual(["missing fill"]);
-    expect(problems(() => fieldEfficiency({ ...base, fill: quantity(1, "h") }))).toEqual(["missing load"]);
-    expect(problems(() => fieldEfficiency(machine as never))).toEqual(["missing overlap"]);
+    expect(complaints(() => fieldEfficiency({ ...base, load: quantity(1, "acre") }))).toEqual([
+      "missing fill",
+    ]);
+    expect(complaints(() => fieldEfficiency({ ...base, fill: quantity(1, "h") }))).toEqual(["missing load"]);
+    expect(complaints(() => fieldEfficiency(machine as never))).toEqual(["missing overlap"]);
     expect(
-      problems(() => workRate({ ...machine, standing: percent(100), turning: percent(0) } as never)),
+      complaints(() => workRate({ ...machine, standing: percent(100), turning: percent(0) } as never)),
     ).toEqual(["type input.runLength", "type input.turn"]);
   });
 });

@@ -8,7 +8,7 @@ import {
   money,
   quantity,
 } from "../../../src/index.js";
-import { problems } from "../../interval/problems.js";
+import { complaints } from "../../errors.js";
 
 const usd = (value: number) => money(value, "USD");
 const percent = (value: number) => quantity(value, "%");
@@ -45,10 +45,10 @@ describe("capitalRecovery", () => {
 
   it("refuses a machine that gains value, and two currencies", () => {
     expect(
-      problems(() => capitalRecovery({ price: usd(1), remaining: usd(2), years: 1, interest: percent(0) })),
+      complaints(() => capitalRecovery({ price: usd(1), remaining: usd(2), years: 1, interest: percent(0) })),
     ).toEqual(["conflict remaining"]);
     expect(
-      problems(() =>
+      complaints(() =>
         capitalRecovery({
           price: usd(2),
           remaining: money(1, "EUR") as never,
@@ -86,7 +86,7 @@ describe("machineCost", () => {
 
   it("names each problem", () => {
     expect(
-      problems(() =>
+      complaints(() =>
         machineCost({
           ...machine,
           yearly: [...machine.yearly, { name: "", cost: money(1, "EUR") }] as never,
@@ -94,15 +94,15 @@ describe("machineCost", () => {
         }),
       ),
     ).toEqual(["type yearly[1].name", "unit/mismatch yearly[1].cost", "range hoursPerYear"]);
-    expect(problems(() => machineCost({ ...machine, repair: money(3, "EUR").per(hour) as never }))).toEqual([
-      "unit/mismatch repair",
-    ]);
-    expect(problems(() => fuelUse({ horsepower: 0, fuel: "petrol" as never }))).toEqual([
+    expect(complaints(() => machineCost({ ...machine, repair: money(3, "EUR").per(hour) as never }))).toEqual(
+      ["unit/mismatch repair"],
+    );
+    expect(complaints(() => fuelUse({ horsepower: 0, fuel: "petrol" as never }))).toEqual([
       "range horsepower",
       "type fuel",
     ]);
     expect(
-      problems(() => lifetimeHourCost({ replacement: usd(1), upkeep: usd(1), hours: quantity(0, "h") })),
+      complaints(() => lifetimeHourCost({ replacement: usd(1), upkeep: usd(1), hours: quantity(0, "h") })),
     ).toEqual(["range hours"]);
   });
 });

@@ -9,7 +9,7 @@ import {
   quantity,
   visitPrice,
 } from "../../../src/index.js";
-import { problems } from "../../interval/problems.js";
+import { complaints } from "../../errors.js";
 
 const usd = (value: number) => money(value, "USD");
 const percent = (value: number) => quantity(value, "%");
@@ -35,12 +35,12 @@ describe("margin and markup", () => {
   });
 
   it("refuse the wrong pick by its name", () => {
-    expect(problems(() => priceAtMargin({ cost: usd(1), markup: percent(10) } as never))).toEqual([
+    expect(complaints(() => priceAtMargin({ cost: usd(1), markup: percent(10) } as never))).toEqual([
       "type input.markup",
     ]);
-    expect(problems(() => priceAtMargin({ cost: usd(1), margin: percent(100) }))).toEqual(["range margin"]);
-    expect(problems(() => markupOfMargin(percent(120)))).toEqual(["range margin"]);
-    expect(problems(() => marginOfMarkup(undefined as never))).toEqual(["missing markup"]);
+    expect(complaints(() => priceAtMargin({ cost: usd(1), margin: percent(100) }))).toEqual(["range margin"]);
+    expect(complaints(() => markupOfMargin(percent(120)))).toEqual(["range margin"]);
+    expect(complaints(() => marginOfMarkup(undefined as never))).toEqual(["missing markup"]);
   });
 });
 
@@ -94,14 +94,14 @@ describe("visitPrice", () => {
 
   it("asks for exactly one aim, one currency and no hidden overhead", () => {
     const call = visitPrice as (input: unknown) => unknown;
-    expect(problems(() => call({ ...visit, aim: { margin: percent(10), markup: percent(10) } }))).toEqual([
+    expect(complaints(() => call({ ...visit, aim: { margin: percent(10), markup: percent(10) } }))).toEqual([
       "conflict aim",
     ]);
-    expect(problems(() => call({ ...visit, aim: {} }))).toEqual(["missing aim"]);
-    expect(problems(() => call({ ...visit, aim: { profit: percent(10) } }))).toEqual(["type aim.profit"]);
-    expect(problems(() => call({ ...visit, overhead: undefined }))).toEqual(["missing overhead"]);
+    expect(complaints(() => call({ ...visit, aim: {} }))).toEqual(["missing aim"]);
+    expect(complaints(() => call({ ...visit, aim: { profit: percent(10) } }))).toEqual(["type aim.profit"]);
+    expect(complaints(() => call({ ...visit, overhead: undefined }))).toEqual(["missing overhead"]);
     expect(
-      problems(() =>
+      complaints(() =>
         call({
           ...visit,
           products: [{ name: "seed", cost: money(4, "EUR") }],
@@ -109,6 +109,6 @@ describe("visitPrice", () => {
         }),
       ),
     ).toEqual(["missing machines[0].rate", "unit/mismatch products[0].cost"]);
-    expect(problems(() => call({ ...visit, products: [] }))).toEqual(["missing products"]);
+    expect(complaints(() => call({ ...visit, products: [] }))).toEqual(["missing products"]);
   });
 });

@@ -1,22 +1,7 @@
 import { describe, expect, test } from "vitest";
-import {
-  format,
-  money,
-  quantity,
-  type RatewrightError,
-  unitName,
-  unitSymbol,
-} from "../../../src/quantity/index.js";
+import { format, money, quantity, unitName, unitSymbol } from "../../../src/quantity/index.js";
+import { errorOf } from "../../errors.js";
 import { baseUnitSample, commonQuotientList } from "../samples.js";
-
-const errorOf = (run: () => unknown): RatewrightError | undefined => {
-  try {
-    run();
-  } catch (error) {
-    return error as RatewrightError;
-  }
-  return undefined;
-};
 
 describe("format", () => {
   test("symbols are ours, digits are English unless a language is named", () => {

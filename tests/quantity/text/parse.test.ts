@@ -6,8 +6,8 @@ import {
   parseQuantity,
   parseRange,
   type Quantity,
-  RatewrightError,
 } from "../../../src/quantity/index.js";
+import { errorOf } from "../../errors.js";
 
 /** Options that come from a table: the compiler knows nothing of them. */
 interface ParseOptions {
@@ -23,16 +23,6 @@ const read = (text: string, options: ParseOptions): Quantity<string, string> =>
 const named = <R extends readonly [string, ...unknown[]]>(
   rows: readonly R[],
 ): readonly { readonly name: string; readonly row: R }[] => rows.map((row) => ({ name: row[0], row }));
-
-const problemOf = (run: () => unknown): RatewrightError => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-};
 
 type Row = readonly [text: string, value: number, unit: string, of?: string, options?: ParseOptions];
 
@@ -102,22 +92,22 @@ describe("numbers", () => {
       ["", undefined],
     ]),
   )("refuses $name", ({ row: [text, choices, options = {}] }) => {
-    const error = problemOf(() => read(text, options));
+    const error = errorOf(() => read(text, options));
     expect(error.code).toBe("text");
     expect(error.path).toBe("text");
     expect(error.problems[0]?.choices).toEqual(choices);
   });
 
   test("a number that no computer number holds", () => {
-    expect(problemOf(() => parseQuantity("1e999 lb")).code).toBe("not-finite");
-    expect(problemOf(() => parseQuantity("1e-400 lb")).code).toBe("not-finite");
+    expect(errorOf(() => parseQuantity("1e999 lb")).code).toBe("not-finite");
+    expect(errorOf(() => parseQuantity("1e-400 lb")).code).toBe("not-finite");
     expect(parseQuantity("0.00 lb").value).toBe(0);
   });
 
   test("a thousand is written in full", () => {
-    const error = problemOf(() => parseQuantity("43k ft2"));
+    const error = errorOf(() => parseQuantity("43k ft2"));
     expect([error.code, error.suggestion]).toEqual(["text", "43000 ft2"]);
-    expect(problemOf(() => parseQuantity("1.005k ft2")).suggestion).toBe("1005 ft2");
+    expect(errorOf(() => parseQuantity("1.005k ft2")).suggestion).toBe("1005 ft2");
   });
 });
 
@@ -203,8 +193,8 @@ describe("units as people type them", () => {
       of: "none",
     });
     expect(parseQuantity("5 lb/100 sq ft").in("lb/1000 ft2" as never)).toBeCloseTo(50, 12);
-    expect(problemOf(() => parseQuantity("3 lb/1.000 ft2")).code).toBe("unit/unknown");
-    expect(problemOf(() => parseQuantity("3 lb/0 ft2")).code).toBe("unit/unknown");
+    expect(errorOf(() => parseQuantity("3 lb/1.000 ft2")).code).toBe("unit/unknown");
+    expect(errorOf(() => parseQuantity("3 lb/0 ft2")).code).toBe("unit/unknown");
   });
 
   test.each<readonly [string, readonly string[]]>([
@@ -229,7 +219,7 @@ describe("units as people type them", () => {
     ["5 MM", ["mm"]],
     ["$5/lb", ["USD", "CAD", "AUD", "NZD", "MXN", "SGD", "HKD"]],
   ])("refuses %s with the choices", (text, choices) => {
-    const error = problemOf(() => parseQuantity(text));
+    const error = errorOf(() => parseQuantity(text));
     expect(error.code).toBe("unit/ambiguous");
     expect(error.problems[0]?.choices).toEqual(choices);
     for (const choice of choices) {
@@ -254,7 +244,7 @@ describe("units as people type them", () => {
     ["GAL 5", "text"],
     ["KWD 1.234", "text"],
   ])("refuses %s", (text, code) => {
-    expect(problemOf(() => parseQuantity(text)).code).toBe(code);
+    expect(errorOf(() => parseQuantity(text)).code).toBe(code);
   });
 });
 
@@ -273,7 +263,7 @@ describe("what the trade writes", () => {
       unit: "lb/1000 ft2",
       of: "none",
     });
-    const { code, problems } = problemOf(() => parseQuantity(text));
+    const { code, problems } = errorOf(() => parseQuantity(text));
     expect(code).toBe("unit/ambiguous");
     expect(problems[0]?.choices).toContain("lb/1000 ft2");
     for (const choice of problems[0]?.choices ?? []) expect(parseQuantity(`3.6 ${choice}`).value).toBe(3.6);
@@ -304,7 +294,7 @@ describe("what the trade writes", () => {
   ])("%s as %s", (text, dimension, value, unit, options) => {
     if (unit === "") {
       expect(
-        problemOf(() => parseQuantity(text, { ...options, dimension } as { dimension: Dimension })).code,
+        errorOf(() => parseQuantity(text, { ...options, dimension } as { dimension: Dimension })).code,
       ).toBe("unit/unknown");
       return;
     }
@@ -323,12 +313,12 @@ describe("what the trade writes", () => {
       unit: "imp gal",
       of,
     });
-    expect(problemOf(() => parseQuantity("2 stone 3 lb")).suggestion).toBe("31 lb");
+    expect(errorOf(() => parseQuantity("2 stone 3 lb")).suggestion).toBe("31 lb");
   });
 
   test("a month or a year below the slash names the period of a limit", () => {
-    expect(problemOf(() => parseQuantity("3 lb/1000 ft2/month")).expected).toContain("per: { months: 1 }");
-    expect(problemOf(() => parseQuantity("3 lb/acre/yr")).expected).toContain('per: "calendar year"');
+    expect(errorOf(() => parseQuantity("3 lb/1000 ft2/month")).expected).toContain("per: { months: 1 }");
+    expect(errorOf(() => parseQuantity("3 lb/acre/yr")).expected).toContain('per: "calendar year"');
   });
 });
 
@@ -367,12 +357,12 @@ describe("what the expected dimension settles", () => {
     ["2 %", "length/length", "% grade"],
     ["3 fl oz/acre", "mass/area", undefined],
   ])("%s is no %s", (text, dimension, suggestion) => {
-    const error = problemOf(() => parseQuantity(text, { dimension }));
+    const error = errorOf(() => parseQuantity(text, { dimension }));
     expect([error.code, error.suggestion]).toEqual(["unit/mismatch", suggestion]);
   });
 
   test.each<Dimension>(["mass/mass", "volume/volume", "mass/volume"])("2 %% as %s", (dimension) => {
-    const error = problemOf(() => parseQuantity("2 %", { dimension }));
+    const error = errorOf(() => parseQuantity("2 %", { dimension }));
     expect(error.code).toBe("unit/ambiguous");
     expect(error.problems[0]?.choices).toEqual(["% w/w", "% v/v", "% w/v"]);
   });
@@ -444,7 +434,7 @@ describe("substances", () => {
       ["3 lb nitrogin/acre", "substance/unknown"],
     ]),
   )("refuses $name", ({ row: [text, code, options = {}] }) => {
-    expect(problemOf(() => read(text, options)).code).toBe(code);
+    expect(errorOf(() => read(text, options)).code).toBe(code);
   });
 
   test("the choices of a conflict keep the number below the slash, and can be typed back", () => {
@@ -452,7 +442,7 @@ describe("substances", () => {
       ["2 qt/100 gal of water", ["water", "product/water"]],
       ["2 qt per 100 gal of product", ["product", "none/product"]],
     ] as const) {
-      const choices = problemOf(() => parseQuantity(text)).problems[0]?.choices ?? [];
+      const choices = errorOf(() => parseQuantity(text)).problems[0]?.choices ?? [];
       const typed = choices.map((choice) => parseQuantity(`2 ${choice}`));
       expect(typed.map(({ of }) => of)).toEqual(wanted);
       for (const q of typed) expect([q.value, q.unit]).toEqual([0.02, "qt/gal"]);
@@ -463,11 +453,11 @@ describe("substances", () => {
     const price = parseQuantity("$28/50 lb", { dimension: "money:USD/mass" });
     expect([price.value, price.unit]).toEqual([0.56, "money:USD/lb"]);
     expect(parseQuantity("$28 per 32 oz", { dimension: "money:USD/mass" }).value).toBe(0.875);
-    expect(problemOf(() => parseQuantity("$1/2", { dimension: "money:USD" })).code).toBe("unit/unknown");
+    expect(errorOf(() => parseQuantity("$1/2", { dimension: "money:USD" })).code).toBe("unit/unknown");
   });
 
   test("all that is wrong is said at once", () => {
-    const error = problemOf(() => parseQuantity("1,5 lbz of nitrogin"));
+    const error = errorOf(() => parseQuantity("1,5 lbz of nitrogin"));
     expect(error.problems.map(({ code, suggestion }) => [code, suggestion])).toEqual([
       ["text", undefined],
       ["unit/unknown", "lb"],
@@ -514,13 +504,13 @@ describe("ranges", () => {
     ["1 pt - 2", "missing"],
     ["x-2 pt", "text"],
   ])("refuses %s", (text, code) => {
-    expect(problemOf(() => parseRange(text)).code).toBe(code);
+    expect(errorOf(() => parseRange(text)).code).toBe(code);
   });
 
   test.each(["1.5-2 pt", "1.5 to 2 pt", "1 pt - 2 pt", "0-1/2 lb", "1…2 lb", "3 ± 1 lb"])(
     "parseQuantity points to parseRange for %s",
     (text) => {
-      const error = problemOf(() => parseQuantity(text));
+      const error = errorOf(() => parseQuantity(text));
       expect([error.code, error.expected]).toEqual(["text", "one amount; parseRange reads a range"]);
     },
   );
@@ -528,12 +518,12 @@ describe("ranges", () => {
 
 describe("arguments", () => {
   test.each([undefined, null, 3, Number.NaN, {}, [], () => 3, Symbol("x"), 3n])("no text: %s", (input) => {
-    expect(problemOf(() => parseQuantity(input as string)).code).toBe("type");
-    expect(problemOf(() => parseRange(input as string)).code).toBe("type");
+    expect(errorOf(() => parseQuantity(input as string)).code).toBe("type");
+    expect(errorOf(() => parseRange(input as string)).code).toBe("type");
   });
 
   test("options are checked", () => {
-    const bad = (options: unknown): string => problemOf(() => read("3 lb", options as ParseOptions)).path;
+    const bad = (options: unknown): string => errorOf(() => read("3 lb", options as ParseOptions)).path;
     expect(bad(null)).toBe("options");
     expect(bad({ dimension: "foo" })).toBe("options.dimension");
     expect(bad({ of: "foo" })).toBe("options.of");
@@ -544,8 +534,8 @@ describe("arguments", () => {
 
   test("a long text is refused unread", () => {
     expect(parseQuantity(`3 ${" ".repeat(196)}lb`).value).toBe(3);
-    const error = problemOf(() => parseQuantity(`3 ${" ".repeat(197)}lb`));
+    const error = errorOf(() => parseQuantity(`3 ${" ".repeat(197)}lb`));
     expect([error.code, error.got]).toEqual(["text", "201 characters"]);
-    expect(problemOf(() => parseRange("9".repeat(1_000_000))).code).toBe("text");
+    expect(errorOf(() => parseRange("9".repeat(1_000_000))).code).toBe("text");
   });
 });

@@ -2,8 +2,9 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { type BufferEdge, bufferArea } from "../../../src/site/index.js";
+import { complaints } from "../../errors.js";
 import { runs } from "../../properties.js";
-import { close, complaints, untyped } from "../helpers.js";
+import { close, untyped } from "../helpers.js";
 
 type Point = readonly [number, number];
 const m = (value: number) => quantity(value, "m");

@@ -11,7 +11,8 @@ import {
   mixWeights,
   moistBulkDensity,
 } from "../../../src/site/index.js";
-import { close, complaints, problemsOf, untyped } from "../helpers.js";
+import { complaints, problemsOf } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const percent = (value: number) => quantity(value, "%");
 const lbYd3 = (value: number) => quantity(value, "lb/yd3");

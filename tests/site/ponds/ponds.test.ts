@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { contourVolume, meanDepth, pondVolume, waterDose } from "../../../src/site/index.js";
-import { close, complaints, untyped } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const ft = (value: number) => quantity(value, "ft");
 const m2 = (value: number) => quantity(value, "m2");

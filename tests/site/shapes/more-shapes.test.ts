@@ -23,7 +23,8 @@ import {
   triangleAreaFromSides,
   triangleHeight,
 } from "../../../src/site/index.js";
-import { close, complaints, problemsOf, untyped } from "../helpers.js";
+import { complaints, problemsOf } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const m = (value: number) => quantity(value, "m");
 const ft = (value: number) => quantity(value, "ft");

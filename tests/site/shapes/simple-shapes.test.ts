@@ -11,7 +11,8 @@ import {
   triangleArea,
   triangleAreaFromSides,
 } from "../../../src/site/index.js";
-import { close, complaints, problemsOf, untyped } from "../helpers.js";
+import { complaints, problemsOf } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const ft = (value: number) => quantity(value, "ft");
 const m = (value: number) => quantity(value, "m");

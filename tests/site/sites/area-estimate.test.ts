@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { areaEstimate, areaOfShape, type SiteShape, siteAreaEstimate } from "../../../src/site/index.js";
-import { close, complaints, problemsOf, untyped } from "../helpers.js";
+import { complaints, problemsOf } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const m = (value: number) => quantity(value, "m");
 const size = fc.double({ min: 1, max: 500, noNaN: true });

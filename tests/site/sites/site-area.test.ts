@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity, RatewrightError } from "../../../src/quantity/index.js";
 import { areaOfShape, netArea, type SiteShape, siteArea } from "../../../src/site/index.js";
-import { close, complaints, problemsOf, untyped } from "../helpers.js";
+import { complaints, problemsOf } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const ft = (value: number) => ({ value, unit: "ft" });
 const size = fc.double({ min: 0.1, max: 1000, noNaN: true });

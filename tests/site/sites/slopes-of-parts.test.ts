@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { areaOfShape, netArea, type SiteShape, siteArea } from "../../../src/site/index.js";
-import { close, complaints, problemsOf, untyped } from "../helpers.js";
+import { complaints, problemsOf } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const ft = (value: number) => ({ value, unit: "ft" });
 

@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { groundLength, planArea, planLength, slopeOf, surfaceArea } from "../../../src/site/index.js";
-import { close, complaints, problemsOf, untyped } from "../helpers.js";
+import { complaints, problemsOf } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const grade = (slope: string): number => slopeOf(slope).grade.in("m/m");
 

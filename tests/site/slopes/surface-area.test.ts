@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { surfaceArea } from "../../../src/site/index.js";
-import { close, complaints, untyped } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const plan = quantity(1000, "ft2", "plan");
 

@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { offsetArea, polygonArea } from "../../../src/site/index.js";
-import { close, complaints, untyped } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const m = (value: number) => quantity(value, "m");
 const all = (values: readonly number[]) => values.map(m);

@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { paceCalibration, pacedDistance } from "../../../src/site/index.js";
-import { close, complaints, problemsOf, untyped } from "../helpers.js";
+import { complaints, problemsOf } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const ft = (value: number) => quantity(value, "ft");
 const counts = fc.array(fc.integer({ min: 20, max: 200 }), { minLength: 2, maxLength: 12 });

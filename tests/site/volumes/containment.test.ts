@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { containment, containmentRules } from "../../../src/site/index.js";
-import { close, complaints, untyped } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const gal = (value: number) => quantity(value, "gal");
 const ft2 = (value: number) => quantity(value, "ft2");

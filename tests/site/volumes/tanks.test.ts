@@ -11,7 +11,8 @@ import {
   tankContents,
   tankDepth,
 } from "../../../src/site/index.js";
-import { close, complaints, problemsOf, untyped } from "../helpers.js";
+import { complaints, problemsOf } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const m = (value: number) => quantity(value, "m");
 const size = fc.double({ min: 0.2, max: 20, noNaN: true });

@@ -8,7 +8,8 @@ import {
   cylinderVolume,
   rectangleArea,
 } from "../../../src/site/index.js";
-import { close, complaints, untyped } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { close, untyped } from "../helpers.js";
 
 const ft = (value: number) => quantity(value, "ft");
 const size = fc.double({ min: 0.01, max: 1000, noNaN: true });

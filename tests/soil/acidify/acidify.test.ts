@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity, sulfurApplications, sulfurForCarbonate, sulfurToIncorporate } from "../../../src/index.js";
-import { failures } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const turf = {
   mowingHeight: quantity(3, "in"),
@@ -35,9 +35,9 @@ describe("sulfur on turf", () => {
   });
   test("is refused on close-cut turf, and free lime is a warning", () => {
     const total = sulfur(4);
-    expect(failures(() => sulfurApplications({ ...turf, total, mowingHeight: quantity(0.5, "in") }))).toEqual(
-      ["range mowingHeight"],
-    );
+    expect(
+      complaints(() => sulfurApplications({ ...turf, total, mowingHeight: quantity(0.5, "in") })),
+    ).toEqual(["range mowingHeight"]);
     const found = sulfurApplications({ ...turf, total, freeLime: true }).findings;
     expect(found.map(({ code, severity }) => [code, severity])).toEqual([["sulfur/free-lime", "warning"]]);
   });
@@ -45,11 +45,13 @@ describe("sulfur on turf", () => {
 
 test("sulfur for bare soil is refused outside its span and with free lime", () => {
   const input = { material: "sulfur", texture: "clay", pH: 7.2, targetPH: 6.2, freeLime: false } as const;
-  expect(failures(() => sulfurToIncorporate({ ...input, pH: 8.1, targetPH: 5 }))).toEqual([
+  expect(complaints(() => sulfurToIncorporate({ ...input, pH: 8.1, targetPH: 5 }))).toEqual([
     "range pH",
     "range targetPH",
   ]);
-  expect(failures(() => sulfurToIncorporate({ ...input, freeLime: true }))).toEqual(["infeasible freeLime"]);
+  expect(complaints(() => sulfurToIncorporate({ ...input, freeLime: true }))).toEqual([
+    "infeasible freeLime",
+  ]);
 });
 
 test("free lime takes up sulfur in proportion to lime and depth", () => {

@@ -13,7 +13,7 @@ import {
   seasonProgram,
 } from "../../../src/index.js";
 import { quantity } from "../../../src/quantity/index.js";
-import { failures } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 interface Job {
   readonly report: SoilReport;
@@ -155,32 +155,32 @@ describe("a plan", () => {
     expect(by({ method: "Mehlich buffer, Pennsylvania fields" })).toBe(4600);
   });
   test("refuses a bad report with every path", () => {
-    expect(failures(changed("report", { pH: 15, extractant: "vinegar", date: "spring" }))).toEqual([
+    expect(complaints(changed("report", { pH: 15, extractant: "vinegar", date: "spring" }))).toEqual([
       "date report.date",
       "type report.extractant",
       "range report.pH",
     ]);
-    expect(failures(changed("report", { acidity: undefined }))).toEqual(["type report.acidity"]);
-    expect(failures(changed("report", { extractant: "Olsen" }))).toEqual([
+    expect(complaints(changed("report", { acidity: undefined }))).toEqual(["type report.acidity"]);
+    expect(complaints(changed("report", { extractant: "Olsen" }))).toEqual([
       "conflict report.extractant",
       "conflict report.extractant",
     ]);
     const { lime } = job().conventions;
-    expect(failures(changed("conventions", { lime: { ...lime, targetPH: 6.7, monthsApart: 0 } }))).toEqual([
+    expect(complaints(changed("conventions", { lime: { ...lime, targetPH: 6.7, monthsApart: 0 } }))).toEqual([
       "range conventions.lime.targetPH",
     ]);
     const quality = { CCE: 300, moisture: 120 };
     expect(
-      failures(changed("conventions", { lime: { ...lime, material: { id: "a", quality }, most: {} } })),
+      complaints(changed("conventions", { lime: { ...lime, material: { id: "a", quality }, most: {} } })),
     ).toEqual([
       "range conventions.lime.material.quality.CCE",
       "range conventions.lime.material.quality.moisture",
       "missing conventions.lime.most.source",
     ]);
-    expect(failures(changed("conventions", { limes: lime }))).toEqual(["type conventions.limes"]);
+    expect(complaints(changed("conventions", { limes: lime }))).toEqual(["type conventions.limes"]);
     expect(
-      failures(changed("report", { elements: { K: { value: 1, unit: "mg/kg", of: "P/soil" } } })),
+      complaints(changed("report", { elements: { K: { value: 1, unit: "mg/kg", of: "P/soil" } } })),
     ).toEqual(["substance/mismatch report.elements.K"]);
-    expect(failures(() => amendmentPlanText({} as never))).toEqual(["type plan.type"]);
+    expect(complaints(() => amendmentPlanText({} as never))).toEqual(["type plan.type"]);
   });
 });

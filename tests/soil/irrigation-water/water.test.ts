@@ -15,7 +15,7 @@ import {
   sodiumAdsorptionRatio,
   type WaterAnalysis,
 } from "../../../src/index.js";
-import { failures } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const amount = fc.double({ min: 0.1, max: 500, noNaN: true });
 const well: WaterAnalysis = {
@@ -66,12 +66,12 @@ describe("charge", () => {
     expect(off.findings.map(({ code }) => code)).toEqual(["water/ions-off-balance"]);
     const { Cl, ...rest } = well;
     expect(Cl?.of).toBe("Cl");
-    expect(failures(() => ionBalance(rest))).toEqual(["missing water.Cl"]);
-    expect(failures(() => ionBalance({ ...well, "NO3-N": quantity(1, "mg/L", "NO3-N") }))).toEqual([
+    expect(complaints(() => ionBalance(rest))).toEqual(["missing water.Cl"]);
+    expect(complaints(() => ionBalance({ ...well, "NO3-N": quantity(1, "mg/L", "NO3-N") }))).toEqual([
       "conflict water.NO3-N",
     ]);
-    expect(failures(() => ionBalance({ ...well, na: 3, pH: 15 } as never))).toEqual(["type water.na"]);
-    expect(failures(() => ionBalance({ ...well, pH: 15 }))).toEqual(["range water.pH"]);
+    expect(complaints(() => ionBalance({ ...well, na: 3, pH: 15 } as never))).toEqual(["type water.na"]);
+    expect(complaints(() => ionBalance({ ...well, pH: 15 }))).toEqual(["range water.pH"]);
   });
 });
 
@@ -101,10 +101,10 @@ describe("carbonate", () => {
     const pHc = (value: number) => adjustedSodiumRatio({ water: well, method: "pHc", pHc: value });
     expect(pHc(8.4).ratio).toBe(pHc(8.4).unadjusted);
     expect(pHc(7.4).ratio).toBeCloseTo(2 * pHc(7.4).unadjusted, 10);
-    expect(failures(() => adjustedSodiumRatio({ water: well, method: "pHc" }))).toEqual(["not-finite pHc"]);
+    expect(complaints(() => adjustedSodiumRatio({ water: well, method: "pHc" }))).toEqual(["not-finite pHc"]);
     const { conductivity, ...dry } = well;
     expect(conductivity?.value).toBe(0.95);
-    expect(failures(() => adjustedSodiumRatio({ water: dry, method: "equilibrium calcium" }))).toEqual([
+    expect(complaints(() => adjustedSodiumRatio({ water: dry, method: "equilibrium calcium" }))).toEqual([
       "missing water.conductivity",
     ]);
   });
@@ -149,7 +149,7 @@ describe("acid", () => {
   });
   test("does not raise alkalinity", () => {
     expect(
-      failures(() => acidForAlkalinity({ ...acid, alkalinity: alkalinity(50), target: alkalinity(80) })),
+      complaints(() => acidForAlkalinity({ ...acid, alkalinity: alkalinity(50), target: alkalinity(80) })),
     ).toEqual(["conflict target"]);
   });
 });
@@ -176,7 +176,7 @@ describe("leaching", () => {
   });
   test("is refused where the water is too salty, before the equation turns", () => {
     for (const water of [10, 12, 20, 25])
-      expect(failures(() => share(water, 4))).toEqual(["infeasible water"]);
+      expect(complaints(() => share(water, 4))).toEqual(["infeasible water"]);
     const near = leachingRequirement({
       method: "drainage water",
       water: quantity(3, "dS/m"),
@@ -214,9 +214,9 @@ describe("blends", () => {
     expect(blend.water.Mg).toBeUndefined();
     const twice = blendWaters([part(50, blend.water), part(50, blend.water)]);
     expect(twice.water.Na?.value).toBeCloseTo(65, 10);
-    expect(failures(() => blendWaters([part(50, well), part(60, well)]))).toEqual(["conflict parts"]);
+    expect(complaints(() => blendWaters([part(50, well), part(60, well)]))).toEqual(["conflict parts"]);
     expect(
-      failures(() =>
+      complaints(() =>
         blendShare({
           first: quantity(2, "dS/m"),
           second: quantity(3, "dS/m"),
@@ -251,9 +251,9 @@ describe("a load", () => {
 test("salts by the other factor", () => {
   const conductivity = quantity(6, "mS/cm");
   expect(dissolvedSalts({ conductivity, factor: "800 mg/L per dS/m, above 5 dS/m" }).in("mg/L")).toBe(4800);
-  expect(failures(() => dissolvedSalts({ conductivity, factor: "500" as never }))).toEqual(["type factor"]);
+  expect(complaints(() => dissolvedSalts({ conductivity, factor: "500" as never }))).toEqual(["type factor"]);
   const fresh = quantity(1, "dS/m");
   expect(
-    failures(() => dissolvedSalts({ conductivity: fresh, factor: "800 mg/L per dS/m, above 5 dS/m" })),
+    complaints(() => dissolvedSalts({ conductivity: fresh, factor: "800 mg/L per dS/m, above 5 dS/m" })),
   ).toEqual(["conflict factor"]);
 });

@@ -11,7 +11,7 @@ import {
   limeRequirement,
   quantity,
 } from "../../../src/index.js";
-import { failures } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const names = Object.keys(finenessSchemes) as FinenessSchemeName[];
 
@@ -57,14 +57,14 @@ describe("a sieve test", () => {
   test("has to add up, and its sieves have to be the scheme's", () => {
     const by = (sieves: Parameters<typeof limeQuality>[0]["sieves"]) =>
       limeQuality({ CCE: 90, scheme: "British Columbia", ...(sieves && { sieves }) });
-    expect(failures(() => by({ fractions: [50, 60, 10, 10] }))).toEqual(["conflict sieves.fractions"]);
-    expect(failures(() => by({ fractions: [8, 10, 20, 50] }))).toEqual(["conflict sieves.fractions"]);
-    expect(failures(() => by({ fractions: [0, 10, 120, 0] }))).toEqual(["range sieves.fractions[2]"]);
-    expect(failures(() => by({ fractions: [50, 50] }))).toEqual(["type sieves.fractions"]);
-    expect(failures(() => by({ passing: { 8: 60, 20: 80, 60: 40 } }))).toEqual([
+    expect(complaints(() => by({ fractions: [50, 60, 10, 10] }))).toEqual(["conflict sieves.fractions"]);
+    expect(complaints(() => by({ fractions: [8, 10, 20, 50] }))).toEqual(["conflict sieves.fractions"]);
+    expect(complaints(() => by({ fractions: [0, 10, 120, 0] }))).toEqual(["range sieves.fractions[2]"]);
+    expect(complaints(() => by({ fractions: [50, 50] }))).toEqual(["type sieves.fractions"]);
+    expect(complaints(() => by({ passing: { 8: 60, 20: 80, 60: 40 } }))).toEqual([
       "conflict sieves.passing.20",
     ]);
-    expect(failures(() => by({ passing: { 10: 100, 20: 80, 60: 40 } }))).toEqual([
+    expect(complaints(() => by({ passing: { 10: 100, 20: 80, 60: 40 } }))).toEqual([
       "type sieves.passing.10",
       "missing sieves.passing.8",
     ]);
@@ -97,11 +97,11 @@ describe("the lime at hand", () => {
   test("a recommendation is met by the measure that it is in, and by no other", () => {
     const rate = lb(50);
     const cce = limeQuality({ CCE: 90 });
-    expect(failures(() => limeProductRate({ rate, measure: "effective", quality: cce, id: "a" }))).toEqual([
+    expect(complaints(() => limeProductRate({ rate, measure: "effective", quality: cce, id: "a" }))).toEqual([
       "missing quality.effective",
     ]);
     expect(
-      failures(() => limeProductRate({ rate, measure: "standard lime", quality: cce, id: "a" })),
+      complaints(() => limeProductRate({ rate, measure: "standard lime", quality: cce, id: "a" })),
     ).toEqual(["substance/mismatch rate"]);
     const standard = quantity(1.5, "US ton/acre", "product:standard-lime");
     const label = limeQuality({ equalToTon: quantity(2250, "lb", "product") });
@@ -122,7 +122,7 @@ describe("the lime at hand", () => {
   test("a rating meets its own kind only", () => {
     const recommended = quantity(1600, "lb/acre", "other:ENM");
     const rating = quantity(400, "lb/US ton", "other:ECCE/product") as never;
-    expect(failures(() => limeForRating({ recommended, rating }))).toEqual(["substance/mismatch rating"]);
+    expect(complaints(() => limeForRating({ recommended, rating }))).toEqual(["substance/mismatch rating"]);
   });
   test("Missouri counts pounds of ENM, which are no pounds of carbonate", () => {
     const lime = limeQuality({ CCE: 90, scheme: "Missouri ENM", sieves: { fractions: [10, 20, 10, 60] } });
@@ -150,8 +150,8 @@ test("water in the lime counts by every measure, and nothing that is stated goes
     id: "a",
   });
   expect(wet.rate.in("lb/1000 ft2")).toBeCloseTo(90 / 0.81, 10);
-  expect(failures(() => limeQuality({ effective: 63, moisture: 10 }))).toEqual(["conflict moisture"]);
-  expect(failures(() => limeQuality({ CCE: 90, scheme: "Iowa ECCE" }))).toEqual(["missing sieves"]);
+  expect(complaints(() => limeQuality({ effective: 63, moisture: 10 }))).toEqual(["conflict moisture"]);
+  expect(complaints(() => limeQuality({ CCE: 90, scheme: "Iowa ECCE" }))).toEqual(["missing sieves"]);
 });
 
 test("magnesium carbonate is not dolomite", () => {
@@ -160,6 +160,6 @@ test("magnesium carbonate is not dolomite", () => {
   expect(carbonateEquivalent("CaO")).toBeCloseTo(178.5, 1);
   const mix = (carbonateEquivalent("CaCO3") * 100.086 + carbonateEquivalent("MgCO3") * 84.313) / 184.399;
   expect(carbonateEquivalent("CaMg(CO3)2")).toBeCloseTo(mix, 4);
-  expect(failures(() => limeQuality({ CCE: 400, moisture: 120 }))).toEqual(["range CCE", "range moisture"]);
-  expect(failures(() => limeQuality({}))).toEqual(["missing CCE"]);
+  expect(complaints(() => limeQuality({ CCE: 400, moisture: 120 }))).toEqual(["range CCE", "range moisture"]);
+  expect(complaints(() => limeQuality({}))).toEqual(["missing CCE"]);
 });

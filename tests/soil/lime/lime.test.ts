@@ -8,7 +8,7 @@ import {
   quantity,
   residualLimeCredit,
 } from "../../../src/index.js";
-import { failures } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const meq = (value: number) => quantity(value, "meq/100 g");
 const pounds = (input: LimeRequirementInput): number => limeRequirement(input).rate.in("lb/acre");
@@ -53,8 +53,8 @@ describe("a table", () => {
     expect(at(6).findings).toEqual([]);
     expect(at(6.05).findings.map(({ code }) => code)).toEqual(["lime/between-rows"]);
     expect(at(6.05).rate.in("US ton/acre")).toBeCloseTo(2.4, 10);
-    expect(failures(() => at(7))).toEqual(["range bufferPH"]);
-    expect(failures(() => at(4))).toEqual(["range bufferPH"]);
+    expect(complaints(() => at(7))).toEqual(["range bufferPH"]);
+    expect(complaints(() => at(4))).toEqual(["range bufferPH"]);
   });
   test("from memory says so, and a doubtful figure is named", () => {
     const smp = limeRequirement({ method: "SMP buffer, Tri-State", pH: 5.5, targetPH: 6.5, bufferPH: 6.5 });
@@ -91,10 +91,10 @@ describe("North Carolina", () => {
     expect([covered.rate.value, covered.findings[0]?.code]).toEqual([0, "lime/credit-covers"]);
   });
   test("has no value at pH 6.6 and beyond", () => {
-    expect(failures(() => limeRequirement({ method, pH: 6.5, targetPH: 6.8, bufferPH: 6.3 }))).toEqual([
+    expect(complaints(() => limeRequirement({ method, pH: 6.5, targetPH: 6.8, bufferPH: 6.3 }))).toEqual([
       "range targetPH",
     ]);
-    expect(failures(() => limeRequirement({ method, pH: 6.7, targetPH: 6.6, bufferPH: 6.3 }))).toEqual([
+    expect(complaints(() => limeRequirement({ method, pH: 6.7, targetPH: 6.6, bufferPH: 6.3 }))).toEqual([
       "conflict targetPH",
     ]);
     expect(limeRequirement({ method, pH: 6.6, targetPH: 6.6, bufferPH: 6.3 }).rate.value).toBe(0);
@@ -168,23 +168,23 @@ describe("lime by charge", () => {
 describe("bad input", () => {
   test("is refused, all of it at once", () => {
     const method = "Sikora buffer, Oregon" as const;
-    expect(failures(() => limeRequirement({ method, pH: 15, targetPH: -1, bufferPH: 12 }))).toEqual([
+    expect(complaints(() => limeRequirement({ method, pH: 15, targetPH: -1, bufferPH: 12 }))).toEqual([
       "range pH",
       "range targetPH",
       "range bufferPH",
     ]);
-    expect(failures(() => limeRequirement({ method, pH: 6.5, targetPH: 6, bufferPH: 6 }))).toEqual([
+    expect(complaints(() => limeRequirement({ method, pH: 6.5, targetPH: 6, bufferPH: 6 }))).toEqual([
       "conflict targetPH",
     ]);
-    expect(failures(() => limeRequirement({ method, pH: 5, targetPH: 6.5, bufferPH: 6 }))).toEqual([
+    expect(complaints(() => limeRequirement({ method, pH: 5, targetPH: 6.5, bufferPH: 6 }))).toEqual([
       "range targetPH",
     ]);
-    expect(failures(() => limeRequirement({ method: "Woodruff" } as never))).toEqual(["type method"]);
-    expect(failures(() => limeRequirement({ method, pH: 5, targetPH: 6, acidity: meq(4) } as never))).toEqual(
-      ["type input.acidity"],
-    );
+    expect(complaints(() => limeRequirement({ method: "Woodruff" } as never))).toEqual(["type method"]);
     expect(
-      failures(() =>
+      complaints(() => limeRequirement({ method, pH: 5, targetPH: 6, acidity: meq(4) } as never)),
+    ).toEqual(["type input.acidity"]);
+    expect(
+      complaints(() =>
         limeRequirement({
           method: "base saturation",
           capacity: meq(10),
@@ -195,7 +195,7 @@ describe("bad input", () => {
       ),
     ).toEqual(["range targetSaturation"]);
     expect(
-      failures(() =>
+      complaints(() =>
         limeRequirement({
           method: "base saturation",
           capacity: meq(10),

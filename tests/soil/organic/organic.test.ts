@@ -8,7 +8,7 @@ import {
   onWetBasis,
   quantity,
 } from "../../../src/index.js";
-import { failures } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 describe("wet and dry", () => {
   test("come back", () => {
@@ -27,8 +27,8 @@ describe("wet and dry", () => {
   });
   test("there is not more of it than dry matter", () => {
     const content = quantity(60, "% w/w", "N/product");
-    expect(failures(() => onDryBasis({ content, moisture: 50 }))).toEqual(["range content"]);
-    expect(failures(() => onDryBasis({ content, moisture: 100 }))).toEqual(["range moisture"]);
+    expect(complaints(() => onDryBasis({ content, moisture: 50 }))).toEqual(["range content"]);
+    expect(complaints(() => onDryBasis({ content, moisture: 100 }))).toEqual(["range moisture"]);
   });
 });
 
@@ -49,7 +49,7 @@ test("a layer of compost is the same in feet and meters", () => {
   expect(us.dryRate.in("kg/ha")).toBeCloseTo(metric.dryRate.in("kg/ha"), 6);
   expect(us.dryWeight.in("lb") / us.weight.in("lb")).toBeCloseTo(0.65, 10);
   expect(
-    failures(() =>
+    complaints(() =>
       compostAmount({
         area: quantity(0, "ft2"),
         depth: quantity(-1, "in"),
@@ -95,7 +95,7 @@ describe("nitrogen of an organic amendment", () => {
     expect(found.years.map(({ value }) => value)).toEqual([17, 5]);
     const organic = quantity(1, "kg/ha", "N");
     expect(
-      failures(() =>
+      complaints(() =>
         availableNitrogen({ organic, firstYear: 60, years: 1.5, later: "half of the year before" }),
       ),
     ).toEqual(["range firstYear", "range years"]);
@@ -113,7 +113,7 @@ test("a rate of iron is not a rate of product", () => {
     "warning",
   ]);
   const iron = quantity(1, "oz/1000 ft2", "Fe") as never;
-  expect(failures(() => foliarMicronutrient({ product: iron, element: "Fe", percent: 20 }))).toEqual([
+  expect(complaints(() => foliarMicronutrient({ product: iron, element: "Fe", percent: 20 }))).toEqual([
     "substance/mismatch product",
   ]);
 });

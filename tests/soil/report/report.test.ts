@@ -12,7 +12,7 @@ import {
   type SoilLayer,
   soilMass,
 } from "../../../src/index.js";
-import { failures } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const layer = fc
   .record({
@@ -78,10 +78,10 @@ describe("charge", () => {
         },
       ),
     );
-    expect(failures(() => exchangeableCharge(quantity(1, "mg/kg", "K2O/soil" as "K/soil")))).toEqual([
+    expect(complaints(() => exchangeableCharge(quantity(1, "mg/kg", "K2O/soil" as "K/soil")))).toEqual([
       "substance/mismatch content",
     ]);
-    expect(failures(() => equivalentWeight("Cl", "whole numbers"))).toEqual(["type ion"]);
+    expect(complaints(() => equivalentWeight("Cl", "whole numbers"))).toEqual(["type ion"]);
   });
   test("a meq of calcium carbonate is half its formula", () => {
     expect(equivalentWeight("CaCO3 equivalent")).toBeCloseTo(50.043, 3);
@@ -127,11 +127,11 @@ describe("exchange capacity", () => {
   test("pounds an acre need a layer, a base that was not tested is no zero, sodium is told", () => {
     const { Ca, Mg } = cations;
     expect(
-      failures(() =>
+      complaints(() =>
         exchangeCapacity({ cations: { Ca, Mg, K: quantity(1, "lb/acre", "K") }, acidity: meq(0) }),
       ),
     ).toEqual(["missing layer"]);
-    expect(failures(() => exchangeCapacity({ cations: { Ca, Mg }, acidity: meq(0) }))).toEqual([
+    expect(complaints(() => exchangeCapacity({ cations: { Ca, Mg }, acidity: meq(0) }))).toEqual([
       "missing cations.K",
     ]);
     const { Na, ...tested } = cations;
@@ -147,22 +147,22 @@ describe("exchange capacity", () => {
 
 describe("bad input", () => {
   test("is refused with its path", () => {
-    expect(failures(() => acidityFromBuffer({ buffer: "Adams-Evans", bufferPH: 15 }))).toEqual([
+    expect(complaints(() => acidityFromBuffer({ buffer: "Adams-Evans", bufferPH: 15 }))).toEqual([
       "range bufferPH",
     ]);
-    expect(failures(() => acidityFromBuffer({ buffer: "Mehlich, North Carolina", bufferPH: 6 }))).toEqual([
+    expect(complaints(() => acidityFromBuffer({ buffer: "Mehlich, North Carolina", bufferPH: 6 }))).toEqual([
       "missing weightPerVolume",
     ]);
-    expect(failures(() => acidityFromBuffer({ buffer: "Adams-Evans", bufferPH: 8.3 }))).toEqual([
+    expect(complaints(() => acidityFromBuffer({ buffer: "Adams-Evans", bufferPH: 8.3 }))).toEqual([
       "range bufferPH",
     ]);
     expect(
-      failures(() => soilMass({ depth: quantity(0, "in"), bulkDensity: quantity(9, "g/mL", "soil") })),
+      complaints(() => soilMass({ depth: quantity(0, "in"), bulkDensity: quantity(9, "g/mL", "soil") })),
     ).toEqual(["range layer.depth", "range layer.bulkDensity"]);
     expect(
-      failures(() => amountInSoil(quantity(5, "mg/kg", "K" as "K/soil"), { assumed: "2,000,000 lb/acre" })),
+      complaints(() => amountInSoil(quantity(5, "mg/kg", "K" as "K/soil"), { assumed: "2,000,000 lb/acre" })),
     ).toEqual(["substance/mismatch content"]);
-    expect(failures(() => soilMass({ assumed: "a lot" as "2,000,000 lb/acre" }))).toEqual([
+    expect(complaints(() => soilMass({ assumed: "a lot" as "2,000,000 lb/acre" }))).toEqual([
       "type layer.assumed",
     ]);
   });

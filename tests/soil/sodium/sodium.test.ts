@@ -6,7 +6,7 @@ import {
   quantity,
   sodiumPercentageFromRatio,
 } from "../../../src/index.js";
-import { failures } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const base = {
   capacity: quantity(20, "meq/100 g"),
@@ -61,15 +61,15 @@ describe("gypsum", () => {
     expect(metric.pure.in("US ton/acre") / exact).toBeCloseTo(1.013, 2);
   });
   test("is refused where it cannot be", () => {
-    expect(failures(() => gypsumRequirement({ ...base, targetPercent: quantity(40, "%"), layer }))).toEqual([
-      "conflict targetPercent",
-    ]);
+    expect(complaints(() => gypsumRequirement({ ...base, targetPercent: quantity(40, "%"), layer }))).toEqual(
+      ["conflict targetPercent"],
+    );
     expect(
-      failures(() =>
+      complaints(() =>
         gypsumRequirement({ ...base, purity: 120, sodiumPercent: quantity(130, "%"), fieldFactor: 0.5 }),
       ),
     ).toEqual(["range sodiumPercent", "range purity", "range fieldFactor", "missing layer"]);
-    expect(failures(() => gypsumRequirement({ ...base, layer, depth: quantity(1, "ft") }))).toEqual([
+    expect(complaints(() => gypsumRequirement({ ...base, layer, depth: quantity(1, "ft") }))).toEqual([
       "conflict depth",
     ]);
   });
@@ -94,5 +94,5 @@ test("the sodium percentage rises with the ratio, and has no value where the lin
   );
   const below = sodiumPercentageFromRatio(0.8);
   expect([below.percent, below.findings[0]?.code]).toEqual([null, "sodium/below-fit"]);
-  expect(failures(() => sodiumPercentageFromRatio(-1))).toEqual(["range ratio"]);
+  expect(complaints(() => sodiumPercentageFromRatio(-1))).toEqual(["range ratio"]);
 });

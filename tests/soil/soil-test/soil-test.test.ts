@@ -9,7 +9,7 @@ import {
   soilTestReading,
   tissueReading,
 } from "../../../src/index.js";
-import { failures } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const layer: SoilLayer = { depth: quantity(10, "cm"), bulkDensity: quantity(1.5, "g/mL", "soil") };
 const ppm = fc.double({ min: 0, max: 400, noNaN: true });
@@ -83,24 +83,24 @@ describe("a need", () => {
       nutrient: "K",
       extractant: "Mehlich 3",
     } as const;
-    expect(failures(() => nutrientNeed({ ...base, guideline: "minimum levels, ammonium acetate" }))).toEqual([
-      "conflict extractant",
-    ]);
-    expect(failures(() => nutrientNeed({ ...base, guideline: "sufficiency, Mehlich 3" }))).toEqual([
+    expect(
+      complaints(() => nutrientNeed({ ...base, guideline: "minimum levels, ammonium acetate" })),
+    ).toEqual(["conflict extractant"]);
+    expect(complaints(() => nutrientNeed({ ...base, guideline: "sufficiency, Mehlich 3" }))).toEqual([
       "missing soil",
     ]);
     expect(
-      failures(() => nutrientNeed({ ...base, guideline: "sufficiency, Mehlich 3", soil: "clay" })),
+      complaints(() => nutrientNeed({ ...base, guideline: "sufficiency, Mehlich 3", soil: "clay" })),
     ).toEqual(["type soil"]);
-    expect(failures(() => nutrientNeed({ ...base, guideline: "Pennsylvania, Mehlich 3" }))).toEqual([
+    expect(complaints(() => nutrientNeed({ ...base, guideline: "Pennsylvania, Mehlich 3" }))).toEqual([
       "missing nutrient",
     ]);
-    expect(failures(() => nutrientNeed({ ...base, guideline: "the usual" as never }))).toEqual([
+    expect(complaints(() => nutrientNeed({ ...base, guideline: "the usual" as never }))).toEqual([
       "type guideline",
     ]);
     const rows = [{ nutrient: "K", soil: "any", from: 50, to: 20 }] as const;
     const own = { extractant: "Mehlich 3", meaning: "ours", rows, source: { title: "a", publisher: "b" } };
-    expect(failures(() => nutrientNeed({ ...base, guideline: own as never }))).toEqual([
+    expect(complaints(() => nutrientNeed({ ...base, guideline: own as never }))).toEqual([
       "conflict guideline.rows[0].to",
     ]);
   });
@@ -110,7 +110,7 @@ test("use comes from the leaf, and only where a ratio was read", () => {
   const nitrogen = quantity(20, "g/m2", "N");
   expect(nutrientUse({ nitrogen, nutrient: "P", grass: "cool-season grass" }).value).toBe(2.5);
   expect(nutrientUse({ nitrogen, nutrient: "K", grass: "bermudagrass" }).value).toBeCloseTo(40 / 3, 10);
-  expect(failures(() => nutrientUse({ nitrogen, nutrient: "P", grass: "bermudagrass" }))).toEqual([
+  expect(complaints(() => nutrientUse({ nitrogen, nutrient: "P", grass: "bermudagrass" }))).toEqual([
     "missing perNitrogen",
   ]);
   expect(nutrientUse({ nitrogen, nutrient: "Ca", perNitrogen: 0.1 }).value).toBe(2);
@@ -131,5 +131,5 @@ test("a reading is below, within or above, and ends belong to the range", () => 
   const leaf = (percent: number) =>
     tissueReading({ nutrient: "K", content: quantity(percent, "% w/w") }).level;
   expect([0.5, 1.2, 2, 3.5].map(leaf)).toEqual(["deficient", "below", "within", "above"]);
-  expect(failures(() => leaf(30))).toEqual(["range content"]);
+  expect(complaints(() => leaf(30))).toEqual(["range content"]);
 });

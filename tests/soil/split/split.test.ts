@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addMonths, type CivilDate, quantity, splitAmendment } from "../../../src/index.js";
-import { failures } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 const lb = (value: number) => quantity(value, "lb/1000 ft2", "product:lime-a");
 const first = "2026-10-01" as CivilDate;
@@ -50,15 +50,15 @@ describe("a split", () => {
     expect(splitAmendment({ ...base, total: lb(0), most: lb(100) }).applications).toEqual([]);
   });
   test("refuses what is no plan", () => {
-    expect(failures(() => splitAmendment({ ...base, total: lb(800), most: lb(1) }))).toEqual([
+    expect(complaints(() => splitAmendment({ ...base, total: lb(800), most: lb(1) }))).toEqual([
       "infeasible total",
     ]);
     const other = quantity(100, "lb/1000 ft2", "CaCO3 equivalent") as never;
     expect(
-      failures(() => splitAmendment({ ...base, total: lb(800), most: other, monthsApart: 0.5 })),
+      complaints(() => splitAmendment({ ...base, total: lb(800), most: other, monthsApart: 0.5 })),
     ).toEqual(["substance/mismatch most", "range monthsApart"]);
     expect(
-      failures(() => splitAmendment({ ...base, total: lb(8), most: lb(1), first: "soon" as never })),
+      complaints(() => splitAmendment({ ...base, total: lb(8), most: lb(1), first: "soon" as never })),
     ).toEqual(["date first"]);
   });
 });

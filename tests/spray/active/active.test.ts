@@ -11,7 +11,8 @@ import {
   asApplied,
   productForActive,
 } from "../../../src/spray/index.js";
-import { failures, percent } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { percent } from "../helpers.js";
 
 const some = fc.double({ min: 0.01, max: 99, noNaN: true });
 const liquid = quantity(4, "lb/gal", "ai/product:a");
@@ -40,10 +41,10 @@ describe("active ingredient", () => {
 
   test("never takes acid equivalent for active ingredient", () => {
     const ae = quantity(1, "lb/acre", "ae");
-    expect(failures(() => productForActive({ active: ae, content: liquid } as never))).toEqual([
+    expect(complaints(() => productForActive({ active: ae, content: liquid } as never))).toEqual([
       "substance/mismatch active",
     ]);
-    expect(failures(() => acidEquivalentOf(ae as never, acidShare("dicamba", "sodium")))).toEqual([
+    expect(complaints(() => acidEquivalentOf(ae as never, acidShare("dicamba", "sodium")))).toEqual([
       "substance/mismatch active",
     ]);
   });
@@ -51,21 +52,21 @@ describe("active ingredient", () => {
   test("refuses the wrong measure, another product and no content", () => {
     const active = quantity(1, "lb/acre", "ai");
     expect(
-      failures(() => productForActive({ active, content: quantity(0, "lb/gal", "ai/product:a") })),
+      complaints(() => productForActive({ active, content: quantity(0, "lb/gal", "ai/product:a") })),
     ).toEqual(["range content"]);
     expect(
-      failures(() => productForActive({ active, content: quantity(101, "% w/w", "ai/product:a") })),
+      complaints(() => productForActive({ active, content: quantity(101, "% w/w", "ai/product:a") })),
     ).toEqual(["range content"]);
     expect(
-      failures(() => productForActive({ active, content: quantity(5, "% v/v", "ai/product:a") } as never)),
+      complaints(() => productForActive({ active, content: quantity(5, "% v/v", "ai/product:a") } as never)),
     ).toEqual(["unit/mismatch content"]);
     const other = { product: quantity(1, "pt/acre", "product:b"), content: liquid };
-    expect(failures(() => activeInProduct(other as never))).toEqual(["substance/mismatch product"]);
+    expect(complaints(() => activeInProduct(other as never))).toEqual(["substance/mismatch product"]);
     const dry = { product: quantity(1, "lb/acre", "product:a"), content: liquid };
-    expect(failures(() => activeInProduct(dry as never))).toEqual(["unit/mismatch product"]);
-    expect(failures(() => productForActive({ content: liquid } as never))).toEqual(["missing active"]);
+    expect(complaints(() => activeInProduct(dry as never))).toEqual(["unit/mismatch product"]);
+    expect(complaints(() => productForActive({ content: liquid } as never))).toEqual(["missing active"]);
     expect(
-      failures(() => productForActive({ active: quantity(-1, "lb/acre", "ai"), content: liquid })),
+      complaints(() => productForActive({ active: quantity(-1, "lb/acre", "ai"), content: liquid })),
     ).toEqual(["range active"]);
   });
 });
@@ -90,18 +91,21 @@ describe("a basis that does not fit", () => {
 
   test("tells the problems of both arguments", () => {
     const bad = quantity(0, "lb/gal", "ai/product:a");
-    expect(failures(() => productForActive({ active: quantity(-1, "lb", "ai"), content: bad }))).toEqual([
+    expect(complaints(() => productForActive({ active: quantity(-1, "lb", "ai"), content: bad }))).toEqual([
       "range content",
       "range active",
     ]);
     expect(
-      failures(() => activeInProduct({ product: quantity(-1, "gal", "product:a"), content: bad })),
+      complaints(() => activeInProduct({ product: quantity(-1, "gal", "product:a"), content: bad })),
     ).toEqual(["range content", "range product"]);
-    expect(failures(() => acidEquivalentOf(quantity(-1, "lb", "ai"), undefined as never))).toEqual([
+    expect(complaints(() => acidEquivalentOf(quantity(-1, "lb", "ai"), undefined as never))).toEqual([
       "range active",
       "missing share",
     ]);
-    expect(failures(() => acidShare("lead" as never, "tin" as never))).toEqual(["type acid", "type partner"]);
+    expect(complaints(() => acidShare("lead" as never, "tin" as never))).toEqual([
+      "type acid",
+      "type partner",
+    ]);
   });
 });
 
@@ -185,7 +189,7 @@ describe("acid equivalent", () => {
       );
     }
     expect(formulaWeight({ C: 7, H: 5, Cl: 2, F: 1, N: 2, O: 3 })).toBeCloseTo(255.03, 1);
-    expect(failures(() => formulaWeight({ Xx: 1, H: Number.NaN } as never))).toEqual([
+    expect(complaints(() => formulaWeight({ Xx: 1, H: Number.NaN } as never))).toEqual([
       "substance/unknown formula.Xx",
       "not-finite formula.H",
     ]);
@@ -198,7 +202,7 @@ describe("acid equivalent", () => {
     ["aminopyralid", "meptyl"],
     ["fluroxypyr", "sodium"],
   ] as const)("is not made up for %s as its %s, which no product holds", (acid, partner) => {
-    expect(failures(() => acidShare(acid, partner))).toEqual(["conflict partner"]);
+    expect(complaints(() => acidShare(acid, partner))).toEqual(["conflict partner"]);
   });
 
   test("the refusal of a form names those that are known", () => {
@@ -214,7 +218,7 @@ describe("acid equivalent", () => {
   });
 
   test("an acid that is not in the table is refused", () => {
-    expect(failures(() => acidShare("2,4-DP-P" as never, "dimethylammonium"))).toEqual(["type acid"]);
+    expect(complaints(() => acidShare("2,4-DP-P" as never, "dimethylammonium"))).toEqual(["type acid"]);
   });
 
   test("keeps the id of the active ingredient, and turns a content by multiplication", () => {
@@ -251,11 +255,11 @@ describe("acid equivalent", () => {
     const there = acidEquivalentOf(quantity(5, "lb/gal", "ai"), share);
     expect(there.of).toBe("ae");
     expect(activeOfAcid(there, share).in("lb/gal")).toBeCloseTo(5, 12);
-    expect(failures(() => acidShare("toString" as never, "sodium"))).toEqual(["type acid"]);
-    expect(failures(() => acidShare("dicamba", "lithium" as never))).toEqual(["type partner"]);
+    expect(complaints(() => acidShare("toString" as never, "sodium"))).toEqual(["type acid"]);
+    expect(complaints(() => acidShare("dicamba", "lithium" as never))).toEqual(["type partner"]);
     const tooMuch = quantity(101, "% w/w", "ae/ai");
-    expect(failures(() => activeOfAcid(quantity(1, "lb", "ae"), tooMuch))).toEqual(["range share"]);
-    expect(failures(() => activeOfAcid(quantity(1, "lb", "ae"), undefined as never))).toEqual([
+    expect(complaints(() => activeOfAcid(quantity(1, "lb", "ae"), tooMuch))).toEqual(["range share"]);
+    expect(complaints(() => activeOfAcid(quantity(1, "lb", "ae"), undefined as never))).toEqual([
       "missing share",
     ]);
   });
@@ -290,7 +294,7 @@ describe("asApplied", () => {
     expect(less.findings[0]?.text).toContain("20 % below the plan");
     expect(asApplied({ used, area, planned, tolerance: percent(100) }).findings).toEqual([]);
     expect(() => asApplied({ used, area, planned, tolerance: percent(101) })).toThrow(/100 % or less/);
-    expect(failures(() => asApplied({ used, area, planned, tolerance: percent(101) }))).toEqual([
+    expect(complaints(() => asApplied({ used, area, planned, tolerance: percent(101) }))).toEqual([
       "range tolerance",
     ]);
   });
@@ -336,18 +340,20 @@ describe("asApplied", () => {
     const done = asApplied({ ...liquidUse, fertilizer: wet });
     expect(done.nutrients?.N?.in("lb/1000 ft2")).toBeCloseTo(2.982, 10);
     const bare = fertilizer({ id: "wet", analysis: "28-0-0", form: "liquid" });
-    expect(failures(() => asApplied({ ...liquidUse, fertilizer: bare }))).toEqual([
+    expect(complaints(() => asApplied({ ...liquidUse, fertilizer: bare }))).toEqual([
       "missing fertilizer.density",
     ]);
     const other = fertilizer({ id: "feed-b", analysis: "24-0-11" });
-    expect(failures(() => asApplied({ used, area, fertilizer: other }))).toEqual(["substance/mismatch used"]);
+    expect(complaints(() => asApplied({ used, area, fertilizer: other }))).toEqual([
+      "substance/mismatch used",
+    ]);
     const strange = { used, area, fertilizer: 3, active: quantity(50, "% w/w", "ai/product:feed-b") };
-    expect(failures(() => asApplied(strange as never))).toEqual([
+    expect(complaints(() => asApplied(strange as never))).toEqual([
       "type fertilizer",
       "substance/mismatch used",
     ]);
     expect(
-      failures(() => asApplied({ used, area, active: quantity(101, "% w/w", "ai/product:feed-a") })),
+      complaints(() => asApplied({ used, area, active: quantity(101, "% w/w", "ai/product:feed-a") })),
     ).toEqual(["range active"]);
   });
 
@@ -394,24 +400,24 @@ describe("asApplied", () => {
   });
 
   test("refuses gaps", () => {
-    expect(failures(() => asApplied({ used, area: quantity(0, "acre") }))).toEqual(["range area"]);
-    expect(failures(() => asApplied({ area } as never))).toEqual(["missing used"]);
-    expect(failures(() => asApplied({ used: quantity(-1, "lb", "product:a"), area }))).toEqual([
+    expect(complaints(() => asApplied({ used, area: quantity(0, "acre") }))).toEqual(["range area"]);
+    expect(complaints(() => asApplied({ area } as never))).toEqual(["missing used"]);
+    expect(complaints(() => asApplied({ used: quantity(-1, "lb", "product:a"), area }))).toEqual([
       "range used",
     ]);
-    expect(failures(() => asApplied({ used: quantity(1, "lb", "N") as never, area }))).toEqual([
+    expect(complaints(() => asApplied({ used: quantity(1, "lb", "N") as never, area }))).toEqual([
       "substance/mismatch used",
     ]);
     expect(
-      failures(() => asApplied({ used, area, planned: quantity(1, "lb/acre", "product:b") as never })),
+      complaints(() => asApplied({ used, area, planned: quantity(1, "lb/acre", "product:b") as never })),
     ).toEqual(["substance/mismatch planned"]);
     const open = { limit: quantity(3, "lb/acre", "product:feed-a"), period: "year", source: "label" };
-    expect(failures(() => asApplied({ used, area, limits: [open as never] }))).toEqual([
+    expect(complaints(() => asApplied({ used, area, limits: [open as never] }))).toEqual([
       "missing limits[0].before",
     ]);
     const bad = [{ ...open, period: "", source: 3 }, undefined, { ...open, limit: quantity(1, "lb", "N") }];
     expect(
-      failures(() =>
+      complaints(() =>
         asApplied({ used, area, planned: quantity(0, "lb/acre", used.of), limits: bad as never }),
       ),
     ).toEqual([
@@ -424,13 +430,13 @@ describe("asApplied", () => {
       "missing limits[2].before",
     ]);
     // biome-ignore lint/suspicious/noSparseArray: a list with a hole
-    expect(failures(() => asApplied({ used, area, limits: [,] as never }))).toEqual(["missing limits[0]"]);
+    expect(complaints(() => asApplied({ used, area, limits: [,] as never }))).toEqual(["missing limits[0]"]);
     const wet = {
       ...open,
       limit: quantity(3, "gal/acre", "product:feed-a"),
       before: quantity(0, "gal/acre", "product:feed-a"),
     };
-    expect(failures(() => asApplied({ used, area, limits: [wet] }))).toEqual([
+    expect(complaints(() => asApplied({ used, area, limits: [wet] }))).toEqual([
       "unit/mismatch limits[0].limit",
     ]);
   });

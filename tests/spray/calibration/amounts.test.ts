@@ -11,7 +11,8 @@ import {
   usedBySightGauge,
   weighedCatch,
 } from "../../../src/spray/index.js";
-import { failures, gpm, inches, ounces, percent } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { gpm, inches, ounces, percent } from "../helpers.js";
 
 describe("a catch by weight", () => {
   test("a gram of water is a milliliter, less the jug", () => {
@@ -21,14 +22,16 @@ describe("a catch by weight", () => {
   });
 
   test("spray needs its density", () => {
-    expect(failures(() => weighedCatch({ full: quantity(600, "g", "spray") }))).toEqual(["missing density"]);
+    expect(complaints(() => weighedCatch({ full: quantity(600, "g", "spray") }))).toEqual([
+      "missing density",
+    ]);
     const caught = weighedCatch({ full: quantity(600, "g", "spray"), density: quantity(1.2, "kg/L") });
     expect(caught.in("mL")).toBeCloseTo(500, 9);
   });
 
   test("a jug that weighs as much empty as full is refused", () => {
     expect(
-      failures(() => weighedCatch({ full: quantity(1, "lb", "water"), tare: quantity(16, "oz") })),
+      complaints(() => weighedCatch({ full: quantity(1, "lb", "water"), tare: quantity(16, "oz") })),
     ).toEqual(["range full"]);
   });
 });
@@ -40,7 +43,7 @@ describe("the time to fill a jug", () => {
 
   test("of water at a flow of spray is refused", () => {
     const volume = quantity(1, "gal", "water");
-    expect(failures(() => timeToFill({ volume, flow: gpm(0.5) as never }))).toEqual([
+    expect(complaints(() => timeToFill({ volume, flow: gpm(0.5) as never }))).toEqual([
       "substance/mismatch flow",
     ]);
   });
@@ -58,7 +61,7 @@ describe("a sight gauge", () => {
 
   test("two readings the wrong way round are refused", () => {
     const readings = { before: quantity(50, "gal", "water"), after: quantity(60, "gal", "water") };
-    expect(failures(() => usedBySightGauge(readings))).toEqual(["conflict after"]);
+    expect(complaints(() => usedBySightGauge(readings))).toEqual(["conflict after"]);
   });
 });
 
@@ -71,7 +74,7 @@ describe("a course of the 1/128-acre method", () => {
 
   test("has its own width", () => {
     const input = { catches: [ounces(32)], course, width: inches(20) } as never;
-    expect(failures(() => calibrationByCatch(input))).toEqual(["conflict width"]);
+    expect(complaints(() => calibrationByCatch(input))).toEqual(["conflict width"]);
   });
 
   test("gives loads in one more call, as spray", () => {
@@ -89,7 +92,7 @@ describe("a course of the 1/128-acre method", () => {
 describe("as finished spray", () => {
   test("a density beside a measurement with spray is refused", () => {
     const rate = quantity(20, "gal/acre", "spray");
-    expect(failures(() => asFinishedSpray(rate, { density: quantity(9, "lb/gal") }))).toEqual([
+    expect(complaints(() => asFinishedSpray(rate, { density: quantity(9, "lb/gal") }))).toEqual([
       "conflict density",
     ]);
   });
@@ -101,11 +104,11 @@ describe("as finished spray", () => {
       value: { value: 20, unit: "gal/acre", of: "water" },
       standardError: { value: -1, unit: "gal/acre", of: "water" },
     } as never;
-    expect(failures(() => asFinishedSpray(estimate))).toEqual(["range measured.standardError"]);
+    expect(complaints(() => asFinishedSpray(estimate))).toEqual(["range measured.standardError"]);
   });
 
   test("product is no spray", () => {
-    expect(failures(() => asFinishedSpray(quantity(20, "gal/acre", "product") as never))).toEqual([
+    expect(complaints(() => asFinishedSpray(quantity(20, "gal/acre", "product") as never))).toEqual([
       "substance/mismatch measured",
     ]);
   });

@@ -9,7 +9,8 @@ import {
   nozzleLimits,
   sprayTime,
 } from "../../../src/spray/index.js";
-import { failures, gpa, mph, ounces, percent, seconds } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { gpa, mph, ounces, percent, seconds } from "../helpers.js";
 
 const course = quantity(204.1875, "ft");
 const width = quantity(20, "in");
@@ -120,50 +121,52 @@ describe("calibrationByCatch", () => {
 
   test("refuses bad readings by their index, half a timing and two kinds of ground", () => {
     const bad = [ounces(40), undefined, ounces(0), quantity(1, "lb", "water"), quantity(1, "fl oz", "spray")];
-    expect(failures(() => calibrationByCatch({ catches: bad as never, course, width }))).toEqual([
+    expect(complaints(() => calibrationByCatch({ catches: bad as never, course, width }))).toEqual([
       "missing catches[1]",
       "range catches[2]",
       "unit/mismatch catches[3]",
       "substance/mismatch catches[4]",
     ]);
-    expect(failures(() => calibrationByCatch({ catches: [ounces(40), ounces(0)], course, width }))).toEqual([
-      "range catches[1]",
-    ]);
+    expect(complaints(() => calibrationByCatch({ catches: [ounces(40), ounces(0)], course, width }))).toEqual(
+      ["range catches[1]"],
+    );
     const rest = { catches, course, width };
-    expect(failures(() => calibrationByCatch({ ...rest, times: [seconds(3)] }))).toEqual([
+    expect(complaints(() => calibrationByCatch({ ...rest, times: [seconds(3)] }))).toEqual([
       "missing catchTime",
     ]);
-    expect(failures(() => calibrationByCatch({ ...rest, catchTime: seconds(3) }))).toEqual(["missing times"]);
-    expect(failures(() => calibrationByCatch({ ...rest, catchTime: seconds(0), times: [] }))).toEqual([
+    expect(complaints(() => calibrationByCatch({ ...rest, catchTime: seconds(3) }))).toEqual([
+      "missing times",
+    ]);
+    expect(complaints(() => calibrationByCatch({ ...rest, catchTime: seconds(0), times: [] }))).toEqual([
       "range catchTime",
       "missing times",
     ]);
     expect(
-      failures(() => calibrationByCatch({ catches, area: quantity(1, "acre"), course, width } as never)),
+      complaints(() => calibrationByCatch({ catches, area: quantity(1, "acre"), course, width } as never)),
     ).toEqual(["conflict area"]);
-    expect(failures(() => calibrationByCatch({ catches } as never))).toEqual([
+    expect(complaints(() => calibrationByCatch({ catches } as never))).toEqual([
       "missing course",
       "missing width",
     ]);
-    expect(failures(() => calibrationByCatch({ catches, course: quantity(0, "ft"), width }))).toEqual([
+    expect(complaints(() => calibrationByCatch({ catches, course: quantity(0, "ft"), width }))).toEqual([
       "range course",
     ]);
-    expect(failures(() => calibrationByCatch({ ...rest, outOf: 2 }))).toEqual(["range outOf"]);
-    expect(failures(() => calibrationByCatch({ ...rest, errors: { area: percent(-1) } }))).toEqual([
+    expect(complaints(() => calibrationByCatch({ ...rest, outOf: 2 }))).toEqual(["range outOf"]);
+    expect(complaints(() => calibrationByCatch({ ...rest, errors: { area: percent(-1) } }))).toEqual([
       "range errors.area",
     ]);
-    expect(failures(() => calibrationByCatch({ ...rest, errors: { arae: percent(1) } } as never))).toEqual([
+    expect(complaints(() => calibrationByCatch({ ...rest, errors: { arae: percent(1) } } as never))).toEqual([
       "type errors.arae",
     ]);
     const wrong = { volume: percent(-1), area: quantity(1, "%", "N"), time: 3 };
-    expect(failures(() => calibrationByCatch({ ...rest, errors: wrong } as never))).toEqual([
+    expect(complaints(() => calibrationByCatch({ ...rest, errors: wrong } as never))).toEqual([
       "range errors.volume",
       "substance/mismatch errors.area",
       "type errors.time",
     ]);
-    expect(failures(() => calibrationByCatch(undefined as never))).toEqual(["missing input"]);
-    expect(failures(() => calibrationByCatch({ ...rest, nozzles: 0 }))).toEqual(["range nozzles"]);
-    expect(failures(() => calibrationByCatch({ catches: [], course, width }))).toEqual(["missing catches"]);
+    expect(complaints(() => calibrationByCatch(undefined as never))).toEqual(["missing input"]);
+    expect(complaints(() => calibrationByCatch({ ...rest, nozzles: 0 }))).toEqual(["range nozzles"]);
+    expect(complaints(() => calibrationByCatch({ catches: [], course, width }))).toEqual(["missing catches"]);
   });
 });
 
@@ -179,7 +182,7 @@ describe("calibrationByRefill", () => {
   test("refuses an error of a time that nobody took", () => {
     const refills = [quantity(4, "gal", "spray"), quantity(0, "gal", "spray")];
     const run = { refills, area: quantity(0.1, "acre"), errors: { time: percent(1) } };
-    expect(failures(() => calibrationByRefill(run as never))).toEqual([
+    expect(complaints(() => calibrationByRefill(run as never))).toEqual([
       "range refills[1]",
       "type errors.time",
     ]);
@@ -247,7 +250,7 @@ describe("nozzleCheck", () => {
   test("names the divisor of the evenness", () => {
     expect(boom([9, 10, 11], { divisor: "n-1" }).evenness.in("%")).toBeCloseTo(10, 12);
     expect(boom([9, 10, 11]).evenness.in("%")).toBeCloseTo(10 * Math.sqrt(2 / 3), 12);
-    expect(failures(() => boom([9, 10], { divisor: undefined }))).toEqual(["missing divisor"]);
+    expect(complaints(() => boom([9, 10], { divisor: undefined }))).toEqual(["missing divisor"]);
   });
 
   test("does not depend on units or on the catch time", () => {
@@ -262,23 +265,23 @@ describe("nozzleCheck", () => {
   });
 
   test("refuses missing catches, zero time and a boom that is off", () => {
-    expect(failures(() => boom([1, 2], { time: seconds(0) }))).toEqual(["range time"]);
-    expect(failures(() => boom([0, 0]))).toEqual(["range catches"]);
-    expect(failures(() => boom([5]))).toEqual(["missing catches"]);
-    expect(failures(() => boom([5, -1]))).toEqual(["range catches[1]"]);
-    expect(failures(() => boom([], { catches: [ounces(1), undefined] }))).toEqual(["missing catches[1]"]);
-    expect(failures(() => boom([], { catches: [undefined, quantity(-1, "L", "spray"), ounces(1)] }))).toEqual(
-      ["missing catches[0]", "range catches[1]"],
-    );
+    expect(complaints(() => boom([1, 2], { time: seconds(0) }))).toEqual(["range time"]);
+    expect(complaints(() => boom([0, 0]))).toEqual(["range catches"]);
+    expect(complaints(() => boom([5]))).toEqual(["missing catches"]);
+    expect(complaints(() => boom([5, -1]))).toEqual(["range catches[1]"]);
+    expect(complaints(() => boom([], { catches: [ounces(1), undefined] }))).toEqual(["missing catches[1]"]);
+    expect(
+      complaints(() => boom([], { catches: [undefined, quantity(-1, "L", "spray"), ounces(1)] })),
+    ).toEqual(["missing catches[0]", "range catches[1]"]);
     const late = { catches: [undefined, quantity(1, "L", "spray")], rated: quantity(1, "L/min", "spray") };
-    expect(failures(() => boom([], late))).toEqual(["missing catches[0]"]);
-    expect(failures(() => boom([], { catches: [ounces(1), quantity(1, "L", "spray")] }))).toEqual([
+    expect(complaints(() => boom([], late))).toEqual(["missing catches[0]"]);
+    expect(complaints(() => boom([], { catches: [ounces(1), quantity(1, "L", "spray")] }))).toEqual([
       "substance/mismatch catches[1]",
     ]);
-    expect(failures(() => boom([5, 6], { rated: quantity(1, "gal/min", "spray") }))).toEqual([
+    expect(complaints(() => boom([5, 6], { rated: quantity(1, "gal/min", "spray") }))).toEqual([
       "substance/mismatch rated",
     ]);
-    expect(failures(() => boom([5, 6], { ofMean: percent(0) }))).toEqual(["range ofMean"]);
+    expect(complaints(() => boom([5, 6], { ofMean: percent(0) }))).toEqual(["range ofMean"]);
   });
 
   test("says who says what of the limits", () => {
@@ -318,9 +321,9 @@ describe("sprayTime", () => {
   });
 
   test("refuses gaps and more than all of the efficiency", () => {
-    expect(failures(() => sprayTime({ ...job, efficiency: percent(101) }))).toEqual(["range efficiency"]);
-    expect(failures(() => sprayTime({ ...job, refill: undefined } as never))).toEqual(["missing refill"]);
-    expect(failures(() => sprayTime({ ...job, capacity: quantity(0, "gal", "spray") }))).toEqual([
+    expect(complaints(() => sprayTime({ ...job, efficiency: percent(101) }))).toEqual(["range efficiency"]);
+    expect(complaints(() => sprayTime({ ...job, refill: undefined } as never))).toEqual(["missing refill"]);
+    expect(complaints(() => sprayTime({ ...job, capacity: quantity(0, "gal", "spray") }))).toEqual([
       "range capacity",
     ]);
   });

@@ -9,7 +9,8 @@ import {
   pulseWidth,
   readTip,
 } from "../../../src/spray/index.js";
-import { failures, gpa, gpm, inches, mph, ounces, percent, psi, seconds } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { gpa, gpm, inches, mph, ounces, percent, psi, seconds } from "../helpers.js";
 
 describe("the square-root rule without a range", () => {
   test("four times the pressure is twice the flow and twice the volume per area", () => {
@@ -39,18 +40,18 @@ describe("the square-root rule without a range", () => {
 
   test("an output of another kind or carrier is refused", () => {
     const run = { output: gpa(20), from: psi(40) };
-    expect(failures(() => pressureForOutput({ ...run, wanted: gpm(1) as never }))).toEqual([
+    expect(complaints(() => pressureForOutput({ ...run, wanted: gpm(1) as never }))).toEqual([
       "unit/mismatch wanted",
     ]);
     const water = quantity(20, "gal/acre", "water") as never;
-    expect(failures(() => pressureForOutput({ ...run, wanted: water }))).toEqual([
+    expect(complaints(() => pressureForOutput({ ...run, wanted: water }))).toEqual([
       "substance/mismatch wanted",
     ]);
   });
 
   test("every problem is told at once", () => {
     const bad = { output: gpa(0), from: psi(-1), to: inches(1) };
-    expect(failures(() => outputAtPressure(bad as never))).toEqual([
+    expect(complaints(() => outputAtPressure(bad as never))).toEqual([
       "range output",
       "range from",
       "unit/mismatch to",
@@ -84,7 +85,7 @@ describe("one nozzle against its rating", () => {
 
   test("spray against a rating of water is refused", () => {
     const caught = quantity(100, "fl oz", "spray") as never;
-    expect(failures(() => nozzleWear({ caught, time: seconds(60), rated: rated as never }))).toEqual([
+    expect(complaints(() => nozzleWear({ caught, time: seconds(60), rated: rated as never }))).toEqual([
       "substance/mismatch rated",
     ]);
   });
@@ -115,7 +116,7 @@ describe("what is stamped on a tip", () => {
   test.each(["", "TX", "9904", "110", "00", "11000", "110040000", 7, null, "1".repeat(1e6)])(
     "refuses %s",
     (stamp) => {
-      expect(failures(() => readTip(stamp as never))).toEqual(["type stamp"]);
+      expect(complaints(() => readTip(stamp as never))).toEqual(["type stamp"]);
     },
   );
 });
@@ -146,7 +147,7 @@ describe("pulse-width modulation", () => {
 
   test("limits the wrong way round are refused", () => {
     const duty = { least: percent(90), most: percent(30) };
-    expect(failures(() => pulseWidth({ ...job, duty }))).toEqual(["conflict duty.most"]);
+    expect(complaints(() => pulseWidth({ ...job, duty }))).toEqual(["conflict duty.most"]);
   });
 
   test("sizes outside the limits are left out, and more pressure moves the choice", () => {

@@ -16,7 +16,8 @@ import {
   tipChoices,
   waterEquivalent,
 } from "../../../src/spray/index.js";
-import { failures, gpa, inches, mph, psi } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { gpa, inches, mph, psi } from "../helpers.js";
 
 const tip = { flow: quantity(0.4, "gal/min", "water"), pressure: psi(40), lowest: psi(15), highest: psi(60) };
 const water = (value: number) => quantity(value, "gal/min", "water");
@@ -35,36 +36,36 @@ describe("pressure and flow", () => {
   });
 
   test("are errors outside the rating, and take the edges", () => {
-    expect(failures(() => flowAtPressure(tip, psi(14.99)))).toEqual(["range pressure"]);
-    expect(failures(() => flowAtPressure(tip, psi(60.01)))).toEqual(["range pressure"]);
+    expect(complaints(() => flowAtPressure(tip, psi(14.99)))).toEqual(["range pressure"]);
+    expect(complaints(() => flowAtPressure(tip, psi(60.01)))).toEqual(["range pressure"]);
     expect(flowAtPressure(tip, quantity(psi(60).in("bar"), "bar")).in("gal/min")).toBeCloseTo(0.4899, 4);
-    expect(failures(() => pressureForFlow(tip, water(0.5)))).toEqual(["range flow"]);
+    expect(complaints(() => pressureForFlow(tip, water(0.5)))).toEqual(["range flow"]);
     // 0.4 gal/min times the roots of 15/40 and of 60/40.
     expect(() => pressureForFlow(tip, water(0.5))).toThrow(
       /from 0\.24494\d* gal\/min of water to 0\.48989\d* gal\/min/,
     );
     const single = { ...tip, lowest: psi(40), highest: psi(40) };
     expect(flowAtPressure(single, psi(40)).in("gal/min")).toBe(0.4);
-    expect(failures(() => pressureForFlow(tip, quantity(0.4, "gal/min", "spray") as never))).toEqual([
+    expect(complaints(() => pressureForFlow(tip, quantity(0.4, "gal/min", "spray") as never))).toEqual([
       "substance/mismatch flow",
     ]);
-    expect(failures(() => flowAtPressure({ ...tip, highest: psi(10) }, psi(20)))).toEqual([
+    expect(complaints(() => flowAtPressure({ ...tip, highest: psi(10) }, psi(20)))).toEqual([
       "conflict tip.highest",
     ]);
     const { lowest: _, ...open } = tip;
-    expect(failures(() => flowAtPressure(open as never, psi(20)))).toEqual(["missing tip.lowest"]);
-    expect(failures(() => flowAtPressure(undefined as never, psi(20)))).toEqual(["missing tip"]);
-    expect(failures(() => flowAtPressure({ ...open, flow: water(0) } as never, psi(0)))).toEqual([
+    expect(complaints(() => flowAtPressure(open as never, psi(20)))).toEqual(["missing tip.lowest"]);
+    expect(complaints(() => flowAtPressure(undefined as never, psi(20)))).toEqual(["missing tip"]);
+    expect(complaints(() => flowAtPressure({ ...open, flow: water(0) } as never, psi(0)))).toEqual([
       "range tip.flow",
       "missing tip.lowest",
       "range pressure",
     ]);
-    expect(failures(() => pressureForFlow(open as typeof tip, water(0)))).toEqual([
+    expect(complaints(() => pressureForFlow(open as typeof tip, water(0)))).toEqual([
       "missing tip.lowest",
       "range flow",
     ]);
     expect(
-      failures(() => flowAtPressure(tip, { value: Number.NaN, unit: "psi", of: "none" } as never)),
+      complaints(() => flowAtPressure(tip, { value: Number.NaN, unit: "psi", of: "none" } as never)),
     ).toEqual(["not-finite pressure"]);
   });
 
@@ -75,14 +76,14 @@ describe("pressure and flow", () => {
       12,
     );
     expect(
-      failures(() => pressureForSpeed({ pressure: psi(40), from: mph(3), to: mph(6), ...range })),
+      complaints(() => pressureForSpeed({ pressure: psi(40), from: mph(3), to: mph(6), ...range })),
     ).toEqual(["range to"]);
     expect(
-      failures(() => pressureForSpeed({ pressure: psi(5), from: mph(3), to: mph(6), ...range })),
+      complaints(() => pressureForSpeed({ pressure: psi(5), from: mph(3), to: mph(6), ...range })),
     ).toEqual(["range pressure"]);
     const crossed = { lowest: psi(60), highest: psi(20) };
     expect(
-      failures(() => pressureForSpeed({ pressure: psi(40), from: mph(3), to: mph(3), ...crossed })),
+      complaints(() => pressureForSpeed({ pressure: psi(40), from: mph(3), to: mph(3), ...crossed })),
     ).toEqual(["conflict highest"]);
   });
 });
@@ -101,15 +102,15 @@ describe("density", () => {
 
   test("refuses the wrong stuff and no density", () => {
     expect(
-      failures(() => waterEquivalent(quantity(1, "L/min", "water") as never, quantity(1, "kg/L"))),
+      complaints(() => waterEquivalent(quantity(1, "L/min", "water") as never, quantity(1, "kg/L"))),
     ).toEqual(["substance/mismatch wanted"]);
-    expect(failures(() => densityFactor(quantity(0, "kg/L")))).toEqual(["range density"]);
-    expect(failures(() => densityFactor(undefined as never))).toEqual(["missing density"]);
-    expect(failures(() => waterEquivalent(null as never, quantity(0, "kg/L"), quantity(-1, "kg/L")))).toEqual(
-      ["missing wanted", "range density", "range water"],
-    );
+    expect(complaints(() => densityFactor(quantity(0, "kg/L")))).toEqual(["range density"]);
+    expect(complaints(() => densityFactor(undefined as never))).toEqual(["missing density"]);
     expect(
-      failures(() => solutionEquivalent(quantity(1, "L", "water") as never, quantity(1, "kg/L"))),
+      complaints(() => waterEquivalent(null as never, quantity(0, "kg/L"), quantity(-1, "kg/L"))),
+    ).toEqual(["missing wanted", "range density", "range water"]);
+    expect(
+      complaints(() => solutionEquivalent(quantity(1, "L", "water") as never, quantity(1, "kg/L"))),
     ).toEqual(["unit/mismatch caught"]);
   });
 });
@@ -126,15 +127,15 @@ describe("sizes and classes", () => {
     // Two digits are tenths, a third one hundredths of a gal/min.
     expect(ratedFlow("015", "40 psi").flow.in("gal/min")).toBe(0.15);
     expect(ratedFlow("15", "40 psi").flow.in("gal/min")).toBe(1.5);
-    expect(failures(() => ratedFlow("4"))).toEqual(["type code"]);
-    expect(failures(() => ratedFlow("04", "2 bar" as never))).toEqual(["type rating"]);
+    expect(complaints(() => ratedFlow("4"))).toEqual(["type code"]);
+    expect(complaints(() => ratedFlow("04", "2 bar" as never))).toEqual(["type rating"]);
   });
 
   test("go from fine to coarse, with shares where they were published", () => {
     expect(dropletClasses.map(({ code }) => code).join(" ")).toBe("XF VF F M C VC XC UC");
     expect(driftableShare("XC")).toBeUndefined();
     expect(driftableShare("XF")).toBeUndefined();
-    expect(failures(() => driftableShare("medium" as never))).toEqual(["type code"]);
+    expect(complaints(() => driftableShare("medium" as never))).toEqual(["type code"]);
   });
 });
 
@@ -316,22 +317,22 @@ describe("tipChoices", () => {
   });
 
   test("refuses contradictions", () => {
-    expect(failures(() => tipChoices(job))).toEqual(["missing tips"]);
-    expect(failures(() => tipChoices({ ...job, pressures, tips: [] }))).toEqual(["conflict tips"]);
-    expect(failures(() => tipChoices({ ...job, tips: [] }))).toEqual(["missing tips"]);
+    expect(complaints(() => tipChoices(job))).toEqual(["missing tips"]);
+    expect(complaints(() => tipChoices({ ...job, pressures, tips: [] }))).toEqual(["conflict tips"]);
+    expect(complaints(() => tipChoices({ ...job, tips: [] }))).toEqual(["missing tips"]);
     const same = { code: "04", ...pressures };
-    expect(failures(() => tipChoices({ ...job, tips: [same, { ...same, code: "4" }] }))).toEqual([
+    expect(complaints(() => tipChoices({ ...job, tips: [same, { ...same, code: "4" }] }))).toEqual([
       "type tips[1].code",
     ]);
-    expect(failures(() => tipChoices({ ...job, tips: [same, same] }))).toEqual(["duplicate tips"]);
+    expect(complaints(() => tipChoices({ ...job, tips: [same, same] }))).toEqual(["duplicate tips"]);
     const speeds = { slowest: kmh(6), usual: kmh(5), fastest: kmh(4) };
-    expect(failures(() => tipChoices({ ...job, speeds, pressures }))).toEqual([
+    expect(complaints(() => tipChoices({ ...job, speeds, pressures }))).toEqual([
       "conflict speeds.slowest",
       "conflict speeds.fastest",
     ]);
     // biome-ignore lint/suspicious/noSparseArray: a list with a hole
     const holed = [, same, { code: "4", lowest: bar(0), highest: bar(1) }, { ...same, id: 3 }];
-    expect(failures(() => tipChoices({ ...job, tips: holed as never }))).toEqual([
+    expect(complaints(() => tipChoices({ ...job, tips: holed as never }))).toEqual([
       "missing tips[0]",
       "type tips[2].code",
       "range tips[2].lowest",
@@ -339,36 +340,36 @@ describe("tipChoices", () => {
     ]);
     // biome-ignore lint/suspicious/noSparseArray: a chart with a hole
     const gap = [, { from: bar(0), makes: "fine" }] as never;
-    expect(failures(() => tipChoices({ ...job, tips: [{ ...same, droplets: gap }] }))).toEqual([
+    expect(complaints(() => tipChoices({ ...job, tips: [{ ...same, droplets: gap }] }))).toEqual([
       "missing tips[0].droplets[0]",
       "range tips[0].droplets[1].from",
       "type tips[0].droplets[1].makes",
     ]);
     const level = [2, 2].map((from) => ({ from: bar(from), makes: "M" as const }));
-    expect(failures(() => tipChoices({ ...job, tips: [{ ...same, droplets: level }] }))).toEqual([
+    expect(complaints(() => tipChoices({ ...job, tips: [{ ...same, droplets: level }] }))).toEqual([
       "conflict tips[0].droplets[1].from",
     ]);
-    expect(failures(() => tipChoices({ ...job, tips: [{ ...same, droplets: [] }] }))).toEqual([
+    expect(complaints(() => tipChoices({ ...job, tips: [{ ...same, droplets: [] }] }))).toEqual([
       "missing tips[0].droplets",
     ]);
-    expect(failures(() => tipChoices({ ...job, pressures: 3, droplets: 3 } as never))).toEqual([
+    expect(complaints(() => tipChoices({ ...job, pressures: 3, droplets: 3 } as never))).toEqual([
       "type pressures",
       "type droplets",
     ]);
     const droplets = { finest: "VC", coarsest: "M" } as const;
-    expect(failures(() => tipChoices({ ...job, pressures, droplets }))).toEqual([
+    expect(complaints(() => tipChoices({ ...job, pressures, droplets }))).toEqual([
       "conflict droplets.coarsest",
     ]);
-    expect(failures(() => tipChoices({ ...job, pressures: { lowest: bar(3), highest: bar(2) } }))).toEqual([
+    expect(complaints(() => tipChoices({ ...job, pressures: { lowest: bar(3), highest: bar(2) } }))).toEqual([
       "conflict pressures.highest",
     ]);
     const nothing = [{ ...same, droplets: [null] }] as never;
-    expect(failures(() => tipChoices({ ...job, tips: nothing }))).toEqual(["type tips[0].droplets[0]"]);
+    expect(complaints(() => tipChoices({ ...job, tips: nothing }))).toEqual(["type tips[0].droplets[0]"]);
     const chart = [
       { from: bar(3), makes: "M" as const },
       { from: bar(2), makes: "C" as const },
     ];
-    expect(failures(() => tipChoices({ ...job, tips: [{ ...same, droplets: chart }] }))).toEqual([
+    expect(complaints(() => tipChoices({ ...job, tips: [{ ...same, droplets: chart }] }))).toEqual([
       "conflict tips[0].droplets[1].from",
     ]);
   });

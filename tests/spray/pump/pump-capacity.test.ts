@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { pumpCapacity, quantity } from "../../../src/index.js";
-import { problems } from "../../interval/problems.js";
+import { complaints } from "../../errors.js";
 
 const percent = (value: number) => quantity(value, "%");
 const base = { tank: quantity(200, "gal"), agitation: percent(3), reserve: percent(20) };
@@ -41,14 +41,14 @@ describe("pumpCapacity", () => {
   });
 
   it("takes the flow or what makes it, not both and not half", () => {
-    expect(problems(() => pumpCapacity({ ...base, speed: quantity(6, "km/h") }))).toEqual([
+    expect(complaints(() => pumpCapacity({ ...base, speed: quantity(6, "km/h") }))).toEqual([
       "missing applicationVolume",
       "missing swath",
     ]);
     expect(
-      problems(() => pumpCapacity({ ...base, boom: quantity(5, "gal/min"), swath: quantity(10, "m") })),
+      complaints(() => pumpCapacity({ ...base, boom: quantity(5, "gal/min"), swath: quantity(10, "m") })),
     ).toEqual(["conflict swath"]);
-    expect(problems(() => pumpCapacity({ boom: quantity(5, "gal/min") } as never))).toEqual([
+    expect(complaints(() => pumpCapacity({ boom: quantity(5, "gal/min") } as never))).toEqual([
       "missing tank",
       "missing agitation",
       "missing reserve",

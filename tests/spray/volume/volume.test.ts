@@ -18,7 +18,8 @@ import {
   travelSpeed,
   widthPerNozzle,
 } from "../../../src/spray/index.js";
-import { failures, gpa, gpm, inches, mph, percent, seconds } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { gpa, gpm, inches, mph, percent, seconds } from "../helpers.js";
 
 const some = fc.double({ min: 0.01, max: 1000, noNaN: true });
 
@@ -84,10 +85,10 @@ describe("applicationVolume and its inverses", () => {
     const flow = quantity(0.4, "gal/min", "water");
     expect(applicationVolume({ flow, speed: mph(4), width: inches(20) }).of).toBe("water");
     const mixed = { flow, applicationVolume: gpa(20), width: inches(20) };
-    expect(failures(() => travelSpeed(mixed as never))).toEqual(["substance/mismatch applicationVolume"]);
+    expect(complaints(() => travelSpeed(mixed as never))).toEqual(["substance/mismatch applicationVolume"]);
     const nitrogen = quantity(1, "gal/min", "N");
     expect(
-      failures(() => applicationVolume({ flow: nitrogen, speed: mph(4), width: inches(1) } as never)),
+      complaints(() => applicationVolume({ flow: nitrogen, speed: mph(4), width: inches(1) } as never)),
     ).toEqual(["substance/mismatch flow"]);
   });
 
@@ -100,21 +101,21 @@ describe("applicationVolume and its inverses", () => {
   });
 
   test("report everything that is wrong, and guess nothing", () => {
-    expect(failures(() => applicationVolume({ flow: gpm(0), speed: mph(-1), width: inches(0) }))).toEqual([
+    expect(complaints(() => applicationVolume({ flow: gpm(0), speed: mph(-1), width: inches(0) }))).toEqual([
       "range flow",
       "range speed",
       "range width",
     ]);
-    expect(failures(() => applicationVolume({ flow: gpm(1) } as never))).toEqual([
+    expect(complaints(() => applicationVolume({ flow: gpm(1) } as never))).toEqual([
       "missing speed",
       "missing width",
     ]);
     const nan = { value: Number.NaN, unit: "mi/h", of: "none" };
     expect(
-      failures(() => applicationVolume({ flow: gpm(1), speed: nan, width: inches(1) } as never)),
+      complaints(() => applicationVolume({ flow: gpm(1), speed: nan, width: inches(1) } as never)),
     ).toEqual(["not-finite speed"]);
     expect(
-      failures(() => applicationVolume({ flow: gpm(1), speed: inches(1), width: mph(1) } as never)),
+      complaints(() => applicationVolume({ flow: gpm(1), speed: inches(1), width: mph(1) } as never)),
     ).toEqual(["unit/mismatch speed", "unit/mismatch width"]);
   });
 
@@ -160,20 +161,20 @@ describe("groundSpeed", () => {
   });
 
   test("refuses courses and times of nothing", () => {
-    expect(failures(() => groundSpeed({ course: quantity(0, "ft"), times: [seconds(3)] }))).toEqual([
+    expect(complaints(() => groundSpeed({ course: quantity(0, "ft"), times: [seconds(3)] }))).toEqual([
       "range course",
     ]);
-    expect(failures(() => groundSpeed({ course, times: [] }))).toEqual(["missing times"]);
-    expect(failures(() => groundSpeed({ course, times: [seconds(3), seconds(0)] }))).toEqual([
+    expect(complaints(() => groundSpeed({ course, times: [] }))).toEqual(["missing times"]);
+    expect(complaints(() => groundSpeed({ course, times: [seconds(3), seconds(0)] }))).toEqual([
       "range times[1]",
     ]);
-    expect(failures(() => groundSpeed({ course, times: [seconds(3), undefined] } as never))).toEqual([
+    expect(complaints(() => groundSpeed({ course, times: [seconds(3), undefined] } as never))).toEqual([
       "missing times[1]",
     ]);
-    expect(failures(() => groundSpeed({ course, times: [seconds(3)], average: "mean" } as never))).toEqual([
+    expect(complaints(() => groundSpeed({ course, times: [seconds(3)], average: "mean" } as never))).toEqual([
       "type average",
     ]);
-    expect(failures(() => groundSpeed({ times: [seconds(-3)], average: "mean" } as never))).toEqual([
+    expect(complaints(() => groundSpeed({ times: [seconds(-3)], average: "mean" } as never))).toEqual([
       "type average",
       "missing course",
       "range times[0]",
@@ -203,12 +204,14 @@ describe("catchCourse", () => {
   });
 
   test("refuses no width and unknown readings", () => {
-    expect(failures(() => catchCourse({ width: inches(0) }))).toEqual(["range width"]);
-    expect(failures(() => catchCourse({ width: inches(1), reading: "toString" } as never))).toEqual([
+    expect(complaints(() => catchCourse({ width: inches(0) }))).toEqual(["range width"]);
+    expect(complaints(() => catchCourse({ width: inches(1), reading: "toString" } as never))).toEqual([
       "type reading",
     ]);
-    expect(failures(() => catchCourse({ width: inches(1), tenfold: 1 } as never))).toEqual(["type tenfold"]);
-    expect(failures(() => catchCourse({ reading: "qt", tenfold: 1 } as never))).toEqual([
+    expect(complaints(() => catchCourse({ width: inches(1), tenfold: 1 } as never))).toEqual([
+      "type tenfold",
+    ]);
+    expect(complaints(() => catchCourse({ reading: "qt", tenfold: 1 } as never))).toEqual([
       "type reading",
       "type tenfold",
       "missing width",
@@ -252,13 +255,13 @@ describe("widths and bands", () => {
   });
 
   test("refuse what cannot be", () => {
-    expect(failures(() => bandFieldRate({ rate: gpa(20), band: inches(31), row: inches(30) }))).toEqual([
+    expect(complaints(() => bandFieldRate({ rate: gpa(20), band: inches(31), row: inches(30) }))).toEqual([
       "range band",
     ]);
     expect(
-      failures(() => bandFieldRate({ rate: inches(1), band: inches(0), row: inches(0) } as never)),
+      complaints(() => bandFieldRate({ rate: inches(1), band: inches(0), row: inches(0) } as never)),
     ).toEqual(["range band", "range row", "unit/mismatch rate"]);
-    expect(failures(() => bandTreatedArea({ band: inches(31), row: inches(30) } as never))).toEqual([
+    expect(complaints(() => bandTreatedArea({ band: inches(31), row: inches(30) } as never))).toEqual([
       "range band",
       "missing area",
     ]);
@@ -266,13 +269,15 @@ describe("widths and bands", () => {
       bandTreatedRate({ rate: quantity(0, "lb/acre", "N"), band: inches(1), row: inches(3) }).value,
     ).toBe(0);
     const again = { area: quantity(3, "acre", "treated"), band: inches(1), row: inches(3) };
-    expect(failures(() => bandTreatedArea(again as never))).toEqual(["conflict area"]);
-    expect(failures(() => fanWidth({ angle: quantity(180, "deg"), height: inches(1) }))).toEqual([
+    expect(complaints(() => bandTreatedArea(again as never))).toEqual(["conflict area"]);
+    expect(complaints(() => fanWidth({ angle: quantity(180, "deg"), height: inches(1) }))).toEqual([
       "range angle",
     ]);
-    expect(failures(() => widthPerNozzle({ row: inches(30), nozzles: 1.5 }))).toEqual(["range nozzles"]);
+    expect(complaints(() => widthPerNozzle({ row: inches(30), nozzles: 1.5 }))).toEqual(["range nozzles"]);
     expect(
-      failures(() => boomHeight({ angle: quantity(80, "deg"), spacing: inches(20), overlap: percent(-10) })),
+      complaints(() =>
+        boomHeight({ angle: quantity(80, "deg"), spacing: inches(20), overlap: percent(-10) }),
+      ),
     ).toEqual(["range overlap"]);
   });
 });

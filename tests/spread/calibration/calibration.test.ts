@@ -20,7 +20,8 @@ import {
   timedRate,
   timedRateEstimate,
 } from "../../../src/spread/index.js";
-import { failures, ft, lb, m, percent, perThousand } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { ft, lb, m, percent, perThousand } from "../helpers.js";
 
 const positive = fc.double({ min: 1e-3, max: 1e5, noNaN: true });
 const close = (a: number, b: number): void => expect(Math.abs(a - b)).toBeLessThanOrEqual(1e-9 * Math.abs(b));
@@ -106,46 +107,46 @@ describe("spreadRate", () => {
     const run = { swath: ft(10), distance: ft(100) };
     expect(spreadRate({ amount: quantity(1, "lb", "seed"), ...run }).of).toBe("seed");
     const mixed = { before: lb(5), after: quantity(1, "lb", "seed"), ...run };
-    expect(failures(() => spreadRate(mixed as never))).toEqual(["substance/mismatch after"]);
+    expect(complaints(() => spreadRate(mixed as never))).toEqual(["substance/mismatch after"]);
   });
 
   test("guesses nothing", () => {
     const run = { swath: ft(10), distance: ft(100) };
-    expect(failures(() => spreadRate({ ...run } as never))).toEqual(["missing amount"]);
-    expect(failures(() => spreadRate({ amount: lb(1) } as never))).toEqual(["missing area"]);
-    expect(failures(() => spreadRate({ amount: lb(1), swath: ft(10) } as never))).toEqual([
+    expect(complaints(() => spreadRate({ ...run } as never))).toEqual(["missing amount"]);
+    expect(complaints(() => spreadRate({ amount: lb(1) } as never))).toEqual(["missing area"]);
+    expect(complaints(() => spreadRate({ amount: lb(1), swath: ft(10) } as never))).toEqual([
       "missing distance",
     ]);
-    expect(failures(() => spreadRate({ amount: lb(1), swath: ft(10), distance: ft(0) }))).toEqual([
+    expect(complaints(() => spreadRate({ amount: lb(1), swath: ft(10), distance: ft(0) }))).toEqual([
       "range distance",
     ]);
-    expect(failures(() => spreadRate({ amount: lb(0), swath: ft(0), distance: ft(0) }))).toEqual([
+    expect(complaints(() => spreadRate({ amount: lb(0), swath: ft(0), distance: ft(0) }))).toEqual([
       "range amount",
       "range swath",
       "range distance",
     ]);
-    expect(failures(() => spreadRate({ before: lb(5), after: lb(5), ...run }))).toEqual(["conflict after"]);
-    expect(failures(() => spreadRate({ before: lb(5), after: lb(6), ...run }))).toEqual(["conflict after"]);
-    expect(failures(() => spreadRate({ before: lb(5), ...run } as never))).toEqual(["missing after"]);
-    expect(failures(() => spreadRate({ amount: lb(1), before: lb(2), ...run } as never))).toEqual([
+    expect(complaints(() => spreadRate({ before: lb(5), after: lb(5), ...run }))).toEqual(["conflict after"]);
+    expect(complaints(() => spreadRate({ before: lb(5), after: lb(6), ...run }))).toEqual(["conflict after"]);
+    expect(complaints(() => spreadRate({ before: lb(5), ...run } as never))).toEqual(["missing after"]);
+    expect(complaints(() => spreadRate({ amount: lb(1), before: lb(2), ...run } as never))).toEqual([
       "conflict amount",
     ]);
     const both = { amount: lb(1), area: quantity(1, "ft2"), ...run };
-    expect(failures(() => spreadRate(both as never))).toHaveLength(1);
-    expect(failures(() => spreadRate({ amount: lb(1), ...run, passes: 0 }))).toEqual(["range passes"]);
-    expect(failures(() => spreadRate({ amount: lb(1), ...run, passes: 1.5 }))).toEqual(["range passes"]);
+    expect(complaints(() => spreadRate(both as never))).toHaveLength(1);
+    expect(complaints(() => spreadRate({ amount: lb(1), ...run, passes: 0 }))).toEqual(["range passes"]);
+    expect(complaints(() => spreadRate({ amount: lb(1), ...run, passes: 1.5 }))).toEqual(["range passes"]);
     expect(
-      failures(() => spreadRate({ amount: lb(1), swath: ft(1), circumference: ft(8), turns: 0 })),
+      complaints(() => spreadRate({ amount: lb(1), swath: ft(1), circumference: ft(8), turns: 0 })),
     ).toEqual(["range turns"]);
     const nan = { amount: { value: Number.NaN, unit: "lb", of: "product" }, ...run };
-    expect(failures(() => spreadRate(nan as never))).toEqual(["not-finite amount"]);
-    expect(failures(() => spreadRate(null as never))).toEqual(["type run"]);
-    expect(failures(() => spreadRate({ amount: quantity(1, "gal", "product"), ...run } as never))).toEqual([
+    expect(complaints(() => spreadRate(nan as never))).toEqual(["not-finite amount"]);
+    expect(complaints(() => spreadRate(null as never))).toEqual(["type run"]);
+    expect(complaints(() => spreadRate({ amount: quantity(1, "gal", "product"), ...run } as never))).toEqual([
       "unit/mismatch amount",
     ]);
-    expect(failures(() => spreadRate({ amount: lb(1e-300), swath: ft(1e200), distance: ft(1e200) }))).toEqual(
-      ["range swath"],
-    );
+    expect(
+      complaints(() => spreadRate({ amount: lb(1e-300), swath: ft(1e200), distance: ft(1e200) })),
+    ).toEqual(["range swath"]);
   });
 
   test("takes what JSON leaves of a run", () => {
@@ -174,18 +175,20 @@ describe("runLength and spreadWidth", () => {
   });
 
   test("a drop spreader has an opening, a rotary one a swath", () => {
-    expect(failures(() => spreadWidth({ kind: "drop", effectiveSwath: ft(3) } as never))).toEqual([
+    expect(complaints(() => spreadWidth({ kind: "drop", effectiveSwath: ft(3) } as never))).toEqual([
       "conflict effectiveSwath",
     ]);
-    expect(failures(() => spreadWidth({ kind: "rotary", opening: ft(3) } as never))).toEqual([
+    expect(complaints(() => spreadWidth({ kind: "rotary", opening: ft(3) } as never))).toEqual([
       "conflict opening",
     ]);
-    expect(failures(() => spreadWidth({ kind: "drop" } as never))).toEqual(["missing opening"]);
-    expect(failures(() => spreadWidth({ kind: "spinner", opening: ft(3) } as never))).toEqual(["type kind"]);
-    expect(failures(() => spreadWidth({ kind: "outlets", outlets: 2.5, spacing: ft(1) }))).toEqual([
+    expect(complaints(() => spreadWidth({ kind: "drop" } as never))).toEqual(["missing opening"]);
+    expect(complaints(() => spreadWidth({ kind: "spinner", opening: ft(3) } as never))).toEqual([
+      "type kind",
+    ]);
+    expect(complaints(() => spreadWidth({ kind: "outlets", outlets: 2.5, spacing: ft(1) }))).toEqual([
       "range outlets",
     ]);
-    expect(failures(() => spreadWidth({ kind: "outlets", spacing: ft(0) } as never))).toEqual([
+    expect(complaints(() => spreadWidth({ kind: "outlets", spacing: ft(0) } as never))).toEqual([
       "missing outlets",
       "range spacing",
     ]);
@@ -219,7 +222,7 @@ describe("timed discharge and speed", () => {
 
   test("refuses a stop-watch at zero and a machine that stands", () => {
     const run = { amount: lb(1), time: quantity(0, "s"), swath: ft(10), speed: quantity(0, "mi/h") };
-    expect(failures(() => timedRate(run))).toEqual(["range time", "range speed"]);
+    expect(complaints(() => timedRate(run))).toEqual(["range time", "range speed"]);
   });
 
   test("rateAtSpeed goes there and back, falls with the speed, and refuses a ground drive", () => {
@@ -232,16 +235,16 @@ describe("timed discharge and speed", () => {
     const volume = { value: 20, unit: "gal/acre", of: "spray" };
     const json = { rate: volume, from: { value: 3, unit: "mi/h" }, to: { value: 6, unit: "mi/h" } };
     expect(rateAtSpeed({ ...json, feed: "power-driven" } as never).value).toBe(10);
-    expect(failures(() => rateAtSpeed({ rate, from, to, feed: "ground-driven" }))).toEqual([
+    expect(complaints(() => rateAtSpeed({ rate, from, to, feed: "ground-driven" }))).toEqual([
       "infeasible feed",
     ]);
-    expect(failures(() => rateAtSpeed({ rate, from, to } as never))).toEqual(["missing feed"]);
-    expect(failures(() => rateAtSpeed({ rate, from, to, feed: "belt" } as never))).toEqual(["type feed"]);
+    expect(complaints(() => rateAtSpeed({ rate, from, to } as never))).toEqual(["missing feed"]);
+    expect(complaints(() => rateAtSpeed({ rate, from, to, feed: "belt" } as never))).toEqual(["type feed"]);
     const standing = quantity(0, "km/h");
-    expect(failures(() => rateAtSpeed({ rate, from, to: standing, feed: "power-driven" }))).toEqual([
+    expect(complaints(() => rateAtSpeed({ rate, from, to: standing, feed: "power-driven" }))).toEqual([
       "range to",
     ]);
-    expect(failures(() => rateAtSpeed({ from, to, feed: "power-driven" } as never))).toEqual([
+    expect(complaints(() => rateAtSpeed({ from, to, feed: "power-driven" } as never))).toEqual([
       "missing rate",
     ]);
   });
@@ -266,7 +269,7 @@ describe("timed discharge and speed", () => {
     const [rate, from] = [perThousand(3), quantity(3, "mi/h")];
     const run = { rate, from, target: perThousand(2), feed: "gravity gate" } as const;
     const wrong = (change: object): readonly string[] =>
-      failures(() => speedForRate({ ...run, ...change } as never));
+      complaints(() => speedForRate({ ...run, ...change } as never));
     expect(wrong({ feed: "ground-driven" })).toEqual(["infeasible feed"]);
     expect(wrong({ feed: undefined, target: undefined })).toEqual(["missing feed", "missing target"]);
     expect(wrong({ target: quantity(2, "lb/1000 ft2", "product:other") })).toEqual([
@@ -320,7 +323,7 @@ describe("hopper and field capacity", () => {
     const us = loadCoverage({ load: lb(50), rate: perThousand(4), swath: ft(10) });
     expect([us.area.in("ft2"), us.distance.in("ft")]).toEqual([12_500, 1250]);
     const seed = { load: quantity(50, "lb", "seed"), rate: perThousand(4), swath: m(3) };
-    expect(failures(() => loadCoverage(seed as never))).toEqual(["substance/mismatch rate"]);
+    expect(complaints(() => loadCoverage(seed as never))).toEqual(["substance/mismatch rate"]);
   });
 
   test("an efficiency is stated, and is at most the whole", () => {
@@ -330,16 +333,16 @@ describe("hopper and field capacity", () => {
       4.2,
       12,
     );
-    expect(failures(() => effectiveFieldCapacity(run as never))).toEqual(["missing efficiency"]);
-    expect(failures(() => effectiveFieldCapacity({ swath: m(0) } as never))).toEqual([
+    expect(complaints(() => effectiveFieldCapacity(run as never))).toEqual(["missing efficiency"]);
+    expect(complaints(() => effectiveFieldCapacity({ swath: m(0) } as never))).toEqual([
       "range swath",
       "missing speed",
       "missing efficiency",
     ]);
-    expect(failures(() => effectiveFieldCapacity({ ...run, efficiency: percent(101) }))).toEqual([
+    expect(complaints(() => effectiveFieldCapacity({ ...run, efficiency: percent(101) }))).toEqual([
       "range efficiency",
     ]);
-    expect(failures(() => effectiveFieldCapacity({ ...run, efficiency: percent(0) }))).toEqual([
+    expect(complaints(() => effectiveFieldCapacity({ ...run, efficiency: percent(0) }))).toEqual([
       "range efficiency",
     ]);
   });
@@ -389,30 +392,30 @@ describe("rates with their errors", () => {
   test("says which catch and which error is not there", () => {
     const area = quantity(1000, "ft2");
     const errors = { areaError: percent(1) };
-    expect(failures(() => spreadRateEstimate({ amounts: [lb(1)], area, ...errors }))).toEqual([
+    expect(complaints(() => spreadRateEstimate({ amounts: [lb(1)], area, ...errors }))).toEqual([
       "missing amounts",
     ]);
-    expect(failures(() => spreadRateEstimate({ amounts, area } as never))).toEqual(["missing areaError"]);
+    expect(complaints(() => spreadRateEstimate({ amounts, area } as never))).toEqual(["missing areaError"]);
     const holes = { amounts: [lb(1), undefined, lb(-1)], area, ...errors };
-    expect(failures(() => spreadRateEstimate(holes as never))).toEqual([
+    expect(complaints(() => spreadRateEstimate(holes as never))).toEqual([
       "missing amounts[1]",
       "range amounts[2]",
     ]);
     const mixed = { amounts: [lb(1), quantity(1, "lb", "seed")], area, ...errors };
-    expect(failures(() => spreadRateEstimate(mixed as never))).toEqual(["substance/mismatch amounts[1]"]);
-    expect(failures(() => spreadRateEstimate({ amounts: [lb(0), lb(0)], area, ...errors }))).toEqual([
+    expect(complaints(() => spreadRateEstimate(mixed as never))).toEqual(["substance/mismatch amounts[1]"]);
+    expect(complaints(() => spreadRateEstimate({ amounts: [lb(0), lb(0)], area, ...errors }))).toEqual([
       "range amounts",
     ]);
     // biome-ignore lint/suspicious/noSparseArray: a list with a hole
     const hole = { amounts: [, lb(1)], area, ...errors };
-    expect(failures(() => spreadRateEstimate(hole as never))).toEqual(["missing amounts[0]"]);
+    expect(complaints(() => spreadRateEstimate(hole as never))).toEqual(["missing amounts[0]"]);
     const all = { amounts: [lb(1)], areaError: percent(-1), swath: ft(0), distance: ft(3) };
-    expect(failures(() => spreadRateEstimate(all))).toEqual([
+    expect(complaints(() => spreadRateEstimate(all))).toEqual([
       "missing amounts",
       "range areaError",
       "range swath",
     ]);
-    expect(failures(() => timedRateEstimate({ amounts, swath: ft(10) } as never))).toEqual([
+    expect(complaints(() => timedRateEstimate({ amounts, swath: ft(10) } as never))).toEqual([
       "missing timeError",
       "missing swathError",
       "missing speedError",

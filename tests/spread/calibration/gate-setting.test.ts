@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import { statedEstimate } from "../../../src/numeric/index.js";
 import { quantity } from "../../../src/quantity/index.js";
 import { gateSetting } from "../../../src/spread/index.js";
-import { failures, perThousand } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { perThousand } from "../helpers.js";
 
 const measured = (rate: number, error: number) =>
   statedEstimate({ value: perThousand(rate), error: perThousand(error), meaning: "standard error" });
@@ -152,15 +153,15 @@ describe("gateSetting", () => {
     const next = settingFor(3.3, [trial(3, 3 * 1.1), trial(5, 4)]);
     expect(next.extrapolated).toBe(false);
     expect(next.setting).toBeCloseTo(3, 12);
-    expect(failures(() => settingFor(3.3 * (1 - 1e-8), [trial(3, 3 * 1.1), trial(5, 4)]))).toEqual([
+    expect(complaints(() => settingFor(3.3 * (1 - 1e-8), [trial(3, 3 * 1.1), trial(5, 4)]))).toEqual([
       "infeasible target",
     ]);
   });
 
   test("refuses to go past the trials unless it is told to, and then says so", () => {
     const trials = [trial(3, 2), trial(5, 4), trial(4, 3)];
-    expect(failures(() => settingFor(4.01, trials))).toEqual(["infeasible target"]);
-    expect(failures(() => settingFor(1.99, trials))).toEqual(["infeasible target"]);
+    expect(complaints(() => settingFor(4.01, trials))).toEqual(["infeasible target"]);
+    expect(complaints(() => settingFor(1.99, trials))).toEqual(["infeasible target"]);
     expect(() => settingFor(4.5, trials)).toThrow(/between the trials, 2 to 4 .*higher setting/);
     expect(() => settingFor(1.5, trials)).toThrow(/lower setting/);
     const beyond = gateSetting({ target: perThousand(5), trials, beyond: "extrapolate" });
@@ -173,17 +174,19 @@ describe("gateSetting", () => {
 
   test("refuses trials that do not rise, and names the pair", () => {
     const trials = [trial(3, 2), trial(5, 4), trial(4, 4.5)];
-    expect(failures(() => settingFor(3, trials))).toEqual(["conflict trials[1].rate"]);
+    expect(complaints(() => settingFor(3, trials))).toEqual(["conflict trials[1].rate"]);
     expect(() => settingFor(3, trials)).toThrow(/trials\[2\] at setting 4/);
-    expect(failures(() => settingFor(3, [trial(3, 3), trial(4, 3)]))).toEqual(["conflict trials[1].rate"]);
-    expect(failures(() => settingFor(3, [trial(3, 2), trial(3, 4)]))).toEqual(["conflict trials[1].setting"]);
+    expect(complaints(() => settingFor(3, [trial(3, 3), trial(4, 3)]))).toEqual(["conflict trials[1].rate"]);
+    expect(complaints(() => settingFor(3, [trial(3, 2), trial(3, 4)]))).toEqual([
+      "conflict trials[1].setting",
+    ]);
   });
 
   test("takes a scale that falls only where it is said", () => {
     const trials = [trial(1, 6), trial(3, 2)];
-    expect(failures(() => settingFor(4, trials))).toEqual(["conflict trials[1].rate"]);
+    expect(complaints(() => settingFor(4, trials))).toEqual(["conflict trials[1].rate"]);
     expect(
-      failures(() =>
+      complaints(() =>
         gateSetting({
           target: perThousand(4),
           trials: [trial(1, 4), trial(3, 4)],
@@ -198,7 +201,7 @@ describe("gateSetting", () => {
     );
     const rising = [trial(1, 2), trial(3, 6)];
     expect(
-      failures(() => gateSetting({ target: perThousand(4), trials: rising, scale: "lower opens" })),
+      complaints(() => gateSetting({ target: perThousand(4), trials: rising, scale: "lower opens" })),
     ).toEqual(["conflict trials[1].rate"]);
   });
 
@@ -250,21 +253,21 @@ describe("gateSetting", () => {
 
   test("reports every bad trial by its place", () => {
     const bad = [trial(3, 2), { setting: Number.NaN, rate: perThousand(3) }, { setting: 5 }, undefined];
-    expect(failures(() => gateSetting({ target: perThousand(3), trials: bad as never }))).toEqual([
+    expect(complaints(() => gateSetting({ target: perThousand(3), trials: bad as never }))).toEqual([
       "not-finite trials[1].setting",
       "missing trials[2].rate",
       "missing trials[3]",
     ]);
     const wrong = [trial(3, 2), { setting: 4, rate: quantity(3, "lb/1000 ft2", "N") }];
-    expect(failures(() => gateSetting({ target: perThousand(3), trials: wrong as never }))).toEqual([
+    expect(complaints(() => gateSetting({ target: perThousand(3), trials: wrong as never }))).toEqual([
       "substance/mismatch trials[1].rate",
     ]);
-    expect(failures(() => settingFor(3, [trial(3, 2)]))).toEqual(["missing trials"]);
-    expect(failures(() => gateSetting({ trials: [trial(3, 2), trial(4, 3)] } as never))).toEqual([
+    expect(complaints(() => settingFor(3, [trial(3, 2)]))).toEqual(["missing trials"]);
+    expect(complaints(() => gateSetting({ trials: [trial(3, 2), trial(4, 3)] } as never))).toEqual([
       "missing target",
     ]);
     expect(
-      failures(() =>
+      complaints(() =>
         gateSetting({
           target: perThousand(2.5),
           trials: [trial(3, 2), trial(4, 3)],

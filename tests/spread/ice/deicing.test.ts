@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { deicingRate, deicingTables, quantity } from "../../../src/index.js";
-import { problems } from "../../interval/problems.js";
+import { complaints } from "../../errors.js";
 
 const f = (value: number) => quantity(value, "°F");
 const codes = (value: number) => deicingRate({ pavement: f(value) }).findings.map(({ code }) => code);
@@ -44,17 +44,17 @@ describe("deicingRate", () => {
       table: "ours",
       rate: { value: 2 },
     });
-    expect(problems(() => deicingRate({ pavement: f(10), table: own }))).toEqual(["range pavement"]);
+    expect(complaints(() => deicingRate({ pavement: f(10), table: own }))).toEqual(["range pavement"]);
   });
 
   it("refuses summer, steps out of order, and keeps its table", () => {
-    expect(problems(() => deicingRate({ pavement: f(75) }))).toEqual(["range pavement"]);
+    expect(complaints(() => deicingRate({ pavement: f(75) }))).toEqual(["range pavement"]);
     const table = { ...(deicingTables[0] as (typeof deicingTables)[number]) };
     const steps = [
       { fromF: 20, lbPer1000Ft2: 2 },
       { fromF: 30, lbPer1000Ft2: 1 },
     ];
-    expect(problems(() => deicingRate({ pavement: f(25), table: { ...table, steps } }))).toEqual([
+    expect(complaints(() => deicingRate({ pavement: f(25), table: { ...table, steps } }))).toEqual([
       "conflict table.steps[1].fromF",
     ]);
     expect(Object.isFrozen(deicingTables[0]?.steps[0])).toBe(true);

@@ -13,8 +13,9 @@ import {
   swathCvPercent,
   swathUniformity,
 } from "../../../src/spread/index.js";
+import { complaints } from "../../errors.js";
 import { runs } from "../../properties.js";
-import { failures, ft, m, percent, row } from "../helpers.js";
+import { ft, m, percent, row } from "../helpers.js";
 
 const drivings = ["one direction", "back and forth"] as const;
 const catchLists = fc
@@ -231,28 +232,32 @@ describe("the CV", () => {
     const pattern = row([0, 1, 2, 1, 0]);
     const full = options(3, "one direction", "pans");
     const without = (key: string): readonly string[] =>
-      failures(() => swathUniformity(pattern, { ...full, [key]: undefined } as never));
+      complaints(() => swathUniformity(pattern, { ...full, [key]: undefined } as never));
     expect(without("driving")).toEqual(["missing driving"]);
     expect(without("positions")).toEqual(["missing positions"]);
     expect(without("divisor")).toEqual(["missing divisor"]);
     expect(without("swath")).toEqual(["missing swath"]);
-    expect(failures(() => swathUniformity(pattern, {} as never))).toEqual([
+    expect(complaints(() => swathUniformity(pattern, {} as never))).toEqual([
       "missing swath",
       "missing driving",
       "missing positions",
       "missing divisor",
     ]);
-    expect(failures(() => swathUniformity(pattern, { ...full, swath: m(2.5) }))).toEqual(["conflict swath"]);
-    expect(failures(() => swathUniformity(pattern, { ...full, swath: m(0) }))).toEqual(["range swath"]);
-    expect(failures(() => swathUniformity(pattern, { ...full, swath: m(1), divisor: "n-1" }))).toEqual([
+    expect(complaints(() => swathUniformity(pattern, { ...full, swath: m(2.5) }))).toEqual([
+      "conflict swath",
+    ]);
+    expect(complaints(() => swathUniformity(pattern, { ...full, swath: m(0) }))).toEqual(["range swath"]);
+    expect(complaints(() => swathUniformity(pattern, { ...full, swath: m(1), divisor: "n-1" }))).toEqual([
       "range swath",
     ]);
-    expect(failures(() => swathUniformity(pattern, { ...full, positions: 1 }))).toEqual(["range positions"]);
-    expect(failures(() => swathUniformity({ catches: [1, 2] } as never, full))).toEqual(["type pattern"]);
-    expect(failures(() => swathUniformity(pattern, { ...full, positions: 20, swath: m(1e-6) }))).toEqual([
+    expect(complaints(() => swathUniformity(pattern, { ...full, positions: 1 }))).toEqual([
+      "range positions",
+    ]);
+    expect(complaints(() => swathUniformity({ catches: [1, 2] } as never, full))).toEqual(["type pattern"]);
+    expect(complaints(() => swathUniformity(pattern, { ...full, positions: 20, swath: m(1e-6) }))).toEqual([
       "range swath",
     ]);
-    expect(failures(() => swathUniformity(pattern, { ...full, swath: m(2e6) }))).toEqual(["range swath"]);
+    expect(complaints(() => swathUniformity(pattern, { ...full, swath: m(2e6) }))).toEqual(["range swath"]);
     expect(
       swathUniformity(pattern, { ...full, positions: 20, swath: m(2e6) }).highest.in("%"),
     ).toBeGreaterThan(1);
@@ -268,14 +273,14 @@ describe("the CV", () => {
       cv(row([0, 1, 2, 1, 0]), 3, "one direction", "pans"),
       9,
     );
-    expect(failures(() => cv(off, 3, "back and forth", "pans"))).toEqual(["conflict positions"]);
+    expect(complaints(() => cv(off, 3, "back and forth", "pans"))).toEqual(["conflict positions"]);
     expect(cv(off, 3, "back and forth", 30)).toBeGreaterThan(0);
     const uneven = spreadPattern({
       catches: [0, 1, 2, 1, 0],
       unit: "g",
       pans: { offsets: [-3, -1, 0, 1, 3].map(m) },
     });
-    expect(failures(() => cv(uneven, 3, "one direction", "pans"))).toEqual(["conflict positions"]);
+    expect(complaints(() => cv(uneven, 3, "one direction", "pans"))).toEqual(["conflict positions"]);
   });
 });
 
@@ -316,7 +321,7 @@ describe("swathCvPercent", () => {
       divisor: "n",
     } as const;
     const bad = (change: object): readonly string[] =>
-      failures(() => swathCvPercent({ ...good, ...change } as never));
+      complaints(() => swathCvPercent({ ...good, ...change } as never));
     expect(bad({ depositsKgPerM2: Float64Array.of(0, 1, Number.NaN) })).toEqual([
       "not-finite depositsKgPerM2[2]",
     ]);
@@ -361,19 +366,16 @@ describe("overlappedRate", () => {
   test("needs a mass and a pan area", () => {
     const swath = m(6);
     const bare = spreadPattern({ catches, unit: "g", pans });
-    expect(failures(() => overlappedRate(bare, { swath }))).toEqual(["missing pattern.panArea"]);
+    expect(complaints(() => overlappedRate(bare, { swath }))).toEqual(["missing pattern.panArea"]);
     const height = spreadPattern({ catches, unit: "in", pans, panArea: quantity(1, "ft2") });
-    expect(failures(() => overlappedRate(height, { swath }))).toEqual(["unit/mismatch pattern.unit"]);
+    expect(complaints(() => overlappedRate(height, { swath }))).toEqual(["unit/mismatch pattern.unit"]);
     const once = spreadPattern({ catches, unit: "g", pans, panArea: quantity(1, "ft2") });
-    expect(failures(() => overlappedRateEstimate(once, { swath, panAreaError: percent(1) }))).toEqual([
+    expect(complaints(() => overlappedRateEstimate(once, { swath, panAreaError: percent(1) }))).toEqual([
       "missing pattern.runs",
     ]);
-    expect(failures(() => overlappedRateEstimate(bare, { swath: m(0), panAreaError: percent(-1) }))).toEqual([
-      "range swath",
-      "range panAreaError",
-      "missing pattern.panArea",
-      "missing pattern.runs",
-    ]);
+    expect(
+      complaints(() => overlappedRateEstimate(bare, { swath: m(0), panAreaError: percent(-1) })),
+    ).toEqual(["range swath", "range panAreaError", "missing pattern.panArea", "missing pattern.runs"]);
   });
 
   test("two weighings have a spread", () => {

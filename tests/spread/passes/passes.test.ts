@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { headerStrips, panRow, passesFor, passRates } from "../../../src/spread/index.js";
-import { failures, ft, m, perThousand } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { ft, m, perThousand } from "../helpers.js";
 
 describe("passRates", () => {
   test("the passes add up to the rate, the loads to the amount", () => {
@@ -33,12 +34,12 @@ describe("passRates", () => {
 
   test("a limit on nitrogen is no limit on product", () => {
     const limit = quantity(0.9, "lb/1000 ft2", "N");
-    expect(failures(() => passRates({ rate: perThousand(5), limit: limit as never }))).toEqual([
+    expect(complaints(() => passRates({ rate: perThousand(5), limit: limit as never }))).toEqual([
       "substance/mismatch limit",
     ]);
-    expect(failures(() => passRates({ rate: perThousand(5), passes: 0 }))).toEqual(["range passes"]);
-    expect(failures(() => passRates({ rate: perThousand(0) }))).toEqual(["range rate"]);
-    expect(failures(() => passRates({ rate: perThousand(0), passes: 0 }))).toEqual([
+    expect(complaints(() => passRates({ rate: perThousand(5), passes: 0 }))).toEqual(["range passes"]);
+    expect(complaints(() => passRates({ rate: perThousand(0) }))).toEqual(["range rate"]);
+    expect(complaints(() => passRates({ rate: perThousand(0), passes: 0 }))).toEqual([
       "range rate",
       "range passes",
     ]);
@@ -76,8 +77,8 @@ describe("passesFor", () => {
   });
 
   test("no side and no swath are errors", () => {
-    expect(failures(() => passesFor({ side: ft(0), swath: ft(0) }))).toEqual(["range side", "range swath"]);
-    expect(failures(() => passesFor({ side: ft(1e9), swath: quantity(1, "um") }))).toEqual(["range swath"]);
+    expect(complaints(() => passesFor({ side: ft(0), swath: ft(0) }))).toEqual(["range side", "range swath"]);
+    expect(complaints(() => passesFor({ side: ft(1e9), swath: quantity(1, "um") }))).toEqual(["range swath"]);
   });
 });
 
@@ -119,16 +120,16 @@ describe("headerStrips", () => {
     const full = headerStrips({ ...lawn, strips: 2, along: "perimeter" });
     expect(full.inner.area.in("ft2")).toBe(0);
     expect(full.innerPasses).toBe(0);
-    expect(failures(() => headerStrips({ ...lawn, strips: 3, along: "perimeter" }))).toEqual([
+    expect(complaints(() => headerStrips({ ...lawn, strips: 3, along: "perimeter" }))).toEqual([
       "infeasible strips",
     ]);
     expect(headerStrips({ ...lawn, strips: 3, along: "ends" }).inner.length.in("ft")).toBe(10);
-    expect(failures(() => headerStrips({ ...lawn, strips: 0.5, along: "ends" }))).toEqual(["range strips"]);
-    expect(failures(() => headerStrips({ ...lawn, strips: 1 } as never))).toEqual(["missing along"]);
+    expect(complaints(() => headerStrips({ ...lawn, strips: 0.5, along: "ends" }))).toEqual(["range strips"]);
+    expect(complaints(() => headerStrips({ ...lawn, strips: 1 } as never))).toEqual(["missing along"]);
     expect(
-      failures(() => headerStrips({ ...lawn, width: ft(0), strips: -1, along: "round" } as never)),
+      complaints(() => headerStrips({ ...lawn, width: ft(0), strips: -1, along: "round" } as never)),
     ).toEqual(["range width", "range strips", "type along"]);
-    expect(failures(() => headerStrips({ ...lawn, along: "ends" } as never))).toEqual(["missing strips"]);
+    expect(complaints(() => headerStrips({ ...lawn, along: "ends" } as never))).toEqual(["missing strips"]);
   });
 });
 
@@ -137,5 +138,5 @@ test("a row of pans has one at the center and as many on either side", () => {
   expect(row.pans).toEqual({ least: 31, most: 41 });
   expect([row.least.in("m"), row.most.in("m")]).toEqual([15, 20]);
   expect(panRow({ swath: m(10) }).pans).toBeUndefined();
-  expect(failures(() => panRow({ swath: m(10), spacing: m(0) }))).toEqual(["range spacing"]);
+  expect(complaints(() => panRow({ swath: m(10), spacing: m(0) }))).toEqual(["range spacing"]);
 });

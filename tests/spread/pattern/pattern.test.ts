@@ -12,7 +12,8 @@ import {
   uniformityLimit,
   uniformityLimits,
 } from "../../../src/spread/index.js";
-import { failures, ft, m, percent, row } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { ft, m, percent, row } from "../helpers.js";
 
 const pans = { spacing: m(1), left: 2 };
 
@@ -53,7 +54,7 @@ describe("spreadPattern", () => {
 
   test("names what is missing and where", () => {
     const bad = (change: object): readonly string[] =>
-      failures(() => spreadPattern({ catches: [0, 1, 2, 1, 0], unit: "g", pans, ...change } as never));
+      complaints(() => spreadPattern({ catches: [0, 1, 2, 1, 0], unit: "g", pans, ...change } as never));
     expect(bad({ catches: [0, 1, undefined, null, 0] })).toEqual([
       "missing catches[2]",
       "missing catches[3]",
@@ -109,7 +110,7 @@ describe("spreadPattern", () => {
     const options = { swath: m(3), driving: "one direction", positions: "pans", divisor: "n" } as const;
     expect(swathUniformity(back, options)).toEqual(swathUniformity(pattern, options));
     const broken = (change: object): readonly string[] =>
-      failures(() => swathUniformity({ ...back, ...change } as never, options));
+      complaints(() => swathUniformity({ ...back, ...change } as never, options));
     expect(broken({ catches: [0, null, 1, 0, 0] })).toEqual(["not-finite pattern.catches[1]"]);
     expect(broken({ catches: [0, 1, 0] })).toEqual(["conflict pattern.offsets", "conflict pattern.runs[0]"]);
     expect(broken({ catches: [0, 0, 0, 0, 0] })).toEqual(["range pattern.catches"]);
@@ -151,15 +152,17 @@ describe("effectiveSwath", () => {
     // The mean of five is 4.8, its half lies 3.6 off the center.
     expect(swath("half of center mean", 5)).toBeCloseTo(7.2, 12);
     expect(swath("half of center mean", 1)).toBe(6);
-    expect(failures(() => swath("half of center mean", 4))).toEqual(["conflict centerPans"]);
-    expect(failures(() => swath("half of peak", 3))).toEqual(["conflict centerPans"]);
+    expect(complaints(() => swath("half of center mean", 4))).toEqual(["conflict centerPans"]);
+    expect(complaints(() => swath("half of peak", 3))).toEqual(["conflict centerPans"]);
   });
 
   test("with the line between two pans four of them make the center", () => {
     const even = row([0, 2, 4, 6, 6, 4, 2, 0]);
     expect(effectiveSwath(even, { rule: "half of center mean" }).level).toBe(2.5);
-    expect(failures(() => effectiveSwath(even, { rule: "half of center pan" }))).toEqual(["infeasible rule"]);
-    expect(failures(() => effectiveSwath(even, { rule: "half of center mean", centerPans: 3 }))).toEqual([
+    expect(complaints(() => effectiveSwath(even, { rule: "half of center pan" }))).toEqual([
+      "infeasible rule",
+    ]);
+    expect(complaints(() => effectiveSwath(even, { rule: "half of center mean", centerPans: 3 }))).toEqual([
       "conflict centerPans",
     ]);
   });
@@ -180,17 +183,17 @@ describe("effectiveSwath", () => {
   });
 
   test("a pattern that does not come down inside the row has no swath by this rule", () => {
-    expect(failures(() => effectiveSwath(row([4, 5, 6, 5, 0]), { rule: "half of peak" }))).toEqual([
+    expect(complaints(() => effectiveSwath(row([4, 5, 6, 5, 0]), { rule: "half of peak" }))).toEqual([
       "infeasible pattern.catches[0]",
     ]);
-    expect(failures(() => effectiveSwath(row([0, 5, 6, 5, 4]), { rule: "half of peak" }))).toEqual([
+    expect(complaints(() => effectiveSwath(row([0, 5, 6, 5, 4]), { rule: "half of peak" }))).toEqual([
       "infeasible pattern.catches[4]",
     ]);
-    expect(failures(() => effectiveSwath(row([0, 5, 0, 5, 0]), { rule: "half of center pan" }))).toEqual([
+    expect(complaints(() => effectiveSwath(row([0, 5, 0, 5, 0]), { rule: "half of center pan" }))).toEqual([
       "infeasible pattern",
     ]);
-    expect(failures(() => effectiveSwath(triangle, {} as never))).toEqual(["missing rule"]);
-    expect(failures(() => effectiveSwath(triangle, { rule: "half" } as never))).toEqual(["type rule"]);
+    expect(complaints(() => effectiveSwath(triangle, {} as never))).toEqual(["missing rule"]);
+    expect(complaints(() => effectiveSwath(triangle, { rule: "half" } as never))).toEqual(["type rule"]);
   });
 
   test("several crossings are said", () => {
@@ -212,7 +215,7 @@ describe("thrown width and balance", () => {
   test("the throw lies between the last caught and the first empty pan", () => {
     const found = thrownWidth(row([0, 0, 1, 2, 3, 2, 0, 0]));
     expect([found.least.in("m"), found.most.in("m")]).toEqual([3, 5]);
-    expect(failures(() => thrownWidth(row([0, 1, 2, 1, 1])))).toEqual(["infeasible pattern.catches[4]"]);
+    expect(complaints(() => thrownWidth(row([0, 1, 2, 1, 1])))).toEqual(["infeasible pattern.catches[4]"]);
   });
 
   test("half of the throw of a triangle is the swath at which it is even", () => {
@@ -221,8 +224,8 @@ describe("thrown width and balance", () => {
     const options = { driving: "back and forth", positions: 24, divisor: "n" } as const;
     expect(swathUniformity(triangle, { swath, ...options }).cv.in("%")).toBeCloseTo(0, 9);
     expect(throwRules.every(({ least, most }) => 0 < least && least <= most && most < 1)).toBe(true);
-    expect(failures(() => swathFromThrow({ thrown: m(10), rule: "50 %" } as never))).toEqual(["type rule"]);
-    expect(failures(() => swathFromThrow({ thrown: m(0) } as never))).toEqual([
+    expect(complaints(() => swathFromThrow({ thrown: m(10), rule: "50 %" } as never))).toEqual(["type rule"]);
+    expect(complaints(() => swathFromThrow({ thrown: m(0) } as never))).toEqual([
       "range thrown",
       "missing rule",
     ]);
@@ -306,7 +309,7 @@ describe("swathSearch", () => {
     expect(swaths({ from: m(5), to: m(9.9), step: m(2), positions: 40 })).toEqual([5, 7, 9]);
     expect(swaths({ from: m(2.2), to: m(2.5), step: m(0.1), positions: 40 })).toEqual([2.2, 2.3, 2.4, 2.5]);
     expect(swaths({ step: m(3) })).toEqual([2, 5, 8, 11]);
-    const bad = (more: object): readonly string[] => failures(() => swaths(more));
+    const bad = (more: object): readonly string[] => complaints(() => swaths(more));
     expect(bad({ step: m(1.5) })).toEqual(["conflict step"]);
     expect(bad({ step: m(0.5) })).toEqual(["conflict step"]);
     expect(bad({ from: m(2.5), to: m(5) })).toEqual(["conflict from"]);
@@ -323,8 +326,8 @@ describe("swathSearch", () => {
       unit: "g",
       pans: { offsets: [-3, -1, 0, 1, 3].map(m) },
     });
-    expect(failures(() => swathSearch(uneven, { ...options, limit }))).toEqual(["conflict positions"]);
-    expect(failures(() => swathSearch(uneven, { ...options, positions: 20, limit }))).toEqual([
+    expect(complaints(() => swathSearch(uneven, { ...options, limit }))).toEqual(["conflict positions"]);
+    expect(complaints(() => swathSearch(uneven, { ...options, positions: 20, limit }))).toEqual([
       "missing step",
     ]);
   });
@@ -336,5 +339,5 @@ test("every limit has a source and says how it was reached", () => {
     "en-13739",
   ]);
   expect(new Set(uniformityLimits.map(({ id }) => id)).size).toBe(uniformityLimits.length);
-  expect(failures(() => uniformityLimit("australian"))).toEqual(["type id"]);
+  expect(complaints(() => uniformityLimit("australian"))).toEqual(["type id"]);
 });

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { clippingDensities, clippingMass, clippingVolumeFor, growthRatio } from "../../../src/stand/index.js";
-import { failures } from "../failure.js";
+import { complaints } from "../../errors.js";
 
 const nitrogen = quantity(4, "%");
 
@@ -35,11 +35,11 @@ describe("clippings", () => {
   });
   test("refuses what is no clipping", () => {
     const clippings = quantity(1, "L");
-    expect(failures(() => clippingMass({ clippings, dryMass: "hay", nitrogen } as never))).toEqual([
+    expect(complaints(() => clippingMass({ clippings, dryMass: "hay", nitrogen } as never))).toEqual([
       "type dryMass",
     ]);
     expect(
-      failures(() => clippingMass({ clippings: quantity(1, "kg"), nitrogen: quantity(25, "%") } as never)),
+      complaints(() => clippingMass({ clippings: quantity(1, "kg"), nitrogen: quantity(25, "%") } as never)),
     ).toEqual(["unit/mismatch clippings", "missing dryMass", "range nitrogen"]);
     expect(Object.isFrozen(clippingDensities[0])).toBe(true);
   });
@@ -65,6 +65,8 @@ describe("growthRatio", () => {
     const still = { volume: quantity(0, "mL/m2"), time: quantity(3, "d") };
     const found = growthRatio({ measured: still, wanted, nitrogen: quantity(1, "g/m2", "N") });
     expect([found.ratio, found.nitrogen]).toEqual([0, null]);
-    expect(failures(() => growthRatio({ measured: wanted, wanted: still }))).toEqual(["range wanted.volume"]);
+    expect(complaints(() => growthRatio({ measured: wanted, wanted: still }))).toEqual([
+      "range wanted.volume",
+    ]);
   });
 });

@@ -12,7 +12,7 @@ import {
   spreadRateFromCover,
   spreadRateFromPatch,
 } from "../../../src/stand/index.js";
-import { failures } from "../failure.js";
+import { complaints } from "../../errors.js";
 
 const rate = (low: number, mid: number, high: number) => ({
   low: quantity(low, "mm/d"),
@@ -140,7 +140,7 @@ describe("coverOverTime", () => {
     );
     expect(notChecked.some((line) => line.includes("cooler year"))).toBe(true);
     const gap = { ...growth, observed: series("2026-05-02", [20, null], "station") };
-    expect(failures(() => coverOverTime({ ...base, to: "2026-05-05", growth: gap }))).toEqual([
+    expect(complaints(() => coverOverTime({ ...base, to: "2026-05-05", growth: gap }))).toEqual([
       "missing growth",
     ]);
     const filled = coverOverTime({ ...base, to: "2026-05-05", growth: { ...gap, gaps: "next source" } });
@@ -221,16 +221,16 @@ describe("coverOverTime", () => {
       rooting: quantity(1.5, "d"),
       targets: [quantity(0, "%")],
     } as const;
-    expect(failures(() => coverOverTime(wrong))).toEqual([
+    expect(complaints(() => coverOverTime(wrong))).toEqual([
       "range start.spacing",
       "date to",
       "conflict spread.low",
       "range rooting",
       "range targets[0]",
     ]);
-    expect(failures(() => coverOverTime({ ...base, target: 50 } as never))).toEqual(["type input.target"]);
+    expect(complaints(() => coverOverTime({ ...base, target: 50 } as never))).toEqual(["type input.target"]);
     const unsourced = { nitrogen: { share: quantity(50, "%"), source: " " } };
-    expect(failures(() => coverOverTime({ ...base, factors: unsourced }))).toEqual([
+    expect(complaints(() => coverOverTime({ ...base, factors: unsourced }))).toEqual([
       "missing factors.nitrogen.source",
     ]);
     const soil = dailyTemperatures({
@@ -242,9 +242,9 @@ describe("coverOverTime", () => {
       max: [2],
     });
     const growth = { season: "warm-season", observed: soil } as const;
-    expect(failures(() => coverOverTime({ ...base, growth }))).toEqual(["conflict growth.observed.sensor"]);
+    expect(complaints(() => coverOverTime({ ...base, growth }))).toEqual(["conflict growth.observed.sensor"]);
     expect(
-      failures(() => coverOverTime({ ...base, start: { ...plugs, cover: quantity(5, "%") } as never })),
+      complaints(() => coverOverTime({ ...base, start: { ...plugs, cover: quantity(5, "%") } as never })),
     ).toEqual(["conflict start"]);
   });
 });
@@ -341,7 +341,7 @@ describe("turned round", () => {
       plug: { diameter: quantity(2, "cm") },
     } as const;
     expect(
-      failures(() => plantingDateForCover({ ...late, start: scattered, cover: quantity(100, "%") })),
+      complaints(() => plantingDateForCover({ ...late, start: scattered, cover: quantity(100, "%") })),
     ).toEqual(["infeasible cover"]);
   });
   test("a cover seen twice gives the rate that leads from the one to the other", () => {
@@ -376,13 +376,13 @@ describe("turned round", () => {
   test("a rate is refused where none can be told", () => {
     const grid = { pattern: "square", spacing: quantity(30, "cm"), time: quantity(9, "d") } as const;
     const of = (before: number, after: number) =>
-      failures(() =>
+      complaints(() =>
         spreadRateFromCover({ ...grid, before: quantity(before, "%"), after: quantity(after, "%") }),
       );
     expect(of(10, 100)).toEqual(["range after"]);
     expect(of(20, 10)).toEqual(["conflict after"]);
     const patch = (before: number, after: number) =>
-      failures(() =>
+      complaints(() =>
         spreadRateFromPatch({
           before: quantity(before, "m2"),
           after: quantity(after, "m2"),

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { coverOfPatches, diameterForCover, type PlantingGrid } from "../../../src/stand/index.js";
-import { failures } from "../failure.js";
+import { complaints } from "../../errors.js";
 
 const mm = (value: number) => quantity(value, "mm");
 
@@ -127,16 +127,18 @@ describe("the closed forms in the doc comment", () => {
 describe("bad input", () => {
   test("is told with its path", () => {
     const grid = { pattern: "square", spacing: mm(300) } as const;
-    expect(failures(() => coverOfPatches({ ...grid, spacing: mm(0), diameter: mm(-1) }))).toEqual([
+    expect(complaints(() => coverOfPatches({ ...grid, spacing: mm(0), diameter: mm(-1) }))).toEqual([
       "range spacing",
       "range diameter",
     ]);
-    expect(failures(() => coverOfPatches({ ...grid, rowSpacing: mm(200), diameter: mm(9) }))).toEqual([
+    expect(complaints(() => coverOfPatches({ ...grid, rowSpacing: mm(200), diameter: mm(9) }))).toEqual([
       "conflict rowSpacing",
     ]);
-    expect(failures(() => diameterForCover({ ...grid, cover: quantity(101, "%") }))).toEqual(["range cover"]);
-    expect(failures(() => diameterForCover({ ...grid, cover: quantity(0, "%") }))).toEqual(["range cover"]);
-    expect(failures(() => coverOfPatches({ pattern: "hexagonal" } as never))).toEqual([
+    expect(complaints(() => diameterForCover({ ...grid, cover: quantity(101, "%") }))).toEqual([
+      "range cover",
+    ]);
+    expect(complaints(() => diameterForCover({ ...grid, cover: quantity(0, "%") }))).toEqual(["range cover"]);
+    expect(complaints(() => coverOfPatches({ pattern: "hexagonal" } as never))).toEqual([
       "type pattern",
       "missing spacing",
       "missing diameter",

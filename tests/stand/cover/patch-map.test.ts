@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { cellsToCover, coverOverTime } from "../../../src/stand/index.js";
-import { failures } from "../failure.js";
+import { complaints } from "../../errors.js";
 
 /** Every cell against every covered cell. */
 const byPairs = (covered: readonly number[], columns: number): number[] =>
@@ -44,12 +44,12 @@ describe("cellsToCover", () => {
     expect([...covered]).toEqual([0, 1, 0]);
   });
   test("refuses what is no map", () => {
-    expect(failures(() => cellsToCover([1, 0, 2], 3))).toEqual(["range covered[2]"]);
-    expect(failures(() => cellsToCover([1, 0, Number.NaN], 3))).toEqual(["range covered[2]"]);
-    expect(failures(() => cellsToCover([1, 0, 0], 2))).toEqual(["range columns"]);
-    expect(failures(() => cellsToCover([], 1))).toEqual(["range covered"]);
-    expect(failures(() => cellsToCover("110" as never, 1))).toEqual(["type covered"]);
-    expect(failures(() => cellsToCover([1], 0))).toEqual(["range columns"]);
+    expect(complaints(() => cellsToCover([1, 0, 2], 3))).toEqual(["range covered[2]"]);
+    expect(complaints(() => cellsToCover([1, 0, Number.NaN], 3))).toEqual(["range covered[2]"]);
+    expect(complaints(() => cellsToCover([1, 0, 0], 2))).toEqual(["range columns"]);
+    expect(complaints(() => cellsToCover([], 1))).toEqual(["range covered"]);
+    expect(complaints(() => cellsToCover("110" as never, 1))).toEqual(["type covered"]);
+    expect(complaints(() => cellsToCover([1], 0))).toEqual(["range columns"]);
   });
 });
 
@@ -99,7 +99,7 @@ describe("a map of patches", () => {
   test("without a patch nothing can spread", () => {
     const start = { patches: { covered: [0, 0], columns: 2, cell: quantity(1, "ft") } };
     expect(
-      failures(() => coverOverTime({ start, from: "2026-06-01", to: "2026-06-25", spread, growth })),
+      complaints(() => coverOverTime({ start, from: "2026-06-01", to: "2026-06-25", spread, growth })),
     ).toEqual(["range start.patches.covered"]);
   });
 });

@@ -1,17 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity, type RatewrightError } from "../../../src/quantity/index.js";
 import { growthBetweenMowings, leafRemoved, mowAtHeight, mowingInterval } from "../../../src/stand/index.js";
+import { complaint } from "../../errors.js";
 
-const failure = (run: () => unknown): string => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return `${error.code} ${error.path}`;
-    throw error;
-  }
-  return "nothing";
-};
 const mm = (value: number) => quantity(value, "mm");
 
 describe("the one-third rule", () => {
@@ -36,11 +28,11 @@ describe("the one-third rule", () => {
     );
   });
   test("refuses what cannot be", () => {
-    expect(failure(() => mowAtHeight({ cut: mm(0) }))).toBe("range cut");
-    expect(failure(() => mowAtHeight({ cut: mm(9), share: 1 }))).toBe("range share");
-    expect(failure(() => leafRemoved({ standing: mm(9), cut: quantity(1, "in") }))).toBe("range standing");
+    expect(complaint(() => mowAtHeight({ cut: mm(0) }))).toBe("range cut");
+    expect(complaint(() => mowAtHeight({ cut: mm(9), share: 1 }))).toBe("range share");
+    expect(complaint(() => leafRemoved({ standing: mm(9), cut: quantity(1, "in") }))).toBe("range standing");
     expect(leafRemoved({ standing: mm(9), cut: mm(9) }).in("%")).toBe(0);
-    expect(failure(() => leafRemoved({ standing: mm(9), cut: mm(0) }))).toBe("range cut");
+    expect(complaint(() => leafRemoved({ standing: mm(9), cut: mm(0) }))).toBe("range cut");
     // 13/16 in is 2.06375 cm exactly
     const inches = { standing: quantity(0.8125, "in"), cut: quantity(2.06375, "cm") };
     expect(leafRemoved(inches).in("%")).toBe(0);
@@ -59,7 +51,7 @@ describe("mowingInterval", () => {
     expect(of({ suppression: quantity(0.5, "%") })).toBeCloseTo(3 / 0.995, 9);
   });
   test("no time where nothing grows", () => {
-    const of = (more: object) => failure(() => mowingInterval({ cut: mm(36), growth, ...more }));
+    const of = (more: object) => complaint(() => mowingInterval({ cut: mm(36), growth, ...more }));
     expect(of({ potential: quantity(0, "%") })).toBe("range potential");
     expect(of({ potential: quantity(101, "%") })).toBe("range potential");
     expect(of({ suppression: quantity(100, "%") })).toBe("range suppression");

@@ -9,7 +9,7 @@ import {
   reelSpeedFor,
   shootGrowth,
 } from "../../../src/stand/index.js";
-import { failures } from "../failure.js";
+import { complaints } from "../../errors.js";
 
 describe("frequency of clip", () => {
   test("clip, reel speed and mowing speed lead to one another", () => {
@@ -37,11 +37,11 @@ describe("frequency of clip", () => {
   test("refuses what no reel has", () => {
     const speed = quantity(0, "km/h");
     const reelSpeed = quantity(2000, "1/min");
-    expect(failures(() => frequencyOfClip({ speed, blades: 2.5, reelSpeed }))).toEqual([
+    expect(complaints(() => frequencyOfClip({ speed, blades: 2.5, reelSpeed }))).toEqual([
       "range speed",
       "range blades",
     ]);
-    expect(failures(() => frequencyOfClip({ blades: 100 } as never))).toEqual([
+    expect(complaints(() => frequencyOfClip({ blades: 100 } as never))).toEqual([
       "missing speed",
       "range blades",
       "missing reelSpeed",
@@ -75,15 +75,15 @@ describe("bringing grass down", () => {
   test("grass that is low needs none; a share that never gets there is refused", () => {
     const cut = quantity(3, "in");
     expect(cutsToHeight({ standing: quantity(7.62, "cm"), cut })).toEqual([]);
-    expect(failures(() => cutsToHeight({ standing: quantity(300, "in"), cut, share: 0.01 }))).toEqual([
+    expect(complaints(() => cutsToHeight({ standing: quantity(300, "in"), cut, share: 0.01 }))).toEqual([
       "range share",
     ]);
   });
   test("growth is what came on top", () => {
     const cut = quantity(20, "mm");
     expect(shootGrowth({ cut, standing: quantity(3, "cm"), time: quantity(5, "d") }).in("mm/d")).toBe(2);
-    expect(failures(() => shootGrowth({ cut, standing: quantity(1, "cm"), time: quantity(5, "d") }))).toEqual(
-      ["conflict standing"],
-    );
+    expect(
+      complaints(() => shootGrowth({ cut, standing: quantity(1, "cm"), time: quantity(5, "d") })),
+    ).toEqual(["conflict standing"]);
   });
 });

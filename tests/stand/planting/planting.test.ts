@@ -13,7 +13,7 @@ import {
   sprigsFor,
   staggeredRowSpacing,
 } from "../../../src/stand/index.js";
-import { failures } from "../failure.js";
+import { complaints } from "../../errors.js";
 
 const inches = (value: number) => quantity(value, "in");
 
@@ -38,7 +38,7 @@ describe("plants in a pattern", () => {
     const rows = staggeredRowSpacing(spacing);
     const rectangular = plantsPerArea({ pattern: "rectangular", spacing, rowSpacing: rows });
     expect(rectangular.value).toBeCloseTo(plantsPerArea({ pattern: "triangular", spacing }).value, 12);
-    expect(failures(() => plantsPerArea({ pattern: "rectangular", spacing }))).toEqual([
+    expect(complaints(() => plantsPerArea({ pattern: "rectangular", spacing }))).toEqual([
       "missing rowSpacing",
     ]);
   });
@@ -65,7 +65,7 @@ describe("plants in a pattern", () => {
       ),
     );
     const grid = { pattern: "square", spacing: inches(0) } as const;
-    expect(failures(() => plantsFor({ ...grid, area: quantity(0, "ft2"), perTray: 1.5 }))).toEqual([
+    expect(complaints(() => plantsFor({ ...grid, area: quantity(0, "ft2"), perTray: 1.5 }))).toEqual([
       "range area",
       "range spacing",
       "range perTray",
@@ -82,12 +82,14 @@ describe("sod and plugs", () => {
     expect(plugsFromSod({ piece: foot, plug: { side: inches(13) } })).toBe(0);
     expect(sodForPlugs({ plugs: 36, plug: { side: inches(2) } }).in("ft2")).toBeCloseTo(1, 12);
     expect(sodForPlugs({ plugs: 400, plug: { diameter: quantity(5, "cm") } }).in("m2")).toBeCloseTo(1, 12);
-    expect(failures(() => sodForPlugs({ plugs: 0, plug: {} as never }))).toEqual([
+    expect(complaints(() => sodForPlugs({ plugs: 0, plug: {} as never }))).toEqual([
       "range plugs",
       "missing plug",
     ]);
     expect(
-      failures(() => plugsFromSod({ piece: foot, plug: { side: inches(1), diameter: inches(1) } as never })),
+      complaints(() =>
+        plugsFromSod({ piece: foot, plug: { side: inches(1), diameter: inches(1) } as never }),
+      ),
     ).toEqual(["conflict plug"]);
   });
   test("rolls and pallets are rounded up, and what comes beyond the ground is told", () => {
@@ -98,8 +100,8 @@ describe("sod and plugs", () => {
     expect(order.beyond?.in("m2")).toBe(80);
     const bare = sodOrder({ area, waste: quantity(0, "%") });
     expect([bare.piece, bare.pieces, bare.pallets, bare.beyond]).toEqual([null, null, null, null]);
-    expect(failures(() => sodOrder({ area } as never))).toEqual(["missing waste"]);
-    expect(failures(() => sodOrder({ area, waste: quantity(0, "%"), pallet: { pieces: 50 } }))).toEqual([
+    expect(complaints(() => sodOrder({ area } as never))).toEqual(["missing waste"]);
+    expect(complaints(() => sodOrder({ area, waste: quantity(0, "%"), pallet: { pieces: 50 } }))).toEqual([
       "missing piece",
     ]);
   });
@@ -126,7 +128,7 @@ describe("sprigs", () => {
   test("the bushel is asked for and repeated", () => {
     const area = quantity(1, "acre");
     const rate = quantity(400, "count/acre");
-    expect(failures(() => sprigsFor({ area, rate } as never))).toEqual(["missing bushel"]);
+    expect(complaints(() => sprigsFor({ area, rate } as never))).toEqual(["missing bushel"]);
     const { findings } = sprigsFor({ area, rate, bushel: quantity(1, "bu") });
     expect(findings.map(({ code, severity }) => [code, severity])).toEqual([
       ["sprigs/bushel-size", "caution"],
@@ -134,6 +136,6 @@ describe("sprigs", () => {
     const sizes = sprigBushels.map(({ low }) => low.in("ft3"));
     expect(Math.max(...sizes) / Math.min(...sizes)).toBeCloseTo(3.889, 3);
     expect(nurseryArea({ area, expansion: 10 }).in("acre")).toBe(0.1);
-    expect(failures(() => nurseryArea({ area, expansion: 0 }))).toEqual(["range expansion"]);
+    expect(complaints(() => nurseryArea({ area, expansion: 0 }))).toEqual(["range expansion"]);
   });
 });

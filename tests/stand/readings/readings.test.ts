@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
 import { greenSpeed, pestDensity } from "../../../src/stand/index.js";
-import { failures } from "../failure.js";
+import { complaints } from "../../errors.js";
 
 const feet = (...values: number[]) => values.map((value) => quantity(value, "ft"));
 
@@ -32,7 +32,7 @@ describe("greenSpeed", () => {
     expect(codes([5], [12])).toEqual([["green-speed/sloped", "moderate"]]);
     expect(codes([4], [12.5])).toEqual([["green-speed/sloped", "steep"]]);
     expect(codes([10], [9])).toEqual([["green-speed/uphill-longer", undefined]]);
-    expect(failures(() => greenSpeed({ up: [], down: feet(0) }))).toEqual(["missing up", "range down[0]"]);
+    expect(complaints(() => greenSpeed({ up: [], down: feet(0) }))).toEqual(["missing up", "range down[0]"]);
     expect(greenSpeed({ up: [quantity(2, "m")], down: [quantity(3, "m")] }).level.toString()).toBe("2.4 m");
   });
 });
@@ -84,16 +84,16 @@ describe("pestDensity", () => {
       "pests/few-cores",
     ]);
     expect(pestDensity({ counts: Array<number>(10).fill(1), core }).findings).toEqual([]);
-    expect(failures(() => pestDensity({ counts: [1, 1.5], core: {} as never }))).toEqual([
+    expect(complaints(() => pestDensity({ counts: [1, 1.5], core: {} as never }))).toEqual([
       "range counts[1]",
       "missing core",
     ]);
     const upside = { low: quantity(20, "count/ft2"), high: quantity(10, "count/ft2"), source: "x" };
-    expect(failures(() => pestDensity({ counts: [], core, threshold: upside }))).toEqual([
+    expect(complaints(() => pestDensity({ counts: [], core, threshold: upside }))).toEqual([
       "missing counts",
       "conflict threshold.high",
     ]);
-    expect(failures(() => pestDensity({ counts: [1], core, confidence: quantity(100, "%") }))[0]).toMatch(
+    expect(complaints(() => pestDensity({ counts: [1], core, confidence: quantity(100, "%") }))[0]).toMatch(
       /range confidence/,
     );
   });

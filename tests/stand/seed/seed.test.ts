@@ -15,7 +15,7 @@ import {
   seedOrder,
   seedsPerArea,
 } from "../../../src/stand/index.js";
-import { failures } from "../failure.js";
+import { complaints } from "../../errors.js";
 
 const percent = (value: number) => quantity(value, "%");
 const shares = fc.double({ min: 1, max: 100, noNaN: true });
@@ -53,19 +53,21 @@ describe("pure live seed", () => {
     expect(pureLiveSeed({ purity: percent(98), viable: percent(97) }).in("% w/w")).toBeCloseTo(95.06, 12);
   });
   test("refuses what no tag can say", () => {
-    expect(failures(() => pureLiveSeed({ purity: percent(98) }))).toEqual(["missing germination"]);
-    expect(failures(() => pureLiveSeed({ ...lotOf(98, 90), viable: percent(90) }))).toEqual([
+    expect(complaints(() => pureLiveSeed({ purity: percent(98) }))).toEqual(["missing germination"]);
+    expect(complaints(() => pureLiveSeed({ ...lotOf(98, 90), viable: percent(90) }))).toEqual([
       "conflict viable",
     ]);
-    expect(failures(() => pureLiveSeed({ ...lotOf(98, 90), hard: percent(11) }))).toEqual(["conflict hard"]);
-    expect(failures(() => pureLiveSeed(lotOf(101, 0)))).toEqual(["range purity", "range germination"]);
-    expect(failures(() => pureLiveSeed({ ...lotOf(98, 90), pure: 1 } as never))).toEqual(["type pure"]);
+    expect(complaints(() => pureLiveSeed({ ...lotOf(98, 90), hard: percent(11) }))).toEqual([
+      "conflict hard",
+    ]);
+    expect(complaints(() => pureLiveSeed(lotOf(101, 0)))).toEqual(["range purity", "range germination"]);
+    expect(complaints(() => pureLiveSeed({ ...lotOf(98, 90), pure: 1 } as never))).toEqual(["type pure"]);
     const rate = quantity(2, "lb/acre", "seed") as never;
-    expect(failures(() => bulkSeed({ pureLiveSeed: rate, lot: lotOf(98, 90) }))).toEqual([
+    expect(complaints(() => bulkSeed({ pureLiveSeed: rate, lot: lotOf(98, 90) }))).toEqual([
       "substance/mismatch pureLiveSeed",
     ]);
     const price = quantity(2, "money:USD/lb") as never;
-    expect(failures(() => pricePerPureLiveSeed({ price, lot: lotOf(98, 0) }))).toEqual([
+    expect(complaints(() => pricePerPureLiveSeed({ price, lot: lotOf(98, 0) }))).toEqual([
       "substance/mismatch price",
       "range lot.germination",
     ]);
@@ -102,13 +104,13 @@ describe("seeds and seedlings", () => {
     expect(byLot.liveSeeds.in("count/m2")).toBe(4000);
     expect(byLot.seedlings.in("count/m2")).toBe(1600);
     const rate = quantity(10, "g/m2", "seed");
-    expect(failures(() => expectedSeedlings({ rate, seedsPerMass, emergence }))).toEqual(["missing lot"]);
+    expect(complaints(() => expectedSeedlings({ rate, seedsPerMass, emergence }))).toEqual(["missing lot"]);
     const live = quantity(4, "g/m2", "pure live seed");
     expect(
-      failures(() => expectedSeedlings({ rate: live, lot: lotOf(50, 80), seedsPerMass, emergence })),
+      complaints(() => expectedSeedlings({ rate: live, lot: lotOf(50, 80), seedsPerMass, emergence })),
     ).toEqual(["conflict lot"]);
     const unsaid = { share: percent(0), source: "" };
-    expect(failures(() => expectedSeedlings({ rate: live, seedsPerMass, emergence: unsaid }))).toEqual([
+    expect(complaints(() => expectedSeedlings({ rate: live, seedsPerMass, emergence: unsaid }))).toEqual([
       "range emergence.share",
       "missing emergence.source",
     ]);
@@ -159,18 +161,18 @@ describe("mixtures", () => {
       byWeight: percent(share),
       seedsPerMass: quantity(1e6, "count/lb"),
     });
-    expect(failures(() => seedMixture({ components: [one("a", 70), one("b", 31)] }))).toEqual([
+    expect(complaints(() => seedMixture({ components: [one("a", 70), one("b", 31)] }))).toEqual([
       "range components",
     ]);
-    expect(failures(() => seedMixture({ components: [one("a", 70), one("a", 30)] }))).toEqual([
+    expect(complaints(() => seedMixture({ components: [one("a", 70), one("a", 30)] }))).toEqual([
       "duplicate components[1].name",
     ]);
-    expect(failures(() => seedMixture({ components: [one("", 0)] }))).toEqual([
+    expect(complaints(() => seedMixture({ components: [one("", 0)] }))).toEqual([
       "type components[0].name",
       "range components[0].byWeight",
     ]);
     const byCount = { name: "a", byCount: percent(90), seedsPerMass: quantity(1e6, "count/lb") };
-    expect(failures(() => seedMixtureByCount({ components: [byCount] }))).toEqual(["range components"]);
+    expect(complaints(() => seedMixtureByCount({ components: [byCount] }))).toEqual(["range components"]);
   });
   test("a label that does not come to 100 % is told", () => {
     const components = [{ name: "a", ...lotOf(90, 80) }];
@@ -179,7 +181,7 @@ describe("mixtures", () => {
     const short = seedLabel({ components, otherCrop: percent(0), inert: percent(5), weeds: percent(0.2) });
     expect(short.findings.map(({ code }) => code)).toEqual(["seed/label-sum"]);
     expect(seedLabel({ components }).sum).toBe(null);
-    expect(failures(() => seedLabel({ components: [...components, ...components] }))).toEqual([
+    expect(complaints(() => seedLabel({ components: [...components, ...components] }))).toEqual([
       "range components",
     ]);
   });
@@ -191,11 +193,11 @@ describe("seed to buy", () => {
     const order = seedOrder({ area: quantity(1, "ha"), rate, bag: quantity(20, "kg") });
     expect([order.seed.in("kg"), order.bags, order.leftOver?.in("kg")]).toEqual([50, 3, 10]);
     expect(seedOrder({ area: quantity(1, "ha"), rate }).bags).toBe(null);
-    expect(failures(() => seedOrder({ area: quantity(1, "ha"), rate, lot: lotOf(90, 90) }))).toEqual([
+    expect(complaints(() => seedOrder({ area: quantity(1, "ha"), rate, lot: lotOf(90, 90) }))).toEqual([
       "conflict lot",
     ]);
     const live = quantity(5, "g/m2", "pure live seed");
-    expect(failures(() => seedOrder({ area: quantity(0, "ha"), rate: live }))).toEqual([
+    expect(complaints(() => seedOrder({ area: quantity(0, "ha"), rate: live }))).toEqual([
       "range area",
       "missing lot",
     ]);

@@ -10,7 +10,7 @@ import {
   topdressing,
   verticuttingImpact,
 } from "../../../src/stand/index.js";
-import { failures } from "../failure.js";
+import { complaints } from "../../errors.js";
 
 const inches = (value: number) => quantity(value, "in");
 const tine = { diameter: inches(0.5), measured: "outside" } as const;
@@ -85,25 +85,23 @@ describe("coring", () => {
   });
   test("refuses what no machine does", () => {
     const at = { spacing: { along: inches(2), across: inches(2) } };
-    expect(failures(() => coringImpact({ ...tine, ...at, diameter: inches(2.3) }))).toEqual([
+    expect(complaints(() => coringImpact({ ...tine, ...at, diameter: inches(2.3) }))).toEqual([
       "range diameter",
     ]);
-    expect(failures(() => coringImpact(tine as never))).toEqual(["missing spacing"]);
-    expect(failures(() => coringImpact({ ...at, diameter: inches(0), depth: inches(0) } as never))).toEqual([
-      "range diameter",
-      "missing measured",
-      "range depth",
-    ]);
+    expect(complaints(() => coringImpact(tine as never))).toEqual(["missing spacing"]);
+    expect(complaints(() => coringImpact({ ...at, diameter: inches(0), depth: inches(0) } as never))).toEqual(
+      ["range diameter", "missing measured", "range depth"],
+    );
     const both = { ...at, holesPerArea: quantity(36, "count/ft2") } as never;
-    expect(failures(() => coringImpact({ ...tine, ...(both as typeof at) }))).toEqual(["conflict spacing"]);
+    expect(complaints(() => coringImpact({ ...tine, ...(both as typeof at) }))).toEqual(["conflict spacing"]);
     const mixed = [
       { ...tine, ...at },
       { ...tine, ...at, measured: "inside" as const },
     ];
-    expect(failures(() => coringProgram({ passes: mixed, target: quantity(20, "%") }))).toEqual([
+    expect(complaints(() => coringProgram({ passes: mixed, target: quantity(20, "%") }))).toEqual([
       "conflict passes[1].measured",
     ]);
-    expect(failures(() => coringProgram({ passes: [], target: quantity(0, "%") }))).toEqual([
+    expect(complaints(() => coringProgram({ passes: [], target: quantity(0, "%") }))).toEqual([
       "missing passes",
       "range target",
     ]);
@@ -121,7 +119,7 @@ describe("verticutting", () => {
     expect(pass.share.in("%")).toBeCloseTo(10, 10);
     expect(pass.volume?.in("ft3")).toBeCloseTo(5, 9);
     expect(pass.volumePerArea?.in("ft3/1000 ft2")).toBeCloseTo(5, 9);
-    expect(failures(() => verticuttingImpact({ blade: inches(1), spacing: inches(1) }))).toEqual([
+    expect(complaints(() => verticuttingImpact({ blade: inches(1), spacing: inches(1) }))).toEqual([
       "conflict blade",
     ]);
   });
@@ -141,7 +139,7 @@ describe("sand", () => {
         expect((us.weight?.in("kg") as number) / (byDepth.weight?.in("kg") as number)).toBeCloseTo(1, 9);
       }),
     );
-    expect(failures(() => topdressing({ area: quantity(1, "m2") } as never))).toEqual(["missing depth"]);
+    expect(complaints(() => topdressing({ area: quantity(1, "m2") } as never))).toEqual(["missing depth"]);
   });
   test("more clippings or less organic matter ask for more sand", () => {
     const of = (clippings: number, organicMatter: number) =>
@@ -160,7 +158,7 @@ describe("sand", () => {
     });
     expect([own.depth.in("mm"), own.source]).toEqual([0.2, "the park's own tests"]);
     expect(
-      failures(() =>
+      complaints(() =>
         sandForOrganicMatter({ clippings: quantity(1, "L/m2"), organicMatter: quantity(0, "%") }),
       ),
     ).toEqual(["range organicMatter"]);

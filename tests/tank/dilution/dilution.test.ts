@@ -1,33 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity } from "../../../src/quantity/index.js";
 import { concentrateFor, dilutionAmounts, finishedFrom, strengthOf } from "../../../src/tank/index.js";
+import { complaint, errorOf } from "../../errors.js";
 
-const failure = (run: () => unknown): string => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return `${error.code} ${error.path}`;
-    throw error;
-  }
-  return "nothing thrown";
-};
 const finished = quantity(100, "gal", "spray");
-const messageOf = (run: () => unknown): string => {
-  try {
-    run();
-  } catch (error) {
-    return (error as Error).message;
-  }
-  return "nothing thrown";
-};
 const positive = fc.double({ min: 0.01, max: 100, noNaN: true });
 
 describe("concentrateFor", () => {
   test("needs the density of a volume of spray for a strength by weight in weight, and no other time", () => {
     const strength = quantity(1, "% w/w", "ai/spray");
     const concentration = quantity(4, "lb/gal", "ai/product");
-    expect(failure(() => concentrateFor({ strength, concentration, finished }))).toBe("missing density");
+    expect(complaint(() => concentrateFor({ strength, concentration, finished }))).toBe("missing density");
     const at = (density: number) =>
       concentrateFor({ strength, concentration, finished, density: quantity(density, "lb/gal") }).product;
     expect(at(8).in("pt")).toBeCloseTo(16, 10);
@@ -38,7 +22,7 @@ describe("concentrateFor", () => {
       concentration: quantity(50, "% v/v", "ai/product"),
       finished: quantity(834, "lb", "spray"),
     };
-    expect(messageOf(() => concentrateFor(byVolume))).toContain("a strength by volume of a weight");
+    expect(errorOf(() => concentrateFor(byVolume)).message).toContain("a strength by volume of a weight");
     expect(concentrateFor({ ...byVolume, density: quantity(8.34, "lb/gal") }).product.in("gal")).toBeCloseTo(
       2,
       10,
@@ -74,10 +58,10 @@ describe("concentrateFor", () => {
       concentration: quantity(5, "% v/v", "ai/product"),
       finished,
     };
-    expect(failure(() => concentrateFor(base))).toBe("infeasible strength");
+    expect(complaint(() => concentrateFor(base))).toBe("infeasible strength");
     const same = { ...base, concentration: quantity(10, "% v/v", "ai/product") };
     expect(concentrateFor(same).carrier?.in("gal")).toBe(0);
-    const other = (more: object): string => failure(() => concentrateFor({ ...base, ...more } as never));
+    const other = (more: object): string => complaint(() => concentrateFor({ ...base, ...more } as never));
     expect(other({ concentration: quantity(50, "% w/v", "ai/product") })).toBe("unit/mismatch concentration");
     expect(other({ concentration: quantity(50, "% v/v", "ae/product") })).toBe(
       "substance/mismatch concentration",
@@ -102,12 +86,12 @@ describe("concentrateFor", () => {
       finished,
       density: quantity(8.34, "lb/gal"),
     };
-    expect(failure(() => concentrateFor(strong))).toBe("infeasible strength");
+    expect(complaint(() => concentrateFor(strong))).toBe("infeasible strength");
     const { finished: _, ...rest } = strong;
-    expect(failure(() => finishedFrom({ ...rest, product: quantity(1, "lb", "product") }))).toBe(
+    expect(complaint(() => finishedFrom({ ...rest, product: quantity(1, "lb", "product") }))).toBe(
       "infeasible strength",
     );
-    expect(failure(() => concentrateFor(null as never))).toBe("type input");
+    expect(complaint(() => concentrateFor(null as never))).toBe("type input");
   });
 
   test("takes what JSON left of its input", () => {
@@ -164,7 +148,7 @@ describe("strengthOf and finishedFrom", () => {
     expect(heavy.in("L")).toBeCloseTo(40, 9);
     // 60 kg of active in 100 L of spray; at 0.5 kg/L that is 120 L of concentrate.
     expect(
-      failure(() =>
+      complaint(() =>
         concentrateFor({
           strength: quantity(60, "% w/w", "ai/spray"),
           concentration: quantity(500, "g/L", "ai/product"),
@@ -178,21 +162,25 @@ describe("strengthOf and finishedFrom", () => {
   test("refuse more product than spray", () => {
     const concentration = quantity(50, "% v/v", "ai/product");
     const product = quantity(2, "gal", "product");
-    expect(failure(() => strengthOf({ product, concentration, finished: quantity(1, "gal", "spray") }))).toBe(
-      "infeasible product",
-    );
     expect(
-      failure(() => finishedFrom({ product, concentration, strength: quantity(60, "% v/v", "ai/spray") })),
+      complaint(() => strengthOf({ product, concentration, finished: quantity(1, "gal", "spray") })),
+    ).toBe("infeasible product");
+    expect(
+      complaint(() => finishedFrom({ product, concentration, strength: quantity(60, "% v/v", "ai/spray") })),
     ).toBe("infeasible strength");
     expect(
-      failure(() => strengthOf({ product: quantity(2, "lb", "product"), concentration, finished } as never)),
+      complaint(() =>
+        strengthOf({ product: quantity(2, "lb", "product"), concentration, finished } as never),
+      ),
     ).toBe("unit/mismatch product");
-    expect(failure(() => strengthOf({ concentration, finished } as never))).toBe("missing product");
+    expect(complaint(() => strengthOf({ concentration, finished } as never))).toBe("missing product");
     // strengthOf takes no density: a weight of spray is the wrong measure, not a missing density.
     expect(
-      failure(() => strengthOf({ product, concentration, finished: quantity(100, "lb", "spray") } as never)),
+      complaint(() =>
+        strengthOf({ product, concentration, finished: quantity(100, "lb", "spray") } as never),
+      ),
     ).toBe("unit/mismatch finished");
-    expect(failure(() => strengthOf({ product, concentration } as never))).toBe("missing finished");
+    expect(complaint(() => strengthOf({ product, concentration } as never))).toBe("missing finished");
   });
 });
 
@@ -209,16 +197,16 @@ describe("dilutionAmounts", () => {
   });
 
   test("has no default reading and no impossible parts", () => {
-    expect(failure(() => dilutionAmounts({ parts: 10, finished } as never))).toBe("missing reading");
-    expect(failure(() => dilutionAmounts({ parts: 10, reading: "1:10", finished } as never))).toBe(
+    expect(complaint(() => dilutionAmounts({ parts: 10, finished } as never))).toBe("missing reading");
+    expect(complaint(() => dilutionAmounts({ parts: 10, reading: "1:10", finished } as never))).toBe(
       "type reading",
     );
-    expect(failure(() => dilutionAmounts({ parts: 0.5, reading: "1 in x", finished }))).toBe("range parts");
-    expect(failure(() => dilutionAmounts({ parts: 0, reading: "1 plus x", finished }))).toBe("range parts");
-    expect(failure(() => dilutionAmounts({ parts: Number.NaN, reading: "1 plus x", finished }))).toBe(
+    expect(complaint(() => dilutionAmounts({ parts: 0.5, reading: "1 in x", finished }))).toBe("range parts");
+    expect(complaint(() => dilutionAmounts({ parts: 0, reading: "1 plus x", finished }))).toBe("range parts");
+    expect(complaint(() => dilutionAmounts({ parts: Number.NaN, reading: "1 plus x", finished }))).toBe(
       "not-finite parts",
     );
-    const message = messageOf(() =>
+    const { message } = errorOf(() =>
       dilutionAmounts({ parts: 0, reading: "1:10", product: "wetter" } as never),
     );
     for (const path of ["parts", "reading", "finished", "product"]) expect(message).toContain(`${path}: `);

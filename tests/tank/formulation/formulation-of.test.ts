@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { RatewrightError } from "../../../src/quantity/index.js";
+import type { RatewrightError } from "../../../src/quantity/index.js";
 import {
   codeMeanings,
   formulationOf,
@@ -7,16 +7,7 @@ import {
   isFormulation,
   labelAbbreviations,
 } from "../../../src/tank/index.js";
-
-const errorOf = (run: () => unknown): RatewrightError => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-};
+import { errorOf } from "../../errors.js";
 
 describe("formulationOf", () => {
   test("the monograph's list has 65 codes, and what is mixed with water reads as itself", () => {

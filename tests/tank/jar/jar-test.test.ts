@@ -1,17 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity } from "../../../src/quantity/index.js";
 import { fixedJarAmount, jarCannotShow, jarTest, twoJarReading } from "../../../src/tank/index.js";
-
-const errorOf = (run: () => unknown): RatewrightError => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-};
+import { errorOf } from "../../errors.js";
 
 const jar = quantity(1, "pt", "spray");
 const applicationVolume = quantity(25, "gal/acre", "spray");

@@ -1,19 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity } from "../../../src/quantity/index.js";
 import { calibrationByRefill } from "../../../src/spray/index.js";
 import { loadAmounts, mixToFinish, tankLoads } from "../../../src/tank/index.js";
 import { wholeShares } from "../../../src/tank/load/whole-shares.js";
-
-const errorOf = (run: () => unknown): RatewrightError => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-};
+import { errorOf } from "../../errors.js";
 
 const add = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 const positive = (max: number): fc.Arbitrary<number> => fc.double({ min: 0.01, max, noNaN: true });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity } from "../../../src/quantity/index.js";
 import {
   type Formulation,
   formulations,
@@ -9,16 +9,7 @@ import {
   mixingOrders,
   pairOrder,
 } from "../../../src/tank/index.js";
-
-const errorOf = (run: () => unknown): RatewrightError => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-};
+import { errorOf } from "../../errors.js";
 
 const kinds = Object.keys(formulations) as Formulation[];
 const mix = (...list: readonly (readonly [string, Formulation])[]): MixProduct[] =>

@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { RatewrightError } from "../../../src/quantity/index.js";
 import {
   type Formulation,
   formulations,
@@ -9,16 +8,7 @@ import {
   type MixProduct,
   mixIngredients,
 } from "../../../src/tank/index.js";
-
-const errorOf = (run: () => unknown): RatewrightError => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-};
+import { errorOf } from "../../errors.js";
 
 const codes = (products: readonly MixProduct[], more: object = {}) =>
   incompatibilities({ products, ...more }).findings.map(({ code, severity }) => `${code} ${severity}`);

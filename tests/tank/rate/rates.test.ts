@@ -1,16 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity } from "../../../src/quantity/index.js";
 import { amountFor, impliedAreaRate, labelRate, perVolume } from "../../../src/tank/index.js";
-
-const errorOf = (run: () => unknown): RatewrightError => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-};
+import { errorOf } from "../../errors.js";
 
 const area = quantity(2, "acre");
 const sprayVolume = quantity(100, "gal", "spray");

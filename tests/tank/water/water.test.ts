@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { quantity, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity } from "../../../src/quantity/index.js";
 import {
   alkalineHydrolysis,
   ammoniumSulfateFromHardness,
@@ -12,16 +12,7 @@ import {
   relativeAcidity,
   waterReport,
 } from "../../../src/tank/index.js";
-
-const errorOf = (run: () => unknown): RatewrightError => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
-};
+import { errorOf } from "../../errors.js";
 
 const hard = (value: number, unit: "mg/L" | "grain/gal" | "grain/imp gal" = "mg/L") =>
   quantity(value, unit, "hardness as CaCO3");

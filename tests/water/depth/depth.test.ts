@@ -19,19 +19,8 @@ import {
   zonePrecipitation,
 } from "../../../src/water/index.js";
 import { isMetric } from "../../../src/water/read.js";
-import {
-  close,
-  complaints,
-  gpm,
-  inch,
-  inPerHour,
-  min,
-  mm,
-  mmPerHour,
-  percent,
-  problemsOf,
-  untyped,
-} from "../helpers.js";
+import { complaints, problemsOf } from "../../errors.js";
+import { close, gpm, inch, inPerHour, min, mm, mmPerHour, percent, untyped } from "../helpers.js";
 
 const size = fc.double({ min: 1e-3, max: 1e4, noNaN: true });
 const ft2 = (value: number) => quantity(value, "ft2");

@@ -8,7 +8,8 @@ import {
   timeToRunoff,
   wateringWeek,
 } from "../../../src/water/index.js";
-import { close, complaints, inch, inPerHour, min, mm, mmPerHour, percent, untyped } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { close, inch, inPerHour, min, mm, mmPerHour, percent, untyped } from "../helpers.js";
 
 const soils: readonly IntakeSoil[] = [
   "clay",

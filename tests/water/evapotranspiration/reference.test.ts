@@ -30,7 +30,8 @@ import {
   vaporPressureSlopeKPaPerC,
 } from "../../../src/water/index.js";
 import { dayLength, windAtHeight } from "../../../src/weather/index.js";
-import { celsius, close, complaints, percent, untyped } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { celsius, close, percent, untyped } from "../helpers.js";
 
 const deg = (value: number) => quantity(value, "deg");
 const m = (value: number) => quantity(value, "m");

@@ -15,7 +15,8 @@ import {
   waterHolding,
   waterStress,
 } from "../../../src/water/index.js";
-import { close, complaints, inch, mm, percent, untyped } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { close, inch, mm, percent, untyped } from "../helpers.js";
 
 const series = (values: readonly (number | null)[], start: CivilDate = "2026-06-01", unit = "mm") =>
   dailySeries({ start, unit, what: "water", source: "test", values: [...values] });

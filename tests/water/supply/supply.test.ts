@@ -11,7 +11,8 @@ import {
   pressureOfHeight,
   supplyPressure,
 } from "../../../src/water/index.js";
-import { close, complaints, gpm, inch, untyped } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { close, gpm, inch, untyped } from "../helpers.js";
 
 const psi = (value: number) => quantity(value, "psi");
 const ft = (value: number) => quantity(value, "ft");

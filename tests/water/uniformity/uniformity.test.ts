@@ -8,7 +8,8 @@ import {
   distributionUniformity,
   schedulingCoefficient,
 } from "../../../src/water/index.js";
-import { close, complaints, inch, min, mm, mmPerHour, percent, untyped } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { close, inch, min, mm, mmPerHour, percent, untyped } from "../helpers.js";
 
 const cans = fc.array(fc.double({ min: 0.01, max: 100, noNaN: true }), { minLength: 4, maxLength: 40 });
 

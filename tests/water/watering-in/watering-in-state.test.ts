@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { dailySeries } from "../../../src/calendar/index.js";
 import { quantity } from "../../../src/quantity/index.js";
 import { wateringInState } from "../../../src/water/index.js";
-import { complaints } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 describe("watering-in by a daily series of rain", () => {
   test("a day without a figure counts as dry and is named; rain of the day itself does not count", () => {

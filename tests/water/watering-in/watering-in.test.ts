@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import { addHours, type Instant } from "../../../src/calendar/index.js";
 import { quantity } from "../../../src/quantity/index.js";
 import { type WaterEvent, wateringIn, wateringInRule } from "../../../src/water/index.js";
-import { close, complaints, inch, inPerHour, mm, untyped } from "../helpers.js";
+import { complaints } from "../../errors.js";
+import { close, inch, inPerHour, mm, untyped } from "../helpers.js";
 
 const end: Instant = "2026-06-03T09:00-05:00";
 const hours = (value: number) => quantity(value, "h");

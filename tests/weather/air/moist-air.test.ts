@@ -9,7 +9,7 @@ import {
   leafWetness,
   quantity,
 } from "../../../src/index.js";
-import { problems } from "../../interval/problems.js";
+import { complaints } from "../../errors.js";
 
 const c = (value: number) => quantity(value, "°C");
 const f = (value: number) => quantity(value, "°F");
@@ -50,15 +50,15 @@ describe("dewPoint", () => {
 
   it("refuses air that cannot be", () => {
     const call = dewPoint as (input: unknown) => unknown;
-    expect(problems(() => call({ temperature: c(70), humidity: percent(0) }))).toEqual([
+    expect(complaints(() => call({ temperature: c(70), humidity: percent(0) }))).toEqual([
       "range temperature",
       "range humidity",
     ]);
-    expect(problems(() => call({ temperature: c(20), humidity: quantity(80, "1") }))).toEqual([
+    expect(complaints(() => call({ temperature: c(20), humidity: quantity(80, "1") }))).toEqual([
       "range humidity",
     ]);
-    expect(problems(() => call({}))).toEqual(["missing temperature", "missing humidity"]);
-    expect(problems(() => humidityFromDewPoint({ temperature: c(10), dewPoint: c(11) }))).toEqual([
+    expect(complaints(() => call({}))).toEqual(["missing temperature", "missing humidity"]);
+    expect(complaints(() => humidityFromDewPoint({ temperature: c(10), dewPoint: c(11) }))).toEqual([
       "conflict dewPoint",
     ]);
   });
@@ -154,23 +154,23 @@ describe("leafWetness", () => {
 
   it("names each problem with its place", () => {
     const call = leafWetness as (input: unknown) => unknown;
-    expect(problems(() => call({ humidity: { unit: "%", values: [80, 101] } }))).toEqual([
+    expect(complaints(() => call({ humidity: { unit: "%", values: [80, 101] } }))).toEqual([
       "range humidity.values[1]",
     ]);
-    expect(problems(() => call({ humidity: { unit: "mm", values: [80] } }))).toEqual([
+    expect(complaints(() => call({ humidity: { unit: "mm", values: [80] } }))).toEqual([
       "unit/mismatch humidity.unit",
     ]);
-    expect(problems(() => call({ humidity: { unit: "%", values: [80, "x"] } }))).toEqual([
+    expect(complaints(() => call({ humidity: { unit: "%", values: [80, "x"] } }))).toEqual([
       "not-finite humidity.values[1]",
     ]);
-    expect(problems(() => call({ humidity, rain: { unit: "mm", values: [0] } }))).toEqual([
+    expect(complaints(() => call({ humidity, rain: { unit: "mm", values: [0] } }))).toEqual([
       "conflict rain.values",
     ]);
-    expect(problems(() => call({ humidity, depressionAtOrBelow: quantity(2, "°C diff") }))).toEqual([
+    expect(complaints(() => call({ humidity, depressionAtOrBelow: quantity(2, "°C diff") }))).toEqual([
       "missing temperature",
     ]);
     expect(
-      problems(() =>
+      complaints(() =>
         call({ humidity, humidityAtOrAbove: percent(90), depressionAtOrBelow: quantity(2, "°C diff") }),
       ),
     ).toEqual(["conflict depressionAtOrBelow"]);
@@ -222,9 +222,9 @@ describe("inversionReading", () => {
   });
 
   it("refuses thermometers that hang the wrong way round", () => {
-    expect(problems(() => inversionReading({ lower: at(15, 3), upper: at(16, 1) }))).toEqual([
+    expect(complaints(() => inversionReading({ lower: at(15, 3), upper: at(16, 1) }))).toEqual([
       "conflict upper.height",
     ]);
-    expect(problems(() => inversionReading({ lower: at(15, 3) } as never))).toEqual(["missing upper"]);
+    expect(complaints(() => inversionReading({ lower: at(15, 3) } as never))).toEqual(["missing upper"]);
   });
 });

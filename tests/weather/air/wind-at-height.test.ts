@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { quantity, windAtHeight, windReading, windReadingAt } from "../../../src/index.js";
-import { problems } from "../../interval/problems.js";
+import { complaints } from "../../errors.js";
 
 const m = (value: number) => quantity(value, "m");
 const height = fc.double({ min: 0.3, max: 30, noNaN: true });
@@ -51,17 +51,17 @@ describe("windAtHeight", () => {
 
   it("tells every problem at once", () => {
     const call = windAtHeight as (input: unknown) => unknown;
-    expect(problems(() => call({ wind: quantity(-1, "m/s"), from: m(0.1), to: m(200) }))).toEqual([
+    expect(complaints(() => call({ wind: quantity(-1, "m/s"), from: m(0.1), to: m(200) }))).toEqual([
       "range wind",
       "range from",
       "range to",
     ]);
-    expect(problems(() => call({ wind: m(3) }))).toEqual([
+    expect(complaints(() => call({ wind: m(3) }))).toEqual([
       "unit/mismatch wind",
       "missing from",
       "missing to",
     ]);
-    expect(problems(() => call({ wind: quantity(1, "m/s"), form: m(10), to: m(2) }))).toEqual([
+    expect(complaints(() => call({ wind: quantity(1, "m/s"), form: m(10), to: m(2) }))).toEqual([
       "type input.form",
     ]);
   });
@@ -77,6 +77,6 @@ describe("windReading", () => {
   });
 
   it("does not take a wind without its height", () => {
-    expect(problems(() => windReading({ speed: quantity(5, "m/s") } as never))).toEqual(["missing height"]);
+    expect(complaints(() => windReading({ speed: quantity(5, "m/s") } as never))).toEqual(["missing height"]);
   });
 });

@@ -14,7 +14,7 @@ import {
   quantity,
   runningMean,
 } from "../../../src/index.js";
-import { problems } from "../../interval/problems.js";
+import { complaints } from "../../errors.js";
 
 const series = (values: readonly (number | null)[], start: CivilDate = "2026-04-01", unit = "°F") =>
   dailySeries({ start, unit, what: "soil at 1 in", source: "probe", values });
@@ -53,15 +53,15 @@ describe("runningMean", () => {
   });
 
   it("refuses a window that may be empty, and a part of a day", () => {
-    expect(problems(() => runningMean({ series: series([50]), days: 3, missing: 3 }))).toEqual([
+    expect(complaints(() => runningMean({ series: series([50]), days: 3, missing: 3 }))).toEqual([
       "conflict missing",
     ]);
-    expect(problems(() => runningMean({ series: series([50]), days: 2.5 }))).toEqual(["range days"]);
-    expect(problems(() => runningMean({ series: { type: "daily-temperatures" }, days: 2 } as never))).toEqual(
-      ["type series"],
-    );
+    expect(complaints(() => runningMean({ series: series([50]), days: 2.5 }))).toEqual(["range days"]);
     expect(
-      problems(() => runningMean({ series: { ...series([50]), values: ["x"] }, days: 2 } as never)),
+      complaints(() => runningMean({ series: { type: "daily-temperatures" }, days: 2 } as never)),
+    ).toEqual(["type series"]);
+    expect(
+      complaints(() => runningMean({ series: { ...series([50]), values: ["x"] }, days: 2 } as never)),
     ).toEqual(["not-finite series.values[0]"]);
   });
 });
@@ -77,10 +77,10 @@ describe("dailyMeans", () => {
       max: [10, 12, null],
     });
     expect(dailyMeans(days)).toMatchObject({ unit: "°C", values: [7, null, null] });
-    expect(problems(() => dailyMeans({ ...days, type: "daily-series" } as never))).toEqual([
+    expect(complaints(() => dailyMeans({ ...days, type: "daily-series" } as never))).toEqual([
       "type temperatures",
     ]);
-    expect(problems(() => dailyMeans(series([1]) as never))).toEqual([
+    expect(complaints(() => dailyMeans(series([1]) as never))).toEqual([
       "type temperatures.what",
       "type temperatures.values",
     ]);
@@ -102,14 +102,14 @@ describe("joinedDays", () => {
   });
 
   it("needs one of them, of one dimension", () => {
-    expect(problems(() => joinedDays({ what: "x" }))).toEqual(["missing observed"]);
+    expect(complaints(() => joinedDays({ what: "x" }))).toEqual(["missing observed"]);
     expect(
-      problems(() =>
+      complaints(() =>
         joinedDays({ observed: series([1]), normal: series([1], "2026-04-01", "mm"), what: "x" }),
       ),
     ).toEqual(["unit/mismatch normal.unit"]);
     expect(
-      problems(() => joinedDays({ observed: series([1]), normal: series([1], "1900-01-01"), what: "x" })),
+      complaints(() => joinedDays({ observed: series([1]), normal: series([1], "1900-01-01"), what: "x" })),
     ).toEqual(["range observed"]);
   });
 });
@@ -167,11 +167,11 @@ describe("dayRuns", () => {
   });
 
   it("refuses a threshold of another dimension, and joined days that do not fit", () => {
-    expect(problems(() => dayRuns({ series: series([60]), threshold: quantity(3, "mm"), days: 1 }))).toEqual([
-      "unit/mismatch threshold",
-    ]);
+    expect(
+      complaints(() => dayRuns({ series: series([60]), threshold: quantity(3, "mm"), days: 1 })),
+    ).toEqual(["unit/mismatch threshold"]);
     const bad = { type: "joined-days", version: 1, series: series([60]), basis: [] };
-    expect(problems(() => dayRuns({ series: bad as never, threshold: f(3), days: 1 }))).toEqual([
+    expect(complaints(() => dayRuns({ series: bad as never, threshold: f(3), days: 1 }))).toEqual([
       "conflict series.basis",
     ]);
   });
@@ -275,23 +275,23 @@ describe("frostDates", () => {
   });
 
   it("names what does not fit", () => {
-    expect(problems(() => frostDates({ minima: series([1], "2026-04-01", "mm") }))).toEqual([
+    expect(complaints(() => frostDates({ minima: series([1], "2026-04-01", "mm") }))).toEqual([
       "unit/mismatch minima.unit",
     ]);
     expect(
-      problems(() => frostDates({ minima: series([1]), percents: [0], divide: "2-2" as never })),
+      complaints(() => frostDates({ minima: series([1]), percents: [0], divide: "2-2" as never })),
     ).toEqual(["range percents[0]", "date divide"]);
     const dates = frostDates({ minima: series([1]) });
     const broken = { ...dates, winters: [{ from: "2000-07-24", lastFrost: "soon", lastState: "frost" }] };
-    expect(problems(() => frostChance({ dates: broken as never, date: "04-01", side: "after" }))).toEqual([
+    expect(complaints(() => frostChance({ dates: broken as never, date: "04-01", side: "after" }))).toEqual([
       "date dates.winters[0].lastFrost",
     ]);
     expect(
-      problems(() =>
+      complaints(() =>
         frostChance({ dates: { ...dates, winters: [null] } as never, date: "04-01", side: "after" }),
       ),
     ).toEqual(["type dates.winters[0]"]);
-    expect(problems(() => frostChance({ dates, date: "04-01", side: "after" }))).toEqual([
+    expect(complaints(() => frostChance({ dates, date: "04-01", side: "after" }))).toEqual([
       "missing dates.winters",
     ]);
   });

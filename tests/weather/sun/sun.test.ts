@@ -11,7 +11,7 @@ import {
   sprayWindow,
   sunTimes,
 } from "../../../src/index.js";
-import { problems } from "../../interval/problems.js";
+import { complaints } from "../../errors.js";
 
 const deg = (value: number) => quantity(value, "deg");
 const dates = fc.integer({ min: 0, max: 21_900 }).map((day) => addDays("1990-01-01", day));
@@ -104,10 +104,10 @@ describe("sunTimes", () => {
   it("refuses a longitude with the wrong sign, and tells every problem", () => {
     const call = sunTimes as (input: unknown) => unknown;
     expect(
-      problems(() => call({ latitude: deg(45), longitude: deg(93), date: "2026-05-01", offset: "-05:00" })),
+      complaints(() => call({ latitude: deg(45), longitude: deg(93), date: "2026-05-01", offset: "-05:00" })),
     ).toEqual(["conflict longitude"]);
     expect(
-      problems(() =>
+      complaints(() =>
         call({ latitude: deg(95), longitude: quantity(3, "m"), date: "2026-02-30", offset: "EST" }),
       ),
     ).toEqual(["range latitude", "unit/mismatch longitude", "date date", "type offset"]);
@@ -158,13 +158,17 @@ describe("light", () => {
   });
 
   it("refuses part of a day, light brighter than the sun, and radiation of a week", () => {
-    expect(problems(() => dailyLightIntegral({ ppfdMicromol: [100, 200] }))).toEqual(["range ppfdMicromol"]);
+    expect(complaints(() => dailyLightIntegral({ ppfdMicromol: [100, 200] }))).toEqual([
+      "range ppfdMicromol",
+    ]);
     const bright = Array.from({ length: 24 }, (_, i) => (i === 12 ? 20_000 : 0));
-    expect(problems(() => dailyLightIntegral({ ppfdMicromol: bright }))).toEqual(["range ppfdMicromol[12]"]);
-    expect(problems(() => dailyLightIntegral({ ppfdMicromol: Array(24).fill(null) }))).toEqual([
+    expect(complaints(() => dailyLightIntegral({ ppfdMicromol: bright }))).toEqual([
+      "range ppfdMicromol[12]",
+    ]);
+    expect(complaints(() => dailyLightIntegral({ ppfdMicromol: Array(24).fill(null) }))).toEqual([
       "missing ppfdMicromol",
     ]);
-    expect(problems(() => lightFromRadiation({ radiation: quantity(140, "MJ/m2") }))).toEqual([
+    expect(complaints(() => lightFromRadiation({ radiation: quantity(140, "MJ/m2") }))).toEqual([
       "range radiation",
     ]);
   });
