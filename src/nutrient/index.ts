@@ -9,10 +9,17 @@ export {
   type Elements,
   elementOf,
   inForm,
+  type NitrogenForm,
   type NutrientDimension,
+  nitrogenOf,
   type Oxides,
   oxideOf,
 } from "./label/in-form.js";
+export {
+  type LiquidFertilizer,
+  type LiquidFertilizerInput,
+  liquidFertilizer,
+} from "./label/liquid-fertilizer.js";
 export {
   coatedNitrogenSource,
   type NitrogenBreakdown,
@@ -21,7 +28,8 @@ export {
   nitrogenBreakdown,
   productNitrogen,
 } from "./label/nitrogen-breakdown.js";
-export { isNutrient, nutrients } from "./label/nutrient.js";
+export { isNutrient, nutrients, type StatedBy } from "./label/nutrient.js";
+export type { NutrientsPerVolume } from "./label/per-volume.js";
 export {
   type ReleaseClass,
   type ReleaseScheme,
@@ -38,7 +46,12 @@ export {
   highestProductRate,
   slowShareNeeded,
 } from "./rate/highest-product-rate.js";
-export { type NutrientsSupplied, nutrientsSupplied } from "./rate/nutrients-supplied.js";
+export {
+  type NutrientsSupplied,
+  nutrientsSupplied,
+  type ProductDimension,
+  type WeighedDimension,
+} from "./rate/nutrients-supplied.js";
 export { productMass } from "./rate/product-mass.js";
 export { productRate } from "./rate/product-rate.js";
 export {
@@ -99,7 +112,6 @@ export {
 export {
   analysisByWeight,
   liquidProductRate,
-  type NutrientsPerVolume,
   nutrientPerVolume,
   volumeOfLiquid,
   weightOfLiquid,

@@ -33,9 +33,8 @@ const parts: ReadonlySet<string> = new Set([
   "releaseClass",
   "signalWord",
   "uniformityLimit",
-  // an amount that is no quantity, and amounts by nutrient
+  // an amount that is no quantity
   "fixedJarAmount",
-  "nutrientsSupplied",
 ]);
 
 describe("the records that functions give", () => {

@@ -7,6 +7,7 @@ import {
   inventoryShrink,
   type LiquidMaterialId,
   liquidDensity,
+  liquidFertilizer,
   liquidMaterials,
   liquidProductRate,
   money,
@@ -278,6 +279,36 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
       });
       const s = nutrientsSupplied(weightOfLiquid(quantity(40, "L/ha", "product:p"), product), product);
       return [s.N, s.P2O5, s.K2O].map((q) => q?.in("kg/ha") ?? missing);
+    },
+  },
+  {
+    entry: "fert-039",
+    formulas: ["liquidFertilizer", "nutrientsSupplied", "liquidProductRate"],
+    source: {
+      title: "NPK input guidance",
+      publisher: "UK turf fertilizer maker's technical page",
+      where: "liquid example",
+    },
+    reached: "read",
+    given: "18-9-9 % w/v at 40 L/ha, without a density; and the rate for the printed 7.2 kg N/ha",
+    answers: [
+      { of: "kg N/ha", printed: 7.2, to: 0.1 },
+      { of: "kg P2O5/ha", printed: 3.6, to: 0.1 },
+      { of: "kg K2O/ha", printed: 3.6, to: 0.1 },
+      { of: "L/ha", printed: 40, to: 1 },
+    ],
+    compute: () => {
+      const product = liquidFertilizer({
+        id: "p",
+        perVolume: {
+          N: quantity(18, "% w/v", "N"),
+          P2O5: quantity(9, "% w/v", "P2O5"),
+          K2O: quantity(9, "% w/v", "K2O"),
+        },
+      });
+      const s = nutrientsSupplied(quantity(40, "L/ha", "product:p"), product);
+      const back = liquidProductRate(quantity(7.2, "kg/ha", "N"), product);
+      return [...[s.N, s.P2O5, s.K2O].map((q) => q.in("kg/ha")), back.in("L/ha")];
     },
   },
   {

@@ -10,6 +10,7 @@ import {
   irrigationLoad,
   irrigationWithLeaching,
   leachingRequirement,
+  nitrogenOf,
   quantity,
   residualSodiumCarbonate,
   sodiumAdsorptionRatio,
@@ -273,7 +274,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "soil-046",
-    formulas: ["irrigationLoad", "inForm"],
+    formulas: ["irrigationLoad", "inForm", "nitrogenOf"],
     source: {
       title: "Nitrogen in irrigation water",
       publisher: "University of California Solution Center for Nutrient Management",
@@ -283,9 +284,14 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
     given: "45 ppm NO3; the printed 10 ppm NO3-N, an acre-foot",
     answers: [
       { of: "ppm NO3-N", printed: 10, to: 1 },
+      { of: "ppm N, of the ion", printed: 10, to: 1 },
       { of: "lb N/acre-ft", printed: 27, to: 1 },
     ],
-    compute: () => [inForm(quantity(45, "mg/L", "NO3"), "NO3-N").in("mg/L"), nitrogenLoad(10)],
+    compute: () => [
+      inForm(quantity(45, "mg/L", "NO3"), "NO3-N").in("mg/L"),
+      nitrogenOf(quantity(45, "mg/L", "NO3")).in("mg/L"),
+      nitrogenLoad(10),
+    ],
   },
   {
     entry: "soil-103",

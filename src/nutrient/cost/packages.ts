@@ -2,6 +2,7 @@ import { wholeUnitsFor } from "../../numeric/index.js";
 import {
   allOf,
   expectAmount,
+  expectOneOf,
   expectQuantity,
   expectRecord,
   fail,
@@ -9,12 +10,14 @@ import {
   numberIn,
   perOf,
   Quantity,
+  quantityOf,
+  timesOf,
 } from "../../quantity/index.js";
 import { expectShortText } from "../label/expect-source.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 
 /** What {@link packagesFor} needs to know of a product: any record with an id and a package will do. */
-export type Packaged<Id extends string = string> = Pick<Fertilizer<Id>, "id" | "package">;
+export type Packaged<Id extends string = string> = Pick<Fertilizer<Id>, "id" | "package" | "density">;
 
 /** How many packages to open, and what stays in the last one. */
 export interface Packages<D extends string, Id extends string> {
@@ -35,11 +38,13 @@ export interface Packages<D extends string, Id extends string> {
  * 792 bags stay 792.
  *
  * - `M` product needed, mass, or volume for a product sold by volume; zero or more
- * - `B` what one package holds, in the same dimension
+ * - `B` what one package holds, in the same dimension; where the one is by weight and the other by volume, through the
+ *   density of the product, and total and remainder are told as the need is
  *
  * @param need - of this very product
  * @throws RatewrightError `missing` where the product states no package; `unit/mismatch` where the
- *   package is by volume and the need by weight; `substance/mismatch`, `range`
+ *   package is by volume and the need by weight, or the other way round, and the product states no density, or the
+ *   need is a rate; `substance/mismatch`, `range`
  *
  * Source: 142 bags of 50 lb for 45 acres at 3.6 lb per 1000 ft2 (Turfgrass mathematics review, Virginia
  * certified turfgrass professional program). A county bulletin rounds 7.14 bags to 7 and falls short.
@@ -57,24 +62,44 @@ export const packagesFor = <D extends "mass" | "volume", Id extends string>(
   need: Quantity<D, `product:${Id}`>,
   product: Packaged<Id>,
 ): Packages<D, Id> => {
-  const { id, size } = packageOf<D, Id>(product);
+  const { id, size, density } = packageOf<"mass" | "volume", Id>(product);
   const of = `product:${id}` as const;
-  const given = expectAmount(need, { dimensions: ["mass", "volume"], of, bound: "non-negative" }, "need");
-  if (given.dimension !== size.dimension) {
-    const way = size.dimension === "volume" ? "volumeOfLiquid" : "weightOfLiquid";
-    fail("unit/mismatch", "need", need, `a ${size.dimension}, as the package has; ${way}(...) makes one`);
-  }
-  const wanted = expectQuantity(given, { dimension: size.dimension, of }, "need");
-  const [amount, each] = [numberIn(wanted, size.unit), size.value];
-  const count = wholeUnitsFor(amount, each);
-  const rest = Math.max(0, count * each - amount);
+  const given = expectNeed<D>(need, of);
+  // In the unit of the package where the two are alike, else in the unit of the package times or per the density.
+  const each = given.dimension === size.dimension ? size : throughDensity(size, density, given);
+  const [amount, held] = [numberIn(given, each.unit), each.value];
+  const count = wholeUnitsFor(amount, held);
+  const rest = Math.max(0, count * held - amount);
   return {
     type: "packages",
     version: 1,
     count,
-    total: new Quantity(count * each, size.unit, of, size.dimension),
-    leftOver: new Quantity(rest, size.unit, of, size.dimension),
+    total: new Quantity(count * held, each.unit, of, given.dimension),
+    leftOver: new Quantity(rest, each.unit, of, given.dimension),
   };
+};
+
+/** An amount of this very product; of a rate the way to an amount is named. */
+const expectNeed = <D extends "mass" | "volume">(need: unknown, of: string): Quantity<D, string> => {
+  const dimensions = ["mass", "volume", "mass/area", "volume/area"] as const;
+  const given = expectAmount(need, { dimensions, of, bound: "non-negative" }, "need");
+  return given.dimension === "mass" || given.dimension === "volume"
+    ? expectQuantity(given, { dimension: given.dimension as D }, "need")
+    : fail("unit/mismatch", "need", given, "an amount; rate.times(area) makes one of a rate");
+};
+
+/** What a package holds by weight where it is sold by volume, and the other way round. */
+const throughDensity = (
+  size: { readonly value: number; readonly unit: string; readonly dimension: string },
+  density: Quantity<"mass/volume", "none"> | undefined,
+  need: { readonly dimension: string },
+): Quantity<string, string> => {
+  const held = quantityOf(size.value, size.unit, "none", "product.package");
+  if (density === undefined) {
+    const way = "a density of the product would make one of the other";
+    return fail("unit/mismatch", "need", need, `a ${size.dimension}, as the package has; ${way}`);
+  }
+  return size.dimension === "volume" ? timesOf(held, density) : perOf(held, density);
 };
 
 /**
@@ -141,7 +166,9 @@ export const packageCoverage = <Id extends string>(
  * What one package holds, as an amount of its product: so that what one bag brings can be asked for.
  *
  * @param product - any record with an id and a package
- * @throws RatewrightError `missing` where the product states no package; `type`, `unit/mismatch`, `range`
+ * @param kind - `"mass"` where it is left out; `"volume"` for a product sold by volume
+ * @throws RatewrightError `missing` where the product states no package; `unit/mismatch` where the package is of the other
+ *   kind; `type`, `range`
  *
  * Source: a 60 lb bag of 30-4-4 holds 18 lb of N (University of Minnesota Extension, "Getting what you paid for").
  *
@@ -149,22 +176,33 @@ export const packageCoverage = <Id extends string>(
  * ```ts
  * import { fertilizer, nutrientsSupplied, packageContents, quantity } from "ratewright";
  * const feed = fertilizer({ id: "feed-a", analysis: "24-0-11", package: quantity(50, "lb") });
- * const bag = packageContents<"mass", "feed-a">(feed);
- * nutrientsSupplied(bag, feed).N?.in("lb"); // => 12
- * nutrientsSupplied(bag.per(quantity(12_000, "ft2")), feed).N?.in("lb/1000 ft2"); // => 1
+ * const bag = packageContents(feed);
+ * nutrientsSupplied(bag, feed).N.in("lb"); // => 12
+ * nutrientsSupplied(bag.per(quantity(12_000, "ft2")), feed).N.in("lb/1000 ft2"); // => 1
+ * packageContents(feed, "volume"); // => throws unit/mismatch
  * ```
  */
-export const packageContents = <D extends "mass" | "volume" = "mass", Id extends string = string>(
+export const packageContents = <const D extends "mass" | "volume" = "mass", Id extends string = string>(
   product: Packaged<Id>,
+  kind?: D,
 ): Quantity<D, `product:${Id}`> => {
+  const wanted = kind === undefined ? "mass" : expectOneOf(kind, ["mass", "volume"], "kind");
   const { id, size } = packageOf<D, Id>(product);
+  if (size.dimension !== wanted) {
+    const way = wanted === "mass" ? '; packageContents(product, "volume") gives what it holds' : "";
+    fail("unit/mismatch", "product.package", size, `a package by ${wanted}${way}`);
+  }
   return new Quantity(size.value, size.unit, `product:${id}`, size.dimension);
 };
 
 /** The id of a product and what one package holds. The caller's `D` is the kind of package that it counts on. */
 const packageOf = <D extends "mass" | "volume", Id extends string>(
   product: Packaged<Id>,
-): { readonly id: Id; readonly size: Quantity<D, "none"> } => {
+): {
+  readonly id: Id;
+  readonly size: Quantity<D, "none">;
+  readonly density: Quantity<"mass/volume", "none"> | undefined;
+} => {
   const given = expectRecord(product, "product");
   return allOf({
     id: () => {
@@ -184,5 +222,13 @@ const packageOf = <D extends "mass" | "volume", Id extends string>(
       );
       return new Quantity<D, "none">(held.value, held.unit, "none", held.dimension);
     },
+    density: () =>
+      given.density === undefined
+        ? undefined
+        : expectQuantity(
+            given.density,
+            { dimension: "mass/volume", of: "none", bound: "positive" },
+            "product.density",
+          ),
   });
 };

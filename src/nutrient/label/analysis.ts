@@ -11,7 +11,7 @@ import {
 import { expectPath } from "./expect-source.js";
 import { formFactor } from "./forms.js";
 import { readGrade } from "./grade.js";
-import { type Analysis, isNutrient, type Nutrient } from "./nutrient.js";
+import { type Analysis, isNutrient, labelByVolume, type Nutrient, type StatedBy } from "./nutrient.js";
 import { oxideFactor } from "./oxide-factor.js";
 
 export type { Analysis, Nutrient } from "./nutrient.js";
@@ -44,16 +44,22 @@ const decimals = [".", ","] as const;
  * analysis("24-x-11"); // => throws text
  * ```
  */
-export const analysis = (
-  input: string | Analysis,
-  basis:
-    | "oxide"
-    | "element"
-    | { readonly basis?: "oxide" | "element"; readonly decimal?: DecimalSign } = "oxide",
+export const analysis = <const G extends string | Analysis, const B extends "oxide" | "element" = "oxide">(
+  input: G,
+  basis: B | { readonly basis?: B; readonly decimal?: DecimalSign } = "oxide" as B,
   path = "analysis",
+): Analysis<StatedBy<G, B>> =>
+  // What the type of a grade states is what its text is read to state.
+  readAnalysis(input, basis, path) as Analysis<StatedBy<G, B>>;
+
+const readAnalysis = (
+  input: string | Analysis,
+  basis: "oxide" | "element" | { readonly basis?: "oxide" | "element"; readonly decimal?: DecimalSign },
+  path: string,
 ): Analysis => {
   expectPath(path);
   if (typeof input !== "string") {
+    refuseBareNutrients(input, path);
     const given = expectFields(
       input,
       ["type", "version", "basis", "percent", "traceElements"],
@@ -73,6 +79,14 @@ export const analysis = (
   };
   const { percent, traceElements } = readGrade(input, reading, path);
   return checked(reading.basis, percent, traceElements, path);
+};
+
+/** `{ N: 24 }` without its percent, or `{ N: quantity(3, "lb/gal", "N") }`: the form that is read is named. */
+const refuseBareNutrients = (input: unknown, path: string): void => {
+  const [key, value] = Object.entries(Object(input)).find(([name]) => isNutrient(name)) ?? [];
+  if (key === undefined) return;
+  const way = typeof value === "number" ? `{ basis: "oxide", percent: { ${key}: ${value} } }` : labelByVolume;
+  fail("type", `${path}.${key}`, value, `a grade such as "24-0-11", or { basis, percent }; ${way}`);
 };
 
 /** Far more than any label states: a record with more fields is none. */

@@ -7,7 +7,11 @@ export const expectFertilizer = <Id extends string>(
   path: string,
 ): Fertilizer<Id> => {
   if (isRead(product)) return product;
-  if (product?.type !== "fertilizer") return fail("type", path, product, "a record made by fertilizer(...)");
+  if (product?.type !== "fertilizer") {
+    const byVolume = (product as { readonly type?: unknown } | undefined)?.type === "liquid-fertilizer";
+    const way = "; with a density, analysisByWeight({ perVolume, density }) makes the analysis of one";
+    return fail("type", path, product, `a record made by fertilizer(...)${byVolume ? way : ""}`);
+  }
   return fertilizer(product, path);
 };
 

@@ -11,12 +11,13 @@ import {
   likeQuantity,
   type Quantity,
 } from "../../quantity/index.js";
-import { type Analysis, analysis, percentOf } from "./analysis.js";
+import { type Analysis, analysis, type Nutrient, percentOf } from "./analysis.js";
 import { expectPath, expectShortText } from "./expect-source.js";
 import { type NitrogenGuarantee, nitrogenBreakdown } from "./nitrogen-breakdown.js";
+import { labelByVolume, type StatedBy } from "./nutrient.js";
 
 /** A fertilizer product: what its label states. Plain data; its quantities become JSON and come back. */
-export interface Fertilizer<Id extends string = string> {
+export interface Fertilizer<Id extends string = string, Stated extends Nutrient = never> {
   readonly type: "fertilizer";
   readonly version: 1;
   /** Tags every amount of this product, so that two products are never mixed up. */
@@ -24,7 +25,7 @@ export interface Fertilizer<Id extends string = string> {
   readonly name?: string;
   /** A liquid is weighed only through its density. */
   readonly form: "dry" | "liquid";
-  readonly analysis: Analysis;
+  readonly analysis: Analysis<Stated>;
   /** The guaranteed breakdown of nitrogen, percent of PRODUCT. */
   readonly nitrogen?: NitrogenGuarantee;
   /**
@@ -39,14 +40,18 @@ export interface Fertilizer<Id extends string = string> {
 }
 
 /** What {@link fertilizer} is told: the label, with the analysis as text or as a record. */
-export interface FertilizerInput<Id extends string = string> {
+export interface FertilizerInput<
+  Id extends string = string,
+  G extends string | Analysis = string | Analysis,
+  B extends "oxide" | "element" = "oxide" | "element",
+> {
   readonly id: Id;
   readonly name?: string;
   /** `"dry"` where it is left out. */
   readonly form?: "dry" | "liquid";
-  readonly analysis: string | Analysis;
+  readonly analysis: G;
   /** How a grade in text is read; oxides where it is left out, as on United States labels. */
-  readonly basis?: "oxide" | "element";
+  readonly basis?: B;
   /** The sign before the decimals of a grade in text: `","` reads `24,5-0-11`. A point where it is left out. */
   readonly decimal?: DecimalSign;
   /** The label's breakdown of nitrogen; slow nitrogen is derived from it. */
@@ -83,11 +88,16 @@ export interface FertilizerInput<Id extends string = string> {
  * feed.form; // => "dry"
  * ```
  */
-export const fertilizer = <const Id extends string>(
-  input: FertilizerInput<Id>,
+export const fertilizer = <
+  const Id extends string,
+  const G extends string | Analysis = string | Analysis,
+  const B extends "oxide" | "element" = "oxide",
+>(
+  input: FertilizerInput<Id, G, B>,
   path = "fertilizer",
-): Fertilizer<Id> => {
+): Fertilizer<Id, StatedBy<G, B>> => {
   expectPath(path);
+  refusePerVolume(input, path);
   expectFields(input, fields, path, "a fertilizer record: { id, analysis }");
   const { slowNitrogen, density, name } = input;
   const read = allOf({
@@ -121,13 +131,14 @@ export const fertilizer = <const Id extends string>(
   });
   const { nitrogen, slow } = readNitrogen(input.nitrogen, read.slow, percentOf(read.analysis, "N"), path);
   refuseDryVolume(read.form, input, read.held.package, path);
-  const made: Fertilizer<Id> = frozen({
+  const made: Fertilizer<Id, StatedBy<G, B>> = frozen({
     type: "fertilizer",
     version: 1,
     id: read.id,
     ...read.name,
     form: read.form,
-    analysis: read.analysis,
+    // What the type of the grade states is what its text was read to state.
+    analysis: read.analysis as Analysis<StatedBy<G, B>>,
     ...nitrogen,
     ...slow,
     ...read.density,
@@ -162,6 +173,14 @@ const fields = [
 ] as const;
 const longestId = 200;
 
+/** A label by volume is another record: its way is named. */
+const refusePerVolume = (input: unknown, path: string): void => {
+  const { perVolume }: { readonly perVolume?: unknown } = Object(input);
+  if (perVolume !== undefined) {
+    fail("conflict", `${path}.perVolume`, perVolume, `a grade in percent by weight; ${labelByVolume}`);
+  }
+};
+
 const ownQuantity = <D extends string, S extends string>(q: Quantity<D, S>): Quantity<D, S> =>
   likeQuantity(q, q.value);
 
@@ -177,7 +196,8 @@ const readId = <Id extends string>(id: Id, path: string): Id =>
 
 const readAnalysis = (input: FertilizerInput, path: string): Analysis => {
   if (input.analysis === undefined) {
-    return fail("missing", `${path}.analysis`, undefined, 'a grade such as "24-0-11"');
+    const way = input.form === "liquid" ? `; ${labelByVolume}` : "";
+    return fail("missing", `${path}.analysis`, undefined, `a grade such as "24-0-11"${way}`);
   }
   // A basis that is none is told beside what is wrong with the text, which is then read as oxides.
   const basis = bases.find((one) => one === input.basis) ?? bases[0];

@@ -1,5 +1,5 @@
 import { type DecimalSign, fail } from "../../quantity/index.js";
-import { type Analysis, isNutrient, type Nutrient } from "./nutrient.js";
+import { type Analysis, isNutrient, labelByVolume, type Nutrient } from "./nutrient.js";
 
 /** How a grade in text is read. */
 export interface GradeReading {
@@ -20,6 +20,9 @@ const further =
   /(?:(\d{1,3}(?:[.,]\d{1,4})?)\s*%?\s*([A-Za-z][A-Za-z0-9]*)|([A-Z][A-Za-z0-9]*)\s+(\d{1,3}(?:[.,]\d{1,4})?)\s*%?)\s*\)?/y;
 /** Trace elements without amounts: `20-20-20+TE`. */
 const traces = /(?:TE|ME|trace elements|micronutrients)\b\s*\)?/iy;
+
+/** What only a label by volume says: `3 lb/gal`, `18 % w/v`, `180 g/L`. */
+const byVolume = /w\/v|(?:\/|\bper)\s*(?:us\s+)?(?:gal|L\b|liter|litre|m3|qt|pt)/i;
 
 /** Reads the text of a grade. */
 export const readGrade = (
@@ -43,11 +46,12 @@ export const readGrade = (
     const signs = /^[-+,;(:\u2010-\u2013\u2212\s]*/.exec(text.slice(place))?.[0].length ?? 0;
     const [shown = rest] = /^[^-+,;(:\s]+/.exec(text.slice(place + signs)) ?? [];
     const part = rest === "" ? "it ends" : `at character ${place + signs + 1}, "${shown.slice(0, 20)}"`;
+    const way = byVolume.test(text) ? `; ${labelByVolume}` : "";
     return fail(
       "text",
       path,
       text,
-      `${wanted}; ${part} ${rest === "" ? `before ${what}` : `is not ${what}`}`,
+      `${wanted}; ${part} ${rest === "" ? `before ${what}` : `is not ${what}`}${way}`,
     );
   };
   const numberOf = (digits: string, place: number): number => {

@@ -43,8 +43,9 @@ const converted = <D extends NutrientDimension, F extends string>(
   form: F,
 ): Quantity<D, F> => {
   const from = expectAmount(amount, { dimensions, bound: "non-negative" }, "amount");
+  const way = Object.hasOwn(nitrogenParts, from.of) ? "; nitrogenOf(amount) counts it as N" : "";
   const factor =
-    formFactor(from.of, form) ?? fail("substance/mismatch", "form", form, `another form of ${from.of}`);
+    formFactor(from.of, form) ?? fail("substance/mismatch", "form", form, `another form of ${from.of}${way}`);
   return new Quantity(from.value * factor, from.unit, form, from.dimension as D);
 };
 
@@ -78,6 +79,57 @@ export const elementOf = <D extends NutrientDimension, S extends keyof Elements>
   amount: Quantity<D, S>,
 ): Quantity<D, Elements[S]> =>
   converted<D, Elements[S]>(amount, formOf(elements, amount, "P2O5, K2O, CaO, MgO or SiO2"));
+
+/** The substances that hold nitrogen, of which {@link nitrogenOf} takes the nitrogen. */
+export type NitrogenForm = "N" | "N:soluble" | "N:slow" | "NO3-N" | "NH4-N" | "NO3";
+
+/** What of each counts as nitrogen, by mass; nitrate as the ion by its formula. */
+const nitrogenParts: Readonly<Record<NitrogenForm, () => number>> = {
+  N: () => 1,
+  "N:soluble": () => 1,
+  "N:slow": () => 1,
+  "NO3-N": () => 1,
+  "NH4-N": () => 1,
+  NO3: () => formFactor("NO3", "NO3-N") as number,
+};
+
+/**
+ * The nitrogen in an amount of nitrate, nitrate-nitrogen, ammonium-nitrogen, or quick- or slow-release nitrogen: what a
+ * credit for irrigation water or for a soil test takes off a target of N.
+ *
+ * Equation: `m(N) = m * f`, with `f` 1 for what is told as nitrogen (NO3-N, NH4-N, N:slow, ...) and
+ * `A(N) / (A(N) + 3 * A(O))` = 0.2259 for nitrate told as the ion NO3.
+ *
+ * It is a part of the nitrogen, not all of it: add the parts that the laboratory tells, each once. Whether a plant gets
+ * it this season is another question.
+ *
+ * @throws RatewrightError `substance/mismatch` for what holds no nitrogen; `range`, `unit/mismatch`
+ *
+ * Source: atomic weights of IUPAC/CIAAW; 45 ppm of NO3 are 10 ppm of NO3-N ("Nitrogen in irrigation water", University of
+ * California).
+ *
+ * @example
+ * ```ts
+ * import { nitrogenOf, quantity } from "ratewright";
+ * const credit = nitrogenOf(quantity(27, "lb/acre", "NO3-N"));
+ * credit.toString(); // => "27 lb/acre of N"
+ * quantity(100, "lb/acre", "N").minus(credit).in("lb/acre"); // => 73
+ * Number(nitrogenOf(quantity(45, "mg/L", "NO3")).in("mg/L").toFixed(1)); // => 10.2
+ * ```
+ */
+export const nitrogenOf = <D extends NutrientDimension, S extends NitrogenForm>(
+  amount: Quantity<D, S>,
+): Quantity<D, "N"> => {
+  const from = expectAmount(amount, { dimensions, bound: "non-negative" }, "amount");
+  return Object.hasOwn(nitrogenParts, from.of)
+    ? new Quantity(from.value * nitrogenParts[from.of as S](), from.unit, "N", from.dimension as D)
+    : fail(
+        "substance/mismatch",
+        "amount",
+        from,
+        "an amount of NO3-N, NH4-N, NO3 or another form of nitrogen",
+      );
+};
 
 /** The oxide in which labels and recommendations state an element. */
 export interface Oxides {

@@ -30,15 +30,27 @@ export type Nutrient =
  *
  * `basis` says how the second and third figure of a grade were read: as the oxides P2O5 and K2O (the
  * United States and most of the world), or as the elements P and K (Australia, New Zealand and some
- * research).
+ * research). `Stated` are the nutrients that the type is known to state, as of a grade written out in the code.
  */
-export interface Analysis {
+export interface Analysis<Stated extends Nutrient = never> {
   readonly basis: "oxide" | "element";
   /** Percent by weight of the product, keyed by nutrient: `{ N: 24, P2O5: 0, K2O: 11 }`. */
-  readonly percent: Readonly<Partial<Record<Nutrient, number>>>;
+  readonly percent: Readonly<Partial<Record<Nutrient, number>>> & { readonly [S in Stated]: number };
   /** The label says that trace elements are in it, without amounts: `20-20-20+TE`. */
   readonly traceElements?: true;
 }
+
+/** The nutrients that a grade written out states, as far as its type tells: all three of `24-0-11`. */
+export type StatedBy<G, B = "oxide"> =
+  G extends Analysis<infer S>
+    ? S
+    : G extends `${number}-${number}-${number}${string}` | `${number}:${number}:${number}${string}`
+      ? "N" | (B extends "element" ? "P" | "K" : B extends "oxide" ? "P2O5" | "K2O" : never)
+      : never;
+
+/** The way for a label in pounds per gallon or percent weight by volume, as refusals name it. */
+export const labelByVolume: string =
+  "a label in lb per gallon or % w/v is liquidFertilizer({ id, perVolume }), or with its density analysis: analysisByWeight({ perVolume, density })";
 
 const named = /^(N|P2O5|K2O|P|K|Ca|CaO|Mg|MgO|S|SO3|SO4|Fe|Mn|Zn|Cu|B|Mo|Cl|Ni|Si|SiO2)$/;
 

@@ -6,12 +6,20 @@ import {
   fail,
   perOf,
   Quantity,
+  quantityOf,
   timesOf,
 } from "../../quantity/index.js";
 import { type Analysis, analysis, percentOf } from "../label/analysis.js";
 import { expectFertilizer } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
-import { isNutrient, type Nutrient, nutrients } from "../label/nutrient.js";
+import {
+  expectLiquidFertilizer,
+  isLiquidFertilizer,
+  type LiquidFertilizer,
+  statedPerVolume,
+} from "../label/liquid-fertilizer.js";
+import { isNutrient, labelByVolume, type Nutrient } from "../label/nutrient.js";
+import { type NutrientsPerVolume, readPerVolume } from "../label/per-volume.js";
 import { eachOf } from "../label/under-path.js";
 import { expectTarget } from "../rate/rate-target.js";
 
@@ -22,7 +30,7 @@ const densityOf = ({ density }: Fertilizer): Quantity<"mass/volume", "none"> =>
     "missing",
     "product.density",
     density,
-    "the density of the liquid at the temperature at which it is measured out",
+    `the density of the liquid at the temperature at which it is measured out; ${labelByVolume}`,
   );
 
 /**
@@ -55,18 +63,32 @@ const densityOf = ({ density }: Fertilizer): Quantity<"mass/volume", "none"> =>
  * ```
  */
 export const nutrientPerVolume = <S extends Nutrient>(
-  product: Fertilizer,
+  product: Fertilizer | LiquidFertilizer,
   nutrient: S,
 ): Quantity<"mass/volume", S> => {
   const { label } = allOf({
-    label: () => expectFertilizer(product, "product"),
+    label: () => expectLabel(product),
     nutrient: () =>
       isNutrient(nutrient) || fail("type", "nutrient", nutrient, "a nutrient, such as N or P2O5"),
   });
+  if (label.type === "liquid-fertilizer") {
+    return statedPerVolume(label, nutrient) ?? new Quantity(0, labelUnit(label), nutrient, "mass/volume");
+  }
   const density = densityOf(label);
   const value = (density.value * percentOf(label.analysis, nutrient)) / 100;
   return new Quantity(value, density.unit, nutrient, "mass/volume");
 };
+
+/** A label by weight or by volume. */
+const expectLabel = <Id extends string>(
+  product: Fertilizer<Id> | LiquidFertilizer<Id>,
+): Fertilizer<Id> | LiquidFertilizer<Id> =>
+  isLiquidFertilizer<Id, never>(product)
+    ? expectLiquidFertilizer(product, "product")
+    : expectFertilizer(product, "product");
+
+/** The unit in which a label by volume is written. */
+const labelUnit = ({ perVolume }: LiquidFertilizer): string => Object.values(perVolume)[0]?.unit ?? "g/L";
 
 /**
  * The volume of a liquid fertilizer per area for a target rate of one nutrient.
@@ -75,7 +97,8 @@ export const nutrientPerVolume = <S extends Nutrient>(
  *
  * - `V` product, volume per area
  * - `T` target of the nutrient, mass per area, zero or more
- * - `a` percent of the nutrient in the product by weight; `d` its density, mass per volume
+ * - `a` percent of the nutrient in the product by weight; `d` its density, mass per volume; of a label by volume
+ *   `a * d / 100` is what it states
  *
  * @throws RatewrightError `infeasible` where the product contains none of the nutrient; `missing` where it has no
  *   density; `range`, `unit/mismatch`, `substance/mismatch`
@@ -98,20 +121,32 @@ export const nutrientPerVolume = <S extends Nutrient>(
  */
 export const liquidProductRate = <S extends Nutrient, Id extends string>(
   target: Quantity<"mass/area", S>,
-  product: Fertilizer<Id>,
+  product: Fertilizer<Id> | LiquidFertilizer<Id>,
 ): Quantity<"volume/area", `product:${Id}`> => {
   const { wanted, label } = allOf({
     wanted: () => expectTarget(target, "target"),
-    label: () => expectFertilizer(product, "product"),
+    label: () => expectLabel(product),
   });
+  const of = `product:${label.id}` as const;
+  const rate = (
+    amount: number,
+    divisor: { readonly value: number; readonly unit: string },
+  ): Quantity<"volume/area", typeof of> => {
+    const weight = quantityOf(amount, wanted.unit, "none", "target");
+    const { value, unit } = perOf(weight, quantityOf(divisor.value, divisor.unit, "none", "product"));
+    return new Quantity(value, unit, of, "volume/area");
+  };
+  if (label.type === "liquid-fertilizer") {
+    const stated = statedPerVolume(label, wanted.of);
+    return stated !== undefined && stated.value > 0
+      ? rate(wanted.value, stated)
+      : fail("infeasible", "target", target, `a nutrient of ${label.id}, which states no ${wanted.of}`);
+  }
   const density = densityOf(label);
   const percent = percentOf(label.analysis, wanted.of);
-  if (!(percent > 0)) {
-    fail("infeasible", "target", target, `a nutrient of ${label.id}, which states 0 % ${wanted.of}`);
-  }
-  const of = `product:${label.id}` as const;
-  const weight = new Quantity((wanted.value * 100) / percent, wanted.unit, of, "mass/area");
-  return expectQuantity(perOf(weight, density), { dimension: "volume/area", of }, "rate");
+  return percent > 0
+    ? rate((wanted.value * 100) / percent, density)
+    : fail("infeasible", "target", target, `a nutrient of ${label.id}, which states 0 % ${wanted.of}`);
 };
 
 /**
@@ -187,9 +222,6 @@ export const volumeOfLiquid = <D extends "mass" | "mass/area", Id extends string
   return perOf(given, densityOf(label)) as never;
 };
 
-/** Nutrients of a label in percent weight by volume: mass of nutrient per volume of product. */
-export type NutrientsPerVolume = { readonly [S in Nutrient]?: Quantity<"mass/volume", S> };
-
 /**
  * The analysis by weight of a liquid whose label states percent weight by volume.
  *
@@ -240,20 +272,4 @@ export const analysisByWeight = (input: {
   const percent: Partial<Record<Nutrient, number>> = Object.fromEntries(percents);
   const element = percent.P !== undefined || percent.K !== undefined;
   return analysis({ basis: element ? "element" : "oxide", percent }, undefined, "perVolume");
-};
-
-/** The nutrients of a label in percent weight by volume. */
-const readPerVolume = (
-  input: unknown,
-): readonly (readonly [Nutrient, Quantity<"mass/volume", Nutrient>])[] => {
-  const given = expectFields(input, nutrients, "perVolume", "nutrients, each in mass per volume");
-  const stated = nutrients.filter((nutrient) => given[nutrient] !== undefined);
-  if (stated.length === 0) fail("missing", "perVolume", input, "at least one nutrient");
-  return eachOf(
-    stated,
-    "perVolume",
-    (of) =>
-      [of, expectQuantity(given[of], { dimension: "mass/volume", of, bound: "non-negative" }, "")] as const,
-    (of) => `perVolume.${of}`,
-  );
 };

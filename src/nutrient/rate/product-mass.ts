@@ -1,4 +1,4 @@
-import { allOf, expectQuantity, fail, Quantity } from "../../quantity/index.js";
+import { allOf, expectAmount, expectQuantity, fail, Quantity } from "../../quantity/index.js";
 import { percentOf } from "../label/analysis.js";
 import { expectFertilizer } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
@@ -31,7 +31,7 @@ export const productMass = <S extends Nutrient, Id extends string>(
   product: Fertilizer<Id>,
 ): Quantity<"mass", `product:${Id}`> => {
   const { wanted, label } = allOf({
-    wanted: () => expectQuantity(nutrient, { dimension: "mass", bound: "non-negative" }, "nutrient"),
+    wanted: () => readMass(nutrient),
     label: () => expectFertilizer(product, "product"),
   });
   const of: string = wanted.of;
@@ -41,4 +41,16 @@ export const productMass = <S extends Nutrient, Id extends string>(
   return percent > 0
     ? new Quantity((wanted.value * 100) / percent, wanted.unit, `product:${label.id}`, "mass")
     : fail("infeasible", "nutrient", wanted, `a nutrient of ${label.id}, which states 0 % ${of}`);
+};
+
+/** A rate per area is another question: its function is named. */
+const readMass = (nutrient: unknown): Quantity<"mass", string> => {
+  const given = expectAmount(
+    nutrient,
+    { dimensions: ["mass", "mass/area"], bound: "non-negative" },
+    "nutrient",
+  );
+  return given.dimension === "mass"
+    ? expectQuantity(given, { dimension: "mass" }, "nutrient")
+    : fail("unit/mismatch", "nutrient", given, "a mass; productRate(target, product) takes a rate per area");
 };

@@ -14,12 +14,14 @@ import type { Fertilizer } from "../label/fertilizer.js";
  * The nutrient of the target decides which percentage counts. A target in elemental P against a label
  * in P2O5 is converted by atomic weights, and so is K against K2O.
  *
- * Range: any target of zero or more; a product whose analysis states some of the nutrient.
+ * Range: any target of zero or more; a product whose analysis states some of the nutrient. The rate is by weight; of a
+ * liquid {@link liquidProductRate} gives it by volume, and takes a label by volume too.
  *
  * @param target - rate of the nutrient: `quantity(0.9, "lb/1000 ft2", "N")`
  * @param product - a record made by {@link fertilizer}
  * @throws RatewrightError `infeasible` where the product contains none of the nutrient, as where the target is of
- *   something that no analysis states; `substance/mismatch` where it is of nothing; `unit/mismatch`, `range`, `type`
+ *   something that no analysis states; `missing` for a liquid without a density, which nobody can weigh out;
+ *   `substance/mismatch` where the target is of nothing; `unit/mismatch`, `range`, `type`
  *
  * Source: University of Nebraska-Lincoln Extension, "Lawn fertilizer calculations": 1 lb N per
  * 1000 ft2 from 28-3-6 takes 3.57 lb per 1000 ft2.
@@ -39,6 +41,18 @@ export const productRate = <S extends Nutrient, Id extends string>(
   product: Fertilizer<Id>,
 ): Quantity<"mass/area", `product:${Id}`> => {
   const { value, unit, of } = expectQuantity(target, nonNegativeRate, "target");
+  if (
+    product?.form === "liquid"
+      ? !product.density
+      : (product as { type?: string })?.type === "liquid-fertilizer"
+  ) {
+    fail(
+      "missing",
+      "product.density",
+      undefined,
+      "the density of a liquid; liquidProductRate(target, product) is by volume",
+    );
+  }
   const percent = percentOf(product?.analysis, of as Nutrient);
   const { id } = product;
   if (typeof id !== "string") fail("type", "product", product, "a fertilizer");
@@ -47,7 +61,7 @@ export const productRate = <S extends Nutrient, Id extends string>(
       (of as string) === "none" ? "substance/mismatch" : "infeasible",
       "target",
       target,
-      `a nutrient of ${id}`,
+      `a nutrient of ${id}${/^N[:HO]/.test(of) ? "; nitrogenOf(amount) counts it as N" : ""}`,
     );
   }
   return new Quantity((value * 100) / percent, unit, `product:${id}`, "mass/area");

@@ -257,7 +257,9 @@ export const expectQuantity = <const D extends string, const S extends string = 
   const { dimension, of = q.of, bound } = expected;
   if (q.dimension !== dimension) fail("unit/mismatch", path, q, `a quantity of ${dimension}`);
   if (q.of !== of) {
-    fail("substance/mismatch", path, q, `a quantity of ${of === "none" ? "no substance" : of}`);
+    // Nitrate, ammonium and the parts of nitrogen have a function that counts them as nitrogen.
+    const way = of === "N" && /^N[:HO]/.test(q.of) ? "; nitrogenOf(amount) counts it as N" : "";
+    fail("substance/mismatch", path, q, `a quantity of ${of === "none" ? "no substance" : of}${way}`);
   }
   if (bound === "positive" && q.value <= 0)
     fail("range", path, q, "more than zero", { params: { above: 0 } });
