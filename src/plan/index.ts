@@ -14,6 +14,9 @@ export type {
   JobSpreader,
   JobTreatment,
   JobTreatmentBase,
+  JobWater,
+  JobWaterEvent,
+  JobWateringIn,
   SheetUnits,
   StatedRate,
 } from "./job/job.js";
@@ -26,6 +29,8 @@ export type { WorkOrderCaution } from "./visit/cautions.js";
 export type { LabelRateCheck } from "./visit/rate-findings.js";
 export type { SpreadOrder, SpreadPart } from "./visit/spread-order.js";
 export type { PacketShare } from "./visit/whole-packets.js";
+export type { Watering } from "./visit/watering.js";
+export type { ProductWatering } from "./visit/watering-conflicts.js";
 export { tryWorkOrder, type WorkOrder, type WorkOrderResult, workOrder } from "./visit/work-order.js";
 
 // sheet: what a sheet is made of, in which units and steps its figures are printed, and how it is drawn.

@@ -1,4 +1,4 @@
-import type { CivilDate, DailyTemperatures } from "../../calendar/index.js";
+import type { CivilDate, DailyTemperatures, Instant } from "../../calendar/index.js";
 import type { BaseTemperature, DegreeDayMethod, IntervalRule, UpperCutoff } from "../../interval/index.js";
 import type { Stated } from "../../ledger/index.js";
 import type { ApplicationFacts, Limit } from "../../limits/index.js";
@@ -50,6 +50,39 @@ export interface Job {
   readonly applicator?: JobApplicator;
   /** The spreader, for treatments that are spread. */
   readonly spreader?: JobSpreader;
+  /** Rain and irrigation after the work, for products whose label states what water they need or must not get. */
+  readonly water?: JobWater;
+}
+
+/** Rain and irrigation after the work: what fell, is forecast or is planned. */
+export interface JobWater {
+  /** Every watering and every rain up to `until`; an empty list says that there is none. */
+  readonly events: readonly JobWaterEvent[];
+  /** The moment up to which the list is complete. */
+  readonly until: Instant;
+}
+
+/** One watering, when it stops, or one rain, at its end. */
+export interface JobWaterEvent {
+  readonly at: Instant;
+  readonly depth: Stated;
+  readonly by: "rain" | "irrigation";
+  readonly known: "planned" | "forecast" | "observed";
+  /** The parts of the site that it waters; the whole site where it is left out. */
+  readonly parts?: readonly string[];
+}
+
+/** What a label states of water after the application: each part may be left out, but not all. */
+export interface JobWateringIn {
+  /** At least so much, rain and irrigation together, and at most so much. */
+  readonly least?: Stated;
+  readonly most?: Stated;
+  /** How soon after the end of the application `least` has to be there, and for how long `most` counts. */
+  readonly within?: Stated;
+  /** How long after the end no water may reach the leaf: the rain-free time. */
+  readonly notBefore?: Stated;
+  /** Who states it: the label, by section. */
+  readonly source: string;
 }
 
 /** The units of a sheet; with `"both"` US customary comes first, with metric beside the totals. */
@@ -104,6 +137,8 @@ export interface JobProduct {
   /** The registration number on the label, such as that of the EPA, and the lot: a blank on the sheet where left out. */
   readonly registrationNumber?: string;
   readonly lot?: string;
+  /** What its label states of water after the application. */
+  readonly wateringIn?: JobWateringIn;
   /** The kind of product, for the loading order: a name such as `"surfactant"`, or a code on the label. */
   readonly formulation?: string | { readonly code: string; readonly scheme: CodeScheme };
   /** The rate on the label, as a range: both ends the same where the label prints one. */
@@ -165,6 +200,10 @@ export interface JobTreatmentBase {
   readonly heat?: JobHeat;
   /** What is known of this treatment, over the facts of the job. */
   readonly facts?: ApplicationFacts;
+  /** When the application is expected to end, for the clock times of watering and of rain-free hours. */
+  readonly end?: Instant;
+  /** What the irrigation puts down there, such as 0.6 in/h, for how long to run it. */
+  readonly irrigationRate?: Stated;
 }
 
 /** Spread dry. Exactly one of `target` and `rate`. */

@@ -1,4 +1,10 @@
-import { type CivilDate, type DailyTemperatures, dailyTemperatures } from "../../calendar/index.js";
+import {
+  type CivilDate,
+  civilDate,
+  compareDates,
+  type DailyTemperatures,
+  dailyTemperatures,
+} from "../../calendar/index.js";
 import { civilDateAt } from "../../ledger/house.js";
 import { type ReadLimit, readFacts, readLimits } from "../../limits/house.js";
 import type { ApplicationFacts } from "../../limits/index.js";
@@ -25,7 +31,9 @@ import {
 } from "./read-machines.js";
 import { type ReadProduct, readProducts } from "./read-products.js";
 import { type ReadSite, readSite } from "./read-site.js";
-import { type ReadTreatment, readTreatments } from "./read-treatments.js";
+import { readTreatments } from "./read-treatments.js";
+import { type ReadWater, readWater } from "./read-water.js";
+import type { ReadTreatment } from "./treatments.js";
 
 /** A job, read and checked. */
 export interface ReadJob {
@@ -42,6 +50,7 @@ export interface ReadJob {
   readonly units: SheetUnits;
   readonly applicator: JobApplicator;
   readonly spreader: ReadSpreader;
+  readonly water?: ReadWater;
 }
 
 const jobFields = [
@@ -60,6 +69,7 @@ const jobFields = [
   "units",
   "applicator",
   "spreader",
+  "water",
 ] as const satisfies readonly (keyof Job)[];
 
 const sheetUnits: readonly SheetUnits[] = frozen(["US customary", "metric", "both"]);
@@ -117,6 +127,10 @@ export const readJob = (input: unknown, door: Checks): ReadJob => {
     ids: new Set(stated.map((product) => (product as { id?: unknown } | null)?.id)),
   };
   const treatments = readTreatments(job.treatments, site, named, door);
+  const water = readWater(job.water, site, door);
+  for (const { end, path } of treatments)
+    if (date !== undefined && end !== undefined && compareDates(civilDate(end.slice(0, 10)), date) < 0)
+      door.run(() => fail("conflict", `${path}.end`, end, `no moment before the day of the visit, ${date}`));
   const sprayer = job.sprayer === undefined ? undefined : door.run(() => readSprayer(job.sprayer));
   const sprayed = Array.isArray(job.treatments) && job.treatments.some((t) => t?.method === "spray");
   if (sprayed && job.sprayer === undefined) {
@@ -146,6 +160,7 @@ export const readJob = (input: unknown, door: Checks): ReadJob => {
     log,
     limits,
     facts,
+    ...(water && { water }),
     ...(sprayer && { sprayer }),
     ...(temperatures && { temperatures }),
   };

@@ -10,9 +10,11 @@ import {
 } from "../../quantity/index.js";
 import type { RateOf } from "../../tank/index.js";
 import type { JobLogEntry } from "./job.js";
-import { type ReadProduct, taggedRate } from "./read-products.js";
+import { namedProduct } from "./named-product.js";
+import type { ReadProduct } from "./read-products.js";
 import { expectParts, type ReadSite } from "./read-site.js";
-import { type JobProducts, namedProduct } from "./read-treatments.js";
+import { taggedRate } from "./tagged-rate.js";
+import type { JobProducts } from "./treatments.js";
 
 /** An entry of the log, read and checked. */
 export interface ReadLogEntry {

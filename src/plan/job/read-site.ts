@@ -2,13 +2,13 @@ import {
   type Checks,
   checks,
   expectFields,
-  expectQuantity,
   expectText,
   fail,
   type Quantity,
   shown,
   sum,
 } from "../../quantity/index.js";
+import { areaOf } from "../../site/house.js";
 import { type SiteArea, type SiteDescription, siteArea } from "../../site/index.js";
 
 /** The site of a job, measured: its total, and the area of each part that has a name. */
@@ -93,7 +93,7 @@ export const treatedArea = (
       ? site.area.net
       : sum(stated.parts.map((name) => site.parts.get(name) as Quantity<"area", "none">));
   if (stated.area === undefined) return whole;
-  const area = expectQuantity(stated.area, { dimension: "area", of: "none", bound: "positive" }, path);
+  const area = areaOf(stated.area, path, ["treated"]);
   return area.compare(whole) > 0 && area.in("m2") > whole.in("m2") * (1 + 1e-9)
     ? fail("range", path, area, `at most the ${shown(whole)} that is there`)
     : area;

@@ -2,6 +2,7 @@ import type { Finding } from "../../quantity/index.js";
 import { dayText } from "../sheet/day-text.js";
 import { blank, type SheetBlock, type SheetSection, type WorkOrderSheet } from "../sheet/sheet-types.js";
 import { type FirstUnits, firstUnits, measureText } from "../sheet/sheet-units.js";
+import { depthText, timeText } from "../sheet/water-text.js";
 import { heatText, type RepeatPlan } from "../visit/repeat.js";
 import type { SprayOrder } from "../visit/spray-order.js";
 import type { WorkOrder } from "../visit/work-order.js";
@@ -42,6 +43,21 @@ const rateTexts = (order: WorkOrder, first: FirstUnits, both: boolean): readonly
     return `${item.productName}: ${measureText(item.rate, first)}${twin}, ${labelWords[item.labelRate]}`;
   });
 };
+
+/** What each label states of water after the application, with who says so. */
+const waterTexts = (order: WorkOrder, first: FirstUnits): readonly string[] =>
+  [...order.spreads, ...order.sprays].flatMap(({ treatment, watering }) =>
+    watering.rules.map(({ productName, rule }) => {
+      const { least, most, within, notBefore, source } = rule;
+      const parts = [
+        ...(least === undefined ? [] : [`at least ${depthText(least, first)}`]),
+        ...(most === undefined ? [] : [`at most ${depthText(most, first)}`]),
+        ...(within === undefined ? [] : [`within ${timeText(within)}`]),
+        ...(notBefore === undefined ? [] : [`no water for ${timeText(notBefore)}`]),
+      ];
+      return `${treatment}, ${productName}: ${parts.join(", ")} [${source}]`;
+    }),
+  );
 
 /** The order of the tank, why each product stands where it does, and on what the sources disagree. */
 const orderSection = (spray: SprayOrder): SheetSection => {
@@ -98,6 +114,7 @@ export const officeSheet = (order: WorkOrder): WorkOrderSheet => {
     front: [
       ...section("findings", "FINDINGS (none found is no approval)", findingTexts(order.findings)),
       ...section("rates", "RATES AND LABELS", rateTexts(order, first, order.units === "both")),
+      ...section("water", "RAIN AND IRRIGATION AFTERWARD", waterTexts(order, first)),
       ...accountSections(order.nutrients),
       ...section(
         "next",

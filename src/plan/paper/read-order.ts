@@ -1,6 +1,7 @@
 import { civilDateAt } from "../../ledger/house.js";
 import { expectFields, expectFlag, expectRecord, fail } from "../../quantity/index.js";
 import { formulations } from "../../tank/index.js";
+import { momentAt } from "../job/read-water.js";
 import type { WorkOrder } from "../visit/work-order.js";
 import {
   amount,
@@ -65,6 +66,34 @@ const marks = {
   lot: maybe(text),
 };
 
+const depth = orNull(amount("length"));
+const time = orNull(amount("time"));
+const stated = { least: maybe(amount("length")), most: maybe(amount("length")) };
+const watering = record({
+  rules: listOf(
+    record({
+      productName: text,
+      rule: record({
+        ...stated,
+        within: maybe(amount("time")),
+        notBefore: maybe(amount("time")),
+        source: text,
+      }),
+    }),
+  ),
+  notStated: listOf(text),
+  least: depth,
+  within: time,
+  most: depth,
+  notBefore: time,
+  conflict: expectFlag,
+  dryUntil: orNull(momentAt),
+  by: orNull(momentAt),
+  remaining: depth,
+  forecast: depth,
+  runTime: time,
+});
+
 const spread = record({
   ...marks,
   treatment: text,
@@ -76,6 +105,7 @@ const spread = record({
   ratePerPass: amount("mass/area"),
   amount: mass,
   byPart: listOf(record({ part: text, area, amount: mass, perPass: mass })),
+  watering,
   spreader: record({
     name: maybe(text),
     setting: maybe(text),
@@ -144,6 +174,7 @@ const sprayShape = record({
     speed: maybe(amount("length/time")),
     residualVolume: maybe(spray),
   }),
+  watering,
 });
 
 /** A treatment that is sprayed, whose products have an amount for every load. */

@@ -21,7 +21,8 @@ import {
   unreadable,
 } from "../../quantity/index.js";
 import { readTurf, readTurfLabel, readUse } from "../grow-in/read-turf.js";
-import { type ReadHeat, readHeat } from "../job/read-treatments.js";
+import { readHeat } from "../job/read-heat.js";
+import type { ReadHeat } from "../job/treatments.js";
 import type { SeasonPlan, SeasonTreatment } from "./schedule-types.js";
 
 /** A treatment of a season, read and checked. */

@@ -9,6 +9,7 @@ import {
   type WorkOrderSheet,
 } from "../sheet/sheet-types.js";
 import { type FirstUnits, firstUnits } from "../sheet/sheet-units.js";
+import type { Watering } from "../visit/watering.js";
 import type { WorkOrder } from "../visit/work-order.js";
 import { spraySection } from "./spray-section.js";
 import { spreadSection } from "./spread-section.js";
@@ -85,11 +86,28 @@ const recordSection = (order: WorkOrder, first: FirstUnits): SheetSection => {
   };
 };
 
+/** The products whose label rule on water the job leaves out, where it gives the rule of others. */
+const namesFor = (orders: readonly { readonly watering: Watering }[]): string =>
+  orders.some(({ watering }) => watering.rules.length > 0)
+    ? `${[...new Set(orders.flatMap(({ watering }) => watering.notStated))].join("; ")}: `
+    : "";
+
+const afterTexts = (order: WorkOrder): readonly string[] =>
+  order.cautions
+    .filter(({ place }) => place === "after")
+    .map(({ code, text }) =>
+      code === "caution/watering-in"
+        ? `${namesFor(order.spreads)}${text}`
+        : code === "caution/rain-free"
+          ? `${namesFor(order.sprays)}${text}`
+          : text,
+    );
+
 const afterSection = (order: WorkOrder): SheetSection => ({
   id: "after",
   title: "AFTERWARD",
   blocks: [
-    { kind: "list", mark: "[ ]", items: textsOf(order, "after") },
+    { kind: "list", mark: "[ ]", items: afterTexts(order) },
     {
       kind: "blanks",
       blanks: [

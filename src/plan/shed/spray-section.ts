@@ -12,6 +12,7 @@ import {
 import { stepsOf, stepsText, type Tool, toolFor } from "../sheet/tool-amount.js";
 import type { WorkOrderCaution } from "../visit/cautions.js";
 import type { SprayedProduct, SprayOrder } from "../visit/spray-order.js";
+import { waterBlocks } from "./water-lines.js";
 
 /** The scale or the jug of a product of a mix. */
 export const sprayTool = (product: SprayedProduct, first: FirstUnits): Tool =>
@@ -226,6 +227,7 @@ export const spraySection = (
         text: `${tank.count > 1 ? "Mix the next load when the one before is sprayed out. " : ""}Whole job: ${totals(writer, both)}.`,
       },
       ...leftOver(order, writer),
+      ...waterBlocks(order.watering, first),
     ],
   };
 };

@@ -11,6 +11,7 @@ import {
 } from "../sheet/sheet-units.js";
 import { stepsOf, stepsText, type Tool, toolFor } from "../sheet/tool-amount.js";
 import type { SpreadOrder, SpreadPart } from "../visit/spread-order.js";
+import { waterBlocks } from "./water-lines.js";
 
 /** What is weighed out: part by part, or in one where the job does not say what lies on which. */
 export const spreadRows = (order: SpreadOrder, site: string): readonly SpreadPart[] =>
@@ -39,6 +40,18 @@ export const spreadTool = (order: SpreadOrder, site: string, first: FirstUnits):
 export const spreadSteps = (order: SpreadOrder, site: string, tool: Tool): number =>
   spreadRows(order, site).reduce((sum, { perPass }) => sum + order.passes * stepsOf(perPass, tool), 0);
 
+/** The spreader and how it is set: what the job says, and a blank for the rest. */
+const machineBlanks = ({ spreader }: SpreadOrder, first: FirstUnits): SheetBlock => ({
+  kind: "blanks",
+  blanks: [
+    blank("Spreader", spreader.name),
+    blank("Setting", spreader.setting, 8),
+    blank("Swath", spreader.swath && measureText(spreader.swath, first), 8),
+    blank("Speed", spreader.speed && measureText(spreader.speed, first), 8),
+    blank("Test catch", undefined, 10),
+  ],
+});
+
 /** A treatment that is spread: the rate of one pass first, for that is what the spreader is set to. */
 export const spreadSection = (
   order: SpreadOrder,
@@ -47,7 +60,7 @@ export const spreadSection = (
   first: FirstUnits,
   both: boolean,
 ): SheetSection => {
-  const { passes, ratePerPass, rate, target, spreader } = order;
+  const { passes, ratePerPass, rate, target } = order;
   const tool = spreadTool(order, site, first);
   const areaUnit = areaUnitOf(unitFor(rate, first), first);
   const rows = spreadRows(order, site).map(({ part, area, perPass }) => {
@@ -86,21 +99,13 @@ export const spreadSection = (
         kind: "text",
         text: `Whole job: ${stepsText(total, tool)}${passes === 1 ? "" : `, ${stepsText(total / passes, tool)} each pass`}. Weigh by SCALE.`,
       },
-      {
-        kind: "blanks",
-        blanks: [
-          blank("Spreader", spreader.name),
-          blank("Setting", spreader.setting, 8),
-          blank("Swath", spreader.swath && measureText(spreader.swath, first), 8),
-          blank("Speed", spreader.speed && measureText(spreader.speed, first), 8),
-          blank("Test catch", undefined, 10),
-        ],
-      },
+      machineBlanks(order, first),
       {
         kind: "list",
         mark: "[ ]",
         items: ["leaf dry, unless the label wants it wet", "weighed out for each part and pass"],
       },
+      ...waterBlocks(order.watering, first),
     ],
   };
 };

@@ -1,4 +1,4 @@
-import { type CivilDate, daysBetween } from "../../calendar/index.js";
+import { type CivilDate, daysBetween, type Instant } from "../../calendar/index.js";
 
 const weekdays = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
@@ -10,4 +10,13 @@ export const dayText = (date: CivilDate, metric: boolean): string => {
   const weekday = weekdays[((daysBetween("0001-01-01", date) % 7) + 7) % 7] ?? "";
   const name = months[Number(month) - 1] ?? "";
   return metric ? `${weekday} ${Number(day)} ${name} ${year}` : `${weekday} ${name} ${Number(day)}, ${year}`;
+};
+
+/** A moment by the clock that it was written with: `Mon Jun 8, 4:30 pm`; on a metric sheet `Mon 8 Jun, 16:30`. */
+export const momentText = (at: Instant, metric: boolean): string => {
+  const day = dayText(at.slice(0, 10) as CivilDate, metric).replace(/,? \d{4}$/, "");
+  const [hour, minute] = [Number(at.slice(11, 13)), at.slice(14, 16)];
+  return metric
+    ? `${day}, ${at.slice(11, 16)}`
+    : `${day}, ${hour % 12 === 0 ? 12 : hour % 12}:${minute} ${hour < 12 ? "am" : "pm"}`;
 };

@@ -2,7 +2,7 @@ import { type Caution, type Citation, frozen } from "../../quantity/index.js";
 import { formulations, tankCautions } from "../../tank/index.js";
 import type { ReadSprayer } from "../job/read-machines.js";
 import type { ReadProduct } from "../job/read-products.js";
-import type { ReadTreatment } from "../job/read-treatments.js";
+import type { ReadTreatment } from "../job/treatments.js";
 
 /** A caution of a work order, and where on the sheet it stands. */
 export interface WorkOrderCaution extends Caution {
@@ -20,6 +20,9 @@ interface Scene {
   readonly dryInTank: boolean;
   readonly packets: boolean;
   readonly largeTank: boolean;
+  /** Whether the job leaves out what a label says of water: of what is spread, and of what is sprayed. */
+  readonly wateringNotStated: boolean;
+  readonly rainFreeNotStated: boolean;
   /** Whether a product is used as this, or the job does not say what it is used as. */
   readonly maybe: (use: NonNullable<ReadProduct["use"]>) => boolean;
   readonly used: (use: NonNullable<ReadProduct["use"]>) => boolean;
@@ -131,14 +134,14 @@ const after: readonly Rule[] = [
   {
     code: "caution/watering-in",
     place: "after",
-    applies: ifSpread,
+    applies: ({ wateringNotStated }) => wateringNotStated,
     text: "Water in when and as much as the label says.",
     source: common,
   },
   {
     code: "caution/rain-free",
     place: "after",
-    applies: ifSpray,
+    applies: ({ rainFreeNotStated }) => rainFreeNotStated,
     text: "Irrigation off for the label's rain-free time, unless it says to water in.",
     source: common,
   },
@@ -255,6 +258,8 @@ const sceneOf = (treatments: readonly ReadTreatment[], sprayer: ReadSprayer | un
     packets: sprayed.some(({ formulation }) => formulation === "water-soluble packet"),
     // That nobody leans or climbs into a tank of less than 50 gal: common practice, no source.
     largeTank: (sprayer?.tank.in("gal") ?? 0) >= 50,
+    wateringNotStated: treatments.some((t) => t.method === "spread" && t.product.wateringIn === undefined),
+    rainFreeNotStated: sprayed.some(({ wateringIn }) => wateringIn === undefined),
     maybe: (use) => products.some((product) => product.use === undefined || product.use === use),
     used: (use) => products.some((product) => product.use === use),
   };

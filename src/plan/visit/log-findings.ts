@@ -1,7 +1,7 @@
 import { touches, wholeSite } from "../../ledger/house.js";
 import type { Finding } from "../../quantity/index.js";
 import type { ReadJob } from "../job/read-job.js";
-import type { ReadTreatment } from "../job/read-treatments.js";
+import type { ReadTreatment } from "../job/treatments.js";
 
 const productsOf = (treatment: ReadTreatment): readonly string[] =>
   treatment.method === "spread" ? [treatment.product.id] : treatment.mix.map(({ product }) => product.id);

@@ -2,7 +2,7 @@ import { fail } from "../../quantity/index.js";
 import { type MixProduct, type WaterReport, type WaterTest, waterReport } from "../../tank/index.js";
 import type { ReadSprayer } from "../job/read-machines.js";
 import type { ReadProduct } from "../job/read-products.js";
-import type { ReadSpray } from "../job/read-treatments.js";
+import type { ReadSpray } from "../job/treatments.js";
 
 /** A product as the loading order takes it, without its amount. */
 export const inOrder = (product: ReadProduct, mix: ReadSpray["mix"], path: string): MixProduct => ({

@@ -14,7 +14,7 @@ import {
   RatewrightError,
 } from "../../quantity/index.js";
 import type { ReadJob } from "../job/read-job.js";
-import type { ReadHeat, ReadTreatment } from "../job/read-treatments.js";
+import type { ReadHeat, ReadTreatment } from "../job/treatments.js";
 import type { Told } from "./told.js";
 
 /** An interval by heat: since when it is counted, and when it has run out. */

@@ -17,7 +17,8 @@ import type { TreatmentUse } from "../grow-in/turf-types.js";
 import type { ReadSprayer } from "../job/read-machines.js";
 import type { ReadProduct } from "../job/read-products.js";
 import type { TreatedPart } from "../job/read-site.js";
-import type { ReadSpray } from "../job/read-treatments.js";
+import type { ReadWater } from "../job/read-water.js";
+import type { ReadSpray } from "../job/treatments.js";
 import { statedRate, suppliedBy } from "./area-rates.js";
 import { inOrder, waterOf } from "./mix-products.js";
 import { packagesOf } from "./packages-of.js";
@@ -29,6 +30,7 @@ import {
   rateFindings,
 } from "./rate-findings.js";
 import type { Told } from "./told.js";
+import { type Watering, watering } from "./watering.js";
 import { type PacketShare, wholePackets } from "./whole-packets.js";
 
 /** A product in the tank: how much in all, in each load, and what it supplies. */
@@ -72,6 +74,8 @@ export interface SprayOrder {
   readonly sprayer: Pick<ReadSprayer, "nozzle" | "pressure" | "speed" | "residualVolume">;
   /** What the water test of the job means for this mix. */
   readonly water?: WaterReport;
+  /** What to do with water afterward. */
+  readonly watering: Watering;
 }
 
 /** The loads, what goes into each, and whether an order can be found: every problem of the three, by its place in the job. */
@@ -154,7 +158,12 @@ const smallLoad = (tank: TankLoads, sprayer: ReadSprayer, path: string): readonl
 };
 
 /** Computes a treatment that is sprayed. */
-export const sprayOrder = (treatment: ReadSpray, sprayer: ReadSprayer): Told<SprayOrder> => {
+export const sprayOrder = (
+  treatment: ReadSpray,
+  sprayer: ReadSprayer,
+  rain?: ReadWater,
+): Told<SprayOrder> => {
+  const after = watering(treatment, rain);
   const { mix, area, path, byPart } = treatment;
   const { tank, amounts } = measured(treatment, sprayer);
   const products = mix.map((item, i) => {
@@ -186,6 +195,7 @@ export const sprayOrder = (treatment: ReadSpray, sprayer: ReadSprayer): Told<Spr
         ...(residualVolume && { residualVolume }),
       },
       ...(water && { water }),
+      watering: after.value,
     },
     findings: [
       ...amounts.findings.map(at(path)),
@@ -193,12 +203,14 @@ export const sprayOrder = (treatment: ReadSpray, sprayer: ReadSprayer): Told<Spr
       ...products.flatMap(({ findings }) => findings),
       ...order.findings.map(at(path)),
       ...(water?.findings ?? []).map(at("sprayer.water")),
+      ...after.findings,
     ],
     notChecked: [
       ...products.flatMap(({ notChecked }) => notChecked),
       ...(water?.notChecked.map((text) => `Water: ${text}.`) ?? [
         "Hardness and pH of the water, and what they do to the products: no water test given.",
       ]),
+      ...after.notChecked,
     ],
   };
 };

@@ -10,7 +10,8 @@ import type { TreatmentUse } from "../grow-in/turf-types.js";
 import type { ReadSpreader } from "../job/read-machines.js";
 import type { ReadProduct } from "../job/read-products.js";
 import type { TreatedPart } from "../job/read-site.js";
-import type { ReadSpread } from "../job/read-treatments.js";
+import type { ReadWater } from "../job/read-water.js";
+import type { ReadSpread } from "../job/treatments.js";
 import { packagesOf } from "./packages-of.js";
 import {
   type LabelRateCheck,
@@ -20,6 +21,7 @@ import {
   rateFindings,
 } from "./rate-findings.js";
 import type { Told } from "./told.js";
+import { type Watering, watering } from "./watering.js";
 
 /** What one part of the site takes. */
 export interface SpreadPart extends TreatedPart {
@@ -57,10 +59,17 @@ export interface SpreadOrder {
   readonly packages?: Packages<"mass", string>;
   /** Nutrients per area, where the product states an analysis. */
   readonly supplies?: NutrientsSupplied<"mass/area">;
+  /** What to do with water afterward. */
+  readonly watering: Watering;
 }
 
 /** Computes a treatment that is spread. */
-export const spreadOrder = (treatment: ReadSpread, spreader: ReadSpreader): Told<SpreadOrder> => {
+export const spreadOrder = (
+  treatment: ReadSpread,
+  spreader: ReadSpreader,
+  water?: ReadWater,
+): Told<SpreadOrder> => {
+  const after = watering(treatment, water);
   const { product, wanted, area, passes, path, byPart, setting } = treatment;
   const rate = "rate" in wanted ? wanted.rate : rateFor(wanted.target, product, path);
   const cut = toldBy({ rate: `${path}.rate`, passes: `${path}.passes` }, () =>
@@ -97,12 +106,14 @@ export const spreadOrder = (treatment: ReadSpread, spreader: ReadSpreader): Told
       ...(registrationNumber && { registrationNumber }),
       ...(lot && { lot }),
       ...(supplies && { supplies }),
+      watering: after.value,
     },
     findings: [
       ...rateFindings({ product, rate, path }),
       ...(supplies === undefined ? [] : nitrogenFindings(supplies, product, path)),
+      ...after.findings,
     ],
-    notChecked: [...packages.notChecked, ...labelNotCompared(product, rate)],
+    notChecked: [...packages.notChecked, ...labelNotCompared(product, rate), ...after.notChecked],
   };
 };
 

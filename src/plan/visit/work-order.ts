@@ -10,6 +10,7 @@ import { type RepeatPlan, repeatPlan } from "./repeat.js";
 import { type SprayOrder, sprayOrder } from "./spray-order.js";
 import { type SpreadOrder, spreadOrder } from "./spread-order.js";
 import { allTold } from "./told.js";
+import { groundConflicts } from "./watering.js";
 
 /** The work order of a visit. Plain data: through JSON its quantities become `{ value, unit, of }`. */
 export interface WorkOrder {
@@ -47,12 +48,14 @@ const compute = (input: unknown): WorkOrder => {
   const job = readJob(input, door);
   // What only the arithmetic can tell (a nutrient that the product lacks, a circle of labels) is told together
   // with what is wrong elsewhere.
+  const { sprayer, water } = job;
   const spreads = job.treatments.flatMap((t) =>
-    t.method === "spread" ? (door.run(() => spreadOrder(t, job.spreader)) ?? []) : [],
+    t.method === "spread" ? (door.run(() => spreadOrder(t, job.spreader, water)) ?? []) : [],
   );
-  const { sprayer } = job;
   const sprays = job.treatments.flatMap((t) =>
-    t.method === "spray" && sprayer !== undefined ? (door.run(() => sprayOrder(t, sprayer)) ?? []) : [],
+    t.method === "spray" && sprayer !== undefined
+      ? (door.run(() => sprayOrder(t, sprayer, water)) ?? [])
+      : [],
   );
   door.done();
   const orders = [...spreads, ...sprays].map(({ value }) => value);
@@ -71,7 +74,11 @@ const compute = (input: unknown): WorkOrder => {
     sprays: sprays.map(({ value }) => value),
     nutrients: nutrients.value,
     repeats: repeats.value,
-    findings: [...told.flatMap(({ findings }) => findings), ...siteFindings(job)],
+    findings: [
+      ...told.flatMap(({ findings }) => findings),
+      ...groundConflicts(job.treatments),
+      ...siteFindings(job),
+    ],
     cautions: cautionsFor(job.treatments, job.sprayer),
     checked: checkedBy(job),
     notChecked: [...new Set([...told.flatMap(({ notChecked }) => notChecked), ...neverStated(job)])],
@@ -117,6 +124,9 @@ const checkedBy = (job: ReadJob): readonly string[] => [
     ? ["rates against the label rates that the job states"]
     : []),
   "nitrogen of each application against common advice",
+  ...(job.water !== undefined && [...job.products.values()].some((product) => product.wateringIn)
+    ? ["rain and irrigation against the label rules that the job states"]
+    : []),
   ...(job.limits.length > 0 ? ["nutrients against the limits that the job states"] : []),
   ...(job.treatments.some((t) => t.interval) ? ["dates against the intervals that the job states"] : []),
   ...(job.treatments.some((t) => t.heat)

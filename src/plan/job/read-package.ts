@@ -1,0 +1,45 @@
+import {
+  expectQuantity,
+  expectRecord,
+  fail,
+  type Quantity,
+  quantityOf,
+  toldBy,
+} from "../../quantity/index.js";
+import { type Formulation, formulationOf } from "../../tank/index.js";
+import type { JobProduct } from "./job.js";
+
+/** What a package or a packet holds. */
+export type Held = Quantity<"mass", "none"> | Quantity<"volume", "none">;
+
+/** The kind of product, for the loading order. */
+export const formulated = (input: JobProduct["formulation"], path: string): Formulation =>
+  typeof input === "object" && input !== null
+    ? toldBy({ code: `${path}.code`, scheme: `${path}.scheme` }, () =>
+        formulationOf(input.code, { scheme: input.scheme }),
+      )
+    : toldBy({ code: path }, () => formulationOf(input as string));
+
+/** What one packet holds; a size of what is in no packet is a slip. */
+export const packetOf = (product: JobProduct, formulation: Formulation | undefined, path: string): Held => {
+  if (formulation !== undefined && formulation !== "water-soluble packet")
+    fail(
+      "conflict",
+      path,
+      product.packetSize,
+      `package, for what is no water-soluble packet but ${formulation}`,
+    );
+  return heldBy(product.packetSize, product.form, path);
+};
+
+/** What one package holds. */
+export const packageOf = (product: JobProduct, path: string): Held =>
+  heldBy(product.package, product.form, path);
+
+const heldBy = (input: unknown, form: JobProduct["form"], path: string): Held => {
+  const stated = expectRecord(input, path, "what one package holds");
+  const { dimension } = quantityOf(stated.value as number, stated.unit as string, "none", path);
+  const measures = form === "dry" ? ["mass"] : ["volume", "mass"];
+  const measure = measures.find((of) => of === dimension) ?? (measures[0] as string);
+  return expectQuantity(stated, { dimension: measure, of: "none", bound: "positive" }, path) as never;
+};

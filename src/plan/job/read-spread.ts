@@ -1,0 +1,76 @@
+import { type Checks, expectNumber, expectQuantity, fail, shown } from "../../quantity/index.js";
+import type { JobSpread } from "./job.js";
+import { namedProduct } from "./named-product.js";
+import { shortText } from "./read-machines.js";
+import type { ReadProduct } from "./read-products.js";
+import { taggedRate } from "./tagged-rate.js";
+import type { JobProducts, ReadSpread, TreatmentBase } from "./treatments.js";
+
+/** Checks a target or a rate where its product is not known: what is wrong with it is told all the same. */
+const expectStated = ({ target, rate }: JobSpread, path: string): undefined => {
+  const [name, stated] = target === undefined ? ["rate", rate] : ["target", target];
+  if (stated !== undefined)
+    expectQuantity(stated, { dimension: "mass/area", bound: "positive" }, `${path}.${name}`);
+};
+
+const readWanted = (input: JobSpread, product: ReadProduct, path: string): ReadSpread["wanted"] => {
+  const { target, rate } = input;
+  if ((target === undefined) === (rate === undefined)) {
+    return fail(
+      target === undefined ? "missing" : "conflict",
+      path,
+      target === undefined ? "neither target nor rate" : "target and rate",
+      "a target of a nutrient, or a rate of product",
+    );
+  }
+  if (rate !== undefined) {
+    const of = `product:${product.id}` as const;
+    const tagged = taggedRate(rate, product.id, `${path}.rate`);
+    return {
+      rate: expectQuantity(tagged, { dimension: "mass/area", of, bound: "positive" }, `${path}.rate`),
+    };
+  }
+  if (target?.of === undefined) fail("missing", `${path}.target.of`, undefined, "the nutrient, such as N");
+  const wanted = expectQuantity(target, { dimension: "mass/area", bound: "positive" }, `${path}.target`);
+  if (wanted.of.startsWith("product")) {
+    fail("substance/mismatch", `${path}.target.of`, wanted.of, "a nutrient, such as N or P2O5", {
+      suggestion: "rate",
+    });
+  }
+  if (product.fertilizer === undefined) {
+    fail("missing", `${path}.target`, target, `a product with an analysis; ${product.id} states none`);
+  }
+  return { target: wanted };
+};
+
+const expectPasses = (input: unknown, path: string): number => {
+  if (input === undefined) return 1;
+  const passes = expectNumber(input, path, { min: 1, max: 8 });
+  return Number.isInteger(passes) ? passes : fail("range", path, input, "a whole number of passes");
+};
+
+/** Reads what is stated of a treatment that is spread; problems go to `door`. */
+export const readSpread = (
+  treatment: JobSpread,
+  at: string,
+  products: JobProducts,
+  door: Checks,
+): Omit<ReadSpread, keyof TreatmentBase> | undefined => {
+  const product = door.run(() => namedProduct(products, treatment.product, `${at}.product`));
+  if (product?.form === "liquid") {
+    const expected = "a dry product: a liquid is not spread";
+    door.add({ code: "conflict", path: `${at}.product`, got: shown(product.id), expected });
+  }
+  const wanted =
+    product === undefined
+      ? door.run(() => expectStated(treatment, at))
+      : door.run(() => readWanted(treatment, product, at));
+  const passes = door.run(() => expectPasses(treatment.passes, `${at}.passes`));
+  const setting =
+    treatment.setting === undefined
+      ? undefined
+      : door.run(() => shortText(treatment.setting, `${at}.setting`));
+  return product === undefined || wanted === undefined || passes === undefined
+    ? undefined
+    : { method: "spread", product, wanted, passes, ...(setting !== undefined && { setting }) };
+};

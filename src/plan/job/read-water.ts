@@ -1,0 +1,105 @@
+import { type Instant, instant } from "../../calendar/index.js";
+import {
+  allOf,
+  type Checks,
+  checks,
+  expectFields,
+  expectOneOf,
+  expectQuantity,
+  fail,
+  type Quantity,
+} from "../../quantity/index.js";
+import type { WaterEvent } from "../../water/index.js";
+import type { JobWater, JobWaterEvent } from "./job.js";
+import { expectParts, type ReadSite } from "./read-site.js";
+
+/** One watering or one rain, read and checked. */
+export interface ReadWaterEvent extends WaterEvent {
+  readonly known: JobWaterEvent["known"];
+  readonly parts?: readonly string[];
+}
+
+/** Rain and irrigation after the work, read and checked. */
+export interface ReadWater {
+  readonly events: readonly ReadWaterEvent[];
+  readonly until: Instant;
+}
+
+const waterFields = ["events", "until"] as const satisfies readonly (keyof JobWater)[];
+const eventFields = [
+  "at",
+  "depth",
+  "by",
+  "known",
+  "parts",
+] as const satisfies readonly (keyof JobWaterEvent)[];
+
+/** More than this is no list of a visit. */
+const mostEvents = 1000;
+
+/** A moment with its offset. */
+export const momentAt = (input: unknown, path: string): Instant =>
+  typeof input === "string"
+    ? instant(input, path)
+    : fail(
+        input === undefined ? "missing" : "type",
+        path,
+        input,
+        'a moment, such as "2026-06-08T15:30-05:00"',
+      );
+
+/** What the irrigation puts down. */
+export const irrigationRateAt = (input: unknown, path: string): Quantity<"length/time", "none"> =>
+  expectQuantity(input, { dimension: "length/time", of: "none", bound: "positive" }, path);
+
+const readEvent = (input: unknown, path: string, site: ReadSite): ReadWaterEvent => {
+  const given = expectFields(input, eventFields, path, "a watering or a rain");
+  const { parts, ...event } = allOf({
+    at: () => momentAt(given.at, `${path}.at`),
+    depth: () =>
+      expectQuantity(
+        given.depth,
+        { dimension: "length", of: "none", bound: "non-negative" },
+        `${path}.depth`,
+      ),
+    by: () => expectOneOf(given.by, ["rain", "irrigation"], `${path}.by`),
+    known: () => expectOneOf(given.known, ["planned", "forecast", "observed"], `${path}.known`),
+    parts: () => (given.parts === undefined ? undefined : expectParts(given.parts, site, `${path}.parts`)),
+  });
+  if (event.by === "rain" && event.known === "planned")
+    fail("conflict", `${path}.known`, event.known, '"forecast" or "observed", because nobody plans rain');
+  return { ...event, ...(parts && { parts }) };
+};
+
+/** Reads rain and irrigation after the work; problems go to `door`. */
+export const readWater = (
+  input: unknown,
+  site: ReadSite | undefined,
+  door: Checks,
+): ReadWater | undefined => {
+  if (input === undefined || site === undefined) return undefined;
+  return door.run(() => {
+    const given = expectFields(input, waterFields, "water", "rain and irrigation after the work");
+    return allOf({
+      events: () => {
+        const list = given.events;
+        if (!Array.isArray(list))
+          return fail(
+            list === undefined ? "missing" : "type",
+            "water.events",
+            list,
+            "a list of rain and irrigation; an empty one where there is none",
+          );
+        if (list.length > mostEvents)
+          return fail("range", "water.events", `${list.length} events`, `at most ${mostEvents} events`);
+        const each = checks();
+        const events = list.flatMap(
+          (item, i) => each.run(() => readEvent(item, `water.events[${i}]`, site)) ?? [],
+        );
+        each.done();
+        return events;
+      },
+      until: () => momentAt(given.until, "water.until"),
+    });
+  });
+};

@@ -1,0 +1,172 @@
+import { addHours, type Instant } from "../../calendar/index.js";
+import type { Finding, Quantity } from "../../quantity/index.js";
+import { runTime } from "../../water/index.js";
+import type { ReadProduct } from "../job/read-products.js";
+import type { ReadWater } from "../job/read-water.js";
+import type { ReadTreatment } from "../job/treatments.js";
+import type { Told } from "./told.js";
+import { amountConflicts, type ProductWatering, wetAndDry } from "./watering-conflicts.js";
+import { waterFindings, weighed } from "./watering-findings.js";
+
+type Length = Quantity<"length", "none">;
+type Time = Quantity<"time", "none">;
+
+/** What is to be done with water after a treatment: the strictest that the labels of its products state. */
+export interface Watering {
+  readonly rules: readonly ProductWatering[];
+  /** Products whose label rule the job does not give. */
+  readonly notStated: readonly string[];
+  /** The most of what they ask for at least, with the shortest time in which they ask for it. */
+  readonly least: Length | null;
+  readonly within: Time | null;
+  /** The least of what they state at most. */
+  readonly most: Length | null;
+  /** The longest time for which the leaf has to stay dry. */
+  readonly notBefore: Time | null;
+  /** Whether no watering keeps all of the rules; a finding names the two products. */
+  readonly conflict: boolean;
+  /** The same as moments, where the job states when the application ends. */
+  readonly dryUntil: Instant | null;
+  readonly by: Instant | null;
+  /** What is still to be watered beside irrigation that is planned and water that was observed; forecast rain is not counted. */
+  readonly remaining: Length | null;
+  /** Rain that is forecast for the time in which it counts. */
+  readonly forecast: Length | null;
+  /** How long the irrigation runs for what remains, or for `least` where that is not known; `null` without a rate. */
+  readonly runTime: Time | null;
+}
+
+const productsOf = (treatment: ReadTreatment): readonly ReadProduct[] =>
+  treatment.method === "spread" ? [treatment.product] : treatment.mix.map(({ product }) => product);
+
+const rulesOf = (treatment: ReadTreatment): readonly ProductWatering[] =>
+  productsOf(treatment).flatMap(({ id, name, wateringIn: rule }) =>
+    rule === undefined ? [] : [{ product: id, productName: name, rule }],
+  );
+
+/** The largest or the smallest of some quantities of one dimension. */
+const extreme = <D extends "length" | "time">(
+  list: readonly (Quantity<D, "none"> | undefined)[],
+  sign: 1 | -1,
+): Quantity<D, "none"> | null =>
+  list
+    .flatMap((q) => (q === undefined ? [] : [q]))
+    .reduce<Quantity<D, "none"> | null>(
+      (best, q) => (best === null || sign * q.compare(best as typeof q) > 0 ? q : best),
+      null,
+    );
+
+const notCompared = (
+  treatment: ReadTreatment,
+  rules: readonly ProductWatering[],
+  notStated: readonly string[],
+  water: ReadWater | undefined,
+): readonly string[] => {
+  const of = (why: string): readonly string[] => [
+    `${treatment.id}: rain and irrigation against the labels, because ${why}.`,
+  ];
+  return [
+    ...(notStated.length === 0
+      ? []
+      : [
+          `Watering-in and rain-free time of ${notStated.join(", ")}: the job does not give the label's rule.`,
+        ]),
+    ...(rules.length === 0
+      ? []
+      : water === undefined
+        ? of("the job states no rain and no irrigation")
+        : treatment.end === undefined
+          ? of("the job does not state when the application ends")
+          : Date.parse(water.until) < Date.parse(treatment.end)
+            ? of("its list of water ends before the application does")
+            : []),
+  ];
+};
+
+/** The strictest of some rules: of what they ask for, and of what they state at most. */
+const strictest = (
+  rules: readonly ProductWatering[],
+): Pick<Watering, "least" | "within" | "most" | "notBefore"> => {
+  const stated = rules.map(({ rule }) => rule);
+  const wanting = stated.filter(({ least }) => least !== undefined);
+  return {
+    least: extreme(
+      wanting.map(({ least }) => least),
+      1,
+    ),
+    within: extreme(
+      wanting.map(({ within }) => within),
+      -1,
+    ),
+    most: extreme(
+      stated.map(({ most }) => most),
+      -1,
+    ),
+    notBefore: extreme(
+      stated.map(({ notBefore }) => notBefore),
+      1,
+    ),
+  };
+};
+
+/** What the labels of a treatment ask for of water, weighed against the rain and the irrigation of the job. */
+export const watering = (treatment: ReadTreatment, water: ReadWater | undefined): Told<Watering> => {
+  const { end, irrigationRate: rate, path } = treatment;
+  const rules = rulesOf(treatment);
+  const notStated = productsOf(treatment).flatMap(({ name, wateringIn }) =>
+    wateringIn === undefined ? [name] : [],
+  );
+  const conflicts = [...wetAndDry(rules, path, "in one tank"), ...amountConflicts(rules, path)];
+  const known = rules.flatMap((rule) => {
+    const found = water === undefined ? undefined : weighed(rule, treatment, water);
+    return found === undefined ? [] : [{ rule, found }];
+  });
+  const needing = known.filter(({ rule }) => rule.rule.least !== undefined).map(({ found }) => found);
+  const strict = strictest(rules);
+  const { least, within, notBefore } = strict;
+  const remaining = extreme(
+    needing.map(({ sure }) => sure.remaining),
+    1,
+  );
+  const forecast = extreme(
+    needing.map(({ all, sure }) => all.received.minus(sure.received)),
+    1,
+  );
+  const need = remaining ?? least;
+  return {
+    value: {
+      rules,
+      notStated,
+      ...strict,
+      conflict: conflicts.some(({ severity }) => severity === "warning"),
+      dryUntil: end === undefined || notBefore === null ? null : addHours(end, notBefore.in("h")),
+      by: end === undefined || within === null ? null : addHours(end, within.in("h")),
+      remaining,
+      forecast,
+      runTime:
+        need === null || rate === undefined || need.value === 0 ? null : runTime({ depth: need, rate }),
+    },
+    findings: [...conflicts, ...known.flatMap(({ rule, found }) => waterFindings(rule, found, treatment))],
+    notChecked: notCompared(treatment, rules, notStated, water),
+  };
+};
+
+const sameGround = (a: ReadTreatment, b: ReadTreatment): boolean =>
+  a.parts === undefined || b.parts === undefined || a.parts.some((part) => b.parts?.includes(part));
+
+/** Treatments of one visit on the same ground, of which one wants water and the other must stay dry. */
+export const groundConflicts = (treatments: readonly ReadTreatment[]): readonly Finding[] =>
+  treatments.flatMap((a, i) =>
+    treatments.slice(i + 1).flatMap((b) => {
+      if (!sameGround(a, b)) return [];
+      const [mine, others] = [rulesOf(a), rulesOf(b)];
+      // What one treatment has in itself was told with it.
+      const within = new Set([...mine, ...others].map(({ product }) => product));
+      return within.size < mine.length + others.length
+        ? []
+        : [
+            ...wetAndDry(mine, a.path, "on the same ground", others),
+            ...wetAndDry(others, b.path, "on the same ground", mine),
+          ];
+    }),
+  );

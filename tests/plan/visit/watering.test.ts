@@ -1,0 +1,243 @@
+import { describe, expect, test } from "vitest";
+import type { Job, WorkOrder } from "../../../src/plan/index.js";
+import { workOrderText } from "../../../src/plan/index.js";
+import { problemsOf, smallJob, soundOrder } from "../helpers.js";
+
+const inch = (value: number) => ({ value, unit: "in" });
+const hours = (value: number) => ({ value, unit: "h" });
+const rate = { value: 0.4, unit: "fl oz/1000 ft2", of: "product" };
+
+/** Two liquids in one tank, each with what its label states of water. */
+const tank = (a: object | undefined, b: object | undefined, more: Partial<Job> = {}, treatment = {}): Job =>
+  smallJob({
+    products: [
+      {
+        id: "a",
+        name: "A",
+        form: "liquid",
+        formulation: "EC",
+        ...(a && { wateringIn: a as never }),
+      },
+      { id: "b", name: "B", form: "liquid", formulation: "EC", ...(b && { wateringIn: b as never }) },
+    ],
+    sprayer: { tank: { value: 20, unit: "gal" }, output: { value: 1, unit: "gal/1000 ft2", of: "spray" } },
+    treatments: [
+      {
+        id: "s",
+        method: "spray",
+        end: "2026-05-04T09:00-05:00",
+        irrigationRate: { value: 0.5, unit: "in/h" },
+        mix: [
+          { product: "a", rate },
+          { product: "b", rate },
+        ],
+        ...treatment,
+      },
+    ],
+    ...more,
+  });
+
+const label = (rule: object) => ({ ...rule, source: "label" });
+const wet = label({ least: inch(0.25), most: inch(0.5), within: hours(24) });
+const findings = (order: WorkOrder) =>
+  order.findings
+    .filter(({ code }) => code.startsWith("watering-in/"))
+    .map(({ code, severity }) => `${severity} ${code.slice(12)}`);
+const events = (...list: readonly (readonly [string, number, string, string])[]) => ({
+  water: {
+    until: "2026-05-06T09:00-05:00",
+    events: list.map(([at, depth, by, known]) => ({ at, depth: inch(depth), by, known })),
+  } as never,
+});
+
+describe("what labels state of water after the work", () => {
+  test("is the strictest of the products, with clock times and a run time, by hand", () => {
+    const order = soundOrder(tank(wet, label({ least: inch(0.3), within: hours(12) })));
+    const { least, most, within, by, runTime, conflict } = order.sprays[0]?.watering ?? {};
+    expect([least?.in("in"), most?.in("in"), within?.in("h"), by, conflict]).toEqual([
+      0.3,
+      0.5,
+      12,
+      "2026-05-04T21:00-05:00",
+      false,
+    ]);
+    // 0.3 in at 0.5 in/h are 36 min.
+    expect(runTime?.in("min")).toBeCloseTo(36, 9);
+    expect(workOrderText(order)).toMatch(
+      /WATER IN with 0\.3 to 0\.5 in of water within\s+12\s+h\s+of\s+the\s+end\s+\(by\s+Mon\s+May\s+4,\s+9:00\s+pm\):\s+run\s+the\s+irrigation\s+36\s+min/,
+    );
+  });
+
+  test("one wants water in and the other must dry: a warning without time between, else a caution", () => {
+    const dry = (h: number) => label({ notBefore: hours(h) });
+    const clash = soundOrder(tank(label({ least: inch(0.25), within: hours(4) }), dry(6)));
+    expect(findings(clash)).toEqual(["warning wet-and-dry"]);
+    expect(clash.sprays[0]?.watering.conflict).toBe(true);
+    expect(workOrderText(clash)).toMatch(/DO NOT START[\s\S]*A has to be watered in within 4 h/);
+    expect(workOrderText(clash)).not.toMatch(/WATER IN /);
+    expect(findings(soundOrder(tank(wet, dry(6))))).toEqual(["caution wet-and-dry"]);
+    // As long as the window itself leaves no time.
+    expect(findings(soundOrder(tank(wet, dry(24))))).toEqual(["warning wet-and-dry"]);
+    // Without a stated window nobody can say that there is time.
+    expect(findings(soundOrder(tank(label({ least: inch(0.25) }), dry(6))))).toEqual(["warning wet-and-dry"]);
+  });
+
+  test("one wants more than the other takes", () => {
+    const order = soundOrder(tank(label({ least: inch(0.6) }), label({ most: inch(0.5) })));
+    expect(findings(order)).toEqual(["warning amounts"]);
+    expect(findings(soundOrder(tank(label({ least: inch(0.5) }), label({ most: inch(0.5) }))))).toEqual([]);
+  });
+
+  test("a label that is not given is named, and its caution stays", () => {
+    const order = soundOrder(tank(wet, undefined));
+    expect(order.notChecked.join("\n")).toMatch(/Watering-in and rain-free time of B:/);
+    expect(workOrderText(order)).toMatch(/\[ \] B: Irrigation off for the label's rain-free time/);
+    const both = soundOrder(tank(wet, wet));
+    expect(both.cautions.map(({ code }) => code)).not.toContain("caution/rain-free");
+    expect(both.notChecked.join("\n")).toMatch(/because the job states no rain and no irrigation/);
+  });
+});
+
+describe("rain and irrigation of the job", () => {
+  const one = (rule: object, water: object) => soundOrder(tank(rule, undefined, water));
+  test("planned irrigation counts, forecast rain is told apart", () => {
+    const order = one(
+      wet,
+      events(
+        ["2026-05-04T20:00-05:00", 0.1, "irrigation", "planned"],
+        ["2026-05-04T22:00-05:00", 0.05, "rain", "forecast"],
+      ),
+    );
+    const { remaining, forecast, runTime } = order.sprays[0]?.watering ?? {};
+    expect(
+      [remaining?.in("in"), forecast?.in("in"), runTime?.in("min")].map((x) => Number(x?.toFixed(9))),
+    ).toEqual([0.15, 0.05, 18]);
+    expect(findings(order)).toEqual(["caution not-planned"]);
+    expect(workOrderText(order)).toMatch(
+      /Beside\s+what\s+is\s+planned,\s+water\s+0\.15\s+in:\s+run\s+the\s+irrigation\s+18\s+min\./,
+    );
+  });
+  test("enough by the forecast alone is a caution, enough by plan is none", () => {
+    expect(findings(one(wet, events(["2026-05-04T22:00-05:00", 0.3, "rain", "forecast"])))).toEqual([
+      "caution by-forecast-only",
+    ]);
+    const planned = one(wet, events(["2026-05-04T22:00-05:00", 0.3, "irrigation", "planned"]));
+    expect(findings(planned)).toEqual([]);
+    expect(workOrderText(planned)).toMatch(/what is\s+planned is enough/);
+  });
+  test("too soon, and too much", () => {
+    const dry = label({ notBefore: hours(6) });
+    expect(findings(one(dry, events(["2026-05-04T14:59-05:00", 0.1, "rain", "forecast"])))).toEqual([
+      "warning too-soon",
+    ]);
+    expect(findings(one(dry, events(["2026-05-04T15:00-05:00", 0.1, "rain", "forecast"])))).toEqual([]);
+    expect(findings(one(wet, events(["2026-05-04T22:00-05:00", 0.6, "rain", "observed"])))).toEqual([
+      "warning too-much",
+    ]);
+  });
+  test("water on other parts does not count", () => {
+    const site = {
+      name: "Park",
+      parts: ["north", "south"].map((name) => ({
+        name,
+        shape: "measured" as const,
+        area: { value: 6_000, unit: "ft2" as const },
+      })),
+    };
+    const order = (part: string) =>
+      soundOrder(
+        tank(
+          wet,
+          undefined,
+          {
+            site,
+            water: {
+              until: "2026-05-06T09:00-05:00",
+              events: [
+                {
+                  at: "2026-05-04T20:00-05:00",
+                  depth: inch(0.3),
+                  by: "irrigation",
+                  known: "planned",
+                  parts: [part],
+                },
+              ],
+            },
+          },
+          { parts: ["north"] },
+        ),
+      );
+    expect(order("north").sprays[0]?.watering.remaining?.value).toBe(0);
+    expect(order("south").sprays[0]?.watering.remaining?.in("in")).toBe(0.25);
+  });
+});
+
+test("two treatments on one ground: one to water in, one to keep dry", () => {
+  const job = tank(undefined, label({ notBefore: hours(30) }));
+  const order = soundOrder({
+    ...job,
+    products: [...job.products, { id: "g", name: "G", form: "dry", analysis: "24-0-11", wateringIn: wet }],
+    treatments: [
+      ...job.treatments,
+      { id: "g", method: "spread", product: "g", target: { value: 0.5, unit: "lb/1000 ft2", of: "N" } },
+    ],
+  });
+  expect(findings(order)).toEqual(["warning wet-and-dry"]);
+  expect(order.findings.find(({ code }) => code === "watering-in/wet-and-dry")?.text).toMatch(
+    /on the same ground/,
+  );
+});
+
+test("problems are told by their place, all at once", () => {
+  const job = tank(
+    { least: inch(1), most: inch(0.5), source: "label" },
+    { source: "label" },
+    {
+      water: {
+        until: "tomorrow",
+        events: [
+          { at: "2026-05-04", depth: { value: 1, unit: "lb" }, by: "hail", known: "planned" },
+          { at: "2026-05-04T20:00-05:00", depth: inch(1), by: "rain", known: "planned" },
+          { at: "2026-05-04T20:00-05:00", depth: inch(-1), by: "rain", known: "observed", parts: ["moon"] },
+        ],
+      } as never,
+    },
+  );
+  expect(problemsOf(job)).toEqual(
+    expect.arrayContaining([
+      "conflict products[0].wateringIn.most",
+      "missing products[1].wateringIn.least",
+      "unit/mismatch water.events[0].depth",
+      "type water.events[0].by",
+      "conflict water.events[1].known",
+      "range water.events[2].depth",
+      "missing water.events[2].parts[0]",
+      "date water.until",
+    ]),
+  );
+  expect(problemsOf(tank(wet, wet, {}, { end: "2026-05-03T09:00-05:00" }))).toEqual([
+    "conflict treatments[0].end",
+  ]);
+  expect(problemsOf(tank(wet, wet, {}, { end: 9, irrigationRate: inch(1) }))).toEqual([
+    "type treatments[0].end",
+    "unit/mismatch treatments[0].irrigationRate",
+  ]);
+});
+
+test("an area that is tagged as treated is taken, another tag is refused with its next step", () => {
+  const of = (tag: string) => ({
+    treatments: [
+      {
+        id: "feed",
+        method: "spread",
+        product: "feed-a",
+        target: { value: 0.9, unit: "lb/1000 ft2", of: "N" },
+        area: { value: 10_000, unit: "ft2", of: tag },
+      },
+    ],
+  });
+  const order = soundOrder(smallJob(of("treated") as never));
+  expect(order.spreads[0]?.area.of).toBe("none");
+  expect(order.spreads[0]?.amount.in("lb")).toBeCloseTo(37.5, 9);
+  expect(problemsOf(smallJob(of("gross") as never))).toEqual(["substance/mismatch treatments[0].area"]);
+});
