@@ -80,8 +80,9 @@ describe("what only the arithmetic can tell is told with the rest", () => {
       package: quantity(50, "lb"),
     });
     const order = (product: object): unknown => {
-      const job = park() as unknown as { products: object[] };
-      job.products[0] = { ...product, name: "feed 24-0-11", use: "fertilizer" };
+      const job = park() as unknown as { products: { wateringIn?: object }[] };
+      const { wateringIn } = job.products[0] ?? {};
+      job.products[0] = { ...product, name: "feed 24-0-11", use: "fertilizer", wateringIn } as never;
       return JSON.parse(JSON.stringify(workOrder(job as never)));
     };
     const plain = JSON.parse(JSON.stringify(workOrder(park() as never)));
