@@ -1,0 +1,43 @@
+import { expectOneOf, fail, nearName } from "../../quantity/index.js";
+import type { Level, ProblemUnits, Topic } from "../topics/topic.js";
+import { topics } from "../topics/topics.js";
+
+/** A topic by its id, or an error with the one that is meant. */
+export const topicAt = (input: unknown, path: string): Topic => {
+  if (typeof input !== "string") {
+    return fail(input === undefined ? "missing" : "type", path, input, "a topic, such as nutrient/product-rate");
+  }
+  const found = topics.find(({ id }) => id === input);
+  if (found !== undefined) return found;
+  const ids = topics.map(({ id }) => id);
+  const short = input.slice(0, 64).toLowerCase();
+  const suggestion = nearName(input, ids) ?? ids.find((id) => id.endsWith(`/${short}`) || short.endsWith(id));
+  return fail("type", path, input, "a topic: problemTopics lists them", suggestion === undefined ? {} : { suggestion });
+};
+
+/** A level, one that the topic has. */
+export const levelAt = (input: unknown, path: string, topic?: Topic): Level => {
+  const level = ([1, 2, 3] as const).find((each) => each === input);
+  if (level === undefined) {
+    return fail(input === undefined ? "missing" : "range", path, input, "level 1, 2 or 3");
+  }
+  return topic === undefined || topic.levels.includes(level)
+    ? level
+    : fail("range", path, input, `a level of ${topic.id}: ${topic.levels.join(", ")}`);
+};
+
+/** The largest seed: the generator takes 32 bits. */
+const largest = 2 ** 32 - 1;
+
+/** A seed: two that the generator could not tell apart are not both taken. */
+export const seedAt = (input: unknown, path: string): number => {
+  if (input === undefined) return fail("missing", path, input, "a seed, a whole number");
+  if (typeof input !== "number") return fail("type", path, input, "a seed, a whole number");
+  return Number.isInteger(input) && input >= 0 && input <= largest
+    ? Math.abs(input)
+    : fail("range", path, input, `a whole number from 0 to ${largest}`);
+};
+
+/** The units of a problem. */
+export const unitsAt = (input: unknown, path: string): ProblemUnits =>
+  expectOneOf(input, ["US", "metric"], path);

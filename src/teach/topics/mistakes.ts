@@ -1,0 +1,155 @@
+import { frozen } from "../../quantity/index.js";
+
+/** What went wrong, told to the learner who did it. */
+const told = {
+  "multiplied by the percentage":
+    "You multiplied by the percentage. Only part of the product is nutrient, so it takes more product than nutrient: divide by the percentage.",
+  "divided by the percentage":
+    "You divided by the percentage. Only part of the product is nutrient, so there is less nutrient than product: multiply by the percentage.",
+  "product for nutrient":
+    "That is the amount of nutrient, not of product. The product holds only part of it: divide by the percentage of the label.",
+  "nutrient for product":
+    "That is the amount of product. The question asks for the nutrient in it: multiply by the percentage of the label.",
+  "wrong number of the grade":
+    "You used another number of the grade. A grade reads nitrogen, phosphate, potash, in that order.",
+  "P for P2O5":
+    "The target is phosphorus (P), the label states phosphate (P2O5). One pound of P is 2.29 pounds of P2O5: convert before you divide by the label's percentage.",
+  "P2O5 for P the wrong way":
+    "You converted the wrong way. Phosphate (P2O5) weighs more than the phosphorus (P) in it: P × 2.29 = P2O5.",
+  "one unit of area only": "That is for one unit of area. Multiply by the number of units in the whole area.",
+  "forgot to divide by the unit of area":
+    "The rate is for a set area, such as 1,000 sq ft or a hectare. Divide the whole area by that before you multiply.",
+  "acre for 1,000 sq ft":
+    "You took an acre for 1,000 sq ft, or the other way round. An acre is 43,560 sq ft, or 43.56 times 1,000 sq ft.",
+  "hectare for 100 m²": "You took a hectare for 100 m², or the other way round. A hectare is 10,000 m².",
+  "rounded packages down":
+    "You rounded down, and run short before the end. What is more than a whole package takes one more.",
+  "one package too many": "You took one package too many. Round up once, at the end.",
+  "counted without the package size": "That is a weight. Divide it by what one package holds.",
+  "price of the product for that of the nutrient":
+    "That is the price of a pound or kilogram of product. Only part of it is nutrient, so the nutrient costs more: divide by the percentage.",
+  "price of part of a package": "You priced part of a package. Packages are bought whole: round up first.",
+  "price upside down": "You divided the wrong way round. The price goes on top, the amount below.",
+  "forgot the density":
+    "You left out the density. The label's percentage is by weight: multiply the volume by the weight of a gallon or liter.",
+  "density upside down":
+    "You divided by the density where you multiply, or the other way round. Weight = volume × density.",
+  "ounce for fluid ounce": "You took 16 for 128. A gallon is 128 fluid ounces; 16 ounces are a pound, and that is weight.",
+  "fluid ounces in a quart": "A gallon is 128 fluid ounces. 32 fluid ounces are a quart.",
+  "spacing for swath":
+    "One nozzle covers the spacing between nozzles, not the whole boom. Put the width that the flow belongs to.",
+  "swath for spacing":
+    "The flow is that of the whole boom. Put the whole width, not the spacing between two nozzles.",
+  "feet for inches": "Mind the units of length: 12 inches are a foot.",
+  "meters for centimeters": "Mind the units of length: 100 cm are a meter.",
+  "seconds for minutes": "Mind the units of time: 60 seconds are a minute.",
+  "minutes for hours": "Mind the units of time: 60 minutes are an hour.",
+  "forgot the number of nozzles": "That is for one nozzle. Multiply by the number of nozzles.",
+  "divided by the number of nozzles": "The figure is for each nozzle already: do not divide by their number.",
+  "averaged speeds wrongly":
+    "You averaged the speeds. The slow run lasts longer and counts for more: add the distances, add the times, then divide.",
+  "one run only": "That is one run only. Use both.",
+  "time upside down": "You divided the wrong way round. Speed is distance divided by time.",
+  "pressure in proportion":
+    "Flow does not rise in step with pressure. It rises with the square root: four times the pressure for twice the flow.",
+  "pressure upside down": "You turned the ratio upside down. More pressure gives more flow.",
+  "pressure squared": "You squared the ratio of pressures. Flow goes with its square root.",
+  "forgot the square": "Pressure goes with the square of the flow. You used the ratio as it is.",
+  "square root for square": "You took a square root. Pressure goes with the square of the flow.",
+  "percentage as a whole number": "A percentage is a part of 100. Divide by 100.",
+  "tank over area": "You turned it upside down. The area that a tank covers is the tank divided by the volume per area.",
+  "whole tanks only": "You left out the last, part-filled load.",
+  "parts of water for parts of the mix":
+    "1 part in so many counts the product in. 1 part to so many parts of water does not. Read which of the two is meant.",
+  "product added on top": "You added the product on top of the finished volume. It is part of it.",
+  "water for product": "That is the water. The question asks for the product.",
+  "forgot passes": "The ground was covered more than once. Count every pass.",
+  "counted a pass twice": "You counted the second pass twice.",
+  "whole rate on each pass":
+    "That is the whole rate on every pass, which puts down a multiple. Divide the rate by the number of passes.",
+  "width without overlap": "Neighboring passes overlap. Use the effective swath, which is less than the width thrown.",
+  "overlap added": "You added the overlap to the width. It takes away from it.",
+  "diameter for radius": "You put the diameter for the radius. The radius is half of it.",
+  "forgot the square of the radius": "You did not square the radius. Area = π × radius × radius.",
+  "circumference for area": "That is the way around the circle. Area = π × radius × radius.",
+  "rectangle for triangle": "You took it for a rectangle. A triangle is half as large.",
+  "perimeter for area": "That is the way around. Area is length times width.",
+  "forgot to take the part out": "You did not take out the part that is not treated.",
+  "added the part": "You added the part that has to be taken out.",
+  "ends counted in full": "You added up all offsets as they are. By the trapezoidal rule the first and the last count half.",
+  "27 for 9": "A cubic yard is 27 cubic feet. 9 is square feet in a square yard.",
+  "depth in the wrong unit": "Mind the unit of the depth before you multiply it with an area.",
+  "forgot the depth": "That is the surface. A volume takes the depth, too.",
+  "multiplied by the live share": "You multiplied by the live share. It takes more seed than live seed: divide.",
+  "purity only": "You left out germination. Live seed is purity times germination.",
+  "germination only": "You left out purity. Live seed is purity times germination.",
+  "average of purity and germination": "You averaged purity and germination. Multiply them.",
+  "share of the cut height": "You took the share of the height of cut. It is a share of the standing grass.",
+  "a third on top":
+    "You added a third of the height of cut. A third of the TALL grass comes off, which is half of the height of cut.",
+  "two thirds of the cut": "You took two thirds of the height of cut. The grass is taller than the cut when it is mown.",
+  "forgot the growth before": "Count only the growth between two mowings.",
+  "spacing not squared": "You divided by the spacing once. A plant takes spacing × spacing.",
+  "forgot efficiency": "You left out the efficiency. Part of the water does not reach the roots: put down more.",
+  "multiplied by efficiency": "You multiplied by the efficiency. That puts down less, not more: divide.",
+  "forgot 0.623": "An inch of water on 1 sq ft is 0.623 gallon. You left that out.",
+  "all cans for the lowest quarter": "The lower quarter is the driest fourth of the cans. You took another group.",
+  "driest can only": "You took the driest can alone. Take the mean of the driest fourth.",
+  "fraction upside down": "You divided the wrong way round.",
+  "all water for the part used": "That is all the water the soil holds. Only the stated part may be used up before the next watering.",
+  "multiplied by the rating": "You multiplied by the lime's rating. A weaker lime takes more of it: divide.",
+  "forgot the rating": "You left out the rating of the lime at hand.",
+  "forgot the base": "You did not take off the base temperature.",
+  "range for mean": "You took the difference of high and low. Take their mean.",
+  "high for mean": "You used the high of the day. Take the mean of high and low.",
+  "negative days counted": "A day below the base counts zero. It does not take away from the sum.",
+  "forgot what is gone already": "You counted from the beginning. Part of the sum is gone already.",
+  "added instead of taken away": "You added where something has to be taken away.",
+  "margin for markup": "You added the percent to the cost. A margin is a share of the PRICE: divide the cost by (1 - margin).",
+  "markup for margin": "You divided by (1 - percent), which is a margin. A markup is added to the cost.",
+  "percent alone": "That is the profit alone. Add the cost.",
+  "percent taken off": "You took the percent off. It is added.",
+  "percents added up": "You added the percents together. The second is taken of the first result: multiply.",
+  "forgot an entry": "You left out one of the entries.",
+  "last day counted twice": "You counted both ends. From one day to the next is one day.",
+  "month of thirty days": "You took every month for 30 days. Count the days of each month.",
+  "wrong month length": "Count the days of each month: the month has another number of days.",
+  "mean of all days": "Only the stated days count.",
+  "sum for mean": "That is the sum. Divide it by the number of readings.",
+  "wrong number of readings": "Divide by the number of readings: count them again.",
+  "forgot the percent active": "You left out the percent of active ingredient in the product.",
+  "forgot the number of applications": "That is for one application. Multiply by their number.",
+  "units upside down": "You converted the wrong way: divide where you multiplied, or the other way round.",
+  "forgot to convert": "The units differ. Convert before you compare.",
+  "square of the unit forgotten": "Areas convert with the square of the length: a square yard is 9 square feet, not 3.",
+  "speed and width alone": "You left out the efficiency. Turning and filling take part of the time.",
+  "forgot the area of a core": "You left out the area of a sample. Divide the mean count by the area of one core.",
+  "speed the wrong way":
+    "You put the speed on the wrong side. The faster the machine, the less lands on each area, and the more flow a rate takes.",
+  "yards for feet": "Mind the units of length: 3 feet are a yard.",
+  "distance of one run, time of both": "You took the distance of one run and the time of both. Count both distances.",
+  "forgot the width": "You left out the width. The ground covered is length times width.",
+  "forgot the length": "You left out the length. The ground covered is length times width.",
+  "pressure the wrong way": "Flow rises with pressure, and with its square root. You had it fall in proportion.",
+  "percentage taken off": "You took the percentage off, or added what is missing. Divide by the percentage.",
+  "divided by the area": "You divided by the area. The rate is for one unit of area: multiply.",
+  "shared out evenly": "That is every load if all are the same. Fill the tank as often as it goes, and take what is left.",
+  "whole job for the last load": "That is the spray for the whole job. Take the full tanks off.",
+  "tank times rate": "You multiplied the tank by the product rate. First find how much area a tank covers, then multiply that by the rate.",
+  "last strip left out": "The last strip is narrower than a swath, but has to be covered, too. Round up.",
+  "one pass too many": "You counted one pass too many. Round up once.",
+  "half the swath": "You took half of the swath for the whole.",
+  "halved twice": "You halved twice. Base × height ÷ 2.",
+  "square for circle": "That is the square around the circle. Area = π × radius × radius.",
+  "ends left out": "You left out the ends. By the trapezoidal rule the first and the last count half.",
+  "cubic feet for cubic yards": "That is cubic feet. A cubic yard is 27 of them.",
+  "divided by the depth": "You divided by the depth. Volume = surface × depth.",
+  "forgot the dose": "You took 1 mg/L. Multiply by the dose that is asked for.",
+  "decimal point one place off": "The decimal point is one place off. Count the places again.",
+} as const;
+
+/** The name of a mistake that people really make. */
+export type NameOfMistake = keyof typeof told;
+
+/** The mistakes that problems know, by name, each with what a learner is told who made it. */
+export const mistakes: Readonly<Record<NameOfMistake, string>> = /* @__PURE__ */ frozen(told);

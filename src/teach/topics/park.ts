@@ -1,0 +1,23 @@
+import type { Draw } from "./topic.js";
+
+// The park of the problems is invented: two practice pitches, a bowling lawn, a meadow that is being grown in.
+
+const places = ["the north practice pitch", "the south practice pitch", "the bowling lawn", "the meadow"];
+
+/** Some part of the park: `the bowling lawn`. */
+export const place = (draw: Draw): string => draw.pick(places);
+
+/** A part of the park that could be so large: its area in sq ft or m². */
+export const areaOf = (draw: Draw, us: boolean): number =>
+  us ? draw.step(3000, 24000, 500) : draw.step(300, 2400, 50);
+
+/** The grade of a fertilizer, as a label prints it, with nitrogen and potash. */
+export const gradeWithNitrogen = (draw: Draw): { readonly n: number; readonly k: number; readonly text: string } => {
+  const n = draw.pick([12, 15, 16, 18, 20, 22, 24, 25, 28, 30, 32]);
+  const k = draw.pick([4, 5, 8, 10, 11]);
+  return { n, k, text: `${n}-0-${k}` };
+};
+
+/** A target of nitrogen per area. */
+export const nitrogenTarget = (draw: Draw, us: boolean): number =>
+  us ? draw.step(0.5, 1, 0.05) : draw.step(25, 50, 5);

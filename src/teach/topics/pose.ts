@@ -1,0 +1,158 @@
+import type { QuizAnswer, QuizChoice, QuizMistake, QuizProblem } from "./quiz-problem.js";
+import { amount, fixed, num, unitWords } from "./figures.js";
+import { mistakes } from "./mistakes.js";
+import type { Ask, Draw, Level, Posed, ProblemUnits, Step, Topic } from "./topic.js";
+
+const letters = ["A", "B", "C", "D"];
+
+const substanceWords: Readonly<Record<string, string>> = {
+  product: "product",
+  N: "nitrogen",
+  ai: "active ingredient",
+  "pure live seed": "pure live seed",
+};
+
+/** An answer as the key and the choices print it. */
+const answerText = (value: number, { unit, decimals, noun }: Ask): string => {
+  if (noun !== undefined) return `${fixed(value, decimals)} ${noun[value === 1 ? 0 : 1]}`;
+  if (unit.startsWith("money:")) return amount(value, unit);
+  const figure = fixed(value, decimals);
+  return unit === "%" ? `${figure} %` : `${figure} ${unitWords(unit, Number(figure))}`;
+};
+
+const places = ["a whole number", "one decimal", "two decimals", "three decimals"];
+
+/** How the answer is to be written: it sets the tolerance. */
+const instruction = ({ unit, of, decimals, noun }: Ask): string => {
+  if (noun !== undefined) return `Answer in whole ${noun[1]}.`;
+  if (unit.startsWith("money:")) {
+    const [, below] = unit.split("/");
+    const whole = unit.startsWith("money:USD") ? "dollars" : "euros";
+    return `Answer in ${whole}${below === undefined ? "" : ` per ${unitWords(below, 1)}`}, to the cent.`;
+  }
+  const stuff = substanceWords[of];
+  const words = unit === "%" ? "percent" : unitWords(unit);
+  const [top = "", below] = words.split(" per ");
+  const named = stuff === undefined ? words : `${top} of ${stuff}${below === undefined ? "" : ` per ${below}`}`;
+  return `Answer in ${named}, to ${places[decimals]}.`;
+};
+
+const round = (value: number, decimals: number): number => Number(fixed(value, decimals).replaceAll(",", ""));
+
+/** How far apart two answers have to be to tell them apart: two of the last place and 1.5 percent. */
+const apart = (a: number, b: number, { decimals, noun }: Ask): boolean => {
+  const place = 10 ** -decimals;
+  return Math.abs(a - b) >= (noun === undefined ? Math.max(2 * place, 0.015 * Math.abs(b)) : 0.999);
+};
+
+/** The mistakes that give an answer of their own: none near the right one, none near another. */
+const distinct = ({ answer, ask, mistakes: slips }: Posed): Posed["mistakes"] => {
+  const kept: Posed["mistakes"][number][] = [];
+  for (const { mistake, value: exact } of slips) {
+    const value = round(exact, ask.decimals);
+    const own =
+      Number.isFinite(exact) &&
+      value > 0 &&
+      apart(value, answer, ask) &&
+      kept.every((other) => apart(value, round(other.value, ask.decimals), ask));
+    if (own) kept.push({ mistake, value: exact });
+  }
+  return kept;
+};
+
+/** Whether an answer has enough digits to be told from another: two, or a whole number of things. */
+const readable = ({ answer, ask }: Posed): boolean =>
+  Number.isFinite(answer) && answer > 0 && (ask.noun !== undefined || answer >= 10 * 10 ** -ask.decimals);
+
+/** Whether nothing is lost by rounding as the question asks. */
+const comesOut = ({ answer, ask }: Posed): boolean =>
+  Math.abs(answer - round(answer, ask.decimals)) <= 1e-9 * Math.abs(answer);
+
+const fewest = 3;
+const tries = 400;
+const triesForEven = 40;
+
+/** Draws until a problem reads well: three wrong answers of their own, and at level 1 an answer that comes out. */
+const readablePose = (topic: Topic, draw: Draw, level: Level, units: ProblemUnits): Posed => {
+  let uneven: Posed | undefined;
+  for (let i = 0; i < tries; i++) {
+    const posed = topic.pose({ draw, level, units, us: units === "US" });
+    if (!readable(posed) || distinct(posed).length < fewest) continue;
+    if (level > 1 || comesOut(posed)) return posed;
+    uneven ??= posed;
+    if (i >= triesForEven) break;
+  }
+  // a topic that cannot be posed is a defect of the topic, which the tests look for over thousands of seeds
+  return uneven ?? topic.pose({ draw, level, units, us: units === "US" });
+};
+
+/** A shuffled copy, each order as likely as the next (Fisher and Yates). */
+export const shuffled = <T>(list: readonly T[], draw: Draw): T[] => {
+  const out = [...list];
+  for (let i = out.length - 1; i > 0; i--) {
+    const j = draw.int(0, i);
+    [out[i], out[j]] = [out[j] as T, out[i] as T];
+  }
+  return out;
+};
+
+const stepText = ({ says, sum, value, unit }: Step): string => {
+  const shown = amount(value, unit);
+  return sum === "" ? `${says}: ${shown}` : `${says}: ${sum} = ${shown}`;
+};
+
+/** The line that rounds, where rounding changes the figure. */
+const roundingStep = ({ answer, ask }: Posed, text: string): readonly string[] =>
+  num(answer) === num(round(answer, ask.decimals)) ? [] : [`Rounded: ${text}`];
+
+/** A problem of a topic, with the figures that a draw gives. */
+export const posedProblem = (input: {
+  readonly topic: Topic;
+  readonly draw: Draw;
+  readonly level: Level;
+  readonly seed: number;
+  readonly units: ProblemUnits;
+}): QuizProblem => {
+  const { topic, draw, level, seed, units } = input;
+  const posed = readablePose(topic, draw, level, units);
+  const { ask } = posed;
+  const slips = shuffled(distinct(posed), draw);
+  const text = answerText(posed.answer, ask);
+  const wrong = slips.map(
+    ({ mistake, value }): QuizMistake => ({
+      mistake,
+      value,
+      text: answerText(value, ask),
+      says: mistakes[mistake],
+    }),
+  );
+  const order = shuffled<QuizMistake | undefined>([undefined, ...wrong.slice(0, letters.length - 1)], draw);
+  const choices = order.map((slip, i): QuizChoice => {
+    const letter = letters[i] as string;
+    return slip === undefined ? { letter, text } : { letter, text: slip.text, mistake: slip.mistake };
+  });
+  const answer: QuizAnswer = {
+    value: posed.answer,
+    unit: ask.unit,
+    of: ask.of,
+    decimals: ask.decimals,
+    tolerance: ask.noun === undefined ? 0.5 * 10 ** -ask.decimals : 0,
+    text,
+    ...(ask.noun !== undefined && { noun: ask.noun }),
+  };
+  return {
+    type: "quiz-problem",
+    version: 1,
+    topic: topic.id,
+    title: topic.title,
+    level,
+    seed,
+    units,
+    text: `${posed.text} ${ask.question} ${instruction(ask)}`,
+    answer,
+    steps: [...posed.steps.map(stepText), ...roundingStep(posed, text)],
+    choices,
+    letter: letters[order.indexOf(undefined)] as string,
+    mistakes: wrong,
+  };
+};

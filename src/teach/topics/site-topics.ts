@@ -1,0 +1,205 @@
+import { quantity } from "../../quantity/index.js";
+import { circleArea, coverVolume, netArea, offsetArea, pondVolume, rectangleArea, triangleArea, waterDose } from "../../site/index.js";
+import { amount, listed, num, slip, step } from "./figures.js";
+import { place } from "./park.js";
+import type { Posed, PoseInput, Topic } from "./topic.js";
+
+const areaProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const length = us ? "ft" : "m";
+  const unit = us ? "ft2" : "m2";
+  const long = us ? draw.step(100, 240, 5) : draw.step(30, 80, 1);
+  const wide = us ? draw.step(60, 160, 5) : draw.step(20, 50, 1);
+  const across = us ? draw.int(20, 90) : draw.int(6, 30);
+  const ask = { question: "What is its area?", unit, of: "none", decimals: 0 } as const;
+  const circle = circleArea({ diameter: quantity(across, length) });
+  const round = circle.in(unit);
+  if (level === 1) {
+    const area = triangleArea({ base: quantity(long, length), height: quantity(wide, length) }).in(unit);
+    return {
+      text: `A corner of the meadow is a triangle with a base of ${amount(long, length)} and a height of ${amount(wide, length)}.`,
+      ask,
+      answer: area,
+      steps: [step("Area", `${long} × ${wide} ÷ 2`, area, unit)],
+      mistakes: [
+        slip("rectangle for triangle", area * 2),
+        slip("halved twice", area / 2),
+        slip("perimeter for area", 2 * (long + wide)),
+      ],
+    };
+  }
+  if (level === 2) {
+    return {
+      text: `A round bed beside the bowling lawn measures ${amount(across, length)} across.`,
+      ask: { ...ask, decimals: us ? 0 : 1 },
+      answer: round,
+      steps: [step("Radius", `${across} ÷ 2`, across / 2, length), step("Area", `3.14159 × ${num(across / 2)} × ${num(across / 2)}`, round, unit)],
+      mistakes: [
+        slip("diameter for radius", round * 4),
+        slip("circumference for area", Math.PI * across),
+        slip("forgot the square of the radius", (Math.PI * across) / 2),
+        slip("square for circle", across * across),
+      ],
+    };
+  }
+  const whole = rectangleArea({ length: quantity(long, length), width: quantity(wide, length) });
+  const net = netArea({ parts: [{ name: "pitch", area: whole }], cutOuts: [{ name: "bed", area: circle }] }).net.in(unit);
+  const all = whole.in(unit);
+  return {
+    text: `A practice pitch is ${amount(long, length)} by ${amount(wide, length)}. A round planting bed in it, ${amount(across, length)} across, is not treated.`,
+    ask: { ...ask, question: "What area is treated?" },
+    answer: net,
+    steps: [
+      step("Pitch", `${long} × ${wide}`, all, unit),
+      step("Bed", `3.14159 × ${num(across / 2)} × ${num(across / 2)}`, round, unit),
+      step("Treated", `${num(all)} - ${num(round)}`, net, unit),
+    ],
+    mistakes: [
+      slip("forgot to take the part out", all),
+      slip("added the part", all + round),
+      slip("diameter for radius", all - 4 * round),
+      slip("circumference for area", all - Math.PI * across),
+      slip("perimeter for area", 2 * (long + wide)),
+    ],
+  };
+};
+
+const offsetProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const length = us ? "ft" : "m";
+  const unit = us ? "ft2" : "m2";
+  const spacing = us ? draw.pick([10, 15, 20]) : draw.pick([3, 4, 5]);
+  const count = level === 2 ? 4 : 6;
+  const low = us ? 20 : 8;
+  const high = us ? 80 : 26;
+  const widths = Array.from({ length: count }, () => draw.int(low, high));
+  const area = offsetArea({ spacing: quantity(spacing, length), widths: widths.map((each) => quantity(each, length)) }).in(unit);
+  const all = widths.reduce((a, b) => a + b, 0);
+  const ends = (widths[0] ?? 0) + (widths[count - 1] ?? 0);
+  const inner = widths.slice(1, -1);
+  return {
+    text: `The meadow has no straight edge. Its width is measured every ${amount(spacing, length)} along a line, both ends included: ${listed(widths.map(String))} ${length}.`,
+    ask: { question: "What is its area between the first and the last width, by the trapezoidal rule?", unit, of: "none", decimals: 0 },
+    answer: area,
+    steps: [
+      step("Half of the ends", `(${widths[0]} + ${widths[count - 1]}) ÷ 2`, ends / 2, length),
+      step("Area", `${spacing} × ((${widths[0]} + ${widths[count - 1]}) ÷ 2 + ${inner.join(" + ")})`, area, unit),
+    ],
+    mistakes: [
+      slip("ends counted in full", all * spacing),
+      slip("ends left out", (all - ends) * spacing),
+      slip("forgot the width", all),
+      slip("wrong number of readings", (all / count) * spacing * (count + 1)),
+    ],
+  };
+};
+
+const coverProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const depth = us ? draw.pick([0.125, 0.25, 0.375, 0.5, 1, 2]) : draw.pick([3, 4, 5, 6, 10, 20]);
+  const area = us ? draw.step(3000, 18_000, 500) : draw.step(300, 2000, 50);
+  const width = us ? draw.step(60, 120, 5) : draw.step(20, 40, 1);
+  const long = us ? draw.step(80, 160, 5) : draw.step(30, 60, 1);
+  const ton = us ? draw.pick([1.25, 1.3, 1.35, 1.4]) : draw.pick([1.4, 1.5, 1.6]);
+  const thick = us ? "in" : "mm";
+  const unit = us ? "yd3" : "m3";
+  const spot = place(draw);
+  const ground = level === 1 ? area : width * long;
+  const volume = coverVolume({ area: quantity(ground, us ? "ft2" : "m2"), depth: quantity(depth, thick) }).in(unit);
+  const size = level === 1 ? `has ${amount(area, us ? "ft2" : "m2")}` : `measures ${amount(long, us ? "ft" : "m")} by ${amount(width, us ? "ft" : "m")}`;
+  const sum = `${level === 1 ? num(area) : `${long} × ${width}`} × ${num(depth)} ÷ ${us ? "12 ÷ 27" : "1,000"}`;
+  const weighed = level === 3;
+  const scale = weighed ? ton : 1;
+  const tons = us ? "US ton" : "t";
+  return {
+    text:
+      `${spot.replace("the", "The")} ${size} and is topdressed with sand, ${us ? fraction(depth) : amount(depth, thick)} deep.` +
+      (weighed ? ` The sand weighs ${num(ton)} ${us ? "tons a cubic yard" : "t per m³"}.` : ""),
+    ask: weighed
+      ? { question: "What does the sand weigh?", unit: tons, of: "none", decimals: 1 }
+      : { question: "How much sand does it take?", unit, of: "none", decimals: 1 },
+    answer: volume * scale,
+    steps: [step("Sand", sum, volume, unit), ...(weighed ? [step("Weight", `${sum} × ${num(ton)}`, volume * ton, tons)] : [])],
+    mistakes: [
+      ...(us
+        ? [slip("27 for 9", volume * 3 * scale), slip("feet for inches", volume * 12 * scale), slip("cubic feet for cubic yards", volume * 27 * scale)]
+        : [slip("meters for centimeters", volume * 10 * scale), slip("depth in the wrong unit", (volume / 10) * scale), slip("perimeter for area", level === 1 ? volume / 100 : ((2 * (long + width) * depth) / 1000) * scale)]),
+      ...(weighed ? [slip("density upside down", volume / ton), slip("forgot the density", volume)] : []),
+    ],
+  };
+};
+
+/** A depth as the trade says it: `1/4 inch`. */
+const fraction = (depth: number): string => {
+  const parts: Readonly<Record<string, string>> = { "0.125": "1/8 inch", "0.25": "1/4 inch", "0.375": "3/8 inch", "0.5": "1/2 inch" };
+  return parts[String(depth)] ?? amount(depth, "in");
+};
+
+const pondProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const surface = us ? draw.step(0.5, 4, 0.25) : draw.step(1500, 12_000, 500);
+  const depth = us ? draw.step(3, 8, 0.5) : draw.step(1, 2.5, 0.1);
+  const dose = draw.pick([0.5, 1, 1.5, 2, 3]);
+  const percent = draw.pick([25, 40, 50, 80]);
+  const volume = pondVolume({ area: quantity(surface, us ? "acre" : "m2"), meanDepth: quantity(depth, us ? "ft" : "m") });
+  const unit = us ? "acre-ft" : "m3";
+  const held = volume.in(unit);
+  const pond = `The irrigation pond of the park has a surface of ${amount(surface, us ? "acre" : "m2")} and a mean depth of ${amount(depth, us ? "ft" : "m")}.`;
+  const gallons = us ? volume.in("gal") : volume.in("L");
+  if (level === 1) {
+    const asked = us ? "gal" : "L";
+    return {
+      text: `${pond}${us ? " An acre-foot is 325,851 gallons." : ""}`,
+      ask: { question: "How much water does it hold?", unit: asked, of: "water", decimals: 0 },
+      answer: gallons,
+      steps: [
+        step("Volume", `${num(surface)} × ${num(depth)}`, held, unit),
+        step("Water", `${num(surface)} × ${num(depth)} × ${us ? "325,851" : "1,000"}`, gallons, asked),
+      ],
+      mistakes: [
+        slip("forgot the depth", gallons / depth),
+        slip("divided by the depth", gallons / depth / depth),
+        slip(us ? "feet for inches" : "units upside down", us ? gallons / 12 : held / 1000),
+        slip(us ? "yards for feet" : "meters for centimeters", us ? gallons / 3 : gallons / 100),
+      ],
+    };
+  }
+  const mass = us ? "lb" : "kg";
+  const found = waterDose({
+    surface: quantity(surface, us ? "acre" : "m2"),
+    depth: quantity(depth, us ? "ft" : "m"),
+    concentration: quantity(dose, "mg/L", "ai"),
+    strength: quantity(percent, "% w/w", "ai/product"),
+  });
+  const active = found.active.in(mass);
+  const product = (found.product as { in(unit: "lb" | "kg"): number }).in(mass);
+  const perVolume = us ? "2.71932" : "0.001";
+  const sum = `${num(surface)} × ${num(depth)} × ${num(dose)} × ${perVolume}`;
+  const whole = level === 3;
+  const scale = whole ? 100 / percent : 1;
+  return {
+    text:
+      `${pond} It is to be dosed to ${amount(dose, "mg/L")} of active ingredient. ` +
+      (us ? "1 mg/L in 1 acre-foot is 2.719 lb." : "1 mg/L in 1 m³ is 1 g.") +
+      (whole ? ` The product has ${percent} % active ingredient by weight.` : ""),
+    ask: {
+      question: whole ? "How much product does it take?" : "How much active ingredient does it take?",
+      unit: mass,
+      of: whole ? "product" : "ai",
+      decimals: 1,
+    },
+    answer: whole ? product : active,
+    steps: [step("Active ingredient", sum, active, mass), ...(whole ? [step("Product", `${sum} × 100 ÷ ${percent}`, product, mass)] : [])],
+    mistakes: [
+      slip("forgot the depth", (active / depth) * scale),
+      slip("forgot the dose", (active / dose) * scale),
+      ...(us ? [slip("forgot to convert", (active / 2.71932) * scale)] : [slip("units upside down", (active * scale) / 10)]),
+      ...(whole ? [slip("forgot the percent active", active), slip("multiplied by the percentage", (active * percent) / 100)] : []),
+      slip("divided by the depth", (active / depth / depth) * scale),
+    ],
+  };
+};
+
+/** How large, how deep, how much. */
+export const siteTopics: readonly Topic[] = [
+  { id: "site/area", title: "Areas of plain shapes", levels: [1, 2, 3], pose: areaProblem },
+  { id: "site/offsets", title: "Area of an irregular shape", levels: [2, 3], pose: offsetProblem },
+  { id: "site/topdressing", title: "Material for a depth", levels: [1, 2, 3], pose: coverProblem },
+  { id: "site/pond", title: "Water in a pond, and its dose", levels: [1, 2, 3], pose: pondProblem },
+];

@@ -1,0 +1,129 @@
+import { quantity } from "../../quantity/index.js";
+import { passesFor, passRates, spreadRate, targetCatch } from "../../spread/index.js";
+import { amount, num, slip, step } from "./figures.js";
+import { place } from "./park.js";
+import type { Posed, PoseInput, Topic } from "./topic.js";
+
+const calibrationProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const swath = us ? draw.pick([5, 6, 8, 10, 12]) : draw.pick([2, 2.5, 3, 4]);
+  const distance = us ? draw.step(50, 200, 10) : draw.step(20, 80, 5);
+  const mass = us ? draw.step(1.5, 9, 0.25) : draw.step(0.6, 4, 0.1);
+  const target = us ? draw.step(2.5, 6, 0.25) : draw.step(120, 300, 10);
+  const overlap = us ? draw.pick([1, 2, 3]) : draw.pick([0.5, 1]);
+  const passes = level === 2 ? 2 : 1;
+  const length = us ? "ft" : "m";
+  const unit = us ? "lb" : "kg";
+  const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
+  const per = us ? 1000 : 10_000;
+  const area = swath * distance;
+  const spot = place(draw);
+  const areaStep = step("Ground covered", `${num(distance)} × ${num(swath)}`, area, us ? "ft2" : "m2");
+  if (level === 3) {
+    const rate = quantity(target, rateUnit, "product");
+    const caught = targetCatch({ rate, swath: quantity(swath, length), distance: quantity(distance, length) }).in(unit);
+    return {
+      text:
+        `A spreader for ${spot} has to be set to ${amount(target, rateUnit)} of product. It throws ${amount(swath + overlap, length)} wide; ` +
+        `neighboring passes overlap, and the effective swath is ${amount(swath, length)}. The test run is ${amount(distance, length)} long.`,
+      ask: { question: "How much product must the hopper lose on the test run?", unit, of: "product", decimals: 2 },
+      answer: caught,
+      steps: [areaStep, step("Product", `${num(target)} × ${num(distance)} × ${num(swath)} ÷ ${num(per)}`, caught, unit)],
+      mistakes: [
+        slip("width without overlap", (caught * (swath + overlap)) / swath),
+        slip("overlap added", (caught * (swath + 2 * overlap)) / swath),
+        slip("one unit of area only", target),
+        slip("forgot the width", (caught / swath)),
+        ...(us ? [slip("acre for 1,000 sq ft", caught / 43.56)] : []),
+      ],
+    };
+  }
+  const rate = spreadRate({
+    amount: quantity(mass, unit, "product"),
+    swath: quantity(swath, length),
+    distance: quantity(distance, length),
+    passes,
+  });
+  const answer = rate.in(rateUnit);
+  const covered = area * passes;
+  return {
+    text:
+      `A spreader covers a test strip on ${spot}, ${amount(distance, length)} long, with an effective swath of ${amount(swath, length)}` +
+      `${passes === 2 ? ", and runs over the strip twice" : ""}. The hopper is ${amount(mass, unit)} lighter after it.`,
+    ask: {
+      question: passes === 2 ? "What is the rate of one pass?" : "What is the rate of product?",
+      unit: rateUnit,
+      of: "product",
+      decimals: us ? 2 : 0,
+    },
+    answer,
+    steps: [
+      passes === 2 ? step("Ground covered", `${num(distance)} × ${num(swath)} × 2`, covered, us ? "ft2" : "m2") : areaStep,
+      step("Rate", `${num(mass)} × ${num(per)} ÷ ${num(covered)}`, answer, rateUnit),
+    ],
+    mistakes: [
+      ...(passes === 2 ? [slip("forgot passes", answer * 2), slip("counted a pass twice", answer / 2)] : []),
+      slip("perimeter for area", (mass * per) / (2 * (swath + distance)) / passes),
+      slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", us ? answer * 43.56 : answer / 100),
+      slip("forgot the length", answer * distance),
+      slip("forgot the width", answer * swath),
+    ],
+  };
+};
+
+const passProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const length = us ? "ft" : "m";
+  const side = us ? draw.int(90, 260) : draw.int(28, 80);
+  const swath = us ? draw.pick([6, 8, 10, 12]) : draw.pick([2, 3, 4]);
+  const overlap = us ? draw.pick([1, 2]) : draw.pick([0.5, 1]);
+  const rate = us ? draw.step(3, 6, 0.25) : draw.step(140, 300, 20);
+  const area = us ? draw.step(4000, 24_000, 500) : draw.step(400, 2400, 50);
+  const spot = place(draw);
+  if (level === 3) {
+    const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
+    const unit = us ? "lb" : "kg";
+    const per = us ? 1000 : 10_000;
+    const found = passRates({ rate: quantity(rate, rateUnit, "product"), passes: 2, area: quantity(area, us ? "ft2" : "m2") });
+    const load = found.load?.perPass.in(unit) ?? Number.NaN;
+    return {
+      text: `${spot.replace("the", "The")} has ${amount(area, us ? "ft2" : "m2")} and gets ${amount(rate, rateUnit)} of fertilizer in two passes at right angles, half of the rate each.`,
+      ask: { question: "How much fertilizer goes into the hopper for one pass?", unit, of: "product", decimals: 1 },
+      answer: load,
+      steps: [
+        step("Rate of one pass", `${num(rate)} ÷ 2`, rate / 2, rateUnit),
+        step("Hopper for one pass", `${num(rate)} ÷ 2 × ${num(area)} ÷ ${num(per)}`, load, unit),
+      ],
+      mistakes: [
+        slip("whole rate on each pass", load * 2),
+        slip("counted a pass twice", load / 2),
+        slip("one unit of area only", rate / 2),
+        slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", us ? load / 43.56 : load * 100),
+      ],
+    };
+  }
+  const effective = level === 1 ? swath : swath - overlap;
+  const { count } = passesFor({ side: quantity(side, length), swath: quantity(effective, length) });
+  const exact = side / effective;
+  const thrown = level === 1 ? `covers an effective swath of ${amount(swath, length)}` : `throws ${amount(swath, length)} wide, of which ${amount(overlap, length)} overlaps with the pass before`;
+  return {
+    text: `${spot.replace("the", "The")} is ${amount(side, length)} wide. The spreader ${thrown}.`,
+    ask: { question: "How many passes cover the whole width?", unit: "count", of: "none", decimals: 0, noun: ["pass", "passes"] },
+    answer: count,
+    steps: [
+      ...(level === 2 ? [step("Effective swath", `${num(swath)} - ${num(overlap)}`, effective, length)] : []),
+      step("Passes before rounding up", `${num(side)} ÷ ${num(effective)}`, exact, "count"),
+    ],
+    mistakes: [
+      slip("last strip left out", Math.floor(exact)),
+      slip("one pass too many", count + 1),
+      ...(level === 2
+        ? [slip("width without overlap", Math.ceil(side / swath)), slip("overlap added", Math.ceil(side / (swath + overlap)))]
+        : [slip("half the swath", Math.ceil((2 * side) / swath)), slip("forgot the width", side)]),
+    ],
+  };
+};
+
+/** What a spreader puts down, and in how many passes. */
+export const spreadTopics: readonly Topic[] = [
+  { id: "spread/calibration", title: "Spreader calibration", levels: [1, 2, 3], pose: calibrationProblem },
+  { id: "spread/passes", title: "Passes and half rates", levels: [1, 2, 3], pose: passProblem },
+];

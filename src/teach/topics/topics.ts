@@ -1,0 +1,15 @@
+import { nutrientTopics } from "./nutrient-topics.js";
+import { siteTopics } from "./site-topics.js";
+import { sprayTopics } from "./spray-topics.js";
+import { spreadTopics } from "./spread-topics.js";
+import { tankTopics } from "./tank-topics.js";
+import type { Topic } from "./topic.js";
+
+/** Every topic, room by room. */
+export const topics: readonly Topic[] = [
+  ...nutrientTopics,
+  ...sprayTopics,
+  ...spreadTopics,
+  ...tankTopics,
+  ...siteTopics,
+];
