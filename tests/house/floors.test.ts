@@ -8,6 +8,10 @@ import { exists, filesBelow, read, rooms, sourceFiles } from "./sources.js";
 const packagesOfSubpath: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   "nutrient/blend": { highs: "linear programming, with shadow prices" },
   "plan/fewest-visits": { highs: "integer programming" },
+  "teach/problems": {
+    "pure-rand/distribution/uniformInt": "whole numbers from a seed, each as likely as the next",
+    "pure-rand/generator/mersenne": "the same numbers for a seed on every platform",
+  },
   "site/geodesic": { "geographiclib-geodesic": "distances and areas on the ellipsoid" },
 };
 

@@ -5,14 +5,25 @@ import { topics } from "../topics/topics.js";
 /** A topic by its id, or an error with the one that is meant. */
 export const topicAt = (input: unknown, path: string): Topic => {
   if (typeof input !== "string") {
-    return fail(input === undefined ? "missing" : "type", path, input, "a topic, such as nutrient/product-rate");
+    return fail(
+      input === undefined ? "missing" : "type",
+      path,
+      input,
+      "a topic, such as nutrient/product-rate",
+    );
   }
   const found = topics.find(({ id }) => id === input);
   if (found !== undefined) return found;
   const ids = topics.map(({ id }) => id);
   const short = input.slice(0, 64).toLowerCase();
   const suggestion = nearName(input, ids) ?? ids.find((id) => id.endsWith(`/${short}`) || short.endsWith(id));
-  return fail("type", path, input, "a topic: problemTopics lists them", suggestion === undefined ? {} : { suggestion });
+  return fail(
+    "type",
+    path,
+    input,
+    "a topic: problemTopics lists them",
+    suggestion === undefined ? {} : { suggestion },
+  );
 };
 
 /** A level, one that the topic has. */

@@ -12,8 +12,7 @@ export const seededDraw = (seed: number): Draw => {
   return {
     int,
     // so that 0.1 times 7 is 0.7
-    step: (low, high, step) =>
-      Number((low + step * int(0, Math.round((high - low) / step))).toPrecision(12)),
+    step: (low, high, step) => Number((low + step * int(0, Math.round((high - low) / step))).toPrecision(12)),
     pick: <T>(list: readonly T[]): T => list[int(0, list.length - 1)] as T,
   };
 };

@@ -22,7 +22,8 @@ const chosenTopics = (input: unknown, level: unknown): readonly Topic[] => {
     return topics.filter(({ levels }) => wanted === undefined || levels.includes(wanted));
   }
   const named = expectList(input, "topics", "topic");
-  if (named.length > mostProblems) fail("range", "topics", `${named.length} topics`, `at most ${mostProblems}`);
+  if (named.length > mostProblems)
+    fail("range", "topics", `${named.length} topics`, `at most ${mostProblems}`);
   const read = named.map((each, i) => topicAt(each, `topics[${i}]`));
   read.forEach((topic, i) => {
     if (read.indexOf(topic) !== i) fail("duplicate", `topics[${i}]`, topic.id, "each topic once");

@@ -12,7 +12,12 @@ const grouped = (digits: string): string => {
 export const num = (value: number): string => {
   const plain = Number(value.toPrecision(6));
   const decimals = Math.max(0, Math.min(8, 5 - Math.floor(Math.log10(Math.abs(plain) || 1))));
-  return grouped(plain.toFixed(decimals).replace(/(\.\d*?)0+$/, "$1").replace(/\.$/, ""));
+  return grouped(
+    plain
+      .toFixed(decimals)
+      .replace(/(\.\d*?)0+$/, "$1")
+      .replace(/\.$/, ""),
+  );
 };
 
 /** A number to so many decimals, zeros at the end included: `3.80`. Half goes up. */
@@ -42,6 +47,7 @@ const words: Readonly<Record<string, UnitWords>> = {
   h: { one: "hour", many: "hours" },
   d: { one: "day", many: "days" },
   count: same(""),
+  "US ton": { one: "ton", many: "tons" },
   "°F d": same("°F degree-days"),
   "°C d": same("°C degree-days"),
 };

@@ -34,7 +34,8 @@ const told = {
     "You left out the density. The label's percentage is by weight: multiply the volume by the weight of a gallon or liter.",
   "density upside down":
     "You divided by the density where you multiply, or the other way round. Weight = volume × density.",
-  "ounce for fluid ounce": "You took 16 for 128. A gallon is 128 fluid ounces; 16 ounces are a pound, and that is weight.",
+  "ounce for fluid ounce":
+    "You took 16 for 128. A gallon is 128 fluid ounces; 16 ounces are a pound, and that is weight.",
   "fluid ounces in a quart": "A gallon is 128 fluid ounces. 32 fluid ounces are a quart.",
   "spacing for swath":
     "One nozzle covers the spacing between nozzles, not the whole boom. Put the width that the flow belongs to.",
@@ -57,7 +58,8 @@ const told = {
   "forgot the square": "Pressure goes with the square of the flow. You used the ratio as it is.",
   "square root for square": "You took a square root. Pressure goes with the square of the flow.",
   "percentage as a whole number": "A percentage is a part of 100. Divide by 100.",
-  "tank over area": "You turned it upside down. The area that a tank covers is the tank divided by the volume per area.",
+  "tank over area":
+    "You turned it upside down. The area that a tank covers is the tank divided by the volume per area.",
   "whole tanks only": "You left out the last, part-filled load.",
   "parts of water for parts of the mix":
     "1 part in so many counts the product in. 1 part to so many parts of water does not. Read which of the two is meant.",
@@ -67,7 +69,8 @@ const told = {
   "counted a pass twice": "You counted the second pass twice.",
   "whole rate on each pass":
     "That is the whole rate on every pass, which puts down a multiple. Divide the rate by the number of passes.",
-  "width without overlap": "Neighboring passes overlap. Use the effective swath, which is less than the width thrown.",
+  "width without overlap":
+    "Neighboring passes overlap. Use the effective swath, which is less than the width thrown.",
   "overlap added": "You added the overlap to the width. It takes away from it.",
   "diameter for radius": "You put the diameter for the radius. The radius is half of it.",
   "forgot the square of the radius": "You did not square the radius. Area = π × radius × radius.",
@@ -76,27 +79,33 @@ const told = {
   "perimeter for area": "That is the way around. Area is length times width.",
   "forgot to take the part out": "You did not take out the part that is not treated.",
   "added the part": "You added the part that has to be taken out.",
-  "ends counted in full": "You added up all offsets as they are. By the trapezoidal rule the first and the last count half.",
+  "ends counted in full":
+    "You added up all offsets as they are. By the trapezoidal rule the first and the last count half.",
   "27 for 9": "A cubic yard is 27 cubic feet. 9 is square feet in a square yard.",
   "depth in the wrong unit": "Mind the unit of the depth before you multiply it with an area.",
   "forgot the depth": "That is the surface. A volume takes the depth, too.",
-  "multiplied by the live share": "You multiplied by the live share. It takes more seed than live seed: divide.",
+  "multiplied by the live share":
+    "You multiplied by the live share. It takes more seed than live seed: divide.",
   "purity only": "You left out germination. Live seed is purity times germination.",
   "germination only": "You left out purity. Live seed is purity times germination.",
   "average of purity and germination": "You averaged purity and germination. Multiply them.",
   "share of the cut height": "You took the share of the height of cut. It is a share of the standing grass.",
   "a third on top":
     "You added a third of the height of cut. A third of the TALL grass comes off, which is half of the height of cut.",
-  "two thirds of the cut": "You took two thirds of the height of cut. The grass is taller than the cut when it is mown.",
+  "two thirds of the cut":
+    "You took two thirds of the height of cut. The grass is taller than the cut when it is mown.",
   "forgot the growth before": "Count only the growth between two mowings.",
   "spacing not squared": "You divided by the spacing once. A plant takes spacing × spacing.",
-  "forgot efficiency": "You left out the efficiency. Part of the water does not reach the roots: put down more.",
+  "forgot efficiency":
+    "You left out the efficiency. Part of the water does not reach the roots: put down more.",
   "multiplied by efficiency": "You multiplied by the efficiency. That puts down less, not more: divide.",
   "forgot 0.623": "An inch of water on 1 sq ft is 0.623 gallon. You left that out.",
-  "all cans for the lowest quarter": "The lower quarter is the driest fourth of the cans. You took another group.",
+  "all cans for the lowest quarter":
+    "The lower quarter is the driest fourth of the cans. You took another group.",
   "driest can only": "You took the driest can alone. Take the mean of the driest fourth.",
   "fraction upside down": "You divided the wrong way round.",
-  "all water for the part used": "That is all the water the soil holds. Only the stated part may be used up before the next watering.",
+  "all water for the part used":
+    "That is all the water the soil holds. Only the stated part may be used up before the next watering.",
   "multiplied by the rating": "You multiplied by the lime's rating. A weaker lime takes more of it: divide.",
   "forgot the rating": "You left out the rating of the lime at hand.",
   "forgot the base": "You did not take off the base temperature.",
@@ -105,7 +114,8 @@ const told = {
   "negative days counted": "A day below the base counts zero. It does not take away from the sum.",
   "forgot what is gone already": "You counted from the beginning. Part of the sum is gone already.",
   "added instead of taken away": "You added where something has to be taken away.",
-  "margin for markup": "You added the percent to the cost. A margin is a share of the PRICE: divide the cost by (1 - margin).",
+  "margin for markup":
+    "You added the percent to the cost. A margin is a share of the PRICE: divide the cost by (1 - margin).",
   "markup for margin": "You divided by (1 - percent), which is a margin. A markup is added to the cost.",
   "percent alone": "That is the profit alone. Add the cost.",
   "percent taken off": "You took the percent off. It is added.",
@@ -121,21 +131,27 @@ const told = {
   "forgot the number of applications": "That is for one application. Multiply by their number.",
   "units upside down": "You converted the wrong way: divide where you multiplied, or the other way round.",
   "forgot to convert": "The units differ. Convert before you compare.",
-  "square of the unit forgotten": "Areas convert with the square of the length: a square yard is 9 square feet, not 3.",
+  "square of the unit forgotten":
+    "Areas convert with the square of the length: a square yard is 9 square feet, not 3.",
   "speed and width alone": "You left out the efficiency. Turning and filling take part of the time.",
-  "forgot the area of a core": "You left out the area of a sample. Divide the mean count by the area of one core.",
+  "forgot the area of a core":
+    "You left out the area of a sample. Divide the mean count by the area of one core.",
   "speed the wrong way":
     "You put the speed on the wrong side. The faster the machine, the less lands on each area, and the more flow a rate takes.",
   "yards for feet": "Mind the units of length: 3 feet are a yard.",
-  "distance of one run, time of both": "You took the distance of one run and the time of both. Count both distances.",
+  "distance of one run, time of both":
+    "You took the distance of one run and the time of both. Count both distances.",
   "forgot the width": "You left out the width. The ground covered is length times width.",
   "forgot the length": "You left out the length. The ground covered is length times width.",
-  "pressure the wrong way": "Flow rises with pressure, and with its square root. You had it fall in proportion.",
+  "pressure the wrong way":
+    "Flow rises with pressure, and with its square root. You had it fall in proportion.",
   "percentage taken off": "You took the percentage off, or added what is missing. Divide by the percentage.",
   "divided by the area": "You divided by the area. The rate is for one unit of area: multiply.",
-  "shared out evenly": "That is every load if all are the same. Fill the tank as often as it goes, and take what is left.",
+  "shared out evenly":
+    "That is every load if all are the same. Fill the tank as often as it goes, and take what is left.",
   "whole job for the last load": "That is the spray for the whole job. Take the full tanks off.",
-  "tank times rate": "You multiplied the tank by the product rate. First find how much area a tank covers, then multiply that by the rate.",
+  "tank times rate":
+    "You multiplied the tank by the product rate. First find how much area a tank covers, then multiply that by the rate.",
   "last strip left out": "The last strip is narrower than a swath, but has to be covered, too. Round up.",
   "one pass too many": "You counted one pass too many. Round up once.",
   "half the swath": "You took half of the swath for the whole.",

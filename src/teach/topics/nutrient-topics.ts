@@ -1,4 +1,11 @@
-import { fertilizer, nutrientsSupplied, oxideOf, packagesFor, productMass, productRate } from "../../nutrient/index.js";
+import {
+  fertilizer,
+  nutrientsSupplied,
+  oxideOf,
+  packagesFor,
+  productMass,
+  productRate,
+} from "../../nutrient/index.js";
 import { quantity } from "../../quantity/index.js";
 import { amount, num, slip, step } from "./figures.js";
 import { areaOf, gradeWithNitrogen, nitrogenTarget, place } from "./park.js";
@@ -25,7 +32,12 @@ const targetProblem = (input: PoseInput): Posed => {
   if (level === 1) {
     return {
       text: `${lead}. The fertilizer on hand is a ${grade}.`,
-      ask: { question: "What is the rate of product?", unit: rateUnit(us), of: "product", decimals: us ? 2 : 1 },
+      ask: {
+        question: "What is the rate of product?",
+        unit: rateUnit(us),
+        of: "product",
+        decimals: us ? 2 : 1,
+      },
       answer: perArea,
       steps: [rateStep],
       mistakes: [
@@ -40,9 +52,17 @@ const targetProblem = (input: PoseInput): Posed => {
   const parts = area / perUnit(us);
   return {
     text: `${lead}, which has ${amount(area, areaUnit(us))}. The fertilizer on hand is a ${grade}.`,
-    ask: { question: "How much product does the whole area take?", unit: massUnit(us), of: "product", decimals: 1 },
+    ask: {
+      question: "How much product does the whole area take?",
+      unit: massUnit(us),
+      of: "product",
+      decimals: 1,
+    },
     answer: total,
-    steps: [rateStep, step("Whole area", `${num(target)} × 100 ÷ ${n} × ${unitsOfArea(area, us)}`, total, massUnit(us))],
+    steps: [
+      rateStep,
+      step("Whole area", `${num(target)} × 100 ÷ ${n} × ${unitsOfArea(area, us)}`, total, massUnit(us)),
+    ],
     mistakes: [
       slip("product for nutrient", target * parts),
       slip("multiplied by the percentage", (target * parts * n) / 100),
@@ -56,7 +76,7 @@ const targetProblem = (input: PoseInput): Posed => {
 const phosphateProblem = ({ draw, us, level }: PoseInput): Posed => {
   const p2o5 = draw.pick([10, 18, 20, 24, 25, 46]);
   const n = draw.pick([8, 10, 11, 12, 16]);
-  const target = us ? draw.step(0.4, 1, 0.05) : draw.step(15, 45, 5);
+  const target = us ? draw.step(0.2, 0.6, 0.05) : draw.step(10, 30, 2);
   const area = areaOf(draw, us);
   const grade = `${n}-${p2o5}-0`;
   const feed = fertilizer({ id: "feed", analysis: grade });
@@ -76,13 +96,27 @@ const phosphateProblem = ({ draw, us, level }: PoseInput): Posed => {
       `The starter fertilizer is a ${grade}, and its label states phosphate (P2O5), of which 1 ${massUnit(us)} holds ` +
       `0.4364 ${massUnit(us)} of phosphorus.${size}`,
     ask: whole
-      ? { question: "How much product does the whole area take?", unit: massUnit(us), of: "product", decimals: 1 }
-      : { question: "What is the rate of product?", unit: rateUnit(us), of: "product", decimals: us ? 2 : 0 },
+      ? {
+          question: "How much product does the whole area take?",
+          unit: massUnit(us),
+          of: "product",
+          decimals: 1,
+          slack: 3e-4,
+        }
+      : {
+          question: "What is the rate of product?",
+          unit: rateUnit(us),
+          of: "product",
+          decimals: us ? 2 : 0,
+          slack: 3e-4,
+        },
     answer: whole ? total : perArea,
     steps: [
       convert,
       step("Product rate", `${num(oxide)} × 100 ÷ ${p2o5}`, perArea, rateUnit(us)),
-      ...(whole ? [step("Whole area", `${num(perArea)} × ${unitsOfArea(area, us)}`, total, massUnit(us))] : []),
+      ...(whole
+        ? [step("Whole area", `${num(perArea)} × ${unitsOfArea(area, us)}`, total, massUnit(us))]
+        : []),
     ],
     mistakes: [
       slip("P for P2O5", ((target * 100) / p2o5) * scale),
@@ -129,7 +163,12 @@ const suppliedProblem = ({ draw, us, level }: PoseInput): Posed => {
   const times = level === 3 ? (us ? area * 43.56 : area) : area / perUnit(us);
   return {
     text: `${lead}, which has ${amount(area, bigUnit)}.`,
-    ask: { question: "How much nitrogen went down on the whole area?", unit: massUnit(us), of: "N", decimals: 1 },
+    ask: {
+      question: "How much nitrogen went down on the whole area?",
+      unit: massUnit(us),
+      of: "N",
+      decimals: 1,
+    },
     answer: total,
     steps: [rateStep, step("Whole area", `${num(rate)} × ${n} ÷ 100 × ${parts}`, total, massUnit(us))],
     mistakes: [
@@ -169,7 +208,13 @@ const bagProblem = ({ draw, us, level }: PoseInput): Posed => {
   const exact = pounds / bag;
   return {
     text: `${told} A bag holds ${amount(bag, massUnit(us))}.`,
-    ask: { question: "How many bags must be brought?", unit: "count", of: "none", decimals: 0, noun: ["bag", "bags"] },
+    ask: {
+      question: "How many bags must be brought?",
+      unit: "count",
+      of: "none",
+      decimals: 0,
+      noun: ["bag", "bags"],
+    },
     answer: packagesFor(mass, feed).count,
     steps: [
       ...(level === 1
@@ -204,7 +249,17 @@ const sentence = (text: string): string => text.slice(0, 1).toUpperCase() + text
 
 /** What a label on a bag comes to. */
 export const nutrientTopics: readonly Topic[] = [
-  { id: "nutrient/product-rate", title: "Product for a nutrient target", levels: [1, 2, 3], pose: productRateProblem },
-  { id: "nutrient/nutrient-supplied", title: "Nutrient in a product rate", levels: [1, 2, 3], pose: suppliedProblem },
+  {
+    id: "nutrient/product-rate",
+    title: "Product for a nutrient target",
+    levels: [1, 2, 3],
+    pose: productRateProblem,
+  },
+  {
+    id: "nutrient/nutrient-supplied",
+    title: "Nutrient in a product rate",
+    levels: [1, 2, 3],
+    pose: suppliedProblem,
+  },
   { id: "nutrient/bags", title: "Bags to bring", levels: [1, 2, 3], pose: bagProblem },
 ];

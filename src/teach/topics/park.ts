@@ -12,7 +12,9 @@ export const areaOf = (draw: Draw, us: boolean): number =>
   us ? draw.step(3000, 24000, 500) : draw.step(300, 2400, 50);
 
 /** The grade of a fertilizer, as a label prints it, with nitrogen and potash. */
-export const gradeWithNitrogen = (draw: Draw): { readonly n: number; readonly k: number; readonly text: string } => {
+export const gradeWithNitrogen = (
+  draw: Draw,
+): { readonly n: number; readonly k: number; readonly text: string } => {
   const n = draw.pick([12, 15, 16, 18, 20, 22, 24, 25, 28, 30, 32]);
   const k = draw.pick([4, 5, 8, 10, 11]);
   return { n, k, text: `${n}-0-${k}` };

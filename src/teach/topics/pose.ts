@@ -1,6 +1,6 @@
-import type { QuizAnswer, QuizChoice, QuizMistake, QuizProblem } from "./quiz-problem.js";
 import { amount, fixed, num, unitWords } from "./figures.js";
 import { mistakes } from "./mistakes.js";
+import type { QuizAnswer, QuizChoice, QuizMistake, QuizProblem } from "./quiz-problem.js";
 import type { Ask, Draw, Level, Posed, ProblemUnits, Step, Topic } from "./topic.js";
 
 const letters = ["A", "B", "C", "D"];
@@ -33,7 +33,8 @@ const instruction = ({ unit, of, decimals, noun }: Ask): string => {
   const stuff = substanceWords[of];
   const words = unit === "%" ? "percent" : unitWords(unit);
   const [top = "", below] = words.split(" per ");
-  const named = stuff === undefined ? words : `${top} of ${stuff}${below === undefined ? "" : ` per ${below}`}`;
+  const named =
+    stuff === undefined ? words : `${top} of ${stuff}${below === undefined ? "" : ` per ${below}`}`;
   return `Answer in ${named}, to ${places[decimals]}.`;
 };
 
@@ -60,9 +61,13 @@ const distinct = ({ answer, ask, mistakes: slips }: Posed): Posed["mistakes"] =>
   return kept;
 };
 
-/** Whether an answer has enough digits to be told from another: two, or a whole number of things. */
-const readable = ({ answer, ask }: Posed): boolean =>
-  Number.isFinite(answer) && answer > 0 && (ask.noun !== undefined || answer >= 10 * 10 ** -ask.decimals);
+/** Whether an answer has enough digits to be told from another: two, or a whole number of things; and whether it is a figure of the trade. */
+const readable = ({ answer, ask, within: [low, high] = [0, Number.POSITIVE_INFINITY] }: Posed): boolean =>
+  Number.isFinite(answer) &&
+  answer > 0 &&
+  answer >= low &&
+  answer <= high &&
+  (ask.noun !== undefined || answer >= 10 * 10 ** -ask.decimals);
 
 /** Whether nothing is lost by rounding as the question asks. */
 const comesOut = ({ answer, ask }: Posed): boolean =>
@@ -136,7 +141,7 @@ export const posedProblem = (input: {
     unit: ask.unit,
     of: ask.of,
     decimals: ask.decimals,
-    tolerance: ask.noun === undefined ? 0.5 * 10 ** -ask.decimals : 0,
+    tolerance: ask.noun === undefined ? 0.5 * 10 ** -ask.decimals + (ask.slack ?? 0) * posed.answer : 0,
     text,
     ...(ask.noun !== undefined && { noun: ask.noun }),
   };

@@ -10,7 +10,10 @@ export interface QuizAnswer {
   readonly of: AnswerSubstance;
   /** Decimals that the question asks for. */
   readonly decimals: number;
-  /** Half of the last place asked for, in the unit; a whole number of things has to be right. */
+  /**
+   * Half of the last place asked for, in the unit, and what a printed constant such as 3.14 shifts; a whole number of things
+   * has to be right.
+   */
   readonly tolerance: number;
   /** As the key prints it: `3.75 lb per 1,000 sq ft`. */
   readonly text: string;

@@ -1,5 +1,14 @@
 import { quantity } from "../../quantity/index.js";
-import { circleArea, coverVolume, netArea, offsetArea, pondVolume, rectangleArea, triangleArea, waterDose } from "../../site/index.js";
+import {
+  circleArea,
+  coverVolume,
+  netArea,
+  offsetArea,
+  pondVolume,
+  rectangleArea,
+  triangleArea,
+  waterDose,
+} from "../../site/index.js";
 import { amount, listed, num, slip, step } from "./figures.js";
 import { place } from "./park.js";
 import type { Posed, PoseInput, Topic } from "./topic.js";
@@ -9,8 +18,14 @@ const areaProblem = ({ draw, us, level }: PoseInput): Posed => {
   const unit = us ? "ft2" : "m2";
   const long = us ? draw.step(100, 240, 5) : draw.step(30, 80, 1);
   const wide = us ? draw.step(60, 160, 5) : draw.step(20, 50, 1);
-  const across = us ? draw.int(20, 90) : draw.int(6, 30);
-  const ask = { question: "What is its area?", unit, of: "none", decimals: 0 } as const;
+  const across = Math.round((wide * draw.int(20, 60)) / 100);
+  const ask = {
+    question: "What is its area?",
+    unit,
+    of: "none",
+    decimals: 0,
+    slack: level === 1 ? 0 : 6e-4,
+  } as const;
   const circle = circleArea({ diameter: quantity(across, length) });
   const round = circle.in(unit);
   if (level === 1) {
@@ -32,7 +47,10 @@ const areaProblem = ({ draw, us, level }: PoseInput): Posed => {
       text: `A round bed beside the bowling lawn measures ${amount(across, length)} across.`,
       ask: { ...ask, decimals: us ? 0 : 1 },
       answer: round,
-      steps: [step("Radius", `${across} ÷ 2`, across / 2, length), step("Area", `3.14159 × ${num(across / 2)} × ${num(across / 2)}`, round, unit)],
+      steps: [
+        step("Radius", `${across} ÷ 2`, across / 2, length),
+        step("Area", `3.14159 × ${num(across / 2)} × ${num(across / 2)}`, round, unit),
+      ],
       mistakes: [
         slip("diameter for radius", round * 4),
         slip("circumference for area", Math.PI * across),
@@ -42,7 +60,10 @@ const areaProblem = ({ draw, us, level }: PoseInput): Posed => {
     };
   }
   const whole = rectangleArea({ length: quantity(long, length), width: quantity(wide, length) });
-  const net = netArea({ parts: [{ name: "pitch", area: whole }], cutOuts: [{ name: "bed", area: circle }] }).net.in(unit);
+  const net = netArea({
+    parts: [{ name: "pitch", area: whole }],
+    cutOuts: [{ name: "bed", area: circle }],
+  }).net.in(unit);
   const all = whole.in(unit);
   return {
     text: `A practice pitch is ${amount(long, length)} by ${amount(wide, length)}. A round planting bed in it, ${amount(across, length)} across, is not treated.`,
@@ -71,17 +92,30 @@ const offsetProblem = ({ draw, us, level }: PoseInput): Posed => {
   const low = us ? 20 : 8;
   const high = us ? 80 : 26;
   const widths = Array.from({ length: count }, () => draw.int(low, high));
-  const area = offsetArea({ spacing: quantity(spacing, length), widths: widths.map((each) => quantity(each, length)) }).in(unit);
+  const area = offsetArea({
+    spacing: quantity(spacing, length),
+    widths: widths.map((each) => quantity(each, length)),
+  }).in(unit);
   const all = widths.reduce((a, b) => a + b, 0);
   const ends = (widths[0] ?? 0) + (widths[count - 1] ?? 0);
   const inner = widths.slice(1, -1);
   return {
-    text: `The meadow has no straight edge. Its width is measured every ${amount(spacing, length)} along a line, both ends included: ${listed(widths.map(String))} ${length}.`,
-    ask: { question: "What is its area between the first and the last width, by the trapezoidal rule?", unit, of: "none", decimals: 0 },
+    text: `The meadow has no straight edge. Its width is measured every ${amount(spacing, length)} along a line, both ends included: ${listed(widths.map((each) => amount(each, length)))}.`,
+    ask: {
+      question: "What is its area between the first and the last width, by the trapezoidal rule?",
+      unit,
+      of: "none",
+      decimals: 0,
+    },
     answer: area,
     steps: [
       step("Half of the ends", `(${widths[0]} + ${widths[count - 1]}) ÷ 2`, ends / 2, length),
-      step("Area", `${spacing} × ((${widths[0]} + ${widths[count - 1]}) ÷ 2 + ${inner.join(" + ")})`, area, unit),
+      step(
+        "Area",
+        `${spacing} × ((${widths[0]} + ${widths[count - 1]}) ÷ 2 + ${inner.join(" + ")})`,
+        area,
+        unit,
+      ),
     ],
     mistakes: [
       slip("ends counted in full", all * spacing),
@@ -93,7 +127,7 @@ const offsetProblem = ({ draw, us, level }: PoseInput): Posed => {
 };
 
 const coverProblem = ({ draw, us, level }: PoseInput): Posed => {
-  const depth = us ? draw.pick([0.125, 0.25, 0.375, 0.5, 1, 2]) : draw.pick([3, 4, 5, 6, 10, 20]);
+  const depth = us ? draw.pick([0.125, 0.25, 0.375, 0.5]) : draw.pick([2, 3, 4, 5, 6, 8, 10]);
   const area = us ? draw.step(3000, 18_000, 500) : draw.step(300, 2000, 50);
   const width = us ? draw.step(60, 120, 5) : draw.step(20, 40, 1);
   const long = us ? draw.step(80, 160, 5) : draw.step(30, 60, 1);
@@ -102,8 +136,13 @@ const coverProblem = ({ draw, us, level }: PoseInput): Posed => {
   const unit = us ? "yd3" : "m3";
   const spot = place(draw);
   const ground = level === 1 ? area : width * long;
-  const volume = coverVolume({ area: quantity(ground, us ? "ft2" : "m2"), depth: quantity(depth, thick) }).in(unit);
-  const size = level === 1 ? `has ${amount(area, us ? "ft2" : "m2")}` : `measures ${amount(long, us ? "ft" : "m")} by ${amount(width, us ? "ft" : "m")}`;
+  const volume = coverVolume({ area: quantity(ground, us ? "ft2" : "m2"), depth: quantity(depth, thick) }).in(
+    unit,
+  );
+  const size =
+    level === 1
+      ? `has ${amount(area, us ? "ft2" : "m2")}`
+      : `measures ${amount(long, us ? "ft" : "m")} by ${amount(width, us ? "ft" : "m")}`;
   const sum = `${level === 1 ? num(area) : `${long} × ${width}`} × ${num(depth)} ÷ ${us ? "12 ÷ 27" : "1,000"}`;
   const weighed = level === 3;
   const scale = weighed ? ton : 1;
@@ -111,16 +150,30 @@ const coverProblem = ({ draw, us, level }: PoseInput): Posed => {
   return {
     text:
       `${spot.replace("the", "The")} ${size} and is topdressed with sand, ${us ? fraction(depth) : amount(depth, thick)} deep.` +
-      (weighed ? ` The sand weighs ${num(ton)} ${us ? "tons a cubic yard" : "t per m³"}.` : ""),
+      (weighed ? ` The sand weighs ${num(ton)} ${us ? "tons per cu yd" : "t per m³"}.` : ""),
     ask: weighed
       ? { question: "What does the sand weigh?", unit: tons, of: "none", decimals: 1 }
       : { question: "How much sand does it take?", unit, of: "none", decimals: 1 },
     answer: volume * scale,
-    steps: [step("Sand", sum, volume, unit), ...(weighed ? [step("Weight", `${sum} × ${num(ton)}`, volume * ton, tons)] : [])],
+    steps: [
+      step("Sand", sum, volume, unit),
+      ...(weighed ? [step("Weight", `${sum} × ${num(ton)}`, volume * ton, tons)] : []),
+    ],
     mistakes: [
       ...(us
-        ? [slip("27 for 9", volume * 3 * scale), slip("feet for inches", volume * 12 * scale), slip("cubic feet for cubic yards", volume * 27 * scale)]
-        : [slip("meters for centimeters", volume * 10 * scale), slip("depth in the wrong unit", (volume / 10) * scale), slip("perimeter for area", level === 1 ? volume / 100 : ((2 * (long + width) * depth) / 1000) * scale)]),
+        ? [
+            slip("27 for 9", volume * 3 * scale),
+            slip("feet for inches", volume * 12 * scale),
+            slip("cubic feet for cubic yards", volume * 27 * scale),
+          ]
+        : [
+            slip("meters for centimeters", volume * 10 * scale),
+            slip("depth in the wrong unit", (volume / 10) * scale),
+            slip(
+              "perimeter for area",
+              level === 1 ? volume / 100 : ((2 * (long + width) * depth) / 1000) * scale,
+            ),
+          ]),
       ...(weighed ? [slip("density upside down", volume / ton), slip("forgot the density", volume)] : []),
     ],
   };
@@ -128,7 +181,12 @@ const coverProblem = ({ draw, us, level }: PoseInput): Posed => {
 
 /** A depth as the trade says it: `1/4 inch`. */
 const fraction = (depth: number): string => {
-  const parts: Readonly<Record<string, string>> = { "0.125": "1/8 inch", "0.25": "1/4 inch", "0.375": "3/8 inch", "0.5": "1/2 inch" };
+  const parts: Readonly<Record<string, string>> = {
+    "0.125": "1/8 inch",
+    "0.25": "1/4 inch",
+    "0.375": "3/8 inch",
+    "0.5": "1/2 inch",
+  };
   return parts[String(depth)] ?? amount(depth, "in");
 };
 
@@ -137,7 +195,10 @@ const pondProblem = ({ draw, us, level }: PoseInput): Posed => {
   const depth = us ? draw.step(3, 8, 0.5) : draw.step(1, 2.5, 0.1);
   const dose = draw.pick([0.5, 1, 1.5, 2, 3]);
   const percent = draw.pick([25, 40, 50, 80]);
-  const volume = pondVolume({ area: quantity(surface, us ? "acre" : "m2"), meanDepth: quantity(depth, us ? "ft" : "m") });
+  const volume = pondVolume({
+    area: quantity(surface, us ? "acre" : "m2"),
+    meanDepth: quantity(depth, us ? "ft" : "m"),
+  });
   const unit = us ? "acre-ft" : "m3";
   const held = volume.in(unit);
   const pond = `The irrigation pond of the park has a surface of ${amount(surface, us ? "acre" : "m2")} and a mean depth of ${amount(depth, us ? "ft" : "m")}.`;
@@ -183,14 +244,25 @@ const pondProblem = ({ draw, us, level }: PoseInput): Posed => {
       unit: mass,
       of: whole ? "product" : "ai",
       decimals: 1,
+      slack: us ? 2e-4 : 0,
     },
     answer: whole ? product : active,
-    steps: [step("Active ingredient", sum, active, mass), ...(whole ? [step("Product", `${sum} × 100 ÷ ${percent}`, product, mass)] : [])],
+    steps: [
+      step("Active ingredient", sum, active, mass),
+      ...(whole ? [step("Product", `${sum} × 100 ÷ ${percent}`, product, mass)] : []),
+    ],
     mistakes: [
       slip("forgot the depth", (active / depth) * scale),
       slip("forgot the dose", (active / dose) * scale),
-      ...(us ? [slip("forgot to convert", (active / 2.71932) * scale)] : [slip("units upside down", (active * scale) / 10)]),
-      ...(whole ? [slip("forgot the percent active", active), slip("multiplied by the percentage", (active * percent) / 100)] : []),
+      ...(us
+        ? [slip("forgot to convert", (active / 2.71932) * scale)]
+        : [slip("units upside down", (active * scale) / 10)]),
+      ...(whole
+        ? [
+            slip("forgot the percent active", active),
+            slip("multiplied by the percentage", (active * percent) / 100),
+          ]
+        : []),
       slip("divided by the depth", (active / depth / depth) * scale),
     ],
   };

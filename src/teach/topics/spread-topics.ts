@@ -20,19 +20,31 @@ const calibrationProblem = ({ draw, us, level }: PoseInput): Posed => {
   const areaStep = step("Ground covered", `${num(distance)} × ${num(swath)}`, area, us ? "ft2" : "m2");
   if (level === 3) {
     const rate = quantity(target, rateUnit, "product");
-    const caught = targetCatch({ rate, swath: quantity(swath, length), distance: quantity(distance, length) }).in(unit);
+    const caught = targetCatch({
+      rate,
+      swath: quantity(swath, length),
+      distance: quantity(distance, length),
+    }).in(unit);
     return {
       text:
         `A spreader for ${spot} has to be set to ${amount(target, rateUnit)} of product. It throws ${amount(swath + overlap, length)} wide; ` +
         `neighboring passes overlap, and the effective swath is ${amount(swath, length)}. The test run is ${amount(distance, length)} long.`,
-      ask: { question: "How much product must the hopper lose on the test run?", unit, of: "product", decimals: 2 },
+      ask: {
+        question: "How much product must the hopper lose on the test run?",
+        unit,
+        of: "product",
+        decimals: 2,
+      },
       answer: caught,
-      steps: [areaStep, step("Product", `${num(target)} × ${num(distance)} × ${num(swath)} ÷ ${num(per)}`, caught, unit)],
+      steps: [
+        areaStep,
+        step("Product", `${num(target)} × ${num(distance)} × ${num(swath)} ÷ ${num(per)}`, caught, unit),
+      ],
       mistakes: [
         slip("width without overlap", (caught * (swath + overlap)) / swath),
         slip("overlap added", (caught * (swath + 2 * overlap)) / swath),
         slip("one unit of area only", target),
-        slip("forgot the width", (caught / swath)),
+        slip("forgot the width", caught / swath),
         ...(us ? [slip("acre for 1,000 sq ft", caught / 43.56)] : []),
       ],
     };
@@ -57,7 +69,9 @@ const calibrationProblem = ({ draw, us, level }: PoseInput): Posed => {
     },
     answer,
     steps: [
-      passes === 2 ? step("Ground covered", `${num(distance)} × ${num(swath)} × 2`, covered, us ? "ft2" : "m2") : areaStep,
+      passes === 2
+        ? step("Ground covered", `${num(distance)} × ${num(swath)} × 2`, covered, us ? "ft2" : "m2")
+        : areaStep,
       step("Rate", `${num(mass)} × ${num(per)} ÷ ${num(covered)}`, answer, rateUnit),
     ],
     mistakes: [
@@ -67,6 +81,7 @@ const calibrationProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("forgot the length", answer * distance),
       slip("forgot the width", answer * swath),
     ],
+    within: us ? [1, 10] : [50, 500],
   };
 };
 
@@ -82,11 +97,20 @@ const passProblem = ({ draw, us, level }: PoseInput): Posed => {
     const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
     const unit = us ? "lb" : "kg";
     const per = us ? 1000 : 10_000;
-    const found = passRates({ rate: quantity(rate, rateUnit, "product"), passes: 2, area: quantity(area, us ? "ft2" : "m2") });
+    const found = passRates({
+      rate: quantity(rate, rateUnit, "product"),
+      passes: 2,
+      area: quantity(area, us ? "ft2" : "m2"),
+    });
     const load = found.load?.perPass.in(unit) ?? Number.NaN;
     return {
       text: `${spot.replace("the", "The")} has ${amount(area, us ? "ft2" : "m2")} and gets ${amount(rate, rateUnit)} of fertilizer in two passes at right angles, half of the rate each.`,
-      ask: { question: "How much fertilizer goes into the hopper for one pass?", unit, of: "product", decimals: 1 },
+      ask: {
+        question: "How much fertilizer goes into the hopper for one pass?",
+        unit,
+        of: "product",
+        decimals: 1,
+      },
       answer: load,
       steps: [
         step("Rate of one pass", `${num(rate)} ÷ 2`, rate / 2, rateUnit),
@@ -103,10 +127,19 @@ const passProblem = ({ draw, us, level }: PoseInput): Posed => {
   const effective = level === 1 ? swath : swath - overlap;
   const { count } = passesFor({ side: quantity(side, length), swath: quantity(effective, length) });
   const exact = side / effective;
-  const thrown = level === 1 ? `covers an effective swath of ${amount(swath, length)}` : `throws ${amount(swath, length)} wide, of which ${amount(overlap, length)} overlaps with the pass before`;
+  const thrown =
+    level === 1
+      ? `covers an effective swath of ${amount(swath, length)}`
+      : `throws ${amount(swath, length)} wide, of which ${amount(overlap, length)} overlaps with the pass before`;
   return {
     text: `${spot.replace("the", "The")} is ${amount(side, length)} wide. The spreader ${thrown}.`,
-    ask: { question: "How many passes cover the whole width?", unit: "count", of: "none", decimals: 0, noun: ["pass", "passes"] },
+    ask: {
+      question: "How many passes cover the whole width?",
+      unit: "count",
+      of: "none",
+      decimals: 0,
+      noun: ["pass", "passes"],
+    },
     answer: count,
     steps: [
       ...(level === 2 ? [step("Effective swath", `${num(swath)} - ${num(overlap)}`, effective, length)] : []),
@@ -116,7 +149,10 @@ const passProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("last strip left out", Math.floor(exact)),
       slip("one pass too many", count + 1),
       ...(level === 2
-        ? [slip("width without overlap", Math.ceil(side / swath)), slip("overlap added", Math.ceil(side / (swath + overlap)))]
+        ? [
+            slip("width without overlap", Math.ceil(side / swath)),
+            slip("overlap added", Math.ceil(side / (swath + overlap))),
+          ]
         : [slip("half the swath", Math.ceil((2 * side) / swath)), slip("forgot the width", side)]),
     ],
   };

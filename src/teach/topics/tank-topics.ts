@@ -26,13 +26,18 @@ const coverageProblem = ({ draw, us, level }: PoseInput): Posed => {
       answer,
       steps: [
         step("Area", `${num(tank)} ÷ ${num(rate)}`, acres, land),
-        ...(level === 2 ? [step("In the unit asked for", `${num(tank)} ÷ ${num(rate)} × ${num(size)}`, answer, small)] : []),
+        ...(level === 2
+          ? [step("In the unit asked for", `${num(tank)} ÷ ${num(rate)} × ${num(size)}`, answer, small)]
+          : []),
       ],
       mistakes: [
         slip("tank over area", (rate / tank) * (level === 2 ? size : 1)),
         ...(level === 2
           ? [slip("acre for 1,000 sq ft", acres * 1000), slip("units upside down", size / acres)]
-          : [slip("decimal point one place off", acres * 10), slip("decimal point one place off", acres / 10)]),
+          : [
+              slip("decimal point one place off", acres * 10),
+              slip("decimal point one place off", acres / 10),
+            ]),
         ...(level === 2 && us ? [slip("hectare for 100 m²", acres * 10_000)] : []),
         ...(level === 2 && !us ? [slip("hectare for 100 m²", acres * 100)] : []),
       ],
@@ -46,7 +51,12 @@ const coverageProblem = ({ draw, us, level }: PoseInput): Posed => {
   const rest = last === undefined ? 0 : last.volume.in(volume);
   return {
     text: `${told} The job is ${amount(area, land)}: ${place(draw)} and the ground around it.`,
-    ask: { question: "How much spray goes into the last, part-filled load?", unit: volume, of: "spray", decimals: us ? 1 : 0 },
+    ask: {
+      question: "How much spray goes into the last, part-filled load?",
+      unit: volume,
+      of: "spray",
+      decimals: us ? 1 : 0,
+    },
     answer: plan.loads.length > 1 && rest < tank ? rest : Number.NaN,
     steps: [
       step("Spray for the job", `${num(area)} × ${num(rate)}`, spray, volume),
@@ -78,7 +88,9 @@ const loadProblem = ({ draw, us, level }: PoseInput): Posed => {
   const small = us ? "1000 ft2" : "ha";
   if (level === 1) {
     const area = us ? draw.step(5000, 30_000, 1000) : draw.step(2000, 12_000, 500);
-    const need = amountFor({ rate: productRate, form: "liquid", area: quantity(area, us ? "ft2" : "m2") }).in(unit);
+    const need = amountFor({ rate: productRate, form: "liquid", area: quantity(area, us ? "ft2" : "m2") }).in(
+      unit,
+    );
     const per = us ? 1000 : 10_000;
     return {
       text: `The label rate of a liquid product is ${amount(rate, perSmall)}. ${spot.replace("the", "The")} has ${amount(area, us ? "ft2" : "m2")}.`,
@@ -102,11 +114,21 @@ const loadProblem = ({ draw, us, level }: PoseInput): Posed => {
   const inGallons = level === 3 && !us;
   return {
     text: `The label rate of a liquid product is ${amount(rate, perSmall)}. The sprayer for ${spot} applies ${applied} and has a tank of ${amount(tank, volume)}.`,
-    ask: { question: "How much product goes into a full tank?", unit: inGallons ? "mL" : unit, of: "product", decimals: inGallons ? 0 : us ? 1 : 2 },
+    ask: {
+      question: "How much product goes into a full tank?",
+      unit: inGallons ? "mL" : unit,
+      of: "product",
+      decimals: inGallons ? 0 : us ? 1 : 2,
+    },
     answer: inGallons ? need * 1000 : need,
     steps: [
       step("Area that a tank covers", areaSum, parts, small),
-      step("Product", `${areaSum} × ${num(rate)}${inGallons ? " × 1,000" : ""}`, inGallons ? need * 1000 : need, inGallons ? "mL" : unit),
+      step(
+        "Product",
+        `${areaSum} × ${num(rate)}${inGallons ? " × 1,000" : ""}`,
+        inGallons ? need * 1000 : need,
+        inGallons ? "mL" : unit,
+      ),
     ],
     mistakes: [
       ...(mixed ? [slip("acre for 1,000 sq ft", (tank / acre) * rate)] : []),
@@ -137,7 +159,9 @@ const dilutionProblem = ({ draw, us, level }: PoseInput): Posed => {
       mistakes: [
         slip("decimal point one place off", need * 10),
         slip("decimal point one place off", need / 10),
-        ...(us ? [slip("ounce for fluid ounce", need / 8), slip("fluid ounces in a quart", need / 4)] : [slip("units upside down", need / 100), slip("fraction upside down", (volume * 100) / percent)]),
+        ...(us
+          ? [slip("ounce for fluid ounce", need / 8), slip("fluid ounces in a quart", need / 4)]
+          : [slip("units upside down", need / 100), slip("fraction upside down", (volume * 100) / percent)]),
       ],
     };
   }
@@ -156,14 +180,31 @@ const dilutionProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("water for product", all - need),
       slip("product added on top", level === 2 ? all / (parts - 1) : all / (parts + 2)),
       slip("percentage as a whole number", (all * parts) / 100),
-      ...(us ? [slip("ounce for fluid ounce", need / 8), slip("fluid ounces in a quart", need / 4)] : [slip("decimal point one place off", need / 10)]),
+      ...(us
+        ? [slip("ounce for fluid ounce", need / 8), slip("fluid ounces in a quart", need / 4)]
+        : [slip("decimal point one place off", need / 10)]),
     ],
   };
 };
 
 /** From a label to what goes into a tank. */
 export const tankTopics: readonly Topic[] = [
-  { id: "tank/coverage", title: "What a tank covers, and the last load", levels: [1, 2, 3], pose: coverageProblem },
-  { id: "tank/product-per-load", title: "Product for an area and for a tank", levels: [1, 2, 3], pose: loadProblem },
-  { id: "tank/dilution", title: "Dilution by percent and by parts", levels: [1, 2, 3], pose: dilutionProblem },
+  {
+    id: "tank/coverage",
+    title: "What a tank covers, and the last load",
+    levels: [1, 2, 3],
+    pose: coverageProblem,
+  },
+  {
+    id: "tank/product-per-load",
+    title: "Product for an area and for a tank",
+    levels: [1, 2, 3],
+    pose: loadProblem,
+  },
+  {
+    id: "tank/dilution",
+    title: "Dilution by percent and by parts",
+    levels: [1, 2, 3],
+    pose: dilutionProblem,
+  },
 ];

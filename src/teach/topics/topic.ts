@@ -37,6 +37,8 @@ export interface Ask {
   readonly decimals: number;
   /** The word for what is counted, where the answer is a whole number of things: `["bag", "bags"]`. */
   readonly noun?: readonly [one: string, many: string];
+  /** How much a constant that a problem or a book prints may shift the answer, as a share of it: π as 3.14 is 0.0006. */
+  readonly slack?: number;
 }
 
 /** One step of the working: what it finds, the sum, and what it comes to. */
@@ -62,6 +64,8 @@ export interface Posed {
   readonly answer: number;
   readonly steps: readonly Step[];
   readonly mistakes: readonly PosedMistake[];
+  /** What the answer has to lie within to be a figure of the trade; figures are drawn again where it does not. */
+  readonly within?: readonly [low: number, high: number];
 }
 
 /** What a topic is told. */

@@ -1,0 +1,131 @@
+import { quantity } from "../../quantity/index.js";
+import { flowAtPressure, pressureForFlow, productForActive } from "../../spray/index.js";
+import { amount, num, slip, step } from "./figures.js";
+import { place } from "./park.js";
+import type { Posed, PoseInput } from "./topic.js";
+
+const flowUnit = (us: boolean): "gal/min" | "L/min" => (us ? "gal/min" : "L/min");
+
+/** Flow and pressure of a tip. */
+export const pressureProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const rated = us ? 40 : draw.pick([2, 3]);
+  const flow = us ? draw.step(0.2, 0.8, 0.1) : draw.step(0.8, 2.4, 0.2);
+  const other = us ? draw.pick([20, 25, 30, 50, 60]) : draw.pick([1, 1.5, 2.5, 4]);
+  const bar = us ? "psi" : "bar";
+  const unit = flowUnit(us);
+  const tip = {
+    flow: quantity(flow, unit, "water"),
+    pressure: quantity(rated, bar),
+    lowest: quantity(us ? 15 : 1, bar),
+    highest: quantity(us ? 90 : 6, bar),
+  };
+  const told = `A tip on the boom puts out ${amount(flow, unit)} at ${amount(rated, bar)}.`;
+  const found = flowAtPressure(tip, quantity(other, bar)).in(unit);
+  if (level === 2) {
+    return {
+      text: `${told} The gauge now reads ${amount(other, bar)}.`,
+      ask: { question: "What does the tip put out?", unit, of: "water", decimals: us ? 3 : 2 },
+      answer: found,
+      steps: [step("Flow", `${num(flow)} × sqrt(${num(other)} ÷ ${num(rated)})`, found, unit)],
+      mistakes: [
+        slip("pressure in proportion", (flow * other) / rated),
+        slip("pressure upside down", flow * Math.sqrt(rated / other)),
+        slip("pressure squared", flow * (other / rated) ** 2),
+        slip("pressure the wrong way", (flow * rated) / other),
+      ],
+    };
+  }
+  const places = us ? 2 : 1;
+  const wanted = Number((flow * draw.pick([0.75, 0.8, 0.85, 0.9, 1.1, 1.2, 1.25])).toFixed(places));
+  const needed = pressureForFlow(tip, quantity(wanted, unit, "water")).in(bar);
+  return {
+    text: `${told} The crew needs ${amount(wanted, unit)} from it.`,
+    ask: {
+      question: "At which pressure does the tip give that?",
+      unit: bar,
+      of: "none",
+      decimals: us ? 1 : 2,
+    },
+    answer: needed,
+    steps: [
+      step(
+        "Pressure",
+        `${num(rated)} × (${num(wanted)} ÷ ${num(flow)}) × (${num(wanted)} ÷ ${num(flow)})`,
+        needed,
+        bar,
+      ),
+    ],
+    mistakes: [
+      slip("forgot the square", (rated * wanted) / flow),
+      slip("square root for square", rated * Math.sqrt(wanted / flow)),
+      slip("pressure upside down", rated * (flow / wanted) ** 2),
+      slip("fraction upside down", (rated * flow) / wanted),
+    ],
+  };
+};
+
+/** Product that brings so much active ingredient. */
+export const activeProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const liquid = us ? draw.pick([2, 3, 3.8, 4]) : draw.pick([240, 360, 400, 480]);
+  const percent = draw.pick([25, 40, 50, 75, 80]);
+  const target = us ? draw.step(0.5, 2, 0.25) : draw.step(0.4, 2, 0.2);
+  const acres = us ? draw.step(0.5, 4, 0.5) : draw.step(0.2, 2, 0.2);
+  const perArea = us ? "lb/acre" : "kg/ha";
+  const land = us ? "acre" : "ha";
+  const active = quantity(target, perArea, "ai");
+  const spot = place(draw);
+  const want = `A treatment of ${spot} takes ${amount(target, perArea)} of active ingredient.`;
+  if (level === 1) {
+    const content = quantity(percent, "% w/w", "ai/product:a");
+    const rate = productForActive({ active, content }).in(perArea);
+    return {
+      text: `${want} The product is a wettable powder with ${percent} % active ingredient.`,
+      ask: { question: "What is the rate of product?", unit: perArea, of: "product", decimals: 2 },
+      answer: rate,
+      steps: [step("Product rate", `${num(target)} × 100 ÷ ${percent}`, rate, perArea)],
+      mistakes: [
+        slip("multiplied by the percentage", (target * percent) / 100),
+        slip("product for nutrient", target),
+        slip("percentage taken off", target * (1 + (100 - percent) / 100)),
+        slip("percentage as a whole number", (target * 10) / percent),
+      ],
+    };
+  }
+  const unit = us ? "fl oz" : "L";
+  const strength = us ? "lb/gal" : "g/L";
+  const content = quantity(liquid, strength, "ai/product:a");
+  const rate = productForActive({ active, content });
+  const each = us ? rate.in("fl oz/acre") : rate.in("L/ha");
+  const total = rate.times(quantity(acres, land)).in(unit);
+  const sum = us ? `${num(target)} ÷ ${num(liquid)} × 128` : `${num(target)} × 1,000 ÷ ${num(liquid)}`;
+  const whole = level === 3;
+  const scale = whole ? acres : 1;
+  const grams = us ? 1 : 1000;
+  return {
+    text:
+      `${want} The product is a liquid with ${amount(liquid, strength)} of active ingredient.` +
+      (whole ? ` The area has ${amount(acres, land)}.` : ""),
+    ask: {
+      question: whole ? "How much product does the whole area take?" : "What is the rate of product?",
+      unit: whole ? unit : `${unit}/${land}`,
+      of: "product",
+      decimals: us ? 1 : 2,
+    },
+    answer: whole ? total : each,
+    steps: [
+      step("Product rate", sum, each, `${unit}/${land}`),
+      ...(whole ? [step("Whole area", `${sum} × ${num(acres)}`, total, unit)] : []),
+    ],
+    mistakes: [
+      ...(us
+        ? [
+            slip("ounce for fluid ounce", (target / liquid) * 16 * scale),
+            slip("fluid ounces in a quart", (target / liquid) * 32 * scale),
+          ]
+        : [slip("product for nutrient", target * scale)]),
+      slip("density upside down", us ? target * liquid * 128 * scale : (target * liquid * scale) / grams),
+      slip("fraction upside down", us ? (liquid / target) * 128 * scale : (liquid / target / grams) * scale),
+      ...(whole ? [slip("one unit of area only", each), slip("divided by the area", each / acres)] : []),
+    ],
+  };
+};

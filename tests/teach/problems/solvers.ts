@@ -1,0 +1,73 @@
+import type { ReadText } from "./read-text.js";
+
+/** Solves a problem from its text alone, in SI units, money and percents as they are printed. */
+export type Solver = (read: ReadText) => number;
+
+/** A figure that has to be there. */
+const at = (list: readonly number[], i: number): number => {
+  const found = list[i];
+  if (found === undefined) throw new Error(`no figure ${i} among ${list.join(", ")}`);
+  return found;
+};
+
+const up = (value: number): number => Math.ceil(value - 1e-9);
+
+export const solvers: Readonly<Record<string, Solver>> = {
+  "nutrient/product-rate": ({ q, grade, level }) =>
+    level === 1
+      ? (at(q, 0) * 100) / at(grade, 0)
+      : level === 2
+        ? ((at(q, 0) * 100) / at(grade, 0)) * at(q, 1)
+        : ((at(q, 0) * at(q, 1)) / at(q, 2) / at(grade, 1)) * 100 * (q[3] ?? 1),
+  "nutrient/nutrient-supplied": ({ q, grade }) => ((at(q, 0) * at(grade, 0)) / 100) * (q[1] ?? 1),
+  "nutrient/bags": ({ q, grade, level }) =>
+    level === 1
+      ? up(at(q, 0) / at(q, 1))
+      : level === 2
+        ? up((at(q, 0) * at(q, 1)) / at(q, 2))
+        : up((((at(q, 0) * at(q, 1)) / at(grade, 0)) * 100) / at(q, 2)),
+  "spray/application-volume": ({ q, bare, level }) =>
+    level === 1
+      ? at(q, 2) / (at(q, 0) * at(q, 1))
+      : at(q, 2) * at(q, 0) * at(q, 1) * (level === 3 ? at(bare, 0) : 1),
+  "spray/speed": ({ q, level }) =>
+    level === 2
+      ? (2 * at(q, 0)) / (at(q, 1) + at(q, 2))
+      : level === 1
+        ? at(q, 0) / at(q, 1)
+        : at(q, 1) / at(q, 0),
+  "spray/refill": ({ q, bare }) => at(q, 2) / (at(q, 0) * at(q, 1) * (bare[0] ?? 1)),
+  "spray/pressure": ({ q, level }) =>
+    level === 2 ? at(q, 0) * Math.sqrt(at(q, 2) / at(q, 1)) : at(q, 1) * (at(q, 2) / at(q, 0)) ** 2,
+  "spray/active-ingredient": ({ q, level }) =>
+    level === 1 ? (at(q, 0) * 100) / at(q, 1) : (at(q, 0) / at(q, 1)) * (q[2] ?? 1),
+  "spread/calibration": ({ q, level, text }) =>
+    level === 3
+      ? at(q, 0) * at(q, 2) * at(q, 3)
+      : at(q, 2) / (at(q, 0) * at(q, 1)) / (text.includes("twice") ? 2 : 1),
+  "spread/passes": ({ q, level }) =>
+    level === 3 ? (at(q, 0) * at(q, 1)) / 2 : up(at(q, 0) / (at(q, 1) - (q[2] ?? 0))),
+  "tank/coverage": ({ q, level }) => {
+    if (level < 3) return at(q, 0) / at(q, 1);
+    const spray = at(q, 2) * at(q, 1);
+    return spray - (up(spray / at(q, 0)) - 1) * at(q, 0);
+  },
+  "tank/product-per-load": ({ q, level }) =>
+    level === 1 ? at(q, 0) * at(q, 1) : (at(q, 2) / at(q, 1)) * at(q, 0),
+  "tank/dilution": ({ q, bare, level }) =>
+    level === 1 ? (at(q, 0) * at(q, 1)) / 100 : at(q, 0) / (level === 2 ? at(bare, 1) : at(bare, 1) + 1),
+  "site/area": ({ q, level }) =>
+    level === 1
+      ? (at(q, 0) * at(q, 1)) / 2
+      : level === 2
+        ? (Math.PI * at(q, 0) ** 2) / 4
+        : at(q, 0) * at(q, 1) - (Math.PI * at(q, 2) ** 2) / 4,
+  "site/offsets": ({ q: [spacing = 0, ...widths] }) =>
+    spacing * widths.slice(1).reduce((sum, each, i) => sum + (each + at(widths, i)) / 2, 0),
+  "site/topdressing": ({ q, level }) =>
+    level === 1 ? at(q, 0) * at(q, 1) : at(q, 0) * at(q, 1) * at(q, 2) * (q[3] ?? 1),
+  "site/pond": ({ q, level }) =>
+    level === 1
+      ? at(q, 0) * at(q, 1)
+      : (at(q, 0) * at(q, 1) * at(q, 2) * 100) / (level === 3 ? at(q, q.length - 1) : 100),
+};
