@@ -2,10 +2,7 @@ import { describe, expect, test } from "vitest";
 import { quantityOf, unitTable } from "../../src/quantity/index.js";
 import { converted } from "../../src/quantity/value/quantity.js";
 import { printedFactors, soleUnits, temperaturePoints } from "./unit-sizes.js";
-
-/** How many significant digits a printed number has. */
-const digitsOf = (printed: string): number =>
-  printed.replace(/E.*/, "").replace(".", "").replace(/^0+/, "").length;
+import { digitsOf } from "./units.js";
 
 describe("the sizes of the units, against a second transcription", () => {
   test.each(printedFactors)("1 $unit = $printed $reference", ({ unit, reference, printed, exact }) => {

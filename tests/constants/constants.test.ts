@@ -1,0 +1,15 @@
+import { describe, expect, test } from "vitest";
+import { isAsPrinted } from "./check.js";
+import { constantChecks } from "./index.js";
+
+describe("constants, against a second transcription", () => {
+  test.each(constantChecks.map((check) => [`${check.room}: ${check.what}`, check] as const))(
+    "%s",
+    (_, check) => {
+      expect(isAsPrinted(check), `printed ${check.printed}, here ${check.here()}`).toBe(true);
+      expect(isAsPrinted({ ...check, printed: check.printed === 0 ? 1 : check.printed * 1.0001 })).toBe(
+        false,
+      );
+    },
+  );
+});

@@ -1,0 +1,7 @@
+export { isAsPrinted } from "./check.js";
+
+import type { ConstantCheck } from "./check.js";
+import { unitChecks } from "./units.js";
+
+/** Every figure that is transcribed a second time, by room in a file of its own. */
+export const constantChecks: readonly ConstantCheck[] = [...unitChecks];

@@ -1,0 +1,27 @@
+import { constantChecks, isAsPrinted } from "../constants/index.js";
+import { agrees } from "../published/check.js";
+import { allChecks } from "../published/index.js";
+
+/** Something that is no copy of our own output, and holds or does not. */
+export interface Check {
+  readonly room: string;
+  readonly name: string;
+  readonly holds: () => boolean;
+}
+
+/** Every published figure, and every figure that is transcribed twice. */
+export const checks: readonly Check[] = [
+  ...Object.entries(allChecks).flatMap(([room, list]) =>
+    list.map(({ entry, answers, compute }) => ({
+      room,
+      name: entry,
+      holds: () => {
+        const computed = compute();
+        return answers.every((answer, n) =>
+          agrees(computed[n] ?? Number.NaN, answer.wrong?.right ?? answer.printed, answer),
+        );
+      },
+    })),
+  ),
+  ...constantChecks.map((check) => ({ room: check.room, name: check.what, holds: () => isAsPrinted(check) })),
+];

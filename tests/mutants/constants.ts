@@ -1,0 +1,149 @@
+// Changes each number of the source by one part in ten thousand, and says which of them nothing notices that is not a
+// copy of our own output: `npm run mutants:constants`, or `npm run mutants:constants -- quantity numeric` for some rooms.
+// A number that nothing notices has no published figure sharp enough, and wants a second transcription of its source in
+// tests/constants/.
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { fileURLToPath } from "node:url";
+import { build } from "esbuild";
+import { filesBelow } from "../house/sources.js";
+import type { Check } from "./checks.js";
+import { type Literal, literalsOf, withReadNumbers } from "./literals.js";
+
+const factor = 1 + 1e-4;
+const root = fileURLToPath(new URL("../../", import.meta.url));
+const roomOf = ({ file }: Literal): string => file.split("/")[1] ?? "";
+
+const files = filesBelow("src").filter((path) => path.endsWith(".ts"));
+const literals: Literal[] = [];
+const texts = new Map<string, string>();
+for (const file of files) {
+  const text = readFileSync(root + file, "utf8");
+  const found = literalsOf(file, text);
+  texts.set(root + file, withReadNumbers(text, found, literals.length));
+  literals.push(...found);
+}
+const numbers: readonly number[] = literals.map(({ text }) => Number(text.replaceAll("_", "")));
+
+const bundle = async (): Promise<string> => {
+  const { outputFiles } = await build({
+    entryPoints: [`${root}tests/mutants/checks.ts`],
+    bundle: true,
+    write: false,
+    format: "cjs",
+    platform: "node",
+    target: "es2022",
+    logLevel: "error",
+    external: ["highs", "geographiclib-geodesic"],
+    alias: { ratewright: `${root}src/index.ts` },
+    plugins: [
+      {
+        name: "numbers are read from a list",
+        setup: ({ onLoad }) => {
+          onLoad({ filter: /\.ts$/ }, ({ path }) => {
+            const contents = texts.get(path);
+            return contents === undefined ? undefined : { contents, loader: "ts" };
+          });
+        },
+      },
+    ],
+  });
+  return outputFiles[0]?.text ?? "";
+};
+
+type Load = (list: readonly number[]) => readonly Check[];
+
+const loader = (program: string): Load => {
+  const run = new Function("module", "exports", "require", "__K", program);
+  const require = createRequire(import.meta.url);
+  return (list) => {
+    const module: { exports: { checks?: readonly Check[] } } = { exports: {} };
+    run(module, module.exports, require, list);
+    return module.exports.checks ?? [];
+  };
+};
+
+const holds = (check: Check): boolean => {
+  try {
+    return check.holds();
+  } catch {
+    return false;
+  }
+};
+
+/** A list of numbers that notes which of them are read. */
+const noting = (seen: Set<number>): readonly number[] =>
+  new Proxy(numbers, {
+    get: (list, key) => {
+      seen.add(Number(key));
+      return Reflect.get(list, key);
+    },
+  });
+
+/** Which numbers are read at load, and which checks read which of the others. */
+const readers = (
+  load: Load,
+): { readonly atLoad: ReadonlySet<number>; readonly by: ReadonlyMap<number, readonly number[]> } => {
+  const atLoad = new Set<number>();
+  const count = load(noting(atLoad)).length;
+  const by = new Map<number, number[]>();
+  for (let n = 0; n < count; n += 1) {
+    const seen = new Set<number>();
+    // A copy of its own, for what is derived once is kept
+    const check = load(noting(seen))[n];
+    seen.clear();
+    if (check === undefined || !holds(check)) throw new Error(`${check?.name} does not hold as it stands`);
+    for (const literal of seen) by.set(literal, [...(by.get(literal) ?? []), n]);
+  }
+  return { atLoad, by };
+};
+
+/** Whether something notices that a number is another. */
+const isCaught = (
+  load: Load,
+  literal: number,
+  reading: readonly number[] | undefined,
+  room: string,
+): boolean => {
+  const list = [...numbers];
+  list[literal] = (numbers[literal] ?? 0) * factor;
+  let checks: readonly Check[];
+  try {
+    checks = load(list);
+  } catch {
+    return true;
+  }
+  if (reading !== undefined) return reading.some((n) => !holds(checks[n] as Check));
+  const near = checks.filter((check) => check.room === room);
+  return !near.every(holds) || !checks.every((check) => check.room === room || holds(check));
+};
+
+const counted = (rows: readonly Literal[]): string => {
+  const classes = new Map<string, number>();
+  for (const { excluded } of rows) if (excluded) classes.set(excluded, (classes.get(excluded) ?? 0) + 1);
+  return [...classes].map(([name, count]) => `${count} ${name}`).join(", ");
+};
+
+const load = loader(await bundle());
+const { atLoad, by } = readers(load);
+const rooms = [...new Set(literals.map(roomOf))].filter((room) => room !== "index.ts");
+const asked = process.argv.slice(2).filter((room) => rooms.includes(room));
+const out = process.env.SURVIVORS_OUT;
+if (out) mkdirSync(out, { recursive: true });
+for (const room of asked.length > 0 ? asked : rooms) {
+  const mine = literals.flatMap((literal, n) => (roomOf(literal) === room ? [{ ...literal, n }] : []));
+  const tested = mine.filter(({ excluded }) => excluded === undefined);
+  const survivors = tested.filter(
+    ({ n }) =>
+      !(atLoad.has(n) ? isCaught(load, n, undefined, room) : by.has(n) && isCaught(load, n, by.get(n), room)),
+  );
+  const lines = survivors.map(
+    ({ file, line, text, n }) =>
+      `${file}:${line} ${text}${atLoad.has(n) || by.has(n) ? "" : " (no check comes here)"}`,
+  );
+  console.log(
+    `${room}: ${tested.length} numbers, ${tested.length - survivors.length} noticed, ${survivors.length} not; left out: ${counted(mine)}`,
+  );
+  if (out) writeFileSync(`${out}/constants-${room}.txt`, `${lines.join("\n")}\n`);
+  else for (const line of lines) console.log(`  ${line}`);
+}
