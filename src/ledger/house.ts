@@ -1,11 +1,12 @@
 // What the floors above this room use beside its index: no part of the public API.
-export { joinedHistory, ledgerHistory } from "./book/ledger.js";
+export { joinedHistory, ledgerHistory } from "./book/ledger-history.js";
 export { civilDateAt } from "./civil-date-at.js";
 export type { Content } from "./entry/content.js";
 export { type Asked, entryRates, type Labels, noLabels } from "./entry/entry-row.js";
 export { type History, type HistoryRow, historyOf, rowText, touches, wholeSite } from "./entry/history.js";
 export { readEntry } from "./entry/read-entry.js";
 export { readContents, readSupplies } from "./entry/read-supplies.js";
+export { expectSource } from "./expect-source.js";
 export { completionFindings } from "./rates/completion-findings.js";
 export { limitedName, readAreaAmount } from "./rates/limited-name.js";
 export {

@@ -29,12 +29,6 @@ export const handBack: ReadonlySet<string> = new Set([
 /** Function, place in its arguments, what is wrong, and the faults that do it. */
 const open: readonly (readonly [name: string, place: string, wrong: Wrong, faults: string])[] = [
   ["accumulatedDegreeDays", "0.model.version", "not finite", "infinite"],
-  ["checkLimits", "0.limits.0.source.where", "not finite", "NaN"],
-  ["checkLimits", "0.limits.0.source.year", "not finite", "infinite"],
-  ["ledgerTotals", "0.ledger.entries.0.parts", "foreign error", "wrongDimension zero"],
-  ["ledgerWith", "0.entries.0", "foreign error", "missing"],
-  ["missingForRecord", "1.source.url", "not finite", "infinite"],
-  ["standingEntries", "0.entries.2.voids", "not finite", "NaN"],
 ];
 
 /** All open violations, one by one. */

@@ -1,10 +1,12 @@
 import { type CivilDate, compareDates } from "../../calendar/index.js";
 import { expectRecord, expectText, fail } from "../../quantity/index.js";
 import { civilDateAt } from "../civil-date-at.js";
+import type { Asked } from "../entry/entry-row.js";
 import { touches, wholeSite } from "../entry/history.js";
 import type { Ledger } from "../entry/ledger-entry.js";
-import { addRates, type NutrientRates } from "../rates/nutrient-rates.js";
-import { ledgerHistory } from "./ledger.js";
+import type { NutrientRates } from "../rates/nutrient-rates.js";
+import { rateSums } from "../rates/rate-sums.js";
+import { ledgerHistory } from "./ledger-history.js";
 
 /** What has gone down per area on one part of the site, from one date to another. */
 export interface LedgerTotals {
@@ -19,6 +21,9 @@ export interface LedgerTotals {
   /** Ids of entries that state nothing of what went down, or not enough to weigh all of it. */
   readonly notCounted: readonly string[];
 }
+
+/** Each row as it is stated: what is added to complete it is added to the sums, once. */
+const asStated: Asked = { substances: new Set(), products: false };
 
 /**
  * Totals per area of what a ledger has on one part of the site, from one date to another, both included:
@@ -58,19 +63,19 @@ export const ledgerTotals = (input: {
   const from = civilDateAt(input.from, "from");
   const to = civilDateAt(input.to, "to");
   if (compareDates(from, to) > 0) fail("date", "to", to, `a date not earlier than ${from}`);
-  const history = ledgerHistory(input.ledger, "ledger");
+  const history = ledgerHistory(input.ledger, "ledger", asStated);
   const part =
     input.part === undefined ? wholeSite : expectText(input.part, "part", "the name of a part of the site");
-  const rates: NutrientRates[] = [];
+  const sums = rateSums();
   const notCounted: string[] = [];
   let applications = 0;
   for (let i = 0; i < history.dates.length; i++) {
     const date = history.dates[i] as CivilDate;
-    if (date < from || date > to || !touches(history.entry(i).parts ?? [], part)) continue;
+    if (date < from || date > to || !touches(history.partsOf(i), part)) continue;
     const row = history.row(i);
     applications++;
     if (row.rates === undefined || (row.unweighed ?? []).length > 0) notCounted.push(row.from);
-    if (row.rates !== undefined) rates.push(row.rates);
+    if (row.rates !== undefined) sums.add(row.rates);
   }
   return {
     type: "ledger-totals",
@@ -78,7 +83,7 @@ export const ledgerTotals = (input: {
     part,
     from,
     to,
-    supplies: addRates(rates),
+    supplies: sums.total(),
     applications,
     notCounted,
   };

@@ -1,8 +1,6 @@
-import { type CivilDate, compareDates, isCivilDate } from "../../calendar/index.js";
 import { type Checks, checks, fail, Quantity, shown } from "../../quantity/index.js";
 import { idKey, otherId } from "../entry/entry-id.js";
-import { type Asked, entryRow, type Labels, noLabels } from "../entry/entry-row.js";
-import { type History, type HistoryRow, historyOf } from "../entry/history.js";
+import { type Labels, noLabels } from "../entry/entry-row.js";
 import type { Ledger, LedgerEntry } from "../entry/ledger-entry.js";
 import { readEntry } from "../entry/read-entry.js";
 
@@ -94,13 +92,36 @@ export const expectLedger = (input: unknown, path: string): Ledger => {
   return Array.isArray(entries) ? (input as Ledger) : fail("type", `${path}.entries`, entries, "a list");
 };
 
+/** Takes a ledger that may come from JSON with all of its entries, or throws all that is wrong with them. */
+const readLedger = (input: unknown, path: string): readonly LedgerEntry[] => {
+  const { entries } = expectLedger(input, path);
+  const door = checks();
+  const labels: Labels = noLabels();
+  for (let i = 0; i < entries.length; i++) {
+    const before = door.count();
+    readEntry(entries[i], "", door, labels);
+    // Its place in the ledger is spelt out only where something is wrong.
+    if (door.count() > before) return failWith(entries[i], `${path}.entries[${i}]`);
+  }
+  return entries;
+};
+
+const failWith = (entry: unknown, path: string): never => {
+  const told = checks();
+  readEntry(entry, path, told, noLabels());
+  told.done();
+  return fail("type", path, entry, "an entry");
+};
+
 /**
- * A ledger with one entry more. The ledger that was given stays as it is.
+ * A ledger with one entry more. The ledger that was given stays as it is, and is read again: to add many entries,
+ * give all of them to {@link ledger} at once.
  *
  * To correct an entry, add one with `corrects`: it takes the place of the other in every total, and both
  * stay on record. With `voids` nothing takes its place.
  *
- * @throws RatewrightError as `ledger`, with paths that begin with `entry`
+ * @throws RatewrightError as `ledger`, with paths that begin with `entry`, and with `ledger` for the first entry
+ *   there that cannot be read
  *
  * @example
  * ```ts
@@ -112,7 +133,7 @@ export const expectLedger = (input: unknown, path: string): Ledger => {
  * ```
  */
 export const ledgerWith = (ledger: Ledger, entry: LedgerEntry): Ledger => {
-  const { entries } = expectLedger(ledger, "ledger");
+  const entries = readLedger(ledger, "ledger");
   const door = checks();
   readEntry(entry, "entry", door, noLabels());
   if (door.count() === 0) {
@@ -135,7 +156,7 @@ export const ledgerWith = (ledger: Ledger, entry: LedgerEntry): Ledger => {
 };
 
 /** The places of the entries that stand: neither replaced nor void. */
-const standing = (entries: readonly LedgerEntry[], path: string): number[] => {
+export const standing = (entries: readonly LedgerEntry[], path: string): number[] => {
   let replaced: Set<string> | undefined;
   for (let i = 0; i < entries.length; i++) {
     const entry: unknown = entries[i];
@@ -172,101 +193,6 @@ const standing = (entries: readonly LedgerEntry[], path: string): number[] => {
  * ```
  */
 export const standingEntries = (ledger: Ledger): readonly LedgerEntry[] => {
-  const { entries } = expectLedger(ledger, "ledger");
+  const entries = readLedger(ledger, "ledger");
   return standing(entries, "ledger").map((i) => entries[i] as LedgerEntry);
-};
-
-/** A history of a ledger: sorted by date, each entry read when it is first asked for. */
-export interface LedgerHistory extends History {
-  /** Every part that an entry names. */
-  readonly parts: () => readonly string[];
-  readonly dates: readonly CivilDate[];
-  readonly entry: (i: number) => LedgerEntry;
-  readonly row: (i: number) => HistoryRow;
-}
-
-/**
- * Sorts a ledger by date, and keeps what it has read: for one call, or for many of one schedule. Where it is
- * said what is asked for, a row holds no more than that.
- */
-export const ledgerHistory = (input: unknown, path: string, asked?: Asked): LedgerHistory => {
-  const { entries } = expectLedger(input, path);
-  const at = (i: number): string => `${path}.entries[${i}]`;
-  const date = (i: number): CivilDate => (entries[i] as LedgerEntry).date;
-  // Entries share their days: sorting the days once is cheaper than sorting the entries.
-  const byDay = new Map<CivilDate, number[]>();
-  for (const i of standing(entries, path)) {
-    const day = date(i);
-    const same = byDay.get(day);
-    if (same !== undefined) same.push(i);
-    else if (isCivilDate(day)) byDay.set(day, [i]);
-    else fail("date", `${at(i)}.date`, day, "a calendar date written YYYY-MM-DD");
-  }
-  const places: number[] = [];
-  const dates: CivilDate[] = [];
-  for (const day of [...byDay.keys()].sort()) {
-    for (const i of byDay.get(day) as number[]) {
-      places.push(i);
-      dates.push(day);
-    }
-  }
-  // A large ledger is read anew each time: holding all that was read would cost more than reading it.
-  const rows: (HistoryRow | undefined)[] | undefined = places.length > 10_000 ? undefined : [];
-  const labels: Labels = noLabels();
-  const door = checks();
-  const entryAt = (i: number): LedgerEntry => entries[places[i] as number] as LedgerEntry;
-  const partsAt = (i: number): readonly string[] => {
-    const { parts } = entryAt(i);
-    if (parts === undefined) return none;
-    return Array.isArray(parts)
-      ? parts
-      : fail("type", `${at(places[i] as number)}.parts`, parts, "a list of names of parts");
-  };
-  const row = (i: number): HistoryRow => {
-    const known = rows?.[i];
-    if (known !== undefined) return known;
-    const entry = entryAt(i);
-    // Its place in the ledger is spelt out only where something is wrong.
-    const seen = readEntry(entry, "", door, labels) as LedgerEntry;
-    if (door.count() > 0) {
-      const told = checks();
-      readEntry(entry, at(places[i] as number), told, labels);
-      told.done();
-    }
-    const made = entryRow(seen, seen.id, labels, asked);
-    if (rows !== undefined) rows[i] = made;
-    return made;
-  };
-  return {
-    ...historyOf({ dates, parts: partsAt, row }),
-    parts: () => {
-      const parts = new Set<string>();
-      for (let i = 0; i < places.length; i++) for (const part of partsAt(i)) parts.add(part);
-      return [...parts].sort();
-    },
-    dates,
-    entry: entryAt,
-    row,
-  };
-};
-
-const none: readonly string[] = [];
-
-/** Two histories as one, in the order of the dates. */
-export const joinedHistory = (one: History, more: readonly HistoryRow[]): History => {
-  const sorted = [...more].sort((a, b) => compareDates(a.date, b.date));
-  return {
-    visit: (part, from, see) => {
-      const extra = sorted.filter(
-        (row) => row.date >= from && (row.parts.length === 0 || row.parts.includes(part)),
-      );
-      let next = 0;
-      one.visit(part, from, (row) => {
-        for (; next < extra.length && (extra[next] as HistoryRow).date < row.date; next++)
-          see(extra[next] as HistoryRow);
-        see(row);
-      });
-      for (; next < extra.length; next++) see(extra[next] as HistoryRow);
-    },
-  };
 };

@@ -1,5 +1,7 @@
 import {
+  allOf,
   checks,
+  expectFields,
   expectList,
   expectOneOf,
   expectRecord,
@@ -7,8 +9,10 @@ import {
   type FactSource,
   fail,
 } from "../../quantity/index.js";
+import { entryPlaces } from "../entry/entry-readers.js";
 import type { LedgerEntry, LedgerWeather } from "../entry/ledger-entry.js";
-import { entryPlaces } from "../entry/read-entry.js";
+import { readStatedFields } from "../entry/read-fields.js";
+import { expectSource } from "../expect-source.js";
 
 /** One thing that a record-keeping scheme asks for. */
 export interface RecordItem {
@@ -152,27 +156,51 @@ const isThere = (entry: LedgerEntry, field: string): boolean => {
     : value !== undefined && value !== null && (typeof value !== "string" || value.trim() !== "");
 };
 
+const readItem = (input: unknown, path: string): RecordItem => {
+  const { what, fields } = expectFields(input, ["what", "fields"], path, "a thing that it asks for");
+  const ways = expectList(fields, `${path}.fields`, "list of fields").map((way, k) =>
+    expectList(way, `${path}.fields[${k}]`, "field").map((field, n) =>
+      expectOneOf(field, entryPlaces, `${path}.fields[${k}][${n}]`),
+    ),
+  );
+  return { what: expectText(what, `${path}.what`, "words"), fields: ways };
+};
+
+const sentences = (input: unknown, path: string): readonly string[] =>
+  Array.isArray(input)
+    ? Array.from(input, (text, i) => expectText(text, `${path}[${i}]`, "a sentence"))
+    : fail("type", path, input, "a list of sentences");
+
 /** Takes a scheme that may come from JSON, or throws all that is wrong with what is read of it. */
-const expectScheme = (input: unknown): void => {
+const expectScheme = (
+  input: unknown,
+): Pick<RecordScheme, "id" | "source" | "appliesTo" | "items" | "notHeld"> => {
   const scheme = expectRecord(input, "scheme", "a scheme, such as usRestrictedUseRecord");
-  const door = checks();
-  door.run(() => expectText(scheme.id, "scheme.id", "a name"));
-  door.run(() => expectText(scheme.appliesTo, "scheme.appliesTo", "to what it applies, in words"));
-  const items = door.run(() => expectList(scheme.items, "scheme.items", "thing that it asks for"));
-  items?.forEach((item, i) => {
-    const at = `scheme.items[${i}]`;
-    door.run(() => {
-      const { what, fields } = expectRecord(item, at, "a thing that it asks for");
-      expectText(what, `${at}.what`, "words");
-      for (const [k, way] of expectList(fields, `${at}.fields`, "list of fields").entries())
-        for (const [n, field] of expectList(way, `${at}.fields[${k}]`, "field").entries())
-          expectOneOf(field, entryPlaces, `${at}.fields[${k}][${n}]`);
-    });
+  return allOf({
+    id: () => expectText(scheme.id, "scheme.id", "a name"),
+    source: () => expectSource(scheme.source, "scheme.source"),
+    appliesTo: () => expectText(scheme.appliesTo, "scheme.appliesTo", "to what it applies, in words"),
+    items: () => {
+      const door = checks();
+      const items = expectList(scheme.items, "scheme.items", "thing that it asks for").flatMap(
+        (item, i) => door.run(() => readItem(item, `scheme.items[${i}]`)) ?? [],
+      );
+      door.done();
+      return items;
+    },
+    notHeld: () => sentences(scheme.notHeld, "scheme.notHeld"),
   });
-  door.run(() => {
-    if (!Array.isArray(scheme.notHeld)) fail("type", "scheme.notHeld", scheme.notHeld, "a list of sentences");
-  });
-  door.done();
+};
+
+/** A record without the texts that hold nothing: an empty field of a form is no answer, and no mistake. */
+const withoutBlanks = (input: unknown): unknown => {
+  if (typeof input !== "object" || input === null || Array.isArray(input)) return input;
+  const answers = Object.entries(input).filter(
+    ([, value]) => typeof value !== "string" || value.trim() !== "",
+  );
+  return Object.fromEntries(
+    answers.map(([name, value]) => [name, name === "weather" ? withoutBlanks(value) : value]),
+  );
 };
 
 /**
@@ -180,7 +208,7 @@ const expectScheme = (input: unknown): void => {
  *
  * @param entry - an entry of a ledger
  * @param scheme - one of those that the library ships, each marked as read or from memory, or the caller's own
- * @throws RatewrightError `type`, `missing` for what is no entry, or a scheme that cannot be read
+ * @throws RatewrightError what `ledger` throws for a field that cannot be read; `type`, `missing` for a scheme
  *
  * Source: stands with each scheme.
  *
@@ -199,17 +227,20 @@ const expectScheme = (input: unknown): void => {
  * ```
  */
 export const missingForRecord = (entry: LedgerEntry, scheme: RecordScheme): RecordGaps => {
-  expectRecord(entry, "entry", "an entry of a ledger");
-  expectScheme(scheme);
+  const door = checks();
+  readStatedFields(withoutBlanks(entry), "entry", door);
+  const read = door.run(() => expectScheme(scheme));
+  door.done();
+  const { id, source, appliesTo, items, notHeld } = read as NonNullable<typeof read>;
   return {
     type: "record-gaps",
     version: 1,
-    scheme: scheme.id,
-    source: scheme.source,
-    gaps: scheme.items
+    scheme: id,
+    source,
+    gaps: items
       .filter(({ fields }) => !fields.some((way) => way.every((field) => isThere(entry, field))))
       .map(({ what, fields }) => ({ what, fields: [...new Set(fields.flat())] })),
-    checked: scheme.items.map(({ what }) => what),
-    notChecked: [`Whether the scheme applies: ${scheme.appliesTo}.`, ...scheme.notHeld],
+    checked: items.map(({ what }) => what),
+    notChecked: [`Whether the scheme applies: ${appliesTo}.`, ...notHeld],
   };
 };

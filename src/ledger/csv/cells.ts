@@ -1,6 +1,6 @@
 import { checks, fail } from "../../quantity/index.js";
+import { entryPlaces } from "../entry/entry-readers.js";
 import type { LedgerEntry, LedgerWeather } from "../entry/ledger-entry.js";
-import { entryPlaces } from "../entry/read-entry.js";
 import type { Stated } from "../stated.js";
 import { type Column, cellKindOf, guardColumn, headOf } from "./columns.js";
 import { guardedText, unguardedText } from "./formula-guard.js";

@@ -1,5 +1,5 @@
 import { type Checks, checks, fail, isSubstance, quantityOf, shown } from "../../quantity/index.js";
-import { entryPlaces } from "../entry/read-entry.js";
+import { entryPlaces } from "../entry/entry-readers.js";
 import type { Stated } from "../stated.js";
 
 /** How a field stands in a cell. */

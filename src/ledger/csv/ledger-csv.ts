@@ -1,8 +1,9 @@
 import { checks, expectFields, expectFlag } from "../../quantity/index.js";
 import { expectLedger } from "../book/ledger.js";
+import { entryPlaces } from "../entry/entry-readers.js";
 import { noLabels } from "../entry/entry-row.js";
 import type { Ledger } from "../entry/ledger-entry.js";
-import { entryPlaces, readEntry } from "../entry/read-entry.js";
+import { readEntry } from "../entry/read-entry.js";
 import { cellsOf } from "./cells.js";
 import { boundedHeads, guardColumn } from "./columns.js";
 import { csvText } from "./csv-text.js";

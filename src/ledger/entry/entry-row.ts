@@ -65,8 +65,8 @@ const productRateOf = (entry: Omit<LedgerEntry, "id">): Any | undefined => {
 /** What limits ask of an application, where that is not all. */
 export interface Asked {
   readonly substances: Wanted;
-  /** The forms of a label that can tell them. */
-  readonly telling: Wanted;
+  /** The forms of a label that can tell them; all of them where it is left out. */
+  readonly telling?: Wanted;
   /** Whether a limit is about a product, and not about what it holds. */
   readonly products: boolean;
 }

@@ -1,5 +1,5 @@
 import { type MonthDayWindow, monthDay } from "../../calendar/index.js";
-import { civilDateAt, limitedName, readAreaAmount } from "../../ledger/house.js";
+import { civilDateAt, expectSource, limitedName, readAreaAmount } from "../../ledger/house.js";
 import {
   allOf,
   type Checks,
@@ -122,21 +122,6 @@ const readPeriod = (input: unknown, path: string): LimitPeriod => {
   return readWindow(period, path);
 };
 
-/** Where something is stated: words, or a citation. */
-export const readSource = (input: unknown, path: string): FactSource => {
-  const expected = "where it is stated, and when that was read";
-  if (typeof input !== "object" || input === null) return expectText(input, path, expected);
-  const citation = expectFields(
-    input,
-    ["title", "publisher", "year", "where", "url"],
-    path,
-    "a citation with title and publisher",
-  );
-  expectText(citation.title, `${path}.title`, "a title");
-  expectText(citation.publisher, `${path}.publisher`, "a publisher");
-  return input as FactSource;
-};
-
 const readOne = (input: unknown, path: string, door: Checks): ReadLimit | undefined => {
   const before = door.count();
   const record = door.run(() => expectRecord(input, path, "a limit"));
@@ -150,7 +135,7 @@ const readOne = (input: unknown, path: string, door: Checks): ReadLimit | undefi
   const optional = <T>(name: string, read: (input: unknown, path: string) => T): T | undefined =>
     record[name] === undefined ? undefined : field(name, read);
   const id = optional("id", (value, p) => expectText(value, p, "a short name"));
-  const source = field("source", readSource);
+  const source = field("source", expectSource);
   optional("readOn", civilDateAt);
   const scope = optional("scope", (value, p) => readCondition(value, p, door));
   const unless = optional("unless", (value, p) =>
@@ -252,6 +237,7 @@ export const readLimits = (input: unknown, door: Checks, path = "limits"): reado
  * ```
  */
 export const limit = (input: Limit, path = "limit"): Limit => {
+  expectText(path, "path", "a path");
   const door = checks();
   readOne(input, path, door);
   door.done();

@@ -1,6 +1,5 @@
 import type { CivilDate } from "../../calendar/index.js";
-import { civilDateAt } from "../../ledger/house.js";
-import { readSource } from "../../limits/house.js";
+import { civilDateAt, expectSource } from "../../ledger/house.js";
 import {
   type Checks,
   checks,
@@ -55,7 +54,7 @@ const labelReaders: { readonly [K in keyof Required<LabelOnTurf>]: Reader } = {
   species: listOf(text),
   notSpecies: listOf(text),
   maximumTemperature: temperature,
-  source: readSource,
+  source: expectSource,
 };
 
 const turfReaders: { readonly [K in keyof Required<TurfState>]: Reader } = {

@@ -73,6 +73,9 @@ export const netArea = (site: {
   readonly cutOuts?: readonly AreaPart[];
 }): SiteArea => areasOfSite(site, namedArea);
 
+/** More shapes than these are no site. */
+const mostShapes = 10_000;
+
 /** The parts and the cut-outs of a record, each read by `read`, and their sums. */
 export const areasOfSite = (site: unknown, read: (item: unknown, path: string) => NamedArea): SiteArea => {
   const door = checks();
@@ -86,6 +89,8 @@ export const areasOfSite = (site: unknown, read: (item: unknown, path: string) =
   door.run(() => expectFields(record, known, ""));
   const list = (input: unknown, path: string): readonly NamedArea[] => {
     const all = checks();
+    if (Array.isArray(input) && input.length > mostShapes)
+      return fail("range", path, `${input.length} shapes`, `${mostShapes} shapes or fewer`);
     const areas = expectList(input, path, "shape").map((item, i) =>
       all.run(() => read(item, `${path}[${i}]`)),
     );

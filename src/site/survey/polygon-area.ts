@@ -10,7 +10,7 @@ import {
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthOf, type UnitSet, unitSet } from "../lengths.js";
 import type { Point } from "./crossings.js";
-import { refuseHoles, ringOf, shoelace } from "./rings.js";
+import { mostCorners, refuseHoles, ringOf, shoelace } from "./rings.js";
 
 /** A point of an outline, by its distances along two lines at right angles. */
 export interface PlanePoint {
@@ -74,6 +74,9 @@ export interface Polygon {
   readonly units: UnitSet;
 }
 
+/** More cut-outs than these are no site. */
+const mostHoles = 500;
+
 /** Reads an outline and its cut-outs, in quantities or in numbers of a unit. */
 export const polygonOf = (points: unknown, unit: unknown, options: unknown): Polygon => {
   const numbers = typeof unit === "string";
@@ -85,6 +88,8 @@ export const polygonOf = (points: unknown, unit: unknown, options: unknown): Pol
     (more === undefined ? undefined : door.run(() => expectFields(more, ["holes"], "options"))) ?? {};
   const lists = record.holes === undefined ? [] : record.holes;
   if (!Array.isArray(lists)) return fail("type", "holes", lists, "a list of outlines");
+  if (lists.length > mostHoles)
+    return fail("range", "holes", `${lists.length} cut-outs`, `${mostHoles} cut-outs or fewer`);
   const outline = door.run(() => ringOf(given, "points"));
   if (outline !== undefined) door.run(() => refuseDegrees(outline, read.units()));
   const holes = Array.from(lists, (hole: unknown, i) =>
@@ -128,7 +133,10 @@ interface CornerReader {
 
 const listOf = (points: unknown, path: string): readonly unknown[] => {
   if (points === undefined) return fail("missing", path, points, "a list of points");
-  return Array.isArray(points) ? Array.from(points) : fail("type", path, points, "a list of points");
+  if (!Array.isArray(points)) return fail("type", path, points, "a list of points");
+  return points.length > mostCorners + 1
+    ? fail("range", path, `${points.length} corners`, `3 to ${mostCorners} corners`)
+    : Array.from(points);
 };
 
 const readerOfNumbers = (unit: string): CornerReader => {

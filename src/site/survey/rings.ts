@@ -95,12 +95,31 @@ export const refuseHoles = (
   door.done();
 };
 
+/** From where to where an outline reaches. */
+const boxOf = (ring: readonly Point[]): readonly [number, number, number, number] => {
+  let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const [x, y] of ring) {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    low = Math.min(low, y);
+    high = Math.max(high, y);
+  }
+  return [left, right, low, high];
+};
+
+const areApart = (one: readonly Point[], other: readonly Point[]): boolean => {
+  const [left, right, low, high] = boxOf(one);
+  const [otherLeft, otherRight, otherLow, otherHigh] = boxOf(other);
+  return right < otherLeft || otherRight < left || high < otherLow || otherHigh < low;
+};
+
 /** Whether two outlines overlap: their edges cross, or one has a corner or its middle inside of the other. */
 export const overlap = (one: readonly Point[], other: readonly Point[]): boolean =>
-  crossingOf(one, other) !== undefined ||
-  one.some((corner) => placeOf(other, corner) === "inside") ||
-  other.some((corner) => placeOf(one, corner) === "inside") ||
-  placeOf(other, insidePoint(one)) === "inside";
+  !areApart(one, other) &&
+  (crossingOf(one, other) !== undefined ||
+    one.some((corner) => placeOf(other, corner) === "inside") ||
+    other.some((corner) => placeOf(one, corner) === "inside") ||
+    placeOf(other, insidePoint(one)) === "inside");
 
 /** A point inside of an outline: the middle of the longest run of a line across it. */
 const insidePoint = (ring: readonly Point[]): Point => {

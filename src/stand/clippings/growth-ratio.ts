@@ -1,4 +1,4 @@
-import { allOf, expectFields, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, expectFields, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { given } from "../read.js";
 
 type VolumePerArea = Quantity<"volume/area", "none">;
@@ -56,12 +56,15 @@ export const growthRatio = (input: {
         : given(record.nitrogen, "nitrogen", "mass/area", "N", "non-negative"),
   });
   const [now, goal] = [measured.value, wanted.in(measured.unit as "mL/m2/d")];
+  const ratio = now / goal;
+  if (!Number.isFinite(ratio))
+    fail("range", "wanted.volume", record.wanted, "a volume that the measured one can be compared with");
   return {
     type: "growth-ratio",
     version: 1,
     measured,
     wanted,
-    ratio: now / goal,
+    ratio,
     nitrogen:
       usual === null || now === 0 ? null : quantity((usual.value * goal) / now, usual.unit as "g/m2", "N"),
   };

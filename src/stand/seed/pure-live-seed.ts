@@ -2,6 +2,7 @@ import {
   allOf,
   expectAmount,
   expectFields,
+  expectRecord,
   fail,
   type Quantity,
   quantity,
@@ -71,8 +72,10 @@ export const livePercent = (input: unknown, path: string): number => {
  * pureLiveSeed(lot).in("% w/w"); // => 63.75
  * ```
  */
-export const pureLiveSeed = (lot: SeedLot): PureLiveShare =>
-  quantity(livePercent(lot, ""), "% w/w", "pure live seed/seed");
+export const pureLiveSeed = (lot: SeedLot): PureLiveShare => {
+  expectRecord(lot, "lot", "a seed lot, with purity and germination or viable seed");
+  return quantity(livePercent(lot, ""), "% w/w", "pure live seed/seed");
+};
 
 /** Percent of pure live seed of a lot, or of a share that is known already. */
 export const livePercentOf = (input: unknown, path: string): number => {

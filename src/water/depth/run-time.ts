@@ -74,7 +74,8 @@ export const runTimeMultiplier = (input: {
     input,
     {
       method: word(methods),
-      uniformity: only("uniformity", percent({ above: 0, max: 100 })),
+      // Below one percent nothing falls evenly enough to run longer for.
+      uniformity: only("uniformity", percent({ min: 1, max: 100 })),
       coefficient: only("coefficient", number({ min: 1, max: 100 })),
     },
     "a record with method, and uniformity or coefficient",

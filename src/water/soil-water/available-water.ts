@@ -28,6 +28,7 @@ export const capacity: Read<number> = (input, path) => {
   if (input === undefined || input === null) return fail("missing", path, input, such);
   const { value, unit, of = "none" } = Object(input) as { value?: unknown; unit?: unknown; of?: unknown };
   if (typeof value !== "number" || typeof unit !== "string") return fail("type", path, input, such);
+  if (unit === "% grade") fail("unit/mismatch", path, input, `depth of water by depth of soil: ${such}`);
   const share =
     unit === "% v/v" || unit === "ppm v/v"
       ? made(value, unit, "volume/volume").in("% v/v") / 100

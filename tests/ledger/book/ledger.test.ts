@@ -199,6 +199,7 @@ describe("missingForRecord", () => {
     ]);
     expect(complaints(() => missingForRecord(entry, {} as never))).toEqual([
       "missing scheme.id",
+      "missing scheme.source",
       "missing scheme.appliesTo",
       "missing scheme.items",
       "type scheme.notHeld",

@@ -1,0 +1,156 @@
+import {
+  expectFlag,
+  expectList,
+  expectNumber,
+  expectOneOf,
+  expectQuantity,
+  expectText,
+  fail,
+  isSubstance,
+  quantityOf,
+  type Reader,
+  unreadable,
+} from "../../quantity/index.js";
+import { civilDateAt } from "../civil-date-at.js";
+import { expectStated } from "../stated.js";
+import { expectId } from "./entry-id.js";
+import type { LedgerEntry, LedgerWeather } from "./ledger-entry.js";
+import { readContents } from "./read-supplies.js";
+
+/** The last id of a product that was found sound: a ledger names the same few over and over. */
+let latestProduct: string | undefined;
+
+const isProductId = (text: string): boolean => {
+  if (text === latestProduct) return true;
+  const known = !text.includes("/") && isSubstance(`product:${text}`);
+  if (known) latestProduct = text;
+  return known;
+};
+
+const text: Reader = (input, path) => expectText(input, path, "text");
+const flag: Reader = expectFlag;
+const quantityIn =
+  (dimension: string, bound: "positive" | "non-negative" | "any", of = "none"): Reader =>
+  (input, path) =>
+    expectQuantity(withSubstance(input, of, path), { dimension, of, bound }, path);
+
+/** A volume of spray or an area reads the same with and without its substance. */
+const withSubstance = (input: unknown, of: string, path: string): unknown => {
+  const { value, unit, of: stated } = expectStated(input, path, "a quantity");
+  const neutral = stated === "treated" || stated === "gross" || stated === "plan";
+  return stated === undefined || stated === "none" || (of === "none" && neutral)
+    ? { value, unit, of }
+    : input;
+};
+
+const time: Reader = (input, path) =>
+  typeof input === "string" && /^([01]\d|2[0-3]):[0-5]\d(Z|[+-]\d{2}:\d{2})?$/.test(input)
+    ? input
+    : fail("date", path, input, "a time of day, HH:MM, with or without an offset such as -05:00");
+
+/** Product in all or per area: `product`, `product:<id>`, or without a substance. */
+const productAmount =
+  (dimensions: readonly string[]): Reader =>
+  (input, path) => {
+    const { value, unit, of } = expectStated(input, path, "an amount of product");
+    if (of !== undefined && of !== "none" && !/^product(:[^/:]+)?$/.test(String(of)))
+      fail("substance/mismatch", `${path}.of`, of, "product");
+    expectNumber(value, `${path}.value`, { min: 0 });
+    if (typeof unit !== "string") fail("type", `${path}.unit`, unit, "a unit");
+    const q = quantityOf(value as number, unit as string, "none", path);
+    return dimensions.includes(q.dimension)
+      ? q
+      : fail("unit/mismatch", path, q, `a quantity of ${dimensions.join(" or ")}`);
+  };
+
+const weatherReaders: { readonly [K in keyof Required<LedgerWeather>]: Reader } = {
+  wind: quantityIn("length/time", "non-negative"),
+  windFrom: text,
+  temperature: quantityIn("temperature", "any"),
+  humidity: (input, path) => {
+    expectStated(input, path, "a quantity");
+    const q = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
+    return q.value <= 100 ? q : fail("range", path, q, "at most 100 %");
+  },
+  sky: text,
+};
+
+const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
+  id: expectId,
+  // An entry is plain JSON: a date object has to be turned into its text first.
+  date: (input, path) =>
+    typeof input === "object" && input !== null
+      ? fail("type", path, "a date object", "a date as text, YYYY-MM-DD")
+      : civilDateAt(input, path),
+  start: time,
+  end: time,
+  parts: (input, path) => {
+    const parts = expectList(input, path, "name of a part");
+    for (const [i, part] of parts.entries()) {
+      text(part, `${path}[${i}]`);
+      if (parts.indexOf(part) !== i) fail("duplicate", `${path}[${i}]`, part, "each part once");
+    }
+    return parts;
+  },
+  area: quantityIn("area", "positive"),
+  product: (input, path) =>
+    typeof input === "string" && isProductId(input)
+      ? input
+      : fail("type", path, input, "a short name without slash or colon, such as feed-a"),
+  productName: text,
+  form: (input, path) => expectOneOf(input, ["dry", "liquid"], path),
+  // Grade and slow nitrogen are read with the rest of the label, below; here only that they can be.
+  analysis: (input, path) =>
+    typeof input === "string" || (typeof input === "object" && unreadable(input, path).length === 0)
+      ? input
+      : fail("type", path, typeof input, "a grade such as 24-0-11, or an analysis"),
+  slowNitrogen: (input, path) =>
+    unreadable(input, path).length === 0
+      ? expectStated(input, path, "percent of product, of N:slow/product")
+      : fail("type", path, "a record that cannot be read", "percent of product, of N:slow/product"),
+  density: quantityIn("mass/volume", "positive"),
+  contents: readContents,
+  amount: productAmount(["mass", "volume"]),
+  rate: productAmount(["mass/area", "volume/area"]),
+  supplies: (input, path) => {
+    const list = expectList(input, path, "nutrient or active ingredient");
+    for (const [i, item] of list.entries()) {
+      const { of } = expectStated(item, `${path}[${i}]`, "an amount per area");
+      if (of !== undefined && typeof of !== "string")
+        fail("type", `${path}[${i}].of`, "no text", "a substance, such as N");
+    }
+    return list;
+  },
+  treatment: text,
+  target: text,
+  method: text,
+  site: text,
+  location: text,
+  registrationNumber: text,
+  activeIngredient: text,
+  restrictedUse: flag,
+  lot: text,
+  applicator: text,
+  certificate: text,
+  carrierVolume: quantityIn("volume", "positive", "spray"),
+  reEntryHours: (input, path) => expectNumber(input, path, { min: 0, max: 8784 }),
+  weather: (input) => input,
+  note: text,
+  corrects: expectId,
+  voids: flag,
+};
+
+/** The fields of an entry, in the order in which they are written. */
+export const entryFields: readonly (keyof LedgerEntry)[] = Object.keys(readers) as (keyof LedgerEntry)[];
+
+/** The places at which an entry holds something: its fields, and those of its weather as `weather.wind`. */
+export const entryPlaces: readonly string[] = entryFields.flatMap((name) =>
+  name === "weather" ? Object.keys(weatherReaders).map((field) => `weather.${field}`) : [name],
+);
+
+/** The readers of some fields by name. */
+export type Readers = ReadonlyMap<string, Reader>;
+
+/** The readers of the fields of an entry, and of its weather. */
+export const entryReaders: Readers = /* @__PURE__ */ new Map(Object.entries(readers));
+export const airReaders: Readers = /* @__PURE__ */ new Map(Object.entries(weatherReaders));

@@ -1,0 +1,57 @@
+import { type Checks, expectFields, expectRecord, type Reader, unreadable } from "../../quantity/index.js";
+import { airReaders, entryReaders, type Readers } from "./entry-readers.js";
+
+/** The place of a field in a record. */
+export const placeOf = (path: string, name: string): string => (path === "" ? name : `${path}.${name}`);
+
+/** Reads one field; its problems go to `door`. */
+const readField = (value: unknown, reader: Reader, place: string, door: Checks): void => {
+  try {
+    reader(value, place);
+  } catch (error) {
+    const strange = unreadable(value, place);
+    for (const problem of strange) door.add(problem);
+    if (strange.length > 0) return;
+    door.run(() => {
+      throw error;
+    });
+  }
+};
+
+/** Reads each field that is there into `seen`, and says which are unknown or lacking; problems go to `door`. */
+export const readFields = (
+  input: unknown,
+  readers: Readers,
+  needed: readonly string[],
+  path: string,
+  door: Checks,
+  seen?: Record<string, unknown>,
+): Readonly<Record<string, unknown>> | undefined => {
+  if (typeof input !== "object" || input === null || Array.isArray(input)) {
+    door.run(() => expectRecord(input, path, "an application"));
+    return undefined;
+  }
+  const record = input as Record<string, unknown>;
+  // Without a list of the names for each entry: a ledger can be large.
+  for (const name in record) {
+    const value = record[name];
+    const reader = readers.get(name);
+    if (reader === undefined) {
+      door.run(() => expectFields({ [name]: 0 }, [...readers.keys()], path, "an application"));
+    } else if (value !== undefined) {
+      readField(value, reader, placeOf(path, name), door);
+      if (seen !== undefined) seen[name] = value;
+    }
+  }
+  for (const name of needed) {
+    if (record[name] === undefined)
+      readField(undefined, readers.get(name) as Reader, placeOf(path, name), door);
+  }
+  return record;
+};
+
+/** Reads the fields of an entry that may lack any of them, each by itself; problems go to `door`. */
+export const readStatedFields = (input: unknown, path: string, door: Checks): void => {
+  const entry = readFields(input, entryReaders, [], path, door);
+  if (entry?.weather !== undefined) readFields(entry.weather, airReaders, [], placeOf(path, "weather"), door);
+};
