@@ -66,3 +66,49 @@ export type {
   SeasonPlan,
   SeasonTreatment,
 } from "./season/schedule-types.js";
+
+// route: many sites from one tank or hopper: where it is filled, what each stop takes, and its sheet.
+export type { RefillRule } from "./route/fill-plan.js";
+export {
+  type RouteAmount,
+  type RouteArea,
+  type RouteFill,
+  type RouteLoads,
+  routeLoads,
+  type RouteStopLoad,
+} from "./route/route-loads.js";
+export type { RouteJob, RouteSpreader, RouteStop } from "./route/route-job.js";
+export {
+  type RouteOrder,
+  type RouteOrderResult,
+  type RouteOrderStop,
+  routeOrder,
+  tryRouteOrder,
+} from "./route/route-order.js";
+export {
+  type RouteSheet,
+  type RouteSheetOptions,
+  type RouteTextOptions,
+  routeHtml,
+  routeSheet,
+  routeText,
+} from "./route/route-sheet.js";
+export type { RouteLimits, RouteProduct } from "./route/stop-application.js";
+
+// purchase: what to buy for a season, what is in the store by the books, and when to order again.
+export { purchaseList } from "./purchase/purchase-list.js";
+export type {
+  PackagesBought,
+  PriceBreak,
+  ProductNeed,
+  PurchasedProduct,
+  PurchaseLine,
+  PurchaseList,
+} from "./purchase/purchase-types.js";
+export { type ReorderPoint, reorderPoint, type ProductQuantity } from "./purchase/reorder-point.js";
+export {
+  type ProductStock,
+  type StockOnHand,
+  type StockReceipt,
+  stockOnHand,
+} from "./purchase/stock-on-hand.js";

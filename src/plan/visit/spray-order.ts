@@ -82,6 +82,7 @@ export interface SprayOrder {
 const measured = (
   treatment: ReadSpray,
   sprayer: ReadSprayer,
+  filled?: TankLoads,
 ): { readonly tank: TankLoads; readonly amounts: LoadAmounts } => {
   const { mix, area, path } = treatment;
   const fromSprayer = {
@@ -96,6 +97,7 @@ const measured = (
     mix.map(({ product }, i) => [`products[${i}].density`, `${product.path}.density`]),
   );
   const loads = () =>
+    filled ??
     toldBy(fromSprayer, () =>
       tankLoads({
         area,
@@ -106,8 +108,8 @@ const measured = (
         ...(sprayer.plumbingVolume && { plumbingVolume: sprayer.plumbingVolume }),
       }),
     );
-  const { filled } = allOf({
-    filled: () => {
+  const { mixed } = allOf({
+    mixed: () => {
       const tank = loads();
       const amounts = toldBy(
         { ...densities, products: `${path}.mix`, increments: "sprayer.increments" },
@@ -127,7 +129,7 @@ const measured = (
     },
     order: () => orderOf(treatment, sprayer),
   });
-  return filled;
+  return mixed;
 };
 
 /** The order in which the products go in; the amounts stand with the loads, not in it. */
@@ -157,15 +159,16 @@ const smallLoad = (tank: TankLoads, sprayer: ReadSprayer, path: string): readonl
   ];
 };
 
-/** Computes a treatment that is sprayed. */
+/** Computes a treatment that is sprayed; with loads of their own, as those of a route, in `filled`. */
 export const sprayOrder = (
   treatment: ReadSpray,
   sprayer: ReadSprayer,
   rain?: ReadWater,
+  filled?: TankLoads,
 ): Told<SprayOrder> => {
   const after = watering(treatment, rain);
   const { mix, area, path, byPart } = treatment;
-  const { tank, amounts } = measured(treatment, sprayer);
+  const { tank, amounts } = measured(treatment, sprayer, filled);
   const products = mix.map((item, i) => {
     const loads =
       amounts.products[i] ?? fail("missing", `${item.path}.rate`, undefined, "an amount per load");

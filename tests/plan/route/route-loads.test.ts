@@ -1,0 +1,187 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { quantity, RatewrightError, routeLoads } from "../../../src/index.js";
+
+const problems = (run: () => unknown): readonly string[] => {
+  try {
+    run();
+  } catch (error) {
+    if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => `${code} ${path}`);
+    throw error;
+  }
+  return [];
+};
+
+interface Case {
+  readonly areas: readonly number[];
+  readonly rate: number;
+  readonly capacity: number;
+  readonly residual: number;
+  readonly plumbing: number;
+  readonly start: number;
+  readonly refill: "before a stop" | "when empty";
+}
+
+const cases: fc.Arbitrary<Case> = fc.record({
+  areas: fc.array(fc.double({ min: 0.2, max: 60, noNaN: true }), { minLength: 1, maxLength: 12 }),
+  rate: fc.double({ min: 0.2, max: 4, noNaN: true }),
+  capacity: fc.double({ min: 10, max: 300, noNaN: true }),
+  residual: fc.double({ min: 0, max: 3, noNaN: true }),
+  plumbing: fc.double({ min: 0, max: 3, noNaN: true }),
+  start: fc.oneof(fc.constant(0), fc.double({ min: 0.1, max: 9, noNaN: true })),
+  refill: fc.constantFrom("before a stop" as const, "when empty" as const),
+});
+
+const gal = (value: number) => quantity(value, "gal", "spray");
+const made = ({ areas, rate, capacity, residual, plumbing, start, refill }: Case) => ({
+  stops: areas.map((area, i) => ({ id: `stop ${i + 1}`, area: quantity(area, "1000 ft2") })),
+  rate: quantity(rate, "gal/1000 ft2", "spray"),
+  capacity: gal(capacity),
+  residualVolume: gal(residual),
+  plumbingVolume: gal(plumbing),
+  refill,
+  ...(start > 0 && { startWith: gal(start) }),
+});
+
+describe("a route from one tank", () => {
+  test("what is filled in and what was there is what the stops take and what is left", () => {
+    fc.assert(
+      fc.property(cases, (given) => {
+        const route = routeLoads(made(given));
+        const out = route.stops.reduce((sum, { amount }) => sum + amount.value, 0);
+        // Hoses of a machine that starts with mix in it are full of it.
+        const before = given.start > 0 ? given.start + given.plumbing : 0;
+        expect(route.loaded.value + before).toBeCloseTo(out + route.leftOver.value, 7);
+      }),
+    );
+  });
+
+  test("the tank never holds more than it holds, and never less than what the pump leaves", () => {
+    fc.assert(
+      fc.property(cases, (given) => {
+        const route = routeLoads(made(given));
+        const low = Math.min(given.residual, given.start);
+        for (const { after, before } of route.fills) {
+          expect(after.value).toBeLessThanOrEqual(given.capacity * (1 + 1e-12));
+          expect(before.value).toBeGreaterThanOrEqual(low - 1e-9);
+        }
+        for (const { leaveWith } of route.stops) {
+          expect(leaveWith.value).toBeGreaterThanOrEqual(low - 1e-9 * given.capacity);
+          expect(leaveWith.value).toBeLessThanOrEqual(given.capacity * (1 + 1e-12));
+        }
+      }),
+    );
+  });
+
+  test("the last filling leaves what tank and hoses keep, to the last digit", () => {
+    fc.assert(
+      fc.property(cases, (given) => {
+        const route = routeLoads(made(given));
+        fc.pre(route.fills.length > 0);
+        expect(route.leftOver.value).toBe(given.residual + given.plumbing);
+      }),
+    );
+  });
+
+  test("driven until empty takes no more fillings than filled before each stop", () => {
+    fc.assert(
+      fc.property(cases, (given) => {
+        const count = (refill: Case["refill"]) => routeLoads(made({ ...given, refill })).fills.length;
+        expect(count("when empty")).toBeLessThanOrEqual(count("before a stop"));
+      }),
+    );
+  });
+
+  test("gallons and liters, square feet and square meters: one route", () => {
+    fc.assert(
+      fc.property(cases, (given) => {
+        const us = routeLoads(made(given));
+        const liters = (value: number) => quantity(gal(value).in("L"), "L", "spray");
+        const metric = routeLoads({
+          ...made(given),
+          stops: given.areas.map((area, i) => ({
+            id: `stop ${i + 1}`,
+            area: quantity(quantity(area, "1000 ft2").in("m2"), "m2"),
+          })),
+          capacity: liters(given.capacity),
+          residualVolume: liters(given.residual),
+          plumbingVolume: liters(given.plumbing),
+          ...(given.start > 0 && { startWith: liters(given.start) }),
+        });
+        expect(metric.fills.map(({ stop }) => stop)).toEqual(us.fills.map(({ stop }) => stop));
+        metric.fills.forEach(({ added }, i) => {
+          expect(quantity(added.value, "L", "spray").in("gal")).toBeCloseTo(
+            us.fills[i]?.added.value ?? -1,
+            6,
+          );
+        });
+      }),
+    );
+  });
+
+  test("by hand: 50 gal, stops of 18, 30 and 27 gal, 2 gal below the outlet and 1 gal in the hoses", () => {
+    const stops = [12_000, 20_000, 18_000].map((area, i) => ({
+      id: `${i + 1}`,
+      area: quantity(area, "ft2"),
+    }));
+    const day = { stops, rate: quantity(1.5, "gal/1000 ft2", "spray"), capacity: gal(50) };
+    const held = { ...day, residualVolume: gal(2), plumbingVolume: gal(1) };
+    // 50 - 2 - 1 = 47 can go out: 29 are left for 30. Up to 50: 19 in. Then 18 are left for 27: the last takes 9.
+    expect(routeLoads(held).fills.map(({ stop, added }) => [stop, Number(added.value.toFixed(9))])).toEqual([
+      ["1", 50],
+      ["2", 19],
+      ["3", 9],
+    ]);
+    // Driven until empty: 47, then 28 for the rest, in the middle of the second stop, with 29 of 30 gal done.
+    const empty = routeLoads({ ...held, refill: "when empty" });
+    expect(empty.fills.map(({ stop, added }) => [stop, Number(added.value.toFixed(9))])).toEqual([
+      ["1", 50],
+      ["2", 28],
+    ]);
+    expect(empty.fills[1]?.doneThere.in("ft2")).toBeCloseTo((20_000 * 29) / 30, 6);
+    expect(empty.fills.map(({ area }) => area.in("ft2")).reduce((a, b) => a + b, 0)).toBeCloseTo(50_000, 6);
+  });
+
+  test("what cannot be filled on the way is taken along, or refused with the place", () => {
+    const stops = [10, 20, 15].map((area, i) => ({
+      id: `${i + 1}`,
+      area: quantity(area, "1000 ft2"),
+      canFill: i === 0,
+    }));
+    const rate = quantity(1, "gal/1000 ft2", "spray");
+    const route = routeLoads({ stops, rate, capacity: gal(40) });
+    // Filled to 40, sprayed 10, topped up before it leaves: 35 are needed.
+    expect(route.fills.map(({ stop, added, doneThere }) => [stop, added.value, doneThere.value])).toEqual([
+      ["1", 40, 0],
+      ["1", 5, 10],
+    ]);
+    expect(problems(() => routeLoads({ stops, rate, capacity: gal(34) }))).toEqual([
+      "infeasible stops[1].canFill",
+    ]);
+  });
+
+  test("every problem at once, by its place", () => {
+    const bad = {
+      stops: [
+        { id: "a", area: quantity(0, "ft2") },
+        { id: "a", area: quantity(2, "gal"), canfill: true },
+      ],
+      rate: quantity(2, "gal", "spray"),
+      refill: "never",
+    };
+    expect(problems(() => routeLoads(bad as never))).toEqual([
+      "range stops[0].area",
+      "type stops[1].canfill",
+      "unit/mismatch rate",
+      "type refill",
+    ]);
+    const good = { stops: [{ id: "a", area: quantity(1, "acre") }], rate: quantity(40, "gal/acre", "spray") };
+    expect(problems(() => routeLoads({ ...good, capacity: gal(1e-9) }))).toEqual(["range capacity"]);
+    expect(problems(() => routeLoads({ ...good, capacity: gal(10), startWith: gal(11) }))).toEqual([
+      "range startWith",
+    ]);
+    expect(problems(() => routeLoads({ ...good, capacity: quantity(10, "lb") }))).toEqual([
+      "unit/mismatch capacity",
+    ]);
+  });
+});
