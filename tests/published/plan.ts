@@ -24,6 +24,7 @@ import {
   vermontLimits,
   wisconsinLimits,
 } from "../../src/limits/index.js";
+import { reorderPoint } from "../../src/plan/index.js";
 import { quantity } from "../../src/quantity/index.js";
 import type { LeftOut, PublishedCheck, Source } from "./check.js";
 
@@ -636,6 +637,33 @@ export const planChecks: readonly PublishedCheck[] = [
         ({ objections }, i) => (objections.length === 0 ? [values[i] as number] : []),
       );
       return [Math.min(...open), Math.max(...open)];
+    },
+  },
+  {
+    entry: "plan-040",
+    formulas: ["reorderPoint"],
+    source: {
+      title: 'Chapter 12, "Managing inventory"',
+      publisher: "textbook of operations management, as a library of shared documents repeats it",
+      where: "p. 543, solution by equation 12-16",
+      url: "https://fdocuments.net/document/copia-56072dfca4b34.html",
+    },
+    reached: "read",
+    given:
+      "60 packs a week, 6 weeks from the order to the delivery, 1.28 x 60 x 2 packs kept back; a pack is taken as 1 lb",
+    answers: [
+      { of: "packs used in the lead time", printed: 360, to: 1 },
+      { of: "packs kept back", printed: 153.6, to: 0.1 },
+      { of: "packs at which it is ordered", printed: 513.6, to: 0.1 },
+    ],
+    compute: () => {
+      const point = reorderPoint({
+        use: quantity(60, "lb"),
+        during: quantity(1, "week"),
+        leadTime: quantity(6, "week"),
+        safetyStock: quantity(1.28 * 60 * 2, "lb"),
+      });
+      return [point.leadTimeUse.value, point.safetyStock.value, point.orderAt.value];
     },
   },
 ];

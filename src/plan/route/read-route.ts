@@ -28,7 +28,8 @@ import {
 } from "../job/read-machines.js";
 import { readProducts } from "../job/read-products.js";
 import type { ReadSite } from "../job/read-site.js";
-import { type ReadTreatment, readTreatments } from "../job/read-treatments.js";
+import { readTreatments } from "../job/read-treatments.js";
+import type { ReadTreatment } from "../job/treatments.js";
 import type { RefillRule } from "./fill-plan.js";
 import { type ReadStop, readStops } from "./read-stops.js";
 import type { RouteJob } from "./route-job.js";

@@ -15,7 +15,7 @@ import {
 import { amountFor, type ProductAmount, type TankLoads } from "../../tank/index.js";
 import type { JobApplicator, SheetUnits } from "../job/job.js";
 import type { ReadSprayer } from "../job/read-machines.js";
-import type { ReadSpray, ReadSpread } from "../job/read-treatments.js";
+import type { ReadSpray, ReadSpread } from "../job/treatments.js";
 import { withSuggestions } from "../job/with-suggestions.js";
 import { cautionsFor, type WorkOrderCaution } from "../visit/cautions.js";
 import { type SprayOrder, sprayOrder } from "../visit/spray-order.js";
