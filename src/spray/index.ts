@@ -16,8 +16,6 @@ export { courseTime, groundSpeed, type SpeedAverage } from "./volume/ground-spee
 export { type SprayTime, sprayTime } from "./volume/spray-time.js";
 export { boomHeight, boomWidth, fanOverlap, fanWidth, widthPerNozzle } from "./volume/widths.js";
 
-export { type PumpNeed, pumpNeed } from "./volume/agitation.js";
-
 // calibration: what a sprayer puts out, by a timed nozzle catch or by refilling the tank.
 export { type CatchCourse, type CatchReading, catchCourse } from "./calibration/catch-course.js";
 export { calibrationByCatch } from "./calibration/nozzle-catch.js";

@@ -67,20 +67,15 @@ export const readingsOf = <D extends string, S extends string>(
   least: number,
   one: (each: Quantity<D, S>, at: string) => Quantity<D, S>,
 ): readonly Quantity<D, S>[] => {
-  if (Array.isArray(input)) {
-    const door = checks();
-    let first: Quantity<D, S> | undefined;
-    // Not forEach, which skips the holes of a list.
-    for (const [i, each] of (input as readonly Quantity<D, S>[]).entries()) {
-      door.run(() => {
-        const q = one(each, `${path}[${i}]`);
-        first ??= q;
-        if (q.of !== first.of) fail("substance/mismatch", `${path}[${i}]`, q, `a quantity of ${first.of}`);
-      });
-    }
-    door.done();
-  }
-  return expectReadings(input, path, least);
+  // Too few, or no list, is for expectReadings to say.
+  if (!Array.isArray(input) || input.length === 0) return expectReadings(input, path, least);
+  let first: Quantity<D, S> | undefined;
+  const list = eachOf(input, path, "reading", (each, at) => {
+    const q = one(each as Quantity<D, S>, at);
+    first ??= q;
+    return q.of === first.of ? q : fail("substance/mismatch", at, q, `a quantity of ${first.of}`);
+  });
+  return expectReadings(list, path, least);
 };
 
 /** Takes a share above zero and, where it is said, no more than a whole. */
@@ -119,7 +114,7 @@ export const inSystemOf = <D extends keyof typeof readable, S extends string>(
 ): Quantity<D, S> => inUnit(q, readable[q.dimension][unitSystem(like.unit.split("/")[0] as string)]);
 
 /** More of anything than this in one list is taken for a slip. */
-const mostItems = 1000;
+export const mostItems = 1000;
 
 /** Reads every item of a list that is not empty, or throws the problems of all. */
 export const eachOf = <T>(
@@ -128,8 +123,10 @@ export const eachOf = <T>(
   of: string,
   read: (item: unknown, at: string, i: number) => T,
 ): readonly T[] => {
+  // Its length is looked at before it is read.
+  if (Array.isArray(input) && input.length > mostItems)
+    fail("range", path, `a list of ${input.length}`, `${mostItems} of them or fewer`);
   const list = expectList(input, path, of);
-  if (list.length > mostItems) fail("range", path, input, `${mostItems} of them or fewer`);
   const door = checks();
   const found = list.map((item, i) => door.run(() => read(item, `${path}[${i}]`, i)));
   door.done();

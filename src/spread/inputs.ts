@@ -1,4 +1,4 @@
-import { allOf, expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { allOf, checks, expectQuantity, fail, type Quantity } from "../quantity/index.js";
 
 export type Length = Quantity<"length", "none">;
 export type Area = Quantity<"area", "none">;
@@ -82,9 +82,22 @@ export const expectSum = (catches: readonly number[], offsets: readonly number[]
 /** More of anything than this in one list is taken for a slip. */
 const mostItems = 100_000;
 
+/** Takes a list that is not too long, as one of its own; a hole is an item that is not there. */
+export const boundedList = (input: unknown, path: string): readonly unknown[] => {
+  if (!Array.isArray(input)) return fail("type", path, input, "a list");
+  return input.length > mostItems
+    ? fail("range", path, `a list of ${input.length}`, `${mostItems} items or fewer`)
+    : Array.from(input);
+};
+
 /** Reads every item of a list, also those that are not there, or throws the problems of all. */
-export const eachOf = <T>(list: readonly unknown[], read: (item: unknown, i: number) => T): readonly T[] => {
-  if (list.length > mostItems) fail("range", "list", list, `${mostItems} items or fewer`);
-  const readers = Array.from(list, (item, i) => [i, (): T => read(item, i)] as const);
-  return Object.values(allOf(Object.fromEntries(readers)));
+export const eachOf = <T>(
+  list: readonly unknown[],
+  path: string,
+  read: (item: unknown, i: number) => T,
+): readonly T[] => {
+  const door = checks();
+  const found = boundedList(list, path).map((item, i) => door.run(() => read(item, i)));
+  door.done();
+  return found as readonly T[];
 };

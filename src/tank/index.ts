@@ -136,7 +136,8 @@ export type { WaterProduct, WaterReport, WaterReportInput, WaterTest } from "./w
 // jar: the jar test: amounts, steps and how to read it.
 export { type JarReading, type JarSign, jarCannotShow, jarFailures, jarReadings } from "./jar/jar-facts.js";
 export { fixedJarAmount, type TwoJarReading, twoJarReading } from "./jar/jar-reading.js";
-export { type JarAmount, type JarProduct, type JarStep, type JarTest, jarTest } from "./jar/jar-test.js";
+export { jarTest } from "./jar/jar-test.js";
+export type { JarAmount, JarProduct, JarStep, JarTest } from "./jar/jar-test-types.js";
 
 // rinse: rinsing containers and the tank.
 export { type ContainerRinse, containerRinse, rinsateGoes } from "./rinse/container-rinse.js";

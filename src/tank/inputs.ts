@@ -1,5 +1,5 @@
 import {
-  allOf,
+  checks,
   expectList,
   expectQuantity,
   expectText,
@@ -48,14 +48,16 @@ export const sprayOf = (
 ): Quantity<"volume", "spray"> => expectQuantity(input, { dimension: "volume", of: "spray", bound }, path);
 
 /** Takes a rate or an amount of the product with an id: `product` without an id is any, another id is another product. */
-export const expectSameProduct = (of: string, id: string, path: string, got: unknown): void => {
+export const expectSameProduct = (of: string, id: unknown, path: string, got: unknown): void => {
+  // Without an id, which is a problem of its own, there is nothing to hold it against.
+  if (typeof id !== "string") return;
   const own = `product:${id}`;
   if (of === "product" || of === own || of === `${own}/spray` || of === "product/spray") return;
   fail("substance/mismatch", path, got, `an amount or a rate of ${own}`);
 };
 
 /** More of anything than this in one list is taken for a slip. */
-const mostItems = 1000;
+export const mostItems = 1000;
 
 /** Reads every item of a list that is not empty, or throws the problems of all. */
 export const eachOf = <T>(
@@ -64,10 +66,14 @@ export const eachOf = <T>(
   of: string,
   read: (item: unknown, at: string, i: number) => T,
 ): readonly T[] => {
+  // Its length is looked at before it is read.
+  if (Array.isArray(input) && input.length > mostItems)
+    fail("range", path, `a list of ${input.length}`, `${mostItems} of them or fewer`);
   const list = expectList(input, path, of);
-  if (list.length > mostItems) fail("range", path, input, `${mostItems} of them or fewer`);
-  const readers = list.map((item, i) => [i, (): T => read(item, `${path}[${i}]`, i)] as const);
-  return Object.values(allOf(Object.fromEntries(readers)));
+  const door = checks();
+  const found = list.map((item, i) => door.run(() => read(item, `${path}[${i}]`, i)));
+  door.done();
+  return found as readonly T[];
 };
 
 /** The longest id or name of a product that is taken. */

@@ -1,4 +1,4 @@
-import { nozzleWear, pulseWidth, pumpNeed, quantity, readTip } from "../../src/index.js";
+import { nozzleWear, pulseWidth, pumpCapacity, quantity, readTip } from "../../src/index.js";
 import type { PublishedCheck } from "./check.js";
 
 const slides = {
@@ -12,7 +12,7 @@ export const sprayNozzleChecks: readonly PublishedCheck[] = [
   {
     entry: "spray-145",
     kind: "worked example",
-    formulas: ["pumpNeed"],
+    formulas: ["pumpCapacity"],
     source: {
       title: "GrowNotes, Spray Application Manual, video on pump capacity",
       publisher: "Grains Research and Development Corporation, Australia",
@@ -27,10 +27,11 @@ export const sprayNozzleChecks: readonly PublishedCheck[] = [
       { of: "the pump of 250 L/min is under capacity (1 = yes)", printed: 1, to: 1 },
     ],
     compute: () => {
-      const need = pumpNeed({
+      const need = pumpCapacity({
         boom: quantity(1, "L/min", "spray").times(72),
         tank: quantity(6500, "L", "spray"),
-        perMinute: quantity(3, "%"),
+        agitation: quantity(3, "%"),
+        reserve: quantity(0, "%"),
         pump: quantity(250, "L/min", "spray"),
       });
       return [need.agitation.in("L/min"), need.boom.in("L/min"), need.findings.length];

@@ -30,27 +30,6 @@ export const pumpChecks: readonly PublishedCheck[] = [
       }).boom.in("gal/min"),
     ],
   },
-  {
-    entry: "pump-002",
-    formulas: ["pumpCapacity"],
-    source: {
-      title: "Spray manual videos: pumps and agitation",
-      publisher: "Grains Research and Development Corporation, Australia",
-      where: "6,500 L tank, 3 % a minute",
-      url: "https://grdc.com.au/resources-and-publications/grownotes/technical-manuals/spray-application-manual/spray-manual-videos",
-    },
-    reached: "read",
-    given: "6,500 L, 3 % of it a minute; about 200 L/min",
-    answers: [{ of: "L/min for agitation", printed: 200, to: 100 }],
-    compute: () => [
-      pump({
-        boom: quantity(70, "L/min"),
-        tank: quantity(6500, "L"),
-        agitation: quantity(3, "%"),
-        reserve: none,
-      }).agitation.in("L/min"),
-    ],
-  },
 ];
 
 /** Salt on walks. */

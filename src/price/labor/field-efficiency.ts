@@ -6,6 +6,7 @@ import {
   inUnit,
   type Quantity,
   quantity,
+  unitSystem,
 } from "../../quantity/index.js";
 import { effectiveFieldCapacity } from "../../spread/index.js";
 import { expectHours, expectShare, type Share, type Time } from "../cash.js";
@@ -18,7 +19,7 @@ type Speed = Quantity<"length/time", "none">;
 export interface FieldEfficiency {
   readonly type: "field-efficiency";
   readonly version: 1;
-  /** Ground covered per time, all told. */
+  /** Ground covered per time, all told: in ha/h for a swath in metric units, else in acre/h. */
   readonly workRate: Quantity<"area/time", "none">;
   /** Of the full swath and speed: goes into `effectiveFieldCapacity`, `laborHours`. */
   readonly efficiency: Share;
@@ -102,10 +103,11 @@ export const fieldEfficiency = (input: {
   const standing = load === undefined || fill === undefined ? 0 : fill / load;
   const all = working + turning + standing;
   const share = (part: number): Share => quantity((100 * part) / all, "%");
+  const metric = unitSystem(input.swath.unit) === "metric";
   return {
     type: "field-efficiency",
     version: 1,
-    workRate: inUnit(quantity(1 / all, "m2/h"), "acre/h"),
+    workRate: inUnit(quantity(1 / all, "m2/h"), metric ? "ha/h" : "acre/h"),
     efficiency: share(1 / (swath * speed)),
     working: share(working),
     turning: share(turning),

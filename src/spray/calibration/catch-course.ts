@@ -1,4 +1,11 @@
-import { allOf, expectFields, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectFlag,
+  expectOneOf,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 import { runLength } from "../../spread/index.js";
 import { type Area, type Length, positive } from "../inputs.js";
 
@@ -62,12 +69,8 @@ export const catchCourse = (input: {
   expectFields(input, ["width", "reading", "tenfold"]);
   const { reading = "fl oz as gal/acre", tenfold = false } = input;
   const { width } = allOf({
-    reading: () =>
-      Object.hasOwn(areas(), reading)
-        ? reading
-        : fail("type", "reading", reading, '"fl oz as gal/acre" or "mL as L/ha"'),
-    tenfold: () =>
-      typeof tenfold === "boolean" ? tenfold : fail("type", "tenfold", tenfold, "true or false"),
+    reading: () => expectOneOf(reading, ["fl oz as gal/acre", "mL as L/ha"], "reading"),
+    tenfold: () => expectFlag(tenfold, "tenfold"),
     width: () => positive(input.width, "width", "length"),
   });
   const divideBy = tenfold ? 10 : 1;

@@ -15,6 +15,7 @@ import {
   type Carrier,
   carried,
   inSystemOf,
+  mostItems,
   positive,
   readingsOf,
   type Share,
@@ -197,7 +198,7 @@ const ratedOf = <S extends Carrier>(
 ): Quantity<"volume/time", S> => {
   const q = carried(rated, "rated", "volume/time");
   const first = Array.isArray(catches)
-    ? catches.find((one) => one?.of === "spray" || one?.of === "water")
+    ? catches.slice(0, mostItems).find((one) => one?.of === "spray" || one?.of === "water")
     : q;
   return positive(q, "rated", "volume/time", (first?.of ?? q.of) as S);
 };

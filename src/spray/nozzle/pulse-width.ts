@@ -2,14 +2,23 @@ import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
-  expectList,
   type Finding,
   fail,
   numberIn,
   type Quantity,
   quantity,
+  toldAt,
 } from "../../quantity/index.js";
-import { type Carrier, carried, type Length, positive, type Share, type Speed, share } from "../inputs.js";
+import {
+  type Carrier,
+  carried,
+  eachOf,
+  type Length,
+  positive,
+  type Share,
+  type Speed,
+  share,
+} from "../inputs.js";
 import { nozzleFlow } from "../volume/application-volume.js";
 import { readTip } from "./tip-stamp.js";
 
@@ -176,26 +185,31 @@ export const pulseTips = (input: {
   readonly duty?: DutyRange;
 }): readonly PulseTip[] => {
   const given = expectFields(input, ["sizes", "pressure", "applicationVolume", "speed", "width", "duty"]);
-  const { sizes, pressure } = allOf({
-    sizes: () => expectList(given.sizes, "sizes", "size").map((size) => readTip(size as string)),
-    pressure: () => positive(given.pressure, "pressure", "pressure"),
-  });
   const { applicationVolume, speed, width, duty } = input;
-  const found = sizes.map(({ code, flow, pressure: rated }): PulseTip => {
-    const full = quantity(
-      flow.in("gal/min") * Math.sqrt(pressure.in("psi") / rated.in("psi")),
-      "gal/min",
-      "spray",
-    );
+  const pulsed = (gallons: number): Omit<PulseTip, "code"> => {
+    const full = quantity(gallons, "gal/min", "spray");
     const { type, version, ...tip } = pulseWidth({
       full,
       applicationVolume,
       speed,
       width,
-      ...(duty && { duty }),
+      ...(duty !== undefined && { duty }),
     });
-    return { code, ...tip };
+    return tip;
+  };
+  const { sizes, pressure } = allOf({
+    sizes: () =>
+      eachOf(given.sizes, "sizes", "size", (size, at) => toldAt(at, "stamp", () => readTip(size as string))),
+    pressure: () => positive(given.pressure, "pressure", "pressure"),
+    // For any tip, to tell the problems of the rest with those of the sizes.
+    rest: () => pulsed(1),
   });
+  const found = sizes.map(
+    ({ code, flow, pressure: rated }): PulseTip => ({
+      code,
+      ...pulsed(flow.in("gal/min") * Math.sqrt(pressure.in("psi") / rated.in("psi"))),
+    }),
+  );
   const off = ({ duty: open }: PulseTip): number => Math.abs(open.in("%") - 70);
   return found.filter(({ withinDuty }) => withinDuty).sort((a, b) => off(a) - off(b));
 };

@@ -37,7 +37,10 @@ export const densityFactor = (density: Density, water: Density = tableWater()): 
     density: () => positive(density, "density", "mass/volume"),
     water: () => positive(water, "water", "mass/volume"),
   });
-  return Math.sqrt(found.density.in("lb/gal") / found.water.in("lb/gal"));
+  const ratio = found.density.in("lb/gal") / found.water.in("lb/gal");
+  return ratio > 0 && ratio < Number.POSITIVE_INFINITY
+    ? Math.sqrt(ratio)
+    : fail("range", "density", density, "a density that can be compared with that of water");
 };
 
 /**

@@ -1,5 +1,5 @@
 import { mean } from "../../numeric/index.js";
-import { allOf, expectFields, fail, quantity, unitSystem } from "../../quantity/index.js";
+import { allOf, expectFields, expectOneOf, quantity, unitSystem } from "../../quantity/index.js";
 import { inSystemOf, type Length, positive, readingsOf, type Speed, type Time } from "../inputs.js";
 
 /** What is averaged over several runs of one course: the times, or the speeds of the runs. */
@@ -45,10 +45,7 @@ export const groundSpeed = (input: {
   expectFields(input, ["course", "times", "average"]);
   const { average = "times" } = input;
   const { course, times } = allOf({
-    average: () =>
-      average === "times" || average === "speeds"
-        ? average
-        : fail("type", "average", average, '"times" or "speeds"'),
+    average: () => expectOneOf(average, ["times", "speeds"], "average"),
     course: () => positive(input.course, "course", "length"),
     times: () => runTimes(input.times, "times"),
   });

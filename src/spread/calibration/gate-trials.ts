@@ -49,7 +49,7 @@ export const trialsOf = (trials: unknown): readonly ReadTrial[] => {
   if (trials === undefined) return fail("missing", "trials", trials, "two trials or more");
   if (!Array.isArray(trials)) return fail("type", "trials", trials, "a list of trials");
   if (trials.length < 2) fail("missing", "trials", trials, "two trials or more: one does not show the slope");
-  return eachOf(trials, (trial, i) => trialOf(trial, `trials[${i}]`));
+  return eachOf(trials, "trials", (trial, i) => trialOf(trial, `trials[${i}]`));
 };
 
 const trialOf = (trial: unknown, at: string): ReadTrial => {
@@ -83,7 +83,7 @@ export const pointsOf = (
   trials: readonly ReadTrial[],
   { of, unit }: { readonly of: string; readonly unit: string },
 ): readonly Point[] =>
-  eachOf(trials, (_, index) => {
+  eachOf(trials, "trials", (_, index) => {
     const { setting, rate, error, path } = trials[index] as ReadTrial;
     if (rate.of !== of) fail("substance/mismatch", path, rate, `a rate of ${of}, as the target`);
     return { index, setting, rate: numberIn(rate, unit), error: error && numberIn(error, unit) };

@@ -19,7 +19,7 @@ const parts = <S extends string>(
 ): { readonly mean: Estimate<"mass", S>; readonly errors: readonly Share[] } => {
   const { list, errors } = allOf({
     list: () => massesOf<S>(record.amounts),
-    errors: () => eachOf(keys, (_, i) => errorOf(record, keys[i] as string)),
+    errors: () => eachOf(keys, "errors", (_, i) => errorOf(record, keys[i] as string)),
     rest,
   });
   const mean = meanEstimate(list);
@@ -38,7 +38,7 @@ const massesOf = <S extends string>(amounts: unknown): readonly Quantity<"mass",
   }
   if (amounts.length < 2) fail("missing", "amounts", amounts, "two catches or more: one has no spread");
   let first: Quantity<"mass", S> | undefined;
-  return eachOf(amounts, (amount, i) => {
+  return eachOf(amounts, "amounts", (amount, i) => {
     const path = `amounts[${i}]`;
     if (amount === undefined || amount === null) return fail("missing", path, amount, "a mass");
     const q = expectQuantity<"mass", S>(amount, { dimension: "mass", bound: "non-negative" }, path);

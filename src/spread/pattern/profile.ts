@@ -7,7 +7,7 @@ import {
   isUnit,
   toldAt,
 } from "../../quantity/index.js";
-import { eachOf, expectSum, fieldsOf } from "../inputs.js";
+import { boundedList, eachOf, expectSum, fieldsOf } from "../inputs.js";
 import { type SpreadPattern, tooShort } from "./spread-pattern.js";
 
 const fields = [
@@ -34,7 +34,7 @@ export const patternOf = <S extends string>(input: unknown): SpreadPattern<S> =>
   if (record.type !== "spread-pattern") return fail("type", "pattern", input, expected);
   const list = (key: "offsets" | "catches" | "runs"): readonly unknown[] => {
     const found = record[key];
-    return Array.isArray(found) ? Array.from(found) : fail("type", `pattern.${key}`, found, "a list");
+    return boundedList(found, `pattern.${key}`);
   };
   const { offsetUnit, unit, of, offsets, catches, runs } = allOf({
     offsets: () => list("offsets"),
@@ -55,7 +55,7 @@ export const patternOf = <S extends string>(input: unknown): SpreadPattern<S> =>
   });
   const { row, weighed, spacing, panArea } = allOf({
     row: () => rowOf(catches, offsets),
-    weighed: () => eachOf(runs, (run, i) => runOf(run, i, catches.length)),
+    weighed: () => eachOf(runs, "pattern.runs", (run, i) => runOf(run, i, catches.length)),
     spacing: () =>
       record.spacing === undefined
         ? undefined
@@ -85,9 +85,10 @@ const rowOf = (
   offsets: readonly unknown[],
 ): Pick<SpreadPattern, "catches" | "offsets"> => {
   const row = allOf({
-    catches: () => eachOf(catches, (one, i) => expectNumber(one, `pattern.catches[${i}]`, { min: 0 })),
+    catches: () =>
+      eachOf(catches, "pattern.catches", (one, i) => expectNumber(one, `pattern.catches[${i}]`, { min: 0 })),
     offsets: () =>
-      eachOf(offsets, (one, i) => {
+      eachOf(offsets, "pattern.offsets", (one, i) => {
         const before = offsets[i - 1];
         return expectNumber(
           one,
@@ -105,7 +106,7 @@ const rowOf = (
 
 const runOf = (run: unknown, i: number, count: number): readonly number[] =>
   Array.isArray(run) && run.length === count
-    ? eachOf(run, (one, j) => expectNumber(one, `pattern.runs[${i}][${j}]`, { min: 0 }))
+    ? eachOf(run, `pattern.runs[${i}]`, (one, j) => expectNumber(one, `pattern.runs[${i}][${j}]`, { min: 0 }))
     : fail("conflict", `pattern.runs[${i}]`, run, `a list of ${count} numbers of 0 or more, as the catches`);
 
 const expectSpacing = (spacing: number | undefined, offsets: readonly number[]): void => {

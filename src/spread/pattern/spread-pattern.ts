@@ -11,7 +11,7 @@ import {
   toldAt,
 } from "../../quantity/index.js";
 import { passesOf } from "../calibration/spread-rate.js";
-import { type Area, eachOf, expectSum, fieldsOf, type Length } from "../inputs.js";
+import { type Area, boundedList, eachOf, expectSum, fieldsOf, type Length } from "../inputs.js";
 
 /** What was caught in a row of pans under one pass, pan by pan from left to right. */
 export interface SpreadPattern<S extends string = string> {
@@ -157,9 +157,10 @@ const catchUnit = (unit: unknown, of: unknown): string => {
 const weighings = (catches: unknown): readonly (readonly number[])[] => {
   if (catches === undefined) return fail("missing", "catches", catches, "a list of catches");
   if (!Array.isArray(catches)) return fail("type", "catches", catches, "a list of catches");
-  const nested = catches.some((one) => Array.isArray(one));
-  const lists = nested ? (catches as readonly unknown[]) : [catches];
-  const runs = eachOf(lists, (list, i) => catchesOf(list, nested ? `catches[${i}]` : "catches"));
+  const list = boundedList(catches, "catches");
+  const nested = list.some((one) => Array.isArray(one));
+  const lists = nested ? list : [list];
+  const runs = eachOf(lists, "catches", (list, i) => catchesOf(list, nested ? `catches[${i}]` : "catches"));
   const first = runs[0]?.length;
   runs.forEach((run, i) => {
     const count = run.length;
@@ -173,7 +174,7 @@ const catchesOf = (list: unknown, path: string): readonly number[] => {
   if (list.length < fewestPans) {
     fail("missing", path, `${list.length} catches`, `${fewestPans} pans or more: fewer show no pattern`);
   }
-  return eachOf(list, (one, i) =>
+  return eachOf(list, path, (one, i) =>
     one === undefined || one === null
       ? fail("missing", `${path}[${i}]`, one, "a catch; 0 for a pan that stayed empty")
       : expectNumber(one, `${path}[${i}]`, { min: 0 }),
@@ -223,7 +224,7 @@ const listed = (input: unknown, count: number | undefined): Places => {
   if (count !== undefined && input.length !== count) {
     fail("conflict", "pans.offsets", `${input.length} offsets`, `${count}, one for each catch`);
   }
-  const lengths = eachOf(input, (one, i) => anyLength(one, `pans.offsets[${i}]`));
+  const lengths = eachOf(input, "pans.offsets", (one, i) => anyLength(one, `pans.offsets[${i}]`));
   const offsetUnit = lengths[0]?.unit ?? fail("missing", "pans.offsets", input, "a list of lengths");
   const offsets = lengths.map((one) => one.in(offsetUnit as "ft"));
   for (let i = 1; i < offsets.length; i++) {

@@ -1,4 +1,4 @@
-import { fail, shown } from "../../quantity/index.js";
+import { expectFields, fail, shown } from "../../quantity/index.js";
 import { type CodeReading, codeReadings } from "./code-readings.js";
 import { type Formulation, formulations, isFormulation } from "./formulation.js";
 import { internationalCodes } from "./international-codes.js";
@@ -97,7 +97,7 @@ export const formulationOf = (code: string, options: { readonly scheme?: CodeSch
   const text = code.trim();
   if (text.length > 2 && isFormulation(text)) return text;
   const key = text.toUpperCase();
-  const { scheme } = options;
+  const { scheme } = expectFields(options, ["scheme"], "options");
   const unknown = (): never =>
     fail(
       "type",

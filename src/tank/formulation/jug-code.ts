@@ -8,7 +8,7 @@ export interface JugCode {
   readonly version: 1;
   readonly formulation: Formulation;
   /**
-   * Active ingredient in the product: pounds in a US gallon of a liquid, percent by weight of a dry product; left out
+   * Active ingredient in the product: pounds in a US gallon of a liquid (g/L in an international code), percent by weight of a dry product; left out
    * where the code has no number.
    */
   readonly content?: Quantity<"mass/volume", "ai/product"> | Quantity<"mass/mass", "ai/product">;
@@ -22,10 +22,13 @@ const inBags: readonly string[] = ["WSB", "WS BAG", "WSPB"];
  * 50 %, `WSB` a water-soluble bag. The ingredient statement of the label wins: some codes count acid equivalent or
  * round.
  *
+ * With `scheme: "international"` the number of a liquid counts grams per liter (`500SC`). Such codes below 100 are refused,
+ * for some of them count percent.
+ *
  * @param code - as printed, with or without a blank: a number, and the letters that `formulationOf` reads
  * @param options - `scheme` as in `formulationOf`; `"US label"` where left out, whose codes carry such numbers
  * @throws RatewrightError `type` for anything else and for ambiguous letters; `range` for a dry product of more than
- *   100 %; `infeasible` for a product that is not mixed
+ *   100 % and for a liquid of more than 16 lb/gal, which is a number of g/L; `infeasible` for a product that is not mixed
  *
  * Source: University of Illinois, Herbicide Formulations and Calculations (4L: 4 lb per gallon; 90DF: 0.90 lb in a lb).
  *
@@ -55,13 +58,42 @@ export const jugCode = (code: string, options: { readonly scheme?: CodeScheme } 
     ? "water-soluble packet"
     : formulationOf(letters, { scheme });
   if (number === undefined) return { type: "jug-code", version: 1, formulation };
-  const dry = formulations[formulation].form === "dry";
-  const value = Number(number);
-  if (dry && value > 100) fail("range", "code", code, "100 % or less of a dry product");
   return {
     type: "jug-code",
     version: 1,
     formulation,
-    content: dry ? quantity(value, "% w/w", "ai/product") : quantity(value, "lb/gal", "ai/product"),
+    content: contentOf(code, Number(number), formulations[formulation].form === "dry", scheme),
   };
+};
+
+/** No liquid product holds more active ingredient than this in a US gallon: it would be twice as heavy as water. */
+const mostPounds = 16;
+
+const contentOf = (
+  code: string,
+  value: number,
+  dry: boolean,
+  scheme: CodeScheme,
+): NonNullable<JugCode["content"]> => {
+  if (dry)
+    return value > 100
+      ? fail("range", "code", code, "100 % or less of a dry product")
+      : quantity(value, "% w/w", "ai/product");
+  if (scheme === "international")
+    return value >= 100
+      ? quantity(value, "g/L", "ai/product")
+      : fail(
+          "type",
+          "code",
+          code,
+          "a number of g/L, 100 or more; below that such a code may count percent: take the ingredient statement",
+        );
+  return value > mostPounds
+    ? fail(
+        "range",
+        "code",
+        code,
+        `${mostPounds} lb/gal or less; where the number counts g/L, as in 500SC, say { scheme: "international" }`,
+      )
+    : quantity(value, "lb/gal", "ai/product");
 };

@@ -11,14 +11,16 @@ import {
 } from "../../quantity/index.js";
 import type { FinishedSpray } from "../../spray/index.js";
 import { amountText } from "../amount-text.js";
-import { type TankCaution, tankCautions } from "../cautions.js";
+import { tankCautions } from "../cautions.js";
+import { formulations, isFormulation, type ProductForm } from "../formulation/formulation.js";
 import {
-  type Formulation,
-  formulations,
-  isFormulation,
-  type ProductForm,
-} from "../formulation/formulation.js";
-import { applicationVolumeOf, eachOf, expectSameProduct, type SprayPerArea, sprayOf } from "../inputs.js";
+  applicationVolumeOf,
+  eachOf,
+  expectSameProduct,
+  mostItems,
+  type SprayPerArea,
+  sprayOf,
+} from "../inputs.js";
 import { strengthFindings } from "../load/load-strength.js";
 import { loadingOrder } from "../order/loading-order.js";
 import type { LoadingOrder } from "../order/loading-order-types.js";
@@ -26,54 +28,8 @@ import type { MixProduct } from "../partners/mix-product.js";
 import type { MixingOrderId } from "../published-orders/mixing-order.js";
 import { amountAt } from "../rate/amount-for.js";
 import { expectRate, type RateOf } from "../rate/rate.js";
-import { type JarReading, type JarSign, jarCannotShow, jarFailures, jarReadings } from "./jar-facts.js";
-
-/** A product of a jar test. */
-export interface JarProduct
-  extends Pick<MixProduct, "addBefore" | "addAfter" | "labelNote" | "contains" | "groups"> {
-  readonly id: string;
-  readonly name?: string;
-  readonly formulation: Formulation;
-  /** Rate per area or per volume of spray. */
-  readonly rate: RateOf;
-  /** Weighed or poured; what its kind is by itself where left out. */
-  readonly form?: ProductForm;
-  /** Mass per volume; needed where the rate is not in the measure of the form. */
-  readonly density?: Quantity<"mass/volume", "none">;
-}
-
-/** What goes into the jar of one product. */
-export interface JarAmount {
-  readonly id: string;
-  readonly formulation: Formulation;
-  /** In grams where it is weighed, in milliliters where it is poured. */
-  readonly amount: Quantity<"mass", string> | Quantity<"volume", string>;
-}
-
-/** One step of a jar test. */
-export interface JarStep {
-  readonly number: number;
-  readonly text: string;
-  readonly minutes?: number;
-}
-
-/** A jar test: amounts, steps, how to read it and what it cannot show. */
-export interface JarTest {
-  readonly type: "jar-test";
-  readonly version: 1;
-  /** Finished spray that the jar stands for. */
-  readonly jar: Quantity<"volume", "spray">;
-  /** In the order in which they go in. */
-  readonly amounts: readonly JarAmount[];
-  readonly steps: readonly JarStep[];
-  readonly failures: readonly JarSign[];
-  readonly cannotShow: readonly string[];
-  readonly readings: readonly JarReading[];
-  /** What there is to say of the mix and its order: the jar is filled in it. */
-  readonly findings: readonly Finding[];
-  readonly cautions: readonly TankCaution[];
-  readonly source: string;
-}
+import { jarCannotShow, jarFailures, jarReadings } from "./jar-facts.js";
+import type { JarAmount, JarProduct, JarStep, JarTest } from "./jar-test-types.js";
 
 const standing = { "Utah State": 15, "University of Arizona": 5 } as const;
 
@@ -210,7 +166,8 @@ interface ReadJarProduct {
 
 /** The products as the loading order takes them, which checks all that it knows of them. */
 const mixOf = (input: unknown): readonly MixProduct[] =>
-  Array.isArray(input)
+  // A list that is too long is told by readJarProducts, and by the loading order.
+  Array.isArray(input) && input.length <= mostItems
     ? Array.from(input, (item: unknown) => {
         if (typeof item !== "object" || item === null) return item as MixProduct;
         const { rate, form, density, ...mix } = item as JarProduct;

@@ -1,13 +1,14 @@
 import {
-  checks,
+  allOf,
   expectFields,
   expectNumber,
+  expectOneOf,
   expectQuantity,
-  expectRecord,
   fail,
   type Quantity,
 } from "../../quantity/index.js";
-import { mixIngredients } from "../partners/mix-rules.js";
+import { eachOf, newIdOf, textOf } from "../inputs.js";
+import { type MixIngredient, mixIngredients } from "../partners/mix-rules.js";
 import { expectRate } from "../rate/rate.js";
 import { expectWaterTest, type ReadWater } from "./water-test.js";
 import type { WaterProduct, WaterReportInput } from "./water-types.js";
@@ -22,34 +23,20 @@ export interface ReadWaterInput {
 }
 
 /** Takes the input of a water report, or throws with all that is wrong with it. */
-export const expectWaterInput = (input: WaterReportInput): ReadWaterInput => {
-  const door = checks();
-  const water = door.run(() => expectWaterTest(input.test, "test"));
-  const timeToEmpty =
-    input.timeToEmpty === undefined
-      ? undefined
-      : door.run(() =>
-          expectQuantity(
+export const expectWaterInput = (input: WaterReportInput): ReadWaterInput =>
+  allOf({
+    water: () => expectWaterTest(input.test, "test"),
+    timeToEmpty: () =>
+      input.timeToEmpty === undefined
+        ? undefined
+        : expectQuantity(
             input.timeToEmpty,
             { dimension: "time", of: "none", bound: "non-negative" },
             "timeToEmpty",
           ),
-        );
-  const products: unknown = input.products === undefined ? [] : input.products;
-  const ids = new Set<string>();
-  if (Array.isArray(products)) {
-    for (const [i, product] of products.entries()) expectProduct(product, `products[${i}]`, ids, door.run);
-  } else door.run(() => fail("type", "products", products, "a list of products"));
-  const sulfate =
-    input.ammoniumSulfate === undefined ? undefined : door.run(() => sulfateOf(input.ammoniumSulfate));
-  door.done();
-  return {
-    water: water as ReadWater,
-    products: products as readonly WaterProduct[],
-    timeToEmpty,
-    sulfate,
-  };
-};
+    products: () => productsOf(input.products),
+    sulfate: () => (input.ammoniumSulfate === undefined ? undefined : sulfateOf(input.ammoniumSulfate)),
+  });
 
 const sulfateOf = (input: unknown): Quantity<"mass/volume", string> => {
   const { rate, basis } = expectRate(input, "ammoniumSulfate");
@@ -58,47 +45,45 @@ const sulfateOf = (input: unknown): Quantity<"mass/volume", string> => {
     : fail("unit/mismatch", "ammoniumSulfate", rate, "a mass of ammonium sulfate per volume of spray");
 };
 
-/** Runs the checks of one product; each of them by itself, so that one problem does not hide the next. */
-const expectProduct = (
-  input: unknown,
-  path: string,
-  ids: Set<string>,
-  run: (check: () => void) => void,
-): void => {
-  if (typeof input !== "object" || input === null) {
-    run(() => fail("type", path, input, "a product"));
-    return;
-  }
-  const { id, name, active, labelPH, contains } = input as Partial<Record<keyof WaterProduct, unknown>>;
-  run(() => expectFields(input, ["id", "name", "active", "contains", "labelPH"], path));
-  run(() => {
-    if (typeof id !== "string" || id === "") fail("missing", `${path}.id`, id, "an id of the product");
-    if (ids.has(id as string)) fail("duplicate", `${path}.id`, id, "an id that no other product has");
-    ids.add(id as string);
-  });
-  for (const [field, text] of Object.entries({ name, active })) {
-    if (text !== undefined && typeof text !== "string")
-      run(() => fail("type", `${path}.${field}`, text, "a text"));
-  }
-  const words: readonly unknown[] = mixIngredients;
-  if (contains !== undefined && !(Array.isArray(contains) && contains.every((word) => words.includes(word))))
-    run(() => fail("type", `${path}.contains`, contains, `a list of: ${mixIngredients.join(", ")}`));
-  if (labelPH !== undefined) run(() => expectRange(labelPH, `${path}.labelPH`));
+const productsOf = (input: unknown): readonly WaterProduct[] => {
+  if (input === undefined || (Array.isArray(input) && input.length === 0)) return [];
+  if (!Array.isArray(input)) return fail("type", "products", input, "a list of products");
+  const seen = new Set<string>();
+  return eachOf(input, "products", "product", (product, at) => productOf(product, at, seen));
 };
 
-const expectRange = (input: unknown, path: string): void => {
-  const range = expectRecord(input, path, "a record with min, max or both");
-  const door = checks();
-  for (const field of Object.keys(range)) {
-    if (field !== "min" && field !== "max")
-      door.run(() => fail("type", `${path}.${field}`, field, "min or max"));
-  }
-  const [min, max] = (["min", "max"] as const).map((end) =>
-    range[end] === undefined
-      ? undefined
-      : door.run(() => expectNumber(range[end], `${path}.${end}`, { min: 0, max: 14 })),
-  );
+const productOf = (input: unknown, at: string, seen: Set<string>): WaterProduct => {
+  const product = expectFields(input, ["id", "name", "active", "contains", "labelPH"], at, "a product");
+  const text = (field: "name" | "active"): string | undefined =>
+    product[field] === undefined ? undefined : textOf(product[field], `${at}.${field}`, "a text");
+  const { id, name, active, contains, labelPH } = allOf({
+    id: () => newIdOf(product.id, `${at}.id`, seen),
+    name: () => text("name"),
+    active: () => text("active"),
+    contains: () =>
+      product.contains === undefined ? undefined : ingredientsOf(product.contains, `${at}.contains`),
+    labelPH: () => (product.labelPH === undefined ? undefined : rangeOf(product.labelPH, `${at}.labelPH`)),
+  });
+  return {
+    id,
+    ...(name !== undefined && { name }),
+    ...(active !== undefined && { active }),
+    ...(contains !== undefined && { contains }),
+    ...(labelPH !== undefined && { labelPH }),
+  };
+};
+
+const ingredientsOf = (input: unknown, path: string): readonly MixIngredient[] =>
+  Array.isArray(input) && input.length === 0
+    ? []
+    : eachOf(input, path, "ingredient", (word, at) => expectOneOf(word, mixIngredients, at));
+
+const rangeOf = (input: unknown, path: string): NonNullable<WaterProduct["labelPH"]> => {
+  const range = expectFields(input, ["min", "max"], path, "a record with min, max or both");
+  const end = (name: "min" | "max"): number | undefined =>
+    range[name] === undefined ? undefined : expectNumber(range[name], `${path}.${name}`, { min: 0, max: 14 });
+  const { min, max } = allOf({ min: () => end("min"), max: () => end("max") });
   if (min !== undefined && max !== undefined && min > max)
-    door.run(() => fail("conflict", `${path}.max`, max, `${min} or more`));
-  door.done();
+    fail("conflict", `${path}.max`, max, `${min} or more`);
+  return { ...(min !== undefined && { min }), ...(max !== undefined && { max }) };
 };

@@ -1,8 +1,15 @@
-import { checks, expectNumber, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectNumber,
+  expectText,
+  fail,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 import type { WaterIons } from "./ammonium-sulfate.js";
-import { carbonateOf, hardnessFromIons } from "./hardness.js";
+import { carbonateOf } from "./hardness.js";
 import { inWater } from "./in-water.js";
-import type { WaterTest } from "./water-types.js";
 
 /** A water test, read and checked. */
 export interface ReadWater {
@@ -20,7 +27,7 @@ export interface ReadWater {
 }
 
 const ionNames = ["K", "Na", "Ca", "Mg", "Fe"] as const;
-const fields: readonly string[] = [...ionNames, "pH", "hardness", "HCO3"];
+const fields = [...ionNames, "pH", "hardness", "HCO3"] as const;
 
 /**
  * Takes a water test at the door of a formula, or throws with all that is wrong with it. A field that is
@@ -40,51 +47,46 @@ const fields: readonly string[] = [...ionNames, "pH", "hardness", "HCO3"];
  * ```
  */
 export const expectWaterTest = (input: unknown, path: string): ReadWater => {
-  if (input === undefined || input === null) return fail("missing", path, input, "a test of the water");
-  if (typeof input !== "object" || Array.isArray(input))
-    return fail("type", path, input, "a test of the water");
-  const test = input as WaterTest;
-  const door = checks();
-  for (const name of Object.keys(test)) {
-    if (fields.includes(name)) continue;
-    const like = fields.find((field) => field.toLowerCase() === name.toLowerCase());
-    door.run(() =>
-      fail("type", `${path}.${name}`, name, `a field of a water test: ${fields.join(", ")}`, {
-        ...(like !== undefined && { suggestion: like }),
-      }),
-    );
-  }
-  const pH =
-    test.pH === undefined
-      ? undefined
-      : door.run(() => expectNumber(test.pH, `${path}.pH`, { min: 0, max: 14 }));
-  const inTest: Partial<Record<(typeof ionNames)[number], number | undefined>> = {};
-  for (const ion of ionNames) {
-    if (test[ion] !== undefined) inTest[ion] = door.run(() => inWater(test[ion], ion, `${path}.${ion}`));
-  }
-  const bicarbonate =
-    test.HCO3 === undefined ? undefined : door.run(() => inWater(test.HCO3, "HCO3", `${path}.HCO3`));
-  const stated =
-    test.hardness === undefined
-      ? undefined
-      : door.run(() => inWater(test.hardness, "hardness as CaCO3", `${path}.hardness`));
-  door.done();
-  const { Ca, Mg } = test;
-  const hardnessBy = (ion: "Ca" | "Mg"): number | undefined =>
-    inTest[ion] === undefined ? undefined : inTest[ion] * carbonateOf(ion);
+  const at = expectText(path, "path", "how an error names the test");
+  if (input === undefined || input === null) return fail("missing", at, input, "a test of the water");
+  const test = expectFields(input, fields, at, "a test of the water");
+  const ion = (name: (typeof ionNames)[number]): number | undefined =>
+    test[name] === undefined ? undefined : inWater(test[name], name, `${at}.${name}`);
+  const read = allOf({
+    pH: () => (test.pH === undefined ? undefined : expectNumber(test.pH, `${at}.pH`, { min: 0, max: 14 })),
+    K: () => ion("K"),
+    Na: () => ion("Na"),
+    Ca: () => ion("Ca"),
+    Mg: () => ion("Mg"),
+    Fe: () => ion("Fe"),
+    bicarbonate: () => (test.HCO3 === undefined ? undefined : inWater(test.HCO3, "HCO3", `${at}.HCO3`)),
+    stated: () =>
+      test.hardness === undefined ? undefined : inWater(test.hardness, "hardness as CaCO3", `${at}.hardness`),
+  });
+  const { pH, bicarbonate, stated } = read;
+  const hardnessBy = (name: "Ca" | "Mg"): number | undefined =>
+    read[name] === undefined ? undefined : read[name] * carbonateOf(name);
+  const [fromCalcium, fromMagnesium] = [hardnessBy("Ca"), hardnessBy("Mg")];
+  const both =
+    fromCalcium === undefined || fromMagnesium === undefined ? undefined : fromCalcium + fromMagnesium;
+  const hardness = stated ?? both;
   return {
     pH,
-    hardness:
-      stated !== undefined
-        ? quantity(stated, "mg/L", "hardness as CaCO3")
-        : Ca !== undefined && Mg !== undefined
-          ? hardnessFromIons({ Ca, Mg })
-          : undefined,
+    hardness: hardness === undefined ? undefined : quantity(hardness, "mg/L", "hardness as CaCO3"),
     bicarbonate,
     stated,
-    fromCalcium: hardnessBy("Ca"),
-    fromMagnesium: hardnessBy("Mg"),
-    ions: test,
-    anyIon: ionNames.some((ion) => test[ion] !== undefined),
+    fromCalcium,
+    fromMagnesium,
+    ions: ionsOf(read),
+    anyIon: ionNames.some((name) => read[name] !== undefined),
   };
 };
+
+/** The ions that were tested, as quantities of their own. */
+const ionsOf = (read: Readonly<Record<(typeof ionNames)[number], number | undefined>>): WaterIons => ({
+  ...(read.K !== undefined && { K: quantity(read.K, "mg/L", "K") }),
+  ...(read.Na !== undefined && { Na: quantity(read.Na, "mg/L", "Na") }),
+  ...(read.Ca !== undefined && { Ca: quantity(read.Ca, "mg/L", "Ca") }),
+  ...(read.Mg !== undefined && { Mg: quantity(read.Mg, "mg/L", "Mg") }),
+  ...(read.Fe !== undefined && { Fe: quantity(read.Fe, "mg/L", "Fe") }),
+});

@@ -165,6 +165,19 @@ describe("fieldEfficiency", () => {
     );
   });
 
+  it("answers in the system that the swath is given in", () => {
+    const metric = fieldEfficiency({
+      swath: quantity(6, "m"),
+      speed: quantity(6, "km/h"),
+      overlap: percent(0),
+      runLength: quantity(100, "m"),
+      turn: quantity(15, "s"),
+    });
+    // 100 m of 6 m at 100 m/min take 60 s and a turn of 15 s: 600 m2 in 75 s.
+    expect(metric.workRate.unit).toBe("ha/h");
+    expect(metric.workRate.in("ha/h")).toBeCloseTo(2.88, 9);
+  });
+
   it("does not take half of what a fill is", () => {
     const base = { ...machine, overlap: percent(0) };
     expect(complaints(() => fieldEfficiency({ ...base, load: quantity(1, "acre") }))).toEqual([

@@ -5,7 +5,6 @@ import {
   calibrationByCatch,
   calibrationByRefill,
   catchCourse,
-  pumpNeed,
   rateControllerCheck,
   timeToFill,
   usedBySightGauge,
@@ -134,24 +133,5 @@ describe("a rate controller", () => {
     const { meterNumber = 0 } = rateControllerCheck({ ...run, meterNumber: 500 });
     // 500 pulses a gallon and 110 gallons shown are 55,000 pulses, for 100 gallons.
     expect(meterNumber).toBeCloseTo(55_000 / 100, 9);
-  });
-});
-
-describe("what a pump has to deliver", () => {
-  test("boom and agitation add up, in the unit of the boom", () => {
-    const need = pumpNeed({ boom: gpm(8), tank: quantity(200, "gal", "spray"), perMinute: percent(5) });
-    expect([need.agitation.in("gal/min"), need.total.in("gal/min")]).toEqual([10, 18]);
-    expect(need.findings).toEqual([]);
-  });
-
-  test("a pump that is too small is a finding", () => {
-    const need = pumpNeed({
-      boom: gpm(8),
-      tank: quantity(200, "gal", "spray"),
-      perMinute: percent(5),
-      pump: gpm(15),
-    });
-    expect(need.spare?.in("gal/min")).toBe(-3);
-    expect(need.findings.map(({ code }) => code)).toEqual(["pump/too-small"]);
   });
 });

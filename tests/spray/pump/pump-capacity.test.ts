@@ -40,6 +40,28 @@ describe("pumpCapacity", () => {
     expect(metric.boom.in("L/min")).toBeCloseTo(20, 9);
   });
 
+  it("answers in the unit of the boom, or in the system of the application volume", () => {
+    const boom = pumpCapacity({ ...base, boom: quantity(20, "L/min", "spray"), agitation: percent(0) });
+    expect([boom.boom, boom.reserve, boom.total].map(String)).toEqual(["20 L/min", "4 L/min", "24 L/min"]);
+    const made = pumpCapacity({
+      ...base,
+      applicationVolume: quantity(200, "L/ha", "spray"),
+      speed: quantity(6, "km/h"),
+      swath: quantity(10, "m"),
+    });
+    expect(made.total.unit).toBe("L/min");
+  });
+
+  it("says how much a pump lacks, and nothing of one that is just enough", () => {
+    const job = { boom: quantity(8, "gal/min", "spray"), tank: quantity(200, "gal", "spray") };
+    const shares = { agitation: percent(5), reserve: percent(0) };
+    const small = pumpCapacity({ ...job, ...shares, pump: quantity(15, "gal/min", "spray") });
+    expect(small.spare?.in("gal/min")).toBe(-3);
+    expect(small.findings.map(({ code }) => code)).toEqual(["pump/too-small"]);
+    expect(pumpCapacity({ ...job, ...shares, pump: quantity(18, "gal/min") }).findings).toEqual([]);
+    expect(pumpCapacity({ ...job, ...shares }).spare).toBeUndefined();
+  });
+
   it("takes the flow or what makes it, not both and not half", () => {
     expect(complaints(() => pumpCapacity({ ...base, speed: quantity(6, "km/h") }))).toEqual([
       "missing applicationVolume",

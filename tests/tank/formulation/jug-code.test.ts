@@ -29,11 +29,19 @@ describe("the code on a jug", () => {
   test.each([
     ["4L", "type"],
     ["120WP", "range"],
+    ["500SC", "range"],
     ["2G", "infeasible"],
     ["", "type"],
     ["75", "type"],
     ["x".repeat(1e6), "type"],
   ] as const)("%s is refused", (code, wanted) => {
     expect(errorOf(() => jugCode(code))?.code).toBe(wanted);
+  });
+
+  test("a number of g/L is read in an international code, and refused where it could count percent", () => {
+    const label = { scheme: "international" } as const;
+    expect(jugCode("500SC", label).content?.toString()).toBe("500 g/L of ai/product");
+    expect(errorOf(() => jugCode("20SC", label))?.code).toBe("type");
+    expect(errorOf(() => jugCode("500SC"))?.message).toContain("international");
   });
 });

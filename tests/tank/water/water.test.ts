@@ -435,11 +435,11 @@ describe("waterReport", () => {
       ["range", "test.Ca"],
       ["substance/mismatch", "test.Mg"],
       ["type", "products[0].active"],
-      ["type", "products[0].contains"],
+      ["type", "products[0].contains[0]"],
       ["conflict", "products[0].labelPH.max"],
       ["duplicate", "products[1].id"],
       ["type", "products[1].labelPH"],
-      ["type", "products[2].name"],
+      ["missing", "products[2].name"],
       ["type", "products[2].labelPH.Min"],
       ["unit/mismatch", "ammoniumSulfate"],
     ]);
