@@ -1,5 +1,21 @@
 // The formulas as data for a lesson: the catalogue, and the working line by line.
 
+// expression: an equation as text, TeX and MathML.
+export { equationMathML, equationTex, equationText } from "./expression/equation-text.js";
+
+// entry: what is said of a formula.
+export type {
+  CatalogueEntry,
+  CatalogueInput,
+  CatalogueVariable,
+  UnitsOfSystem,
+} from "./entry/catalogue-entry.js";
+
+// application: the formulas of spraying, fertilizing, spreading and mixing.
+// catalogue: all formulas, one by its id, and what it gives.
+export { catalogue, catalogueEntry } from "./catalogue/catalogue.js";
+export { entryResult } from "./catalogue/entry-result.js";
+
 // derivation: what the working of a formula is made of, and how it is written.
 export type {
   Derivation,
@@ -8,6 +24,10 @@ export type {
   DerivationUnits,
   DerivedQuantity,
 } from "./derivation/derivation.js";
+
+// explain: the working of a formula, line by line.
+export { derivationMarkdown, derivationText } from "./explain/derivation-text.js";
+export { type ExplainOptions, explain } from "./explain/explain.js";
 
 // topics: what a problem for a learner is; ratewright/teach/problems poses them, from a seed.
 export type { NameOfMistake } from "./topics/mistakes.js";

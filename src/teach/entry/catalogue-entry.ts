@@ -1,0 +1,86 @@
+import { frozen, quantityOf } from "../../quantity/index.js";
+import type { FormulaSpec } from "./formula.js";
+
+/** A unit in US customary and in metric measure. */
+export interface UnitsOfSystem {
+  readonly US: string;
+  readonly metric: string;
+}
+
+/** What a formula takes or gives. */
+export interface CatalogueVariable {
+  readonly name: string;
+  /** As the equation writes it. */
+  readonly symbol: string;
+  /** What it is, in the words of the trade. */
+  readonly label: string;
+  readonly dimension: string;
+  /** Of what substance; `"none"` for lengths, areas, times and numbers. */
+  readonly of: string;
+  readonly usualUnits: UnitsOfSystem;
+  /** The units in which the numbers of the equation stand; it holds in either column. */
+  readonly equationUnits: UnitsOfSystem;
+}
+
+/** An input of a formula, with the range in which a problem for learners would put it. */
+export interface CatalogueInput extends CatalogueVariable {
+  readonly sensible: { readonly min: number; readonly max: number; readonly unit: string };
+}
+
+/** A formula of the library, as data. */
+export interface CatalogueEntry {
+  readonly type: "catalogueEntry";
+  readonly version: 1;
+  /** Stable: it may be stored. */
+  readonly id: string;
+  /** The exported function that computes it. */
+  readonly name: string;
+  readonly room: string;
+  readonly title: string;
+  readonly inputs: readonly CatalogueInput[];
+  readonly output: CatalogueVariable;
+  /** The equation in symbols: `R = 100 * T / p`. */
+  readonly equation: string;
+  /** Where people go wrong. */
+  readonly traps: readonly string[];
+  readonly sources: readonly string[];
+}
+
+const dimensionOf = (unit: string): string => quantityOf(1, unit, "none", "unit").dimension;
+
+const inSystems = ([US, metric]: readonly [string, string]): UnitsOfSystem => ({ US, metric });
+
+/** The entry of a formula: its parts named, and the dimension of each. */
+export const entryOf = (room: string, spec: FormulaSpec): CatalogueEntry => {
+  const [symbol, label, of, units, equationUnits = units] = spec.output;
+  return frozen({
+    type: "catalogueEntry",
+    version: 1,
+    id: spec.id,
+    name: spec.name,
+    room,
+    title: spec.title,
+    inputs: spec.inputs.map(([name, sign, what, stuff, usual, [min, max], inEquation = usual]) => ({
+      name,
+      symbol: sign,
+      label: what,
+      dimension: dimensionOf(usual[0]),
+      of: stuff,
+      usualUnits: inSystems(usual),
+      equationUnits: inSystems(inEquation),
+      sensible: { min, max, unit: usual[0] },
+    })),
+    output: {
+      name: "result",
+      symbol,
+      label,
+      dimension: dimensionOf(units[0]),
+      of,
+      usualUnits: inSystems(units),
+      equationUnits: inSystems(equationUnits),
+    },
+    equation: spec.equation,
+    traps: [...spec.traps],
+    sources: [...spec.sources],
+  });
+};
