@@ -1,7 +1,16 @@
+import { nutrientRates } from "../application/nutrient-rates.js";
+import { sprayBoom } from "../application/spray-boom.js";
 import { sprayVolume } from "../application/spray-volume.js";
+import { spreading } from "../application/spread.js";
+import { spreadPasses } from "../application/spread-passes.js";
+import { tankMixes } from "../application/tank.js";
+import { activeIngredient, tankWater } from "../application/tank-water.js";
 import type { FormulaSpec } from "../entry/formula.js";
 
 /** The formulas by room, in the order of the chapters of a course. */
 export const formulasByRoom = (): Readonly<Record<string, readonly FormulaSpec[]>> => ({
-  spray: [...sprayVolume],
+  spray: [...sprayVolume, ...sprayBoom, ...activeIngredient],
+  nutrient: nutrientRates,
+  spread: [...spreading, ...spreadPasses],
+  tank: [...tankMixes, ...tankWater],
 });

@@ -67,7 +67,7 @@ export const resultOf = (
  * ```ts
  * import { quantity } from "ratewright";
  * import { entryResult } from "ratewright/teach";
- * entryResult("boom-width", { nozzles: 12, spacing: quantity(20, "in") }).toString(); // => "20 ft"
+ * entryResult("boom-width", { nozzles: 12, spacing: quantity(20, "in") }).in("ft"); // => 20
  * entryResult("boom-width", { nozzles: 12 }); // => throws missing
  * ```
  */

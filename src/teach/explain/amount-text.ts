@@ -1,13 +1,10 @@
-import { format, type Quantity } from "../../quantity/index.js";
+import { format, type Quantity, unitSymbol } from "../../quantity/index.js";
 
 /** The digits of a number inside the working; the last line has fewer significant ones. */
 export const workingDigits = 6;
 
-/** Units whose symbol begins with a number: 3 of them would read as one number. */
-const blocks: Readonly<Record<string, string>> = {
-  "1000 ft2": "blocks of 1,000 ft²",
-  "100 m2": "blocks of 100 m²",
-};
+/** Units whose symbol begins with a number: 3 of them would read as one number, or as a product. */
+const blocks = /^(1000 ft2|100 m2)/;
 
 /** Shares say in the equation what they are of; their unit alone is enough in a line. */
 const isShare = (unit: string): boolean => /^(%|ppm)/.test(unit);
@@ -19,7 +16,6 @@ export const numberText = (value: number, digits: number = workingDigits): strin
 /** An amount as a line of the working has it: `0.9 lb N/1,000 ft²`; a count is its number alone. */
 export const amountText = (q: Quantity<string, string>, digits: number = workingDigits): string => {
   if (q.unit === "count" || (q.unit === "1" && q.of === "none")) return numberText(q.value, digits);
-  const block = blocks[q.unit];
-  if (block !== undefined) return `${numberText(q.value, digits)} ${block}`;
+  if (blocks.test(q.unit)) return `${numberText(q.value, digits)} blocks of ${unitSymbol(q.unit)}`;
   return format(q, { significantDigits: digits, substance: !isShare(q.unit) });
 };

@@ -66,7 +66,7 @@ export const derivationText = (derivation: Derivation): string => {
 };
 
 /** Text that Markdown shows as it is. */
-const plain = (text: string): string => text.replace(/[\\`*_{}[\]<>|#]/g, "\\$&");
+const plain = (text: string): string => text.replace(/[\\\u0060*_{}[\]<>|#]/g, "\\$&");
 
 const markdownLine = ({ kind, text, tex }: Line): string => {
   if (kind === "equation" && tex !== undefined) return `- $${tex}$`;

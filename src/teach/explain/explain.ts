@@ -166,10 +166,12 @@ export const derivationOf = (
  * import { quantity } from "ratewright";
  * import { derivationText, explain } from "ratewright/teach";
  * const working = explain("course-time", { course: quantity(88, "ft"), speed: quantity(3, "mi/h") });
- * derivationText(working).split("\n").slice(1);
- * // => ["L = 88 ft (measured course)", "v = 3 mi/h (ground speed)", "t = L ÷ v",
- * // =>  "3 mi/h × 5,280 = 15,840 ft/h", "15,840 ft/h ÷ 3,600 = 4.4 ft/s", "t = (88 ft) ÷ (4.4 ft/s)", "t = 20 s",
- * // =>  "20 s needs no rounding"]
+ * const lines = derivationText(working).split("\n");
+ * lines[3]; // => "t = L ÷ v"
+ * lines[4]; // => "3 mi/h × 5,280 = 15,840 ft/h"
+ * lines[5]; // => "15,840 ft/h ÷ 3,600 = 4.4 ft/s"
+ * lines[6]; // => "t = (88 ft) ÷ (4.4 ft/s)"
+ * lines[7]; // => "t = 20 s"
  * ```
  */
 export const explain = (
