@@ -12,6 +12,7 @@ export type {
 } from "./entry/catalogue-entry.js";
 
 // application: the formulas of spraying, fertilizing, spreading and mixing.
+// ground: the formulas of the site, its water, its soil and what grows on it.
 // catalogue: all formulas, one by its id, and what it gives.
 export { catalogue, catalogueEntry } from "./catalogue/catalogue.js";
 export { entryResult } from "./catalogue/entry-result.js";

@@ -6,11 +6,16 @@ import { spreadPasses } from "../application/spread-passes.js";
 import { tankMixes } from "../application/tank.js";
 import { activeIngredient, tankWater } from "../application/tank-water.js";
 import type { FormulaSpec } from "../entry/formula.js";
+import { siteGround } from "../ground/site-ground.js";
+import { siteLengths } from "../ground/site-lengths.js";
+import { siteMaterials } from "../ground/site-materials.js";
+import { siteShapes } from "../ground/site-shapes.js";
 
 /** The formulas by room, in the order of the chapters of a course. */
 export const formulasByRoom = (): Readonly<Record<string, readonly FormulaSpec[]>> => ({
   spray: [...sprayVolume, ...sprayBoom, ...activeIngredient],
   nutrient: nutrientRates,
   spread: [...spreading, ...spreadPasses],
+  site: [...siteShapes, ...siteLengths, ...siteGround, ...siteMaterials],
   tank: [...tankMixes, ...tankWater],
 });

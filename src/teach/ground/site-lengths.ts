@@ -1,0 +1,112 @@
+import {
+  annulusWidth,
+  circleDiameter,
+  ellipseLength,
+  perimeter,
+  rectangleLength,
+  squareSide,
+  triangleHeight,
+} from "../../site/index.js";
+import { type FormulaSpec, formula } from "../entry/formula.js";
+
+const length = ["ft", "m"] as const;
+const area = ["ft2", "m2"] as const;
+const geometry = ["plane geometry"];
+
+/** A length of a shape. */
+const side = <const N extends string>(
+  name: N,
+  symbol: string,
+  label: string,
+  range: readonly [number, number] = [20, 300],
+): readonly [N, string, string, "none", typeof length, readonly [number, number]] => [
+  name,
+  symbol,
+  label,
+  "none",
+  length,
+  range,
+];
+const given = ["area", "A", "area", "none", area, [1000, 50000]] as const;
+const output = ["A", "area", "none", area] as const;
+
+/** Ways around, and lengths for an area. */
+export const siteLengths: readonly FormulaSpec[] = [
+  formula({
+    id: "rectangle-perimeter",
+    name: "perimeter",
+    title: "Way around a rectangle",
+    inputs: [side("length", "a", "length"), side("width", "b", "width")],
+    output: ["U", "way around", "none", length],
+    equation: "U = 2 * (a + b)",
+    run: (sides) => perimeter({ shape: "rectangle", ...sides }),
+    traps: ["Adding two sides only."],
+    sources: geometry,
+  }),
+  formula({
+    id: "rectangle-length",
+    name: "rectangleLength",
+    title: "Length of a rectangle for an area",
+    inputs: [given, side("width", "b", "width")],
+    output: ["a", "length", "none", length],
+    equation: "a = A / b",
+    run: rectangleLength,
+    traps: ["Mixing square yards and feet."],
+    sources: geometry,
+  }),
+  formula({
+    id: "square-side",
+    name: "squareSide",
+    title: "Side of a square for an area",
+    inputs: [given],
+    output: ["a", "side", "none", length],
+    equation: "a = sqrt(A)",
+    run: ({ area: wanted }) => squareSide(wanted),
+    traps: ["Dividing the area by four."],
+    sources: geometry,
+  }),
+  formula({
+    id: "circle-diameter",
+    name: "circleDiameter",
+    title: "Diameter of a circle for an area",
+    inputs: [given],
+    output: ["d", "diameter", "none", length],
+    equation: "d = 2 * sqrt(A / pi)",
+    run: ({ area: wanted }) => circleDiameter(wanted),
+    traps: ["Stopping at the radius."],
+    sources: geometry,
+  }),
+  formula({
+    id: "triangle-height",
+    name: "triangleHeight",
+    title: "Height of a triangle for an area",
+    inputs: [given, side("base", "b", "base")],
+    output: ["h", "height", "none", length],
+    equation: "h = 2 * A / b",
+    run: triangleHeight,
+    traps: ["Forgetting to double."],
+    sources: geometry,
+  }),
+  formula({
+    id: "ellipse-length",
+    name: "ellipseLength",
+    title: "Length of an ellipse for an area",
+    inputs: [given, side("width", "b", "width")],
+    output: ["a", "length", "none", length],
+    equation: "a = 4 * A / (pi * b)",
+    run: ellipseLength,
+    traps: ["Taking the length of a rectangle: an ellipse of the same area is longer."],
+    sources: geometry,
+  }),
+  formula({
+    id: "annulus-width",
+    name: "annulusWidth",
+    title: "Width of a ring for an area",
+    inputs: [given, side("innerDiameter", "d", "inner diameter", [20, 200])],
+    output: ["w", "width", "none", length],
+    equation: "w = sqrt(d ^ 2 / 4 + A / pi) - d / 2",
+    run: annulusWidth,
+    traps: ["Dividing the area by the inner circumference: the ring is longer on its outside."],
+    sources: geometry,
+  }),
+];
