@@ -20,8 +20,6 @@ import { type FormulaSpec, formula } from "../entry/formula.js";
 const length = ["ft", "m"] as const;
 const area = ["ft2", "m2"] as const;
 const volume = ["ft3", "m3"] as const;
-const loose = ["yd3", "m3"] as const;
-const depth = ["in", "mm"] as const;
 const share = ["%", "%"] as const;
 const pure = ["1", "1"] as const;
 const geometry = ["plane geometry"];

@@ -28,7 +28,6 @@ const side = <const N extends string>(
   range,
 ];
 const given = ["area", "A", "area", "none", area, [1000, 50000]] as const;
-const output = ["A", "area", "none", area] as const;
 
 /** Ways around, and lengths for an area. */
 export const siteLengths: readonly FormulaSpec[] = [

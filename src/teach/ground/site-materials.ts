@@ -17,9 +17,7 @@ const depth = ["in", "mm"] as const;
 const share = ["%", "%"] as const;
 const pure = ["1", "1"] as const;
 const density = ["lb/ft3", "kg/m3"] as const;
-const geometry = ["plane geometry"];
 const definition = ["definition"];
-const slope = ["slope", "alpha", "slope", "none", ["deg", "deg"], [2, 40], ["rad", "rad"]] as const;
 
 /** Loose material, and what a buffer comes down to. */
 export const siteMaterials: readonly FormulaSpec[] = [
