@@ -58,7 +58,6 @@ export {
   type ProductRates,
   productRates,
   type RateOrder,
-  type RateStep,
   type StepRate,
   type TargetBalance,
 } from "./rate/product-rates.js";
@@ -69,6 +68,7 @@ export {
   productRatesKgPerHa,
 } from "./rate/rate-arrays.js";
 export type { CappedSubstance, RateCap } from "./rate/rate-cap.js";
+export type { RateStep } from "./rate/rate-steps.js";
 export type { RateTarget } from "./rate/rate-target.js";
 export { type SplitRate, slowShareRates, splitRates } from "./rate/split-rates.js";
 
@@ -76,12 +76,11 @@ export { type SplitRate, slowShareRates, splitRates } from "./rate/split-rates.j
 export {
   type CheapestSource,
   cheapestSource,
-  costPerArea,
-  type NutrientWorth,
-  nutrientCost,
   type PricedProduct,
   type SourceCost,
-} from "./cost/nutrient-cost.js";
+} from "./cost/cheapest-source.js";
+export { costPerArea } from "./cost/cost-per-area.js";
+export { type NutrientWorth, nutrientCost } from "./cost/nutrient-cost.js";
 export {
   areaCovered,
   type Packaged,
@@ -144,23 +143,17 @@ export { firstOrderRate, naturalOrganic, quickRelease, statedDuration } from "./
 export type { Bound3, ReleaseRange } from "./release/release-range.js";
 export { accumulateEquivalentDaysC, type TemperatureResponse } from "./release/release-temperature.js";
 export type { MeanTemperature } from "./release/release-weather.js";
+export { isobutylideneDiurea } from "./release/isobutylidene-diurea.js";
+export type { NitrogenPortion, NitrogenRate } from "./release/nitrogen-portion.js";
+export type { DailyEstimate, NitrogenRelease, PortionRelease } from "./release/nitrogen-release.js";
+export { type ReleaseWeek, releaseByWeek } from "./release/release-by-week.js";
+export { releasedNitrogen } from "./release/released-nitrogen.js";
 export {
-  type DailyEstimate,
-  type NitrogenPortion,
-  type NitrogenRate,
-  type NitrogenRelease,
-  type PortionRelease,
-  type ReleaseWeek,
-  releaseByWeek,
-  releasedNitrogen,
-} from "./release/released-nitrogen.js";
-export {
-  isobutylideneDiurea,
   methyleneUrea,
   type UreaFormaldehydeLabel,
   ureaFormaldehyde,
   ureaform,
-} from "./release/uncoated-slow-nitrogen.js";
+} from "./release/urea-formaldehyde.js";
 
 // season: how a season of nitrogen is divided, what is left under its caps, and programs side by side.
 export type { CapName, DatedNitrogen, NitrogenCap, NitrogenCaps } from "./season/nitrogen-caps.js";

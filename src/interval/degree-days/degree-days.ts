@@ -32,10 +32,7 @@ export const heatOf = <Id extends string>(
   scale: "°C" | "°F",
   id: Id,
 ): Quantity<"degree-days", DegreeDaysOf<Id>> =>
-  quantityOf(value, `${scale} d`, `degree-days:${id}`, "degreeDays") as unknown as Quantity<
-    "degree-days",
-    DegreeDaysOf<Id>
-  >;
+  quantityOf<"degree-days", DegreeDaysOf<Id>>(value, `${scale} d`, `degree-days:${id}`, "degreeDays");
 
 /**
  * The degree-days of one day by the method of a model. `Tx` and `Tn` are the highest and lowest

@@ -79,16 +79,7 @@ const solve = (batch: Quantity<"mass", "none">, grade: Analysis, materials: read
   const nutrients = Object.keys(grade.percent) as Nutrient[];
   const wanted = nutrients.map((nutrient) => percentOf(grade, nutrient));
   const matrix = nutrients.map((nutrient) => materials.map((m) => percentOf(m.analysis, nutrient)));
-  nutrients.forEach((nutrient, j) => {
-    if ((wanted[j] as number) > 0 && matrix[j]?.every((percent) => percent === 0)) {
-      fail(
-        "infeasible",
-        "grade",
-        `${wanted[j]} % ${nutrient}`,
-        `a nutrient of the materials: none has ${nutrient}`,
-      );
-    }
-  });
+  refuseMissing(nutrients, wanted, matrix);
   const { x, free } = solveLinear(matrix, wanted);
   refuseMisses(nutrients, wanted, matrix, x);
   if (free.length > 0) {
@@ -135,6 +126,24 @@ const solve = (batch: Quantity<"mass", "none">, grade: Analysis, materials: read
       parts.map(({ amount }, i) => nutrientsSupplied(amount, materials[i] as Fertilizer)),
     ),
   };
+};
+
+/** A nutrient of the grade that no material has. */
+const refuseMissing = (
+  nutrients: readonly Nutrient[],
+  wanted: readonly number[],
+  matrix: readonly (readonly number[])[],
+): void => {
+  nutrients.forEach((nutrient, j) => {
+    if ((wanted[j] as number) > 0 && matrix[j]?.every((percent) => percent === 0)) {
+      fail(
+        "infeasible",
+        "grade",
+        `${wanted[j]} % ${nutrient}`,
+        `a nutrient of the materials: none has ${nutrient}`,
+      );
+    }
+  });
 };
 
 /** Says which nutrient cannot be met beside the others, and by how much it is missed. */

@@ -8,38 +8,64 @@ export const stockFindings = (
   salts: readonly StockSalt[],
   amounts: readonly StockAmount[],
 ): { readonly findings: Finding[]; readonly checked: string[]; readonly notChecked: string[] } => {
-  const findings: Finding[] = [];
-  const [stated, unstated]: [string[], string[]] = [[], []];
-  for (const [j, { product, solubility, solubilitySource }] of salts.entries()) {
-    if (solubility === undefined) {
-      unstated.push(product.id);
-      continue;
-    }
-    const path = `salts[${j}].solubility`;
+  const idsOf = (some: readonly StockSalt[]): string => some.map(({ product }) => product.id).join(", ");
+  const stated = salts.filter(({ solubility }) => solubility !== undefined);
+  const unstated = salts.filter(({ solubility }) => solubility === undefined);
+  return {
+    findings: [...solubilityFindings(salts, amounts), ...weightFindings(amounts), ...solids(salts, amounts)],
+    checked: [
+      ...(stated.length > 0 ? [`stated solubility of ${idsOf(stated)}, each by itself`] : []),
+      "weight of the salts beside that of water",
+      "calcium beside phosphate or sulfate, where the labels state them",
+    ],
+    notChecked: [
+      ...(unstated.length > 0 ? [`solubility of ${idsOf(unstated)}: none was stated`] : []),
+      ...(stated.length > 0
+        ? [
+            "the room that salts take up: a solubility per volume of water is reached at less per volume of stock",
+          ]
+        : []),
+      "solubility of salts together, water temperature, hardness and pH",
+    ],
+  };
+};
+
+/** More of a salt than is stated to dissolve. */
+const solubilityFindings = (salts: readonly StockSalt[], amounts: readonly StockAmount[]): Finding[] =>
+  salts.flatMap(({ product, solubility, solubilitySource }, j): Finding[] => {
     const amount = (amounts[j] as StockAmount).perVolume;
-    const limit = numberIn(solubility, amount.unit);
-    stated.push(product.id);
-    if (!exceeds(amount.value, limit)) continue;
-    findings.push({
-      code: "stock/solubility",
-      severity: "warning",
-      path,
-      params: { product: product.id, amount: amount.in("lb/gal"), limit: solubility.in("lb/gal") },
-      text: `${Number(amount.in("lb/gal").toPrecision(3))} lb/gal of ${product.id} in the stock is over the stated ${Number(solubility.in("lb/gal").toPrecision(3))} lb/gal that dissolve: use a larger tank or a lower ratio.`,
-      ...(solubilitySource === undefined ? {} : { source: solubilitySource }),
-    });
-  }
+    if (solubility === undefined || !exceeds(amount.value, numberIn(solubility, amount.unit))) return [];
+    return [
+      {
+        code: "stock/solubility",
+        severity: "warning",
+        path: `salts[${j}].solubility`,
+        params: { product: product.id, amount: amount.in("lb/gal"), limit: solubility.in("lb/gal") },
+        text: `${Number(amount.in("lb/gal").toPrecision(3))} lb/gal of ${product.id} in the stock is over the stated ${Number(solubility.in("lb/gal").toPrecision(3))} lb/gal that dissolve: use a larger tank or a lower ratio.`,
+        ...(solubilitySource === undefined ? {} : { source: solubilitySource }),
+      },
+    ];
+  });
+
+/** All salts together, beside water. */
+const weightFindings = (amounts: readonly StockAmount[]): Finding[] => {
   const total = amounts.reduce((sum, { perVolume }) => sum + perVolume.in("kg/L"), 0);
-  if (exceeds(total, 1)) {
-    findings.push({
-      code: "stock/heavier-than-water",
-      severity: "warning",
-      path: "injector",
-      params: { amount: total, limit: 1 },
-      text: `${Number(total.toPrecision(3))} kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves so far. Use a larger tank or a lower ratio.`,
-      source: "common practice, no source",
-    });
-  }
+  return exceeds(total, 1)
+    ? [
+        {
+          code: "stock/heavier-than-water",
+          severity: "warning",
+          path: "injector",
+          params: { amount: total, limit: 1 },
+          text: `${Number(total.toPrecision(3))} kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves so far. Use a larger tank or a lower ratio.`,
+          source: "common practice, no source",
+        },
+      ]
+    : [];
+};
+
+/** Calcium beside phosphate or sulfate: the two fall out as a solid. */
+const solids = (salts: readonly StockSalt[], amounts: readonly StockAmount[]): Finding[] => {
   const holding = (...nutrients: readonly ("Ca" | "P" | "S")[]): string[] =>
     salts
       .filter(
@@ -49,31 +75,16 @@ export const stockFindings = (
       )
       .map(({ product }) => product.id);
   const [calcium, others] = [holding("Ca"), holding("P", "S")];
-  if (calcium.length > 0 && others.length > 0) {
-    findings.push({
-      code: "stock/precipitate",
-      severity: "warning",
-      path: "salts",
-      params: { calcium, with: others },
-      text: `Calcium (${calcium.join(", ")}) with phosphate or sulfate (${others.join(", ")}) in one concentrated stock falls out as a solid: use two tanks.`,
-      source: "common practice, no source",
-    });
-  }
-  return {
-    findings,
-    checked: [
-      ...(stated.length > 0 ? [`stated solubility of ${stated.join(", ")}, each by itself`] : []),
-      "weight of the salts beside that of water",
-      "calcium beside phosphate or sulfate, where the labels state them",
-    ],
-    notChecked: [
-      ...(unstated.length > 0 ? [`solubility of ${unstated.join(", ")}: none was stated`] : []),
-      ...(stated.length > 0
-        ? [
-            "the room that salts take up: a solubility per volume of water is reached at less per volume of stock",
-          ]
-        : []),
-      "solubility of salts together, water temperature, hardness and pH",
-    ],
-  };
+  return calcium.length > 0 && others.length > 0
+    ? [
+        {
+          code: "stock/precipitate",
+          severity: "warning",
+          path: "salts",
+          params: { calcium, with: others },
+          text: `Calcium (${calcium.join(", ")}) with phosphate or sulfate (${others.join(", ")}) in one concentrated stock falls out as a solid: use two tanks.`,
+          source: "common practice, no source",
+        },
+      ]
+    : [];
 };

@@ -24,6 +24,47 @@ const traces = /(?:TE|ME|trace elements|micronutrients)\b\s*\)?/iy;
 /** What only a label by volume says: `3 lb/gal`, `18 % w/v`, `180 g/L`. */
 const byVolume = /w\/v|(?:\/|\bper)\s*(?:us\s+)?(?:gal|L\b|liter|litre|m3|qt|pt)/i;
 
+/** A text that is read from left to right. */
+interface Reading extends GradeReading {
+  readonly text: string;
+  readonly path: string;
+  at: number;
+}
+
+/** What a pattern finds where the reading stands, which then moves on. */
+const take = (reading: Reading, pattern: RegExp): RegExpExecArray | null => {
+  pattern.lastIndex = reading.at;
+  const found = pattern.exec(reading.text);
+  if (found !== null) reading.at = pattern.lastIndex;
+  return found;
+};
+
+/** Refuses a grade with the place at which something else was wanted. */
+const wrong = ({ text, path }: Reading, place: number, what: string): never => {
+  const rest = text.slice(place).trim();
+  const signs = /^[-+,;(:\u2010-\u2013\u2212\s]*/.exec(text.slice(place))?.[0].length ?? 0;
+  const [shown = rest] = /^[^-+,;(:\s]+/.exec(text.slice(place + signs)) ?? [];
+  const part = rest === "" ? "it ends" : `at character ${place + signs + 1}, "${shown.slice(0, 20)}"`;
+  const way = byVolume.test(text) ? `; ${labelByVolume}` : "";
+  return fail(
+    "text",
+    path,
+    text,
+    `${wanted}; ${part} ${rest === "" ? `before ${what}` : `is not ${what}`}${way}`,
+  );
+};
+
+/** A percentage by the decimal sign that is asked for. */
+const numberOf = (reading: Reading, digits: string, place: number): number => {
+  const sign = /[.,]/.exec(digits)?.[0] ?? reading.decimal;
+  if (sign !== reading.decimal) {
+    const way =
+      sign === "," ? 'a decimal point, or { decimal: "," } for a comma' : "a decimal comma, as was asked for";
+    wrong(reading, place, `a percentage with ${way}`);
+  }
+  return Number(digits.replace(",", "."));
+};
+
 /** Reads the text of a grade. */
 export const readGrade = (
   text: string,
@@ -31,62 +72,41 @@ export const readGrade = (
   path: string,
 ): Pick<Analysis, "percent" | "traceElements"> => {
   if (text.length > longest) fail("text", path, text, wanted);
+  const reading: Reading = { basis, decimal, text, path, at: 0 };
   const keys = basis === "oxide" ? (["N", "P2O5", "K2O"] as const) : (["N", "P", "K"] as const);
   const percent: Partial<Record<Nutrient, number>> = {};
-  const end = text.trimEnd().length;
-  let [at, traceElements] = [0, false];
-  const take = (pattern: RegExp): RegExpExecArray | null => {
-    pattern.lastIndex = at;
-    const found = pattern.exec(text);
-    if (found !== null) at = pattern.lastIndex;
-    return found;
-  };
-  const wrong = (place: number, what: string): never => {
-    const rest = text.slice(place).trim();
-    const signs = /^[-+,;(:\u2010-\u2013\u2212\s]*/.exec(text.slice(place))?.[0].length ?? 0;
-    const [shown = rest] = /^[^-+,;(:\s]+/.exec(text.slice(place + signs)) ?? [];
-    const part = rest === "" ? "it ends" : `at character ${place + signs + 1}, "${shown.slice(0, 20)}"`;
-    const way = byVolume.test(text) ? `; ${labelByVolume}` : "";
-    return fail(
-      "text",
-      path,
-      text,
-      `${wanted}; ${part} ${rest === "" ? `before ${what}` : `is not ${what}`}${way}`,
-    );
-  };
-  const numberOf = (digits: string, place: number): number => {
-    const sign = /[.,]/.exec(digits)?.[0] ?? decimal;
-    if (sign !== decimal) {
-      const way =
-        sign === ","
-          ? 'a decimal point, or { decimal: "," } for a comma'
-          : "a decimal comma, as was asked for";
-      wrong(place, `a percentage with ${way}`);
-    }
-    return Number(digits.replace(",", "."));
-  };
   keys.forEach((key, i) => {
-    const start = at;
-    if (i > 0 && take(between) === null) wrong(start, "a hyphen and the next percentage");
-    const place = at;
-    const digits = take(figure)?.[1] ?? wrong(place, "a percentage");
-    percent[key] = numberOf(digits, place);
+    if (i > 0 && take(reading, between) === null) {
+      wrong(reading, reading.at, "a hyphen and the next percentage");
+    }
+    const place = reading.at;
+    const digits = take(reading, figure)?.[1] ?? wrong(reading, place, "a percentage");
+    percent[key] = numberOf(reading, digits, place);
   });
-  while (at < end) {
-    const start = at;
-    take(before);
-    if (take(traces) !== null) {
-      traceElements = true;
-      continue;
-    }
-    const [, digits, symbol, named, stated] =
-      take(further) ?? wrong(start, "a percentage with its nutrient, such as 26S or + TE");
-    const key = symbol ?? named ?? "";
-    if (!isNutrient(key)) wrong(start, "a percentage with its nutrient, such as 26S");
-    if (Object.hasOwn(percent, key)) {
-      fail("conflict", path, text, `each nutrient once; ${key} stands again at character ${start + 1}`);
-    }
-    percent[key as Nutrient] = numberOf(digits ?? stated ?? "", start);
+  const end = text.trimEnd().length;
+  let traceElements = false;
+  while (reading.at < end) {
+    if (readFurther(reading, percent) === "trace elements") traceElements = true;
   }
   return traceElements ? { percent, traceElements } : { percent };
+};
+
+/** Reads one further nutrient into the percentages, or that there are trace elements without amounts. */
+const readFurther = (
+  reading: Reading,
+  percent: Partial<Record<Nutrient, number>>,
+): Nutrient | "trace elements" => {
+  const start = reading.at;
+  take(reading, before);
+  if (take(reading, traces) !== null) return "trace elements";
+  const [, digits, symbol, named, stated] =
+    take(reading, further) ?? wrong(reading, start, "a percentage with its nutrient, such as 26S or + TE");
+  const key = symbol ?? named ?? "";
+  if (!isNutrient(key)) return wrong(reading, start, "a percentage with its nutrient, such as 26S");
+  if (Object.hasOwn(percent, key)) {
+    const expected = `each nutrient once; ${key} stands again at character ${start + 1}`;
+    fail("conflict", reading.path, reading.text, expected);
+  }
+  percent[key] = numberOf(reading, digits ?? stated ?? "", start);
+  return key;
 };

@@ -12,6 +12,7 @@ export const calciumWeight = 40.078;
 
 /** The element of each oxide, and its mass for one atom of oxygen. */
 const oxides: Readonly<Record<string, readonly [string, number] | undefined>> = {
+  // A record without a prototype, so that "constructor" is no oxide; the type of a record has no word for it.
   __proto__: null as never,
   P2O5: ["P", (2 * phosphorusWeight) / 5],
   K2O: ["K", 2 * potassiumWeight],

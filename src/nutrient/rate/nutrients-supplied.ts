@@ -83,6 +83,7 @@ export const nutrientsSupplied = <
   const supplied = isLiquidFertilizer<Id, Stated>(product)
     ? fromVolume(amount, expectLiquidFertilizer(product, "product"))
     : fromWeight(amount, expectFertilizer(product, "product"));
+  // Which nutrients are there follows from the label, which is known only as the program runs.
   return supplied as unknown as NutrientsSupplied<WeighedDimension<D>, Stated>;
 };
 

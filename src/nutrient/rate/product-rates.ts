@@ -1,31 +1,12 @@
 import { exceeds } from "../../numeric/index.js";
-import {
-  allOf,
-  expectFields,
-  expectOneOf,
-  type Finding,
-  fail,
-  inUnit,
-  likeQuantity,
-  numberIn,
-  Quantity,
-} from "../../quantity/index.js";
-import { type Nutrient, percentOf } from "../label/analysis.js";
-import { expectFertilizer, isOtherRecordOf } from "../label/expect-fertilizer.js";
-import type { Fertilizer } from "../label/fertilizer.js";
-import { formFactor } from "../label/forms.js";
-import { eachOf, listOf } from "../label/under-path.js";
-import { type NutrientsSupplied, nutrientsSupplied } from "./nutrients-supplied.js";
-import { productRate } from "./product-rate.js";
-import { expectTarget, type RateTarget } from "./rate-target.js";
-import { solveLinear } from "./solve-linear.js";
+import { allOf, expectFields, expectOneOf, type Finding, type Quantity } from "../../quantity/index.js";
+import type { Nutrient } from "../label/analysis.js";
+import { exactRates } from "./exact-rates.js";
+import type { NutrientsSupplied } from "./nutrients-supplied.js";
+import { type RateStep, rateOf, readSteps } from "./rate-steps.js";
+import { byTurn, inTurn } from "./rates-in-turn.js";
 import { sumOfSupplies } from "./sum-of-supplies.js";
-
-/** One nutrient to supply and the product that supplies it. */
-export interface RateStep {
-  readonly target: RateTarget;
-  readonly product: Fertilizer;
-}
+import { broughtBy, oversupplies, supplyOf } from "./supply-of.js";
 
 /** The rate of one product, and what the other products bring of its nutrient. */
 export interface StepRate {
@@ -159,140 +140,6 @@ const orders: readonly ["exact where possible", "phosphorus, potassium, nitrogen
   "phosphorus, potassium, nitrogen",
   "as given",
 ];
-
-/** A step with its rate, and what others bring of its nutrient, in the unit of the target. */
-interface FoundStep extends ReadStep {
-  readonly credited: number;
-  readonly rate: Quantity<"mass/area", `product:${string}`>;
-}
-
-const broughtBy = (steps: readonly FoundStep[]): NutrientsSupplied<"mass/area">[] =>
-  steps.map(({ rate, product }) => nutrientsSupplied(rate, product));
-
-/** Whether one of the targets is exceeded. */
-const oversupplies = (steps: readonly FoundStep[]): boolean => {
-  const brought = broughtBy(steps);
-  return steps.some(({ target }) => exceeds(supplyOf(brought, target.of, target.unit), target.value));
-};
-
-/** The rates of the products, each zero or more, that meet every target; undefined where there are none. */
-const exactRates = (wanted: readonly ReadStep[]): FoundStep[] | undefined => {
-  const unit = wanted[0]?.target.unit as string;
-  const targets = wanted.map(({ target }) => numberIn(target, unit));
-  const matrix = targets.map((_, i) =>
-    wanted.map(({ product }) => percentOf(product.analysis, (wanted[i] as ReadStep).target.of)),
-  );
-  const { x, free } = solveLinear(matrix, targets);
-  const largest = Math.max(...x.map(Math.abs));
-  // Below zero by rounding noise is zero; what the equations leave open, or cannot meet, is no exact answer.
-  const rates = x.map((rate) => (Math.abs(rate) <= 1e-12 * largest ? 0 : rate));
-  if (free.length > 0 || rates.some((rate) => !(rate >= 0 && Number.isFinite(rate * 100)))) return undefined;
-  return wanted.map((step, i) => {
-    const { product, target } = step;
-    const rate = (rates[i] as number) * 100;
-    const own = ((rates[i] as number) * (matrix[i]?.[i] as number)) as number;
-    const credited = Math.max(0, (targets[i] as number) - own);
-    return {
-      ...step,
-      credited: numberIn(rateOf(credited, unit, target.of), target.unit),
-      rate: inUnit(new Quantity(rate, unit, `product:${product.id}`, "mass/area"), target.unit),
-    };
-  });
-};
-
-/** The rates one after another, each for what the products before it leave open. */
-const inTurn = (wanted: readonly ReadStep[]): FoundStep[] => {
-  const found: FoundStep[] = [];
-  const brought: NutrientsSupplied<"mass/area">[] = [];
-  for (const step of wanted) {
-    const { target, product } = step;
-    const credited = supplyOf(brought, target.of, target.unit);
-    const missing = exceeds(target.value, credited) ? target.value - credited : 0;
-    const rate = productRate(likeQuantity(target, missing), product);
-    found.push({ ...step, credited, rate });
-    brought.push(nutrientsSupplied(rate, product));
-  }
-  return found;
-};
-
-const byTurn = (a: ReadStep, b: ReadStep): number => turnOf(a.target.of) - turnOf(b.target.of);
-
-const turnOf = (nutrient: Nutrient): number =>
-  nutrient === "N"
-    ? 3
-    : nutrient === "P" || nutrient === "P2O5"
-      ? 0
-      : nutrient === "K" || nutrient === "K2O"
-        ? 1
-        : 2;
-
-const rateOf = (value: number, unit: string, of: string): Quantity<"mass/area", string> =>
-  new Quantity<"mass/area", string>(value, unit, of, "mass/area");
-
-interface ReadStep {
-  readonly target: Quantity<"mass/area", Nutrient>;
-  readonly product: Fertilizer;
-}
-
-const mostSteps = 50;
-
-const readSteps = (input: readonly RateStep[]): ReadStep[] => {
-  const list = listOf(input, "steps", "{ target, product }", mostSteps) as readonly RateStep[];
-  const read: ReadStep[] = [];
-  return eachOf(list, "steps", (given) => {
-    expectFields(given, ["target", "product"], "", "{ target, product }");
-    const step = allOf({
-      target: () => expectTarget(given.target, "target"),
-      product: () => expectFertilizer(given.product, "product"),
-    });
-    const { target, product } = step;
-    const twin = read.findIndex((one) => formFactor(one.target.of, target.of) !== undefined);
-    const other = read.findIndex((one) => isOtherRecordOf(one.product, product));
-    read.push(step);
-    allOf({
-      stated: () =>
-        percentOf(product.analysis, target.of) > 0 ||
-        fail("infeasible", "product", product.id, `a product with ${target.of}; ${product.id} states 0 %`),
-      once: () =>
-        twin < 0 ||
-        fail(
-          "duplicate",
-          "target",
-          target,
-          `one target for each nutrient; steps[${twin}] has ${read[twin]?.target.of}`,
-        ),
-      distinct: () =>
-        other < 0 ||
-        fail(
-          "duplicate",
-          "product.id",
-          product.id,
-          `an id of its own: steps[${other}] has another product under it`,
-        ),
-    });
-    return step;
-  });
-};
-
-/** What several supplies hold of a nutrient, whatever the form in which each label states it. */
-const supplyOf = (
-  brought: readonly NutrientsSupplied<"mass/area">[],
-  nutrient: Nutrient,
-  unit: string,
-): number => {
-  let total = 0;
-  for (const supply of brought) {
-    const stated = Object.entries(supply).find(
-      ([form]) => form === nutrient || formFactor(form, nutrient) !== undefined,
-    );
-    const direct = supply[nutrient];
-    if (direct !== undefined) total += numberIn(direct, unit);
-    else if (stated !== undefined) {
-      total += numberIn(stated[1], unit) * (formFactor(stated[0], nutrient) as number);
-    }
-  }
-  return total;
-};
 
 const overSupply = ({ nutrient, target, supplied, over }: TargetBalance): Finding[] =>
   over.value > 0

@@ -1,4 +1,4 @@
-import { type Quantity, quantityOf } from "../../quantity/index.js";
+import { likeQuantity, numberIn, type Quantity, quantityOf } from "../../quantity/index.js";
 import { formFactor } from "../label/forms.js";
 import type { NutrientsSupplied } from "./nutrients-supplied.js";
 
@@ -11,7 +11,10 @@ export const sumOfSupplies = <D extends "mass" | "mass/area">(
   for (const form of new Set(parts.flatMap((supply) => Object.keys(supply)))) {
     for (const supply of parts) {
       const part = supply[form] ?? fromOtherForm(supply, form);
-      if (part !== undefined) total[form] = total[form]?.plus(part as never) ?? part;
+      const sum = total[form];
+      if (part !== undefined) {
+        total[form] = sum === undefined ? part : likeQuantity(sum, sum.value + numberIn(part, sum.unit));
+      }
     }
   }
   return total as NutrientsSupplied<D>;
@@ -23,8 +26,7 @@ const fromOtherForm = (
 ): Quantity<string, string> | undefined => {
   for (const [stated, part] of Object.entries(supply)) {
     const factor = formFactor(stated, form);
-    if (factor !== undefined)
-      return quantityOf(part.value * factor, part.unit, form, form) as unknown as Quantity<string, string>;
+    if (factor !== undefined) return quantityOf(part.value * factor, part.unit, form, form);
   }
   return undefined;
 };

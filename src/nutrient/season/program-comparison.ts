@@ -1,8 +1,9 @@
 import { addDays, type CivilDate, type DailyTemperatures } from "../../calendar/index.js";
 import { type Finding, numberIn, Quantity } from "../../quantity/index.js";
+import type { NitrogenPortion } from "../release/nitrogen-portion.js";
 import type { Placement } from "../release/release-model.js";
 import type { MeanTemperature } from "../release/release-weather.js";
-import { type NitrogenPortion, withoutResponse } from "../release/released-nitrogen.js";
+import { withoutResponse } from "../release/released-nitrogen.js";
 import { nitrogenRate } from "./nitrogen-caps.js";
 import { programFindings } from "./program-findings.js";
 import { added, inUnit, peak } from "./program-sums.js";

@@ -1,7 +1,7 @@
 import { exceeds } from "../../numeric/index.js";
 import { type Citation, expectFields, type Finding, fail, frozen } from "../../quantity/index.js";
 import { eachOf } from "../label/under-path.js";
-import { type NitrogenPortion, type ReadPortion, readPortion } from "../release/released-nitrogen.js";
+import { type NitrogenPortion, type ReadPortion, readPortion } from "../release/nitrogen-portion.js";
 
 /** What the field comparison looks at: dates are not needed. */
 export interface ComparedProgram {

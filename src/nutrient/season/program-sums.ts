@@ -1,5 +1,5 @@
 import { numberIn } from "../../quantity/index.js";
-import type { NitrogenRelease } from "../release/released-nitrogen.js";
+import type { NitrogenRelease } from "../release/nitrogen-release.js";
 import { nitrogenRate } from "./nitrogen-caps.js";
 
 /** The release of one application, and the day on which it begins. */

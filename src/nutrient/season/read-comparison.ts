@@ -17,9 +17,10 @@ import {
 } from "../../quantity/index.js";
 import { expectShortText } from "../label/expect-source.js";
 import { eachOf, listOf } from "../label/under-path.js";
+import type { NitrogenPortion } from "../release/nitrogen-portion.js";
 import { checkedPlacement, type Placement } from "../release/release-model.js";
 import { type MeanTemperature, type ReleaseWeather, releaseWeather } from "../release/release-weather.js";
-import { type NitrogenPortion, releasedNitrogen } from "../release/released-nitrogen.js";
+import { releasedNitrogen } from "../release/released-nitrogen.js";
 import type { Run } from "./program-sums.js";
 
 /** A program as it was read, with the release of each of its applications. */

@@ -6,6 +6,7 @@ import {
   type PerSubstance,
   perSubstance,
   type SubstanceHint,
+  substanceWanted,
   type TimesSubstance,
   timesSubstance,
 } from "../substance/substances.js";
@@ -256,11 +257,7 @@ export const expectQuantity = <const D extends string, const S extends string = 
   const q = operand(input, path);
   const { dimension, of = q.of, bound } = expected;
   if (q.dimension !== dimension) fail("unit/mismatch", path, q, `a quantity of ${dimension}`);
-  if (q.of !== of) {
-    // Nitrate, ammonium and the parts of nitrogen have a function that counts them as nitrogen.
-    const way = of === "N" && /^N[:HO]/.test(q.of) ? "; nitrogenOf(amount) counts it as N" : "";
-    fail("substance/mismatch", path, q, `a quantity of ${of === "none" ? "no substance" : of}${way}`);
-  }
+  if (q.of !== of) fail("substance/mismatch", path, q, substanceWanted(of, q.of));
   if (bound === "positive" && q.value <= 0)
     fail("range", path, q, "more than zero", { params: { above: 0 } });
   if (bound === "non-negative" && q.value < 0) fail("range", path, q, "zero or more", { params: { min: 0 } });

@@ -7,12 +7,12 @@ import {
   Quantity,
   quantity,
 } from "../../quantity/index.js";
-import { chemicalRequirement } from "./chemical-requirement.js";
 import type { FoundRequirement, LimeSubstance } from "./found-requirement.js";
+import { northCarolinaRequirement, pennsylvaniaFieldRequirement } from "./lime-by-buffer-ph.js";
+import { tableRequirement } from "./lime-by-buffer-ph-table.js";
+import { chemicalRequirement } from "./lime-by-soil-charge.js";
 import type { LimeRequirementInput } from "./lime-inputs.js";
 import { type LimeMeasure, type LimeMethod, limeMethods } from "./lime-methods.js";
-import { northCarolinaRequirement, pennsylvaniaFieldRequirement } from "./mehlich-requirement.js";
-import { tableRequirement } from "./table-requirement.js";
 
 /** Lime by a named method, before it is turned into the lime at hand. */
 export interface LimeRequirement {
@@ -40,7 +40,7 @@ const notHere = (method: unknown): void => {
 };
 
 /**
- * The lime that a soil needs by a named method, as calcium carbonate equivalent (as standard lime for North Carolina).
+ * The lime that a soil needs by a named method, from its buffer pH, its acidity or its charge, as calcium carbonate equivalent (as standard lime for North Carolina).
  * A method belongs to the laboratory that measured: a buffer pH of one is no buffer pH of another.
  *
  * - North Carolina: `L = A (t - p) / (6.6 - p) - C` US tons an acre, `A = 4 (6.6 - b)` meq/100 cm3; `p` soil pH,
