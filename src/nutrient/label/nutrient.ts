@@ -24,7 +24,7 @@ const stated = [
   "Ni",
   "Si",
   "SiO2",
-] as const satisfies readonly PlainSubstance[];
+] as const;
 
 /** What an analysis can state, and what a rate can be a rate of. */
 export type Nutrient = (typeof stated)[number];
@@ -77,4 +77,4 @@ export const isNutrient = (text: unknown): text is Nutrient => nutrients.some((o
  * nutrients.slice(0, 3); // => ["N", "P2O5", "K2O"]
  * ```
  */
-export const nutrients: readonly Nutrient[] = /* @__PURE__ */ frozen([...stated]);
+export const nutrients: readonly Nutrient[] = /* @__PURE__ */ frozen([...stated] satisfies PlainSubstance[]);
