@@ -4,13 +4,13 @@ import {
   checks,
   expectAmount,
   expectFields,
-  expectList,
   expectQuantity,
   fail,
   type Quantity,
   type QuantityJson,
   quantityOf,
 } from "../quantity/index.js";
+import { expectActive, expectItems, expectWholeArea } from "./read.js";
 
 /** One application of one active ingredient. A `Quantity` fits. */
 export interface ActiveApplication {
@@ -45,18 +45,8 @@ const readOne = (input: unknown, path: string): { year: number; of: string; kg: 
   const fields = expectFields(input, ["date", "active", "area"], path);
   const { date, active, area } = allOf({
     date: () => civilDate(fields.date as CivilDate, `${path}.date`),
-    active: () => {
-      if (fields.active === undefined)
-        return fail("missing", `${path}.active`, undefined, "an amount or a rate of ai");
-      const q = expectAmount(
-        fields.active,
-        { dimensions: ["mass", "mass/area"], bound: "non-negative" },
-        `${path}.active`,
-      );
-      return /^a[ie](:|$)/.test(q.of)
-        ? q
-        : fail("substance/mismatch", `${path}.active`, q, "an amount of ai or ae, not of product");
-    },
+    active: () =>
+      expectActive(fields.active, `${path}.active`, ["mass", "mass/area"], "an amount or a rate of ai"),
     area: () =>
       fields.area === undefined
         ? undefined
@@ -103,16 +93,8 @@ export const activeUses = (input: {
 }): ActiveUses => {
   const fields = expectFields(input, ["applications", "area"]);
   const { list, hectares } = allOf({
-    list: () => {
-      const applications = expectList(fields.applications, "applications", "application");
-      return applications.length <= most
-        ? applications
-        : fail("range", "applications", `${applications.length} applications`, `${most} or fewer`);
-    },
-    hectares: () =>
-      fields.area === undefined
-        ? fail("missing", "area", undefined, "the whole area of the site")
-        : expectQuantity(fields.area, { dimension: "area", bound: "positive" }, "area").in("ha"),
+    list: () => expectItems(fields.applications, "applications", "application", most),
+    hectares: () => expectWholeArea(fields.area, "area").in("ha"),
   });
   const door = checks();
   const sums = new Map<string, { year: number; of: string; kg: number; applications: number }>();

@@ -1,7 +1,6 @@
 import {
   allOf,
   type Citation,
-  expectAmount,
   expectFields,
   expectNumber,
   expectOneOf,
@@ -10,6 +9,7 @@ import {
   numberIn,
   type QuantityJson,
 } from "../quantity/index.js";
+import { expectActive } from "./read.js";
 
 /**
  * Ratings of an active ingredient from 1 (little) to 5 (much), as its rater states them. They are judgments in three to five
@@ -198,7 +198,7 @@ export const fieldImpact = (input: {
   const fields = expectFields(input, ["quotient", "active", "per"]);
   const { quotient, active, per } = allOf({
     quotient: () => expectNumber(fields.quotient, "quotient", { min: 6, max: 227 }),
-    active: () => activeRate(fields.active),
+    active: () => expectActive(fields.active, "active", ["mass/area"], "active ingredient per area"),
     per: () => expectOneOf(fields.per, ["lb/acre", "kg/ha"], "per"),
   });
   return {
@@ -208,12 +208,4 @@ export const fieldImpact = (input: {
     per,
     findings: [caution()],
   };
-};
-
-const activeRate = (input: unknown): QuantityJson => {
-  if (input === undefined) return fail("missing", "active", input, "active ingredient per area");
-  const rate = expectAmount(input, { dimensions: ["mass/area"], bound: "non-negative" }, "active");
-  return /^a[ie](:|$)/.test(rate.of)
-    ? rate
-    : fail("substance/mismatch", "active", rate, "a rate of ai or ae: activeRate of the product gives it");
 };

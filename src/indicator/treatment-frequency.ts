@@ -3,7 +3,6 @@ import {
   checks,
   expectAmount,
   expectFields,
-  expectList,
   expectQuantity,
   expectText,
   type Finding,
@@ -11,6 +10,7 @@ import {
   type Quantity,
   type QuantityJson,
 } from "../quantity/index.js";
+import { expectItems, expectWholeArea } from "./read.js";
 
 /** One treatment: what was applied, against the full registered rate, on part of the area. A `Quantity` fits. */
 export interface TreatmentDone {
@@ -106,16 +106,8 @@ export const treatmentFrequency = (input: {
 }): TreatmentFrequency => {
   const fields = expectFields(input, ["treatments", "area"]);
   const { list, whole } = allOf({
-    list: () => {
-      const treatments = expectList(fields.treatments, "treatments", "treatment");
-      return treatments.length <= mostTreatments
-        ? treatments
-        : fail("range", "treatments", `${treatments.length} treatments`, `${mostTreatments} or fewer`);
-    },
-    whole: () =>
-      fields.area === undefined
-        ? fail("missing", "area", undefined, "the whole area")
-        : expectQuantity(fields.area, { dimension: "area", bound: "positive" }, "area").in("m2"),
+    list: () => expectItems(fields.treatments, "treatments", "treatment", mostTreatments),
+    whole: () => expectWholeArea(fields.area, "area").in("m2"),
   });
   const door = checks();
   const counted = list.flatMap((one, i) => door.run(() => countOf(one, `treatments[${i}]`, whole)) ?? []);

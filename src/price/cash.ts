@@ -1,4 +1,14 @@
-import { expectQuantity, fail, Quantity, quantityOf } from "../quantity/index.js";
+import {
+  allOf,
+  checks,
+  expectFields,
+  expectList,
+  expectQuantity,
+  expectText,
+  fail,
+  Quantity,
+  quantityOf,
+} from "../quantity/index.js";
 
 /** An amount of money in one currency. */
 export type Money<C extends string> = Quantity<`money:${C}`, "none">;
@@ -59,6 +69,9 @@ export const expectCash = (
 /** Takes a share of 0 up to, not including, `below` percent (any height where it is left out), as a number of percent. */
 export const expectShare = (input: unknown, path: string, what: string, below?: number): number => {
   if (input === undefined) return fail("missing", path, input, `${what}, 0 % where there is none`);
+  if (typeof input === "number" || typeof input === "string") {
+    return fail("type", path, input, `${what} with its unit, such as quantity(10, "%")`);
+  }
   const share = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
   const percent = share.in("%");
   return below === undefined || percent < below
@@ -75,4 +88,35 @@ export const expectHours = (
 ): number => {
   if (input === undefined) return fail("missing", path, input, what);
   return expectQuantity(input, { dimension: "time", of: "none", bound }, path).in("h");
+};
+
+/** A list of things for the visit or the machine that is not empty, and of a bounded length. */
+export const boundedList = (input: unknown, path: string, of: string, most: number): readonly unknown[] => {
+  const list = expectList(input, path, of);
+  return list.length <= most ? list : fail("range", path, `${list.length} lines`, `${most} or fewer`);
+};
+
+/** Takes costs with a name each, all of one currency: that of `like`, or of the first of them. */
+export const expectCosts = (
+  input: unknown,
+  path: string,
+  asked: { readonly of: string; readonly most: number; readonly like?: string },
+): { readonly sum: number; readonly currency: string } => {
+  const door = checks();
+  let currency = asked.like;
+  let sum = 0;
+  boundedList(input, path, asked.of, asked.most).forEach((one, i) => {
+    const at = `${path}[${i}]`;
+    const read = door.run(() => {
+      const fields = expectFields(one, ["name", "cost"], at, "a name and a cost");
+      return allOf({
+        name: () => expectText(fields.name, `${at}.name`, "what the cost is for"),
+        cost: () => expectCash(fields.cost, `${at}.cost`, { what: "the cost", like: currency }),
+      }).cost;
+    });
+    currency ??= read?.currency;
+    sum += read?.value ?? 0;
+  });
+  door.done();
+  return { sum, currency: currency ?? "" };
 };

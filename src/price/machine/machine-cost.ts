@@ -1,17 +1,8 @@
+import { allOf, expectFields, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
 import {
-  allOf,
-  checks,
-  expectFields,
-  expectList,
-  expectQuantity,
-  expectText,
-  fail,
-  type Quantity,
-} from "../../quantity/index.js";
-import {
-  type Cash,
   cashPerHour,
   expectCash,
+  expectCosts,
   expectHours,
   expectShare,
   type Money,
@@ -40,27 +31,6 @@ export interface MachineCost<C extends string = string> {
   /** Ownership and running. */
   readonly total: MoneyPerTime<C>;
 }
-
-const yearlyOf = (input: unknown, currency: string | undefined): { sum: number; currency: string } => {
-  const list = expectList(input, "yearly", "yearly cost");
-  if (list.length > 100) fail("range", "yearly", `${list.length} costs`, "100 or fewer");
-  const door = checks();
-  let [sum, first] = [0, currency];
-  list.forEach((one, i) => {
-    const read = door.run((): Cash => {
-      const fields = expectFields(one, ["name", "cost"], `yearly[${i}]`);
-      const { cost } = allOf({
-        name: () => expectText(fields.name, `yearly[${i}].name`, "what the cost is for"),
-        cost: () => expectCash(fields.cost, `yearly[${i}].cost`, { what: "the cost", like: first }),
-      });
-      return cost;
-    });
-    first ??= read?.currency;
-    sum += read?.value ?? 0;
-  });
-  door.done();
-  return { sum, currency: first ?? "" };
-};
 
 /**
  * What an hour of a machine costs: to own (yearly costs by the hours of a year) and to run (fuel, lubrication, repair). The
@@ -103,7 +73,7 @@ export const machineCost = <C extends string>(input: {
   const known = ["yearly", "hoursPerYear", "fuelUse", "fuelPrice", "lubrication", "repair"] as const;
   const fields = expectFields(input, known);
   const { yearly, hours, use, price, oil, repair } = allOf({
-    yearly: () => yearlyOf(fields.yearly, undefined),
+    yearly: () => expectCosts(fields.yearly, "yearly", { of: "yearly cost", most: 100 }),
     hours: () => expectHours(fields.hoursPerYear, "hoursPerYear", "the hours of a year", "positive"),
     use: () =>
       fields.fuelUse === undefined

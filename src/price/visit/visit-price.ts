@@ -2,7 +2,6 @@ import {
   allOf,
   checks,
   expectFields,
-  expectList,
   expectNumber,
   expectQuantity,
   expectText,
@@ -12,10 +11,12 @@ import {
   quantity,
 } from "../../quantity/index.js";
 import {
+  boundedList,
   type Cash,
   cash,
   cashPerHour,
   expectCash,
+  expectCosts,
   expectHours,
   expectShare,
   type Money,
@@ -75,33 +76,13 @@ interface Line {
   readonly value: number;
 }
 
-const bounded = (input: unknown, path: string, of: string): readonly unknown[] => {
-  const list = expectList(input, path, of);
-  return list.length <= 200 ? list : fail("range", path, `${list.length} lines`, "200 or fewer");
-};
-
-const costsOf = (input: unknown, path: string, currency: string): number => {
-  if (input === undefined) return 0;
-  const door = checks();
-  const lines = bounded(input, path, "cost").flatMap(
-    (one, i) =>
-      door.run((): Line => {
-        const fields = expectFields(one, ["name", "cost"], `${path}[${i}]`);
-        const { cost } = allOf({
-          name: () => expectText(fields.name, `${path}[${i}].name`, "what it is"),
-          cost: () => expectCash(fields.cost, `${path}[${i}].cost`, { what: "its cost", like: currency }),
-        });
-        return cost;
-      }) ?? [],
-  );
-  door.done();
-  return lines.reduce((sum, { value }) => sum + value, 0);
-};
+const costsOf = (input: unknown, path: string, like: string): number =>
+  input === undefined ? 0 : expectCosts(input, path, { of: "cost", most: 200, like }).sum;
 
 const machinesOf = (input: unknown, currency: string): number => {
   if (input === undefined) return 0;
   const door = checks();
-  const lines = bounded(input, "machines", "machine").flatMap(
+  const lines = boundedList(input, "machines", "machine", 200).flatMap(
     (one, i) =>
       door.run((): Line => {
         const at = `machines[${i}]`;
