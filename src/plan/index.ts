@@ -21,6 +21,8 @@ export type {
   StatedRate,
 } from "./job/job.js";
 
+export type { PartMeasures } from "./job/read-site.js";
+
 // visit: the work order: product, loads, order, nutrients, repeats, findings and cautions.
 export type { NutrientAccount, NutrientEntry } from "./visit/nutrient-account.js";
 export type { HeatWindow, RepeatPlan } from "./visit/repeat.js";

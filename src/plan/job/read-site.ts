@@ -2,19 +2,30 @@ import {
   type Checks,
   checks,
   expectFields,
+  expectQuantity,
   expectText,
   fail,
   type Quantity,
+  quantityFrom,
   shown,
   sum,
 } from "../../quantity/index.js";
 import { areaOf } from "../../site/house.js";
 import { type SiteArea, type SiteDescription, siteArea } from "../../site/index.js";
 
+/** The lengths of a part by which a crew knows it: a rectangle has length and width. */
+export interface PartMeasures {
+  readonly part: string;
+  readonly shape: string;
+  readonly lengths: Readonly<Record<string, Quantity<"length", "none">>>;
+}
+
 /** The site of a job, measured: its total, and the area of each part that has a name. */
 export interface ReadSite {
   readonly name: string;
   readonly area: SiteArea;
+  /** The lengths that each named part was measured by, as the job states them. */
+  readonly measures: readonly PartMeasures[];
   /** By name, before cut-outs. */
   readonly parts: ReadonlyMap<string, Quantity<"area", "none">>;
 }
@@ -38,7 +49,21 @@ export const readSite = (input: unknown, door: Checks): ReadSite | undefined => 
     }
     named.set(part.name, part.area);
   });
-  return { name, area, parts: named };
+  return { name, area, parts: named, measures: parts.flatMap(measuresOf) };
+};
+
+/** The lengths that a part states, as far as they stand on it by name. */
+const measuresOf = (part: SiteDescription["parts"][number]): readonly PartMeasures[] => {
+  const lengths = Object.entries(part).flatMap(([name, value]) => {
+    const q =
+      typeof value === "object" && value !== null && "unit" in value ? quantityFrom(value) : undefined;
+    return q?.dimension === "length"
+      ? [[name, expectQuantity(q, { dimension: "length", of: "none" }, name)] as const]
+      : [];
+  });
+  return part.name === undefined || lengths.length === 0
+    ? []
+    : [{ part: part.name, shape: part.shape, lengths: Object.fromEntries(lengths) }];
 };
 
 /** Takes a list of names of parts, or throws with the names that there are. */

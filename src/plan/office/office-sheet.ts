@@ -1,9 +1,10 @@
 import type { Finding } from "../../quantity/index.js";
 import { dayText } from "../sheet/day-text.js";
+import { nextText } from "../sheet/next-text.js";
 import { blank, type SheetBlock, type SheetSection, type WorkOrderSheet } from "../sheet/sheet-types.js";
 import { type FirstUnits, firstUnits, measureText } from "../sheet/sheet-units.js";
 import { depthText, timeText } from "../sheet/water-text.js";
-import { heatText, type RepeatPlan } from "../visit/repeat.js";
+import type { RepeatPlan } from "../visit/repeat.js";
 import type { SprayOrder } from "../visit/spray-order.js";
 import type { WorkOrder } from "../visit/work-order.js";
 import { accountSections, sourceText } from "./account-section.js";
@@ -83,17 +84,9 @@ const orderSection = (spray: SprayOrder): SheetSection => {
   };
 };
 
-const nextText = ({ treatment, calendar, heatAfter }: RepeatPlan, metric: boolean): string => {
-  const dates =
-    calendar === null
-      ? []
-      : [
-          `not before ${dayText(calendar.earliestByStatedRules, metric)} by the stated rule`,
-          ...(calendar.reapplyBy === null ? [] : [`reapply by ${dayText(calendar.reapplyBy, metric)}`]),
-        ];
-  const heat = heatAfter === null ? [] : [heatText(heatAfter)];
-  const text = [dates.join(", "), ...heat].filter((part) => part !== "").join(". ");
-  return `${treatment}: ${text === "" ? "no interval is stated" : text}`;
+const lastText = ({ applied }: RepeatPlan, metric: boolean): string => {
+  const last = applied[applied.length - 1];
+  return last === undefined ? "" : `(last on ${dayText(last, metric)}) `;
 };
 
 /** The copy for the office: what was found, why, by whom, and what was not checked. */
@@ -119,7 +112,7 @@ export const officeSheet = (order: WorkOrder): WorkOrderSheet => {
       ...section(
         "next",
         "WHEN AGAIN",
-        order.repeats.map((repeat) => nextText(repeat, metric)),
+        order.repeats.map((repeat) => `${lastText(repeat, metric)}${nextText(repeat, metric)}`),
       ),
       ...order.sprays.map(orderSection),
       ...section("checked", "CHECKED", order.checked),

@@ -259,7 +259,11 @@ const shapes: { readonly [K in keyof WorkOrder]: Shape<unknown> } = {
   date: civilDateAt,
   units: oneOf("US customary", "metric", "both"),
   applicator: record({ name: maybe(text), certificate: maybe(text) }),
-  site: record({ name: text, area: record({ net: area }) }),
+  site: record({
+    name: text,
+    area: record({ net: area }),
+    measures: listOf(record({ part: text, shape: text, lengths: amounts })),
+  }),
   spreads: listOf(spread),
   sprays: listOf(wholeSpray),
   nutrients: listOf(account),

@@ -1,5 +1,6 @@
 import type { Finding } from "../../quantity/index.js";
 import { dayText } from "../sheet/day-text.js";
+import { nextText } from "../sheet/next-text.js";
 import {
   blank,
   penned,
@@ -31,12 +32,16 @@ const notOnFile = (order: WorkOrder): readonly string[] => [
 const shown = (finding: Finding): boolean =>
   finding.severity === "warning" || (finding.severity === "caution" && finding.code !== "jar-test");
 
+/** A list of conditions ends with a period, whichever is the last of them. */
+const ended = (items: readonly string[]): readonly string[] =>
+  items.map((item, i) => (i === items.length - 1 ? item.replace(/;$/, ".") : item));
+
 const stopSection = (order: WorkOrder): SheetSection => {
   const missing = notOnFile(order);
   const findings = order.findings.filter(shown);
   const warnings = findings.filter(({ severity }) => severity === "warning");
   const rest = findings.filter(({ severity }) => severity === "caution");
-  const blocks: SheetBlock[] = [{ kind: "list", mark: "-", items: textsOf(order, "stop") }];
+  const blocks: SheetBlock[] = [{ kind: "list", mark: "-", items: ended(textsOf(order, "stop")) }];
   if (warnings.length > 0)
     blocks.push(
       { kind: "text", strong: true, text: "DO NOT START before the supervisor has settled this:" },
@@ -120,6 +125,22 @@ const afterSection = (order: WorkOrder): SheetSection => ({
   ],
 });
 
+/** When each treatment comes round again, where the job states an interval. */
+const nextSection = ({ repeats }: WorkOrder, first: FirstUnits): readonly SheetSection[] => {
+  const known = repeats.filter(({ calendar, heatAfter }) => calendar !== null || heatAfter !== null);
+  return known.length === 0
+    ? []
+    : [
+        {
+          id: "next",
+          title: "NEXT TIME, by what the job states",
+          blocks: [
+            { kind: "list", mark: "-", items: known.map((repeat) => nextText(repeat, first === "metric")) },
+          ],
+        },
+      ];
+};
+
 const backSection = (order: WorkOrder): SheetSection => ({
   id: "back",
   title: "CAUTIONS FOR THIS JOB",
@@ -141,15 +162,20 @@ export const shedSheet = (order: WorkOrder): WorkOrderSheet => {
     site,
     date: order.date,
     day: dayText(order.date, first === "metric"),
-    head: [blank("Applicator", name, 20), blank("Certificate no.", certificate, 12)],
+    head: [
+      blank("Applicator", name, 20),
+      blank("Certificate no.", certificate, 12),
+      blank("Supervisor, phone", undefined, 24),
+    ],
     front: [
       stopSection(order),
-      ...order.spreads.map((spread, i) => spreadSection(spread, i + 1, site, first, both)),
+      ...order.spreads.map((spread, i) => spreadSection(spread, i + 1, order.site, first, both)),
       ...order.sprays.map((spray, i) =>
-        spraySection(spray, order.spreads.length + i + 1, site, first, both, order.cautions),
+        spraySection(spray, order.spreads.length + i + 1, order.site, first, both, order.cautions),
       ),
       storeSection(order.spreads, order.sprays, site, first),
       afterSection(order),
+      ...nextSection(order, first),
       recordSection(order, first),
     ],
     back: [backSection(order)],

@@ -1,10 +1,12 @@
 import { numberIn } from "../../quantity/index.js";
 import type { LoadingStep } from "../../tank/index.js";
+import { sizesText } from "../sheet/part-size.js";
 import { blank, penned, type SheetBlock, type SheetRow, type SheetSection } from "../sheet/sheet-types.js";
 import {
   areaText,
   areaUnitOf,
   type FirstUnits,
+  figure,
   measureText,
   tankMark,
   unitFor,
@@ -12,6 +14,8 @@ import {
 import { stepsOf, stepsText, type Tool, toolFor } from "../sheet/tool-amount.js";
 import type { WorkOrderCaution } from "../visit/cautions.js";
 import type { SprayedProduct, SprayOrder } from "../visit/spray-order.js";
+import type { WorkOrder } from "../visit/work-order.js";
+import { sizeBlocks } from "./spread-section.js";
 import { waterBlocks } from "./water-lines.js";
 
 /** The scale or the jug of a product of a mix. */
@@ -166,7 +170,10 @@ const totals = ({ order, tools, first }: Writer, both: boolean): string =>
       const tool = tools[i];
       if (tool === undefined) return [];
       const other = both && first === "US" ? ` (${measureText(product.amount, "metric")})` : "";
-      return [`${product.productName} ${stepsText(spraySteps(product, tool), tool)}${other}`];
+      const packets = product.packets?.perLoad.reduce((sum, count) => sum + count, 0);
+      const counted =
+        packets === undefined ? "" : ` in ${figure(packets)} ${packets === 1 ? "packet" : "packets"}`;
+      return [`${product.productName} ${stepsText(spraySteps(product, tool), tool)}${counted}${other}`];
     })
     .join("; ");
 
@@ -174,7 +181,7 @@ const totals = ({ order, tools, first }: Writer, both: boolean): string =>
 export const spraySection = (
   order: SprayOrder,
   number: number,
-  site: string,
+  { name: site, measures }: WorkOrder["site"],
   first: FirstUnits,
   both: boolean,
   cautions: readonly WorkOrderCaution[],
@@ -200,6 +207,7 @@ export const spraySection = (
         strong: true,
         text: `${areaText(order.area, writer.areaUnit)} at ${measureText(tank.applicationVolume, first, true)}: ${tankMark(tank.volume.in("L"), writer.tankUnit)} of spray in ${tank.count} ${tank.count === 1 ? "load" : "loads"}.`,
       },
+      ...sizeBlocks(sizesText(measures, order.parts, first)),
       {
         kind: "blanks",
         blanks: [

@@ -1,4 +1,5 @@
 import { numberIn } from "../../quantity/index.js";
+import { sizesText } from "../sheet/part-size.js";
 import { blank, type SheetBlock, type SheetSection } from "../sheet/sheet-types.js";
 import {
   areaText,
@@ -11,6 +12,7 @@ import {
 } from "../sheet/sheet-units.js";
 import { stepsOf, stepsText, type Tool, toolFor } from "../sheet/tool-amount.js";
 import type { SpreadOrder, SpreadPart } from "../visit/spread-order.js";
+import type { WorkOrder } from "../visit/work-order.js";
 import { waterBlocks } from "./water-lines.js";
 
 /** What is weighed out: part by part, or in one where the job does not say what lies on which. */
@@ -52,11 +54,15 @@ const machineBlanks = ({ spreader }: SpreadOrder, first: FirstUnits): SheetBlock
   ],
 });
 
+/** The line of sizes, where there is one. */
+export const sizeBlocks = (text: string | undefined): readonly SheetBlock[] =>
+  text === undefined ? [] : [{ kind: "text", text }];
+
 /** A treatment that is spread: the rate of one pass first, for that is what the spreader is set to. */
 export const spreadSection = (
   order: SpreadOrder,
   number: number,
-  site: string,
+  { name: site, measures }: WorkOrder["site"],
   first: FirstUnits,
   both: boolean,
 ): SheetSection => {
@@ -68,7 +74,11 @@ export const spreadSection = (
     const cells = [part, areaText(area, areaUnit), stepsText(each, tool)];
     return { cells: passes === 1 ? cells : [...cells, stepsText(each * passes, tool)] };
   });
-  const heads = ["", "area", ...(passes === 1 ? ["weigh out"] : ["each pass", `all ${passes} passes`])];
+  const heads = [
+    "",
+    "area",
+    ...(passes === 1 ? ["weigh out"] : ["each pass", passes === 2 ? "both passes" : `all ${passes} passes`]),
+  ];
   const total = spreadSteps(order, site, tool);
   const whole = `${figure(numberIn(rate, unitFor(rate, first)))} ${unitWords(unitFor(rate, first))}`;
   const other = both ? ` (${measureText(ratePerPass, "metric")})` : "";
@@ -95,6 +105,7 @@ export const spreadSection = (
             } as const,
           ]),
       { kind: "table", heads, rows },
+      ...sizeBlocks(sizesText(measures, order.parts, first)),
       {
         kind: "text",
         text: `Whole job: ${stepsText(total, tool)}${passes === 1 ? "" : `, ${stepsText(total / passes, tool)} each pass`}. Weigh by SCALE.`,

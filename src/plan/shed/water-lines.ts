@@ -1,6 +1,6 @@
 import type { Quantity } from "../../quantity/index.js";
 import { momentText } from "../sheet/day-text.js";
-import type { SheetBlock } from "../sheet/sheet-types.js";
+import { penned, type SheetBlock } from "../sheet/sheet-types.js";
 import type { FirstUnits } from "../sheet/sheet-units.js";
 import { depthText, timeText } from "../sheet/water-text.js";
 import type { Watering } from "../visit/watering.js";
@@ -21,7 +21,7 @@ const dryLine = ({ notBefore, dryUntil }: Watering, first: FirstUnits): readonly
   notBefore === null
     ? []
     : [
-        `NO WATER for ${timeText(notBefore)} from the end${dryUntil === null ? "" : ` (until ${momentText(dryUntil, first === "metric")})`}: irrigation off.`,
+        `NO WATER for ${timeText(notBefore)} from the end (until ${dryUntil === null ? penned : momentText(dryUntil, first === "metric")}): irrigation off.`,
       ];
 
 const wetLine = (water: Watering, first: FirstUnits): readonly string[] => {
@@ -30,7 +30,7 @@ const wetLine = (water: Watering, first: FirstUnits): readonly string[] => {
   const when =
     within === null
       ? ""
-      : ` within ${timeText(within)} of the end${by === null ? "" : ` (by ${momentText(by, first === "metric")})`}`;
+      : ` within ${timeText(within)} of the end (by ${by === null ? penned : momentText(by, first === "metric")})`;
   const run = runTime === null ? "" : `: run the irrigation ${minutes(runTime)}`;
   const planned =
     remaining === null || remaining.compare(least) >= 0

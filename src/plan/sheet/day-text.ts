@@ -16,6 +16,7 @@ export const dayText = (date: CivilDate, metric: boolean): string => {
 export const momentText = (at: Instant, metric: boolean): string => {
   const day = dayText(at.slice(0, 10) as CivilDate, metric).replace(/,? \d{4}$/, "");
   const [hour, minute] = [Number(at.slice(11, 13)), at.slice(14, 16)];
+  if (minute === "00" && hour % 12 === 0 && !metric) return `${day}, ${hour === 0 ? "midnight" : "noon"}`;
   return metric
     ? `${day}, ${at.slice(11, 16)}`
     : `${day}, ${hour % 12 === 0 ? 12 : hour % 12}:${minute} ${hour < 12 ? "am" : "pm"}`;

@@ -55,8 +55,12 @@ const blankHtml = ({ label, value, room }: SheetBlank): string =>
 
 const listClass = { "-": "dash", "!": "mark", "[ ]": "box" } as const;
 
+/** A short amount stays on one line: `44.0 fl oz`. */
+const unbroken = (cell: string): string =>
+  cell.length <= 16 ? escaped(cell).replace(/ /g, "&nbsp;") : escaped(cell);
+
 const cellHtml = (cell: string): string =>
-  cell === penned ? '<td class="pen"></td>' : `<td>${cell === "[ ]" ? "&#9744;" : escaped(cell)}</td>`;
+  cell === penned ? '<td class="pen"></td>' : `<td>${cell === "[ ]" ? "&#9744;" : unbroken(cell)}</td>`;
 
 const blockHtml = (block: SheetBlock): string => {
   switch (block.kind) {
@@ -69,7 +73,7 @@ const blockHtml = (block: SheetBlock): string => {
     case "blanks":
       return `<div class="blanks">${block.blanks.map(blankHtml).join("")}</div>`;
     default: {
-      const heads = block.heads.map((head) => `<th scope="col">${escaped(head)}</th>`).join("");
+      const heads = block.heads.map((head) => `<th scope="col">${unbroken(head)}</th>`).join("");
       const rows = block.rows.map(({ cells, note }) => {
         const [head = "", ...rest] = cells;
         const warning = note === undefined ? "" : ` <b class="note">! ${escaped(note)}</b>`;

@@ -3,6 +3,7 @@ import { checks, type Finding, type Problem, RatewrightError } from "../../quant
 import type { SiteArea } from "../../site/index.js";
 import type { Job, JobApplicator, SheetUnits } from "../job/job.js";
 import { type ReadJob, readJob } from "../job/read-job.js";
+import type { PartMeasures } from "../job/read-site.js";
 import { withSuggestions } from "../job/with-suggestions.js";
 import { cautionsFor, type WorkOrderCaution } from "./cautions.js";
 import { type NutrientAccount, nutrientAccounts } from "./nutrient-account.js";
@@ -21,7 +22,12 @@ export interface WorkOrder {
   /** The units that its sheets are written in. */
   readonly units: SheetUnits;
   readonly applicator: JobApplicator;
-  readonly site: { readonly name: string; readonly area: SiteArea };
+  readonly site: {
+    readonly name: string;
+    readonly area: SiteArea;
+    /** The lengths of its named parts, as the job states them. */
+    readonly measures: readonly PartMeasures[];
+  };
   readonly spreads: readonly SpreadOrder[];
   readonly sprays: readonly SprayOrder[];
   /** Nutrients by part of the site: this year so far, this visit, and the limits that the job states. */
@@ -69,7 +75,7 @@ const compute = (input: unknown): WorkOrder => {
     date: job.date,
     units: job.units,
     applicator: job.applicator,
-    site: { name: job.site.name, area: job.site.area },
+    site: { name: job.site.name, area: job.site.area, measures: job.site.measures },
     spreads: spreads.map(({ value }) => value),
     sprays: sprays.map(({ value }) => value),
     nutrients: nutrients.value,
