@@ -25,7 +25,7 @@ export interface ReadSite {
   readonly name: string;
   readonly area: SiteArea;
   /** The lengths that each named part was measured by, as the job states them. */
-  readonly measures: readonly PartMeasures[];
+  readonly measures?: readonly PartMeasures[];
   /** By name, before cut-outs. */
   readonly parts: ReadonlyMap<string, Quantity<"area", "none">>;
 }

@@ -262,7 +262,7 @@ const shapes: { readonly [K in keyof WorkOrder]: Shape<unknown> } = {
   site: record({
     name: text,
     area: record({ net: area }),
-    measures: listOf(record({ part: text, shape: text, lengths: amounts })),
+    measures: maybe(listOf(record({ part: text, shape: text, lengths: amounts }))),
   }),
   spreads: listOf(spread),
   sprays: listOf(wholeSpray),

@@ -1,6 +1,6 @@
 import { numberIn } from "../../quantity/index.js";
 import type { LoadingStep } from "../../tank/index.js";
-import { sizesText } from "../sheet/part-size.js";
+import { sizeBlocks } from "../sheet/part-size.js";
 import { blank, penned, type SheetBlock, type SheetRow, type SheetSection } from "../sheet/sheet-types.js";
 import {
   areaText,
@@ -15,7 +15,6 @@ import { stepsOf, stepsText, type Tool, toolFor } from "../sheet/tool-amount.js"
 import type { WorkOrderCaution } from "../visit/cautions.js";
 import type { SprayedProduct, SprayOrder } from "../visit/spray-order.js";
 import type { WorkOrder } from "../visit/work-order.js";
-import { sizeBlocks } from "./spread-section.js";
 import { waterBlocks } from "./water-lines.js";
 
 /** The scale or the jug of a product of a mix. */
@@ -177,6 +176,16 @@ const totals = ({ order, tools, first }: Writer, both: boolean): string =>
     })
     .join("; ");
 
+/** What a crew looks to before the first pour. */
+const beforePouring = (mixed: boolean): SheetBlock => ({
+  kind: "list",
+  mark: "!",
+  items: [
+    "Wear what each label names for mixing; gloves and eye protection at the least. Pour below eye level.",
+    ...(mixed ? ["Check each label for tank-mix restrictions: a good jar test does not replace it."] : []),
+  ],
+});
+
 /** A treatment that is sprayed: loads as columns beside the steps. */
 export const spraySection = (
   order: SprayOrder,
@@ -207,7 +216,7 @@ export const spraySection = (
         strong: true,
         text: `${areaText(order.area, writer.areaUnit)} at ${measureText(tank.applicationVolume, first, true)}: ${tankMark(tank.volume.in("L"), writer.tankUnit)} of spray in ${tank.count} ${tank.count === 1 ? "load" : "loads"}.`,
       },
-      ...sizeBlocks(sizesText(measures, order.parts, first)),
+      ...sizeBlocks(measures, order.parts, first),
       {
         kind: "blanks",
         blanks: [
@@ -219,16 +228,7 @@ export const spraySection = (
           ...(mixed ? [blank("Jar test with this water: good / bad = STOP", undefined, 8)] : []),
         ],
       },
-      {
-        kind: "list",
-        mark: "!",
-        items: [
-          "Wear what each label names for mixing; gloves and eye protection at the least. Pour below eye level.",
-          ...(mixed
-            ? ["Check each label for tank-mix restrictions: a good jar test does not replace it."]
-            : []),
-        ],
-      },
+      beforePouring(mixed),
       ...loadTables(writer),
       {
         kind: "text",

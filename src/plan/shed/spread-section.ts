@@ -1,5 +1,5 @@
 import { numberIn } from "../../quantity/index.js";
-import { sizesText } from "../sheet/part-size.js";
+import { sizeBlocks } from "../sheet/part-size.js";
 import { blank, type SheetBlock, type SheetSection } from "../sheet/sheet-types.js";
 import {
   areaText,
@@ -54,9 +54,19 @@ const machineBlanks = ({ spreader }: SpreadOrder, first: FirstUnits): SheetBlock
   ],
 });
 
-/** The line of sizes, where there is one. */
-export const sizeBlocks = (text: string | undefined): readonly SheetBlock[] =>
-  text === undefined ? [] : [{ kind: "text", text }];
+/** What the spreader is set for: the rate of one pass, and never the whole where it could be dialed. */
+const setFor = ({ passes, ratePerPass, rate }: SpreadOrder, first: FirstUnits, both: boolean): SheetBlock => {
+  const whole = `${figure(numberIn(rate, unitFor(rate, first)))} ${unitWords(unitFor(rate, first))}`;
+  const other = both ? ` (${measureText(ratePerPass, "metric")})` : "";
+  return {
+    kind: "text",
+    strong: true,
+    text:
+      passes === 1
+        ? `SET THE SPREADER FOR ${whole} of product${other}, in one pass.`
+        : `SET THE SPREADER FOR ${measureText(ratePerPass, first)} of product${other}: ${passes} passes in different directions, NOT ${whole} in one.`,
+  };
+};
 
 /** A treatment that is spread: the rate of one pass first, for that is what the spreader is set to. */
 export const spreadSection = (
@@ -66,7 +76,7 @@ export const spreadSection = (
   first: FirstUnits,
   both: boolean,
 ): SheetSection => {
-  const { passes, ratePerPass, rate, target } = order;
+  const { passes, rate, target } = order;
   const tool = spreadTool(order, site, first);
   const areaUnit = areaUnitOf(unitFor(rate, first), first);
   const rows = spreadRows(order, site).map(({ part, area, perPass }) => {
@@ -80,22 +90,12 @@ export const spreadSection = (
     ...(passes === 1 ? ["weigh out"] : ["each pass", passes === 2 ? "both passes" : `all ${passes} passes`]),
   ];
   const total = spreadSteps(order, site, tool);
-  const whole = `${figure(numberIn(rate, unitFor(rate, first)))} ${unitWords(unitFor(rate, first))}`;
-  const other = both ? ` (${measureText(ratePerPass, "metric")})` : "";
-  const setFor: SheetBlock = {
-    kind: "text",
-    strong: true,
-    text:
-      passes === 1
-        ? `SET THE SPREADER FOR ${whole} of product${other}, in one pass.`
-        : `SET THE SPREADER FOR ${measureText(ratePerPass, first)} of product${other}: ${passes} passes in different directions, NOT ${whole} in one.`,
-  };
   return {
     id: "spread",
     title: `JOB ${number}  SPREAD ${order.productName}`,
     treatment: order.treatment,
     blocks: [
-      setFor,
+      setFor(order, first, both),
       ...(target === undefined
         ? []
         : [
@@ -105,7 +105,7 @@ export const spreadSection = (
             } as const,
           ]),
       { kind: "table", heads, rows },
-      ...sizeBlocks(sizesText(measures, order.parts, first)),
+      ...sizeBlocks(measures, order.parts, first),
       {
         kind: "text",
         text: `Whole job: ${stepsText(total, tool)}${passes === 1 ? "" : `, ${stepsText(total / passes, tool)} each pass`}. Weigh by SCALE.`,

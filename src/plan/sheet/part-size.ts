@@ -1,5 +1,6 @@
 import { numberIn } from "../../quantity/index.js";
 import type { PartMeasures } from "../job/read-site.js";
+import type { SheetBlock } from "./sheet-types.js";
 import { type FirstUnits, measureText, plainNumber, unitFor, unitWords } from "./sheet-units.js";
 
 /** Names of lengths as people say them. */
@@ -18,14 +19,13 @@ const sizeText = ({ shape, lengths }: PartMeasures, first: FirstUnits): string =
   return `${shape}, ${list.join(", ")}`;
 };
 
-/** Where to find the parts on the ground, for those that are treated: none where the job states no lengths. */
-export const sizesText = (
-  measures: readonly PartMeasures[],
+/** Where to find the parts on the ground that are treated: no line where the job states no lengths. */
+export const sizeBlocks = (
+  measures: readonly PartMeasures[] | undefined,
   parts: readonly string[],
   first: FirstUnits,
-): string | undefined => {
-  const shown = measures.filter(({ part }) => parts.length === 0 || parts.includes(part));
-  return shown.length === 0
-    ? undefined
-    : `Size: ${shown.map((one) => `${one.part} ${sizeText(one, first)}`).join("; ")}.`;
+): readonly SheetBlock[] => {
+  const shown = (measures ?? []).filter(({ part }) => parts.length === 0 || parts.includes(part));
+  const list = shown.map((one) => `${one.part} ${sizeText(one, first)}`);
+  return list.length === 0 ? [] : [{ kind: "text", text: `Size: ${list.join("; ")}.` }];
 };

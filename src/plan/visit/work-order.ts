@@ -26,7 +26,7 @@ export interface WorkOrder {
     readonly name: string;
     readonly area: SiteArea;
     /** The lengths of its named parts, as the job states them. */
-    readonly measures: readonly PartMeasures[];
+    readonly measures?: readonly PartMeasures[];
   };
   readonly spreads: readonly SpreadOrder[];
   readonly sprays: readonly SprayOrder[];
@@ -75,7 +75,11 @@ const compute = (input: unknown): WorkOrder => {
     date: job.date,
     units: job.units,
     applicator: job.applicator,
-    site: { name: job.site.name, area: job.site.area, measures: job.site.measures },
+    site: {
+      name: job.site.name,
+      area: job.site.area,
+      ...(job.site.measures && { measures: job.site.measures }),
+    },
     spreads: spreads.map(({ value }) => value),
     sprays: sprays.map(({ value }) => value),
     nutrients: nutrients.value,

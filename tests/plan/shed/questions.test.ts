@@ -12,7 +12,7 @@ type Asked = readonly [
 ];
 
 const jobAt = (name: string): unknown =>
-  JSON.parse(readFileSync(new URL(`jobs/${name}.json`, import.meta.url), "utf8"));
+  JSON.parse(readFileSync(new URL(`${name}.json`, import.meta.url), "utf8"));
 
 /** A sheet with its lines joined: where a line is broken is no matter of the answer. */
 const joined = (text: string): string => text.replace(/\s+/g, " ");
