@@ -34,3 +34,6 @@ export { type ExplainOptions, explain } from "./explain/explain.js";
 export type { NameOfMistake } from "./topics/mistakes.js";
 export type { QuizAnswer, QuizChoice, QuizMistake, QuizProblem, Worksheet } from "./topics/quiz-problem.js";
 export type { AnswerSubstance, Level, ProblemUnits } from "./topics/topic.js";
+
+// grade: what a learner's answer is worth, part by part, and what to tell them.
+export { grade, type PartVerdict, type QuizGrade } from "./grade/grade.js";

@@ -24,6 +24,8 @@ export const longerFunctions: Readonly<Record<string, number>> = {
   "src/teach/topics/spray-topics.ts speedProblem": 70,
   "src/teach/topics/spread-topics.ts calibrationProblem": 80,
   "src/teach/topics/spread-topics.ts passProblem": 72,
+  "src/teach/topics/stand-topics.ts mowingProblem": 64,
+  "src/teach/topics/stand-topics.ts seedProblem": 81,
   "src/teach/topics/tank-topics.ts coverageProblem": 67,
   "src/teach/topics/tank-topics.ts loadProblem": 67,
   "src/water/evapotranspiration/hourly.ts hourlyReferenceEvapotranspiration": 66,

@@ -162,6 +162,20 @@ const told = {
   "divided by the depth": "You divided by the depth. Volume = surface × depth.",
   "forgot the dose": "You took 1 mg/L. Multiply by the dose that is asked for.",
   "decimal point one place off": "The decimal point is one place off. Count the places again.",
+  "divided by 0.623": "You divided by 0.623. A depth on an area holds so many gallons: multiply.",
+  "multiplied by the rate": "You multiplied by the rate. Time = depth divided by depth per time.",
+  "driest against wettest":
+    "You compared the driest cans with the wettest. Compare them with the mean of all.",
+  "the part that stays": "You took the part that stays in the soil. Take the part that may be used up.",
+  "subtracted the losses": "You took the losses off one by one. Multiply the two percentages.",
+  "live seed for bulk seed":
+    "That is the live seed. The bag also holds what does not grow: divide by the live share.",
+  "share that stays": "That is the share that stays. The question asks for what comes off.",
+  "whole height again":
+    "You let the grass double. A third of the standing grass is half of the height of cut.",
+  "three times the cut": "You multiplied by 3. Two thirds stay: height = cut × 3 ÷ 2.",
+  "one plant a unit of area": "You took one plant for each unit of area. It depends on the spacing.",
+  "forgot the extra": "You left out the extra for losses.",
 } as const;
 
 /** The name of a mistake that people really make. */

@@ -70,4 +70,25 @@ export const solvers: Readonly<Record<string, Solver>> = {
     level === 1
       ? at(q, 0) * at(q, 1)
       : (at(q, 0) * at(q, 1) * at(q, 2) * 100) / (level === 3 ? at(q, q.length - 1) : 100),
+  "water/depth-and-time": ({ q, level }) =>
+    level === 1 ? at(q, 0) * at(q, 1) : ((at(q, 0) / at(q, 1)) * 100) / (q[2] ?? 100),
+  "water/uniformity": ({ q }) => {
+    const sorted = [...q].sort((a, b) => a - b);
+    const mean = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0) / list.length;
+    return (mean(sorted.slice(0, q.length / 4)) / mean(q)) * 100;
+  },
+  "water/reserve": ({ q, level }) => (at(q, 0) * at(q, 1)) / 100 / (level === 2 ? at(q, 2) : 1),
+  "stand/seed": ({ q, level }) => {
+    const live = (at(q, 0) * at(q, 1)) / 100;
+    if (level === 1) return live;
+    const seed = ((at(q, 2) * at(q, 3)) / live) * 100;
+    return level === 2 ? seed : up(seed / at(q, 4));
+  },
+  "stand/mowing": ({ q, level }) =>
+    level === 1
+      ? ((at(q, 0) - at(q, 1)) / at(q, 0)) * 100
+      : level === 2
+        ? at(q, 0) * 1.5
+        : at(q, 0) / 2 / at(q, 1),
+  "stand/plugs": ({ q }) => up((at(q, 0) / at(q, 1) ** 2) * (1 + (q[2] ?? 0) / 100)),
 };

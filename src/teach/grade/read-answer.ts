@@ -1,0 +1,213 @@
+import { type Dimension, isDimension, parseQuantity, quantityFrom, unitsOf } from "../../quantity/index.js";
+import type { QuizAnswer, QuizProblem } from "../topics/quiz-problem.js";
+import { type NumberInText, numberIn } from "./read-number.js";
+import { type SaidStuff, stuffIn } from "./stuff.js";
+
+/** What a learner wrote, as far as it could be read. */
+export interface ReadAnswer {
+  /** The letter of a choice, where that is all there is. */
+  readonly letter?: string;
+  readonly number?: NumberInText;
+  /** What a number means in the unit asked for; `undefined` where its unit does not fit. */
+  readonly inUnit?: (value: number) => number;
+  readonly unit: "as asked" | "another" | "wrong" | "not given" | "bare ounces";
+  readonly unitText: string;
+  readonly stuff?: SaidStuff;
+  readonly unread?: "no number" | "two numbers" | "decimal comma";
+}
+
+const fillers =
+  /\b(?:about|approximately|approx\.?|roughly|around|circa|ca\.|nearly|exactly|just|only|the answer is|my answer is|answer|it is|it's|it takes|that is|that's|i get|i got|i think|we need|you need|i need|they need|needs?|takes?|in total|total|altogether|equals|comes to|is|would be)\b[:.]?|[~≈=]/gi;
+
+const letterOnly = /^\(?([a-h])\)?[.:]?$/i;
+const letterFirst = /^(?:\(([A-Da-d])\)|([A-Da-d])[).:])\s/;
+
+/** Words of the trade for which the library asks back, since they have more than one meaning; a problem has only one. */
+const plainUnits = (text: string, { units, answer }: QuizProblem): string => {
+  let unit = text
+    .replace(/\b(?:short )?tons?\b/i, units === "US" ? "US ton" : "t")
+    .replace(/\b(?:tonnes?|metric tons?)\b/i, "t")
+    .replace(/^(?:gdd|dd|degree[- ]days?|growing degree[- ]days?)$/i, answer.unit)
+    .replace(/^°?([FC]) ?(?:degree[- ]days?|days?|d)$/i, "°$1 d")
+    .replace(/\ba (?=\d|thousand)/i, "per ")
+    .replace(/\b(?:per )?thousand (?=sq|ft)/i, (all) => (/^per/i.test(all) ? "per 1,000 " : "1,000 "))
+    .replace(/\b(?:to the|to an|an?|each|every) (?=acre|hectare|gallon|minute|hour|day|pound|bag)/i, "per ")
+    .replace(/\bsecs?\b\.?/i, "s")
+    .replace(/\bkph\b/i, "km/h")
+    .replace(/\b(?:miles an hour|miles per hour)\b/i, "mph");
+  if (answer.unit.endsWith("1000 ft2"))
+    unit = unit.replace(/\s*(?:\/|per )\s*(?:M|K|1,?000)$/, " per 1,000 sq ft");
+  return unit.trim();
+};
+
+/** The dimension of the unit asked for. */
+const dimensionOf = ({ unit }: QuizAnswer): string => quantityFrom({ value: 1, unit, of: "none" }).dimension;
+
+/** How a number of the unit that a text names is one of the unit asked for; `undefined` where it is none. */
+const crossing = (unit: string, answer: QuizAnswer): ((value: number) => number) | undefined => {
+  const dimension = dimensionOf(answer);
+  if (!isDimension(dimension)) return undefined;
+  try {
+    const one = parseQuantity(`1 ${unit}`, { dimension: dimension as Dimension });
+    return (value) => quantityFrom({ value, unit: one.unit, of: "none" }).in(answer.unit as never);
+  } catch {
+    return undefined;
+  }
+};
+
+const synonyms: Readonly<Record<string, readonly string[]>> = {
+  bags: ["sack", "sacks", "package", "packages"],
+  passes: ["trip", "trips", "run", "runs", "rounds"],
+  days: ["d"],
+  plugs: ["plants", "plant"],
+};
+
+type ReadUnit = Pick<ReadAnswer, "unit" | "inUnit" | "unitText">;
+
+const countUnit = (text: string, noun: readonly string[]): ReadUnit => {
+  const known = [...noun, ...(synonyms[noun[1] ?? ""] ?? []), "whole"];
+  const words = text
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => word !== "" && word !== "full");
+  const fits = words.every((word) => known.includes(word));
+  return {
+    unit: words.length === 0 ? "not given" : fits ? "as asked" : "wrong",
+    inUnit: (value) => value,
+    unitText: text.trim(),
+  };
+};
+
+const moneyUnit = (text: string, currency: string, answer: QuizAnswer): ReadUnit => {
+  const [, asked] = answer.unit.split("/");
+  const cents = /\b(?:cents?|ct|¢)/i.test(text) ? 0.01 : 1;
+  const below = /(?:\/|\bper |\ba |\bfor (?:a |each )?)\s*([a-z ]+)$/i.exec(text)?.[1];
+  const mine = currency === "" && !/dollars?|usd|euros?|eur|cents?|ct|¢/i.test(text);
+  const euros = /€|euros?|eur/i.test(`${currency}${text}`);
+  if (!mine && cents === 1 && euros !== answer.unit.includes("EUR")) return { unit: "wrong", unitText: text };
+  if (below === undefined || asked === undefined) {
+    return { unit: mine ? "not given" : "as asked", inUnit: (value) => value * cents, unitText: text };
+  }
+  const across = crossing(below, { ...answer, unit: asked });
+  if (across === undefined) return { unit: "wrong", unitText: text };
+  const factor = across(1);
+  return {
+    unit: factor === 1 ? "as asked" : "another",
+    inUnit: (value) => (value * cents) / factor,
+    unitText: text,
+  };
+};
+
+const plainUnit = (text: string, problem: QuizProblem): ReadUnit => {
+  const { answer } = problem;
+  const unit = plainUnits(text.replace(/[.,;!?]+$/, "").trim(), problem);
+  if (unit === "") return { unit: "not given", inUnit: (value) => value, unitText: "" };
+  const dimension = dimensionOf(answer);
+  if (/^(?:oz|ounces?)\b/i.test(unit) && dimension.startsWith("volume")) {
+    const across = crossing(unit.replace(/^(?:oz|ounces?)/i, "fl oz"), answer);
+    return {
+      unit: across === undefined ? "wrong" : "bare ounces",
+      ...(across && { inUnit: across }),
+      unitText: unit,
+    };
+  }
+  const across = crossing(unit, answer);
+  if (across === undefined) return { unit: "wrong", unitText: unit.trim() };
+  return { unit: Math.abs(across(1) - 1) < 1e-12 ? "as asked" : "another", inUnit: across, unitText: unit };
+};
+
+/** What stands behind a number: `lb of N per 1,000 sq ft`. */
+const unitBehind = (
+  text: string,
+  currency: string,
+  problem: QuizProblem,
+): ReadUnit & { readonly stuff?: SaidStuff } => {
+  const { stuff, rest } = stuffIn(text);
+  const { answer } = problem;
+  const read =
+    answer.noun !== undefined
+      ? countUnit(rest, answer.noun)
+      : answer.unit.startsWith("money:")
+        ? moneyUnit(rest.replace(/ of$/, ""), currency, answer)
+        : plainUnit(rest, problem);
+  return stuff === undefined ? read : { ...read, stuff };
+};
+
+/** Whether a second number belongs to the unit: the 1,000 of sq ft. */
+const ofUnit = (before: string, digits: string): boolean =>
+  /(?:\/|per|an?|each)\s*$/i.test(before) && /^1?[,.]?0?00+$/.test(digits.replace(/^1/, ""));
+
+/** Takes an answer apart. */
+export const readAnswer = (input: string, problem: QuizProblem): ReadAnswer => {
+  const text = input.trim();
+  const letter =
+    letterOnly.exec(text)?.[1] ??
+    letterFirst
+      .exec(`${text} `)
+      ?.slice(1)
+      .find((each) => each !== undefined);
+  const none = { unit: "not given", unitText: "" } as const;
+  if (letter !== undefined) return { ...none, letter: letter.toUpperCase() };
+  const plain = text.replace(fillers, " ").replace(/\s+/g, " ").trim();
+  const decimalComma = problem.units === "metric";
+  const number = numberIn(plain, 0, decimalComma);
+  if (number === undefined) return { ...none, unread: "no number" };
+  if (/^[-−]\s*$/.test(plain.slice(0, number.start))) {
+    return {
+      ...none,
+      number: { ...number, values: number.values.map((value) => -value) },
+      unit: "not given",
+    };
+  }
+  if (number.values.length === 0) return { ...none, unread: "decimal comma" };
+  const behind = plain.slice(number.end);
+  const second = numberIn(
+    behind.replace(/\b[a-z]+\d\w*|\d{1,2}-\d{1,2}-\d{1,2}|[²³]|(?:ft|m|yd|in)\d/gi, (all) =>
+      " ".repeat(all.length),
+    ),
+    0,
+    decimalComma,
+  );
+  const digits = second === undefined ? "" : behind.slice(second.start, second.end);
+  const currency =
+    /[$€]\s*$/.exec(plain.slice(0, number.start))?.[0].trim() ?? /^\s*[$€]/.exec(behind)?.[0].trim() ?? "";
+  const tail = behind.replace(/^\s*[$€]/, "");
+  if (second === undefined || ofUnit(behind.slice(0, second.start), digits)) {
+    return { number, ...unitBehind(tail, currency, problem) };
+  }
+  return compound(plain, number, second, problem) ?? { ...none, unread: "two numbers" };
+};
+
+/** An amount in two units: `3 lb 8 oz`, `1 gal and 12 fl oz`. */
+const compound = (
+  plain: string,
+  first: NumberInText,
+  second: NumberInText,
+  problem: QuizProblem,
+): ReadAnswer | undefined => {
+  const large = plain
+    .slice(first.end, first.end + second.start)
+    .replace(/\band\b|,/gi, " ")
+    .trim();
+  const { stuff, rest } = stuffIn(plain.slice(first.end + second.end));
+  if (large === "" || /-|–|\bto\b|\bor\b/.test(large) || problem.answer.noun !== undefined) return undefined;
+  const big = plainUnit(large, problem);
+  const small = plainUnit(rest, problem);
+  const bigIn = big.inUnit;
+  const smallIn = small.inUnit;
+  if (bigIn === undefined || smallIn === undefined || large === rest || rest === "") return undefined;
+  const value = bigIn(first.values[0] ?? 0) + smallIn(second.values[0] ?? 0);
+  const read = {
+    number: { ...first, values: [value], halfPlace: smallIn(second.halfPlace) },
+    inUnit: (each: number) => each,
+    unit: small.unit === "bare ounces" ? small.unit : ("another" as const),
+    unitText: `${large} ${rest}`,
+  };
+  return stuff === undefined ? read : { ...read, stuff };
+};
+
+/** Units in which a bare number would be the answer: what a learner left out, or worked in. */
+export const otherUnitsOf = (answer: QuizAnswer): readonly string[] => {
+  const dimension = answer.noun === undefined && !answer.unit.startsWith("money:") ? dimensionOf(answer) : "";
+  return isDimension(dimension) ? unitsOf(dimension as Dimension).map(({ unit }) => unit) : [];
+};

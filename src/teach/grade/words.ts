@@ -1,0 +1,73 @@
+import { unitWords } from "../topics/figures.js";
+import { mistakes } from "../topics/mistakes.js";
+import type { QuizProblem } from "../topics/quiz-problem.js";
+import type { ReadAnswer } from "./read-answer.js";
+
+interface Parts {
+  readonly verdict: "right" | "close" | "wrong" | "unread";
+  readonly number: string;
+  readonly unit: string;
+  readonly of: string;
+  readonly mistake?: keyof typeof mistakes;
+  /** The unit in which the number would be right. */
+  readonly meant?: string;
+}
+
+const stuffWords: Readonly<Record<string, string>> = {
+  N: "nitrogen",
+  P2O5: "phosphate (P2O5)",
+  P: "phosphorus (P)",
+  K2O: "potash (K2O)",
+  K: "potassium (K)",
+  ai: "active ingredient",
+};
+
+const askedUnit = ({ answer }: QuizProblem): string =>
+  answer.noun?.[1] ?? (answer.unit === "%" ? "percent" : unitWords(answer.unit));
+
+const unreadWords: Readonly<Record<NonNullable<ReadAnswer["unread"]>, string>> = {
+  "no number": "There is no number in your answer. Write a number and its unit, or the letter of a choice.",
+  "two numbers": "There is more than one number in your answer. Write the one that you mean, with its unit.",
+  "decimal comma": "Write a decimal point, not a comma: 3.5, not 3,5.",
+};
+
+const unitWord = (parts: Parts, { unit, unitText }: ReadAnswer, problem: QuizProblem): string => {
+  if (unit === "bare ounces") {
+    return "Write fl oz for a volume. Ounces alone are weight: 16 to the pound, where a gallon has 128 fluid ounces.";
+  }
+  if (parts.meant !== undefined) {
+    return `Your number is right in ${unitWords(parts.meant)}. The question asks for ${askedUnit(problem)}: convert it, or write your unit.`;
+  }
+  return `The unit does not fit: you wrote "${unitText}", and the question asks for ${askedUnit(problem)}.`;
+};
+
+const ofWord = ({ stuff = "none" }: ReadAnswer, { answer }: QuizProblem): string =>
+  `You wrote ${stuffWords[stuff] ?? stuff}. The question asks for ${stuffWords[answer.of] ?? answer.of}.`;
+
+const rightWords = ({ unit }: Parts, problem: QuizProblem): string =>
+  unit === "not given" && problem.answer.noun === undefined
+    ? `Right. Write the unit, too, so that nobody has to guess: ${askedUnit(problem)}.`
+    : "Right.";
+
+/** What to tell a learner. */
+export const saidOf = (parts: Parts, read: ReadAnswer, problem: QuizProblem): string => {
+  if (read.unread !== undefined) return unreadWords[read.unread];
+  if (parts.verdict === "unread") return `There is no choice ${read.letter}. The choices are A to D.`;
+  if (parts.verdict === "right") return rightWords(parts, problem);
+  const wrongUnit = parts.unit === "wrong" ? unitWord(parts, read, problem) : undefined;
+  const wrongStuff = parts.of === "wrong" ? ofWord(read, problem) : undefined;
+  const more = [wrongUnit, wrongStuff].filter((each) => each !== undefined);
+  if (parts.number === "right") {
+    return ["The number is right.", ...more].filter((_, i) => i > 0 || parts.meant === undefined).join(" ");
+  }
+  const mistake = problem.mistakes.find((each) => each.mistake === parts.mistake)?.says;
+  if (parts.verdict === "close") {
+    return ["Very close. Keep all digits on the way, and round once, at the end.", ...more].join(" ");
+  }
+  const known = mistake ?? (parts.mistake === undefined ? undefined : mistakes[parts.mistake]);
+  const number =
+    known === undefined
+      ? "Not yet. Write down what is given, with units, and see what the question asks for."
+      : `Not yet. ${known}`;
+  return [number, ...more].join(" ");
+};

@@ -1,0 +1,126 @@
+import {
+  allOf,
+  expectFields,
+  expectList,
+  expectNumber,
+  expectRecord,
+  expectText,
+  fail,
+} from "../../quantity/index.js";
+import type { QuizAnswer, QuizProblem, Worksheet } from "./quiz-problem.js";
+
+const problemFields = [
+  "type",
+  "version",
+  "topic",
+  "title",
+  "level",
+  "seed",
+  "units",
+  "text",
+  "answer",
+  "steps",
+  "choices",
+  "letter",
+  "mistakes",
+] as const;
+
+const longest = 4000;
+
+const textAt = (input: unknown, path: string): string => {
+  const text = expectText(input, path, "a text");
+  return text.length <= longest
+    ? text
+    : fail("range", path, `${text.length} characters`, `at most ${longest}`);
+};
+
+const answerAt = (input: unknown, path: string): void => {
+  const fields = expectFields(
+    input,
+    ["value", "unit", "of", "decimals", "tolerance", "text", "noun"],
+    path,
+    "the answer of a problem",
+  ) as Partial<Record<keyof QuizAnswer, unknown>>;
+  allOf({
+    value: () => expectNumber(fields.value, `${path}.value`),
+    unit: () => textAt(fields.unit, `${path}.unit`),
+    of: () => textAt(fields.of, `${path}.of`),
+    decimals: () => expectNumber(fields.decimals, `${path}.decimals`, { min: 0, max: 6 }),
+    tolerance: () => expectNumber(fields.tolerance, `${path}.tolerance`, { min: 0 }),
+    text: () => textAt(fields.text, `${path}.text`),
+    noun: () =>
+      fields.noun === undefined
+        ? undefined
+        : expectList(fields.noun, `${path}.noun`, "word").map((each, i) =>
+            textAt(each, `${path}.noun[${i}]`),
+          ),
+  });
+};
+
+const choiceAt = (input: unknown, path: string): void => {
+  const { letter, text } = expectFields(input, ["letter", "text", "mistake"], path, "a choice");
+  allOf({ letter: () => textAt(letter, `${path}.letter`), text: () => textAt(text, `${path}.text`) });
+};
+
+const mistakeAt = (input: unknown, path: string): void => {
+  const { mistake, value, text, says } = expectFields(
+    input,
+    ["mistake", "value", "text", "says"],
+    path,
+    "a mistake",
+  );
+  allOf({
+    mistake: () => textAt(mistake, `${path}.mistake`),
+    value: () => expectNumber(value, `${path}.value`),
+    text: () => textAt(text, `${path}.text`),
+    says: () => textAt(says, `${path}.says`),
+  });
+};
+
+const eachAt = (
+  input: unknown,
+  path: string,
+  most: number,
+  read: (item: unknown, path: string) => unknown,
+): void => {
+  const list = Array.isArray(input) && input.length === 0 ? [] : expectList(input, path, "item");
+  if (list.length > most) fail("range", path, `${list.length} items`, `at most ${most}`);
+  list.forEach((item, i) => void read(item, `${path}[${i}]`));
+};
+
+/** A problem that `problem` made, which may have been through JSON. */
+export const quizAt = (input: unknown, path: string): QuizProblem => {
+  expectRecord(input, path, "a problem, as problem of ratewright/teach/problems makes it");
+  const fields = expectFields(input, problemFields, path) as Partial<Record<keyof QuizProblem, unknown>>;
+  allOf({
+    type: () =>
+      fields.type === "quiz-problem" || fail("type", `${path}.type`, fields.type, 'type "quiz-problem"'),
+    title: () => textAt(fields.title, `${path}.title`),
+    text: () => textAt(fields.text, `${path}.text`),
+    topic: () => textAt(fields.topic, `${path}.topic`),
+    level: () => expectNumber(fields.level, `${path}.level`, { min: 1, max: 3 }),
+    seed: () => expectNumber(fields.seed, `${path}.seed`, { min: 0 }),
+    units: () => textAt(fields.units, `${path}.units`),
+    letter: () => textAt(fields.letter, `${path}.letter`),
+    answer: () => answerAt(fields.answer, `${path}.answer`),
+    steps: () => eachAt(fields.steps, `${path}.steps`, 30, textAt),
+    choices: () => eachAt(fields.choices, `${path}.choices`, 8, choiceAt),
+    mistakes: () => eachAt(fields.mistakes, `${path}.mistakes`, 20, mistakeAt),
+  });
+  // Every field was read above; what it holds is what the type says.
+  return input as QuizProblem;
+};
+
+/** A worksheet that `worksheet` made, which may have been through JSON. */
+export const worksheetAt = (input: unknown, path: string): Worksheet => {
+  expectRecord(input, path, "a worksheet, as worksheet of ratewright/teach/problems makes it");
+  const fields = expectFields(input, ["type", "version", "seed", "units", "problems"], path);
+  allOf({
+    type: () => fields.type === "worksheet" || fail("type", `${path}.type`, fields.type, 'type "worksheet"'),
+    seed: () => expectNumber(fields.seed, `${path}.seed`, { min: 0 }),
+    units: () => textAt(fields.units, `${path}.units`),
+    problems: () => eachAt(fields.problems, `${path}.problems`, 200, quizAt),
+  });
+  // Every field was read above; what it holds is what the type says.
+  return input as Worksheet;
+};

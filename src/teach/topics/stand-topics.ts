@@ -1,0 +1,215 @@
+import { quantity } from "../../quantity/index.js";
+import {
+  growthBetweenMowings,
+  leafRemoved,
+  mowAtHeight,
+  mowingInterval,
+  plantsFor,
+  pureLiveSeed,
+  seedOrder,
+} from "../../stand/index.js";
+import { amount, num, slip, step } from "./figures.js";
+import { areaOf, place } from "./park.js";
+import type { Posed, PoseInput, Topic } from "./topic.js";
+
+const seedProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const purity = draw.int(80, 98);
+  const germination = draw.int(70, 92);
+  const rate = us ? draw.step(2, 8, 0.5) : draw.step(100, 350, 10);
+  const area = areaOf(draw, us);
+  const lot = { purity: quantity(purity, "%"), germination: quantity(germination, "%") };
+  const live = pureLiveSeed(lot).in("% w/w");
+  const tag = `The seed lot for ${place(draw)} has ${purity} % purity and ${germination} % germination.`;
+  const liveStep = step("Pure live seed", `${purity} × ${germination} ÷ 100`, live, "%");
+  if (level === 1) {
+    return {
+      text: tag,
+      ask: { question: "What percent of the lot is pure live seed?", unit: "%", of: "none", decimals: 1 },
+      answer: live,
+      steps: [liveStep],
+      mistakes: [
+        slip("purity only", purity),
+        slip("germination only", germination),
+        slip("average of purity and germination", (purity + germination) / 2),
+        slip("subtracted the losses", purity + germination - 100),
+      ],
+    };
+  }
+  const mass = us ? "lb" : "kg";
+  const bag = us ? draw.pick([25, 50]) : draw.pick([10, 20]);
+  const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
+  const order = seedOrder({
+    area: quantity(area, us ? "ft2" : "m2"),
+    rate: quantity(rate, rateUnit, "pure live seed"),
+    lot,
+    bag: quantity(bag, mass),
+  });
+  const seed = order.seed.in(mass);
+  const units = area / (us ? 1000 : 10_000);
+  const sum = `${num(rate)} × ${num(area)} ÷ ${us ? "1,000" : "10,000"} × 100 × 100 ÷ (${purity} × ${germination})`;
+  const text = `${tag} The rate is ${amount(rate, rateUnit)} of pure live seed, and the area has ${amount(area, us ? "ft2" : "m2")}.`;
+  const masses = {
+    live: rate * units,
+    less: (rate * units * live) / 100,
+    pure: (rate * units * 100) / purity,
+    germinating: (rate * units * 100) / germination,
+  };
+  if (level === 2) {
+    return {
+      text,
+      ask: { question: "How much seed of this lot does it take?", unit: mass, of: "seed", decimals: 1 },
+      answer: seed,
+      steps: [liveStep, step("Seed", sum, seed, mass)],
+      mistakes: [
+        slip("live seed for bulk seed", masses.live),
+        slip("multiplied by the live share", masses.less),
+        slip("purity only", masses.pure),
+        slip("germination only", masses.germinating),
+        slip("one unit of area only", (rate * 100) / live),
+      ],
+    };
+  }
+  return {
+    text: `${text} A bag holds ${amount(bag, mass)}.`,
+    ask: {
+      question: "How many bags must be bought?",
+      unit: "count",
+      of: "none",
+      decimals: 0,
+      noun: ["bag", "bags"],
+    },
+    answer: order.bags ?? Number.NaN,
+    steps: [
+      liveStep,
+      step("Seed", sum, seed, mass),
+      step("Bags before rounding up", `${sum} ÷ ${bag}`, seed / bag, "count"),
+    ],
+    mistakes: [
+      slip("rounded packages down", Math.floor(seed / bag)),
+      slip("live seed for bulk seed", Math.ceil(masses.live / bag)),
+      slip("multiplied by the live share", Math.ceil(masses.less / bag)),
+      slip("one package too many", Math.ceil(seed / bag) + 1),
+      slip("counted without the package size", Math.ceil(seed)),
+    ],
+  };
+};
+
+const mowingProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const unit = us ? "in" : "mm";
+  const cut = us ? draw.step(1, 3.5, 0.25) : draw.step(24, 90, 6);
+  const standing = us ? cut + draw.step(0.25, 1.5, 0.25) : cut + draw.int(6, 40);
+  const spot = place(draw);
+  if (level === 1) {
+    const share = leafRemoved({ standing: quantity(standing, unit), cut: quantity(cut, unit) }).in("%");
+    return {
+      text: `The grass on ${spot} stands ${amount(standing, unit)} high and is cut to ${amount(cut, unit)}.`,
+      ask: { question: "What percent of the height comes off?", unit: "%", of: "none", decimals: 0 },
+      answer: share,
+      steps: [step("Share", `100 × (${num(standing)} - ${num(cut)}) ÷ ${num(standing)}`, share, "%")],
+      mistakes: [
+        slip("share of the cut height", ((standing - cut) * 100) / cut),
+        slip("share that stays", (cut * 100) / standing),
+        slip("fraction upside down", (standing * 100) / cut),
+      ],
+    };
+  }
+  const high = mowAtHeight({ cut: quantity(cut, unit) }).in(unit);
+  const room = growthBetweenMowings({ cut: quantity(cut, unit) }).in(unit);
+  const rate = us ? draw.step(0.1, 0.4, 0.05) : draw.step(2, 10, 1);
+  const days = room / rate;
+  const told = `${spot.replace("the", "The")} is kept at ${amount(cut, unit)}, and no mowing takes off more than a third of the standing grass.`;
+  if (level === 2) {
+    return {
+      text: told,
+      ask: {
+        question: "At which height of the grass is the next mowing due?",
+        unit,
+        of: "none",
+        decimals: us ? 2 : 0,
+      },
+      answer: high,
+      steps: [step("Height", `${num(cut)} × 3 ÷ 2`, high, unit)],
+      mistakes: [
+        slip("a third on top", (cut * 4) / 3),
+        slip("two thirds of the cut", (cut * 2) / 3),
+        slip("whole height again", cut * 2),
+        slip("three times the cut", cut * 3),
+      ],
+    };
+  }
+  const interval = mowingInterval({
+    cut: quantity(cut, unit),
+    growth: quantity(rate, us ? "in/d" : "mm/d"),
+  }).in("d");
+  return {
+    text: `${told} It grows ${amount(rate, us ? "in/d" : "mm/d")}.`,
+    ask: { question: "After how many days is the next mowing due?", unit: "d", of: "none", decimals: 1 },
+    answer: interval,
+    steps: [
+      step("Growth until then", `${num(cut)} ÷ 2`, room, unit),
+      step("Days", `${num(cut)} ÷ 2 ÷ ${num(rate)}`, interval, "d"),
+    ],
+    mistakes: [
+      slip("a third on top", cut / 3 / rate),
+      slip("forgot the growth before", high / rate),
+      slip("multiplied by the rate", room * rate),
+      slip("whole height again", cut / rate),
+      slip("decimal point one place off", days * 10),
+    ],
+  };
+};
+
+const plugProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const spacing = us ? draw.pick([6, 8, 9, 10, 12, 15]) : draw.pick([15, 20, 25, 30, 40]);
+  const area = us ? draw.step(200, 3000, 100) : draw.step(20, 300, 10);
+  const extra = draw.pick([5, 10, 15]);
+  const more = level === 2;
+  const order = plantsFor({
+    area: quantity(area, us ? "ft2" : "m2"),
+    pattern: "square",
+    spacing: quantity(spacing, us ? "in" : "cm"),
+    ...(more && { extra: quantity(extra, "%") }),
+  });
+  const side = us ? 144 : 10_000;
+  const scale = more ? 1 + extra / 100 : 1;
+  const exact = ((area * side) / spacing ** 2) * scale;
+  return {
+    text:
+      `A bare part of the meadow, ${amount(area, us ? "ft2" : "m2")}, is planted with plugs in a square grid, ${amount(spacing, us ? "in" : "cm")} apart.` +
+      (more ? ` The crew orders ${extra} % more, for losses.` : ""),
+    ask: {
+      question: "How many plugs must be ordered?",
+      unit: "count",
+      of: "none",
+      decimals: 0,
+      noun: ["plug", "plugs"],
+    },
+    answer: order.plants,
+    steps: [
+      step(
+        "Plugs before rounding up",
+        `${num(area)} × ${num(side)} ÷ (${spacing} × ${spacing})${more ? ` × ${100 + extra} ÷ 100` : ""}`,
+        exact,
+        "count",
+      ),
+    ],
+    mistakes: [
+      slip("spacing not squared", Math.ceil((area * (us ? 12 : 100) * scale) / spacing)),
+      slip(us ? "feet for inches" : "meters for centimeters", Math.ceil(exact / (us ? 12 : 100))),
+      slip("one plant a unit of area", Math.ceil(area * scale)),
+      ...(more
+        ? [
+            slip("forgot the extra", Math.ceil(exact / scale)),
+            slip("percent taken off", Math.ceil((exact / scale) * (1 - extra / 100))),
+          ]
+        : []),
+    ],
+  };
+};
+
+/** What it takes to establish turf and to keep it. */
+export const standTopics: readonly Topic[] = [
+  { id: "stand/seed", title: "Pure live seed", levels: [1, 2, 3], pose: seedProblem },
+  { id: "stand/mowing", title: "The one-third rule", levels: [1, 2, 3], pose: mowingProblem },
+  { id: "stand/plugs", title: "Plugs for an area", levels: [1, 2], pose: plugProblem },
+];

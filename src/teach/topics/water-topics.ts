@@ -1,0 +1,194 @@
+import { quantity } from "../../quantity/index.js";
+import {
+  distributionUniformity,
+  grossDepth,
+  irrigationInterval,
+  readilyAvailableWater,
+  runTime,
+  waterVolume,
+} from "../../water/index.js";
+import { amount, listed, num, slip, step } from "./figures.js";
+import { areaOf, place } from "./park.js";
+import type { Posed, PoseInput, Topic } from "./topic.js";
+
+const depthUnit = (us: boolean): "in" | "mm" => (us ? "in" : "mm");
+
+const volumeOfDepth = ({ draw, us }: PoseInput): Posed => {
+  const depth = us ? draw.step(0.25, 1, 0.25) : draw.step(5, 25, 1);
+  const area = areaOf(draw, us);
+  const unit = us ? "gal" : "L";
+  const volume = waterVolume({
+    depth: quantity(depth, depthUnit(us)),
+    area: quantity(area, us ? "ft2" : "m2"),
+  });
+  const found = volume.in(unit);
+  const spot = place(draw);
+  return {
+    text: us
+      ? `${amount(depth, "in")} of water is to fall on ${spot}, which has ${amount(area, "ft2")}. An inch of water on 1 sq ft is 0.6234 gal.`
+      : `${amount(depth, "mm")} of water are to fall on ${spot}, which has ${amount(area, "m2")}.`,
+    ask: { question: "How much water is that?", unit, of: "water", decimals: 0, slack: us ? 8e-4 : 0 },
+    answer: found,
+    steps: [
+      step(
+        "Water",
+        us ? `${num(depth)} × ${num(area)} × 144 ÷ 231` : `${num(depth)} × ${num(area)}`,
+        found,
+        unit,
+      ),
+    ],
+    mistakes: us
+      ? [
+          slip("forgot 0.623", depth * area),
+          slip("divided by 0.623", (depth * area) / 0.6234),
+          slip("feet for inches", found * 12),
+          slip("forgot the depth", area * 0.6234),
+        ]
+      : [
+          slip("depth in the wrong unit", found / 10),
+          slip("meters for centimeters", found / 1000),
+          slip("forgot the depth", area),
+          slip("divided by the depth", area / depth),
+        ],
+  };
+};
+
+const runTimeOfZone = ({ draw, us, level }: PoseInput): Posed => {
+  const net = us ? draw.step(0.2, 0.75, 0.05) : draw.step(5, 18, 1);
+  const rate = us ? draw.step(0.4, 1.6, 0.1) : draw.step(10, 40, 2);
+  const efficiency = draw.pick([65, 70, 75, 80, 85]);
+  const rateUnit = us ? "in/h" : "mm/h";
+  const unit = depthUnit(us);
+  const whole = level === 3;
+  const depth = quantity(net, unit);
+  const gross = whole ? grossDepth({ net: depth, efficiency: quantity(efficiency, "%") }) : depth;
+  const time = runTime({ depth: gross, rate: quantity(rate, rateUnit) }).in("min");
+  const plain = (net / rate) * 60;
+  const sum = whole
+    ? `${num(net)} × 100 ÷ ${efficiency} ÷ ${num(rate)} × 60`
+    : `${num(net)} ÷ ${num(rate)} × 60`;
+  return {
+    text:
+      `The turf of ${place(draw)} needs ${amount(net, unit)} of water. The sprinklers put down ${amount(rate, rateUnit)}` +
+      (whole ? `, of which ${efficiency} % reaches the roots.` : "."),
+    ask: { question: "How long does the zone run?", unit: "min", of: "none", decimals: 0 },
+    answer: time,
+    steps: [
+      ...(whole
+        ? [step("Depth to put down", `${num(net)} × 100 ÷ ${efficiency}`, gross.in(unit), unit)]
+        : []),
+      step("Run time", sum, time, "min"),
+    ],
+    mistakes: [
+      ...(whole
+        ? [slip("forgot efficiency", plain), slip("multiplied by efficiency", (plain * efficiency) / 100)]
+        : [slip("decimal point one place off", plain * 10)]),
+      slip("fraction upside down", (rate / net) * 60),
+      slip("minutes for hours", (net / rate) * 100),
+      slip("forgot the depth", 60 / rate),
+      slip("multiplied by the rate", net * rate * 60),
+    ],
+  };
+};
+
+const waterProblem = (input: PoseInput): Posed =>
+  input.level === 1 ? volumeOfDepth(input) : runTimeOfZone(input);
+
+const uniformityProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const count = level === 2 ? 8 : 12;
+  const unit = us ? "mL" : "mm";
+  const cans = Array.from({ length: count }, () => (us ? draw.int(18, 48) : draw.int(6, 16)));
+  const catches = cans.map((each) => (us ? quantity(each, "mL", "water") : quantity(each, "mm")));
+  const share = distributionUniformity({ catches: catches as never }).in("%");
+  const sorted = [...cans].sort((a, b) => a - b);
+  const lowest = sorted.slice(0, count / 4);
+  const total = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0);
+  const mean = total(cans) / count;
+  const low = total(lowest) / lowest.length;
+  const half = total(sorted.slice(0, count / 2)) / (count / 2);
+  return {
+    text: `${count} equal cans on ${place(draw)} caught ${listed(cans.map((each) => amount(each, unit)))} of water.`,
+    ask: {
+      question: "What is the distribution uniformity of the lower quarter?",
+      unit: "%",
+      of: "none",
+      decimals: 0,
+    },
+    answer: share,
+    steps: [
+      step("Mean of all cans", `(${cans.join(" + ")}) ÷ ${count}`, mean, unit),
+      step("Mean of the driest quarter", `(${lowest.join(" + ")}) ÷ ${lowest.length}`, low, unit),
+      step(
+        "Distribution uniformity",
+        `100 × ((${lowest.join(" + ")}) ÷ ${lowest.length}) ÷ ((${cans.join(" + ")}) ÷ ${count})`,
+        share,
+        "%",
+      ),
+    ],
+    mistakes: [
+      slip("driest can only", ((sorted[0] ?? 0) * 100) / mean),
+      slip("all cans for the lowest quarter", (half * 100) / mean),
+      slip("fraction upside down", (mean * 100) / low),
+      slip("driest against wettest", (low * 100) / (sorted[count - 1] ?? 1)),
+    ],
+  };
+};
+
+const reserveProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const holds = us ? draw.step(0.6, 2.4, 0.2) : draw.step(15, 60, 5);
+  const share = draw.pick([40, 50, 60]);
+  const use = us ? draw.step(0.1, 0.3, 0.02) : draw.step(2, 8, 0.5);
+  const unit = depthUnit(us);
+  const usable = readilyAvailableWater({ available: quantity(holds, unit), depletion: quantity(share, "%") });
+  const spot = place(draw);
+  const root = `The root zone of ${spot} holds ${amount(holds, unit)} of available water, of which ${share} % may be used up before the next watering.`;
+  if (level === 1) {
+    const depth = usable.in(unit);
+    return {
+      text: root,
+      ask: { question: "How much water may be used up?", unit, of: "none", decimals: us ? 2 : 1 },
+      answer: depth,
+      steps: [step("Water that may be used", `${num(holds)} × ${share} ÷ 100`, depth, unit)],
+      mistakes: [
+        slip("all water for the part used", holds),
+        slip("divided by the percentage", (holds * 100) / share),
+        slip("decimal point one place off", depth / 10),
+        slip("percentage as a whole number", depth * 10),
+      ],
+    };
+  }
+  const days = irrigationInterval({ water: usable, use: quantity(use, us ? "in/d" : "mm/d") }).in("d");
+  return {
+    text: `${root} The turf uses ${amount(use, us ? "in/d" : "mm/d")}.`,
+    ask: {
+      question: "After how many days is it used up, if it does not rain?",
+      unit: "d",
+      of: "none",
+      decimals: 1,
+    },
+    answer: days,
+    steps: [
+      step("Water that may be used", `${num(holds)} × ${share} ÷ 100`, usable.in(unit), unit),
+      step("Days", `${num(holds)} × ${share} ÷ 100 ÷ ${num(use)}`, days, "d"),
+    ],
+    mistakes: [
+      slip("all water for the part used", holds / use),
+      slip("divided by the percentage", (holds * 100) / share / use),
+      slip("multiplied by the rate", usable.in(unit) * use),
+      slip("the part that stays", (holds * (100 - share)) / 100 / use),
+      slip("decimal point one place off", days * 10),
+    ],
+  };
+};
+
+/** What water the turf gets, and how long it lasts. */
+export const waterTopics: readonly Topic[] = [
+  {
+    id: "water/depth-and-time",
+    title: "Water for a depth, and run time",
+    levels: [1, 2, 3],
+    pose: waterProblem,
+  },
+  { id: "water/uniformity", title: "Catch cans and uniformity", levels: [2, 3], pose: uniformityProblem },
+  { id: "water/reserve", title: "Water in the root zone", levels: [1, 2], pose: reserveProblem },
+];
