@@ -24,3 +24,12 @@ export {
 // csv: a ledger as a table that other programs open, and back.
 export { ledgerCsv } from "./csv/ledger-csv.js";
 export { type LedgerReading, ledgerFromCsv, type UnreadLine } from "./csv/ledger-from-csv.js";
+
+// rotation: how a season rotates modes of action, by group.
+export type { PlannedActives } from "./rotation/applied-actives.js";
+export { type ResistanceCodeList, resistanceCodeLists } from "./rotation/resistance-codes.js";
+export {
+  type GroupUse,
+  type ResistanceRotation,
+  resistanceRotation,
+} from "./rotation/resistance-rotation.js";

@@ -8,7 +8,7 @@ import {
   standingEntries,
   usRestrictedUseRecord,
 } from "../../../src/ledger/index.js";
-import { problems } from "../helpers.js";
+import { complaints } from "../../errors.js";
 
 test("a ledger keeps copies of its own", () => {
   const entry = { id: "a", date: "2026-04-20" as const, area: { value: 10, unit: "ft2" }, parts: ["north"] };
@@ -36,21 +36,23 @@ describe("a ledger of a store is read, not believed", () => {
     ["standingEntries", (book: never) => standingEntries(book)],
     ["ledgerWith", (book: never) => ledgerWith(book, { id: "b", date: "2026-04-20" })],
   ])("%s", (_, call) => {
-    expect(problems(() => call(stored(null)))).toEqual(["type ledger.entries[0]"]);
-    expect(problems(() => call(stored({ id: "a", date: "2026-04-20", note: Number.NaN })))).toEqual([
+    expect(complaints(() => call(stored(null)))).toEqual(["type ledger.entries[0]"]);
+    expect(complaints(() => call(stored({ id: "a", date: "2026-04-20", note: Number.NaN })))).toEqual([
       "type ledger.entries[0].note",
     ]);
   });
 
   test("ledgerTotals: parts that are no list", () => {
     const book = stored({ id: "a", date: "2026-04-20", parts: 3 });
-    expect(problems(() => ledgerTotals({ ...year, ledger: book }))).toEqual(["type ledger.entries[0].parts"]);
+    expect(complaints(() => ledgerTotals({ ...year, ledger: book }))).toEqual([
+      "type ledger.entries[0].parts",
+    ]);
   });
 
   test("missingForRecord: the entry, and the source of the scheme", () => {
     const scheme = { ...usRestrictedUseRecord, source: { title: "x", publisher: "y", year: Number.NaN } };
     const entry = { id: "a", date: "2026-04-20", reEntryHours: Number.NaN } as const;
-    expect(problems(() => missingForRecord(entry, scheme))).toEqual([
+    expect(complaints(() => missingForRecord(entry, scheme))).toEqual([
       "not-finite entry.reEntryHours",
       "not-finite scheme.source.year",
     ]);

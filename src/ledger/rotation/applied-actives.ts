@@ -1,0 +1,65 @@
+import type { CivilDate } from "../../calendar/index.js";
+import { checks, expectFields, expectList, expectText, fail } from "../../quantity/index.js";
+import { civilDateAt } from "../civil-date-at.js";
+import { touches } from "../entry/history.js";
+import type { LedgerEntry } from "../entry/ledger-entry.js";
+
+/** An application that is planned, by what it holds. */
+export interface PlannedActives {
+  readonly date: CivilDate;
+  /** Common names of the active ingredients. */
+  readonly actives: readonly string[];
+  /** The parts of the site; all of it where they are left out. */
+  readonly parts?: readonly string[];
+}
+
+const nameOf = (of: string | undefined): readonly string[] => {
+  const [, name] = /^(?:ai|ae):([^/]+)/.exec(of ?? "") ?? [];
+  return name === undefined ? [] : [name];
+};
+
+/** Names in one text: `"azoxystrobin + propiconazole"`. A comma counts with a blank behind it, for there is 2,4-D. */
+const namesIn = (text: string): readonly string[] =>
+  text
+    .split(/[;+&\n]|,\s|\sand\s/)
+    .map((name) => name.trim())
+    .filter((name) => name !== "");
+
+/** The active ingredients of an entry by its contents and supplies, else by its field of them. */
+export const activesOf = ({ contents, supplies, activeIngredient }: LedgerEntry): readonly string[] => {
+  const stated = [...(contents ?? []), ...(supplies ?? [])].filter(({ value }) => value > 0);
+  const names = stated.flatMap(({ of }) => nameOf(of));
+  return names.length > 0 ? names : namesIn(activeIngredient ?? "");
+};
+
+/** Whether an entry may have held an active ingredient that it does not state. */
+export const tellsNoActive = (entry: LedgerEntry): boolean =>
+  activesOf(entry).length === 0 && entry.analysis === undefined && entry.supplies === undefined;
+
+const most = 20_000;
+
+const readPlanned = (input: unknown, path: string): PlannedActives => {
+  const { date, actives, parts } = expectFields(input, ["date", "actives", "parts"], path);
+  const texts = (list: unknown, name: string): readonly string[] =>
+    expectList(list, `${path}.${name}`, "name").map((one, i) =>
+      expectText(one, `${path}.${name}[${i}]`, "a name"),
+    );
+  return {
+    date: civilDateAt(date, `${path}.date`),
+    actives: texts(actives, "actives"),
+    ...(parts === undefined ? {} : { parts: texts(parts, "parts") }),
+  };
+};
+
+/** The planned applications on a part of the site. */
+export const plannedOn = (input: unknown, part: string): readonly PlannedActives[] => {
+  if (input === undefined || (Array.isArray(input) && input.length === 0)) return [];
+  if (Array.isArray(input) && input.length > most)
+    return fail("range", "planned", `${input.length} applications`, `${most} or fewer`);
+  const door = checks();
+  const list = expectList(input, "planned", "application").flatMap(
+    (one, i) => door.run(() => readPlanned(one, `planned[${i}]`)) ?? [],
+  );
+  door.done();
+  return list.filter(({ parts }) => touches(parts ?? [], part));
+};

@@ -1,0 +1,100 @@
+import { type FactSource, frozen } from "../../quantity/index.js";
+
+/** Active ingredients by the group of their mode of action, as a committee numbers the groups. */
+export interface ResistanceCodeList {
+  readonly type: "resistance-code-list";
+  readonly version: 1;
+  /** Which numbers: `"FRAC"` for fungicides, `"HRAC"` for herbicides, `"IRAC"` for insecticides, or another. */
+  readonly scheme: string;
+  readonly source: FactSource;
+  /** Whether the groups were read in the source, come from memory, or from the caller. */
+  readonly reached: "read" | "from memory" | "stated by the caller";
+  /** Common names of active ingredients by group: `{ "11": ["azoxystrobin"] }`. */
+  readonly groups: Readonly<Record<string, readonly string[]>>;
+  /** Groups that work at many sites at once, among which resistance is rare; they are counted apart. */
+  readonly multiSite: readonly string[];
+}
+
+const words = (names: string): readonly string[] => names.split(" ");
+
+const frac: ResistanceCodeList = {
+  type: "resistance-code-list",
+  version: 1,
+  scheme: "FRAC",
+  source:
+    "from memory of the FRAC code list of 2024 (Fungicide Resistance Action Committee); azoxystrobin, captan, chlorothalonil and fludioxonil as University of California IPM prints them for turf. Verify on the label",
+  reached: "from memory",
+  groups: {
+    "1": words("thiophanate-methyl"),
+    "2": words("iprodione vinclozolin"),
+    "3": words(
+      "mefentrifluconazole metconazole myclobutanil propiconazole tebuconazole triadimefon triticonazole",
+    ),
+    "4": words("mefenoxam metalaxyl metalaxyl-M"),
+    "7": words("boscalid fluopyram flutolanil fluxapyroxad isofetamid penthiopyrad pydiflumetofen"),
+    "11": words("azoxystrobin fluoxastrobin mandestrobin pyraclostrobin trifloxystrobin"),
+    "12": words("fludioxonil"),
+    "14": words("etridiazole quintozene"),
+    "21": words("cyazofamid"),
+    "28": words("propamocarb"),
+    "29": words("fluazinam"),
+    M03: words("mancozeb thiram"),
+    M04: words("captan"),
+    M05: words("chlorothalonil"),
+    P07: words("fosetyl fosetyl-aluminium"),
+  },
+  multiSite: words("M03 M04 M05"),
+};
+
+const hrac: ResistanceCodeList = {
+  type: "resistance-code-list",
+  version: 1,
+  scheme: "HRAC",
+  source:
+    "from memory of the numbers of 2020 and later (Herbicide Resistance Action Committee, the same as those of the Weed Science Society of America). Verify on the label",
+  reached: "from memory",
+  groups: {
+    "1": words("fenoxaprop-P-ethyl fluazifop-P-butyl sethoxydim"),
+    "2": words("foramsulfuron halosulfuron-methyl metsulfuron-methyl penoxsulam trifloxysulfuron"),
+    "3": words("dithiopyr pendimethalin prodiamine propyzamide trifluralin"),
+    "4": words("2,4-D dicamba fluroxypyr MCPA mecoprop mecoprop-P triclopyr"),
+    "5": words("amicarbazone atrazine simazine"),
+    "6": words("bentazone"),
+    "9": words("glyphosate"),
+    "10": words("glufosinate"),
+    "14": words("carfentrazone-ethyl oxadiazon sulfentrazone"),
+    "15": words("dimethenamid-P ethofumesate S-metolachlor"),
+    "18": words("asulam"),
+    "27": words("mesotrione topramezone"),
+    "29": words("indaziflam isoxaben"),
+  },
+  multiSite: [],
+};
+
+const irac: ResistanceCodeList = {
+  type: "resistance-code-list",
+  version: 1,
+  scheme: "IRAC",
+  source:
+    "from memory of the mode of action classification of 2023 (Insecticide Resistance Action Committee). Verify on the label",
+  reached: "from memory",
+  groups: {
+    "1A": words("carbaryl"),
+    "1B": words("acephate chlorpyrifos trichlorfon"),
+    "2B": words("fipronil"),
+    "3A": words("beta-cyfluthrin bifenthrin deltamethrin lambda-cyhalothrin"),
+    "4A": words("clothianidin dinotefuran imidacloprid thiamethoxam"),
+    "5": words("spinosad"),
+    "6": words("abamectin"),
+    "22A": words("indoxacarb"),
+    "28": words("chlorantraniliprole cyantraniliprole tetraniliprole"),
+  },
+  multiSite: [],
+};
+
+/**
+ * Groups of active ingredients that are used on turf, by committee, each list with its year and with how it was
+ * reached. The lists are open: what is not in them is told as not known, and lists of the caller win. The committees
+ * publish new ones each year, and the group stands on the label.
+ */
+export const resistanceCodeLists: readonly ResistanceCodeList[] = /* @__PURE__ */ frozen([frac, hrac, irac]);
