@@ -114,7 +114,12 @@ export const limeSection = (
   return {
     lime,
     figures: figuresOf(lime, site),
-    findings: [...requirement.findings, ...lime.product.findings, ...lime.split.findings],
+    findings: [
+      ...requirement.findings,
+      ...lime.product.findings,
+      ...lime.split.findings,
+      ...splitFindings(lime, site),
+    ],
     checked: [`lime by ${requirement.method}`],
     notChecked: depthNote(requirement, report),
   };
@@ -145,6 +150,8 @@ const limeDown = (record: LimeFields, requirement: LimeRequirement, site: ReadAm
       return { id, quality };
     },
     most: () => {
+      // Lime that is mixed into bare soil needs no maximum for the surface; one that is stated holds.
+      if (record.most === undefined && !site.standing) return undefined;
       const given = expectFields(record.most, ["amount", "source"], `${at}.most`);
       const wanted = { dimension: "mass/area", of: "product", bound: "positive" } as const;
       const source =
@@ -164,7 +171,7 @@ const limeDown = (record: LimeFields, requirement: LimeRequirement, site: ReadAm
     () =>
       splitAmendment<`product:${string}`>({
         total: product.rate,
-        ...limitOf(most, product.rate, site),
+        ...limitOf(most, product.rate),
         first: record.first as CivilDate,
         monthsApart: record.monthsApart as number,
       }),
@@ -175,16 +182,34 @@ const limeDown = (record: LimeFields, requirement: LimeRequirement, site: ReadAm
   return { requirement, product, split, amount };
 };
 
-/** Bare soil takes the whole rate at once, mixed in; standing turf no more than the stated maximum. */
+/** What is stated as the most at once holds; without it bare soil takes the whole rate, mixed in. */
 const limitOf = (
-  most: { readonly amount: Quantity<"mass/area", "product">; readonly source: FactSource },
+  most: { readonly amount: Quantity<"mass/area", "product">; readonly source: FactSource } | undefined,
   rate: Quantity<"mass/area", `product:${string}`>,
-  { standing }: ReadAmendmentSite,
 ): Pick<SplitAmendmentInput<`product:${string}`>, "most" | "source"> => {
-  if (!standing && rate.value > 0) return { most: rate, source: mixedIn };
+  if (most === undefined) {
+    // Where none is needed any maximum will do, and zero is none.
+    const whole = rate.value > 0 ? rate : new Quantity(1, rate.unit, rate.of, rate.dimension);
+    return { most: whole, source: mixedIn };
+  }
   const { value, unit } = most.amount;
   return { most: new Quantity(value, unit, rate.of, "mass/area"), source: most.source };
 };
+
+/** Bare soil whose lime a stated maximum divides: the maximum may have been meant for turf. */
+const splitFindings = ({ split }: LimePlan, { standing }: ReadAmendmentSite): Finding[] =>
+  !standing && split.applications.length > 1
+    ? [
+        {
+          code: "lime/split-on-bare-soil",
+          severity: "note",
+          path: `${at}.most`,
+          params: { applications: split.applications.length, most: split.most.value, unit: split.most.unit },
+          text: `The stated maximum of ${amountText(split.most)} divides the lime into ${split.applications.length} applications. Maxima for the surface of standing turf do not count lime that is mixed into bare soil before planting: leave it out where it is of that kind.`,
+          source: mixedIn,
+        },
+      ]
+    : [];
 
 const mixedIn: FactSource = {
   title: "Commercial Turf - To Plant: the full rate, mixed in four to six inches deep",
@@ -215,7 +240,10 @@ const figuresOf = (
       section: "lime",
       of: `apply on ${date}`,
       value: amountText(rate),
-      method: standing ? `equal parts of at most ${amountText(split.most)}` : "all at once, mixed in",
+      method:
+        standing || split.applications.length > 1
+          ? `equal parts of at most ${amountText(split.most)}`
+          : "all at once, mixed in",
       source: split.source,
     }),
   ),

@@ -68,8 +68,8 @@ export interface AmendmentConventions {
     /** For pH buffering. */
     readonly perUnitPH?: Quantity<"exchange capacity", "none">;
     readonly material: { readonly id: string; readonly quality: LimeQualityInput };
-    /** The most of the material at once, and who says so. */
-    readonly most: { readonly amount: Quantity<"mass/area", "product">; readonly source: FactSource };
+    /** The most of the material at once, and who says so; it may be left out of bare soil, where the lime is mixed in. */
+    readonly most?: { readonly amount: Quantity<"mass/area", "product">; readonly source: FactSource };
     readonly first: CivilDate;
     readonly monthsApart: number;
   };

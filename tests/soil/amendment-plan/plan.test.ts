@@ -121,11 +121,26 @@ describe("a plan", () => {
   });
   test("mixes all of the lime into bare soil at once", () => {
     const { report, site, conventions } = job();
-    const bare = amendmentPlan(report, { ...site, standing: false }, conventions);
+    const { most, ...lime } = conventions.lime as NonNullable<typeof conventions.lime>;
+    expect(most).toBeDefined();
+    const bare = amendmentPlan(report, { ...site, standing: false }, { ...conventions, lime });
     expect(bare.lime?.split.applications.map(({ rate }) => rate.in("lb/1000 ft2"))).toEqual([
       bare.lime?.product.rate.in("lb/1000 ft2"),
     ]);
     expect(amendmentPlanText(bare)).toMatch(/all at once, mixed in/);
+    expect(complaints(() => amendmentPlan(report, site, { ...conventions, lime }))).toEqual([
+      "missing conventions.lime.most",
+    ]);
+  });
+  test("keeps a maximum that is stated for bare soil, and says what it may have been meant for", () => {
+    const { report, site, conventions } = job();
+    const bare = amendmentPlan(report, { ...site, standing: false }, conventions);
+    const turf = amendmentPlan(report, site, conventions);
+    expect(bare.lime?.split.applications).toEqual(turf.lime?.split.applications);
+    expect(bare.lime?.split.applications.length).toBeGreaterThan(1);
+    expect(bare.findings.map(({ code }) => code)).toContain("lime/split-on-bare-soil");
+    expect(turf.findings.map(({ code }) => code)).not.toContain("lime/split-on-bare-soil");
+    expect(amendmentPlanText(bare)).not.toMatch(/all at once/);
   });
   test("plans nothing that no convention was stated for", () => {
     const { report, site } = job();
