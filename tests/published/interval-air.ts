@@ -68,6 +68,7 @@ export const intervalAirChecks: readonly PublishedCheck[] = [
       formulas: ["deltaT"],
       source: page,
       reached: "read",
+      kind: "worked example",
       given: `the ${percents.length} humidities at which dry and wet bulb lie ${apart} °C apart`,
       answers: percents.map(
         (percent, i): Answer => ({
@@ -85,6 +86,7 @@ export const intervalAirChecks: readonly PublishedCheck[] = [
     formulas: ["wetBulb"],
     source: page,
     reached: "read",
+    kind: "worked example",
     given: "20 °C, 1 to 9 °C apart",
     answers: [1, 2, 3, 4, 5, 6, 7, 8, 9].map((apart): Answer => ({ of: "°C", printed: 20 - apart, to: 1 })),
     compute: () =>
@@ -102,6 +104,7 @@ export const intervalAirChecks: readonly PublishedCheck[] = [
       url: "https://topography.tpub.com/TM-5-3610-285-14/css/TM-5-3610-285-14_710.htm",
     },
     reached: "read",
+    kind: "worked example",
     given: "68 °F and 71 %",
     answers: [
       { of: "°F, wet bulb", printed: 62, to: 1 },
@@ -123,6 +126,7 @@ export const intervalAirChecks: readonly PublishedCheck[] = [
       url: "https://wrcc.dri.edu/cgi-bin/cliGCStG.pl?ca2294",
     },
     reached: "read",
+    kind: "worked example",
     given: "95 and 51 °F, base 60 °F",
     answers: [{ of: "°F d", printed: 13, to: 1 }],
     compute: () => [simple(60, 95, 51)],
@@ -137,6 +141,7 @@ export const intervalAirChecks: readonly PublishedCheck[] = [
       url: "http://www.learner.org/jnorth/tm/tulips/GDDChartInstructions.html",
     },
     reached: "read",
+    kind: "worked example",
     given: "means of 39 and 42 °F, base 40 °F: the total after each day, and the day on which there are 2",
     answers: [
       { of: "°F d after 3 February", printed: 0, to: 1 },
@@ -189,6 +194,7 @@ export const intervalAirChecks: readonly PublishedCheck[] = [
       url: "https://npic.orst.edu./factsheets/half-life.html",
     },
     reached: "read",
+    kind: "worked example",
     given: "50, 25 and 12.5 % left",
     answers: [1, 2, 3].map((printed): Answer => ({ of: "half-lives", printed, to: 1 })),
     compute: () =>
@@ -208,6 +214,7 @@ export const intervalAirChecks: readonly PublishedCheck[] = [
       url: "https://mrcc.illinois.edu/gismaps/info/gddinfo.htm",
     },
     reached: "read",
+    kind: "worked example",
     given: "a mean of 75 °F, base 65 °F, as 75 and 75 and as 90 and 60 °F",
     answers: [10, 10].map((printed): Answer => ({ of: "°F d", printed, to: 1 })),
     compute: () => [simple(65, 75, 75), simple(65, 90, 60)],

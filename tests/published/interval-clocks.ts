@@ -157,6 +157,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
     formulas: ["fractionRemaining"],
     source: npic,
     reached: "read",
+    kind: "worked example",
     given: "one, two and three half-lives",
     answers: [
       { of: "%", printed: 50, to: 1 },
@@ -191,6 +192,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
       where: "abstract",
     },
     reached: "derived",
+    kind: "worked example",
     given: "DT50 35 and 23 days; after 126 days, and when control ended after 87 and 59 days",
     answers: [8.2, 2.2, 17.9, 16.9].map((printed) => ({ of: "%", printed, to: 0.1 })),
     compute: () => {
@@ -209,6 +211,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
       where: "abstract",
     },
     reached: "derived",
+    kind: "worked example",
     given: "1540 g/ha of propiconazole after 28 days: in turf at 15 days, in bare soil at 29",
     answers: [422, 789].map((printed) => ({ of: "g/ha", printed, to: 1 })),
     compute: () =>
@@ -224,6 +227,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
       publisher: "worked by hand",
     },
     reached: "derived",
+    kind: "worked example",
     given: "just after the third, and however often",
     answers: [
       { of: "g/ha", printed: 2078.1, to: 0.1 },
@@ -266,6 +270,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
       where: "General information, goosegrass footnote",
     },
     reached: "read",
+    kind: "worked example",
     given: "5.2, 11.9 and 7.9 lb/1000 ft2",
     answers: [
       { of: "lb/acre", printed: 225, to: 5 },
@@ -284,6 +289,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
       where: "General information, goosegrass footnote",
     },
     reached: "derived",
+    kind: "worked example",
     given: "7.9 of 11.9 lb/1000 ft2 at first, the second after 60 to 90 days",
     answers: [
       { of: "lb/1000 ft2", printed: 4, to: 0.1 },
@@ -379,6 +385,7 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
       where: "soybean and buckwheat notes",
     },
     reached: "derived",
+    kind: "worked example",
     given: "14 and 21 days before harvest, sprayed on 6 July 2006",
     answers: [
       { of: "month", printed: 7, to: 1 },

@@ -152,6 +152,7 @@ export const intervalDegreeDayChecks: readonly PublishedCheck[] = [
         formulas: ["degreeDays"],
         source: california,
         reached: "read",
+        kind: "worked example",
         given: `${method}, ${cutoff} cutoff: ${rows.length} days`,
         answers: rows.map((row) => answer((row.printed[m] as Three)[c] as number)),
         compute: () => rows.map((row) => byDay(method, cutoff, row)),
@@ -163,6 +164,7 @@ export const intervalDegreeDayChecks: readonly PublishedCheck[] = [
     formulas: ["degreeDays"],
     source: california,
     reached: "read",
+    kind: "worked example",
     given:
       "the three hottest days, intermediate cutoff, single and double sine: the larger of the intermediate and the vertical figure",
     answers: days

@@ -82,6 +82,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
     formulas: ["degreeDays"],
     source: slides,
     reached: "read",
+    kind: "worked example",
     given: "74.1 and 50.2 °F, base 50 °F, by substitution",
     answers: plain("°F d", 0.01, 12.15),
     compute: () => [dayF("substitution", 74.1, 50.2)],
@@ -91,6 +92,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
     formulas: ["degreeDays"],
     source: slides,
     reached: "read",
+    kind: "worked example",
     given: "41.6 and 19.0 °F, base 50 °F, by substitution",
     answers: plain("°F d", 0.01, 0),
     compute: () => [dayF("substitution", 41.6, 19)],
@@ -106,6 +108,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "three-day example",
     },
     reached: "read",
+    kind: "worked example",
     given: "90 and 65, 72 and 46, 63 and 42 °F, held between 50 and 86 °F; the days and their total",
     answers: [...plain("°F d", 0.1, 25.5, 11, 6.5), ...plain("°F d", 1, 43)],
     compute: () => {
@@ -135,6 +138,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       url: "http://agron-www.agron.iastate.edu/courses/Agron541/classes/541/lesson02b/2b.1.1.html",
     },
     reached: "read",
+    kind: "worked example",
     given: "the smallest and the largest day between 50 and 86 °F",
     answers: plain("°F d", 1, 0, 36),
     compute: () => [dayF("clamped average", 45, 20), dayF("clamped average", 110, 90)],
@@ -144,6 +148,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
     formulas: ["degreeDays"],
     source: { title: "Just two weeks", publisher: "North Dakota climatology blog" },
     reached: "read",
+    kind: "worked example",
     given: "90 and 70 °F, base 50 °F, with and without 86 °F as limit",
     answers: plain("°F d", 1, 28, 30),
     compute: () => [dayF("clamped average", 90, 70), dayF("simple average", 90, 70)],
@@ -158,6 +163,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "steps 3-4",
     },
     reached: "read",
+    kind: "worked example",
     given: "means of 39 and 42 °F, base 40 °F: the total after the second day",
     answers: plain("°F d", 1, 2),
     compute: () => [dayF("simple average", 39, 39, 40) + dayF("simple average", 42, 42, 40)],
@@ -171,6 +177,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "cases I-IV",
     },
     reached: "derived",
+    kind: "worked example",
     given: "60 and 40 on a base of 50, where cases III and IV meet, and 60 and 35",
     answers: plain("degree-days", 0.1, 2.5, 2.5),
     compute: () => [dayF("met office cases", 60, 40), dayF("met office cases", 60, 35)],
@@ -265,6 +272,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
     formulas: ["quantity"],
     source: guelph,
     reached: "read",
+    kind: "worked example",
     given: "2.8, 5.6 and 8.4 g/100 m2; 8.0 mL/100 m2",
     answers: [
       ...plain("oz/1000 ft2", 0.01, 0.09, 0.18),
@@ -286,6 +294,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
     formulas: ["replacementDose"],
     source: nebraska,
     reached: "derived",
+    kind: "worked example",
     given: "full rates of 7, 16 and 11 oz/acre, after 200 °C d, by the tight and the long half-lives",
     answers: plain("fl oz/acre", 0.01, 4.88, 9.27, 6.91, 3.83, 7.02, 5.32),
     compute: () =>
@@ -311,6 +320,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       url: "https://tic.msu.edu/tgif/fullrecord?recno=76728",
     },
     reached: "derived",
+    kind: "worked example",
     given: "five applications every 4 weeks, four every 6: from the first to the last",
     answers: plain("d", 1, 112, 126),
     compute: () =>
@@ -334,6 +344,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "abstract",
     },
     reached: "derived",
+    kind: "worked example",
     given: "three times on a 21-day interval; traffic two weeks after the last",
     answers: plain("d", 1, 0, 21, 42, 56),
     compute: () => {
@@ -352,6 +363,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "flurprimidol, bentgrass putting greens row",
     },
     reached: "derived",
+    kind: "worked example",
     given: "2.0 lb/acre a season at 0.125 and 0.25 lb/acre",
     answers: plain("applications", 1, 16, 8),
     compute: () =>
@@ -368,6 +380,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "flurprimidol, bentgrass putting greens row",
     },
     reached: "read",
+    kind: "worked example",
     given: "0.25 and 0.5 lb/acre of a product with half of it active",
     answers: plain("lb ai/acre", 0.001, 0.125, 0.25),
     compute: () =>
@@ -386,6 +399,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "bensulide rate lines",
     },
     reached: "read",
+    kind: "worked example",
     given: "6.25 gal/acre; 80 and 180 lb/acre",
     answers: [
       ...plain("pt/acre", 1, 50),
@@ -407,6 +421,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "bensulide rate lines",
     },
     reached: "derived",
+    kind: "worked example",
     given: "4.6 lb/1000 ft2 a year at 1.8: full applications, and what is left",
     answers: [...plain("applications", 1, 2), ...plain("lb/1000 ft2", 0.1, 1)],
     compute: () => {
@@ -425,6 +440,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "abstract",
     },
     reached: "derived",
+    kind: "worked example",
     given: "560 g/ha a year at 175: how often, what is left, and the year of a fourth",
     answers: [...plain("applications", 1, 3), ...plain("g/ha", 1, 35), ...plain("year", 1, 2027)],
     compute: () => {
@@ -497,6 +513,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "first two paragraphs",
     },
     reached: "read",
+    kind: "worked example",
     given: "adults from late June (28 June) to mid-July; two to three weeks later the peak of the hatch",
     answers: [
       { of: "month", printed: 7, to: 1 },
@@ -521,6 +538,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "forecast paragraph",
     },
     reached: "derived",
+    kind: "worked example",
     given: "100 °F d behind, made up at 25 a day",
     answers: plain("d", 1, 4),
     compute: () => [degreeDayAmount({ value: 100, unit: "°F d", model: base0 }).in("°F d") / 25],
@@ -535,6 +553,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "relative maturity example",
     },
     reached: "read",
+    kind: "worked example",
     given: "2820 and 2850 °F d at 15 a day: days between",
     answers: [...plain("°F d", 1, 30), ...plain("d", 1, 2)],
     compute: () => {
@@ -564,6 +583,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
     formulas: ["growthPotential"],
     source: growth,
     reached: "derived",
+    kind: "worked example",
     given: "5, 10, 15, 25 and 30 °C, cool-season and then warm-season",
     answers: plain("%", 0.1, 2.4, 19.1, 66.2, 66.2, 19.1, 0.1, 1.1, 7.3, 69.3, 99),
     compute: () =>
@@ -581,6 +601,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "text",
     },
     reached: "read",
+    kind: "worked example",
     given: "warm-season grass at 88, 95 and 100 °F",
     answers: plain("%", 1, 100, 100, 100),
     compute: () =>
@@ -597,6 +618,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "interpretation",
     },
     reached: "derived",
+    kind: "worked example",
     given: "cool-season grass at 56.23, 79.77, 46.54 and 89.46 °F",
     answers: plain("%", 1, 50, 50, 10, 10),
     compute: () =>
@@ -613,6 +635,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "text",
     },
     reached: "read",
+    kind: "worked example",
     given: "at most 1 lb N/1000 ft2 a month, in g/m2",
     answers: plain("g/m2", 1, 5),
     compute: () => [
@@ -632,6 +655,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "text",
     },
     reached: "derived",
+    kind: "worked example",
     given: "a cool-season month at 60 °F",
     answers: plain("lb N/1000 ft2", 0.01, 0.73),
     compute: () => [
@@ -650,6 +674,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
       where: "first paragraph",
     },
     reached: "derived",
+    kind: "worked example",
     given: "1, 2, 3, 4 and 6 lb N a year, at most 1 at one time",
     answers: plain("applications", 1, 1, 2, 3, 4, 6),
     compute: () => {
@@ -662,6 +687,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
     formulas: ["applicationsLeft"],
     source: { title: "Chlorothalonil on golf turf, 73, 52 and 26 lb/acre a year", publisher: "from memory" },
     reached: "from memory",
+    kind: "worked example",
     given: "at 7.3 lb/acre each",
     answers: plain("applications", 1, 10, 7, 3),
     compute: () =>

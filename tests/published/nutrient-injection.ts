@@ -92,6 +92,7 @@ export const nutrientInjectionChecks: readonly PublishedCheck[] = [
       where: "introduction",
     },
     reached: "read",
+    kind: "worked example",
     given: "200 ppm N from 20-20-20 and from 15-15-15",
     answers: [
       { of: "oz/100 gal of 20 % N", printed: 13.5, to: 0.1, wrong: { right: 13.4, why: roundedUp } },
@@ -109,6 +110,7 @@ export const nutrientInjectionChecks: readonly PublishedCheck[] = [
       url: "https://www.canr.msu.edu/news/ensuring-proper-fertilizer-concentration-in-greenhouse-growing",
     },
     reached: "read",
+    kind: "fit",
     given:
       "20 % N (inferred), three concentrations and three injectors; conductivity by its own chart's middle",
     answers: [
@@ -141,6 +143,7 @@ export const nutrientInjectionChecks: readonly PublishedCheck[] = [
       where: "examples 1 and 2",
     },
     reached: "read",
+    kind: "worked example",
     given:
       "15-5-15 by a 1:100 injector: chart rows of 200 ppm (18 oz/gal) and 50 ppm (4.5 oz/gal), 5 gal tank",
     answers: [
@@ -163,6 +166,7 @@ export const nutrientInjectionChecks: readonly PublishedCheck[] = [
       where: "problem 2 (no printed key)",
     },
     reached: "derived",
+    kind: "worked example",
     given: "200 ppm N, 100 ppm P2O5, 250 ppm K2O from 33.5-0-0, 0-53-34 and 0-0-62; 100 gal, 1:200; by hand",
     answers: [
       { of: "lb of 33.5-0-0", printed: 99.65, to: 0.01 },

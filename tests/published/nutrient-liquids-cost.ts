@@ -101,6 +101,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
     formulas: ["nutrientPerVolume"],
     source: virginia,
     reached: "read",
+    kind: "worked example",
     given: "urea ammonium nitrate of 28 and 30 % N, from the printed density at 30 to 90 °F",
     answers: uan.map(([material, temperature, , nitrogen]) => ({
       of: `${material} at ${temperature} °F, lb N/gal`,
@@ -151,6 +152,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
     formulas: ["inventoryShrink"],
     source: { ...factSheet, where: "shrink example" },
     reached: "read",
+    kind: "worked example",
     given: "28-0-0 stored at 10.6 lb/gal and cooled to 10.74 lb/gal",
     answers: [{ of: "% shrink", printed: 1.3, to: 0.1 }],
     compute: () => [inventoryShrink(quantity(10.6, "lb/gal"), quantity(10.74, "lb/gal")).in("% v/v")],
@@ -185,6 +187,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
       where: "worked example",
     },
     reached: "read",
+    kind: "worked example",
     given: "28 % N at 10.6 lb/gal, 20 and 30 gal/acre; the source rounds to 3 lb N/gal",
     answers: [
       { of: "lb N/gal", printed: 2.97, to: 0.01 },
@@ -214,6 +217,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
       where: "worked example",
     },
     reached: "read",
+    kind: "worked example",
     given: "15 lb N/acre from 10-10-10 at 10.69 lb/gal on 20 acres, from the printed rate",
     answers: [
       { of: "lb N/gal", printed: 1.069, to: 0.001 },
@@ -239,6 +243,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
       where: "how much was applied: the answer was cut off in the copy",
     },
     reached: "derived",
+    kind: "worked example",
     given: "300 gal on 20 acres",
     answers: [{ of: "lb N/acre", printed: 16.04, to: 0.01 }],
     compute: () => {
@@ -256,6 +261,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
       where: "liquid example",
     },
     reached: "read",
+    kind: "worked example",
     given: "18-9-9 % w/v at 40 L/ha, through any density: 1.25 kg/L here",
     answers: [
       { of: "kg N/ha", printed: 7.2, to: 0.1 },
@@ -290,6 +296,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
       where: "liquid example",
     },
     reached: "read",
+    kind: "worked example",
     given: "18-9-9 % w/v at 40 L/ha, without a density; and the rate for the printed 7.2 kg N/ha",
     answers: [
       { of: "kg N/ha", printed: 7.2, to: 0.1 },
@@ -320,6 +327,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
       where: "table 1, gallons per lb of N",
     },
     reached: "read",
+    kind: "worked example",
     given: "UAN 32, with the density of another source",
     answers: [{ of: "gal per lb N", printed: 0.28, to: 0.01 }],
     compute: () => {
@@ -343,6 +351,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
       url: "https://cropwatch.unl.edu/2016/setting-sprayer-flow-rate-non-water-solutions",
     },
     reached: "read",
+    kind: "worked example",
     given: "75 lb N/acre from 28 % N at 10.65 lb/gal",
     answers: [
       { of: "lb N/gal", printed: 2.982, to: 0.001 },
@@ -366,6 +375,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
       url: "http://www.public.iastate.edu/~teloynac/354ppfert.html",
     },
     reached: "derived",
+    kind: "worked example",
     given: "50 lb of 45-0-0 at 8 USD; a ton of pure K2HPO4 at 484 USD, P2O5 worth 0.38 USD/lb",
     answers: [
       { of: "USD/lb N", printed: 0.356, to: 0.001 },
@@ -404,6 +414,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
       url: "http://www.uwex.edu/ces/crops/FertMath.htm",
     },
     reached: "read",
+    kind: "worked example",
     given: "46 % N at 700 USD a ton; 28 % N at 600 USD a ton",
     answers: [
       { of: "USD/lb N, urea", printed: 0.76, to: 0.01 },
@@ -421,6 +432,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
       where: "worked prices",
     },
     reached: "read",
+    kind: "worked example",
     given: "46-0-0 at 412, 34-0-0 at 370 and 27-0-0 at 330 USD a ton",
     answers: [
       { of: "USD/lb N of 46-0-0", printed: 0.45, to: 0.01 },
@@ -464,6 +476,7 @@ export const nutrientLiquidCostChecks: readonly PublishedCheck[] = [
       url: "https://www.agry.purdue.edu/ext/corn/news/articles.02/fert_math-0326.html",
     },
     reached: "derived",
+    kind: "worked example",
     given: "82-0-0 at 285 and 28-0-0 at 225 USD a ton",
     answers: [
       { of: "USD/lb N, ammonia", printed: 0.174, to: 0.001 },

@@ -84,6 +84,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       where: "example 1, harder version",
     },
     reached: "read",
+    kind: "worked example",
     given: "15 000 ft2, 1 lb N/1000 ft2, 75 % of it from 31-0-0 and 25 % from 46-0-0, in one call",
     answers: [
       { of: "lb N from the slow source", printed: 11.25, to: 0.01 },
@@ -111,6 +112,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
     formulas: ["formFactor", "quantity"],
     source: { title: "Conversion rates", publisher: "Fertilizer Association of Ireland", where: "tables" },
     reached: "read",
+    kind: "worked example",
     given: "13 factors, the 'unit' of fertilizer being 0.5 kg; two of them wrong and one cut",
     answers: [
       { of: "kg/ha in 1 unit/acre", printed: 1.23, to: 0.01, printing: "cut" },
@@ -162,6 +164,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
     formulas: ["productRate", "nutrientsSupplied", "formFactor"],
     source: practice,
     reached: "derived",
+    kind: "worked example",
     given: "120 lb/acre of 35-0-0; 160 lb/acre of 6-10-8; 40 % K2O as K; 20 % P as P2O5 (no key in print)",
     answers: [
       { of: "lb N/acre", printed: 42, to: 1 },
@@ -190,6 +193,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       where: "example 1",
     },
     reached: "read",
+    kind: "worked example",
     given: "80 kg N and 60 kg P2O5 per ha from 18-46-0, then 26-0-0",
     answers: [
       { of: "kg/ha of 18-46-0", printed: 130.4, to: 0.1 },
@@ -210,6 +214,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
     formulas: ["productRates"],
     source: { title: "How to replenish your soil", publisher: "garden magazine", where: "worked example" },
     reached: "read",
+    kind: "worked example",
     given: "3 lb N and 1 lb 'P', taken as P2O5, per 1000 ft2 from 11-55-0, then 21-0-0",
     answers: [
       { of: "lb of 11-55-0", printed: 1.8, to: 0.1 },
@@ -258,6 +263,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       url: "http://broome.soil.ncsu.edu/ssc012/Lecture/topic20.html",
     },
     reached: "read",
+    kind: "worked example",
     given: "2000 lb of 0-8-8 from 0-20-0 and 0-0-60",
     answers: [
       { of: "lb of 0-20-0", printed: 800, to: 1 },
@@ -282,6 +288,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       where: "example",
     },
     reached: "read",
+    kind: "worked example",
     given: "100 kg of 19-19-19 from 0-0-60, 18-46-0 and 46-0-0; the source adds up rounded parts",
     answers: [
       { of: "kg of 0-0-60", printed: 31.7, to: 0.1 },
@@ -321,6 +328,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       where: "example, the other way round",
     },
     reached: "read",
+    kind: "worked example",
     given: "31.7 kg of 0-0-60, 41.3 kg of 18-46-0, 25.2 kg of 46-0-0 and 1.8 kg of filler",
     answers: [
       { of: "% N", printed: 19, to: 1 },
@@ -344,6 +352,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
     formulas: ["nutrientsSupplied"],
     source: { ...agricultureText, where: "examples A, B and C" },
     reached: "read",
+    kind: "worked example",
     given: "1000 lb of 8-10-4; a ton of 15-12-4; 40 lb of a 60 % K2O salt",
     answers: [
       { of: "lb N", printed: 80, to: 1 },
@@ -371,6 +380,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
     formulas: ["blendToGrade"],
     source: { ...agricultureText, where: "example F: the equations are printed, the solution was not seen" },
     reached: "derived",
+    kind: "worked example",
     given: "a ton of 17-7-0 from 3-20-0 and 36-0-0",
     answers: [
       { of: "lb of 3-20-0", printed: 700, to: 1 },
@@ -396,6 +406,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       url: "https://healthylawns.suffolkcountyny.gov/lawn/fertilizing/selection.htm",
     },
     reached: "read",
+    kind: "worked example",
     given: "30-5-10 with 15 % WIN",
     answers: [{ of: "% of the nitrogen slow", printed: 50, to: 1 }],
     compute: () => [
@@ -559,6 +570,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
     formulas: ["slowShareNeeded"],
     source: marion,
     reached: "derived",
+    kind: "worked example",
     given: "1 lb N under 0.7 lb soluble",
     answers: [{ of: "% slow needed", printed: 30, to: 1 }],
     compute: () => [
@@ -579,6 +591,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       url: "https://turf.arizona.edu/ccps0595.html",
     },
     reached: "derived",
+    kind: "worked example",
     given: "CWIN 24 %, HWIN 12 %",
     answers: [
       { of: "AI, %", printed: 50, to: 1 },
@@ -601,6 +614,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       where: "(b); the rule is printed, the numbers are ours",
     },
     reached: "derived",
+    kind: "worked example",
     given: "nitrate 2, ammoniacal 4, urea 10, WIN 8",
     answers: [
       { of: "% N in all", printed: 24, to: 1 },
@@ -623,6 +637,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       where: "table 1, lb of material per lb of N",
     },
     reached: "read",
+    kind: "worked example",
     given: "ten materials; their nitrogen is printed rounded, which shows in three rows",
     answers: [
       { of: "lb for 82 % N", printed: 1.22, to: 0.01 },
@@ -665,6 +680,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       where: "calculation 2",
     },
     reached: "read",
+    kind: "worked example",
     given: "cap of 0.9 lb N/1000 ft2 in two passes of a product of 10 % N",
     answers: [{ of: "lb N/1000 ft2 per pass", printed: 0.45, to: 0.01 }],
     compute: () => {
@@ -685,6 +701,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       where: "questions 1 and 5",
     },
     reached: "read",
+    kind: "worked example",
     given: "1.5 lb/1000 ft2 on 7500 ft2; 2 lb/acre on 3 acres",
     answers: [
       { of: "lb", printed: 11.25, to: 0.01 },

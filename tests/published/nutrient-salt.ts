@@ -63,6 +63,7 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
       where: "table",
     },
     reached: "read",
+    kind: "worked example",
     given: "by weight, from the index per unit (from memory) and the units of the grade",
     answers: [
       { of: "urea", printed: 74.4, to: 0.1 },
@@ -102,6 +103,7 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
       where: "table 1",
     },
     reached: "read",
+    kind: "worked example",
     given: "10-34-0, 7-21-7 and 4-10-10 from 10-34-0, UAN 28 and potassium chloride; factors from memory",
     answers: [
       { of: "10-34-0", printed: 20, to: 0.1 },
@@ -125,6 +127,7 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
       url: "https://forages.prod.acquia.cws.oregonstate.edu/Tables/26-2",
     },
     reached: "read",
+    kind: "worked example",
     given: "per unit of N, from the by-weight figures and percentages of another table",
     answers: [
       { of: "ammonium nitrate", printed: 3.2, to: 0.1 },
@@ -186,6 +189,7 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
       where: "table",
     },
     reached: "read",
+    kind: "worked example",
     given: "per unit, sodium nitrate = 100, from the index per unit (from memory)",
     answers: [
       { of: "ammonium sulfate", printed: 53.7, to: 0.1 },
@@ -241,6 +245,7 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
       where: "table 2",
     },
     reached: "read",
+    kind: "worked example",
     given: "half nitrogen credit, for 1 lb N per 1000 ft2; the source labels monoammonium phosphate 18-46-0",
     answers: [
       { of: "lb CaCO3/lb N, ammonia", printed: 1.8, to: 0.1 },
@@ -278,6 +283,7 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
       where: "table 1",
     },
     reached: "read",
+    kind: "worked example",
     given: "material for 1 lb N; acidity per lb N from the figures of two other tables",
     answers: [
       { of: "lb of 82 % N", printed: 1.22, to: 0.01 },
@@ -312,6 +318,7 @@ export const nutrientSaltChecks: readonly PublishedCheck[] = [
       where: "table",
     },
     reached: "read",
+    kind: "worked example",
     given:
       "ammonium sulfate from another table's 110 lb per 100 lb; two more from a composition of ours (15.5 % N and 19 % Ca; 11-52-0)",
     answers: [

@@ -79,6 +79,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "http://umaine.edu/publications/2287e/",
     },
     reached: "read",
+    kind: "worked example",
     given: "an 80 lb bag of 5-10-15; 40 lb of 5-10-10 per 1000 ft2 advised, 8 % N at hand",
     answers: [
       { of: "lb N in the bag", printed: 4, to: 1 },
@@ -106,6 +107,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://www.blog.asianturfgrass.com/2015/03/calculating-how-much-of-an-element-is-applied-in-a-liquid-fertilizer.html",
     },
     reached: "read",
+    kind: "worked example",
     given: "6 fl oz/1000 ft2 of a liquid of 10.68 lb/gal with 4 % N and 0.4 % Mn",
     answers: [
       { of: "lb product in 1 fl oz", printed: 0.083, to: 0.001 },
@@ -143,6 +145,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       "http://www.gardenguides.com/125745-calculate-liquid-fertilizer.html",
     ),
     reached: "read",
+    kind: "worked example",
     given: "30 % N at 10.86 lb/gal",
     answers: [{ of: "lb N/gal", printed: 3.26, to: 0.01 }],
     compute: () => [nutrientPerVolume(liquid("30-0-0", 10.86), "N").in("lb/gal")],
@@ -157,6 +160,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       "https://www.gardenguides.com/77841-calculate-fertilizer-application.html",
     ),
     reached: "read",
+    kind: "worked example",
     given: "3 lb N/1000 ft2 from 21 % N, on 50 by 100 ft",
     answers: [
       { of: "lb/1000 ft2", printed: 14.28, to: 0.01, printing: "cut" },
@@ -173,6 +177,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       "http://www.aera2012.com/estimating-fertilizer-amounts/",
     ),
     reached: "read",
+    kind: "worked example",
     given: "2 lb of phosphate from 20 % phosphate, per 1000 ft2 here",
     answers: [{ of: "lb", printed: 10, to: 1 }],
     compute: () => [productRate(quantity(2, "lb/1000 ft2", "P2O5"), dry("0-20-0")).in("lb/1000 ft2")],
@@ -188,6 +193,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://www.news-journal.com/blogs/reader/entries/2017/apr/03/be-sure-to-put-out-the-right-amount-of-fertilizer-to-the-lawn/",
     },
     reached: "read",
+    kind: "worked example",
     given:
       "1 lb N/1000 ft2 from 46-0-0 and from 15-5-10; a bag of 50 lb at the 2 lb/1000 ft2 that it rounds to",
     answers: [
@@ -223,6 +229,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://scienceofagriculture.com/nitrogen/fertilizer/fertilizer-comparison-02.html",
     },
     reached: "read",
+    kind: "worked example",
     given: "35 % N at 550 USD a ton",
     answers: [
       { of: "lb N in a ton", printed: 700, to: 1 },
@@ -238,6 +245,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
     formulas: ["nutrientCost"],
     source: nmsu,
     reached: "read",
+    kind: "worked example",
     given: "46-0-0 at 567 and 0-46-0 at 996 USD a ton",
     answers: [
       { of: "USD/lb N", printed: 0.62, to: 0.01 },
@@ -259,6 +267,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://ocj.com/2024/02/calculating-nutrient-value-in-fertilizer/",
     },
     reached: "read",
+    kind: "worked example",
     given: "82-0-0 at 789 and 28-0-0 at 336 USD a ton; what a ton of 11-52-0 and of 18-46-0 holds",
     answers: [
       { of: "lb N in a ton of 82-0-0", printed: 1640, to: 1 },
@@ -304,6 +313,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://courses.cit.cornell.edu/css412/mod3/ext_m3_pg6.htm",
     },
     reached: "read",
+    kind: "worked example",
     given: "1 lb of P and of P2O5; 100 lb/acre of 20-5-10; 15 lb P2O5/acre from 20-5-10",
     answers: [
       { of: "lb P2O5 for 1 lb P", printed: 2.3, to: 0.1 },
@@ -333,6 +343,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://www.lmiab.com/en/faq-items/rakna-om-naringsinnehallet-fran-oxider-till-rent-amne/",
     },
     reached: "read",
+    kind: "worked example",
     given: "1 kg of P, K, Mg, Ca and S as oxides",
     answers: [
       { of: "kg P2O5", printed: 2.29, to: 0.01 },
@@ -360,6 +371,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://pdfcoffee.com/fertigation-calculations-2013-pdf-free.html",
     },
     reached: "read",
+    kind: "worked example",
     given:
       "50 kg of N, on a hectare here, from ammonium sulfate of 21 % N; 250 kg of a solution of 1.27 kg/L",
     answers: [
@@ -388,6 +400,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       where: "injection rate",
     },
     reached: "read",
+    kind: "worked example",
     given: "1000 L of stock into 360 000 L of water in two hours, so 1:360 at 180 m3/h",
     answers: [
       { of: "parts of water for one of stock", printed: 360, to: 1 },
@@ -416,6 +429,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://pt.scribd.com/document/361125778/Calculating-Chemigation-Injection-Rates",
     },
     reached: "read",
+    kind: "worked example",
     given: "350 gal in 22 h, over 125 acres here: the area cancels",
     answers: [{ of: "gal/h", printed: 15.9, to: 0.1 }],
     compute: () => [
@@ -436,6 +450,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://cropwatch.unl.edu/2023/how-determine-chemigation-injection-pump-setting-center-pivot-end-gun-and",
     },
     reached: "read",
+    kind: "worked example",
     given: "10 gal/acre at 5 acres an hour",
     answers: [{ of: "gal/h", printed: 50, to: 1 }],
     compute: () => [
@@ -455,6 +470,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://www.carolinafarmstewards.org/how-much-organic-fertilizer-do-you-need-to-supply-the-right-nitrogen-rate/",
     },
     reached: "read",
+    kind: "worked example",
     given: "20 lb N/acre from a 5-1-1 fish emulsion of 10 lb/gal at 20 USD/gal",
     answers: [
       { of: "lb N/gal", printed: 0.5, to: 0.1 },
@@ -477,6 +493,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       where: "example for field crops",
     },
     reached: "read",
+    kind: "worked example",
     given: "60 kg N/ha from 14-28-18 and 210 kg N/ha from 21-7-21, the second in ten weeks",
     answers: [
       { of: "kg/ha of 14-28-18", printed: 430, to: 10 },
@@ -515,6 +532,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://www.socalsfma.com/articles/fertilizer-math",
     },
     reached: "read",
+    kind: "worked example",
     given: "0.9 lb N/1000 ft2 from 20-5-10",
     answers: [{ of: "lb/1000 ft2", printed: 4.5, to: 0.1 }],
     compute: () => [poundsFor(0.9, "20-5-10")],
@@ -530,6 +548,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://issuu.com/leadingedgepubs/docs/nc-turfgrass-2023-jan-feb/s/17903123",
     },
     reached: "read",
+    kind: "worked example",
     given: "2 lb K2O/1000 ft2 from 0-0-22",
     answers: [{ of: "lb/1000 ft2", printed: 9.1, to: 0.1 }],
     compute: () => [productRate(quantity(2, "lb/1000 ft2", "K2O"), dry("0-0-22")).in("lb/1000 ft2")],
@@ -544,6 +563,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "http://www.lawn-moweronline.com/water-insoluble-nitrogen/",
     },
     reached: "read",
+    kind: "worked example",
     given:
       "25-3-7 with 7.6 % water-insoluble nitrogen; more than 30 % of the nitrogen is slow, 15 to 30 % medium",
     answers: [
@@ -576,6 +596,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       where: "example 1, harder version",
     },
     reached: "read",
+    kind: "worked example",
     given: "15 000 ft2, 1 lb N/1000 ft2, 75 % of it slow, from 31-0-0, taken as wholly slow, and 46-0-0",
     answers: [
       { of: "lb N from the slow source", printed: 11.25, to: 0.01 },
@@ -641,6 +662,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://pubag.nal.usda.gov/catalog/1382028",
     },
     reached: "read",
+    kind: "worked example",
     given: "1 lb of nitrogen as ammonium sulfate, completely oxidized",
     answers: [{ of: "lb CaO", printed: 4, to: 1 }],
     compute: () => {
@@ -661,6 +683,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "http://norganics.com/index-2/technical-articles/acidityalkalinity-of-fertilizer-materials",
     },
     reached: "read",
+    kind: "worked example",
     given:
       "pure salts from their formulas, ammonium nitrate of 33.5 % N, half nitrogen credit; here as in the table a base counts above zero",
     answers: [
@@ -705,6 +728,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://trumarkathletics.com/our-blog.aspx?post=4414&title=Calculating-Fertilizer-Requirements",
     },
     reached: "read",
+    kind: "worked example",
     given: "0.75 lb N/1000 ft2 from 16-8-8, on 8000 ft2",
     answers: [
       { of: "lb/1000 ft2", printed: 4.69, to: 0.01 },
@@ -722,6 +746,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://jeinc.publishpath.com/Default.aspx?shortcut=rotaryformulas",
     },
     reached: "read",
+    kind: "worked example",
     given: "1.5 lb N/1000 ft2 from 46-0-0; 1 lb from 28-3-4",
     answers: [
       { of: "lb/1000 ft2 of 46-0-0", printed: 3.26, to: 0.01 },
@@ -740,6 +765,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://larswrites.com/2023/09/01/how-to-calculate-the-amount-of-n-p-k-s-applied-from-the-amount-of-a-specific-fertilizer",
     },
     reached: "read",
+    kind: "worked example",
     given: "10 gal/acre of 11-34-0 of 11.7 lb/gal; 100 lb of 14-14-14",
     answers: [
       { of: "lb product/acre", printed: 117, to: 1 },
@@ -774,6 +800,7 @@ export const nutrientWorkedChecks: readonly PublishedCheck[] = [
       url: "https://cropideas.net/gardenmeasure.html",
     },
     reached: "read",
+    kind: "worked example",
     given: "1 lb of N, phosphate, potash or sulfur per 1000 ft2, in whole and half pounds",
     answers: [
       { of: "lb of 46-0-0", printed: 2, to: 1 },

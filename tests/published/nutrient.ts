@@ -54,6 +54,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
     formulas: ["productRate"],
     source: { title: "Lawn fertilizer calculations", publisher: "University of Nebraska-Lincoln Extension" },
     reached: "read",
+    kind: "worked example",
     given: "1 lb N/1000 ft2 from 28-3-6; 6000 ft2, from the printed rate",
     answers: [
       { of: "lb product/1000 ft2", printed: 3.57, to: 0.01 },
@@ -73,6 +74,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       url: "https://blogs.ifas.ufl.edu/okaloosaco/fertilizing-your-home-lawn/",
     },
     reached: "read",
+    kind: "worked example",
     given: "1 lb N/1000 ft2 from 16-4-8 and from 12-4-8, rounded down to whole pounds in print",
     answers: [
       { of: "lb/1000 ft2 of 16-4-8", printed: 6.25, to: 0.01 },
@@ -85,6 +87,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
     formulas: ["nutrientsSupplied", "productRate", "productMass", "packageContents"],
     source: { ...lecture, where: "converting slides" },
     reached: "read",
+    kind: "worked example",
     given: "50 lb bag of 35 % N; product for 5 lb of N",
     answers: [
       { of: "lb N in the bag", printed: 17.5, to: 0.1 },
@@ -107,6 +110,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
     formulas: ["productRate"],
     source: { ...lecture, where: "example 1, harder version" },
     reached: "read",
+    kind: "worked example",
     given: "15 000 ft2, 1 lb N/1000 ft2, 75 % of it from 31-0-0 and 25 % from 46-0-0",
     answers: [
       { of: "lb N from the slow source", printed: 11.25, to: 0.01 },
@@ -135,6 +139,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
     formulas: ["quantity"],
     source: { ...lecture, where: "example 2, acres" },
     reached: "read",
+    kind: "worked example",
     given: "4 lb N/1000 ft2 a year, with the rounded acre of 43 000 ft2",
     answers: [{ of: "lb N per 43 000 ft2", printed: 172, to: 1 }],
     compute: () => [quantity(4, "lb/1000 ft2", "N").times(quantity(43_000, "ft2")).in("lb")],
@@ -144,6 +149,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
     formulas: ["packagesFor"],
     source: { ...lecture, where: "example 2, acres" },
     reached: "derived",
+    kind: "worked example",
     given: "75 acres of 43 560 ft2 at 4 lb N/1000 ft2 from 33-0-0 in 50 lb bags: exactly 792 bags",
     answers: [{ of: "bags", printed: 792, to: 1 }],
     compute: () => {
@@ -157,6 +163,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
     formulas: ["productRate", "packagesFor"],
     source: { ...worksheet, where: "standard fertilizer calculations, first problem" },
     reached: "read",
+    kind: "worked example",
     given: "0.9 lb N/1000 ft2 from 25 % N over 45 acres, 50 lb bags",
     answers: [
       { of: "lb/1000 ft2", printed: 3.6, to: 0.1 },
@@ -175,6 +182,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
     formulas: ["packagesFor"],
     source: { ...worksheet, where: "standard fertilizer calculations" },
     reached: "read",
+    kind: "worked example",
     given: "3.6 lb/1000 ft2 over 45 acres in 50 lb bags",
     answers: [{ of: "bags", printed: 142, to: 1 }],
     compute: () => {
@@ -215,6 +223,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       url: "http://www.extension.umn.edu/garden/landscaping/maint/selectin_1.html",
     },
     reached: "read",
+    kind: "worked example",
     given: "60 lb bag of 30-4-4",
     answers: [
       { of: "lb N", printed: 18, to: 1 },
@@ -244,6 +253,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       where: "label section",
     },
     reached: "read",
+    kind: "worked example",
     given: "50 lb bag of 20-5-15",
     answers: [
       { of: "lb N", printed: 10, to: 1 },
@@ -286,6 +296,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
     formulas: ["packageCoverage", "areaCovered"],
     source: { title: "Question-and-answer page repeating an extension example", publisher: "web aggregator" },
     reached: "read",
+    kind: "worked example",
     given: "50 lb bag of 26-5-10 at 1 lb N/1000 ft2",
     answers: [
       {
@@ -315,6 +326,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       where: "worked example",
     },
     reached: "read",
+    kind: "worked example",
     given: "100 lb N per 1000 ft2 as printed (surely per acre) from 28-14-5 in 50 lb bags",
     answers: [
       { of: "lb", printed: 357, to: 1 },
@@ -341,6 +353,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       url: "http://msue.anr.msu.edu/news/benefits_of_using_lawn_fertilizers_containing_slow_release_nitrogen",
     },
     reached: "read",
+    kind: "worked example",
     given: "50 lb bag of 10-10-10; the source calls the oxides 'actual P' and 'actual K'",
     answers: [
       { of: "lb N", printed: 5, to: 1 },
@@ -374,6 +387,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       where: "last two paragraphs",
     },
     reached: "read",
+    kind: "worked example",
     given: "264 lb/acre as a rate per 1000 ft2; the source divides by 44",
     answers: [{ of: "lb/1000 ft2", printed: 6, to: 1 }],
     compute: () => [quantity(264, "lb/acre").in("lb/1000 ft2")],
@@ -387,6 +401,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
         "HortTechnology 31(4):470; Horticulturae 8:207; Soil Science Society of America Journal 44:413; a trade magazine",
     },
     reached: "read",
+    kind: "worked example",
     given: "2, 1, 2, 0.9 and 4 lb/1000 ft2 in kg/ha; the papers round to the digits shown",
     answers: [
       { of: "kg/ha for 2 lb", printed: 97.6, to: 0.1 },
@@ -402,6 +417,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
     formulas: ["analysis", "nutrientsSupplied"],
     source: { title: "Understanding fertiliser", publisher: "Scotland farm advisory service", year: 2024 },
     reached: "read",
+    kind: "worked example",
     given: "21-0-0 with 60 SO3: nitrogen in a tonne; product for 100 kg N/ha by the printed formula",
     answers: [{ of: "kg N/t", printed: 210, to: 1 }],
     compute: () => {
@@ -418,6 +434,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       where: "weight, area and oxide lines",
     },
     reached: "read",
+    kind: "worked example",
     given: "oxide factors; 1 lb/acre in kg/ha and back; an acre in square yards",
     answers: [
       { of: "P in P2O5", printed: 0.4364, to: 0.0001 },
@@ -456,6 +473,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       publisher: "organic farming association handbook",
     },
     reached: "read",
+    kind: "worked example",
     given: "oxide factors and percent as lb per ton",
     answers: [
       { of: "CaO for Ca", printed: 1.4, to: 0.01 },
@@ -484,6 +502,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       url: "https://www.pubs.ext.vt.edu/content/pubs_ext_vt_edu/en/SPES/SPES-201/SPES-201.html",
     },
     reached: "read",
+    kind: "worked example",
     given: "element and oxide both ways, sulfate and sulfur",
     answers: [
       { of: "P2O5 for P", printed: 2.291, to: 0.001 },
@@ -521,6 +540,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       where: "three worked examples",
     },
     reached: "read",
+    kind: "worked example",
     given: "5-5-15 at 25 g/m2; 32-5-10 at 10 kg/ha; 18-9-9 % w/v at 40 L/ha",
     answers: [
       { of: "kg N/ha, granular", printed: 12.5, to: 0.1 },
@@ -561,6 +581,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       where: "steps 1 and 4",
     },
     reached: "read",
+    kind: "worked example",
     given: "1 lb N/1000 ft2 from 10 % N; load for 200 ft2",
     answers: [
       { of: "lb/1000 ft2", printed: 10, to: 1 },
@@ -576,6 +597,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
     formulas: ["productRate"],
     source: umass,
     reached: "read",
+    kind: "worked example",
     given: "1 lb N/1000 ft2 from 20 % N",
     answers: [{ of: "lb/1000 ft2", printed: 5, to: 0.01 }],
     compute: () => [rateOf(1, "20-5-10")],
@@ -589,6 +611,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       where: "dry material example",
     },
     reached: "read",
+    kind: "worked example",
     given: "50 lb cover 6000 ft2; how much covers 9000 ft2",
     answers: [{ of: "lb", printed: 75, to: 1 }],
     compute: () => [
@@ -604,6 +627,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       where: "appendix, calculating from a proportion",
     },
     reached: "read",
+    kind: "worked example",
     given: "2 kg/100 m2 over 6 m2",
     answers: [{ of: "g", printed: 120, to: 1 }],
     compute: () => [quantity(2, "kg/100 m2", "product").times(quantity(6, "m2")).in("g")],
@@ -613,6 +637,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
     formulas: ["analysis", "percentOf", "quantity"],
     source: { title: "Application guide", publisher: "turf supply distributor guide", where: "example" },
     reached: "read",
+    kind: "worked example",
     given: "232 lb/acre of 20 % N, per 1000 ft2; both figures are cut, not rounded",
     answers: [
       { of: "lb N/1000 ft2", printed: 1.06, to: 0.01, printing: "cut" },
@@ -634,6 +659,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
       publisher: "Pennsylvania Turfgrass Council",
     },
     reached: "read",
+    kind: "worked example",
     given: "0.25 and 0.5 lb P/1000 ft2 as P2O5",
     answers: [
       { of: "lb P2O5/1000 ft2", printed: 0.57, to: 0.01 },
@@ -651,6 +677,7 @@ export const nutrientChecks: readonly PublishedCheck[] = [
     formulas: ["elementOf"],
     source: { ...worksheet, where: "page 2" },
     reached: "read",
+    kind: "worked example",
     given: "250 lb K2O as K, with 0.83 in print",
     answers: [{ of: "lb K", printed: 207.5, to: 0.1 }],
     compute: () => [elementOf(quantity(250, "lb", "K2O")).in("lb")],

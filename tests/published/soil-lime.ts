@@ -142,6 +142,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
     formulas: ["limeRequirement"],
     source: carolina,
     reached: "read",
+    kind: "worked example",
     given: "soil pH 5.0, target 6.0, acidity 1.2, no residual credit",
     answers: [
       {
@@ -179,6 +180,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
     formulas: ["limeRequirement"],
     source: { ...oregonSikoraTable.source, where: "table 1 and the example under it" },
     reached: "read",
+    kind: "transcription",
     given: "Sikora buffer pH 6.0, target pH 5.6, score 100, 6 in",
     answers: [{ of: "ton/acre", printed: 1.7, to: 0.1 }],
     compute: () => [oregon(6, 5.6)],
@@ -224,6 +226,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
       publisher: "journal text, the chain worked by hand",
     },
     reached: "derived",
+    kind: "worked example",
     given: "1 meq/100 g of acidity, 15 cm",
     answers: [
       { of: "kg/ha", printed: 1120, to: 10 },
@@ -247,6 +250,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
       where: "example",
     },
     reached: "read",
+    kind: "worked example",
     given: "buffer pH 7.7; K 221, Mg 28, Ca 400, Na 12 lb/acre",
     answers: [
       { of: "meq/100 g of H", printed: 2.4, to: 0.1 },
@@ -279,6 +283,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
     formulas: ["contentOfCharge"],
     source: courseNotes,
     reached: "read",
+    kind: "worked example",
     given: "4 meq of Ca/100 g, atomic weight 40",
     answers: [{ of: "ppm Ca", printed: 800, to: 1 }],
     compute: () => [contentOfCharge(quantity(4, "meq/100 g", "Ca/soil"), "whole numbers").in("mg/kg")],
@@ -288,6 +293,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
     formulas: ["contentOfCharge"],
     source: courseNotes,
     reached: "read",
+    kind: "worked example",
     given: "2 cmolc of Al/kg",
     answers: [{ of: "ppm Al", printed: 180, to: 1 }],
     compute: () => [contentOfCharge(quantity(2, "cmolc/kg", "Al/soil")).in("mg/kg")],
@@ -297,6 +303,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
     formulas: ["limeQuality"],
     source: factsheet,
     reached: "read",
+    kind: "worked example",
     given: "78.8 % through 60 mesh, 10.0 % from 20 to 60, 2.4 % from 8 to 20, 7.8 % over 8",
     answers: [{ of: "percent", printed: 85.28, to: 0.01 }],
     compute: () => {
@@ -310,6 +317,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
     formulas: ["limeQuality"],
     source: factsheet,
     reached: "read",
+    kind: "worked example",
     given: "90 % through 60 mesh, 6 % from 20 to 60, 4 % from 8 to 20",
     answers: [
       {
@@ -329,6 +337,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
     formulas: ["limeQuality"],
     source: { ...wisconsin, where: "total fineness efficiency" },
     reached: "read",
+    kind: "worked example",
     given: "100, 90 and 55 % passing 4, 8 and 60 mesh",
     answers: [{ of: "percent", printed: 70, to: 1 }],
     compute: () => [
@@ -341,6 +350,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
     formulas: ["limeQuality"],
     source: { ...wisconsin, where: "ECCE in Iowa" },
     reached: "read",
+    kind: "worked example",
     given: "fineness 70 %, CCE 92 %, moisture 2 %",
     answers: [
       { of: "lb ECCE/ton", printed: 1260, to: 10 },
@@ -357,6 +367,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
     formulas: ["carbonateEquivalent"],
     source: wisconsin,
     reached: "read",
+    kind: "worked example",
     given: "Ca(OH)2, 74 g/mol against 100",
     answers: [{ of: "percent CCE", printed: 135, to: 1 }],
     compute: () => [carbonateEquivalent("Ca(OH)2")],
@@ -371,6 +382,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
       url: "https://micahwoods.github.io/2017-08-06-have-you-seen-turf-that-ran-out-of-k",
     },
     reached: "read",
+    kind: "worked example",
     given: "pounds an acre are divided by 2: 175 lb K/acre",
     answers: [{ of: "ppm a pound an acre", printed: 0.5, to: 0.1 }],
     compute: () => [contentInSoil(quantity(175, "lb/acre", "K"), assumed).in("mg/kg") / 175],
@@ -380,6 +392,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
     formulas: ["limeProductRate", "limeQuality"],
     source: { ...turfLab, where: "note 1" },
     reached: "read",
+    kind: "worked example",
     given: "75 lb of lime recommended, CCE 80",
     answers: [{ of: "lb/1000 ft2", printed: 94, to: 1 }],
     compute: () => [
@@ -401,6 +414,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
       url: "http://agsci.psu.edu/aasl/online-report/home-garden",
     },
     reached: "read",
+    kind: "worked example",
     given: "5 lb of lime per 100 ft2 recommended, CCE 70",
     answers: [{ of: "lb/100 ft2", printed: 7, to: 1 }],
     compute: () => [
@@ -442,6 +456,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
       url: "http://anlab.ucdavis.edu/using-the-lab/analysis/soils/450",
     },
     reached: "read",
+    kind: "worked example",
     given: "an acre of soil to 8 in",
     answers: [{ of: "million lb", printed: 2.4, to: 0.1 }],
     compute: () => [soilMass({ ...assumed, depth: quantity(8, "in") }).in("lb/acre") / 1e6],
@@ -455,6 +470,7 @@ export const soilLimeChecks: readonly PublishedCheck[] = [
       url: "https://forages.oregonstate.edu/tallfescuemonograph/turf/cultural_practices/liming",
     },
     reached: "read",
+    kind: "worked example",
     given: "50 lb of limestone per 1000 ft2",
     answers: [
       {

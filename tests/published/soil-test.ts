@@ -54,6 +54,7 @@ export const soilTestChecks: readonly PublishedCheck[] = [
     formulas: ["nutrientUse", "nutrientNeed"],
     source: slides,
     reached: "read",
+    kind: "worked example",
     given: "K 50 ppm by Mehlich 3, guideline 37, 16 g N/m2 with half as much K, 10 cm at 1.5 g/cm3",
     answers: [
       { of: "g/m2 of use", printed: 8, to: 1 },
@@ -71,6 +72,7 @@ export const soilTestChecks: readonly PublishedCheck[] = [
     formulas: ["contentInSoil", "nutrientNeed"],
     source: slides,
     reached: "read",
+    kind: "worked example",
     given: "the same, as ppm",
     answers: [
       {
@@ -213,6 +215,7 @@ export const soilTestChecks: readonly PublishedCheck[] = [
       where: "What is the fertilizer grade?",
     },
     reached: "read",
+    kind: "worked example",
     given: "10,000 mg/kg: move the decimal point four places",
     answers: [{ of: "percent", printed: 1, to: 1 }],
     compute: () => [onWetBasis({ content: quantity(10_000, "mg/kg", "N/product"), moisture: 0 }).in("% w/w")],
@@ -228,6 +231,7 @@ export const soilTestChecks: readonly PublishedCheck[] = [
       url: "https://www.blog.asianturfgrass.com/2014/09/working-out-the-fertilizer-recommendation-from-a-soil-test.html",
     },
     reached: "read",
+    kind: "worked example",
     given: "25 g N/m2, half as much K, the printed guideline of 5.2 g/m2, a soil with 11 g/m2",
     answers: [
       { of: "g K/m2 of use", printed: 12.5, to: 0.1 },
@@ -265,6 +269,7 @@ export const soilTestChecks: readonly PublishedCheck[] = [
       where: "cheat sheet and example",
     },
     reached: "read",
+    kind: "worked example",
     given: "10 g N/m2 a year, half as much K",
     answers: [
       {
@@ -292,6 +297,7 @@ export const soilTestChecks: readonly PublishedCheck[] = [
       url: "https://www.plantanswers.com/turf/publications/fertil.html",
     },
     reached: "read",
+    kind: "worked example",
     given: "10 ppm of phosphorus, 120 ppm of potassium",
     answers: [
       { of: "lb P/1000 ft2", printed: 0.5, to: 0.1 },

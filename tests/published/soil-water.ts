@@ -121,6 +121,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
     formulas: ["gypsumRequirement"],
     source: { ...textbook, where: "example 8.7" },
     reached: "read",
+    kind: "worked example",
     given: "ESP 35 to 15 %, CEC 22 meq/100 g, 40 cm, 3.85 t/ha for 30 cm and a meq, field factor 1.25",
     answers: [
       { of: "meq/100 g", printed: 4.4, to: 0.1 },
@@ -145,6 +146,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
     formulas: ["gypsumRequirement"],
     source: { ...textbook, where: "section 8.7.1" },
     reached: "read",
+    kind: "worked example",
     given: "1 meq of sodium/100 g, an acre-foot of soil, by weight of soil",
     answers: [{ of: "ton of pure gypsum/acre-ft", printed: 1.7, to: 0.1 }],
     compute: () => [
@@ -165,6 +167,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
       publisher: "the formula, worked by hand",
     },
     reached: "derived",
+    kind: "worked example",
     given: "SAR 13",
     answers: [{ of: "percent", printed: 15.2, to: 0.1 }],
     compute: () => [sodiumPercentageFromRatio(13).percent?.in("%") ?? 0],
@@ -174,6 +177,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
     formulas: ["ionBalance"],
     source: turfGuide,
     reached: "read",
+    kind: "worked example",
     given: "Na 1000, Ca 200, Mg 100 ppm",
     answers: [
       {
@@ -192,6 +196,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
     formulas: ["sodiumAdsorptionRatio"],
     source: turfGuide,
     reached: "read",
+    kind: "worked example",
     given: "the printed 44, 10 and 8.2 meq/L",
     answers: [{ of: "SAR", printed: 14.6, to: 0.1 }],
     compute: () => [ratio(44, 10, 8.2)],
@@ -223,6 +228,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
     formulas: ["dissolvedSalts", "waterSaltClass"],
     source: waterSaltClasses.source,
     reached: "read",
+    kind: "transcription",
     given: "500, 1500, 3000, 5000, 6000 uS/cm",
     answers: [
       ...[320, 960, 1920, 3200, 3840].map((printed) => ({ of: "mg/L", printed, to: 1 })),
@@ -246,6 +252,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
       year: 1985,
     },
     reached: "from memory",
+    kind: "worked example",
     given: "ECw 1.2, ECe 2.5 dS/m; 800 mm with the printed 0.10",
     answers: [
       { of: "percent", printed: 10, to: 2 },
@@ -268,6 +275,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
       publisher: "a guide to water reuse",
     },
     reached: "read",
+    kind: "worked example",
     given: "15 and 50 mg N/L, an acre-foot",
     answers: [41, 136].map((printed) => ({ of: "lb N/acre-ft", printed, to: 1 })),
     compute: () => [15, 50].map(nitrogenLoad),
@@ -281,6 +289,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
       where: "example",
     },
     reached: "read",
+    kind: "worked example",
     given: "45 ppm NO3; the printed 10 ppm NO3-N, an acre-foot",
     answers: [
       { of: "ppm NO3-N", printed: 10, to: 1 },
@@ -302,6 +311,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
       url: "https://dwr.virginia.gov/fishing/aquatic-plant-id-and-treatment/formulas-for-determining-application-rates/",
     },
     reached: "read",
+    kind: "worked example",
     given: "1 ppm in an acre-foot of water",
     answers: [
       { of: "lb", printed: 2.7, to: 0.1 },
@@ -314,6 +324,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
     formulas: ["blendShare"],
     source: { ...textbook, where: "example 8.3" },
     reached: "read",
+    kind: "worked example",
     given: "waters of 2 and 15 dS/m, target 8 dS/m",
     answers: [{ of: "percent of the first", printed: 53, to: 1, printing: "cut" }],
     compute: () => [
@@ -329,6 +340,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
     formulas: ["blendWaters"],
     source: { ...textbook, where: "example 8.4" },
     reached: "read",
+    kind: "worked example",
     given: "10 and 50 mg/L at 70 and 30 %",
     answers: [{ of: "mg/L", printed: 22, to: 1 }],
     compute: () => {
@@ -349,6 +361,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
       where: "slides 17-19",
     },
     reached: "read",
+    kind: "worked example",
     given: "4 mm of use, leaching requirement 0.05",
     answers: [{ of: "mm", printed: 4.2, to: 0.1 }],
     compute: () => [irrigationWithLeaching({ use: quantity(4, "mm"), share: quantity(5, "%") }).in("mm")],
@@ -362,6 +375,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
       where: "supplies A and B",
     },
     reached: "read",
+    kind: "worked example",
     given: "A: Na 144, Ca 4.6, Mg 1.1 mg/L; B: Na 63, Ca 108, Mg 33 mg/L",
     answers: [
       {
@@ -391,6 +405,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
       url: "https://ag.umass.edu/greenhouse-floriculture/fact-sheets/adjusting-alkalinity-with-acids",
     },
     reached: "read",
+    kind: "worked example",
     given: "sulfuric acid of 93 %, 1.835 g/mL: 136 mg/L of alkalinity, a fluid ounce in 100 gal",
     answers: [
       { of: "fl oz/100 gal", printed: 1, to: 0.01 },
@@ -426,6 +441,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
       where: "example under table 7",
     },
     reached: "read",
+    kind: "worked example",
     given: "44, 10 and 8.2 meq/L",
     answers: [
       {
@@ -446,6 +462,7 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
       year: 1985,
     },
     reached: "from memory",
+    kind: "worked example",
     given: "Ca 2.32, Mg 1.44, Na 7.73, CO3 0.42, HCO3 3.66 meq/L, 1.15 dS/m",
     answers: [
       { of: "SAR", printed: 5.64, to: 0.01 },

@@ -170,7 +170,8 @@ const loops: Readonly<Record<DegreeDayMethod, (days: Days, rule: HeatRule, out: 
 
 const checkArrays = (arrays: Readonly<Record<string, unknown>>, length: unknown): void => {
   for (const [name, array] of Object.entries(arrays)) {
-    if (!(array instanceof Float64Array)) fail("type", name, array, "a Float64Array");
+    if (!(array instanceof Float64Array))
+      fail("type", name, array, "a Float64Array; Float64Array.from(list) makes one of a list");
     else if (array.length !== length) {
       fail("conflict", name, `${array.length} days`, `as many days as maxC has, which is ${length}`);
     }

@@ -193,6 +193,7 @@ export const checkedModel = <Id extends string>(
   path: string,
 ): DegreeDayModel<Id> => {
   if (model?.type !== "degree-day-model") return fail("type", path, model, "a degree-day model");
+  if (model.version !== 1) fail("type", `${path}.version`, model.version, "1");
   const problems = problemsOf(model, path);
   if (problems.length > 0) throw new RatewrightError(problems);
   const id = degreeDayId(model);

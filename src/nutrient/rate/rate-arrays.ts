@@ -19,7 +19,12 @@ const expectPercent = (percent: number, path: string, least: "positive" | "zero 
 const expectArray = (given: unknown, path: string): Float64Array =>
   given instanceof Float64Array
     ? given
-    : fail(given === undefined ? "missing" : "type", path, given, "a Float64Array");
+    : fail(
+        given === undefined ? "missing" : "type",
+        path,
+        given,
+        "a Float64Array; Float64Array.from(list) makes one of a list",
+      );
 
 const outFor = (given: Float64Array | undefined, length: number): Float64Array => {
   const out = given === undefined ? new Float64Array(length) : expectArray(given, "out");

@@ -158,10 +158,16 @@ export const releasedShares = (
   outShares?: Float64Array,
 ): Float64Array => {
   if (!(equivalentDays instanceof Float64Array)) {
-    return fail("type", "equivalentDays", equivalentDays, "a Float64Array");
+    return fail(
+      "type",
+      "equivalentDays",
+      equivalentDays,
+      "a Float64Array; Float64Array.from(list) makes one of a list",
+    );
   }
   const out = outShares ?? new Float64Array(equivalentDays.length);
-  if (!(out instanceof Float64Array)) fail("type", "outShares", out, "a Float64Array");
+  if (!(out instanceof Float64Array))
+    fail("type", "outShares", out, "a Float64Array; Float64Array.from(list) makes one of a list");
   if (out.length !== equivalentDays.length) {
     fail("conflict", "outShares", `${out.length} days`, `${equivalentDays.length} days`);
   }

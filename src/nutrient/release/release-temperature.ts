@@ -166,7 +166,8 @@ export const accumulateEquivalentDaysC = (
 ): Float64Array => {
   const out = outDays ?? new Float64Array(maxC?.length ?? 0);
   for (const [name, array] of Object.entries({ maxC, minC, outDays: out })) {
-    if (!(array instanceof Float64Array)) fail("type", name, array, "a Float64Array");
+    if (!(array instanceof Float64Array))
+      fail("type", name, array, "a Float64Array; Float64Array.from(list) makes one of a list");
     if (array.length !== maxC.length) {
       fail("conflict", name, `${array.length} days`, `as many days as maxC has, which is ${maxC.length}`);
     }

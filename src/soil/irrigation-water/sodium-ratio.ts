@@ -9,15 +9,16 @@ export interface SodicIons {
 }
 
 /** Na over the root of half of Ca and Mg, all in meq/L. */
-export const ratioOf = ({ Na, Ca, Mg }: SodicIons, path: string): number =>
-  Ca + Mg > 0
-    ? Na / Math.sqrt((Ca + Mg) / 2)
-    : fail(
-        "infeasible",
-        path,
-        "no calcium and no magnesium",
-        "some calcium or magnesium: the ratio has no value",
-      );
+export const ratioOf = ({ Na, Ca, Mg }: SodicIons, path: string): number => {
+  if (!(Ca + Mg > 0)) {
+    const expected = "some calcium or magnesium: the ratio has no value";
+    return fail("infeasible", path, "no calcium and no magnesium", expected);
+  }
+  const ratio = Na / Math.sqrt((Ca + Mg) / 2);
+  return Number.isFinite(ratio)
+    ? ratio
+    : fail("range", path.replace(/\.Ca$/, ".Na"), `${Na} meq/L`, "sodium whose ratio is a finite number");
+};
 
 /**
  * The sodium adsorption ratio of a water, `SAR = Na / sqrt((Ca + Mg) / 2)`, all in meq/L.

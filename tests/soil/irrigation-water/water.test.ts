@@ -257,3 +257,14 @@ test("salts by the other factor", () => {
     complaints(() => dissolvedSalts({ conductivity: fresh, factor: "800 mg/L per dS/m, above 5 dS/m" })),
   ).toEqual(["conflict factor"]);
 });
+
+describe("the sodium adsorption ratio", () => {
+  test("of more sodium than a number holds is refused, not endless", () => {
+    const brine = {
+      Na: quantity(1e308, "meq/L", "Na"),
+      Ca: quantity(1e-9, "meq/L", "Ca"),
+      Mg: quantity(0, "meq/L", "Mg"),
+    };
+    expect(complaints(() => sodiumAdsorptionRatio(brine))).toEqual(["range water.Na"]);
+  });
+});
