@@ -29,6 +29,8 @@ export type {
 // explain: the working of a formula, line by line.
 export { derivationMarkdown, derivationText } from "./explain/derivation-text.js";
 export { type ExplainOptions, explain } from "./explain/explain.js";
+export { type ChainStep, explainChain, type ResultOfStep } from "./explain/explain-chain.js";
+export { explainWorkOrder, type WorkOrderWorking } from "./explain/explain-work-order.js";
 
 // topics: what a problem for a learner is; ratewright/teach/problems poses them, from a seed.
 export type { NameOfMistake } from "./topics/mistakes.js";

@@ -1,5 +1,3 @@
-import { quantity } from "../../quantity/index.js";
-
 import {
   amountFor,
   areaPerTank,
@@ -12,7 +10,6 @@ import {
   rinseResidue,
   strengthForAreaRate,
   strengthOf,
-  tankLoads,
   tankRinse,
 } from "../../tank/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
@@ -65,35 +62,6 @@ export const tankMixes: readonly FormulaSpec[] = [
     equation: "A = C / V",
     run: areaPerTank,
     traps: ["Dividing the other way round: that is tanks for each acre."],
-    sources: ["definition"],
-  }),
-  formula({
-    id: "spray-for-area",
-    name: "tankLoads",
-    title: "Spray that an area takes",
-    inputs: [
-      ["area", "A", "area", "none", area, [0.5, 20]],
-      ["applicationVolume", "V", "application volume", "spray", perArea, [10, 90]],
-    ],
-    output: ["S", "finished spray", "spray", volume],
-    equation: "S = V * A",
-    run: (given) => tankLoads({ ...given, capacity: quantity(200, "gal", "spray") }).volume,
-    traps: ["Leaving out what stays in the tank and the hoses."],
-    sources: ["definition"],
-  }),
-  formula({
-    id: "tank-load-count",
-    name: "tankLoads",
-    title: "Loads that an area takes",
-    inputs: [
-      ["area", "A", "area", "none", area, [1, 20]],
-      ["applicationVolume", "V", "application volume", "spray", perArea, [20, 90]],
-      ["capacity", "C", "tank, as far as it is filled", "spray", volume, [25, 300]],
-    ],
-    output: ["n", "loads", "none", count],
-    equation: "n = ceil(V * A / C)",
-    run: (given) => quantity(tankLoads(given).loads.length, "count"),
-    traps: ["Rounding down: the last part of the field would get nothing."],
     sources: ["definition"],
   }),
   formula({

@@ -4,6 +4,7 @@ import { sprayVolume } from "../application/spray-volume.js";
 import { spreading } from "../application/spread.js";
 import { spreadPasses } from "../application/spread-passes.js";
 import { tankMixes } from "../application/tank.js";
+import { amountsForArea, packages } from "../application/tank-amounts.js";
 import { activeIngredient, tankWater } from "../application/tank-water.js";
 import type { FormulaSpec } from "../entry/formula.js";
 import { siteGround } from "../ground/site-ground.js";
@@ -14,8 +15,8 @@ import { siteShapes } from "../ground/site-shapes.js";
 /** The formulas by room, in the order of the chapters of a course. */
 export const formulasByRoom = (): Readonly<Record<string, readonly FormulaSpec[]>> => ({
   spray: [...sprayVolume, ...sprayBoom, ...activeIngredient],
-  nutrient: nutrientRates,
+  nutrient: [...nutrientRates, ...packages],
   spread: [...spreading, ...spreadPasses],
   site: [...siteShapes, ...siteLengths, ...siteGround, ...siteMaterials],
-  tank: [...tankMixes, ...tankWater],
+  tank: [...amountsForArea, ...tankMixes, ...tankWater],
 });

@@ -1,0 +1,240 @@
+import { type SprayOrder, type SpreadOrder, type WorkOrder, workOrderSheet } from "../../plan/index.js";
+import {
+  expectFields,
+  expectOneOf,
+  numberIn,
+  type Quantity,
+  quantity,
+  quantityOf,
+} from "../../quantity/index.js";
+import { runnableEntry } from "../catalogue/catalogue.js";
+import { readInputs } from "../catalogue/entry-result.js";
+import type { Derivation, DerivationUnits, DerivedQuantity } from "../derivation/derivation.js";
+import { derivationOf } from "./explain.js";
+
+/** The working of a work order: a derivation for each figure, and what has none. */
+export interface WorkOrderWorking {
+  readonly type: "workOrderWorking";
+  readonly version: 1;
+  readonly title: string;
+  readonly units: DerivationUnits;
+  /** In the order of the sheet; the title of each says which figure it is. */
+  readonly derivations: readonly Derivation[];
+  /** Figures without a derivation, each with the reason. */
+  readonly notExplained: readonly string[];
+}
+
+/** A figure of the sheet, and the formula that should give it. */
+interface Figure {
+  readonly title: string;
+  readonly is: unknown;
+  readonly id: string;
+  readonly inputs: Readonly<Record<string, unknown>>;
+}
+
+type Stored = { readonly value: number; readonly unit: string; readonly of?: string };
+
+/** A quantity of the order as one of another substance: the formulas say product where the order says which. */
+const as = (q: unknown, of: string): DerivedQuantity => {
+  const { value, unit } = q as Stored;
+  return quantityOf(value, unit, of, "order");
+};
+const count = (value: number): Quantity<"count", "none"> => quantity(value, "count");
+
+const dimensionOf = (q: unknown): string => as(q, "none").dimension;
+
+/** The percentage on the label, out of what the product supplies at its rate. */
+const percentOf = (rate: unknown, supplied: unknown, nutrient: string): DerivedQuantity => {
+  const share = (100 * numberIn(supplied, "kg/ha")) / numberIn(as(rate, "product"), "kg/ha");
+  return quantityOf(Number(share.toPrecision(10)), "% w/w", `${nutrient}/product`, "order");
+};
+
+const targetFormulas: Readonly<Record<string, string>> = {
+  N: "product-rate",
+  P2O5: "product-rate-phosphate",
+  K2O: "product-rate-potash",
+};
+
+const targetFigures = ({ productName, target, rate, supplies }: SpreadOrder): readonly Figure[] => {
+  const nutrient = target?.of ?? "";
+  const id = targetFormulas[nutrient];
+  const supplied = supplies?.[nutrient as "N"];
+  if (id === undefined || supplied === undefined) return [];
+  const inputs = { target: as(target, nutrient), percent: percentOf(rate, supplied, nutrient) };
+  return [{ title: `${productName}: product per area`, is: rate, id, inputs }];
+};
+
+const packageFigures = (
+  name: string,
+  need: unknown,
+  size: unknown,
+  packages: { readonly count: number } | undefined,
+): readonly Figure[] => {
+  if (packages === undefined || size === undefined) return [];
+  const id = dimensionOf(need) === "mass" ? "packages-for-need" : "packages-for-volume";
+  return [
+    {
+      title: `${name}: packages`,
+      is: count(packages.count),
+      id,
+      inputs: { need: as(need, "product"), contents: as(size, "none") },
+    },
+  ];
+};
+
+const spreadFigures = (order: SpreadOrder): readonly Figure[] => {
+  const { productName: name, rate, area, amount, passes, ratePerPass, byPart } = order;
+  const whole = { rate: as(rate, "product"), area: as(area, "none") };
+  return [
+    ...targetFigures(order),
+    { title: `${name}: in all`, is: amount, id: "product-for-area", inputs: whole },
+    ...byPart.map((part) => ({
+      title: `${name}: ${part.part}`,
+      is: part.amount,
+      id: "product-for-area",
+      inputs: { rate: whole.rate, area: as(part.area, "none") },
+    })),
+    ...(passes > 1
+      ? [
+          {
+            title: `${name}: each pass`,
+            is: ratePerPass,
+            id: "pass-rate",
+            inputs: { rate: whole.rate, passes: count(passes) },
+          },
+        ]
+      : []),
+    ...packageFigures(name, amount, order.packageSize, order.packages),
+  ];
+};
+
+/** The formula of an amount by what its rate is per: an area, or a volume of spray. */
+const amountFormulas: Readonly<Record<string, string>> = {
+  "mass/area": "product-for-area",
+  "volume/area": "liquid-for-lawn",
+  "mass/volume": "dry-product-for-spray",
+  "volume/volume": "liquid-for-spray",
+};
+
+const sprayFigures = (order: SprayOrder): readonly Figure[] => {
+  const { tank, treatment } = order;
+  const volume = as(tank.applicationVolume, "spray");
+  const mixed = as(tank.mixedFor, "none");
+  const full = as(tank.capacity, "spray");
+  const amounts = ({ rate }: { readonly rate: unknown }, area: unknown, spray: unknown): Figure["inputs"] =>
+    dimensionOf(rate).endsWith("/area")
+      ? { rate: as(rate, "product"), area: as(area, "none") }
+      : { rate: as(rate, "product/spray"), sprayVolume: as(spray, "spray") };
+  return [
+    {
+      title: `${treatment}: spray to mix`,
+      is: tank.volume,
+      id: "spray-for-area",
+      inputs: { applicationVolume: volume, area: mixed },
+    },
+    {
+      title: `${treatment}: loads`,
+      is: count(tank.count),
+      id: "tank-load-count",
+      inputs: { applicationVolume: volume, area: mixed, capacity: full },
+    },
+    {
+      title: `${treatment}: area that one full tank covers`,
+      is: tank.areaPerTank,
+      id: "area-per-tank",
+      inputs: { capacity: full, applicationVolume: volume },
+    },
+    ...order.products.flatMap((product) => {
+      const id = amountFormulas[dimensionOf(product.rate)] ?? "product-for-area";
+      const name = product.productName;
+      return [
+        {
+          title: `${name}: in all`,
+          is: product.amount,
+          id,
+          inputs: amounts(product, tank.mixedFor, tank.volume),
+        },
+        ...tank.loads.flatMap((load, n) => {
+          const share = product.loads[n];
+          if (share === undefined) return [];
+          const title = `${name}: load ${load.number}`;
+          return [{ title, is: share.exact, id, inputs: amounts(product, load.mixedFor, load.volume) }];
+        }),
+        ...packageFigures(name, product.amount, product.packageSize, product.packages),
+      ];
+    }),
+  ];
+};
+
+/** Whether a derivation comes to the figure of the sheet. */
+const agrees = ({ exact }: Derivation, is: unknown): boolean => {
+  const figure = as(is, exact.of);
+  if (figure.dimension !== exact.dimension) return false;
+  const there = numberIn(figure, exact.unit);
+  return Math.abs(there - exact.value) <= 1e-9 * Math.max(Math.abs(there), Math.abs(exact.value));
+};
+
+/**
+ * The working of a work order: every figure of its sheet that a formula gives, from the product per area to the packages
+ * and the loads. Each derivation is compared with the order: one that comes to another figure is not given, and
+ * `notExplained` says so (whole packets, a rate that was rounded, a liquid that is weighed by its density).
+ *
+ * @param order - what `workOrder` gives, also out of a store
+ * @param options - `units`, those of the order where left out, US customary for an order with both
+ * @throws RatewrightError for what is no work order, as `workOrderSheet`
+ *
+ * @example
+ * ```ts
+ * import { workOrder } from "ratewright";
+ * import { derivationText, explainWorkOrder } from "ratewright/teach";
+ * const order = workOrder({
+ *   type: "job",
+ *   version: 1,
+ *   title: "First feed",
+ *   date: "2026-05-04",
+ *   site: { name: "Practice field", parts: [{ shape: "measured", area: { value: 12400, unit: "ft2" } }] },
+ *   products: [{ id: "feed-a", form: "dry", analysis: "24-0-11", package: { value: 50, unit: "lb" } }],
+ *   treatments: [
+ *     { id: "feed", method: "spread", product: "feed-a", target: { value: 0.9, unit: "lb/1000 ft2", of: "N" } },
+ *   ],
+ * });
+ * const { derivations, notExplained } = explainWorkOrder(order);
+ * derivations.map(({ title, result }) => `${title}: ${result.value}`);
+ * // => ["feed-a: product per area: 3.75", "feed-a: in all: 46.5", "feed-a: packages: 1"]
+ * notExplained; // => []
+ * ```
+ */
+export const explainWorkOrder = (
+  order: WorkOrder,
+  options: { readonly units?: DerivationUnits } = {},
+): WorkOrderWorking => {
+  // The door of the sheet reads the whole order.
+  workOrderSheet(order);
+  const { units } = expectFields(options, ["units"], "options");
+  const system =
+    units === undefined
+      ? order.units === "metric"
+        ? "metric"
+        : "US"
+      : expectOneOf(units, ["US", "metric"], "options.units");
+  const worked = [...order.spreads.flatMap(spreadFigures), ...order.sprays.flatMap(sprayFigures)].map(
+    (figure) => {
+      const found = runnableEntry(figure.id, "id");
+      const given = readInputs(found.entry, figure.inputs, figure.title);
+      const derivation = derivationOf(found, given, { units: system, digits: 3, unit: undefined });
+      return { figure, derivation: { ...derivation, title: figure.title } };
+    },
+  );
+  return {
+    type: "workOrderWorking",
+    version: 1,
+    title: order.title,
+    units: system,
+    derivations: worked
+      .filter(({ figure, derivation }) => agrees(derivation, figure.is))
+      .map(({ derivation }) => derivation),
+    notExplained: worked
+      .filter(({ figure, derivation }) => !agrees(derivation, figure.is))
+      .map(({ figure }) => `${figure.title}: the order has another figure than rate times area gives.`),
+  };
+};
