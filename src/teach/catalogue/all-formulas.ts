@@ -7,10 +7,15 @@ import { tankMixes } from "../application/tank.js";
 import { amountsForArea, packages } from "../application/tank-amounts.js";
 import { activeIngredient, tankWater } from "../application/tank-water.js";
 import type { FormulaSpec } from "../entry/formula.js";
+import { money } from "../ground/money.js";
 import { siteGround } from "../ground/site-ground.js";
 import { siteLengths } from "../ground/site-lengths.js";
 import { siteMaterials } from "../ground/site-materials.js";
 import { siteShapes } from "../ground/site-shapes.js";
+import { mowing } from "../ground/stand.js";
+import { planting } from "../ground/stand-planting.js";
+import { waterDepths } from "../ground/water-depth.js";
+import { waterSupply, waterUse } from "../ground/water-use.js";
 
 /** The formulas by room, in the order of the chapters of a course. */
 export const formulasByRoom = (): Readonly<Record<string, readonly FormulaSpec[]>> => ({
@@ -19,4 +24,7 @@ export const formulasByRoom = (): Readonly<Record<string, readonly FormulaSpec[]
   spread: [...spreading, ...spreadPasses],
   site: [...siteShapes, ...siteLengths, ...siteGround, ...siteMaterials],
   tank: [...amountsForArea, ...tankMixes, ...tankWater],
+  water: [...waterDepths, ...waterUse, ...waterSupply],
+  stand: [...mowing, ...planting],
+  price: money,
 });
