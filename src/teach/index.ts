@@ -39,3 +39,9 @@ export type { AnswerSubstance, Level, ProblemUnits } from "./topics/topic.js";
 
 // grade: what a learner's answer is worth, part by part, and what to tell them.
 export { grade, type PartVerdict, type QuizGrade } from "./grade/grade.js";
+
+// worksheet: a sheet of problems as Markdown, as a page to print, and as a table; as QTI by ratewright/teach/qti.
+export type { SheetOptions } from "./worksheet/sheet-options.js";
+export { worksheetCsv } from "./worksheet/worksheet-csv.js";
+export { worksheetHtml } from "./worksheet/worksheet-html.js";
+export { worksheetMarkdown } from "./worksheet/worksheet-markdown.js";

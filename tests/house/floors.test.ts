@@ -12,6 +12,7 @@ const packagesOfSubpath: Readonly<Record<string, Readonly<Record<string, string>
     "pure-rand/distribution/uniformInt": "whole numbers from a seed, each as likely as the next",
     "pure-rand/generator/mersenne": "the same numbers for a seed on every platform",
   },
+  "teach/qti": { "fast-xml-builder": "XML with its escapes" },
   "site/geodesic": { "geographiclib-geodesic": "distances and areas on the ellipsoid" },
 };
 
