@@ -3,7 +3,7 @@
 // limit: a limit as data: its conditions and its reading.
 export type {
   AmountLimit,
-  ClosedDatesLimit,
+  BlackoutLimit,
   ContentLimit,
   CountLimit,
   GroundLimit,

@@ -4,7 +4,7 @@
 export type {
   Job,
   JobApplicator,
-  JobHeat,
+  JobDegreeDays,
   JobLogEntry,
   JobProduct,
   JobSite,
@@ -25,7 +25,7 @@ export type { PartMeasures } from "./job/read-site.js";
 
 // visit: the work order: product, loads, order, nutrients, repeats, findings and cautions.
 export type { NutrientAccount, NutrientEntry } from "./visit/nutrient-account.js";
-export type { HeatWindow, RepeatPlan } from "./visit/repeat.js";
+export type { DegreeDayInterval, RepeatPlan } from "./visit/repeat.js";
 export type { SprayedProduct, SprayOrder } from "./visit/spray-order.js";
 export type { WorkOrderCaution } from "./visit/cautions.js";
 export type { LabelRateCheck } from "./visit/rate-findings.js";

@@ -39,7 +39,7 @@ const lb = (value: number, of: string) => ({ value, unit: "lb/1000 ft2", of });
 /** Whether an application passes any limit of a set. */
 const passes = (set: LimitSet, proposal: Omit<Proposal, "date"> & { readonly date?: CivilDate }): boolean => {
   const { uses, tests } = checkLimits({ limits: set.limits, proposal: { date: summer, ...proposal } });
-  return [...uses, ...tests].some(({ broken, meantIf }) => broken === true && meantIf.length === 0);
+  return [...uses, ...tests].some(({ violated, appliesIf }) => violated === true && appliesIf.length === 0);
 };
 
 /** The largest value that passes nothing, found by halving: the limit as the checks see it. */
@@ -73,7 +73,7 @@ const mostAYear = (
     const date = addDays("2026-04-01", i);
     const ledger = { type: "ledger", version: 1, entries: [...entries] } as const;
     const { uses } = checkLimits({ ledger, limits: set.limits, proposal: { date, supplies, facts } });
-    if (uses.some(({ broken, meantIf }) => broken && meantIf.length === 0)) break;
+    if (uses.some(({ violated, appliesIf }) => violated && appliesIf.length === 0)) break;
     entries.push({ id: `e${i}`, date, supplies });
   }
   return entries.length * step;

@@ -25,7 +25,7 @@ export interface LimitBase {
   /** For what it is stated: all that is named here must hold. For everything where it is left out. */
   readonly scope?: LimitCondition;
   /** What lifts it: it does not bind where one of these is shown. */
-  readonly unless?: readonly LimitCondition[];
+  readonly exemptIf?: readonly LimitCondition[];
 }
 
 /** The most of a substance per area over a period: total N, soluble N, P2O5, P, an active ingredient, an acid equivalent. */
@@ -66,12 +66,12 @@ export interface ContentLimit extends LimitBase {
   readonly atMostPercent: number;
 }
 
-/** A part of the year in which nothing that holds one of the substances goes down. Both ends are closed. */
-export interface ClosedDatesLimit extends LimitBase {
-  readonly kind: "closed dates";
+/** A part of the year in which nothing that holds one of the substances goes down. Both ends are part of it. */
+export interface BlackoutLimit extends LimitBase {
+  readonly kind: "blackout dates";
   /** `"any"`, or the substances: `["N", "P"]`. */
   readonly of: "any" | readonly string[];
-  readonly closed: MonthDayWindow;
+  readonly blackout: MonthDayWindow;
 }
 
 /** The least distance to water. */
@@ -95,7 +95,7 @@ export type Limit =
   | IntervalLimit
   | SlowShareLimit
   | ContentLimit
-  | ClosedDatesLimit
+  | BlackoutLimit
   | SetbackLimit
   | GroundLimit;
 

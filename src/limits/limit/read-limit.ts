@@ -26,7 +26,7 @@ interface ReadBase {
   readonly id?: string;
   readonly source: FactSource;
   readonly scope?: LimitCondition;
-  readonly unless?: readonly LimitCondition[];
+  readonly exemptIf?: readonly LimitCondition[];
 }
 
 /** A limit on an amount, read and checked. */
@@ -56,7 +56,7 @@ export type ReadLimit =
   | ReadOther<"interval">
   | ReadOther<"slow share">
   | ReadOther<"content">
-  | ReadOther<"closed dates">
+  | ReadOther<"blackout dates">
   | ReadOther<"setback">
   | ReadOther<"ground">;
 
@@ -66,19 +66,19 @@ const kinds = [
   "interval",
   "slow share",
   "content",
-  "closed dates",
+  "blackout dates",
   "setback",
   "ground",
 ] as const;
 
-const common = ["kind", "id", "source", "readOn", "scope", "unless"];
+const common = ["kind", "id", "source", "readOn", "scope", "exemptIf"];
 const fieldsOf: Readonly<Record<(typeof kinds)[number], readonly string[]>> = {
   amount: ["amount", "per"],
   count: ["of", "atMost", "per"],
   interval: ["of", "atLeastDays"],
   "slow share": ["atLeastPercentOfN"],
   content: ["of", "atMostPercent"],
-  "closed dates": ["of", "closed"],
+  "blackout dates": ["of", "blackout"],
   setback: ["of", "atLeast"],
   ground: ["of", "not"],
 };
@@ -138,7 +138,7 @@ const readOne = (input: unknown, path: string, door: Checks): ReadLimit | undefi
   const source = field("source", expectSource);
   optional("readOn", civilDateAt);
   const scope = optional("scope", (value, p) => readCondition(value, p, door));
-  const unless = optional("unless", (value, p) =>
+  const exemptIf = optional("exemptIf", (value, p) =>
     expectList(value, p, "condition").map((item, i) => readCondition(item, `${p}[${i}]`, door)),
   );
   const base: ReadBase = {
@@ -146,7 +146,7 @@ const readOne = (input: unknown, path: string, door: Checks): ReadLimit | undefi
     source,
     ...(id === undefined ? {} : { id }),
     ...(scope && { scope }),
-    ...(unless && { unless }),
+    ...(exemptIf && { exemptIf }),
   };
   const rest = (): ReadLimit => {
     switch (kind) {
@@ -181,8 +181,8 @@ const readOne = (input: unknown, path: string, door: Checks): ReadLimit | undefi
           of: field("of", limitedName),
           atMostPercent: field("atMostPercent", (value, p) => expectNumber(value, p, { min: 0, max: 100 })),
         };
-      case "closed dates":
-        return { ...base, kind, of: field("of", limitedNames), closed: field("closed", readWindow) };
+      case "blackout dates":
+        return { ...base, kind, of: field("of", limitedNames), blackout: field("blackout", readWindow) };
       case "setback":
         return {
           ...base,

@@ -40,24 +40,24 @@ export const connecticutRememberedLimits: LimitSet = /* @__PURE__ */ limitSet({
   source: "from memory of Connecticut Public Act 12-155, section 2 (d) and (e): not read, verify before use",
   reached: "from memory",
   limits: {
-    "closed-dates": {
-      kind: "closed dates",
+    "blackout-dates": {
+      kind: "blackout dates",
       of: ["P"],
-      closed: { from: "12-01", to: "03-15" },
-      unless: [notLawn],
+      blackout: { from: "12-01", to: "03-15" },
+      exemptIf: [notLawn],
     },
     setback: {
       kind: "setback",
       of: ["P"],
       atLeast: ft(20),
-      unless: [notLawn, { equipment: targeted }],
+      exemptIf: [notLawn, { equipment: targeted }],
     },
     "setback-targeted": {
       kind: "setback",
       of: ["P"],
       atLeast: ft(15),
       scope: { equipment: targeted },
-      unless: [notLawn],
+      exemptIf: [notLawn],
     },
   },
   notHeld: [

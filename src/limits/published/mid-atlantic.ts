@@ -18,14 +18,14 @@ export const marylandProductLimits: LimitSet = /* @__PURE__ */ limitSet({
     url: "https://lexace.ai/us/statute/maryland/AG-6-224",
   },
   limits: {
-    "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application", unless: [efficientN] },
-    "total-n": { amount: lb(0.9, "N"), per: "application", unless: [efficientN] },
-    "slow-share": { kind: "slow share", atLeastPercentOfN: 20, unless: [efficientN] },
+    "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application", exemptIf: [efficientN] },
+    "total-n": { amount: lb(0.9, "N"), per: "application", exemptIf: [efficientN] },
+    "slow-share": { kind: "slow share", atLeastPercentOfN: 20, exemptIf: [efficientN] },
     "eef-per-year": { amount: lb(2.5, "N"), per: "calendar year", scope: efficientN },
     p: {
       amount: lb(0, "P"),
       per: "application",
-      unless: [test(36), newTurf, { ...organic, applicator: ["professional"] }],
+      exemptIf: [test(36), newTurf, { ...organic, applicator: ["professional"] }],
     },
   },
   notHeld: [
@@ -47,16 +47,16 @@ export const marylandUseLimits: LimitSet = /* @__PURE__ */ limitSet({
     url: "https://instalawyer.io/laws/maryland-statutes/section-8-8035-application-of",
   },
   limits: {
-    "closed-dates": {
-      kind: "closed dates",
+    "blackout-dates": {
+      kind: "blackout dates",
       of: ["N", "P"],
-      closed: { from: "11-16", to: "02-29" },
-      unless: [{ applicator: ["professional"] }],
+      blackout: { from: "11-16", to: "02-29" },
+      exemptIf: [{ applicator: ["professional"] }],
     },
-    "closed-dates-professional": {
-      kind: "closed dates",
+    "blackout-dates-professional": {
+      kind: "blackout dates",
       of: ["N", "P"],
-      closed: { from: "12-02", to: "02-29" },
+      blackout: { from: "12-02", to: "02-29" },
       scope: { applicator: ["professional"] },
     },
     "late-n-professional": {
@@ -68,7 +68,7 @@ export const marylandUseLimits: LimitSet = /* @__PURE__ */ limitSet({
       kind: "setback",
       of: ["N", "P"],
       atLeast: ft(15),
-      unless: [{ equipment: ["drop spreader", "rotary spreader with deflector", "targeted spray"] }],
+      exemptIf: [{ equipment: ["drop spreader", "rotary spreader with deflector", "targeted spray"] }],
     },
     "setback-with-guard": {
       kind: "setback",
@@ -97,16 +97,16 @@ export const newJerseyLimits: LimitSet = /* @__PURE__ */ limitSet({
     where: "a(1), a(3), b",
   },
   limits: {
-    "closed-dates": {
-      kind: "closed dates",
+    "blackout-dates": {
+      kind: "blackout dates",
       of: ["N", "P"],
-      closed: { from: "11-16", to: "02-29" },
-      unless: [{ applicator: ["professional"] }],
+      blackout: { from: "11-16", to: "02-29" },
+      exemptIf: [{ applicator: ["professional"] }],
     },
-    "closed-dates-professional": {
-      kind: "closed dates",
+    "blackout-dates-professional": {
+      kind: "blackout dates",
       of: ["N", "P"],
-      closed: { from: "12-02", to: "02-29" },
+      blackout: { from: "12-02", to: "02-29" },
       scope: { applicator: ["professional"] },
     },
     "ground-frozen": { kind: "ground", of: ["N", "P"], not: ["frozen"] },
@@ -142,9 +142,9 @@ export const newJerseySummaryLimits: LimitSet = /* @__PURE__ */ limitSet({
     p: {
       amount: lb(0, "P"),
       per: "application",
-      unless: [test(36), newTurf],
+      exemptIf: [test(36), newTurf],
     },
-    setback: { kind: "setback", of: "any", atLeast: ft(25), unless: [{ equipment: njGuarded }] },
+    setback: { kind: "setback", of: "any", atLeast: ft(25), exemptIf: [{ equipment: njGuarded }] },
     "setback-with-guard": { kind: "setback", of: "any", atLeast: ft(10), scope: { equipment: njGuarded } },
   },
   notHeld: [
@@ -167,19 +167,19 @@ export const pennsylvaniaLimits: LimitSet = /* @__PURE__ */ limitSet({
   },
   limits: {
     "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application" },
-    "total-n": { amount: lb(0.9, "N"), per: "application", unless: [efficientN] },
-    p: { amount: lb(0, "P"), per: "application", unless: [newTurf, efficientPOrOrganic] },
+    "total-n": { amount: lb(0.9, "N"), per: "application", exemptIf: [efficientN] },
+    p: { amount: lb(0, "P"), per: "application", exemptIf: [newTurf, efficientPOrOrganic] },
     "p-excepted-per-application": {
       amount: lb(0.25, "P"),
       per: "application",
       scope: efficientPOrOrganic,
-      unless: [newTurf],
+      exemptIf: [newTurf],
     },
     "p-excepted-per-year": {
       amount: lb(0.5, "P"),
       per: "calendar year",
       scope: efficientPOrOrganic,
-      unless: [newTurf],
+      exemptIf: [newTurf],
     },
     "winter-n": {
       amount: lb(0.5, "N"),

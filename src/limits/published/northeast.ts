@@ -6,7 +6,7 @@ const buffer = { bufferAtLeast: ft(10) } as const;
 
 const turfFarm = { place: ["sod farm", "farm"] } as const;
 
-/** New York: phosphorus, dates and distance. Its closed dates are meant for any fertilizer, potash included. */
+/** New York: phosphorus, dates and distance. Its blackout dates are meant for any fertilizer, potash included. */
 export const newYorkLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "us-ny",
   name: "New York, lawn and non-agricultural turf",
@@ -21,26 +21,26 @@ export const newYorkLimits: LimitSet = /* @__PURE__ */ limitSet({
       kind: "content",
       of: "P2O5",
       atMostPercent: 0.67,
-      unless: [{ soilTest: { months: 1200, shortOf: "P" } }, { growingSeasonAtMost: 1 }, turfFarm],
+      exemptIf: [{ soilTest: { months: 1200, shortOf: "P" } }, { growingSeasonAtMost: 1 }, turfFarm],
     },
-    "closed-dates": {
-      kind: "closed dates",
+    "blackout-dates": {
+      kind: "blackout dates",
       of: "any",
-      closed: { from: "12-01", to: "04-01" },
-      unless: [turfFarm],
+      blackout: { from: "12-01", to: "04-01" },
+      exemptIf: [turfFarm],
     },
     setback: {
       kind: "setback",
       of: "any",
       atLeast: ft(20),
-      unless: [buffer, { equipment: guarded }, { growingSeasonAtMost: 1 }, turfFarm],
+      exemptIf: [buffer, { equipment: guarded }, { growingSeasonAtMost: 1 }, turfFarm],
     },
     "setback-with-guard": {
       kind: "setback",
       of: "any",
       atLeast: ft(3),
       scope: { equipment: guarded },
-      unless: [buffer, { growingSeasonAtMost: 1 }, turfFarm],
+      exemptIf: [buffer, { growingSeasonAtMost: 1 }, turfFarm],
     },
   },
   notHeld: [
@@ -65,20 +65,20 @@ export const vermontLimits: LimitSet = /* @__PURE__ */ limitSet({
     url: "http://agriculture.vermont.gov/node/122",
   },
   limits: {
-    "slow-share": { kind: "slow share", atLeastPercentOfN: 15, unless: [notTurf] },
+    "slow-share": { kind: "slow share", atLeastPercentOfN: 15, exemptIf: [notTurf] },
     p: {
       kind: "content",
       of: "P2O5",
       atMostPercent: 0.67,
-      unless: [notTurf, { soilTest: { months: 18, shortOf: "P" } }, { growingSeasonAtMost: 1 }],
+      exemptIf: [notTurf, { soilTest: { months: 18, shortOf: "P" } }, { growingSeasonAtMost: 1 }],
     },
-    "closed-dates": {
-      kind: "closed dates",
+    "blackout-dates": {
+      kind: "blackout dates",
       of: "any",
-      closed: { from: "10-16", to: "03-31" },
-      unless: [notTurf],
+      blackout: { from: "10-16", to: "03-31" },
+      exemptIf: [notTurf],
     },
-    setback: { kind: "setback", of: "any", atLeast: ft(25), unless: [notTurf] },
+    setback: { kind: "setback", of: "any", atLeast: ft(25), exemptIf: [notTurf] },
   },
   notHeld: [
     "The age of the soil test, 18 months, comes from a regional summary; the subsection that may state it was not read.",
@@ -105,7 +105,7 @@ export const connecticutLimits: LimitSet = /* @__PURE__ */ limitSet({
       of: "P2O5",
       atMostPercent: 0.67,
       scope: { turf: ["established"] },
-      unless: [{ soilTest: { months: 24, shortOf: "P" } }, { place: ["golf course", "farm"] }],
+      exemptIf: [{ soilTest: { months: 24, shortOf: "P" } }, { place: ["golf course", "farm"] }],
     },
   },
   notHeld: [
@@ -131,9 +131,9 @@ export const manitobaLimits: LimitSet = /* @__PURE__ */ limitSet({
       kind: "content",
       of: "P2O5",
       atMostPercent: 1,
-      unless: [{ growingSeasonAtMost: 2 }],
+      exemptIf: [{ growingSeasonAtMost: 2 }],
     },
-    "closed-dates": { kind: "closed dates", of: ["N", "P"], closed: { from: "11-10", to: "04-10" } },
+    "blackout-dates": { kind: "blackout dates", of: ["N", "P"], blackout: { from: "11-10", to: "04-10" } },
   },
   notHeld: [
     "A soil test that shows a lack of phosphorus, which also lifts the limit on it.",

@@ -65,12 +65,12 @@ export const marionCountyLimits: LimitSet = /* @__PURE__ */ limitSet({
     "p2o5-per-application": {
       amount: lb(0.25, "P2O5"),
       per: "application",
-      unless: [{ turf: ["being established"] }],
+      exemptIf: [{ turf: ["being established"] }],
     },
     "p2o5-per-year": {
       amount: lb(0.5, "P2O5"),
       per: "calendar year",
-      unless: [{ turf: ["being established"] }],
+      exemptIf: [{ turf: ["being established"] }],
     },
     "p2o5-starter": {
       amount: lb(1, "P2O5"),

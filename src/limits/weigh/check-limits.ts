@@ -42,9 +42,9 @@ export interface LimitCheck {
   readonly uses: readonly LimitUse[];
   /** All other limits. */
   readonly tests: readonly LimitTest[];
-  /** Limits that are broken, and what was taken as read. An empty list is no approval. */
+  /** Limits that are violated, and what was taken as read. An empty list is no approval. */
   readonly findings: readonly Finding[];
-  /** The first day, from the one proposed on, on which no limit that could be compared is broken; `null` where none is found. */
+  /** The first day, from the one proposed on, on which no limit that could be compared is violated; `null` where none is found. */
   readonly earliestByStatedRules: CivilDate | null;
   readonly checked: readonly string[];
   readonly notChecked: readonly string[];
@@ -96,7 +96,7 @@ export const limitsOn = (input: {
         }
       } else {
         tests.push(outcome.test);
-        if (outcome.test.broken === null) {
+        if (outcome.test.violated === null) {
           notChecked.push(
             `${part}: ${limit.id ?? limit.path} (${outcome.test.limit.states}), for what it needs is not stated.`,
           );
@@ -108,17 +108,17 @@ export const limitsOn = (input: {
   return { uses, tests, findings, notChecked };
 };
 
-/** The first day, from a date on, on which none of the limits is broken. */
+/** The first day, from a date on, on which none of the limits is violated. */
 export const earliestWithin = (input: Parameters<typeof limitsOn>[0]): CivilDate | null => {
   let date: CivilDate | null = input.date;
   const kept: CountedDays = input.kept ?? new Map();
   // Every step goes to a later day that one limit asks for; a year of steps is more than any set of limits needs.
   for (let step = 0; step < 400 && date !== null; step++) {
     const { uses, tests } = limitsOn({ ...input, date, kept });
-    const broken = [...uses, ...tests].filter((one) => one.broken === true);
-    if (broken.length === 0) return date;
+    const violated = [...uses, ...tests].filter((one) => one.violated === true);
+    if (violated.length === 0) return date;
     let next: CivilDate | null = null;
-    for (const { earliestByStatedLimit: day } of broken) {
+    for (const { earliestByStatedLimit: day } of violated) {
       if (day === null) return null;
       if (next === null || compareDates(day, next) > 0) next = day;
     }
@@ -182,10 +182,10 @@ const askedBy = (limits: readonly ReadLimit[]): Asked => {
 
 /**
  * Puts an application to stated limits, with what the ledger says has gone down: for every part of the
- * site the number used, the number left, whether the limit is broken, the first day on which the
+ * site the number used, the number left, whether the limit is violated, the first day on which the
  * application would stay within it, and the day on which something frees up.
  *
- * Equation, for an amount or a count over a period: `left = limit - used - added`; the limit is broken
+ * Equation, for an amount or a count over a period: `left = limit - used - added`; the limit is violated
  * where `used + added` exceeds it by more than 1e-9 of it (equal is within). A rolling period takes the
  * fullest stretch that holds the day, later entries of the ledger included. Elemental P is converted to
  * P2O5 and back, never taken for it. What a limit calls an application is one proposal.
@@ -209,7 +209,7 @@ const askedBy = (limits: readonly ReadLimit[]): Asked => {
  *     { amount: { value: 3, unit: "lb/1000 ft2", of: "N" }, per: "calendar year", source: "plan of the park" },
  *   ],
  * });
- * check.findings.map(({ code }) => code); // => ["limit/broken", "nitrogen/no-slow-stated"]
+ * check.findings.map(({ code }) => code); // => ["limit/violated", "nitrogen/no-slow-stated"]
  * Number(check.uses[0]?.remainingUnderStatedLimits.value.toFixed(9)); // => -0.3
  * check.uses[0]?.earliestByStatedLimit; // => "2027-01-01"
  * ```

@@ -22,16 +22,17 @@ export const notCountedText = (part: string, of: string, entries: readonly strin
   return `${part}: the ${of} that went down on ${some}${more}, for it is not stated, or cannot be weighed.`;
 };
 
-const conditions = (limit: ReadLimit, meantIf: readonly string[]): string => {
-  const only = meantIf.length > 0 ? ` It is meant where ${meantIf.join(", and ")}; that was not stated.` : "";
-  const lifted = limit.unless?.length
-    ? ` Lifted only where ${limit.unless.map(conditionText).join("; or where ")}: the stated facts do not show it.`
+const conditions = (limit: ReadLimit, appliesIf: readonly string[]): string => {
+  const only =
+    appliesIf.length > 0 ? ` It applies where ${appliesIf.join(", and ")}; that was not stated.` : "";
+  const lifted = limit.exemptIf?.length
+    ? ` Lifted only where ${limit.exemptIf.map(conditionText).join("; or where ")}: the stated facts do not show it.`
     : "";
   return only + lifted;
 };
 
 /**
- * The finding on a limit that is broken, or of which it could not be told because an amount is not known;
+ * The finding on a limit that is violated, or of which it could not be told because an amount is not known;
  * none where it is kept.
  */
 export const limitFindings = (
@@ -39,12 +40,12 @@ export const limitFindings = (
   limit: ReadLimit,
 ): Finding[] => {
   const one = "use" in outcome ? outcome.use : outcome.test;
-  if (one.broken === false || (one.broken === null && !("use" in outcome))) return [];
-  const { part, meantIf, path, earliestByStatedLimit: day } = one;
+  if (one.violated === false || (one.violated === null && !("use" in outcome))) return [];
+  const { part, appliesIf, path, earliestByStatedLimit: day } = one;
   const when =
     day === null ? "" : ` The first day within this limit, as far as the stated applications go: ${day}.`;
   const common = {
-    severity: meantIf.length > 0 ? ("caution" as const) : ("warning" as const),
+    severity: appliesIf.length > 0 ? ("caution" as const) : ("warning" as const),
     path,
     source: limit.source,
   };
@@ -53,14 +54,14 @@ export const limitFindings = (
     of: one.limit.of,
     ...(limit.id === undefined ? {} : { limitId: limit.id }),
     ...(day === null ? {} : { earliest: day }),
-    ...(meantIf.length > 0 ? { meantIf } : {}),
+    ...(appliesIf.length > 0 ? { appliesIf } : {}),
   };
   if ("use" in outcome) {
     const { use } = outcome;
     const { amount, per, of, kind } = use.limit;
     const unit = kind === "count" ? "applications" : amount.unit;
     const remaining = use.remainingUnderStatedLimits.value;
-    if (use.broken === null) {
+    if (use.violated === null) {
       return [
         {
           ...common,
@@ -74,7 +75,7 @@ export const limitFindings = (
     return [
       {
         ...common,
-        code: "limit/broken",
+        code: "limit/violated",
         params: {
           ...params,
           limit: amount.value,
@@ -84,7 +85,7 @@ export const limitFindings = (
           remaining,
           unit,
         },
-        text: `${part}: ${tidy(use.after.value)} ${unit} of ${of} ${periodText(per)} is over the stated limit of ${tidy(amount.value)} (${tidy(use.before.value)} before, ${tidy(use.adds.value)} now).${when}${conditions(limit, meantIf)}`,
+        text: `${part}: ${tidy(use.after.value)} ${unit} of ${of} ${periodText(per)} is over the stated limit of ${tidy(amount.value)} (${tidy(use.before.value)} before, ${tidy(use.adds.value)} now).${when}${conditions(limit, appliesIf)}`,
       },
     ];
   }
@@ -95,7 +96,7 @@ export const limitFindings = (
       ...common,
       code: `limit/${test.limit.kind.replace(" ", "-")}`,
       params: { ...params, states: test.limit.states, found },
-      text: `${part}: ${found}; the stated limit is ${test.limit.states}.${when}${conditions(limit, meantIf)}`,
+      text: `${part}: ${found}; the stated limit is ${test.limit.states}.${when}${conditions(limit, appliesIf)}`,
     },
   ];
 };

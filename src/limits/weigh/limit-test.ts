@@ -18,7 +18,7 @@ export interface LimitTest {
   readonly part: string;
   readonly limit: {
     readonly id?: string;
-    readonly kind: "interval" | "slow share" | "content" | "closed dates" | "setback" | "ground";
+    readonly kind: "interval" | "slow share" | "content" | "blackout dates" | "setback" | "ground";
     readonly of: string;
     /** What it states, in words: `"at least 20 % of N"`. */
     readonly states: string;
@@ -27,10 +27,10 @@ export interface LimitTest {
   readonly path: string;
   /** What was found, in words; `null` where it is not known. */
   readonly found: string | null;
-  /** `true` where the limit is broken: it is NOT kept. `null` where it could not be told. */
-  readonly broken: boolean | null;
+  /** `true` where the limit is violated: it is NOT kept. `null` where it could not be told. */
+  readonly violated: boolean | null;
   readonly earliestByStatedLimit: CivilDate | null;
-  readonly meantIf: readonly string[];
+  readonly appliesIf: readonly string[];
 }
 
 const isOfAny = (row: HistoryRow, of: "any" | readonly string[]): boolean | undefined => {
@@ -43,19 +43,19 @@ const ofText = (of: "any" | readonly string[]): string => (of === "any" ? "any p
 
 const shownPercent = (percent: number): string => `${Number(percent.toPrecision(4))} %`;
 
-/** The first day that a closed part of the year leaves open: next year's again where it runs into itself. */
-const opensAfter = (date: CivilDate, closed: MonthDayWindow): CivilDate | undefined => {
+/** The first day after a blackout period: next year's again where it runs into itself. */
+const opensAfter = (date: CivilDate, blackout: MonthDayWindow): CivilDate | undefined => {
   let day = date;
   // A part of the year that leaves out 29 February alone opens at the latest after eight years.
   for (let year = 0; year < 10 && day <= lastYear; year++) {
-    const span = windowAround(day, closed);
+    const span = windowAround(day, blackout);
     if (span === undefined) return day;
     day = addDays(span.to, 1);
   }
   return undefined;
 };
 
-type Tested = Pick<LimitTest, "found" | "broken" | "earliestByStatedLimit"> & {
+type Tested = Pick<LimitTest, "found" | "violated" | "earliestByStatedLimit"> & {
   readonly of: string;
   readonly states: string;
 };
@@ -66,13 +66,19 @@ export const tested = (
   proposed: Proposed,
 ): Tested => {
   const { date, row, known, content } = proposed;
-  const none = { found: null, broken: null, earliestByStatedLimit: null };
-  const judge = (of: string, states: string, found: string, broken: boolean, later?: CivilDate): Tested => ({
+  const none = { found: null, violated: null, earliestByStatedLimit: null };
+  const judge = (
+    of: string,
+    states: string,
+    found: string,
+    violated: boolean,
+    later?: CivilDate,
+  ): Tested => ({
     of,
     states,
     found,
-    broken,
-    earliestByStatedLimit: broken ? (later ?? null) : date,
+    violated,
+    earliestByStatedLimit: violated ? (later ?? null) : date,
   });
   switch (limit.kind) {
     case "slow share": {
@@ -111,15 +117,15 @@ export const tested = (
       }
       return judge(of, states, `applied on ${near.join(", ")}`, true, free);
     }
-    case "closed dates": {
-      const { from, to } = limit.closed;
+    case "blackout dates": {
+      const { from, to } = limit.blackout;
       const of = ofText(limit.of);
       const states = `none from ${from} to ${to}`;
       const mine = isOfAny(row, limit.of);
       if (mine === undefined) return { of, states, ...none };
-      const closed = mine && isWithinWindow(date, limit.closed);
-      const open = closed ? opensAfter(date, limit.closed) : undefined;
-      return judge(of, states, mine ? `the day ${date}` : `no ${of}`, closed, open);
+      const shut = mine && isWithinWindow(date, limit.blackout);
+      const open = shut ? opensAfter(date, limit.blackout) : undefined;
+      return judge(of, states, mine ? `the day ${date}` : `no ${of}`, shut, open);
     }
     case "setback": {
       const of = ofText(limit.of);

@@ -34,13 +34,13 @@ export interface LimitUse {
   readonly before: Quantity<string, string>;
   readonly adds: Quantity<string, string>;
   readonly after: Quantity<string, string>;
-  /** What is left of the limit afterwards; below zero where it is broken. */
+  /** What is left of the limit afterwards; below zero where it is violated. */
   readonly remainingUnderStatedLimits: Quantity<string, string>;
   /**
-   * `true` where the limit is broken: used and added together are more than it states. `null` where it could not
+   * `true` where the limit is violated: used and added together are more than it states. `null` where it could not
    * be told: some of it went down, or goes down now, in an amount that is not known, and counts as 0 above.
    */
-  readonly broken: boolean | null;
+  readonly violated: boolean | null;
   /**
    * The first day, from this one on, on which what is added stays within this limit, or on which the limit is
    * no longer meant; `null` where none is found, and where amounts are not known.
@@ -50,9 +50,9 @@ export interface LimitUse {
    * The first later day on which something in the stretch that was added up, what is added included, no longer
    * counts; `null` where nothing does.
    */
-  readonly freesUpOn: CivilDate | null;
+  readonly moreCanBeAppliedFrom: CivilDate | null;
   /** What must also be so for the limit to be meant, where it was not stated whether it is. */
-  readonly meantIf: readonly string[];
+  readonly appliesIf: readonly string[];
 }
 
 /** What a limit gives for a proposal: a use, a test, or why it was not compared. */
@@ -63,7 +63,7 @@ export type LimitOutcome =
 
 const idOf = (limit: ReadLimit): { readonly id?: string } => (limit.id === undefined ? {} : { id: limit.id });
 
-const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, meantIf: readonly string[]) => {
+const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, appliesIf: readonly string[]) => {
   const { date, part, row } = proposed;
   const { per, of, path } = limit;
   const counts = limit.kind === "count";
@@ -93,10 +93,10 @@ const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, mean
     adds: q(adds ?? 0),
     after: q(after),
     remainingUnderStatedLimits: q(value - after),
-    broken: over || (unknown ? null : false),
+    violated: over || (unknown ? null : false),
     earliestByStatedLimit: fitting === null || unknownBeside(fitting) ? null : fitting,
-    freesUpOn: freesUpAfter(span, per, withToday(days, date, adds ?? 0)),
-    meantIf,
+    moreCanBeAppliedFrom: freesUpAfter(span, per, withToday(days, date, adds ?? 0)),
+    appliesIf,
   };
   return { use, notCounted: untold ? [...notCounted, rowText(row)] : notCounted };
 };
@@ -115,13 +115,13 @@ const withToday = ({ dates, amounts }: DayAmounts, date: CivilDate, adds: number
  * The first later day on which the part of the year in a condition says that the limit is not meant, or that it
  * is lifted; nothing where no condition names one.
  */
-const lapsesOn = ({ scope, unless = [] }: ReadLimit, { date, known }: Proposed): CivilDate | undefined => {
+const lapsesOn = ({ scope, exemptIf = [] }: ReadLimit, { date, known }: Proposed): CivilDate | undefined => {
   if (date > lastYear) return undefined;
   const days: CivilDate[] = [];
   const season = scope?.season && windowAround(date, scope.season);
   const after = season && addDays(season.to, 1);
   if (after && scope?.season && !isWithinWindow(after, scope.season)) days.push(after);
-  for (const condition of unless) {
+  for (const condition of exemptIf) {
     if (condition.season === undefined) continue;
     const opens = firstDateWithin(date, condition.season);
     if (holds(condition, { ...known, date: opens }) === "yes") days.push(opens);
@@ -131,13 +131,13 @@ const lapsesOn = ({ scope, unless = [] }: ReadLimit, { date, known }: Proposed):
 
 /** The earlier of the day on which a limit is kept, and of that on which it lapses. */
 const earliestOf = (
-  one: { readonly broken: boolean | null; readonly earliestByStatedLimit: CivilDate | null },
+  one: { readonly violated: boolean | null; readonly earliestByStatedLimit: CivilDate | null },
   lapses: CivilDate | undefined,
 ): { readonly earliestByStatedLimit: CivilDate | null } => {
-  const { broken, earliestByStatedLimit: kept } = one;
+  const { violated, earliestByStatedLimit: kept } = one;
   return {
     earliestByStatedLimit:
-      broken === true && lapses !== undefined && (kept === null || lapses < kept) ? lapses : kept,
+      violated === true && lapses !== undefined && (kept === null || lapses < kept) ? lapses : kept,
   };
 };
 
@@ -146,12 +146,12 @@ export const limitOutcome = (limit: ReadLimit, proposed: Proposed): LimitOutcome
   const { known, part } = proposed;
   const meant: Answer = limit.scope === undefined ? "yes" : holds(limit.scope, known);
   if (meant === "no") return { outside: `it is stated only where ${conditionText(limit.scope ?? {})}` };
-  const lifted = (limit.unless ?? []).find((condition) => holds(condition, known) === "yes");
+  const lifted = (limit.exemptIf ?? []).find((condition) => holds(condition, known) === "yes");
   if (lifted !== undefined) return { outside: `it is lifted where ${conditionText(lifted)}` };
   const lapses = lapsesOn(limit, proposed);
-  const meantIf = meant === "not known" ? [conditionText(limit.scope ?? {})] : [];
+  const appliesIf = meant === "not known" ? [conditionText(limit.scope ?? {})] : [];
   if (limit.kind === "amount" || limit.kind === "count") {
-    const outcome = useOf(limit, proposed, meantIf);
+    const outcome = useOf(limit, proposed, appliesIf);
     if (outcome === undefined) return { outside: `${proposed.date} lies outside its season` };
     return { ...outcome, use: { ...outcome.use, ...earliestOf(outcome.use, lapses) } };
   }
@@ -163,7 +163,7 @@ export const limitOutcome = (limit: ReadLimit, proposed: Proposed): LimitOutcome
       path: limit.path,
       ...result,
       ...earliestOf(result, lapses),
-      meantIf,
+      appliesIf,
     },
   };
 };

@@ -22,7 +22,7 @@ export interface FewestVisits {
   readonly visitsOfPlainSchedule: number;
 }
 
-/** The most days of a season, and the most rounds of limits that are found broken and put in. */
+/** The most days of a season, and the most rounds of limits that are found violated and put in. */
 const mostDays = 400;
 const mostRounds = 60;
 

@@ -110,15 +110,15 @@ const notAll = (trial: readonly Trial[]): PlanRow => ({
 });
 
 const limitCuts = (of: TrialOf, one: Trial, others: readonly Trial[]): readonly PlanRow[] => {
-  const broken = outcomes(of, one, others).filter((outcome) => outcome.broken === true);
-  const cuts = broken.flatMap((outcome): readonly PlanRow[] => {
+  const violated = outcomes(of, one, others).filter((outcome) => outcome.violated === true);
+  const cuts = violated.flatMap((outcome): readonly PlanRow[] => {
     if ("adds" in outcome) return amountCuts(of, outcome, [...others, one]);
     const culprit = others.find((other) =>
-      outcomes(of, one, [other]).some(({ path, broken: still }) => still === true && path === outcome.path),
+      outcomes(of, one, [other]).some(({ path, violated: still }) => still === true && path === outcome.path),
     );
     return culprit === undefined ? [] : pairCuts(of, one, culprit);
   });
-  return broken.length > 0 ? [...cuts, notAll([one, ...others])] : [];
+  return violated.length > 0 ? [...cuts, notAll([one, ...others])] : [];
 };
 
 /** What the rule of a treatment says against its days, taken together. */

@@ -76,7 +76,7 @@ export const visitDays = (
     const input = asked(book, treatment, date);
     if (input === undefined) return true;
     const { uses, tests } = limitsOn(input);
-    return [...uses, ...tests].every(({ broken }) => broken !== true);
+    return [...uses, ...tests].every(({ violated }) => violated !== true);
   };
   const open: number[] = [];
   for (let day = Math.max(0, dayOf(due.earliest)); day <= Math.min(lastDay, dayOf(to)); day++) {
@@ -90,7 +90,7 @@ export const visitDays = (
     const latest = after.latest === null ? undefined : dayOf(after.latest);
     if (latest !== undefined && latest <= lastDay) keepUp.set(day, latest);
   }
-  const repeats = treatment.rule?.maximumDays !== undefined || treatment.heat !== undefined;
+  const repeats = treatment.rule?.maximumDays !== undefined || treatment.degreeDays !== undefined;
   const counted = treatment.input.count !== undefined || !repeats;
   const earliest = open[0] ?? 0;
   // A repeat keeps up with what went before; what begins anew begins about its first day.

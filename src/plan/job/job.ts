@@ -161,8 +161,8 @@ export interface JobProduct {
 export interface JobSprayer {
   /** What the tank is filled to. */
   readonly tank: Stated;
-  /** Calibrated output, volume of spray per area, of `spray`. */
-  readonly output: Stated;
+  /** Application volume by the calibration: volume of spray per area, of `spray`. */
+  readonly applicationVolume: Stated;
   /** The least that the agitation can keep moving, where it is known. */
   readonly minimumLoad?: Stated;
   /** Even loads are all of one size; one more of them where they would not fit on top of the dead volume. */
@@ -196,8 +196,8 @@ export interface JobTreatmentBase {
   readonly area?: Stated;
   /** How often, as the label or a source states it. */
   readonly interval?: Omit<IntervalRule, "type" | "version">;
-  /** When to come back by heat, where a source states it. */
-  readonly heat?: JobHeat;
+  /** When to come back by growing degree days, where a source states it. */
+  readonly degreeDays?: JobDegreeDays;
   /** What is known of this treatment, over the facts of the job. */
   readonly facts?: ApplicationFacts;
   /** When the application is expected to end, for the clock times of watering and of rain-free hours. */
@@ -229,7 +229,7 @@ export interface JobSpray extends JobTreatmentBase {
 }
 
 /** An interval in degree-days: how they are counted, and how many. */
-export interface JobHeat {
+export interface JobDegreeDays {
   readonly method: DegreeDayMethod;
   readonly base: BaseTemperature;
   /** The upper threshold and what happens above it, where the source states them. */

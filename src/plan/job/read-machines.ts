@@ -18,7 +18,7 @@ import type { JobSprayer, JobSpreader } from "./job.js";
 /** The sprayer of a job, read and checked. */
 export interface ReadSprayer {
   readonly tank: Quantity<"volume", "spray">;
-  readonly output: Quantity<"volume/area", "spray">;
+  readonly applicationVolume: Quantity<"volume/area", "spray">;
   readonly minimumLoad?: Quantity<"volume", "spray">;
   readonly split: "full then partial" | "even";
   readonly increments?: { readonly dry?: MeasuringIncrement; readonly liquid?: MeasuringIncrement };
@@ -41,7 +41,7 @@ export interface ReadSpreader {
 
 const sprayerFields = [
   "tank",
-  "output",
+  "applicationVolume",
   "minimumLoad",
   "split",
   "increments",
@@ -132,11 +132,11 @@ export const readSprayer = (input: unknown): ReadSprayer => {
   const orders = ["consensus", ...mixingOrders.map(({ id }) => id)] as const;
   const read = allOf({
     tank: () => positive(given.tank, "sprayer.tank"),
-    output: () =>
+    applicationVolume: () =>
       expectQuantity(
-        given.output,
+        given.applicationVolume,
         { dimension: "volume/area", of: "spray", bound: "positive" },
-        "sprayer.output",
+        "sprayer.applicationVolume",
       ),
     minimumLoad: at("minimumLoad", positive),
     split: at("split", (split, path) => expectOneOf(split, ["full then partial", "even"], path)),

@@ -11,7 +11,7 @@ import {
   toldAt,
 } from "../../quantity/index.js";
 import type { JobSpray, JobSpread } from "./job.js";
-import { readHeat } from "./read-heat.js";
+import { readDegreeDays } from "./read-degree-days.js";
 import { expectParts, type ReadSite, treatedArea, treatedParts } from "./read-site.js";
 import { readSpray } from "./read-spray.js";
 import { readSpread } from "./read-spread.js";
@@ -25,7 +25,7 @@ const common = [
   "parts",
   "area",
   "interval",
-  "heat",
+  "degreeDays",
   "facts",
   "end",
   "irrigationRate",
@@ -59,7 +59,7 @@ const readBase = (
     interval: read("interval", (path) =>
       toldAt(path, "rule", () => intervalRule(record.interval as IntervalRule)),
     ),
-    heat: read("heat", (path) => readHeat(record.heat, path)),
+    degreeDays: read("degreeDays", (path) => readDegreeDays(record.degreeDays, path)),
     end: read("end", (path) => momentAt(record.end, path)),
     irrigationRate: read("irrigationRate", (path) => irrigationRateAt(record.irrigationRate, path)),
   });

@@ -6,8 +6,8 @@ import type { RateOf } from "../../tank/index.js";
 import type { ReadProduct } from "./read-products.js";
 import type { TreatedPart } from "./read-site.js";
 
-/** An interval by heat, read and checked. */
-export interface ReadHeat {
+/** An growing-degree-day interval, read and checked. */
+export interface ReadDegreeDays {
   readonly model: DegreeDayModel;
   readonly interval: Quantity<"degree-days", DegreeDaysOf<string>>;
   readonly source: string;
@@ -22,7 +22,7 @@ export interface TreatmentBase {
   /** What of it lies on each part; empty where the job does not say. */
   readonly byPart: readonly TreatedPart[];
   readonly interval?: IntervalRule;
-  readonly heat?: ReadHeat;
+  readonly degreeDays?: ReadDegreeDays;
   readonly facts: ApplicationFacts;
   readonly end?: Instant;
   readonly irrigationRate?: Quantity<"length/time", "none">;

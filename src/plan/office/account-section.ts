@@ -88,7 +88,7 @@ const ifMeant = (conditions: readonly string[]): string =>
   conditions.length === 0 ? "" : ` Applies where ${conditions.join(", and ")}.`;
 
 const limitText = (use: LimitUse): string => {
-  const { limit, after, remainingUnderStatedLimits: left, broken } = use;
+  const { limit, after, remainingUnderStatedLimits: left, violated } = use;
   const count = limit.kind === "count";
   const { unit } = limit.amount;
   const amount = (value: number): string => rateFigure(value);
@@ -96,17 +96,20 @@ const limitText = (use: LimitUse): string => {
   const what = count ? `applications of ${of}` : of;
   const over = numberIn(left, unit);
   const rest =
-    broken === null
+    violated === null
       ? "and more that could not be weighed: NOT KNOWN whether the limit is kept"
-      : broken
+      : violated
         ? `OVER THE LIMIT by ${amount(-over)}`
         : `${amount(over)} left`;
-  const frees = use.freesUpOn === null || left.value > 0 ? "" : `, more can be applied from ${use.freesUpOn}`;
+  const frees =
+    use.moreCanBeAppliedFrom === null || left.value > 0
+      ? ""
+      : `, more can be applied from ${use.moreCanBeAppliedFrom}`;
   const line = `${what} ${periodText(limit.per)}: ${amount(numberIn(after, unit))} of ${amount(numberIn(limit.amount, unit))}${count ? "" : ` ${unitWords(unit)}`}`;
-  return `${line}, ${rest}${frees}.${ifMeant(use.meantIf)} Stated in: ${sourceText(limit.source)}`;
+  return `${line}, ${rest}${frees}.${ifMeant(use.appliesIf)} Stated in: ${sourceText(limit.source)}`;
 };
 
-const testText = ({ limit, found, broken, meantIf }: LimitTest): string => {
-  const verdict = broken === null ? "not known" : `${found}${broken ? ", NOT WITHIN THE LIMIT" : ""}`;
-  return `${limit.of}, ${limit.states}: ${verdict}.${ifMeant(meantIf)} Stated in: ${sourceText(limit.source)}`;
+const testText = ({ limit, found, violated, appliesIf }: LimitTest): string => {
+  const verdict = violated === null ? "not known" : `${found}${violated ? ", NOT WITHIN THE LIMIT" : ""}`;
+  return `${limit.of}, ${limit.states}: ${verdict}.${ifMeant(appliesIf)} Stated in: ${sourceText(limit.source)}`;
 };

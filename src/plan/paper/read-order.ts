@@ -214,16 +214,16 @@ const use = record({
   limit: record({ kind: oneOf("amount", "count"), of: text, amount: anyAmount, per: period, source }),
   after: anyAmount,
   remainingUnderStatedLimits: anyAmount,
-  broken: orNull(expectFlag),
-  freesUpOn: orNull(civilDateAt),
-  meantIf: listOf(text),
+  violated: orNull(expectFlag),
+  moreCanBeAppliedFrom: orNull(civilDateAt),
+  appliesIf: listOf(text),
 });
 
 const test = record({
   limit: record({ of: text, states: text, source }),
   found: orNull(text),
-  broken: orNull(expectFlag),
-  meantIf: listOf(text),
+  violated: orNull(expectFlag),
+  appliesIf: listOf(text),
 });
 
 const account = record({
@@ -236,11 +236,11 @@ const account = record({
   tests: listOf(test),
 });
 
-const degreeDays = amount("degree-days");
-const heat = record({
+const degreeDayAmount = amount("degree-days");
+const degreeDays = record({
   from: civilDateAt,
-  interval: degreeDays,
-  total: degreeDays,
+  interval: degreeDayAmount,
+  total: degreeDayAmount,
   runsOut: orNull(civilDateAt),
   countedTo: orNull(civilDateAt),
 });
@@ -248,7 +248,7 @@ const heat = record({
 const repeat = record({
   treatment: text,
   calendar: orNull(record({ earliestByStatedRules: civilDateAt, reapplyBy: orNull(civilDateAt) })),
-  heatAfter: orNull(heat),
+  degreeDaysAfter: orNull(degreeDays),
 });
 
 const shapes: { readonly [K in keyof WorkOrder]: Shape<unknown> } = {

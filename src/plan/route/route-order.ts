@@ -70,7 +70,7 @@ const asTankLoads = (route: RouteLoads, sprayer: ReadSprayer): TankLoads => {
   const spray = (q: RouteAmount): Quantity<"volume", "spray"> =>
     likeQuantity(sprayer.tank, (q as Quantity<"volume", string>).in(sprayer.tank.unit as "L"));
   const covers = (volume: Quantity<"volume", "spray">) => {
-    const area = perOf(volume, sprayer.output) as Quantity<"area", "none">;
+    const area = perOf(volume, sprayer.applicationVolume) as Quantity<"area", "none">;
     return likeQuantity(route.area, area.in(route.area.unit as "m2"));
   };
   const volume = spray(route.loaded);
@@ -83,7 +83,7 @@ const asTankLoads = (route: RouteLoads, sprayer: ReadSprayer): TankLoads => {
     volume,
     area: route.area,
     mixedFor: covers(volume),
-    applicationVolume: sprayer.output,
+    applicationVolume: sprayer.applicationVolume,
     capacity: sprayer.tank,
     areaPerTank: covers(sprayer.tank),
     smallestMix: volume,
@@ -121,7 +121,7 @@ const smallFills = (loads: RouteLoads, sprayer: ReadSprayer): readonly Finding[]
 
 const places = {
   capacity: "sprayer.tank",
-  rate: "sprayer.output",
+  rate: "sprayer.applicationVolume",
   residualVolume: "sprayer.residualVolume",
   plumbingVolume: "sprayer.plumbingVolume",
 } as const;
@@ -155,7 +155,7 @@ interface Filled {
 }
 
 const sprayed = (route: ReadRoute, treatment: ReadSpray, sprayer: ReadSprayer): Told<Filled> => {
-  const { tank: capacity, output: rate, residualVolume, plumbingVolume } = sprayer;
+  const { tank: capacity, applicationVolume: rate, residualVolume, plumbingVolume } = sprayer;
   const loads = loadsOf(route, {
     rate,
     capacity,
@@ -240,7 +240,7 @@ const compute = (input: unknown): RouteOrder => {
       value: { ...where, amount, arriveWith, leaveWith, products, entries, limits: limits.value },
     };
   });
-  const perArea = method === "spray" ? sprayer?.output : order.spread?.rate;
+  const perArea = method === "spray" ? sprayer?.applicationVolume : order.spread?.rate;
   return {
     type: "route-order",
     version: 1,

@@ -24,7 +24,7 @@ export interface RouteLimits {
   readonly uses: readonly LimitUse[];
   /** All other limits. */
   readonly tests: readonly LimitTest[];
-  /** The first day, from that of the route on, on which no limit that could be compared is broken. */
+  /** The first day, from that of the route on, on which no limit that could be compared is violated. */
   readonly earliestByStatedRules: CivilDate | null;
 }
 

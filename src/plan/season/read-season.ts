@@ -21,8 +21,8 @@ import {
   unreadable,
 } from "../../quantity/index.js";
 import { readTurf, readTurfLabel, readUse } from "../grow-in/read-turf.js";
-import { readHeat } from "../job/read-heat.js";
-import type { ReadHeat } from "../job/treatments.js";
+import { readDegreeDays } from "../job/read-degree-days.js";
+import type { ReadDegreeDays } from "../job/treatments.js";
 import type { SeasonPlan, SeasonTreatment } from "./schedule-types.js";
 
 /** A treatment of a season, read and checked. */
@@ -32,7 +32,7 @@ export interface ReadSeasonTreatment {
   readonly id: string;
   readonly parts: readonly string[];
   readonly rule?: IntervalRule;
-  readonly heat?: ReadHeat;
+  readonly degreeDays?: ReadDegreeDays;
   readonly within: DateSpan;
   readonly count: number;
   readonly applied: readonly CivilDate[];
@@ -68,7 +68,7 @@ const treatmentFields = [
   "interval",
   "within",
   "count",
-  "heat",
+  "degreeDays",
   "applied",
   "puts",
   "use",
@@ -127,8 +127,10 @@ export const readSeason = (input: SeasonPlan): ReadSeason => {
         : door.run(() =>
             toldAt(`${path}.interval`, "rule", () => intervalRule(treatment.interval as IntervalRule)),
           );
-    const heat =
-      treatment.heat === undefined ? undefined : door.run(() => readHeat(treatment.heat, `${path}.heat`));
+    const degreeDays =
+      treatment.degreeDays === undefined
+        ? undefined
+        : door.run(() => readDegreeDays(treatment.degreeDays, `${path}.degreeDays`));
     const within =
       treatment.within === undefined ? span : door.run(() => readSpan(treatment.within, `${path}.within`));
     const applied =
@@ -145,7 +147,7 @@ export const readSeason = (input: SeasonPlan): ReadSeason => {
     if (treatment.label !== undefined) readTurfLabel(treatment.label, `${path}.label`, door);
     if (treatment.activeIngredient !== undefined)
       door.run(() => expectText(treatment.activeIngredient, `${path}.activeIngredient`, "a name"));
-    const repeats = rule?.maximumDays !== undefined || heat !== undefined;
+    const repeats = rule?.maximumDays !== undefined || degreeDays !== undefined;
     const count = door.run(() => {
       if (treatment.count === undefined) return repeats ? 366 : 1;
       const n = expectNumber(treatment.count, `${path}.count`, { min: 1, max: 366 });
@@ -180,7 +182,7 @@ export const readSeason = (input: SeasonPlan): ReadSeason => {
         count: count as number,
         applied: applied ?? [],
         ...(rule && { rule }),
-        ...(heat && { heat }),
+        ...(degreeDays && { degreeDays }),
         ...(proposal && { proposal }),
       },
     ];

@@ -90,7 +90,9 @@ export const scheduleOf = (
     checked: [
       "dates against the stated intervals",
       ...(season.limits.length > 0 ? ["amounts against the stated limits"] : []),
-      ...(season.treatments.some(({ heat }) => heat) ? ["degree-days against the intervals by heat"] : []),
+      ...(season.treatments.some(({ degreeDays }) => degreeDays)
+        ? ["degree-days against the growing-degree-day intervals"]
+        : []),
       ...(season.treatments.some(({ input }) => input.use)
         ? ["treatments against the turf, as far as it is known"]
         : []),

@@ -121,7 +121,7 @@ export const dayFor = (due: Due, book: Book): { date?: CivilDate; why: DateReaso
     const input = asked(book, treatment, date);
     if (input === undefined) break;
     const { uses, tests } = limitsOn(input);
-    const over = [...uses, ...tests].filter(({ broken }) => broken === true);
+    const over = [...uses, ...tests].filter(({ violated }) => violated === true);
     if (over.length === 0) break;
     const free = step < 100 ? earliestWithin(input) : null;
     const names = over.map(({ limit, path }) => limit.id ?? path).join(", ");

@@ -27,32 +27,39 @@ const later = (a: CivilDate, b: CivilDate): CivilDate => (compareDates(a, b) >= 
 /** The earlier of two dates. */
 export const earlier = (a: CivilDate, b: CivilDate): CivilDate => (compareDates(a, b) <= 0 ? a : b);
 
-const heatEnd = (treatment: ReadSeasonTreatment, last: CivilDate, plan: SeasonPlan, notChecked: string[]) => {
-  const { heat, id } = treatment;
-  if (heat === undefined) return undefined;
+const degreeDayEnd = (
+  treatment: ReadSeasonTreatment,
+  last: CivilDate,
+  plan: SeasonPlan,
+  notChecked: string[],
+) => {
+  const { degreeDays, id } = treatment;
+  if (degreeDays === undefined) return undefined;
   try {
     const { observed, forecast, normals, gaps } = plan;
     const [visit] = degreeDaySchedule({
-      model: heat.model,
-      interval: heat.interval,
+      model: degreeDays.model,
+      interval: degreeDays.interval,
       from: last,
       ...(observed && { observed }),
       ...(forecast && { forecast }),
       ...(normals && { normals }),
       ...(gaps && { gaps }),
     }).visits;
-    if (visit?.date) return { date: visit.date, source: heat.source };
-    notChecked.push(`${id}: the interval by heat since ${last}, for the temperatures end before it does.`);
+    if (visit?.date) return { date: visit.date, source: degreeDays.source };
+    notChecked.push(
+      `${id}: the growing-degree-day interval since ${last}, for the temperatures end before it does.`,
+    );
   } catch (error) {
     if (!(error instanceof RatewrightError)) throw error;
     notChecked.push(
-      `${id}: the interval by heat since ${last}. ${error.problems.map(problemText).join("; ")}.`,
+      `${id}: the growing-degree-day interval since ${last}. ${error.problems.map(problemText).join("; ")}.`,
     );
   }
   return undefined;
 };
 
-/** When the next application of a treatment is due, by its rule and by heat. */
+/** When the next application of a treatment is due, by its rule and by growing degree days. */
 export const dueNext = (
   treatment: ReadSeasonTreatment,
   state: State,
@@ -79,13 +86,13 @@ export const dueNext = (
   if (last === undefined || rule === undefined)
     reasons.unshift({ code: "schedule/within", text: `Wanted from ${within.from} to ${within.to}.` });
   if (last !== undefined) {
-    const heat = heatEnd(treatment, last, plan, notChecked);
-    if (heat !== undefined) {
-      latest = latest === null ? heat.date : earlier(latest, heat.date);
+    const degreeDays = degreeDayEnd(treatment, last, plan, notChecked);
+    if (degreeDays !== undefined) {
+      latest = latest === null ? degreeDays.date : earlier(latest, degreeDays.date);
       reasons.push({
-        code: "schedule/heat",
-        text: `By heat, the application of ${last} lasts until ${heat.date}.`,
-        source: heat.source,
+        code: "schedule/degree-days",
+        text: `By growing degree days, the application of ${last} lasts until ${degreeDays.date}.`,
+        source: degreeDays.source,
       });
     }
   }

@@ -4,7 +4,7 @@ import type { Ledger } from "../../ledger/index.js";
 import type { ApplicationFacts, Limit, Proposal } from "../../limits/index.js";
 import type { Finding } from "../../quantity/index.js";
 import type { LabelOnTurf, TreatmentUse, TurfState } from "../grow-in/turf-types.js";
-import type { JobHeat } from "../job/job.js";
+import type { JobDegreeDays } from "../job/job.js";
 
 /** A treatment of a season: what each application is, and when it is due. */
 export interface SeasonTreatment {
@@ -16,10 +16,10 @@ export interface SeasonTreatment {
   readonly within?: DateSpan;
   /**
    * How many applications. Where it is left out, a treatment with `maximumDays` or with an interval by
-   * heat is repeated as long as the season lasts, and any other is done once.
+   * degreeDays is repeated as long as the season lasts, and any other is done once.
    */
   readonly count?: number;
-  readonly heat?: JobHeat;
+  readonly degreeDays?: JobDegreeDays;
   /** The days on which it was done, beside the entries of the ledger that name it as `treatment`. */
   readonly applied?: readonly CivilDate[];
   /** What one application puts down, for the limits; like an entry of the ledger. */

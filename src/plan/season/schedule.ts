@@ -5,7 +5,7 @@ import { dueNext, type State } from "./schedule-due.js";
 import type { NotPlaced, Schedule, SeasonPlan } from "./schedule-types.js";
 
 /**
- * The visits of a season: each treatment is repeated by its stated rule, by heat and within the stated
+ * The visits of a season: each treatment is repeated by its stated rule, by growing degree days and within the stated
  * limits, days that the caller avoids stay free, and treatments that may wait or come early by
  * `shareWithinDays` share a visit. Every date has its reasons, and what found no day says why.
  *
@@ -14,7 +14,7 @@ import type { NotPlaced, Schedule, SeasonPlan } from "./schedule-types.js";
  * comes first is placed first; this is a plain order of work and not an optimum. Limits whose conditions
  * are not known count as meant.
  *
- * @param plan - the season, what is to be done, temperatures or normals for intervals by heat, limits and
+ * @param plan - the season, what is to be done, temperatures or normals for growing-degree-day intervals, limits and
  *   ledger; everything that is wrong with it is told at once
  * @throws RatewrightError with every problem of the plan, each with its path
  *

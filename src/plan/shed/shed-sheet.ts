@@ -127,7 +127,9 @@ const afterSection = (order: WorkOrder): SheetSection => ({
 
 /** When each treatment comes round again, where the job states an interval. */
 const nextSection = ({ repeats }: WorkOrder, first: FirstUnits): readonly SheetSection[] => {
-  const known = repeats.filter(({ calendar, heatAfter }) => calendar !== null || heatAfter !== null);
+  const known = repeats.filter(
+    ({ calendar, degreeDaysAfter }) => calendar !== null || degreeDaysAfter !== null,
+  );
   return known.length === 0
     ? []
     : [

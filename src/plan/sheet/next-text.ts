@@ -1,8 +1,8 @@
-import { heatText, type RepeatPlan } from "../visit/repeat.js";
+import { degreeDayText, type RepeatPlan } from "../visit/repeat.js";
 import { dayText } from "./day-text.js";
 
 /** When a treatment comes round again, by what the job states. */
-export const nextText = ({ treatment, calendar, heatAfter }: RepeatPlan, metric: boolean): string => {
+export const nextText = ({ treatment, calendar, degreeDaysAfter }: RepeatPlan, metric: boolean): string => {
   const dates =
     calendar === null
       ? []
@@ -10,7 +10,7 @@ export const nextText = ({ treatment, calendar, heatAfter }: RepeatPlan, metric:
           `not before ${dayText(calendar.earliestByStatedRules, metric)} by the stated rule`,
           ...(calendar.reapplyBy === null ? [] : [`reapply by ${dayText(calendar.reapplyBy, metric)}`]),
         ];
-  const heat = heatAfter === null ? [] : [heatText(heatAfter)];
-  const text = [dates.join(", "), ...heat].filter((part) => part !== "").join(". ");
+  const degreeDays = degreeDaysAfter === null ? [] : [degreeDayText(degreeDaysAfter)];
+  const text = [dates.join(", "), ...degreeDays].filter((part) => part !== "").join(". ");
   return `${treatment}: ${text === "" ? "no interval is stated" : text}`;
 };

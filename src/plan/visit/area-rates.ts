@@ -23,7 +23,7 @@ export const perAreaRates = (
 ): AreaRates => {
   if (rate.dimension.endsWith("/area")) return areaRatesOf(anyQuantity(rate, "rate"), product.density);
   if (sprayer === undefined) return {};
-  return areaRatesOf(timesOf(rate, sprayer.output), product.density);
+  return areaRatesOf(timesOf(rate, sprayer.applicationVolume), product.density);
 };
 
 /** Nutrients per area of what is sprayed: a rate by volume is weighed through the density. */

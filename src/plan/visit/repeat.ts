@@ -14,11 +14,11 @@ import {
   RatewrightError,
 } from "../../quantity/index.js";
 import type { ReadJob } from "../job/read-job.js";
-import type { ReadHeat, ReadTreatment } from "../job/treatments.js";
+import type { ReadDegreeDays, ReadTreatment } from "../job/treatments.js";
 import type { Told } from "./told.js";
 
-/** An interval by heat: since when it is counted, and when it has run out. */
-export interface HeatWindow {
+/** An growing-degree-day interval: since when it is counted, and when it has run out. */
+export interface DegreeDayInterval {
   /** The application from which it is counted. */
   readonly from: CivilDate;
   readonly interval: Quantity<"degree-days", string>;
@@ -38,10 +38,10 @@ export interface RepeatPlan {
   readonly applied: readonly CivilDate[];
   /** Once this visit is done; `null` where the job states no interval in days. */
   readonly calendar: NextDates | null;
-  /** By heat since the last time, as a check on coming now; `null` where it is not known. */
-  readonly heatBefore: HeatWindow | null;
-  /** By heat from this visit on. */
-  readonly heatAfter: HeatWindow | null;
+  /** By growing degree days since the last time, as a check on coming now; `null` where it is not known. */
+  readonly degreeDaysBefore: DegreeDayInterval | null;
+  /** By growing degree days from this visit on. */
+  readonly degreeDaysAfter: DegreeDayInterval | null;
   readonly reasons: readonly string[];
 }
 
@@ -62,12 +62,12 @@ const appliedDates = (treatment: ReadTreatment, job: ReadJob): readonly CivilDat
 };
 
 /** An interval in degree-days from one application on; `null`, with the reason, where it cannot be told. */
-const heatWindow = (
-  heat: ReadHeat,
+const degreeDayInterval = (
+  degreeDays: ReadDegreeDays,
   from: CivilDate,
   job: ReadJob,
   what: string,
-): Omit<Told<HeatWindow | null>, "findings"> => {
+): Omit<Told<DegreeDayInterval | null>, "findings"> => {
   const series = job.temperatures;
   if (series === undefined)
     return {
@@ -76,7 +76,13 @@ const heatWindow = (
     };
   let when: DateReached;
   try {
-    when = dateReached({ series, model: heat.model, from, fromDay: "not counted", threshold: heat.interval });
+    when = dateReached({
+      series,
+      model: degreeDays.model,
+      from,
+      fromDay: "not counted",
+      threshold: degreeDays.interval,
+    });
   } catch (error) {
     if (!(error instanceof RatewrightError)) throw error;
     return {
@@ -87,11 +93,11 @@ const heatWindow = (
   return {
     value: {
       from,
-      interval: anyDegreeDays(heat.interval),
+      interval: anyDegreeDays(degreeDays.interval),
       total: anyDegreeDays(when.total),
       runsOut: when.reached ? when.date : null,
       countedTo: when.reached ? when.date : when.countedTo,
-      source: heat.source,
+      source: degreeDays.source,
     },
     notChecked: [],
   };
@@ -99,7 +105,7 @@ const heatWindow = (
 
 /** Degree-days whose model is no longer told to the compiler; it stays in the substance. */
 const anyDegreeDays = <S extends string>(q: Quantity<"degree-days", S>): Quantity<"degree-days", string> =>
-  expectQuantity(q, { dimension: "degree-days" }, "heat");
+  expectQuantity(q, { dimension: "degree-days" }, "degreeDays");
 
 const remarkText = (remark: IntervalRemark): string => remark.text;
 
@@ -139,7 +145,7 @@ const calendarOf = (
 /** When each treatment comes round again; findings where this visit is early or late by what the job states. */
 export const repeatPlan = (treatment: ReadTreatment, job: ReadJob): Told<RepeatPlan> => {
   const applied = appliedDates(treatment, job);
-  const { heat, id, path } = treatment;
+  const { degreeDays, id, path } = treatment;
   // What the log has on the day of the visit is taken for the visit itself.
   const past = applied.filter((date) => date !== job.date);
   const last = past[past.length - 1];
@@ -147,55 +153,63 @@ export const repeatPlan = (treatment: ReadTreatment, job: ReadJob): Told<RepeatP
   const reasons = calendar.value?.reasons.map(remarkText) ?? [];
   const none = { value: null, notChecked: [] };
   const before =
-    heat === undefined || last === undefined ? none : heatWindow(heat, last, job, `${id}, since ${last}`);
-  const after = heat === undefined ? none : heatWindow(heat, job.date, job, `${id}, after this visit`);
+    degreeDays === undefined || last === undefined
+      ? none
+      : degreeDayInterval(degreeDays, last, job, `${id}, since ${last}`);
+  const after =
+    degreeDays === undefined ? none : degreeDayInterval(degreeDays, job.date, job, `${id}, after this visit`);
   return {
     value: {
       treatment: id,
       applied,
       calendar: calendar.value,
-      heatBefore: before.value,
-      heatAfter: after.value,
-      reasons: after.value === null ? reasons : [...reasons, heatText(after.value)],
+      degreeDaysBefore: before.value,
+      degreeDaysAfter: after.value,
+      reasons: after.value === null ? reasons : [...reasons, degreeDayText(after.value)],
     },
     findings: [
       ...calendar.findings,
-      ...(before.value === null ? [] : heatFindings(before.value, job.date, id, path)),
+      ...(before.value === null ? [] : degreeDayFindings(before.value, job.date, id, path)),
     ],
     notChecked: [...calendar.notChecked, ...before.notChecked, ...after.notChecked],
   };
 };
 
-const degreeDays = (q: Quantity<"degree-days", string>): string =>
+const degreeDayWords = (q: Quantity<"degree-days", string>): string =>
   `${Math.round(q.value)} growing degree days (${q.unit.replace(" d", "")})`;
 
 const dayCount = (days: number): string => `${days} ${days === 1 ? "day" : "days"}`;
 
 /** An interval in growing degree days in a sentence. */
-export const heatText = (heat: HeatWindow): string =>
-  heat.runsOut === null
-    ? `${Math.round(heat.total.value)} of ${degreeDays(heat.interval)} since ${heat.from}, as far as the temperatures go${heat.countedTo === null ? "" : ` (${heat.countedTo})`}.`
-    : `${degreeDays(heat.interval)} expected ${heat.runsOut}, ${dayCount(daysBetween(heat.from, heat.runsOut))} after ${heat.from}.`;
+export const degreeDayText = (degreeDays: DegreeDayInterval): string =>
+  degreeDays.runsOut === null
+    ? `${Math.round(degreeDays.total.value)} of ${degreeDayWords(degreeDays.interval)} since ${degreeDays.from}, as far as the temperatures go${degreeDays.countedTo === null ? "" : ` (${degreeDays.countedTo})`}.`
+    : `${degreeDayWords(degreeDays.interval)} expected ${degreeDays.runsOut}, ${dayCount(daysBetween(degreeDays.from, degreeDays.runsOut))} after ${degreeDays.from}.`;
 
-const heatFindings = (heat: HeatWindow, visit: CivilDate, id: string, path: string): Finding[] => {
-  const { runsOut, countedTo } = heat;
+const degreeDayFindings = (
+  degreeDays: DegreeDayInterval,
+  visit: CivilDate,
+  id: string,
+  path: string,
+): Finding[] => {
+  const { runsOut, countedTo } = degreeDays;
   const params = {
     treatment: id,
-    from: heat.from,
+    from: degreeDays.from,
     visit,
-    interval: heat.interval.value,
-    unit: heat.interval.unit,
+    interval: degreeDays.interval.value,
+    unit: degreeDays.interval.unit,
   };
   if (runsOut !== null && compareDates(runsOut, visit) < 0) {
     const days = daysBetween(runsOut, visit);
     return [
       {
-        code: "heat/ran-out-before",
+        code: "degree-days/expired-before",
         severity: "caution",
-        path: `${path}.heat`,
+        path: `${path}.degreeDays`,
         params: { ...params, ranOut: runsOut, days },
         text: `${id}: the growing-degree-day interval expired ${runsOut}, ${dayCount(days)} before this visit.`,
-        source: heat.source,
+        source: degreeDays.source,
       },
     ];
   }
@@ -204,12 +218,12 @@ const heatFindings = (heat: HeatWindow, visit: CivilDate, id: string, path: stri
   if (!late && !(runsOut === null && enough)) return [];
   return [
     {
-      code: "heat/not-run-out",
+      code: "degree-days/not-expired",
       severity: "note",
-      path: `${path}.heat`,
+      path: `${path}.degreeDays`,
       params: { ...params, ...(runsOut && { runsOut }) },
-      text: `${id}: the growing-degree-day interval since ${heat.from} has not expired by this visit${runsOut === null ? "" : `; it does on ${runsOut}`}.`,
-      source: heat.source,
+      text: `${id}: the growing-degree-day interval since ${degreeDays.from} has not expired by this visit${runsOut === null ? "" : `; it does on ${runsOut}`}.`,
+      source: degreeDays.source,
     },
   ];
 };

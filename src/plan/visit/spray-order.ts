@@ -87,7 +87,7 @@ const measured = (
   const { mix, area, path } = treatment;
   const fromSprayer = {
     capacity: "sprayer.tank",
-    applicationVolume: "sprayer.output",
+    applicationVolume: "sprayer.applicationVolume",
     residualVolume: "sprayer.residualVolume",
     plumbingVolume: "sprayer.plumbingVolume",
     area: `${path}.area`,
@@ -101,7 +101,7 @@ const measured = (
     toldBy(fromSprayer, () =>
       tankLoads({
         area,
-        applicationVolume: sprayer.output,
+        applicationVolume: sprayer.applicationVolume,
         capacity: sprayer.tank,
         split: sprayer.split,
         ...(sprayer.residualVolume && { residualVolume: sprayer.residualVolume }),

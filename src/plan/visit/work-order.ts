@@ -139,7 +139,7 @@ const checkedBy = (job: ReadJob): readonly string[] => [
     : []),
   ...(job.limits.length > 0 ? ["nutrients against the limits that the job states"] : []),
   ...(job.treatments.some((t) => t.interval) ? ["dates against the intervals that the job states"] : []),
-  ...(job.treatments.some((t) => t.heat)
+  ...(job.treatments.some((t) => t.degreeDays)
     ? ["growing degree days against the intervals that the job states"]
     : []),
 ];

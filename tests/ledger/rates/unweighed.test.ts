@@ -24,7 +24,7 @@ const acre = (product: object, more: Partial<Job> = {}): Job =>
     products: [product as typeof liquid],
     sprayer: {
       tank: { value: 50, unit: "gal" },
-      output: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+      applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
     },
     treatments: [{ id: "feed", method: "spray", parts: ["pitch"], mix: [{ product: "liq", rate }] }],
     ...more,
@@ -53,14 +53,14 @@ describe("what could not be weighed", () => {
   test("is never taken for none: the limit is not known to be kept", () => {
     const uses = account(liquid)?.limits ?? [];
     const of = (name: string) => uses.find((use) => use.limit.of === name && use.limit.kind === "amount");
-    expect(["N", "ai:2,4-D", "product:liq"].map((name) => of(name)?.broken)).toEqual([null, null, null]);
+    expect(["N", "ai:2,4-D", "product:liq"].map((name) => of(name)?.violated)).toEqual([null, null, null]);
     expect(["N", "ai:2,4-D", "product:liq"].map((name) => of(name)?.earliestByStatedLimit)).toEqual([
       null,
       null,
       null,
     ]);
     // It holds no phosphorus by its label, whatever it weighs.
-    expect(of("P2O5")?.broken).toBe(false);
+    expect(of("P2O5")?.violated).toBe(false);
     expect(account(liquid)?.unweighed).toEqual(["N", "N:soluble", "ai:2,4-D"]);
   });
 
@@ -68,23 +68,23 @@ describe("what could not be weighed", () => {
     // 2 gal/acre x 3.785411784 L/gal x 120 g/L = 908.49882816 g/acre; / 453.59237 = 2.0029 lb/acre.
     const use = account(liquid)?.limits.find(({ limit }) => limit.of === "ai:mecoprop-P");
     expect(use?.adds.value).toBeCloseTo(2.0029, 4);
-    expect(use?.broken).toBe(true);
+    expect(use?.violated).toBe(true);
   });
 
   test("it is an application all the same: counts and intervals find it", () => {
     const one = account(liquid);
     const count = one?.limits.find(({ limit }) => limit.kind === "count");
-    expect([count?.before.value, count?.adds.value, count?.broken]).toEqual([1, 1, true]);
+    expect([count?.before.value, count?.adds.value, count?.violated]).toEqual([1, 1, true]);
     // 20 April and 60 days is 19 June.
     const [interval] = one?.tests ?? [];
-    expect([interval?.broken, interval?.earliestByStatedLimit]).toEqual([true, "2026-06-19"]);
+    expect([interval?.violated, interval?.earliestByStatedLimit]).toEqual([true, "2026-06-19"]);
   });
 
   test("with a density everything is weighed", () => {
     // 2 gal x 3.785411784 L x 1.2 kg/L = 9.0849882816 kg; 20 % of it, in lb: 4.0058.
     const use = account({ ...liquid, density: { value: 1.2, unit: "kg/L" } })?.limits[0];
     expect(use?.adds.value).toBeCloseTo(4.0058, 4);
-    expect(use?.broken).toBe(true);
+    expect(use?.violated).toBe(true);
   });
 
   test("in the log it leaves the limit of a year unknown, and what is known may break it alone", () => {
@@ -105,9 +105,9 @@ describe("what could not be weighed", () => {
           },
         ],
       });
-    const broken = (lb: number) => asJson(job(lb)).nutrients[0]?.limits[0]?.broken;
-    expect(broken(1)).toBeNull();
-    expect(broken(3.1)).toBe(true);
+    const violated = (lb: number) => asJson(job(lb)).nutrients[0]?.limits[0]?.violated;
+    expect(violated(1)).toBeNull();
+    expect(violated(3.1)).toBe(true);
   });
 
   test("a finding says so, on the limits that it leaves open and no others", () => {
@@ -115,7 +115,7 @@ describe("what could not be weighed", () => {
       soundOrder(acre(product, { limits: limits as never }))
         .findings.filter(({ code }) => code.startsWith("limit/"))
         .map(({ code, severity }) => [code, severity] as const);
-    const open = account(liquid)?.limits.filter(({ broken }) => broken === null).length ?? 0;
+    const open = account(liquid)?.limits.filter(({ violated }) => violated === null).length ?? 0;
     expect(open).toBeGreaterThan(0);
     expect(found(liquid).filter(([code]) => code === "limit/not-known")).toEqual(
       Array(open).fill(["limit/not-known", "caution"]),
@@ -139,7 +139,7 @@ describe("what could not be weighed", () => {
       proposal: { date: "2026-05-04", analysis: "20-0-0", form: "liquid", rate },
       limits: [most(1, "N"), { kind: "interval", of: "N", atLeastDays: 30, source: "plan" }],
     });
-    expect(check.uses[0]?.broken).toBeNull();
+    expect(check.uses[0]?.violated).toBeNull();
   });
 });
 
@@ -181,7 +181,7 @@ test("magnesium adds up with magnesia: Mg 24.305, MgO 40.304", () => {
   ).nutrients[0];
   // 1 g of Mg, and 1 g of MgO x 24.305 / 40.304 = 0.60304 g; the other way round 1.65826 + 1.
   expect(account?.limits.map(({ adds }) => Number(adds.value.toFixed(5)))).toEqual([1.60304, 2.65826]);
-  expect(account?.limits.map(({ broken }) => broken)).toEqual([true, true]);
+  expect(account?.limits.map(({ violated }) => violated)).toEqual([true, true]);
   expect(Number(account?.visitTotal.Mg?.value.toFixed(5))).toBe(1.60304);
 });
 
@@ -199,7 +199,7 @@ test("an entry of the log on the day of the visit does not hide the heat since t
           method: "spread",
           product: "feed-a",
           target: { value: 0.5, unit: "lb/1000 ft2", of: "N" },
-          heat: {
+          degreeDays: {
             method: "simple average",
             base: { value: 0, unit: "°C" },
             interval: { value: 25, unit: "°C d" },
@@ -221,8 +221,11 @@ test("an entry of the log on the day of the visit does not hide the heat since t
   );
   // 10 °C d a day, from 1 May on: 30 are reached at the end of 3 May.
   const [repeat] = order.repeats;
-  expect([repeat?.heatBefore?.from, repeat?.heatBefore?.runsOut]).toEqual(["2026-04-30", "2026-05-03"]);
-  expect(order.findings.map(({ code }) => code)).toContain("heat/ran-out-before");
+  expect([repeat?.degreeDaysBefore?.from, repeat?.degreeDaysBefore?.runsOut]).toEqual([
+    "2026-04-30",
+    "2026-05-03",
+  ]);
+  expect(order.findings.map(({ code }) => code)).toContain("degree-days/expired-before");
 });
 
 test("a product that is itself at fault brings no second problem about its mix", () => {
@@ -246,7 +249,7 @@ test("an entry that names no product does not tell of a limit on one, and the or
   expect(order.notChecked.filter((text) => text.includes("product:feed-a that went down on"))).toHaveLength(
     1,
   );
-  expect(order.nutrients[0]?.tests[0]?.broken).toBeNull();
+  expect(order.nutrients[0]?.tests[0]?.violated).toBeNull();
 });
 
 test("nitrogen that is stated as neither soluble nor slow counts as soluble: 1 lb less 0.2 lb slow is 0.8 lb", () => {
@@ -286,7 +289,7 @@ test("a part that the visit does not touch gets none of a product, and that is k
       ],
     }),
   );
-  expect(order.nutrients.map(({ part: name, limits }) => [name, limits[0]?.broken])).toEqual([
+  expect(order.nutrients.map(({ part: name, limits }) => [name, limits[0]?.violated])).toEqual([
     ["green", true],
     ["verge", false],
   ]);
@@ -319,15 +322,16 @@ describe("limits put to a ledger, where some of it cannot be weighed", () => {
       { id: "b", date: "2026-06-20", supplies: [lb(0.4, "N")] },
     ]);
     expect([use.from, use.to, use.before.value]).toEqual(["2026-05-22", "2026-06-20", 0.4]);
-    expect([use.broken, use.earliestByStatedLimit]).toEqual([null, null]);
+    expect([use.violated, use.earliestByStatedLimit]).toEqual([null, null]);
   });
 
   test("a later one of unknown amount counts as well, until no stretch holds both", () => {
-    const broken = (date: Proposal["date"]) =>
-      only(monthly, { date, supplies: [lb(0.5, "N")] }, [{ id: "a", date: "2026-06-20", ...liquid }]).broken;
+    const violated = (date: Proposal["date"]) =>
+      only(monthly, { date, supplies: [lb(0.5, "N")] }, [{ id: "a", date: "2026-06-20", ...liquid }])
+        .violated;
     // 22 May to 20 June are 30 days, 21 May to 20 June 31.
-    expect([broken("2026-05-22"), broken("2026-05-21")]).toEqual([null, false]);
-    expect([broken("2026-07-19"), broken("2026-07-20")]).toEqual([null, false]);
+    expect([violated("2026-05-22"), violated("2026-05-21")]).toEqual([null, false]);
+    expect([violated("2026-07-19"), violated("2026-07-20")]).toEqual([null, false]);
   });
 
   test("no first day is named in a year of which not all is known", () => {
@@ -335,7 +339,7 @@ describe("limits put to a ledger, where some of it cannot be weighed", () => {
       { id: "a", date: "2026-04-01", supplies: [lb(3, "N")] },
       { id: "b", date: "2027-02-01", ...liquid },
     ]);
-    expect([use.broken, use.earliestByStatedLimit]).toEqual([true, null]);
+    expect([use.violated, use.earliestByStatedLimit]).toEqual([true, null]);
   });
 
   test("an active ingredient per volume counts beside an analysis that cannot be weighed", () => {
@@ -352,7 +356,7 @@ describe("limits put to a ledger, where some of it cannot be weighed", () => {
       "3.000000000",
       "6.000000000",
     ]);
-    expect(use.broken).toBe(true);
+    expect(use.violated).toBe(true);
     const totals = ledgerTotals({
       ledger: ledger([{ id: "a", date: "2026-05-20", ...entry }]),
       from: "2026-01-01",
@@ -366,7 +370,7 @@ describe("limits put to a ledger, where some of it cannot be weighed", () => {
     const count = (of: string): Limit => ({ kind: "count", of, atMost: 1, per: { days: 30 }, source });
     const entry = { id: "a", date: "2026-06-01", supplies: [lb(0.5, "N")] } as const;
     const use = only(count("N"), liquid, [entry]);
-    expect([use.before.value, use.adds.value, use.broken]).toEqual([1, 1, true]);
+    expect([use.before.value, use.adds.value, use.violated]).toEqual([1, 1, true]);
     expect(only(count("P"), liquid, []).adds.value).toBe(1);
     expect(use.notChecked[0]).toBe(
       "How much the application supplies of N, P2O5, K2O, N:soluble: it could not be weighed.",
@@ -375,6 +379,6 @@ describe("limits put to a ledger, where some of it cannot be weighed", () => {
 
   test("a label that states no nitrogen has none, whether it can be weighed or not", () => {
     const use = only(monthly, { ...liquid, analysis: "0-0-22" }, []);
-    expect([use.adds.value, use.broken]).toEqual([0, false]);
+    expect([use.adds.value, use.violated]).toEqual([0, false]);
   });
 });

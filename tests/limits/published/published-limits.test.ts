@@ -21,7 +21,7 @@ const slowOne = [lb(1, "N"), lb(1, "N:slow")];
 const phosphorus = [lb(0.2, "P")];
 
 /** The ids of the limits that an application breaks for sure. */
-const broken = (
+const violated = (
   set: LimitSet,
   facts: ApplicationFacts,
   supplies: Proposal["supplies"],
@@ -32,37 +32,39 @@ const broken = (
     proposal: { date, facts, ...(supplies ? { supplies } : {}) },
   });
   return [...uses, ...tests]
-    .filter((one) => one.broken && one.meantIf.length === 0)
+    .filter((one) => one.violated && one.appliesIf.length === 0)
     .map((one) => one.limit.id);
 };
 
 describe("Pennsylvania's two kinds of enhanced efficiency", () => {
   it("one in phosphorus leaves the 0.9 lb of nitrogen in force", () => {
-    expect(broken(pennsylvaniaLimits, { productKind: "enhanced-efficiency phosphorus" }, slowOne)).toEqual([
+    expect(violated(pennsylvaniaLimits, { productKind: "enhanced-efficiency phosphorus" }, slowOne)).toEqual([
       "us-pa/total-n",
     ]);
   });
   it("one in nitrogen lifts the 0.9 lb", () => {
-    expect(broken(pennsylvaniaLimits, { productKind: "enhanced-efficiency nitrogen" }, slowOne)).toEqual([]);
+    expect(violated(pennsylvaniaLimits, { productKind: "enhanced-efficiency nitrogen" }, slowOne)).toEqual(
+      [],
+    );
   });
   it("one in nitrogen leaves zero phosphorus in force", () => {
     const kind = { productKind: "enhanced-efficiency nitrogen", turf: "established" } as const;
-    expect(broken(pennsylvaniaLimits, kind, phosphorus)).toEqual(["us-pa/p"]);
+    expect(violated(pennsylvaniaLimits, kind, phosphorus)).toEqual(["us-pa/p"]);
   });
   it("one in phosphorus lifts zero phosphorus", () => {
     const kind = { productKind: "enhanced-efficiency phosphorus", turf: "established" } as const;
-    expect(broken(pennsylvaniaLimits, kind, phosphorus)).toEqual([]);
+    expect(violated(pennsylvaniaLimits, kind, phosphorus)).toEqual([]);
   });
   it("a product that is both lifts both", () => {
     const kinds = {
       productKind: ["enhanced-efficiency nitrogen", "enhanced-efficiency phosphorus"],
       turf: "established",
     } as const;
-    expect(broken(pennsylvaniaLimits, kinds, [...slowOne, ...phosphorus])).toEqual([]);
+    expect(violated(pennsylvaniaLimits, kinds, [...slowOne, ...phosphorus])).toEqual([]);
   });
   it("the word that said neither is refused with the choices", () => {
     const kind = { productKind: "enhanced efficiency" } as never;
-    expect(() => broken(pennsylvaniaLimits, kind, slowOne)).toThrow(
+    expect(() => violated(pennsylvaniaLimits, kind, slowOne)).toThrow(
       /"enhanced-efficiency nitrogen", "enhanced-efficiency phosphorus"/,
     );
   });
@@ -72,8 +74,8 @@ describe("conditions that had been merged", () => {
   const lawn = { place: "home lawn" } as const;
   it("Florida's 2 lb are for spring and summer", () => {
     const slow = [lb(1.5, "N"), lb(1.5, "N:slow")];
-    expect(broken(floridaLimits, lawn, slow, "2026-06-08")).toEqual([]);
-    expect(broken(floridaLimits, lawn, slow, "2026-11-02")).toEqual(["us-fl/total-n-autumn-winter"]);
+    expect(violated(floridaLimits, lawn, slow, "2026-06-08")).toEqual([]);
+    expect(violated(floridaLimits, lawn, slow, "2026-11-02")).toEqual(["us-fl/total-n-autumn-winter"]);
   });
   it("a golf course in Minnesota lifts nothing without trained staff", () => {
     const course: ApplicationFacts = {
@@ -81,17 +83,17 @@ describe("conditions that had been merged", () => {
       growingSeason: 5,
       soilTest: { date: "2026-01-01", shortOf: [] },
     };
-    expect(broken(minnesotaLimits, { ...course, applicator: "professional" }, phosphorus)).toEqual([
+    expect(violated(minnesotaLimits, { ...course, applicator: "professional" }, phosphorus)).toEqual([
       "us-mn/p",
     ]);
     expect(
-      broken(minnesotaLimits, { ...course, applicator: "trained golf course staff" }, phosphorus),
+      violated(minnesotaLimits, { ...course, applicator: "trained golf course staff" }, phosphorus),
     ).toEqual([]);
   });
   it("a sod farm is no lawn in New York", () => {
-    expect(broken(newYorkLimits, { place: "sod farm" }, [lb(1, "K2O")], "2026-01-10")).toEqual([]);
-    expect(broken(newYorkLimits, { place: "lawn" }, [lb(1, "K2O")], "2026-01-10")).toEqual([
-      "us-ny/closed-dates",
+    expect(violated(newYorkLimits, { place: "sod farm" }, [lb(1, "K2O")], "2026-01-10")).toEqual([]);
+    expect(violated(newYorkLimits, { place: "lawn" }, [lb(1, "K2O")], "2026-01-10")).toEqual([
+      "us-ny/blackout-dates",
     ]);
   });
 });
@@ -100,10 +102,10 @@ describe("what rests on no statute that was read", () => {
   it("Connecticut's winter stands in the set from memory, to the middle of March", () => {
     const facts = { place: "lawn", turf: "established" } as const;
     expect(connecticutLimits.limits.map(({ kind }) => kind)).toEqual(["content"]);
-    expect(broken(connecticutRememberedLimits, facts, phosphorus, "2026-03-10")).toContain(
-      "memory-us-ct/closed-dates",
+    expect(violated(connecticutRememberedLimits, facts, phosphorus, "2026-03-10")).toContain(
+      "memory-us-ct/blackout-dates",
     );
-    expect(broken(connecticutRememberedLimits, facts, phosphorus, "2026-03-16")).toEqual([]);
+    expect(violated(connecticutRememberedLimits, facts, phosphorus, "2026-03-16")).toEqual([]);
   });
   it("no published set cites a newspaper", () => {
     const cited = publishedLimits.map(({ source }) => JSON.stringify(source));

@@ -30,13 +30,13 @@ describe("an amount in one application", () => {
   const soluble: Limit = { amount: lb(0.7, "N:soluble"), per: "application", source };
 
   test("equal is within, by hand: 2.0 lb at 65 % slow is 0.70 lb soluble", () => {
-    expect(only(check([soluble], { supplies: n(2, 1.3) })).broken).toBe(false);
-    expect(only(check([soluble], { supplies: n(2, 1.29) })).broken).toBe(true);
+    expect(only(check([soluble], { supplies: n(2, 1.3) })).violated).toBe(false);
+    expect(only(check([soluble], { supplies: n(2, 1.29) })).violated).toBe(true);
   });
 
   test("0.9 lb needs two ninths of it slow", () => {
-    expect(only(check([soluble], { supplies: n(0.9, 0.9 * (2 / 9)) })).broken).toBe(false);
-    expect(only(check([soluble], { supplies: n(0.9, 0.18) })).broken).toBe(true);
+    expect(only(check([soluble], { supplies: n(0.9, 0.9 * (2 / 9)) })).violated).toBe(false);
+    expect(only(check([soluble], { supplies: n(0.9, 0.18) })).violated).toBe(true);
   });
 
   test("does not add what went down on another day", () => {
@@ -57,8 +57,8 @@ describe("phosphorus and phosphate", () => {
   test("the same figure binds 2.29 times apart", () => {
     const phosphate = { supplies: [lb(0.5, "P2O5")] };
     // 0.5 lb P2O5 holds 0.218 lb P.
-    expect(only(check([quarter("P2O5")], phosphate)).broken).toBe(true);
-    expect(only(check([quarter("P")], phosphate)).broken).toBe(false);
+    expect(only(check([quarter("P2O5")], phosphate)).violated).toBe(true);
+    expect(only(check([quarter("P")], phosphate)).violated).toBe(false);
     expect(only(check([quarter("P")], phosphate)).adds.value).toBeCloseTo(0.218, 3);
   });
 
@@ -66,9 +66,9 @@ describe("phosphorus and phosphate", () => {
     expect(only(check([quarter("P2O5")], { supplies: [lb(0.2, "P")] })).adds.value).toBeCloseTo(0.458, 3);
   });
 
-  test("a limit of zero is broken by any", () => {
+  test("a limit of zero is violated by any", () => {
     const none: Limit = { amount: lb(0, "P"), per: "application", source };
-    expect(codes(check([none], { supplies: [lb(0.001, "P2O5")] }))).toEqual(["limit/broken"]);
+    expect(codes(check([none], { supplies: [lb(0.001, "P2O5")] }))).toEqual(["limit/violated"]);
     expect(codes(check([none], { supplies: [lb(0.5, "K2O")] }))).toEqual([]);
   });
 
@@ -94,13 +94,13 @@ describe("an amount over a period", () => {
     const use = only(check([yearly], { supplies: n(0.8) }, entries));
     expect([use.before.value, use.adds.value, use.after.value]).toEqual([2.5, 0.8, 3.3]);
     expect(use.remainingUnderStatedLimits.value).toBeCloseTo(-0.3, 12);
-    expect([use.broken, use.from, use.to]).toEqual([true, "2026-01-01", "2026-12-31"]);
-    expect([use.earliestByStatedLimit, use.freesUpOn]).toEqual(["2027-01-01", "2027-01-01"]);
+    expect([use.violated, use.from, use.to]).toEqual([true, "2026-01-01", "2026-12-31"]);
+    expect([use.earliestByStatedLimit, use.moreCanBeAppliedFrom]).toEqual(["2027-01-01", "2027-01-01"]);
   });
 
   test("an entry later in the same year counts as well", () => {
     const later = [...entries, { id: "c", date: "2026-10-01", supplies: n(0.4) }] as const;
-    expect(only(check([yearly], { supplies: n(0.2) }, later)).broken).toBe(true);
+    expect(only(check([yearly], { supplies: n(0.2) }, later)).violated).toBe(true);
   });
 
   test("thirty days roll: day 30 is the first that is free of day 0", () => {
@@ -108,20 +108,20 @@ describe("an amount over a period", () => {
     const first = { id: "a", date: "2026-05-10", supplies: n(0.7) } as const;
     // 10 May + 30 days is 9 June.
     const use = only(check([limit], { date: "2026-06-08", supplies: n(0.7) }, [first]));
-    expect([use.broken, use.from, use.earliestByStatedLimit, use.freesUpOn]).toEqual([
+    expect([use.violated, use.from, use.earliestByStatedLimit, use.moreCanBeAppliedFrom]).toEqual([
       true,
       "2026-05-10",
       "2026-06-09",
       "2026-06-09",
     ]);
-    expect(only(check([limit], { date: "2026-06-09", supplies: n(0.7) }, [first])).broken).toBe(false);
+    expect(only(check([limit], { date: "2026-06-09", supplies: n(0.7) }, [first])).violated).toBe(false);
   });
 
   test("rolling days look forward too: the fullest stretch that holds the day counts", () => {
     const limit: Limit = { amount: lb(1, "N"), per: { days: 30 }, source };
     const later = { id: "a", date: "2026-06-20", supplies: n(0.7) } as const;
     const use = only(check([limit], { supplies: n(0.7) }, [later]));
-    expect([use.broken, use.to, use.earliestByStatedLimit]).toEqual([true, "2026-06-20", "2026-07-20"]);
+    expect([use.violated, use.to, use.earliestByStatedLimit]).toEqual([true, "2026-06-20", "2026-07-20"]);
   });
 
   test("what frees up is the oldest of the stretch that was added up, also where it ends later", () => {
@@ -130,7 +130,7 @@ describe("an amount over a period", () => {
     const use = only(
       check([limit], { supplies: [lb(0.5, "K2O")] }, [{ id: "a", date: "2026-06-20", supplies: n(0.4) }]),
     );
-    expect([use.before.value, use.from, use.to, use.freesUpOn]).toEqual([
+    expect([use.before.value, use.from, use.to, use.moreCanBeAppliedFrom]).toEqual([
       1,
       "2026-05-22",
       "2026-06-20",
@@ -144,13 +144,17 @@ describe("an amount over a period", () => {
         { id: "b", date: "2026-06-20", supplies: n(0.4) },
       ]),
     );
-    expect([both.before.value, both.from, both.freesUpOn]).toEqual([0.4, "2026-05-22", "2026-07-08"]);
+    expect([both.before.value, both.from, both.moreCanBeAppliedFrom]).toEqual([
+      0.4,
+      "2026-05-22",
+      "2026-07-08",
+    ]);
   });
 
   test("twelve months roll over a leap day", () => {
     const limit: Limit = { amount: lb(1, "N"), per: { months: 12 }, source };
     const leap = { id: "a", date: "2024-02-29", supplies: n(0.7) } as const;
-    const on = (date: Proposal["date"]) => only(check([limit], { date, supplies: n(0.7) }, [leap])).broken;
+    const on = (date: Proposal["date"]) => only(check([limit], { date, supplies: n(0.7) }, [leap])).violated;
     expect([on("2025-02-28"), on("2025-03-01")]).toEqual([true, false]);
     const use = only(check([limit], { date: "2025-01-01", supplies: n(0.7) }, [leap]));
     expect(use.earliestByStatedLimit).toBe("2025-03-01");
@@ -172,7 +176,7 @@ describe("an amount over a period", () => {
     const winter: Limit = { amount: lb(0.5, "N"), per: { from: "12-15", to: "03-01" }, source };
     const before = { id: "a", date: "2025-12-20", supplies: n(0.4) } as const;
     const use = only(check([winter], { date: "2026-02-01", supplies: n(0.2) }, [before]));
-    expect([use.broken, use.from, use.to, use.earliestByStatedLimit]).toEqual([
+    expect([use.violated, use.from, use.to, use.earliestByStatedLimit]).toEqual([
       true,
       "2025-12-15",
       "2026-03-01",
@@ -183,7 +187,7 @@ describe("an amount over a period", () => {
     expect(outside.notChecked.join()).toContain("outside its season");
   });
 
-  test("limits are monotone: a higher one is never broken where a lower one is not", () => {
+  test("limits are monotone: a higher one is never violated where a lower one is not", () => {
     fc.assert(
       fc.property(
         fc.array(fc.tuple(fc.integer({ min: 0, max: 400 }), fc.double({ min: 0, max: 2, noNaN: true })), {
@@ -207,18 +211,18 @@ describe("an amount over a period", () => {
           const use = (limit: number) =>
             only(check([{ amount: lb(limit, "N"), per, source } as Limit], { supplies: n(adds) }, entries));
           const [a, b] = [use(low), use(low * factor)];
-          if (b.broken) expect(a.broken).toBe(true);
+          if (b.violated) expect(a.violated).toBe(true);
           const [dayA, dayB] = [a.earliestByStatedLimit, b.earliestByStatedLimit];
           if (dayA !== null) expect(dayB !== null && dayB <= dayA).toBe(true);
           expect(a.before.value + a.adds.value).toBeCloseTo(a.after.value, 12);
           // The day that is named does fit, and the day before it does not.
-          if (a.broken && dayA !== null) {
+          if (a.violated && dayA !== null) {
             const on = (date: string) =>
               check(
                 [{ amount: lb(low, "N"), per, source } as Limit],
                 { date: date as "2026-01-01", supplies: n(adds) },
                 entries,
-              ).uses[0]?.broken;
+              ).uses[0]?.violated;
             expect(on(dayA)).toBe(false);
             const eve = new Date(Date.parse(dayA) - 86_400_000).toISOString().slice(0, 10);
             expect(on(eve)).toBe(true);
@@ -242,9 +246,9 @@ describe("active ingredient and acid equivalent", () => {
           contents: [{ value: 3.74, unit: "lb/gal", of: "ae:2,4-D/product" }],
         }),
       );
-    expect(with3(3.2).broken).toBe(false);
+    expect(with3(3.2).violated).toBe(false);
     expect(with3(3.2).adds.value).toBeCloseTo(1.496, 9);
-    expect(with3(3.22).broken).toBe(true);
+    expect(with3(3.22).violated).toBe(true);
   });
 
   test("ai is never ae", () => {
@@ -260,9 +264,9 @@ describe("active ingredient and acid equivalent", () => {
       supplies: [perAcre(7.3, "ai:chlorothalonil")],
     }));
     const tenth = { supplies: [perAcre(7.3, "ai:chlorothalonil")] };
-    expect(only(check([limit], tenth, entries)).broken).toBe(false);
+    expect(only(check([limit], tenth, entries)).violated).toBe(false);
     const eleven = [...entries, { id: "e9", date: "2026-05-30", ...tenth } as const];
-    expect(only(check([limit], tenth, eleven)).broken).toBe(true);
+    expect(only(check([limit], tenth, eleven)).violated).toBe(true);
   });
 
   test("a product by volume against a limit by volume", () => {
@@ -303,7 +307,7 @@ describe("counts and intervals", () => {
   test("a number of applications a year", () => {
     const limit: Limit = { kind: "count", of: "ae:2,4-D", atMost: 2, per: "calendar year", source };
     const use = only(check([limit], one, entries));
-    expect([use.before.value, use.after.value, use.broken, use.earliestByStatedLimit]).toEqual([
+    expect([use.before.value, use.after.value, use.violated, use.earliestByStatedLimit]).toEqual([
       2,
       3,
       true,
@@ -315,61 +319,66 @@ describe("counts and intervals", () => {
   test("an interval of 21 days from the one before, and to the one after", () => {
     const limit: Limit = { kind: "interval", of: "ae:2,4-D", atLeastDays: 21, source };
     const on = (date: Proposal["date"]) => check([limit], { date, ...one }, entries).tests[0];
-    expect([on("2026-06-11")?.broken, on("2026-06-12")?.broken]).toEqual([true, false]);
+    expect([on("2026-06-11")?.violated, on("2026-06-12")?.violated]).toEqual([true, false]);
     expect(on("2026-06-11")?.earliestByStatedLimit).toBe("2026-06-12");
     // Between the two there is no room on either side.
     expect(on("2026-05-10")?.earliestByStatedLimit).toBe("2026-06-12");
-    expect(on("2026-04-10")?.broken).toBe(false);
-    expect(on("2026-04-11")?.broken).toBe(true);
+    expect(on("2026-04-10")?.violated).toBe(false);
+    expect(on("2026-04-11")?.violated).toBe(true);
   });
 });
 
 describe("what does not add up", () => {
   test("a slow share of exactly 20 % is within", () => {
     const limit: Limit = { kind: "slow share", atLeastPercentOfN: 20, source };
-    const broken = (slow: number) => check([limit], { supplies: n(0.9, slow) }).tests[0]?.broken;
+    const violated = (slow: number) => check([limit], { supplies: n(0.9, slow) }).tests[0]?.violated;
     expect([
-      broken(0.18),
-      broken(0.1799),
-      check([limit], { supplies: [lb(1, "K2O")] }).tests[0]?.broken,
+      violated(0.18),
+      violated(0.1799),
+      check([limit], { supplies: [lb(1, "K2O")] }).tests[0]?.violated,
     ]).toEqual([false, true, false]);
   });
 
   test("phosphate in the product", () => {
     const limit: Limit = { kind: "content", of: "P2O5", atMostPercent: 0.67, source };
     const rate = { value: 3, unit: "lb/1000 ft2" };
-    const broken = (analysis: string) => check([limit], { analysis, rate }).tests[0]?.broken;
-    expect([broken("30-0-4"), broken("29-1-4")]).toEqual([false, true]);
-    expect(check([limit], { supplies: n(1) }).tests[0]?.broken).toBeNull();
+    const violated = (analysis: string) => check([limit], { analysis, rate }).tests[0]?.violated;
+    expect([violated("30-0-4"), violated("29-1-4")]).toEqual([false, true]);
+    expect(check([limit], { supplies: n(1) }).tests[0]?.violated).toBeNull();
   });
 
-  test("closed dates, with the day after them", () => {
+  test("blackout dates, with the day after them", () => {
     const limit: Limit = {
-      kind: "closed dates",
+      kind: "blackout dates",
       of: ["N", "P"],
-      closed: { from: "11-16", to: "02-29" },
+      blackout: { from: "11-16", to: "02-29" },
       source,
     };
     const on = (date: Proposal["date"], supplies = n(0.5)) => check([limit], { date, supplies }).tests[0];
-    expect(on("2026-11-15")?.broken).toBe(false);
-    expect([on("2026-11-16")?.broken, on("2026-11-16")?.earliestByStatedLimit]).toEqual([true, "2027-03-01"]);
+    expect(on("2026-11-15")?.violated).toBe(false);
+    expect([on("2026-11-16")?.violated, on("2026-11-16")?.earliestByStatedLimit]).toEqual([
+      true,
+      "2027-03-01",
+    ]);
     expect(on("2028-02-29")?.earliestByStatedLimit).toBe("2028-03-01");
-    expect(on("2026-12-24", [lb(1, "K2O")])?.broken).toBe(false);
-    expect(check([limit], { date: "2026-12-24", productName: "unknown" }).tests[0]?.broken).toBeNull();
+    expect(on("2026-12-24", [lb(1, "K2O")])?.violated).toBe(false);
+    expect(check([limit], { date: "2026-12-24", productName: "unknown" }).tests[0]?.violated).toBeNull();
   });
 
   test("distance and ground, or that they are not known", () => {
     const setback: Limit = { kind: "setback", of: "any", atLeast: { value: 15, unit: "ft" }, source };
     const ground: Limit = { kind: "ground", of: "any", not: ["frozen"], source };
     const tests = (facts: Proposal["facts"]) =>
-      check([setback, ground], { supplies: n(0.5), facts: facts ?? {} }).tests.map(({ broken }) => broken);
+      check([setback, ground], { supplies: n(0.5), facts: facts ?? {} }).tests.map(
+        ({ violated }) => violated,
+      );
     expect(tests({ toWater: { value: 4.572, unit: "m" }, ground: [] })).toEqual([false, false]);
     expect(tests({ toWater: { value: 14, unit: "ft" }, ground: ["saturated", "frozen"] })).toEqual([
       true,
       true,
     ]);
     const unknown = check([setback, ground], { supplies: n(0.5) });
-    expect(unknown.tests.map(({ broken }) => broken)).toEqual([null, null]);
+    expect(unknown.tests.map(({ violated }) => violated)).toEqual([null, null]);
     expect(unknown.notChecked).toHaveLength(3);
   });
 });
@@ -386,7 +395,7 @@ describe("scope and exceptions", () => {
     expect(check([bermuda], { supplies: n(5), facts: { grass: "zoysiagrass" } }).uses).toEqual([]);
     const unknown = check([bermuda], { supplies: n(5, 2) });
     expect(unknown.findings.map(({ severity }) => severity)).toEqual(["caution"]);
-    expect(only(unknown).meantIf).toEqual(["the grass is bermudagrass"]);
+    expect(only(unknown).appliesIf).toEqual(["the grass is bermudagrass"]);
     expect(
       check([bermuda], { supplies: n(5, 2), facts: { grass: "bermudagrass" } }).findings.map(
         ({ severity }) => severity,
@@ -398,18 +407,18 @@ describe("scope and exceptions", () => {
     amount: lb(0, "P"),
     per: "application",
     source,
-    unless: [{ soilTest: { months: 36, shortOf: "P" } }, { turf: ["being established"] }],
+    exemptIf: [{ soilTest: { months: 36, shortOf: "P" } }, { turf: ["being established"] }],
   };
-  const broken = (facts: Proposal["facts"]) =>
+  const violated = (facts: Proposal["facts"]) =>
     check([noP], { supplies: [lb(0.5, "P2O5")], facts: facts ?? {} }).findings.length > 0;
 
   test("a soil test lifts it for 36 months, to the day, and only where it shows the lack", () => {
-    expect(broken({ soilTest: { date: "2023-06-08", shortOf: ["P"] } })).toBe(false);
-    expect(broken({ soilTest: { date: "2023-06-07", shortOf: ["P"] } })).toBe(true);
-    expect(broken({ soilTest: { date: "2026-06-09", shortOf: ["P"] } })).toBe(true);
-    expect(broken({ soilTest: { date: "2026-01-01", shortOf: ["K"] } })).toBe(true);
-    expect(broken({ turf: "being established" })).toBe(false);
-    expect(broken({})).toBe(true);
+    expect(violated({ soilTest: { date: "2023-06-08", shortOf: ["P"] } })).toBe(false);
+    expect(violated({ soilTest: { date: "2023-06-07", shortOf: ["P"] } })).toBe(true);
+    expect(violated({ soilTest: { date: "2026-06-09", shortOf: ["P"] } })).toBe(true);
+    expect(violated({ soilTest: { date: "2026-01-01", shortOf: ["K"] } })).toBe(true);
+    expect(violated({ turf: "being established" })).toBe(false);
+    expect(violated({})).toBe(true);
   });
 });
 
@@ -443,10 +452,10 @@ describe("parts of the site", () => {
 });
 
 describe("several limits at once", () => {
-  test("the day on which none of them is broken", () => {
+  test("the day on which none of them is violated", () => {
     const limits: Limit[] = [
       { amount: lb(1, "N"), per: { days: 30 }, source },
-      { kind: "closed dates", of: ["N"], closed: { from: "06-01", to: "09-30" }, source },
+      { kind: "blackout dates", of: ["N"], blackout: { from: "06-01", to: "09-30" }, source },
     ];
     const result = check(limits, { supplies: n(0.8) }, [{ id: "a", date: "2026-05-20", supplies: n(0.8) }]);
     expect(result.findings).toHaveLength(3);

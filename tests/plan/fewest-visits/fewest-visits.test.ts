@@ -118,7 +118,7 @@ describe("the fewest visits of a season", () => {
     for (const [i, entry] of entries.entries()) {
       const beside = ledger(entries.filter((_, k) => k !== i));
       const { uses } = checkLimits({ ledger: beside, limits, proposal: { date: entry.date, ...puts } });
-      expect(uses.map(({ broken }) => broken)).toEqual([false]);
+      expect(uses.map(({ violated }) => violated)).toEqual([false]);
     }
   });
 

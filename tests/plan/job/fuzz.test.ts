@@ -126,10 +126,10 @@ describe("whatever comes in", () => {
           per: { days: 30 },
           source: "plan",
           scope: { grass: ["x"] },
-          unless: [{ soilTest: { months: 36, shortOf: "P" } }],
+          exemptIf: [{ soilTest: { months: 36, shortOf: "P" } }],
         },
         { kind: "setback", of: "any", atLeast: { value: 15, unit: "ft" }, source: "plan" },
-        { kind: "closed dates", of: ["N"], closed: { from: "12-01", to: "04-01" }, source: "plan" },
+        { kind: "blackout dates", of: ["N"], blackout: { from: "12-01", to: "04-01" }, source: "plan" },
       ],
       ledger: {
         type: "ledger",

@@ -32,7 +32,7 @@ describe("the problems of a job", () => {
             { product: "nobody", rate: { value: 1, unit: "lb/acre", of: "product" } },
           ],
           interval: { minimumDays: 30, maximumDays: 7 },
-          heat: {
+          degreeDays: {
             method: "guess",
             base: { value: 0, unit: "°C" },
             interval: { value: 200, unit: "°C d" },
@@ -40,7 +40,7 @@ describe("the problems of a job", () => {
           },
         },
       ],
-      sprayer: { tank: { value: -1, unit: "gal" }, output: { value: 1, unit: "gal/acre" } },
+      sprayer: { tank: { value: -1, unit: "gal" }, applicationVolume: { value: 1, unit: "gal/acre" } },
       log: [
         { ...logged, date: "2016-01-01" },
         { ...stated, nutrients: [{ value: 1, unit: "lb/1000 ft2", of: "nitrogen" }] },
@@ -57,7 +57,7 @@ describe("the problems of a job", () => {
         "missing treatments[1].mix[1].product",
         "conflict treatments[1].interval.minimumDays",
         "missing treatments[1].interval.source",
-        "type treatments[1].heat.method",
+        "type treatments[1].degreeDays.method",
         "range sprayer.tank",
         "type limits[0].per",
         "unit/mismatch limits[0].amount",
@@ -237,7 +237,7 @@ describe("the problems of a job", () => {
       {
         sprayer: {
           tank: { value: 10, unit: "gal" },
-          output: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+          applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
           increments: { dry: { unit: "mL", step: 1 } },
         },
       },

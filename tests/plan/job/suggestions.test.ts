@@ -31,7 +31,7 @@ const told = (more: object): readonly unknown[] =>
   ]);
 
 const sprayer = (tank: unknown) => ({
-  sprayer: { tank, output: { value: 1, unit: "gal/1000 ft2", of: "spray" } },
+  sprayer: { tank, applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" } },
 });
 
 test("a measure without its unit, or with its number as text, is told at that very place", () => {
@@ -85,9 +85,14 @@ test("every part that the site does not have is told, and both ends of a part of
     ["treatments[0].parts[0]", '"Pitch"', ["pitch"]],
     ["treatments[0].parts[1]", '"pich"', ["pitch"]],
   ]);
-  const closed = { kind: "closed dates", of: "any", closed: { from: "12-1", to: "3-1" }, source: "code" };
-  expect(tryWorkOrder(smallJob({ limits: [closed] } as never)).problems.map(({ path }) => path)).toEqual([
-    "limits[0].closed.from",
-    "limits[0].closed.to",
+  const blackout = {
+    kind: "blackout dates",
+    of: "any",
+    blackout: { from: "12-1", to: "3-1" },
+    source: "code",
+  };
+  expect(tryWorkOrder(smallJob({ limits: [blackout] } as never)).problems.map(({ path }) => path)).toEqual([
+    "limits[0].blackout.from",
+    "limits[0].blackout.to",
   ]);
 });

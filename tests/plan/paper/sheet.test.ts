@@ -17,7 +17,7 @@ const sprayJob = (product: Partial<JobProduct>, rate: object, sprayer: object = 
     products: [{ id: "a", form: "dry", ...product }],
     sprayer: {
       tank: { value: 10, unit: "gal" },
-      output: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+      applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
       ...sprayer,
     },
     treatments: [{ id: "s", method: "spray", mix: [{ product: "a", rate: rate as never }] }],

@@ -33,7 +33,7 @@ const route = (more: Partial<RouteJob> = {}): RouteJob => ({
   ],
   sprayer: {
     tank: { value: 50, unit: "gal" },
-    output: { value: 1.5, unit: "gal/1000 ft2", of: "spray" },
+    applicationVolume: { value: 1.5, unit: "gal/1000 ft2", of: "spray" },
     residualVolume: { value: 2, unit: "gal" },
     plumbingVolume: { value: 1, unit: "gal" },
   },
@@ -125,8 +125,8 @@ describe("the order of a route", () => {
     const job = route({ limits, mix: (route().mix ?? []).slice(0, 1) });
     const stops = job.stops.map((stop, i) => (i === 1 ? { ...stop, ledger: before } : stop));
     const order = routeOrder({ ...job, stops });
-    expect(order.stops.map(({ limits: told }) => told.uses[0]?.broken)).toEqual([false, true, false]);
-    expect(order.findings.filter(({ code }) => code === "limit/broken").map(({ path }) => path)).toEqual([
+    expect(order.stops.map(({ limits: told }) => told.uses[0]?.violated)).toEqual([false, true, false]);
+    expect(order.findings.filter(({ code }) => code === "limit/violated").map(({ path }) => path)).toEqual([
       "stops[1]",
     ]);
     const { id: _, ...proposal } = order.stops[1]?.entries[0] ?? { id: "" };

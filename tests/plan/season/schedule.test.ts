@@ -40,7 +40,7 @@ describe("schedule", () => {
     expect(result.notPlaced).toEqual([]);
   });
 
-  test("by heat: 200 degree-days at 20 a day are ten days", () => {
+  test("by growing degree days: 200 degree-days at 20 a day are ten days", () => {
     const normals = dailyNormals({
       unit: "°C",
       sensor: "air",
@@ -48,20 +48,22 @@ describe("schedule", () => {
       min: flat(15),
       max: flat(25),
     });
-    const heat = {
+    const degreeDays = {
       method: "simple average",
       base: { value: 0, unit: "°C" },
       interval: { value: 200, unit: "°C d" },
       source: "meetings abstract, 2009",
     } as const;
-    const result = plan([{ id: "regulate", heat, count: 4 }], { normals });
+    const result = plan([{ id: "regulate", degreeDays, count: 4 }], { normals });
     expect(datesOf(result, "regulate")).toEqual(["2026-04-01", "2026-04-11", "2026-04-21", "2026-05-01"]);
     const reasons = result.visits[1]?.applications[0]?.reasons.map(({ code }) => code);
-    expect(reasons).toContain("schedule/heat");
+    expect(reasons).toContain("schedule/degree-days");
     // Without temperatures the calendar goes on alone, and it is said.
-    const blind = plan([{ id: "regulate", heat, count: 2, interval: { minimumDays: 7, source: label } }]);
+    const blind = plan([
+      { id: "regulate", degreeDays, count: 2, interval: { minimumDays: 7, source: label } },
+    ]);
     expect(datesOf(blind, "regulate")).toEqual(["2026-04-01", "2026-04-08"]);
-    expect(blind.notChecked.join()).toMatch(/regulate: the interval by heat since 2026-04-01/);
+    expect(blind.notChecked.join()).toMatch(/regulate: the growing-degree-day interval since 2026-04-01/);
   });
 
   test("treatments share a visit only as far as the caller says", () => {
@@ -150,7 +152,7 @@ describe("schedule", () => {
         season: { from: "2026-09-30", to: "2026-04-01" },
         treatments: [
           { id: "a", count: 0, interval: { minimumDays: -1, source: "" }, parts: [] },
-          { id: "a", heat: {}, applied: ["soon"], fuss: 1 },
+          { id: "a", degreeDays: {}, applied: ["soon"], fuss: 1 },
           { id: "b", use: "herbicide", label: { minimumMowings: "ten" } },
         ],
         turf: { stress: "heat" },
@@ -226,9 +228,9 @@ describe("schedule", () => {
           for (const entry of entries) {
             const { id: _, ...proposal } = entry;
             const rest = ledger(entries.filter(({ id }) => id !== entry.id));
-            expect(checkLimits({ ledger: rest, proposal, limits }).uses.every(({ broken }) => !broken)).toBe(
-              true,
-            );
+            expect(
+              checkLimits({ ledger: rest, proposal, limits }).uses.every(({ violated }) => !violated),
+            ).toBe(true);
           }
         },
       ),

@@ -22,7 +22,7 @@ describe("a limit that is meant for a part of the year only", () => {
     });
     expect(check.earliestByStatedRules).toBe("2027-03-01");
     const winter = check.uses.find(({ limit }) => limit.id === "us-pa/winter-n");
-    expect([winter?.broken, winter?.earliestByStatedLimit]).toEqual([true, "2027-03-01"]);
+    expect([winter?.violated, winter?.earliestByStatedLimit]).toEqual([true, "2027-03-01"]);
   });
 
   test("and the next one takes over: Maryland's professional waits from 20 November to 1 March", () => {
@@ -37,9 +37,9 @@ describe("a limit that is meant for a part of the year only", () => {
       limits: marylandUseLimits.limits,
     });
     const late = uses.find(({ limit }) => limit.id === "us-md-use/late-n-professional");
-    expect([late?.broken, late?.earliestByStatedLimit]).toEqual([true, "2026-12-02"]);
+    expect([late?.violated, late?.earliestByStatedLimit]).toEqual([true, "2026-12-02"]);
     // A word with a capital is the same word: the dates of anybody else are lifted.
-    expect(tests.map(({ limit }) => limit.id)).not.toContain("us-md-use/closed-dates");
+    expect(tests.map(({ limit }) => limit.id)).not.toContain("us-md-use/blackout-dates");
     expect(earliestByStatedRules).toBe("2027-03-01");
   });
 
@@ -47,7 +47,7 @@ describe("a limit that is meant for a part of the year only", () => {
     const limit: Limit = {
       amount: lb(0.5, "N"),
       per: "application",
-      unless: [{ season: { from: "09-01", to: "10-31" } }],
+      exemptIf: [{ season: { from: "09-01", to: "10-31" } }],
       source: "test",
     };
     const on = (date: Proposal["date"]) =>
@@ -71,7 +71,7 @@ describe("what the facts say in other words", () => {
   const limit: Limit = {
     amount: lb(0, "P"),
     per: "application",
-    unless: [{ soilTest: { months: 36, shortOf: "P" } }],
+    exemptIf: [{ soilTest: { months: 36, shortOf: "P" } }],
     source: "test",
   };
   test.each([
@@ -99,7 +99,10 @@ test("one product over a limit on contents is enough, whatever the others state"
   const spray = (analysis: string) =>
     soundOrder({
       ...smallJob(),
-      sprayer: { tank: { value: 20, unit: "gal" }, output: { value: 1, unit: "gal/1000 ft2", of: "spray" } },
+      sprayer: {
+        tank: { value: 20, unit: "gal" },
+        applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+      },
       products: [
         { id: "feed-a", form: "dry", analysis, formulation: "dry fertilizer" },
         { id: "wetter", form: "liquid", formulation: "surfactant" },
@@ -115,7 +118,7 @@ test("one product over a limit on contents is enough, whatever the others state"
           ],
         },
       ],
-    }).nutrients[0]?.tests.map(({ found, broken }) => [found, broken]);
+    }).nutrients[0]?.tests.map(({ found, violated }) => [found, violated]);
   expect(spray("10-10-10")).toEqual([["10 %", true]]);
   // The wetter states no analysis: whether both are within is not known.
   expect(spray("46-0-0")).toEqual([[null, null]]);
@@ -175,10 +178,10 @@ test.each([
   [{ from: "03-01", to: "02-29" }, null],
   [{ from: "03-01", to: "02-28" }, "2028-02-29"],
   [{ from: "12-01", to: "02-29" }, "2027-03-01"],
-] as const)("closed %o: the first open day after 24 December 2026 is %s", (closed, open) => {
+] as const)("blackout %o: the first open day after 24 December 2026 is %s", (blackout, open) => {
   const check = checkLimits({
     proposal: { date: "2026-12-24", supplies: [{ value: 1, unit: "lb/acre", of: "N" }] },
-    limits: [{ kind: "closed dates", of: "any", closed, source: "code" }],
+    limits: [{ kind: "blackout dates", of: "any", blackout, source: "code" }],
   });
-  expect([check.tests[0]?.broken, check.tests[0]?.earliestByStatedLimit]).toEqual([true, open]);
+  expect([check.tests[0]?.violated, check.tests[0]?.earliestByStatedLimit]).toEqual([true, open]);
 });

@@ -20,7 +20,7 @@ const job = (sprayer: object = {}, product: object = {}): unknown => ({
   ],
   sprayer: {
     tank: { value: 15, unit: "gal" },
-    output: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+    applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
     ...sprayer,
   },
   treatments: [

@@ -20,7 +20,10 @@ const tank = (a: object | undefined, b: object | undefined, more: Partial<Job> =
       },
       { id: "b", name: "B", form: "liquid", formulation: "EC", ...(b && { wateringIn: b as never }) },
     ],
-    sprayer: { tank: { value: 20, unit: "gal" }, output: { value: 1, unit: "gal/1000 ft2", of: "spray" } },
+    sprayer: {
+      tank: { value: 20, unit: "gal" },
+      applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+    },
     treatments: [
       {
         id: "s",

@@ -81,14 +81,14 @@ describe("the park visit, by hand", () => {
       min: Array<number>(60).fill(10),
       max: Array<number>(60).fill(20),
     });
-    const heat = workOrder({ ...job, temperatures }).repeats[1]?.heatAfter;
+    const heat = workOrder({ ...job, temperatures }).repeats[1]?.degreeDaysAfter;
     expect(heat?.runsOut).toBe("2015-06-22");
     expect(heat?.total.value).toBeCloseTo(210, 9);
   });
 });
 
 describe("limits in a job", () => {
-  test("a limit set, an ai limit, closed dates and a setback, with facts", () => {
+  test("a limit set, an ai limit, blackout dates and a setback, with facts", () => {
     const job: Job = {
       ...smallJob(),
       products: [
@@ -106,7 +106,7 @@ describe("limits in a job", () => {
           per: "calendar year",
           source: "label",
         },
-        { kind: "closed dates", of: ["N"], closed: { from: "05-01", to: "05-31" }, source: "county" },
+        { kind: "blackout dates", of: ["N"], blackout: { from: "05-01", to: "05-31" }, source: "county" },
         { kind: "setback", of: "any", atLeast: { value: 15, unit: "ft" }, source: "county" },
         { kind: "slow share", atLeastPercentOfN: 20, source: "state" },
       ],
@@ -115,13 +115,13 @@ describe("limits in a job", () => {
     const [account] = order.nutrients;
     // 3.75 lb/1000 ft2 at 0.38 % is 0.01425 lb/1000 ft2, times 43.56 is 0.6207 lb/acre.
     expect(account?.limits[0]?.adds.value).toBeCloseTo(0.62073, 5);
-    expect(account?.tests.map(({ limit, broken }) => [limit.kind, broken])).toEqual([
-      ["closed dates", true],
+    expect(account?.tests.map(({ limit, violated }) => [limit.kind, violated])).toEqual([
+      ["blackout dates", true],
       ["setback", true],
       ["slow share", true],
     ]);
     expect(order.findings.filter(({ severity }) => severity === "warning").map(({ code }) => code)).toEqual([
-      "limit/closed-dates",
+      "limit/blackout-dates",
       "limit/setback",
       "limit/slow-share",
     ]);
@@ -181,7 +181,10 @@ describe("slips that types cannot see", () => {
           labelRate: { min: { value: min, unit, of }, max: { value: max, unit, of } },
         },
       ],
-      sprayer: { tank: { value: 50, unit: "gal" }, output: { value: 1, unit: "gal/1000 ft2", of: "spray" } },
+      sprayer: {
+        tank: { value: 50, unit: "gal" },
+        applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+      },
       treatments: [spray],
     });
     return soundOrder(job)
@@ -304,7 +307,7 @@ describe("properties", () => {
             products: [{ id: "a", form: "liquid", formulation: "EC" }],
             sprayer: {
               tank: { value: tank, unit: "gal" },
-              output: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+              applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
               split: even ? "even" : "full then partial",
             },
             treatments: [
@@ -328,13 +331,13 @@ describe("properties", () => {
     );
   });
 
-  test("a higher limit is never broken where a lower one is not", () => {
+  test("a higher limit is never violated where a lower one is not", () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.1, max: 4, noNaN: true }),
         fc.double({ min: 0.1, max: 4, noNaN: true }),
         (a, b) => {
-          const broken = (limit: number) =>
+          const violated = (limit: number) =>
             soundOrder(
               smallJob({
                 limits: [
@@ -345,8 +348,8 @@ describe("properties", () => {
                   },
                 ],
               }),
-            ).nutrients[0]?.limits[0]?.broken;
-          if (broken(Math.max(a, b))) expect(broken(Math.min(a, b))).toBe(true);
+            ).nutrients[0]?.limits[0]?.violated;
+          if (violated(Math.max(a, b))) expect(violated(Math.min(a, b))).toBe(true);
         },
       ),
       runs(40),
@@ -429,7 +432,7 @@ test.each([
       products: [{ id: "wetter", form: "liquid", formulation: "surfactant" }],
       sprayer: {
         tank: { value: tank, unit: "gal" },
-        output: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+        applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
         minimumLoad: { value: least, unit: "gal" },
       },
       treatments: [
@@ -451,7 +454,10 @@ test("a label rate by volume and a rate by weight: the order says why they were 
   const liquid = { id: "liq", form: "liquid", formulation: "EC", labelRate: { min: label, max: label } };
   const sprayed = (rate: object): object => ({
     products: [{ ...liquid, density: { value: 1.1, unit: "kg/L" } }],
-    sprayer: { tank: { value: 50, unit: "gal" }, output: { value: 1, unit: "gal/1000 ft2", of: "spray" } },
+    sprayer: {
+      tank: { value: 50, unit: "gal" },
+      applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+    },
     treatments: [{ id: "t", method: "spray", mix: [{ product: "liq", rate }] }],
   });
   expect(notChecked(sprayed({ value: 3, unit: "oz/1000 ft2", of: "product" }))).toEqual([

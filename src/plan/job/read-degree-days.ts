@@ -1,14 +1,19 @@
 import { degreeDayAmount, degreeDayModel } from "../../interval/index.js";
 import { expectFields, expectNumber, expectRecord, expectText, toldAt } from "../../quantity/index.js";
-import type { JobHeat } from "./job.js";
-import type { ReadHeat } from "./treatments.js";
+import type { JobDegreeDays } from "./job.js";
+import type { ReadDegreeDays } from "./treatments.js";
 
-/** Reads an interval by heat, or throws. */
-export const readHeat = (input: unknown, path: string): ReadHeat => {
+/** Reads an growing-degree-day interval, or throws. */
+export const readDegreeDays = (input: unknown, path: string): ReadDegreeDays => {
   const fields = ["method", "base", "upper", "cutoff", "interval", "source"];
-  const heat = expectFields(input, fields, path, "an interval by heat") as unknown as JobHeat;
-  const source = expectText(heat.source, `${path}.source`, "who found this interval");
-  const { method, base, upper, cutoff } = heat;
+  const degreeDays = expectFields(
+    input,
+    fields,
+    path,
+    "an growing-degree-day interval",
+  ) as unknown as JobDegreeDays;
+  const source = expectText(degreeDays.source, `${path}.source`, "who found this interval");
+  const { method, base, upper, cutoff } = degreeDays;
   const model = toldAt(path, "model", () =>
     degreeDayModel({
       method,
@@ -19,7 +24,7 @@ export const readHeat = (input: unknown, path: string): ReadHeat => {
       source,
     }),
   );
-  const { value, unit } = expectRecord(heat.interval, `${path}.interval`, "degree-days") as Record<
+  const { value, unit } = expectRecord(degreeDays.interval, `${path}.interval`, "degree-days") as Record<
     string,
     never
   >;
