@@ -8,8 +8,9 @@ import {
   fail,
   numberIn,
   type QuantityJson,
+  toldBy,
 } from "../quantity/index.js";
-import { expectActive } from "./read.js";
+import { expectActive, finiteFigure } from "./read.js";
 
 /**
  * Ratings of an active ingredient from 1 (little) to 5 (much), as its rater states them. They are judgments in three to five
@@ -204,7 +205,12 @@ export const fieldImpact = (input: {
   return {
     type: "field-impact",
     version: 1,
-    value: quotient * numberIn(active, per),
+    value: finiteFigure(
+      quotient * toldBy({ value: "active" }, () => numberIn(active, per)),
+      "active",
+      fields.active,
+      "a rate of active ingredient that a sprayer can put down",
+    ),
     per,
     findings: [caution()],
   };

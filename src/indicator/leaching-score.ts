@@ -7,6 +7,7 @@ import {
   fail,
   type Quantity,
 } from "../quantity/index.js";
+import { finiteFigure } from "./read.js";
 
 /** How far an active ingredient may leach, by two of its properties. A ranking, not a forecast for a site. */
 export interface LeachingScore {
@@ -77,7 +78,12 @@ export const leachingScore = (input: {
       ).in("mL/g");
     },
   });
-  const score = Math.log10(days) * (4 - Math.log10(koc)) + 0;
+  const score = finiteFigure(
+    Math.log10(days) * (4 - Math.log10(koc)) + 0,
+    Number.isNaN(days) ? "halfLife" : "koc",
+    Number.isNaN(days) ? fields.halfLife : fields.koc,
+    "a finite number",
+  );
   const findings: Finding[] = [
     {
       code: "leaching/not-a-forecast",

@@ -1,5 +1,9 @@
 import { expectAmount, expectList, expectQuantity, fail, type Quantity } from "../quantity/index.js";
 
+/** A figure that came out, or a refusal at the argument that made it too large or no number. */
+export const finiteFigure = (value: number, path: string, input: unknown, expected: string): number =>
+  Number.isFinite(value) ? value : fail(Number.isNaN(value) ? "not-finite" : "range", path, input, expected);
+
 /** Takes a list that is not empty and holds `most` items or fewer. */
 export const expectItems = (input: unknown, path: string, of: string, most: number): readonly unknown[] => {
   const items = expectList(input, path, of);

@@ -32,6 +32,8 @@ export interface TreatmentFrequency {
 }
 
 const mostTreatments = 5_000;
+/** More full rates in one application are a slip of units: the largest of them, 43.56 and 128 times, multiply to less. */
+const mostFullRates = 10_000;
 const perArea = ["mass/area", "volume/area"] as const;
 
 interface Counted {
@@ -69,6 +71,13 @@ const countOf = (input: unknown, path: string, whole: number): Counted => {
   }
   // Both rates are of one dimension by now; the unit of one serves both.
   const share = rate.value / full.in(rate.unit as never);
+  if (!(share <= mostFullRates))
+    fail(
+      "range",
+      `${path}.rate`,
+      fields.rate,
+      `at most ${mostFullRates} full rates: check the units of both`,
+    );
   return { name, share, index: (share * treated) / whole };
 };
 

@@ -185,3 +185,30 @@ describe("activeUses", () => {
     ]);
   });
 });
+
+describe("figures that are too large, or no numbers", () => {
+  it("are refused at their place, and give no infinity", () => {
+    const active = quantity(1e308, "kg/ha", "ai");
+    expect(complaints(() => fieldImpact({ quotient: 227, active, per: "lb/acre" }))).toEqual([
+      "not-finite active",
+    ]);
+    expect(complaints(() => fieldImpact({ quotient: 227, active, per: "kg/ha" }))).toEqual(["range active"]);
+    const field = quantity(1, "ha");
+    const once = (rate: number, fullRate: number) =>
+      treatmentFrequency({
+        area: field,
+        treatments: [
+          {
+            name: "May",
+            rate: quantity(rate, "kg/ha", "product"),
+            fullRate: quantity(fullRate, "kg/ha", "product"),
+            treated: field,
+          },
+        ],
+      });
+    expect(complaints(() => once(1e308, 1e-3))).toEqual(["range treatments[0].rate"]);
+    expect(complaints(() => once(1, 5e-324))).toEqual(["range treatments[0].rate"]);
+    // A slip of units is told, and counted as it stands.
+    expect(once(43.56, 1).findings.map(({ code }) => code)).toEqual(["treatment/above-full-rate"]);
+  });
+});

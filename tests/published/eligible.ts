@@ -89,4 +89,8 @@ export const eligible: Readonly<Record<string, readonly string[]>> = {
     ...ids("interval", "037 038 039 062"),
     ...ids("soil", "048 049 050 051 052 055 056 057 058 059 060 061 062 063 064 066 067 068 069 070"),
   ],
+  weather: [...ids("weather", "001 002 003 004 005 006 007 008")],
+  pest: [...ids("pest", "001 002 003")],
+  indicator: [...ids("indicator", "001 002 003")],
+  price: [...ids("price", "001 002 003 004 006")],
 };

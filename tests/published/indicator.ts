@@ -48,6 +48,7 @@ export const indicatorChecks: readonly PublishedCheck[] = [
       url: "https://www.milkey-project.eu/?p=19259",
     },
     reached: "read",
+    kind: "transcription",
     given: "one full rate on the whole area",
     answers: [{ of: "index", printed: 1, to: 1 }],
     compute: () => [

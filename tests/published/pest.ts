@@ -1,4 +1,4 @@
-import { brownPatchIndex, insectTargets, quantity } from "../../src/index.js";
+import { brownPatchIndex, dollarSpotProbability, insectTargets, quantity } from "../../src/index.js";
 import type { PublishedCheck } from "./check.js";
 
 /** Published checks of the room of pests: few sources print a computed figure. */
@@ -46,5 +46,34 @@ export const pestChecks: readonly PublishedCheck[] = [
       insectTargets
         .filter(({ id }) => id.endsWith("Utah"))
         .flatMap(({ from, to }) => [from, to ?? Number.NaN]),
+  },
+  {
+    entry: "pest-003",
+    formulas: ["dollarSpotProbability"],
+    source: {
+      title: "Dollar spot by forecast weather",
+      publisher: "public notebook that repeats the equation of PLOS ONE 13(3), e0194216",
+      year: 2018,
+      where: "equation of the logit; read as an excerpt, title paraphrased",
+    },
+    reached: "read",
+    kind: "transcription",
+    given:
+      "the coefficients: the logit at 0 % and 0 °C; at 100 % and 0 °C less that; at 0 % and 10 °C less that",
+    answers: [
+      { of: "constant", printed: -11.4041, to: 0.0001 },
+      { of: "per 100 % of humidity", printed: 8.94, to: 0.01 },
+      { of: "per 10 °C", printed: 1.932, to: 0.001 },
+    ],
+    compute: () => {
+      const logit = (rh: number, t: number) => {
+        const p = dollarSpotProbability({
+          meanHumidity: quantity(rh, "%"),
+          meanTemperature: quantity(t, "°C"),
+        });
+        return Math.log(p.value / (100 - p.value));
+      };
+      return [logit(0, 0), logit(100, 0) - logit(0, 0), logit(0, 10) - logit(0, 0)];
+    },
   },
 ];

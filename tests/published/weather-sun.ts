@@ -86,6 +86,7 @@ export const weatherSunChecks: readonly PublishedCheck[] = [
       url: "https://search.r-project.org/CRAN/refmans/bigleaf/html/Rg.to.PPFD.html",
     },
     reached: "read",
+    kind: "transcription",
     given: "500 W/m2 and 1,150 µmol/(m2 s) are the same light: here through one day",
     answers: [
       { of: "mol/m2 from 43.2 MJ/m2, less mol/m2 from 24 h of 1,150 µmol/(m2 s)", printed: 0, to: 0.001 },

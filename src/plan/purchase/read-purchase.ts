@@ -85,7 +85,7 @@ const breaksOf = (input: unknown, path: string): Pick<ReadPurchased, "prices" | 
       },
       price: () => {
         const { unit } = Object(given.price) as { unit?: unknown };
-        const money = /^money:[A-Z]{3}$/.exec(String(unit))?.[0];
+        const money = typeof unit === "string" ? /^money:[A-Z]{3}$/.exec(unit)?.[0] : undefined;
         if (given.price === undefined)
           fail("missing", `${at}.price`, undefined, 'money, such as money(28, "USD")');
         if (money === undefined)

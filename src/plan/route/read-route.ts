@@ -192,7 +192,7 @@ const unitsOf = (stops: readonly ReadStop[]): SheetUnits =>
 export const readRoute = (input: unknown): ReadRoute => {
   const door = checks();
   const top = expectRecord(input, "route", "a route");
-  for (const problem of unreadable(top, "")) door.add(problem);
+  for (const problem of unreadable(top, "")) door.add({ ...problem, path: problem.path || "route" });
   door.done();
   const given: Given = top;
   door.run(() => expectFields(top, fields, "", "a route"));

@@ -137,6 +137,10 @@ describe("what to buy for a season", () => {
     expect(problems(() => purchaseList(priced([{ from: 2, price: money(3, "USD") }])))).toEqual([
       "missing products[0].prices",
     ]);
+    const bare = Object.assign(Object.create(null), { value: 3, unit: Object.create(null) });
+    expect(problems(() => purchaseList(priced([{ from: 1, price: bare }])))).toEqual([
+      "unit/mismatch products[0].prices[0].price",
+    ]);
     expect(problems(() => purchaseList(priced([{ from: 1.5, price: 3 }])))).toEqual([
       "range products[0].prices[0].from",
       "unit/mismatch products[0].prices[0].price",

@@ -112,3 +112,12 @@ describe("visitPrice", () => {
     expect(complaints(() => call({ ...visit, products: [] }))).toEqual(["missing products"]);
   });
 });
+
+describe("a share without its unit", () => {
+  it("is refused with the form to write", () => {
+    const bare = () => priceAtMargin({ cost: usd(90), margin: 10 } as never);
+    expect(complaints(bare)).toEqual(["type margin"]);
+    expect(bare).toThrow(/quantity\(10, "%"\)/);
+    expect(() => priceAtMargin({ cost: usd(90), margin: percent(100) })).toThrow(/priceAtMarkup/);
+  });
+});

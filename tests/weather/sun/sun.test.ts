@@ -5,10 +5,12 @@ import {
   addDays,
   dailyLightIntegral,
   dayLength,
+  dayOfYear,
   hoursBetween,
   lightFromRadiation,
   quantity,
   sprayWindow,
+  sunsetHourAngle,
   sunTimes,
 } from "../../../src/index.js";
 import { complaints } from "../../errors.js";
@@ -171,5 +173,17 @@ describe("light", () => {
     expect(complaints(() => lightFromRadiation({ radiation: quantity(140, "MJ/m2") }))).toEqual([
       "range radiation",
     ]);
+  });
+});
+
+describe("the two rooms that count by FAO-56", () => {
+  it("have one day: its length is 24/pi times the hour angle of sunset", () => {
+    fc.assert(
+      fc.property(fc.double({ min: -90, max: 90, noNaN: true }), dates, (latitude, date) => {
+        const hours = dayLength({ latitude: deg(latitude), date, method: "FAO-56" }).in("h");
+        const angle = sunsetHourAngle({ latitude: deg(latitude), dayOfYear: dayOfYear(date) }).in("rad");
+        expect(hours).toBeCloseTo((24 / Math.PI) * angle, 9);
+      }),
+    );
   });
 });
