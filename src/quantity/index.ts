@@ -77,15 +77,14 @@ export {
   weightPerVolumeOf,
 } from "./value/crossing.js";
 export { expectAmount } from "./value/expect-amount.js";
+export type { Bound, QuantityJson } from "./value/expected.js";
 export { max, min, sum } from "./value/fold.js";
 export { inUnit, likeQuantity, numberIn, ofKind, perOf, timesOf } from "./value/like-quantity.js";
 export { type CheckedCurrency, money } from "./value/money.js";
 export {
   type Addend,
-  type Bound,
   expectQuantity,
   Quantity,
-  type QuantityJson,
   quantity,
   quantityOf,
 } from "./value/quantity.js";

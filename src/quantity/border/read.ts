@@ -12,7 +12,8 @@ import type { Dimension } from "../unit/dimensions.js";
 import { exampleUnit, siblingUnit } from "../unit/near-units.js";
 import { unitDimension } from "../unit/unit-facts.js";
 import { expectDimension } from "../unit/units-of.js";
-import { type Bound, Quantity } from "../value/quantity.js";
+import type { Bound } from "../value/expected.js";
+import { Quantity } from "../value/quantity.js";
 
 /** What a form or a file may hold for a quantity: a quantity, its parts, or a text. */
 export type QuantityInput =

@@ -1,7 +1,8 @@
 import { problemText } from "../errors/errors.js";
 import type { CheckedSubstance, SubstanceHint } from "../substance/substances.js";
 import type { Dimension } from "../unit/dimensions.js";
-import type { Bound, Quantity } from "../value/quantity.js";
+import type { Bound } from "../value/expected.js";
+import type { Quantity } from "../value/quantity.js";
 import { checkExpected, type QuantityInput, readParts } from "./read.js";
 
 /** One thing that a Standard Schema validator found wrong. */

@@ -1,4 +1,4 @@
-import { fail, type Problem, RatewrightError, shown } from "./errors.js";
+import { fail, isQuantityLike, type Problem, RatewrightError, shown } from "./errors.js";
 import { expectRecord } from "./expect.js";
 import { nearName } from "./near-name.js";
 
@@ -27,6 +27,11 @@ export const expectFields = <const F extends string>(
   const wanted =
     expected ?? (isPlainRecord(input) ? "" : `a record with ${names.slice(0, 8).map(word).join(", ")}`);
   const record = expectRecord(input, path, wanted);
+  // A quantity where a record is due is one mistake, not one for each of its fields.
+  if (isQuantityLike(input) && !names.includes("unit")) {
+    const fields = names.slice(0, 8).map(word).join(", ");
+    fail("type", path || "input", input, `a record with ${fields}: write { ${word(names[0])}: ... }`);
+  }
   const strange = Object.keys(record).filter((name) => !names.includes(name));
   // Nearly every record is sound: nothing is put into words before one is not.
   if (strange.length === 0) return record as { readonly [K in F]?: unknown };

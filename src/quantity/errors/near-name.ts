@@ -17,13 +17,38 @@ export const nearName = (name: string, known: readonly string[]): string | undef
   if (typeof name !== "string") fail("type", "name", name, "a name");
   if (!Array.isArray(known)) fail("type", "known", known, "a list of names");
   if (name.length > 64) return undefined;
-  const other = sameThing[name.toLowerCase()];
-  if (other !== undefined && known.includes(other)) return other;
+  const other = sameThing
+    .get(name.toLowerCase())
+    ?.split(" ")
+    .find((one) => known.includes(one));
+  if (other !== undefined) return other;
   return known.find((other) => typeof other === "string" && isNear(other, name));
 };
 
-/** What the trade calls a package. */
-const sameThing: Readonly<Record<string, string>> = { bag: "package", sack: "package", jug: "package" };
+/** What people call a field by another good name. */
+const sameThing: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
+  ["bag", "package"],
+  ["sack", "package"],
+  ["jug", "package"],
+  ["spacing", "width"],
+  ["swath", "width"],
+  ["distance", "course length"],
+  ["tank", "capacity"],
+  ["volume", "applicationVolume amount"],
+  ["carriervolume", "applicationVolume"],
+  ["fertilizer", "product"],
+  ["kind", "formulation"],
+  ["partners", "products"],
+  ["least", "min"],
+  ["most", "max amount"],
+  ["temperature", "mean"],
+  ["grass", "season"],
+  ["efficiency", "multiplier"],
+  ["method", "rule"],
+  ["offsets", "widths"],
+  ["calcium", "Ca"],
+  ["magnesium", "Mg"],
+]);
 
 const isNear = (a: string, b: string): boolean => {
   if (Math.abs(a.length - b.length) > 2) return false;

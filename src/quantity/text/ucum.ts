@@ -148,7 +148,14 @@ const codeOf = (unit: string, whole: string): string => {
   if (typeof unit === "string" && isBaseUnit(unit)) return codes[unit];
   const sides = typeof unit === "string" ? splitUnit(unit) : undefined;
   if (sides === undefined) {
-    return fail("unit/unknown", "unit", whole, "a unit that UCUM has a code for; it has none for money");
+    return fail(
+      "unit/unknown",
+      "unit",
+      whole,
+      typeof unit === "string"
+        ? "a unit that UCUM has a code for; it has none for money"
+        : "a unit as text: of a quantity q, q.unit",
+    );
   }
   const bottom = codeOf(sides.bottom, whole);
   return `${codeOf(sides.top, whole)}/${/[./]/.test(bottom) ? `(${bottom})` : bottom}`;

@@ -110,7 +110,8 @@ const read = (unit: string): UnitParts | undefined => {
 
 /** Takes a unit text apart, or throws `unit/unknown`. */
 export const knownUnit = (unit: string, path: string): UnitParts =>
-  unitParts(unit) ?? fail("unit/unknown", path, unit, "a unit, such as lb/acre");
+  unitParts(unit) ??
+  fail("unit/unknown", path, unit, "a unit, such as lb/acre (suggestUnit names the nearest)");
 
 /** How to get from one unit to another of the same dimension; throws where there is no way. */
 export const ratioOf = (from: string, to: string, path: string): Ratio => {

@@ -1,5 +1,6 @@
 import { fail, shown } from "../errors/errors.js";
-import { type Bound, expectQuantity, operand, type Quantity } from "./quantity.js";
+import type { Bound } from "./expected.js";
+import { expectQuantity, operand, type Quantity } from "./quantity.js";
 
 /**
  * Takes an argument that may have one of a few dimensions, such as an amount or a rate of it per area.

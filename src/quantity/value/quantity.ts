@@ -21,13 +21,7 @@ import type {
   UnitHint,
 } from "../unit/unit-text.js";
 import { knownUnit, ratioOf } from "../unit/units.js";
-
-/** What JSON and structuredClone leave of a quantity. */
-export interface QuantityJson {
-  readonly value: number;
-  readonly unit: string;
-  readonly of: string;
-}
+import { type Bound, expectedSubstance, finite, notZero, textIsRead } from "./expected.js";
 
 /** What may be added to a quantity: a difference to a temperature, the same kind to all else. */
 export type Addend<D extends string> = D extends "temperature" ? "temperature difference" : D;
@@ -192,18 +186,12 @@ const shifted = (one: Any, input: unknown, sign: 1 | -1): unknown => {
 const scaled = (one: Any, factor: number, divisor: number): unknown => {
   // 20 °C is not twice 10 °C: a temperature has no multiple.
   if (one.dimension === "temperature") fail("type", "this", one, "what temperatureDifference(a, b) gives");
+  if (isQuantityLike(divisor)) fail("type", "number", divisor, "a number; per(...) divides by a quantity");
   notZero(finite(divisor, "number"), "number", 0);
   return withValue(one, (one.value * finite(factor, "number")) / divisor);
 };
 
 const withValue = (one: Any, value: number): Any => new Quantity(value, one.unit, one.of, one.dimension);
-
-const finite = (value: number, path: string, got: unknown = value): number =>
-  Number.isFinite(value) ? value : fail("not-finite", path, got, "a finite number");
-
-const notZero = (value: number, path: string, got: unknown): void => {
-  if (value === 0) fail("range", path, got, "anything but 0");
-};
 
 const combined = (one: Any, input: unknown, sign: 1 | -1): unknown => {
   const other = operand(input, "other");
@@ -227,14 +215,11 @@ export const converted = (value: number, from: string, to: string): number => {
 
 /** Takes a quantity of this or another copy of the package, or what JSON left of one. */
 export const operand = (input: unknown, path: string): Quantity<string, string> => {
-  if (input instanceof Quantity) return input as Any;
+  if (input instanceof Quantity && Number.isFinite(input.value)) return input as Any;
   return isQuantityLike(input)
     ? quantityOf(input.value, input.unit, input.of ?? "none", path)
-    : fail("type", path, input, 'a quantity, as quantity(3, "lb") makes');
+    : fail("type", path, input, `a quantity, as quantity(3, "lb") makes${textIsRead(input)}`);
 };
-
-/** How a quantity must lie: above zero, at or above zero, or anywhere. */
-export type Bound = "positive" | "non-negative" | "any";
 
 /**
  * Takes an argument as a quantity of the given dimension, or throws with its path: what every formula
@@ -257,7 +242,9 @@ export const expectQuantity = <const D extends string, const S extends string = 
   const q = operand(input, path);
   const { dimension, of = q.of, bound } = expected;
   if (q.dimension !== dimension) fail("unit/mismatch", path, q, `a quantity of ${dimension}`);
-  if (q.of !== of) fail("substance/mismatch", path, q, substanceWanted(of, q.of));
+  if (q.of !== of) {
+    fail("substance/mismatch", path, q, expectedSubstance(q, of));
+  }
   if (bound === "positive" && q.value <= 0)
     fail("range", path, q, "more than zero", { params: { above: 0 } });
   if (bound === "non-negative" && q.value < 0) fail("range", path, q, "zero or more", { params: { min: 0 } });
@@ -282,7 +269,13 @@ export const quantityOf = <D extends string = string, S extends string = string>
 ): Quantity<NoInfer<D>, NoInfer<S>> => {
   finite(value, path);
   const parts = knownUnit(unit, path);
-  if (!isSubstance(of)) fail("substance/unknown", path, of, "a substance, such as N or product");
+  if (!isSubstance(of))
+    fail(
+      "substance/unknown",
+      path,
+      of,
+      "a substance, such as N or product (suggestSubstance names the nearest)",
+    );
   return new Quantity(value, unit, of as S, parts.dimension as D);
 };
 
@@ -316,6 +309,11 @@ export function quantity<const U extends AnyUnitHint | (string & {}), const S ex
 export function quantity(value: number, unit: string, of = "none"): unknown {
   const { dimension } = knownUnit(unit, "unit");
   if (of !== "none" && !isSubstance(of))
-    fail("substance/unknown", "of", of, "a substance, such as N or product");
+    fail(
+      "substance/unknown",
+      "of",
+      of,
+      "a substance, such as N or product (suggestSubstance names the nearest)",
+    );
   return new Quantity(value, unit, of, dimension);
 }

@@ -1,0 +1,40 @@
+import { fail } from "../errors/errors.js";
+
+/** What JSON and structuredClone leave of a quantity. */
+export interface QuantityJson {
+  readonly value: number;
+  readonly unit: string;
+  readonly of: string;
+}
+
+/** How a quantity must lie: above zero, at or above zero, or anywhere. */
+export type Bound = "positive" | "non-negative" | "any";
+
+/** An element and its oxide: there is a function that goes from one to the other. */
+const forms = /^(P|P2O5|K|K2O|CaO?|MgO?)$/;
+
+/** What a quantity should be of, and how the one at hand gets there. */
+export const expectedSubstance = (
+  got: { readonly value: number; readonly unit: string; readonly of: string },
+  of: string,
+): string => {
+  if (of === "none") return "a quantity of no substance";
+  if (got.of === "none") return `a quantity of ${of}, such as quantity(${got.value}, "${got.unit}", "${of}")`;
+  // Nitrate, ammonium and the parts of nitrogen have a function that counts them as nitrogen.
+  if (of === "N" && /^N[:HO]/.test(got.of)) return "a quantity of N; nitrogenOf(amount) counts it as N";
+  const form = forms.test(of) && forms.test(got.of) && of[0] === got.of[0];
+  return `a quantity of ${of}${form ? `; inForm(amount, "${of}") gives it` : ""}`;
+};
+
+/** Who reads a text, where a number or a quantity is due. */
+export const textIsRead = (input: unknown): string =>
+  typeof input === "string" ? "; parseQuantity and readQuantity read text" : "";
+
+/** Takes a number that is finite, or throws with its path. */
+export const finite = (value: number, path: string, got: unknown = value): number =>
+  Number.isFinite(value) ? value : fail("not-finite", path, got, `a finite number${textIsRead(value)}`);
+
+/** Throws for a divisor of 0. */
+export const notZero = (value: number, path: string, got: unknown): void => {
+  if (value === 0) fail("range", path, got, "anything but 0");
+};
