@@ -109,7 +109,7 @@ export const nutrients: readonly FirstThing[] = [
   refused(
     "counts bags for a rate",
     () => all.packagesFor?.(all.productRate?.(q(0.9, "lb/1000 ft2", "N"), feed), feed),
-    ["mass"],
+    ["rate.times("],
     () =>
       all.packagesFor?.(all.productRate?.(q(0.9, "lb/1000 ft2", "N"), feed).times?.(q(12400, "ft2")), feed)
         .count,
