@@ -118,10 +118,6 @@ const longestSubstance = 400;
 /** An id; not what a template makes of a value that is not there. */
 const withId = /^(product|ai|ae|other|degree-days):(?!(?:undefined|null|NaN|\[object Object\])$)[^:\s][^:]*$/;
 
-/** What a quantity should have been of; nitrate, ammonium and parts of nitrogen have a function that counts them as N. */
-export const substanceWanted = (of: string, got: string): string =>
-  `a quantity of ${of === "none" ? "no substance" : of}${of === "N" && /^N[:HO]/.test(got) ? "; nitrogenOf(amount) counts it as N" : ""}`;
-
 /** The last substance that was found sound: a memory of the check, not of the caller. */
 let latest: unknown = "none";
 

@@ -6,7 +6,6 @@ import {
   type PerSubstance,
   perSubstance,
   type SubstanceHint,
-  substanceWanted,
   type TimesSubstance,
   timesSubstance,
 } from "../substance/substances.js";
