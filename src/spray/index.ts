@@ -5,7 +5,7 @@ export type { Carrier } from "./inputs.js";
 // volume: application volume, speed, width, bands, density and time.
 export { applicationVolume, nozzleFlow, sprayWidth, travelSpeed } from "./volume/application-volume.js";
 export { bandFieldRate, bandTreatedArea, bandTreatedRate } from "./volume/band.js";
-export { densityFactor, solutionEquivalent, waterEquivalent } from "./volume/density.js";
+export { densityConversionFactor, solutionEquivalent, waterEquivalent } from "./volume/density.js";
 export {
   asFinishedSpray,
   type FinishedSpray,
@@ -30,7 +30,7 @@ export { weighedCatch } from "./calibration/weighed-catch.js";
 export {
   type DropletClass,
   type DropletClassInfo,
-  driftableShare,
+  driftableFines,
   dropletClasses,
 } from "./nozzle/droplet-classes.js";
 export { nozzleCheck } from "./nozzle/nozzle-check.js";

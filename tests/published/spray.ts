@@ -7,8 +7,8 @@ import {
   catchCourse,
   checkAgainstTarget,
   courseTime,
-  densityFactor,
-  driftableShare,
+  densityConversionFactor,
+  driftableFines,
   effectiveFieldCapacity,
   flowAtPressure,
   groundSpeed,
@@ -472,7 +472,7 @@ export const sprayChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "spray-023",
-    formulas: ["densityFactor"],
+    formulas: ["densityConversionFactor"],
     source: {
       title: "Spraying solutions other than water",
       publisher: "University of Georgia Cooperative Extension",
@@ -486,7 +486,7 @@ export const sprayChecks: readonly PublishedCheck[] = [
     ]),
     compute: () =>
       densities.flatMap(([weight]) => {
-        const factor = densityFactor(quantity(weight, "lb/gal"));
+        const factor = densityConversionFactor(quantity(weight, "lb/gal"));
         return [factor ** 2, factor];
       }),
     note: "Another copy of the table prints 0.88 for the 0.98 at 8.0 lb/gal.",
@@ -894,7 +894,7 @@ export const sprayChecks: readonly PublishedCheck[] = [
   {
     entry: "spray-076",
     kind: "transcription",
-    formulas: ["driftableShare"],
+    formulas: ["driftableFines"],
     source: {
       title: "Spray application manual, module 4.2",
       publisher: "GRDC (Australia)",
@@ -904,7 +904,7 @@ export const sprayChecks: readonly PublishedCheck[] = [
     reached: read,
     given: "share below 150 micrometers: medium, coarse, very coarse",
     answers: [to("%, medium", 20, 1), to("%, coarse", 10, 1), to("%, very coarse", 5, 1)],
-    compute: () => (["M", "C", "VC"] as const).map((code) => driftableShare(code)?.in("%") ?? Number.NaN),
+    compute: () => (["M", "C", "VC"] as const).map((code) => driftableFines(code)?.in("%") ?? Number.NaN),
   },
   {
     entry: "spray-077",

@@ -57,12 +57,12 @@ const below150: readonly (readonly [DropletClass, number])[] = [
  *
  * @example
  * ```ts
- * import { driftableShare } from "ratewright";
- * driftableShare("C")?.in("%"); // => 10
- * driftableShare("F"); // => undefined
+ * import { driftableFines } from "ratewright";
+ * driftableFines("C")?.in("%"); // => 10
+ * driftableFines("F"); // => undefined
  * ```
  */
-export const driftableShare = (code: DropletClass): Quantity<"1", "none"> | undefined => {
+export const driftableFines = (code: DropletClass): Quantity<"1", "none"> | undefined => {
   dropletRank(code, "code");
   const found = below150.find(([one]) => one === code);
   return found && quantity(found[1], "%");

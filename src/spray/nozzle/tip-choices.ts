@@ -9,7 +9,7 @@ import {
 } from "../../quantity/index.js";
 import { type Length, type Pressure, positive, type Share, type Speed } from "../inputs.js";
 import { applicationVolume, nozzleFlow } from "../volume/application-volume.js";
-import { densityFactor, waterEquivalent } from "../volume/density.js";
+import { densityConversionFactor, waterEquivalent } from "../volume/density.js";
 import { type DropletClass, dropletRank } from "./droplet-classes.js";
 import { ratedFlow, type SizeRating } from "./nozzle-sizes.js";
 import { inRange, type PressureRange } from "./pressure.js";
@@ -188,7 +188,7 @@ const readJob = (input: {
     spacing: () => positive(given.spacing, "spacing", "length"),
     tips: () => candidates(input.tips, input.pressures),
     droplets: () => dropletsOf(input.droplets),
-    density: () => (density === undefined ? 1 : densityFactor(density)),
+    density: () => (density === undefined ? 1 : densityConversionFactor(density)),
     rating: () => ratedFlow("01", rating),
   });
   const flow = nozzleFlow({ applicationVolume: volume, speed: speeds.usual, width: spacing });

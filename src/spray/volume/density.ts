@@ -28,11 +28,11 @@ const tableWater = (): Density => quantity(8.34, "lb/gal");
  *
  * @example
  * ```ts
- * import { densityFactor, quantity } from "ratewright";
- * Number(densityFactor(quantity(10.65, "lb/gal")).toFixed(2)); // => 1.13
+ * import { densityConversionFactor, quantity } from "ratewright";
+ * Number(densityConversionFactor(quantity(10.65, "lb/gal")).toFixed(2)); // => 1.13
  * ```
  */
-export const densityFactor = (density: Density, water: Density = tableWater()): number => {
+export const densityConversionFactor = (density: Density, water: Density = tableWater()): number => {
   const found = allOf({
     density: () => positive(density, "density", "mass/volume"),
     water: () => positive(water, "water", "mass/volume"),
@@ -45,7 +45,7 @@ export const densityFactor = (density: Density, water: Density = tableWater()): 
 
 /**
  * What a tip has to put out of water, to put out what is wanted of a solution: `wanted * f`, with `f` the
- * {@link densityFactor}. Look this up in a chart of tips, which is for water.
+ * {@link densityConversionFactor}. Look this up in a chart of tips, which is for water.
  *
  * @param wanted - a volume per area or a flow of spray
  * @throws RatewrightError with every problem: `missing`, `range`, `unit/mismatch`, `substance/mismatch`
@@ -65,14 +65,14 @@ export const waterEquivalent = <D extends FlowOrVolume>(
 ): Quantity<D, "water"> => {
   const { q, factor } = allOf({
     q: () => flowOrVolume(wanted, "wanted", "spray"),
-    factor: () => densityFactor(density, water),
+    factor: () => densityConversionFactor(density, water),
   });
   return quantityOf<D, "water">(q.value * factor, q.unit, "water", "wanted");
 };
 
 /**
  * What comes out of a solution, from a calibration with water: `water / f`, with `f` the
- * {@link densityFactor}.
+ * {@link densityConversionFactor}.
  *
  * @param caught - a volume per area or a flow of water
  * @throws RatewrightError with every problem: `missing`, `range`, `unit/mismatch`, `substance/mismatch`
@@ -92,7 +92,7 @@ export const solutionEquivalent = <D extends FlowOrVolume>(
 ): Quantity<D, "spray"> => {
   const { q, factor } = allOf({
     q: () => flowOrVolume(caught, "caught", "water"),
-    factor: () => densityFactor(density, water),
+    factor: () => densityConversionFactor(density, water),
   });
   return quantityOf<D, "spray">(q.value / factor, q.unit, "spray", "caught");
 };

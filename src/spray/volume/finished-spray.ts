@@ -15,7 +15,7 @@ import {
   quantityOf,
 } from "../../quantity/index.js";
 import type { Carrier } from "../inputs.js";
-import { densityFactor } from "./density.js";
+import { densityConversionFactor } from "./density.js";
 
 type Density = Quantity<"mass/volume", "none">;
 
@@ -97,7 +97,7 @@ const readOf = (input: unknown, path: string): Read => {
 
 /**
  * What a measurement says of finished spray: of a calibration with water, `spray = water / f` with `f` the
- * {@link densityFactor}; of one with spray, itself. A rate, an estimate or the whole record of a calibration goes in,
+ * {@link densityConversionFactor}; of one with spray, itself. A rate, an estimate or the whole record of a calibration goes in,
  * and its standard error goes with it.
  *
  * Where no `density` of the spray is given, it is taken to be as heavy as water, `f = 1`, and the result says so: most
@@ -134,7 +134,7 @@ export const asFinishedSpray = <const D extends SprayMeasure>(
 const finishedSpray = <D extends SprayMeasure>(measured: unknown, density: unknown): FinishedSpray<D> => {
   const { read, factor } = allOf({
     read: () => readOf(measured, "measured"),
-    factor: () => (density === undefined ? undefined : densityFactor(density as Density)),
+    factor: () => (density === undefined ? undefined : densityConversionFactor(density as Density)),
   });
   const { q, error, degreesOfFreedom } = read;
   if (q.of === "spray" && density !== undefined) {

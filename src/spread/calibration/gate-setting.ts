@@ -117,7 +117,7 @@ export const gateSetting = <S extends string>(input: {
       ...(error === undefined ? [] : ["whether the errors of the two trials let them be told apart"]),
     ],
     notChecked: [
-      ...(error === undefined ? ["how uncertain the setting is, for a trial came without its error"] : []),
+      ...(error === undefined ? ["how uncertain the setting is: a trial came without its error"] : []),
       "the new setting itself: make a run with it",
     ],
   };

@@ -112,7 +112,7 @@ export const monotone = (points: readonly Point[], rising: boolean): void => {
         "conflict",
         `trials[${high.index}].rate`,
         high.rate,
-        `${rising ? "more" : "less"} than ${low.rate}, the rate of trials[${low.index}] at setting ${low.setting}, for its setting is ${high.setting}; repeat both runs`,
+        `${rising ? "more" : "less"} than ${low.rate}, the rate of trials[${low.index}] at setting ${low.setting}, because its setting is ${high.setting}; repeat both runs`,
       );
     });
   }

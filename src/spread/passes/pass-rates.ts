@@ -94,7 +94,7 @@ export const passRates = <S extends string>(input: {
     ...(amount && { load: { perPass: perPass(amount, passes), total: amount } }),
     findings: limit ? overLimit(rate, limit, passes) : [],
     checked: limit ? [`the sum of ${passes} passes against the stated limit of ${limit}`] : [],
-    notChecked: limit ? [] : ["the sum of the passes against a limit, for none was stated"],
+    notChecked: limit ? [] : ["the sum of the passes against a limit: none was stated"],
   };
 };
 

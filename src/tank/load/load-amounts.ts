@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import { allOf, expectFields, type Finding, numberIn, quantityOf } from "../../quantity/index.js";
 import { amountText } from "../amount-text.js";
 import { eachOf } from "../inputs.js";
@@ -25,7 +26,8 @@ import { wholeShares } from "./whole-shares.js";
  *
  * With a measuring increment the amounts are whole multiples of it: the running total is rounded, and a load
  * takes the difference of two running totals. They add up as whole numbers of steps to the rounded
- * total, no load is off by as much as one step, and `residue` shows what rounding added or took.
+ * total, no load is off by as much as one step, and `residue` shows what rounding added or took. A load that rounding
+ * gives nothing, or a tenth more or less than was computed, is a finding.
  *
  * More liquid product than the load holds, of one or of all together, and more than 1 kg of dry product per liter of
  * spray cannot be: that is an error. More product than water, or more than 0.25 kg of dry product per liter (2 lb per
@@ -156,16 +158,49 @@ const productLoads = (
         steps: share,
       })),
     },
-    findings: shares.flatMap((share, i): readonly Finding[] =>
-      share === 0 && (values[i] as number) > 0 ? [tooCoarse(id, i + 1, { unit, step }, where)] : [],
+    findings: shares.flatMap((share, i) =>
+      coarseness({
+        id,
+        load: i + 1,
+        share,
+        exact: inSteps(values[i] as number),
+        increment: { unit, step },
+        path: where,
+      }),
     ),
   };
 };
 
-const tooCoarse = (id: string, load: number, { unit, step }: MeasuringIncrement, path: string): Finding => ({
-  code: "load/step-too-coarse",
-  severity: "warning",
-  path,
-  params: { product: id, load, step, unit },
-  text: `Load ${load} gets no ${id}: a measuring increment of ${amountText({ value: step, unit })} is too coarse for what it needs.`,
-});
+/** Beyond this share of what was computed, rounding to the marks of a jug or a scale is told: common practice, no source. */
+const mostRounding = 0.1;
+
+/** A measuring increment that is too coarse for a load: it gives it nothing, or far more or less than was computed. */
+const coarseness = (found: {
+  readonly id: string;
+  readonly load: number;
+  /** What it gets, and what was computed, in steps. */
+  readonly share: number;
+  readonly exact: number;
+  readonly increment: MeasuringIncrement;
+  readonly path: string;
+}): readonly Finding[] => {
+  const { id, load, share, exact, increment, path } = found;
+  const { unit, step } = increment;
+  const off = exact > 0 ? (share - exact) / exact : 0;
+  if (!exceeds(Math.abs(off), mostRounding)) return [];
+  const measure = `a measuring increment of ${amountText({ value: step, unit })} is too coarse for what it needs`;
+  const text =
+    share === 0
+      ? `Load ${load} gets no ${id}: ${measure}.`
+      : `Load ${load} gets ${amountText({ value: share * step, unit }, 4)} of ${id} where ${amountText({ value: exact * step, unit }, 3)} is computed, ${Number((100 * Math.abs(off)).toPrecision(2))} % ${off > 0 ? "more" : "less"}: ${measure}.`;
+  return [
+    {
+      code: "load/step-too-coarse",
+      severity: "warning",
+      path,
+      params: { product: id, load, step, unit, percent: 100 * off },
+      text,
+      ...(share > 0 && { source: "common practice, no source" }),
+    },
+  ];
+};

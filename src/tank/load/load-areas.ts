@@ -57,7 +57,7 @@ export const loadAreas = (
   };
 };
 
-/** What each load treats: the first fills the hoses and leaves the dead volume, the last stops at the edge. */
+/** What each load treats: the first fills the hoses and leaves the residual volume, the last stops at the edge. */
 const treated = (
   volumes: readonly number[],
   held: number,

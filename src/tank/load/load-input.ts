@@ -86,7 +86,7 @@ export const heldBack = ({
   return { dead, held };
 };
 
-/** The size of the loads in the unit of the tank, where a tank with its dead volume takes it; of a full tank by itself. */
+/** The size of the loads in the unit of the tank, where a tank with its residual volume takes it; of a full tank by itself. */
 export const loadSizeIn = ({ loadSize, capacity }: LoadInput, dead: number): number => {
   if (loadSize === undefined) return capacity.value;
   const size = numberIn(loadSize, capacity.unit);

@@ -74,7 +74,7 @@ const uneven = (
   const { wanted, capacity, refill, split, size } = input;
   const smallest = split === "fixed size" ? size : refill;
   if (wanted / smallest > mostLoads) {
-    // Where the tank itself would do, it is the dead volume that leaves too little of it.
+    // Where the tank itself would do, it is the residual volume that leaves too little of it.
     const tank = wanted / capacity > mostLoads ? "capacity" : "residualVolume";
     fail(
       "range",

@@ -64,14 +64,15 @@ export interface TankLoads {
  * - `wanted = applicationVolume * area + residualVolume + plumbingVolume`, the smallest mix that finishes the job
  * - `areaPerTank = capacity / applicationVolume`
  * - `count = ceil(wanted / capacity)`, where a quotient that is whole to one part in 10^12 is whole; with
- *   a dead volume a later filling adds at most `capacity - residualVolume`
+ *   a residual volume a later filling adds at most `capacity - residualVolume`
  * - last load: what is left; with `split: "even"` every load has `wanted / count`; with `"fixed size"`
  *   every load is `loadSize`, `count = ceil(wanted / loadSize)`, and what is too much is left over
  * - `mixedFor = volume / applicationVolume` of each load: what the pump cannot draw and the hoses keep is spray
  *   as strong as the rest, and takes product too
  *
  * The last load is mixed for what is left, never as a share of a full recipe judged by eye. A last load of less than a
- * tenth of the tank is a finding that gives the size of even loads; with `leastLoad` the load before it gives up as much as
+ * tenth of the tank is a finding that gives the size of even loads, and so is a whole job of less; what loads of a fixed
+ * size mix beyond the job is a finding too; with `leastLoad` the load before it gives up as much as
  * it takes for both to hold that.
  *
  * A calibration with water may go in as it is: its rate, its estimate, or the whole record. The spray is then taken to be
@@ -87,7 +88,7 @@ export interface TankLoads {
  *   `plumbingVolume` where they leave nothing of a tank
  *
  * Source: University of Missouri Extension method (G1272), acres per tank = tank / GPA; Agrochemical and
- * Pesticide Safety handbook, p. 128, example 4 (the part-filled last tank). Dead and hose volume: volumes
+ * Pesticide Safety handbook, p. 128, example 4 (the part-filled last tank). Residual and plumbing volume: volumes
  * added up, no source.
  *
  * @example
@@ -162,7 +163,11 @@ export const tankLoads = <A extends NeutralSubstance>(input: {
       full: isFull(value, i === 0 ? capacity.value : capacity.value - dead),
     })),
     ...estimated(spray, areaPerTank, smallestMix, need),
-    findings: [...spray.findings, ...smallLast(volumes, split, capacity)],
+    findings: [
+      ...spray.findings,
+      ...smallLoad(volumes, split, capacity),
+      ...mixedOver(sums.leftOver, held, capacity),
+    ],
   };
 };
 
@@ -194,19 +199,47 @@ const estimated = (
   };
 };
 
-/** A last load of less than a tenth of the tank, which few tanks agitate. */
-const smallLast = (volumes: readonly number[], split: LoadSplit, capacity: Spray): readonly Finding[] => {
+const figure = (value: number): number => Number(value.toPrecision(4));
+
+/** A load of less than a tenth of the tank, which few tanks agitate: the last of several, or the only one. */
+const smallLoad = (volumes: readonly number[], split: LoadSplit, capacity: Spray): readonly Finding[] => {
   const last = volumes[volumes.length - 1] as number;
-  if (split !== "full then partial" || volumes.length < 2 || last >= capacity.value / 10) return [];
+  if (last >= capacity.value / 10) return [];
+  const { unit } = capacity;
+  const source = "common practice, no source";
+  if (volumes.length === 1)
+    return [
+      {
+        code: "load/small",
+        severity: "caution",
+        params: { volume: last, capacity: capacity.value, unit },
+        text: `The whole job takes ${figure(last)} ${unit}, less than a tenth of the tank: few tanks agitate so little, and it is hard to measure for. Use a smaller sprayer.`,
+        source,
+      },
+    ];
+  if (split !== "full then partial") return [];
   const even = volumes.reduce((sum, volume) => sum + volume, 0) / volumes.length;
-  const digits = (value: number): number => Number(value.toPrecision(4));
   return [
     {
       code: "load/small-last",
       severity: "caution",
-      params: { load: volumes.length, volume: last, even, unit: capacity.unit },
-      text: `Load ${volumes.length} is only ${digits(last)} ${capacity.unit}, less than a tenth of the tank: few tanks agitate so little, and it is hard to measure for. Even loads (split: "even") are ${digits(even)} ${capacity.unit} each; leastLoad holds the last one up.`,
-      source: "common practice, no source",
+      params: { load: volumes.length, volume: last, even, unit },
+      text: `Load ${volumes.length} is only ${figure(last)} ${unit}, less than a tenth of the tank: few tanks agitate so little, and it is hard to measure for. Even loads (split: "even") are ${figure(even)} ${unit} each; leastLoad holds the last one up.`,
+      source,
+    },
+  ];
+};
+
+/** Loads of a fixed size mix more than the job takes. */
+const mixedOver = (leftOver: number, held: number, { unit }: Spray): readonly Finding[] => {
+  const over = leftOver - held;
+  if (!(over > 1e-9 * leftOver)) return [];
+  return [
+    {
+      code: "load/mixed-over",
+      severity: "caution",
+      params: { over, unit },
+      text: `Loads of a fixed size mix ${figure(over)} ${unit} more than the job takes. Apply it to a labeled site, at or below the label rate, or mix the last load smaller.`,
     },
   ];
 };

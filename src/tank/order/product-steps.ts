@@ -83,16 +83,16 @@ const reasonFor = (
       sources: [named.source],
     };
   }
-  const voters = namedBy(kind);
+  const listing = namedBy(kind);
   const counts =
-    voters.length === 0
+    listing.length === 0
       ? "No published order lists it; it is placed with similar formulations."
-      : voters.length < 4
-        ? `Few published mixing orders list this product type: ${voters.map(({ name }) => name).join(", ")}.`
-        : `${voters.length} published mixing orders list this product type; its place keeps the most of their rankings.`;
+      : listing.length < 4
+        ? `Few published mixing orders list this product type: ${listing.map(({ name }) => name).join(", ")}.`
+        : `${listing.length} published mixing orders list this product type; its place keeps the most of their rankings.`;
   return {
     reason: `${first}${counts}`,
-    sources: [...(why === undefined ? [] : [why.source]), ...voters.map(({ source }) => source)],
+    sources: [...(why === undefined ? [] : [why.source]), ...listing.map(({ source }) => source)],
   };
 };
 

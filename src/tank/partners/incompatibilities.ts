@@ -42,7 +42,7 @@ export const objectionsOf = (
       finding(
         "mix/many-partners",
         "caution",
-        `${partners.length} products besides adjuvants and conditioners: a published guide advises ${mostPartners} at most, for what they are formulated with gets in each other's way.`,
+        `${partners.length} products besides adjuvants and conditioners: a published guide advises ${mostPartners} at most, because the ingredients that they are formulated with get in each other's way.`,
         { partners: partners.length, most: mostPartners },
       ),
     );

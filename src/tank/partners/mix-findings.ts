@@ -36,9 +36,9 @@ const labelObjection = (one: MixProduct, other: MixProduct): readonly Finding[] 
   if (refused.length === 0) return [];
   return [
     {
-      code: "mix/label-refuses",
+      code: "mix/label-prohibits",
       severity: "warning",
-      params: { product: one.id, other: other.id, refuses: refused },
+      params: { product: one.id, other: other.id, prohibits: refused },
       text: `The label of ${nameOf(one)} says not to mix it with ${nameOf(other)}${refused.includes(other.id) ? "" : ` (${refused.join(", ")})`}. The label wins.`,
       source: `the label of ${nameOf(one)}`,
     },

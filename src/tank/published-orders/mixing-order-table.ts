@@ -43,7 +43,7 @@ export interface MixingOrderTable {
   readonly bestCount: number;
   /** An order of the next lower score. */
   readonly runnerUp: { readonly order: readonly Formulation[]; readonly kept: number };
-  /** Pairs of `order` against which at least one vote stands, the closest first. */
+  /** Pairs of `order` against which at least one source stands, the closest first. */
   readonly contested: readonly {
     readonly first: Formulation;
     readonly second: Formulation;
@@ -92,7 +92,7 @@ export const mixingOrderTable = (): MixingOrderTable => {
     version: 1,
     kinds,
     counts,
-    total: counts.flat().reduce((sum, vote) => sum + vote, 0),
+    total: counts.flat().reduce((sum, count) => sum + count, 0),
     order,
     kept: pairs.reduce((sum, pair) => sum + pair.for, 0),
     best,

@@ -2,6 +2,7 @@ import {
   allOf,
   expectFields,
   expectNumber,
+  expectRecord,
   expectText,
   fail,
   type Quantity,
@@ -49,10 +50,15 @@ const fields = [...ionNames, "pH", "hardness", "HCO3"] as const;
 export const expectWaterTest = (input: unknown, path: string): ReadWater => {
   const at = expectText(path, "path", "how an error names the test");
   if (input === undefined || input === null) return fail("missing", at, input, "a test of the water");
-  const test = expectFields(input, fields, at, "a test of the water");
+  const test: { readonly [K in (typeof fields)[number]]?: unknown } = expectRecord(
+    input,
+    at,
+    "a test of the water",
+  );
   const ion = (name: (typeof ionNames)[number]): number | undefined =>
     test[name] === undefined ? undefined : inWater(test[name], name, `${at}.${name}`);
   const read = allOf({
+    known: () => expectFields(test, fields, at),
     pH: () => (test.pH === undefined ? undefined : expectNumber(test.pH, `${at}.pH`, { min: 0, max: 14 })),
     K: () => ion("K"),
     Na: () => ion("Na"),

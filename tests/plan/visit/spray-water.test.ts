@@ -69,7 +69,7 @@ describe("the water and the tank of a job", () => {
 
   test("what a label refuses", () => {
     const order = workOrder(job({}, { labelProhibits: ["w"] }) as never);
-    expect(order.findings.map(({ code }) => code)).toContain("mix/label-refuses");
+    expect(order.findings.map(({ code }) => code)).toContain("mix/label-prohibits");
   });
 
   test("problems carry the path of the job", () => {

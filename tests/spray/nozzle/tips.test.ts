@@ -4,8 +4,8 @@ import { quantity } from "../../../src/quantity/index.js";
 import {
   applicationVolume,
   type CandidateTip,
-  densityFactor,
-  driftableShare,
+  densityConversionFactor,
+  driftableFines,
   dropletClasses,
   flowAtPressure,
   nozzleSizes,
@@ -95,8 +95,8 @@ describe("density", () => {
     const there = waterEquivalent(wanted, rho);
     expect(there.of).toBe("water");
     expect(solutionEquivalent(there, rho).in("L/ha")).toBeCloseTo(200, 10);
-    expect(densityFactor(quantity(8.34, "lb/gal"))).toBe(1);
-    expect(densityFactor(quantity(4, "kg/L"), quantity(1, "kg/L"))).toBe(2);
+    expect(densityConversionFactor(quantity(8.34, "lb/gal"))).toBe(1);
+    expect(densityConversionFactor(quantity(4, "kg/L"), quantity(1, "kg/L"))).toBe(2);
     expect(waterEquivalent(quantity(1, "L/min", "spray"), rho).unit).toBe("L/min");
   });
 
@@ -104,8 +104,8 @@ describe("density", () => {
     expect(
       complaints(() => waterEquivalent(quantity(1, "L/min", "water") as never, quantity(1, "kg/L"))),
     ).toEqual(["substance/mismatch wanted"]);
-    expect(complaints(() => densityFactor(quantity(0, "kg/L")))).toEqual(["range density"]);
-    expect(complaints(() => densityFactor(undefined as never))).toEqual(["missing density"]);
+    expect(complaints(() => densityConversionFactor(quantity(0, "kg/L")))).toEqual(["range density"]);
+    expect(complaints(() => densityConversionFactor(undefined as never))).toEqual(["missing density"]);
     expect(
       complaints(() => waterEquivalent(null as never, quantity(0, "kg/L"), quantity(-1, "kg/L"))),
     ).toEqual(["missing wanted", "range density", "range water"]);
@@ -133,9 +133,9 @@ describe("sizes and classes", () => {
 
   test("go from fine to coarse, with shares where they were published", () => {
     expect(dropletClasses.map(({ code }) => code).join(" ")).toBe("XF VF F M C VC XC UC");
-    expect(driftableShare("XC")).toBeUndefined();
-    expect(driftableShare("XF")).toBeUndefined();
-    expect(complaints(() => driftableShare("medium" as never))).toEqual(["type code"]);
+    expect(driftableFines("XC")).toBeUndefined();
+    expect(driftableFines("XF")).toBeUndefined();
+    expect(complaints(() => driftableFines("medium" as never))).toEqual(["type code"]);
   });
 });
 
@@ -280,7 +280,7 @@ describe("tipChoices", () => {
     const heavy = tipChoices({ ...job, pressures, density: quantity(1.28, "kg/L") });
     const light = tipChoices({ ...job, pressures });
     expect(heavy.waterFlow.value / light.waterFlow.value).toBeCloseTo(
-      densityFactor(quantity(1.28, "kg/L")),
+      densityConversionFactor(quantity(1.28, "kg/L")),
       12,
     );
     // At one pressure a solution 4 times as heavy flows half as fast: it takes 4 times the pressure.

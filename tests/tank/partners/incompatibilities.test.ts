@@ -68,9 +68,9 @@ describe("incompatibilities", () => {
 
   test("what a label refuses, by product and by group", () => {
     const one: MixProduct = { id: "one", formulation: "WG", labelProhibits: ["two", "copper"] };
-    expect(codes([one, { id: "two", formulation: "SL" }])).toEqual(["mix/label-refuses warning"]);
+    expect(codes([one, { id: "two", formulation: "SL" }])).toEqual(["mix/label-prohibits warning"]);
     expect(codes([{ id: "c", formulation: "SC", groups: ["copper"] }, one])).toEqual([
-      "mix/label-refuses warning",
+      "mix/label-prohibits warning",
     ]);
     expect(codes([one, { id: "three", formulation: "SL" }])).toEqual([]);
   });
