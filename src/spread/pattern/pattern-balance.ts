@@ -50,11 +50,14 @@ export const patternBalance = (pattern: SpreadPattern): PatternBalance => {
     moment += ((x1 - x0) * (x0 * (2 * y0 + y1) + x1 * (y0 + 2 * y1))) / 6;
   }
   const left = sumLeftOf(profile, 0);
+  const center = moment / total;
+  // What floating point leaves of a pattern that is balanced is no place.
+  const reach = Math.max(...[x[0], x[x.length - 1]].map((end) => Math.abs(end as number)));
   return {
     type: "pattern-balance",
     version: 1,
     left: quantity((100 * left) / total, "%"),
     right: quantity((100 * (total - left)) / total, "%"),
-    center: quantity(moment / total, row.offsetUnit as "ft"),
+    center: quantity(Math.abs(center) <= 1e-12 * reach ? 0 : center, row.offsetUnit as "ft"),
   };
 };

@@ -11,8 +11,13 @@ import {
 } from "../../quantity/index.js";
 import type { FinishedSpray } from "../../spray/index.js";
 import { amountText } from "../amount-text.js";
-import { tankCautions } from "../cautions.js";
-import { formulations, isFormulation, type ProductForm } from "../formulation/formulation.js";
+import { type TankCaution, tankCautions } from "../cautions.js";
+import {
+  type Formulation,
+  formulations,
+  isFormulation,
+  type ProductForm,
+} from "../formulation/formulation.js";
 import {
   applicationVolumeOf,
   eachOf,
@@ -40,7 +45,8 @@ const standing = { "Utah State": 15, "University of Arizona": 5 } as const;
  * `amount = rate per area * jar volume / spray rate`, or `rate per volume * jar volume`: the jar holds the
  * mix at the strength of the tank. In metric units the usual shortcut, all rates per hectare divided by
  * 100, is the jar of a hundredth of the spray per hectare (0.7 L at 70 L/ha). Dry products are weighed: a
- * level teaspoon of them is anything from 1.6 to 4.7 g.
+ * level teaspoon of them is anything from 1.6 to 4.7 g. Water-soluble packets are never opened: what comes in them is left
+ * out of the jar, and a finding says so.
  *
  * @param input - `jar`, volume of spray in the jar; `applicationVolume`, volume of spray per area, needed for rates
  *   per area; `products`, each with `id`, `formulation` and `rate` and, where the rate needs it,
@@ -78,7 +84,10 @@ export const jarTest = (input: {
   const read = readJarInput(input);
   const { jar, spray, stand, products, loading } = read;
   const measured = measuredOut(read);
-  const amounts = loading.order.map((id) => measured.find((one) => one.id === id) as JarAmount);
+  const inJar = new Map(
+    measured.filter(({ formulation }) => formulation !== packet).map((one) => [one.id, one]),
+  );
+  const amounts = loading.order.flatMap((id) => inJar.get(id) ?? []);
   return {
     type: "jar-test",
     version: 1,
@@ -92,8 +101,9 @@ export const jarTest = (input: {
       ...loading.findings.filter(({ code }) => code !== "jar-test"),
       ...(spray?.findings ?? []),
       ...jarStrength(read, measured),
+      ...products.filter(({ mix }) => mix.formulation === packet).map(({ mix }) => packetLeftOut(mix)),
     ],
-    cautions: tankCautions.filter(({ code }) => jarCautions.includes(code)),
+    cautions: cautionsFor(amounts),
     source: stand,
   };
 };
@@ -147,13 +157,30 @@ const jarStrength = ({ jar, products }: ReadJarInput, measured: readonly JarAmou
     "The jar",
   );
 
+const packet: Formulation = "water-soluble packet";
+
+/** No part of a packet can be weighed into a jar: packets are never cut or opened. */
+const packetLeftOut = ({ id, name = id }: MixProduct): Finding => ({
+  code: "jar/packet-left-out",
+  severity: "warning",
+  params: { product: id },
+  text: `${name} is left out of the jar: its packets are never cut or opened, and a whole one is too much for a jar. What the jar shows holds for the rest of the mix only. Ask the maker of ${name} about the mix.`,
+  source: "common practice, no source",
+});
+
 const jarCautions: readonly string[] = [
   "caution/label-first",
   "caution/protective-equipment",
-  "caution/dry-powder",
   "caution/no-food-containers",
   "caution/emergency",
 ];
+
+const cautionsFor = (amounts: readonly JarAmount[]): readonly TankCaution[] => {
+  const weighed = amounts.some(({ amount }) => amount.dimension === "mass");
+  return tankCautions.filter(
+    ({ code }) => jarCautions.includes(code) || (weighed && code === "caution/dry-powder"),
+  );
+};
 
 /** A product of a jar test, read. */
 interface ReadJarProduct {

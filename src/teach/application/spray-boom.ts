@@ -4,7 +4,7 @@ import {
   bandTreatedRate,
   boomHeight,
   boomWidth,
-  densityFactor,
+  densityConversionFactor,
   fanOverlap,
   fanWidth,
   solutionEquivalent,
@@ -137,7 +137,7 @@ export const sprayBoom: readonly FormulaSpec[] = [
   }),
   formula({
     id: "density-factor",
-    name: "densityFactor",
+    name: "densityConversionFactor",
     title: "Density factor of a solution",
     inputs: [
       ["density", "rho", "density of the solution", "none", ["lb/gal", "kg/L"], [8, 12]],
@@ -145,7 +145,7 @@ export const sprayBoom: readonly FormulaSpec[] = [
     ],
     output: ["f", "density factor", "none", ["1", "1"]],
     equation: "f = sqrt(rho / rho_w)",
-    run: ({ density, water }) => densityFactor(density, water),
+    run: ({ density, water }) => densityConversionFactor(density, water),
     traps: ["Multiplying what a tip chart says: the chart is for water, and a heavy solution flows slower."],
     sources: ["University of Georgia, Spraying solutions other than water, table 1"],
   }),

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { quantity } from "../../../src/quantity/index.js";
-import { loadAmounts, tankLoads } from "../../../src/tank/index.js";
+import { loadAmounts, mixToFinish, tankLoads } from "../../../src/tank/index.js";
 
 const gallons = (value: number) => quantity(value, "gal", "spray");
 const job = {
@@ -53,4 +53,15 @@ describe("loadAmounts", () => {
     expect(amounts(10.4).findings).toEqual([]);
     expect(amounts(1.2).findings[0]?.params.percent).toBeCloseTo(-100 / 6, 9);
   });
+});
+
+test("mixToFinish answers in the unit of the area", () => {
+  const found = mixToFinish({
+    area: quantity(0.5, "ha"),
+    applicationVolume: quantity(20, "gal/acre", "spray"),
+    atHand: gallons(10),
+  });
+  // 0.5 ha are 1.2355 acre, which take 24.71 gal; 14.71 gal go on 0.7355 acre, 0.2977 ha.
+  expect(found.mixedFor.unit).toBe("ha");
+  expect(found.mixedFor.value).toBeCloseTo(0.29766, 5);
 });
