@@ -59,11 +59,11 @@ const itemOf = (problem: QuizProblem): string => {
         { "@identifier": "FEEDBACK", "@cardinality": "single", "@baseType": "identifier" },
       ],
       itemBody: {
+        p: text,
         choiceInteraction: {
           "@responseIdentifier": "RESPONSE",
           "@shuffle": "false",
           "@maxChoices": "1",
-          prompt: text,
           simpleChoice: choices.map((each) => ({ "@identifier": each.letter, "#text": each.text })),
         },
       },

@@ -176,6 +176,9 @@ const told = {
   "three times the cut": "You multiplied by 3. Two thirds stay: height = cut × 3 ÷ 2.",
   "one plant a unit of area": "You took one plant for each unit of area. It depends on the spacing.",
   "forgot the extra": "You left out the extra for losses.",
+  "low for mean": "You used the low of the day. Take the mean of high and low.",
+  "one day only": "That is one day only. Add up all of them.",
+  "what is used for what is left": "That is what went down. Take it off the limit.",
 } as const;
 
 /** The name of a mistake that people really make. */

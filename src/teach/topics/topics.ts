@@ -1,4 +1,5 @@
 import { nutrientTopics } from "./nutrient-topics.js";
+import { seasonTopics } from "./season-topics.js";
 import { siteTopics } from "./site-topics.js";
 import { sprayTopics } from "./spray-topics.js";
 import { spreadTopics } from "./spread-topics.js";
@@ -16,4 +17,5 @@ export const topics: readonly Topic[] = [
   ...siteTopics,
   ...standTopics,
   ...waterTopics,
+  ...seasonTopics,
 ];

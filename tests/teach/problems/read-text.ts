@@ -51,6 +51,8 @@ const sizes: Readonly<Record<string, number>> = {
   bar: 100_000,
   mph: (5280 * foot) / 3600,
   "km/h": 1000 / 3600,
+  "°F": 1,
+  "°C": 1,
   "°F degree-days": 1,
   "°C degree-days": 1,
   "%": 1,
@@ -63,7 +65,7 @@ const sizes: Readonly<Record<string, number>> = {
 const names = Object.keys(sizes).sort((a, b) => b.length - a.length);
 const unit = `(?:${names.join("|")})`;
 const amountOf = new RegExp(
-  `([$€]?)(\\d/\\d|\\d[\\d,]*(?:\\.\\d+)?)(?: ?(${unit})(?: per (${unit})|/(L|min))?(?![\\w²³/]))?`,
+  `([$€]?)(\\d/\\d|-?\\d[\\d,]*(?:\\.\\d+)?)(?: ?(${unit})(?: per (${unit})|/(L|min))?(?![\\w²³/]))?`,
   "g",
 );
 

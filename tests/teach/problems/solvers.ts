@@ -91,4 +91,15 @@ export const solvers: Readonly<Record<string, Solver>> = {
         ? at(q, 0) * 1.5
         : at(q, 0) / 2 / at(q, 1),
   "stand/plugs": ({ q }) => up((at(q, 0) / at(q, 1) ** 2) * (1 + (q[2] ?? 0) / 100)),
+  "interval/degree-days": ({ q }) => {
+    const base = at(q, q.length - 1);
+    let sum = 0;
+    for (let i = 0; i + 1 < q.length; i += 2) sum += Math.max(0, (at(q, i) + at(q, i + 1)) / 2 - base);
+    return sum;
+  },
+  "limits/nitrogen-left": ({ q: [limit = Number.NaN, ...applied] }) =>
+    limit - applied.reduce((a, b) => a + b, 0),
+  "price/margin": ({ q, text }) =>
+    text.includes("markup") ? at(q, 0) * (1 + at(q, 1) / 100) : at(q, 0) / (1 - at(q, 1) / 100),
+  "soil/lime": ({ q }) => (at(q, 0) / at(q, 1)) * 100 * (q[2] ?? 1),
 };

@@ -24,7 +24,7 @@ describe("a problem as QTI", () => {
         for (const units of ["US", "metric"] as const) {
           const asked = problem({ topic, level, seed: 11, units });
           const item = valid(problemQti(asked));
-          expect(texts(item, "//q:prompt")).toEqual([asked.text]);
+          expect(texts(item, "//q:itemBody/q:p")).toEqual([asked.text]);
           expect(texts(item, "//q:simpleChoice")).toEqual(asked.choices.map(({ text }) => text));
           expect(texts(item, "//q:correctResponse/q:value")).toEqual([asked.letter]);
           const told = asked.mistakes.map(({ says }) => says);
@@ -43,7 +43,7 @@ describe("a problem as QTI", () => {
       ...problem({ topic: "spray/speed", level: 1, seed: 1, units: "US" }),
       text: 'a < b & "c" > d',
     };
-    expect(texts(valid(problemQti(asked)), "//q:prompt")).toEqual(['a < b & "c" > d']);
+    expect(texts(valid(problemQti(asked)), "//q:itemBody/q:p")).toEqual(['a < b & "c" > d']);
   });
 });
 

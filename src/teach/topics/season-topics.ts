@@ -1,0 +1,220 @@
+import { addDays } from "../../calendar/index.js";
+import { degreeDayModel, degreeDays } from "../../interval/index.js";
+import { remainingNitrogenUnderStatedLimits } from "../../nutrient/index.js";
+import { priceAtMargin, priceAtMarkup } from "../../price/index.js";
+import { money, quantity } from "../../quantity/index.js";
+import { limeProductRate, limeQuality } from "../../soil/index.js";
+import { amount, listed, num, slip, step } from "./figures.js";
+import { areaOf, place } from "./park.js";
+import type { Posed, PoseInput, Topic } from "./topic.js";
+
+interface Day {
+  readonly high: number;
+  readonly low: number;
+}
+
+const heatOfDay = ({ high, low }: Day, base: number, us: boolean): number => {
+  const unit = us ? "°F" : "°C";
+  const model = degreeDayModel({ method: "simple average", base: { value: base, unit }, sensor: "air" });
+  return degreeDays({ max: quantity(high, unit), min: quantity(low, unit), model }).in(us ? "°F d" : "°C d");
+};
+
+const oneDay = ({ draw, us }: PoseInput): Posed => {
+  const base = us ? draw.pick([32, 50]) : draw.pick([0, 10]);
+  const low = us ? draw.int(52, 66) : draw.int(11, 18);
+  const high = low + 2 * (us ? draw.int(6, 13) : draw.int(3, 7));
+  const unit = us ? "°F" : "°C";
+  const answer = heatOfDay({ high, low }, base, us);
+  return {
+    text: `On a day in June the high at the park is ${amount(high, unit)} and the low ${amount(low, unit)}. Degree-days are counted above a base of ${amount(base, unit)}, by the simple average.`,
+    ask: { question: "How many degree-days does the day bring?", unit: `${unit} d`, of: "none", decimals: 0 },
+    answer,
+    steps: [step("Degree-days", `(${high} + ${low}) ÷ 2 - ${base}`, answer, `${unit} d`)],
+    mistakes: [
+      slip("high for mean", high - base),
+      ...(base === 0 ? [] : [slip("forgot the base", (high + low) / 2)]),
+      slip("range for mean", high - low),
+      slip("sum for mean", high + low - base),
+      slip("low for mean", low - base),
+    ],
+  };
+};
+
+const severalDays = ({ draw, us }: PoseInput): Posed => {
+  const base = us ? 50 : 10;
+  const unit = us ? "°F" : "°C";
+  const gap = (): number => 2 * (us ? draw.int(5, 11) : draw.int(3, 6));
+  const warm = (): Day => {
+    const low = us ? draw.int(46, 62) : draw.int(8, 16);
+    return { low, high: low + gap() };
+  };
+  const low = us ? draw.int(28, 38) : draw.int(-1, 3);
+  const days = [warm(), { low, high: low + 2 * (us ? draw.int(3, 5) : draw.int(2, 3)) }, warm()];
+  const each = days.map((day) => heatOfDay(day, base, us));
+  const total = each.reduce((a, b) => a + b, 0);
+  const means = days.map((day) => (day.high + day.low) / 2);
+  const cold = (means[1] ?? 0) - base;
+  return {
+    text:
+      `Three days in April bring highs and lows of ${listed(days.map((day) => `${amount(day.high, unit)} and ${amount(day.low, unit)}`))}. ` +
+      `Degree-days are counted above a base of ${amount(base, unit)}, by the simple average.`,
+    ask: {
+      question: "How many degree-days do the three days bring together?",
+      unit: `${unit} d`,
+      of: "none",
+      decimals: 0,
+    },
+    answer: total,
+    steps: [
+      ...days.flatMap((day, i) =>
+        (each[i] ?? 0) > 0
+          ? [step(`Day ${i + 1}`, `(${day.high} + ${day.low}) ÷ 2 - ${base}`, each[i] ?? 0, `${unit} d`)]
+          : [],
+      ),
+      step("Together, with 0 for the cold day", each.map(num).join(" + "), total, `${unit} d`),
+    ],
+    mistakes: [
+      slip("negative days counted", total + cold),
+      slip(
+        "forgot the base",
+        means.reduce((a, b) => a + b, 0),
+      ),
+      slip(
+        "high for mean",
+        days.reduce((a, day) => a + Math.max(0, day.high - base), 0),
+      ),
+      slip("one day only", each[0] ?? 0),
+      slip("added instead of taken away", total - cold),
+    ],
+  };
+};
+
+const heatProblem = (input: PoseInput): Posed => (input.level === 1 ? oneDay(input) : severalDays(input));
+
+const priceProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const currency = us ? "USD" : "EUR";
+  const cost = draw.step(120, 900, 10);
+  const percent = draw.pick([15, 20, 25, 30, 40]);
+  const unit = `money:${currency}`;
+  const paid = money(cost, currency);
+  const markup = level === 1;
+  const share = quantity(percent, "%");
+  const answer = (
+    markup ? priceAtMarkup({ cost: paid, markup: share }) : priceAtMargin({ cost: paid, margin: share })
+  ).value;
+  return {
+    text: `A visit to ${place(draw)} costs the contractor ${amount(cost, unit)}. The price is to bring a ${markup ? `markup of ${percent} % on the cost` : `margin of ${percent} % of the price`}.`,
+    ask: { question: "What is the price?", unit, of: "none", decimals: 2 },
+    answer,
+    steps: [
+      step(
+        "Price",
+        markup ? `${num(cost)} × (100 + ${percent}) ÷ 100` : `${num(cost)} × 100 ÷ (100 - ${percent})`,
+        answer,
+        unit,
+      ),
+    ],
+    mistakes: [
+      markup
+        ? slip("markup for margin", (cost * 100) / (100 - percent))
+        : slip("margin for markup", cost * (1 + percent / 100)),
+      slip("percent alone", (cost * percent) / 100),
+      slip("percent taken off", cost * (1 - percent / 100)),
+      slip("divided by the percentage", (cost * 100) / percent),
+    ],
+  };
+};
+
+const limeProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const need = us ? draw.step(20, 90, 5) : draw.step(1000, 4000, 250);
+  const rating = draw.pick([60, 75, 80, 90, 95]);
+  const area = areaOf(draw, us);
+  const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
+  const mass = us ? "lb" : "kg";
+  const found = limeProductRate({
+    rate: quantity(need, rateUnit, "CaCO3 equivalent"),
+    measure: "CCE",
+    quality: limeQuality({ CCE: rating }),
+    id: "lime",
+  }).rate;
+  const rate = found.in(rateUnit);
+  const whole = level === 2;
+  const total = found.times(quantity(area, us ? "ft2" : "m2")).in(mass);
+  const units = area / (us ? 1000 : 10_000);
+  const scale = whole ? units : 1;
+  const sum = `${num(need)} × 100 ÷ ${rating}`;
+  return {
+    text:
+      `The soil report for ${place(draw)} asks for ${amount(need, rateUnit)} of calcium carbonate equivalent. The lime on hand has ${rating} % of it.` +
+      (whole ? ` The area has ${amount(area, us ? "ft2" : "m2")}.` : ""),
+    ask: whole
+      ? {
+          question: "How much of this lime does the whole area take?",
+          unit: mass,
+          of: "product",
+          decimals: 0,
+        }
+      : { question: "What is the rate of this lime?", unit: rateUnit, of: "product", decimals: us ? 1 : 0 },
+    answer: whole ? total : rate,
+    steps: [
+      step("Rate of this lime", sum, rate, rateUnit),
+      ...(whole
+        ? [step("Whole area", `${sum} × ${num(area)} ÷ ${us ? "1,000" : "10,000"}`, total, mass)]
+        : []),
+    ],
+    mistakes: [
+      slip("multiplied by the rating", ((need * rating) / 100) * scale),
+      slip("forgot the rating", need * scale),
+      slip("percentage taken off", need * (1 + (100 - rating) / 100) * scale),
+      ...(whole
+        ? [slip("one unit of area only", rate)]
+        : [slip("percentage as a whole number", (need * 10) / rating)]),
+    ],
+    within: whole ? (us ? [20, 950] : [10, 480]) : us ? [10, 125] : [500, 5500],
+  };
+};
+
+const nitrogenLeft = ({ draw, us, level }: PoseInput): Posed => {
+  const unit = us ? "lb/1000 ft2" : "kg/ha";
+  const cap = us ? draw.step(2.5, 4, 0.25) : draw.step(120, 200, 10);
+  const applied = Array.from({ length: level + 1 }, () =>
+    us ? draw.step(0.4, 0.9, 0.05) : draw.step(20, 45, 5),
+  );
+  const left = remainingNitrogenUnderStatedLimits({
+    on: "2026-10-01",
+    applied: applied.map((value, i) => ({
+      date: addDays("2026-04-10", 30 * i),
+      nitrogen: quantity(value, unit, "N"),
+    })),
+    caps: { perYear: { amount: quantity(cap, unit, "N"), source: "invented" } },
+  }).remainingUnderStatedLimits.in(unit);
+  const used = applied.reduce((a, b) => a + b, 0);
+  return {
+    text: `The plan for ${place(draw)} sets a limit of ${amount(cap, unit)} of nitrogen a year. So far ${listed(applied.map((each) => amount(each, unit)))} went down.`,
+    ask: { question: "How much nitrogen is left under the limit?", unit, of: "N", decimals: us ? 2 : 0 },
+    answer: left,
+    steps: [
+      step("Put down so far", applied.map(num).join(" + "), used, unit),
+      step("Left", `${num(cap)} - (${applied.map(num).join(" + ")})`, left, unit),
+    ],
+    mistakes: [
+      slip("what is used for what is left", used),
+      slip("forgot an entry", left + (applied[applied.length - 1] ?? 0)),
+      slip("added instead of taken away", cap + used),
+      slip("forgot what is gone already", cap),
+    ],
+  };
+};
+
+/** The season, the soil and the bill. */
+export const seasonTopics: readonly Topic[] = [
+  { id: "interval/degree-days", title: "Degree-days", levels: [1, 2], pose: heatProblem },
+  {
+    id: "limits/nitrogen-left",
+    title: "Nitrogen left under a yearly limit",
+    levels: [1, 2],
+    pose: nitrogenLeft,
+  },
+  { id: "price/margin", title: "Markup and margin", levels: [1, 2], pose: priceProblem },
+  { id: "soil/lime", title: "Lime at hand for a recommendation", levels: [1, 2], pose: limeProblem },
+];
