@@ -5,18 +5,18 @@ import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "../degree-
 import { heatOf } from "../degree-days/degree-days.js";
 import { heatChain, horizon, reachAlong, refuseGaps, type TemperatureSources } from "./degree-day-chain.js";
 
-/** An interval of days beside an interval by heat, from one application. */
+/** An interval of days beside an interval in degree-days, from one application. */
 export interface CalendarAgainstDegreeDays<Id extends string = string> {
   readonly from: CivilDate;
   /** Where the interval of days ends. */
   readonly byCalendar: CivilDate;
-  /** Where the interval by heat ends; `null` where the temperatures do not reach so far. */
+  /** Where the interval in degree-days ends; `null` where the temperatures do not reach so far. */
   readonly byDegreeDays: CivilDate | null;
   /** Days that the calendar comes late; less than 0 where it comes early. */
   readonly daysLate: number | null;
   /** What has added up when the calendar comes round; `null` where the temperatures do not reach so far. */
   readonly atCalendar: Quantity<"degree-days", DegreeDaysOf<Id>> | null;
-  /** That as a multiple of the interval by heat: 3 means that two applications were missed. */
+  /** That as a multiple of the interval in degree-days: 3 means that two applications were missed. */
   readonly intervalsAtCalendar: number | null;
 }
 
@@ -33,12 +33,12 @@ const heatBetween = (chain: ReturnType<typeof heatChain>, from: CivilDate, to: C
 };
 
 /**
- * How far an interval of days lies from an interval by heat, for applications at several times of the
+ * How far an interval of days lies from an interval in degree-days, for applications at several times of the
  * year: four weeks that fit in April are far too long in July, when the same heat comes in far fewer days.
  *
  * @param input.starts - dates of applications to compare at
  * @param input.intervalDays - the interval on the calendar, a whole number
- * @param input.interval - the interval by heat, degree-days of the model
+ * @param input.interval - the interval in degree-days, degree-days of the model
  * @throws RatewrightError `missing` with the dates that lack a figure, or where there is no source;
  * `substance/mismatch`, `conflict`, `range`, `date`, `type`
  *

@@ -14,7 +14,7 @@ import {
   type TemperatureSources,
 } from "./degree-day-chain.js";
 
-/** One interval of a schedule by heat. */
+/** One interval of a schedule by degree-days. */
 export interface DegreeDayVisit<Id extends string = string> {
   /** The application from which it counts; the sum is zero on that day. */
   readonly from: CivilDate;
@@ -31,7 +31,7 @@ export interface DegreeDayVisit<Id extends string = string> {
   readonly filled: readonly CivilDate[];
 }
 
-/** When an interval by heat runs out, again and again. */
+/** When an interval in degree-days runs out, again and again. */
 export interface DegreeDaySchedule<Id extends string = string> {
   readonly type: "degree-day-schedule";
   readonly version: 1;

@@ -5,7 +5,7 @@ import type { BaseTemperature } from "../degree-days/degree-day-model.js";
 export type LowHigh = readonly [low: number, high: number];
 
 /**
- * What a source found on how long a growth regulator lasts by heat. Plain JSON. What the source, as far as
+ * What a source found on how long a growth regulator lasts by degree-days. Plain JSON. What the source, as far as
  * it was read, does not state is `null`: a figure without its base or method is no interval that can be
  * counted, and a caller who supplies them states that.
  */
@@ -89,9 +89,9 @@ const row = (
 });
 
 /**
- * The published intervals of growth regulators by heat, each with its base and source as far as they were
+ * The published intervals of growth regulators by degree-days, each with its base and source as far as they were
  * read. The label comes first; an interval is for the turf, cut and rate at which it was found. None was
- * found for zoysiagrass, and none by heat for trinexapac-ethyl on Kentucky bluegrass.
+ * found for zoysiagrass, and none by degree-days for trinexapac-ethyl on Kentucky bluegrass.
  */
 export const regulatorIntervals: readonly RegulatorInterval[] = /* @__PURE__ */ frozen([
   {
@@ -151,7 +151,7 @@ export const regulatorIntervals: readonly RegulatorInterval[] = /* @__PURE__ */ 
   },
 ]);
 
-/** A full rate and the half-lives by heat that go with it, for `replacementDose`. */
+/** A full rate and the half-lives by degree-days that go with it, for `replacementDose`. */
 export interface ReplacementHalfLife {
   readonly active: string;
   /** Full rate of the product of the source, in the ounces per acre that it prints. */

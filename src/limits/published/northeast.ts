@@ -82,7 +82,7 @@ export const vermontLimits: LimitSet = /* @__PURE__ */ limitSet({
   },
   notHeld: [
     "The age of the soil test, 18 months, comes from a regional summary; the subsection that may state it was not read.",
-    "That the fertilizer of the first season is labelled as a starter; compost and manipulated manure do not count as phosphorus fertilizer.",
+    "That the fertilizer of the first season is labeled as a starter; compost and manipulated manure do not count as phosphorus fertilizer.",
     "Nothing on hard surfaces; whether frozen ground is named was not read.",
   ],
 });

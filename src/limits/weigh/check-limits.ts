@@ -98,7 +98,7 @@ export const limitsOn = (input: {
         tests.push(outcome.test);
         if (outcome.test.violated === null) {
           notChecked.push(
-            `${part}: ${limit.id ?? limit.path} (${outcome.test.limit.states}), for what it needs is not stated.`,
+            `${part}: ${limit.id ?? limit.path} (${outcome.test.limit.states}), because what it needs is not stated.`,
           );
         }
       }
@@ -183,7 +183,7 @@ const askedBy = (limits: readonly ReadLimit[]): Asked => {
 /**
  * Puts an application to stated limits, with what the ledger says has gone down: for every part of the
  * site the number used, the number left, whether the limit is violated, the first day on which the
- * application would stay within it, and the day on which something frees up.
+ * application would stay within it, and the day from which more can be applied.
  *
  * Equation, for an amount or a count over a period: `left = limit - used - added`; the limit is violated
  * where `used + added` exceeds it by more than 1e-9 of it (equal is within). A rolling period takes the

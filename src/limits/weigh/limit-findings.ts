@@ -19,7 +19,7 @@ const tidy = (value: number): number => Number(value.toPrecision(4));
 export const notCountedText = (part: string, of: string, entries: readonly string[]): string => {
   const some = entries.slice(0, 3).join(", ");
   const more = entries.length > 3 ? ` and ${entries.length - 3} more` : "";
-  return `${part}: the ${of} that went down on ${some}${more}, for it is not stated, or cannot be weighed.`;
+  return `${part}: the ${of} applied on ${some}${more}: not stated, or it cannot be weighed.`;
 };
 
 const conditions = (limit: ReadLimit, appliesIf: readonly string[]): string => {

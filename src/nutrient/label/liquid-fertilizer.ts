@@ -44,7 +44,7 @@ const records: WeakSet<object> = /* @__PURE__ */ new WeakSet();
 
 /**
  * A liquid fertilizer from a label that states its nutrients by volume: in lb per gallon, in g/L or kg/m3, or in percent
- * weight by volume. It needs no density, for it is never weighed.
+ * weight by volume. It needs no density, because it is never weighed.
  *
  * `liquidProductRate`, `nutrientPerVolume`, `nutrientsSupplied` and `packagesFor` take the record. A label that states
  * percent by WEIGHT is a `fertilizer` with `form: "liquid"`; so is this one where its density is known, through

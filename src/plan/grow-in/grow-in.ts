@@ -162,7 +162,7 @@ export const turfConflicts = (input: {
         );
     } else {
       notChecked.push(
-        `${id}: the days from the application to the seeding of ${turf.seedingOn}, for the label's figure is not stated.`,
+        `${id}: the days from the application to the seeding of ${turf.seedingOn}, because the label's figure is not stated.`,
       );
       if (use === "pre-emergent herbicide")
         add(
@@ -191,7 +191,7 @@ export const turfConflicts = (input: {
         );
     }
   } else if (herbicide || use === "growth regulator")
-    notChecked.push(`${id}: the species of the turf, for what the label names is not stated.`);
+    notChecked.push(`${id}: the species of the turf, because what the label names is not stated.`);
   const most = label?.maximumTemperature;
   if (most !== undefined) {
     if (turf.maximumTemperature === undefined)

@@ -102,8 +102,8 @@ export const scheduleOf = (
       ...(season.limits.length === 0 ? ["Limits: none are stated."] : []),
       ...season.treatments
         .filter(({ proposal }) => proposal === undefined && season.limits.length > 0)
-        .map(({ id }) => `${id}: the limits, for what it puts down is not stated.`),
-      "The weather of the day, and what else labels and local codes ask for.",
+        .map(({ id }) => `${id}: the limits, because what it puts down is not stated.`),
+      "The weather of the day, and everything else in the labels and local codes.",
     ],
   };
 };

@@ -48,7 +48,7 @@ const degreeDayEnd = (
     }).visits;
     if (visit?.date) return { date: visit.date, source: degreeDays.source };
     notChecked.push(
-      `${id}: the growing-degree-day interval since ${last}, for the temperatures end before it does.`,
+      `${id}: the growing-degree-day interval since ${last}, because the temperatures end before it does.`,
     );
   } catch (error) {
     if (!(error instanceof RatewrightError)) throw error;

@@ -246,9 +246,7 @@ test("an entry that names no product does not tell of a limit on one, and the or
       ],
     }),
   );
-  expect(order.notChecked.filter((text) => text.includes("product:feed-a that went down on"))).toHaveLength(
-    1,
-  );
+  expect(order.notChecked.filter((text) => text.includes("product:feed-a applied on"))).toHaveLength(1);
   expect(order.nutrients[0]?.tests[0]?.violated).toBeNull();
 });
 

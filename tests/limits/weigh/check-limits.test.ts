@@ -292,7 +292,7 @@ describe("active ingredient and acid equivalent", () => {
       { id: "x", date: "2026-03-01", productName: "unknown" },
     ]);
     expect(result.notChecked.join()).toMatch(
-      /ae:2,4-D that went down on \d{4}-\d\d-\d\d \(x\), for it is not stated/,
+      /ae:2,4-D applied on \d{4}-\d\d-\d\d \(x\): not stated/,
     );
   });
 });

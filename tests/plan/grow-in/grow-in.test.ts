@@ -62,7 +62,7 @@ describe("turfConflicts", () => {
     expect(codes(conflicts(regulator, { ...old, seedingOn: "2026-05-18" }))).toEqual([]);
     const unknown = conflicts({ use: "pre-emergent herbicide" }, { ...old, seedingOn: "2026-06-01" });
     expect(codes(unknown)).toEqual(["grow-in/pre-emergent-before-seeding caution"]);
-    expect(unknown.notChecked.join()).toMatch(/2026-06-01, for the label's figure is not stated/);
+    expect(unknown.notChecked.join()).toMatch(/2026-06-01, because the label's figure is not stated/);
   });
 
   test("species and temperature against the label, across units", () => {

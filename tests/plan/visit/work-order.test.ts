@@ -152,7 +152,7 @@ describe("limits in a job", () => {
       limits: [{ amount: { value: 3, unit: "lb/1000 ft2", of: "N" }, per: "calendar year", source: "plan" }],
     });
     expect(soundOrder(job).notChecked.join()).toMatch(
-      /the N that went down on \d{4}-\d\d-\d\d \(log\[0\]\), for it is not stated/,
+      /the N applied on \d{4}-\d\d-\d\d \(log\[0\]\): not stated/,
     );
   });
 });
