@@ -291,9 +291,7 @@ describe("active ingredient and acid equivalent", () => {
     const result = check([limit], { supplies: [perAcre(1, "ae:2,4-D")] }, [
       { id: "x", date: "2026-03-01", productName: "unknown" },
     ]);
-    expect(result.notChecked.join()).toMatch(
-      /ae:2,4-D applied on \d{4}-\d\d-\d\d \(x\): not stated/,
-    );
+    expect(result.notChecked.join()).toMatch(/ae:2,4-D applied on \d{4}-\d\d-\d\d \(x\): not stated/);
   });
 });
 
