@@ -1,0 +1,169 @@
+import { numberIn } from "../../quantity/index.js";
+import type { LoadingStep } from "../../tank/index.js";
+import { sprayTool } from "../shed/spray-section.js";
+import { penned, type SheetBlock, type SheetRow, type SheetSection } from "../sheet/sheet-types.js";
+import { areaText, type FirstUnits, measureText, plainNumber, unitWords } from "../sheet/sheet-units.js";
+import { stepsOf, stepsText } from "../sheet/tool-amount.js";
+import type { Measure } from "../visit/measure.js";
+import type { RouteFill } from "./route-loads.js";
+import type { RouteOrder } from "./route-order.js";
+
+/** What the sections of a route are written with. */
+export interface Writer {
+  readonly order: RouteOrder;
+  readonly first: FirstUnits;
+  readonly unit: string;
+  readonly areaUnit: string;
+}
+
+const amountText = (q: Measure, { unit }: Writer): string => {
+  const value = numberIn(q, unit);
+  return `${plainNumber(value, value < 20 ? 2 : 1)} ${unitWords(unit)}`;
+};
+
+const fillRow = (fill: RouteFill, writer: Writer): SheetRow => {
+  const there = numberIn(fill.doneThere, "m2") > 0;
+  const when = there ? `, when ${areaText(fill.doneThere, writer.areaUnit)} there are done` : "";
+  return {
+    cells: [
+      `FILL ${fill.number}${when}`,
+      "",
+      "",
+      amountText(fill.before, writer),
+      amountText(fill.after, writer),
+    ],
+  };
+};
+
+/** So many of a thing: `1 stop`, `3 stops`. */
+export const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;
+
+/** The stops in their order, with the fillings where they come. */
+export const routeSection = (writer: Writer): SheetSection => {
+  const { order, areaUnit } = writer;
+  const holder = order.method === "spray" ? "tank" : "hopper";
+  const rows = order.stops.flatMap((stop, i): readonly SheetRow[] => {
+    const fills = order.loads.fills.filter((fill) => fill.stop === stop.id);
+    const before = fills.filter(({ doneThere }) => doneThere.value === 0);
+    const within = fills.filter(({ doneThere }) => doneThere.value > 0);
+    const where = stop.address === undefined ? stop.name : `${stop.name}, ${stop.address}`;
+    const cells = [
+      `${i + 1}  ${where}`,
+      areaText(stop.area, areaUnit),
+      amountText(stop.amount, writer),
+      amountText(before[0]?.after ?? stop.arriveWith, writer),
+      amountText(stop.leaveWith, writer),
+    ];
+    return [
+      ...before.map((fill) => fillRow(fill, writer)),
+      { cells },
+      ...within.map((fill) => fillRow(fill, writer)),
+    ];
+  });
+  const out = order.method === "spray" ? "spray" : "product";
+  return {
+    id: "route",
+    title: `ROUTE  ${counted(order.stops.length, "stop")} in this order, ${areaText(order.loads.area, areaUnit)}`,
+    blocks: [
+      { kind: "table", heads: ["", "area", out, `${holder} before`, `${holder} after`], rows },
+      {
+        kind: "text",
+        text: `Whole route: ${amountText(order.loads.amount, writer)} in ${counted(order.loads.fills.length, "filling")}; ${amountText(order.loads.leftOver, writer)} left in ${order.method === "spray" ? "tank and hoses" : "the hopper"} at the end${order.method === "spray" ? `: ${penned} (labeled site, at or below the label rate)` : ""}.`,
+      },
+    ],
+  };
+};
+
+/** A step of mixing, for any filling: the marks stand in the table. */
+const stepText = (step: LoadingStep): string => {
+  const [low = 0.5, high = low] = step.fraction ?? [];
+  const share = low === high ? `${low * 100} %` : `${low * 100} to ${high * 100} %`;
+  if (step.action === "fill") return `${step.number} Clean water: ${share} of the mix that is added.`;
+  if (step.action === "top up") return `${step.number} Clean water up to the tank mark.`;
+  return `${step.number} ${step.text}`;
+};
+
+/** What goes into each filling, and in which order. */
+export const fillSection = (writer: Writer, machine: readonly SheetBlock[]): SheetSection[] => {
+  const { order, first } = writer;
+  const { spray } = order;
+  if (spray === undefined) return [];
+  const tools = spray.products.map((product) => sprayTool(product, first));
+  const rows = order.loads.fills.map(
+    (fill, i): SheetRow => ({
+      cells: [
+        `FILL ${fill.number}`,
+        amountText(fill.added, writer),
+        ...spray.products.map((product, p) => {
+          const tool = tools[p];
+          const amount = product.loads[i]?.amount;
+          if (tool === undefined || amount === undefined) return "";
+          if (product.formulation !== "water-soluble packet") return stepsText(stepsOf(amount, tool), tool);
+          const packets = product.packets?.perLoad[i];
+          if (packets === undefined) return "ASK: packets?";
+          const whole = Math.round(packets);
+          return whole >= 1 && Math.abs(packets - whole) <= 1e-3 * packets
+            ? `${whole} packets`
+            : "STOP: part";
+        }),
+        amountText(fill.after, writer),
+      ],
+    }),
+  );
+  const names = spray.products.map(({ productName }, p) => `${productName} (${tools[p]?.name ?? ""})`);
+  return [
+    {
+      id: "fills",
+      title: "EACH FILLING",
+      blocks: [
+        {
+          kind: "text",
+          strong: true,
+          text: `SPRAYER SET FOR ${measureText(spray.tank.applicationVolume, first, true)}.`,
+        },
+        ...machine,
+        { kind: "table", heads: ["", "mix", ...names, "tank mark"], rows },
+        {
+          kind: "text",
+          text: "In this order, for the mix that is added, on top of what is in the tank:",
+        },
+        {
+          kind: "list",
+          mark: "[ ]",
+          items: spray.order.steps.map(stepText),
+        },
+      ],
+    },
+  ];
+};
+
+/** A row for each stop, for a pen. */
+export const recordSection = ({ order, first }: Writer): SheetSection => {
+  const heads = [
+    "",
+    "start",
+    "end",
+    first === "US" ? "wind mph, from" : "wind m/s, from",
+    first === "US" ? "temp °F" : "temp °C",
+  ];
+  return {
+    id: "record",
+    title: "RECORD, filled in at each stop",
+    blocks: [
+      {
+        kind: "table",
+        heads,
+        rows: order.stops.map(({ name }, i) => ({
+          cells: [`${i + 1}  ${name}`, penned, penned, penned, penned],
+        })),
+      },
+      {
+        kind: "blanks",
+        blanks: [
+          { label: "Remarks", value: null, room: 30 },
+          { label: "Signed", value: null, room: 20 },
+        ],
+      },
+    ],
+  };
+};
