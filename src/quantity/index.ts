@@ -63,6 +63,7 @@ export {
   type TimesSubstance,
   timesSubstance,
 } from "./substance/substances.js";
+export { type SubstanceChoice, substanceChoices } from "./substance/substance-names.js";
 
 // value: the quantity itself, its arithmetic, and the named crossings between kinds.
 export {
@@ -81,8 +82,8 @@ export type { Bound, QuantityJson } from "./value/expected.js";
 export { max, min, sum } from "./value/fold.js";
 export { inUnit, likeQuantity, numberIn, ofKind, perOf, timesOf } from "./value/like-quantity.js";
 export { type CheckedCurrency, money } from "./value/money.js";
+export type { Addend } from "./value/kinds.js";
 export {
-  type Addend,
   expectQuantity,
   Quantity,
   quantity,

@@ -1,3 +1,4 @@
+import { fail } from "../errors/errors.js";
 import { quantityFrom } from "./read.js";
 
 /**
@@ -6,7 +7,7 @@ import { quantityFrom } from "./read.js";
  *
  * @param key - the name of the field, as `JSON.parse` gives it; it names the place in problems
  * @param value - what stands there
- * @throws RatewrightError `unit/unknown`, `substance/unknown`
+ * @throws RatewrightError `unit/unknown`, `substance/unknown`; `not-finite` for a number too large to hold
  *
  * @example
  * ```ts
@@ -18,7 +19,11 @@ import { quantityFrom } from "./read.js";
  * ```
  */
 export const quantityReviver = (key: string, value: unknown): unknown => {
-  if (typeof value !== "object" || value === null) return value;
+  if (typeof value !== "object" || value === null) {
+    // `1e999` is JSON, and JSON.parse makes infinity of it.
+    const lost = typeof value === "number" && !Number.isFinite(value);
+    return lost ? fail("not-finite", String(key) || "value", value, "a number that is not too large") : value;
+  }
   const { value: number, unit, of, dimension = "", ...more } = value as Readonly<Record<string, unknown>>;
   return typeof number === "number" &&
     [unit, of, dimension].every((text) => typeof text === "string") &&

@@ -1,19 +1,24 @@
 import { fail, type Problem, RatewrightError, shown } from "../errors/errors.js";
 import { expectFields, expectOneOf } from "../errors/expect-fields.js";
 import { type CheckedSubstance, isSubstance, type SubstanceHint } from "../substance/substances.js";
-import { unitsIn } from "../text/choices.js";
-import { cleanText, textLimit } from "../text/clean-text.js";
-import { type DecimalSign, scanNumber } from "../text/number-text.js";
+import type { DecimalSign } from "../text/number-text.js";
 import { readText } from "../text/read-text.js";
-import { suggestSubstance, suggestUnit } from "../text/suggest.js";
 import type { Measures } from "../text/text-reading.js";
-import { readRest } from "../text/unit-reading.js";
 import type { Dimension } from "../unit/dimensions.js";
-import { exampleUnit, siblingUnit } from "../unit/near-units.js";
 import { unitDimension } from "../unit/unit-facts.js";
 import { expectDimension } from "../unit/units-of.js";
 import type { Bound } from "../value/expected.js";
 import { Quantity } from "../value/quantity.js";
+import {
+  isBlank,
+  type PartProblem,
+  problem,
+  readOf,
+  readUnit,
+  readValue,
+  strangeFields,
+  told,
+} from "./parts.js";
 
 /** What a form or a file may hold for a quantity: a quantity, its parts, or a text. */
 export type QuantityInput =
@@ -41,9 +46,6 @@ export interface ExpectedQuantity {
   readonly measures?: Measures;
 }
 
-/** Path of a part of the input: `""` for the whole. */
-type Part = "" | "value" | "unit" | "of";
-type PartProblem = Problem & { readonly path: Part };
 type Wanted = Omit<ExpectedQuantity, "dimension"> & { readonly dimension?: Dimension };
 
 /** What was read, with paths inside the input. */
@@ -51,101 +53,6 @@ export interface PartsReading {
   readonly value: Quantity<string, string> | undefined;
   readonly problems: readonly PartProblem[];
 }
-
-const problem = (
-  code: Problem["code"],
-  path: Part,
-  got: string,
-  expected: string,
-  suggestion?: string,
-): PartProblem => ({ code, path, got, expected, ...(suggestion !== undefined && { suggestion }) });
-
-/** What an empty field of a form leaves: nothing, or nothing but spaces. */
-const isBlank = (input: unknown): input is undefined | null | string =>
-  input === undefined ||
-  input === null ||
-  (typeof input === "string" && input.length <= textLimit && input.trim() === "");
-
-/** Digits that read alike whatever stands before the decimals: no sign that could group thousands. */
-const plainDigits = /^-?\d{1,15}$/;
-const plainDecimals = /^-?\d{1,15}\.\d{1,15}$/;
-
-const readValue = (value: unknown, decimal: DecimalSign): number | PartProblem => {
-  if (typeof value === "number" && Number.isFinite(value)) return value;
-  if (isBlank(value)) return problem("missing", "value", told(value), "a number");
-  if (typeof value !== "string" || value.length > textLimit) {
-    return problem("not-finite", "value", told(value), "a finite number");
-  }
-  if (plainDigits.test(value) || (decimal === "." && plainDecimals.test(value))) return Number(value);
-  const text = cleanText(value);
-  const number = scanNumber(text, 0, decimal);
-  if (number?.problem !== undefined) return { ...number.problem, path: "value" };
-  if (number === undefined || number.end !== text.length) {
-    return problem("not-finite", "value", shown(value), "a number alone, such as 12.5 or 1 1/2");
-  }
-  return number.value;
-};
-
-const readUnit = (unit: unknown, dimension: Dimension | undefined): string | PartProblem => {
-  const measured = typeof unit === "string" ? unitDimension(unit) : undefined;
-  if (measured !== undefined && (dimension === undefined || measured === dimension)) return unit as string;
-  const expected =
-    dimension === undefined
-      ? "a unit, such as lb or kg/ha"
-      : `a unit of ${dimension}, such as ${exampleUnit(dimension)}`;
-  if (isBlank(unit)) return problem("missing", "unit", told(unit), expected);
-  if (typeof unit !== "string") return problem("type", "unit", told(unit), expected);
-  if (measured === undefined) return unknownUnit(unit, dimension, expected);
-  return problem("unit/mismatch", "unit", shown(unit), expected, siblingUnit(unit, dimension as string));
-};
-
-/** A text in the field of a unit that is none: the choices and suggestions are those of a typed text. */
-const unknownUnit = (unit: string, dimension: Dimension | undefined, expected: string): PartProblem => {
-  const near = suggestUnit(unit, dimension);
-  if (near !== undefined || unit.length > textLimit)
-    return problem("unit/unknown", "unit", shown(unit), expected, near);
-  const read = readRest(cleanText(unit), dimension);
-  if (read.unit !== undefined && read.divisor !== 1) {
-    const sum =
-      read.divisor < 1
-        ? `multiply the value by ${Math.round(1 / read.divisor)}`
-        : `divide the value by ${read.divisor}`;
-    const how = `${sum} and give ${read.unit}, or read the text as a whole with parseQuantity`;
-    return {
-      ...problem("unit/unknown", "unit", shown(unit), `${expected}; ${how}`),
-      params: { unit: read.unit, divisor: read.divisor },
-    };
-  }
-  const found = read.problems.find(({ code }) => code === "unit/ambiguous");
-  if (found === undefined) {
-    const period = read.problems.find(({ expected }) => /period/.test(expected))?.expected ?? expected;
-    return problem("unit/unknown", "unit", shown(unit), period);
-  }
-  const choices = unitsIn(found.choices ?? []);
-  if (choices.length === 0) return problem("unit/unknown", "unit", shown(unit), found.expected);
-  return { ...problem("unit/ambiguous", "unit", shown(unit), found.expected), choices };
-};
-
-const readOf = (of: unknown, wanted: string | undefined): string | PartProblem => {
-  if (typeof of === "string" && of === wanted && (of === "none" || isSubstance(of))) return of;
-  const expected = wanted === undefined ? "a substance, such as N or product" : wanted;
-  if (isBlank(of)) {
-    return (wanted ?? "none") === "none"
-      ? "none"
-      : problem("missing", "of", typeof of === "string" ? "nothing" : String(of ?? "nothing"), expected);
-  }
-  if (typeof of !== "string") return problem("type", "of", told(of), expected);
-  if (!isSubstance(of)) return problem("substance/unknown", "of", shown(of), expected, suggestSubstance(of));
-  return wanted === undefined || of === wanted
-    ? of
-    : problem("substance/mismatch", "of", shown(of), expected);
-};
-
-/** Shows a part without looking into it: a stranger's object may throw when touched. */
-const told = (value: unknown): string =>
-  (typeof value === "object" && value !== null) || typeof value === "function"
-    ? `a ${typeof value}`
-    : shown(value);
 
 const partsOf = (input: object): { value: unknown; unit: unknown; of: unknown } | undefined => {
   try {
@@ -156,7 +63,7 @@ const partsOf = (input: object): { value: unknown; unit: unknown; of: unknown } 
   }
 };
 
-const bounded = (value: number, bound: Bound | undefined, path: Part): readonly PartProblem[] =>
+const bounded = (value: number, bound: Bound | undefined, path: string): readonly PartProblem[] =>
   bound === "positive" && value <= 0
     ? [problem("range", path, String(value), "more than zero")]
     : bound === "non-negative" && value < 0
@@ -188,7 +95,9 @@ export const readParts = (input: unknown, wanted: Wanted): PartsReading => {
     value = readValue(parts.value, wanted.decimal ?? ".");
     unit = readUnit(parts.unit, wanted.dimension);
     of = readOf(parts.of, wanted.of);
+    const strange = input instanceof Quantity ? [] : strangeFields(input as object);
     if (
+      strange.length === 0 &&
       typeof unit === "string" &&
       typeof of === "string" &&
       typeof value === "number" &&
@@ -197,6 +106,7 @@ export const readParts = (input: unknown, wanted: Wanted): PartsReading => {
       return made(value, unit, of);
     }
     const problems = [value, unit, of].filter((part): part is PartProblem => typeof part === "object");
+    problems.push(...strange);
     if (typeof value === "number") problems.unshift(...bounded(value, wanted.bound, "value"));
     if (problems.length > 0) return failed(problems);
   }
@@ -218,6 +128,7 @@ const placed = (problems: readonly PartProblem[], path: string): readonly Proble
  * `{ value, unit, of }` (the value a number, or a text such as `"1 1/2"`), or a text as `parseQuantity`
  * reads it. Gives every problem at once, each with its path and a suggestion where one is near.
  *
+ * A record has no other fields (`dimension` is passed over): a misspelt one is told with the one that is near.
  * The substance of a record is never inferred: where `of` is wanted and the record has none, that is a
  * problem. A text is typed into a field that says what it is for, so there `of` is taken as wanted.
  *

@@ -56,6 +56,15 @@ export interface Problem {
 /** The longest part of a message; what is longer is cut, and ends in an ellipsis. */
 const longestPart = 600;
 
+/** The codes, each between two bars: what is none of them is told as `type`. */
+const codeList =
+  "|unit/unknown|unit/ambiguous|unit/mismatch|substance/unknown|substance/mismatch|not-finite|range|missing|type|infeasible|date|text|duplicate|conflict|";
+
+const codeOf = (code: unknown): ErrorCode =>
+  typeof code === "string" && !code.includes("|") && codeList.includes(`|${code}|`)
+    ? (code as ErrorCode)
+    : "type";
+
 /** A part of a message as text, and no longer than a message may be. */
 const part = (text: unknown): string => {
   const whole = typeof text === "string" ? text : shown(text);
@@ -66,7 +75,7 @@ const part = (text: unknown): string => {
 const sound = (problem: Problem): Problem => {
   const { code, path, got, expected, suggestion, choices, params } = Object(problem) as Problem;
   return {
-    code: part(code) as ErrorCode,
+    code: codeOf(code),
     path: part(path),
     got: part(got),
     expected: part(expected),
@@ -162,6 +171,15 @@ interface QuantityLike {
   readonly of?: string;
 }
 
+const numberShown = (value: number): string =>
+  Number.isFinite(value)
+    ? String(value)
+    : value > 0
+      ? "infinity"
+      : value < 0
+        ? "minus infinity"
+        : "not a number";
+
 /**
  * How a received value is shown in a {@link Problem}: short, and safe for any input.
  *
@@ -175,10 +193,11 @@ interface QuantityLike {
 export const shown = (value: unknown): string => {
   if (typeof value === "string") return JSON.stringify(value.slice(0, 60));
   if (typeof value === "function") return "a function";
+  if (typeof value === "number") return numberShown(value);
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (isQuantityLike(value)) {
     const { value: number, unit, of } = value;
-    return `${number} ${unit}${of && of !== "none" ? ` of ${of}` : ""}`.slice(0, 90);
+    return `${numberShown(number)} ${unit}${of && of !== "none" ? ` of ${of}` : ""}`.slice(0, 90);
   }
   return Object(value) === value ? "a record" : String(value);
 };

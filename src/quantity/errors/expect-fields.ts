@@ -51,8 +51,15 @@ export const expectFields = <const F extends string>(
 const isPlainRecord = (input: unknown): boolean =>
   typeof input === "object" && input !== null && !Array.isArray(input);
 
+/** A list has at most so many items, unless a function says otherwise: more than a lifetime of days or twenty years of hours. */
+const mostItems = 200_000;
+
 /**
- * Takes a list that is not empty, or throws.
+ * Takes a list that is not empty, or throws. It is looked at before it is copied, so that a list that claims a thousand
+ * million items costs nothing.
+ *
+ * @param most - the most items that it may have, 200,000 where it is left out
+ * @throws RatewrightError `missing`, `type`; `range` for a longer list
  *
  * @example
  * ```ts
@@ -61,9 +68,16 @@ const isPlainRecord = (input: unknown): boolean =>
  * expectList([], "readings", "reading"); // => throws missing
  * ```
  */
-export const expectList = (input: unknown, path: string, of: string): readonly unknown[] => {
+export const expectList = (
+  input: unknown,
+  path: string,
+  of: string,
+  most: number = mostItems,
+): readonly unknown[] => {
   if (input === undefined) return fail("missing", path, input, `a list with at least one ${of}`);
   if (!Array.isArray(input)) return fail("type", path, input, `a list with at least one ${of}`);
+  if (input.length > most)
+    return fail("range", path, input, `at most ${most} items`, { params: { max: most } });
   // A copy: a hole in a list is an item that is not there, and map would pass it over.
   return input.length === 0
     ? fail("missing", path, "an empty list", `at least one ${of}`)
@@ -71,19 +85,24 @@ export const expectList = (input: unknown, path: string, of: string): readonly u
 };
 
 /**
- * Takes a text that is not empty, or throws.
+ * Takes a text that is not empty, or throws; a blank one counts as `missing`.
  *
  * @example
  * ```ts
  * import { expectText } from "ratewright";
  * expectText("meadow", "part", "the name of a part"); // => "meadow"
+ * expectText(" ", "part", "the name of a part"); // => throws missing
  * expectText(3, "part", "the name of a part"); // => throws type
  * ```
  */
 export const expectText = (input: unknown, path: string, expected: string): string =>
   typeof input === "string" && input.trim() !== ""
     ? input
-    : fail(input === undefined ? "missing" : "type", path, input, expected);
+    : fail(isBlank(input) ? "missing" : "type", path, input, expected);
+
+/** What an empty field of a form gives: nothing, or a text of blanks. */
+const isBlank = (input: unknown): boolean =>
+  input === undefined || (typeof input === "string" && input.trim() === "");
 
 /**
  * Takes one of a few words, or throws with the words.

@@ -1,5 +1,6 @@
 import type { Checks } from "./checks.js";
 import { fail, type Problem, RatewrightError } from "./errors.js";
+import { expectRecord } from "./expect.js";
 import { expectFields } from "./expect-fields.js";
 
 /**
@@ -13,7 +14,10 @@ import { expectFields } from "./expect-fields.js";
  * unreadable({ rate: { toString: 1 } }, "job")[0]?.path; // => "job.rate"
  * ```
  */
-export const unreadable = (input: unknown, path: string, above: readonly object[] = []): Problem[] => {
+export const unreadable = (input: unknown, path: string): Problem[] =>
+  unreadableIn(input, typeof path === "string" ? path : "input", []);
+
+const unreadableIn = (input: unknown, path: string, above: readonly object[]): Problem[] => {
   if (typeof input !== "object" || input === null || ArrayBuffer.isView(input)) return [];
   const problem = (got: string): Problem[] => [
     { code: "type", path, got, expected: "plain data, as JSON.parse gives it" },
@@ -32,7 +36,7 @@ export const unreadable = (input: unknown, path: string, above: readonly object[
             expected: "plain data, as JSON.parse gives it",
           },
         ];
-      return unreadable(value, at, [...above, input]);
+      return unreadableIn(value, at, [...above, input]);
     });
   } catch {
     return problem("a record that throws when it is read");
@@ -119,15 +123,17 @@ export const readFields = (
   expected: string,
   door: Checks,
 ): void => {
-  expectCall(door?.run);
-  const record = door.run(() => expectFields(input, Object.keys(readers), path, expected));
+  expectCall(Object(door).run);
+  const named = expectRecord(readers, "readers", "a reader for each field");
+  const at = typeof path === "string" ? path : "input";
+  const record = door.run(() => expectFields(input, Object.keys(named), at, expected));
   if (record === undefined) return;
-  for (const [name, read] of Object.entries(readers)) {
+  for (const [name, read] of Object.entries(named)) {
     const value = record[name];
     if (value !== undefined || [needed].flat().includes(name)) {
       door.run(() => {
         expectCall(read);
-        return read(value, `${path}.${name}`);
+        return (read as Reader)(value, `${at}.${name}`);
       });
     }
   }

@@ -1,4 +1,4 @@
-import { isSubstance, substances } from "./substances.js";
+import { isSubstance, type PlainSubstance, substances } from "./substances.js";
 
 /**
  * What people call a substance. "Available phosphate" and "soluble potash" are the words that a
@@ -75,3 +75,29 @@ export const readSubstance = (text: string): string | undefined => {
   const pair = `${above}/${below}`;
   return below !== undefined && isSubstance(pair) ? pair : undefined;
 };
+
+/** One line of a list of substances to choose from. */
+export interface SubstanceChoice {
+  /** The substance itself, as `quantity` takes it. */
+  readonly substance: PlainSubstance;
+  /** In the words of the trade: "available phosphate" would be P2O5, and "phosphorus" is the element. */
+  readonly name: string;
+}
+
+/**
+ * The substances without an id, each with its name, for a select box. What an id names (`product:feed-a`) an app adds
+ * from its own list of products.
+ *
+ * @example
+ * ```ts
+ * import { substanceChoices } from "ratewright";
+ * substanceChoices().find(({ substance }) => substance === "K2O")?.name; // => "potash"
+ * substanceChoices().map(({ substance }) => substance).includes("none"); // => false
+ * ```
+ */
+export const substanceChoices = (): readonly SubstanceChoice[] =>
+  substances
+    .filter((substance) => !neutral.includes(substance))
+    .map((substance) => ({ substance, name: names[substance]?.split("|")[0] ?? substance }));
+
+const neutral: readonly string[] = ["none", "treated", "gross", "plan"];

@@ -138,6 +138,7 @@ export const unitName = (unit: string, count = 2): string => spelled(unit, count
  * ```
  */
 export const unitSystem = (unit: string): UnitSystem => {
+  if (typeof unit !== "string") return "both";
   const parts = splitUnit(unit);
   if (parts === undefined) {
     return Object.hasOwn(info, unit) ? (told(unit, 3) as UnitSystem) : "both";

@@ -21,9 +21,7 @@ import type {
 } from "../unit/unit-text.js";
 import { knownUnit, ratioOf } from "../unit/units.js";
 import { type Bound, expectedSubstance, finite, notZero, textIsRead } from "./expected.js";
-
-/** What may be added to a quantity: a difference to a temperature, the same kind to all else. */
-export type Addend<D extends string> = D extends "temperature" ? "temperature difference" : D;
+import type { Addend, PerKind } from "./kinds.js";
 
 // What is neutral goes with every substance, also with one that a generic function does not know yet.
 type TimesOperand<D extends string, S extends string, D2 extends string, S2 extends string> = [
@@ -35,20 +33,6 @@ type TimesOperand<D extends string, S extends string, D2 extends string, S2 exte
     : [TimesSubstance<S, S2>] extends [never]
       ? `cannot multiply ${S} by ${S2}`
       : Quantity<D2, S2>;
-
-// The same stuff divided by itself is a pure number; different stuff by weight or by volume is a share of one in the other.
-type PerKind<D extends string, S extends string, D2 extends string, S2 extends string> = [D, S] extends [
-  D2,
-  S2,
-]
-  ? [D2, S2] extends [D, S]
-    ? "1"
-    : PerDimension<D, D2>
-  : [S, S2] extends [NeutralSubstance, NeutralSubstance]
-    ? D extends D2
-      ? "1"
-      : PerDimension<D, D2>
-    : PerDimension<D, D2>;
 
 type PerOperand<D extends string, S extends string, D2 extends string, S2 extends string> = [
   PerDimension<D, D2>,
@@ -79,10 +63,11 @@ export class Quantity<in out D extends string, in out S extends string> {
   /** Never present; it makes the compiler tell `Quantity<D, "N">` from `Quantity<D, "N" | "P2O5">`. */
   declare readonly "~kind"?: (kind: [D, S]) => [D, S];
 
-  /** Use {@link quantity}: the constructor does not check that unit, substance and dimension exist. */
+  /** Use {@link quantity}: the constructor takes any texts for unit, substance and dimension. */
   constructor(value: number, unit: string, of: S, dimension: D) {
-    // Adding 0 turns -0 into 0.
-    this.value = finite(value, "value") + 0;
+    if (typeof unit !== "string" || typeof of !== "string" || typeof dimension !== "string")
+      fail("type", "quantity", [unit, of, dimension], "unit, substance and dimension as texts");
+    this.value = finite(value, "value") + 0; // -0 becomes 0
     this.unit = unit;
     this.of = of;
     this.dimension = dimension;
@@ -212,7 +197,7 @@ export const converted = (value: number, from: string, to: string): number => {
   return finite(((value - ratio.from) * ratio.top) / ratio.bottom + ratio.to, "value", value);
 };
 
-/** Takes a quantity of this or another copy of the package, or what JSON left of one. */
+/** Takes a quantity of this or another copy of the package whose number was not written over, or what JSON left of one. */
 export const operand = (input: unknown, path: string): Quantity<string, string> => {
   if (input instanceof Quantity && Number.isFinite(input.value)) return input as Any;
   return isQuantityLike(input)
@@ -239,7 +224,8 @@ export const expectQuantity = <const D extends string, const S extends string = 
   path: string,
 ): Quantity<D, S> => {
   const q = operand(input, path);
-  const { dimension, of = q.of, bound } = expected;
+  const { dimension, of = q.of, bound } = Object(expected) as typeof expected;
+  if (typeof dimension !== "string") fail("type", "expected.dimension", dimension, "the name of a dimension");
   if (q.dimension !== dimension) fail("unit/mismatch", path, q, `a quantity of ${dimension}`);
   if (q.of !== of) {
     fail("substance/mismatch", path, q, expectedSubstance(q, of));

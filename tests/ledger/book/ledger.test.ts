@@ -27,7 +27,7 @@ describe("ledger", () => {
         ] as never),
       ),
     ).toEqual([
-      "type entries[1].id",
+      "missing entries[1].id",
       "date entries[1].date",
       "range entries[1].area",
       "date entries[1].start",

@@ -477,7 +477,7 @@ describe("several limits at once", () => {
       "date proposal.date",
       "unit/mismatch proposal.amount",
       "conflict proposal.area",
-      "type limits[0].source",
+      "missing limits[0].source",
       "range limits[0].amount.value",
       "type limits[0].per",
       "type limits[1].of",

@@ -50,7 +50,7 @@ describe("a label's breakdown of nitrogen in a job", () => {
 
   test("is told with everything else that is wrong with the product", () => {
     expect(problemsOf(feed({ nitrogen: { percent: { urea: 16 } }, lowRate: 1, name: "" }))).toEqual([
-      "type products[0].name",
+      "missing products[0].name",
       "type products[0].lowRate",
       "conflict products[0].nitrogen.percent",
     ]);

@@ -1,0 +1,134 @@
+import { type Problem, shown } from "../errors/errors.js";
+import { nearName } from "../errors/near-name.js";
+import { isSubstance } from "../substance/substances.js";
+import { unitsIn } from "../text/choices.js";
+import { cleanText, textLimit } from "../text/clean-text.js";
+import { type DecimalSign, scanNumber } from "../text/number-text.js";
+import { suggestSubstance, suggestUnit } from "../text/suggest.js";
+import { readRest } from "../text/unit-reading.js";
+import type { Dimension } from "../unit/dimensions.js";
+import { exampleUnit, siblingUnit } from "../unit/near-units.js";
+import { unitDimension } from "../unit/unit-facts.js";
+
+// The parts of a record `{ value, unit, of }`, each read by itself: what it is, or what is wrong with it.
+
+/** A problem with its path inside the input: `""` for the whole. */
+export type PartProblem = Problem;
+
+export const problem = (
+  code: Problem["code"],
+  path: string,
+  got: string,
+  expected: string,
+  suggestion?: string,
+): PartProblem => ({ code, path, got, expected, ...(suggestion !== undefined && { suggestion }) });
+
+/** What an empty field of a form leaves: nothing, or nothing but spaces. */
+export const isBlank = (input: unknown): input is undefined | null | string =>
+  input === undefined ||
+  input === null ||
+  (typeof input === "string" && input.length <= textLimit && input.trim() === "");
+
+/** Digits that read alike whatever stands before the decimals: no sign that could group thousands. */
+const plainDigits = /^-?\d{1,15}$/;
+const plainDecimals = /^-?\d{1,15}\.\d{1,15}$/;
+
+export const readValue = (value: unknown, decimal: DecimalSign): number | PartProblem => {
+  if (typeof value === "number" && Number.isFinite(value)) return value;
+  if (isBlank(value)) return problem("missing", "value", told(value), "a number");
+  if (typeof value !== "string" || value.length > textLimit) {
+    return problem("not-finite", "value", told(value), "a finite number");
+  }
+  if (plainDigits.test(value) || (decimal === "." && plainDecimals.test(value))) return Number(value);
+  const text = cleanText(value);
+  const number = scanNumber(text, 0, decimal);
+  if (number?.problem !== undefined) return { ...number.problem, path: "value" };
+  if (number === undefined || number.end !== text.length) {
+    return problem("not-finite", "value", shown(value), "a number alone, such as 12.5 or 1 1/2");
+  }
+  return number.value;
+};
+
+export const readUnit = (unit: unknown, dimension: Dimension | undefined): string | PartProblem => {
+  const measured = typeof unit === "string" ? unitDimension(unit) : undefined;
+  if (measured !== undefined && (dimension === undefined || measured === dimension)) return unit as string;
+  const expected =
+    dimension === undefined
+      ? "a unit, such as lb or kg/ha"
+      : `a unit of ${dimension}, such as ${exampleUnit(dimension)}`;
+  if (isBlank(unit)) return problem("missing", "unit", told(unit), expected);
+  if (typeof unit !== "string") return problem("type", "unit", told(unit), expected);
+  if (measured === undefined) return unknownUnit(unit, dimension, expected);
+  return problem("unit/mismatch", "unit", shown(unit), expected, siblingUnit(unit, dimension as string));
+};
+
+/** A text in the field of a unit that is none: the choices and suggestions are those of a typed text. */
+const unknownUnit = (unit: string, dimension: Dimension | undefined, expected: string): PartProblem => {
+  const near = suggestUnit(unit, dimension);
+  if (near !== undefined || unit.length > textLimit)
+    return problem("unit/unknown", "unit", shown(unit), expected, near);
+  const read = readRest(cleanText(unit), dimension);
+  if (read.unit !== undefined && read.divisor !== 1) {
+    const sum =
+      read.divisor < 1
+        ? `multiply the value by ${Math.round(1 / read.divisor)}`
+        : `divide the value by ${read.divisor}`;
+    const how = `${sum} and give ${read.unit}, or read the text as a whole with parseQuantity`;
+    return {
+      ...problem("unit/unknown", "unit", shown(unit), `${expected}; ${how}`),
+      params: { unit: read.unit, divisor: read.divisor },
+    };
+  }
+  const found = read.problems.find(({ code }) => code === "unit/ambiguous");
+  if (found === undefined) {
+    const period = read.problems.find(({ expected }) => /period/.test(expected))?.expected ?? expected;
+    return problem("unit/unknown", "unit", shown(unit), period);
+  }
+  const choices = unitsIn(found.choices ?? []);
+  if (choices.length === 0) return problem("unit/unknown", "unit", shown(unit), found.expected);
+  return { ...problem("unit/ambiguous", "unit", shown(unit), found.expected), choices };
+};
+
+export const readOf = (of: unknown, wanted: string | undefined): string | PartProblem => {
+  if (typeof of === "string" && of === wanted && (of === "none" || isSubstance(of))) return of;
+  const expected = wanted === undefined ? "a substance, such as N or product" : wanted;
+  if (isBlank(of)) {
+    return (wanted ?? "none") === "none"
+      ? "none"
+      : problem("missing", "of", typeof of === "string" ? "nothing" : String(of ?? "nothing"), expected);
+  }
+  if (typeof of !== "string") return problem("type", "of", told(of), expected);
+  if (!isSubstance(of)) return problem("substance/unknown", "of", shown(of), expected, suggestSubstance(of));
+  return wanted === undefined || of === wanted
+    ? of
+    : problem("substance/mismatch", "of", shown(of), expected);
+};
+
+const otherNames: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
+  ["fo", "of"],
+  ["substance", "of"],
+  ["number", "value"],
+  ["amount", "value"],
+]);
+const known: readonly string[] = ["value", "unit", "of", "dimension"];
+
+/** Fields that a record has beside its parts: a misspelt `of` would be passed over, and its substance with it. */
+export const strangeFields = (input: object): readonly PartProblem[] =>
+  Object.keys(input)
+    .filter((name) => !known.includes(name))
+    .slice(0, 8)
+    .map((name) =>
+      problem(
+        "type",
+        name.slice(0, 60),
+        `a field ${shown(name)}`,
+        "value, unit and of alone",
+        otherNames.get(name) ?? nearName(name, known.slice(0, 3)),
+      ),
+    );
+
+/** Shows a part without looking into it: a stranger's object may throw when touched. */
+export const told = (value: unknown): string =>
+  (typeof value === "object" && value !== null) || typeof value === "function"
+    ? `a ${typeof value}`
+    : shown(value);
