@@ -1,5 +1,7 @@
+import { nutrientLiquids } from "../application/nutrient-liquids.js";
 import { nutrientRates } from "../application/nutrient-rates.js";
 import { sprayBoom } from "../application/spray-boom.js";
+import { nozzles, sprayCalibrations } from "../application/spray-nozzle.js";
 import { sprayVolume } from "../application/spray-volume.js";
 import { spreading } from "../application/spread.js";
 import { spreadPasses } from "../application/spread-passes.js";
@@ -19,8 +21,8 @@ import { waterSupply, waterUse } from "../ground/water-use.js";
 
 /** The formulas by room, in the order of the chapters of a course. */
 export const formulasByRoom = (): Readonly<Record<string, readonly FormulaSpec[]>> => ({
-  spray: [...sprayVolume, ...sprayBoom, ...activeIngredient],
-  nutrient: [...nutrientRates, ...packages],
+  spray: [...sprayVolume, ...sprayBoom, ...nozzles, ...sprayCalibrations, ...activeIngredient],
+  nutrient: [...nutrientRates, ...nutrientLiquids, ...packages],
   spread: [...spreading, ...spreadPasses],
   site: [...siteShapes, ...siteLengths, ...siteGround, ...siteMaterials],
   tank: [...amountsForArea, ...tankMixes, ...tankWater],

@@ -3,7 +3,7 @@ import { all, create } from "mathjs";
 import { describe, expect, it } from "vitest";
 import * as library from "../../../src/index.js";
 import { quantityOf, RatewrightError, unitsOf } from "../../../src/index.js";
-import { catalogue, catalogueEntry, entryResult } from "../../../src/teach/index.js";
+import { type CatalogueEntry, catalogue, catalogueEntry, entryResult } from "../../../src/teach/index.js";
 import { runs } from "../../properties.js";
 
 const math = create(all, {});
@@ -20,6 +20,22 @@ const computed = (equation: string, numbers: Readonly<Record<string, number>>): 
 };
 
 const functions = new Map<string, unknown>(Object.entries(library));
+
+/** Inputs of an entry at random, in its sensible range and in any unit. */
+const drawsOf = (entry: CatalogueEntry) =>
+  entry.inputs.map(({ sensible, dimension, of }) => {
+    const units = unitsOf(dimension as "mass").map(({ unit }) => unit as string);
+    const whole = dimension === "count";
+    const number = whole
+      ? fc.integer({ min: Math.ceil(sensible.min), max: Math.floor(sensible.max) })
+      : fc.double({ min: sensible.min, max: sensible.max, noNaN: true });
+    return fc
+      .tuple(number, fc.constantFrom(...(units.length > 0 ? units : [sensible.unit])))
+      .map(([value, unit]) => {
+        const q = quantityOf(value, sensible.unit, of, "draw");
+        return whole ? q : quantityOf(q.in(unit as never), unit, of, "draw");
+      });
+  });
 
 describe("the catalogue", () => {
   const entries = catalogue();
@@ -66,19 +82,7 @@ describe("the catalogue", () => {
     "%s: what is read is what runs",
     (id, entry) => {
       let done = 0;
-      const draws = entry.inputs.map(({ sensible, dimension, of }) => {
-        const units = unitsOf(dimension as "mass").map(({ unit }) => unit as string);
-        const whole = dimension === "count";
-        const number = whole
-          ? fc.integer({ min: Math.ceil(sensible.min), max: Math.floor(sensible.max) })
-          : fc.double({ min: sensible.min, max: sensible.max, noNaN: true });
-        return fc
-          .tuple(number, fc.constantFrom(...(units.length > 0 ? units : [sensible.unit])))
-          .map(([value, unit]) => {
-            const q = quantityOf(value, sensible.unit, of, "draw");
-            return whole ? q : quantityOf(q.in(unit as never), unit, of, "draw");
-          });
-      });
+      const draws = drawsOf(entry);
       fc.assert(
         fc.property(
           fc.tuple(...draws),

@@ -15,7 +15,8 @@ const math = create(all, {});
 const functions = { ln: Math.log, log10: Math.log10, ceil: Math.ceil, floor: Math.floor };
 
 /** A unit after a number, up to the next sign: `lb N/1,000 ft²`, `% w/w`, `blocks of 1,000 ft²`. */
-const unitAfterNumber = /(?<=\d) ?(?:[A-Za-z%°µ]|\/[A-Za-z])[^=()≈]*?(?= [-*+/] |\)|,\s| = | ≈ |$)/g;
+const unitAfterNumber =
+  /(?<=\d) ?(?:[A-Za-z%°µ]|\/[A-Za-z]|\/1,000 ft)[^=()≈]*?(?= [-*+/] |\)|,\s| = | ≈ |$)/g;
 
 /** A printed line as arithmetic: its signs as a calculator has them, and without its units. */
 const arithmetic = (text: string): string =>
