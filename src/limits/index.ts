@@ -12,6 +12,7 @@ export type {
   LimitBase,
   LimitPeriod,
   LimitSet,
+  RotationLimit,
   SetbackLimit,
   SlowShareLimit,
 } from "./limit/limit.js";
@@ -39,5 +40,6 @@ export {
   newJerseySummaryLimits,
   pennsylvaniaLimits,
 } from "./published/mid-atlantic.js";
+export { australianTurfFungicideLimits } from "./published/rotation.js";
 export { connecticutLimits, manitobaLimits, newYorkLimits, vermontLimits } from "./published/northeast.js";
 export { floridaLimits, marionCountyLimits } from "./published/southeast.js";

@@ -88,6 +88,25 @@ export interface GroundLimit extends LimitBase {
   readonly not: readonly ("frozen" | "snow-covered" | "saturated")[];
 }
 
+/**
+ * How often a mode of action is used: the most applications of its group over a period, the most in a row, or both. What
+ * goes down on one day is one application; a run is counted among applications that hold any active ingredient of
+ * `among`.
+ */
+export interface RotationLimit extends LimitBase {
+  readonly kind: "rotation";
+  /** The group as the label prints it: `"FRAC 11"`. */
+  readonly group: string;
+  /** The active ingredients of the group: `["ai:azoxystrobin", "ai:pyraclostrobin"]`. */
+  readonly of: readonly string[];
+  /** What ends a run: the other active ingredients of the scheme. Any active ingredient where it is left out. */
+  readonly among?: readonly string[];
+  readonly atMost?: number;
+  /** Over which `atMost` counts. */
+  readonly per?: LimitPeriod;
+  readonly atMostInARow?: number;
+}
+
 /** A limit as data. What it does not state is not checked. */
 export type Limit =
   | AmountLimit
@@ -97,7 +116,8 @@ export type Limit =
   | ContentLimit
   | BlackoutLimit
   | SetbackLimit
-  | GroundLimit;
+  | GroundLimit
+  | RotationLimit;
 
 /** The limits of one place or label, with what of its text the limits do not hold. */
 export interface LimitSet {

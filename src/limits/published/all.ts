@@ -15,6 +15,7 @@ import {
   pennsylvaniaLimits,
 } from "./mid-atlantic.js";
 import { connecticutLimits, manitobaLimits, newYorkLimits, vermontLimits } from "./northeast.js";
+import { australianTurfFungicideLimits } from "./rotation.js";
 import { floridaLimits, marionCountyLimits } from "./southeast.js";
 
 /** Every set of limits that was read in its source. */
@@ -36,10 +37,11 @@ export const publishedLimits: readonly LimitSet[] = /* @__PURE__ */ frozen([
   illinoisLimits,
 ]);
 
-/** Sets of limits that come from memory, kept apart: none of them was read in its source. */
+/** Sets of limits that come from memory, in whole or in part, and are kept apart. */
 export const rememberedLimits: readonly LimitSet[] = /* @__PURE__ */ frozen([
   newJerseyRememberedLimits,
   connecticutRememberedLimits,
   twoFourDRememberedLimits,
   chlorothalonilRememberedLimits,
+  australianTurfFungicideLimits,
 ]);

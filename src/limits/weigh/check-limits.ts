@@ -21,7 +21,8 @@ import { checks, type Finding, fail, unreadable } from "../../quantity/index.js"
 import type { Limit } from "../limit/limit.js";
 import type { ApplicationFacts } from "../limit/limit-condition.js";
 import { readFacts } from "../limit/read-condition.js";
-import { type ReadLimit, readLimits } from "../limit/read-limit.js";
+import { readLimits } from "../limit/read-limit.js";
+import type { ReadLimit } from "../limit/read-types.js";
 import { type CountedDays, countDays, slowShareOfRow } from "./counted-days.js";
 import { limitFindings, notCountedText } from "./limit-findings.js";
 import type { LimitTest } from "./limit-test.js";
@@ -170,7 +171,11 @@ export const readProposal = (input: unknown, path: string): { proposal: ReadProp
 /** What limits that add up ask of a ledger. */
 const askedBy = (limits: readonly ReadLimit[]): Asked => {
   const all = limits.flatMap((limit) =>
-    limit.kind === "amount" || limit.kind === "count" || limit.kind === "interval" ? [limit.of] : [],
+    limit.kind === "amount" || limit.kind === "count" || limit.kind === "interval"
+      ? [limit.of]
+      : limit.kind === "rotation"
+        ? [...limit.of, ...(limit.among ?? [])]
+        : [],
   );
   const substances = new Set(all.filter((of) => !of.startsWith("product:")));
   return {

@@ -10,7 +10,7 @@ import {
 } from "../../ledger/house.js";
 import { formFactor } from "../../nutrient/index.js";
 import type { Known } from "../limit/limit-condition.js";
-import type { ReadLimit } from "../limit/read-limit.js";
+import type { ReadLimit } from "../limit/read-types.js";
 import { type DayAmounts, reachBack } from "./period-use.js";
 
 /** What is put to the limits: one application, or all of a visit, on one part of the site. */

@@ -1,17 +1,8 @@
 import type { Finding } from "../../quantity/index.js";
-import type { LimitPeriod } from "../limit/limit.js";
 import { conditionText } from "../limit/limit-condition.js";
-import type { ReadLimit } from "../limit/read-limit.js";
+import { periodText } from "../limit/period-text.js";
+import type { ReadLimit } from "../limit/read-types.js";
 import type { LimitOutcome } from "./limit-use.js";
-
-/** How a period reads in a sentence. */
-export const periodText = (per: LimitPeriod): string => {
-  if (per === "application") return "in one application";
-  if (per === "calendar year") return "in a calendar year";
-  if ("days" in per) return `in ${per.days} days`;
-  if ("months" in per) return `in ${per.months} months`;
-  return `from ${per.from} to ${per.to}`;
-};
 
 const tidy = (value: number): number => Number(value.toPrecision(4));
 

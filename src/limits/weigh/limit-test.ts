@@ -5,20 +5,28 @@ import {
   type MonthDayWindow,
   windowAround,
 } from "../../calendar/index.js";
-import type { HistoryRow } from "../../ledger/house.js";
 import { exceeds } from "../../numeric/index.js";
 import type { FactSource } from "../../quantity/index.js";
 import { reaches } from "../limit/limit-condition.js";
-import type { ReadAmountLimit, ReadCountLimit, ReadLimit } from "../limit/read-limit.js";
+import type { ReadAmountLimit, ReadCountLimit, ReadLimit } from "../limit/read-types.js";
 import { dayAmounts, isOf, type Proposed, slowShareOfRow } from "./counted-days.js";
 import { lastYear } from "./period-use.js";
+import { rotationTest } from "./rotation-test.js";
+import { isOfAny, judged, notKnown, ofText, type Tested } from "./tested.js";
 
 /** What a limit that does not add up says of an application: slow share, content, interval, dates, distance, ground. */
 export interface LimitTest {
   readonly part: string;
   readonly limit: {
     readonly id?: string;
-    readonly kind: "interval" | "slow share" | "content" | "blackout dates" | "setback" | "ground";
+    readonly kind:
+      | "interval"
+      | "slow share"
+      | "content"
+      | "blackout dates"
+      | "setback"
+      | "ground"
+      | "rotation";
     readonly of: string;
     /** What it states, in words: `"at least 20 % of N"`. */
     readonly states: string;
@@ -32,14 +40,6 @@ export interface LimitTest {
   readonly earliestByStatedLimit: CivilDate | null;
   readonly appliesIf: readonly string[];
 }
-
-const isOfAny = (row: HistoryRow, of: "any" | readonly string[]): boolean | undefined => {
-  if (of === "any") return true;
-  const answers = of.map((one) => isOf(row, one));
-  return answers.includes(true) ? true : answers.includes(undefined) ? undefined : false;
-};
-
-const ofText = (of: "any" | readonly string[]): string => (of === "any" ? "any product" : of.join(" or "));
 
 const shownPercent = (percent: number): string => `${Number(percent.toPrecision(4))} %`;
 
@@ -55,31 +55,13 @@ const opensAfter = (date: CivilDate, blackout: MonthDayWindow): CivilDate | unde
   return undefined;
 };
 
-type Tested = Pick<LimitTest, "found" | "violated" | "earliestByStatedLimit"> & {
-  readonly of: string;
-  readonly states: string;
-};
-
 /** Puts a limit that does not add up to a proposal. */
 export const tested = (
   limit: Exclude<ReadLimit, ReadAmountLimit | ReadCountLimit>,
   proposed: Proposed,
 ): Tested => {
   const { date, row, known, content } = proposed;
-  const none = { found: null, violated: null, earliestByStatedLimit: null };
-  const judge = (
-    of: string,
-    states: string,
-    found: string,
-    violated: boolean,
-    later?: CivilDate,
-  ): Tested => ({
-    of,
-    states,
-    found,
-    violated,
-    earliestByStatedLimit: violated ? (later ?? null) : date,
-  });
+  const judge = judged(date);
   switch (limit.kind) {
     case "slow share": {
       const states = `at least ${limit.atLeastPercentOfN} % of N slow`;
@@ -87,7 +69,7 @@ export const tested = (
       if (nitrogen === false) return judge("N:slow", states, "no N", false);
       const share = slowShareOfRow(row);
       return share === undefined
-        ? { of: "N:slow", states, ...none }
+        ? notKnown("N:slow", states)
         : judge("N:slow", states, `${shownPercent(share)} of N`, exceeds(limit.atLeastPercentOfN, share));
     }
     case "content": {
@@ -96,7 +78,7 @@ export const tested = (
       const over = found !== undefined && exceeds(found.percent, limit.atMostPercent);
       // One product over the limit is enough; that all are within it only all of them can tell.
       return found === undefined || !(over || found.all)
-        ? { of: limit.of, states, ...none }
+        ? notKnown(limit.of, states)
         : judge(limit.of, states, shownPercent(found.percent), over);
     }
     case "interval": {
@@ -107,7 +89,7 @@ export const tested = (
       const { days, notCounted } = dayAmounts(limit, proposed);
       const [before, after] = [addDays(date, -atLeastDays), addDays(date, atLeastDays)];
       const near = days.dates.filter((day) => day > before && day < after);
-      if (mine === undefined || (near.length === 0 && notCounted.length > 0)) return { of, states, ...none };
+      if (mine === undefined || (near.length === 0 && notCounted.length > 0)) return notKnown(of, states);
       if (near.length === 0) return judge(of, states, "none within that time", false);
       // On and on, until no application lies too near on either side.
       let free = date;
@@ -122,7 +104,7 @@ export const tested = (
       const of = ofText(limit.of);
       const states = `none from ${from} to ${to}`;
       const mine = isOfAny(row, limit.of);
-      if (mine === undefined) return { of, states, ...none };
+      if (mine === undefined) return notKnown(of, states);
       const shut = mine && isWithinWindow(date, limit.blackout);
       const open = shut ? opensAfter(date, limit.blackout) : undefined;
       return judge(of, states, mine ? `the day ${date}` : `no ${of}`, shut, open);
@@ -133,7 +115,7 @@ export const tested = (
       const mine = isOfAny(row, limit.of);
       if (mine === false) return judge(of, states, `no ${of}`, false);
       const { toWater } = known.facts;
-      if (mine === undefined || toWater === undefined) return { of, states, ...none };
+      if (mine === undefined || toWater === undefined) return notKnown(of, states);
       return judge(of, states, `${toWater.value} ${toWater.unit}`, !reaches(toWater, limit.atLeast));
     }
     case "ground": {
@@ -142,9 +124,11 @@ export const tested = (
       const mine = isOfAny(row, limit.of);
       if (mine === false) return judge(of, states, `no ${of}`, false);
       const { ground } = known.facts;
-      if (mine === undefined || ground === undefined) return { of, states, ...none };
+      if (mine === undefined || ground === undefined) return notKnown(of, states);
       const bad = ground.filter((state) => limit.not.includes(state));
       return judge(of, states, bad.length > 0 ? bad.join(", ") : "none of these", bad.length > 0);
     }
+    case "rotation":
+      return rotationTest(limit, proposed);
   }
 };

@@ -10,7 +10,7 @@ import { exceeds } from "../../numeric/index.js";
 import { type FactSource, type Quantity, quantityOf } from "../../quantity/index.js";
 import type { LimitPeriod } from "../limit/limit.js";
 import { type Answer, conditionText, holds } from "../limit/limit-condition.js";
-import type { ReadAmountLimit, ReadCountLimit, ReadLimit } from "../limit/read-limit.js";
+import type { ReadAmountLimit, ReadCountLimit, ReadLimit } from "../limit/read-types.js";
 import { counterOf, dayAmounts, type Proposed } from "./counted-days.js";
 import { type LimitTest, tested } from "./limit-test.js";
 import { countsBeside, type DayAmounts, fitsFrom, freesUpAfter, lastYear, usedBeside } from "./period-use.js";
