@@ -179,6 +179,7 @@ const told = {
   "low for mean": "You used the low of the day. Take the mean of high and low.",
   "one day only": "That is one day only. Add up all of them.",
   "what is used for what is left": "That is what went down. Take it off the limit.",
+  "acre as 1,000 sq ft times 10": "You divided by 10. An acre is 43.56 times 1,000 sq ft.",
 } as const;
 
 /** The name of a mistake that people really make. */

@@ -1,4 +1,5 @@
 import { nutrientTopics } from "./nutrient-topics.js";
+import { rateUnitTopics } from "./rate-unit-topics.js";
 import { seasonTopics } from "./season-topics.js";
 import { siteTopics } from "./site-topics.js";
 import { sprayTopics } from "./spray-topics.js";
@@ -18,4 +19,5 @@ export const topics: readonly Topic[] = [
   ...standTopics,
   ...waterTopics,
   ...seasonTopics,
+  ...rateUnitTopics,
 ];

@@ -32,6 +32,7 @@ const sizes: Readonly<Record<string, number>> = {
   "100 m²": 100,
   gallons: gallon,
   gal: gallon,
+  pt: gallon / 8,
   "fl oz": gallon / 128,
   L: 0.001,
   mL: 1e-6,

@@ -102,4 +102,5 @@ export const solvers: Readonly<Record<string, Solver>> = {
   "price/margin": ({ q, text }) =>
     text.includes("markup") ? at(q, 0) * (1 + at(q, 1) / 100) : at(q, 0) / (1 - at(q, 1) / 100),
   "soil/lime": ({ q }) => (at(q, 0) / at(q, 1)) * 100 * (q[2] ?? 1),
+  "quantity/rates": ({ q }) => at(q, 0),
 };
