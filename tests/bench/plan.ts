@@ -33,7 +33,7 @@ const crowded: Ledger = {
 };
 const limits: readonly Limit[] = [
   { amount: { value: 4, unit: "lb/1000 ft2", of: "N" }, per: "calendar year", source: "bench" },
-  { amount: { value: 0.7, unit: "lb/1000 ft2", of: "N:soluble" }, per: { days: 30 }, source: "bench" },
+  { amount: { value: 0.7, unit: "lb/1000 ft2", of: "N:quick" }, per: { days: 30 }, source: "bench" },
   { amount: { value: 0.5, unit: "lb/1000 ft2", of: "P2O5" }, per: { months: 12 }, source: "bench" },
   { kind: "count", of: "N", atMost: 8, per: "calendar year", source: "bench" },
   { kind: "interval", of: "N", atLeastDays: 14, source: "bench" },

@@ -3,12 +3,17 @@ import {
   areaCovered,
   costPerArea,
   elementOf,
+  expectQuantity,
   fertilizer,
+  highestProductRate,
   inForm,
   nutrientsSupplied,
   packagesFor,
+  parseQuantity,
   productRate,
   quantity,
+  quantityFrom,
+  readQuantity,
   volumeOfLiquid,
   weightOfLiquid,
 } from "../../src/index.js";
@@ -28,7 +33,7 @@ describe("formulas take what JSON left of a quantity and of a record", () => {
   test("amounts as well as rates", () => {
     const amount = nutrientsSupplied(json(quantity(50, "lb", "product:feed")), json(feed));
     expect(amount.N?.in("lb")).toBe(12);
-    expect(amount["N:soluble"]?.in("lb")).toBe(6);
+    expect(amount["N:quick"]?.in("lb")).toBe(6);
     const rate = nutrientsSupplied(json(quantity(50, "lb/acre", "product:feed")), json(feed));
     expect(rate.N?.in("lb/acre")).toBe(12);
     expect(
@@ -59,5 +64,19 @@ describe("formulas take what JSON left of a quantity and of a record", () => {
   test("a record that no label can print is refused, not trimmed", () => {
     const forged = { ...feed, slowNitrogen: quantity(30, "% w/w", "N:slow/product") };
     expect(() => nutrientsSupplied(quantity(50, "lb", "product:feed"), forged)).toThrow("at most the 24 % N");
+  });
+});
+
+describe("the name of quick-release nitrogen before", () => {
+  test("is still read out of stores, tables and texts, and comes back as N:quick", () => {
+    const stored = JSON.parse('{"value":0.7,"unit":"lb/1000 ft2","of":"N:soluble"}');
+    const wanted = { dimension: "mass/area", of: "N:quick" } as const;
+    expect(expectQuantity(stored, wanted, "limit").of).toBe("N:quick");
+    expect(quantityFrom(stored).of).toBe("N:quick");
+    expect(readQuantity(stored, wanted)).toMatchObject({ value: { of: "N:quick" } });
+    expect(parseQuantity("0.7 lb/1000 ft2 of N:soluble").of).toBe("N:quick");
+    const feed = fertilizer({ id: "a", analysis: "24-0-11" });
+    const found = highestProductRate({ product: feed, caps: [{ limit: stored }] });
+    expect(found.rate?.in("lb/1000 ft2")).toBeCloseTo(70 / 24, 12);
   });
 });

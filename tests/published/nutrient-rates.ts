@@ -70,7 +70,7 @@ const withSlow = (grade: string, percentOfProduct: number) =>
 
 const caps = (total: number, soluble: number) => [
   { id: "total", limit: quantity(total, "lb/1000 ft2", "N") },
-  { id: "soluble", limit: quantity(soluble, "lb/1000 ft2", "N:soluble") },
+  { id: "soluble", limit: quantity(soluble, "lb/1000 ft2", "N:quick") },
 ];
 
 /** Published examples of analysis, several targets, caps, splits and blends. */
@@ -435,7 +435,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
           analysis: "30-5-10",
           nitrogen: { percent: { urea: 15, waterInsoluble: 15 } },
         }),
-        caps: [{ limit: quantity(0.5, "lb/1000 ft2", "N:soluble") }],
+        caps: [{ limit: quantity(0.5, "lb/1000 ft2", "N:quick") }],
       });
       return [inLb(found.supplied.N), inLb(found.rate)];
     },
@@ -514,10 +514,10 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
         const product = withSlow("20-0-0", 4);
         const full = productRate(quantity(0.9, "lb/1000 ft2", "N"), product);
         return [
-          inLb(nutrientsSupplied(full, product)["N:soluble"]),
+          inLb(nutrientsSupplied(full, product)["N:quick"]),
           slowShareNeeded({
             total: quantity(0.9, "lb/1000 ft2", "N"),
-            solubleCap: quantity(0.7, "lb/1000 ft2", "N:soluble"),
+            quickCap: quantity(0.7, "lb/1000 ft2", "N:quick"),
           }).in("% w/w"),
           inLb(highestProductRate({ product, caps: caps(0.9, 0.7) }).supplied.N),
         ];
@@ -539,7 +539,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
       ],
       compute: () => {
         const found = highestProductRate({ product: withSlow("40-0-0", 26), caps: caps(2, 0.7) });
-        return [inLb(found.supplied["N:soluble"]), inLb(found.supplied.N), found.binding.length];
+        return [inLb(found.supplied["N:quick"]), inLb(found.supplied.N), found.binding.length];
       },
     }),
   ),
@@ -561,7 +561,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
         const limits = [...caps(1, 0.7), { id: "phosphate", limit: quantity(0.25, "lb/1000 ft2", "P2O5") }];
         const even = highestProductRate({ product: dry("even", "10-10-10"), caps: limits });
         const slow = highestProductRate({ product: withSlow("30-2-10", 9), caps: limits });
-        return [inLb(even.supplied.P2O5), inLb(slow.supplied.N), inLb(slow.supplied["N:soluble"])];
+        return [inLb(even.supplied.P2O5), inLb(slow.supplied.N), inLb(slow.supplied["N:quick"])];
       },
     }),
   ),
@@ -576,7 +576,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
     compute: () => [
       slowShareNeeded({
         total: quantity(1, "lb/1000 ft2", "N"),
-        solubleCap: quantity(0.7, "lb/1000 ft2", "N:soluble"),
+        quickCap: quantity(0.7, "lb/1000 ft2", "N:quick"),
       }).in("% w/w"),
     ],
   },

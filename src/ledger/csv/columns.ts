@@ -1,4 +1,4 @@
-import { type Checks, checks, fail, isSubstance, quantityOf, shown } from "../../quantity/index.js";
+import { type Checks, checks, fail, quantityOf, shown } from "../../quantity/index.js";
 import { entryPlaces } from "../entry/entry-readers.js";
 import type { Stated } from "../stated.js";
 
@@ -59,10 +59,10 @@ const columnOf = (head: string): Column => {
   if (inside === undefined) return fail("missing", path, head, `the unit in brackets, such as ${name} [lb]`);
   const at = inside.indexOf(" of ");
   const unit = (at < 0 ? inside : inside.slice(0, at)).trim();
-  const of = at < 0 ? undefined : inside.slice(at + 4).trim();
   quantityOf(0, unit, "none", path);
-  if (of !== undefined && !isSubstance(of)) fail("substance/unknown", path, of, "a substance, such as N");
-  return { field: name, unit, ...(of === undefined || of === "none" ? {} : { of }) };
+  // A name of an older ledger comes back as the one of today.
+  const { of } = quantityOf(0, unit, at < 0 ? "none" : inside.slice(at + 4).trim(), path);
+  return { field: name, unit, ...(of === "none" ? {} : { of }) };
 };
 
 /** More columns than this, or a longer head, is no ledger. */

@@ -63,11 +63,14 @@ export const readSupplies = (input: readonly unknown[], path: string, door: Chec
   }
   const total = by.get("N");
   if (total !== undefined && by.size > 1) {
-    const { soluble, slow } = nitrogenParts(Object.fromEntries(by) as NutrientRates, total.unit);
+    const { quick, slow } = nitrogenParts(Object.fromEntries(by) as NutrientRates, total.unit);
     // Both stated are figures rounded on their own; one alone is simply too much.
-    const slack = soluble > 0 && slow > 0 ? 1.03 : 1;
-    if (exceeds(soluble + slow, total.value * slack)) {
-      conflict(`${shown(total)} with more soluble and slow N`, "soluble and slow nitrogen within the total");
+    const slack = quick > 0 && slow > 0 ? 1.03 : 1;
+    if (exceeds(quick + slow, total.value * slack)) {
+      conflict(
+        `${shown(total)} with more quick- and slow-release N`,
+        "quick- and slow-release nitrogen within the total",
+      );
     }
   }
   return [...by.values()];

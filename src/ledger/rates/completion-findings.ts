@@ -5,15 +5,15 @@ import type { Completion } from "./nutrient-rates.js";
 const texts: Readonly<Record<Completion, readonly [string, string]>> = {
   "no slow stated": [
     "nitrogen/no-slow-stated",
-    "states no slow-release nitrogen: all of its nitrogen counts as soluble.",
+    "states no slow-release nitrogen: all of its nitrogen counts as quick-release.",
   ],
   "rest not stated": [
     "nitrogen/rest-not-stated",
-    "states less soluble and slow nitrogen than nitrogen in all: the rest counts as soluble.",
+    "states less quick- and slow-release nitrogen than nitrogen in all: the rest counts as quick-release.",
   ],
   "no total stated": [
     "nitrogen/no-total-stated",
-    "states no total nitrogen: the soluble and slow nitrogen that it states count as the total.",
+    "states no total nitrogen: the quick- and slow-release nitrogen that it states count as the total.",
   ],
 };
 

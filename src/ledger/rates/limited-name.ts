@@ -11,7 +11,7 @@ const notNutrients = /^(none|treated|gross|plan|product|ai|ae|water|spray|soil|s
 
 /** Whether a text names a nutrient. */
 export const isNutrientName = (of: string): boolean =>
-  isSubstance(of) && (of === "N:soluble" || of === "N:slow" || !notNutrients.test(of));
+  isSubstance(of) && (of === "N:quick" || of === "N:slow" || !notNutrients.test(of));
 
 const wantedName = "a nutrient such as N or P2O5, or ai:, ae: or product: with a name";
 

@@ -88,7 +88,7 @@ export type Completion = "no slow stated" | "no total stated" | "rest not stated
 
 const rate = (value: number, unit: string, of: string): Rate => new Quantity(value, unit, of, "mass/area");
 
-/** Nitrogen in a unit that is stated as nitrate and ammonium: all of it is soluble. */
+/** Nitrogen in a unit that is stated as nitrate and ammonium: all of it is quick-release. */
 const mineralIn = (stated: NutrientRates, unit: string): number => {
   const { "NO3-N": nitrate, NO3: ion, "NH4-N": ammonium } = stated;
   const asIon = ion === undefined ? 0 : inUnit(ion, unit) * (formFactor("NO3", "NO3-N") as number);
@@ -98,15 +98,15 @@ const mineralIn = (stated: NutrientRates, unit: string): number => {
   );
 };
 
-/** The nitrogen that is stated as soluble, as nitrate and ammonium, and as slow; nothing where none of it is. */
+/** The nitrogen that is stated as quick-release, as nitrate and ammonium, and as slow; nothing where none of it is. */
 export const nitrogenParts = (
   stated: NutrientRates,
   unit: string,
-): { readonly soluble: number; readonly slow: number } => {
-  const { "N:soluble": soluble, "N:slow": slow } = stated;
+): { readonly quick: number; readonly slow: number } => {
+  const { "N:quick": quick, "N:slow": slow } = stated;
   return {
-    // Nitrate and ammonium are a part of the soluble nitrogen, not added to it.
-    soluble: Math.max(soluble === undefined ? 0 : inUnit(soluble, unit), mineralIn(stated, unit)),
+    // Nitrate and ammonium are a part of the quick-release nitrogen, not added to it.
+    quick: Math.max(quick === undefined ? 0 : inUnit(quick, unit), mineralIn(stated, unit)),
     slow: slow === undefined ? 0 : inUnit(slow, unit),
   };
 };
@@ -119,10 +119,10 @@ const fillFrom = (rates: Record<string, Rate>, element: string, oxide: string, w
 };
 
 /**
- * Completes stated rates, so that every limit finds its form: soluble nitrogen is the total less the slow,
- * the total at least what is stated of its parts (soluble, nitrate and ammonium, slow), and phosphorus and
- * potassium stand in both forms. Where neither slow nor soluble nitrogen is stated, all of it counts as soluble,
- * and so does what is stated as neither (common practice, no source). Where only the soluble is stated, the rest
+ * Completes stated rates, so that every limit finds its form: quick-release nitrogen is the total less the slow,
+ * the total at least what is stated of its parts (quick-release, nitrate and ammonium, slow), and phosphorus and
+ * potassium stand in both forms. Where neither slow nor quick-release nitrogen is stated, all of it counts as quick-release,
+ * and so does what is stated as neither (common practice, no source). Where only the quick-release is stated, the rest
  * of the total is slow.
  *
  * @param wanted - nothing is added but these, where only they are asked for
@@ -135,32 +135,32 @@ export const completeRates = (
   const completed: Completion[] = [];
   let asked = wanted;
   for (const of in stated) if ((stated[of] as Rate).value > mostUnchecked) asked = undefined;
-  const { N: total, "N:soluble": soluble, "N:slow": slow } = stated;
+  const { N: total, "N:quick": quick, "N:slow": slow } = stated;
   if (total !== undefined) {
     const { unit, value } = total;
-    if (soluble === undefined && asked?.has("N:soluble") !== false) {
+    if (quick === undefined && asked?.has("N:quick") !== false) {
       const rest = slow === undefined ? value : Math.max(0, value - inUnit(slow, unit));
-      rates["N:soluble"] = rate(rest, unit, "N:soluble");
+      rates["N:quick"] = rate(rest, unit, "N:quick");
     }
-    if (soluble === undefined && slow === undefined && value > 0) completed.push("no slow stated");
-    if (soluble !== undefined && slow !== undefined) {
+    if (quick === undefined && slow === undefined && value > 0) completed.push("no slow stated");
+    if (quick !== undefined && slow !== undefined) {
       const rest = value - inUnit(slow, unit);
-      if (exceeds(rest, inUnit(soluble, unit))) {
-        rates["N:soluble"] = rate(rest, unit, "N:soluble");
+      if (exceeds(rest, inUnit(quick, unit))) {
+        rates["N:quick"] = rate(rest, unit, "N:quick");
         completed.push("rest not stated");
       }
     }
     if (slow === undefined && asked?.has("N:slow") !== false) {
-      const rest = soluble === undefined ? 0 : Math.max(0, value - inUnit(soluble, unit));
+      const rest = quick === undefined ? 0 : Math.max(0, value - inUnit(quick, unit));
       rates["N:slow"] = rate(rest, unit, "N:slow");
     }
   } else {
-    const one = soluble ?? slow ?? stated["NO3-N"] ?? stated.NO3 ?? stated["NH4-N"];
+    const one = quick ?? slow ?? stated["NO3-N"] ?? stated.NO3 ?? stated["NH4-N"];
     if (one !== undefined) {
       const { unit } = one;
       const parts = nitrogenParts(stated, unit);
-      rates.N = rate(parts.soluble + parts.slow, unit, "N");
-      rates["N:soluble"] = rate(parts.soluble, unit, "N:soluble");
+      rates.N = rate(parts.quick + parts.slow, unit, "N");
+      rates["N:quick"] = rate(parts.quick, unit, "N:quick");
       rates["N:slow"] ??= rate(0, unit, "N:slow");
       completed.push("no total stated");
     }

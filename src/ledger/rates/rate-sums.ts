@@ -26,7 +26,7 @@ const isAlike = ({ of, units }: AlikeSum, rates: NutrientRates): boolean => {
 
 /**
  * Adds up rates without keeping them: those that state the same substances in the same units are summed as plain
- * numbers, and only the few sums are completed and told apart by form. Completion is linear but where both soluble
+ * numbers, and only the few sums are completed and told apart by form. Completion is linear but where both quick
  * and slow nitrogen are stated beside the total, and there it took place row by row.
  */
 export const rateSums = (): RateSums => {

@@ -34,6 +34,6 @@ const heldBy = ({ analysis, slowNitrogen }: Fertilizer): readonly string[] => {
   return [
     ...Object.entries(analysis.percent).flatMap(([of, percent]) => (percent > 0 ? [of] : [])),
     ...(slow > 0 ? ["N:slow"] : []),
-    ...(nitrogen > slow ? ["N:soluble"] : []),
+    ...(nitrogen > slow ? ["N:quick"] : []),
   ];
 };

@@ -32,7 +32,7 @@ export interface LimitBase {
 export interface AmountLimit extends LimitBase {
   /** May be left out. */
   readonly kind?: "amount";
-  /** Mass or volume per area, of what is limited: `N`, `N:soluble`, `P2O5`, `P`, `ai:prodiamine`, `ae:2,4-D`, ... */
+  /** Mass or volume per area, of what is limited: `N`, `N:quick`, `P2O5`, `P`, `ai:prodiamine`, `ae:2,4-D`, ... */
   readonly amount: Stated;
   readonly per: LimitPeriod;
 }

@@ -10,7 +10,7 @@ export const newJerseyRememberedLimits: LimitSet = /* @__PURE__ */ limitSet({
   source: "from memory of New Jersey statutes, P.L. 2010 c.112: not read, verify before use",
   reached: "from memory",
   limits: {
-    "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application" },
+    "soluble-n": { amount: lb(0.7, "N:quick"), per: "application" },
     "total-n-professional": {
       amount: lb(1, "N"),
       per: "application",

@@ -18,7 +18,7 @@ export const marylandProductLimits: LimitSet = /* @__PURE__ */ limitSet({
     url: "https://lexace.ai/us/statute/maryland/AG-6-224",
   },
   limits: {
-    "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application", exemptIf: [efficientN] },
+    "soluble-n": { amount: lb(0.7, "N:quick"), per: "application", exemptIf: [efficientN] },
     "total-n": { amount: lb(0.9, "N"), per: "application", exemptIf: [efficientN] },
     "slow-share": { kind: "slow share", atLeastPercentOfN: 20, exemptIf: [efficientN] },
     "eef-per-year": { amount: lb(2.5, "N"), per: "calendar year", scope: efficientN },
@@ -166,7 +166,7 @@ export const pennsylvaniaLimits: LimitSet = /* @__PURE__ */ limitSet({
     url: "https://casetext.com/statute/pennsylvania-statutes/consolidated-statutes/title-3-pacs-agriculture/part-vii-quality-and-labeling/chapter-68-fertilizer/section-6813-application-of-fertilizer-to-turf",
   },
   limits: {
-    "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application" },
+    "soluble-n": { amount: lb(0.7, "N:quick"), per: "application" },
     "total-n": { amount: lb(0.9, "N"), per: "application", exemptIf: [efficientN] },
     p: { amount: lb(0, "P"), per: "application", exemptIf: [newTurf, efficientPOrOrganic] },
     "p-excepted-per-application": {

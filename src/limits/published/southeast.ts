@@ -15,7 +15,7 @@ export const floridaLimits: LimitSet = /* @__PURE__ */ limitSet({
     url: "http://edis.ifas.ufl.edu/EP353",
   },
   limits: {
-    "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application", scope: { place: ["home lawn"] } },
+    "soluble-n": { amount: lb(0.7, "N:quick"), per: "application", scope: { place: ["home lawn"] } },
     "total-n-spring-summer": {
       amount: lb(2, "N"),
       per: "application",
@@ -55,7 +55,7 @@ export const marionCountyLimits: LimitSet = /* @__PURE__ */ limitSet({
     url: "http://marioncounty-fl.elaws.us/code/coor_ch19_artv_sec19-247",
   },
   limits: {
-    "soluble-n": { amount: lb(0.7, "N:soluble"), per: "application" },
+    "soluble-n": { amount: lb(0.7, "N:quick"), per: "application" },
     "total-n": { amount: lb(1, "N"), per: "application" },
     "n-bahiagrass": marionGrass("bahiagrass", 3),
     "n-bermudagrass": marionGrass("bermudagrass", 4),

@@ -81,12 +81,12 @@ export const elementOf = <D extends NutrientDimension, S extends keyof Elements>
   converted<D, Elements[S]>(amount, formOf(elements, amount, "P2O5, K2O, CaO, MgO or SiO2"));
 
 /** The substances that hold nitrogen, of which {@link nitrogenOf} takes the nitrogen. */
-export type NitrogenForm = "N" | "N:soluble" | "N:slow" | "NO3-N" | "NH4-N" | "NO3";
+export type NitrogenForm = "N" | "N:quick" | "N:slow" | "NO3-N" | "NH4-N" | "NO3";
 
 /** What of each counts as nitrogen, by mass; nitrate as the ion by its formula. */
 const nitrogenParts: Readonly<Record<NitrogenForm, () => number>> = {
   N: () => 1,
-  "N:soluble": () => 1,
+  "N:quick": () => 1,
   "N:slow": () => 1,
   "NO3-N": () => 1,
   "NH4-N": () => 1,

@@ -46,7 +46,7 @@ export interface NitrogenBreakdown {
   /** Slowly available nitrogen, percent of PRODUCT, as labels print it. */
   readonly slow: Quantity<"mass/mass", "N:slow/product">;
   /** All other nitrogen, percent of product. */
-  readonly soluble: Quantity<"mass/mass", "N:soluble/product">;
+  readonly quick: Quantity<"mass/mass", "N:quick/product">;
   /** Slowly available nitrogen as a share of the NITROGEN. */
   readonly slowShare: Quantity<"mass/mass", "N:slow/N">;
   /**
@@ -70,7 +70,7 @@ export const coatedNitrogenSource: Citation = /* @__PURE__ */ frozen({
 });
 
 /**
- * The total, slow and soluble nitrogen of a label's guaranteed breakdown, and the slow share of the nitrogen.
+ * The total, slow- and quick-release nitrogen of a label's guaranteed breakdown, and the slow share of the nitrogen.
  *
  * Equation: `total = ammoniacal + nitrate + urea + other + WIN + coated`;
  * `slow = WIN + coated + what footnotes claim within other lines`; `share = slow / total`.
@@ -136,21 +136,21 @@ export const nitrogenBreakdown = (
 const partsOf = (
   total: number,
   stated: number,
-): Pick<NitrogenBreakdown, "type" | "version" | "total" | "slow" | "soluble" | "slowShare"> => {
-  // Lines that are all slow add up to the total but for rounding noise; what noise leaves over is not soluble nitrogen.
+): Pick<NitrogenBreakdown, "type" | "version" | "total" | "slow" | "quick" | "slowShare"> => {
+  // Lines that are all slow add up to the total but for rounding noise; what noise leaves over is not quick-release nitrogen.
   const slow = stated < total * (1 - 1e-9) ? stated : total;
   return {
     type: "nitrogen breakdown",
     version: 1,
     total: quantity(total, "% w/w", "N/product"),
     slow: quantity(slow, "% w/w", "N:slow/product"),
-    soluble: quantity(total - slow, "% w/w", "N:soluble/product"),
+    quick: quantity(total - slow, "% w/w", "N:quick/product"),
     slowShare: quantity((slow * 100) / total, "% w/w", "N:slow/N"),
   };
 };
 
 /**
- * The total, slow and soluble nitrogen of a product: from the breakdown on its label, else from the slow
+ * The total, slow- and quick-release nitrogen of a product: from the breakdown on its label, else from the slow
  * nitrogen that it states, else all quick, with a finding.
  *
  * Equation, range and source: see {@link nitrogenBreakdown}.

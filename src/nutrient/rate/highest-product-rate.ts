@@ -47,18 +47,18 @@ export interface HighestProductRate<Id extends string = string> {
 }
 
 /**
- * The highest rate of a product under several caps acting together: total nitrogen, soluble nitrogen, slow
+ * The highest rate of a product under several caps acting together: total nitrogen, quick-release nitrogen, slow
  * nitrogen, P2O5 or P, any nutrient. Says which cap binds.
  *
  * Equation: `R = min over i of C_i * 100 / a_i`
  *
  * - `R` product rate, mass per area
  * - `C_i` cap on a substance, mass per area; one of zero or less, as where it is used up, gives a rate of zero and a finding
- * - `a_i` percent of that substance in the product, by weight: total N; soluble N (total less slow); slow N;
+ * - `a_i` percent of that substance in the product, by weight: total N; quick-release N (total less slow); slow N;
  *   P2O5 or P, whichever the cap names
  *
- * A 20 % slow product under 0.9 lb total and 0.7 lb soluble is held to 0.875 lb of nitrogen, not 0.9: at
- * 0.9 it would bring 0.72 lb soluble. Caps that give the same rate to a relative 1e-9 all bind.
+ * A 20 % slow product under 0.9 lb total and 0.7 lb quick-release is held to 0.875 lb of nitrogen, not 0.9: at
+ * 0.9 it would bring 0.72 lb quick-release. Caps that give the same rate to a relative 1e-9 all bind.
  *
  * A requirement of a least slow share (`leastSlowShare`, percent of the NITROGEN) that the product does not
  * meet sets the rate to zero and binds as `"slow share"`, beside any cap of zero; it looks only at products with
@@ -67,7 +67,7 @@ export interface HighestProductRate<Id extends string = string> {
  * The rate is the highest under the caps that were given, and says nothing of other rules, of the label or of the
  * turf.
  *
- * @param input.product - a record made by `fertilizer`; without stated slow nitrogen all counts as soluble
+ * @param input.product - a record made by `fertilizer`; without stated slow nitrogen all counts as quick-release
  * @throws RatewrightError `conflict` where a cap names a slow share that no product can have; `duplicate`,
  *   `missing`, `range`, `unit/mismatch`, `substance/mismatch`
  *
@@ -84,12 +84,12 @@ export interface HighestProductRate<Id extends string = string> {
  * });
  * const caps = [
  *   { limit: quantity(0.9, "lb/1000 ft2", "N") },
- *   { limit: quantity(0.7, "lb/1000 ft2", "N:soluble") },
+ *   { limit: quantity(0.7, "lb/1000 ft2", "N:quick") },
  * ];
  * const highest = highestProductRate({ product: feed, caps });
  * highest.rate?.in("lb/1000 ft2"); // => 4.375
  * highest.supplied.N?.in("lb/1000 ft2"); // => 0.875
- * highest.binding; // => ["N:soluble"]
+ * highest.binding; // => ["N:quick"]
  * ```
  */
 export const highestProductRate = <Id extends string>(input: {
@@ -173,10 +173,10 @@ const appliesTo = ({ from, below }: ReadCap, share: number | undefined): boolean
 
 /** Percent of product by weight of what a cap limits. */
 const percentOfCapped = (product: Fertilizer, of: CappedSubstance): number => {
-  if (of !== "N:soluble" && of !== "N:slow") return percentOf(product.analysis, of as Nutrient);
+  if (of !== "N:quick" && of !== "N:slow") return percentOf(product.analysis, of as Nutrient);
   if (!(percentOf(product.analysis, "N") > 0)) return 0;
-  const { slow, soluble } = productNitrogen(product);
-  return of === "N:slow" ? slow.in("% w/w") : soluble.in("% w/w");
+  const { slow, quick } = productNitrogen(product);
+  return of === "N:slow" ? slow.in("% w/w") : quick.in("% w/w");
 };
 
 const boundOf = (cap: ReadCap, product: Fertilizer, unit: string): number | undefined => {
@@ -217,12 +217,12 @@ const capAt = (
 };
 
 /**
- * The least slow share of the nitrogen with which a full total rate stays within a cap on soluble nitrogen.
+ * The least slow share of the nitrogen with which a full total rate stays within a cap on quick-release nitrogen.
  *
- * Equation: `s = 1 - S / T`, zero where the soluble cap is not below the total
+ * Equation: `s = 1 - S / T`, zero where the cap is not below the total
  *
  * - `s` slow nitrogen, percent of the NITROGEN
- * - `S` cap on soluble nitrogen, mass per area, zero or more
+ * - `S` cap on quick-release nitrogen, mass per area, zero or more
  * - `T` total nitrogen put down, mass per area, more than zero
  *
  * @throws RatewrightError `range`, `unit/mismatch`, `substance/mismatch`
@@ -234,27 +234,23 @@ const capAt = (
  * import { quantity, slowShareNeeded } from "ratewright";
  * const needed = slowShareNeeded({
  *   total: quantity(0.9, "lb/1000 ft2", "N"),
- *   solubleCap: quantity(0.7, "lb/1000 ft2", "N:soluble"),
+ *   quickCap: quantity(0.7, "lb/1000 ft2", "N:quick"),
  * });
  * Number(needed.in("% w/w").toFixed(2)); // => 22.22
  * ```
  */
 export const slowShareNeeded = (input: {
   readonly total: Quantity<"mass/area", "N">;
-  readonly solubleCap: Quantity<"mass/area", "N:soluble">;
+  readonly quickCap: Quantity<"mass/area", "N:quick">;
 }): Quantity<"mass/mass", "N:slow/N"> => {
-  expectFields(input, ["total", "solubleCap"], "input");
+  expectFields(input, ["total", "quickCap"], "input");
   const [positive, open] = ["positive", "non-negative"] as const;
-  const { total, soluble } = allOf({
+  const { total, quick } = allOf({
     total: () => expectQuantity(input.total, { dimension: "mass/area", of: "N", bound: positive }, "total"),
-    soluble: () =>
-      expectQuantity(
-        input.solubleCap,
-        { dimension: "mass/area", of: "N:soluble", bound: open },
-        "solubleCap",
-      ),
+    quick: () =>
+      expectQuantity(input.quickCap, { dimension: "mass/area", of: "N:quick", bound: open }, "quickCap"),
   });
-  const cap = numberIn(soluble, total.unit);
+  const cap = numberIn(quick, total.unit);
   const share = exceeds(total.value, cap) ? ((total.value - cap) * 100) / total.value : 0;
   return new Quantity(share, "% w/w", "N:slow/N", "mass/mass");
 };

@@ -22,7 +22,7 @@ type SuppliedForms<S extends Nutrient> =
  * the nutrients that the type of the label is known to state, as of a grade written out: they are there.
  */
 export type NutrientsSupplied<D extends string, Stated extends Nutrient = never> = {
-  readonly [S in Nutrient | "N:soluble" | "N:slow"]?: Quantity<D, S>;
+  readonly [S in Nutrient | "N:quick" | "N:slow"]?: Quantity<D, S>;
 } & { readonly [S in SuppliedForms<Stated>]: Quantity<D, S> };
 
 /** The dimensions in which an amount of product is told. */
@@ -37,15 +37,15 @@ export type WeighedDimension<D extends string> = D extends "volume"
 
 /**
  * The nutrients in an amount of product, or in a rate of it per area: every nutrient that the label
- * states, phosphate and potash also as elements, and nitrogen also split into soluble and slow. A liquid is taken by
+ * states, phosphate and potash also as elements, and nitrogen also split into quick- and slow-release. A liquid is taken by
  * volume too, through its density or its label by volume.
  *
- * Equation: `n = R * a / 100`; slow nitrogen `R * s / 100`; soluble nitrogen the rest of the total.
+ * Equation: `n = R * a / 100`; slow nitrogen `R * s / 100`; quick-release nitrogen the rest of the total.
  *
  * - `R` product, mass or mass per area, zero or more
  * - `a` percent of the nutrient in the product, by weight
  * - `s` percent of slow-release nitrogen in the PRODUCT, as labels print it; where the label states
- *   none, all nitrogen is soluble
+ *   none, all nitrogen is quick-release
  *
  * Of a volume `V` it is `R = V * d`, with the density `d` of the product; of a label by volume `n = V * c`, with `c` the
  * nutrient per volume.
@@ -68,7 +68,7 @@ export type WeighedDimension<D extends string> = D extends "volume"
  * const supplied = nutrientsSupplied(quantity(50, "lb", "product:feed-a"), feed);
  * supplied.N.in("lb"); // => 12
  * supplied["N:slow"]?.in("lb"); // => 6
- * supplied["N:soluble"]?.in("lb"); // => 6
+ * supplied["N:quick"]?.in("lb"); // => 6
  * supplied.K2O.in("lb"); // => 5.5
  * ```
  */
@@ -116,9 +116,9 @@ const fromWeight = (amount: unknown, label: Fertilizer): Supplies => {
   for (const nutrient of elementShareForms(Object.keys(label.analysis.percent)))
     put(nutrient, percentOf(label.analysis, nutrient));
   if (percentOf(label.analysis, "N") > 0) {
-    const { slow, soluble } = productNitrogen(label);
+    const { slow, quick } = productNitrogen(label);
     put("N:slow", slow.in("% w/w"));
-    put("N:soluble", soluble.in("% w/w"));
+    put("N:quick", quick.in("% w/w"));
   }
   return supplied;
 };
@@ -138,7 +138,7 @@ const fromVolume = (amount: unknown, label: LiquidFertilizer): Supplies => {
     // Equal but for noise is all slow.
     const part = slow < all.value * (1 - 1e-9) ? slow : all.value;
     supplied["N:slow"] = quantityOf(part, all.unit, "N:slow", "N:slow");
-    supplied["N:soluble"] = quantityOf(all.value - part, all.unit, "N:soluble", "N:soluble");
+    supplied["N:quick"] = quantityOf(all.value - part, all.unit, "N:quick", "N:quick");
   }
   return supplied;
 };

@@ -10,8 +10,8 @@ import { expectShortText, expectSource } from "../label/expect-source.js";
 import { isNutrient, type Nutrient } from "../label/nutrient.js";
 import { eachOf, listOf } from "../label/under-path.js";
 
-/** What a cap can limit: a nutrient in one of its forms, or the soluble or slow part of the nitrogen. */
-export type CappedSubstance = Nutrient | "N:soluble" | "N:slow";
+/** What a cap can limit: a nutrient in one of its forms, or the quick- or slow-release part of the nitrogen. */
+export type CappedSubstance = Nutrient | "N:quick" | "N:slow";
 
 /** A share of the nitrogen that is slow: percent of NITROGEN. */
 type SlowShare = Quantity<"mass/mass", "N:slow/N">;
@@ -54,8 +54,7 @@ export const expectSlowShare = (input: unknown, path: string): number => {
 const capFields = ["id", "limit", "fromSlowShare", "belowSlowShare", "source"] as const;
 const mostCaps = 200;
 
-const isCapped = (of: string): of is CappedSubstance =>
-  isNutrient(of) || of === "N:soluble" || of === "N:slow";
+const isCapped = (of: string): of is CappedSubstance => isNutrient(of) || of === "N:quick" || of === "N:slow";
 
 const readCap = (cap: RateCap): ReadCap => {
   expectFields(cap, capFields, "", "a cap: { limit }");
@@ -66,7 +65,7 @@ const readCap = (cap: RateCap): ReadCap => {
       const { of } = amount;
       return isCapped(of)
         ? { amount, of }
-        : fail("substance/mismatch", "limit", amount, "a nutrient, N:soluble or N:slow");
+        : fail("substance/mismatch", "limit", amount, "a nutrient, N:quick or N:slow");
     },
     from: () => (cap.fromSlowShare === undefined ? 0 : expectSlowShare(cap.fromSlowShare, "fromSlowShare")),
     below: () =>

@@ -2,10 +2,10 @@ import { allOf, expectFields, expectQuantity, fail, numberIn, type Quantity } fr
 import { expectShortText } from "../label/expect-source.js";
 import { type ReleaseModel, releaseModel } from "./release-model.js";
 
-/** Nitrogen of an application: all of it, or its soluble or slow part. */
+/** Nitrogen of an application: all of it, or its quick- or slow-release part. */
 export type NitrogenRate =
   | Quantity<"mass/area", "N">
-  | Quantity<"mass/area", "N:soluble">
+  | Quantity<"mass/area", "N:quick">
   | Quantity<"mass/area", "N:slow">;
 
 /** A part of the nitrogen that goes down, with the model by which it comes out. */
@@ -29,7 +29,7 @@ export const readPortion = (portion: NitrogenPortion, unit?: string): ReadPortio
     nitrogen: (): NitrogenRate => {
       const rate = expectQuantity(nitrogen, { dimension: "mass/area", bound: "non-negative" }, "nitrogen");
       if (!nitrogens.some((one) => one === rate.of))
-        fail("substance/mismatch", "nitrogen", rate, "a quantity of N, N:soluble or N:slow");
+        fail("substance/mismatch", "nitrogen", rate, "a quantity of N, N:quick or N:slow");
       // A union of kinds is no kind of a union; which of the three it is was read above.
       return rate as unknown as NitrogenRate;
     },
@@ -39,4 +39,4 @@ export const readPortion = (portion: NitrogenPortion, unit?: string): ReadPortio
   return { ...read, amount: numberIn(read.nitrogen, unit ?? read.nitrogen.unit) };
 };
 
-const nitrogens = ["N", "N:soluble", "N:slow"] as const;
+const nitrogens = ["N", "N:quick", "N:slow"] as const;

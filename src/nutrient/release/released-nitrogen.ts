@@ -28,7 +28,7 @@ import { type MeanTemperature, type ReleaseWeather, releaseWeather } from "./rel
  * @param input.days - how many days, 1 to 3660
  * @param input.placement - where the granules lie
  * @param input.temperature - daily air or soil temperatures that cover these days, or one mean for all
- * @param input.portions - what goes down; for a product, its soluble and its slow nitrogen
+ * @param input.portions - what goes down; for a product, its quick- and its slow-release nitrogen
  * @throws RatewrightError `missing` without placement or temperatures of a day; `conflict` where a model
  *   does not hold for the placement; `range`, `date`, `unit/mismatch`, `substance/mismatch`, `type`
  *
@@ -44,7 +44,7 @@ import { type MeanTemperature, type ReleaseWeather, releaseWeather } from "./rel
  *   placement: "surface or thatch",
  *   temperature: { mean: quantity(25, "°C") },
  *   portions: [
- *     { name: "quick", nitrogen: quantity(0.4, "lb/1000 ft2", "N:soluble"), model: quickRelease },
+ *     { name: "quick", nitrogen: quantity(0.4, "lb/1000 ft2", "N:quick"), model: quickRelease },
  *     { name: "organic", nitrogen: quantity(0.5, "lb/1000 ft2", "N:slow"), model: naturalOrganic },
  *   ],
  * });

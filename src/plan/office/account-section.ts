@@ -5,10 +5,10 @@ import type { SheetSection } from "../sheet/sheet-types.js";
 import { plainNumber, unitWords } from "../sheet/sheet-units.js";
 import type { NutrientAccount } from "../visit/nutrient-account.js";
 
-const listed = ["N", "N:soluble", "N:slow", "P2O5", "K2O", "Fe", "Ca", "Mg", "S", "Mn"];
+const listed = ["N", "N:quick", "N:slow", "P2O5", "K2O", "Fe", "Ca", "Mg", "S", "Mn"];
 
 const nutrientWords = (of: string): string =>
-  of === "N:soluble" ? "quick-release N" : of === "N:slow" ? "slow-release N" : of;
+  of === "N:quick" ? "quick-release N" : of === "N:slow" ? "slow-release N" : of;
 
 /** A rate to three figures. */
 const rateFigure = (value: number): string =>

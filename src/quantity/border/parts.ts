@@ -1,6 +1,6 @@
 import { type Problem, shown } from "../errors/errors.js";
 import { nearName } from "../errors/near-name.js";
-import { isSubstance } from "../substance/substances.js";
+import { currentSubstance, isSubstance } from "../substance/substances.js";
 import { unitsIn } from "../text/choices.js";
 import { cleanText, textLimit } from "../text/clean-text.js";
 import { type DecimalSign, scanNumber } from "../text/number-text.js";
@@ -89,7 +89,8 @@ const unknownUnit = (unit: string, dimension: Dimension | undefined, expected: s
   return { ...problem("unit/ambiguous", "unit", shown(unit), found.expected), choices };
 };
 
-export const readOf = (of: unknown, wanted: string | undefined): string | PartProblem => {
+export const readOf = (written: unknown, wanted: string | undefined): string | PartProblem => {
+  const of = typeof written === "string" ? currentSubstance(written) : written;
   if (typeof of === "string" && of === wanted && (of === "none" || isSubstance(of))) return of;
   const expected = wanted === undefined ? "a substance, such as N or product" : wanted;
   if (isBlank(of)) {

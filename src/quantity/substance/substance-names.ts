@@ -6,7 +6,8 @@ import { isSubstance, type PlainSubstance, substances } from "./substances.js";
  */
 const names: Readonly<Record<string, string>> = {
   N: "nitrogen|total nitrogen|actual n|total n|actual nitrogen",
-  "N:soluble": "soluble nitrogen|water soluble nitrogen|soluble n|quick release nitrogen|quick release n",
+  "N:quick":
+    "n:soluble|readily available nitrogen|quick nitrogen|quick n|soluble nitrogen|water soluble nitrogen|soluble n|quick release nitrogen|quick release n",
   "N:slow": "slow nitrogen|slow n|slow release nitrogen|slow release n|controlled release nitrogen",
   NO3: "nitrate",
   "NO3-N": "nitrate nitrogen|nitrate n",

@@ -13,7 +13,7 @@ export const substanceTokens = [
   "plan",
   // plant nutrients as elements, ions and oxides
   "N",
-  "N:soluble",
+  "N:quick",
   "N:slow",
   "NO3",
   "NO3-N",
@@ -117,6 +117,10 @@ export const isSubstance = (text: unknown): text is Substance => {
 const longestSubstance = 400;
 /** An id; not what a template makes of a value that is not there. */
 const withId = /^(product|ai|ae|other|degree-days):(?!(?:undefined|null|NaN|\[object Object\])$)[^:\s][^:]*$/;
+
+/** The name of today for one that was written before: quick-release nitrogen was `N:soluble` in 0.1. It is still read. */
+export const currentSubstance = (of: string): string =>
+  of.startsWith("N:soluble") ? of.replace("N:soluble", "N:quick") : of;
 
 /** The last substance that was found sound: a memory of the check, not of the caller. */
 let latest: unknown = "none";

@@ -1,6 +1,7 @@
 import { fail, isQuantityLike, shown } from "../errors/errors.js";
 import {
   type CheckedSubstance,
+  currentSubstance,
   isSubstance,
   type NeutralSubstance,
   type PerSubstance,
@@ -254,14 +255,15 @@ export const quantityOf = <D extends string = string, S extends string = string>
 ): Quantity<NoInfer<D>, NoInfer<S>> => {
   finite(value, path);
   const parts = knownUnit(unit, path);
-  if (!isSubstance(of))
+  const now = typeof of === "string" ? currentSubstance(of) : of;
+  if (!isSubstance(now))
     fail(
       "substance/unknown",
       path,
-      of,
+      now,
       "a substance, such as N or product (suggestSubstance names the nearest)",
     );
-  return new Quantity(value, unit, of as S, parts.dimension as D);
+  return new Quantity(value, unit, now as S, parts.dimension as D);
 };
 
 /**

@@ -136,10 +136,10 @@ export const nutrientRates: readonly FormulaSpec[] = [
   formula({
     id: "slow-share-needed",
     name: "slowShareNeeded",
-    title: "Slow share of nitrogen that a cap on soluble nitrogen asks for",
+    title: "Slow share of nitrogen that a cap on quick-release nitrogen asks for",
     inputs: [
       ["total", "T", "total nitrogen", "N", rate, [0.5, 2]],
-      ["solubleCap", "S", "cap on soluble nitrogen", "N:soluble", rate, [0.1, 1.5]],
+      ["quickCap", "S", "cap on quick-release nitrogen", "N:quick", rate, [0.1, 1.5]],
     ],
     output: ["s", "slow share of the nitrogen", "N:slow/N", percent],
     equation: "s = max(0, 100 * (1 - S / T))",

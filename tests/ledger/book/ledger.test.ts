@@ -92,7 +92,7 @@ describe("ledgerTotals", () => {
     // 101.1 * 0.24 / 0.551844 = 43.969 kg/ha; the entry without parts adds 0.4 lb/1000 ft2 = 19.530 kg/ha.
     expect(of("N")).toBeCloseTo(43.969 + 19.53, 2);
     expect(of("N:slow")).toBeCloseTo(21.984 + 4.882, 2);
-    expect(of("N:soluble")).toBeCloseTo(21.984 + 14.647, 2);
+    expect(of("N:quick")).toBeCloseTo(21.984 + 14.647, 2);
     expect(of("P2O5")).toBeCloseTo(4.882, 2);
     expect(of("P")).toBeCloseTo(4.882 * 0.4364, 2);
     expect(applications).toBe(2);

@@ -61,7 +61,7 @@ describe("what could not be weighed", () => {
     ]);
     // It holds no phosphorus by its label, whatever it weighs.
     expect(of("P2O5")?.violated).toBe(false);
-    expect(account(liquid)?.unweighed).toEqual(["N", "N:soluble", "ai:2,4-D"]);
+    expect(account(liquid)?.unweighed).toEqual(["N", "N:quick", "ai:2,4-D"]);
   });
 
   test("a content per volume is counted though the one beside it cannot be", () => {
@@ -250,16 +250,16 @@ test("an entry that names no product does not tell of a limit on one, and the or
   expect(order.nutrients[0]?.tests[0]?.violated).toBeNull();
 });
 
-test("nitrogen that is stated as neither soluble nor slow counts as soluble: 1 lb less 0.2 lb slow is 0.8 lb", () => {
+test("nitrogen that is stated as neither quick- nor slow-release counts as quick-release: 1 lb less 0.2 lb slow is 0.8 lb", () => {
   const n = (value: number, of: string) => ({ value, unit: "lb/1000 ft2", of });
   const order = asJson(
     smallJob({
-      log: [{ date: "2026-04-20", nutrients: [n(1, "N"), n(0.3, "N:soluble"), n(0.2, "N:slow")] }],
+      log: [{ date: "2026-04-20", nutrients: [n(1, "N"), n(0.3, "N:quick"), n(0.2, "N:slow")] }],
     }),
   );
-  expect(order.nutrients[0]?.yearSoFar["N:soluble"]?.value).toBeCloseTo(0.8, 12);
+  expect(order.nutrients[0]?.yearSoFar["N:quick"]?.value).toBeCloseTo(0.8, 12);
   expect(order.findings.map(({ code }) => code)).toContain("nitrogen/rest-not-stated");
-  const whole = [n(1, "N"), n(0.8, "N:soluble"), n(0.2, "N:slow")];
+  const whole = [n(1, "N"), n(0.8, "N:quick"), n(0.2, "N:slow")];
   const sound = asJson(smallJob({ log: [{ date: "2026-04-20", nutrients: whole }] }));
   expect(sound.findings.map(({ code }) => code)).not.toContain("nitrogen/rest-not-stated");
 });
@@ -371,7 +371,7 @@ describe("limits put to a ledger, where some of it cannot be weighed", () => {
     expect([use.before.value, use.adds.value, use.violated]).toEqual([1, 1, true]);
     expect(only(count("P"), liquid, []).adds.value).toBe(1);
     expect(use.notChecked[0]).toBe(
-      "How much the application supplies of N, P2O5, K2O, N:soluble: it could not be weighed.",
+      "How much the application supplies of N, P2O5, K2O, N:quick: it could not be weighed.",
     );
   });
 

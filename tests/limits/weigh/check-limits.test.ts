@@ -27,7 +27,7 @@ const n = (value: number, slow?: number) =>
   slow === undefined ? [lb(value, "N")] : [lb(value, "N"), lb(slow, "N:slow")];
 
 describe("an amount in one application", () => {
-  const soluble: Limit = { amount: lb(0.7, "N:soluble"), per: "application", source };
+  const soluble: Limit = { amount: lb(0.7, "N:quick"), per: "application", source };
 
   test("equal is within, by hand: 2.0 lb at 65 % slow is 0.70 lb soluble", () => {
     expect(only(check([soluble], { supplies: n(2, 1.3) })).violated).toBe(false);
@@ -511,7 +511,7 @@ describe("several limits at once", () => {
 describe("what a ledger is read for", () => {
   const substances = [
     "N",
-    "N:soluble",
+    "N:quick",
     "N:slow",
     "P",
     "P2O5",

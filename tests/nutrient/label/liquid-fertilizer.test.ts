@@ -70,7 +70,7 @@ describe("a liquid labeled by volume", () => {
     const slow = liquidFertilizer({ id: "s", perVolume, slowNitrogen: quantity(1, "lb/gal", "N:slow") });
     const brought = nutrientsSupplied(quantity(2, "gal", "product:s"), slow);
     expect(brought["N:slow"]?.in("lb")).toBeCloseTo(2, 12);
-    expect(brought["N:soluble"]?.in("lb")).toBeCloseTo(4, 12);
+    expect(brought["N:quick"]?.in("lb")).toBeCloseTo(4, 12);
     const more = quantity(4, "lb/gal", "N:slow");
     expect(complaints(() => liquidFertilizer({ id: "s", perVolume, slowNitrogen: more }))).toEqual([
       "conflict liquidFertilizer.slowNitrogen",

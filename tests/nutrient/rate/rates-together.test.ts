@@ -192,7 +192,7 @@ describe("rates for several nutrients", () => {
 describe("the highest rate under caps", () => {
   const capsOf = (total: number, soluble: number, phosphate: number) => [
     { id: "total", limit: quantity(total, "lb/1000 ft2", "N") },
-    { id: "soluble", limit: quantity(soluble, "lb/1000 ft2", "N:soluble") },
+    { id: "soluble", limit: quantity(soluble, "lb/1000 ft2", "N:quick") },
     { id: "phosphate", limit: quantity(phosphate, "lb/1000 ft2", "P2O5") },
   ];
   const cap = fc.integer({ min: 1, max: 300 }).map((n) => n / 100);
@@ -209,7 +209,7 @@ describe("the highest rate under caps", () => {
           const feed = product("feed", `24-${phosphate}-8`, slow);
           const caps = capsOf(t, s, p);
           const found = highestProductRate({ product: feed, caps });
-          const at = { N: t, "N:soluble": s, P2O5: p } as const;
+          const at = { N: t, "N:quick": s, P2O5: p } as const;
           const used = Object.entries(at).map(
             ([of, limit]) => (found.supplied[of as "N"]?.in("lb/1000 ft2") ?? 0) / limit,
           );
@@ -306,7 +306,7 @@ describe("the highest rate under caps", () => {
         product: product("f", "20-0-0"),
         caps: [
           { limit: quantity(left, "lb/1000 ft2", "N"), source: "state code" },
-          { limit: quantity(0.7, "lb/1000 ft2", "N:soluble") },
+          { limit: quantity(0.7, "lb/1000 ft2", "N:quick") },
         ],
       });
       expect(found.rate?.value).toBe(0);
@@ -390,7 +390,7 @@ describe("the highest rate under caps", () => {
     [1.7, 1.1, 9.6],
     [5.3, 4.6, 1.4],
   ])(
-    "a cap on soluble nitrogen does not bound a product that has none: %s, %s and %s %% slow",
+    "a cap on quick-release nitrogen does not bound a product that has none: %s, %s and %s %% slow",
     (wi, co, ur) => {
       const total = Number((wi + co + ur).toFixed(1));
       const allSlow = fertilizer({
@@ -400,11 +400,11 @@ describe("the highest rate under caps", () => {
       });
       const found = highestProductRate({
         product: allSlow,
-        caps: [{ limit: quantity(0.7, "lb/1000 ft2", "N:soluble") }],
+        caps: [{ limit: quantity(0.7, "lb/1000 ft2", "N:quick") }],
       });
       expect([found.rate, found.caps[0]?.standing]).toEqual([undefined, "not bounded"]);
       const supplied = nutrientsSupplied(quantity(100, "lb", "product:slow"), allSlow);
-      expect(supplied["N:soluble"]?.in("lb")).toBe(0);
+      expect(supplied["N:quick"]?.in("lb")).toBe(0);
     },
   );
 
@@ -414,7 +414,7 @@ describe("the highest rate under caps", () => {
       analysis: "13.7-0-0",
       slowNitrogen: quantity(0.137, "lb/lb", "N:slow/product"),
     });
-    const caps = [{ limit: quantity(0.7, "lb/1000 ft2", "N:soluble") }];
+    const caps = [{ limit: quantity(0.7, "lb/1000 ft2", "N:quick") }];
     expect(highestProductRate({ product: stated, caps }).rate).toBeUndefined();
   });
 
@@ -433,7 +433,7 @@ describe("the highest rate under caps", () => {
       fc.property(cap, cap, (t, s) => {
         const share = slowShareNeeded({
           total: quantity(t, "lb/1000 ft2", "N"),
-          solubleCap: quantity(s, "lb/1000 ft2", "N:soluble"),
+          quickCap: quantity(s, "lb/1000 ft2", "N:quick"),
         }).in("% w/w");
         expect(share).toBeCloseTo(Math.max(0, 1 - s / t) * 100, 9);
         if (s < t * 0.999) {
@@ -559,7 +559,7 @@ describe("the array forms", () => {
         product: feed,
         caps: [
           { limit: quantity(n as number, "kg/ha", "N") },
-          { limit: quantity(soluble as number, "kg/ha", "N:soluble") },
+          { limit: quantity(soluble as number, "kg/ha", "N:quick") },
           { limit: quantity(p as number, "kg/ha", "P2O5") },
         ],
       });

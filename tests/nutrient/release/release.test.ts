@@ -106,7 +106,7 @@ describe("released nitrogen", () => {
             temperature: series(list),
             portions: [
               { name: "a", nitrogen: quantity(n, "lb/1000 ft2", "N:slow"), model },
-              { name: "b", nitrogen: quantity(1, "kg/ha", "N:soluble"), model: quickRelease },
+              { name: "b", nitrogen: quantity(1, "kg/ha", "N:quick"), model: quickRelease },
             ],
           });
           const { low, mid, high } = release.cumulative;

@@ -15,7 +15,7 @@ describe("a label's breakdown of nitrogen in a job", () => {
     const order = soundOrder(job);
     const supplies = order.spreads[0]?.supplies;
     expect(supplies?.["N:slow"]?.in("lb/1000 ft2")).toBeCloseTo(0.3, 12);
-    expect(supplies?.["N:soluble"]?.in("lb/1000 ft2")).toBeCloseTo(0.6, 12);
+    expect(supplies?.["N:quick"]?.in("lb/1000 ft2")).toBeCloseTo(0.6, 12);
     expect(order.findings.map(({ code }) => code)).not.toContain("nitrogen/no-slow-stated");
     expect(soundOrder(JSON.parse(JSON.stringify(job))).spreads[0]?.supplies).toEqual(supplies);
   });
@@ -124,7 +124,7 @@ describe("entries that would count wrongly", () => {
 
   test("nitrogen that is stated as nitrate and ammonium counts as nitrogen, all of it soluble", () => {
     const lb = (value: number, of: string) => ({ value, unit: "lb/1000 ft2", of });
-    const limits = ["N", "N:soluble"].map((of) => ({
+    const limits = ["N", "N:quick"].map((of) => ({
       amount: lb(1, of),
       per: "application" as const,
       source: "test",
@@ -136,7 +136,7 @@ describe("entries that would count wrongly", () => {
     const [total, soluble] = added([lb(1, "NO3")]) as [number, number];
     expect([total.toFixed(4), soluble.toFixed(4)]).toEqual(["0.2259", "0.2259"]);
     // The soluble nitrogen holds the nitrate; the slow nitrogen comes on top.
-    expect(added([lb(0.3, "NO3-N"), lb(0.5, "N:soluble"), lb(0.2, "N:slow")])).toEqual([0.7, 0.5]);
+    expect(added([lb(0.3, "NO3-N"), lb(0.5, "N:quick"), lb(0.2, "N:slow")])).toEqual([0.7, 0.5]);
     expect(complaints(() => added([lb(1, "NO3"), lb(1, "NO3-N")]))).toEqual(["conflict proposal.supplies"]);
     expect(complaints(() => added([lb(0.5, "N"), lb(0.6, "NO3-N")]))).toEqual(["conflict proposal.supplies"]);
     expect(complaints(() => added([lb(1, "CaO"), lb(1, "Ca")]))).toEqual(["conflict proposal.supplies"]);
@@ -144,7 +144,7 @@ describe("entries that would count wrongly", () => {
 
   test("what was taken as read is said: no total nitrogen", () => {
     const { findings } = checkLimits({
-      proposal: { date: "2026-06-08", supplies: [{ value: 0.5, unit: "lb/1000 ft2", of: "N:soluble" }] },
+      proposal: { date: "2026-06-08", supplies: [{ value: 0.5, unit: "lb/1000 ft2", of: "N:quick" }] },
       limits: [],
     });
     expect(findings.map(({ code }) => code)).toEqual(["nitrogen/no-total-stated"]);

@@ -61,7 +61,7 @@ describe("the park visit, by hand", () => {
     // 0.22 lb of 46 % is 0.1012 lb N; phosphorus stands in both forms.
     expect(lawn?.visitTotal.N?.value).toBeCloseTo(0.1012, 12);
     expect(lawn?.yearSoFar.P?.value).toBeCloseTo(0.0436, 4);
-    expect(lawn?.yearAfter["N:soluble"]?.value).toBeCloseTo(0.4012, 12);
+    expect(lawn?.yearAfter["N:quick"]?.value).toBeCloseTo(0.4012, 12);
   });
 
   test("dates: 42 and 70 days after 8 June, 7 and 28 days", () => {
@@ -132,7 +132,7 @@ describe("limits in a job", () => {
 
   test("soluble nitrogen that is stated without a total counts in the total", () => {
     const job = smallJob({
-      log: [{ date: "2026-04-01", nutrients: [{ value: 2.5, unit: "lb/1000 ft2", of: "N:soluble" }] }],
+      log: [{ date: "2026-04-01", nutrients: [{ value: 2.5, unit: "lb/1000 ft2", of: "N:quick" }] }],
       limits: [{ amount: { value: 3, unit: "lb/1000 ft2", of: "N" }, per: "calendar year", source: "plan" }],
     });
     const order = soundOrder(job);
@@ -286,10 +286,10 @@ describe("properties", () => {
           const total = (value: number) =>
             soundOrder(smallJob({ treatments: [spreadOf(value)] })).nutrients[0]?.visitTotal;
           const [one, more] = [total(target), total(target * factor)];
-          for (const of of ["N", "N:soluble", "K2O", "K"]) {
+          for (const of of ["N", "N:quick", "K2O", "K"]) {
             expect(figure(more?.[of]) / figure(one?.[of])).toBeCloseTo(factor, 9);
           }
-          expect(figure(one?.["N:soluble"]) + figure(one?.["N:slow"])).toBeCloseTo(figure(one?.N), 12);
+          expect(figure(one?.["N:quick"]) + figure(one?.["N:slow"])).toBeCloseTo(figure(one?.N), 12);
         },
       ),
       runs(50),
