@@ -34,7 +34,7 @@ const roundedAlike = (a: number, b: number): boolean => Math.abs(a - b) <= 0.03 
 
 /**
  * Reads what an application supplies per area, each substance once and without contradiction: an element
- * beside its oxide says the same or is a mistake, and slow and soluble nitrogen are at most the total.
+ * beside its oxide says the same or is a mistake, and slow- and quick-release nitrogen are at most the total.
  */
 export const readSupplies = (input: readonly unknown[], path: string, door: Checks): readonly Any[] => {
   const by = new Map<string, Any>();
