@@ -9,6 +9,7 @@ import { tankMixes } from "../application/tank.js";
 import { amountsForArea, packages } from "../application/tank-amounts.js";
 import { activeIngredient, tankWater } from "../application/tank-water.js";
 import type { FormulaSpec } from "../entry/formula.js";
+import { decay, humidAir, moistAir, soilBases } from "../ground/air-and-decay.js";
 import { money } from "../ground/money.js";
 import { siteGround } from "../ground/site-ground.js";
 import { siteLengths } from "../ground/site-lengths.js";
@@ -26,7 +27,10 @@ export const formulasByRoom = (): Readonly<Record<string, readonly FormulaSpec[]
   spread: [...spreading, ...spreadPasses],
   site: [...siteShapes, ...siteLengths, ...siteGround, ...siteMaterials],
   tank: [...amountsForArea, ...tankMixes, ...tankWater],
-  water: [...waterDepths, ...waterUse, ...waterSupply],
+  water: [...waterDepths, ...waterUse, ...waterSupply, ...moistAir],
   stand: [...mowing, ...planting],
   price: money,
+  soil: soilBases,
+  interval: decay,
+  weather: humidAir,
 });
