@@ -18,8 +18,12 @@ export interface QtiWorksheet {
 
 const namespace = "http://www.imsglobal.org/xsd/imsqti_v2p1";
 
+/** A CommonJS build gets the whole module of the package where an ES build gets its default. */
+const builderOf = (given: object): typeof XMLBuilder =>
+  "default" in given ? (given.default as typeof XMLBuilder) : XMLBuilder;
+
 const builder = () =>
-  new XMLBuilder({
+  new (builderOf(XMLBuilder))({
     ignoreAttributes: false,
     attributeNamePrefix: "@",
     format: true,
