@@ -1,6 +1,6 @@
 /**
- * A week of an invented park: the route of Tuesday, what to buy for the season, the weather that favors diseases and
- * brings insects, and the price of the route.
+ * A week of an invented park: the route of Tuesday, what to buy for the season, the groups of its fungicides, the weather
+ * that favors diseases and brings insects, and the price of the route.
  *
  * The daily temperatures are those of Seattle, 2015, from the daily summaries of the United States National Oceanic and
  * Atmospheric Administration (NOAA), a work of the United States government, as the npm package `vega-datasets` (BSD
@@ -28,6 +28,7 @@ import {
   purchaseList,
   quantity,
   type RouteJob,
+  resistanceRotation,
   routeOrder,
   routeText,
   stockOnHand,
@@ -112,7 +113,28 @@ say(
   "",
 );
 
-// Rotation of resistance groups comes here once a ledger counts them.
+// The groups of the season's fungicides on the bowling lawn, and what another spray would make of them.
+const sprays = ledger([
+  { id: "f1", date: "2015-05-04", activeIngredient: "propiconazole" },
+  { id: "f2", date: "2015-05-18", activeIngredient: "azoxystrobin + propiconazole" },
+  { id: "f3", date: "2015-06-01", activeIngredient: "chlorothalonil" },
+]);
+const rotation = resistanceRotation({
+  ledger: sprays,
+  planned: [{ date: "2015-06-15", actives: ["tebuconazole"] }],
+  from: "2015-01-01",
+  to: "2015-12-31",
+  on: "2015-06-20",
+});
+say(
+  "FUNGICIDE GROUPS ON THE BOWLING LAWN, with a spray planned for 2015-06-15",
+  ...rotation.groups.map(
+    ({ group, applications, longestRun, share }) =>
+      `  group ${group}: applied ${applications} times, ${longestRun.applications} in a row at most, ${share.value.toFixed(0)} % of all`,
+  ),
+  `  Multi-site codes, counted apart: ${rotation.multiSite.map(({ group }) => group).join(", ")}`,
+  "",
+);
 
 // The weather of the year.
 const csv = readFileSync(new URL("../../node_modules/vega-datasets/data/seattle-weather.csv", here), "utf8");
@@ -166,7 +188,7 @@ const { model, from: threshold, findings: scouting } = counted;
 const reached = dateReached({ series: air, model, from: "2015-01-13", threshold });
 say(
   "INSECTS, WHEN TO SCOUT",
-  `  ${billbug.insect}, ${billbug.event}: ${threshold.in("°C d").toFixed(0)} °C d reached on ${reached.date ?? "no day of the record"}`,
+  `  ${billbug.insect}, ${billbug.event}: ${threshold.in("°C d").toFixed(0)} °C d reached on ${reached.reached ? reached.date : "no day of the record"}`,
   ...scouting.map(({ text }) => `  ! ${text}`),
   "",
 );
