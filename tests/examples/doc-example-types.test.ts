@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { exists, filesBelow, read, root, sourceFiles } from "../house/sources.js";
 import { blocksOfPage, blocksOfSource, placeIn, programOf } from "./blocks.js";
 
-const pages = ["README.md", ...filesBelow("docs").filter((path) => /^docs\/[^/]+\.md$/.test(path))];
+const pages = ["README.md", ...filesBelow("docs").filter((path) => /^docs\/(cases\/)?[^/]+\.md$/.test(path))];
 const blocks = [
   ...sourceFiles().flatMap((path) => blocksOfSource(path, read(path))),
   ...pages.filter(exists).flatMap((path) => blocksOfPage(path, read(path))),

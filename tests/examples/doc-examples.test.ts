@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { exists, filesBelow, read, rooms, sourceFiles, subpaths } from "../house/sources.js";
 import { type Block, blocksOfPage, blocksOfSource, runBlock } from "./blocks.js";
 
-const pages = ["README.md", ...filesBelow("docs").filter((path) => /^docs\/[^/]+\.md$/.test(path))];
+const pages = ["README.md", ...filesBelow("docs").filter((path) => /^docs\/(cases\/)?[^/]+\.md$/.test(path))];
 const blocks = [
   ...sourceFiles().flatMap((path) => blocksOfSource(path, read(path))),
   ...pages.filter(exists).flatMap((path) => blocksOfPage(path, read(path))),
