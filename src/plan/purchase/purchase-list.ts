@@ -104,7 +104,7 @@ const lineOf = <C extends string>(
     findings: [
       ...breakFindings(product, once.packages),
       ...lateFindings(line, orderedOn),
-      ...shelfFindings(product, needs, orderedOn),
+      ...(once.packages > 0 ? shelfFindings(product, needs, orderedOn) : []),
     ],
   };
 };
@@ -143,18 +143,20 @@ const lateFindings = (
     runsOutOn,
   }: Pick<PurchaseLine, "product" | "productName" | "orderBy" | "runsOutOn">,
   orderedOn: CivilDate | undefined,
-): readonly Finding[] =>
-  orderedOn === undefined || orderBy === null || compareDates(orderBy, orderedOn) >= 0
-    ? []
-    : [
-        {
-          code: "purchase/too-late",
-          severity: "warning",
-          path: "orderedOn",
-          params: { product, orderBy, runsOutOn: runsOutOn ?? "" },
-          text: `${productName}: the order for ${runsOutOn} had to go out by ${orderBy}.`,
-        },
-      ];
+): readonly Finding[] => {
+  // Without a lead time an order is late only where it goes out after the application itself.
+  const latest = orderBy ?? runsOutOn;
+  if (orderedOn === undefined || latest === null || compareDates(latest, orderedOn) >= 0) return [];
+  return [
+    {
+      code: "purchase/too-late",
+      severity: "warning",
+      path: "orderedOn",
+      params: { product, orderBy: latest, runsOutOn: runsOutOn ?? "" },
+      text: `${productName}: the order for ${runsOutOn} had to go out by ${latest}.`,
+    },
+  ];
+};
 
 /** What is needed after a package that comes now has passed its shelf life. */
 const shelfFindings = (

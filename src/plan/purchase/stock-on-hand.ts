@@ -42,7 +42,10 @@ export interface StockOnHand {
   readonly version: 1;
   readonly on: CivilDate;
   readonly products: readonly ProductStock[];
-  /** Entries of the ledgers whose amount of a product is not known: the store holds less by them. */
+  /**
+   * Entries of the ledgers that were not taken off: how much is not known, no product is named, or none of it came in (a
+   * receipt is missing, or the id is written in another way). The store may hold less by them.
+   */
   readonly notCounted: readonly string[];
   readonly findings: readonly Finding[];
 }
@@ -178,8 +181,14 @@ export const stockOnHand = (input: {
   door.done();
   const notCounted: string[] = [];
   for (const entry of entries) {
+    if (entry.date > on) continue;
     const known = entry.product === undefined ? undefined : stock.get(entry.product);
-    if (known === undefined || entry.date > on) continue;
+    if (known === undefined) {
+      const what =
+        entry.product === undefined ? "which product" : `${entry.product}, of which nothing came in`;
+      notCounted.push(`${entry.date} (${entry.id}): ${what}.`);
+      continue;
+    }
     const used = usedIn(entry);
     const amount = used && measuredAs(used, known.like, entry);
     if (amount === undefined) notCounted.push(`${entry.date} (${entry.id}): how much of ${entry.product}.`);

@@ -81,8 +81,24 @@ export const readRouteLoads = (input: unknown): ReadRouteLoads => {
   const given = expectFields(input, fields);
   const { rate, stops, refill } = allOf({
     stops: () => readStops(given.stops),
-    rate: () =>
-      expectAmount(given.rate, { dimensions: ["volume/area", "mass/area"], bound: "positive" }, "rate"),
+    rate: () => {
+      const rate = expectAmount(
+        given.rate,
+        { dimensions: ["volume/area", "mass/area"], bound: "positive" },
+        "rate",
+      );
+      return rate.of === "spray" ||
+        rate.of === "none" ||
+        rate.of === "product" ||
+        rate.of.startsWith("product:")
+        ? rate
+        : fail(
+            "substance/mismatch",
+            "rate",
+            rate,
+            "a rate of spray or of product, as it is in the tank; productRate gives the product for a nutrient",
+          );
+    },
     refill: () =>
       given.refill === undefined ? "before a stop" : expectOneOf(given.refill, refillRules, "refill"),
   });

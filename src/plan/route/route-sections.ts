@@ -61,6 +61,9 @@ export const routeSection = (writer: Writer): SheetSection => {
     ];
   });
   const out = order.method === "spray" ? "spray" : "product";
+  const start = order.stops[0]?.arriveWith;
+  const onTop =
+    start !== undefined && start.value > 0 ? `, on top of ${amountText(start, writer)} at the start` : "";
   return {
     id: "route",
     title: `ROUTE  ${counted(order.stops.length, "stop")} in this order, ${areaText(order.loads.area, areaUnit)}`,
@@ -68,7 +71,7 @@ export const routeSection = (writer: Writer): SheetSection => {
       { kind: "table", heads: ["", "area", out, `${holder} before`, `${holder} after`], rows },
       {
         kind: "text",
-        text: `Whole route: ${amountText(order.loads.amount, writer)} in ${counted(order.loads.fills.length, "filling")}; ${amountText(order.loads.leftOver, writer)} left in ${order.method === "spray" ? "tank and hoses" : "the hopper"} at the end${order.method === "spray" ? `: ${penned} (labeled site, at or below the label rate)` : ""}.`,
+        text: `Whole route: ${amountText(order.loads.amount, writer)}. ${counted(order.loads.fills.length, "filling")}: ${amountText(order.loads.loaded, writer)}${onTop}; ${amountText(order.loads.leftOver, writer)} left in ${order.method === "spray" ? "tank and hoses" : "the hopper"} at the end${order.method === "spray" ? `: ${penned} (labeled site, at or below the label rate)` : ""}.`,
       },
     ],
   };

@@ -82,7 +82,9 @@ const numberFound = (
   const slip = problem.mistakes.find((each) => near(value, each, problem));
   if (slip !== undefined) return { verdict: "wrong", number: "wrong", mistake: slip.mistake };
   const place = 10 ** -answer.decimals;
-  const rounding = Math.max(3 * place, 0.01 * Math.abs(answer.value));
+  const size = Math.abs(answer.value);
+  // Three places of a small number are no rounding: 17 is not close to 20.
+  const rounding = Math.max(place, Math.min(3 * place, 0.05 * size), 0.01 * size);
   if (answer.noun === undefined && off <= rounding) return { verdict: "close", number: "wrong" };
   if (isShifted(value, problem))
     return { verdict: "wrong", number: "wrong", mistake: "decimal point one place off" };

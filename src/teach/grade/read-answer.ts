@@ -68,6 +68,7 @@ const countUnit = (text: string, noun: readonly string[]): ReadUnit => {
   const known = [...noun, ...(synonyms[noun[1] ?? ""] ?? []), "whole"];
   const words = text
     .toLowerCase()
+    .replace(/[.,;!?]+(?=\s|$)/g, "")
     .split(/\s+/)
     .filter((word) => word !== "" && word !== "full");
   const fits = words.every((word) => known.includes(word));

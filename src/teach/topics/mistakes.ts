@@ -3,17 +3,17 @@ import { frozen } from "../../quantity/index.js";
 /** What went wrong, told to the learner who did it. */
 const told = {
   "multiplied by the percentage":
-    "You multiplied by the percentage. Only part of the product is nutrient, so it takes more product than nutrient: divide by the percentage.",
+    "You multiplied by the percentage. Only part of the product is nutrient or active ingredient, so it takes more product than that: divide by the percentage.",
   "divided by the percentage":
-    "You divided by the percentage. Only part of the product is nutrient, so there is less nutrient than product: multiply by the percentage.",
+    "You divided by the percentage. The part is less than the whole: multiply by the percentage.",
   "product for nutrient":
-    "That is the amount of nutrient, not of product. The product holds only part of it: divide by the percentage of the label.",
+    "That is the nutrient or active ingredient, not the product. Only part of the product is that: divide by what the label states.",
   "nutrient for product":
     "That is the amount of product. The question asks for the nutrient in it: multiply by the percentage of the label.",
   "wrong number of the grade":
     "You used another number of the grade. A grade reads nitrogen, phosphate, potash, in that order.",
   "P for P2O5":
-    "The target is phosphorus (P), the label states phosphate (P2O5). One pound of P is 2.29 pounds of P2O5: convert before you divide by the label's percentage.",
+    "The target is phosphorus (P), the label states phosphate (P2O5). One part of P is 2.29 parts of P2O5: convert before you divide by the label's percentage.",
   "P2O5 for P the wrong way":
     "You converted the wrong way. Phosphate (P2O5) weighs more than the phosphorus (P) in it: P × 2.29 = P2O5.",
   "one unit of area only": "That is for one unit of area. Multiply by the number of units in the whole area.",
@@ -30,8 +30,7 @@ const told = {
     "That is the price of a pound or kilogram of product. Only part of it is nutrient, so the nutrient costs more: divide by the percentage.",
   "price of part of a package": "You priced part of a package. Packages are bought whole: round up first.",
   "price upside down": "You divided the wrong way round. The price goes on top, the amount below.",
-  "forgot the density":
-    "You left out the density. The label's percentage is by weight: multiply the volume by the weight of a gallon or liter.",
+  "forgot the density": "You left out the density. Weight = volume × density.",
   "density upside down":
     "You divided by the density where you multiply, or the other way round. Weight = volume × density.",
   "ounce for fluid ounce":
@@ -142,6 +141,12 @@ const told = {
   "distance of one run, time of both":
     "You took the distance of one run and the time of both. Count both distances.",
   "forgot the width": "You left out the width. The ground covered is length times width.",
+  "forgot the swath": "You left out the swath. Divide the width of the area by the swath.",
+  "forgot the distance between widths":
+    "You left out the distance between the widths. Multiply by it, and count the first and the last width half.",
+  "forgot the depth of water": "You left out the depth. Time = depth divided by depth per time.",
+  "divided by the percent alone":
+    "You divided the cost by the percent alone. A markup is added to the cost; with a margin, the cost is what is left of the price.",
   "forgot the length": "You left out the length. The ground covered is length times width.",
   "pressure the wrong way":
     "Flow rises with pressure, and with its square root. You had it fall in proportion.",

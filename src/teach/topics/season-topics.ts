@@ -120,7 +120,7 @@ const priceProblem = ({ draw, us, level }: PoseInput): Posed => {
         : slip("margin for markup", cost * (1 + percent / 100)),
       slip("percent alone", (cost * percent) / 100),
       slip("percent taken off", cost * (1 - percent / 100)),
-      slip("divided by the percentage", (cost * 100) / percent),
+      slip("divided by the percent alone", (cost * 100) / percent),
     ],
   };
 };

@@ -120,7 +120,7 @@ const offsetProblem = ({ draw, us, level }: PoseInput): Posed => {
     mistakes: [
       slip("ends counted in full", all * spacing),
       slip("ends left out", (all - ends) * spacing),
-      slip("forgot the width", all),
+      slip("forgot the distance between widths", all),
       slip("wrong number of readings", (all / count) * spacing * (count + 1)),
     ],
   };

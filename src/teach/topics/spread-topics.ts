@@ -153,7 +153,7 @@ const passProblem = ({ draw, us, level }: PoseInput): Posed => {
             slip("width without overlap", Math.ceil(side / swath)),
             slip("overlap added", Math.ceil(side / (swath + overlap))),
           ]
-        : [slip("half the swath", Math.ceil((2 * side) / swath)), slip("forgot the width", side)]),
+        : [slip("half the swath", Math.ceil((2 * side) / swath)), slip("forgot the swath", side)]),
     ],
   };
 };

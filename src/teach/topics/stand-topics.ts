@@ -172,7 +172,8 @@ const plugProblem = ({ draw, us, level }: PoseInput): Posed => {
   });
   const side = us ? 144 : 10_000;
   const scale = more ? 1 + extra / 100 : 1;
-  const exact = ((area * side) / spacing ** 2) * scale;
+  const plain = (area * side) / spacing ** 2;
+  const exact = (plain * (more ? 100 + extra : 100)) / 100;
   return {
     text:
       `A bare part of the meadow, ${amount(area, us ? "ft2" : "m2")}, is planted with plugs in a square grid, ${amount(spacing, us ? "in" : "cm")} apart.` +
@@ -199,8 +200,8 @@ const plugProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("one plant a unit of area", Math.ceil(area * scale)),
       ...(more
         ? [
-            slip("forgot the extra", Math.ceil(exact / scale)),
-            slip("percent taken off", Math.ceil((exact / scale) * (1 - extra / 100))),
+            slip("forgot the extra", Math.ceil(plain)),
+            slip("percent taken off", Math.ceil((plain * (100 - extra)) / 100)),
           ]
         : []),
     ],

@@ -33,13 +33,15 @@ const coverageProblem = ({ draw, us, level }: PoseInput): Posed => {
       mistakes: [
         slip("tank over area", (rate / tank) * (level === 2 ? size : 1)),
         ...(level === 2
-          ? [slip("acre for 1,000 sq ft", acres * 1000), slip("units upside down", size / acres)]
+          ? [
+              us ? slip("acre for 1,000 sq ft", acres * 1000) : slip("hectare for 100 m²", acres * 100),
+              slip("decimal point one place off", answer * 10),
+              slip("decimal point one place off", answer / 10),
+            ]
           : [
               slip("decimal point one place off", acres * 10),
               slip("decimal point one place off", acres / 10),
             ]),
-        ...(level === 2 && us ? [slip("hectare for 100 m²", acres * 10_000)] : []),
-        ...(level === 2 && !us ? [slip("hectare for 100 m²", acres * 100)] : []),
       ],
     };
   }
@@ -148,11 +150,11 @@ const dilutionProblem = ({ draw, us, level }: PoseInput): Posed => {
   const unit = us ? "fl oz" : "mL";
   const size = us ? 128 : 1000;
   const finished = quantity(volume, big, "spray");
-  const backpack = `A backpack sprayer is filled with ${amount(volume, big)} of finished spray for ${place(draw)}.`;
+  const filled = `A spot sprayer is filled with ${amount(volume, big)} of finished spray for ${place(draw)}.`;
   if (level === 1) {
     const need = dilutionAmounts({ parts: 100 / percent, reading: "1 in x", finished }).product.in(unit);
     return {
-      text: `${backpack} The label asks for ${num(percent)} % of product by volume.`,
+      text: `${filled} The label asks for ${num(percent)} % of product by volume.`,
       ask: { question: "How much product goes in?", unit, of: "product", decimals: us ? 1 : 0 },
       answer: need,
       steps: [step("Product", `${num(volume)} × ${size} × ${num(percent)} ÷ 100`, need, unit)],
@@ -171,7 +173,7 @@ const dilutionProblem = ({ draw, us, level }: PoseInput): Posed => {
   const all = volume * size;
   const divisor = level === 2 ? parts : parts + 1;
   return {
-    text: `${backpack} The label asks for 1 part of product ${level === 2 ? `in ${parts} parts of the finished mix` : `and ${parts} parts of water`}.`,
+    text: `${filled} The label asks for 1 part of product ${level === 2 ? `in ${parts} parts of the finished mix` : `and ${parts} parts of water`}.`,
     ask: { question: "How much product goes in?", unit, of: "product", decimals: us ? 1 : 0 },
     answer: need,
     steps: [step("Product", `${num(volume)} × ${size} ÷ ${divisor}`, need, unit)],

@@ -85,7 +85,7 @@ const runTimeOfZone = ({ draw, us, level }: PoseInput): Posed => {
         : [slip("decimal point one place off", plain * 10)]),
       slip("fraction upside down", (rate / net) * 60),
       slip("minutes for hours", (net / rate) * 100),
-      slip("forgot the depth", 60 / rate),
+      slip("forgot the depth of water", 60 / rate),
       slip("multiplied by the rate", net * rate * 60),
     ],
   };

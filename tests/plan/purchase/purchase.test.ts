@@ -230,10 +230,32 @@ describe("when to order again, and what should be there", () => {
     expect(stock.products[0]?.onHand.value).toBeCloseTo(-40, 9);
     expect(stock.findings.map(({ code }) => code)).toEqual(["stock/below-zero"]);
     expect(stock.notCounted).toEqual(["2026-04-03 (4): how much of a."]);
+    const other = ledger([
+      { id: "1", date: "2026-04-01", product: "A", rate: { value: 5, unit: "lb/acre" } },
+      { id: "2", date: "2026-04-02", rate: { value: 5, unit: "lb/acre" } },
+      { id: "3", date: "2026-06-02", product: "b" },
+    ]);
+    expect(stockOnHand({ received, ledgers: [other], on: "2026-05-01" }).notCounted).toEqual([
+      "2026-04-01 (1): A, of which nothing came in.",
+      "2026-04-02 (2): which product.",
+    ]);
     expect(
       problems(() =>
         stockOnHand({ received, ledgers: [{ ...book, entries: [{ id: "1" }] }], on: "x" } as never),
       ),
     ).toEqual(["missing ledgers[0].entries[0].date", "date on"]);
+  });
+
+  test("shelf life is told of what is bought; an order after the application is late without a lead time", () => {
+    const told = (date: "2026-01-02" | "2026-09-01", stock: number) =>
+      purchaseList({
+        needs: [{ product: "a", date, amount: lb(10) }],
+        products: [{ id: "a", package: lb(50), stock: lb(stock), shelfLife: quantity(30, "d") }],
+        orderedOn: "2026-03-01",
+      }).findings.map(({ code }) => code);
+    expect(told("2026-09-01", 60)).toEqual([]);
+    expect(told("2026-09-01", 0)).toEqual(["purchase/shelf-life"]);
+    expect(told("2026-01-02", 60)).toEqual([]);
+    expect(told("2026-01-02", 0)).toEqual(["purchase/too-late"]);
   });
 });

@@ -185,3 +185,11 @@ describe("a route from one tank", () => {
     ]);
   });
 });
+
+test("a rate of a nutrient is not what is in the hopper", () => {
+  const stops = [{ id: "a", area: quantity(12, "1000 ft2") }];
+  const rate = quantity(3, "lb/1000 ft2", "N") as never;
+  expect(problems(() => routeLoads({ stops, rate, capacity: quantity(10, "lb") as never }))).toEqual([
+    "substance/mismatch rate",
+  ]);
+});

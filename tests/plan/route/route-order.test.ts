@@ -195,8 +195,12 @@ describe("the order of a route", () => {
     const text = routeText(route(), { width: 90 });
     expect(text).toContain("FILL 1");
     expect(text).toMatch(/1 {2}Town hall, 1 Main Street .*12,000 sq ft .*18 gal .*50 gal .*31 gal/);
-    expect(text).toContain("Whole route: 75 gal in 3 fillings; 3 gal left in tank and hoses at the end");
+    expect(text).toContain(
+      "Whole route: 75 gal. 3 fillings: 78 gal; 3 gal left in tank and hoses at the end",
+    );
     expect(text).toMatch(/FILL 2 +19 gal/);
+    const begun = routeText(route({ startWith: { value: 20, unit: "gal" } }), { width: 90 });
+    expect(begun).toMatch(/75 gal\. \d fillings?: 57 gal, on top of 20 gal at the start; 3 gal left/);
     const metric = routeText(route(), { units: "metric", width: 90 });
     expect(metric).not.toMatch(/ gal|sq ft| lb /);
     const html = routeHtml(route({ title: "<b>round</b>" }));

@@ -243,4 +243,24 @@ describe("what comes in", () => {
     );
     expect(() => grade({ ...pounds, answr: 1 } as never, "3")).toThrow(/answr/);
   });
+
+  it("counts with a period at the end, and small whole numbers, are graded as what they are", () => {
+    const passes = problem({ topic: "spread/passes", level: 1, seed: 0, units: "US" });
+    expect(grade(passes, `It is ${passes.answer.text}.`).verdict).toBe("right");
+    const left: QuizProblem = {
+      ...pounds,
+      units: "metric",
+      answer: { value: 20, unit: "kg/ha", of: "N", decimals: 0, tolerance: 0.5, text: "20 kg per ha" },
+      mistakes: [],
+    };
+    expect(grade(left, "20 lb per acre").verdict).toBe("wrong");
+    expect(grade(left, "17 kg per ha").verdict).toBe("wrong");
+    expect(grade(left, "21 kg per ha").verdict).toBe("close");
+  });
+
+  it("a learner who leaves out the losses is told so, also where the count comes out even", () => {
+    const plugs = problem({ topic: "stand/plugs", level: 2, seed: 11, units: "metric" });
+    expect(plugs.text).toContain("20 m², is planted with plugs in a square grid, 40 cm apart");
+    expect(grade(plugs, "125 plugs").mistake).toBe("forgot the extra");
+  });
 });
