@@ -38,7 +38,13 @@ describe("a list without an end is refused before it is read", () => {
     ["times", () => groundSpeed({ course, times: endless() })],
     [
       "catches",
-      () => nozzleCheck({ catches: endless(), time, divisor: "n", rated: quantity(1, "gal/min", "water") }),
+      () =>
+        nozzleCheck({
+          catches: endless(),
+          time,
+          divisor: "n",
+          rated: quantity(1, "gal/min", "water"),
+        } as never),
     ],
     ["sizes", () => pulseTips({ sizes: endless() } as never)],
     ["catches", () => spreadPattern({ catches: endless(), unit: "g", pans: { spacing: width, left: 3 } })],

@@ -11,7 +11,7 @@ export interface Tested {
   readonly earliestByStatedLimit: CivilDate | null;
 }
 
-/** What could not be told, for what it needs is not stated. */
+/** What could not be told, because what it needs is not stated. */
 export const notKnown = (of: string, states: string): Tested => ({
   of,
   states,

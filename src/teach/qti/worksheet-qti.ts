@@ -106,7 +106,7 @@ const feedbackOf = ({ choices, letter, mistakes, steps }: QuizProblem, chosen: s
  * @param problem - as `problem` of `ratewright/teach/problems` makes it, also after JSON
  * @throws RatewrightError `type`, `missing`, `range`
  *
- * Source: IMS Question and Test Interoperability Assessment Test, Section and Item Information Model, version 2.1 (2012).
+ * Source: IMS Question and Test Interoperability Assessment Test, Section and Item Information Model, version 2.1 (2012), from memory.
  *
  * @example
  * ```ts

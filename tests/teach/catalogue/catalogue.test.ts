@@ -1,12 +1,12 @@
 import fc from "fast-check";
-import { all, create } from "mathjs";
+import { all, create, type FactoryFunctionMap } from "mathjs";
 import { describe, expect, it } from "vitest";
 import * as library from "../../../src/index.js";
 import { quantityOf, RatewrightError, unitsOf } from "../../../src/index.js";
 import { type CatalogueEntry, catalogue, catalogueEntry, entryResult } from "../../../src/teach/index.js";
 import { runs } from "../../properties.js";
 
-const math = create(all, {});
+const math = create(all as FactoryFunctionMap, {});
 
 /** Equations whose printed constants are rounded, or whose function finds its answer step by step; and how near they come. */
 const tolerances: Readonly<Record<string, number>> = {};

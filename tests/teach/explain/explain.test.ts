@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { all, create } from "mathjs";
+import { all, create, type FactoryFunctionMap } from "mathjs";
 import { describe, expect, it } from "vitest";
 import { quantityOf, RatewrightError, unitsOf } from "../../../src/index.js";
 import {
@@ -11,7 +11,7 @@ import {
 } from "../../../src/teach/index.js";
 import { runs } from "../../properties.js";
 
-const math = create(all, {});
+const math = create(all as FactoryFunctionMap, {});
 const functions = { ln: Math.log, log10: Math.log10, ceil: Math.ceil, floor: Math.floor };
 
 /** A unit after a number, up to the next sign: `lb N/1,000 ft²`, `% w/w`, `blocks of 1,000 ft²`. */
