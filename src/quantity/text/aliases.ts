@@ -187,7 +187,7 @@ const unclear = (key: string): NameReading | undefined => {
 /**
  * Measures that are multiples of a unit: an imperial pint is 1/8 of the imperial gallon (UK Units of Measurement
  * Regulations 1995); a stone is 14 lb (UK Weights and Measures Act 1985, schedule 1); the short and the long hundredweight
- * are 100 and 112 lb and the long ton 2240 lb (NIST Handbook 44, appendix C).
+ * are 100 and 112 lb and the long ton 2240 lb (NIST Handbook 44, appendix C). All from memory.
  */
 const multiples: readonly (readonly [name: RegExp, unit: string, size: number])[] = [
   [/^(?:imp|imperial|uk) (?:pts?|pints?)$/, "imp gal", 1 / 8],
