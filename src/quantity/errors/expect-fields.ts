@@ -76,6 +76,7 @@ export const expectList = (
 ): readonly unknown[] => {
   if (input === undefined) return fail("missing", path, input, `a list with at least one ${of}`);
   if (!Array.isArray(input)) return fail("type", path, input, `a list with at least one ${of}`);
+  if (typeof most !== "number") return fail("type", "most", most, "a number of items");
   if (input.length > most)
     return fail("range", path, input, `at most ${most} items`, { params: { max: most } });
   // A copy: a hole in a list is an item that is not there, and map would pass it over.
