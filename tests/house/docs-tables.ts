@@ -1,5 +1,6 @@
 // The parts of docs/*.md that are drawn from the library itself, between marks such as
-// `<!-- table: units -->` and `<!-- end -->`. Run as a program (`npm run docs:tables`) it writes them.
+// `<!-- table: units -->` and `<!-- end -->`. Run as a program (`npm run docs:tables`) it writes them, and the report
+// of what the package exports.
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { argv } from "node:process";
@@ -16,6 +17,7 @@ import {
   unitName,
   unitTable,
 } from "../../src/quantity/index.js";
+import { writeApiReport } from "./api-report.js";
 import { floorOf } from "./floors.js";
 import { read, rooms, root } from "./sources.js";
 
@@ -148,4 +150,6 @@ if (argv[1] === fileURLToPath(import.meta.url)) {
     writeFileSync(file, drawn(readFileSync(file, "utf8")));
     console.log(`${page} is written`);
   }
+  writeApiReport();
+  console.log("tests/house/api is written");
 }

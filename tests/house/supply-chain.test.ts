@@ -1,0 +1,112 @@
+// What comes with an import: the bundles of the root, of each room and of each path, walked to their last file.
+import { join } from "node:path";
+import { build } from "esbuild";
+import { describe, expect, it } from "vitest";
+import { exists, read, rooms, root, subpaths } from "./sources.js";
+
+interface Manifest {
+  readonly license?: string;
+  readonly dependencies?: Readonly<Record<string, string>>;
+  readonly peerDependencies?: Readonly<Record<string, string>>;
+}
+
+interface Walked {
+  readonly files: readonly string[];
+  readonly packages: readonly string[];
+}
+
+/** The package of an imported path: `pure-rand` of `pure-rand/generator/mersenne`. */
+const packageOf = (path: string): string =>
+  path.startsWith("node:") ? path : path.split("/", path.startsWith("@") ? 2 : 1).join("/");
+
+/** The files that a bundle is made of, and the packages or built-in modules that it leaves to be loaded. */
+const walk = async (entry: string): Promise<Walked> => {
+  const { metafile } = await build({
+    absWorkingDir: root,
+    ...(entry.startsWith("src/")
+      ? { entryPoints: [entry] }
+      : { stdin: { contents: entry, resolveDir: root } }),
+    bundle: true,
+    format: "esm",
+    packages: "external",
+    write: false,
+    metafile: true,
+    outdir: "out",
+    logLevel: "silent",
+  });
+  const outputs = Object.values(metafile.outputs);
+  return {
+    files: Object.keys(metafile.inputs),
+    packages: [
+      ...new Set(outputs.flatMap(({ imports }) => imports.map(({ path }) => packageOf(path)))),
+    ].sort(),
+  };
+};
+
+const manifestOf = (name: string): Manifest =>
+  JSON.parse(read(join("node_modules", name, "package.json"))) as Manifest;
+
+/** A package and all that it depends on. */
+const closure = (name: string, seen: Set<string> = new Set()): ReadonlySet<string> => {
+  if (seen.has(name)) return seen;
+  seen.add(name);
+  for (const needed of Object.keys(manifestOf(name).dependencies ?? {})) closure(needed, seen);
+  return seen;
+};
+
+describe("what comes with an import", () => {
+  it("of the root is this library, and no package, built-in module or file of another", async () => {
+    const { files, packages } = await walk("src/index.ts");
+    expect(packages).toEqual([]);
+    expect(files.length).toBeGreaterThan(100);
+    expect(files.filter((file) => !file.startsWith("src/"))).toEqual([]);
+  });
+
+  it("of a room is this library too", async () => {
+    const found = await Promise.all(
+      rooms().map(async (room) => [room, await walk(`src/${room}/index.ts`)] as const),
+    );
+    expect(found.filter(([, { packages }]) => packages.length > 0)).toEqual([]);
+  });
+
+  it("of another path is at most an optional package, in the table of DEVELOPERS.md with its license", async () => {
+    const loaded = new Map<string, string[]>();
+    for (const path of subpaths()) {
+      for (const name of (await walk(`src/${path}/index.ts`)).packages) {
+        loaded.set(name, [...(loaded.get(name) ?? []), path]);
+      }
+    }
+    const peers = (JSON.parse(read("package.json")) as Manifest).peerDependencies ?? {};
+    expect([...loaded.keys()].sort()).toEqual(Object.keys(peers).sort());
+
+    const listed = [
+      ...read("DEVELOPERS.md").matchAll(
+        /^\| `([\w-]+)` \| (\S+) \| ((?:`ratewright\/\S+?`(?:, )?)+) \| (.+) \|$/gm,
+      ),
+    ];
+    const rows = [...loaded].map(([name, paths]) => {
+      const others = [...closure(name)].filter((other) => other !== name).sort();
+      const brings =
+        others.map((other) => `\`${other}\` (${manifestOf(other).license})`).join(", ") || "nothing";
+      return [
+        name,
+        manifestOf(name).license,
+        paths.map((path) => `\`ratewright/${path}\``).join(", "),
+        brings,
+      ];
+    });
+    expect(listed.map(([, ...cells]) => cells)).toEqual(rows.sort(([a = ""], [b = ""]) => (a < b ? -1 : 1)));
+  });
+
+  it("is seen when it is there", async () => {
+    const { packages } = await walk(
+      'import "node:fs"; import "highs"; export * from "./src/numeric/index.js";',
+    );
+    expect(packages).toEqual(["highs", "node:fs"]);
+  });
+
+  it("has its license beside it", () => {
+    expect((JSON.parse(read("package.json")) as Manifest).license).toBe("MIT");
+    expect(exists("LICENSE") && read("LICENSE")).toContain("MIT License");
+  });
+});
