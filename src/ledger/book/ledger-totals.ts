@@ -18,7 +18,10 @@ export interface LedgerTotals {
   /** Per area, substance by substance. What an entry does not state counts as none. */
   readonly supplies: NutrientRates;
   readonly applications: number;
-  /** Ids of entries that state nothing of what went down, or not enough to weigh all of it. */
+  /**
+   * Ids of entries that state nothing of what went down, or not enough to weigh all of it; where no `part` is asked for,
+   * also of those that name parts: ask for each part.
+   */
   readonly notCounted: readonly string[];
 }
 
@@ -71,8 +74,12 @@ export const ledgerTotals = (input: {
   let applications = 0;
   for (let i = 0; i < history.dates.length; i++) {
     const date = history.dates[i] as CivilDate;
-    if (date < from || date > to || !touches(history.partsOf(i), part)) continue;
+    if (date < from || date > to) continue;
     const row = history.row(i);
+    if (!touches(history.partsOf(i), part)) {
+      if (input.part === undefined) notCounted.push(row.from);
+      continue;
+    }
     applications++;
     if (row.rates === undefined || (row.unweighed ?? []).length > 0) notCounted.push(row.from);
     if (row.rates !== undefined) sums.add(row.rates);

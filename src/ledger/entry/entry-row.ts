@@ -4,6 +4,7 @@ import { type Completion, completeRates, type NutrientRates, type Wanted } from 
 import { areaRatesOf, type Shares, suppliedRates } from "../rates/supplied-rates.js";
 import { unweighedOf, weighedContents } from "../rates/unweighed.js";
 import type { Stated } from "../stated.js";
+import { namesIn } from "./active-names.js";
 import type { Content } from "./content.js";
 import type { HistoryRow } from "./history.js";
 import type { LedgerEntry } from "./ledger-entry.js";
@@ -71,6 +72,22 @@ export interface Asked {
   readonly products: boolean;
 }
 
+/** Active ingredients that an entry names in words, and states no amount of: they went down, nobody knows how much. */
+const namedOnly = ({
+  activeIngredient,
+  contents = [],
+  supplies = [],
+}: Omit<LedgerEntry, "id">): readonly string[] => {
+  const stated = new Set(
+    [...contents, ...supplies].map(({ of = "" }) =>
+      of.replace(/\/.*$/, "").replace(/^ae:/, "ai:").toLowerCase(),
+    ),
+  );
+  return namesIn(activeIngredient ?? "")
+    .map((name) => `ai:${name.toLowerCase()}`)
+    .filter((of) => !stated.has(of));
+};
+
 /** What an application puts down per area, as far as it is stated; of what it holds no more than is asked for. */
 export const entryRates = (
   entry: Omit<LedgerEntry, "id">,
@@ -102,7 +119,8 @@ export const entryRates = (
       supplied[of] = stated(item, of, "supplies") as Quantity<"mass/area", string>;
     }
     const { rates, completed } = completeRates(supplied, asked?.substances);
-    return { rates, completed, productRates, content };
+    const onlyNamed = namedOnly(entry);
+    return { rates, completed, productRates, content, ...(onlyNamed.length > 0 && { unweighed: onlyNamed }) };
   }
   const contents = entry.contents?.map((item) => stated(item, item.of as string, "contents"));
   const whole = suppliedRates({ fertilizer: label, contents }, areaRates, labels.shares, asked?.telling);
@@ -111,7 +129,10 @@ export const entryRates = (
   const rates = whole ?? (told ? weighedContents(contents ?? [], areaRates) : undefined);
   const noSlow =
     label !== undefined && label.slowNitrogen === undefined && percentOf(label.analysis, "N") > 0;
-  const unweighed = whole === undefined ? unweighedOf({ fertilizer: label, contents }, areaRates) : [];
+  const unweighed = [
+    ...(whole === undefined ? unweighedOf({ fertilizer: label, contents }, areaRates) : []),
+    ...namedOnly(entry),
+  ];
   return {
     rates,
     completed: whole && noSlow ? ["no slow stated"] : [],

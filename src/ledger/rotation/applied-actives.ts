@@ -1,6 +1,7 @@
 import type { CivilDate } from "../../calendar/index.js";
 import { checks, expectFields, expectList, expectText, fail } from "../../quantity/index.js";
 import { civilDateAt } from "../civil-date-at.js";
+import { namesIn } from "../entry/active-names.js";
 import { touches } from "../entry/history.js";
 import type { LedgerEntry } from "../entry/ledger-entry.js";
 
@@ -17,13 +18,6 @@ const nameOf = (of: string | undefined): readonly string[] => {
   const [, name] = /^(?:ai|ae):([^/]+)/.exec(of ?? "") ?? [];
   return name === undefined ? [] : [name];
 };
-
-/** Names in one text: `"azoxystrobin + propiconazole"`. A comma counts with a blank behind it, for there is 2,4-D. */
-const namesIn = (text: string): readonly string[] =>
-  text
-    .split(/[;+&\n]|,\s|\sand\s/)
-    .map((name) => name.trim())
-    .filter((name) => name !== "");
 
 /** The active ingredients of an entry by its contents and supplies, else by its field of them. */
 export const activesOf = ({ contents, supplies, activeIngredient }: LedgerEntry): readonly string[] => {

@@ -51,7 +51,10 @@ export interface ResistanceRotation {
   readonly multiSite: readonly GroupUse[];
   /** Active ingredients that are in none of the lists. */
   readonly withoutCode: readonly string[];
-  /** Ids of entries that state no active ingredient, and no analysis that would say what they are. */
+  /**
+   * Ids of entries that state no active ingredient, and no analysis that would say what they are; where no `part` is asked
+   * for, also of those that name parts: ask for each part.
+   */
   readonly notCounted: readonly string[];
 }
 
@@ -195,6 +198,11 @@ export const resistanceRotation = (input: {
   const entries: readonly LedgerEntry[] = read.entries.filter(
     (entry) => within(entry) && touches(entry.parts ?? [], part),
   );
+  // An entry of one part says nothing of the whole site: it is named, not passed over.
+  const elsewhere =
+    given.part === undefined
+      ? read.entries.filter((entry) => within(entry) && !touches(entry.parts ?? [], part))
+      : [];
   const planned = plannedOn(given.planned, part).filter(within);
   const applied = [...entries.map((entry) => ({ date: entry.date, actives: activesOf(entry) })), ...planned];
   const { days, withoutCode } = daysOf(applied, codes);
@@ -211,6 +219,6 @@ export const resistanceRotation = (input: {
     groups: only(false),
     multiSite: only(true),
     withoutCode,
-    notCounted: entries.filter(tellsNoActive).map(({ id }) => id),
+    notCounted: [...entries.filter(tellsNoActive), ...elsewhere].map(({ id }) => id),
   };
 };

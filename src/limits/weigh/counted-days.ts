@@ -52,9 +52,13 @@ const amountIn = (row: HistoryRow, of: string, unit: string, dimension: string):
   return row.rates === undefined ? undefined : amountOf(row.rates, of, unit);
 };
 
+/** Whether an active ingredient that an entry names in words is the one of a limit, as ingredient or as acid equivalent. */
+const isNamed = (held: string, of: string): boolean =>
+  /^a[ie]:/.test(of) && held.startsWith("ai:") && held.slice(3) === of.slice(3).toLowerCase();
+
 /** Whether a row holds something in an amount that could not be weighed. */
 const isUnweighed = ({ unweighed = [] }: HistoryRow, of: string): boolean =>
-  unweighed.some((held) => held === of || formFactor(held, of) !== undefined);
+  unweighed.some((held) => held === of || formFactor(held, of) !== undefined || isNamed(held, of));
 
 /** The share of the nitrogen of a row that is slow, in percent; `undefined` where it is not known. */
 export const slowShareOfRow = (row: HistoryRow): number | undefined =>
