@@ -98,6 +98,15 @@ describe("what comes with an import", () => {
     expect(listed.map(([, ...cells]) => cells)).toEqual(rows.sort(([a = ""], [b = ""]) => (a < b ? -1 : 1)));
   });
 
+  it("has a bound on its size, for the root and every path: npm run size weighs them", () => {
+    const { "size-limit": rows } = JSON.parse(read("package.json")) as {
+      readonly "size-limit": readonly { readonly path: string; readonly import: string }[];
+    };
+    const whole = rows.filter((row) => row.import === "*").map(({ path }) => path);
+    const paths = ["", ...[...rooms(), ...subpaths()].map((path) => `${path}/`)];
+    expect(whole.sort()).toEqual(paths.map((path) => `dist/esm/${path}index.js`).sort());
+  });
+
   it("is seen when it is there", async () => {
     const { packages } = await walk(
       'import "node:fs"; import "highs"; export * from "./src/numeric/index.js";',
