@@ -68,6 +68,8 @@ const readEvent = (input: unknown, path: string, site: ReadSite): ReadWaterEvent
   });
   if (event.by === "rain" && event.known === "planned")
     fail("conflict", `${path}.known`, event.known, '"forecast" or "observed", because nobody plans rain');
+  if (event.by === "irrigation" && event.known === "forecast")
+    fail("conflict", `${path}.known`, event.known, '"planned" or "observed", because only rain is forecast');
   return { ...event, ...(parts && { parts }) };
 };
 

@@ -183,16 +183,10 @@ export const stockOnHand = (input: {
   for (const entry of entries) {
     if (entry.date > on) continue;
     const known = entry.product === undefined ? undefined : stock.get(entry.product);
-    if (known === undefined) {
-      const what =
-        entry.product === undefined ? "which product" : `${entry.product}, of which nothing came in`;
-      notCounted.push(`${entry.date} (${entry.id}): ${what}.`);
-      continue;
-    }
-    const used = usedIn(entry);
+    const used = known && usedIn(entry);
     const amount = used && measuredAs(used, known.like, entry);
-    if (amount === undefined) notCounted.push(`${entry.date} (${entry.id}): how much of ${entry.product}.`);
-    else known.used += amount;
+    if (known !== undefined && amount !== undefined) known.used += amount;
+    else notCounted.push(`${entry.date} (${entry.id}): ${lackOf(entry, known !== undefined)}.`);
   }
   const products = [...stock].map(([product, { like, received: came, used }]): ProductStock => {
     const q = (value: number): ProductQuantity =>
@@ -205,6 +199,12 @@ export const stockOnHand = (input: {
     };
   });
   return { type: "stock-on-hand", version: 1, on, products, notCounted, findings: products.flatMap(shortOf) };
+};
+
+/** Why an entry was not taken off. */
+const lackOf = ({ product }: LedgerEntry, cameIn: boolean): string => {
+  if (product === undefined) return "which product";
+  return cameIn ? `how much of ${product}` : `${product}, of which nothing came in`;
 };
 
 const shortOf = ({ product, onHand }: ProductStock): readonly Finding[] =>

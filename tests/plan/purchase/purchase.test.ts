@@ -230,6 +230,15 @@ describe("when to order again, and what should be there", () => {
     expect(stock.products[0]?.onHand.value).toBeCloseTo(-40, 9);
     expect(stock.findings.map(({ code }) => code)).toEqual(["stock/below-zero"]);
     expect(stock.notCounted).toEqual(["2026-04-03 (4): how much of a."]);
+    expect(
+      problems(() =>
+        stockOnHand({ received, ledgers: [{ ...book, entries: [{ id: "1" }] }], on: "x" } as never),
+      ),
+    ).toEqual(["missing ledgers[0].entries[0].date", "date on"]);
+  });
+
+  test("entries without a product, and of a product that never came in, are named", () => {
+    const received = [{ product: "a", date: "2026-03-01", amount: lb(100) }] as const;
     const other = ledger([
       { id: "1", date: "2026-04-01", product: "A", rate: { value: 5, unit: "lb/acre" } },
       { id: "2", date: "2026-04-02", rate: { value: 5, unit: "lb/acre" } },
@@ -239,11 +248,6 @@ describe("when to order again, and what should be there", () => {
       "2026-04-01 (1): A, of which nothing came in.",
       "2026-04-02 (2): which product.",
     ]);
-    expect(
-      problems(() =>
-        stockOnHand({ received, ledgers: [{ ...book, entries: [{ id: "1" }] }], on: "x" } as never),
-      ),
-    ).toEqual(["missing ledgers[0].entries[0].date", "date on"]);
   });
 
   test("shelf life is told of what is bought; an order after the application is late without a lead time", () => {

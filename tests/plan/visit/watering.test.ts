@@ -202,6 +202,7 @@ test("problems are told by their place, all at once", () => {
           { at: "2026-05-04", depth: { value: 1, unit: "lb" }, by: "hail", known: "planned" },
           { at: "2026-05-04T20:00-05:00", depth: inch(1), by: "rain", known: "planned" },
           { at: "2026-05-04T20:00-05:00", depth: inch(-1), by: "rain", known: "observed", parts: ["moon"] },
+          { at: "2026-05-04T20:00-05:00", depth: inch(1), by: "irrigation", known: "forecast" },
         ],
       } as never,
     },
@@ -215,6 +216,7 @@ test("problems are told by their place, all at once", () => {
       "conflict water.events[1].known",
       "range water.events[2].depth",
       "missing water.events[2].parts[0]",
+      "conflict water.events[3].known",
       "date water.until",
     ]),
   );
