@@ -47,13 +47,22 @@ const isDoor = (path: string): boolean => /^src\/[^/]+\/(index|house)\.ts$/.test
 const target = ({ from, specifier }: Import): string =>
   posix.join(posix.dirname(from), specifier).replace(/\.js$/, ".ts");
 
+/** What is known of files that were looked at: most are come by some hundred times. */
+const loading = new Map<string, boolean>();
+
 /** Whether a file loads a package, itself or through what it imports. */
-const loadsPackage = (path: string, seen: Set<string> = new Set()): boolean => {
-  if (seen.has(path) || !exists(path)) return false;
-  seen.add(path);
-  return importsOf(path, read(path)).some((each) =>
-    each.specifier.startsWith(".") ? loadsPackage(target(each), seen) : true,
-  );
+const loadsPackage = (path: string): boolean => {
+  const known = loading.get(path);
+  if (known !== undefined) return known;
+  // Until it is looked through: in a circle, which another test refuses, it would be asked again.
+  loading.set(path, false);
+  const loads =
+    exists(path) &&
+    importsOf(path, read(path)).some((each) =>
+      each.specifier.startsWith(".") ? loadsPackage(target(each)) : true,
+    );
+  loading.set(path, loads);
+  return loads;
 };
 
 /** What is wrong with an import, or nothing. */
