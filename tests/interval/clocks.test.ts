@@ -242,8 +242,8 @@ describe("entry", () => {
       "range products[0].actives[1].dermal",
       "unit/mismatch products[1].label",
       "type products[2]",
-      "type products[3].product",
-      "type products[3].until",
+      "missing products[3].product",
+      "missing products[3].until",
       "type products[4].actives",
       "missing posting.source",
     ]);

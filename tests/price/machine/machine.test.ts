@@ -93,7 +93,7 @@ describe("machineCost", () => {
           hoursPerYear: quantity(0, "h"),
         }),
       ),
-    ).toEqual(["type yearly[1].name", "unit/mismatch yearly[1].cost", "range hoursPerYear"]);
+    ).toEqual(["missing yearly[1].name", "unit/mismatch yearly[1].cost", "range hoursPerYear"]);
     expect(complaints(() => machineCost({ ...machine, repair: money(3, "EUR").per(hour) as never }))).toEqual(
       ["unit/mismatch repair"],
     );

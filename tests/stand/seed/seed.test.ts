@@ -168,7 +168,7 @@ describe("mixtures", () => {
       "duplicate components[1].name",
     ]);
     expect(complaints(() => seedMixture({ components: [one("", 0)] }))).toEqual([
-      "type components[0].name",
+      "missing components[0].name",
       "range components[0].byWeight",
     ]);
     const byCount = { name: "a", byCount: percent(90), seedsPerMass: quantity(1e6, "count/lb") };

@@ -55,7 +55,7 @@ describe("a chain of formulas", () => {
     ).toEqual(["type steps[0].inputs.percent", "type steps[2].id", "range steps[3].inputs.need.resultOf"]);
     expect(problems(() => explainChain("x", []))).toEqual(["missing steps"]);
     expect(problems(() => explainChain("", chain, { digits: 0 }))).toEqual(
-      ["missing title", "range options.digits"].map((each) => each.replace("missing title", "type title")),
+      ["missing title", "range options.digits"].map((each) => each.replace("missing title", "missing title")),
     );
     expect(
       problems(() =>

@@ -39,7 +39,7 @@ describe("a rule", () => {
   test("states something, and nothing that cannot be", () => {
     const of = (input: object) => complaints(untyped(wateringInRule, { source: "label", ...input }));
     expect(of({})).toEqual(["missing least"]);
-    expect(of({ source: "", least: inch(1) })).toEqual(["type source"]);
+    expect(of({ source: "", least: inch(1) })).toEqual(["missing source"]);
     expect(of({ least: inch(1), most: inch(0.5) })).toEqual(["conflict most"]);
     expect(of({ least: inch(1), within: hours(2), notBefore: hours(2) })).toEqual(["conflict within"]);
     expect(of({ notBefore: hours(2), within: hours(24) })).toEqual(["conflict within"]);
