@@ -115,7 +115,7 @@ const failWith = (entry: unknown, path: string): never => {
 
 /**
  * A ledger with one entry more. The ledger that was given stays as it is, and is read again: to add many entries,
- * give all of them to {@link ledger} at once.
+ * give all of them to `ledger` at once.
  *
  * To correct an entry, add one with `corrects`: it takes the place of the other in every total, and both
  * stay on record. With `voids` nothing takes its place.

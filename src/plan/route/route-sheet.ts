@@ -1,10 +1,11 @@
-import { expectFields, expectNumber, expectOneOf } from "../../quantity/index.js";
+import { expectFields, expectNumber, expectOneOf, ofKind } from "../../quantity/index.js";
 import type { SheetUnits } from "../job/job.js";
 import { shedSheet } from "../shed/shed-sheet.js";
 import { sheetHtml } from "../sheet/sheet-html.js";
 import { sheetText } from "../sheet/sheet-text.js";
 import type { SheetSection, WorkOrderSheet } from "../sheet/sheet-types.js";
 import { areaUnitOf, firstUnits, unitFor } from "../sheet/sheet-units.js";
+import type { SpreadOrder } from "../visit/spread-order.js";
 import type { WorkOrder } from "../visit/work-order.js";
 import type { RouteJob } from "./route-job.js";
 import { type RouteOrder, routeOrder } from "./route-order.js";
@@ -27,6 +28,19 @@ export interface RouteTextOptions extends RouteSheetOptions {
   readonly width?: number;
 }
 
+/** What is spread, by what leaves the store for it: what is in the hopper at the start is there already. */
+const fromStore = ({ spread, loads, stops }: RouteOrder): readonly SpreadOrder[] => {
+  if (spread === undefined) return [];
+  const amount = ofKind<"mass", `product:${string}`>(loads.loaded);
+  const part = {
+    part: counted(stops.length, "stop"),
+    area: spread.area,
+    amount,
+    perPass: amount.dividedBy(spread.passes),
+  };
+  return [{ ...spread, amount, byPart: [part] }];
+};
+
 /** The route as a visit whose site is all stops: what a sheet of a visit says of the machine and the work holds for it. */
 const asVisit = (order: RouteOrder): WorkOrder => ({
   type: "work-order",
@@ -46,7 +60,7 @@ const asVisit = (order: RouteOrder): WorkOrder => ({
       net: order.loads.area,
     } as never,
   },
-  spreads: order.spread === undefined ? [] : [order.spread],
+  spreads: fromStore(order),
   sprays: order.spray === undefined ? [] : [order.spray],
   nutrients: [],
   repeats: [],

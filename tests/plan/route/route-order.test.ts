@@ -138,7 +138,7 @@ describe("the order of a route", () => {
   });
 
   test("a spreader: two passes and a hopper", () => {
-    const order = routeOrder({
+    const fed: RouteJob = {
       type: "route-job",
       version: 1,
       title: "Feed",
@@ -151,7 +151,8 @@ describe("the order of a route", () => {
         { id: "a", area: { value: 12_000, unit: "ft2" } },
         { id: "b", area: { value: 40_000, unit: "ft2" } },
       ],
-    });
+    };
+    const order = routeOrder(fed);
     // 45 lb and 150 lb at 3.75: 10 are there, 90 go in; 55 are left, 45 more, then 50 for the rest.
     expect(order.loads.fills.map(({ stop, added }) => [stop, added.value])).toEqual([
       ["a", 90],
@@ -160,6 +161,10 @@ describe("the order of a route", () => {
     ]);
     expect(order.leftOver[0]?.amount.value).toBe(0);
     expect(order.spread?.packages?.count).toBe(4);
+    // 185 lb leave the store: 10 lb are in the hopper.
+    const store = routeText(fed).split("STORE")[1];
+    expect(store).toMatch(/185(\.0)? lb/);
+    expect(store).not.toMatch(/195(\.0)? lb/);
   });
 
   test("problems by path, all at once, with the next step", () => {
