@@ -46,6 +46,9 @@ const equal = (what: string, actual: string, expected: string): void => {
   console.log(`  ${what}: ${actual}`);
 };
 
+/** What `ratewright/teach/problems` and `ratewright/teach/qti` need, with what that needs. */
+const peers = ["pure-rand", "fast-xml-builder", "path-expression-matcher", "xml-naming"];
+
 /** A project that has the package installed from the packed file, and nothing else. */
 const project = (parent: string, name: string, type: "module" | "commonjs", packed: string): string => {
   const folder = join(parent, name);
@@ -54,6 +57,9 @@ const project = (parent: string, name: string, type: "module" | "commonjs", pack
   run(folder, "npm", "install", "--offline", "--no-audit", "--no-fund", packed);
   const installed = readdirSync(join(folder, "node_modules")).filter((entry) => !entry.startsWith("."));
   equal(`${name} has installed`, installed.join(), "ratewright");
+  // Two paths load an optional package as they open; who imports them installs it.
+  for (const peer of peers)
+    cpSync(join(root, "node_modules", peer), join(folder, "node_modules", peer), { recursive: true });
   return folder;
 };
 
