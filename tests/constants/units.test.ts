@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { quantityOf, unitTable } from "../../src/quantity/index.js";
-import { converted } from "../../src/quantity/value/quantity.js";
+import { converted } from "../../src/quantity/value/converted.js";
 import { printedFactors, soleUnits, temperaturePoints } from "./unit-sizes.js";
 import { digitsOf } from "./units.js";
 

@@ -1,4 +1,4 @@
-import { converted } from "../../src/quantity/value/quantity.js";
+import { converted } from "../../src/quantity/value/converted.js";
 import type { ConstantCheck } from "./check.js";
 import { printedFactors, temperaturePoints } from "./unit-sizes.js";
 

@@ -96,9 +96,16 @@ export const evidencePage = (): string => {
   const reached = (how: PublishedCheck["reached"]): number =>
     answers.filter(({ check }) => check.reached === how).length;
   const ofKind = (kind: string): number => answers.filter(({ check }) => kindOf(check) === kind).length;
-  const independent = answers.filter(
-    ({ check }) => check.reached === "read" && ["worked example", "measurement"].includes(kindOf(check)),
-  ).length;
+  // An example that stands under several entries is one.
+  const independent = new Set(
+    answers
+      .filter(
+        ({ check }) => check.reached === "read" && ["worked example", "measurement"].includes(kindOf(check)),
+      )
+      .map(({ check: { source, given }, answer }) =>
+        JSON.stringify([source.title, source.where, given, answer.of, answer.printed]),
+      ),
+  ).size;
   const checked = new Set(checks.flatMap((check) => check.formulas));
   const all = [...functions.values()].flat();
   const leftOut = Object.values(allLeftOut).flat().length;
@@ -119,7 +126,7 @@ export const evidencePage = (): string => {
     "",
     "## Counts",
     "",
-    `- **${independent} figures of independent evidence**: worked examples and measurements, read in their source.`,
+    `- **${independent} figures of independent evidence**: worked examples and measurements, read in their source, each counted once.`,
     ...kinds.map((kind) => `- ${kind}: ${count(ofKind(kind), "figure")}.`),
     `- ${count(checks.length, "check")} with ${count(answers.length, "published figure")}: ${reached("read")} read, ${reached("from memory")} from memory, ${reached("derived")} derived.`,
     `- ${count(wrong.length, "figure")} wrong in the source, each with the reason.`,

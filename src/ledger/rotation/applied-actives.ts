@@ -4,6 +4,7 @@ import { civilDateAt } from "../civil-date-at.js";
 import { namesIn } from "../entry/active-names.js";
 import { touches } from "../entry/history.js";
 import type { LedgerEntry } from "../entry/ledger-entry.js";
+import { plainName } from "./read-codes.js";
 
 /** An application that is planned, by what it holds. */
 export interface PlannedActives {
@@ -19,11 +20,13 @@ const nameOf = (of: string | undefined): readonly string[] => {
   return name === undefined ? [] : [name];
 };
 
-/** The active ingredients of an entry by its contents and supplies, else by its field of them. */
+/** The active ingredients of an entry: of its contents and supplies, and what its field of them names beside. */
 export const activesOf = ({ contents, supplies, activeIngredient }: LedgerEntry): readonly string[] => {
-  const stated = [...(contents ?? []), ...(supplies ?? [])].filter(({ value }) => value > 0);
+  const stated = [...(contents ?? []), ...(supplies ?? [])];
   const names = stated.flatMap(({ of }) => nameOf(of));
-  return names.length > 0 ? names : namesIn(activeIngredient ?? "");
+  const weighed = new Set(names.map(plainName));
+  const beside = namesIn(activeIngredient ?? "").filter((name) => !weighed.has(plainName(name)));
+  return [...stated.filter(({ value }) => value > 0).flatMap(({ of }) => nameOf(of)), ...beside];
 };
 
 /** Whether an entry may have held an active ingredient that it does not state. */

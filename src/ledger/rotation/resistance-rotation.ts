@@ -144,8 +144,8 @@ const groupsOf = (days: readonly Day[], on: CivilDate): readonly (GroupUse & { m
  *   fungicides. Groups of many sites (`M05`) end a run like any other.
  * - `share = 100 * applications of the group / applications of the scheme`.
  *
- * What an entry holds is read from its `contents` and `supplies` (`ai:azoxystrobin/product`), else from its
- * `activeIngredient`. Which number of applications, or in a row, is too many is on the label: put it as a limit of the
+ * What an entry holds is read from its `contents` and `supplies` (`ai:azoxystrobin/product`), and from its
+ * `activeIngredient` for what they do not name. Which number of applications, or in a row, is too many is on the label: put it as a limit of the
  * kind `"rotation"` to `checkLimits`.
  *
  * @param input.codeLists - lists of the caller; they win over {@link resistanceCodeLists}

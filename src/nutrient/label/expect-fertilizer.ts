@@ -15,6 +15,16 @@ export const expectFertilizer = <Id extends string>(
   return fertilizer(product, path);
 };
 
+/** Takes a fertilizer that can be weighed out: a liquid has its density. */
+export const expectWeighed = <Id extends string>(product: Fertilizer<Id>, path: string): Fertilizer<Id> => {
+  const read = expectFertilizer(product, path);
+  if (read.form === "liquid" && read.density === undefined) {
+    const way = "the density of a liquid; liquidProductRate(target, product) is by volume";
+    fail("missing", `${path}.density`, undefined, way);
+  }
+  return read;
+};
+
 /** Two records under one id that say different things of it; the same record twice is none. */
 export const isOtherRecordOf = (product: Fertilizer, other: Fertilizer): boolean =>
   product.id === other.id && product !== other && labelText(product) !== labelText(other);

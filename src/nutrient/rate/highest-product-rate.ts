@@ -9,7 +9,7 @@ import {
   Quantity,
 } from "../../quantity/index.js";
 import { type Nutrient, percentOf } from "../label/analysis.js";
-import { expectFertilizer } from "../label/expect-fertilizer.js";
+import { expectWeighed } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { productNitrogen } from "../label/nitrogen-breakdown.js";
 import { type NutrientsSupplied, nutrientsSupplied } from "./nutrients-supplied.js";
@@ -99,7 +99,7 @@ export const highestProductRate = <Id extends string>(input: {
 }): HighestProductRate<Id> => {
   expectFields(input, ["product", "caps", "leastSlowShare"], "input");
   const { product, caps, least } = allOf({
-    product: () => expectFertilizer(input.product, "product"),
+    product: () => expectWeighed(input.product, "product"),
     caps: () => readCaps(input.caps, "caps"),
     least: () =>
       input.leastSlowShare === undefined ? 0 : expectSlowShare(input.leastSlowShare, "leastSlowShare"),

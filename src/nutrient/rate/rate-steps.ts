@@ -1,6 +1,6 @@
 import { allOf, expectFields, fail, Quantity } from "../../quantity/index.js";
 import { type Nutrient, percentOf } from "../label/analysis.js";
-import { expectFertilizer, isOtherRecordOf } from "../label/expect-fertilizer.js";
+import { expectWeighed, isOtherRecordOf } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { formFactor } from "../label/forms.js";
 import { eachOf, listOf } from "../label/under-path.js";
@@ -38,7 +38,7 @@ export const readSteps = (input: readonly RateStep[]): ReadStep[] => {
     expectFields(given, ["target", "product"], "", "{ target, product }");
     const step = allOf({
       target: () => expectTarget(given.target, "target"),
-      product: () => expectFertilizer(given.product, "product"),
+      product: () => expectWeighed(given.product, "product"),
     });
     const { target, product } = step;
     const twin = read.findIndex((one) => formFactor(one.target.of, target.of) !== undefined);

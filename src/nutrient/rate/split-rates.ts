@@ -1,6 +1,6 @@
 import { allOf, expectFields, expectQuantity, fail, likeQuantity, Quantity } from "../../quantity/index.js";
 import { percentOf } from "../label/analysis.js";
-import { expectFertilizer, isOtherRecordOf } from "../label/expect-fertilizer.js";
+import { expectWeighed, isOtherRecordOf } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { productNitrogen } from "../label/nitrogen-breakdown.js";
 import type { Nutrient } from "../label/nutrient.js";
@@ -79,7 +79,7 @@ const readParts = (input: unknown): readonly { readonly product: Fertilizer; rea
     const part = expectFields(given, ["product", "share"], "", "{ product, share }");
     return allOf({
       product: () => {
-        const product = expectFertilizer(part.product as Fertilizer, "product");
+        const product = expectWeighed(part.product as Fertilizer, "product");
         const other = seen.findIndex((one) => isOtherRecordOf(one, product));
         seen.push(product);
         return other < 0
@@ -168,7 +168,7 @@ const slowPercent = (product: Fertilizer): number => productNitrogen(product).sl
 const readPair = (input: unknown): readonly [Fertilizer, Fertilizer] => {
   if (!Array.isArray(input) || input.length !== 2) return fail("type", "products", input, "two products");
   const read = (i: 0 | 1): Fertilizer => {
-    const product = expectFertilizer(input[i] as Fertilizer, `products[${i}]`);
+    const product = expectWeighed(input[i] as Fertilizer, `products[${i}]`);
     return percentOf(product.analysis, "N") > 0
       ? product
       : fail("infeasible", `products[${i}]`, product.id, "a product with nitrogen");

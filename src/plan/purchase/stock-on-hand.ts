@@ -90,10 +90,13 @@ const measuredAs = (
 const readBooks = (input: unknown): readonly LedgerEntry[] => {
   if (input === undefined) return [];
   const door = checks();
+  const seen = new Set<unknown>();
   const entries = expectList(input, "ledgers", "ledger").flatMap((book, i) => {
     const at = `ledgers[${i}]`;
     return (
       door.run((): readonly LedgerEntry[] => {
+        if (seen.has(book)) fail("duplicate", at, book, "each ledger once: its use would count twice");
+        seen.add(book);
         const given = expectFields(book, ["type", "version", "entries"], at, "a ledger");
         if (given.type !== "ledger") fail("type", `${at}.type`, given.type, '"ledger"');
         return standingEntries(checkedBook(given.entries, at));
@@ -118,8 +121,8 @@ const checkedBook = (entries: unknown, at: string): Ledger => {
  * receipt on the day of the count, with the receipts and ledgers from then on.
  *
  * @param input - `received`, each with `product`, `date` and `amount`; `ledgers` of all sites; `on`, the last day that counts
- * @throws RatewrightError with every problem: `missing`, `date`, `type`, `unit/mismatch` (one product received by weight
- *   and by volume), and what `ledger` throws, with paths such as `ledgers[1].entries[3].area`
+ * @throws RatewrightError with every problem: `missing`, `date`, `type`, `duplicate` (one ledger twice), `unit/mismatch` (one product
+ *   received by weight and by volume), and what `ledger` throws, with paths such as `ledgers[1].entries[3].area`
  *
  * Source: arithmetic.
  *

@@ -69,8 +69,9 @@ const readStops = (input: unknown): ReadRouteLoads["stops"] => {
   const seen = new Set<string>();
   const readers = list.map((item, i) => () => {
     const stop = readStop(item, `stops[${i}]`);
-    if (seen.has(stop.id)) fail("duplicate", `stops[${i}].id`, stop.id, "a name that no other stop has");
-    seen.add(stop.id);
+    if (seen.has(stop.id.trim()))
+      fail("duplicate", `stops[${i}].id`, stop.id, "a name that no other stop has");
+    seen.add(stop.id.trim());
     return stop;
   });
   return Object.values(allOf(Object.fromEntries(readers.entries())));

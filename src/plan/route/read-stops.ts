@@ -116,7 +116,8 @@ export const readStops = (input: unknown, door: Checks): readonly ReadStop[] => 
   const seen = new Set<unknown>();
   return list.flatMap((item, i) => {
     const stop = readStop(item, `stops[${i}]`, door);
-    const id = (item as { id?: unknown } | null)?.id;
+    const named = (item as { id?: unknown } | null)?.id;
+    const id = typeof named === "string" ? named.trim() : named;
     if (id !== undefined && seen.has(id)) {
       const expected = "a name that no other stop has";
       door.add({ code: "duplicate", path: `stops[${i}].id`, got: shown(id), expected });

@@ -119,6 +119,9 @@ const compute = (input: unknown): RouteOrder => {
 };
 
 const computed = (input: unknown): RouteOrder => {
+  const { type } = Object(input) as { readonly type?: unknown };
+  if (type === "route-order")
+    fail("type", "type", type, '"route-job": the route that the order was made from, not the order');
   try {
     return compute(input);
   } catch (error) {

@@ -42,7 +42,7 @@ const fromStore = ({ spread, loads, stops }: RouteOrder): readonly SpreadOrder[]
 };
 
 /** The route as a visit whose site is all stops: what a sheet of a visit says of the machine and the work holds for it. */
-const asVisit = (order: RouteOrder): WorkOrder => ({
+const asVisit = (order: RouteOrder, whole = ofKind<"area", "none">(order.loads.area)): WorkOrder => ({
   type: "work-order",
   version: 1,
   title: order.title,
@@ -56,9 +56,10 @@ const asVisit = (order: RouteOrder): WorkOrder => ({
       version: 1,
       parts: [],
       cutOuts: [],
-      total: order.loads.area,
-      net: order.loads.area,
-    } as never,
+      gross: whole,
+      cutOut: whole.times(0),
+      net: whole,
+    },
   },
   spreads: fromStore(order),
   sprays: order.spray === undefined ? [] : [order.spray],

@@ -3,7 +3,8 @@ import { expectFields } from "../errors/expect-fields.js";
 import { splitUnit, unitDimension } from "../unit/unit-facts.js";
 import { unitName, unitSymbol } from "../unit/unit-names.js";
 import type { CheckedUnitOf, Unit, UnitHint } from "../unit/unit-text.js";
-import { converted, operand, type Quantity } from "../value/quantity.js";
+import { converted } from "../value/converted.js";
+import { operand, type Quantity } from "../value/quantity.js";
 
 /** How a quantity is written. */
 export interface FormatOptions {

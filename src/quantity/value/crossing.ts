@@ -1,7 +1,8 @@
 import { fail } from "../errors/errors.js";
 import { type CheckedSubstance, isSubstance, perSubstance, timesSubstance } from "../substance/substances.js";
 import { unitSystem } from "../unit/unit-names.js";
-import { converted, expectQuantity, operand, Quantity } from "./quantity.js";
+import { converted } from "./converted.js";
+import { expectQuantity, operand, Quantity } from "./quantity.js";
 
 const made = <D extends string, S extends string>(
   value: number,

@@ -20,7 +20,8 @@ import type {
   Unit,
   UnitHint,
 } from "../unit/unit-text.js";
-import { knownUnit, ratioOf } from "../unit/units.js";
+import { knownUnit } from "../unit/units.js";
+import { converted } from "./converted.js";
 import { type Bound, expectedSubstance, finite, notZero, textIsRead } from "./expected.js";
 import type { Addend, PerKind } from "./kinds.js";
 
@@ -190,12 +191,6 @@ const combined = (one: Any, input: unknown, sign: 1 | -1): unknown => {
   if (divide) notZero(other.value, "other", other);
   const value = divide ? one.value / other.value : one.value * other.value;
   return new Quantity((value * plan.top) / plan.bottom, plan.unit, of, plan.dimension);
-};
-
-/** A number of one unit in another unit of the same dimension. */
-export const converted = (value: number, from: string, to: string): number => {
-  const ratio = ratioOf(from, to, "unit");
-  return finite(((value - ratio.from) * ratio.top) / ratio.bottom + ratio.to, "value", value);
 };
 
 /** Takes a quantity of this or another copy of the package whose number was not written over, or what JSON left of one. */

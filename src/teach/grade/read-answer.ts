@@ -153,7 +153,9 @@ export const readAnswer = (input: string, problem: QuizProblem): ReadAnswer => {
   const decimalComma = problem.units === "metric";
   const number = numberIn(plain, 0, decimalComma);
   if (number === undefined) return { ...none, unread: "no number" };
-  if (/^[-−]\s*$/.test(plain.slice(0, number.start))) {
+  const before = plain.slice(0, number.start);
+  if (/^[-−]{2,}\s*$/.test(before)) return { ...none, unread: "no number" };
+  if (/^[-−]\s*$/.test(before)) {
     return {
       ...none,
       number: { ...number, values: number.values.map((value) => -value) },

@@ -70,7 +70,7 @@ describe("resistanceRotation", () => {
     ]);
   });
 
-  test("contents and supplies tell, and win over the field", () => {
+  test("contents and supplies tell, and the field names what they do not", () => {
     const content = { value: 22.9, unit: "% w/w", of: "ai:azoxystrobin/product" };
     const supply = { value: 1, unit: "lb/acre", of: "ae:2,4-D" };
     const result = rotationOf([
@@ -79,6 +79,7 @@ describe("resistanceRotation", () => {
     ]);
     expect(result.groups.map(({ scheme, group, actives }) => [scheme, group, actives])).toEqual([
       ["FRAC", "11", ["azoxystrobin"]],
+      ["FRAC", "2", ["iprodione"]],
       ["HRAC", "4", ["2,4-d"]],
     ]);
   });

@@ -237,6 +237,14 @@ describe("when to order again, and what should be there", () => {
     ).toEqual(["missing ledgers[0].entries[0].date", "date on"]);
   });
 
+  test("a ledger that is handed in twice is refused", () => {
+    const received = [{ product: "a", date: "2026-03-01", amount: lb(100) }] as const;
+    const book = ledger([{ id: "1", date: "2026-04-01", product: "a" }]);
+    expect(problems(() => stockOnHand({ received, ledgers: [book, book], on: "2026-05-01" }))).toEqual([
+      "duplicate ledgers[1]",
+    ]);
+  });
+
   test("entries without a product, and of a product that never came in, are named", () => {
     const received = [{ product: "a", date: "2026-03-01", amount: lb(100) }] as const;
     const other = ledger([

@@ -167,6 +167,20 @@ describe("the order of a route", () => {
     expect(store).not.toMatch(/195(\.0)? lb/);
   });
 
+  test("two stops whose names differ by a blank are one name twice", () => {
+    const area = { value: 5000, unit: "ft2" };
+    const stops = [
+      { id: "hall", area },
+      { id: "hall ", area },
+    ];
+    expect(problems(route({ stops }))).toEqual(["duplicate stops[1].id"]);
+  });
+
+  test("an order in place of the route: the message says what goes in", () => {
+    const order = routeOrder(route());
+    expect(() => routeText(order as never)).toThrow(/the route that the order was made from/);
+  });
+
   test("problems by path, all at once, with the next step", () => {
     expect(problems({ ...route(), stops: [{ id: "a" }, { id: "a", aera: 3 }], mixx: [] })).toEqual([
       "type mixx",

@@ -1,7 +1,7 @@
 import ucum from "@lhncbc/ucum-lhc";
 import { describe, expect, test } from "vitest";
 import { fromUcum, RatewrightError, toUcum } from "../../../src/quantity/index.js";
-import { converted } from "../../../src/quantity/value/quantity.js";
+import { converted } from "../../../src/quantity/value/converted.js";
 import { baseUnitDimensions, baseUnitSample, commonQuotientList } from "../samples.js";
 
 const utils = ucum.UcumLhcUtils.getInstance();

@@ -4,7 +4,7 @@ import Qty from "js-quantities";
 import { unit as mathUnit } from "mathjs";
 import { describe, expect, test } from "vitest";
 import { commonQuotients, quantityOf, toUcum } from "../../../src/quantity/index.js";
-import { converted } from "../../../src/quantity/value/quantity.js";
+import { converted } from "../../../src/quantity/value/converted.js";
 import { printedFactors, soleUnits } from "../../constants/unit-sizes.js";
 import { baseUnitDimensions } from "../samples.js";
 

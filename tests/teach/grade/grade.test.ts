@@ -152,6 +152,7 @@ describe("an answer is wrong, and says in which part", () => {
       says: expect.stringMatching(/number/),
     });
     expect(grade(pounds, "").verdict).toBe("unread");
+    expect(grade(pounds, "--12.5 lb").verdict).toBe("unread");
     expect(grade(pounds, "E")).toMatchObject({ verdict: "unread", says: expect.stringMatching(/A to D/) });
     expect(grade(pounds, "12-13 lb")).toMatchObject({
       verdict: "unread",
