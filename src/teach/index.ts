@@ -10,6 +10,9 @@ export type {
   CatalogueVariable,
   UnitsOfSystem,
 } from "./entry/catalogue-entry.js";
+export type { EquationBasis } from "./entry/formula.js";
+
+// works: where the equations, and examples worked by them, are printed.
 
 // application: the formulas of spraying, fertilizing, spreading and mixing.
 // ground: the formulas of the site, its water, its soil and what grows on it.

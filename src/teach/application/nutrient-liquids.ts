@@ -12,10 +12,21 @@ import {
 } from "../../nutrient/index.js";
 import { type Quantity, quantityOf } from "../../quantity/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  fertilizerEstimatedPhysical,
+  healthNitrogenFertilizer,
+  healthNitrogenFertilizerAtTable,
+  lectureFertigationCalculations,
+  nebraskaSettingSprayerAtExample,
+  ohioCalculatingNutrient,
+  stewardshipMuchOrganic,
+  turfgrassCalculatingMuch,
+  virginiaCommonFertilizers,
+  wisconsinTimeSome,
+} from "../works/nutrient-works.js";
 
 const percent = ["% w/w", "% w/w"] as const;
 const density = ["lb/gal", "kg/L"] as const;
-const definition = ["definition"];
 const a = ["percent", "a", "nitrogen in the product, by weight", "N/product", percent, [5, 46]] as const;
 const d = ["density", "d", "density", "none", density, [9, 12]] as const;
 const volumeTrap = "Taking a gallon of liquid fertilizer for 8.34 lb: that is water, and it is heavier.";
@@ -42,7 +53,8 @@ export const nutrientLiquids: readonly FormulaSpec[] = [
     equation: "V = T * 100 / (a * d)",
     run: ({ target, percent: share, density: heavy }) => liquidProductRate(target, stated(share, heavy)),
     traps: ["Leaving out the density: the percentage is by weight.", volumeTrap],
-    sources: definition,
+    basis: "definition",
+    sources: [healthNitrogenFertilizer, nebraskaSettingSprayerAtExample],
   }),
   formula({
     id: "nutrient-per-volume",
@@ -53,7 +65,8 @@ export const nutrientLiquids: readonly FormulaSpec[] = [
     equation: "c = d * a / 100",
     run: ({ percent: share, density: heavy }) => nutrientPerVolume(stated(share, heavy), "N"),
     traps: [volumeTrap],
-    sources: definition,
+    basis: "definition",
+    sources: [virginiaCommonFertilizers, nebraskaSettingSprayerAtExample],
   }),
   formula({
     id: "volume-of-liquid",
@@ -68,7 +81,8 @@ export const nutrientLiquids: readonly FormulaSpec[] = [
         stated(undefined, heavy),
       ),
     traps: [volumeTrap],
-    sources: definition,
+    basis: "definition",
+    sources: [lectureFertigationCalculations],
   }),
   formula({
     id: "weight-of-liquid",
@@ -83,7 +97,8 @@ export const nutrientLiquids: readonly FormulaSpec[] = [
         stated(undefined, heavy),
       ),
     traps: [volumeTrap],
-    sources: definition,
+    basis: "definition",
+    sources: [turfgrassCalculatingMuch],
   }),
   formula({
     id: "inventory-shrink",
@@ -97,7 +112,8 @@ export const nutrientLiquids: readonly FormulaSpec[] = [
     equation: "s = 100 * (1 - d_1 / d_2)",
     run: ({ before, after }) => inventoryShrink(before, after),
     traps: ["Taking it for a leak: the weight is the same."],
-    sources: definition,
+    basis: "definition",
+    sources: [fertilizerEstimatedPhysical],
   }),
   formula({
     id: "nutrient-cost",
@@ -108,7 +124,8 @@ export const nutrientLiquids: readonly FormulaSpec[] = [
     equation: "c = p * 100 / a",
     run: ({ price, percent: share }) => nutrientCost({ product: stated(share), price, nutrient: "N" }),
     traps: ["Comparing the prices of bags instead of those of nitrogen."],
-    sources: definition,
+    basis: "definition",
+    sources: [wisconsinTimeSome, ohioCalculatingNutrient],
   }),
   formula({
     id: "cost-per-area",
@@ -127,7 +144,8 @@ export const nutrientLiquids: readonly FormulaSpec[] = [
         price,
       }),
     traps: ["Pricing by the bag: part of a bag is left over."],
-    sources: definition,
+    basis: "definition",
+    sources: [stewardshipMuchOrganic],
   }),
   formula({
     id: "acidity-per-nitrogen",
@@ -141,6 +159,7 @@ export const nutrientLiquids: readonly FormulaSpec[] = [
     equation: "c = A / n",
     run: ({ acidity, percent: share }) => acidityPerNitrogen(acidity, { nitrogenPercent: share.in("% w/w") }),
     traps: ["Comparing the figures of products of different grade."],
-    sources: definition,
+    basis: "definition",
+    sources: [healthNitrogenFertilizerAtTable],
   }),
 ];

@@ -16,6 +16,22 @@ import {
 } from "../../nutrient/index.js";
 import { type Quantity, quantityOf } from "../../quantity/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  atomicWeights,
+  cornellNutrientManagement,
+  fertilizerOpenField,
+  floridaFertilizingHome,
+  lectureFourSteps,
+  lectureFourStepsAtExample,
+  marylandCaps,
+  massachusettsFertilizerCalculations,
+  minnesotaGettingYou,
+  nebraskaDetermineChemigation,
+  nebraskaLawnFertilizer,
+  texasNutritionFertility,
+  virginiaTurfgrassMathematics,
+  washingtonCalculatingChemigation,
+} from "../works/nutrient-works.js";
 
 const rate = ["lb/1000 ft2", "kg/ha"] as const;
 const mass = ["lb", "kg"] as const;
@@ -41,7 +57,6 @@ const productForNutrient = [
   "Multiplying by the percentage instead of dividing.",
   "Taking a rate per 1,000 square feet for one per acre: 43.56 times off.",
 ];
-const definition = ["definition of the percentage on the label"];
 
 /** From nutrient to product and back. */
 export const nutrientRates: readonly FormulaSpec[] = [
@@ -57,7 +72,8 @@ export const nutrientRates: readonly FormulaSpec[] = [
     equation: "R = T * 100 / a",
     run: ({ target, percent: share }) => productRate(target, ofNitrogen(share)),
     traps: productForNutrient,
-    sources: definition,
+    basis: "definition",
+    sources: [nebraskaLawnFertilizer, floridaFertilizingHome],
   }),
   formula({
     id: "product-rate-phosphate",
@@ -78,7 +94,8 @@ export const nutrientRates: readonly FormulaSpec[] = [
       "Taking phosphorus for phosphate: P2O5 is 2.29 times as heavy as the P in it.",
       ...productForNutrient.slice(1),
     ],
-    sources: definition,
+    basis: "definition",
+    sources: [cornellNutrientManagement],
   }),
   formula({
     id: "product-rate-potash",
@@ -99,7 +116,8 @@ export const nutrientRates: readonly FormulaSpec[] = [
       "Taking potassium for potash: K2O is 1.2 times as heavy as the K in it.",
       ...productForNutrient.slice(1),
     ],
-    sources: definition,
+    basis: "definition",
+    sources: [virginiaTurfgrassMathematics],
   }),
   formula({
     id: "product-mass",
@@ -113,7 +131,8 @@ export const nutrientRates: readonly FormulaSpec[] = [
     equation: "M = m * 100 / a",
     run: ({ nutrient, percent: share }) => productMass(nutrient, ofNitrogen(share)),
     traps: productForNutrient.slice(0, 2),
-    sources: definition,
+    basis: "definition",
+    sources: [lectureFourSteps],
   }),
   formula({
     id: "nutrients-supplied",
@@ -131,7 +150,8 @@ export const nutrientRates: readonly FormulaSpec[] = [
         ofNitrogen(share),
       ).N ?? 0,
     traps: ["Dividing by the percentage: that goes from nitrogen to product, this from product to nitrogen."],
-    sources: definition,
+    basis: "definition",
+    sources: [virginiaTurfgrassMathematics, minnesotaGettingYou],
   }),
   formula({
     id: "slow-share-needed",
@@ -147,7 +167,8 @@ export const nutrientRates: readonly FormulaSpec[] = [
     traps: [
       "Labels print slow nitrogen as a percentage of the product: divide it by the total nitrogen first.",
     ],
-    sources: ["arithmetic on caps such as those of the Annotated Code of Maryland, Agriculture, 6-224"],
+    basis: "derived",
+    sources: [marylandCaps],
   }),
   formula({
     id: "slow-share-first-rate",
@@ -169,7 +190,8 @@ export const nutrientRates: readonly FormulaSpec[] = [
         products: [coated("slower", first, share.in("% w/w")), coated("quicker", second, 40)],
       })[0].rate,
     traps: ["Mixing the slow percentages of the products instead of those of their nitrogen."],
-    sources: ["derived: a balance of total and of slow nitrogen"],
+    basis: "derived",
+    sources: [lectureFourStepsAtExample],
   }),
   formula({
     id: "phosphate-of-phosphorus",
@@ -180,7 +202,8 @@ export const nutrientRates: readonly FormulaSpec[] = [
     equation: "X = P * (2 * 30.974 + 5 * 15.999) / (2 * 30.974)",
     run: ({ amount }) => oxideOf(amount),
     traps: ["Reading the middle number of the bag as phosphorus: it is phosphate, P2O5."],
-    sources: ["IUPAC, standard atomic weights (abridged)"],
+    basis: "published",
+    sources: [atomicWeights, cornellNutrientManagement],
   }),
   formula({
     id: "phosphorus-of-phosphate",
@@ -191,7 +214,8 @@ export const nutrientRates: readonly FormulaSpec[] = [
     equation: "P = X * 2 * 30.974 / (2 * 30.974 + 5 * 15.999)",
     run: ({ amount }) => elementOf(amount),
     traps: ["Multiplying by 2.29: that goes from P to P2O5."],
-    sources: ["IUPAC, standard atomic weights (abridged)"],
+    basis: "published",
+    sources: [atomicWeights, cornellNutrientManagement],
   }),
   formula({
     id: "potassium-of-potash",
@@ -202,7 +226,8 @@ export const nutrientRates: readonly FormulaSpec[] = [
     equation: "K = X * 2 * 39.098 / (2 * 39.098 + 15.999)",
     run: ({ amount }) => elementOf(amount),
     traps: ["Reading the last number of the bag as potassium: it is potash, K2O."],
-    sources: ["IUPAC, standard atomic weights (abridged)"],
+    basis: "published",
+    sources: [atomicWeights, virginiaTurfgrassMathematics],
   }),
   formula({
     id: "product-for-concentration",
@@ -216,7 +241,8 @@ export const nutrientRates: readonly FormulaSpec[] = [
     equation: "P = c * 100 / a",
     run: ({ concentration, percent: share }) => productForConcentration(concentration, ofNitrogen(share)),
     traps: ["Taking parts per million of product for parts per million of nitrogen."],
-    sources: ["definition; in thin water 1 ppm is 1 mg/L"],
+    basis: "definition",
+    sources: [massachusettsFertilizerCalculations],
   }),
   formula({
     id: "nutrient-concentration",
@@ -235,7 +261,8 @@ export const nutrientRates: readonly FormulaSpec[] = [
         "N",
       ),
     traps: ["Using ounces by volume: a dry product is weighed."],
-    sources: ["definition; in thin water 1 ppm is 1 mg/L"],
+    basis: "definition",
+    sources: [texasNutritionFertility],
   }),
   formula({
     id: "injection-rate",
@@ -249,7 +276,8 @@ export const nutrientRates: readonly FormulaSpec[] = [
     equation: "q = V * B",
     run: injectionRate,
     traps: ["Taking the area of the whole system where one set is running."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [washingtonCalculatingChemigation, nebraskaDetermineChemigation],
   }),
   formula({
     id: "stock-flow",
@@ -263,6 +291,7 @@ export const nutrientRates: readonly FormulaSpec[] = [
     equation: "q = Q / D",
     run: ({ flow, parts }) => stockFlow({ flow, injector: injector(`1:${parts.in("1")}`) }),
     traps: ["Reading 1:100 as one part and 100 parts of water: that is 1+100, or 101 volumes."],
-    sources: ["definition of the injector setting"],
+    basis: "definition",
+    sources: [fertilizerOpenField],
   }),
 ];

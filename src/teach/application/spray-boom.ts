@@ -12,6 +12,17 @@ import {
   widthPerNozzle,
 } from "../../spray/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  georgiaSprayingSolutions,
+  hendersonCalibrationPractice,
+  minnesotaCalculateHerbicide,
+  missouriBand,
+  missouriNozzleWidth,
+  nebraskaSettingSprayer,
+  ontarioBroadcastBoom,
+  sprayCoverageHeights,
+  sprayCoverageWidths,
+} from "../works/spray-works.js";
 
 const perArea = ["gal/acre", "L/ha"] as const;
 const spacing = ["in", "cm"] as const;
@@ -31,7 +42,8 @@ export const sprayBoom: readonly FormulaSpec[] = [
     equation: "w = n * s",
     run: ({ nozzles, spacing: s }) => boomWidth({ nozzles: Math.round(nozzles.in("count")), spacing: s }),
     traps: ["Measuring from the first tip to the last: half a spacing more is sprayed on each side."],
-    sources: ["common practice, no source"],
+    basis: "common practice, no source",
+    sources: [hendersonCalibrationPractice],
   }),
   formula({
     id: "width-per-nozzle",
@@ -45,7 +57,8 @@ export const sprayBoom: readonly FormulaSpec[] = [
     equation: "w = r / n",
     run: ({ row, nozzles }) => widthPerNozzle({ row, nozzles: Math.round(nozzles.in("count")) }),
     traps: ["Taking the row width for each nozzle: the volume comes out too small."],
-    sources: ["University of Missouri Extension G1270A"],
+    basis: "published",
+    sources: [missouriNozzleWidth],
   }),
   formula({
     id: "fan-width",
@@ -59,7 +72,8 @@ export const sprayBoom: readonly FormulaSpec[] = [
     equation: "b = 2 * h * tan(alpha / 2)",
     run: fanWidth,
     traps: ["A fan opens to its angle only at its rated pressure."],
-    sources: ["plane geometry"],
+    basis: "geometry",
+    sources: [sprayCoverageWidths],
   }),
   formula({
     id: "fan-overlap",
@@ -73,7 +87,8 @@ export const sprayBoom: readonly FormulaSpec[] = [
     equation: "o = (b - s) / s",
     run: fanOverlap,
     traps: ["Counting the overlap as a share of the fan: here it is a share of the spacing."],
-    sources: ["teaching slides on nozzles and pumps, slides 14-17"],
+    basis: "published",
+    sources: [ontarioBroadcastBoom],
   }),
   formula({
     id: "boom-height",
@@ -88,7 +103,8 @@ export const sprayBoom: readonly FormulaSpec[] = [
     equation: "h = s * (1 + o) / (2 * tan(alpha / 2))",
     run: boomHeight,
     traps: ["Measuring from the ground: the height is over the top of what is to be hit."],
-    sources: ["plane geometry"],
+    basis: "geometry",
+    sources: [sprayCoverageHeights],
   }),
   formula({
     id: "band-field-rate",
@@ -103,7 +119,8 @@ export const sprayBoom: readonly FormulaSpec[] = [
     equation: "R = R_t * b / r",
     run: bandFieldRate,
     traps: ["Raising the rate in the band: the label rate is for the ground that is treated."],
-    sources: ["University of Missouri Extension G1270A"],
+    basis: "published",
+    sources: [missouriBand, minnesotaCalculateHerbicide],
   }),
   formula({
     id: "band-treated-rate",
@@ -118,7 +135,8 @@ export const sprayBoom: readonly FormulaSpec[] = [
     equation: "R_t = R * r / b",
     run: bandTreatedRate,
     traps: ["Taking what a whole acre got for the rate in the band."],
-    sources: ["University of Missouri Extension G1270A, solved for the band"],
+    basis: "derived",
+    sources: [missouriBand, minnesotaCalculateHerbicide],
   }),
   formula({
     id: "band-treated-area",
@@ -133,7 +151,8 @@ export const sprayBoom: readonly FormulaSpec[] = [
     equation: "A_t = A * b / r",
     run: bandTreatedArea,
     traps: ["Buying product for the whole field."],
-    sources: ["University of Missouri Extension G1270A"],
+    basis: "published",
+    sources: [missouriBand, minnesotaCalculateHerbicide],
   }),
   formula({
     id: "density-factor",
@@ -147,7 +166,8 @@ export const sprayBoom: readonly FormulaSpec[] = [
     equation: "f = sqrt(rho / rho_w)",
     run: ({ density, water }) => densityConversionFactor(density, water),
     traps: ["Multiplying what a tip chart says: the chart is for water, and a heavy solution flows slower."],
-    sources: ["University of Georgia, Spraying solutions other than water, table 1"],
+    basis: "published",
+    sources: [georgiaSprayingSolutions],
   }),
   formula({
     id: "solution-equivalent",
@@ -162,7 +182,8 @@ export const sprayBoom: readonly FormulaSpec[] = [
     equation: "V = V_w / sqrt(rho / rho_w)",
     run: ({ caught, density, water }) => solutionEquivalent(caught, density, water),
     traps: ["Taking a calibration with water for a heavy liquid fertilizer: it puts on less."],
-    sources: ["University of Georgia, Spraying solutions other than water"],
+    basis: "published",
+    sources: [georgiaSprayingSolutions],
   }),
   formula({
     id: "water-equivalent",
@@ -177,6 +198,7 @@ export const sprayBoom: readonly FormulaSpec[] = [
     equation: "V_w = V * sqrt(rho / rho_w)",
     run: ({ wanted, density, water }) => waterEquivalent(wanted, density, water),
     traps: ["Looking up the wanted volume itself: tip charts are for water."],
-    sources: ["University of Nebraska-Lincoln CropWatch, 2016, example 1 (20 gal/acre x 1.13 is 22.6)"],
+    basis: "published",
+    sources: [nebraskaSettingSprayer],
   }),
 ];

@@ -14,6 +14,15 @@ import {
   weighedCatch,
 } from "../../spray/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  albertaCropProtectionAtSprayer,
+  georgiaNozzleSelection,
+  iowaCropNews,
+  lsuOuncesEqual,
+  lsuOuncesEqualCourse,
+  mesaRefillMethod,
+  ohioBoomSprayer,
+} from "../works/spray-works.js";
 
 const perArea = ["gal/acre", "L/ha"] as const;
 const flow = ["gal/min", "L/min"] as const;
@@ -24,7 +33,6 @@ const length = ["ft", "m"] as const;
 const lowest = quantity(1, "psi");
 const highest = quantity(100000, "psi");
 const rootTrap = "Doubling the pressure for twice the flow: it takes four times the pressure.";
-const rule = ["Iowa State University Extension, Crop News 844"];
 const q1 = ["flow", "q_1", "rated flow", "spray", flow, [0.1, 1]] as const;
 const P1 = ["rated", "P_1", "pressure of the rating", "none", pressure, [30, 60]] as const;
 const P2 = ["pressure", "P_2", "other pressure", "none", pressure, [15, 90]] as const;
@@ -41,7 +49,8 @@ export const nozzles: readonly FormulaSpec[] = [
     run: ({ flow: rated, rated: at, pressure: wanted }) =>
       flowAtPressure({ flow: rated, pressure: at, lowest, highest }, wanted),
     traps: [rootTrap],
-    sources: rule,
+    basis: "published",
+    sources: [iowaCropNews, albertaCropProtectionAtSprayer],
   }),
   formula({
     id: "pressure-for-flow",
@@ -53,7 +62,8 @@ export const nozzles: readonly FormulaSpec[] = [
     run: ({ flow: rated, rated: at, wanted }) =>
       pressureForFlow({ flow: rated, pressure: at, lowest: quantity(0.001, "psi"), highest }, wanted),
     traps: [rootTrap],
-    sources: rule,
+    basis: "published",
+    sources: [iowaCropNews],
   }),
   formula({
     id: "pressure-for-speed",
@@ -68,7 +78,8 @@ export const nozzles: readonly FormulaSpec[] = [
     equation: "P_2 = P_1 * (v_2 / v_1) ^ 2",
     run: (given) => pressureForSpeed({ ...given, lowest, highest }),
     traps: [rootTrap, "Trimming with pressure what a change of tips should do."],
-    sources: rule,
+    basis: "published",
+    sources: [iowaCropNews],
   }),
   formula({
     id: "output-at-pressure",
@@ -83,7 +94,8 @@ export const nozzles: readonly FormulaSpec[] = [
     equation: "V_2 = V_1 * sqrt(P_2 / P_1)",
     run: (given) => outputAtPressure(given).value,
     traps: [rootTrap],
-    sources: rule,
+    basis: "published",
+    sources: [iowaCropNews],
   }),
   formula({
     id: "pressure-for-output",
@@ -98,7 +110,8 @@ export const nozzles: readonly FormulaSpec[] = [
     equation: "P_2 = P_1 * (V_2 / V_1) ^ 2",
     run: (given) => pressureForOutput(given).value,
     traps: [rootTrap],
-    sources: rule,
+    basis: "published",
+    sources: [iowaCropNews],
   }),
   formula({
     id: "pulse-width-duty",
@@ -114,7 +127,8 @@ export const nozzles: readonly FormulaSpec[] = [
     equation: "D = V * v * w / q",
     run: (given) => pulseWidth(given).duty,
     traps: ["Choosing a tip whose duty is near 100 %: nothing is left for a faster stretch."],
-    sources: ["University of Georgia Cooperative Extension, Circular 1305"],
+    basis: "published",
+    sources: [georgiaNozzleSelection],
   }),
 ];
 
@@ -133,7 +147,8 @@ export const sprayCalibrations: readonly FormulaSpec[] = [
     equation: "V = c / (L * w)",
     run: ({ caught, course, width }) => calibrationByCatch({ catches: [caught], course, width }).rate,
     traps: ["Catching one nozzle and taking the width of the boom."],
-    sources: ["Ohio State University Extension FABE-520"],
+    basis: "published",
+    sources: [ohioBoomSprayer, lsuOuncesEqual],
   }),
   formula({
     id: "calibration-by-refill",
@@ -147,7 +162,8 @@ export const sprayCalibrations: readonly FormulaSpec[] = [
     equation: "V = u / A",
     run: ({ refill, area }) => calibrationByRefill({ refills: [refill], area }).rate,
     traps: ["Filling up on another slope: the gauge reads wrong."],
-    sources: ["Mesa County Weed and Pest, refill method (4 gal on 1/10 acre is 40 gal/acre)"],
+    basis: "published",
+    sources: [mesaRefillMethod],
   }),
   formula({
     id: "catch-course",
@@ -158,7 +174,8 @@ export const sprayCalibrations: readonly FormulaSpec[] = [
     equation: "L = 43560 / 128 / w",
     run: (given) => catchCourse(given).course,
     traps: ["Reading milliliters as gallons per acre: the rule is for fluid ounces."],
-    sources: ["Ohio State University Extension FABE-520, table 1"],
+    basis: "published",
+    sources: [lsuOuncesEqualCourse, ohioBoomSprayer],
   }),
   formula({
     id: "time-to-fill",
@@ -172,7 +189,8 @@ export const sprayCalibrations: readonly FormulaSpec[] = [
     equation: "t = V / q",
     run: timeToFill,
     traps: ["Leaving the jug in quarts with a flow in gallons."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "used-by-sight-gauge",
@@ -186,7 +204,8 @@ export const sprayCalibrations: readonly FormulaSpec[] = [
     equation: "u = a - b",
     run: usedBySightGauge,
     traps: ["Reading the second time on a slope."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "weighed-catch",
@@ -200,6 +219,7 @@ export const sprayCalibrations: readonly FormulaSpec[] = [
     equation: "V = F - E",
     run: weighedCatch,
     traps: ["Forgetting the weight of the jug."],
-    sources: ["a liter of water is a kilogram"],
+    basis: "definition",
+    sources: [],
   }),
 ];

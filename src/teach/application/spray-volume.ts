@@ -7,6 +7,14 @@ import {
   travelSpeed,
 } from "../../spray/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  albertaCropProtection,
+  cornellSelectingNozzles,
+  cornellSprayerCalibration,
+  idahoCalibrationProcedure,
+  mesaStationaryCalibration,
+  montanaCalibrationSprayers,
+} from "../works/spray-works.js";
 
 const perArea = ["gal/acre", "L/ha"] as const;
 const perGround = ["gal/ft2", "L/m2"] as const;
@@ -38,7 +46,8 @@ export const sprayVolume: readonly FormulaSpec[] = [
       "Using 5940 with a width in feet: it is for inches; for feet it is 495.",
       "Measuring the speed on pavement instead of on the turf.",
     ],
-    sources: ["Cornell Cooperative Extension, Grape guidelines 7.6, 2024"],
+    basis: "published",
+    sources: [mesaStationaryCalibration, cornellSelectingNozzles],
   }),
   formula({
     id: "nozzle-flow",
@@ -53,7 +62,8 @@ export const sprayVolume: readonly FormulaSpec[] = [
     equation: "q = V * v * w",
     run: nozzleFlow,
     traps: [spacingForSwath],
-    sources: ["Cornell Cooperative Extension, Grape guidelines 7.6, 2024"],
+    basis: "published",
+    sources: [cornellSelectingNozzles, montanaCalibrationSprayers],
   }),
   formula({
     id: "spray-width",
@@ -68,7 +78,8 @@ export const sprayVolume: readonly FormulaSpec[] = [
     equation: "w = q / (V * v)",
     run: sprayWidth,
     traps: [spacingForSwath],
-    sources: ["Cornell Cooperative Extension, Grape guidelines 7.6, 2024, solved for the width"],
+    basis: "derived",
+    sources: [cornellSelectingNozzles],
   }),
   formula({
     id: "travel-speed",
@@ -83,7 +94,8 @@ export const sprayVolume: readonly FormulaSpec[] = [
     equation: "v = q / (V * w)",
     run: travelSpeed,
     traps: [spacingForSwath, "Faster puts on less, not more: the volume goes as one over the speed."],
-    sources: ["Cornell Cooperative Extension, Grape guidelines 7.6, 2024, solved for the speed"],
+    basis: "derived",
+    sources: [montanaCalibrationSprayers, cornellSelectingNozzles],
   }),
   formula({
     id: "ground-speed",
@@ -97,7 +109,8 @@ export const sprayVolume: readonly FormulaSpec[] = [
     equation: "v = L / t",
     run: ({ course, time }) => groundSpeed({ course, times: [time] }),
     traps: ["Averaging the two speeds up and down a slope instead of the two times."],
-    sources: ["University of Idaho Extension, band application (0.682 x feet / seconds)"],
+    basis: "published",
+    sources: [cornellSprayerCalibration, idahoCalibrationProcedure],
   }),
   formula({
     id: "ground-speed-two-runs",
@@ -112,7 +125,8 @@ export const sprayVolume: readonly FormulaSpec[] = [
     equation: "v = L / ((t_1 + t_2) / 2)",
     run: ({ course, there, back }) => groundSpeed({ course, times: [there, back] }),
     traps: ["Averaging the two speeds: that comes out too fast, and the volume too small."],
-    sources: ["University of Idaho Extension, band application; the mean of the times is arithmetic"],
+    basis: "derived",
+    sources: [idahoCalibrationProcedure],
   }),
   formula({
     id: "course-time",
@@ -126,6 +140,7 @@ export const sprayVolume: readonly FormulaSpec[] = [
     equation: "t = L / v",
     run: courseTime,
     traps: ["Leaving the speed in miles per hour with a course in feet: 1 mi/h is 88 ft/min."],
-    sources: ["Alberta Agriculture, Agdex 606-1, chart for 800 m"],
+    basis: "published",
+    sources: [albertaCropProtection],
   }),
 ];

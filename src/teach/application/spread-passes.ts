@@ -11,6 +11,15 @@ import {
   spreadWidth,
 } from "../../spread/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  floridaAquaticHerbicide,
+  iowaEstimatingField,
+  kentuckyCalculatingMachinery,
+  massachusettsRotarySpreader,
+  utahCalibratingSolid,
+  washingtonLoad,
+  wyomingCalibrationKey,
+} from "../works/spread-works.js";
 
 const rate = ["lb/1000 ft2", "kg/ha"] as const;
 const ground = ["lb/ft2", "kg/m2"] as const;
@@ -34,7 +43,8 @@ export const spreadPasses: readonly FormulaSpec[] = [
     equation: "d = W / V",
     run: bulkDensity,
     traps: ["Weighing the bucket with its content: take the empty weight off."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [utahCalibratingSolid],
   }),
   formula({
     id: "hopper-load",
@@ -48,7 +58,8 @@ export const spreadPasses: readonly FormulaSpec[] = [
     equation: "W = V * d",
     run: hopperLoad,
     traps: ["Taking the density of the granules: the heap is lighter, for there is air in it."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "hopper-volume",
@@ -62,7 +73,8 @@ export const spreadPasses: readonly FormulaSpec[] = [
     equation: "V = W / d",
     run: hopperVolume,
     traps: ["Taking the density of the granules: the heap takes more room."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "load-coverage",
@@ -76,7 +88,8 @@ export const spreadPasses: readonly FormulaSpec[] = [
     equation: "A = W / R",
     run: (given) => loadCoverage({ ...given, swath: quantity(10, "ft") }).area,
     traps: ["Running the hopper empty: it feeds unevenly before that."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [washingtonLoad],
   }),
   formula({
     id: "effective-field-capacity",
@@ -91,7 +104,8 @@ export const spreadPasses: readonly FormulaSpec[] = [
     equation: "C = w * v * e",
     run: effectiveFieldCapacity,
     traps: ["Leaving out the turns and the fills: no machine works all of its time."],
-    sources: ["Iowa State University Extension A3-24 (PM 696)"],
+    basis: "published",
+    sources: [iowaEstimatingField, kentuckyCalculatingMachinery],
   }),
   formula({
     id: "pass-rate",
@@ -106,7 +120,8 @@ export const spreadPasses: readonly FormulaSpec[] = [
     run: ({ rate: whole, passes }) =>
       passRates({ rate: whole, passes: Math.round(passes.in("count")) }).perPass,
     traps: ["Calibrating for the whole rate and then going twice: that is double the rate."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [massachusettsRotarySpreader],
   }),
   formula({
     id: "passes-for-side",
@@ -120,7 +135,8 @@ export const spreadPasses: readonly FormulaSpec[] = [
     equation: "n = ceil(b / w)",
     run: (given) => quantity(passesFor(given).count, "count"),
     traps: ["Rounding down: the last strip would get nothing."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [floridaAquaticHerbicide],
   }),
   formula({
     id: "outlets-width",
@@ -135,7 +151,8 @@ export const spreadPasses: readonly FormulaSpec[] = [
     run: ({ outlets, spacing }) =>
       spreadWidth({ kind: "outlets", outlets: Math.round(outlets.in("count")), spacing }),
     traps: ["Counting the gaps between the outlets instead of the outlets."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [wyomingCalibrationKey],
   }),
   formula({
     id: "inner-area",
@@ -152,6 +169,7 @@ export const spreadPasses: readonly FormulaSpec[] = [
     run: ({ strips, ...given }) =>
       headerStrips({ ...given, strips: Math.round(strips.in("count")), along: "perimeter" }).inner.area,
     traps: ["Taking one swath off each side instead of one off each end of it."],
-    sources: ["plane geometry"],
+    basis: "geometry",
+    sources: [],
   }),
 ];

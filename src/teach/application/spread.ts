@@ -10,6 +10,17 @@ import {
   timedRate,
 } from "../../spread/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import { virginiaApplicationSection } from "../works/nutrient-works.js";
+import {
+  equipmentSlurryTanker,
+  extensionExampleCalibrating,
+  floridaDryChemical,
+  georgiaFertilizerApplicator,
+  georgiaForestControl,
+  missouriSprayerNozzle,
+  ncCalibrationTurfgrass,
+  pesticideBandApplicators,
+} from "../works/spread-works.js";
 
 const rate = ["lb/1000 ft2", "kg/ha"] as const;
 const ground = ["lb/ft2", "kg/m2"] as const;
@@ -41,7 +52,8 @@ export const spreading: readonly FormulaSpec[] = [
     run: ({ amount, area: test, passes }) =>
       spreadRate({ amount, area: test, passes: Math.round(passes.in("count")) }),
     traps: ["Forgetting that two passes were made over the test area."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [floridaDryChemical, virginiaApplicationSection],
   }),
   formula({
     id: "target-catch",
@@ -57,7 +69,8 @@ export const spreading: readonly FormulaSpec[] = [
     run: ({ rate: wanted, area: test, passes }) =>
       targetCatch({ rate: wanted, area: test, passes: Math.round(passes.in("count")) }),
     traps: ["Multiplying a rate per 1,000 square feet by the square feet: divide by 1,000 on the way."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [pesticideBandApplicators, virginiaApplicationSection],
   }),
   formula({
     id: "test-area",
@@ -71,7 +84,8 @@ export const spreading: readonly FormulaSpec[] = [
     equation: "A = L * w",
     run: testArea,
     traps: [swathTrap],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [extensionExampleCalibrating],
   }),
   formula({
     id: "run-length",
@@ -85,7 +99,8 @@ export const spreading: readonly FormulaSpec[] = [
     equation: "L = A / w",
     run: runLength,
     traps: [swathTrap],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [georgiaForestControl, georgiaFertilizerApplicator],
   }),
   formula({
     id: "timed-rate",
@@ -101,7 +116,8 @@ export const spreading: readonly FormulaSpec[] = [
     equation: "R = W / (t * w * v)",
     run: timedRate,
     traps: [powered, swathTrap],
-    sources: ["definition; lb/acre = lb/min x 495 / (ft x mph)"],
+    basis: "definition",
+    sources: [equipmentSlurryTanker],
   }),
   formula({
     id: "target-discharge",
@@ -116,7 +132,8 @@ export const spreading: readonly FormulaSpec[] = [
     equation: "q = R * w * v",
     run: targetDischarge,
     traps: [powered, swathTrap],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [equipmentSlurryTanker],
   }),
   formula({
     id: "rate-at-speed",
@@ -131,7 +148,8 @@ export const spreading: readonly FormulaSpec[] = [
     equation: "R_2 = R_1 * v_1 / v_2",
     run: (given) => rateAtSpeed({ ...given, feed: "power-driven" }),
     traps: ["Faster puts on less, not more.", powered],
-    sources: ["definition: the same discharge over more ground"],
+    basis: "definition",
+    sources: [ncCalibrationTurfgrass, missouriSprayerNozzle],
   }),
   formula({
     id: "speed-for-rate",
@@ -146,7 +164,8 @@ export const spreading: readonly FormulaSpec[] = [
     equation: "v_2 = v_1 * R_1 / R_2",
     run: (given) => speedForRate({ ...given, feed: "power-driven" }),
     traps: ["A lower rate takes a higher speed.", powered],
-    sources: ["definition: the same discharge over more ground"],
+    basis: "definition",
+    sources: [equipmentSlurryTanker],
   }),
   formula({
     id: "gate-setting",
@@ -170,6 +189,7 @@ export const spreading: readonly FormulaSpec[] = [
         ],
       }).setting,
     traps: ["Going on along the line beyond the trials: catch again at the new setting."],
-    sources: ["straight line between two measurements"],
+    basis: "derived",
+    sources: [],
   }),
 ];

@@ -2,6 +2,18 @@ import { areaCovered, packageCoverage, packagesFor } from "../../nutrient/index.
 import { quantity, quantityOf } from "../../quantity/index.js";
 import { amountFor, tankLoads } from "../../tank/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  cornellAnotherSet,
+  virginiaApplicationSection,
+  virginiaTurfgrassMathematicsAtStandard,
+} from "../works/nutrient-works.js";
+import { albertaCropProtectionAtSprayer } from "../works/spray-works.js";
+import {
+  agrochemicalSafetyTank,
+  oklahomaCalibratingApplication,
+  pesticideCalculationsMixing,
+  pesticideCalculationsMixingAtModule,
+} from "../works/tank-works.js";
 
 const perArea = ["gal/acre", "L/ha"] as const;
 const volume = ["gal", "L"] as const;
@@ -28,7 +40,8 @@ export const amountsForArea: readonly FormulaSpec[] = [
     equation: "m = R * A",
     run: (given) => amountFor({ ...given, form: "dry" }),
     traps: [acreTrap, "Multiplying by the square feet without dividing by 1,000."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [oklahomaCalibratingApplication, virginiaTurfgrassMathematicsAtStandard],
   }),
   formula({
     id: "liquid-for-lawn",
@@ -42,7 +55,8 @@ export const amountsForArea: readonly FormulaSpec[] = [
     equation: "m = R * A",
     run: (given) => amountFor({ ...given, form: "liquid" }),
     traps: [acreTrap, "Weighing fluid ounces: they are a volume."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [oklahomaCalibratingApplication],
   }),
   formula({
     id: "liquid-for-spray",
@@ -56,7 +70,8 @@ export const amountsForArea: readonly FormulaSpec[] = [
     equation: "m = c * V",
     run: (given) => amountFor({ ...given, form: "liquid" }),
     traps: ["Reading a recipe for each 100 gallons as one for each gallon."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [pesticideCalculationsMixing, pesticideCalculationsMixingAtModule],
   }),
   formula({
     id: "dry-product-for-spray",
@@ -70,7 +85,8 @@ export const amountsForArea: readonly FormulaSpec[] = [
     equation: "m = c * V",
     run: (given) => amountFor({ ...given, form: "dry" }),
     traps: ["Measuring a powder by the spoon: it is weighed."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [pesticideCalculationsMixing, pesticideCalculationsMixingAtModule],
   }),
   formula({
     id: "spray-for-area",
@@ -84,7 +100,8 @@ export const amountsForArea: readonly FormulaSpec[] = [
     equation: "S = V * A",
     run: (given) => tankLoads({ ...given, capacity: quantity(200, "gal", "spray") }).volume,
     traps: ["Leaving out what stays in the tank and the hoses."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [agrochemicalSafetyTank, albertaCropProtectionAtSprayer],
   }),
   formula({
     id: "tank-load-count",
@@ -99,7 +116,8 @@ export const amountsForArea: readonly FormulaSpec[] = [
     equation: "n = ceil(V * A / C)",
     run: (given) => quantity(tankLoads(given).count, "count"),
     traps: [roundUp],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [albertaCropProtectionAtSprayer],
   }),
 ];
 
@@ -124,7 +142,8 @@ export const packages: readonly FormulaSpec[] = [
         "count",
       ),
     traps: [roundUp, "Rounding the rate first, and then again the packages."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [virginiaTurfgrassMathematicsAtStandard],
   }),
   formula({
     id: "packages-for-volume",
@@ -145,7 +164,8 @@ export const packages: readonly FormulaSpec[] = [
         "count",
       ),
     traps: ["Taking a gallon for 64 fluid ounces: it is 128."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [virginiaTurfgrassMathematicsAtStandard],
   }),
   formula({
     id: "area-covered",
@@ -159,7 +179,8 @@ export const packages: readonly FormulaSpec[] = [
     equation: "A = M / R",
     run: ({ amount, rate: each }) => areaCovered(amount, each),
     traps: ["Using a rate that was rounded for the spreader."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [virginiaApplicationSection],
   }),
   formula({
     id: "package-coverage",
@@ -177,6 +198,7 @@ export const packages: readonly FormulaSpec[] = [
         quantityOf<"mass/area", "product:stated">(each.value, each.unit, "product:stated", "rate"),
       ),
     traps: ["Reading the coverage on the bag: it holds for the rate on the bag alone."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [cornellAnotherSet],
   }),
 ];

@@ -6,6 +6,23 @@ import {
   relativeAcidity,
 } from "../../tank/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import { atomicWeights } from "../works/nutrient-works.js";
+import {
+  agrochemicalSafety,
+  ingredientStatement,
+  minnesotaCalculateHerbicideAtPowder,
+  montanaCalibrationSprayersAtExamples,
+  pacificPnwManagement,
+  pesticideDicambaEntry,
+} from "../works/spray-works.js";
+import {
+  michiganEffectWater,
+  nationalPesticideHalf,
+  northDakotaSulfate,
+  purdueMuchAms,
+  standardsWaterHardness,
+  ufWaterEffectiveness,
+} from "../works/tank-works.js";
 
 const inWater = ["mg/L", "mg/L"] as const;
 
@@ -23,7 +40,8 @@ export const tankWater: readonly FormulaSpec[] = [
     equation: "H = (40.078 + 12.011 + 3 * 15.999) * (c / 40.078 + m / 24.305)",
     run: hardnessFromIons,
     traps: ["Adding calcium and magnesium as they are: hardness counts both as calcium carbonate."],
-    sources: ["definition, by IUPAC atomic weights"],
+    basis: "definition",
+    sources: [atomicWeights, standardsWaterHardness],
   }),
   formula({
     id: "ammonium-sulfate-minimum",
@@ -40,7 +58,8 @@ export const tankWater: readonly FormulaSpec[] = [
     equation: "A = (0.002 * k + 0.005 * s + 0.009 * c + 0.014 * m + 0.042 * f) / 100",
     run: (given) => ammoniumSulfateMinimum(given).minimum,
     traps: ["Reading the result for each gallon: the printed equation is for 100 gallons."],
-    sources: ["the published cation equation, as the tank room cites it"],
+    basis: "published",
+    sources: [northDakotaSulfate, purdueMuchAms],
   }),
   formula({
     id: "hydrolysis-loss",
@@ -54,7 +73,8 @@ export const tankWater: readonly FormulaSpec[] = [
     equation: "x = 1 - 0.5 ^ (t / h)",
     run: (given) => hydrolysisLoss(given).atEnd,
     traps: ["Taking two half-lives for all of it: a quarter is left."],
-    sources: ["definition of a half-life"],
+    basis: "definition",
+    sources: [michiganEffectWater, nationalPesticideHalf],
   }),
   formula({
     id: "relative-acidity",
@@ -68,7 +88,8 @@ export const tankWater: readonly FormulaSpec[] = [
     equation: "x = 10 ^ (q - p)",
     run: ({ pH, reference }) => relativeAcidity(pH.in("1"), reference.in("1")),
     traps: ["Taking pH 6 for a seventh more acid than 7: it is ten times as acid."],
-    sources: ["definition of pH"],
+    basis: "definition",
+    sources: [ufWaterEffectiveness],
   }),
 ];
 
@@ -86,7 +107,8 @@ export const activeIngredient: readonly FormulaSpec[] = [
     equation: "R = a * 100 / c",
     run: productForActive,
     traps: ["Putting down the pounds of active ingredient as pounds of product."],
-    sources: ["Agrochemical and Pesticide Safety handbook, example 5 (2 lb ai of an 80 % powder is 2.5 lb)"],
+    basis: "published",
+    sources: [minnesotaCalculateHerbicideAtPowder, agrochemicalSafety],
   }),
   formula({
     id: "liquid-product-for-active",
@@ -100,7 +122,8 @@ export const activeIngredient: readonly FormulaSpec[] = [
     equation: "R = a / c",
     run: productForActive,
     traps: ["Stopping at gallons for each acre where the jug is marked in fluid ounces: times 128."],
-    sources: ["Pacific Northwest Weed Management Handbook, pints per acre"],
+    basis: "published",
+    sources: [montanaCalibrationSprayersAtExamples, pacificPnwManagement],
   }),
   formula({
     id: "active-in-liquid",
@@ -114,7 +137,8 @@ export const activeIngredient: readonly FormulaSpec[] = [
     equation: "a = R * c",
     run: activeInProduct,
     traps: ["Leaving the rate in fluid ounces with a content for each gallon."],
-    sources: ["Pacific Northwest Weed Management Handbook, pints per acre"],
+    basis: "published",
+    sources: [pacificPnwManagement],
   }),
   formula({
     id: "acid-equivalent",
@@ -128,7 +152,8 @@ export const activeIngredient: readonly FormulaSpec[] = [
     equation: "e = i * s / 100",
     run: ({ active, share }) => acidEquivalentOf(active, share),
     traps: ["Reading a label rate in acid equivalent as one in active ingredient."],
-    sources: ["definition of the acid equivalent"],
+    basis: "definition",
+    sources: [ingredientStatement],
   }),
   formula({
     id: "active-of-acid",
@@ -142,6 +167,7 @@ export const activeIngredient: readonly FormulaSpec[] = [
     equation: "i = e * 100 / s",
     run: ({ acid, share }) => activeOfAcid(acid, share),
     traps: ["Multiplying by the share: the salt weighs more than the acid in it."],
-    sources: ["definition of the acid equivalent"],
+    basis: "definition",
+    sources: [pesticideDicambaEntry],
   }),
 ];

@@ -13,6 +13,22 @@ import {
   tankRinse,
 } from "../../tank/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  albertaCropProtectionAtSprayerCalibration,
+  armyPesticidesMilitaryAtPage,
+  armyPesticidesMilitaryAtPageProblem,
+  exponentialRinsing,
+  mesaCalibrateHandgun,
+  missouriPesticideDilution,
+  montanaCalibrationSprayersAtExamplesB,
+  newEnglandDilution,
+  ohioPruningTools,
+  oklahomaCalibratingApplication,
+  peanutUsingCrop,
+  sprayWaterVolumes,
+  texasNutritionFertilityAtPractical,
+  usgaDontLet,
+} from "../works/tank-works.js";
 
 const perArea = ["gal/acre", "L/ha"] as const;
 const volume = ["gal", "L"] as const;
@@ -34,7 +50,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     equation: "m = R * A",
     run: ({ rate, area: field }) => amountFor({ rate, area: field, form: "dry" }),
     traps: ["Taking a rate per 1,000 square feet for one per acre."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [oklahomaCalibratingApplication],
   }),
   formula({
     id: "liquid-for-area",
@@ -48,7 +65,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     equation: "m = R * A",
     run: ({ rate, area: field }) => amountFor({ rate, area: field, form: "liquid" }),
     traps: ["Weighing fluid ounces: they are a volume."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [oklahomaCalibratingApplication],
   }),
   formula({
     id: "area-per-tank",
@@ -62,7 +80,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     equation: "A = C / V",
     run: areaPerTank,
     traps: ["Dividing the other way round: that is tanks for each acre."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [mesaCalibrateHandgun, montanaCalibrationSprayersAtExamplesB],
   }),
   formula({
     id: "mix-to-finish",
@@ -78,7 +97,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     equation: "S = max(0, V * A + D - H)",
     run: (given) => mixToFinish(given).toMix,
     traps: ["Filling up: what is left over has to go somewhere."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [albertaCropProtectionAtSprayerCalibration],
   }),
   formula({
     id: "implied-area-rate",
@@ -94,7 +114,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     traps: [
       "Taking a rate for each gallon as one without a limit: spraying to wet can pass the limit per acre.",
     ],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [sprayWaterVolumes],
   }),
   formula({
     id: "strength-for-area-rate",
@@ -108,7 +129,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     equation: "c = R / V",
     run: strengthForAreaRate,
     traps: ["Guessing the application volume of a hand sprayer: calibrate it."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [peanutUsingCrop],
   }),
   formula({
     id: "rate-per-volume",
@@ -122,7 +144,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     equation: "c = m / V",
     run: ({ amount, volume: printed }) => perVolume(amount, printed),
     traps: ["Reading pints for each 100 gallons as pints for each gallon."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [usgaDontLet, newEnglandDilution],
   }),
   formula({
     id: "concentrate-for-strength",
@@ -137,7 +160,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     equation: "V_1 = V_2 * C_2 / C_1",
     run: (given) => concentrateFor(given).product,
     traps: ["Taking the percentage of active ingredient for the percentage of product."],
-    sources: ["definition: C1 V1 = C2 V2"],
+    basis: "definition",
+    sources: [missouriPesticideDilution, armyPesticidesMilitaryAtPage],
   }),
   formula({
     id: "finished-from-concentrate",
@@ -152,7 +176,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     equation: "V_2 = V_1 * C_1 / C_2",
     run: finishedFrom,
     traps: ["Adding that much water: the concentrate is a part of the finished spray."],
-    sources: ["definition: C1 V1 = C2 V2"],
+    basis: "definition",
+    sources: [armyPesticidesMilitaryAtPageProblem],
   }),
   formula({
     id: "strength-of-spray",
@@ -167,7 +192,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     equation: "C_2 = C_1 * V_1 / V_2",
     run: strengthOf,
     traps: ["Dividing by the water alone instead of the finished spray."],
-    sources: ["definition: C1 V1 = C2 V2"],
+    basis: "definition",
+    sources: [texasNutritionFertilityAtPractical],
   }),
   formula({
     id: "dilution-one-in",
@@ -182,7 +208,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     run: ({ parts, finished }) =>
       dilutionAmounts({ parts: parts.in("1"), reading: "1 in x", finished }).product,
     traps: ["Reading 1:10 as one part and ten parts: it may mean one part in ten; ask which."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [ohioPruningTools],
   }),
   formula({
     id: "dilution-one-plus",
@@ -197,7 +224,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     run: ({ parts, finished }) =>
       dilutionAmounts({ parts: parts.in("1"), reading: "1 plus x", finished }).product,
     traps: ["Dividing by the parts of water alone: the product is a part too."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [ohioPruningTools],
   }),
   formula({
     id: "rinse-residue",
@@ -212,7 +240,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     equation: "f = (r / (r + v)) ^ n",
     run: ({ heel, rinse, rinses }) => rinseResidue({ heel, rinse, rinses: Math.round(rinses.in("count")) }),
     traps: ["One big rinse instead of three small ones: it leaves more."],
-    sources: ["derived: each rinse mixes fully with what stays"],
+    basis: "derived",
+    sources: [exponentialRinsing],
   }),
   formula({
     id: "tank-rinse-residue",
@@ -228,6 +257,7 @@ export const tankMixes: readonly FormulaSpec[] = [
     run: ({ heel, water, rinses }) =>
       tankRinse({ heel, water, rinses: Math.round(rinses.in("count")) }).residue,
     traps: ["Using all the water at once: in three parts it leaves far less."],
-    sources: ["derived: each rinse mixes fully with what stays"],
+    basis: "derived",
+    sources: [exponentialRinsing],
   }),
 ];

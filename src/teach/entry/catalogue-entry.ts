@@ -1,5 +1,5 @@
-import { frozen, quantityOf } from "../../quantity/index.js";
-import type { FormulaSpec } from "./formula.js";
+import { type Citation, frozen, quantityOf } from "../../quantity/index.js";
+import type { EquationBasis, FormulaSpec } from "./formula.js";
 
 /** A unit in US customary and in metric measure. */
 export interface UnitsOfSystem {
@@ -43,7 +43,10 @@ export interface CatalogueEntry {
   readonly equation: string;
   /** Where people go wrong. */
   readonly traps: readonly string[];
-  readonly sources: readonly string[];
+  /** What the equation rests on. */
+  readonly basis: EquationBasis;
+  /** Where the equation, or an example worked by it, is printed; never empty for a basis of `"published"`. */
+  readonly sources: readonly Citation[];
 }
 
 const dimensionOf = (unit: string): string => quantityOf(1, unit, "none", "unit").dimension;
@@ -81,6 +84,7 @@ export const entryOf = (room: string, spec: FormulaSpec): CatalogueEntry => {
     },
     equation: spec.equation,
     traps: [...spec.traps],
+    basis: spec.basis,
     sources: [...spec.sources],
   });
 };

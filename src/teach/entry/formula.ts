@@ -1,4 +1,4 @@
-import type { DimensionOf, Quantity } from "../../quantity/index.js";
+import type { Citation, DimensionOf, Quantity } from "../../quantity/index.js";
 
 /** Units of a variable: US customary, metric. */
 type UnitPair = readonly [US: string, metric: string];
@@ -31,6 +31,18 @@ export type FormulaResult =
   | number
   | { readonly value: number; readonly unit: string; readonly of: string; readonly dimension: string };
 
+/**
+ * What an equation rests on: what its terms mean, plane and solid geometry, arithmetic on what is printed, a source that
+ * prints it; or nothing that was read.
+ */
+export type EquationBasis =
+  | "definition"
+  | "geometry"
+  | "derived"
+  | "published"
+  | "common practice, no source"
+  | "from memory";
+
 /** A formula of the library, written short. */
 export interface FormulaSpec {
   readonly id: string;
@@ -43,7 +55,8 @@ export interface FormulaSpec {
   /** The exported function on the inputs; what they are is known to {@link formula}, and read by who calls it. */
   readonly run: (given: never) => FormulaResult;
   readonly traps: readonly string[];
-  readonly sources: readonly string[];
+  readonly basis: EquationBasis;
+  readonly sources: readonly Citation[];
 }
 
 /** The inputs by name, as the function takes them. */

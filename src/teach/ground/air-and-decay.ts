@@ -9,6 +9,15 @@ import {
 } from "../../water/index.js";
 import { dewPoint, humidityFromDewPoint } from "../../weather/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  arizonaDewPoint,
+  asianIrrigationWater,
+  nationalPesticideHalfAtFigure,
+  nationalPesticideHalfLeft,
+  northUnderstandCompost,
+  turfgrassNitrogenDemand,
+} from "../works/season-works.js";
+import { fao56Eq7, fao56Eq11, fao56Eq12, fao56Eq37, fao56Eq38 } from "../works/water-works.js";
 
 const share = ["%", "%"] as const;
 const pure = ["1", "1"] as const;
@@ -17,7 +26,6 @@ const celsius = ["°C", "°C"] as const;
 const kilopascals = ["kPa", "kPa"] as const;
 const radiation = ["MJ/m2/d", "MJ/m2/d"] as const;
 const content = ["% w/w", "% w/w"] as const;
-const fao = ["FAO Irrigation and Drainage Paper 56"];
 const fahrenheit = "Leaving the temperature in degrees Fahrenheit: the equation is in degrees Celsius.";
 const halfLife = ["halfLife", "h", "half-life", "none", ["d", "d"], [5, 120]] as const;
 
@@ -32,7 +40,8 @@ export const decay: readonly FormulaSpec[] = [
     equation: "f = 0.5 ^ (t / h)",
     run: fractionRemaining,
     traps: ["Taking two half-lives for all of it: a quarter is left."],
-    sources: ["definition of a half-life"],
+    basis: "definition",
+    sources: [nationalPesticideHalfAtFigure],
   }),
   formula({
     id: "time-until-remaining",
@@ -43,7 +52,8 @@ export const decay: readonly FormulaSpec[] = [
     equation: "t = h * ln(1 / f) / ln(2)",
     run: timeUntilRemaining,
     traps: ["Counting the share that is gone instead of the one that is left."],
-    sources: ["definition of a half-life"],
+    basis: "definition",
+    sources: [nationalPesticideHalfLeft],
   }),
   formula({
     id: "nitrogen-for-growth",
@@ -57,7 +67,8 @@ export const decay: readonly FormulaSpec[] = [
     equation: "N = N_max * g",
     run: nitrogenForGrowth,
     traps: ["Taking the model for what a site needs: it is on the high side."],
-    sources: ["as the interval room cites it"],
+    basis: "published",
+    sources: [turfgrassNitrogenDemand],
   }),
 ];
 
@@ -72,7 +83,8 @@ export const moistAir: readonly FormulaSpec[] = [
     equation: "e = 0.6108 * exp(17.27 * T / (T + 237.3))",
     run: saturationVaporPressure,
     traps: [fahrenheit],
-    sources: fao,
+    basis: "published",
+    sources: [fao56Eq11],
   }),
   formula({
     id: "mean-saturation-vapor-pressure",
@@ -87,7 +99,8 @@ export const moistAir: readonly FormulaSpec[] = [
       "e = (0.6108 * exp(17.27 * T_max / (T_max + 237.3)) + 0.6108 * exp(17.27 * T_min / (T_min + 237.3))) / 2",
     run: meanSaturationVaporPressure,
     traps: ["Taking the pressure at the mean temperature: it is lower.", fahrenheit],
-    sources: fao,
+    basis: "published",
+    sources: [fao56Eq12],
   }),
   formula({
     id: "atmospheric-pressure",
@@ -98,7 +111,8 @@ export const moistAir: readonly FormulaSpec[] = [
     equation: "P = 101.3 * ((293 - 0.0065 * z) / 293) ^ 5.26",
     run: atmosphericPressure,
     traps: ["Leaving the elevation in feet."],
-    sources: fao,
+    basis: "published",
+    sources: [fao56Eq7],
   }),
   formula({
     id: "clear-sky-radiation",
@@ -112,7 +126,8 @@ export const moistAir: readonly FormulaSpec[] = [
     equation: "R_s = (0.75 + 0.00002 * z) * R_a",
     run: clearSkyRadiation,
     traps: ["Leaving the elevation in feet."],
-    sources: fao,
+    basis: "published",
+    sources: [fao56Eq37],
   }),
   formula({
     id: "net-shortwave-radiation",
@@ -123,7 +138,8 @@ export const moistAir: readonly FormulaSpec[] = [
     equation: "R_n = (1 - 0.23) * R_s",
     run: netShortwaveRadiation,
     traps: ["Multiplying by 0.23: that is what is sent back."],
-    sources: fao,
+    basis: "published",
+    sources: [fao56Eq38],
   }),
 ];
 
@@ -142,7 +158,8 @@ export const humidAir: readonly FormulaSpec[] = [
       "D = 237.3 * (ln(H / 100) + 17.27 * T / (237.3 + T)) / (17.27 - ln(H / 100) - 17.27 * T / (237.3 + T))",
     run: dewPoint,
     traps: [fahrenheit, "Dew forms on a leaf before the air itself is saturated."],
-    sources: ["as the weather room cites it"],
+    basis: "published",
+    sources: [arizonaDewPoint, fao56Eq11],
   }),
   formula({
     id: "humidity-from-dew-point",
@@ -156,7 +173,8 @@ export const humidAir: readonly FormulaSpec[] = [
     equation: "H = 100 * exp(17.27 * D / (237.3 + D) - 17.27 * T / (237.3 + T))",
     run: humidityFromDewPoint,
     traps: [fahrenheit],
-    sources: ["as the weather room cites it"],
+    basis: "published",
+    sources: [arizonaDewPoint, fao56Eq11],
   }),
 ];
 
@@ -174,7 +192,8 @@ export const soilBases: readonly FormulaSpec[] = [
     equation: "I = U / (1 - L)",
     run: irrigationWithLeaching,
     traps: ["Adding the share to the use: it is a share of what is applied."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [asianIrrigationWater],
   }),
   formula({
     id: "content-on-dry-basis",
@@ -188,7 +207,8 @@ export const soilBases: readonly FormulaSpec[] = [
     equation: "d = w * 100 / (100 - m)",
     run: ({ content: wet, moisture }) => onDryBasis({ content: wet, moisture: moisture.in("1") }),
     traps: ["Mixing figures of both bases in one sum."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [northUnderstandCompost],
   }),
   formula({
     id: "content-on-wet-basis",
@@ -202,6 +222,7 @@ export const soilBases: readonly FormulaSpec[] = [
     equation: "w = d * (100 - m) / 100",
     run: ({ content: dry, moisture }) => onWetBasis({ content: dry, moisture: moisture.in("1") }),
     traps: ["Spreading by the dry figure what is weighed wet."],
-    sources: ["definition"],
+    basis: "definition",
+    sources: [northUnderstandCompost],
   }),
 ];

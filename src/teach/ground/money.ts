@@ -11,12 +11,19 @@ import {
   workRate,
 } from "../../price/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  iowaCapitalRecovery,
+  iowaEstimatingMachinery,
+  lawnBepsBucket,
+  lawnBottomLine,
+  lawnPricingLawn,
+  westernTimeMotion,
+} from "../works/season-works.js";
 
 const dollars = ["money:USD", "money:USD"] as const;
 const perHour = ["money:USD/h", "money:USD/h"] as const;
 const share = ["%", "%"] as const;
 const pure = ["1", "1"] as const;
-const definition = ["definition"];
 const marginTrap = "Adding the margin to the cost: that is a markup, and earns less.";
 const cost = ["cost", "C", "cost", "none", dollars, [50, 5000]] as const;
 const margin = ["margin", "m", "margin, of the price", "none", share, [5, 50], pure] as const;
@@ -33,7 +40,8 @@ export const money: readonly FormulaSpec[] = [
     equation: "P = C / (1 - m)",
     run: priceAtMargin,
     traps: [marginTrap],
-    sources: definition,
+    basis: "definition",
+    sources: [lawnBottomLine],
   }),
   formula({
     id: "price-at-markup",
@@ -44,7 +52,8 @@ export const money: readonly FormulaSpec[] = [
     equation: "P = C * (1 + u)",
     run: priceAtMarkup,
     traps: ["Taking the markup for the margin that is left."],
-    sources: definition,
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "markup-of-margin",
@@ -55,7 +64,8 @@ export const money: readonly FormulaSpec[] = [
     equation: "u = m / (1 - m)",
     run: ({ margin: m }) => markupOfMargin(m),
     traps: [marginTrap],
-    sources: definition,
+    basis: "definition",
+    sources: [lawnPricingLawn],
   }),
   formula({
     id: "margin-of-markup",
@@ -66,7 +76,8 @@ export const money: readonly FormulaSpec[] = [
     equation: "m = u / (1 + u)",
     run: ({ markup: u }) => marginOfMarkup(u),
     traps: ["Taking the markup for the margin that is left."],
-    sources: definition,
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "overtime-share",
@@ -81,7 +92,8 @@ export const money: readonly FormulaSpec[] = [
     equation: "x = (f - 1) * (H - R) / H",
     run: ({ factor, ...hours }) => overtimeShare({ ...hours, factor: factor.in("1") }),
     traps: ["Adding half of the wage to every hour: the plain hours stay plain."],
-    sources: definition,
+    basis: "definition",
+    sources: [lawnBottomLine],
   }),
   formula({
     id: "loaded-wage",
@@ -97,7 +109,8 @@ export const money: readonly FormulaSpec[] = [
     equation: "C = w * (1 + o + r) * (1 + b)",
     run: (given) => loadedWage(given).cost,
     traps: ["Pricing a job by the bare wage."],
-    sources: ["as the price room cites it"],
+    basis: "published",
+    sources: [lawnBepsBucket],
   }),
   formula({
     id: "work-rate",
@@ -113,7 +126,8 @@ export const money: readonly FormulaSpec[] = [
     equation: "R = w * v * (1 - s) * (1 - t)",
     run: workRate,
     traps: ["Adding the two shares: the turns are a share of the driving only."],
-    sources: definition,
+    basis: "definition",
+    sources: [westernTimeMotion],
   }),
   formula({
     id: "lifetime-hour-cost",
@@ -128,7 +142,8 @@ export const money: readonly FormulaSpec[] = [
     equation: "C = (P + U) / H",
     run: lifetimeHourCost,
     traps: ["Leaving out the fuel and what the machine still sells for without saying so."],
-    sources: definition,
+    basis: "definition",
+    sources: [lawnBepsBucket],
   }),
   formula({
     id: "capital-recovery",
@@ -144,7 +159,8 @@ export const money: readonly FormulaSpec[] = [
     equation: "C = (P - S) * i / (1 - (1 + i) ^ (-n)) + S * i",
     run: ({ years, ...rest }) => capitalRecovery({ ...rest, years: Math.round(years.in("count")) }),
     traps: ["Dividing the price by the years: that leaves out the interest."],
-    sources: ["capital recovery, as the price room cites it"],
+    basis: "published",
+    sources: [iowaCapitalRecovery],
   }),
   formula({
     id: "diesel-use",
@@ -155,6 +171,7 @@ export const money: readonly FormulaSpec[] = [
     equation: "q = 0.044 * h",
     run: ({ horsepower }) => fuelUse({ horsepower: horsepower.in("1"), fuel: "diesel" }),
     traps: ["Taking an average for a mower under full load."],
-    sources: ["as the price room cites it"],
+    basis: "published",
+    sources: [iowaEstimatingMachinery],
   }),
 ];

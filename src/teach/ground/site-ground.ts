@@ -16,14 +16,23 @@ import {
   waterDose,
 } from "../../site/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  coloradoContainment,
+  epaContainment,
+  forestCalculatingArea,
+  gaugeLyingTank,
+  mathematicsForEnvironment,
+  slopeTable,
+  texasTaleTape,
+  virginiaControlPonds,
+} from "../works/site-works.js";
+import { utahCalibratingSolid } from "../works/spread-works.js";
 
 const length = ["ft", "m"] as const;
 const area = ["ft2", "m2"] as const;
 const volume = ["ft3", "m3"] as const;
 const share = ["%", "%"] as const;
 const pure = ["1", "1"] as const;
-const geometry = ["plane geometry"];
-const definition = ["definition"];
 const slope = ["slope", "alpha", "slope", "none", ["deg", "deg"], [2, 40], ["rad", "rad"]] as const;
 const slopeTrap = "Taking the percent grade for degrees: a grade of 100 % is 45 degrees.";
 
@@ -38,7 +47,8 @@ export const siteGround: readonly FormulaSpec[] = [
     equation: "A = P / cos(alpha)",
     run: ({ planArea: plan, slope: angle }) => surfaceArea(plan, angle),
     traps: [slopeTrap],
-    sources: geometry,
+    basis: "geometry",
+    sources: [forestCalculatingArea],
   }),
   formula({
     id: "plan-area",
@@ -49,7 +59,8 @@ export const siteGround: readonly FormulaSpec[] = [
     equation: "P = A * cos(alpha)",
     run: ({ area: ground, slope: angle }) => planArea(ground, angle),
     traps: [slopeTrap],
-    sources: geometry,
+    basis: "geometry",
+    sources: [],
   }),
   formula({
     id: "ground-length",
@@ -60,7 +71,8 @@ export const siteGround: readonly FormulaSpec[] = [
     equation: "L = P / cos(alpha)",
     run: ({ planLength: plan, slope: angle }) => groundLength(plan, angle),
     traps: [slopeTrap],
-    sources: geometry,
+    basis: "geometry",
+    sources: [],
   }),
   formula({
     id: "plan-length",
@@ -71,7 +83,8 @@ export const siteGround: readonly FormulaSpec[] = [
     equation: "P = L * cos(alpha)",
     run: ({ length: taped, slope: angle }) => planLength(taped, angle),
     traps: [slopeTrap],
-    sources: geometry,
+    basis: "geometry",
+    sources: [],
   }),
   formula({
     id: "slope-grade",
@@ -82,7 +95,8 @@ export const siteGround: readonly FormulaSpec[] = [
     equation: "g = tan(alpha)",
     run: ({ slope: angle }) => quantity(slopeOf(angle).grade.in("ft/ft"), "1"),
     traps: [slopeTrap],
-    sources: geometry,
+    basis: "geometry",
+    sources: [slopeTable],
   }),
   formula({
     id: "cuboid-volume",
@@ -97,7 +111,8 @@ export const siteGround: readonly FormulaSpec[] = [
     equation: "V = a * b * h",
     run: cuboidVolume,
     traps: ["Leaving one side in inches."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [utahCalibratingSolid],
   }),
   formula({
     id: "cylinder-volume",
@@ -111,7 +126,8 @@ export const siteGround: readonly FormulaSpec[] = [
     equation: "V = pi / 4 * d ^ 2 * h",
     run: cylinderVolume,
     traps: ["Taking the diameter for the radius: four times too much."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [utahCalibratingSolid],
   }),
   formula({
     id: "lying-tank-capacity",
@@ -125,7 +141,8 @@ export const siteGround: readonly FormulaSpec[] = [
     equation: "V = pi / 4 * d ^ 2 * a",
     run: (tank) => tankCapacity({ shape: "lying cylinder", ...tank }),
     traps: ["Taking the outside measures of a thick wall."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [gaugeLyingTank],
   }),
   formula({
     id: "lying-tank-contents",
@@ -141,7 +158,8 @@ export const siteGround: readonly FormulaSpec[] = [
     run: ({ diameter, length: long, depth: dip }) =>
       tankContents({ shape: "lying cylinder", diameter, length: long }, dip),
     traps: ["Taking half of the depth for half of the contents: that holds at the middle only."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [gaugeLyingTank],
   }),
   formula({
     id: "containment-volume",
@@ -155,7 +173,8 @@ export const siteGround: readonly FormulaSpec[] = [
     equation: "V = m * T",
     run: (given) => containment(given).volume,
     traps: ["Counting the room that the tanks themselves take up."],
-    sources: ["rules such as 125 % open to rain and 110 % roofed, as the site room cites them"],
+    basis: "published",
+    sources: [coloradoContainment, epaContainment],
   }),
   formula({
     id: "pond-volume",
@@ -169,7 +188,8 @@ export const siteGround: readonly FormulaSpec[] = [
     equation: "V = A * d",
     run: pondVolume,
     traps: ["Taking the greatest depth for the mean depth."],
-    sources: definition,
+    basis: "definition",
+    sources: [virginiaControlPonds],
   }),
   formula({
     id: "mean-pond-depth",
@@ -187,7 +207,8 @@ export const siteGround: readonly FormulaSpec[] = [
       return meanDepth({ rows: [[bank, first, second, third, bank]] }).depth;
     },
     traps: ["Leaving out the zeros at the banks: the mean comes out too deep, and with it every dose."],
-    sources: ["as the site room cites it"],
+    basis: "published",
+    sources: [texasTaleTape],
   }),
   formula({
     id: "contour-volume",
@@ -204,7 +225,8 @@ export const siteGround: readonly FormulaSpec[] = [
     run: ({ surface, middle, deepest, interval }) =>
       contourVolume({ areas: [surface, middle, deepest], interval, rule: "average end area" }),
     traps: ["Counting the surface in full: it counts half."],
-    sources: ["average end area rule"],
+    basis: "geometry",
+    sources: [],
   }),
   formula({
     id: "water-dose",
@@ -218,6 +240,7 @@ export const siteGround: readonly FormulaSpec[] = [
     equation: "m = c * V",
     run: (given) => waterDose(given).active,
     traps: ["Taking the amount of active ingredient for that of product."],
-    sources: definition,
+    basis: "definition",
+    sources: [mathematicsForEnvironment],
   }),
 ];

@@ -8,10 +8,10 @@ import {
   triangleHeight,
 } from "../../site/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import { acreSides, trackLaps } from "../works/site-works.js";
 
 const length = ["ft", "m"] as const;
 const area = ["ft2", "m2"] as const;
-const geometry = ["plane geometry"];
 
 /** A length of a shape. */
 const side = <const N extends string>(
@@ -40,7 +40,8 @@ export const siteLengths: readonly FormulaSpec[] = [
     equation: "U = 2 * (a + b)",
     run: (sides) => perimeter({ shape: "rectangle", ...sides }),
     traps: ["Adding two sides only."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [trackLaps],
   }),
   formula({
     id: "rectangle-length",
@@ -51,7 +52,8 @@ export const siteLengths: readonly FormulaSpec[] = [
     equation: "a = A / b",
     run: rectangleLength,
     traps: ["Mixing square yards and feet."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [],
   }),
   formula({
     id: "square-side",
@@ -62,7 +64,8 @@ export const siteLengths: readonly FormulaSpec[] = [
     equation: "a = sqrt(A)",
     run: ({ area: wanted }) => squareSide(wanted),
     traps: ["Dividing the area by four."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [acreSides],
   }),
   formula({
     id: "circle-diameter",
@@ -73,7 +76,8 @@ export const siteLengths: readonly FormulaSpec[] = [
     equation: "d = 2 * sqrt(A / pi)",
     run: ({ area: wanted }) => circleDiameter(wanted),
     traps: ["Stopping at the radius."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [acreSides],
   }),
   formula({
     id: "triangle-height",
@@ -84,7 +88,8 @@ export const siteLengths: readonly FormulaSpec[] = [
     equation: "h = 2 * A / b",
     run: triangleHeight,
     traps: ["Forgetting to double."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [],
   }),
   formula({
     id: "ellipse-length",
@@ -95,7 +100,8 @@ export const siteLengths: readonly FormulaSpec[] = [
     equation: "a = 4 * A / (pi * b)",
     run: ellipseLength,
     traps: ["Taking the length of a rectangle: an ellipse of the same area is longer."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [],
   }),
   formula({
     id: "annulus-width",
@@ -106,6 +112,7 @@ export const siteLengths: readonly FormulaSpec[] = [
     equation: "w = sqrt(d ^ 2 / 4 + A / pi) - d / 2",
     run: annulusWidth,
     traps: ["Dividing the area by the inner circumference: the ring is longer on its outside."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [],
   }),
 ];

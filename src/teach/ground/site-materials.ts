@@ -8,6 +8,12 @@ import {
   reducedBuffer,
 } from "../../site/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  pesticideDriftEsa,
+  soilPracticeProblems,
+  usgaGoldilocksPrinciple,
+  usgaTooEasy,
+} from "../works/site-works.js";
 
 const length = ["ft", "m"] as const;
 const area = ["ft2", "m2"] as const;
@@ -17,7 +23,6 @@ const depth = ["in", "mm"] as const;
 const share = ["%", "%"] as const;
 const pure = ["1", "1"] as const;
 const density = ["lb/ft3", "kg/m3"] as const;
-const definition = ["definition"];
 
 /** Loose material, and what a buffer comes down to. */
 export const siteMaterials: readonly FormulaSpec[] = [
@@ -33,7 +38,8 @@ export const siteMaterials: readonly FormulaSpec[] = [
     equation: "V = A * h",
     run: coverVolume,
     traps: ["Leaving the depth in inches with an area in square feet."],
-    sources: definition,
+    basis: "definition",
+    sources: [usgaTooEasy],
   }),
   formula({
     id: "cover-depth",
@@ -47,7 +53,8 @@ export const siteMaterials: readonly FormulaSpec[] = [
     equation: "h = V / A",
     run: coverDepth,
     traps: ["Dividing cubic yards by square feet: there are 27 cubic feet in a cubic yard."],
-    sources: definition,
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "cover-area",
@@ -61,7 +68,8 @@ export const siteMaterials: readonly FormulaSpec[] = [
     equation: "A = V / h",
     run: coverArea,
     traps: ["Leaving the depth in inches with a volume in cubic feet."],
-    sources: definition,
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "layer-order",
@@ -76,7 +84,8 @@ export const siteMaterials: readonly FormulaSpec[] = [
     equation: "V = A * h * (1 + x)",
     run: (given) => layerMaterial(given).order,
     traps: ["Ordering the settled volume: it is less than what the truck brings."],
-    sources: definition,
+    basis: "definition",
+    sources: [usgaGoldilocksPrinciple],
   }),
   formula({
     id: "moist-bulk-density",
@@ -91,7 +100,8 @@ export const siteMaterials: readonly FormulaSpec[] = [
     run: ({ density: dry, moisture }) =>
       moistBulkDensity({ bulkDensity: dry, moisture, basis: "dry weight" }),
     traps: ["Taking a moisture by wet weight: that divides by one less the share."],
-    sources: definition,
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "dry-bulk-density",
@@ -106,7 +116,8 @@ export const siteMaterials: readonly FormulaSpec[] = [
     run: ({ density: moist, moisture }) =>
       dryBulkDensity({ bulkDensity: moist, moisture, basis: "dry weight" }),
     traps: ["Taking the moisture off the moist weight: it is counted on the dry weight."],
-    sources: definition,
+    basis: "definition",
+    sources: [soilPracticeProblems],
   }),
   formula({
     id: "reduced-buffer",
@@ -122,6 +133,7 @@ export const siteMaterials: readonly FormulaSpec[] = [
     run: ({ distance, first, second }) =>
       reducedBuffer({ distance, reductions: [first, second], rule: "sum" }).distance,
     traps: ["Taking one reduction off after the other where the label adds them up."],
-    sources: ["the US mitigation menu, as the site room cites it"],
+    basis: "published",
+    sources: [pesticideDriftEsa],
   }),
 ];

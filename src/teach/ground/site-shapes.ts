@@ -16,10 +16,25 @@ import {
   triangleAreaFromSides,
 } from "../../site/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  armyPesticidesMilitary,
+  genoaAreaField,
+  groundsCalculateAreas,
+  groundsCalculateAreasAtIrregular,
+  nationalMathematicsClass,
+  nationalMathematicsClassAtExercise,
+  ohioPondMeasurements,
+  purdueBigLawn,
+  reginaAreaCircular,
+  southDakotaChemigation,
+  trigonometryProblems,
+  westAfricanPaper,
+  westernCalculatingArea,
+  westernCalculatingAreaAtIrregular,
+} from "../works/site-works.js";
 
 const length = ["ft", "m"] as const;
 const area = ["ft2", "m2"] as const;
-const geometry = ["plane geometry"];
 
 /** A length of a shape. */
 const side = <const N extends string>(
@@ -50,7 +65,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = a * b",
     run: rectangleArea,
     traps: ["Mixing feet and yards."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [armyPesticidesMilitary, westernCalculatingArea],
   }),
   formula({
     id: "square-area",
@@ -61,7 +77,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = a ^ 2",
     run: squareArea,
     traps: ["Doubling the side instead of squaring it."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [],
   }),
   formula({
     id: "parallelogram-area",
@@ -72,7 +89,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = b * h",
     run: parallelogramArea,
     traps: [squareTo],
-    sources: geometry,
+    basis: "geometry",
+    sources: [],
   }),
   formula({
     id: "triangle-area",
@@ -83,7 +101,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = b * h / 2",
     run: triangleArea,
     traps: ["Forgetting to halve.", squareTo],
-    sources: geometry,
+    basis: "geometry",
+    sources: [westernCalculatingArea],
   }),
   formula({
     id: "triangle-area-from-sides",
@@ -98,7 +117,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = sqrt((a + b + c) * (a + b - c) * (a - b + c) * (b + c - a)) / 4",
     run: triangleAreaFromSides,
     traps: ["Taking a side for the height: only a right angle makes it one."],
-    sources: ["Heron's formula"],
+    basis: "geometry",
+    sources: [genoaAreaField, nationalMathematicsClass],
   }),
   formula({
     id: "trapezoid-area",
@@ -113,7 +133,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = (a + b) / 2 * h",
     run: trapezoidArea,
     traps: ["Forgetting to average the two sides."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [purdueBigLawn],
   }),
   formula({
     id: "circle-area",
@@ -124,7 +145,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = pi * r ^ 2",
     run: circleArea,
     traps: [radiusTrap],
-    sources: geometry,
+    basis: "geometry",
+    sources: [ohioPondMeasurements, westAfricanPaper],
   }),
   formula({
     id: "circle-area-from-diameter",
@@ -135,7 +157,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = pi / 4 * d ^ 2",
     run: circleArea,
     traps: [radiusTrap],
-    sources: geometry,
+    basis: "geometry",
+    sources: [southDakotaChemigation],
   }),
   formula({
     id: "sector-area",
@@ -149,7 +172,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = pi * r ^ 2 * alpha / 360",
     run: sectorArea,
     traps: ["Taking the whole circle for a part-circle sprinkler."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [nationalMathematicsClassAtExercise, purdueBigLawn],
   }),
   formula({
     id: "segment-area",
@@ -163,7 +187,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = r ^ 2 / 2 * (alpha - sin(alpha))",
     run: segmentArea,
     traps: ["Leaving the angle in degrees: outside of the sine it counts in radians."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [reginaAreaCircular],
   }),
   formula({
     id: "annulus-area",
@@ -177,7 +202,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = pi * (R ^ 2 - r ^ 2)",
     run: annulusArea,
     traps: ["Squaring the difference of the radii instead of taking the difference of the squares."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [westAfricanPaper],
   }),
   formula({
     id: "ellipse-area",
@@ -188,7 +214,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = pi / 4 * a * b",
     run: ellipseArea,
     traps: ["Multiplying the two lines alone: that is the rectangle around it."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [groundsCalculateAreas],
   }),
   formula({
     id: "stadium-area",
@@ -199,7 +226,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = a * w + pi / 4 * w ^ 2",
     run: stadiumArea,
     traps: ["Taking the whole length for the straight side."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [],
   }),
   formula({
     id: "quadrilateral-area",
@@ -214,7 +242,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = d * (h_1 + h_2) / 2",
     run: quadrilateralArea,
     traps: ["Averaging opposite sides: that overstates every shape that is no rectangle."],
-    sources: geometry,
+    basis: "geometry",
+    sources: [trigonometryProblems],
   }),
   formula({
     id: "offset-area",
@@ -232,7 +261,8 @@ export const siteShapes: readonly FormulaSpec[] = [
     run: ({ spacing, first, second, third, last }) =>
       offsetArea({ widths: [first, second, third, last], spacing }),
     traps: ["Counting the first and the last width in full: each counts half."],
-    sources: ["trapezoidal rule"],
+    basis: "geometry",
+    sources: [groundsCalculateAreasAtIrregular],
   }),
   formula({
     id: "average-radius-area",
@@ -248,6 +278,7 @@ export const siteShapes: readonly FormulaSpec[] = [
     equation: "A = pi * ((r_1 + r_2 + r_3 + r_4) / 4) ^ 2",
     run: ({ north, east, south, west }) => averageRadiusArea({ radii: [north, east, south, west] }),
     traps: ["Four distances are few: take one every ten degrees."],
-    sources: ["rule of the handbooks; exact for a circle seen from its middle"],
+    basis: "published",
+    sources: [westernCalculatingAreaAtIrregular],
   }),
 ];

@@ -17,13 +17,26 @@ import {
   topdressing,
 } from "../../stand/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  adviceSeedCount,
+  adviceSpacePlants,
+  allamakeeCalculateSeeding,
+  gardenersPlantingBuffalo,
+  gardenMuchGround,
+  internationalSandTopdressing,
+  lsuPureLive,
+  notesAerificationPercentages,
+  pennCalculatingPrice,
+  plantingGroundcoverSpacing,
+  plantingInstructionsInstalling,
+  texasPureLive,
+} from "../works/stand-works.js";
 
 const area = ["ft2", "m2"] as const;
 const rate = ["lb/1000 ft2", "kg/ha"] as const;
 const share = ["%", "%"] as const;
 const pure = ["1", "1"] as const;
 const count = ["count", "count"] as const;
-const definition = ["definition"];
 const mass = ["lb", "kg"] as const;
 const P = ["purity", "p", "purity", "none", share, [80, 99]] as const;
 const G = ["germination", "g", "germination", "none", share, [70, 95]] as const;
@@ -43,7 +56,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "L = p * g / 100",
     run: pureLiveSeed,
     traps: ["Adding purity and germination, or taking one of them alone."],
-    sources: ["LSU AgCenter, pure live seed calculation"],
+    basis: "published",
+    sources: [lsuPureLive, pennCalculatingPrice],
   }),
   formula({
     id: "bulk-seed",
@@ -54,7 +68,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "B = R * 100 / (p * g / 100)",
     run: ({ pureLiveSeed: live, ...lot }) => bulkSeed({ pureLiveSeed: live, lot }),
     traps: [bulkTrap],
-    sources: ["LSU AgCenter, pure live seed calculation, step 4"],
+    basis: "published",
+    sources: [lsuPureLive, texasPureLive],
   }),
   formula({
     id: "pure-live-seed-in",
@@ -65,7 +80,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "L = B * (p * g / 100) / 100",
     run: ({ seed, ...lot }) => pureLiveSeedIn({ seed, lot }),
     traps: ["Dividing by the share: that goes from pure live seed to bulk seed."],
-    sources: ["LSU AgCenter, pure live seed calculation"],
+    basis: "published",
+    sources: [allamakeeCalculateSeeding],
   }),
   formula({
     id: "seed-order",
@@ -76,7 +92,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "B = A * R",
     run: (given) => seedOrder(given).seed,
     traps: ["Taking a rate of pure live seed for one of seed out of the bag."],
-    sources: definition,
+    basis: "definition",
+    sources: [lsuPureLive],
   }),
   formula({
     id: "seeds-per-area",
@@ -90,7 +107,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "n = R * c",
     run: seedsPerArea,
     traps: ["Using one seed count for two kinds of grass: they differ by ten times."],
-    sources: definition,
+    basis: "definition",
+    sources: [adviceSeedCount],
   }),
   formula({
     id: "seeding-rate",
@@ -104,7 +122,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "R = n / c",
     run: seedingRate,
     traps: ["Taking the result for bulk seed."],
-    sources: definition,
+    basis: "definition",
+    sources: [adviceSeedCount],
   }),
   formula({
     id: "plants-per-area-square",
@@ -115,7 +134,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "n = 1 / s ^ 2",
     run: ({ spacing }) => plantsPerArea({ pattern: "square", spacing }),
     traps: ["Halving the spacing takes four times the plugs, not twice."],
-    sources: ["plane geometry"],
+    basis: "geometry",
+    sources: [plantingInstructionsInstalling],
   }),
   formula({
     id: "plants-per-area-triangular",
@@ -126,7 +146,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "n = 2 / (sqrt(3) * s ^ 2)",
     run: ({ spacing }) => plantsPerArea({ pattern: "triangular", spacing }),
     traps: ["Counting as for a square pattern: 15.5 % too few."],
-    sources: ["plane geometry"],
+    basis: "geometry",
+    sources: [adviceSpacePlants],
   }),
   formula({
     id: "plug-spacing",
@@ -137,7 +158,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "s = 1 / sqrt(n)",
     run: (given) => spacingFor({ ...given, pattern: "square" }),
     traps: ["Dividing one foot by the number: the root of it comes first."],
-    sources: ["plane geometry"],
+    basis: "geometry",
+    sources: [],
   }),
   formula({
     id: "staggered-row-spacing",
@@ -148,7 +170,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "r = s * sqrt(3) / 2",
     run: ({ spacing }) => staggeredRowSpacing(spacing),
     traps: ["Setting the rows as far apart as the plants."],
-    sources: ["plane geometry"],
+    basis: "geometry",
+    sources: [gardenersPlantingBuffalo],
   }),
   formula({
     id: "plants-for-area",
@@ -159,7 +182,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "N = ceil(A / s ^ 2)",
     run: (given) => quantity(plantsFor({ ...given, pattern: "square" }).plants, "count"),
     traps: ["Leaving the spacing in inches with an area in square feet."],
-    sources: ["plane geometry"],
+    basis: "geometry",
+    sources: [plantingGroundcoverSpacing],
   }),
   formula({
     id: "sod-for-plugs",
@@ -173,7 +197,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "A = N * p ^ 2",
     run: ({ plugs, side }) => sodForPlugs({ plugs: Math.round(plugs.in("count")), plug: { side } }),
     traps: ["Dividing square inches by 12: a square foot has 144."],
-    sources: ["plane geometry"],
+    basis: "geometry",
+    sources: [],
   }),
   formula({
     id: "sod-order",
@@ -184,7 +209,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "B = A * (1 + w)",
     run: (given) => sodOrder(given).needed,
     traps: ["Ordering the bare area: edges and cuts waste some."],
-    sources: definition,
+    basis: "definition",
+    sources: [gardenMuchGround],
   }),
   formula({
     id: "nursery-area",
@@ -195,7 +221,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "B = A / e",
     run: ({ area: ground, expansion }) => nurseryArea({ area: ground, expansion: expansion.in("1") }),
     traps: ["Multiplying by the expansion."],
-    sources: definition,
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "passes-for-share",
@@ -209,7 +236,8 @@ export const planting: readonly FormulaSpec[] = [
     equation: "n = ceil(S / s)",
     run: (given) => quantity(passesForShare(given), "count"),
     traps: ["Rounding down: the share is not reached."],
-    sources: ["shares add up, as the trade counts them"],
+    basis: "common practice, no source",
+    sources: [notesAerificationPercentages],
   }),
   formula({
     id: "topdressing-volume",
@@ -220,6 +248,7 @@ export const planting: readonly FormulaSpec[] = [
     equation: "V = A * d",
     run: (given) => topdressing(given).volume,
     traps: ["Leaving the depth in inches."],
-    sources: definition,
+    basis: "definition",
+    sources: [internationalSandTopdressing],
   }),
 ];

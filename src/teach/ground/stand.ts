@@ -10,12 +10,17 @@ import {
 } from "../../stand/index.js";
 
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  canadianCloserLook,
+  cornellOneThird,
+  cornellOneThirdAtSecond,
+  iowaOftenShould,
+} from "../works/stand-works.js";
 
 const cut = ["in", "mm"] as const;
 const share = ["%", "%"] as const;
 const pure = ["1", "1"] as const;
 const count = ["count", "count"] as const;
-const definition = ["definition"];
 const daily = ["in/d", "mm/d"] as const;
 const h = ["cut", "h", "height of cut", "none", cut, [0.5, 4]] as const;
 const thirdTrap = "Letting the grass grow a third above the cut: that takes a quarter, not a third.";
@@ -34,7 +39,8 @@ export const mowing: readonly FormulaSpec[] = [
     equation: "s = (H - h) / H",
     run: leafRemoved,
     traps: ["Dividing by the height of cut: the share is of the standing leaf."],
-    sources: definition,
+    basis: "definition",
+    sources: [cornellOneThird],
   }),
   formula({
     id: "mow-at-height",
@@ -45,7 +51,8 @@ export const mowing: readonly FormulaSpec[] = [
     equation: "H = h / (1 - 1 / 3)",
     run: mowAtHeight,
     traps: [thirdTrap],
-    sources: ["the one-third rule"],
+    basis: "published",
+    sources: [iowaOftenShould, cornellOneThird],
   }),
   formula({
     id: "growth-between-mowings",
@@ -56,7 +63,8 @@ export const mowing: readonly FormulaSpec[] = [
     equation: "G = h * (1 / 3) / (1 - 1 / 3)",
     run: growthBetweenMowings,
     traps: [thirdTrap],
-    sources: ["the one-third rule"],
+    basis: "published",
+    sources: [cornellOneThirdAtSecond],
   }),
   formula({
     id: "shoot-growth",
@@ -71,7 +79,8 @@ export const mowing: readonly FormulaSpec[] = [
     equation: "r = (H - h) / t",
     run: shootGrowth,
     traps: ["Dividing the whole height by the days."],
-    sources: definition,
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "mowing-interval",
@@ -86,7 +95,8 @@ export const mowing: readonly FormulaSpec[] = [
     equation: "d = h * (1 / 3) / (1 - 1 / 3) / (r * g)",
     run: mowingInterval,
     traps: ["Mowing by the calendar: in cool weather it grows less."],
-    sources: ["the one-third rule"],
+    basis: "published",
+    sources: [cornellOneThirdAtSecond],
   }),
   formula({
     id: "frequency-of-clip",
@@ -101,7 +111,8 @@ export const mowing: readonly FormulaSpec[] = [
     equation: "c = v / (b * n)",
     run: ({ blades, ...rest }) => frequencyOfClip({ ...rest, blades: Math.round(blades.in("count")) }),
     traps: ["Leaving out the blades: each blade cuts once in a turn."],
-    sources: definition,
+    basis: "definition",
+    sources: [canadianCloserLook],
   }),
   formula({
     id: "mowing-speed",
@@ -116,7 +127,8 @@ export const mowing: readonly FormulaSpec[] = [
     equation: "v = b * n * c",
     run: ({ blades, ...rest }) => mowingSpeedFor({ ...rest, blades: Math.round(blades.in("count")) }),
     traps: ["Driving faster to finish: the clip gets longer and the turf shows ribs."],
-    sources: definition,
+    basis: "definition",
+    sources: [canadianCloserLook],
   }),
   formula({
     id: "reel-speed",
@@ -131,6 +143,7 @@ export const mowing: readonly FormulaSpec[] = [
     equation: "n = v / (b * c)",
     run: ({ blades, ...rest }) => reelSpeedFor({ ...rest, blades: Math.round(blades.in("count")) }),
     traps: ["Leaving the speed in miles per hour with a clip in inches."],
-    sources: definition,
+    basis: "definition",
+    sources: [canadianCloserLook],
   }),
 ];

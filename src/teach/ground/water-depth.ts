@@ -15,6 +15,15 @@ import {
   waterVolume,
 } from "../../water/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  californiaIrrigationWater,
+  californiaIrrigationWaterAtExample,
+  plantSupplementalWater,
+  sprinklerDesign,
+  turfgrassCatchCan,
+  utilityPrecipitationRate,
+  virginiaFormulasDetermining,
+} from "../works/water-works.js";
 
 const area = ["ft2", "m2"] as const;
 const depth = ["in", "mm"] as const;
@@ -27,7 +36,6 @@ const pure = ["1", "1"] as const;
 const cubic = ["ft3", "m3"] as const;
 const cubicFlow = ["ft3/h", "m3/h"] as const;
 const hour = ["h", "h"] as const;
-const definition = ["definition"];
 const gallons = "A gallon is 231 cubic inches: an inch of water on one square foot is 0.623 gallons.";
 const inches = "Leaving the depth in inches with an area in square feet.";
 const d = ["depth", "d", "depth of water", "none", depth, [0.1, 2], length] as const;
@@ -47,7 +55,8 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "V = d * A",
     run: waterVolume,
     traps: [gallons],
-    sources: definition,
+    basis: "definition",
+    sources: [virginiaFormulasDetermining, plantSupplementalWater],
   }),
   formula({
     id: "water-depth",
@@ -58,7 +67,8 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "d = V / A",
     run: waterDepth,
     traps: [gallons],
-    sources: definition,
+    basis: "definition",
+    sources: [plantSupplementalWater],
   }),
   formula({
     id: "catch-depth",
@@ -72,7 +82,8 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "d = V / (pi / 4 * D ^ 2)",
     run: catchDepth,
     traps: ["Measuring the foot of the can: the rain falls through its opening."],
-    sources: definition,
+    basis: "definition",
+    sources: [turfgrassCatchCan],
   }),
   formula({
     id: "gross-depth",
@@ -83,7 +94,8 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "d_g = d_n * 100 / E",
     run: grossDepth,
     traps: ["Multiplying by the efficiency: more has to go on than reaches the roots."],
-    sources: definition,
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "net-depth",
@@ -94,7 +106,8 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "d_n = d_g * E / 100",
     run: netDepth,
     traps: ["Counting all that was applied as what the roots got."],
-    sources: definition,
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "area-for-flow",
@@ -105,7 +118,8 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "A = Q * T / d",
     run: areaForFlow,
     traps: [inches],
-    sources: definition,
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "depth-from-flow",
@@ -116,7 +130,8 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "d = Q * T / A",
     run: depthFromFlow,
     traps: [gallons],
-    sources: definition,
+    basis: "definition",
+    sources: [californiaIrrigationWater],
   }),
   formula({
     id: "flow-for-depth",
@@ -127,7 +142,8 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "Q = A * d / T",
     run: flowForDepth,
     traps: [inches],
-    sources: definition,
+    basis: "definition",
+    sources: [californiaIrrigationWaterAtExample],
   }),
   formula({
     id: "irrigation-time",
@@ -138,7 +154,8 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "T = A * d / Q",
     run: irrigationTime,
     traps: [inches],
-    sources: definition,
+    basis: "definition",
+    sources: [californiaIrrigationWater],
   }),
   formula({
     id: "precipitation-rate",
@@ -149,7 +166,8 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "P = Q / A",
     run: precipitationRate,
     traps: ["Taking the flow of one head for that of the zone.", gallons],
-    sources: ["definition; in/h = 96.25 gal/min / ft2"],
+    basis: "definition",
+    sources: [utilityPrecipitationRate],
   }),
   formula({
     id: "spacing-precipitation-rate",
@@ -165,7 +183,8 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "P = Q / (S * L) * 360 / a",
     run: spacingPrecipitationRate,
     traps: ["A half circle with the nozzle of a full circle puts down twice the rate."],
-    sources: definition,
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "zone-run-time",
@@ -179,7 +198,8 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "t = d / P",
     run: runTime,
     traps: ["Taking the answer in hours for minutes."],
-    sources: definition,
+    basis: "definition",
+    sources: [sprinklerDesign],
   }),
   formula({
     id: "scheduling-coefficient",
@@ -193,7 +213,8 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "C = m / x",
     run: schedulingCoefficient,
     traps: ["Dividing the other way round: the coefficient is 1 or more."],
-    sources: definition,
+    basis: "definition",
+    sources: [sprinklerDesign],
   }),
   formula({
     id: "christiansen-from-lower-quarter",
@@ -204,6 +225,7 @@ export const waterDepths: readonly FormulaSpec[] = [
     equation: "C = 100 - 0.63 * (100 - D)",
     run: christiansenFromLowerQuarter,
     traps: ["Taking one for the other: they are different figures of the same cans."],
-    sources: ["normal spread; as the water room cites it"],
+    basis: "from memory",
+    sources: [],
   }),
 ];

@@ -13,6 +13,17 @@ import {
   waterStress,
 } from "../../water/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import {
+  arizonaPhoenixArea,
+  californiaTeachingOrganic,
+  collectionIrrigationFormulas,
+  fao56Eq84,
+  gravity,
+  hazenWilliams,
+  landscapeGuide,
+  pipeFriction,
+  texasEffectiveRainfall,
+} from "../works/water-works.js";
 
 const depth = ["in", "mm"] as const;
 const flow = ["gal/min", "L/min"] as const;
@@ -21,7 +32,6 @@ const length = ["ft", "m"] as const;
 const share = ["%", "%"] as const;
 const pure = ["1", "1"] as const;
 const cubicFlow = ["ft3/h", "m3/h"] as const;
-const definition = ["definition"];
 
 /** What turf uses, and what the soil holds. */
 export const waterUse: readonly FormulaSpec[] = [
@@ -39,7 +49,8 @@ export const waterUse: readonly FormulaSpec[] = [
     run: ({ reference, coefficient, microclimate }) =>
       turfUse({ reference, coefficient: coefficient.in("1"), microclimate: microclimate.in("1") }),
     traps: ["Replacing the reference itself: turf uses less than it."],
-    sources: ["FAO Irrigation and Drainage Paper 56"],
+    basis: "published",
+    sources: [arizonaPhoenixArea],
   }),
   formula({
     id: "landscape-coefficient",
@@ -59,7 +70,8 @@ export const waterUse: readonly FormulaSpec[] = [
         microclimate: microclimate.in("1"),
       }),
     traps: ["Adding the factors instead of multiplying them."],
-    sources: ["as the water room cites it"],
+    basis: "published",
+    sources: [landscapeGuide],
   }),
   formula({
     id: "readily-available-water",
@@ -73,7 +85,8 @@ export const waterUse: readonly FormulaSpec[] = [
     equation: "R = W * p / 100",
     run: readilyAvailableWater,
     traps: ["Letting the turf use up all of it: it wilts before that."],
-    sources: definition,
+    basis: "definition",
+    sources: [californiaTeachingOrganic],
   }),
   formula({
     id: "irrigation-interval",
@@ -87,7 +100,8 @@ export const waterUse: readonly FormulaSpec[] = [
     equation: "I = w / U",
     run: irrigationInterval,
     traps: ["Counting on rain that has not fallen."],
-    sources: definition,
+    basis: "common practice, no source",
+    sources: [],
   }),
   formula({
     id: "water-stress",
@@ -102,7 +116,8 @@ export const waterUse: readonly FormulaSpec[] = [
     equation: "K = min(1, (W - D) / ((1 - p / 100) * W))",
     run: waterStress,
     traps: ["Counting stress before the depletion at which it begins."],
-    sources: ["FAO Irrigation and Drainage Paper 56, equation 84"],
+    basis: "from memory",
+    sources: [fao56Eq84],
   }),
   formula({
     id: "effective-rain-share",
@@ -116,7 +131,8 @@ export const waterUse: readonly FormulaSpec[] = [
     equation: "R = P * s / 100",
     run: (given) => effectiveRain({ ...given, method: "fixed share" }),
     traps: ["Counting all of a downpour: much of it runs off."],
-    sources: ["a common method; the water room names others"],
+    basis: "published",
+    sources: [texasEffectiveRainfall],
   }),
 ];
 
@@ -134,7 +150,8 @@ export const waterSupply: readonly FormulaSpec[] = [
     equation: "Q = V / t",
     run: measuredFlow,
     traps: ["Dividing by the seconds and calling it gallons a minute."],
-    sources: definition,
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "pipe-flow",
@@ -148,7 +165,8 @@ export const waterSupply: readonly FormulaSpec[] = [
     equation: "Q = v * pi / 4 * D ^ 2",
     run: pipeFlow,
     traps: ["Taking the nominal size for the inside diameter."],
-    sources: definition,
+    basis: "definition",
+    sources: [],
   }),
   formula({
     id: "pipe-velocity",
@@ -162,7 +180,8 @@ export const waterSupply: readonly FormulaSpec[] = [
     equation: "v = Q / (pi / 4 * D ^ 2)",
     run: (given) => pipeVelocity(given).value,
     traps: ["Taking the nominal size for the inside diameter."],
-    sources: definition,
+    basis: "definition",
+    sources: [pipeFriction],
   }),
   formula({
     id: "pressure-of-height",
@@ -173,7 +192,8 @@ export const waterSupply: readonly FormulaSpec[] = [
     equation: "p = 9.80665 * h",
     run: pressureOfHeight,
     traps: ["Adding it where the head lies above the supply: there it is lost."],
-    sources: ["standard gravity and 1,000 kg of water in a cubic meter"],
+    basis: "derived",
+    sources: [gravity, collectionIrrigationFormulas],
   }),
   formula({
     id: "friction-loss",
@@ -190,7 +210,8 @@ export const waterSupply: readonly FormulaSpec[] = [
     run: ({ flow: q, diameter, length: l, smoothness }) =>
       frictionLoss({ flow: q, diameter, length: l, smoothness: smoothness.in("1") }),
     traps: ["Taking the nominal size: a tenth less diameter is two thirds more loss."],
-    sources: ["Hazen and Williams, in metric units"],
+    basis: "published",
+    sources: [hazenWilliams, pipeFriction],
   }),
   formula({
     id: "multiple-outlet-factor",
@@ -201,6 +222,7 @@ export const waterSupply: readonly FormulaSpec[] = [
     equation: "F = 1 / (1.852 + 1) + 1 / (2 * n) + sqrt(1.852 - 1) / (6 * n ^ 2)",
     run: ({ outlets }) => multipleOutletFactor({ outlets: Math.round(outlets.in("count")) }),
     traps: ["Taking the whole loss of the full flow: it leaves the pipe on the way."],
-    sources: ["Christiansen's factor, as the water room cites it"],
+    basis: "from memory",
+    sources: [],
   }),
 ];

@@ -51,7 +51,12 @@ describe("the catalogue", () => {
   it("says each thing in full", () => {
     for (const entry of entries) {
       expect(entry.title, entry.id).toMatch(/^[A-Z0-9].+[^.]$/);
-      expect(entry.sources.length, entry.id).toBeGreaterThan(0);
+      if (entry.basis === "published") expect(entry.sources.length, entry.id).toBeGreaterThan(0);
+      for (const { title, publisher, url } of entry.sources) {
+        expect(title.length, entry.id).toBeGreaterThan(5);
+        expect(publisher.length, entry.id).toBeGreaterThan(2);
+        expect(url ?? "https://", entry.id).toMatch(/^https?:\/\//);
+      }
       expect(entry.traps.length, entry.id).toBeGreaterThan(0);
       expect(
         entry.traps.filter((trap) => !/^[A-Z0-9].+\.$/.test(trap)),
