@@ -1,3 +1,4 @@
+import { expectFloat64Array } from "../../numeric/house.js";
 import { expectFields, fail } from "../../quantity/index.js";
 import { highestCelsius, lowestCelsius } from "../expect-temperature.js";
 import { checkedThresholds } from "./degree-day-model.js";
@@ -170,11 +171,9 @@ const loops: Readonly<Record<DegreeDayMethod, (days: Days, rule: HeatRule, out: 
 
 const checkArrays = (arrays: Readonly<Record<string, unknown>>, length: unknown): void => {
   for (const [name, array] of Object.entries(arrays)) {
-    if (!(array instanceof Float64Array))
-      fail("type", name, array, "a Float64Array; Float64Array.from(list) makes one of a list");
-    else if (array.length !== length) {
-      fail("conflict", name, `${array.length} days`, `as many days as maxC has, which is ${length}`);
-    }
+    const days = expectFloat64Array(array, name).length;
+    if (days !== length)
+      fail("conflict", name, `${days} days`, `as many days as maxC has, which is ${length}`);
   }
 };
 

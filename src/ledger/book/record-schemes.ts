@@ -8,6 +8,7 @@ import {
   expectText,
   type FactSource,
   fail,
+  frozen,
 } from "../../quantity/index.js";
 import { entryPlaces } from "../entry/entry-readers.js";
 import type { LedgerEntry, LedgerWeather } from "../entry/ledger-entry.js";
@@ -46,7 +47,7 @@ const location = { what: "location of the application", fields: [["location"]] }
 const area = { what: "size of the area treated", fields: [["area"]] } as const;
 
 /** United States federal records of restricted-use pesticides. */
-export const usRestrictedUseRecord: RecordScheme = {
+export const usRestrictedUseRecord: RecordScheme = /* @__PURE__ */ frozen({
   type: "record-scheme",
   version: 1,
   id: "us-7-cfr-110",
@@ -76,13 +77,13 @@ export const usRestrictedUseRecord: RecordScheme = {
     "Spot applications of less than a tenth of an acre in one day, for which less is asked.",
     "That the record is made within 14 days and kept for two years (Iowa State University Extension on the amendment of 1995).",
   ],
-};
+});
 
 /**
  * United States application information for agricultural establishments such as sod farms: as the standard was
  * before its revision, with what that adds from memory.
  */
-export const usWorkerProtectionRecord: RecordScheme = {
+export const usWorkerProtectionRecord: RecordScheme = /* @__PURE__ */ frozen({
   type: "record-scheme",
   version: 1,
   id: "us-40-cfr-170",
@@ -104,10 +105,10 @@ export const usWorkerProtectionRecord: RecordScheme = {
     "The safety data sheet, and where both are displayed.",
     "That both are displayed within 24 hours of the application, and until 30 days after the restricted-entry interval (Penn State Extension).",
   ],
-};
+});
 
 /** Professional users in the European Union. */
-export const euPlantProtectionRecord: RecordScheme = {
+export const euPlantProtectionRecord: RecordScheme = /* @__PURE__ */ frozen({
   type: "record-scheme",
   version: 1,
   id: "eu-1107-2009-67",
@@ -134,7 +135,7 @@ export const euPlantProtectionRecord: RecordScheme = {
     "What Regulation (EU) 2023/564 also asks for from 2026 on: an electronic form that machines read, the code of the crop, the area by its coordinates or number, and the growth stage and the hour where the authorisation turns on them. Member states may have put it off, Germany to 2027.",
     "That the record is kept for three years (from memory).",
   ],
-};
+});
 
 /** What an entry lacks for a scheme. An empty list of gaps says nothing of what else the scheme asks. */
 export interface RecordGaps {

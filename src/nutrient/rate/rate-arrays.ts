@@ -1,3 +1,4 @@
+import { expectFloat64Array } from "../../numeric/house.js";
 import { expectRecord, fail } from "../../quantity/index.js";
 
 /** A cap for many areas at once, and what a product has of the capped substance. */
@@ -16,18 +17,8 @@ const expectPercent = (percent: number, path: string, least: "positive" | "zero 
     fail("infeasible", path, percent, "a product with some of the nutrient");
 };
 
-const expectArray = (given: unknown, path: string): Float64Array =>
-  given instanceof Float64Array
-    ? given
-    : fail(
-        given === undefined ? "missing" : "type",
-        path,
-        given,
-        "a Float64Array; Float64Array.from(list) makes one of a list",
-      );
-
 const outFor = (given: Float64Array | undefined, length: number): Float64Array => {
-  const out = given === undefined ? new Float64Array(length) : expectArray(given, "out");
+  const out = given === undefined ? new Float64Array(length) : expectFloat64Array(given, "out");
   return out.length === length
     ? out
     : fail("conflict", "out", out.length, `${length} places, one for each area`);
@@ -66,7 +57,7 @@ export const productRatesKgPerHa = (
   percent: number,
   out?: Float64Array,
 ): Float64Array => {
-  expectArray(targetKgPerHa, "targetKgPerHa");
+  expectFloat64Array(targetKgPerHa, "targetKgPerHa");
   expectPercent(percent, "percent", "positive");
   const rates = outFor(out, targetKgPerHa.length);
   for (let i = 0; i < targetKgPerHa.length; i++) {
@@ -106,8 +97,8 @@ export const nutrientsSuppliedKg = (input: {
 }): Float64Array => {
   expectRecord(input, "input");
   const { rateKgPerHa, areaM2, percent } = input;
-  expectArray(rateKgPerHa, "rateKgPerHa");
-  expectArray(areaM2, "areaM2");
+  expectFloat64Array(rateKgPerHa, "rateKgPerHa");
+  expectFloat64Array(areaM2, "areaM2");
   expectPercent(percent, "percent", "zero or more");
   if (areaM2.length !== rateKgPerHa.length) {
     fail("conflict", "areaM2", areaM2.length, `${rateKgPerHa.length} areas, one for each rate`);
@@ -150,7 +141,7 @@ export const nutrientsSuppliedKg = (input: {
 export const highestProductRatesKgPerHa = (caps: readonly CapArray[], out?: Float64Array): Float64Array => {
   if (!Array.isArray(caps)) fail("type", "caps", caps, "a list of caps");
   caps.forEach((cap, k) => {
-    expectArray(cap?.limitKgPerHa, `caps[${k}].limitKgPerHa`);
+    expectFloat64Array(cap?.limitKgPerHa, `caps[${k}].limitKgPerHa`);
   });
   const areas = caps[0]?.limitKgPerHa.length ?? 0;
   const rates = outFor(out, areas).fill(Number.POSITIVE_INFINITY);

@@ -1,3 +1,4 @@
+import { expectFloat64Array } from "../../numeric/house.js";
 import { expectFields, expectNumber, fail } from "../../quantity/index.js";
 import { type Bound3, checkedRange, type ReleaseRange } from "./release-range.js";
 
@@ -157,17 +158,8 @@ export const releasedShares = (
   bound: Bound3 = "mid",
   outShares?: Float64Array,
 ): Float64Array => {
-  if (!(equivalentDays instanceof Float64Array)) {
-    return fail(
-      "type",
-      "equivalentDays",
-      equivalentDays,
-      "a Float64Array; Float64Array.from(list) makes one of a list",
-    );
-  }
-  const out = outShares ?? new Float64Array(equivalentDays.length);
-  if (!(out instanceof Float64Array))
-    fail("type", "outShares", out, "a Float64Array; Float64Array.from(list) makes one of a list");
+  expectFloat64Array(equivalentDays, "equivalentDays");
+  const out = expectFloat64Array(outShares ?? new Float64Array(equivalentDays.length), "outShares");
   if (out.length !== equivalentDays.length) {
     fail("conflict", "outShares", `${out.length} days`, `${equivalentDays.length} days`);
   }

@@ -1,3 +1,4 @@
+import { expectFloat64Array } from "../../numeric/house.js";
 import { expectFields, expectNumber, fail } from "../../quantity/index.js";
 import { type Bound3, checkedRange, type ReleaseRange } from "./release-range.js";
 
@@ -164,11 +165,9 @@ export const accumulateEquivalentDaysC = (
   bound: Bound3 = "mid",
   outDays?: Float64Array,
 ): Float64Array => {
-  const out = outDays ?? new Float64Array(maxC?.length ?? 0);
+  const out = outDays ?? new Float64Array(expectFloat64Array(maxC, "maxC").length);
   for (const [name, array] of Object.entries({ maxC, minC, outDays: out })) {
-    if (!(array instanceof Float64Array))
-      fail("type", name, array, "a Float64Array; Float64Array.from(list) makes one of a list");
-    if (array.length !== maxC.length) {
+    if (expectFloat64Array(array, name).length !== maxC.length) {
       fail("conflict", name, `${array.length} days`, `as many days as maxC has, which is ${maxC.length}`);
     }
   }

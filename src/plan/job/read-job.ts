@@ -110,7 +110,7 @@ export const readJob = (input: unknown, door: Checks): ReadJob => {
   const top = door.run(() => expectRecord(input, "job", "a job")) as Job | undefined;
   if (top === undefined) door.done();
   const job = top as Job;
-  for (const problem of unreadable(job, "")) door.add(problem);
+  for (const problem of unreadable(job, "")) door.add({ ...problem, path: problem.path || "job" });
   door.done();
   door.run(() => expectFields(job, jobFields, "", "a job"));
   if (job.type !== "job")

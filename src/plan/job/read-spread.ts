@@ -43,8 +43,8 @@ const readWanted = (input: JobSpread, product: ReadProduct, path: string): ReadS
   return { target: wanted };
 };
 
-const expectPasses = (input: unknown, path: string): number => {
-  if (input === undefined) return 1;
+/** Passes of a spreader over the same ground: a whole number from 1 to 8. */
+export const passesAt = (input: unknown, path: string): number => {
   const passes = expectNumber(input, path, { min: 1, max: 8 });
   return Number.isInteger(passes) ? passes : fail("range", path, input, "a whole number of passes");
 };
@@ -65,7 +65,7 @@ export const readSpread = (
     product === undefined
       ? door.run(() => expectStated(treatment, at))
       : door.run(() => readWanted(treatment, product, at));
-  const passes = door.run(() => expectPasses(treatment.passes, `${at}.passes`));
+  const passes = door.run(() => passesAt(treatment.passes ?? 1, `${at}.passes`));
   const setting =
     treatment.setting === undefined
       ? undefined

@@ -1,6 +1,7 @@
 import { civilDateAt } from "../../ledger/house.js";
 import { expectFields, expectFlag, expectRecord, fail } from "../../quantity/index.js";
 import { formulations } from "../../tank/index.js";
+import { passesAt } from "../job/read-spread.js";
 import { momentAt } from "../job/read-water.js";
 import type { WorkOrder } from "../visit/work-order.js";
 import {
@@ -62,6 +63,7 @@ const marks = {
   rate,
   labelRate,
   packageSize: maybe(held),
+  packages: maybe(record({ count: whole })),
   registrationNumber: maybe(text),
   lot: maybe(text),
 };
@@ -101,9 +103,10 @@ const spread = record({
   parts: listOf(text),
   area,
   target: maybe(amount("mass/area")),
-  passes: whole,
+  passes: passesAt,
   ratePerPass: amount("mass/area"),
   amount: mass,
+  supplies: maybe(amounts),
   byPart: listOf(record({ part: text, area, amount: mass, perPass: mass })),
   watering,
   spreader: record({
@@ -122,7 +125,7 @@ const sprayed = record({
       ? input
       : fail("type", path, input, "a kind of product, as workOrder returned it"),
   amount: held,
-  loads: listOf(record({ number: whole, amount: held })),
+  loads: listOf(record({ number: whole, amount: held, exact: maybe(held) })),
   measured: maybe(record({ unit: text, step: aboveZero })),
   packets: maybe(record({ perLoad: listOf(number) })),
 });
@@ -150,7 +153,9 @@ const tank = record({
   capacity: spray,
   applicationVolume: amount("volume/area"),
   leftOver: record({ volume: spray }),
-  loads: listOf(record({ number: whole, volume: spray, area })),
+  mixedFor: maybe(area),
+  areaPerTank: maybe(area),
+  loads: listOf(record({ number: whole, volume: spray, area, mixedFor: maybe(area) })),
 });
 
 const sprayShape = record({

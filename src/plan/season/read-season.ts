@@ -91,7 +91,7 @@ export const readSeason = (input: SeasonPlan): ReadSeason => {
     expectFields(expectRecord(input, "plan", "a season"), planFields, "", "a season"),
   ) as SeasonPlan | undefined;
   if (plan === undefined) door.done();
-  for (const problem of unreadable(plan, "")) door.add(problem);
+  for (const problem of unreadable(plan, "")) door.add({ ...problem, path: problem.path || "plan" });
   door.done();
   const { season, treatments, limits, facts, shareWithinDays } = plan as SeasonPlan;
   const span = door.run(() => readSpan(season, "season"));

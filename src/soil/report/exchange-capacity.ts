@@ -6,6 +6,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  frozen,
   numberIn,
   type Quantity,
   quantity,
@@ -16,7 +17,7 @@ import { expectSoilPH } from "./expect-ph.js";
 import { expectLayer, type ReadLayer, type SoilLayer } from "./soil-layer.js";
 
 /** The bases that make up base saturation. */
-export const baseCations = ["Ca", "Mg", "K", "Na"] as const;
+export const baseCations: readonly ["Ca", "Mg", "K", "Na"] = /* @__PURE__ */ frozen(["Ca", "Mg", "K", "Na"]);
 
 /** One of the bases. */
 export type BaseCation = (typeof baseCations)[number];

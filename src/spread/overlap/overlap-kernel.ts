@@ -1,3 +1,4 @@
+import { expectFloat64Array } from "../../numeric/house.js";
 import type { Divisor } from "../../numeric/index.js";
 import { expectFields, expectNumber, fail } from "../../quantity/index.js";
 
@@ -146,7 +147,7 @@ export const swathCvPercent = (input: {
   for (const name of ["depositsKgPerM2", "swathsM", "outPercent"] as const) {
     const array = input[name];
     if (name === "outPercent" && array === undefined) continue;
-    if (!(array instanceof Float64Array)) fail("type", name, array, "a Float64Array");
+    expectFloat64Array(array, name);
   }
   const spacing = expectNumber(input.spacingM, "spacingM", { above: 0 });
   const both = expectDriving(driving) === "back and forth";

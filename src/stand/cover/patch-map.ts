@@ -54,11 +54,12 @@ const envelope = (
 
 /**
  * How far each cell of a map is from the nearest covered cell, from center to center, counted in cells:
- * 0 for a covered cell, infinite where nothing is covered. Exact, and linear in the number of cells.
+ * 0 for a covered cell. Exact, and linear in the number of cells.
  *
  * @param covered - 1 or 0 a cell, row by row
  * @param columns - cells in a row; divides the number of cells
- * @throws RatewrightError `missing`, `type`, `range`; `range` with the index of a cell that is neither 0 nor 1
+ * @throws RatewrightError `missing`, `type`, `range`; `range` with the index of a cell that is neither 0 nor 1, and
+ *   where no cell is covered: from there is no distance
  * Source: distance transform by lower envelopes of parabolas (P. Felzenszwalb and D. Huttenlocher 2012, from
  * memory); the tests compare it with every pair of cells.
  *
@@ -70,7 +71,7 @@ const envelope = (
  * ```
  */
 export const cellsToCover = (covered: ArrayLike<number>, columns: number): Float64Array => {
-  const cells = cellsOf(covered, "covered");
+  const cells = someCovered(cellsOf(covered, "covered"), "covered");
   const wide = wholeAt(columns, "columns");
   if (cells.length % wide !== 0) {
     fail("range", "columns", columns, `a number of columns that divides ${cells.length} cells`);
@@ -96,6 +97,12 @@ export const cellsToCover = (covered: ArrayLike<number>, columns: number): Float
   }
   return square;
 };
+
+/** Takes a map in which something is covered, or throws: nothing has a distance to what is not there. */
+const someCovered = (cells: ArrayLike<number>, path: string): ArrayLike<number> =>
+  Array.prototype.includes.call(cells, 1)
+    ? cells
+    : fail("range", path, "no cell that is covered", "at least one cell that is covered, 1");
 
 const cellsOf = (input: unknown, path: string): ArrayLike<number> => {
   if (input === undefined) return fail("missing", path, input, "one figure a cell, 1 or 0");
@@ -124,10 +131,9 @@ export const patchDistances = (input: unknown, path: string): Float64Array => {
   if (cells.length % columns !== 0) {
     fail("range", `${path}.columns`, columns, `a number of columns that divides ${cells.length} cells`);
   }
-  const distances = cellsToCover(cells, columns);
+  const distances = cellsToCover(someCovered(cells, `${path}.covered`), columns);
   const side = cell.in("mm");
   for (let i = 0; i < distances.length; i++) distances[i] = (distances[i] as number) * side;
   distances.sort();
-  if (distances[0] !== 0) fail("range", `${path}.covered`, "no cell that is covered", "at least one");
   return distances;
 };

@@ -1,7 +1,9 @@
-import { type SprayOrder, type SpreadOrder, type WorkOrder, workOrderSheet } from "../../plan/index.js";
+import { readOrder } from "../../plan/house.js";
+import type { SprayOrder, SpreadOrder, WorkOrder } from "../../plan/index.js";
 import {
   expectFields,
   expectOneOf,
+  expectRecord,
   numberIn,
   type Quantity,
   quantity,
@@ -36,7 +38,11 @@ type Stored = { readonly value: number; readonly unit: string; readonly of?: str
 
 /** A quantity of the order as one of another substance: the formulas say product where the order says which. */
 const as = (q: unknown, of: string): DerivedQuantity => {
-  const { value, unit } = q as Stored;
+  const { value, unit } = expectRecord(
+    q,
+    "order",
+    "a quantity for every figure",
+  ) as Partial<Stored> as Stored;
   return quantityOf(value, unit, of, "order");
 };
 const count = (value: number): Quantity<"count", "none"> => quantity(value, "count");
@@ -208,16 +214,15 @@ export const explainWorkOrder = (
   order: WorkOrder,
   options: { readonly units?: DerivationUnits } = {},
 ): WorkOrderWorking => {
-  // The door of the sheet reads the whole order.
-  workOrderSheet(order);
+  const read = readOrder(order);
   const { units } = expectFields(options, ["units"], "options");
   const system =
     units === undefined
-      ? order.units === "metric"
+      ? read.units === "metric"
         ? "metric"
         : "US"
       : expectOneOf(units, ["US", "metric"], "options.units");
-  const worked = [...order.spreads.flatMap(spreadFigures), ...order.sprays.flatMap(sprayFigures)].map(
+  const worked = [...read.spreads.flatMap(spreadFigures), ...read.sprays.flatMap(sprayFigures)].map(
     (figure) => {
       const found = runnableEntry(figure.id, "id");
       const given = readInputs(found.entry, figure.inputs, figure.title);
@@ -228,7 +233,7 @@ export const explainWorkOrder = (
   return {
     type: "workOrderWorking",
     version: 1,
-    title: order.title,
+    title: read.title,
     units: system,
     derivations: worked
       .filter(({ figure, derivation }) => agrees(derivation, figure.is))

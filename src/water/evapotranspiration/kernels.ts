@@ -1,3 +1,4 @@
+import { expectFloat64Array } from "../../numeric/house.js";
 import { expectFields, fail } from "../../quantity/index.js";
 import {
   clearSkyShare,
@@ -49,11 +50,10 @@ const bounds: Readonly<Record<(typeof names)[number], readonly [least: number, m
   };
 
 const arrayOf = (value: unknown, path: string, length: number | undefined): Float64Array => {
-  if (!(value instanceof Float64Array))
-    return fail(value === undefined ? "missing" : "type", path, value, "a Float64Array");
-  return length === undefined || value.length === length
-    ? value
-    : fail("conflict", path, value.length, `${length} places, one for each day`);
+  const array = expectFloat64Array(value, path);
+  return length === undefined || array.length === length
+    ? array
+    : fail("conflict", path, array.length, `${length} places, one for each day`);
 };
 
 /** Says what is wrong with the first bad day. */

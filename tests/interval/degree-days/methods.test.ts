@@ -331,8 +331,8 @@ describe("the kernel", () => {
     expect(run({ upperC: Number.NaN, cutoff: "vertical" })).toEqual(["not-finite upperC"]);
     expect(run({ method: "double sine" })).toEqual(["missing nextMinC"]);
     expect(run({ method: "double sine", nextMinC: Number.NaN })).toEqual(["not-finite nextMinC"]);
-    expect(run({ maxC: undefined })).toEqual(["type maxC"]);
-    expect(run({ minC: undefined })).toEqual(["type minC"]);
+    expect(run({ maxC: undefined })).toEqual(["missing maxC"]);
+    expect(run({ minC: undefined })).toEqual(["missing minC"]);
     // Codes of weather stations for "no figure", and °F in a list of °C.
     const codes = { maxC: Float64Array.of(20, 20), minC: Float64Array.of(10, -9999) };
     const fahrenheit = { maxC: Float64Array.of(20, 105), minC: Float64Array.of(10, 60) };
