@@ -4,6 +4,8 @@
 export type {
   AmountLimit,
   BlackoutLimit,
+  BufferLimit,
+  BufferReduction,
   ContentLimit,
   CountLimit,
   GroundLimit,
@@ -13,9 +15,12 @@ export type {
   LimitPeriod,
   LimitSet,
   RotationLimit,
+  RunoffMeasure,
+  RunoffPointsLimit,
   SetbackLimit,
   SlowShareLimit,
 } from "./limit/limit.js";
+export type { EdgeFact, RunoffFact } from "./limit/edge-facts.js";
 export type { ApplicationFacts, LimitCondition } from "./limit/limit-condition.js";
 export { limit } from "./limit/read-limit.js";
 
@@ -23,6 +28,8 @@ export { limit } from "./limit/read-limit.js";
 export { checkLimits, type LimitCheck, type Proposal } from "./weigh/check-limits.js";
 export type { LimitTest } from "./weigh/limit-test.js";
 export type { LimitUse } from "./weigh/limit-use.js";
+export type { BufferStrip } from "./weigh/buffer-strips.js";
+export { type RunoffPoints, runoffPoints } from "./weigh/runoff-points.js";
 
 // published: published sets of limits, by state and province.
 export { publishedLimits, rememberedLimits } from "./published/all.js";
@@ -42,4 +49,5 @@ export {
 } from "./published/mid-atlantic.js";
 export { australianTurfFungicideLimits } from "./published/rotation.js";
 export { connecticutLimits, manitobaLimits, newYorkLimits, vermontLimits } from "./published/northeast.js";
+export { type RunoffMenu, runoffMenu } from "./published/runoff-menu.js";
 export { floridaLimits, marionCountyLimits } from "./published/southeast.js";

@@ -24,6 +24,7 @@ export type {
 export type { PartMeasures } from "./job/read-site.js";
 
 // visit: the work order: product, loads, order, nutrients, repeats, findings and cautions.
+export type { BufferOrder } from "./visit/buffers.js";
 export type { NutrientAccount, NutrientEntry } from "./visit/nutrient-account.js";
 export type { DegreeDayInterval, RepeatPlan } from "./visit/repeat.js";
 export type { SprayedProduct, SprayOrder } from "./visit/spray-order.js";

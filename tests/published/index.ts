@@ -2,6 +2,7 @@ import { calendarChecks } from "./calendar.js";
 import type { LeftOut, PublishedCheck } from "./check.js";
 import { indicatorChecks } from "./indicator.js";
 import { intervalChecks, intervalLeftOut } from "./interval.js";
+import { limitChecks } from "./limits.js";
 import { numericChecks } from "./numeric.js";
 import { nutrientChecks, nutrientLeftOut } from "./nutrient.js";
 import { nutrientInjectionChecks, nutrientInjectionLeftOut } from "./nutrient-injection.js";
@@ -57,7 +58,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   indicator: indicatorChecks,
   pest: pestChecks,
   price: priceChecks,
-  plan: planChecks,
+  plan: [...planChecks, ...limitChecks],
   site: [...siteChecks, ...siteWorkedChecks, ...siteFieldChecks],
   soil: [...soilLimeChecks, ...soilTestChecks, ...soilWaterChecks],
   spray: [...sprayChecks, ...sprayActiveChecks, ...sprayNozzleChecks, ...pumpChecks],

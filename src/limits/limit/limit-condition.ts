@@ -9,6 +9,7 @@ import type { Stated } from "../../ledger/index.js";
 import { exceeds } from "../../numeric/index.js";
 import { formFactor } from "../../nutrient/index.js";
 import { quantityOf } from "../../quantity/index.js";
+import type { EdgeFact, RunoffFact } from "./edge-facts.js";
 
 /**
  * What a fertilizer is by its label. Enhanced efficiency is stated of a nutrient: the kind of one says nothing of
@@ -47,6 +48,10 @@ export interface ApplicationFacts {
   readonly toWater?: Stated;
   /** The width of the unbroken strip of plants along the water; 0 where there is none. */
   readonly buffer?: Stated;
+  /** Every edge from which a label keeps a distance; an empty list where there is none. */
+  readonly edges?: readonly EdgeFact[];
+  /** The measures against runoff that are in place; an empty list where there are none. */
+  readonly runoff?: readonly RunoffFact[];
 }
 
 /** What must hold for a limit to be meant, or to be lifted: all that is named. */

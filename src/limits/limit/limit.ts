@@ -81,6 +81,49 @@ export interface SetbackLimit extends LimitBase {
   readonly atLeast: Stated;
 }
 
+/** A measure that shortens a buffer, with its share as the label prints it: `{ measure: "hooded sprayer", percent: 50 }`. */
+export interface BufferReduction {
+  readonly measure: string;
+  readonly percent: number;
+}
+
+/**
+ * The least distance to water or to another edge, after the reductions that the label lists for measures in use, and
+ * never less than its floor. Which measures are in use, and how far away the edge lies, stand in the facts (`edges`).
+ */
+export interface BufferLimit extends LimitBase {
+  readonly kind: "buffer";
+  readonly of: "any" | readonly string[];
+  /** What it is kept from, in the words of the facts: `"water"`, `"a well"`, `"habitat"`. */
+  readonly from: string;
+  /** The distance before any reduction. */
+  readonly atLeast: Stated;
+  readonly reductions?: readonly BufferReduction[];
+  /** How several reductions go together: added up, or each of what is left. Needed beside `reductions`. */
+  readonly together?: "sum" | "in turn";
+  /** The least that the distance comes down to, where the label states one. */
+  readonly floor?: Stated;
+}
+
+/** A measure against runoff, with its points. */
+export interface RunoffMeasure {
+  readonly measure: string;
+  readonly points: number;
+}
+
+/** The least points of measures against runoff. Which measures are in place stands in the facts (`runoff`). */
+export interface RunoffPointsLimit extends LimitBase {
+  readonly kind: "runoff points";
+  readonly of: "any" | readonly string[];
+  /** The points that the label or its bulletin asks for. */
+  readonly atLeastPoints: number;
+  /**
+   * The points of each measure: a list of your own, or `"US EPA"` for those of `runoffMenu`. Points that the facts state
+   * win over both.
+   */
+  readonly menu?: "US EPA" | readonly RunoffMeasure[];
+}
+
 /** Ground on which nothing goes down. */
 export interface GroundLimit extends LimitBase {
   readonly kind: "ground";
@@ -116,6 +159,8 @@ export type Limit =
   | ContentLimit
   | BlackoutLimit
   | SetbackLimit
+  | BufferLimit
+  | RunoffPointsLimit
   | GroundLimit
   | RotationLimit;
 

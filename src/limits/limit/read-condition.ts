@@ -13,6 +13,7 @@ import {
   type Reader,
   readFields,
 } from "../../quantity/index.js";
+import { readEdges, readRunoff } from "./edge-facts.js";
 import type { ApplicationFacts, LimitCondition } from "./limit-condition.js";
 
 const words = {
@@ -74,6 +75,8 @@ const factReaders: { readonly [K in keyof Required<ApplicationFacts>]: Reader } 
   },
   toWater: length,
   buffer: length,
+  edges: readEdges,
+  runoff: readRunoff,
 };
 
 const conditionReaders: { readonly [K in keyof Required<LimitCondition>]: Reader } = {

@@ -14,7 +14,8 @@ import {
   quantityOf,
 } from "../../quantity/index.js";
 import type { GroundLimit, LimitPeriod } from "./limit.js";
-import type { ReadBase, ReadLimit } from "./read-types.js";
+import { mostPoints, readBuffer, readMenu } from "./read-buffer.js";
+import type { ReadBase, ReadField, ReadLimit } from "./read-types.js";
 
 /** The kinds of limits. */
 export const kinds = [
@@ -25,6 +26,8 @@ export const kinds = [
   "content",
   "blackout dates",
   "setback",
+  "buffer",
+  "runoff points",
   "ground",
   "rotation",
 ] as const;
@@ -39,6 +42,8 @@ export const fieldsOf: Readonly<Record<(typeof kinds)[number], readonly string[]
   content: ["of", "atMostPercent"],
   "blackout dates": ["of", "blackout"],
   setback: ["of", "atLeast"],
+  buffer: ["of", "from", "atLeast", "reductions", "together", "floor"],
+  "runoff points": ["of", "atLeastPoints", "menu"],
   ground: ["of", "not"],
   rotation: ["group", "of", "among", "atMost", "per", "atMostInARow"],
 };
@@ -89,9 +94,6 @@ const readGround = (input: unknown, path: string): GroundLimit["not"] =>
   expectList(input, path, "kind of ground").map((item, i) =>
     expectOneOf(item, ["frozen", "snow-covered", "saturated"], `${path}[${i}]`),
   );
-
-/** Reads one field of a limit by its name; its problems go to the list of the limit. */
-export type ReadField = <T>(name: string, read: (input: unknown, path: string) => T) => T;
 
 const count =
   (min: number, max: number) =>
@@ -157,6 +159,16 @@ export const readKind = (
       return { ...base, kind, of: field("of", limitedNames), blackout: field("blackout", readWindow) };
     case "setback":
       return { ...base, kind, of: field("of", limitedNames), atLeast: field("atLeast", readDistance) };
+    case "buffer":
+      return readBuffer({ ...base, kind, of: field("of", limitedNames) }, field, has);
+    case "runoff points":
+      return {
+        ...base,
+        kind,
+        of: field("of", limitedNames),
+        atLeastPoints: field("atLeastPoints", count(0, mostPoints)),
+        ...(has("menu") && { menu: field("menu", readMenu) }),
+      };
     case "ground":
       return { ...base, kind, of: field("of", limitedNames), not: field("not", readGround) };
     case "rotation":

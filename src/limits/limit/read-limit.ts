@@ -11,8 +11,8 @@ import {
 } from "../../quantity/index.js";
 import type { Limit } from "./limit.js";
 import { readCondition } from "./read-condition.js";
-import { common, fieldsOf, kinds, type ReadField, readKind } from "./read-kind.js";
-import type { ReadBase, ReadLimit } from "./read-types.js";
+import { common, fieldsOf, kinds, readKind } from "./read-kind.js";
+import type { ReadBase, ReadField, ReadLimit } from "./read-types.js";
 
 const readOne = (input: unknown, path: string, door: Checks): ReadLimit | undefined => {
   const before = door.count();

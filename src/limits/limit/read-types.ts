@@ -40,5 +40,10 @@ export type ReadLimit =
   | ReadOther<"content">
   | ReadOther<"blackout dates">
   | ReadOther<"setback">
+  | ReadOther<"buffer">
+  | ReadOther<"runoff points">
   | ReadOther<"ground">
   | ReadOther<"rotation">;
+
+/** Reads one field of a limit by its name; its problems go to the list of the limit. */
+export type ReadField = <T>(name: string, read: (input: unknown, path: string) => T) => T;

@@ -9,6 +9,7 @@ import { exceeds } from "../../numeric/index.js";
 import type { FactSource } from "../../quantity/index.js";
 import { reaches } from "../limit/limit-condition.js";
 import type { ReadAmountLimit, ReadCountLimit, ReadLimit } from "../limit/read-types.js";
+import { bufferTest, runoffTest } from "./buffer-test.js";
 import { dayAmounts, isOf, type Proposed, slowShareOfRow } from "./counted-days.js";
 import { lastYear } from "./period-use.js";
 import { rotationTest } from "./rotation-test.js";
@@ -25,6 +26,8 @@ export interface LimitTest {
       | "content"
       | "blackout dates"
       | "setback"
+      | "buffer"
+      | "runoff points"
       | "ground"
       | "rotation";
     readonly of: string;
@@ -128,6 +131,10 @@ export const tested = (
       const bad = ground.filter((state) => limit.not.includes(state));
       return judge(of, states, bad.length > 0 ? bad.join(", ") : "none of these", bad.length > 0);
     }
+    case "buffer":
+      return bufferTest(limit, proposed);
+    case "runoff points":
+      return runoffTest(limit, proposed);
     case "rotation":
       return rotationTest(limit, proposed);
   }

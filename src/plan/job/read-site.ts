@@ -1,3 +1,4 @@
+import { wholeSite } from "../../ledger/house.js";
 import {
   type Checks,
   checks,
@@ -11,7 +12,7 @@ import {
   sum,
 } from "../../quantity/index.js";
 import { areaOf } from "../../site/house.js";
-import { type SiteArea, type SiteDescription, siteArea } from "../../site/index.js";
+import { type SiteArea, type SiteDescription, type SiteShape, siteArea } from "../../site/index.js";
 
 /** The lengths of a part by which a crew knows it: a rectangle has length and width. */
 export interface PartMeasures {
@@ -26,6 +27,8 @@ export interface ReadSite {
   readonly area: SiteArea;
   /** The lengths that each named part was measured by, as the job states them. */
   readonly measures?: readonly PartMeasures[];
+  /** How each named part is described; under the name of the whole site where it is one shape, and nothing is cut out. */
+  readonly shapes: ReadonlyMap<string, SiteShape>;
   /** By name, before cut-outs. */
   readonly parts: ReadonlyMap<string, Quantity<"area", "none">>;
 }
@@ -49,7 +52,12 @@ export const readSite = (input: unknown, door: Checks): ReadSite | undefined => 
     }
     named.set(part.name, part.area);
   });
-  return { name, area, parts: named, measures: parts.flatMap(measuresOf) };
+  const shapes = new Map(
+    parts.flatMap((part) => (part.name === undefined ? [] : [[part.name, part] as const])),
+  );
+  const [only] = parts;
+  if (only !== undefined && parts.length === 1 && area.cutOuts.length === 0) shapes.set(wholeSite, only);
+  return { name, area, parts: named, shapes, measures: parts.flatMap(measuresOf) };
 };
 
 /** The lengths that a part states, as far as they stand on it by name. */

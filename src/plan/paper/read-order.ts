@@ -241,6 +241,22 @@ const account = record({
   tests: listOf(test),
 });
 
+const buffer = record({
+  treatment: text,
+  part: text,
+  strips: listOf(
+    record({
+      from: text,
+      distance: amount("length"),
+      strip: amount("length"),
+      stated: amount("length"),
+      short: expectFlag,
+      source,
+    }),
+  ),
+  area: orNull(record({ part: area, strips: area, left: area, by: oneOf("outline", "length") })),
+});
+
 const degreeDayAmount = amount("degree-days");
 const degreeDays = record({
   from: civilDateAt,
@@ -273,6 +289,7 @@ const shapes: { readonly [K in keyof WorkOrder]: Shape<unknown> } = {
   sprays: listOf(wholeSpray),
   nutrients: listOf(account),
   repeats: listOf(repeat),
+  buffers: listOf(buffer),
   findings: listOf(finding),
   cautions: listOf(
     record({ code: text, text, source, place: oneOf("stop", "step", "after", "back"), line: maybe(text) }),

@@ -102,7 +102,7 @@ const siteOf = (stops: readonly ReadStop[]): ReadSite | undefined => {
   if (stops.length === 0) return undefined;
   const named = new Map(stops.map(({ id, area }) => [id, area]));
   const parts = [...named].map(([name, area]) => ({ shape: "measured" as const, name, area }));
-  return { name: `${stops.length} stops`, area: siteArea({ parts }), parts: named };
+  return { name: `${stops.length} stops`, area: siteArea({ parts }), parts: named, shapes: new Map() };
 };
 
 const treatmentOf = (

@@ -65,6 +65,7 @@ const asVisit = (order: RouteOrder, whole = ofKind<"area", "none">(order.loads.a
   sprays: order.spray === undefined ? [] : [order.spray],
   nutrients: [],
   repeats: [],
+  buffers: [],
   findings: order.findings,
   cautions: order.cautions,
   checked: [],

@@ -12,6 +12,7 @@ import {
 import { type FirstUnits, firstUnits } from "../sheet/sheet-units.js";
 import type { Watering } from "../visit/watering.js";
 import type { WorkOrder } from "../visit/work-order.js";
+import { withBuffers } from "./buffer-lines.js";
 import { spraySection } from "./spray-section.js";
 import { spreadSection } from "./spread-section.js";
 import { storeSection } from "./store-section.js";
@@ -171,9 +172,15 @@ export const shedSheet = (order: WorkOrder): WorkOrderSheet => {
     ],
     front: [
       stopSection(order),
-      ...order.spreads.map((spread, i) => spreadSection(spread, i + 1, order.site, first, both)),
+      ...order.spreads.map((spread, i) =>
+        withBuffers(spreadSection(spread, i + 1, order.site, first, both), order.buffers, first),
+      ),
       ...order.sprays.map((spray, i) =>
-        spraySection(spray, order.spreads.length + i + 1, order.site, first, both, order.cautions),
+        withBuffers(
+          spraySection(spray, order.spreads.length + i + 1, order.site, first, both, order.cautions),
+          order.buffers,
+          first,
+        ),
       ),
       storeSection(order.spreads, order.sprays, site, first),
       afterSection(order),

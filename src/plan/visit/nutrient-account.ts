@@ -109,14 +109,16 @@ const logRow = (entry: ReadLogEntry, job: ReadJob): Told<HistoryRow> => {
   };
 };
 
-interface VisitRow {
+/** What one order of the visit puts down, as the limits weigh it. */
+export interface VisitRow {
   readonly order: SpreadOrder | SprayOrder;
   readonly row: HistoryRow;
   readonly products: readonly ReadProduct[];
   readonly facts: ApplicationFacts;
 }
 
-const visitRow = (order: SpreadOrder | SprayOrder, job: ReadJob): Told<VisitRow> => {
+/** An order of the visit as the limits weigh it. */
+export const visitRow = (order: SpreadOrder | SprayOrder, job: ReadJob): Told<VisitRow> => {
   const items = (order.method === "spread" ? [order] : order.products).flatMap(
     ({ product: id, rate, supplies }) => {
       const product = job.products.get(id);

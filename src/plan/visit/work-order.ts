@@ -5,6 +5,7 @@ import type { Job, JobApplicator, SheetUnits } from "../job/job.js";
 import { type ReadJob, readJob } from "../job/read-job.js";
 import type { PartMeasures } from "../job/read-site.js";
 import { withSuggestions } from "../job/with-suggestions.js";
+import { type BufferOrder, bufferOrders } from "./buffers.js";
 import { cautionsFor, type WorkOrderCaution } from "./cautions.js";
 import { type NutrientAccount, nutrientAccounts } from "./nutrient-account.js";
 import { type RepeatPlan, repeatPlan } from "./repeat.js";
@@ -33,6 +34,8 @@ export interface WorkOrder {
   /** Nutrients by part of the site: this year so far, this visit, and the limits that the job states. */
   readonly nutrients: readonly NutrientAccount[];
   readonly repeats: readonly RepeatPlan[];
+  /** Distances from water and other edges, by treatment and part, and the area that they leave. */
+  readonly buffers: readonly BufferOrder[];
   /** What is unusual. An empty list is no approval: see `checked` and `notChecked`. */
   readonly findings: readonly Finding[];
   readonly cautions: readonly WorkOrderCaution[];
@@ -67,7 +70,8 @@ const compute = (input: unknown): WorkOrder => {
   const orders = [...spreads, ...sprays].map(({ value }) => value);
   const nutrients = nutrientAccounts(job, orders);
   const repeats = allTold(job.treatments.map((t) => repeatPlan(t, job)));
-  const told = [...spreads, ...sprays, nutrients, repeats];
+  const buffers = bufferOrders(job, orders);
+  const told = [...spreads, ...sprays, nutrients, repeats, buffers];
   return {
     type: "work-order",
     version: 1,
@@ -84,6 +88,7 @@ const compute = (input: unknown): WorkOrder => {
     sprays: sprays.map(({ value }) => value),
     nutrients: nutrients.value,
     repeats: repeats.value,
+    buffers: buffers.value,
     findings: [
       ...told.flatMap(({ findings }) => findings),
       ...groundConflicts(job.treatments),

@@ -1,0 +1,48 @@
+import type { ApplicationFacts } from "../../limits/index.js";
+import { type Checks, fail } from "../../quantity/index.js";
+import type { SiteShape } from "../../site/index.js";
+import type { ReadSite } from "./read-site.js";
+
+/** How many edges a shape has that can be told by number; none where it has no corners in order. */
+export const edgesOfShape = (shape: SiteShape): number =>
+  shape.shape === "rectangle" || shape.shape === "square"
+    ? 4
+    : shape.shape === "polygon"
+      ? shape.points.length
+      : 0;
+
+/** Whether the parts that facts name are parts of the site, and their edges are there; problems go to `door`. */
+export const checkEdges = (facts: ApplicationFacts, path: string, site: ReadSite, door: Checks): void => {
+  const named = (part: string | undefined, at: string): void => {
+    if (part === undefined || site.parts.has(part)) return;
+    door.run(() =>
+      fail("missing", at, part, "the name of a part of the site", { choices: [...site.parts.keys()] }),
+    );
+  };
+  facts.runoff?.forEach(({ part }, i) => {
+    named(part, `${path}.runoff[${i}].part`);
+  });
+  facts.edges?.forEach(({ part, edges }, i) => {
+    const at = `${path}.edges[${i}]`;
+    named(part, `${at}.part`);
+    if (edges === undefined || (part !== undefined && !site.parts.has(part))) return;
+    const all = [...site.shapes.values()];
+    const shape = part === undefined ? (new Set(all).size === 1 ? all[0] : undefined) : site.shapes.get(part);
+    door.run(() => {
+      if (shape === undefined)
+        return fail("missing", `${at}.part`, undefined, "the part that these edges are of");
+      const count = edgesOfShape(shape);
+      if (count === 0)
+        return fail(
+          "conflict",
+          `${at}.edges`,
+          shape.shape,
+          "along: how long the edge is, for a part of this shape",
+        );
+      const wrong = edges.findIndex((edge) => edge >= count);
+      return wrong < 0
+        ? undefined
+        : fail("range", `${at}.edges[${wrong}]`, edges[wrong], `a whole number from 0 to ${count - 1}`);
+    });
+  });
+};
