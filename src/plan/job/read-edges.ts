@@ -2,6 +2,7 @@ import type { ApplicationFacts } from "../../limits/index.js";
 import { type Checks, fail } from "../../quantity/index.js";
 import type { SiteShape } from "../../site/index.js";
 import type { ReadSite } from "./read-site.js";
+import type { ReadTreatment } from "./treatments.js";
 
 /** How many edges a shape has that can be told by number; none where it has no corners in order. */
 export const edgesOfShape = (shape: SiteShape): number =>
@@ -12,7 +13,7 @@ export const edgesOfShape = (shape: SiteShape): number =>
       : 0;
 
 /** Whether the parts that facts name are parts of the site, and their edges are there; problems go to `door`. */
-export const checkEdges = (facts: ApplicationFacts, path: string, site: ReadSite, door: Checks): void => {
+const checkEdges = (facts: ApplicationFacts, path: string, site: ReadSite, door: Checks): void => {
   const named = (part: string | undefined, at: string): void => {
     if (part === undefined || site.parts.has(part)) return;
     door.run(() =>
@@ -45,4 +46,16 @@ export const checkEdges = (facts: ApplicationFacts, path: string, site: ReadSite
         : fail("range", `${at}.edges[${wrong}]`, edges[wrong], `a whole number from 0 to ${count - 1}`);
     });
   });
+};
+
+/** The same of the facts of a job and of its treatments, where all of them could be read. */
+export const checkAllEdges = (
+  facts: ApplicationFacts,
+  treatments: readonly ReadTreatment[],
+  site: ReadSite | undefined,
+  door: Checks,
+): void => {
+  if (site === undefined || door.count() > 0) return;
+  checkEdges(facts, "facts", site, door);
+  for (const { facts: own, path } of treatments) checkEdges(own, `${path}.facts`, site, door);
 };

@@ -21,7 +21,7 @@ import {
   unreadable,
 } from "../../quantity/index.js";
 import type { Job, JobApplicator, SheetUnits } from "./job.js";
-import { checkEdges } from "./read-edges.js";
+import { checkAllEdges } from "./read-edges.js";
 import { type ReadLogEntry, readLog } from "./read-log.js";
 import {
   type ReadSprayer,
@@ -140,10 +140,7 @@ export const readJob = (input: unknown, door: Checks): ReadJob => {
   const log = readLog(job.log, date, site, named, door);
   const limits = readLimits(job.limits, door);
   const facts = readFacts(job.facts, "facts", door);
-  if (site !== undefined && door.count() === 0) {
-    checkEdges(facts, "facts", site, door);
-    for (const { facts: own, path } of treatments) checkEdges(own, `${path}.facts`, site, door);
-  }
+  checkAllEdges(facts, treatments, site, door);
   const temperatures =
     job.temperatures === undefined
       ? undefined

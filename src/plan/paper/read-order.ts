@@ -4,6 +4,7 @@ import { formulations } from "../../tank/index.js";
 import { passesAt } from "../job/read-spread.js";
 import { momentAt } from "../job/read-water.js";
 import type { WorkOrder } from "../visit/work-order.js";
+import { buffer, source } from "./order-parts.js";
 import {
   amount,
   amounts,
@@ -17,14 +18,6 @@ import {
   type Shape,
   text,
 } from "./read-shape.js";
-
-const source: Shape<unknown> = (input, path) => {
-  if (typeof input === "string") return text(input, path);
-  return record({ title: text, publisher: text, year: maybe(number), where: maybe(text), url: maybe(text) })(
-    input,
-    path,
-  );
-};
 
 const rate = amount("mass/area", "volume/area", "mass/volume", "volume/volume", "mass/mass");
 const area = amount("area");
@@ -239,22 +232,6 @@ const account = record({
   unweighed: listOf(text),
   limits: listOf(use),
   tests: listOf(test),
-});
-
-const buffer = record({
-  treatment: text,
-  part: text,
-  strips: listOf(
-    record({
-      from: text,
-      distance: amount("length"),
-      strip: amount("length"),
-      stated: amount("length"),
-      short: expectFlag,
-      source,
-    }),
-  ),
-  area: orNull(record({ part: area, strips: area, left: area, by: oneOf("outline", "length") })),
 });
 
 const degreeDayAmount = amount("degree-days");
