@@ -16,7 +16,7 @@ export default defineConfig(({ mode }) => ({
     setupFiles: ["tests/properties.ts"],
     env: mode === "hunt" ? { PROPERTY_HUNT: "200" } : {},
     // The longest takes a second or two; a slow machine takes its time, and no test judges by it.
-    testTimeout: mode === "hunt" ? 600_000 : 60_000,
+    testTimeout: mode === "hunt" ? 600_000 : 300_000,
     typecheck: {
       enabled: true,
       include: ["tests/**/*.test-d.ts"],
