@@ -101,11 +101,7 @@ export { type FromUcumOptions, fromUcum, toUcum } from "./text/ucum.js";
 // border: from forms, JSON and validators to quantities.
 export { convertedNumbers } from "./border/converted-numbers.js";
 export { quantityReviver } from "./border/quantity-reviver.js";
-export {
-  type ExpectedQuantity,
-  type QuantityInput,
-  type QuantityReading,
-  quantityFrom,
-  readQuantity,
-} from "./border/read.js";
+export { quantityFrom, readQuantity } from "./border/read.js";
+export { readExact } from "./border/read-exact.js";
+export type { ExpectedQuantity, QuantityInput, QuantityReading } from "./border/record.js";
 export { type QuantitySchema, quantitySchema, type SchemaIssue } from "./border/schema.js";

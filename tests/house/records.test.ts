@@ -11,6 +11,7 @@ const parts: ReadonlySet<string> = new Set([
   "expectFields",
   "expectRecord",
   "quantitySchema",
+  "readExact",
   "readQuantity",
   "tryWorkOrder",
   "tryRouteOrder",

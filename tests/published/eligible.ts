@@ -20,6 +20,7 @@ export const eligible: Readonly<Record<string, readonly string[]>> = {
     ...ids("soil", "037 043 102"),
     ...ids("spray", "043 077"),
     ...ids("spread", "028"),
+    ...ids("quantity", "001 002 003"),
   ],
   numeric: [...ids("spread", "041")],
   nutrient: [

@@ -14,6 +14,7 @@ import { nutrientWorkedChecks } from "./nutrient-worked.js";
 import { pestChecks } from "./pest.js";
 import { planChecks, planLeftOut } from "./plan.js";
 import { priceChecks } from "./price.js";
+import { quantityChecks } from "./quantity.js";
 import { siteChecks, siteLeftOut } from "./site.js";
 import { siteFieldChecks } from "./site-field.js";
 import { siteWorkedChecks } from "./site-worked.js";
@@ -43,6 +44,7 @@ import { deicingChecks, pumpChecks } from "./winter-and-pump.js";
 
 /** Every published check, by room. */
 export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
+  quantity: quantityChecks,
   numeric: numericChecks,
   calendar: calendarChecks,
   interval: intervalChecks,

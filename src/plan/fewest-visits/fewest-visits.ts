@@ -81,8 +81,9 @@ const plainDays = (plain: Schedule, id: string): PlainDays => {
  * A season with the fewest visits: the same applications that {@link schedule} places, on days that share visits as
  * far as the stated rules let them. Found by integer programming: a day is a visit where at least one application lies
  * on it; each treatment keeps its least interval, comes again no later than its rule and its growing degree days say,
- * stays within its window, its numbers and all stated limits, and off the days that the caller avoids. No treatment
- * is applied more often than `schedule` does.
+ * stays within its window, its numbers and all stated limits, and off the days that the caller avoids. A treatment with
+ * a stated number of times is applied as often as `schedule` places it; one that repeats as long as the season lasts, at
+ * most as often.
  *
  * It differs from {@link schedule} in this: a treatment that is done a stated number of times may lie anywhere within
  * its dates; one that repeats as long as the season lasts begins no later than there, or than `shareWithinDays` after

@@ -1,11 +1,8 @@
 import { type Problem, shown } from "../errors/errors.js";
-import { nearName } from "../errors/near-name.js";
+import { nearSpelling } from "../errors/near-name.js";
 import { currentSubstance, isSubstance } from "../substance/substances.js";
-import { unitsIn } from "../text/choices.js";
 import { cleanText, textLimit } from "../text/clean-text.js";
 import { type DecimalSign, scanNumber } from "../text/number-text.js";
-import { suggestSubstance, suggestUnit } from "../text/suggest.js";
-import { readRest } from "../text/unit-reading.js";
 import type { Dimension } from "../unit/dimensions.js";
 import { exampleUnit, siblingUnit } from "../unit/near-units.js";
 import { unitDimension } from "../unit/unit-facts.js";
@@ -49,7 +46,19 @@ export const readValue = (value: unknown, decimal: DecimalSign): number | PartPr
   return number.value;
 };
 
-export const readUnit = (unit: unknown, dimension: Dimension | undefined): string | PartProblem => {
+/** What reads words where no exact name stands; left out by a reader that takes exact names alone. */
+export interface Words {
+  /** What is wrong with a text that is no exact name of a unit, with the choices and suggestions of a typed text. */
+  readonly unit: (unit: string, dimension: Dimension | undefined, expected: string) => PartProblem;
+  /** The substance that a text most likely means. */
+  readonly substance: (of: string) => string | undefined;
+}
+
+export const readUnit = (
+  unit: unknown,
+  dimension: Dimension | undefined,
+  words: Words | undefined,
+): string | PartProblem => {
   const measured = typeof unit === "string" ? unitDimension(unit) : undefined;
   if (measured !== undefined && (dimension === undefined || measured === dimension)) return unit as string;
   const expected =
@@ -58,38 +67,20 @@ export const readUnit = (unit: unknown, dimension: Dimension | undefined): strin
       : `a unit of ${dimension}, such as ${exampleUnit(dimension)}`;
   if (isBlank(unit)) return problem("missing", "unit", told(unit), expected);
   if (typeof unit !== "string") return problem("type", "unit", told(unit), expected);
-  if (measured === undefined) return unknownUnit(unit, dimension, expected);
-  return problem("unit/mismatch", "unit", shown(unit), expected, siblingUnit(unit, dimension as string));
+  if (measured !== undefined) {
+    return problem("unit/mismatch", "unit", shown(unit), expected, siblingUnit(unit, dimension as string));
+  }
+  return (
+    words?.unit(unit, dimension, expected) ??
+    problem("unit/unknown", "unit", shown(unit), `${expected}, by its exact name; readQuantity reads words`)
+  );
 };
 
-/** A text in the field of a unit that is none: the choices and suggestions are those of a typed text. */
-const unknownUnit = (unit: string, dimension: Dimension | undefined, expected: string): PartProblem => {
-  const near = suggestUnit(unit, dimension);
-  if (near !== undefined || unit.length > textLimit)
-    return problem("unit/unknown", "unit", shown(unit), expected, near);
-  const read = readRest(cleanText(unit), dimension);
-  if (read.unit !== undefined && read.divisor !== 1) {
-    const sum =
-      read.divisor < 1
-        ? `multiply the value by ${Math.round(1 / read.divisor)}`
-        : `divide the value by ${read.divisor}`;
-    const how = `${sum} and give ${read.unit}, or read the text as a whole with parseQuantity`;
-    return {
-      ...problem("unit/unknown", "unit", shown(unit), `${expected}; ${how}`),
-      params: { unit: read.unit, divisor: read.divisor },
-    };
-  }
-  const found = read.problems.find(({ code }) => code === "unit/ambiguous");
-  if (found === undefined) {
-    const period = read.problems.find(({ expected }) => /period/.test(expected))?.expected ?? expected;
-    return problem("unit/unknown", "unit", shown(unit), period);
-  }
-  const choices = unitsIn(found.choices ?? []);
-  if (choices.length === 0) return problem("unit/unknown", "unit", shown(unit), found.expected);
-  return { ...problem("unit/ambiguous", "unit", shown(unit), found.expected), choices };
-};
-
-export const readOf = (written: unknown, wanted: string | undefined): string | PartProblem => {
+export const readOf = (
+  written: unknown,
+  wanted: string | undefined,
+  words: Words | undefined,
+): string | PartProblem => {
   const of = typeof written === "string" ? currentSubstance(written) : written;
   if (typeof of === "string" && of === wanted && (of === "none" || isSubstance(of))) return of;
   const expected = wanted === undefined ? "a substance, such as N or product" : wanted;
@@ -99,7 +90,7 @@ export const readOf = (written: unknown, wanted: string | undefined): string | P
       : problem("missing", "of", typeof of === "string" ? "nothing" : String(of ?? "nothing"), expected);
   }
   if (typeof of !== "string") return problem("type", "of", told(of), expected);
-  if (!isSubstance(of)) return problem("substance/unknown", "of", shown(of), expected, suggestSubstance(of));
+  if (!isSubstance(of)) return problem("substance/unknown", "of", shown(of), expected, words?.substance(of));
   return wanted === undefined || of === wanted
     ? of
     : problem("substance/mismatch", "of", shown(of), expected);
@@ -124,7 +115,7 @@ export const strangeFields = (input: object): readonly PartProblem[] =>
         name.slice(0, 60),
         `a field ${shown(name)}`,
         "value, unit and of alone",
-        otherNames.get(name) ?? nearName(name, known.slice(0, 3)),
+        otherNames.get(name) ?? nearSpelling(name, known.slice(0, 3)),
       ),
     );
 

@@ -1,5 +1,5 @@
-import { fail } from "../errors/errors.js";
-import { quantityFrom } from "./read.js";
+import { fail, RatewrightError } from "../errors/errors.js";
+import { placed, readRecord } from "./record.js";
 
 /**
  * For `JSON.parse`: makes a quantity again of every `{ value, unit, of }` that JSON left of one, or
@@ -28,6 +28,13 @@ export const quantityReviver = (key: string, value: unknown): unknown => {
   return typeof number === "number" &&
     [unit, of, dimension].every((text) => typeof text === "string") &&
     Object.keys(more).length === 0
-    ? quantityFrom(value, key)
+    ? revived(value, String(key))
     : value;
+};
+
+/** What a program stored has exact names: nothing here reads words. */
+const revived = (stored: unknown, path: string): unknown => {
+  const { value, problems } = readRecord(stored, {});
+  if (value === undefined) throw new RatewrightError(placed(problems, path));
+  return value;
 };

@@ -5,7 +5,8 @@ import type { Measures } from "../text/text-reading.js";
 import type { Dimension } from "../unit/dimensions.js";
 import type { Bound } from "../value/expected.js";
 import type { Quantity } from "../value/quantity.js";
-import { checkExpected, type QuantityInput, readParts } from "./read.js";
+import { readParts } from "./read.js";
+import { checkExpected, type QuantityInput } from "./record.js";
 
 /** One thing that a Standard Schema validator found wrong. */
 export interface SchemaIssue {

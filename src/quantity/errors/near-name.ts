@@ -21,9 +21,12 @@ export const nearName = (name: string, known: readonly string[]): string | undef
     .get(name.toLowerCase())
     ?.split(" ")
     .find((one) => known.includes(one));
-  if (other !== undefined) return other;
-  return known.find((other) => typeof other === "string" && isNear(other, name));
+  return other ?? nearSpelling(name, known);
 };
+
+/** The known name that is spelled nearly so. */
+export const nearSpelling = (name: string, known: readonly string[]): string | undefined =>
+  known.find((other) => typeof other === "string" && isNear(other, name));
 
 /** What people call a field by another good name. */
 const sameThing: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([

@@ -1,5 +1,5 @@
-import { allBaseUnits, isBaseUnit } from "../unit/unit-facts.js";
-import { unitName } from "../unit/unit-names.js";
+import { isBaseUnit } from "../unit/unit-facts.js";
+import { stemOf, unitNames } from "./unit-names-written.js";
 
 /** What a written name of a unit can mean. */
 export interface NameReading {
@@ -13,217 +13,77 @@ export interface NameReading {
   readonly size?: number;
 }
 
-/** Names that people write, per unit, in small letters and without full stops and brackets. */
-const names: Readonly<Record<string, string>> = {
-  kg: "kgs|kilo|kilos|kilogram|kilograms|kilogramme|kilogrammes",
-  g: "gm|gms|gram|grams|gramme|grammes",
-  mg: "mgs|milligram|milligrams",
-  t: "tonne|tonnes|metric ton|metric tons",
-  lb: "lbs|lbm|pound|pounds",
-  oz: "oz av|oz avdp|ounce av|ounces av|avoirdupois ounce|avoirdupois ounces|oz wt|wt oz|oz weight|weight oz|ounces by weight|ounce by weight|oz by weight|oz by wt|dry oz|oz dry|dry ounce|dry ounces|ounces dry",
-  "US ton": "us tons|ton us|tons us|short ton|short tons",
-  grain: "grains",
-  m: "meter|meters|metre|metres|mtr|mtrs",
-  cm: "cms|centimeter|centimeters|centimetre|centimetres",
-  mm: "mms|millimeter|millimeters|millimetre|millimetres",
-  um: "micron|microns|micrometer|micrometers|micrometre|micrometres",
-  km: "kms|kilometer|kilometers|kilometre|kilometres",
-  in: "inch|inches|ins",
-  ft: "foot|feet",
-  yd: "yds|yard|yards",
-  mi: "mile|miles",
-  nmi: "nautical mile|nautical miles",
-  "100 m2": "are|ares",
-  "1000 ft2": "msf|ksf|kft2|ksqft|k sq ft",
-  ha: "hectare|hectares|has",
-  ft2: "sf",
-  yd2: "sy",
-  acre: "acres|ac|acs",
-  L: "lt|ltr|ltrs|liter|liters|litre|litres",
-  mL: "mls|cc|ccs|milliliter|milliliters|millilitre|millilitres|cubic centimeter|cubic centimeters|cm3",
-  ft3: "cf",
-  yd3: "cy",
-  gal: "gals|gallon|gallons",
-  qt: "qts|quart|quarts",
-  pt: "pts|pint|pints",
-  cup: "cups",
-  "fl oz":
-    "floz|fl ozs|fluid ounce|fluid ounces|fluid oz|fl ounce|fl ounces|oz fl|ounces fluid|liquid ounce|liquid ounces|liquid oz",
-  tbsp: "tbsps|tbs|tbl|tblsp|tablespoon|tablespoons",
-  tsp: "tsps|teaspoon|teaspoons",
-  bu: "bushel|bushels",
-  "acre-in": "acre in|ac in|acre inch|acre inches",
-  "acre-ft": "acre ft|ac ft|acre foot|acre feet",
-  "imp gal":
-    "imperial gal|imperial gals|imperial gallon|imperial gallons|uk gal|uk gallon|uk gallons|imp gallon|imp gallons|gal imp",
-  "imp fl oz":
-    "imperial fl oz|imperial fluid ounce|imperial fluid ounces|uk fl oz|uk fluid ounce|uk fluid ounces|imp fluid ounce|imp fluid ounces",
-  s: "sec|secs|second|seconds",
-  min: "mins|minute|minutes",
-  h: "hr|hrs|hour|hours",
-  d: "day|days",
-  week: "wk|wks|weeks",
-  Pa: "pascal|pascals",
-  kPa: "kilopascal|kilopascals",
-  bar: "bars",
-  psi: "psig|pounds per square inch|pound per square inch|lbf/in2",
-  "°C d": "°c day|°c days|deg c d|deg c days|celsius degree days",
-  "°F d": "°f day|°f days|deg f d|deg f days|fahrenheit degree days",
-  "%": "percent|pct|per cent",
-  count: "counts|ct|ea|each|plant|plants|plug|plugs|pieces|seeds",
-  deg: "degs",
-  rad: "radian|radians",
-  "% grade": "%grade|% slope|percent grade|percent slope",
-  "% w/w":
-    "%w/w|% m/m|% by weight|% by wt|% by mass|% wt|% weight|wt%|wt %|weight %|weight percent|percent by weight|percent w/w",
-  "ppm w/w": "ppmw|ppm by weight|ppm m/m|parts per million by weight|part per million by weight",
-  "% v/v":
-    "%v/v|% by volume|% by vol|% vol|% volume|vol%|vol %|volume %|volume percent|percent by volume|percent v/v",
-  "ppm v/v": "ppmv|ppm by volume|parts per million by volume|part per million by volume",
-  "% w/v": "%w/v|% m/v|percent w/v|percent weight by volume",
-  "dS/m": "decisiemens per meter",
-  "mS/cm": "mmho/cm|mmhos/cm|millisiemens per centimeter",
-  "uS/cm": "umho/cm|umhos/cm|microsiemens per centimeter",
-  "cmolc/kg": "cmol/kg|cmol+/kg|cmol c/kg",
-  "meq/100 g": "meq/100g|me/100g|me/100 g|meq per 100 g|meq per 100g|milliequivalents per 100 grams",
-  "meq/L": "me/l|meq per l|meq per liter|milliequivalents per liter",
-  "mmolc/L": "mmolc per liter",
-  "MJ/m2/d": "mj/m2/day|mj/m2 d",
-  // names for a quotient
-  "gal/acre": "gpa",
-  "gal/min": "gpm",
-  "gal/h": "gph",
-  "gal/d": "gpd",
-  "ft3/s": "cfs",
-  "ft3/min": "cfm",
-  "L/min": "lpm",
-  "L/h": "lph",
-  "mi/h": "mph",
-  "nmi/h": "knot|knots|kn|kt|kts",
-  "km/h": "kph|kmh|kmph",
-  "ft/s": "fps",
-  "ft/min": "fpm",
-  "grain/gal": "gpg",
-};
-
-const one = (unit: string): NameReading => ({ reads: [unit], sure: unit, choices: [] });
-const several = (reads: readonly string[], choices: readonly string[] = reads): NameReading => ({
-  reads,
-  choices,
+const one = (unit: string, size?: number): NameReading => ({
+  reads: [unit],
+  sure: unit,
+  choices: [],
+  ...(size !== undefined && { size }),
 });
 
-/** Names that could mean several things, and names whose capitals count. */
+/** `t>tonne|US ton`: may be read as `t`, and a refusal names `tonne` and `US ton`. The choices are the readings where none stand. */
+const several = (text: string): NameReading => {
+  const [reads = "", choices = reads] = text.split(">");
+  const list = (names: string): readonly string[] => (names === "" ? [] : names.split("|"));
+  return { reads: list(reads), choices: list(choices) };
+};
+
+/** A scale of temperature or a difference on it: the expected dimension says which. */
+const degrees = (scale: string, difference = scale): NameReading => ({
+  reads: [scale, `${difference} diff`],
+  sure: scale,
+  choices: [],
+});
+
+/** Names of one letter, whose capitals count, and names in capitals that could mean several things. */
+const letters: Readonly<Record<string, string>> = {
+  l: "L",
+  '"': "in",
+  "'": "ft",
+  t: "t>tonne|US ton|tsp",
+  T: ">US ton|tonne|tbsp",
+  M: ">m|1000 ft2",
+  A: ">acre",
+  a: ">acre|100 m2",
+  c: ">°C|cup",
+  "#": "lb|count",
+  "°": "deg>deg|°F|°C",
+  Mg: ">mg|tonne",
+  MG: ">mg|tonne",
+  MM: "mm>mm",
+  LT: ">L|US ton|tonne",
+  ML: ">mL|m3",
+  Ml: ">mL|m3",
+};
+
 const special = (name: string): NameReading | undefined => {
-  switch (name) {
-    case "g":
-    case "h":
-    case "s":
-    case "d":
-    case "L":
-    case "m":
-      return one(name);
-    case "1":
-      return one("1");
-    case "l":
-      return one("L");
-    case '"':
-      return one("in");
-    case "'":
-      return one("ft");
-    case "t":
-      return several(["t"], ["tonne", "US ton", "tsp"]);
-    case "T":
-      return several([], ["US ton", "tonne", "tbsp"]);
-    case "M":
-      return several([], ["m", "1000 ft2"]);
-    case "A":
-      return several([], ["acre"]);
-    case "a":
-      return several([], ["acre", "100 m2"]);
-    case "c":
-      return several([], ["°C", "cup"]);
-    case "#":
-      return several(["lb", "count"]);
-    case "°":
-      return several(["deg"], ["deg", "°F", "°C"]);
-    case "K":
-      return { reads: ["K", "°C diff"], sure: "K", choices: [] };
-    case "Mg":
-    case "MG":
-      return several([], ["mg", "tonne"]);
-    case "MM":
-      return several(["mm"]);
-    case "LT":
-      return several([], ["L", "US ton", "tonne"]);
-    case "ML":
-    case "Ml":
-      return several([], ["mL", "m3"]);
-    default:
-      return undefined;
-  }
+  if (/^[ghsdLm1]$/.test(name)) return one(name);
+  if (name === "K") return degrees("K", "°C");
+  const text = Object.hasOwn(letters, name) ? letters[name] : undefined;
+  return text === undefined ? undefined : /[>|]/.test(text) ? several(text) : one(text);
 };
 
-const unclear = (key: string): NameReading | undefined => {
-  if (/^(?:°|deg |degrees? )? ?(?:f|fahrenheit)$|^degf$/.test(key)) {
-    return { reads: ["°F", "°F diff"], sure: "°F", choices: [] };
-  }
-  if (/^(?:°|deg |degrees? )? ?(?:c|celsius|centigrade)$|^degc$/.test(key)) {
-    return { reads: ["°C", "°C diff"], sure: "°C", choices: [] };
-  }
-  if (/^degrees?$/.test(key)) return several(["deg"], ["deg", "°F", "°C"]);
-  if (/^kelvins?$/.test(key)) return { reads: ["K", "°C diff"], sure: "K", choices: [] };
-  if (/^(?:oz|ozs|ounces?)$/.test(key)) return several(["oz"], ["oz av", "fl oz"]);
-  if (/^tons?$/.test(key)) return several([], ["US ton", "tonne"]);
-  if (/^(?:cwts?|hundredweights?)$/.test(key)) return several([], ["short cwt", "long cwt"]);
-  // a spoon and a cup of Great Britain are metric, and of another size
-  if (/^imp (?:cups?|tbsps?|tablespoons?|tsps?|teaspoons?|bu|bushels?)$/.test(key))
-    return several([], [key.replace("imp", "US")]);
-  if (/^grs?$/.test(key)) return several([], ["grain", "g"]);
-  if (/^(?:ppm|parts? per million)$/.test(key)) return several([], ["ppm w/w", "ppm v/v", "mg/L"]);
-  if (/^(?:gdd|dd|growing degree days?|degree days?)$/.test(key)) return several([], ["°F d", "°C d"]);
-  return undefined;
-};
-
-/**
- * Measures that are multiples of a unit: an imperial pint is 1/8 of the imperial gallon (UK Units of Measurement
- * Regulations 1995); a stone is 14 lb (UK Weights and Measures Act 1985, schedule 1); the short and the long hundredweight
- * are 100 and 112 lb and the long ton 2240 lb (NIST Handbook 44, appendix C). All from memory.
- */
-const multiples: readonly (readonly [name: RegExp, unit: string, size: number])[] = [
-  [/^(?:imp|imperial|uk) (?:pts?|pints?)$/, "imp gal", 1 / 8],
-  [/^(?:imp|imperial|uk) (?:qts?|quarts?)$/, "imp gal", 1 / 4],
-  [/^stones?$/, "lb", 14],
-  [/^(?:short|us) (?:cwts?|hundredweights?)$/, "lb", 100],
-  [/^(?:long|imp|imperial|uk) (?:cwts?|hundredweights?)$/, "lb", 112],
-  [/^(?:long|imp|imperial|uk) tons?$/, "lb", 2240],
+/** Words that could mean several units. */
+const doubtful: readonly (readonly [name: RegExp, readings: string])[] = [
+  [/^degrees?$/, "deg>deg|°F|°C"],
+  [/^(?:ozs?|ounces?)$/, "oz>oz av|fl oz"],
+  [/^tons?$/, ">US ton|tonne"],
+  [/^(?:cwts?|hundredweights?)$/, ">short cwt|long cwt"],
+  [/^grs?$/, ">grain|g"],
+  [/^(?:ppm|parts? per million)$/, ">ppm w/w|ppm v/v|mg/L"],
+  [/^(?:g?dd|(?:growing )?degree days?)$/, ">°F d|°C d"],
 ];
 
-const multiple = (key: string): NameReading | undefined => {
-  const row = multiples.find(([name]) => name.test(key));
-  return row === undefined ? undefined : { ...one(row[1]), size: row[2] };
+const unclear = (key: string): NameReading | undefined => {
+  const scale = /^(?:°|deg(?:rees?)?)? ?(?:(f|fahrenheit)|c|celsius|centigrade)$/.exec(key);
+  if (scale !== null) return degrees(scale[1] === undefined ? "°C" : "°F");
+  if (/^kelvins?$/.test(key)) return degrees("K", "°C");
+  const readings = doubtful.find(([name]) => name.test(key))?.[1];
+  return readings === undefined ? undefined : several(readings);
 };
 
 /** The currencies that are known by their code alone. LBS and GAL have the form of a code, too. */
 export const currencies: RegExp =
   /^(?:USD|CAD|AUD|NZD|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|JPY|INR|MXN|BRL|ZAR|SGD|HKD)$/;
-
-let table: Map<string, string> | undefined;
-
-/** Every written name with the unit that it means; names that could mean several are not in it. */
-export const unitNames = (): ReadonlyMap<string, string> => {
-  if (table === undefined) {
-    table = new Map();
-    for (const unit of allBaseUnits()) {
-      for (const name of [unit, unitName(unit, 1), unitName(unit)]) {
-        const key = keyOf(name);
-        if (key.length > 1 && unclear(key) === undefined) table.set(key, unit);
-      }
-    }
-    for (const [unit, list] of Object.entries(names))
-      for (const name of list.split("|")) table.set(name, unit);
-  }
-  return table;
-};
 
 const keyOf = (name: string): string =>
   name
@@ -236,29 +96,104 @@ const keyOf = (name: string): string =>
     .trim()
     .toLowerCase();
 
-/** `sq ft`, `square feet`, `ft squared`, `cu yd`, `1,000 sq ft`, `US gal`. */
-const composed = (key: string): string | undefined => {
-  const lot = /^(?:1,?000|1 000|thousand|100) ?(\D.*)$/.exec(key);
-  if (lot !== null) {
-    const unit = `${key.startsWith("100 ") || /^100\D/.test(key) ? "100" : "1000"} ${plainName(lot[1] as string)}`;
-    return isBaseUnit(unit) ? unit : undefined;
-  }
+const baseUnit = (unit: string): string | undefined => (isBaseUnit(unit) ? unit : undefined);
+
+/** `sq ft`, `square feet`, `ft squared`, `cu yd`, `1,000 sq ft`. */
+const powered = (key: string): string | undefined => {
+  const [, lot, inner] = /^(1,?000|1 000|thousand|100) ?(\D.*)$/.exec(key) ?? [];
+  if (inner !== undefined) return baseUnit(`${lot === "100" ? lot : 1000} ${plainName(inner)}`);
   const square = /^(?:square|sq) ?(.+)$/.exec(key)?.[1] ?? /^(.+?) ?(?:2|squared|square|sq)$/.exec(key)?.[1];
-  const cube = /^(?:cubic|cu) ?(.+)$/.exec(key)?.[1] ?? /^(.+?) ?(?:3|cubed|cubic|cu)$/.exec(key)?.[1];
-  const length = square ?? cube;
-  if (length !== undefined) {
-    const unit = `${length === "m" ? "m" : unitNames().get(length)}${square === undefined ? 3 : 2}`;
-    return isBaseUnit(unit) ? unit : undefined;
-  }
-  const us = /^(?:us|u s) (.+)$/.exec(key)?.[1] ?? /^(.+) us$/.exec(key)?.[1];
-  if (us !== undefined) {
-    const unit = unitNames().get(us);
-    return unit !== undefined && /^(?:gal|qt|pt|cup|fl oz|tbsp|tsp|bu|acre)$/.test(unit) ? unit : undefined;
-  }
-  return undefined;
+  const length =
+    square ?? /^(?:cubic|cu) ?(.+)$/.exec(key)?.[1] ?? /^(.+?) ?(?:3|cubed|cubic|cu)$/.exec(key)?.[1];
+  if (length === undefined) return undefined;
+  return baseUnit(`${length === "m" ? "m" : unitNames().get(length)}${square === undefined ? 3 : 2}`);
 };
 
-const plainName = (key: string): string | undefined => unitNames().get(key) ?? composed(key);
+/** `US gal`, `acres US`. */
+const customary = (key: string): string | undefined => {
+  const name = /^(?:us|u s) (.+)$/.exec(key)?.[1] ?? /^(.+) us$/.exec(key)?.[1];
+  const unit = name === undefined ? undefined : (unitNames().get(name) ?? ounces(name));
+  return /^(?:gal|qt|pt|cup|fl oz|tbsp|tsp|bu|acre)$/.test(unit ?? "") ? unit : undefined;
+};
+
+/** Ounces of which the text says that they are of weight or of volume. */
+const ounces = (key: string): string | undefined =>
+  /^(?:(?:ozs?|ounces?) (?:av(?:dp)?|dry|(?:by )?(?:wt|weight))|(?:avoirdupois|dry|wt|weight) (?:oz|ounces?))$/.test(
+    key,
+  )
+    ? "oz"
+    : /^(?:(?:fl|fluid|liquid) ?(?:ozs?|ounces?)|(?:oz|ounces?) (?:fl|fluid))$/.test(key)
+      ? "fl oz"
+      : undefined;
+
+/** `% by weight`, `vol %`, `ppm m/m`: what is divided by what. */
+const share = (key: string): string | undefined => {
+  const [, sign, weight, volume] =
+    /^(%|percent|pct|per cent|ppm|parts? per million) ?(?:by )?(?:(w\/w|m\/m|wt|weight|mass)|(v\/v|vol|volume)|[wm]\/v|weight by volume)$/.exec(
+      key,
+    ) ?? [];
+  if (sign !== undefined) {
+    return baseUnit(`${/^p(?:pm|art)/.test(sign) ? "ppm" : "%"} ${weight ? "w/w" : volume ? "v/v" : "w/v"}`);
+  }
+  const before = /^(?:(w)(?:t|eight)|vol(?:ume)?) ?(?:%|percent)$/.exec(key);
+  return before === null ? undefined : before[1] ? "% w/w" : "% v/v";
+};
+
+/** A unit that has a slash of its own, written out: `milliequivalents per 100 grams`. */
+const slashed = (key: string): string | undefined => {
+  const parts = key.split(/ ?\/ ?| per /);
+  if (parts.length < 2) return undefined;
+  const name = (part: string): string => stemOf(part) ?? plainName(part)?.toLowerCase() ?? part;
+  return unitNames().get(parts.map(name).join("/"));
+};
+
+const plainName = (key: string): string | undefined =>
+  unitNames().get(key) ?? powered(key) ?? customary(key) ?? ounces(key) ?? share(key);
+
+/**
+ * Measures of Great Britain by the unit of the name without `imp`: the imperial gallon has 160 fluid ounces, 8 pints and 4
+ * quarts; the long hundredweight is 112 lb and the long ton 2240 lb. Sources: see {@link multiple}.
+ */
+const imperial = (name: string): NameReading | undefined => {
+  if (/^(?:cwts?|hundredweights?)$/.test(name)) return one("lb", 112);
+  if (/^tons?$/.test(name)) return one("lb", 2240);
+  const unit = / us$|^us /.test(name) ? undefined : plainName(name);
+  switch (unit) {
+    case "gal":
+    case "fl oz":
+      return one(`imp ${unit}`);
+    case "pt":
+      return one("imp gal", 1 / 8);
+    case "qt":
+      return one("imp gal", 1 / 4);
+    case "cup":
+    case "tbsp":
+    case "tsp":
+    case "bu":
+      // a spoon and a cup of Great Britain are metric, and of another size
+      return several(`>US ${unit}`);
+    default:
+      return undefined;
+  }
+};
+
+/**
+ * Measures that are multiples of a unit.
+ *
+ * Sources: UK Units of Measurement Regulations 1995 (SI 1995/1804), schedule: gallon 4.54609 L, quart 1.1365225 L, pint
+ * 0.56826125 L, fluid ounce 28.4130625 mL, stone 6.35029318 kg, hundredweight 50.80234544 kg, ton 1.0160469088 t, which are
+ * 1/4, 1/8 and 1/160 of the gallon and 14, 112 and 2240 lb; NIST Handbook 44, appendix C, avoirdupois units of mass:
+ * a hundredweight of 100 lb ("short"), a long one of 112 lb, a long ton of 2240 lb. `tests/published` computes them.
+ */
+const multiple = (key: string): NameReading | undefined => {
+  const name = /^(?:imp|imperial|uk|(long)) (.+)$/.exec(key);
+  if (name !== null)
+    return name[1] && !/^(?:cwt|hundredweight|ton)s?$/.test(name[2] ?? "")
+      ? undefined
+      : imperial(name[2] ?? "");
+  if (/^stones?$/.test(key)) return one("lb", 14);
+  return /^(?:short|us) (?:cwts?|hundredweights?)$/.test(key) ? one("lb", 100) : undefined;
+};
 
 /** What a written name of one unit means, in cleaned text; `undefined` where it is none. */
 export const readUnitName = (text: string): NameReading | undefined => {
@@ -268,11 +203,11 @@ export const readUnitName = (text: string): NameReading | undefined => {
   if (letter !== undefined) return letter;
   if (/^M ?(?:sq\.? ?ft\.?|ft\^?2|square f(?:oo|ee)t)$/.test(name)) return one("1000 ft2");
   const key = keyOf(name);
-  const doubtful = unclear(key);
-  if (doubtful !== undefined) return doubtful;
+  const doubt = unclear(key);
+  if (doubt !== undefined) return doubt;
   if ((name.length > 1 && isBaseUnit(name)) || /^money:[A-Z]{3}$/.test(name)) return one(name);
   if (currencies.test(name)) return one(`money:${name}`);
   if (key.length < 2 && key !== "%") return undefined;
-  const unit = key === "%" ? "%" : plainName(key);
+  const unit = key === "%" ? key : (plainName(key) ?? slashed(key));
   return unit === undefined ? multiple(key) : one(unit);
 };

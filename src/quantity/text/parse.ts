@@ -1,35 +1,21 @@
 import { fail, RatewrightError } from "../errors/errors.js";
-import { expectFields, expectOneOf } from "../errors/expect-fields.js";
-import { type CheckedSubstance, isSubstance, type SubstanceHint } from "../substance/substances.js";
+import type { CheckedSubstance, SubstanceHint } from "../substance/substances.js";
 import type { Dimension } from "../unit/dimensions.js";
 import { unitDimension } from "../unit/unit-facts.js";
-import { expectDimension } from "../unit/units-of.js";
 import { Quantity } from "../value/quantity.js";
 import { cleanText, textLimit } from "./clean-text.js";
+import { checkExpectation } from "./expectation.js";
 import { type DecimalSign, scanNumber } from "./number-text.js";
 import { readText } from "./read-text.js";
 import type { Measures, ParseOptions } from "./text-reading.js";
 
-const checkedOptions = (options: unknown): ParseOptions => {
-  if (options === undefined) return {};
-  const { dimension, of, decimal, measures } = expectFields(
-    options,
-    optionNames,
-    "options",
-    "a record of options",
-  );
-  if (dimension !== undefined) expectDimension(dimension, "options.dimension");
-  if (of !== undefined && (typeof of !== "string" || (of !== "none" && !isSubstance(of)))) {
-    fail("substance/unknown", "options.of", of, "a substance, such as N or product");
-  }
-  if (decimal !== undefined && decimal !== "." && decimal !== ",") {
-    fail("type", "options.decimal", decimal, '"." or ","');
-  }
-  if (measures !== undefined) expectOneOf(measures, ["US", "imperial"], "options.measures");
+const optionNames = ["dimension", "of", "decimal", "measures"] as const;
+
+const checkedOptions = (options: unknown = {}): ParseOptions => {
+  checkExpectation(options, "options", optionNames);
+  // What was checked field by field is what the type says.
   return options as ParseOptions;
 };
-
-const optionNames = ["dimension", "of", "decimal", "measures"] as const;
 
 const parsed = (text: unknown, options: ParseOptions): Quantity<string, string> => {
   const { value, unit, of, problems } = readText(text, options, "text");

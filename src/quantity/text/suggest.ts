@@ -3,8 +3,8 @@ import { substances } from "../substance/substances.js";
 import type { Dimension } from "../unit/dimensions.js";
 import { siblingUnit } from "../unit/near-units.js";
 import { unitDimension } from "../unit/unit-facts.js";
-import { unitNames } from "./aliases.js";
 import { cleanText } from "./clean-text.js";
+import { unitNames } from "./unit-names-written.js";
 import { readRest } from "./unit-reading.js";
 
 /** Longer than any unit and any substance name. */

@@ -13,7 +13,7 @@ import { frozen } from "../errors/frozen.js";
  *   deprecated after 31 December 2022, Federal Register 85 FR 62698).
  * - gallon 231 in3, bushel 2150.42 in3, fluid ounce 1/128 gallon, acre 43 560 ft2, short ton 2000 lb,
  *   grain 1/7000 lb: NIST Handbook 44, appendix C.
- * - imperial gallon 4.54609 L, of 160 fluid ounces: UK Units of Measurement Regulations 1995.
+ * - imperial gallon 4.54609 L, fluid ounce 28.4130625 mL (1/160 of it): UK Units of Measurement Regulations 1995, schedule.
  * - pound-force: standard gravity 9.80665 m/s2 (3rd CGPM, 1901). bar 100 kPa.
  * - nautical mile 1852 m: BIPM SI brochure, table 8 of the 8th edition. A knot is one of them an hour.
  * - kelvin and degree Celsius 273.15 apart, degree Fahrenheit 5/9 K: BIPM SI brochure; NIST SP 811.

@@ -1,15 +1,37 @@
 import { baseUnitsOf, splitUnit, unitDimension } from "./unit-facts.js";
-import { quotientsInUse } from "./unit-text.js";
 
 /** Base units in which metric rates are given. */
 export const metric: RegExp = /^(?:kg|g|mg|m|cm|mm|km|m2|100 m2|ha|m3|L|mL)$/;
+/** Units for an example, above the slash, alone or below it. */
+const examples: Readonly<Record<string, string>> = {
+  mass: "lb",
+  volume: "gal",
+  length: "ft",
+  area: "ft2",
+  time: "min",
+  pressure: "psi",
+  temperature: "°F",
+  "temperature difference": "°F diff",
+  "degree-days": "°F d",
+  "mass/mass": "lb/lb",
+  "volume/volume": "fl oz/gal",
+  "length/length": "ft/ft",
+  "mass/volume": "lb/gal",
+  "length/time": "mi/h",
+  "1/time": "1/d",
+};
+
 /** A unit of the dimension, for a message. */
 export const exampleUnit = (dimension: string): string => {
-  const common = (quotientsInUse as Readonly<Record<string, readonly string[]>>)[dimension]?.[0];
-  if (common !== undefined) return common;
-  const units = baseUnitsOf(dimension);
-  const base = units.find((unit) => /^(?:lb|ft|ft2|gal|min|psi|°F.*)$/.test(unit)) ?? units[0];
-  return base ?? (dimension.startsWith("money:") ? dimension.replace("area", "acre") : "lb");
+  const known = examples[dimension] ?? baseUnitsOf(dimension)[0];
+  if (known !== undefined) return known;
+  // A currency and 1 stand for themselves.
+  const unit = dimension
+    .replace("/area", /^(?:mass|volume)/.test(dimension) ? "/1000 ft2" : "/acre")
+    .split("/")
+    .map((part) => examples[part] ?? part)
+    .join("/");
+  return unitDimension(unit) === dimension ? unit : "lb";
 };
 
 /** Units that are often written for one another: tried where the dimension does not fit. */
