@@ -12,7 +12,9 @@ export default defineConfig(({ mode }) => ({
     ],
   },
   test: {
-    include: ["tests/**/*.test.ts"],
+    // The tests in the browser need Chromium and the site: npm run site:test.
+    include: mode === "browser" ? ["tests/browser/*.browser.ts"] : ["tests/**/*.test.ts"],
+    globalSetup: mode === "browser" ? ["tests/browser/write-site.ts"] : [],
     setupFiles: ["tests/properties.ts"],
     env: mode === "hunt" ? { PROPERTY_HUNT: "200" } : {},
     // The longest takes a second or two; a slow machine takes its time, and no test judges by it.

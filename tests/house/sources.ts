@@ -55,6 +55,6 @@ export const trackedFiles = (): string[] => {
       .split("\0")
       .filter((path) => path !== "" && exists(path));
   } catch {
-    return filesBelow(".").filter((path) => !path.startsWith("docs/api/") && !path.endsWith(".tgz"));
+    return filesBelow(".").filter((path) => !/^(docs\/api|site)\//.test(path) && !path.endsWith(".tgz"));
   }
 };
