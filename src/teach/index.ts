@@ -16,6 +16,7 @@ export type { EquationBasis } from "./entry/formula.js";
 
 // application: the formulas of spraying, fertilizing, spreading and mixing.
 // ground: the formulas of the site, its water, its soil and what grows on it.
+// soil-and-air: the formulas of the soil report, salty water, sun and wind, growth, and readings.
 // catalogue: all formulas, one by its id, and what it gives.
 export { catalogue, catalogueEntry } from "./catalogue/catalogue.js";
 export { entryResult } from "./catalogue/entry-result.js";

@@ -1,5 +1,7 @@
+import { reorderPoint } from "../../plan/index.js";
 import {
   capitalRecovery,
+  crewWage,
   fuelUse,
   lifetimeHourCost,
   loadedWage,
@@ -11,6 +13,7 @@ import {
   workRate,
 } from "../../price/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
+import { reorderTextbook } from "../works/nutrient-works.js";
 import {
   iowaCapitalRecovery,
   iowaEstimatingMachinery,
@@ -173,5 +176,47 @@ export const money: readonly FormulaSpec[] = [
     traps: ["Taking an average for a mower under full load."],
     basis: "published",
     sources: [iowaEstimatingMachinery],
+  }),
+  formula({
+    id: "crew-wage-of-two",
+    name: "crewWage",
+    title: "Average wage of two people by their hours",
+    inputs: [
+      ["firstWage", "w_1", "wage of the first", "none", perHour, [18, 35]],
+      ["firstHours", "t_1", "hours of the first", "none", ["h", "h"], [2, 10]],
+      ["secondWage", "w_2", "wage of the second", "none", perHour, [14, 25]],
+      ["secondHours", "t_2", "hours of the second", "none", ["h", "h"], [2, 10]],
+    ],
+    output: ["w", "average wage", "none", perHour],
+    equation: "w = (w_1 * t_1 + w_2 * t_2) / (t_1 + t_2)",
+    run: ({ firstWage, firstHours, secondWage, secondHours }) =>
+      crewWage([
+        { wage: firstWage, hours: firstHours },
+        { wage: secondWage, hours: secondHours },
+      ]),
+    traps: ["Averaging the two wages where one of them works longer."],
+    basis: "definition",
+    sources: [lawnBottomLine],
+  }),
+];
+
+/** Stock. */
+export const stock: readonly FormulaSpec[] = [
+  formula({
+    id: "reorder-point",
+    name: "reorderPoint",
+    title: "Stock at which to order again",
+    inputs: [
+      ["use", "u", "use in a stretch of time", "product", ["lb", "kg"], [100, 900]],
+      ["during", "T", "that time", "none", ["d", "d"], [30, 120]],
+      ["leadTime", "t", "time until a delivery comes", "none", ["d", "d"], [3, 21]],
+      ["safetyStock", "s", "stock that is kept back", "product", ["lb", "kg"], [10, 100]],
+    ],
+    output: ["r", "stock at which to order", "product", ["lb", "kg"]],
+    equation: "r = u / T * t + s",
+    run: (given) => reorderPoint(given).orderAt,
+    traps: ["Spreading the use over the whole year: take the weeks in which the product is used."],
+    basis: "published",
+    sources: [reorderTextbook],
   }),
 ];

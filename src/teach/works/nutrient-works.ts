@@ -152,3 +152,32 @@ export const cornellAnotherSet: Citation = /* @__PURE__ */ frozen({
   title: "Another set of calculations for fertilizer applications",
   publisher: "Cornell Cooperative Extension, Suffolk County",
 });
+export const dealerSaltIndex: Citation = /* @__PURE__ */ frozen({
+  title: "Salt index of common starter fertilizers",
+  publisher: "fluid fertilizer dealer article",
+  year: 2012,
+  where: "table 1",
+});
+export const oregonSaltIndex: Citation = /* @__PURE__ */ frozen({
+  title: "Table 26-2 Common sources of N in turfgrass fertilizers",
+  publisher: "Oregon State University forage and grass site",
+  where: "table 26-2",
+  url: "https://forages.prod.acquia.cws.oregonstate.edu/Tables/26-2",
+});
+export const newMexicoSaltIndex: Citation = /* @__PURE__ */ frozen({
+  title: "Fertilizer part 2 (salt index)",
+  publisher: "New Mexico State University, Eddy County Extension",
+  year: 2017,
+  where: "table",
+});
+export const ukLiquid: Citation = /* @__PURE__ */ frozen({
+  title: "NPK input guidance",
+  publisher: "UK turf fertilizer maker's technical page",
+  where: "liquid example",
+});
+export const reorderTextbook: Citation = /* @__PURE__ */ frozen({
+  title: 'Chapter 12, "Managing inventory"',
+  publisher: "textbook of operations management, as a library of shared documents repeats it",
+  where: "p. 543, solution by equation 12-16",
+  url: "https://fdocuments.net/document/copia-56072dfca4b34.html",
+});

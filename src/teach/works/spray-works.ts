@@ -154,3 +154,10 @@ export const pesticideDicambaEntry: Citation = /* @__PURE__ */ frozen({
   where: "molar masses of the acid and of its salts and esters",
   url: "http://9ele.com/pesticides_cn/Dicamba.html",
 });
+export const missouriPumps: Citation = /* @__PURE__ */ frozen({
+  title: "Sprayer pumps",
+  publisher: "University of Missouri, Integrated Pest & Crop Management 15(5)",
+  year: 2005,
+  where: "article 6, example of a medium sprayer",
+  url: "http://ppp.missouri.edu/newsletters/ipcm/archives/v15n5/ipmltr6.htm",
+});

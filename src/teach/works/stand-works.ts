@@ -92,3 +92,42 @@ export const internationalSandTopdressing: Citation = /* @__PURE__ */ frozen({
   publisher: "International Turfgrass Society Research Journal (figures and tables)",
   url: "https://maxapress.com/app/figure_table/6791b5eefa6c58500c8b732b",
 });
+export const penPrice: Citation = /* @__PURE__ */ frozen({
+  title: "Calculating the price of pure live seed",
+  publisher: "Penn State Extension",
+  year: 2023,
+  where: "seed lots A and B",
+  url: "http://plantscience.psu.edu/research/centers/turf/extension/factsheets/calculating-seed-price",
+});
+export const turfClippings: Citation = /* @__PURE__ */ frozen({
+  title: "Turfgrass growth ratio, nitrogen harvest, and fertilizer adjustment",
+  publisher: "Asian Turfgrass Center",
+  where: "Estimating nitrogen harvest in clippings",
+  url: "https://www.asianturfgrass.com/post/growth-ratio-nitrogen-harvest-and-fertilizer-adjustment/",
+});
+export const iowaCoring: Citation = /* @__PURE__ */ frozen({
+  title: "Cultivation goals",
+  publisher: "Iowa State University, in a laboratory's newsletter",
+  year: 2004,
+  url: "http://turfdiag.com/core-aeration",
+});
+export const clippingUnits: Citation = /* @__PURE__ */ frozen({
+  title: "Clipping volume, green speed, and units",
+  publisher: "Asian Turfgrass Center",
+  year: 2018,
+  url: "https://asianturfgrass.com/2018-03-25-clipping-volume-green-speed-and-units",
+});
+export const bushelsOfSprigs: Citation = /* @__PURE__ */ frozen({
+  title: "Bushel of sprigs: definitions",
+  publisher: "a planting contractor and a state forest service, side by side",
+});
+export const grubCounts: Citation = /* @__PURE__ */ frozen({
+  title: "White grubs: monitoring",
+  publisher: "copy of an extension text",
+  url: "https://userz.net/post/4a3cbe6d9f05f07105d63ec6344e0fff",
+});
+export const sandByClippings: Citation = /* @__PURE__ */ frozen({
+  title: "Sand topdressing to clipping volume ratios",
+  publisher: "Asian Turfgrass Center",
+  year: 2026,
+});

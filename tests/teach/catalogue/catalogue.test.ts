@@ -23,8 +23,12 @@ const functions = new Map<string, unknown>(Object.entries(library));
 
 /** Inputs of an entry at random, in its sensible range and in any unit. */
 const drawsOf = (entry: CatalogueEntry) =>
-  entry.inputs.map(({ sensible, dimension, of }) => {
-    const units = unitsOf(dimension as "mass").map(({ unit }) => unit as string);
+  entry.inputs.map(({ sensible, dimension, of, usualUnits }) => {
+    // a slope has units of its own: water by depth of soil is a length by a length, too
+    const units = [
+      ...unitsOf(dimension as "mass").map(({ unit }) => unit as string),
+      ...Object.values(usualUnits),
+    ].filter((unit) => unit !== "% grade" || sensible.unit === unit);
     const whole = dimension === "count";
     const number = whole
       ? fc.integer({ min: Math.ceil(sensible.min), max: Math.floor(sensible.max) })

@@ -34,7 +34,8 @@ const arithmetic = (text: string): string =>
 const doubt = (number: string): number =>
   Number(number) === 0 ? 0 : 0.5 * 10 ** (Math.floor(Math.log10(Math.abs(Number(number)))) - 5);
 
-const printed = /(?<![A-Za-z_\d.])\d+(?:\.\d+)?(?:e[+-]?\d+)?/g;
+// an exponent is one of the equation and not rounded
+const printed = /(?<![A-Za-z_\d.^])\d+(?:\.\d+)?(?:e[+-]?\d+)?/g;
 
 /** What a line comes to, and how far its printed digits may put it off. */
 const computed = (line: string): { readonly value: number; readonly off: number } => {
