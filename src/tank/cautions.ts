@@ -43,7 +43,7 @@ export const tankCautions: readonly TankCaution[] = /* @__PURE__ */ frozen([
     text: "Pour powders and granules slowly, low and out of the wind; do not breathe the dust. Measure dry products by weight, not volume: density varies.",
     source: {
       title: "Vegetable Management Guide, dilution tables (2 to 6 tablespoons to the ounce)",
-      publisher: "New England Cooperative Extension",
+      publisher: "New England Extension",
     },
   },
   {

@@ -123,6 +123,7 @@ export const evidencePage = (): string => {
     "  table or a statute; a `fit` has the figure as its own constant; a `round trip` gets its input back. Only worked",
     "  examples and measurements that were read count as independent evidence.",
     "- *(wrong)* marks a figure that is wrong in its source; it stands again under [Disagreements](#disagreements).",
+    "- The works themselves stand in the [bibliography](bibliography.md).",
     "",
     "## Counts",
     "",

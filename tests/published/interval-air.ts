@@ -189,7 +189,7 @@ export const intervalAirChecks: readonly PublishedCheck[] = [
     formulas: ["timeUntilRemaining"],
     source: {
       title: "Pesticide half-life fact sheet",
-      publisher: "National Pesticide Information Center, Oregon State University",
+      publisher: "National Pesticide Information Center",
       where: "figure 1",
       url: "https://npic.orst.edu./factsheets/half-life.html",
     },

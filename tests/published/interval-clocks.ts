@@ -33,7 +33,7 @@ const left = (half: number, elapsed: number): number =>
 
 const npic: Source = {
   title: "Pesticide half-life fact sheet",
-  publisher: "National Pesticide Information Center, Oregon State University",
+  publisher: "National Pesticide Information Center",
   where: "figure 1 and classes",
   url: "https://npic.orst.edu./factsheets/half-life.html",
 };

@@ -158,7 +158,7 @@ export const intervalModelChecks: readonly PublishedCheck[] = [
     formulas: ["degreeDays"],
     source: {
       title: "Growing degree day chart instructions (tulips)",
-      publisher: "Annenberg Learner / citizen-science project",
+      publisher: "school project on phenology",
       year: 2004,
       where: "steps 3-4",
     },

@@ -92,7 +92,7 @@ export const limitChecks: readonly PublishedCheck[] = [
     formulas: ["runoffPoints"],
     source: {
       title: "2025 cotton weed control update",
-      publisher: "University of Georgia",
+      publisher: "University of Georgia Extension",
       year: 2025,
       where: "slide 39, other options",
       url: "http://www.gaweed.com/slides/2025%20Cotton%20Weed%20Control%20Update/slide39.html",

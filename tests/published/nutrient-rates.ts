@@ -483,7 +483,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
     formulas: ["nitrogenBreakdown"],
     source: {
       title: "Water-insoluble nitrogen (turf pages)",
-      publisher: "University of California integrated pest management programme",
+      publisher: "University of California integrated pest management program",
       where: "note; the rule is printed, the numbers are ours",
       url: "https://ipm.ucanr.edu/TOOLS/TURF/MAINTAIN/winamt.html",
     },

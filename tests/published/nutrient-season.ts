@@ -170,7 +170,7 @@ export const nutrientSeasonChecks: readonly PublishedCheck[] = [
     formulas: ["releasedNitrogen", "statedDuration"],
     source: {
       title: "Nitrogen use efficiency of polymer-coated urea",
-      publisher: "Brigham Young University (Ransom, thesis)",
+      publisher: "Brigham Young University",
       year: 2014,
       where: "abstract",
       url: "http://scholarsarchive.byu.edu/etd/3985/",
@@ -186,7 +186,7 @@ export const nutrientSeasonChecks: readonly PublishedCheck[] = [
     formulas: ["releasedNitrogen", "statedDuration"],
     source: {
       title: "Nitrogen use efficiency of polymer-coated urea",
-      publisher: "Brigham Young University (Ransom, thesis)",
+      publisher: "Brigham Young University",
       year: 2014,
       where: "abstract",
       url: "http://scholarsarchive.byu.edu/etd/3985/",

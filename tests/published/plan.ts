@@ -614,8 +614,8 @@ export const planChecks: readonly PublishedCheck[] = [
     entry: "soil-070",
     formulas: ["sprayWindow"],
     source: {
-      title: "Evaluate the weather",
-      publisher: "Pesticide environmental stewardship program (university consortium)",
+      title: "Evaluate the Weather",
+      publisher: "Pesticide Environmental Stewardship",
       where: "Wind",
     },
     reached: "read",

@@ -26,7 +26,7 @@ const assumed = { assumed: "2,000,000 lb/acre" } as const;
 const tons = (input: LimeRequirementInput): number => limeRequirement(input).rate.in("US ton/acre");
 const carolina: Source = {
   title: "Lime requirement factors table",
-  publisher: "North Carolina Department of Agriculture & Consumer Services, Agronomic Division",
+  publisher: "North Carolina Department of Agriculture and Consumer Services, Agronomic Division",
   where: "footnote",
   url: "http://www.ncagr.gov/agronomi/bufftab1.htm",
 };

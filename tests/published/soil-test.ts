@@ -152,7 +152,7 @@ export const soilTestChecks: readonly PublishedCheck[] = [
     formulas: ["tissueReading"],
     source: {
       title: "Plant analysis handbook - turfgrass",
-      publisher: "University of Georgia Agricultural & Environmental Services Laboratories",
+      publisher: "University of Georgia Agricultural and Environmental Services Laboratories",
       where: "sufficiency ranges",
       url: "http://aesl.ces.uga.edu/publications/plant/Turfgrass.html",
     },

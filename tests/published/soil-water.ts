@@ -164,7 +164,8 @@ export const soilWaterChecks: readonly PublishedCheck[] = [
     formulas: ["sodiumPercentageFromRatio"],
     source: {
       title: "Exchangeable sodium percentage, quoting Oklahoma Administrative Code 165:10",
-      publisher: "the formula, worked by hand",
+      publisher: "Oklahoma Corporation Commission rule",
+      where: "the formula; the figure is worked by hand",
     },
     reached: "derived",
     kind: "worked example",

@@ -185,7 +185,7 @@ export const sprayActiveChecks: readonly PublishedCheck[] = [
     formulas: ["productForActive"],
     source: {
       title: "Get the recipe right (University of Missouri engineer's steps; method of MU G1272)",
-      publisher: "farm magazine",
+      publisher: "Corn and Soybean Digest",
       where: "2,4-D example",
     },
     reached: read,

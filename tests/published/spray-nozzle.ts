@@ -43,7 +43,7 @@ export const sprayNozzleChecks: readonly PublishedCheck[] = [
     formulas: ["pulseWidth"],
     source: {
       title: "Nozzle selection for PWM sprayers, Circular 1305",
-      publisher: "University of Georgia Cooperative Extension",
+      publisher: "University of Georgia Extension",
       where: "Duty Cycle and Ground Speed",
     },
     reached: "read",

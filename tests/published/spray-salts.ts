@@ -107,13 +107,7 @@ const handbook = (entry: string, i: 0 | 1, url: string): PublishedCheck => {
 
 /** Examples of acids, salts and active ingredient that were read after the first collection. */
 export const spraySaltChecks: readonly PublishedCheck[] = [
-  salt24D(
-    "spray-131",
-    46.5,
-    38.6,
-    "3.74 lb/gal; copy of the label",
-    "US label of a 2,4-D amine for crops and turf",
-  ),
+  salt24D("spray-131", 46.5, 38.6, "3.74 lb/gal; copy of the label", "US label of a 2,4-D amine"),
   salt24D("spray-132", 46.8, 38.9, "3.8 lb/gal; copy of the label", "US label of a 2,4-D amine"),
   {
     entry: "spray-133",

@@ -475,7 +475,7 @@ export const sprayChecks: readonly PublishedCheck[] = [
     formulas: ["densityConversionFactor"],
     source: {
       title: "Spraying solutions other than water",
-      publisher: "University of Georgia Cooperative Extension",
+      publisher: "University of Georgia Extension",
       where: "table 1",
     },
     reached: read,

@@ -111,7 +111,7 @@ export const spreadWorkedChecks: readonly PublishedCheck[] = [
     formulas: ["runLength"],
     source: {
       title: "Fertilizer applicator calibration (Sumner)",
-      publisher: "University of Georgia Cooperative Extension",
+      publisher: "University of Georgia Extension",
       where: "step 2, examples A and B",
       url: "https://studylib.net/doc/10904955/the-university-of-georgia-college-of-agricultural-andamp%3B-e...",
     },

@@ -32,7 +32,7 @@ const square = (side: ReturnType<typeof ft> | ReturnType<typeof inches>) => ({ l
 
 const umass: Source = {
   title: "Rotary Spreader Calibration Procedures",
-  publisher: "University of Massachusetts Extension turf program",
+  publisher: "University of Massachusetts Extension",
   where: "introduction",
   url: "https://ag.umass.edu/turf/fact-sheets/rotary-spreader-calibration-procedures",
 };
@@ -184,7 +184,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
     formulas: ["runLength", "swathFromThrow"],
     source: {
       title: "Broadcast spreader calibration (slides)",
-      publisher: "turf fertilizer training slides",
+      publisher: "turf fertilizer training",
       where: "area covered",
     },
     reached: "read",
@@ -327,7 +327,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
     formulas: ["runLength"],
     source: {
       title: "Forest Pest Control, Special Bulletin 16",
-      publisher: "University of Georgia",
+      publisher: "University of Georgia Extension",
       year: 2002,
       where: "footnotes to tables A1 to A3",
     },
@@ -550,7 +550,7 @@ export const spreadReadChecks: readonly PublishedCheck[] = [
     formulas: ["swathFromThrow"],
     source: {
       title: "Spacing between passes with a rotary spreader",
-      publisher: "Purdue University turf program",
+      publisher: "Purdue University",
       where: "answer C",
       url: "https://turf.purdue.edu/spacing-between-passes-with-a-rotary-spreader/?cat=55",
     },

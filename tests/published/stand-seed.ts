@@ -28,7 +28,7 @@ const price = (dollars: number, lot: SeedLot): number =>
   pricePerPureLiveSeed({ price: quantity(dollars, "money:USD/lb", "none/seed"), lot }).in("money:USD/lb");
 
 const cornell = {
-  title: "Seeding rates, safe sports fields",
+  title: "Seeding rates",
   publisher: "Cornell University",
   url: "http://safesportsfields.cals.cornell.edu/seeding-rates",
 };
@@ -123,7 +123,7 @@ export const seedChecks: readonly PublishedCheck[] = [
     formulas: ["pureLiveSeed", "bulkSeed"],
     source: {
       title: "PLS vs. bulk seed",
-      publisher: "technical page of a seed company",
+      publisher: "technical sheet of a seed company",
       where: "two examples",
     },
     reached: "read",
@@ -337,7 +337,7 @@ export const seedChecks: readonly PublishedCheck[] = [
     formulas: ["pureLiveSeed", "bulkSeed", "pureLiveSeedIn"],
     source: {
       title: "What is pure live seed (PLS)?",
-      publisher: "technical page of a seed company",
+      publisher: "technical sheet of a seed company",
       where: "conversion examples",
       url: "https://mbsseed.com/what-is-pure-live-seed-pls/",
     },
@@ -359,7 +359,7 @@ export const seedChecks: readonly PublishedCheck[] = [
     formulas: ["pureLiveSeed", "pricePerPureLiveSeed"],
     source: {
       title: "Pure live seed",
-      publisher: "technical page of a seed company",
+      publisher: "technical sheet of a seed company",
       where: "lots A and B",
       url: "https://graniteseed.com/revegetation-conservation-seed/pure-live-seed",
     },

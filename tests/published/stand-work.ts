@@ -398,8 +398,9 @@ export const turfWorkChecks: readonly PublishedCheck[] = [
     entry: "stand-035",
     formulas: ["greenSpeed"],
     source: {
-      title: "Course rating manual: green speed corrected for green slope",
-      publisher: "USGA; the formula was read, the figures are worked by hand",
+      title: "Course rating manual",
+      publisher: "USGA",
+      where: "green speed corrected for green slope; the formula was read, the figures are worked by hand",
       url: "https://issuu.com/golf-iceland/docs/course-rating-manual/37",
     },
     reached: "derived",
@@ -412,7 +413,8 @@ export const turfWorkChecks: readonly PublishedCheck[] = [
     formulas: ["sandForOrganicMatter"],
     source: {
       title: "Sand topdressing to clipping volume ratios",
-      publisher: "Asian Turfgrass Center; the formula was read in a copy, the figure is worked by hand",
+      publisher: "Asian Turfgrass Center",
+      where: "the formula, read in a copy; the figure is worked by hand",
       year: 2026,
     },
     reached: "derived",

@@ -95,7 +95,7 @@ export const tankActiveChecks: readonly PublishedCheck[] = [
     formulas: ["productForActive"],
     source: {
       title: "New England Vegetable Management Guide, dilution tables",
-      publisher: "New England Cooperative Extension",
+      publisher: "New England Extension",
       where: "lb actual per 100 gal",
     },
     reached: "read",

@@ -45,8 +45,8 @@ const army = (where: string): Source => ({
   url: "http://armymedical.tpub.com/MD0173/Weight-Volume-Calculations-Pesticides-in-the-Military-36.htm",
 });
 const environment = (where: string): Source => ({
-  title: "Mathematics and Statistics for the Environment (handbook extract)",
-  publisher: "handbook",
+  title: "Mathematics and Statistics for the Environment",
+  publisher: "book extract on a reference site",
   where,
   url: "http://what-when-how.com/Tutorial/topic-topic-1524mbeo/Mathematics-and-Statistics-for-the-Environment-637.html",
 });

@@ -32,7 +32,7 @@ const kentucky: Source = {
 };
 const newEngland: Source = {
   title: "New England Vegetable Management Guide, dilution tables",
-  publisher: "New England Cooperative Extension",
+  publisher: "New England Extension",
 };
 const missouriDot: Source = {
   title: "Engineering Policy Guide 821.15, Forms and Conversions",
@@ -256,7 +256,7 @@ export const tankChecks: readonly PublishedCheck[] = [
     formulas: ["amountFor"],
     source: {
       title: "Calculations for mixing pesticides",
-      publisher: "pesticide safety education wiki",
+      publisher: "Pesticide safety education module (PMEP)",
       where: "wettable powder and liquid examples",
     },
     reached: "read",

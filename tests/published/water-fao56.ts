@@ -37,9 +37,9 @@ const kPa = (value: number) => quantity(value, "kPa");
 /** The paper; its figures were read where others have copied them out, not in the paper itself. */
 const paper = (example: string, read: string): Source => ({
   title: "Crop evapotranspiration (FAO Irrigation and Drainage Paper 56)",
-  publisher: `FAO; figures read in ${read}`,
+  publisher: "FAO",
   year: 1998,
-  where: example,
+  where: `${example}; figures read in ${read}`,
   url: "https://www.fao.org/docrep/x0490e/x0490e00.htm",
 });
 const copied = "the tests of a public program that repeats the examples of chapter 3";

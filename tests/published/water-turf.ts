@@ -118,7 +118,7 @@ export const waterTurfChecks: readonly PublishedCheck[] = [
     entry: "site-069",
     formulas: ["turfUse", "turfCoefficient"],
     source: {
-      title: "Phoenix area turf water use report, winter rye",
+      title: "Phoenix area turf water use report",
       publisher: "University of Arizona, AZMET",
       year: 2024,
       where: "report of 18 March 2024",
@@ -356,10 +356,9 @@ export const waterTurfChecks: readonly PublishedCheck[] = [
     source: {
       title:
         "Estimating actual, potential, reference crop and pan evaporation: supplement, worked examples 1 and 2",
-      publisher:
-        "McMahon et al., Hydrology and Earth System Sciences 17, 1331-1363; figures read in the tests of a public program",
+      publisher: "McMahon et al., Hydrology and Earth System Sciences 17, 1331-1363",
       year: 2013,
-      where: "Alice Springs, 20 July 1980",
+      where: "Alice Springs, 20 July 1980; figures read in the tests of a public program",
     },
     reached: "read",
     given: "21.0 and 2.0 °C, 71 and 25 %, 51 km a day of wind at 2 m, 17.1940 MJ/m2/d, 23.7951° S, 546 m",

@@ -94,8 +94,8 @@ export const weatherAirChecks: readonly PublishedCheck[] = [
     entry: "weather-004",
     formulas: ["heatIndex"],
     source: {
-      title: "What is heat index?",
-      publisher: "amateur radio page after the National Weather Service",
+      title: "What is the heat index?",
+      publisher: "a safety page that repeats a table of the National Weather Service",
       year: 2015,
       where: "example above the table",
       url: "https://w12thrd.blogspot.com/2015/07/what-is-heat-index.html",

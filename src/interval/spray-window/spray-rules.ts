@@ -206,8 +206,8 @@ export const publishedSprayRules: readonly SprayRules[] = /* @__PURE__ */ frozen
     wind: { min: mph(3), max: mph(8) },
     inversion: { calmBelow: mph(3) },
     source: {
-      title: "Evaluate the weather",
-      publisher: "Pesticide environmental stewardship program (university consortium)",
+      title: "Evaluate the Weather",
+      publisher: "Pesticide Environmental Stewardship",
       where: "Wind",
       url: "http://pesticidestewardship.org/drift/Pages/EvaluatetheWeatherConditions.aspx",
     },

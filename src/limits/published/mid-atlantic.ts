@@ -160,7 +160,7 @@ export const pennsylvaniaLimits: LimitSet = /* @__PURE__ */ limitSet({
   name: "Pennsylvania, turf",
   source: {
     title: "3 Pa.C.S. 6813 Application of fertilizer to turf",
-    publisher: "Pennsylvania Consolidated Statutes (Act 83 of 2022, amended 2023)",
+    publisher: "Pennsylvania Consolidated Statutes (amended 2023)",
     year: 2023,
     where: "(a), (b)",
     url: "https://casetext.com/statute/pennsylvania-statutes/consolidated-statutes/title-3-pacs-agriculture/part-vii-quality-and-labeling/chapter-68-fertilizer/section-6813-application-of-fertilizer-to-turf",

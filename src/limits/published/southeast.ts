@@ -48,8 +48,8 @@ export const marionCountyLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "us-fl-marion",
   name: "Marion County, Florida",
   source: {
-    title: "Sec. 19-247 Fertilizer content and application rates",
-    publisher: "Marion County, Florida, code of ordinances",
+    title: "Code of ordinances, 19-247",
+    publisher: "Marion County, Florida",
     year: 2008,
     where: "19-247, Ord. 08-35",
     url: "http://marioncounty-fl.elaws.us/code/coor_ch19_artv_sec19-247",

@@ -15,7 +15,7 @@ import type { ReleaseRange } from "./release-range.js";
 
 const thesis: Citation = {
   title: "Nitrogen use efficiency of polymer-coated urea",
-  publisher: "Brigham Young University (Ransom, thesis)",
+  publisher: "Brigham Young University",
   year: 2014,
   where: "abstract",
   url: "http://scholarsarchive.byu.edu/etd/3985/",

@@ -89,7 +89,7 @@ export const isobutylideneDiurea = (input: {
     ],
     source: {
       title: "Nitrogen release from isobutylidene diurea: soil pH and fertilizer particle size effects",
-      publisher: "Agronomy Journal 68:103-106 (Hughes)",
+      publisher: "Agronomy Journal 68:103-106",
       year: 1976,
       where: "abstract",
       url: "https://dl.sciencesocieties.org/publications/aj/abstracts/68/1/AJ0680010103",

@@ -31,7 +31,7 @@ export interface BrownPatchSpells {
 
 const kentucky: Citation = {
   title: "Predictive models for turf grass diseases",
-  publisher: "University of Kentucky, agricultural weather center (Vincelli)",
+  publisher: "University of Kentucky, agricultural weather center",
   where: "brown patch model 2",
   url: "http://weather.uky.edu/turf_forecasting.htm",
 };

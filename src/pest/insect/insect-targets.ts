@@ -68,7 +68,7 @@ const iowa: Citation = {
 };
 const utah: Citation = {
   title: "Kill billbug: improving a predictive model to time management in the Intermountain West",
-  publisher: "ASA, CSSA and SSSA annual meeting, paper 217-2 (Ramirez and Dupuy)",
+  publisher: "ASA, CSSA and SSSA annual meeting, paper 217-2",
   year: 2015,
   where: "abstract",
   url: "https://scisoc.confex.com/scisoc/2015am/webprogram/Paper92769.html",

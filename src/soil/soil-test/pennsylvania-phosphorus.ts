@@ -10,7 +10,7 @@ export const pennsylvaniaPhosphorus: SoilGuideline = /* @__PURE__ */ frozen({
     { nutrient: "P", soil: "putting greens", from: 90, to: null },
   ],
   source: {
-    title: "Soil test phosphorus in turf soils: 2 datasets, quoting Landschoot et al. and the laboratory",
+    title: "Soil test phosphorus in turf soils: 2 datasets",
     publisher: "Asian Turfgrass Center (turfgrass research blog)",
     year: 2015,
     url: "http://www.blog.asianturfgrass.com/2015/04/soil-test-phosphorus-in-turf-soils-2-datasets.html",

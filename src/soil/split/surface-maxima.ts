@@ -13,7 +13,7 @@ export interface SurfaceMaximum {
 }
 
 const pennState: Citation = {
-  title: "Commercial Turf - Maintain (soil-test report guidelines)",
+  title: "Commercial Turf - Maintain",
   publisher: "Pennsylvania State University Agricultural Analytical Services Laboratory",
   where: "note 2",
   url: "https://agsci.psu.edu/aasl/online-report/commercial-turf-maintain",

@@ -52,6 +52,6 @@ export const nozzleLimits = (): readonly NozzleLimit[] => [
     against: "mean",
     limit: quantity(10, "%"),
     does: "clean or replace what differs more from the mean",
-    source: { title: "Special Bulletin 16", publisher: "University of Georgia Cooperative Extension" },
+    source: { title: "Special Bulletin 16", publisher: "University of Georgia Extension" },
   },
 ];

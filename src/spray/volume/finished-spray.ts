@@ -177,6 +177,6 @@ const asWater: Finding = /* @__PURE__ */ frozen({
   text: "Measured with water, and the spray is taken to be as heavy as water. Give its density where it is not: a nozzle puts out less of a heavy liquid.",
   source: {
     title: "Spraying solutions other than water",
-    publisher: "University of Georgia",
+    publisher: "University of Georgia Extension",
   },
 });

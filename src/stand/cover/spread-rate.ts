@@ -119,7 +119,7 @@ export interface ObservedSpread {
 
 const purdue: Citation = {
   title: "Differences in establishment rate among zoysiagrass cultivars",
-  publisher: "ASA-CSSA-SSSA International Annual Meetings, abstract (Purdue University, Indiana)",
+  publisher: "ASA-CSSA-SSSA International Annual Meetings, abstract",
   year: 2005,
   url: "https://crops.confex.com/crops/2005am/techprogram/P4371.HTM",
 };

@@ -10,7 +10,7 @@ const labelAbbreviationsTable = {
   "New England": {
     source: {
       title: "New England Vegetable Management Guide, abbreviations",
-      publisher: "New England Cooperative Extension",
+      publisher: "New England Extension",
     },
     meanings: {
       AS: "aqueous suspension",

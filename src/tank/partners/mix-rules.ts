@@ -50,7 +50,7 @@ export const groupRules: readonly GroupRule[] = /* @__PURE__ */ frozen([
 const mixRuleSourcesTable = {
   "mix/thiosulfate-last": {
     title: "Pest Patrol: jar test with fertilizers and herbicides",
-    publisher: "Ontario Ministry of Agriculture, in Country Guide",
+    publisher: "Country Guide",
     where: "ammonium thiosulfate case",
   },
   "mix/undissolved-sulfate-and-amine": {

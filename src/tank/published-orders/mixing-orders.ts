@@ -221,7 +221,7 @@ export const mixingOrders: readonly MixingOrder[] = /* @__PURE__ */ frozen([
     name: "Ontario (W.A.L.E.S.)",
     source: {
       title: "Pest Patrol: order for tank mixing",
-      publisher: "Ontario Ministry of Agriculture, in Country Guide",
+      publisher: "Country Guide",
       where: "acronym list; its last letter from a second report",
     },
     reached: "second-hand",
@@ -237,7 +237,7 @@ export const mixingOrders: readonly MixingOrder[] = /* @__PURE__ */ frozen([
     name: "Portuguese hand-out",
     source: {
       title: "Ordem de mistura de produtos",
-      publisher: "applicator hand-out, unsigned, Portugal",
+      publisher: "unsigned hand-out, Portugal",
       where: "list 1-9",
     },
     reached: "read",

@@ -89,7 +89,7 @@ export const rinseRules: Readonly<
   "1974 definition": {
     source: {
       title: "Triple rinsing, definition of 1974",
-      publisher: "compliance digest citing the US federal rule",
+      publisher: "compliance digest",
     },
     fraction: () => [0.1, 0.1],
     rinses: 3,

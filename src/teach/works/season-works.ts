@@ -53,13 +53,13 @@ export const northUnderstandCompost: Citation = /* @__PURE__ */ frozen({
 });
 export const nationalPesticideHalfAtFigure: Citation = /* @__PURE__ */ frozen({
   title: "Pesticide half-life fact sheet",
-  publisher: "National Pesticide Information Center, Oregon State University",
+  publisher: "National Pesticide Information Center",
   where: "figure 1 and classes",
   url: "https://npic.orst.edu./factsheets/half-life.html",
 });
 export const nationalPesticideHalfLeft: Citation = /* @__PURE__ */ frozen({
   title: "Pesticide half-life fact sheet",
-  publisher: "National Pesticide Information Center, Oregon State University",
+  publisher: "National Pesticide Information Center",
   where: "figure 1",
   url: "https://npic.orst.edu./factsheets/half-life.html",
 });

@@ -77,7 +77,7 @@ export const minnesotaCalculateHerbicide: Citation = /* @__PURE__ */ frozen({
 });
 export const georgiaSprayingSolutions: Citation = /* @__PURE__ */ frozen({
   title: "Spraying solutions other than water",
-  publisher: "University of Georgia Cooperative Extension",
+  publisher: "University of Georgia Extension",
   where: "table 1",
 });
 export const nebraskaSettingSprayer: Citation = /* @__PURE__ */ frozen({
@@ -99,7 +99,7 @@ export const albertaCropProtectionAtSprayer: Citation = /* @__PURE__ */ frozen({
 });
 export const georgiaNozzleSelection: Citation = /* @__PURE__ */ frozen({
   title: "Nozzle selection for PWM sprayers, Circular 1305",
-  publisher: "University of Georgia Cooperative Extension",
+  publisher: "University of Georgia Extension",
   where: "Duty Cycle and Ground Speed",
 });
 export const ohioBoomSprayer: Citation = /* @__PURE__ */ frozen({

@@ -20,13 +20,13 @@ export const extensionExampleCalibrating: Citation = /* @__PURE__ */ frozen({
 });
 export const georgiaForestControl: Citation = /* @__PURE__ */ frozen({
   title: "Forest Pest Control, Special Bulletin 16",
-  publisher: "University of Georgia",
+  publisher: "University of Georgia Extension",
   year: 2002,
   where: "footnotes to tables A1 to A3",
 });
 export const georgiaFertilizerApplicator: Citation = /* @__PURE__ */ frozen({
   title: "Fertilizer applicator calibration (Sumner)",
-  publisher: "University of Georgia Cooperative Extension",
+  publisher: "University of Georgia Extension",
   where: "step 2, examples A and B",
   url: "https://studylib.net/doc/10904955/the-university-of-georgia-college-of-agricultural-andamp%3B-e...",
 });
@@ -70,7 +70,7 @@ export const kentuckyCalculatingMachinery: Citation = /* @__PURE__ */ frozen({
 });
 export const massachusettsRotarySpreader: Citation = /* @__PURE__ */ frozen({
   title: "Rotary Spreader Calibration Procedures",
-  publisher: "University of Massachusetts Extension turf program",
+  publisher: "University of Massachusetts Extension",
   where: "introduction",
   url: "https://ag.umass.edu/turf/fact-sheets/rotary-spreader-calibration-procedures",
 });

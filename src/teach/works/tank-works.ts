@@ -10,7 +10,7 @@ export const oklahomaCalibratingApplication: Citation = /* @__PURE__ */ frozen({
 });
 export const pesticideCalculationsMixing: Citation = /* @__PURE__ */ frozen({
   title: "Calculations for mixing pesticides",
-  publisher: "pesticide safety education wiki",
+  publisher: "Pesticide safety education module (PMEP)",
   where: "wettable powder and liquid examples",
 });
 export const pesticideCalculationsMixingAtModule: Citation = /* @__PURE__ */ frozen({

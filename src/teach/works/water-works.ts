@@ -43,7 +43,7 @@ export const sprinklerDesign: Citation = /* @__PURE__ */ frozen({
   where: "item 4",
 });
 export const arizonaPhoenixArea: Citation = /* @__PURE__ */ frozen({
-  title: "Phoenix area turf water use report, winter rye",
+  title: "Phoenix area turf water use report",
   publisher: "University of Arizona, AZMET",
   year: 2024,
   where: "report of 18 March 2024",
