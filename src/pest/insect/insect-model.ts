@@ -9,6 +9,7 @@ import {
   type UpperCutoff,
 } from "../../interval/index.js";
 import {
+  allOf,
   checks,
   expectFields,
   expectNumber,
@@ -89,6 +90,34 @@ const findingsOf = (insect: string, region: string, assumed: readonly string[]):
       ]),
 ];
 
+type Parts = Readonly<Record<string, unknown>>;
+
+/** Each part of the model, as the source states it or as the caller assumes it, and which were assumed. */
+const chosenParts = (target: Parts, assume: Parts) => {
+  const problems = checks();
+  const assumed: (keyof InsectAssumptions)[] = [];
+  const values: Record<string, unknown> = {};
+  for (const part of parts) {
+    const stated = target[part];
+    const own = assume[part];
+    values[part] = stated ?? own;
+    if (stated === null || stated === undefined) {
+      if (own === undefined)
+        problems.run(() =>
+          fail("missing", `assume.${part}`, own, `${hints[part]}: the source does not state it`),
+        );
+      else assumed.push(part);
+    } else if (own !== undefined) {
+      problems.run(() =>
+        fail("conflict", `assume.${part}`, own, "nothing: the source of the target states it"),
+      );
+    }
+  }
+  problems.done();
+  if (target.cutoff === null && assume.cutoff !== undefined) assumed.push("cutoff");
+  return { values, assumed };
+};
+
 /**
  * The degree-day model of a target, ready for `accumulatedDegreeDays`, `dateReached` and `degreeDayWindowState`. Every part that
  * the source does not state has to be assumed openly, and stands in the result; a part that it does state cannot be replaced.
@@ -122,34 +151,15 @@ export const insectModel = (input: {
     ["unit", "method", "base", "upper", "cutoff", "sensor", "start"],
     "assume",
   );
-  const door = checks();
-  const assumed: (keyof InsectAssumptions)[] = [];
-  const chosen: Record<string, unknown> = {};
-  for (const part of parts) {
-    const stated = target[part];
-    const own = assume[part];
-    chosen[part] = stated ?? own;
-    if (stated === null || stated === undefined) {
-      if (own === undefined)
-        door.run(() =>
-          fail("missing", `assume.${part}`, own, `${hints[part]}: the source does not state it`),
-        );
-      else assumed.push(part);
-    } else if (own !== undefined) {
-      door.run(() => fail("conflict", `assume.${part}`, own, "nothing: the source of the target states it"));
-    }
-  }
-  const texts = door.run(() => ({
-    insect: expectText(target.insect, "target.insect", "the name of an insect"),
-    region: expectText(target.region, "target.region", "where the figure was found"),
-  }));
-  const sums = door.run(() => ({
-    from: expectNumber(target.from, "target.from", { min: 0 }),
-    to: target.to === null ? null : expectNumber(target.to, "target.to", { min: 0 }),
-  }));
-  door.done();
+  const read = allOf({
+    chosen: () => chosenParts(target, assume),
+    insect: () => expectText(target.insect, "target.insect", "the name of an insect"),
+    region: () => expectText(target.region, "target.region", "where the figure was found"),
+    from: () => expectNumber(target.from, "target.from", { min: 0 }),
+    to: () => (target.to === null ? null : expectNumber(target.to, "target.to", { min: 0 })),
+  });
+  const { values: chosen, assumed } = read.chosen;
   const cutoff = target.cutoff ?? assume.cutoff;
-  if (target.cutoff === null && assume.cutoff !== undefined) assumed.push("cutoff");
   const model = degreeDayModel({
     method: chosen.method as DegreeDayMethod,
     base: chosen.base as BaseTemperature,
@@ -159,8 +169,7 @@ export const insectModel = (input: {
     start: chosen.start as MonthDay,
   }) as DegreeDayModel;
   const unit = chosen.unit as "°C d" | "°F d";
-  const { from, to } = sums ?? fail("missing", "target.from", undefined, "a sum");
-  const { insect, region } = texts ?? fail("missing", "target.insect", undefined, "a name");
+  const { insect, region, from, to } = read;
   if (to !== null && to < from) fail("conflict", "target.to", to, `not less than from, which is ${from}`);
   return {
     type: "insect-model",

@@ -5,6 +5,7 @@ import {
   expectFields,
   expectList,
   expectText,
+  type Problem,
   type Quantity,
   shown,
 } from "../../quantity/index.js";
@@ -37,63 +38,68 @@ const logFields = [
   "note",
 ] as const satisfies readonly (keyof JobLogEntry)[];
 
+/** What an entry has to name beside its date, and what it may not name together. */
+const entryConflicts = (entry: JobLogEntry, at: string): readonly Problem[] => {
+  const { product, rate, nutrients, treatment } = entry;
+  const found: Problem[] = [];
+  const missing = (path: string, got: string, expected: string): void => {
+    found.push({ code: "missing", path, got, expected });
+  };
+  if (product !== undefined && rate === undefined)
+    missing(`${at}.rate`, "nothing", "the rate of the product");
+  if (rate !== undefined && product === undefined)
+    missing(`${at}.product`, "nothing", "the product of the rate");
+  if (product !== undefined && nutrients !== undefined) {
+    const expected = "one of them, or they count twice";
+    found.push({ code: "conflict", path: at, got: "product and nutrients", expected });
+  }
+  if (product === undefined && nutrients === undefined && treatment === undefined)
+    missing(at, "only a date", "a product with its rate, nutrients, or a treatment");
+  return found;
+};
+
+/** What the log of a job is read beside. */
+interface JobAround {
+  readonly visit: CivilDate | undefined;
+  readonly site: ReadSite;
+  readonly products: JobProducts;
+}
+
 const readEntry = (
   input: unknown,
   at: string,
-  visit: CivilDate | undefined,
-  site: ReadSite,
-  products: JobProducts,
-  door: Checks,
+  { visit, site, products }: JobAround,
+  problems: Checks,
 ): ReadLogEntry | undefined => {
-  const before = door.count();
-  const record = door.run(() => expectFields(input, logFields, at, "an entry of the log"));
+  const before = problems.count();
+  const record = problems.run(() => expectFields(input, logFields, at, "an entry of the log"));
   if (record === undefined) return undefined;
-  const entry = record as unknown as JobLogEntry;
-  const date = door.run(() => civilDateAt(entry.date, `${at}.date`));
+  const entry = record as unknown as JobLogEntry; // Each field is read below before it is used.
+  const date = problems.run(() => civilDateAt(entry.date, `${at}.date`));
   if (date !== undefined && visit !== undefined && compareDates(date, visit) > 0) {
-    door.add({ code: "date", path: `${at}.date`, got: date, expected: `a date up to the visit of ${visit}` });
+    const expected = `a date up to the visit of ${visit}`;
+    problems.add({ code: "date", path: `${at}.date`, got: date, expected });
   }
   const parts =
-    entry.parts === undefined ? undefined : door.run(() => expectParts(entry.parts, site, `${at}.parts`));
+    entry.parts === undefined ? undefined : problems.run(() => expectParts(entry.parts, site, `${at}.parts`));
   if (entry.treatment !== undefined)
-    door.run(() => expectText(entry.treatment, `${at}.treatment`, "the name of a treatment"));
-  if (entry.note !== undefined) door.run(() => expectText(entry.note, `${at}.note`, "text"));
+    problems.run(() => expectText(entry.treatment, `${at}.treatment`, "the name of a treatment"));
+  if (entry.note !== undefined) problems.run(() => expectText(entry.note, `${at}.note`, "text"));
   const product =
     entry.product === undefined
       ? undefined
-      : door.run(() => namedProduct(products, entry.product, `${at}.product`));
+      : problems.run(() => namedProduct(products, entry.product, `${at}.product`));
   const rate =
     product && entry.rate !== undefined
-      ? door.run(() => taggedRate(entry.rate, product.id, `${at}.rate`))
+      ? problems.run(() => taggedRate(entry.rate, product.id, `${at}.rate`))
       : undefined;
-  if (entry.product !== undefined && entry.rate === undefined) {
-    door.add({ code: "missing", path: `${at}.rate`, got: "nothing", expected: "the rate of the product" });
-  }
-  if (entry.rate !== undefined && entry.product === undefined) {
-    door.add({ code: "missing", path: `${at}.product`, got: "nothing", expected: "the product of the rate" });
-  }
-  if (entry.product !== undefined && entry.nutrients !== undefined) {
-    door.add({
-      code: "conflict",
-      path: at,
-      got: "product and nutrients",
-      expected: "one of them, or they count twice",
-    });
-  }
-  if (entry.product === undefined && entry.nutrients === undefined && entry.treatment === undefined) {
-    door.add({
-      code: "missing",
-      path: at,
-      got: "only a date",
-      expected: "a product with its rate, nutrients, or a treatment",
-    });
-  }
+  for (const problem of entryConflicts(entry, at)) problems.add(problem);
   const stated =
     entry.nutrients === undefined
       ? undefined
-      : door.run(() => expectList(entry.nutrients, `${at}.nutrients`, "nutrient"));
-  const nutrients = stated && readSupplies(stated, `${at}.nutrients`, door);
-  if (door.count() > before || date === undefined) return undefined;
+      : problems.run(() => expectList(entry.nutrients, `${at}.nutrients`, "nutrient"));
+  const nutrients = stated && readSupplies(stated, `${at}.nutrients`, problems);
+  if (problems.count() > before || date === undefined) return undefined;
   return {
     date,
     path: at,
@@ -105,20 +111,26 @@ const readEntry = (
   };
 };
 
-/** Reads the log of a job; problems go to `door`. */
+/** Reads the log of a job; what is wrong goes to `problems`. */
 export const readLog = (
   input: unknown,
   visit: CivilDate | undefined,
   site: ReadSite | undefined,
   products: JobProducts,
-  door: Checks,
+  problems: Checks,
 ): readonly ReadLogEntry[] => {
   if (input === undefined || site === undefined) return [];
   if (!Array.isArray(input)) {
-    door.add({ code: "type", path: "log", got: shown(input), expected: "a list of what went down before" });
+    problems.add({
+      code: "type",
+      path: "log",
+      got: shown(input),
+      expected: "a list of what went down before",
+    });
     return [];
   }
+  const around = { visit, site, products };
   return input
-    .flatMap((item, i) => readEntry(item, `log[${i}]`, visit, site, products, door) ?? [])
+    .flatMap((item, i) => readEntry(item, `log[${i}]`, around, problems) ?? [])
     .sort((a, b) => compareDates(a.date, b.date));
 };

@@ -10,6 +10,7 @@ import {
 } from "../../limits/house.js";
 import type { ApplicationFacts } from "../../limits/index.js";
 import {
+  type Checks,
   checks,
   expectFields,
   expectList,
@@ -84,110 +85,149 @@ const readSpan = (input: unknown, path: string): DateSpan => {
     : span;
 };
 
+/** A whole number within bounds, or what it counts. */
+const wholeNumber = (
+  input: unknown,
+  path: string,
+  bounds: { readonly min: number; readonly max: number },
+  what: string,
+): number => {
+  const n = expectNumber(input, path, bounds);
+  return Number.isInteger(n) ? n : fail("range", path, n, `a whole number of ${what}`);
+};
+
+/** What a reader gives for a field that is there; `undefined` for one that is left out. */
+const where = <T>(input: unknown, read: () => T): T | undefined => (input === undefined ? undefined : read());
+
+/** A span that lies within the season. */
+const withinSeason = (span: DateSpan, season: DateSpan): DateSpan => ({
+  from: compareDates(span.from, season.from) > 0 ? span.from : season.from,
+  to: compareDates(span.to, season.to) < 0 ? span.to : season.to,
+});
+
+/** What the treatments of a season are read beside. */
+interface SeasonAround {
+  readonly span: DateSpan | undefined;
+  readonly facts: ApplicationFacts;
+  readonly ids: Set<string>;
+}
+
+const readParts = (input: unknown, path: string): readonly string[] =>
+  expectList(input, path, "name of a part").map((part, k) =>
+    expectText(part, `${path}[${k}]`, "the name of a part"),
+  );
+
+const readApplied = (input: unknown, path: string): readonly CivilDate[] =>
+  Array.isArray(input)
+    ? input.map((date: unknown, k) => civilDateAt(date, `${path}[${k}]`))
+    : fail("type", path, input, "a list of dates");
+
+/** How often, when and since when: the fields of a treatment that make its dates. */
+const readTiming = (
+  treatment: SeasonTreatment,
+  path: string,
+  span: DateSpan | undefined,
+  problems: Checks,
+) => ({
+  rule: problems.run(() =>
+    where(treatment.interval, () =>
+      toldAt(`${path}.interval`, "rule", () => intervalRule(treatment.interval as IntervalRule)),
+    ),
+  ),
+  degreeDays: problems.run(() =>
+    where(treatment.degreeDays, () => readDegreeDays(treatment.degreeDays, `${path}.degreeDays`)),
+  ),
+  within:
+    treatment.within === undefined ? span : problems.run(() => readSpan(treatment.within, `${path}.within`)),
+  applied: problems.run(() =>
+    where(treatment.applied, () => readApplied(treatment.applied, `${path}.applied`)),
+  ),
+});
+
+/** What the treatment is used as, and what its label says of the turf: checked here, read where it is asked. */
+const checkUse = (
+  { use, label, activeIngredient }: SeasonTreatment,
+  path: string,
+  problems: Checks,
+): void => {
+  if (use !== undefined) readUse(use, `${path}.use`, problems);
+  if (label !== undefined) readTurfLabel(label, `${path}.label`, problems);
+  if (activeIngredient !== undefined)
+    problems.run(() => expectText(activeIngredient, `${path}.activeIngredient`, "a name"));
+};
+
+const readTreatment = (
+  item: unknown,
+  path: string,
+  { span, facts, ids }: SeasonAround,
+  problems: Checks,
+): ReadSeasonTreatment[] => {
+  const before = problems.count();
+  const record = problems.run(() => expectFields(item, treatmentFields, path, "a treatment"));
+  if (record === undefined) return [];
+  const treatment = record as unknown as SeasonTreatment; // Each field is read below before it is used.
+  const id = problems.run(() => expectText(treatment.id, `${path}.id`, "a name for this treatment")) ?? "";
+  if (ids.has(id))
+    problems.run(() => fail("duplicate", `${path}.id`, id, "an id that no other treatment has"));
+  ids.add(id);
+  const parts =
+    treatment.parts === undefined ? [] : problems.run(() => readParts(treatment.parts, `${path}.parts`));
+  const { rule, degreeDays, within, applied } = readTiming(treatment, path, span, problems);
+  checkUse(treatment, path, problems);
+  const repeats = rule?.maximumDays !== undefined || degreeDays !== undefined;
+  const count = problems.run(() =>
+    treatment.count === undefined
+      ? repeats
+        ? 366
+        : 1
+      : wholeNumber(treatment.count, `${path}.count`, { min: 1, max: 366 }, "applications"),
+  );
+  const proposal =
+    treatment.puts === undefined || span === undefined
+      ? undefined
+      : problems.run(() => {
+          const on = { date: span.from, ...(parts?.length ? { parts } : {}), facts };
+          return readProposal({ ...(treatment.puts as object), ...on }, `${path}.puts`).proposal;
+        });
+  if (problems.count() > before || parts === undefined || within === undefined || span === undefined)
+    return [];
+  return [
+    {
+      input: treatment,
+      path,
+      id,
+      parts,
+      within: withinSeason(within, span),
+      count: count as number,
+      applied: applied ?? [],
+      ...(rule && { rule }),
+      ...(degreeDays && { degreeDays }),
+      ...(proposal && { proposal }),
+    },
+  ];
+};
+
 /** Reads a season, or throws all that is wrong with it. */
 export const readSeason = (input: SeasonPlan): ReadSeason => {
-  const door = checks();
-  const plan = door.run(() =>
+  const problems = checks();
+  const plan = problems.run(() =>
     expectFields(expectRecord(input, "plan", "a season"), planFields, "", "a season"),
   ) as SeasonPlan | undefined;
-  if (plan === undefined) door.done();
-  for (const problem of unreadable(plan, "")) door.add({ ...problem, path: problem.path || "plan" });
-  door.done();
+  if (plan === undefined) problems.done();
+  for (const problem of unreadable(plan, "")) problems.add(problem);
+  problems.done();
   const { season, treatments, limits, facts, shareWithinDays } = plan as SeasonPlan;
-  const span = door.run(() => readSpan(season, "season"));
-  const share = door.run(() => {
-    const days = expectNumber(shareWithinDays ?? 0, "shareWithinDays", { min: 0, max: 366 });
-    return Number.isInteger(days) ? days : fail("range", "shareWithinDays", days, "a whole number of days");
-  });
-  const known = readFacts(facts, "facts", door);
-  if (plan?.turf !== undefined) readTurf(plan.turf, "turf", door);
-  const readLimit = readLimits(limits, door);
-  const list = door.run(() => expectList(treatments, "treatments", "treatment")) ?? [];
-  const ids = new Set<string>();
-  const read = list.flatMap((item, i): ReadSeasonTreatment[] => {
-    const path = `treatments[${i}]`;
-    const before = door.count();
-    const record = door.run(() => expectFields(item, treatmentFields, path, "a treatment"));
-    if (record === undefined) return [];
-    const treatment = record as unknown as SeasonTreatment;
-    const id = door.run(() => expectText(treatment.id, `${path}.id`, "a name for this treatment")) ?? "";
-    if (ids.has(id)) door.run(() => fail("duplicate", `${path}.id`, id, "an id that no other treatment has"));
-    ids.add(id);
-    const parts =
-      treatment.parts === undefined
-        ? []
-        : door.run(() =>
-            expectList(treatment.parts, `${path}.parts`, "name of a part").map((part, k) =>
-              expectText(part, `${path}.parts[${k}]`, "the name of a part"),
-            ),
-          );
-    const rule =
-      treatment.interval === undefined
-        ? undefined
-        : door.run(() =>
-            toldAt(`${path}.interval`, "rule", () => intervalRule(treatment.interval as IntervalRule)),
-          );
-    const degreeDays =
-      treatment.degreeDays === undefined
-        ? undefined
-        : door.run(() => readDegreeDays(treatment.degreeDays, `${path}.degreeDays`));
-    const within =
-      treatment.within === undefined ? span : door.run(() => readSpan(treatment.within, `${path}.within`));
-    const applied =
-      treatment.applied === undefined
-        ? []
-        : door.run(() => {
-            if (!Array.isArray(treatment.applied))
-              return fail("type", `${path}.applied`, treatment.applied, "a list of dates");
-            return (treatment.applied as unknown[]).map((date, k) =>
-              civilDateAt(date, `${path}.applied[${k}]`),
-            );
-          });
-    if (treatment.use !== undefined) readUse(treatment.use, `${path}.use`, door);
-    if (treatment.label !== undefined) readTurfLabel(treatment.label, `${path}.label`, door);
-    if (treatment.activeIngredient !== undefined)
-      door.run(() => expectText(treatment.activeIngredient, `${path}.activeIngredient`, "a name"));
-    const repeats = rule?.maximumDays !== undefined || degreeDays !== undefined;
-    const count = door.run(() => {
-      if (treatment.count === undefined) return repeats ? 366 : 1;
-      const n = expectNumber(treatment.count, `${path}.count`, { min: 1, max: 366 });
-      return Number.isInteger(n) ? n : fail("range", `${path}.count`, n, "a whole number of applications");
-    });
-    const proposal =
-      treatment.puts === undefined || span === undefined
-        ? undefined
-        : door.run(
-            () =>
-              readProposal(
-                {
-                  ...(treatment.puts as object),
-                  date: span.from,
-                  ...(parts?.length ? { parts } : {}),
-                  facts: known,
-                },
-                `${path}.puts`,
-              ).proposal,
-          );
-    if (door.count() > before || parts === undefined || within === undefined || span === undefined) return [];
-    return [
-      {
-        input: treatment,
-        path,
-        id,
-        parts,
-        within: {
-          from: compareDates(within.from, span.from) > 0 ? within.from : span.from,
-          to: compareDates(within.to, span.to) < 0 ? within.to : span.to,
-        },
-        count: count as number,
-        applied: applied ?? [],
-        ...(rule && { rule }),
-        ...(degreeDays && { degreeDays }),
-        ...(proposal && { proposal }),
-      },
-    ];
-  });
-  door.done();
+  const span = problems.run(() => readSpan(season, "season"));
+  const share = problems.run(() =>
+    wholeNumber(shareWithinDays ?? 0, "shareWithinDays", { min: 0, max: 366 }, "days"),
+  );
+  const known = readFacts(facts, "facts", problems);
+  if (plan?.turf !== undefined) readTurf(plan.turf, "turf", problems);
+  const readLimit = readLimits(limits, problems);
+  const list = problems.run(() => expectList(treatments, "treatments", "treatment")) ?? [];
+  const around = { span, facts: known, ids: new Set<string>() };
+  const read = list.flatMap((item, i) => readTreatment(item, `treatments[${i}]`, around, problems));
+  problems.done();
   return {
     season: span as DateSpan,
     treatments: read,

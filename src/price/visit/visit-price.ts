@@ -72,19 +72,15 @@ export interface VisitPrice<C extends string = string> {
   readonly findings: readonly Finding[];
 }
 
-interface Line {
-  readonly value: number;
-}
-
 const costsOf = (input: unknown, path: string, like: string): number =>
   input === undefined ? 0 : expectCosts(input, path, { of: "cost", most: 200, like }).sum;
 
 const machinesOf = (input: unknown, currency: string): number => {
   if (input === undefined) return 0;
-  const door = checks();
+  const problems = checks();
   const lines = boundedList(input, "machines", "machine", 200).flatMap(
     (one, i) =>
-      door.run((): Line => {
+      problems.run((): number => {
         const at = `machines[${i}]`;
         const fields = expectFields(one, ["name", "hours", "rate"], at);
         const { hours, rate } = allOf({
@@ -92,11 +88,11 @@ const machinesOf = (input: unknown, currency: string): number => {
           hours: () => expectHours(fields.hours, `${at}.hours`, "its hours on the visit", "non-negative"),
           rate: () => expectCash(fields.rate, `${at}.rate`, { what: "its rate", per: "h", like: currency }),
         });
-        return { value: hours * rate.value };
+        return hours * rate.value;
       }) ?? [],
   );
-  door.done();
-  return lines.reduce((sum, { value }) => sum + value, 0);
+  problems.done();
+  return lines.reduce((sum, cost) => sum + cost, 0);
 };
 
 /** The price for a cost, by whichever of the two the caller named. */
@@ -138,6 +134,45 @@ const findingsOf = (visit: { products: number; machines: number; overhead: numbe
           text: `Nothing is counted for: ${empty.join(", ")}. Travel, loading and cleaning cost man-hours too.`,
         },
       ];
+};
+
+const visitFields = [
+  "manHours",
+  "wage",
+  "machines",
+  "products",
+  "other",
+  "overhead",
+  "aim",
+  "area",
+  "visits",
+] as const;
+
+/** The wage first, for its currency is that of everything else. */
+const readVisit = (input: unknown) => {
+  const fields = expectFields(input, visitFields);
+  const { wage } = allOf({
+    wage: (): Cash => expectCash(fields.wage, "wage", { what: "the loaded wage", per: "h" }),
+  });
+  const { currency } = wage;
+  const figures = allOf({
+    hours: () => expectHours(fields.manHours, "manHours", "the man-hours of the visit", "positive"),
+    machines: () => machinesOf(fields.machines, currency),
+    products: () => costsOf(fields.products, "products", currency),
+    other: () => costsOf(fields.other, "other", currency),
+    perHour: () =>
+      expectCash(fields.overhead, "overhead", { what: "overhead per man-hour", per: "h", like: currency }),
+    priceOf: () => pricer(fields.aim),
+    area: () =>
+      fields.area === undefined
+        ? undefined
+        : expectQuantity(fields.area, { dimension: "area", bound: "positive" }, "area"),
+    visits: () =>
+      fields.visits === undefined
+        ? undefined
+        : expectNumber(fields.visits, "visits", { above: 0, max: 1000 }),
+  });
+  return { wage, ...figures };
 };
 
 /**
@@ -190,46 +225,14 @@ export const visitPrice = <C extends string>(input: {
   readonly area?: Quantity<"area", "none">;
   readonly visits?: number;
 }): VisitPrice<C> => {
-  const known = [
-    "manHours",
-    "wage",
-    "machines",
-    "products",
-    "other",
-    "overhead",
-    "aim",
-    "area",
-    "visits",
-  ] as const;
-  const fields = expectFields(input, known);
-  const { wage } = allOf({
-    wage: (): Cash => expectCash(fields.wage, "wage", { what: "the loaded wage", per: "h" }),
-  });
-  const { currency } = wage;
-  const read = allOf({
-    hours: () => expectHours(fields.manHours, "manHours", "the man-hours of the visit", "positive"),
-    machines: () => machinesOf(fields.machines, currency),
-    products: () => costsOf(fields.products, "products", currency),
-    other: () => costsOf(fields.other, "other", currency),
-    perHour: () =>
-      expectCash(fields.overhead, "overhead", { what: "overhead per man-hour", per: "h", like: currency }),
-    priceOf: () => pricer(fields.aim),
-    area: () =>
-      fields.area === undefined
-        ? undefined
-        : expectQuantity(fields.area, { dimension: "area", bound: "positive" }, "area"),
-    visits: () =>
-      fields.visits === undefined
-        ? undefined
-        : expectNumber(fields.visits, "visits", { above: 0, max: 1000 }),
-  });
+  const read = readVisit(input);
+  const { wage, area } = read;
   const labor = read.hours * wage.value;
   const direct = labor + read.machines + read.products + read.other;
   const overhead = read.hours * read.perHour.value;
   const cost = direct + overhead;
   const price = read.priceOf(cost);
-  const own = currency as C;
-  const { area } = read;
+  const own = wage.currency as C;
   return {
     type: "visit-price",
     version: 1,

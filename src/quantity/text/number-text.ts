@@ -63,73 +63,80 @@ const mixedReadings = (run: string, below: number): readonly string[] => {
   return Number(run) < below ? [] : readings;
 };
 
-/**
- * Reads a number at `start`: `3`, `.5`, `12,400.5`, `12 400`, `12'400`, `1e-3`, `1/2`, `1 1/2`, `1-1/2`.
- * `undefined` where no number stands there. Every step looks at a fixed number of characters or moves on.
- */
-export const scanNumber = (text: string, start: number, decimal: DecimalSign): ScannedNumber | undefined => {
-  const tail = text.slice(start);
-  const sign = /^[+-]?/.exec(tail)?.[0] ?? "";
-  const run = /^[.,]?\d[\d.,]*/.exec(tail.slice(sign.length))?.[0];
-  if (run === undefined) return undefined;
-  const factor = sign === "-" ? -1 : 1;
-  const at = start + sign.length;
-  let end = at + run.length;
-  let rest = text.slice(end);
-  if (/^\d+$/.test(run)) {
-    const fraction = /^\/(\d+)(?![\d.,])/.exec(rest);
-    if (fraction !== null) {
-      const below = Number(fraction[1]);
-      end += fraction[0].length;
-      if (!denominators.includes(below)) {
-        return bad(end, `${run}/${below}`, "a fraction such as 1/2 or 3/16, or a unit before the slash");
-      }
-      const mixed = mixedReadings(run, below);
-      if (mixed.length > 0) {
-        const choices = [...mixed, String(Number(run) / below)];
-        return bad(end, `${run}/${below}`, "a space between a whole number and its fraction", { choices });
-      }
-      return { value: (factor * Number(run)) / below, end };
-    }
-    const mixed = /^([ -])(\d+)\/(\d+)(?![\d.,])/.exec(rest);
-    if (mixed !== null && (mixed[1] === " " || (Number(run) > 0 && Number(mixed[2]) < Number(mixed[3])))) {
-      const [top, below] = [Number(mixed[2]), Number(mixed[3])];
-      end += mixed[0].length;
-      if (!denominators.includes(below) || top >= below || top === 0) {
-        return bad(end, text.slice(at, end), "a whole number and a fraction below 1, such as 1 1/2");
-      }
-      return { value: (factor * (Number(run) * below + top)) / below, end };
-    }
-    const spaced = /^[1-9]\d{0,2}$/.test(run)
-      ? /^(?:(?: \d{3})+|(?:'\d{3})+)(?![\d/'"])/.exec(rest)?.[0]
-      : undefined;
-    if (spaced !== undefined) {
-      const digits = run + spaced.replace(/[ ']/g, "");
-      end += spaced.length;
-      rest = text.slice(end);
-      if (/ 100$/.test(spaced) && /^ ?(?:m|sq)/i.test(rest)) {
-        const before = text.slice(at, end - 4);
-        return bad(end, text.slice(at, end), "one number and one unit", {
-          choices: [`${digits} m2`, `${before} x 100 m2`],
-        });
-      }
-      const decimals = new RegExp(`^\\${decimal}\\d+`).exec(rest)?.[0] ?? "";
-      if (decimals === "" && /^[.,]\d/.test(rest)) {
-        return bad(end, text.slice(at, end + 2), `a number with "${decimal}" before its decimals`);
-      }
-      return { value: factor * Number(`${digits}.${decimals.slice(1) || "0"}`), end: end + decimals.length };
-    }
+/** A number whose first digits were found: where it began and ended so far, and its sign. */
+interface Begun {
+  readonly text: string;
+  readonly at: number;
+  readonly run: string;
+  /** Where the first digits end. */
+  readonly end: number;
+  readonly rest: string;
+  readonly factor: 1 | -1;
+  readonly decimal: DecimalSign;
+}
+
+/** `1/2`. */
+const fraction = ({ run, end, rest, factor }: Begun): ScannedNumber | undefined => {
+  const found = /^\/(\d+)(?![\d.,])/.exec(rest);
+  if (found === null) return undefined;
+  const below = Number(found[1]);
+  const after = end + found[0].length;
+  if (!denominators.includes(below)) {
+    return bad(after, `${run}/${below}`, "a fraction such as 1/2 or 3/16, or a unit before the slash");
   }
-  if (/^[·⋅∙]\d/.test(rest))
-    return bad(end, run + rest.slice(0, 2), `a number with "${decimal}" before its decimals`);
-  const read = readRun(run, end, decimal);
+  const mixed = mixedReadings(run, below);
+  if (mixed.length > 0) {
+    const choices = [...mixed, String(Number(run) / below)];
+    return bad(after, `${run}/${below}`, "a space between a whole number and its fraction", { choices });
+  }
+  return { value: (factor * Number(run)) / below, end: after };
+};
+
+/** `1 1/2` and `1-1/2`. */
+const mixedNumber = ({ text, at, run, end, rest, factor }: Begun): ScannedNumber | undefined => {
+  const mixed = /^([ -])(\d+)\/(\d+)(?![\d.,])/.exec(rest);
+  if (mixed === null || (mixed[1] !== " " && !(Number(run) > 0 && Number(mixed[2]) < Number(mixed[3]))))
+    return undefined;
+  const [top, below] = [Number(mixed[2]), Number(mixed[3])];
+  const after = end + mixed[0].length;
+  if (!denominators.includes(below) || top >= below || top === 0) {
+    return bad(after, text.slice(at, after), "a whole number and a fraction below 1, such as 1 1/2");
+  }
+  return { value: (factor * (Number(run) * below + top)) / below, end: after };
+};
+
+/** `12 400` and `12'400`. */
+const spacedNumber = (begun: Begun): ScannedNumber | undefined => {
+  const { text, at, run, factor, decimal } = begun;
+  if (!/^[1-9]\d{0,2}$/.test(run)) return undefined;
+  const spaced = /^(?:(?: \d{3})+|(?:'\d{3})+)(?![\d/'"])/.exec(begun.rest)?.[0];
+  if (spaced === undefined) return undefined;
+  const digits = run + spaced.replace(/[ ']/g, "");
+  const end = begun.end + spaced.length;
+  const rest = text.slice(end);
+  if (/ 100$/.test(spaced) && /^ ?(?:m|sq)/i.test(rest)) {
+    const before = text.slice(at, end - 4);
+    return bad(end, text.slice(at, end), "one number and one unit", {
+      choices: [`${digits} m2`, `${before} x 100 m2`],
+    });
+  }
+  const decimals = new RegExp(`^\\${decimal}\\d+`).exec(rest)?.[0] ?? "";
+  if (decimals === "" && /^[.,]\d/.test(rest)) {
+    return bad(end, text.slice(at, end + 2), `a number with "${decimal}" before its decimals`);
+  }
+  return { value: factor * Number(`${digits}.${decimals.slice(1) || "0"}`), end: end + decimals.length };
+};
+
+/** `3`, `12,400.5` and `1e-3`. */
+const plainNumber = ({ text, at, run, rest, factor, decimal, ...begun }: Begun): ScannedNumber => {
+  const read = readRun(run, begun.end, decimal);
   if (read.problem !== undefined) return read;
   const power = /^[eE]([+-]?\d{1,4})(?![\d.])/.exec(rest);
   const value =
     power === null
       ? read.value
       : Number(`${read.value}`.includes("e") ? Number.NaN : `${read.value}e${power[1]}`);
-  if (power !== null) end += power[0].length;
+  const end = begun.end + (power === null ? 0 : power[0].length);
   const raised = /^\^-?\d*/.exec(text.slice(end))?.[0];
   if (raised !== undefined)
     return bad(end + raised.length, text.slice(at, end) + raised, "a number without a power");
@@ -142,4 +149,24 @@ export const scanNumber = (text: string, start: number, decimal: DecimalSign): S
     };
   }
   return { value: factor * value, end };
+};
+
+/**
+ * Reads a number at `start`: `3`, `.5`, `12,400.5`, `12 400`, `12'400`, `1e-3`, `1/2`, `1 1/2`, `1-1/2`.
+ * `undefined` where no number stands there. Every step looks at a fixed number of characters or moves on.
+ */
+export const scanNumber = (text: string, start: number, decimal: DecimalSign): ScannedNumber | undefined => {
+  const tail = text.slice(start);
+  const sign = /^[+-]?/.exec(tail)?.[0] ?? "";
+  const run = /^[.,]?\d[\d.,]*/.exec(tail.slice(sign.length))?.[0];
+  if (run === undefined) return undefined;
+  const at = start + sign.length;
+  const end = at + run.length;
+  const begun: Begun = { text, at, run, end, rest: text.slice(end), factor: sign === "-" ? -1 : 1, decimal };
+  const whole = /^\d+$/.test(run);
+  const found = whole ? (fraction(begun) ?? mixedNumber(begun) ?? spacedNumber(begun)) : undefined;
+  if (found !== undefined) return found;
+  if (/^[·⋅∙]\d/.test(begun.rest))
+    return bad(end, run + begun.rest.slice(0, 2), `a number with "${decimal}" before its decimals`);
+  return plainNumber(begun);
 };

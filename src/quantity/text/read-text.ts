@@ -56,59 +56,91 @@ interface FullReading extends TextReading {
   readonly divisor?: number;
 }
 
-const readFully = (input: string, options: ParseOptions, path: string): FullReading => {
-  const stop = (problem: Omit<Problem, "path">): TextReading => ({ problems: [{ ...problem, path }] });
-  const text = cleanText(input);
-  const dimension = options.dimension;
-  const example = (): string => `3 ${exampleUnit(dimension ?? "mass/area")}`;
-  const problems: Problem[] = [];
+/** A text with the sign or code of a currency taken off. */
+interface WithoutCurrency {
+  /** `$`, `EUR`: what stood before the number, or nothing. */
+  readonly symbol: string | undefined;
+  /** The currency that the caller wants. */
+  readonly wanted: string | undefined;
+  readonly body: string;
+  /** The part that a number is looked for in. */
+  readonly amount: string;
+}
+
+const withoutCurrency = (text: string, dimension: string | undefined): WithoutCurrency => {
   const prefix = /^[\d.]/.test(text)
     ? null
     : /^([+-]?) ?((?:US|CA|A|NZ|MX)?\$|[€£¥]|[A-Z]{3} ?(?=[\d.]))? ?/.exec(text);
-  const wantedCode = /^money:([A-Z]{3})/.exec(dimension ?? "")?.[1];
+  const wanted = /^money:([A-Z]{3})/.exec(dimension ?? "")?.[1];
   const sign = prefix?.[2]?.trim();
   // LBS 5 has the form of a currency and an amount
-  const coined =
-    sign === undefined || Object.hasOwn(signs, sign) || currencies.test(sign) || sign === wantedCode;
+  const coined = sign === undefined || Object.hasOwn(signs, sign) || currencies.test(sign) || sign === wanted;
   const symbol = coined ? sign : undefined;
-  const body = symbol === undefined ? text : `${prefix?.[1] ?? ""}${text.slice(prefix?.[0].length ?? 0)}`;
+  if (symbol === undefined) return { symbol, wanted, body: text, amount: text };
+  const body = `${prefix?.[1] ?? ""}${text.slice(prefix?.[0].length ?? 0)}`;
   // $28/50 lb is a price for 50 lb and no fraction of a dollar
-  const amount = symbol === undefined ? body : (/^[+-]?[\d.,]+(?=\/)/.exec(body)?.[0] ?? body);
-  const number = scanNumber(amount, 0, options.decimal ?? ".");
-  if (number === undefined) {
-    return stop({ code: "text", got: shown(input), expected: `a number and a unit, such as ${example()}` });
+  return { symbol, wanted, body, amount: /^[+-]?[\d.,]+(?=\/)/.exec(body)?.[0] ?? body };
+};
+
+type Refusal = Pick<Problem, "code" | "expected" | "suggestion" | "choices">;
+
+const isRange = (rest: string): boolean =>
+  (rangeSign.test(rest) && /^\D{1,10}\d/.test(rest)) || laterNumber.test(rest);
+
+/** Why what stands after a number that was read is not the unit of one amount, where it is not. */
+const notOneAmount = (value: number, rest: string): Refusal | undefined => {
+  if (/^k(?: |$)/i.test(rest) && !/^K$/.test(rest)) {
+    const full = `${Number((value * 1000).toPrecision(15))} ${rest.slice(1).trim()}`.trim();
+    return { code: "text", expected: "the number in full", suggestion: full };
   }
-  if (number.problem !== undefined) problems.push({ ...number.problem, path });
-  let rest = body.slice(number.end);
-  if (
-    number.problem === undefined &&
-    ((rangeSign.test(rest) && /^\D{1,10}\d/.test(rest)) || laterNumber.test(rest))
-  ) {
-    return stop({ code: "text", got: shown(input), expected: "one amount; parseRange reads a range" });
-  }
-  rest = rest.trim();
-  const digits = /\d/.test(rest);
-  if (digits && /^x ?1?[\d,]+/.test(rest)) rest = rest.slice(1).trim();
-  if (/^k(?: |$)/i.test(rest) && !/^K$/.test(rest) && number.problem === undefined) {
-    const full = `${Number((number.value * 1000).toPrecision(15))} ${rest.slice(1).trim()}`.trim();
-    return stop({ code: "text", got: shown(input), expected: "the number in full", suggestion: full });
-  }
-  const together = digits && number.problem === undefined ? twoAmounts(number.value, rest) : undefined;
-  if (together !== undefined) {
-    const expected = "one number and one unit";
-    return stop({ code: "text", got: shown(input), expected, suggestion: together });
-  }
-  if (symbol !== undefined) {
-    const codes = signs[symbol] ?? [symbol];
-    const code = codes.length === 1 ? codes[0] : codes.find((one) => one === wantedCode);
-    if (code === undefined) {
-      return stop({ code: "unit/ambiguous", got: shown(input), expected: "a currency", choices: codes });
-    }
-    rest = `money:${code}${rest === "" || rest.startsWith("/") ? "" : " "}${rest}`;
-  }
-  if (options.measures === "imperial") rest = imperialText(rest);
-  if (options.measures === "US") rest = rest.replace(/^(?=(?:cwts?|hundredweights?)\b)/i, "short ");
-  if (rest === "" && (dimension === "1" || dimension === "count")) rest = dimension;
+  const together = /\d/.test(rest) ? twoAmounts(value, rest) : undefined;
+  return together === undefined
+    ? undefined
+    : { code: "text", expected: "one number and one unit", suggestion: together };
+};
+
+/** What stands after the number with its currency before it, or the currencies that the sign may mean. */
+const withCurrency = (rest: string, { symbol, wanted }: WithoutCurrency): string | Refusal => {
+  if (symbol === undefined) return rest;
+  const codes = signs[symbol] ?? [symbol];
+  const code = codes.length === 1 ? codes[0] : codes.find((one) => one === wanted);
+  return code === undefined
+    ? { code: "unit/ambiguous", expected: "a currency", choices: codes }
+    : `money:${code}${rest === "" || rest.startsWith("/") ? "" : " "}${rest}`;
+};
+
+const byMeasures = (rest: string, { measures, dimension }: ParseOptions): string => {
+  if (rest === "" && (dimension === "1" || dimension === "count")) return dimension;
+  if (measures === "imperial") return imperialText(rest);
+  return measures === "US" ? rest.replace(/^(?=(?:cwts?|hundredweights?)\b)/i, "short ") : rest;
+};
+
+const nearestTo = (
+  raw: string,
+  code: Problem["code"],
+  dimension: ParseOptions["dimension"],
+): string | undefined => (code === "substance/unknown" ? suggestSubstance(raw) : suggestUnit(raw, dimension));
+
+const readFully = (input: string, options: ParseOptions, path: string): FullReading => {
+  const { dimension } = options;
+  const stop = (refusal: Refusal): TextReading => ({ problems: [{ ...refusal, path, got: shown(input) }] });
+  const example = (): string => `3 ${exampleUnit(dimension ?? "mass/area")}`;
+  const priced = withoutCurrency(cleanText(input), dimension);
+  const number = scanNumber(priced.amount, 0, options.decimal ?? ".");
+  if (number === undefined)
+    return stop({ code: "text", expected: `a number and a unit, such as ${example()}` });
+  const problems: Problem[] = number.problem === undefined ? [] : [{ ...number.problem, path }];
+  const after = priced.body.slice(number.end);
+  if (problems.length === 0 && isRange(after))
+    return stop({ code: "text", expected: "one amount; parseRange reads a range" });
+  const trimmed = after.trim();
+  const times = /^x ?1?[\d,]+/.test(trimmed);
+  const bare = times ? trimmed.slice(1).trim() : trimmed;
+  const refusal = problems.length === 0 ? notOneAmount(number.value, bare) : undefined;
+  if (refusal !== undefined) return stop(refusal);
+  const coined = withCurrency(bare, priced);
+  if (typeof coined !== "string") return stop(coined);
+  const rest = byMeasures(coined, options);
   if (rest === "") {
     const expected = `a unit after the number, such as ${example()}`;
     return {
@@ -118,22 +150,13 @@ const readFully = (input: string, options: ParseOptions, path: string): FullRead
   }
   const read = readRest(rest, dimension, options.of);
   for (const { raw, ...problem } of read.problems) {
-    const near =
-      raw === undefined
-        ? undefined
-        : problem.code === "substance/unknown"
-          ? suggestSubstance(raw)
-          : suggestUnit(raw, dimension);
-    problems.push({ ...problem, path, ...(near !== undefined && { suggestion: near }) });
+    const suggestion = raw === undefined ? undefined : nearestTo(raw, problem.code, dimension);
+    problems.push({ ...problem, path, ...(suggestion !== undefined && { suggestion }) });
   }
   const of = settled(read.of, options.of);
   if (of === undefined) {
-    problems.push({
-      code: "substance/mismatch",
-      path,
-      got: shown(read.of),
-      expected: `a quantity of ${options.of}`,
-    });
+    const expected = `a quantity of ${options.of}`;
+    problems.push({ code: "substance/mismatch", path, got: shown(read.of), expected });
   }
   return {
     value: divided(number.value, read.divisor),

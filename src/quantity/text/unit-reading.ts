@@ -19,8 +19,6 @@ export interface RestReading {
 /** A problem with what stands after the number; `raw` is the part that was not understood. */
 export type RestProblem = Omit<Problem, "path"> & { readonly raw?: string };
 
-type Local = RestProblem;
-
 const fractions = ["% w/w", "% v/v", "% w/v"];
 
 const divisorOf = (segments: readonly Segment[]): number =>
@@ -37,7 +35,7 @@ const unitOf = (
   segments: readonly Segment[],
   text: string,
   dimension: string | undefined,
-): string | Local => {
+): string | RestProblem => {
   const wanted = dimension === undefined ? "" : ` of ${dimension}`;
   const unknown = segments.find((segment) => segment.reads.length + segment.choices.length === 0);
   const expected = `a unit${wanted}, such as ${exampleUnit(dimension ?? "mass/area")}`;
@@ -103,12 +101,12 @@ const substanceOf = (
   unit: string | undefined,
   of: string | undefined,
   spoken: boolean,
-): string | undefined | Local => {
+): string | undefined | RestProblem => {
   const [top, ...below] = segments as [Segment, ...Segment[]];
   const bottom = below.find((segment) => segment.of !== undefined);
   if (bottom === undefined || bottom.of === undefined) return top.of;
   const base = bottom.sure ?? bottom.reads[0] ?? "";
-  const conflict = (expected: string, choices?: readonly string[]): Local => ({
+  const conflict = (expected: string, choices?: readonly string[]): RestProblem => ({
     code: "conflict",
     got: shown(segments.map((segment) => segment.text).join("/")),
     expected,
@@ -159,6 +157,67 @@ const readAnew = (rest: string, dimension: string | undefined, of: string | unde
   return readWith(rest, dimension, of, false);
 };
 
+/** The substance that is said of the whole at the end, `... of N/product`, with what stands before it. */
+const trailingSubstance = (
+  text: string,
+  spoken: boolean,
+  loose: boolean,
+): { readonly body: string; readonly of?: string } => {
+  const last = text.toLowerCase().lastIndexOf(" of ");
+  const after = last < 0 ? "" : text.slice(last + 4);
+  const ofWhole = !/ per /i.test(after) && (!spoken || after.includes("/"));
+  const of = /[/:]/.test(after) && (loose || ofWhole) ? readSubstance(after) : undefined;
+  return of === undefined ? { body: text } : { body: text.slice(0, last), of };
+};
+
+/** What stands between the slashes, each part read, with what is wrong between them. */
+const segmentsIn = (
+  text: string,
+  spoken: boolean,
+  loose: boolean,
+): { readonly segments: readonly Segment[]; readonly problems: readonly RestProblem[] } => {
+  const whole = wholeReading(text, loose);
+  if (whole !== undefined) return { segments: [whole], problems: [] };
+  const { body, of } = trailingSubstance(text, spoken, loose);
+  const parts = segmentsOf(body);
+  const first = readSegment(parts[0] as string, "top", "");
+  const head: Segment =
+    parts[0] === "" && parts.length > 1 ? { ...first, name: "1", reads: ["1", "count"], sure: "1" } : first;
+  const topUnit = head.sure ?? head.reads[0] ?? head.name;
+  const below = parts.slice(1, 4).map((part) => readSegment(part, "bottom", topUnit));
+  if (of === undefined) return { segments: [head, ...below], problems: [] };
+  const conflict = head.of !== undefined && head.of !== of;
+  return {
+    segments: [{ ...head, of, said: true }, ...below],
+    problems: conflict ? [{ code: "conflict", got: shown(text), expected: "one substance" }] : [],
+  };
+};
+
+const unknownSubstances = (segments: readonly Segment[]): readonly RestProblem[] =>
+  segments.flatMap(({ name, unknownOf }) =>
+    unknownOf === undefined
+      ? []
+      : [
+          {
+            code: "substance/unknown",
+            got: shown(unknownOf),
+            expected: `a substance after ${name}, such as N, P2O5, product or water`,
+            raw: unknownOf,
+          },
+        ],
+  );
+
+/** A percent alone says neither of weight nor of volume, where it is one of a substance. */
+const isPercentOfWhat = (
+  segments: readonly Segment[],
+  dimension: string | undefined,
+  of: string,
+): boolean => {
+  const bare = segments.length === 1 && segments[0]?.sure === "%";
+  const concentration = /^(?:mass|volume)\/(?:mass|volume)$/.test(dimension ?? "");
+  return bare && (concentration || (of !== "none" && dimension !== "1"));
+};
+
 const readWith = (
   rest: string,
   dimension: string | undefined,
@@ -166,66 +225,30 @@ const readWith = (
   loose: boolean,
 ): RestReading => {
   const text = withoutPowers(rest);
-  const problems: Local[] = [];
   // "per gal of N" may be said of the gallon, "/gal of N" is said of the whole
   const spoken = /(?:^| )per [^/]* of [^/]*$/i.test(text);
-  const whole = wholeReading(text, loose);
-  let segments: readonly Segment[] = whole === undefined ? [] : [whole];
-  if (whole === undefined) {
-    let trailing: string | undefined;
-    let body = text;
-    const last = text.toLowerCase().lastIndexOf(" of ");
-    const after = last < 0 ? "" : text.slice(last + 4);
-    const ofWhole = !/ per /i.test(after) && (!spoken || after.includes("/"));
-    if (/[/:]/.test(after) && (loose || ofWhole) && readSubstance(after) !== undefined) {
-      trailing = readSubstance(after);
-      body = text.slice(0, last);
-    }
-    const parts = segmentsOf(body);
-    const first = readSegment(parts[0] as string, "top", "");
-    const head: Segment =
-      parts[0] === "" && parts.length > 1 ? { ...first, name: "1", reads: ["1", "count"], sure: "1" } : first;
-    const topUnit = head.sure ?? head.reads[0] ?? head.name;
-    segments = [head, ...parts.slice(1, 4).map((part) => readSegment(part, "bottom", topUnit))];
-    if (trailing !== undefined) {
-      if (head.of !== undefined && head.of !== trailing) {
-        problems.push({ code: "conflict", got: shown(text), expected: "one substance" });
-      }
-      segments = segments.map((one, i) => (i === 0 ? { ...one, of: trailing, said: true } : one));
-    }
-  }
-  const divisor = divisorOf(segments);
-  let unit = unitOf(segments, text, dimension);
-  for (const segment of segments) {
-    if (segment.unknownOf === undefined) continue;
-    const expected = `a substance after ${segment.name}, such as N, P2O5, product or water`;
-    problems.push({
-      code: "substance/unknown",
-      got: shown(segment.unknownOf),
-      expected,
-      raw: segment.unknownOf,
-    });
-  }
-  const substance = substanceOf(segments, typeof unit === "string" ? unit : undefined, of, spoken);
-  if (typeof substance === "object") problems.push(substance);
+  const { segments, problems } = segmentsIn(text, spoken, loose);
+  const read = unitOf(segments, text, dimension);
+  const substance = substanceOf(segments, typeof read === "string" ? read : undefined, of, spoken);
   const name = typeof substance === "string" ? substance : undefined;
-  const bare = segments.length === 1 && segments[0]?.sure === "%";
-  const stated = name ?? of ?? "none";
-  const concentration = /^(?:mass|volume)\/(?:mass|volume)$/.test(dimension ?? "");
-  if (bare && (concentration || (stated !== "none" && dimension !== "1"))) {
-    unit = {
-      code: "unit/ambiguous",
-      got: shown(text),
-      expected: "a percent of weight or of volume",
-      choices: fractions,
-    };
-  }
-  if (typeof unit === "object") problems.unshift(unit);
+  const unit: string | RestProblem = isPercentOfWhat(segments, dimension, name ?? of ?? "none")
+    ? {
+        code: "unit/ambiguous",
+        got: shown(text),
+        expected: "a percent of weight or of volume",
+        choices: fractions,
+      }
+    : read;
   return {
     ...(typeof unit === "string" && { unit }),
     ...(name !== undefined && { of: name }),
-    divisor,
-    problems,
+    divisor: divisorOf(segments),
+    problems: [
+      ...(typeof unit === "object" ? [unit] : []),
+      ...problems,
+      ...unknownSubstances(segments),
+      ...(typeof substance === "object" ? [substance] : []),
+    ],
   };
 };
 

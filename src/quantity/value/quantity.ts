@@ -87,12 +87,12 @@ export class Quantity<in out D extends string, in out S extends string> {
 
   /** The sum, in the unit of this one. To a temperature a temperature difference is added. */
   plus(other: Quantity<Addend<D>, S>): Quantity<D, S> {
-    return shifted(this as unknown as Any, other, 1) as Quantity<D, S>;
+    return shifted(plain(this), other, 1) as Quantity<D, S>;
   }
 
   /** The difference, in the unit of this one. From a temperature a temperature difference is taken. */
   minus(other: Quantity<Addend<D>, S>): Quantity<D, S> {
-    return shifted(this as unknown as Any, other, -1) as Quantity<D, S>;
+    return shifted(plain(this), other, -1) as Quantity<D, S>;
   }
 
   /**
@@ -104,9 +104,7 @@ export class Quantity<in out D extends string, in out S extends string> {
     factor: TimesOperand<D, S, D2, S2>,
   ): Quantity<TimesDimension<D, D2>, TimesSubstance<S, S2>>;
   times(factor: unknown): unknown {
-    return typeof factor === "number"
-      ? scaled(this as unknown as Any, factor, 1)
-      : combined(this as unknown as Any, factor, 1);
+    return typeof factor === "number" ? scaled(plain(this), factor, 1) : combined(plain(this), factor, 1);
   }
 
   /**
@@ -117,15 +115,12 @@ export class Quantity<in out D extends string, in out S extends string> {
   per<D2 extends string, S2 extends string>(
     divisor: PerOperand<D, S, D2, S2>,
   ): Quantity<PerKind<D, S, D2, S2>, PerSubstance<S, S2>> {
-    return combined(this as unknown as Any, divisor, -1) as Quantity<
-      PerKind<D, S, D2, S2>,
-      PerSubstance<S, S2>
-    >;
+    return combined(plain(this), divisor, -1) as Quantity<PerKind<D, S, D2, S2>, PerSubstance<S, S2>>;
   }
 
   /** The quotient by a number. */
   dividedBy(divisor: D extends "temperature" ? "a temperature has no multiple" : number): Quantity<D, S> {
-    return scaled(this as unknown as Any, 1, divisor as number) as Quantity<D, S>;
+    return scaled(plain(this), 1, divisor as number) as Quantity<D, S>;
   }
 
   /** -1, 0 or 1 as this is less than, equal to or more than the other, to the last digit. */
@@ -156,6 +151,9 @@ export class Quantity<in out D extends string, in out S extends string> {
 }
 
 type Any = Quantity<string, string>;
+
+/** A quantity whose kind is checked as it runs. The kinds are invariant, so the compiler lets it go only by a hard cast. */
+const plain = (q: unknown): Any => q as Any;
 
 const shifted = (one: Any, input: unknown, sign: 1 | -1): unknown => {
   const degrees = one.dimension === "temperature";
@@ -232,6 +230,14 @@ export const expectQuantity = <const D extends string, const S extends string = 
   return q as unknown as Quantity<D, S>;
 };
 
+const noSubstance = (of: unknown, path: string): never =>
+  fail(
+    "substance/unknown",
+    path,
+    of,
+    "a substance, such as N or product (suggestSubstance names the nearest)",
+  );
+
 /**
  * Makes a quantity out of unchecked parts; throws with the path where one is not right. What a caller knows of its kind
  * it says by type arguments, which are believed: `quantityOf<"mass/area", "N">(...)`.
@@ -251,13 +257,7 @@ export const quantityOf = <D extends string = string, S extends string = string>
   finite(value, path);
   const parts = knownUnit(unit, path);
   const now = typeof of === "string" ? currentSubstance(of) : of;
-  if (!isSubstance(now))
-    fail(
-      "substance/unknown",
-      path,
-      now,
-      "a substance, such as N or product (suggestSubstance names the nearest)",
-    );
+  if (!isSubstance(now)) noSubstance(now, path);
   return new Quantity(value, unit, now as S, parts.dimension as D);
 };
 
@@ -290,12 +290,6 @@ export function quantity<const U extends AnyUnitHint | (string & {}), const S ex
 ): Quantity<DimensionOf<U>, S>;
 export function quantity(value: number, unit: string, of = "none"): unknown {
   const { dimension } = knownUnit(unit, "unit");
-  if (of !== "none" && !isSubstance(of))
-    fail(
-      "substance/unknown",
-      "of",
-      of,
-      "a substance, such as N or product (suggestSubstance names the nearest)",
-    );
+  if (of !== "none" && !isSubstance(of)) noSubstance(of, "of");
   return new Quantity(value, unit, of, dimension);
 }

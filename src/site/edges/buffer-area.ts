@@ -73,41 +73,19 @@ export const bufferArea = (input: {
   readonly holes?: readonly (readonly (readonly [x: number, y: number])[])[];
   readonly edges: readonly BufferEdge[];
 }): BufferArea => {
-  const door = checks();
-  const record = recordWith(input, ["points", "unit", "holes", "edges"], door, "input");
-  const polygon = door.run(() => {
-    const { points, unit, holes } = record;
-    if (typeof unit !== "string")
-      return fail(unit === undefined ? "missing" : "type", "unit", unit, 'a unit of length, such as "ft"');
-    return polygonOf(points, unit, holes === undefined ? undefined : { holes });
-  });
-  const list = door.run(() => expectList(record.edges, "edges", "edge"));
-  door.done();
-  const site = polygon as Polygon;
-  const chosen = chosenEdges(list as readonly unknown[], site);
+  const { site, list } = readField(input);
+  const chosen = chosenEdges(list, site);
   const { units } = site;
-  // as seen from the first corner: a grid far from zero costs no digits
-  const [originX, originY] = site.outline[0] as Point;
-  const moved = ([x, y]: Point): Point => [x - originX, y - originY];
-  const rings = [site.outline, ...site.holes].map((ring) => ring.map(moved));
-  const edges = rings.flatMap((ring) =>
-    ring.map((a, i) => [a, ring[(i + 1) % ring.length] as Point] as const),
-  );
+  const rings = ringsFromFirstCorner(site);
+  const edges = rings.flatMap((ring) => ring.map((_, edge) => edgeOf(ring, edge)));
   const kept = chosen.filter(({ distance }) => distance.value > 0);
   if (kept.length * edges.length + kept.length * kept.length > mostPairs) {
     fail("range", "edges", list, `fewer edges: at most ${mostPairs} pairs of an edge and a buffer`);
   }
-  const zones = kept.map(({ ring, edge, distance }) => {
-    const corners = rings[ring] as readonly Point[];
-    return zoneOf(
-      corners[edge] as Point,
-      corners[(edge + 1) % corners.length] as Point,
-      distance.in(units.length),
-    );
-  });
-  const gross = rings
-    .slice(1)
-    .reduce((sum, ring) => sum - shoelace(ring), shoelace(rings[0] as readonly Point[]));
+  const zones = kept.map(({ ring, edge, distance }) =>
+    zoneOf(...edgeOf(rings[ring] as Ring, edge), distance.in(units.length)),
+  );
+  const gross = rings.slice(1).reduce((sum, ring) => sum - shoelace(ring), shoelace(rings[0] as Ring));
   const covered = zones.length === 0 ? 0 : Math.min(gross, Math.max(0, coveredArea(edges, zones)));
   const left = gross - covered;
   const nothing = left <= 1e-12 * gross;
@@ -118,8 +96,7 @@ export const bufferArea = (input: {
     buffer: quantity(nothing ? gross : covered, units.area),
     treated: quantity(nothing ? 0 : left, units.area),
     edges: chosen.map(({ ring, edge, distance }) => {
-      const corners = rings[ring] as readonly Point[];
-      const [[x, y], [u, v]] = [corners[edge] as Point, corners[(edge + 1) % corners.length] as Point];
+      const [[x, y], [u, v]] = edgeOf(rings[ring] as Ring, edge);
       return {
         edge,
         ...(ring === 0 ? {} : { hole: ring - 1 }),
@@ -130,6 +107,34 @@ export const bufferArea = (input: {
   };
 };
 
+type Ring = readonly Point[];
+
+/** The outline with its holes, and the edges as they were given. */
+const readField = (input: unknown): { readonly site: Polygon; readonly list: readonly unknown[] } => {
+  const problems = checks();
+  const record = recordWith(input, ["points", "unit", "holes", "edges"], problems, "input");
+  const site = problems.run(() => {
+    const { points, unit, holes } = record;
+    if (typeof unit !== "string")
+      return fail(unit === undefined ? "missing" : "type", "unit", unit, 'a unit of length, such as "ft"');
+    return polygonOf(points, unit, holes === undefined ? undefined : { holes });
+  });
+  const list = problems.run(() => expectList(record.edges, "edges", "edge"));
+  problems.done();
+  return { site: site as Polygon, list: list as readonly unknown[] };
+};
+
+/** The outline and the holes as seen from the first corner: a grid far from zero costs no digits. */
+const ringsFromFirstCorner = ({ outline, holes }: Polygon): readonly Ring[] => {
+  const [originX, originY] = outline[0] as Point;
+  return [outline, ...holes].map((ring) => ring.map(([x, y]): Point => [x - originX, y - originY]));
+};
+
+const edgeOf = (ring: Ring, edge: number): readonly [Point, Point] => [
+  ring[edge] as Point,
+  ring[(edge + 1) % ring.length] as Point,
+];
+
 interface Chosen {
   /** 0 for the outline, 1 and up for a hole. */
   readonly ring: number;
@@ -138,12 +143,12 @@ interface Chosen {
 }
 
 const chosenEdges = (list: readonly unknown[], { outline, holes }: Polygon): readonly Chosen[] => {
-  const door = checks();
+  const problems = checks();
   const seen = new Set<string>();
   const found: Chosen[] = [];
   list.forEach((item, i) => {
     const at = `edges[${i}]`;
-    door.run(() => {
+    problems.run(() => {
       const record = expectFields(item, ["edge", "hole", "distance"], at);
       const distance = lengthOf(record.distance, `${at}.distance`, "non-negative");
       const hole = record.hole === undefined ? undefined : indexOf(record.hole, holes.length, `${at}.hole`);
@@ -161,7 +166,7 @@ const chosenEdges = (list: readonly unknown[], { outline, holes }: Polygon): rea
       }
     });
   });
-  door.done();
+  problems.done();
   return found;
 };
 

@@ -146,15 +146,7 @@ export const hourlyReferenceEvapotranspiration = (
   const ea = (es * q.humidity) / 100;
   const rs = q.solar(hours);
   const rso = clearSkyShare(z) * sun.ra;
-  // Light before sunrise and after sunset, and of an instrument that is not at zero, is small.
-  if (rs > sun.ra + 0.05 * hours) {
-    fail(
-      "range",
-      "solar",
-      `${rs.toFixed(3)} MJ/m2`,
-      `not more than at the top of the atmosphere in the period, ${sun.ra.toFixed(3)} MJ/m2`,
-    );
-  }
+  notAboveAtmosphere(rs, sun.ra, hours);
   const low = sun.ra > 0 && altitudeOf(q.latitude.in("rad"), sun) < lowSun;
   const ratio = clearnessOf(q.clearnessBefore, { rs, rso, up: sun.ra > 0, low });
   const rns = (1 - grassAlbedo) * rs;
@@ -171,9 +163,6 @@ export const hourlyReferenceEvapotranspiration = (
     u2: q.wind,
     constant: 37,
   });
-  const kPa = (value: number): Pressure => made(value, "kPa", "pressure");
-  const perHour = (value: number): Rate => made(value, "mm/h", "length/time");
-  const exposure = (value: number): Exposure => made(value, "MJ/m2", "radiant exposure");
   return {
     type: "hourly-reference-evapotranspiration",
     version: 1,
@@ -201,6 +190,21 @@ export const hourlyReferenceEvapotranspiration = (
     soilHeatFlux: exposure(soil),
     findings: sun.ra > 0 && (q.clearnessBefore === undefined || !low) ? remarks(rs, rso) : [],
   };
+};
+
+const kPa = (value: number): Pressure => made(value, "kPa", "pressure");
+const perHour = (value: number): Rate => made(value, "mm/h", "length/time");
+const exposure = (value: number): Exposure => made(value, "MJ/m2", "radiant exposure");
+
+/** Light before sunrise and after sunset, and of an instrument that is not at zero, is small. */
+const notAboveAtmosphere = (rs: number, ra: number, hours: number): void => {
+  if (rs > ra + 0.05 * hours)
+    fail(
+      "range",
+      "solar",
+      `${rs.toFixed(3)} MJ/m2`,
+      `not more than at the top of the atmosphere in the period, ${ra.toFixed(3)} MJ/m2`,
+    );
 };
 
 /** The sun below this altitude, in rad, tells little of the clouds: 17 degrees, of the ASCE standardized equation, from memory. */

@@ -86,8 +86,8 @@ const paper = "FAO Irrigation and Drainage Paper 56";
 /** `Rs / Rso` below which `1.35 Rs / Rso - 0.35` turns negative: the sky would then warm the turf. */
 const darkest = 0.35 / 1.35;
 
-/** What is unusual in a day of weather, but possible. */
-const remarks = (day: {
+/** A day of weather, as far as something in it may be unusual. */
+interface DayOfWeather {
   readonly rs: number;
   readonly rso: number;
   readonly ea: number;
@@ -95,74 +95,59 @@ const remarks = (day: {
   readonly u2: number;
   readonly moisture: MoistureRead;
   readonly sunlight: SunlightRead;
-}): readonly Finding[] => {
-  const found: Finding[] = [];
-  const add = (
-    code: string,
-    severity: Finding["severity"],
-    params: Finding["params"],
-    text: string,
-  ): void => {
-    found.push({ code: `water/${code}`, severity, params, text, source: paper });
-  };
-  if (exceeds(day.rs, day.rso)) {
-    const ratio = day.rs / day.rso;
-    const text = `The solar radiation is ${ratio.toFixed(2)} times that of a clear sky: in the longwave radiation the ratio counts as 1. Check the instrument, or Angstrom's coefficients.`;
-    add("brighter-than-clear-sky", ratio > 1.1 ? "caution" : "note", { ratio }, text);
-  }
-  if (day.rs / day.rso < darkest) {
-    const ratio = day.rs / day.rso;
-    const text = `The solar radiation is ${ratio.toFixed(2)} times that of a clear sky, less than under the thickest cloud that the longwave radiation is made for: the net radiation comes out too high. Check the instrument.`;
-    add("darker-than-overcast", "caution", { ratio }, text);
-  }
-  if (day.ea > day.es) {
-    add(
-      "moister-than-saturated",
-      "caution",
-      { actual: day.ea, saturation: day.es },
-      "The air holds more vapor than the mean of its saturation: the wind term is below zero. Check dew point and temperatures.",
-    );
-  }
-  if (day.u2 < 0.5) {
-    add(
-      "calm",
-      "note",
-      { speed: day.u2 },
-      "Wind below 0.5 m/s at 2 m: the source takes 0.5, this figure the wind as given.",
-    );
-  }
-  if (day.moisture.saturatedAtMinimum === true) {
-    add(
-      "moisture-assumed",
-      "note",
-      {},
-      "Humidity was not measured: the dew point counts as the lowest temperature, too moist in dry places.",
-    );
-  }
-  if (day.sunlight.temperatures !== undefined) {
-    add(
-      "sunlight-assumed",
-      "note",
-      {},
-      "Radiation was not measured: it follows from the temperature range, which scatters from day to day.",
-    );
-  }
-  return found;
+}
+
+const remark = (
+  code: string,
+  severity: Finding["severity"],
+  params: Finding["params"],
+  text: string,
+): Finding => ({ code: `water/${code}`, severity, params, text, source: paper });
+
+const radiationRemarks = ({ rs, rso }: DayOfWeather): readonly Finding[] => {
+  const ratio = rs / rso;
+  const said = `The solar radiation is ${ratio.toFixed(2)} times that of a clear sky`;
+  const tooBright = `${said}: in the longwave radiation the ratio counts as 1. Check the instrument, or Angstrom's coefficients.`;
+  const tooDark = `${said}, less than under the thickest cloud that the longwave radiation is made for: the net radiation comes out too high. Check the instrument.`;
+  return [
+    ...(exceeds(rs, rso)
+      ? [remark("brighter-than-clear-sky", ratio > 1.1 ? "caution" : "note", { ratio }, tooBright)]
+      : []),
+    ...(ratio < darkest ? [remark("darker-than-overcast", "caution", { ratio }, tooDark)] : []),
+  ];
 };
 
-/** Works a day through, step by step. */
-export const referenceOf = (period: "day" | "month", day: DayNumbers): ReferenceEvapotranspiration => {
-  const { tMin, tMax, u2, dayOfYear: j, elevation: z, latitude: phi } = day;
-  const mean = (tMin + tMax) / 2;
-  const es = (saturation(tMin) + saturation(tMax)) / 2;
-  const ea = vaporPressureOf(day.moisture, tMin, tMax, z);
-  if (exceeds(ea, saturation(tMax)))
-    fail(
-      "conflict",
-      "moisture",
-      `${ea.toFixed(3)} kPa`,
-      `not more vapor than saturates the air at max, ${saturation(tMax).toFixed(3)} kPa`,
-    );
+const airRemarks = ({ ea, es, u2 }: DayOfWeather): readonly Finding[] => {
+  const moist =
+    "The air holds more vapor than the mean of its saturation: the wind term is below zero. Check dew point and temperatures.";
+  const still = "Wind below 0.5 m/s at 2 m: the source takes 0.5, this figure the wind as given.";
+  return [
+    ...(ea > es ? [remark("moister-than-saturated", "caution", { actual: ea, saturation: es }, moist)] : []),
+    ...(u2 < 0.5 ? [remark("calm", "note", { speed: u2 }, still)] : []),
+  ];
+};
+
+const notMeasured = ({ moisture, sunlight }: DayOfWeather): readonly Finding[] => {
+  const humidity =
+    "Humidity was not measured: the dew point counts as the lowest temperature, too moist in dry places.";
+  const radiation =
+    "Radiation was not measured: it follows from the temperature range, which scatters from day to day.";
+  return [
+    ...(moisture.saturatedAtMinimum === true ? [remark("moisture-assumed", "note", {}, humidity)] : []),
+    ...(sunlight.temperatures !== undefined ? [remark("sunlight-assumed", "note", {}, radiation)] : []),
+  ];
+};
+
+/** What is unusual in a day of weather, but possible. */
+const remarks = (day: DayOfWeather): readonly Finding[] => [
+  ...radiationRemarks(day),
+  ...airRemarks(day),
+  ...notMeasured(day),
+];
+
+/** The sun of a day, and what it leaves on the ground. */
+const sunOf = (day: DayNumbers) => {
+  const { tMin, tMax, dayOfYear: j, elevation: z, latitude: phi } = day;
   const declination = declinationOn(j);
   const sunset = sunsetAt(phi, declination);
   const daylight = (24 / Math.PI) * sunset;
@@ -177,8 +162,38 @@ export const referenceOf = (period: "day" | "month", day: DayNumbers): Reference
   }
   const rs = solarOf(day.sunlight, { ra, daylight, range: Math.max(0, tMax - tMin) });
   const rso = clearSkyShare(z) * ra;
-  const ratio = Math.min(1, rs / rso);
-  const rns = (1 - grassAlbedo) * rs;
+  return {
+    declination,
+    sunset,
+    daylight,
+    ra,
+    rs,
+    rso,
+    ratio: Math.min(1, rs / rso),
+    rns: (1 - grassAlbedo) * rs,
+  };
+};
+
+/** The vapor in the air, kPa. */
+const vaporOf = ({ moisture, tMin, tMax, elevation }: DayNumbers): number => {
+  const ea = vaporPressureOf(moisture, tMin, tMax, elevation);
+  return exceeds(ea, saturation(tMax))
+    ? fail(
+        "conflict",
+        "moisture",
+        `${ea.toFixed(3)} kPa`,
+        `not more vapor than saturates the air at max, ${saturation(tMax).toFixed(3)} kPa`,
+      )
+    : ea;
+};
+
+/** Works a day through, step by step. */
+export const referenceOf = (period: "day" | "month", day: DayNumbers): ReferenceEvapotranspiration => {
+  const { tMin, tMax, u2, dayOfYear: j, elevation: z } = day;
+  const mean = (tMin + tMax) / 2;
+  const es = (saturation(tMin) + saturation(tMax)) / 2;
+  const ea = vaporOf(day);
+  const { declination, sunset, daylight, ra, rs, rso, ratio, rns } = sunOf(day);
   const rnl = longwave({ tMin, tMax, ea, ratio, hours: 24 });
   const [slope, pressure] = [slopeAt(mean), pressureAt(z)];
   const gamma = psychrometric(pressure);

@@ -69,8 +69,35 @@ export const catchCanTest = (input: {
   readonly diameter?: Length;
   readonly remainder?: Remainder;
 }): CatchCanTest => {
+  const { volumes, ...q } = readTest(input);
+  const { catches } = q;
+  const mm = volumes
+    ? (10 * made(catches.mean, catches.unit, "volume", "water").in("mL")) / openingOf(q.opening, q.diameter)
+    : made(catches.mean, catches.unit, "length").in("mm");
+  const metric = isMetric((q.opening ?? q.diameter)?.unit ?? catches.unit);
+  const deep = made(mm, "mm", "length");
+  const hours = q.time.in("h");
+  const driest = catches.sorted[0] as number;
+  const schedulingCoefficient = coefficientOfDriest(catches.mean, driest);
+  return {
+    type: "catch-can-test",
+    version: 1,
+    cans: catches.sorted.length,
+    depth: metric ? deep : made(deep.in("in"), "in", "length"),
+    rate: metric
+      ? made(mm / hours, "mm/h", "length/time")
+      : made(deep.in("in") / hours, "in/h", "length/time"),
+    lowerQuarter: made(lowShare(catches, 4, q.remainder), "%", "1"),
+    lowerHalf: made(lowShare(catches, 2, q.remainder), "%", "1"),
+    christiansen: made(coefficientOf(catches), "%", "1"),
+    schedulingCoefficient,
+    findings: remarks(catches.sorted.length, driest),
+  };
+};
+
+const readTest = (input: unknown) => {
   const volumes = caughtVolumes(input);
-  const q = readRecord(
+  const found = readRecord(
     input,
     {
       catches: (value, path) => {
@@ -98,37 +125,20 @@ export const catchCanTest = (input: {
     },
     "a record with catches and time",
   );
-  const { catches } = q;
-  const mm = volumes
-    ? (10 * made(catches.mean, catches.unit, "volume", "water").in("mL")) / openingOf(q.opening, q.diameter)
-    : made(catches.mean, catches.unit, "length").in("mm");
-  const metric = isMetric((q.opening ?? q.diameter)?.unit ?? catches.unit);
-  const deep = made(mm, "mm", "length");
-  const hours = q.time.in("h");
-  const driest = catches.sorted[0] as number;
-  const coefficient = driest > 0 ? catches.mean / driest : null;
-  if (coefficient === Infinity) {
-    fail(
-      "range",
-      "catches",
-      driest,
-      "catches that stand in a finite ratio to their mean, or 0 for a dry can",
-    );
-  }
-  return {
-    type: "catch-can-test",
-    version: 1,
-    cans: catches.sorted.length,
-    depth: metric ? deep : made(deep.in("in"), "in", "length"),
-    rate: metric
-      ? made(mm / hours, "mm/h", "length/time")
-      : made(deep.in("in") / hours, "in/h", "length/time"),
-    lowerQuarter: made(lowShare(catches, 4, q.remainder), "%", "1"),
-    lowerHalf: made(lowShare(catches, 2, q.remainder), "%", "1"),
-    christiansen: made(coefficientOf(catches), "%", "1"),
-    schedulingCoefficient: coefficient,
-    findings: remarks(catches.sorted.length, driest),
-  };
+  return { volumes, ...found };
+};
+
+/** The mean by the driest can; `null` where it stayed empty. */
+const coefficientOfDriest = (mean: number, driest: number): number | null => {
+  const coefficient = driest > 0 ? mean / driest : null;
+  return coefficient === Infinity
+    ? fail(
+        "range",
+        "catches",
+        driest,
+        "catches that stand in a finite ratio to their mean, or 0 for a dry can",
+      )
+    : coefficient;
 };
 
 /** Whether the first can was read as a volume; the catches themselves are read, with every problem, after. */
