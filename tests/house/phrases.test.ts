@@ -40,12 +40,15 @@ const said: readonly (readonly [pattern: RegExp, instead: string])[] = [
   [/says nothing about whether the products mix/, "that does not mean that they mix"],
   [/strongest spray that is stated/, "highest stated concentration"],
   [/, for (it|the job|what it \w+|the label's \w+) (is|states|does)\b/, "because"],
+  [/\bhollow coring\b/, "core aeration"],
   [/\blabelled\b/, "labeled"],
 ];
 
 const pages = ["docs", "examples"].flatMap(filesBelow).filter((path) => /\.(md|ts|json)$/.test(path));
+/** What a sheet in metric units says instead of the words of the United States. */
+const british = "src/plan/sheet/british-words.ts";
 const files = [
-  ...filesBelow("src").filter((path) => path.endsWith(".ts")),
+  ...filesBelow("src").filter((path) => path.endsWith(".ts") && path !== british),
   // What published sources print, they print in their own words.
   ...pages.filter((path) => path !== "docs/evidence.md"),
   ...["README.md"].filter(exists),

@@ -1,5 +1,5 @@
 import type { Finding } from "../../quantity/index.js";
-import { dayText } from "../sheet/day-text.js";
+import { dayText, spokenDates } from "../sheet/day-text.js";
 import { nextText } from "../sheet/next-text.js";
 import { blank, type SheetBlock, type SheetSection, type WorkOrderSheet } from "../sheet/sheet-types.js";
 import { type FirstUnits, firstUnits, measureText } from "../sheet/sheet-units.js";
@@ -17,15 +17,14 @@ const section = (id: string, title: string, items: readonly string[]): readonly 
 const severityWords = { warning: "WARNING", caution: "CAUTION", note: "Note" };
 const severities = ["warning", "caution", "note"] as const;
 
-const findingTexts = (findings: readonly Finding[]): readonly string[] =>
+const findingTexts = (findings: readonly Finding[], metric: boolean): readonly string[] =>
   severities.flatMap((severity) =>
     findings
       .filter((finding) => finding.severity === severity)
-      .map(({ text, source }) =>
-        source === undefined
-          ? `${severityWords[severity]}: ${text}`
-          : `${severityWords[severity]}: ${text} [${sourceText(source)}]`,
-      ),
+      .map(({ text, source }) => {
+        const told = `${severityWords[severity]}: ${spokenDates(text, metric)}`;
+        return source === undefined ? told : `${told} [${sourceText(source)}]`;
+      }),
   );
 
 const labelWords = {
@@ -70,12 +69,14 @@ const orderSection = (spray: SprayOrder): SheetSection => {
       const more = sources.length > 4 ? ` and ${sources.length - 4} more` : "";
       return `${number}. ${text} Why: ${reason}${titles.length === 0 ? "" : ` [${titles.join("; ")}${more}]`}`;
     });
+  const named = (id: string): string =>
+    spray.products.find(({ product }) => product === id)?.productName ?? id;
   const pairs = [...order.firm, ...order.open, ...order.unopposed].map(
     ({ first, second, counts }) =>
-      `${first} before ${second}: ${counts.for} published orders for, ${counts.against} against, ${counts.same} put them at one step`,
+      `${named(first)} before ${named(second)}: ${counts.for} published orders for, ${counts.against} against, ${counts.same} put them at one step`,
   );
   const unsaid = order.unsaid.map(
-    ({ first, second }) => `${first} before ${second}: no published order says`,
+    ({ first, second }) => `${named(first)} before ${named(second)}: no published order says`,
   );
   return {
     id: "mixing order",
@@ -86,7 +87,7 @@ const orderSection = (spray: SprayOrder): SheetSection => {
 
 const lastText = ({ applied }: RepeatPlan, metric: boolean): string => {
   const last = applied[applied.length - 1];
-  return last === undefined ? "" : `(last on ${dayText(last, metric)}) `;
+  return last === undefined ? "" : ` (last time: ${dayText(last, metric)})`;
 };
 
 /** The copy for the office: what was found, why, by whom, and what was not checked. */
@@ -105,18 +106,22 @@ export const officeSheet = (order: WorkOrder): WorkOrderSheet => {
     day: dayText(order.date, metric),
     head: [blank("Applicator", name, 20), blank("Certificate no.", certificate, 12)],
     front: [
-      ...section("findings", "FINDINGS (none found is no approval)", findingTexts(order.findings)),
+      ...section("findings", "FINDINGS (none found is no approval)", findingTexts(order.findings, metric)),
       ...section("rates", "RATES AND LABELS", rateTexts(order, first, order.units === "both")),
       ...section("water", "RAIN AND IRRIGATION AFTERWARD", waterTexts(order, first)),
       ...accountSections(order.nutrients),
       ...section(
         "next",
         "WHEN AGAIN",
-        order.repeats.map((repeat) => `${lastText(repeat, metric)}${nextText(repeat, metric)}`),
+        order.repeats.map((repeat) => `${nextText(repeat, metric)}${lastText(repeat, metric)}`),
       ),
       ...order.sprays.map(orderSection),
       ...section("checked", "CHECKED", order.checked),
-      ...section("not checked", "NOT CHECKED", order.notChecked),
+      ...section(
+        "not checked",
+        "NOT CHECKED",
+        order.notChecked.map((text) => spokenDates(text, metric)),
+      ),
     ],
     back: section(
       "cautions",

@@ -33,7 +33,7 @@ export interface WorkOrderTextOptions extends WorkOrderSheetOptions {
  *   ],
  * });
  * workOrderText(order).split("\n").filter((line) => line.startsWith("  SET"));
- * // => ["  SET THE SPREADER FOR 3.75 lb per 1,000 sq ft of product, in one pass."]
+ * // => ["  SET THE SPREADER FOR 3.75 lb per 1,000 sq ft: one pass."]
  * ```
  */
 export const workOrderText = (order: WorkOrder, options: WorkOrderTextOptions = {}): string => {

@@ -79,11 +79,21 @@ export const routeSection = (writer: Writer): SheetSection => {
 
 /** A step of mixing, for any filling: the marks stand in the table. */
 const stepText = (step: LoadingStep): string => {
-  const [low = 0.5, high = low] = step.fraction ?? [];
-  const share = low === high ? `${low * 100} %` : `${low * 100} to ${high * 100} %`;
-  if (step.action === "fill") return `${step.number} Clean water: ${share} of the mix that is added.`;
-  if (step.action === "top up") return `${step.number} Clean water up to the tank mark.`;
+  if (step.action === "fill")
+    return `${step.number} Clean water up to the first tank mark, "water first to".`;
+  if (step.action === "top up") return `${step.number} Clean water up to the last tank mark, "fill up to".`;
   return `${step.number} ${step.text}`;
+};
+
+/** The tank mark of the water that goes in before the first product, on top of what is in the tank. */
+const waterFirst = (fill: RouteFill, steps: readonly LoadingStep[], writer: Writer): string => {
+  const { fraction = [0.5] } = steps.find(({ action }) => action === "fill") ?? {};
+  const at = (share: number): string => {
+    const [before, added] = [numberIn(fill.before, writer.unit), numberIn(fill.added, writer.unit)];
+    return amountText({ ...fill.added, value: before + share * added, unit: writer.unit }, writer);
+  };
+  const [low = 0.5, high = low] = fraction;
+  return low === high ? at(low) : `${at(low)} to ${at(high)}`;
 };
 
 /** What goes into each filling, and in which order. */
@@ -97,6 +107,7 @@ export const fillSection = (writer: Writer, machine: readonly SheetBlock[]): She
       cells: [
         `FILL ${fill.number}`,
         amountText(fill.added, writer),
+        waterFirst(fill, spray.order.steps, writer),
         ...spray.products.map((product, p) => {
           const tool = tools[p];
           const amount = product.loads[i]?.amount;
@@ -125,10 +136,10 @@ export const fillSection = (writer: Writer, machine: readonly SheetBlock[]): She
           text: `SPRAYER SET FOR ${measureText(spray.tank.applicationVolume, first, true)}.`,
         },
         ...machine,
-        { kind: "table", heads: ["", "mix", ...names, "tank mark"], rows },
+        { kind: "table", heads: ["", "adds", "water first to", ...names, "fill up to"], rows },
         {
           kind: "text",
-          text: "In this order, for the mix that is added, on top of what is in the tank:",
+          text: "In this order, on top of what is in the tank:",
         },
         {
           kind: "list",

@@ -1,5 +1,6 @@
 import type { Finding } from "../../quantity/index.js";
-import { dayText } from "../sheet/day-text.js";
+import { inWords } from "../sheet/british-words.js";
+import { dayText, spokenDates } from "../sheet/day-text.js";
 import { nextText } from "../sheet/next-text.js";
 import {
   blank,
@@ -13,12 +14,13 @@ import { type FirstUnits, firstUnits } from "../sheet/sheet-units.js";
 import type { Watering } from "../visit/watering.js";
 import type { WorkOrder } from "../visit/work-order.js";
 import { withBuffers } from "./buffer-lines.js";
+import { jarSection } from "./jar-section.js";
 import { spraySection } from "./spray-section.js";
 import { spreadSection } from "./spread-section.js";
 import { storeSection } from "./store-section.js";
 
-const textsOf = (order: WorkOrder, place: string): readonly string[] =>
-  order.cautions.filter((caution) => caution.place === place).map(({ text }) => text);
+const textsOf = (order: WorkOrder, place: string, first: FirstUnits): readonly string[] =>
+  order.cautions.filter((caution) => caution.place === place).map(({ text }) => inWords(text, first));
 
 /** Products whose rate nobody held against the label. */
 const notOnFile = (order: WorkOrder): readonly string[] => [
@@ -33,20 +35,37 @@ const notOnFile = (order: WorkOrder): readonly string[] => [
 const shown = (finding: Finding): boolean =>
   finding.severity === "warning" || (finding.severity === "caution" && finding.code !== "jar-test");
 
+/** The most of a finding that a crew reads at a glance; its reasons and sources stand on the office copy. */
+const longestFinding = 160;
+
+/** A finding for the crew: as many of its sentences as can be read at a glance. */
+const inShort = ({ text }: Finding, metric: boolean): string => {
+  const spoken = spokenDates(text, metric);
+  if (spoken.length <= longestFinding) return spoken;
+  const sentences = spoken.split(/(?<=[.:]) (?=[A-Z0-9])/);
+  let kept = sentences[0] ?? "";
+  for (const sentence of sentences.slice(1)) {
+    if (kept.length + sentence.length >= longestFinding) break;
+    kept = `${kept} ${sentence}`;
+  }
+  return kept === spoken ? spoken : `${kept.replace(/:$/, ".")} More on the office copy.`;
+};
+
 /** A list of conditions ends with a period, whichever is the last of them. */
 const ended = (items: readonly string[]): readonly string[] =>
   items.map((item, i) => (i === items.length - 1 ? item.replace(/;$/, ".") : item));
 
-const stopSection = (order: WorkOrder): SheetSection => {
+const stopSection = (order: WorkOrder, first: FirstUnits): SheetSection => {
+  const metric = first === "metric";
   const missing = notOnFile(order);
   const findings = order.findings.filter(shown);
   const warnings = findings.filter(({ severity }) => severity === "warning");
   const rest = findings.filter(({ severity }) => severity === "caution");
-  const blocks: SheetBlock[] = [{ kind: "list", mark: "-", items: ended(textsOf(order, "stop")) }];
+  const blocks: SheetBlock[] = [{ kind: "list", mark: "-", items: ended(textsOf(order, "stop", first)) }];
   if (warnings.length > 0)
     blocks.push(
       { kind: "text", strong: true, text: "DO NOT START before the supervisor has settled this:" },
-      { kind: "list", mark: "!", items: warnings.map(({ text }) => text) },
+      { kind: "list", mark: "!", items: warnings.map(({ text }) => spokenDates(text, metric)) },
     );
   if (missing.length > 0)
     blocks.push({
@@ -54,7 +73,8 @@ const stopSection = (order: WorkOrder): SheetSection => {
       strong: true,
       text: `LABEL RATE NOT CHECKED for ${missing.join("; ")}: read the rate on the label before you open it.`,
     });
-  if (rest.length > 0) blocks.push({ kind: "list", mark: "!", items: rest.map(({ text }) => text) });
+  if (rest.length > 0)
+    blocks.push({ kind: "list", mark: "!", items: rest.map((finding) => inShort(finding, metric)) });
   return { id: "stop", title: "STOP and call the supervisor if", blocks };
 };
 
@@ -98,7 +118,7 @@ const namesFor = (orders: readonly { readonly watering: Watering }[]): string =>
     ? `${[...new Set(orders.flatMap(({ watering }) => watering.notStated))].join("; ")}: `
     : "";
 
-const afterTexts = (order: WorkOrder): readonly string[] =>
+const afterTexts = (order: WorkOrder, first: FirstUnits): readonly string[] =>
   order.cautions
     .filter(({ place }) => place === "after")
     .map(({ code, text }) =>
@@ -106,21 +126,21 @@ const afterTexts = (order: WorkOrder): readonly string[] =>
         ? `${namesFor(order.spreads)}${text}`
         : code === "caution/rain-free"
           ? `${namesFor(order.sprays)}${text}`
-          : text,
+          : inWords(text, first),
     );
 
-const afterSection = (order: WorkOrder): SheetSection => ({
+const afterSection = (order: WorkOrder, first: FirstUnits): SheetSection => ({
   id: "after",
   title: "AFTERWARD",
   blocks: [
-    { kind: "list", mark: "[ ]", items: afterTexts(order) },
+    { kind: "list", mark: "[ ]", items: afterTexts(order, first) },
     {
       kind: "blanks",
       blanks: [
         blank("Keep off until (label)", undefined, 10),
-        blank("Emergency no.", undefined, 12),
-        blank("Poison center", undefined, 12),
-        blank("Eyewash, spill kit at", undefined, 12),
+        blank("Emergency no.", undefined, 10),
+        blank(inWords("Poison center", first), undefined, 10),
+        blank("Eyewash, spill kit", undefined, 10),
       ],
     },
   ],
@@ -136,7 +156,7 @@ const nextSection = ({ repeats }: WorkOrder, first: FirstUnits): readonly SheetS
     : [
         {
           id: "next",
-          title: "NEXT TIME, by what the job states",
+          title: "NEXT TIME, by the intervals that the job states",
           blocks: [
             { kind: "list", mark: "-", items: known.map((repeat) => nextText(repeat, first === "metric")) },
           ],
@@ -144,11 +164,17 @@ const nextSection = ({ repeats }: WorkOrder, first: FirstUnits): readonly SheetS
       ];
 };
 
-const backSection = (order: WorkOrder): SheetSection => ({
-  id: "back",
-  title: "CAUTIONS FOR THIS JOB",
-  blocks: [{ kind: "list", mark: "-", items: [...textsOf(order, "back"), ...textsOf(order, "step")] }],
-});
+/** What only the records of one country ask for: of no use on a sheet in metric units. */
+const unitedStates = "caution/restricted-use-record";
+
+const backSection = (order: WorkOrder, first: FirstUnits): SheetSection => {
+  const here = {
+    ...order,
+    cautions: order.cautions.filter(({ code }) => first === "US" || code !== unitedStates),
+  };
+  const items = [...textsOf(here, "back", first), ...textsOf(here, "step", first)];
+  return { id: "back", title: "CAUTIONS FOR THIS JOB", blocks: [{ kind: "list", mark: "-", items }] };
+};
 
 /** The copy for the shed: what a crew does, in the order in which it does it. */
 export const shedSheet = (order: WorkOrder): WorkOrderSheet => {
@@ -171,22 +197,25 @@ export const shedSheet = (order: WorkOrder): WorkOrderSheet => {
       blank("Supervisor, phone", undefined, 24),
     ],
     front: [
-      stopSection(order),
+      stopSection(order, first),
       ...order.spreads.map((spread, i) =>
         withBuffers(spreadSection(spread, i + 1, order.site, first, both), order.buffers, first),
       ),
       ...order.sprays.map((spray, i) =>
         withBuffers(
-          spraySection(spray, order.spreads.length + i + 1, order.site, first, both, order.cautions),
+          spraySection(spray, order.spreads.length + i + 1, order.site, first, order.cautions),
           order.buffers,
           first,
         ),
       ),
-      storeSection(order.spreads, order.sprays, site, first),
-      afterSection(order),
-      ...nextSection(order, first),
+      storeSection(order.spreads, order.sprays, site, first, both),
+      afterSection(order, first),
       recordSection(order, first),
     ],
-    back: [backSection(order)],
+    back: [
+      ...order.sprays.flatMap((spray, i) => jarSection(spray, order.spreads.length + i + 1)),
+      ...nextSection(order, first),
+      backSection(order, first),
+    ],
   };
 };

@@ -1,12 +1,12 @@
 import { numberIn } from "../../quantity/index.js";
 import type { LoadingStep } from "../../tank/index.js";
-import { sizeBlocks } from "../sheet/part-size.js";
+import { inWords } from "../sheet/british-words.js";
+import { sizeOf, sizesOf } from "../sheet/part-size.js";
 import { blank, penned, type SheetBlock, type SheetRow, type SheetSection } from "../sheet/sheet-types.js";
 import {
   areaText,
   areaUnitOf,
   type FirstUnits,
-  figure,
   measureText,
   tankMark,
   unitFor,
@@ -112,6 +112,10 @@ const textOf = (step: LoadingStep): string => {
   return step.text.replace(/^Add (?=\S)/, "ADD ");
 };
 
+/** The next load waits until this one is out. */
+const nextLoad = (step: LoadingStep, last: boolean, loads: number): readonly string[] =>
+  last && loads > 1 && step.action === "agitate" ? ["Only then mix the next load."] : [];
+
 const rowOf = (step: LoadingStep, columns: readonly LoadColumn[], writer: Writer): SheetRow => {
   const index = writer.order.products.findIndex(({ product }) => product === step.productId);
   const what = `${step.number}  ${textOf(step)}`;
@@ -133,13 +137,17 @@ const rowOf = (step: LoadingStep, columns: readonly LoadColumn[], writer: Writer
 /** The rows of the steps, each caution under the first step that it belongs to. */
 const stepRows = (columns: readonly LoadColumn[], writer: Writer): readonly SheetRow[] => {
   const said = new Set<string>();
-  return writer.order.order.steps.map((step) => {
+  const { steps } = writer.order.order;
+  return steps.map((step, i) => {
     const row = rowOf(step, columns, writer);
     const codes = step.cautions
       .map(({ code }) => code)
       .filter((code) => writer.lines.has(code) && !said.has(code));
     for (const code of codes) said.add(code);
-    const note = codes.map((code) => writer.lines.get(code)).join(" ");
+    const note = [
+      ...codes.map((code) => writer.lines.get(code)),
+      ...nextLoad(step, i === steps.length - 1, writer.order.tank.count),
+    ].join(" ");
     return note === "" ? row : { ...row, note };
   });
 };
@@ -162,27 +170,15 @@ const loadTables = (writer: Writer): SheetBlock[] => {
   return blocks;
 };
 
-/** What all loads of each product add up to. */
-const totals = ({ order, tools, first }: Writer, both: boolean): string =>
-  order.products
-    .flatMap((product, i) => {
-      const tool = tools[i];
-      if (tool === undefined) return [];
-      const other = both && first === "US" ? ` (${measureText(product.amount, "metric")})` : "";
-      const packets = product.packets?.perLoad.reduce((sum, count) => sum + count, 0);
-      const counted =
-        packets === undefined ? "" : ` in ${figure(packets)} ${packets === 1 ? "packet" : "packets"}`;
-      return [`${product.productName} ${stepsText(spraySteps(product, tool), tool)}${counted}${other}`];
-    })
-    .join("; ");
-
 /** What a crew looks to before the first pour. */
 const beforePouring = (mixed: boolean): SheetBlock => ({
   kind: "list",
   mark: "!",
   items: [
-    "Wear what each label names for mixing; gloves and eye protection at the least. Pour below eye level.",
-    ...(mixed ? ["Check each label for tank-mix restrictions: a good jar test does not replace it."] : []),
+    "Before you pour: wear what each label names for mixing, gloves and eye protection at the least.",
+    ...(mixed
+      ? ["Jar test first (steps on the back). It does not replace the labels' tank-mix restrictions."]
+      : []),
   ],
 });
 
@@ -192,7 +188,6 @@ export const spraySection = (
   number: number,
   { name: site, measures }: WorkOrder["site"],
   first: FirstUnits,
-  both: boolean,
   cautions: readonly WorkOrderCaution[],
 ): SheetSection => {
   const { tank, products, sprayer } = order;
@@ -205,6 +200,10 @@ export const spraySection = (
     lines: new Map(cautions.flatMap(({ code, line }) => (line === undefined ? [] : [[code, line]]))),
   };
   const where = order.parts.length > 0 ? order.parts.join(", ") : site;
+  const sizes = sizesOf(measures, order.parts, first);
+  const [only] = order.parts;
+  const size = order.parts.length === 1 && only !== undefined ? sizeOf(measures, only, first) : undefined;
+  const sized = size === undefined ? "" : ` (${size})`;
   const mixed = products.length > 1;
   return {
     id: "spray",
@@ -214,9 +213,11 @@ export const spraySection = (
       {
         kind: "text",
         strong: true,
-        text: `${areaText(order.area, writer.areaUnit)} at ${measureText(tank.applicationVolume, first, true)}: ${tankMark(tank.volume.in("L"), writer.tankUnit)} of spray in ${tank.count} ${tank.count === 1 ? "load" : "loads"}.`,
+        text: `${areaText(order.area, writer.areaUnit)}${sized} at ${measureText(tank.applicationVolume, first, true)}: ${tankMark(tank.volume.in("L"), writer.tankUnit)} of spray in ${tank.count} ${tank.count === 1 ? "load" : "loads"}.`,
       },
-      ...sizeBlocks(measures, order.parts, first),
+      ...(size === undefined && sizes.length > 0
+        ? [{ kind: "text" as const, text: `Size: ${sizes.join("; ")}.` }]
+        : []),
       {
         kind: "blanks",
         blanks: [
@@ -225,28 +226,27 @@ export const spraySection = (
           blank("Speed", sprayer.speed && measureText(sprayer.speed, first), 8),
           blank("Last product in sprayer", undefined, 14),
           blank("Cleaned by", undefined, 10),
-          ...(mixed ? [blank("Jar test with this water: good / bad = STOP", undefined, 8)] : []),
+          ...(mixed ? [blank("Jar test: good, or bad = STOP", undefined, 8)] : []),
         ],
       },
       beforePouring(mixed),
       ...loadTables(writer),
-      {
-        kind: "text",
-        text: `${tank.count > 1 ? "Mix the next load when the one before is sprayed out. " : ""}Whole job: ${totals(writer, both)}.`,
-      },
       ...leftOver(order, writer),
       ...waterBlocks(order.watering, first),
     ],
   };
 };
 
-const leftOver = (order: SprayOrder, { tankUnit }: Writer): SheetBlock[] => {
+const leftOver = (order: SprayOrder, { tankUnit, first }: Writer): SheetBlock[] => {
   const left = order.tank.leftOver.volume.in("L");
   return left > 0 && numberIn(order.tank.leftOver.volume, "L") > 1e-6
     ? [
         {
           kind: "text",
-          text: `${tankMark(left, tankUnit)} of spray stays in tank and hoses when the area is done: ${penned} (labeled site, at or below the label rate).`,
+          text: inWords(
+            `${tankMark(left, tankUnit)} of spray is left in tank and hoses when the area is done. It goes to a labeled site, at or below the label rate: ${penned}`,
+            first,
+          ),
         },
       ]
     : [];

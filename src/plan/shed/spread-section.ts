@@ -1,15 +1,7 @@
 import { numberIn } from "../../quantity/index.js";
-import { sizeBlocks } from "../sheet/part-size.js";
-import { blank, type SheetBlock, type SheetSection } from "../sheet/sheet-types.js";
-import {
-  areaText,
-  areaUnitOf,
-  type FirstUnits,
-  figure,
-  measureText,
-  unitFor,
-  unitWords,
-} from "../sheet/sheet-units.js";
+import { sizeOf } from "../sheet/part-size.js";
+import { blank, type SheetBlock, type SheetRow, type SheetSection } from "../sheet/sheet-types.js";
+import { areaText, areaUnitOf, type FirstUnits, figure, measureText, unitFor } from "../sheet/sheet-units.js";
 import { stepsOf, stepsText, type Tool, toolFor } from "../sheet/tool-amount.js";
 import type { SpreadOrder, SpreadPart } from "../visit/spread-order.js";
 import type { WorkOrder } from "../visit/work-order.js";
@@ -56,15 +48,14 @@ const machineBlanks = ({ spreader }: SpreadOrder, first: FirstUnits): SheetBlock
 
 /** What the spreader is set for: the rate of one pass, and never the whole where it could be dialed. */
 const setFor = ({ passes, ratePerPass, rate }: SpreadOrder, first: FirstUnits, both: boolean): SheetBlock => {
-  const whole = `${figure(numberIn(rate, unitFor(rate, first)))} ${unitWords(unitFor(rate, first))}`;
   const other = both ? ` (${measureText(ratePerPass, "metric")})` : "";
   return {
     kind: "text",
     strong: true,
     text:
       passes === 1
-        ? `SET THE SPREADER FOR ${whole} of product${other}, in one pass.`
-        : `SET THE SPREADER FOR ${measureText(ratePerPass, first)} of product${other}: ${passes} passes in different directions, NOT ${whole} in one.`,
+        ? `SET THE SPREADER FOR ${measureText(rate, first)}${other}: one pass.`
+        : `SET THE SPREADER FOR ${measureText(ratePerPass, first)}${other}: ${passes} passes in different directions, NOT ${figure(numberIn(rate, unitFor(rate, first)))} in one.`,
   };
 };
 
@@ -79,42 +70,36 @@ export const spreadSection = (
   const { passes, rate, target } = order;
   const tool = spreadTool(order, site, first);
   const areaUnit = areaUnitOf(unitFor(rate, first), first);
-  const rows = spreadRows(order, site).map(({ part, area, perPass }) => {
-    const each = stepsOf(perPass, tool);
-    const cells = [part, areaText(area, areaUnit), stepsText(each, tool)];
+  const row = (name: string, area: SpreadPart["area"], each: number): SheetRow => {
+    const cells = [name, areaText(area, areaUnit), stepsText(each, tool)];
     return { cells: passes === 1 ? cells : [...cells, stepsText(each * passes, tool)] };
+  };
+  const parts = spreadRows(order, site);
+  const rows = parts.map(({ part, area, perPass }) => {
+    const size = sizeOf(measures, part, first);
+    return row(size === undefined ? part : `${part}, ${size}`, area, stepsOf(perPass, tool));
   });
-  const heads = [
-    "",
-    "area",
-    ...(passes === 1 ? ["weigh out"] : ["each pass", passes === 2 ? "both passes" : `all ${passes} passes`]),
-  ];
   const total = spreadSteps(order, site, tool);
+  if (parts.length > 1) rows.push(row("whole job", order.area, total / passes));
+  const heads = [
+    "WEIGH OUT BY SCALE",
+    "area",
+    ...(passes === 1
+      ? ["in one pass"]
+      : ["each pass", passes === 2 ? "both passes" : `all ${passes} passes`]),
+  ];
   return {
     id: "spread",
-    title: `JOB ${number}  SPREAD ${order.productName}`,
+    title: `JOB ${number}  SPREAD ${order.productName}${target === undefined ? "" : `, for ${measureText(target, first)} of ${target.of} in all`}`,
     treatment: order.treatment,
     blocks: [
       setFor(order, first, both),
-      ...(target === undefined
-        ? []
-        : [
-            {
-              kind: "text",
-              text: `For ${measureText(target, first)} of ${target.of} over all passes.`,
-            } as const,
-          ]),
       { kind: "table", heads, rows },
-      ...sizeBlocks(measures, order.parts, first),
-      {
-        kind: "text",
-        text: `Whole job: ${stepsText(total, tool)}${passes === 1 ? "" : `, ${stepsText(total / passes, tool)} each pass`}. Weigh by SCALE.`,
-      },
       machineBlanks(order, first),
       {
         kind: "list",
         mark: "[ ]",
-        items: ["leaf dry, unless the label wants it wet", "weighed out for each part and pass"],
+        items: ["Leaf dry, unless the label wants it wet."],
       },
       ...waterBlocks(order.watering, first),
     ],

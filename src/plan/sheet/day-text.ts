@@ -1,4 +1,4 @@
-import { type CivilDate, daysBetween, type Instant } from "../../calendar/index.js";
+import { type CivilDate, daysBetween, type Instant, isCivilDate } from "../../calendar/index.js";
 
 const weekdays = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
@@ -21,3 +21,9 @@ export const momentText = (at: Instant, metric: boolean): string => {
     ? `${day}, ${at.slice(11, 16)}`
     : `${day}, ${hour % 12 === 0 ? 12 : hour % 12}:${minute} ${hour < 12 ? "am" : "pm"}`;
 };
+
+/** A text of a finding with its dates as people say them: `expired Sun Jun 7, 2015`. */
+export const spokenDates = (text: string, metric: boolean): string =>
+  text.replace(/(?<![\w-])\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])(?![\w-])/g, (date) =>
+    isCivilDate(date) ? dayText(date, metric) : date,
+  );

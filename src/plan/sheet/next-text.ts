@@ -1,5 +1,5 @@
 import { degreeDayText, type RepeatPlan } from "../visit/repeat.js";
-import { dayText } from "./day-text.js";
+import { dayText, spokenDates } from "./day-text.js";
 
 /** When a treatment comes round again, by what the job states. */
 export const nextText = ({ treatment, calendar, degreeDaysAfter }: RepeatPlan, metric: boolean): string => {
@@ -10,7 +10,7 @@ export const nextText = ({ treatment, calendar, degreeDaysAfter }: RepeatPlan, m
           `not before ${dayText(calendar.earliestByStatedRules, metric)} by the stated rule`,
           ...(calendar.reapplyBy === null ? [] : [`reapply by ${dayText(calendar.reapplyBy, metric)}`]),
         ];
-  const degreeDays = degreeDaysAfter === null ? [] : [degreeDayText(degreeDaysAfter)];
+  const degreeDays = degreeDaysAfter === null ? [] : [spokenDates(degreeDayText(degreeDaysAfter), metric)];
   const text = [dates.join(", "), ...degreeDays].filter((part) => part !== "").join(". ");
   return `${treatment}: ${text === "" ? "no interval is stated" : text}`;
 };

@@ -24,7 +24,7 @@ const waitAfter = (kind: Formulation, named: MixingOrder | undefined): Step | un
     return {
       action: "wait",
       minutes: 5,
-      text: "Agitate from the bottom with the lid shut until the packets are fully dissolved: up to 5 minutes, longer in cold or hard water. Stop agitation before you open the lid to look.",
+      text: "Agitate from the bottom with the lid shut until the packets are fully dissolved: up to 5 minutes, longer in cold or hard water. Stop agitation before you open the lid to look. Packets gone: basket strainer back in.",
       reason: "Undissolved film clogs screens, and the next product can stop the film from dissolving.",
       sources: [packetSource, ...cited("manitoba-2013")],
     };
@@ -131,7 +131,7 @@ const addStep = (
 
 const stopAgitation: Step = {
   action: "stop agitation",
-  text: "Stop filling and agitation, and take the basket out.",
+  text: "Stop filling and agitation. Take the basket strainer out.",
   reason: "Packets must not lie on a screen or under a stream.",
   sources: [packetSource],
 };

@@ -29,10 +29,12 @@ describe("the sheet for the shed, by hand", () => {
   const text = workOrderText(workOrder(parkJob()));
 
   test("the pass rate stands before the full rate, amounts stand per part and per pass", () => {
-    expect(text).toMatch(/SET THE SPREADER FOR 1\.67 lb per 1,000 sq ft of product: 2 passes/);
+    expect(text).toMatch(
+      /SET THE SPREADER FOR 1\.67 lb per 1,000 sq ft: 2 passes in different\s+directions, NOT 3\.33 in one/,
+    );
     // 59,400 ft2 at 1.6667 lb per 1,000 are 99.0 lb; 47,025 are 78.375.
-    expect(text).toMatch(/north pitch +59,400 sq ft +99\.0 lb +198\.0 lb/);
-    expect(text).toMatch(/south pitch +47,025 sq ft +78\.4 lb +156\.8 lb/);
+    expect(text).toMatch(/north pitch, 330 x 180 ft +59,400 sq ft +99\.0 lb +198\.0 lb/);
+    expect(text).toMatch(/south pitch, trapezoid, side a +47,025 sq ft +78\.4 lb +156\.8 lb/);
   });
 
   test("loads are columns beside the steps, each with its area and its own water", () => {
@@ -45,9 +47,9 @@ describe("the sheet for the shed, by hand", () => {
   });
 
   test("the store adds up: 400.0 = 354.8 + 45.2 lb, 10 lb = 3 lb 2.7 oz + 6 lb 13.3 oz, 473 = 53 + 420 mL", () => {
-    expect(text).toMatch(/feed 24-0-11 +8 packages, 400\.0 lb +354\.8 lb +45\.2 lb/);
-    expect(text).toMatch(/soluble urea 46-0-0 +1 package, 10 lb +3 lb 2\.7 oz +6 lb 13\.3 oz/);
-    expect(text).toMatch(/1 package, 473 mL +53 mL +420 mL/);
+    expect(text).toMatch(/feed 24-0-11 +8 x 50 lb = 400\.0 lb +354\.8 lb +45\.2 lb/);
+    expect(text).toMatch(/soluble urea 46-0-0 +1 x 10 lb +3 lb 2\.7 oz +6 lb 13\.3 oz/);
+    expect(text).toMatch(/1 x 1 pt = 473 mL +53 mL +420 mL/);
   });
 
   test("stop conditions stand on top, with the label rates that nobody checked; a day is said as people say it", () => {

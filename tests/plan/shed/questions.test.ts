@@ -32,14 +32,14 @@ const pageText = (html: string): string =>
 const demo: readonly Asked[] = [
   ["crew", "Which day, and where?", "Mon Jun 8, 2015 (2015-06-08), Alder Bank Park: SHED COPY"],
   ["crew", "What comes first?", "JOB 1 SPREAD feed 24-0-11"],
+  ["crew", "What is the spreader set for?", "SET THE SPREADER FOR 1.67 lb per 1,000 sq ft: 2 passes"],
+  ["crew", "May I put it all down in one pass?", "NOT 3.33 in one."],
   [
     "crew",
-    "What is the spreader set for?",
-    "SET THE SPREADER FOR 1.67 lb per 1,000 sq ft of product: 2 passes",
+    "How much for the south pitch on each pass?",
+    "south pitch, trapezoid, side a 47,025 sq ft 78.4 lb 156.8 lb",
   ],
-  ["crew", "May I put it all down in one pass?", "NOT 3.33 lb per 1,000 sq ft in one."],
-  ["crew", "How much for the south pitch on each pass?", "south pitch 47,025 sq ft 78.4 lb 156.8 lb"],
-  ["crew", "How do I know that I stand on the north pitch?", "north pitch 330 x 180 ft"],
+  ["crew", "How do I know that I stand on the north pitch?", "north pitch, 330 x 180 ft"],
   ["crew", "How long does the irrigation run on the feed?", "run the irrigation 25 min."],
   [
     "crew",
@@ -52,14 +52,14 @@ const demo: readonly Asked[] = [
     "ADD soluble urea 46-0-0. 2 lb 3.2 oz 15.5 oz wt SCALE",
   ],
   ["crew", "How far does load 2 reach?", "covers 10,000 sq ft 4,400 sq ft"],
-  ["crew", "What if the air is calm?", "the air is dead calm: at dawn or dusk usually an inversion;"],
+  ["crew", "What if the air is calm?", "the air is dead calm (often a temperature inversion);"],
   ["crew", "What if the jar test curdles?", "the jar test clumps, curdles, separates, foams or heats up."],
   [
     "crew",
     "What do I wear to pour?",
-    "Wear what each label names for mixing; gloves and eye protection at the least.",
+    "Before you pour: wear what each label names for mixing, gloves and eye protection at the least.",
   ],
-  ["crew", "How many bags, and what goes back?", "feed 24-0-11 8 packages, 400.0 lb 354.8 lb 45.2 lb"],
+  ["crew", "How many bags, and what goes back?", "feed 24-0-11 8 x 50 lb = 400.0 lb 354.8 lb 45.2 lb"],
   [
     "crew",
     "Until when does the bowling lawn stay dry?",
@@ -89,7 +89,7 @@ const demo: readonly Asked[] = [
   [
     "developer",
     "Which ounces are these, and do the loads add up?",
-    "soluble urea 46-0-0 3 lb 2.7 oz; non-ionic surfactant 136 mL.",
+    "soluble urea 46-0-0 1 x 10 lb 3 lb 2.7 oz 6 lb 13.3 oz non-ionic surfactant ____ 136 mL",
   ],
 ];
 
@@ -99,23 +99,19 @@ const granules: readonly Asked[] = [
   [
     "crew",
     "What is the spreader set for?",
-    "SET THE SPREADER FOR 10 g per m² of product: 2 passes in different directions",
+    "SET THE SPREADER FOR 10 g per m²: 2 passes in different directions",
   ],
-  ["crew", "May I put it all down in one pass?", "NOT 20 g per m² in one."],
-  ["crew", "How much for the east pitch on each pass?", "east pitch 6,000 m² 60.0 kg 120.0 kg"],
-  ["crew", "How much for the bowling lawn in all?", "bowling lawn 1,296 m² 13.0 kg 26.0 kg"],
-  ["crew", "How large is the bowling lawn?", "bowling lawn 36 x 36 m."],
+  ["crew", "May I put it all down in one pass?", "NOT 20 in one."],
+  ["crew", "How much for the east pitch on each pass?", "east pitch, 100 x 60 m 6,000 m² 60.0 kg 120.0 kg"],
+  ["crew", "How much for the bowling lawn in all?", "bowling lawn, 36 x 36 m 1,296 m² 13.0 kg 26.0 kg"],
+  ["crew", "How large is the bowling lawn?", "bowling lawn, 36 x 36 m"],
   [
     "crew",
     "Which spreader, which setting, how fast?",
     "Spreader drop, 0.9 m Setting 5.5 Swath 0.9 m Speed 4 km/h",
   ],
-  [
-    "crew",
-    "How many bags come out, and what goes back?",
-    "slow-release feed 20-0-8 8 packages, 160.0 kg 146.0 kg 14.0 kg",
-  ],
-  ["crew", "May the leaf be wet?", "leaf dry, unless the label wants it wet"],
+  ["crew", "How many bags come out, and what goes back?", "8 x 20 kg = 160.0 kg 146.0 kg 14.0 kg"],
+  ["crew", "May the leaf be wet?", "Leaf dry, unless the label wants it wet."],
   ["crew", "What if heavy rain is due?", "heavy rain is due, or the ground is frozen or waterlogged;"],
   [
     "crew",
@@ -126,7 +122,7 @@ const granules: readonly Asked[] = [
   [
     "crew",
     "Granules lie on the path: what now?",
-    "Sweep or blow granules off walks, drives and gutters onto the turf.",
+    "Sweep or blow granules off paths, drives and drains onto the turf.",
   ],
   [
     "crew",
@@ -149,7 +145,7 @@ const granules: readonly Asked[] = [
   [
     "developer",
     "For how much nitrogen is that, and of what is the figure?",
-    "For 4 g per m² of N over all passes.",
+    "SPREAD slow-release feed 20-0-8, for 4 g per m² of N in all",
   ],
 ];
 
@@ -162,7 +158,7 @@ const liquid: readonly Asked[] = [
   ["crew", "How far does load 1 reach?", "covers 2 acres 1 acre"],
   ["crew", "How much water first, in load 2?", "Clean water up to half the load 40 gal 20 gal tank marks"],
   ["crew", "What goes in first?", "ADD quinclorac 75 % in packets, 2 packets 1 packet COUNT"],
-  ["crew", "May I open a packet?", "Dry gloves, whole packets, never cut; basket strainer out."],
+  ["crew", "May I open a packet?", "Dry gloves, whole packets, never cut."],
   [
     "crew",
     "How long until the packets are gone?",
@@ -174,7 +170,7 @@ const liquid: readonly Asked[] = [
     "ADD trinexapac-ethyl 120 g/L 44.0 fl oz 22.0 fl oz JUG",
   ],
   ["crew", "Up to where is load 2 filled?", "Clean water up to 80 gal 40 gal tank marks"],
-  ["crew", "When may I mix load 2?", "Mix the next load when the one before is sprayed out."],
+  ["crew", "When may I mix load 2?", "Only then mix the next load."],
   ["crew", "Nobody measured the wind: where does it go?", "start end wind mph, from temp °F used left"],
   [
     "crew",
@@ -189,7 +185,7 @@ const liquid: readonly Asked[] = [
   ["crew", "Which pressure, which nozzle?", "Nozzle ____________ Pressure 30 psi Speed ____"],
   ["crew", "How long does it stay dry?", "NO WATER for 24 h from the end (until ____): irrigation off."],
   ["crew", "When may we mow?", "Do not mow until the label's waiting time for uptake is over."],
-  ["crew", "What goes back to the store?", "quinclorac 75 % in 1 package, 4 lb 3 lb 1 lb"],
+  ["crew", "What goes back to the store?", "take out 1 x 4 lb; use 3 lb in 3 packets; goes back 1 lb"],
   [
     "supervisor",
     "What do we file: registration number and lot?",
@@ -205,7 +201,7 @@ const liquid: readonly Asked[] = [
   [
     "developer",
     "Why this order?",
-    "clover-control before regulator: 5 published orders for, 0 against",
+    "quinclorac 75 % in packets before trinexapac-ethyl 120 g/L EC: 5 published orders for, 0 against",
     "office",
   ],
 ];
@@ -228,10 +224,11 @@ describe.each([
     const page = pageText(workOrderHtml(order));
     for (const section of ["STOP and call", "STORE", "AFTERWARD", "RECORD"]) expect(page).toContain(section);
     for (const [, , line, copy] of questions)
-      if (copy === undefined && /^(SET|NOT|WATER|NO WATER|Mix)/.test(line)) expect(page).toContain(line);
+      if (copy === undefined && /^(SET|NOT|WATER|NO WATER|Only then)/.test(line))
+        expect(page).toContain(line);
   });
 
   test("says nothing that claims a leave to apply", () => {
-    expect(joined(paper.shed)).toContain("it does not authorize an application");
+    expect(joined(paper.shed)).toMatch(/it does not authori[sz]e an application/);
   });
 });

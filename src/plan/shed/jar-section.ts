@@ -1,0 +1,73 @@
+import { numberIn } from "../../quantity/index.js";
+import { jarFailures } from "../../tank/index.js";
+import type { SheetRow, SheetSection } from "../sheet/sheet-types.js";
+import { plainNumber } from "../sheet/sheet-units.js";
+import type { SprayOrder } from "../visit/spray-order.js";
+
+/** What the jar holds, in milliliters: the mix is measured into it with a gram scale and a syringe. */
+const jarVolume = 500;
+
+/** What goes into the jar of a product: its share of the spray, in grams or milliliters. */
+const jarRow = (order: SprayOrder, index: number, number: number): SheetRow | undefined => {
+  const product = order.products[index];
+  if (product === undefined) return undefined;
+  const name = `${number}  ${product.productName}`;
+  if (product.formulation === "water-soluble packet") return { cells: [name, "leave out", "never cut"] };
+  const dry = product.amount.dimension === "mass";
+  const amount = numberIn(product.amount, dry ? "g" : "mL") * (jarVolume / order.tank.volume.in("mL"));
+  return {
+    cells: [
+      name,
+      `${plainNumber(amount, amount < 10 ? 2 : 1)} ${dry ? "g" : "mL"}`,
+      dry ? "gram scale" : "syringe",
+    ],
+  };
+};
+
+/**
+ * How to make the jar test of a mix: the amounts of its own rates in the order of the tank, and how the jar is read.
+ *
+ * Source of the steps, of the signs and of the 15 minutes: Utah State University Extension, Using a Jar Test (2012), list
+ * 1-9; the amounts are the mix, scaled to the jar.
+ */
+export const jarSection = (order: SprayOrder, number: number): readonly SheetSection[] => {
+  if (order.products.length < 2) return [];
+  const sequence = order.order.order
+    .map((id) => order.products.findIndex(({ product }) => product === id))
+    .filter((index) => index >= 0);
+  const rows = sequence.flatMap((index, i) => jarRow(order, index, i + 2) ?? []);
+  const last = rows.length + 2;
+  return [
+    {
+      id: "jar test",
+      title: `JAR TEST for JOB ${number}, before load 1`,
+      treatment: order.treatment,
+      blocks: [
+        {
+          kind: "text",
+          text: "A clear jar with a lid that holds more than 500 mL. Protection as for mixing; outdoors.",
+        },
+        {
+          kind: "table",
+          heads: ["IN THIS ORDER", "amount", "measure by"],
+          rows: [
+            { cells: ["1  Water from the fill point, as cold as it is", "250 mL", "jar mark"] },
+            ...rows,
+            { cells: [`${last}  The same water up to`, "500 mL", "jar mark"] },
+          ],
+        },
+        {
+          kind: "list",
+          mark: "[ ]",
+          items: [
+            "Cap and shake well after each product. At the end cap the jar and invert it ten times.",
+            "Let it stand 15 minutes, look, shake, look again.",
+            `BAD, do not mix: ${jarFailures.map(({ sign }) => sign).join("; ")}.`,
+            "No such sign: no more than that. It does not show whether the mix works or harms the turf.",
+            "Pour the jar into load 1.",
+          ],
+        },
+      ],
+    },
+  ];
+};
