@@ -17,7 +17,7 @@ const lineOf = ({ part, strips, area }: BufferOrder, first: FirstUnits): readonl
   return [`Leave untreated on ${part}: ${[...new Set(each)].join("; ")}. ${left}`];
 };
 
-/** The section of a treatment with the strips that it leaves untreated. */
+/** The section of a treatment with the strips that it leaves untreated, before anything is weighed out. */
 export const withBuffers = (
   section: SheetSection,
   buffers: readonly BufferOrder[],
@@ -27,5 +27,5 @@ export const withBuffers = (
     .filter(({ treatment }) => treatment === section.treatment)
     .flatMap((buffer) => lineOf(buffer, first));
   const block: SheetBlock = { kind: "list", mark: "!", items: lines };
-  return lines.length === 0 ? section : { ...section, blocks: [...section.blocks, block] };
+  return lines.length === 0 ? section : { ...section, blocks: [...section.blocks.slice(0, 1), block, ...section.blocks.slice(1)] };
 };
