@@ -79,6 +79,7 @@ const sheetOf = (order: RouteOrder, units: SheetUnits): RouteSheet => {
   const perArea = order.spray?.tank.applicationVolume ?? order.spread?.rate;
   const areaUnit = areaUnitOf(
     perArea === undefined ? "" : unitFor(perArea, first, order.method === "spray"),
+    order.loads.area,
     first,
   );
   const writer: Writer = { order, first, unit, areaUnit };

@@ -27,5 +27,7 @@ export const withBuffers = (
     .filter(({ treatment }) => treatment === section.treatment)
     .flatMap((buffer) => lineOf(buffer, first));
   const block: SheetBlock = { kind: "list", mark: "!", items: lines };
-  return lines.length === 0 ? section : { ...section, blocks: [...section.blocks.slice(0, 1), block, ...section.blocks.slice(1)] };
+  return lines.length === 0
+    ? section
+    : { ...section, blocks: [...section.blocks.slice(0, 1), block, ...section.blocks.slice(1)] };
 };

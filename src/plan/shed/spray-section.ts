@@ -196,7 +196,7 @@ export const spraySection = (
     tools: products.map((product) => sprayTool(product, first)),
     first,
     tankUnit: unitFor(tank.capacity, first),
-    areaUnit: areaUnitOf(unitFor(tank.applicationVolume, first, true), first),
+    areaUnit: areaUnitOf(unitFor(tank.applicationVolume, first, true), order.area, first),
     lines: new Map(cautions.flatMap(({ code, line }) => (line === undefined ? [] : [[code, line]]))),
   };
   const where = order.parts.length > 0 ? order.parts.join(", ") : site;

@@ -69,7 +69,7 @@ export const spreadSection = (
 ): SheetSection => {
   const { passes, rate, target } = order;
   const tool = spreadTool(order, site, first);
-  const areaUnit = areaUnitOf(unitFor(rate, first), first);
+  const areaUnit = areaUnitOf(unitFor(rate, first), order.area, first);
   const row = (name: string, area: SpreadPart["area"], each: number): SheetRow => {
     const cells = [name, areaText(area, areaUnit), stepsText(each, tool)];
     return { cells: passes === 1 ? cells : [...cells, stepsText(each * passes, tool)] };

@@ -72,11 +72,14 @@ export const measureText = (measure: Measure, first: FirstUnits, spray = false):
   return `${figure(numberIn(measure, unit))} ${unitWords(unit)}`;
 };
 
-/** The unit of area that rates of a treatment are told in: people multiply the two. */
-export const areaUnitOf = (rateUnit: string, first: FirstUnits): string => {
+/**
+ * The unit of area that rates of a treatment are told in: people multiply the two. What is smaller than an acre or a hectare
+ * in all is told in square feet or square meters: 169 m² can be paced, 0.017 ha cannot.
+ */
+export const areaUnitOf = (rateUnit: string, whole: Measure, first: FirstUnits): string => {
   const below = rateUnit.slice(rateUnit.indexOf("/") + 1);
   if (rateUnit.includes("/") && unitSystem(below) === first) {
-    if (below === "acre" || below === "ha") return below;
+    if ((below === "acre" || below === "ha") && numberIn(whole, below) >= 1) return below;
     return first === "US" ? "ft2" : "m2";
   }
   return first === "US" ? "ft2" : "m2";

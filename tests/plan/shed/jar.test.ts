@@ -56,7 +56,12 @@ describe("the jar test on the back of the sheet", () => {
       soundOrder(
         smallJob({
           products: [
-            { id: "p", form: "dry", formulation: "water-soluble packet", packetSize: { value: 1, unit: "lb" } },
+            {
+              id: "p",
+              form: "dry",
+              formulation: "water-soluble packet",
+              packetSize: { value: 1, unit: "lb" },
+            },
             { id: "q", form: "liquid", formulation: "EC" },
           ],
           sprayer: {
