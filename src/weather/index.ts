@@ -3,7 +3,14 @@
 // air: the wind where the label means it, and what moist or still air does to the spray, the leaf and the crew.
 export { dewPoint, humidityFromDewPoint } from "./air/dew-point.js";
 export type { AirColumn } from "./air/expect-air.js";
-export { type HeatCategory, type HeatIndex, heatCategories, heatIndex } from "./air/heat-index.js";
+export {
+  type HeatCategory,
+  type HeatIndex,
+  type HeatTable,
+  type HeatTableName,
+  heatIndex,
+  heatTables,
+} from "./air/heat-index.js";
 export { type InversionReading, inversionReading, type ThermometerReading } from "./air/inversion.js";
 export { type LeafWetness, leafWetness } from "./air/leaf-wetness.js";
 export { type WindReading, windAtHeight, windReading, windReadingAt } from "./air/wind-at-height.js";

@@ -63,6 +63,7 @@ export const eligible: Readonly<Record<string, readonly string[]>> = {
       "site",
       "001 003 004 005 006 007 009 010 012 013 015 016 018 019 021 022 023 024 025 027 028 031 033 034 036 037",
     ),
+    ...ids("site", "160"),
     ...ids("soil", "093 094"),
     ...ids("spread", "025 048 049 051 052"),
   ],
@@ -88,11 +89,12 @@ export const eligible: Readonly<Record<string, readonly string[]>> = {
   ],
   plan: [
     ...ids("limits", "001 002 003 004"),
+    ...ids("rotation", "001 002 003 004 005"),
     ...ids("interval", "037 038 039 062"),
     ...ids("soil", "048 049 050 051 052 055 056 057 058 059 060 061 062 063 064 066 067 068 069 070"),
   ],
-  weather: [...ids("weather", "001 002 003 004 005 006 007 008")],
-  pest: [...ids("pest", "001 002 003")],
+  weather: [...ids("weather", "001 002 003 004 005 006 007 008 009 010")],
+  pest: [...ids("pest", "001 002 003 004 005")],
   indicator: [...ids("indicator", "001 002 003")],
   price: [...ids("price", "001 002 003 004 006")],
 };

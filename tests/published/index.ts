@@ -15,6 +15,7 @@ import { pestChecks } from "./pest.js";
 import { planChecks, planLeftOut } from "./plan.js";
 import { priceChecks } from "./price.js";
 import { quantityChecks } from "./quantity.js";
+import { rotationChecks } from "./rotation.js";
 import { siteChecks, siteLeftOut } from "./site.js";
 import { siteFieldChecks } from "./site-field.js";
 import { siteWorkedChecks } from "./site-worked.js";
@@ -60,7 +61,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   indicator: indicatorChecks,
   pest: pestChecks,
   price: priceChecks,
-  plan: [...planChecks, ...limitChecks],
+  plan: [...planChecks, ...limitChecks, ...rotationChecks],
   site: [...siteChecks, ...siteWorkedChecks, ...siteFieldChecks],
   soil: [...soilLimeChecks, ...soilTestChecks, ...soilWaterChecks],
   spray: [...sprayChecks, ...sprayActiveChecks, ...sprayNozzleChecks, ...pumpChecks],

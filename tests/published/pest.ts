@@ -1,5 +1,28 @@
-import { brownPatchIndex, dollarSpotProbability, insectTargets, quantity } from "../../src/index.js";
+import {
+  brownPatchIndex,
+  dollarSpotProbability,
+  hourlyWeather,
+  insectTargets,
+  pythiumOutlook,
+  quantity,
+} from "../../src/index.js";
 import type { PublishedCheck } from "./check.js";
+
+/** Whether a day from noon to noon is favorable: its highest and lowest temperature, and humid hours after the heat. */
+const favors = (unit: "°C" | "°F", highest: number, lowest: number, hours: number, percent: number): boolean => {
+  const at = Array.from({ length: 24 }, (_, i) => i);
+  const weather = hourlyWeather({
+    start: "2026-07-14T12:00-05:00",
+    source: "made up around the bounds",
+    temperature: { unit, values: at.map((i) => (i === 0 ? highest : lowest)) },
+    humidity: { unit: "%", values: at.map((i) => (i > 0 && i <= hours ? percent : 50)) },
+  });
+  return pythiumOutlook({ weather }).days[0]?.favorable === true;
+};
+
+/** The last of the numbers from 0 on, in steps, at which a test still fails: the bound of "higher than" it. */
+const boundOf = (step: number, test: (value: number) => boolean): number =>
+  Array.from({ length: 120 / step }, (_, i) => i * step).find((value) => test(value + step)) ?? Number.NaN;
 
 /** Published checks of the room of pests: few sources print a computed figure. */
 export const pestChecks: readonly PublishedCheck[] = [
@@ -75,5 +98,52 @@ export const pestChecks: readonly PublishedCheck[] = [
       };
       return [logit(0, 0), logit(100, 0) - logit(0, 0), logit(0, 10) - logit(0, 0)];
     },
+  },
+  {
+    entry: "pest-004",
+    formulas: ["pythiumOutlook"],
+    source: {
+      title: "Disease forecasting system for warm weather Pythium blight of turfgrass",
+      publisher: "Plant Disease 67, 1126-1128",
+      year: 1983,
+      where: "abstract",
+      url: "https://www.apsnet.org/publications/plantdisease/backissues/Documents/1983Abstracts/PD_67_1126.htm",
+    },
+    reached: "read",
+    kind: "transcription",
+    given: "the bounds, found by trying: maximum, hours, humidity, minimum, one at a time",
+    answers: [
+      { of: "°C, maximum higher than", printed: 30, to: 1 },
+      { of: "h at least", printed: 14, to: 1 },
+      { of: "% greater than", printed: 90, to: 1 },
+      { of: "°C, minimum higher than", printed: 20, to: 1 },
+    ],
+    compute: () => [
+      boundOf(1, (value) => favors("°C", value, 24, 23, 99)),
+      boundOf(1, (value) => favors("°C", 35, 24, value, 99)) + 1,
+      boundOf(1, (value) => favors("°C", 35, 24, 23, value)),
+      boundOf(1, (value) => favors("°C", 35, value, 23, 99)),
+    ],
+  },
+  {
+    entry: "pest-005",
+    formulas: ["pythiumOutlook"],
+    source: {
+      title: "Turf grass diseases evaluation",
+      publisher: "University of Kentucky, agricultural weather center",
+      where: "Pythium model 2",
+      url: "http://weather.uky.edu/cgi-bin/kyc_grass_PCB1.pl",
+    },
+    reached: "read",
+    kind: "transcription",
+    given: "the same criteria on the other scale, found by trying",
+    answers: [
+      { of: "°F, maximum higher than", printed: 86, to: 1 },
+      { of: "°F, minimum higher than", printed: 68, to: 1 },
+    ],
+    compute: () => [
+      boundOf(1, (value) => favors("°F", value, 75, 23, 99)),
+      boundOf(1, (value) => favors("°F", 95, value, 23, 99)),
+    ],
   },
 ];

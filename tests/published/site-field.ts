@@ -344,6 +344,69 @@ export const siteFieldChecks: readonly PublishedCheck[] = [
     note: "The page gives rules of thumb, 9.9 and 42.5 %, with the correct answers beside them.",
   },
   {
+    entry: "site-160",
+    formulas: ["containment"],
+    source: {
+      title: "Dike design procedure",
+      publisher: "design note in a library of shared documents",
+      where: "horizontal tanks only; horizontal and vertical tanks",
+      url: "https://ru.scribd.com/doc/36310991/dique",
+    },
+    reached: "read",
+    given:
+      "15,000 gal on 30 by 45 ft; 20,000 gal on 30 by 75 ft with a second upright tank of 10.5 ft beside it; 7.48 gal to the cubic foot, pi 3.14",
+    answers: [
+      {
+        of: "ft3 of 15,000 gal",
+        printed: 2006,
+        to: 1,
+        wrong: { right: 2005, why: "0.1337 ft3 to the gallon is a rounding: 231 in3 are 0.13368" },
+      },
+      {
+        of: "ft of wall",
+        printed: 1.486,
+        to: 0.001,
+        wrong: { right: 1.485, why: "0.1337 ft3 to the gallon is a rounding: 231 in3 are 0.13368" },
+      },
+      { of: "in of wall", printed: 17.8, to: 0.1 },
+      { of: "ft3 of 20,000 gal", printed: 2674, to: 1 },
+      {
+        of: "ft2 of the second tank",
+        printed: 86.5,
+        to: 0.1,
+        wrong: { right: 86.6, why: "with pi 3.14 it is 86.55, which the source cuts" },
+      },
+      { of: "ft of wall beside it", printed: 1.236, to: 0.001 },
+      { of: "in of wall beside it", printed: 14.8, to: 0.1 },
+    ],
+    compute: () => {
+      const all = percent(100);
+      const lying = containment({
+        largest: quantity(15_000, "gal"),
+        margin: all,
+        floor: quantity(1350, "ft2"),
+      });
+      const foot = circleArea({ diameter: quantity(10.5, "ft") });
+      const upright = containment({
+        largest: quantity(20_000, "gal"),
+        margin: all,
+        floor: quantity(2250, "ft2"),
+        footprints: [foot],
+      });
+      const inches = (one: typeof lying) => one.wall?.in("in") ?? Number.NaN;
+      return [
+        lying.volume.in("ft3"),
+        inches(lying) / 12,
+        inches(lying),
+        upright.volume.in("ft3"),
+        foot.in("ft2"),
+        inches(upright) / 12,
+        inches(upright),
+      ];
+    },
+    note: "The source writes 30 by 45 ft for the floor of 2,250 ft2; the drawing has 75 ft.",
+  },
+  {
     entry: "site-132",
     formulas: ["containment"],
     source: {

@@ -1,4 +1,12 @@
-import { heatIndex, quantity, windAtHeight } from "../../src/index.js";
+import {
+  dailySeries,
+  frostChance,
+  frostDates,
+  heatIndex,
+  leafWetness,
+  quantity,
+  windAtHeight,
+} from "../../src/index.js";
 import type { Answer, PublishedCheck } from "./check.js";
 
 const at2 = (speed: number) =>
@@ -104,5 +112,50 @@ export const weatherAirChecks: readonly PublishedCheck[] = [
     given: "96 °F and 65 %",
     answers: [{ of: "°F", printed: 121, to: 1 }],
     compute: () => [feltF(96, 65)],
+  },
+  {
+    entry: "weather-009",
+    formulas: ["frostDates", "frostChance"],
+    source: {
+      title: "Last freeze/frost probability",
+      publisher: "National Centers for Environmental Information",
+      where: "what 90 % on 1 March means: nine years of ten have as cold a day later",
+    },
+    reached: "read",
+    kind: "transcription",
+    given: "ten winters, nine of them with a frost after 1 March",
+    answers: [{ of: "%", printed: 90, to: 1 }],
+    compute: () => {
+      const start = Date.UTC(2000, 6, 24);
+      const end = Date.UTC(2010, 6, 24);
+      const days = Array.from({ length: (end - start) / 86_400_000 }, (_, i) =>
+        new Date(start + i * 86_400_000).toISOString().slice(0, 10),
+      );
+      const minima = dailySeries({
+        start: "2000-07-24",
+        unit: "°F",
+        what: "lowest air temperature",
+        source: "made up",
+        values: days.map((day) => (day.endsWith(day.startsWith("2004") ? "-02-10" : "-03-20") ? 30 : 50)),
+      });
+      return [frostChance({ dates: frostDates({ minima }), date: "03-01", side: "after" }).in("%")];
+    },
+  },
+  {
+    entry: "weather-010",
+    formulas: ["leafWetness"],
+    source: {
+      title: "Suitability of relative humidity as an estimator of leaf wetness duration",
+      publisher: "XVI Congresso Brasileiro de Agrometeorologia",
+      where: "abstract: hours of 90 % and more",
+    },
+    reached: "read",
+    kind: "transcription",
+    given: "the bound, found by trying every percent",
+    answers: [{ of: "% at or above", printed: 90, to: 1 }],
+    compute: () => {
+      const values = Array.from({ length: 101 }, (_, i) => i);
+      return [leafWetness({ humidity: { unit: "%", values } }).hours.indexOf(true)];
+    },
   },
 ];

@@ -22,7 +22,7 @@ const frac: ResistanceCodeList = {
   version: 1,
   scheme: "FRAC",
   source:
-    "from memory of the FRAC code list of 2024 (Fungicide Resistance Action Committee); azoxystrobin, captan, chlorothalonil and fludioxonil as University of California IPM prints them for turf. Verify on the label",
+    "from memory of the FRAC code list of 2024 (Fungicide Resistance Action Committee); 26 of these groups agree with turf lists of the University of California, Ohio State University (2008) and Golf Course Management (2018), which print M5 for M05 and 33 for P07. Verify on the label",
   reached: "from memory",
   groups: {
     "1": words("thiophanate-methyl"),
@@ -51,7 +51,7 @@ const hrac: ResistanceCodeList = {
   version: 1,
   scheme: "HRAC",
   source:
-    "from memory of the numbers of 2020 and later (Herbicide Resistance Action Committee, the same as those of the Weed Science Society of America). Verify on the label",
+    "from memory of the numbers of 2020 and later (Herbicide Resistance Action Committee, the same as those of the Weed Science Society of America); atrazine, 2,4-D, glyphosate and trifluralin agree with an Australian list of letters and numbers (2021). Verify on the label",
   reached: "from memory",
   groups: {
     "1": words("fenoxaprop-P-ethyl fluazifop-P-butyl sethoxydim"),

@@ -23,13 +23,15 @@ export const australianTurfFungicideLimits: LimitSet = /* @__PURE__ */ limitSet(
   id: "au-turf-fungicides",
   name: "Australia, resistance strategy for fungicides on turf",
   source: {
-    title: "Turf, various diseases: resistance management strategy",
+    title: "Turf, various: resistance management strategy",
     publisher: "CropLife Australia",
-    year: 2019,
-    where: "points 1 and 2; which active ingredients are in a group, from memory of the FRAC code list",
-    url: "https://croplife.org.au/resources/programs/resistance-management/turf-various-diseases-2/turf-various-diseases-2-draft/",
+    year: 2026,
+    where:
+      "guidelines, last updated 24 June 2026; which active ingredients are in a group, from memory of the FRAC code list",
+    url: "https://croplife.org.au/resources/programs/resistance-management/turf-various-4/",
   },
-  // The rule was read; which active ingredients are in a group was not.
+  // The rule was read, in the editions of 2019 and 2026; of the active ingredients those of groups 1, 2 and 11 in part, in
+  // lists of turf fungicides (tests/published/rotation.ts).
   reached: "from memory",
   limits: {
     "1": notInARow("1"),
@@ -41,6 +43,7 @@ export const australianTurfFungicideLimits: LimitSet = /* @__PURE__ */ limitSet(
   },
   notHeld: [
     "Two in a row are possible where the second is mixed with a fungicide of another group without known resistance.",
+    "Nematicides of group N3, such as fluopyram, count as group 7, also where they are aimed at another pest.",
     "After sprays in a row of one of these groups, at least as many of other groups have to follow.",
     "What else the strategy says of single groups and of mixtures.",
   ],

@@ -5,10 +5,12 @@ import {
   expectNumber,
   fail,
   frozen,
+  inUnit,
   type Quantity,
   quantity,
   shown,
 } from "../../quantity/index.js";
+import { layerMaterial } from "../../site/index.js";
 import {
   type Area,
   areaAt,
@@ -34,7 +36,8 @@ export interface Topdressing {
 }
 
 /**
- * A topdressing as depth, volume per area, volume and weight: `V = A d`, `W = V density`.
+ * A topdressing as depth, volume per area, volume and weight: `V = A d`, `W = V density`, as
+ * `layerMaterial` of `ratewright/site` has them; that one also takes an extra and bags.
  *
  * 1 mm is 1 L/m2, 3.28 ft3/1000 ft2 or 0.122 yd3/1000 ft2. Say `depth` or `perArea`.
  *
@@ -71,18 +74,17 @@ export const topdressing = (
     mm: () => layerOf(record.depth, record.perArea),
     density: () => optional(record.density, (value) => given(value, "density", "mass/volume", "none")),
   });
-  const layer = quantity(mm, "L/m2");
-  const volume = area.times(layer);
   const metric = isMetric(area.unit);
-  const weight = density === undefined ? null : volume.times(density);
+  const depth = metric ? quantity(mm, "mm") : quantity(mm / 25.4, "in");
+  const layer = quantity(mm, "L/m2");
+  const { volume, weight } = layerMaterial({ area, depth, ...(density && { bulkDensity: density }) });
   return {
     type: "topdressing",
     version: 1,
-    depth: metric ? quantity(mm, "mm") : quantity(mm / 25.4, "in"),
+    depth,
     perArea: metric ? layer : quantity(layer.in("ft3/1000 ft2"), "ft3/1000 ft2"),
-    volume: metric ? quantity(volume.in("m3"), "m3") : quantity(volume.in("yd3"), "yd3"),
-    weight:
-      weight === null ? null : metric ? quantity(weight.in("kg"), "kg") : quantity(weight.in("lb"), "lb"),
+    volume,
+    weight: weight === undefined ? null : inUnit(weight, metric ? "kg" : "lb"),
   };
 };
 

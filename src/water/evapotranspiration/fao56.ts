@@ -32,15 +32,6 @@ export const psychrometric = (p: number): number => 0.000665 * p;
 /** Inverse relative distance from the Earth to the Sun (23). */
 export const distanceOn = (j: number): number => 1 + 0.033 * Math.cos(((2 * Math.PI) / 365) * j);
 
-/** Solar declination (24). */
-export const declinationOn = (j: number): number => 0.409 * Math.sin(((2 * Math.PI) / 365) * j - 1.39);
-
-/** Sunset hour angle (25); pi where the sun does not set, 0 where it does not rise. */
-export const sunsetAt = (latitude: number, declination: number): number => {
-  const x = -Math.tan(latitude) * Math.tan(declination);
-  return x >= 1 ? 0 : x <= -1 ? Math.PI : Math.acos(x);
-};
-
 /** Extraterrestrial radiation of a day (21). */
 export const extraterrestrialOf = (
   distance: number,

@@ -1,3 +1,4 @@
+import { declinationOn } from "../../calendar/house.js";
 import type { Instant } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
 import { expectQuantity, type Finding, fail, isUnit, type Quantity } from "../../quantity/index.js";
@@ -19,7 +20,6 @@ import {
 import { readWind, type Wind } from "./air.js";
 import {
   clearSkyShare,
-  declinationOn,
   longwave,
   penmanTerms,
   pressureAt,

@@ -1,3 +1,4 @@
+import { declinationOn, sunsetAt } from "../../calendar/house.js";
 import { exceeds } from "../../numeric/index.js";
 import { type Finding, fail } from "../../quantity/index.js";
 import {
@@ -12,7 +13,6 @@ import {
 } from "../read.js";
 import {
   clearSkyShare,
-  declinationOn,
   distanceOn,
   longwave,
   penmanTerms,
@@ -20,7 +20,6 @@ import {
   psychrometric,
   saturation,
   slopeAt,
-  sunsetAt,
 } from "./fao56.js";
 import { grassAlbedo } from "./radiation.js";
 import { dayRadiation } from "./sun.js";

@@ -1,14 +1,8 @@
+import { declinationOn, sunsetAt } from "../../calendar/house.js";
 import { dateOfInstant, dayOfYear, hoursBetween, type Instant, instant } from "../../calendar/index.js";
 import { fail, type Quantity } from "../../quantity/index.js";
 import { type Angle, type Irradiance, made, type Read, readRecord, type Time, time } from "../read.js";
-import {
-  declinationOn,
-  distanceOn,
-  extraterrestrialBetween,
-  extraterrestrialOf,
-  seasonalCorrection,
-  sunsetAt,
-} from "./fao56.js";
+import { distanceOn, extraterrestrialBetween, extraterrestrialOf, seasonalCorrection } from "./fao56.js";
 import { dayNumber, latitude, longitude } from "./weather.js";
 
 /**

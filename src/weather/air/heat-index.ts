@@ -2,6 +2,7 @@ import {
   allOf,
   type Citation,
   expectFields,
+  expectOneOf,
   type Finding,
   frozen,
   inUnit,
@@ -19,6 +20,8 @@ export interface HeatIndex {
   /** What was added to the regression for very dry or very humid air. */
   readonly adjustment: "none" | "dry air" | "humid air";
   readonly category: HeatCategory["name"] | null;
+  /** The table that the category is from; `heatTables` has its source. */
+  readonly table: HeatTableName;
   readonly findings: readonly Finding[];
 }
 
@@ -48,26 +51,50 @@ const fullSun: Citation = {
   url: "https://docest.com/doc/277516/u-s-geological-survey-manual-s2",
 };
 
-/** The bands of the heat index, as the chart of the weather service prints them. Other charts begin danger at 103 °F. */
-export const heatCategories: readonly HeatCategory[] = /* @__PURE__ */ frozen([
-  { name: "caution", fromF: 80, effect: "work and exercise are more tiring than usual" },
-  { name: "extreme caution", fromF: 90, effect: "heat cramps and heat exhaustion possible" },
-  { name: "danger", fromF: 105, effect: "heat cramps or heat exhaustion likely, heat stroke possible" },
-  { name: "extreme danger", fromF: 130, effect: "heat stroke likely" },
-]);
+/** The tables of the weather service, by where danger and extreme danger begin. */
+export type HeatTableName = "from 103 and 125 °F" | "from 105 and 130 °F";
 
-/** Where the bands of another table of the weather service begin earlier, °F. */
-const earlier = [
-  { name: "danger", fromF: 103, toF: 105 },
-  { name: "extreme danger", fromF: 125, toF: 130 },
-] as const;
-const otherTable: Citation = {
-  title: "What is the heat index?",
-  publisher: "a safety page that repeats a table of the National Weather Service",
-  year: 2015,
-  where: "danger 103 to 124 °F, extreme danger from 125 °F",
-  url: "https://w12thrd.blogspot.com/2015/07/what-is-heat-index.html",
-};
+/** The bands of the heat index in one table of the weather service. */
+export interface HeatTable {
+  readonly source: Citation;
+  readonly categories: readonly HeatCategory[];
+}
+
+const tiring = "work and exercise are more tiring than usual";
+const likely = "heat cramps or heat exhaustion likely, heat stroke possible";
+
+/**
+ * The bands of the heat index in the two tables of the weather service. The one that begins danger at 103 °F is the default:
+ * it warns sooner.
+ */
+export const heatTables: Readonly<Record<HeatTableName, HeatTable>> = /* @__PURE__ */ frozen({
+  "from 103 and 125 °F": {
+    source: {
+      title: "What is the heat index?",
+      publisher: "a safety page that repeats a table of the National Weather Service",
+      year: 2015,
+      where: "table of classifications: 80, 90, 103 and 125 °F",
+      url: "https://w12thrd.blogspot.com/2015/07/what-is-heat-index.html",
+    },
+    categories: [
+      { name: "caution", fromF: 80, effect: tiring },
+      { name: "extreme caution", fromF: 90, effect: "heat cramps, heat exhaustion and heat stroke possible" },
+      { name: "danger", fromF: 103, effect: likely },
+      { name: "extreme danger", fromF: 125, effect: "heat stroke highly likely" },
+    ],
+  },
+  "from 105 and 130 °F": {
+    source: chart,
+    categories: [
+      { name: "caution", fromF: 80, effect: tiring },
+      { name: "extreme caution", fromF: 90, effect: "heat cramps and heat exhaustion possible" },
+      { name: "danger", fromF: 105, effect: likely },
+      { name: "extreme danger", fromF: 130, effect: "heat stroke likely" },
+    ],
+  },
+});
+const tableNames = ["from 103 and 125 °F", "from 105 and 130 °F"] as const;
+const [sooner] = tableNames;
 
 /** The highest figure that the chart prints, °F. */
 const highestPrinted = 137;
@@ -94,7 +121,11 @@ const adjustmentF = (
   return { add: 0, name: "none" };
 };
 
-const findingsOf = (f: number, category: HeatCategory | undefined): Finding[] => {
+/** The band of a table that a heat index lies in; none below the first. */
+const bandOf = (f: number, table: HeatTableName): HeatCategory | undefined =>
+  [...heatTables[table].categories].reverse().find(({ fromF }) => f >= fromF - 1e-9);
+
+const findingsOf = (f: number, category: HeatCategory | undefined, table: HeatTableName): Finding[] => {
   const found: Finding[] = [
     {
       code: "heat-index/shade",
@@ -107,20 +138,20 @@ const findingsOf = (f: number, category: HeatCategory | undefined): Finding[] =>
   if (category !== undefined) {
     found.push({
       code: "heat-index/category",
-      severity: category.fromF >= 105 ? "warning" : "caution",
-      params: { category: category.name, effect: category.effect },
-      text: `Heat index: ${category.name}. With long exposure or hard work: ${category.effect}.`,
-      source: chart,
+      severity: /danger/.test(category.name) ? "warning" : "caution",
+      params: { category: category.name, effect: category.effect, table },
+      text: `Heat index: ${category.name}. With long exposure or hard work: ${category.effect}. Water, shade, rest and someone who watches the crew; heat stroke is an emergency.`,
+      source: heatTables[table].source,
     });
   }
-  const sooner = earlier.find(({ fromF, toF }) => f >= fromF - 1e-9 && f < toF - 1e-9);
-  if (sooner !== undefined) {
+  const other = bandOf(f, sooner);
+  if (other !== undefined && other.name !== category?.name) {
     found.push({
       code: "heat-index/higher-in-other-table",
       severity: "warning",
-      params: { category: sooner.name, fromF: sooner.fromF },
-      text: `Another table of the weather service calls this ${sooner.name}: there it begins at ${sooner.fromF} °F.`,
-      source: otherTable,
+      params: { category: other.name, fromF: other.fromF },
+      text: `Another table of the weather service calls this ${other.name}: there it begins at ${other.fromF} °F.`,
+      source: heatTables[sooner].source,
     });
   }
   if (f > highestPrinted) {
@@ -142,14 +173,18 @@ const findingsOf = (f: number, category: HeatCategory | undefined): Finding[] =>
  * regression of nine terms in `T` (°F) and `RH` (%) takes its place, less `(13 - RH)/4 sqrt((17 - |T - 95|)/17)` for
  * `RH` below 13 % and `T` of 80 to 112 °F, plus `(RH - 85)/10 (87 - T)/5` for `RH` above 85 % and `T` of 80 to 87 °F.
  *
+ * Two tables of the service part its bands: danger from 103 °F and extreme danger from 125 °F (the default, which warns
+ * sooner), or from 105 and 130 °F. With the latter a finding says where the former is ahead.
+ *
  * The index is no limit for work. It leaves out sun, clothing, workload and what a person is used to. A crew in hot
  * weather needs water, shade, rest and someone who watches; heat stroke is an emergency.
  *
  * @param input.temperature - air in the shade, up to 60 °C (140 °F)
+ * @param input.table - one of {@link heatTables}
  * @returns `value` in the unit of `temperature`
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`
  * Source: National Weather Service, Weather Prediction Center, "The heat index equation" (L. P. Rothfusz, 1990, with the
- * adjustments); the bands as the chart of the weather service prints them.
+ * adjustments); the bands as in {@link heatTables}.
  *
  * @example
  * ```ts
@@ -163,18 +198,20 @@ const findingsOf = (f: number, category: HeatCategory | undefined): Finding[] =>
 export const heatIndex = (input: {
   readonly temperature: Temperature;
   readonly humidity: Humidity;
+  readonly table?: HeatTableName;
 }): HeatIndex => {
-  const fields = expectFields(input, ["temperature", "humidity"]);
-  const { temperature, humidity } = allOf({
+  const fields = expectFields(input, ["temperature", "humidity", "table"]);
+  const { temperature, humidity, table } = allOf({
     temperature: () => expectAir(fields.temperature, "temperature", -40, 60),
     humidity: () => expectHumidity(fields.humidity, "humidity"),
+    table: () => (fields.table === undefined ? sooner : expectOneOf(fields.table, tableNames, "table")),
   });
   const [t, rh] = [temperature.in("°F"), humidity.in("%")];
   const simple = (0.5 * (t + 61 + (t - 68) * 1.2 + rh * 0.094) + t) / 2;
   const regression = simple >= 80;
   const { add, name } = regression ? adjustmentF(t, rh) : ({ add: 0, name: "none" } as const);
   const f = regression ? regressionF(t, rh) + add : simple;
-  const category = [...heatCategories].reverse().find(({ fromF }) => f >= fromF - 1e-9);
+  const category = bandOf(f, table);
   return {
     type: "heat-index",
     version: 1,
@@ -182,6 +219,7 @@ export const heatIndex = (input: {
     equation: regression ? "regression" : "simple",
     adjustment: name,
     category: category?.name ?? null,
-    findings: findingsOf(f, category),
+    table,
+    findings: findingsOf(f, category, table),
   };
 };

@@ -1,3 +1,4 @@
+import { declinationOn, sunsetAt } from "../../calendar/house.js";
 import { type CivilDate, civilDate, dayOfYear } from "../../calendar/index.js";
 import { allOf, expectFields, expectOneOf, type Quantity, quantity } from "../../quantity/index.js";
 import { expectDegrees, north, riseAngle, solarAt } from "./solar.js";
@@ -43,7 +44,6 @@ export const dayLength = (input: {
   if (method === "NOAA") {
     return quantity((2 * riseAngle(latitude, solarAt(date, 720).declination)) / 15, "h");
   }
-  const declination = 0.409 * Math.sin(((2 * Math.PI) / 365) * dayOfYear(date) - 1.39);
-  const cos = -Math.tan((latitude * Math.PI) / 180) * Math.tan(declination);
-  return quantity((24 / Math.PI) * Math.acos(Math.min(1, Math.max(-1, cos))), "h");
+  const sunset = sunsetAt((latitude * Math.PI) / 180, declinationOn(dayOfYear(date)));
+  return quantity((24 / Math.PI) * sunset, "h");
 };

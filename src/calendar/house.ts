@@ -1,0 +1,3 @@
+// What the floors above use of this room, and the world does not.
+
+export { declinationOn, sunsetAt } from "./sun-angle.js";

@@ -1,0 +1,103 @@
+import { australianTurfFungicideLimits, resistanceCodeLists } from "../../src/index.js";
+import type { PublishedCheck, Source } from "./check.js";
+
+/** The group that the shipped list has an active ingredient in, as a number; the letters of multi-site groups are dropped. */
+const groupOf = (scheme: string, name: string): number => {
+  const list = resistanceCodeLists.find((one) => one.scheme === scheme);
+  const found = Object.entries(list?.groups ?? {}).find(([, names]) => names.includes(name));
+  return Number(found?.[0].replace(/^[MP]0?/, ""));
+};
+
+/** What a list prints, `name group` each; codes of two editions are compared by what they mean. */
+const transcription = (entry: string, scheme: string, source: Source, printed: string): PublishedCheck => {
+  const rows = printed.split(", ").map((row) => {
+    const [name = "", group = ""] = row.split(" ");
+    return { name, group: Number(group.replace(/^M/, "")) };
+  });
+  return {
+    entry,
+    formulas: ["resistanceRotation"],
+    source,
+    reached: "read",
+    kind: "transcription",
+    given: `groups of ${rows.length} active ingredients`,
+    answers: rows.map(({ name, group }) => ({ of: `group of ${name}`, printed: group, to: 1 })),
+    compute: () => rows.map(({ name }) => groupOf(scheme, name)),
+  };
+};
+
+/** Groups of modes of action, as lists for turf print them. */
+export const rotationChecks: readonly PublishedCheck[] = [
+  transcription(
+    "rotation-001",
+    "FRAC",
+    {
+      title: "Families of fungicides for turfgrass",
+      publisher: "Ohio State University, Department of Plant Pathology",
+      year: 2008,
+      url: "https://docslib.org/doc/3662378/families-of-fungicides-for-turfgrass-1-2008-j",
+    },
+    "mancozeb M3, thiram M3, iprodione 2, vinclozolin 2, thiophanate-methyl 1, myclobutanil 3, propiconazole 3, triticonazole 3, metconazole 3, azoxystrobin 11, trifloxystrobin 11",
+  ),
+  transcription(
+    "rotation-002",
+    "FRAC",
+    {
+      title: "Fungicides for dollar spot, table",
+      publisher: "Golf Course Management magazine",
+      year: 2018,
+      where: "February 2018, p. 83; the title of the table was not seen",
+      url: "http://gcmdigital.gcsaa.org/i/931112-feb-2018/96",
+    },
+    "thiophanate-methyl 1, iprodione 2, metconazole 3, myclobutanil 3, propiconazole 3, tebuconazole 3, triadimefon 3, triticonazole 3, chlorothalonil M5, fludioxonil 12, quintozene 14",
+  ),
+  transcription(
+    "rotation-003",
+    "FRAC",
+    {
+      title: "Turfgrass: general properties and use of fungicides",
+      publisher: "University of California, Integrated Pest Management",
+      url: "https://ipm.ucanr.edu/agriculture/turfgrass/General-Properties-And-Use-Of-Fungicides",
+    },
+    "azoxystrobin 11, captan M4, chlorothalonil M5, fludioxonil 12",
+  ),
+  transcription(
+    "rotation-004",
+    "HRAC",
+    {
+      title: "New MoA code for Australia",
+      publisher: "an agronomy service, with the letters and numbers of seven herbicides",
+      year: 2021,
+      where: "C 5, D 3, I 4, M 9",
+      url: "https://www.cropsmart.com.au/new-moa-code-aus/",
+    },
+    "atrazine 5, trifluralin 3, 2,4-D 4, glyphosate 9",
+  ),
+  {
+    entry: "rotation-005",
+    formulas: ["checkLimits"],
+    source: {
+      title: "Turf, various: resistance management strategy",
+      publisher: "CropLife Australia",
+      year: 2026,
+      where: "guidelines, first and second point",
+      url: "https://croplife.org.au/resources/programs/resistance-management/turf-various-4/",
+    },
+    reached: "read",
+    kind: "transcription",
+    given: "the groups that are to be rotated, and how many sprays in a row",
+    answers: [
+      ...[1, 2, 4, 7, 11, 21].map((printed) => ({ of: "FRAC group", printed, to: 1 })),
+      { of: "sprays in a row at most", printed: 1, to: 1 },
+    ],
+    compute: () => {
+      const groups = australianTurfFungicideLimits.limits.flatMap((limit) =>
+        limit.kind === "rotation" ? [limit] : [],
+      );
+      return [
+        ...groups.map(({ group }) => Number(group.replace("FRAC ", ""))),
+        Math.max(...groups.map(({ atMostInARow }) => atMostInARow ?? Number.NaN)),
+      ];
+    },
+  },
+];
