@@ -2,9 +2,9 @@
  * A week of an invented park: the route of Tuesday, what to buy for the season, the groups of its fungicides, the weather
  * that favors diseases and brings insects, and the price of the route.
  *
- * The daily temperatures are those of Seattle, 2015, from the daily summaries of the United States National Oceanic and
+ * The daily temperatures are those of New York, 2015, from the daily summaries of the United States National Oceanic and
  * Atmospheric Administration (NOAA), a work of the United States government, as the npm package `vega-datasets` (BSD
- * 3-Clause) carries them in `data/seattle-weather.csv`. They hold no humidity: the night is taken to cool to the dew point
+ * 3-Clause) carries them in `data/weather.csv`. They hold no humidity: the night is taken to cool to the dew point
  * (FAO Irrigation and Drainage Paper 56, equation 48), which stands beside the figures. The park, its lawns, products,
  * stock, prices and wages are invented.
  */
@@ -47,9 +47,7 @@ say(routeText(route));
 // The purchase list: this route every three weeks from April to September, and what the books say is in the store.
 const days: readonly CivilDate[] = ["2015-06-09", "2015-06-30", "2015-07-21", "2015-08-11", "2015-09-01"];
 const needs: readonly ProductNeed[] = days.flatMap((date) =>
-  order.stops.flatMap(({ id, products }) =>
-    products.map(({ product, amount }) => ({ product, date, site: id, amount })),
-  ),
+  (order.spray?.products ?? []).map(({ product, amount }) => ({ product, date, site: "the route", amount })),
 );
 const spring = ledger(
   ["iron", "wetter"].map((product, i) => ({
@@ -106,9 +104,9 @@ say(
 
   ...buy.lines.map(
     ({ product, need, stock: there, once, perVisit, orderBy }) =>
-      `  ${product}: needs ${gallons(need)}, in store ${gallons(there)}: ${once.packages} jugs by ${orderBy ?? "no date"}, ${gallons(once.leftOver)} left over (visit by visit: ${perVisit.packages} jugs, ${gallons(perVisit.leftOver)})`,
+      `  ${product}: needs ${gallons(need)}, in store ${gallons(there)}: ${once.packages} jugs by ${orderBy ?? "no date"}, ${gallons(once.leftOver)} left over (bought for each day by itself: ${perVisit.packages} jugs, ${gallons(perVisit.leftOver)} left over)`,
   ),
-  `  In all ${buy.cost?.value.toFixed(2)} USD; visit by visit ${buy.perVisitCost?.value.toFixed(2)} USD.`,
+  `  In all ${buy.cost?.value.toFixed(2)} USD; day by day ${buy.perVisitCost?.value.toFixed(2)} USD.`,
   ...buy.findings.map(({ text }) => `  ! ${text}`),
   "",
 );
@@ -119,6 +117,7 @@ const sprays = ledger([
   { id: "f2", date: "2015-05-18", activeIngredient: "azoxystrobin + propiconazole" },
   { id: "f3", date: "2015-06-01", activeIngredient: "chlorothalonil" },
 ]);
+const times = (count: number): string => (count === 1 ? "once" : `${count} times`);
 const rotation = resistanceRotation({
   ledger: sprays,
   planned: [{ date: "2015-06-15", actives: ["tebuconazole"] }],
@@ -130,22 +129,24 @@ say(
   "FUNGICIDE GROUPS ON THE BOWLING LAWN, with a spray planned for 2015-06-15",
   ...rotation.groups.map(
     ({ group, applications, longestRun, share }) =>
-      `  group ${group}: applied ${applications} times, ${longestRun.applications} in a row at most, ${share.value.toFixed(0)} % of all`,
+      `  group ${group}: applied ${times(applications)}, at most ${longestRun.applications} in a row, ${share.value.toFixed(0)} % of all`,
   ),
   `  Multi-site codes, counted apart: ${rotation.multiSite.map(({ group }) => group).join(", ")}`,
   "",
 );
 
 // The weather of the year.
-const csv = readFileSync(new URL("../../node_modules/vega-datasets/data/seattle-weather.csv", here), "utf8");
+const csv = readFileSync(new URL("../../node_modules/vega-datasets/data/weather.csv", here), "utf8");
 const [header, ...rows] = csv.trim().split("\n");
 const columns = (header as string).split(",");
-const year = rows.map((row) => row.split(",")).filter(([date]) => date?.startsWith("2015-"));
+const year = rows
+  .map((row) => row.split(","))
+  .filter(([place, date]) => place === "New York" && date?.startsWith("2015-"));
 const column = (name: string): readonly number[] => year.map((cells) => Number(cells[columns.indexOf(name)]));
 const [low, high] = [column("temp_min"), column("temp_max")];
 const station = {
   start: "2015-01-01",
-  source: "NOAA daily summaries, Seattle, in vega-datasets seattle-weather.csv",
+  source: "NOAA daily summaries, New York, in vega-datasets weather.csv",
 } as const;
 const air = dailyTemperatures({ ...station, unit: "°C", sensor: "air", min: low, max: high });
 const humidity = dailySeries({
@@ -161,13 +162,14 @@ const humidity = dailySeries({
 });
 const lows = dailySeries({ ...station, unit: "°C", what: "lowest air temperature", values: low });
 const week = (date: string): boolean => date >= "2015-06-08" && date <= "2015-06-14";
+const dayCount = (count: number): string => (count === 1 ? "1 day" : `${count} days`);
 const told = ({ disease, action, days: all, findings, measure }: DiseaseOutlook): readonly string[] => [
   `  ${disease}, ${measure}, action at ${action}: ${all
     .filter(({ date }) => week(date))
     .map(({ value }) => value?.toFixed(1) ?? "?")
     .join(
       ", ",
-    )}; ${all.filter(({ atOrAboveAction }) => atOrAboveAction).length} days of the year at or above`,
+    )}; at or above on ${dayCount(all.filter(({ atOrAboveAction }) => atOrAboveAction).length)} of the year`,
   ...findings.map(({ text }) => `  ! ${text}`),
 ];
 say(
@@ -177,15 +179,15 @@ say(
   "",
 );
 
-// Insects: the billbugs of Utah. What the source of the record does not state is assumed, and told.
-const [billbug] = insectTargets.filter(({ id }) => id.endsWith("Utah"));
+// Insects: the bluegrass billbug of the eastern United States. What the source of the record does not state is assumed, and told.
+const [billbug] = insectTargets.filter(({ id }) => id === "bluegrass billbug, first adults, eastern model");
 if (billbug === undefined) throw new Error("no such record");
 const counted = insectModel({
   target: billbug,
   assume: { method: "simple average", upper: "none", sensor: "air" },
 });
 const { model, from: threshold, findings: scouting } = counted;
-const reached = dateReached({ series: air, model, from: "2015-01-13", threshold });
+const reached = dateReached({ series: air, model, from: "2015-03-01", threshold });
 say(
   "INSECTS, WHEN TO SCOUT",
   `  ${billbug.insect}, ${billbug.event}: ${threshold.in("°C d").toFixed(0)} °C d reached on ${reached.reached ? reached.date : "no day of the record"}`,
