@@ -9,7 +9,13 @@ import {
 import type { PublishedCheck } from "./check.js";
 
 /** Whether a day from noon to noon is favorable: its highest and lowest temperature, and humid hours after the heat. */
-const favors = (unit: "°C" | "°F", highest: number, lowest: number, hours: number, percent: number): boolean => {
+const favors = (
+  unit: "°C" | "°F",
+  highest: number,
+  lowest: number,
+  hours: number,
+  percent: number,
+): boolean => {
   const at = Array.from({ length: 24 }, (_, i) => i);
   const weather = hourlyWeather({
     start: "2026-07-14T12:00-05:00",

@@ -10,10 +10,13 @@ const read = new Set(
 );
 
 describe("what a business computes in a year", () => {
-  test.each(tradeItems.map((item) => [item.name, item] as const))("%s: a check that was read, or a reason", (_, item) => {
-    expect((item.entries?.length ?? 0) > 0 || (item.without?.length ?? 0) > 20).toBe(true);
-    for (const entry of item.entries ?? []) expect(read.has(entry), entry).toBe(true);
-  });
+  test.each(tradeItems.map((item) => [item.name, item] as const))(
+    "%s: a check that was read, or a reason",
+    (_, item) => {
+      expect((item.entries?.length ?? 0) > 0 || (item.without?.length ?? 0) > 20).toBe(true);
+      for (const entry of item.entries ?? []) expect(read.has(entry), entry).toBe(true);
+    },
+  );
 
   test("no item and no entry twice", () => {
     const names = tradeItems.map(({ name }) => name);

@@ -19,9 +19,15 @@ export const tradeItems: readonly TradeItem[] = [
     without:
       "the counting, of which no worked example was found; the insecticide list, of which no page could be opened far enough",
   },
-  { name: "purchase list of a season", without: "no worked example was found; laws stand in tests/plan/purchase" },
+  {
+    name: "purchase list of a season",
+    without: "no worked example was found; laws stand in tests/plan/purchase",
+  },
   { name: "route of a day", without: "no worked example was found; laws stand in tests/plan/route" },
-  { name: "runs of soil temperatures", without: "the sources state rules (54 °F for seven days), and no figure to compute" },
+  {
+    name: "runs of soil temperatures",
+    without: "the sources state rules (54 °F for seven days), and no figure to compute",
+  },
   { name: "dollar spot", entries: ["pest-003"] },
   { name: "brown patch", entries: ["pest-001"] },
   { name: "Pythium blight", entries: ["pest-004", "pest-005"] },
@@ -39,22 +45,31 @@ export const tradeItems: readonly TradeItem[] = [
   {
     name: "buffers and points against runoff",
     entries: ["site-133", "limits-001", "limits-002", "limits-003", "limits-004"],
-    without: "the tables of the agency's menu, which could not be opened: those rows say that they are from memory",
+    without:
+      "the tables of the agency's menu, which could not be opened: those rows say that they are from memory",
   },
   { name: "price of a visit", entries: ["price-001", "price-002", "price-003"] },
   { name: "treatments at full rate", entries: ["indicator-002"] },
   { name: "environmental impact quotient", entries: ["indicator-001"] },
   { name: "leaching score", entries: ["indicator-003"] },
-  { name: "sand against organic matter, topdressing", entries: ["stand-028", "stand-036"] },
+  {
+    name: "sand against organic matter, topdressing",
+    entries: ["stand-028"],
+    without: "sand against organic matter: its equation was read, and no worked example",
+  },
   { name: "frequency of clip", entries: ["stand-029"] },
-  { name: "green speed on a slope", entries: ["stand-035"] },
+  {
+    name: "green speed on a slope",
+    without: "its equation was read, and no worked example: stand-035 is worked by hand",
+  },
   { name: "daily light integral", entries: ["weather-007", "weather-008"] },
   { name: "sunrise and day length", entries: ["weather-005", "weather-006"] },
   { name: "leaf wetness", entries: ["weather-010"] },
   { name: "heat index", entries: ["weather-003", "weather-004"] },
   {
     name: "inversion by two thermometers",
-    without: "the sources state the sign and the heights, and no figure to compute; the stability ratio was not read",
+    without:
+      "the sources state the sign and the heights, and no figure to compute; the stability ratio was not read",
   },
   { name: "first and last frost", entries: ["weather-009"] },
   { name: "dose by trunk diameter", without: noFunction },
@@ -65,10 +80,15 @@ export const tradeItems: readonly TradeItem[] = [
   { name: "drain spacing", without: noFunction },
   { name: "pump and agitation", entries: ["pump-001"] },
   { name: "day's work with turns and fills", entries: ["price-006"] },
-  { name: "ownership and running cost of a machine", entries: ["price-004", "price-005"] },
+  {
+    name: "ownership and running cost of a machine",
+    entries: ["price-004"],
+    without: "capital recovery: the figures of price-005 are from memory",
+  },
   {
     name: "labor hours of a site",
-    without: "the note that was found has no title or address, and one of its two figures is wrong; a law walks the site",
+    without:
+      "the note that was found has no title or address, and one of its two figures is wrong; a law walks the site",
   },
   { name: "containment", entries: ["site-132", "site-160"] },
   { name: "de-icing", entries: ["ice-001"] },
