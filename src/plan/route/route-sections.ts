@@ -38,6 +38,21 @@ const fillRow = (fill: RouteFill, writer: Writer): SheetRow => {
 /** So many of a thing: `1 stop`, `3 stops`. */
 export const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;
 
+/** What of the first filling goes into the hoses: the tank is lower by it after the first stop than the spray there explains. */
+const hosesText = (writer: Writer): string => {
+  const { method, loads, stops } = writer.order;
+  const [first] = stops;
+  if (method !== "spray" || first === undefined) return "";
+  const value = (q: Measure): number => numberIn(q, writer.unit);
+  const filled = loads.fills
+    .filter(({ stop }) => stop === first.id)
+    .reduce((sum, { added }) => sum + value(added), 0);
+  const hoses = value(first.arriveWith) + filled - value(first.amount) - value(first.leaveWith);
+  return hoses > 0.005
+    ? ` The hoses take ${amountText({ ...first.amount, value: hoses, unit: writer.unit }, writer)} of the first filling.`
+    : "";
+};
+
 /** The stops in their order, with the fillings where they come. */
 export const routeSection = (writer: Writer): SheetSection => {
   const { order, areaUnit } = writer;
@@ -71,7 +86,7 @@ export const routeSection = (writer: Writer): SheetSection => {
       { kind: "table", heads: ["", "area", out, `${holder} before`, `${holder} after`], rows },
       {
         kind: "text",
-        text: `Whole route: ${amountText(order.loads.amount, writer)}. ${counted(order.loads.fills.length, "filling")}: ${amountText(order.loads.loaded, writer)}${onTop}; ${amountText(order.loads.leftOver, writer)} left in ${order.method === "spray" ? "tank and hoses" : "the hopper"} at the end${order.method === "spray" ? `: ${penned} (labeled site, at or below the label rate)` : ""}.`,
+        text: `Whole route: ${amountText(order.loads.amount, writer)}. ${counted(order.loads.fills.length, "filling")}: ${amountText(order.loads.loaded, writer)}${onTop}; ${amountText(order.loads.leftOver, writer)} left in ${order.method === "spray" ? "tank and hoses" : "the hopper"} at the end${order.method === "spray" ? `: ${penned} (labeled site, at or below the label rate)` : ""}.${hosesText(writer)}`,
       },
     ],
   };

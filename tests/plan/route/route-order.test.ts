@@ -218,8 +218,10 @@ describe("the order of a route", () => {
       "Whole route: 75 gal. 3 fillings: 78 gal; 3 gal left in tank and hoses at the end",
     );
     expect(text).toMatch(/FILL 2 +19 gal/);
+    expect(text.replace(/\s+/g, " ")).toContain("The hoses take 1 gal of the first filling.");
     const begun = routeText(route({ startWith: { value: 20, unit: "gal" } }), { width: 90 });
     expect(begun).toMatch(/75 gal\. \d fillings?: 57 gal, on top of 20 gal at the start; 3 gal left/);
+    expect(begun).not.toContain("The hoses take");
     const metric = routeText(route(), { units: "metric", width: 90 });
     expect(metric).not.toMatch(/ gal|sq ft| lb /);
     const html = routeHtml(route({ title: "<b>round</b>" }));
