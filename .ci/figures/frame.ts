@@ -39,7 +39,7 @@ export const figureSvg = ({ title, description, options }: Figure): string => {
     marginBottom: 42,
     marginTop: 30,
     ...options,
-    document: document as unknown as Document,
+    document: document as NonNullable<PlotOptions["document"]>,
   });
   const { width = 680, height = 340 } = options;
   const inner = drawn.innerHTML

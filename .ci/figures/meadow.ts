@@ -6,9 +6,8 @@ import { type Figure, first, ink, second, soft } from "./frame.js";
 const inches = (value: number) => quantity(value, "in");
 const perWeek = (value: number) => quantity(value, "in/week");
 
-/** Cover over time between the low and the high rate of spread. */
-export const groundCover = (): Figure => {
-  const { days, reached } = coverOverTime({
+const grownIn = () =>
+  coverOverTime({
     start: { plug: { side: inches(2) }, pattern: "square", spacing: inches(10) },
     from: "2026-05-18",
     to: "2026-09-15",
@@ -21,6 +20,16 @@ export const groundCover = (): Figure => {
     growth: { potential: quantity(80, "%"), source: "a usual summer, assumed" },
     rooting: quantity(14, "d"),
   });
+
+/** The day on which 90 % is reached, with what is written beside it. */
+const markOf = (date: string | null | undefined, rate: string) =>
+  date == null
+    ? []
+    : [{ date: new Date(date), text: `${date.slice(5).replace("-", "/").replace(/\b0/g, "")}, ${rate}` }];
+
+/** Cover over time between the low and the high rate of spread. */
+export const groundCover = (): Figure => {
+  const { days, reached } = grownIn();
   const rows = days.map(({ date, low, mid, high }) => ({
     date: new Date(date),
     low: low.in("%"),
@@ -28,21 +37,10 @@ export const groundCover = (): Figure => {
     high: high.in("%"),
   }));
   const ninety = reached.find(({ cover }) => cover.in("%") === 90);
-  const marked = [
-    { date: ninety?.earliest, rate: "high rate" },
-    { date: ninety?.mid, rate: "middle rate" },
-  ].flatMap(({ date, rate }) =>
-    date == null
-      ? []
-      : [
-          {
-            date: new Date(date),
-            cover: 90,
-            text: `${date.slice(5).replace("-", "/").replace(/\b0/g, "")}, ${rate}`,
-          },
-        ],
-  );
-  const opening = new Date("2026-09-15");
+  const early = markOf(ninety?.earliest, "high rate");
+  const middle = markOf(ninety?.mid, "middle rate");
+  const opening = [{ date: new Date("2026-09-15"), text: "opening" }];
+  const beside = { x: "date", text: "text" } as const;
   return {
     name: "ground-cover",
     title: "Ground cover of 2 in plugs at 10 in, planted on May 18",
@@ -54,36 +52,13 @@ export const groundCover = (): Figure => {
       y: { label: "↑ cover, %", grid: true, domain: [0, 105] },
       marks: [
         ruleY([90], { stroke: second, strokeDasharray: "6 4" }),
-        ruleX([opening], { stroke: soft, strokeDasharray: "2 3" }),
-        text([opening], {
-          x: (d: Date) => d,
-          y: 12,
-          text: () => "opening",
-          dx: -8,
-          textAnchor: "end",
-          fill: soft,
-        }),
+        ruleX(opening, { x: "date", stroke: soft, strokeDasharray: "2 3" }),
+        text(opening, { ...beside, y: 12, dx: -8, textAnchor: "end", fill: soft }),
         areaY(rows, { x: "date", y1: "low", y2: "high", fill: first, fillOpacity: 0.22 }),
         lineY(rows, { x: "date", y: "mid", stroke: first, strokeWidth: 2.5 }),
-        dot(marked, { x: "date", y: "cover", fill: second, r: 5 }),
-        text(marked.slice(0, 1), {
-          x: "date",
-          y: "cover",
-          text: "text",
-          dx: -9,
-          dy: -9,
-          textAnchor: "end",
-          fill: ink,
-        }),
-        text(marked.slice(1), {
-          x: "date",
-          y: "cover",
-          text: "text",
-          dx: 9,
-          dy: 14,
-          textAnchor: "start",
-          fill: ink,
-        }),
+        dot([...early, ...middle], { x: "date", y: 90, fill: second, r: 5 }),
+        text(early, { ...beside, y: 90, dx: -9, dy: -9, textAnchor: "end", fill: ink }),
+        text(middle, { ...beside, y: 90, dx: 9, dy: 14, textAnchor: "start", fill: ink }),
         ruleY([0], { stroke: ink }),
       ],
     },
