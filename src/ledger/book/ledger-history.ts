@@ -5,6 +5,7 @@ import { type History, type HistoryRow, historyOf } from "../entry/history.js";
 import type { LedgerEntry } from "../entry/ledger-entry.js";
 import { readEntry } from "../entry/read-entry.js";
 import { expectLedger, standing } from "./ledger.js";
+import { isOwnLedger } from "./own-ledger.js";
 
 /** A history of a ledger: sorted by date, each entry read when it is first asked for. */
 export interface LedgerHistory extends History {
@@ -16,29 +17,86 @@ export interface LedgerHistory extends History {
   readonly row: (i: number) => HistoryRow;
 }
 
+/** The entries of a ledger that stand, each read when it is first asked for. */
+export interface StandingReader {
+  /** The places in the ledger, in its order. */
+  readonly places: readonly number[];
+  readonly entry: (place: number) => LedgerEntry;
+  readonly date: (place: number) => CivilDate;
+  readonly parts: (place: number) => readonly string[];
+  /** The entry as the limits see it; where it is said what is asked for, no more than that. */
+  readonly row: (place: number) => HistoryRow;
+}
+
+/** Reads the entries of a ledger that stand; those of a ledger that was made here were read, and are frozen. */
+export const standingReader = (input: unknown, path: string, asked?: Asked): StandingReader => {
+  const ledger = expectLedger(input, path);
+  const { entries } = ledger;
+  const places = standing(ledger, path);
+  const own = isOwnLedger(ledger);
+  const at = (place: number): string => `${path}.entries[${place}]`;
+  const labels: Labels = noLabels();
+  const door = checks();
+  const days = new Set<unknown>();
+  const entry = (place: number): LedgerEntry => entries[place] as LedgerEntry;
+  const seen = (place: number): LedgerEntry => {
+    if (own) return entry(place);
+    // Its place in the ledger is spelt out only where something is wrong.
+    const read = readEntry(entry(place), "", door, labels) as LedgerEntry;
+    if (door.count() > 0) {
+      const told = checks();
+      readEntry(entry(place), at(place), told, labels);
+      told.done();
+    }
+    return read;
+  };
+  return {
+    places,
+    entry,
+    // Entries share their days: a day is looked at once.
+    date: (place) => {
+      const { date } = entry(place);
+      if (days.has(date)) return date;
+      if (!isCivilDate(date)) fail("date", `${at(place)}.date`, date, "a calendar date written YYYY-MM-DD");
+      days.add(date);
+      return date;
+    },
+    parts: (place) => {
+      const { parts } = entry(place);
+      if (parts === undefined) return none;
+      return Array.isArray(parts)
+        ? parts
+        : fail("type", `${at(place)}.parts`, parts, "a list of names of parts");
+    },
+    row: (place) => {
+      const read = seen(place);
+      return entryRow(read, read.id, labels, asked);
+    },
+  };
+};
+
 /** The places of the entries that stand and their dates, in the order of the dates. */
-const standingByDay = (
-  entries: readonly LedgerEntry[],
-  path: string,
-): { readonly places: readonly number[]; readonly dates: readonly CivilDate[] } => {
-  // Entries share their days: sorting the days once is cheaper than sorting the entries.
+const byDate = ({
+  places,
+  date,
+}: StandingReader): { readonly sorted: readonly number[]; readonly dates: readonly CivilDate[] } => {
+  // Sorting the days once is cheaper than sorting the entries.
   const byDay = new Map<CivilDate, number[]>();
-  for (const i of standing(entries, path)) {
-    const day = (entries[i] as LedgerEntry).date;
+  for (const place of places) {
+    const day = date(place);
     const same = byDay.get(day);
-    if (same !== undefined) same.push(i);
-    else if (isCivilDate(day)) byDay.set(day, [i]);
-    else fail("date", `${path}.entries[${i}].date`, day, "a calendar date written YYYY-MM-DD");
+    if (same === undefined) byDay.set(day, [place]);
+    else same.push(place);
   }
-  const places: number[] = [];
+  const sorted: number[] = [];
   const dates: CivilDate[] = [];
   for (const day of [...byDay.keys()].sort()) {
-    for (const i of byDay.get(day) as number[]) {
-      places.push(i);
+    for (const place of byDay.get(day) as number[]) {
+      sorted.push(place);
       dates.push(day);
     }
   }
-  return { places, dates };
+  return { sorted, dates };
 };
 
 /**
@@ -46,33 +104,14 @@ const standingByDay = (
  * said what is asked for, a row holds no more than that.
  */
 export const ledgerHistory = (input: unknown, path: string, asked?: Asked): LedgerHistory => {
-  const { entries } = expectLedger(input, path);
-  const at = (i: number): string => `${path}.entries[${i}]`;
-  const { places, dates } = standingByDay(entries, path);
+  const reader = standingReader(input, path, asked);
+  const { sorted, dates } = byDate(reader);
   // A large ledger is read anew each time: holding all that was read would cost more than reading it.
-  const rows: (HistoryRow | undefined)[] | undefined = places.length > 10_000 ? undefined : [];
-  const labels: Labels = noLabels();
-  const door = checks();
-  const entryAt = (i: number): LedgerEntry => entries[places[i] as number] as LedgerEntry;
-  const partsAt = (i: number): readonly string[] => {
-    const { parts } = entryAt(i);
-    if (parts === undefined) return none;
-    return Array.isArray(parts)
-      ? parts
-      : fail("type", `${at(places[i] as number)}.parts`, parts, "a list of names of parts");
-  };
+  const rows: (HistoryRow | undefined)[] | undefined = sorted.length > 10_000 ? undefined : [];
+  const placeAt = (i: number): number => sorted[i] as number;
+  const partsAt = (i: number): readonly string[] => reader.parts(placeAt(i));
   const row = (i: number): HistoryRow => {
-    const known = rows?.[i];
-    if (known !== undefined) return known;
-    const entry = entryAt(i);
-    // Its place in the ledger is spelt out only where something is wrong.
-    const seen = readEntry(entry, "", door, labels) as LedgerEntry;
-    if (door.count() > 0) {
-      const told = checks();
-      readEntry(entry, at(places[i] as number), told, labels);
-      told.done();
-    }
-    const made = entryRow(seen, seen.id, labels, asked);
+    const made = rows?.[i] ?? reader.row(placeAt(i));
     if (rows !== undefined) rows[i] = made;
     return made;
   };
@@ -80,11 +119,11 @@ export const ledgerHistory = (input: unknown, path: string, asked?: Asked): Ledg
     ...historyOf({ dates, parts: partsAt, row }),
     parts: () => {
       const parts = new Set<string>();
-      for (let i = 0; i < places.length; i++) for (const part of partsAt(i)) parts.add(part);
+      for (const place of reader.places) for (const part of reader.parts(place)) parts.add(part);
       return [...parts].sort();
     },
     dates,
-    entry: entryAt,
+    entry: (i) => reader.entry(placeAt(i)),
     partsOf: partsAt,
     row,
   };

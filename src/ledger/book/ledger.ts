@@ -1,11 +1,21 @@
-import { type Checks, checks, fail, Quantity, shown } from "../../quantity/index.js";
-import { idKey, otherId } from "../entry/entry-id.js";
+import { type Checks, checks, fail, shown } from "../../quantity/index.js";
+import { expectId, idKey, otherId } from "../entry/entry-id.js";
 import { type Labels, noLabels } from "../entry/entry-row.js";
 import type { Ledger, LedgerEntry } from "../entry/ledger-entry.js";
 import { readEntry } from "../entry/read-entry.js";
+import { ownCopies } from "./own-copy.js";
+import { addIds, frozenLedger, isOwnLedger, keepIds, type LedgerIds, takeIds } from "./own-ledger.js";
 
-/** Tells what is wrong with the ids of entries and with what they correct; problems go to `door`. */
-export const readCorrections = (entries: readonly LedgerEntry[], path: string, door: Checks): void => {
+/**
+ * Tells what is wrong with the ids of entries and with what they correct; problems go to `door`. What comes out of a
+ * store may correct an entry that is not there, as where a line of a table could not be read: nothing counts twice by it.
+ */
+export const readCorrections = (
+  entries: readonly LedgerEntry[],
+  path: string,
+  door: Checks,
+  from: "caller" | "store" = "caller",
+): void => {
   const seen = new Map<string, string>();
   const replaced = new Map<string, string>();
   entries.forEach((entry, i) => {
@@ -16,7 +26,7 @@ export const readCorrections = (entries: readonly LedgerEntry[], path: string, d
       const expected = otherId(id, alike, "entry");
       door.add({ code: "duplicate", path: `${path}[${i}].id`, got: shown(id), expected });
     }
-    if (corrects !== undefined && seen.get(idKey(corrects)) !== corrects) {
+    if (from === "caller" && corrects !== undefined && seen.get(idKey(corrects)) !== corrects) {
       const near = seen.get(idKey(corrects));
       door.add({
         code: "missing",
@@ -43,7 +53,8 @@ export const readCorrections = (entries: readonly LedgerEntry[], path: string, d
 };
 
 /**
- * A ledger of applications: plain JSON, to which entries are only ever added.
+ * A ledger of applications: plain JSON, to which entries are only ever added. It holds copies of the entries, and is frozen:
+ * what a caller changes afterwards changes no ledger.
  *
  * @param entries - in the order in which they were written down; none where it is left out
  * @throws RatewrightError with every problem, each with its path such as `entries[3].area`: `missing`,
@@ -70,18 +81,32 @@ export const readCorrections = (entries: readonly LedgerEntry[], path: string, d
 export const ledger = (entries: readonly LedgerEntry[] = []): Ledger => {
   if (!Array.isArray(entries)) fail("type", "entries", entries, "a list of entries");
   const door = checks();
-  const labels: Labels = noLabels();
-  for (let i = 0; i < entries.length; i++) readEntry(entries[i], `entries[${i}]`, door, labels);
-  if (door.count() === 0) readCorrections(entries, "entries", door);
+  const { own, whole } = readEntries(entries, "entries", door);
   door.done();
-  return { type: "ledger", version: 1, entries: entries.map(copyOf) };
+  return frozenLedger(own, whole);
 };
 
-/** A copy of plain data, deep: what a caller changes afterwards changes no ledger. A quantity stays as it is. */
-const copyOf = <T>(input: T): T => {
-  if (typeof input !== "object" || input === null || input instanceof Quantity) return input;
-  if (Array.isArray(input)) return input.map(copyOf) as T;
-  return Object.fromEntries(Object.entries(input).map(([name, value]) => [name, copyOf(value)])) as T;
+/** Takes copies of entries and reads the copies, so that what was read is what is kept; problems go to `door`. */
+const readEntries = (
+  entries: readonly unknown[],
+  path: string,
+  door: Checks,
+  from: "caller" | "store" = "caller",
+): { readonly own: readonly LedgerEntry[]; readonly whole: boolean } => {
+  const labels: Labels = noLabels();
+  const copies = ownCopies();
+  const own: LedgerEntry[] = [];
+  for (let i = 0; i < entries.length; i++) {
+    const copy = copies.of(entries[i]);
+    const before = door.count();
+    // Its place in the ledger is spelt out only where something is wrong.
+    const told = checks();
+    readEntry(copy, "", told, labels);
+    if (told.count() > 0) readEntry(copy, `${path}[${i}]`, door, noLabels());
+    if (door.count() === before) own.push(copy as LedgerEntry);
+  }
+  if (door.count() === 0) readCorrections(own, path, door, from);
+  return { own, whole: copies.whole() };
 };
 
 /** Takes a ledger that may come from JSON, or throws: its form only, the entries are read when they are needed. */
@@ -93,35 +118,23 @@ export const expectLedger = (input: unknown, path: string): Ledger => {
 };
 
 /** Takes a ledger that may come from JSON with all of its entries, or throws all that is wrong with them. */
-const readLedger = (input: unknown, path: string): readonly LedgerEntry[] => {
-  const { entries } = expectLedger(input, path);
+const readLedger = (input: unknown, path: string): Ledger => {
+  const given = expectLedger(input, path);
+  if (isOwnLedger(given)) return given;
   const door = checks();
-  const labels: Labels = noLabels();
-  for (let i = 0; i < entries.length; i++) {
-    const before = door.count();
-    readEntry(entries[i], "", door, labels);
-    // Its place in the ledger is spelt out only where something is wrong.
-    if (door.count() > before) return failWith(entries[i], `${path}.entries[${i}]`);
-  }
-  return entries;
-};
-
-const failWith = (entry: unknown, path: string): never => {
-  const told = checks();
-  readEntry(entry, path, told, noLabels());
-  told.done();
-  return fail("type", path, entry, "an entry");
+  const { own, whole } = readEntries(given.entries, `${path}.entries`, door, "store");
+  door.done();
+  return frozenLedger(own, whole);
 };
 
 /**
- * A ledger with one entry more. The ledger that was given stays as it is, and is read again: to add many entries,
- * give all of them to `ledger` at once.
+ * A ledger with one entry more; the ledger that was given stays as it is. One that `ledger`, `ledgerWith` or
+ * `ledgerFromCsv` made is known, and only the new entry is read; one that came from JSON is read in full, once.
  *
  * To correct an entry, add one with `corrects`: it takes the place of the other in every total, and both
  * stay on record. With `voids` nothing takes its place.
  *
- * @throws RatewrightError as `ledger`, with paths that begin with `entry`, and with `ledger` for the first entry
- *   there that cannot be read
+ * @throws RatewrightError as `ledger`, with paths that begin with `entry`, and with `ledger` for what cannot be read there
  *
  * @example
  * ```ts
@@ -133,36 +146,47 @@ const failWith = (entry: unknown, path: string): never => {
  * ```
  */
 export const ledgerWith = (ledger: Ledger, entry: LedgerEntry): Ledger => {
-  const entries = readLedger(ledger, "ledger");
+  const read = readLedger(ledger, "ledger");
   const door = checks();
-  readEntry(entry, "entry", door, noLabels());
-  if (door.count() === 0) {
-    const { id, corrects } = entry;
-    const key = idKey(id);
-    const alike = entries.find((other) => idKey(other.id) === key);
-    if (alike !== undefined) fail("duplicate", "entry.id", id, otherId(id, alike.id, "entry"));
-    if (corrects !== undefined) {
-      const by = entries.find((other) => other.corrects === corrects);
-      if (by !== undefined) {
-        const expected = `the latest entry of its line, for ${shown(corrects)} was corrected already`;
-        fail("conflict", "entry.corrects", corrects, expected, { suggestion: by.id });
-      }
-      if (!entries.some((other) => other.id === corrects))
-        fail("missing", "entry.corrects", corrects, "the id of an entry of the ledger");
-    }
-  }
+  const copies = ownCopies();
+  const added = copies.of(entry) as LedgerEntry;
+  readEntry(added, "entry", door, noLabels());
   door.done();
-  return { type: "ledger", version: 1, entries: [...entries, copyOf(entry)] };
+  const ids = takeIds(read);
+  try {
+    expectNewId(added, ids);
+  } catch (error) {
+    keepIds(read, ids);
+    throw error;
+  }
+  addIds(ids, added);
+  return frozenLedger([...read.entries, added], isOwnLedger(read) && copies.whole(), ids);
 };
 
-/** The places of the entries that stand: neither replaced nor void. */
-export const standing = (entries: readonly LedgerEntry[], path: string): number[] => {
+/** Throws where an entry has the id of another, or corrects what is not there or was corrected already. */
+const expectNewId = ({ id, corrects }: LedgerEntry, { byKey, replacedBy }: LedgerIds): void => {
+  const alike = byKey.get(idKey(id));
+  if (alike !== undefined) fail("duplicate", "entry.id", id, otherId(id, alike, "entry"));
+  if (corrects === undefined) return;
+  const by = replacedBy.get(corrects);
+  if (by !== undefined) {
+    const expected = `the latest entry of its line, for ${shown(corrects)} was corrected already`;
+    fail("conflict", "entry.corrects", corrects, expected, { suggestion: by });
+  }
+  if (byKey.get(idKey(corrects)) !== corrects)
+    fail("missing", "entry.corrects", corrects, "the id of an entry of the ledger");
+};
+
+/**
+ * The places of the entries that stand: neither replaced nor void. Of a ledger that was not made here, the ids and what
+ * they correct are read again: an entry that stands there twice would count twice.
+ */
+export const standing = (ledger: Ledger, path: string): number[] => {
+  const { entries } = ledger;
+  if (!isOwnLedger(ledger)) expectCorrections(entries, `${path}.entries`);
   let replaced: Set<string> | undefined;
   for (let i = 0; i < entries.length; i++) {
-    const entry: unknown = entries[i];
-    if (typeof entry !== "object" || entry === null)
-      return fail("type", `${path}.entries[${i}]`, entry, "an entry");
-    const { corrects } = entry as LedgerEntry;
+    const { corrects } = entries[i] as LedgerEntry;
     if (corrects === undefined) continue;
     replaced ??= new Set();
     replaced.add(corrects);
@@ -173,6 +197,20 @@ export const standing = (entries: readonly LedgerEntry[], path: string): number[
     if (entry.voids !== true && !replaced?.has(entry.id)) places.push(i);
   }
   return places;
+};
+
+/** Throws where the ids of stored entries, or what they correct, cannot be read or do not go together. */
+const expectCorrections = (entries: readonly unknown[], path: string): void => {
+  for (let i = 0; i < entries.length; i++) {
+    const entry = entries[i];
+    if (typeof entry !== "object" || entry === null) fail("type", `${path}[${i}]`, entry, "an entry");
+    const { id, corrects } = entry as Partial<LedgerEntry>;
+    if (typeof id !== "string") expectId(id, `${path}[${i}].id`);
+    if (corrects !== undefined && typeof corrects !== "string") expectId(corrects, `${path}[${i}].corrects`);
+  }
+  const door = checks();
+  readCorrections(entries as readonly LedgerEntry[], path, door, "store");
+  door.done();
 };
 
 /**
@@ -193,6 +231,6 @@ export const standing = (entries: readonly LedgerEntry[], path: string): number[
  * ```
  */
 export const standingEntries = (ledger: Ledger): readonly LedgerEntry[] => {
-  const entries = readLedger(ledger, "ledger");
-  return standing(entries, "ledger").map((i) => entries[i] as LedgerEntry);
+  const read = readLedger(ledger, "ledger");
+  return standing(read, "ledger").map((i) => read.entries[i] as LedgerEntry);
 };

@@ -1,5 +1,6 @@
-import { checks, type Finding, fail, type Problem, RatewrightError } from "../../quantity/index.js";
+import { checks, type Finding, fail, frozen, type Problem, RatewrightError } from "../../quantity/index.js";
 import { readCorrections } from "../book/ledger.js";
+import { frozenLedger } from "../book/own-ledger.js";
 import { idKey, otherId } from "../entry/entry-id.js";
 import { type Labels, noLabels } from "../entry/entry-row.js";
 import type { Ledger, LedgerEntry } from "../entry/ledger-entry.js";
@@ -71,8 +72,8 @@ const entryOfLine = (
 /** What is wrong with the corrections among the entries that were read. */
 const correctionProblems = (entries: readonly LedgerEntry[]): readonly Problem[] => {
   const kept = checks();
-  readCorrections(entries, "entries", kept);
   try {
+    readCorrections(entries, "entries", kept);
     kept.done();
   } catch (error) {
     if (!(error instanceof RatewrightError)) throw error;
@@ -132,12 +133,17 @@ export const ledgerFromCsv = (text: string): LedgerReading => {
       unread.push({ line, text: found, problems });
     }
   }
+  const problems = correctionProblems(entries);
   return {
     type: "ledger-reading",
     version: 1,
-    ledger: { type: "ledger", version: 1, entries },
+    // Each entry was made and read here. One that is corrected twice counts twice, and is told wherever it is counted.
+    ledger: frozenLedger(
+      frozen(entries),
+      problems.every(({ code }) => code === "missing"),
+    ),
     unread: unread.sort((a, b) => a.line - b.line),
-    problems: correctionProblems(entries),
+    problems,
     findings,
   };
 };

@@ -3,8 +3,13 @@ import { expectText, fail, type Reader, shown } from "../../quantity/index.js";
 /** What nobody sees: control characters, line ends, marks without a width. */
 const unseen = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/u;
 
+/** Letters, digits and marks, no blanks. */
+const plain = /^[\x21-\x7e]+$/;
+
 /** Takes a text that stands on one line and holds nothing that nobody sees, or throws. */
 export const expectId: Reader = (input, path) => {
+  // Nearly every id is of plain letters: one look is enough.
+  if (typeof input === "string" && plain.test(input)) return input;
   const id = expectText(input, path, "an id that no other entry has");
   return unseen.test(id)
     ? fail("type", path, id, "an id on one line, without tabs, control characters or marks that nobody sees")
@@ -13,7 +18,7 @@ export const expectId: Reader = (input, path) => {
 
 /** What tells ids apart: "a 1", "a  1" and "a 1 " are one id to whoever reads them. */
 export const idKey = (id: string): string =>
-  /[^\x21-\x7e]/.test(id) ? id.normalize("NFC").trim().replace(/\s+/g, " ") : id;
+  plain.test(id) ? id : id.normalize("NFC").trim().replace(/\s+/g, " ");
 
 /** What an id should have been, beside one that is the same or reads the same. */
 export const otherId = (id: string, alike: string, each: "entry" | "line"): string =>

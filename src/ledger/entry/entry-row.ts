@@ -78,12 +78,13 @@ const namedOnly = ({
   contents = [],
   supplies = [],
 }: Omit<LedgerEntry, "id">): readonly string[] => {
+  if (activeIngredient === undefined) return [];
   const stated = new Set(
     [...contents, ...supplies].map(({ of = "" }) =>
       of.replace(/\/.*$/, "").replace(/^ae:/, "ai:").toLowerCase(),
     ),
   );
-  return namesIn(activeIngredient ?? "")
+  return namesIn(activeIngredient)
     .map((name) => `ai:${name.toLowerCase()}`)
     .filter((of) => !stated.has(of));
 };

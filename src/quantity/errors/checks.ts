@@ -17,8 +17,12 @@ export interface Checks {
 const joined = (at: string, path: string): string =>
   at === "" || path.startsWith("[") ? at + path : path === "" ? at : `${at}.${path}`;
 
+/** So many problems are told at once; what is wrong in more places is looked at no further. */
+const mostKept = 10_000;
+
 /**
- * A fresh list of {@link Checks}.
+ * A fresh list of {@link Checks}. With the ten thousandth problem it throws what it has: a long list of nothing costs no
+ * more than that.
  *
  * @example
  * ```ts
@@ -32,19 +36,21 @@ const joined = (at: string, path: string): string =>
  */
 export const checks = (): Checks => {
   const problems: Problem[] = [];
+  const keep = (problem: Problem): void => {
+    problems.push(problem);
+    if (problems.length >= mostKept) throw new RatewrightError(problems);
+  };
   return {
     run(check, at = "") {
       try {
         return check();
       } catch (error) {
         if (!(error instanceof RatewrightError)) throw error;
-        for (const problem of error.problems) problems.push({ ...problem, path: joined(at, problem.path) });
+        for (const problem of error.problems) keep({ ...problem, path: joined(at, problem.path) });
         return undefined;
       }
     },
-    add(problem) {
-      problems.push(problem);
-    },
+    add: keep,
     count() {
       return problems.length;
     },

@@ -51,14 +51,14 @@ export const expectFields = <const F extends string>(
 const isPlainRecord = (input: unknown): boolean =>
   typeof input === "object" && input !== null && !Array.isArray(input);
 
-/** A list has at most so many items, unless a function says otherwise: more than a lifetime of days or twenty years of hours. */
-const mostItems = 200_000;
+/** A list has at most so many items, unless a function says otherwise: more than a century of hours. */
+const mostItems = 1_000_000;
 
 /**
  * Takes a list that is not empty, or throws. It is looked at before it is copied, so that a list that claims a thousand
  * million items costs nothing.
  *
- * @param most - the most items that it may have, 200,000 where it is left out
+ * @param most - the most items that it may have, 1,000,000 where it is left out
  * @throws RatewrightError `missing`, `type`; `range` for a longer list
  *
  * @example

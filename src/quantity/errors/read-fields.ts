@@ -17,12 +17,16 @@ import { expectFields } from "./expect-fields.js";
 export const unreadable = (input: unknown, path: string): Problem[] =>
   unreadableIn(input, typeof path === "string" ? path : "input", []);
 
+/** No record that anybody writes is so deep; a text of JSON can be deeper than a program can walk. */
+const deepest = 64;
+
 const unreadableIn = (input: unknown, path: string, above: readonly object[]): Problem[] => {
   if (typeof input !== "object" || input === null || ArrayBuffer.isView(input)) return [];
   const problem = (got: string): Problem[] => [
     { code: "type", path, got, expected: "plain data, as JSON.parse gives it" },
   ];
   if (above.includes(input)) return problem("a record that holds itself");
+  if (above.length >= deepest) return problem(`a record more than ${deepest} deep`);
   try {
     if (typeof input.toString !== "function") return problem("a record that cannot be turned into text");
     return Object.entries(input).flatMap(([name, value]: [string, unknown]) => {
