@@ -1,11 +1,27 @@
 import { describe, expect, it } from "vitest";
-import { accumulateDegreeDaysC } from "../../src/interval/index.js";
-import { accumulateEquivalentDaysC, releasedShares } from "../../src/nutrient/index.js";
+import { accumulateDegreeDaysC, intervalRule } from "../../src/interval/index.js";
+import { ledger, ledgerCsv, ledgerTotals } from "../../src/ledger/index.js";
+import { checkLimits } from "../../src/limits/index.js";
+import {
+  accumulateEquivalentDaysC,
+  highestProductRatesKgPerHa,
+  releasedShares,
+} from "../../src/nutrient/index.js";
 import { schedule, tryWorkOrder, workOrder, workOrderSheet, workOrderText } from "../../src/plan/index.js";
+import {
+  expectAmount,
+  expectFields,
+  expectList,
+  expectOneOf,
+  nearName,
+  quantity,
+  quantityFrom,
+  readQuantity,
+} from "../../src/quantity/index.js";
 import { swathCvPercent } from "../../src/spread/index.js";
 import { explainWorkOrder } from "../../src/teach/index.js";
 import { referenceEvapotranspirationsMmPerD } from "../../src/water/index.js";
-import { complaints, errorOf } from "../errors.js";
+import { complaints, errorOf, problemsOf } from "../errors.js";
 
 // Holes that were found by hand, one test each, so that they stay closed.
 
@@ -72,6 +88,71 @@ describe("work orders out of a store", () => {
       order.spreads[0] = { ...order.spreads[0], [field]: value };
       expect(complaints(() => explainWorkOrder(order as never))).toEqual([complaint]);
     }
+  });
+});
+
+describe("lists and records without an end", () => {
+  const endless = (): never => {
+    const list: unknown[] = [];
+    list.length = 1e9;
+    return list as never;
+  };
+  const calls: Readonly<Record<string, () => unknown>> = {
+    ledger: () => ledger(endless()),
+    ledgerCsv: () => ledgerCsv({ type: "ledger", version: 1, entries: endless() }),
+    ledgerTotals: () =>
+      ledgerTotals({
+        ledger: { type: "ledger", version: 1, entries: endless() },
+        from: "2026-01-01",
+        to: "2026-12-31",
+      }),
+    "job.products": () => workOrder({ ...job, products: endless() }),
+    "job.treatments": () => workOrder({ ...job, treatments: endless() }),
+    "job.log": () => workOrder({ ...job, log: endless() }),
+    limits: () => checkLimits({ proposal: { date: "2026-04-20" }, limits: endless() }),
+    blackout: () => intervalRule({ minimumDays: 7, blackout: endless(), source: "made up" }),
+    caps: () => highestProductRatesKgPerHa(endless()),
+    dimensions: () => expectAmount(quantity(3, "lb"), { dimensions: endless() }, "amount"),
+    "known fields": () => expectFields({ rate: 3 }, endless()),
+    words: () => expectOneOf("metric", endless(), "units"),
+    "known names": () => nearName("rate", endless()),
+    items: () => expectList(endless(), "readings", "reading"),
+  };
+
+  it.each(Object.entries(calls))("%s: refused before it is walked", (_, call) => {
+    const start = performance.now();
+    expect(complaints(call).length).toBeGreaterThan(0);
+    expect(performance.now() - start).toBeLessThan(3000);
+  });
+
+  it("a text of JSON that is deeper than a program can walk", () => {
+    const deep = (levels: number): never =>
+      JSON.parse(`${'{"a":'.repeat(levels)}1${"}".repeat(levels)}`) as never;
+    const lists = JSON.parse(`${"[".repeat(200_000)}${"]".repeat(200_000)}`) as never;
+    for (const input of [deep(200_000), lists]) {
+      expect(complaints(() => workOrder({ ...job, site: input })).length).toBeGreaterThan(0);
+      expect(complaints(() => schedule(input)).length).toBeGreaterThan(0);
+      expect(complaints(() => ledger([{ id: "a", date: "2026-04-20", analysis: input }]))[0]).toMatch(
+        /^type entries\[0\]\.analysis/,
+      );
+      expect(complaints(() => readQuantity(input, { dimension: "mass" })).length).toBe(0);
+      expect(complaints(() => quantityFrom(input)).length).toBeGreaterThan(0);
+    }
+  });
+
+  it("a door ends with the ten thousandth problem", () => {
+    const problems = problemsOf(() => ledger(Array.from({ length: 50_000 }, () => ({}) as never)));
+    expect(problems).toHaveLength(10_000);
+    expect(
+      errorOf(() => ledger(Array.from({ length: 50_000 }, () => ({}) as never))).message.length,
+    ).toBeLessThan(40_000);
+  });
+
+  it("a million readings are no endless list", () => {
+    expect(expectList(new Array(1_000_000).fill(0), "readings", "reading")).toHaveLength(1_000_000);
+    expect(complaints(() => expectList(new Array(1_000_001).fill(0), "readings", "reading"))).toEqual([
+      "range readings",
+    ]);
   });
 });
 

@@ -3,6 +3,7 @@ import {
   checks,
   expectAmount,
   expectFields,
+  fail,
   type Problem,
   type Quantity,
   type QuantityJson,
@@ -161,9 +162,12 @@ export const ruleProblems = (rule: Omit<IntervalRule, "type" | "version">, path:
     problems.push({ code: "type", path: at("blackout"), got: shown(blackout), expected: "a list of times" });
   } else {
     const door = checks();
-    for (const [i, time] of Array.from(blackout ?? []).entries()) {
-      door.run(() => checkedSpan(time, at(`blackout[${i}]`)));
-    }
+    const list = blackout ?? [];
+    door.run(() => {
+      if (list.length > 1000) fail("range", at("blackout"), list, "at most 1000 times");
+      for (const [i, time] of Array.from(list).entries())
+        door.run(() => checkedSpan(time, at(`blackout[${i}]`)));
+    });
     problems.push(...problemsIn(door));
   }
   if (typeof minimumDays === "number" && typeof maximumDays === "number" && minimumDays > maximumDays) {

@@ -183,14 +183,7 @@ const expectNewId = ({ id, corrects }: LedgerEntry, { byKey, replacedBy }: Ledge
  */
 export const standing = (ledger: Ledger, path: string): number[] => {
   const { entries } = ledger;
-  if (!isOwnLedger(ledger)) expectCorrections(entries, `${path}.entries`);
-  let replaced: Set<string> | undefined;
-  for (let i = 0; i < entries.length; i++) {
-    const { corrects } = entries[i] as LedgerEntry;
-    if (corrects === undefined) continue;
-    replaced ??= new Set();
-    replaced.add(corrects);
-  }
+  const replaced = isOwnLedger(ledger) ? replacedIn(entries) : replacedInStored(entries, `${path}.entries`);
   const places: number[] = [];
   for (let i = 0; i < entries.length; i++) {
     const entry = entries[i] as LedgerEntry;
@@ -199,18 +192,40 @@ export const standing = (ledger: Ledger, path: string): number[] => {
   return places;
 };
 
-/** Throws where the ids of stored entries, or what they correct, cannot be read or do not go together. */
-const expectCorrections = (entries: readonly unknown[], path: string): void => {
+/** The ids that other entries correct; none of them where no entry corrects another. */
+const replacedIn = (entries: readonly LedgerEntry[]): ReadonlySet<string> | undefined => {
+  let replaced: Set<string> | undefined;
+  for (let i = 0; i < entries.length; i++) {
+    const { corrects } = entries[i] as LedgerEntry;
+    if (corrects === undefined) continue;
+    replaced ??= new Set();
+    replaced.add(corrects);
+  }
+  return replaced;
+};
+
+/** The same of stored entries, or throws where their ids or what they correct cannot be read or do not go together. */
+const replacedInStored = (entries: readonly unknown[], path: string): ReadonlySet<string> => {
+  const keys = new Set<string>();
+  const replaced = new Set<string>();
+  let corrections = 0;
   for (let i = 0; i < entries.length; i++) {
     const entry = entries[i];
-    if (typeof entry !== "object" || entry === null) fail("type", `${path}[${i}]`, entry, "an entry");
+    if (typeof entry !== "object" || entry === null) return fail("type", `${path}[${i}]`, entry, "an entry");
     const { id, corrects } = entry as Partial<LedgerEntry>;
-    if (typeof id !== "string") expectId(id, `${path}[${i}].id`);
-    if (corrects !== undefined && typeof corrects !== "string") expectId(corrects, `${path}[${i}].corrects`);
+    keys.add(idKey(typeof id === "string" ? id : (expectId(id, `${path}[${i}].id`) as string)));
+    if (corrects === undefined) continue;
+    corrections++;
+    replaced.add(
+      typeof corrects === "string" ? corrects : (expectId(corrects, `${path}[${i}].corrects`) as string),
+    );
   }
-  const door = checks();
-  readCorrections(entries as readonly LedgerEntry[], path, door, "store");
-  door.done();
+  if (keys.size < entries.length || replaced.size < corrections) {
+    const door = checks();
+    readCorrections(entries as readonly LedgerEntry[], path, door, "store");
+    door.done();
+  }
+  return replaced;
 };
 
 /**

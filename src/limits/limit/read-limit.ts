@@ -44,6 +44,9 @@ const readOne = (input: unknown, path: string, door: Checks): ReadLimit | undefi
   return door.count() > before ? undefined : limit;
 };
 
+/** The most limits that one application is put to. */
+const mostLimits = 10_000;
+
 /** Reads limits; problems go to `door`. */
 export const readLimits = (input: unknown, door: Checks, path = "limits"): readonly ReadLimit[] => {
   if (input === undefined) return [];
@@ -51,7 +54,13 @@ export const readLimits = (input: unknown, door: Checks, path = "limits"): reado
     door.add({ code: "type", path, got: shown(input), expected: "a list of limits" });
     return [];
   }
-  return input.flatMap((item, i) => readOne(item, `${path}[${i}]`, door) ?? []);
+  if (input.length > mostLimits) {
+    door.add({ code: "range", path, got: shown(input), expected: `at most ${mostLimits} limits` });
+    return [];
+  }
+  return Array.from(input as readonly unknown[]).flatMap(
+    (item, i) => readOne(item, `${path}[${i}]`, door) ?? [],
+  );
 };
 
 /**

@@ -113,7 +113,11 @@ export interface ReleaseClass {
  * ```
  */
 export const releaseClass = (breakdown: NitrogenBreakdown, scheme: ReleaseSchemeName): ReleaseClass => {
-  if (Object(breakdown).type !== "nitrogen breakdown" || !Array.isArray(breakdown.findings)) {
+  if (
+    Object(breakdown).type !== "nitrogen breakdown" ||
+    !Array.isArray(breakdown.findings) ||
+    breakdown.findings.length > 1000
+  ) {
     return fail("type", "breakdown", breakdown, "a record made by nitrogenBreakdown");
   }
   const known = expectOneOf(scheme, Object.keys(releaseSchemes) as ReleaseSchemeName[], "scheme");

@@ -1,5 +1,5 @@
 import { expectFloat64Array } from "../../numeric/house.js";
-import { expectRecord, fail } from "../../quantity/index.js";
+import { expectFields, expectList, expectRecord, fail } from "../../quantity/index.js";
 
 /** A cap for many areas at once, and what a product has of the capped substance. */
 export interface CapArray {
@@ -139,14 +139,17 @@ export const nutrientsSuppliedKg = (input: {
  * ```
  */
 export const highestProductRatesKgPerHa = (caps: readonly CapArray[], out?: Float64Array): Float64Array => {
-  if (!Array.isArray(caps)) fail("type", "caps", caps, "a list of caps");
-  caps.forEach((cap, k) => {
-    expectFloat64Array(cap?.limitKgPerHa, `caps[${k}].limitKgPerHa`);
+  const list = expectList(caps, "caps", "cap", 1000).map((item, k) => {
+    const { limitKgPerHa, percent } = expectFields(item, ["limitKgPerHa", "percent"], `caps[${k}]`);
+    return {
+      limitKgPerHa: expectFloat64Array(limitKgPerHa, `caps[${k}].limitKgPerHa`),
+      percent: percent as number,
+    };
   });
-  const areas = caps[0]?.limitKgPerHa.length ?? 0;
+  const areas = list[0]?.limitKgPerHa.length ?? 0;
   const rates = outFor(out, areas).fill(Number.POSITIVE_INFINITY);
   let bounding = 0;
-  caps.forEach(({ limitKgPerHa, percent }, k) => {
+  list.forEach(({ limitKgPerHa, percent }, k) => {
     expectPercent(percent, `caps[${k}].percent`, "zero or more");
     if (limitKgPerHa.length !== areas) {
       fail("conflict", `caps[${k}].limitKgPerHa`, limitKgPerHa.length, `${areas} areas, as in the first cap`);
@@ -161,6 +164,6 @@ export const highestProductRatesKgPerHa = (caps: readonly CapArray[], out?: Floa
       if (rate < (rates[i] as number)) rates[i] = rate;
     }
   });
-  if (bounding === 0) fail("infeasible", "caps", caps.length, "a cap on something that the product contains");
+  if (bounding === 0) fail("infeasible", "caps", list.length, "a cap on something that the product contains");
   return rates;
 };

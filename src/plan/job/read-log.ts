@@ -130,7 +130,7 @@ export const readLog = (
     return [];
   }
   const around = { visit, site, products };
-  return input
+  return Array.from(input as readonly unknown[])
     .flatMap((item, i) => readEntry(item, `log[${i}]`, around, problems) ?? [])
     .sort((a, b) => compareDates(a.date, b.date));
 };

@@ -5,6 +5,10 @@ import { nearName } from "./near-name.js";
 /** A name as it is, and anything else as it is shown: a list of names may come from anywhere. */
 const word = (name: unknown): string => (typeof name === "string" ? name : shown(name));
 
+/** Names that a program gives, as a list of bounded length. */
+export const listed = (names: unknown): readonly unknown[] =>
+  Array.isArray(names) && names.length <= 1000 ? names : [names];
+
 /**
  * Takes a record whose fields all have known names: a misspelt field would otherwise be passed over.
  *
@@ -23,7 +27,7 @@ export const expectFields = <const F extends string>(
   path = "input",
   expected?: string,
 ): { readonly [K in F]?: unknown } => {
-  const names: readonly unknown[] = Array.isArray(known) ? known : [known];
+  const names = listed(known);
   const wanted =
     expected ?? (isPlainRecord(input) ? "" : `a record with ${names.slice(0, 8).map(word).join(", ")}`);
   const record = expectRecord(input, path, wanted);
@@ -116,12 +120,12 @@ const isBlank = (input: unknown): boolean =>
  * ```
  */
 export const expectOneOf = <const T extends string>(input: unknown, words: readonly T[], path: string): T =>
-  [words].flat().find((word) => word === input && word !== undefined) ??
+  (listed(words) as readonly T[]).find((word) => word === input && word !== undefined) ??
   fail(
     input === undefined ? "missing" : "type",
     path,
     input,
-    `one of ${[words].flat().map(shown).join(", ")}`,
+    `one of ${listed(words).map(shown).join(", ")}`,
   );
 
 /**

@@ -15,7 +15,7 @@ import { fail } from "./errors.js";
  */
 export const nearName = (name: string, known: readonly string[]): string | undefined => {
   if (typeof name !== "string") fail("type", "name", name, "a name");
-  if (!Array.isArray(known)) fail("type", "known", known, "a list of names");
+  if (!Array.isArray(known) || known.length > 1000) fail("type", "known", known, "a list of names");
   if (name.length > 64) return undefined;
   const other = sameThing
     .get(name.toLowerCase())

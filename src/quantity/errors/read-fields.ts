@@ -1,7 +1,7 @@
 import type { Checks } from "./checks.js";
 import { fail, type Problem, RatewrightError } from "./errors.js";
 import { expectRecord } from "./expect.js";
-import { expectFields } from "./expect-fields.js";
+import { expectFields, listed } from "./expect-fields.js";
 
 /**
  * Every value inside an input that can be neither read nor shown, such as a record with a field `toString`
@@ -19,6 +19,8 @@ export const unreadable = (input: unknown, path: string): Problem[] =>
 
 /** No record that anybody writes is so deep; a text of JSON can be deeper than a program can walk. */
 const deepest = 64;
+/** The most items of a list, as `expectList` has it. */
+const longest = 1_000_000;
 
 const unreadableIn = (input: unknown, path: string, above: readonly object[]): Problem[] => {
   if (typeof input !== "object" || input === null || ArrayBuffer.isView(input)) return [];
@@ -27,6 +29,8 @@ const unreadableIn = (input: unknown, path: string, above: readonly object[]): P
   ];
   if (above.includes(input)) return problem("a record that holds itself");
   if (above.length >= deepest) return problem(`a record more than ${deepest} deep`);
+  if (Array.isArray(input) && input.length > longest)
+    return [{ code: "range", path, got: `a list of ${input.length}`, expected: `at most ${longest} items` }];
   try {
     if (typeof input.toString !== "function") return problem("a record that cannot be turned into text");
     return Object.entries(input).flatMap(([name, value]: [string, unknown]) => {
@@ -134,7 +138,7 @@ export const readFields = (
   if (record === undefined) return;
   for (const [name, read] of Object.entries(named)) {
     const value = record[name];
-    if (value !== undefined || [needed].flat().includes(name)) {
+    if (value !== undefined || listed(needed).includes(name)) {
       door.run(() => {
         expectCall(read);
         return (read as Reader)(value, `${at}.${name}`);

@@ -22,7 +22,8 @@ export const expectAmount = <const D extends string>(
   path: string,
 ): Quantity<D, string> => {
   const { dimensions, ...rest } = Object(expected) as typeof expected;
-  if (!Array.isArray(dimensions)) fail("type", "expected.dimensions", dimensions, "a list of dimensions");
+  if (!Array.isArray(dimensions) || dimensions.length > 1000)
+    fail("type", "expected.dimensions", dimensions, "a list of dimensions");
   const q = operand(input, path);
   const dimension =
     dimensions.find((name): name is D => name === q.dimension) ??

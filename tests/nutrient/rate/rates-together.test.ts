@@ -586,7 +586,7 @@ describe("the array forms", () => {
         }),
       ),
     ).toEqual(["not-finite areaM2[0]"]);
-    expect(complaints(() => highestProductRatesKgPerHa([]))).toEqual(["infeasible caps"]);
+    expect(complaints(() => highestProductRatesKgPerHa([]))).toEqual(["missing caps"]);
     expect(
       complaints(() => highestProductRatesKgPerHa([{ limitKgPerHa: Float64Array.of(1), percent: 101 }])),
     ).toEqual(["range caps[0].percent"]);
