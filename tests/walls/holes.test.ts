@@ -4,7 +4,9 @@ import { ledger, ledgerCsv, ledgerTotals } from "../../src/ledger/index.js";
 import { checkLimits } from "../../src/limits/index.js";
 import {
   accumulateEquivalentDaysC,
+  fertilizer,
   highestProductRatesKgPerHa,
+  nutrientsSupplied,
   releasedShares,
 } from "../../src/nutrient/index.js";
 import { schedule, tryWorkOrder, workOrder, workOrderSheet, workOrderText } from "../../src/plan/index.js";
@@ -162,5 +164,28 @@ describe("a whole record that cannot be read", () => {
     expect(complaints(() => workOrder(bare))).toEqual(["type job"]);
     expect(tryWorkOrder(bare).problems?.map(({ path }) => path)).toEqual(["job"]);
     expect(complaints(() => schedule(bare))).toEqual(["type plan"]);
+  });
+});
+
+describe("a quantity that a program writes over", () => {
+  it("is what was written, or is refused: never another amount", () => {
+    const written = (field: "value" | "unit" | "of" | "dimension", value: unknown): never => {
+      const rate = quantity(3, "lb/1000 ft2", "product");
+      (rate as unknown as Record<string, unknown>)[field] = value;
+      return rate as never;
+    };
+    const area = quantity(1000, "ft2");
+    const feed = fertilizer({ id: "feed-a", analysis: "24-0-11" });
+    const amountOf = (rate: ReturnType<typeof quantity<"lb/1000 ft2", "product">>): unknown =>
+      rate.times(area).in("lb");
+    expect(amountOf(written("value", 4))).toBe(4);
+    expect(amountOf(written("unit", "oz/1000 ft2"))).toBe(0.1875);
+    for (const unit of ["acre", "lbs", "", 3, null])
+      expect(complaints(() => amountOf(written("unit", unit)))).toHaveLength(1);
+    for (const value of [Number.NaN, Number.POSITIVE_INFINITY, "4", null])
+      expect(complaints(() => nutrientsSupplied(written("value", value), feed))).toHaveLength(1);
+    for (const of of ["no such stuff", 3, null])
+      expect(complaints(() => nutrientsSupplied(written("of", of), feed))).toHaveLength(1);
+    expect(complaints(() => nutrientsSupplied(written("dimension", "area"), feed))).toHaveLength(1);
   });
 });
