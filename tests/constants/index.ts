@@ -1,8 +1,31 @@
 export { isAsPrinted } from "./check.js";
 
+import { calendarConstants } from "./calendar.js";
 import type { ConstantCheck } from "./check.js";
+import { confidenceConstants } from "./confidence.js";
+import { degreeDayConstants } from "./degree-days.js";
+import { eventWindowConstants } from "./event-windows.js";
 import { imperialChecks } from "./imperial.js";
+import { indicatorConstants } from "./indicator.js";
+import { intervalConstants } from "./interval.js";
+import { regulatorConstants } from "./regulators.js";
+import { saltAcidityConstants } from "./salt-acidity.js";
+import { tankConstants } from "./tank.js";
 import { unitChecks } from "./units.js";
+import { wetBulbConstants } from "./wet-bulb.js";
 
 /** Every figure that is transcribed a second time, by room in a file of its own. */
-export const constantChecks: readonly ConstantCheck[] = [...unitChecks, ...imperialChecks];
+export const constantChecks: readonly ConstantCheck[] = [
+  ...unitChecks,
+  ...imperialChecks,
+  ...calendarConstants,
+  ...indicatorConstants,
+  ...intervalConstants,
+  ...eventWindowConstants,
+  ...regulatorConstants,
+  ...degreeDayConstants,
+  ...wetBulbConstants,
+  ...saltAcidityConstants,
+  ...tankConstants,
+  ...confidenceConstants,
+];

@@ -208,6 +208,30 @@ const codeOf = (error: unknown): unknown =>
     ? (error as Error & { code?: unknown }).code
     : error;
 
+interface Compiled {
+  readonly run: (...given: readonly unknown[]) => Promise<void>;
+  readonly checks: number;
+}
+
+/** What is compiled once, for a program may be run many times. */
+const programs = new Map<string, Compiled>();
+
+/** A program as a function of what it asks for. */
+const compiled = (program: string): Compiled => {
+  const known = programs.get(program);
+  if (known !== undefined) return known;
+  const { code, checks } = instrument(program);
+  const { outputText } = ts.transpileModule(code, {
+    compilerOptions: { module: ts.ModuleKind.CommonJS, target: ts.ScriptTarget.ES2022, strict: true },
+  });
+  const made: Compiled = {
+    run: runInThisContext(`(async (require, exports, __check, __throws) => {${outputText}\n})`),
+    checks,
+  };
+  programs.set(program, made);
+  return made;
+};
+
 /**
  * Runs a block with the given modules, and throws with file and line when a check fails, when a
  * check is never reached, or when the code throws.
@@ -244,12 +268,8 @@ export const runBlock = async (block: Block, modules: Readonly<Record<string, un
     return modules[name];
   };
   try {
-    const { code, checks } = instrument(programOf(block));
-    const { outputText } = ts.transpileModule(code, {
-      compilerOptions: { module: ts.ModuleKind.CommonJS, target: ts.ScriptTarget.ES2022, strict: true },
-    });
-    const program = `(async (require, exports, __check, __throws) => {${outputText}\n})`;
-    await runInThisContext(program)(load, {}, check, throws);
+    const { run, checks } = compiled(programOf(block));
+    await run(load, {}, check, throws);
     const missed = checks - reached.size;
     if (missed > 0) throw new Error(`${missed} of ${checks} checks were never reached`);
   } catch (error) {

@@ -12,6 +12,15 @@ import { type Literal, literalsOf, withReadNumbers } from "./literals.js";
 
 const factor = 1 + 1e-4;
 const root = fileURLToPath(new URL("../../", import.meta.url));
+/** The rooms whose numbers the checks of other rooms come to. */
+const below: ReadonlySet<string> = new Set([
+  "quantity",
+  "numeric",
+  "calendar",
+  "nutrient",
+  "weather",
+  "site",
+]);
 const roomOf = ({ file }: Literal): string => file.split("/")[1] ?? "";
 
 const files = filesBelow("src").filter((path) => path.endsWith(".ts"));
@@ -80,42 +89,34 @@ const noting = (seen: Set<number>): readonly number[] =>
     },
   });
 
-/** Which numbers are read at load, and which checks read which of the others. */
-const readers = (
-  load: Load,
-): { readonly atLoad: ReadonlySet<number>; readonly by: ReadonlyMap<number, readonly number[]> } => {
-  const atLoad = new Set<number>();
-  const count = load(noting(atLoad)).length;
-  const by = new Map<number, number[]>();
-  for (let n = 0; n < count; n += 1) {
-    const seen = new Set<number>();
-    // A copy of its own, for what is derived once is kept
-    const check = load(noting(seen))[n];
-    seen.clear();
-    if (check === undefined || !holds(check)) throw new Error(`${check?.name} does not hold as it stands`);
-    for (const literal of seen) by.set(literal, [...(by.get(literal) ?? []), n]);
-  }
-  return { atLoad, by };
-};
+/** The copy in which a number is changed while it is there; a fresh one keeps nothing that it has made before. */
+const now = [...numbers];
+let copy: readonly Check[] = [];
+
+const near = (checks: readonly Check[], room: string): readonly Check[] => [
+  ...checks.filter((check) => check.room === room),
+  ...(below.has(room) ? checks.filter((check) => check.room !== room) : []),
+];
+
+const isCaughtBy = (checks: readonly Check[], room: string): boolean => !near(checks, room).every(holds);
 
 /** Whether something notices that a number is another. */
-const isCaught = (
-  load: Load,
-  literal: number,
-  reading: readonly number[] | undefined,
-  room: string,
-): boolean => {
+const isCaught = (load: Load, literal: number, early: boolean, room: string): boolean => {
+  const changed = (numbers[literal] ?? 0) * factor;
+  if (!early) {
+    now[literal] = changed;
+    const caught = isCaughtBy(copy, room);
+    now[literal] = numbers[literal] ?? 0;
+    // What is made once and kept was made before
+    if (caught) return true;
+  }
   const list = [...numbers];
-  list[literal] = (numbers[literal] ?? 0) * factor;
-  let checks: readonly Check[];
+  list[literal] = changed;
   try {
-    checks = load(list);
+    return isCaughtBy(load(list), room);
   } catch {
     return true;
   }
-  if (reading !== undefined) return reading.some((n) => !holds(checks[n] as Check));
-  const near = checks.filter((check) => check.room === room);
-  return !near.every(holds) || !checks.every((check) => check.room === room || holds(check));
 };
 
 const counted = (rows: readonly Literal[]): string => {
@@ -125,7 +126,12 @@ const counted = (rows: readonly Literal[]): string => {
 };
 
 const load = loader(await bundle());
-const { atLoad, by } = readers(load);
+copy = load(now);
+for (const check of copy) if (!holds(check)) throw new Error(`${check.name} does not hold as it stands`);
+const atLoad = new Set<number>();
+load(noting(atLoad));
+const everRead = new Set<number>();
+for (const check of load(noting(everRead))) holds(check);
 const rooms = [...new Set(literals.map(roomOf))].filter((room) => room !== "index.ts");
 const asked = process.argv.slice(2).filter((room) => rooms.includes(room));
 const out = process.env.SURVIVORS_OUT;
@@ -133,13 +139,9 @@ if (out) mkdirSync(out, { recursive: true });
 for (const room of asked.length > 0 ? asked : rooms) {
   const mine = literals.flatMap((literal, n) => (roomOf(literal) === room ? [{ ...literal, n }] : []));
   const tested = mine.filter(({ excluded }) => excluded === undefined);
-  const survivors = tested.filter(
-    ({ n }) =>
-      !(atLoad.has(n) ? isCaught(load, n, undefined, room) : by.has(n) && isCaught(load, n, by.get(n), room)),
-  );
+  const survivors = tested.filter(({ n }) => !(everRead.has(n) && isCaught(load, n, atLoad.has(n), room)));
   const lines = survivors.map(
-    ({ file, line, text, n }) =>
-      `${file}:${line} ${text}${atLoad.has(n) || by.has(n) ? "" : " (no check comes here)"}`,
+    ({ file, line, text, n }) => `${file}:${line} ${text}${everRead.has(n) ? "" : " (no check comes here)"}`,
   );
   console.log(
     `${room}: ${tested.length} numbers, ${tested.length - survivors.length} noticed, ${survivors.length} not; left out: ${counted(mine)}`,

@@ -41,13 +41,13 @@ export const exportsOf = (
 };
 
 /** The programs of the examples; where one goes on from another, only the one that goes furthest. */
-const blocks = (): Block[] => {
+const blocks = (from: (file: string) => boolean): Block[] => {
   const all = [
     ...sourceFiles().flatMap((path) => blocksOfSource(path, read(path))),
     ...filesBelow("docs")
       .filter((path) => /^docs\/[^/]+\.md$/.test(path))
       .flatMap((path) => blocksOfPage(path, read(path))),
-  ].filter(({ run }) => run);
+  ].filter(({ run, file }) => run && from(file));
   return all.filter((block, n) => {
     const next = all[n + 1];
     return next === undefined || next.file !== block.file || !next.before.startsWith(programOf(block));
@@ -64,9 +64,10 @@ const lengthOf = (given: readonly unknown[]): string => {
   }
 };
 
-/** Calls that work, by function; those with most in them first. */
+/** Calls that work, by function; those with most in them first. `from` says which files' examples are listened to. */
 export const callsOf = async (
   modules: Modules,
+  from: (file: string) => boolean = () => true,
 ): Promise<ReadonlyMap<string, readonly (readonly unknown[])[]>> => {
   const heard = new Map<string, Map<string, readonly unknown[]>>();
   const listening = new Map<AnyFunction, AnyFunction>();
@@ -88,7 +89,7 @@ export const callsOf = async (
     ]),
   );
   // An example that fails is the business of tests/examples/; the calls before it count.
-  for (const block of blocks()) await runBlock(block, heardModules).catch(() => undefined);
+  for (const block of blocks(from)) await runBlock(block, heardModules).catch(() => undefined);
   return new Map(
     [...heard].map(([name, calls]) => [
       name,

@@ -1,0 +1,200 @@
+// Runs in a process of its own: loads the program of a room, and tries its mutants one by one.
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import { constants, Script } from "node:vm";
+import { root } from "../../house/sources.js";
+import type { Mutant } from "./program.js";
+import type { Collected } from "./vitest.js";
+
+/** What became of a mutant. */
+export type Outcome = "killed" | "survived" | "no test";
+
+/** What the process tells. */
+export type Told =
+  | { readonly type: "ready"; readonly tests: number; readonly ms: number; readonly unfit: readonly string[] }
+  | { readonly type: "start"; readonly id: string }
+  | { readonly type: "beat" }
+  | { readonly type: "done"; readonly id: string; readonly outcome: Outcome; readonly by?: string }
+  | { readonly type: "end" };
+
+interface Switches {
+  activeMutant?: string | undefined;
+  currentTestId?: string | undefined;
+  hitCount?: number | undefined;
+  hitLimit?: number | undefined;
+  mutantCoverage?: {
+    readonly static: Readonly<Record<string, number>>;
+    readonly perTest: Readonly<Record<string, Readonly<Record<string, number>>>>;
+  };
+}
+
+const given = process.argv[2] ?? "";
+const { program, mutants } = JSON.parse(readFileSync(given, "utf8")) as {
+  readonly program: string;
+  readonly mutants: readonly Mutant[];
+};
+const switches: Switches = {};
+const world = globalThis as unknown as {
+  __stryker__: Switches;
+  __suite?: { readonly collected: Collected[] };
+};
+world.__stryker__ = switches;
+
+const script = new Script(`(function (module, exports, require) {${program}\n})`, {
+  filename: join(root, "program.cjs"),
+  importModuleDynamically: constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
+});
+const require = createRequire(join(root, "package.json"));
+const tell = (told: Told): void => {
+  if (process.send) process.send(told);
+  else if (told.type !== "beat") console.log(JSON.stringify(told));
+};
+
+const loaded = (): readonly Collected[] => {
+  const suite = { collected: [] };
+  world.__suite = suite;
+  const module = { exports: {} };
+  script.runInThisContext()(module, module.exports, require);
+  return suite.collected;
+};
+
+const fails = async (test: Collected): Promise<boolean> => {
+  try {
+    await test.run();
+    return false;
+  } catch {
+    return true;
+  }
+};
+
+/** Of this process alone, in ms: the machine may have other things to do. */
+const spentSoFar = (): number => {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+};
+const started = spentSoFar();
+let tests = loaded();
+const atLoad = switches.mutantCoverage?.static ?? {};
+const isWall = ({ name }: Collected): boolean => name.startsWith("spoilt calls > ");
+const times: number[] = [];
+const unfit: number[] = [];
+for (let n = 0; n < tests.length; n += 1) {
+  const test = tests[n] as Collected;
+  switches.currentTestId = String(n);
+  const start = spentSoFar();
+  // A spoilt call is tried only where nothing else notices a mutant
+  if (!isWall(test) && (await fails(test))) unfit.push(n);
+  times.push(spentSoFar() - start);
+  tell({ type: "beat" });
+}
+switches.currentTestId = undefined;
+const perTest = switches.mutantCoverage?.perTest ?? {};
+tell({
+  type: "ready",
+  tests: tests.length,
+  ms: spentSoFar() - started,
+  unfit: unfit.map((n) => (tests[n] as Collected).name),
+});
+
+const fast = tests
+  .map((_, n) => n)
+  .filter((n) => !unfit.includes(n) && !isWall(tests[n] as Collected))
+  .sort((a, b) => (times[a] ?? 0) - (times[b] ?? 0));
+const reading = (id: string): readonly number[] => fast.filter((n) => (perTest[n]?.[id] ?? 0) > 0);
+
+/** How long the tests of one mutant may take, in ms of their first run; the slowest are left out beyond it. */
+const most = Number(process.env.MUTANTS_MOST ?? 1500);
+
+/** The first test of some that fails. */
+const killer = async (
+  all: readonly Collected[],
+  which: readonly number[],
+  id: string,
+): Promise<number | undefined> => {
+  let spent = 0;
+  for (const n of which) {
+    spent += times[n] ?? 0;
+    if (spent > most && n !== which[0]) return undefined;
+    switches.hitCount = 0;
+    switches.hitLimit = 10_000 + 100 * (perTest[n]?.[id] ?? 0);
+    tell({ type: "beat" });
+    if (await fails(all[n] as Collected)) return n;
+  }
+  return undefined;
+};
+
+const nameOf = (n: number): string => tests[n]?.name ?? "";
+
+/** With a copy of its own, so that what is made as it is loaded is made by the mutant. */
+const tryAfresh = async (id: string, first: readonly number[], all: boolean): Promise<string | undefined> => {
+  switches.activeMutant = id;
+  switches.hitCount = 0;
+  switches.hitLimit = 10_000_000;
+  try {
+    let copy: readonly Collected[];
+    try {
+      copy = loaded();
+    } catch {
+      return "as it is loaded";
+    }
+    if (copy.length !== tests.length) return "as it is loaded";
+    const rest = all ? fast.filter((n) => !first.includes(n)) : [];
+    const by = await killer(copy, [...first, ...rest], id);
+    return by === undefined ? undefined : nameOf(by);
+  } finally {
+    switches.activeMutant = undefined;
+  }
+};
+
+/** With the copy that is loaded; a test that then also fails without the mutant shows that the copy is spoilt. */
+const tryHere = async (id: string, first: readonly number[]): Promise<string | undefined> => {
+  switches.activeMutant = id;
+  const by = await killer(tests, first, id);
+  switches.activeMutant = undefined;
+  if (by === undefined) return undefined;
+  if (!(await fails(tests[by] as Collected))) return nameOf(by);
+  tests = loaded();
+  return tryAfresh(id, first, false);
+};
+
+const done = (id: string, by: string | undefined): void =>
+  tell(
+    by === undefined
+      ? { type: "done", id, outcome: "survived" }
+      : { type: "done", id, outcome: "killed", by },
+  );
+
+/** By spoilt calls of the functions that the file of a mutant exports. */
+const tryWalls = async (id: string, doors: readonly string[]): Promise<string | undefined> => {
+  const walls = tests.flatMap((test, n) =>
+    doors.includes(test.name.replace("spoilt calls > ", "")) ? [n] : [],
+  );
+  for (const n of walls) {
+    switches.activeMutant = id;
+    switches.hitCount = 0;
+    switches.hitLimit = 10_000_000;
+    tell({ type: "beat" });
+    const noticed = await fails(tests[n] as Collected);
+    switches.activeMutant = undefined;
+    if (noticed && !(await fails(tests[n] as Collected))) return nameOf(n);
+  }
+  return undefined;
+};
+
+for (const { id, keeps, doors } of mutants) {
+  tell({ type: "start", id });
+  const first = reading(id);
+  const early = (atLoad[id] ?? 0) > 0;
+  const by = early
+    ? await tryAfresh(id, first, true)
+    : first.length === 0
+      ? undefined
+      : ((await tryHere(id, first)) ?? (keeps ? await tryAfresh(id, first, false) : undefined));
+  const found = by ?? (early ? undefined : await tryWalls(id, doors));
+  if (found === undefined && first.length === 0 && !early) tell({ type: "done", id, outcome: "no test" });
+  else done(id, found);
+  await new Promise((go) => setImmediate(go));
+}
+tell({ type: "end" });
+process.disconnect?.();

@@ -1,0 +1,118 @@
+// Changes the programs of the rooms in every way that the mutators of Stryker know, one change at a time, and says which
+// changes no test of the room notices: `npm run mutants -- nutrient tank/order`, with `--about=200` for a sample of about so many.
+import { type ChildProcess, fork } from "node:child_process";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { rooms } from "../house/sources.js";
+import { compilerOf } from "./alone/compiler.js";
+import { type Mutant, programOfRoom } from "./alone/program.js";
+import type { Told } from "./alone/runner.js";
+
+const longest = Number(process.env.MUTANTS_WAIT ?? 30) * 1000;
+const runner = fileURLToPath(new URL("./alone/runner.ts", import.meta.url));
+
+interface Result {
+  readonly mutant: Mutant;
+  readonly outcome: "killed" | "survived" | "no test" | "no end" | "does not compile";
+  readonly by?: string;
+}
+
+/** FNV-1a of a text, so that the same share is taken each time. */
+const hash = (text: string): number => {
+  let sum = 2166136261;
+  for (let n = 0; n < text.length; n += 1) sum = Math.imul(sum ^ text.charCodeAt(n), 16777619) >>> 0;
+  return sum;
+};
+
+/** Runs some mutants in a process of their own, until the end or until one does not end. */
+const round = (folder: string, program: string, todo: readonly Mutant[]): Promise<readonly Result[]> =>
+  new Promise((resolve) => {
+    const path = join(folder, "program.json");
+    writeFileSync(path, JSON.stringify({ program, mutants: todo }));
+    const child: ChildProcess = fork(runner, [path], {
+      execArgv: [...process.execArgv, "--max-old-space-size=1500"],
+    });
+    const results: Result[] = [];
+    let at: Mutant | undefined;
+    let timer: NodeJS.Timeout;
+    const beat = (): void => {
+      clearTimeout(timer);
+      timer = setTimeout(() => child.kill("SIGKILL"), longest);
+    };
+    beat();
+    child.on("message", (told: Told) => {
+      beat();
+      if (told.type === "ready") {
+        console.error(`  ${told.tests} tests in ${Math.round(told.ms)} ms`);
+        for (const name of told.unfit) console.error(`  cannot be run here: ${name}`);
+      }
+      if (told.type === "start") at = todo.find(({ id }) => id === told.id);
+      if (told.type === "done" && at !== undefined) {
+        results.push({
+          mutant: at,
+          outcome: told.outcome,
+          ...(told.by === undefined ? {} : { by: told.by }),
+        });
+        at = undefined;
+        if (results.length % 100 === 0) console.error(`  ${results.length} of ${todo.length}`);
+      }
+    });
+    child.on("exit", () => {
+      clearTimeout(timer);
+      if (at !== undefined) results.push({ mutant: at, outcome: "no end" });
+      resolve(results);
+    });
+  });
+
+let refuses: ((mutant: Mutant) => boolean) | undefined;
+
+const tryRoom = async (room: string, only: string, about: number): Promise<readonly Result[]> => {
+  const { program, mutants } = await programOfRoom(room, only);
+  const oneOf = Math.max(1, Math.round(mutants.length / about));
+  let todo = mutants.filter(
+    ({ file, within, was, is, line }) =>
+      hash(`${file} ${within} ${was} ${is} ${oneOf > 1 ? line : ""}`) % oneOf === 0,
+  );
+  console.error(`${room}/${only}: ${mutants.length} mutants, ${todo.length} tried`);
+  const folder = mkdtempSync(join(tmpdir(), "mutants-"));
+  const results: Result[] = [];
+  while (todo.length > 0) {
+    const some = await round(folder, program, todo);
+    if (some.length === 0) throw new Error(`the tests of ${room} cannot be loaded`);
+    results.push(...some);
+    const seen = new Set(some.map(({ mutant }) => mutant.id));
+    todo = todo.filter(({ id }) => !seen.has(id));
+  }
+  rmSync(folder, { recursive: true });
+  return results.map((result) => {
+    if (result.outcome !== "survived" && result.outcome !== "no test") return result;
+    refuses ??= compilerOf();
+    return refuses(result.mutant) ? { ...result, outcome: "does not compile" } : result;
+  });
+};
+
+const words = process.argv.slice(2);
+const about = Number(words.find((word) => word.startsWith("--about="))?.slice(8) ?? Number.POSITIVE_INFINITY);
+const asked = words.filter((word) => !word.startsWith("--"));
+const out = process.env.SURVIVORS_OUT;
+if (out) mkdirSync(out, { recursive: true });
+for (const word of asked.length > 0 ? asked : rooms()) {
+  const [room = "", ...rest] = word.split("/");
+  const start = Date.now();
+  const results = await tryRoom(room, rest.join("/"), about);
+  const count = (outcome: Result["outcome"]): number =>
+    results.filter((one) => one.outcome === outcome).length;
+  const killed = count("killed") + count("no end") + count("does not compile");
+  console.log(
+    `${word}: ${results.length} mutants, ${killed} noticed (${((100 * killed) / results.length).toFixed(1)} %), ${count("survived")} not, ${count("no test")} in lines that no test runs, ${Math.round((Date.now() - start) / 1000)} s`,
+  );
+  if (out) writeFileSync(join(out, `${word.replaceAll("/", "-")}.json`), JSON.stringify(results, null, 1));
+  else
+    for (const { mutant, outcome } of results)
+      if (outcome === "survived" || outcome === "no test")
+        console.log(
+          `  ${mutant.file}:${mutant.line} ${mutant.within} [${mutant.kind}] ${mutant.was} -> ${mutant.is} (${outcome})`,
+        );
+}
