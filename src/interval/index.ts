@@ -41,7 +41,7 @@ export {
   degreeDayModel,
 } from "./degree-days/degree-day-model.js";
 export { degreeDayAmount, degreeDays } from "./degree-days/degree-days.js";
-export type { DegreeDayMethod, UpperCutoff } from "./degree-days/degree-days-of-day.js";
+export type { DegreeDayMethod, UpperCutoff } from "./degree-days/degree-day-method.js";
 
 // regulator: when a growth regulator comes round again, by degree-days.
 export {

@@ -25,9 +25,10 @@ export type { ApplicationFacts, LimitCondition } from "./limit/limit-condition.j
 export { limit } from "./limit/read-limit.js";
 
 // weigh: what has counted, what is left, and the first date that fits.
-export { checkLimits, type LimitCheck, type Proposal } from "./weigh/check-limits.js";
+export { checkLimits, type LimitCheck } from "./weigh/check-limits.js";
 export type { LimitTest } from "./weigh/limit-test.js";
 export type { LimitUse } from "./weigh/limit-use.js";
+export type { Proposal } from "./weigh/read-proposal.js";
 export type { BufferStrip } from "./weigh/buffer-strips.js";
 export { type RunoffPoints, runoffPoints } from "./weigh/runoff-points.js";
 

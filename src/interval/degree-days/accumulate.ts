@@ -1,24 +1,17 @@
 import { expectFloat64Array } from "../../numeric/house.js";
 import { expectFields, fail } from "../../quantity/index.js";
 import { highestCelsius, lowestCelsius } from "../expect-temperature.js";
+import { type DegreeDayMethod, type HeatRule, meanAbove, type UpperCutoff } from "./degree-day-method.js";
 import { checkedThresholds } from "./degree-day-model.js";
 import {
   cappedAverageHeat,
   clampedHeat,
-  type DegreeDayMethod,
   doubleHeat,
-  type HeatRule,
-  meanAbove,
   metOfficeHeat,
   needsNextDay,
-  sineAbove,
-  sineHeat,
-  triangleAbove,
-  triangleHeat,
-  triangleLoss,
-  triangleTip,
-  type UpperCutoff,
 } from "./degree-days-of-day.js";
+import { sineAbove, sineHeat } from "./single-sine.js";
+import { triangleAbove, triangleHeat, triangleLoss, triangleTip } from "./single-triangle.js";
 
 const expected = `${lowestCelsius} to ${highestCelsius} °C, as air and soil have`;
 

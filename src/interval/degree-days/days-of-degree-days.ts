@@ -7,8 +7,9 @@ import {
   daysBetween,
 } from "../../calendar/index.js";
 import { expectNumber, fail, RatewrightError, shown } from "../../quantity/index.js";
+import type { DegreeDayMethod } from "./degree-day-method.js";
 import type { DegreeDayModel } from "./degree-day-model.js";
-import { type DegreeDayMethod, needsNextDay } from "./degree-days-of-day.js";
+import { needsNextDay } from "./degree-days-of-day.js";
 
 /**
  * What happens to a day that lacks its highest or lowest temperature.

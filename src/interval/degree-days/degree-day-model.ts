@@ -1,7 +1,7 @@
 import { isSensor, type MonthDay, monthDay, type TemperatureSensor } from "../../calendar/index.js";
 import { expectNumber, fail, type Problem, quantity, RatewrightError, shown } from "../../quantity/index.js";
 import { type DegreeDayId, degreeDayId } from "./degree-day-id.js";
-import type { DegreeDayMethod, HeatRule, UpperCutoff } from "./degree-days-of-day.js";
+import type { DegreeDayMethod, HeatRule, UpperCutoff } from "./degree-day-method.js";
 
 /** A base temperature, as its source prints it. */
 export interface BaseTemperature {

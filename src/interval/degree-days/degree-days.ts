@@ -7,13 +7,14 @@ import {
   quantityOf,
 } from "../../quantity/index.js";
 import { expectTemperature } from "../expect-temperature.js";
+import type { HeatRule } from "./degree-day-method.js";
 import {
   type BaseTemperature,
   checkedModel,
   type DegreeDayModel,
   type DegreeDaysOf,
 } from "./degree-day-model.js";
-import { type HeatRule, heatOfDay, needsNextDay } from "./degree-days-of-day.js";
+import { heatOfDay, needsNextDay } from "./degree-days-of-day.js";
 
 const on = (threshold: BaseTemperature, scale: "°C" | "°F"): number =>
   quantity(threshold.value, threshold.unit).in(scale);

@@ -10,6 +10,7 @@ import {
   quantity,
   shown,
 } from "../../quantity/index.js";
+import type { DegreeDayMethod } from "../degree-days/degree-day-method.js";
 import {
   type BaseTemperature,
   type DegreeDayModel,
@@ -17,7 +18,6 @@ import {
   degreeDayModel,
 } from "../degree-days/degree-day-model.js";
 import { degreeDayAmount } from "../degree-days/degree-days.js";
-import type { DegreeDayMethod } from "../degree-days/degree-days-of-day.js";
 import { type RegulatorInterval, regulatorIntervals } from "./growth-regulators.js";
 
 /**

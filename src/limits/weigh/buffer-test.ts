@@ -3,7 +3,7 @@ import type { ReadLimit } from "../limit/read-types.js";
 import { type BufferStrip, bufferStrip, edgesFor, isStatedOf } from "./buffer-strips.js";
 import type { Proposed } from "./counted-days.js";
 import { pointsOf } from "./runoff-points.js";
-import { isOfAny, judged, notKnown, ofText, type Tested } from "./tested.js";
+import { isOfAny, judged, notKnown, ofText, type TestResult } from "./test-result.js";
 
 const tidy = (value: number): number => Number(value.toPrecision(4));
 
@@ -25,7 +25,7 @@ const stripText = (strip: BufferStrip): string => {
 };
 
 /** Puts a buffer to a proposal: the edge with the least to spare decides. */
-export const bufferTest = (limit: Extract<ReadLimit, { kind: "buffer" }>, proposed: Proposed): Tested => {
+export const bufferTest = (limit: Extract<ReadLimit, { kind: "buffer" }>, proposed: Proposed): TestResult => {
   const { date, row, part, known } = proposed;
   const of = ofText(limit.of);
   const { atLeast, floor, from } = limit;
@@ -46,7 +46,7 @@ export const bufferTest = (limit: Extract<ReadLimit, { kind: "buffer" }>, propos
 export const runoffTest = (
   limit: Extract<ReadLimit, { kind: "runoff points" }>,
   proposed: Proposed,
-): Tested => {
+): TestResult => {
   const { date, row, part, known } = proposed;
   const { atLeastPoints, menu } = limit;
   const of = ofText(limit.of);

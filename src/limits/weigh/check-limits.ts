@@ -1,38 +1,15 @@
-import { type CivilDate, compareDates } from "../../calendar/index.js";
-import {
-  type Asked,
-  addRates,
-  type Completion,
-  type Content,
-  civilDateAt,
-  completionFindings,
-  entryRates,
-  type History,
-  type HistoryRow,
-  type Labels,
-  ledgerHistory,
-  noLabels,
-  readEntry,
-  tellingOf,
-  wholeSite,
-} from "../../ledger/house.js";
-import type { Ledger, LedgerEntry } from "../../ledger/index.js";
-import { checks, type Finding, fail, unreadable } from "../../quantity/index.js";
+import type { CivilDate } from "../../calendar/index.js";
+import { type Asked, completionFindings, ledgerHistory, tellingOf, wholeSite } from "../../ledger/house.js";
+import type { Ledger } from "../../ledger/index.js";
+import { checks, type Finding, unreadable } from "../../quantity/index.js";
 import type { Limit } from "../limit/limit.js";
-import type { ApplicationFacts } from "../limit/limit-condition.js";
-import { readFacts } from "../limit/read-condition.js";
 import { readLimits } from "../limit/read-limit.js";
 import type { ReadLimit } from "../limit/read-types.js";
-import { type CountedDays, countDays, slowShareOfRow } from "./counted-days.js";
-import { limitFindings, notCountedText } from "./limit-findings.js";
+import { earliestWithin } from "./earliest-within.js";
 import type { LimitTest } from "./limit-test.js";
-import { type LimitUse, limitOutcome } from "./limit-use.js";
-
-/** An application that is put to the limits: an entry that is not in the ledger yet. */
-export interface Proposal extends Omit<LedgerEntry, "id" | "corrects" | "voids"> {
-  /** What is known of it beside its amounts: grass, soil test, distance to water, ... */
-  readonly facts?: ApplicationFacts;
-}
+import type { LimitUse } from "./limit-use.js";
+import { limitsOn } from "./limits-on.js";
+import { type Proposal, readProposal } from "./read-proposal.js";
 
 /** What the limits say of a proposal. It is no leave to apply: see `notChecked`. */
 export interface LimitCheck {
@@ -51,122 +28,8 @@ export interface LimitCheck {
   readonly notChecked: readonly string[];
 }
 
-/** A proposal, read: its row, and what is known of it. */
-export interface ReadProposal {
-  readonly row: HistoryRow;
-  readonly facts: ApplicationFacts;
-  readonly content: Content;
-  readonly completed: readonly Completion[];
-}
-
 const cautionText =
   "the law and the label may have changed since the limits were read, and local codes may be stricter: both win over every figure here";
-
-/** Limits put to a proposal on each part of the site that it touches. */
-export const limitsOn = (input: {
-  readonly proposal: ReadProposal;
-  readonly date: CivilDate;
-  readonly parts: readonly string[];
-  readonly history: History;
-  readonly limits: readonly ReadLimit[];
-  /** What was counted for the same proposal, history and limits on another day. */
-  readonly kept?: CountedDays;
-}): { uses: LimitUse[]; tests: LimitTest[]; findings: Finding[]; notChecked: string[] } => {
-  const { proposal, date, history } = input;
-  const uses: LimitUse[] = [];
-  const tests: LimitTest[] = [];
-  const findings: Finding[] = [];
-  const notChecked: string[] = [];
-  const row = { ...proposal.row, date };
-  const slowShare = slowShareOfRow(row);
-  const known = { date, facts: proposal.facts, slowShare };
-  const { content } = proposal;
-  const kept: CountedDays = input.kept ?? new Map();
-  for (const part of input.parts) {
-    countDays(input.limits, { history, part, date, kept });
-    for (const limit of input.limits) {
-      const outcome = limitOutcome(limit, { date, part, row, known, history, content, kept });
-      if ("outside" in outcome) {
-        notChecked.push(`${part}: ${limit.id ?? limit.path}, for ${outcome.outside}.`);
-        continue;
-      }
-      if ("use" in outcome) {
-        uses.push(outcome.use);
-        if (outcome.notCounted.length > 0) {
-          notChecked.push(notCountedText(part, outcome.use.limit.of, outcome.notCounted));
-        }
-      } else {
-        tests.push(outcome.test);
-        if (outcome.test.violated === null) {
-          notChecked.push(
-            `${part}: ${limit.id ?? limit.path} (${outcome.test.limit.states}), because what it needs is not stated.`,
-          );
-        }
-      }
-      findings.push(...limitFindings(outcome, limit));
-    }
-  }
-  return { uses, tests, findings, notChecked };
-};
-
-/** The first day, from a date on, on which none of the limits is violated. */
-export const earliestWithin = (input: Parameters<typeof limitsOn>[0]): CivilDate | null => {
-  let date: CivilDate | null = input.date;
-  const kept: CountedDays = input.kept ?? new Map();
-  // Every step goes to a later day that one limit asks for; a year of steps is more than any set of limits needs.
-  for (let step = 0; step < 400 && date !== null; step++) {
-    const { uses, tests } = limitsOn({ ...input, date, kept });
-    const violated = [...uses, ...tests].filter((one) => one.violated === true);
-    if (violated.length === 0) return date;
-    let next: CivilDate | null = null;
-    for (const { earliestByStatedLimit: day } of violated) {
-      if (day === null) return null;
-      if (next === null || compareDates(day, next) > 0) next = day;
-    }
-    date = next !== null && compareDates(next, date) > 0 ? next : null;
-  }
-  return null;
-};
-
-/** Reads a proposal; throws all that is wrong. */
-export const readProposal = (input: unknown, path: string): { proposal: ReadProposal; date: CivilDate } => {
-  if (typeof input !== "object" || input === null) {
-    return fail(input === undefined ? "missing" : "type", path, input, "an application");
-  }
-  const { facts, ...given } = input as Proposal;
-  const door = checks();
-  const { date: when } = given as { date?: unknown };
-  // A date object, such as a Temporal.PlainDate, is taken as its text.
-  const text =
-    typeof when === "object" && when !== null ? door.run(() => civilDateAt(when, `${path}.date`)) : undefined;
-  const entry = text === undefined ? given : { ...given, date: text };
-  const labels: Labels = noLabels();
-  readEntry(entry, path, door, labels, ["date"]);
-  const known = readFacts(facts, `${path}.facts`, door);
-  for (const field of ["id", "corrects", "voids"]) {
-    if (field in entry)
-      door.add({ code: "type", path: `${path}.${field}`, got: field, expected: "no such field" });
-  }
-  door.done();
-  const { rates, completed, productRates, content, unweighed } = entryRates(entry, labels);
-  return {
-    date: entry.date,
-    proposal: {
-      facts: known,
-      content,
-      completed,
-      row: {
-        date: entry.date,
-        from: path,
-        parts: entry.parts ?? [],
-        products: entry.product === undefined ? [] : [entry.product],
-        productRates,
-        rates: rates && addRates([rates]),
-        ...(unweighed && { unweighed }),
-      },
-    },
-  };
-};
 
 /** What limits that add up ask of a ledger. */
 const askedBy = (limits: readonly ReadLimit[]): Asked => {

@@ -2,7 +2,8 @@ import type { Finding } from "../../quantity/index.js";
 import { conditionText } from "../limit/limit-condition.js";
 import { periodText } from "../limit/period-text.js";
 import type { ReadLimit } from "../limit/read-types.js";
-import type { LimitOutcome } from "./limit-use.js";
+import type { LimitTest } from "./limit-test.js";
+import type { LimitOutcome, LimitUse } from "./limit-use.js";
 
 const tidy = (value: number): number => Number(value.toPrecision(4));
 
@@ -22,72 +23,83 @@ const conditions = (limit: ReadLimit, appliesIf: readonly string[]): string => {
   return only + lifted;
 };
 
+/** What the finding on a limit says of it, whatever its kind. */
+const commonOf = (outcome: Compared, limit: ReadLimit) => {
+  const { part, appliesIf, path, earliestByStatedLimit: day, limit: stated } = oneOf(outcome);
+  return {
+    part,
+    after: `${day === null ? "" : ` The first day within this limit, as far as the stated applications go: ${day}.`}${conditions(limit, appliesIf)}`,
+    finding: {
+      severity: appliesIf.length > 0 ? ("caution" as const) : ("warning" as const),
+      path,
+      source: limit.source,
+    },
+    params: {
+      part,
+      of: stated.of,
+      ...(limit.id === undefined ? {} : { limitId: limit.id }),
+      ...(day === null ? {} : { earliest: day }),
+      ...(appliesIf.length > 0 ? { appliesIf } : {}),
+    },
+  };
+};
+
+type Compared = Exclude<LimitOutcome, { outside: string }>;
+
+const oneOf = (outcome: Compared): LimitUse | LimitTest => ("use" in outcome ? outcome.use : outcome.test);
+
+const useFinding = (
+  use: LimitUse,
+  { part, after, finding, params }: ReturnType<typeof commonOf>,
+): Finding => {
+  const { amount, per, of, kind } = use.limit;
+  const unit = kind === "count" ? "applications" : amount.unit;
+  const period = `${unit} of ${of} ${periodText(per)}`;
+  if (use.violated === null)
+    return {
+      ...finding,
+      severity: "caution",
+      code: "limit/not-known",
+      params: { ...params, limit: amount.value, known: use.after.value, unit },
+      text: `${part}: at least ${tidy(use.after.value)} ${period}, of the stated ${tidy(amount.value)}; how much more is not stated or could not be weighed, so it is not known whether the limit is kept.`,
+    };
+  return {
+    ...finding,
+    code: "limit/violated",
+    params: {
+      ...params,
+      limit: amount.value,
+      before: use.before.value,
+      adds: use.adds.value,
+      after: use.after.value,
+      remaining: use.remainingUnderStatedLimits.value,
+      unit,
+    },
+    text: `${part}: ${tidy(use.after.value)} ${period} is over the stated limit of ${tidy(amount.value)} (${tidy(use.before.value)} before, ${tidy(use.adds.value)} now).${after}`,
+  };
+};
+
+const testFinding = (
+  test: LimitTest,
+  { part, after, finding, params }: ReturnType<typeof commonOf>,
+): Finding => {
+  const { kind, states } = test.limit;
+  const found = test.found ?? "not known";
+  return {
+    ...finding,
+    code: `limit/${kind.replace(" ", "-")}`,
+    params: { ...params, states, found },
+    text: `${part}: ${found}; the stated limit is ${states}.${after}`,
+  };
+};
+
 /**
  * The finding on a limit that is violated, or of which it could not be told because an amount is not known;
  * none where it is kept.
  */
-export const limitFindings = (
-  outcome: Exclude<LimitOutcome, { outside: string }>,
-  limit: ReadLimit,
-): Finding[] => {
-  const one = "use" in outcome ? outcome.use : outcome.test;
-  if (one.violated === false || (one.violated === null && !("use" in outcome))) return [];
-  const { part, appliesIf, path, earliestByStatedLimit: day } = one;
-  const when =
-    day === null ? "" : ` The first day within this limit, as far as the stated applications go: ${day}.`;
-  const common = {
-    severity: appliesIf.length > 0 ? ("caution" as const) : ("warning" as const),
-    path,
-    source: limit.source,
-  };
-  const params = {
-    part,
-    of: one.limit.of,
-    ...(limit.id === undefined ? {} : { limitId: limit.id }),
-    ...(day === null ? {} : { earliest: day }),
-    ...(appliesIf.length > 0 ? { appliesIf } : {}),
-  };
-  if ("use" in outcome) {
-    const { use } = outcome;
-    const { amount, per, of, kind } = use.limit;
-    const unit = kind === "count" ? "applications" : amount.unit;
-    const remaining = use.remainingUnderStatedLimits.value;
-    if (use.violated === null) {
-      return [
-        {
-          ...common,
-          severity: "caution",
-          code: "limit/not-known",
-          params: { ...params, limit: amount.value, known: use.after.value, unit },
-          text: `${part}: at least ${tidy(use.after.value)} ${unit} of ${of} ${periodText(per)}, of the stated ${tidy(amount.value)}; how much more is not stated or could not be weighed, so it is not known whether the limit is kept.`,
-        },
-      ];
-    }
-    return [
-      {
-        ...common,
-        code: "limit/violated",
-        params: {
-          ...params,
-          limit: amount.value,
-          before: use.before.value,
-          adds: use.adds.value,
-          after: use.after.value,
-          remaining,
-          unit,
-        },
-        text: `${part}: ${tidy(use.after.value)} ${unit} of ${of} ${periodText(per)} is over the stated limit of ${tidy(amount.value)} (${tidy(use.before.value)} before, ${tidy(use.adds.value)} now).${when}${conditions(limit, appliesIf)}`,
-      },
-    ];
-  }
-  const { test } = outcome;
-  const found = test.found ?? "not known";
-  return [
-    {
-      ...common,
-      code: `limit/${test.limit.kind.replace(" ", "-")}`,
-      params: { ...params, states: test.limit.states, found },
-      text: `${part}: ${found}; the stated limit is ${test.limit.states}.${when}${conditions(limit, appliesIf)}`,
-    },
-  ];
+export const limitFindings = (outcome: Compared, limit: ReadLimit): Finding[] => {
+  const { violated } = oneOf(outcome);
+  if (violated === false || (violated === null && !("use" in outcome))) return [];
+  const common = commonOf(outcome, limit);
+  return ["use" in outcome ? useFinding(outcome.use, common) : testFinding(outcome.test, common)];
 };

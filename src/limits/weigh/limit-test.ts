@@ -13,7 +13,7 @@ import { bufferTest, runoffTest } from "./buffer-test.js";
 import { dayAmounts, isOf, type Proposed, slowShareOfRow } from "./counted-days.js";
 import { lastYear } from "./period-use.js";
 import { rotationTest } from "./rotation-test.js";
-import { isOfAny, judged, notKnown, ofText, type Tested } from "./tested.js";
+import { isOfAny, judged, notKnown, ofText, type TestResult } from "./test-result.js";
 
 /** What a limit that does not add up says of an application: slow share, content, interval, dates, distance, ground. */
 export interface LimitTest {
@@ -58,79 +58,105 @@ const opensAfter = (date: CivilDate, blackout: MonthDayWindow): CivilDate | unde
   return undefined;
 };
 
-/** Puts a limit that does not add up to a proposal. */
-export const tested = (
+type TestOf<K extends ReadLimit["kind"]> = (
+  limit: Extract<ReadLimit, { readonly kind: K }>,
+  proposed: Proposed,
+) => TestResult;
+
+const slowShareTest: TestOf<"slow share"> = (limit, { date, row }) => {
+  const states = `at least ${limit.atLeastPercentOfN} % of N slow`;
+  const judge = judged(date);
+  const nitrogen = isOf(row, "N");
+  if (nitrogen === false) return judge("N:slow", states, "no N", false);
+  const share = slowShareOfRow(row);
+  return share === undefined
+    ? notKnown("N:slow", states)
+    : judge("N:slow", states, `${shownPercent(share)} of N`, exceeds(limit.atLeastPercentOfN, share));
+};
+
+const contentTest: TestOf<"content"> = (limit, { date, content }) => {
+  const states = `at most ${limit.atMostPercent} % of ${limit.of} in the product`;
+  const found = content(limit.of);
+  const over = found !== undefined && exceeds(found.percent, limit.atMostPercent);
+  // One product over the limit is enough; that all are within it only all of them can tell.
+  return found === undefined || !(over || found.all)
+    ? notKnown(limit.of, states)
+    : judged(date)(limit.of, states, shownPercent(found.percent), over);
+};
+
+const intervalTest: TestOf<"interval"> = (limit, proposed) => {
+  const { date, row } = proposed;
+  const { of, atLeastDays } = limit;
+  const states = `at least ${atLeastDays} days between applications`;
+  const judge = judged(date);
+  const mine = isOf(row, of);
+  if (mine === false) return judge(of, states, `no ${of}`, false);
+  const { days, notCounted } = dayAmounts(limit, proposed);
+  const [before, after] = [addDays(date, -atLeastDays), addDays(date, atLeastDays)];
+  const near = days.dates.filter((day) => day > before && day < after);
+  if (mine === undefined || (near.length === 0 && notCounted.length > 0)) return notKnown(of, states);
+  if (near.length === 0) return judge(of, states, "none within that time", false);
+  // On and on, until no application lies too near on either side.
+  let free = date;
+  for (const day of days.dates) {
+    if (day > addDays(free, -atLeastDays) && day < addDays(free, atLeastDays))
+      free = addDays(day, atLeastDays);
+  }
+  return judge(of, states, `applied on ${near.join(", ")}`, true, free);
+};
+
+const blackoutTest: TestOf<"blackout dates"> = (limit, { date, row }) => {
+  const { from, to } = limit.blackout;
+  const of = ofText(limit.of);
+  const states = `none from ${from} to ${to}`;
+  const mine = isOfAny(row, limit.of);
+  if (mine === undefined) return notKnown(of, states);
+  const shut = mine && isWithinWindow(date, limit.blackout);
+  const open = shut ? opensAfter(date, limit.blackout) : undefined;
+  return judged(date)(of, states, mine ? `the day ${date}` : `no ${of}`, shut, open);
+};
+
+const setbackTest: TestOf<"setback"> = (limit, { date, row, known }) => {
+  const of = ofText(limit.of);
+  const states = `at least ${limit.atLeast.value} ${limit.atLeast.unit} from water`;
+  const judge = judged(date);
+  const mine = isOfAny(row, limit.of);
+  if (mine === false) return judge(of, states, `no ${of}`, false);
+  const { toWater } = known.facts;
+  if (mine === undefined || toWater === undefined) return notKnown(of, states);
+  return judge(of, states, `${toWater.value} ${toWater.unit}`, !reaches(toWater, limit.atLeast));
+};
+
+const groundTest: TestOf<"ground"> = (limit, { date, row, known }) => {
+  const of = ofText(limit.of);
+  const states = `none on ${limit.not.join(" or ")} ground`;
+  const judge = judged(date);
+  const mine = isOfAny(row, limit.of);
+  if (mine === false) return judge(of, states, `no ${of}`, false);
+  const { ground } = known.facts;
+  if (mine === undefined || ground === undefined) return notKnown(of, states);
+  const bad = ground.filter((state) => limit.not.includes(state));
+  return judge(of, states, bad.length > 0 ? bad.join(", ") : "none of these", bad.length > 0);
+};
+
+/** What a limit that does not add up gives for a proposal. */
+export const testOf = (
   limit: Exclude<ReadLimit, ReadAmountLimit | ReadCountLimit>,
   proposed: Proposed,
-): Tested => {
-  const { date, row, known, content } = proposed;
-  const judge = judged(date);
+): TestResult => {
   switch (limit.kind) {
-    case "slow share": {
-      const states = `at least ${limit.atLeastPercentOfN} % of N slow`;
-      const nitrogen = isOf(row, "N");
-      if (nitrogen === false) return judge("N:slow", states, "no N", false);
-      const share = slowShareOfRow(row);
-      return share === undefined
-        ? notKnown("N:slow", states)
-        : judge("N:slow", states, `${shownPercent(share)} of N`, exceeds(limit.atLeastPercentOfN, share));
-    }
-    case "content": {
-      const states = `at most ${limit.atMostPercent} % of ${limit.of} in the product`;
-      const found = content(limit.of);
-      const over = found !== undefined && exceeds(found.percent, limit.atMostPercent);
-      // One product over the limit is enough; that all are within it only all of them can tell.
-      return found === undefined || !(over || found.all)
-        ? notKnown(limit.of, states)
-        : judge(limit.of, states, shownPercent(found.percent), over);
-    }
-    case "interval": {
-      const { of, atLeastDays } = limit;
-      const states = `at least ${atLeastDays} days between applications`;
-      const mine = isOf(row, of);
-      if (mine === false) return judge(of, states, `no ${of}`, false);
-      const { days, notCounted } = dayAmounts(limit, proposed);
-      const [before, after] = [addDays(date, -atLeastDays), addDays(date, atLeastDays)];
-      const near = days.dates.filter((day) => day > before && day < after);
-      if (mine === undefined || (near.length === 0 && notCounted.length > 0)) return notKnown(of, states);
-      if (near.length === 0) return judge(of, states, "none within that time", false);
-      // On and on, until no application lies too near on either side.
-      let free = date;
-      for (const day of days.dates) {
-        if (day > addDays(free, -atLeastDays) && day < addDays(free, atLeastDays))
-          free = addDays(day, atLeastDays);
-      }
-      return judge(of, states, `applied on ${near.join(", ")}`, true, free);
-    }
-    case "blackout dates": {
-      const { from, to } = limit.blackout;
-      const of = ofText(limit.of);
-      const states = `none from ${from} to ${to}`;
-      const mine = isOfAny(row, limit.of);
-      if (mine === undefined) return notKnown(of, states);
-      const shut = mine && isWithinWindow(date, limit.blackout);
-      const open = shut ? opensAfter(date, limit.blackout) : undefined;
-      return judge(of, states, mine ? `the day ${date}` : `no ${of}`, shut, open);
-    }
-    case "setback": {
-      const of = ofText(limit.of);
-      const states = `at least ${limit.atLeast.value} ${limit.atLeast.unit} from water`;
-      const mine = isOfAny(row, limit.of);
-      if (mine === false) return judge(of, states, `no ${of}`, false);
-      const { toWater } = known.facts;
-      if (mine === undefined || toWater === undefined) return notKnown(of, states);
-      return judge(of, states, `${toWater.value} ${toWater.unit}`, !reaches(toWater, limit.atLeast));
-    }
-    case "ground": {
-      const of = ofText(limit.of);
-      const states = `none on ${limit.not.join(" or ")} ground`;
-      const mine = isOfAny(row, limit.of);
-      if (mine === false) return judge(of, states, `no ${of}`, false);
-      const { ground } = known.facts;
-      if (mine === undefined || ground === undefined) return notKnown(of, states);
-      const bad = ground.filter((state) => limit.not.includes(state));
-      return judge(of, states, bad.length > 0 ? bad.join(", ") : "none of these", bad.length > 0);
-    }
+    case "slow share":
+      return slowShareTest(limit, proposed);
+    case "content":
+      return contentTest(limit, proposed);
+    case "interval":
+      return intervalTest(limit, proposed);
+    case "blackout dates":
+      return blackoutTest(limit, proposed);
+    case "setback":
+      return setbackTest(limit, proposed);
+    case "ground":
+      return groundTest(limit, proposed);
     case "buffer":
       return bufferTest(limit, proposed);
     case "runoff points":

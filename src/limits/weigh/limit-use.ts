@@ -12,7 +12,7 @@ import type { LimitPeriod } from "../limit/limit.js";
 import { type Answer, conditionText, holds } from "../limit/limit-condition.js";
 import type { ReadAmountLimit, ReadCountLimit, ReadLimit } from "../limit/read-types.js";
 import { counterOf, dayAmounts, type Proposed } from "./counted-days.js";
-import { type LimitTest, tested } from "./limit-test.js";
+import { type LimitTest, testOf } from "./limit-test.js";
 import { countsBeside, type DayAmounts, fitsFrom, freesUpAfter, lastYear, usedBeside } from "./period-use.js";
 
 /** How far a limit on an amount, or on a number of applications, is used up on one part of the site. */
@@ -155,7 +155,7 @@ export const limitOutcome = (limit: ReadLimit, proposed: Proposed): LimitOutcome
     if (outcome === undefined) return { outside: `${proposed.date} lies outside its season` };
     return { ...outcome, use: { ...outcome.use, ...earliestOf(outcome.use, lapses) } };
   }
-  const { of, states, ...result } = tested(limit, proposed);
+  const { of, states, ...result } = testOf(limit, proposed);
   return {
     test: {
       part,

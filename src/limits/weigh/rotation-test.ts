@@ -4,7 +4,7 @@ import { periodText } from "../limit/period-text.js";
 import type { ReadLimit } from "../limit/read-types.js";
 import type { Proposed } from "./counted-days.js";
 import { fitsFrom, reachBack, usedBeside } from "./period-use.js";
-import { isOfAny, judged, notKnown, type Tested } from "./tested.js";
+import { isOfAny, judged, notKnown, type TestResult } from "./test-result.js";
 
 type RotationLimit = Extract<ReadLimit, { kind: "rotation" }>;
 
@@ -68,7 +68,7 @@ const statesOf = ({ atMost, per, atMostInARow, group }: RotationLimit): string =
 };
 
 /** Puts a limit on a mode of action to a proposal. */
-export const rotationTest = (limit: RotationLimit, proposed: Proposed): Tested => {
+export const rotationTest = (limit: RotationLimit, proposed: Proposed): TestResult => {
   const { date, row } = proposed;
   const { group, atMost, per, atMostInARow } = limit;
   const states = statesOf(limit);

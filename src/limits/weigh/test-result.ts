@@ -3,7 +3,7 @@ import type { HistoryRow } from "../../ledger/house.js";
 import { isOf } from "./counted-days.js";
 
 /** What a limit that does not add up gives for a proposal. */
-export interface Tested {
+export interface TestResult {
   readonly of: string;
   readonly states: string;
   readonly found: string | null;
@@ -12,7 +12,7 @@ export interface Tested {
 }
 
 /** What could not be told, because what it needs is not stated. */
-export const notKnown = (of: string, states: string): Tested => ({
+export const notKnown = (of: string, states: string): TestResult => ({
   of,
   states,
   found: null,
@@ -23,7 +23,7 @@ export const notKnown = (of: string, states: string): Tested => ({
 /** What was told: kept on the day itself, or violated up to a later day, where there is one. */
 export const judged =
   (date: CivilDate) =>
-  (of: string, states: string, found: string, violated: boolean, later?: CivilDate): Tested => ({
+  (of: string, states: string, found: string, violated: boolean, later?: CivilDate): TestResult => ({
     of,
     states,
     found,
