@@ -1,5 +1,5 @@
 import { type Fertilizer, fertilizer, percentOf } from "../../nutrient/index.js";
-import { Quantity, quantityOf } from "../../quantity/index.js";
+import { Quantity, quantityOf, perOf } from "../../quantity/index.js";
 import { type Completion, completeRates, type NutrientRates, type Wanted } from "../rates/nutrient-rates.js";
 import { areaRatesOf, type Shares, suppliedRates } from "../rates/supplied-rates.js";
 import { unweighedOf, weighedContents } from "../rates/unweighed.js";
@@ -59,8 +59,7 @@ const stated = ({ value, unit }: Stated, of: string, path: string): Any => quant
 const productRateOf = (entry: Omit<LedgerEntry, "id">): Any | undefined => {
   if (entry.rate !== undefined) return stated(entry.rate, "product", "rate");
   if (entry.amount === undefined || entry.area === undefined) return undefined;
-  const area = stated(entry.area, "none", "area") as Quantity<"area", "none">;
-  return (stated(entry.amount, "product", "amount") as Quantity<"mass", "product">).per(area) as never;
+  return perOf(stated(entry.amount, "product", "amount"), stated(entry.area, "none", "area"));
 };
 
 /** What limits ask of an application, where that is not all. */

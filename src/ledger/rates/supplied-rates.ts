@@ -1,5 +1,5 @@
 import { type Fertilizer, nutrientsSupplied } from "../../nutrient/index.js";
-import { Quantity, quantityOf } from "../../quantity/index.js";
+import { ofKind, perOf, Quantity, quantityOf, timesOf } from "../../quantity/index.js";
 import { addRates, mostUnchecked, type NutrientRates, type Wanted } from "./nutrient-rates.js";
 
 type Any = Quantity<string, string>;
@@ -19,13 +19,13 @@ export const areaRatesOf = (
   if (rate.dimension === "mass/area") {
     return density === undefined
       ? { byMass: rate }
-      : { byMass: rate, byVolume: (rate as Quantity<"mass/area", "product">).per(density) as unknown as Any };
+      : { byMass: rate, byVolume: perOf(rate, density) };
   }
   return density === undefined
     ? { byVolume: rate }
     : {
         byVolume: rate,
-        byMass: (rate as Quantity<"volume/area", "product">).times(density) as unknown as Any,
+        byMass: timesOf(rate, density),
       };
 };
 
@@ -87,10 +87,8 @@ export const suppliedRates = (
   for (const share of contents) {
     const rate = share.dimension === "mass/mass" ? rates.byMass : rates.byVolume;
     if (rate === undefined) return undefined;
-    const product = quantityOf(rate.value, rate.unit, "product", "rate") as Quantity<"mass/area", "product">;
-    const held = product.times(
-      share as unknown as Quantity<"mass/mass", "ai/product">,
-    ) as unknown as Quantity<"mass/area", string>;
+    const product = quantityOf(rate.value, rate.unit, "product", "rate");
+    const held = ofKind<"mass/area", string>(timesOf(product, share));
     parts.push({ [held.of]: held });
   }
   return addRates(parts);

@@ -6,8 +6,7 @@ import {
   type HistoryRow,
   isStated,
   rowText,
-  slowShareOf,
-} from "../../ledger/house.js";
+  slowShareOf, inUnit } from "../../ledger/house.js";
 import { formFactor } from "../../nutrient/index.js";
 import type { Known } from "../limit/limit-condition.js";
 import type { ReadLimit } from "../limit/read-types.js";
@@ -47,7 +46,7 @@ const amountIn = (row: HistoryRow, of: string, unit: string, dimension: string):
   if (of.startsWith("product:")) {
     if (!namesProduct(row, of)) return tellsProducts(row) ? 0 : undefined;
     const q = row.productRates.find((rate) => rate.of === of && rate.dimension === dimension);
-    return q === undefined ? undefined : amountOf({ [of]: q as never }, of, unit);
+    return q === undefined ? undefined : inUnit(q, unit);
   }
   return row.rates === undefined ? undefined : amountOf(row.rates, of, unit);
 };

@@ -3,15 +3,11 @@ import { expectFields, expectNumber, expectRecord, expectText, toldAt } from "..
 import type { JobDegreeDays } from "./job.js";
 import type { ReadDegreeDays } from "./treatments.js";
 
-/** Reads an growing-degree-day interval, or throws. */
+/** Reads a growing-degree-day interval, or throws. */
 export const readDegreeDays = (input: unknown, path: string): ReadDegreeDays => {
   const fields = ["method", "base", "upper", "cutoff", "interval", "source"];
-  const degreeDays = expectFields(
-    input,
-    fields,
-    path,
-    "an growing-degree-day interval",
-  ) as unknown as JobDegreeDays;
+  const record = expectFields(input, fields, path, "a growing-degree-day interval");
+  const degreeDays = record as unknown as JobDegreeDays; // Each field is read below before it is used.
   const source = expectText(degreeDays.source, `${path}.source`, "who found this interval");
   const { method, base, upper, cutoff } = degreeDays;
   const model = toldAt(path, "model", () =>
@@ -24,14 +20,11 @@ export const readDegreeDays = (input: unknown, path: string): ReadDegreeDays => 
       source,
     }),
   );
-  const { value, unit } = expectRecord(degreeDays.interval, `${path}.interval`, "degree-days") as Record<
-    string,
-    never
-  >;
-  expectNumber(value, `${path}.interval.value`, { above: 0 });
+  const { value, unit } = expectRecord(degreeDays.interval, `${path}.interval`, "degree-days");
+  const heat = expectNumber(value, `${path}.interval.value`, { above: 0 });
   return {
     model,
-    interval: degreeDayAmount({ value: value as unknown as number, unit: unit as unknown as "°C d", model }),
+    interval: degreeDayAmount({ value: heat, unit: unit as "°C d", model }),
     source,
   };
 };

@@ -41,5 +41,7 @@ const heldBy = (input: unknown, form: JobProduct["form"], path: string): Held =>
   const { dimension } = quantityOf(stated.value as number, stated.unit as string, "none", path);
   const measures = form === "dry" ? ["mass"] : ["volume", "mass"];
   const measure = measures.find((of) => of === dimension) ?? (measures[0] as string);
-  return expectQuantity(stated, { dimension: measure, of: "none", bound: "positive" }, path) as never;
+  const held = <const D extends "mass" | "volume">(dimension: D): Quantity<D, "none"> =>
+    expectQuantity(stated, { dimension, of: "none", bound: "positive" }, path);
+  return measure === "mass" ? held("mass") : held("volume");
 };

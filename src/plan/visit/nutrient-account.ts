@@ -165,7 +165,7 @@ const together = (date: CivilDate, part: string, rows: readonly VisitRow[]): His
   for (const rate of rows.flatMap(({ row }) => row.productRates)) {
     const key = `${rate.of} ${rate.dimension}`;
     const before = byProduct.get(key);
-    byProduct.set(key, before === undefined ? rate : (before.plus(rate as never) as Any));
+    byProduct.set(key, before === undefined ? rate : before.plus(rate));
   }
   return {
     date,

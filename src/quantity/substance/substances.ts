@@ -198,7 +198,6 @@ export type PerSubstance<A extends string, B extends string> = B extends Neutral
 
 const neutral: readonly string[] = /* @__PURE__ */ substanceTokens.slice(0, 4);
 const isNeutral = (s: string): boolean => neutral.includes(s);
-type Split = readonly [string, string?];
 const join = (top: string, bottom = "none"): string =>
   top === bottom ? "none" : bottom === "none" ? top : `${top}/${bottom}`;
 
@@ -216,8 +215,8 @@ export const timesSubstance = (a: string, b: string): string | undefined => {
   if (typeof a !== "string" || typeof b !== "string") fail("type", "substance", a, "two substances as texts");
   if (isNeutral(a)) return isNeutral(b) ? "none" : b;
   if (isNeutral(b)) return a;
-  const [t, u] = a.split("/") as unknown as Split;
-  const [v, w] = b.split("/") as unknown as Split;
+  const [t = "", u] = a.split("/");
+  const [v = "", w] = b.split("/");
   return u === v ? join(t, w) : w === t ? join(v, u) : undefined;
 };
 
@@ -234,6 +233,6 @@ export const timesSubstance = (a: string, b: string): string | undefined => {
 export const perSubstance = (a: string, b: string): string | undefined => {
   if (typeof a !== "string" || typeof b !== "string") fail("type", "substance", a, "two substances as texts");
   if (isNeutral(b)) return timesSubstance(a, b);
-  const [top, bottom = "none"] = b.split("/") as unknown as Split;
+  const [top = "", bottom = "none"] = b.split("/");
   return timesSubstance(a, join(bottom, top)) ?? (`${a}${b}`.includes("/") ? undefined : `${a}/${b}`);
 };

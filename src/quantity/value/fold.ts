@@ -7,6 +7,7 @@ const listOf = <D extends string, S extends string>(
 ): readonly [Quantity<D, S>, ...Quantity<D, S>[]] => {
   if (!Array.isArray(items)) return fail("type", "items", items, "a list of quantities");
   if (items.length === 0) return fail("missing", "items", "an empty list", "at least one quantity");
+  // Of the kind that the caller's list has by its type; all others are held against it.
   const first = operand(items[0], "items[0]") as unknown as Quantity<D, S>;
   const rest = Array.from(items).slice(1);
   return [first, ...rest.map((item, at) => expectQuantity(item, first, `items[${at + 1}]`))];
@@ -28,6 +29,7 @@ const listOf = <D extends string, S extends string>(
 export const sum = <D extends string, S extends string>(items: readonly Quantity<D, S>[]): Quantity<D, S> => {
   const [first, ...rest] = listOf(items);
   if (first.dimension === "temperature") fail("type", "items", first, "what adds up; temperatures do not");
+  // The type of an addend asks whether D is a temperature, which the compiler cannot know yet; it was ruled out above.
   return rest.reduce((total, item) => total.plus(item as never), first);
 };
 

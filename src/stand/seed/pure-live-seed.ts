@@ -6,6 +6,7 @@ import {
   fail,
   type Quantity,
   quantity,
+  quantityOf,
   shown,
 } from "../../quantity/index.js";
 import { percentAt, type Share } from "../read.js";
@@ -157,7 +158,7 @@ const ofSeed = <D extends string, S extends "seed" | "pure live seed">(
   like: { readonly unit: string },
   value: number,
   of: S,
-): Quantity<D, S> => quantity(value, like.unit as "kg", of as "seed") as unknown as Quantity<D, S>;
+): Quantity<D, S> => quantityOf<D, S>(value, like.unit, of, "seed");
 
 /**
  * The price of a pound (or kilogram) of pure live seed: `price * 100 / PLS`. It tells which of two lots is
@@ -186,10 +187,8 @@ export const pricePerPureLiveSeed = <C extends string>(input: {
     percent: () => livePercentOf(record.lot, "lot"),
   });
   const value = (price.value * 100) / percent;
-  return quantity(value, price.unit as "money:USD/lb", "none/pure live seed") as unknown as Quantity<
-    `money:${C}/mass`,
-    "none/pure live seed"
-  >;
+  const of = "none/pure live seed";
+  return quantityOf<`money:${C}/mass`, typeof of>(value, price.unit, of, "price");
 };
 
 const priceAt = (input: unknown): { readonly value: number; readonly unit: string } => {

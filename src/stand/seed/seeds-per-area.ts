@@ -1,4 +1,4 @@
-import { allOf, expectAmount, expectFields, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, expectAmount, expectFields, fail, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
 import { given, isMetric, type StatedShare, statedShareAt } from "../read.js";
 import { type LotOrShare, livePercentOf } from "./pure-live-seed.js";
 
@@ -45,7 +45,7 @@ export const seedsPerArea = <S extends SeedSubstance>(input: {
     perMass: () => perMassAt(record.seedsPerMass),
   });
   const count = seedsIn(rate, perMass);
-  return quantity(count.value, count.unit, rate.of as "seed") as unknown as Quantity<"count/area", S>;
+  return quantityOf<"count/area", S>(count.value, count.unit, rate.of, "rate");
 };
 
 const seedsIn = (
