@@ -1,5 +1,5 @@
 import { type Fertilizer, fertilizer, percentOf } from "../../nutrient/index.js";
-import { Quantity, quantityOf, perOf } from "../../quantity/index.js";
+import { perOf, Quantity, quantityOf } from "../../quantity/index.js";
 import { type Completion, completeRates, type NutrientRates, type Wanted } from "../rates/nutrient-rates.js";
 import { areaRatesOf, type Shares, suppliedRates } from "../rates/supplied-rates.js";
 import { unweighedOf, weighedContents } from "../rates/unweighed.js";
@@ -45,6 +45,7 @@ export const labelOf = (
       id: "it",
       form,
       analysis,
+      // As it is stated, in one of several kinds: fertilizer reads it.
       ...(slowNitrogen === undefined ? {} : { slowNitrogen: slowNitrogen as never }),
     },
     path === "" ? "application" : path,

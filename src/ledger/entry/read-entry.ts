@@ -15,8 +15,8 @@ export type SeenEntry = { -readonly [K in keyof LedgerEntry]?: LedgerEntry[K] | 
  * which need to have one.
  */
 const nothingSeen = (): { [K in keyof Required<LedgerEntry>]: LedgerEntry[K] | undefined } => ({
-  id: undefined as unknown as string,
-  date: undefined as unknown as LedgerEntry["date"],
+  id: undefined,
+  date: undefined,
   start: undefined,
   end: undefined,
   parts: undefined,

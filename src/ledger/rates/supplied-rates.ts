@@ -17,9 +17,7 @@ export const areaRatesOf = (
 ): AreaRates => {
   if (rate === undefined) return {};
   if (rate.dimension === "mass/area") {
-    return density === undefined
-      ? { byMass: rate }
-      : { byMass: rate, byVolume: perOf(rate, density) };
+    return density === undefined ? { byMass: rate } : { byMass: rate, byVolume: perOf(rate, density) };
   }
   return density === undefined
     ? { byVolume: rate }

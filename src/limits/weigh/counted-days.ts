@@ -4,9 +4,11 @@ import {
   type Content,
   type History,
   type HistoryRow,
+  inUnit,
   isStated,
   rowText,
-  slowShareOf, inUnit } from "../../ledger/house.js";
+  slowShareOf,
+} from "../../ledger/house.js";
 import { formFactor } from "../../nutrient/index.js";
 import type { Known } from "../limit/limit-condition.js";
 import type { ReadLimit } from "../limit/read-types.js";

@@ -31,7 +31,7 @@ export const readPortion = (portion: NitrogenPortion, unit?: string): ReadPortio
       if (!nitrogens.some((one) => one === rate.of))
         fail("substance/mismatch", "nitrogen", rate, "a quantity of N, N:quick or N:slow");
       // A union of kinds is no kind of a union; which of the three it is was read above.
-      return rate as unknown as NitrogenRate;
+      return rate as NitrogenRate;
     },
     model: () =>
       model === undefined ? fail("missing", "model", model, "a release model") : releaseModel(model),

@@ -74,7 +74,7 @@ const readEntry = (
   const before = problems.count();
   const record = problems.run(() => expectFields(input, logFields, at, "an entry of the log"));
   if (record === undefined) return undefined;
-  const entry = record as unknown as JobLogEntry; // Each field is read below before it is used.
+  const entry = record as JobLogEntry; // Each field is read below before it is used.
   const date = problems.run(() => civilDateAt(entry.date, `${at}.date`));
   if (date !== undefined && visit !== undefined && compareDates(date, visit) > 0) {
     const expected = `a date up to the visit of ${visit}`;

@@ -92,6 +92,7 @@ const fertilizerOf = (product: JobProduct, analysis: JobProduct["analysis"], at:
       ...(typeof name === "string" && name.trim() !== "" && { name }),
       ...((basis === "oxide" || basis === "element") && { basis }),
       ...(nitrogen !== undefined && isRecord(nitrogen) && { nitrogen }),
+      // As it is stated, in one of several kinds: fertilizer reads it.
       ...(slowNitrogen !== undefined && isRecord(slowNitrogen) && { slowNitrogen: slowNitrogen as never }),
     },
     at,
@@ -164,7 +165,7 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
   const record = door.run(() => expectFields(input, fields, at, "a product"));
   const kind = record && readKind(record, at, door);
   if (kind === undefined) return undefined;
-  const product = record as unknown as JobProduct; // Each field is read below before it is used.
+  const product = record as JobProduct; // Each field is read below before it is used.
   readLabelFields(product, at, door);
   tellMissingAnalysis(product, at, door);
   const measures = readMeasures(product, at, door);

@@ -40,7 +40,7 @@ export const readSite = (input: unknown, door: Checks): ReadSite | undefined => 
   );
   if (record === undefined) return undefined;
   const name = door.run(() => expectText(record.name, "site.name", "the name of the site"));
-  const { parts, cutOuts } = record as unknown as SiteDescription;
+  const { parts, cutOuts } = record as SiteDescription;
   const area = door.run(() => siteArea({ parts, ...(cutOuts === undefined ? {} : { cutOuts }) }), "site");
   if (name === undefined || area === undefined) return undefined;
   const named = new Map<string, Quantity<"area", "none">>();

@@ -34,7 +34,7 @@ export const taggedRate = (input: unknown, id: string, path: string): RateOf => 
   }
   const whole = perArea ? top : `${top}/spray`;
   if (under !== undefined && perArea) fail("conflict", path, shown(input), "a rate per volume of spray");
-  return quantityOf(value as number, unit as string, whole, path) as unknown as RateOf;
+  return quantityOf(value as number, unit as string, whole, path) as RateOf;
 };
 
 /** An amount of product per so much spray: 2 pt per 100 gal. */
@@ -50,5 +50,5 @@ const perSpray = (rate: Record<string, unknown>, amount: Quantity<string, string
     { dimension: "volume", of: "spray", bound: "positive" },
     `${path}.per`,
   );
-  return rate as unknown as RateOf;
+  return rate as RateOf;
 };

@@ -172,7 +172,7 @@ const productOf = (input: unknown, at: string): ReadPurchased => {
     leadDays: () => days(given.leadTime, `${at}.leadTime`),
     shelfDays: () => days(given.shelfLife, `${at}.shelfLife`),
   });
-  const tagged = quantityOf(sold.value, sold.unit, `product:${id}`, `${at}.id`) as unknown as ProductQuantity;
+  const tagged = quantityOf(sold.value, sold.unit, `product:${id}`, `${at}.id`) as ProductQuantity;
   const { stock, safetyStock } = allOf({
     stock: () => optional(given.stock, (stock) => inPackages(stock, `${at}.stock`, tagged, density)),
     safetyStock: () =>

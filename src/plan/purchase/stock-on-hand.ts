@@ -59,7 +59,7 @@ const receiptOf = (input: unknown, at: string) => {
     date: () => civilDate(given.date as CivilDate, `${at}.date`),
     amount: () => {
       const q = expectStock(given.amount, `${at}.amount`, "non-negative");
-      return quantityOf(q.value, q.unit, "product", `${at}.amount`) as unknown as ProductQuantity;
+      return quantityOf(q.value, q.unit, "product", `${at}.amount`) as ProductQuantity;
     },
   });
 };
@@ -67,12 +67,12 @@ const receiptOf = (input: unknown, at: string) => {
 /** The amount of an entry: as it is stated, or its rate times its area. */
 const usedIn = ({ amount, rate, area }: LedgerEntry): ProductQuantity | undefined => {
   if (amount !== undefined)
-    return quantityOf(amount.value, amount.unit, "product", "amount") as unknown as ProductQuantity;
+    return quantityOf(amount.value, amount.unit, "product", "amount") as ProductQuantity;
   if (rate === undefined || area === undefined) return undefined;
   return timesOf(
     quantityOf(rate.value, rate.unit, "product", "rate"),
     quantityOf(area.value, area.unit, "none", "area"),
-  ) as unknown as ProductQuantity;
+  ) as ProductQuantity;
 };
 
 /** An amount in the measure of the stock; through the density of the entry where it has one. */

@@ -136,7 +136,7 @@ export const sprayed = (route: ReadRoute, treatment: ReadSpray, sprayer: ReadSpr
             ...(product.density && { density: product.density }),
           }),
         ),
-      ) as unknown as ProductAmount,
+      ) as ProductAmount,
     }));
   return {
     value: { loads, order: { spray: told.value }, amounts },

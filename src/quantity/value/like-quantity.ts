@@ -66,6 +66,7 @@ export const inUnit = <D extends string, S extends string>(
  * ```
  */
 export const timesOf = (a: unknown, b: unknown): Quantity<string, string> =>
+  // Between kinds that are texts the compiler finds no product; the call finds out.
   operand(a, "factor").times(operand(b, "factor") as never) as Quantity<string, string>;
 
 /**
@@ -81,6 +82,7 @@ export const timesOf = (a: unknown, b: unknown): Quantity<string, string> =>
  * ```
  */
 export const perOf = (a: unknown, b: unknown): Quantity<string, string> =>
+  // As in timesOf.
   operand(a, "dividend").per(operand(b, "divisor") as never) as Quantity<string, string>;
 
 /**

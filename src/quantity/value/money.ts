@@ -61,6 +61,7 @@ export const money = <const C extends string>(
   if (typeof currency !== "string" || !/^[A-Z]{3}$/.test(currency)) {
     fail("unit/unknown", "currency", currency, "a currency code of three capitals, such as USD");
   }
+  // A currency that is checked is of its own type, or a sentence that says what is wrong with it; it was read above.
   const unit = `money:${currency as unknown as C}` as const;
   return new Quantity(amount, unit, "none", unit);
 };

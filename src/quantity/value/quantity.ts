@@ -227,6 +227,7 @@ export const expectQuantity = <const D extends string, const S extends string = 
   if (bound === "positive" && q.value <= 0)
     fail("range", path, q, "more than zero", { params: { above: 0 } });
   if (bound === "non-negative" && q.value < 0) fail("range", path, q, "zero or more", { params: { min: 0 } });
+  // Dimension and substance were held against what was asked, which no narrowing tells the compiler.
   return q as unknown as Quantity<D, S>;
 };
 

@@ -109,7 +109,7 @@ const cellsOf = (input: unknown, path: string): ArrayLike<number> => {
   if (!Array.isArray(input) && !ArrayBuffer.isView(input)) {
     return fail("type", path, input, "a list of figures, 1 for covered, 0 for bare");
   }
-  const cells = input as unknown as ArrayLike<unknown>;
+  const cells = input as ArrayLike<unknown>;
   if (!(cells.length > 0 && cells.length <= mostCells)) {
     return fail("range", path, `${shown(cells.length)} cells`, `1 to ${mostCells} cells`);
   }

@@ -1,4 +1,12 @@
-import { allOf, expectAmount, expectFields, fail, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
+import {
+  allOf,
+  expectAmount,
+  expectFields,
+  fail,
+  type Quantity,
+  quantity,
+  quantityOf,
+} from "../../quantity/index.js";
 import { given, isMetric, type StatedShare, statedShareAt } from "../read.js";
 import { type LotOrShare, livePercentOf } from "./pure-live-seed.js";
 
@@ -9,7 +17,7 @@ const rateAt = (input: unknown, path: string): Quantity<"mass/area", SeedSubstan
   if (input === undefined) return fail("missing", path, input, "a rate of seed or of pure live seed");
   const of = (input as { of?: unknown } | null)?.of === "pure live seed" ? "pure live seed" : "seed";
   const wanted = { dimensions: ["mass/area"], of, bound: "non-negative" } as const;
-  return expectAmount(input, wanted, path) as unknown as Quantity<"mass/area", SeedSubstance>;
+  return expectAmount(input, wanted, path) as Quantity<"mass/area", SeedSubstance>;
 };
 
 const perMassAt = (input: unknown): PerMass => given(input, "seedsPerMass", "count/mass", "none");
