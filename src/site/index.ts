@@ -61,6 +61,7 @@ export { tankCapacity, tankContents, tankDepth } from "./volumes/tank-contents.j
 export type { Tank } from "./volumes/tank-shapes.js";
 
 // ponds: how much water lies in a pond, and what doses it.
+export { type CopperSulfateConcentration, copperSulfateConcentration } from "./ponds/copper-sulfate.js";
 export { type MeanDepth, meanDepth } from "./ponds/mean-depth.js";
 export { type ContourRule, contourVolume, pondVolume } from "./ponds/pond-volume.js";
 export { type WaterDose, waterDose } from "./ponds/water-dose.js";

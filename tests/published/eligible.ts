@@ -63,7 +63,7 @@ export const eligible: Readonly<Record<string, readonly string[]>> = {
       "site",
       "001 003 004 005 006 007 009 010 012 013 015 016 018 019 021 022 023 024 025 027 028 031 033 034 036 037",
     ),
-    ...ids("site", "160"),
+    ...ids("site", "160 161"),
     ...ids("soil", "093 094"),
     ...ids("spread", "025 048 049 051 052"),
   ],

@@ -3,6 +3,7 @@ import {
   circleArea,
   circleDiameter,
   containment,
+  copperSulfateConcentration,
   coverVolume,
   cylinderVolume,
   dryBulkDensity,
@@ -342,6 +343,31 @@ export const siteFieldChecks: readonly PublishedCheck[] = [
     ],
     compute: () => [filled(16), filled(44)],
     note: "The page gives rules of thumb, 9.9 and 42.5 %, with the correct answers beside them.",
+  },
+  {
+    entry: "site-161",
+    formulas: ["copperSulfateConcentration"],
+    source: {
+      title: "Use of copper in freshwater aquaculture and farm ponds (FA008)",
+      publisher: "University of Florida, IFAS Extension",
+      year: 2014,
+      where: "equation 1 and the sentences after it",
+      url: "https://edis.ifas.ufl.edu/publication/fa008",
+    },
+    reached: "read",
+    kind: "transcription",
+    given: "a total alkalinity of 100, of 250 and of 400 ppm",
+    answers: [
+      { of: "ppm, a hundredth", printed: 1, to: 0.1 },
+      { of: "ppm at 250", printed: 2.5, to: 0.1 },
+      { of: "ppm over 250", printed: 2.5, to: 0.1 },
+    ],
+    compute: () =>
+      [100, 250, 400].map((ppm) =>
+        copperSulfateConcentration({
+          alkalinity: quantity(ppm, "mg/L", "CaCO3 equivalent"),
+        }).concentration.in("mg/L"),
+      ),
   },
   {
     entry: "site-160",

@@ -41,7 +41,7 @@ export const tradeItems: readonly TradeItem[] = [
     entries: ["stand-022", "stand-023", "stand-024", "stand-025", "stand-026", "stand-027"],
   },
   { name: "clippings", entries: ["stand-030", "stand-031", "stand-032", "stand-033"] },
-  { name: "dose of a body of water", entries: ["site-127"] },
+  { name: "dose of a body of water", entries: ["site-127", "site-128", "site-161"] },
   {
     name: "buffers and points against runoff",
     entries: ["site-133", "limits-001", "limits-002", "limits-003", "limits-004"],
