@@ -67,6 +67,9 @@ export const runoffTest = (
     ({ measure, points: each, by }) =>
       `${measure} ${each}${by === "menu, from memory" ? " (from memory: read the current menu)" : ""}`,
   );
-  const found = measures.length === 0 ? "no points" : `${tidy(points)} points: ${list.join(", ")}`;
+  const found =
+    measures.length === 0
+      ? "no points"
+      : `${tidy(points)} ${points === 1 ? "point" : "points"}: ${list.join(", ")}`;
   return judge(of, states, found, short);
 };

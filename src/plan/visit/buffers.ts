@@ -126,6 +126,13 @@ const treatsStrip = (treatment: ReadTreatment, left: Area, parts: readonly strin
 
 const areaWords = ({ value, unit }: Area): string => `${Number(value.toPrecision(5))} ${unit}`;
 
+/** What is cut out of the site is not treated either; it may lie in a strip, so the rest is never too large. */
+const lessCutOuts = (left: Area, { parts }: ReadTreatment, { site }: ReadJob): Area => {
+  if (parts !== undefined || site.area.cutOuts.length === 0) return left;
+  const rest = left.in("m2") - site.area.cutOut.in("m2");
+  return inUnit(quantity(Math.max(0, rest), "m2"), left.unit);
+};
+
 const buffersOf = (order: SpreadOrder | SprayOrder, job: ReadJob): Told<readonly BufferOrder[]> => {
   const none = { value: [], findings: [], notChecked: [] };
   const treatment = job.treatments.find(({ id }) => id === order.treatment);
@@ -152,7 +159,7 @@ const buffersOf = (order: SpreadOrder | SprayOrder, job: ReadJob): Told<readonly
         : buffer.area.left;
   });
   const known = lefts.filter((left) => left !== undefined);
-  const left = known.length === parts.length ? sum(known) : undefined;
+  const left = known.length === parts.length ? lessCutOuts(sum(known), treatment, job) : undefined;
   const over = left !== undefined && treatment.area.in("m2") > left.in("m2") + 1e-9 * treatment.area.in("m2");
   return {
     value: buffers,

@@ -213,7 +213,7 @@ describe("points against runoff", () => {
       { measure: "records", points: 1, part: "north pitch" },
       { measure: "records", points: 4 },
     ];
-    expect(testOf(points, { runoff }, ["north pitch"]).found).toBe("1 points: records 1");
+    expect(testOf(points, { runoff }, ["north pitch"]).found).toBe("1 point: records 1");
     expect(testOf(points, { runoff }, ["south pitch"]).found).toBe("4 points: records 4");
   });
 

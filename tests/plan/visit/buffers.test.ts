@@ -138,6 +138,19 @@ describe("the area that the stated distances leave", () => {
     expect(text).not.toMatch(/allowed|permitted|safe to/i);
   });
 
+  test("what is cut out of the site hides no strip that is treated", () => {
+    const pond = {
+      ...site,
+      parts: [site.parts[0]],
+      cutOuts: [{ shape: "measured", area: { value: 10_000, unit: "ft2" } }],
+    };
+    const strip = [{ ...creek, untreated: ft(15) }];
+    const codes = (treatment: object) =>
+      soundOrder(job(strip, treatment, { site: pond })).findings.map(({ code }) => code);
+    expect(codes({})).toContain("buffer/treats-strip");
+    expect(codes({ area: { value: 45_500, unit: "ft2" } })).not.toContain("buffer/treats-strip");
+  });
+
   test("a part, an edge, or a number that is not there is refused at its place", () => {
     expect(problemsOf(job([{ ...creek, part: "pond" }]))).toEqual(["missing facts.edges[0].part"]);
     expect(problemsOf(job([{ ...creek, edges: [4] }]))).toEqual(["range facts.edges[0].edges[0]"]);
