@@ -110,7 +110,7 @@ export const pestChecks: readonly PublishedCheck[] = [
     formulas: ["pythiumOutlook"],
     source: {
       title: "Disease forecasting system for warm weather Pythium blight of turfgrass",
-      publisher: "Plant Disease 67, 1126-1128",
+      publisher: "Plant Disease 67, 1126-1128 (Nutter, Cole and Schein)",
       year: 1983,
       where: "abstract",
       url: "https://www.apsnet.org/publications/plantdisease/backissues/Documents/1983Abstracts/PD_67_1126.htm",

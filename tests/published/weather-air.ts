@@ -146,7 +146,7 @@ export const weatherAirChecks: readonly PublishedCheck[] = [
     formulas: ["leafWetness"],
     source: {
       title: "Suitability of relative humidity as an estimator of leaf wetness duration",
-      publisher: "XVI Congresso Brasileiro de Agrometeorologia",
+      publisher: "XVI Congresso Brasileiro de Agrometeorologia (Sentelhas et al.)",
       where: "abstract: hours of 90 % and more",
     },
     reached: "read",
