@@ -21,7 +21,7 @@ import {
 const paper: Citation = {
   title:
     "Development and validation of a weather-based warning system to advise fungicide applications to control dollar spot on turfgrass",
-  publisher: "PLOS ONE 13(3), e0194216 (Smith et al.)",
+  publisher: "D. L. Smith, J. P. Kerns et al., PLOS ONE 13(3), e0194216",
   year: 2018,
   where: "abstract (five-day means, 20 %); equation as a public notebook repeats it from the paper",
   url: "https://journals.plos.org/plosone/article?id=10.1371/journal.pone.0194216",
