@@ -43,7 +43,7 @@ export const rotationChecks: readonly PublishedCheck[] = [
     "rotation-002",
     "FRAC",
     {
-      title: "Fungicides for dollar spot, table",
+      title: "Table of fungicides for turf",
       publisher: "Golf Course Management magazine",
       year: 2018,
       where: "February 2018, p. 83; the title of the table was not seen",
