@@ -3,74 +3,85 @@ import { type Job, tryWorkOrder, workOrder } from "../../../src/plan/index.js";
 import { RatewrightError } from "../../../src/quantity/index.js";
 import { parkJob, problemsOf, smallJob } from "../helpers.js";
 
-describe("the problems of a job", () => {
-  test("all at once, each with its path", () => {
-    const job = parkJob() as unknown as Record<string, unknown> & {
-      products: Record<string, unknown>[];
-      treatments: Record<string, unknown>[];
-      log: Record<string, unknown>[];
-    };
-    const [feed = {}, regulator = {}, urea = {}, wetter = {}] = job.products;
-    const [spread = {}, spray = {}] = job.treatments;
-    const [logged = {}, stated = {}] = job.log;
-    const bad = {
-      ...job,
-      date: "2015-06-31",
-      titel: "x",
-      products: [
-        { ...feed, analysis: "24-0", package: { value: 50, unit: "gal" } },
-        { ...regulator, form: "gas" },
-        { ...urea, id: "wetter" },
-        { ...wetter, labelRate: { min: { value: 1, unit: "lb", of: "product" } } },
-      ],
-      treatments: [
-        { ...spread, target: { value: 0.8, unit: "lb", of: "N" }, passes: 1.5, parts: ["east pitch"] },
-        {
-          ...spray,
-          mix: [
-            { product: "regulator-a", rate: { value: 0.125, unit: "fl oz/1000 ft2", of: "N" } },
-            { product: "nobody", rate: { value: 1, unit: "lb/acre", of: "product" } },
-          ],
-          interval: { minimumDays: 30, maximumDays: 7 },
-          degreeDays: {
-            method: "guess",
-            base: { value: 0, unit: "°C" },
-            interval: { value: 200, unit: "°C d" },
-            source: "x",
-          },
+/** A job with a fault in every part of it. */
+const faultyJob = (): Record<string, unknown> => {
+  const job = parkJob() as unknown as Record<string, unknown> & {
+    products: Record<string, unknown>[];
+    treatments: Record<string, unknown>[];
+    log: Record<string, unknown>[];
+  };
+  const [feed = {}, regulator = {}, urea = {}, wetter = {}] = job.products;
+  const [spread = {}, spray = {}] = job.treatments;
+  const [logged = {}, stated = {}] = job.log;
+  return {
+    ...job,
+    date: "2015-06-31",
+    titel: "x",
+    products: [
+      { ...feed, analysis: "24-0", package: { value: 50, unit: "gal" } },
+      { ...regulator, form: "gas" },
+      { ...urea, id: "wetter" },
+      { ...wetter, labelRate: { min: { value: 1, unit: "lb", of: "product" } } },
+    ],
+    treatments: [
+      { ...spread, target: { value: 0.8, unit: "lb", of: "N" }, passes: 1.5, parts: ["east pitch"] },
+      {
+        ...spray,
+        mix: [
+          { product: "regulator-a", rate: { value: 0.125, unit: "fl oz/1000 ft2", of: "N" } },
+          { product: "nobody", rate: { value: 1, unit: "lb/acre", of: "product" } },
+        ],
+        interval: { minimumDays: 30, maximumDays: 7 },
+        degreeDays: {
+          method: "guess",
+          base: { value: 0, unit: "°C" },
+          interval: { value: 200, unit: "°C d" },
+          source: "x",
         },
-      ],
-      sprayer: { tank: { value: -1, unit: "gal" }, applicationVolume: { value: 1, unit: "gal/acre" } },
-      log: [
-        { ...logged, date: "2016-01-01" },
-        { ...stated, nutrients: [{ value: 1, unit: "lb/1000 ft2", of: "nitrogen" }] },
-      ],
-      limits: [{ amount: { value: 1, unit: "lb", of: "N" }, per: "month", source: "x" }],
-    };
-    expect(problemsOf(bad)).toEqual(
-      expect.arrayContaining([
-        "type titel",
-        "date date",
-        "text products[0].analysis",
-        "type products[1].form",
-        "missing treatments[0].parts[0]",
-        "missing treatments[1].mix[1].product",
-        "conflict treatments[1].interval.minimumDays",
-        "missing treatments[1].interval.source",
-        "type treatments[1].degreeDays.method",
-        "range sprayer.tank",
-        "type limits[0].per",
-        "unit/mismatch limits[0].amount",
-      ]),
-    );
-    // A product that is itself at fault is not missing where it is used.
-    expect(problemsOf(bad)).not.toContain("missing treatments[0].product");
-    expect(problemsOf(bad)).not.toContain("missing treatments[1].mix[0].product");
-    const { order, problems } = tryWorkOrder(bad);
+      },
+    ],
+    sprayer: { tank: { value: -1, unit: "gal" }, applicationVolume: { value: 1, unit: "gal/acre" } },
+    log: [
+      { ...logged, date: "2016-01-01" },
+      { ...stated, nutrients: [{ value: 1, unit: "lb/1000 ft2", of: "nitrogen" }] },
+    ],
+    limits: [{ amount: { value: 1, unit: "lb", of: "N" }, per: "month", source: "x" }],
+  };
+};
+
+describe("a job with many faults", () => {
+  test.each([
+    "type titel",
+    "date date",
+    "text products[0].analysis",
+    "type products[1].form",
+    "missing treatments[0].parts[0]",
+    "missing treatments[1].mix[1].product",
+    "conflict treatments[1].interval.minimumDays",
+    "missing treatments[1].interval.source",
+    "type treatments[1].degreeDays.method",
+    "range sprayer.tank",
+    "type limits[0].per",
+    "unit/mismatch limits[0].amount",
+  ])("tells %s", (problem) => {
+    expect(problemsOf(faultyJob())).toContain(problem);
+  });
+
+  test.each(["missing treatments[0].product", "missing treatments[1].mix[0].product"])(
+    "a product that is itself at fault is not missing where it is used: no %s",
+    (problem) => {
+      expect(problemsOf(faultyJob())).not.toContain(problem);
+    },
+  );
+
+  test("gives no order, and says of every problem what it got and what it expected", () => {
+    const { order, problems } = tryWorkOrder(faultyJob());
     expect(order).toBeNull();
     for (const { got, expected } of problems) expect(got.length * expected.length).toBeGreaterThan(0);
   });
+});
 
+describe("the problems of a job", () => {
   test.each<[string, Partial<Record<keyof Job, unknown>>, string]>([
     [
       "a rate of nitrogen where one of product is wanted",

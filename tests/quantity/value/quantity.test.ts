@@ -149,6 +149,54 @@ describe("plain-JavaScript callers", () => {
   });
 });
 
+/** A unit of each dimension. */
+const sample: Record<string, string> = {
+  mass: "lb",
+  volume: "gal",
+  area: "acre",
+  length: "ft",
+  time: "h",
+  count: "count",
+  pressure: "psi",
+  angle: "deg",
+  temperature: "°C",
+  "temperature difference": "°F diff",
+  "degree-days": "°F d",
+  conductivity: "dS/m",
+  "exchange capacity": "cmolc/kg",
+  "charge/volume": "meq/L",
+  irradiance: "W/m2",
+  "radiant exposure": "MJ/m2",
+  "mass/mass": "% w/w",
+  "volume/volume": "fl oz/gal",
+  "length/length": "in/ft",
+  money: "money:USD",
+  "1": "1",
+};
+const unitOf = (dimension: string): string =>
+  sample[dimension] ??
+  dimension
+    .split("/")
+    .map((part) => sample[part] as string)
+    .join("/");
+
+/** What the tables say: `a * b` and `a / b`, each with the dimension that comes out. */
+const tableOfArithmetic = (): ReadonlyMap<string, string> => {
+  const table = new Map<string, string>();
+  for (const [product, c] of Object.entries({ ...productTable, ...oneWayProducts })) {
+    const [a, b] = product.split(" * ") as [string, string];
+    table.set(`${a} * ${b}`, c).set(`${b} * ${a}`, c);
+    if (product in oneWayProducts) continue;
+    if (a !== c) table.set(`${c} / ${a}`, b);
+    if (b !== c) table.set(`${c} / ${b}`, a);
+  }
+  for (const q of simpleQuotients) {
+    const [a, b] = q.split("/") as [string, string];
+    table.set(`${q} * ${b}`, a).set(`${b} * ${q}`, a).set(`${a} / ${b}`, q).set(`${a} / ${q}`, b);
+  }
+  return table;
+};
+
 describe("arithmetic", () => {
   test("a rate times an area is an amount, exactly", () => {
     expect(quantity(3.75, "lb/1000 ft2").times(quantity(12_400, "ft2")).toJSON()).toEqual({
@@ -184,47 +232,7 @@ describe("arithmetic", () => {
   });
 
   test("for every pair of dimensions the arithmetic does what the table says, and no more", () => {
-    const sample: Record<string, string> = {
-      mass: "lb",
-      volume: "gal",
-      area: "acre",
-      length: "ft",
-      time: "h",
-      count: "count",
-      pressure: "psi",
-      angle: "deg",
-      temperature: "°C",
-      "temperature difference": "°F diff",
-      "degree-days": "°F d",
-      conductivity: "dS/m",
-      "exchange capacity": "cmolc/kg",
-      "charge/volume": "meq/L",
-      irradiance: "W/m2",
-      "radiant exposure": "MJ/m2",
-      "mass/mass": "% w/w",
-      "volume/volume": "fl oz/gal",
-      "length/length": "in/ft",
-      money: "money:USD",
-      "1": "1",
-    };
-    const unitOf = (dimension: string): string =>
-      sample[dimension] ??
-      dimension
-        .split("/")
-        .map((part) => sample[part] as string)
-        .join("/");
-    const table = new Map<string, string>();
-    for (const [product, c] of Object.entries({ ...productTable, ...oneWayProducts })) {
-      const [a, b] = product.split(" * ") as [string, string];
-      table.set(`${a} * ${b}`, c).set(`${b} * ${a}`, c);
-      if (product in oneWayProducts) continue;
-      if (a !== c) table.set(`${c} / ${a}`, b);
-      if (b !== c) table.set(`${c} / ${b}`, a);
-    }
-    for (const q of simpleQuotients) {
-      const [a, b] = q.split("/") as [string, string];
-      table.set(`${q} * ${b}`, a).set(`${b} * ${q}`, a).set(`${a} / ${b}`, q).set(`${a} / ${q}`, b);
-    }
+    const table = tableOfArithmetic();
     const all = [...Object.keys(sample), ...simpleQuotients, ...rateQuotients].filter((d) => d !== "1");
     let seen = 0;
     for (const a of all) {

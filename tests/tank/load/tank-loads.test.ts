@@ -547,65 +547,62 @@ describe("loadAmounts", () => {
     expect(loadAmounts({ loads: stored, products })).toEqual(loadAmounts({ loads, products }));
   });
 
-  test("says what is wrong and where", () => {
-    const a = { id: "a", rate: quantity(3, "lb/acre", "product:a"), form: "dry" } as const;
-    const cases: readonly (readonly [object, string, string])[] = [
-      [{ products: [a, a] }, "duplicate", "products[1].id"],
-      [{ products: [a, { ...a, id: "" }] }, "missing", "products[1].id"],
-      [{ products: [{ ...a, form: "liquid" }] }, "missing", "products[0].density"],
-      [{ products: [{ ...a, rate: quantity(3, "lb/acre") }] }, "substance/mismatch", "products[0].rate"],
-      [
-        { products: [a], increments: { dry: { unit: "fl oz", step: 1 } } },
-        "unit/mismatch",
-        "increments.dry.unit",
-      ],
-      [{ products: [a], increments: { dry: { unit: "oz", step: 0 } } }, "range", "increments.dry.step"],
-      [{ products: [a], loads: {} }, "type", "loads"],
-      [{ products: [a], increments: { dry: null } }, "type", "increments.dry"],
-      [{ products: [{ ...a, increment: 1 }] }, "type", "products[0].increment"],
-      [{ products: [{ ...a, least: null }] }, "type", "products[0].least"],
-      [{ products: [{ ...a, concentration: null }] }, "type", "products[0].concentration"],
-      [{ products: [{ ...a, least: { value: 0, unit: "lb" } }] }, "range", "products[0].least"],
-      [{ products: [{ ...a, least: { value: 1, unit: "gal" } }] }, "unit/mismatch", "products[0].least"],
-      [{ products: [{ ...a, concentration: { source: "s" } }] }, "missing", "products[0].concentration"],
-      [
-        { products: [{ ...a, concentration: { max: a.rate, source: "s" } }] },
-        "unit/mismatch",
-        "products[0].concentration.max",
-      ],
-      [
-        {
-          products: [{ ...a, concentration: { max: quantity(1, "g/L", "product:b/spray"), source: "s" } }],
-        },
-        "substance/mismatch",
-        "products[0].concentration.max",
-      ],
-      [
-        {
-          products: [
-            {
-              ...a,
-              concentration: {
-                min: quantity(2, "g/L", "product:a/spray"),
-                max: quantity(1, "g/L", "product:a/spray"),
-                source: "s",
-              },
+  const a = { id: "a", rate: quantity(3, "lb/acre", "product:a"), form: "dry" } as const;
+  test.each<readonly [change: object, code: string, path: string]>([
+    [{ products: [a, a] }, "duplicate", "products[1].id"],
+    [{ products: [a, { ...a, id: "" }] }, "missing", "products[1].id"],
+    [{ products: [{ ...a, form: "liquid" }] }, "missing", "products[0].density"],
+    [{ products: [{ ...a, rate: quantity(3, "lb/acre") }] }, "substance/mismatch", "products[0].rate"],
+    [
+      { products: [a], increments: { dry: { unit: "fl oz", step: 1 } } },
+      "unit/mismatch",
+      "increments.dry.unit",
+    ],
+    [{ products: [a], increments: { dry: { unit: "oz", step: 0 } } }, "range", "increments.dry.step"],
+    [{ products: [a], loads: {} }, "type", "loads"],
+    [{ products: [a], increments: { dry: null } }, "type", "increments.dry"],
+    [{ products: [{ ...a, increment: 1 }] }, "type", "products[0].increment"],
+    [{ products: [{ ...a, least: null }] }, "type", "products[0].least"],
+    [{ products: [{ ...a, concentration: null }] }, "type", "products[0].concentration"],
+    [{ products: [{ ...a, least: { value: 0, unit: "lb" } }] }, "range", "products[0].least"],
+    [{ products: [{ ...a, least: { value: 1, unit: "gal" } }] }, "unit/mismatch", "products[0].least"],
+    [{ products: [{ ...a, concentration: { source: "s" } }] }, "missing", "products[0].concentration"],
+    [
+      { products: [{ ...a, concentration: { max: a.rate, source: "s" } }] },
+      "unit/mismatch",
+      "products[0].concentration.max",
+    ],
+    [
+      {
+        products: [{ ...a, concentration: { max: quantity(1, "g/L", "product:b/spray"), source: "s" } }],
+      },
+      "substance/mismatch",
+      "products[0].concentration.max",
+    ],
+    [
+      {
+        products: [
+          {
+            ...a,
+            concentration: {
+              min: quantity(2, "g/L", "product:a/spray"),
+              max: quantity(1, "g/L", "product:a/spray"),
+              source: "s",
             },
-          ],
-        },
-        "conflict",
-        "products[0].concentration.max",
-      ],
-      [
-        { products: [{ ...a, concentration: { max: quantity(1, "g/L", "product:a/spray"), source: "" } }] },
-        "missing",
-        "products[0].concentration.source",
-      ],
-    ];
-    for (const [change, code, path] of cases) {
-      const error = errorOf(() => loadAmounts({ loads, ...change } as never));
-      expect([error.code, error.path]).toEqual([code, path]);
-    }
+          },
+        ],
+      },
+      "conflict",
+      "products[0].concentration.max",
+    ],
+    [
+      { products: [{ ...a, concentration: { max: quantity(1, "g/L", "product:a/spray"), source: "" } }] },
+      "missing",
+      "products[0].concentration.source",
+    ],
+  ])("refuses %j: %s %s", (change, code, path) => {
+    const error = errorOf(() => loadAmounts({ loads, ...change } as never));
+    expect([error.code, error.path]).toEqual([code, path]);
   });
 });
 

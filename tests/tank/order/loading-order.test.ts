@@ -421,10 +421,16 @@ describe("loadingOrder", () => {
       ["type", "products[2].addAfter"],
       ["type", "products[3]"],
     ]);
+  });
+
+  test("a hole in the list of products is named by its place", () => {
     const hole: MixProduct[] = [{ id: "a", formulation: "WP" }];
     hole[2] = { id: "b", formulation: "SC" };
     expect(errorOf(() => loadingOrder({ products: hole })).path).toBe("products[1]");
-    const others = errorOf(() =>
+  });
+
+  test("an amount is of its own product or of product, and not below zero", () => {
+    const error = errorOf(() =>
       loadingOrder({
         products: [
           { id: "a", formulation: "WP", amount: quantity(2, "lb", "product:b") },
@@ -434,13 +440,16 @@ describe("loadingOrder", () => {
         ],
       }),
     );
-    expect(others.problems.map(({ code, path }) => [code, path])).toEqual([
+    expect(error.problems.map(({ code, path }) => [code, path])).toEqual([
       ["substance/mismatch", "products[0].amount"],
       ["substance/mismatch", "products[1].amount"],
       ["type", "products[1].labelNote"],
       ["range", "products[2].amount"],
     ]);
-    const all = errorOf(() =>
+  });
+
+  test("reports all that is wrong beside the products", () => {
+    const error = errorOf(() =>
       loadingOrder({
         products: [],
         mixingOrder: "x" as never,
@@ -449,7 +458,7 @@ describe("loadingOrder", () => {
         loadVolume: quantity(0, "gal", "spray"),
       }),
     );
-    expect(all.problems.map(({ path }) => path)).toEqual([
+    expect(error.problems.map(({ path }) => path)).toEqual([
       "products",
       "mixingOrder",
       "waterFirst.fraction",
@@ -457,18 +466,18 @@ describe("loadingOrder", () => {
       "country",
       "loadVolume",
     ]);
+  });
+
+  test("an empty list of products is a missing one", () => {
     expect(errorOf(() => loadingOrder({ products: [] })).code).toBe("missing");
-    expect(errorOf(() => loadingOrder({ products: mix(["a", "WP"]), mixingOrder: "x" as never })).path).toBe(
-      "mixingOrder",
-    );
-    expect(
-      errorOf(() => loadingOrder({ products: mix(["a", "WP"]), waterFirst: { fraction: 1.5, source: "s" } }))
-        .path,
-    ).toBe("waterFirst.fraction");
-    expect(
-      errorOf(() => loadingOrder({ products: mix(["a", "WP"]), waterFirst: { fraction: 0.5, source: "" } }))
-        .path,
-    ).toBe("waterFirst.source");
+  });
+
+  test.each<readonly [path: string, more: object]>([
+    ["mixingOrder", { mixingOrder: "x" }],
+    ["waterFirst.fraction", { waterFirst: { fraction: 1.5, source: "s" } }],
+    ["waterFirst.source", { waterFirst: { fraction: 0.5, source: "" } }],
+  ])("refuses a wrong %s alone", (path, more) => {
+    expect(errorOf(() => loadingOrder({ products: mix(["a", "WP"]), ...more } as never)).path).toBe(path);
   });
 });
 

@@ -419,6 +419,9 @@ describe("waterReport", () => {
       ["not-finite", "products[0].labelPH.min"],
       ["unit/mismatch", "ammoniumSulfate"],
     ]);
+  });
+
+  test("every problem of every product, beside those of the test", () => {
     const products = [
       { id: "a", labelPH: { min: 7, max: 5 }, active: 7, contains: ["amine-phenoxy"] },
       { id: "a", labelPH: 6 },
@@ -443,26 +446,36 @@ describe("waterReport", () => {
       ["type", "products[2].labelPH.Min"],
       ["unit/mismatch", "ammoniumSulfate"],
     ]);
-    expect(errorOf(() => waterReport({ test: {}, products: null as never })).path).toBe("products");
-    expect(errorOf(() => waterReport({ test: undefined as never })).path).toBe("test");
-    expect(errorOf(() => waterReport({ test: [] as never })).path).toBe("test");
+  });
+
+  test.each<readonly [path: string, input: object]>([
+    ["products", { test: {}, products: null }],
+    ["products", { test: {}, products: "x" }],
+    ["products[0]", { test: {}, products: [null] }],
+    ["test", { test: undefined }],
+    ["test", { test: [] }],
+    [
+      "ammoniumSulfate",
+      { test: { hardness: hard(1) }, ammoniumSulfate: quantity(1, "lb/acre", "product:a") },
+    ],
+  ])("refuses a wrong %s: %j", (path, input) => {
+    expect(errorOf(() => waterReport(input as never)).path).toBe(path);
+  });
+
+  test("suggests the field that was meant", () => {
     expect(errorOf(() => waterReport({ test: { ph: 7 } as never })).problems[0]).toMatchObject({
       path: "test.ph",
       suggestion: "pH",
     });
-    expect(errorOf(() => waterReport({ test: {}, products: [null as never] })).path).toBe("products[0]");
-    expect(errorOf(() => waterReport({ test: {}, products: "x" as never })).path).toBe("products");
+  });
+
+  test("is the same after JSON", () => {
     const input = {
       test: { pH: 8, Ca: quantity(10, "mg/L", "Ca") },
       timeToEmpty: quantity(1, "h"),
       products: [{ id: "a", active: "malathion" }],
     };
     expect(waterReport(JSON.parse(JSON.stringify(input)))).toEqual(waterReport(input));
-    expect(
-      errorOf(() =>
-        waterReport({ test: { hardness: hard(1) }, ammoniumSulfate: quantity(1, "lb/acre", "product:a") }),
-      ).path,
-    ).toBe("ammoniumSulfate");
   });
 });
 
