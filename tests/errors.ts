@@ -28,6 +28,16 @@ export const problemsOf = (call: () => unknown): readonly Problem[] => {
 export const complaints = (call: () => unknown): readonly string[] =>
   problemsOf(call).map(({ code, path }) => `${code} ${path}`);
 
+/** Every problem that a promise is rejected with as `code path`; fails where it is kept. */
+export const rejections = async (promise: Promise<unknown>): Promise<readonly string[]> => {
+  const error: unknown = await promise.then(
+    () => new Error("nothing was rejected"),
+    (reason: unknown) => reason,
+  );
+  if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => `${code} ${path}`);
+  throw error;
+};
+
 /** The first problem that a call throws as `code path`; "nothing thrown" where it goes through. */
 export const complaint = (call: () => unknown): string => complaints(call)[0] ?? "nothing thrown";
 

@@ -100,14 +100,14 @@ const checkedNormals = (input: DailyNormals, model: DegreeDayModel): DailyNormal
 /** Finds the day of a date in the first source that has it, on one scale. */
 const finderOf = ({ observed, forecast, normals, gaps }: Sources, scale: "°C" | "°F") => {
   const on = (t: number, unit: "°C" | "°F"): number => (unit === scale ? t : quantity(t, unit).in(scale));
-  const both = (source: DailyTemperatures | undefined, date: CivilDate): Extremes | undefined => {
+  const extremesOn = (source: DailyTemperatures | undefined, date: CivilDate): Extremes | undefined => {
     const day = source === undefined ? undefined : seriesDay(source, date);
     if (source === undefined || typeof day?.min !== "number" || typeof day.max !== "number") return undefined;
     return { min: on(day.min, source.unit), max: on(day.max, source.unit) };
   };
   const lastObserved = observed === undefined ? undefined : seriesEnd(observed);
   return (date: CivilDate): Found | undefined => {
-    const measured = both(observed, date);
+    const measured = extremesOn(observed, date);
     if (measured !== undefined) return { day: measured, basis: "observed", spread: 0, filled: false };
     const inside =
       observed !== undefined &&
@@ -117,7 +117,7 @@ const finderOf = ({ observed, forecast, normals, gaps }: Sources, scale: "°C" |
     if (inside && gaps === "refuse") {
       return { day: { min: 0, max: 0 }, basis: "missing", spread: 0, filled: false };
     }
-    const coming = both(forecast, date);
+    const coming = extremesOn(forecast, date);
     if (coming !== undefined) return { day: coming, basis: "forecast", spread: 0, filled: inside };
     if (normals === undefined) return undefined;
     const { min, max, spread } = normalDay(normals, date);

@@ -120,8 +120,8 @@ const judges: {
     facts.growingSeason === undefined ? "not known" : facts.growingSeason <= most ? "yes" : "no",
   soilTest: ({ months, shortOf }, { facts, date }) => {
     if (facts.soilTest === undefined) return "not known";
-    const { date: tested, shortOf: short } = facts.soilTest;
-    const recent = compareDates(tested, date) <= 0 && compareDates(addMonths(tested, months), date) >= 0;
+    const { date: sampled, shortOf: short } = facts.soilTest;
+    const recent = compareDates(sampled, date) <= 0 && compareDates(addMonths(sampled, months), date) >= 0;
     // A lack of phosphate is a lack of phosphorus.
     return recent && short.some((one) => formFactor(one, shortOf) !== undefined) ? "yes" : "no";
   },

@@ -50,7 +50,7 @@ export const placeParts = (input: {
     for (let i = 1 - Math.max(1, intervalDays); i < Math.max(1, intervalDays); i++) near.add(day + i);
   };
   for (const { day, amount } of log) if (amount > 0) block(day);
-  const room = ({ date, day }: OpenDay): number =>
+  const headroomOn = ({ date, day }: OpenDay): number =>
     capNames.reduce((smallest, name) => {
       const cap = caps[name];
       return cap === undefined ? smallest : Math.min(smallest, cap - usedAround(name, log, date, day));
@@ -65,7 +65,7 @@ export const placeParts = (input: {
     const days = open.filter(({ day }) => day >= from && day <= to);
     const before = placed.length;
     let rest = part.amount;
-    const whole = days.find((one) => !near.has(one.day) && room(one) >= rest - small);
+    const whole = days.find((one) => !near.has(one.day) && headroomOn(one) >= rest - small);
     if (whole !== undefined) {
       place(whole, rest);
       rest = 0;
@@ -73,7 +73,7 @@ export const placeParts = (input: {
     for (const one of days) {
       if (rest <= small) break;
       if (near.has(one.day)) continue;
-      const space = Math.min(rest, room(one));
+      const space = Math.min(rest, headroomOn(one));
       // Nobody spreads a dribble: less than the least amount waits, and counts as not placed.
       if (space <= small || space < least - small) continue;
       place(one, space);
@@ -82,7 +82,9 @@ export const placeParts = (input: {
     const last = placed.length > before ? placed.at(-1)?.date : undefined;
     const at = last === undefined ? {} : { to: last };
     if (rest <= small) return { part, ...at, rest: 0 };
-    const kept = days.some((one) => near.has(one.day) && room(one) >= Math.max(small, Math.min(least, rest)));
+    const kept = days.some(
+      (one) => near.has(one.day) && headroomOn(one) >= Math.max(small, Math.min(least, rest)),
+    );
     return { part, ...at, rest, reason: days.length === 0 ? "closed season" : kept ? "interval" : "caps" };
   });
   return { placed: [...placed].sort((a, b) => a.day - b.day), parts };

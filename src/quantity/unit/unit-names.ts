@@ -92,15 +92,15 @@ const info: Readonly<Record<BaseUnit, string>> = {
 };
 
 type Column = 0 | 1 | 2 | 3;
-const told = (unit: string, column: Column): string =>
+const nameIn = (unit: string, column: Column): string =>
   typeof unit === "string" && Object.hasOwn(info, unit)
     ? ((info[unit as BaseUnit].split("|") as string[])[column] as string)
     : String(typeof unit === "string" ? unit.replace("money:", "") : shown(unit));
 
 const spelled = (unit: string, column: 0 | 1 | 2, per: string, bottom: 0 | 1): string => {
   const parts = splitUnit(unit);
-  if (parts === undefined) return told(unit, column);
-  return `${spelled(parts.top, column, per, bottom)}${per}${told(parts.bottom, bottom)}`.trim();
+  if (parts === undefined) return nameIn(unit, column);
+  return `${spelled(parts.top, column, per, bottom)}${per}${nameIn(parts.bottom, bottom)}`.trim();
 };
 
 /**
@@ -141,7 +141,7 @@ export const unitSystem = (unit: string): UnitSystem => {
   if (typeof unit !== "string") return "both";
   const parts = splitUnit(unit);
   if (parts === undefined) {
-    return Object.hasOwn(info, unit) ? (told(unit, 3) as UnitSystem) : "both";
+    return Object.hasOwn(info, unit) ? (nameIn(unit, 3) as UnitSystem) : "both";
   }
   const [top, bottom] = [unitSystem(parts.top), unitSystem(parts.bottom)];
   return top === "both" || top === bottom ? bottom : bottom === "both" ? top : "both";

@@ -67,9 +67,9 @@ export const quadrilateralArea = (shape: Quadrilateral): Area => {
   const d = (diagonal as Length).in(units.length);
   const [p = 0, q = 0, r = 0, s = 0] = rest.map((length) => (length as Length).in(units.length));
   if (byHeights) return areaIn((d * (p + q)) / 2, units);
-  const both = checks();
-  const one = both.run(() => heron({ diagonal: d, a: p, b: q }, units.length));
-  const other = both.run(() => heron({ diagonal: d, c: r, d: s }, units.length));
-  both.done();
+  const problems = checks();
+  const one = problems.run(() => heron({ diagonal: d, a: p, b: q }, units.length));
+  const other = problems.run(() => heron({ diagonal: d, c: r, d: s }, units.length));
+  problems.done();
   return areaIn((one as number) + (other as number), units);
 };

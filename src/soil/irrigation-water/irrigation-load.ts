@@ -15,16 +15,16 @@ export interface IrrigationLoad {
   readonly type: "irrigation-load";
   readonly version: 1;
   readonly depth: Quantity<"length", "none">;
-  /** Every ion that was tested. */
+  /** Every ion that was stated. */
   readonly ions: { readonly [E in WaterIonName]?: Quantity<"mass/area", E> };
-  /** Nitrate and ammonium nitrogen together, to credit against a program; `null` where neither was tested. */
+  /** Nitrate and ammonium nitrogen together, to credit against a program; `null` where neither was stated. */
   readonly nitrogen: Quantity<"mass/area", "N"> | null;
-  /** Bicarbonate and carbonate as calcium carbonate; `null` where neither was tested. */
+  /** Bicarbonate and carbonate as calcium carbonate; `null` where neither was stated. */
   readonly carbonate: Quantity<"mass/area", "CaCO3 equivalent"> | null;
 }
 
 /**
- * What a depth of irrigation water brings per area: `L = c d`, for every ion tested, with nitrogen to credit and
+ * What a depth of irrigation water brings per area: `L = c d`, for every ion stated, with nitrogen to credit and
  * bicarbonate as calcium carbonate.
  *
  * - `c` concentration, mg/L; `d` depth of water. A part per million in an inch is 0.2266 lb an acre, in an acre-foot 2.72
@@ -89,8 +89,8 @@ export const irrigationLoad = (input: {
   };
 };
 
-/** The sum of what was tested; `undefined` where nothing was. */
+/** The sum of what was stated; `undefined` where nothing was. */
 const sumOf = (parts: readonly (number | undefined)[]): number | undefined => {
-  const tested = parts.filter((part) => part !== undefined);
-  return tested.length === 0 ? undefined : tested.reduce((a, b) => a + b, 0);
+  const stated = parts.filter((part) => part !== undefined);
+  return stated.length === 0 ? undefined : stated.reduce((a, b) => a + b, 0);
 };

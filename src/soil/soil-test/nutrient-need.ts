@@ -92,10 +92,10 @@ const fields = ["nutrient", "test", "extractant", "guideline", "use", "layer", "
 export const nutrientNeed = <const E extends TestedNutrient>(input: NutrientNeedInput<E>): NutrientNeed => {
   const record = expectFields(input, fields, "input");
   const nutrient = expectOneOf(record.nutrient, testedNutrients, "nutrient");
-  const tested = { dimension: "mass/mass", of: `${nutrient}/soil`, bound: "non-negative" } as const;
+  const testOf = { dimension: "mass/mass", of: `${nutrient}/soil`, bound: "non-negative" } as const;
   const used = { dimension: "mass/area", of: nutrient, bound: "non-negative" } as const;
   const read = allOf({
-    test: () => expectQuantity(record.test, tested, "test").in("ppm w/w"),
+    test: () => expectQuantity(record.test, testOf, "test").in("ppm w/w"),
     extractant: () => expectOneOf(record.extractant, extractants, "extractant"),
     guideline: () => readGuideline(record.guideline, "guideline"),
     use: () => expectQuantity(record.use, used, "use"),

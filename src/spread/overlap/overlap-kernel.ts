@@ -150,7 +150,7 @@ export const swathCvPercent = (input: {
     expectFloat64Array(array, name);
   }
   const spacing = expectNumber(input.spacingM, "spacingM", { above: 0 });
-  const both = expectDriving(driving) === "back and forth";
+  const backAndForth = expectDriving(driving) === "back and forth";
   expectDivisor(divisor);
   const out = input.outPercent ?? new Float64Array(swathsM.length);
   if (out.length !== swathsM.length) {
@@ -164,14 +164,14 @@ export const swathCvPercent = (input: {
   if (out === catches || out === swathsM) {
     fail("conflict", "outPercent", "one of the inputs", "a list of its own: the inputs are read to the end");
   }
-  const mirror = both ? mirrorOf(input.firstPanM, spacing) : undefined;
+  const mirror = backAndForth ? mirrorOf(input.firstPanM, spacing) : undefined;
   const total = checkedTotal(catches, "depositsKgPerM2");
   let widest = 0;
   for (let s = 0; s < swathsM.length; s++) {
     const k = pansPer(swathsM[s] as number, spacing, `swathsM[${s}]`);
     if (k > widest) widest = k;
   }
-  const bins = new Float64Array(both ? 2 * widest : widest);
+  const bins = new Float64Array(backAndForth ? 2 * widest : widest);
   for (let s = 0; s < swathsM.length; s++) {
     const k = Math.round((swathsM[s] as number) / spacing);
     const count = overlapInto(bins, catches, k, mirror);

@@ -34,12 +34,12 @@ export const mowingInterval = (input: {
   readonly share?: number;
 }): Quantity<"time", "none"> => {
   const record = expectFields(input, ["cut", "growth", "potential", "suppression", "share"]);
-  const { room, rate, potential, suppression } = allOf({
-    room: () => growthFor(record),
+  const { allowed, rate, potential, suppression } = allOf({
+    allowed: () => growthFor(record),
     rate: () => given(record.growth, "growth", "length/time", "none").in("mm/d"),
     potential: () => percentAt(record.potential, "potential", { above: 0, max: 100 }, 100),
     suppression: () => percentAt(record.suppression, "suppression", { min: 0, below: 100 }, 0),
   });
-  const mm = quantity(room.growth, room.cut.unit as "mm").in("mm");
+  const mm = quantity(allowed.growth, allowed.cut.unit as "mm").in("mm");
   return quantity((mm * 1e4) / (rate * potential * (100 - suppression)), "d");
 };

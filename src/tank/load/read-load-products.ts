@@ -65,15 +65,16 @@ export const readIncrements = (
   input: unknown,
 ): { readonly dry?: MeasuringIncrement; readonly liquid?: MeasuringIncrement } => {
   if (input === undefined) return {};
-  const both = expectFields(
+  const increments = expectFields(
     input,
     ["dry", "liquid"],
     "increments",
     "a measuring increment for dry, for liquid, or both",
   );
   const { dry, liquid } = allOf({
-    dry: () => (both.dry === undefined ? undefined : incrementOf(both.dry, "increments.dry")),
-    liquid: () => (both.liquid === undefined ? undefined : incrementOf(both.liquid, "increments.liquid")),
+    dry: () => (increments.dry === undefined ? undefined : incrementOf(increments.dry, "increments.dry")),
+    liquid: () =>
+      increments.liquid === undefined ? undefined : incrementOf(increments.liquid, "increments.liquid"),
   });
   return { ...(dry && { dry }), ...(liquid && { liquid }) };
 };

@@ -73,9 +73,9 @@ export const expectWaterTest = (input: unknown, path: string): ReadWater => {
   const hardnessBy = (name: "Ca" | "Mg"): number | undefined =>
     read[name] === undefined ? undefined : read[name] * carbonateOf(name);
   const [fromCalcium, fromMagnesium] = [hardnessBy("Ca"), hardnessBy("Mg")];
-  const both =
+  const fromIons =
     fromCalcium === undefined || fromMagnesium === undefined ? undefined : fromCalcium + fromMagnesium;
-  const hardness = stated ?? both;
+  const hardness = stated ?? fromIons;
   return {
     pH,
     hardness: hardness === undefined ? undefined : quantity(hardness, "mg/L", "hardness as CaCO3"),

@@ -93,13 +93,13 @@ export const soilWaterBalance = (input: {
   readonly irrigation?: DailySeries;
   readonly plan?: WateringPlan;
 }): SoilWaterBalance => {
-  const both = expectRecord(input, "input", "a record with available, depletion, before, use and rain");
+  const record = expectRecord(input, "input", "a record with available, depletion, before, use and rain");
   const q = readRecord(
     input,
     {
       ...balanceReaders,
       plan: (value, path) => {
-        if (value !== undefined && both.irrigation !== undefined)
+        if (value !== undefined && record.irrigation !== undefined)
           fail("conflict", path, value, "either irrigation or plan, not both");
         return balanceReaders.plan(value, path);
       },

@@ -7,20 +7,10 @@ import {
   numberIn,
   purchaseList,
   quantity,
-  RatewrightError,
   reorderPoint,
   stockOnHand,
 } from "../../../src/index.js";
-
-const problems = (run: () => unknown): readonly string[] => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => `${code} ${path}`);
-    throw error;
-  }
-  return [];
-};
+import { complaints } from "../../errors.js";
 
 const lb = (value: number) => quantity(value, "lb");
 
@@ -121,14 +111,14 @@ describe("what to buy for a season", () => {
   test("problems by path", () => {
     const products = [{ id: "a", package: lb(50) }];
     const need = { product: "a", date: "2026-04-01", amount: lb(1) };
-    expect(problems(() => purchaseList({ needs: [{ ...need, product: "b" }], products } as never))).toEqual([
-      "missing needs[0].product",
-    ]);
+    expect(complaints(() => purchaseList({ needs: [{ ...need, product: "b" }], products } as never))).toEqual(
+      ["missing needs[0].product"],
+    );
     expect(
-      problems(() => purchaseList({ needs: [{ ...need, amount: quantity(1, "gal") }], products } as never)),
+      complaints(() => purchaseList({ needs: [{ ...need, amount: quantity(1, "gal") }], products } as never)),
     ).toEqual(["missing needs[0].amount"]);
     expect(
-      problems(() =>
+      complaints(() =>
         purchaseList({
           needs: [{ ...need, date: "May" }, 3],
           products: [{ ...products[0], leedTime: 3 }],
@@ -136,14 +126,14 @@ describe("what to buy for a season", () => {
       ),
     ).toEqual(["type products[0].leedTime", "date needs[0].date", "type needs[1]"]);
     const priced = (prices: unknown) => ({ needs: [need], products: [{ ...products[0], prices }] }) as never;
-    expect(problems(() => purchaseList(priced([{ from: 2, price: money(3, "USD") }])))).toEqual([
+    expect(complaints(() => purchaseList(priced([{ from: 2, price: money(3, "USD") }])))).toEqual([
       "missing products[0].prices",
     ]);
     const bare = Object.assign(Object.create(null), { value: 3, unit: Object.create(null) });
-    expect(problems(() => purchaseList(priced([{ from: 1, price: bare }])))).toEqual([
+    expect(complaints(() => purchaseList(priced([{ from: 1, price: bare }])))).toEqual([
       "unit/mismatch products[0].prices[0].price",
     ]);
-    expect(problems(() => purchaseList(priced([{ from: 1.5, price: 3 }])))).toEqual([
+    expect(complaints(() => purchaseList(priced([{ from: 1.5, price: 3 }])))).toEqual([
       "range products[0].prices[0].from",
       "unit/mismatch products[0].prices[0].price",
     ]);
@@ -177,7 +167,7 @@ describe("when to order again, and what should be there", () => {
         },
       ),
     );
-    expect(problems(() => reorderPoint({ use: lb(3), during: day(0) } as never))).toEqual([
+    expect(complaints(() => reorderPoint({ use: lb(3), during: day(0) } as never))).toEqual([
       "range during",
       "missing leadTime",
     ]);
@@ -231,7 +221,7 @@ describe("when to order again, and what should be there", () => {
     expect(stock.findings.map(({ code }) => code)).toEqual(["stock/below-zero"]);
     expect(stock.notCounted).toEqual(["2026-04-03 (4): how much of a."]);
     expect(
-      problems(() =>
+      complaints(() =>
         stockOnHand({ received, ledgers: [{ ...book, entries: [{ id: "1" }] }], on: "x" } as never),
       ),
     ).toEqual(["missing ledgers[0].entries[0].date", "date on"]);
@@ -240,7 +230,7 @@ describe("when to order again, and what should be there", () => {
   test("a ledger that is handed in twice is refused", () => {
     const received = [{ product: "a", date: "2026-03-01", amount: lb(100) }] as const;
     const book = ledger([{ id: "1", date: "2026-04-01", product: "a" }]);
-    expect(problems(() => stockOnHand({ received, ledgers: [book, book], on: "2026-05-01" }))).toEqual([
+    expect(complaints(() => stockOnHand({ received, ledgers: [book, book], on: "2026-05-01" }))).toEqual([
       "duplicate ledgers[1]",
     ]);
   });

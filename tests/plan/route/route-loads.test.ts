@@ -1,16 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { quantity, RatewrightError, routeLoads } from "../../../src/index.js";
-
-const problems = (run: () => unknown): readonly string[] => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => `${code} ${path}`);
-    throw error;
-  }
-  return [];
-};
+import { quantity, routeLoads } from "../../../src/index.js";
+import { complaints } from "../../errors.js";
 
 interface Case {
   readonly areas: readonly number[];
@@ -155,7 +146,7 @@ describe("a route from one tank", () => {
       ["1", 40, 0],
       ["1", 5, 10],
     ]);
-    expect(problems(() => routeLoads({ stops, rate, capacity: gal(34) }))).toEqual([
+    expect(complaints(() => routeLoads({ stops, rate, capacity: gal(34) }))).toEqual([
       "infeasible stops[1].canFill",
     ]);
   });
@@ -169,18 +160,18 @@ describe("a route from one tank", () => {
       rate: quantity(2, "gal", "spray"),
       refill: "never",
     };
-    expect(problems(() => routeLoads(bad as never))).toEqual([
+    expect(complaints(() => routeLoads(bad as never))).toEqual([
       "range stops[0].area",
       "type stops[1].canfill",
       "unit/mismatch rate",
       "type refill",
     ]);
     const good = { stops: [{ id: "a", area: quantity(1, "acre") }], rate: quantity(40, "gal/acre", "spray") };
-    expect(problems(() => routeLoads({ ...good, capacity: gal(1e-9) }))).toEqual(["range capacity"]);
-    expect(problems(() => routeLoads({ ...good, capacity: gal(10), startWith: gal(11) }))).toEqual([
+    expect(complaints(() => routeLoads({ ...good, capacity: gal(1e-9) }))).toEqual(["range capacity"]);
+    expect(complaints(() => routeLoads({ ...good, capacity: gal(10), startWith: gal(11) }))).toEqual([
       "range startWith",
     ]);
-    expect(problems(() => routeLoads({ ...good, capacity: quantity(10, "lb") }))).toEqual([
+    expect(complaints(() => routeLoads({ ...good, capacity: quantity(10, "lb") }))).toEqual([
       "unit/mismatch capacity",
     ]);
   });
@@ -189,7 +180,7 @@ describe("a route from one tank", () => {
 test("a rate of a nutrient is not what is in the hopper", () => {
   const stops = [{ id: "a", area: quantity(12, "1000 ft2") }];
   const rate = quantity(3, "lb/1000 ft2", "N") as never;
-  expect(problems(() => routeLoads({ stops, rate, capacity: quantity(10, "lb") as never }))).toEqual([
+  expect(complaints(() => routeLoads({ stops, rate, capacity: quantity(10, "lb") as never }))).toEqual([
     "substance/mismatch rate",
   ]);
 });

@@ -8,7 +8,8 @@ import {
   workOrder,
   workOrderText,
 } from "../../../src/plan/index.js";
-import { quantity, quantityReviver, RatewrightError } from "../../../src/quantity/index.js";
+import { quantity, quantityReviver } from "../../../src/quantity/index.js";
+import { complaints } from "../../errors.js";
 import { runs } from "../../properties.js";
 import { asJson, parkJob, smallJob, soundOrder } from "../helpers.js";
 
@@ -381,15 +382,7 @@ describe("workOrderText", () => {
 
   test("says what is wrong with what is no work order", () => {
     const { sprays, site, ...rest } = workOrder(parkJob());
-    const problems = (input: unknown): readonly string[] => {
-      try {
-        workOrderText(input as never);
-        return [];
-      } catch (error) {
-        if (!(error instanceof RatewrightError)) throw error;
-        return error.problems.map(({ code, path }) => `${code} ${path}`);
-      }
-    };
+    const problems = (input: unknown): readonly string[] => complaints(() => workOrderText(input as never));
     expect(problems(parkJob())).toEqual(["type order.type"]);
     expect(problems(rest)).toEqual(["missing order.site", "missing order.sprays"]);
     expect(problems({ ...rest, sprays, site, version: 2 })).toEqual(["range order.version"]);

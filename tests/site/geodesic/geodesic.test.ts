@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { quantity, RatewrightError } from "../../../src/quantity/index.js";
 import { cleanPositions, type GeoPolygon, geodesicArea } from "../../../src/site/geodesic/index.js";
 import { polygonArea, siteArea, surfaceArea } from "../../../src/site/index.js";
+import { rejections } from "../../errors.js";
 import { runs } from "../../properties.js";
 import { close } from "../helpers.js";
 
@@ -21,15 +22,6 @@ const box = (lon: number, lat: number, w: number, h: number): Points => [
   [lon, lat + h],
 ];
 
-const complaints = async (call: Promise<unknown>): Promise<readonly string[]> => {
-  try {
-    await call;
-  } catch (error) {
-    if (error instanceof RatewrightError) return error.problems.map(({ code, path }) => `${code} ${path}`);
-    throw error;
-  }
-  return expect.fail("it did not throw");
-};
 const untyped = geodesicArea as (input: unknown, options?: unknown) => Promise<unknown>;
 
 describe("area on the ellipsoid", () => {
@@ -145,22 +137,22 @@ describe("refused with the place", () => {
   const outline = box(8, 50, 0.002, 0.001);
 
   test("open rings, crossings, repeats, too few", async () => {
-    expect(await complaints(untyped({ type: "Polygon", coordinates: [outline] }))).toEqual([
+    expect(await rejections(untyped({ type: "Polygon", coordinates: [outline] }))).toEqual([
       "conflict coordinates[0]",
     ]);
     const [a, b, c, d] = outline as readonly [Place, Place, Place, Place];
-    expect(await complaints(geodesicArea(polygon([a, c, b, d])))).toEqual(["conflict coordinates[0]"]);
-    expect(await complaints(geodesicArea(polygon([a, b, b, c, d])))).toEqual(["duplicate coordinates[0][2]"]);
-    expect(await complaints(geodesicArea(polygon([a, b])))).toEqual(["conflict coordinates[0]"]);
+    expect(await rejections(geodesicArea(polygon([a, c, b, d])))).toEqual(["conflict coordinates[0]"]);
+    expect(await rejections(geodesicArea(polygon([a, b, b, c, d])))).toEqual(["duplicate coordinates[0][2]"]);
+    expect(await rejections(geodesicArea(polygon([a, b])))).toEqual(["conflict coordinates[0]"]);
   });
 
   test("holes outside or over one another, parts over one another", async () => {
     const far = box(9, 50, 0.0001, 0.0001);
     const hole = box(8.0005, 50.0002, 0.0003, 0.0003);
-    expect(await complaints(geodesicArea(polygon(outline, far)))).toEqual(["conflict coordinates[1][0]"]);
-    expect(await complaints(geodesicArea(polygon(outline, hole, hole)))).toEqual(["conflict coordinates[2]"]);
+    expect(await rejections(geodesicArea(polygon(outline, far)))).toEqual(["conflict coordinates[1][0]"]);
+    expect(await rejections(geodesicArea(polygon(outline, hole, hole)))).toEqual(["conflict coordinates[2]"]);
     const twice = { type: "MultiPolygon", coordinates: [[closed(outline)], [closed(outline)]] } as const;
-    expect(await complaints(geodesicArea(twice))).toEqual(["conflict coordinates[1]"]);
+    expect(await rejections(geodesicArea(twice))).toEqual(["conflict coordinates[1]"]);
     // a part in the hole of another is a part
     const island = {
       type: "MultiPolygon",
@@ -201,7 +193,7 @@ describe("refused with the place", () => {
     expect((near as RatewrightError).problems[0]?.expected).toContain("swapped");
     expect((await geodesicArea(polygon(outline), { near: [8.1, 50.1] })).findings).toEqual([]);
     expect(
-      await complaints(
+      await rejections(
         geodesicArea(
           polygon(
             box(179.9995, 10, 0.0001, 0.001).map(
@@ -214,20 +206,20 @@ describe("refused with the place", () => {
   });
 
   test("what is no polygon", async () => {
-    expect(await complaints(untyped(null))).toEqual(["type geometry"]);
-    expect(await complaints(untyped({ type: "LineString", coordinates: [] }))).toEqual([
+    expect(await rejections(untyped(null))).toEqual(["type geometry"]);
+    expect(await rejections(untyped({ type: "LineString", coordinates: [] }))).toEqual([
       "type geometry.type",
     ]);
-    expect(await complaints(untyped({ type: "FeatureCollection", features: [] }))).toEqual(["type geometry"]);
-    expect(await complaints(untyped({ type: "Polygon", coordinates: [] }))).toEqual(["missing coordinates"]);
+    expect(await rejections(untyped({ type: "FeatureCollection", features: [] }))).toEqual(["type geometry"]);
+    expect(await rejections(untyped({ type: "Polygon", coordinates: [] }))).toEqual(["missing coordinates"]);
     expect(
-      await complaints(untyped({ type: "Polygon", coordinates: [[[1, "2"], [1, Number.NaN], 3]] })),
+      await rejections(untyped({ type: "Polygon", coordinates: [[[1, "2"], [1, Number.NaN], 3]] })),
     ).toEqual([
       "not-finite coordinates[0][0][1]",
       "not-finite coordinates[0][1][1]",
       "type coordinates[0][2]",
     ]);
-    expect(await complaints(untyped(polygon(outline), { naer: [1, 2] }))).toEqual(["type options.naer"]);
+    expect(await rejections(untyped(polygon(outline), { naer: [1, 2] }))).toEqual(["type options.naer"]);
   });
 });
 
@@ -282,7 +274,7 @@ describe("clean-up of a walk", () => {
       ),
       runs(40),
     );
-    expect(await complaints(cleanPositions({ positions: [[8, 95]], accuracy: quantity(0, "m") }))).toEqual([
+    expect(await rejections(cleanPositions({ positions: [[8, 95]], accuracy: quantity(0, "m") }))).toEqual([
       "range positions[0][1]",
       "range accuracy",
     ]);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { RatewrightError } from "../../../src/quantity/index.js";
 import { jugCode } from "../../../src/tank/index.js";
+import { errorOf } from "../../errors.js";
 
 describe("the code on a jug", () => {
   test.each([
@@ -16,16 +16,6 @@ describe("the code on a jug", () => {
     expect([found.formulation, found.content?.toString()]).toEqual([formulation, content]);
   });
 
-  const errorOf = (run: () => unknown): RatewrightError | undefined => {
-    try {
-      run();
-    } catch (error) {
-      if (error instanceof RatewrightError) return error;
-      throw error;
-    }
-    return undefined;
-  };
-
   test.each([
     ["4L", "type"],
     ["120WP", "range"],
@@ -35,7 +25,7 @@ describe("the code on a jug", () => {
     ["75", "type"],
     ["x".repeat(1e6), "type"],
   ] as const)("%s is refused", (code, wanted) => {
-    expect(errorOf(() => jugCode(code))?.code).toBe(wanted);
+    expect(errorOf(() => jugCode(code)).code).toBe(wanted);
   });
 
   test("a number of g/L is read in an international code, and refused where it could count percent", () => {
