@@ -24,6 +24,8 @@ export const handBack: ReadonlySet<string> = new Set([
   "expectFields",
   "expectList",
   "frozen",
+  // what is no quantity; JSON.parse has shown it the numbers inside one by one
+  "quantityReviver",
 ]);
 
 /** Function, place in its arguments, what is wrong, and the faults that do it. */

@@ -6,7 +6,7 @@ import {
   dailyTemperatures,
   daysBetween,
 } from "../../calendar/index.js";
-import { expectNumber, fail, RatewrightError, shown } from "../../quantity/index.js";
+import { expectFields, expectNumber, fail, RatewrightError, shown } from "../../quantity/index.js";
 import type { DegreeDayMethod } from "./degree-day-method.js";
 import type { DegreeDayModel } from "./degree-day-model.js";
 import { needsNextDay } from "./degree-days-of-day.js";
@@ -42,6 +42,7 @@ const checkedPolicy = (missing: MissingDays): MissingDays => {
   if (typeof missing !== "object" || missing === null) {
     return fail("type", "missing", missing, '"refuse", "leave out" or { interpolateUpToDays }');
   }
+  expectFields(missing, ["interpolateUpToDays"], "missing");
   const days = expectNumber(missing.interpolateUpToDays, "missing.interpolateUpToDays", { min: 1 });
   if (!Number.isInteger(days)) fail("range", "missing.interpolateUpToDays", days, "a whole number of days");
   return missing;

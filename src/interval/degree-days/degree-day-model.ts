@@ -1,5 +1,13 @@
 import { isSensor, type MonthDay, monthDay, type TemperatureSensor } from "../../calendar/index.js";
-import { expectNumber, fail, type Problem, quantity, RatewrightError, shown } from "../../quantity/index.js";
+import {
+  expectFields,
+  expectNumber,
+  fail,
+  type Problem,
+  quantity,
+  RatewrightError,
+  shown,
+} from "../../quantity/index.js";
 import { type DegreeDayId, degreeDayId } from "./degree-day-id.js";
 import type { DegreeDayMethod, HeatRule, UpperCutoff } from "./degree-day-method.js";
 
@@ -130,6 +138,7 @@ const checkThreshold = (input: unknown, at: string): number => {
   if (typeof given !== "object" || given === null) {
     return fail("type", at, given, "a temperature in °C or °F");
   }
+  expectFields(given, ["value", "unit", "of", "dimension"], at);
   if (given.unit !== "°C" && given.unit !== "°F") {
     return fail("unit/unknown", `${at}.unit`, given.unit, "°C or °F");
   }
@@ -142,6 +151,20 @@ const checkThreshold = (input: unknown, at: string): number => {
   }
   return value;
 };
+
+/** What a model is told; what JSON left of one has its type, version and id, too. */
+const modelFields = [
+  "type",
+  "version",
+  "id",
+  "method",
+  "base",
+  "upper",
+  "cutoff",
+  "sensor",
+  "start",
+  "source",
+] as const;
 
 const problemsOf = (input: DegreeDayModelInput, path: string): Problem[] => {
   const problems: Problem[] = [];
@@ -194,6 +217,7 @@ export const checkedModel = <Id extends string>(
 ): DegreeDayModel<Id> => {
   if (model?.type !== "degree-day-model") return fail("type", path, model, "a degree-day model");
   if (model.version !== 1) fail("type", `${path}.version`, model.version, "1");
+  expectFields(model, modelFields, path);
   const problems = problemsOf(model, path);
   if (problems.length > 0) throw new RatewrightError(problems);
   const id = degreeDayId(model);
@@ -231,6 +255,7 @@ export const degreeDayModel = <const M extends DegreeDayModelInput>(
   input: M,
 ): DegreeDayModel<DegreeDayId<M>> => {
   if (typeof input !== "object" || input === null) return fail("type", "model", input, "a record");
+  expectFields(input, modelFields, "model");
   const problems = problemsOf(input, "model");
   if (problems.length > 0) throw new RatewrightError(problems);
   const { method, base, upper, cutoff, sensor, start, source } = input;

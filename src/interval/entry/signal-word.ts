@@ -1,4 +1,4 @@
-import { expectNumber, fail } from "../../quantity/index.js";
+import { expectFields, expectNumber, fail } from "../../quantity/index.js";
 import type { ToxicityCategory } from "./restricted-entry-interval.js";
 
 /** What the front panel of a label carries by the most severe category of the product. */
@@ -36,6 +36,7 @@ export const signalWord = (categories: {
   if (typeof categories !== "object" || categories === null) {
     return fail("type", "categories", categories, "a record of five categories");
   }
+  expectFields(categories, ["oral", "dermal", "inhalation", "eye", "skin"], "categories");
   const of = (route: keyof typeof categories): number => {
     const n = expectNumber(categories[route], route, { min: 1, max: 4 });
     return Number.isInteger(n) ? n : fail("range", route, n, "a category, 1 to 4");

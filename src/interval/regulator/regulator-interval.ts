@@ -3,7 +3,6 @@ import {
   allOf,
   expectFields,
   expectNumber,
-  expectRecord,
   expectText,
   fail,
   type Quantity,
@@ -81,7 +80,7 @@ export const regulatorInterval = (
     readonly sensor: TemperatureSensor;
   },
 ): CountableInterval => {
-  expectRecord(record, "record", "a row of regulatorIntervals");
+  expectFields(record, regulatorFields, "record", "a row of regulatorIntervals");
   expectFields(supplied, ["method", "base", "sensor"], "supplied");
   const { interval } = record;
   const source = expectFields(record.source, ["title", "publisher", "year", "where", "url"], "record.source");
@@ -159,3 +158,19 @@ export const meetsReboundCondition = (input: {
     mean > expectNumber(perDay, "rule.perDay", { min: 0 })
   );
 };
+
+const regulatorFields = [
+  "id",
+  "active",
+  "turf",
+  "rate",
+  "method",
+  "base",
+  "interval",
+  "peak",
+  "rebound",
+  "duration",
+  "suppressionPercent",
+  "note",
+  "source",
+] as const;

@@ -1,5 +1,5 @@
 import { type CivilDate, compareDates } from "../../calendar/index.js";
-import { expectRecord, expectText, fail } from "../../quantity/index.js";
+import { expectFields, expectText, fail } from "../../quantity/index.js";
 import { civilDateAt } from "../civil-date-at.js";
 import type { Asked } from "../entry/entry-row.js";
 import { touches, wholeSite } from "../entry/history.js";
@@ -62,7 +62,7 @@ export const ledgerTotals = (input: {
   readonly to: CivilDate;
   readonly part?: string;
 }): LedgerTotals => {
-  expectRecord(input, "input");
+  expectFields(input, ["ledger", "from", "to", "part"]);
   const from = civilDateAt(input.from, "from");
   const to = civilDateAt(input.to, "to");
   if (compareDates(from, to) > 0) fail("date", "to", to, `a date not earlier than ${from}`);

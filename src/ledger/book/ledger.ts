@@ -1,4 +1,4 @@
-import { type Checks, checks, fail, shown } from "../../quantity/index.js";
+import { type Checks, checks, expectFields, fail, shown } from "../../quantity/index.js";
 import { expectId, idKey, otherId } from "../entry/entry-id.js";
 import { type Labels, noLabels } from "../entry/entry-row.js";
 import type { Ledger, LedgerEntry } from "../entry/ledger-entry.js";
@@ -114,6 +114,7 @@ export const expectLedger = (input: unknown, path: string): Ledger => {
   const { type, version, entries } = Object(input) as Partial<Ledger>;
   if (type !== "ledger") return fail(input === undefined ? "missing" : "type", path, input, "a ledger");
   if (version !== 1) fail("type", `${path}.version`, version, "1");
+  expectFields(input, ["type", "version", "entries"], path);
   return Array.isArray(entries) ? (input as Ledger) : fail("type", `${path}.entries`, entries, "a list");
 };
 

@@ -1,7 +1,7 @@
 import type { CivilDate } from "../../calendar/index.js";
 import { type Asked, completionFindings, ledgerHistory, tellingOf, wholeSite } from "../../ledger/house.js";
 import type { Ledger } from "../../ledger/index.js";
-import { checks, type Finding, unreadable } from "../../quantity/index.js";
+import { checks, expectFields, type Finding, unreadable } from "../../quantity/index.js";
 import type { Limit } from "../limit/limit.js";
 import { readLimits } from "../limit/read-limit.js";
 import type { ReadLimit } from "../limit/read-types.js";
@@ -87,6 +87,7 @@ export const checkLimits = (input: {
   readonly proposal: Proposal;
   readonly limits: readonly Limit[];
 }): LimitCheck => {
+  expectFields(input, ["ledger", "proposal", "limits"]);
   const door = checks();
   for (const field of ["proposal", "limits"] as const)
     for (const problem of unreadable(input?.[field], field)) door.add(problem);

@@ -7,6 +7,7 @@ import {
   fail,
   Quantity,
 } from "../../quantity/index.js";
+import { expectSource } from "../label/expect-source.js";
 import { listOf } from "../label/under-path.js";
 
 /** One printed potential acidity; below zero for a base. */
@@ -49,7 +50,7 @@ export const tabulatedAcidity = <B extends AcidityBasis>(
   table: AcidityTable<B>,
   material: string,
 ): Quantity<"mass/mass", B> => {
-  const { of, unit, rows } = expectFields(table, ["of", "unit", "source", "rows"], "table");
+  const { of, unit, source, rows } = expectFields(table, ["of", "unit", "source", "rows"], "table");
   const list = listOf(rows, "table.rows", "row", 1000) as readonly AcidityRow[];
   const row = list.find((one) => one?.material === material);
   if (row === undefined) {
@@ -57,6 +58,8 @@ export const tabulatedAcidity = <B extends AcidityBasis>(
     return fail("type", "material", material, `a material of the table: ${names.join(", ")}`.slice(0, 2000));
   }
   const { basis, read } = allOf({
+    source: () => expectSource(source, "table.source"),
+    row: () => expectFields(row, ["material", "value", "nitrogenPercent", "doubtful"], "table.rows"),
     basis: () => expectOneOf(of, bases, "table.of"),
     read: () => ({
       value: expectNumber(row.value, "table.rows.value"),

@@ -10,7 +10,7 @@ import {
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
-import { expectShortText } from "../label/expect-source.js";
+import { expectShortText, expectSource } from "../label/expect-source.js";
 import { eachOf, listOf } from "../label/under-path.js";
 
 /** One row of an injector chart of a label: what its columns print for a concentration. */
@@ -37,6 +37,7 @@ const readRows = (
   chart: InjectorChart,
 ): readonly Pick<ChartRow, "ppm" | "conductivity" | "ouncesPerGallon">[] => {
   const given = expectFields(chart, ["product", "nutrient", "rows", "source"], "chart");
+  expectSource(given.source, "chart.source");
   const list = listOf(given.rows, "chart.rows", "row", mostRows);
   let before = 0;
   return eachOf(list, "chart.rows", (item) => {

@@ -1,5 +1,5 @@
 import { expectFloat64Array } from "../../numeric/house.js";
-import { expectFields, expectList, expectRecord, fail } from "../../quantity/index.js";
+import { expectFields, expectList, fail } from "../../quantity/index.js";
 
 /** A cap for many areas at once, and what a product has of the capped substance. */
 export interface CapArray {
@@ -95,7 +95,7 @@ export const nutrientsSuppliedKg = (input: {
   readonly percent: number;
   readonly out?: Float64Array;
 }): Float64Array => {
-  expectRecord(input, "input");
+  expectFields(input, ["rateKgPerHa", "areaM2", "percent", "out"]);
   const { rateKgPerHa, areaM2, percent } = input;
   expectFloat64Array(rateKgPerHa, "rateKgPerHa");
   expectFloat64Array(areaM2, "areaM2");

@@ -51,7 +51,9 @@ export const tabulatedSaltIndex = <S extends SaltScale>(
     const names = list.slice(0, 60).map((one) => one?.material);
     return fail("type", "material", material, `a material of the table: ${names.join(", ")}`.slice(0, 2000));
   }
-  const { value, basis, doubtful } = row;
+  const { value, basis, doubtful } = expectFields(row, saltFields, "table.rows");
   const index = { type: "salt-index", version: 1, scale, value, basis, source };
   return checkedSaltIndex(doubtful === undefined ? index : { ...index, doubtful }, scale as S, "table");
 };
+
+const saltFields = ["material", "value", "basis", "percent", "burn", "doubtful"] as const;

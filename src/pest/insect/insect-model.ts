@@ -153,6 +153,9 @@ export const insectModel = (input: {
   );
   const read = allOf({
     chosen: () => chosenParts(target, assume),
+    source: () =>
+      typeof target.source === "object" &&
+      expectFields(target.source, ["title", "publisher", "year", "where", "url"], "target.source"),
     insect: () => expectText(target.insect, "target.insect", "the name of an insect"),
     region: () => expectText(target.region, "target.region", "where the figure was found"),
     from: () => expectNumber(target.from, "target.from", { min: 0 }),

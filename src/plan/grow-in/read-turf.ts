@@ -8,7 +8,6 @@ import {
   expectNumber,
   expectOneOf,
   expectQuantity,
-  expectRecord,
   expectText,
   fail,
   type Reader,
@@ -87,7 +86,7 @@ export const turfQuestion = (input: {
   readonly treatment: TurfTreatment;
   readonly turf: TurfState;
 }): CivilDate => {
-  expectRecord(input, "input");
+  expectFields(input, ["date", "treatment", "turf"]);
   const { date, treatment, turf } = input;
   const door = checks();
   const day = door.run(() => civilDateAt(date, "date"));

@@ -78,7 +78,7 @@ const treatmentFields = [
 ];
 
 const readSpan = (input: unknown, path: string): DateSpan => {
-  const { from, to } = expectRecord(input, path, "dates from and to");
+  const { from, to } = expectFields(input, ["from", "to"], path, "dates from and to");
   const span = { from: civilDateAt(from, `${path}.from`), to: civilDateAt(to, `${path}.to`) };
   return compareDates(span.from, span.to) > 0
     ? fail("date", `${path}.to`, span.to, `a date not earlier than ${span.from}`)

@@ -25,7 +25,8 @@ export const expectNumber = (
   }
   const given = Object(bounds) as typeof bounds;
   for (const [name, bound] of Object.entries(given)) {
-    if (bound !== undefined && typeof bound !== "number") fail("type", `bounds.${name}`, bound, "a number");
+    if (!/^(?:min|max|above|below)$/.test(name) || (bound !== undefined && typeof bound !== "number"))
+      fail("type", `bounds.${name}`, bound, "numbers alone, as min, max, above or below");
   }
   const { min, max, above, below } = given;
   const outside = (expected: string): never =>

@@ -195,9 +195,23 @@ const combined = (one: Any, input: unknown, sign: 1 | -1): unknown => {
 export const operand = (input: unknown, path: string): Quantity<string, string> => {
   if (input instanceof Quantity && Number.isFinite(input.value)) return input as Any;
   return isQuantityLike(input)
-    ? quantityOf(input.value, input.unit, input.of ?? "none", path)
+    ? quantityOf(alone(input, parts, path).value, input.unit, input.of ?? "none", path)
     : fail("type", path, input, `a quantity, as quantity(3, "lb") makes${textIsRead(input)}`);
 };
+
+/** A record with no field beside the known ones: with a misspelt `of` its substance would be lost. */
+const alone = <R extends object>(record: R, known: object, path: string): R => {
+  for (const name in record) {
+    if (!(name in known)) fail("type", `${path}.${name}`, name, `${Object.keys(known).join(", ")} alone`);
+  }
+  return record;
+};
+
+const parts = { value: 0, unit: 0, of: 0, dimension: 0 };
+/** What is expected may be said by a quantity of that kind, whose number and unit do not count. */
+const kind = { dimension: 0, of: 0, bound: 0, value: 0, unit: 0 };
+/** The last expectation that was found sound: a memory of the check, not of the caller. */
+let sound: unknown;
 
 /**
  * Takes an argument as a quantity of the given dimension, or throws with its path: what every formula
@@ -218,7 +232,11 @@ export const expectQuantity = <const D extends string, const S extends string = 
   path: string,
 ): Quantity<D, S> => {
   const q = operand(input, path);
-  const { dimension, of = q.of, bound } = Object(expected) as typeof expected;
+  const wanted = Object(expected) as typeof expected;
+  const { dimension, of = q.of, bound } = wanted;
+  // What is misspelt is not there under its name; where all are there, nothing can be. A constant is looked at once.
+  if (wanted !== sound && (bound === undefined || wanted.of === undefined))
+    sound = alone(wanted, kind, "expected");
   if (typeof dimension !== "string") fail("type", "expected.dimension", dimension, "the name of a dimension");
   if (q.dimension !== dimension) fail("unit/mismatch", path, q, `a quantity of ${dimension}`);
   if (q.of !== of) {
@@ -231,13 +249,15 @@ export const expectQuantity = <const D extends string, const S extends string = 
   return q as unknown as Quantity<D, S>;
 };
 
-const noSubstance = (of: unknown, path: string): never =>
-  fail(
-    "substance/unknown",
-    path,
-    of,
-    "a substance, such as N or product (suggestSubstance names the nearest)",
-  );
+const knownSubstance = (of: string, path: string): string =>
+  isSubstance(of)
+    ? of
+    : fail(
+        "substance/unknown",
+        path,
+        of,
+        "a substance, such as N or product (suggestSubstance names the nearest)",
+      );
 
 /**
  * Makes a quantity out of unchecked parts; throws with the path where one is not right. What a caller knows of its kind
@@ -256,10 +276,9 @@ export const quantityOf = <D extends string = string, S extends string = string>
   path: string,
 ): Quantity<NoInfer<D>, NoInfer<S>> => {
   finite(value, path);
-  const parts = knownUnit(unit, path);
-  const now = typeof of === "string" ? currentSubstance(of) : of;
-  if (!isSubstance(now)) noSubstance(now, path);
-  return new Quantity(value, unit, now as S, parts.dimension as D);
+  const { dimension } = knownUnit(unit, path);
+  const now = knownSubstance(typeof of === "string" ? currentSubstance(of) : of, path);
+  return new Quantity(value, unit, now as S, dimension as D);
 };
 
 /**
@@ -291,6 +310,5 @@ export function quantity<const U extends AnyUnitHint | (string & {}), const S ex
 ): Quantity<DimensionOf<U>, S>;
 export function quantity(value: number, unit: string, of = "none"): unknown {
   const { dimension } = knownUnit(unit, "unit");
-  if (of !== "none" && !isSubstance(of)) noSubstance(of, "of");
-  return new Quantity(value, unit, of, dimension);
+  return new Quantity(value, unit, of === "none" ? of : knownSubstance(of, "of"), dimension);
 }

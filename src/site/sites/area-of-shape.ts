@@ -122,8 +122,10 @@ export const readShape = (input: unknown): ReadShape => {
   const slope = door.run(() => slopeOfShape(record, kind));
   const measures: Record<string, unknown> = {};
   for (const key of one.fields) if (record[key] !== undefined) measures[key] = record[key];
-  if (isPlanArea(record, kind)) measures.area = withoutTag(measures.area);
-  const area = door.run(() => one.area(measures));
+  const area = door.run(() => {
+    if (isPlanArea(record, kind)) measures.area = withoutTag(measures.area);
+    return one.area(measures);
+  });
   door.done();
   return { ...name, ...broughtDown(area as Area, slope) };
 };
@@ -176,7 +178,7 @@ const slopeOfShape = (record: Fields, kind: SiteShape["shape"]): ShapeSlope | un
 };
 
 const withoutTag = (area: unknown): unknown => {
-  const { value, unit } = expectRecord(area, "area");
+  const { value, unit } = expectFields(area, ["value", "unit", "of", "dimension"], "area");
   return { value, unit };
 };
 

@@ -37,6 +37,7 @@ export const expectTip = <S extends Carrier>(input: RatedTip<S>, path: string): 
   if (typeof input !== "object" || input === null) {
     fail(input === undefined ? "missing" : "type", path, input, "a rated tip");
   }
+  expectFields(input, ["flow", "pressure", "lowest", "highest"], path);
   const tip = allOf({
     flow: () => carried(input.flow, `${path}.flow`, "volume/time"),
     pressure: () => positive(input.pressure, `${path}.pressure`, "pressure"),

@@ -1,4 +1,4 @@
-import { expectNumber, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import { expectFields, expectNumber, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
 import { type Formulation, isFormulation } from "../formulation/formulation.js";
 import { fixedJarAmounts } from "./jar-facts.js";
 
@@ -58,6 +58,7 @@ export const twoJarReading = (jars: {
   readonly failedWithoutAgent: boolean;
   readonly failedWithAgent: boolean;
 }): TwoJarReading => {
+  expectFields(jars, ["failedWithoutAgent", "failedWithAgent"], "jars");
   for (const name of ["failedWithoutAgent", "failedWithAgent"] as const) {
     if (typeof jars?.[name] !== "boolean") fail("type", name, jars?.[name], "true or false");
   }

@@ -1,5 +1,13 @@
 import { atomicWeights, formulaWeight } from "../../nutrient/index.js";
-import { allOf, type Citation, fail, frozen, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  type Citation,
+  expectFields,
+  fail,
+  frozen,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 import { type InWater, inWater } from "./in-water.js";
 
 /** Milligrams of calcium carbonate that one milligram of an ion stands for. */
@@ -32,8 +40,9 @@ export const hardnessFromIons = (ions: {
   readonly Ca: InWater<"Ca">;
   readonly Mg: InWater<"Mg">;
 }): Quantity<"mass/volume", "hardness as CaCO3"> => {
+  expectFields(ions, ["Ca", "Mg"], "ions");
   const read = (ion: "Ca" | "Mg"): number => {
-    const given = ions?.[ion];
+    const given = ions[ion];
     if (given === undefined) fail("missing", ion, given, `an amount of ${ion} in water`);
     return inWater(given, ion, ion) * carbonateOf(ion);
   };

@@ -47,7 +47,13 @@ const filled = (
   return Object.fromEntries(
     Object.entries(inputs).map(([name, input]) => [
       name,
-      isReference(input) ? referred(input, `${path}.inputs.${name}`) : input,
+      isReference(input)
+        ? referred(
+            // A reference is one field: another beside it was meant for something.
+            expectFields(input, ["resultOf"], `${path}.inputs.${name}`) as { readonly resultOf: unknown },
+            `${path}.inputs.${name}`,
+          )
+        : input,
     ]),
   );
 };
