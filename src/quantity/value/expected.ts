@@ -38,3 +38,16 @@ export const finite = (value: number, path: string, got: unknown = value): numbe
 export const notZero = (value: number, path: string, got: unknown): void => {
   if (value === 0) fail("range", path, got, "anything but 0");
 };
+
+/** A record with no field beside the known ones: with a misspelt `of` its substance would be lost. */
+export const alone = <R extends object>(record: R, known: object, path: string): R => {
+  for (const name in record) {
+    if (!(name in known)) fail("type", `${path}.${name}`, name, `${Object.keys(known).join(", ")} alone`);
+  }
+  return record;
+};
+
+/** What a quantity that is plain data has. */
+export const parts: Readonly<Record<string, number>> = { value: 0, unit: 0, of: 0, dimension: 0 };
+/** What is expected may be said by a quantity of that kind, whose number and unit do not count. */
+export const kind: Readonly<Record<string, number>> = { dimension: 0, of: 0, bound: 0, value: 0, unit: 0 };

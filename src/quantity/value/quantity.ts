@@ -22,7 +22,16 @@ import type {
 } from "../unit/unit-text.js";
 import { knownUnit } from "../unit/units.js";
 import { converted } from "./converted.js";
-import { type Bound, expectedSubstance, finite, notZero, textIsRead } from "./expected.js";
+import {
+  alone,
+  type Bound,
+  expectedSubstance,
+  finite,
+  kind,
+  notZero,
+  parts,
+  textIsRead,
+} from "./expected.js";
 import type { Addend, PerKind } from "./kinds.js";
 
 // What is neutral goes with every substance, also with one that a generic function does not know yet.
@@ -199,17 +208,6 @@ export const operand = (input: unknown, path: string): Quantity<string, string> 
     : fail("type", path, input, `a quantity, as quantity(3, "lb") makes${textIsRead(input)}`);
 };
 
-/** A record with no field beside the known ones: with a misspelt `of` its substance would be lost. */
-const alone = <R extends object>(record: R, known: object, path: string): R => {
-  for (const name in record) {
-    if (!(name in known)) fail("type", `${path}.${name}`, name, `${Object.keys(known).join(", ")} alone`);
-  }
-  return record;
-};
-
-const parts = { value: 0, unit: 0, of: 0, dimension: 0 };
-/** What is expected may be said by a quantity of that kind, whose number and unit do not count. */
-const kind = { dimension: 0, of: 0, bound: 0, value: 0, unit: 0 };
 /** The last expectation that was found sound: a memory of the check, not of the caller. */
 let sound: unknown;
 
