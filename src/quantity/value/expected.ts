@@ -1,4 +1,5 @@
 import { fail } from "../errors/errors.js";
+import { isSubstance } from "../substance/substances.js";
 
 /** What JSON and structuredClone leave of a quantity. */
 export interface QuantityJson {
@@ -51,3 +52,14 @@ export const alone = <R extends object>(record: R, known: object, path: string):
 export const parts: Readonly<Record<string, number>> = { value: 0, unit: 0, of: 0, dimension: 0 };
 /** What is expected may be said by a quantity of that kind, whose number and unit do not count. */
 export const kind: Readonly<Record<string, number>> = { dimension: 0, of: 0, bound: 0, value: 0, unit: 0 };
+
+/** Takes a substance, or throws with its path. */
+export const knownSubstance = (of: string, path: string): string =>
+  isSubstance(of)
+    ? of
+    : fail(
+        "substance/unknown",
+        path,
+        of,
+        "a substance, such as N or product (suggestSubstance names the nearest)",
+      );

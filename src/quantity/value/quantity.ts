@@ -2,7 +2,6 @@ import { fail, isQuantityLike, shown } from "../errors/errors.js";
 import {
   type CheckedSubstance,
   currentSubstance,
-  isSubstance,
   type NeutralSubstance,
   type PerSubstance,
   perSubstance,
@@ -28,6 +27,7 @@ import {
   expectedSubstance,
   finite,
   kind,
+  knownSubstance,
   notZero,
   parts,
   textIsRead,
@@ -173,7 +173,7 @@ const shifted = (one: Any, input: unknown, sign: 1 | -1): unknown => {
     { dimension: degrees ? "temperature difference" : one.dimension, of: one.of },
     "other",
   );
-  return withValue(one, one.value + sign * other.in(unit as never));
+  return new Quantity(one.value + sign * other.in(unit as never), one.unit, one.of, one.dimension);
 };
 
 const scaled = (one: Any, factor: number, divisor: number): unknown => {
@@ -181,10 +181,8 @@ const scaled = (one: Any, factor: number, divisor: number): unknown => {
   if (one.dimension === "temperature") fail("type", "this", one, "what temperatureDifference(a, b) gives");
   if (isQuantityLike(divisor)) fail("type", "number", divisor, "a number; per(...) divides by a quantity");
   notZero(finite(divisor, "number"), "number", 0);
-  return withValue(one, (one.value * finite(factor, "number")) / divisor);
+  return new Quantity((one.value * finite(factor, "number")) / divisor, one.unit, one.of, one.dimension);
 };
-
-const withValue = (one: Any, value: number): Any => new Quantity(value, one.unit, one.of, one.dimension);
 
 const combined = (one: Any, input: unknown, sign: 1 | -1): unknown => {
   const other = operand(input, "other");
@@ -246,16 +244,6 @@ export const expectQuantity = <const D extends string, const S extends string = 
   // Dimension and substance were held against what was asked, which no narrowing tells the compiler.
   return q as unknown as Quantity<D, S>;
 };
-
-const knownSubstance = (of: string, path: string): string =>
-  isSubstance(of)
-    ? of
-    : fail(
-        "substance/unknown",
-        path,
-        of,
-        "a substance, such as N or product (suggestSubstance names the nearest)",
-      );
 
 /**
  * Makes a quantity out of unchecked parts; throws with the path where one is not right. What a caller knows of its kind

@@ -206,7 +206,10 @@ const ratedOf = <S extends Carrier>(
 /** Catches of one carrier, zero or more each. */
 const catchesOf = <S extends Carrier>(
   input: readonly Quantity<"volume", S>[],
-): readonly Quantity<"volume", S>[] => readingsOf(input, "catches", 2, caughtOf);
+): readonly Quantity<"volume", S>[] =>
+  Array.isArray(input) && input.length === 1
+    ? fail("missing", "catches", input, "at least 2 catches; nozzleWear holds one nozzle against its rating")
+    : readingsOf(input, "catches", 2, caughtOf);
 
 const caughtOf = <S extends Carrier>(input: Quantity<"volume", S>, path: string): Quantity<"volume", S> => {
   if (input === undefined || input === null) fail("missing", path, input, "a catch; 0 for a plugged nozzle");

@@ -38,6 +38,10 @@ export const expectTip = <S extends Carrier>(input: RatedTip<S>, path: string): 
     fail(input === undefined ? "missing" : "type", path, input, "a rated tip");
   }
   expectFields(input, ["flow", "pressure", "lowest", "highest"], path);
+  if (input.lowest === undefined && input.highest === undefined) {
+    const range = "the pressures between which the tip is rated, as its chart prints them";
+    fail("missing", `${path}.lowest`, undefined, `${range}; outputAtPressure goes without them, and says so`);
+  }
   const tip = allOf({
     flow: () => carried(input.flow, `${path}.flow`, "volume/time"),
     pressure: () => positive(input.pressure, `${path}.pressure`, "pressure"),

@@ -36,6 +36,11 @@ export const perVolume = <S extends string, D extends "mass" | "volume">(
 };
 
 const productAmount = (input: unknown): Quantity<"mass" | "volume", string> => {
+  const { dimension } = Object(input) as { readonly dimension?: unknown };
+  if (dimension === "mass/area" || dimension === "volume/area") {
+    const way = "a rate by area goes by area: rate.per(applicationVolume), and impliedAreaRate goes back";
+    fail("unit/mismatch", "amount", input, `a quantity of mass or volume; ${way}`);
+  }
   const amount = expectAmount(input, { dimensions: ["mass", "volume"], bound: "non-negative" }, "amount");
   return /^product(:[^/]+)?$/.test(amount.of)
     ? amount
