@@ -39,17 +39,11 @@ const nomenclature = ({ output, inputs }: CatalogueEntry): string => `<section>
 <tbody>${[output, ...inputs].map(variableRow).join("\n")}</tbody></table></div>
 </section>`;
 
-/** A source as the catalogue has it: a text, or a citation. */
-const sourceText = (source: unknown): string => {
-  if (typeof source === "string") return escaped(source);
-  const { title, publisher, year, where, url } = source as Readonly<Record<string, unknown>>;
+const sourceText = ({ title, publisher, year, where, url }: CatalogueEntry["sources"][number]): string => {
   const name =
-    url === undefined
-      ? escaped(String(title))
-      : `<a href="${escaped(String(url))}" rel="noopener">${escaped(String(title))}</a>`;
-  const who =
-    publisher === undefined ? "" : `${escaped(String(publisher))}${year === undefined ? "" : ` ${year}`}: `;
-  return `${who}${name}${where === undefined ? "" : `, ${escaped(String(where))}`}`;
+    url === undefined ? escaped(title) : `<a href="${escaped(url)}" rel="noopener">${escaped(title)}</a>`;
+  const who = `${escaped(publisher)}${year === undefined ? "" : ` ${year}`}`;
+  return `${who}: ${name}${where === undefined ? "" : `, ${escaped(where)}`}`;
 };
 
 const list = (items: readonly string[]): string =>
@@ -106,7 +100,8 @@ ${list(traps.map(escaped))}
 ${nomenclature(entry)}
 <section>
 <h2 id="sources">Sources</h2>
-${list(sources.map(sourceText))}
+<p>What the equation rests on: ${escaped(entry.basis)}.</p>
+${sources.length === 0 ? "" : list(sources.map(sourceText))}
 ${evidenceOf(entry, around)}
 </section>
 ${also.length === 0 ? "" : `<section>\n<h2 id="more">More</h2>\n${list(also)}\n</section>`}`,

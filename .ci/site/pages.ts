@@ -15,6 +15,7 @@ import {
   pathOf,
   questionsByFunction,
   read,
+  roomPage,
 } from "./repository.js";
 import { indexedFormula } from "./search-index.js";
 
@@ -144,7 +145,7 @@ const moreOf = ({ name, room }: CatalogueEntry): { title: string; path: string }
   const cases = markdownIn("docs/cases").filter(
     (source) => !source.endsWith("README.md") && uses.test(read(source)),
   );
-  return [`docs/${room}.md`, ...cases].map((source) => ({
+  return [...roomPage(room), ...cases].map((source) => ({
     title: (read(source).split("\n")[0] ?? "").replace(/^# |`/g, ""),
     path: pathOf(source),
   }));

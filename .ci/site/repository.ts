@@ -1,5 +1,5 @@
 // What the site is made of: the pages of the repository, what its rooms ask, what was published for its functions.
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { type CatalogueEntry, catalogue } from "../../src/teach/index.js";
 import type { PublishedCheck } from "../../tests/published/check.js";
@@ -26,6 +26,12 @@ export const pathOf = (source: string): string => {
   const name = source.replace(/^.*\//, "").replace(/\.md$/, ".html").toLowerCase();
   if (source.startsWith("docs/cases/")) return `cases/${name}`;
   return source.startsWith("docs/") ? `rooms/${name}` : name;
+};
+
+/** The page of a room in the repository, where it has one; the pests stand on the page of the weather. */
+export const roomPage = (room: string): readonly string[] => {
+  const page = `docs/${room === "pest" ? "weather" : room}.md`;
+  return existsSync(`${root}/${page}`) ? [page] : [];
 };
 
 /** The questions that the tables of the rooms put, by the function that answers. */

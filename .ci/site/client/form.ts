@@ -86,8 +86,11 @@ const stepLine = ({ kind, text }: Derivation["steps"][number]): HTMLLIElement =>
   const line = document.createElement("li");
   line.className = kind;
   // The equation comes out of the catalogue, not out of the address.
-  if (kind === "equation") line.innerHTML = equationMathML(entry.equation);
-  else line.textContent = text;
+  if (kind === "equation") {
+    line.innerHTML = equationMathML(entry.equation);
+    // A long one scrolls, also by keyboard.
+    line.tabIndex = 0;
+  } else line.textContent = text;
   return line;
 };
 

@@ -49,11 +49,14 @@ export const workOut = (id: string, inputs: readonly FormInput[], state: FormSta
   for (const { name, dimension, of } of inputs) {
     const text = state.get(name) ?? "";
     const unit = state.get(`${name}.unit`) ?? "";
-    const read = readQuantity(text.trim() === "" ? undefined : { value: text, unit, of }, {
-      dimension: dimension as Dimension,
-      of: isSubstance(of) ? of : "none",
-      path: name,
-    });
+    const read = readQuantity(
+      { value: text, unit, of },
+      {
+        dimension: dimension as Dimension,
+        of: isSubstance(of) ? of : "none",
+        path: name,
+      },
+    );
     if (read.value === null) problems.push(...read.problems);
     else given[name] = read.value;
   }
