@@ -96,17 +96,17 @@ export const activeUses = (input: {
     list: () => expectItems(fields.applications, "applications", "application", most),
     hectares: () => expectWholeArea(fields.area, "area").in("ha"),
   });
-  const door = checks();
+  const problems = checks();
   const sums = new Map<string, { year: number; of: string; kg: number; applications: number }>();
   list.forEach((one, i) => {
-    const read = door.run(() => readOne(one, `applications[${i}]`));
+    const read = problems.run(() => readOne(one, `applications[${i}]`));
     if (read === undefined) return;
     const { year, of, kg } = read;
     const key = `${year} ${of}`;
     const before = sums.get(key) ?? { year, of, kg: 0, applications: 0 };
     sums.set(key, { year, of, kg: before.kg + kg, applications: before.applications + 1 });
   });
-  door.done();
+  problems.done();
   const uses = [...sums.values()]
     .sort((a, b) => a.year - b.year || (a.of < b.of ? -1 : 1))
     .map(({ year, of, kg, applications }) => ({

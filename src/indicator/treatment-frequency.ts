@@ -118,9 +118,9 @@ export const treatmentFrequency = (input: {
     list: () => expectItems(fields.treatments, "treatments", "treatment", mostTreatments),
     whole: () => expectWholeArea(fields.area, "area").in("m2"),
   });
-  const door = checks();
-  const counted = list.flatMap((one, i) => door.run(() => countOf(one, `treatments[${i}]`, whole)) ?? []);
-  door.done();
+  const problems = checks();
+  const counted = list.flatMap((one, i) => problems.run(() => countOf(one, `treatments[${i}]`, whole)) ?? []);
+  problems.done();
   return {
     type: "treatment-frequency",
     version: 1,

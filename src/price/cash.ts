@@ -102,12 +102,12 @@ export const expectCosts = (
   path: string,
   asked: { readonly of: string; readonly most: number; readonly like?: string },
 ): { readonly sum: number; readonly currency: string } => {
-  const door = checks();
+  const problems = checks();
   let currency = asked.like;
   let sum = 0;
   boundedList(input, path, asked.of, asked.most).forEach((one, i) => {
     const at = `${path}[${i}]`;
-    const read = door.run(() => {
+    const read = problems.run(() => {
       const fields = expectFields(one, ["name", "cost"], at, "a name and a cost");
       return allOf({
         name: () => expectText(fields.name, `${at}.name`, "what the cost is for"),
@@ -117,6 +117,6 @@ export const expectCosts = (
     currency ??= read?.currency;
     sum += read?.value ?? 0;
   });
-  door.done();
+  problems.done();
   return { sum, currency: currency ?? "" };
 };

@@ -48,13 +48,13 @@ export const lengthList = (
     return fail("range", path, input, `a list of ${least} to ${mostReadings} lengths`);
   }
   const list = expectList(input, path, "length");
-  const door = checks();
+  const problems = checks();
   const lengths: Length[] = [];
   list.forEach((item, i) => {
-    const length = door.run(() => lengthOf(item, `${path}[${i}]`, bound));
+    const length = problems.run(() => lengthOf(item, `${path}[${i}]`, bound));
     if (length !== undefined) lengths.push(length);
   });
-  door.done();
+  problems.done();
   return lengths;
 };
 
@@ -63,10 +63,10 @@ export const lengthsOf = <const K extends string>(
   input: unknown,
   keys: readonly K[],
 ): { readonly of: Readonly<Record<K, number>>; readonly units: UnitSet } => {
-  const door = checks();
-  const record = recordWith(input, keys, door);
-  const lengths = keys.map((key) => door.run(() => lengthOf(record[key], key)));
-  door.done();
+  const problems = checks();
+  const record = recordWith(input, keys, problems);
+  const lengths = keys.map((key) => problems.run(() => lengthOf(record[key], key)));
+  problems.done();
   const set = unitSet(lengths[0]?.unit ?? "m");
   const of = {} as Record<K, number>;
   keys.forEach((key, i) => {

@@ -1,17 +1,17 @@
 import { type Checks, checks, expectFields, expectRecord } from "../quantity/index.js";
 
 /**
- * Takes a record; a field that nobody reads is a problem, kept at `door`, so that it is told beside a field
+ * Takes a record; a field that nobody reads is a problem, kept at `problems`, so that it is told beside a field
  * that is missing: the two are often one slip of the pen.
  */
 export const recordWith = (
   input: unknown,
   keys: readonly string[],
-  door: Checks,
+  problems: Checks,
   path = "shape",
 ): Readonly<Record<string, unknown>> => {
   const record = expectRecord(input, path, `a record with ${keys.slice(0, 8).join(", ")}`);
-  door.run(() => expectFields(record, keys, ""));
+  problems.run(() => expectFields(record, keys, ""));
   return record;
 };
 
@@ -24,10 +24,10 @@ export const pairOf = <A, B>(
   [one, readOne]: Field<A>,
   [other, readOther]: Field<B>,
 ): readonly [A, B] => {
-  const door = checks();
-  const record = recordWith(input, [one, other], door, "input");
-  const a = door.run(() => readOne(record[one], one));
-  const b = door.run(() => readOther(record[other], other));
-  door.done();
+  const problems = checks();
+  const record = recordWith(input, [one, other], problems, "input");
+  const a = problems.run(() => readOne(record[one], one));
+  const b = problems.run(() => readOther(record[other], other));
+  problems.done();
   return [a as A, b as B];
 };

@@ -96,8 +96,8 @@ export const eachOf = <T>(
   path: string,
   read: (item: unknown, i: number) => T,
 ): readonly T[] => {
-  const door = checks();
-  const found = boundedList(list, path).map((item, i) => door.run(() => read(item, i)));
-  door.done();
+  const problems = checks();
+  const found = boundedList(list, path).map((item, i) => problems.run(() => read(item, i)));
+  problems.done();
   return found as readonly T[];
 };

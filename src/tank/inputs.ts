@@ -70,9 +70,9 @@ export const eachOf = <T>(
   if (Array.isArray(input) && input.length > mostItems)
     fail("range", path, `a list of ${input.length}`, `${mostItems} of them or fewer`);
   const list = expectList(input, path, of);
-  const door = checks();
-  const found = list.map((item, i) => door.run(() => read(item, `${path}[${i}]`, i)));
-  door.done();
+  const problems = checks();
+  const found = list.map((item, i) => problems.run(() => read(item, `${path}[${i}]`, i)));
+  problems.done();
   return found as readonly T[];
 };
 

@@ -89,9 +89,9 @@ const checkedNormals = (input: DailyNormals, model: DegreeDayModel): DailyNormal
   if ((Object(input) as { readonly type?: unknown }).type !== "daily-normals") {
     return fail("type", "normals", input, "daily normals, as dailyNormals gives");
   }
-  const door = checks();
-  const normals = door.run(() => dailyNormals(input), "normals");
-  door.done();
+  const problems = checks();
+  const normals = problems.run(() => dailyNormals(input), "normals");
+  problems.done();
   return normals !== undefined && normals.sensor === model.sensor
     ? normals
     : fail("conflict", "normals.sensor", input.sensor, `the sensor of the model, which is ${model.sensor}`);

@@ -40,11 +40,11 @@ export const readApplied = (input: unknown, area: string | undefined): Applied[]
   if (!Array.isArray(input)) return fail("type", "applied", input, "a list of dates");
   if (input.length > mostApplied)
     return fail("range", "applied", input, `at most ${mostApplied} applications`);
-  const door = checks();
+  const problems = checks();
   const read = Array.from(input as readonly unknown[], (one, i) =>
-    door.run(() => readOne(one, `applied[${i}]`)),
+    problems.run(() => readOne(one, `applied[${i}]`)),
   );
-  door.done();
+  problems.done();
   return read
     .flatMap((one) => one ?? [])
     .filter((one) => area === undefined || one.area === undefined || one.area === area)

@@ -61,11 +61,11 @@ export const checkedAvoided = (input: AvoidedDays | undefined, path: string): Av
       if (!Array.isArray(times)) return fail("type", `${path}.times`, times, "a list of times");
       if (times.length > mostTimes)
         return fail("range", `${path}.times`, times, `at most ${mostTimes} times`);
-      const door = checks();
+      const problems = checks();
       const read = Array.from(times as readonly unknown[], (time, i) =>
-        door.run(() => checkedSpan(time, `${path}.times[${i}]`)),
+        problems.run(() => checkedSpan(time, `${path}.times[${i}]`)),
       );
-      door.done();
+      problems.done();
       return read.flatMap((time) => time ?? []);
     },
   });

@@ -99,9 +99,9 @@ export const expectPerArea = (input: unknown, path: string): PerArea => {
   return amount as PerArea;
 };
 
-const problemsIn = (door: ReturnType<typeof checks>): readonly Problem[] => {
+const problemsIn = (refused: ReturnType<typeof checks>): readonly Problem[] => {
   try {
-    door.done();
+    refused.done();
     return [];
   } catch (error) {
     if (error instanceof RatewrightError) return error.problems;
@@ -125,14 +125,14 @@ const limitProblems = (limits: unknown, path: string, kind: "count" | "amount"):
       return [{ code: "type", path: at, got: shown(limit), expected: `a ${kind} per period` } as const];
     }
     const { count, amount, per } = limit as Partial<PeriodCount & PeriodAmount>;
-    const door = checks();
-    door.run(() => expectFields(limit, [kind, "per"], at, `a ${kind} per period`));
-    if (kind === "amount") door.run(() => expectPerArea(amount, `${at}.amount`));
+    const refused = checks();
+    refused.run(() => expectFields(limit, [kind, "per"], at, `a ${kind} per period`));
+    if (kind === "amount") refused.run(() => expectPerArea(amount, `${at}.amount`));
     else if (count === undefined) {
-      door.add({ code: "missing", path: `${at}.count`, got: "nothing", expected: "a whole number" });
-    } else for (const problem of days(count, `${at}.count`, 1)) door.add(problem);
-    for (const problem of periodProblems(per, `${at}.per`)) door.add(problem);
-    return problemsIn(door);
+      refused.add({ code: "missing", path: `${at}.count`, got: "nothing", expected: "a whole number" });
+    } else for (const problem of days(count, `${at}.count`, 1)) refused.add(problem);
+    for (const problem of periodProblems(per, `${at}.per`)) refused.add(problem);
+    return problemsIn(refused);
   });
 };
 
@@ -161,14 +161,14 @@ export const ruleProblems = (rule: Omit<IntervalRule, "type" | "version">, path:
   if (blackout !== undefined && !Array.isArray(blackout)) {
     problems.push({ code: "type", path: at("blackout"), got: shown(blackout), expected: "a list of times" });
   } else {
-    const door = checks();
+    const refused = checks();
     const list = blackout ?? [];
-    door.run(() => {
+    refused.run(() => {
       if (list.length > 1000) fail("range", at("blackout"), list, "at most 1000 times");
       for (const [i, time] of Array.from(list).entries())
-        door.run(() => checkedSpan(time, at(`blackout[${i}]`)));
+        refused.run(() => checkedSpan(time, at(`blackout[${i}]`)));
     });
-    problems.push(...problemsIn(door));
+    problems.push(...problemsIn(refused));
   }
   if (typeof minimumDays === "number" && typeof maximumDays === "number" && minimumDays > maximumDays) {
     problems.push({

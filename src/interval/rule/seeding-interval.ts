@@ -51,11 +51,11 @@ const readEach = <T>(
 ): readonly T[] => {
   if (!Array.isArray(input)) return fail("type", path, input, "a list");
   if (input.length > 100_000) return fail("range", path, input, "at most 100,000 of them");
-  const door = checks();
+  const problems = checks();
   const list = Array.from(input as readonly unknown[], (item, i) =>
-    door.run(() => read(item, `${path}[${i}]`)),
+    problems.run(() => read(item, `${path}[${i}]`)),
   );
-  door.done();
+  problems.done();
   return list.flatMap((item) => item ?? []);
 };
 

@@ -103,12 +103,12 @@ export const hourlyWeather = (input: Omit<HourlyWeather, "type" | "version">): H
     start: () => instant(start as Instant, "start"),
     source: () => expectText(source, "source", "who gives the figures"),
     columns: () => {
-      const door = checks();
+      const refused = checks();
       for (const name of given) {
-        const column = door.run(() => columnOf(record[name], name));
+        const column = refused.run(() => columnOf(record[name], name));
         if (column !== undefined) columns[name] = column;
       }
-      door.done();
+      refused.done();
       if (given.length === 0) fail("missing", "wind", "nothing", "at least one column");
       sameLength(columns);
     },
@@ -149,7 +149,7 @@ const columnOf = (input: unknown, name: WeatherFigure): HourlyColumn => {
     values: () => hoursAt(column.values, `${name}.values`),
     height: () => ("height" in column ? heightAt(column.height, `${name}.height`) : undefined),
   });
-  const door = checks();
+  const refused = checks();
   const [common, min, max] = bounds[name];
   for (const [i, value] of read.values.entries()) {
     if (value === null) continue;
@@ -157,9 +157,9 @@ const columnOf = (input: unknown, name: WeatherFigure): HourlyColumn => {
     const same = numberIn(figure, common);
     if (same >= min - 1e-9 && same <= max + 1e-9) continue;
     const wanted = `${min} to ${max} ${common}`.replace(/ to Infinity.*/, " or more");
-    door.run(() => fail("range", `${name}.values[${i}]`, figure, wanted));
+    refused.run(() => fail("range", `${name}.values[${i}]`, figure, wanted));
   }
-  door.done();
+  refused.done();
   return { unit: read.unit, values: read.values, ...(read.height && { height: read.height }) };
 };
 
@@ -168,17 +168,17 @@ const hoursAt = (input: unknown, path: string): readonly (number | null)[] => {
   if (!Array.isArray(input)) return fail("type", path, input, "a list of numbers and null");
   if (input.length > mostHours) return fail("range", path, input, `at most ${mostHours} hours`);
   const list = expectList(input, path, "hour");
-  const door = checks();
+  const refused = checks();
   const values = list.map((value, i): number | null => {
     if (value === null) return null;
-    const read = door.run(() =>
+    const read = refused.run(() =>
       typeof value === "number" && Number.isFinite(value)
         ? value + 0
         : fail("not-finite", `${path}[${i}]`, value, "a number, or null"),
     );
     return read ?? null;
   });
-  door.done();
+  refused.done();
   return values;
 };
 

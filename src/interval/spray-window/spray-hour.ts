@@ -109,10 +109,10 @@ const windFigure = (name: "wind" | "gust", rule: SprayRules, at: At): Said => {
 
 const dryness = ({ deltaT: bounds }: SprayRules, { weather, hour }: At): Said => {
   if (bounds === undefined) return nothing;
-  const door = checks();
+  const problems = checks();
   const temperature = figureAt(weather, "temperature", hour);
   const humidity = figureAt(weather, "humidity", hour);
-  const band = door.run(() =>
+  const band = problems.run(() =>
     deltaT({
       temperature: expectQuantity(temperature, { dimension: "temperature", of: "none" }, "temperature"),
       humidity: expectQuantity(humidity, { dimension: "1", of: "none" }, "humidity"),

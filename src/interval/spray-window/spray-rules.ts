@@ -91,25 +91,25 @@ const inversionSigns = ["calmBelow", "afterSunrise", "beforeSunset"] as const;
 
 /** Takes rules that may come from JSON and gives own copies of them, or throws all that is wrong with them. */
 export const checkedRules = (input: unknown, path: string): readonly SprayRules[] => {
-  const door = checks();
+  const problems = checks();
   const rules = expectList(input, path, "rule").map((one, i) =>
-    door.run(() => readRule(one, `${path}[${i}]`)),
+    problems.run(() => readRule(one, `${path}[${i}]`)),
   );
-  door.done();
+  problems.done();
   return rules.flatMap((one) => one ?? []);
 };
 
 const readRule = (input: unknown, path: string): SprayRules => {
   const rule = expectFields(input, ["source", ...ruleParts], path, "a record of rules");
-  const door = checks();
-  const source = door.run(() => expectSource(rule.source, `${path}.source`));
+  const problems = checks();
+  const source = problems.run(() => expectSource(rule.source, `${path}.source`));
   if (ruleParts.every((part) => rule[part] === undefined)) {
-    door.run(() => fail("missing", path, "nothing", "at least one rule beside the source"));
+    problems.run(() => fail("missing", path, "nothing", "at least one rule beside the source"));
   }
   const read: Record<string, unknown> = {};
   const take = (name: (typeof ruleParts)[number], reader: (value: unknown, at: string) => unknown): void => {
     const value = rule[name];
-    if (value !== undefined) read[name] = door.run(() => reader(value, `${path}.${name}`));
+    if (value !== undefined) read[name] = problems.run(() => reader(value, `${path}.${name}`));
   };
   for (const [name, dimension] of Object.entries(boundedFigures)) {
     take(name as keyof typeof boundedFigures, (value, at) => readBounds(value, dimension, at));
@@ -118,7 +118,7 @@ const readRule = (input: unknown, path: string): SprayRules => {
   take("frostAt", (value, at) => plain(value, "temperature", at));
   take("dormantBelow", (value, at) => plain(value, "temperature", at));
   take("inversion", readInversion);
-  door.done();
+  problems.done();
   return { ...(read as Omit<SprayRules, "source">), source: source as FactSource };
 };
 

@@ -58,8 +58,8 @@ export const windFor = (
     };
   }
   const wind = expectQuantity(figure, { dimension: "length/time", of: "none" }, "weather.wind");
-  const door = checks();
-  const moved = door.run(() => windAtHeight({ wind, from: high, to: low }));
+  const problems = checks();
+  const moved = problems.run(() => windAtHeight({ wind, from: high, to: low }));
   if (moved === undefined) {
     return {
       why: `it cannot be brought from ${shownHeight(from)} to ${shownHeight(to)}: heights of 0.3 to 30 m can`,

@@ -95,18 +95,18 @@ const readWeather = (input: unknown): HourlyWeather => {
   if ((Object(input) as { readonly type?: unknown }).type !== "hourly-weather") {
     return fail("type", "weather", input, "an hourly record, as hourlyWeather gives");
   }
-  const door = checks();
-  const weather = door.run(() => hourlyWeather(input as HourlyWeather), "weather");
-  door.done();
+  const problems = checks();
+  const weather = problems.run(() => hourlyWeather(input as HourlyWeather), "weather");
+  problems.done();
   return weather as HourlyWeather;
 };
 
 const readSun = (input: unknown): readonly SunTimes[] => {
   if (!Array.isArray(input)) return fail("type", "sun", input, "a list of days with sunrise and sunset");
   if (input.length > 40_000) return fail("range", "sun", input, "at most 40,000 days");
-  const door = checks();
+  const problems = checks();
   const days = Array.from(input as readonly unknown[], (one, i) =>
-    door.run(() => {
+    problems.run(() => {
       const day = expectFields(
         one,
         ["type", "version", "date", "state", "sunrise", "noon", "sunset", "dayLength"],
@@ -122,7 +122,7 @@ const readSun = (input: unknown): readonly SunTimes[] => {
       return read;
     }),
   );
-  door.done();
+  problems.done();
   return days.flatMap((day) => day ?? []);
 };
 

@@ -36,14 +36,14 @@ export const standingReader = (input: unknown, path: string, asked?: Asked): Sta
   const own = isOwnLedger(ledger);
   const at = (place: number): string => `${path}.entries[${place}]`;
   const labels: Labels = noLabels();
-  const door = checks();
+  const problems = checks();
   const days = new Set<unknown>();
   const entry = (place: number): LedgerEntry => entries[place] as LedgerEntry;
   const seen = (place: number): LedgerEntry => {
     if (own) return entry(place);
     // Its place in the ledger is spelt out only where something is wrong.
-    const read = readEntry(entry(place), "", door, labels) as LedgerEntry;
-    if (door.count() > 0) {
+    const read = readEntry(entry(place), "", problems, labels) as LedgerEntry;
+    if (problems.count() > 0) {
       const told = checks();
       readEntry(entry(place), at(place), told, labels);
       told.done();

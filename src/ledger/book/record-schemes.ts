@@ -182,11 +182,11 @@ const expectScheme = (
     source: () => expectSource(scheme.source, "scheme.source"),
     appliesTo: () => expectText(scheme.appliesTo, "scheme.appliesTo", "to what it applies, in words"),
     items: () => {
-      const door = checks();
+      const problems = checks();
       const items = expectList(scheme.items, "scheme.items", "thing that it asks for").flatMap(
-        (item, i) => door.run(() => readItem(item, `scheme.items[${i}]`)) ?? [],
+        (item, i) => problems.run(() => readItem(item, `scheme.items[${i}]`)) ?? [],
       );
-      door.done();
+      problems.done();
       return items;
     },
     notHeld: () => sentences(scheme.notHeld, "scheme.notHeld"),
@@ -228,10 +228,10 @@ const withoutBlanks = (input: unknown): unknown => {
  * ```
  */
 export const missingForRecord = (entry: LedgerEntry, scheme: RecordScheme): RecordGaps => {
-  const door = checks();
-  readStatedFields(withoutBlanks(entry), "entry", door);
-  const read = door.run(() => expectScheme(scheme));
-  door.done();
+  const problems = checks();
+  readStatedFields(withoutBlanks(entry), "entry", problems);
+  const read = problems.run(() => expectScheme(scheme));
+  problems.done();
   const { id, source, appliesTo, items, notHeld } = read as NonNullable<typeof read>;
   return {
     type: "record-gaps",

@@ -90,10 +90,10 @@ const analysisOf = (cell: string): unknown => {
 export const entryOf = (cells: readonly string[], columns: readonly Column[]): unknown => {
   const entry: Record<string, unknown> = {};
   const weather: Record<string, unknown> = {};
-  const door = checks();
+  const problems = checks();
   const guardAt = columns.findIndex(({ field }) => field === guardColumn);
   const mark = guardAt < 0 ? "" : (cells[guardAt] as string);
-  const guarded = mark !== "" && door.run(() => flagOf(mark, guardColumn)) === true;
+  const guarded = mark !== "" && problems.run(() => flagOf(mark, guardColumn)) === true;
   columns.forEach(({ field, unit = "", of }, i) => {
     const cell = cells[i] as string;
     if (cell === "" || field === guardColumn) return;
@@ -105,7 +105,7 @@ export const entryOf = (cells: readonly string[], columns: readonly Column[]): u
       unit,
       ...(of === undefined ? {} : { of }),
     });
-    door.run(() => {
+    problems.run(() => {
       switch (cellKindOf(field)) {
         case "quantity":
           if (target[name] !== undefined)
@@ -135,6 +135,6 @@ export const entryOf = (cells: readonly string[], columns: readonly Column[]): u
       }
     });
   });
-  door.done();
+  problems.done();
   return Object.keys(weather).length > 0 ? { ...entry, weather } : entry;
 };

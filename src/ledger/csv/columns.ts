@@ -79,28 +79,28 @@ export const boundedHeads = (heads: readonly string[], path: string): readonly s
     : fail("range", path, `a column head of ${long.length} characters`, `${longestHead} characters or fewer`);
 };
 
-const otherSeparator = (heads: readonly string[], door: Checks): boolean => {
+const otherSeparator = (heads: readonly string[], problems: Checks): boolean => {
   const [only = ""] = heads;
   const found = heads.length > 1 ? undefined : [";", "\t"].find((mark) => only.includes(mark));
   if (found === undefined) return false;
   const name = found === ";" ? "semicolons" : "tabs";
   const expected = "commas between the cells: save the table as CSV separated by commas";
-  door.add({ code: "text", path: "head", got: `${name} between the cells`, expected });
+  problems.add({ code: "text", path: "head", got: `${name} between the cells`, expected });
   return true;
 };
 
 /** Reads the heads of a table, all problems at once; each column may stand there once, however it is spaced. */
 export const readColumns = (heads: readonly string[]): readonly Column[] => {
-  const door = checks();
-  if (otherSeparator(heads, door)) door.done();
-  const columns = boundedHeads(heads, "head").map((cell) => door.run(() => columnOf(cell)));
+  const problems = checks();
+  if (otherSeparator(heads, problems)) problems.done();
+  const columns = boundedHeads(heads, "head").map((cell) => problems.run(() => columnOf(cell)));
   const seen = new Set<string>();
   columns.forEach((column, i) => {
     // The names of columns, not the texts of their heads: blanks do not make another column.
     const name = column === undefined ? (heads[i] as string).trim() : JSON.stringify(Object.values(column));
     if (seen.has(name)) {
       const head = heads[i] as string;
-      door.add({
+      problems.add({
         code: "duplicate",
         path: placeOf(head),
         got: shown(head),
@@ -111,8 +111,8 @@ export const readColumns = (heads: readonly string[]): readonly Column[] => {
   });
   for (const needed of ["id", "date"]) {
     if (!columns.some((column) => column?.field === needed))
-      door.add({ code: "missing", path: "head", got: "no such column", expected: `a column ${needed}` });
+      problems.add({ code: "missing", path: "head", got: "no such column", expected: `a column ${needed}` });
   }
-  door.done();
+  problems.done();
   return columns as readonly Column[];
 };

@@ -43,10 +43,10 @@ export const ledgerCsv = (ledger: Ledger, options: { readonly guardFormulas?: bo
   const { guardFormulas } = expectFields(options, ["guardFormulas"], "options");
   const guard = guardFormulas === undefined ? false : expectFlag(guardFormulas, "options.guardFormulas");
   const { entries } = expectLedger(ledger, "ledger");
-  const door = checks();
+  const problems = checks();
   const labels = noLabels();
-  for (const [i, entry] of entries.entries()) readEntry(entry, `ledger.entries[${i}]`, door, labels);
-  door.done();
+  for (const [i, entry] of entries.entries()) readEntry(entry, `ledger.entries[${i}]`, problems, labels);
+  problems.done();
   const rows = entries.map((entry) => cellsOf(entry, guard));
   const used = new Set(rows.flatMap((row) => [...row.keys()]));
   const order = [...entryPlaces, guardColumn];

@@ -50,27 +50,27 @@ const nothingSeen = (): { [K in keyof Required<LedgerEntry>]: LedgerEntry[K] | u
   voids: undefined,
 });
 
-/** Reads an entry, or a proposal, which has no id; problems go to `door`. */
+/** Reads an entry, or a proposal, which has no id; what is wrong goes to `problems`. */
 export const readEntry = (
   input: unknown,
   path: string,
-  door: Checks,
+  problems: Checks,
   labels: Labels,
   needed: readonly string[] = idAndDate,
 ): SeenEntry | undefined => {
-  const before = door.count();
+  const before = problems.count();
   const entry: SeenEntry = nothingSeen();
-  const record = readFields(input, entryReaders, needed, path, door, entry as Record<string, unknown>);
+  const record = readFields(input, entryReaders, needed, path, problems, entry as Record<string, unknown>);
   if (record === undefined) return undefined;
   // What a class gives by its prototype was not enumerated.
   if (Object.getPrototypeOf(record) !== Object.prototype)
     for (const name of entryFields) (entry as Record<string, unknown>)[name] = record[name];
   const at = (name: string): string => placeOf(path, name);
-  if (entry.weather !== undefined) readFields(entry.weather, airReaders, [], at("weather"), door);
+  if (entry.weather !== undefined) readFields(entry.weather, airReaders, [], at("weather"), problems);
   const conflict = (field: string, got: string, expected: string): void =>
-    door.add({ code: "conflict", path: at(field), got, expected });
+    problems.add({ code: "conflict", path: at(field), got, expected });
   if (entry.analysis !== undefined) {
-    if (door.count() === before) door.run(() => labelOf(entry as LedgerEntry, labels, path));
+    if (problems.count() === before) problems.run(() => labelOf(entry as LedgerEntry, labels, path));
   } else if (entry.slowNitrogen !== undefined) {
     conflict("slowNitrogen", "no analysis", "the analysis that the slow nitrogen is part of");
   }
@@ -79,7 +79,7 @@ export const readEntry = (
   const ownProduct = (name: "amount" | "rate", of: unknown): void => {
     if (typeof of !== "string" || !of.startsWith("product:") || of === `product:${entry.product}`) return;
     const expected = `product, or product:${entry.product ?? "... with the id in the field product"}`;
-    door.add({ code: "substance/mismatch", path: `${at(name)}.of`, got: shown(of), expected });
+    problems.add({ code: "substance/mismatch", path: `${at(name)}.of`, got: shown(of), expected });
   };
   if (entry.amount !== undefined) ownProduct("amount", entry.amount?.of);
   if (entry.rate !== undefined) ownProduct("rate", entry.rate?.of);
@@ -89,7 +89,7 @@ export const readEntry = (
     conflict("area", "an amount without an area", "the area over which the amount went");
   if (entry.voids === true && entry.corrects === undefined)
     conflict("voids", "no corrects", "the id of the entry that never happened, in corrects");
-  if (Array.isArray(entry.supplies) && door.count() === before)
-    readSupplies(entry.supplies, at("supplies"), door);
+  if (Array.isArray(entry.supplies) && problems.count() === before)
+    readSupplies(entry.supplies, at("supplies"), problems);
   return entry;
 };

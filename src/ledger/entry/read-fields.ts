@@ -4,31 +4,31 @@ import { airReaders, entryReaders, type Readers } from "./entry-readers.js";
 /** The place of a field in a record. */
 export const placeOf = (path: string, name: string): string => (path === "" ? name : `${path}.${name}`);
 
-/** Reads one field; its problems go to `door`. */
-const readField = (value: unknown, reader: Reader, place: string, door: Checks): void => {
+/** Reads one field; its what is wrong goes to `problems`. */
+const readField = (value: unknown, reader: Reader, place: string, problems: Checks): void => {
   try {
     reader(value, place);
   } catch (error) {
     const strange = unreadable(value, place);
-    for (const problem of strange) door.add(problem);
+    for (const problem of strange) problems.add(problem);
     if (strange.length > 0) return;
-    door.run(() => {
+    problems.run(() => {
       throw error;
     });
   }
 };
 
-/** Reads each field that is there into `seen`, and says which are unknown or lacking; problems go to `door`. */
+/** Reads each field that is there into `seen`, and says which are unknown or lacking; what is wrong goes to `problems`. */
 export const readFields = (
   input: unknown,
   readers: Readers,
   needed: readonly string[],
   path: string,
-  door: Checks,
+  problems: Checks,
   seen?: Record<string, unknown>,
 ): Readonly<Record<string, unknown>> | undefined => {
   if (typeof input !== "object" || input === null || Array.isArray(input)) {
-    door.run(() => expectRecord(input, path, "an application"));
+    problems.run(() => expectRecord(input, path, "an application"));
     return undefined;
   }
   const record = input as Record<string, unknown>;
@@ -37,21 +37,22 @@ export const readFields = (
     const value = record[name];
     const reader = readers.get(name);
     if (reader === undefined) {
-      door.run(() => expectFields({ [name]: 0 }, [...readers.keys()], path, "an application"));
+      problems.run(() => expectFields({ [name]: 0 }, [...readers.keys()], path, "an application"));
     } else if (value !== undefined) {
-      readField(value, reader, placeOf(path, name), door);
+      readField(value, reader, placeOf(path, name), problems);
       if (seen !== undefined) seen[name] = value;
     }
   }
   for (const name of needed) {
     if (record[name] === undefined)
-      readField(undefined, readers.get(name) as Reader, placeOf(path, name), door);
+      readField(undefined, readers.get(name) as Reader, placeOf(path, name), problems);
   }
   return record;
 };
 
-/** Reads the fields of an entry that may lack any of them, each by itself; problems go to `door`. */
-export const readStatedFields = (input: unknown, path: string, door: Checks): void => {
-  const entry = readFields(input, entryReaders, [], path, door);
-  if (entry?.weather !== undefined) readFields(entry.weather, airReaders, [], placeOf(path, "weather"), door);
+/** Reads the fields of an entry that may lack any of them, each by itself; what is wrong goes to `problems`. */
+export const readStatedFields = (input: unknown, path: string, problems: Checks): void => {
+  const entry = readFields(input, entryReaders, [], path, problems);
+  if (entry?.weather !== undefined)
+    readFields(entry.weather, airReaders, [], placeOf(path, "weather"), problems);
 };

@@ -36,19 +36,19 @@ const roundedAlike = (a: number, b: number): boolean => Math.abs(a - b) <= 0.03 
  * Reads what an application supplies per area, each substance once and without contradiction: an element
  * beside its oxide says the same or is a mistake, and slow- and quick-release nitrogen are at most the total.
  */
-export const readSupplies = (input: readonly unknown[], path: string, door: Checks): readonly Any[] => {
+export const readSupplies = (input: readonly unknown[], path: string, problems: Checks): readonly Any[] => {
   const by = new Map<string, Any>();
   input.forEach((item, i) => {
-    const q = door.run(() => readAreaAmount(item, `${path}[${i}]`));
+    const q = problems.run(() => readAreaAmount(item, `${path}[${i}]`));
     if (q === undefined) return;
     if (by.has(q.of)) {
       const expected = "each substance once";
-      door.add({ code: "duplicate", path: `${path}[${i}].of`, got: shown(q.of), expected });
+      problems.add({ code: "duplicate", path: `${path}[${i}].of`, got: shown(q.of), expected });
     }
     by.set(q.of, q);
   });
   const conflict = (got: string, expected: string): void =>
-    door.add({ code: "conflict", path, got, expected });
+    problems.add({ code: "conflict", path, got, expected });
   if (by.size === 1) return [...by.values()];
   for (const [element, oxide] of pairs) {
     const [e, o] = [by.get(element), by.get(oxide)];
@@ -93,16 +93,16 @@ export const readContent = (input: unknown, path: string): Any => {
 
 /** Reads what a product holds, each substance once: the same content by weight and per volume would count twice. */
 export const readContents = (input: unknown, path: string): readonly Any[] => {
-  const door = checks();
+  const problems = checks();
   const list = expectList(input, path, "content").map((item, i) =>
-    door.run(() => readContent(item, `${path}[${i}]`)),
+    problems.run(() => readContent(item, `${path}[${i}]`)),
   );
   list.forEach((content, i) => {
     if (content !== undefined && list.findIndex((other) => other?.of === content.of) !== i) {
       const expected = "each substance once, by weight or per volume";
-      door.add({ code: "duplicate", path: `${path}[${i}].of`, got: shown(content.of), expected });
+      problems.add({ code: "duplicate", path: `${path}[${i}].of`, got: shown(content.of), expected });
     }
   });
-  door.done();
+  problems.done();
   return list as readonly Any[];
 };

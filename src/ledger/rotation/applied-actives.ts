@@ -53,10 +53,10 @@ export const plannedOn = (input: unknown, part: string): readonly PlannedActives
   if (input === undefined || (Array.isArray(input) && input.length === 0)) return [];
   if (Array.isArray(input) && input.length > most)
     return fail("range", "planned", `${input.length} applications`, `${most} or fewer`);
-  const door = checks();
+  const problems = checks();
   const list = expectList(input, "planned", "application").flatMap(
-    (one, i) => door.run(() => readPlanned(one, `planned[${i}]`)) ?? [],
+    (one, i) => problems.run(() => readPlanned(one, `planned[${i}]`)) ?? [],
   );
-  door.done();
+  problems.done();
   return list.filter(({ parts }) => touches(parts ?? [], part));
 };

@@ -57,11 +57,11 @@ const readList = (input: unknown, path: string): ResistanceCodeList => {
 
 /** The codes of each active ingredient by its plain name: those of the caller first, then those that are shipped. */
 export const readCodes = (input: unknown): ReadonlyMap<string, readonly ResistanceCode[]> => {
-  const door = checks();
+  const problems = checks();
   const given = input === undefined ? [] : expectList(input, "codeLists", "list of groups");
   if (given.length > mostLists) fail("range", "codeLists", `${given.length} lists`, `${mostLists} or fewer`);
-  const own = given.flatMap((list, i) => door.run(() => readList(list, `codeLists[${i}]`)) ?? []);
-  door.done();
+  const own = given.flatMap((list, i) => problems.run(() => readList(list, `codeLists[${i}]`)) ?? []);
+  problems.done();
   const codes = new Map<string, ResistanceCode[]>();
   for (const list of [...own, ...resistanceCodeLists]) {
     for (const [group, names] of Object.entries(list.groups)) {

@@ -27,10 +27,10 @@ const byMeasure = <T extends { readonly measure: string }>(
 ): readonly T[] => {
   const list = expectList(input, path, "measure");
   if (list.length > mostMeasures) fail("range", path, list, `at most ${mostMeasures} measures`);
-  const door = checks();
+  const problems = checks();
   const seen = new Set<string>();
   const found = list.map((item, i) =>
-    door.run(() => {
+    problems.run(() => {
       const one = read(item, `${path}[${i}]`);
       const word = plainWord(one.measure);
       if (seen.has(word)) fail("duplicate", `${path}[${i}].measure`, one.measure, "each measure once");
@@ -38,7 +38,7 @@ const byMeasure = <T extends { readonly measure: string }>(
       return one;
     }),
   );
-  door.done();
+  problems.done();
   return found as readonly T[];
 };
 

@@ -103,15 +103,15 @@ const conditionReaders: { readonly [K in keyof Required<LimitCondition>]: Reader
   },
 };
 
-/** Reads what is known of an application; problems go to `door`. */
-export const readFacts = (input: unknown, path: string, door: Checks): ApplicationFacts => {
+/** Reads what is known of an application; what is wrong goes to `problems`. */
+export const readFacts = (input: unknown, path: string, problems: Checks): ApplicationFacts => {
   if (input === undefined) return {};
-  readFields(input, factReaders, [], path, "facts of the application", door);
+  readFields(input, factReaders, [], path, "facts of the application", problems);
   return input as ApplicationFacts;
 };
 
-/** Reads a condition of a limit; problems go to `door`. */
-export const readCondition = (input: unknown, path: string, door: Checks): LimitCondition => {
-  readFields(input, conditionReaders, [], path, "a condition", door);
+/** Reads a condition of a limit; what is wrong goes to `problems`. */
+export const readCondition = (input: unknown, path: string, problems: Checks): LimitCondition => {
+  readFields(input, conditionReaders, [], path, "a condition", problems);
   return input as LimitCondition;
 };

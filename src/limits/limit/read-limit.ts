@@ -14,24 +14,24 @@ import { readCondition } from "./read-condition.js";
 import { common, fieldsOf, kinds, readKind } from "./read-kind.js";
 import type { ReadBase, ReadField, ReadLimit } from "./read-types.js";
 
-const readOne = (input: unknown, path: string, door: Checks): ReadLimit | undefined => {
-  const before = door.count();
-  const record = door.run(() => expectRecord(input, path, "a limit"));
+const readOne = (input: unknown, path: string, problems: Checks): ReadLimit | undefined => {
+  const before = problems.count();
+  const record = problems.run(() => expectRecord(input, path, "a limit"));
   if (record === undefined) return undefined;
-  const kind = door.run(() => expectOneOf(record.kind ?? "amount", kinds, `${path}.kind`));
+  const kind = problems.run(() => expectOneOf(record.kind ?? "amount", kinds, `${path}.kind`));
   if (kind === undefined) return undefined;
-  door.run(() => expectFields(record, [...common, ...fieldsOf[kind]], path, "a limit"));
+  problems.run(() => expectFields(record, [...common, ...fieldsOf[kind]], path, "a limit"));
   // What cannot be read is not used: the limit is given only where there is no problem.
   const field: ReadField = <T>(name: string, read: (input: unknown, path: string) => T): T =>
-    door.run(() => read(record[name], `${path}.${name}`)) as T;
+    problems.run(() => read(record[name], `${path}.${name}`)) as T;
   const optional = <T>(name: string, read: (input: unknown, path: string) => T): T | undefined =>
     record[name] === undefined ? undefined : field(name, read);
   const id = optional("id", (value, p) => expectText(value, p, "a short name"));
   const source = field("source", expectSource);
   optional("readOn", civilDateAt);
-  const scope = optional("scope", (value, p) => readCondition(value, p, door));
+  const scope = optional("scope", (value, p) => readCondition(value, p, problems));
   const exemptIf = optional("exemptIf", (value, p) =>
-    expectList(value, p, "condition").map((item, i) => readCondition(item, `${p}[${i}]`, door)),
+    expectList(value, p, "condition").map((item, i) => readCondition(item, `${p}[${i}]`, problems)),
   );
   const base: ReadBase = {
     path,
@@ -41,25 +41,25 @@ const readOne = (input: unknown, path: string, door: Checks): ReadLimit | undefi
     ...(exemptIf && { exemptIf }),
   };
   const limit = readKind(kind, base, field, (name) => record[name] !== undefined);
-  return door.count() > before ? undefined : limit;
+  return problems.count() > before ? undefined : limit;
 };
 
 /** The most limits that one application is put to. */
 const mostLimits = 10_000;
 
-/** Reads limits; problems go to `door`. */
-export const readLimits = (input: unknown, door: Checks, path = "limits"): readonly ReadLimit[] => {
+/** Reads limits; what is wrong goes to `problems`. */
+export const readLimits = (input: unknown, problems: Checks, path = "limits"): readonly ReadLimit[] => {
   if (input === undefined) return [];
   if (!Array.isArray(input)) {
-    door.add({ code: "type", path, got: shown(input), expected: "a list of limits" });
+    problems.add({ code: "type", path, got: shown(input), expected: "a list of limits" });
     return [];
   }
   if (input.length > mostLimits) {
-    door.add({ code: "range", path, got: shown(input), expected: `at most ${mostLimits} limits` });
+    problems.add({ code: "range", path, got: shown(input), expected: `at most ${mostLimits} limits` });
     return [];
   }
   return Array.from(input as readonly unknown[]).flatMap(
-    (item, i) => readOne(item, `${path}[${i}]`, door) ?? [],
+    (item, i) => readOne(item, `${path}[${i}]`, problems) ?? [],
   );
 };
 
@@ -82,8 +82,8 @@ export const readLimits = (input: unknown, door: Checks, path = "limits"): reado
  */
 export const limit = (input: Limit, path = "limit"): Limit => {
   expectText(path, "path", "a path");
-  const door = checks();
-  readOne(input, path, door);
-  door.done();
+  const problems = checks();
+  readOne(input, path, problems);
+  problems.done();
   return input;
 };

@@ -35,20 +35,22 @@ export const readProposal = (input: unknown, path: string): { proposal: ReadProp
     return fail(input === undefined ? "missing" : "type", path, input, "an application");
   }
   const { facts, ...given } = input as Proposal;
-  const door = checks();
+  const problems = checks();
   const { date: when } = given as { date?: unknown };
   // A date object, such as a Temporal.PlainDate, is taken as its text.
   const text =
-    typeof when === "object" && when !== null ? door.run(() => civilDateAt(when, `${path}.date`)) : undefined;
+    typeof when === "object" && when !== null
+      ? problems.run(() => civilDateAt(when, `${path}.date`))
+      : undefined;
   const entry = text === undefined ? given : { ...given, date: text };
   const labels: Labels = noLabels();
-  readEntry(entry, path, door, labels, ["date"]);
-  const known = readFacts(facts, `${path}.facts`, door);
+  readEntry(entry, path, problems, labels, ["date"]);
+  const known = readFacts(facts, `${path}.facts`, problems);
   for (const field of ["id", "corrects", "voids"]) {
     if (field in entry)
-      door.add({ code: "type", path: `${path}.${field}`, got: field, expected: "no such field" });
+      problems.add({ code: "type", path: `${path}.${field}`, got: field, expected: "no such field" });
   }
-  door.done();
+  problems.done();
   const { rates, completed, productRates, content, unweighed } = entryRates(entry, labels);
   return {
     date: entry.date,

@@ -107,19 +107,19 @@ export const runoffPoints = (input: {
   readonly measures: readonly RunoffFact[];
   readonly menu?: "US EPA" | readonly RunoffMeasure[];
 }): RunoffPoints => {
-  const door = checks();
+  const problems = checks();
   const given = expectRecord(input, "input", "measures and a menu");
-  door.run(() => expectFields(given, ["measures", "menu"], "input"));
-  door.run(() => readRunoff(given.measures, "measures"));
+  problems.run(() => expectFields(given, ["measures", "menu"], "input"));
+  problems.run(() => readRunoff(given.measures, "measures"));
   const facts = given.measures;
   if (Array.isArray(facts))
     facts.forEach((fact, i) => {
       if (fact?.part !== undefined)
-        door.run(() =>
+        problems.run(() =>
           fail("type", `measures[${i}].part`, fact.part, "no part: give the measures of one part"),
         );
     });
-  const menu = given.menu === undefined ? undefined : door.run(() => readMenu(given.menu, "menu"));
-  door.done();
+  const menu = given.menu === undefined ? undefined : problems.run(() => readMenu(given.menu, "menu"));
+  problems.done();
   return pointsOf(facts as readonly RunoffFact[], menu);
 };

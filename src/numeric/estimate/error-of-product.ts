@@ -61,9 +61,9 @@ const partOf = (factor: unknown, path: string): Part => {
  */
 export const errorOfProduct = (factors: readonly Factor[]): Measured => {
   const items = expectItems(factors, "factors", 1, "factor");
-  const door = checks();
-  const parts = items.map((factor, i) => door.run(() => partOf(factor, `factors[${i}]`)));
-  door.done();
+  const problems = checks();
+  const parts = items.map((factor, i) => problems.run(() => partOf(factor, `factors[${i}]`)));
+  problems.done();
   let value = 1;
   const relative: number[] = [];
   for (const { x, error, power } of parts.flatMap((part) => part ?? [])) {

@@ -95,9 +95,9 @@ export const estimateOfProduct = <D extends string, S extends string>(
 ): Estimate<D, S> => {
   const y = anyQuantity<D, S>(value, "value");
   const items = expectItems(factors, "factors", 1, "factor");
-  const door = checks();
-  const read = items.map((factor, i) => door.run(() => partOf(factor, `factors[${i}]`)));
-  door.done();
+  const problems = checks();
+  const read = items.map((factor, i) => problems.run(() => partOf(factor, `factors[${i}]`)));
+  problems.done();
   const parts = read.flatMap((part) => part ?? []);
   const { error } = errorOfProduct(parts.map(({ share }) => ({ value: 1, error: share })));
   let below = 0;

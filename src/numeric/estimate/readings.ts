@@ -34,16 +34,16 @@ export const expectReadings = <D extends string, S extends string>(
 ): readonly Quantity<D, S>[] => {
   const at = expectText(path, "path", "how an error names the readings");
   const items = expectItems(readings, at, expectNumber(least, "least", { min: 0 }), "reading");
-  const door = checks();
+  const problems = checks();
   let first: Quantity<D, S> | undefined;
   const list = items.map((reading, i) =>
-    door.run(() => {
+    problems.run(() => {
       const q = anyQuantity<D, S>(reading, `${at}[${i}]`);
       first ??= q;
       const { dimension, of } = first;
       return likeQuantity(first, numberIn(expectQuantity(q, { dimension, of }, `${at}[${i}]`), first.unit));
     }),
   );
-  door.done();
+  problems.done();
   return list.flatMap((reading) => reading ?? []);
 };

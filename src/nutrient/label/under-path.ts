@@ -10,10 +10,10 @@ export const eachOf = <I, T>(
   read: (item: I, index: number) => T,
   at: (item: I, index: number) => string = (_, i) => `${path}[${i}]`,
 ): T[] => {
-  const door = checks();
+  const problems = checks();
   const found: T[] = [];
-  for (const [i, item] of list.entries()) door.run(() => found.push(read(item, i)), at(item, i));
-  door.done();
+  for (const [i, item] of list.entries()) problems.run(() => found.push(read(item, i)), at(item, i));
+  problems.done();
   return found;
 };
 

@@ -67,12 +67,14 @@ export const readComparison = (input: {
   });
   // Once for all programs: in each application the same fault would be told again, under the wrong path.
   const start = earliestStart(programs, from, 7 * weeks);
-  const door = checks();
-  const weather = door.run(() => releaseWeather(input.temperature, addDays(from, start), 7 * weeks - start));
+  const problems = checks();
+  const weather = problems.run(() =>
+    releaseWeather(input.temperature, addDays(from, start), 7 * weeks - start),
+  );
   // A temperature that is none is told once; the applications are then read at any.
   const temperature = weather === undefined ? { mean: quantity(20, "°C") } : input.temperature;
-  const read = door.run(() => readPrograms(programs, { from, days: 7 * weeks, placement, temperature }));
-  door.done();
+  const read = problems.run(() => readPrograms(programs, { from, days: 7 * weeks, placement, temperature }));
+  problems.done();
   return {
     from,
     weeks,

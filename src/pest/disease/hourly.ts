@@ -35,9 +35,9 @@ export const hourlyColumns = (input: unknown, path: string): HourlyColumns => {
   if (expectRecord(input, path).type !== "hourly-weather") {
     return fail("type", path, input, "an hourly record, made by hourlyWeather");
   }
-  const door = checks();
-  const read = door.run(() => hourlyWeather(input as HourlyWeather), path);
-  door.done();
+  const problems = checks();
+  const read = problems.run(() => hourlyWeather(input as HourlyWeather), path);
+  problems.done();
   const weather = read ?? fail("type", path, input, "an hourly record");
   const need = (name: Column): (number | null)[] =>
     column(weather, name) ?? fail("missing", `${path}.${name}`, undefined, "a column of the hourly record");

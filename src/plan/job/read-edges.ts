@@ -12,11 +12,11 @@ export const edgesOfShape = (shape: SiteShape): number =>
       ? shape.points.length
       : 0;
 
-/** Whether the parts that facts name are parts of the site, and their edges are there; problems go to `door`. */
-const checkEdges = (facts: ApplicationFacts, path: string, site: ReadSite, door: Checks): void => {
+/** Whether the parts that facts name are parts of the site, and their edges are there; what is wrong goes to `problems`. */
+const checkEdges = (facts: ApplicationFacts, path: string, site: ReadSite, problems: Checks): void => {
   const named = (part: string | undefined, at: string): void => {
     if (part === undefined || site.parts.has(part)) return;
-    door.run(() =>
+    problems.run(() =>
       fail("missing", at, part, "the name of a part of the site", { choices: [...site.parts.keys()] }),
     );
   };
@@ -29,7 +29,7 @@ const checkEdges = (facts: ApplicationFacts, path: string, site: ReadSite, door:
     if (edges === undefined || (part !== undefined && !site.parts.has(part))) return;
     const all = [...site.shapes.values()];
     const shape = part === undefined ? (new Set(all).size === 1 ? all[0] : undefined) : site.shapes.get(part);
-    door.run(() => {
+    problems.run(() => {
       if (shape === undefined)
         return fail("missing", `${at}.part`, undefined, "the part that these edges are of");
       const count = edgesOfShape(shape);
@@ -53,9 +53,9 @@ export const checkAllEdges = (
   facts: ApplicationFacts,
   treatments: readonly ReadTreatment[],
   site: ReadSite | undefined,
-  door: Checks,
+  problems: Checks,
 ): void => {
-  if (site === undefined || door.count() > 0) return;
-  checkEdges(facts, "facts", site, door);
-  for (const { facts: own, path } of treatments) checkEdges(own, `${path}.facts`, site, door);
+  if (site === undefined || problems.count() > 0) return;
+  checkEdges(facts, "facts", site, problems);
+  for (const { facts: own, path } of treatments) checkEdges(own, `${path}.facts`, site, problems);
 };

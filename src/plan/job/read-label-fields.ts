@@ -19,35 +19,37 @@ const textFields = ["name", "labelNote", "registrationNumber", "lot"] as const;
 const idFields = ["addBefore", "addAfter", "groups", "labelProhibits"] as const;
 
 /** Checks the fields that are taken as they stand. */
-export const readLabelFields = (product: JobProduct, at: string, door: Checks): void => {
+export const readLabelFields = (product: JobProduct, at: string, problems: Checks): void => {
   for (const name of textFields) {
     if (product[name] !== undefined)
-      door.run(() => boundedText(product[name], `${at}.${name}`, name === "labelNote" ? 1000 : 200));
+      problems.run(() => boundedText(product[name], `${at}.${name}`, name === "labelNote" ? 1000 : 200));
   }
   for (const name of idFields) {
     const ids: unknown = product[name];
     if (ids === undefined) continue;
-    door.run(() => {
+    problems.run(() => {
       if (!Array.isArray(ids)) fail("type", `${at}.${name}`, ids, "a list of names");
       for (const [i, id] of (ids as unknown[]).entries())
         expectText(id, `${at}.${name}[${i}]`, "a name, such as the id of a product");
     });
   }
   const { lowRate, slowNitrogen, nitrogen, basis, contains } = product;
-  if (product.use !== undefined) readUse(product.use, `${at}.use`, door);
+  if (product.use !== undefined) readUse(product.use, `${at}.use`, problems);
   if (contains !== undefined)
-    door.run(() => {
+    problems.run(() => {
       // An empty list says that it contains none of them.
       if (!Array.isArray(contains)) fail("type", `${at}.contains`, contains, "a list of ingredients");
       for (const [i, item] of (contains as unknown[]).entries())
         expectOneOf(item, mixIngredients, `${at}.contains[${i}]`);
     });
   if (lowRate !== undefined && typeof lowRate !== "boolean")
-    door.run(() => fail("type", `${at}.lowRate`, lowRate, "true or false"));
+    problems.run(() => fail("type", `${at}.lowRate`, lowRate, "true or false"));
   if (slowNitrogen !== undefined)
-    door.run(() => expectRecord(slowNitrogen, `${at}.slowNitrogen`, "percent of product, of N:slow/product"));
+    problems.run(() =>
+      expectRecord(slowNitrogen, `${at}.slowNitrogen`, "percent of product, of N:slow/product"),
+    );
   if (nitrogen !== undefined)
-    door.run(() =>
+    problems.run(() =>
       expectFields(
         nitrogen,
         ["percent", "slowWithin"],
@@ -55,5 +57,5 @@ export const readLabelFields = (product: JobProduct, at: string, door: Checks): 
         "the label's breakdown of nitrogen",
       ),
     );
-  if (basis !== undefined) door.run(() => expectOneOf(basis, ["oxide", "element"], `${at}.basis`));
+  if (basis !== undefined) problems.run(() => expectOneOf(basis, ["oxide", "element"], `${at}.basis`));
 };

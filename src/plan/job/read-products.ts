@@ -110,41 +110,41 @@ const readLabelRate = (product: JobProduct, path: string): LabelRate => {
 const readKind = (
   { id, form, type, version }: Readonly<Partial<Record<keyof JobProduct, unknown>>>,
   at: string,
-  door: Checks,
+  problems: Checks,
 ): Pick<ReadProduct, "id" | "form"> | undefined => {
   if (typeof id !== "string" || !isSubstance(`product:${id}`)) {
     const expected = "a short name without slash or colon, such as feed-a";
-    door.add({ code: id === undefined ? "missing" : "type", path: `${at}.id`, got: shown(id), expected });
+    problems.add({ code: id === undefined ? "missing" : "type", path: `${at}.id`, got: shown(id), expected });
     return undefined;
   }
   if (form !== "dry" && form !== "liquid") {
     const code = form === undefined ? "missing" : "type";
-    door.add({ code, path: `${at}.form`, got: shown(form), expected: '"dry" or "liquid"' });
+    problems.add({ code, path: `${at}.form`, got: shown(form), expected: '"dry" or "liquid"' });
     return undefined;
   }
   if (type !== undefined && type !== "fertilizer")
-    door.add({ code: "type", path: `${at}.type`, got: shown(type), expected: '"fertilizer", or none' });
+    problems.add({ code: "type", path: `${at}.type`, got: shown(type), expected: '"fertilizer", or none' });
   if (version !== undefined && version !== 1)
-    door.add({ code: "type", path: `${at}.version`, got: shown(version), expected: "1, or none" });
+    problems.add({ code: "type", path: `${at}.version`, got: shown(version), expected: "1, or none" });
   return { id, form };
 };
 
 /** A breakdown of nitrogen without the analysis that it is part of. */
-const tellMissingAnalysis = (product: JobProduct, at: string, door: Checks): void => {
+const tellMissingAnalysis = (product: JobProduct, at: string, problems: Checks): void => {
   for (const [part, what] of [
     ["slowNitrogen", "slow nitrogen"],
     ["nitrogen", "breakdown of nitrogen"],
   ] as const) {
     if (product[part] === undefined || product.analysis !== undefined) continue;
     const expected = `the analysis that the ${what} is part of`;
-    door.add({ code: "missing", path: `${at}.analysis`, got: "nothing", expected });
+    problems.add({ code: "missing", path: `${at}.analysis`, got: "nothing", expected });
   }
 };
 
 /** The fields that are read into something else, each where it is stated. */
-const readMeasures = (product: JobProduct, at: string, door: Checks) => {
+const readMeasures = (product: JobProduct, at: string, problems: Checks) => {
   const read = <T>(name: keyof JobProduct, by: (path: string) => T): T | undefined =>
-    product[name] === undefined ? undefined : door.run(() => by(`${at}.${name}`));
+    product[name] === undefined ? undefined : problems.run(() => by(`${at}.${name}`));
   const formulation = read("formulation", (path) => formulated(product.formulation, path));
   return withoutUndefined({
     fertilizer: read("analysis", () => fertilizerOf(product, product.analysis, at)),
@@ -160,16 +160,16 @@ const readMeasures = (product: JobProduct, at: string, door: Checks) => {
   });
 };
 
-const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | undefined => {
-  const before = door.count();
-  const record = door.run(() => expectFields(input, fields, at, "a product"));
-  const kind = record && readKind(record, at, door);
+const readProduct = (input: unknown, at: string, problems: Checks): ReadProduct | undefined => {
+  const before = problems.count();
+  const record = problems.run(() => expectFields(input, fields, at, "a product"));
+  const kind = record && readKind(record, at, problems);
   if (kind === undefined) return undefined;
   const product = record as JobProduct; // Each field is read below before it is used.
-  readLabelFields(product, at, door);
-  tellMissingAnalysis(product, at, door);
-  const measures = readMeasures(product, at, door);
-  if (door.count() > before) return undefined;
+  readLabelFields(product, at, problems);
+  tellMissingAnalysis(product, at, problems);
+  const measures = readMeasures(product, at, problems);
+  if (problems.count() > before) return undefined;
   const { name, addBefore, addAfter, labelNote, lowRate, contains, groups, labelProhibits } = product;
   const { use, registrationNumber, lot } = product;
   return {
@@ -183,16 +183,16 @@ const readProduct = (input: unknown, at: string, door: Checks): ReadProduct | un
   };
 };
 
-/** Reads all products of a job; problems go to `door`. */
-export const readProducts = (input: unknown, door: Checks): ReadonlyMap<string, ReadProduct> => {
+/** Reads all products of a job; what is wrong goes to `problems`. */
+export const readProducts = (input: unknown, problems: Checks): ReadonlyMap<string, ReadProduct> => {
   const products = new Map<string, ReadProduct>();
-  const list = door.run(() => expectList(input, "products", "product")) ?? [];
+  const list = problems.run(() => expectList(input, "products", "product")) ?? [];
   const ids = new Set<unknown>();
   list.forEach((item, i) => {
     const at = `products[${i}]`;
     const id = (item as { id?: unknown } | null)?.id;
     if (ids.has(id)) {
-      door.add({
+      problems.add({
         code: "duplicate",
         path: `${at}.id`,
         got: shown(id),
@@ -201,7 +201,7 @@ export const readProducts = (input: unknown, door: Checks): ReadonlyMap<string, 
       return;
     }
     if (id !== undefined) ids.add(id);
-    const product = readProduct(item, at, door);
+    const product = readProduct(item, at, problems);
     if (product !== undefined) products.set(product.id, product);
   });
   return products;

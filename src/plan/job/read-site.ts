@@ -33,22 +33,22 @@ export interface ReadSite {
   readonly parts: ReadonlyMap<string, Quantity<"area", "none">>;
 }
 
-/** Reads the site of a job; problems go to `door`. */
-export const readSite = (input: unknown, door: Checks): ReadSite | undefined => {
-  const record = door.run(() =>
+/** Reads the site of a job; what is wrong goes to `problems`. */
+export const readSite = (input: unknown, problems: Checks): ReadSite | undefined => {
+  const record = problems.run(() =>
     expectFields(input, ["name", "parts", "cutOuts"], "site", "a site with a name and parts"),
   );
   if (record === undefined) return undefined;
-  const name = door.run(() => expectText(record.name, "site.name", "the name of the site"));
+  const name = problems.run(() => expectText(record.name, "site.name", "the name of the site"));
   const { parts, cutOuts } = record as SiteDescription;
-  const area = door.run(() => siteArea({ parts, ...(cutOuts === undefined ? {} : { cutOuts }) }), "site");
+  const area = problems.run(() => siteArea({ parts, ...(cutOuts === undefined ? {} : { cutOuts }) }), "site");
   if (name === undefined || area === undefined) return undefined;
   const named = new Map<string, Quantity<"area", "none">>();
   area.parts.forEach((part, i) => {
     if (part.name === undefined) return;
     if (named.has(part.name)) {
       const expected = "a name that no other part has";
-      door.add({ code: "duplicate", path: `site.parts[${i}].name`, got: shown(part.name), expected });
+      problems.add({ code: "duplicate", path: `site.parts[${i}].name`, got: shown(part.name), expected });
     }
     named.set(part.name, part.area);
   });
@@ -78,9 +78,9 @@ const measuresOf = (part: SiteDescription["parts"][number]): readonly PartMeasur
 export const expectParts = (input: unknown, site: ReadSite, path: string): readonly string[] => {
   if (!Array.isArray(input) || input.length === 0)
     return fail("type", path, input, "a list of names of parts");
-  const door = checks();
+  const problems = checks();
   input.forEach((name, i) => {
-    door.run(() => {
+    problems.run(() => {
       if (!site.parts.has(name)) {
         const choices = [...site.parts.keys()];
         fail("missing", `${path}[${i}]`, name, "the name of a part of the site", { choices });
@@ -88,7 +88,7 @@ export const expectParts = (input: unknown, site: ReadSite, path: string): reado
       if (input.indexOf(name) !== i) fail("duplicate", `${path}[${i}]`, name, "each part once");
     });
   });
-  door.done();
+  problems.done();
   return input as readonly string[];
 };
 

@@ -3,27 +3,29 @@ import { namedProduct } from "./named-product.js";
 import { taggedRate } from "./tagged-rate.js";
 import type { JobProducts, ReadSpray, TreatmentBase } from "./treatments.js";
 
-/** Reads what is stated of a treatment that is sprayed; problems go to `door`. */
+/** Reads what is stated of a treatment that is sprayed; what is wrong goes to `problems`. */
 export const readSpray = (
   stated: unknown,
   at: string,
   products: JobProducts,
-  door: Checks,
+  problems: Checks,
 ): Omit<ReadSpray, keyof TreatmentBase> | undefined => {
-  const list = door.run(() => expectList(stated, `${at}.mix`, "product")) ?? [];
+  const list = problems.run(() => expectList(stated, `${at}.mix`, "product")) ?? [];
   const mix = list.flatMap((item, i) => {
     const path = `${at}.mix[${i}]`;
-    const fields = door.run(() => expectFields(item, ["product", "rate"], path, "a product with its rate"));
-    const product = fields && door.run(() => namedProduct(products, fields.product, `${path}.product`));
-    const rate = product && fields && door.run(() => taggedRate(fields.rate, product.id, `${path}.rate`));
+    const fields = problems.run(() =>
+      expectFields(item, ["product", "rate"], path, "a product with its rate"),
+    );
+    const product = fields && problems.run(() => namedProduct(products, fields.product, `${path}.product`));
+    const rate = product && fields && problems.run(() => taggedRate(fields.rate, product.id, `${path}.rate`));
     if (product !== undefined && product.formulation === undefined) {
       const expected = `a formulation of ${product.id} in products, for the loading order`;
-      door.add({ code: "missing", path: `${path}.product`, got: "no formulation", expected });
+      problems.add({ code: "missing", path: `${path}.product`, got: "no formulation", expected });
     }
     const same = list.findIndex((other) => (other as { product?: unknown } | null)?.product === product?.id);
     if (product !== undefined && same !== i) {
       const expected = "each product once";
-      door.add({ code: "duplicate", path: `${path}.product`, got: shown(product.id), expected });
+      problems.add({ code: "duplicate", path: `${path}.product`, got: shown(product.id), expected });
     }
     return product && rate ? [{ product, rate, path }] : [];
   });

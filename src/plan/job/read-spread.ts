@@ -49,27 +49,27 @@ export const passesAt = (input: unknown, path: string): number => {
   return Number.isInteger(passes) ? passes : fail("range", path, input, "a whole number of passes");
 };
 
-/** Reads what is stated of a treatment that is spread; problems go to `door`. */
+/** Reads what is stated of a treatment that is spread; what is wrong goes to `problems`. */
 export const readSpread = (
   treatment: JobSpread,
   at: string,
   products: JobProducts,
-  door: Checks,
+  problems: Checks,
 ): Omit<ReadSpread, keyof TreatmentBase> | undefined => {
-  const product = door.run(() => namedProduct(products, treatment.product, `${at}.product`));
+  const product = problems.run(() => namedProduct(products, treatment.product, `${at}.product`));
   if (product?.form === "liquid") {
     const expected = "a dry product: a liquid is not spread";
-    door.add({ code: "conflict", path: `${at}.product`, got: shown(product.id), expected });
+    problems.add({ code: "conflict", path: `${at}.product`, got: shown(product.id), expected });
   }
   const wanted =
     product === undefined
-      ? door.run(() => expectStated(treatment, at))
-      : door.run(() => readWanted(treatment, product, at));
-  const passes = door.run(() => passesAt(treatment.passes ?? 1, `${at}.passes`));
+      ? problems.run(() => expectStated(treatment, at))
+      : problems.run(() => readWanted(treatment, product, at));
+  const passes = problems.run(() => passesAt(treatment.passes ?? 1, `${at}.passes`));
   const setting =
     treatment.setting === undefined
       ? undefined
-      : door.run(() => shortText(treatment.setting, `${at}.setting`));
+      : problems.run(() => shortText(treatment.setting, `${at}.setting`));
   return product === undefined || wanted === undefined || passes === undefined
     ? undefined
     : { method: "spread", product, wanted, passes, ...(setting !== undefined && { setting }) };

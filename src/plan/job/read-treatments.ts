@@ -45,16 +45,16 @@ const readBase = (
   record: Readonly<Record<string, unknown>>,
   at: string,
   site: ReadSite,
-  door: Checks,
+  problems: Checks,
 ): TreatmentBase | undefined => {
   const read = <T>(name: (typeof common)[number], by: (path: string) => T): T | undefined =>
-    record[name] === undefined ? undefined : door.run(() => by(`${at}.${name}`));
-  const id = door.run(() => expectText(record.id, `${at}.id`, "a name for this treatment")) ?? "";
+    record[name] === undefined ? undefined : problems.run(() => by(`${at}.${name}`));
+  const id = problems.run(() => expectText(record.id, `${at}.id`, "a name for this treatment")) ?? "";
   const parts = read("parts", (path) => expectParts(record.parts, site, path));
   const area =
     record.parts !== undefined && parts === undefined
       ? undefined
-      : door.run(() => treatedArea({ area: record.area, parts }, site, `${at}.area`));
+      : problems.run(() => treatedArea({ area: record.area, parts }, site, `${at}.area`));
   const rest = withoutUndefined({
     interval: read("interval", (path) =>
       toldAt(path, "rule", () => intervalRule(record.interval as IntervalRule)),
@@ -63,7 +63,7 @@ const readBase = (
     end: read("end", (path) => momentAt(record.end, path)),
     irrigationRate: read("irrigationRate", (path) => irrigationRateAt(record.irrigationRate, path)),
   });
-  const facts = readFacts(record.facts, `${at}.facts`, door);
+  const facts = readFacts(record.facts, `${at}.facts`, problems);
   if (area === undefined) return undefined;
   const byPart = treatedParts({ area: record.area, parts }, site);
   return { id, path: at, area, byPart, facts, ...(parts && { parts }), ...rest };
@@ -74,39 +74,46 @@ const readTreatment = (
   at: string,
   site: ReadSite,
   products: JobProducts,
-  door: Checks,
+  problems: Checks,
 ): ReadTreatment | undefined => {
-  const before = door.count();
-  const record = door.run(() => expectRecord(input, at, "a treatment"));
-  const method = record && door.run(() => expectOneOf(record.method, ["spread", "spray"], `${at}.method`));
+  const before = problems.count();
+  const record = problems.run(() => expectRecord(input, at, "a treatment"));
+  const method =
+    record && problems.run(() => expectOneOf(record.method, ["spread", "spray"], `${at}.method`));
   if (record === undefined || method === undefined) return undefined;
-  door.run(() => expectFields(record, method === "spread" ? spreadFields : sprayFields, at, "a treatment"));
-  const base = readBase(record, at, site, door);
+  problems.run(() =>
+    expectFields(record, method === "spread" ? spreadFields : sprayFields, at, "a treatment"),
+  );
+  const base = readBase(record, at, site, problems);
   if (method === "spread") {
     // Each field is read there before it is used.
-    const own = readSpread(record as unknown as JobSpread, at, products, door);
-    return door.count() > before || base === undefined || own === undefined ? undefined : { ...base, ...own };
+    const own = readSpread(record as unknown as JobSpread, at, products, problems);
+    return problems.count() > before || base === undefined || own === undefined
+      ? undefined
+      : { ...base, ...own };
   }
-  const own = readSpray(record.mix, at, products, door);
-  return door.count() > before || base === undefined || own === undefined ? undefined : { ...base, ...own };
+  const own = readSpray(record.mix, at, products, problems);
+  return problems.count() > before || base === undefined || own === undefined
+    ? undefined
+    : { ...base, ...own };
 };
 
-/** Reads the treatments of a job; problems go to `door`. */
+/** Reads the treatments of a job; what is wrong goes to `problems`. */
 export const readTreatments = (
   input: unknown,
   site: ReadSite | undefined,
   products: JobProducts,
-  door: Checks,
+  problems: Checks,
 ): readonly ReadTreatment[] => {
-  const list = door.run(() => expectList(input, "treatments", "treatment")) ?? [];
+  const list = problems.run(() => expectList(input, "treatments", "treatment")) ?? [];
   if (site === undefined) return [];
   const ids = new Set<unknown>();
   return list.flatMap((item, i) => {
     const at = `treatments[${i}]`;
-    const treatment = readTreatment(item, at, site, products, door);
+    const treatment = readTreatment(item, at, site, products, problems);
     const id = (item as { id?: unknown } | null)?.id;
     if (id !== undefined && ids.has(id)) {
-      door.add({
+      problems.add({
         code: "duplicate",
         path: `${at}.id`,
         got: shown(id),

@@ -73,14 +73,14 @@ const readEvent = (input: unknown, path: string, site: ReadSite): ReadWaterEvent
   return { ...event, ...(parts && { parts }) };
 };
 
-/** Reads rain and irrigation after the work; problems go to `door`. */
+/** Reads rain and irrigation after the work; what is wrong goes to `problems`. */
 export const readWater = (
   input: unknown,
   site: ReadSite | undefined,
-  door: Checks,
+  problems: Checks,
 ): ReadWater | undefined => {
   if (input === undefined || site === undefined) return undefined;
-  return door.run(() => {
+  return problems.run(() => {
     const given = expectFields(input, waterFields, "water", "rain and irrigation after the work");
     return allOf({
       events: () => {

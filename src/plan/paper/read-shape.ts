@@ -75,11 +75,11 @@ export const listOf =
       return fail(input === undefined ? "missing" : "type", path, input, "a list, as workOrder returned it");
     if (input.length > longestList)
       return fail("range", path, `${input.length} items`, `${longestList} items or fewer`);
-    const door = checks();
+    const problems = checks();
     const found = Array.from({ length: input.length }, (_, i) =>
-      door.run(() => shape(input[i], `${path}[${i}]`)),
+      problems.run(() => shape(input[i], `${path}[${i}]`)),
     );
-    door.done();
+    problems.done();
     return found as readonly T[];
   };
 
@@ -88,24 +88,24 @@ export const record =
   <T extends object>(shapes: { readonly [K in keyof T]: Shape<T[K]> }): Shape<T> =>
   (input, path) => {
     const given = expectRecord(input, path, "a record, as workOrder returned it");
-    const door = checks();
+    const problems = checks();
     const read: Record<string, unknown> = { ...given };
     for (const [name, shape] of Object.entries<Shape<unknown>>(shapes)) {
-      const value = door.run(() => shape(given[name], `${path}.${name}`));
+      const value = problems.run(() => shape(given[name], `${path}.${name}`));
       if (value !== undefined) read[name] = value;
     }
-    door.done();
+    problems.done();
     return read as T;
   };
 
 /** A record of quantities by name. */
 export const amounts: Shape<Readonly<Record<string, Quantity<string, string>>>> = (input, path) => {
   const given = expectRecord(input, path, "amounts by name");
-  const door = checks();
+  const problems = checks();
   const read = Object.entries(given).map(([name, value]) => [
     name,
-    door.run(() => anyAmount(value, `${path}.${name}`)),
+    problems.run(() => anyAmount(value, `${path}.${name}`)),
   ]);
-  door.done();
+  problems.done();
   return Object.fromEntries(read);
 };

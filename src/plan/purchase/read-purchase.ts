@@ -57,12 +57,12 @@ const each = <T>(
   path: string,
   read: (item: unknown, at: string) => T,
 ): readonly T[] => {
-  const door = checks();
+  const problems = checks();
   const found = items.flatMap((item, i) => {
-    const one = door.run(() => ({ read: read(item, `${path}[${i}]`) }));
+    const one = problems.run(() => ({ read: read(item, `${path}[${i}]`) }));
     return one === undefined ? [] : [one.read];
   });
-  door.done();
+  problems.done();
   return found;
 };
 

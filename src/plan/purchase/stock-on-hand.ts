@@ -89,12 +89,12 @@ const measuredAs = (
 
 const readBooks = (input: unknown): readonly LedgerEntry[] => {
   if (input === undefined) return [];
-  const door = checks();
+  const problems = checks();
   const seen = new Set<unknown>();
   const entries = expectList(input, "ledgers", "ledger").flatMap((book, i) => {
     const at = `ledgers[${i}]`;
     return (
-      door.run((): readonly LedgerEntry[] => {
+      problems.run((): readonly LedgerEntry[] => {
         if (seen.has(book)) fail("duplicate", at, book, "each ledger once: its use would count twice");
         seen.add(book);
         const given = expectFields(book, ["type", "version", "entries"], at, "a ledger");
@@ -103,14 +103,14 @@ const readBooks = (input: unknown): readonly LedgerEntry[] => {
       }) ?? []
     );
   });
-  door.done();
+  problems.done();
   return entries;
 };
 
 const checkedBook = (entries: unknown, at: string): Ledger => {
-  const door = checks();
-  const book = door.run(() => ledger(entries as readonly LedgerEntry[]), at);
-  door.done();
+  const problems = checks();
+  const book = problems.run(() => ledger(entries as readonly LedgerEntry[]), at);
+  problems.done();
   return book as Ledger;
 };
 
@@ -157,21 +157,21 @@ export const stockOnHand = (input: {
     received: () => {
       const list = expectList(given.received, "received", "receipt");
       if (list.length > most) fail("range", "received", list, `${most} receipts or fewer`);
-      const door = checks();
-      const read = list.flatMap((item, i) => door.run(() => receiptOf(item, `received[${i}]`)) ?? []);
-      door.done();
+      const problems = checks();
+      const read = list.flatMap((item, i) => problems.run(() => receiptOf(item, `received[${i}]`)) ?? []);
+      problems.done();
       return read;
     },
     entries: () => readBooks(given.ledgers),
     on: () => civilDate(given.on as CivilDate, "on"),
   });
   const stock = new Map<string, { like: ProductQuantity; received: number; used: number }>();
-  const door = checks();
+  const problems = checks();
   received.forEach(({ product, date, amount }, i) => {
     const known = stock.get(product) ?? { like: amount, received: 0, used: 0 };
     stock.set(product, known);
     if (amount.dimension !== known.like.dimension)
-      door.run(() =>
+      problems.run(() =>
         fail(
           "unit/mismatch",
           `received[${i}].amount`,
@@ -181,7 +181,7 @@ export const stockOnHand = (input: {
       );
     else if (date <= on) known.received += numberIn(amount, known.like.unit);
   });
-  door.done();
+  problems.done();
   const notCounted: string[] = [];
   for (const entry of entries) {
     if (entry.date > on) continue;

@@ -45,48 +45,52 @@ const fields = [
 
 type Given = { readonly [K in (typeof fields)[number]]?: unknown };
 
-const areaOf = ({ area, site }: Given, at: string, door: Checks): Quantity<"area", "none"> | undefined => {
+const areaOf = (
+  { area, site }: Given,
+  at: string,
+  problems: Checks,
+): Quantity<"area", "none"> | undefined => {
   if (area !== undefined && site !== undefined)
-    return door.run(() => fail("conflict", at, "area and site", "one of them"));
+    return problems.run(() => fail("conflict", at, "area and site", "one of them"));
   if (site === undefined)
-    return door.run(() =>
+    return problems.run(() =>
       area === undefined
         ? fail("missing", `${at}.area`, area, "the area that is treated, or a site with its shapes")
         : expectQuantity(area, { dimension: "area", of: "none", bound: "positive" }, `${at}.area`),
     );
-  return door.run(() => {
+  return problems.run(() => {
     const { net } = siteArea(site as SiteDescription);
     return net.value > 0 ? net : fail("range", "", net, "more than zero");
   }, `${at}.site`);
 };
 
-const ledgerOf = (input: unknown, at: string, door: Checks): Ledger => {
+const ledgerOf = (input: unknown, at: string, problems: Checks): Ledger => {
   const none: Ledger = { type: "ledger", version: 1, entries: [] };
   if (input === undefined) return none;
-  const read = door.run(() => {
+  const read = problems.run(() => {
     const given = expectFields(input, ["type", "version", "entries"], at, "a ledger");
     if (given.type !== "ledger") fail("type", `${at}.type`, given.type, '"ledger"');
     if (given.version !== 1) fail("type", `${at}.version`, given.version, "1");
     return given.entries;
   });
-  return read === undefined ? none : (door.run(() => ledger(read as Ledger["entries"]), at) ?? none);
+  return read === undefined ? none : (problems.run(() => ledger(read as Ledger["entries"]), at) ?? none);
 };
 
-const readStop = (input: unknown, at: string, door: Checks): ReadStop | undefined => {
-  const given: Given | undefined = door.run(() => expectFields(input, fields, at, "a stop"));
+const readStop = (input: unknown, at: string, problems: Checks): ReadStop | undefined => {
+  const given: Given | undefined = problems.run(() => expectFields(input, fields, at, "a stop"));
   if (given === undefined) return undefined;
   const text = (name: "name" | "address" | "turf"): string | undefined =>
-    given[name] === undefined ? undefined : door.run(() => shortText(given[name], `${at}.${name}`));
-  const id = door.run(() => {
+    given[name] === undefined ? undefined : problems.run(() => shortText(given[name], `${at}.${name}`));
+  const id = problems.run(() => {
     expectText(given.id, `${at}.id`, "a short name that no other stop has");
     return shortText(given.id, `${at}.id`);
   });
-  const area = areaOf(given, at, door);
+  const area = areaOf(given, at, problems);
   const canFill =
-    given.canFill === undefined || (door.run(() => expectFlag(given.canFill, `${at}.canFill`)) ?? true);
-  const log = ledgerOf(given.ledger, `${at}.ledger`, door);
-  const limits = readLimits(given.limits, door, `${at}.limits`);
-  const facts = readFacts(given.facts, `${at}.facts`, door);
+    given.canFill === undefined || (problems.run(() => expectFlag(given.canFill, `${at}.canFill`)) ?? true);
+  const log = ledgerOf(given.ledger, `${at}.ledger`, problems);
+  const limits = readLimits(given.limits, problems, `${at}.limits`);
+  const facts = readFacts(given.facts, `${at}.facts`, problems);
   const [name, address, turf] = [text("name"), text("address"), text("turf")];
   if (id === undefined || area === undefined) return undefined;
   return {
@@ -106,21 +110,21 @@ const readStop = (input: unknown, at: string, door: Checks): ReadStop | undefine
 /** A day has no more stops. */
 const mostStops = 1000;
 
-/** Reads the stops of a route; problems go to `door`. */
-export const readStops = (input: unknown, door: Checks): readonly ReadStop[] => {
-  const list = door.run(() => expectList(input, "stops", "stop")) ?? [];
+/** Reads the stops of a route; what is wrong goes to `problems`. */
+export const readStops = (input: unknown, problems: Checks): readonly ReadStop[] => {
+  const list = problems.run(() => expectList(input, "stops", "stop")) ?? [];
   if (list.length > mostStops) {
-    door.add({ code: "range", path: "stops", got: shown(list), expected: `${mostStops} stops or fewer` });
+    problems.add({ code: "range", path: "stops", got: shown(list), expected: `${mostStops} stops or fewer` });
     return [];
   }
   const seen = new Set<unknown>();
   return list.flatMap((item, i) => {
-    const stop = readStop(item, `stops[${i}]`, door);
+    const stop = readStop(item, `stops[${i}]`, problems);
     const named = (item as { id?: unknown } | null)?.id;
     const id = typeof named === "string" ? named.trim() : named;
     if (id !== undefined && seen.has(id)) {
       const expected = "a name that no other stop has";
-      door.add({ code: "duplicate", path: `stops[${i}].id`, got: shown(id), expected });
+      problems.add({ code: "duplicate", path: `stops[${i}].id`, got: shown(id), expected });
     }
     seen.add(id);
     return stop === undefined ? [] : [stop];

@@ -53,20 +53,20 @@ const computed = (input: unknown): WorkOrder => {
 };
 
 const compute = (input: unknown): WorkOrder => {
-  const door = checks();
-  const job = readJob(input, door);
+  const problems = checks();
+  const job = readJob(input, problems);
   // What only the arithmetic can tell (a nutrient that the product lacks, a circle of labels) is told together
   // with what is wrong elsewhere.
   const { sprayer, water } = job;
   const spreads = job.treatments.flatMap((t) =>
-    t.method === "spread" ? (door.run(() => spreadOrder(t, job.spreader, water)) ?? []) : [],
+    t.method === "spread" ? (problems.run(() => spreadOrder(t, job.spreader, water)) ?? []) : [],
   );
   const sprays = job.treatments.flatMap((t) =>
     t.method === "spray" && sprayer !== undefined
-      ? (door.run(() => sprayOrder(t, sprayer, water)) ?? [])
+      ? (problems.run(() => sprayOrder(t, sprayer, water)) ?? [])
       : [],
   );
-  door.done();
+  problems.done();
   const orders = [...spreads, ...sprays].map(({ value }) => value);
   const nutrients = nutrientAccounts(job, orders);
   const repeats = allTold(job.treatments.map((t) => repeatPlan(t, job)));

@@ -58,8 +58,8 @@ const taskOf = (input: unknown, path: string): { name: string; each: number; man
         ? fail("missing", `${path}.area`, undefined, "the area of the task")
         : expectQuantity(fields.area, { dimension: "area", bound: "positive" }, `${path}.area`).in("m2"),
     rate: () => {
-      const door = checks();
-      const found = door.run(
+      const problems = checks();
+      const found = problems.run(
         () =>
           effectiveFieldCapacity({
             swath: fields.swath as Length,
@@ -68,7 +68,7 @@ const taskOf = (input: unknown, path: string): { name: string; each: number; man
           }).in("m2/h"),
         path,
       );
-      door.done();
+      problems.done();
       return found ?? fail("missing", path, undefined, "swath, speed and efficiency");
     },
     times: () =>
@@ -126,9 +126,9 @@ export const laborHours = (input: {
         ? undefined
         : expectHours(fields.hoursPerPerson, "hoursPerPerson", "the hours of one person", "positive"),
   });
-  const door = checks();
-  const tasks = list.flatMap((one, i) => door.run(() => taskOf(one, `tasks[${i}]`)) ?? []);
-  door.done();
+  const problems = checks();
+  const tasks = list.flatMap((one, i) => problems.run(() => taskOf(one, `tasks[${i}]`)) ?? []);
+  problems.done();
   const manHours = tasks.reduce((sum, task) => sum + task.manHours, 0);
   return {
     type: "labor-hours",

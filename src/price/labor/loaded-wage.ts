@@ -102,10 +102,10 @@ export const crewWage = <C extends string>(
 ): MoneyPerTime<C> => {
   const list = expectList(crew, "crew", "person");
   if (list.length > 1000) fail("range", "crew", `${list.length} people`, "1000 or fewer");
-  const door = checks();
+  const problems = checks();
   let first: string | undefined;
   const people = list.flatMap((one, i) => {
-    const read = door.run(() => {
+    const read = problems.run(() => {
       const fields = expectFields(one, ["wage", "hours"], `crew[${i}]`);
       return allOf({
         wage: (): Cash =>
@@ -116,7 +116,7 @@ export const crewWage = <C extends string>(
     first ??= read?.wage.currency;
     return read === undefined ? [] : [read];
   });
-  door.done();
+  problems.done();
   const hours = people.reduce((sum, one) => sum + one.hours, 0);
   const pay = people.reduce((sum, one) => sum + one.wage.value * one.hours, 0);
   return cashPerHour(pay / hours, (first ?? "") as C);

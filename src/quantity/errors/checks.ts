@@ -27,11 +27,11 @@ const mostKept = 10_000;
  * @example
  * ```ts
  * import { checks, quantity } from "ratewright";
- * const door = checks();
- * door.run(() => quantity(Number.NaN, "lb"), "rate");
- * door.run(() => quantity(Number.NaN, "acre"), "area");
- * door.count(); // => 2
- * door.done(); // => throws not-finite
+ * const refused = checks();
+ * refused.run(() => quantity(Number.NaN, "lb"), "rate");
+ * refused.run(() => quantity(Number.NaN, "acre"), "area");
+ * refused.count(); // => 2
+ * refused.done(); // => throws not-finite
  * ```
  */
 export const checks = (): Checks => {
@@ -76,15 +76,15 @@ export const checks = (): Checks => {
 export const allOf = <const R extends Readonly<Record<string, () => unknown>>>(
   readers: R,
 ): { readonly [K in keyof R]: ReturnType<R[K]> } => {
-  const door = checks();
+  const refused = checks();
   const found: Record<string, unknown> = {};
   for (const [name, read] of Object.entries(expectRecord(readers, "readers"))) {
-    found[name] = door.run(
+    found[name] = refused.run(
       typeof read === "function"
         ? (read as () => unknown)
         : () => fail("type", `readers.${name}`, read, "a function that reads"),
     );
   }
-  door.done();
+  refused.done();
   return found as { readonly [K in keyof R]: ReturnType<R[K]> };
 };

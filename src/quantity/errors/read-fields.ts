@@ -129,17 +129,17 @@ export const readFields = (
   needed: readonly string[],
   path: string,
   expected: string,
-  door: Checks,
+  problems: Checks,
 ): void => {
-  expectCall(Object(door).run);
+  expectCall(Object(problems).run);
   const named = expectRecord(readers, "readers", "a reader for each field");
   const at = typeof path === "string" ? path : "input";
-  const record = door.run(() => expectFields(input, Object.keys(named), at, expected));
+  const record = problems.run(() => expectFields(input, Object.keys(named), at, expected));
   if (record === undefined) return;
   for (const [name, read] of Object.entries(named)) {
     const value = record[name];
     if (value !== undefined || listed(needed).includes(name)) {
-      door.run(() => {
+      problems.run(() => {
         expectCall(read);
         return (read as Reader)(value, `${at}.${name}`);
       });

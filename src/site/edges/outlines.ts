@@ -77,9 +77,9 @@ const shapeNamed = <const T extends string>(shape: unknown, names: readonly T[],
 export const readOutline = (input: unknown, path = "outline"): ReadOutline => {
   const { shape, measures } = measuresOf(input, path);
   const kind = shapeNamed(shape, outlines, path);
-  const door = checks();
-  const read = door.run(() => outlineOf(kind, measures), path);
-  door.done();
+  const problems = checks();
+  const read = problems.run(() => outlineOf(kind, measures), path);
+  problems.done();
   return read as ReadOutline;
 };
 
@@ -159,8 +159,8 @@ export const edgeOf = (
 ): { readonly length: number; readonly units: UnitSet } => {
   const { shape, measures } = measuresOf(input, path);
   const kind = shapeNamed(shape, edgeShapes, path);
-  const door = checks();
-  const read = door.run(() => {
+  const problems = checks();
+  const read = problems.run(() => {
     if (kind === "ellipse") {
       const { of, units } = lengthsOf(measures, ["length", "width"]);
       return { length: ellipseAround(of.length / 2, of.width / 2), units };
@@ -174,6 +174,6 @@ export const edgeOf = (
       ? { length: around(outline.corners), units: outline.units }
       : { length: 2 * (Math.PI * outline.radius + outline.straight), units: outline.units };
   }, path);
-  door.done();
+  problems.done();
   return read as NonNullable<typeof read>;
 };

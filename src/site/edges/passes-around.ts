@@ -56,12 +56,12 @@ export const passesAround = (input: {
   readonly swath: Length;
   readonly passes: number;
 }): PassesAround => {
-  const door = checks();
-  const record = recordWith(input, ["outline", "swath", "passes"], door, "input");
-  const read = door.run(() => convexOutline(record.outline));
-  const swath = door.run(() => lengthOf(record.swath, "swath"));
-  const passes = door.run(() => passesOf(record.passes));
-  door.done();
+  const problems = checks();
+  const record = recordWith(input, ["outline", "swath", "passes"], problems, "input");
+  const read = problems.run(() => convexOutline(record.outline));
+  const swath = problems.run(() => lengthOf(record.swath, "swath"));
+  const passes = problems.run(() => passesOf(record.passes));
+  problems.done();
   const outline = read as ReadOutline;
   const { units } = outline;
   const [width, count] = [(swath as Length).in(units.length), passes as number];

@@ -66,14 +66,16 @@ export const reducedBuffer = (input: {
   /** The least that the label lets the buffer come down to; leave it out where the label states none. */
   readonly floor?: Length;
 }): ReducedBuffer => {
-  const door = checks();
-  const record = recordWith(input, ["distance", "reductions", "rule", "floor"], door, "input");
-  const distance = door.run(() => lengthOf(record.distance, "distance"));
-  const shares = door.run(() => reductionsOf(record.reductions));
-  const rule = door.run(() => expectOneOf(record.rule, ["sum", "in turn"], "rule"));
+  const problems = checks();
+  const record = recordWith(input, ["distance", "reductions", "rule", "floor"], problems, "input");
+  const distance = problems.run(() => lengthOf(record.distance, "distance"));
+  const shares = problems.run(() => reductionsOf(record.reductions));
+  const rule = problems.run(() => expectOneOf(record.rule, ["sum", "in turn"], "rule"));
   const floor =
-    record.floor === undefined ? undefined : door.run(() => lengthOf(record.floor, "floor", "non-negative"));
-  door.done();
+    record.floor === undefined
+      ? undefined
+      : problems.run(() => lengthOf(record.floor, "floor", "non-negative"));
+  problems.done();
   const [stated, list] = [distance as Length, shares as readonly number[]];
   const taken =
     rule === "sum"
@@ -104,16 +106,16 @@ const reductionsOf = (input: unknown): readonly number[] => {
   if (Array.isArray(input) && input.length === 0) return [];
   const list = expectList(input, "reductions", "reduction");
   if (list.length > mostReductions) fail("range", "reductions", list, `at most ${mostReductions}`);
-  const door = checks();
+  const problems = checks();
   const shares = list.map((item, i) =>
-    door.run(() => {
+    problems.run(() => {
       const at = `reductions[${i}]`;
       if (typeof item === "number") return fail("type", at, item, 'a share, such as quantity(50, "%")');
       const share = expectQuantity(item, { dimension: "1", of: "none", bound: "non-negative" }, at).in("1");
       return share <= 1 ? share : fail("range", at, item, "100 % or less");
     }),
   );
-  door.done();
+  problems.done();
   return shares as readonly number[];
 };
 

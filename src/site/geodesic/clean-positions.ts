@@ -63,10 +63,10 @@ export const cleanPositions = async (input: {
   readonly accuracy: Length;
 }): Promise<CleanPositions> => {
   const record = expectFields(input, ["positions", "accuracy"]);
-  const door = checks();
-  const places = door.run(() => placesOf(record.positions, "positions"));
-  const accuracy = door.run(() => lengthOf(record.accuracy, "accuracy"));
-  door.done();
+  const problems = checks();
+  const places = problems.run(() => placesOf(record.positions, "positions"));
+  const accuracy = problems.run(() => lengthOf(record.accuracy, "accuracy"));
+  problems.done();
   const geodesy = await loadGeodesy();
   return cleaned(geodesy, places as readonly Place[], (accuracy as Length).in("m"));
 };

@@ -89,10 +89,10 @@ export const geodesicArea = async (
   options: { readonly near?: readonly [longitude: number, latitude: number] } = {},
 ): Promise<GeodesicArea> => {
   const record = expectFields(options, ["near"], "options");
-  const door = checks();
-  const parts = door.run(() => polygonsOf(geometry));
-  const near = record.near === undefined ? undefined : door.run(() => placeOf(record.near, "near"));
-  door.done();
+  const problems = checks();
+  const parts = problems.run(() => polygonsOf(geometry));
+  const near = record.near === undefined ? undefined : problems.run(() => placeOf(record.near, "near"));
+  problems.done();
   const geodesy = await loadGeodesy();
   const read = parts as readonly GeoPart[];
   if (near !== undefined) refuseFar(geodesy, read, near);
@@ -152,9 +152,9 @@ const polygonsOf = (input: unknown): readonly GeoPart[] => {
   }
   const list = expectList(record.coordinates, "coordinates", "polygon");
   if (list.length > mostParts) fail("range", "coordinates", list, `at most ${mostParts} polygons`);
-  const door = checks();
-  const parts = list.map((item, i) => door.run(() => partOf(item, `coordinates[${i}]`)));
-  door.done();
+  const problems = checks();
+  const parts = list.map((item, i) => problems.run(() => partOf(item, `coordinates[${i}]`)));
+  problems.done();
   const read = parts as readonly GeoPart[];
   read.forEach((part, i) => {
     read.slice(0, i).forEach((other) => {
@@ -164,19 +164,19 @@ const polygonsOf = (input: unknown): readonly GeoPart[] => {
         other.holes.some((hole) => isInside(part.outline, hole)) ||
         part.holes.some((hole) => isInside(other.outline, hole));
       if (!apart) {
-        door.run(() => fail("conflict", part.path, `a polygon over ${other.path}`, "polygons apart"));
+        problems.run(() => fail("conflict", part.path, `a polygon over ${other.path}`, "polygons apart"));
       }
     });
   });
-  door.done();
+  problems.done();
   return read;
 };
 
 const partOf = (input: unknown, path: string): GeoPart => {
   const rings = expectList(input, path, "ring");
-  const door = checks();
-  const read = rings.map((ring, i) => door.run(() => closedRing(ring, `${path}[${i}]`)));
-  door.done();
+  const problems = checks();
+  const read = rings.map((ring, i) => problems.run(() => closedRing(ring, `${path}[${i}]`)));
+  problems.done();
   const [outline, ...holes] = read as readonly (readonly Place[])[];
   refuseHoles(outline as readonly Place[], holes, (i) => `${path}[${i + 1}]`);
   return { outline: outline as readonly Place[], holes, path };

@@ -10,13 +10,13 @@ export const placeOf = (input: unknown, path: string): Place => {
   if (!Array.isArray(input) || input.length < 2 || input.length > 3)
     return fail("type", path, input, expected);
   const [longitude, latitude] = input as readonly unknown[];
-  const door = checks();
+  const problems = checks();
   [longitude, latitude].forEach((degrees, i) => {
     if (typeof degrees !== "number" || !Number.isFinite(degrees)) {
-      door.run(() => fail("not-finite", `${path}[${i}]`, degrees, "degrees, a finite number"));
+      problems.run(() => fail("not-finite", `${path}[${i}]`, degrees, "degrees, a finite number"));
     }
   });
-  door.done();
+  problems.done();
   const [lon, lat] = [longitude as number, latitude as number];
   if (Math.abs(lon) > 360 || Math.abs(lat) > 360) {
     fail(
@@ -48,8 +48,8 @@ export const placesOf = (input: unknown, path: string): readonly Place[] => {
   if (input.length === 0 || input.length > mostPositions) {
     return fail("range", path, input, `1 to ${mostPositions} positions`);
   }
-  const door = checks();
-  const places = Array.from(input, (item: unknown, i) => door.run(() => placeOf(item, `${path}[${i}]`)));
-  door.done();
+  const problems = checks();
+  const places = Array.from(input, (item: unknown, i) => problems.run(() => placeOf(item, `${path}[${i}]`)));
+  problems.done();
   return places as readonly Place[];
 };

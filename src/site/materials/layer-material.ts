@@ -60,17 +60,17 @@ export const layerMaterial = (input: {
   /** What one bag holds. */
   readonly bag?: Volume;
 }): LayerMaterial => {
-  const door = checks();
-  const record = recordWith(input, ["area", "depth", "bulkDensity", "extra", "bag"], door, "input");
-  const area = door.run(() => areaOf(record.area, "area", ["treated"]));
-  const depth = door.run(() => lengthOf(record.depth, "depth"));
+  const problems = checks();
+  const record = recordWith(input, ["area", "depth", "bulkDensity", "extra", "bag"], problems, "input");
+  const area = problems.run(() => areaOf(record.area, "area", ["treated"]));
+  const depth = problems.run(() => lengthOf(record.depth, "depth"));
   const density =
     record.bulkDensity === undefined
       ? undefined
-      : door.run(() => densityOf(record.bulkDensity, "bulkDensity"));
-  const extra = record.extra === undefined ? 0 : door.run(() => extraOf(record.extra));
-  const bag = record.bag === undefined ? undefined : door.run(() => volumeOf(record.bag, "bag"));
-  door.done();
+      : problems.run(() => densityOf(record.bulkDensity, "bulkDensity"));
+  const extra = record.extra === undefined ? 0 : problems.run(() => extraOf(record.extra));
+  const bag = record.bag === undefined ? undefined : problems.run(() => volumeOf(record.bag, "bag"));
+  problems.done();
   const ground = area as Area;
   const metric = isMetricArea(ground.unit);
   const volume = layerVolume(ground, depth as Length);

@@ -91,13 +91,13 @@ export const mixWeights = (input: {
   readonly parts: readonly MixPart[];
   readonly shrinkage?: Quantity<"1", "none">;
 }): MixWeights => {
-  const door = checks();
-  const record = recordWith(input, ["volume", "parts", "shrinkage"], door, "input");
-  const volume = door.run(() => volumeOf(record.volume, "volume"));
-  const parts = door.run(() => partsOf(record.parts));
+  const problems = checks();
+  const record = recordWith(input, ["volume", "parts", "shrinkage"], problems, "input");
+  const volume = problems.run(() => volumeOf(record.volume, "volume"));
+  const parts = problems.run(() => partsOf(record.parts));
   const shrinkage =
-    record.shrinkage === undefined ? 0 : door.run(() => shareOf(record.shrinkage, "shrinkage", 0, 0.9));
-  door.done();
+    record.shrinkage === undefined ? 0 : problems.run(() => shareOf(record.shrinkage, "shrinkage", 0, 0.9));
+  problems.done();
   const mix = volume as Volume;
   const read = parts as readonly ReadPart[];
   const metric = /^(m3|L|mL)$/.test(mix.unit);
@@ -148,10 +148,10 @@ interface ReadPart {
 const partsOf = (input: unknown): readonly ReadPart[] => {
   const list = expectList(input, "parts", "part");
   if (list.length > mostParts) fail("range", "parts", list, `at most ${mostParts} parts`);
-  const door = checks();
+  const problems = checks();
   const names = new Map<string, number>();
-  const parts = list.map((item, i) => door.run(() => partOf(item, `parts[${i}]`, names, i)));
-  door.done();
+  const parts = list.map((item, i) => problems.run(() => partOf(item, `parts[${i}]`, names, i)));
+  problems.done();
   const read = parts as readonly ReadPart[];
   const whole = read.reduce((sum, { share }) => sum + share, 0);
   return Math.abs(whole - 1) <= 0.001
@@ -166,19 +166,19 @@ const partsOf = (input: unknown): readonly ReadPart[] => {
 
 const partOf = (item: unknown, at: string, names: Map<string, number>, i: number): ReadPart => {
   const record = expectFields(item, ["name", "share", "bulkDensity", "moisture", "basis"], at);
-  const door = checks();
-  const name = door.run(() => expectText(record.name, `${at}.name`, "the name of the part"));
+  const problems = checks();
+  const name = problems.run(() => expectText(record.name, `${at}.name`, "the name of the part"));
   if (name !== undefined) {
     const before = names.get(name);
     if (before !== undefined) {
-      door.run(() => fail("duplicate", `${at}.name`, name, `a name that parts[${before}] does not have`));
+      problems.run(() => fail("duplicate", `${at}.name`, name, `a name that parts[${before}] does not have`));
     }
     names.set(name, i);
   }
-  const share = door.run(() => shareOf(record.share, `${at}.share`, Number.MIN_VALUE, 1));
-  const density = door.run(() => densityOf(record.bulkDensity, `${at}.bulkDensity`));
-  const wet = door.run(() => wetOverDry(record, at));
-  door.done();
+  const share = problems.run(() => shareOf(record.share, `${at}.share`, Number.MIN_VALUE, 1));
+  const density = problems.run(() => densityOf(record.bulkDensity, `${at}.bulkDensity`));
+  const wet = problems.run(() => wetOverDry(record, at));
+  problems.done();
   return {
     name: name as string,
     share: share as number,

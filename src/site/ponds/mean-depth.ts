@@ -43,15 +43,15 @@ const mostRows = 500;
  * ```
  */
 export const meanDepth = (input: { readonly rows: readonly (readonly Length[])[] }): MeanDepth => {
-  const door = checks();
-  const record = recordWith(input, ["rows"], door, "input");
-  const rows = door.run(() => expectList(record.rows, "rows", "row of soundings"));
+  const problems = checks();
+  const record = recordWith(input, ["rows"], problems, "input");
+  const rows = problems.run(() => expectList(record.rows, "rows", "row of soundings"));
   if ((rows?.length ?? 0) > mostRows) {
-    door.run(() => fail("range", "rows", rows, `at most ${mostRows} rows`));
-    door.done();
+    problems.run(() => fail("range", "rows", rows, `at most ${mostRows} rows`));
+    problems.done();
   }
-  const read = (rows ?? []).map((row, i) => door.run(() => lengthList(row, `rows[${i}]`, 2)));
-  door.done();
+  const read = (rows ?? []).map((row, i) => problems.run(() => lengthList(row, `rows[${i}]`, 2)));
+  problems.done();
   const lists = read as readonly (readonly Length[])[];
   const all = lists.flat();
   const first = all[0] as Length;

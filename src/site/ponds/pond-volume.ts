@@ -84,16 +84,16 @@ export const contourVolume = (pond: {
   readonly interval: Length | readonly Length[];
   readonly rule: ContourRule;
 }): Volume => {
-  const door = checks();
-  const record = recordWith(pond, ["areas", "interval", "rule"], door, "pond");
-  const rule = door.run(() => expectOneOf(record.rule, rules, "rule"));
-  const areas = door.run(() => contourAreas(record.areas));
-  const intervals = door.run(() =>
+  const problems = checks();
+  const record = recordWith(pond, ["areas", "interval", "rule"], problems, "pond");
+  const rule = problems.run(() => expectOneOf(record.rule, rules, "rule"));
+  const areas = problems.run(() => contourAreas(record.areas));
+  const intervals = problems.run(() =>
     Array.isArray(record.interval)
       ? lengthList(record.interval, "interval", 1, "positive")
       : [lengthOf(record.interval, "interval")],
   );
-  door.done();
+  problems.done();
   const list = areas as readonly Area[];
   const gaps = intervals as readonly Length[];
   const layers = list.length - 1;
@@ -146,23 +146,23 @@ const contourAreas = (input: unknown): readonly Area[] => {
   if (input.length < 2 || input.length > mostContours) {
     return fail("range", "areas", input, `2 to ${mostContours} areas: the surface and a contour below it`);
   }
-  const door = checks();
+  const problems = checks();
   const last = input.length - 1;
   const areas = Array.from(input, (item: unknown, i) => {
     // the bottom may be a point
     if (i === last && Object(item).value === 0) {
       return new Quantity(0, "m2", "none", "area");
     }
-    return door.run(() => areaOf(item, `areas[${i}]`));
+    return problems.run(() => areaOf(item, `areas[${i}]`));
   });
   areas.forEach((area, i) => {
     const above = areas[i - 1];
     if (area !== undefined && above !== undefined && area.in("m2") > above.in("m2") * (1 + 1e-9)) {
-      door.run(() =>
+      problems.run(() =>
         fail("conflict", `areas[${i}]`, area, "no more than the contour above: the surface first"),
       );
     }
   });
-  door.done();
+  problems.done();
   return areas as readonly Area[];
 };

@@ -90,13 +90,14 @@ export const waterDose = <const S extends string, const P extends string = never
   readonly concentration: Quantity<"mass/volume", S> | Quantity<"mass/mass", S>;
   readonly strength?: Quantity<"mass/mass", P> | Quantity<"mass/volume", P>;
 }): WaterDose<InWater<S>> => {
-  const door = checks();
+  const problems = checks();
   const keys = ["volume", "surface", "depth", "concentration", "strength"];
-  const record = recordWith(input, keys, door, "input");
-  const volume = door.run(() => volumeOfWater(record));
-  const concentration = door.run(() => concentrationOf(record.concentration));
-  const strength = record.strength === undefined ? undefined : door.run(() => strengthOf(record.strength));
-  door.done();
+  const record = recordWith(input, keys, problems, "input");
+  const volume = problems.run(() => volumeOfWater(record));
+  const concentration = problems.run(() => concentrationOf(record.concentration));
+  const strength =
+    record.strength === undefined ? undefined : problems.run(() => strengthOf(record.strength));
+  problems.done();
   const water = volume as Volume;
   const { perLitre, of, findings } = concentration as NonNullable<typeof concentration>;
   const metric = /^(L|mL|m3)$/.test(water.unit);
@@ -129,10 +130,10 @@ const volumeOfWater = (record: Readonly<Record<string, unknown>>): Volume => {
   if (surface === undefined && depth === undefined) {
     return fail("missing", "volume", volume, "a volume, as pondVolume gives, or surface and depth");
   }
-  const door = checks();
-  const area = door.run(() => areaOf(surface, "surface", ["treated"]));
-  const deep = door.run(() => lengthOf(depth, "depth"));
-  door.done();
+  const problems = checks();
+  const area = problems.run(() => areaOf(surface, "surface", ["treated"]));
+  const deep = problems.run(() => lengthOf(depth, "depth"));
+  problems.done();
   return waterVolume(area as Area, deep as Length);
 };
 

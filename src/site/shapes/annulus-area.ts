@@ -52,21 +52,21 @@ export const annulusArea = (ring: Annulus): Area => {
 export const annulusOf = (
   input: unknown,
 ): { readonly outer: number; readonly inner: number; readonly units: UnitSet } => {
-  const door = checks();
-  const record = recordWith(input, measures, door);
+  const problems = checks();
+  const record = recordWith(input, measures, problems);
   const given = measures.filter((key) => record[key] !== undefined);
   const pair = pairs.find((two) => given.length === 2 && two.every((key) => given.includes(key)));
   if (pair === undefined) {
     const missing = given.length === 1 ? pairs.find((two) => two.some((key) => key === given[0])) : undefined;
     const other = missing?.find((key) => key !== given[0]);
-    door.run(() =>
+    problems.run(() =>
       given.length < 2
         ? fail("missing", other ?? "outerRadius", undefined, choices)
         : fail("conflict", given[0] as string, given.join(" and "), choices),
     );
   }
-  const lengths = given.map((key) => door.run(() => lengthOf(record[key], key)));
-  door.done();
+  const lengths = given.map((key) => problems.run(() => lengthOf(record[key], key)));
+  problems.done();
   const [first, second] = pair as (typeof pairs)[number];
   const one = lengths[given.indexOf(first)] as Length;
   const units = unitSet(one.unit);

@@ -43,17 +43,19 @@ export const circleArea = (circle: Circle): Area => {
 export const circleOf = (
   input: unknown,
 ): { readonly radius: number; readonly units: ReturnType<typeof unitSet> } => {
-  const door = checks();
-  const record = recordWith(input, measures, door);
+  const problems = checks();
+  const record = recordWith(input, measures, problems);
   const given = measures.filter((key) => record[key] !== undefined);
   const [key] = given;
   if (key === undefined) {
-    door.run(() => fail("missing", "radius", undefined, "a radius, a diameter or a circumference"));
+    problems.run(() => fail("missing", "radius", undefined, "a radius, a diameter or a circumference"));
   } else if (given.length > 1) {
-    door.run(() => fail("conflict", key, given.join(" and "), "one of radius, diameter and circumference"));
+    problems.run(() =>
+      fail("conflict", key, given.join(" and "), "one of radius, diameter and circumference"),
+    );
   }
-  const length = key === undefined ? undefined : door.run(() => lengthOf(record[key], key));
-  door.done();
+  const length = key === undefined ? undefined : problems.run(() => lengthOf(record[key], key));
+  problems.done();
   const one = length as Length;
   const units = unitSet(one.unit);
   const size = one.in(units.length);
@@ -82,12 +84,12 @@ export const sectorArea = (sector: {
   readonly radius: Length;
   readonly angle: Quantity<"angle", "none">;
 }): Area => {
-  const door = checks();
-  const record = recordWith(sector, ["radius", "angle"], door);
-  const read = door.run(() =>
+  const problems = checks();
+  const record = recordWith(sector, ["radius", "angle"], problems);
+  const read = problems.run(() =>
     allOf({ radius: () => lengthOf(record.radius, "radius"), angle: () => degreesOf(record.angle, "angle") }),
   );
-  door.done();
+  problems.done();
   const { radius, angle } = read as NonNullable<typeof read>;
   const units = unitSet(radius.unit);
   const size = radius.in(units.length);

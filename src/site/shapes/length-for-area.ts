@@ -30,11 +30,11 @@ const lengthFrom = <const K extends string>(
   key: K,
   other: (area: number, given: number) => number,
 ): Length => {
-  const door = checks();
-  const record = recordWith(input, ["area", key], door, "input");
-  const area = door.run(() => areaOf(record.area, "area", ["treated"]));
-  const given = door.run(() => lengthOf(record[key], key));
-  door.done();
+  const problems = checks();
+  const record = recordWith(input, ["area", key], problems, "input");
+  const area = problems.run(() => areaOf(record.area, "area", ["treated"]));
+  const given = problems.run(() => lengthOf(record[key], key));
+  problems.done();
   const length = given as Length;
   const metric = /m$/.test(length.unit) && length.unit !== "nmi";
   const [unit, squared] = metric

@@ -52,17 +52,17 @@ const sides = ["a", "b", "c", "d"] as const;
  * ```
  */
 export const quadrilateralArea = (shape: Quadrilateral): Area => {
-  const door = checks();
-  const record = recordWith(shape, ["diagonal", ...heights, ...sides], door);
+  const refused = checks();
+  const record = recordWith(shape, ["diagonal", ...heights, ...sides], refused);
   const byHeights = heights.some((key) => record[key] !== undefined);
   const bySides = sides.some((key) => record[key] !== undefined);
   const expected = "height1 and height2, or the four sides a, b, c, d";
-  if (byHeights && bySides) door.run(() => fail("conflict", "height1", "heights and sides", expected));
-  if (!byHeights && !bySides) door.run(() => fail("missing", "height1", undefined, expected));
+  if (byHeights && bySides) refused.run(() => fail("conflict", "height1", "heights and sides", expected));
+  if (!byHeights && !bySides) refused.run(() => fail("missing", "height1", undefined, expected));
   const keys = byHeights ? heights : bySides ? sides : [];
-  const diagonal = door.run(() => lengthOf(record.diagonal, "diagonal"));
-  const rest = keys.map((key) => door.run(() => lengthOf(record[key], key)));
-  door.done();
+  const diagonal = refused.run(() => lengthOf(record.diagonal, "diagonal"));
+  const rest = keys.map((key) => refused.run(() => lengthOf(record[key], key)));
+  refused.done();
   const units = unitSet((diagonal as Length).unit);
   const d = (diagonal as Length).in(units.length);
   const [p = 0, q = 0, r = 0, s = 0] = rest.map((length) => (length as Length).in(units.length));

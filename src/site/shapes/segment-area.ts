@@ -61,21 +61,21 @@ const pairs = ["chord", "height", "radius", "angle"] as const;
 export const segmentOf = (
   input: unknown,
 ): { readonly radius: number; readonly angle: number; readonly units: UnitSet } => {
-  const door = checks();
-  const record = recordWith(input, pairs, door);
+  const problems = checks();
+  const record = recordWith(input, pairs, problems);
   const byTape = record.chord !== undefined || record.height !== undefined;
   const expected = "chord and height, or radius and angle";
   if (byTape && (record.radius !== undefined || record.angle !== undefined)) {
-    door.run(() => fail("conflict", "chord", "measures of both pairs", expected));
+    problems.run(() => fail("conflict", "chord", "measures of both pairs", expected));
   }
   const given = pairs.some((key) => record[key] !== undefined);
-  if (!given) door.run(() => fail("missing", "chord", undefined, expected));
+  if (!given) problems.run(() => fail("missing", "chord", undefined, expected));
   const [first, second] = byTape ? (["chord", "height"] as const) : (["radius", "angle"] as const);
-  const one = given ? door.run(() => lengthOf(record[first], first)) : undefined;
-  const height = given && byTape ? door.run(() => lengthOf(record[second], second)) : undefined;
-  const degrees = given && !byTape ? door.run(() => degreesOf(record.angle, "angle")) : undefined;
-  if (degrees === 360) door.run(() => fail("range", "angle", record.angle, "less than 360 deg"));
-  door.done();
+  const one = given ? problems.run(() => lengthOf(record[first], first)) : undefined;
+  const height = given && byTape ? problems.run(() => lengthOf(record[second], second)) : undefined;
+  const degrees = given && !byTape ? problems.run(() => degreesOf(record.angle, "angle")) : undefined;
+  if (degrees === 360) problems.run(() => fail("range", "angle", record.angle, "less than 360 deg"));
+  problems.done();
   const length = one as Length;
   const units = unitSet(length.unit);
   const size = length.in(units.length);

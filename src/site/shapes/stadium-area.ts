@@ -38,16 +38,16 @@ export const stadiumArea = (shape: Stadium): Area => {
 export const stadiumOf = (
   input: unknown,
 ): { readonly straight: number; readonly width: number; readonly units: UnitSet } => {
-  const door = checks();
-  const record = recordWith(input, ["width", "length", "straight"], door);
+  const problems = checks();
+  const record = recordWith(input, ["width", "length", "straight"], problems);
   const { length, straight } = record;
-  const width = door.run(() => lengthOf(record.width, "width"));
+  const width = problems.run(() => lengthOf(record.width, "width"));
   const key = straight === undefined ? "length" : "straight";
   if (length !== undefined && straight !== undefined) {
-    door.run(() => fail("conflict", "length", length, "length, over all, or straight, not both"));
+    problems.run(() => fail("conflict", "length", length, "length, over all, or straight, not both"));
   }
-  const along = door.run(() => lengthOf(record[key], key));
-  door.done();
+  const along = problems.run(() => lengthOf(record[key], key));
+  problems.done();
   const units = unitSet((width as Length).unit);
   const [w, l] = [(width as Length).in(units.length), (along as Length).in(units.length)];
   const rest = key === "straight" ? l : l - w;

@@ -60,10 +60,10 @@ type Fields = Readonly<Record<string, unknown>>;
  * ```
  */
 export const areaEstimate = (shape: SiteShape, tape: TapeError): Estimate<"area", "none"> => {
-  const door = checks();
-  const error = door.run(() => tapeOf(tape));
-  const read = door.run(() => withSlopes(shape, "shape"));
-  door.done();
+  const problems = checks();
+  const error = problems.run(() => tapeOf(tape));
+  const read = problems.run(() => withSlopes(shape, "shape"));
+  problems.done();
   const { area, squares } = read as Varied;
   const { reading, scale } = error as ReadTape;
   return estimateOf(area, area.value, squares * reading ** 2, scale);
@@ -97,10 +97,10 @@ export const areaEstimate = (shape: SiteShape, tape: TapeError): Estimate<"area"
  * ```
  */
 export const siteAreaEstimate = (site: SiteDescription, tape: TapeError): Estimate<"area", "none"> => {
-  const door = checks();
-  const error = door.run(() => tapeOf(tape));
-  const whole = door.run(() => siteArea(site));
-  door.done();
+  const problems = checks();
+  const error = problems.run(() => tapeOf(tape));
+  const whole = problems.run(() => siteArea(site));
+  problems.done();
   const { net } = whole as ReturnType<typeof siteArea>;
   const { reading, scale } = error as ReadTape;
   const { parts, cutOuts } = expectRecord(site, "site") as {
@@ -116,14 +116,14 @@ export const siteAreaEstimate = (site: SiteDescription, tape: TapeError): Estima
   ];
   let variance = 0;
   for (const [shape, path] of shapes) {
-    const varied = door.run(() => withSlopes(shape, path));
+    const varied = problems.run(() => withSlopes(shape, path));
     // each part has its own unit: its derivative goes to that of the net area
     if (varied !== undefined) {
       const factor = numberIn(likeQuantity(varied.area, 1), net.unit);
       variance += varied.squares * (reading * factor) ** 2;
     }
   }
-  door.done();
+  problems.done();
   return estimateOf(net, net.value, variance, scale);
 };
 
@@ -142,16 +142,18 @@ interface ReadTape {
 
 const tapeOf = (input: unknown): ReadTape => {
   const record = expectFields(input, ["reading", "scale", "meaning"], "tape");
-  const door = checks();
-  const meaning = door.run(() => expectOneOf(record.meaning, ["standard error", "limits"], "tape.meaning"));
+  const problems = checks();
+  const meaning = problems.run(() =>
+    expectOneOf(record.meaning, ["standard error", "limits"], "tape.meaning"),
+  );
   const reading =
     record.reading === undefined
       ? 0
-      : door.run(() => lengthOf(record.reading, "tape.reading", "non-negative").in("m"));
+      : problems.run(() => lengthOf(record.reading, "tape.reading", "non-negative").in("m"));
   const scale =
     record.scale === undefined
       ? 0
-      : door.run(() =>
+      : problems.run(() =>
           expectQuantity(
             record.scale,
             { dimension: "1", of: "none", bound: "non-negative" },
@@ -159,12 +161,14 @@ const tapeOf = (input: unknown): ReadTape => {
           ).in("1"),
         );
   if (record.reading === undefined && record.scale === undefined) {
-    door.run(() => fail("missing", "tape.reading", undefined, "a reading error, a scale error, or both"));
+    problems.run(() => fail("missing", "tape.reading", undefined, "a reading error, a scale error, or both"));
   }
   if (scale !== undefined && scale > 0.2) {
-    door.run(() => fail("range", "tape.scale", record.scale, "20 % or less: the errors have to be small"));
+    problems.run(() =>
+      fail("range", "tape.scale", record.scale, "20 % or less: the errors have to be small"),
+    );
   }
-  door.done();
+  problems.done();
   const by = meaning === "limits" ? Math.sqrt(3) : 1;
   return { reading: (reading as number) / by, scale: (scale as number) / by };
 };
@@ -177,9 +181,9 @@ interface Varied {
 
 /** An area, and how much it changes with its measures. */
 const withSlopes = (shape: unknown, path: string): Varied => {
-  const door = checks();
-  const read = door.run(() => readShape(shape), path);
-  door.done();
+  const problems = checks();
+  const read = problems.run(() => readShape(shape), path);
+  problems.done();
   const { area } = read as NonNullable<typeof read>;
   const fields = shape as Fields;
   if (fields.shape === "measured") {

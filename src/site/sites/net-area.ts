@@ -78,7 +78,7 @@ const mostShapes = 10_000;
 
 /** The parts and the cut-outs of a record, each read by `read`, and their sums. */
 export const areasOfSite = (site: unknown, read: (item: unknown, path: string) => NamedArea): SiteArea => {
-  const door = checks();
+  const problems = checks();
   // a site that was computed here is one too: its sums are worked out again
   const computed = Object(site).type === "site-area" ? ["type", "version", "gross", "cutOut", "net"] : [];
   const known = ["parts", "cutOuts", ...computed];
@@ -86,7 +86,7 @@ export const areasOfSite = (site: unknown, read: (item: unknown, path: string) =
     site !== null && typeof site === "object" && !Array.isArray(site)
       ? site
       : expectFields(site, known, "site", "a record with parts");
-  door.run(() => expectFields(record, known, ""));
+  problems.run(() => expectFields(record, known, ""));
   const list = (input: unknown, path: string): readonly NamedArea[] => {
     const all = checks();
     if (Array.isArray(input) && input.length > mostShapes)
@@ -97,12 +97,12 @@ export const areasOfSite = (site: unknown, read: (item: unknown, path: string) =
     all.done();
     return areas as readonly NamedArea[];
   };
-  const parts = door.run(() => list(record.parts, "parts"));
-  const cutOuts = door.run(() => {
+  const parts = problems.run(() => list(record.parts, "parts"));
+  const cutOuts = problems.run(() => {
     const given = record.cutOuts;
     return given === undefined || (Array.isArray(given) && given.length === 0) ? [] : list(given, "cutOuts");
   });
-  door.done();
+  problems.done();
   return siteAreaOf(parts as readonly NamedArea[], cutOuts as readonly NamedArea[]);
 };
 
@@ -131,22 +131,22 @@ const siteAreaOf = (parts: readonly NamedArea[], cutOuts: readonly NamedArea[]):
 };
 
 const namedArea = (input: unknown, at: string): NamedArea => {
-  const door = checks();
+  const problems = checks();
   const expected = "a record with area, and a name where it has one";
   const record: { readonly area?: unknown; readonly plan?: unknown } & Readonly<Record<string, unknown>> =
     typeof input === "object" && input !== null && !Array.isArray(input) && !("unit" in input)
       ? { ...input }
       : fail("type", at, input, expected);
-  door.run(() => expectFields(record, ["name", "area", "plan"], at));
-  const named = door.run(() => nameOf(record, at));
-  const area = door.run(() => areaOf(record.area, `${at}.area`, ["treated", "gross"]));
+  problems.run(() => expectFields(record, ["name", "area", "plan"], at));
+  const named = problems.run(() => nameOf(record, at));
+  const area = problems.run(() => areaOf(record.area, `${at}.area`, ["treated", "gross"]));
   const plan =
     record.plan === undefined
       ? undefined
-      : door.run(() =>
+      : problems.run(() =>
           expectQuantity(record.plan, { dimension: "area", of: "plan", bound: "positive" }, `${at}.plan`),
         );
-  door.done();
+  problems.done();
   return {
     ...named,
     area: area as Area,

@@ -40,9 +40,9 @@ export interface SiteDescription {
  */
 export const siteArea = (site: SiteDescription): SiteArea =>
   areasOfSite(site, (item, at) => {
-    const door = checks();
+    const problems = checks();
     const record = expectRecord(item, at, "a record that names its shape");
-    const shape = door.run(() => readShape(record), at);
-    door.done();
+    const shape = problems.run(() => readShape(record), at);
+    problems.done();
     return shape as NonNullable<typeof shape>;
   });

@@ -37,16 +37,16 @@ export const averageRadiusArea = (green: {
   readonly radii: readonly Length[];
   readonly rule?: RadiusRule;
 }): Area => {
-  const door = checks();
-  const record = recordWith(green, ["radii", "rule"], door);
+  const problems = checks();
+  const record = recordWith(green, ["radii", "rule"], problems);
   const { rule: stated = "mean radius" } = record;
-  const read = door.run(() =>
+  const read = problems.run(() =>
     allOf({
       rule: () => expectOneOf(stated, ["mean radius", "mean square"], "rule"),
       lengths: () => lengthList(record.radii, "radii", 3, "positive"),
     }),
   );
-  door.done();
+  problems.done();
   const { rule, lengths } = read as NonNullable<typeof read>;
   const units = unitSet((lengths[0] as Length).unit);
   const radii = lengths.map((radius) => radius.in(units.length));

@@ -63,18 +63,18 @@ const rules = ["trapezoidal", "simpson", "average ordinate"] as const;
  * ```
  */
 export const offsetArea = (offsets: Offsets): Area => {
-  const door = checks();
-  const record = recordWith(offsets, ["spacing", "widths", "left", "right", "rule"], door);
+  const problems = checks();
+  const record = recordWith(offsets, ["spacing", "widths", "left", "right", "rule"], problems);
   const { rule = "trapezoidal" } = record;
-  door.run(() => expectOneOf(rule, rules, "rule"));
-  const spacing = door.run(() =>
+  problems.run(() => expectOneOf(rule, rules, "rule"));
+  const spacing = problems.run(() =>
     Array.isArray(record.spacing)
       ? lengthList(record.spacing, "spacing", 1, "positive")
       : [lengthOf(record.spacing, "spacing")],
   );
   const least = rule === "simpson" ? 3 : 2;
-  const sides = door.run(() => sidesOf(record, least));
-  door.done();
+  const sides = problems.run(() => sidesOf(record, least));
+  problems.done();
 
   const gaps = spacing as readonly Length[];
   const units = unitSet((gaps[0] as Length).unit);
@@ -119,13 +119,13 @@ const sidesOf = (
   const { widths, left, right } = record;
   if (left === undefined && right === undefined) return [lengthList(widths, "widths", least)];
   if (widths !== undefined) return fail("conflict", "widths", widths, "widths, or left and right, not both");
-  const door = checks();
-  const one = door.run(() => lengthList(left, "left", least));
-  const other = door.run(() => lengthList(right, "right", least));
+  const problems = checks();
+  const one = problems.run(() => lengthList(left, "left", least));
+  const other = problems.run(() => lengthList(right, "right", least));
   if (one !== undefined && other !== undefined && one.length !== other.length) {
-    door.run(() => fail("conflict", "right", right, `a list of ${one.length}, as many as on the left`));
+    problems.run(() => fail("conflict", "right", right, `a list of ${one.length}, as many as on the left`));
   }
-  door.done();
+  problems.done();
   return [one as readonly Length[], other as readonly Length[]];
 };
 

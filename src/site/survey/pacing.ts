@@ -66,15 +66,15 @@ export const paceCalibration = (input: {
   readonly counts: readonly number[];
   readonly drop?: "high and low";
 }): PaceCalibration => {
-  const door = checks();
-  const record = recordWith(input, ["course", "counts", "drop"], door, "input");
-  const course = door.run(() => lengthOf(record.course, "course"));
+  const problems = checks();
+  const record = recordWith(input, ["course", "counts", "drop"], problems, "input");
+  const course = problems.run(() => lengthOf(record.course, "course"));
   const drop =
     record.drop === undefined
       ? undefined
-      : door.run(() => expectOneOf(record.drop, ["high and low"], "drop"));
-  const counts = door.run(() => countsOf(record.counts, "counts", drop === undefined ? 2 : 5));
-  door.done();
+      : problems.run(() => expectOneOf(record.drop, ["high and low"], "drop"));
+  const counts = problems.run(() => countsOf(record.counts, "counts", drop === undefined ? 2 : 5));
+  problems.done();
   const all = counts as readonly number[];
   const [high, low] = [Math.max(...all), Math.min(...all)];
   const dropped = drop === undefined ? [] : [low, high];
@@ -129,15 +129,15 @@ export const pacedDistance = (input: {
   readonly pace: PaceCalibration;
   readonly counts: number | readonly number[];
 }): Estimate<"length", "none"> => {
-  const door = checks();
-  const record = recordWith(input, ["pace", "counts"], door, "input");
-  const pace = door.run(() => calibrationOf(record.pace));
-  const counts = door.run(() =>
+  const problems = checks();
+  const record = recordWith(input, ["pace", "counts"], problems, "input");
+  const pace = problems.run(() => calibrationOf(record.pace));
+  const counts = problems.run(() =>
     Array.isArray(record.counts)
       ? countsOf(record.counts, "counts", 1)
       : [expectNumber(record.counts, "counts", { above: 0 })],
   );
-  door.done();
+  problems.done();
   const { length, share, walks } = pace as NonNullable<typeof pace>;
   const list = counts as readonly number[];
   const distance = likeQuantity(length, length.value * mean(list));
@@ -155,9 +155,11 @@ const countsOf = (input: unknown, path: string, least: number): readonly number[
   if (list.length < least || list.length > mostWalks) {
     fail("range", path, list, `${least} counts or more: walk it again; at most ${mostWalks}`);
   }
-  const door = checks();
-  const counts = list.map((count, i) => door.run(() => expectNumber(count, `${path}[${i}]`, { above: 0 })));
-  door.done();
+  const problems = checks();
+  const counts = list.map((count, i) =>
+    problems.run(() => expectNumber(count, `${path}[${i}]`, { above: 0 })),
+  );
+  problems.done();
   return counts as readonly number[];
 };
 
@@ -170,14 +172,14 @@ const calibrationOf = (
   const record = expectRecord(input, "pace", expected);
   if (record.type !== "pace-calibration") fail("type", "pace", input, expected);
   const { walks, walkError, pace } = expectFields(record, known, "pace") as Record<string, unknown>;
-  const door = checks();
-  const length = door.run(() =>
+  const problems = checks();
+  const length = problems.run(() =>
     lengthOf(expectRecord(pace, "pace.pace", "an estimate").value, "pace.pace.value"),
   );
-  const share = door.run(() =>
+  const share = problems.run(() =>
     expectQuantity(walkError, { dimension: "1", of: "none", bound: "positive" }, "pace.walkError").in("1"),
   );
-  const n = door.run(() => expectNumber(walks, "pace.walks", { min: 2 }));
-  door.done();
+  const n = problems.run(() => expectNumber(walks, "pace.walks", { min: 2 }));
+  problems.done();
   return { length: length as Length, share: share as number, walks: n as number };
 };

@@ -83,19 +83,19 @@ export const polygonOf = (points: unknown, unit: unknown, options: unknown): Pol
   const more = numbers || options !== undefined ? options : unit;
   const read = numbers ? readerOfNumbers(unit) : readerOfQuantities();
   const given = read.corners(points, "points");
-  const door = checks();
+  const problems = checks();
   const record: { readonly holes?: unknown } =
-    (more === undefined ? undefined : door.run(() => expectFields(more, ["holes"], "options"))) ?? {};
+    (more === undefined ? undefined : problems.run(() => expectFields(more, ["holes"], "options"))) ?? {};
   const lists = record.holes === undefined ? [] : record.holes;
   if (!Array.isArray(lists)) return fail("type", "holes", lists, "a list of outlines");
   if (lists.length > mostHoles)
     return fail("range", "holes", `${lists.length} cut-outs`, `${mostHoles} cut-outs or fewer`);
-  const outline = door.run(() => ringOf(given, "points"));
-  if (outline !== undefined) door.run(() => refuseDegrees(outline, read.units()));
+  const outline = problems.run(() => ringOf(given, "points"));
+  if (outline !== undefined) problems.run(() => refuseDegrees(outline, read.units()));
   const holes = Array.from(lists, (hole: unknown, i) =>
-    door.run(() => ringOf(read.corners(hole, `holes[${i}]`), `holes[${i}]`)),
+    problems.run(() => ringOf(read.corners(hole, `holes[${i}]`), `holes[${i}]`)),
   );
-  door.done();
+  problems.done();
   const polygon = { outline: outline as readonly Point[], holes: holes as readonly (readonly Point[])[] };
   refuseHoles(polygon.outline, polygon.holes, (i) => `holes[${i}]`);
   return { ...polygon, units: read.units() };
@@ -144,18 +144,18 @@ const readerOfNumbers = (unit: string): CornerReader => {
   const units = unitSet(unit);
   const scale = one.in(units.length);
   const corners = (input: unknown, path: string): readonly Point[] => {
-    const door = checks();
+    const problems = checks();
     const found: Point[] = [];
     listOf(input, path).forEach((point, i) => {
       if (!Array.isArray(point) || point.length !== 2) {
-        door.run(() => fail("type", `${path}[${i}]`, point, "a pair of numbers, [x, y]"));
+        problems.run(() => fail("type", `${path}[${i}]`, point, "a pair of numbers, [x, y]"));
         return;
       }
-      const x = door.run(() => expectNumber(point[0], `${path}[${i}][0]`));
-      const y = door.run(() => expectNumber(point[1], `${path}[${i}][1]`));
+      const x = problems.run(() => expectNumber(point[0], `${path}[${i}][0]`));
+      const y = problems.run(() => expectNumber(point[1], `${path}[${i}][1]`));
       if (x !== undefined && y !== undefined) found.push([x * scale, y * scale]);
     });
-    door.done();
+    problems.done();
     return found;
   };
   return { corners, units: () => units };
@@ -164,20 +164,20 @@ const readerOfNumbers = (unit: string): CornerReader => {
 const readerOfQuantities = (): CornerReader => {
   let units: UnitSet | undefined;
   const corners = (input: unknown, path: string): readonly Point[] => {
-    const door = checks();
+    const problems = checks();
     const pairs: [Length, Length][] = [];
     listOf(input, path).forEach((item, i) => {
       const at = `${path}[${i}]`;
       const expected =
         'a record with x, y; pairs of numbers need a unit beside them: polygonArea(points, "ft")';
-      const point = door.run(() => expectRecord(item, at, expected));
+      const point = problems.run(() => expectRecord(item, at, expected));
       if (point === undefined) return;
-      door.run(() => expectFields(point, ["x", "y"], at));
-      const x = door.run(() => lengthOf(point.x, `${at}.x`, "any"));
-      const y = door.run(() => lengthOf(point.y, `${at}.y`, "any"));
+      problems.run(() => expectFields(point, ["x", "y"], at));
+      const x = problems.run(() => lengthOf(point.x, `${at}.x`, "any"));
+      const y = problems.run(() => lengthOf(point.y, `${at}.y`, "any"));
       if (x !== undefined && y !== undefined) pairs.push([x, y]);
     });
-    door.done();
+    problems.done();
     const set = units ?? unitSet(pairs[0]?.[0].unit ?? "m");
     units = set;
     return pairs.map(([x, y]) => [x.in(set.length), y.in(set.length)] as const);

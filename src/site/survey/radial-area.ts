@@ -49,15 +49,15 @@ export interface Ray {
  * ```
  */
 export const radialArea = (shape: { readonly rays: readonly Ray[] }): Area => {
-  const door = checks();
-  const record = recordWith(shape, ["rays"], door);
-  const list = door.run(() => expectList(record.rays, "rays", "ray"));
+  const problems = checks();
+  const record = recordWith(shape, ["rays"], problems);
+  const list = problems.run(() => expectList(record.rays, "rays", "ray"));
   if (list !== undefined && list.length > mostCorners) {
-    door.run(() => fail("range", "rays", list, `at most ${mostCorners} rays`));
-    door.done();
+    problems.run(() => fail("range", "rays", list, `at most ${mostCorners} rays`));
+    problems.done();
   }
-  const rays = (list ?? []).map((item, i) => door.run(() => rayOf(item, `rays[${i}]`)));
-  door.done();
+  const rays = (list ?? []).map((item, i) => problems.run(() => rayOf(item, `rays[${i}]`)));
+  problems.done();
   const read = rays as readonly Ray[];
   const units = unitSet((read[0] as Ray).distance.unit);
   const corners = read.map(({ angle, distance }): Point => {

@@ -27,14 +27,14 @@ export const ringOf = (given: readonly Point[], path: string, next = "another po
 
 const refuseRepeats = (corners: readonly Point[], path: string, next: string): void => {
   const seen = new Map<string, number>();
-  const door = checks();
+  const problems = checks();
   corners.forEach((corner, i) => {
     const key = corner.map((c) => c + 0).join(" ");
     const before = seen.get(key);
     if (before === undefined) seen.set(key, i);
-    else door.run(() => fail("duplicate", `${path}[${i}]`, `the point of ${path}[${before}]`, next));
+    else problems.run(() => fail("duplicate", `${path}[${i}]`, `the point of ${path}[${before}]`, next));
   });
-  door.done();
+  problems.done();
 };
 
 const refuseCrossings = (corners: readonly Point[], path: string): void => {
@@ -83,16 +83,16 @@ export const refuseHoles = (
   holes: readonly (readonly Point[])[],
   path: (hole: number) => string,
 ): void => {
-  const door = checks();
+  const problems = checks();
   holes.forEach((hole, i) => {
-    door.run(() => refuseOutside(outline, hole, path(i)));
+    problems.run(() => refuseOutside(outline, hole, path(i)));
     holes.slice(0, i).forEach((other, j) => {
       if (overlap(hole, other)) {
-        door.run(() => fail("conflict", path(i), `a cut-out over ${path(j)}`, "cut-outs apart"));
+        problems.run(() => fail("conflict", path(i), `a cut-out over ${path(j)}`, "cut-outs apart"));
       }
     });
   });
-  door.done();
+  problems.done();
 };
 
 /** From where to where an outline reaches. */

@@ -65,10 +65,10 @@ export const tankCapacity = (tank: Tank): Volume => {
  * ```
  */
 export const tankContents = (tank: Tank, depth: Length): Volume => {
-  const door = checks();
-  const read = door.run(() => readTank(tank));
-  const dip = door.run(() => lengthOf(depth, "depth", "non-negative"));
-  door.done();
+  const problems = checks();
+  const read = problems.run(() => readTank(tank));
+  const dip = problems.run(() => lengthOf(depth, "depth", "non-negative"));
+  problems.done();
   const { units, volumeTo, height } = read as ReadTank;
   return tankVolumeIn(volumeTo(depthIn(dip as Length, height, units)), units);
 };
@@ -101,10 +101,10 @@ const depthIn = (depth: Length, height: number, units: UnitSet): number => {
  * ```
  */
 export const tankDepth = (tank: Tank, volume: Volume): Length => {
-  const door = checks();
-  const read = door.run(() => readTank(tank));
-  const held = door.run(() => volumeOf(volume, "volume", "non-negative"));
-  door.done();
+  const problems = checks();
+  const read = problems.run(() => readTank(tank));
+  const held = problems.run(() => volumeOf(volume, "volume", "non-negative"));
+  problems.done();
   const { units, height, volumeTo } = read as ReadTank;
   const wanted = (held as Volume).in(units.volume);
   const full = volumeTo(height);

@@ -101,18 +101,18 @@ export const readTank = (input: unknown, path = "tank"): ReadTank => {
     );
   }
   const { sides, height, volumeTo } = tankShapes[name];
-  const door = checks();
+  const problems = checks();
   const optional = name === "cone bottom" ? ["outlet"] : [];
-  door.run(() => expectFields(record, ["shape", ...sides, ...optional], path));
-  const lengths = door.run(
+  problems.run(() => expectFields(record, ["shape", ...sides, ...optional], path));
+  const lengths = problems.run(
     () => allOf(Object.fromEntries(sides.map((side) => [side, () => lengthOf(record[side], side)]))),
     path,
   );
   const outlet =
     name === "cone bottom" && record.outlet !== undefined
-      ? door.run(() => lengthOf(record.outlet, "outlet", "non-negative"), path)
+      ? problems.run(() => lengthOf(record.outlet, "outlet", "non-negative"), path)
       : undefined;
-  door.done();
+  problems.done();
   const read = lengths as Readonly<Record<string, Length>>;
   const units = unitSet((read[sides[0] as string] as Length).unit);
   const numbers: Record<string, number> = { outlet: outlet?.in(units.length) ?? 0 };

@@ -49,14 +49,14 @@ const entriesOf = <T>(
   read: (entry: unknown, at: string) => T,
 ): readonly T[] => {
   if (Array.isArray(input) && input.length === 0) return [];
-  const door = checks();
+  const problems = checks();
   const found: T[] = [];
   if (Array.isArray(input) && input.length > most) fail("range", path, input, `at most ${most} entries`);
   expectList(input, path, what).forEach((entry, i) => {
-    const one = door.run(() => read(entry, `${path}[${i}]`));
+    const one = problems.run(() => read(entry, `${path}[${i}]`));
     if (one !== undefined) found.push(one);
   });
-  door.done();
+  problems.done();
   return found;
 };
 

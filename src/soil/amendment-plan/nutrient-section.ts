@@ -84,17 +84,17 @@ export const nutrientSection = (
     record.perNitrogen === undefined
       ? {}
       : expectFields(record.perNitrogen, testedNutrients, `${at}.perNitrogen`);
-  const door = checks();
+  const problems = checks();
   const list = expectList(record.list, `${at}.list`, "nutrient").flatMap((name, i) => {
-    const read = door.run(() => expectOneOf(name, testedNutrients, `${at}.list[${i}]`));
+    const read = problems.run(() => expectOneOf(name, testedNutrients, `${at}.list[${i}]`));
     return read === undefined ? [] : [read];
   });
   const needs = [...new Set(list)].flatMap((nutrient) => {
     const convention = { guideline: record.guideline, perNitrogen };
-    const need = door.run(() => needOf(nutrient, convention, report, site));
+    const need = problems.run(() => needOf(nutrient, convention, report, site));
     return need === undefined ? [] : [need];
   });
-  door.done();
+  problems.done();
   const untested = list.filter((nutrient) => report.elements.get(nutrient) === undefined);
   return {
     needs,

@@ -63,12 +63,12 @@ const slack = 0.2;
 export const blendWaters = (
   parts: readonly { readonly share: Quantity<"1", "none">; readonly water: WaterAnalysis }[],
 ): BlendedWater => {
-  const door = checks();
+  const problems = checks();
   const read = expectList(parts, "parts", "water").flatMap((part, i) => {
-    const found = door.run(() => readPart(part), `parts[${i}]`);
+    const found = problems.run(() => readPart(part), `parts[${i}]`);
     return found === undefined ? [] : [found];
   });
-  door.done();
+  problems.done();
   const total = read.reduce((sum, { share }) => sum + share, 0);
   if (Math.abs(total - 100) > slack) {
     fail("conflict", "parts", `${Number(total.toPrecision(6))} % in all`, "shares that add up to 100 %");

@@ -74,27 +74,29 @@ const milligrams = (input: unknown, ion: WaterIonName, path: string): number => 
 /** Takes an analysis of water, or throws with all that is wrong with it. */
 export const readWaterAnalysis = (input: unknown, path: string): ReadWaterAnalysis => {
   const record = expectFields(input, fields, path, "an analysis of water: ions, conductivity, pH");
-  const door = checks();
+  const problems = checks();
   const weights = new Map<WaterIonName, number>();
   for (const ion of waterIonNames) {
     const given = record[ion];
     if (given === undefined) continue;
-    const value = door.run(() => milligrams(given, ion, `${path}.${ion}`));
+    const value = problems.run(() => milligrams(given, ion, `${path}.${ion}`));
     if (value !== undefined) weights.set(ion, value);
   }
   if (record.NO3 !== undefined && record["NO3-N"] !== undefined) {
-    door.run(() => fail("conflict", `${path}.NO3-N`, "both", "nitrate as NO3 or as NO3-N, not both"));
+    problems.run(() => fail("conflict", `${path}.NO3-N`, "both", "nitrate as NO3 or as NO3-N, not both"));
   }
   const conducting = { dimension: "conductivity", of: "none", bound: "non-negative" } as const;
   const conductivity =
     record.conductivity === undefined
       ? undefined
-      : door.run(() => expectQuantity(record.conductivity, conducting, `${path}.conductivity`).in("dS/m"));
+      : problems.run(() =>
+          expectQuantity(record.conductivity, conducting, `${path}.conductivity`).in("dS/m"),
+        );
   const pH =
     record.pH === undefined
       ? undefined
-      : door.run(() => expectNumber(record.pH, `${path}.pH`, { min: 0, max: 14 }));
-  door.done();
+      : problems.run(() => expectNumber(record.pH, `${path}.pH`, { min: 0, max: 14 }));
+  problems.done();
   const charges = new Map([...weights].map(([ion, weight]) => [ion, weight / equivalentWeight(ion)]));
   return { weights, charges, conductivity, pH };
 };

@@ -37,23 +37,23 @@ export const readSieves = (input: unknown, scheme: FinenessScheme): ReadSieves =
 
 const byPassing = (input: unknown, { sieves }: FinenessScheme): ReadSieves => {
   const record = expectRecord(input, "sieves.passing", "percent passing by mesh number");
-  const door = checks();
+  const problems = checks();
   for (const name of Object.keys(record)) {
     if (sieves.map(String).includes(name)) continue;
-    door.run(() =>
+    problems.run(() =>
       fail("type", `sieves.passing.${name}`, name, `a sieve of the scheme: ${sieves.join(", ")}`),
     );
   }
   const passing = sieves.map((mesh) => {
     const path = `sieves.passing.${mesh}`;
     const given = record[mesh];
-    return door.run(() =>
+    return problems.run(() =>
       given === undefined
         ? fail("missing", path, undefined, `percent that passes mesh ${mesh}`)
         : expectPercent(given, path),
     );
   });
-  door.done();
+  problems.done();
   const read = passing as readonly number[];
   read.forEach((percent, i) => {
     const coarser = i === 0 ? 100 : (read[i - 1] as number);
@@ -73,11 +73,11 @@ const byFractions = (input: unknown, { sieves }: FinenessScheme): ReadSieves => 
     const names = `over ${sieves.join(", ")} mesh, and finer`;
     return fail("type", path, input, `a list of ${count} percentages, coarse to fine: ${names}`);
   }
-  const door = checks();
+  const problems = checks();
   const read = Array.from(input as readonly unknown[], (percent, i) =>
-    door.run(() => expectPercent(percent, `${path}[${i}]`)),
+    problems.run(() => expectPercent(percent, `${path}[${i}]`)),
   );
-  door.done();
+  problems.done();
   const fractions = read as readonly number[];
   const total = fractions.reduce((sum, percent) => sum + percent, 0);
   const slack = rounding * count + 1e-9;

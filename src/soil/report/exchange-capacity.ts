@@ -122,20 +122,20 @@ export const exchangeCapacity = (input: {
         : expectOneOf(record.weights, ["atomic weights", "whole numbers"], "weights"),
     pH: () => (record.pH === undefined ? undefined : expectSoilPH(record.pH, "pH")),
   });
-  const door = checks();
+  const problems = checks();
   const charges = baseCations.flatMap((ion) => {
     if (read.cations[ion] === undefined) {
       if (ion !== "Na") {
-        door.run(() =>
+        problems.run(() =>
           fail("missing", `cations.${ion}`, undefined, `${ion} as tested; 0 where none was found`),
         );
       }
       return [];
     }
-    const charge = door.run(() => chargeOf(read.cations[ion], ion, read.weights, read.layer));
+    const charge = problems.run(() => chargeOf(read.cations[ion], ion, read.weights, read.layer));
     return charge === undefined ? [] : [{ ion, charge }];
   });
-  door.done();
+  problems.done();
   const bases = charges.reduce((sum, { charge }) => sum + charge, 0);
   const capacity = bases + read.acidity;
   if (capacity === 0) fail("infeasible", "cations", "nothing but zeros", "a soil that holds some charge");

@@ -54,14 +54,14 @@ export const remainingOf = (
 ): { readonly limits: readonly RemainingUnderLimit[]; readonly unknown: readonly string[] } => {
   const limits: RemainingUnderLimit[] = [];
   const unknown: string[] = [];
-  const door = checks();
+  const problems = checks();
   // Not forEach, which skips the holes of a list.
   for (const [i, one] of stated.entries()) {
-    const found = door.run(() => remainingUnder(one, `limits[${i}]`, amounts));
+    const found = problems.run(() => remainingUnder(one, `limits[${i}]`, amounts));
     if (typeof found === "string") unknown.push(found);
     else if (found !== undefined) limits.push(found);
   }
-  door.done();
+  problems.done();
   return { limits, unknown };
 };
 

@@ -41,12 +41,12 @@ export const speedsOf = (input: unknown): SpeedRange => {
     fastest: () => positive(given.fastest, "speeds.fastest", "length/time"),
   });
   const { slowest, usual, fastest } = speeds;
-  const door = checks();
+  const problems = checks();
   if (slowest.in("km/h") > usual.in("km/h"))
-    door.run(() => fail("conflict", "speeds.slowest", slowest, `no more than the usual ${usual}`));
+    problems.run(() => fail("conflict", "speeds.slowest", slowest, `no more than the usual ${usual}`));
   if (usual.in("km/h") > fastest.in("km/h"))
-    door.run(() => fail("conflict", "speeds.fastest", fastest, `no less than the usual ${usual}`));
-  door.done();
+    problems.run(() => fail("conflict", "speeds.fastest", fastest, `no less than the usual ${usual}`));
+  problems.done();
   return speeds;
 };
 

@@ -93,10 +93,10 @@ export const pointsOf = (
 
 /** Refuses the first neighbours on the scale whose rates do not go the way of the scale. */
 export const monotone = (points: readonly Point[], rising: boolean): void => {
-  const door = checks();
+  const problems = checks();
   for (let i = 1; i < points.length; i++) {
     const [low, high] = [points[i - 1], points[i]] as [Point, Point];
-    door.run(() => {
+    problems.run(() => {
       if (low.setting === high.setting) {
         const later = low.index > high.index ? low : high;
         const first = later === low ? high : low;
@@ -116,5 +116,5 @@ export const monotone = (points: readonly Point[], rising: boolean): void => {
       );
     });
   }
-  door.done();
+  problems.done();
 };

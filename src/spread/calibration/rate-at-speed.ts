@@ -70,16 +70,16 @@ export const rateAtSpeed = <D extends "mass/area" | "volume/area", S extends str
     "a record with rate, from, to, feed",
   );
   const dimension = rateDimension(record.rate);
-  const door = checks();
-  door.run(() => feedOf(record.feed));
-  const found = door.run(() =>
+  const problems = checks();
+  problems.run(() => feedOf(record.feed));
+  const found = problems.run(() =>
     fieldsOf(record, {
       rate: { dimension },
       from: { dimension: "length/time" },
       to: { dimension: "length/time" },
     }),
   );
-  door.done();
+  problems.done();
   const { rate, from, to } = found as NonNullable<typeof found>;
   const value = (rate.value * from.value) / to.in(from.unit as "mi/h");
   return quantityOf<D, S>(above(value, "rate"), rate.unit, rate.of, "rate");

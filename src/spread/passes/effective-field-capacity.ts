@@ -38,12 +38,12 @@ export const effectiveFieldCapacity = (input: {
     "input",
     "a record with swath, speed, efficiency",
   );
-  const door = checks();
-  const found = door.run(() =>
+  const problems = checks();
+  const found = problems.run(() =>
     fieldsOf(record, { swath: { dimension: "length" }, speed: { dimension: "length/time" } }),
   );
-  const efficiency = door.run(() => efficiencyOf(record.efficiency));
-  door.done();
+  const efficiency = problems.run(() => efficiencyOf(record.efficiency));
+  problems.done();
   const { swath, speed } = found as NonNullable<typeof found>;
   const share = efficiency as Quantity<"1", "none">;
   return isMetric(swath.unit)

@@ -59,20 +59,20 @@ export const headerStrips = (input: {
     "input",
     "a record with length, width, swath, strips, along",
   );
-  const door = checks();
-  const found = door.run(() =>
+  const problems = checks();
+  const found = problems.run(() =>
     fieldsOf(record, {
       length: { dimension: "length" },
       width: { dimension: "length" },
       swath: { dimension: "length" },
     }),
   );
-  const strips = door.run(() => stripsOf(record.strips)) as number;
+  const strips = problems.run(() => stripsOf(record.strips)) as number;
   const { along } = record;
   if (along !== "perimeter" && along !== "ends") {
-    door.run(() => fail(along === undefined ? "missing" : "type", "along", along, "perimeter or ends"));
+    problems.run(() => fail(along === undefined ? "missing" : "type", "along", along, "perimeter or ends"));
   }
-  door.done();
+  problems.done();
   const { length, width, swath } = found as NonNullable<typeof found>;
   const [unit, squared] = isMetric(swath.unit) ? (["m", "m2"] as const) : (["ft", "ft2"] as const);
   const [a, b, w] = [length.in(unit), width.in(unit), swath.in(unit)];

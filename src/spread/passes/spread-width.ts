@@ -66,10 +66,10 @@ export const spreadWidth = (spreader: Spreader): Length => {
       return length("effectiveSwath");
     case "outlets": {
       only("outlets", "spacing");
-      const door = checks();
-      const outlets = door.run(() => outletsOf(record.outlets)) as number;
-      const found = door.run(() => length("spacing"));
-      door.done();
+      const problems = checks();
+      const outlets = problems.run(() => outletsOf(record.outlets)) as number;
+      const found = problems.run(() => length("spacing"));
+      problems.done();
       const spacing = found as Length;
       return isMetric(spacing.unit)
         ? quantity(above((outlets * spacing.in("mm")) / 1000, "spacing"), "m")

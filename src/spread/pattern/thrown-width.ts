@@ -119,10 +119,10 @@ export const swathFromThrow = (input: {
   readonly rule: ThrowRule["id"];
 }): LengthRange => {
   const record = expectFields(input, ["thrown", "rule"], "input", "a record with thrown, rule");
-  const door = checks();
-  const found = door.run(() => fieldsOf(record, { thrown: { dimension: "length" } }));
-  const taken = door.run(() => ruleOf(record.rule));
-  door.done();
+  const problems = checks();
+  const found = problems.run(() => fieldsOf(record, { thrown: { dimension: "length" } }));
+  const taken = problems.run(() => ruleOf(record.rule));
+  problems.done();
   const [{ thrown }, rule] = [found as NonNullable<typeof found>, taken as ThrowRule];
   return { least: thrown.times(rule.least), most: thrown.times(rule.most) };
 };

@@ -57,24 +57,25 @@ export const labelRate = (input: LabelRateInput): LabelRate => {
   expectFields(input, ["rate", "min", "max", "use", "note"]);
   const { use = "broadcast", note } = input;
   const single = input.rate !== undefined;
-  const door = checks();
+  const problems = checks();
   const read = (name: "min" | "max" | "rate"): ReadRate | undefined =>
-    door.run(() =>
+    problems.run(() =>
       input[name] === undefined
         ? fail("missing", name, undefined, "a rate of product")
         : expectRate(input[name], name),
     );
   if (single && (input.min !== undefined || input.max !== undefined)) {
-    door.run(() => fail("conflict", "rate", "rate and a range", "one of them"));
+    problems.run(() => fail("conflict", "rate", "rate and a range", "one of them"));
   }
   const min = read(single ? "rate" : "min");
   const max = single ? min : read("max");
-  if (min !== undefined && max !== undefined) door.run(() => expectRange(min, max));
+  if (min !== undefined && max !== undefined) problems.run(() => expectRange(min, max));
   if (use !== "broadcast" && use !== "spot") {
-    door.run(() => fail("type", "use", use, '"broadcast" or "spot"'));
+    problems.run(() => fail("type", "use", use, '"broadcast" or "spot"'));
   }
-  if (note !== undefined && typeof note !== "string") door.run(() => fail("type", "note", note, "a text"));
-  door.done();
+  if (note !== undefined && typeof note !== "string")
+    problems.run(() => fail("type", "note", note, "a text"));
+  problems.done();
   const [least, most] = [min as ReadRate, max as ReadRate];
   return {
     type: "label-rate",

@@ -39,13 +39,13 @@ const most = 1000;
 const listOf = <T>(input: unknown, path: string, read: (item: unknown, at: string) => T): readonly T[] => {
   const items = expectList(input, path, "head");
   if (items.length > most) fail("range", path, items.length, `at most ${most} kinds of heads`);
-  const door = checks();
+  const problems = checks();
   const found: T[] = [];
   items.forEach((item, i) => {
-    const one = door.run(() => read(item, `${path}[${i}]`));
+    const one = problems.run(() => read(item, `${path}[${i}]`));
     if (one !== undefined) found.push(one);
   });
-  door.done();
+  problems.done();
   return found;
 };
 

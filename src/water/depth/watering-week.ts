@@ -46,15 +46,15 @@ export interface WateringWeek {
 const weekdays = (input: unknown, path: string): readonly Weekday[] => {
   const list = expectList(input, path, "watering day, from 1 for Monday to 7 for Sunday");
   if (list.length > 7) fail("range", path, list, "at most the seven days of a week, each once");
-  const door = checks();
+  const problems = checks();
   list.forEach((day, i) => {
     if (!([1, 2, 3, 4, 5, 6, 7] as readonly unknown[]).includes(day)) {
-      door.run(() => fail("range", `${path}[${i}]`, day, "a day from 1 for Monday to 7 for Sunday"));
+      problems.run(() => fail("range", `${path}[${i}]`, day, "a day from 1 for Monday to 7 for Sunday"));
     } else if (list.indexOf(day) < i) {
-      door.run(() => fail("duplicate", `${path}[${i}]`, day, "each day once"));
+      problems.run(() => fail("duplicate", `${path}[${i}]`, day, "each day once"));
     }
   });
-  door.done();
+  problems.done();
   return [...(list as readonly Weekday[])].sort((a, b) => a - b);
 };
 

@@ -47,10 +47,10 @@ const layersOf: Read<readonly { readonly thickness: Length; readonly capacity: n
 ) => {
   const list = expectList(input, path, "layer");
   if (list.length > most) fail("range", path, list, `at most ${most} layers`);
-  const door = checks();
+  const problems = checks();
   const found: { readonly thickness: Length; readonly capacity: number }[] = [];
   list.forEach((item, i) => {
-    const layer = door.run(() =>
+    const layer = problems.run(() =>
       readRecord(
         item,
         { thickness: length, capacity },
@@ -60,7 +60,7 @@ const layersOf: Read<readonly { readonly thickness: Length; readonly capacity: n
     );
     if (layer !== undefined) found.push(layer);
   });
-  door.done();
+  problems.done();
   return found;
 };
 

@@ -6,12 +6,12 @@ import { depth, depthOrNone, type Length, optional, percent, type Read, readReco
 const weekdays: Read<readonly number[]> = (input, path) => {
   if (!Array.isArray(input) || input.length === 0 || input.length > 7)
     return fail("type", path, input, "a list of one to seven days, 1 for Monday to 7 for Sunday");
-  const door = checks();
+  const problems = checks();
   input.forEach((day: unknown, i) => {
     if (!([1, 2, 3, 4, 5, 6, 7] as readonly unknown[]).includes(day))
-      door.run(() => fail("range", `${path}[${i}]`, day, "1 for Monday to 7 for Sunday"));
+      problems.run(() => fail("range", `${path}[${i}]`, day, "1 for Monday to 7 for Sunday"));
   });
-  door.done();
+  problems.done();
   return input as readonly number[];
 };
 

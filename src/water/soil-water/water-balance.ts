@@ -109,18 +109,22 @@ export const soilWaterBalance = (input: {
   const { start } = q.use;
   const days = q.use.mm.length;
   if (days > longestSeason) fail("range", "use.values", days, `at most ${longestSeason} days`);
-  const door = checks();
-  const demand = door.run(() => filled(q.use.mm, "use")) ?? [];
-  const fallen = door.run(() => daysOf(q.rain, start, days, "rain")) ?? [];
+  const problems = checks();
+  const demand = problems.run(() => filled(q.use.mm, "use")) ?? [];
+  const fallen = problems.run(() => daysOf(q.rain, start, days, "rain")) ?? [];
   const rain =
-    q.missingRain === "dry" ? fallen.map((mm) => mm ?? 0) : (door.run(() => filled(fallen, "rain")) ?? []);
+    q.missingRain === "dry"
+      ? fallen.map((mm) => mm ?? 0)
+      : (problems.run(() => filled(fallen, "rain")) ?? []);
   const given =
     q.irrigation === undefined
       ? undefined
-      : door.run(() => filled(daysOf(q.irrigation as DailyDepths, start, days, "irrigation"), "irrigation"));
+      : problems.run(() =>
+          filled(daysOf(q.irrigation as DailyDepths, start, days, "irrigation"), "irrigation"),
+        );
   const total = q.available.in("mm");
-  const before = door.run(() => expectDepletion(q.before.in("mm"), total, "before")) ?? 0;
-  door.done();
+  const before = problems.run(() => expectDepletion(q.before.in("mm"), total, "before")) ?? 0;
+  problems.done();
   return balance({
     start,
     total,

@@ -35,13 +35,13 @@ const losses: Read<readonly Pressure[]> = (input, path) => {
       "a list of losses; an empty one where there are none",
     );
   if (input.length > most) fail("range", path, input, `at most ${most} losses`);
-  const door = checks();
+  const problems = checks();
   const found: Pressure[] = [];
   Array.from(input as readonly unknown[]).forEach((loss, i) => {
-    const one = door.run(() => pressure(loss, `${path}[${i}]`));
+    const one = problems.run(() => pressure(loss, `${path}[${i}]`));
     if (one !== undefined) found.push(one);
   });
-  door.done();
+  problems.done();
   return found;
 };
 

@@ -68,10 +68,10 @@ const events: Read<readonly WaterEvent[]> = (input, path) => {
       "a list of water that came; an empty one where none did",
     );
   if (input.length > most) fail("range", path, input, `at most ${most} events`);
-  const door = checks();
+  const problems = checks();
   const found: WaterEvent[] = [];
   Array.from(input as readonly unknown[]).forEach((item, i) => {
-    const one = door.run(() =>
+    const one = problems.run(() =>
       readRecord(
         item,
         { at: moment, depth: depthOrNone, by: word(["rain", "irrigation"]) },
@@ -81,7 +81,7 @@ const events: Read<readonly WaterEvent[]> = (input, path) => {
     );
     if (one !== undefined) found.push(one);
   });
-  door.done();
+  problems.done();
   return found.sort((a, b) => compareInstants(a.at, b.at));
 };
 

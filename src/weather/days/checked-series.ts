@@ -15,9 +15,9 @@ export const checkedSeries = (input: unknown, path: string): DailySeries => {
       "a daily series, made by dailySeries; daily temperatures become one by dailyMeans",
     );
   }
-  const door = checks();
-  const series = door.run(() => dailySeries(input as DailySeries), path);
-  door.done();
+  const problems = checks();
+  const series = problems.run(() => dailySeries(input as DailySeries), path);
+  problems.done();
   return series ?? fail("type", path, input, "a daily series");
 };
 

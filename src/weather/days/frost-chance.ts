@@ -68,7 +68,7 @@ export const frostChance = (input: {
 
 /** Winters that may come from JSON. */
 const readWinters = (winters: readonly unknown[]): FrostWinter[] => {
-  const door = checks();
+  const problems = checks();
   const read = winters.slice(0, 10_000).flatMap((one, i) => {
     const at = `dates.winters[${i}]`;
     const dateOrNone = (input: unknown, path: string): CivilDate | null =>
@@ -76,7 +76,7 @@ const readWinters = (winters: readonly unknown[]): FrostWinter[] => {
     const stateOf = (input: unknown, path: string): FrostState =>
       input === undefined ? "not known" : expectOneOf(input, ["frost", "no frost", "not known"], path);
     return (
-      door.run(() => {
+      problems.run(() => {
         const record = expectRecord(one, at);
         return allOf({
           from: () => civilDate(record.from as CivilDate, `${at}.from`),
@@ -88,7 +88,7 @@ const readWinters = (winters: readonly unknown[]): FrostWinter[] => {
       }) ?? []
     );
   });
-  door.done();
+  problems.done();
   return read;
 };
 
