@@ -16,6 +16,8 @@ export default defineConfig(({ mode }) => ({
     include: mode === "browser" ? ["tests/browser/*.browser.ts"] : ["tests/**/*.test.ts"],
     globalSetup: mode === "browser" ? ["tests/browser/write-site.ts"] : [],
     setupFiles: ["tests/properties.ts"],
+    // The library has no state that one test could leave to another, so its files are loaded once and not for each test file.
+    isolate: false,
     env: mode === "hunt" ? { PROPERTY_HUNT: "200" } : {},
     // The longest takes a second or two; a slow machine takes its time, and no test judges by it.
     testTimeout: mode === "hunt" ? 600_000 : 300_000,

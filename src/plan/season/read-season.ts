@@ -214,7 +214,7 @@ export const readSeason = (input: SeasonPlan): ReadSeason => {
     expectFields(expectRecord(input, "plan", "a season"), planFields, "", "a season"),
   ) as SeasonPlan | undefined;
   if (plan === undefined) problems.done();
-  for (const problem of unreadable(plan, "")) problems.add(problem);
+  for (const problem of unreadable(plan, "")) problems.add({ ...problem, path: problem.path || "plan" });
   problems.done();
   const { season, treatments, limits, facts, shareWithinDays } = plan as SeasonPlan;
   const span = problems.run(() => readSpan(season, "season"));
