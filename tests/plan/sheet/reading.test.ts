@@ -3,10 +3,10 @@
 // sentence that begins with its words; nothing here knows the fields of a work order.
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { workOrderText } from "../../../../src/plan/index.js";
-import { soundOrder } from "../../helpers.js";
+import { workOrderText } from "../../../src/plan/index.js";
+import { soundOrder } from "../helpers.js";
+import { cell, flat, type Look, line, under } from "./read-paper.js";
 
-type Look = (paper: string) => string;
 type Who = "crew" | "supervisor" | "developer";
 /** A figure with what half of its last printed place is, or words. */
 type Answer = RegExp | { readonly near: number; readonly within: number; readonly unit: string };
@@ -14,50 +14,6 @@ type Asked = readonly [who: Who, question: string, look: Look, answer: Answer, c
 
 const jobAt = (name: string): unknown =>
   JSON.parse(readFileSync(new URL(`${name}.json`, import.meta.url), "utf8"));
-
-const flat = (text: string): string => text.replace(/\s+/g, " ").trim();
-
-/** The lines under a heading in capitals, up to the next rule. */
-const under = (paper: string, heading: string): readonly string[] => {
-  const lines = paper.split("\n");
-  const from = lines.findIndex((line) => line.includes(heading));
-  const to = lines.findIndex((line, i) => i > from && /^[-=]{10}/.test(line));
-  return from < 0 ? [] : lines.slice(from, to < 0 ? undefined : to);
-};
-
-/** Pieces of a line that two blanks or more part, each with where it ends. */
-const pieces = (text: string): readonly { readonly text: string; readonly end: number }[] =>
-  [...text.matchAll(/\S(?:\S| (?! ))*/g)].map((found) => ({
-    text: found[0],
-    end: found.index + found[0].length,
-  }));
-
-/** What stands in the row of a name under the head of a column: figures end where their head ends. */
-const cell =
-  (heading: string, row: string, column: string): Look =>
-  (paper) => {
-    const lines = under(paper, heading);
-    const at = lines.findIndex(
-      (one) => pieces(one).length > 1 && pieces(one).some(({ text }) => text.includes(column)),
-    );
-    const end = pieces(lines[at] ?? "").find(({ text }) => text.includes(column))?.end;
-    const found = lines.slice(at + 1).find((one) => one.includes(row));
-    return pieces(found ?? "").find((piece) => piece.end === end)?.text ?? `nothing at ${row}, ${column}`;
-  };
-
-/** The sentence, bullet or row that holds some words. */
-const line =
-  (heading: string, words: string): Look =>
-  (paper) => {
-    const items: string[] = [];
-    for (const one of under(paper, heading)) {
-      // A caution belongs to the step above it; what is not a bullet, a blank, a new sentence or a row goes on.
-      if (/^ {2}(- |! |\[ \] |[A-Z][A-Z]|\d|Nozzle|Size|Spreader)/.test(one) || pieces(one).length > 2)
-        items.push(one);
-      else items.push(`${items.pop() ?? ""} ${one}`);
-    }
-    return items.map(flat).find((item) => item.includes(words)) ?? `nothing about ${words}`;
-  };
 
 const top: Look = (paper) => flat(paper.split("\n").slice(0, 5).join(" "));
 const figure = (near: number, within: number, unit: string): Answer => ({ near, within, unit });
