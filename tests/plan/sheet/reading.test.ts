@@ -255,12 +255,13 @@ describe.each([
 
   test("is asked twenty questions", () => expect(questions.length).toBe(20));
 
-  test.each(questions)("%s: %s", (_who, _question, look, answer, copy = "shed") => {
-    const found = look(paper[copy as "shed"]);
-    if (answer instanceof RegExp) return expect(found).toMatch(answer);
-    expect(found).toContain(answer.unit);
-    expect(Math.abs(numberIn(found.replace(/^[A-Z ]+/, "")) - answer.near), found).toBeLessThanOrEqual(
-      answer.within,
-    );
-  });
+  for (const [who, question, look, answer, copy = "shed"] of questions) {
+    test(`${who}: ${question}`, () => {
+      const found = look(paper[copy]);
+      if (answer instanceof RegExp) return expect(found).toMatch(answer);
+      expect(found).toContain(answer.unit);
+      const read = numberIn(found.replace(/^[A-Z ]+/, ""));
+      expect(Math.abs(read - answer.near), found).toBeLessThanOrEqual(answer.within);
+    });
+  }
 });
