@@ -36,6 +36,7 @@ export { type ExplainOptions, explain } from "./explain/explain.js";
 export { type ChainStep, explainChain, type ResultOfStep } from "./explain/explain-chain.js";
 export { explainWorkOrder, type WorkOrderWorking } from "./explain/explain-work-order.js";
 
+// lessons: all topics, and the problems that the formulas of the catalogue answer and work out.
 // topics: what a problem for a learner is; ratewright/teach/problems poses them, from a seed.
 export type { NameOfMistake } from "./topics/mistakes.js";
 export type { QuizAnswer, QuizChoice, QuizMistake, QuizProblem, Worksheet } from "./topics/quiz-problem.js";

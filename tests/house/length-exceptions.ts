@@ -4,18 +4,6 @@
  * or take it off the list.
  */
 export const longerFunctions: Readonly<Record<string, number>> = {
-  "src/teach/topics/nutrient-topics.ts bagProblem": 70,
-  "src/teach/topics/site-topics.ts areaProblem": 80,
-  "src/teach/topics/site-topics.ts pondProblem": 80,
-  "src/teach/topics/spray-nozzle-topics.ts activeProblem": 70,
-  "src/teach/topics/spray-topics.ts volumeProblem": 90,
-  "src/teach/topics/spray-topics.ts speedProblem": 80,
-  "src/teach/topics/spread-topics.ts calibrationProblem": 90,
-  "src/teach/topics/spread-topics.ts passProblem": 80,
-  "src/teach/topics/stand-topics.ts seedProblem": 90,
-  "src/teach/topics/stand-topics.ts mowingProblem": 70,
-  "src/teach/topics/tank-topics.ts coverageProblem": 70,
-  "src/teach/topics/tank-topics.ts loadProblem": 70,
   "tests/consumers/run.ts checkAll": 90,
   "tests/published/evidence.ts evidencePage": 110,
 };

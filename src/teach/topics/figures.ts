@@ -47,6 +47,8 @@ const words: Readonly<Record<string, UnitWords>> = {
   h: { one: "hour", many: "hours" },
   d: { one: "day", many: "days" },
   count: same(""),
+  "1": same(""),
+  week: { one: "week", many: "weeks" },
   "US ton": { one: "ton", many: "tons" },
   "°F d": same("°F degree-days"),
   "°C d": same("°C degree-days"),

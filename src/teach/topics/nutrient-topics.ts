@@ -181,6 +181,22 @@ const suppliedProblem = ({ draw, us, level }: PoseInput): Posed => {
   };
 };
 
+interface BagStory {
+  readonly where: string;
+  readonly need: string;
+  readonly rate: string;
+  readonly size: string;
+  readonly target: string;
+  readonly grade: string;
+}
+
+const bagStory = (level: 1 | 2 | 3, { where, need, rate, size, target, grade }: BagStory): string =>
+  ({
+    1: `${sentence(where)} ${where.startsWith("the two") ? "take" : "takes"} ${need} of fertilizer.`,
+    2: `A crew puts ${rate} of fertilizer on ${size} of ${where}.`,
+    3: `A crew wants to put down ${target} of nitrogen on ${where}, ${size} together, from a ${grade} fertilizer.`,
+  })[level];
+
 const bagProblem = ({ draw, us, level }: PoseInput): Posed => {
   const { n, text: grade } = gradeWithNitrogen(draw);
   const bag = us ? draw.pick([40, 50]) : draw.pick([20, 25]);
@@ -198,16 +214,10 @@ const bagProblem = ({ draw, us, level }: PoseInput): Posed => {
         ? quantity(rate, rateUnit(us), "product:feed").times(quantity(area, areaUnit(us)))
         : productMass(nitrogen, feed);
   const pounds = mass.in(massUnit(us));
-  const size = `${amount(area, areaUnit(us))}`;
-  const told = {
-    1: `${sentence(where)} ${where.startsWith("the two") ? "take" : "takes"} ${amount(need, massUnit(us))} of fertilizer.`,
-    2: `A crew puts ${amount(rate, rateUnit(us))} of fertilizer on ${size} of ${where}.`,
-    3: `A crew wants to put down ${amount(target, rateUnit(us))} of nitrogen on ${where}, ${size} together, from a ${grade} fertilizer.`,
-  }[level];
   const nitrogenTotal = (target * area) / perUnit(us);
   const exact = pounds / bag;
   return {
-    text: `${told} A bag holds ${amount(bag, massUnit(us))}.`,
+    text: `${bagStory(level, { where, need: amount(need, massUnit(us)), rate: amount(rate, rateUnit(us)), size: amount(area, areaUnit(us)), target: amount(target, rateUnit(us)), grade })} A bag holds ${amount(bag, massUnit(us))}.`,
     ask: {
       question: "How many bags must be brought?",
       unit: "count",

@@ -1,3 +1,4 @@
+import { explainChain } from "../explain/explain-chain.js";
 import { amount, fixed, num, unitWords } from "./figures.js";
 import { mistakes } from "./mistakes.js";
 import type { QuizAnswer, QuizChoice, QuizMistake, QuizProblem } from "./quiz-problem.js";
@@ -10,6 +11,7 @@ const substanceWords: Readonly<Record<string, string>> = {
   N: "nitrogen",
   ai: "active ingredient",
   "pure live seed": "pure live seed",
+  K: "potassium",
 };
 
 /** An answer as the key and the choices print it. */
@@ -17,8 +19,11 @@ const answerText = (value: number, { unit, decimals, noun }: Ask): string => {
   if (noun !== undefined) return `${fixed(value, decimals)} ${noun[value === 1 ? 0 : 1]}`;
   if (unit.startsWith("money:")) return amount(value, unit);
   const figure = fixed(value, decimals);
+  if (isBare(unit)) return figure;
   return unit === "%" ? `${figure} %` : `${figure} ${unitWords(unit, Number(figure))}`;
 };
+
+const isBare = (unit: string): boolean => unit === "1" || unit.startsWith("count/");
 
 const places = ["a whole number", "one decimal", "two decimals", "three decimals"];
 
@@ -30,6 +35,7 @@ const instruction = ({ unit, of, decimals, noun }: Ask): string => {
     const whole = unit.startsWith("money:USD") ? "dollars" : "euros";
     return `Answer in ${whole}${below === undefined ? "" : ` per ${unitWords(below, 1)}`}, to the cent.`;
   }
+  if (isBare(unit)) return `Answer with the number, to ${places[decimals]}.`;
   const stuff = substanceWords[of];
   const words = unit === "%" ? "percent" : unitWords(unit);
   const [top = "", below] = words.split(" per ");
@@ -54,8 +60,8 @@ const distinct = ({ answer, ask, mistakes: slips }: Posed): Posed["mistakes"] =>
     const own =
       Number.isFinite(exact) &&
       value > 0 &&
-      apart(value, answer, ask) &&
-      kept.every((other) => apart(value, round(other.value, ask.decimals), ask));
+      apart(exact, answer, ask) &&
+      kept.every((other) => apart(exact, other.value, ask));
     if (own) kept.push({ mistake, value: exact });
   }
   return kept;
@@ -104,6 +110,18 @@ export const shuffled = <T>(list: readonly T[], draw: Draw): T[] => {
 const stepText = ({ says, sum, value, unit }: Step): string => {
   const shown = amount(value, unit);
   return sum === "" ? `${says}: ${shown}` : `${says}: ${sum} = ${shown}`;
+};
+
+/** The working of the formulas that answer a problem, without the rounding, which the question asks for. */
+const workingText = (
+  { working = [], workingUnit = "" }: Posed,
+  title: string,
+  units: ProblemUnits,
+): readonly string[] => {
+  if (working.length === 0) return [];
+  const unit = workingUnit.startsWith("money:") ? {} : { unit: workingUnit };
+  const lines = explainChain(title, working, { units, ...unit }).steps;
+  return lines.filter(({ kind }) => kind !== "rounding").map(({ text }) => text);
 };
 
 /** The line that rounds, where rounding changes the figure. */
@@ -155,7 +173,12 @@ export const posedProblem = (input: {
     units,
     text: `${posed.text} ${ask.question} ${instruction(ask)}`,
     answer,
-    steps: [...posed.steps.map(stepText), ...roundingStep(posed, text)],
+    steps: [
+      ...posed.steps.map(stepText),
+      ...workingText(posed, topic.title, units),
+      ...(posed.after ?? []).map(stepText),
+      ...roundingStep(posed, text),
+    ],
     choices,
     letter: letters[order.indexOf(undefined)] as string,
     mistakes: wrong,

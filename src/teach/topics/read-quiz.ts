@@ -103,7 +103,7 @@ export const quizAt = (input: unknown, path: string): QuizProblem => {
     units: () => textAt(fields.units, `${path}.units`),
     letter: () => textAt(fields.letter, `${path}.letter`),
     answer: () => answerAt(fields.answer, `${path}.answer`),
-    steps: () => eachAt(fields.steps, `${path}.steps`, 30, textAt),
+    steps: () => eachAt(fields.steps, `${path}.steps`, 80, textAt),
     choices: () => eachAt(fields.choices, `${path}.choices`, 8, choiceAt),
     mistakes: () => eachAt(fields.mistakes, `${path}.mistakes`, 20, mistakeAt),
   });

@@ -4,16 +4,16 @@ import {
   coverVolume,
   netArea,
   offsetArea,
-  pondVolume,
   rectangleArea,
   triangleArea,
-  waterDose,
 } from "../../site/index.js";
 import { amount, listed, num, slip, step } from "./figures.js";
 import { place } from "./park.js";
+import { pondProblem } from "./pond-topics.js";
 import type { Posed, PoseInput, Topic } from "./topic.js";
 
-const areaProblem = ({ draw, us, level }: PoseInput): Posed => {
+/** The figures that the levels share. */
+const areaFigures = ({ draw, us, level }: PoseInput) => {
   const length = us ? "ft" : "m";
   const unit = us ? "ft2" : "m2";
   const long = us ? draw.step(100, 240, 5) : draw.step(30, 80, 1);
@@ -28,37 +28,47 @@ const areaProblem = ({ draw, us, level }: PoseInput): Posed => {
   } as const;
   const circle = circleArea({ diameter: quantity(across, length) });
   const round = circle.in(unit);
-  if (level === 1) {
-    const area = triangleArea({ base: quantity(long, length), height: quantity(wide, length) }).in(unit);
-    return {
-      text: `A corner of the meadow is a triangle with a base of ${amount(long, length)} and a height of ${amount(wide, length)}.`,
-      ask,
-      answer: area,
-      steps: [step("Area", `${long} × ${wide} ÷ 2`, area, unit)],
-      mistakes: [
-        slip("rectangle for triangle", area * 2),
-        slip("halved twice", area / 2),
-        slip("perimeter for area", 2 * (long + wide)),
-      ],
-    };
-  }
-  if (level === 2) {
-    return {
-      text: `A round bed beside the bowling lawn measures ${amount(across, length)} across.`,
-      ask: { ...ask, decimals: us ? 0 : 1 },
-      answer: round,
-      steps: [
-        step("Radius", `${across} ÷ 2`, across / 2, length),
-        step("Area", `3.14159 × ${num(across / 2)} × ${num(across / 2)}`, round, unit),
-      ],
-      mistakes: [
-        slip("diameter for radius", round * 4),
-        slip("circumference for area", Math.PI * across),
-        slip("forgot the square of the radius", (Math.PI * across) / 2),
-        slip("square for circle", across * across),
-      ],
-    };
-  }
+  return { length, unit, long, wide, across, ask, circle, round } as const;
+};
+
+const triangleProblem = (input: PoseInput): Posed => {
+  const { length, unit, long, wide, ask } = areaFigures(input);
+  const area = triangleArea({ base: quantity(long, length), height: quantity(wide, length) }).in(unit);
+  return {
+    text: `A corner of the meadow is a triangle with a base of ${amount(long, length)} and a height of ${amount(wide, length)}.`,
+    ask,
+    answer: area,
+    steps: [step("Area", `${long} × ${wide} ÷ 2`, area, unit)],
+    mistakes: [
+      slip("rectangle for triangle", area * 2),
+      slip("halved twice", area / 2),
+      slip("perimeter for area", 2 * (long + wide)),
+    ],
+  };
+};
+
+const roundBedProblem = (input: PoseInput): Posed => {
+  const { us } = input;
+  const { length, unit, across, ask, round } = areaFigures(input);
+  return {
+    text: `A round bed beside the bowling lawn measures ${amount(across, length)} across.`,
+    ask: { ...ask, decimals: us ? 0 : 1 },
+    answer: round,
+    steps: [
+      step("Radius", `${across} ÷ 2`, across / 2, length),
+      step("Area", `3.14159 × ${num(across / 2)} × ${num(across / 2)}`, round, unit),
+    ],
+    mistakes: [
+      slip("diameter for radius", round * 4),
+      slip("circumference for area", Math.PI * across),
+      slip("forgot the square of the radius", (Math.PI * across) / 2),
+      slip("square for circle", across * across),
+    ],
+  };
+};
+
+const treatedAreaProblem = (input: PoseInput): Posed => {
+  const { length, unit, long, wide, across, ask, circle, round } = areaFigures(input);
   const whole = rectangleArea({ length: quantity(long, length), width: quantity(wide, length) });
   const net = netArea({
     parts: [{ name: "pitch", area: whole }],
@@ -83,6 +93,13 @@ const areaProblem = ({ draw, us, level }: PoseInput): Posed => {
     ],
   };
 };
+
+const areaProblem = (input: PoseInput): Posed =>
+  input.level === 1
+    ? triangleProblem(input)
+    : input.level === 2
+      ? roundBedProblem(input)
+      : treatedAreaProblem(input);
 
 const offsetProblem = ({ draw, us, level }: PoseInput): Posed => {
   const length = us ? "ft" : "m";
@@ -188,84 +205,6 @@ const fraction = (depth: number): string => {
     "0.5": "1/2 inch",
   };
   return parts[String(depth)] ?? amount(depth, "in");
-};
-
-const pondProblem = ({ draw, us, level }: PoseInput): Posed => {
-  const surface = us ? draw.step(0.5, 4, 0.25) : draw.step(1500, 12_000, 500);
-  const depth = us ? draw.step(3, 8, 0.5) : draw.step(1, 2.5, 0.1);
-  const dose = draw.pick([0.5, 1, 1.5, 2, 3]);
-  const percent = draw.pick([25, 40, 50, 80]);
-  const volume = pondVolume({
-    area: quantity(surface, us ? "acre" : "m2"),
-    meanDepth: quantity(depth, us ? "ft" : "m"),
-  });
-  const unit = us ? "acre-ft" : "m3";
-  const held = volume.in(unit);
-  const pond = `The irrigation pond of the park has a surface of ${amount(surface, us ? "acre" : "m2")} and a mean depth of ${amount(depth, us ? "ft" : "m")}.`;
-  const gallons = us ? volume.in("gal") : volume.in("L");
-  if (level === 1) {
-    const asked = us ? "gal" : "L";
-    return {
-      text: `${pond}${us ? " An acre-foot is 325,851 gallons." : ""}`,
-      ask: { question: "How much water does it hold?", unit: asked, of: "water", decimals: 0 },
-      answer: gallons,
-      steps: [
-        step("Volume", `${num(surface)} × ${num(depth)}`, held, unit),
-        step("Water", `${num(surface)} × ${num(depth)} × ${us ? "325,851" : "1,000"}`, gallons, asked),
-      ],
-      mistakes: [
-        slip("forgot the depth", gallons / depth),
-        slip("divided by the depth", gallons / depth / depth),
-        slip(us ? "feet for inches" : "units upside down", us ? gallons / 12 : held / 1000),
-        slip(us ? "yards for feet" : "meters for centimeters", us ? gallons / 3 : gallons / 100),
-      ],
-    };
-  }
-  const mass = us ? "lb" : "kg";
-  const found = waterDose({
-    surface: quantity(surface, us ? "acre" : "m2"),
-    depth: quantity(depth, us ? "ft" : "m"),
-    concentration: quantity(dose, "mg/L", "ai"),
-    strength: quantity(percent, "% w/w", "ai/product"),
-  });
-  const active = found.active.in(mass);
-  const product = (found.product as { in(unit: "lb" | "kg"): number }).in(mass);
-  const perVolume = us ? "2.71932" : "0.001";
-  const sum = `${num(surface)} × ${num(depth)} × ${num(dose)} × ${perVolume}`;
-  const whole = level === 3;
-  const scale = whole ? 100 / percent : 1;
-  return {
-    text:
-      `${pond} It is to be dosed to ${amount(dose, "mg/L")} of active ingredient. ` +
-      (us ? "1 mg/L in 1 acre-foot is 2.719 lb." : "1 mg/L in 1 m³ is 1 g.") +
-      (whole ? ` The product has ${percent} % active ingredient by weight.` : ""),
-    ask: {
-      question: whole ? "How much product does it take?" : "How much active ingredient does it take?",
-      unit: mass,
-      of: whole ? "product" : "ai",
-      decimals: 1,
-      slack: us ? 2e-4 : 0,
-    },
-    answer: whole ? product : active,
-    steps: [
-      step("Active ingredient", sum, active, mass),
-      ...(whole ? [step("Product", `${sum} × 100 ÷ ${percent}`, product, mass)] : []),
-    ],
-    mistakes: [
-      slip("forgot the depth", (active / depth) * scale),
-      slip("forgot the dose", (active / dose) * scale),
-      ...(us
-        ? [slip("forgot to convert", (active / 2.71932) * scale)]
-        : [slip("units upside down", (active * scale) / 10)]),
-      ...(whole
-        ? [
-            slip("forgot the percent active", active),
-            slip("multiplied by the percentage", (active * percent) / 100),
-          ]
-        : []),
-      slip("divided by the depth", (active / depth / depth) * scale),
-    ],
-  };
 };
 
 /** How large, how deep, how much. */

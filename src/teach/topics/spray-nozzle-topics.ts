@@ -64,8 +64,8 @@ export const pressureProblem = ({ draw, us, level }: PoseInput): Posed => {
   };
 };
 
-/** Product that brings so much active ingredient. */
-export const activeProblem = ({ draw, us, level }: PoseInput): Posed => {
+/** The figures that the levels share. */
+const activeFigures = ({ draw, us }: PoseInput) => {
   const liquid = us ? draw.pick([2, 3, 3.8, 4]) : draw.pick([240, 360, 400, 480]);
   const percent = draw.pick([25, 40, 50, 75, 80]);
   const target = us ? draw.step(0.5, 2, 0.25) : draw.step(0.4, 2, 0.2);
@@ -75,22 +75,30 @@ export const activeProblem = ({ draw, us, level }: PoseInput): Posed => {
   const active = quantity(target, perArea, "ai");
   const spot = place(draw);
   const want = `A treatment of ${spot} takes ${amount(target, perArea)} of active ingredient.`;
-  if (level === 1) {
-    const content = quantity(percent, "% w/w", "ai/product:a");
-    const rate = productForActive({ active, content }).in(perArea);
-    return {
-      text: `${want} The product is a wettable powder with ${percent} % active ingredient.`,
-      ask: { question: "What is the rate of product?", unit: perArea, of: "product", decimals: 2 },
-      answer: rate,
-      steps: [step("Product rate", `${num(target)} × 100 ÷ ${percent}`, rate, perArea)],
-      mistakes: [
-        slip("multiplied by the percentage", (target * percent) / 100),
-        slip("product for nutrient", target),
-        slip("percentage taken off", target * (1 + (100 - percent) / 100)),
-        slip("percentage as a whole number", (target * 10) / percent),
-      ],
-    };
-  }
+  return { liquid, percent, target, acres, perArea, land, active, want } as const;
+};
+
+const powderProblem = (input: PoseInput): Posed => {
+  const { percent, target, perArea, active, want } = activeFigures(input);
+  const content = quantity(percent, "% w/w", "ai/product:a");
+  const rate = productForActive({ active, content }).in(perArea);
+  return {
+    text: `${want} The product is a wettable powder with ${percent} % active ingredient.`,
+    ask: { question: "What is the rate of product?", unit: perArea, of: "product", decimals: 2 },
+    answer: rate,
+    steps: [step("Product rate", `${num(target)} × 100 ÷ ${percent}`, rate, perArea)],
+    mistakes: [
+      slip("multiplied by the percentage", (target * percent) / 100),
+      slip("product for nutrient", target),
+      slip("percentage taken off", target * (1 + (100 - percent) / 100)),
+      slip("percentage as a whole number", (target * 10) / percent),
+    ],
+  };
+};
+
+const liquidActiveProblem = (input: PoseInput): Posed => {
+  const { us, level } = input;
+  const { liquid, target, acres, land, active, want } = activeFigures(input);
   const unit = us ? "fl oz" : "L";
   const strength = us ? "lb/gal" : "g/L";
   const content = quantity(liquid, strength, "ai/product:a");
@@ -129,3 +137,7 @@ export const activeProblem = ({ draw, us, level }: PoseInput): Posed => {
     ],
   };
 };
+
+/** Product that brings so much active ingredient. */
+export const activeProblem = (input: PoseInput): Posed =>
+  input.level === 1 ? powderProblem(input) : liquidActiveProblem(input);

@@ -15,7 +15,8 @@ const speedUnit = (us: boolean): "mi/h" | "km/h" => (us ? "mi/h" : "km/h");
 const volumeRate = (us: boolean): "gal/acre" | "L/ha" => (us ? "gal/acre" : "L/ha");
 const flowUnit = (us: boolean): "gal/min" | "L/min" => (us ? "gal/min" : "L/min");
 
-const volumeProblem = ({ draw, us, level }: PoseInput): Posed => {
+/** The figures that the levels share. */
+const volumeFigures = ({ draw, us }: PoseInput) => {
   const flow = us ? draw.step(0.2, 0.8, 0.05) : draw.step(0.8, 2.4, 0.1);
   const speed = us ? draw.step(3, 5, 0.5) : draw.step(5, 8, 0.5);
   const spacing = us ? draw.pick([15, 20, 30]) : draw.pick([40, 50, 75]);
@@ -25,36 +26,45 @@ const volumeProblem = ({ draw, us, level }: PoseInput): Posed => {
   const constant = us ? 5940 : 60_000;
   const run = { speed: quantity(speed, speedUnit(us)), width: quantity(spacing, length) };
   const boom = `A boom sprayer on ${place(draw)} has ${nozzles} nozzles, ${amount(spacing, length)} apart, and runs at ${amount(speed, speedUnit(us))}.`;
-  if (level === 1) {
-    const volume = applicationVolume({ flow: quantity(flow, flowUnit(us), "spray"), ...run }).in(
-      volumeRate(us),
-    );
-    return {
-      text: `${boom} Each nozzle puts out ${amount(flow, flowUnit(us))}.`,
-      ask: {
-        question: "What is the application volume?",
-        unit: volumeRate(us),
-        of: "spray",
-        decimals: us ? 1 : 0,
-      },
-      answer: volume,
-      steps: [
-        step(
-          "Application volume",
-          `${num(constant)} × ${num(flow)} ÷ (${num(speed)} × ${spacing})`,
-          volume,
-          volumeRate(us),
-        ),
-      ],
-      mistakes: [
-        slip("swath for spacing", volume * nozzles),
-        slip("spacing for swath", volume / nozzles),
-        slip(us ? "feet for inches" : "meters for centimeters", us ? volume / 12 : volume / 100),
-        slip("speed the wrong way", volume * speed * speed),
-      ],
-      within: us ? [10, 120] : [100, 1200],
-    };
-  }
+  return { flow, speed, spacing, nozzles, wanted, constant, boom, run } as const;
+};
+
+const boomVolumeProblem = (input: PoseInput): Posed => {
+  const { us } = input;
+  const { flow, speed, spacing, nozzles, constant, boom, run } = volumeFigures(input);
+  const volume = applicationVolume({ flow: quantity(flow, flowUnit(us), "spray"), ...run }).in(
+    volumeRate(us),
+  );
+  return {
+    text: `${boom} Each nozzle puts out ${amount(flow, flowUnit(us))}.`,
+    ask: {
+      question: "What is the application volume?",
+      unit: volumeRate(us),
+      of: "spray",
+      decimals: us ? 1 : 0,
+    },
+    answer: volume,
+    steps: [
+      step(
+        "Application volume",
+        `${num(constant)} × ${num(flow)} ÷ (${num(speed)} × ${spacing})`,
+        volume,
+        volumeRate(us),
+      ),
+    ],
+    mistakes: [
+      slip("swath for spacing", volume * nozzles),
+      slip("spacing for swath", volume / nozzles),
+      slip(us ? "feet for inches" : "meters for centimeters", us ? volume / 12 : volume / 100),
+      slip("speed the wrong way", volume * speed * speed),
+    ],
+    within: us ? [10, 120] : [100, 1200],
+  };
+};
+
+const boomFlowProblem = (input: PoseInput): Posed => {
+  const { us, level } = input;
+  const { speed, spacing, nozzles, wanted, constant, boom, run } = volumeFigures(input);
   const each = nozzleFlow({ applicationVolume: quantity(wanted, volumeRate(us), "spray"), ...run }).in(
     flowUnit(us),
   );
@@ -97,7 +107,11 @@ const volumeProblem = ({ draw, us, level }: PoseInput): Posed => {
   };
 };
 
-const speedProblem = ({ draw, us, level }: PoseInput): Posed => {
+const volumeProblem = (input: PoseInput): Posed =>
+  input.level === 1 ? boomVolumeProblem(input) : boomFlowProblem(input);
+
+/** The figures that the levels share. */
+const speedFigures = ({ draw, us }: PoseInput) => {
   const course = us ? draw.pick([88, 100, 132, 150, 176, 200]) : draw.pick([25, 30, 40, 50, 60]);
   const seconds = us
     ? draw.int(Math.ceil(course / 7.3), Math.floor(course / 4.4))
@@ -112,40 +126,51 @@ const speedProblem = ({ draw, us, level }: PoseInput): Posed => {
   const up = groundSpeed({ course: c, times: [quantity(slow, "s")] }).in(speedUnit(us));
   const down = groundSpeed({ course: c, times: [quantity(seconds, "s")] }).in(speedUnit(us));
   const unit = speedUnit(us);
-  if (level === 1) {
-    return {
-      text: `A sprayer runs over a marked course of ${amount(course, length)} on ${ground} in ${amount(seconds, "s")}.`,
-      ask: { question: "What is its speed?", unit, of: "none", decimals: 1 },
-      answer: down,
-      steps: [step("Speed", sum(course, seconds), down, unit)],
-      mistakes: [
-        slip("forgot to convert", course / seconds),
-        slip("time upside down", 1 / down),
-        slip("units upside down", us ? ((course / seconds) * 88) / 60 : course / seconds / 3.6),
-        slip(us ? "yards for feet" : "minutes for hours", us ? down * 3 : (down / 60) * 100),
-      ],
-    };
-  }
-  if (level === 2) {
-    const mean = groundSpeed({ course: c, times: [quantity(slow, "s"), quantity(seconds, "s")] }).in(unit);
-    return {
-      text: `A spreader runs over a marked course of ${amount(course, length)} on a slope of ${ground}: ${amount(slow, "s")} uphill, ${amount(seconds, "s")} back downhill.`,
-      ask: { question: "What is its mean speed over both runs?", unit, of: "none", decimals: 2 },
-      answer: mean,
-      steps: [
-        step("Distance of both runs", `2 × ${course}`, 2 * course, length),
-        step("Time of both runs", `${slow} + ${seconds}`, slow + seconds, "s"),
-        step("Mean speed", sum(2 * course, slow + seconds), mean, unit),
-      ],
-      mistakes: [
-        slip("averaged speeds wrongly", (up + down) / 2),
-        slip("one run only", up),
-        slip("one run only", down),
-        slip("distance of one run, time of both", mean / 2),
-        slip("forgot to convert", (2 * course) / (slow + seconds)),
-      ],
-    };
-  }
+  return { course, seconds, slow, length, ground, sum, c, up, down, unit } as const;
+};
+
+const runSpeedProblem = (input: PoseInput): Posed => {
+  const { us } = input;
+  const { course, seconds, length, ground, sum, down, unit } = speedFigures(input);
+  return {
+    text: `A sprayer runs over a marked course of ${amount(course, length)} on ${ground} in ${amount(seconds, "s")}.`,
+    ask: { question: "What is its speed?", unit, of: "none", decimals: 1 },
+    answer: down,
+    steps: [step("Speed", sum(course, seconds), down, unit)],
+    mistakes: [
+      slip("forgot to convert", course / seconds),
+      slip("time upside down", 1 / down),
+      slip("units upside down", us ? ((course / seconds) * 88) / 60 : course / seconds / 3.6),
+      slip(us ? "yards for feet" : "minutes for hours", us ? down * 3 : (down / 60) * 100),
+    ],
+  };
+};
+
+const twoRunsProblem = (input: PoseInput): Posed => {
+  const { course, seconds, slow, length, ground, sum, c, up, down, unit } = speedFigures(input);
+  const mean = groundSpeed({ course: c, times: [quantity(slow, "s"), quantity(seconds, "s")] }).in(unit);
+  return {
+    text: `A spreader runs over a marked course of ${amount(course, length)} on a slope of ${ground}: ${amount(slow, "s")} uphill, ${amount(seconds, "s")} back downhill.`,
+    ask: { question: "What is its mean speed over both runs?", unit, of: "none", decimals: 2 },
+    answer: mean,
+    steps: [
+      step("Distance of both runs", `2 × ${course}`, 2 * course, length),
+      step("Time of both runs", `${slow} + ${seconds}`, slow + seconds, "s"),
+      step("Mean speed", sum(2 * course, slow + seconds), mean, unit),
+    ],
+    mistakes: [
+      slip("averaged speeds wrongly", (up + down) / 2),
+      slip("one run only", up),
+      slip("one run only", down),
+      slip("distance of one run, time of both", mean / 2),
+      slip("forgot to convert", (2 * course) / (slow + seconds)),
+    ],
+  };
+};
+
+const walkTimeProblem = (input: PoseInput): Posed => {
+  const { draw, us } = input;
+  const { course, length, ground, c, unit } = speedFigures(input);
   const wanted = us ? draw.step(3, 5, 0.5) : draw.step(4, 8, 0.5);
   const time = courseTime({ course: c, speed: quantity(wanted, unit) }).in("s");
   return {
@@ -167,6 +192,13 @@ const speedProblem = ({ draw, us, level }: PoseInput): Posed => {
     ],
   };
 };
+
+const speedProblem = (input: PoseInput): Posed =>
+  input.level === 1
+    ? runSpeedProblem(input)
+    : input.level === 2
+      ? twoRunsProblem(input)
+      : walkTimeProblem(input);
 
 const refillProblem = ({ draw, us, level }: PoseInput): Posed => {
   const width = us ? draw.pick([10, 12, 15, 18, 20]) : draw.pick([3, 4, 5, 6]);

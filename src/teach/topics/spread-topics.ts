@@ -4,7 +4,8 @@ import { amount, num, slip, step } from "./figures.js";
 import { place } from "./park.js";
 import type { Posed, PoseInput, Topic } from "./topic.js";
 
-const calibrationProblem = ({ draw, us, level }: PoseInput): Posed => {
+/** The figures that the levels share. */
+const calibrationFigures = ({ draw, us, level }: PoseInput) => {
   const swath = us ? draw.pick([5, 6, 8, 10, 12]) : draw.pick([2, 2.5, 3, 4]);
   const distance = us ? draw.step(50, 200, 10) : draw.step(20, 80, 5);
   const mass = us ? draw.step(1.5, 9, 0.25) : draw.step(0.6, 4, 0.1);
@@ -18,37 +19,62 @@ const calibrationProblem = ({ draw, us, level }: PoseInput): Posed => {
   const area = swath * distance;
   const spot = place(draw);
   const areaStep = step("Ground covered", `${num(distance)} × ${num(swath)}`, area, us ? "ft2" : "m2");
-  if (level === 3) {
-    const rate = quantity(target, rateUnit, "product");
-    const caught = targetCatch({
-      rate,
-      swath: quantity(swath, length),
-      distance: quantity(distance, length),
-    }).in(unit);
-    return {
-      text:
-        `A spreader for ${spot} has to be set to ${amount(target, rateUnit)} of product. It throws ${amount(swath + overlap, length)} wide; ` +
-        `neighboring passes overlap, and the effective swath is ${amount(swath, length)}. The test run is ${amount(distance, length)} long.`,
-      ask: {
-        question: "How much product must the hopper lose on the test run?",
-        unit,
-        of: "product",
-        decimals: 2,
-      },
-      answer: caught,
-      steps: [
-        areaStep,
-        step("Product", `${num(target)} × ${num(distance)} × ${num(swath)} ÷ ${num(per)}`, caught, unit),
-      ],
-      mistakes: [
-        slip("width without overlap", (caught * (swath + overlap)) / swath),
-        slip("overlap added", (caught * (swath + 2 * overlap)) / swath),
-        slip("one unit of area only", target),
-        slip("forgot the width", caught / swath),
-        ...(us ? [slip("acre for 1,000 sq ft", caught / 43.56)] : []),
-      ],
-    };
-  }
+  return {
+    swath,
+    distance,
+    mass,
+    target,
+    overlap,
+    passes,
+    length,
+    unit,
+    rateUnit,
+    per,
+    area,
+    spot,
+    areaStep,
+  } as const;
+};
+
+const catchTargetProblem = (input: PoseInput): Posed => {
+  const { us } = input;
+  const { swath, distance, target, overlap, passes, length, unit, rateUnit, per, spot, areaStep } =
+    calibrationFigures(input);
+  const rate = quantity(target, rateUnit, "product");
+  const caught = targetCatch({
+    rate,
+    swath: quantity(swath, length),
+    distance: quantity(distance, length),
+  }).in(unit);
+  return {
+    text:
+      `A spreader for ${spot} has to be set to ${amount(target, rateUnit)} of product. It throws ${amount(swath + overlap, length)} wide; ` +
+      `neighboring passes overlap, and the effective swath is ${amount(swath, length)}. The test run is ${amount(distance, length)} long.`,
+    ask: {
+      question: "How much product must the hopper lose on the test run?",
+      unit,
+      of: "product",
+      decimals: 2,
+    },
+    answer: caught,
+    steps: [
+      areaStep,
+      step("Product", `${num(target)} × ${num(distance)} × ${num(swath)} ÷ ${num(per)}`, caught, unit),
+    ],
+    mistakes: [
+      slip("width without overlap", (caught * (swath + overlap)) / swath),
+      slip("overlap added", (caught * (swath + 2 * overlap)) / swath),
+      slip("one unit of area only", target),
+      slip("forgot the width", caught / swath),
+      ...(us ? [slip("acre for 1,000 sq ft", caught / 43.56)] : []),
+    ],
+  };
+};
+
+const spreadRateProblem = (input: PoseInput): Posed => {
+  const { us } = input;
+  const { swath, distance, mass, passes, length, unit, rateUnit, per, area, spot, areaStep } =
+    calibrationFigures(input);
   const rate = spreadRate({
     amount: quantity(mass, unit, "product"),
     swath: quantity(swath, length),
@@ -85,7 +111,11 @@ const calibrationProblem = ({ draw, us, level }: PoseInput): Posed => {
   };
 };
 
-const passProblem = ({ draw, us, level }: PoseInput): Posed => {
+const calibrationProblem = (input: PoseInput): Posed =>
+  input.level === 3 ? catchTargetProblem(input) : spreadRateProblem(input);
+
+/** The figures that the levels share. */
+const passFigures = ({ draw, us }: PoseInput) => {
   const length = us ? "ft" : "m";
   const side = us ? draw.int(90, 260) : draw.int(28, 80);
   const swath = us ? draw.pick([6, 8, 10, 12]) : draw.pick([2, 3, 4]);
@@ -93,37 +123,46 @@ const passProblem = ({ draw, us, level }: PoseInput): Posed => {
   const rate = us ? draw.step(3, 6, 0.25) : draw.step(140, 300, 20);
   const area = us ? draw.step(4000, 24_000, 500) : draw.step(400, 2400, 50);
   const spot = place(draw);
-  if (level === 3) {
-    const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
-    const unit = us ? "lb" : "kg";
-    const per = us ? 1000 : 10_000;
-    const found = passRates({
-      rate: quantity(rate, rateUnit, "product"),
-      passes: 2,
-      area: quantity(area, us ? "ft2" : "m2"),
-    });
-    const load = found.load?.perPass.in(unit) ?? Number.NaN;
-    return {
-      text: `${spot.replace("the", "The")} has ${amount(area, us ? "ft2" : "m2")} and gets ${amount(rate, rateUnit)} of fertilizer in two passes at right angles, half of the rate each.`,
-      ask: {
-        question: "How much fertilizer goes into the hopper for one pass?",
-        unit,
-        of: "product",
-        decimals: 1,
-      },
-      answer: load,
-      steps: [
-        step("Rate of one pass", `${num(rate)} ÷ 2`, rate / 2, rateUnit),
-        step("Hopper for one pass", `${num(rate)} ÷ 2 × ${num(area)} ÷ ${num(per)}`, load, unit),
-      ],
-      mistakes: [
-        slip("whole rate on each pass", load * 2),
-        slip("counted a pass twice", load / 2),
-        slip("one unit of area only", rate / 2),
-        slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", us ? load / 43.56 : load * 100),
-      ],
-    };
-  }
+  return { length, side, swath, overlap, rate, area, spot } as const;
+};
+
+const halfRateProblem = (input: PoseInput): Posed => {
+  const { us } = input;
+  const { rate, area, spot } = passFigures(input);
+  const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
+  const unit = us ? "lb" : "kg";
+  const per = us ? 1000 : 10_000;
+  const found = passRates({
+    rate: quantity(rate, rateUnit, "product"),
+    passes: 2,
+    area: quantity(area, us ? "ft2" : "m2"),
+  });
+  const load = found.load?.perPass.in(unit) ?? Number.NaN;
+  return {
+    text: `${spot.replace("the", "The")} has ${amount(area, us ? "ft2" : "m2")} and gets ${amount(rate, rateUnit)} of fertilizer in two passes at right angles, half of the rate each.`,
+    ask: {
+      question: "How much fertilizer goes into the hopper for one pass?",
+      unit,
+      of: "product",
+      decimals: 1,
+    },
+    answer: load,
+    steps: [
+      step("Rate of one pass", `${num(rate)} ÷ 2`, rate / 2, rateUnit),
+      step("Hopper for one pass", `${num(rate)} ÷ 2 × ${num(area)} ÷ ${num(per)}`, load, unit),
+    ],
+    mistakes: [
+      slip("whole rate on each pass", load * 2),
+      slip("counted a pass twice", load / 2),
+      slip("one unit of area only", rate / 2),
+      slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", us ? load / 43.56 : load * 100),
+    ],
+  };
+};
+
+const passCountProblem = (input: PoseInput): Posed => {
+  const { level } = input;
+  const { length, side, swath, overlap, spot } = passFigures(input);
   const effective = level === 1 ? swath : swath - overlap;
   const { count } = passesFor({ side: quantity(side, length), swath: quantity(effective, length) });
   const exact = side / effective;
@@ -157,6 +196,9 @@ const passProblem = ({ draw, us, level }: PoseInput): Posed => {
     ],
   };
 };
+
+const passProblem = (input: PoseInput): Posed =>
+  input.level === 3 ? halfRateProblem(input) : passCountProblem(input);
 
 /** What a spreader puts down, and in how many passes. */
 export const spreadTopics: readonly Topic[] = [

@@ -12,7 +12,8 @@ import { amount, num, slip, step } from "./figures.js";
 import { areaOf, place } from "./park.js";
 import type { Posed, PoseInput, Topic } from "./topic.js";
 
-const seedProblem = ({ draw, us, level }: PoseInput): Posed => {
+/** The figures that the levels share. */
+const seedFigures = ({ draw, us }: PoseInput) => {
   const purity = draw.int(80, 98);
   const germination = draw.int(70, 92);
   const rate = us ? draw.step(2, 8, 0.5) : draw.step(100, 350, 10);
@@ -21,20 +22,28 @@ const seedProblem = ({ draw, us, level }: PoseInput): Posed => {
   const live = pureLiveSeed(lot).in("% w/w");
   const tag = `The seed lot for ${place(draw)} has ${purity} % purity and ${germination} % germination.`;
   const liveStep = step("Pure live seed", `${purity} × ${germination} ÷ 100`, live, "%");
-  if (level === 1) {
-    return {
-      text: tag,
-      ask: { question: "What percent of the lot is pure live seed?", unit: "%", of: "none", decimals: 1 },
-      answer: live,
-      steps: [liveStep],
-      mistakes: [
-        slip("purity only", purity),
-        slip("germination only", germination),
-        slip("average of purity and germination", (purity + germination) / 2),
-        slip("subtracted the losses", purity + germination - 100),
-      ],
-    };
-  }
+  return { purity, germination, rate, area, lot, live, tag, liveStep } as const;
+};
+
+const liveSeedProblem = (input: PoseInput): Posed => {
+  const { purity, germination, live, tag, liveStep } = seedFigures(input);
+  return {
+    text: tag,
+    ask: { question: "What percent of the lot is pure live seed?", unit: "%", of: "none", decimals: 1 },
+    answer: live,
+    steps: [liveStep],
+    mistakes: [
+      slip("purity only", purity),
+      slip("germination only", germination),
+      slip("average of purity and germination", (purity + germination) / 2),
+      slip("subtracted the losses", purity + germination - 100),
+    ],
+  };
+};
+
+const bulkSeedProblem = (input: PoseInput): Posed => {
+  const { draw, us } = input;
+  const { purity, germination, rate, area, lot, live, tag, liveStep } = seedFigures(input);
   const mass = us ? "lb" : "kg";
   const bag = us ? draw.pick([25, 50]) : draw.pick([10, 20]);
   const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
@@ -54,21 +63,43 @@ const seedProblem = ({ draw, us, level }: PoseInput): Posed => {
     pure: (rate * units * 100) / purity,
     germinating: (rate * units * 100) / germination,
   };
-  if (level === 2) {
-    return {
-      text,
-      ask: { question: "How much seed of this lot does it take?", unit: mass, of: "seed", decimals: 1 },
-      answer: seed,
-      steps: [liveStep, step("Seed", sum, seed, mass)],
-      mistakes: [
-        slip("live seed for bulk seed", masses.live),
-        slip("multiplied by the live share", masses.less),
-        slip("purity only", masses.pure),
-        slip("germination only", masses.germinating),
-        slip("one unit of area only", (rate * 100) / live),
-      ],
-    };
-  }
+  return {
+    text,
+    ask: { question: "How much seed of this lot does it take?", unit: mass, of: "seed", decimals: 1 },
+    answer: seed,
+    steps: [liveStep, step("Seed", sum, seed, mass)],
+    mistakes: [
+      slip("live seed for bulk seed", masses.live),
+      slip("multiplied by the live share", masses.less),
+      slip("purity only", masses.pure),
+      slip("germination only", masses.germinating),
+      slip("one unit of area only", (rate * 100) / live),
+    ],
+  };
+};
+
+const seedBagsProblem = (input: PoseInput): Posed => {
+  const { draw, us } = input;
+  const { purity, germination, rate, area, lot, live, tag, liveStep } = seedFigures(input);
+  const mass = us ? "lb" : "kg";
+  const bag = us ? draw.pick([25, 50]) : draw.pick([10, 20]);
+  const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
+  const order = seedOrder({
+    area: quantity(area, us ? "ft2" : "m2"),
+    rate: quantity(rate, rateUnit, "pure live seed"),
+    lot,
+    bag: quantity(bag, mass),
+  });
+  const seed = order.seed.in(mass);
+  const units = area / (us ? 1000 : 10_000);
+  const sum = `${num(rate)} × ${num(area)} ÷ ${us ? "1,000" : "10,000"} × 100 × 100 ÷ (${purity} × ${germination})`;
+  const text = `${tag} The rate is ${amount(rate, rateUnit)} of pure live seed, and the area has ${amount(area, us ? "ft2" : "m2")}.`;
+  const masses = {
+    live: rate * units,
+    less: (rate * units * live) / 100,
+    pure: (rate * units * 100) / purity,
+    germinating: (rate * units * 100) / germination,
+  };
   return {
     text: `${text} A bag holds ${amount(bag, mass)}.`,
     ask: {
@@ -94,49 +125,70 @@ const seedProblem = ({ draw, us, level }: PoseInput): Posed => {
   };
 };
 
-const mowingProblem = ({ draw, us, level }: PoseInput): Posed => {
+const seedProblem = (input: PoseInput): Posed =>
+  input.level === 1
+    ? liveSeedProblem(input)
+    : input.level === 2
+      ? bulkSeedProblem(input)
+      : seedBagsProblem(input);
+
+/** The figures that the levels share. */
+const mowingFigures = ({ draw, us }: PoseInput) => {
   const unit = us ? "in" : "mm";
   const cut = us ? draw.step(1, 3.5, 0.25) : draw.step(24, 90, 6);
   const standing = us ? cut + draw.step(0.25, 1.5, 0.25) : cut + draw.int(6, 40);
   const spot = place(draw);
-  if (level === 1) {
-    const share = leafRemoved({ standing: quantity(standing, unit), cut: quantity(cut, unit) }).in("%");
-    return {
-      text: `The grass on ${spot} stands ${amount(standing, unit)} high and is cut to ${amount(cut, unit)}.`,
-      ask: { question: "What percent of the height comes off?", unit: "%", of: "none", decimals: 0 },
-      answer: share,
-      steps: [step("Share", `100 × (${num(standing)} - ${num(cut)}) ÷ ${num(standing)}`, share, "%")],
-      mistakes: [
-        slip("share of the cut height", ((standing - cut) * 100) / cut),
-        slip("share that stays", (cut * 100) / standing),
-        slip("fraction upside down", (standing * 100) / cut),
-      ],
-    };
-  }
+  return { unit, cut, standing, spot } as const;
+};
+
+const leafRemovedProblem = (input: PoseInput): Posed => {
+  const { unit, cut, standing, spot } = mowingFigures(input);
+  const share = leafRemoved({ standing: quantity(standing, unit), cut: quantity(cut, unit) }).in("%");
+  return {
+    text: `The grass on ${spot} stands ${amount(standing, unit)} high and is cut to ${amount(cut, unit)}.`,
+    ask: { question: "What percent of the height comes off?", unit: "%", of: "none", decimals: 0 },
+    answer: share,
+    steps: [step("Share", `100 × (${num(standing)} - ${num(cut)}) ÷ ${num(standing)}`, share, "%")],
+    mistakes: [
+      slip("share of the cut height", ((standing - cut) * 100) / cut),
+      slip("share that stays", (cut * 100) / standing),
+      slip("fraction upside down", (standing * 100) / cut),
+    ],
+  };
+};
+
+const mowAtProblem = (input: PoseInput): Posed => {
+  const { us } = input;
+  const { unit, cut, standing, spot } = mowingFigures(input);
+  const high = mowAtHeight({ cut: quantity(cut, unit) }).in(unit);
+  const told = `${spot.replace("the", "The")} is kept at ${amount(cut, unit)}, and no mowing takes off more than a third of the standing grass.`;
+  return {
+    text: told,
+    ask: {
+      question: "At which height of the grass is the next mowing due?",
+      unit,
+      of: "none",
+      decimals: us ? 2 : 0,
+    },
+    answer: high,
+    steps: [step("Height", `${num(cut)} × 3 ÷ 2`, high, unit)],
+    mistakes: [
+      slip("a third on top", (cut * 4) / 3),
+      slip("two thirds of the cut", (cut * 2) / 3),
+      slip("whole height again", cut * 2),
+      slip("three times the cut", cut * 3),
+    ],
+  };
+};
+
+const mowIntervalProblem = (input: PoseInput): Posed => {
+  const { draw, us } = input;
+  const { unit, cut, standing, spot } = mowingFigures(input);
   const high = mowAtHeight({ cut: quantity(cut, unit) }).in(unit);
   const room = growthBetweenMowings({ cut: quantity(cut, unit) }).in(unit);
   const rate = us ? draw.step(0.1, 0.4, 0.05) : draw.step(2, 10, 1);
   const days = room / rate;
   const told = `${spot.replace("the", "The")} is kept at ${amount(cut, unit)}, and no mowing takes off more than a third of the standing grass.`;
-  if (level === 2) {
-    return {
-      text: told,
-      ask: {
-        question: "At which height of the grass is the next mowing due?",
-        unit,
-        of: "none",
-        decimals: us ? 2 : 0,
-      },
-      answer: high,
-      steps: [step("Height", `${num(cut)} × 3 ÷ 2`, high, unit)],
-      mistakes: [
-        slip("a third on top", (cut * 4) / 3),
-        slip("two thirds of the cut", (cut * 2) / 3),
-        slip("whole height again", cut * 2),
-        slip("three times the cut", cut * 3),
-      ],
-    };
-  }
   const interval = mowingInterval({
     cut: quantity(cut, unit),
     growth: quantity(rate, us ? "in/d" : "mm/d"),
@@ -158,6 +210,13 @@ const mowingProblem = ({ draw, us, level }: PoseInput): Posed => {
     ],
   };
 };
+
+const mowingProblem = (input: PoseInput): Posed =>
+  input.level === 1
+    ? leafRemovedProblem(input)
+    : input.level === 2
+      ? mowAtProblem(input)
+      : mowIntervalProblem(input);
 
 const plugProblem = ({ draw, us, level }: PoseInput): Posed => {
   const spacing = us ? draw.pick([6, 8, 9, 10, 12, 15]) : draw.pick([15, 20, 25, 30, 40]);

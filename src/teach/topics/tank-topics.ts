@@ -4,7 +4,8 @@ import { amount, num, slip, step } from "./figures.js";
 import { place } from "./park.js";
 import type { Posed, PoseInput, Topic } from "./topic.js";
 
-const coverageProblem = ({ draw, us, level }: PoseInput): Posed => {
+/** The figures that the levels share. */
+const coverageFigures = ({ draw, us }: PoseInput) => {
   const tank = us ? draw.pick([25, 50, 60, 100, 150, 200]) : draw.pick([100, 200, 300, 400, 600]);
   const rate = us ? draw.step(30, 90, 5) : draw.step(300, 800, 50);
   const volume = us ? "gal" : "L";
@@ -16,35 +17,41 @@ const coverageProblem = ({ draw, us, level }: PoseInput): Posed => {
   const told = `A sprayer has a tank of ${amount(tank, volume)} and applies ${amount(rate, perArea)}.`;
   const small = us ? "ft2" : "m2";
   const size = us ? 43_560 : 10_000;
-  if (level < 3) {
-    const unit = level === 1 ? land : small;
-    const answer = covered.in(unit);
-    const acres = covered.in(land);
-    return {
-      text: told,
-      ask: { question: "What area does a full tank cover?", unit, of: "none", decimals: level === 1 ? 2 : 0 },
-      answer,
-      steps: [
-        step("Area", `${num(tank)} ÷ ${num(rate)}`, acres, land),
-        ...(level === 2
-          ? [step("In the unit asked for", `${num(tank)} ÷ ${num(rate)} × ${num(size)}`, answer, small)]
-          : []),
-      ],
-      mistakes: [
-        slip("tank over area", (rate / tank) * (level === 2 ? size : 1)),
-        ...(level === 2
-          ? [
-              us ? slip("acre for 1,000 sq ft", acres * 1000) : slip("hectare for 100 m²", acres * 100),
-              slip("decimal point one place off", answer * 10),
-              slip("decimal point one place off", answer / 10),
-            ]
-          : [
-              slip("decimal point one place off", acres * 10),
-              slip("decimal point one place off", acres / 10),
-            ]),
-      ],
-    };
-  }
+  return { tank, rate, volume, land, capacity, applicationVolume, covered, told, small, size } as const;
+};
+
+const tankAreaProblem = (input: PoseInput): Posed => {
+  const { us, level } = input;
+  const { tank, rate, land, covered, told, small, size } = coverageFigures(input);
+  const unit = level === 1 ? land : small;
+  const answer = covered.in(unit);
+  const acres = covered.in(land);
+  return {
+    text: told,
+    ask: { question: "What area does a full tank cover?", unit, of: "none", decimals: level === 1 ? 2 : 0 },
+    answer,
+    steps: [
+      step("Area", `${num(tank)} ÷ ${num(rate)}`, acres, land),
+      ...(level === 2
+        ? [step("In the unit asked for", `${num(tank)} ÷ ${num(rate)} × ${num(size)}`, answer, small)]
+        : []),
+    ],
+    mistakes: [
+      slip("tank over area", (rate / tank) * (level === 2 ? size : 1)),
+      ...(level === 2
+        ? [
+            us ? slip("acre for 1,000 sq ft", acres * 1000) : slip("hectare for 100 m²", acres * 100),
+            slip("decimal point one place off", answer * 10),
+            slip("decimal point one place off", answer / 10),
+          ]
+        : [slip("decimal point one place off", acres * 10), slip("decimal point one place off", acres / 10)]),
+    ],
+  };
+};
+
+const lastLoadProblem = (input: PoseInput): Posed => {
+  const { draw, us } = input;
+  const { tank, rate, volume, land, capacity, applicationVolume, told } = coverageFigures(input);
   const area = us ? draw.step(1.5, 9, 0.5) : draw.step(0.6, 4, 0.2);
   const plan = tankLoads({ area: quantity(area, land), applicationVolume, capacity });
   const spray = plan.volume.in(volume);
@@ -74,7 +81,11 @@ const coverageProblem = ({ draw, us, level }: PoseInput): Posed => {
   };
 };
 
-const loadProblem = ({ draw, us, level }: PoseInput): Posed => {
+const coverageProblem = (input: PoseInput): Posed =>
+  input.level < 3 ? tankAreaProblem(input) : lastLoadProblem(input);
+
+/** The figures that the levels share. */
+const loadFigures = ({ draw, us, level }: PoseInput) => {
   const tank = us ? draw.pick([25, 50, 60, 100]) : draw.pick([100, 200, 300, 400]);
   const rate = us ? draw.step(1, 4, 0.5) : draw.step(0.5, 3, 0.25);
   const carrier = us ? draw.pick([1, 1.5, 2]) : draw.step(300, 600, 50);
@@ -88,25 +99,62 @@ const loadProblem = ({ draw, us, level }: PoseInput): Posed => {
   const mixed = level === 3 && us;
   const applicationVolume = mixed ? quantity(acre, "gal/acre", "spray") : quantity(carrier, spread, "spray");
   const small = us ? "1000 ft2" : "ha";
-  if (level === 1) {
-    const area = us ? draw.step(5000, 30_000, 1000) : draw.step(2000, 12_000, 500);
-    const need = amountFor({ rate: productRate, form: "liquid", area: quantity(area, us ? "ft2" : "m2") }).in(
-      unit,
-    );
-    const per = us ? 1000 : 10_000;
-    return {
-      text: `The label rate of a liquid product is ${amount(rate, perSmall)}. ${spot.replace("the", "The")} has ${amount(area, us ? "ft2" : "m2")}.`,
-      ask: { question: "How much product does it take?", unit, of: "product", decimals: us ? 1 : 2 },
-      answer: need,
-      steps: [step("Product", `${num(rate)} × ${num(area)} ÷ ${num(per)}`, need, unit)],
-      mistakes: [
-        slip("one unit of area only", rate),
-        slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", us ? need / 43.56 : need * 100),
-        slip("fraction upside down", area / per / rate),
-        slip("divided by the area", rate / (area / per)),
-      ],
-    };
-  }
+  return {
+    tank,
+    rate,
+    carrier,
+    acre,
+    unit,
+    volume,
+    perSmall,
+    spread,
+    spot,
+    productRate,
+    mixed,
+    applicationVolume,
+    small,
+  } as const;
+};
+
+const areaNeedProblem = (input: PoseInput): Posed => {
+  const { draw, us } = input;
+  const { rate, unit, perSmall, spot, productRate } = loadFigures(input);
+  const area = us ? draw.step(5000, 30_000, 1000) : draw.step(2000, 12_000, 500);
+  const need = amountFor({ rate: productRate, form: "liquid", area: quantity(area, us ? "ft2" : "m2") }).in(
+    unit,
+  );
+  const per = us ? 1000 : 10_000;
+  return {
+    text: `The label rate of a liquid product is ${amount(rate, perSmall)}. ${spot.replace("the", "The")} has ${amount(area, us ? "ft2" : "m2")}.`,
+    ask: { question: "How much product does it take?", unit, of: "product", decimals: us ? 1 : 2 },
+    answer: need,
+    steps: [step("Product", `${num(rate)} × ${num(area)} ÷ ${num(per)}`, need, unit)],
+    mistakes: [
+      slip("one unit of area only", rate),
+      slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", us ? need / 43.56 : need * 100),
+      slip("fraction upside down", area / per / rate),
+      slip("divided by the area", rate / (area / per)),
+    ],
+  };
+};
+
+const tankNeedProblem = (input: PoseInput): Posed => {
+  const { us, level } = input;
+  const {
+    tank,
+    rate,
+    carrier,
+    acre,
+    unit,
+    volume,
+    perSmall,
+    spread,
+    spot,
+    productRate,
+    mixed,
+    applicationVolume,
+    small,
+  } = loadFigures(input);
   const covered = areaPerTank({ capacity: quantity(tank, volume, "spray"), applicationVolume });
   const parts = covered.in(small);
   const need = amountFor({ rate: productRate, form: "liquid", area: covered }).in(unit);
@@ -141,6 +189,9 @@ const loadProblem = ({ draw, us, level }: PoseInput): Posed => {
     ],
   };
 };
+
+const loadProblem = (input: PoseInput): Posed =>
+  input.level === 1 ? areaNeedProblem(input) : tankNeedProblem(input);
 
 const dilutionProblem = ({ draw, us, level }: PoseInput): Posed => {
   const volume = us ? draw.pick([2, 3, 4, 5, 10, 15, 25]) : draw.pick([5, 10, 12, 15, 20, 40]);

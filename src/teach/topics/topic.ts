@@ -1,3 +1,4 @@
+import type { ChainStep } from "../explain/explain-chain.js";
 import type { NameOfMistake } from "./mistakes.js";
 
 /** How hard a problem is: 1 one step, 2 a step more or a change of units, 3 the whole chain. */
@@ -22,6 +23,7 @@ export type AnswerSubstance =
   | "N"
   | "P2O5"
   | "K2O"
+  | "K"
   | "ai"
   | "spray"
   | "water"
@@ -63,6 +65,11 @@ export interface Posed {
   /** The exact answer in the unit of the question, from the functions of the library. */
   readonly answer: number;
   readonly steps: readonly Step[];
+  /** The formulas of the catalogue that answer it: their working stands between the steps and what comes after. */
+  readonly working?: readonly ChainStep[];
+  /** The unit of what they come to. */
+  readonly workingUnit?: string;
+  readonly after?: readonly Step[];
   readonly mistakes: readonly PosedMistake[];
   /** What the answer has to lie within to be a figure of the trade; figures are drawn again where it does not. */
   readonly within?: readonly [low: number, high: number];

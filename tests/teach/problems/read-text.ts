@@ -48,6 +48,9 @@ const sizes: Readonly<Record<string, number>> = {
   days: 86_400,
   day: 86_400,
   d: 86_400,
+  qt: gallon / 4,
+  ppm: 1,
+  meq: 1,
   psi: (pound * 9.80665) / (foot / 12) ** 2,
   bar: 100_000,
   mph: (5280 * foot) / 3600,
@@ -107,18 +110,19 @@ const places = ["a whole number", "one decimal", "two decimals", "three decimals
 
 /** What the last sentence asks for. */
 export const readAsk = (text: string): ReadAsk => {
-  const last = /Answer in (.+?)(?:, to (.+))?\.$/.exec(text);
+  const last = /Answer (?:in|with) (.+?)(?:, to (.+))?\.$/.exec(text);
   if (last === null) throw new Error(`no question in ${text}`);
   const [, words = "", digits] = last;
   if (words.startsWith("whole ")) return { factor: 1, decimals: 0 };
   if (digits === "the cent") return { factor: factorOf(words), decimals: 2 };
-  const named = words.replace(/ of (product|nitrogen|active ingredient|pure live seed)/, "");
+  if (words === "the number") return { factor: 1, decimals: places.indexOf(digits ?? "") };
+  const named = words.replace(/ of (product|nitrogen|potassium|active ingredient|pure live seed)/, "");
   return { factor: factorOf(named), decimals: places.indexOf(digits ?? "") };
 };
 
 /** The numbers of the story. */
 export const readStory = (whole: string, level: number): ReadText => {
-  const text = whole.slice(0, whole.lastIndexOf(" Answer in "));
+  const text = whole.slice(0, whole.lastIndexOf(" Answer "));
   const grade = (/\b(\d+)-(\d+)-(\d+)\b/.exec(text) ?? []).slice(1).map(Number);
   const rest = text.replace(/\b\d+-\d+-\d+\b/g, "grade");
   const q: number[] = [];

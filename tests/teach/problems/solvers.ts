@@ -4,12 +4,13 @@ import type { ReadText } from "./read-text.js";
 export type Solver = (read: ReadText) => number;
 
 /** A figure that has to be there. */
-const at = (list: readonly number[], i: number): number => {
-  const found = list[i];
+const at = (list: readonly number[], i: number, otherwise?: number): number => {
+  const found = list[i] ?? otherwise;
   if (found === undefined) throw new Error(`no figure ${i} among ${list.join(", ")}`);
   return found;
 };
 
+const pound = 0.45359237;
 const up = (value: number): number => Math.ceil(value - 1e-9);
 
 export const solvers: Readonly<Record<string, Solver>> = {
@@ -103,4 +104,65 @@ export const solvers: Readonly<Record<string, Solver>> = {
     text.includes("markup") ? at(q, 0) * (1 + at(q, 1) / 100) : at(q, 0) / (1 - at(q, 1) / 100),
   "soil/lime": ({ q }) => (at(q, 0) / at(q, 1)) * 100 * (q[2] ?? 1),
   "quantity/rates": ({ q }) => at(q, 0),
+  "nutrient/cost": ({ q, level }) =>
+    level === 1 ? (at(q, 1) * 100) / at(q, 0) / at(q, 2, 1) : (at(q, 2) / at(q, 0) / at(q, 1)) * 100,
+  "nutrient/liquids": ({ q, level }) =>
+    level === 1
+      ? at(q, 0) * at(q, 1)
+      : level === 2
+        ? (at(q, 1) * at(q, 0)) / 100
+        : (at(q, 0) * 100) / at(q, 1) / at(q, 2),
+  "price/per-area": ({ q, level, text }) => {
+    const price = at(q, 1) / (text.includes("per lb.") ? pound : 1);
+    return level === 1 ? at(q, 0) * price : at(q, 0) * price * at(q, 2);
+  },
+  "spray/catch": ({ q, level }) =>
+    level === 1 ? at(q, q.length - 1) / at(q, 0) : at(q, 2) / at(q, 0) / at(q, 1),
+  "spray/bands": ({ q }) => (at(q, 2) * at(q, 0)) / at(q, 1),
+  "spray/heavy-liquids": ({ q }) => at(q, 0) * Math.sqrt(at(q, 1) / at(q, 2)),
+  "spread/capacity": ({ q, level }) => {
+    const rate = (at(q, 0) * at(q, 1) * at(q, 2)) / 100;
+    return level === 1 ? rate : at(q, 3) / rate;
+  },
+  "tank/rinsing": ({ q, bare }) => 100 * (at(q, 0) / (at(q, 0) + at(q, 1))) ** (bare[0] ?? 1),
+  "site/rectangle": ({ q }) => at(q, 0) * at(q, 1),
+  "site/trapezoid": ({ q }) => ((at(q, 0) + at(q, 1)) / 2) * at(q, 2),
+  "water/precipitation-rate": ({ q, level }) => {
+    const rate = at(q, 0) / at(q, 1);
+    return level === 1 ? rate : at(q, q.length - 1) / rate;
+  },
+  "soil/layer": ({ q, bare, level }) => at(q, 0) * at(bare, 0) * 1000 * (level === 2 ? at(q, 3) / 1e6 : 1),
+  "soil/sodium": ({ q }) => at(q, 0) / 1000 / Math.sqrt((at(q, 1) + at(q, 2)) / 2000),
+  "stand/clippings": ({ q, level }) =>
+    ((at(q, 0) * at(q, 1)) / 0.001) * (level === 2 ? at(q, q.length - 1) / 100 : 1),
+  "stand/sod": ({ q, level }) => {
+    const sod = at(q, 0) * (1 + at(q, 1) / 100);
+    return level === 1 ? sod : up(sod / at(q, 2));
+  },
+  "weather/wind": ({ q, bare }) => at(q, 0) * at(bare, 0),
+  "weather/light": ({ q, bare }) => ((at(bare, 0) * at(q, 0)) / 100) * at(bare, 2),
+  "pest/density": ({ q, bare, level }) =>
+    (((at(bare, 0) + at(bare, 1) + at(bare, 2)) / 3) * at(q, q.length - 1)) /
+    (level === 1 ? at(q, 1) : (Math.PI * at(q, 0) ** 2) / 4),
+  "indicator/impact": ({ q, bare, level }) =>
+    at(bare, 0) * (at(q, q.length - 1) / (pound / 4046.8564224)) * (level === 2 ? at(q, 0) / 100 : 1),
+  "calendar/days": ({ text, level }) => {
+    const [from = 0, to = 0] = [...text.matchAll(/([A-Z][a-z]+) (\d+)/g)]
+      .filter(([, month]) => !Number.isNaN(Date.parse(`${month} 1, 2026`)))
+      .map(([, month, day]) => Date.parse(`${month} ${day}, 2026 12:00 UTC`) / 86_400_000);
+    return level === 1 ? to - from : Number(/asks for (\d+) days/.exec(text)?.[1]) - (to - from);
+  },
+  "numeric/mean": ({ q, level }) =>
+    level === 1
+      ? (at(q, 0) + at(q, 1) + at(q, 2)) / 3
+      : (200 * (at(q, 1) - at(q, 0))) / Math.SQRT2 / (at(q, 0) + at(q, 1)),
+  "plan/reorder": ({ q }) => (at(q, 1) * at(q, 2)) / at(q, 0) + (q[3] ?? 0),
+  "plan/route": ({ q }) => up(((at(q, 0) + at(q, 1) + at(q, 2)) * at(q, 3)) / at(q, 4)),
+  "ledger/season-total": ({ q, text, level }) => {
+    const [a = 0, b = 0] = [...text.matchAll(/a (\d+)-\d+-\d+/g)].map(([, n]) => Number(n));
+    const total = (at(q, 0) * a + at(q, 1) * b) / 100;
+    return level === 2 ? at(q, 2) - total : total;
+  },
+  "interval/half-life": ({ q }) => 100 * 0.5 ** (at(q, 1) / at(q, 0)),
+  "interval/split": ({ q }) => up(at(q, 0) / at(q, 1)),
 };

@@ -1,0 +1,174 @@
+import { quantity } from "../../quantity/index.js";
+import { amount, num, slip, step } from "../topics/figures.js";
+import { areaOf, nitrogenTarget, place } from "../topics/park.js";
+import type { Posed, PoseInput, Topic } from "../topics/topic.js";
+import { worked } from "./worked.js";
+
+const massUnit = (us: boolean): "lb" | "kg" => (us ? "lb" : "kg");
+
+const costProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const percent = draw.pick([16, 20, 24, 28, 32, 46]);
+  const size = us ? draw.pick([40, 50]) : draw.pick([20, 25]);
+  const each = us ? draw.step(0.4, 1.2, 0.05) : draw.step(0.8, 2.4, 0.1);
+  const bag = us ? draw.step(18, 48, 2) : draw.step(18, 48, 3);
+  const unit = massUnit(us);
+  const per = `money:USD/${unit}` as const;
+  const price = level === 1 ? each : bag / size;
+  const stuff = { percent: quantity(percent, "% w/w", "N/product") };
+  return worked({
+    text:
+      level === 1
+        ? `A fertilizer with ${percent} % nitrogen costs ${amount(each, per)}.`
+        : `A bag of ${amount(size, unit)} of a fertilizer with ${percent} % nitrogen costs ${amount(bag, "money:USD")}.`,
+    ask: { question: `What does 1 ${unit} of nitrogen cost?`, unit: per, of: "none", decimals: 2 },
+    before: level === 1 ? [] : [step("Price of the product", `${bag} ÷ ${size}`, price, per)],
+    working: [
+      {
+        id: "nutrient-cost",
+        inputs: { price: quantity(price, per), ...stuff },
+      },
+    ],
+    mistakes: (answer) => [
+      slip("price of the product for that of the nutrient", price),
+      slip("multiplied by the percentage", (price * percent) / 100),
+      ...(level === 1
+        ? [slip("percentage as a whole number", (price * 10) / percent)]
+        : [
+            slip("price of part of a package", (bag * 100) / percent),
+            slip("price upside down", ((size / bag) * 100) / percent),
+          ]),
+      slip("percentage taken off", price * (1 + (100 - percent) / 100)),
+      slip("decimal point one place off", answer * 10),
+    ],
+  });
+};
+
+/** The figures that the levels share. */
+const liquidFigures = ({ draw, us }: PoseInput) => {
+  const percent = draw.pick([10, 12, 18, 20, 28, 32]);
+  const heavy = us ? draw.step(9.5, 11.5, 0.1) : draw.step(1.1, 1.4, 0.02);
+  const volume = us ? draw.step(5, 60, 5) : draw.step(20, 200, 10);
+  const target = nitrogenTarget(draw, us);
+  const big = us ? "gal" : "L";
+  const unit = massUnit(us);
+  const strength = us ? "lb/gal" : "kg/L";
+  const density = quantity(heavy, strength);
+  const stuff = { density, percent: quantity(percent, "% w/w", "N/product") };
+  const weighs = `weighs ${amount(heavy, strength)}`;
+  return { percent, heavy, volume, target, big, unit, strength, density, stuff, weighs } as const;
+};
+
+const liquidWeightProblem = (input: PoseInput): Posed => {
+  const { us } = input;
+  const { heavy, volume, big, unit, density, weighs } = liquidFigures(input);
+  return worked({
+    text: `A drum holds ${amount(volume, big)} of a liquid fertilizer that ${weighs}.`,
+    ask: { question: "What does the fertilizer weigh?", unit, of: "product", decimals: us ? 0 : 1 },
+    working: [{ id: "weight-of-liquid", inputs: { amount: quantity(volume, big, "product"), density } }],
+    mistakes: (answer) => [
+      slip("density upside down", volume / heavy),
+      slip("forgot the density", volume),
+      ...(us ? [slip("water weight for the liquid", volume * 8.34)] : []),
+      slip("decimal point one place off", answer / 10),
+    ],
+  });
+};
+
+const liquidNitrogenProblem = (input: PoseInput): Posed => {
+  const { us } = input;
+  const { percent, heavy, big, unit, strength, stuff, weighs } = liquidFigures(input);
+  return worked({
+    text: `A liquid fertilizer has ${percent} % nitrogen by weight and ${weighs}.`,
+    ask: {
+      question: `How much nitrogen does 1 ${big} of it hold?`,
+      unit: strength,
+      of: "N",
+      decimals: us ? 2 : 3,
+    },
+    working: [{ id: "nutrient-per-volume", inputs: stuff }],
+    mistakes: (answer) => [
+      slip("forgot the density", percent / 100),
+      slip("nutrient for product", heavy),
+      slip("density upside down", percent / 100 / heavy),
+      slip("decimal point one place off", answer * 10),
+      slip("divided by the percentage", (heavy * 100) / percent),
+    ],
+  });
+};
+
+const liquidRateProblem = (input: PoseInput): Posed => {
+  const { draw, us } = input;
+  const { percent, heavy, target, unit, weighs, stuff } = liquidFigures(input);
+  const each = (heavy * percent) / 100;
+  const rate = us ? "lb/1000 ft2" : "kg/ha";
+  return worked({
+    text: `A crew wants to put down ${amount(target, rate)} of nitrogen on ${place(draw)} from a liquid fertilizer that has ${percent} % nitrogen by weight and ${weighs}.`,
+    ask: {
+      question: "What is the rate of the liquid?",
+      unit: us ? "gal/1000 ft2" : "L/ha",
+      of: "product",
+      decimals: us ? 3 : 0,
+    },
+    working: [{ id: "liquid-product-rate", inputs: { target: quantity(target, rate, "N"), ...stuff } }],
+    mistakes: () => [
+      slip("forgot the density", (target * 100) / percent),
+      slip("product for nutrient", target / heavy),
+      slip("density upside down", ((target * 100) / percent) * heavy),
+      slip("multiplied by the percentage", target * each),
+    ],
+  });
+};
+
+const liquidProblem = (input: PoseInput): Posed =>
+  input.level === 1
+    ? liquidWeightProblem(input)
+    : input.level === 2
+      ? liquidNitrogenProblem(input)
+      : liquidRateProblem(input);
+
+const areaCostProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const rate = us ? draw.step(2.5, 6, 0.25) : draw.step(120, 300, 10);
+  const each = us ? draw.step(0.4, 1.2, 0.05) : draw.step(0.8, 2.4, 0.1);
+  const area = areaOf(draw, us);
+  const unit = massUnit(us);
+  const per = us ? 1000 : 10_000;
+  const perArea = us ? "lb/1000 ft2" : "kg/ha";
+  const whole = level === 2;
+  const price = quantity(each, `money:USD/${unit}`);
+  const cost = rate * each;
+  const below = us ? "1000 ft2" : "ha";
+  const scale = whole ? area / per : 1;
+  return worked({
+    text: `${place(draw).replace("the", "The")} gets ${amount(rate, perArea)} of a fertilizer that costs ${amount(each, `money:USD/${unit}`)}.${whole ? ` It has ${amount(area, us ? "ft2" : "m2")}.` : ""}`,
+    ask: {
+      question: whole
+        ? "What does the fertilizer for it cost?"
+        : `What does the fertilizer cost for ${us ? "1,000 sq ft" : "a hectare"}?`,
+      unit: whole ? "money:USD" : `money:USD/${below}`,
+      of: "none",
+      decimals: 2,
+    },
+    working: [{ id: "cost-per-area", inputs: { rate: quantity(rate, perArea, "product"), price } }],
+    after: {
+      unit: `money:USD/${below}`,
+      steps: (each1) =>
+        whole
+          ? [step("Whole area", `${num(each1)} × ${num(area)} ÷ ${num(per)}`, each1 * scale, "money:USD")]
+          : [],
+    },
+    mistakes: (answer) => [
+      slip("price upside down", (rate / each) * scale),
+      slip("decimal point one place off", answer / 10),
+      slip("decimal point one place off", answer * 10),
+      slip("forgot the price", rate * scale),
+      ...(whole ? [slip("one unit of area only", cost)] : []),
+    ],
+  });
+};
+
+/** Liquids, and what a nutrient costs. */
+export const feedTopics: readonly Topic[] = [
+  { id: "nutrient/cost", title: "Cost of a nutrient", levels: [1, 2], pose: costProblem },
+  { id: "nutrient/liquids", title: "Density of a liquid fertilizer", levels: [1, 2, 3], pose: liquidProblem },
+  { id: "price/per-area", title: "Cost for an area", levels: [1, 2], pose: areaCostProblem },
+];

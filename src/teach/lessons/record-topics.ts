@@ -1,0 +1,253 @@
+import { addDays, type CivilDate, daysBetween } from "../../calendar/index.js";
+import { quantity } from "../../quantity/index.js";
+import { amount, num, slip, step } from "../topics/figures.js";
+import { place } from "../topics/park.js";
+import type { Posed, PoseInput, Topic } from "../topics/topic.js";
+import { worked } from "./worked.js";
+
+const windProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const wind = us ? draw.int(5, 15) : draw.step(2, 7, 0.5);
+  const to = level === 1 ? 2 : draw.pick([1, 1.5]);
+  const unit = us ? "mi/h" : "m/s";
+  const factor = (height: number): number => Math.log(67.8 * height - 5.42);
+  const share = Number((factor(to) / factor(10)).toFixed(3));
+  return worked({
+    text: `The weather station reports a wind of ${amount(wind, unit)} at 10 m. Over short grass the wind at ${to} m is ${share} times that at 10 m.`,
+    ask: { question: `What is the wind at ${to} m?`, unit, of: "none", decimals: 1, slack: 1e-3 },
+    working: [
+      {
+        id: "wind-at-height",
+        inputs: { wind: quantity(wind, unit), from: quantity(10, "m"), to: quantity(to, "m") },
+      },
+    ],
+    mistakes: () => [
+      slip("wind at the station", wind),
+      slip("heights the wrong way", wind / share),
+      slip("fraction upside down", (wind * to) / 10),
+      slip("percent taken off", wind * (1 - share)),
+    ],
+  });
+};
+
+const lightProblem = ({ draw }: PoseInput): Posed => {
+  const radiation = draw.step(6, 28, 1);
+  const share = draw.pick([45, 48, 50]);
+  return worked({
+    text: `The weather station at the park reports ${num(radiation)} MJ/m² of solar energy in a day. ${share} % of it is light that grass uses, and 1 MJ of that light is 4.6 mol.`,
+    ask: { question: "How many moles of light fall on 1 m² in the day?", unit: "1", of: "none", decimals: 1 },
+    working: [
+      {
+        id: "light-from-radiation",
+        inputs: {
+          radiation: quantity(radiation, "MJ/m2"),
+          parShare: quantity(share, "%"),
+          micromolPerJoule: quantity(4.6, "1"),
+        },
+      },
+    ],
+    mistakes: (answer) => [
+      slip("all energy for light", radiation * 4.6),
+      slip("fraction upside down", (radiation * share) / 100 / 4.6),
+      slip("forgot to convert", (radiation * share) / 100),
+      slip("decimal point one place off", answer / 10),
+    ],
+  });
+};
+
+const grubProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const counts = [draw.int(0, 4), draw.int(1, 4), draw.int(0, 4)];
+  const diameter = us ? 4.25 : draw.pick([10, 11, 12]);
+  const total = counts.reduce((a, b) => a + b, 0);
+  const unit = us ? "ft2" : "m2";
+  const core = us ? 0.098_516 : (Math.PI * diameter * diameter) / 40_000;
+  const [first = 0, second = 0, third = 0] = counts;
+  const size = Number(core.toPrecision(4));
+  return worked({
+    text:
+      `Three cores from ${place(draw)}, ${amount(diameter, us ? "in" : "cm")} across, hold ${first}, ${second} and ${third} white grubs.` +
+      (level === 1 ? ` A core has an area of ${size} ${us ? "sq ft" : "m²"}.` : ""),
+    ask: {
+      question: `How many grubs is that for 1 ${us ? "sq ft" : "m²"}?`,
+      unit: `count/${unit}`,
+      of: "none",
+      decimals: us ? 1 : 0,
+      slack: 6e-4,
+    },
+    working: [
+      {
+        id: "pest-density-of-three",
+        inputs: {
+          first: quantity(first, "count"),
+          second: quantity(second, "count"),
+          third: quantity(third, "count"),
+          diameter: quantity(diameter, us ? "in" : "cm"),
+        },
+      },
+    ],
+    mistakes: (answer) => [
+      slip("forgot to divide by the cores", total / core),
+      slip("forgot the area of a core", total / 3),
+      slip("diameter for radius", answer / 4),
+      slip("fraction upside down", core / (total / 3)),
+    ],
+  });
+};
+
+const impactProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const quotient = draw.step(14, 48, 0.5);
+  const active = draw.step(0.25, 2.5, 0.05);
+  const percent = draw.pick([25, 40, 50, 80]);
+  const product = Number(((active * 100) / percent).toFixed(3));
+  const exact = (product * percent) / 100;
+  const whole = level === 2;
+  return worked({
+    text: whole
+      ? `An active ingredient has an impact quotient of ${num(quotient)}. The product has ${percent} % of it, and ${amount(product, "lb/acre")} of product are applied.`
+      : `An active ingredient has an impact quotient of ${num(quotient)}, and ${amount(active, "lb/acre")} of it are applied.${us ? "" : " The quotient counts with lb per acre."}`,
+    ask: { question: "What is the impact in use, for lb per acre?", unit: "1", of: "none", decimals: 1 },
+    before: whole ? [step("Active ingredient", `${num(product)} × ${percent} ÷ 100`, exact, "lb/acre")] : [],
+    working: [
+      {
+        id: "field-impact",
+        inputs: {
+          quotient: quantity(quotient, "1"),
+          active: quantity(whole ? exact : active, "lb/acre", "ai"),
+        },
+      },
+    ],
+    mistakes: (answer) => [
+      slip("fraction upside down", quotient / active),
+      ...(whole
+        ? [
+            slip("forgot the percent active", quotient * product),
+            slip("divided by the percentage", (quotient * product * 100) / percent),
+          ]
+        : [slip("added instead of multiplied", quotient + active)]),
+      slip("decimal point one place off", answer / 10),
+      slip("decimal point one place off", answer * 10),
+    ],
+  });
+};
+
+const months = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+];
+const dateText = (date: CivilDate): string =>
+  `${months[Number(date.slice(5, 7)) - 1]} ${Number(date.slice(8))}`;
+
+/** The days by month, as a learner counts them: what is left of the first month, whole months, and the last one. */
+const daysLine = (from: CivilDate, to: CivilDate): string => {
+  const parts: number[] = [];
+  let at = from;
+  while (at.slice(0, 7) !== to.slice(0, 7)) {
+    const next = addDays(at.slice(0, 8).concat("28") as CivilDate, 4)
+      .slice(0, 8)
+      .concat("01") as CivilDate;
+    parts.push(daysBetween(at, next) - (parts.length === 0 ? 1 : 0));
+    at = next;
+  }
+  parts.push(Number(to.slice(8)) - (parts.length === 0 ? Number(from.slice(8)) : 0));
+  return parts.map((each) => String(each)).join(" + ");
+};
+
+const dateProblem = ({ draw, level }: PoseInput): Posed => {
+  const from = addDays("2026-03-20", draw.int(0, 90));
+  const gap = level === 1 ? draw.int(16, 45) : draw.int(50, 110);
+  const to = addDays(from, gap);
+  const rest = draw.int(3, 12);
+  const limit = gap + rest;
+  const line = daysLine(from, to);
+  const left = level === 2;
+  return {
+    text: left
+      ? `A label asks for ${limit} days between two applications. ${place(draw).replace("the", "The")} was treated on ${dateText(from)}, and today is ${dateText(to)} of the same year.`
+      : `${place(draw).replace("the", "The")} was treated on ${dateText(from)} and again on ${dateText(to)} of the same year.`,
+    ask: {
+      question: left ? "How many days are left to wait?" : "How many days lie between the two applications?",
+      unit: "count",
+      of: "none",
+      decimals: 0,
+      noun: ["day", "days"],
+    },
+    answer: left ? rest : gap,
+    steps: [
+      step("Days by month", line, gap, "count"),
+      ...(left ? [step("Left", `${limit} - ${gap}`, rest, "count")] : []),
+    ],
+    mistakes: [
+      slip("last day counted twice", left ? rest - 1 : gap + 1),
+      slip("wrong month length", left ? rest + 1 : gap - 1),
+      slip("month of thirty days", left ? rest + 2 : gap - 2),
+      slip("added instead of taken away", left ? gap + limit : gap + 30),
+    ],
+  };
+};
+
+const meanProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const unit = us ? "fl oz" : "mL";
+  const near = (): number => (us ? draw.int(22, 48) : draw.step(300, 900, 10));
+  const [a, b, c] = [near(), near(), near()];
+  if (level === 1) {
+    return worked({
+      text: `Three nozzles of the boom fill ${amount(a, unit)}, ${amount(b, unit)} and ${amount(c, unit)} in the same time.`,
+      ask: { question: "What is the mean catch?", unit, of: "none", decimals: us ? 1 : 0 },
+      after: { unit: "1", steps: () => [] },
+      working: [
+        {
+          id: "mean-of-three",
+          inputs: { first: quantity(a, "1"), second: quantity(b, "1"), third: quantity(c, "1") },
+        },
+      ],
+      mistakes: () => [
+        slip("sum for mean", a + b + c),
+        slip("wrong number of readings", (a + b + c) / 2),
+        slip("one reading left out", (a + b) / 2),
+        slip("half of the range", (Math.max(a, b, c) - Math.min(a, b, c)) / 2),
+      ],
+    });
+  }
+  const [low, high] = [Math.min(a, b), Math.max(a, b) + 1];
+  const mean = (low + high) / 2;
+  return worked({
+    text: `Two pans under a spreader catch ${low} g and ${high} g. The standard deviation of two readings is their difference divided by 1.41421.`,
+    ask: {
+      question: "What is the coefficient of variation?",
+      unit: "%",
+      of: "none",
+      decimals: 1,
+    },
+    working: [
+      {
+        id: "coefficient-of-variation-of-two",
+        inputs: { first: quantity(low, "1"), second: quantity(high, "1") },
+      },
+    ],
+    mistakes: () => [
+      slip("deviation for variation", (high - low) / Math.SQRT2),
+      slip("half of the range", (50 * (high - low)) / mean),
+      slip("range for deviation", (100 * (high - low)) / mean),
+      slip("fraction upside down", (100 * mean) / ((high - low) / Math.SQRT2)),
+    ],
+  });
+};
+
+/** Weather, pests, indicators, dates, readings. */
+export const recordTopics: readonly Topic[] = [
+  { id: "weather/wind", title: "Wind near the ground", levels: [1, 2], pose: windProblem },
+  { id: "weather/light", title: "Light of a day", levels: [1], pose: lightProblem },
+  { id: "pest/density", title: "Grubs in cores", levels: [1, 2], pose: grubProblem },
+  { id: "indicator/impact", title: "Impact quotient in use", levels: [1, 2], pose: impactProblem },
+  { id: "calendar/days", title: "Days between two dates", levels: [1, 2], pose: dateProblem },
+  { id: "numeric/mean", title: "Mean and variation", levels: [1, 2], pose: meanProblem },
+];

@@ -1,0 +1,182 @@
+import { quantity } from "../../quantity/index.js";
+import { amount, num, slip, step } from "../topics/figures.js";
+import type { Posed, PoseInput, Topic } from "../topics/topic.js";
+import { worked } from "./worked.js";
+
+const stockProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const unit = us ? "lb" : "kg";
+  const use = us ? draw.step(200, 900, 50) : draw.step(100, 450, 25);
+  const during = draw.pick([28, 42, 56]);
+  const lead = draw.pick([5, 7, 10, 14]);
+  const kept = level === 1 ? 0 : draw.step(20, 100, 10);
+  return worked({
+    text: `In ${during} days of the season the park uses ${amount(use, unit)} of fertilizer. A delivery comes ${lead} days after the order.${kept > 0 ? ` ${amount(kept, unit)} are always kept back.` : ""}`,
+    ask: { question: "At which stock is the next order placed?", unit, of: "product", decimals: 0 },
+    working: [
+      {
+        id: "reorder-point",
+        inputs: {
+          use: quantity(use, unit, "product"),
+          during: quantity(during, "d"),
+          leadTime: quantity(lead, "d"),
+          safetyStock: quantity(kept, unit, "product"),
+        },
+      },
+    ],
+    mistakes: (answer) => [
+      slip("use of the whole time", use + kept),
+      slip("fraction upside down", (use * during) / lead / 10),
+      ...(kept > 0
+        ? [slip("lead time only", answer - kept), slip("stock kept back only", kept)]
+        : [slip("decimal point one place off", answer / 10), slip("one day only", use / during)]),
+    ],
+  });
+};
+
+const fillProblem = ({ draw, us }: PoseInput): Posed => {
+  const rate = us ? draw.step(3, 6, 0.25) : draw.step(150, 300, 10);
+  const [a, b, c] = us
+    ? [draw.step(8000, 40_000, 1000), draw.step(6000, 14_400, 200), draw.step(20_000, 60_000, 1000)]
+    : [draw.step(800, 4000, 100), draw.step(600, 1400, 20), draw.step(2000, 6000, 100)];
+  const hopper = us ? draw.pick([50, 80, 100]) : draw.pick([25, 40, 50]);
+  const unit = us ? "lb" : "kg";
+  const land = us ? "ft2" : "m2";
+  const perArea = us ? "lb/1000 ft2" : "kg/ha";
+  const area = a + b + c;
+  const need = (rate * area) / (us ? 1000 : 10_000);
+  return worked({
+    text: `A route takes in the north practice pitch (${amount(a, land)}), the bowling lawn (${amount(b, land)}) and the meadow (${amount(c, land)}), all at ${amount(rate, perArea)} of fertilizer. The hopper holds ${amount(hopper, unit)}.`,
+    ask: {
+      question: "How many times is the hopper filled?",
+      unit: "count",
+      of: "none",
+      decimals: 0,
+      noun: ["fill", "fills"],
+    },
+    before: [step("Area of the route", `${num(a)} + ${num(b)} + ${num(c)}`, area, land)],
+    working: [
+      {
+        id: "product-for-area",
+        inputs: { rate: quantity(rate, perArea, "product"), area: quantity(area, land) },
+      },
+      { id: "packages-for-need", inputs: { need: { resultOf: 1 }, contents: quantity(hopper, unit) } },
+    ],
+    mistakes: (answer) => [
+      slip("rounded packages down", Math.floor(need / hopper)),
+      slip("one package too many", answer + 1),
+      slip("counted without the package size", Math.ceil(need)),
+      slip("forgot an entry", Math.ceil(((a + b) * rate) / (us ? 1000 : 10_000) / hopper)),
+    ],
+  });
+};
+
+const totalProblem = ({ draw, us, level }: PoseInput): Posed => {
+  const perArea = us ? "lb/1000 ft2" : "kg/ha";
+  const rate = (): number => (us ? draw.step(2, 5, 0.25) : draw.step(100, 250, 10));
+  const [r1, r2] = [rate(), rate()];
+  const [n1, n2] = [draw.pick([16, 18, 20, 24]), draw.pick([10, 12, 25, 28, 30])];
+  const limit = us ? draw.step(2.5, 4, 0.25) : draw.step(120, 200, 10);
+  const total = (r1 * n1 + r2 * n2) / 100;
+  const left = level === 2;
+  const first = (r1 * n1) / 100;
+  return worked({
+    text:
+      `The ledger of the south practice pitch has ${amount(r1, perArea)} of a ${n1}-0-8 in May and ${amount(r2, perArea)} of a ${n2}-0-10 in September.` +
+      (left ? ` The plan sets a limit of ${amount(limit, perArea)} of nitrogen for the year.` : ""),
+    ask: {
+      question: left
+        ? "How much nitrogen is left under the limit?"
+        : "How much nitrogen did it get in the season?",
+      unit: perArea,
+      of: "N",
+      decimals: us ? 2 : 1,
+    },
+    working: [
+      {
+        id: "nutrients-supplied",
+        inputs: { rate: quantity(r1, perArea, "product"), percent: quantity(n1, "% w/w", "N/product") },
+      },
+      {
+        id: "nutrients-supplied",
+        inputs: { rate: quantity(r2, perArea, "product"), percent: quantity(n2, "% w/w", "N/product") },
+      },
+    ],
+    after: {
+      unit: perArea,
+      steps: (second) => [
+        step("Season", `${num(first)} + ${num(second)}`, total, perArea),
+        ...(left ? [step("Left", `${num(limit)} - ${num(total)}`, limit - total, perArea)] : []),
+      ],
+    },
+    mistakes: () => [
+      slip("product for season's total", left ? limit - r1 - r2 : r1 + r2),
+      slip("one entry only", left ? limit - first : first),
+      slip(
+        "mean of the percentages",
+        left ? limit - ((r1 + r2) * (n1 + n2)) / 400 : ((r1 + r2) * (n1 + n2)) / 400,
+      ),
+      slip("decimal point one place off", left ? (limit - total) * 10 : total * 10),
+      ...(left
+        ? [slip("what is used for what is left", total), slip("added instead of taken away", limit + total)]
+        : [slip("decimal point one place off", total / 10)]),
+    ],
+    ...(left && { within: us ? [0.2, 3] : [10, 150] }),
+  });
+};
+
+const halfProblem = ({ draw, level }: PoseInput): Posed => {
+  const half = draw.pick([8, 10, 12, 15, 20, 30]);
+  const times = level === 1 ? draw.pick([1, 2, 3, 4]) : draw.pick([0.5, 1.5, 2.5]);
+  const days = half * times;
+  return worked({
+    text: `A residue has a half-life of ${half} days. ${days} days have gone by.`,
+    ask: { question: "What percent of it is left?", unit: "%", of: "none", decimals: 1 },
+    working: [
+      { id: "fraction-remaining", inputs: { halfLife: quantity(half, "d"), elapsed: quantity(days, "d") } },
+    ],
+    mistakes: (answer) => [
+      slip("one half-life too few", answer * 2),
+      slip("one half-life too many", answer / 2),
+      slip("share that is gone", 100 - answer),
+      slip("linear decay", 100 / (times + 1)),
+      slip("fraction upside down", 100 / times / 3),
+    ],
+  });
+};
+
+const splitProblem = ({ draw, us }: PoseInput): Posed => {
+  const perArea = us ? "lb/1000 ft2" : "kg/ha";
+  const total = us ? draw.step(2, 5, 0.25) : draw.step(100, 250, 10);
+  const most = us ? draw.step(0.6, 0.9, 0.05) : draw.step(30, 45, 5);
+  return worked({
+    text: `The program of the north practice pitch has ${amount(total, perArea)} of nitrogen for the season, and no application may have more than ${amount(most, perArea)}.`,
+    ask: {
+      question: "How few applications can that be?",
+      unit: "count",
+      of: "none",
+      decimals: 0,
+      noun: ["application", "applications"],
+    },
+    working: [
+      {
+        id: "fewest-applications",
+        inputs: { total: quantity(total, perArea, "N"), perApplication: quantity(most, perArea, "N") },
+      },
+    ],
+    mistakes: (answer) => [
+      slip("rounded applications down", Math.floor(total / most)),
+      slip("one application too many", answer + 1),
+      slip("half of the most at one time", Math.ceil((2 * total) / most)),
+      slip("forgot the most at one time", Math.ceil(total)),
+    ],
+  });
+};
+
+/** Stock, routes, the season's total, what is left of it. */
+export const storeTopics: readonly Topic[] = [
+  { id: "plan/reorder", title: "When to order again", levels: [1, 2], pose: stockProblem },
+  { id: "plan/route", title: "Fills on a route", levels: [2], pose: fillProblem },
+  { id: "ledger/season-total", title: "The season's total", levels: [1, 2], pose: totalProblem },
+  { id: "interval/half-life", title: "Half-lives", levels: [1, 2], pose: halfProblem },
+  { id: "interval/split", title: "Applications of a season", levels: [1], pose: splitProblem },
+];
