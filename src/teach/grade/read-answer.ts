@@ -33,12 +33,25 @@ const plainUnits = (text: string, { units, answer }: QuizProblem): string => {
     .replace(/\b(?:per )?thousand (?=sq|ft)/i, (all) => (/^per/i.test(all) ? "per 1,000 " : "1,000 "))
     .replace(/\b(?:to the|to an|an?|each|every) (?=acre|hectare|gallon|minute|hour|day|pound|bag)/i, "per ")
     .replace(/\bsecs?\b\.?/i, "s")
+    .replace(/\^(?=[23])/g, "")
+    .replace(/\(?\bno unit\b\)?/i, "")
     .replace(/\bkph\b/i, "km/h")
     .replace(/\b(?:miles an hour|miles per hour)\b/i, "mph");
   if (answer.unit.endsWith("1000 ft2"))
     unit = unit.replace(/\s*(?:\/|per )\s*(?:M|K|1,?000)$/, " per 1,000 sq ft");
+  if (answer.unit === "psi")
+    unit = unit.replace(/^(?:#|lbs?\.?|pounds?)(?: ?(?:\/|per ) ?(?:in2|sq in))?$/i, "psi");
+  // what is counted is named or not: 37 grubs per sq ft
+  if (answer.unit.startsWith("count/"))
+    unit = unit.replace(/^(?:[a-z]+ ?)?(?=\/|\bper\b|$)/i, (all) => (/^per$/i.test(all) ? all : ""));
+  if (answer.unit.startsWith("count/") && /^(?:\/|per )/i.test(unit))
+    unit = `count${unit.startsWith("/") ? "" : " "}${unit}`;
   return unit.trim();
 };
+
+/** A thousand square feet as the trade writes it; an M or a K there is no potassium. */
+const thousands = (text: string, { answer }: QuizProblem): string =>
+  answer.unit.endsWith("1000 ft2") ? text.replace(/(\/|\bper )\s*(?:M|K)\s*$/, "$1 1000") : text;
 
 /** The dimension of the unit asked for. */
 const dimensionOf = ({ unit }: QuizAnswer): string => quantityFrom({ value: 1, unit, of: "none" }).dimension;
@@ -81,7 +94,7 @@ const countUnit = (text: string, noun: readonly string[]): ReadUnit => {
 
 const moneyUnit = (text: string, currency: string, answer: QuizAnswer): ReadUnit => {
   const [, asked] = answer.unit.split("/");
-  const cents = /\b(?:cents?|ct|¢)/i.test(text) ? 0.01 : 1;
+  const cents = /\bcents?\b|\bct\b|¢/i.test(text) ? 0.01 : 1;
   const below = /(?:\/|\bper |\ba |\bfor (?:a |each )?)\s*([a-z ]+)$/i.exec(text)?.[1];
   const mine = currency === "" && !/dollars?|usd|euros?|eur|cents?|ct|¢/i.test(text);
   const euros = /€|euros?|eur/i.test(`${currency}${text}`);
@@ -123,7 +136,7 @@ const unitBehind = (
   currency: string,
   problem: QuizProblem,
 ): ReadUnit & { readonly stuff?: SaidStuff } => {
-  const { stuff, rest } = stuffIn(text);
+  const { stuff, rest } = stuffIn(thousands(text, problem));
   const { answer } = problem;
   const read =
     answer.noun !== undefined

@@ -17,7 +17,7 @@ const fractions: Readonly<Record<string, number>> = {
 };
 
 const pattern =
-  /(\d+) (\d+)\/(\d+)|(\d+)\/(\d+)|(\d*)([½¼¾⅓⅔⅛])|\d+(?:[ '’]\d{3})+(?:[.,]\d+)?(?!\d)|\d[\d.,]*\d|\d|\.\d+/g;
+  /(\d+)[ -](\d+)\/(\d+)|(\d+)\/(\d+)|(\d*)([½¼¾⅓⅔⅛])|\d+(?:[ '’]\d{3})+(?:[.,]\d+)?(?!\d)|\d[\d.,]*\d|\d|\.\d+/g;
 
 /** What the digits of a number may mean, by whether a comma may stand before decimals. */
 const readings = (digits: string, decimalComma: boolean): readonly number[] => {
@@ -26,6 +26,9 @@ const readings = (digits: string, decimalComma: boolean): readonly number[] => {
   const grouped = /^\d{1,3}(,\d{3})+(\.\d+)?$/.test(text);
   const commas = text.split(",").length - 1;
   const comma = commas === 1 ? Number(text.replaceAll(".", "").replace(",", ".")) : Number.NaN;
+  // 1.250 is 1,250 to those who write a comma before decimals
+  if (commas === 0 && decimalComma && /^[1-9]\d{0,2}\.\d{3}$/.test(text))
+    return [Number(text), Number(text.replace(".", ""))];
   if (commas === 0) return [Number(text)];
   // 1,234.5: where both stand, the last is before the decimals
   if (!decimalComma || /,.*\./.test(text)) return grouped ? [point] : [];

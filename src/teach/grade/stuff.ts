@@ -14,7 +14,7 @@ const words: readonly (readonly [SaidStuff, RegExp])[] = [
   ["K", /\b(?:potassium|k)\b/i],
   [
     "product",
-    /\b(?:products?|fertili[sz]ers?|granules|material|concentrate|chemical|feed|bulk product)\b|\b\d{1,2}-\d{1,2}-\d{1,2}\b/i,
+    /\b(?:(?:granular )?products?|(?:granular )?fert(?:ili[sz]ers?)?|granules|granular|material|concentrate|chemical|feed|bulk product)\b|\b\d{1,2}-\d{1,2}-\d{1,2}\b/i,
   ],
   ["seed", /\b(?:bulk )?seed\b/i],
   ["water", /\bwater\b/i],

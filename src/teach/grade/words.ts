@@ -22,8 +22,11 @@ const stuffWords: Readonly<Record<string, string>> = {
   ai: "active ingredient",
 };
 
+const isBare = (unit: string): boolean => unit === "1" || unit.startsWith("count/");
+
 const askedUnit = ({ answer }: QuizProblem): string =>
-  answer.noun?.[1] ?? (answer.unit === "%" ? "percent" : unitWords(answer.unit));
+  answer.noun?.[1] ??
+  (answer.unit === "%" ? "percent" : isBare(answer.unit) ? "the number alone" : unitWords(answer.unit));
 
 const unreadWords: Readonly<Record<NonNullable<ReadAnswer["unread"]>, string>> = {
   "no number": "There is no number in your answer. Write a number and its unit, or the letter of a choice.",
@@ -45,7 +48,7 @@ const ofWord = ({ stuff = "none" }: ReadAnswer, { answer }: QuizProblem): string
   `You wrote ${stuffWords[stuff] ?? stuff}. The question asks for ${stuffWords[answer.of] ?? answer.of}.`;
 
 const rightWords = ({ unit }: Parts, problem: QuizProblem): string =>
-  unit === "not given" && problem.answer.noun === undefined
+  unit === "not given" && problem.answer.noun === undefined && !isBare(problem.answer.unit)
     ? `Right. Write the unit, too, so that nobody has to guess: ${askedUnit(problem)}.`
     : "Right.";
 

@@ -55,7 +55,7 @@ const most: Readonly<Record<string, number>> = {
 /** The wind blows faster than a machine runs, and a layer of soil outweighs what is spread on it. */
 const mostOf: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   "weather/wind": { mph: 20 },
-  "soil/layer": { lb: 226_600, "kg per ha": 100_000, "lb per 1,000 sq ft": 80_000 },
+  "soil/layer": { lb: 226_600, "lb per acre": 1_000, "kg per ha": 100_000, "lb per 1,000 sq ft": 80_000 },
 };
 
 /** Every amount of a text with the words of its unit. */

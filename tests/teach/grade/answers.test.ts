@@ -1,0 +1,18 @@
+import { describe, expect, it } from "vitest";
+import { grade } from "../../../src/teach/index.js";
+import { learnerAnswers } from "./answers.js";
+
+describe("what learners write", () => {
+  const all = learnerAnswers.flatMap(([problem, verdict, answers]) =>
+    answers.map((text) => ({ problem, verdict, text })),
+  );
+
+  it("is a hundred and fifty answers, or more", () => {
+    expect(all.length).toBeGreaterThanOrEqual(150);
+  });
+
+  it.each(all)("$problem.answer.text: $text is $verdict", ({ problem, verdict, text }) => {
+    const found = grade(problem, text);
+    expect(found.verdict, found.says).toBe(verdict);
+  });
+});
