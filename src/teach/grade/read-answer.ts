@@ -33,7 +33,6 @@ const plainUnits = (text: string, { units, answer }: QuizProblem): string => {
     .replace(/\b(?:per )?thousand (?=sq|ft)/i, (all) => (/^per/i.test(all) ? "per 1,000 " : "1,000 "))
     .replace(/\b(?:to the|to an|an?|each|every) (?=acre|hectare|gallon|minute|hour|day|pound|bag)/i, "per ")
     .replace(/\bsecs?\b\.?/i, "s")
-    .replace(/\^(?=[23])/g, "")
     .replace(/\(?\bno unit\b\)?/i, "")
     .replace(/\bkph\b/i, "km/h")
     .replace(/\b(?:miles an hour|miles per hour)\b/i, "mph");
@@ -162,7 +161,11 @@ export const readAnswer = (input: string, problem: QuizProblem): ReadAnswer => {
       .find((each) => each !== undefined);
   const none = { unit: "not given", unitText: "" } as const;
   if (letter !== undefined) return { ...none, letter: letter.toUpperCase() };
-  const plain = text.replace(fillers, " ").replace(/\s+/g, " ").trim();
+  const plain = text
+    .replace(/\^(?=[23])/g, "")
+    .replace(fillers, " ")
+    .replace(/\s+/g, " ")
+    .trim();
   const decimalComma = problem.units === "metric";
   const number = numberIn(plain, 0, decimalComma);
   if (number === undefined) return { ...none, unread: "no number" };
