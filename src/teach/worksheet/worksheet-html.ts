@@ -6,6 +6,9 @@ const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", 
 
 const escaped = (text: string): string => text.replace(/[&<>"]/g, (sign) => entities[sign] as string);
 
+/** A text in which no line ends between a number and its unit. */
+const kept = (text: string): string => escaped(text).replace(/(\d) (?=[%°A-Za-zµ$])/g, "$1\u00a0");
+
 /** For paper: black on white, a line to write on, no problem cut by the end of a page. */
 const style = `
 @page { margin: 18mm 16mm; }
@@ -28,9 +31,9 @@ section.sheet-key { break-before: page; }
 
 const problemHtml = ({ text, choices }: QuizProblem, withChoices: boolean): string => {
   const list = withChoices
-    ? `<ul class="choices">${choices.map((each) => `<li>${each.letter}. ${escaped(each.text)}</li>`).join("")}</ul>`
+    ? `<ul class="choices">${choices.map((each) => `<li>${each.letter}. ${kept(each.text)}</li>`).join("")}</ul>`
     : "";
-  return `<li>${escaped(text)}${list}<div class="work"></div><div class="answer">Answer: <span></span></div></li>`;
+  return `<li>${kept(text)}${list}<div class="work"></div><div class="answer">Answer: <span></span></div></li>`;
 };
 
 const keyHtml = ({ answer, letter, steps }: QuizProblem, withChoices: boolean): string => {
