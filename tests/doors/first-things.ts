@@ -1,6 +1,8 @@
+import { field } from "./field.js";
 import { ground } from "./ground.js";
 import { job } from "./job.js";
 import { nutrients } from "./nutrients.js";
+import { phrases } from "./phrases.js";
 import { rates } from "./rates.js";
 import { spraying } from "./spraying.js";
 import type { FirstThing } from "./trial.js";
@@ -14,4 +16,5 @@ export const firstThings: Readonly<Record<string, readonly FirstThing[]>> = {
   spraying: spraying,
   "spreading, ground, seed and water": ground,
   "the job": job,
+  "what is left, phrase by phrase": [...phrases, ...field],
 };

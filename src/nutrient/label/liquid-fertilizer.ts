@@ -2,6 +2,7 @@ import {
   allOf,
   expectFields,
   expectQuantity,
+  type Finding,
   fail,
   frozen,
   isSubstance,
@@ -26,6 +27,8 @@ export interface LiquidFertilizer<Id extends string = string, Stated extends Nut
   readonly slowNitrogen?: Quantity<"mass/volume", "N:slow">;
   /** What one jug, drum or tote holds. */
   readonly package?: Quantity<"volume", "none">;
+  /** What is unusual about the label; left out where nothing is. */
+  readonly findings?: readonly Finding[];
 }
 
 /** What {@link liquidFertilizer} is told. */
@@ -37,7 +40,7 @@ export interface LiquidFertilizerInput<Id extends string = string, Stated extend
   readonly package?: Quantity<"volume", "none">;
 }
 
-const fields = ["type", "version", "id", "name", "perVolume", "slowNitrogen", "package"] as const;
+const fields = ["type", "version", "id", "name", "perVolume", "slowNitrogen", "package", "findings"] as const;
 
 /** The records that were read: frozen, so that nobody can have changed them since. */
 const records: WeakSet<object> = /* @__PURE__ */ new WeakSet();
@@ -51,6 +54,11 @@ const records: WeakSet<object> = /* @__PURE__ */ new WeakSet();
  * `analysisByWeight`.
  *
  * The record is frozen and holds copies of what it was given.
+ *
+ * Range: no liquid holds more nitrogen than solid urea, some 623 g/L (5.2 lb/gal: 1.335 kg/L at 28.014/60.056 N), nor more
+ * nutrients in all than it weighs, 2.5 kg/L being more than any liquid feed does (common practice, no source); more is
+ * refused, for a figure in other units is likely. More nitrogen than urea ammonium nitrate of 32 % (1.32 kg/L, 422 g/L or
+ * 3.5 lb/gal) is a finding on the record.
  *
  * @throws RatewrightError with every problem: `missing`, `type` (also for a field that is not known), `range`,
  *   `conflict` where one nutrient is stated in two forms, more slow nitrogen is stated than nitrogen, or a density;
@@ -97,6 +105,7 @@ export const liquidFertilizer = <const Id extends string, Stated extends Nutrien
     perVolume: perVolume as LiquidFertilizer<Id, Stated>["perVolume"],
     ...slowWithin(read.slow, perVolume.N, path),
     ...read.held,
+    ...strengthOf(perVolume, path),
   });
   records.add(made);
   return made;
@@ -112,6 +121,41 @@ const refuseWeights = (input: unknown, path: string): void => {
       fail("conflict", `${path}.${field}`, given[field], `no ${field} here; ${way} takes one`);
     }
   }
+};
+
+/** Nitrogen in solid urea, 1.335 kg/L of CO(NH2)2, and in a 32 % solution of urea and ammonium nitrate, 1.32 kg/L; in g/L. */
+const [solidUrea, strongest] = [(1335 * 28.014) / 60.056, 1320 * 0.32] as const;
+/** More than any liquid feed weighs, in g/L: common practice, no source. */
+const heaviest = 2500;
+
+/** What no liquid can hold is refused, and what few hold is told. */
+const strengthOf = (
+  perVolume: Readonly<Record<string, Quantity<"mass/volume", Nutrient>>>,
+  path: string,
+): Pick<LiquidFertilizer, "findings"> => {
+  const all = Object.values(perVolume).reduce((sum, q) => sum + q.in("g/L"), 0);
+  if (all > heaviest) {
+    const most = `nutrients that a liquid can hold, at most ${heaviest} g/L in all; the label may print g/L or % w/v`;
+    fail("range", `${path}.perVolume`, `${Math.round(all)} g/L`, most, { params: { max: heaviest } });
+  }
+  const nitrogen = perVolume.N?.in("g/L") ?? 0;
+  if (nitrogen > solidUrea * (1 + 1e-9)) {
+    const most = `at most ${Math.floor(solidUrea)} g/L or 5.2 lb/gal, the nitrogen of solid urea; the label may print g/L or % w/v`;
+    fail("range", `${path}.perVolume.N`, perVolume.N, most, { params: { max: Math.floor(solidUrea) } });
+  }
+  if (nitrogen <= strongest * (1 + 1e-9)) return {};
+  return {
+    findings: [
+      {
+        code: "liquid/unusually-strong",
+        severity: "caution",
+        path: `${path}.perVolume.N`,
+        params: { nitrogen: Math.round(nitrogen), usual: Math.round(strongest) },
+        text: `${Math.round(nitrogen)} g of N per liter is more than a 32 % solution of urea and ammonium nitrate holds (${Math.round(strongest)} g/L, 3.5 lb/gal). Check the unit on the label.`,
+        source: "common practice, no source",
+      },
+    ],
+  };
 };
 
 const volumeShare = (input: unknown, path: string): Quantity<"mass/volume", "N:slow"> | undefined =>
