@@ -63,12 +63,14 @@ export type { ReferenceEvapotranspiration } from "./evapotranspiration/reference
 export {
   extraterrestrialRadiation,
   hourlyExtraterrestrialRadiation,
+  type SolarHour,
+} from "./evapotranspiration/extraterrestrial-radiation.js";
+export {
   inverseSunDistance,
   type SolarDay,
-  type SolarHour,
   solarDeclination,
   sunsetHourAngle,
-} from "./evapotranspiration/sun.js";
+} from "./evapotranspiration/sun-position.js";
 export type { Sunlight } from "./evapotranspiration/sunlight.js";
 export {
   landscapeCoefficient,

@@ -10,8 +10,8 @@ import {
 } from "../../calendar/index.js";
 import { fail } from "../../quantity/index.js";
 import { type Angle, made, type Rate, readRecord, type Temperature } from "../read.js";
+import { dayRadiation } from "./extraterrestrial-radiation.js";
 import { mmPerMJ } from "./fao56.js";
-import { dayRadiation } from "./sun.js";
 import { expectOrder, latitude, temperature } from "./weather.js";
 
 /** Hargreaves and Samani, mm/d, from °C and MJ/m2/d. */

@@ -18,6 +18,7 @@ import {
   type Time,
 } from "../read.js";
 import { readWind, type Wind } from "./air.js";
+import { hourRadiation, solarHourReaders } from "./extraterrestrial-radiation.js";
 import {
   clearSkyShare,
   longwave,
@@ -28,7 +29,6 @@ import {
   slopeAt,
 } from "./fao56.js";
 import { grassAlbedo } from "./radiation.js";
-import { hourRadiation, solarHourReaders } from "./sun.js";
 import { irradiance } from "./sunlight.js";
 import { elevation, temperature } from "./weather.js";
 

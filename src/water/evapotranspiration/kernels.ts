@@ -1,5 +1,6 @@
 import { expectFloat64Array } from "../../numeric/house.js";
 import { expectFields, fail } from "../../quantity/index.js";
+import { dayRadiation } from "./extraterrestrial-radiation.js";
 import {
   clearSkyShare,
   longwave,
@@ -10,7 +11,6 @@ import {
   slopeAt,
 } from "./fao56.js";
 import { hargreavesOf } from "./hargreaves.js";
-import { dayRadiation } from "./sun.js";
 
 /** The weather of many station-days, one array a figure, all of one length. */
 export interface StationDays {

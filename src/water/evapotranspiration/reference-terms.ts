@@ -11,6 +11,7 @@ import {
   type Temperature,
   type Time,
 } from "../read.js";
+import { dayRadiation } from "./extraterrestrial-radiation.js";
 import {
   clearSkyShare,
   distanceOn,
@@ -22,7 +23,6 @@ import {
   slopeAt,
 } from "./fao56.js";
 import { grassAlbedo } from "./radiation.js";
-import { dayRadiation } from "./sun.js";
 import { type SunlightRead, solarOf } from "./sunlight.js";
 import { type MoistureRead, vaporPressureOf } from "./vapor.js";
 
