@@ -1,11 +1,12 @@
 // What `npm run site` does: the static site, into an empty site/. It needs no server and asks no other host.
-import { copyFileSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, cpSync, existsSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { argv } from "node:process";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { pageHtml } from "./layout.js";
 import { sitePages } from "./pages.js";
+import { referenceFolder } from "./repository.js";
 import { searchScript } from "./search-index.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -41,7 +42,9 @@ export const writeSite = async (out: string): Promise<SiteWritten> => {
     bytes[path] = Buffer.byteLength(text);
   };
   const { pages, documents, files } = sitePages();
-  for (const page of pages) write(page.path, pageHtml(page));
+  const withReference = existsSync(join(referenceFolder, "index.html"));
+  if (withReference) cpSync(referenceFolder, join(out, "reference"), { recursive: true });
+  for (const page of pages) write(page.path, pageHtml(page, withReference));
   write("search-index.js", searchScript(documents));
   copyFileSync(join(here, "style.css"), join(out, "style.css"));
   for (const file of files) {

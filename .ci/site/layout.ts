@@ -36,9 +36,10 @@ export const labelRules =
   "These pages are arithmetic; they do not authorize an application.";
 
 /** A page as HTML. */
-export const pageHtml = (page: Page): string => {
+export const pageHtml = (page: Page, withReference: boolean): string => {
   const up = upFrom(page.path);
-  const links = parts
+  const shown = withReference ? [...parts, ["Reference", "reference/index.html"] as const] : parts;
+  const links = shown
     .map(([name, path]) => {
       const here = page.part === name ? ' aria-current="true"' : "";
       return `<li><a href="${up}${path}"${here}>${name}</a></li>`;

@@ -15,6 +15,7 @@ import {
   pathOf,
   questionsByFunction,
   read,
+  referencePages,
   roomPage,
 } from "./repository.js";
 import { indexedFormula } from "./search-index.js";
@@ -140,15 +141,20 @@ const evidencePages = (files: Set<string>): { pages: Page[]; documents: Indexed[
 };
 
 /** The pages that say more of a formula: its room, and the cases that use its function. */
-const moreOf = ({ name, room }: CatalogueEntry): { title: string; path: string }[] => {
+const moreOf = (
+  { name, room }: CatalogueEntry,
+  reference: ReadonlyMap<string, string>,
+): { title: string; path: string }[] => {
   const uses = new RegExp(`\\b${name}\\b`);
   const cases = markdownIn("docs/cases").filter(
     (source) => !source.endsWith("README.md") && uses.test(read(source)),
   );
-  return [...roomPage(room), ...cases].map((source) => ({
+  const pages = [...roomPage(room), ...cases].map((source) => ({
     title: (read(source).split("\n")[0] ?? "").replace(/^# |`/g, ""),
     path: pathOf(source),
   }));
+  const path = reference.get(name);
+  return path === undefined ? pages : [...pages, { title: `Reference: ${name}`, path }];
 };
 
 const formulaPages = (): { pages: Page[]; documents: Indexed[] } => {
@@ -156,6 +162,7 @@ const formulaPages = (): { pages: Page[]; documents: Indexed[] } => {
   const byFunction = entriesByFunction();
   const places = evidencePlaces();
   const entries = catalogue();
+  const reference = referencePages();
   return {
     pages: entries.map((entry) => {
       const evidence = places.get(entry.name);
@@ -166,7 +173,7 @@ const formulaPages = (): { pages: Page[]; documents: Indexed[] } => {
         checks: checksOf(entry.name),
         ...(evidence === undefined ? {} : { evidence }),
         siblings: own.filter(({ id }) => id !== entry.id),
-        more: moreOf(entry),
+        more: moreOf(entry, reference),
       });
     }),
     documents: entries.map((entry) => indexedFormula(entry, questions.get(entry.name) ?? [])),
@@ -263,6 +270,18 @@ ${searchBox("home-search")}
   };
 };
 
+/** The functions of the library as they are looked up by name, where the reference was written. */
+const referenceDocuments = (): Indexed[] =>
+  [...referencePages()].map(([name, path]) => ({
+    id: path,
+    title: name,
+    kind: "reference",
+    line: `ratewright/${path.replace(/^.*\/|\.\w+\.html$/g, "").replace(/_/g, "/")}`,
+    said: "",
+    words: name.replace(/([A-Z])/g, " $1"),
+    text: "",
+  }));
+
 /** All pages of the site. */
 export const sitePages = (): Site => {
   const files = new Set<string>();
@@ -280,7 +299,7 @@ export const sitePages = (): Site => {
       ...evidence.pages,
       ...formulas.pages,
     ],
-    documents: [...formulas.documents, ...text.documents, ...evidence.documents],
+    documents: [...formulas.documents, ...text.documents, ...evidence.documents, ...referenceDocuments()],
     files,
   };
 };

@@ -52,6 +52,20 @@ export const questionsByFunction = (): ReadonlyMap<string, readonly string[]> =>
   return found;
 };
 
+/** Where `npm run docs` writes the reference. */
+export const referenceFolder = `${root}/docs/api`;
+
+/** The pages of the reference by the name of the function, from the root of the site; none before `npm run docs`. */
+export const referencePages = (): ReadonlyMap<string, string> => {
+  const folder = `${referenceFolder}/functions`;
+  const names = existsSync(folder) ? readdirSync(folder).filter((name) => name.endsWith(".html")) : [];
+  return new Map(
+    names.map(
+      (file) => [file.replace(/^.*\.(?=\w+\.html$)|\.html$/g, ""), `reference/functions/${file}`] as const,
+    ),
+  );
+};
+
 /** The published checks of a function. */
 export const checksOf = (name: string): readonly PublishedCheck[] =>
   Object.values(allChecks)

@@ -44,5 +44,6 @@ export const searchOptions: SearchOptions = {
   prefix: (term) => term.length > 2,
   fuzzy: (term) => (term.length > 4 ? 0.2 : false),
   weights: { prefix: 0.5, fuzzy: 0.2 },
-  boostDocument: (_id, _term, stored) => (stored?.kind === "formula" ? 1.4 : 1),
+  boostDocument: (_id, _term, stored) =>
+    stored?.kind === "formula" ? 1.4 : stored?.kind === "reference" ? 0.4 : 1,
 };
