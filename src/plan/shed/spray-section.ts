@@ -116,13 +116,21 @@ const textOf = (step: LoadingStep): string => {
 const nextLoad = (step: LoadingStep, last: boolean, loads: number): readonly string[] =>
   last && loads > 1 && step.action === "agitate" ? ["Only then mix the next load."] : [];
 
+/** The step at which a product is measured out: where it is stirred in a bucket first, that one, and otherwise its pouring. */
+const measuredAt = ({ action, productId, number }: LoadingStep, { order }: Writer): boolean =>
+  action === "premix" ||
+  (action === "add" &&
+    !order.order.steps.some(
+      (other) => other.action === "premix" && other.productId === productId && other.number < number,
+    ));
+
 const rowOf = (step: LoadingStep, columns: readonly LoadColumn[], writer: Writer): SheetRow => {
   const index = writer.order.products.findIndex(({ product }) => product === step.productId);
   const what = `${step.number}  ${textOf(step)}`;
   const filled = step.action === "fill" || step.action === "top up";
   const cells = filled
     ? [what, ...marks(step, columns, writer), "tank marks"]
-    : step.action === "add" && index >= 0
+    : index >= 0 && measuredAt(step, writer)
       ? [
           what,
           ...amounts(index, columns, writer),

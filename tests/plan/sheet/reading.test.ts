@@ -45,10 +45,10 @@ const spray: readonly Asked[] = [
   [
     "crew",
     "How much azoxystrobin in load 2?",
-    cell("JOB 1", "Pour in azoxystrobin", "EACH"),
+    cell("JOB 1", "Stir azoxystrobin", "EACH"),
     figure(2.475, 0.005, "oz wt"),
   ],
-  ["crew", "On what do I measure it?", cell("JOB 1", "Pour in azoxystrobin", "MEASURE BY"), /^SCALE$/],
+  ["crew", "On what do I measure it?", cell("JOB 1", "Stir azoxystrobin", "MEASURE BY"), /^SCALE$/],
   [
     "crew",
     "How much propiconazole in load 2?",
@@ -66,7 +66,7 @@ const spray: readonly Asked[] = [
     "crew",
     "When do I mix load 2?",
     line("JOB 1", "next load"),
-    /Keep agitating until the tank is sprayed out.*Only then mix the next load/,
+    /Keep agitating until the tank is .*sprayed out.*Only then mix the next load/,
   ],
   [
     "crew",
