@@ -70,7 +70,7 @@ export {
 export type { CappedSubstance, RateCap } from "./rate/rate-cap.js";
 export type { RateStep } from "./rate/rate-steps.js";
 export type { RateTarget } from "./rate/rate-target.js";
-export { type SplitRate, slowShareRates, splitRates } from "./rate/split-rates.js";
+export { type SourceRate, slowShareRates, ratesBySource } from "./rate/rates-by-source.js";
 
 // cost: how many packages, how far one goes, and what a nutrient costs.
 export {
@@ -177,7 +177,7 @@ export {
 export {
   type CapUse,
   type RemainingNitrogen,
-  remainingNitrogenUnderStatedLimits,
+  remainingNitrogen,
 } from "./season/remaining-nitrogen.js";
 export { type MonthBalance, type SeasonProgram, seasonProgram } from "./season/season-program.js";
 

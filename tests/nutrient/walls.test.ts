@@ -27,7 +27,7 @@ const {
   releaseModel,
   saltIndex,
   seasonProgram,
-  splitRates,
+  ratesBySource,
   stockTank,
   injector,
   weightOfLiquid,
@@ -46,7 +46,7 @@ describe("a percentage made by hand is read like that of a label", () => {
     productRates: (product) => productRates({ steps: [{ target: n, product }] }),
     highestProductRate: (product) => highestProductRate({ product, caps: [{ limit: n }] }),
     nutrientsSupplied: (product) => nutrientsSupplied(quantity(50, "lb", "product:a"), product),
-    splitRates: (product) => splitRates({ target: n, parts: [{ product, share: quantity(100, "%") }] }),
+    ratesBySource: (product) => ratesBySource({ target: n, parts: [{ product, share: quantity(100, "%") }] }),
     nutrientCost: (product) => nutrientCost({ product, price: perTon, nutrient: "N" }),
     cheapestSource: (product) => cheapestSource({ target: n, sources: [{ product, price: perTon }] }),
     costPerArea: (product) =>

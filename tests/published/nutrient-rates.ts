@@ -12,9 +12,9 @@ import {
   productRates,
   type Quantity,
   quantity,
+  ratesBySource,
   releaseClass,
   slowShareNeeded,
-  splitRates,
 } from "../../src/index.js";
 import type { LeftOut, PublishedCheck, Source } from "./check.js";
 
@@ -77,7 +77,7 @@ const caps = (total: number, soluble: number) => [
 export const nutrientRateChecks: readonly PublishedCheck[] = [
   {
     entry: "fert-006",
-    formulas: ["splitRates"],
+    formulas: ["ratesBySource"],
     source: {
       title: "Four steps in fertilizer calculations (turf management lecture)",
       publisher: "university lecture in a document archive",
@@ -94,7 +94,7 @@ export const nutrientRateChecks: readonly PublishedCheck[] = [
     ],
     compute: () => {
       const lawn = quantity(15_000, "ft2");
-      const parts = splitRates({
+      const parts = ratesBySource({
         target: quantity(1, "lb/1000 ft2", "N"),
         parts: [
           { product: dry("slow", "31-0-0"), share: quantity(75, "%") },

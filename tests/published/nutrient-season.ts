@@ -10,7 +10,7 @@ import {
   quickRelease,
   type ReleaseModel,
   releasedNitrogen,
-  remainingNitrogenUnderStatedLimits,
+  remainingNitrogen,
   seasonProgram,
   slowPolymerCoatedInSoil,
   statedDuration,
@@ -136,7 +136,7 @@ export const nutrientSeasonChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "fert-055",
-    formulas: ["seasonProgram", "remainingNitrogenUnderStatedLimits"],
+    formulas: ["seasonProgram", "remainingNitrogen"],
     source: {
       title: "Fertilize at the right time",
       publisher: "K-State county extension (newspaper)",
@@ -155,7 +155,7 @@ export const nutrientSeasonChecks: readonly PublishedCheck[] = [
       care({ "2026-09": 1 }),
       care({ "2026-09": 1, "2026-11": 1 }),
       care(high),
-      remainingNitrogenUnderStatedLimits({
+      remainingNitrogen({
         on: "2026-12-01",
         applied: Object.entries(high).map(([month, pounds]) => ({
           date: `${month}-01` as "2026-05-01",

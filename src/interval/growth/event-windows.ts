@@ -81,7 +81,7 @@ export const eventWindows: readonly EventWindow[] = /* @__PURE__ */ frozen([
     base: c12,
     sensor: "soil at 2.5 cm",
     start: null,
-    note: "Seedlings were counted from 1 April; the day from which heat counts is not in the abstract.",
+    note: "Seedlings were counted from 1 April; the day from which degree days count is not in the abstract.",
     source: fidanza,
   },
   {

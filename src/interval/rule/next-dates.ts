@@ -154,7 +154,7 @@ const earliestDate = (question: Question): { earliest: CivilDate; reasons: Inter
   const last = applied[applied.length - 1]?.date;
   const reasons: IntervalRemark[] = [];
   let earliest =
-    last ?? from ?? fail("missing", "from", undefined, "a date, for there is no application yet");
+    last ?? from ?? fail("missing", "from", undefined, "a date, because there is no application yet");
   const moveTo = ({ date, code, params, text, stated = true }: Move): void => {
     if (compareDates(date, earliest) <= 0) return;
     earliest = date;

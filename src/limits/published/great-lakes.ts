@@ -20,7 +20,7 @@ export const minnesotaLimits: LimitSet = /* @__PURE__ */ limitSet({
   },
   notHeld: [
     'Golf courses: the training is one that the commissioner approves. Here `applicator: "trained golf course staff"` states it.',
-    "The most even then: the rates of the University of Minnesota.",
+    "The upper limit even then: the rates of the University of Minnesota.",
   ],
 });
 
@@ -86,7 +86,7 @@ export const michiganLimits: LimitSet = /* @__PURE__ */ limitSet({
   },
   notHeld: [
     "The buffer is natural vegetation.",
-    "Phosphorus in finished sewage sludge and in organic or manipulated manure, up to 0.25 lb of phosphorus per 1000 ft2 at any one time: here it breaks the limit without a test.",
+    "Phosphorus in finished sewage sludge and in organic or manipulated manure, up to 0.25 lb of phosphorus per 1000 ft2 at any one time: here it is over the limit without a test.",
     'By a soil test no more than what corrects the lack. Golf courses: the training is one that the department approves; here `applicator: "trained golf course staff"` states it.',
   ],
 });

@@ -127,7 +127,7 @@ export const newJerseySummaryLimits: LimitSet = /* @__PURE__ */ limitSet({
   name: "New Jersey, amounts and distance from summaries",
   source: {
     title: "New Jersey's fertilizer law",
-    publisher: "Jersey-Yards, a programme for homeowners",
+    publisher: "Jersey-Yards, a program for homeowners",
     where:
       "What homeowners need to know; the age of the soil test from the Warren County Soil Conservation District",
     url: "http://www.jerseyyards.org/threats-to-bays-rivers/new-jerseys-fertilizer-law/",
@@ -148,7 +148,7 @@ export const newJerseySummaryLimits: LimitSet = /* @__PURE__ */ limitSet({
     "setback-with-guard": { kind: "setback", of: "any", atLeast: ft(10), scope: { equipment: njGuarded } },
   },
   notHeld: [
-    "Exceptions for phosphorus below the surface and in manipulated manure, which were read in a newspaper only: here any phosphorus without a test breaks the limit.",
+    "Exceptions for phosphorus below the surface and in manipulated manure, which were read in a newspaper only: here any phosphorus without a test is over the limit.",
     "The amounts of a professional, soluble nitrogen and nitrogen per year: see the set from memory.",
     "The summary states the distances for homeowners; here they are meant for everybody.",
   ],

@@ -44,9 +44,9 @@ export const newYorkLimits: LimitSet = /* @__PURE__ */ limitSet({
     },
   },
   notHeld: [
-    "Whether the first of December and of April are themselves closed: between can be read either way, and here they are.",
+    'Whether December 1 and April 1 are blackout days themselves: "between" can be read either way, and here they are.',
     "The statute states no age for the soil test; one of any age is taken here.",
-    "Compost is no phosphorus fertilizer. Nothing on hard surfaces.",
+    "Compost is not a phosphorus fertilizer. Nothing on hard surfaces.",
   ],
 });
 

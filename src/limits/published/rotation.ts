@@ -45,6 +45,6 @@ export const australianTurfFungicideLimits: LimitSet = /* @__PURE__ */ limitSet(
     "Two in a row are possible where the second is mixed with a fungicide of another group without known resistance.",
     "Nematicides of group N3, such as fluopyram, count as group 7, also where they are aimed at another pest.",
     "After sprays in a row of one of these groups, at least as many of other groups have to follow.",
-    "What else the strategy says of single groups and of mixtures.",
+    "Everything else in the strategy on single groups and on mixtures.",
   ],
 });

@@ -67,7 +67,7 @@ export const runoffMenu: RunoffMenu = /* @__PURE__ */ frozen({
     row("measures of more than one category", 1, "read", georgia),
   ],
   caution:
-    "The menu changes, and each measure has terms of its own that are not held here: the current menu, the label and its bulletin win. Points that the site has are no leave to apply.",
+    "The menu changes, and each measure has terms of its own that are not held here: the current menu, the label and its bulletin win. Points that the site has do not authorize an application.",
   notHeld: [
     "The terms of each measure, which measures exclude each other, and the measures for row crops, orchards and basins.",
     "When no points are asked for, such as on less than 1,000 sq ft or a tenth of an acre, or beside managed ground of 1,000 ft down the slope.",

@@ -11,7 +11,7 @@ import type { LimitUse } from "./limit-use.js";
 import { limitsOn } from "./limits-on.js";
 import { type Proposal, readProposal } from "./read-proposal.js";
 
-/** What the limits say of a proposal. It is no leave to apply: see `notChecked`. */
+/** What the limits say of a proposal. It does not authorize an application: see `notChecked`. */
 export interface LimitCheck {
   readonly type: "limit-check";
   readonly version: 1;
@@ -77,7 +77,7 @@ const askedBy = (limits: readonly ReadLimit[]): Asked => {
  *     { amount: { value: 3, unit: "lb/1000 ft2", of: "N" }, per: "calendar year", source: "plan of the park" },
  *   ],
  * });
- * check.findings.map(({ code }) => code); // => ["limit/violated", "nitrogen/no-slow-stated"]
+ * check.findings.map(({ code }) => code); // => ["limit/exceeded", "nitrogen/no-slow-stated"]
  * Number(check.uses[0]?.remainingUnderStatedLimits.value.toFixed(9)); // => -0.3
  * check.uses[0]?.earliestByStatedLimit; // => "2027-01-01"
  * ```

@@ -61,11 +61,11 @@ const useFinding = (
       severity: "caution",
       code: "limit/not-known",
       params: { ...params, limit: amount.value, known: use.after.value, unit },
-      text: `${part}: at least ${tidy(use.after.value)} ${period}, of the stated ${tidy(amount.value)}; how much more is not stated or could not be weighed, so it is not known whether the limit is kept.`,
+      text: `${part}: at least ${tidy(use.after.value)} ${period}, of the stated ${tidy(amount.value)}; how much more is not stated or could not be weighed, so it is not known whether the limit is exceeded.`,
     };
   return {
     ...finding,
-    code: "limit/violated",
+    code: "limit/exceeded",
     params: {
       ...params,
       limit: amount.value,

@@ -36,7 +36,7 @@ export type FormOf<S extends string> = S extends "NO3" | "NO3-N"
  * Equation: `f = w(from) / w(to)`, with `w(x) = n * A / M`: `n` atoms of atomic weight `A` in a formula
  * of weight `M`. `undefined` where the two are not forms of one nutrient.
  *
- * @throws RatewrightError `type` for what is no text
+ * @throws RatewrightError `type` for anything but a text
  *
  * Source: atomic weights of IUPAC/CIAAW 2021.
  *

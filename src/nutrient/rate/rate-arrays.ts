@@ -42,7 +42,7 @@ const refuse = (path: string, i: number, value: number): never =>
  * - `out` takes the rates, in kg/ha of product; a new array where left out
  *
  * @throws RatewrightError `not-finite` and `range` with the index of the first bad target; `infeasible` where
- *   `percent` is 0; `conflict` where `out` has another length; `type` or `missing` for what is no Float64Array
+ *   `percent` is 0; `conflict` where `out` has another length; `type` or `missing` for anything but a Float64Array
  *
  * Source: as `productRate`.
  *

@@ -133,7 +133,7 @@ export const programComparison = <C extends string = string>(input: {
       ...(uncosted.length > 0 ? [`cost: an application of ${uncosted.join(", ")} states none`] : []),
       ...withoutResponse(releases.flatMap(({ portions }) => portions)),
       "uptake, losses and moisture",
-      "caps and local rules: see remainingNitrogenUnderStatedLimits",
+      "caps and local rules: see remainingNitrogen",
     ],
   };
 };

@@ -55,7 +55,7 @@ export interface RemainingNitrogen {
  * 30 days it is the sum in the fullest stretch of 30 days in a row that has the day in it, so that an application
  * already planned for later counts too; for the year the sum in the calendar year of the day.
  *
- * The figure is no leave to apply: the label, local codes (blackout dates, soil and weather rules) and
+ * The figure does not authorize an application: the label, local codes (blackout dates, soil and weather rules) and
  * licensed practice come first. What was not stated is listed in `notChecked`.
  *
  * @param input.on - the day of the application in question
@@ -70,9 +70,9 @@ export interface RemainingNitrogen {
  *
  * @example
  * ```ts
- * import { quantity, remainingNitrogenUnderStatedLimits } from "ratewright";
+ * import { quantity, remainingNitrogen } from "ratewright";
  * const n = (pounds: number) => quantity(pounds, "lb/1000 ft2", "N");
- * const left = remainingNitrogenUnderStatedLimits({
+ * const left = remainingNitrogen({
  *   on: "2026-10-10",
  *   applied: [{ date: "2026-05-20", nitrogen: n(0.9) }, { date: "2026-09-15", nitrogen: n(0.9) }],
  *   caps: {
@@ -85,7 +85,7 @@ export interface RemainingNitrogen {
  * left.notChecked[0]; // => "a cap in any 30 days: none was stated"
  * ```
  */
-export const remainingNitrogenUnderStatedLimits = (input: {
+export const remainingNitrogen = (input: {
   readonly on: CivilDate;
   readonly applied: readonly DatedNitrogen[];
   readonly caps: NitrogenCaps;

@@ -27,7 +27,7 @@ export interface MonthBalance {
   readonly planned: Quantity<"mass/area", "N">;
 }
 
-/** Applications by date. A plan to be checked against label and local rules, never a leave to apply. */
+/** Applications by date. A plan to be checked against label and local rules; it does not authorize an application. */
 export interface SeasonProgram {
   readonly type: "season-program";
   readonly version: 1;

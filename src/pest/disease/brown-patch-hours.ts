@@ -18,7 +18,7 @@ export interface BrownPatchSpell {
 /** What the hours before a humid spell have to be. */
 export type BrownPatchCriterion = "soil mean" | "soil minimum" | "air mean" | "air minimum" | "rain";
 
-/** Humid spells that favor brown patch. Favorable weather is no diagnosis. */
+/** Humid spells that favor brown patch. Favorable weather is not a diagnosis. */
 export interface BrownPatchSpells {
   readonly type: "brown-patch-spells";
   readonly version: 1;

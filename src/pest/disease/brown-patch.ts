@@ -33,7 +33,7 @@ const indexOf = (humidity: number, celsius: number): number =>
  * - `RH` mean relative humidity of the day in percent, `T` lowest air temperature of the day in °C
  *
  * Found for perennial ryegrass in Maryland, where it foretold outbreaks with 85 % accuracy over three years. Kentucky fits
- * better with a warning from 5 on. A parabola in `T`: it falls again above 21.2 °C. Favorable weather is no diagnosis.
+ * better with a warning from 5 on. A parabola in `T`: it falls again above 21.2 °C. Favorable weather is not a diagnosis.
  *
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`
  * Source: M. A. Fidanza, P. H. Dernoeden and A. P. Grybauskas, Phytopathology 86 (1996), 385-390, abstract; University of

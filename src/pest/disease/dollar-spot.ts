@@ -41,7 +41,7 @@ const percentOf = (celsius: number, humidity: number): number =>
  *   daily means
  *
  * Found in Wisconsin and Oklahoma and tried on creeping bentgrass in six states. It knows nothing of dew removal, nitrogen,
- * grass or earlier fungicides. Favorable weather is no diagnosis. The line goes on beyond any weather it was tried in: a mean
+ * grass or earlier fungicides. Favorable weather is not a diagnosis. The line goes on beyond any weather it was tried in: a mean
  * near freezing or above 35 °C asks for your own judgment.
  *
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`

@@ -18,7 +18,7 @@ export interface DiseaseDay {
   readonly atOrAboveAction: boolean | null;
 }
 
-/** How much the weather favored a disease, day by day. Favorable weather is no diagnosis. */
+/** How much the weather favored a disease, day by day. Favorable weather is not a diagnosis. */
 export interface DiseaseOutlook {
   readonly type: "disease-outlook";
   readonly version: 1;
@@ -38,7 +38,7 @@ export const noDiagnosis = (disease: string): Finding => ({
   code: "disease/no-diagnosis",
   severity: "caution",
   params: { disease },
-  text: `Weather that favors ${disease} is no diagnosis. Grass, history of the site, dew removal, nitrogen and earlier fungicides count as much. Scout the turf before you treat, and follow the label.`,
+  text: `Weather that favors ${disease} is not a diagnosis. Grass, history of the site, dew removal, nitrogen and earlier fungicides count as much. Scout the turf before you treat, and follow the label.`,
 });
 
 const seriesFields = ["start", "unit", "what", "source", "values", "type", "version"] as const;

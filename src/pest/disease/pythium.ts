@@ -79,7 +79,7 @@ export interface PythiumDay {
   readonly favorable: boolean | null;
 }
 
-/** Days on which the weather favored Pythium blight. Favorable weather is no diagnosis. */
+/** Days on which the weather favored Pythium blight. Favorable weather is not a diagnosis. */
 export interface PythiumOutlook {
   readonly type: "pythium-outlook";
   readonly version: 1;
@@ -160,7 +160,7 @@ const dayOf = (columns: HourlyColumns, at: number, bounds: Bounds, humidity: num
  * By default the criteria of Pennsylvania: above 30 °C, then at least 14 hours above 90 % of humidity, with a minimum above
  * 20 °C. The hours need not follow one another; they count from the first hour above the maximum on. Only whole days from
  * noon to noon are judged. The canopy is moister than the air at a station: Kentucky advises a lower bound of humidity
- * where outbreaks were missed. Favorable weather is no diagnosis.
+ * where outbreaks were missed. Favorable weather is not a diagnosis.
  *
  * @param input.weather - an hourly record with temperature and humidity
  * @param input.criteria - one of {@link pythiumCriteria} or your own, with its source

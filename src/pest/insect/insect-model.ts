@@ -51,7 +51,7 @@ const hints: Readonly<Record<(typeof parts)[number], string>> = {
   base: "a base temperature with its unit",
   upper: 'an upper threshold, or "none"',
   sensor: '"air", or soil at a depth',
-  start: "the day of the year from which heat counts, MM-DD",
+  start: "the day of the year from which degree days count, MM-DD",
 };
 const targetFields = [
   "id",

@@ -166,7 +166,7 @@ export interface JobSprayer {
   /** The least that the agitation can keep moving, where it is known. */
   readonly minimumLoad?: Stated;
   /** Even loads are all of one size; one more of them where they would not fit on top of the dead volume. */
-  readonly split?: "full then partial" | "even";
+  readonly loadSplit?: "full then partial" | "even";
   /** What the scale and the jug can read. */
   readonly increments?: { readonly dry?: MeasuringIncrement; readonly liquid?: MeasuringIncrement };
   /** The loading order to follow; the derived consensus where it is left out. */

@@ -135,7 +135,7 @@ export const readJob = (input: unknown, door: Checks): ReadJob => {
   const sprayer = job.sprayer === undefined ? undefined : door.run(() => readSprayer(job.sprayer));
   const sprayed = Array.isArray(job.treatments) && job.treatments.some((t) => t?.method === "spray");
   if (sprayed && job.sprayer === undefined) {
-    door.run(() => fail("missing", "sprayer", undefined, "a sprayer, for a treatment is sprayed"));
+    door.run(() => fail("missing", "sprayer", undefined, "a sprayer, because a treatment is sprayed"));
   }
   const log = readLog(job.log, date, site, named, door);
   const limits = readLimits(job.limits, door);

@@ -20,7 +20,7 @@ export interface ReadSprayer {
   readonly tank: Quantity<"volume", "spray">;
   readonly applicationVolume: Quantity<"volume/area", "spray">;
   readonly minimumLoad?: Quantity<"volume", "spray">;
-  readonly split: "full then partial" | "even";
+  readonly loadSplit: "full then partial" | "even";
   readonly increments?: { readonly dry?: MeasuringIncrement; readonly liquid?: MeasuringIncrement };
   readonly mixingOrder: NonNullable<JobSprayer["mixingOrder"]>;
   readonly residualVolume?: Quantity<"volume", "spray">;
@@ -43,7 +43,7 @@ const sprayerFields = [
   "tank",
   "applicationVolume",
   "minimumLoad",
-  "split",
+  "loadSplit",
   "increments",
   "mixingOrder",
   "residualVolume",
@@ -139,7 +139,9 @@ export const readSprayer = (input: unknown): ReadSprayer => {
         "sprayer.applicationVolume",
       ),
     minimumLoad: at("minimumLoad", positive),
-    split: at("split", (split, path) => expectOneOf(split, ["full then partial", "even"], path)),
+    loadSplit: at("loadSplit", (loadSplit, path) =>
+      expectOneOf(loadSplit, ["full then partial", "even"], path),
+    ),
     increments: at("increments", readIncrements),
     mixingOrder: at("mixingOrder", (id, path) => expectOneOf(id, orders, path)),
     residualVolume: at("residualVolume", heldVolume),
@@ -154,8 +156,8 @@ export const readSprayer = (input: unknown): ReadSprayer => {
     speed: at("speed", speedAt),
     room: () => expectRoom(given),
   });
-  const { split = "full then partial", mixingOrder = "consensus", room: _, ...rest } = read;
-  return { ...stated(rest), split, mixingOrder };
+  const { loadSplit = "full then partial", mixingOrder = "consensus", room: _, ...rest } = read;
+  return { ...stated(rest), loadSplit, mixingOrder };
 };
 
 /** What the tank must hold beside what it cannot spray out; what cannot be read is told of by its own reader. */

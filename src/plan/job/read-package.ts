@@ -27,7 +27,7 @@ export const packetOf = (product: JobProduct, formulation: Formulation | undefin
       "conflict",
       path,
       product.packetSize,
-      `package, for what is no water-soluble packet but ${formulation}`,
+      `package; packetSize is for water-soluble packets, and this is ${formulation}`,
     );
   return heldBy(product.packetSize, product.form, path);
 };

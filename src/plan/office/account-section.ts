@@ -97,7 +97,7 @@ const limitText = (use: LimitUse): string => {
   const over = numberIn(left, unit);
   const rest =
     violated === null
-      ? "and more that could not be weighed: NOT KNOWN whether the limit is kept"
+      ? "and more that could not be weighed: NOT KNOWN whether the limit is exceeded"
       : violated
         ? `OVER THE LIMIT by ${amount(-over)}`
         : `${amount(over)} left`;

@@ -129,7 +129,7 @@ const breakFindings = (product: ReadPurchased, packages: number): readonly Findi
           costAtBreak: more,
           currency: product.currency ?? "",
         },
-        text: `${product.name}: ${from} packages cost less than ${packages}. Buy them only where the rest keeps.`,
+        text: `${product.name}: ${from} packages cost less than ${packages}. Buy them only if the rest will keep.`,
       },
     ];
   });
@@ -153,7 +153,7 @@ const lateFindings = (
       severity: "warning",
       path: "orderedOn",
       params: { product, orderBy: latest, runsOutOn: runsOutOn ?? "" },
-      text: `${productName}: the order for ${runsOutOn} had to go out by ${latest}.`,
+      text: `${productName}: for ${runsOutOn} the order should have gone out by ${latest}.`,
     },
   ];
 };
@@ -175,7 +175,7 @@ const shelfFindings = (
       severity: "caution",
       path: "products",
       params: { product: id, keepsUntil, amount, unit: size.unit },
-      text: `${name}: what is ordered now keeps until ${keepsUntil}; ${later.length} of its applications come later. Order for them apart.`,
+      text: `${name}: what is ordered now keeps until ${keepsUntil}; ${later.length} of its applications come later. Order for those separately.`,
     },
   ];
 };

@@ -31,7 +31,7 @@ const asTankLoads = (route: RouteLoads, sprayer: ReadSprayer): TankLoads => {
     type: "tank-loads",
     version: 1,
     count: route.fills.length,
-    split: "full then partial",
+    loadSplit: "full then partial",
     volume,
     area: route.area,
     mixedFor: covers(volume),

@@ -150,14 +150,14 @@ const hopperOf = (input: unknown): Quantity<"mass", "none"> => {
 
 /** The sprayer; a route has its own way to fill. */
 const sprayerOf = (input: unknown): ReadSprayer => {
-  if (input === undefined) fail("missing", "sprayer", input, "a sprayer, for a mix is sprayed");
-  const { split } = expectRecord(input, "sprayer", "a sprayer");
-  if (split !== undefined)
+  if (input === undefined) fail("missing", "sprayer", input, "a sprayer, because a mix is sprayed");
+  const { loadSplit } = expectRecord(input, "sprayer", "a sprayer");
+  if (loadSplit !== undefined)
     fail(
       "conflict",
-      "sprayer.split",
-      split,
-      "no split: a route is filled to the tank, or to what is left of it",
+      "sprayer.loadSplit",
+      loadSplit,
+      "no loadSplit: a route is filled to the tank, or to what is left of it",
     );
   return readSprayer(input);
 };

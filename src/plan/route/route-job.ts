@@ -27,8 +27,8 @@ export interface RouteJob {
   readonly mix?: JobSpray["mix"];
   /** What goes into the hopper. */
   readonly spread?: Pick<JobSpread, "product" | "target" | "rate" | "passes" | "setting">;
-  /** Needed with `mix`; without `split`, for a route has its own way to fill. */
-  readonly sprayer?: Omit<JobSprayer, "split">;
+  /** Needed with `mix`; without `loadSplit`: a route has its own way to fill. */
+  readonly sprayer?: Omit<JobSprayer, "loadSplit">;
   /** Needed with `spread`. */
   readonly spreader?: RouteSpreader;
   /** What is in the tank or the hopper at the start, of the same mix or product; the hoses are then full of it. */

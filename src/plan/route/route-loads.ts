@@ -182,6 +182,6 @@ const outOfReach = (
     "infeasible",
     `stops[${at}].canFill`,
     false,
-    `a place to fill on the way: from ${stops[stop]?.id} on, the stops up to the next one take ${rounded.value} ${rounded.unit}; let it be filled at one of them, or put them apart in the order of the stops`,
+    `a stop on the way where it can be filled: from ${stops[stop]?.id} to the next one the stops take ${rounded.value} ${rounded.unit}; fill at one of them, or change the order of the stops`,
   );
 };

@@ -18,7 +18,7 @@ export interface RouteProduct {
   readonly amount: ProductAmount;
 }
 
-/** What the limits say of a stop. It is no leave to apply. */
+/** What the limits say of a stop. It does not authorize an application. */
 export interface RouteLimits {
   /** Limits on amounts and counts. */
   readonly uses: readonly LimitUse[];

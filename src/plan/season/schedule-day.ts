@@ -125,7 +125,7 @@ export const dayFor = (due: Due, book: Book): { date?: CivilDate; why: DateReaso
     if (over.length === 0) break;
     const free = step < 100 ? earliestWithin(input) : null;
     const names = over.map(({ limit, path }) => limit.id ?? path).join(", ");
-    const text = `On ${date} it would break ${names}; the first day within all stated limits is ${free ?? "not to be found"}.`;
+    const text = `On ${date} it would violate ${names}; the first day within all stated limits is ${free ?? "not to be found"}.`;
     why.push({ code: "schedule/limit", text, source: over[0]?.limit.source });
     if (free === null) return { why };
     date = openFrom(free, due, avoid).date;

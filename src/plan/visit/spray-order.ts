@@ -103,7 +103,7 @@ const measured = (
         area,
         applicationVolume: sprayer.applicationVolume,
         capacity: sprayer.tank,
-        split: sprayer.split,
+        loadSplit: sprayer.loadSplit,
         ...(sprayer.residualVolume && { residualVolume: sprayer.residualVolume }),
         ...(sprayer.plumbingVolume && { plumbingVolume: sprayer.plumbingVolume }),
       }),

@@ -46,7 +46,7 @@ export const wetAndDry = (
           text: `${wants}, and ${stays}, ${where}. ${
             apart
               ? `Water only after ${hours(notBefore)}, and check both labels: washing it down may end what ${b.productName} does.`
-              : "No watering does both: apply them apart."
+              : "No watering can do both: apply them separately."
           }`,
           source: `${a.rule.source}; ${b.rule.source}`,
         },
@@ -68,7 +68,7 @@ export const amountConflicts = (rules: readonly ProductWatering[], path: string)
           severity: "warning",
           path,
           params: { wet: a.product, dry: b.product, least: least.toString(), most: most.toString() },
-          text: `${a.productName} wants ${depthWords(least)} of water at least, and ${b.productName} takes ${depthWords(most)} at most. No watering does both: apply them apart.`,
+          text: `${a.productName} needs at least ${depthWords(least)} of water, and ${b.productName} at most ${depthWords(most)}. No watering can do both: apply them separately.`,
           source: `${a.rule.source}; ${b.rule.source}`,
         },
       ];

@@ -65,7 +65,7 @@ export const waterFindings = (
         treatment,
         rule,
         { early: all.early.value, unit: all.early.unit, dryUntil: all.dryUntil },
-        `${depthWords(all.early)} of water is expected before ${momentWords(all.dryUntil)}, while the label wants the leaf dry. Put off the irrigation, or the work.`,
+        `${depthWords(all.early)} of water is expected before ${momentWords(all.dryUntil)}, while the label wants the leaf dry. Postpone the irrigation or the application.`,
       ),
     );
   if (all.over.value > 0 && most !== undefined)

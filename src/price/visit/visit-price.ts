@@ -131,7 +131,7 @@ const findingsOf = (visit: { products: number; machines: number; overhead: numbe
           code: "price/nothing-for",
           severity: "note",
           params: { parts: empty },
-          text: `Nothing is counted for: ${empty.join(", ")}. Travel, loading and cleaning cost man-hours too.`,
+          text: `Nothing is counted for: ${empty.join(", ")}. Travel, loading and cleaning take labor hours too.`,
         },
       ];
 };

@@ -4,7 +4,7 @@ import { fail } from "./errors.js";
  * The known name that a misspelt one most likely means: its letters but for one, in whatever order, with the same
  * first letter; `undefined` where none is so near. For a message; nothing is renamed without the user.
  *
- * @throws RatewrightError `type` for what is no name, or no list
+ * @throws RatewrightError `type` for anything but a name and a list
  *
  * @example
  * ```ts

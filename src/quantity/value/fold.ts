@@ -17,7 +17,7 @@ const listOf = <D extends string, S extends string>(
  * The sum of a list, in the unit of its first item; the list must not be empty, for an empty sum has
  * no unit.
  *
- * @throws RatewrightError `missing` for an empty list, `type` for what is no quantity and for temperatures,
+ * @throws RatewrightError `missing` for an empty list, `type` for anything but a quantity and for temperatures,
  *   `unit/mismatch`, `substance/mismatch`, each with the place: `items[2]`
  *
  * @example

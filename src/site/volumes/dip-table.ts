@@ -101,7 +101,7 @@ export const dipTable = (input: {
  *
  * Depths to the hundredth, volumes to the tenth of the unit; the numbers are rounded for reading only.
  *
- * @throws RatewrightError `type`, `missing`, `unit/mismatch`, `not-finite` for what is no table
+ * @throws RatewrightError `type`, `missing`, `unit/mismatch`, `not-finite` for anything but a table
  *
  * @example
  * ```ts

@@ -32,13 +32,13 @@ export const loadAreas = (
   { volumes, whole }: { readonly volumes: readonly number[]; readonly whole: boolean },
   held: number,
 ): LoadAreas => {
-  const { area, spray, capacity, split, leastLoad } = read;
+  const { area, spray, capacity, loadSplit, leastLoad } = read;
   const perTank = numberIn(perOf(capacity, spray.value), area.unit);
   const perVolume = perTank / capacity.value;
   const need = sprayNeeded(read);
   const total = sumOf(volumes);
-  const even = whole || split === "even";
-  const plain = held === 0 && split !== "fixed size";
+  const even = whole || loadSplit === "even";
+  const plain = held === 0 && loadSplit !== "fixed size";
   const areas =
     plain && (even || leastLoad === undefined)
       ? parts(area.value, even ? area.value / volumes.length : perTank, volumes.length)

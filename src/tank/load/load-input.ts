@@ -17,7 +17,7 @@ const fields = [
   "applicationVolume",
   "capacity",
   "density",
-  "split",
+  "loadSplit",
   "loadSize",
   "leastLoad",
   "residualVolume",
@@ -31,7 +31,7 @@ export interface LoadInput {
   readonly area: Quantity<"area", NeutralSubstance>;
   readonly spray: FinishedSpray<"volume/area">;
   readonly capacity: Spray;
-  readonly split: LoadSplit;
+  readonly loadSplit: LoadSplit;
   readonly leastLoad: Spray | undefined;
   readonly residualVolume: Spray | undefined;
   readonly plumbingVolume: Spray | undefined;
@@ -47,22 +47,24 @@ export const expectLoadInput = (input: unknown): LoadInput => {
     area: () => areaOf(given.area, "positive"),
     spray: () => applicationVolumeOf(given.applicationVolume, given.density),
     capacity: () => sprayOf(given.capacity, "capacity"),
-    split: () =>
-      given.split === undefined ? "full then partial" : expectOneOf(given.split, loadSplits, "split"),
+    loadSplit: () =>
+      given.loadSplit === undefined
+        ? "full then partial"
+        : expectOneOf(given.loadSplit, loadSplits, "loadSplit"),
     leastLoad: () => volume("leastLoad"),
     residualVolume: () => volume("residualVolume"),
     plumbingVolume: () => volume("plumbingVolume"),
-    loadSize: () => loadSizeOf(given.loadSize, given.split),
+    loadSize: () => loadSizeOf(given.loadSize, given.loadSplit),
   });
 };
 
-const loadSizeOf = (input: unknown, split: unknown): Spray | undefined => {
-  if (split !== "fixed size") {
+const loadSizeOf = (input: unknown, loadSplit: unknown): Spray | undefined => {
+  if (loadSplit !== "fixed size") {
     if (input === undefined) return undefined;
-    return fail("conflict", "loadSize", input, 'no size of the loads, or the split "fixed size"');
+    return fail("conflict", "loadSize", input, 'no size of the loads, or the loadSplit "fixed size"');
   }
   if (input === undefined)
-    fail("missing", "loadSize", input, 'a volume of spray, because the split is "fixed size"');
+    fail("missing", "loadSize", input, 'a volume of spray, because the loadSplit is "fixed size"');
   return sprayOf(input, "loadSize");
 };
 

@@ -51,7 +51,8 @@ const leastFindings = (
   }
   // Loads of one size would each take so much; where the least is more, no way to share it out helps.
   const shared = numberIn(total, total.unit) / loads.count;
-  const advice = loads.split !== "even" && !exceeds(floor, shared) ? " Even loads would share it out." : "";
+  const advice =
+    loads.loadSplit !== "even" && !exceeds(floor, shared) ? " Even loads would share it out." : "";
   return measured.loads.flatMap((load): readonly Finding[] => {
     const amount = numberIn(load.amount, total.unit);
     if (!exceeds(floor, amount)) return [];

@@ -34,7 +34,7 @@ export interface LoadVolumesInput {
   readonly capacity: number;
   /** What a later filling adds at most: the capacity less what the pump leaves. */
   readonly refill: number;
-  readonly split: LoadSplit;
+  readonly loadSplit: LoadSplit;
   /** Of a load, with `"fixed size"`. */
   readonly size: number;
   /** The least that a load may be; zero where none was asked for. */
@@ -59,8 +59,8 @@ export const loadVolumes = (
       "leastLoad",
       { value: least, unit },
       before === undefined || even < least
-        ? `${Number(even.toPrecision(4))} ${unit} or less: that is the job, shared out evenly; the split "fixed size" mixes more, and leaves it over`
-        : `a least load that the last two loads can hold; even loads (split "even") are ${Number(even.toPrecision(4))} ${unit} each`,
+        ? `${Number(even.toPrecision(4))} ${unit} or less: that is the job, shared out evenly; the loadSplit "fixed size" mixes more, and leaves it over`
+        : `a least load that the last two loads can hold; even loads (loadSplit "even") are ${Number(even.toPrecision(4))} ${unit} each`,
     );
   }
   // Both halves come off one sum, so that the volumes still add up to the last digit.
@@ -71,19 +71,19 @@ export const loadVolumes = (
 const uneven = (
   input: LoadVolumesInput,
 ): { readonly volumes: readonly number[]; readonly whole: boolean } => {
-  const { wanted, capacity, refill, split, size } = input;
-  const smallest = split === "fixed size" ? size : refill;
+  const { wanted, capacity, refill, loadSplit, size } = input;
+  const smallest = loadSplit === "fixed size" ? size : refill;
   if (wanted / smallest > mostLoads) {
     // Where the tank itself would do, it is the residual volume that leaves too little of it.
     const tank = wanted / capacity > mostLoads ? "capacity" : "residualVolume";
     fail(
       "range",
-      split === "fixed size" ? "loadSize" : tank,
+      loadSplit === "fixed size" ? "loadSize" : tank,
       { value: smallest, unit: input.unit },
       `loads of which the job takes ${mostLoads} or fewer`,
     );
   }
-  if (split === "fixed size") {
+  if (loadSplit === "fixed size") {
     const count = wholeUnitsFor(wanted, size);
     return { volumes: Array.from({ length: count }, () => size), whole: false };
   }
@@ -93,12 +93,12 @@ const uneven = (
     const whole = Math.abs(wanted - count * capacity) <= 1e-12 * wanted;
     const volumes = whole
       ? Array.from({ length: count }, () => capacity)
-      : parts(wanted, split === "even" ? wanted / count : capacity, count);
+      : parts(wanted, loadSplit === "even" ? wanted / count : capacity, count);
     return { volumes, whole };
   }
   const rest = wanted - capacity;
   if (rest <= 1e-12 * wanted) return { volumes: [wanted], whole: false };
-  if (split === "even") {
+  if (loadSplit === "even") {
     const count = Math.max(2, wholeUnitsFor(wanted, refill));
     return { volumes: parts(wanted, wanted / count, count), whole: false };
   }

@@ -18,7 +18,7 @@ const fields = [
   "type",
   "version",
   "count",
-  "split",
+  "loadSplit",
   "volume",
   "area",
   "mixedFor",
@@ -35,7 +35,7 @@ const fields = [
 /** What amounts are measured out by. */
 export type LoadPlan = Pick<
   TankLoads,
-  "count" | "split" | "volume" | "mixedFor" | "capacity" | "areaPerTank" | "loads"
+  "count" | "loadSplit" | "volume" | "mixedFor" | "capacity" | "areaPerTank" | "loads"
 >;
 
 type Area = Quantity<"area", NeutralSubstance>;
@@ -50,7 +50,7 @@ export const readTankLoads = (input: unknown, path: string): LoadPlan => {
   const area = (name: "mixedFor" | "areaPerTank"): Area =>
     areaOf(plan[name], "non-negative", `${path}.${name}`);
   const read = allOf({
-    split: () => expectOneOf(plan.split, loadSplits, `${path}.split`),
+    loadSplit: () => expectOneOf(plan.loadSplit, loadSplits, `${path}.loadSplit`),
     volume: () => sprayOf(plan.volume, `${path}.volume`),
     mixedFor: () => area("mixedFor"),
     capacity: () => sprayOf(plan.capacity, `${path}.capacity`),

@@ -31,7 +31,7 @@ export interface TankLoads {
   readonly type: "tank-loads";
   readonly version: 1;
   readonly count: number;
-  readonly split: LoadSplit;
+  readonly loadSplit: LoadSplit;
   /** Finished spray that is mixed in all loads. */
   readonly volume: Quantity<"volume", "spray">;
   readonly area: Quantity<"area", NeutralSubstance>;
@@ -65,7 +65,7 @@ export interface TankLoads {
  * - `areaPerTank = capacity / applicationVolume`
  * - `count = ceil(wanted / capacity)`, where a quotient that is whole to one part in 10^12 is whole; with
  *   a residual volume a later filling adds at most `capacity - residualVolume`
- * - last load: what is left; with `split: "even"` every load has `wanted / count`; with `"fixed size"`
+ * - last load: what is left; with `loadSplit: "even"` every load has `wanted / count`; with `"fixed size"`
  *   every load is `loadSize`, `count = ceil(wanted / loadSize)`, and what is too much is left over
  * - `mixedFor = volume / applicationVolume` of each load: what the pump cannot draw and the hoses keep is spray
  *   as strong as the rest, and takes product too
@@ -79,11 +79,11 @@ export interface TankLoads {
  * as heavy as water, which a finding says, or by its `density`; the error of an estimate goes through to `estimates`.
  *
  * @param input - `area`, `applicationVolume` (volume of spray per area, or a calibration) and `capacity` (what the tank
- *   is filled to), all more than zero; `density` of the spray, for a calibration with water; `split`, `"full then
+ *   is filled to), all more than zero; `density` of the spray, for a calibration with water; `loadSplit`, `"full then
  *   partial"` where left out; `loadSize` with `"fixed size"`; `leastLoad`, the least that the tank can agitate;
  *   `residualVolume` (what the pump leaves in the tank) and `plumbingVolume` (what hoses and boom keep), zero or more
  * @throws RatewrightError with every problem of the input: `range`, `unit/mismatch`, `substance/mismatch`,
- *   `type`, `missing`, `conflict` (`loadSize` with another split than `"fixed size"`); `infeasible` on `leastLoad` where no such loads
+ *   `type`, `missing`, `conflict` (`loadSize` with another loadSplit than `"fixed size"`); `infeasible` on `leastLoad` where no such loads
  *   add up to the job; `range` on `capacity`, `residualVolume` or `loadSize` where the job would take more than 10 000 loads, on `residualVolume` and
  *   `plumbingVolume` where they leave nothing of a tank
  *
@@ -103,7 +103,7 @@ export interface TankLoads {
  * plan.volume.in("gal"); // => 52.5
  * plan.loads.map((load) => load.volume.in("gal")); // => [30, 22.5]
  * plan.loads.map((load) => load.area.in("acre")); // => [2, 1.5]
- * const batches = tankLoads({ ...job, split: "fixed size", loadSize: quantity(20, "gal", "spray") });
+ * const batches = tankLoads({ ...job, loadSplit: "fixed size", loadSize: quantity(20, "gal", "spray") });
  * batches.loads.map((load) => load.volume.in("gal")); // => [20, 20, 20]
  * batches.leftOver.volume.in("gal"); // => 7.5
  * batches.smallestMix.in("gal"); // => 52.5
@@ -116,21 +116,21 @@ export const tankLoads = <A extends NeutralSubstance>(input: {
   readonly applicationVolume: SprayPerArea;
   readonly capacity: Quantity<"volume", "spray">;
   readonly density?: Quantity<"mass/volume", "none">;
-  readonly split?: LoadSplit;
+  readonly loadSplit?: LoadSplit;
   readonly loadSize?: Quantity<"volume", "spray">;
   readonly leastLoad?: Quantity<"volume", "spray">;
   readonly residualVolume?: Quantity<"volume", "spray">;
   readonly plumbingVolume?: Quantity<"volume", "spray">;
 }): TankLoads => {
   const read = expectLoadInput(input);
-  const { area, spray, capacity, split, leastLoad } = read;
+  const { area, spray, capacity, loadSplit, leastLoad } = read;
   const { dead, held } = heldBack(read);
   const need = sprayNeeded(read);
   const filled = loadVolumes({
     wanted: need + held,
     capacity: capacity.value,
     refill: capacity.value - dead,
-    split,
+    loadSplit,
     size: loadSizeIn(read, dead),
     least: leastLoad === undefined ? 0 : numberIn(leastLoad, capacity.unit),
     unit: capacity.unit,
@@ -143,7 +143,7 @@ export const tankLoads = <A extends NeutralSubstance>(input: {
     type: "tank-loads",
     version: 1,
     count: volumes.length,
-    split,
+    loadSplit,
     volume: likeQuantity(capacity, sums.total),
     area,
     mixedFor: likeQuantity(area, sums.mixedFor),
@@ -165,7 +165,7 @@ export const tankLoads = <A extends NeutralSubstance>(input: {
     ...estimated(spray, areaPerTank, smallestMix, need),
     findings: [
       ...spray.findings,
-      ...smallLoad(volumes, split, capacity),
+      ...smallLoad(volumes, loadSplit, capacity),
       ...mixedOver(sums.leftOver, held, capacity),
     ],
   };
@@ -202,7 +202,7 @@ const estimated = (
 const figure = (value: number): number => Number(value.toPrecision(4));
 
 /** A load of less than a tenth of the tank, which few tanks agitate: the last of several, or the only one. */
-const smallLoad = (volumes: readonly number[], split: LoadSplit, capacity: Spray): readonly Finding[] => {
+const smallLoad = (volumes: readonly number[], loadSplit: LoadSplit, capacity: Spray): readonly Finding[] => {
   const last = volumes[volumes.length - 1] as number;
   if (last >= capacity.value / 10) return [];
   const { unit } = capacity;
@@ -217,14 +217,14 @@ const smallLoad = (volumes: readonly number[], split: LoadSplit, capacity: Spray
         source,
       },
     ];
-  if (split !== "full then partial") return [];
+  if (loadSplit !== "full then partial") return [];
   const even = volumes.reduce((sum, volume) => sum + volume, 0) / volumes.length;
   return [
     {
       code: "load/small-last",
       severity: "caution",
       params: { load: volumes.length, volume: last, even, unit },
-      text: `Load ${volumes.length} is only ${figure(last)} ${unit}, less than a tenth of the tank: few tanks agitate so little, and it is hard to measure for. Even loads (split: "even") are ${figure(even)} ${unit} each; leastLoad holds the last one up.`,
+      text: `Load ${volumes.length} is only ${figure(last)} ${unit}, less than a tenth of the tank: few tanks agitate so little, and it is hard to measure for. Even loads are ${figure(even)} ${unit} each.`,
       source,
     },
   ];

@@ -44,7 +44,7 @@ const partsOf = (lines: readonly Line[]): { readonly part: string | undefined; r
 /**
  * A derivation as plain text: the title, and a line for each step.
  *
- * @throws RatewrightError `type`, `missing` for what is no derivation
+ * @throws RatewrightError `type`, `missing` for anything but a derivation
  *
  * @example
  * ```ts
@@ -76,7 +76,7 @@ const markdownLine = ({ kind, text, tex }: Line): string => {
 /**
  * A derivation as Markdown: a heading, and a list of the steps. The equation is TeX between dollar signs.
  *
- * @throws RatewrightError `type`, `missing` for what is no derivation
+ * @throws RatewrightError `type`, `missing` for anything but a derivation
  *
  * @example
  * ```ts

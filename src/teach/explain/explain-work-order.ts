@@ -187,7 +187,7 @@ const agrees = ({ exact }: Derivation, is: unknown): boolean => {
  *
  * @param order - what `workOrder` gives, also out of a store
  * @param options - `units`, those of the order where left out, US customary for an order with both
- * @throws RatewrightError for what is no work order, as `workOrderSheet`
+ * @throws RatewrightError for anything but a work order, as `workOrderSheet`
  *
  * @example
  * ```ts

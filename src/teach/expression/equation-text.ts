@@ -6,7 +6,7 @@ import { written } from "./write-expression.js";
  * An equation as a line of text: `R = 100 * T / p` as `R = 100 × T ÷ p`.
  *
  * @param equation - a symbol, `=`, and an expression with `+ - * / ^ ( )` and functions such as `sqrt`
- * @throws RatewrightError `text` for what is no such equation
+ * @throws RatewrightError `text` for anything but such an equation
  *
  * @example
  * ```ts
@@ -23,7 +23,7 @@ export const equationText = (equation: string): string => {
 /**
  * An equation as TeX.
  *
- * @throws RatewrightError `text` for what is no equation, see {@link equationText}
+ * @throws RatewrightError `text` for anything but an equation, see {@link equationText}
  *
  * @example
  * ```ts
@@ -39,7 +39,7 @@ export const equationTex = (equation: string): string => {
 /**
  * An equation as MathML, which a browser shows as it is.
  *
- * @throws RatewrightError `text` for what is no equation, see {@link equationText}
+ * @throws RatewrightError `text` for anything but an equation, see {@link equationText}
  *
  * @example
  * ```ts

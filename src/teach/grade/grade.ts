@@ -137,7 +137,7 @@ const found = (read: ReadAnswer, problem: QuizProblem): Found & { readonly meant
  *
  * @param problem - as `problem` of `ratewright/teach/problems` makes it, also after JSON
  * @param answer - what the learner wrote, at most 300 characters
- * @throws RatewrightError `type`, `missing`, `range` for what is no problem or no text; never for what a learner writes
+ * @throws RatewrightError `type`, `missing`, `range` for anything but a problem or a text; never for what a learner writes
  *
  * @example
  * ```ts

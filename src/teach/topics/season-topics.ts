@@ -1,6 +1,6 @@
 import { addDays } from "../../calendar/index.js";
 import { degreeDayModel, degreeDays } from "../../interval/index.js";
-import { remainingNitrogenUnderStatedLimits } from "../../nutrient/index.js";
+import { remainingNitrogen } from "../../nutrient/index.js";
 import { priceAtMargin, priceAtMarkup } from "../../price/index.js";
 import { money, quantity } from "../../quantity/index.js";
 import { limeProductRate, limeQuality } from "../../soil/index.js";
@@ -180,7 +180,7 @@ const nitrogenLeft = ({ draw, us, level }: PoseInput): Posed => {
   const applied = Array.from({ length: level + 1 }, () =>
     us ? draw.step(0.4, 0.9, 0.05) : draw.step(20, 45, 5),
   );
-  const left = remainingNitrogenUnderStatedLimits({
+  const left = remainingNitrogen({
     on: "2026-10-01",
     applied: applied.map((value, i) => ({
       date: addDays("2026-04-10", 30 * i),

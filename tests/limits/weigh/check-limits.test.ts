@@ -68,7 +68,7 @@ describe("phosphorus and phosphate", () => {
 
   test("a limit of zero is violated by any", () => {
     const none: Limit = { amount: lb(0, "P"), per: "application", source };
-    expect(codes(check([none], { supplies: [lb(0.001, "P2O5")] }))).toEqual(["limit/violated"]);
+    expect(codes(check([none], { supplies: [lb(0.001, "P2O5")] }))).toEqual(["limit/exceeded"]);
     expect(codes(check([none], { supplies: [lb(0.5, "K2O")] }))).toEqual([]);
   });
 

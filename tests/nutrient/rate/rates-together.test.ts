@@ -10,10 +10,10 @@ import {
   productRate,
   productRates,
   productRatesKgPerHa,
-  remainingNitrogenUnderStatedLimits,
+  ratesBySource,
+  remainingNitrogen,
   slowShareNeeded,
   slowShareRates,
-  splitRates,
 } from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
 import { complaints } from "../../errors.js";
@@ -323,7 +323,7 @@ describe("the highest rate under caps", () => {
   );
 
   test("what remains under stated limits goes in as a cap, also where they are exceeded", () => {
-    const { remainingUnderStatedLimits: limit } = remainingNitrogenUnderStatedLimits({
+    const { remainingUnderStatedLimits: limit } = remainingNitrogen({
       on: "2026-06-01",
       applied: [{ date: "2026-05-20", nitrogen: quantity(1.5, "lb/1000 ft2", "N") }],
       caps: { per30Days: { amount: quantity(1.2, "lb/1000 ft2", "N"), source: "state code" } },
@@ -452,7 +452,7 @@ describe("a target split between sources", () => {
   test("adds up to the target", () => {
     fc.assert(
       fc.property(figure, fc.integer({ min: 0, max: 100 }), (n, share) => {
-        const parts = splitRates({
+        const parts = ratesBySource({
           target: quantity(n, "kg/ha", "N"),
           parts: [
             { product: product("a", "31-0-0"), share: quantity(share, "%") },
@@ -503,12 +503,12 @@ describe("a target split between sources", () => {
       { product: product("b", "46-0-0"), share: quantity(b, "%") },
     ];
     const target = quantity(50, "kg/ha", "N");
-    expect(complaints(() => splitRates({ target, parts: parts(70, 20) }))).toEqual(["conflict parts"]);
-    expect(complaints(() => splitRates({ target, parts: parts(120, -20) }))).toEqual([
+    expect(complaints(() => ratesBySource({ target, parts: parts(70, 20) }))).toEqual(["conflict parts"]);
+    expect(complaints(() => ratesBySource({ target, parts: parts(120, -20) }))).toEqual([
       "range parts[1].share",
     ]);
-    expect(complaints(() => splitRates({ target, parts: [] }))).toEqual(["missing parts"]);
-    expect(complaints(() => splitRates({ target, parts: [undefined as never] }))).toEqual([
+    expect(complaints(() => ratesBySource({ target, parts: [] }))).toEqual(["missing parts"]);
+    expect(complaints(() => ratesBySource({ target, parts: [undefined as never] }))).toEqual([
       "missing parts[0]",
     ]);
     expect(
@@ -655,13 +655,13 @@ describe("two products under one id", () => {
       { product: two, share: half },
       { product: slower, share: half },
     ];
-    expect(complaints(() => splitRates({ target, parts }))).toEqual(["duplicate parts[1].product.id"]);
+    expect(complaints(() => ratesBySource({ target, parts }))).toEqual(["duplicate parts[1].product.id"]);
     const slowShare = quantity(30, "% w/w", "N:slow/N");
     expect(complaints(() => slowShareRates({ target, slowShare, products: [two, slower] }))).toEqual([
       "duplicate products[1].id",
     ]);
     const again = JSON.parse(JSON.stringify(two));
-    const both = splitRates({
+    const both = ratesBySource({
       target,
       parts: [
         { product: two, share: half },
@@ -692,7 +692,7 @@ describe("the order and the credits of several nutrients", () => {
   test("ask for shares that add up to all of the target", () => {
     const run = (share: number) =>
       complaints(() =>
-        splitRates({
+        ratesBySource({
           target: quantity(1, "kg/ha", "N"),
           parts: [
             { product: product("a", "46-0-0"), share: quantity(50, "%") },

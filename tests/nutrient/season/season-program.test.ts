@@ -6,7 +6,7 @@ import {
   polymerCoatedOnSurface,
   programComparison,
   quickRelease,
-  remainingNitrogenUnderStatedLimits,
+  remainingNitrogen,
   seasonProgram,
 } from "../../../src/nutrient/index.js";
 import { money, quantity } from "../../../src/quantity/index.js";
@@ -116,7 +116,7 @@ describe("a season program", () => {
     [0.3, 0.6, 0.9],
     [0.2, 0.4, 0.6],
   ])("a cap that %s and %s use up leaves nothing, and not less", (first, second, cap) => {
-    const left = remainingNitrogenUnderStatedLimits({
+    const left = remainingNitrogen({
       on: "2026-05-20",
       applied: [
         { date: "2026-05-01", nitrogen: quantity(first, "lb/1000 ft2", "N") },
@@ -142,7 +142,7 @@ describe("a season program", () => {
 
 describe("what remains under the stated limits", () => {
   const ask = (on: string, dates: Readonly<Record<string, number>>, caps: NitrogenCaps) =>
-    remainingNitrogenUnderStatedLimits({
+    remainingNitrogen({
       on: on as "2026-01-01",
       applied: Object.entries(dates).map(([date, p]) => ({ date: date as "2026-01-01", nitrogen: n(p) })),
       caps,
@@ -348,7 +348,7 @@ describe("the days of a season", () => {
 
 describe("several entries of one day", () => {
   test("are one application under the cap per application", () => {
-    const left = remainingNitrogenUnderStatedLimits({
+    const left = remainingNitrogen({
       on: "2026-05-20",
       applied: [
         { date: "2026-05-20", nitrogen: n(0.5) },
@@ -363,7 +363,7 @@ describe("several entries of one day", () => {
 
   test("are told with what else is wrong", () => {
     const error = errorOf(() =>
-      remainingNitrogenUnderStatedLimits({
+      remainingNitrogen({
         on: "2026-13-01" as never,
         applied: [{ date: "2026-05-20", nitrogen: quantity(1, "lb/acre", "P2O5") as never }],
         caps: {},

@@ -13,7 +13,7 @@ import {
   productForConcentration,
   quickRelease,
   releasedNitrogen,
-  remainingNitrogenUnderStatedLimits,
+  remainingNitrogen,
   type SaltIndex,
   saltIndex,
   scaledSaltIndex,
@@ -67,7 +67,7 @@ test("substances stay apart", () => {
   const perProduct = quantity(110, "% w/w", "CaCO3 equivalent/product");
   // @ts-expect-error acidity per product is not acidity per nitrogen
   limeForNitrogen([{ nitrogen: quantity(4, "lb/1000 ft2", "N"), acidity: perProduct }]);
-  remainingNitrogenUnderStatedLimits({
+  remainingNitrogen({
     on: "2026-05-01",
     applied: [],
     // @ts-expect-error a cap of phosphate is no cap of nitrogen

@@ -126,7 +126,7 @@ describe("the order of a route", () => {
     const stops = job.stops.map((stop, i) => (i === 1 ? { ...stop, ledger: before } : stop));
     const order = routeOrder({ ...job, stops });
     expect(order.stops.map(({ limits: told }) => told.uses[0]?.violated)).toEqual([false, true, false]);
-    expect(order.findings.filter(({ code }) => code === "limit/violated").map(({ path }) => path)).toEqual([
+    expect(order.findings.filter(({ code }) => code === "limit/exceeded").map(({ path }) => path)).toEqual([
       "stops[1]",
     ]);
     const { id: _, ...proposal } = order.stops[1]?.entries[0] ?? { id: "" };
@@ -190,8 +190,8 @@ describe("the order of a route", () => {
     ]);
     const job = route();
     expect(problems({ ...job, spread: { product: "iron" } })).toEqual(["conflict spread"]);
-    expect(problems({ ...job, sprayer: { ...job.sprayer, split: "even" } })).toEqual([
-      "conflict sprayer.split",
+    expect(problems({ ...job, sprayer: { ...job.sprayer, loadSplit: "even" } })).toEqual([
+      "conflict sprayer.loadSplit",
     ]);
     expect(
       problems({ ...job, mix: [{ product: "nobody", rate: { value: 1, unit: "pt", of: "product" } }] }),

@@ -309,7 +309,7 @@ describe("properties", () => {
             sprayer: {
               tank: { value: tank, unit: "gal" },
               applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
-              split: even ? "even" : "full then partial",
+              loadSplit: even ? "even" : "full then partial",
             },
             treatments: [
               {

@@ -15,19 +15,19 @@ describe("tankLoads", () => {
     expect(small.findings.map(({ code }) => code)).toEqual(["load/small"]);
     expect(small.findings[0]?.text).toContain("1.722 gal");
     expect(tankLoads({ ...job, area: quantity(0.2, "acre") }).findings).toEqual([]);
-    expect(tankLoads({ ...job, split: "even", area: quantity(5000, "ft2") }).findings).toHaveLength(1);
+    expect(tankLoads({ ...job, loadSplit: "even", area: quantity(5000, "ft2") }).findings).toHaveLength(1);
   });
 
   test("what loads of a fixed size mix beyond the job is told, without what tank and hoses keep", () => {
     const fixed = tankLoads({
       ...job,
-      split: "fixed size",
+      loadSplit: "fixed size",
       loadSize: gallons(20),
       residualVolume: gallons(1),
     });
     // 31.5 gal for the area and 1 gal that stays; two loads of 20 are 7.5 gal too much.
     expect(fixed.findings.map(({ code, params }) => [code, params.over])).toEqual([["load/mixed-over", 7.5]]);
-    const fits = tankLoads({ ...job, split: "fixed size", loadSize: gallons(10.5) });
+    const fits = tankLoads({ ...job, loadSplit: "fixed size", loadSize: gallons(10.5) });
     expect(fits.findings).toEqual([]);
   });
 });

@@ -33,7 +33,7 @@ describe("tankLoads", () => {
       area: quantity(3.5, "acre"),
       applicationVolume: quantity(15, "gal/acre", "spray"),
       capacity: quantity(30, "gal", "spray"),
-      split: "even",
+      loadSplit: "even",
     });
     expect(plan.loads.map((load) => [load.volume.in("gal"), load.area.in("acre"), load.full])).toEqual([
       [26.25, 1.75, false],
@@ -60,13 +60,13 @@ describe("tankLoads", () => {
         positive(200),
         positive(300),
         fc.constantFrom("even", "full then partial"),
-        (acres, gpa, tank, split) => {
+        (acres, gpa, tank, loadSplit) => {
           fc.pre((acres * gpa) / tank < 400);
           const plan = tankLoads({
             area: quantity(acres, "acre"),
             applicationVolume: quantity(gpa, "gal/acre", "spray"),
             capacity: quantity(tank, "gal", "spray"),
-            split,
+            loadSplit,
           });
           expect(plan.loads).toHaveLength(plan.count);
           expect(add(plan.loads.map((load) => load.area.value))).toBe(plan.area.value);
@@ -112,7 +112,7 @@ describe("tankLoads", () => {
     [3, 2.8, 0.8].forEach((pints, i) => {
       expect(amounts.products[0]?.loads[i]?.amount.value).toBeCloseTo(pints, 12);
     });
-    const even = tankLoads({ ...job, split: "even" });
+    const even = tankLoads({ ...job, loadSplit: "even" });
     expect(even.loads.map((load) => load.volume.in("gal"))).toEqual([11, 11, 11]);
     // One tank is enough where all of it fits, dead volume and hoses included.
     expect(tankLoads({ ...job, area: quantity(1.2, "acre") }).count).toBe(1);
@@ -124,7 +124,7 @@ describe("tankLoads", () => {
       area: quantity(1, "ha"),
       applicationVolume: quantity(410, "L/ha", "spray"),
       capacity: quantity(200, "L", "spray"),
-      split: "fixed size",
+      loadSplit: "fixed size",
       loadSize: quantity(100, "L", "spray"),
     });
     expect(plan.loads.map((load) => load.volume.in("L"))).toEqual([100, 100, 100, 100, 100]);
@@ -148,7 +148,7 @@ describe("tankLoads", () => {
         fc.double({ min: 0, max: 0.4, noNaN: true }),
         fc.double({ min: 0, max: 0.4, noNaN: true }),
         fc.constantFrom("even", "full then partial", "fixed size"),
-        (acres, gpa, tank, dead, hose, split) => {
+        (acres, gpa, tank, dead, hose, loadSplit) => {
           fc.pre((acres * gpa) / tank < 500);
           const plan = tankLoads({
             area: quantity(acres, "acre"),
@@ -156,8 +156,8 @@ describe("tankLoads", () => {
             capacity: quantity(tank, "gal", "spray"),
             residualVolume: quantity(dead * tank, "gal", "spray"),
             plumbingVolume: quantity(hose * tank, "gal", "spray"),
-            split,
-            ...(split === "fixed size" && { loadSize: quantity(tank * 0.5, "gal", "spray") }),
+            loadSplit,
+            ...(loadSplit === "fixed size" && { loadSize: quantity(tank * 0.5, "gal", "spray") }),
           });
           const near = (a: number, b: number) =>
             expect(Math.abs(a - b)).toBeLessThan(1e-9 * (1 + Math.abs(b)));
@@ -203,7 +203,7 @@ describe("tankLoads", () => {
   });
 
   test("areas add up to the last digit with a dead volume too", () => {
-    for (const [acres, gpa, tank, dead, hose, split] of [
+    for (const [acres, gpa, tank, dead, hose, loadSplit] of [
       [7.7, 48, 260, 22, 34, "even"],
       [546.2, 22, 190, 1.4, 54, "full then partial"],
       [473.8334042905862, 20.251437034261457, 175.26019612809947, 0, 43.50343532491243, "even"],
@@ -214,7 +214,7 @@ describe("tankLoads", () => {
         capacity: quantity(tank, "gal", "spray"),
         residualVolume: quantity(dead, "gal", "spray"),
         plumbingVolume: quantity(hose, "gal", "spray"),
-        split,
+        loadSplit,
       });
       expect(add(plan.loads.map((load) => load.area.value))).toBe(acres);
     }
@@ -225,13 +225,13 @@ describe("tankLoads", () => {
         fc.integer({ min: 20, max: 300 }),
         fc.integer({ min: 0, max: 40 }),
         fc.constantFrom("even", "full then partial"),
-        (tenths, gpa, tank, share, split) => {
+        (tenths, gpa, tank, share, loadSplit) => {
           const plan = tankLoads({
             area: quantity(tenths / 10, "acre"),
             applicationVolume: quantity(gpa, "gal/acre", "spray"),
             capacity: quantity(tank, "gal", "spray"),
             residualVolume: quantity((share * tank) / 100, "gal", "spray"),
-            split,
+            loadSplit,
           });
           expect(add(plan.loads.map((load) => load.area.value))).toBe(plan.area.value);
         },
@@ -272,15 +272,15 @@ describe("tankLoads", () => {
       [{ area: quantity(1, "acre", "product") }, "substance/mismatch", "area"],
       [{ area: undefined }, "missing", "area"],
       [{ applicationVolume: quantity(20, "lb/acre", "spray") }, "unit/mismatch", "applicationVolume"],
-      [{ split: "odd" }, "type", "split"],
-      [{ split: "fixed size" }, "missing", "loadSize"],
+      [{ loadSplit: "odd" }, "type", "loadSplit"],
+      [{ loadSplit: "fixed size" }, "missing", "loadSize"],
       // A size that would go unread.
       [{ loadSize: quantity(10, "gal", "spray") }, "conflict", "loadSize"],
-      [{ split: "even", loadSize: quantity(10, "gal", "spray") }, "conflict", "loadSize"],
+      [{ loadSplit: "even", loadSize: quantity(10, "gal", "spray") }, "conflict", "loadSize"],
       // The tank would do: what the pump leaves in it is too much.
       [{ residualVolume: quantity(29.999, "gal", "spray") }, "range", "residualVolume"],
-      [{ split: "fixed size", loadSize: quantity(31, "gal", "spray") }, "range", "loadSize"],
-      [{ split: "fixed size", loadSize: quantity(0.0001, "gal", "spray") }, "range", "loadSize"],
+      [{ loadSplit: "fixed size", loadSize: quantity(31, "gal", "spray") }, "range", "loadSize"],
+      [{ loadSplit: "fixed size", loadSize: quantity(0.0001, "gal", "spray") }, "range", "loadSize"],
       [{ residualVolume: quantity(30, "gal", "spray") }, "range", "residualVolume"],
       [{ residualVolume: quantity(-1, "gal", "spray") }, "range", "residualVolume"],
       [
@@ -478,14 +478,14 @@ describe("loadAmounts", () => {
     const textOf = (
       acres: number,
       least: number,
-      split: "even" | "full then partial" = "full then partial",
+      loadSplit: "even" | "full then partial" = "full then partial",
     ) =>
       loadAmounts({
         loads: tankLoads({
           area: quantity(acres, "acre"),
           applicationVolume: quantity(15, "gal/acre", "spray"),
           capacity: quantity(30, "gal", "spray"),
-          split,
+          loadSplit,
         }),
         products: [
           {
@@ -669,7 +669,7 @@ describe("a last load that is too small to agitate", () => {
   });
 
   test("is no finding where the loads are even", () => {
-    const plan = tankLoads({ ...job, split: "even" });
+    const plan = tankLoads({ ...job, loadSplit: "even" });
     expect(plan.findings).toEqual([]);
     for (const load of plan.loads) expect(load.volume.in("gal")).toBeCloseTo(445.5 / 4, 9);
   });
@@ -698,7 +698,7 @@ describe("a last load that is too small to agitate", () => {
     const error = errorOf(() => tankLoads({ ...job, leastLoad: quantity(80, "gal", "spray") }));
     expect([error.code, error.path]).toEqual(["infeasible", "leastLoad"]);
     expect(error.expected).toContain(
-      'even loads (split: "even") are 111.4 gal each'.replace("split: ", "split "),
+      'even loads (loadSplit "even") are 111.4 gal each',
     );
   });
 

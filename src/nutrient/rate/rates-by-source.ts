@@ -10,7 +10,7 @@ import { expectSlowShare } from "./rate-cap.js";
 import { expectTarget, type RateTarget } from "./rate-target.js";
 
 /** The part that one source takes of a target. */
-export interface SplitRate {
+export interface SourceRate {
   readonly product: string;
   /** Of the nutrient. */
   readonly part: Quantity<"mass/area", string>;
@@ -38,8 +38,8 @@ export interface SplitRate {
  *
  * @example
  * ```ts
- * import { fertilizer, quantity, splitRates } from "ratewright";
- * const rates = splitRates({
+ * import { fertilizer, quantity, ratesBySource } from "ratewright";
+ * const rates = ratesBySource({
  *   target: quantity(1, "lb/1000 ft2", "N"),
  *   parts: [
  *     { product: fertilizer({ id: "slow", analysis: "31-0-0" }), share: quantity(75, "%") },
@@ -50,10 +50,10 @@ export interface SplitRate {
  * // => [36.3, 8.2]
  * ```
  */
-export const splitRates = (input: {
+export const ratesBySource = (input: {
   readonly target: RateTarget;
   readonly parts: readonly { readonly product: Fertilizer; readonly share: Quantity<"1", "none"> }[];
-}): readonly SplitRate[] => {
+}): readonly SourceRate[] => {
   expectFields(input, ["target", "parts"], "input");
   const { target, parts } = allOf({
     target: () => expectTarget(input.target, "target"),
@@ -63,7 +63,7 @@ export const splitRates = (input: {
   if (Math.abs(total - 100) > 1e-7) {
     fail("conflict", "parts", `${total} % in all`, "shares that add up to 100 %");
   }
-  return eachOf(parts, "parts", ({ product, percent }): SplitRate => {
+  return eachOf(parts, "parts", ({ product, percent }): SourceRate => {
     const part = likeQuantity(target, (target.value * percent) / 100);
     return { product: product.id, part: textOf(part), rate: productRate(part, product) };
   });
@@ -137,7 +137,7 @@ export const slowShareRates = (input: {
   readonly target: Quantity<"mass/area", "N">;
   readonly slowShare: Quantity<"mass/mass", "N:slow/N">;
   readonly products: readonly [Fertilizer, Fertilizer];
-}): readonly [SplitRate, SplitRate] => {
+}): readonly [SourceRate, SourceRate] => {
   expectFields(input, ["target", "slowShare", "products"], "input");
   const { target, wanted, products } = allOf({
     target: () =>
@@ -155,7 +155,7 @@ export const slowShareRates = (input: {
   // wanted share itself goes down alone, and nothing of the other by rounding noise.
   const exact = s1 === s2 ? 1 : Math.min(1, Math.max(0, (wanted - s2) / (s1 - s2)));
   const share = exact < 1e-12 ? 0 : 1 - exact < 1e-12 ? 1 : exact;
-  const part = (product: Fertilizer, value: number): SplitRate => {
+  const part = (product: Fertilizer, value: number): SourceRate => {
     const nitrogen = likeQuantity(target, value);
     return { product: product.id, part: textOf(nitrogen), rate: productRate(nitrogen, product) };
   };
