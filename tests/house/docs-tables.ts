@@ -123,6 +123,25 @@ const house = (): readonly string[] => [
     }),
 ];
 
+/** The counts of the page of evidence, in sentences. */
+const evidence = (): readonly string[] => {
+  const page = read("docs/evidence.md");
+  const count = (pattern: RegExp): readonly string[] => {
+    const [, ...found] = pattern.exec(page) ?? [];
+    if (found.length === 0) throw new Error(`docs/evidence.md has no line for ${pattern.source}`);
+    return found.map((digits) => Number(digits).toLocaleString("en-US"));
+  };
+  const [independent] = count(/\*\*(\d+) figures of independent evidence/);
+  const [wrong] = count(/(\d+) figures wrong in the source/);
+  const [checked, all] = count(/(\d+) of (\d+) exported functions with a published check/);
+  return [
+    `- Every test run computes ${independent} published figures again: worked examples and measurements that were read in`,
+    "  extension bulletins, handbooks and papers.",
+    `- ${wrong} printed figures turned out wrong in their source; each is listed with the reason.`,
+    `- ${checked} of ${all} exported functions are checked against a published figure; the others are listed by name.`,
+  ];
+};
+
 const tables: Readonly<Record<string, () => readonly string[]>> = {
   units,
   quotients,
@@ -130,11 +149,12 @@ const tables: Readonly<Record<string, () => readonly string[]>> = {
   divisions,
   substances: substanceList,
   "error codes": errorCodes,
+  evidence,
   house,
 };
 
 /** The pages that have such parts. */
-export const pages = ["docs/units.md", "docs/errors.md", "DEVELOPERS.md"] as const;
+export const pages = ["docs/units.md", "docs/errors.md", "DEVELOPERS.md", "README.md"] as const;
 
 /** A page with its tables drawn anew. */
 export const drawn = (page: string): string =>
