@@ -30,7 +30,7 @@ const accountSection = (account: NutrientAccount, parts: string): SheetSection |
     const rate = rates[of];
     return rate === undefined ? "0" : rateFigure(numberIn(rate, unit));
   };
-  const lines = [...limits.map(limitText), ...tests.map(testText)];
+  const lines = limitTexts(limits, tests);
   return {
     id: "nutrients",
     title: `NUTRIENTS THIS CALENDAR YEAR: ${parts}`,
@@ -86,6 +86,12 @@ export const sourceText = (source: FactSource): string =>
 
 const ifMeant = (conditions: readonly string[]): string =>
   conditions.length === 0 ? "" : ` Applies where ${conditions.join(", and ")}.`;
+
+/** What limits say of an application, a sentence each, with who states them. */
+export const limitTexts = (uses: readonly LimitUse[], tests: readonly LimitTest[]): readonly string[] => [
+  ...uses.map(limitText),
+  ...tests.map(testText),
+];
 
 const limitText = (use: LimitUse): string => {
   const { limit, after, remainingUnderStatedLimits: left, violated } = use;

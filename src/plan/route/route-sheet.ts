@@ -1,5 +1,6 @@
 import { expectFields, expectNumber, expectOneOf, ofKind } from "../../quantity/index.js";
 import type { SheetUnits } from "../job/job.js";
+import { officeSheet } from "../office/office-sheet.js";
 import { shedSheet } from "../shed/shed-sheet.js";
 import { sheetHtml } from "../sheet/sheet-html.js";
 import { sheetText } from "../sheet/sheet-text.js";
@@ -8,17 +9,20 @@ import { areaUnitOf, firstUnits, unitFor } from "../sheet/sheet-units.js";
 import type { SpreadOrder } from "../visit/spread-order.js";
 import type { WorkOrder } from "../visit/work-order.js";
 import type { RouteJob } from "./route-job.js";
+import { officeSections } from "./route-office.js";
 import { type RouteOrder, routeOrder } from "./route-order.js";
 import { counted, fillSection, recordSection, routeSection, type Writer } from "./route-sections.js";
 
 /** The sheet of a route as data: sections of lines, tables and blanks. */
-export interface RouteSheet extends Omit<WorkOrderSheet, "type" | "copy"> {
+export interface RouteSheet extends Omit<WorkOrderSheet, "type"> {
   readonly type: "route-sheet";
-  readonly copy: "shed";
 }
 
-/** In which units; those of the route where left out. */
+/** Which sheet, and in which units. */
 export interface RouteSheetOptions {
+  /** `"shed"`, for the crew, where it is left out; `"office"` has product and limits of each stop, findings and sources. */
+  readonly copy?: "shed" | "office";
+  /** The units of the route where it is left out. */
   readonly units?: SheetUnits;
 }
 
@@ -72,8 +76,7 @@ const asVisit = (order: RouteOrder, whole = ofKind<"area", "none">(order.loads.a
   notChecked: order.notChecked,
 });
 
-const sheetOf = (order: RouteOrder, units: SheetUnits): RouteSheet => {
-  const { type: _, copy: __, front, ...visit } = shedSheet(asVisit({ ...order, units }));
+const sheetOf = (order: RouteOrder, { copy, units }: Required<RouteSheetOptions>): RouteSheet => {
   const first = firstUnits(units);
   const unit = unitFor(order.loads.capacity, first);
   const perArea = order.spray?.tank.applicationVolume ?? order.spread?.rate;
@@ -83,6 +86,15 @@ const sheetOf = (order: RouteOrder, units: SheetUnits): RouteSheet => {
     first,
   );
   const writer: Writer = { order, first, unit, areaUnit };
+  if (copy === "office") {
+    const { type: _, front, ...office } = officeSheet(asVisit({ ...order, units }));
+    const [findings = [], others = []] = [true, false].map((wanted) =>
+      front.filter(({ id }) => (id === "findings") === wanted),
+    );
+    const stops = officeSections(order, first, areaUnit);
+    return { ...office, type: "route-sheet", front: [...findings, ...stops, ...others] };
+  }
+  const { type: _, front, ...visit } = shedSheet(asVisit({ ...order, units }));
   const section = (id: string): SheetSection[] => front.filter((one) => one.id === id);
   const machine = section("spray").flatMap(({ blocks }) =>
     blocks.filter((block) => block.kind === "blanks" || (block.kind === "list" && block.mark === "!")),
@@ -95,7 +107,6 @@ const sheetOf = (order: RouteOrder, units: SheetUnits): RouteSheet => {
   return {
     ...visit,
     type: "route-sheet",
-    copy: "shed",
     front: [
       ...section("stop"),
       routeSection(writer),
@@ -108,8 +119,13 @@ const sheetOf = (order: RouteOrder, units: SheetUnits): RouteSheet => {
   };
 };
 
-const readOptions = (order: RouteOrder, units: unknown): SheetUnits =>
-  units === undefined ? order.units : expectOneOf(units, ["US customary", "metric", "both"], "options.units");
+const readOptions = (
+  order: RouteOrder,
+  { copy = "shed", units = order.units }: { readonly copy?: unknown; readonly units?: unknown },
+): Required<RouteSheetOptions> => ({
+  copy: expectOneOf(copy, ["shed", "office"], "options.copy"),
+  units: expectOneOf(units, ["US customary", "metric", "both"], "options.units"),
+});
 
 /**
  * The sheet of a day's route as data, for an app that draws it itself: what stops the work, the stops in their order
@@ -117,7 +133,7 @@ const readOptions = (order: RouteOrder, units: unknown): SheetUnits =>
  * stop. Figures are rounded for measuring and reading only; those of {@link routeOrder} are not.
  *
  * @param job - a route, as {@link routeOrder} takes it
- * @param options - `units`, those of the route where left out
+ * @param options - `copy`, that for the shed where left out; `units`, those of the route where left out
  * @throws RatewrightError as {@link routeOrder}; `type` for an option that is not known
  *
  * @example
@@ -137,16 +153,16 @@ const readOptions = (order: RouteOrder, units: unknown): SheetUnits =>
  * ```
  */
 export const routeSheet = (job: RouteJob, options: RouteSheetOptions = {}): RouteSheet => {
-  const { units } = expectFields(options, ["units"], "options");
+  const given = expectFields(options, ["copy", "units"], "options");
   const order = routeOrder(job);
-  return sheetOf(order, readOptions(order, units));
+  return sheetOf(order, readOptions(order, given));
 };
 
 /**
  * The sheet of a day's route as plain text.
  *
  * @param job - a route, as {@link routeOrder} takes it
- * @param options - `units`; `width`, the columns of a line: 60 to 400, 72 where left out
+ * @param options - `copy`; `units`; `width`, the columns of a line: 60 to 400, 72 where left out
  * @throws RatewrightError as {@link routeSheet}; `range`, `not-finite` for the width
  *
  * @example
@@ -166,17 +182,17 @@ export const routeSheet = (job: RouteJob, options: RouteSheetOptions = {}): Rout
  * ```
  */
 export const routeText = (job: RouteJob, options: RouteTextOptions = {}): string => {
-  const { units, width } = expectFields(options, ["units", "width"], "options");
+  const given = expectFields(options, ["copy", "units", "width"], "options");
   const order = routeOrder(job);
-  const columns = Math.floor(expectNumber(width ?? 72, "options.width", { min: 60, max: 400 }));
-  return sheetText({ ...sheetOf(order, readOptions(order, units)), type: "work-order-sheet" }, columns);
+  const columns = Math.floor(expectNumber(given.width ?? 72, "options.width", { min: 60, max: 400 }));
+  return sheetText({ ...sheetOf(order, readOptions(order, given)), type: "work-order-sheet" }, columns);
 };
 
 /**
  * The sheet of a day's route as one HTML page to print, complete in itself, without scripts.
  *
  * @param job - a route, as {@link routeOrder} takes it
- * @param options - `units`
+ * @param options - `copy`; `units`
  * @throws RatewrightError as {@link routeSheet}
  *
  * @example
@@ -195,11 +211,11 @@ export const routeText = (job: RouteJob, options: RouteTextOptions = {}): string
  * ```
  */
 export const routeHtml = (job: RouteJob, options: RouteSheetOptions = {}): string => {
-  const { units: stated } = expectFields(options, ["units"], "options");
+  const given = expectFields(options, ["copy", "units"], "options");
   const order = routeOrder(job);
-  const units = readOptions(order, stated);
+  const read = readOptions(order, given);
   return sheetHtml(
-    { ...sheetOf(order, units), type: "work-order-sheet" },
-    units === "metric" ? "en" : "en-US",
+    { ...sheetOf(order, read), type: "work-order-sheet" },
+    read.units === "metric" ? "en" : "en-US",
   );
 };
