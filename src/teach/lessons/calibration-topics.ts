@@ -51,7 +51,7 @@ const catchProblem = ({ draw, us, level }: PoseInput): Posed => {
     ],
     mistakes: (answer) => [
       slip("spacing for swath", answer / nozzles),
-      slip("swath for spacing", answer * nozzles),
+      slip("counted every nozzle", answer * nozzles),
       ...(us
         ? [slip("ounce for fluid ounce", answer * 8), slip("fluid ounces in a quart", answer * 4)]
         : [slip("meters for centimeters", answer / 100)]),

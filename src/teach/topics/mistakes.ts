@@ -235,6 +235,8 @@ const told = {
   "half of the most at one time": "You took half of what one application may have.",
   "forgot the most at one time": "You left out the most at one time. Divide the total by it, and round up.",
   "one rinse too many": "You counted one rinse too many.",
+  "counted every nozzle":
+    "You multiplied by the number of nozzles. The flow and the spacing are both those of one nozzle.",
   "one reading left out": "You left out a reading.",
 } as const;
 

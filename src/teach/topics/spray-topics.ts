@@ -53,7 +53,7 @@ const boomVolumeProblem = (input: PoseInput): Posed => {
       ),
     ],
     mistakes: [
-      slip("swath for spacing", volume * nozzles),
+      slip("counted every nozzle", volume * nozzles),
       slip("spacing for swath", volume / nozzles),
       slip(us ? "feet for inches" : "meters for centimeters", us ? volume / 12 : volume / 100),
       slip("speed the wrong way", volume * speed * speed),
