@@ -18,7 +18,8 @@ export default defineConfig(({ mode }) => ({
     setupFiles: ["tests/properties.ts"],
     // The library has no state that one test could leave to another, so its files are loaded once and not for each test file.
     isolate: false,
-    env: mode === "hunt" ? { PROPERTY_HUNT: "200" } : {},
+    // The mode `built` runs the matrix of tests/walls/ on what is built, with its CommonJS half as the second copy.
+    env: mode === "hunt" ? { PROPERTY_HUNT: "200" } : mode === "built" ? { WALLS_PACKAGE: "dist" } : {},
     // The longest takes a second or two; a slow machine takes its time, and no test judges by it.
     testTimeout: mode === "hunt" ? 600_000 : 300_000,
     typecheck: {

@@ -6,6 +6,7 @@ import {
   expectOneOf,
   type Finding,
   fail,
+  frozen,
   numberIn,
   type QuantityJson,
   toldBy,
@@ -55,13 +56,13 @@ export interface ImpactQuotient {
   readonly findings: readonly Finding[];
 }
 
-const against: Citation = {
+const against: Citation = /* @__PURE__ */ frozen({
   title: "Quantitative evaluation of the environmental impact quotient (EIQ) for comparing herbicides",
   publisher: "PLOS ONE 10(6), e0131200",
   year: 2015,
   where: "captions of figures 1 to 4; title from memory. PeerJ 2, e364 (2014) advises against it as well",
   url: "https://journals.plos.org/plosone/article/figures?id=10.1371%2Fjournal.pone.0131200",
-};
+});
 
 const names = [
   "chronic",

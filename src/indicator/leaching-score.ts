@@ -5,6 +5,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  frozen,
   type Quantity,
 } from "../quantity/index.js";
 import { finiteFigure } from "./read.js";
@@ -18,17 +19,17 @@ export interface LeachingScore {
   readonly findings: readonly Finding[];
 }
 
-const npic: Citation = {
+const npic: Citation = /* @__PURE__ */ frozen({
   title: "Groundwater ubiquity score (GUS)",
   publisher: "National Pesticide Information Center",
   where: "equation and classes, after D. I. Gustafson 1989",
   url: "http://npic.orst.edu/envir/gus.html",
-};
-const fairway: Citation = {
+});
+const fairway: Citation = /* @__PURE__ */ frozen({
   title: "Groundwater ubiquity score (GUS) index",
   publisher: "FAIRWAY information system",
   url: "https://fairway-is.eu/index.php/adwi/162-groundwater-ubiquity-score-gus-index",
-};
+});
 
 /**
  * The groundwater ubiquity score: how much an active ingredient tends to move toward groundwater, from its half-life in soil

@@ -6,22 +6,22 @@ export interface TankCaution extends Caution {
   readonly when: "always" | "fill" | "concentrate" | "dry" | "water-soluble packet";
 }
 
-const missouriDot: Citation = {
+const missouriDot: Citation = /* @__PURE__ */ frozen({
   title: "Engineering Policy Guide 821.12, Mixing and Handling Guidelines",
   publisher: "Missouri Department of Transportation",
   where: "item C",
-};
+});
 
-const navy: Citation = {
+const navy: Citation = /* @__PURE__ */ frozen({
   title: "MO-314, ch. 9-2, Mixing Procedures",
   publisher: "US Navy, NAVFAC",
-};
+});
 
-const ontario: Citation = {
+const ontario: Citation = /* @__PURE__ */ frozen({
   title: "Water Soluble Packages",
   publisher: "Ontario Pesticide Education Program",
   year: 2017,
-};
+});
 
 /** Cautions of mixing and loading. The label comes first and wins over all of them. */
 export const tankCautions: readonly TankCaution[] = /* @__PURE__ */ frozen([

@@ -1,4 +1,6 @@
 // Valid calls of every exported function, listened to while the examples of the documentation run.
+import { createRequire } from "node:module";
+import { vi } from "vitest";
 import { type Block, blocksOfPage, blocksOfSource, programOf, runBlock } from "../examples/blocks.js";
 import { filesBelow, read, rooms, sourceFiles, subpaths } from "../house/sources.js";
 
@@ -8,15 +10,27 @@ export type AnyFunction = (...given: readonly unknown[]) => unknown;
 /** The modules by the name under which they are imported. */
 export type Modules = Readonly<Record<string, Readonly<Record<string, unknown>>>>;
 
-/** All modules of the package. After `vi.resetModules()` they are those of a second copy. */
+/** The folder of what is built, `dist`, where the matrix is to run on that and not on the sources. */
+const built = process.env.WALLS_PACKAGE;
+
+/** All modules of the package. After `vi.resetModules()` the sources are those of a second copy. */
 export const loadModules = async (): Promise<Modules> => {
   const modules: Record<string, Readonly<Record<string, unknown>>> = {};
+  const [folder, index] = built === undefined ? ["src", "index.ts"] : [`${built}/esm`, "index.js"];
   for (const part of ["", ...rooms(), ...subpaths()]) {
     // Not one template: the bundler of the tests reads those as one folder deep.
-    const path = new URL(`../../src/${part === "" ? "" : `${part}/`}index.ts`, import.meta.url).href;
+    const path = new URL(`../../${folder}/${part === "" ? "" : `${part}/`}${index}`, import.meta.url).href;
     modules[part === "" ? "ratewright" : `ratewright/${part}`] = await import(path);
   }
   return modules;
+};
+
+/** A second copy of the package: the sources once more, or the CommonJS half of what is built. */
+export const loadSecondCopy = async (): Promise<Readonly<Record<string, unknown>>> => {
+  if (built !== undefined)
+    return createRequire(import.meta.url)(`../../${built}/cjs/index.js`) as Readonly<Record<string, unknown>>;
+  vi.resetModules();
+  return (await loadModules()).ratewright as Readonly<Record<string, unknown>>;
 };
 
 const isClass = (value: AnyFunction): boolean => /^class[\s{]/.test(Function.prototype.toString.call(value));

@@ -20,10 +20,11 @@ import {
   quantityFrom,
   readQuantity,
 } from "../../src/quantity/index.js";
+import { groundLength, polygonArea, siteArea } from "../../src/site/index.js";
 import { swathCvPercent } from "../../src/spread/index.js";
 import { explainWorkOrder } from "../../src/teach/index.js";
 import { referenceEvapotranspirationsMmPerD } from "../../src/water/index.js";
-import { complaints, errorOf, problemsOf } from "../errors.js";
+import { answerOf, complaints, errorOf, problemsOf } from "../errors.js";
 
 // Holes that were found by hand, one test each, so that they stay closed.
 
@@ -167,6 +168,13 @@ describe("a whole record that cannot be read", () => {
   });
 });
 
+describe("a season without an end", () => {
+  it("is refused, not worked out day by day for eight thousand years", () => {
+    const plan = { season: { from: "2026-03-01", to: "9999-12-31" }, treatments: [] };
+    expect(complaints(() => schedule(plan as never))).toContain("range season.to");
+  });
+});
+
 describe("a quantity that a program writes over", () => {
   it("is what was written, or is refused: never another amount", () => {
     const written = (field: "value" | "unit" | "of" | "dimension", value: unknown): never => {
@@ -187,5 +195,51 @@ describe("a quantity that a program writes over", () => {
     for (const of of ["no such stuff", 3, null])
       expect(complaints(() => nutrientsSupplied(written("of", of), feed))).toHaveLength(1);
     expect(complaints(() => nutrientsSupplied(written("dimension", "area"), feed))).toHaveLength(1);
+  });
+});
+
+describe("bounds of sites", () => {
+  const box = (x: number): readonly (readonly [number, number])[] => [
+    [x, 1],
+    [x + 0.5, 1],
+    [x + 0.5, 2],
+    [x, 2],
+  ];
+  const field = [
+    [0, 0],
+    [1000, 0],
+    [1000, 3],
+    [0, 3],
+  ] as const;
+
+  it("corners, cut-outs and shapes have a most", () => {
+    const ring = (corners: number): readonly (readonly [number, number])[] =>
+      Array.from({ length: corners }, (_, i) => {
+        const angle = (2 * Math.PI * i) / corners;
+        return [100 * Math.cos(angle), 100 * Math.sin(angle)];
+      });
+    expect(polygonArea(ring(20_000), "m").in("m2")).toBeCloseTo(Math.PI * 1e4, 0);
+    expect(complaints(() => polygonArea(ring(20_001), "m"))).toEqual(["range points"]);
+    const holes = (count: number) => ({ holes: Array.from({ length: count }, (_, i) => box(1 + i)) });
+    expect(polygonArea(field, "m", holes(500)).in("m2")).toBeCloseTo(3000 - 250, 9);
+    expect(complaints(() => polygonArea(field, "m", holes(501)))).toEqual(["range holes"]);
+    const part = { shape: "measured", area: quantity(10, "m2") } as const;
+    const parts = (count: number) => ({ parts: new Array<typeof part>(count).fill(part) });
+    expect(siteArea(parts(10_000)).net.in("m2")).toBeCloseTo(100_000, 6);
+    expect(complaints(() => siteArea(parts(10_001)))).toEqual(["range parts"]);
+  });
+
+  it("a grade of any steepness has a finite length, or is refused", () => {
+    const long = quantity(40, "ft");
+    expect(groundLength(long, quantity(75, "% grade")).in("ft")).toBe(50);
+    for (const grade of [1e308, 1e200, -1, Number.MIN_VALUE]) {
+      const found = answerOf(() => groundLength(long, quantity(grade, "% grade")).in("ft"));
+      expect(
+        typeof found === "number" ? Number.isFinite(found) : /^range |^not-finite /.test(String(found)),
+      ).toBe(true);
+    }
+    expect(complaints(() => groundLength(long, quantity(90, "deg")))).toEqual(["range slope"]);
+    expect(complaints(() => groundLength(long, "12" as never))).toHaveLength(1);
+    expect(complaints(() => groundLength(long, 12 as never))).toEqual(["type slope"]);
   });
 });

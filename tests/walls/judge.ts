@@ -28,6 +28,8 @@ export type Wrong =
   | "not finite"
   | "NaN or undefined in a text"
   | "another answer"
+  | "taken for something"
+  | "issue without a message or a path"
   | "shared change";
 
 /** What came out of a call. */
@@ -124,6 +126,21 @@ export const textOf = (value: unknown): string => {
   return JSON.stringify(plain(value)) ?? "undefined";
 };
 
+/** The issues of a Standard Schema each have a message and a path, a list of names. */
+const issueFault = (result: unknown): { readonly wrong: Wrong; readonly told: string } | undefined => {
+  const { issues } = Object(result) as { readonly issues?: unknown };
+  if (!Array.isArray(issues)) return undefined;
+  const bad =
+    issues.length === 0 ||
+    issues.some(
+      (issue: { readonly message?: unknown; readonly path?: unknown }) =>
+        typeof issue.message !== "string" || issue.message === "" || !Array.isArray(issue.path),
+    );
+  return bad
+    ? { wrong: "issue without a message or a path", told: JSON.stringify(issues).slice(0, 100) }
+    : undefined;
+};
+
 /** What is wrong with an outcome; `meant` is the answer of the valid call where the fault changes nothing about what is meant. */
 export const wrongIn = (
   outcome: Outcome,
@@ -133,6 +150,8 @@ export const wrongIn = (
   if (outcome.error !== undefined) return faultOf(outcome.error);
   const rotten = rot(outcome.result, put);
   if (rotten !== undefined) return rotten;
+  const issue = issueFault(outcome.result);
+  if (issue !== undefined) return issue;
   if (meant === undefined) return undefined;
   const now = textOf(outcome.result);
   return now === meant

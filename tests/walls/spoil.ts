@@ -118,6 +118,32 @@ const hostile = (value: unknown): unknown => {
   return isRecord(value) || isQuantity(value) ? Object.assign(made, { ...value }) : made;
 };
 
+/** The same quantity, whose fields give what they hold once, and then nothing. */
+const fickle = (value: unknown): unknown => {
+  if (!isQuantity(value)) return unfit;
+  const made = {};
+  for (const [name, field] of Object.entries(value.toJSON())) {
+    let times = 0;
+    Object.defineProperty(made, name, {
+      enumerable: true,
+      get: () => {
+        times += 1;
+        return times === 1 ? field : typeof field === "number" ? Number.NaN : undefined;
+      },
+    });
+  }
+  return made;
+};
+
+/** Deeper than a program can walk by calling itself. */
+const deepest20k = JSON.parse(`${'{"a":'.repeat(20_000)}1${"}".repeat(20_000)}`) as unknown;
+
+/** A view through which everything is read as it is. */
+const viewOf = (value: unknown): unknown =>
+  isRecord(value) || Array.isArray(value) ? new Proxy(value as object, {}) : unfit;
+
+const isDay = (value: unknown): boolean => typeof value === "string" && /^\d{4}-\d{2}-\d{2}$/.test(value);
+
 const likeButValue = (value: unknown, number: number): unknown =>
   isQuantity(value) ? { ...value.toJSON(), value: number } : absent;
 
@@ -137,7 +163,16 @@ const copiedAll = (value: unknown, copied: Copied): unknown => {
 };
 
 /** Faults that change nothing about what is meant: the answer has to be the same, or it is refused. */
-export const harmless: ReadonlySet<string> = new Set(["frozen", "stored", "otherCopy", "withoutPrototype"]);
+export const harmless: ReadonlySet<string> = new Set([
+  "frozen",
+  "stored",
+  "otherCopy",
+  "withoutPrototype",
+  "view",
+]);
+
+/** Faults that no function can take for something that is meant. */
+export const neverMeant: ReadonlySet<string> = new Set(["noSuchDay"]);
 
 /** The faults by name. Each gives what is put in the place of a valid value, or {@link unfit}. */
 export const faults = (copied: Copied): Readonly<Record<string, (valid: unknown) => unknown>> => ({
@@ -180,6 +215,13 @@ export const faults = (copied: Copied): Readonly<Record<string, (valid: unknown)
     isQuantity(valid)
       ? { ...valid.toJSON(), of: valid.of === "Zn" ? "Fe" : "Zn" }
       : { value: 1, unit: "lb", of: "Zn" },
+  noSuchDay: (valid) => (isDay(valid) ? "2026-02-30" : unfit),
+  firstDay: (valid) => (isDay(valid) ? "0001-01-01" : unfit),
+  lastDay: (valid) => (isDay(valid) ? "9999-12-31" : unfit),
+  otherDigits: (valid) => (typeof valid === "string" && /\d/.test(valid) ? valid.replace(/\d/g, "٣") : unfit),
+  fickle,
+  deep: () => deepest20k,
+  view: viewOf,
   poisonedOf: () => ({ value: 1, unit: "lb", of: { toString: 1 } }),
   hugeQuantity: (valid) => orUnfit(likeButValue(valid, 1e308)),
   tinyQuantity: (valid) => orUnfit(likeButValue(valid, 5e-324)),

@@ -10,18 +10,18 @@ export interface TurfHalfLife {
   readonly source: Citation;
 }
 
-const schleicher: Citation = {
+const schleicher: Citation = /* @__PURE__ */ frozen({
   title: "Efficacy and dissipation of dithiopyr and pendimethalin in perennial ryegrass turf",
   publisher: "Weed Science 43(1), 140-148 (Schleicher et al.)",
   year: 1995,
   where: "abstract",
-};
-const mobility: Citation = {
+});
+const mobility: Citation = /* @__PURE__ */ frozen({
   title:
     "Effect of turfgrass cover and irrigation on soil mobility and dissipation of mefenoxam and propiconazole",
   publisher: "journal abstract",
   where: "abstract",
-};
+});
 const dt50 = "A DT50; as a half-life it assumes first-order decay.";
 
 /** Published half-lives under turf, and beside them on bare soil: on bare soil they are 1.2 to 2.4 times as long. */

@@ -10,6 +10,7 @@ import {
   expectText,
   type FactSource,
   fail,
+  frozen,
   type Quantity,
 } from "../../quantity/index.js";
 import { expectSource } from "../expect-source.js";
@@ -26,16 +27,16 @@ export interface EntryCategories {
   readonly lowRisk?: boolean;
 }
 
-const rule: FactSource = {
+const rule: FactSource = /* @__PURE__ */ frozen({
   title: "Interim restricted-entry intervals, 40 CFR 156.208(c)",
   publisher: "US EPA",
   where: "as quoted in the reregistration decision for bromacil",
-};
-const reduced: FactSource = {
+});
+const reduced: FactSource = /* @__PURE__ */ frozen({
   title: "PR Notice 95-3: reduction of interim restricted entry intervals for certain low risk pesticides",
   publisher: "US EPA",
   year: 1995,
-};
+});
 
 const category = (input: unknown, path: string): number => {
   const n = expectNumber(input, path, { min: 1, max: 4 });

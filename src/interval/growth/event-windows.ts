@@ -23,47 +23,47 @@ export interface EventWindow {
   readonly source: Citation;
 }
 
-const fidanza: Citation = {
+const fidanza: Citation = /* @__PURE__ */ frozen({
   title: "Degree-days for predicting smooth crabgrass emergence in cool-season turfgrasses",
   publisher: "Crop Science 36(4), 990-996 (Fidanza et al.)",
   year: 1996,
   where: "abstract",
-};
-const virginia: Citation = {
+});
+const virginia: Citation = /* @__PURE__ */ frozen({
   title: "Turf: crabgrass germination and preemergence programs",
   publisher: "Virginia Tech / University of Delaware county extension",
   year: 2008,
-};
-const wisconsin: Citation = {
+});
+const wisconsin: Citation = /* @__PURE__ */ frozen({
   title: "Crabgrass pre-emergence timer",
   publisher: "University of Wisconsin turf program",
   where: "suggested timing",
   url: "https://turf.wisc.edu/growing-degree-day-maps/crabgrass-pre-emergence-timer/",
-};
-const ohio: Citation = {
+});
+const ohio: Citation = /* @__PURE__ */ frozen({
   title: "Growing degree days in Ohio",
   publisher: "The Ohio State University BYGL",
   where: "pest highlights",
   url: "https://bygl.osu.edu/node/1235",
-};
-const rutgers: Citation = {
+});
+const rutgers: Citation = /* @__PURE__ */ frozen({
   title: "Annual bluegrass seedhead suppression",
   publisher: "Rutgers University turf blog",
   where: "GDD paragraph",
   url: "https://turf.rutgers.edu/blog/annual-bluegrass-seedhead-suppression",
-};
-const branham: Citation = {
+});
+const branham: Citation = /* @__PURE__ */ frozen({
   title:
     "Growth suppression of Kentucky bluegrass using plant growth regulators and degree day application timing",
   publisher: "Agronomy Journal 81(5), 749-752 (Branham and Danneberger)",
   year: 1989,
   where: "abstract",
-};
-const cornell: Citation = {
+});
+const cornell: Citation = /* @__PURE__ */ frozen({
   title: "Dandelion control recommendation maps: about",
   publisher: "Northeast Regional Climate Center, Cornell",
   url: "http://www.nrcc.cornell.edu/industry/grass/html/dandelion.html",
-};
+});
 
 const c12: BaseTemperature = { value: 12, unit: "°C" };
 const f32: BaseTemperature = { value: 32, unit: "°F" };
@@ -194,11 +194,11 @@ export interface SoilTemperatureThreshold {
   readonly source: Citation;
 }
 
-const georgia: Citation = {
+const georgia: Citation = /* @__PURE__ */ frozen({
   title: "Importance of soil temps",
   publisher: "Georgia gardening column after turf extension",
   where: "list at 4-inch depth",
-};
+});
 const at4 = (event: string, low: number, high = low): SoilTemperatureThreshold => ({
   event,
   temperature: [low, high],

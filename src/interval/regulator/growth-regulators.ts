@@ -32,38 +32,38 @@ export interface RegulatorInterval {
   readonly source: Citation;
 }
 
-const abstract2009: Citation = {
+const abstract2009: Citation = /* @__PURE__ */ frozen({
   title:
     "Use of a growing degree model to schedule trinexapac-ethyl applications to creeping bentgrass golf putting greens",
   publisher: "ASA-CSSA-SSSA annual meetings abstract",
   year: 2009,
   where: "abstract",
-};
-const table: Citation = {
+});
+const table: Citation = /* @__PURE__ */ frozen({
   title: "Growth regulators: directions for use",
   publisher: "article of a sports-turf supplier, after Kreuser and Soldat",
   where: "table by active ingredient, cool-season greens",
-};
-const guelph: Citation = {
+});
+const guelph: Citation = /* @__PURE__ */ frozen({
   title:
     "Plant growth regulation and the rebound effect when prohexadione calcium is applied to fairway-height annual bluegrass and creeping bentgrass swards",
   publisher: "journal abstract, University of Guelph",
   where: "abstract",
-};
-const auburn: Citation = {
+});
+const auburn: Citation = /* @__PURE__ */ frozen({
   title:
     "Developing a growing degree day model for trinexapac-ethyl applications on an ultradwarf bermudagrass putting green",
   publisher: "CSSA meeting abstract",
   year: 2017,
   where: "abstract",
-};
-const mississippi: Citation = {
+});
+const mississippi: Citation = /* @__PURE__ */ frozen({
   title:
     "Growing degree-day based plant growth regulator application on ultradwarf bermudagrass putting green",
   publisher: "state turfgrass association magazine (Mississippi State University)",
   year: 2019,
   where: "degree-day research section",
-};
+});
 
 const ai = (value: number, active: string): QuantityJson => ({ value, unit: "kg/ha", of: `ai:${active}` });
 const zero: BaseTemperature = { value: 0, unit: "°C" };
@@ -162,12 +162,12 @@ export interface ReplacementHalfLife {
   readonly source: Citation;
 }
 
-const nebraska: Citation = {
+const nebraska: Citation = /* @__PURE__ */ frozen({
   title: "How to guide PGR applications by growing degree days",
   publisher: "turf trade magazine, University of Nebraska research",
   year: 2021,
   where: "equation and parameters",
-};
+});
 
 /** The half-lives of `replacementDose` as published. Base and method are not stated in what was read. By another source trinexapac-ethyl has 6.4 d at 64 °F and 3.1 d at 86 °F, which is 114 and 93 °C d above 0 °C: near to the tight figure at one temperature only. */
 export const replacementHalfLives: readonly ReplacementHalfLife[] = /* @__PURE__ */ frozen([

@@ -115,7 +115,8 @@ export const expectLedger = (input: unknown, path: string): Ledger => {
   if (type !== "ledger") return fail(input === undefined ? "missing" : "type", path, input, "a ledger");
   if (version !== 1) fail("type", `${path}.version`, version, "1");
   expectFields(input, ["type", "version", "entries"], path);
-  return Array.isArray(entries) ? (input as Ledger) : fail("type", `${path}.entries`, entries, "a list");
+  if (!Array.isArray(entries)) return fail("type", `${path}.entries`, entries, "a list");
+  return isOwnLedger(input as Ledger) ? (input as Ledger) : { type, version: 1, entries };
 };
 
 /** Takes a ledger that may come from JSON with all of its entries, or throws all that is wrong with them. */

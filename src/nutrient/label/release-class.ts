@@ -22,11 +22,11 @@ export interface ReleaseScheme {
   readonly note: string;
 }
 
-const suffolk: Citation = {
+const suffolk: Citation = /* @__PURE__ */ frozen({
   title: "Another set of calculations for fertilizer applications",
   publisher: "Cornell Cooperative Extension, Suffolk County",
   where: "slow-release steps a to e",
-};
+});
 
 const thirds = [
   { name: "slow", from: 29, exclusive: true },

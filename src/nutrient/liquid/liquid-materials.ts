@@ -18,21 +18,21 @@ export interface LiquidMaterial {
   readonly note?: string;
 }
 
-const virginia: Citation = {
+const virginia: Citation = /* @__PURE__ */ frozen({
   title: "Common fertilizers used in Virginia: nitrogen, phosphorus and potassium (SPES-199)",
   publisher: "Virginia Cooperative Extension",
   where: "table 1",
   url: "https://ext.vt.edu/content/pubs_ext_vt_edu/en/SPES/SPES-199/SPES-199NP.html",
-};
-const factSheet: Citation = {
+});
+const factSheet: Citation = /* @__PURE__ */ frozen({
   title: "Estimated physical characteristics of fertilizer material",
   publisher: "fertilizer industry fact sheet in a document archive",
   where: "liquid table and density by temperature",
-};
-const mississippi: Citation = {
+});
+const mississippi: Citation = /* @__PURE__ */ frozen({
   title: "Publication P1466",
   publisher: "Mississippi State University Extension",
-};
+});
 const typical =
   "The sheet prints the typical density without a temperature; it is taken as that of 60 °F, since its figure for 28-0-0 is the one that the Virginia table prints for 60 °F. The densities at 20 and 30 °F are printed with their temperature.";
 

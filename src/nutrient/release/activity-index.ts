@@ -5,6 +5,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  frozen,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -21,13 +22,13 @@ export interface ActivityIndex {
   readonly findings: readonly Finding[];
 }
 
-const arizona: Citation = {
+const arizona: Citation = /* @__PURE__ */ frozen({
   title: "Turfgrass fertilizers: availability of slow nitrogen",
   publisher: "University of Arizona Extension",
   year: 1995,
   where: "activity index",
   url: "https://turf.arizona.edu/ccps0595.html",
-};
+});
 
 /**
  * The activity index of urea-formaldehyde: how much of the nitrogen that cold water leaves behind dissolves

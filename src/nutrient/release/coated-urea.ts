@@ -13,13 +13,13 @@ import { type ReleaseModel, releaseModel } from "./release-model.js";
 import { moist, noResponse, rateThrough } from "./release-models.js";
 import type { ReleaseRange } from "./release-range.js";
 
-const thesis: Citation = {
+const thesis: Citation = /* @__PURE__ */ frozen({
   title: "Nitrogen use efficiency of polymer-coated urea",
   publisher: "Brigham Young University",
   year: 2014,
   where: "abstract",
   url: "http://scholarsarchive.byu.edu/etd/3985/",
-};
+});
 
 /**
  * Polymer-coated urea on bare soil or thatch. Trials disagree, and the band holds them all:

@@ -9,11 +9,11 @@ export interface PublishedDuration {
   readonly source: FactSource;
 }
 
-const cornell: FactSource = {
+const cornell: FactSource = /* @__PURE__ */ frozen({
   title: "Nitrogen sources",
   publisher: "Cornell University, athletic field program",
   url: "http://safesportsfields.cals.cornell.edu/node/160",
-};
+});
 
 /** Published durations by kind of source. Ranges differ because soils, coatings and weather do. */
 export const publishedDurations: readonly PublishedDuration[] = /* @__PURE__ */ frozen([

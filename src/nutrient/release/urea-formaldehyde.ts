@@ -10,18 +10,18 @@ import {
 import { type ReleaseModel, releaseModel } from "./release-model.js";
 import { rateThrough } from "./release-models.js";
 
-const incubation: Citation = {
+const incubation: Citation = /* @__PURE__ */ frozen({
   title: "Mineralization of urea-form compounds at different pH levels and temperatures",
   publisher: "Canadian Journal of Soil Science (abstract)",
   where: "14 weeks at 10, 15, 20, 25 and 30 °C",
   url: "https://scilit.com/publications/c8fdab7e1ff4cf7bfe8450a167a85214",
-};
-const methyleneTrial: Citation = {
+});
+const methyleneTrial: Citation = /* @__PURE__ */ frozen({
   title: "Effect of management history and temperature on the mineralization of methylene urea in soil",
   publisher: "Nutrient Cycling in Agroecosystems 68:25-35 (Koivunen and Horwath)",
   year: 2004,
   where: "abstract",
-};
+});
 
 /** Water-insoluble percent of the nitrogen and activity index by which ureaform is defined, and the top of 64 % that follows. */
 const [defined, leastIndex] = [60, 40] as const;

@@ -26,13 +26,13 @@ export interface BurnRisk {
   readonly notChecked: readonly string[];
 }
 
-const iowa: Citation = {
+const iowa: Citation = /* @__PURE__ */ frozen({
   title: "Fertilizer burn study (Agnew and Moore)",
   publisher: "Iowa State University, turf research report, page 69",
   year: 1989,
   where: "abstract",
   url: "https://tic.msu.edu/tgif/fullrecord?recno=18060",
-};
+});
 
 const otherRisks =
   "wet leaves, heat, drought, overlaps and watering-in: each changes the risk more than the index (common practice, no source)";

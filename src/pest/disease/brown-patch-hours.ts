@@ -1,6 +1,6 @@
 import { addHours, type Instant } from "../../calendar/index.js";
 import type { HourlyWeather } from "../../interval/index.js";
-import { allOf, type Citation, expectFields, type Finding, fail } from "../../quantity/index.js";
+import { allOf, type Citation, expectFields, type Finding, fail, frozen } from "../../quantity/index.js";
 import { type HourlyColumns, hourlyColumns } from "./hourly.js";
 import { noDiagnosis } from "./outlook.js";
 
@@ -29,12 +29,12 @@ export interface BrownPatchSpells {
   readonly source: Citation;
 }
 
-const kentucky: Citation = {
+const kentucky: Citation = /* @__PURE__ */ frozen({
   title: "Predictive models for turf grass diseases",
   publisher: "University of Kentucky, agricultural weather center",
   where: "brown patch model 2",
   url: "http://weather.uky.edu/turf_forecasting.htm",
-};
+});
 
 const mean = (list: readonly number[]): number => list.reduce((sum, value) => sum + value, 0) / list.length;
 

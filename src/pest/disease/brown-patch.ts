@@ -6,6 +6,7 @@ import {
   expectNumber,
   expectQuantity,
   fail,
+  frozen,
   type Quantity,
 } from "../../quantity/index.js";
 import {
@@ -17,12 +18,12 @@ import {
   weatherSeries,
 } from "./outlook.js";
 
-const paper: Citation = {
+const paper: Citation = /* @__PURE__ */ frozen({
   title: "Development and field validation of a brown patch warning model for perennial ryegrass turf",
   publisher: "Phytopathology 86(4), 385-390 (Fidanza, Dernoeden and Grybauskas)",
   year: 1996,
   where: "abstract, model E2",
-};
+});
 
 const indexOf = (humidity: number, celsius: number): number =>
   -21.5 + 0.15 * humidity + 1.4 * celsius - 0.033 * celsius * celsius;

@@ -5,6 +5,7 @@ import {
   expectFields,
   expectQuantity,
   fail,
+  frozen,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -18,14 +19,14 @@ import {
   weatherSeries,
 } from "./outlook.js";
 
-const paper: Citation = {
+const paper: Citation = /* @__PURE__ */ frozen({
   title:
     "Development and validation of a weather-based warning system to advise fungicide applications to control dollar spot on turfgrass",
   publisher: "D. L. Smith, J. P. Kerns et al., PLOS ONE 13(3), e0194216",
   year: 2018,
   where: "abstract (five-day means, 20 %); equation as a public notebook repeats it from the paper",
   url: "https://journals.plos.org/plosone/article?id=10.1371/journal.pone.0194216",
-};
+});
 
 /** How many days the means of the model go over. */
 const meanDays = 5;

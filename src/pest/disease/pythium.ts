@@ -31,19 +31,19 @@ export interface PythiumCriteria {
   readonly source: FactSource;
 }
 
-const pennsylvania: Citation = {
+const pennsylvania: Citation = /* @__PURE__ */ frozen({
   title: "Disease forecasting system for warm weather Pythium blight of turfgrass",
   publisher: "Plant Disease 67, 1126-1128 (Nutter, Cole and Schein)",
   year: 1983,
   where: "abstract",
   url: "https://www.apsnet.org/publications/plantdisease/backissues/Documents/1983Abstracts/PD_67_1126.htm",
-};
-const kentucky: Citation = {
+});
+const kentucky: Citation = /* @__PURE__ */ frozen({
   title: "Turf grass diseases evaluation",
   publisher: "University of Kentucky, agricultural weather center",
   where: "Pythium model 1",
   url: "http://weather.uky.edu/cgi-bin/kyc_grass_PCB1.pl",
-};
+});
 
 /** Published criteria. The first is the default. */
 export const pythiumCriteria: readonly PythiumCriteria[] = /* @__PURE__ */ frozen([

@@ -38,41 +38,41 @@ const unsaid = {
 const weevil = "annual bluegrass weevil";
 const billbug = "billbugs";
 
-const massachusetts: Citation = {
+const massachusetts: Citation = /* @__PURE__ */ frozen({
   title: "Management updates: annual bluegrass weevils",
   publisher: "University of Massachusetts Extension, turf program",
   year: 2018,
   where: "2 May 2018",
   url: "https://ag.umass.edu/turf/management-updates-may-2-2018",
-};
-const massachusetts2020: Citation = {
+});
+const massachusetts2020: Citation = /* @__PURE__ */ frozen({
   title: "Management updates: spring insect news",
   publisher: "University of Massachusetts Extension, turf program",
   year: 2020,
   where: "4 June 2020",
   url: "https://ag.umass.edu/turf/management-updates-jun-4-2020",
-};
-const pennsylvania: Citation = {
+});
+const pennsylvania: Citation = /* @__PURE__ */ frozen({
   title: "Be on the lookout for annual bluegrass weevil adults",
   publisher: "Penn State turfgrass program",
   year: 2010,
   where: "5 April 2010",
   url: "http://psuturf.com/2010/04/be-on-the-lookout-for-annual-bluegrass-weevil-adults/",
-};
-const iowa: Citation = {
+});
+const iowa: Citation = /* @__PURE__ */ frozen({
   title: "Japanese beetles begin emergence",
   publisher: "Iowa State University, integrated crop management",
   year: 2015,
   where: "as a research index repeats it",
   url: "https://ask.orkg.org/en/item/38929467/Japanese-Beetles-Begin-Emergence",
-};
-const utah: Citation = {
+});
+const utah: Citation = /* @__PURE__ */ frozen({
   title: "Kill billbug: improving a predictive model to time management in the Intermountain West",
   publisher: "ASA, CSSA and SSSA annual meeting, paper 217-2",
   year: 2015,
   where: "abstract",
   url: "https://scisoc.confex.com/scisoc/2015am/webprogram/Paper92769.html",
-};
+});
 
 const utahModel = {
   unit: "°C d",

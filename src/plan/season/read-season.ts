@@ -1,4 +1,4 @@
-import { type CivilDate, compareDates, type DateSpan } from "../../calendar/index.js";
+import { type CivilDate, compareDates, type DateSpan, daysBetween } from "../../calendar/index.js";
 import { type IntervalRule, intervalRule } from "../../interval/index.js";
 import { civilDateAt } from "../../ledger/house.js";
 import {
@@ -77,11 +77,16 @@ const treatmentFields = [
   "label",
 ];
 
+/** Ten years, in days: a schedule is worked out day by day. */
+const longestSeason = 3653;
+
 const readSpan = (input: unknown, path: string): DateSpan => {
   const { from, to } = expectFields(input, ["from", "to"], path, "dates from and to");
   const span = { from: civilDateAt(from, `${path}.from`), to: civilDateAt(to, `${path}.to`) };
-  return compareDates(span.from, span.to) > 0
-    ? fail("date", `${path}.to`, span.to, `a date not earlier than ${span.from}`)
+  if (compareDates(span.from, span.to) > 0)
+    fail("date", `${path}.to`, span.to, `a date not earlier than ${span.from}`);
+  return daysBetween(span.from, span.to) > longestSeason
+    ? fail("range", `${path}.to`, span.to, "a season of ten years or less; plan a longer time in parts")
     : span;
 };
 

@@ -1,4 +1,4 @@
-import type { Caution, Citation } from "../../quantity/index.js";
+import { type Caution, type Citation, frozen } from "../../quantity/index.js";
 import type { ReadProduct } from "../job/read-products.js";
 
 /** A caution of a work order, and where on the sheet it stands. */
@@ -32,38 +32,38 @@ export interface CautionRule extends WorkOrderCaution {
 
 const common = "common practice, no source";
 
-const wind: Citation = {
+const wind: Citation = /* @__PURE__ */ frozen({
   title: "Evaluate the Weather",
   publisher: "Pesticide Environmental Stewardship",
   where:
     "Wind: no wind may mean a temperature inversion; watch speed and direction, stop when they turn unfavorable",
   url: "http://pesticidestewardship.org/drift/Pages/EvaluatetheWeatherConditions.aspx",
-};
-const cleanOut: Citation = {
+});
+const cleanOut: Citation = /* @__PURE__ */ frozen({
   title: "Q&A with Dr. Grady Miller: Sprayer Clean-out",
   publisher: "Sports Field Management",
   year: 2022,
   where: "herbicide left in the tank killed the ryegrass that was sprayed with fertilizer next",
   url: "https://sportsfieldmanagementonline.com/2022/02/01/qa-with-dr-grady-miller-sprayer-clean-out/13426/",
-};
-const storage: Citation = {
+});
+const storage: Citation = /* @__PURE__ */ frozen({
   title: "Pesticide Storage",
   publisher: "University of Georgia, Pesticide Safety Education Program",
   url: "https://psep.uga.edu/pesticide-safety/pesticide-storage/",
-};
-const jar: Citation = {
+});
+const jar: Citation = /* @__PURE__ */ frozen({
   title: "Using a Jar Test, Utah Pests News",
   publisher: "Utah State University Extension",
   year: 2012,
   where: "winter, list 1-9",
-};
+});
 
-const sweeping: Citation = {
+const sweeping: Citation = /* @__PURE__ */ frozen({
   title: "Livable Lawns, step 5: sweep excess fertilizer and clippings off sidewalks and driveways",
   publisher: "Delaware Livable Lawns",
   url: "https://www.delawarelivablelawns.org/seven-steps/step-5-be-sure-to-sweep-excess-fertilizer-and-lawn-clippings-off-your-sidewalks-and-driveways",
-};
-const bloom: Citation = {
+});
+const bloom: Citation = /* @__PURE__ */ frozen({
   title:
     "Pollinator Protection in Turfgrass (after Best Management Practices for Turf Care and Pollinator Conservation)",
   publisher: "University of Illinois Extension",
@@ -71,7 +71,7 @@ const bloom: Citation = {
   where:
     "issue 17: mow the flower heads of weeds before treatment, or after it where the label bars mowing first",
   url: "http://hyg.ipm.illinois.edu/article.php?id=955",
-};
+});
 
 const always = (): boolean => true;
 const ifSpread = ({ spread }: Scene): boolean => spread;
@@ -191,7 +191,7 @@ export const afterRules: readonly CautionRule[] = [
 ];
 
 /** On the back. */
-export const backRules: readonly CautionRule[] = [
+export const backRules: readonly CautionRule[] = /* @__PURE__ */ frozen([
   {
     code: "caution/label-first",
     place: "back",
@@ -257,4 +257,4 @@ export const backRules: readonly CautionRule[] = [
     text: "Spray only within the label's wind-speed limits and droplet-size category, with the nozzle and pressure on this sheet. Stop when the wind shifts toward people, water or sensitive plants. Dead-calm air at dawn or dusk usually means a temperature inversion: do not spray.",
     source: wind,
   },
-];
+]);

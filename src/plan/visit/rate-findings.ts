@@ -1,6 +1,6 @@
 import { exceeds } from "../../numeric/index.js";
 import { formFactor, type NutrientsSupplied, percentOf } from "../../nutrient/index.js";
-import { type Finding, numberIn } from "../../quantity/index.js";
+import { type Finding, frozen, numberIn } from "../../quantity/index.js";
 import type { ReadProduct } from "../job/read-products.js";
 import type { Measure } from "./measure.js";
 
@@ -123,11 +123,11 @@ export const labelNotCompared = (product: ReadProduct, rate: Measure): readonly 
 
 const tidy = (value: number): number => Number(value.toPrecision(4));
 
-const oneP = {
+const oneP = /* @__PURE__ */ frozen({
   title: "Benefits of using lawn fertilizers containing slow release nitrogen",
   publisher: "Michigan State University Extension",
   url: "http://msue.anr.msu.edu/news/benefits_of_using_lawn_fertilizers_containing_slow_release_nitrogen",
-} as const;
+} as const);
 
 /** Findings on the nitrogen of one application: over common advice, and no breakdown on the label. */
 export const nitrogenFindings = (

@@ -130,12 +130,12 @@ export interface LooseMaterial {
   readonly source: Citation;
 }
 
-const sandMath: Citation = {
+const sandMath: Citation = /* @__PURE__ */ frozen({
   title: "Sand math: how much sand do I need",
   publisher: "sand supplier technical page",
   year: 2011,
   where: "weights per cubic yard",
-};
+});
 
 /**
  * Weights per cubic yard as printed, for a first estimate: moisture is not stated, and no load is average. Weigh a

@@ -23,12 +23,12 @@ export interface ContainmentRule {
   readonly source: Citation;
 }
 
-const colorado: Citation = {
+const colorado: Citation = /* @__PURE__ */ frozen({
   title: "8 CCR 1206-1, section II, part 13.0 A, Secondary Containment for the Storage of Liquid Pesticides",
   publisher: "State of Colorado, Department of Agriculture",
   where: "13.2",
   url: "https://law.cornell.edu/regulations/colorado/II-Part-13-0-A",
-};
+});
 
 /** Rules that were read. The state, the county and the insurer may ask for more. */
 export const containmentRules: Readonly<Record<"open 125 %" | "roofed 110 %", ContainmentRule>> =

@@ -7,16 +7,17 @@ import {
   expectOneOf,
   type Finding,
   fail,
+  frozen,
   Quantity,
   quantity,
 } from "../../quantity/index.js";
 
-const source: Citation = {
+const source: Citation = /* @__PURE__ */ frozen({
   title: "Acidifying soil",
   publisher: "Royal Horticultural Society",
   where: "Quantities to apply",
   url: "https://rhs.org.uk/soil-composts-mulches/acidifying-soil",
-};
+});
 
 /** Grams a square meter, to 15 cm. */
 const rates = {

@@ -7,6 +7,7 @@ import {
   type FactSource,
   type Finding,
   fail,
+  frozen,
   Quantity,
   type RatewrightError,
   timesOf,
@@ -211,11 +212,11 @@ const splitFindings = ({ split }: LimePlan, { standing }: ReadAmendmentSite): Fi
       ]
     : [];
 
-const mixedIn: FactSource = {
+const mixedIn: FactSource = /* @__PURE__ */ frozen({
   title: "Commercial Turf - To Plant: the full rate, mixed in four to six inches deep",
   publisher: "Pennsylvania State University Agricultural Analytical Services Laboratory",
   url: "http://agsci.psu.edu/aasl/online-report/commercial-turf-to-plant",
-};
+});
 
 const figuresOf = (
   { requirement, product, split, amount }: LimePlan,

@@ -9,6 +9,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  frozen,
   numberIn,
   Quantity,
   quantity,
@@ -51,12 +52,12 @@ export type Alkalinity =
   | Quantity<"mass/volume", "CaCO3 equivalent">
   | Quantity<"charge/volume", "CaCO3 equivalent">;
 
-const source: Citation = {
+const source: Citation = /* @__PURE__ */ frozen({
   title: "Adjusting Alkalinity with Acids",
   publisher: "University of Massachusetts Amherst Extension",
   where: "table 1",
   url: "https://ag.umass.edu/greenhouse-floriculture/fact-sheets/adjusting-alkalinity-with-acids",
-};
+});
 
 const meqOf = (input: unknown, path: string): number => {
   const dimensions = ["mass/volume", "charge/volume"] as const;

@@ -8,6 +8,7 @@ import {
   type FactSource,
   type Finding,
   fail,
+  frozen,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -36,11 +37,11 @@ export interface AdjustedSodiumRatio {
   readonly findings: readonly Finding[];
 }
 
-const bower: Citation = {
+const bower: Citation = /* @__PURE__ */ frozen({
   title: "Alternative method for calculating sodium hazard as a result of bicarbonate, quoting Bower 1968",
   publisher: "University of Wisconsin-Madison, Crop Science Society of America annual meeting",
   year: 2011,
-};
+});
 
 /** Conductivity of the water, dS/m, and the calcium, meq/L, that stays where bicarbonate equals calcium. */
 const conductivities = [0.1, 0.2, 0.3, 0.5, 0.7, 1, 1.5, 2, 3, 4, 6, 8] as const;

@@ -7,6 +7,7 @@ import {
   type FactSource,
   type Finding,
   fail,
+  frozen,
   likeQuantity,
   type Quantity,
   quantity,
@@ -26,10 +27,10 @@ export interface LeachingRequirement {
   readonly findings: readonly Finding[];
 }
 
-const reclamation: Citation = {
+const reclamation: Citation = /* @__PURE__ */ frozen({
   title: "Leaching requirement, quoting the US Bureau of Reclamation 1993",
   publisher: "environmental engineering vocabulary",
-};
+});
 /** Beyond this share the figure asks for more drainage than turf has (common practice, no source). */
 const largeShare = 50;
 

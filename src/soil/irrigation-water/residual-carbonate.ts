@@ -1,4 +1,4 @@
-import { allOf, type Citation, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, type Citation, frozen, type Quantity, quantity } from "../../quantity/index.js";
 import { expectCharge, readWaterAnalysis, type WaterAnalysis } from "./water-analysis.js";
 
 /** Bicarbonate and carbonate beyond calcium and magnesium. */
@@ -12,11 +12,11 @@ export interface ResidualCarbonate {
   readonly source: Citation;
 }
 
-const source: Citation = {
+const source: Citation = /* @__PURE__ */ frozen({
   title: "Salinity Management Guide: bicarbonate and carbonate",
   publisher: "a guide to water reuse",
   url: "http://www.salinitymanagement.org/Salinity%20Management%20Guide/ls/ls_3f3.html",
-};
+});
 
 /**
  * The residual sodium carbonate of a water, `RSC = (HCO3 + CO3) - (Ca + Mg)`, meq/L, and its hazard by published limits:

@@ -26,11 +26,11 @@ export type FinenessSchemeName =
   | "Missouri ENM"
   | "New York ENV";
 
-const iowa: Citation = {
+const iowa: Citation = /* @__PURE__ */ frozen({
   title: "Liming terminology and analysis (Iowa method)",
   publisher: "University of Wisconsin-Madison Soil Science",
   where: "total fineness efficiency",
-};
+});
 
 /**
  * Fineness by state. Iowa's factors count all that passes a sieve, the others each fraction between two: the same

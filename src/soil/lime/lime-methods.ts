@@ -34,21 +34,21 @@ export interface LimeMethodFacts {
   readonly source: Citation | "from memory" | "common practice, no source";
 }
 
-const northCarolina: Citation = {
+const northCarolina: Citation = /* @__PURE__ */ frozen({
   title: "Lime requirement factors table",
   publisher: "North Carolina Department of Agriculture and Consumer Services, Agronomic Division",
   where: "footnote",
   url: "http://www.ncagr.gov/agronomi/bufftab1.htm",
-};
-const pennsylvaniaFields: Citation = {
+});
+const pennsylvaniaFields: Citation = /* @__PURE__ */ frozen({
   title: "The Agronomy Guide, part 1, section 2: limestone recommendation",
   publisher: "Pennsylvania State University",
   url: "http://agguide.agronomy.psu.edu/cm/sec2/sec24e1.cfm",
-};
-const chain: Citation = {
+});
+const chain: Citation = /* @__PURE__ */ frozen({
   title: "Lime requirement, quoting Brady and Weil 2008",
   publisher: "journal text",
-};
+});
 
 /** The methods of `limeRequirement`, with depth, measure, targets and source. */
 export const limeMethods: Readonly<Record<LimeMethod, LimeMethodFacts>> = /* @__PURE__ */ frozen({

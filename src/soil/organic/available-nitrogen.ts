@@ -6,6 +6,7 @@ import {
   expectOneOf,
   expectQuantity,
   fail,
+  frozen,
   numberIn,
   Quantity,
 } from "../../quantity/index.js";
@@ -24,11 +25,11 @@ export interface AvailableNitrogen {
   readonly source: Citation;
 }
 
-const source: Citation = {
+const source: Citation = /* @__PURE__ */ frozen({
   title: "Compost calculations (handout)",
   publisher: "unattributed handout",
   where: "summary",
-};
+});
 
 const mostYears = 50;
 

@@ -6,6 +6,7 @@ import {
   expectOneOf,
   expectQuantity,
   type Finding,
+  frozen,
   likeQuantity,
   Quantity,
 } from "../../quantity/index.js";
@@ -22,12 +23,12 @@ export interface FoliarMicronutrient {
   readonly findings: readonly Finding[];
 }
 
-const arizona: Citation = {
+const arizona: Citation = /* @__PURE__ */ frozen({
   title: "Turf tips, March 1998: correcting iron chlorosis",
   publisher: "University of Arizona Cooperative Extension",
   year: 1998,
   url: "https://turf.arizona.edu/tips398.html",
-};
+});
 /** Ounces of iron product per 1000 ft2, in 1 to 3 gal of water. */
 const ironProduct = { from: 2, to: 4 } as const;
 

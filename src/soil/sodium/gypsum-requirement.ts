@@ -7,6 +7,7 @@ import {
   expectQuantity,
   type FactSource,
   fail,
+  frozen,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -14,11 +15,11 @@ import { expectPercent } from "../report/expect-ph.js";
 import { expectLayer, type ReadLayer, type SoilLayer } from "../report/soil-layer.js";
 import { gypsumWeight } from "./gypsum-equivalent.js";
 
-const textbook: Citation = {
+const textbook: Citation = /* @__PURE__ */ frozen({
   title: "Practices of Irrigation and On-farm Water Management",
   publisher: "textbook",
   where: "section 8.7.1 and example 8.7",
-};
+});
 
 /** How the weight of gypsum is found. */
 export type GypsumConvention =

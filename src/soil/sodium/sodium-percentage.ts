@@ -1,10 +1,17 @@
-import { type Citation, expectNumber, type Finding, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  type Citation,
+  expectNumber,
+  type Finding,
+  frozen,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 
-const source: Citation = {
+const source: Citation = /* @__PURE__ */ frozen({
   title: "Exchangeable sodium percentage, quoting Oklahoma Administrative Code 165:10",
   publisher: "Oklahoma Corporation Commission rule",
   where: "formula",
-};
+});
 
 /** An exchangeable sodium percentage from a sodium adsorption ratio. */
 export interface SodiumPercentage {

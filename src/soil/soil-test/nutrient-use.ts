@@ -22,18 +22,18 @@ export interface LeafRatio {
 /** A grass whose leaf ratio was read. */
 export type LeafRatioGrass = "cool-season grass" | "bermudagrass" | "seashore paspalum";
 
-const workingOut: Citation = {
+const workingOut: Citation = /* @__PURE__ */ frozen({
   title: "Working out the fertilizer recommendation from a soil test",
   publisher: "Asian Turfgrass Center (turfgrass research blog)",
   year: 2014,
   url: "https://www.blog.asianturfgrass.com/2014/09/working-out-the-fertilizer-recommendation-from-a-soil-test.html",
-};
-const potassium: Citation = {
+});
+const potassium: Citation = /* @__PURE__ */ frozen({
   title: "Calculating potassium fertilizer requirement",
   publisher: "Asian Turfgrass Center (turfgrass research blog)",
   year: 2014,
   url: "https://www.blog.asianturfgrass.com/2014/06/calculating-potassium-fertilizer-requirement-using-the-mlsn-guideline.html",
-};
+});
 
 /** Leaf ratios to nitrogen: 8:1:4 of N, P and K for cool-season grass, N to K 3:2 for bermudagrass, 1:1 for paspalum. */
 export const leafRatios: Readonly<Record<LeafRatioGrass, LeafRatio>> = /* @__PURE__ */ frozen({

@@ -1,12 +1,12 @@
 import { type Citation, frozen } from "../../quantity/index.js";
 import type { SoilGuideline } from "./guideline-types.js";
 
-const source: Citation = {
+const source: Citation = /* @__PURE__ */ frozen({
   title: "Soil test interpretation sheet, turf resource guide, table 3, citing Carrow et al. 2003",
   publisher: "turf resource guide 2021-2022",
   year: 2021,
   where: "table 3",
-};
+});
 const meaning = "the range that the source calls sufficient for turf";
 
 /** Sufficiency for turf, Mehlich 3. */

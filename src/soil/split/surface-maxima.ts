@@ -12,12 +12,12 @@ export interface SurfaceMaximum {
   readonly source: Citation;
 }
 
-const pennState: Citation = {
+const pennState: Citation = /* @__PURE__ */ frozen({
   title: "Commercial Turf - Maintain",
   publisher: "Pennsylvania State University Agricultural Analytical Services Laboratory",
   where: "note 2",
   url: "https://agsci.psu.edu/aasl/online-report/commercial-turf-maintain",
-};
+});
 
 /** Published maxima for one application on standing turf. They disagree: the caller names whose is followed. */
 export const surfaceMaxima: readonly SurfaceMaximum[] = /* @__PURE__ */ frozen([

@@ -8,66 +8,66 @@ export interface AcidForm {
   readonly source: FactSource;
 }
 
-const npic: Citation = {
+const npic: Citation = /* @__PURE__ */ frozen({
   title: "2,4-D Technical Fact Sheet, 2,4-D and associated forms",
   publisher: "National Pesticide Information Center",
   url: "http://npic.orst.edu/factsheets/archive/2,4-DTech.html",
-};
-const epaCholine: Citation = {
+});
+const epaCholine: Citation = /* @__PURE__ */ frozen({
   title: "2,4-D: evaluation of the choline salt, 2014",
   publisher: "US Environmental Protection Agency",
   url: "https://www.epa.gov/ingredients-used-pesticide-products/24-d",
-};
+});
 const handbook = (acid: string): Citation => ({
   title: `${acid}, entry of a pesticide handbook (copy)`,
   publisher: "pesticide handbook",
   where: "salts and esters, with their molar masses",
 });
-const illinois: Citation = {
+const illinois: Citation = /* @__PURE__ */ frozen({
   title: "Herbicide Formulations and Calculations: Active Ingredient or Acid Equivalent?",
   publisher: "University of Illinois",
   where: "chemical names on labels",
-};
-const triclopyr: Citation = {
+});
+const triclopyr: Citation = /* @__PURE__ */ frozen({
   title: "Reregistration Eligibility Decision: Triclopyr, fact sheet",
   publisher: "US Environmental Protection Agency",
   year: 1998,
   where: "case 2710: the acid, its triethylamine salt and its butoxyethyl ester",
   url: "https://nepis.epa.gov/Exe/ZyPURL.cgi?Dockey=20000PDW.txt",
-};
-const glyphosate: Citation = {
+});
+const glyphosate: Citation = /* @__PURE__ */ frozen({
   title: "Understanding Glyphosate Acid Equivalents",
   publisher: "Washington State University small grains",
   url: "https://smallgrains.wsu.edu/understanding-glyphosate-acid-equivalents/",
-};
-const citrus: Citation = {
+});
+const citrus: Citation = /* @__PURE__ */ frozen({
   title: "Understanding glyphosate formulations",
   publisher: "University of Florida, in Citrus Industry",
   year: 2019,
-};
+});
 const supplier = (name: string): Citation => ({
   title: name,
   publisher: "PubChem, in a chemical supplier's page",
 });
-const names: Citation = {
+const names: Citation = /* @__PURE__ */ frozen({
   title: "Names for simple esters and salts of pesticides",
   publisher: "Compendium of Pesticide Common Names",
   url: "http://www.alanwood.net/pesticides/esters.html",
-};
-const canada: Citation = {
+});
+const canada: Citation = /* @__PURE__ */ frozen({
   title: "Proposed Registration Decision PRD2013-15, Dichlorprop-P",
   publisher: "Health Canada",
   year: 2013,
-};
-const canadaPress: Citation = {
+});
+const canadaPress: Citation = /* @__PURE__ */ frozen({
   title:
     "Canada to approve herbicide dichlorprop-P (dimethylamine salts of dichlorprop-P, MCPA and mecoprop-P)",
   publisher: "trade press on a decision of Health Canada",
-};
-const fluoride: Citation = {
+});
+const fluoride: Citation = /* @__PURE__ */ frozen({
   title: "Fluroxypyr-meptyl, C15H21Cl2FN2O3",
   publisher: "Fluoride Action Network",
-};
+});
 
 const of = (acid: string, source: FactSource, ...partners: readonly string[]): readonly AcidForm[] =>
   partners.map((partner) => ({ acid, partner, source }));

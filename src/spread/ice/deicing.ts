@@ -44,29 +44,29 @@ export interface DeicingRate {
   readonly findings: readonly Finding[];
 }
 
-const dupage: Citation = {
+const dupage: Citation = /* @__PURE__ */ frozen({
   title: "Parking lot and sidewalk deicing: application rates by pavement temperature",
   publisher: "DuPage River Salt Creek Workgroup",
   where: "read as an excerpt, not the whole page; title paraphrased",
-};
-const wisconsin: Citation = {
+});
+const wisconsin: Citation = /* @__PURE__ */ frozen({
   title: "Winter maintenance: frequently asked questions",
   publisher: "Wisconsin Department of Transportation",
   where: "salt and pavement temperature",
   url: "https://wisconsindot.gov/Pages/doing-bus/local-gov/hwy-mnt/winter-maintenance/faq.aspx",
-};
-const minnesota: Citation = {
+});
+const minnesota: Citation = /* @__PURE__ */ frozen({
   title: "Keeping surfaces clear for winter parking lot and sidewalk maintenance",
   publisher: "Minnesota Stormwater Manual",
   where: "winter maintenance basics",
   url: "https://stormwater.pca.state.mn.us/index.php/Keeping_surfaces_clear_for_winter_parking_lot_and_sidewalk_maintenance",
-};
-const elmCreek: Citation = {
+});
+const elmCreek: Citation = /* @__PURE__ */ frozen({
   title: "Smart salting",
   publisher: "Elm Creek Watershed Management Commission, Minnesota",
   where: "tips: less than 4 pounds for 1,000 square feet",
   url: "https://www.elmcreekwatershed.org/smart-salting.html",
-};
+});
 
 /** Published rates of dry road salt on walks and lots. Your own road authority and supplier come first. */
 export const deicingTables: readonly DeicingTable[] = /* @__PURE__ */ frozen([

@@ -11,12 +11,15 @@ export interface UniformityLimit {
   readonly reached: "read" | "from memory";
 }
 
-const press: Citation = { title: "Fertiliser spreader CV reports", publisher: "Irish and UK farm press" };
-const newZealand: Citation = {
+const press: Citation = /* @__PURE__ */ frozen({
+  title: "Fertiliser spreader CV reports",
+  publisher: "Irish and UK farm press",
+});
+const newZealand: Citation = /* @__PURE__ */ frozen({
   title: "On-farm fertiliser spreading test project",
   publisher: "LandWISE, New Zealand, citing Lawrence 2007",
   year: 2015,
-};
+});
 
 /**
  * Printed limits on the CV, by source. They differ, and none of them is a rule for turf: choose one and name

@@ -23,11 +23,11 @@ export interface ClippingDensity {
   readonly source: Citation;
 }
 
-const converting: Citation = {
+const converting: Citation = /* @__PURE__ */ frozen({
   title: "Converting clipping volume to dry weight",
   publisher: "Asian Turfgrass Center",
   url: "https://asianturfgrass.com/post/converting-clipping-volume-to-dry-weight",
-};
+});
 const density = (grass: ClippingDensity["grass"], grams: number): ClippingDensity => ({
   grass,
   dryMass: quantity(grams, "g/L"),

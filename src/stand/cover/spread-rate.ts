@@ -117,12 +117,12 @@ export interface ObservedSpread {
   readonly source: Citation;
 }
 
-const purdue: Citation = {
+const purdue: Citation = /* @__PURE__ */ frozen({
   title: "Differences in establishment rate among zoysiagrass cultivars",
   publisher: "ASA-CSSA-SSSA International Annual Meetings, abstract",
   year: 2005,
   url: "https://crops.confex.com/crops/2005am/techprogram/P4371.HTM",
-};
+});
 const observed = (species: string, low: number, mean: number, high: number): ObservedSpread => ({
   species,
   cover: { low: quantity(low, "m2"), mean: quantity(mean, "m2"), high: quantity(high, "m2") },

@@ -25,18 +25,18 @@ export interface SprigBushel {
   readonly source: Citation;
 }
 
-const usga: Citation = {
+const usga: Citation = /* @__PURE__ */ frozen({
   title: "Converting to bermudagrass fairways",
   publisher: "USGA Green Section Record 60(14)",
   where: "Recommended sprig rate",
   url: "https://usga.org/content/usga/home-page/course-care/green-section-record/60/14/converting-to-bermudagrass-fairways.html",
-};
-const handbook: Citation = { title: "Handbook 44, appendix C", publisher: "NIST" };
-const contractor: Citation = {
+});
+const handbook: Citation = /* @__PURE__ */ frozen({ title: "Handbook 44, appendix C", publisher: "NIST" });
+const contractor: Citation = /* @__PURE__ */ frozen({
   title: "Sprigs",
   publisher: "page of a planting contractor",
   url: "https://modernturf.com/our_sod_cuts/sprigs/",
-};
+});
 const ft3 = (value: number): Volume => quantity(value, "ft3");
 const bushel = (name: string, low: Volume, high: Volume, source: Citation): SprigBushel => ({
   name,

@@ -6,6 +6,7 @@ import {
   expectList,
   type Finding,
   fail,
+  frozen,
   quantity,
 } from "../../quantity/index.js";
 import { isMetric, type Length, lengthAt } from "../read.js";
@@ -25,17 +26,17 @@ export interface GreenSpeed {
   readonly findings: readonly Finding[];
 }
 
-const manual: Citation = {
+const manual: Citation = /* @__PURE__ */ frozen({
   title: "Course rating manual",
   publisher: "USGA",
   where: "Green speed corrected for green slope",
   url: "https://issuu.com/golf-iceland/docs/course-rating-manual/37",
-};
-const instructions: Citation = {
+});
+const instructions: Citation = /* @__PURE__ */ frozen({
   title: "How to measure green speed, step 3",
   publisher: "USGA instructions, in a copy",
   url: "https://scangolf.no/forum/thread/8990",
-};
+});
 
 const rollsOf = (input: unknown, path: string): readonly Length[] => {
   const list = expectList(input, path, "roll");

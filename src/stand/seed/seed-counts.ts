@@ -10,15 +10,15 @@ export interface SeedCount {
   readonly source: Citation;
 }
 
-const table: Citation = {
+const table: Citation = /* @__PURE__ */ frozen({
   title: "Grass characteristics: approximate number of seeds per pound",
   publisher: "data table of a seed company",
-};
-const cornell: Citation = {
+});
+const cornell: Citation = /* @__PURE__ */ frozen({
   title: "Seeding rates",
   publisher: "Cornell University",
   url: "http://safesportsfields.cals.cornell.edu/seeding-rates",
-};
+});
 const count = (species: string, low: number, high: number, source: Citation): SeedCount => ({
   species,
   low: quantity(low, "count/lb"),

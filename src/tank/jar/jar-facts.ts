@@ -1,20 +1,20 @@
 import { type Citation, frozen } from "../../quantity/index.js";
 import type { Formulation } from "../formulation/formulation.js";
 
-const utah: Citation = {
+const utah: Citation = /* @__PURE__ */ frozen({
   title: "Using a Jar Test, Utah Pests News",
   publisher: "Utah State University Extension",
   year: 2012,
   where: "winter, list 1-9",
   url: "http://utahpests.usu.edu/htm/utah-pests-news/up-winter-2012/using-a-jar-test/",
-};
-const arizona: Citation = {
+});
+const arizona: Citation = /* @__PURE__ */ frozen({
   title: "Order in The Tank!",
   publisher: "University of Arizona turf extension",
   year: 1999,
   where: "I. Compatibility test",
   url: "http://turf.arizona.edu/ccps599.htm",
-};
+});
 
 /** A sign that a mix failed in the jar. */
 export interface JarSign {

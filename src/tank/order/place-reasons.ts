@@ -1,4 +1,4 @@
-import type { Citation } from "../../quantity/index.js";
+import { type Citation, frozen } from "../../quantity/index.js";
 import type { Formulation } from "../formulation/formulation.js";
 import { mixingOrderOf } from "../published-orders/mixing-orders.js";
 
@@ -8,24 +8,27 @@ export interface PlaceReason {
   readonly source: Citation;
 }
 
-const michigan: Citation = {
+const michigan: Citation = /* @__PURE__ */ frozen({
   title: "Tank mixing spray partners",
   publisher: "Michigan State University Extension",
   where: "physical incompatibility",
-};
-const navy: Citation = { title: "MO-314, ch. 9-2, Mixing Procedures", publisher: "US Navy, NAVFAC" };
-const wisconsin: Citation = {
+});
+const navy: Citation = /* @__PURE__ */ frozen({
+  title: "MO-314, ch. 9-2, Mixing Procedures",
+  publisher: "US Navy, NAVFAC",
+});
+const wisconsin: Citation = /* @__PURE__ */ frozen({
   title: "Understanding the chemistry behind herbicide applications (field-day report)",
   publisher: "University of Wisconsin-Madison Division of Extension",
   year: 2024,
   where: "tips",
-};
-const aapresid: Citation = {
+});
+const aapresid: Citation = /* @__PURE__ */ frozen({
   title: "Bases for good mixes of plant-protection products",
   publisher: "Aapresid, Argentina",
   year: 2023,
   where: "2, mixing order",
-};
+});
 
 const of = (id: string): Citation => mixingOrderOf(id)?.source as Citation;
 

@@ -1,4 +1,4 @@
-import type { Citation } from "../../quantity/index.js";
+import { type Citation, frozen } from "../../quantity/index.js";
 import { amountText } from "../amount-text.js";
 import { type Formulation, formulations } from "../formulation/formulation.js";
 import type { MixProduct } from "../partners/mix-product.js";
@@ -8,16 +8,16 @@ import { cited } from "./cited.js";
 import { placeReasons } from "./place-reasons.js";
 import { dissolved, premixBefore, type Step, slurried } from "./premix-before.js";
 
-const packetSource: Citation = {
+const packetSource: Citation = /* @__PURE__ */ frozen({
   title: "Water Soluble Packages",
   publisher: "Ontario Pesticide Education Program",
   year: 2017,
-};
-const amsSource: Citation = {
+});
+const amsSource: Citation = /* @__PURE__ */ frozen({
   title: "Water quality before mixing",
   publisher: "WeedSmart, Australia",
   where: "ammonium sulfate",
-};
+});
 
 const waitAfter = (kind: Formulation, named: MixingOrder | undefined): Step | undefined => {
   if (kind === "water-soluble packet") {

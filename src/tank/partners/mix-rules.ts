@@ -24,12 +24,12 @@ export interface GroupRule {
   readonly source: Citation;
 }
 
-const hse: Citation = {
+const hse: Citation = /* @__PURE__ */ frozen({
   title: "Tank-mix recommendations on pesticide product labels",
   publisher: "UK Health and Safety Executive",
   where: "section 1",
   url: "https://hse.gov.uk/pesticides/applicant-guide/tank-mix-recommendations-pesticide-labels.htm",
-};
+});
 
 /** Groups of which no two may go together under a country's rules, unless a label says otherwise. */
 export const groupRules: readonly GroupRule[] = /* @__PURE__ */ frozen([

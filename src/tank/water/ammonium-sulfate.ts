@@ -50,12 +50,12 @@ export interface AmmoniumSulfateMinimum<Id extends string = "ammonium-sulfate"> 
 
 const names: readonly HardnessIon[] = ["K", "Na", "Ca", "Mg", "Fe"];
 
-const source: Citation = {
+const source: Citation = /* @__PURE__ */ frozen({
   title: "Equation Used to Calculate Rate of AMS, Crop & Pest Report, 2 July 2015",
   publisher: "North Dakota State University Extension",
   year: 2015,
   url: "https://www.ag.ndsu.edu/cpr/weeds/equation-used-to-calculate-rate-of-ams-07-02-15",
-};
+});
 
 const rate = <Id extends string>(poundsPer100Gallons: number, id: Id): AmmoniumSulfateRate<Id> =>
   quantityOf<"mass/volume", `product:${Id}/spray`>(

@@ -13,36 +13,36 @@ export interface HalfLife {
   readonly source: Citation;
 }
 
-const ontario: Citation = {
+const ontario: Citation = /* @__PURE__ */ frozen({
   title: "Sprayer loading and the jar test",
   publisher: "Ontario Ministry of Agriculture (sprayers101)",
   where: "The carrier",
-};
-const hawaii: Citation = {
+});
+const hawaii: Citation = /* @__PURE__ */ frozen({
   title: "Pesticides leftover (garden column)",
   publisher: "Hawaii horticulture column",
   year: 2016,
-};
+});
 
-const dataSheet: Citation = {
+const dataSheet: Citation = /* @__PURE__ */ frozen({
   title: "Carbaryl, data sheet with the stability of the pesticide handbooks",
   publisher: "chemical supplier, China",
   where: "Stability: DT50 c. 12 d (pH 7), 3.2 h (pH 9)",
   url: "http://szchemsz.com/en/products_01.asp?Menuid=45&Menuidd=25&id=80",
-};
-const dossier: Citation = {
+});
+const dossier: Citation = /* @__PURE__ */ frozen({
   title: "Captan, registration dossier, endpoint summary of environmental fate",
   publisher: "European Chemicals Agency",
   year: 2023,
   where: "Description of key information",
   url: "https://poisoncentres.echa.europa.eu/hr/web/guest/registration-dossier/-/registered-dossier/12775/5/1",
-};
-const jmpr: Citation = {
+});
+const jmpr: Citation = /* @__PURE__ */ frozen({
   title: "Thiophanate-methyl (077), evaluation of 1998",
   publisher: "FAO/WHO Joint Meeting on Pesticide Residues",
   year: 1998,
   where: "Physical and chemical properties: hydrolysis at 25 °C",
-};
+});
 
 type Unit = "min" | "h" | "d";
 

@@ -8,10 +8,10 @@ export interface HardnessThreshold {
   readonly source: Citation;
 }
 
-const saskatchewan: Citation = {
+const saskatchewan: Citation = /* @__PURE__ */ frozen({
   title: "Water quality and herbicides (University of Saskatchewan)",
   publisher: "Grainews",
-};
+});
 
 /** What published sources say of hard spray water; they range from 200 mg/L to 40 grains per US gallon. */
 export const hardnessThresholds: readonly HardnessThreshold[] = /* @__PURE__ */ frozen([

@@ -12,12 +12,12 @@ export type TurfCoefficientSource =
   | "New Mexico"
   | "FAO-56";
 
-const california: Citation = {
+const california: Citation = /* @__PURE__ */ frozen({
   title: "Turfgrass crop coefficients (Kc), after Meyer et al. 1985",
   publisher: "University of California, Center for Landscape and Urban Horticulture",
   where: "Table 1",
   url: "http://ucanr.edu/sites/urbanhort/Water_Use_of_Turfgrass_and_Landscape_Plant_Materials/Turfgrass_Crop_Coefficients_Kc",
-};
+});
 
 /** January to December. */
 const byMonth: Readonly<Record<TurfSeason, readonly number[]>> = /* @__PURE__ */ frozen({

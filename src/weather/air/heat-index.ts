@@ -33,23 +33,23 @@ export interface HeatCategory {
   readonly effect: string;
 }
 
-const chart: Citation = {
+const chart: Citation = /* @__PURE__ */ frozen({
   title: "Heat index information",
   publisher: "National Weather Service, Tulsa",
   where: "heat index chart and categories",
   url: "http://www.srh.noaa.gov/tsa/?n=heatindex",
-};
-const equationPage: Citation = {
+});
+const equationPage: Citation = /* @__PURE__ */ frozen({
   title: "The heat index equation",
   publisher: "National Weather Service, Weather Prediction Center",
   url: "https://www.wpc.ncep.noaa.gov/html/heatindex_equation.shtml",
-};
-const fullSun: Citation = {
+});
+const fullSun: Citation = /* @__PURE__ */ frozen({
   title: "Survey manual, appendix 45-B: heat index chart",
   publisher: "U.S. Geological Survey, after the National Weather Service",
   where: "note above the bands",
   url: "https://docest.com/doc/277516/u-s-geological-survey-manual-s2",
-};
+});
 
 /** The tables of the weather service, by where danger and extreme danger begin. */
 export type HeatTableName = "from 103 and 125 °F" | "from 105 and 130 °F";

@@ -5,6 +5,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  frozen,
   inUnit,
   type Quantity,
   quantity,
@@ -27,12 +28,12 @@ export interface InversionReading {
   readonly findings: readonly Finding[];
 }
 
-const ndsu: Citation = {
+const ndsu: Citation = /* @__PURE__ */ frozen({
   title:
     "Air temperature inversions: causes, characteristics and potential effects on pesticide spray drift (AE1705)",
   publisher: "North Dakota State University Extension",
   year: 2024,
-};
+});
 interface Read {
   readonly celsius: number;
   readonly meters: number;

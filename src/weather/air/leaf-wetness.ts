@@ -4,6 +4,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  frozen,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -28,7 +29,7 @@ export interface LeafWetness {
   readonly findings: readonly Finding[];
 }
 
-const estimate: Finding = {
+const estimate: Finding = /* @__PURE__ */ frozen({
   code: "leaf-wetness/estimated",
   severity: "note",
   params: {},
@@ -38,7 +39,7 @@ const estimate: Finding = {
     publisher: "XVI Congresso Brasileiro de Agrometeorologia (Sentelhas et al.)",
     where: "abstract",
   },
-};
+});
 
 const differenceOf = (input: unknown, path: string): Quantity<"temperature difference", "none"> =>
   expectQuantity(input, { dimension: "temperature difference", of: "none", bound: "non-negative" }, path);

@@ -15,6 +15,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  frozen,
   numberIn,
   type Quantity,
   quantity,
@@ -31,12 +32,12 @@ import {
 } from "./frost-winters.js";
 import { summerFrosts } from "./summer-frosts.js";
 
-const utah = {
+const utah = /* @__PURE__ */ frozen({
   title: "Freeze dates: reading the table",
   publisher: "Utah Climate Center",
   where: "July 24 and January 24 as the days that separate spring and fall; standard of ten missing days",
   url: "https://climate.usu.edu/help/freezeTable.php",
-} as const;
+} as const);
 
 interface Side {
   readonly date: CivilDate | null;

@@ -101,6 +101,19 @@ describe("a ledger that was made here is frozen, and is not read again", () => {
     expect(nitrogen(book)).toBe(0.5);
   });
 
+  test("a field more in a quantity is refused, not lost", () => {
+    for (const place of ["area", "amount", "rate", "density", "carrierVolume"] as const)
+      expect(
+        complaints(() =>
+          ledger([{ id: "a", date: "2026-04-20", [place]: { value: 1, unit: "lb", per: "acre" } }]),
+        ),
+      ).toContain(`type entries[0].${place}.per`);
+    const wind = { value: 5, unit: "mi/h", gusts: 9 };
+    expect(complaints(() => ledger([{ id: "a", date: "2026-04-20", weather: { wind } }]))).toEqual([
+      "type entries[0].weather.wind.gusts",
+    ]);
+  });
+
   test("nothing hides behind __proto__", () => {
     const entry = JSON.parse('{"__proto__":{"id":"a"},"date":"2026-04-20"}') as LedgerEntry;
     expect(complaints(() => ledger([entry]))).toContain("type entries[0].__proto__");
