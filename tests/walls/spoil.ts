@@ -174,6 +174,13 @@ export const harmless: ReadonlySet<string> = new Set([
 /** Faults that no function can take for something that is meant. */
 export const neverMeant: ReadonlySet<string> = new Set(["noSuchDay"]);
 
+/** Days in the place of a day: one that does not exist, and the ends of the calendar. */
+const dayFaults: Readonly<Record<string, (valid: unknown) => unknown>> = {
+  noSuchDay: (valid) => (isDay(valid) ? "2026-02-30" : unfit),
+  firstDay: (valid) => (isDay(valid) ? "0001-01-01" : unfit),
+  lastDay: (valid) => (isDay(valid) ? "9999-12-31" : unfit),
+};
+
 /** The faults by name. Each gives what is put in the place of a valid value, or {@link unfit}. */
 export const faults = (copied: Copied): Readonly<Record<string, (valid: unknown) => unknown>> => ({
   missing: () => absent,
@@ -215,9 +222,7 @@ export const faults = (copied: Copied): Readonly<Record<string, (valid: unknown)
     isQuantity(valid)
       ? { ...valid.toJSON(), of: valid.of === "Zn" ? "Fe" : "Zn" }
       : { value: 1, unit: "lb", of: "Zn" },
-  noSuchDay: (valid) => (isDay(valid) ? "2026-02-30" : unfit),
-  firstDay: (valid) => (isDay(valid) ? "0001-01-01" : unfit),
-  lastDay: (valid) => (isDay(valid) ? "9999-12-31" : unfit),
+  ...dayFaults,
   otherDigits: (valid) => (typeof valid === "string" && /\d/.test(valid) ? valid.replace(/\d/g, "٣") : unfit),
   fickle,
   deep: () => deepest20k,

@@ -4,6 +4,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  frozen,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -19,13 +20,13 @@ export interface CopperSulfateConcentration {
   readonly findings: readonly Finding[];
 }
 
-const florida: Citation = {
+const florida: Citation = /* @__PURE__ */ frozen({
   title: "Use of copper in freshwater aquaculture and farm ponds (FA008)",
   publisher: "University of Florida, IFAS Extension",
   year: 2014,
   where: "equation 1, and the two bounds below it",
   url: "https://edis.ifas.ufl.edu/publication/fa008",
-};
+});
 
 /** Below this the source advises against copper, and above that it adds no more: mg/L as CaCO3. */
 const [lowest, highest] = [50, 250];
