@@ -45,7 +45,7 @@ const inShort = ({ text }: Finding, metric: boolean): string => {
   const sentences = spoken.split(/(?<=[.:]) (?=[A-Z0-9])/);
   let kept = sentences[0] ?? "";
   for (const sentence of sentences.slice(1)) {
-    if (kept.length + sentence.length >= longestFinding) break;
+    if (sentence.endsWith(":") || kept.length + sentence.length >= longestFinding) break;
     kept = `${kept} ${sentence}`;
   }
   return kept === spoken ? spoken : `${kept.replace(/:$/, ".")} More on the office copy.`;

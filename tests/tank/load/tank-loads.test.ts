@@ -697,9 +697,7 @@ describe("a last load that is too small to agitate", () => {
   test("is refused where the last two loads cannot both hold the least, and even loads are named", () => {
     const error = errorOf(() => tankLoads({ ...job, leastLoad: quantity(80, "gal", "spray") }));
     expect([error.code, error.path]).toEqual(["infeasible", "leastLoad"]);
-    expect(error.expected).toContain(
-      'even loads (loadSplit "even") are 111.4 gal each',
-    );
+    expect(error.expected).toContain('even loads (loadSplit "even") are 111.4 gal each');
   });
 
   test("is refused where the whole job is less, and the way on is named", () => {
