@@ -205,7 +205,9 @@ describe("points against runoff", () => {
     const { findings, measures } = runoffPoints({ menu: "US EPA", measures: [{ measure }] });
     expect(measures[0]?.by).toBe("menu, from memory");
     expect(findings.map(({ code }) => code)).toEqual(["runoff/points-from-memory"]);
-    expect(testOf({ ...points, menu: "US EPA" as const }, { runoff: [{ measure }] }).found).toMatch(/from memory/);
+    expect(testOf({ ...points, menu: "US EPA" as const }, { runoff: [{ measure }] }).found).toMatch(
+      /from memory/,
+    );
   });
 
   test("a measure of one part and of the site earns its points once: those of the part", () => {
