@@ -37,7 +37,9 @@ export const expectTip = <S extends Carrier>(input: RatedTip<S>, path: string): 
   if (typeof input !== "object" || input === null) {
     fail(input === undefined ? "missing" : "type", path, input, "a rated tip");
   }
-  expectFields(input, ["flow", "pressure", "lowest", "highest"], path);
+  // A size with its rating, as ratedFlow gives it, is a rated tip too.
+  const size = ["code", "color", "nominal", "reached"];
+  expectFields(input, ["flow", "pressure", "lowest", "highest", ...size], path);
   if (input.lowest === undefined && input.highest === undefined) {
     const range = "the pressures between which the tip is rated, as its chart prints them";
     fail("missing", `${path}.lowest`, undefined, `${range}; outputAtPressure goes without them, and says so`);

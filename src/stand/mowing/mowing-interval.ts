@@ -34,12 +34,12 @@ export const mowingInterval = (input: {
   readonly share?: number;
 }): Quantity<"time", "none"> => {
   const record = expectFields(input, ["cut", "growth", "potential", "suppression", "share"]);
-  const { allowed, rate, potential, suppression } = allOf({
-    allowed: () => growthFor(record),
+  const { most, rate, potential, suppression } = allOf({
+    most: () => growthFor(record),
     rate: () => given(record.growth, "growth", "length/time", "none").in("mm/d"),
     potential: () => percentAt(record.potential, "potential", { above: 0, max: 100 }, 100),
     suppression: () => percentAt(record.suppression, "suppression", { min: 0, below: 100 }, 0),
   });
-  const mm = quantity(allowed.growth, allowed.cut.unit as "mm").in("mm");
+  const mm = quantity(most.growth, most.cut.unit as "mm").in("mm");
   return quantity((mm * 1e4) / (rate * potential * (100 - suppression)), "d");
 };
