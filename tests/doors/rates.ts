@@ -65,6 +65,13 @@ export const rates: readonly FirstThing[] = [
     () => parse("1.5 kg"),
     [1500, "g"],
   ),
+  refused(
+    "types a decimal comma into a form",
+    () => value("0,9 lb/1000 ft2", nitrogen),
+    ['decimal: ","'],
+    () => value("0,9 lb/1000 ft2", { ...nitrogen, decimal: "," }),
+    [0.9, "lb/1000 ft2", "N"],
+  ),
   works("parses thousands", () => parse("1,200 ft2"), [1200, "ft2"]),
   typed("12 400 ft2", bare("area"), [12400, "ft2"]),
   typed("0.25 acre", bare("area"), [10890, "ft2"]),

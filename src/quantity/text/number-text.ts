@@ -39,7 +39,8 @@ const readRun = (run: string, end: number, decimal: DecimalSign): ScannedNumber 
   }
   const marks = run.replace(/\d/g, "");
   if (marks === group && /^\d+[.,]\d+$/.test(run)) {
-    return bad(end, run, `a number with "${decimal}" before its decimals and groups of three`, {
+    const other = `the option decimal: "${group}" takes the other sign`;
+    return bad(end, run, `a number with "${decimal}" before its decimals and groups of three; ${other}`, {
       choices: [run.replace(group, decimal), run.replace(group, "")],
     });
   }
