@@ -22,6 +22,7 @@ export default defineConfig(({ mode }) => ({
     env: mode === "hunt" ? { PROPERTY_HUNT: "200" } : mode === "built" ? { WALLS_PACKAGE: "dist" } : {},
     // The longest takes a second or two; a slow machine takes its time, and no test judges by it.
     testTimeout: mode === "hunt" ? 600_000 : 300_000,
+    hookTimeout: 300_000,
     typecheck: {
       enabled: true,
       include: ["tests/**/*.test-d.ts"],

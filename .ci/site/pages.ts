@@ -2,9 +2,9 @@
 import { type CatalogueEntry, catalogue, equationText } from "../../src/teach/index.js";
 import type { Indexed } from "./client/search-options.js";
 import { formulaPage } from "./formula-page.js";
+import { homePage, searchPage } from "./front-pages.js";
 import { escaped, wordsOf } from "./html.js";
 import type { Page } from "./layout.js";
-import { labelRules } from "./layout.js";
 import { render } from "./markdown.js";
 import {
   checksOf,
@@ -222,51 +222,6 @@ const roomList = (): Page => {
     part: "Rooms",
     kind: "text",
     body: `<h1>Rooms</h1>\n<p>The library has a room for each subject. A page opens with the questions that the room answers.</p>\n<ul class="pages">${rows.join("\n")}</ul>`,
-  };
-};
-
-const searchBox = (
-  id: string,
-): string => `<form id="search-form" class="big-seek" role="search" action="search.html" method="get">
-<label for="${id}">What do you want to work out?</label>
-<div class="amount"><input id="${id}" type="search" name="q" autocomplete="off" placeholder="how much fertilizer, gallons per acre, bags"><button type="submit">Find</button></div>
-</form>`;
-
-const searchPage = (): Page => ({
-  path: "search.html",
-  title: "Search",
-  kind: "text",
-  scripts: ["search-index.js", "search.js"],
-  body: `<h1>Search</h1>\n${searchBox("search")}\n<p id="count" role="status"></p>\n<ol id="found" class="pages"></ol>
-<noscript><p>The search runs as a script. <a href="formulas/index.html">All formulas</a> are listed by room.</p></noscript>`,
-});
-
-const homePage = (cases: readonly Page[]): Page => {
-  const entries = catalogue();
-  const rooms = [...new Set(entries.map(({ room }) => room))];
-  const tiles = rooms
-    .map((room) => {
-      const own = entries.filter((entry) => entry.room === room);
-      return `<li><a href="formulas/index.html#${room}">${room}</a> <span class="count">${own.length}</span></li>`;
-    })
-    .join("");
-  const list = cases.map(({ path, title }) => `<li><a href="${path}">${escaped(title)}</a></li>`).join("\n");
-  return {
-    path: "index.html",
-    title: "ratewright: arithmetic for turf care",
-    kind: "home",
-    description: "Formulas of turf care with forms, worked steps, sources and published checks.",
-    body: `<h1>Arithmetic for turf care, worked out line by line</h1>
-<p class="lead">${entries.length} formulas with a form on each page, in US customary and metric units: product from a nutrient rate,
-tank loads, calibration, areas, water, seed, prices. For the developer, the library behind them: <a href="start.html">start here</a>.</p>
-${searchBox("home-search")}
-<p class="caution"><strong>Label first.</strong> ${labelRules}</p>
-<h2 id="formulas">Formulas by room</h2>
-<ul class="rooms">${tiles}</ul>
-<h2 id="cases">Worked cases</h2>
-<ul class="columns">${list}</ul>
-<h2 id="more">More</h2>
-<ul class="columns"><li><a href="rooms/units.html">Units and substances</a></li><li><a href="rooms/errors.html">Errors and findings</a></li><li><a href="evidence/index.html">Evidence: published figures beside computed ones</a></li><li><a href="changelog.html">What changed</a></li><li><a href="developers.html">For contributors</a></li></ul>`,
   };
 };
 

@@ -27,6 +27,8 @@ export const watchedPage = async (
   options: BrowserContextOptions = {},
 ): Promise<WatchedPage> => {
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+  // A slow machine takes its time, and no test judges by it.
+  context.setDefaultTimeout(300_000);
   const page = await context.newPage();
   const troubles: string[] = [];
   const note = (what: string): number => troubles.push(`${page.url().replace(address, "")}: ${what}`);
