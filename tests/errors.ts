@@ -2,12 +2,21 @@ import { type Problem, RatewrightError } from "../src/quantity/index.js";
 
 // What the tests ask of a call that has to be refused. An error that is not ours is thrown on, and fails the test.
 
+/** Fails for a refusal that does not say what would have been right: the next step is half of its worth. */
+const told = (error: RatewrightError): RatewrightError => {
+  for (const { expected, got, path } of error.problems) {
+    if (expected.trim() === "" || got.trim() === "")
+      throw new Error(`the refusal at "${path}" says "${expected}" and "${got}"`, { cause: error });
+  }
+  return error;
+};
+
 /** The error that a call throws; fails where it throws none. */
 export const errorOf = (call: () => unknown): RatewrightError => {
   try {
     call();
   } catch (error) {
-    if (error instanceof RatewrightError) return error;
+    if (error instanceof RatewrightError) return told(error);
     throw error;
   }
   throw new Error("nothing was thrown");
@@ -18,7 +27,7 @@ export const problemsOf = (call: () => unknown): readonly Problem[] => {
   try {
     call();
   } catch (error) {
-    if (error instanceof RatewrightError) return error.problems;
+    if (error instanceof RatewrightError) return told(error).problems;
     throw error;
   }
   return [];

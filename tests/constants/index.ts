@@ -11,6 +11,8 @@ import { intervalConstants } from "./interval.js";
 import { regulatorConstants } from "./regulators.js";
 import { saltAcidityConstants } from "./salt-acidity.js";
 import { tankConstants } from "./tank.js";
+import { tankDerivedConstants } from "./tank-derived.js";
+import { tankFactConstants } from "./tank-facts.js";
 import { unitChecks } from "./units.js";
 import { wetBulbConstants } from "./wet-bulb.js";
 
@@ -27,5 +29,7 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...wetBulbConstants,
   ...saltAcidityConstants,
   ...tankConstants,
+  ...tankDerivedConstants,
+  ...tankFactConstants,
   ...confidenceConstants,
 ];

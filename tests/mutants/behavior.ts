@@ -1,5 +1,6 @@
 // Changes the programs of the rooms in every way that the mutators of Stryker know, one change at a time, and says which
-// changes no test of the room notices: `npm run mutants -- nutrient tank/order`, with `--about=200` for a sample of about so many.
+// changes no test of the room notices: `npm run mutants -- nutrient tank/order`, with `--about=200` for a sample of
+// about so many, and `--seed=2` for another one.
 import { type ChildProcess, fork } from "node:child_process";
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -9,7 +10,11 @@ import { rooms } from "../house/sources.js";
 import { compilerOf } from "./alone/compiler.js";
 import { type Mutant, programOfRoom } from "./alone/program.js";
 import type { Told } from "./alone/runner.js";
+import { record, today } from "./summary.js";
 
+const words = process.argv.slice(2);
+/** Which sample; tests that were written for one are judged by another. */
+const seed = words.find((word) => word.startsWith("--seed="))?.slice(7) ?? "";
 const longest = Number(process.env.MUTANTS_WAIT ?? 30) * 1000;
 const runner = fileURLToPath(new URL("./alone/runner.ts", import.meta.url));
 
@@ -68,12 +73,16 @@ const round = (folder: string, program: string, todo: readonly Mutant[]): Promis
 
 let refuses: ((mutant: Mutant) => boolean) | undefined;
 
-const tryRoom = async (room: string, only: string, about: number): Promise<readonly Result[]> => {
+const tryRoom = async (
+  room: string,
+  only: string,
+  about: number,
+): Promise<{ readonly all: number; readonly results: readonly Result[] }> => {
   const { program, mutants } = await programOfRoom(room, only);
   const oneOf = Math.max(1, Math.round(mutants.length / about));
   let todo = mutants.filter(
     ({ file, within, was, is, line }) =>
-      hash(`${file} ${within} ${was} ${is} ${oneOf > 1 ? line : ""}`) % oneOf === 0,
+      hash(`${seed} ${file} ${within} ${was} ${is} ${oneOf > 1 ? line : ""}`) % oneOf === 0,
   );
   console.error(`${room}/${only}: ${mutants.length} mutants, ${todo.length} tried`);
   const folder = mkdtempSync(join(tmpdir(), "mutants-"));
@@ -86,14 +95,14 @@ const tryRoom = async (room: string, only: string, about: number): Promise<reado
     todo = todo.filter(({ id }) => !seen.has(id));
   }
   rmSync(folder, { recursive: true });
-  return results.map((result) => {
+  const judged = results.map((result): Result => {
     if (result.outcome !== "survived" && result.outcome !== "no test") return result;
     refuses ??= compilerOf();
     return refuses(result.mutant) ? { ...result, outcome: "does not compile" } : result;
   });
+  return { all: mutants.length, results: judged };
 };
 
-const words = process.argv.slice(2);
 const about = Number(words.find((word) => word.startsWith("--about="))?.slice(8) ?? Number.POSITIVE_INFINITY);
 const asked = words.filter((word) => !word.startsWith("--"));
 const out = process.env.SURVIVORS_OUT;
@@ -101,13 +110,15 @@ if (out) mkdirSync(out, { recursive: true });
 for (const word of asked.length > 0 ? asked : rooms()) {
   const [room = "", ...rest] = word.split("/");
   const start = Date.now();
-  const results = await tryRoom(room, rest.join("/"), about);
+  const { all, results } = await tryRoom(room, rest.join("/"), about);
   const count = (outcome: Result["outcome"]): number =>
     results.filter((one) => one.outcome === outcome).length;
   const killed = count("killed") + count("no end") + count("does not compile");
   console.log(
     `${word}: ${results.length} mutants, ${killed} noticed (${((100 * killed) / results.length).toFixed(1)} %), ${count("survived")} not, ${count("no test")} in lines that no test runs, ${Math.round((Date.now() - start) / 1000)} s`,
   );
+  if (words.includes("--record") && rest.length === 0)
+    record("behavior", room, { mutants: all, tried: results.length, noticed: killed, made: today() });
   if (out) writeFileSync(join(out, `${word.replaceAll("/", "-")}.json`), JSON.stringify(results, null, 1));
   else
     for (const { mutant, outcome } of results)

@@ -8,19 +8,14 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { filesBelow } from "../house/sources.js";
 import type { Check } from "./checks.js";
+import { whyListed } from "./listed.js";
 import { type Literal, literalsOf, withReadNumbers } from "./literals.js";
+import { record, today } from "./summary.js";
 
 const factor = 1 + 1e-4;
 const root = fileURLToPath(new URL("../../", import.meta.url));
 /** The rooms whose numbers the checks of other rooms come to. */
-const below: ReadonlySet<string> = new Set([
-  "quantity",
-  "numeric",
-  "calendar",
-  "nutrient",
-  "weather",
-  "site",
-]);
+const below: ReadonlySet<string> = new Set(["quantity", "numeric", "calendar"]);
 const roomOf = ({ file }: Literal): string => file.split("/")[1] ?? "";
 
 const files = filesBelow("src").filter((path) => path.endsWith(".ts"));
@@ -132,6 +127,8 @@ const atLoad = new Set<number>();
 load(noting(atLoad));
 const everRead = new Set<number>();
 for (const check of load(noting(everRead))) holds(check);
+const lineOf = (file: string, line: number): string =>
+  readFileSync(root + file, "utf8").split("\n")[line - 1] ?? "";
 const rooms = [...new Set(literals.map(roomOf))].filter((room) => room !== "index.ts");
 const asked = process.argv.slice(2).filter((room) => rooms.includes(room));
 const out = process.env.SURVIVORS_OUT;
@@ -140,12 +137,17 @@ for (const room of asked.length > 0 ? asked : rooms) {
   const mine = literals.flatMap((literal, n) => (roomOf(literal) === room ? [{ ...literal, n }] : []));
   const tested = mine.filter(({ excluded }) => excluded === undefined);
   const survivors = tested.filter(({ n }) => !(everRead.has(n) && isCaught(load, n, atLoad.has(n), room)));
-  const lines = survivors.map(
+  const open = survivors.filter(({ file, line }) => whyListed(file, lineOf(file, line)) === undefined);
+  const lines = open.map(
     ({ file, line, text, n }) => `${file}:${line} ${text}${everRead.has(n) ? "" : " (no check comes here)"}`,
   );
+  const noticed = tested.length - survivors.length;
+  const listed = survivors.length - open.length;
   console.log(
-    `${room}: ${tested.length} numbers, ${tested.length - survivors.length} noticed, ${survivors.length} not; left out: ${counted(mine)}`,
+    `${room}: ${tested.length} numbers, ${noticed} noticed, ${listed} listed, ${open.length} open; left out: ${counted(mine)}`,
   );
+  if (process.argv.includes("--record"))
+    record("constants", room, { numbers: tested.length, noticed, listed, made: today() });
   if (out) writeFileSync(`${out}/constants-${room}.txt`, `${lines.join("\n")}\n`);
   else for (const line of lines) console.log(`  ${line}`);
 }

@@ -24,6 +24,7 @@ export type Wrong =
   | "foreign error"
   | "unknown code"
   | "no path"
+  | "no words"
   | "long message"
   | "not finite"
   | "NaN or undefined in a text"
@@ -95,6 +96,9 @@ const faultOf = (error: unknown): { readonly wrong: Wrong; readonly told: string
   const { code, path } = error as Error & { readonly code?: unknown; readonly path?: unknown };
   if (!codes.has(code)) return { wrong: "unknown code", told: String(code) };
   if (typeof path !== "string" || path === "") return { wrong: "no path", told: error.message.slice(0, 100) };
+  const { problems } = error as Error & { readonly problems?: readonly { readonly expected?: unknown }[] };
+  const mute = problems?.find(({ expected }) => typeof expected !== "string" || expected.trim() === "");
+  if (mute !== undefined) return { wrong: "no words", told: `${path}: what would have been right?` };
   if (error.message.length > longestMessage)
     return { wrong: "long message", told: `${error.message.length} letters` };
   return undefined;
@@ -157,4 +161,22 @@ export const wrongIn = (
   return now === meant
     ? undefined
     : { wrong: "another answer", told: `${now.slice(0, 60)} for ${meant.slice(0, 60)}` };
+};
+
+/** The places of a value where a text is empty. The head of a column and the cell of a sheet may be. */
+export const emptyTexts = (value: unknown, at: string): readonly string[] => {
+  const seen = new Set<unknown>();
+  const open: { readonly value: unknown; readonly at: string }[] = [{ value, at }];
+  const found: string[] = [];
+  for (let n = 0; n < mostLooked && open.length > 0; n += 1) {
+    const next = open.pop();
+    if (next === undefined) break;
+    if (next.value === "" && !/\.(heads|cells)\.\d+$/.test(next.at)) found.push(next.at);
+    if (typeof next.value !== "object" || next.value === null || ArrayBuffer.isView(next.value)) continue;
+    if (seen.has(next.value)) continue;
+    seen.add(next.value);
+    const entries = next.value instanceof Map ? [...next.value] : Object.entries(next.value);
+    for (const [key, inner] of entries) open.push({ value: inner, at: `${next.at}.${String(key)}` });
+  }
+  return found;
 };

@@ -1,7 +1,7 @@
 import { writeFileSync } from "node:fs";
 import { afterAll, describe, expect, it } from "vitest";
 import { type AnyFunction, callsOf, exportsOf, loadModules, loadSecondCopy } from "./calls.js";
-import { outcomeOf, textOf, type Wrong, wrongIn } from "./judge.js";
+import { emptyTexts, outcomeOf, textOf, type Wrong, wrongIn } from "./judge.js";
 import { handBack, heldFunctions, known, tellers, withoutCalls } from "./known.js";
 import { type Called, classesOf, functionsIn, methodNames, methodsOf } from "./methods.js";
 import { openPlaces, writeOver } from "./shared.js";
@@ -149,6 +149,17 @@ describe("a spoilt call is refused or has a finite answer", () => {
 
   it("what is listed as open is still open", () => {
     expect([...knownKeys].filter((key) => !found.has(key))).toEqual([]);
+  });
+
+  it("no table and no answer has an empty text in it", async () => {
+    const empty = [...objects].flatMap(([name, object]) => emptyTexts(object, name));
+    for (const [name, { call, given: all }] of called) {
+      for (const given of all.slice(0, callsEach)) {
+        const { result } = await outcomeOf(() => call(...given));
+        empty.push(...emptyTexts(result, name));
+      }
+    }
+    expect(empty).toEqual([]);
   });
 
   it("no result holds a table that another call reads", async () => {

@@ -1,7 +1,7 @@
 // The matrix of spoilt calls, for the functions of one room, as tests that are run alone. See tests/walls/.
 import * as home from "ratewright";
 import { type AnyFunction, callsOf, exportsOf, type Modules } from "../../walls/calls.js";
-import { outcomeOf, textOf, wrongIn } from "../../walls/judge.js";
+import { emptyTexts, outcomeOf, textOf, wrongIn } from "../../walls/judge.js";
 import { handBack, tellers } from "../../walls/known.js";
 import { absent, faults, frozenCopy, harmless, placesIn, unfit, valueAt, withAt } from "../../walls/spoil.js";
 import { test } from "./vitest.js";
@@ -22,6 +22,8 @@ const spoil = async (name: string, called: AnyFunction, original: readonly unkno
   const fault = faults((q) => make(q.value, q.unit, q.of));
   const given = frozenCopy(original) as readonly unknown[];
   const valid = await outcomeOf(() => called(...given));
+  const empty = emptyTexts(valid.result, name);
+  if (empty.length > 0) throw new Error(`empty: ${empty.join(", ")}`);
   const meant = valid.error === undefined ? textOf(valid.result) : undefined;
   for (const place of given.flatMap((value, n) => placesIn(value, [n]))) {
     for (const kind of Object.keys(fault)) {
@@ -49,7 +51,14 @@ export const addWalls = (
   exported: Readonly<Record<string, unknown>>,
 ): void => {
   const here = (file: string): boolean => file.startsWith(`src/${room}/`) || file === `docs/${room}.md`;
-  for (const [name, called] of exportsOf({ room: exported }).functions) {
+  const { functions, objects } = exportsOf({ room: exported });
+  for (const [name, object] of objects) {
+    (test as (name: string, body: () => unknown) => void)(`texts > ${name}`, () => {
+      const empty = emptyTexts(object, name);
+      if (empty.length > 0) throw new Error(`empty: ${empty.join(", ")}`);
+    });
+  }
+  for (const [name, called] of functions) {
     (test as (name: string, body: () => unknown) => void)(`spoilt calls > ${name}`, async () => {
       kept.__calls ??= callsOf(modules, here);
       const [original] = (await kept.__calls).get(name) ?? [];

@@ -1,0 +1,238 @@
+// Rinsing, ammonium sulfate, hard water, pH and first fillings, typed a second time from what the sources print.
+import { quantity } from "../../src/quantity/index.js";
+import {
+  ammoniumSulfateMinimum,
+  ammoniumSulfateRates,
+  carrierPHs,
+  fixedJarAmount,
+  hardnessThresholds,
+  mixingOrders,
+  type RinseRuleId,
+  rinseRules,
+} from "../../src/tank/index.js";
+import { type Cell, type ConstantCheck, cells, edge } from "./check.js";
+
+const room = "tank";
+const read = { room, reached: "read" } as const;
+const remembered = { room, reached: "from memory" } as const;
+const number = (value: number | undefined): number => value ?? Number.NaN;
+
+const rinse = (
+  id: RinseRuleId,
+  [under5, from5]: readonly [under5: readonly [number, number], from5: readonly [number, number]],
+  rest: Readonly<Partial<Record<"rinses" | "drainSeconds" | "shakeSeconds" | "withinHours", number>>>,
+): readonly Cell[] => [
+  [`${id}: least share of a jug`, under5[0], () => rinseRules[id].fraction(2.5)[0]],
+  [`${id}: most share of a jug`, under5[1], () => rinseRules[id].fraction(2.5)[1]],
+  [`${id}: least share of a drum`, from5[0], () => rinseRules[id].fraction(30)[0]],
+  [`${id}: most share of a drum`, from5[1], () => rinseRules[id].fraction(30)[1]],
+  ...Object.entries(rest).map(
+    ([field, value]): Cell => [`${id}: ${field}`, value, () => number(rinseRules[id][field as "rinses"])],
+  ),
+];
+const quarter = [0.25, 0.25] as const;
+const fifth = [0.2, 0.2] as const;
+const tenth = [0.1, 0.1] as const;
+/** Where a quarter of the container becomes a fifth of it. */
+const turn = (id: RinseRuleId) => () => edge((gallons) => rinseRules[id].fraction(gallons)[0] > 0.22, 1, 20);
+
+const rinses: readonly ConstantCheck[] = [
+  ...cells(
+    {
+      ...read,
+      source:
+        "Farm pesticide container rinsing, US EPA archive: drain 30 s, 20 to 25 %, shake 30 s, three times; pressure rinse 30 s",
+    },
+    [
+      ...rinse(
+        "US EPA archive",
+        [
+          [0.2, 0.25],
+          [0.2, 0.25],
+        ],
+        { rinses: 3, drainSeconds: 30, shakeSeconds: 30 },
+      ),
+      ["US EPA archive: pressure rinse, s", 30, () => number(rinseRules["US EPA archive"].pressure?.seconds)],
+    ],
+  ),
+  ...cells(
+    {
+      ...read,
+      source:
+        "Administrative Rules of Montana 4.10 (1)-(2): a quarter under 5 gal, a fifth from 5 gal on, drain 30 s, within 48 h, at least half by power rinse",
+    },
+    [
+      ...rinse("Montana", [quarter, fifth], { drainSeconds: 30, withinHours: 48 }),
+      ["Montana: power rinse, share", 0.5, () => number(rinseRules.Montana.pressure?.fraction)],
+    ],
+  ),
+  ...cells({ ...read, within: 1e-8, source: "Administrative Rules of Montana 4.10 (1)-(2): 5 gallons" }, [
+    ["Montana: turns at, gal", 5, turn("Montana")],
+    ["Illinois: turns at, gal", 5, turn("Illinois")],
+  ]),
+  ...cells(
+    { ...read, source: "Triple rinsing, definition of 1974: a tenth of the container, three times" },
+    rinse("1974 definition", [tenth, tenth], { rinses: 3 }),
+  ),
+  ...cells(
+    {
+      ...remembered,
+      source:
+        "40 CFR 156.146 as labels print it: a quarter full, shake 10 s, drain 10 s after the flow begins to drip, three times; over 5 gal roll for 30 s; pressure rinse 30 s",
+    },
+    [
+      ...rinse("US federal label text", [quarter, quarter], {
+        rinses: 3,
+        drainSeconds: 10,
+        shakeSeconds: 10,
+      }),
+      [
+        "US federal label text: rolled above, gal",
+        5,
+        () => number(rinseRules["US federal label text"].roll?.aboveGallons),
+      ],
+      [
+        "US federal label text: rolled for, s",
+        30,
+        () => number(rinseRules["US federal label text"].roll?.seconds),
+      ],
+      [
+        "US federal label text: pressure rinse, s",
+        30,
+        () => number(rinseRules["US federal label text"].pressure?.seconds),
+      ],
+    ],
+  ),
+];
+
+type Ion = "K" | "Na" | "Ca" | "Mg" | "Fe";
+/** Pounds in 100 gal for 1000 ppm of one cation. */
+const pounds = (ion: Ion) => () =>
+  ammoniumSulfateMinimum({ [ion]: quantity(1000, "mg/L", ion) } as never).minimum.in("lb/gal") * 100;
+const sulfate: readonly ConstantCheck[] = [
+  ...cells(
+    {
+      ...read,
+      within: 1e-6,
+      source: "Using AMS to combat hard water antagonism, Purdue: 0.002 X ppm K + 0.005 X ppm Na + ...",
+    },
+    [
+      ["ammonium sulfate for 1000 ppm of K, lb/100 gal", 2, pounds("K")],
+      ["ammonium sulfate for 1000 ppm of Na, lb/100 gal", 5, pounds("Na")],
+    ],
+  ),
+  ...cells(
+    {
+      ...remembered,
+      within: 1e-6,
+      source: "the equation of North Dakota State: 0.002 K + 0.005 Na + 0.009 Ca + 0.014 Mg + 0.042 Fe",
+    },
+    [
+      ["ammonium sulfate for 1000 ppm of Ca, lb/100 gal", 9, pounds("Ca")],
+      ["ammonium sulfate for 1000 ppm of Mg, lb/100 gal", 14, pounds("Mg")],
+      ["ammonium sulfate for 1000 ppm of Fe, lb/100 gal", 42, pounds("Fe")],
+    ],
+  ),
+  ...cells(
+    {
+      ...read,
+      source:
+        "Washington State University small grains: 8.5 to 17; North Dakota State: 4-6 suffices in most waters",
+    },
+    [
+      ["ammonium sulfate: enough for most, least", 4, () => number(ammoniumSulfateRates[0]?.min)],
+      ["ammonium sulfate: enough for most, most", 6, () => number(ammoniumSulfateRates[0]?.max)],
+      ["ammonium sulfate: general, least", 8.5, () => number(ammoniumSulfateRates[1]?.min)],
+      [
+        "ammonium sulfate: general, most: 51 lb in 300 gal",
+        51 / 3,
+        () => number(ammoniumSulfateRates[1]?.max),
+      ],
+    ],
+  ),
+];
+
+/** Rows of thresholds as printed, each met by its value, its unit and a word of its publisher. */
+const threshold = (value: number, unit: string, publisher: RegExp, nth = 0): Cell => [
+  `hard water: ${value} ${unit}, ${publisher.source}`,
+  value,
+  () =>
+    number(
+      hardnessThresholds.filter((one) => one.unit === unit && publisher.test(one.source.publisher))[nth]
+        ?.value,
+    ),
+];
+const water: readonly ConstantCheck[] = [
+  ...cells(
+    {
+      ...read,
+      source:
+        "thresholds: USGA 2018, Canola Council, WeedSmart, Manitoba Agriculture 2022, University of Saskatchewan in Grainews",
+    },
+    [
+      threshold(200, "mg/L", /USGA/),
+      threshold(300, "mg/L", /Canola/),
+      threshold(300, "mg/L", /WeedSmart/),
+      threshold(350, "mg/L", /Manitoba/),
+      threshold(20, "grain/gal", /Grainews/, 0),
+      threshold(35, "grain/gal", /Grainews/, 1),
+      threshold(40, "grain/gal", /Grainews/, 2),
+    ],
+  ),
+  ...cells(
+    {
+      ...read,
+      source: "Grounds Maintenance: below 6.0; Clemson in GrowerTalks: 5.0-6.0; Colorado adviser 2002: 4-6",
+    },
+    [
+      ["pH, Grounds Maintenance, most", 6, () => number(carrierPHs[0]?.max)],
+      ["pH, Clemson, least", 5, () => number(carrierPHs[1]?.min)],
+      ["pH, Clemson, most", 6, () => number(carrierPHs[1]?.max)],
+      ["pH, Colorado, least", 4, () => number(carrierPHs[2]?.min)],
+      ["pH, Colorado, most", 6, () => number(carrierPHs[2]?.max)],
+    ],
+  ),
+  ...cells({ room, reached: "derived", source: "Utah State University 2012, per pint; a quart is two" }, [
+    [
+      "jar: fertilizer for a quart, g",
+      2.2,
+      () => number(fixedJarAmount("dry fertilizer", quantity(1, "qt", "water"))?.value),
+    ],
+  ]),
+];
+
+const first = (id: string, low: number, high: number): readonly Cell[] => {
+  const of = () => mixingOrders.find((one) => one.id === id)?.waterFirst;
+  return [
+    [`${id}: first filling, least`, low, () => number(of()?.[0])],
+    [`${id}: first filling, most`, high, () => number(of()?.[1])],
+  ];
+};
+const fillings: readonly ConstantCheck[] = [
+  ...cells(
+    {
+      ...read,
+      source:
+        "first fillings as printed: Manitoba 1/4 to 3/4, South Dakota State 1/3, Oklahoma State 50 to 75 %, Missouri DOT 1/2",
+    },
+    [
+      ...first("manitoba-2013", 0.25, 0.75),
+      ...first("south-dakota-state", 1 / 3, 1 / 3),
+      ...first("oklahoma-state", 0.5, 0.75),
+      ...first("missouri-dot", 0.5, 0.5),
+      [
+        "South Dakota State: filled to before liquids",
+        0.8,
+        () =>
+          number(
+            mixingOrders
+              .find(({ id }) => id === "south-dakota-state")
+              ?.between?.find(({ fraction }) => fraction !== undefined)?.fraction,
+          ),
+      ],
+    ],
+  ),
+];
+
+/** Facts of mixing and rinsing that are typed a second time. */
+export const tankFactConstants: readonly ConstantCheck[] = [...rinses, ...sulfate, ...water, ...fillings];

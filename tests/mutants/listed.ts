@@ -1,0 +1,68 @@
+// Numbers that no figure of a source can depend on to one part in ten thousand, each with the reason.
+
+/** Some numbers of a file, met by a part of their line, and why nothing outside this library can notice them. */
+export interface ListedConstants {
+  readonly file: string;
+  readonly line: RegExp;
+  readonly why: string;
+}
+
+const whole =
+  "held against whole numbers or cut to one: one part in ten thousand off, no whole number changes sides";
+const shown = "how many places a person is shown: a choice of this library";
+const ours = "a limit of this library, documented as such; no source prints it";
+const spelling = "how near two spellings are: a choice of this library, whole letters only";
+const sole = "the only unit of its kind: there is nothing that its size could disagree with";
+
+/** The list, by file. */
+export const listedConstants: readonly ListedConstants[] = [
+  { file: "src/calendar/day-number.ts", line: /153|1460|daysOfMonth|: 29/, why: whole },
+  { file: "src/calendar/day-number.ts", line: /dayOfMarchYear/, why: whole },
+  { file: "src/calendar/day-number.ts", line: /isLeap/, why: whole },
+  { file: "src/calendar/instant.ts", line: /> 23|> 59|14 \* 60/, why: whole },
+  { file: "src/calendar/window.ts", line: /./, why: `month and day as one whole number; ${whole}` },
+  { file: "src/quantity/errors/near-name.ts", line: /./, why: spelling },
+  { file: "src/quantity/text/suggest.ts", line: /./, why: spelling },
+  { file: "src/quantity/substance/substances.ts", line: /place < 2/, why: whole },
+  {
+    file: "src/quantity/text/aliases.ts",
+    line: /square === undefined/,
+    why: "an exponent in the name of a unit, which is text",
+  },
+  { file: "src/quantity/text/clean-text.ts", line: /textLimit/, why: ours },
+  { file: "src/quantity/text/format.ts", line: /./, why: shown },
+  { file: "src/quantity/text/number-text.ts", line: /denominators/, why: whole },
+  { file: "src/quantity/text/plain-reading.ts", line: /digits/, why: whole },
+  { file: "src/quantity/unit/base-units.ts", line: /radiant exposure/, why: sole },
+  { file: "src/quantity/unit/unit-facts.ts", line: /length/, why: whole },
+  { file: "src/quantity/unit/unit-names.ts", line: /unitName/, why: "one or more than one, for the plural" },
+  { file: "src/tank/amount-text.ts", line: /digits/, why: shown },
+  { file: "src/tank/jar/jar-test.ts", line: /toPrecision|amountText/, why: shown },
+  { file: "src/tank/load/load-amounts.ts", line: /amountText/, why: shown },
+  { file: "src/tank/load/load-limits.ts", line: /amountText/, why: shown },
+  { file: "src/tank/load/load-strength.ts", line: /muchDry|muchLiquid/, why: ours },
+  { file: "src/tank/load/load-volumes.ts", line: /count|2 \* least/, why: whole },
+  { file: "src/tank/load/read-load-products.ts", line: /textOf/, why: ours },
+  { file: "src/tank/load/tank-loads.ts", line: /capacity\.value \/ 10/, why: ours },
+  { file: "src/tank/order/loading-steps.ts", line: /percent = /, why: shown },
+  { file: "src/tank/order/order-findings.ts", line: /few = /, why: whole },
+  { file: "src/tank/published-orders/mixing-orders.ts", line: /afterStep/, why: whole },
+  { file: "src/tank/published-orders/best-orders.ts", line: /2 \*\* size/, why: whole },
+  {
+    file: "src/tank/published-orders/pair-order.ts",
+    line: /firm = /,
+    why: "counts of published orders; the limits of firm are a rule of this library",
+  },
+  {
+    file: "src/tank/formulation/jug-code.ts",
+    line: /value >=? ?> ?100|value > 100|value >= 100/,
+    why: whole,
+  },
+  { file: "src/tank/water/hydrolysis.ts", line: /outward|oneDigit|place = /, why: shown },
+  { file: "src/tank/water/water-findings.ts", line: /digits = /, why: shown },
+  { file: "src/tank/water/water-findings.ts", line: /leeway/, why: ours },
+];
+
+/** Why a number is listed, or nothing. */
+export const whyListed = (file: string, line: string): string | undefined =>
+  listedConstants.find((one) => one.file === file && one.line.test(line))?.why;
