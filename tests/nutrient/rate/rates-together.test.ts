@@ -477,16 +477,6 @@ describe("a target split between sources", () => {
     expect(rates.map(({ part }) => part.in("lb/1000 ft2"))).toEqual([1, 0]);
   });
 
-  test("of two products of one slow share, the wanted one, the first goes down alone", () => {
-    const rates = slowShareRates({
-      target: quantity(1, "lb/1000 ft2", "N"),
-      slowShare: quantity(50, "% w/w", "N:slow/N"),
-      products: [product("a", "20-0-0", 10), product("b", "40-0-0", 20)],
-    });
-    // 1 lb of N from 20 % is 5 lb of the product.
-    expect(rates.map(({ rate }) => rate.in("lb/1000 ft2"))).toEqual([5, 0]);
-  });
-
   test("by slow share: the total and the slow nitrogen both come out", () => {
     fc.assert(
       fc.property(figure, fc.integer({ min: 10, max: 80 }), (n, share) => {
