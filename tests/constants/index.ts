@@ -10,6 +10,7 @@ import { indicatorConstants } from "./indicator.js";
 import { intervalConstants } from "./interval.js";
 import { regulatorConstants } from "./regulators.js";
 import { saltAcidityConstants } from "./salt-acidity.js";
+import { sprayConstants } from "./spray.js";
 import { tankConstants } from "./tank.js";
 import { tankDerivedConstants } from "./tank-derived.js";
 import { tankFactConstants } from "./tank-facts.js";
@@ -28,6 +29,7 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...degreeDayConstants,
   ...wetBulbConstants,
   ...saltAcidityConstants,
+  ...sprayConstants,
   ...tankConstants,
   ...tankDerivedConstants,
   ...tankFactConstants,

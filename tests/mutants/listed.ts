@@ -61,6 +61,20 @@ export const listedConstants: readonly ListedConstants[] = [
   { file: "src/tank/water/hydrolysis.ts", line: /outward|oneDigit|place = /, why: shown },
   { file: "src/tank/water/water-findings.ts", line: /digits = /, why: shown },
   { file: "src/tank/water/water-findings.ts", line: /leeway/, why: ours },
+  { file: "src/tank/water/hardness.ts", line: /upTo/, why: whole },
+  { file: "src/interval/rule/next-dates.ts", line: /horizon/, why: ours },
+  { file: "src/interval/regulator/degree-day-chain.ts", line: /horizon/, why: ours },
+  { file: "src/interval/rule/period-use.ts", line: /addMonths/, why: whole },
+  {
+    file: "src/interval/spray-window/wet-bulb.ts",
+    line: /-60|< 60/,
+    why: "where a search by halving begins and how often it halves",
+  },
+  {
+    file: "src/interval/spray-window/spray-hour.ts",
+    line: /fromNoon/,
+    why: "the day whose noon is nearest: half a day either way, and no sunrise lies there",
+  },
 ];
 
 /** Why a number is listed, or nothing. */
