@@ -1,5 +1,5 @@
 // What the floors above this room use beside its index: no part of the public API.
-export { type Answer, holds, plainWord } from "./limit/limit-condition.js";
+export { holds, plainWord } from "./limit/limit-condition.js";
 export { periodText } from "./limit/period-text.js";
 export { readFacts } from "./limit/read-condition.js";
 export { readLimits } from "./limit/read-limit.js";

@@ -93,7 +93,7 @@ const checkAll = async (parent: string): Promise<void> => {
   console.log(`packed ${made.filename}: ${made.files.length} files, ${made.size} bytes`);
   const strange = made.files.filter(
     ({ path }) =>
-      !/^(dist\/|docs\/(cases\/)?[\w-]+\.md$|docs\/figures\/[\w-]+\.svg$|examples\/park-visit\/job\.json$|package\.json$|(README|CHANGELOG)\.md$|LICENSE$)/.test(
+      !/^(dist\/|docs\/(cases\/)?[\w-]+\.md$|docs\/figures\/[\w-]+\.svg$|docs\/check-values(\.schema)?\.json$|examples\/park-visit\/job\.json$|package\.json$|(README|CHANGELOG)\.md$|LICENSE$)/.test(
         path,
       ),
   );

@@ -76,7 +76,7 @@ const liquidWeightProblem = (input: PoseInput): Posed => {
 
 const liquidNitrogenProblem = (input: PoseInput): Posed => {
   const { us } = input;
-  const { percent, heavy, big, unit, strength, stuff, weighs } = liquidFigures(input);
+  const { percent, heavy, big, strength, stuff, weighs } = liquidFigures(input);
   return worked({
     text: `A liquid fertilizer has ${percent} % nitrogen by weight and ${weighs}.`,
     ask: {
@@ -98,7 +98,7 @@ const liquidNitrogenProblem = (input: PoseInput): Posed => {
 
 const liquidRateProblem = (input: PoseInput): Posed => {
   const { draw, us } = input;
-  const { percent, heavy, target, unit, weighs, stuff } = liquidFigures(input);
+  const { percent, heavy, target, weighs, stuff } = liquidFigures(input);
   const each = (heavy * percent) / 100;
   const rate = us ? "lb/1000 ft2" : "kg/ha";
   return worked({

@@ -43,7 +43,7 @@ const pondVolumeProblem = (input: PoseInput): Posed => {
 
 const pondDoseProblem = (input: PoseInput): Posed => {
   const { us, level } = input;
-  const { surface, depth, dose, percent, unit, pond } = pondFigures(input);
+  const { surface, depth, dose, percent, pond } = pondFigures(input);
   const mass = us ? "lb" : "kg";
   const found = waterDose({
     surface: quantity(surface, us ? "acre" : "m2"),

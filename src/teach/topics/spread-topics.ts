@@ -38,7 +38,7 @@ const calibrationFigures = ({ draw, us, level }: PoseInput) => {
 
 const catchTargetProblem = (input: PoseInput): Posed => {
   const { us } = input;
-  const { swath, distance, target, overlap, passes, length, unit, rateUnit, per, spot, areaStep } =
+  const { swath, distance, target, overlap, length, unit, rateUnit, per, spot, areaStep } =
     calibrationFigures(input);
   const rate = quantity(target, rateUnit, "product");
   const caught = targetCatch({

@@ -159,7 +159,7 @@ const leafRemovedProblem = (input: PoseInput): Posed => {
 
 const mowAtProblem = (input: PoseInput): Posed => {
   const { us } = input;
-  const { unit, cut, standing, spot } = mowingFigures(input);
+  const { unit, cut, spot } = mowingFigures(input);
   const high = mowAtHeight({ cut: quantity(cut, unit) }).in(unit);
   const told = `${spot.replace("the", "The")} is kept at ${amount(cut, unit)}, and no mowing takes off more than a third of the standing grass.`;
   return {
@@ -183,7 +183,7 @@ const mowAtProblem = (input: PoseInput): Posed => {
 
 const mowIntervalProblem = (input: PoseInput): Posed => {
   const { draw, us } = input;
-  const { unit, cut, standing, spot } = mowingFigures(input);
+  const { unit, cut, spot } = mowingFigures(input);
   const high = mowAtHeight({ cut: quantity(cut, unit) }).in(unit);
   const room = growthBetweenMowings({ cut: quantity(cut, unit) }).in(unit);
   const rate = us ? draw.step(0.1, 0.4, 0.05) : draw.step(2, 10, 1);
