@@ -168,6 +168,34 @@ describe("a whole record that cannot be read", () => {
   });
 });
 
+describe("a job at its edges", () => {
+  it("a product that goes down at no rate needs no package, and its sheet is printed", () => {
+    const mix = { product: "iron", rate: { value: 0, unit: "fl oz/1000 ft2", of: "product" } };
+    const order = workOrder({
+      ...job,
+      products: [{ id: "iron", form: "liquid", formulation: "EC", package: { value: 1, unit: "gal" } }],
+      sprayer: {
+        tank: { value: 100, unit: "gal" },
+        applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+      },
+      treatments: [{ id: "green", method: "spray", mix: [mix] }],
+    } as never);
+    expect(order.sprays[0]?.products[0]?.packages?.count).toBe(0);
+    expect(workOrderText(JSON.parse(JSON.stringify(order)))).toContain("iron");
+  });
+
+  it("a package of more than a thousand tonnes is refused, in a job and in a stored order", () => {
+    const huge = { value: 1e308, unit: "lb" } as const;
+    const [feed] = job.products;
+    expect(complaints(() => workOrder({ ...job, products: [{ ...feed, package: huge }] }))).toEqual([
+      "range products[0].package",
+    ]);
+    const order = stored();
+    order.spreads[0] = { ...order.spreads[0], packageSize: huge };
+    expect(complaints(() => workOrderText(order as never))).toEqual(["range order.spreads[0].packageSize"]);
+  });
+});
+
 describe("a season without an end", () => {
   it("is refused, not worked out day by day for eight thousand years", () => {
     const plan = { season: { from: "2026-03-01", to: "9999-12-31" }, treatments: [] };

@@ -2,6 +2,7 @@ import {
   expectQuantity,
   expectRecord,
   fail,
+  numberIn,
   type Quantity,
   quantityOf,
   toldBy,
@@ -36,6 +37,16 @@ export const packetOf = (product: JobProduct, formulation: Formulation | undefin
 export const packageOf = (product: JobProduct, path: string): Held =>
   heldBy(product.package, product.form, path);
 
+/** No package holds more than a thousand tonnes or cubic meters; what it holds is printed in its smallest measure. */
+export const expectPackageSize = (
+  held: Pick<Quantity<string, string>, "value" | "unit" | "of" | "dimension">,
+  path: string,
+): void => {
+  // 1000 t are 1e12 mg: a larger number might not convert.
+  if (held.value > 1e15 || numberIn(held, held.dimension === "mass" ? "t" : "m3") > 1000)
+    fail("range", path, held, "what one package holds, at most 1000 t or 1000 m3");
+};
+
 const heldBy = (input: unknown, form: JobProduct["form"], path: string): Held => {
   const stated = expectRecord(input, path, "what one package holds");
   const { dimension } = quantityOf(stated.value as number, stated.unit as string, "none", path);
@@ -43,5 +54,7 @@ const heldBy = (input: unknown, form: JobProduct["form"], path: string): Held =>
   const measure = measures.find((of) => of === dimension) ?? (measures[0] as string);
   const held = <const D extends "mass" | "volume">(dimension: D): Quantity<D, "none"> =>
     expectQuantity(stated, { dimension, of: "none", bound: "positive" }, path);
-  return measure === "mass" ? held("mass") : held("volume");
+  const size = measure === "mass" ? held("mass") : held("volume");
+  expectPackageSize(size, path);
+  return size;
 };

@@ -1,6 +1,7 @@
 import { civilDateAt } from "../../ledger/house.js";
 import { expectFields, expectFlag, expectRecord, fail } from "../../quantity/index.js";
 import { formulations } from "../../tank/index.js";
+import { expectPackageSize } from "../job/read-package.js";
 import { passesAt } from "../job/read-spread.js";
 import { momentAt } from "../job/read-water.js";
 import type { WorkOrder } from "../visit/work-order.js";
@@ -30,6 +31,13 @@ const whole: Shape<number> = (input, path) => {
   const n = number(input, path);
   return Number.isInteger(n) && n >= 1 ? n : fail("range", path, input, "a whole number, 1 or more");
 };
+/** As many packages as are needed; none where nothing is. */
+const wholeOrNone: Shape<number> = (input, path) => (input === 0 ? 0 : whole(input, path));
+const packageSize: Shape<unknown> = (input, path) => {
+  const size = held(input, path);
+  expectPackageSize(size, path);
+  return size;
+};
 const aboveZero: Shape<number> = (input, path) => {
   const n = number(input, path);
   return n > 0 ? n : fail("range", path, input, "a number above zero");
@@ -55,8 +63,8 @@ const marks = {
   product: text,
   rate,
   labelRate,
-  packageSize: maybe(held),
-  packages: maybe(record({ count: whole })),
+  packageSize: maybe(packageSize),
+  packages: maybe(record({ count: wholeOrNone })),
   registrationNumber: maybe(text),
   lot: maybe(text),
 };
