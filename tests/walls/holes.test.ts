@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { accumulateDegreeDaysC, intervalRule } from "../../src/interval/index.js";
 import { ledger, ledgerCsv, ledgerTotals } from "../../src/ledger/index.js";
-import { checkLimits } from "../../src/limits/index.js";
+import { checkLimits, runoffPoints } from "../../src/limits/index.js";
 import {
   accumulateEquivalentDaysC,
   fertilizer,
@@ -269,5 +269,13 @@ describe("bounds of sites", () => {
     expect(complaints(() => groundLength(long, quantity(90, "deg")))).toEqual(["range slope"]);
     expect(complaints(() => groundLength(long, "12" as never))).toHaveLength(1);
     expect(complaints(() => groundLength(long, 12 as never))).toEqual(["type slope"]);
+  });
+});
+
+describe("a list without an end", () => {
+  it("is refused as the measures of runoffPoints before it is walked", () => {
+    const measures: never[] = [];
+    measures.length = 1e9;
+    expect(complaints(() => runoffPoints({ measures }))).toEqual(["range measures"]);
   });
 });

@@ -41,7 +41,8 @@ export interface RunoffFact {
   readonly points?: number;
 }
 
-const mostFacts = 1000;
+/** More edges or measures than this no site has. */
+export const mostFacts = 1000;
 
 const listOf = (input: unknown, path: string, what: string): readonly unknown[] => {
   if (Array.isArray(input) && input.length === 0) return [];

@@ -6,7 +6,7 @@ import {
   type Finding,
   fail,
 } from "../../quantity/index.js";
-import { type RunoffFact, readRunoff } from "../limit/edge-facts.js";
+import { mostFacts, type RunoffFact, readRunoff } from "../limit/edge-facts.js";
 import type { RunoffMeasure } from "../limit/limit.js";
 import { plainWord } from "../limit/limit-condition.js";
 import { readMenu } from "../limit/read-buffer.js";
@@ -112,7 +112,8 @@ export const runoffPoints = (input: {
   problems.run(() => expectFields(given, ["measures", "menu"], "input"));
   problems.run(() => readRunoff(given.measures, "measures"));
   const facts = given.measures;
-  if (Array.isArray(facts))
+  // A list that is too long has been refused, and is not walked.
+  if (Array.isArray(facts) && facts.length <= mostFacts)
     facts.forEach((fact, i) => {
       if (fact?.part !== undefined)
         problems.run(() =>
