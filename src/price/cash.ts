@@ -19,7 +19,7 @@ export type Time = Quantity<"time", "none">;
 /** A share. */
 export type Share = Quantity<"1", "none">;
 
-/** Money read at a door: the number in the unit asked for, and the currency. */
+/** Money as it was read: the number in the unit asked for, and the currency. */
 export interface Cash {
   readonly value: number;
   readonly currency: string;

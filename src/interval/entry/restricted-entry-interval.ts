@@ -136,10 +136,10 @@ interface Stated {
 }
 
 const interimReasons = (input: unknown, product: string, path: string): readonly Reason[] => {
-  const door = checks();
+  const problems = checks();
   const reasons = expectList(input, path, "record of categories").flatMap(
     (categories, i): readonly Reason[] => {
-      const hours = door.run(
+      const hours = problems.run(
         () => interimRestrictedEntryHours(categories as EntryCategories),
         `${path}[${i}]`,
       );
@@ -147,7 +147,7 @@ const interimReasons = (input: unknown, product: string, path: string): readonly
       return hours === undefined ? [] : [{ product, hours, basis, source: hours === 4 ? reduced : rule }];
     },
   );
-  door.done();
+  problems.done();
   return reasons;
 };
 
@@ -237,10 +237,10 @@ export const restrictedEntryInterval = (input: {
   const read = allOf({
     end: () => instant(end as Instant, "end"),
     products: () => {
-      const door = checks();
+      const problems = checks();
       const list = expectList(products, "products", "product");
-      const stated = list.map((one, i) => door.run(() => statedOn(one, `products[${i}]`)));
-      door.done();
+      const stated = list.map((one, i) => problems.run(() => statedOn(one, `products[${i}]`)));
+      problems.done();
       return stated.flatMap((one) => one ?? []);
     },
     posting: () => (posting === undefined ? [] : [postingReason(posting)]),

@@ -7,13 +7,13 @@ import { ownCopies } from "./own-copy.js";
 import { addIds, frozenLedger, isOwnLedger, keepIds, type LedgerIds, takeIds } from "./own-ledger.js";
 
 /**
- * Tells what is wrong with the ids of entries and with what they correct; problems go to `door`. What comes out of a
+ * Tells what is wrong with the ids of entries and with what they correct; what is wrong goes to `problems`. What comes out of a
  * store may correct an entry that is not there, as where a line of a table could not be read: nothing counts twice by it.
  */
 export const readCorrections = (
   entries: readonly LedgerEntry[],
   path: string,
-  door: Checks,
+  problems: Checks,
   from: "caller" | "store" = "caller",
 ): void => {
   const seen = new Map<string, string>();
@@ -24,11 +24,11 @@ export const readCorrections = (
     const alike = seen.get(key);
     if (alike !== undefined) {
       const expected = otherId(id, alike, "entry");
-      door.add({ code: "duplicate", path: `${path}[${i}].id`, got: shown(id), expected });
+      problems.add({ code: "duplicate", path: `${path}[${i}].id`, got: shown(id), expected });
     }
     if (from === "caller" && corrects !== undefined && seen.get(idKey(corrects)) !== corrects) {
       const near = seen.get(idKey(corrects));
-      door.add({
+      problems.add({
         code: "missing",
         path: `${path}[${i}].corrects`,
         got: shown(corrects),
@@ -39,7 +39,7 @@ export const readCorrections = (
     const by = corrects === undefined ? undefined : replaced.get(corrects);
     if (by !== undefined && corrects !== undefined) {
       const expected = `the latest entry of its line, for ${shown(corrects)} was corrected already`;
-      door.add({
+      problems.add({
         code: "conflict",
         path: `${path}[${i}].corrects`,
         got: shown(corrects),
@@ -80,17 +80,17 @@ export const readCorrections = (
  */
 export const ledger = (entries: readonly LedgerEntry[] = []): Ledger => {
   if (!Array.isArray(entries)) fail("type", "entries", entries, "a list of entries");
-  const door = checks();
-  const { own, whole } = readEntries(entries, "entries", door);
-  door.done();
+  const problems = checks();
+  const { own, whole } = readEntries(entries, "entries", problems);
+  problems.done();
   return frozenLedger(own, whole);
 };
 
-/** Takes copies of entries and reads the copies, so that what was read is what is kept; problems go to `door`. */
+/** Takes copies of entries and reads the copies, so that what was read is what is kept; what is wrong goes to `problems`. */
 const readEntries = (
   entries: readonly unknown[],
   path: string,
-  door: Checks,
+  problems: Checks,
   from: "caller" | "store" = "caller",
 ): { readonly own: readonly LedgerEntry[]; readonly whole: boolean } => {
   const labels: Labels = noLabels();
@@ -98,14 +98,14 @@ const readEntries = (
   const own: LedgerEntry[] = [];
   for (let i = 0; i < entries.length; i++) {
     const copy = copies.of(entries[i]);
-    const before = door.count();
+    const before = problems.count();
     // Its place in the ledger is spelt out only where something is wrong.
     const told = checks();
     readEntry(copy, "", told, labels);
-    if (told.count() > 0) readEntry(copy, `${path}[${i}]`, door, noLabels());
-    if (door.count() === before) own.push(copy as LedgerEntry);
+    if (told.count() > 0) readEntry(copy, `${path}[${i}]`, problems, noLabels());
+    if (problems.count() === before) own.push(copy as LedgerEntry);
   }
-  if (door.count() === 0) readCorrections(own, path, door, from);
+  if (problems.count() === 0) readCorrections(own, path, problems, from);
   return { own, whole: copies.whole() };
 };
 
@@ -123,9 +123,9 @@ export const expectLedger = (input: unknown, path: string): Ledger => {
 const readLedger = (input: unknown, path: string): Ledger => {
   const given = expectLedger(input, path);
   if (isOwnLedger(given)) return given;
-  const door = checks();
-  const { own, whole } = readEntries(given.entries, `${path}.entries`, door, "store");
-  door.done();
+  const problems = checks();
+  const { own, whole } = readEntries(given.entries, `${path}.entries`, problems, "store");
+  problems.done();
   return frozenLedger(own, whole);
 };
 
@@ -149,11 +149,11 @@ const readLedger = (input: unknown, path: string): Ledger => {
  */
 export const ledgerWith = (ledger: Ledger, entry: LedgerEntry): Ledger => {
   const read = readLedger(ledger, "ledger");
-  const door = checks();
+  const problems = checks();
   const copies = ownCopies();
   const added = copies.of(entry) as LedgerEntry;
-  readEntry(added, "entry", door, noLabels());
-  door.done();
+  readEntry(added, "entry", problems, noLabels());
+  problems.done();
   const ids = takeIds(read);
   try {
     expectNewId(added, ids);
@@ -223,9 +223,9 @@ const replacedInStored = (entries: readonly unknown[], path: string): ReadonlySe
     );
   }
   if (keys.size < entries.length || replaced.size < corrections) {
-    const door = checks();
-    readCorrections(entries as readonly LedgerEntry[], path, door, "store");
-    door.done();
+    const problems = checks();
+    readCorrections(entries as readonly LedgerEntry[], path, problems, "store");
+    problems.done();
   }
   return replaced;
 };

@@ -88,16 +88,16 @@ export const checkLimits = (input: {
   readonly limits: readonly Limit[];
 }): LimitCheck => {
   expectFields(input, ["ledger", "proposal", "limits"]);
-  const door = checks();
+  const problems = checks();
   for (const field of ["proposal", "limits"] as const)
-    for (const problem of unreadable(input?.[field], field)) door.add(problem);
-  door.done();
-  const read = door.run(() => readProposal(input?.proposal, "proposal"));
+    for (const problem of unreadable(input?.[field], field)) problems.add(problem);
+  problems.done();
+  const read = problems.run(() => readProposal(input?.proposal, "proposal"));
   if (input?.limits === undefined) {
-    door.add({ code: "missing", path: "limits", got: "nothing", expected: "a list of limits" });
+    problems.add({ code: "missing", path: "limits", got: "nothing", expected: "a list of limits" });
   }
-  const limits = readLimits(input?.limits, door);
-  door.done();
+  const limits = readLimits(input?.limits, problems);
+  problems.done();
   const { proposal, date } = read as NonNullable<typeof read>;
   const entries = input.ledger ?? { type: "ledger", version: 1, entries: [] };
   const ledger = ledgerHistory(entries, "ledger", askedBy(limits));

@@ -61,9 +61,9 @@ export const weatherSeries = (input: unknown, path: string, rule: WeatherRule): 
   if (input === undefined) return fail("missing", path, input, "a daily series, made by dailySeries");
   const fields = expectFields(input, seriesFields, path);
   if (fields.type !== "daily-series") return fail("type", path, input, "a daily series, made by dailySeries");
-  const door = checks();
-  const series = door.run(() => dailySeries(input as DailySeries), path);
-  door.done();
+  const problems = checks();
+  const series = problems.run(() => dailySeries(input as DailySeries), path);
+  problems.done();
   const { unit, values, ...rest } = series ?? fail("type", path, input, "a daily series");
   if (quantityOf(0, unit, "none", `${path}.unit`).dimension !== rule.dimension) {
     return fail("unit/mismatch", `${path}.unit`, unit, `a unit of ${rule.dimension}, such as ${rule.unit}`);
@@ -71,14 +71,14 @@ export const weatherSeries = (input: unknown, path: string, rule: WeatherRule): 
   const same = values.map((value, i) => {
     if (value === null) return null;
     const found = numberIn(quantityOf(value, unit, "none", `${path}.values[${i}]`), rule.unit);
-    door.run(() => {
+    problems.run(() => {
       if (found < rule.min - 1e-9 || found > rule.max + 1e-9) {
         fail("range", `${path}.values[${i}]`, `${value} ${unit}`, `${rule.min} to ${rule.max} ${rule.unit}`);
       }
     });
     return found;
   });
-  door.done();
+  problems.done();
   return dailySeries({ ...rest, unit: rule.unit, values: same });
 };
 

@@ -67,18 +67,18 @@ const turfReaders: { readonly [K in keyof Required<TurfState>]: Reader } = {
   maximumTemperature: temperature,
 };
 
-/** Reads what a treatment is used as; problems go to `door`. */
-export const readUse = (input: unknown, path: string, door: Checks): void => {
-  door.run(() => expectOneOf(input, uses, path));
+/** Reads what a treatment is used as; what is wrong goes to `problems`. */
+export const readUse = (input: unknown, path: string, problems: Checks): void => {
+  problems.run(() => expectOneOf(input, uses, path));
 };
 
-/** Reads what a label says of the turf; problems go to `door`. */
-export const readTurfLabel = (input: unknown, path: string, door: Checks): void =>
-  readFields(input, labelReaders, ["source"], path, "what the label says of the turf", door);
+/** Reads what a label says of the turf; what is wrong goes to `problems`. */
+export const readTurfLabel = (input: unknown, path: string, problems: Checks): void =>
+  readFields(input, labelReaders, ["source"], path, "what the label says of the turf", problems);
 
-/** Reads what is known of the turf; problems go to `door`. */
-export const readTurf = (input: unknown, path: string, door: Checks): void =>
-  readFields(input, turfReaders, [], path, "what is known of the turf", door);
+/** Reads what is known of the turf; what is wrong goes to `problems`. */
+export const readTurf = (input: unknown, path: string, problems: Checks): void =>
+  readFields(input, turfReaders, [], path, "what is known of the turf", problems);
 
 /** Takes the parts of a question on turf that may come from JSON, or throws all that is wrong. */
 export const turfQuestion = (input: {
@@ -88,18 +88,18 @@ export const turfQuestion = (input: {
 }): CivilDate => {
   expectFields(input, ["date", "treatment", "turf"]);
   const { date, treatment, turf } = input;
-  const door = checks();
-  const day = door.run(() => civilDateAt(date, "date"));
+  const problems = checks();
+  const day = problems.run(() => civilDateAt(date, "date"));
   const fields = ["id", "use", "activeIngredient", "label"];
-  const known = door.run(() => expectFields(treatment, fields, "treatment", "a treatment"));
+  const known = problems.run(() => expectFields(treatment, fields, "treatment", "a treatment"));
   if (known !== undefined) {
-    door.run(() => expectText(known.id, "treatment.id", "a name"));
-    readUse(known.use, "treatment.use", door);
+    problems.run(() => expectText(known.id, "treatment.id", "a name"));
+    readUse(known.use, "treatment.use", problems);
     if (known.activeIngredient !== undefined)
-      door.run(() => text(known.activeIngredient, "treatment.activeIngredient"));
-    if (known.label !== undefined) readTurfLabel(known.label, "treatment.label", door);
+      problems.run(() => text(known.activeIngredient, "treatment.activeIngredient"));
+    if (known.label !== undefined) readTurfLabel(known.label, "treatment.label", problems);
   }
-  readTurf(turf, "turf", door);
-  door.done();
+  readTurf(turf, "turf", problems);
+  problems.done();
   return day as CivilDate;
 };

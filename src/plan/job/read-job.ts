@@ -101,55 +101,61 @@ const unitsOfJob = (treatments: readonly ReadTreatment[], site: ReadSite | undef
     : "US customary";
 };
 
+const endsBeforeVisit = (treatments: readonly ReadTreatment[], date: CivilDate, problems: Checks): void => {
+  for (const { end, path } of treatments)
+    if (end !== undefined && compareDates(civilDate(end.slice(0, 10)), date) < 0)
+      problems.run(() =>
+        fail("conflict", `${path}.end`, end, `no moment before the day of the visit, ${date}`),
+      );
+};
+
 /**
- * Reads a job, whatever it is, and checks all of it; problems go to `door`, each with its path. Where there
+ * Reads a job, whatever it is, and checks all of it; what is wrong goes to `problems`, each with its path. Where there
  * are any, the job lacks what could not be read, and only its `treatments` and `sprayer` may be looked at.
  *
  * @throws RatewrightError where the input is no record of plain data
  */
-export const readJob = (input: unknown, door: Checks): ReadJob => {
-  const top = door.run(() => expectRecord(input, "job", "a job")) as Job | undefined;
-  if (top === undefined) door.done();
+export const readJob = (input: unknown, problems: Checks): ReadJob => {
+  const top = problems.run(() => expectRecord(input, "job", "a job")) as Job | undefined;
+  if (top === undefined) problems.done();
   const job = top as Job;
-  for (const problem of unreadable(job, "")) door.add({ ...problem, path: problem.path || "job" });
-  door.done();
-  door.run(() => expectFields(job, jobFields, "", "a job"));
+  for (const problem of unreadable(job, "")) problems.add({ ...problem, path: problem.path || "job" });
+  problems.done();
+  problems.run(() => expectFields(job, jobFields, "", "a job"));
   if (job.type !== "job")
-    door.run(() => fail(job.type === undefined ? "missing" : "type", "type", job.type, '"job"'));
+    problems.run(() => fail(job.type === undefined ? "missing" : "type", "type", job.type, '"job"'));
   if (job.version !== 1)
-    door.run(() => fail(job.version === undefined ? "missing" : "type", "version", job.version, "1"));
-  const title = door.run(() => expectText(job.title, "title", "a title"));
-  const date = door.run(() => civilDateAt(job.date, "date"));
-  const site = readSite(job.site, door);
-  const products = readProducts(job.products, door);
+    problems.run(() => fail(job.version === undefined ? "missing" : "type", "version", job.version, "1"));
+  const title = problems.run(() => expectText(job.title, "title", "a title"));
+  const date = problems.run(() => civilDateAt(job.date, "date"));
+  const site = readSite(job.site, problems);
+  const products = readProducts(job.products, problems);
   const stated: readonly unknown[] = Array.isArray(job.products) ? job.products : [];
   const named = {
     sound: products,
     ids: new Set(stated.map((product) => (product as { id?: unknown } | null)?.id)),
   };
-  const treatments = readTreatments(job.treatments, site, named, door);
-  const water = readWater(job.water, site, door);
-  for (const { end, path } of treatments)
-    if (date !== undefined && end !== undefined && compareDates(civilDate(end.slice(0, 10)), date) < 0)
-      door.run(() => fail("conflict", `${path}.end`, end, `no moment before the day of the visit, ${date}`));
-  const sprayer = job.sprayer === undefined ? undefined : door.run(() => readSprayer(job.sprayer));
+  const treatments = readTreatments(job.treatments, site, named, problems);
+  const water = readWater(job.water, site, problems);
+  if (date !== undefined) endsBeforeVisit(treatments, date, problems);
+  const sprayer = job.sprayer === undefined ? undefined : problems.run(() => readSprayer(job.sprayer));
   const sprayed = Array.isArray(job.treatments) && job.treatments.some((t) => t?.method === "spray");
   if (sprayed && job.sprayer === undefined) {
-    door.run(() => fail("missing", "sprayer", undefined, "a sprayer, because a treatment is sprayed"));
+    problems.run(() => fail("missing", "sprayer", undefined, "a sprayer, because a treatment is sprayed"));
   }
-  const log = readLog(job.log, date, site, named, door);
-  const limits = readLimits(job.limits, door);
-  const facts = readFacts(job.facts, "facts", door);
-  checkAllEdges(facts, treatments, site, door);
+  const log = readLog(job.log, date, site, named, problems);
+  const limits = readLimits(job.limits, problems);
+  const facts = readFacts(job.facts, "facts", problems);
+  checkAllEdges(facts, treatments, site, problems);
   const temperatures =
     job.temperatures === undefined
       ? undefined
-      : door.run(() => dailyTemperatures(job.temperatures as DailyTemperatures), "temperatures");
-  const machine = job.spreader === undefined ? {} : (door.run(() => readSpreader(job.spreader)) ?? {});
+      : problems.run(() => dailyTemperatures(job.temperatures as DailyTemperatures), "temperatures");
+  const machine = job.spreader === undefined ? {} : (problems.run(() => readSpreader(job.spreader)) ?? {});
   const units =
-    job.units === undefined ? undefined : door.run(() => expectOneOf(job.units, sheetUnits, "units"));
+    job.units === undefined ? undefined : problems.run(() => expectOneOf(job.units, sheetUnits, "units"));
   const applicator =
-    job.applicator === undefined ? {} : (door.run(() => readApplicator(job.applicator)) ?? {});
+    job.applicator === undefined ? {} : (problems.run(() => readApplicator(job.applicator)) ?? {});
   return {
     units: units ?? unitsOfJob(treatments, site),
     applicator,

@@ -162,9 +162,9 @@ export const readSprayer = (input: unknown): ReadSprayer => {
 
 /** What the tank must hold beside what it cannot spray out; what cannot be read is told of by its own reader. */
 const expectRoom = (given: Readonly<Partial<Record<keyof JobSprayer, unknown>>>): void => {
-  const door = checks();
+  const problems = checks();
   const liters = (name: "tank" | "minimumLoad" | "residualVolume" | "plumbingVolume"): number | undefined =>
-    given[name] === undefined ? undefined : door.run(() => heldVolume(given[name], name).in("L"));
+    given[name] === undefined ? undefined : problems.run(() => heldVolume(given[name], name).in("L"));
   const tank = liters("tank");
   if (tank === undefined || tank === 0) return;
   const least = liters("minimumLoad") ?? 0;

@@ -13,7 +13,7 @@ import type { ReadSprayer } from "../job/read-machines.js";
 import type { ReadSpray, ReadSpread } from "../job/treatments.js";
 import { type SprayOrder, sprayOrder } from "../visit/spray-order.js";
 import { type SpreadOrder, spreadOrder } from "../visit/spread-order.js";
-import type { Told } from "../visit/told.js";
+import type { WithFindings } from "../visit/with-findings.js";
 import { onRoute, type ReadRoute } from "./read-route.js";
 import { type RouteAmount, type RouteLoads, routeLoads } from "./route-loads.js";
 
@@ -107,7 +107,11 @@ export interface Filled {
 }
 
 /** The fillings and the mix of a route that is sprayed. */
-export const sprayed = (route: ReadRoute, treatment: ReadSpray, sprayer: ReadSprayer): Told<Filled> => {
+export const sprayed = (
+  route: ReadRoute,
+  treatment: ReadSpray,
+  sprayer: ReadSprayer,
+): WithFindings<Filled> => {
   const { tank: capacity, applicationVolume: rate, residualVolume, plumbingVolume } = sprayer;
   const loads = loadsOf(route, {
     rate,
@@ -149,7 +153,7 @@ export const sprayed = (route: ReadRoute, treatment: ReadSpray, sprayer: ReadSpr
 };
 
 /** The fillings of the hopper of a route that is spread. */
-export const spreadOut = (route: ReadRoute, treatment: ReadSpread): Told<Filled> => {
+export const spreadOut = (route: ReadRoute, treatment: ReadSpread): WithFindings<Filled> => {
   const told = onRoute("spread", () => spreadOrder(treatment, route.spreader));
   const capacity = route.hopper ?? fail("missing", "spreader.hopper", undefined, "what the hopper holds");
   const { rate } = told.value;

@@ -109,9 +109,9 @@ const treatmentOf = (
   given: Given,
   method: "spray" | "spread",
   stops: readonly ReadStop[],
-  door: Checks,
+  problems: Checks,
 ): ReadTreatment | undefined => {
-  const products = readProducts(given.products, door);
+  const products = readProducts(given.products, problems);
   const stated: readonly unknown[] = Array.isArray(given.products) ? given.products : [];
   const ids = new Set(stated.map((product) => (product as { id?: unknown } | null)?.id));
   const spread = (): Readonly<Record<string, unknown>> =>
@@ -121,11 +121,11 @@ const treatmentOf = (
       "spread",
       "a product with its rate or a target",
     );
-  const stuff = method === "spray" ? { mix: given.mix } : door.run(spread);
+  const stuff = method === "spray" ? { mix: given.mix } : problems.run(spread);
   if (stuff === undefined) return undefined;
   const list = [{ id: "route", method, ...stuff }];
   const [treatment] =
-    door.run(() =>
+    problems.run(() =>
       onRoute(method, () => {
         const inner = checks();
         const read = readTreatments(list, siteOf(stops), { sound: products, ids }, inner);
@@ -190,46 +190,46 @@ const unitsOf = (stops: readonly ReadStop[]): SheetUnits =>
 
 /** Reads a route, whatever it is, and throws all that is wrong with it. */
 export const readRoute = (input: unknown): ReadRoute => {
-  const door = checks();
+  const problems = checks();
   const top = expectRecord(input, "route", "a route");
-  for (const problem of unreadable(top, "")) door.add({ ...problem, path: problem.path || "route" });
-  door.done();
+  for (const problem of unreadable(top, "")) problems.add({ ...problem, path: problem.path || "route" });
+  problems.done();
   const given: Given = top;
-  door.run(() => expectFields(top, fields, "", "a route"));
+  problems.run(() => expectFields(top, fields, "", "a route"));
   const word = (name: "type" | "version", wanted: unknown, told: string): void => {
     if (given[name] !== wanted)
-      door.run(() => fail(given[name] === undefined ? "missing" : "type", name, given[name], told));
+      problems.run(() => fail(given[name] === undefined ? "missing" : "type", name, given[name], told));
   };
   word("type", "route-job", '"route-job"');
   word("version", 1, "1");
-  const title = door.run(() => {
+  const title = problems.run(() => {
     expectText(given.title, "title", "a title");
     return shortText(given.title, "title");
   });
-  const date = door.run(() => civilDateAt(given.date, "date"));
-  const stops = readStops(given.stops, door);
-  const method = door.run(() => methodOf(given));
-  const treatment = method && treatmentOf(given, method, stops, door);
-  const sprayer = method === "spray" ? door.run(() => sprayerOf(given.sprayer)) : undefined;
-  const spreader = given.spreader === undefined ? {} : (door.run(() => spreaderOf(given.spreader)) ?? {});
-  const hopper = method === "spread" ? door.run(() => hopperOf(given.spreader)) : undefined;
+  const date = problems.run(() => civilDateAt(given.date, "date"));
+  const stops = readStops(given.stops, problems);
+  const method = problems.run(() => methodOf(given));
+  const treatment = method && treatmentOf(given, method, stops, problems);
+  const sprayer = method === "spray" ? problems.run(() => sprayerOf(given.sprayer)) : undefined;
+  const spreader = given.spreader === undefined ? {} : (problems.run(() => spreaderOf(given.spreader)) ?? {});
+  const hopper = method === "spread" ? problems.run(() => hopperOf(given.spreader)) : undefined;
   const startWith =
     given.startWith === undefined || method === undefined
       ? undefined
-      : door.run(() => startOf(given.startWith, method));
+      : problems.run(() => startOf(given.startWith, method));
   const refill =
     given.refill === undefined
       ? "before a stop"
-      : door.run(() => expectOneOf(given.refill, ["before a stop", "when empty"], "refill"));
-  const limits = readLimits(given.limits, door);
-  const facts = readFacts(given.facts, "facts", door);
+      : problems.run(() => expectOneOf(given.refill, ["before a stop", "when empty"], "refill"));
+  const limits = readLimits(given.limits, problems);
+  const facts = readFacts(given.facts, "facts", problems);
   const units =
     given.units === undefined
       ? unitsOf(stops)
-      : door.run(() => expectOneOf(given.units, ["US customary", "metric", "both"], "units"));
+      : problems.run(() => expectOneOf(given.units, ["US customary", "metric", "both"], "units"));
   const applicator =
-    given.applicator === undefined ? {} : (door.run(() => applicatorOf(given.applicator)) ?? {});
-  door.done();
+    given.applicator === undefined ? {} : (problems.run(() => applicatorOf(given.applicator)) ?? {});
+  problems.done();
   return {
     title: title as string,
     date: date as CivilDate,

@@ -13,7 +13,7 @@ import { withSuggestions } from "../job/with-suggestions.js";
 import { cautionsFor, type WorkOrderCaution } from "../visit/cautions.js";
 import type { SprayOrder } from "../visit/spray-order.js";
 import type { SpreadOrder } from "../visit/spread-order.js";
-import type { Told } from "../visit/told.js";
+import type { WithFindings } from "../visit/with-findings.js";
 import { sprayed, spreadOut } from "./fill-route.js";
 import { readRoute, routePath } from "./read-route.js";
 import type { RouteJob } from "./route-job.js";
@@ -74,7 +74,7 @@ const compute = (input: unknown): RouteOrder => {
       productName: product.name,
       amount,
     }));
-  const stops = route.stops.map((stop, i): Told<RouteOrderStop> => {
+  const stops = route.stops.map((stop, i): WithFindings<RouteOrderStop> => {
     const { amount, arriveWith, leaveWith } = loads.stops[i] as RouteLoads["stops"][number];
     const entries = stopEntries({
       route,

@@ -7,7 +7,7 @@ import { type Finding, fail, type Quantity } from "../../quantity/index.js";
 import type { ProductAmount } from "../../tank/index.js";
 import type { JobApplicator } from "../job/job.js";
 import type { ReadProduct } from "../job/read-products.js";
-import type { Told } from "../visit/told.js";
+import type { WithFindings } from "../visit/with-findings.js";
 import type { ReadRoute } from "./read-route.js";
 import type { ReadStop } from "./read-stops.js";
 
@@ -89,7 +89,7 @@ export const stopLimits = (
   route: ReadRoute,
   stop: ReadStop,
   entries: readonly LedgerEntry[],
-): Told<RouteLimits> => {
+): WithFindings<RouteLimits> => {
   const labels = noLabels();
   const seen = entries.map((entry) => entryRates(entry, labels));
   const known = seen.flatMap(({ rates }) => (rates === undefined ? [] : [rates]));

@@ -5,7 +5,7 @@ import type { RateOf } from "../../tank/index.js";
 import type { ReadSprayer } from "../job/read-machines.js";
 import type { ReadProduct } from "../job/read-products.js";
 import { anyQuantity, type Measure } from "./measure.js";
-import type { Told } from "./told.js";
+import type { WithFindings } from "./with-findings.js";
 
 /** The rate as one quantity: 2 pt per 100 gal is 0.02 pt/gal. */
 export const statedRate = (rate: RateOf, id: string, path: string): Quantity<string, string> => {
@@ -31,7 +31,7 @@ export const suppliedBy = (
   product: ReadProduct,
   rate: Measure,
   sprayer: ReadSprayer | undefined,
-): Omit<Told<NutrientsSupplied<"mass/area"> | undefined>, "findings"> => {
+): Omit<WithFindings<NutrientsSupplied<"mass/area"> | undefined>, "findings"> => {
   if (product.fertilizer === undefined) return { value: undefined, notChecked: [] };
   const rates = perAreaRates(product, rate, sprayer);
   if (rates.byMass === undefined) {

@@ -16,7 +16,7 @@ import type { ReadTreatment } from "../job/treatments.js";
 import { visitRow } from "./nutrient-account.js";
 import type { SprayOrder } from "./spray-order.js";
 import type { SpreadOrder } from "./spread-order.js";
-import { allTold, type Told } from "./told.js";
+import { allWithFindings, type WithFindings } from "./with-findings.js";
 
 type Area = Quantity<"area", "none">;
 
@@ -133,7 +133,7 @@ const lessCutOuts = (left: Area, { parts }: ReadTreatment, { site }: ReadJob): A
   return inUnit(quantity(Math.max(0, rest), "m2"), left.unit);
 };
 
-const buffersOf = (order: SpreadOrder | SprayOrder, job: ReadJob): Told<readonly BufferOrder[]> => {
+const buffersOf = (order: SpreadOrder | SprayOrder, job: ReadJob): WithFindings<readonly BufferOrder[]> => {
   const none = { value: [], findings: [], notChecked: [] };
   const treatment = job.treatments.find(({ id }) => id === order.treatment);
   const row = visitRow(order, job);
@@ -178,7 +178,7 @@ const buffersOf = (order: SpreadOrder | SprayOrder, job: ReadJob): Told<readonly
 export const bufferOrders = (
   job: ReadJob,
   orders: readonly (SpreadOrder | SprayOrder)[],
-): Told<readonly BufferOrder[]> => {
-  const told = allTold(orders.map((order) => buffersOf(order, job)));
-  return { ...told, value: told.value.flat() };
+): WithFindings<readonly BufferOrder[]> => {
+  const each = allWithFindings(orders.map((order) => buffersOf(order, job)));
+  return { ...each, value: each.value.flat() };
 };

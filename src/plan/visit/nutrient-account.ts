@@ -25,7 +25,7 @@ import { perAreaRates, statedRate, suppliedBy } from "./area-rates.js";
 import { logFindings } from "./log-findings.js";
 import type { SprayOrder } from "./spray-order.js";
 import type { SpreadOrder } from "./spread-order.js";
-import { allTold, type Told } from "./told.js";
+import { allWithFindings, type WithFindings } from "./with-findings.js";
 
 /** What one application adds. */
 export interface NutrientEntry {
@@ -65,7 +65,7 @@ const ratesOf = (supplies: NutrientsSupplied<"mass/area"> | undefined): Nutrient
   (supplies ?? {}) as NutrientRates;
 
 /** What a product brings beside nutrients, as far as it can be weighed; nothing where it states nothing. */
-const otherContents = (product: ReadProduct, rates: AreaRates): Told<NutrientRates> => {
+const otherContents = (product: ReadProduct, rates: AreaRates): WithFindings<NutrientRates> => {
   const { contents = [] } = product;
   return {
     value: weighedContents(contents, rates),
@@ -77,7 +77,7 @@ const otherContents = (product: ReadProduct, rates: AreaRates): Told<NutrientRat
   };
 };
 
-const logRow = (entry: ReadLogEntry, job: ReadJob): Told<HistoryRow> => {
+const logRow = (entry: ReadLogEntry, job: ReadJob): WithFindings<HistoryRow> => {
   const { date, path, product, rate, parts = [], nutrients } = entry;
   const base = { date, from: path, parts, products: product === undefined ? [] : [product.id] };
   if (product !== undefined && rate !== undefined) {
@@ -118,7 +118,7 @@ export interface VisitRow {
 }
 
 /** An order of the visit as the limits weigh it. */
-export const visitRow = (order: SpreadOrder | SprayOrder, job: ReadJob): Told<VisitRow> => {
+export const visitRow = (order: SpreadOrder | SprayOrder, job: ReadJob): WithFindings<VisitRow> => {
   const items = (order.method === "spread" ? [order] : order.products).flatMap(
     ({ product: id, rate, supplies }) => {
       const product = job.products.get(id);
@@ -201,20 +201,20 @@ const contentOf =
 export const nutrientAccounts = (
   job: ReadJob,
   orders: readonly (SpreadOrder | SprayOrder)[],
-): Told<readonly NutrientAccount[]> => {
-  const logged = allTold(job.log.map((entry) => logRow(entry, job)));
+): WithFindings<readonly NutrientAccount[]> => {
+  const logged = allWithFindings(job.log.map((entry) => logRow(entry, job)));
   const log = logged.value;
   const history = historyOf({
     dates: log.map(({ date }) => date),
     parts: (i) => log[i]?.parts ?? [],
     row: (i) => log[i] as HistoryRow,
   });
-  const visiting = allTold(orders.map((order) => visitRow(order, job)));
+  const visiting = allWithFindings(orders.map((order) => visitRow(order, job)));
   const visit = visiting.value;
   const byPart = [...job.treatments, ...job.log].some((item) => item.parts !== undefined);
   const names = byPart ? [...job.site.parts.keys()] : [wholeSite];
   const nextYear = `${String(Number(job.date.slice(0, 4)) + 1).padStart(4, "0")}-01-01`;
-  const accounts = allTold(names.map((part) => accountOf(part, { job, visit, history, nextYear })));
+  const accounts = allWithFindings(names.map((part) => accountOf(part, { job, visit, history, nextYear })));
   const before = [logged, visiting];
   return {
     value: accounts.value,
@@ -232,7 +232,7 @@ const accountOf = (
     readonly history: History;
     readonly nextYear: string;
   },
-): Told<NutrientAccount> => {
+): WithFindings<NutrientAccount> => {
   const { job, visit, history, nextYear } = known;
   const year: NutrientRates[] = [];
   const unweighed: string[] = [];

@@ -2,7 +2,7 @@ import { type Packaged, type Packages, packagesFor } from "../../nutrient/index.
 import { perOf, type Quantity, timesOf } from "../../quantity/index.js";
 import type { ReadProduct } from "../job/read-products.js";
 import type { Measure } from "./measure.js";
-import type { Told } from "./told.js";
+import type { WithFindings } from "./with-findings.js";
 
 type Counted = Packages<"mass", string> | Packages<"volume", string>;
 
@@ -13,7 +13,7 @@ type Counted = Packages<"mass", string> | Packages<"volume", string>;
 export const packagesOf = (
   need: Measure,
   product: ReadProduct,
-): Omit<Told<Counted | undefined>, "findings"> => {
+): Omit<WithFindings<Counted | undefined>, "findings"> => {
   const { density, name, id } = product;
   const sold = product.package;
   if (sold === undefined) return { value: undefined, notChecked: [] };

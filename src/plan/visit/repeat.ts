@@ -15,7 +15,7 @@ import {
 } from "../../quantity/index.js";
 import type { ReadJob } from "../job/read-job.js";
 import type { ReadDegreeDays, ReadTreatment } from "../job/treatments.js";
-import type { Told } from "./told.js";
+import type { WithFindings } from "./with-findings.js";
 
 /** An growing-degree-day interval: since when it is counted, and when it has run out. */
 export interface DegreeDayInterval {
@@ -67,7 +67,7 @@ const degreeDayInterval = (
   from: CivilDate,
   job: ReadJob,
   what: string,
-): Omit<Told<DegreeDayInterval | null>, "findings"> => {
+): Omit<WithFindings<DegreeDayInterval | null>, "findings"> => {
   const series = job.temperatures;
   if (series === undefined)
     return {
@@ -114,7 +114,7 @@ const calendarOf = (
   { interval: rule, id, path }: ReadTreatment,
   past: readonly CivilDate[],
   visit: CivilDate,
-): Told<NextDates | null> => {
+): WithFindings<NextDates | null> => {
   if (rule === undefined)
     return {
       value: null,
@@ -143,7 +143,7 @@ const calendarOf = (
 };
 
 /** When each treatment comes round again; findings where this visit is early or late by what the job states. */
-export const repeatPlan = (treatment: ReadTreatment, job: ReadJob): Told<RepeatPlan> => {
+export const repeatPlan = (treatment: ReadTreatment, job: ReadJob): WithFindings<RepeatPlan> => {
   const applied = appliedDates(treatment, job);
   const { degreeDays, id, path } = treatment;
   // What the log has on the day of the visit is taken for the visit itself.

@@ -29,9 +29,9 @@ import {
   nitrogenFindings,
   rateFindings,
 } from "./rate-findings.js";
-import type { Told } from "./told.js";
 import { type Watering, watering } from "./watering.js";
 import { type PacketShare, wholePackets } from "./whole-packets.js";
+import type { WithFindings } from "./with-findings.js";
 
 /** A product in the tank: how much in all, in each load, and what it supplies. */
 export interface SprayedProduct {
@@ -165,7 +165,7 @@ export const sprayOrder = (
   sprayer: ReadSprayer,
   rain?: ReadWater,
   filled?: TankLoads,
-): Told<SprayOrder> => {
+): WithFindings<SprayOrder> => {
   const after = watering(treatment, rain);
   const { mix, area, path, byPart } = treatment;
   const { tank, amounts } = measured(treatment, sprayer, filled);
@@ -223,7 +223,7 @@ const sprayedProduct = (
   loads: ProductLoads,
   tank: TankLoads,
   sprayer: ReadSprayer,
-): Told<SprayedProduct> => {
+): WithFindings<SprayedProduct> => {
   const { product, path } = item;
   const rate = statedRate(item.rate, product.id, path);
   const packages = packagesOf(loads.total, product);

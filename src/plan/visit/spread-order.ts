@@ -20,8 +20,8 @@ import {
   nitrogenFindings,
   rateFindings,
 } from "./rate-findings.js";
-import type { Told } from "./told.js";
 import { type Watering, watering } from "./watering.js";
+import type { WithFindings } from "./with-findings.js";
 
 /** What one part of the site takes. */
 export interface SpreadPart extends TreatedPart {
@@ -68,7 +68,7 @@ export const spreadOrder = (
   treatment: ReadSpread,
   spreader: ReadSpreader,
   water?: ReadWater,
-): Told<SpreadOrder> => {
+): WithFindings<SpreadOrder> => {
   const after = watering(treatment, water);
   const { product, wanted, area, passes, path, byPart, setting } = treatment;
   const rate = "rate" in wanted ? wanted.rate : rateFor(wanted.target, product, path);

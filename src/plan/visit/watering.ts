@@ -4,9 +4,9 @@ import { runTime } from "../../water/index.js";
 import type { ReadProduct } from "../job/read-products.js";
 import type { ReadWater } from "../job/read-water.js";
 import type { ReadTreatment } from "../job/treatments.js";
-import type { Told } from "./told.js";
 import { amountConflicts, type ProductWatering, wetAndDry } from "./watering-conflicts.js";
 import { waterFindings, weighed } from "./watering-findings.js";
+import type { WithFindings } from "./with-findings.js";
 
 type Length = Quantity<"length", "none">;
 type Time = Quantity<"time", "none">;
@@ -110,7 +110,7 @@ const strictest = (
 };
 
 /** What the labels of a treatment ask for of water, weighed against the rain and the irrigation of the job. */
-export const watering = (treatment: ReadTreatment, water: ReadWater | undefined): Told<Watering> => {
+export const watering = (treatment: ReadTreatment, water: ReadWater | undefined): WithFindings<Watering> => {
   const { end, irrigationRate: rate, path } = treatment;
   const rules = rulesOf(treatment);
   const notStated = productsOf(treatment).flatMap(({ name, wateringIn }) =>

@@ -1,7 +1,7 @@
 import { type Finding, type NeutralSubstance, numberIn, type Quantity } from "../../quantity/index.js";
 import type { ProductLoads, TankLoads } from "../../tank/index.js";
 import type { ReadProduct } from "../job/read-products.js";
-import type { Told } from "./told.js";
+import type { WithFindings } from "./with-findings.js";
 
 /** A product in water-soluble packets: what one holds, and how many each load takes. */
 export interface PacketShare {
@@ -27,7 +27,7 @@ export const wholePackets = (input: {
   readonly loads: ProductLoads;
   readonly tank: TankLoads;
   readonly path: string;
-}): Told<PacketShare | undefined> => {
+}): WithFindings<PacketShare | undefined> => {
   const { product, loads, tank, path } = input;
   const none = { value: undefined, findings: [], notChecked: [] };
   if (product.formulation !== "water-soluble packet") return none;

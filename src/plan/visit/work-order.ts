@@ -11,8 +11,8 @@ import { type NutrientAccount, nutrientAccounts } from "./nutrient-account.js";
 import { type RepeatPlan, repeatPlan } from "./repeat.js";
 import { type SprayOrder, sprayOrder } from "./spray-order.js";
 import { type SpreadOrder, spreadOrder } from "./spread-order.js";
-import { allTold } from "./told.js";
 import { groundConflicts } from "./watering.js";
+import { allWithFindings } from "./with-findings.js";
 
 /** The work order of a visit. Plain data: through JSON its quantities become `{ value, unit, of }`. */
 export interface WorkOrder {
@@ -69,7 +69,7 @@ const compute = (input: unknown): WorkOrder => {
   problems.done();
   const orders = [...spreads, ...sprays].map(({ value }) => value);
   const nutrients = nutrientAccounts(job, orders);
-  const repeats = allTold(job.treatments.map((t) => repeatPlan(t, job)));
+  const repeats = allWithFindings(job.treatments.map((t) => repeatPlan(t, job)));
   const buffers = bufferOrders(job, orders);
   const told = [...spreads, ...sprays, nutrients, repeats, buffers];
   return {

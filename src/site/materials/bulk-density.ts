@@ -34,9 +34,9 @@ export const wetOverDry = (record: Readonly<Record<string, unknown>>, at = ""): 
       ? 1
       : fail("missing", path("moisture"), undefined, 'a share, such as quantity(8, "%")');
   }
-  const door = checks();
-  const basis = door.run(() => expectOneOf(record.basis, bases, path("basis")));
-  const share = door.run(() =>
+  const problems = checks();
+  const basis = problems.run(() => expectOneOf(record.basis, bases, path("basis")));
+  const share = problems.run(() =>
     expectQuantity(
       record.moisture,
       { dimension: "1", of: "none", bound: "non-negative" },
@@ -44,12 +44,12 @@ export const wetOverDry = (record: Readonly<Record<string, unknown>>, at = ""): 
     ).in("1"),
   );
   if (basis === "wet weight" && share !== undefined && share >= 1) {
-    door.run(() => fail("range", path("moisture"), record.moisture, "less than 100 % of the wet weight"));
+    problems.run(() => fail("range", path("moisture"), record.moisture, "less than 100 % of the wet weight"));
   }
   if (share !== undefined && share > 20) {
-    door.run(() => fail("range", path("moisture"), record.moisture, "at most 2000 % of the dry weight"));
+    problems.run(() => fail("range", path("moisture"), record.moisture, "at most 2000 % of the dry weight"));
   }
-  door.done();
+  problems.done();
   return basis === "dry weight" ? 1 + (share as number) : 1 / (1 - (share as number));
 };
 
@@ -60,14 +60,14 @@ interface DensityInput {
 }
 
 const densityAt = (input: unknown, turn: (density: number, wet: number) => number): BulkDensity => {
-  const door = checks();
-  const record = recordWith(input, ["bulkDensity", "moisture", "basis"], door, "input");
-  const density = door.run(() => densityOf(record.bulkDensity, "bulkDensity"));
+  const problems = checks();
+  const record = recordWith(input, ["bulkDensity", "moisture", "basis"], problems, "input");
+  const density = problems.run(() => densityOf(record.bulkDensity, "bulkDensity"));
   if (record.moisture === undefined) {
-    door.run(() => fail("missing", "moisture", undefined, 'a share, such as quantity(8, "%")'));
+    problems.run(() => fail("missing", "moisture", undefined, 'a share, such as quantity(8, "%")'));
   }
-  const wet = door.run(() => wetOverDry(record));
-  door.done();
+  const wet = problems.run(() => wetOverDry(record));
+  problems.done();
   return likeQuantity(density as BulkDensity, turn((density as BulkDensity).value, wet as number));
 };
 

@@ -116,17 +116,17 @@ export const readShape = (input: unknown): ReadShape => {
   const record = expectRecord(input, "shape", "a record that names its shape");
   const kind = shapeOf(record.shape);
   const one = shapes[kind];
-  const door = checks();
-  door.run(() => expectFields(record, [...one.fields, ...described], ""));
-  const name = door.run(() => nameOf(record, ""));
-  const slope = door.run(() => slopeOfShape(record, kind));
+  const problems = checks();
+  problems.run(() => expectFields(record, [...one.fields, ...described], ""));
+  const name = problems.run(() => nameOf(record, ""));
+  const slope = problems.run(() => slopeOfShape(record, kind));
   const measures: Record<string, unknown> = {};
   for (const key of one.fields) if (record[key] !== undefined) measures[key] = record[key];
-  const area = door.run(() => {
+  const area = problems.run(() => {
     if (isPlanArea(record, kind)) measures.area = withoutTag(measures.area);
     return one.area(measures);
   });
-  door.done();
+  problems.done();
   return { ...name, ...broughtDown(area as Area, slope) };
 };
 
@@ -152,11 +152,11 @@ const slopeOfShape = (record: Fields, kind: SiteShape["shape"]): ShapeSlope | un
   const untag = isPlanArea(record, kind);
   const { slope, measured } = record;
   if (slope === undefined && measured === undefined && !untag) return undefined;
-  const door = checks();
+  const problems = checks();
   const grade =
     slope === undefined && measured === "ground" && !untag
       ? 0
-      : door.run(() =>
+      : problems.run(() =>
           slope === undefined
             ? fail(
                 "missing",
@@ -166,13 +166,13 @@ const slopeOfShape = (record: Fields, kind: SiteShape["shape"]): ShapeSlope | un
               )
             : gradeOf(slope, "slope"),
         );
-  const where = door.run(() =>
+  const where = problems.run(() =>
     measured === undefined && untag ? "plan" : expectOneOf(measured, ["ground", "plan"], "measured"),
   );
   if (untag && where === "ground") {
-    door.run(() => fail("conflict", "measured", measured, "plan: the area is tagged as a plan area"));
+    problems.run(() => fail("conflict", "measured", measured, "plan: the area is tagged as a plan area"));
   }
-  door.done();
+  problems.done();
   if (slope === undefined && !untag) return undefined;
   return { grade: grade as number, measured: where as "ground" | "plan" };
 };

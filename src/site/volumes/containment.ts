@@ -101,22 +101,26 @@ export const containment = (input: {
   readonly displaced?: readonly Volume[];
   readonly footprints?: readonly Area[];
 }): Containment => {
-  const door = checks();
+  const problems = checks();
   const keys = ["largest", "rule", "margin", "rain", "floor", "displaced", "footprints"];
-  const record = recordWith(input, keys, door, "input");
-  const largest = door.run(() => volumeOf(record.largest, "largest"));
-  const floor = record.floor === undefined ? undefined : door.run(() => areaOf(record.floor, "floor"));
-  const share = door.run(() => shareOf(record));
-  const rain = record.rain === undefined ? undefined : door.run(() => lengthOf(record.rain, "rain"));
+  const record = recordWith(input, keys, problems, "input");
+  const largest = problems.run(() => volumeOf(record.largest, "largest"));
+  const floor = record.floor === undefined ? undefined : problems.run(() => areaOf(record.floor, "floor"));
+  const share = problems.run(() => shareOf(record));
+  const rain = record.rain === undefined ? undefined : problems.run(() => lengthOf(record.rain, "rain"));
   if (rain !== undefined && record.floor === undefined) {
-    door.run(() => fail("missing", "floor", undefined, "the floor area on which the rain falls"));
+    problems.run(() => fail("missing", "floor", undefined, "the floor area on which the rain falls"));
   }
-  const displaced = door.run(() => listOf(record.displaced, "displaced", (item, at) => volumeOf(item, at)));
-  const footprints = door.run(() => listOf(record.footprints, "footprints", (item, at) => areaOf(item, at)));
+  const displaced = problems.run(() =>
+    listOf(record.displaced, "displaced", (item, at) => volumeOf(item, at)),
+  );
+  const footprints = problems.run(() =>
+    listOf(record.footprints, "footprints", (item, at) => areaOf(item, at)),
+  );
   if (footprints !== undefined && footprints.length > 0 && record.floor === undefined) {
-    door.run(() => fail("missing", "floor", undefined, "the floor area, of which footprints are a part"));
+    problems.run(() => fail("missing", "floor", undefined, "the floor area, of which footprints are a part"));
   }
-  door.done();
+  problems.done();
   const tank = largest as Volume;
   const unit = tank.unit;
   const reserve =
@@ -158,9 +162,9 @@ const listOf = <T>(input: unknown, path: string, read: (item: unknown, path: str
   if (input === undefined || (Array.isArray(input) && input.length === 0)) return [];
   const list = expectList(input, path, "part");
   if (list.length > mostThings) fail("range", path, list, `at most ${mostThings} parts`);
-  const door = checks();
-  const found = list.map((item, i) => door.run(() => read(item, `${path}[${i}]`)));
-  door.done();
+  const problems = checks();
+  const found = list.map((item, i) => problems.run(() => read(item, `${path}[${i}]`)));
+  problems.done();
   return found as readonly T[];
 };
 

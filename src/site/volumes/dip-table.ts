@@ -54,15 +54,15 @@ export const dipTable = (input: {
   /** A unit of volume; gal or L where it is left out. */
   readonly unit?: "gal" | "imp gal" | "ft3" | "L" | "m3";
 }): DipTable => {
-  const door = checks();
+  const problems = checks();
   const record = expectFields(input, ["tank", "step", "unit"]);
-  const read = door.run(() => readTank(record.tank));
-  const step = door.run(() => lengthOf(record.step, "step"));
+  const read = problems.run(() => readTank(record.tank));
+  const step = problems.run(() => lengthOf(record.step, "step"));
   const given = record.unit;
   if (given !== undefined) {
-    door.run(() => volumeOf({ value: 1, unit: typeof given === "string" ? given : 0 }, "unit"));
+    problems.run(() => volumeOf({ value: 1, unit: typeof given === "string" ? given : 0 }, "unit"));
   }
-  door.done();
+  problems.done();
   const tank = read as ReadTank;
   const each = step as Length;
   const size = each.in(tank.units.length);
@@ -114,20 +114,20 @@ export const dipTable = (input: {
  */
 export const dipTableText = (table: DipTable): string => {
   const record = expectFields(table, ["type", "version", "capacity", "rows"], "table");
-  const door = checks();
-  const capacity = door.run(() => volumeOf(record.capacity, "table.capacity"));
-  const list = door.run(() => expectList(record.rows, "table.rows", "row"));
+  const problems = checks();
+  const capacity = problems.run(() => volumeOf(record.capacity, "table.capacity"));
+  const list = problems.run(() => expectList(record.rows, "table.rows", "row"));
   if ((list?.length ?? 0) > mostRows + 2)
-    door.run(() => fail("range", "table.rows", list, `at most ${mostRows} rows`));
+    problems.run(() => fail("range", "table.rows", list, `at most ${mostRows} rows`));
   const lines = (list ?? []).slice(0, mostRows + 2).map((row, i) =>
-    door.run(() => {
+    problems.run(() => {
       const { depth, volume } = expectFields(row, ["depth", "volume"], `table.rows[${i}]`);
       const dip = lengthOf(depth, `table.rows[${i}].depth`, "non-negative");
       const held = volumeOf(volume, `table.rows[${i}].volume`, "non-negative");
       return `${shortly(dip, 100)}\t${shortly(held, 10)}`;
     }),
   );
-  door.done();
+  problems.done();
   return ["Depth\tVolume", ...lines, `Full: ${shortly(capacity as Volume, 10)}`].join("\n");
 };
 

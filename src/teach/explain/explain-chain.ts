@@ -76,11 +76,11 @@ const waits = (
 const stepsOf = (steps: unknown, read: ReturnType<typeof readOptions>): readonly Derivation[] => {
   const list = expectList(steps, "steps", "step");
   if (list.length > mostSteps) return fail("range", "steps", `${list.length} steps`, `at most ${mostSteps}`);
-  const door = checks();
+  const problems = checks();
   const done: (Derivation | undefined)[] = [];
   list.forEach((step, n) => {
     const path = `steps[${n}]`;
-    const derivation = door.run(() => {
+    const derivation = problems.run(() => {
       const { id, inputs } = expectFields(step, ["id", "inputs"], path);
       const found = runnableEntry(id, `${path}.id`);
       const given = expectRecord(inputs, `${path}.inputs`, "a record of inputs");
@@ -93,7 +93,7 @@ const stepsOf = (steps: unknown, read: ReturnType<typeof readOptions>): readonly
     });
     done.push(derivation);
   });
-  door.done();
+  problems.done();
   return done.filter((one) => one !== undefined);
 };
 

@@ -1,14 +1,14 @@
 import type { Finding } from "../../quantity/index.js";
 
-/** A value, and what there is to say of it. */
-export interface Told<T> {
+/** A value with its findings and with what was not checked. */
+export interface WithFindings<T> {
   readonly value: T;
   readonly findings: readonly Finding[];
   readonly notChecked: readonly string[];
 }
 
-/** Several told values as one: the values in a list, the rest in their order. */
-export const allTold = <T>(list: readonly Told<T>[]): Told<readonly T[]> => ({
+/** Several of them as one: the values in a list, the rest in their order. */
+export const allWithFindings = <T>(list: readonly WithFindings<T>[]): WithFindings<readonly T[]> => ({
   value: list.map(({ value }) => value),
   findings: list.flatMap(({ findings }) => findings),
   notChecked: list.flatMap(({ notChecked }) => notChecked),
