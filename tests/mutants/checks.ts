@@ -1,5 +1,6 @@
 import { constantChecks, isAsPrinted } from "../constants/index.js";
 import { agrees } from "../published/check.js";
+import { isExactly, metExactly } from "../published/exact.js";
 import { allChecks } from "../published/index.js";
 
 /** Something that is no copy of our own output, and holds or does not. */
@@ -17,9 +18,13 @@ export const checks: readonly Check[] = [
       name: entry,
       holds: () => {
         const computed = compute();
-        return answers.every((answer, n) =>
-          agrees(computed[n] ?? Number.NaN, answer.wrong?.right ?? answer.printed, answer),
-        );
+        return answers.every((answer, n) => {
+          const printed = answer.wrong?.right ?? answer.printed;
+          const here = computed[n] ?? Number.NaN;
+          return metExactly(room, entry).includes(printed)
+            ? isExactly(here, printed)
+            : agrees(here, printed, answer);
+        });
       },
     })),
   ),

@@ -76,10 +76,10 @@ const holds = (check: Check): boolean => {
 };
 
 /** A list of numbers that notes which of them are read. */
-const noting = (seen: Set<number>): readonly number[] =>
+const noting = (seen: () => Set<number>): readonly number[] =>
   new Proxy(numbers, {
     get: (list, key) => {
-      seen.add(Number(key));
+      seen().add(Number(key));
       return Reflect.get(list, key);
     },
   });
@@ -88,19 +88,26 @@ const noting = (seen: Set<number>): readonly number[] =>
 const now = [...numbers];
 let copy: readonly Check[] = [];
 
-const near = (checks: readonly Check[], room: string): readonly Check[] => [
+/** The numbers that each check reads, by its place; what is made once and kept is read by the first that wants it. */
+const readBy: Set<number>[] = [];
+
+/** The checks that may notice a number: those of its room first, and all that read it. */
+const near = (checks: readonly Check[], room: string, literal: number): readonly Check[] => [
   ...checks.filter((check) => check.room === room),
-  ...(below.has(room) ? checks.filter((check) => check.room !== room) : []),
+  ...checks.filter(
+    (check, n) => check.room !== room && (below.has(room) || readBy[n]?.has(literal) === true),
+  ),
 ];
 
-const isCaughtBy = (checks: readonly Check[], room: string): boolean => !near(checks, room).every(holds);
+const isCaughtBy = (checks: readonly Check[], room: string, literal: number): boolean =>
+  !near(checks, room, literal).every(holds);
 
 /** Whether something notices that a number is another. */
 const isCaught = (load: Load, literal: number, early: boolean, room: string): boolean => {
   const changed = (numbers[literal] ?? 0) * factor;
   if (!early) {
     now[literal] = changed;
-    const caught = isCaughtBy(copy, room);
+    const caught = isCaughtBy(copy, room, literal);
     now[literal] = numbers[literal] ?? 0;
     // What is made once and kept was made before
     if (caught) return true;
@@ -108,7 +115,7 @@ const isCaught = (load: Load, literal: number, early: boolean, room: string): bo
   const list = [...numbers];
   list[literal] = changed;
   try {
-    return isCaughtBy(load(list), room);
+    return isCaughtBy(load(list), room, literal);
   } catch {
     return true;
   }
@@ -124,9 +131,14 @@ const load = loader(await bundle());
 copy = load(now);
 for (const check of copy) if (!holds(check)) throw new Error(`${check.name} does not hold as it stands`);
 const atLoad = new Set<number>();
-load(noting(atLoad));
-const everRead = new Set<number>();
-for (const check of load(noting(everRead))) holds(check);
+load(noting(() => atLoad));
+let reading = new Set<number>();
+for (const check of load(noting(() => reading))) {
+  reading = new Set();
+  holds(check);
+  readBy.push(reading);
+}
+const everRead = new Set([...atLoad, ...readBy.flatMap((read) => [...read])]);
 const lineOf = (file: string, line: number): string =>
   readFileSync(root + file, "utf8").split("\n")[line - 1] ?? "";
 const rooms = [...new Set(literals.map(roomOf))].filter((room) => room !== "index.ts");

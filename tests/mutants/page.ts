@@ -45,6 +45,8 @@ two equal things). A change that gives another rate or another date is what to l
 Each number of the source that a computation uses (a conversion factor, a cell of a table, a coefficient) is changed by one
 part in ten thousand. Here the ordinary tests do not count, for they could repeat our own mistake. Only what comes from outside
 does: a published figure, a derivation from exact figures, another library, or the same table typed a second time from its source.
+A published figure that the library meets exactly is held to exactly (\`tests/published/exact.json\`); one that the source
+rounded is held to its last printed place, and is then too blunt for most changes of this size.
 
 - *Noticed*: some figure from outside no longer agrees.
 - *Listed*: nothing outside can depend on it, and \`tests/mutants/listed.ts\` says why: a limit that this library chose, places

@@ -3,6 +3,7 @@ import { constantChecks } from "../../constants/index.js";
 import { blocksOfPage, blocksOfSource, runBlock } from "../../examples/blocks.js";
 import { exists, filesBelow, read } from "../../house/sources.js";
 import { agrees } from "../../published/check.js";
+import { isExactly, metExactly } from "../../published/exact.js";
 import { allChecks } from "../../published/index.js";
 import { test } from "./vitest.js";
 
@@ -19,7 +20,13 @@ export const addChecks = (room: string): void => {
       const computed = compute();
       holds(computed.length === answers.length);
       answers.forEach((answer, n) => {
-        holds(agrees(computed[n] as number, answer.wrong?.right ?? answer.printed, answer));
+        const printed = answer.wrong?.right ?? answer.printed;
+        const here = computed[n] as number;
+        holds(
+          metExactly(room, entry).includes(printed)
+            ? isExactly(here, printed)
+            : agrees(here, printed, answer),
+        );
       });
     });
   }
