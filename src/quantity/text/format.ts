@@ -50,9 +50,26 @@ const priceDigits = (value: number, currency: string, locale: string): Intl.Numb
   return { minimumFractionDigits: usual, maximumFractionDigits: Math.min(Math.max(usual, needed), 20) };
 };
 
+/** So many number formats are kept: one costs a hundred times what it costs to use. */
+const most = 100;
+const kept = /* @__PURE__ */ new Map<string, Intl.NumberFormat>();
+
+const isCount = (digits: unknown): boolean => digits === undefined || typeof digits === "number";
+
+/** The same for the same options, whoever asks: a language and digits say all of it. */
 const intlFor = (locale: string, options: Intl.NumberFormatOptions): Intl.NumberFormat => {
+  const { currency, minimumFractionDigits: least, maximumFractionDigits, maximumSignificantDigits } = options;
+  const key =
+    typeof locale === "string" && isCount(maximumFractionDigits) && isCount(maximumSignificantDigits)
+      ? `${locale} ${currency} ${least} ${maximumFractionDigits} ${maximumSignificantDigits}`
+      : undefined;
+  const known = key === undefined ? undefined : kept.get(key);
+  if (known !== undefined) return known;
   try {
-    return new Intl.NumberFormat(locale, options);
+    const made = new Intl.NumberFormat(locale, options);
+    if (kept.size >= most) kept.clear();
+    if (key !== undefined) kept.set(key, made);
+    return made;
   } catch (error) {
     return fail("range", "options", String(error), "a language tag and a number of digits that Intl knows");
   }

@@ -15,6 +15,25 @@ describe("format", () => {
     expect(format(quantity(45, "%"))).toBe("45 %");
   });
 
+  test("what was written before makes no difference, in however many languages and digits", () => {
+    const tags = ["en-US", "de", "fr", "sv", "ja"];
+    const wishes = Array.from({ length: 300 }, (_, i) => ({
+      locale: tags[i % tags.length] as string,
+      ...(i % 2 === 0 ? { significantDigits: 1 + (i % 17) } : { maximumFractionDigits: i % 19 }),
+    }));
+    const written = (wish: (typeof wishes)[number]): string => {
+      const { locale, significantDigits, maximumFractionDigits } = wish;
+      return new Intl.NumberFormat(
+        locale,
+        significantDigits === undefined
+          ? { minimumFractionDigits: 0, maximumFractionDigits: maximumFractionDigits as number }
+          : { maximumSignificantDigits: significantDigits },
+      ).format(1234.56789);
+    };
+    for (const wish of [...wishes, ...wishes.reverse()])
+      expect(format(quantity(1234.56789, "lb"), wish)).toBe(`${written(wish)} lb`);
+  });
+
   test("names are plain English, in the singular for one", () => {
     expect(format(quantity(2.5, "gal/acre"), { unitDisplay: "name" })).toBe("2.5 gallons per acre");
     expect(format(quantity(1, "lb/1000 ft2", "N"), { unitDisplay: "name" })).toBe(
