@@ -17,11 +17,15 @@ describe("format", () => {
 
   test("what was written before makes no difference, in however many languages and digits", () => {
     const tags = ["en-US", "de", "fr", "sv", "ja"];
-    const wishes = Array.from({ length: 300 }, (_, i) => ({
-      locale: tags[i % tags.length] as string,
-      ...(i % 2 === 0 ? { significantDigits: 1 + (i % 17) } : { maximumFractionDigits: i % 19 }),
-    }));
-    const written = (wish: (typeof wishes)[number]): string => {
+    type Wish = { locale: string; significantDigits?: number; maximumFractionDigits?: number };
+    const wishes = Array.from(
+      { length: 300 },
+      (_, i): Wish => ({
+        locale: tags[i % tags.length] as string,
+        ...(i % 2 === 0 ? { significantDigits: 1 + (i % 17) } : { maximumFractionDigits: i % 19 }),
+      }),
+    );
+    const written = (wish: Wish): string => {
       const { locale, significantDigits, maximumFractionDigits } = wish;
       return new Intl.NumberFormat(
         locale,
