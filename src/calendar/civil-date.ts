@@ -1,4 +1,4 @@
-import { fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import { fail, outOfRange, type Problem, RatewrightError, shown } from "../quantity/index.js";
 import { type DateFields, dayNumber, daysOfMonth, fieldsOf } from "./day-number.js";
 
 /**
@@ -147,5 +147,5 @@ export const wholeNumber = (input: unknown, path: string): number =>
   Number.isSafeInteger(input)
     ? (input as number) + 0
     : typeof input === "number" && Number.isFinite(input)
-      ? fail("range", path, input, "a whole number")
+      ? outOfRange(path, input, { step: 1 })
       : fail("not-finite", path, input, "a whole number");

@@ -1,4 +1,4 @@
-import { expectFields, fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import { expectFields, fail, type Problem, RatewrightError, rangeProblem, shown } from "../quantity/index.js";
 import type { CivilDate } from "./civil-date.js";
 import { textProblems } from "./daily-series.js";
 import { extremeProblems, isSensor, type TemperatureSensor } from "./daily-temperatures.js";
@@ -59,8 +59,8 @@ export const dailyNormals = (input: Omit<DailyNormals, "type" | "version">): Dai
       continue;
     }
     if (list.length !== 366) {
-      const expected = "366 figures, with one for 29 February";
-      problems.push({ code: "range", path, got: `${list.length} figures`, expected });
+      const year = { min: 366, max: 366, count: "figures" };
+      problems.push(rangeProblem(path, `${list.length} figures`, year, "{}, with one for 29 February"));
       continue;
     }
     // A hole in the list is a day without a figure, which forEach would leave out.
@@ -68,7 +68,7 @@ export const dailyNormals = (input: Omit<DailyNormals, "type" | "version">): Dai
       if (typeof value !== "number" || !Number.isFinite(value)) {
         problems.push({ code: "not-finite", path: `${path}[${i}]`, got: shown(value), expected: "a number" });
       } else if (path === "spread" && value < 0) {
-        problems.push({ code: "range", path: `${path}[${i}]`, got: shown(value), expected: "0 or more" });
+        problems.push(rangeProblem(`${path}[${i}]`, shown(value), { min: 0 }));
       } else if (path === "max" && Array.isArray(min) && typeof min[i] === "number" && value < min[i]) {
         const expected = `not more than max[${i}], which is ${value}`;
         problems.push({ code: "conflict", path: `min[${i}]`, got: shown(min[i]), expected });

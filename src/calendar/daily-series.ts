@@ -3,6 +3,7 @@ import {
   isUnit,
   type Problem,
   RatewrightError,
+  rangeProblem,
   shown,
   suggestUnit,
 } from "../quantity/index.js";
@@ -45,19 +46,16 @@ export const dailyProblems = (
     }
     // Longer than all days that there are: nothing in it is looked at.
     if (list.length > lastDay - firstDay) {
-      problems.push({
-        code: "range",
-        path,
-        got: shown(list),
-        expected: "at most the days of the years 0001 to 9999",
-      });
+      const most = { max: lastDay - firstDay, count: "days" };
+      problems.push(rangeProblem(path, shown(list), most, "{}: the years 0001 to 9999"));
       continue;
     }
     if (list.length === 0) {
       problems.push({ code: "missing", path, got: "an empty list", expected: "at least one day" });
     }
     if (!("code" in read) && dayNumber(read) + list.length - 1 > lastDay) {
-      problems.push({ code: "range", path, got: shown(list), expected: "days before the end of 9999" });
+      const left = { max: lastDay - dayNumber(read) + 1, count: "days" };
+      problems.push(rangeProblem(path, shown(list), left, "{} before the end of 9999"));
     }
     for (const [i, value] of Array.from(list as unknown[]).entries()) {
       if (value === null || (typeof value === "number" && Number.isFinite(value))) continue;

@@ -1,4 +1,4 @@
-import { expectFields, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import { expectFields, type Problem, RatewrightError, rangeProblem, shown } from "../quantity/index.js";
 import { type CivilDate, civilDate } from "./civil-date.js";
 import { type DailyValues, dailyProblems, textProblems } from "./daily-series.js";
 import { firstDay, lastDay } from "./day-number.js";
@@ -58,7 +58,7 @@ export const extremeProblems = (path: string, list: unknown, unit: unknown): Pro
   const [lowest, highest] = ends[unit];
   return list.flatMap((t: unknown, i): Problem[] =>
     typeof t === "number" && Number.isFinite(t) && (t < lowest || t > highest)
-      ? [{ code: "range", path: `${path}[${i}]`, got: shown(t), expected: `${lowest} to ${highest} ${unit}` }]
+      ? [rangeProblem(`${path}[${i}]`, shown(t), { min: lowest, max: highest, unit })]
       : [],
   );
 };

@@ -1,4 +1,4 @@
-import { fail } from "../quantity/index.js";
+import { fail, outOfRange } from "../quantity/index.js";
 import {
   type CivilDate,
   dateFields,
@@ -26,7 +26,12 @@ export const addDays = (date: CivilDate, days: number): CivilDate => {
   const number = dayNumberOf(date, "date") + wholeNumber(days, "days");
   return number >= firstDay && number <= lastDay
     ? dateOfNumber(number, "days")
-    : fail("range", "days", days, "a number of days that stays within the years 0001 to 9999");
+    : outOfRange(
+        "days",
+        days,
+        { min: firstDay - number + days, max: lastDay - number + days, unit: "d" },
+        "{}: the years 0001 to 9999",
+      );
 };
 
 /**
@@ -80,7 +85,12 @@ export const addMonths = (date: CivilDate, months: number): CivilDate => {
   const count = year * 12 + month - 1 + wholeNumber(months, "months");
   const toYear = Math.floor(count / 12);
   if (!(toYear >= 1 && toYear <= 9999)) {
-    fail("range", "months", months, "a number of months that stays within the years 0001 to 9999");
+    outOfRange(
+      "months",
+      months,
+      { min: 12 - count + months, max: 119_999 - count + months },
+      "{}: the years 0001 to 9999",
+    );
   }
   const toMonth = count - toYear * 12 + 1;
   return dateText({ year: toYear, month: toMonth, day: Math.min(day, daysOfMonth(toYear, toMonth)) });

@@ -1,4 +1,4 @@
-import { expectNumber, fail } from "../quantity/index.js";
+import { expectNumber, outOfRange } from "../quantity/index.js";
 import { type CivilDate, dateFields, dayNumberOf } from "./civil-date.js";
 import { dayNumber, isLeap } from "./day-number.js";
 
@@ -91,6 +91,6 @@ export const weekday = (date: CivilDate): 1 | 2 | 3 | 4 | 5 | 6 | 7 => {
  */
 export const isLeapYear = (year: number): boolean => {
   const checked = expectNumber(year, "year", { min: 1, max: 9999 });
-  if (!Number.isInteger(checked)) fail("range", "year", year, "a whole number");
+  if (!Number.isInteger(checked)) outOfRange("year", year, { step: 1 });
   return isLeap(checked);
 };

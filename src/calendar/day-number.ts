@@ -1,4 +1,4 @@
-import { fail } from "../quantity/index.js";
+import { outOfRange } from "../quantity/index.js";
 
 /** A date taken apart: whole numbers, month 1 to 12. */
 export interface DateFields {
@@ -34,7 +34,7 @@ export const dayNumber = ({ year, month, day }: DateFields): number => {
 /** The date of a day number; `civil_from_days` of the same source. Throws `range` outside 0001 to 9999. */
 export const fieldsOf = (number: number, path: string): DateFields => {
   if (!(number >= firstDay && number <= lastDay)) {
-    fail("range", path, number, "a number of days that stays within the years 0001 to 9999");
+    outOfRange(path, number, { min: firstDay, max: lastDay }, "a day number of {}: the years 0001 to 9999");
   }
   const z = number + shift;
   const era = Math.floor(z / cycle);

@@ -1,4 +1,4 @@
-import { expectNumber, fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import { expectNumber, outOfRange, type Problem, RatewrightError, shown } from "../quantity/index.js";
 import { type CivilDate, dateOfNumber, readDate, writtenText } from "./civil-date.js";
 import { dayNumber, firstDay, lastDay } from "./day-number.js";
 
@@ -132,7 +132,7 @@ export const addHours = (from: Instant, hours: number): Instant => {
   const later = Math.round(expectNumber(hours, "hours") * 60 * minute);
   const local = Math.floor((parts.epoch + later + parts.offset * minute) / day);
   if (!(local >= firstDay && local <= lastDay)) {
-    fail("range", "hours", hours, "a number of hours that stays within the years 0001 to 9999");
+    outOfRange("hours", hours, { min: "0001-01-01", max: "9999-12-31" }, "a number of hours that ends at {}");
   }
   return instantText({ ...parts, epoch: parts.epoch + later }, "hours");
 };

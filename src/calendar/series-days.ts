@@ -1,4 +1,4 @@
-import { fail, shown } from "../quantity/index.js";
+import { fail, outOfRange, shown } from "../quantity/index.js";
 import { type CivilDate, dateOfNumber, dayNumberOf } from "./civil-date.js";
 import type { DailySeries, DailyValues } from "./daily-series.js";
 import type { DailyTemperatures } from "./daily-temperatures.js";
@@ -19,7 +19,7 @@ const listsOf = (series: unknown): Lists => {
     const path = `series.${name}`;
     if (!Array.isArray(list)) return fail("type", path, list, "a list of numbers and null");
     return list.length > lastDay - firstDay
-      ? fail("range", path, list, "at most the days of the years 0001 to 9999")
+      ? outOfRange(path, list, { max: lastDay - firstDay, count: "days" }, "{}: the years 0001 to 9999")
       : ([name, list as DailyValues] as const);
   });
 };

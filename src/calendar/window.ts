@@ -1,4 +1,4 @@
-import { expectFields, fail, type Problem, RatewrightError, shown } from "../quantity/index.js";
+import { expectFields, outOfRange, type Problem, RatewrightError, shown } from "../quantity/index.js";
 import { type CivilDate, dateFields, dateText } from "./civil-date.js";
 import { type DateFields, daysOfMonth, isLeap } from "./day-number.js";
 
@@ -120,7 +120,7 @@ export const windowAround = (date: CivilDate, window: MonthDayWindow): DateSpan 
   const before = wraps && fields.month * 100 + fields.day <= ends.to;
   const year = before ? fields.year - 1 : fields.year;
   if (year < 1 || (wraps && year > 9998))
-    fail("range", "date", date, "a window within the years 0001 to 9999");
+    outOfRange("date", date, { min: "0001-01-01", max: "9999-12-31" }, "a window within {}");
   return {
     from: dateText(opening(year, ends.from)),
     to: dateText(closing(wraps ? year + 1 : year, ends.to)),
@@ -149,5 +149,5 @@ export const firstDateWithin = (date: CivilDate, window: MonthDayWindow): CivilD
     const later = year > fields.year || open.month * 100 + open.day > fields.month * 100 + fields.day;
     if (later && within(open, ends)) return dateText(open);
   }
-  return fail("range", "date", date, "a window that opens before the end of 9999");
+  return outOfRange("date", date, { max: "9999-12-31" }, "a window that opens at {}");
 };

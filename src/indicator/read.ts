@@ -1,4 +1,11 @@
-import { expectAmount, expectList, expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import {
+  expectAmount,
+  expectList,
+  expectQuantity,
+  fail,
+  outOfRange,
+  type Quantity,
+} from "../quantity/index.js";
 
 /** A figure that came out, or a refusal at the argument that made it too large or no number. */
 export const finiteFigure = (value: number, path: string, input: unknown, expected: string): number =>
@@ -7,7 +14,9 @@ export const finiteFigure = (value: number, path: string, input: unknown, expect
 /** Takes a list that is not empty and holds `most` items or fewer. */
 export const expectItems = (input: unknown, path: string, of: string, most: number): readonly unknown[] => {
   const items = expectList(input, path, of);
-  return items.length <= most ? items : fail("range", path, `${items.length} of them`, `${most} or fewer`);
+  return items.length <= most
+    ? items
+    : outOfRange(path, `${items.length} of them`, { max: most, count: "items" });
 };
 
 /** Takes the whole area of a site or of a kind of turf. */

@@ -7,6 +7,7 @@ import {
   expectText,
   type Finding,
   fail,
+  outOfRange,
   type Quantity,
   type QuantityJson,
 } from "../quantity/index.js";
@@ -62,21 +63,21 @@ const countOf = (input: unknown, path: string, whole: number): Counted => {
   }
   if (rate.of !== full.of) fail("substance/mismatch", `${path}.fullRate`, full, `a full rate of ${rate.of}`);
   if (treated > whole * (1 + 1e-9)) {
-    fail(
-      "range",
+    outOfRange(
       `${path}.treated`,
       fields.treated,
-      "no more than the whole area: state a second treatment apart",
+      { max: whole, unit: "m2" },
+      "{}, the whole area: state a second treatment apart",
     );
   }
   // Both rates are of one dimension by now; the unit of one serves both.
   const share = rate.value / full.in(rate.unit as never);
   if (!(share <= mostFullRates))
-    fail(
-      "range",
+    outOfRange(
       `${path}.rate`,
       fields.rate,
-      `at most ${mostFullRates} full rates: check the units of both`,
+      { max: mostFullRates, count: "full rates" },
+      "{}: check the units of both",
     );
   return { name, share, index: (share * treated) / whole };
 };

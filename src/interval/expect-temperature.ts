@@ -1,4 +1,4 @@
-import { expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { expectQuantity, outOfRange, type Quantity } from "../quantity/index.js";
 
 /** Absolute zero. */
 export const lowestCelsius = -273.15;
@@ -10,6 +10,11 @@ export const expectTemperature = (input: unknown, path: string): Quantity<"tempe
   const t = expectQuantity(input, { dimension: "temperature", of: "none" }, path);
   const celsius = t.in("°C");
   return celsius < lowestCelsius - 1e-9 || celsius > highestCelsius + 1e-9
-    ? fail("range", path, t, "a temperature of air or soil: from absolute zero to 100 °C (212 °F)")
+    ? outOfRange(
+        path,
+        t,
+        { min: lowestCelsius, max: highestCelsius, unit: "°C" },
+        "a temperature of air or soil: {}",
+      )
     : t;
 };

@@ -6,6 +6,7 @@ import {
   expectQuantity,
   expectText,
   fail,
+  outOfRange,
   Quantity,
   quantityOf,
 } from "../quantity/index.js";
@@ -74,9 +75,7 @@ export const expectShare = (input: unknown, path: string, what: string, below?: 
   }
   const share = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
   const percent = share.in("%");
-  return below === undefined || percent < below
-    ? percent
-    : fail("range", path, share, `less than ${below} %`);
+  return below === undefined || percent < below ? percent : outOfRange(path, share, { below, unit: "%" });
 };
 
 /** Takes hours. */
@@ -93,7 +92,7 @@ export const expectHours = (
 /** A list of things for the visit or the machine that is not empty, and of a bounded length. */
 export const boundedList = (input: unknown, path: string, of: string, most: number): readonly unknown[] => {
   const list = expectList(input, path, of);
-  return list.length <= most ? list : fail("range", path, `${list.length} lines`, `${most} or fewer`);
+  return list.length <= most ? list : outOfRange(path, `${list.length} lines`, { max: most });
 };
 
 /** Takes costs with a name each, all of one currency: that of `like`, or of the first of them. */

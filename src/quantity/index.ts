@@ -15,6 +15,7 @@ export { expectNumber, expectRecord } from "./errors/expect.js";
 export { expectFields, expectFlag, expectList, expectOneOf, expectText } from "./errors/expect-fields.js";
 export { frozen } from "./errors/frozen.js";
 export { nearName } from "./errors/near-name.js";
+export { outOfRange, type RangeBounds, type RangeWords, rangeProblem } from "./errors/out-of-range.js";
 export { type Reader, readFields, toldAt, toldBy, unreadable } from "./errors/read-fields.js";
 export type { Caution, Citation, FactSource, Finding } from "./errors/remark.js";
 

@@ -1,4 +1,4 @@
-import { expectQuantity, fail, Quantity, quantity } from "../quantity/index.js";
+import { expectQuantity, fail, outOfRange, Quantity, quantity } from "../quantity/index.js";
 import type { UnitSet } from "./lengths.js";
 
 /** An area, as the shapes give it. */
@@ -33,7 +33,7 @@ export const areaOf = (input: unknown, path: string, tags: readonly string[] = [
 export const areaIn = (value: number, set: UnitSet): Area =>
   value > 0 || !Number.isFinite(value)
     ? quantity(value, set.area)
-    : fail("range", "shape", value, "an area above zero");
+    : outOfRange("shape", value, { above: 0 }, "an area of {}");
 
 /** Whether a unit of area is a metric one. */
 export const isMetricArea = (unit: string): boolean => /m2$|^ha$/.test(unit);

@@ -1,4 +1,12 @@
-import { checks, expectList, expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import {
+  checks,
+  expectList,
+  expectQuantity,
+  fail,
+  outOfRange,
+  type Quantity,
+  quantity,
+} from "../quantity/index.js";
 import { recordWith } from "./records.js";
 
 /** A length, as the shapes take it. */
@@ -45,7 +53,7 @@ export const lengthList = (
   bound: "positive" | "non-negative" = "non-negative",
 ): readonly Length[] => {
   if (Array.isArray(input) && (input.length < least || input.length > mostReadings)) {
-    return fail("range", path, input, `a list of ${least} to ${mostReadings} lengths`);
+    return outOfRange(path, input, { min: least, max: mostReadings, count: "lengths" }, "a list of {}");
   }
   const list = expectList(input, path, "length");
   const problems = checks();
@@ -79,4 +87,4 @@ export const lengthsOf = <const K extends string>(
 export const lengthIn = (value: number, set: UnitSet): Length =>
   value > 0 || !Number.isFinite(value)
     ? quantity(value, set.length)
-    : fail("range", "shape", value, "a length above zero");
+    : outOfRange("shape", value, { above: 0 }, "a length of {}");

@@ -1,4 +1,4 @@
-import { expectQuantity, fail, type Quantity, quantity } from "../quantity/index.js";
+import { expectQuantity, fail, outOfRange, type Quantity, quantity } from "../quantity/index.js";
 import type { UnitSet } from "./lengths.js";
 
 /** A volume of space, of water or of loose material: of no substance. */
@@ -20,4 +20,4 @@ export const volumeOf = (
 export const volumeIn = (value: number, set: UnitSet): Volume =>
   value > 0 || !Number.isFinite(value)
     ? quantity(value, set.volume)
-    : fail("range", "shape", value, "a volume above zero");
+    : outOfRange("shape", value, { above: 0 }, "a volume of {}");

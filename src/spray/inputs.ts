@@ -6,6 +6,7 @@ import {
   expectQuantity,
   fail,
   inUnit,
+  outOfRange,
   type Quantity,
   quantityOf,
   unitSystem,
@@ -81,7 +82,7 @@ export const readingsOf = <D extends string, S extends string>(
 /** Takes a share above zero and, where it is said, no more than a whole. */
 export const share = (input: unknown, path: string, most?: number): Share => {
   const q = positive(input, path, "1");
-  return most !== undefined && q.in("1") > most ? fail("range", path, q, `${most * 100} % or less`) : q;
+  return most !== undefined && q.in("1") > most ? outOfRange(path, q, { max: most * 100, unit: "%" }) : q;
 };
 
 /** Takes an area that is above zero, whatever its tag. */
@@ -97,7 +98,9 @@ export const ground = (input: unknown, path: string): Area => {
 export const wholeNumber = (input: unknown, path: string): number =>
   typeof input === "number" && Number.isInteger(input) && input >= 1
     ? input
-    : fail(input === undefined ? "missing" : "range", path, input, "a whole number, 1 or more");
+    : input === undefined
+      ? fail("missing", path, input, "a whole number, 1 or more")
+      : outOfRange(path, input, { step: 1, min: 1 });
 
 const readable = {
   "volume/area": { US: "gal/acre", metric: "L/ha", imperial: "imp gal/acre", both: "gal/acre" },
@@ -125,7 +128,7 @@ export const eachOf = <T>(
 ): readonly T[] => {
   // Its length is looked at before it is read.
   if (Array.isArray(input) && input.length > mostItems)
-    fail("range", path, `a list of ${input.length}`, `${mostItems} of them or fewer`);
+    outOfRange(path, `a list of ${input.length}`, { max: mostItems });
   const list = expectList(input, path, of);
   const problems = checks();
   const found = list.map((item, i) => problems.run(() => read(item, `${path}[${i}]`, i)));

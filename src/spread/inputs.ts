@@ -1,4 +1,4 @@
-import { allOf, checks, expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { allOf, checks, expectQuantity, fail, outOfRange, type Quantity } from "../quantity/index.js";
 
 export type Length = Quantity<"length", "none">;
 export type Area = Quantity<"area", "none">;
@@ -69,14 +69,14 @@ export const isMetric = (unit: string): boolean => /^(um|mm|cm|m|km|cm2|m2|100 m
 export const above = (value: number, path: string): number =>
   value > 0 && Number.isFinite(value)
     ? value
-    : fail("range", path, value, "inputs whose result is a number above zero");
+    : outOfRange(path, value, { above: 0 }, "inputs whose result is a number, {}");
 
 /** Refuses catches whose sum over the row is nothing, or is no number any more. */
 export const expectSum = (catches: readonly number[], offsets: readonly number[], path: string): void => {
   const reach = (offsets[offsets.length - 1] as number) - (offsets[0] as number);
   const sum = catches.reduce((a, b) => a + b, 0);
   if (sum > 1e-200 && sum * Math.max(1, reach) < 1e200) return;
-  fail("range", path, sum, sum > 0 ? "catches between 1e-200 and 1e200" : "a catch above zero");
+  outOfRange(path, sum, { min: 1e-200, max: 1e200 }, "catches of {} in all");
 };
 
 /** More of anything than this in one list is taken for a slip. */
@@ -86,7 +86,7 @@ const mostItems = 100_000;
 export const boundedList = (input: unknown, path: string): readonly unknown[] => {
   if (!Array.isArray(input)) return fail("type", path, input, "a list");
   return input.length > mostItems
-    ? fail("range", path, `a list of ${input.length}`, `${mostItems} items or fewer`)
+    ? outOfRange(path, `a list of ${input.length}`, { max: mostItems, count: "items" })
     : Array.from(input);
 };
 

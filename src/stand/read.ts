@@ -1,4 +1,4 @@
-import { allOf, expectFields, expectQuantity, fail, type Quantity } from "../quantity/index.js";
+import { allOf, expectFields, expectQuantity, fail, outOfRange, type Quantity } from "../quantity/index.js";
 
 export type Length = Quantity<"length", "none">;
 export type Area = Quantity<"area", "none">;
@@ -41,14 +41,7 @@ export const percentAt = (
   const percent = share.in("%");
   const { min = -Infinity, above = -Infinity, max = Infinity, below = Infinity } = bounds;
   if (percent < min || percent <= above || percent > max || percent >= below) {
-    const low = bounds.above === undefined ? `${bounds.min} % or more` : `more than ${bounds.above} %`;
-    const high =
-      bounds.below !== undefined
-        ? `, less than ${bounds.below} %`
-        : bounds.max === undefined
-          ? ""
-          : `, ${bounds.max} % or less`;
-    fail("range", path, share, low + high);
+    outOfRange(path, share, { ...bounds, unit: "%" });
   }
   return percent;
 };
@@ -59,12 +52,9 @@ export const wholeAt = (input: unknown, path: string, least = 1): number =>
     ? fail("missing", path, input, "a whole number")
     : typeof input === "number" && Number.isSafeInteger(input) && input >= least
       ? input
-      : fail(
-          typeof input === "number" && Number.isFinite(input) ? "range" : "type",
-          path,
-          input,
-          `a whole number, ${least} or more`,
-        );
+      : typeof input === "number" && Number.isFinite(input)
+        ? outOfRange(path, input, { step: 1, min: least })
+        : fail("type", path, input, `a whole number, ${least} or more`);
 
 /** Reads what may be left out. */
 export const optional = <T>(input: unknown, read: (input: unknown) => T): T | undefined =>

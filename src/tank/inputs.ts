@@ -4,6 +4,7 @@ import {
   expectQuantity,
   expectText,
   fail,
+  outOfRange,
   type Quantity,
   toldAt,
 } from "../quantity/index.js";
@@ -68,7 +69,7 @@ export const eachOf = <T>(
 ): readonly T[] => {
   // Its length is looked at before it is read.
   if (Array.isArray(input) && input.length > mostItems)
-    fail("range", path, `a list of ${input.length}`, `${mostItems} of them or fewer`);
+    outOfRange(path, `a list of ${input.length}`, { max: mostItems });
   const list = expectList(input, path, of);
   const problems = checks();
   const found = list.map((item, i) => problems.run(() => read(item, `${path}[${i}]`, i)));
@@ -85,7 +86,7 @@ export const textOf = (input: unknown, path: string, expected: string, most: num
     fail("missing", path, input, expected);
   const text = expectText(input, path, expected);
   return text.length > most
-    ? fail("range", path, `a text of ${text.length} characters`, `${most} characters or fewer`)
+    ? outOfRange(path, `a text of ${text.length} characters`, { max: most, count: "characters" })
     : text;
 };
 

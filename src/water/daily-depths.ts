@@ -1,5 +1,5 @@
 import { type CivilDate, type DailySeries, dailySeries } from "../calendar/index.js";
-import { fail, numberIn, quantityOf, toldAt } from "../quantity/index.js";
+import { fail, numberIn, outOfRange, quantityOf, toldAt } from "../quantity/index.js";
 import type { Read } from "./read.js";
 
 /** A daily series of depths, in mm. */
@@ -23,6 +23,6 @@ export const dailyDepths: Read<DailyDepths> = (input, path) => {
     fail("unit/mismatch", `${path}.unit`, series.unit, "a unit of length, such as mm or in");
   const factor = numberIn(one, "mm");
   const below = series.values.findIndex((value) => value !== null && value < 0);
-  if (below >= 0) fail("range", `${path}.values[${below}]`, series.values[below], "zero or more");
+  if (below >= 0) outOfRange(`${path}.values[${below}]`, series.values[below], { min: 0 });
   return { start: series.start, mm: series.values.map((value) => (value === null ? null : value * factor)) };
 };

@@ -6,6 +6,7 @@ import {
   expectQuantity,
   expectRecord,
   fail,
+  outOfRange,
   type Quantity,
   quantityOf,
 } from "../quantity/index.js";
@@ -168,7 +169,7 @@ export const whole =
   (bounds: Bounds = {}): Read<number> =>
   (input, path) => {
     const n = number(bounds)(input, path);
-    return Number.isInteger(n) ? n : fail("range", path, n, "a whole number");
+    return Number.isInteger(n) ? n : outOfRange(path, n, { step: 1 });
   };
 
 /** A field that may be left out. */

@@ -13,6 +13,7 @@ const parts: ReadonlySet<string> = new Set([
   "quantitySchema",
   "readExact",
   "readQuantity",
+  "rangeProblem",
   "tryWorkOrder",
   "tryRouteOrder",
   // two bounds, a value with its error, a span of days

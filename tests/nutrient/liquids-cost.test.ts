@@ -73,7 +73,7 @@ describe("liquids", () => {
     expect(complaints(() => liquidProductRate(target, bare))).toEqual(["missing product.density"]);
     expect(complaints(() => nutrientPerVolume(bare, "N"))).toEqual(["missing product.density"]);
     expect(complaints(() => liquidProductRate(quantity(1, "lb/acre", "K2O"), liquid("28-0-0")))).toEqual([
-      "infeasible target",
+      "infeasible product.analysis",
     ]);
     expect(
       complaints(() => weightOfLiquid(quantity(1, "gal", "product:x") as never, liquid("28-0-0"))),
@@ -323,7 +323,7 @@ describe("cost", () => {
       complaints(() => nutrientCost({ product, price: usd(-5).per(quantity(1, "lb")), nutrient: "N" })),
     ).toEqual(["range price"]);
     expect(complaints(() => nutrientCost({ product, price, nutrient: "K2O" }))).toEqual([
-      "infeasible nutrient",
+      "infeasible product.analysis",
     ]);
   });
 

@@ -104,6 +104,25 @@ const faultOf = (error: unknown): { readonly wrong: Wrong; readonly told: string
   return undefined;
 };
 
+/** A problem as far as it is looked at here. */
+interface Told {
+  readonly code: string;
+  readonly path: string;
+  readonly expected: string;
+  readonly choices?: unknown;
+  readonly params?: Readonly<Record<string, unknown>>;
+}
+
+/** The problems of an error that are out of range and tell no bound of it. */
+export const boundless = (error: unknown): readonly Told[] => {
+  const { problems } = Object(error) as { readonly problems?: readonly Told[] };
+  const bounds = ["min", "max", "above", "below", "step"];
+  return (problems ?? []).filter(
+    ({ code, choices, params }) =>
+      code === "range" && choices === undefined && !bounds.some((bound) => params?.[bound] !== undefined),
+  );
+};
+
 /** A result as a text that two equal results share. */
 export const textOf = (value: unknown): string => {
   const seen = new Set<unknown>();

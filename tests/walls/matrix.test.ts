@@ -1,7 +1,8 @@
 import { writeFileSync } from "node:fs";
 import { afterAll, describe, expect, it } from "vitest";
+import { withoutBounds } from "../house/range-bounds-exceptions.js";
 import { type AnyFunction, callsOf, exportsOf, loadModules, loadSecondCopy } from "./calls.js";
-import { emptyTexts, outcomeOf, textOf, type Wrong, wrongIn } from "./judge.js";
+import { boundless, emptyTexts, outcomeOf, textOf, type Wrong, wrongIn } from "./judge.js";
 import { handBack, heldFunctions, known, tellers, withoutCalls } from "./known.js";
 import { type Called, classesOf, functionsIn, methodNames, methodsOf } from "./methods.js";
 import { openPlaces, writeOver } from "./shared.js";
@@ -71,6 +72,7 @@ const chosen = (name: string): readonly (readonly unknown[])[] => {
 };
 
 const found = new Map<string, string>();
+const unbounded = new Set<string>();
 const slowest: { name: string; place: string; fault: string; ms: number }[] = [];
 let made = 0;
 
@@ -94,6 +96,9 @@ const spoiltCall = async (
   const start = performance.now();
   const outcome = await outcomeOf(() => called.get(name)?.call(...spoilt));
   const ms = performance.now() - start;
+  for (const { path, expected } of boundless(outcome.error)) {
+    if (!withoutBounds.some(([words]) => words.test(expected))) unbounded.add(`${name} ${path}: ${expected}`);
+  }
   if (ms > 250) slowest.push({ name, place: at, fault: kind, ms: Math.round(ms) });
   if (neverMeant.has(kind) && outcome.error === undefined && !handBack.has(name))
     found.set(keyOf(name, at, kind, "taken for something"), textOf(outcome.result).slice(0, 80));
@@ -146,6 +151,10 @@ describe("a spoilt call is refused or has a finite answer", () => {
       expect(mine.map(([key, told]) => `${key} ${told}`)).toEqual([]);
     });
   }
+
+  it("what is out of range is told with its bounds", () => {
+    expect([...unbounded]).toEqual([]);
+  });
 
   it("what is listed as open is still open", () => {
     expect([...knownKeys].filter((key) => !found.has(key))).toEqual([]);

@@ -6,6 +6,7 @@ import {
   expectQuantity,
   fail,
   likeQuantity,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -70,7 +71,7 @@ export const timeUntilRemaining = (input: {
     { dimension: "1", of: "none", bound: "positive" },
     "remaining",
   );
-  if (remaining.in("%") > 100) fail("range", "remaining", remaining, "100 % or less");
+  if (remaining.in("%") > 100) outOfRange("remaining", remaining, { max: 100, unit: "%" });
   const times = Math.log2(100 / remaining.in("%"));
   if (!Number.isFinite(halfLife * times))
     fail("range", "remaining", remaining, "a share that is left some day");
@@ -125,7 +126,7 @@ export const repeatedDose = <D extends "mass/area" | "mass" | "volume/area", S e
   const interval = timeIn(input.interval, "interval", "positive");
   const halfLife = timeIn(input.halfLife, "halfLife", "positive");
   const count = expectNumber(input.count, "count", { min: 1, max: 1e6 });
-  if (!Number.isInteger(count)) fail("range", "count", count, "a whole number of doses");
+  if (!Number.isInteger(count)) outOfRange("count", count, { step: 1, count: "doses" });
   // 1 - 0.5^x without the loss of digits for a small x.
   const gone = (x: number): number => -Math.expm1(-Math.LN2 * x);
   const each = gone(interval / halfLife);
@@ -189,7 +190,12 @@ export const halfLifeAt = (input: {
     fail("conflict", "stated[1].temperature", t2, "another temperature than the first");
   const t = degrees(input.temperature, "temperature");
   if (t < Math.min(t1, t2) - 1e-9 || t > Math.max(t1, t2) + 1e-9) {
-    fail("range", "temperature", input.temperature, "one between the two at which a half-life is stated");
+    outOfRange(
+      "temperature",
+      input.temperature,
+      { min: Math.min(t1, t2), max: Math.max(t1, t2), unit: "°C" },
+      "{}: between the two at which a half-life is stated",
+    );
   }
   return quantity(h1 * (h2 / h1) ** ((t - t1) / (t2 - t1)), "d");
 };

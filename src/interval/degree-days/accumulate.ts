@@ -1,5 +1,5 @@
 import { expectFloat64Array } from "../../numeric/house.js";
-import { expectFields, fail } from "../../quantity/index.js";
+import { expectFields, fail, outOfRange } from "../../quantity/index.js";
 import { highestCelsius, lowestCelsius } from "../expect-temperature.js";
 import { type DegreeDayMethod, type HeatRule, meanAbove, type UpperCutoff } from "./degree-day-method.js";
 import { checkedThresholds } from "./degree-day-model.js";
@@ -13,14 +13,14 @@ import {
 import { sineAbove, sineHeat } from "./single-sine.js";
 import { triangleAbove, triangleHeat, triangleLoss, triangleTip } from "./single-triangle.js";
 
-const expected = `${lowestCelsius} to ${highestCelsius} °C, as air and soil have`;
+const ofAirAndSoil = { min: lowestCelsius, max: highestCelsius, unit: "°C" } as const;
 
 const reject = (max: number, min: number, i: number): never => {
   if (!Number.isFinite(max)) fail("not-finite", `maxC[${i}]`, max, "a finite number");
   if (!Number.isFinite(min)) fail("not-finite", `minC[${i}]`, min, "a finite number");
   if (min > max) fail("conflict", `minC[${i}]`, min, `not more than maxC[${i}], which is ${max}`);
   const [path, t] = min < lowestCelsius ? [`minC[${i}]`, min] : [`maxC[${i}]`, max];
-  return fail("range", path, t, expected);
+  return outOfRange(path, t, ofAirAndSoil, "{}, as air and soil have");
 };
 
 /**
@@ -246,14 +246,16 @@ export const runningDegreeDaysC = (input: {
   const { method, maxC, minC, baseC, upperC, cutoff, nextMinC, outCDays } = input;
   checkArrays({ maxC, minC, ...(outCDays === undefined ? {} : { outCDays }) }, maxC?.length);
   if (!Number.isFinite(baseC)) fail("not-finite", "baseC", baseC, "a finite number");
-  if (baseC < lowestCelsius || baseC > highestCelsius) fail("range", "baseC", baseC, expected);
+  if (baseC < lowestCelsius || baseC > highestCelsius)
+    outOfRange("baseC", baseC, ofAirAndSoil, "{}, as air and soil have");
   const rule = checkedThresholds({ method, base: baseC, upper: upperC, cutoff }, ["baseC", "upperC"]);
   const next = needsNextDay(method) ? nextMinC : 0;
   if (next === undefined) {
     return fail("missing", "nextMinC", next, "the lowest temperature of the day after the last");
   }
   if (!Number.isFinite(next)) fail("not-finite", "nextMinC", next, "a finite number");
-  if (next < lowestCelsius || next > highestCelsius) fail("range", "nextMinC", next, expected);
+  if (next < lowestCelsius || next > highestCelsius)
+    outOfRange("nextMinC", next, ofAirAndSoil, "{}, as air and soil have");
   const out = outCDays ?? new Float64Array(maxC.length);
   loops[method]({ max: maxC, min: minC, next }, rule, out);
   return out;

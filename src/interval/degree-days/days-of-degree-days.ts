@@ -6,7 +6,14 @@ import {
   dailyTemperatures,
   daysBetween,
 } from "../../calendar/index.js";
-import { expectFields, expectNumber, fail, RatewrightError, shown } from "../../quantity/index.js";
+import {
+  expectFields,
+  expectNumber,
+  fail,
+  outOfRange,
+  RatewrightError,
+  shown,
+} from "../../quantity/index.js";
 import type { DegreeDayMethod } from "./degree-day-method.js";
 import type { DegreeDayModel } from "./degree-day-model.js";
 import { needsNextDay } from "./degree-days-of-day.js";
@@ -44,7 +51,7 @@ const checkedPolicy = (missing: MissingDays): MissingDays => {
   }
   expectFields(missing, ["interpolateUpToDays"], "missing");
   const days = expectNumber(missing.interpolateUpToDays, "missing.interpolateUpToDays", { min: 1 });
-  if (!Number.isInteger(days)) fail("range", "missing.interpolateUpToDays", days, "a whole number of days");
+  if (!Number.isInteger(days)) outOfRange("missing.interpolateUpToDays", days, { step: 1, count: "days" });
   return missing;
 };
 

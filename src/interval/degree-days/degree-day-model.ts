@@ -3,9 +3,11 @@ import {
   expectFields,
   expectNumber,
   fail,
+  outOfRange,
   type Problem,
   quantity,
   RatewrightError,
+  rangeProblem,
   shown,
 } from "../../quantity/index.js";
 import { type DegreeDayId, degreeDayId } from "./degree-day-id.js";
@@ -126,7 +128,7 @@ export const checkedThresholds = (
   if (problems.length > 0) throw new RatewrightError(problems);
   if (upper !== undefined && !Number.isFinite(upper)) fail("not-finite", upperAt, upper, "a finite number");
   if (upper !== undefined && upper <= base)
-    fail("range", upperAt, upper, `more than ${baseAt}, which is ${base}`);
+    outOfRange(upperAt, upper, { above: base }, `{}, which is ${baseAt}`);
   return { method, base, upper: upper ?? Number.POSITIVE_INFINITY, cutoff: cutoff ?? "horizontal" };
 };
 
@@ -188,12 +190,8 @@ const problemsOf = (input: DegreeDayModelInput, path: string): Problem[] => {
   if (problems.length === 0 && input.upper !== undefined) {
     const upper = quantity(input.upper.value, input.upper.unit);
     if (upper.in("°C") <= quantity(input.base.value, input.base.unit).in("°C")) {
-      problems.push({
-        code: "range",
-        path: `${path}.upper`,
-        got: shown(upper),
-        expected: `more than the base, which is ${input.base.value} ${input.base.unit}`,
-      });
+      const base = { above: input.base.value, unit: input.base.unit };
+      problems.push(rangeProblem(`${path}.upper`, shown(upper), base, "{}, which is the base"));
     }
   }
   if (!isSensor(input.sensor)) {

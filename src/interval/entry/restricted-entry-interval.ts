@@ -11,6 +11,7 @@ import {
   type FactSource,
   fail,
   frozen,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 import { expectSource } from "../expect-source.js";
@@ -40,7 +41,7 @@ const reduced: FactSource = /* @__PURE__ */ frozen({
 
 const category = (input: unknown, path: string): number => {
   const n = expectNumber(input, path, { min: 1, max: 4 });
-  return Number.isInteger(n) ? n : fail("range", path, n, "a category, 1 to 4");
+  return Number.isInteger(n) ? n : outOfRange(path, n, { step: 1, min: 1, max: 4 }, "a category, {}");
 };
 
 /**

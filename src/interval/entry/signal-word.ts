@@ -1,4 +1,4 @@
-import { expectFields, expectNumber, fail } from "../../quantity/index.js";
+import { expectFields, expectNumber, fail, outOfRange } from "../../quantity/index.js";
 import type { ToxicityCategory } from "./restricted-entry-interval.js";
 
 /** What the front panel of a label carries by the most severe category of the product. */
@@ -39,7 +39,7 @@ export const signalWord = (categories: {
   expectFields(categories, ["oral", "dermal", "inhalation", "eye", "skin"], "categories");
   const of = (route: keyof typeof categories): number => {
     const n = expectNumber(categories[route], route, { min: 1, max: 4 });
-    return Number.isInteger(n) ? n : fail("range", route, n, "a category, 1 to 4");
+    return Number.isInteger(n) ? n : outOfRange(route, n, { step: 1, min: 1, max: 4 }, "a category, {}");
   };
   const inner = Math.min(of("oral"), of("dermal"), of("inhalation"));
   const worst = Math.min(inner, of("eye"), of("skin"));

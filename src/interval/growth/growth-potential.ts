@@ -1,4 +1,11 @@
-import { expectFields, expectQuantity, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  expectFields,
+  expectQuantity,
+  fail,
+  outOfRange,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 import { expectTemperature } from "../expect-temperature.js";
 
 /** The constants of the model: optimum and width, in °C as one author prints them and in °F as older tables do. */
@@ -83,7 +90,7 @@ export const growthClass = (potential: Quantity<"1", "none">): "good" | "stresse
 
 const percentOf = (input: unknown, path: string): number => {
   const percent = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
-  if (percent.in("%") > 100) fail("range", path, percent, "100 % or less");
+  if (percent.in("%") > 100) outOfRange(path, percent, { max: 100, unit: "%" });
   return percent.in("%");
 };
 

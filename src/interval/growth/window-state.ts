@@ -5,6 +5,7 @@ import {
   expectNumber,
   expectQuantity,
   fail,
+  outOfRange,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
@@ -76,7 +77,7 @@ export const firstRun = (input: {
   const wanted = { dimension: "temperature", of: "none" } as const;
   const threshold = expectQuantity(input.threshold, wanted, "threshold").in("°C");
   const days = expectNumber(input.days, "days", { min: 1 });
-  if (!Number.isInteger(days)) fail("range", "days", days, "a whole number of days");
+  if (!Number.isInteger(days)) outOfRange("days", days, { step: 1, count: "days" });
   const degrees = (value: number): number =>
     expectQuantity(quantityOf(value, series.unit, "none", "series.unit"), wanted, "series").in("°C");
   degrees(0);

@@ -1,6 +1,13 @@
 import { addDays, type CivilDate, civilDate, daysBetween } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
-import { expectFields, expectNumber, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import {
+  expectFields,
+  expectNumber,
+  expectQuantity,
+  fail,
+  outOfRange,
+  type Quantity,
+} from "../../quantity/index.js";
 import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "../degree-days/degree-day-model.js";
 import { heatOf } from "../degree-days/degree-days.js";
 import { heatChain, horizon, reachAlong, refuseGaps, type TemperatureSources } from "./degree-day-chain.js";
@@ -80,9 +87,9 @@ export const calendarAgainstDegreeDays = <Id extends string>(
   const expected = { dimension: "degree-days", of: `degree-days:${model.id}`, bound: "positive" } as const;
   const asked = expectQuantity(input.interval, expected, "interval");
   const days = expectNumber(input.intervalDays, "intervalDays", { min: 1, max: horizon });
-  if (!Number.isInteger(days)) fail("range", "intervalDays", days, "a whole number of days");
+  if (!Number.isInteger(days)) outOfRange("intervalDays", days, { step: 1, count: "days" });
   if (!Array.isArray(input.starts)) return fail("type", "starts", input.starts, "a list of dates");
-  if (input.starts.length > 10_000) return fail("range", "starts", input.starts, "at most 10,000 dates");
+  if (input.starts.length > 10_000) return outOfRange("starts", input.starts, { max: 10000, count: "dates" });
   const chain = heatChain(input, model);
   const interval = asked.in(`${chain.scale} d`);
   return Array.from(input.starts as readonly CivilDate[], (start, i) => {

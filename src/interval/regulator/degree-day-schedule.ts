@@ -1,6 +1,12 @@
 import { type CivilDate, civilDate, compareDates } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
-import { expectFields, expectNumber, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import {
+  expectFields,
+  expectNumber,
+  expectQuantity,
+  outOfRange,
+  type Quantity,
+} from "../../quantity/index.js";
 import { checkedFrom } from "../degree-days/days-of-degree-days.js";
 import { checkedModel, type DegreeDayModel, type DegreeDaysOf } from "../degree-days/degree-day-model.js";
 import { heatOf } from "../degree-days/degree-days.js";
@@ -88,7 +94,7 @@ export const degreeDaySchedule = <Id extends string>(
   const expected = { dimension: "degree-days", of: `degree-days:${model.id}`, bound: "positive" } as const;
   const asked = expectQuantity(input.interval, expected, "interval");
   const count = expectNumber(input.count ?? 1, "count", { min: 1, max: 100 });
-  if (!Number.isInteger(count)) fail("range", "count", count, "a whole number");
+  if (!Number.isInteger(count)) outOfRange("count", count, { step: 1 });
   const chain = heatChain(input, model);
   const threshold = asked.in(`${chain.scale} d`);
   const enough = (total: number): boolean => !exceeds(threshold, total);

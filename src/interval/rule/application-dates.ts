@@ -1,5 +1,5 @@
 import { addDays, type CivilDate, civilDate } from "../../calendar/index.js";
-import { expectFields, expectNumber, fail } from "../../quantity/index.js";
+import { expectFields, expectNumber, outOfRange } from "../../quantity/index.js";
 
 /**
  * The dates of applications that follow one another at an interval of days: `n` applications have
@@ -26,7 +26,7 @@ export const applicationDates = (input: {
   const first = civilDate(input.first, "first");
   const days = expectNumber(input.intervalDays, "intervalDays", { min: 1 });
   const count = expectNumber(input.count, "count", { min: 1, max: 366 });
-  if (!Number.isInteger(days)) fail("range", "intervalDays", days, "a whole number of days");
-  if (!Number.isInteger(count)) fail("range", "count", count, "a whole number of applications");
+  if (!Number.isInteger(days)) outOfRange("intervalDays", days, { step: 1, count: "days" });
+  if (!Number.isInteger(count)) outOfRange("count", count, { step: 1, count: "applications" });
   return Array.from({ length: count }, (_, i) => addDays(first, i * days));
 };

@@ -3,9 +3,9 @@ import {
   expectAmount,
   expectFields,
   expectQuantity,
-  fail,
   likeQuantity,
   numberIn,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 
@@ -61,7 +61,8 @@ export const applicationsLeft = <D extends string, S extends string>(input: {
   const gone = used === undefined ? 0 : numberIn(used, maximum.unit);
   const each = numberIn(rate, maximum.unit);
   if (!((most - gone) / each <= Number.MAX_SAFE_INTEGER)) {
-    fail("range", "rate", rate, "a rate that goes into the maximum less than 2^53 times");
+    const least = { min: (most - gone) / Number.MAX_SAFE_INTEGER, unit: maximum.unit };
+    outOfRange("rate", rate, least, "{}, which goes into the maximum 2^53 times");
   }
   let count = Math.max(0, Math.floor((most - gone) / each));
   if (!exceeds(gone + (count + 1) * each, most)) count++;

@@ -1,5 +1,13 @@
 import { type CivilDate, civilDate, compareDates } from "../../calendar/index.js";
-import { allOf, checks, expectFields, expectText, fail, type QuantityJson } from "../../quantity/index.js";
+import {
+  allOf,
+  checks,
+  expectFields,
+  expectText,
+  fail,
+  outOfRange,
+  type QuantityJson,
+} from "../../quantity/index.js";
 import { expectPerArea, type PerArea } from "./interval-rule.js";
 
 /** An application that was made: its date alone, or with what went down per area, and on which area. */
@@ -39,7 +47,7 @@ const readOne = (input: unknown, path: string): Applied & { readonly area?: stri
 export const readApplied = (input: unknown, area: string | undefined): Applied[] => {
   if (!Array.isArray(input)) return fail("type", "applied", input, "a list of dates");
   if (input.length > mostApplied)
-    return fail("range", "applied", input, `at most ${mostApplied} applications`);
+    return outOfRange("applied", input, { max: mostApplied, count: "applications" });
   const problems = checks();
   const read = Array.from(input as readonly unknown[], (one, i) =>
     problems.run(() => readOne(one, `applied[${i}]`)),

@@ -10,7 +10,7 @@ import {
   weekday,
   windowAround,
 } from "../../calendar/index.js";
-import { allOf, checks, expectFields, expectText, fail } from "../../quantity/index.js";
+import { allOf, checks, expectFields, expectText, fail, outOfRange } from "../../quantity/index.js";
 
 /** A blackout period, in which the source rules an application out: of every year, or once. */
 export type BlackoutPeriod = (MonthDayWindow | { readonly from: CivilDate; readonly to: CivilDate }) & {
@@ -60,7 +60,7 @@ export const checkedAvoided = (input: AvoidedDays | undefined, path: string): Av
     times: () => {
       if (!Array.isArray(times)) return fail("type", `${path}.times`, times, "a list of times");
       if (times.length > mostTimes)
-        return fail("range", `${path}.times`, times, `at most ${mostTimes} times`);
+        return outOfRange(`${path}.times`, times, { max: mostTimes, count: "times" });
       const problems = checks();
       const read = Array.from(times as readonly unknown[], (time, i) =>
         problems.run(() => checkedSpan(time, `${path}.times[${i}]`)),
@@ -73,11 +73,11 @@ export const checkedAvoided = (input: AvoidedDays | undefined, path: string): Av
 
 const readWeekdays = (input: unknown, path: string): readonly number[] => {
   if (!Array.isArray(input)) return fail("type", path, input, "a list of days, 1 to 7");
-  if (input.length > 7) return fail("range", path, input, "at most seven days of the week");
+  if (input.length > 7) return outOfRange(path, input, { max: 7, count: "days of the week" });
   const days = Array.from(input as readonly unknown[], (day, i): number =>
     typeof day === "number" && Number.isInteger(day) && day >= 1 && day <= 7
       ? day
-      : fail("range", `${path}[${i}]`, day, "1 for Monday to 7 for Sunday"),
+      : outOfRange(`${path}[${i}]`, day, { step: 1, min: 1, max: 7 }, "{}: 1 for Monday, 7 for Sunday"),
   );
   return new Set(days).size === 7 ? fail("infeasible", path, input, "at least one day left") : days;
 };

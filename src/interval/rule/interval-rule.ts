@@ -3,11 +3,12 @@ import {
   checks,
   expectAmount,
   expectFields,
-  fail,
+  outOfRange,
   type Problem,
   type Quantity,
   type QuantityJson,
   RatewrightError,
+  rangeProblem,
   shown,
 } from "../../quantity/index.js";
 import { type BlackoutPeriod, checkedSpan } from "./blackout-period.js";
@@ -62,7 +63,7 @@ export interface IntervalRule {
 const days = (value: unknown, path: string, least: number): Problem[] =>
   value === undefined || (Number.isSafeInteger(value) && (value as number) >= least)
     ? []
-    : [{ code: "range", path, got: shown(value), expected: `a whole number, ${least} or more` }];
+    : [rangeProblem(path, shown(value), { step: 1, min: least })];
 
 const windowProblems = (window: unknown, path: string): Problem[] => {
   const ends = window as Partial<MonthDayWindow> | null;
@@ -113,7 +114,7 @@ const limitProblems = (limits: unknown, path: string, kind: "count" | "amount"):
   if (limits === undefined) return [];
   const several = Array.isArray(limits);
   if (several && limits.length > 1000) {
-    return [{ code: "range", path, got: shown(limits), expected: "at most 1000 limits" }];
+    return [rangeProblem(path, shown(limits), { max: 1000, count: "limits" })];
   }
   const list: readonly unknown[] = several ? Array.from(limits) : [limits];
   if (list.length === 0) {
@@ -164,7 +165,7 @@ export const ruleProblems = (rule: Omit<IntervalRule, "type" | "version">, path:
     const refused = checks();
     const list = blackout ?? [];
     refused.run(() => {
-      if (list.length > 1000) fail("range", at("blackout"), list, "at most 1000 times");
+      if (list.length > 1000) outOfRange(at("blackout"), list, { max: 1000, count: "times" });
       for (const [i, time] of Array.from(list).entries())
         refused.run(() => checkedSpan(time, at(`blackout[${i}]`)));
     });

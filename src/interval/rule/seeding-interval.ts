@@ -1,5 +1,13 @@
 import { addDays, type CivilDate, civilDate, compareDates } from "../../calendar/index.js";
-import { allOf, checks, expectFields, expectOneOf, type FactSource, fail } from "../../quantity/index.js";
+import {
+  allOf,
+  checks,
+  expectFields,
+  expectOneOf,
+  type FactSource,
+  fail,
+  outOfRange,
+} from "../../quantity/index.js";
 import { expectSource } from "../expect-source.js";
 
 /** What happens on a turf that another thing has to keep its distance from. */
@@ -50,7 +58,7 @@ const readEach = <T>(
   read: (item: unknown, path: string) => T,
 ): readonly T[] => {
   if (!Array.isArray(input)) return fail("type", path, input, "a list");
-  if (input.length > 100_000) return fail("range", path, input, "at most 100,000 of them");
+  if (input.length > 100_000) return outOfRange(path, input, { max: 100000 });
   const problems = checks();
   const list = Array.from(input as readonly unknown[], (item, i) =>
     problems.run(() => read(item, `${path}[${i}]`)),
@@ -77,7 +85,7 @@ const readRule = (input: unknown, path: string): SeedingInterval => {
     minimumDays: () =>
       Number.isSafeInteger(minimumDays) && (minimumDays as number) >= 0
         ? (minimumDays as number)
-        : fail("range", `${path}.minimumDays`, minimumDays, "a whole number of days, 0 or more"),
+        : outOfRange(`${path}.minimumDays`, minimumDays, { step: 1, min: 0, count: "days" }),
     about: () => aboutAt(about, `${path}.about`),
     source: () => expectSource(source, `${path}.source`),
   });

@@ -7,6 +7,7 @@ import {
   expectQuantity,
   fail,
   likeQuantity,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 
@@ -22,7 +23,7 @@ export interface SplitApplication<S extends string> {
 
 const wholeDays = (input: unknown, path: string): number => {
   const days = expectNumber(input, path, { min: 1 });
-  return Number.isInteger(days) ? days : fail("range", path, days, "a whole number of days");
+  return Number.isInteger(days) ? days : outOfRange(path, days, { step: 1, count: "days" });
 };
 
 /**

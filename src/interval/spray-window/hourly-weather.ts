@@ -9,6 +9,7 @@ import {
   fail,
   isUnit,
   numberIn,
+  outOfRange,
   type Problem,
   type Quantity,
   type QuantityJson,
@@ -156,8 +157,13 @@ const columnOf = (input: unknown, name: WeatherFigure): HourlyColumn => {
     const figure = quantityOf(value, read.unit, "none", `${name}.values[${i}]`);
     const same = numberIn(figure, common);
     if (same >= min - 1e-9 && same <= max + 1e-9) continue;
-    const wanted = `${min} to ${max} ${common}`.replace(/ to Infinity.*/, " or more");
-    refused.run(() => fail("range", `${name}.values[${i}]`, figure, wanted));
+    refused.run(() =>
+      outOfRange(
+        `${name}.values[${i}]`,
+        figure,
+        Number.isFinite(max) ? { min, max, unit: common } : { min, unit: common },
+      ),
+    );
   }
   refused.done();
   return { unit: read.unit, values: read.values, ...(read.height && { height: read.height }) };
@@ -166,7 +172,7 @@ const columnOf = (input: unknown, name: WeatherFigure): HourlyColumn => {
 /** Takes the figures of the hours, or throws. */
 const hoursAt = (input: unknown, path: string): readonly (number | null)[] => {
   if (!Array.isArray(input)) return fail("type", path, input, "a list of numbers and null");
-  if (input.length > mostHours) return fail("range", path, input, `at most ${mostHours} hours`);
+  if (input.length > mostHours) return outOfRange(path, input, { max: mostHours, count: "hours" });
   const list = expectList(input, path, "hour");
   const refused = checks();
   const values = list.map((value, i): number | null => {

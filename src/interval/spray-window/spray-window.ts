@@ -1,5 +1,5 @@
 import { compareInstants, type Instant, instant } from "../../calendar/index.js";
-import { allOf, checks, expectFields, fail, type Quantity } from "../../quantity/index.js";
+import { allOf, checks, expectFields, fail, outOfRange, type Quantity } from "../../quantity/index.js";
 import { type HourlyWeather, heightAt, hourlyWeather, hoursOf } from "./hourly-weather.js";
 import { type SprayHour, sprayHour } from "./spray-hour.js";
 import { checkedRules, ruleParts, type SprayRules, type SunTimes } from "./spray-rules.js";
@@ -103,7 +103,7 @@ const readWeather = (input: unknown): HourlyWeather => {
 
 const readSun = (input: unknown): readonly SunTimes[] => {
   if (!Array.isArray(input)) return fail("type", "sun", input, "a list of days with sunrise and sunset");
-  if (input.length > 40_000) return fail("range", "sun", input, "at most 40,000 days");
+  if (input.length > 40_000) return outOfRange("sun", input, { max: 40000, count: "days" });
   const problems = checks();
   const days = Array.from(input as readonly unknown[], (one, i) =>
     problems.run(() => {

@@ -1,4 +1,11 @@
-import { allOf, expectFields, expectQuantity, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectQuantity,
+  outOfRange,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 
 /** By which formula a wet bulb is computed. */
 export type WetBulbMethod = "fit" | "psychrometric equation";
@@ -38,12 +45,14 @@ const state = (input: AirState): { t: number; rh: number } => {
       const t = air.in("°C");
       return t >= -20 && t <= 50
         ? t
-        : fail("range", "temperature", air, "-20 to 50 °C, for which it is made");
+        : outOfRange("temperature", air, { min: -20, max: 50, unit: "°C" }, "{}, for which it is made");
     },
     rh: () => {
       const moist = expectQuantity(humidity, { dimension: "1", of: "none" }, "humidity");
       const rh = moist.in("%");
-      return rh >= 5 && rh <= 99 ? rh : fail("range", "humidity", moist, "5 to 99 %, for which it is made");
+      return rh >= 5 && rh <= 99
+        ? rh
+        : outOfRange("humidity", moist, { min: 5, max: 99, unit: "%" }, "{}, for which it is made");
     },
   });
 };

@@ -1,4 +1,4 @@
-import { type Checks, checks, fail, quantityOf, shown } from "../../quantity/index.js";
+import { type Checks, checks, fail, outOfRange, quantityOf, shown } from "../../quantity/index.js";
 import { entryPlaces } from "../entry/entry-readers.js";
 import type { Stated } from "../stated.js";
 
@@ -72,11 +72,14 @@ export const longestHead = 600;
 /** Takes the heads of a table within bounds, or throws. */
 export const boundedHeads = (heads: readonly string[], path: string): readonly string[] => {
   if (heads.length > mostColumns)
-    fail("range", path, `${heads.length} columns`, `${mostColumns} columns or fewer`);
+    outOfRange(path, `${heads.length} columns`, { max: mostColumns, count: "columns" });
   const long = heads.find((head) => head.length > longestHead);
   return long === undefined
     ? heads
-    : fail("range", path, `a column head of ${long.length} characters`, `${longestHead} characters or fewer`);
+    : outOfRange(path, `a column head of ${long.length} characters`, {
+        max: longestHead,
+        count: "characters",
+      });
 };
 
 const otherSeparator = (heads: readonly string[], problems: Checks): boolean => {

@@ -7,6 +7,7 @@ import {
   expectText,
   fail,
   isSubstance,
+  outOfRange,
   quantityOf,
   type Reader,
   unreadable,
@@ -70,7 +71,7 @@ const weatherReaders: { readonly [K in keyof Required<LedgerWeather>]: Reader } 
   humidity: (input, path) => {
     expectStated(input, path, "a quantity");
     const q = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
-    return q.value <= 100 ? q : fail("range", path, q, "at most 100 %");
+    return q.value <= 100 ? q : outOfRange(path, q, { max: 100, unit: "%" });
   },
   sky: text,
 };

@@ -1,5 +1,5 @@
 import type { CivilDate } from "../../calendar/index.js";
-import { checks, expectFields, expectList, expectText, fail } from "../../quantity/index.js";
+import { checks, expectFields, expectList, expectText, outOfRange } from "../../quantity/index.js";
 import { civilDateAt } from "../civil-date-at.js";
 import { namesIn } from "../entry/active-names.js";
 import { touches } from "../entry/history.js";
@@ -52,7 +52,7 @@ const readPlanned = (input: unknown, path: string): PlannedActives => {
 export const plannedOn = (input: unknown, part: string): readonly PlannedActives[] => {
   if (input === undefined || (Array.isArray(input) && input.length === 0)) return [];
   if (Array.isArray(input) && input.length > most)
-    return fail("range", "planned", `${input.length} applications`, `${most} or fewer`);
+    return outOfRange("planned", `${input.length} applications`, { max: most });
   const problems = checks();
   const list = expectList(input, "planned", "application").flatMap(
     (one, i) => problems.run(() => readPlanned(one, `planned[${i}]`)) ?? [],

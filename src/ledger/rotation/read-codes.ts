@@ -5,7 +5,7 @@ import {
   expectOneOf,
   expectRecord,
   expectText,
-  fail,
+  outOfRange,
 } from "../../quantity/index.js";
 import { expectSource } from "../expect-source.js";
 import { type ResistanceCodeList, resistanceCodeLists } from "./resistance-codes.js";
@@ -27,7 +27,7 @@ const mostNames = 5000;
 
 const namesAt = (input: unknown, path: string): readonly string[] => {
   if (Array.isArray(input) && input.length > mostNames)
-    return fail("range", path, `${input.length} names`, `${mostNames} names or fewer`);
+    return outOfRange(path, `${input.length} names`, { max: mostNames, count: "names" });
   return expectList(input, path, "common name").map((name, i) => expectText(name, `${path}[${i}]`, "a name"));
 };
 
@@ -59,7 +59,7 @@ const readList = (input: unknown, path: string): ResistanceCodeList => {
 export const readCodes = (input: unknown): ReadonlyMap<string, readonly ResistanceCode[]> => {
   const problems = checks();
   const given = input === undefined ? [] : expectList(input, "codeLists", "list of groups");
-  if (given.length > mostLists) fail("range", "codeLists", `${given.length} lists`, `${mostLists} or fewer`);
+  if (given.length > mostLists) outOfRange("codeLists", `${given.length} lists`, { max: mostLists });
   const own = given.flatMap((list, i) => problems.run(() => readList(list, `codeLists[${i}]`)) ?? []);
   problems.done();
   const codes = new Map<string, ResistanceCode[]>();

@@ -7,6 +7,7 @@ import {
   expectQuantity,
   expectText,
   fail,
+  outOfRange,
   type Reader,
 } from "../../quantity/index.js";
 
@@ -47,7 +48,7 @@ export const mostFacts = 1000;
 const listOf = (input: unknown, path: string, what: string): readonly unknown[] => {
   if (Array.isArray(input) && input.length === 0) return [];
   const list = expectList(input, path, what);
-  return list.length > mostFacts ? fail("range", path, list, `at most ${mostFacts}`) : list;
+  return list.length > mostFacts ? outOfRange(path, list, { max: mostFacts }) : list;
 };
 
 const length = (input: unknown, path: string): unknown =>
@@ -88,7 +89,7 @@ const readEdge = (input: unknown, at: string): void => {
         ? undefined
         : expectList(given.edges, `${at}.edges`, "number of an edge").map((item, i) => {
             const edge = expectNumber(item, `${at}.edges[${i}]`, { min: 0, max: 100_000 });
-            if (!Number.isInteger(edge)) fail("range", `${at}.edges[${i}]`, item, "a whole number");
+            if (!Number.isInteger(edge)) outOfRange(`${at}.edges[${i}]`, item, { step: 1 });
             return (given.edges as unknown[]).indexOf(item) === i
               ? edge
               : fail("duplicate", `${at}.edges[${i}]`, item, "each edge once");

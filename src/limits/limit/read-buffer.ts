@@ -8,6 +8,7 @@ import {
   expectQuantity,
   expectText,
   fail,
+  outOfRange,
 } from "../../quantity/index.js";
 import type { BufferReduction, RunoffMeasure } from "./limit.js";
 import { plainWord, reaches } from "./limit-condition.js";
@@ -26,7 +27,7 @@ const byMeasure = <T extends { readonly measure: string }>(
   read: (item: unknown, at: string) => T,
 ): readonly T[] => {
   const list = expectList(input, path, "measure");
-  if (list.length > mostMeasures) fail("range", path, list, `at most ${mostMeasures} measures`);
+  if (list.length > mostMeasures) outOfRange(path, list, { max: mostMeasures, count: "measures" });
   const problems = checks();
   const seen = new Set<string>();
   const found = list.map((item, i) =>
@@ -87,7 +88,7 @@ export const readBuffer = (
         const floor = distance("non-negative")(value, p);
         return atLeast === undefined || reaches(atLeast, floor)
           ? floor
-          : fail("range", p, value, `no more than the buffer itself, ${atLeast.value} ${atLeast.unit}`);
+          : outOfRange(p, value, { max: atLeast.value, unit: atLeast.unit }, "{}, the buffer itself");
       }),
     }),
   };

@@ -10,6 +10,7 @@ import {
   expectText,
   fail,
   isSubstance,
+  outOfRange,
   type Reader,
   readFields,
 } from "../../quantity/index.js";
@@ -47,7 +48,7 @@ const length: Reader = (input, path) => {
 };
 const whole: Reader = (input, path) => {
   if (!Number.isInteger(expectNumber(input, path, { min: 1, max: 1200 })))
-    fail("range", path, input, "a whole number");
+    outOfRange(path, input, { step: 1 });
 };
 const substance: Reader = (input, path) => {
   if (typeof input !== "string" || !isSubstance(input))

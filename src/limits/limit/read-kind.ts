@@ -11,6 +11,7 @@ import {
   expectRecord,
   expectText,
   fail,
+  outOfRange,
   quantityOf,
 } from "../../quantity/index.js";
 import type { GroundLimit, LimitPeriod } from "./limit.js";
@@ -55,7 +56,7 @@ const limitedNames = (input: unknown, path: string): "any" | readonly string[] =
 
 const wholeCount = (input: unknown, path: string, min: number, max: number): number => {
   const n = expectNumber(input, path, { min, max });
-  return Number.isInteger(n) ? n : fail("range", path, input, "a whole number");
+  return Number.isInteger(n) ? n : outOfRange(path, input, { step: 1 });
 };
 
 const readWindow = (input: unknown, path: string): MonthDayWindow => {

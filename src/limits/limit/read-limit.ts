@@ -7,6 +7,7 @@ import {
   expectOneOf,
   expectRecord,
   expectText,
+  rangeProblem,
   shown,
 } from "../../quantity/index.js";
 import type { Limit } from "./limit.js";
@@ -55,7 +56,7 @@ export const readLimits = (input: unknown, problems: Checks, path = "limits"): r
     return [];
   }
   if (input.length > mostLimits) {
-    problems.add({ code: "range", path, got: shown(input), expected: `at most ${mostLimits} limits` });
+    problems.add(rangeProblem(path, shown(input), { max: mostLimits, count: "limits" }));
     return [];
   }
   return Array.from(input as readonly unknown[]).flatMap(

@@ -5,6 +5,7 @@ import {
   fail,
   likeQuantity,
   numberIn,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -40,7 +41,7 @@ export interface TargetCheck<D extends string, S extends string> {
 const toleranceOf = (input: unknown): Quantity<"1", "none"> => {
   const expected = { dimension: "1", of: "none", bound: "positive" } as const;
   const tolerance = expectQuantity(input, expected, "tolerance");
-  return tolerance.in("1") < 1 ? tolerance : fail("range", "tolerance", tolerance, "less than 100 %");
+  return tolerance.in("1") < 1 ? tolerance : outOfRange("tolerance", tolerance, { below: 100, unit: "%" });
 };
 
 /** Reads what is to be compared, or throws all that is wrong with it. */
@@ -52,7 +53,7 @@ const readTarget = <D extends string, S extends string>(input: unknown) => {
   const isEstimate = (given.measured as { readonly type?: unknown }).type === "estimate";
   const estimate = isEstimate ? expectEstimate(given.measured as Estimate<D, S>, "measured") : undefined;
   const measured = estimate?.value ?? anyQuantity<D, S>(given.measured, "measured");
-  if (measured.value < 0) fail("range", "measured", measured, "zero or more");
+  if (measured.value < 0) outOfRange("measured", measured, { min: 0 });
   const { dimension, of } = measured;
   const read = allOf({
     target: () => {
@@ -129,11 +130,11 @@ export const checkAgainstTarget = <D extends string, S extends string>(input: {
   const outside = exceeds(low, to) || exceeds(from, high);
   const verdict: TargetVerdict = inside ? "within tolerance" : outside ? "adjust" : "measure again";
   if (measured.value === 0 && verdict === "adjust") {
-    fail(
-      "range",
+    outOfRange(
       "measured",
       measured,
-      "more than zero: no setting of an output of nothing comes to a target",
+      { above: 0 },
+      "{}: no setting of an output of nothing comes to a target",
     );
   }
   const deviation = (100 * (measured.value - wanted)) / wanted;

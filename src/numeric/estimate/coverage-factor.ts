@@ -1,4 +1,4 @@
-import { expectNumber, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import { expectNumber, expectQuantity, outOfRange, type Quantity } from "../../quantity/index.js";
 
 /** Above so many degrees of freedom the t distribution is the normal one to seven digits. */
 const normalFrom = 1e7;
@@ -75,7 +75,7 @@ const withinNormal = (z: number): number => {
 export const coverageFactor = (confidence: Quantity<"1", "none">, degreesOfFreedom?: number): number => {
   const wanted = expectQuantity(confidence, { dimension: "1", of: "none" }, "confidence");
   const share = wanted.in("1");
-  if (share < 0.01 || share > 0.9999) fail("range", "confidence", wanted, "from 1 % to 99.99 %");
+  if (share < 0.01 || share > 0.9999) outOfRange("confidence", wanted, { min: 1, max: 99.99, unit: "%" });
   const nu =
     degreesOfFreedom === undefined
       ? Number.POSITIVE_INFINITY

@@ -1,4 +1,4 @@
-import { allOf, checks, expectFields, expectNumber, fail } from "../../quantity/index.js";
+import { allOf, checks, expectFields, expectNumber, fail, outOfRange } from "../../quantity/index.js";
 import { compensatedSum } from "../number/accurate-sum.js";
 import { expectItems, finite } from "../number/numbers.js";
 
@@ -29,7 +29,7 @@ const partOf = (factor: unknown, path: string): Part => {
       const at = `${path}.value`;
       if (value === 0) fail("range", at, 0, "a number other than 0, which has no relative error");
       if (value < 0 && typeof given.power === "number" && given.power % 1 !== 0) {
-        fail("range", at, value, `a positive number for power ${given.power}`);
+        outOfRange(at, value, { above: 0 }, `{} for power ${given.power}`);
       }
       return value;
     },

@@ -1,4 +1,4 @@
-import { expectFields, expectNumber, fail, likeQuantity, type Quantity } from "../../quantity/index.js";
+import { expectFields, expectNumber, likeQuantity, outOfRange, type Quantity } from "../../quantity/index.js";
 import { mean } from "../number/mean.js";
 import { standardDeviation } from "../number/standard-deviation.js";
 import { type Estimate, estimateFrom } from "./estimate.js";
@@ -41,7 +41,7 @@ export const meanEstimate = <D extends string, S extends string>(
   const n = list.length;
   const numbers = list.map((q) => q.value);
   const all = outOf === undefined ? undefined : expectNumber(outOf, "outOf", { min: n });
-  if (all !== undefined && !Number.isInteger(all)) fail("range", "outOf", all, "a whole number");
+  if (all !== undefined && !Number.isInteger(all)) outOfRange("outOf", all, { step: 1 });
   const drawn = all === undefined ? 1 : 1 - n / all;
   const s = standardDeviation(numbers, { divisor: "n-1" });
   const value = likeQuantity(list[0] as Quantity<D, S>, mean(numbers));

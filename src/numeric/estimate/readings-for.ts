@@ -1,4 +1,11 @@
-import { allOf, expectFields, expectQuantity, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectQuantity,
+  outOfRange,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 import { coverageFactor } from "./coverage-factor.js";
 
 /** More readings than this nobody takes. */
@@ -45,7 +52,13 @@ export const readingsFor = (input: {
   const cv = spread.in("1");
   const enough = (n: number): boolean =>
     coverageFactor(confidence, n - 1) * cv <= margin.in("1") * Math.sqrt(n) * (1 + 1e-9);
-  if (!enough(most)) fail("range", "margin", margin, `a margin that ${most} readings or fewer can reach`);
+  if (!enough(most))
+    outOfRange(
+      "margin",
+      margin,
+      { min: (coverageFactor(confidence, most - 1) * cv * 100) / Math.sqrt(most), unit: "%" },
+      `{}, which ${most} readings can reach`,
+    );
   let high = 2;
   while (!enough(high)) high *= 2;
   let low = high / 2;

@@ -1,4 +1,4 @@
-import { fail, type Quantity, quantity } from "../../quantity/index.js";
+import { outOfRange, type Quantity, quantity } from "../../quantity/index.js";
 import { mean } from "./mean.js";
 import type { Numbers } from "./numbers.js";
 import { type Divisor, standardDeviation } from "./standard-deviation.js";
@@ -23,6 +23,6 @@ export const coefficientOfVariation = (
 ): Quantity<"1", "none"> => {
   const s = standardDeviation(values, options);
   const m = mean(values);
-  if (m <= 0) fail("range", "values", `a mean of ${m}`, "a mean above zero");
+  if (m <= 0) outOfRange("values", `a mean of ${m}`, { above: 0 }, "a mean of {}");
   return quantity((100 * s) / m, "%");
 };

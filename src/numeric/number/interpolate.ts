@@ -1,4 +1,4 @@
-import { allOf, expectFields, expectNumber, expectOneOf, fail } from "../../quantity/index.js";
+import { allOf, expectFields, expectNumber, expectOneOf, fail, outOfRange } from "../../quantity/index.js";
 import { expectNumbers, type Numbers } from "./numbers.js";
 
 /**
@@ -41,8 +41,7 @@ export const interpolate = (input: {
   }
   const last = xs.length - 1;
   const [first, end] = [xs[0] as number, xs[last] as number];
-  if ((x < first || x > end) && outside === "refuse")
-    fail("range", "x", x, `a number from ${first} to ${end}`);
+  if ((x < first || x > end) && outside === "refuse") outOfRange("x", x, { min: first, max: end });
   if (x <= first) return (ys[0] as number) + 0;
   if (x >= end) return (ys[last] as number) + 0;
   let low = 0;

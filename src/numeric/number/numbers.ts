@@ -1,4 +1,4 @@
-import { fail } from "../../quantity/index.js";
+import { fail, outOfRange } from "../../quantity/index.js";
 
 /** A list of numbers, or a typed array of them. */
 export type Numbers = readonly number[] | Float64Array;
@@ -33,9 +33,7 @@ export const expectItems = (input: unknown, path: string, least: number, of: str
   const expected = least === 1 ? `at least one ${of}` : `at least ${least} ${of}s`;
   if (!Array.isArray(input)) return fail("type", path, input, `a list with ${expected}`);
   if (input.length < least) return fail("missing", path, `a list of ${input.length}`, expected);
-  return input.length > mostItems
-    ? fail("range", path, input, `at most ${mostItems} of them`)
-    : Array.from(input);
+  return input.length > mostItems ? outOfRange(path, input, { max: mostItems }) : Array.from(input);
 };
 
 /** Takes a result, or throws where it has left the range of numbers. */

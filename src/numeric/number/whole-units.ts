@@ -1,4 +1,4 @@
-import { expectNumber, fail } from "../../quantity/index.js";
+import { expectNumber, outOfRange } from "../../quantity/index.js";
 
 /** How near, as a share of it, a quotient must come to a whole number to be taken as that number. */
 const guard = 1e-12;
@@ -9,7 +9,8 @@ const quotient = (
   path: string,
 ): { value: number; near: number | undefined } => {
   const value = amount / size;
-  if (!(value <= Number.MAX_SAFE_INTEGER)) fail("range", path, amount, "an amount of fewer than 2^53 units");
+  if (!(value <= Number.MAX_SAFE_INTEGER))
+    outOfRange(path, amount, { max: Number.MAX_SAFE_INTEGER * size }, "an amount of {}");
   const near = Math.round(value);
   return { value, near: Math.abs(value - near) <= guard * near ? near : undefined };
 };

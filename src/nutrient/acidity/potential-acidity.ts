@@ -6,6 +6,7 @@ import {
   expectQuantity,
   expectRecord,
   fail,
+  outOfRange,
   Quantity,
   timesOf,
 } from "../../quantity/index.js";
@@ -169,7 +170,7 @@ const readComposition = (input: unknown): readonly (readonly [AcidElement, numbe
   );
   const total = shares.reduce((sum, [, share]) => sum + share, 0);
   return total > 100 * (1 + 1e-9)
-    ? fail("range", "percent", `${total} % in all`, "100 % or less in all")
+    ? outOfRange("percent", `${total} % in all`, { max: 100, unit: "%" }, "{} in all")
     : shares;
 };
 

@@ -1,4 +1,12 @@
-import { allOf, checks, expectFields, expectNumber, expectQuantity, fail } from "../../quantity/index.js";
+import {
+  allOf,
+  checks,
+  expectFields,
+  expectNumber,
+  expectQuantity,
+  fail,
+  outOfRange,
+} from "../../quantity/index.js";
 import { percentOf } from "../label/analysis.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { productNitrogen } from "../label/nitrogen-breakdown.js";
@@ -49,7 +57,7 @@ const percent = (q: unknown, of: string, path: string): number =>
   expectNumber(expectQuantity(q, { dimension: "mass/mass", of }, path).in("% w/w"), path);
 
 const inRange = (value: number, path: string): number =>
-  value < 0 || value > 100 ? fail("range", path, value, "a percentage from 0 to 100") : value;
+  value < 0 || value > 100 ? outOfRange(path, value, { min: 0, max: 100, unit: "%" }) : value;
 
 /** The sides of a limit that are stated, the least not above the most. */
 const sidesOf = (
@@ -74,7 +82,7 @@ const mostLimits = 100;
 
 const nutrientRows = (input: unknown, columns: Columns): readonly LimitRow[] => {
   if (!Array.isArray(input)) return fail("type", "limits.nutrients", input, "a list of { least, most }");
-  if (input.length > mostLimits) fail("range", "limits.nutrients", input, `at most ${mostLimits} limits`);
+  if (input.length > mostLimits) outOfRange("limits.nutrients", input, { max: mostLimits, count: "limits" });
   return eachOf(Array.from(input), "limits.nutrients", (limit) => {
     const stated = limit === null || limit === undefined ? {} : expectFields(limit, ["least", "most"], "");
     const one: unknown = stated.least ?? stated.most;

@@ -138,9 +138,9 @@ const refuseMissing = (
     if ((wanted[j] as number) > 0 && matrix[j]?.every((percent) => percent === 0)) {
       fail(
         "infeasible",
-        "grade",
-        `${wanted[j]} % ${nutrient}`,
-        `a nutrient of the materials: none has ${nutrient}`,
+        "materials",
+        `no ${nutrient} in any of them`,
+        `a material that states ${nutrient}, of which the grade has ${wanted[j]} %`,
       );
     }
   });

@@ -94,7 +94,14 @@ export const cheapestSource = <const C extends string>(input: {
   const cost = (source: SourceCost<C>): number => numberIn(source.cost, unit);
   // One price stated by the pound and by the ton is one price, whatever the last digit says.
   sources.sort((a, b) => Number(exceeds(cost(a), cost(b))) - Number(exceeds(cost(b), cost(a))));
-  const cheapest = sources[0] ?? fail("infeasible", "sources", without, `a product with ${target.of}`);
+  const cheapest =
+    sources[0] ??
+    fail(
+      "infeasible",
+      "sources",
+      without.slice(0, 12).join(", "),
+      `a product that states ${target.of}: none of these does`,
+    );
   return { type: "cheapest-source", version: 1, cheapest, sources, without };
 };
 

@@ -4,6 +4,7 @@ import { expectFertilizer } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { formFactor } from "../label/forms.js";
 import { isNutrient, type Nutrient, nutrients } from "../label/nutrient.js";
+import { statesNone } from "../label/states-none.js";
 import { eachOf } from "../label/under-path.js";
 import { type ProductPrice, priceOf, pricePerMass } from "./product-price.js";
 
@@ -70,7 +71,7 @@ export const nutrientCost = <const C extends string, S extends Nutrient>(input: 
   });
   const price = pricePerMass(input.price, product, "price");
   const percent = percentOf(product.analysis, nutrient);
-  if (!(percent > 0)) fail("infeasible", "nutrient", nutrient, `a nutrient of ${product.id}`);
+  if (!(percent > 0)) statesNone(product, nutrient);
   const rest = worth.reduce(
     (left, [other, each]) => left - (numberIn(each, price.unit) * percentOf(product.analysis, other)) / 100,
     price.value,

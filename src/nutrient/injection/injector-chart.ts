@@ -7,6 +7,7 @@ import {
   expectQuantity,
   expectRecord,
   fail,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -142,6 +143,7 @@ export const chartConductivity = (
   );
   const xs = rows.map((row) => row.ppm);
   const [first, last] = [xs[0] as number, xs.at(-1) as number];
-  if (ppm < first || ppm > last) fail("range", "concentration", concentration, `${first} to ${last} mg/L`);
+  if (ppm < first || ppm > last)
+    outOfRange("concentration", concentration, { min: first, max: last, unit: "mg/L" });
   return quantity(interpolate({ xs, ys, x: ppm }), "mS/cm");
 };

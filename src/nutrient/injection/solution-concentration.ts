@@ -3,6 +3,7 @@ import { percentOf } from "../label/analysis.js";
 import { expectFertilizer } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { isNutrient, type Nutrient } from "../label/nutrient.js";
+import { statesNone } from "../label/states-none.js";
 
 /**
  * The product that brings a volume of water to a concentration of one nutrient. In water that is this
@@ -42,10 +43,11 @@ export const productForConcentration = <S extends Nutrient, Id extends string>(
       expectQuantity(concentration, { dimension: "mass/volume", bound: "non-negative" }, "concentration"),
     label: () => expectFertilizer(product, "product"),
   });
-  const percent = isNutrient(wanted.of) ? percentOf(label.analysis, wanted.of) : 0;
-  if (!(percent > 0)) {
-    fail("infeasible", "concentration", wanted, `a nutrient of ${label.id}, which states 0 % ${wanted.of}`);
-  }
+  const of: string = wanted.of;
+  if (!isNutrient(of))
+    return fail("substance/mismatch", "concentration", wanted, "a concentration of a nutrient, such as N");
+  const percent = percentOf(label.analysis, of);
+  if (!(percent > 0)) statesNone(label, of);
   return new Quantity((wanted.value * 100) / percent, wanted.unit, `product:${label.id}`, "mass/volume");
 };
 

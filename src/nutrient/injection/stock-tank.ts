@@ -185,7 +185,16 @@ const amountsPerSolution = (
   const percent = targets.map(({ of }) => salts.map(({ product }) => percentOf(product.analysis, of)));
   for (const [i, row] of percent.entries()) {
     if ((wanted[i] as number) > 0 && row.every((share) => share === 0)) {
-      fail("infeasible", `targets[${i}]`, targets[i], "a nutrient that one of the salts states");
+      const wants = `a salt that states ${targets[i]?.of}, as targets[${i}] asks`;
+      fail(
+        "infeasible",
+        "salts",
+        salts
+          .map(({ product }) => product.id)
+          .join(", ")
+          .slice(0, 200),
+        wants,
+      );
     }
   }
   const { x, free } = solveLinear(

@@ -4,8 +4,10 @@ import {
   expectOneOf,
   expectRecord,
   fail,
+  outOfRange,
   type Problem,
   RatewrightError,
+  rangeProblem,
   shown,
 } from "../../quantity/index.js";
 import { expectPath } from "./expect-source.js";
@@ -107,7 +109,8 @@ const lineProblems = (
   if (!isNutrient(key)) add("substance/unknown", key.slice(0, 40), "a nutrient, such as N, P2O5 or Fe");
   else if (typeof value !== "number" || !Number.isFinite(value))
     add("not-finite", shown(value), "a percentage");
-  else if (value < 0 || value > 100) add("range", shown(value), "a percentage from 0 to 100");
+  else if (value < 0 || value > 100)
+    problems.push(rangeProblem(at, shown(value), { min: 0, max: 100, unit: "%" }));
   const [wrong, right] = basis === "oxide" ? [["P", "K"], "P2O5 and K2O"] : [["P2O5", "K2O"], "P and K"];
   if (wrong.includes(key)) add("conflict", key, `${right}, as the basis says, or the other basis`);
   const twin = keys.find((other) => other > key && isNutrient(other) && formFactor(key, other) !== undefined);
@@ -124,7 +127,8 @@ const checked = (
 ): Analysis => {
   const keys = Object.keys(percent);
   if (keys.length === 0) fail("missing", `${path}.percent`, "no nutrient", "at least one nutrient");
-  if (keys.length > mostNutrients) fail("range", `${path}.percent`, keys, "the nutrients of a label");
+  if (keys.length > mostNutrients)
+    outOfRange(`${path}.percent`, keys, { max: mostNutrients, count: "nutrients" });
   if (traceElements !== undefined && traceElements !== true) {
     fail("type", `${path}.traceElements`, traceElements, "true, or nothing");
   }
@@ -134,7 +138,7 @@ const checked = (
   if (problems.length > 0) throw new RatewrightError(problems);
   const total = keys.reduce((sum, key) => sum + (percent[key] as number), 0);
   if (total > 100 + 1e-9) {
-    fail("range", path, `${total} % in all`, "percentages that add up to 100 or less");
+    outOfRange(path, `${total} % in all`, { max: 100, unit: "%" }, "{} in all");
   }
   const own: Analysis["percent"] = { ...percent };
   return traceElements === true ? { basis, percent: own, traceElements } : { basis, percent: own };
@@ -174,5 +178,5 @@ export const percentOf = (given: Analysis, nutrient: Nutrient): number => {
   // A record made by hand is read like a label.
   return typeof percent === "number" && percent >= 0 && percent <= 100
     ? percent * factor
-    : fail("range", "analysis", percent, "0 to 100 %");
+    : fail("range", "analysis", percent, "0 to 100 %", { params: { min: 0, max: 100, unit: "%" } });
 };

@@ -1,4 +1,4 @@
-import { expectNumber, expectRecord, fail, frozen } from "../../quantity/index.js";
+import { expectNumber, expectRecord, fail, frozen, outOfRange } from "../../quantity/index.js";
 import {
   calciumWeight,
   magnesiumWeight,
@@ -71,7 +71,7 @@ export const formulaWeight = (formula: Readonly<Partial<Record<ChemicalElement, 
     (element) => `formula.${element.slice(0, 40)}`,
   );
   const weight = parts.reduce((sum, part) => sum + part, 0);
-  return weight > 0 ? weight : fail("range", "formula", weight, "at least one atom");
+  return weight > 0 ? weight : outOfRange("formula", weight, { min: 1 }, "atoms, {}");
 };
 
 /** Far more atoms of one element than any formula has, and more elements than the table holds. */

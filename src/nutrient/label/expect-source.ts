@@ -5,6 +5,7 @@ import {
   expectText,
   type FactSource,
   fail,
+  outOfRange,
 } from "../../quantity/index.js";
 
 /** The longest text that a record may carry, in characters. */
@@ -18,7 +19,7 @@ export const expectShortText = (input: unknown, path: string, expected: string):
   const blank = typeof input === "string" && input.trim() === "";
   const text = blank ? fail("missing", path, input, expected) : expectText(input, path, expected);
   return text.length > longest
-    ? fail("range", path, `a text of ${text.length} characters`, `at most ${longest} characters`)
+    ? outOfRange(path, `a text of ${text.length} characters`, { max: longest, count: "characters" })
     : text;
 };
 
@@ -50,7 +51,7 @@ export const expectSource = (input: unknown, path: string): FactSource => {
 export const expectTexts = (input: unknown, path: string): readonly string[] => {
   if (!Array.isArray(input))
     return fail(input === undefined ? "missing" : "type", path, input, "a list of texts");
-  if (input.length > most) fail("range", path, input, `at most ${most} texts`);
+  if (input.length > most) outOfRange(path, input, { max: most, count: "texts" });
   return Array.from(input, (text, i) => expectShortText(text, `${path}[${i}]`, "a text"));
 };
 

@@ -7,6 +7,7 @@ import {
   frozen,
   isSubstance,
   likeQuantity,
+  outOfRange,
   Quantity,
 } from "../../quantity/index.js";
 import { expectPath, expectShortText } from "./expect-source.js";
@@ -135,13 +136,21 @@ const strengthOf = (
 ): Pick<LiquidFertilizer, "findings"> => {
   const all = Object.values(perVolume).reduce((sum, q) => sum + q.in("g/L"), 0);
   if (all > heaviest) {
-    const most = `nutrients that a liquid can hold, at most ${heaviest} g/L in all; the label may print g/L or % w/v`;
-    fail("range", `${path}.perVolume`, `${Math.round(all)} g/L`, most, { params: { max: heaviest } });
+    outOfRange(
+      `${path}.perVolume`,
+      `${Math.round(all)} g/L`,
+      { max: heaviest, unit: "g/L" },
+      "nutrients that a liquid can hold, {} in all; the label may print g/L or % w/v",
+    );
   }
   const nitrogen = perVolume.N?.in("g/L") ?? 0;
   if (nitrogen > solidUrea * (1 + 1e-9)) {
-    const most = `at most ${Math.floor(solidUrea)} g/L or 5.2 lb/gal, the nitrogen of solid urea; the label may print g/L or % w/v`;
-    fail("range", `${path}.perVolume.N`, perVolume.N, most, { params: { max: Math.floor(solidUrea) } });
+    outOfRange(
+      `${path}.perVolume.N`,
+      perVolume.N,
+      { max: Math.floor(solidUrea), unit: "g/L" },
+      "{} or 5.2 lb/gal, the nitrogen of solid urea; the label may print g/L or % w/v",
+    );
   }
   if (nitrogen <= strongest * (1 + 1e-9)) return {};
   return {

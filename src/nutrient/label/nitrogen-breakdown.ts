@@ -8,6 +8,7 @@ import {
   type Finding,
   fail,
   frozen,
+  outOfRange,
   type Quantity,
   quantity,
   RatewrightError,
@@ -111,8 +112,7 @@ export const nitrogenBreakdown = (
   path = "guarantee",
 ): NitrogenBreakdown => {
   expectPath(path);
-  if (percentage(total, "total") === 0)
-    fail("range", "total", total, "more than zero: no nitrogen, no share");
+  if (percentage(total, "total") === 0) outOfRange("total", total, { above: 0 }, "{}: no nitrogen, no share");
   const found = guarantee === undefined ? { slow: 0, insoluble: 0 } : readGuarantee(guarantee, total, path);
   const findings: Finding[] = [];
   if (guarantee === undefined) {
@@ -177,7 +177,7 @@ export const productNitrogen = (product: {
 }): NitrogenBreakdown => {
   expectRecord(product, "product");
   const total = percentOf(product.analysis, "N");
-  if (!(total > 0)) fail("range", "product.analysis", total, "some nitrogen");
+  if (!(total > 0)) outOfRange("product.analysis", total, { above: 0, unit: "%" }, "{} nitrogen");
   if (product.nitrogen !== undefined || product.slowNitrogen === undefined) {
     return nitrogenBreakdown(product.nitrogen, total, "product.nitrogen");
   }

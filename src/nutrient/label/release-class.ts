@@ -6,6 +6,7 @@ import {
   type Finding,
   fail,
   frozen,
+  outOfRange,
 } from "../../quantity/index.js";
 import type { NitrogenBreakdown } from "./nitrogen-breakdown.js";
 
@@ -146,7 +147,7 @@ export const releaseClass = (breakdown: NitrogenBreakdown, scheme: ReleaseScheme
     });
   }
   return {
-    class: reached?.name ?? fail("range", "breakdown", share, "a share of zero or more"),
+    class: reached?.name ?? outOfRange("breakdown", share, { min: 0, unit: "%" }),
     scheme: known,
     sharePercent: share,
     findings,

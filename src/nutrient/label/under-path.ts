@@ -1,4 +1,4 @@
-import { checks, expectList, fail } from "../../quantity/index.js";
+import { checks, expectList, outOfRange } from "../../quantity/index.js";
 
 /** What a reader gives, its problems told under a path: `limit` under `caps[1]` is `caps[1].limit`. */
 export const under = <T>(path: string, read: () => T): T => eachOf([path], "", read, (at) => at)[0] as T;
@@ -20,7 +20,7 @@ export const eachOf = <I, T>(
 /** Takes a list of at least one and at most so many items, or throws; its length is looked at before it is read. */
 export const listOf = (input: unknown, path: string, of: string, most: number): readonly unknown[] => {
   if (Array.isArray(input) && input.length > most) {
-    fail("range", path, `a list of ${input.length}`, `at most ${most} entries`);
+    outOfRange(path, `a list of ${input.length}`, { max: most, count: "entries" });
   }
   return expectList(input, path, of);
 };

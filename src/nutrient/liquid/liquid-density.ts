@@ -8,6 +8,7 @@ import {
   fail,
   frozen,
   numberIn,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -48,8 +49,12 @@ export const liquidDensity = (
   const near = fahrenheit.find((point) => Math.abs(point - f) < 1e-9);
   const [first, last] = [fahrenheit[0] as number, fahrenheit.at(-1) as number];
   if (near === undefined && (f < first || f > last)) {
-    const range = first === last ? `${first} °F, the only one printed` : `${first} to ${last} °F, as printed`;
-    fail("range", "temperature", t, `a temperature of ${range}`);
+    outOfRange(
+      "temperature",
+      t,
+      { min: first, max: last, unit: "°F" },
+      first === last ? "{}, the only one printed" : "{}, as printed",
+    );
   }
   return quantity(interpolate({ xs: fahrenheit, ys: lbPerGal, x: near ?? f }), "lb/gal");
 };

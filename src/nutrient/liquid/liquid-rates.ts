@@ -4,6 +4,7 @@ import {
   expectFields,
   expectQuantity,
   fail,
+  outOfRange,
   perOf,
   Quantity,
   quantityOf,
@@ -20,6 +21,7 @@ import {
 } from "../label/liquid-fertilizer.js";
 import { isNutrient, labelByVolume, type Nutrient } from "../label/nutrient.js";
 import { type NutrientsPerVolume, readPerVolume } from "../label/per-volume.js";
+import { statesNone } from "../label/states-none.js";
 import { eachOf } from "../label/under-path.js";
 import { expectTarget } from "../rate/rate-target.js";
 
@@ -140,13 +142,16 @@ export const liquidProductRate = <S extends Nutrient, Id extends string>(
     const stated = statedPerVolume(label, wanted.of);
     return stated !== undefined && stated.value > 0
       ? rate(wanted.value, stated)
-      : fail("infeasible", "target", target, `a nutrient of ${label.id}, which states no ${wanted.of}`);
+      : fail(
+          "infeasible",
+          "product.perVolume",
+          Object.values(label.perVolume).join(", "),
+          `some ${wanted.of}, of which ${label.id} states none`,
+        );
   }
   const density = densityOf(label);
   const percent = percentOf(label.analysis, wanted.of);
-  return percent > 0
-    ? rate((wanted.value * 100) / percent, density)
-    : fail("infeasible", "target", target, `a nutrient of ${label.id}, which states 0 % ${wanted.of}`);
+  return percent > 0 ? rate((wanted.value * 100) / percent, density) : statesNone(label, wanted.of);
 };
 
 /**
@@ -264,7 +269,12 @@ export const analysisByWeight = (input: {
     ([nutrient, stated]) => {
       const share = (stated.in("g/L") * 100) / density.in("g/L");
       return share > 100
-        ? fail("range", "", stated, "no more of it than the product weighs")
+        ? outOfRange(
+            "",
+            stated,
+            { max: density.in("g/L"), unit: "g/L" },
+            "{}, which is what the product weighs",
+          )
         : ([nutrient, share] as const);
     },
     ([nutrient]) => `perVolume.${nutrient}`,

@@ -1,4 +1,4 @@
-import { allOf, expectFields, expectQuantity, fail, numberIn, Quantity } from "../../quantity/index.js";
+import { allOf, expectFields, expectQuantity, numberIn, outOfRange, Quantity } from "../../quantity/index.js";
 import { analysis } from "../label/analysis.js";
 import { expectFertilizer } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
@@ -56,7 +56,7 @@ export const analysisOfMix = (input: {
   const weight = (list: readonly unknown[]): number =>
     list.reduce<number>((sum, q) => sum + numberIn(q, unit), 0);
   const whole = weight([...parts.map(({ amount }) => amount), ...(filler === undefined ? [] : [filler])]);
-  if (!(whole > 0)) fail("range", "parts", whole, "a mix that weighs something");
+  if (!(whole > 0)) outOfRange("parts", whole, { above: 0 }, "a mix that weighs {}");
   const supplied = sumOfSupplies(parts.map(({ product, amount }) => nutrientsSupplied(amount, product)));
   const percent: Partial<Record<Nutrient, number>> = {};
   for (const [of, amount] of Object.entries(supplied)) {

@@ -3,6 +3,7 @@ import { percentOf } from "../label/analysis.js";
 import { expectFertilizer } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { isNutrient, type Nutrient } from "../label/nutrient.js";
+import { statesNone } from "../label/states-none.js";
 
 /**
  * How much product holds an amount of one nutrient: the 5 lb of N that a part needs, not a rate.
@@ -40,7 +41,7 @@ export const productMass = <S extends Nutrient, Id extends string>(
   const percent = percentOf(label.analysis, of);
   return percent > 0
     ? new Quantity((wanted.value * 100) / percent, wanted.unit, `product:${label.id}`, "mass")
-    : fail("infeasible", "nutrient", wanted, `a nutrient of ${label.id}, which states 0 % ${of}`);
+    : statesNone(label, of);
 };
 
 /** A rate per area is another question: its function is named. */

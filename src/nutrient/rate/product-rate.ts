@@ -1,6 +1,7 @@
 import { expectQuantity, fail, Quantity } from "../../quantity/index.js";
 import { type Nutrient, percentOf } from "../label/analysis.js";
 import type { Fertilizer } from "../label/fertilizer.js";
+import { statesNone } from "../label/states-none.js";
 
 /**
  * How much product to put down per area for a target rate of one nutrient.
@@ -19,8 +20,8 @@ import type { Fertilizer } from "../label/fertilizer.js";
  *
  * @param target - rate of the nutrient: `quantity(0.9, "lb/1000 ft2", "N")`
  * @param product - a record made by {@link fertilizer}
- * @throws RatewrightError `infeasible` where the product contains none of the nutrient, as where the target is of
- *   something that no analysis states; `missing` for a liquid without a density, which nobody can weigh out;
+ * @throws RatewrightError `infeasible` at the analysis where the product states none of the nutrient, and at the target where
+ *   that is of something that no analysis states; `missing` for a liquid without a density, which nobody can weigh out;
  *   `substance/mismatch` where the target is of nothing; `unit/mismatch`, `range`, `type`
  *
  * Source: University of Nebraska-Lincoln Extension, "Lawn fertilizer calculations": 1 lb N per
@@ -57,11 +58,13 @@ export const productRate = <S extends Nutrient, Id extends string>(
   const { id } = product;
   if (typeof id !== "string") fail("type", "product", product, "a fertilizer");
   if (!(percent > 0)) {
+    // A nutrient is written with a capital, and its parts behind a colon.
+    if (/^[A-Z]\w*$/.test(of) && !/^N[HO]/.test(of)) statesNone(product, of);
     fail(
       (of as string) === "none" ? "substance/mismatch" : "infeasible",
       "target",
       target,
-      `a nutrient of ${id}${/^N[:HO]/.test(of) ? "; nitrogenOf(amount) counts it as N" : ""}`,
+      `a rate of a nutrient${/^N[:HO]/.test(of) ? "; nitrogenOf(amount) counts it as N" : ", such as N or P2O5"}`,
     );
   }
   return new Quantity((value * 100) / percent, unit, `product:${id}`, "mass/area");

@@ -1,5 +1,5 @@
 import { expectFloat64Array } from "../../numeric/house.js";
-import { expectFields, expectList, fail } from "../../quantity/index.js";
+import { expectFields, expectList, fail, outOfRange } from "../../quantity/index.js";
 
 /** A cap for many areas at once, and what a product has of the capped substance. */
 export interface CapArray {
@@ -12,7 +12,7 @@ export interface CapArray {
 const expectPercent = (percent: number, path: string, least: "positive" | "zero or more"): void => {
   if (typeof percent !== "number" || !Number.isFinite(percent))
     fail("not-finite", path, percent, "a percentage");
-  if (percent > 100 || percent < 0) fail("range", path, percent, "a percentage from 0 to 100");
+  if (percent > 100 || percent < 0) outOfRange(path, percent, { min: 0, max: 100, unit: "%" });
   if (least === "positive" && percent === 0)
     fail("infeasible", path, percent, "a product with some of the nutrient");
 };
@@ -26,12 +26,9 @@ const outFor = (given: Float64Array | undefined, length: number): Float64Array =
 
 const refuse = (path: string, i: number, value: number): never =>
   Number.isFinite(value)
-    ? fail(
-        "range",
-        `${path}[${i}]`,
-        value,
-        value < 0 ? "zero or more" : "an amount whose result is a finite number",
-      )
+    ? value < 0
+      ? outOfRange(`${path}[${i}]`, value, { min: 0 })
+      : fail("range", `${path}[${i}]`, value, "an amount whose result is a finite number")
     : fail("not-finite", `${path}[${i}]`, value, "a finite number");
 
 /**

@@ -4,6 +4,7 @@ import {
   expectQuantity,
   type FactSource,
   fail,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 import { expectShortText, expectSource } from "../label/expect-source.js";
@@ -48,7 +49,7 @@ export const expectSlowShare = (input: unknown, path: string): number => {
     path,
   );
   const percent = share.in("% w/w");
-  return percent > 100 ? fail("range", path, share, "at most 100 % of the nitrogen") : percent;
+  return percent > 100 ? outOfRange(path, share, { max: 100, unit: "%" }, "{} of the nitrogen") : percent;
 };
 
 const capFields = ["id", "limit", "fromSlowShare", "belowSlowShare", "source"] as const;

@@ -3,6 +3,7 @@ import { type Nutrient, percentOf } from "../label/analysis.js";
 import { expectWeighed, isOtherRecordOf } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { formFactor } from "../label/forms.js";
+import { statesNone } from "../label/states-none.js";
 import { eachOf, listOf } from "../label/under-path.js";
 import { expectTarget, type RateTarget } from "./rate-target.js";
 
@@ -45,9 +46,7 @@ export const readSteps = (input: readonly RateStep[]): ReadStep[] => {
     const other = read.findIndex((one) => isOtherRecordOf(one.product, product));
     read.push(step);
     allOf({
-      stated: () =>
-        percentOf(product.analysis, target.of) > 0 ||
-        fail("infeasible", "product", product.id, `a product with ${target.of}; ${product.id} states 0 %`),
+      stated: () => percentOf(product.analysis, target.of) > 0 || statesNone(product, target.of),
       once: () =>
         twin < 0 ||
         fail(

@@ -4,6 +4,7 @@ import { expectWeighed, isOtherRecordOf } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { productNitrogen } from "../label/nitrogen-breakdown.js";
 import type { Nutrient } from "../label/nutrient.js";
+import { statesNone } from "../label/states-none.js";
 import { eachOf, listOf } from "../label/under-path.js";
 import { productRate } from "./product-rate.js";
 import { expectSlowShare } from "./rate-cap.js";
@@ -169,9 +170,7 @@ const readPair = (input: unknown): readonly [Fertilizer, Fertilizer] => {
   if (!Array.isArray(input) || input.length !== 2) return fail("type", "products", input, "two products");
   const read = (i: 0 | 1): Fertilizer => {
     const product = expectWeighed(input[i] as Fertilizer, `products[${i}]`);
-    return percentOf(product.analysis, "N") > 0
-      ? product
-      : fail("infeasible", `products[${i}]`, product.id, "a product with nitrogen");
+    return percentOf(product.analysis, "N") > 0 ? product : statesNone(product, "N", `products[${i}]`);
   };
   const { first, second } = allOf({ first: () => read(0), second: () => read(1) });
   if (isOtherRecordOf(first, second)) {

@@ -6,6 +6,7 @@ import {
   type Finding,
   fail,
   frozen,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -69,7 +70,7 @@ export const activityIndex = <S extends string>(input: {
   });
   if (hot.of !== cold.of) fail("substance/mismatch", "hotInsoluble", hot, `a quantity of ${cold.of}`);
   const [c, h] = [cold.in("% w/w"), hot.in("% w/w")];
-  if (c > 100) fail("range", "coldInsoluble", cold, "at most 100 %");
+  if (c > 100) outOfRange("coldInsoluble", cold, { max: 100, unit: "%" });
   if (h > c) fail("conflict", "hotInsoluble", hot, `at most what cold water leaves, ${c} %`);
   const index = ((c - h) * 100) / c;
   const findings: Finding[] = [];

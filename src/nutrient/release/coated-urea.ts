@@ -5,8 +5,8 @@ import {
   expectFlag,
   expectQuantity,
   type FactSource,
-  fail,
   frozen,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 import { type ReleaseModel, releaseModel } from "./release-model.js";
@@ -218,7 +218,7 @@ export const sulfurCoatedUrea = (input: {
         path,
       );
       const percent = given.in("%");
-      return percent < 100 ? percent : fail("range", path, given, "less than 100 %");
+      return percent < 100 ? percent : outOfRange(path, given, { below: 100, unit: "%" });
     },
     sealed: () => expectFlag(input.sealed, "sealed"),
   });

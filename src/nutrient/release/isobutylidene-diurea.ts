@@ -1,4 +1,11 @@
-import { allOf, expectFields, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectQuantity,
+  fail,
+  outOfRange,
+  type Quantity,
+} from "../../quantity/index.js";
 import { type ReleaseModel, releaseModel } from "./release-model.js";
 import { moist, rateThrough } from "./release-models.js";
 
@@ -60,7 +67,9 @@ export const isobutylideneDiurea = (input: {
   const millimeters = (given: unknown, path: string): number => {
     const size = expectQuantity(given, { dimension: "length", of: "none", bound: "positive" }, path);
     const mm = size.in("mm");
-    return mm < finest || mm > coarsest ? fail("range", path, size, `${finest} to ${coarsest} mm`) : mm;
+    return mm < finest || mm > coarsest
+      ? outOfRange(path, size, { min: finest, max: coarsest, unit: "mm" })
+      : mm;
   };
   const size = allOf({
     low: () => millimeters(low, "particleSize.low"),

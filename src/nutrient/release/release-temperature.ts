@@ -1,5 +1,5 @@
 import { expectFloat64Array } from "../../numeric/house.js";
-import { expectFields, expectNumber, fail } from "../../quantity/index.js";
+import { expectFields, expectNumber, fail, outOfRange } from "../../quantity/index.js";
 import { type Bound3, checkedRange, type ReleaseRange } from "./release-range.js";
 
 /**
@@ -122,8 +122,8 @@ const wrongDay = (max: number, min: number, i: number): never => {
   if (!Number.isFinite(min)) fail("not-finite", `minC[${i}]`, min, "a finite number");
   if (min > max) fail("conflict", `minC[${i}]`, min, `not more than maxC[${i}], which is ${max}`);
   return min < coldest
-    ? fail("range", `minC[${i}]`, min, `${coldest} °C or more`)
-    : fail("range", `maxC[${i}]`, max, `${hottest} °C or less`);
+    ? outOfRange(`minC[${i}]`, min, { min: coldest, max: hottest, unit: "°C" })
+    : outOfRange(`maxC[${i}]`, max, { min: coldest, max: hottest, unit: "°C" });
 };
 
 /**

@@ -10,7 +10,7 @@ import {
   expectQuantity,
   expectRecord,
   type Finding,
-  fail,
+  outOfRange,
   type Problem,
   type Quantity,
   RatewrightError,
@@ -56,7 +56,8 @@ const steady = (input: MeanTemperature, days: number): ReleaseWeather => {
   const mean = expectQuantity(input.mean, { dimension: "temperature", of: "none" }, "temperature.mean").in(
     "°C",
   );
-  if (mean < -60 || mean > 100) fail("range", "temperature.mean", input.mean, "-60 to 100 °C");
+  if (mean < -60 || mean > 100)
+    outOfRange("temperature.mean", input.mean, { min: -60, max: 100, unit: "°C" });
   const finding: Finding = {
     code: "release/steady-temperature",
     severity: "note",

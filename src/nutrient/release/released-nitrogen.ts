@@ -1,5 +1,5 @@
 import { type CivilDate, civilDate, type DailyTemperatures } from "../../calendar/index.js";
-import { allOf, expectFields, expectNumber, fail, numberIn } from "../../quantity/index.js";
+import { allOf, expectFields, expectNumber, fail, numberIn, outOfRange } from "../../quantity/index.js";
 import { eachOf, listOf } from "../label/under-path.js";
 import { type NitrogenPortion, type ReadPortion, readPortion } from "./nitrogen-portion.js";
 import { longestRelease, type NitrogenRelease, type PortionRelease } from "./nitrogen-release.js";
@@ -132,7 +132,7 @@ const readRelease = (input: {
     start: () => civilDate(input.applied, "applied"),
     days: () => {
       const count = expectNumber(input.days, "days", { min: 1, max: longestRelease });
-      return Number.isInteger(count) ? count : fail("range", "days", count, "a whole number of days");
+      return Number.isInteger(count) ? count : outOfRange("days", count, { step: 1, count: "days" });
     },
     placement: () => checkedPlacement(input.placement, "placement"),
     portions: () => {

@@ -5,6 +5,7 @@ import {
   expectQuantity,
   fail,
   frozen,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 import { type ReleaseModel, releaseModel } from "./release-model.js";
@@ -83,7 +84,7 @@ const readLabel = (
   expectFields(input, ["waterInsolubleShare", "activityIndex"], "input");
   const { waterInsolubleShare, activityIndex } = input;
   const atMost = (percent: number, path: string): number =>
-    percent > 100 ? fail("range", path, `${percent} %`, "at most 100 %") : percent;
+    percent > 100 ? outOfRange(path, `${percent} %`, { max: 100, unit: "%" }) : percent;
   return allOf({
     share: () => {
       if (waterInsolubleShare === undefined) return undefined;

@@ -6,6 +6,7 @@ import {
   expectOneOf,
   type FactSource,
   fail,
+  outOfRange,
 } from "../../quantity/index.js";
 import { expectShortText, expectSource } from "../label/expect-source.js";
 import { eachOf, listOf } from "../label/under-path.js";
@@ -200,7 +201,7 @@ const made = <S extends Exclude<SaltScale, "by weight">>(
   basis: UnitBasis,
   cause: string,
 ): SaltIndex<S> => {
-  if (value > 1000) fail("range", cause, `a salt index of ${value} ${scale}`, "one of 1000 or less");
+  if (value > 1000) outOfRange(cause, `a salt index of ${value} ${scale}`, { max: 1000 }, "an index of {}");
   const { source, doubtful } = from;
   const index = { type: "salt-index", version: 1, scale, value, basis, source } as const;
   return (doubtful === undefined ? index : { ...index, doubtful }) as SaltIndex<S>;
@@ -276,9 +277,9 @@ export const blendSaltIndex = (parts: readonly SaltPart[]): SaltIndex<"by weight
   const units = read.reduce((sum, part) => sum + part.units, 0);
   const value = read.reduce((sum, part) => sum + part.units * part.partial.value, 0);
   if (units > 100 * (1 + 1e-9)) {
-    fail("range", "parts", `${units} units in all`, "units that add up to 100 or less");
+    outOfRange("parts", `${units} units in all`, { max: 100, count: "units in all" });
   }
-  if (value > 1000) fail("range", "parts", `a salt index of ${value}`, "one of 1000 or less");
+  if (value > 1000) outOfRange("parts", `a salt index of ${value}`, { max: 1000 }, "an index of {}");
   const doubts = read.flatMap(({ partial }) => partial.doubtful ?? []);
   const index = saltIndex({ value, scale: "by weight", source: "added up from the parts" });
   return doubts.length === 0 ? index : { ...index, doubtful: doubts.join("; ").slice(0, longestDoubt) };

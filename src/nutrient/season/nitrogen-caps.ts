@@ -6,6 +6,7 @@ import {
   type FactSource,
   fail,
   numberIn,
+  outOfRange,
   Quantity,
 } from "../../quantity/index.js";
 import { expectSource } from "../label/expect-source.js";
@@ -111,7 +112,7 @@ const mostEntries = 10_000;
 /** Takes what has gone down, in one unit. */
 export const checkedLog = (log: unknown, unit: string, path: string): DayAmount[] => {
   if (!Array.isArray(log)) return fail("type", path, log, "a list of dates with nitrogen");
-  if (log.length > mostEntries) fail("range", path, log, `at most ${mostEntries} entries`);
+  if (log.length > mostEntries) outOfRange(path, log, { max: mostEntries, count: "entries" });
   return eachOf(Array.from(log), path, (entry: unknown) => {
     const { date, nitrogen } = expectFields(entry, ["date", "nitrogen"], "", "a date with nitrogen");
     const read = allOf({

@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { type Citation, expectFields, type Finding, fail, frozen } from "../../quantity/index.js";
+import { type Citation, expectFields, type Finding, fail, frozen, outOfRange } from "../../quantity/index.js";
 import { eachOf } from "../label/under-path.js";
 import { type NitrogenPortion, type ReadPortion, readPortion } from "../release/nitrogen-portion.js";
 
@@ -28,7 +28,7 @@ const mostPortions = 100;
 const boundedList = (input: unknown, path: string, of: string, most: number): readonly unknown[] => {
   if (!Array.isArray(input))
     return fail(input === undefined ? "missing" : "type", path, input, `a list of ${of}s`);
-  return input.length > most ? fail("range", path, input, `at most ${most} ${of}s`) : Array.from(input);
+  return input.length > most ? outOfRange(path, input, { max: most, count: `${of}s` }) : Array.from(input);
 };
 
 /** The portions of each application of each program, nitrogen in kg/ha; other fields belong to the caller. */

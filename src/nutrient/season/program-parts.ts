@@ -1,6 +1,6 @@
 import { addDays, addMonths, type CivilDate, dateRange, type MonthDayWindow } from "../../calendar/index.js";
 import { wholeUnitsFor } from "../../numeric/index.js";
-import { type FactSource, fail, type Quantity } from "../../quantity/index.js";
+import { type FactSource, outOfRange, type Quantity } from "../../quantity/index.js";
 import type { DatedNitrogen, NitrogenCaps } from "./nitrogen-caps.js";
 import type { ApplicationInterval, IntervalPractice, LeastApplication } from "./program-spacing.js";
 
@@ -101,7 +101,7 @@ export const plannedParts = (input: {
   if (plan.kind === "even split") {
     const { applications: count } = plan;
     if (count !== undefined && count > season.length) {
-      fail("range", "plan.applications", count, `at most one a day, which is ${season.length}`);
+      outOfRange("plan.applications", count, { max: season.length }, "{}: one a day");
     }
     if (total === 0) return [];
     const firsts = months.map(({ month }) => open.find((date) => date.startsWith(month)));

@@ -5,9 +5,9 @@ import {
   expectOneOf,
   expectQuantity,
   type FactSource,
-  fail,
   frozen,
   numberIn,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -59,7 +59,7 @@ export const readInterval = (input: unknown, path: string): ApplicationInterval 
   return allOf({
     days: () => {
       const count = expectNumber(days, `${path}.days`, { min: 0, max: 366 });
-      return Number.isInteger(count) ? count : fail("range", `${path}.days`, count, "a whole number of days");
+      return Number.isInteger(count) ? count : outOfRange(`${path}.days`, count, { step: 1, count: "days" });
     },
     source: () => expectSource(source, `${path}.source`),
   });

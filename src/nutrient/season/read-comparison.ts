@@ -12,6 +12,7 @@ import {
   expectNumber,
   expectQuantity,
   fail,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -58,7 +59,7 @@ export const readComparison = (input: {
     from: () => civilDate(input.from, "from"),
     weeks: () => {
       const given = expectNumber(input.weeks, "weeks", { min: 1, max: 104 });
-      return Number.isInteger(given) ? given : fail("range", "weeks", given, "a whole number of weeks");
+      return Number.isInteger(given) ? given : outOfRange("weeks", given, { step: 1, count: "weeks" });
     },
     placement: () => checkedPlacement(input.placement, "placement"),
     programs: () => {

@@ -8,6 +8,7 @@ import {
   expectQuantity,
   fail,
   numberIn,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 import { expectSource } from "../label/expect-source.js";
@@ -62,7 +63,7 @@ const checkedPlan = (plan: unknown): ProgramPlan => {
   const applications = expectNumber(given.applications, "plan.applications", { min: 1, max: 366 });
   return Number.isInteger(applications)
     ? { kind, applications }
-    : fail("range", "plan.applications", applications, "a whole number");
+    : outOfRange("plan.applications", applications, { step: 1 });
 };
 
 const rateOf = (input: unknown, path: string): Quantity<"mass/area", "N"> =>
@@ -112,7 +113,7 @@ const readMonths = (input: unknown, kind: unknown): readonly ReadMonth[] => {
 const readClosed = (input: unknown): readonly ClosedSeason[] => {
   if (input === undefined) return [];
   if (!Array.isArray(input)) return fail("type", "closed", input, "a list of closed seasons");
-  if (input.length > mostClosed) fail("range", "closed", input, `at most ${mostClosed} closed seasons`);
+  if (input.length > mostClosed) outOfRange("closed", input, { max: mostClosed, count: "closed seasons" });
   return eachOf(Array.from(input), "closed", (given) => {
     const { window, source } = expectFields(given, ["window", "source"], "", "{ window, source }");
     const { from, to } = expectFields(window, ["from", "to"], "window", "{ from, to }");
@@ -193,6 +194,7 @@ const shared = (
   const missing = given.findIndex(({ weight }) => weight === undefined);
   if (missing >= 0) fail("missing", `months[${missing}].weight`, undefined, "a weight for every month");
   const all = given.reduce((sum, { weight = 0 }) => sum + weight, 0);
-  if (!(all > 0 && Number.isFinite(all))) fail("range", "months", all, "weights of which one is above zero");
+  if (!(all > 0 && Number.isFinite(all)))
+    outOfRange("months", all, { above: 0 }, "weights that add up to {}");
   return { targets: given.map(({ weight = 0 }) => (whole * weight) / all), total: whole };
 };

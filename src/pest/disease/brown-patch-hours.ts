@@ -1,6 +1,13 @@
 import { addHours, type Instant } from "../../calendar/index.js";
 import type { HourlyWeather } from "../../interval/index.js";
-import { allOf, type Citation, expectFields, type Finding, fail, frozen } from "../../quantity/index.js";
+import {
+  allOf,
+  type Citation,
+  expectFields,
+  type Finding,
+  frozen,
+  outOfRange,
+} from "../../quantity/index.js";
 import { type HourlyColumns, hourlyColumns } from "./hourly.js";
 import { noDiagnosis } from "./outlook.js";
 
@@ -102,7 +109,7 @@ const spellAt = (columns: HourlyColumns, tenth: number): BrownPatchSpell => {
 export const brownPatchSpells = (input: { readonly weather: HourlyWeather }): BrownPatchSpells => {
   const fields = expectFields(input, ["weather"]);
   const { columns } = allOf({ columns: () => hourlyColumns(fields.weather, "weather") });
-  if (columns.hours < 10) fail("range", "weather", `${columns.hours} hours`, "at least ten hours");
+  if (columns.hours < 10) outOfRange("weather", `${columns.hours} hours`, { min: 10, count: "hours" });
   const spells: BrownPatchSpell[] = [];
   let run = 0;
   columns.humidity.forEach((percent, hour) => {

@@ -7,6 +7,7 @@ import {
   expectQuantity,
   fail,
   frozen,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 import {
@@ -66,7 +67,7 @@ export const brownPatchIndex = (input: {
       const c = t.in("°C");
       return c >= airRule.min && c <= airRule.max
         ? c
-        : fail("range", "minimumTemperature", t, `${airRule.min} to ${airRule.max} °C`);
+        : outOfRange("minimumTemperature", t, { min: airRule.min, max: airRule.max, unit: "°C" });
     },
   });
   return indexOf(humidity, celsius) + 0;

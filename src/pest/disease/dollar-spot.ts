@@ -6,6 +6,7 @@ import {
   expectQuantity,
   fail,
   frozen,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -73,7 +74,7 @@ export const dollarSpotProbability = (input: {
       const c = t.in("°C");
       return c >= airRule.min && c <= airRule.max
         ? c
-        : fail("range", "meanTemperature", t, `${airRule.min} to ${airRule.max} °C`);
+        : outOfRange("meanTemperature", t, { min: airRule.min, max: airRule.max, unit: "°C" });
     },
     humidity: () =>
       fields.meanHumidity === undefined

@@ -7,6 +7,7 @@ import {
   type Finding,
   fail,
   numberIn,
+  outOfRange,
   quantityOf,
 } from "../../quantity/index.js";
 
@@ -73,7 +74,11 @@ export const weatherSeries = (input: unknown, path: string, rule: WeatherRule): 
     const found = numberIn(quantityOf(value, unit, "none", `${path}.values[${i}]`), rule.unit);
     problems.run(() => {
       if (found < rule.min - 1e-9 || found > rule.max + 1e-9) {
-        fail("range", `${path}.values[${i}]`, `${value} ${unit}`, `${rule.min} to ${rule.max} ${rule.unit}`);
+        outOfRange(`${path}.values[${i}]`, `${value} ${unit}`, {
+          min: rule.min,
+          max: rule.max,
+          unit: rule.unit,
+        });
       }
     });
     return found;
@@ -85,5 +90,7 @@ export const weatherSeries = (input: unknown, path: string, rule: WeatherRule): 
 /** A share of 0 to 100 % as a number of percent. */
 export const expectPercent = (input: unknown, path: string): number => {
   const share = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
-  return share.in("%") <= 100 + 1e-9 ? share.in("%") : fail("range", path, share, "0 to 100 %");
+  return share.in("%") <= 100 + 1e-9
+    ? share.in("%")
+    : outOfRange(path, share, { min: 0, max: 100, unit: "%" });
 };

@@ -11,6 +11,7 @@ import {
   type Finding,
   fail,
   frozen,
+  outOfRange,
   type Quantity,
   type QuantityJson,
 } from "../../quantity/index.js";
@@ -201,11 +202,11 @@ export const pythiumOutlook = (input: {
   const noon = firstNoon(columns.start);
   const count = Math.floor((columns.hours - noon) / 24);
   if (count < 1) {
-    fail(
-      "range",
+    outOfRange(
       "weather",
       `${columns.hours} hours from ${columns.start}`,
-      "at least one whole day from noon to noon",
+      { min: 24 + noon, count: "hours" },
+      "{}: one whole day from noon to noon",
     );
   }
   return {

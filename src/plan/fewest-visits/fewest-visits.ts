@@ -1,5 +1,5 @@
 import { addDays, type CivilDate, daysBetween } from "../../calendar/index.js";
-import { expectFields, expectNumber, fail } from "../../quantity/index.js";
+import { expectFields, expectNumber, fail, outOfRange } from "../../quantity/index.js";
 import { schedule } from "../season/schedule.js";
 import { openBook, place, scheduleOf } from "../season/schedule-book.js";
 import { dueNext, type State } from "../season/schedule-due.js";
@@ -123,7 +123,7 @@ export const fewestVisits = async (
   const plain = schedule(plan);
   const { from, to } = plain.season;
   if (daysBetween(from, to) >= mostDays)
-    fail("range", "season", `${from} to ${to}`, `at most ${mostDays} days`);
+    outOfRange("season", `${from} to ${to}`, { max: mostDays, count: "days" });
   const { book, states } = openBook(plan);
   const all = book.season.treatments.map((treatment, i) =>
     visitDays(book, treatment, states[i] as State, plainDays(plain, treatment.id)),

@@ -10,6 +10,7 @@ import {
   expectQuantity,
   expectText,
   fail,
+  outOfRange,
   type Reader,
   readFields,
 } from "../../quantity/index.js";
@@ -29,7 +30,7 @@ const text: Reader = (input, path) => expectText(input, path, "text");
 const flag: Reader = expectFlag;
 const whole: Reader = (input, path) => {
   const n = expectNumber(input, path, { min: 0, max: 3660 });
-  return Number.isInteger(n) ? n : fail("range", path, input, "a whole number");
+  return Number.isInteger(n) ? n : outOfRange(path, input, { step: 1 });
 };
 const temperature: Reader = (input, path) =>
   expectQuantity(input, { dimension: "temperature", of: "none" }, path);

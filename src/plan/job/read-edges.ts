@@ -1,5 +1,5 @@
 import type { ApplicationFacts } from "../../limits/index.js";
-import { type Checks, fail } from "../../quantity/index.js";
+import { type Checks, fail, outOfRange } from "../../quantity/index.js";
 import type { SiteShape } from "../../site/index.js";
 import type { ReadSite } from "./read-site.js";
 import type { ReadTreatment } from "./treatments.js";
@@ -43,7 +43,7 @@ const checkEdges = (facts: ApplicationFacts, path: string, site: ReadSite, probl
       const wrong = edges.findIndex((edge) => edge >= count);
       return wrong < 0
         ? undefined
-        : fail("range", `${at}.edges[${wrong}]`, edges[wrong], `a whole number from 0 to ${count - 1}`);
+        : outOfRange(`${at}.edges[${wrong}]`, edges[wrong], { step: 1, min: 0, max: count - 1 });
     });
   });
 };

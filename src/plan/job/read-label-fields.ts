@@ -5,6 +5,7 @@ import {
   expectRecord,
   expectText,
   fail,
+  outOfRange,
 } from "../../quantity/index.js";
 import { mixIngredients } from "../../tank/index.js";
 import { readUse } from "../grow-in/read-turf.js";
@@ -12,7 +13,7 @@ import type { JobProduct } from "./job.js";
 
 const boundedText = (input: unknown, path: string, most: number): void => {
   const text = expectText(input, path, "text");
-  if (text.length > most) fail("range", path, text, `${most} characters or fewer`);
+  if (text.length > most) outOfRange(path, text, { max: most, count: "characters" });
 };
 
 const textFields = ["name", "labelNote", "registrationNumber", "lot"] as const;

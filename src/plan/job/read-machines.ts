@@ -9,6 +9,7 @@ import {
   expectText,
   fail,
   isUnit,
+  outOfRange,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
@@ -63,7 +64,7 @@ const longestText = 200;
 /** A text that fits on a sheet. */
 export const shortText = (input: unknown, path: string): string => {
   const text = expectText(input, path, "text");
-  return text.length > longestText ? fail("range", path, text, `${longestText} characters or fewer`) : text;
+  return text.length > longestText ? outOfRange(path, text, { max: longestText, count: "characters" }) : text;
 };
 
 /** A volume that is stated without a substance, or as spray. */

@@ -3,6 +3,7 @@ import {
   expectRecord,
   fail,
   numberIn,
+  outOfRange,
   type Quantity,
   quantityOf,
   toldBy,
@@ -44,7 +45,7 @@ export const expectPackageSize = (
 ): void => {
   // 1000 t are 1e12 mg: a larger number might not convert.
   if (held.value > 1e15 || numberIn(held, held.dimension === "mass" ? "t" : "m3") > 1000)
-    fail("range", path, held, "what one package holds, at most 1000 t or 1000 m3");
+    outOfRange(path, held, { max: 1000, unit: held.dimension === "mass" ? "t" : "m3" }, "{} in one package");
 };
 
 const heldBy = (input: unknown, form: JobProduct["form"], path: string): Held => {

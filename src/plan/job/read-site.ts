@@ -6,6 +6,7 @@ import {
   expectQuantity,
   expectText,
   fail,
+  outOfRange,
   type Quantity,
   quantityFrom,
   shown,
@@ -128,6 +129,6 @@ export const treatedArea = (
   if (stated.area === undefined) return whole;
   const area = areaOf(stated.area, path, ["treated"]);
   return area.compare(whole) > 0 && area.in("m2") > whole.in("m2") * (1 + 1e-9)
-    ? fail("range", path, area, `at most the ${shown(whole)} that is there`)
+    ? outOfRange(path, area, { max: whole.value, unit: whole.unit }, "{}, which is what is there")
     : area;
 };

@@ -1,4 +1,4 @@
-import { type Checks, expectNumber, expectQuantity, fail, shown } from "../../quantity/index.js";
+import { type Checks, expectNumber, expectQuantity, fail, outOfRange, shown } from "../../quantity/index.js";
 import type { JobSpread } from "./job.js";
 import { namedProduct } from "./named-product.js";
 import { shortText } from "./read-machines.js";
@@ -46,7 +46,7 @@ const readWanted = (input: JobSpread, product: ReadProduct, path: string): ReadS
 /** Passes of a spreader over the same ground: a whole number from 1 to 8. */
 export const passesAt = (input: unknown, path: string): number => {
   const passes = expectNumber(input, path, { min: 1, max: 8 });
-  return Number.isInteger(passes) ? passes : fail("range", path, input, "a whole number of passes");
+  return Number.isInteger(passes) ? passes : outOfRange(path, input, { step: 1, count: "passes" });
 };
 
 /** Reads what is stated of a treatment that is spread; what is wrong goes to `problems`. */

@@ -7,6 +7,7 @@ import {
   expectOneOf,
   expectQuantity,
   fail,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 import type { WaterEvent } from "../../water/index.js";
@@ -93,7 +94,7 @@ export const readWater = (
             "a list of rain and irrigation; an empty one where there is none",
           );
         if (list.length > mostEvents)
-          return fail("range", "water.events", `${list.length} events`, `at most ${mostEvents} events`);
+          return outOfRange("water.events", `${list.length} events`, { max: mostEvents, count: "events" });
         const each = checks();
         const events = list.flatMap(
           (item, i) => each.run(() => readEvent(item, `water.events[${i}]`, site)) ?? [],

@@ -1,5 +1,5 @@
 import { civilDateAt } from "../../ledger/house.js";
-import { expectFields, expectFlag, expectRecord, fail } from "../../quantity/index.js";
+import { expectFields, expectFlag, expectRecord, fail, outOfRange } from "../../quantity/index.js";
 import { formulations } from "../../tank/index.js";
 import { expectPackageSize } from "../job/read-package.js";
 import { passesAt } from "../job/read-spread.js";
@@ -29,7 +29,7 @@ const labelRate = oneOf("within", "outside", "not stated", "other measure");
 
 const whole: Shape<number> = (input, path) => {
   const n = number(input, path);
-  return Number.isInteger(n) && n >= 1 ? n : fail("range", path, input, "a whole number, 1 or more");
+  return Number.isInteger(n) && n >= 1 ? n : outOfRange(path, input, { step: 1, min: 1 });
 };
 /** As many packages as are needed; none where nothing is. */
 const wholeOrNone: Shape<number> = (input, path) => (input === 0 ? 0 : whole(input, path));
@@ -40,8 +40,10 @@ const packageSize: Shape<unknown> = (input, path) => {
 };
 const aboveZero: Shape<number> = (input, path) => {
   const n = number(input, path);
-  return n > 0 ? n : fail("range", path, input, "a number above zero");
+  return n > 0 ? n : outOfRange(path, input, { above: 0 });
 };
+const versionOne: Shape<1> = (input, path) =>
+  input === 1 ? input : outOfRange(path, input, { min: 1, max: 1 }, "version {}, the one that is known here");
 
 const period: Shape<unknown> = (input, path) => {
   if (typeof input === "string") return oneOf("application", "calendar year")(input, path);
@@ -259,8 +261,7 @@ const repeat = record({
 
 const shapes: { readonly [K in keyof WorkOrder]: Shape<unknown> } = {
   type: oneOf("work-order"),
-  version: (input, path) =>
-    input === 1 ? input : fail("range", path, input, "1, the one that is known here"),
+  version: versionOne,
   title: text,
   date: civilDateAt,
   units: oneOf("US customary", "metric", "both"),
@@ -291,7 +292,7 @@ export const readOrder = (input: unknown): WorkOrder => {
   const given = expectRecord(input, "order", "what workOrder returned");
   if (given.type !== "work-order")
     fail("type", "order.type", given.type, "work-order: give what workOrder returned");
-  if (given.version !== 1) fail("range", "order.version", given.version, "1, the one that is known here");
+  versionOne(given.version, "order.version");
   expectFields(given, Object.keys(shapes), "order", "what workOrder returned");
   // What is not printed was not looked at and is not used: the shapes cover every field that a sheet reads.
   return record(shapes)(given, "order") as WorkOrder;

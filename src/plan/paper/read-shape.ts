@@ -1,4 +1,12 @@
-import { checks, expectRecord, fail, Quantity, quantityFrom, shown } from "../../quantity/index.js";
+import {
+  checks,
+  expectRecord,
+  fail,
+  outOfRange,
+  Quantity,
+  quantityFrom,
+  shown,
+} from "../../quantity/index.js";
 
 /** Reads one value of a stored record, or throws with its path. */
 export type Shape<T> = (input: unknown, path: string) => T;
@@ -13,7 +21,7 @@ export const text: Shape<string> = (input, path) =>
   typeof input !== "string"
     ? fail(input === undefined ? "missing" : "type", path, input, "a text")
     : input.length > longestText
-      ? fail("range", path, `${input.length} characters`, `${longestText} characters or fewer`)
+      ? outOfRange(path, `${input.length} characters`, { max: longestText, count: "characters" })
       : input;
 
 /** A finite number. */
@@ -41,7 +49,7 @@ export const amount =
     const q = anyAmount(input, path);
     if (!dimensions.includes(q.dimension))
       return fail("unit/mismatch", path, q, `a quantity of ${dimensions.join(" or ")}`);
-    return q.value < 0 ? fail("range", path, q, "no less than zero") : q;
+    return q.value < 0 ? outOfRange(path, q, { min: 0 }) : q;
   };
 
 /** A quantity of any dimension; what remains of a limit may lie below zero. */
@@ -74,7 +82,7 @@ export const listOf =
     if (!Array.isArray(input))
       return fail(input === undefined ? "missing" : "type", path, input, "a list, as workOrder returned it");
     if (input.length > longestList)
-      return fail("range", path, `${input.length} items`, `${longestList} items or fewer`);
+      return outOfRange(path, `${input.length} items`, { max: longestList, count: "items" });
     const problems = checks();
     const found = Array.from({ length: input.length }, (_, i) =>
       problems.run(() => shape(input[i], `${path}[${i}]`)),

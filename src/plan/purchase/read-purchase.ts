@@ -9,6 +9,7 @@ import {
   expectText,
   fail,
   inUnit,
+  outOfRange,
   perOf,
   type Quantity,
   quantityOf,
@@ -49,7 +50,7 @@ const most = 20_000;
 
 const list = (input: unknown, path: string, of: string): readonly unknown[] => {
   const items = expectList(input, path, of);
-  return items.length <= most ? items : fail("range", path, items, `${most} or fewer`);
+  return items.length <= most ? items : outOfRange(path, items, { max: most });
 };
 
 const each = <T>(
@@ -79,9 +80,7 @@ const breaksOf = (input: unknown, path: string): Pick<ReadPurchased, "prices" | 
     return allOf({
       from: () => {
         const from = expectNumber(given.from, `${at}.from`, { min: 1 });
-        return Number.isInteger(from)
-          ? from
-          : fail("range", `${at}.from`, from, "a whole number of packages");
+        return Number.isInteger(from) ? from : outOfRange(`${at}.from`, from, { step: 1, count: "packages" });
       },
       price: () => {
         const { unit } = Object(given.price) as { unit?: unknown };
@@ -121,7 +120,9 @@ const days = (input: unknown, path: string): number | undefined =>
     const found = expectQuantity(given, { dimension: "time", of: "none", bound: "non-negative" }, path).in(
       "d",
     );
-    return found <= 36_525 ? found : fail("range", path, given, "a hundred years or less");
+    return found <= 36_525
+      ? found
+      : outOfRange(path, given, { max: 36_525, unit: "d" }, "{}, a hundred years");
   });
 
 const fields = [

@@ -12,6 +12,7 @@ import {
   inUnit,
   likeQuantity,
   numberIn,
+  outOfRange,
   perOf,
   type Quantity,
   type QuantityJson,
@@ -156,7 +157,7 @@ export const stockOnHand = (input: {
   const { received, entries, on } = allOf({
     received: () => {
       const list = expectList(given.received, "received", "receipt");
-      if (list.length > most) fail("range", "received", list, `${most} receipts or fewer`);
+      if (list.length > most) outOfRange("received", list, { max: most, count: "receipts" });
       const problems = checks();
       const read = list.flatMap((item, i) => problems.run(() => receiptOf(item, `received[${i}]`)) ?? []);
       problems.done();

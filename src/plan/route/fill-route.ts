@@ -3,6 +3,8 @@ import {
   type Finding,
   fail,
   likeQuantity,
+  numberIn,
+  outOfRange,
   perOf,
   type Quantity,
   timesOf,
@@ -120,11 +122,11 @@ export const sprayed = (
     ...(plumbingVolume && { plumbingVolume }),
   });
   if (loads.fills.length === 0)
-    fail(
-      "range",
+    outOfRange(
       "startWith",
       route.startWith,
-      "less than the whole route takes: nothing would be mixed, and routeLoads tells what is left",
+      { below: numberIn(loads.amount, capacity.unit), unit: capacity.unit },
+      "{}, which the whole route takes: nothing would be mixed, and routeLoads tells what is left",
     );
   const told = onRoute("spray", () => sprayOrder(treatment, sprayer, undefined, asTankLoads(loads, sprayer)));
   const amounts: Filled["amounts"] = (area, out) =>

@@ -11,6 +11,7 @@ import {
   likeQuantity,
   type NeutralSubstance,
   numberIn,
+  outOfRange,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
@@ -65,7 +66,7 @@ const readStop = (input: unknown, at: string): ReadArea => {
 
 const readStops = (input: unknown): ReadRouteLoads["stops"] => {
   const list = expectList(input, "stops", "stop");
-  if (list.length > mostStops) fail("range", "stops", input, `${mostStops} stops or fewer`);
+  if (list.length > mostStops) outOfRange("stops", input, { max: mostStops, count: "stops" });
   const seen = new Set<string>();
   const readers = list.map((item, i) => () => {
     const stop = readStop(item, `stops[${i}]`);
@@ -137,14 +138,25 @@ export const readRouteLoads = (input: unknown): ReadRouteLoads => {
 /** What the tank must hold beside what it cannot put out. */
 const expectRoom = ({ capacity, start, residual, plumbing }: ReadRouteLoads): void => {
   const like = (value: number) => likeQuantity(capacity, value);
-  if (start > capacity.value) fail("range", "startWith", like(start), "at most what the tank holds");
+  if (start > capacity.value)
+    outOfRange(
+      "startWith",
+      like(start),
+      { max: capacity.value, unit: capacity.unit },
+      "{}, which the tank holds",
+    );
   if (residual >= capacity.value)
-    fail("range", "residualVolume", like(residual), "less than what the tank holds");
+    outOfRange(
+      "residualVolume",
+      like(residual),
+      { below: capacity.value, unit: capacity.unit },
+      "{}, which the tank holds",
+    );
   if (residual + plumbing >= capacity.value)
-    fail(
-      "range",
+    outOfRange(
       "plumbingVolume",
       like(plumbing),
-      "less than what the tank holds, with the residual volume",
+      { below: capacity.value - residual, unit: capacity.unit },
+      "{}, which the tank holds beside the residual volume",
     );
 };

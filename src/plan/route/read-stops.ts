@@ -9,7 +9,9 @@ import {
   expectQuantity,
   expectText,
   fail,
+  outOfRange,
   type Quantity,
+  rangeProblem,
   shown,
 } from "../../quantity/index.js";
 import { type SiteDescription, siteArea } from "../../site/index.js";
@@ -60,7 +62,7 @@ const areaOf = (
     );
   return problems.run(() => {
     const { net } = siteArea(site as SiteDescription);
-    return net.value > 0 ? net : fail("range", "", net, "more than zero");
+    return net.value > 0 ? net : outOfRange("", net, { above: 0 });
   }, `${at}.site`);
 };
 
@@ -114,7 +116,7 @@ const mostStops = 1000;
 export const readStops = (input: unknown, problems: Checks): readonly ReadStop[] => {
   const list = problems.run(() => expectList(input, "stops", "stop")) ?? [];
   if (list.length > mostStops) {
-    problems.add({ code: "range", path: "stops", got: shown(list), expected: `${mostStops} stops or fewer` });
+    problems.add(rangeProblem("stops", shown(list), { max: mostStops, count: "stops" }));
     return [];
   }
   const seen = new Set<unknown>();

@@ -3,6 +3,7 @@ import {
   likeQuantity,
   type NeutralSubstance,
   numberIn,
+  outOfRange,
   type Quantity,
   type QuantityJson,
   timesOf,
@@ -119,7 +120,7 @@ export const routeLoads = (input: {
   const needs = stops.map(({ area }) => numberIn(timesOf(rate, area), capacity.unit));
   const total = needs.reduce((sum, need) => sum + need, 0);
   if (total / (capacity.value - residual - plumbing) > mostFills)
-    fail("range", "capacity", capacity, `a tank that does the route in ${mostFills} fillings or fewer`);
+    tooSmall(capacity, total / mostFills + residual + plumbing);
   const canFill = stops.map((stop) => stop.canFill);
   const question = { needs, canFill, capacity: capacity.value, residual, plumbing, start, refill };
   const plan = fillPlan(question);
@@ -163,6 +164,14 @@ export const routeLoads = (input: {
     })),
   };
 };
+
+const tooSmall = (capacity: QuantityJson, least: number): never =>
+  outOfRange(
+    "capacity",
+    capacity,
+    { min: least, unit: capacity.unit },
+    `{}, a tank that does the route in ${mostFills} fillings`,
+  );
 
 /** What lies before each item of a list, and behind the last one. */
 const sumsBefore = (list: readonly number[]): readonly number[] => {

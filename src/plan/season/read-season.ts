@@ -1,4 +1,4 @@
-import { type CivilDate, compareDates, type DateSpan, daysBetween } from "../../calendar/index.js";
+import { addDays, type CivilDate, compareDates, type DateSpan, daysBetween } from "../../calendar/index.js";
 import { type IntervalRule, intervalRule } from "../../interval/index.js";
 import { civilDateAt } from "../../ledger/house.js";
 import {
@@ -18,6 +18,7 @@ import {
   expectRecord,
   expectText,
   fail,
+  outOfRange,
   toldAt,
   unreadable,
 } from "../../quantity/index.js";
@@ -86,7 +87,12 @@ const readSpan = (input: unknown, path: string): DateSpan => {
   if (compareDates(span.from, span.to) > 0)
     fail("date", `${path}.to`, span.to, `a date not earlier than ${span.from}`);
   return daysBetween(span.from, span.to) > longestSeason
-    ? fail("range", `${path}.to`, span.to, "a season of ten years or less; plan a longer time in parts")
+    ? outOfRange(
+        `${path}.to`,
+        span.to,
+        { max: addDays(span.from, longestSeason) },
+        "{}: a season of ten years; plan a longer time in parts",
+      )
     : span;
 };
 
@@ -98,7 +104,7 @@ const wholeNumber = (
   what: string,
 ): number => {
   const n = expectNumber(input, path, bounds);
-  return Number.isInteger(n) ? n : fail("range", path, n, `a whole number of ${what}`);
+  return Number.isInteger(n) ? n : outOfRange(path, n, { step: 1, ...bounds, count: what });
 };
 
 /** What a reader gives for a field that is there; `undefined` for one that is left out. */

@@ -8,6 +8,7 @@ import {
   expectQuantity,
   expectText,
   fail,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -81,7 +82,7 @@ const taskOf = (input: unknown, path: string): { name: string; each: number; man
 
 const wholePeople = (input: unknown, path: string): number => {
   const people = expectNumber(input, path, { min: 1, max: 1000 });
-  return Number.isInteger(people) ? people : fail("range", path, people, "a whole number of people");
+  return Number.isInteger(people) ? people : outOfRange(path, people, { step: 1, count: "people" });
 };
 
 /**
@@ -119,7 +120,7 @@ export const laborHours = (input: {
   const { list, own } = allOf({
     list: () => {
       const tasks = expectList(fields.tasks, "tasks", "task");
-      return tasks.length <= 1000 ? tasks : fail("range", "tasks", `${tasks.length} tasks`, "1000 or fewer");
+      return tasks.length <= 1000 ? tasks : outOfRange("tasks", `${tasks.length} tasks`, { max: 1000 });
     },
     own: () =>
       fields.hoursPerPerson === undefined

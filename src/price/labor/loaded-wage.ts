@@ -1,4 +1,4 @@
-import { allOf, checks, expectFields, expectList, fail } from "../../quantity/index.js";
+import { allOf, checks, expectFields, expectList, outOfRange } from "../../quantity/index.js";
 import {
   type Cash,
   cashPerHour,
@@ -101,7 +101,7 @@ export const crewWage = <C extends string>(
   crew: readonly { readonly wage: MoneyPerTime<C>; readonly hours: Time }[],
 ): MoneyPerTime<C> => {
   const list = expectList(crew, "crew", "person");
-  if (list.length > 1000) fail("range", "crew", `${list.length} people`, "1000 or fewer");
+  if (list.length > 1000) outOfRange("crew", `${list.length} people`, { max: 1000 });
   const problems = checks();
   let first: string | undefined;
   const people = list.flatMap((one, i) => {

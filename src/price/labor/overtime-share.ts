@@ -1,4 +1,11 @@
-import { allOf, expectFields, expectNumber, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectNumber,
+  outOfRange,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 import { expectHours, type Time } from "../cash.js";
 
 /**
@@ -32,6 +39,7 @@ export const overtimeShare = (input: {
     factor: () =>
       fields.factor === undefined ? 1.5 : expectNumber(fields.factor, "factor", { min: 1, max: 3 }),
   });
-  if (hours > 168) fail("range", "hours", `${hours} h`, "168 h or less: the hours of one person in one week");
+  if (hours > 168)
+    outOfRange("hours", `${hours} h`, { max: 168, unit: "h" }, "{}: the hours of one person in one week");
   return quantity((100 * (factor - 1) * Math.max(0, hours - regular)) / hours, "%");
 };

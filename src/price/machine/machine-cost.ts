@@ -1,4 +1,11 @@
-import { allOf, expectFields, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectQuantity,
+  fail,
+  outOfRange,
+  type Quantity,
+} from "../../quantity/index.js";
 import {
   cashPerHour,
   expectCash,
@@ -100,7 +107,8 @@ export const machineCost = <C extends string>(input: {
       );
     }
   }
-  if (hours > 8784) fail("range", "hoursPerYear", `${hours} h`, "no more hours than a year has");
+  if (hours > 8784)
+    outOfRange("hoursPerYear", `${hours} h`, { max: 8784, unit: "h" }, "{}, the hours of a year");
   const per = (value: number): MoneyPerTime<C> => cashPerHour(value, yearly.currency as C);
   const [own, fuel] = [yearly.sum / hours, use * price.value];
   const running = (fuel * (100 + oil)) / 100 + repair.value;

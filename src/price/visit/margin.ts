@@ -1,17 +1,27 @@
-import { allOf, expectFields, fail, likeQuantity, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  likeQuantity,
+  outOfRange,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 import { expectCash, expectShare, type Money, type Share } from "../cash.js";
 
 /** Margin is a share of the price; at 100 % nothing would pay for the cost. */
 const marginBelow = 100;
-const hint =
-  "a margin below 100 %: it is a share of the price. A share of the cost is a markup: priceAtMarkup, or { markup } as the aim";
 
 /** Takes a margin in percent. */
 export const expectMargin = (input: unknown, path: string): number => {
   const percent = expectShare(input, path, "the margin as a share of the price");
   return percent < marginBelow
     ? percent
-    : fail("range", path, input, hint, { params: { below: marginBelow } });
+    : outOfRange(
+        path,
+        input,
+        { below: marginBelow, unit: "%" },
+        "a margin of {}: it is a share of the price. A share of the cost is a markup: priceAtMarkup, or { markup } as the aim",
+      );
 };
 
 /**

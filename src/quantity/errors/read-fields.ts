@@ -30,7 +30,15 @@ const unreadableIn = (input: unknown, path: string, above: readonly object[]): P
   if (above.includes(input)) return problem("a record that holds itself");
   if (above.length >= deepest) return problem(`a record more than ${deepest} deep`);
   if (Array.isArray(input) && input.length > longest)
-    return [{ code: "range", path, got: `a list of ${input.length}`, expected: `at most ${longest} items` }];
+    return [
+      {
+        code: "range",
+        path,
+        got: `a list of ${input.length}`,
+        expected: `at most ${longest} items`,
+        params: { max: longest },
+      },
+    ];
   try {
     if (typeof input.toString !== "function") return problem("a record that cannot be turned into text");
     return Object.entries(input).flatMap(([name, value]: [string, unknown]) => {

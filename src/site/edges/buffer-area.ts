@@ -1,4 +1,12 @@
-import { checks, expectFields, expectList, expectNumber, fail, quantity } from "../../quantity/index.js";
+import {
+  checks,
+  expectFields,
+  expectList,
+  expectNumber,
+  fail,
+  outOfRange,
+  quantity,
+} from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthIn, lengthOf } from "../lengths.js";
 import { recordWith } from "../records.js";
@@ -80,7 +88,7 @@ export const bufferArea = (input: {
   const edges = rings.flatMap((ring) => ring.map((_, edge) => edgeOf(ring, edge)));
   const kept = chosen.filter(({ distance }) => distance.value > 0);
   if (kept.length * edges.length + kept.length * kept.length > mostPairs) {
-    fail("range", "edges", list, `fewer edges: at most ${mostPairs} pairs of an edge and a buffer`);
+    outOfRange("edges", list, { max: mostPairs, count: "pairs of an edge and a buffer" }, "fewer edges: {}");
   }
   const zones = kept.map(({ ring, edge, distance }) =>
     zoneOf(...edgeOf(rings[ring] as Ring, edge), distance.in(units.length)),
@@ -174,10 +182,7 @@ const indexOf = (input: unknown, count: number, path: string): number => {
   const at = expectNumber(input, path, { min: 0 });
   return Number.isInteger(at) && at < count
     ? at
-    : fail(
-        "range",
-        path,
-        input,
-        count === 0 ? "no hole: none was given" : `a whole number from 0 to ${count - 1}`,
-      );
+    : count === 0
+      ? fail("range", path, input, "no hole: none was given")
+      : outOfRange(path, input, { step: 1, min: 0, max: count - 1 });
 };

@@ -1,4 +1,4 @@
-import { checks, expectNumber, fail, quantity } from "../../quantity/index.js";
+import { checks, expectNumber, fail, outOfRange, quantity } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthIn, lengthOf } from "../lengths.js";
 import { recordWith } from "../records.js";
@@ -108,5 +108,5 @@ const convexOutline = (input: unknown): ReadOutline => {
 const passesOf = (input: unknown): number => {
   if (input === undefined) return fail("missing", "passes", input, "a whole number of rounds, 1 or more");
   const passes = expectNumber(input, "passes", { min: 1, max: mostPasses });
-  return Number.isInteger(passes) ? passes : fail("range", "passes", passes, "a whole number");
+  return Number.isInteger(passes) ? passes : outOfRange("passes", passes, { step: 1 });
 };

@@ -6,6 +6,7 @@ import {
   type Finding,
   fail,
   likeQuantity,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -86,7 +87,7 @@ export const reducedBuffer = (input: {
       : 1 - list.reduce((rest, share) => rest * (1 - share), 1);
   const least = floor === undefined ? 0 : floor.in(stated.unit as "m");
   if (least > stated.value * (1 + 1e-9)) {
-    fail("range", "floor", floor, `no more than the buffer itself, ${stated}`);
+    outOfRange("floor", floor, { max: stated.value, unit: stated.unit }, "{}, the buffer itself");
   }
   const rest = nearly(stated.value * (1 - taken), stated.value);
   return {
@@ -105,14 +106,14 @@ const nearly = (value: number, size: number): number => (Math.abs(value) <= 1e-1
 const reductionsOf = (input: unknown): readonly number[] => {
   if (Array.isArray(input) && input.length === 0) return [];
   const list = expectList(input, "reductions", "reduction");
-  if (list.length > mostReductions) fail("range", "reductions", list, `at most ${mostReductions}`);
+  if (list.length > mostReductions) outOfRange("reductions", list, { max: mostReductions });
   const problems = checks();
   const shares = list.map((item, i) =>
     problems.run(() => {
       const at = `reductions[${i}]`;
       if (typeof item === "number") return fail("type", at, item, 'a share, such as quantity(50, "%")');
       const share = expectQuantity(item, { dimension: "1", of: "none", bound: "non-negative" }, at).in("1");
-      return share <= 1 ? share : fail("range", at, item, "100 % or less");
+      return share <= 1 ? share : outOfRange(at, item, { max: 100, unit: "%" });
     }),
   );
   problems.done();

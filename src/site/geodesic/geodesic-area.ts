@@ -5,6 +5,7 @@ import {
   expectRecord,
   type Finding,
   fail,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -108,7 +109,7 @@ export const geodesicArea = async (
       cutOuts: cut.map((hole) => quantity(hole.area, "m2", "plan")),
     };
   });
-  if (!(area > 0)) fail("range", "coordinates", area, "an area above zero");
+  if (!(area > 0)) outOfRange("coordinates", area, { above: 0, unit: "m2" });
   return {
     type: "geodesic-area",
     version: 1,
@@ -151,7 +152,7 @@ const polygonsOf = (input: unknown): readonly GeoPart[] => {
     return fail(type === undefined ? "missing" : "type", "geometry.type", type, expected);
   }
   const list = expectList(record.coordinates, "coordinates", "polygon");
-  if (list.length > mostParts) fail("range", "coordinates", list, `at most ${mostParts} polygons`);
+  if (list.length > mostParts) outOfRange("coordinates", list, { max: mostParts, count: "polygons" });
   const problems = checks();
   const parts = list.map((item, i) => problems.run(() => partOf(item, `coordinates[${i}]`)));
   problems.done();

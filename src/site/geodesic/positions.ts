@@ -1,4 +1,4 @@
-import { checks, fail } from "../../quantity/index.js";
+import { checks, fail, outOfRange } from "../../quantity/index.js";
 import type { Place } from "./geodesy.js";
 
 /** As many positions as one outline or track may have. */
@@ -19,25 +19,25 @@ export const placeOf = (input: unknown, path: string): Place => {
   problems.done();
   const [lon, lat] = [longitude as number, latitude as number];
   if (Math.abs(lon) > 360 || Math.abs(lat) > 360) {
-    fail(
-      "range",
+    outOfRange(
       path,
       `${lon}, ${lat}`,
-      `${expected}: eastings and northings go to polygonArea of ratewright/site`,
+      { min: -360, max: 360, unit: "deg" },
+      `${expected} of {}: eastings and northings go to polygonArea of ratewright/site`,
     );
   }
   if (Math.abs(lat) > 90) {
     const swapped = Math.abs(lon) <= 90;
-    fail(
-      "range",
+    outOfRange(
       `${path}[1]`,
       lat,
+      { min: -90, max: 90 },
       swapped
-        ? "a latitude of -90 to 90 in the second place: longitude and latitude look swapped"
-        : "a latitude of -90 to 90",
+        ? "a latitude of {} in the second place: longitude and latitude look swapped"
+        : "a latitude of {}",
     );
   }
-  if (Math.abs(lon) > 180) fail("range", `${path}[0]`, lon, "a longitude of -180 to 180");
+  if (Math.abs(lon) > 180) outOfRange(`${path}[0]`, lon, { min: -180, max: 180 }, "a longitude of {}");
   return [lon + 0, lat + 0];
 };
 
@@ -46,7 +46,7 @@ export const placesOf = (input: unknown, path: string): readonly Place[] => {
   if (input === undefined) return fail("missing", path, input, "a list of positions");
   if (!Array.isArray(input)) return fail("type", path, input, "a list of positions");
   if (input.length === 0 || input.length > mostPositions) {
-    return fail("range", path, input, `1 to ${mostPositions} positions`);
+    return outOfRange(path, input, { min: 1, max: mostPositions, count: "positions" });
   }
   const problems = checks();
   const places = Array.from(input, (item: unknown, i) => problems.run(() => placeOf(item, `${path}[${i}]`)));

@@ -6,6 +6,7 @@ import {
   fail,
   frozen,
   likeQuantity,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 import { recordWith } from "../records.js";
@@ -44,10 +45,14 @@ export const wetOverDry = (record: Readonly<Record<string, unknown>>, at = ""): 
     ).in("1"),
   );
   if (basis === "wet weight" && share !== undefined && share >= 1) {
-    problems.run(() => fail("range", path("moisture"), record.moisture, "less than 100 % of the wet weight"));
+    problems.run(() =>
+      outOfRange(path("moisture"), record.moisture, { below: 100, unit: "%" }, "{} of the wet weight"),
+    );
   }
   if (share !== undefined && share > 20) {
-    problems.run(() => fail("range", path("moisture"), record.moisture, "at most 2000 % of the dry weight"));
+    problems.run(() =>
+      outOfRange(path("moisture"), record.moisture, { max: 2000, unit: "%" }, "{} of the dry weight"),
+    );
   }
   problems.done();
   return basis === "dry weight" ? 1 + (share as number) : 1 / (1 - (share as number));

@@ -1,5 +1,12 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
-import { checks, expectQuantity, fail, inUnit, likeQuantity, type Quantity } from "../../quantity/index.js";
+import {
+  checks,
+  expectQuantity,
+  inUnit,
+  likeQuantity,
+  outOfRange,
+  type Quantity,
+} from "../../quantity/index.js";
 import { type Area, areaOf, type GroundArea, isMetricArea } from "../areas.js";
 import { type Length, lengthOf } from "../lengths.js";
 import { recordWith } from "../records.js";
@@ -93,5 +100,5 @@ export const layerMaterial = (input: {
 /** An extra of more than the layer itself is a slip of the decimal point. */
 const extraOf = (input: unknown): number => {
   const extra = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, "extra").in("1");
-  return extra <= 1 ? extra : fail("range", "extra", input, "100 % or less of the layer");
+  return extra <= 1 ? extra : outOfRange("extra", input, { max: 100, unit: "%" }, "{} of the layer");
 };

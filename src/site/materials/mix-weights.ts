@@ -6,6 +6,7 @@ import {
   expectText,
   fail,
   inUnit,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -147,7 +148,7 @@ interface ReadPart {
 
 const partsOf = (input: unknown): readonly ReadPart[] => {
   const list = expectList(input, "parts", "part");
-  if (list.length > mostParts) fail("range", "parts", list, `at most ${mostParts} parts`);
+  if (list.length > mostParts) outOfRange("parts", list, { max: mostParts, count: "parts" });
   const problems = checks();
   const names = new Map<string, number>();
   const parts = list.map((item, i) => problems.run(() => partOf(item, `parts[${i}]`, names, i)));
@@ -194,5 +195,9 @@ const shareOf = (input: unknown, path: string, least: number, most: number): num
   const share = expectQuantity(input, { dimension: "1", of: "none" }, path).in("1");
   return share >= least && share <= most
     ? share
-    : fail("range", path, input, `${least === 0 ? "0" : "more than 0"} to ${100 * most} %`);
+    : outOfRange(
+        path,
+        input,
+        least === 0 ? { min: 0, max: 100 * most, unit: "%" } : { above: 0, max: 100 * most, unit: "%" },
+      );
 };

@@ -5,6 +5,7 @@ import {
   type Finding,
   fail,
   frozen,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -75,13 +76,13 @@ export const copperSulfateConcentration = (input: {
   );
   const measured = alkalinity.in("mg/L");
   if (measured < lowest * (1 - 1e-12) || measured > 2000)
-    fail(
-      "range",
+    outOfRange(
       "alkalinity",
       alkalinity,
+      measured > 2000 ? { max: 2000, unit: "mg/L" } : { min: lowest, unit: "mg/L" },
       measured > 2000
-        ? "2000 mg/L or less"
-        : `${lowest} mg/L or more: the rule has no concentration for softer water, in which copper kills fish. Ask for another treatment`,
+        ? "{}"
+        : "{}: the rule has no concentration for softer water, in which copper kills fish. Ask for another treatment",
     );
   return {
     type: "copper-sulfate-concentration",

@@ -1,4 +1,4 @@
-import { checks, expectList, type Finding, fail, likeQuantity } from "../../quantity/index.js";
+import { checks, expectList, type Finding, likeQuantity, outOfRange } from "../../quantity/index.js";
 import { type Length, lengthList } from "../lengths.js";
 import { recordWith } from "../records.js";
 
@@ -47,7 +47,7 @@ export const meanDepth = (input: { readonly rows: readonly (readonly Length[])[]
   const record = recordWith(input, ["rows"], problems, "input");
   const rows = problems.run(() => expectList(record.rows, "rows", "row of soundings"));
   if ((rows?.length ?? 0) > mostRows) {
-    problems.run(() => fail("range", "rows", rows, `at most ${mostRows} rows`));
+    problems.run(() => outOfRange("rows", rows, { max: mostRows, count: "rows" }));
     problems.done();
   }
   const read = (rows ?? []).map((row, i) => problems.run(() => lengthList(row, `rows[${i}]`, 2)));
@@ -57,7 +57,7 @@ export const meanDepth = (input: { readonly rows: readonly (readonly Length[])[]
   const first = all[0] as Length;
   const numbers = all.map((depth) => depth.value * ratio(depth, first));
   const sum = numbers.reduce((total, depth) => total + depth, 0);
-  if (sum === 0) fail("range", "rows", "soundings that are all zero", "a depth above zero");
+  if (sum === 0) outOfRange("rows", "soundings that are all zero", { above: 0 }, "a depth of {}");
   return {
     type: "mean-depth",
     version: 1,

@@ -1,4 +1,4 @@
-import { checks, expectOneOf, fail, Quantity, quantity } from "../../quantity/index.js";
+import { checks, expectOneOf, fail, outOfRange, Quantity, quantity } from "../../quantity/index.js";
 import { type Area, areaOf, isMetricArea } from "../areas.js";
 import { type Length, lengthList, lengthOf } from "../lengths.js";
 import { pairOf, recordWith } from "../records.js";
@@ -144,7 +144,12 @@ const contourAreas = (input: unknown): readonly Area[] => {
   if (input === undefined) return fail("missing", "areas", input, "a list of areas, the surface first");
   if (!Array.isArray(input)) return fail("type", "areas", input, "a list of areas, the surface first");
   if (input.length < 2 || input.length > mostContours) {
-    return fail("range", "areas", input, `2 to ${mostContours} areas: the surface and a contour below it`);
+    return outOfRange(
+      "areas",
+      input,
+      { min: 2, max: mostContours, count: "areas" },
+      "{}: the surface and a contour below it",
+    );
   }
   const problems = checks();
   const last = input.length - 1;

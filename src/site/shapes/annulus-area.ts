@@ -1,4 +1,4 @@
-import { checks, fail } from "../../quantity/index.js";
+import { checks, fail, outOfRange } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthOf, type UnitSet, unitSet } from "../lengths.js";
 import { recordWith } from "../records.js";
@@ -76,9 +76,14 @@ export const annulusOf = (
     const [outer, inner] = first === "outerDiameter" ? [a / 2, a / 2 - b] : [a / 2 + b, a / 2];
     return inner > 0
       ? { outer, inner, units }
-      : fail("range", "width", record.width, `less than half the diameter, ${a / 2} ${units.length}`);
+      : outOfRange(
+          "width",
+          record.width,
+          { below: a / 2, unit: units.length },
+          "{}, which is half the diameter",
+        );
   }
   return b < a
     ? { outer: a / half, inner: b / half, units }
-    : fail("range", second, record[second], `less than the outer one, ${a} ${units.length}`);
+    : outOfRange(second, record[second], { below: a, unit: units.length }, "{}, which is the outer one");
 };

@@ -1,4 +1,4 @@
-import { allOf, checks, expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import { allOf, checks, expectQuantity, fail, outOfRange, type Quantity } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthOf, unitSet } from "../lengths.js";
 import { recordWith } from "../records.js";
@@ -107,5 +107,5 @@ export const degreesOf = (input: unknown, path: string): number => {
   const degrees = angle.in("deg");
   return degrees <= 360 * (1 + 1e-12)
     ? Math.min(360, degrees)
-    : fail("range", path, input, "360 deg or less");
+    : outOfRange(path, input, { max: 360, unit: "deg" });
 };

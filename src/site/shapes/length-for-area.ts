@@ -1,4 +1,4 @@
-import { checks, fail, Quantity } from "../../quantity/index.js";
+import { checks, outOfRange, Quantity } from "../../quantity/index.js";
 import { type Area, areaOf } from "../areas.js";
 import { type Length, lengthOf } from "../lengths.js";
 import { recordWith } from "../records.js";
@@ -22,7 +22,7 @@ const sideOf = (area: Area, side: (square: number) => number): Length => {
 const positive = (value: number, unit: string): Length =>
   value > 0 || !Number.isFinite(value)
     ? new Quantity(value, unit, "none", "length")
-    : fail("range", "area", value, "an area that makes a length above zero");
+    : outOfRange("area", value, { above: 0 }, "an area that makes a length of {}");
 
 /** Reads an area and one length; gives the numbers in one unit and makes the length. */
 const lengthFrom = <const K extends string>(

@@ -1,4 +1,4 @@
-import { checks, fail, type Quantity } from "../../quantity/index.js";
+import { checks, fail, outOfRange, type Quantity } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthOf, type UnitSet, unitSet } from "../lengths.js";
 import { recordWith } from "../records.js";
@@ -74,7 +74,7 @@ export const segmentOf = (
   const one = given ? problems.run(() => lengthOf(record[first], first)) : undefined;
   const height = given && byTape ? problems.run(() => lengthOf(record[second], second)) : undefined;
   const degrees = given && !byTape ? problems.run(() => degreesOf(record.angle, "angle")) : undefined;
-  if (degrees === 360) problems.run(() => fail("range", "angle", record.angle, "less than 360 deg"));
+  if (degrees === 360) problems.run(() => outOfRange("angle", record.angle, { below: 360, unit: "deg" }));
   problems.done();
   const length = one as Length;
   const units = unitSet(length.unit);

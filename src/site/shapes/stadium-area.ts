@@ -1,4 +1,4 @@
-import { checks, fail } from "../../quantity/index.js";
+import { checks, fail, outOfRange } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthOf, type UnitSet, unitSet } from "../lengths.js";
 import { recordWith } from "../records.js";
@@ -53,10 +53,10 @@ export const stadiumOf = (
   const rest = key === "straight" ? l : l - w;
   return rest > 0
     ? { straight: rest, width: w, units }
-    : fail(
-        "range",
+    : outOfRange(
         "length",
         length,
-        `more than the width, ${w} ${units.length}; a round shape goes to circleArea`,
+        { above: w, unit: units.length },
+        "{}, the width; a round shape goes to circleArea",
       );
 };

@@ -10,6 +10,7 @@ import {
   isUnit,
   likeQuantity,
   numberIn,
+  outOfRange,
   type Quantity,
   RatewrightError,
 } from "../../quantity/index.js";
@@ -165,7 +166,7 @@ const tapeOf = (input: unknown): ReadTape => {
   }
   if (scale !== undefined && scale > 0.2) {
     problems.run(() =>
-      fail("range", "tape.scale", record.scale, "20 % or less: the errors have to be small"),
+      outOfRange("tape.scale", record.scale, { max: 20, unit: "%" }, "{}: the errors have to be small"),
     );
   }
   problems.done();
@@ -196,8 +197,7 @@ const withSlopes = (shape: unknown, path: string): Varied => {
   }
   if (fields.shape === "polygon") return { area, squares: polygonSquares(fields, area) };
   const leaves = lengthLeaves(fields);
-  if (leaves.length > mostMeasures)
-    fail("range", path, `${leaves.length} measures`, `at most ${mostMeasures}`);
+  if (leaves.length > mostMeasures) outOfRange(path, `${leaves.length} measures`, { max: mostMeasures });
   const size = Math.sqrt(area.in("m2"));
   const squares = leaves.reduce((sum, leaf) => sum + derivative(fields, leaf, area, size) ** 2, 0);
   return { area, squares };

@@ -4,6 +4,7 @@ import {
   expectList,
   expectQuantity,
   fail,
+  outOfRange,
   Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -90,7 +91,7 @@ export const areasOfSite = (site: unknown, read: (item: unknown, path: string) =
   const list = (input: unknown, path: string): readonly NamedArea[] => {
     const all = checks();
     if (Array.isArray(input) && input.length > mostShapes)
-      return fail("range", path, `${input.length} shapes`, `${mostShapes} shapes or fewer`);
+      return outOfRange(path, `${input.length} shapes`, { max: mostShapes, count: "shapes" });
     const areas = expectList(input, path, "shape").map((item, i) =>
       all.run(() => read(item, `${path}[${i}]`)),
     );
@@ -117,7 +118,7 @@ const siteAreaOf = (parts: readonly NamedArea[], cutOuts: readonly NamedArea[]):
   const remains = gross - cutOut;
   const nothing = Math.abs(remains) <= 1e-9 * gross;
   if (remains < 0 && !nothing) {
-    fail("range", "cutOuts", `${cutOut} ${unit}`, `no more than the parts, ${gross} ${unit}`);
+    outOfRange("cutOuts", `${cutOut} ${unit}`, { max: gross, unit }, "{}, which is what the parts are");
   }
   return {
     type: "site-area",

@@ -1,4 +1,4 @@
-import { expectQuantity, expectRecord, fail, type Quantity } from "../../quantity/index.js";
+import { expectQuantity, expectRecord, fail, outOfRange, type Quantity } from "../../quantity/index.js";
 
 /**
  * A slope as it is written: an angle, a grade (rise over run), or a text such as `"3:1"`, `"1 in 3"`, `"12 %"`,
@@ -38,7 +38,7 @@ export const gradeOf = (input: unknown, path: string): number => {
 };
 
 const tangent = (degrees: number, path: string, got: unknown): number =>
-  degrees < 90 ? Math.tan((degrees * Math.PI) / 180) : fail("range", path, got, "less than 90 deg");
+  degrees < 90 ? Math.tan((degrees * Math.PI) / 180) : outOfRange(path, got, { below: 90, unit: "deg" });
 
 const number = "(\\d+(?:\\.\\d+)?|\\.\\d+)";
 const forms = {
@@ -54,7 +54,7 @@ const fromText = (text: string, path: string): number => {
   const [, first, second, order] = forms.ratio.exec(trimmed) ?? [];
   if (first !== undefined && second !== undefined) return fromRatio(text, +first, +second, order, path);
   const [, run] = forms.oneIn.exec(trimmed) ?? [];
-  if (run !== undefined) return +run > 0 ? 1 / +run : fail("range", path, text, "a run above zero");
+  if (run !== undefined) return +run > 0 ? 1 / +run : outOfRange(path, text, { above: 0 }, "a run of {}");
   const [, percent] = forms.percent.exec(trimmed) ?? [];
   if (percent !== undefined) return +percent / 100;
   const [, degrees] = forms.degrees.exec(trimmed) ?? [];
@@ -84,5 +84,5 @@ const fromRatio = (
   }
   const riseFirst = order !== undefined && /^(?:v|rise)/i.test(order);
   const [run, rise] = riseFirst ? [second, first] : [first, second];
-  return run > 0 ? rise / run : fail("range", path, text, "a run above zero");
+  return run > 0 ? rise / run : outOfRange(path, text, { above: 0 }, "a run of {}");
 };

@@ -1,4 +1,4 @@
-import { checks, expectOneOf, fail } from "../../quantity/index.js";
+import { checks, expectOneOf, fail, outOfRange } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
 import { type Length, lengthList, lengthOf, unitSet } from "../lengths.js";
 import { recordWith } from "../records.js";
@@ -84,7 +84,12 @@ export const offsetArea = (offsets: Offsets): Area => {
   const widths = one.map((width, i) => width + (other?.[i] ?? 0));
   const strips = widths.length - 1;
   if (widths.every((width) => width === 0)) {
-    fail("range", sides?.length === 1 ? "widths" : "left", "widths that are all zero", "a width above zero");
+    outOfRange(
+      sides?.length === 1 ? "widths" : "left",
+      "widths that are all zero",
+      { above: 0 },
+      "a width of {}",
+    );
   }
   const listed = gaps.map((gap) => gap.in(units.length));
   if (Array.isArray(record.spacing) && listed.length !== strips) {

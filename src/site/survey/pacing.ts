@@ -9,6 +9,7 @@ import {
   expectRecord,
   fail,
   likeQuantity,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -153,7 +154,7 @@ const mostWalks = 1000;
 const countsOf = (input: unknown, path: string, least: number): readonly number[] => {
   const list = expectList(input, path, "count");
   if (list.length < least || list.length > mostWalks) {
-    fail("range", path, list, `${least} counts or more: walk it again; at most ${mostWalks}`);
+    outOfRange(path, list, { min: least, max: mostWalks, count: "counts" }, "{}: walk it again");
   }
   const problems = checks();
   const counts = list.map((count, i) =>

@@ -5,6 +5,7 @@ import {
   expectQuantity,
   expectRecord,
   fail,
+  outOfRange,
   type UnitHint,
 } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
@@ -89,7 +90,7 @@ export const polygonOf = (points: unknown, unit: unknown, options: unknown): Pol
   const lists = record.holes === undefined ? [] : record.holes;
   if (!Array.isArray(lists)) return fail("type", "holes", lists, "a list of outlines");
   if (lists.length > mostHoles)
-    return fail("range", "holes", `${lists.length} cut-outs`, `${mostHoles} cut-outs or fewer`);
+    return outOfRange("holes", `${lists.length} cut-outs`, { max: mostHoles, count: "cut-outs" });
   const outline = problems.run(() => ringOf(given, "points"));
   if (outline !== undefined) problems.run(() => refuseDegrees(outline, read.units()));
   const holes = Array.from(lists, (hole: unknown, i) =>
@@ -135,7 +136,7 @@ const listOf = (points: unknown, path: string): readonly unknown[] => {
   if (points === undefined) return fail("missing", path, points, "a list of points");
   if (!Array.isArray(points)) return fail("type", path, points, "a list of points");
   return points.length > mostCorners + 1
-    ? fail("range", path, `${points.length} corners`, `3 to ${mostCorners} corners`)
+    ? outOfRange(path, `${points.length} corners`, { min: 3, max: mostCorners, count: "corners" })
     : Array.from(points);
 };
 

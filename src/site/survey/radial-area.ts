@@ -5,6 +5,7 @@ import {
   expectList,
   expectQuantity,
   fail,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 import { type Area, areaIn } from "../areas.js";
@@ -53,7 +54,7 @@ export const radialArea = (shape: { readonly rays: readonly Ray[] }): Area => {
   const record = recordWith(shape, ["rays"], problems);
   const list = problems.run(() => expectList(record.rays, "rays", "ray"));
   if (list !== undefined && list.length > mostCorners) {
-    problems.run(() => fail("range", "rays", list, `at most ${mostCorners} rays`));
+    problems.run(() => outOfRange("rays", list, { max: mostCorners, count: "rays" }));
     problems.done();
   }
   const rays = (list ?? []).map((item, i) => problems.run(() => rayOf(item, `rays[${i}]`)));

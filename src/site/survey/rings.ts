@@ -1,4 +1,4 @@
-import { checks, fail, RatewrightError } from "../../quantity/index.js";
+import { checks, fail, outOfRange, RatewrightError } from "../../quantity/index.js";
 import { crossingOf, crossings, type Point, placeOf } from "./crossings.js";
 
 /** As many corners as one outline may have: more is a track that should be thinned out first. */
@@ -17,7 +17,7 @@ export const ringOf = (given: readonly Point[], path: string, next = "another po
   const closed = given.length > 1 && first?.[0] === last?.[0] && first?.[1] === last?.[1];
   const count = closed ? given.length - 1 : given.length;
   if (count < 3 || count > mostCorners) {
-    return fail("range", path, `${count} corners`, `3 to ${mostCorners} corners`);
+    return outOfRange(path, `${count} corners`, { min: 3, max: mostCorners, count: "corners" });
   }
   const corners = given.slice(0, count);
   refuseRepeats(corners, path, next);

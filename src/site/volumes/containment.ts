@@ -7,6 +7,7 @@ import {
   fail,
   frozen,
   numberIn,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -153,7 +154,12 @@ const shareOf = (record: Readonly<Record<string, unknown>>): number => {
   const margin = expectQuantity(record.margin, { dimension: "1", of: "none" }, "margin").in("1");
   return margin >= 1 && margin <= 10
     ? margin
-    : fail("range", "margin", record.margin, "100 % or more of the largest tank: 110 %, not 10 %");
+    : outOfRange(
+        "margin",
+        record.margin,
+        { min: 100, max: 1000, unit: "%" },
+        "{} of the largest tank: 110 %, not 10 %",
+      );
 };
 
 const mostThings = 1000;
@@ -161,7 +167,7 @@ const mostThings = 1000;
 const listOf = <T>(input: unknown, path: string, read: (item: unknown, path: string) => T): readonly T[] => {
   if (input === undefined || (Array.isArray(input) && input.length === 0)) return [];
   const list = expectList(input, path, "part");
-  if (list.length > mostThings) fail("range", path, list, `at most ${mostThings} parts`);
+  if (list.length > mostThings) outOfRange(path, list, { max: mostThings, count: "parts" });
   const problems = checks();
   const found = list.map((item, i) => problems.run(() => read(item, `${path}[${i}]`)));
   problems.done();

@@ -2,10 +2,10 @@ import {
   checks,
   expectFields,
   expectList,
-  fail,
   inUnit,
   likeQuantity,
   numberIn,
+  outOfRange,
 } from "../../quantity/index.js";
 import { type Length, lengthOf } from "../lengths.js";
 import { type Volume, volumeOf } from "../volumes.js";
@@ -68,11 +68,11 @@ export const dipTable = (input: {
   const size = each.in(tank.units.length);
   const steps = tank.height / size;
   if (steps < 1 || steps > mostRows) {
-    fail(
-      "range",
+    outOfRange(
       "step",
       each,
-      `a step that goes 1 to ${mostRows} times into ${tank.height} ${tank.units.length}`,
+      { min: tank.height / mostRows, max: tank.height, unit: tank.units.length },
+      `{}, a step that goes 1 to ${mostRows} times into the height`,
     );
   }
   const volumeAt = (depth: number): Volume => {
@@ -118,7 +118,7 @@ export const dipTableText = (table: DipTable): string => {
   const capacity = problems.run(() => volumeOf(record.capacity, "table.capacity"));
   const list = problems.run(() => expectList(record.rows, "table.rows", "row"));
   if ((list?.length ?? 0) > mostRows + 2)
-    problems.run(() => fail("range", "table.rows", list, `at most ${mostRows} rows`));
+    problems.run(() => outOfRange("table.rows", list, { max: mostRows, count: "rows" }));
   const lines = (list ?? []).slice(0, mostRows + 2).map((row, i) =>
     problems.run(() => {
       const { depth, volume } = expectFields(row, ["depth", "volume"], `table.rows[${i}]`);

@@ -1,4 +1,4 @@
-import { checks, fail, quantity } from "../../quantity/index.js";
+import { checks, outOfRange, quantity } from "../../quantity/index.js";
 import { type Length, lengthOf, type UnitSet } from "../lengths.js";
 import { type Volume, volumeOf } from "../volumes.js";
 import { type ReadTank, readTank, type Tank } from "./tank-shapes.js";
@@ -78,7 +78,7 @@ const depthIn = (depth: Length, height: number, units: UnitSet): number => {
   const value = depth.in(units.length);
   return value <= height * (1 + 1e-12)
     ? Math.min(value, height)
-    : fail("range", "depth", depth, `at most the height inside, ${height} ${units.length}`);
+    : outOfRange("depth", depth, { max: height, unit: units.length }, "{}, the height inside");
 };
 
 /**
@@ -109,7 +109,12 @@ export const tankDepth = (tank: Tank, volume: Volume): Length => {
   const wanted = (held as Volume).in(units.volume);
   const full = volumeTo(height);
   if (wanted > full * (1 + 1e-12)) {
-    fail("range", "volume", held, `at most what the tank holds, ${tankVolumeIn(full, units)}`);
+    outOfRange(
+      "volume",
+      held,
+      { max: tankVolumeIn(full, units).value, unit: tankVolumeIn(full, units).unit },
+      "{}, which the tank holds",
+    );
   }
   let [low, high] = [0, height];
   // 100 halvings reach below the last digit of any height

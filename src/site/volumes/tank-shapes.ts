@@ -1,4 +1,12 @@
-import { allOf, checks, expectFields, expectRecord, fail, nearName } from "../../quantity/index.js";
+import {
+  allOf,
+  checks,
+  expectFields,
+  expectRecord,
+  fail,
+  nearName,
+  outOfRange,
+} from "../../quantity/index.js";
 import { type Length, lengthOf, type UnitSet, unitSet } from "../lengths.js";
 import { segmentOfCircle } from "../shapes/segment-area.js";
 import type { Measure } from "../sites/site-shape.js";
@@ -118,7 +126,12 @@ export const readTank = (input: unknown, path = "tank"): ReadTank => {
   const numbers: Record<string, number> = { outlet: outlet?.in(units.length) ?? 0 };
   for (const side of sides) numbers[side] = (read[side] as Length).in(units.length);
   if (name === "cone bottom" && of(numbers, "outlet") >= of(numbers, "diameter")) {
-    fail("range", `${path}.outlet`, record.outlet, "less than the diameter");
+    outOfRange(
+      `${path}.outlet`,
+      record.outlet,
+      { below: of(numbers, "diameter"), unit: units.length },
+      "{}, which is the diameter",
+    );
   }
   return { units, height: height(numbers), volumeTo: (depth) => volumeTo(numbers, depth) };
 };

@@ -5,7 +5,7 @@ import {
   expectFlag,
   expectQuantity,
   type Finding,
-  fail,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -58,11 +58,11 @@ export const sulfurApplications = (input: {
       const wanted = { dimension: "length", of: "none", bound: "positive" } as const;
       const height = expectQuantity(record.mowingHeight, wanted, "mowingHeight");
       return height.in("in") < lowestCutInches
-        ? fail(
-            "range",
+        ? outOfRange(
             "mowingHeight",
             height,
-            "2 in or more: no source has a figure for sulfur on closer cut turf",
+            { min: lowestCutInches, unit: "in" },
+            "{}: no source has a figure for sulfur on closer cut turf",
           )
         : height;
     },

@@ -9,6 +9,7 @@ import {
   expectRecord,
   expectText,
   fail,
+  outOfRange,
 } from "../../quantity/index.js";
 import type { AmendmentPlan, PlanFigure } from "./plan-types.js";
 import { amountText } from "./relocate.js";
@@ -51,7 +52,7 @@ const entriesOf = <T>(
   if (Array.isArray(input) && input.length === 0) return [];
   const problems = checks();
   const found: T[] = [];
-  if (Array.isArray(input) && input.length > most) fail("range", path, input, `at most ${most} entries`);
+  if (Array.isArray(input) && input.length > most) outOfRange(path, input, { max: most, count: "entries" });
   expectList(input, path, what).forEach((entry, i) => {
     const one = problems.run(() => read(entry, `${path}[${i}]`));
     if (one !== undefined) found.push(one);

@@ -10,6 +10,7 @@ import {
   expectText,
   fail,
   numberIn,
+  outOfRange,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
@@ -116,7 +117,7 @@ const partsPerMillion = (input: unknown, name: ElementName, mass: ReadLayer["mas
     readonly of?: string;
   };
   const q = quantityOf(value, unit, of, path);
-  if (q.value < 0) fail("range", path, q, "zero or more");
+  if (q.value < 0) outOfRange(path, q, { min: 0 });
   if (q.dimension === "mass/mass" && q.of === `${name}/soil`) return numberIn(q, "ppm w/w");
   if (q.dimension === "mass/area" && q.of === name) return (numberIn(q, mass.unit) * 1e6) / mass.value;
   return fail("substance/mismatch", path, q, `mg/kg of ${name}/soil, or lb/acre or kg/ha of ${name}`);

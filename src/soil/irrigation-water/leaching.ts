@@ -9,6 +9,7 @@ import {
   fail,
   frozen,
   likeQuantity,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -130,7 +131,7 @@ export const irrigationWithLeaching = (input: {
       const share = expectQuantity(record.share, wanted, "share");
       return share.in("%") < 100
         ? share.in("%")
-        : fail("range", "share", share, "less than all of the water");
+        : outOfRange("share", share, { below: 100, unit: "%" }, "{} of the water");
     },
   });
   return likeQuantity(read.use, (read.use.value * 100) / (100 - read.share));

@@ -5,6 +5,7 @@ import {
   expectQuantity,
   fail,
   numberIn,
+  outOfRange,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
@@ -61,7 +62,7 @@ const milligrams = (input: unknown, ion: WaterIonName, path: string): number => 
     return fail("type", path, input, `an amount of ${ion} in water`);
   const { value, unit, of = "none" } = input as { value: number; unit: string; of?: string };
   const q = quantityOf(value, unit, of, path);
-  if (q.value < 0) fail("range", path, q, "zero or more");
+  if (q.value < 0) outOfRange(path, q, { min: 0 });
   const wanted = q.dimension === "mass/mass" ? `${ion}/water` : ion;
   if (q.of !== wanted) fail("substance/mismatch", path, q, `an amount of ${wanted}`);
   if (q.dimension === "mass/volume") return numberIn(q, "mg/L");

@@ -6,6 +6,7 @@ import {
   expectText,
   type Finding,
   fail,
+  outOfRange,
   Quantity,
 } from "../../quantity/index.js";
 import type { LimeMeasure } from "../lime/lime-methods.js";
@@ -99,7 +100,7 @@ const worthOf = (measure: LimeMeasure, quality: unknown): number => {
       : "an effective value: limeQuality with the sieve test, or with the effective value of the label";
   if (value === undefined || value === null) return fail("missing", path, value, expected);
   const percent = expectPercent(value, path, 250);
-  if (!(percent > 0)) fail("range", path, percent, "more than zero");
+  if (!(percent > 0)) outOfRange(path, percent, { above: 0 });
   // The equivalent is that of dry lime; what comes off the truck holds its water.
   const moisture = expectPercent(given.moisture ?? 0, "quality.moisture", 99);
   return measure === "CCE" ? (percent * (100 - moisture)) / 100 : percent;

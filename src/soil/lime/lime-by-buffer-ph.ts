@@ -5,6 +5,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  outOfRange,
 } from "../../quantity/index.js";
 import { milliequivalents } from "../report/buffer-acidity.js";
 import { expectBufferPH } from "../report/expect-ph.js";
@@ -26,7 +27,7 @@ export const northCarolinaRequirement = (input: unknown): FoundRequirement => {
     phs: () => {
       const phs = expectTarget(record);
       if (phs.targetPH > start) {
-        fail("range", "targetPH", phs.targetPH, `at most ${start}: the factor has no value beyond it`);
+        outOfRange("targetPH", phs.targetPH, { max: start }, "{}: the factor has no value beyond it");
       }
       return phs;
     },

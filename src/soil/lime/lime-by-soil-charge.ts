@@ -4,6 +4,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 import { equivalentWeight } from "../report/equivalent-weight.js";
@@ -72,7 +73,7 @@ const byBuffering = (input: unknown): FoundRequirement => {
     phs: () => {
       const phs = expectTarget(record);
       return phs.targetPH > 7
-        ? fail("range", "targetPH", phs.targetPH, "at most 7: beyond it carbonates hold the pH")
+        ? outOfRange("targetPH", phs.targetPH, { max: 7 }, "{}: beyond it carbonates hold the pH")
         : phs;
     },
     perUnit: () => meq(record.perUnitPH, "perUnitPH"),

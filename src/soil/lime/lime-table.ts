@@ -1,5 +1,5 @@
 import { interpolate } from "../../numeric/index.js";
-import { type Citation, fail } from "../../quantity/index.js";
+import { type Citation, fail, outOfRange } from "../../quantity/index.js";
 
 /** A published table of lime rates: the reading first in each row, then a rate for each target pH. */
 export interface LimeTable {
@@ -30,8 +30,12 @@ export const tableRate = (table: LimeTable, reading: number, target: number): Ta
   const own = rows.find((row) => Math.abs((row[0] as number) - reading) < 1e-6);
   if (own !== undefined) return { value: own[column] as number, exact: true };
   if (reading < least || reading > most) {
-    const expected = `from ${least} to ${most}, which is where the table reaches: beyond it take the rate that the laboratory printed, or the method "exchangeable acidity"`;
-    fail("range", table.by, reading, expected);
+    outOfRange(
+      table.by,
+      reading,
+      { min: least, max: most },
+      '{}, which is where the table reaches: beyond it take the rate that the laboratory printed, or the method "exchangeable acidity"',
+    );
   }
   return {
     value: interpolate({ xs, ys: rows.map((row) => row[column] as number), x: reading }),

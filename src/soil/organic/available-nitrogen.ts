@@ -5,9 +5,9 @@ import {
   expectNumber,
   expectOneOf,
   expectQuantity,
-  fail,
   frozen,
   numberIn,
+  outOfRange,
   Quantity,
 } from "../../quantity/index.js";
 
@@ -82,7 +82,7 @@ export const availableNitrogen = (input: {
       }),
     years: () => {
       const years = expectNumber(record.years, "years", { min: 1, max: mostYears });
-      return Number.isInteger(years) ? years : fail("range", "years", years, "whole years");
+      return Number.isInteger(years) ? years : outOfRange("years", years, { step: 1, count: "years" });
     },
   });
   const { value: total, unit } = read.organic;

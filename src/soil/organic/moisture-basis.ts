@@ -3,8 +3,8 @@ import {
   expectFields,
   expectNumber,
   expectQuantity,
-  fail,
   likeQuantity,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 
@@ -52,7 +52,7 @@ export const onDryBasis = <S extends string>(input: {
   const value = (content.value * 100) / dry;
   const found = likeQuantity(input.content, value);
   return content.in("% w/w") > dry * (1 + 1e-9)
-    ? fail("range", "content", content, `at most the ${dry} % that is dry matter`)
+    ? outOfRange("content", content, { max: dry, unit: "%" }, "{}, which is the dry matter")
     : found;
 };
 

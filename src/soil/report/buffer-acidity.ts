@@ -6,6 +6,7 @@ import {
   expectOneOf,
   fail,
   frozen,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -71,7 +72,7 @@ export const milliequivalents = (buffer: AcidityBuffer, bufferPH: number, path: 
   const { start, slope, zeroAbove } = acidityBuffers[buffer];
   // What a printed reading rounds off.
   if (!zeroAbove && bufferPH > start + 0.05) {
-    fail("range", path, bufferPH, `at most ${start}, where the buffer starts: another buffer may be meant`);
+    outOfRange(path, bufferPH, { max: start }, "{}, where the buffer starts: another buffer may be meant");
   }
   return Math.max(0, slope * (start - bufferPH));
 };

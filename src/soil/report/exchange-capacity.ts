@@ -8,6 +8,7 @@ import {
   fail,
   frozen,
   numberIn,
+  outOfRange,
   type Quantity,
   quantity,
   quantityOf,
@@ -56,7 +57,7 @@ const chargeOf = (
   const given = input as { readonly value: number; readonly unit: string; readonly of?: string };
   if (typeof input !== "object" || input === null) fail("type", path, input, `a quantity of ${ion}`);
   const q = quantityOf(given.value, given.unit, given.of ?? "none", path);
-  if (q.value < 0) fail("range", path, q, "zero or more");
+  if (q.value < 0) outOfRange(path, q, { min: 0 });
   const wanted = q.dimension === "mass/area" ? ion : `${ion}/soil`;
   if (q.of !== wanted) fail("substance/mismatch", path, q, `a quantity of ${wanted}`);
   if (q.dimension === "exchange capacity") return numberIn(q, "meq/100 g");

@@ -6,6 +6,7 @@ import {
   expectQuantity,
   fail,
   frozen,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -121,7 +122,7 @@ const expectDensity = (input: unknown, path: string): Quantity<"mass/volume", "s
   const grams = density.in("g/mL");
   return grams >= 0.05 && grams <= 2.65
     ? density
-    : fail("range", path, density, "a bulk density from 0.05 to 2.65 g/cm3");
+    : outOfRange(path, density, { min: 0.05, max: 2.65, unit: "g/cm3" }, "a bulk density of {}");
 };
 
 /**

@@ -10,6 +10,7 @@ import {
   type Finding,
   fail,
   numberIn,
+  outOfRange,
   Quantity,
 } from "../../quantity/index.js";
 
@@ -50,7 +51,7 @@ const retestMonths = 36;
 
 const expectMonths = (input: unknown): number => {
   const months = expectNumber(input, "monthsApart", { min: 1, max: 24 });
-  return Number.isInteger(months) ? months : fail("range", "monthsApart", months, "whole months");
+  return Number.isInteger(months) ? months : outOfRange("monthsApart", months, { step: 1, count: "months" });
 };
 
 /**

@@ -1,5 +1,13 @@
 import { formulaWeight } from "../../nutrient/index.js";
-import { allOf, expectQuantity, fail, type Quantity, quantity, quantityOf } from "../../quantity/index.js";
+import {
+  allOf,
+  expectQuantity,
+  fail,
+  outOfRange,
+  type Quantity,
+  quantity,
+  quantityOf,
+} from "../../quantity/index.js";
 import { acidForms } from "./acid-forms.js";
 
 /** Acids, by their formulas, checked by the molar masses that handbooks print. */
@@ -169,5 +177,5 @@ const shareOfAcid = (input: unknown): number => {
     fail("missing", "share", input, "the acid in the active ingredient");
   const share = expectQuantity(input, { dimension: "mass/mass", of: "ae/ai", bound: "positive" }, "share");
   const percent = share.in("% w/w");
-  return percent > 100 ? fail("range", "share", share, "100 % or less") : percent;
+  return percent > 100 ? outOfRange("share", share, { max: 100, unit: "%" }) : percent;
 };

@@ -5,6 +5,7 @@ import {
   fail,
   numberIn,
   ofKind,
+  outOfRange,
   perOf,
   type Quantity,
   timesOf,
@@ -139,13 +140,13 @@ const contentOf = (input: unknown): Content => {
     ["mass/mass", "mass/volume"],
     "a content: % w/w, or a weight per volume",
   );
-  if (q.value === 0) fail("range", "content", q, "more than zero");
+  if (q.value === 0) outOfRange("content", q, { above: 0 });
   const [top = "", bottom = ""] = q.of.split("/");
   if (!/^a[ie](:[^/]+)?$/.test(top) || !/^product(:[^/]+)?$/.test(bottom)) {
     fail("substance/mismatch", "content", q, "ai/product or ae/product");
   }
   if (q.dimension === "mass/mass" && numberIn(q, "% w/w") > 100 * (1 + 1e-9)) {
-    fail("range", "content", q, "100 % or less");
+    outOfRange("content", q, { max: 100, unit: "%" });
   }
   return { q, top, bottom };
 };

@@ -10,6 +10,7 @@ import {
   likeQuantity,
   numberIn,
   ofKind,
+  outOfRange,
   perOf,
   type Quantity,
   quantity,
@@ -184,7 +185,7 @@ const mostLimits = 1000;
 const limitsOf = (input: unknown): readonly StatedLimit[] => {
   if (input === undefined) return [];
   if (!Array.isArray(input)) return fail("type", "limits", input, "a list of limits");
-  if (input.length > mostLimits) fail("range", "limits", input, `${mostLimits} of them or fewer`);
+  if (input.length > mostLimits) outOfRange("limits", input, { max: mostLimits });
   return Array.from(input);
 };
 

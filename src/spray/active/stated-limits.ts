@@ -9,6 +9,7 @@ import {
   likeQuantity,
   numberIn,
   ofKind,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 
@@ -127,7 +128,7 @@ const textOf = (input: unknown, path: string, expected: string): string => {
   if (typeof input !== "string" || input === "")
     return fail(input === undefined || input === "" ? "missing" : "type", path, input, expected);
   return input.length > longest
-    ? fail("range", path, `a text of ${input.length} characters`, `${longest} characters or fewer`)
+    ? outOfRange(path, `a text of ${input.length} characters`, { max: longest, count: "characters" })
     : input;
 };
 

@@ -1,5 +1,5 @@
 import { mean } from "../../numeric/index.js";
-import { allOf, expectFields, fail, type Quantity, quantityOf } from "../../quantity/index.js";
+import { allOf, expectFields, fail, outOfRange, type Quantity, quantityOf } from "../../quantity/index.js";
 import { type Carrier, positive, type Time, wholeNumber } from "../inputs.js";
 import { runTimes } from "../volume/ground-speed.js";
 import {
@@ -111,5 +111,5 @@ const boomOf = (outOf: unknown, catches: unknown): number | undefined => {
   if (outOf === undefined) return undefined;
   const all = wholeNumber(outOf, "outOf");
   const caught = Array.isArray(catches) ? catches.length : 0;
-  return all < caught ? fail("range", "outOf", all, `at least the ${caught} that were caught`) : all;
+  return all < caught ? outOfRange("outOf", all, { min: caught }, "{}, which were caught") : all;
 };

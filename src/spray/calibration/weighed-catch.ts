@@ -3,6 +3,7 @@ import {
   expectFields,
   expectQuantity,
   fail,
+  outOfRange,
   type Quantity,
   quantity,
   quantityOf,
@@ -54,7 +55,7 @@ export const weighedCatch = <S extends Carrier>(input: {
       `the density of the ${full.of}, because only water is known to weigh 1 kg/L`,
     );
   const net = full.in("g") - tare;
-  if (!(net > 0)) fail("range", "full", full, "more than the empty jug weighs");
+  if (!(net > 0)) outOfRange("full", full, { above: tare, unit: "g" }, "{}, which the empty jug weighs");
   const perMilliliter = (density ?? waterDensity()).in("g/mL");
   // Of what was weighed, which the compiler knows from the call.
   return quantityOf<"volume", S>(net / perMilliliter, "mL", full.of, "full");

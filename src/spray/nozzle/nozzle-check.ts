@@ -7,6 +7,7 @@ import {
   fail,
   likeQuantity,
   numberIn,
+  outOfRange,
   type Quantity,
   quantity,
   quantityOf,
@@ -78,7 +79,8 @@ export const nozzleCheck = <S extends Carrier>(input: {
   const boom = readBoom(input);
   const { values, rated, divisor, limits, flowOf } = boom;
   const middle = mean(values);
-  if (middle === 0) fail("range", "catches", "nothing caught", "a boom that sprays");
+  if (middle === 0)
+    outOfRange("catches", "nothing caught", { above: 0 }, "catches whose mean is {}: a boom that sprays");
   const meanFlow = flowOf(middle);
   const ratedFlow = rated && numberIn(rated, meanFlow.unit);
   const deviations = values.map((value) =>

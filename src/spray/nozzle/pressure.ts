@@ -1,4 +1,13 @@
-import { allOf, expectFields, fail, numberIn, type Quantity, quantityOf } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  fail,
+  numberIn,
+  outOfRange,
+  type Quantity,
+  quantityOf,
+  type RangeBounds,
+} from "../../quantity/index.js";
 import { type Carrier, carried, type Pressure, positive, type Speed } from "../inputs.js";
 
 /** The pressures between which a tip works as rated. */
@@ -60,8 +69,12 @@ const guard = 1e-9;
 export const inRange = (tip: PressureRange, pressure: number): boolean =>
   pressure >= tip.lowest.in("kPa") * (1 - guard) && pressure <= tip.highest.in("kPa") * (1 + guard);
 
-const rangeText = (tip: PressureRange): string =>
-  `from ${tip.lowest} to ${tip.highest}, for which the tip is rated`;
+const ratedRange = ({ lowest, highest }: PressureRange): RangeBounds => ({
+  min: lowest.value,
+  max: numberIn(highest, lowest.unit),
+  unit: lowest.unit,
+});
+const ratedWords = "{}, for which the tip is rated";
 
 /**
  * The flow of a tip at another pressure, `q2 = q1 sqrt(P2 / P1)`, in the unit of the rated flow. To double
@@ -96,7 +109,7 @@ export const flowAtPressure = <S extends Carrier>(
     rated: () => expectTip(tip, "tip"),
     p: () => positive(pressure, "pressure", "pressure"),
   });
-  if (!inRange(rated, p.in("kPa"))) fail("range", "pressure", p, rangeText(rated));
+  if (!inRange(rated, p.in("kPa"))) outOfRange("pressure", p, ratedRange(rated), ratedWords);
   return scaled(rated.flow, Math.sqrt(p.in("kPa") / rated.pressure.in("kPa")), "pressure");
 };
 
@@ -131,13 +144,13 @@ export const pressureForFlow = <S extends Carrier>(
   const ratio = numberIn(wanted, rated.flow.unit) / rated.flow.value;
   const pressure = scaled(rated.pressure, ratio ** 2, "flow");
   if (!inRange(rated, pressure.in("kPa"))) {
-    const at = (limit: Pressure): string =>
-      String(scaled(rated.flow, Math.sqrt(limit.in("kPa") / rated.pressure.in("kPa")), "flow"));
-    fail(
-      "range",
+    const at = (limit: Pressure): number =>
+      rated.flow.value * Math.sqrt(limit.in("kPa") / rated.pressure.in("kPa"));
+    outOfRange(
       "flow",
       wanted,
-      `from ${at(rated.lowest)} to ${at(rated.highest)}, at the pressures for which the tip is rated`,
+      { min: at(rated.lowest), max: at(rated.highest), unit: rated.flow.unit },
+      "{}, at the pressures for which the tip is rated",
     );
   }
   return pressure;
@@ -180,10 +193,17 @@ export const pressureForSpeed = (input: {
   });
   const tip = { lowest, highest };
   expectRising(tip, "");
-  if (!inRange(tip, pressure.in("kPa"))) fail("range", "pressure", pressure, rangeText(tip));
+  if (!inRange(tip, pressure.in("kPa"))) outOfRange("pressure", pressure, ratedRange(tip), ratedWords);
   const changed = scaled(pressure, (numberIn(to, from.unit) / from.value) ** 2, "to");
   if (!inRange(tip, changed.in("kPa"))) {
-    fail("range", "to", to, `a speed whose pressure lies ${rangeText(tip)}; this one takes ${changed}`);
+    const at = (limit: Pressure): number =>
+      to.value * Math.sqrt(numberIn(limit, changed.unit) / changed.value);
+    outOfRange(
+      "to",
+      to,
+      { min: at(tip.lowest), max: at(tip.highest), unit: to.unit },
+      `{}: the tip is rated from ${tip.lowest} to ${tip.highest}; this speed takes ${changed}`,
+    );
   }
   return changed;
 };

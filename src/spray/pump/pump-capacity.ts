@@ -7,6 +7,7 @@ import {
   inUnit,
   likeQuantity,
   numberIn,
+  outOfRange,
   type Quantity,
   quantity,
   quantityOf,
@@ -175,5 +176,5 @@ const boomFlow = (given: { readonly [K in (typeof fields)[number]]?: unknown }):
 const share = (input: unknown, path: string, what: string): number => {
   if (input === undefined) return fail("missing", path, input, what);
   const percent = expectQuantity(input, { dimension: "1", of: "none", bound: "non-negative" }, path);
-  return percent.in("%") <= 100 ? percent.in("%") : fail("range", path, percent, "100 % or less");
+  return percent.in("%") <= 100 ? percent.in("%") : outOfRange(path, percent, { max: 100, unit: "%" });
 };

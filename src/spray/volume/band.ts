@@ -4,6 +4,7 @@ import {
   expectFields,
   fail,
   ofKind,
+  outOfRange,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
@@ -16,7 +17,8 @@ const bandShare = (input: { readonly band: Length; readonly row: Length }): read
     row: () => positive(input.row, "row", "length"),
   });
   const wide = band.in(row.unit as "m");
-  if (wide > row.value * (1 + 1e-9)) fail("range", "band", band, `no more than the row width, ${row}`);
+  if (wide > row.value * (1 + 1e-9))
+    outOfRange("band", band, { max: row.value, unit: row.unit }, "{}, the row width");
   return [wide, row.value];
 };
 

@@ -4,6 +4,7 @@ import {
   expectQuantity,
   fail,
   inUnit,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -138,5 +139,5 @@ export const boomHeight = (input: {
 
 const fanAngle = (input: unknown): Quantity<"angle", "none"> => {
   const angle = positive(input, "angle", "angle");
-  return angle.in("deg") < 180 ? angle : fail("range", "angle", angle, "less than 180 degrees");
+  return angle.in("deg") < 180 ? angle : outOfRange("angle", angle, { below: 180, unit: "deg" });
 };

@@ -1,5 +1,13 @@
 import { type Estimate, estimateOfProduct, meanEstimate } from "../../numeric/index.js";
-import { allOf, expectFields, expectQuantity, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectQuantity,
+  fail,
+  outOfRange,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 import { eachOf, type Length, type Speed, type Time } from "../inputs.js";
 import { rateOfRun } from "./spread-rate.js";
 import type { TestArea } from "./test-area.js";
@@ -23,7 +31,7 @@ const parts = <S extends string>(
     rest,
   });
   const mean = meanEstimate(list);
-  if (!(mean.value.value > 0)) fail("range", "amounts", mean.value, "catches whose mean lies above zero");
+  if (!(mean.value.value > 0)) outOfRange("amounts", mean.value, { above: 0 }, "catches whose mean is {}");
   return { mean, errors };
 };
 

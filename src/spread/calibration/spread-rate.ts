@@ -5,6 +5,7 @@ import {
   fail,
   numberIn,
   ofKind,
+  outOfRange,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
@@ -51,7 +52,7 @@ const amountSpread = <S extends string>(record: Readonly<Record<string, unknown>
 /** How many passes, or throws. */
 export const passesOf = (input: unknown): number => {
   const passes = input === undefined || input === null ? 1 : expectNumber(input, "passes", { min: 1 });
-  return Number.isInteger(passes) ? passes : fail("range", "passes", passes, "a whole number");
+  return Number.isInteger(passes) ? passes : outOfRange("passes", passes, { step: 1 });
 };
 
 /** A rate from pounds and square feet, or from kilograms and square meters: multiplied before it is divided. */

@@ -9,6 +9,7 @@ import {
   type Finding,
   fail,
   frozen,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -105,7 +106,7 @@ const stepsOf = (input: unknown, path: string): readonly DeicingStep[] => {
           : expectNumber(fields.lbPer1000Ft2, `${at}.lbPer1000Ft2`, { min: 0, max: 100 }),
     });
   });
-  if (steps.length > 50) fail("range", path, `${steps.length} steps`, "50 or fewer");
+  if (steps.length > 50) outOfRange(path, `${steps.length} steps`, { max: 50 });
   steps.forEach(({ fromF }, i) => {
     const before = steps[i - 1]?.fromF;
     const falls = i === 0 || (typeof before === "number" && (fromF === null || fromF < before));
@@ -196,7 +197,12 @@ export const deicingRate = (input: {
       const degrees = t.in("°F");
       return degrees >= -60 && degrees <= 40
         ? degrees
-        : fail("range", "pavement", t, "-60 to 40 °F: above that nothing freezes to it");
+        : outOfRange(
+            "pavement",
+            t,
+            { min: -60, max: 40, unit: "°F" },
+            "{}: above that nothing freezes to it",
+          );
     },
     table: () => tableOf(fields.table),
     prewet: () =>
@@ -204,11 +210,11 @@ export const deicingRate = (input: {
   });
   const step = table.steps.find(({ fromF }) => fromF === null || f >= fromF - 1e-9);
   if (step === undefined) {
-    return fail(
-      "range",
+    return outOfRange(
       "pavement",
       fields.pavement,
-      "a temperature that the table covers: its last step can end with null",
+      { min: table.steps.at(-1)?.fromF ?? -60, unit: "°F" },
+      "{}, which the table covers: its last step can end with null",
     );
   }
   const lb =

@@ -1,4 +1,4 @@
-import { allOf, expectFields, expectNumber, type Finding, fail } from "../../quantity/index.js";
+import { allOf, expectFields, expectNumber, type Finding, fail, outOfRange } from "../../quantity/index.js";
 import { fieldsOf, type Length } from "../inputs.js";
 import { type Profile, patternOf, profileOf, sumLeftOf } from "../pattern/profile.js";
 import type { SpreadPattern } from "../pattern/spread-pattern.js";
@@ -33,7 +33,7 @@ export const expectPositions = (input: unknown): Positions => {
   if (input === "pans") return input;
   if (input === undefined) return fail("missing", "positions", input, "pans, or a number of strips");
   const n = expectNumber(input, "positions", { min: 2, max: 1000 });
-  return Number.isInteger(n) ? n : fail("range", "positions", n, "a whole number");
+  return Number.isInteger(n) ? n : outOfRange("positions", n, { step: 1 });
 };
 
 /** The spacing of a pattern with equal spacing, or throws. */
@@ -66,7 +66,13 @@ export const stripDeposits = (profile: Profile, swath: number, n: number, drivin
   // Passes whose throw reaches over the swath around pass 0, mirrored or not.
   const reach = Math.max(-left, right, 0);
   const passes = Math.ceil(reach / swath + 0.5);
-  if (passes > mostPasses) fail("range", "swath", swath, `a swath that ${mostPasses} passes overlap at most`);
+  if (passes > mostPasses)
+    outOfRange(
+      "swath",
+      swath,
+      { min: reach / (mostPasses - 0.5) },
+      `{}, a swath that ${mostPasses} passes overlap`,
+    );
   const out = new Float64Array(n);
   const width = swath / n;
   for (let pass = -passes; pass <= passes; pass++) {

@@ -1,6 +1,6 @@
 import { expectFloat64Array } from "../../numeric/house.js";
 import type { Divisor } from "../../numeric/index.js";
-import { expectFields, expectNumber, fail } from "../../quantity/index.js";
+import { expectFields, expectNumber, fail, outOfRange } from "../../quantity/index.js";
 
 /**
  * How the ground is driven: all passes in one direction (round and round, the right side falls on the left
@@ -82,7 +82,7 @@ const checkedTotal = (catches: Float64Array, name: string): number => {
     // One comparison finds NaN and anything below zero.
     if (!(one >= 0)) {
       if (Number.isNaN(one)) fail("not-finite", `${name}[${i}]`, one, "a finite number");
-      fail("range", `${name}[${i}]`, one, "0 or more");
+      outOfRange(`${name}[${i}]`, one, { min: 0 });
     }
     total += one;
   }
@@ -92,7 +92,7 @@ const checkedTotal = (catches: Float64Array, name: string): number => {
     fail("range", name, total, "catches with a finite sum");
   }
   // Below this the reciprocal of a mean is no number any more.
-  if (!(total > 1e-300)) fail("range", name, total, "catches that are not all zero");
+  if (!(total > 1e-300)) outOfRange(name, total, { above: 1e-300 }, "catches of {} in all");
   return total;
 };
 
@@ -176,7 +176,8 @@ export const swathCvPercent = (input: {
     const k = Math.round((swathsM[s] as number) / spacing);
     const count = overlapInto(bins, catches, k, mirror);
     if (count < 2 && divisor === "n-1") {
-      fail("range", `swathsM[${s}]`, swathsM[s], "two positions or more for the divisor n-1");
+      const two = { min: 2 * spacing, unit: "m" };
+      outOfRange(`swathsM[${s}]`, swathsM[s], two, "{}, two positions, for the divisor n-1");
     }
     out[s] = cvPercentOf(bins, count, total / k, divisor);
   }
@@ -190,7 +191,8 @@ export const mostPans: number = 1e6;
 export const pansPer = (swath: number, spacing: number, path: string): number => {
   const w = expectNumber(swath, path, { above: 0 });
   const k = Math.round(w / spacing);
-  if (k > mostPans) fail("range", path, w, `no more than ${mostPans} times the distance of the pans`);
+  if (k > mostPans)
+    outOfRange(path, w, { max: mostPans * spacing }, `{}, ${mostPans} times the distance of the pans`);
   return k > 0 && Math.abs(w - k * spacing) <= 1e-9 * w
     ? k
     : fail("conflict", path, w, `a whole multiple of the distance of the pans, which is ${spacing}`);

@@ -5,6 +5,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -187,9 +188,14 @@ const gridOf = (
   }
   const count = Math.floor((to - from) / step + 1e-9) + 1;
   if (count < 1) fail("conflict", "to", ends.to ?? to, `a swath of ${from} ${unit} or more`);
-  if (count > mostSwaths) fail("range", "step", ends.step ?? step, `at most ${mostSwaths} swaths`);
+  if (count > mostSwaths) outOfRange("step", ends.step ?? step, { max: mostSwaths, count: "swaths" });
   if (pans !== undefined && Math.round(to / pans) > mostPans) {
-    fail("range", "to", ends.to ?? to, `no more than ${mostPans} times the distance of the pans`);
+    outOfRange(
+      "to",
+      ends.to ?? to,
+      { max: mostPans * pans, unit },
+      `{}, ${mostPans} times the distance of the pans`,
+    );
   }
   return { from, step, count };
 };
@@ -215,7 +221,7 @@ const cvsOf = (row: SpreadPattern, grid: Grid, options: UniformityOptions): Floa
     const k = first + i * times;
     const count = overlapInto(bins, catches, k, mirror);
     if (count < 2 && divisor === "n-1") {
-      fail("range", "from", k * spacing, "a swath of two positions or more for the divisor n-1");
+      outOfRange("from", k * spacing, { min: 2 * spacing }, "{}, two positions, for the divisor n-1");
     }
     cvs[i] = cvPercentOf(bins, count, profile.total / (k * spacing), divisor);
   }

@@ -1,4 +1,12 @@
-import { checks, expectFields, expectQuantity, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  checks,
+  expectFields,
+  expectQuantity,
+  fail,
+  outOfRange,
+  type Quantity,
+  quantity,
+} from "../../quantity/index.js";
 import { above, fieldsOf, isMetric, type Length, type Speed } from "../inputs.js";
 
 /**
@@ -56,5 +64,5 @@ const efficiencyOf = (input: unknown): Quantity<"1", "none"> => {
     return fail("missing", "efficiency", input, "a share, 100 % for the theory");
   }
   const share = expectQuantity(input, { dimension: "1", of: "none", bound: "positive" }, "efficiency");
-  return share.in("%") > 100 ? fail("range", "efficiency", share, "100 % or less") : share;
+  return share.in("%") > 100 ? outOfRange("efficiency", share, { max: 100, unit: "%" }) : share;
 };

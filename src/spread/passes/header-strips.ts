@@ -1,4 +1,4 @@
-import { checks, expectFields, expectNumber, fail, quantity } from "../../quantity/index.js";
+import { checks, expectFields, expectNumber, fail, outOfRange, quantity } from "../../quantity/index.js";
 import { type Area, fieldsOf, isMetric, type Length } from "../inputs.js";
 import { passesFor } from "./passes-for.js";
 
@@ -105,5 +105,5 @@ const stripsOf = (input: unknown): number => {
   if (input === undefined || input === null)
     return fail("missing", "strips", input, "a whole number, 0 or more");
   const strips = expectNumber(input, "strips", { min: 0 });
-  return Number.isInteger(strips) ? strips : fail("range", "strips", strips, "a whole number");
+  return Number.isInteger(strips) ? strips : outOfRange("strips", strips, { step: 1 });
 };

@@ -1,5 +1,5 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
-import { expectFields, fail, quantity } from "../../quantity/index.js";
+import { expectFields, outOfRange, quantity } from "../../quantity/index.js";
 import { above, fieldsOf, isMetric, type Length } from "../inputs.js";
 
 /** How many passes cover a side, and how they fit. */
@@ -57,7 +57,12 @@ export const passesFor = (input: { readonly side: Length; readonly swath: Length
   const unit = isMetric(swath.unit) ? "m" : "ft";
   const [b, w] = [side.in(unit), swath.in(unit)];
   if (!(b / w <= mostPasses))
-    fail("range", "swath", swath, `a swath of which ${mostPasses} passes cover the side`);
+    outOfRange(
+      "swath",
+      swath,
+      { min: b / mostPasses, unit },
+      `{}, a swath of which ${mostPasses} passes cover the side`,
+    );
   const count = wholeUnitsFor(b, w);
   const rest = b - (count - 1) * w;
   // Within the guard of the ceiling the passes come out even.

@@ -1,4 +1,4 @@
-import { checks, expectFields, expectNumber, fail, quantity } from "../../quantity/index.js";
+import { checks, expectFields, expectNumber, fail, outOfRange, quantity } from "../../quantity/index.js";
 import { above, fieldsOf, isMetric, type Length } from "../inputs.js";
 
 /** A spreader, by what decides the width of one pass. */
@@ -84,5 +84,5 @@ const outletsOf = (input: unknown): number => {
   if (input === undefined || input === null)
     return fail("missing", "outlets", input, "a whole number, 1 or more");
   const outlets = expectNumber(input, "outlets", { min: 1 });
-  return Number.isInteger(outlets) ? outlets : fail("range", "outlets", outlets, "a whole number");
+  return Number.isInteger(outlets) ? outlets : outOfRange("outlets", outlets, { step: 1 });
 };

@@ -1,4 +1,11 @@
-import { expectFields, expectNumber, type Finding, fail, quantity } from "../../quantity/index.js";
+import {
+  expectFields,
+  expectNumber,
+  type Finding,
+  fail,
+  outOfRange,
+  quantity,
+} from "../../quantity/index.js";
 import type { Length } from "../inputs.js";
 import { patternOf } from "./profile.js";
 import type { SpreadPattern } from "./spread-pattern.js";
@@ -120,7 +127,7 @@ const levelOf = (row: SpreadPattern, rule: SwathRule, centerPans: unknown): numb
     centerPans === undefined
       ? Math.min(onLine ? 3 : 4, catches.length)
       : expectNumber(centerPans, "centerPans", { min: 1, max: catches.length });
-  if (!Number.isInteger(count)) fail("range", "centerPans", count, "a whole number");
+  if (!Number.isInteger(count)) outOfRange("centerPans", count, { step: 1 });
   const [inside, outside] = [near[count - 1]?.x as number, near[count]?.x];
   if (outside !== undefined && outside - inside <= 1e-9 * scale) {
     fail("conflict", "centerPans", count, "a number that takes both of two pans that are equally near");

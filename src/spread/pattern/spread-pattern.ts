@@ -6,6 +6,7 @@ import {
   type Finding,
   fail,
   isUnit,
+  outOfRange,
   quantity,
   quantityOf,
   toldAt,
@@ -208,7 +209,7 @@ const places = (input: unknown, count: number | undefined): Places => {
   });
   const { value: spacing, unit } = found.spacing;
   if (count !== undefined && left > count - 1) {
-    fail("range", "pans.left", left, `less than the number of pans, which is ${count}`);
+    outOfRange("pans.left", left, { below: count }, "{}, the number of pans");
   }
   const offsets = Array.from(
     { length: count ?? 0 },

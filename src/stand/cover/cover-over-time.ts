@@ -5,7 +5,7 @@ import {
   expectFields,
   expectList,
   type Finding,
-  fail,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -161,7 +161,7 @@ export const coverOverTime = (
 const targetsOf = (input: unknown): readonly number[] => {
   if (input === undefined) return [50, 90, 95];
   const list = expectList(input, "targets", "cover");
-  if (list.length > 50) fail("range", "targets", `${list.length} targets`, "50 at most");
+  if (list.length > 50) outOfRange("targets", `${list.length} targets`, { max: 50 });
   const read = allOf(
     Object.fromEntries(
       list.map((one, i) => [`${i}`, () => percentAt(one, `targets[${i}]`, { above: 0, max: 100 })]),

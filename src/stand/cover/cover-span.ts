@@ -1,5 +1,5 @@
 import { addDays, type CivilDate, civilDate, daysBetween } from "../../calendar/index.js";
-import { expectQuantity, fail, shown } from "../../quantity/index.js";
+import { expectQuantity, fail, outOfRange, shown } from "../../quantity/index.js";
 
 /** The most days that a grow-in is followed. */
 export const mostDays = 1100;
@@ -19,7 +19,8 @@ export const dateAt = (input: unknown, path: string): CivilDate => {
 export const spanOf = (from: CivilDate, to: CivilDate, path: string): number => {
   const days = daysBetween(from, to);
   if (days < 1) fail("date", path, to, `a date after ${from}`);
-  if (days > mostDays) fail("range", path, to, `a date up to ${mostDays} days after ${from}`);
+  if (days > mostDays)
+    outOfRange(path, to, { max: addDays(from, mostDays) }, `{}, ${mostDays} days after ${from}`);
   return days;
 };
 
@@ -30,7 +31,7 @@ export const rootingDays = (input: unknown): number => {
   const days = time.in("d");
   return Number.isInteger(days) && days <= 365
     ? days
-    : fail("range", "rooting", shown(input), "whole days, 365 at most");
+    : outOfRange("rooting", shown(input), { step: 1, min: 0, max: 365, count: "days" });
 };
 
 /** The date `days` after a date. */

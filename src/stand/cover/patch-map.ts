@@ -1,4 +1,4 @@
-import { allOf, expectFields, fail, shown } from "../../quantity/index.js";
+import { allOf, expectFields, fail, outOfRange, shown } from "../../quantity/index.js";
 import { type Length, lengthAt, wholeAt } from "../read.js";
 
 /** A map of square cells, row by row: what is covered today. */
@@ -102,7 +102,7 @@ export const cellsToCover = (covered: ArrayLike<number>, columns: number): Float
 const someCovered = (cells: ArrayLike<number>, path: string): ArrayLike<number> =>
   Array.prototype.includes.call(cells, 1)
     ? cells
-    : fail("range", path, "no cell that is covered", "at least one cell that is covered, 1");
+    : outOfRange(path, "no cell that is covered", { min: 1 }, "cells that are covered, {}");
 
 const cellsOf = (input: unknown, path: string): ArrayLike<number> => {
   if (input === undefined) return fail("missing", path, input, "one figure a cell, 1 or 0");
@@ -111,11 +111,11 @@ const cellsOf = (input: unknown, path: string): ArrayLike<number> => {
   }
   const cells = input as ArrayLike<unknown>;
   if (!(cells.length > 0 && cells.length <= mostCells)) {
-    return fail("range", path, `${shown(cells.length)} cells`, `1 to ${mostCells} cells`);
+    return outOfRange(path, `${shown(cells.length)} cells`, { min: 1, max: mostCells, count: "cells" });
   }
   for (let i = 0; i < cells.length; i++) {
     if (cells[i] !== 0 && cells[i] !== 1)
-      fail("range", `${path}[${i}]`, cells[i], "1 for covered, 0 for bare");
+      outOfRange(`${path}[${i}]`, cells[i], { step: 1, min: 0, max: 1 }, "{}: 1 for covered, 0 for bare");
   }
   return cells as ArrayLike<number>;
 };

@@ -1,4 +1,4 @@
-import { allOf, expectFields, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { allOf, expectFields, outOfRange, type Quantity, quantity } from "../../quantity/index.js";
 import { given, type Length, lengthAt, wholeAt } from "../read.js";
 
 type Speed = Quantity<"length/time", "none">;
@@ -11,7 +11,7 @@ const turningAt = (input: unknown): Turning => given(input, "reelSpeed", "1/time
 const mostBlades = 60;
 const bladesAt = (input: unknown): number => {
   const blades = wholeAt(input, "blades");
-  return blades <= mostBlades ? blades : fail("range", "blades", blades, `${mostBlades} blades at most`);
+  return blades <= mostBlades ? blades : outOfRange("blades", blades, { max: mostBlades, count: "blades" });
 };
 
 /**

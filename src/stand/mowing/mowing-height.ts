@@ -3,11 +3,10 @@ import {
   allOf,
   expectFields,
   expectNumber,
-  fail,
   likeQuantity,
+  outOfRange,
   type Quantity,
   quantity,
-  shown,
 } from "../../quantity/index.js";
 import { type Length, lengthAt, optional } from "../read.js";
 
@@ -96,6 +95,6 @@ export const leafRemoved = (input: {
   const cut = low.in(tall.unit as "in");
   // 7.62 cm and 3 in are one height, whatever the last digit says
   if (exceeds(cut, standing))
-    fail("range", "standing", tall, `not less than the cut, which is ${shown(low)}`);
+    outOfRange("standing", tall, { min: low.value, unit: low.unit }, "{}, which is the cut");
   return quantity((100 * Math.max(0, standing - cut)) / standing, "%");
 };

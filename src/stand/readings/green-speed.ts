@@ -5,8 +5,8 @@ import {
   expectFields,
   expectList,
   type Finding,
-  fail,
   frozen,
+  outOfRange,
   quantity,
 } from "../../quantity/index.js";
 import { isMetric, type Length, lengthAt } from "../read.js";
@@ -40,7 +40,7 @@ const instructions: Citation = /* @__PURE__ */ frozen({
 
 const rollsOf = (input: unknown, path: string): readonly Length[] => {
   const list = expectList(input, path, "roll");
-  if (list.length > 100) fail("range", path, `${list.length} rolls`, "100 at most");
+  if (list.length > 100) outOfRange(path, `${list.length} rolls`, { max: 100 });
   const read = allOf(
     Object.fromEntries(list.map((roll, i) => [`${i}`, () => lengthAt(roll, `${path}[${i}]`)])),
   );

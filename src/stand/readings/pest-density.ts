@@ -6,6 +6,7 @@ import {
   expectQuantity,
   type Finding,
   fail,
+  outOfRange,
   type Quantity,
   quantity,
   shown,
@@ -149,10 +150,12 @@ const interval = (counts: readonly number[], each: number, confidence: Share): [
 
 const countsOf = (input: unknown): readonly number[] => {
   const list = expectList(input, "counts", "core");
-  if (list.length > 10_000) fail("range", "counts", `${list.length} cores`, "10,000 at most");
+  if (list.length > 10_000) outOfRange("counts", `${list.length} cores`, { max: 10000 });
   list.forEach((count, i) => {
     if (typeof count !== "number" || !Number.isSafeInteger(count) || count < 0) {
-      fail(typeof count === "number" ? "range" : "type", `counts[${i}]`, count, "a whole number, 0 or more");
+      const at = `counts[${i}]`;
+      if (typeof count !== "number") fail("type", at, count, "a whole number, 0 or more");
+      outOfRange(at, count, { step: 1, min: 0 });
     }
   });
   return list as readonly number[];

@@ -4,6 +4,7 @@ import {
   expectFields,
   expectRecord,
   fail,
+  outOfRange,
   type Quantity,
   quantity,
   quantityOf,
@@ -87,7 +88,7 @@ export const livePercentOf = (input: unknown, path: string): number => {
     { dimensions: ["mass/mass"], of: "pure live seed/seed", bound: "positive" },
     path,
   ).in("% w/w");
-  return share <= 100 ? share : fail("range", path, shown(input), "100 % w/w or less");
+  return share <= 100 ? share : outOfRange(path, shown(input), { max: 100, unit: "%" });
 };
 
 /** A lot by its tag, or by its pure live seed. */

@@ -5,7 +5,7 @@ import {
   expectList,
   expectText,
   type Finding,
-  fail,
+  outOfRange,
   quantity,
 } from "../../quantity/index.js";
 import { percentAt, type Share } from "../read.js";
@@ -76,7 +76,12 @@ export const seedLabel = (input: {
   const purities = rows.map(({ purity }) => purity);
   const pure = accurateSum(purities);
   if (pure > 100 * (1 + 1e-9)) {
-    fail("range", "components", `purities of ${roundTo(pure, 0.01)} % in all`, "100 % or less in all");
+    outOfRange(
+      "components",
+      `purities of ${roundTo(pure, 0.01)} % in all`,
+      { max: 100, unit: "%" },
+      "{} in all",
+    );
   }
   const others = [rest.otherCrop, rest.inert, rest.weeds];
   const stated = others.filter((line) => line !== null);
@@ -111,7 +116,7 @@ interface Row {
 
 const rowsOf = (input: unknown): readonly Row[] => {
   const list = expectList(input, "components", "component");
-  if (list.length > 100) fail("range", "components", `${list.length} components`, "100 at most");
+  if (list.length > 100) outOfRange("components", `${list.length} components`, { max: 100 });
   const readers = list.map((item, i) => [`${i}`, () => rowAt(item, `components[${i}]`)] as const);
   const read = allOf(Object.fromEntries(readers));
   return readers.map(([at]) => read[at] as Row);

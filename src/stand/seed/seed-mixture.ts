@@ -5,6 +5,7 @@ import {
   expectList,
   expectText,
   fail,
+  outOfRange,
   type Quantity,
   quantity,
   shown,
@@ -39,7 +40,7 @@ interface Part {
 const partsOf = (input: unknown, share: "byWeight" | "byCount"): readonly Part[] => {
   const record = expectFields(input, ["components"]);
   const list = expectList(record.components, "components", "component");
-  if (list.length > 100) fail("range", "components", `${list.length} components`, "100 at most");
+  if (list.length > 100) outOfRange("components", `${list.length} components`, { max: 100 });
   const readers = list.map((item, i) => {
     const at = `components[${i}]`;
     return [at, () => partAt(item, at, share)] as const;
@@ -115,7 +116,8 @@ export const seedMixture = (input: {
   const parts = partsOf(input, "byWeight");
   const shares = parts.map(({ share }) => share);
   const sum = total(shares);
-  if (sum > 100 * (1 + 1e-9)) fail("range", "components", `${shown(sum)} % in all`, "100 % or less in all");
+  if (sum > 100 * (1 + 1e-9))
+    outOfRange("components", `${shown(sum)} % in all`, { max: 100, unit: "%" }, "{} in all");
   return mixtureFrom(parts, shares);
 };
 
@@ -150,7 +152,8 @@ export const seedMixtureByCount = (input: {
 }): SeedMixture => {
   const parts = partsOf(input, "byCount");
   const sum = total(parts.map(({ share }) => share));
-  if (Math.abs(sum - 100) > 0.5) fail("range", "components", `${shown(sum)} % in all`, "100 % in all");
+  if (Math.abs(sum - 100) > 0.5)
+    outOfRange("components", `${shown(sum)} % in all`, { min: 100, max: 100, unit: "%" }, "{} in all");
   const unit = (parts[0] as Part).perMass.unit as "count/lb";
   return mixtureFrom(
     parts,

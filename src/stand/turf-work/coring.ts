@@ -5,6 +5,7 @@ import {
   expectList,
   expectOneOf,
   fail,
+  outOfRange,
   type Quantity,
   quantity,
   shown,
@@ -75,11 +76,11 @@ const readPass = (input: { readonly [K in (typeof fields)[number]]?: unknown }, 
   const inches = diameter.in("in");
   const share = (Math.PI / 4) * inches * inches * holesPerArea.in("count/in2");
   if (share > 1) {
-    fail(
-      "range",
+    outOfRange(
       `${at}diameter`,
       shown(input.diameter),
-      "holes that leave ground between them: less than 100 % in a pass",
+      { below: 100, unit: "%" },
+      "holes that leave ground between them: {} in a pass",
     );
   }
   return { measured, holesPerArea, share, depth: depth?.in("mm"), metric: isMetric(diameter.unit) };
@@ -241,7 +242,7 @@ interface Line {
 
 const linesOf = (input: unknown): readonly Line[] => {
   const list = expectList(input, "passes", "pass");
-  if (list.length > 100) fail("range", "passes", `${list.length} passes`, "100 at most");
+  if (list.length > 100) outOfRange("passes", `${list.length} passes`, { max: 100 });
   const read = allOf(Object.fromEntries(list.map((item, i) => [`${i}`, () => lineAt(item, `passes[${i}]`)])));
   const lines = list.map((_, i) => read[`${i}`] as Line);
   const first = lines[0] as Line;

@@ -3,6 +3,7 @@ import {
   expectQuantity,
   fail,
   numberIn,
+  outOfRange,
   type Quantity,
   quantityOf,
   unitSystem,
@@ -40,8 +41,8 @@ export const expectStrength = (input: unknown, path: string, bottom: "spray" | "
   const fits = bottom === "spray" ? whole === "spray" : /^product(:[^/]+)?$/.test(whole ?? "");
   if (!fits) return fail("substance/mismatch", path, q, `a strength in the ${bottom}, such as ai/${bottom}`);
   const strength = numberIn(q, units[dimension]);
-  if (strength <= 0) return fail("range", path, q, "more than zero");
-  if (dimension !== "mass/volume" && strength > 1 + 1e-9) return fail("range", path, q, "100 % or less");
+  if (strength <= 0) return outOfRange(path, q, { above: 0 });
+  if (dimension !== "mass/volume" && strength > 1 + 1e-9) return outOfRange(path, q, { max: 100, unit: "%" });
   return { dimension, value: strength, top, bottom: whole as string };
 };
 
@@ -85,7 +86,7 @@ export const finishedFor = (input: unknown, strength: ReadStrength, density: unk
   const { value, unit, of } = input as { value: number; unit: string; of: string };
   const q = quantityOf(value, unit, of ?? "none", "finished");
   if (q.of !== "spray") fail("substance/mismatch", "finished", q, "an amount of spray");
-  if (q.value <= 0) fail("range", "finished", q, "more than zero");
+  if (q.value <= 0) outOfRange("finished", q, { above: 0 });
   const wanted = strength.dimension === "mass/mass" ? "mass" : "volume";
   const measure = q.dimension as string;
   if (measure !== "mass" && measure !== "volume") {
@@ -141,7 +142,7 @@ export const expectConcentrate = (
   if (given.of !== strength.bottom) {
     fail("substance/mismatch", "product", given, `an amount of ${strength.bottom}`);
   }
-  if (given.value < 0) fail("range", "product", given, "zero or more");
+  if (given.value < 0) outOfRange("product", given, { min: 0 });
   return { amount: numberIn(given, measure === "mass" ? "kg" : "L"), measure, given };
 };
 

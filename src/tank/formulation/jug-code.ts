@@ -1,4 +1,4 @@
-import { expectFields, fail, type Quantity, quantity } from "../../quantity/index.js";
+import { expectFields, fail, outOfRange, type Quantity, quantity } from "../../quantity/index.js";
 import { type Formulation, formulations } from "./formulation.js";
 import { type CodeScheme, formulationOf } from "./formulation-of.js";
 
@@ -77,7 +77,7 @@ const contentOf = (
 ): NonNullable<JugCode["content"]> => {
   if (dry)
     return value > 100
-      ? fail("range", "code", code, "100 % or less of a dry product")
+      ? outOfRange("code", code, { max: 100, unit: "%" }, "{} of a dry product")
       : quantity(value, "% w/w", "ai/product");
   if (scheme === "international")
     return value >= 100
@@ -89,11 +89,11 @@ const contentOf = (
           "a number of g/L, 100 or more; below that such a code may count percent: take the ingredient statement",
         );
   return value > mostPounds
-    ? fail(
-        "range",
+    ? outOfRange(
         "code",
         code,
-        `${mostPounds} lb/gal or less; where the number counts g/L, as in 500SC, say { scheme: "international" }`,
+        { max: mostPounds, unit: "lb/gal" },
+        '{}; where the number counts g/L, as in 500SC, say { scheme: "international" }',
       )
     : quantity(value, "lb/gal", "ai/product");
 };

@@ -5,6 +5,7 @@ import {
   fail,
   type NeutralSubstance,
   numberIn,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 import type { FinishedSpray } from "../../spray/index.js";
@@ -83,7 +84,12 @@ export const heldBack = ({
       dead >= capacity.value
         ? (["residualVolume", residualVolume] as const)
         : (["plumbingVolume", plumbingVolume] as const);
-    fail("range", path, volume, "less than what the tank holds, with the residual volume");
+    outOfRange(
+      path,
+      volume,
+      { below: path === "residualVolume" ? capacity.value : capacity.value - dead, unit: capacity.unit },
+      "{}: more leaves no room in the tank",
+    );
   }
   return { dead, held };
 };
@@ -93,8 +99,12 @@ export const loadSizeIn = ({ loadSize, capacity }: LoadInput, dead: number): num
   if (loadSize === undefined) return capacity.value;
   const size = numberIn(loadSize, capacity.unit);
   if (size > (capacity.value - dead) * (1 + 1e-12)) {
-    const most = `${capacity.value - dead} ${capacity.unit} or less: the tank holds no more`;
-    fail("range", "loadSize", loadSize, most);
+    outOfRange(
+      "loadSize",
+      loadSize,
+      { max: capacity.value - dead, unit: capacity.unit },
+      "{}: the tank holds no more",
+    );
   }
   return size;
 };

@@ -1,5 +1,5 @@
 import { wholeUnitsFor } from "../../numeric/index.js";
-import { fail, frozen } from "../../quantity/index.js";
+import { fail, frozen, outOfRange } from "../../quantity/index.js";
 
 /** How an area is cut into loads: full tanks and a part of one, loads of one size each, or a recipe of fixed size. */
 export type LoadSplit = "full then partial" | "even" | "fixed size";
@@ -76,11 +76,11 @@ const uneven = (
   if (wanted / smallest > mostLoads) {
     // Where the tank itself would do, it is the residual volume that leaves too little of it.
     const tank = wanted / capacity > mostLoads ? "capacity" : "residualVolume";
-    fail(
-      "range",
+    outOfRange(
       loadSplit === "fixed size" ? "loadSize" : tank,
       { value: smallest, unit: input.unit },
-      `loads of which the job takes ${mostLoads} or fewer`,
+      { min: wanted / mostLoads, unit: input.unit },
+      `{}, loads of which the job takes ${mostLoads} or fewer`,
     );
   }
   if (loadSplit === "fixed size") {

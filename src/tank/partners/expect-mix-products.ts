@@ -7,6 +7,7 @@ import {
   expectRecord,
   fail,
   inUnit,
+  outOfRange,
 } from "../../quantity/index.js";
 import { type Formulation, isFormulation } from "../formulation/formulation.js";
 import { eachOf, expectSameProduct, newIdOf, textOf } from "../inputs.js";
@@ -117,7 +118,12 @@ const mostProducts = 50;
 /** Takes a list of products to mix as records of their own, or throws with all that is wrong with it. */
 export const expectMixProducts = (input: unknown): readonly MixProduct[] => {
   if (Array.isArray(input) && input.length > mostProducts)
-    fail("range", "products", `${input.length} products`, `${mostProducts} or fewer in one tank`);
+    outOfRange(
+      "products",
+      `${input.length} products`,
+      { max: mostProducts, count: "products" },
+      "{} in one tank",
+    );
   const seen = new Set<string>();
   const all = new Set<unknown>(
     Array.isArray(input) ? input.map((product: { readonly id?: unknown } | null) => product?.id) : [],

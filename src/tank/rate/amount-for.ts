@@ -7,6 +7,7 @@ import {
   isUnit,
   type NeutralSubstance,
   numberIn,
+  outOfRange,
   perOf,
   type Quantity,
   quantityOf,
@@ -113,11 +114,11 @@ const noSludge = (rate: unknown, density: unknown, path: string): void => {
   const perLiter =
     density === undefined ? numberIn(rate, "kg/L") : numberIn(rate, "L/L") * numberIn(density, "kg/L");
   if (perLiter > 1 + 1e-9) {
-    fail(
-      "range",
+    outOfRange(
       path,
       rate,
-      'less dry product than 1 kg per liter (8.3 lb per gal) of spray (a recipe per 100 gal is perVolume(amount, quantity(100, "gal", "spray")))',
+      { max: 1, unit: "kg/L" },
+      '{} (8.3 lb/gal) of dry product in the spray (a recipe per 100 gal is perVolume(amount, quantity(100, "gal", "spray")))',
     );
   }
 };

@@ -1,4 +1,11 @@
-import { expectQuantity, fail, numberIn, type Quantity, quantityOf } from "../../quantity/index.js";
+import {
+  expectQuantity,
+  fail,
+  numberIn,
+  outOfRange,
+  type Quantity,
+  quantityOf,
+} from "../../quantity/index.js";
 
 /** The product that a rate or an amount is of. */
 export type ProductSubstance = "product" | `product:${string}`;
@@ -89,11 +96,11 @@ export const expectRate = (input: unknown, path: string): ReadRate => {
 /** A share of the spray by volume is no more than all of it. */
 const noMoreThanTheSpray = (rate: unknown, path: string): void => {
   if (numberIn(rate, "% v/v") > 100 * (1 + 1e-9)) {
-    fail(
-      "range",
+    outOfRange(
       path,
       rate,
-      '100 % of the spray or less (a recipe per 100 gal is perVolume(amount, quantity(100, "gal", "spray")))',
+      { max: 100, unit: "%" },
+      '{} of the spray (a recipe per 100 gal is perVolume(amount, quantity(100, "gal", "spray")))',
     );
   }
 };

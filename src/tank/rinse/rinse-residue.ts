@@ -3,7 +3,7 @@ import {
   expectFields,
   expectNumber,
   expectQuantity,
-  fail,
+  outOfRange,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -16,7 +16,7 @@ export const litersOf = (input: unknown, path: string, bound: "positive" | "non-
 export const rinsesOf = (input: unknown, path: string): number => {
   if (input === undefined) return 3;
   const count = expectNumber(input, path, { min: 1, max: 1000 });
-  if (!Number.isInteger(count)) fail("range", path, input, "a whole number of rinses");
+  if (!Number.isInteger(count)) outOfRange(path, input, { step: 1, count: "rinses" });
   return count;
 };
 

@@ -1,4 +1,4 @@
-import { fail, quantityOf } from "../../quantity/index.js";
+import { fail, outOfRange, quantityOf } from "../../quantity/index.js";
 
 /** What a water test prints: milligrams per liter, grains per gallon, or parts per million, of an ion or as CaCO3. */
 export interface InWater<S extends string> {
@@ -19,7 +19,7 @@ export const inWater = (input: unknown, of: string, path: string): number => {
   const q = quantityOf(value, unit, given ?? "none", path);
   if (q.of !== of && q.of !== `${of}/water`)
     fail("substance/mismatch", path, q, `an amount of ${of} in water`);
-  if (q.value < 0) fail("range", path, q, "zero or more");
+  if (q.value < 0) outOfRange(path, q, { min: 0 });
   const read = q.in as (unit: string) => number;
   if (q.dimension === "mass/volume") return read.call(q, "mg/L");
   if (q.dimension === "mass/mass") return read.call(q, "ppm w/w");

@@ -5,7 +5,7 @@ import {
   expectList,
   expectRecord,
   expectText,
-  fail,
+  outOfRange,
 } from "../../quantity/index.js";
 import { runnableEntry } from "../catalogue/catalogue.js";
 import { readInputs } from "../catalogue/entry-result.js";
@@ -41,7 +41,12 @@ const filled = (
   ): DerivedQuantity | undefined => {
     const number = typeof resultOf === "number" ? resultOf : Number.NaN;
     if (!Number.isInteger(number) || number < 1 || number > done.length)
-      return fail("range", `${at}.resultOf`, resultOf, "the number of an earlier step, 1 for the first");
+      return outOfRange(
+        `${at}.resultOf`,
+        resultOf,
+        { step: 1, min: 1, max: Math.max(1, done.length) },
+        "the number of an earlier step, {}",
+      );
     return done[number - 1]?.exact;
   };
   return Object.fromEntries(
@@ -75,7 +80,7 @@ const waits = (
 /** Only the last step has the unit that was asked for. */
 const stepsOf = (steps: unknown, read: ReturnType<typeof readOptions>): readonly Derivation[] => {
   const list = expectList(steps, "steps", "step");
-  if (list.length > mostSteps) return fail("range", "steps", `${list.length} steps`, `at most ${mostSteps}`);
+  if (list.length > mostSteps) return outOfRange("steps", `${list.length} steps`, { max: mostSteps });
   const problems = checks();
   const done: (Derivation | undefined)[] = [];
   list.forEach((step, n) => {

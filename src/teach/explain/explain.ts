@@ -7,6 +7,7 @@ import {
   fail,
   inUnit,
   isUnit,
+  outOfRange,
 } from "../../quantity/index.js";
 import { type RunnableEntry, runnableEntry } from "../catalogue/catalogue.js";
 import { readInputs, resultOf } from "../catalogue/entry-result.js";
@@ -47,7 +48,7 @@ const expectDigits = (digits: unknown): number => {
   const number = expectNumber(digits, "options.digits", { min: 1, max: 6 });
   return Number.isInteger(number)
     ? number
-    : fail("range", "options.digits", number, "a whole number from 1 to 6");
+    : outOfRange("options.digits", number, { step: 1, min: 1, max: 6 });
 };
 
 /** The options of a derivation, or every problem with them. */

@@ -1,4 +1,4 @@
-import { fail } from "../../quantity/index.js";
+import { fail, outOfRange } from "../../quantity/index.js";
 import { type Expression, type FunctionName, functionTable } from "./expression.js";
 
 /** An equation, read: the symbol that it gives, and what that is. */
@@ -94,7 +94,7 @@ class Reading {
 export const readEquation = (text: string): Equation => {
   if (typeof text !== "string") return fail("type", "equation", text, "a text, such as R = 100 * T / p");
   if (text.length > longestEquation)
-    return fail("range", "equation", `${text.length} signs`, `at most ${longestEquation}`);
+    return outOfRange("equation", `${text.length} signs`, { max: longestEquation, count: "characters" });
   const [symbol = "", right = "", ...more] = text.split("=");
   if (right === "" || more.length > 0) return fail("text", "equation", text, "a symbol = an expression");
   return { symbol: symbol.trim(), tree: new Reading(right).whole() };

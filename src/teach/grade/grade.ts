@@ -1,4 +1,4 @@
-import { allOf, expectOneOf, fail, quantityFrom } from "../../quantity/index.js";
+import { allOf, expectOneOf, fail, outOfRange, quantityFrom } from "../../quantity/index.js";
 import type { NameOfMistake } from "../topics/mistakes.js";
 import type { QuizMistake, QuizProblem } from "../topics/quiz-problem.js";
 import { quizAt } from "../topics/read-quiz.js";
@@ -158,7 +158,7 @@ export const grade = (problem: QuizProblem, answer: string): QuizGrade => {
         return fail(answer === undefined ? "missing" : "type", "answer", answer, "a text");
       return answer.length <= longestText
         ? answer
-        : fail("range", "answer", `${answer.length} characters`, `at most ${longestText}`);
+        : outOfRange("answer", `${answer.length} characters`, { max: longestText, count: "characters" });
     },
   });
   expectOneOf(quiz.units, ["US", "metric"], "problem.units");

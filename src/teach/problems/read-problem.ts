@@ -1,4 +1,4 @@
-import { expectOneOf, fail, nearName } from "../../quantity/index.js";
+import { expectOneOf, fail, nearName, outOfRange } from "../../quantity/index.js";
 import { topics } from "../lessons/all-topics.js";
 import type { Level, ProblemUnits, Topic } from "../topics/topic.js";
 
@@ -30,11 +30,18 @@ export const topicAt = (input: unknown, path: string): Topic => {
 export const levelAt = (input: unknown, path: string, topic?: Topic): Level => {
   const level = ([1, 2, 3] as const).find((each) => each === input);
   if (level === undefined) {
-    return fail(input === undefined ? "missing" : "range", path, input, "level 1, 2 or 3");
+    return input === undefined
+      ? fail("missing", path, input, "level 1, 2 or 3")
+      : outOfRange(path, input, { step: 1, min: 1, max: 3 }, "a level: {}");
   }
   return topic === undefined || topic.levels.includes(level)
     ? level
-    : fail("range", path, input, `a level of ${topic.id}: ${topic.levels.join(", ")}`);
+    : outOfRange(
+        path,
+        input,
+        { min: topic.levels[0] as number, max: topic.levels.at(-1) as number },
+        `a level of ${topic.id}: {}`,
+      );
 };
 
 /** The largest seed: the generator takes 32 bits. */
@@ -46,7 +53,7 @@ export const seedAt = (input: unknown, path: string): number => {
   if (typeof input !== "number") return fail("type", path, input, "a seed, a whole number");
   return Number.isInteger(input) && input >= 0 && input <= largest
     ? Math.abs(input)
-    : fail("range", path, input, `a whole number from 0 to ${largest}`);
+    : outOfRange(path, input, { step: 1, min: 0, max: largest });
 };
 
 /** The units of a problem. */

@@ -1,4 +1,12 @@
-import { allOf, expectFields, expectList, expectNumber, expectRecord, fail } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectList,
+  expectNumber,
+  expectRecord,
+  fail,
+  outOfRange,
+} from "../../quantity/index.js";
 import { topics } from "../lessons/all-topics.js";
 import { posedProblem, shuffled } from "../topics/pose.js";
 import type { QuizProblem, Worksheet } from "../topics/quiz-problem.js";
@@ -12,7 +20,7 @@ const triesForNew = 60;
 
 const wholeCount = (input: unknown): number => {
   const count = expectNumber(input, "count", { min: 1, max: mostProblems });
-  return Number.isInteger(count) ? count : fail("range", "count", input, "a whole number of problems");
+  return Number.isInteger(count) ? count : outOfRange("count", input, { step: 1, count: "problems" });
 };
 
 /** The topics to take, each once, all where none is named; each has the level asked for. */
@@ -22,8 +30,7 @@ const chosenTopics = (input: unknown, level: unknown): readonly Topic[] => {
     return topics.filter(({ levels }) => wanted === undefined || levels.includes(wanted));
   }
   const named = expectList(input, "topics", "topic");
-  if (named.length > mostProblems)
-    fail("range", "topics", `${named.length} topics`, `at most ${mostProblems}`);
+  if (named.length > mostProblems) outOfRange("topics", `${named.length} topics`, { max: mostProblems });
   const read = named.map((each, i) => topicAt(each, `topics[${i}]`));
   read.forEach((topic, i) => {
     if (read.indexOf(topic) !== i) fail("duplicate", `topics[${i}]`, topic.id, "each topic once");

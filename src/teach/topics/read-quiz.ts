@@ -6,6 +6,7 @@ import {
   expectRecord,
   expectText,
   fail,
+  outOfRange,
 } from "../../quantity/index.js";
 import type { QuizAnswer, QuizProblem, Worksheet } from "./quiz-problem.js";
 
@@ -31,7 +32,7 @@ const textAt = (input: unknown, path: string): string => {
   const text = expectText(input, path, "a text");
   return text.length <= longest
     ? text
-    : fail("range", path, `${text.length} characters`, `at most ${longest}`);
+    : outOfRange(path, `${text.length} characters`, { max: longest, count: "characters" });
 };
 
 const answerAt = (input: unknown, path: string): void => {
@@ -84,7 +85,7 @@ const eachAt = (
   read: (item: unknown, path: string) => unknown,
 ): void => {
   const list = Array.isArray(input) && input.length === 0 ? [] : expectList(input, path, "item");
-  if (list.length > most) fail("range", path, `${list.length} items`, `at most ${most}`);
+  if (list.length > most) outOfRange(path, `${list.length} items`, { max: most });
   list.forEach((item, i) => void read(item, `${path}[${i}]`));
 };
 

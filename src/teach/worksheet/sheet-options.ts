@@ -1,4 +1,4 @@
-import { allOf, expectFields, expectFlag, expectText, fail } from "../../quantity/index.js";
+import { allOf, expectFields, expectFlag, expectText, outOfRange } from "../../quantity/index.js";
 
 /** What a sheet shows beside its problems. */
 export interface SheetOptions {
@@ -21,7 +21,10 @@ export const sheetOptions = (input: unknown, seed: number): Required<SheetOption
       const title = expectText(fields.title, "options.title", "a heading");
       return title.length <= longestTitle
         ? title
-        : fail("range", "options.title", `${title.length} characters`, `at most ${longestTitle}`);
+        : outOfRange("options.title", `${title.length} characters`, {
+            max: longestTitle,
+            count: "characters",
+          });
     },
     choices: () => (fields.choices === undefined ? false : expectFlag(fields.choices, "options.choices")),
     key: () => (fields.key === undefined ? true : expectFlag(fields.key, "options.key")),

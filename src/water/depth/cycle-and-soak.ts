@@ -1,4 +1,4 @@
-import { expectRecord, type Finding, fail } from "../../quantity/index.js";
+import { expectRecord, type Finding, fail, outOfRange } from "../../quantity/index.js";
 import {
   depthOrNone,
   type Length,
@@ -119,7 +119,7 @@ const storedMinutes = (storage: Length | undefined, p: number, f: number): numbe
   const minutes = (60 * storage.in("mm")) / (p - f);
   return minutes > 0
     ? minutes
-    : fail("range", "storage", storage, "more than zero: the rate is above the intake");
+    : outOfRange("storage", storage, { above: 0 }, "{}: the rate is above the intake");
 };
 
 const plan = (cycles: number, whole: number, soak: number, findings: readonly Finding[]): CycleAndSoak => ({

@@ -1,4 +1,4 @@
-import { expectRecord, fail } from "../../quantity/index.js";
+import { expectRecord, fail, outOfRange } from "../../quantity/index.js";
 import {
   type Angle,
   type Area,
@@ -110,5 +110,5 @@ export const arcOf = (input: unknown, path: string): Angle => {
   const degrees = turn.in("deg");
   return degrees > 0 && degrees <= 360 + 1e-9
     ? turn
-    : fail("range", path, turn, "an arc of more than 0 and at most 360 degrees");
+    : outOfRange(path, turn, { above: 0, max: 360, unit: "deg" }, "an arc of {}");
 };

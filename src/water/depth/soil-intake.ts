@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { type FactSource, fail, frozen, quantity } from "../../quantity/index.js";
+import { type FactSource, frozen, outOfRange, quantity } from "../../quantity/index.js";
 import {
   type Length,
   made,
@@ -128,15 +128,26 @@ export const timeToRunoff = (input: {
     "a record with rate, initial, basic, decay",
   );
   const [p, f0, fc, b] = [q.rate.in("mm/h"), q.initial.in("mm/h"), q.basic.in("mm/h"), q.decay.in("1/h")];
-  if (f0 <= fc) fail("range", "initial", q.initial, "an intake at the start above the basic one");
+  if (f0 <= fc)
+    outOfRange(
+      "initial",
+      q.initial,
+      { above: fc, unit: "mm/h" },
+      "{}: an intake at the start above the basic one",
+    );
   if (p <= fc)
-    fail(
-      "range",
+    outOfRange(
       "rate",
       q.rate,
-      "a rate above the basic intake: below it no water runs off, however long it runs",
+      { above: fc, unit: "mm/h" },
+      "{}, the basic intake: below it no water runs off, however long it runs",
     );
   if (p >= f0)
-    fail("range", "rate", q.rate, "a rate below the intake at the start: above it water runs off at once");
+    outOfRange(
+      "rate",
+      q.rate,
+      { below: f0, unit: "mm/h" },
+      "{}, the intake at the start: above it water runs off at once",
+    );
   return made((60 * (f0 - p + fc * Math.log((f0 - fc) / (p - fc)))) / (p * b), "min", "time");
 };

@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { checks, expectList, type Finding, fail, inUnit } from "../../quantity/index.js";
+import { checks, expectList, type Finding, fail, inUnit, outOfRange } from "../../quantity/index.js";
 import {
   depth,
   depthOrNone,
@@ -45,11 +45,13 @@ export interface WateringWeek {
 
 const weekdays = (input: unknown, path: string): readonly Weekday[] => {
   const list = expectList(input, path, "watering day, from 1 for Monday to 7 for Sunday");
-  if (list.length > 7) fail("range", path, list, "at most the seven days of a week, each once");
+  if (list.length > 7) outOfRange(path, list, { max: 7, count: "days of a week" }, "{}, each once");
   const problems = checks();
   list.forEach((day, i) => {
     if (!([1, 2, 3, 4, 5, 6, 7] as readonly unknown[]).includes(day)) {
-      problems.run(() => fail("range", `${path}[${i}]`, day, "a day from 1 for Monday to 7 for Sunday"));
+      problems.run(() =>
+        outOfRange(`${path}[${i}]`, day, { step: 1, min: 1, max: 7 }, "{}: 1 for Monday, 7 for Sunday"),
+      );
     } else if (list.indexOf(day) < i) {
       problems.run(() => fail("duplicate", `${path}[${i}]`, day, "each day once"));
     }

@@ -1,6 +1,6 @@
 import { declinationOn, sunsetAt } from "../../calendar/house.js";
 import { dateOfInstant, dayOfYear, hoursBetween, type Instant, instant } from "../../calendar/index.js";
-import { fail, type Quantity } from "../../quantity/index.js";
+import { fail, outOfRange, type Quantity } from "../../quantity/index.js";
 import { type Angle, type Irradiance, made, type Read, readRecord, type Time, time } from "../read.js";
 import { distanceOn, extraterrestrialBetween, extraterrestrialOf, seasonalCorrection } from "./fao56.js";
 import { type SolarDay, solarDayReaders } from "./sun-position.js";
@@ -48,7 +48,9 @@ export interface SolarHour {
 
 const shortTime = (input: unknown, path: string): Time => {
   const t = time(input, path);
-  return t.in("h") <= 3 + 1e-9 ? t : fail("range", path, t, "at most 3 h: for a day take the daily form");
+  return t.in("h") <= 3 + 1e-9
+    ? t
+    : outOfRange(path, t, { max: 3, unit: "h" }, "{}: for a day take the daily form");
 };
 
 /** The readers of {@link SolarHour}. */

@@ -8,7 +8,7 @@ import {
   dailyTemperatures,
   dayOfYear,
 } from "../../calendar/index.js";
-import { fail } from "../../quantity/index.js";
+import { fail, outOfRange } from "../../quantity/index.js";
 import { type Angle, made, type Rate, readRecord, type Temperature } from "../read.js";
 import { dayRadiation } from "./extraterrestrial-radiation.js";
 import { mmPerMJ } from "./fao56.js";
@@ -60,7 +60,8 @@ export const hargreavesEvapotranspiration = (input: {
   );
   expectOrder(q.min, q.max);
   const [tMin, tMax] = [q.min.in("°C"), q.max.in("°C")];
-  if ((tMin + tMax) / 2 < -17.8) fail("range", "max", q.max, "a mean temperature of at least -17.8 °C");
+  if ((tMin + tMax) / 2 < -17.8)
+    outOfRange("max", q.max, { min: -17.8, unit: "°C" }, "a mean temperature of {}");
   return made(
     hargreavesOf(tMin, tMax, dayRadiation(q.latitude.in("rad"), dayOfYear(q.date))),
     "mm/d",
@@ -112,7 +113,7 @@ export const hargreavesSeries = (input: {
     if (typeof low !== "number" || typeof high !== "number") return null;
     const [tMin, tMax] = [celsius(low), celsius(high)];
     if ((tMin + tMax) / 2 < -17.8)
-      fail("range", `temperatures.max[${i}]`, high, "a mean temperature of at least -17.8 °C");
+      outOfRange(`temperatures.max[${i}]`, high, { min: -17.8, unit: "°C" }, "a mean temperature of {}");
     return hargreavesOf(tMin, tMax, dayRadiation(phi, day));
   });
   return dailySeries({

@@ -1,7 +1,14 @@
 import { declinationOn } from "../../calendar/house.js";
 import type { Instant } from "../../calendar/index.js";
-import { exceeds } from "../../numeric/index.js";
-import { expectQuantity, type Finding, fail, isUnit, type Quantity } from "../../quantity/index.js";
+import { exceeds, roundTo } from "../../numeric/index.js";
+import {
+  expectQuantity,
+  type Finding,
+  fail,
+  isUnit,
+  outOfRange,
+  type Quantity,
+} from "../../quantity/index.js";
 import {
   type Angle,
   type Irradiance,
@@ -199,11 +206,11 @@ const exposure = (value: number): Exposure => made(value, "MJ/m2", "radiant expo
 /** Light before sunrise and after sunset, and of an instrument that is not at zero, is small. */
 const notAboveAtmosphere = (rs: number, ra: number, hours: number): void => {
   if (rs > ra + 0.05 * hours)
-    fail(
-      "range",
+    outOfRange(
       "solar",
       `${rs.toFixed(3)} MJ/m2`,
-      `not more than at the top of the atmosphere in the period, ${ra.toFixed(3)} MJ/m2`,
+      { max: roundTo(ra, 0.001), unit: "MJ/m2" },
+      "{}, what there is at the top of the atmosphere in the period",
     );
 };
 

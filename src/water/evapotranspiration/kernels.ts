@@ -1,5 +1,5 @@
 import { expectFloat64Array } from "../../numeric/house.js";
-import { expectFields, fail } from "../../quantity/index.js";
+import { expectFields, fail, outOfRange } from "../../quantity/index.js";
 import { dayRadiation } from "./extraterrestrial-radiation.js";
 import {
   clearSkyShare,
@@ -37,17 +37,18 @@ const names = [
   "dayOfYear",
 ] as const;
 
-const bounds: Readonly<Record<(typeof names)[number], readonly [least: number, most: number, said: string]>> =
-  {
-    tMinC: [-90, 60, "an air temperature from -90 to 60 °C"],
-    tMaxC: [-90, 60, "an air temperature from -90 to 60 °C"],
-    vaporPressureKPa: [0, 20, "a vapor pressure from 0 to 20 kPa"],
-    windAtTwoMetersMPerS: [0, 120, "a wind speed from 0 to 120 m/s"],
-    solarMJPerM2D: [0, 50, "a radiation from 0 to 50 MJ/m2/d"],
-    elevationM: [-500, 9000, "an elevation from -500 to 9000 m"],
-    latitudeDeg: [-90, 90, "a latitude from -90 to 90 degrees"],
-    dayOfYear: [1, 366, "a day of the year from 1 to 366"],
-  };
+const bounds: Readonly<
+  Record<(typeof names)[number], readonly [least: number, most: number, unit: string, what: string]>
+> = {
+  tMinC: [-90, 60, "°C", "an air temperature"],
+  tMaxC: [-90, 60, "°C", "an air temperature"],
+  vaporPressureKPa: [0, 20, "kPa", "a vapor pressure"],
+  windAtTwoMetersMPerS: [0, 120, "m/s", "a wind speed"],
+  solarMJPerM2D: [0, 50, "MJ/m2/d", "a radiation"],
+  elevationM: [-500, 9000, "m", "an elevation"],
+  latitudeDeg: [-90, 90, "deg", "a latitude"],
+  dayOfYear: [1, 366, "d", "a day of the year"],
+};
 
 const arrayOf = (value: unknown, path: string, length: number | undefined): Float64Array => {
   const array = expectFloat64Array(value, path);
@@ -60,9 +61,9 @@ const arrayOf = (value: unknown, path: string, length: number | undefined): Floa
 const refuse = (days: StationDays, i: number): never => {
   for (const name of names) {
     const value = days[name][i] as number;
-    const [least, most, said] = bounds[name];
+    const [min, max, unit, what] = bounds[name];
     if (!Number.isFinite(value)) fail("not-finite", `${name}[${i}]`, value, "a finite number");
-    if (value < least || value > most) fail("range", `${name}[${i}]`, value, said);
+    if (value < min || value > max) outOfRange(`${name}[${i}]`, value, { min, max, unit }, `${what} of {}`);
   }
   const [low, high] = [days.tMinC[i] as number, days.tMaxC[i] as number];
   if (low > high) fail("conflict", `tMinC[${i}]`, low, `not more than tMaxC[${i}], which is ${high}`);
@@ -198,11 +199,11 @@ const refuseTemperatures = (
 ): never => {
   for (const name of ["tMinC", "tMaxC", "latitudeDeg", "dayOfYear"] as const) {
     const value = days[name][i] as number;
-    const [least, most, said] = bounds[name];
+    const [min, max, unit, what] = bounds[name];
     if (!Number.isFinite(value)) fail("not-finite", `${name}[${i}]`, value, "a finite number");
-    if (value < least || value > most) fail("range", `${name}[${i}]`, value, said);
+    if (value < min || value > max) outOfRange(`${name}[${i}]`, value, { min, max, unit }, `${what} of {}`);
   }
   const [low, high] = [days.tMinC[i] as number, days.tMaxC[i] as number];
   if (low > high) fail("conflict", `tMinC[${i}]`, low, `not more than tMaxC[${i}], which is ${high}`);
-  return fail("range", `tMaxC[${i}]`, high, "a mean temperature of at least -17.8 °C");
+  return outOfRange(`tMaxC[${i}]`, high, { min: -17.8, unit: "°C" }, "a mean temperature of {}");
 };

@@ -1,4 +1,4 @@
-import { fail } from "../../quantity/index.js";
+import { outOfRange } from "../../quantity/index.js";
 import {
   type Irradiance,
   type Length,
@@ -57,7 +57,7 @@ export const solarRadiationFromSunshine = (input: {
     "a record with extraterrestrial, sunshine and daylight",
   );
   const daylight = q.daylight.in("h");
-  if (!(daylight > 0)) fail("range", "daylight", q.daylight, "more than zero");
+  if (!(daylight > 0)) outOfRange("daylight", q.daylight, { above: 0 });
   const light = { solar: undefined, sunshine: q.sunshine, a: q.a, b: q.b, temperatures: undefined };
   return made(
     solarOf(light, { ra: q.extraterrestrial.in("MJ/m2/d"), daylight, range: 0 }),
@@ -195,7 +195,7 @@ export const netLongwaveRadiation = (input: {
   );
   expectOrder(q.min, q.max);
   const clear = q.clearSky.in("MJ/m2/d");
-  if (!(clear > 0)) fail("range", "clearSky", q.clearSky, "more than zero: a day on which the sun rises");
+  if (!(clear > 0)) outOfRange("clearSky", q.clearSky, { above: 0 }, "{}: a day on which the sun rises");
   const air = {
     tMin: q.min.in("°C"),
     tMax: q.max.in("°C"),

@@ -1,5 +1,5 @@
-import { exceeds } from "../../numeric/index.js";
-import { expectQuantity, expectRecord, fail } from "../../quantity/index.js";
+import { exceeds, roundTo } from "../../numeric/index.js";
+import { expectQuantity, expectRecord, fail, outOfRange } from "../../quantity/index.js";
 import {
   type Irradiance,
   number,
@@ -72,11 +72,11 @@ export const solarOf = (
   if (light.solar !== undefined) {
     const rs = light.solar.in("MJ/m2/d");
     return exceeds(rs, day.ra)
-      ? fail(
-          "range",
+      ? outOfRange(
           "sunlight.solar",
           light.solar,
-          `not more than at the top of the atmosphere, ${day.ra.toFixed(2)} MJ/m2/d`,
+          { max: roundTo(day.ra, 0.01), unit: "MJ/m2/d" },
+          "{}, what there is at the top of the atmosphere",
         )
       : rs;
   }
@@ -84,11 +84,11 @@ export const solarOf = (
     const n = light.sunshine.in("h");
     // A sunshine recorder that counts to the tenth of an hour may read so much more than the formula of daylight.
     if (n > day.daylight + 0.5)
-      fail(
-        "range",
+      outOfRange(
         "sunlight.sunshine",
         light.sunshine,
-        `not more than the daylight, ${day.daylight.toFixed(1)} h`,
+        { max: roundTo(day.daylight, 0.1), unit: "h" },
+        "{}, the daylight",
       );
     return ((light.a ?? angstrom.a) + ((light.b ?? angstrom.b) * n) / day.daylight) * day.ra;
   }

@@ -1,4 +1,4 @@
-import { fail, likeQuantity } from "../../quantity/index.js";
+import { likeQuantity, outOfRange } from "../../quantity/index.js";
 import { number, optional, type Rate, rateOrNone, readRecord } from "../read.js";
 
 /**
@@ -31,7 +31,7 @@ export const turfUse = (input: {
       reference: (value, path) => {
         const figure: unknown = Object(value).value;
         if (typeof figure === "number" && figure < 0)
-          fail("range", path, value, "zero or more: below zero is dew, and such a day counts as 0");
+          outOfRange(path, value, { min: 0 }, "{}: below zero is dew, and such a day counts as 0");
         return rateOrNone(value, path);
       },
       coefficient: number({ above: 0, max: 3 }),

@@ -1,4 +1,4 @@
-import { expectNumber, expectQuantity, fail } from "../../quantity/index.js";
+import { expectNumber, expectQuantity, fail, outOfRange } from "../../quantity/index.js";
 import {
   type Angle,
   angle,
@@ -17,7 +17,7 @@ export const temperature: Read<Temperature> = (input, path) => {
   const celsius = t.in("°C");
   return celsius >= -90 && celsius <= 60
     ? t
-    : fail("range", path, t, "an air temperature: -90 to 60 °C (-130 to 140 °F)");
+    : outOfRange(path, t, { min: -90, max: 60, unit: "°C" }, "an air temperature of {}");
 };
 
 /** Takes the height of a place above the sea, from the lowest shore to the highest summit. */
@@ -32,7 +32,7 @@ export const latitude: Read<Angle> = (input, path) => {
   const at = angle(input, path);
   return Math.abs(at.in("deg")) <= 90
     ? at
-    : fail("range", path, at, "a latitude from -90 to 90 degrees, negative in the south");
+    : outOfRange(path, at, { min: -90, max: 90, unit: "deg" }, "a latitude of {}, negative in the south");
 };
 
 /** Takes a longitude, negative in the west. */
@@ -40,14 +40,16 @@ export const longitude: Read<Angle> = (input, path) => {
   const at = angle(input, path);
   return Math.abs(at.in("deg")) <= 180
     ? at
-    : fail("range", path, at, "a longitude from -180 to 180 degrees, negative in the west");
+    : outOfRange(path, at, { min: -180, max: 180, unit: "deg" }, "a longitude of {}, negative in the west");
 };
 
 /** Takes a day of the year, 1 to 366. */
 export const dayNumber: Read<number> = (input, path) => {
   if (input === undefined) fail("missing", path, input, "a day of the year; dayOfYear(date) gives it");
   const day = expectNumber(input, path, { min: 1, max: 366 });
-  return Number.isInteger(day) ? day : fail("range", path, day, "a whole day of the year");
+  return Number.isInteger(day)
+    ? day
+    : outOfRange(path, day, { step: 1, min: 1, max: 366 }, "a day of the year: {}");
 };
 
 /** Takes a wind speed near the ground. */
@@ -55,7 +57,7 @@ export const speed: Read<Rate> = (input, path) => {
   if (input === undefined || input === null)
     return fail("missing", path, input, 'a wind speed, such as quantity(2.8, "m/s")');
   const u = expectQuantity(input, { dimension: "length/time", of: "none", bound: "non-negative" }, path);
-  return u.in("m/s") <= 120 ? u : fail("range", path, u, "a wind speed of 120 m/s at most");
+  return u.in("m/s") <= 120 ? u : outOfRange(path, u, { max: 120, unit: "m/s" }, "a wind speed of {}");
 };
 
 /** Refuses a lowest temperature above the highest. */

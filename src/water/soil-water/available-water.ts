@@ -1,4 +1,4 @@
-import { checks, expectList, fail, type Quantity } from "../../quantity/index.js";
+import { checks, expectList, fail, outOfRange, type Quantity } from "../../quantity/index.js";
 import { isMetric, type Length, length, made, optional, type Read, readRecord } from "../read.js";
 
 /** Water that a soil holds for plants by depth of soil: `in/ft`, `mm/m`, or percent by volume. */
@@ -36,7 +36,7 @@ export const capacity: Read<number> = (input, path) => {
   if (of !== "none") fail("substance/mismatch", path, of, such);
   return share > 0 && share < 1
     ? share
-    : fail("range", path, input, "more than nothing and less than all of the soil");
+    : outOfRange(path, input, { above: 0, below: 100, unit: "%" }, "{} of the soil");
 };
 
 const most = 100;
@@ -46,7 +46,7 @@ const layersOf: Read<readonly { readonly thickness: Length; readonly capacity: n
   path,
 ) => {
   const list = expectList(input, path, "layer");
-  if (list.length > most) fail("range", path, list, `at most ${most} layers`);
+  if (list.length > most) outOfRange(path, list, { max: most, count: "layers" });
   const problems = checks();
   const found: { readonly thickness: Length; readonly capacity: number }[] = [];
   list.forEach((item, i) => {
@@ -99,11 +99,11 @@ export const availableWater = (input: {
   const whole = q.layers.reduce((sum, { thickness }) => sum + thickness.in(unit), 0);
   const deep = q.rootDepth?.in(unit) ?? whole;
   if (deep > whole * (1 + 1e-9)) {
-    fail(
-      "range",
+    outOfRange(
       "rootDepth",
       q.rootDepth,
-      `not deeper than the layers, ${whole} ${unit}: add the layer below`,
+      { max: whole, unit },
+      "{}, the depth of the layers: add the layer below",
     );
   }
   let above = 0;

@@ -1,5 +1,5 @@
 import { addDays, type CivilDate, daysBetween } from "../../calendar/index.js";
-import { checks, fail } from "../../quantity/index.js";
+import { checks, fail, outOfRange } from "../../quantity/index.js";
 import { type DailyDepths, dailyDepths } from "../daily-depths.js";
 import { depth, depthOrNone, type Length, optional, percent, type Read, readRecord, word } from "../read.js";
 
@@ -9,7 +9,9 @@ const weekdays: Read<readonly number[]> = (input, path) => {
   const problems = checks();
   input.forEach((day: unknown, i) => {
     if (!([1, 2, 3, 4, 5, 6, 7] as readonly unknown[]).includes(day))
-      problems.run(() => fail("range", `${path}[${i}]`, day, "1 for Monday to 7 for Sunday"));
+      problems.run(() =>
+        outOfRange(`${path}[${i}]`, day, { step: 1, min: 1, max: 7 }, "{}: 1 for Monday, 7 for Sunday"),
+      );
   });
   problems.done();
   return input as readonly number[];

@@ -1,6 +1,6 @@
 import { addDays, type CivilDate, type DailySeries, weekday } from "../../calendar/index.js";
 import { accurateSum, exceeds } from "../../numeric/index.js";
-import { checks, expectRecord, type Finding, fail } from "../../quantity/index.js";
+import { checks, expectRecord, type Finding, fail, outOfRange } from "../../quantity/index.js";
 import type { DailyDepths } from "../daily-depths.js";
 import { type Length, made, readRecord, type Share } from "../read.js";
 import { balanceReaders, daysOf, filled, longestSeason, type PlanRead } from "./balance-input.js";
@@ -108,7 +108,7 @@ export const soilWaterBalance = (input: {
   );
   const { start } = q.use;
   const days = q.use.mm.length;
-  if (days > longestSeason) fail("range", "use.values", days, `at most ${longestSeason} days`);
+  if (days > longestSeason) outOfRange("use.values", days, { max: longestSeason, count: "days" });
   const problems = checks();
   const demand = problems.run(() => filled(q.use.mm, "use")) ?? [];
   const fallen = problems.run(() => daysOf(q.rain, start, days, "rain")) ?? [];

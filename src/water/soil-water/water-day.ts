@@ -1,4 +1,4 @@
-import { fail } from "../../quantity/index.js";
+import { outOfRange } from "../../quantity/index.js";
 import { depth, depthOrNone, type Length, made, percent, readRecord, type Share } from "../read.js";
 import { stressAt } from "./depletion.js";
 
@@ -120,7 +120,7 @@ export const soilWaterDay = (input: {
 /** Takes a depletion: not more than the root zone holds, but for rounding. */
 export const expectDepletion = (depleted: number, total: number, path: string): number => {
   if (depleted > total * (1 + 1e-9)) {
-    return fail("range", path, depleted, `not more than the root zone holds, ${total}`);
+    return outOfRange(path, depleted, { max: total }, "{}, which the root zone holds");
   }
   return Math.min(depleted, total);
 };

@@ -1,4 +1,4 @@
-import { checks, type Finding, fail } from "../../quantity/index.js";
+import { checks, type Finding, fail, outOfRange } from "../../quantity/index.js";
 import {
   anyLength,
   type Length,
@@ -34,7 +34,7 @@ const losses: Read<readonly Pressure[]> = (input, path) => {
       input,
       "a list of losses; an empty one where there are none",
     );
-  if (input.length > most) fail("range", path, input, `at most ${most} losses`);
+  if (input.length > most) outOfRange(path, input, { max: most, count: "losses" });
   const problems = checks();
   const found: Pressure[] = [];
   Array.from(input as readonly unknown[]).forEach((loss, i) => {

@@ -1,5 +1,5 @@
 import { accurateSum, expectReadings } from "../../numeric/index.js";
-import { fail, type Quantity } from "../../quantity/index.js";
+import { fail, outOfRange, type Quantity } from "../../quantity/index.js";
 
 /** What cans caught: depths, or volumes where all cans have one opening. */
 export type Catches =
@@ -23,7 +23,7 @@ export const readCatches =
   (input: unknown, path: string): SortedCatches => {
     if (input === undefined)
       return fail("missing", path, input, "what each can caught, as depths or volumes");
-    if (Array.isArray(input) && input.length > most) fail("range", path, input, `at most ${most} cans`);
+    if (Array.isArray(input) && input.length > most) outOfRange(path, input, { max: most, count: "cans" });
     const list = expectReadings(input as readonly Quantity<string, string>[], path, least);
     const first = list[0] as Quantity<string, string>;
     const kind = `${first.dimension} of ${first.of}`;
@@ -31,11 +31,11 @@ export const readCatches =
       fail("unit/mismatch", `${path}[0]`, first, "a depth, a volume of water or a depth per time");
     }
     list.forEach((q, i) => {
-      if (q.value < 0) fail("range", `${path}[${i}]`, q, "zero or more: an empty can counts as 0");
+      if (q.value < 0) outOfRange(`${path}[${i}]`, q, { min: 0 }, "{}: an empty can counts as 0");
     });
     const sorted = Float64Array.from(list, (q) => q.value).sort();
     const mean = accurateSum(sorted) / sorted.length;
-    if (!(mean > 0)) fail("range", path, "cans that are all empty", "at least one can with water in it");
+    if (!(mean > 0)) outOfRange(path, "cans that are all empty", { min: 1 }, "cans with water in them, {}");
     return { sorted: Array.from(sorted), mean, unit: first.unit };
   };
 
@@ -52,11 +52,11 @@ export const lowShare = (catches: SortedCatches, parts: 2 | 4, remainder: Remain
 const lowest = (cans: number, parts: 2 | 4, remainder: Remainder): number => {
   if (cans % parts === 0) return cans / parts;
   if (remainder === "refuse") {
-    return fail(
-      "range",
+    return outOfRange(
       "catches",
       cans,
-      `a number of cans that divides by ${parts}, or another remainder than "refuse"`,
+      { step: parts, count: "cans" },
+      '{}, or another remainder than "refuse"',
     );
   }
   const share = cans / parts;

@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { fail } from "../../quantity/index.js";
+import { fail, outOfRange } from "../../quantity/index.js";
 import { type Rate, rate, readRecord } from "../read.js";
 
 /**
@@ -22,7 +22,8 @@ import { type Rate, rate, readRecord } from "../read.js";
 export const schedulingCoefficient = (input: { readonly mean: Rate; readonly driest: Rate }): number => {
   const { mean, driest } = readRecord(input, { mean: rate, driest: rate }, "a record with mean and driest");
   const [all, low] = [mean.value, driest.in(mean.unit as "mm/h")];
-  if (exceeds(low, all)) fail("range", "driest", driest, "not more than the mean rate");
+  if (exceeds(low, all))
+    outOfRange("driest", driest, { max: mean.value, unit: mean.unit }, "{}, the mean rate");
   const coefficient = Math.max(1, all / low);
   return Number.isFinite(coefficient)
     ? coefficient

@@ -1,6 +1,6 @@
 import { addHours, compareInstants, type Instant, instant } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
-import { checks, type Finding, fail } from "../../quantity/index.js";
+import { checks, type Finding, fail, outOfRange } from "../../quantity/index.js";
 import { minutesFor } from "../depth/run-time.js";
 import {
   depthOrNone,
@@ -67,7 +67,7 @@ const events: Read<readonly WaterEvent[]> = (input, path) => {
       input,
       "a list of water that came; an empty one where none did",
     );
-  if (input.length > most) fail("range", path, input, `at most ${most} events`);
+  if (input.length > most) outOfRange(path, input, { max: most, count: "events" });
   const problems = checks();
   const found: WaterEvent[] = [];
   Array.from(input as readonly unknown[]).forEach((item, i) => {

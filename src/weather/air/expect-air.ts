@@ -3,6 +3,7 @@ import {
   expectList,
   expectQuantity,
   fail,
+  outOfRange,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
@@ -23,7 +24,7 @@ export const expectAir = (input: unknown, path: string, low: number, high: numbe
   if (input === undefined) return fail("missing", path, input, "an air temperature");
   const t = expectQuantity(input, { dimension: "temperature", of: "none" }, path);
   const c = t.in("°C");
-  return c >= low - 1e-9 && c <= high + 1e-9 ? t : fail("range", path, t, `${low} to ${high} °C`);
+  return c >= low - 1e-9 && c <= high + 1e-9 ? t : outOfRange(path, t, { min: low, max: high, unit: "°C" });
 };
 
 /** Takes a relative humidity above 0 and up to 100 %, or throws. */
@@ -32,7 +33,7 @@ export const expectHumidity = (input: unknown, path: string): Humidity => {
   const rh = expectQuantity(input, { dimension: "1", of: "none", bound: "positive" }, path);
   return rh.in("%") <= 100 + 1e-9
     ? rh
-    : fail("range", path, rh, "100 % or less: a humidity of 80 is 80 %, not a share of 80");
+    : outOfRange(path, rh, { max: 100, unit: "%" }, "{}: a humidity of 80 is 80 %, not a share of 80");
 };
 
 /** What a column of air may hold, in one unit. */
@@ -58,7 +59,7 @@ export const expectColumn = (input: unknown, path: string, rule: ColumnRule): (n
   }
   const list = expectList(values, `${path}.values`, "figure");
   if (list.length > longest) {
-    return fail("range", `${path}.values`, `${list.length} figures`, `${longest} or fewer`);
+    return outOfRange(`${path}.values`, `${list.length} figures`, { max: longest });
   }
   return list.map((value, i) => {
     const at = `${path}.values[${i}]`;
@@ -69,7 +70,7 @@ export const expectColumn = (input: unknown, path: string, rule: ColumnRule): (n
     const same = quantityOf(value, unit, "none", at).in(rule.unit as never) as number;
     return same >= rule.min - 1e-9 && same <= rule.max + 1e-9
       ? same
-      : fail("range", at, value, `${rule.min} to ${rule.max} ${rule.unit}`);
+      : outOfRange(at, value, { min: rule.min, max: rule.max, unit: rule.unit });
   });
 };
 

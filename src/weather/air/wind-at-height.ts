@@ -4,6 +4,7 @@ import {
   expectQuantity,
   fail,
   likeQuantity,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 
@@ -20,11 +21,23 @@ export interface WindReading {
 }
 
 const expectHeight = (input: unknown, path: string): Quantity<"length", "none"> => {
-  const expected = `a height above the ground, ${lowest} to ${highest} m: weather stations and forecasts state 10 m`;
-  if (input === undefined) return fail("missing", path, input, expected);
+  if (input === undefined)
+    return fail(
+      "missing",
+      path,
+      input,
+      "a height above the ground: weather stations and forecasts state 10 m",
+    );
   const height = expectQuantity(input, { dimension: "length", of: "none", bound: "positive" }, path);
   const m = height.in("m");
-  return m >= lowest - 1e-9 && m <= highest + 1e-9 ? height : fail("range", path, height, expected);
+  return m >= lowest - 1e-9 && m <= highest + 1e-9
+    ? height
+    : outOfRange(
+        path,
+        height,
+        { min: lowest, max: highest, unit: "m" },
+        "a height above the ground of {}: weather stations and forecasts state 10 m",
+      );
 };
 
 const expectSpeed = (input: unknown, path: string): Quantity<"length/time", "none"> =>

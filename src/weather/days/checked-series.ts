@@ -1,5 +1,5 @@
 import { type DailySeries, dailySeries } from "../../calendar/index.js";
-import { checks, expectFields, expectNumber, fail, quantityOf } from "../../quantity/index.js";
+import { checks, expectFields, expectNumber, fail, outOfRange, quantityOf } from "../../quantity/index.js";
 
 const seriesFields = ["start", "unit", "what", "source", "values", "type", "version"] as const;
 
@@ -33,5 +33,5 @@ export const checkedTemperatureSeries = (input: unknown, path: string): DailySer
 export const expectDays = (input: unknown, path: string, min: number, max: number): number => {
   if (input === undefined) return fail("missing", path, input, "a whole number of days");
   const days = expectNumber(input, path, { min, max });
-  return Number.isInteger(days) ? days : fail("range", path, days, "a whole number of days");
+  return Number.isInteger(days) ? days : outOfRange(path, days, { step: 1, count: "days" });
 };

@@ -7,7 +7,15 @@ import {
   daysBetween,
   seriesEnd,
 } from "../../calendar/index.js";
-import { allOf, expectFields, expectText, fail, numberIn, quantityOf } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectText,
+  fail,
+  numberIn,
+  outOfRange,
+  quantityOf,
+} from "../../quantity/index.js";
 import { checkedSeries } from "./checked-series.js";
 
 /** Where the figure of a day comes from. */
@@ -102,7 +110,7 @@ const span = (list: readonly DailySeries[]): readonly [CivilDate, number] => {
   const start = starts[0] as CivilDate;
   const days = daysBetween(start, ends.at(-1) as CivilDate) + 1;
   return days > longest
-    ? fail("range", "observed", `${days} days`, `${longest} days or fewer in all`)
+    ? outOfRange("observed", `${days} days`, { max: longest, count: "days" }, "{} in all")
     : [start, days];
 };
 

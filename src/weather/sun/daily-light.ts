@@ -5,6 +5,7 @@ import {
   expectNumber,
   expectQuantity,
   fail,
+  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 
@@ -54,7 +55,12 @@ export const dailyLightIntegral = (input: {
   });
   if (Math.abs(readings.length * step - 1440) > 1e-6) {
     const got = `${readings.length} readings of ${step} minutes`;
-    fail("range", "ppfdMicromol", got, `one whole day: ${Math.round(1440 / step)} readings`);
+    outOfRange(
+      "ppfdMicromol",
+      got,
+      { min: Math.round(1440 / step), max: Math.round(1440 / step), count: "readings" },
+      "one whole day: {}",
+    );
   }
   let [sum, missing] = [0, 0];
   readings.forEach((reading, i) => {
@@ -111,11 +117,13 @@ const energyOf = (input: unknown): number => {
   const exposure = { dimension: "radiant exposure", of: "none", bound: "non-negative" } as const;
   const radiation = expectQuantity(input, exposure, "radiation");
   const energy = radiation.in("MJ/m2");
-  return energy <= 50 ? energy : fail("range", "radiation", radiation, "50 MJ/m2 or less in a day");
+  return energy <= 50
+    ? energy
+    : outOfRange("radiation", radiation, { max: 50, unit: "MJ/m2" }, "{} in a day");
 };
 
 const shareOfLight = (input: unknown): number => {
   if (input === undefined) return 50;
   const share = expectQuantity(input, { dimension: "1", of: "none", bound: "positive" }, "parShare");
-  return share.in("%") <= 100 ? share.in("%") : fail("range", "parShare", share, "100 % or less");
+  return share.in("%") <= 100 ? share.in("%") : outOfRange("parShare", share, { max: 100, unit: "%" });
 };

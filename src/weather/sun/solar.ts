@@ -1,5 +1,5 @@
 import { type CivilDate, daysBetween } from "../../calendar/index.js";
-import { expectQuantity, fail, type Quantity } from "../../quantity/index.js";
+import { expectQuantity, fail, outOfRange, type Quantity } from "../../quantity/index.js";
 
 const rad = Math.PI / 180;
 /** Where the upper edge of the sun stands on the horizon, with the refraction of the air, in degrees from the zenith. */
@@ -49,11 +49,12 @@ export const riseAngle = (latitude: number, declination: number): number => {
 
 /** Takes a latitude or a longitude in degrees. */
 export const expectDegrees = (input: unknown, path: string, most: number, sense: string): number => {
-  const expected = `${-most} to ${most} deg, ${sense}`;
-  if (input === undefined) return fail("missing", path, input, expected);
+  if (input === undefined) return fail("missing", path, input, `${-most} to ${most} deg, ${sense}`);
   const angle: Quantity<"angle", "none"> = expectQuantity(input, { dimension: "angle", of: "none" }, path);
   const degrees = angle.in("deg");
-  return Math.abs(degrees) <= most + 1e-9 ? degrees : fail("range", path, angle, expected);
+  return Math.abs(degrees) <= most + 1e-9
+    ? degrees
+    : outOfRange(path, angle, { min: -most, max: most, unit: "deg" }, `{}, ${sense}`);
 };
 
 /** How an error names the senses. */

@@ -152,7 +152,7 @@ describe("stock tanks", () => {
     });
     expect(run([ppm(100), potash], [salt("a", "33-0-0"), salt("b", "46-0-0")])).toMatchObject({
       code: "infeasible",
-      path: "targets[1]",
+      path: "salts",
     });
     expect(run([ppm(100), potash], [salt("a", "10-0-20"), salt("b", "20-0-40")]).code).toBe("infeasible");
     expect(run([ppm(100)], salts)).toMatchObject({ code: "conflict", path: "salts" });

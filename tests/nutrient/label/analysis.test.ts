@@ -187,7 +187,7 @@ describe("the likeliest slips of productRate", () => {
     const bare = quantity(0.9, "lb/1000 ft2");
     // @ts-expect-error the nutrient is left out
     expect(() => productRate(bare, feed)).toThrow(
-      "target: expected a nutrient of feed-a, got 0.9 lb/1000 ft2",
+      "target: expected a rate of a nutrient, such as N or P2O5, got 0.9 lb/1000 ft2",
     );
     // @ts-expect-error the nutrient is left out
     expect(complaints(() => productRate(bare, feed))).toEqual(["substance/mismatch target"]);

@@ -101,7 +101,7 @@ describe("a liquid labeled by volume", () => {
       "unit/mismatch amount",
     ]);
     expect(complaints(() => liquidProductRate(quantity(1, "lb/acre", "Fe"), jug))).toEqual([
-      "infeasible target",
+      "infeasible product.perVolume",
     ]);
   });
 

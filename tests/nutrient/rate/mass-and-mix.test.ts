@@ -29,7 +29,9 @@ describe("the mass of product for a mass of nutrient", () => {
   });
 
   test("is refused for a nutrient that the product has not, and for what is none", () => {
-    expect(complaints(() => productMass(quantity(1, "lb", "Fe"), feed))).toEqual(["infeasible nutrient"]);
+    expect(complaints(() => productMass(quantity(1, "lb", "Fe"), feed))).toEqual([
+      "infeasible product.analysis",
+    ]);
     expect(complaints(() => productMass(quantity(1, "lb") as never, feed))).toEqual([
       "substance/mismatch nutrient",
     ]);

@@ -92,7 +92,7 @@ describe("the slow shares between which a cap holds", () => {
     expect(problemsUnder({ limit: n, fromSlowShare: share(100.5) })[0]).toMatchObject({
       code: "range",
       path: "caps[0].fromSlowShare",
-      expected: "at most 100 % of the nitrogen",
+      expected: "100 % or less of the nitrogen",
     });
     expect(problemsUnder({ limit: n, belowSlowShare: share(-1) })[0]?.path).toBe("caps[0].belowSlowShare");
     expect(

@@ -177,7 +177,7 @@ describe("rates for several nutrients", () => {
       ),
     ).toEqual([
       "range steps[0].target",
-      "infeasible steps[1].product",
+      "infeasible steps[1].product.analysis",
       "duplicate steps[2].target",
       "substance/mismatch steps[3].target",
       "type steps[4].product",

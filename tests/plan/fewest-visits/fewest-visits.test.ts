@@ -146,7 +146,7 @@ describe("the fewest visits of a season", () => {
       season: { from: "2026-01-01", to: "2027-12-31" },
       treatments: [{ id: "a" }],
     });
-    await expect(call).rejects.toThrow(/at most 400 days/);
+    await expect(call).rejects.toThrow(/400 days or fewer/);
   });
 
   it("refuse an option that is not known", async () => {

@@ -237,7 +237,7 @@ describe("what comes in", () => {
 
   it("is refused where it is no problem or no text", () => {
     expect(() => grade(pounds, undefined as never)).toThrow(/answer/);
-    expect(() => grade(pounds, "3".repeat(301))).toThrow(/at most 300/);
+    expect(() => grade(pounds, "3".repeat(301))).toThrow(/300 characters or fewer/);
     expect(() => grade({} as never, "3")).toThrow(/problem/);
     expect(() => grade({ ...pounds, answer: { ...pounds.answer, value: Number.NaN } }, "3")).toThrow(
       /answer.value/,

@@ -48,7 +48,7 @@ describe("a worksheet", () => {
     expect(() => worksheet({ ...ask, topics: ["tank/dilution", "tank/dilution"] })).toThrow(
       /each topic once/,
     );
-    expect(() => worksheet({ ...ask, topics: ["spray/pressure"], level: 1 })).toThrow(/2, 3/);
+    expect(() => worksheet({ ...ask, topics: ["spray/pressure"], level: 1 })).toThrow(/2 to 3/);
     expect(() => worksheet({ ...ask, count: 0 })).toThrow(/count/);
     expect(() => worksheet({ ...ask, count: 201 })).toThrow(/count/);
     expect(() => worksheet({ ...ask, count: 2.5, seed: -1 })).toThrow(/seed[\s\S]*count|count[\s\S]*seed/);
@@ -63,7 +63,7 @@ describe("a problem", () => {
     const ask = { topic: "spray/speed", level: 1, seed: 1, units: "US" } as const;
     expect(() => problem({ ...ask, topic: "speed" })).toThrow(/did you mean spray\/speed/);
     expect(() => problem({ ...ask, topic: "spray/sped" })).toThrow(/did you mean spray\/speed/);
-    expect(() => problem({ ...ask, level: 4 as never })).toThrow(/level 1, 2 or 3/);
+    expect(() => problem({ ...ask, level: 4 as never })).toThrow(/a level: a whole number, 1 to 3/);
     for (const seed of [1.5, -1, Number.NaN, 2 ** 32, "1" as never, undefined as never]) {
       expect(() => problem({ ...ask, seed })).toThrow(/seed/);
     }

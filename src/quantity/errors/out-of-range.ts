@@ -1,0 +1,102 @@
+import { type Problem, RatewrightError, shown } from "./errors.js";
+import { expectFields } from "./expect-fields.js";
+
+/** Where a number, a measure or a count must lie. A date is a text such as `2026-05-18`. */
+export interface RangeBounds {
+  /** The least that is taken. */
+  readonly min?: number | string;
+  /** The most that is taken. */
+  readonly max?: number | string;
+  /** What it must lie above. */
+  readonly above?: number | string;
+  /** What it must lie below. */
+  readonly below?: number | string;
+  /** What it must be a multiple of: 1 for whole numbers. */
+  readonly step?: number;
+  /** The unit of the bounds, such as `%` or `ft`. */
+  readonly unit?: string;
+  /** What is counted, such as `characters`. */
+  readonly count?: string;
+}
+
+const boundNames = ["min", "max", "above", "below", "step", "unit", "count"] as const;
+
+/** The words of a bound; `{}` is where the bounds are said. */
+export type RangeWords = `${string}{}${string}`;
+
+/** A bound that was computed is told with the digits that mean something. */
+const digits = (bound: number | string): string =>
+  typeof bound === "number" && !Number.isInteger(bound) ? String(Number(bound.toPrecision(7))) : `${bound}`;
+
+const limits = (bounds: RangeBounds): string => {
+  const { min, max, above, below, unit, count, step } = bounds;
+  const things =
+    count !== undefined && step === undefined ? ` ${count}` : unit === undefined ? "" : ` ${unit}`;
+  const of = (bound: number | string): string =>
+    bound === 0 && things === "" ? "zero" : `${digits(bound)}${things}`;
+  if (min !== undefined && max !== undefined)
+    return min === max ? of(min) : `${digits(min)} to ${digits(max)}${things}`;
+  const ends: string[] = [];
+  if (min !== undefined) ends.push(`${of(min)} or ${typeof min === "string" ? "later" : "more"}`);
+  if (above !== undefined) ends.push(`more than ${of(above)}`);
+  if (below !== undefined) ends.push(`less than ${of(below)}`);
+  const less = typeof max === "string" ? "earlier" : count === undefined ? "less" : "fewer";
+  if (max !== undefined) ends.push(ends.length > 0 ? `at most ${of(max)}` : `${of(max)} or ${less}`);
+  return ends.join(" and ");
+};
+
+/** Bounds as a text that a person can read: "0 to 100 %", "a whole number of days, 1 or more". */
+const boundsText = (bounds: RangeBounds): string => {
+  const text = limits(bounds);
+  if (bounds.step === undefined) return text;
+  const { step, count } = bounds;
+  const whole = `a whole number${count === undefined ? "" : ` of ${count}`}`;
+  return [step === 1 ? whole : `${whole} that divides by ${step}`, text]
+    .filter((part) => part !== "")
+    .join(", ");
+};
+
+/**
+ * A {@link Problem} of the code `range`, whose text is written from its bounds: the two cannot disagree.
+ *
+ * @param got - what was received, as `shown` has it
+ * @param words - the words around the bounds, with `{}` where they go
+ *
+ * @example
+ * ```ts
+ * import { rangeProblem } from "ratewright";
+ * rangeProblem("count", "0", { step: 1, min: 1, max: 12 }).expected; // => "a whole number, 1 to 12"
+ * ```
+ */
+export const rangeProblem = (
+  path: string,
+  got: string,
+  bounds: RangeBounds,
+  words: RangeWords = "{}",
+): Problem => {
+  const known = expectFields(bounds, boundNames, "bounds") as RangeBounds;
+  return {
+    code: "range",
+    path,
+    got,
+    expected: String(words).replace("{}", () => boundsText(known)),
+    params: { ...known },
+  };
+};
+
+/**
+ * Throws the `range` {@link Problem} of a value that lies outside its bounds. The text is written from the bounds, and
+ * the bounds are its `params`, for an app that says it in another language.
+ *
+ * @param words - the words around the bounds, with `{}` where they go
+ *
+ * @example
+ * ```ts
+ * import { outOfRange } from "ratewright";
+ * outOfRange("moisture", 120, { min: 0, max: 100, unit: "%" }); // => throws range
+ * outOfRange("latitude", 95, { min: -90, max: 90 }, "a latitude of {}, negative in the south"); // => throws range
+ * ```
+ */
+export const outOfRange = (path: string, got: unknown, bounds: RangeBounds, words?: RangeWords): never => {
+  throw new RatewrightError(rangeProblem(path, shown(got), bounds, words));
+};
