@@ -103,6 +103,7 @@ const closing = (year: number, to: number): DateFields => {
 /**
  * The one occurrence of a part of the year in which a date lies, or `undefined` where it lies in none.
  *
+ * @param window - a part of the year, from one day to another
  * @throws RatewrightError `date`, `type`; `range` where the occurrence leaves the years 0001 to 9999
  *
  * @example
@@ -131,6 +132,7 @@ export const windowAround = (date: CivilDate, window: MonthDayWindow): DateSpan 
  * The first date, from the given one on, that lies in a part of the year: the date itself where it
  * already does.
  *
+ * @param window - a part of the year, from one day to another
  * @throws RatewrightError `date`, `type`; `range` where there is none before the end of 9999
  *
  * @example

@@ -1,69 +1,56 @@
-import { join } from "node:path";
-import ts from "typescript";
 import { describe, expect, it } from "vitest";
-import { withoutExample } from "./doc-comments-exceptions.js";
-import { rooms, root, subpaths } from "./sources.js";
+import { type ExportedFunction, exportedDocs } from "./doc-comments.js";
+import {
+  roomsWithoutFacts,
+  withoutExample,
+  withoutSource,
+  withoutThrows,
+} from "./doc-comments-exceptions.js";
 
-interface Exported {
-  readonly name: string;
-  readonly summary: string;
-  readonly examples: readonly string[];
-}
+const named = (list: readonly ExportedFunction[]): readonly string[] =>
+  list.map(({ room, name }) => `${room}/${name}`);
 
-/** Every function that a room exports, with its doc comment. */
-const exportedFunctions = (): Exported[] => {
-  const config = ts.readConfigFile(join(root, "src/tsconfig.json"), ts.sys.readFile);
-  const { options } = ts.parseJsonConfigFileContent(config.config, ts.sys, join(root, "src"));
-  const files = [...rooms(), ...subpaths()].map((room) => ({
-    room,
-    path: join(root, `src/${room}/index.ts`),
-  }));
-  const program = ts.createProgram(
-    files.map(({ path }) => path),
-    options,
-  );
-  const checker = program.getTypeChecker();
-  return files.flatMap(({ room, path }) => {
-    const source = program.getSourceFile(path);
-    const module = source === undefined ? undefined : checker.getSymbolAtLocation(source);
-    if (module === undefined) return [];
-    return checker.getExportsOfModule(module).flatMap((exported) => {
-      const symbol = exported.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(exported) : exported;
-      const declaration = symbol.valueDeclaration;
-      if (declaration === undefined) return [];
-      const type = checker.getTypeOfSymbolAtLocation(symbol, declaration);
-      if (type.getCallSignatures().length === 0) return [];
-      const tags = symbol.getJsDocTags(checker).filter(({ name }) => name === "example");
-      return [
-        {
-          name: `${room}/${exported.name}`,
-          summary: ts.displayPartsToString(symbol.getDocumentationComment(checker)),
-          examples: tags.map(({ text }) => ts.displayPartsToString(text)),
-        },
-      ];
-    });
-  });
-};
+/** The comment with its tags, for the source stands behind them. */
+const whole = ({ text, tags }: ExportedFunction): string => [text, ...tags.map((tag) => tag.text)].join("\n");
+
+/** "Source: ...", "Source of the form: ...", "Sources disagree: ...", or in a line of another kind that there is none. */
+const statesSource = (all: ExportedFunction): boolean =>
+  /\bSources?\b[^.\n]{0,60}:|no source|source and errors: see/.test(whole(all));
 
 describe("every exported function", { timeout: 60_000 }, () => {
-  const functions = exportedFunctions();
-  const names = (list: readonly Exported[]): string[] => list.map(({ name }) => name);
+  const functions = exportedDocs();
 
   it("is found", () => {
-    expect(functions.length).toBeGreaterThan(0);
+    expect(functions.length).toBeGreaterThan(600);
   });
 
-  it("says what it does", () => {
-    expect(names(functions.filter(({ summary }) => summary.trim() === ""))).toEqual([]);
+  it("says what it does, in a sentence to begin with", () => {
+    const first = /^(?:[A-Z`{]|-1, 0 or 1)[\s\S]*?[.:](?:\s|$)/;
+    expect(named(functions.filter(({ text }) => !first.test(text.trim())))).toEqual([]);
   });
 
   it("has a worked example with a checked result", () => {
     const without = functions.filter(({ examples }) => !examples.some((text) => /\/\/ ?=>/.test(text)));
-    expect(names(without).filter((name) => withoutExample[name] === undefined)).toEqual([]);
+    expect(named(without)).toEqual(Object.keys(withoutExample));
   });
 
-  it("needs its exception, where it has one", () => {
-    const without = functions.filter(({ examples }) => examples.length === 0);
-    expect(Object.keys(withoutExample).filter((name) => !names(without).includes(name))).toEqual([]);
+  it("explains each parameter, and each field of a record that it spells out", () => {
+    expect(
+      functions.flatMap(({ room, name, unexplained }) =>
+        unexplained.map((what) => `${room}/${name}: ${what}`),
+      ),
+    ).toEqual([]);
+  });
+
+  it("says what it throws, where it can", () => {
+    const silent = functions.filter(
+      ({ throws, tags }) => throws && !tags.some(({ name }) => name === "throws"),
+    );
+    expect([...named(silent)].sort()).toEqual(Object.keys(withoutThrows).sort());
+  });
+
+  it("names its source, or says that there is none, where it computes a fact of the trade", () => {
+    const without = functions.filter((one) => !roomsWithoutFacts.has(one.room) && !statesSource(one));
+    expect([...named(without)].sort()).toEqual(Object.keys(withoutSource).sort());
   });
 });

@@ -185,6 +185,8 @@ const checkArrays = (arrays: Readonly<Record<string, unknown>>, length: unknown)
  * above 100 °C: a code for "no figure", or °F) with the index, such as `minC[41]`; `conflict` for lists of
  * different length; `type`
  *
+ * Source: as for {@link degreeDays}.
+ *
  * @example
  * ```ts
  * import { accumulateDegreeDaysC } from "ratewright";
@@ -221,6 +223,8 @@ export const accumulateDegreeDaysC = (
  * @throws RatewrightError `not-finite`, `conflict` and `range` (below absolute zero or above 100 °C) with the
  * index, such as `minC[41]`; `conflict` for lists of different length; `missing`, `range`, `type`; what
  * {@link degreeDayModel} throws for thresholds
+ *
+ * Source: as for {@link degreeDays}.
  *
  * @example
  * ```ts

@@ -16,6 +16,7 @@ export interface SignalWord {
  *
  * It is of the whole product. Entry intervals go by the active ingredient: see `interimRestrictedEntryHours`.
  *
+ * @param categories - I to IV for each way in: `oral`, `dermal`, `inhalation`, `eye` and `skin`
  * @throws RatewrightError `range`, `not-finite`, `type`
  * Source: US EPA, 40 CFR 156.64 (a).
  *

@@ -12,13 +12,15 @@ import {
 import { checkedDaily } from "../checked-daily.js";
 
 /**
- * Where a total of degree-days stands to a window, both ends included: `"before"`, `"within"` or
+ * Where a total of degree-days lies beside a window, both ends included: `"before"`, `"within"` or
  * `"after"`. The window and the total are of one model: the substance says so. To be within a window is no
  * proof that it is the right day: applications within one have failed (Michigan State University, 2018).
  *
  * @param input.to - left out where a source gives a beginning only
  * @throws RatewrightError `substance/mismatch` for degree-days of another model, `conflict` where `from`
  * lies above `to`, `unit/mismatch`, `range`
+ *
+ * Source: that of the window.
  *
  * @example
  * ```ts
@@ -56,6 +58,8 @@ export const degreeDayWindowState = <M extends string>(input: {
  * @returns the date on which the run is complete, or `null` where there is none
  * @throws RatewrightError `unit/mismatch` where the series has no temperatures, `range`, `type`, `date`; what
  * `dailySeries` throws, with `series` before the path
+ *
+ * Source: counting of days.
  *
  * @example
  * ```ts

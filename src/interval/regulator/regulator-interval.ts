@@ -60,6 +60,8 @@ export interface CountableInterval {
  * @throws RatewrightError `missing` for what is neither stated nor supplied, and where the source gives no
  * interval; `conflict` where something stated is supplied otherwise; what `degreeDayModel` throws
  *
+ * Source: that of the record.
+ *
  * @example
  * ```ts
  * import { regulatorInterval, regulatorIntervalsFor } from "ratewright";

@@ -10,6 +10,8 @@ import { expectFields, expectNumber, outOfRange } from "../../quantity/index.js"
  * @param input.count - how many applications, 1 to 366
  * @throws RatewrightError `date`, `range`, `not-finite`
  *
+ * Source: counting of days.
+ *
  * @example
  * ```ts
  * import { applicationDates } from "ratewright";

@@ -30,6 +30,8 @@ export interface ApplicationsLeft<D extends string, S extends string> {
  * @param input.rate - `R`, of each application, more than zero
  * @throws RatewrightError `unit/mismatch`, `substance/mismatch`, `range`, `type`
  *
+ * Source: arithmetic.
+ *
  * @example
  * ```ts
  * import { applicationsLeft, quantity } from "ratewright";
@@ -84,6 +86,8 @@ export const applicationsLeft = <D extends string, S extends string>(input: {
  * @param input.total - `T`, wanted over the season
  * @param input.perApplication - `L`, the most at one time
  * @throws RatewrightError `unit/mismatch`, `substance/mismatch`, `range`, `type`
+ *
+ * Source: arithmetic.
  *
  * @example
  * ```ts

@@ -65,6 +65,8 @@ const horizon = 40 * 366;
  * where no date keeps all parts, such as an amount above the limit of a whole period; `type`,
  * `unit/mismatch`; what {@link intervalRule} throws for the rule; `range` past the year 9999
  *
+ * Source: the rule with its own source; counting of days.
+ *
  * @example
  * ```ts
  * import { intervalRule, nextDates, quantity } from "ratewright";

@@ -38,6 +38,8 @@ const wholeDays = (input: unknown, path: string): number => {
  * @throws RatewrightError `date`, `range`, `substance/mismatch`, `unit/mismatch`; `conflict` where the
  * first part is above the maximum or the days are in the wrong order
  *
+ * Source: what the label states; the rest is arithmetic.
+ *
  * @example
  * ```ts
  * import { quantity, splitApplication } from "ratewright";

@@ -9,6 +9,8 @@ import { expectFields, expectQuantity, type Quantity } from "../../quantity/inde
  * @param input.label - the rainfast time of the label
  * @throws RatewrightError `date`, `range`, `unit/mismatch`, `type`
  *
+ * Source: the label; addition of hours.
+ *
  * @example
  * ```ts
  * import { quantity, rainfastFrom } from "ratewright";

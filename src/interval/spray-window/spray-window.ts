@@ -42,6 +42,8 @@ export interface SprayWindow {
  * @throws RatewrightError what `hourlyWeather` throws, with `weather` before the path; `type`, `missing`,
  * `unit/mismatch`, `range`, `date` for rules and sun
  *
+ * Source: stands with each rule.
+ *
  * @example
  * ```ts
  * import { hourlyWeather, sprayWindow } from "ratewright";

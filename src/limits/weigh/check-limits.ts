@@ -49,7 +49,7 @@ const askedBy = (limits: readonly ReadLimit[]): Asked => {
 };
 
 /**
- * Puts an application to stated limits, with what the ledger says has gone down: for every part of the
+ * Holds an application against stated limits, with what the ledger says has gone down: for every part of the
  * site the number used, the number left, whether the limit is violated, the first day on which the
  * application would stay within it, and the day from which more can be applied.
  *

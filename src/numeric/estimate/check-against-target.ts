@@ -97,6 +97,8 @@ const short = (value: number): string => String(Number(value.toPrecision(4)));
  * zero; `tolerance`, a share of the target above 0 and below 100 %; `confidence`, 95 % where left out
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `substance/mismatch`, `type`, `not-finite`
  *
+ * Source: the widths of the band as named; the reading of the interval is of this library.
+ *
  * @example
  * ```ts
  * import { checkAgainstTarget, meanEstimate, quantity } from "ratewright";

@@ -11,6 +11,8 @@ import { type Divisor, standardDeviation } from "./standard-deviation.js";
  * @throws RatewrightError `range` where the mean is not above zero; `missing`, `not-finite`, `type` as
  * for the standard deviation
  *
+ * Source: definition.
+ *
  * @example
  * ```ts
  * import { coefficientOfVariation } from "ratewright";

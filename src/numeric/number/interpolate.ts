@@ -13,6 +13,8 @@ import { expectNumbers, type Numbers } from "./numbers.js";
  * @throws RatewrightError `range` outside the table; `conflict` where the lists differ in length or
  * `xs` does not rise; `missing`, `not-finite`, `type`
  *
+ * Source: definition.
+ *
  * @example
  * ```ts
  * import { interpolate } from "ratewright";

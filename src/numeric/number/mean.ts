@@ -6,6 +6,8 @@ import { expectNumbers, type Numbers } from "./numbers.js";
  *
  * @throws RatewrightError `missing` for an empty list; `not-finite` with the index; `type`; `range`
  *
+ * Source: definition.
+ *
  * @example
  * ```ts
  * import { mean } from "ratewright";

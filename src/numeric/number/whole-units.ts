@@ -24,6 +24,8 @@ const quotient = (
  * @param size - more than zero
  * @throws RatewrightError `range`, `not-finite`
  *
+ * Source: counting; the guard is of this library.
+ *
  * @example
  * ```ts
  * import { wholeUnitsFor } from "ratewright";
@@ -47,6 +49,8 @@ export const wholeUnitsFor = (need: number, size: number): number => {
  * @param amount - zero or more, in the same unit as `size`
  * @param size - more than zero
  * @throws RatewrightError `range`, `not-finite`
+ *
+ * Source: counting; the guard is of this library.
  *
  * @example
  * ```ts

@@ -118,6 +118,7 @@ export type AcidComposition = Readonly<Partial<Record<"N" | keyof typeof charges
  *
  * Sources disagree: a table prints 218 lb per 100 lb for sulfur, which fits a material of 70 %; pure sulfur is 312.
  *
+ * @param input.convention - `"half nitrogen credit"` or `"full nitrification"`
  * @returns CaCO3 per product; in `% w/w` it is pounds per 100 lb. Negative for a base
  * @throws RatewrightError `range` (over 100 % in all), `missing`, `type`, `not-finite`
  *
@@ -182,6 +183,7 @@ const readComposition = (input: unknown): readonly (readonly [AcidElement, numbe
  * - `A` CaCO3 per product: `% w/w` for pounds per 100 lb, `lb/US ton` for pounds per ton; below zero for a base
  * - `n` percent of nitrogen in the product
  *
+ * @param options.nitrogenPercent - `n`
  * @throws RatewrightError `range`, `unit/mismatch`, `substance/mismatch`
  *
  * Source: "N source potential acidity and basicity", growers' page: ammonium sulfate 2200 lb per ton,

@@ -39,7 +39,7 @@ export interface Packages<D extends string, Id extends string> {
  *
  * - `M` product needed, mass, or volume for a product sold by volume; zero or more
  * - `B` what one package holds, in the same dimension; where the one is by weight and the other by volume, through the
- *   density of the product, and total and remainder are told as the need is
+ *   density of the product, and total and remainder are by weight or by volume as the need is
  *
  * @param need - of this very product
  * @throws RatewrightError `missing` where the product states no package; `unit/mismatch` where the
@@ -143,6 +143,8 @@ export const areaCovered = <D extends "mass" | "volume", S extends string>(
  * The area that one package of a product covers at a rate: {@link areaCovered} of the package.
  *
  * @throws RatewrightError `missing` where the product states no package; as {@link areaCovered}
+ *
+ * Source: as {@link areaCovered}.
  *
  * @example
  * ```ts

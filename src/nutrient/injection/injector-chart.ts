@@ -72,6 +72,7 @@ const ppmOf = (concentration: Quantity<"mass/volume", "N">): number =>
  * A chart runs 0 to 1.3 % above the exact figure ({@link productForConcentration}), because it is rounded up.
  *
  * @param input.setting - a column of the chart, as it writes it
+ * @param input.concentration - `c`, wanted in the final solution
  * @throws RatewrightError `type` for a setting that the chart does not have; `range`, `missing`
  *
  * Source: "How to mix a concentrate for an injector", greenhouse supply newsletter: 225 ppm from 18 oz at

@@ -150,6 +150,10 @@ const checked = (
  *
  * @param nutrient - any form of the nutrient
  *
+ * Source: atomic weights of IUPAC, see {@link atomicWeights}.
+ *
+ * @throws RatewrightError `type` for what is no analysis
+ *
  * @example
  * ```ts
  * import { analysis, percentOf } from "ratewright";

@@ -54,6 +54,8 @@ const converted = <D extends NutrientDimension, F extends string>(
  *
  * Equation, range, source and errors: see {@link inForm}, of which it is the short form.
  *
+ * @throws RatewrightError as {@link inForm}
+ *
  * @example
  * ```ts
  * import { oxideOf, quantity } from "ratewright";
@@ -68,6 +70,8 @@ export const oxideOf = <D extends NutrientDimension, S extends keyof Oxides>(
  * The element in an amount of an oxide: P2O5 as P, K2O as K, CaO as Ca, MgO as Mg.
  *
  * Equation, range, source and errors: see {@link inForm}, of which it is the short form.
+ *
+ * @throws RatewrightError as {@link inForm}
  *
  * @example
  * ```ts

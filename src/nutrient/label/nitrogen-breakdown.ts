@@ -153,10 +153,13 @@ const partsOf = (
  * The total, slow- and quick-release nitrogen of a product: from the breakdown on its label, else from the slow
  * nitrogen that it states, else all quick, with a finding.
  *
- * Equation, range and source: see {@link nitrogenBreakdown}.
+ * Equation and range: see {@link nitrogenBreakdown}.
  *
- * @param product - a record made by `fertilizer`
+ * @param product - a record made by `fertilizer`, or its `analysis` with `nitrogen`, the breakdown on the label, or
+ *   `slowNitrogen` where it is stated
  * @throws RatewrightError `range` for a product without nitrogen; `conflict`
+ *
+ * Source: as {@link nitrogenBreakdown}.
  *
  * @example
  * ```ts

@@ -103,6 +103,8 @@ export interface ReleaseClass {
  * @throws RatewrightError `type` for an unknown scheme or a record that is no breakdown; `missing` where
  *   the scheme asks for water-insoluble nitrogen and the label states only slow nitrogen
  *
+ * Source: stands with each scheme of {@link releaseSchemes}.
+ *
  * @example
  * ```ts
  * import { nitrogenBreakdown, releaseClass } from "ratewright";

@@ -71,6 +71,7 @@ export const liquidDensity = (
  * Range: a few tens of degrees around `T0`, where the line was measured: 30 to 90 °F for UAN.
  *
  * @param input.slopePerFahrenheit - density change for each °F, as a density: `quantity(-0.003, "lb/gal")`
+ * @param input.measuredAt - `T0`, the temperature of the known density
  * @throws RatewrightError `range` where the density falls to zero; `unit/mismatch`
  *
  * Source: Virginia Cooperative Extension SPES-199, table 1: 0.003 lb/gal per °F for 28 and 30 % UAN.

@@ -23,6 +23,7 @@ export interface MixedMaterial {
  * - `m_j` mass of material j; `a_ij` percent of nutrient i in it
  * - `f` filler without nutrients, zero where it is left out
  *
+ * @param input.parts - each material with its analysis and its mass
  * @throws RatewrightError `range` where nothing is mixed; `missing`, `unit/mismatch`, `substance/mismatch`, `type`
  *
  * Source: conservation of mass; 31.7 kg of 0-0-60, 41.3 kg of 18-46-0 and 25.2 kg of 46-0-0 in 100 kg are 19-19-19

@@ -225,6 +225,7 @@ const capAt = (
  * - `S` cap on quick-release nitrogen, mass per area, zero or more
  * - `T` total nitrogen put down, mass per area, more than zero
  *
+ * @param input.quickCap - `S`
  * @throws RatewrightError `range`, `unit/mismatch`, `substance/mismatch`
  *
  * Source: the caps of Maryland Code, Agriculture 6-224; that 0.9 lb total under 0.7 lb soluble needs 22.2 % follows.

@@ -42,6 +42,8 @@ const arizona: Citation = /* @__PURE__ */ frozen({
  *
  * Both may as well be shares of the nitrogen: only their ratio counts, so both carry the same substance.
  *
+ * @param input.coldInsoluble - `CWIN`
+ * @param input.hotInsoluble - `HWIN`
  * @throws RatewrightError `conflict` where HWIN is more than CWIN; `range`, `unit/mismatch`,
  *   `substance/mismatch`
  *

@@ -34,8 +34,8 @@ const source: Citation = /* @__PURE__ */ frozen({
  * A limit that is met exactly is met. The stated time has to be later than 28 days to mean anything;
  * a shorter one is refused.
  *
- * @param input - percent of the nutrient released after 24 h, after 28 d, and at the stated time; the
- *   stated time in days; the temperature of the test in °C, which has to be 25
+ * @param input - `percentAt24Hours`, `percentAt28Days` and `percentAtStatedTime`, percent of the nutrient that is out
+ *   by then; `statedDays`; `temperatureC` of the test, which has to be 25 °C
  * @throws RatewrightError `range`, `conflict` (release that falls over time, another temperature),
  *   `not-finite`
  *

@@ -29,6 +29,8 @@ export interface ReleaseWeek {
  * @param release - as {@link releasedNitrogen} gives it, or what JSON left of it
  * @throws RatewrightError `type`; `conflict` where the ends have other numbers of days; `not-finite`, `unit/unknown`
  *
+ * Source: as {@link releasedNitrogen}.
+ *
  * @example
  * ```ts
  * import { quantity, quickRelease, releaseByWeek, releasedNitrogen } from "ratewright";

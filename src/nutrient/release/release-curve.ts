@@ -136,6 +136,7 @@ const shareFunction = (curve: ReleaseCurve, bound: Bound3): ((t: number) => numb
  * @param equivalentDays - days at the reference temperature since the application, 0 or more, as
  *   {@link accumulateEquivalentDaysC} gives them
  * @param outShares - where the shares go; made where it is left out
+ * @param curve - of the model: what share is out after so many equivalent days
  * @throws RatewrightError `not-finite`, `range` with the index; `conflict`, `type`
  *
  * Source: first order with lag, Ishibashi, Konno and Kimoto, "Estimation of the nitrogen liquation of

@@ -76,6 +76,7 @@ export const naturalOrganic: ReleaseModel = /* @__PURE__ */ frozen({
  * @param input.days - shortest and longest duration, days, more than zero
  * @param input.coating - where the granule has one
  * @param input.source - the label or the handbook
+ * @param input.name - what results and findings call it
  * @throws RatewrightError `range`, `conflict`, `missing`, `not-finite`, `type`
  *
  * Source: for coated urea in the field, incorporated granules lasted about as long as the label said and

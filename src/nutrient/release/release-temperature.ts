@@ -144,6 +144,7 @@ const wrongDay = (max: number, min: number, i: number): never => {
  * @param bound - `"low"` and `"high"` take, on each side of the reference, the end of the parameter's
  *   range that gives the slower or the faster release
  * @param outDays - where the totals go; made where it is left out
+ * @param response - how the release follows the temperature
  * @throws RatewrightError `not-finite`, `range`, `conflict` with the index, such as `minC[41]`; `type`
  *
  * Source of the form: Arrhenius rate with a reference of 25 °C for coated urea, "Estimation of nitrogen

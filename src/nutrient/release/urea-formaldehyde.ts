@@ -109,7 +109,7 @@ const topOf = (share: number, index: number): number => 100 - (share * (100 - in
  * A model of ureaform, the long chains of urea and formaldehyde, which microbes take apart: slowly, and hardly in cold
  * soil. What hot water leaves behind is not reckoned on within a season.
  *
- * Equation: `F = A (1 - exp(-k t))`, `A = 100 - W (100 - AI) / 100`, `k` doubling and a half for 10 °C
+ * Equation: `F = A (1 - exp(-k t))`, `A = 100 - W (100 - AI) / 100`, `k` two and a half times as large for 10 °C more
  *
  * - `A` percent of the nitrogen that comes; the high end takes all
  * - `W` nitrogen insoluble in cold water, percent of the nitrogen: 60 where it is left out

@@ -46,6 +46,7 @@ const sodiumNitratePercent = 16.5;
 /**
  * A salt index with its scale and its source; per unit also with the nutrients that count as units.
  *
+ * @param input - `value`, zero or more; `scale`; `source`; and per unit `basis`
  * @throws RatewrightError `range`, `type`, `missing`, `conflict` (a basis by weight)
  *
  * Source: scale by weight, Rader, White and Whittaker 1943, as repeated by Mortvedt 2001 (from memory).
@@ -137,7 +138,7 @@ const readBasis = (basis: unknown, scale: SaltScale, path: string): UnitBasis | 
  * - `u` percent of the nutrients that are counted, in the material; a unit is 1 %, 20 lb in a short ton
  *
  * @param byWeight - the salt index by weight
- * @param units - the percent, more than 0 and at most 100, and which nutrients it adds up
+ * @param units - `percent`, more than 0 and at most 100, and `basis`, the nutrients that it adds up
  * @throws RatewrightError `conflict` for another scale; `range`, `type`, `missing`
  *
  * Source: by-weight figures and the quotient of the table, "Salinity index of common fertilizers"

@@ -37,6 +37,8 @@ const indexOf = (humidity: number, celsius: number): number =>
  * Found for perennial ryegrass in Maryland, where it foretold outbreaks with 85 % accuracy over three years. Kentucky fits
  * better with a warning from 5 on. A parabola in `T`: it falls again above 21.2 °C. Favorable weather is not a diagnosis.
  *
+ * @param input.meanHumidity - `RH`
+ * @param input.minimumTemperature - `T`
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`
  * Source: M. A. Fidanza, P. H. Dernoeden and A. P. Grybauskas, Phytopathology 86 (1996), 385-390, abstract; University of
  * Kentucky, predictive models for turfgrass diseases (the same equation; 5). One catalog prints the first plus as plus-minus.

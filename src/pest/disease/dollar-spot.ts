@@ -46,6 +46,8 @@ const percentOf = (celsius: number, humidity: number): number =>
  * grass or earlier fungicides. Favorable weather is not a diagnosis. The line goes on beyond any weather it was tried in: a mean
  * near freezing or above 35 °C asks for your own judgment.
  *
+ * @param input.meanTemperature - `T`
+ * @param input.meanHumidity - `RH`
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`
  * Source: D. L. Smith, J. P. Kerns et al., PLOS ONE 13(3), 2018, e0194216; the coefficients as a public notebook repeats them.
  *

@@ -40,6 +40,8 @@ export interface FieldEfficiency {
  * @param input.overlap - share of the swath; 0 % where there is none. No default
  * @param input.load - the area that one load covers; left out where nothing is filled
  * @param input.fill - a trip to fill and back
+ * @param input.speed - `v`, at work
+ * @param input.runLength - `L`
  * @throws RatewrightError `missing` for a load without the time to fill it, or the other way round; `range`,
  * `unit/mismatch`, `type`
  * Source: definition of field efficiency (Iowa State University Extension PM 696); the sum is arithmetic.
@@ -120,6 +122,8 @@ export const fieldEfficiency = (input: {
  *
  * @param input.standing - share of the whole time that the machine stands, to fill or to clear
  * @param input.turning - share of the driving time that goes to turns
+ * @param input.swath - `w`
+ * @param input.speed - `v`, at work
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`
  * Source: The Western Producer, June 2015 (a sprayer that stands 37 % of the day and turns 15 % of the driving).
  *

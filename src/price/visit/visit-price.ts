@@ -191,6 +191,7 @@ const readVisit = (input: unknown) => {
  * @param input.aim - `{ margin }` of the price or `{ markup }` on the cost: one of the two, never both
  * @param input.area - for a price per area
  * @param input.visits - for the price of a season
+ * @param input.machines - each with its hours on the visit and what an hour of it costs
  * @throws RatewrightError `conflict` for margin and markup together; `missing`, `range`, `unit/mismatch` for another currency
  * than the wage, with paths such as `products[0].cost`
  * Source: J. Huston, Lawn & Landscape, February 2019 and January 2021 (form of the bid, overhead by the

@@ -16,6 +16,7 @@ import {
  * A unit or a substance in words (`lbs`, `nitrogen`) and a whole text (`"3 lb/1000 ft2"`) are refused: `readQuantity`
  * reads those. A form that needs no words ships less than half of the code.
  *
+ * @param expected - the `dimension` and, where it is known, the substance `of`; `bound`; `path`
  * @throws RatewrightError `type`, `substance/unknown` where `expected` itself is wrong
  *
  * @example

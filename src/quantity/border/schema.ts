@@ -37,6 +37,7 @@ export interface QuantitySchema<Input, Output> {
  * validators. Takes what `readQuantity` takes and reports every problem, each at its part (`value`,
  * `unit`, `of`). Numbers with a decimal comma and imperial measures are read where `decimal` and `measures` say so.
  *
+ * @param expected - `dimension`, `of` and `bound` of what is wanted
  * @throws RatewrightError `type`, `substance/unknown` where dimension or substance is wrong
  *
  * @example

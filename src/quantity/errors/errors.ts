@@ -205,6 +205,13 @@ export const shown = (value: unknown): string => {
 /**
  * Throws one {@link Problem} as a {@link RatewrightError}.
  *
+ * @param code - one of the codes of docs/errors.md
+ * @param path - the place of the value: `treatments[0].rate`
+ * @param got - the value, as it came
+ * @param expected - what would do
+ * @param more - `suggestion` and `params`
+ * @throws RatewrightError always
+ *
  * @example
  * ```ts
  * import { fail } from "ratewright";

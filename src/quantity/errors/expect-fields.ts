@@ -12,6 +12,7 @@ export const listed = (names: unknown): readonly unknown[] =>
 /**
  * Takes a record whose fields all have known names: a misspelt field would otherwise be passed over.
  *
+ * @param expected - what a message asks for
  * @throws RatewrightError `type` for each field that is not known, with the known one that is near
  *
  * @example
@@ -63,6 +64,7 @@ const mostItems = 1_000_000;
  * million items costs nothing.
  *
  * @param most - the most items that it may have, 1,000,000 where it is left out
+ * @param of - what its items are, for a message
  * @throws RatewrightError `missing`, `type`; `range` for a longer list
  *
  * @example
@@ -92,6 +94,9 @@ export const expectList = (
 /**
  * Takes a text that is not empty, or throws; a blank one counts as `missing`.
  *
+ * @param expected - what a message asks for
+ * @throws RatewrightError `missing`, `type`, `range`
+ *
  * @example
  * ```ts
  * import { expectText } from "ratewright";
@@ -112,6 +117,8 @@ const isBlank = (input: unknown): boolean =>
 /**
  * Takes one of a few words, or throws with the words.
  *
+ * @throws RatewrightError `missing`, `type`
+ *
  * @example
  * ```ts
  * import { expectOneOf } from "ratewright";
@@ -130,6 +137,8 @@ export const expectOneOf = <const T extends string>(input: unknown, words: reado
 
 /**
  * Takes true or false, or throws with its path.
+ *
+ * @throws RatewrightError `missing`, `type`
  *
  * @example
  * ```ts

@@ -3,6 +3,9 @@ import { fail } from "./errors.js";
 /**
  * Takes an argument as a finite number within bounds, or throws with its path.
  *
+ * @param bounds - `min` and `max`, which count as within; `above` and `below`, which do not
+ * @throws RatewrightError `missing`, `type`, `not-finite`, `range`
+ *
  * @example
  * ```ts
  * import { expectNumber } from "ratewright";
@@ -40,6 +43,9 @@ export const expectNumber = (
 
 /**
  * Takes an argument as a record of named fields, or throws with its path.
+ *
+ * @param expected - what a message asks for
+ * @throws RatewrightError `missing`, `type`
  *
  * @example
  * ```ts

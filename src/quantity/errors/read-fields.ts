@@ -63,6 +63,9 @@ const unreadableIn = (input: unknown, path: string, above: readonly object[]): P
  * Runs a check of another record, and tells its problems of the place in this one: `rule.source` of
  * `treatments[0].interval`.
  *
+ * @param itsName - how the other record calls itself in its problems
+ * @throws RatewrightError with the problems of `run`
+ *
  * @example
  * ```ts
  * import { expectNumber, toldAt } from "ratewright";
@@ -89,6 +92,8 @@ export const toldAt = <T>(path: string, itsName: string, run: () => T): T => {
 /**
  * Runs a formula, and tells its problems by the places of the record that its arguments came from: `capacity` is
  * `sprayer.tank`.
+ *
+ * @throws RatewrightError with the problems of `run`
  *
  * @example
  * ```ts
@@ -122,6 +127,10 @@ export type Reader = (input: unknown, path: string) => unknown;
 /**
  * Checks a record whose fields have a reader each: every field that is there, and those that are needed. The
  * problems go to a list of {@link Checks}.
+ *
+ * @param readers - by field: each throws what is wrong with its value
+ * @param expected - what a message asks for
+ * @throws RatewrightError only with the ten thousandth problem, see {@link checks}
  *
  * @example
  * ```ts

@@ -204,6 +204,9 @@ const join = (top: string, bottom = "none"): string =>
 /**
  * The substance of a product; `undefined` where the algebra has none.
  *
+ * @param b - the other substance
+ * @throws RatewrightError `type` for what is no text
+ *
  * @example
  * ```ts
  * import { timesSubstance } from "ratewright";
@@ -222,6 +225,9 @@ export const timesSubstance = (a: string, b: string): string | undefined => {
 
 /**
  * The substance of a quotient; `undefined` where the algebra has none.
+ *
+ * @param b - the substance that is divided by
+ * @throws RatewrightError `type` for what is no text
  *
  * @example
  * ```ts

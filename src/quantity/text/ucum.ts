@@ -187,6 +187,7 @@ const splitOutside = (code: string, sign: string): readonly string[] => {
  * `[acr_us]` and the other survey units are refused unless `survey: "as international"`: the survey foot
  * is 2 parts in a million longer, and was deprecated after 2022.
  *
+ * @param options - `survey`, how the survey units are read
  * @throws RatewrightError `unit/unknown`
  *
  * @example

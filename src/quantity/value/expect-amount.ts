@@ -6,6 +6,7 @@ import { expectQuantity, operand, type Quantity } from "./quantity.js";
  * Takes an argument that may have one of a few dimensions, such as an amount or a rate of it per area.
  * What JSON left of a quantity carries no dimension of its own, so it is read from the unit.
  *
+ * @param expected - the `dimensions`, the substance `of`, and the `bound`: `"positive"` or `"non-negative"`
  * @throws RatewrightError `type`, `unit/unknown`, `unit/mismatch`, `substance/mismatch`, `range`
  *
  * @example

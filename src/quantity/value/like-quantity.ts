@@ -3,6 +3,7 @@ import { operand, Quantity } from "./quantity.js";
 /**
  * Another number of the same kind: in the unit of a quantity and of its substance.
  *
+ * @param value - the number
  * @throws RatewrightError `type`, `unit/unknown`, `substance/unknown`, `not-finite`
  *
  * @example
@@ -57,6 +58,7 @@ export const inUnit = <D extends string, S extends string>(
  * The product of two quantities whose kinds are known only as the program runs; the caller reads what it is
  * from the result.
  *
+ * @param b - the other factor
  * @throws RatewrightError `unit/mismatch` and `substance/mismatch` where there is no such product; `type`
  *
  * @example
@@ -72,6 +74,7 @@ export const timesOf = (a: unknown, b: unknown): Quantity<string, string> =>
 /**
  * The quotient of two quantities whose kinds are known only as the program runs.
  *
+ * @param b - the divisor
  * @throws RatewrightError `unit/mismatch` and `substance/mismatch` where there is no such quotient; `range` for a
  * divisor of zero; `type`
  *

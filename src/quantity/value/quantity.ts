@@ -213,6 +213,7 @@ let sound: unknown;
  * Takes an argument as a quantity of the given dimension, or throws with its path: what every formula
  * does at its door. A quantity of another copy of the package and what JSON left of one are taken too.
  *
+ * @param expected - the `dimension`, the substance `of`, and the `bound`: `"positive"` or `"non-negative"`
  * @throws RatewrightError `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`
  *
  * @example
@@ -248,6 +249,9 @@ export const expectQuantity = <const D extends string, const S extends string = 
 /**
  * Makes a quantity out of unchecked parts; throws with the path where one is not right. What a caller knows of its kind
  * it says by type arguments, which are believed: `quantityOf<"mass/area", "N">(...)`.
+ *
+ * @param unit - its name, unchecked
+ * @throws RatewrightError `type`, `not-finite`, `unit/unknown`, `substance/unknown`
  *
  * @example
  * ```ts

@@ -60,6 +60,7 @@ const mostPairs = 200_000;
  *
  * @param input.points - corners in order, as pairs of numbers
  * @param input.edges - the edges that a buffer is kept from
+ * @param input.unit - the unit of length of the numbers
  * @throws RatewrightError `range` for an edge or a hole that is not there, or for too much work; `duplicate` for an edge
  * given twice; `missing` where neither `edge` nor `hole` is given; and what {@link polygonArea} throws
  *

@@ -34,8 +34,8 @@ export interface LayerMaterial {
  * The material for a layer over an area: topdressing sand, mulch, compost, topsoil; by volume, by weight and in bags.
  *
  * `volume = area * depth`, `order = volume * (1 + extra)`, `weight = order * bulkDensity`, bags rounded up from
- * `order / bag`, and `weightPerArea = depth * bulkDensity`, without the extra. The bulk density is that of the material as it is delivered, moist as it is ({@link
- * moistBulkDensity}); `extra` is 0 where it is left out. In yd3 and US tons for an area in US customary units, in m3 and
+ * `order / bag`, and `weightPerArea = depth * bulkDensity`, without the extra. The bulk density is that of the material
+ * as it is delivered, moist as it is ({@link moistBulkDensity}); `extra` is 0 where it is left out. In yd3 and US tons for an area in US customary units, in m3 and
  * t for a metric one; the weight per area in lb/1000 ft2 or kg/m2, as a spreader or topdresser is set.
  *
  * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`; everything

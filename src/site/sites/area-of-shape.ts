@@ -99,6 +99,8 @@ export interface ReadShape {
  * field, `missing` at `measured` for a slope without a word where the measures were taken, and what the formula
  * throws
  *
+ * Source: as the formula of each shape.
+ *
  * @example
  * ```ts
  * import { areaOfShape } from "ratewright/site";

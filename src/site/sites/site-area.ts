@@ -22,6 +22,8 @@ export interface SiteDescription {
  * @throws RatewrightError with every problem of the whole site, each with its place such as `parts[1].width`;
  * `range` at `cutOuts` where they are larger than the parts
  *
+ * Source: as {@link netArea}.
+ *
  * @example
  * ```ts
  * import { siteArea } from "ratewright/site";

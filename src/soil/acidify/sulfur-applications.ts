@@ -25,6 +25,9 @@ const lowestCutInches = 2;
  *
  * @param input.total - sulfur as the element, mass per area
  * @param input.freeLime - whether the soil fizzes with vinegar or the report states carbonates
+ * @param input.mowingHeight - how high the turf is cut
+ * @param input.first - the date of the first application
+ * @param input.monthsApart - from each application to the next
  * @throws RatewrightError `range` (a cut under 2 in, months), `missing`, `type`, `date`, `unit/mismatch`,
  *   `substance/mismatch`; `infeasible` as `splitAmendment`
  *

@@ -46,6 +46,8 @@ export interface AcidifyingRate {
  * span of pH and no table by texture; outside it the call is refused. A soil with free lime cannot realistically be
  * acidified, and is refused too.
  *
+ * @param input.material - sulfur or ferrous sulfate
+ * @param input.targetPH - what the soil is to come down to
  * @throws RatewrightError `range` (a pH outside the span), `infeasible` with free lime, `missing`, `type`
  *
  * Source: "Acidifying soil", Royal Horticultural Society. It prints 63 oz/yd2 for 2160 g/m2, which is 63.7.

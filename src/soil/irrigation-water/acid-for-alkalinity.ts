@@ -82,6 +82,7 @@ const meqOf = (input: unknown, path: string): number => {
  * Concentrated acid burns, fumes and ruins equipment that is not made for it: it is licensed or trained work. Acid goes
  * into water, never water into acid; wear what the safety data sheet says; check the dose with a titration.
  *
+ * @param input.strength - `p`
  * @throws RatewrightError `conflict` (a target above the present alkalinity), `range`, `missing`, `type`,
  *   `unit/mismatch`, `substance/mismatch`
  *

@@ -6,6 +6,7 @@ import { allOf, expectFields, expectQuantity, numberIn, Quantity } from "../../q
  *
  * The soil is taken as uniform to both depths. More lime than the rate for the depth that it reaches stays above it.
  *
+ * @param input.from - `d0`, the depth that the rate is for
  * @throws RatewrightError `range`, `missing`, `unit/mismatch`, `type`
  *
  * Source: "Tri-State Fertilizer Recommendations", E-2567: half of the rates for a depth of 4 in; definition.

@@ -44,6 +44,8 @@ const mostYears = 50;
  * @param input.organic - organic nitrogen applied, per area
  * @param input.firstYear - percent of it, above 0 up to 50 for the first way, up to 100 for the second
  * @param input.mineral - ammonium and nitrate nitrogen applied with it; none where it is left out
+ * @param input.years - how many years to tell
+ * @param input.later - which of the two ways
  * @throws RatewrightError `range`, `missing`, `type`, `unit/mismatch`, `substance/mismatch`
  *
  * Source: "Compost calculations", an unattributed handout, for the first; weak provenance, in line with common extension

@@ -60,6 +60,7 @@ export const onDryBasis = <S extends string>(input: {
  * A content on the wet basis (as received), from one on the dry basis: `w = d (100 - m) / 100`. The inverse of
  * {@link onDryBasis}.
  *
+ * @param input.moisture - `m`
  * @throws RatewrightError `range`, `not-finite`, `type`, `unit/mismatch`
  *
  * Source: definition.

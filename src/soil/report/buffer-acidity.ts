@@ -88,6 +88,7 @@ export const milliequivalents = (buffer: AcidityBuffer, bufferPH: number, path: 
  *
  * @param input.weightPerVolume - g/cm3, on a report of North Carolina as W/V: acidity per volume divided by it is
  *   acidity per weight. Needed for that buffer, refused for the others
+ * @param input.bufferPH - `b`
  * @throws RatewrightError `range` (a reading above the start of the buffer), `missing`, `conflict`, `type`,
  *   `not-finite`
  *

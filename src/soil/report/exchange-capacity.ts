@@ -82,6 +82,7 @@ const chargeOf = (
  * finding says so for a soil pH of 7.3 or more. Sodium that was not tested counts as none, and a finding says that.
  *
  * @param input.weights - `"atomic weights"`, or `"whole numbers"` as many laboratories print
+ * @param input.cations - `Ca`, `Mg`, `K`, `Na` as the report prints them
  * @throws RatewrightError `missing`, `range`, `type`, `unit/mismatch`, `substance/mismatch`; `infeasible` where
  *   everything is zero
  *

@@ -15,6 +15,7 @@ const ionOf = (of: string, path: string): Ion => {
  * - `c` content, mg/kg, of `Ca/soil`, `Mg/soil`, `K/soil`, `Na/soil`, `Al/soil`; zero or more
  * - `w` equivalent weight, mg/meq, see `equivalentWeight`
  *
+ * @param weights - as in {@link equivalentWeight}
  * @throws RatewrightError `range`, `type`, `unit/mismatch`, `substance/mismatch`
  *
  * Source: definition; "Soil unit conversions", university course notes.
@@ -41,6 +42,7 @@ export const exchangeableCharge = <E extends Ion>(
  * The content by weight of an exchangeable ion from its charge: `c = 10 w q`. The inverse of
  * {@link exchangeableCharge}.
  *
+ * @param weights - as in {@link equivalentWeight}
  * @throws RatewrightError `range`, `type`, `unit/mismatch`, `substance/mismatch`
  *
  * Source: definition; "Soil unit conversions", university course notes: 2 cmolc of aluminum a kilogram are 180 ppm.

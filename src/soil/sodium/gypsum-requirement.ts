@@ -72,6 +72,7 @@ const percent = (input: unknown, path: string): number =>
  *
  * @param input.fieldFactor - 1.25 where it is left out; 1 is the arithmetic alone
  * @param input.purity - percent of gypsum in the material as delivered
+ * @param input.targetPercent - `E2`
  * @throws RatewrightError `conflict` (a target above the present percentage, a layer beside a convention by depth),
  *   `range`, `missing`, `type`, `unit/mismatch`, `substance/mismatch`
  *

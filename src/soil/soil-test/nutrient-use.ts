@@ -52,6 +52,7 @@ const grasses = /* @__PURE__ */ Object.keys(leafRatios) as readonly LeafRatioGra
  * It is the most that leaves with the clippings: what stays on the turf comes back.
  *
  * @param input.perNitrogen - from a leaf analysis, in place of a grass
+ * @param input.nutrient - the element: `"P"`, `"K"`, ...
  * @throws RatewrightError `missing` where no ratio was read for the grass, `conflict`, `range`, `type`, `unit/mismatch`,
  *   `substance/mismatch`
  *

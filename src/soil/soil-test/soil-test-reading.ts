@@ -37,6 +37,7 @@ export interface SoilTestReading {
  * @param input.extractant - of the report: a guideline for another one is refused
  * @param input.guideline - by name, or one of your own
  * @param input.soil - where the guideline tells soils or turf apart: `"sand"`, `"other soils"`, `"putting greens"`
+ * @param input.nutrient - the element: `"P"`, `"K"`, ...
  * @throws RatewrightError `conflict` for another extractant, `missing`, `range`, `type`, `unit/mismatch`,
  *   `substance/mismatch`
  *

@@ -50,6 +50,7 @@ export interface TissueReading {
  * Where a leaf analysis of turf lies beside the published range; `"deficient"` where the source names symptoms.
  *
  * @param input.content - of the dry leaf, `% w/w`, as the element
+ * @param input.nutrient - the element: `"N"`, `"P"`, ...
  * @throws RatewrightError `range`, `missing`, `type`, `unit/mismatch`
  *
  * Source: "Plant analysis handbook - turfgrass", University of Georgia.

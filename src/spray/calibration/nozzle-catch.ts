@@ -33,6 +33,7 @@ import {
  * `outOf` says how many there are, so that the differences between nozzles do not count as ignorance.
  *
  * @param input.catches - one for every nozzle caught or every repeat, of spray or of water, above zero
+ * @param input.catchTime - `tc`
  * @throws RatewrightError with every problem: `missing` (a catch that is not there is not skipped),
  * `range`, `conflict`, `unit/mismatch`, `substance/mismatch`, `type`, `not-finite`
  * Source: Ohio State University Extension Bulletin 817 and FABE-520; LSU AgCenter (two nozzles a row);

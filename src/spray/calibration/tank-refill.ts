@@ -21,6 +21,7 @@ import {
  * units. For a hand gun or a backpack the area is the plot that was sprayed, such as 1000 ft2 or 250 ft2.
  *
  * @param input.refills - one for every run, above zero
+ * @param input.errors - stated errors of the jug and of the measures of the ground
  * @throws RatewrightError with every problem: `missing`, `range`, `conflict`, `unit/mismatch`,
  * `substance/mismatch`, `type`, `not-finite`
  * Source: Mesa County Weed and Pest, refill method (4 gal on 1/10 acre is 40 gal/acre).

@@ -43,7 +43,7 @@ import type { BoomLimits, NozzleCheck, NozzleResult, NozzleVerdict } from "./noz
  * these they are within the limit. `nozzle/boom-worn` says that the mean of the boom lies above the rated flow,
  * `nozzle/boom-low` that it lies below, also without single plugged nozzles.
  *
- * BoomLimits: 10 % over the rated flow (Ohio State University Extension) and 5 % of the mean (Alberta
+ * Limits: 10 % over the rated flow (Ohio State University Extension) and 5 % of the mean (Alberta
  * Agriculture) where they are left out; {@link nozzleLimits} says who says what. `belowRated` is 10 % where
  * left out, common practice, no source.
  *

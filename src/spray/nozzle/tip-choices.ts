@@ -95,6 +95,7 @@ interface Job {
  * @param input.droplets - the finest and coarsest class that will do
  * @param input.density - of the solution; as water where left out
  * @param input.rating - of the sizes, `"3 bar"` where left out
+ * @param input.applicationVolume - `V`, wanted on the ground
  * @throws RatewrightError with every problem: `missing`, `range`, `conflict`, `type`, `unit/mismatch`
  * Source: Cornell Cooperative Extension, Grape guidelines 7.6, 2024 (flow from volume, speed and spacing,
  * then the tip); sizes of ISO 10625.

@@ -51,6 +51,7 @@ export const applicationVolume = <S extends Carrier>(input: {
  * The flow that a nozzle needs to put on a volume, `q = V v w`, with the symbols of
  * {@link applicationVolume}; in gal/min, L/min or imp gal/min.
  *
+ * @param input - `applicationVolume` `V`, `speed` `v` and `width` `w`, each more than zero
  * @throws RatewrightError as {@link applicationVolume}
  * Source: Cornell Cooperative Extension, Grape guidelines 7.6, 2024 (20 gal/acre at 4 mph and 20 in is
  * 0.27 gal/min).
@@ -85,6 +86,7 @@ export const nozzleFlow = <S extends Carrier>(input: {
  * The ground speed at which a flow puts on a volume, `v = q / (V w)`, with the symbols of
  * {@link applicationVolume}; in mi/h or km/h.
  *
+ * @param input - `flow` `q`, `applicationVolume` `V` and `width` `w`, each more than zero
  * @throws RatewrightError as {@link applicationVolume}
  * Source: the equation of {@link applicationVolume}, solved for the speed.
  *
@@ -117,6 +119,7 @@ export const travelSpeed = <S extends Carrier>(input: {
  * The width that one flow has to cover, nozzle spacing or swath, to put on a volume, `w = q / (V v)`, with
  * the symbols of {@link applicationVolume}; in inches or cm.
  *
+ * @param input - `flow` `q`, `applicationVolume` `V` and `speed` `v`, each more than zero
  * @throws RatewrightError as {@link applicationVolume}
  * Source: the equation of {@link applicationVolume}, solved for the width.
  *

@@ -14,6 +14,7 @@ import { type Area, above, fieldsOf, isMetric, type Length } from "../inputs.js"
  *
  * Sources disagree: pounds in a 5 gal bucket times 1.5 is printed for lb/ft3; it is 1.496.
  *
+ * @param bucket - `amount` `W` and `volume` `V`
  * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `range`, `not-finite`
  *
  * Source: NC State University soil science, animal waste operator manual, slide 5b-35.
@@ -82,6 +83,7 @@ export const hopperLoad = <S extends string>(hopper: {
  *
  * `V = W / d`, in ft3 for a weight in US customary units, else in m3.
  *
+ * @param input - `load` `W` and its loose `bulkDensity` `d`
  * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `range`, `not-finite`
  *
  * Source: as {@link hopperLoad}.

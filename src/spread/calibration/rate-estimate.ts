@@ -75,6 +75,7 @@ const withErrors = <S extends string>(
  *
  * Range: catches that are independent of one another, and errors that are small against their values.
  *
+ * @param runs.passes - passes over the area in each run; 1 where left out
  * @throws RatewrightError `missing` for fewer than two catches, and for an error that is not stated; `range`,
  * `unit/mismatch`, `substance/mismatch`, `type`, `not-finite`; as {@link spreadRate}
  *
@@ -131,6 +132,7 @@ export const spreadRateEstimate = <S extends string>(
  * - `W`, `s`, `k` the catches as in {@link spreadRateEstimate}
  * - `ut`, `uw`, `uv` relative standard errors of time, swath and speed: `timeError`, `swathError`, `speedError`
  *
+ * @param runs.amounts - `W`, at least two
  * @throws RatewrightError as {@link spreadRateEstimate} and {@link timedRate}
  *
  * Source: JCGM 100:2008 (GUM), 4.2.3 and 5.1.6.

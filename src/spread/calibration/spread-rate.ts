@@ -154,6 +154,7 @@ export const rateOfRun = <S extends string>(run: unknown): Quantity<"mass/area",
  * The target of one pan is a check of the mean over the swath, not of the pan at the center: a pattern with
  * a peak puts more than the mean there.
  *
+ * @param check.passes - `n`, 1 where left out
  * @throws RatewrightError as {@link spreadRate}
  *
  * Source: Texas A&M turfgrass, "Rotary spreader calibration, catch pan" (4.76 lb/1000 ft2 in 1 ft2).

@@ -19,6 +19,7 @@ const run = { swath: { dimension: "length" }, speed: { dimension: "length/time" 
  * Range: a discharge that does not depend on the ground speed (a power-driven or gravity gate). Where a
  * ground wheel drives the metering, turn the wheel and use `spreadRate` with `turns`.
  *
+ * @param input.amount - `W`
  * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `range` (a time, swath or
  * speed of zero), `not-finite`; every problem is reported
  *
@@ -66,6 +67,7 @@ export const timedRate = <S extends string>(input: {
  * `q = R w v`, in lb/min for a swath in US customary units, else in kg/min; symbols and range as for
  * {@link timedRate}. Multiply by a time for the catch: `q.times(quantity(30, "s"))`.
  *
+ * @param input.speed - `v`, at work
  * @throws RatewrightError as {@link timedRate}
  *
  * Source: as {@link timedRate}.

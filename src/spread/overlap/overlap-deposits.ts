@@ -115,7 +115,7 @@ const depositsAt = (
 };
 
 /**
- * What the ground gets once neighbouring passes overlap.
+ * What the ground gets once neighboring passes overlap.
  *
  * `D(x) = sum over passes j of p(x - j w)`; driving back and forth every other pass lies mirrored,
  * `p(j w - x)`

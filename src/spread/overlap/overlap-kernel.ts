@@ -110,10 +110,13 @@ const checkedTotal = (catches: Float64Array, name: string): number => {
  * which the line runs through a pan or half-way between two
  * @param input.swathsM - the swaths, `w`, m: each a whole multiple of `spacingM`
  * @param input.outPercent - where the CVs go, one for each swath; made where it is left out
+ * @param input.driving - `"one direction"` or `"back and forth"`
  * @returns `outPercent`
  * @throws RatewrightError `not-finite` and `range` with the index, such as `depositsKgPerM2[41]`; `conflict`
  * for a swath that is no multiple of the spacing, at `swathsM[3]`; `missing`, `type`; `range` where divisor
  * `n-1` meets one position
+ *
+ * Source: as {@link swathUniformity}.
  *
  * @example
  * ```ts

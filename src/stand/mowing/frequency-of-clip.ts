@@ -58,6 +58,8 @@ export const frequencyOfClip = (input: {
  * The turns of a reel for a wanted clip: {@link frequencyOfClip} turned round, `n = v / (b c)`.
  *
  * @param input.clip - `c`, distance from cut to cut
+ * @param input.speed - `v`, over the ground
+ * @param input.blades - `b`, of the reel
  * @returns turns a minute
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`; all that are found
  * Source: as {@link frequencyOfClip}.
@@ -86,6 +88,8 @@ export const reelSpeedFor = (input: {
  * The mowing speed for a wanted clip: {@link frequencyOfClip} turned round, `v = b n c`.
  *
  * @param input.clip - `c`, distance from cut to cut
+ * @param input.reelSpeed - `n`
+ * @param input.blades - `b`, of the reel
  * @returns in km/h for a metric clip, else in mi/h
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`; all that are found
  * Source: as {@link frequencyOfClip}.

@@ -76,6 +76,8 @@ export const growthBetweenMowings = (input: { readonly cut: Length; readonly sha
  * @returns percent
  * @throws RatewrightError `range` where the grass is lower than the cut; `unit/mismatch`, `type`
  *
+ * Source: definition.
+ *
  * @example
  * ```ts
  * import { leafRemoved, quantity } from "ratewright";

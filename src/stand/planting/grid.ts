@@ -121,6 +121,7 @@ export const staggeredRowSpacing = (spacing: Length): Length => {
  * {@link plantsPerArea}, `s = 1 / sqrt(n)`, triangular `s = sqrt(2 / (sqrt(3) n))`.
  *
  * @param input.plantsPerArea - `n`, more than zero
+ * @param input.pattern - `"square"` or `"triangular"`
  * @returns in cm for a count per metric area, else in inches
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`
  * Source: plane geometry.

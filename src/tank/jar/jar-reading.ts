@@ -41,7 +41,7 @@ export type TwoJarReading = "no agent needed by this test" | "use a compatibilit
  * use the agent; bad in both, do not mix; good without, no agent is needed. "Good" means no more than that
  * the jar showed none of `jarFailures`.
  *
- * @param jars - whether each jar showed a failure
+ * @param jars - whether each jar showed a failure: `failedWithoutAgent`, `failedWithAgent`
  * @throws RatewrightError `type`; `conflict` where only the jar with the agent failed, which the source does
  *   not foresee: repeat the test, for some products do not go together with the agent
  *

@@ -18,7 +18,7 @@ import { expectRate, type ReadRate } from "./rate.js";
  * amounts to, to hold against a limit per area.
  *
  * @param input - `rate` per volume of spray, zero or more; `applicationVolume`, volume of spray per area that
- *   the applicator puts on the spots
+ *   the applicator puts on the spots; `density` of the spray, where a calibration with water stands for that volume
  * @throws RatewrightError with every problem: `unit/mismatch`, `substance/mismatch`, `range`, `type`
  *
  * Source: 1 qt/acre in 10 gal/acre of spray is 2.5 gal/100 gal, University of Florida and University of

@@ -42,6 +42,8 @@ export type LabelRateInput = (
  * @throws RatewrightError with every problem: `unit/mismatch`, `substance/mismatch`, `missing`, `range`,
  *   `type`, `conflict` (min above max, or a rate beside a range)
  *
+ * Source: the label.
+ *
  * @example
  * ```ts
  * import { labelRate, quantity } from "ratewright";

@@ -60,6 +60,7 @@ const newProblem = (
  * @param input.topics - which topics; all of {@link problemTopics} where left out
  * @param input.count - how many problems, 1 to 200
  * @param input.level - one level for all; where left out each problem has one of the levels of its topic
+ * @param input.units - US customary or metric problems
  * @throws RatewrightError as {@link problem}; `duplicate` for a topic named twice; `infeasible` where the topics have no more
  *   problems that differ
  *

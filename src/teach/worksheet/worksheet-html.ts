@@ -46,6 +46,7 @@ const keyHtml = ({ answer, letter, steps }: QuizProblem, withChoices: boolean): 
  * on pages of its own. It loads nothing and runs no script.
  *
  * @param sheet - as `worksheet` of `ratewright/teach/problems` makes it, also after JSON
+ * @param options - `title`; `choices`, none where left out; `key`, which is there where left out
  * @throws RatewrightError `type`, `missing`, `range`
  *
  * @example

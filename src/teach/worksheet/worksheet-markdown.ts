@@ -24,6 +24,7 @@ const keyLines = ({ answer, letter, steps }: QuizProblem, i: number, withChoices
  * A worksheet as Markdown: the problems, and below a line the key with the working.
  *
  * @param sheet - as `worksheet` of `ratewright/teach/problems` makes it, also after JSON
+ * @param options - `title`; `choices`, none where left out; `key`, which is there where left out
  * @throws RatewrightError `type`, `missing`, `range`
  *
  * @example

@@ -32,6 +32,7 @@ export const expectOneOpening = (input: unknown, path: string): void => {
  * - `A` the opening of the can, where the rain falls in, not its foot: as `opening`, or from `diameter`
  * - `d` in mm for an opening in metric units, else in inches: `V` in mL by 16.387 and by the square inches
  *
+ * @param input.volume - `V`
  * @throws RatewrightError `missing` or `conflict` unless the can is described once; `range`, `unit/mismatch`,
  * `substance/mismatch`, `type`
  *

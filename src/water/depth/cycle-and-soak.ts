@@ -50,6 +50,7 @@ const cycleReaders = {
  *
  * All times in minutes.
  *
+ * @param input.runTime - `T`, in all
  * @throws RatewrightError `missing` where the rate is above the intake and neither `timeToRunoff` nor `storage` is given;
  * `conflict` for both; `infeasible` where more than 24 cycles are needed; `range`, `unit/mismatch`, `type`
  *

@@ -104,6 +104,8 @@ export const soilIntake = (input: { readonly soil: IntakeSoil; readonly slope: S
  * Nothing stands in the grass yet; {@link soilIntake} has a depth for that. The source fits it to bare soil and asks to
  * shorten the run on turf.
  *
+ * @param input.initial - `f0`
+ * @param input.decay - `b`
  * @throws RatewrightError `range` where `P` is not between `fc` and `f0`; `missing`, `unit/mismatch`, `type`
  *
  * Source: J. Hung, "How long can you irrigate without runoff?", Grounds Maintenance (the equation as printed there).

@@ -53,8 +53,6 @@ export const waterVolume = (input: { readonly depth: Length; readonly area: Area
  * import { quantity, waterDepth } from "ratewright";
  * const meter = quantity(3000, "gal", "water");
  * Number(waterDepth({ volume: meter, area: quantity(5000, "ft2") }).in("in").toFixed(2)); // => 0.96
- * // @ts-expect-error a volume of nothing named is not one of water
- * waterDepth({ volume: quantity(3000, "gal"), area: quantity(5000, "ft2") }); // => throws substance/mismatch
  * ```
  */
 export const waterDepth = (input: { readonly volume: Volume; readonly area: Area }): Length => {

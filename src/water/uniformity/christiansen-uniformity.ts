@@ -16,6 +16,7 @@ export const coefficientOf = ({ sorted, mean }: SortedCatches): number => {
  * Too wet counts like too dry. It lies below zero where most cans are empty. For a normal spread it is close to the
  * uniformity of the lower half.
  *
+ * @param input.catches - `x`
  * @throws RatewrightError as {@link distributionUniformity}
  *
  * Source: J. Christiansen, "Irrigation by sprinkling", California Agricultural Experiment Station Bulletin 670, 1942;

@@ -33,6 +33,8 @@ const day: Read<CivilDate> = (input, path) =>
  * @throws RatewrightError `date`, `missing`, `range`, `unit/mismatch`, `type`; what `dailySeries` throws, with `rain`
  * before the path; all that are found
  *
+ * Source: the rule is the caller's; addition.
+ *
  * @example
  * ```ts
  * import { dailySeries, quantity, wateringInState } from "ratewright";

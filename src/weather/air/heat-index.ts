@@ -173,7 +173,7 @@ const findingsOf = (f: number, category: HeatCategory | undefined, table: HeatTa
  * regression of nine terms in `T` (°F) and `RH` (%) takes its place, less `(13 - RH)/4 sqrt((17 - |T - 95|)/17)` for
  * `RH` below 13 % and `T` of 80 to 112 °F, plus `(RH - 85)/10 (87 - T)/5` for `RH` above 85 % and `T` of 80 to 87 °F.
  *
- * Two tables of the service part its bands: danger from 103 °F and extreme danger from 125 °F (the default, which warns
+ * Two tables of the service set its bands: danger from 103 °F and extreme danger from 125 °F (the default, which warns
  * sooner), or from 105 and 130 °F. With the latter a finding says where the former is ahead.
  *
  * The index is no limit for work. It leaves out sun, clothing, workload and what a person is used to. A crew in hot
@@ -181,6 +181,7 @@ const findingsOf = (f: number, category: HeatCategory | undefined, table: HeatTa
  *
  * @param input.temperature - air in the shade, up to 60 °C (140 °F)
  * @param input.table - one of {@link heatTables}
+ * @param input.humidity - relative humidity of that air
  * @returns `value` in the unit of `temperature`
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`
  * Source: National Weather Service, Weather Prediction Center, "The heat index equation" (L. P. Rothfusz, 1990, with the

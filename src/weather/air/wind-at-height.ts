@@ -98,6 +98,7 @@ export const windAtHeight = (input: {
 /**
  * A wind that states its height: what a station, a forecast or a hand-held meter says, kept with where it says it.
  *
+ * @param input - `speed`, zero or more, and the `height` above the ground at which it holds
  * @throws RatewrightError `missing`, `unit/mismatch`, `range`, `type`
  *
  * @example
@@ -123,6 +124,8 @@ export const windReading = (input: {
  * A wind that states its height, brought to another height by {@link windAtHeight}.
  *
  * @throws RatewrightError as {@link windAtHeight}
+ *
+ * Source: as {@link windAtHeight}.
  *
  * @example
  * ```ts

@@ -66,6 +66,8 @@ const read = (input: unknown): { readonly series: DailySeries; readonly basis?: 
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`, `conflict`; what `dailySeries` throws, with `series`
  * before the path
  *
+ * Source: counting of days.
+ *
  * @example
  * ```ts
  * import { dailySeries, dayRuns, quantity } from "ratewright";

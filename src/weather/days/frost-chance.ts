@@ -23,6 +23,8 @@ import { type FrostDates, type FrostState, type FrostWinter, knownOf } from "./f
  * The share of the known winters with a frost after a date (spring) or before it (fall), in percent.
  *
  * @param input.date - a day of the year, or a date
+ * @param input.dates - what {@link frostDates} gave
+ * @param input.side - `"after"` the date, for the last frost of spring, or `"before"` it, for the first of fall
  * @throws RatewrightError `missing` where no winter of the record is known; `date`, `type`
  * Source: as for `frostDates`.
  *

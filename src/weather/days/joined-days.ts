@@ -45,6 +45,8 @@ const longest = 18_300;
  * @throws RatewrightError `missing` where none of the three is given; `unit/mismatch` between them; `range` for more than
  * 50 years; what `dailySeries` throws
  *
+ * Source: the order is of this library.
+ *
  * @example
  * ```ts
  * import { dailySeries, joinedDays } from "ratewright";

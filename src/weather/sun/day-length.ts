@@ -17,6 +17,7 @@ export type DayLengthMethod = "NOAA" | "FAO-56";
  * 0 h where the sun stays down and 24 h where it stays up.
  *
  * @param input.latitude - positive north of the equator
+ * @param input.method - `"NOAA"` where left out
  * @throws RatewrightError `missing`, `range`, `date`, `unit/mismatch`, `type`
  * Source: NOAA solar calculator, after J. Meeus, "Astronomical algorithms", as a public implementation repeats it; R. G. Allen et al., FAO Irrigation and
  * Drainage Paper 56, 1998, equations 24, 25 and 34, as a research institute for snow and fire repeats them.
