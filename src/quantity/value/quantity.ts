@@ -215,7 +215,6 @@ let sound: unknown;
  *
  * @param expected - the `dimension`, the substance `of`, and the `bound`: `"positive"` or `"non-negative"`
  * @throws RatewrightError `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`
- *
  * @example
  * ```ts
  * import { expectQuantity, quantity } from "ratewright";
@@ -247,12 +246,9 @@ export const expectQuantity = <const D extends string, const S extends string = 
 };
 
 /**
- * Makes a quantity out of unchecked parts; throws with the path where one is not right. What a caller knows of its kind
- * it says by type arguments, which are believed: `quantityOf<"mass/area", "N">(...)`.
- *
- * @param unit - its name, unchecked
+ * Makes a quantity out of a number, a unit and a substance that are unchecked; throws with the path where one is not
+ * right. What a caller knows of its kind is believed: `quantityOf<"mass/area", "N">(...)`.
  * @throws RatewrightError `type`, `not-finite`, `unit/unknown`, `substance/unknown`
- *
  * @example
  * ```ts
  * import { quantityOf } from "ratewright";
