@@ -11,6 +11,8 @@ import { intervalConstants } from "./interval.js";
 import { regulatorConstants } from "./regulators.js";
 import { saltAcidityConstants } from "./salt-acidity.js";
 import { sprayConstants } from "./spray.js";
+import { sprayDerivedConstants } from "./spray-derived.js";
+import { spreadConstants } from "./spread.js";
 import { tankConstants } from "./tank.js";
 import { tankDerivedConstants } from "./tank-derived.js";
 import { tankFactConstants } from "./tank-facts.js";
@@ -30,6 +32,8 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...wetBulbConstants,
   ...saltAcidityConstants,
   ...sprayConstants,
+  ...sprayDerivedConstants,
+  ...spreadConstants,
   ...tankConstants,
   ...tankDerivedConstants,
   ...tankFactConstants,

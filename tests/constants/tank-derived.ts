@@ -1,19 +1,36 @@
 // Tank arithmetic by hand: halves, tenths and the sums that follow from a definition.
 import { quantity } from "../../src/quantity/index.js";
 import {
+  amountFor,
   dilutionAmounts,
   hardnessFromIons,
   hydrolysisLoss,
+  loadAmounts,
   relativeAcidity,
   rinseResidue,
   strengthOf,
+  tankLoads,
   tankRinse,
 } from "../../src/tank/index.js";
-import { type ConstantCheck, cells } from "./check.js";
+import { type ConstantCheck, cells, edge, goes } from "./check.js";
 
 const twice = () =>
   tankRinse({ heel: quantity(1, "gal", "spray"), water: quantity(2, "gal", "water"), rinses: 2 });
 const lost = () => hydrolysisLoss({ halfLife: quantity(1, "h"), time: quantity(2, "h") });
+
+/** Thirty millionths of a mean lifetime. */
+const brief = 3e-5;
+const loads = tankLoads({
+  area: quantity(1, "acre"),
+  applicationVolume: quantity(10, "gal/acre", "spray"),
+  capacity: quantity(50, "gal", "spray"),
+});
+const coarse = (ounces: number) =>
+  loadAmounts({
+    loads,
+    products: [{ id: "a", form: "dry", rate: quantity(ounces, "oz/acre", "product:a") }],
+    increments: { dry: { unit: "oz", step: 1 } },
+  }).findings.find(({ code }) => code === "load/step-too-coarse");
 
 /** Figures that follow from a definition. */
 export const tankDerivedConstants: readonly ConstantCheck[] = [
@@ -106,6 +123,55 @@ export const tankDerivedConstants: readonly ConstantCheck[] = [
             concentration: quantity(40, "% v/v", "ai:chlorothalonil/product"),
             finished: quantity(16, "gal", "spray"),
           }).in("% v/v"),
+      ],
+    ],
+  ),
+  ...cells(
+    {
+      room: "tank",
+      reached: "derived",
+      within: 3e-10,
+      source: "the series of 1 - (1 - exp(-y))/y: y/2 - y^2/6 + y^3/24",
+    },
+    [
+      [
+        "lost on average in a brief time, %",
+        100 * (brief / 2 - brief ** 2 / 6 + brief ** 3 / 24),
+        () =>
+          hydrolysisLoss({
+            halfLife: quantity(Math.LN2 * 1e6, "s"),
+            time: quantity(brief * 1e6, "s"),
+          }).onAverage.in("%"),
+      ],
+    ],
+  ),
+  ...cells({ room: "tank", reached: "derived", source: "1 oz where 0.8 is computed is a quarter too much" }, [
+    ["too much by the scale, %", 25, () => Number(coarse(0.8)?.params.percent)],
+  ]),
+  ...cells(
+    {
+      room: "tank",
+      reached: "derived",
+      within: 1e-8,
+      source: "no share of the spray is more than the spray, 100 %",
+    },
+    [
+      [
+        "most product in the spray, % v/v",
+        100,
+        () =>
+          edge(
+            (share) =>
+              goes(() =>
+                amountFor({
+                  rate: quantity(share, "% v/v", "product:a/spray"),
+                  form: "liquid",
+                  sprayVolume: quantity(10, "gal", "spray"),
+                }),
+              ),
+            50,
+            200,
+          ),
       ],
     ],
   ),

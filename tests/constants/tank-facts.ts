@@ -6,9 +6,13 @@ import {
   carrierPHs,
   fixedJarAmount,
   hardnessThresholds,
+  jarTest,
+  loadingOrder,
   mixingOrders,
   type RinseRuleId,
   rinseRules,
+  type WaterTest,
+  waterReport,
 } from "../../src/tank/index.js";
 import { type Cell, type ConstantCheck, cells, edge } from "./check.js";
 
@@ -73,6 +77,18 @@ const rinses: readonly ConstantCheck[] = [
   ...cells(
     { ...read, source: "Triple rinsing, definition of 1974: a tenth of the container, three times" },
     rinse("1974 definition", [tenth, tenth], { rinses: 3 }),
+  ),
+  ...cells(
+    {
+      ...read,
+      source:
+        "University of Illinois, 50 ways, no. 30: drain 30 s, rinse, repeat two more times, pressure rinse 60 s; Administrative Rules of Montana 4.10.803 (2)(a)(iv): a second and a third time",
+    },
+    [
+      ...rinse("Illinois", [quarter, fifth], { rinses: 3, drainSeconds: 30 }),
+      ["Illinois: pressure rinse, s", 60, () => number(rinseRules.Illinois.pressure?.seconds)],
+      ["Montana: rinses", 3, () => number(rinseRules.Montana.rinses)],
+    ],
   ),
   ...cells(
     {
@@ -213,13 +229,14 @@ const fillings: readonly ConstantCheck[] = [
     {
       ...read,
       source:
-        "first fillings as printed: Manitoba 1/4 to 3/4, South Dakota State 1/3, Oklahoma State 50 to 75 %, Missouri DOT 1/2",
+        "first fillings as printed: Manitoba 1/4 to 3/4, South Dakota State 1/3, Oklahoma State 50 to 75 %, Missouri DOT 1/2, Country Guide column 1/2 to 3/4",
     },
     [
       ...first("manitoba-2013", 0.25, 0.75),
       ...first("south-dakota-state", 1 / 3, 1 / 3),
       ...first("oklahoma-state", 0.5, 0.75),
       ...first("missouri-dot", 0.5, 0.5),
+      ...first("ontario-wales", 0.5, 0.75),
       [
         "South Dakota State: filled to before liquids",
         0.8,
@@ -234,5 +251,104 @@ const fillings: readonly ConstantCheck[] = [
   ),
 ];
 
+const mix = loadingOrder({
+  products: [
+    { id: "a", formulation: "water-soluble packet" },
+    { id: "b", formulation: "EC" },
+  ],
+});
+const stood = (stand: "Utah State" | "University of Arizona") => () =>
+  number(
+    jarTest({
+      jar: quantity(1, "qt", "spray"),
+      applicationVolume: quantity(20, "gal/acre", "spray"),
+      products: [{ id: "a", formulation: "EC", rate: quantity(1, "pt/acre", "product:a") }],
+      stand,
+    }).steps.find(({ minutes }) => minutes !== undefined)?.minutes,
+  );
+const steps: readonly ConstantCheck[] = [
+  ...cells(
+    {
+      ...read,
+      source:
+        "Ontario, Water soluble packages 2017: wait up to 5 min (mix-018); Utah State 2012: stand 15 min (mix-034); University of Arizona 1999: stand 5 min (mix-037)",
+    },
+    [
+      ["packets dissolve, min", 5, () => number(mix.steps.find(({ action }) => action === "wait")?.minutes)],
+      ["a jar stands, Utah State, min", 15, stood("Utah State")],
+      ["a jar stands, Arizona, min", 5, stood("University of Arizona")],
+    ],
+  ),
+  ...cells(
+    { ...read, source: "half of the water first: Missouri DOT 1/2; Oklahoma State and Ontario from 1/2 on" },
+    [
+      ["first filling without an order, least", 0.5, () => number(mix.steps[0]?.fraction?.[0])],
+      ["first filling without an order, most", 0.5, () => number(mix.steps[0]?.fraction?.[1])],
+    ],
+  ),
+];
+
+const says = (code: string, test: WaterTest): boolean =>
+  waterReport({ test }).findings.some((one) => one.code === code);
+const bicarbonate = (mg: number): WaterTest => ({ HCO3: quantity(mg, "mg/L", "HCO3") });
+const reported = (code: string, name: string, input: Parameters<typeof waterReport>[0]) => () =>
+  Number(waterReport(input).findings.find((one) => one.code === code)?.params[name]);
+const reports: readonly ConstantCheck[] = [
+  ...cells(
+    {
+      ...read,
+      within: 1e-8,
+      source:
+        "water is neutral at pH 7; Grounds Maintenance: below 6.0; Colorado adviser 2002: 4-6; Saskatchewan, Spray water quality, March 2021: bicarbonate from 500 ppm",
+    },
+    [
+      ["alkaline above pH", 7, () => edge((pH) => says("water/pH-alkaline", { pH }), 8, 6.5)],
+      ["to be sprayed soon above pH", 6, () => edge((pH) => says("water/pH-spray-soon", { pH }), 6.5, 5)],
+      ["acid below pH", 4, () => edge((pH) => says("water/pH-acid", { pH }), 3, 5)],
+      [
+        "bicarbonate that is told from, mg/L",
+        500,
+        () => edge((mg) => says("water/bicarbonate", bicarbonate(mg)), 600, 400),
+      ],
+      [
+        "bicarbonate that is told of, mg/L",
+        500,
+        reported("water/bicarbonate", "limit", { test: bicarbonate(600) }),
+      ],
+    ],
+  ),
+  ...cells(
+    {
+      ...read,
+      within: 1e-6,
+      source: "Using AMS to combat hard water antagonism, Purdue: 0.002 lb per ppm of K in 100 gal",
+    },
+    [
+      [
+        "reported for 1000 ppm of K, lb/100 gal",
+        2,
+        reported("water/sulfate-minimum", "poundsPer100Gallons", {
+          test: { K: quantity(1000, "mg/L", "K") },
+        }),
+      ],
+      [
+        "reported beside it as given, lb/100 gal",
+        1,
+        reported("water/sulfate-below-minimum", "poundsPer100Gallons", {
+          test: { K: quantity(1000, "mg/L", "K") },
+          ammoniumSulfate: quantity(0.01, "lb/gal", "product:ams/spray") as never,
+        }),
+      ],
+    ],
+  ),
+];
+
 /** Facts of mixing and rinsing that are typed a second time. */
-export const tankFactConstants: readonly ConstantCheck[] = [...rinses, ...sulfate, ...water, ...fillings];
+export const tankFactConstants: readonly ConstantCheck[] = [
+  ...rinses,
+  ...sulfate,
+  ...water,
+  ...fillings,
+  ...steps,
+  ...reports,
+];

@@ -74,6 +74,39 @@ const lives: readonly ConstantCheck[] = [
       ...life("captan", 9, 2, 2, "min", /Hawai/),
     ],
   ),
+  ...cells(
+    {
+      ...read,
+      source:
+        "European Chemicals Agency, captan dossier: 4.9 h at pH 7; carbaryl data sheet: DT50 12 d (pH 7), 3.2 h (pH 9)",
+    },
+    [
+      ...life("captan", 7, 4.9, 4.9, "h", /Chemicals Agency/),
+      ...life("carbaryl", 7, 12, 12, "d", /supplier/),
+      ...life("carbaryl", 9, 3.2, 3.2, "h", /supplier/),
+    ],
+  ),
+  ...cells(
+    {
+      ...read,
+      source: "JMPR 1998, thiophanate-methyl: half-life at 25 °C 867 d (pH 5), 36 d (pH 7), 0.7 d (pH 9)",
+    },
+    (
+      [
+        [5, 867],
+        [7, 36],
+        [9, 0.7],
+      ] as const
+    ).flatMap(([pH, days]): readonly Cell[] => [
+      ...life("thiophanate-methyl", pH, days, days, "d", /Residues/),
+      [
+        `thiophanate-methyl at pH ${pH}: temperature, °C`,
+        25,
+        () =>
+          Number(halfLives.find((one) => one.active === "thiophanate-methyl" && one.pH === pH)?.temperature),
+      ],
+    ]),
+  ),
 ];
 
 const jar = (kind: keyof typeof fixedJarAmounts, printed: number): Cell => [

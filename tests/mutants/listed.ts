@@ -14,6 +14,11 @@ const ours = "a limit of this library, documented as such; no source prints it";
 const spelling = "how near two spellings are: a choice of this library, whole letters only";
 const sole = "the only unit of its kind: there is nothing that its size could disagree with";
 
+const message = "part of the sentence of an error, which the tests of texts hold";
+const practice = "marked as common practice without a source where it stands";
+const working = "the size of a list to work in: more room than is needed changes nothing";
+const handover = "where one way of computing takes over from another that gives the same";
+
 /** The list, by file. */
 export const listedConstants: readonly ListedConstants[] = [
   { file: "src/calendar/day-number.ts", line: /153|1460|daysOfMonth|: 29/, why: whole },
@@ -75,6 +80,27 @@ export const listedConstants: readonly ListedConstants[] = [
     line: /fromNoon/,
     why: "the day whose noon is nearest: half a day either way, and no sunrise lies there",
   },
+  { file: "src/tank/water/hydrolysis.ts", line: /y < 1e-4/, why: handover },
+  { file: "src/tank/water/water-findings.ts", line: /const acidify/, why: whole },
+  { file: "src/spray/inputs.ts", line: /most \* 100/, why: message },
+  { file: "src/spray/calibration/rate-controller.ts", line: /tolerance: /, why: practice },
+  {
+    file: "src/spray/nozzle/pulse-width.ts",
+    line: /const off = /,
+    why: "the middle of the usual duty, by which tips are ranked: a rule of this library, documented as such",
+  },
+  { file: "src/spread/calibration/gate-setting.ts", line: /const near = /, why: handover },
+  { file: "src/spread/calibration/gate-setting.ts", line: /2 \* noise/, why: practice },
+  { file: "src/spread/inputs.ts", line: /1e200/, why: ours },
+  { file: "src/spread/ice/deicing.ts", line: /-60|<= 40/, why: ours },
+  {
+    file: "src/spread/overlap/overlap-deposits.ts",
+    line: /const passes = /,
+    why: "how many passes are laid side by side: one more reaches nothing",
+  },
+  { file: "src/spread/overlap/overlap-deposits.ts", line: /const bins = /, why: working },
+  { file: "src/spread/overlap/overlap-kernel.ts", line: /const bins = /, why: working },
+  { file: "src/spread/overlap/swath-search.ts", line: /const bins = /, why: working },
 ];
 
 /** Why a number is listed, or nothing. */
