@@ -10,6 +10,7 @@ import {
   RatewrightError,
   readQuantity,
   tankLoads,
+  toldBy,
 } from "ratewright";
 
 /** The columns of the file, named as the library names what they hold, so that a problem names its column. */
@@ -100,7 +101,10 @@ export const siteOrder = (cells: readonly string[]): SiteResult => {
   }
   const given = { area: area.value, applicationVolume: volume.value, capacity: capacity.value };
   const [bought, product] = [{ ...feed.value, package: bag.value }, rate.value];
-  const need = attempt(() => productRate(target.value, bought).times(given.area));
+  // What is wrong with the analysis is told by its column.
+  const need = attempt(() =>
+    toldBy({ "product.analysis": "analysis" }, () => productRate(target.value, bought)).times(given.area),
+  );
   const loads = attempt(() => tankLoads(given));
   const amount = attempt(() => amountFor({ rate: product, form: "liquid", area: given.area }));
   if (!need.value || !loads.value || !amount.value) {

@@ -47,7 +47,7 @@ describe("a row", () => {
 
   it("tells what only the arithmetic can find", () => {
     const cells = good.replace("24-0-11", "0-0-60").replace("10 gal", "0.001 gal").split(",");
-    expect(siteOrder(cells).refusals?.map(({ path }) => path)).toEqual(["target", "capacity"]);
+    expect(siteOrder(cells).refusals?.map(({ path }) => path)).toEqual(["analysis", "capacity"]);
   });
 
   it("has the cells of the head", () => {
