@@ -36,8 +36,9 @@ export { type ExplainOptions, explain } from "./explain/explain.js";
 export { type ChainStep, explainChain, type ResultOfStep } from "./explain/explain-chain.js";
 export { explainWorkOrder, type WorkOrderWorking } from "./explain/explain-work-order.js";
 
-// lessons: all topics, and the problems that the formulas of the catalogue answer and work out.
-// topics: what a problem for a learner is; ratewright/teach/problems poses them, from a seed.
+// topics: what a problem for a learner is, and the steps that answer it; ratewright/teach/problems poses them, from a seed.
+// application-lessons: the problems of spraying, fertilizing, spreading and mixing.
+// ground-lessons: the problems of the site, its water, its soil, what grows on it, and the books of a season.
 export type { NameOfMistake } from "./topics/mistakes.js";
 export type { QuizAnswer, QuizChoice, QuizMistake, QuizProblem, Worksheet } from "./topics/quiz-problem.js";
 export type { AnswerSubstance, Level, ProblemUnits } from "./topics/topic.js";

@@ -42,32 +42,87 @@ const stated = (
     : fertilizer({ id: "stated", analysis, form: "liquid", density: heavy });
 };
 
+export const liquidProductRateFormula: FormulaSpec = formula({
+  id: "liquid-product-rate",
+  name: "liquidProductRate",
+  title: "Volume of a liquid fertilizer for a rate of nitrogen",
+  inputs: [["target", "T", "nitrogen wanted", "N", ["lb/1000 ft2", "kg/ha"], [0.1, 2]], a, d],
+  output: ["V", "product rate", "product", ["gal/1000 ft2", "L/ha"]],
+  equation: "V = T * 100 / (a * d)",
+  run: ({ target, percent: share, density: heavy }) => liquidProductRate(target, stated(share, heavy)),
+  traps: ["Leaving out the density: the percentage is by weight.", volumeTrap],
+  basis: "definition",
+  sources: [healthNitrogenFertilizer, nebraskaSettingSprayerAtExample],
+});
+
+export const nutrientPerVolumeFormula: FormulaSpec = formula({
+  id: "nutrient-per-volume",
+  name: "nutrientPerVolume",
+  title: "Nitrogen in a volume of liquid fertilizer",
+  inputs: [a, d],
+  output: ["c", "nitrogen", "N", density],
+  equation: "c = d * a / 100",
+  run: ({ percent: share, density: heavy }) => nutrientPerVolume(stated(share, heavy), "N"),
+  traps: [volumeTrap],
+  basis: "definition",
+  sources: [virginiaCommonFertilizers, nebraskaSettingSprayerAtExample],
+});
+
+export const weightOfLiquidFormula: FormulaSpec = formula({
+  id: "weight-of-liquid",
+  name: "weightOfLiquid",
+  title: "Weight of a volume of liquid product",
+  inputs: [["amount", "V", "volume", "product", ["gal", "L"], [5, 300]], d],
+  output: ["m", "weight", "product", ["lb", "kg"]],
+  equation: "m = V * d",
+  run: ({ amount, density: heavy }) =>
+    weightOfLiquid(
+      quantityOf<"volume", "product:stated">(amount.value, amount.unit, "product:stated", "amount"),
+      stated(undefined, heavy),
+    ),
+  traps: [volumeTrap],
+  basis: "definition",
+  sources: [turfgrassCalculatingMuch],
+});
+
+export const nutrientCostFormula: FormulaSpec = formula({
+  id: "nutrient-cost",
+  name: "nutrientCost",
+  title: "What nitrogen costs in a product",
+  inputs: [["price", "p", "price of the product", "none", ["money:USD/lb", "money:USD/kg"], [0.2, 2]], a],
+  output: ["c", "price of nitrogen", "none/N", ["money:USD/lb", "money:USD/kg"]],
+  equation: "c = p * 100 / a",
+  run: ({ price, percent: share }) => nutrientCost({ product: stated(share), price, nutrient: "N" }),
+  traps: ["Comparing the prices of bags instead of those of nitrogen."],
+  basis: "definition",
+  sources: [wisconsinTimeSome, ohioCalculatingNutrient],
+});
+
+export const costPerAreaFormula: FormulaSpec = formula({
+  id: "cost-per-area",
+  name: "costPerArea",
+  title: "What a rate of product costs for each area",
+  inputs: [
+    ["rate", "R", "product rate", "product", ["lb/1000 ft2", "kg/ha"], [1, 10]],
+    ["price", "p", "price of the product", "none", ["money:USD/lb", "money:USD/kg"], [0.2, 2]],
+  ],
+  output: ["k", "cost", "none", ["money:USD/1000 ft2", "money:USD/ha"]],
+  equation: "k = R * p",
+  run: ({ rate, price }) =>
+    costPerArea({
+      product: stated(undefined),
+      rate: quantityOf<"mass/area", "product:stated">(rate.value, rate.unit, "product:stated", "rate"),
+      price,
+    }),
+  traps: ["Pricing by the bag: part of a bag is left over."],
+  basis: "definition",
+  sources: [stewardshipMuchOrganic],
+});
+
 /** Liquids by weight and by volume, and what nitrogen costs. */
 export const nutrientLiquids: readonly FormulaSpec[] = [
-  formula({
-    id: "liquid-product-rate",
-    name: "liquidProductRate",
-    title: "Volume of a liquid fertilizer for a rate of nitrogen",
-    inputs: [["target", "T", "nitrogen wanted", "N", ["lb/1000 ft2", "kg/ha"], [0.1, 2]], a, d],
-    output: ["V", "product rate", "product", ["gal/1000 ft2", "L/ha"]],
-    equation: "V = T * 100 / (a * d)",
-    run: ({ target, percent: share, density: heavy }) => liquidProductRate(target, stated(share, heavy)),
-    traps: ["Leaving out the density: the percentage is by weight.", volumeTrap],
-    basis: "definition",
-    sources: [healthNitrogenFertilizer, nebraskaSettingSprayerAtExample],
-  }),
-  formula({
-    id: "nutrient-per-volume",
-    name: "nutrientPerVolume",
-    title: "Nitrogen in a volume of liquid fertilizer",
-    inputs: [a, d],
-    output: ["c", "nitrogen", "N", density],
-    equation: "c = d * a / 100",
-    run: ({ percent: share, density: heavy }) => nutrientPerVolume(stated(share, heavy), "N"),
-    traps: [volumeTrap],
-    basis: "definition",
-    sources: [virginiaCommonFertilizers, nebraskaSettingSprayerAtExample],
-  }),
+  liquidProductRateFormula,
+  nutrientPerVolumeFormula,
   formula({
     id: "volume-of-liquid",
     name: "volumeOfLiquid",
@@ -84,22 +139,7 @@ export const nutrientLiquids: readonly FormulaSpec[] = [
     basis: "definition",
     sources: [lectureFertigationCalculations],
   }),
-  formula({
-    id: "weight-of-liquid",
-    name: "weightOfLiquid",
-    title: "Weight of a volume of liquid product",
-    inputs: [["amount", "V", "volume", "product", ["gal", "L"], [5, 300]], d],
-    output: ["m", "weight", "product", ["lb", "kg"]],
-    equation: "m = V * d",
-    run: ({ amount, density: heavy }) =>
-      weightOfLiquid(
-        quantityOf<"volume", "product:stated">(amount.value, amount.unit, "product:stated", "amount"),
-        stated(undefined, heavy),
-      ),
-    traps: [volumeTrap],
-    basis: "definition",
-    sources: [turfgrassCalculatingMuch],
-  }),
+  weightOfLiquidFormula,
   formula({
     id: "inventory-shrink",
     name: "inventoryShrink",
@@ -115,38 +155,8 @@ export const nutrientLiquids: readonly FormulaSpec[] = [
     basis: "definition",
     sources: [fertilizerEstimatedPhysical],
   }),
-  formula({
-    id: "nutrient-cost",
-    name: "nutrientCost",
-    title: "What nitrogen costs in a product",
-    inputs: [["price", "p", "price of the product", "none", ["money:USD/lb", "money:USD/kg"], [0.2, 2]], a],
-    output: ["c", "price of nitrogen", "none/N", ["money:USD/lb", "money:USD/kg"]],
-    equation: "c = p * 100 / a",
-    run: ({ price, percent: share }) => nutrientCost({ product: stated(share), price, nutrient: "N" }),
-    traps: ["Comparing the prices of bags instead of those of nitrogen."],
-    basis: "definition",
-    sources: [wisconsinTimeSome, ohioCalculatingNutrient],
-  }),
-  formula({
-    id: "cost-per-area",
-    name: "costPerArea",
-    title: "What a rate of product costs for each area",
-    inputs: [
-      ["rate", "R", "product rate", "product", ["lb/1000 ft2", "kg/ha"], [1, 10]],
-      ["price", "p", "price of the product", "none", ["money:USD/lb", "money:USD/kg"], [0.2, 2]],
-    ],
-    output: ["k", "cost", "none", ["money:USD/1000 ft2", "money:USD/ha"]],
-    equation: "k = R * p",
-    run: ({ rate, price }) =>
-      costPerArea({
-        product: stated(undefined),
-        rate: quantityOf<"mass/area", "product:stated">(rate.value, rate.unit, "product:stated", "rate"),
-        price,
-      }),
-    traps: ["Pricing by the bag: part of a bag is left over."],
-    basis: "definition",
-    sources: [stewardshipMuchOrganic],
-  }),
+  nutrientCostFormula,
+  costPerAreaFormula,
   formula({
     id: "acidity-per-nitrogen",
     name: "acidityPerNitrogen",

@@ -1,12 +1,10 @@
 import {
   concentrationOf,
-  elementOf,
   type Fertilizer,
   fertilizer,
   injectionRate,
   injector,
   nutrientsSupplied,
-  oxideOf,
   productForConcentration,
   productMass,
   productRate,
@@ -17,7 +15,6 @@ import {
 import { type Quantity, quantityOf } from "../../quantity/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
 import {
-  atomicWeights,
   cornellNutrientManagement,
   fertilizerOpenField,
   floridaFertilizingHome,
@@ -58,45 +55,69 @@ const productForNutrient = [
   "Taking a rate per 1,000 square feet for one per acre: 43.56 times off.",
 ];
 
+export const productRateFormula: FormulaSpec = formula({
+  id: "product-rate",
+  name: "productRate",
+  title: "Product rate for a rate of nitrogen",
+  inputs: [
+    ["target", "T", "nitrogen wanted", "N", rate, [0.1, 2]],
+    ["percent", "a", "nitrogen in the product", "N/product", percent, [5, 46]],
+  ],
+  output: ["R", "product rate", "product", rate],
+  equation: "R = T * 100 / a",
+  run: ({ target, percent: share }) => productRate(target, ofNitrogen(share)),
+  traps: productForNutrient,
+  basis: "definition",
+  sources: [nebraskaLawnFertilizer, floridaFertilizingHome],
+});
+
+export const productRatePhosphateFormula: FormulaSpec = formula({
+  id: "product-rate-phosphate",
+  name: "productRate",
+  title: "Product rate for a rate of phosphate",
+  inputs: [
+    ["target", "T", "phosphate wanted", "P2O5", rate, [0.2, 2]],
+    ["percent", "a", "phosphate in the product", "P2O5/product", percent, [5, 52]],
+  ],
+  output: ["R", "product rate", "product", rate],
+  equation: "R = T * 100 / a",
+  run: ({ target, percent: share }) =>
+    productRate(
+      target,
+      fertilizer({ id: "stated", analysis: { basis: "oxide", percent: { P2O5: share.in("% w/w") } } }),
+    ),
+  traps: [
+    "Taking phosphorus for phosphate: P2O5 is 2.29 times as heavy as the P in it.",
+    ...productForNutrient.slice(1),
+  ],
+  basis: "definition",
+  sources: [cornellNutrientManagement],
+});
+
+export const nutrientsSuppliedFormula: FormulaSpec = formula({
+  id: "nutrients-supplied",
+  name: "nutrientsSupplied",
+  title: "Nitrogen in a rate of product",
+  inputs: [
+    ["rate", "R", "product rate", "product", rate, [1, 10]],
+    ["percent", "a", "nitrogen in the product", "N/product", percent, [5, 46]],
+  ],
+  output: ["n", "nitrogen", "N", rate],
+  equation: "n = R * a / 100",
+  run: ({ rate: product, percent: share }) =>
+    nutrientsSupplied(
+      quantityOf<"mass/area", "product:stated">(product.value, product.unit, "product:stated", "product"),
+      ofNitrogen(share),
+    ).N ?? 0,
+  traps: ["Dividing by the percentage: that goes from nitrogen to product, this from product to nitrogen."],
+  basis: "definition",
+  sources: [virginiaTurfgrassMathematics, minnesotaGettingYou],
+});
+
 /** From nutrient to product and back. */
 export const nutrientRates: readonly FormulaSpec[] = [
-  formula({
-    id: "product-rate",
-    name: "productRate",
-    title: "Product rate for a rate of nitrogen",
-    inputs: [
-      ["target", "T", "nitrogen wanted", "N", rate, [0.1, 2]],
-      ["percent", "a", "nitrogen in the product", "N/product", percent, [5, 46]],
-    ],
-    output: ["R", "product rate", "product", rate],
-    equation: "R = T * 100 / a",
-    run: ({ target, percent: share }) => productRate(target, ofNitrogen(share)),
-    traps: productForNutrient,
-    basis: "definition",
-    sources: [nebraskaLawnFertilizer, floridaFertilizingHome],
-  }),
-  formula({
-    id: "product-rate-phosphate",
-    name: "productRate",
-    title: "Product rate for a rate of phosphate",
-    inputs: [
-      ["target", "T", "phosphate wanted", "P2O5", rate, [0.2, 2]],
-      ["percent", "a", "phosphate in the product", "P2O5/product", percent, [5, 52]],
-    ],
-    output: ["R", "product rate", "product", rate],
-    equation: "R = T * 100 / a",
-    run: ({ target, percent: share }) =>
-      productRate(
-        target,
-        fertilizer({ id: "stated", analysis: { basis: "oxide", percent: { P2O5: share.in("% w/w") } } }),
-      ),
-    traps: [
-      "Taking phosphorus for phosphate: P2O5 is 2.29 times as heavy as the P in it.",
-      ...productForNutrient.slice(1),
-    ],
-    basis: "definition",
-    sources: [cornellNutrientManagement],
-  }),
+  productRateFormula,
+  productRatePhosphateFormula,
   formula({
     id: "product-rate-potash",
     name: "productRate",
@@ -134,25 +155,7 @@ export const nutrientRates: readonly FormulaSpec[] = [
     basis: "definition",
     sources: [lectureFourSteps],
   }),
-  formula({
-    id: "nutrients-supplied",
-    name: "nutrientsSupplied",
-    title: "Nitrogen in a rate of product",
-    inputs: [
-      ["rate", "R", "product rate", "product", rate, [1, 10]],
-      ["percent", "a", "nitrogen in the product", "N/product", percent, [5, 46]],
-    ],
-    output: ["n", "nitrogen", "N", rate],
-    equation: "n = R * a / 100",
-    run: ({ rate: product, percent: share }) =>
-      nutrientsSupplied(
-        quantityOf<"mass/area", "product:stated">(product.value, product.unit, "product:stated", "product"),
-        ofNitrogen(share),
-      ).N ?? 0,
-    traps: ["Dividing by the percentage: that goes from nitrogen to product, this from product to nitrogen."],
-    basis: "definition",
-    sources: [virginiaTurfgrassMathematics, minnesotaGettingYou],
-  }),
+  nutrientsSuppliedFormula,
   formula({
     id: "slow-share-needed",
     name: "slowShareNeeded",
@@ -192,42 +195,6 @@ export const nutrientRates: readonly FormulaSpec[] = [
     traps: ["Mixing the slow percentages of the products instead of those of their nitrogen."],
     basis: "derived",
     sources: [lectureFourStepsAtExample],
-  }),
-  formula({
-    id: "phosphate-of-phosphorus",
-    name: "oxideOf",
-    title: "Phosphate for elemental phosphorus",
-    inputs: [["amount", "P", "phosphorus", "P", mass, [1, 100]]],
-    output: ["X", "phosphate", "P2O5", mass],
-    equation: "X = P * (2 * 30.974 + 5 * 15.999) / (2 * 30.974)",
-    run: ({ amount }) => oxideOf(amount),
-    traps: ["Reading the middle number of the bag as phosphorus: it is phosphate, P2O5."],
-    basis: "published",
-    sources: [atomicWeights, cornellNutrientManagement],
-  }),
-  formula({
-    id: "phosphorus-of-phosphate",
-    name: "elementOf",
-    title: "Elemental phosphorus in phosphate",
-    inputs: [["amount", "X", "phosphate", "P2O5", mass, [1, 100]]],
-    output: ["P", "phosphorus", "P", mass],
-    equation: "P = X * 2 * 30.974 / (2 * 30.974 + 5 * 15.999)",
-    run: ({ amount }) => elementOf(amount),
-    traps: ["Multiplying by 2.29: that goes from P to P2O5."],
-    basis: "published",
-    sources: [atomicWeights, cornellNutrientManagement],
-  }),
-  formula({
-    id: "potassium-of-potash",
-    name: "elementOf",
-    title: "Elemental potassium in potash",
-    inputs: [["amount", "X", "potash", "K2O", mass, [1, 100]]],
-    output: ["K", "potassium", "K", mass],
-    equation: "K = X * 2 * 39.098 / (2 * 39.098 + 15.999)",
-    run: ({ amount }) => elementOf(amount),
-    traps: ["Reading the last number of the bag as potassium: it is potash, K2O."],
-    basis: "published",
-    sources: [atomicWeights, virginiaTurfgrassMathematics],
   }),
   formula({
     id: "product-for-concentration",

@@ -28,23 +28,59 @@ const perArea = ["gal/acre", "L/ha"] as const;
 const spacing = ["in", "cm"] as const;
 const length = ["ft", "m"] as const;
 
+export const bandFieldRateFormula: FormulaSpec = formula({
+  id: "band-field-rate",
+  name: "bandFieldRate",
+  title: "What bands take for each acre of the whole field",
+  inputs: [
+    ["rate", "R_t", "rate on the treated band", "spray", perArea, [10, 60]],
+    ["band", "b", "band width", "none", spacing, [5, 12]],
+    ["row", "r", "row width", "none", spacing, [14, 40]],
+  ],
+  output: ["R", "rate on the whole field", "spray", perArea],
+  equation: "R = R_t * b / r",
+  run: bandFieldRate,
+  traps: ["Raising the rate in the band: the label rate is for the ground that is treated."],
+  basis: "published",
+  sources: [missouriBand, minnesotaCalculateHerbicide],
+});
+
+export const waterEquivalentFormula: FormulaSpec = formula({
+  id: "water-equivalent",
+  name: "waterEquivalent",
+  title: "What a tip has to put out of water for a heavier solution",
+  inputs: [
+    ["wanted", "V", "what is wanted of the solution", "spray", perArea, [10, 60]],
+    ["density", "rho", "density of the solution", "none", ["lb/gal", "kg/L"], [8.4, 12]],
+    ["water", "rho_w", "density of water", "none", ["lb/gal", "kg/L"], [8.3, 8.4]],
+  ],
+  output: ["V_w", "what to look up in a tip chart", "water", perArea],
+  equation: "V_w = V * sqrt(rho / rho_w)",
+  run: ({ wanted, density, water }) => waterEquivalent(wanted, density, water),
+  traps: ["Looking up the wanted volume itself: tip charts are for water."],
+  basis: "published",
+  sources: [nebraskaSettingSprayer],
+});
+
+export const boomWidthFormula: FormulaSpec = formula({
+  id: "boom-width",
+  name: "boomWidth",
+  title: "Effective swath of a boom",
+  inputs: [
+    ["nozzles", "n", "number of nozzles", "none", ["count", "count"], [4, 40]],
+    ["spacing", "s", "nozzle spacing", "none", spacing, [10, 30], length],
+  ],
+  output: ["w", "swath", "none", length],
+  equation: "w = n * s",
+  run: ({ nozzles, spacing: s }) => boomWidth({ nozzles: Math.round(nozzles.in("count")), spacing: s }),
+  traps: ["Measuring from the first tip to the last: half a spacing more is sprayed on each side."],
+  basis: "common practice, no source",
+  sources: [hendersonCalibrationPractice],
+});
+
 /** Booms, fans, bands and solutions heavier than water. */
 export const sprayBoom: readonly FormulaSpec[] = [
-  formula({
-    id: "boom-width",
-    name: "boomWidth",
-    title: "Effective swath of a boom",
-    inputs: [
-      ["nozzles", "n", "number of nozzles", "none", ["count", "count"], [4, 40]],
-      ["spacing", "s", "nozzle spacing", "none", spacing, [10, 30], length],
-    ],
-    output: ["w", "swath", "none", length],
-    equation: "w = n * s",
-    run: ({ nozzles, spacing: s }) => boomWidth({ nozzles: Math.round(nozzles.in("count")), spacing: s }),
-    traps: ["Measuring from the first tip to the last: half a spacing more is sprayed on each side."],
-    basis: "common practice, no source",
-    sources: [hendersonCalibrationPractice],
-  }),
+  boomWidthFormula,
   formula({
     id: "width-per-nozzle",
     name: "widthPerNozzle",
@@ -106,22 +142,7 @@ export const sprayBoom: readonly FormulaSpec[] = [
     basis: "geometry",
     sources: [sprayCoverageHeights],
   }),
-  formula({
-    id: "band-field-rate",
-    name: "bandFieldRate",
-    title: "What bands take for each acre of the whole field",
-    inputs: [
-      ["rate", "R_t", "rate on the treated band", "spray", perArea, [10, 60]],
-      ["band", "b", "band width", "none", spacing, [5, 12]],
-      ["row", "r", "row width", "none", spacing, [14, 40]],
-    ],
-    output: ["R", "rate on the whole field", "spray", perArea],
-    equation: "R = R_t * b / r",
-    run: bandFieldRate,
-    traps: ["Raising the rate in the band: the label rate is for the ground that is treated."],
-    basis: "published",
-    sources: [missouriBand, minnesotaCalculateHerbicide],
-  }),
+  bandFieldRateFormula,
   formula({
     id: "band-treated-rate",
     name: "bandTreatedRate",
@@ -185,20 +206,5 @@ export const sprayBoom: readonly FormulaSpec[] = [
     basis: "published",
     sources: [georgiaSprayingSolutions],
   }),
-  formula({
-    id: "water-equivalent",
-    name: "waterEquivalent",
-    title: "What a tip has to put out of water for a heavier solution",
-    inputs: [
-      ["wanted", "V", "what is wanted of the solution", "spray", perArea, [10, 60]],
-      ["density", "rho", "density of the solution", "none", ["lb/gal", "kg/L"], [8.4, 12]],
-      ["water", "rho_w", "density of water", "none", ["lb/gal", "kg/L"], [8.3, 8.4]],
-    ],
-    output: ["V_w", "what to look up in a tip chart", "water", perArea],
-    equation: "V_w = V * sqrt(rho / rho_w)",
-    run: ({ wanted, density, water }) => waterEquivalent(wanted, density, water),
-    traps: ["Looking up the wanted volume itself: tip charts are for water."],
-    basis: "published",
-    sources: [nebraskaSettingSprayer],
-  }),
+  waterEquivalentFormula,
 ];

@@ -40,34 +40,38 @@ const q1 = ["flow", "q_1", "rated flow", "spray", flow, [0.1, 1]] as const;
 const P1 = ["rated", "P_1", "pressure of the rating", "none", pressure, [30, 60]] as const;
 const P2 = ["pressure", "P_2", "other pressure", "none", pressure, [15, 90]] as const;
 
+export const flowAtPressureFormula: FormulaSpec = formula({
+  id: "flow-at-pressure",
+  name: "flowAtPressure",
+  title: "Flow of a nozzle at another pressure",
+  inputs: [q1, P1, P2],
+  output: ["q_2", "flow", "spray", flow],
+  equation: "q_2 = q_1 * sqrt(P_2 / P_1)",
+  run: ({ flow: rated, rated: at, pressure: wanted }) =>
+    flowAtPressure({ flow: rated, pressure: at, lowest, highest }, wanted),
+  traps: [rootTrap],
+  basis: "published",
+  sources: [iowaCropNews, albertaCropProtectionAtSprayer],
+});
+
+export const pressureForFlowFormula: FormulaSpec = formula({
+  id: "pressure-for-flow",
+  name: "pressureForFlow",
+  title: "Pressure at which a nozzle gives a flow",
+  inputs: [q1, P1, ["wanted", "q_2", "flow wanted", "spray", flow, [0.1, 1]]],
+  output: ["P_2", "pressure", "none", pressure],
+  equation: "P_2 = P_1 * (q_2 / q_1) ^ 2",
+  run: ({ flow: rated, rated: at, wanted }) =>
+    pressureForFlow({ flow: rated, pressure: at, lowest: quantity(0.001, "psi"), highest }, wanted),
+  traps: [rootTrap],
+  basis: "published",
+  sources: [iowaCropNews],
+});
+
 /** Nozzles: pressure and flow. */
 export const nozzles: readonly FormulaSpec[] = [
-  formula({
-    id: "flow-at-pressure",
-    name: "flowAtPressure",
-    title: "Flow of a nozzle at another pressure",
-    inputs: [q1, P1, P2],
-    output: ["q_2", "flow", "spray", flow],
-    equation: "q_2 = q_1 * sqrt(P_2 / P_1)",
-    run: ({ flow: rated, rated: at, pressure: wanted }) =>
-      flowAtPressure({ flow: rated, pressure: at, lowest, highest }, wanted),
-    traps: [rootTrap],
-    basis: "published",
-    sources: [iowaCropNews, albertaCropProtectionAtSprayer],
-  }),
-  formula({
-    id: "pressure-for-flow",
-    name: "pressureForFlow",
-    title: "Pressure at which a nozzle gives a flow",
-    inputs: [q1, P1, ["wanted", "q_2", "flow wanted", "spray", flow, [0.1, 1]]],
-    output: ["P_2", "pressure", "none", pressure],
-    equation: "P_2 = P_1 * (q_2 / q_1) ^ 2",
-    run: ({ flow: rated, rated: at, wanted }) =>
-      pressureForFlow({ flow: rated, pressure: at, lowest: quantity(0.001, "psi"), highest }, wanted),
-    traps: [rootTrap],
-    basis: "published",
-    sources: [iowaCropNews],
-  }),
+  flowAtPressureFormula,
+  pressureForFlowFormula,
   formula({
     id: "pressure-for-speed",
     name: "pressureForSpeed",
@@ -135,51 +139,74 @@ export const nozzles: readonly FormulaSpec[] = [
   }),
 ];
 
+export const calibrationByCatchFormula: FormulaSpec = formula({
+  id: "calibration-by-catch",
+  name: "calibrationByCatch",
+  title: "Application volume from a catch as long as the run",
+  inputs: [
+    ["caught", "c", "catch of one nozzle", "spray", ["fl oz", "mL"], [5, 60], ["gal", "L"]],
+    ["course", "L", "course", "none", length, [100, 400]],
+    ["width", "w", "nozzle spacing", "none", spacing, [10, 30], length],
+  ],
+  output: ["V", "application volume", "spray", perArea, ["gal/ft2", "L/m2"]],
+  equation: "V = c / (L * w)",
+  run: ({ caught, course, width }) => calibrationByCatch({ catches: [caught], course, width }).rate,
+  traps: ["Catching one nozzle and taking the width of the boom."],
+  basis: "published",
+  sources: [ohioBoomSprayer, lsuOuncesEqual],
+});
+
+export const calibrationByRefillFormula: FormulaSpec = formula({
+  id: "calibration-by-refill",
+  name: "calibrationByRefill",
+  title: "Application volume from a refill",
+  inputs: [
+    ["refill", "u", "volume to fill up again", "spray", ["gal", "L"], [1, 40]],
+    ["area", "A", "area sprayed", "none", ["ft2", "m2"], [1000, 43560], ["acre", "ha"]],
+  ],
+  output: ["V", "application volume", "spray", perArea],
+  equation: "V = u / A",
+  run: ({ refill, area }) => calibrationByRefill({ refills: [refill], area }).rate,
+  traps: ["Filling up on another slope: the gauge reads wrong."],
+  basis: "published",
+  sources: [mesaRefillMethod],
+});
+
+export const calibrationByRefillLawnFormula: FormulaSpec = formula({
+  id: "calibration-by-refill-lawn",
+  name: "calibrationByRefill",
+  title: "Application volume on a lawn from a refill",
+  inputs: [
+    ["refill", "u", "volume put out", "spray", ["gal", "L"], [0.5, 40]],
+    ["area", "A", "area sprayed", "none", ["ft2", "m2"], [500, 20000], ["1000 ft2", "100 m2"]],
+  ],
+  output: ["V", "application volume", "spray", ["gal/1000 ft2", "L/100 m2"]],
+  equation: "V = u / A",
+  run: ({ refill, area }) => calibrationByRefill({ refills: [refill], area }).rate,
+  traps: ["Dividing by the square feet without dividing them by 1,000."],
+  basis: "published",
+  sources: [mesaRefillMethod],
+});
+
+export const catchCourseFormula: FormulaSpec = formula({
+  id: "catch-course",
+  name: "catchCourse",
+  title: "Course of the 1/128-acre method",
+  inputs: [["width", "w", "nozzle spacing", "none", spacing, [10, 40], ["ft", "ft"]]],
+  output: ["L", "course", "none", length, ["ft", "ft"]],
+  equation: "L = 43560 / 128 / w",
+  run: (given) => catchCourse(given).course,
+  traps: ["Reading milliliters as gallons per acre: the rule is for fluid ounces."],
+  basis: "published",
+  sources: [lsuOuncesEqualCourse, ohioBoomSprayer],
+});
+
 /** Calibration of sprayers. */
 export const sprayCalibrations: readonly FormulaSpec[] = [
-  formula({
-    id: "calibration-by-catch",
-    name: "calibrationByCatch",
-    title: "Application volume from a catch as long as the run",
-    inputs: [
-      ["caught", "c", "catch of one nozzle", "spray", ["fl oz", "mL"], [5, 60], ["gal", "L"]],
-      ["course", "L", "course", "none", length, [100, 400]],
-      ["width", "w", "nozzle spacing", "none", spacing, [10, 30], length],
-    ],
-    output: ["V", "application volume", "spray", perArea, ["gal/ft2", "L/m2"]],
-    equation: "V = c / (L * w)",
-    run: ({ caught, course, width }) => calibrationByCatch({ catches: [caught], course, width }).rate,
-    traps: ["Catching one nozzle and taking the width of the boom."],
-    basis: "published",
-    sources: [ohioBoomSprayer, lsuOuncesEqual],
-  }),
-  formula({
-    id: "calibration-by-refill",
-    name: "calibrationByRefill",
-    title: "Application volume from a refill",
-    inputs: [
-      ["refill", "u", "volume to fill up again", "spray", ["gal", "L"], [1, 40]],
-      ["area", "A", "area sprayed", "none", ["ft2", "m2"], [1000, 43560], ["acre", "ha"]],
-    ],
-    output: ["V", "application volume", "spray", perArea],
-    equation: "V = u / A",
-    run: ({ refill, area }) => calibrationByRefill({ refills: [refill], area }).rate,
-    traps: ["Filling up on another slope: the gauge reads wrong."],
-    basis: "published",
-    sources: [mesaRefillMethod],
-  }),
-  formula({
-    id: "catch-course",
-    name: "catchCourse",
-    title: "Course of the 1/128-acre method",
-    inputs: [["width", "w", "nozzle spacing", "none", spacing, [10, 40], ["ft", "ft"]]],
-    output: ["L", "course", "none", length, ["ft", "ft"]],
-    equation: "L = 43560 / 128 / w",
-    run: (given) => catchCourse(given).course,
-    traps: ["Reading milliliters as gallons per acre: the rule is for fluid ounces."],
-    basis: "published",
-    sources: [lsuOuncesEqualCourse, ohioBoomSprayer],
-  }),
+  calibrationByCatchFormula,
+  calibrationByRefillFormula,
+  calibrationByRefillLawnFormula,
+  catchCourseFormula,
   formula({
     id: "time-to-fill",
     name: "timeToFill",

@@ -29,6 +29,56 @@ const area = ["ft2", "m2"] as const;
 const speed = ["mi/h", "km/h"] as const;
 const count = ["count", "count"] as const;
 
+export const effectiveFieldCapacityFormula: FormulaSpec = formula({
+  id: "effective-field-capacity",
+  name: "effectiveFieldCapacity",
+  title: "Effective field capacity of a machine",
+  inputs: [
+    ["swath", "w", "effective swath", "none", length, [5, 40]],
+    ["speed", "v", "speed", "none", speed, [3, 8], ["ft/h", "m/h"]],
+    ["efficiency", "e", "field efficiency", "none", ["%", "%"], [50, 90], ["1", "1"]],
+  ],
+  output: ["C", "field capacity", "none", ["acre/h", "ha/h"], ["ft2/h", "m2/h"]],
+  equation: "C = w * v * e",
+  run: effectiveFieldCapacity,
+  traps: ["Leaving out the turns and the fills: no machine works all of its time."],
+  basis: "published",
+  sources: [iowaEstimatingField, kentuckyCalculatingMachinery],
+});
+
+export const passRateFormula: FormulaSpec = formula({
+  id: "pass-rate",
+  name: "passRates",
+  title: "Rate of each pass where the ground is covered several times",
+  inputs: [
+    ["rate", "R", "rate that the ground is to get", "product", rate, [1, 10]],
+    ["passes", "n", "passes", "none", count, [2, 4]],
+  ],
+  output: ["R_1", "rate of each pass", "product", rate],
+  equation: "R_1 = R / n",
+  run: ({ rate: whole, passes }) =>
+    passRates({ rate: whole, passes: Math.round(passes.in("count")) }).perPass,
+  traps: ["Calibrating for the whole rate and then going twice: that is double the rate."],
+  basis: "definition",
+  sources: [massachusettsRotarySpreader],
+});
+
+export const passesForSideFormula: FormulaSpec = formula({
+  id: "passes-for-side",
+  name: "passesFor",
+  title: "Passes that a side takes",
+  inputs: [
+    ["side", "b", "side square to the passes", "none", length, [30, 300]],
+    ["swath", "w", "swath", "none", length, [4, 40]],
+  ],
+  output: ["n", "passes", "none", count],
+  equation: "n = ceil(b / w)",
+  run: (given) => quantity(passesFor(given).count, "count"),
+  traps: ["Rounding down: the last strip would get nothing."],
+  basis: "definition",
+  sources: [floridaAquaticHerbicide],
+});
+
 /** Hoppers, passes and the ground that a spreader covers in a time. */
 export const spreadPasses: readonly FormulaSpec[] = [
   formula({
@@ -91,53 +141,9 @@ export const spreadPasses: readonly FormulaSpec[] = [
     basis: "definition",
     sources: [washingtonLoad],
   }),
-  formula({
-    id: "effective-field-capacity",
-    name: "effectiveFieldCapacity",
-    title: "Effective field capacity of a machine",
-    inputs: [
-      ["swath", "w", "effective swath", "none", length, [5, 40]],
-      ["speed", "v", "speed", "none", speed, [3, 8], ["ft/h", "m/h"]],
-      ["efficiency", "e", "field efficiency", "none", ["%", "%"], [50, 90], ["1", "1"]],
-    ],
-    output: ["C", "field capacity", "none", ["acre/h", "ha/h"], ["ft2/h", "m2/h"]],
-    equation: "C = w * v * e",
-    run: effectiveFieldCapacity,
-    traps: ["Leaving out the turns and the fills: no machine works all of its time."],
-    basis: "published",
-    sources: [iowaEstimatingField, kentuckyCalculatingMachinery],
-  }),
-  formula({
-    id: "pass-rate",
-    name: "passRates",
-    title: "Rate of each pass where the ground is covered several times",
-    inputs: [
-      ["rate", "R", "rate that the ground is to get", "product", rate, [1, 10]],
-      ["passes", "n", "passes", "none", count, [2, 4]],
-    ],
-    output: ["R_1", "rate of each pass", "product", rate],
-    equation: "R_1 = R / n",
-    run: ({ rate: whole, passes }) =>
-      passRates({ rate: whole, passes: Math.round(passes.in("count")) }).perPass,
-    traps: ["Calibrating for the whole rate and then going twice: that is double the rate."],
-    basis: "definition",
-    sources: [massachusettsRotarySpreader],
-  }),
-  formula({
-    id: "passes-for-side",
-    name: "passesFor",
-    title: "Passes that a side takes",
-    inputs: [
-      ["side", "b", "side square to the passes", "none", length, [30, 300]],
-      ["swath", "w", "swath", "none", length, [4, 40]],
-    ],
-    output: ["n", "passes", "none", count],
-    equation: "n = ceil(b / w)",
-    run: (given) => quantity(passesFor(given).count, "count"),
-    traps: ["Rounding down: the last strip would get nothing."],
-    basis: "definition",
-    sources: [floridaAquaticHerbicide],
-  }),
+  effectiveFieldCapacityFormula,
+  passRateFormula,
+  passesForSideFormula,
   formula({
     id: "outlets-width",
     name: "spreadWidth",

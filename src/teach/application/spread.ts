@@ -36,57 +36,63 @@ const swathTrap =
   "Taking the thrown width for the swath: the swath is how far apart the passes are walked or driven.";
 const powered = "It holds where the gate is fed at a constant flow, not by a wheel on the ground.";
 
+export const spreadRateFormula: FormulaSpec = formula({
+  id: "spread-rate",
+  name: "spreadRate",
+  title: "Rate of a spreader from what it put on an area",
+  inputs: [
+    ["amount", "W", "what was put down", "product", mass, [1, 50]],
+    ["area", "A", "test area", "none", area, [500, 10000]],
+    ["passes", "n", "passes over it", "none", count, [1, 3]],
+  ],
+  output: ["R", "rate of one pass", "product", rate, ground],
+  equation: "R = W / (A * n)",
+  run: ({ amount, area: test, passes }) =>
+    spreadRate({ amount, area: test, passes: Math.round(passes.in("count")) }),
+  traps: ["Forgetting that two passes were made over the test area."],
+  basis: "definition",
+  sources: [floridaDryChemical, virginiaApplicationSection],
+});
+
+export const targetCatchFormula: FormulaSpec = formula({
+  id: "target-catch",
+  name: "targetCatch",
+  title: "What should be caught over a test area",
+  inputs: [
+    ["rate", "R", "rate wanted", "product", rate, [1, 10], ground],
+    ["area", "A", "test area", "none", area, [50, 2000]],
+    ["passes", "n", "passes over it", "none", count, [1, 3]],
+  ],
+  output: ["W", "catch", "product", mass],
+  equation: "W = R * A * n",
+  run: ({ rate: wanted, area: test, passes }) =>
+    targetCatch({ rate: wanted, area: test, passes: Math.round(passes.in("count")) }),
+  traps: ["Multiplying a rate per 1,000 square feet by the square feet: divide by 1,000 on the way."],
+  basis: "definition",
+  sources: [pesticideBandApplicators, virginiaApplicationSection],
+});
+
+export const testAreaFormula: FormulaSpec = formula({
+  id: "test-area",
+  name: "testArea",
+  title: "Area of a calibration run",
+  inputs: [
+    ["distance", "L", "length of the run", "none", length, [50, 300]],
+    ["swath", "w", "width of one pass", "none", length, [2, 20]],
+  ],
+  output: ["A", "test area", "none", area],
+  equation: "A = L * w",
+  run: testArea,
+  traps: [swathTrap],
+  basis: "definition",
+  sources: [extensionExampleCalibrating],
+});
+
 /** Spreaders: what goes down, and at which speed. */
 export const spreading: readonly FormulaSpec[] = [
-  formula({
-    id: "spread-rate",
-    name: "spreadRate",
-    title: "Rate of a spreader from what it put on an area",
-    inputs: [
-      ["amount", "W", "what was put down", "product", mass, [1, 50]],
-      ["area", "A", "test area", "none", area, [500, 10000]],
-      ["passes", "n", "passes over it", "none", count, [1, 3]],
-    ],
-    output: ["R", "rate of one pass", "product", rate, ground],
-    equation: "R = W / (A * n)",
-    run: ({ amount, area: test, passes }) =>
-      spreadRate({ amount, area: test, passes: Math.round(passes.in("count")) }),
-    traps: ["Forgetting that two passes were made over the test area."],
-    basis: "definition",
-    sources: [floridaDryChemical, virginiaApplicationSection],
-  }),
-  formula({
-    id: "target-catch",
-    name: "targetCatch",
-    title: "What should be caught over a test area",
-    inputs: [
-      ["rate", "R", "rate wanted", "product", rate, [1, 10], ground],
-      ["area", "A", "test area", "none", area, [50, 2000]],
-      ["passes", "n", "passes over it", "none", count, [1, 3]],
-    ],
-    output: ["W", "catch", "product", mass],
-    equation: "W = R * A * n",
-    run: ({ rate: wanted, area: test, passes }) =>
-      targetCatch({ rate: wanted, area: test, passes: Math.round(passes.in("count")) }),
-    traps: ["Multiplying a rate per 1,000 square feet by the square feet: divide by 1,000 on the way."],
-    basis: "definition",
-    sources: [pesticideBandApplicators, virginiaApplicationSection],
-  }),
-  formula({
-    id: "test-area",
-    name: "testArea",
-    title: "Area of a calibration run",
-    inputs: [
-      ["distance", "L", "length of the run", "none", length, [50, 300]],
-      ["swath", "w", "width of one pass", "none", length, [2, 20]],
-    ],
-    output: ["A", "test area", "none", area],
-    equation: "A = L * w",
-    run: testArea,
-    traps: [swathTrap],
-    basis: "definition",
-    sources: [extensionExampleCalibrating],
-  }),
+  spreadRateFormula,
+  targetCatchFormula,
+  testAreaFormula,
   formula({
     id: "run-length",
     name: "runLength",

@@ -93,38 +93,42 @@ export const tankWater: readonly FormulaSpec[] = [
   }),
 ];
 
+export const dryProductForActiveFormula: FormulaSpec = formula({
+  id: "dry-product-for-active",
+  name: "productForActive",
+  title: "Dry product for a rate of active ingredient",
+  inputs: [
+    ["active", "a", "active ingredient wanted", "ai", ["lb/acre", "kg/ha"], [0.1, 3]],
+    ["content", "c", "active ingredient in the product", "ai/product", ["% w/w", "% w/w"], [0.5, 80]],
+  ],
+  output: ["R", "product rate", "product", ["lb/acre", "kg/ha"]],
+  equation: "R = a * 100 / c",
+  run: productForActive,
+  traps: ["Putting down the pounds of active ingredient as pounds of product."],
+  basis: "published",
+  sources: [minnesotaCalculateHerbicideAtPowder, agrochemicalSafety],
+});
+
+export const liquidProductForActiveFormula: FormulaSpec = formula({
+  id: "liquid-product-for-active",
+  name: "productForActive",
+  title: "Liquid product for a rate of active ingredient",
+  inputs: [
+    ["active", "a", "active ingredient wanted", "ai", ["lb/acre", "g/ha"], [0.1, 3]],
+    ["content", "c", "active ingredient in the product", "ai/product", ["lb/gal", "g/L"], [1, 6]],
+  ],
+  output: ["R", "product rate", "product", ["fl oz/acre", "mL/ha"], ["gal/acre", "L/ha"]],
+  equation: "R = a / c",
+  run: productForActive,
+  traps: ["Stopping at gallons for each acre where the jug is marked in fluid ounces: times 128."],
+  basis: "published",
+  sources: [montanaCalibrationSprayersAtExamples, pacificPnwManagement],
+});
+
 /** Active ingredient and acid equivalent. */
 export const activeIngredient: readonly FormulaSpec[] = [
-  formula({
-    id: "dry-product-for-active",
-    name: "productForActive",
-    title: "Dry product for a rate of active ingredient",
-    inputs: [
-      ["active", "a", "active ingredient wanted", "ai", ["lb/acre", "kg/ha"], [0.1, 3]],
-      ["content", "c", "active ingredient in the product", "ai/product", ["% w/w", "% w/w"], [0.5, 80]],
-    ],
-    output: ["R", "product rate", "product", ["lb/acre", "kg/ha"]],
-    equation: "R = a * 100 / c",
-    run: productForActive,
-    traps: ["Putting down the pounds of active ingredient as pounds of product."],
-    basis: "published",
-    sources: [minnesotaCalculateHerbicideAtPowder, agrochemicalSafety],
-  }),
-  formula({
-    id: "liquid-product-for-active",
-    name: "productForActive",
-    title: "Liquid product for a rate of active ingredient",
-    inputs: [
-      ["active", "a", "active ingredient wanted", "ai", ["lb/acre", "g/ha"], [0.1, 3]],
-      ["content", "c", "active ingredient in the product", "ai/product", ["lb/gal", "g/L"], [1, 6]],
-    ],
-    output: ["R", "product rate", "product", ["fl oz/acre", "mL/ha"], ["gal/acre", "L/ha"]],
-    equation: "R = a / c",
-    run: productForActive,
-    traps: ["Stopping at gallons for each acre where the jug is marked in fluid ounces: times 128."],
-    basis: "published",
-    sources: [montanaCalibrationSprayersAtExamples, pacificPnwManagement],
-  }),
+  dryProductForActiveFormula,
+  liquidProductForActiveFormula,
   formula({
     id: "active-in-liquid",
     name: "activeInProduct",

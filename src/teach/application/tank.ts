@@ -25,6 +25,7 @@ import {
   ohioPruningTools,
   oklahomaCalibratingApplication,
   peanutUsingCrop,
+  pesticideCalculationsMixing,
   sprayWaterVolumes,
   texasNutritionFertilityAtPractical,
   usgaDontLet,
@@ -35,6 +36,126 @@ const volume = ["gal", "L"] as const;
 const area = ["acre", "ha"] as const;
 const small = ["fl oz", "mL"] as const;
 const count = ["count", "count"] as const;
+
+export const liquidForAreaFormula: FormulaSpec = formula({
+  id: "liquid-for-area",
+  name: "amountFor",
+  title: "Liquid product for an area at a label rate",
+  inputs: [
+    ["rate", "R", "label rate", "product", ["fl oz/acre", "mL/ha"], [2, 128]],
+    ["area", "A", "area", "none", area, [0.5, 20]],
+  ],
+  output: ["m", "product", "product", small],
+  equation: "m = R * A",
+  run: ({ rate, area: field }) => amountFor({ rate, area: field, form: "liquid" }),
+  traps: ["Weighing fluid ounces: they are a volume."],
+  basis: "definition",
+  sources: [oklahomaCalibratingApplication],
+});
+
+export const areaPerTankFormula: FormulaSpec = formula({
+  id: "area-per-tank",
+  name: "areaPerTank",
+  title: "Area that one tank covers",
+  inputs: [
+    ["capacity", "C", "tank, as far as it is filled", "spray", volume, [25, 300]],
+    ["applicationVolume", "V", "application volume", "spray", perArea, [10, 90]],
+  ],
+  output: ["A", "area", "none", area],
+  equation: "A = C / V",
+  run: areaPerTank,
+  traps: ["Dividing the other way round: that is tanks for each acre."],
+  basis: "definition",
+  sources: [mesaCalibrateHandgun, montanaCalibrationSprayersAtExamplesB],
+});
+
+export const dilutionOneInFormula: FormulaSpec = formula({
+  id: "dilution-one-in",
+  name: "dilutionAmounts",
+  title: "Product of a dilution of one part in so many",
+  inputs: [
+    ["parts", "x", "parts in all", "none", ["1", "1"], [4, 200]],
+    ["finished", "V", "finished spray", "spray", volume, [1, 100]],
+  ],
+  output: ["P", "product", "product", volume],
+  equation: "P = V / x",
+  run: ({ parts, finished }) =>
+    dilutionAmounts({ parts: parts.in("1"), reading: "1 in x", finished }).product,
+  traps: ["Reading 1:10 as one part and ten parts: it may mean one part in ten; ask which."],
+  basis: "definition",
+  sources: [ohioPruningTools],
+});
+
+export const dilutionOnePlusFormula: FormulaSpec = formula({
+  id: "dilution-one-plus",
+  name: "dilutionAmounts",
+  title: "Product of a dilution of one part and so many parts of water",
+  inputs: [
+    ["parts", "x", "parts of water", "none", ["1", "1"], [4, 200]],
+    ["finished", "V", "finished spray", "spray", volume, [1, 100]],
+  ],
+  output: ["P", "product", "product", volume],
+  equation: "P = V / (x + 1)",
+  run: ({ parts, finished }) =>
+    dilutionAmounts({ parts: parts.in("1"), reading: "1 plus x", finished }).product,
+  traps: ["Dividing by the parts of water alone: the product is a part too."],
+  basis: "definition",
+  sources: [ohioPruningTools],
+});
+
+export const dilutionByPercentFormula: FormulaSpec = formula({
+  id: "dilution-by-percent",
+  name: "dilutionAmounts",
+  title: "Product of a dilution in percent by volume",
+  inputs: [
+    ["strength", "c", "product in the finished spray", "none", ["%", "%"], [0.25, 5]],
+    ["finished", "V", "finished spray", "spray", volume, [1, 100]],
+  ],
+  output: ["P", "product", "product", volume],
+  equation: "P = V * c / 100",
+  run: ({ strength, finished }) =>
+    dilutionAmounts({ parts: 100 / strength.in("%"), reading: "1 in x", finished }).product,
+  traps: [
+    "Taking 16 ounces for a gallon: it has 128 fluid ounces.",
+    "Pouring the product on top of the full tank.",
+  ],
+  basis: "definition",
+  sources: [pesticideCalculationsMixing],
+});
+
+export const rinseResidueFormula: FormulaSpec = formula({
+  id: "rinse-residue",
+  name: "rinseResidue",
+  title: "What is left after rinsing",
+  inputs: [
+    ["heel", "r", "what stays after draining", "none", small, [1, 20]],
+    ["rinse", "v", "water of one rinse", "none", small, [20, 100]],
+    ["rinses", "n", "rinses", "none", count, [1, 4]],
+  ],
+  output: ["f", "share left", "none", ["%", "%"], ["1", "1"]],
+  equation: "f = (r / (r + v)) ^ n",
+  run: ({ heel, rinse, rinses }) => rinseResidue({ heel, rinse, rinses: Math.round(rinses.in("count")) }),
+  traps: ["One big rinse instead of three small ones: it leaves more."],
+  basis: "derived",
+  sources: [exponentialRinsing],
+});
+
+export const concentrateForStrengthFormula: FormulaSpec = formula({
+  id: "concentrate-for-strength",
+  name: "concentrateFor",
+  title: "Concentrate for a spray of a strength",
+  inputs: [
+    ["strength", "C_2", "strength of the spray", "ai/spray", ["% v/v", "% v/v"], [0.5, 5]],
+    ["concentration", "C_1", "strength of the concentrate", "ai/product", ["% v/v", "% v/v"], [20, 60]],
+    ["finished", "V_2", "finished spray", "spray", volume, [1, 100]],
+  ],
+  output: ["V_1", "concentrate", "product", volume],
+  equation: "V_1 = V_2 * C_2 / C_1",
+  run: (given) => concentrateFor(given).product,
+  traps: ["Taking the percentage of active ingredient for the percentage of product."],
+  basis: "definition",
+  sources: [missouriPesticideDilution, armyPesticidesMilitaryAtPage],
+});
 
 /** Loads: how much goes into the tank, and how far it goes. */
 export const tankMixes: readonly FormulaSpec[] = [
@@ -53,36 +174,8 @@ export const tankMixes: readonly FormulaSpec[] = [
     basis: "definition",
     sources: [oklahomaCalibratingApplication],
   }),
-  formula({
-    id: "liquid-for-area",
-    name: "amountFor",
-    title: "Liquid product for an area at a label rate",
-    inputs: [
-      ["rate", "R", "label rate", "product", ["fl oz/acre", "mL/ha"], [2, 128]],
-      ["area", "A", "area", "none", area, [0.5, 20]],
-    ],
-    output: ["m", "product", "product", small],
-    equation: "m = R * A",
-    run: ({ rate, area: field }) => amountFor({ rate, area: field, form: "liquid" }),
-    traps: ["Weighing fluid ounces: they are a volume."],
-    basis: "definition",
-    sources: [oklahomaCalibratingApplication],
-  }),
-  formula({
-    id: "area-per-tank",
-    name: "areaPerTank",
-    title: "Area that one tank covers",
-    inputs: [
-      ["capacity", "C", "tank, as far as it is filled", "spray", volume, [25, 300]],
-      ["applicationVolume", "V", "application volume", "spray", perArea, [10, 90]],
-    ],
-    output: ["A", "area", "none", area],
-    equation: "A = C / V",
-    run: areaPerTank,
-    traps: ["Dividing the other way round: that is tanks for each acre."],
-    basis: "definition",
-    sources: [mesaCalibrateHandgun, montanaCalibrationSprayersAtExamplesB],
-  }),
+  liquidForAreaFormula,
+  areaPerTankFormula,
   formula({
     id: "mix-to-finish",
     name: "mixToFinish",
@@ -147,22 +240,7 @@ export const tankMixes: readonly FormulaSpec[] = [
     basis: "definition",
     sources: [usgaDontLet, newEnglandDilution],
   }),
-  formula({
-    id: "concentrate-for-strength",
-    name: "concentrateFor",
-    title: "Concentrate for a spray of a strength",
-    inputs: [
-      ["strength", "C_2", "strength of the spray", "ai/spray", ["% v/v", "% v/v"], [0.5, 5]],
-      ["concentration", "C_1", "strength of the concentrate", "ai/product", ["% v/v", "% v/v"], [20, 60]],
-      ["finished", "V_2", "finished spray", "spray", volume, [1, 100]],
-    ],
-    output: ["V_1", "concentrate", "product", volume],
-    equation: "V_1 = V_2 * C_2 / C_1",
-    run: (given) => concentrateFor(given).product,
-    traps: ["Taking the percentage of active ingredient for the percentage of product."],
-    basis: "definition",
-    sources: [missouriPesticideDilution, armyPesticidesMilitaryAtPage],
-  }),
+  concentrateForStrengthFormula,
   formula({
     id: "finished-from-concentrate",
     name: "finishedFrom",
@@ -195,54 +273,10 @@ export const tankMixes: readonly FormulaSpec[] = [
     basis: "definition",
     sources: [texasNutritionFertilityAtPractical],
   }),
-  formula({
-    id: "dilution-one-in",
-    name: "dilutionAmounts",
-    title: "Product of a dilution of one part in so many",
-    inputs: [
-      ["parts", "x", "parts in all", "none", ["1", "1"], [4, 200]],
-      ["finished", "V", "finished spray", "spray", volume, [1, 100]],
-    ],
-    output: ["P", "product", "product", volume],
-    equation: "P = V / x",
-    run: ({ parts, finished }) =>
-      dilutionAmounts({ parts: parts.in("1"), reading: "1 in x", finished }).product,
-    traps: ["Reading 1:10 as one part and ten parts: it may mean one part in ten; ask which."],
-    basis: "definition",
-    sources: [ohioPruningTools],
-  }),
-  formula({
-    id: "dilution-one-plus",
-    name: "dilutionAmounts",
-    title: "Product of a dilution of one part and so many parts of water",
-    inputs: [
-      ["parts", "x", "parts of water", "none", ["1", "1"], [4, 200]],
-      ["finished", "V", "finished spray", "spray", volume, [1, 100]],
-    ],
-    output: ["P", "product", "product", volume],
-    equation: "P = V / (x + 1)",
-    run: ({ parts, finished }) =>
-      dilutionAmounts({ parts: parts.in("1"), reading: "1 plus x", finished }).product,
-    traps: ["Dividing by the parts of water alone: the product is a part too."],
-    basis: "definition",
-    sources: [ohioPruningTools],
-  }),
-  formula({
-    id: "rinse-residue",
-    name: "rinseResidue",
-    title: "What is left after rinsing",
-    inputs: [
-      ["heel", "r", "what stays after draining", "none", small, [1, 20]],
-      ["rinse", "v", "water of one rinse", "none", small, [20, 100]],
-      ["rinses", "n", "rinses", "none", count, [1, 4]],
-    ],
-    output: ["f", "share left", "none", ["%", "%"], ["1", "1"]],
-    equation: "f = (r / (r + v)) ^ n",
-    run: ({ heel, rinse, rinses }) => rinseResidue({ heel, rinse, rinses: Math.round(rinses.in("count")) }),
-    traps: ["One big rinse instead of three small ones: it leaves more."],
-    basis: "derived",
-    sources: [exponentialRinsing],
-  }),
+  dilutionOneInFormula,
+  dilutionOnePlusFormula,
+  dilutionByPercentFormula,
+  rinseResidueFormula,
   formula({
     id: "tank-rinse-residue",
     name: "tankRinse",

@@ -1,3 +1,4 @@
+import { nutrientElements } from "../application/nutrient-elements.js";
 import { nutrientLiquids } from "../application/nutrient-liquids.js";
 import { nutrientRates } from "../application/nutrient-rates.js";
 import { saltAndLiquids } from "../application/salt-index.js";
@@ -14,7 +15,7 @@ import { decay, humidAir, moistAir, soilBases } from "../ground/air-and-decay.js
 import { money, stock } from "../ground/money.js";
 import { rootZone } from "../ground/root-zone.js";
 import { siteGround } from "../ground/site-ground.js";
-import { siteLengths } from "../ground/site-lengths.js";
+import { siteAreas, siteLengths } from "../ground/site-lengths.js";
 import { siteMaterials } from "../ground/site-materials.js";
 import { siteShapes } from "../ground/site-shapes.js";
 import { mowing } from "../ground/stand.js";
@@ -31,9 +32,16 @@ import { lightOfDay, radiationOfDay, sunByDate, windNearGround } from "../soil-a
 /** The formulas by room, in the order of the chapters of a course. */
 export const formulasByRoom = (): Readonly<Record<string, readonly FormulaSpec[]>> => ({
   spray: [...sprayVolume, ...sprayBoom, ...nozzles, ...sprayCalibrations, ...activeIngredient],
-  nutrient: [...nutrientRates, ...nutrientLiquids, ...packages, ...saltAndLiquids, ...release],
+  nutrient: [
+    ...nutrientRates,
+    ...nutrientElements,
+    ...nutrientLiquids,
+    ...packages,
+    ...saltAndLiquids,
+    ...release,
+  ],
   spread: [...spreading, ...spreadPasses],
-  site: [...siteShapes, ...siteLengths, ...siteGround, ...siteMaterials],
+  site: [...siteShapes, ...siteLengths, ...siteAreas, ...siteGround, ...siteMaterials],
   tank: [...amountsForArea, ...tankMixes, ...tankWater, ...sulfateForHardness],
   water: [
     ...waterDepths,

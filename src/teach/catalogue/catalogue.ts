@@ -1,13 +1,7 @@
 import { fail, nearName } from "../../quantity/index.js";
-import { type CatalogueEntry, entryOf } from "../entry/catalogue-entry.js";
-import type { FormulaSpec } from "../entry/formula.js";
+import type { CatalogueEntry } from "../entry/catalogue-entry.js";
+import { type RunnableEntry, runnableOf } from "../entry/runnable-entry.js";
 import { formulasByRoom } from "./all-formulas.js";
-
-/** An entry with what runs it. */
-export interface RunnableEntry {
-  readonly entry: CatalogueEntry;
-  readonly run: FormulaSpec["run"];
-}
 
 let made: ReadonlyMap<string, RunnableEntry> | undefined;
 
@@ -15,7 +9,7 @@ let made: ReadonlyMap<string, RunnableEntry> | undefined;
 const entries = (): ReadonlyMap<string, RunnableEntry> => {
   made ??= new Map(
     Object.entries(formulasByRoom()).flatMap(([room, specs]) =>
-      specs.map((spec) => [spec.id, { entry: entryOf(room, spec), run: spec.run }] as const),
+      specs.map((spec) => [spec.id, runnableOf(room, spec)] as const),
     ),
   );
   return made;

@@ -13,9 +13,13 @@ const isShare = (unit: string): boolean => /^(%|ppm)/.test(unit);
 export const numberText = (value: number, digits: number = workingDigits): string =>
   format({ value, unit: "1", of: "none" } as Quantity<"1", "none">, { significantDigits: digits });
 
+/** An amount of money with both digits of its cents: `$75.60`. */
+const inCents = (text: string): string => text.replace(/\.\d(?!\d)/, (tenths) => `${tenths}0`);
+
 /** An amount as a line of the working has it: `0.9 lb N/1,000 ft²`; a count is its number alone. */
 export const amountText = (q: Quantity<string, string>, digits: number = workingDigits): string => {
   if (q.unit === "count" || (q.unit === "1" && q.of === "none")) return numberText(q.value, digits);
   if (blocks.test(q.unit)) return `${numberText(q.value, digits)} blocks of ${unitSymbol(q.unit)}`;
-  return format(q, { significantDigits: digits, substance: !isShare(q.unit) });
+  const text = format(q, { significantDigits: digits, substance: !isShare(q.unit) });
+  return q.unit.startsWith("money:") ? inCents(text) : text;
 };

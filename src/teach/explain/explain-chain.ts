@@ -8,9 +8,10 @@ import {
   outOfRange,
 } from "../../quantity/index.js";
 import { runnableEntry } from "../catalogue/catalogue.js";
-import { readInputs } from "../catalogue/entry-result.js";
 import type { Derivation, DerivedQuantity } from "../derivation/derivation.js";
-import { derivationOf, type ExplainOptions, readOptions } from "./explain.js";
+import { readInputs } from "../entry/runnable-entry.js";
+import { derivationOf } from "./derivation-of.js";
+import { type ExplainOptions, readOptions } from "./explain.js";
 
 /** What an earlier step of a chain came to, by its number from 1. */
 export interface ResultOfStep {

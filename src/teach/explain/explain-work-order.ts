@@ -10,9 +10,9 @@ import {
   quantityOf,
 } from "../../quantity/index.js";
 import { runnableEntry } from "../catalogue/catalogue.js";
-import { readInputs } from "../catalogue/entry-result.js";
 import type { Derivation, DerivationUnits, DerivedQuantity } from "../derivation/derivation.js";
-import { derivationOf } from "./explain.js";
+import { readInputs } from "../entry/runnable-entry.js";
+import { derivationOf } from "./derivation-of.js";
 
 /** The working of a work order: a derivation for each figure, and what has none. */
 export interface WorkOrderWorking {

@@ -47,7 +47,7 @@ export const plainScript: Script = {
   negated: (text) => `−${text}`,
   root: (text) => `√(${text})`,
   called: (name, parts) => `${name}(${parts.join(", ")})`,
-  stacked: false,
+  superscript: false,
 };
 
 const texSymbol = (name: string): string => {
@@ -71,18 +71,26 @@ const texCalled = (name: string, parts: readonly string[]): string => {
   return `${texName(name)}\\left(${inside}\\right)`;
 };
 
-/** TeX, for what sets mathematics. */
-export const texScript: Script = {
+const texLine: Script = {
   number: (value) => plainNumber(value).replace(/ × 10\^(-?\d+)/, " \\times 10^{$1}"),
   symbol: texSymbol,
   inParentheses: (text) => `\\left(${text}\\right)`,
   infix: (left, op, right) => `${left} ${op === "*" ? "\\times" : op} ${right}`,
-  over: (top, bottom) => `\\frac{${top}}{${bottom}}`,
+  over: (top, bottom) => `${top} / ${bottom}`,
   raised: (base, exponent) => `${base}^{${exponent}}`,
   negated: (text) => `-${text}`,
   root: (text) => `\\sqrt{${text}}`,
   called: texCalled,
-  stacked: true,
+  superscript: true,
+  lines: (terms) =>
+    `\\begin{aligned} ${terms.map((term) => `& ${term.trimStart()}`).join(" \\\\ ")} \\end{aligned}`,
+};
+
+/** TeX, for what sets mathematics. A fraction within a fraction stands on the line. */
+export const texScript: Script = {
+  ...texLine,
+  over: (top, bottom) => `\\frac{${top}}{${bottom}}`,
+  inFraction: texLine,
 };
 
 const row = (...parts: readonly string[]): string => `<mrow>${parts.join("")}</mrow>`;
@@ -111,16 +119,24 @@ const mathNumber = (value: number): string => {
   return row(`<mn>${digits}</mn>`, sign("×"), `<msup><mn>10</mn><mn>${exponent}</mn></msup>`);
 };
 
-/** MathML for presentation, which browsers show as they are. */
-export const mathScript: Script = {
+const mathLine: Script = {
   number: mathNumber,
   symbol: mathSymbol,
   inParentheses: (text) => row(sign("("), text, sign(")")),
   infix: (left, op, right) => row(left, sign(op === "*" ? "×" : op === "-" ? "−" : op), right),
-  over: (top, bottom) => `<mfrac>${top}${bottom}</mfrac>`,
+  over: (top, bottom) => row(top, sign("/"), bottom),
   raised: (base, exponent) => `<msup>${base}${exponent}</msup>`,
   negated: (text) => row(sign("−"), text),
   root: (text) => `<msqrt>${text}</msqrt>`,
   called: mathCalled,
-  stacked: true,
+  superscript: true,
+  lines: (terms) =>
+    `<mtable columnalign="left" style="text-align: left">${terms.map((term) => `<mtr><mtd>${term}</mtd></mtr>`).join("")}</mtable>`,
+};
+
+/** MathML for presentation, which browsers show as they are. A fraction within a fraction stands on the line. */
+export const mathScript: Script = {
+  ...mathLine,
+  over: (top, bottom) => `<mfrac>${top}${bottom}</mfrac>`,
+  inFraction: mathLine,
 };

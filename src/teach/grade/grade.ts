@@ -42,6 +42,13 @@ const reachOf = ({ answer }: QuizProblem, { unit, number, inUnit }: ReadAnswer):
 const near = (value: number, mistake: QuizMistake, { answer }: QuizProblem): boolean =>
   Math.abs(value - mistake.value) <= 0.5 * 10 ** -answer.decimals + 1e-3 * Math.abs(mistake.value);
 
+/** Whether a number is the answer with a decimal less than was asked for: 1.7 for 1.67. */
+const isShort = (value: number, { number }: ReadAnswer, { answer }: QuizProblem): boolean =>
+  answer.decimals > 0 &&
+  number !== undefined &&
+  number.halfPlace <= 5 * 10 ** -answer.decimals * 1.001 &&
+  Math.abs(value - answer.value) <= 5 * 10 ** -answer.decimals * (1 + 1e-9);
+
 /** Whether a number is the answer with its decimal point elsewhere. */
 const isShifted = (value: number, { answer }: QuizProblem): boolean =>
   [0.001, 0.01, 0.1, 10, 100, 1000].some(
@@ -85,7 +92,8 @@ const numberFound = (
   const size = Math.abs(answer.value);
   // Three places of a small number are no rounding: 17 is not close to 20.
   const rounding = Math.max(place, Math.min(3 * place, 0.05 * size), 0.01 * size);
-  if (answer.noun === undefined && off <= rounding) return { verdict: "close", number: "wrong" };
+  if (answer.noun === undefined && (off <= rounding || isShort(value, read, problem)))
+    return { verdict: "close", number: "wrong" };
   if (isShifted(value, problem))
     return { verdict: "wrong", number: "wrong", mistake: "decimal point one place off" };
   return { verdict: "wrong", number: "wrong" };

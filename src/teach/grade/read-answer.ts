@@ -32,6 +32,7 @@ const plainUnits = (text: string, { units, answer }: QuizProblem): string => {
     .replace(/\ba (?=\d|thousand)/i, "per ")
     .replace(/\b(?:per )?thousand (?=sq|ft)/i, (all) => (/^per/i.test(all) ? "per 1,000 " : "1,000 "))
     .replace(/\b(?:to the|to an|an?|each|every) (?=acre|hectare|gallon|minute|hour|day|pound|bag)/i, "per ")
+    .replace(/ ?(?:\/|\bper |\beach )(?:nozzle|tip)s?$/i, "")
     .replace(/\bsecs?\b\.?/i, "s")
     .replace(/\(?\bno unit\b\)?/i, "")
     .replace(/\bkph\b/i, "km/h")
@@ -39,7 +40,12 @@ const plainUnits = (text: string, { units, answer }: QuizProblem): string => {
   if (answer.unit.endsWith("1000 ft2"))
     unit = unit.replace(/\s*(?:\/|per )\s*(?:M|K|1,?000)$/, " per 1,000 sq ft");
   if (answer.unit === "psi")
-    unit = unit.replace(/^(?:#|lbs?\.?|pounds?)(?: ?(?:\/|per ) ?(?:in2|sq in))?$/i, "psi");
+    unit = unit.replace(
+      /^(?:#|lbs?\.?|pounds?)(?: of pressure| ?(?:\/|per ) ?(?:in2|sq(?:uare|\.)? in(?:ch)?))?$/i,
+      "psi",
+    );
+  // sand is told in yards, and cubic ones are meant
+  if (answer.unit === "yd3") unit = unit.replace(/^(?:yards?|yds?)\.?$/i, "cu yd");
   // what is counted is named or not: 37 grubs per sq ft
   if (answer.unit.startsWith("count/"))
     unit = unit.replace(/^(?:[a-z]+ ?)?(?=\/|\bper\b|$)/i, (all) => (/^per$/i.test(all) ? all : ""));
@@ -72,6 +78,7 @@ const synonyms: Readonly<Record<string, readonly string[]>> = {
   passes: ["trip", "trips", "run", "runs", "rounds"],
   days: ["d"],
   plugs: ["plants", "plant"],
+  jugs: ["containers", "container", "bottles", "bottle", "packages", "package"],
 };
 
 type ReadUnit = Pick<ReadAnswer, "unit" | "inUnit" | "unitText">;
@@ -150,6 +157,22 @@ const unitBehind = (
 const ofUnit = (before: string, digits: string): boolean =>
   /(?:\/|per|an?|each)\s*$/i.test(before) && /^1?[,.]?0?00+$/.test(digits.replace(/^1/, ""));
 
+const numberWords = "zero one two three four five six seven eight nine ten eleven twelve".split(" ");
+
+/** A number in words, where there is none in digits: `six bags`. */
+const inDigits = (text: string): string =>
+  /\d|[½¼¾⅓⅔⅛]/.test(text)
+    ? text
+    : text.replace(new RegExp(`\\b(?:${numberWords.join("|")})\\b`, "i"), (word) =>
+        String(numberWords.indexOf(word.toLowerCase())),
+      );
+
+/** What is said beside a count, of how large each is: `6 bags (50 lb)`, `6 50-lb bags`. */
+const withoutSizes = (text: string): string =>
+  text
+    .replace(/\([^()]*\)/g, " ")
+    .replace(/(?<=\d\s+)\d+(?:\.\d+)?[ -](?:lbs?|pounds?|kg|gal(?:lons?)?|L|liters?)\b/gi, " ");
+
 /** Takes an answer apart. */
 export const readAnswer = (input: string, problem: QuizProblem): ReadAnswer => {
   const text = input.trim();
@@ -161,8 +184,13 @@ export const readAnswer = (input: string, problem: QuizProblem): ReadAnswer => {
       .find((each) => each !== undefined);
   const none = { unit: "not given", unitText: "" } as const;
   if (letter !== undefined) return { ...none, letter: letter.toUpperCase() };
-  const plain = text
+  const counted = problem.answer.noun === undefined ? text : withoutSizes(text);
+  const plain = inDigits(counted)
     .replace(/\^(?=[23])/g, "")
+    .replace(/(\d+(?:\.\d+)?) thousand\b(?! ?(?:sq|ft))/gi, (_, digits) => String(Number(digits) * 1000))
+    // hours and minutes
+    .replace(/\b(\d{1,2}):([0-5]\d)(?= ?h)/gi, "$1 h $2 min")
+    .replace(/(?<= min) ?h(?:ou)?rs?\b|(?<= min) ?h\b/gi, "")
     .replace(fillers, " ")
     .replace(/\s+/g, " ")
     .trim();

@@ -50,7 +50,9 @@ export const numberIn = (text: string, from: number, decimalComma: boolean): Num
   const end = start + all.length;
   const exact = (value: number): NumberInText => ({ values: [value], start, end, halfPlace: 0 });
   if (top !== undefined) return exact(Number(whole) + Number(top) / Number(bottom));
-  if (plainTop !== undefined) return exact(Number(plainTop) / Number(plainBottom));
+  // a fraction over nothing is no number
+  if (plainTop !== undefined)
+    return Number(plainBottom) === 0 ? undefined : exact(Number(plainTop) / Number(plainBottom));
   if (sign !== undefined) return exact(Number(before || 0) + (fractions[sign] ?? 0));
   return {
     values: readings(all, decimalComma).filter(Number.isFinite),

@@ -1,7 +1,7 @@
 import type { AnswerSubstance } from "../topics/topic.js";
 
 /** What a learner may say that an amount is of; `"other"` for sand and the like, which says nothing wrong. */
-export type SaidStuff = AnswerSubstance | "P" | "K" | "other";
+export type SaidStuff = AnswerSubstance | "other";
 
 /** The words for it, the longer ones first. */
 const words: readonly (readonly [SaidStuff, RegExp])[] = [
@@ -10,8 +10,8 @@ const words: readonly (readonly [SaidStuff, RegExp])[] = [
   ["N", /\b(?:actual )?(?:nitrogen|n)\b/i],
   ["P2O5", /\b(?:p2o5|phosphate)\b/i],
   ["K2O", /\b(?:k2o|potash)\b/i],
-  ["P", /\b(?:phosphorus|p)\b/i],
-  ["K", /\b(?:potassium|k)\b/i],
+  ["P", /\b(?:elemental )?(?:phosphorou?s|p)\b/i],
+  ["K", /\b(?:elemental )?(?:potassium|k)\b/i],
   [
     "product",
     /\b(?:(?:granular )?products?|(?:granular )?fert(?:ili[sz]ers?)?|granules|granular|material|concentrate|chemical|feed|bulk product)\b|\b\d{1,2}-\d{1,2}-\d{1,2}\b/i,

@@ -38,6 +38,9 @@ const unitWord = (parts: Parts, { unit, unitText }: ReadAnswer, problem: QuizPro
   if (unit === "bare ounces") {
     return "Write fl oz for a volume. Ounces alone are weight: 16 to the pound, where a gallon has 128 fluid ounces.";
   }
+  if (parts.meant === "1") {
+    return `That is the share as a decimal. The question asks for ${askedUnit(problem)}: multiply by 100.`;
+  }
   if (parts.meant !== undefined) {
     return `Your number is right in ${unitWords(parts.meant)}. The question asks for ${askedUnit(problem)}: convert it, or write your unit.`;
   }

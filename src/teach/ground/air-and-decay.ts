@@ -29,20 +29,22 @@ const content = ["% w/w", "% w/w"] as const;
 const fahrenheit = "Leaving the temperature in degrees Fahrenheit: the equation is in degrees Celsius.";
 const halfLife = ["halfLife", "h", "half-life", "none", ["d", "d"], [5, 120]] as const;
 
+export const fractionRemainingFormula: FormulaSpec = formula({
+  id: "fraction-remaining",
+  name: "fractionRemaining",
+  title: "Share of a residue that is left",
+  inputs: [halfLife, ["elapsed", "t", "time", "none", ["d", "d"], [1, 365]]],
+  output: ["f", "share left", "none", share, pure],
+  equation: "f = 0.5 ^ (t / h)",
+  run: fractionRemaining,
+  traps: ["Taking two half-lives for all of it: a quarter is left."],
+  basis: "definition",
+  sources: [nationalPesticideHalfAtFigure],
+});
+
 /** What is left of a residue, and the nitrogen that follows growth. */
 export const decay: readonly FormulaSpec[] = [
-  formula({
-    id: "fraction-remaining",
-    name: "fractionRemaining",
-    title: "Share of a residue that is left",
-    inputs: [halfLife, ["elapsed", "t", "time", "none", ["d", "d"], [1, 365]]],
-    output: ["f", "share left", "none", share, pure],
-    equation: "f = 0.5 ^ (t / h)",
-    run: fractionRemaining,
-    traps: ["Taking two half-lives for all of it: a quarter is left."],
-    basis: "definition",
-    sources: [nationalPesticideHalfAtFigure],
-  }),
+  fractionRemainingFormula,
   formula({
     id: "time-until-remaining",
     name: "timeUntilRemaining",

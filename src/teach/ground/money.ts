@@ -32,32 +32,36 @@ const cost = ["cost", "C", "cost", "none", dollars, [50, 5000]] as const;
 const margin = ["margin", "m", "margin, of the price", "none", share, [5, 50], pure] as const;
 const markup = ["markup", "u", "markup, of the cost", "none", share, [5, 80], pure] as const;
 
+export const priceAtMarginFormula: FormulaSpec = formula({
+  id: "price-at-margin",
+  name: "priceAtMargin",
+  title: "Price that leaves a margin",
+  inputs: [cost, margin],
+  output: ["P", "price", "none", dollars],
+  equation: "P = C / (1 - m)",
+  run: priceAtMargin,
+  traps: [marginTrap],
+  basis: "definition",
+  sources: [lawnBottomLine],
+});
+
+export const priceAtMarkupFormula: FormulaSpec = formula({
+  id: "price-at-markup",
+  name: "priceAtMarkup",
+  title: "Price with a markup",
+  inputs: [cost, markup],
+  output: ["P", "price", "none", dollars],
+  equation: "P = C * (1 + u)",
+  run: priceAtMarkup,
+  traps: ["Taking the markup for the margin that is left."],
+  basis: "definition",
+  sources: [],
+});
+
 /** Labor, machines and prices; a dollar stands for any currency. */
 export const money: readonly FormulaSpec[] = [
-  formula({
-    id: "price-at-margin",
-    name: "priceAtMargin",
-    title: "Price that leaves a margin",
-    inputs: [cost, margin],
-    output: ["P", "price", "none", dollars],
-    equation: "P = C / (1 - m)",
-    run: priceAtMargin,
-    traps: [marginTrap],
-    basis: "definition",
-    sources: [lawnBottomLine],
-  }),
-  formula({
-    id: "price-at-markup",
-    name: "priceAtMarkup",
-    title: "Price with a markup",
-    inputs: [cost, markup],
-    output: ["P", "price", "none", dollars],
-    equation: "P = C * (1 + u)",
-    run: priceAtMarkup,
-    traps: ["Taking the markup for the margin that is left."],
-    basis: "definition",
-    sources: [],
-  }),
+  priceAtMarginFormula,
+  priceAtMarkupFormula,
   formula({
     id: "markup-of-margin",
     name: "markupOfMargin",
@@ -200,23 +204,23 @@ export const money: readonly FormulaSpec[] = [
   }),
 ];
 
+export const reorderPointFormula: FormulaSpec = formula({
+  id: "reorder-point",
+  name: "reorderPoint",
+  title: "Stock at which to order again",
+  inputs: [
+    ["use", "u", "use in a stretch of time", "product", ["lb", "kg"], [100, 900]],
+    ["during", "T", "that time", "none", ["d", "d"], [30, 120]],
+    ["leadTime", "t", "time until a delivery comes", "none", ["d", "d"], [3, 21]],
+    ["safetyStock", "s", "stock that is kept back", "product", ["lb", "kg"], [10, 100]],
+  ],
+  output: ["r", "stock at which to order", "product", ["lb", "kg"]],
+  equation: "r = u / T * t + s",
+  run: (given) => reorderPoint(given).orderAt,
+  traps: ["Spreading the use over the whole year: take the weeks in which the product is used."],
+  basis: "published",
+  sources: [reorderTextbook],
+});
+
 /** Stock. */
-export const stock: readonly FormulaSpec[] = [
-  formula({
-    id: "reorder-point",
-    name: "reorderPoint",
-    title: "Stock at which to order again",
-    inputs: [
-      ["use", "u", "use in a stretch of time", "product", ["lb", "kg"], [100, 900]],
-      ["during", "T", "that time", "none", ["d", "d"], [30, 120]],
-      ["leadTime", "t", "time until a delivery comes", "none", ["d", "d"], [3, 21]],
-      ["safetyStock", "s", "stock that is kept back", "product", ["lb", "kg"], [10, 100]],
-    ],
-    output: ["r", "stock at which to order", "product", ["lb", "kg"]],
-    equation: "r = u / T * t + s",
-    run: (given) => reorderPoint(given).orderAt,
-    traps: ["Spreading the use over the whole year: take the weeks in which the product is used."],
-    basis: "published",
-    sources: [reorderTextbook],
-  }),
-];
+export const stock: readonly FormulaSpec[] = [reorderPointFormula];

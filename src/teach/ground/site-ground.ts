@@ -36,6 +36,38 @@ const pure = ["1", "1"] as const;
 const slope = ["slope", "alpha", "slope", "none", ["deg", "deg"], [2, 40], ["rad", "rad"]] as const;
 const slopeTrap = "Taking the percent grade for degrees: a grade of 100 % is 45 degrees.";
 
+export const pondVolumeFormula: FormulaSpec = formula({
+  id: "pond-volume",
+  name: "pondVolume",
+  title: "Volume of a pond",
+  inputs: [
+    ["area", "A", "surface", "none", ["acre", "m2"], [0.2, 5]],
+    ["meanDepth", "d", "mean depth", "none", length, [2, 10]],
+  ],
+  output: ["V", "volume", "none", ["acre-ft", "m3"]],
+  equation: "V = A * d",
+  run: pondVolume,
+  traps: ["Taking the greatest depth for the mean depth."],
+  basis: "definition",
+  sources: [virginiaControlPonds],
+});
+
+export const waterDoseFormula: FormulaSpec = formula({
+  id: "water-dose",
+  name: "waterDose",
+  title: "Amount for a concentration in a body of water",
+  inputs: [
+    ["volume", "V", "water treated", "none", ["acre-ft", "m3"], [1, 30]],
+    ["concentration", "c", "concentration", "ai", ["mg/L", "mg/L"], [0.1, 2], ["lb/acre-ft", "kg/m3"]],
+  ],
+  output: ["m", "amount", "ai", ["lb", "kg"]],
+  equation: "m = c * V",
+  run: (given) => waterDose(given).active,
+  traps: ["Taking the amount of active ingredient for that of product."],
+  basis: "definition",
+  sources: [mathematicsForEnvironment],
+});
+
 /** Slopes, volumes, ponds and loose material. */
 export const siteGround: readonly FormulaSpec[] = [
   formula({
@@ -176,21 +208,7 @@ export const siteGround: readonly FormulaSpec[] = [
     basis: "published",
     sources: [coloradoContainment, epaContainment],
   }),
-  formula({
-    id: "pond-volume",
-    name: "pondVolume",
-    title: "Volume of a pond",
-    inputs: [
-      ["area", "A", "surface", "none", ["acre", "m2"], [0.2, 5]],
-      ["meanDepth", "d", "mean depth", "none", length, [2, 10]],
-    ],
-    output: ["V", "volume", "none", ["acre-ft", "m3"]],
-    equation: "V = A * d",
-    run: pondVolume,
-    traps: ["Taking the greatest depth for the mean depth."],
-    basis: "definition",
-    sources: [virginiaControlPonds],
-  }),
+  pondVolumeFormula,
   formula({
     id: "mean-pond-depth",
     name: "meanDepth",
@@ -228,19 +246,5 @@ export const siteGround: readonly FormulaSpec[] = [
     basis: "geometry",
     sources: [],
   }),
-  formula({
-    id: "water-dose",
-    name: "waterDose",
-    title: "Amount for a concentration in a body of water",
-    inputs: [
-      ["volume", "V", "water treated", "none", ["acre-ft", "m3"], [1, 30]],
-      ["concentration", "c", "concentration", "ai", ["mg/L", "mg/L"], [0.1, 2], ["lb/acre-ft", "kg/m3"]],
-    ],
-    output: ["m", "amount", "ai", ["lb", "kg"]],
-    equation: "m = c * V",
-    run: (given) => waterDose(given).active,
-    traps: ["Taking the amount of active ingredient for that of product."],
-    basis: "definition",
-    sources: [mathematicsForEnvironment],
-  }),
+  waterDoseFormula,
 ];

@@ -2,13 +2,15 @@ import {
   annulusWidth,
   circleDiameter,
   ellipseLength,
+  netArea,
+  offsetArea,
   perimeter,
   rectangleLength,
   squareSide,
   triangleHeight,
 } from "../../site/index.js";
 import { type FormulaSpec, formula } from "../entry/formula.js";
-import { acreSides, trackLaps } from "../works/site-works.js";
+import { acreSides, groundsCalculateAreasAtIrregular, trackLaps } from "../works/site-works.js";
 
 const length = ["ft", "m"] as const;
 const area = ["ft2", "m2"] as const;
@@ -116,3 +118,45 @@ export const siteLengths: readonly FormulaSpec[] = [
     sources: [],
   }),
 ];
+
+export const netAreaFormula: FormulaSpec = formula({
+  id: "net-area",
+  name: "netArea",
+  title: "Area without the part that is not treated",
+  inputs: [
+    ["whole", "A", "whole area", "none", area, [6000, 40000]],
+    ["cutOut", "a", "part that is left out", "none", area, [100, 5000]],
+  ],
+  output: ["N", "area that is left", "treated", area],
+  equation: "N = A - a",
+  run: ({ whole, cutOut }) =>
+    netArea({ parts: [{ name: "whole", area: whole }], cutOuts: [{ name: "part", area: cutOut }] }).net,
+  traps: ["Adding the part, or leaving it in."],
+  basis: "definition",
+  sources: [],
+});
+
+export const offsetAreaOfSixFormula: FormulaSpec = formula({
+  id: "offset-area-of-six",
+  name: "offsetArea",
+  title: "Area from widths along a line, six of them",
+  inputs: [
+    side("spacing", "d", "distance between the widths", [5, 30]),
+    side("first", "w_0", "first width"),
+    side("second", "w_1", "second width"),
+    side("third", "w_2", "third width"),
+    side("fourth", "w_3", "fourth width"),
+    side("fifth", "w_4", "fifth width"),
+    side("last", "w_5", "last width"),
+  ],
+  output: ["A", "area", "none", area],
+  equation: "A = d * ((w_0 + w_5) / 2 + w_1 + w_2 + w_3 + w_4)",
+  run: ({ spacing, first, second, third, fourth, fifth, last }) =>
+    offsetArea({ widths: [first, second, third, fourth, fifth, last], spacing }),
+  traps: ["Counting the first and the last width in full: each counts half."],
+  basis: "geometry",
+  sources: [groundsCalculateAreasAtIrregular],
+});
+
+/** Areas of more than one figure. */
+export const siteAreas: readonly FormulaSpec[] = [netAreaFormula, offsetAreaOfSixFormula];

@@ -24,23 +24,25 @@ const share = ["%", "%"] as const;
 const pure = ["1", "1"] as const;
 const density = ["lb/ft3", "kg/m3"] as const;
 
+export const coverVolumeFormula: FormulaSpec = formula({
+  id: "cover-volume",
+  name: "coverVolume",
+  title: "Material for a layer",
+  inputs: [
+    ["area", "A", "area", "none", area, [500, 20000]],
+    ["depth", "h", "depth", "none", depth, [0.1, 4], length],
+  ],
+  output: ["V", "material", "none", loose, volume],
+  equation: "V = A * h",
+  run: coverVolume,
+  traps: ["Leaving the depth in inches with an area in square feet."],
+  basis: "definition",
+  sources: [usgaTooEasy],
+});
+
 /** Loose material, and what a buffer comes down to. */
 export const siteMaterials: readonly FormulaSpec[] = [
-  formula({
-    id: "cover-volume",
-    name: "coverVolume",
-    title: "Material for a layer",
-    inputs: [
-      ["area", "A", "area", "none", area, [500, 20000]],
-      ["depth", "h", "depth", "none", depth, [0.1, 4], length],
-    ],
-    output: ["V", "material", "none", loose, volume],
-    equation: "V = A * h",
-    run: coverVolume,
-    traps: ["Leaving the depth in inches with an area in square feet."],
-    basis: "definition",
-    sources: [usgaTooEasy],
-  }),
+  coverVolumeFormula,
   formula({
     id: "cover-depth",
     name: "coverDepth",

@@ -54,20 +54,85 @@ const output = ["A", "area", "none", area] as const;
 const squareTo = "Measuring along the slanting side: the height is square to the base.";
 const radiusTrap = "Taking the diameter for the radius: the area comes out four times too large.";
 
+export const rectangleAreaFormula: FormulaSpec = formula({
+  id: "rectangle-area",
+  name: "rectangleArea",
+  title: "Area of a rectangle",
+  inputs: [side("length", "a", "length"), side("width", "b", "width")],
+  output,
+  equation: "A = a * b",
+  run: rectangleArea,
+  traps: ["Mixing feet and yards."],
+  basis: "geometry",
+  sources: [armyPesticidesMilitary, westernCalculatingArea],
+});
+
+export const triangleAreaFormula: FormulaSpec = formula({
+  id: "triangle-area",
+  name: "triangleArea",
+  title: "Area of a triangle",
+  inputs: [side("base", "b", "base"), side("height", "h", "height")],
+  output,
+  equation: "A = b * h / 2",
+  run: triangleArea,
+  traps: ["Forgetting to halve.", squareTo],
+  basis: "geometry",
+  sources: [westernCalculatingArea],
+});
+
+export const trapezoidAreaFormula: FormulaSpec = formula({
+  id: "trapezoid-area",
+  name: "trapezoidArea",
+  title: "Area of a trapezoid",
+  inputs: [
+    side("a", "a", "first parallel side"),
+    side("b", "b", "second parallel side"),
+    side("height", "h", "height"),
+  ],
+  output,
+  equation: "A = (a + b) / 2 * h",
+  run: trapezoidArea,
+  traps: ["Forgetting to average the two sides."],
+  basis: "geometry",
+  sources: [purdueBigLawn],
+});
+
+export const circleAreaFromDiameterFormula: FormulaSpec = formula({
+  id: "circle-area-from-diameter",
+  name: "circleArea",
+  title: "Area of a circle from its diameter",
+  inputs: [side("diameter", "d", "diameter", [10, 200])],
+  output,
+  equation: "A = pi / 4 * d ^ 2",
+  run: circleArea,
+  traps: [radiusTrap],
+  basis: "geometry",
+  sources: [southDakotaChemigation],
+});
+
+export const offsetAreaFormula: FormulaSpec = formula({
+  id: "offset-area",
+  name: "offsetArea",
+  title: "Area from widths along a line, four of them",
+  inputs: [
+    side("spacing", "d", "distance between the widths", [5, 30]),
+    side("first", "w_0", "first width"),
+    side("second", "w_1", "second width"),
+    side("third", "w_2", "third width"),
+    side("last", "w_3", "last width"),
+  ],
+  output,
+  equation: "A = d * ((w_0 + w_3) / 2 + w_1 + w_2)",
+  run: ({ spacing, first, second, third, last }) =>
+    offsetArea({ widths: [first, second, third, last], spacing }),
+  traps: ["Counting the first and the last width in full: each counts half."],
+  basis: "geometry",
+  sources: [groundsCalculateAreasAtIrregular],
+});
+
 /** Plain shapes, and lengths for an area. */
 export const siteShapes: readonly FormulaSpec[] = [
-  formula({
-    id: "rectangle-area",
-    name: "rectangleArea",
-    title: "Area of a rectangle",
-    inputs: [side("length", "a", "length"), side("width", "b", "width")],
-    output,
-    equation: "A = a * b",
-    run: rectangleArea,
-    traps: ["Mixing feet and yards."],
-    basis: "geometry",
-    sources: [armyPesticidesMilitary, westernCalculatingArea],
-  }),
+  rectangleAreaFormula,
   formula({
     id: "square-area",
     name: "squareArea",
@@ -92,18 +157,7 @@ export const siteShapes: readonly FormulaSpec[] = [
     basis: "geometry",
     sources: [],
   }),
-  formula({
-    id: "triangle-area",
-    name: "triangleArea",
-    title: "Area of a triangle",
-    inputs: [side("base", "b", "base"), side("height", "h", "height")],
-    output,
-    equation: "A = b * h / 2",
-    run: triangleArea,
-    traps: ["Forgetting to halve.", squareTo],
-    basis: "geometry",
-    sources: [westernCalculatingArea],
-  }),
+  triangleAreaFormula,
   formula({
     id: "triangle-area-from-sides",
     name: "triangleAreaFromSides",
@@ -120,22 +174,7 @@ export const siteShapes: readonly FormulaSpec[] = [
     basis: "geometry",
     sources: [genoaAreaField, nationalMathematicsClass],
   }),
-  formula({
-    id: "trapezoid-area",
-    name: "trapezoidArea",
-    title: "Area of a trapezoid",
-    inputs: [
-      side("a", "a", "first parallel side"),
-      side("b", "b", "second parallel side"),
-      side("height", "h", "height"),
-    ],
-    output,
-    equation: "A = (a + b) / 2 * h",
-    run: trapezoidArea,
-    traps: ["Forgetting to average the two sides."],
-    basis: "geometry",
-    sources: [purdueBigLawn],
-  }),
+  trapezoidAreaFormula,
   formula({
     id: "circle-area",
     name: "circleArea",
@@ -148,18 +187,7 @@ export const siteShapes: readonly FormulaSpec[] = [
     basis: "geometry",
     sources: [ohioPondMeasurements, westAfricanPaper],
   }),
-  formula({
-    id: "circle-area-from-diameter",
-    name: "circleArea",
-    title: "Area of a circle from its diameter",
-    inputs: [side("diameter", "d", "diameter", [10, 200])],
-    output,
-    equation: "A = pi / 4 * d ^ 2",
-    run: circleArea,
-    traps: [radiusTrap],
-    basis: "geometry",
-    sources: [southDakotaChemigation],
-  }),
+  circleAreaFromDiameterFormula,
   formula({
     id: "sector-area",
     name: "sectorArea",
@@ -245,25 +273,7 @@ export const siteShapes: readonly FormulaSpec[] = [
     basis: "geometry",
     sources: [trigonometryProblems],
   }),
-  formula({
-    id: "offset-area",
-    name: "offsetArea",
-    title: "Area from widths along a line, four of them",
-    inputs: [
-      side("spacing", "d", "distance between the widths", [5, 30]),
-      side("first", "w_0", "first width"),
-      side("second", "w_1", "second width"),
-      side("third", "w_2", "third width"),
-      side("last", "w_3", "last width"),
-    ],
-    output,
-    equation: "A = d * ((w_0 + w_3) / 2 + w_1 + w_2)",
-    run: ({ spacing, first, second, third, last }) =>
-      offsetArea({ widths: [first, second, third, last], spacing }),
-    traps: ["Counting the first and the last width in full: each counts half."],
-    basis: "geometry",
-    sources: [groundsCalculateAreasAtIrregular],
-  }),
+  offsetAreaFormula,
   formula({
     id: "average-radius-area",
     name: "averageRadiusArea",

@@ -45,32 +45,88 @@ const A = ["area", "A", "area", "none", area, [500, 40000]] as const;
 const s = ["spacing", "s", "spacing", "none", ["in", "cm"], [4, 18], ["ft", "m"]] as const;
 const perArea = ["count/ft2", "count/m2"] as const;
 
+export const pureLiveSeedFormula: FormulaSpec = formula({
+  id: "pure-live-seed",
+  name: "pureLiveSeed",
+  title: "Pure live seed of a lot",
+  inputs: [P, G],
+  output: ["L", "pure live seed", "pure live seed/seed", ["% w/w", "% w/w"]],
+  equation: "L = p * g / 100",
+  run: pureLiveSeed,
+  traps: ["Adding purity and germination, or taking one of them alone."],
+  basis: "published",
+  sources: [lsuPureLive, pennCalculatingPrice],
+});
+
+export const bulkSeedFormula: FormulaSpec = formula({
+  id: "bulk-seed",
+  name: "bulkSeed",
+  title: "Bulk seed for a rate of pure live seed",
+  inputs: [["pureLiveSeed", "R", "rate of pure live seed", "pure live seed", rate, [0.5, 8]], P, G],
+  output: ["B", "rate of bulk seed", "seed", rate],
+  equation: "B = R * 100 / (p * g / 100)",
+  run: ({ pureLiveSeed: live, ...lot }) => bulkSeed({ pureLiveSeed: live, lot }),
+  traps: [bulkTrap],
+  basis: "published",
+  sources: [lsuPureLive, texasPureLive],
+});
+
+export const seedOrderFormula: FormulaSpec = formula({
+  id: "seed-order",
+  name: "seedOrder",
+  title: "Seed for an area",
+  inputs: [A, ["rate", "R", "seeding rate", "seed", rate, [1, 10], ["lb/ft2", "kg/m2"]]],
+  output: ["B", "seed", "seed", mass],
+  equation: "B = A * R",
+  run: (given) => seedOrder(given).seed,
+  traps: ["Taking a rate of pure live seed for one of seed out of the bag."],
+  basis: "definition",
+  sources: [lsuPureLive],
+});
+
+export const plantsForAreaFormula: FormulaSpec = formula({
+  id: "plants-for-area",
+  name: "plantsFor",
+  title: "Plugs for an area in a square pattern",
+  inputs: [A, s],
+  output: ["N", "plugs", "none", count],
+  equation: "N = ceil(A / s ^ 2)",
+  run: (given) => quantity(plantsFor({ ...given, pattern: "square" }).plants, "count"),
+  traps: ["Leaving the spacing in inches with an area in square feet."],
+  basis: "geometry",
+  sources: [plantingGroundcoverSpacing],
+});
+
+export const plantsForAreaWithExtraFormula: FormulaSpec = formula({
+  id: "plants-for-area-with-extra",
+  name: "plantsFor",
+  title: "Plugs for an area in a square pattern, with some more for losses",
+  inputs: [A, s, ["extra", "x", "more for losses", "none", share, [2, 20], pure]],
+  output: ["N", "plugs", "none", count],
+  equation: "N = ceil(A / s ^ 2 * (1 + x))",
+  run: (given) => quantity(plantsFor({ ...given, pattern: "square" }).plants, "count"),
+  traps: ["Leaving the spacing in inches with an area in square feet.", "Taking the percent off."],
+  basis: "geometry",
+  sources: [plantingGroundcoverSpacing],
+});
+
+export const sodOrderFormula: FormulaSpec = formula({
+  id: "sod-order",
+  name: "sodOrder",
+  title: "Sod for an area, with waste",
+  inputs: [A, ["waste", "w", "added for waste", "none", share, [3, 10], pure]],
+  output: ["B", "sod", "none", area],
+  equation: "B = A * (1 + w)",
+  run: (given) => sodOrder(given).needed,
+  traps: ["Ordering the bare area: edges and cuts waste some."],
+  basis: "definition",
+  sources: [gardenMuchGround],
+});
+
 /** Seed, sprigs, plugs and sod. */
 export const planting: readonly FormulaSpec[] = [
-  formula({
-    id: "pure-live-seed",
-    name: "pureLiveSeed",
-    title: "Pure live seed of a lot",
-    inputs: [P, G],
-    output: ["L", "pure live seed", "pure live seed/seed", ["% w/w", "% w/w"]],
-    equation: "L = p * g / 100",
-    run: pureLiveSeed,
-    traps: ["Adding purity and germination, or taking one of them alone."],
-    basis: "published",
-    sources: [lsuPureLive, pennCalculatingPrice],
-  }),
-  formula({
-    id: "bulk-seed",
-    name: "bulkSeed",
-    title: "Bulk seed for a rate of pure live seed",
-    inputs: [["pureLiveSeed", "R", "rate of pure live seed", "pure live seed", rate, [0.5, 8]], P, G],
-    output: ["B", "rate of bulk seed", "seed", rate],
-    equation: "B = R * 100 / (p * g / 100)",
-    run: ({ pureLiveSeed: live, ...lot }) => bulkSeed({ pureLiveSeed: live, lot }),
-    traps: [bulkTrap],
-    basis: "published",
-    sources: [lsuPureLive, texasPureLive],
-  }),
+  pureLiveSeedFormula,
+  bulkSeedFormula,
   formula({
     id: "pure-live-seed-in",
     name: "pureLiveSeedIn",
@@ -83,18 +139,7 @@ export const planting: readonly FormulaSpec[] = [
     basis: "published",
     sources: [allamakeeCalculateSeeding],
   }),
-  formula({
-    id: "seed-order",
-    name: "seedOrder",
-    title: "Seed for an area",
-    inputs: [A, ["rate", "R", "seeding rate", "seed", rate, [1, 10], ["lb/ft2", "kg/m2"]]],
-    output: ["B", "seed", "seed", mass],
-    equation: "B = A * R",
-    run: (given) => seedOrder(given).seed,
-    traps: ["Taking a rate of pure live seed for one of seed out of the bag."],
-    basis: "definition",
-    sources: [lsuPureLive],
-  }),
+  seedOrderFormula,
   formula({
     id: "seeds-per-area",
     name: "seedsPerArea",
@@ -173,18 +218,8 @@ export const planting: readonly FormulaSpec[] = [
     basis: "geometry",
     sources: [gardenersPlantingBuffalo],
   }),
-  formula({
-    id: "plants-for-area",
-    name: "plantsFor",
-    title: "Plugs for an area in a square pattern",
-    inputs: [A, s],
-    output: ["N", "plugs", "none", count],
-    equation: "N = ceil(A / s ^ 2)",
-    run: (given) => quantity(plantsFor({ ...given, pattern: "square" }).plants, "count"),
-    traps: ["Leaving the spacing in inches with an area in square feet."],
-    basis: "geometry",
-    sources: [plantingGroundcoverSpacing],
-  }),
+  plantsForAreaFormula,
+  plantsForAreaWithExtraFormula,
   formula({
     id: "sod-for-plugs",
     name: "sodForPlugs",
@@ -200,18 +235,7 @@ export const planting: readonly FormulaSpec[] = [
     basis: "geometry",
     sources: [],
   }),
-  formula({
-    id: "sod-order",
-    name: "sodOrder",
-    title: "Sod for an area, with waste",
-    inputs: [A, ["waste", "w", "added for waste", "none", share, [3, 10], pure]],
-    output: ["B", "sod", "none", area],
-    equation: "B = A * (1 + w)",
-    run: (given) => sodOrder(given).needed,
-    traps: ["Ordering the bare area: edges and cuts waste some."],
-    basis: "definition",
-    sources: [gardenMuchGround],
-  }),
+  sodOrderFormula,
   formula({
     id: "nursery-area",
     name: "nurseryArea",

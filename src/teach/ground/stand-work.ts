@@ -42,32 +42,36 @@ const pressed = "Pressing the clippings down: the volume is that of fresh, loose
 const rate = ["lb/1000 ft2", "g/m2"] as const;
 const ground = ["lb/ft2", "kg/m2"] as const;
 
+export const clippingDryMassFormula: FormulaSpec = formula({
+  id: "clipping-dry-mass",
+  name: "clippingMass",
+  title: "Dry mass of clippings",
+  inputs: [["clippings", "V", "fresh volume of clippings", "none", volume, [2, 60], layer], dry],
+  output: ["m", "dry mass", "none", rate, ground],
+  equation: "m = V * rho",
+  run: (given) => clippingMass({ ...given, nitrogen: quantity(4, "%") }).dryMass,
+  traps: [pressed],
+  basis: "definition",
+  sources: [turfClippings],
+});
+
+export const clippingNitrogenFormula: FormulaSpec = formula({
+  id: "clipping-nitrogen",
+  name: "clippingMass",
+  title: "Nitrogen in clippings",
+  inputs: [["clippings", "V", "fresh volume of clippings", "none", volume, [2, 60], layer], dry, ofDry],
+  output: ["N", "nitrogen", "N", rate, ground],
+  equation: "N = V * rho * n",
+  run: ({ share: nitrogen, ...given }) => clippingMass({ ...given, nitrogen }).nitrogen,
+  traps: [pressed, "Taking the nitrogen of the fresh weight: the share is that of dry mass."],
+  basis: "definition",
+  sources: [turfClippings],
+});
+
 /** Clippings and what they say. */
 export const clippings: readonly FormulaSpec[] = [
-  formula({
-    id: "clipping-dry-mass",
-    name: "clippingMass",
-    title: "Dry mass of clippings",
-    inputs: [["clippings", "V", "fresh volume of clippings", "none", volume, [2, 60], layer], dry],
-    output: ["m", "dry mass", "none", rate, ground],
-    equation: "m = V * rho",
-    run: (given) => clippingMass({ ...given, nitrogen: quantity(4, "%") }).dryMass,
-    traps: [pressed],
-    basis: "definition",
-    sources: [turfClippings],
-  }),
-  formula({
-    id: "clipping-nitrogen",
-    name: "clippingMass",
-    title: "Nitrogen in clippings",
-    inputs: [["clippings", "V", "fresh volume of clippings", "none", volume, [2, 60], layer], dry, ofDry],
-    output: ["N", "nitrogen", "N", rate, ground],
-    equation: "N = V * rho * n",
-    run: ({ share: nitrogen, ...given }) => clippingMass({ ...given, nitrogen }).nitrogen,
-    traps: [pressed, "Taking the nitrogen of the fresh weight: the share is that of dry mass."],
-    basis: "definition",
-    sources: [turfClippings],
-  }),
+  clippingDryMassFormula,
+  clippingNitrogenFormula,
   formula({
     id: "clipping-volume-for-nitrogen",
     name: "clippingVolumeFor",
@@ -125,6 +129,28 @@ export const clippings: readonly FormulaSpec[] = [
     sources: [sandByClippings],
   }),
 ];
+
+export const pestDensityOfThreeFormula: FormulaSpec = formula({
+  id: "pest-density-of-three",
+  name: "pestDensity",
+  title: "Density of a pest from counts in three cores",
+  inputs: [
+    ["first", "a", "count in the first core", "none", ["count", "count"], [0, 9]],
+    ["second", "b", "count in the second core", "none", ["count", "count"], [1, 9]],
+    ["third", "c", "count in the third core", "none", ["count", "count"], [0, 9]],
+    ["diameter", "d", "diameter of a core", "none", ["in", "cm"], [2, 8], ["ft", "m"]],
+  ],
+  output: ["D", "density", "none", ["count/ft2", "count/m2"]],
+  equation: "D = (a + b + c) / 3 / (pi * d ^ 2 / 4)",
+  run: ({ first, second, third, diameter }) =>
+    pestDensity({
+      counts: [first.in("count"), second.in("count"), third.in("count")],
+      core: { diameter },
+    }).density,
+  traps: ["Judging by three cores: counts scatter, and grubs lie in patches."],
+  basis: "definition",
+  sources: [grubCounts],
+});
 
 /** Holes, grooves, seedlings, sprigs and patches. */
 export const turfWork: readonly FormulaSpec[] = [
@@ -242,25 +268,5 @@ export const turfWork: readonly FormulaSpec[] = [
     basis: "geometry",
     sources: [],
   }),
-  formula({
-    id: "pest-density-of-three",
-    name: "pestDensity",
-    title: "Density of a pest from counts in three cores",
-    inputs: [
-      ["first", "a", "count in the first core", "none", ["count", "count"], [0, 9]],
-      ["second", "b", "count in the second core", "none", ["count", "count"], [1, 9]],
-      ["third", "c", "count in the third core", "none", ["count", "count"], [0, 9]],
-      ["diameter", "d", "diameter of a core", "none", ["in", "cm"], [2, 8], ["ft", "m"]],
-    ],
-    output: ["D", "density", "none", ["count/ft2", "count/m2"]],
-    equation: "D = (a + b + c) / 3 / (pi * d ^ 2 / 4)",
-    run: ({ first, second, third, diameter }) =>
-      pestDensity({
-        counts: [first.in("count"), second.in("count"), third.in("count")],
-        core: { diameter },
-      }).density,
-    traps: ["Judging by three cores: counts scatter, and grubs lie in patches."],
-    basis: "definition",
-    sources: [grubCounts],
-  }),
+  pestDensityOfThreeFormula,
 ];

@@ -25,47 +25,53 @@ const daily = ["in/d", "mm/d"] as const;
 const h = ["cut", "h", "height of cut", "none", cut, [0.5, 4]] as const;
 const thirdTrap = "Letting the grass grow a third above the cut: that takes a quarter, not a third.";
 
+export const leafRemovedFormula: FormulaSpec = formula({
+  id: "leaf-removed",
+  name: "leafRemoved",
+  title: "Share of the leaf that a mowing takes",
+  inputs: [
+    ["standing", "H", "height of the grass", "none", cut, [2.2, 6]],
+    ["cut", "h", "height of cut", "none", cut, [0.5, 2]],
+  ],
+  output: ["s", "share removed", "none", share, pure],
+  equation: "s = (H - h) / H",
+  run: leafRemoved,
+  traps: ["Dividing by the height of cut: the share is of the standing leaf."],
+  basis: "definition",
+  sources: [cornellOneThird],
+});
+
+export const mowAtHeightFormula: FormulaSpec = formula({
+  id: "mow-at-height",
+  name: "mowAtHeight",
+  title: "Height at which to mow by the one-third rule",
+  inputs: [h],
+  output: ["H", "height of the grass", "none", cut],
+  equation: "H = h / (1 - 1 / 3)",
+  run: mowAtHeight,
+  traps: [thirdTrap],
+  basis: "published",
+  sources: [iowaOftenShould, cornellOneThird],
+});
+
+export const growthBetweenMowingsFormula: FormulaSpec = formula({
+  id: "growth-between-mowings",
+  name: "growthBetweenMowings",
+  title: "Growth that the one-third rule leaves between two mowings",
+  inputs: [h],
+  output: ["G", "growth", "none", cut],
+  equation: "G = h * (1 / 3) / (1 - 1 / 3)",
+  run: growthBetweenMowings,
+  traps: [thirdTrap],
+  basis: "published",
+  sources: [cornellOneThirdAtSecond],
+});
+
 /** Mowing and clippings. */
 export const mowing: readonly FormulaSpec[] = [
-  formula({
-    id: "leaf-removed",
-    name: "leafRemoved",
-    title: "Share of the leaf that a mowing takes",
-    inputs: [
-      ["standing", "H", "height of the grass", "none", cut, [2.2, 6]],
-      ["cut", "h", "height of cut", "none", cut, [0.5, 2]],
-    ],
-    output: ["s", "share removed", "none", share, pure],
-    equation: "s = (H - h) / H",
-    run: leafRemoved,
-    traps: ["Dividing by the height of cut: the share is of the standing leaf."],
-    basis: "definition",
-    sources: [cornellOneThird],
-  }),
-  formula({
-    id: "mow-at-height",
-    name: "mowAtHeight",
-    title: "Height at which to mow by the one-third rule",
-    inputs: [h],
-    output: ["H", "height of the grass", "none", cut],
-    equation: "H = h / (1 - 1 / 3)",
-    run: mowAtHeight,
-    traps: [thirdTrap],
-    basis: "published",
-    sources: [iowaOftenShould, cornellOneThird],
-  }),
-  formula({
-    id: "growth-between-mowings",
-    name: "growthBetweenMowings",
-    title: "Growth that the one-third rule leaves between two mowings",
-    inputs: [h],
-    output: ["G", "growth", "none", cut],
-    equation: "G = h * (1 / 3) / (1 - 1 / 3)",
-    run: growthBetweenMowings,
-    traps: [thirdTrap],
-    basis: "published",
-    sources: [cornellOneThirdAtSecond],
-  }),
+  leafRemovedFormula,
+  mowAtHeightFormula,
+  growthBetweenMowingsFormula,
   formula({
     id: "shoot-growth",
     name: "shootGrowth",

@@ -44,20 +44,64 @@ const Q = ["flow", "Q", "flow", "water", flow, [5, 200], cubicFlow] as const;
 const T = ["time", "T", "time", "none", hour, [0.2, 8]] as const;
 const E = ["efficiency", "E", "application efficiency", "none", share, [50, 95]] as const;
 
+export const waterVolumeFormula: FormulaSpec = formula({
+  id: "water-volume",
+  name: "waterVolume",
+  title: "Volume of a depth of water on an area",
+  inputs: [d, A],
+  output: ["V", "water", "water", ["gal", "L"], cubic],
+  equation: "V = d * A",
+  run: waterVolume,
+  traps: [gallons],
+  basis: "definition",
+  sources: [virginiaFormulasDetermining, plantSupplementalWater],
+});
+
+export const grossDepthFormula: FormulaSpec = formula({
+  id: "gross-depth",
+  name: "grossDepth",
+  title: "Depth to apply for a net depth",
+  inputs: [["net", "d_n", "net depth", "none", depth, [0.2, 1.5]], E],
+  output: ["d_g", "gross depth", "none", depth],
+  equation: "d_g = d_n * 100 / E",
+  run: grossDepth,
+  traps: ["Multiplying by the efficiency: more has to go on than reaches the roots."],
+  basis: "definition",
+  sources: [],
+});
+
+export const precipitationRateFormula: FormulaSpec = formula({
+  id: "precipitation-rate",
+  name: "precipitationRate",
+  title: "Precipitation rate of a zone",
+  inputs: [Q, A],
+  output: ["P", "precipitation rate", "none", rate, ["ft/h", "m/h"]],
+  equation: "P = Q / A",
+  run: precipitationRate,
+  traps: ["Taking the flow of one head for that of the zone.", gallons],
+  basis: "definition",
+  sources: [utilityPrecipitationRate],
+});
+
+export const zoneRunTimeFormula: FormulaSpec = formula({
+  id: "zone-run-time",
+  name: "runTime",
+  title: "Run time of a zone for a depth",
+  inputs: [
+    ["depth", "d", "depth to put down", "none", depth, [0.1, 1]],
+    ["rate", "P", "precipitation rate", "none", rate, [0.3, 2]],
+  ],
+  output: ["t", "run time", "none", ["min", "min"], hour],
+  equation: "t = d / P",
+  run: runTime,
+  traps: ["Taking the answer in hours for minutes."],
+  basis: "definition",
+  sources: [sprinklerDesign],
+});
+
 /** Depths, times and flows of irrigation. */
 export const waterDepths: readonly FormulaSpec[] = [
-  formula({
-    id: "water-volume",
-    name: "waterVolume",
-    title: "Volume of a depth of water on an area",
-    inputs: [d, A],
-    output: ["V", "water", "water", ["gal", "L"], cubic],
-    equation: "V = d * A",
-    run: waterVolume,
-    traps: [gallons],
-    basis: "definition",
-    sources: [virginiaFormulasDetermining, plantSupplementalWater],
-  }),
+  waterVolumeFormula,
   formula({
     id: "water-depth",
     name: "waterDepth",
@@ -85,18 +129,7 @@ export const waterDepths: readonly FormulaSpec[] = [
     basis: "definition",
     sources: [turfgrassCatchCan],
   }),
-  formula({
-    id: "gross-depth",
-    name: "grossDepth",
-    title: "Depth to apply for a net depth",
-    inputs: [["net", "d_n", "net depth", "none", depth, [0.2, 1.5]], E],
-    output: ["d_g", "gross depth", "none", depth],
-    equation: "d_g = d_n * 100 / E",
-    run: grossDepth,
-    traps: ["Multiplying by the efficiency: more has to go on than reaches the roots."],
-    basis: "definition",
-    sources: [],
-  }),
+  grossDepthFormula,
   formula({
     id: "net-depth",
     name: "netDepth",
@@ -157,18 +190,7 @@ export const waterDepths: readonly FormulaSpec[] = [
     basis: "definition",
     sources: [californiaIrrigationWater],
   }),
-  formula({
-    id: "precipitation-rate",
-    name: "precipitationRate",
-    title: "Precipitation rate of a zone",
-    inputs: [Q, A],
-    output: ["P", "precipitation rate", "none", rate, ["ft/h", "m/h"]],
-    equation: "P = Q / A",
-    run: precipitationRate,
-    traps: ["Taking the flow of one head for that of the zone.", gallons],
-    basis: "definition",
-    sources: [utilityPrecipitationRate],
-  }),
+  precipitationRateFormula,
   formula({
     id: "spacing-precipitation-rate",
     name: "spacingPrecipitationRate",
@@ -186,21 +208,7 @@ export const waterDepths: readonly FormulaSpec[] = [
     basis: "definition",
     sources: [],
   }),
-  formula({
-    id: "zone-run-time",
-    name: "runTime",
-    title: "Run time of a zone for a depth",
-    inputs: [
-      ["depth", "d", "depth to put down", "none", depth, [0.1, 1]],
-      ["rate", "P", "precipitation rate", "none", rate, [0.3, 2]],
-    ],
-    output: ["t", "run time", "none", ["min", "min"], hour],
-    equation: "t = d / P",
-    run: runTime,
-    traps: ["Taking the answer in hours for minutes."],
-    basis: "definition",
-    sources: [sprinklerDesign],
-  }),
+  zoneRunTimeFormula,
   formula({
     id: "scheduling-coefficient",
     name: "schedulingCoefficient",

@@ -33,6 +33,38 @@ const share = ["%", "%"] as const;
 const pure = ["1", "1"] as const;
 const cubicFlow = ["ft3/h", "m3/h"] as const;
 
+export const readilyAvailableWaterFormula: FormulaSpec = formula({
+  id: "readily-available-water",
+  name: "readilyAvailableWater",
+  title: "Water that may be used up before the next watering",
+  inputs: [
+    ["available", "W", "water that the root zone holds", "none", depth, [0.4, 3]],
+    ["depletion", "p", "depletion", "none", share, [30, 60]],
+  ],
+  output: ["R", "readily available water", "none", depth],
+  equation: "R = W * p / 100",
+  run: readilyAvailableWater,
+  traps: ["Letting the turf use up all of it: it wilts before that."],
+  basis: "definition",
+  sources: [californiaTeachingOrganic],
+});
+
+export const irrigationIntervalFormula: FormulaSpec = formula({
+  id: "irrigation-interval",
+  name: "irrigationInterval",
+  title: "Days between two waterings",
+  inputs: [
+    ["water", "w", "water that may be used up", "none", depth, [0.2, 1.5]],
+    ["use", "U", "use of the turf", "none", use, [0.05, 0.35]],
+  ],
+  output: ["I", "interval", "none", ["d", "d"]],
+  equation: "I = w / U",
+  run: irrigationInterval,
+  traps: ["Counting on rain that has not fallen."],
+  basis: "common practice, no source",
+  sources: [],
+});
+
 /** What turf uses, and what the soil holds. */
 export const waterUse: readonly FormulaSpec[] = [
   formula({
@@ -73,36 +105,8 @@ export const waterUse: readonly FormulaSpec[] = [
     basis: "published",
     sources: [landscapeGuide],
   }),
-  formula({
-    id: "readily-available-water",
-    name: "readilyAvailableWater",
-    title: "Water that may be used up before the next watering",
-    inputs: [
-      ["available", "W", "water that the root zone holds", "none", depth, [0.4, 3]],
-      ["depletion", "p", "depletion", "none", share, [30, 60]],
-    ],
-    output: ["R", "readily available water", "none", depth],
-    equation: "R = W * p / 100",
-    run: readilyAvailableWater,
-    traps: ["Letting the turf use up all of it: it wilts before that."],
-    basis: "definition",
-    sources: [californiaTeachingOrganic],
-  }),
-  formula({
-    id: "irrigation-interval",
-    name: "irrigationInterval",
-    title: "Days between two waterings",
-    inputs: [
-      ["water", "w", "water that may be used up", "none", depth, [0.2, 1.5]],
-      ["use", "U", "use of the turf", "none", use, [0.05, 0.35]],
-    ],
-    output: ["I", "interval", "none", ["d", "d"]],
-    equation: "I = w / U",
-    run: irrigationInterval,
-    traps: ["Counting on rain that has not fallen."],
-    basis: "common practice, no source",
-    sources: [],
-  }),
+  readilyAvailableWaterFormula,
+  irrigationIntervalFormula,
   formula({
     id: "water-stress",
     name: "waterStress",

@@ -1,6 +1,6 @@
 import { frozen } from "../../quantity/index.js";
-import { topics } from "../lessons/all-topics.js";
 import type { Level } from "../topics/topic.js";
+import { topics } from "./all-topics.js";
 
 /** What problems there are: a topic, and the levels that it has. */
 export interface ProblemTopic {

@@ -1,6 +1,6 @@
 import { expectOneOf, fail, nearName, outOfRange } from "../../quantity/index.js";
-import { topics } from "../lessons/all-topics.js";
 import type { Level, ProblemUnits, Topic } from "../topics/topic.js";
+import { topics } from "./all-topics.js";
 
 /** A topic by its id, or an error with the one that is meant. */
 export const topicAt = (input: unknown, path: string): Topic => {

@@ -7,10 +7,10 @@ import {
   fail,
   outOfRange,
 } from "../../quantity/index.js";
-import { topics } from "../lessons/all-topics.js";
 import { posedProblem, shuffled } from "../topics/pose.js";
 import type { QuizProblem, Worksheet } from "../topics/quiz-problem.js";
 import type { Draw, Level, ProblemUnits, Topic } from "../topics/topic.js";
+import { topics } from "./all-topics.js";
 import { levelAt, seedAt, topicAt, unitsAt } from "./read-problem.js";
 import { seededDraw } from "./seeded-draw.js";
 

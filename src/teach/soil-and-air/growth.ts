@@ -26,6 +26,49 @@ const celsius = ["°C", "°C"] as const;
 const fahrenheit = "Leaving the temperature in degrees Fahrenheit: the equation is in degrees Celsius.";
 const mean = ["mean", "t", "mean air temperature", "none", air, [40, 100], celsius] as const;
 
+export const degreeDaysAboveBaseFormula: FormulaSpec = formula({
+  id: "degree-days-above-base",
+  name: "degreeDays",
+  title: "Degree-days of a day above a base, by the simple average",
+  inputs: [
+    ["max", "T_max", "highest temperature", "none", air, [60, 95]],
+    ["min", "T_min", "lowest temperature", "none", air, [30, 59]],
+    ["base", "T_b", "base", "none", air, [32, 50]],
+  ],
+  output: ["D", "degree-days", "none", ["°F d", "°C d"]],
+  equation: "D = max(0, (T_max + T_min) / 2 - T_b)",
+  run: ({ max, min, base }) => {
+    const model = degreeDayModel({
+      method: "simple average",
+      base: { value: base.in("°F"), unit: "°F" },
+      sensor: "air",
+    });
+    return quantity(degreeDays({ max, min, model }).in("°F d"), "°F d");
+  },
+  traps: [
+    "Taking a cold day off the sum: below the base a day counts zero.",
+    "Taking the high of the day, or the range, for the mean of high and low.",
+  ],
+  basis: "published",
+  sources: [purdueDegreeDays],
+});
+
+export const fewestApplicationsFormula: FormulaSpec = formula({
+  id: "fewest-applications",
+  name: "fewestApplications",
+  title: "Fewest applications that bring a season's total",
+  inputs: [
+    ["total", "T", "total over the season", "N", ["lb/1000 ft2", "kg/ha"], [1, 6]],
+    ["perApplication", "L", "the most at one time", "N", ["lb/1000 ft2", "kg/ha"], [0.3, 1]],
+  ],
+  output: ["n", "applications", "none", ["count", "count"]],
+  equation: "n = ceil(T / L)",
+  run: (given) => quantity(fewestApplications(given), "count"),
+  traps: ["Rounding down: one of them would go over the most at one time."],
+  basis: "definition",
+  sources: [],
+});
+
 /** What grows, and what is to be done again. */
 export const growth: readonly FormulaSpec[] = [
   formula({
@@ -53,6 +96,7 @@ export const growth: readonly FormulaSpec[] = [
     basis: "published",
     sources: [purdueDegreeDays],
   }),
+  degreeDaysAboveBaseFormula,
   formula({
     id: "growth-potential-cool",
     name: "growthPotential",
@@ -102,21 +146,7 @@ export const growth: readonly FormulaSpec[] = [
     basis: "derived",
     sources: [halfLivesByHeat],
   }),
-  formula({
-    id: "fewest-applications",
-    name: "fewestApplications",
-    title: "Fewest applications that bring a season's total",
-    inputs: [
-      ["total", "T", "total over the season", "N", ["lb/1000 ft2", "kg/ha"], [1, 6]],
-      ["perApplication", "L", "the most at one time", "N", ["lb/1000 ft2", "kg/ha"], [0.3, 1]],
-    ],
-    output: ["n", "applications", "none", ["count", "count"]],
-    equation: "n = ceil(T / L)",
-    run: (given) => quantity(fewestApplications(given), "count"),
-    traps: ["Rounding down: one of them would go over the most at one time."],
-    basis: "definition",
-    sources: [],
-  }),
+  fewestApplicationsFormula,
 ];
 
 /** Release of coated nitrogen. */

@@ -27,6 +27,22 @@ const can = <const N extends string>(name: N, symbol: string) =>
 const cans = [can("first", "a"), can("second", "b"), can("third", "c"), can("fourth", "d")] as const;
 const divisor = "Dividing by the number of readings for a sample: it is one less.";
 
+export const coefficientOfVariationOfTwoFormula: FormulaSpec = formula({
+  id: "coefficient-of-variation-of-two",
+  name: "coefficientOfVariation",
+  title: "Coefficient of variation of two readings",
+  inputs: [
+    ["first", "a", "smaller reading", "none", pure, [5, 20]],
+    ["second", "b", "larger reading", "none", pure, [25, 60]],
+  ],
+  output: ["v", "coefficient of variation", "none", share],
+  equation: "v = 100 * sqrt((a - (a + b) / 2) ^ 2 + (b - (a + b) / 2) ^ 2) / ((a + b) / 2)",
+  run: ({ first, second }) => coefficientOfVariation([first.in("1"), second.in("1")], { divisor: "n-1" }),
+  traps: [divisor, "Using it for temperatures: their zero is not a true one."],
+  basis: "definition",
+  sources: [dutchVariation],
+});
+
 /** Figures of several readings. */
 export const readings: readonly FormulaSpec[] = [
   formula({
@@ -55,21 +71,7 @@ export const readings: readonly FormulaSpec[] = [
     basis: "definition",
     sources: [dutchVariation],
   }),
-  formula({
-    id: "coefficient-of-variation-of-two",
-    name: "coefficientOfVariation",
-    title: "Coefficient of variation of two readings",
-    inputs: [
-      ["first", "a", "smaller reading", "none", pure, [5, 20]],
-      ["second", "b", "larger reading", "none", pure, [25, 60]],
-    ],
-    output: ["v", "coefficient of variation", "none", share],
-    equation: "v = 100 * sqrt((a - (a + b) / 2) ^ 2 + (b - (a + b) / 2) ^ 2) / ((a + b) / 2)",
-    run: ({ first, second }) => coefficientOfVariation([first.in("1"), second.in("1")], { divisor: "n-1" }),
-    traps: [divisor, "Using it for temperatures: their zero is not a true one."],
-    basis: "definition",
-    sources: [dutchVariation],
-  }),
+  coefficientOfVariationOfTwoFormula,
   formula({
     id: "interpolation",
     name: "interpolate",
@@ -129,6 +131,22 @@ const rating = <const N extends string>(name: N, symbol: string, label: string) 
   [name, symbol, `${label}, rated 1 to 5`, "none", pure, [1, 5]] as const;
 const perArea = ["lb/acre", "kg/ha"] as const;
 
+export const fieldImpactFormula: FormulaSpec = formula({
+  id: "field-impact",
+  name: "fieldImpact",
+  title: "Impact quotient in use, for rates in lb/acre",
+  inputs: [
+    ["quotient", "Q", "impact quotient", "none", pure, [7, 100]],
+    ["active", "a", "active ingredient applied", "ai", perArea, [0.1, 5], ["lb/acre", "lb/acre"]],
+  ],
+  output: ["F", "impact in use", "none", pure],
+  equation: "F = Q * a",
+  run: ({ quotient, active }) => fieldImpact({ quotient: quotient.in("1"), active, per: "lb/acre" }).value,
+  traps: ["Multiplying by the percent active again: a rate of active ingredient has it already."],
+  basis: "published",
+  sources: [kovachQuotient],
+});
+
 /** Indicators of pesticide use. */
 export const indicators: readonly FormulaSpec[] = [
   formula({
@@ -146,21 +164,7 @@ export const indicators: readonly FormulaSpec[] = [
     basis: "published",
     sources: [gustafsonScore, pesticideScore],
   }),
-  formula({
-    id: "field-impact",
-    name: "fieldImpact",
-    title: "Impact quotient in use, for rates in lb/acre",
-    inputs: [
-      ["quotient", "Q", "impact quotient", "none", pure, [7, 100]],
-      ["active", "a", "active ingredient applied", "ai", perArea, [0.1, 5], ["lb/acre", "lb/acre"]],
-    ],
-    output: ["F", "impact in use", "none", pure],
-    equation: "F = Q * a",
-    run: ({ quotient, active }) => fieldImpact({ quotient: quotient.in("1"), active, per: "lb/acre" }).value,
-    traps: ["Multiplying by the percent active again: a rate of active ingredient has it already."],
-    basis: "published",
-    sources: [kovachQuotient],
-  }),
+  fieldImpactFormula,
   formula({
     id: "treatment-frequency",
     name: "treatmentFrequency",

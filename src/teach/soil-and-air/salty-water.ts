@@ -35,20 +35,22 @@ const hardness = ["hardness", "H", "hardness of the water", "hardness as CaCO3",
 const sulfateRate = ["lb/gal", "g/L"] as const;
 const sulfateTraps = ["Reading the result for each gallon: the printed equation is for 100 gallons."];
 
+export const sodiumAdsorptionRatioFormula: FormulaSpec = formula({
+  id: "sodium-adsorption-ratio",
+  name: "sodiumAdsorptionRatio",
+  title: "Sodium adsorption ratio of a water",
+  inputs: [["Na", "s", "sodium", "Na", milliequivalents, [0.5, 20]], calcium, magnesium],
+  output: ["SAR", "sodium adsorption ratio", "none", pure],
+  equation: "SAR = s / sqrt((c + m) / 2)",
+  run: sodiumAdsorptionRatio,
+  traps: [milligrams, "Judging by the ratio alone: the same ratio harms more in water with little salt."],
+  basis: "published",
+  sources: [soilTestRatio],
+});
+
 /** What a water does to soil and grass. */
 export const saltyWater: readonly FormulaSpec[] = [
-  formula({
-    id: "sodium-adsorption-ratio",
-    name: "sodiumAdsorptionRatio",
-    title: "Sodium adsorption ratio of a water",
-    inputs: [["Na", "s", "sodium", "Na", milliequivalents, [0.5, 20]], calcium, magnesium],
-    output: ["SAR", "sodium adsorption ratio", "none", pure],
-    equation: "SAR = s / sqrt((c + m) / 2)",
-    run: sodiumAdsorptionRatio,
-    traps: [milligrams, "Judging by the ratio alone: the same ratio harms more in water with little salt."],
-    basis: "published",
-    sources: [soilTestRatio],
-  }),
+  sodiumAdsorptionRatioFormula,
   formula({
     id: "sodium-percentage-from-ratio",
     name: "sodiumPercentageFromRatio",

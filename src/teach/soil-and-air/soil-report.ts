@@ -6,6 +6,8 @@ import {
   exchangeableCharge,
   limeForDepth,
   limeForRating,
+  limeProductRate,
+  limeQuality,
   nutrientUse,
   soilMass,
   sulfurForCarbonate,
@@ -17,6 +19,7 @@ import {
   courseSoilUnits,
   davisLime,
   missouriLime,
+  pennLime,
   texasSoilTests,
   triStateLime,
   turfNutritionSlides,
@@ -40,39 +43,43 @@ const pure = ["% w/w", "% w/w"] as const;
 const twoMillion =
   "Doubling parts per million for pounds an acre: that holds for 2,000,000 lb of soil only, not for any depth and density.";
 
+export const soilMassFormula: FormulaSpec = formula({
+  id: "soil-mass",
+  name: "soilMass",
+  title: "Dry weight of a layer of soil",
+  inputs: [depth, density],
+  output: ["m", "weight of the layer", "soil", usual, ground],
+  equation: "m = d * rho",
+  run: soilMass,
+  traps: [
+    "Taking 2,000,000 lb an acre for every layer: it stands for 6 2/3 in of a middling soil.",
+    "Weighing the soil wet: the density is that of dry soil.",
+  ],
+  basis: "definition",
+  sources: [davisLime],
+});
+
+export const amountInSoilFormula: FormulaSpec = formula({
+  id: "amount-in-soil",
+  name: "amountInSoil",
+  title: "Potassium that a layer of soil holds, from a report in parts per million",
+  inputs: [
+    ["content", "c", "potassium in the soil", "K/soil", content, [20, 300], ["lb/lb", "kg/kg"]],
+    depth,
+    density,
+  ],
+  output: ["a", "potassium in the layer", "K", usual, ground],
+  equation: "a = c * d * rho",
+  run: ({ content: found, ...layer }) => amountInSoil(found, layer),
+  traps: [twoMillion, "Reading K as potash: K2O is 1.2 times as heavy."],
+  basis: "definition",
+  sources: [texasSoilTests],
+});
+
 /** What a layer of soil weighs and holds. */
 export const soilContents: readonly FormulaSpec[] = [
-  formula({
-    id: "soil-mass",
-    name: "soilMass",
-    title: "Dry weight of a layer of soil",
-    inputs: [depth, density],
-    output: ["m", "weight of the layer", "soil", usual, ground],
-    equation: "m = d * rho",
-    run: soilMass,
-    traps: [
-      "Taking 2,000,000 lb an acre for every layer: it stands for 6 2/3 in of a middling soil.",
-      "Weighing the soil wet: the density is that of dry soil.",
-    ],
-    basis: "definition",
-    sources: [davisLime],
-  }),
-  formula({
-    id: "amount-in-soil",
-    name: "amountInSoil",
-    title: "Potassium that a layer of soil holds, from a report in parts per million",
-    inputs: [
-      ["content", "c", "potassium in the soil", "K/soil", content, [20, 300], ["lb/lb", "kg/kg"]],
-      depth,
-      density,
-    ],
-    output: ["a", "potassium in the layer", "K", usual, ground],
-    equation: "a = c * d * rho",
-    run: ({ content: found, ...layer }) => amountInSoil(found, layer),
-    traps: [twoMillion, "Reading K as potash: K2O is 1.2 times as heavy."],
-    basis: "definition",
-    sources: [texasSoilTests],
-  }),
+  soilMassFormula,
+  amountInSoilFormula,
   formula({
     id: "content-in-soil",
     name: "contentInSoil",
@@ -139,6 +146,35 @@ export const nutrientInLeaf: readonly FormulaSpec[] = [
     sources: [turfNutritionSlides],
   }),
 ];
+
+export const limeForEquivalentFormula: FormulaSpec = formula({
+  id: "lime-for-equivalent",
+  name: "limeProductRate",
+  title: "Rate of a lime with so much calcium carbonate equivalent",
+  inputs: [
+    [
+      "rate",
+      "L",
+      "calcium carbonate equivalent that the report asks for",
+      "CaCO3 equivalent",
+      ["lb/1000 ft2", "kg/ha"],
+      [20, 100],
+    ],
+    ["equivalent", "e", "calcium carbonate equivalent of the lime", "none", ["%", "%"], [60, 105]],
+  ],
+  output: ["P", "rate of this lime", "product", ["lb/1000 ft2", "kg/ha"]],
+  equation: "P = L * 100 / e",
+  run: ({ rate, equivalent }) =>
+    limeProductRate({
+      rate,
+      measure: "CCE",
+      quality: limeQuality({ CCE: equivalent.in("%") }),
+      id: "lime",
+    }).rate,
+  traps: ["Multiplying by the equivalent: a weaker lime takes more of it."],
+  basis: "published",
+  sources: [pennLime],
+});
 
 /** Lime, sulfur and the acid of a soil. */
 export const limeAndSulfur: readonly FormulaSpec[] = [
@@ -211,6 +247,7 @@ export const limeAndSulfur: readonly FormulaSpec[] = [
     basis: "definition",
     sources: [missouriLime],
   }),
+  limeForEquivalentFormula,
   formula({
     id: "sulfur-for-carbonate",
     name: "sulfurForCarbonate",

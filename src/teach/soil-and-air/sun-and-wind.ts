@@ -1,3 +1,4 @@
+import { quantity } from "../../quantity/index.js";
 import {
   extraterrestrialRadiation,
   inverseSunDistance,
@@ -98,27 +99,27 @@ export const sunByDate: readonly FormulaSpec[] = [
   }),
 ];
 
+export const lightFromRadiationFormula: FormulaSpec = formula({
+  id: "light-from-radiation",
+  name: "lightFromRadiation",
+  title: "Daily light integral from the radiation of a day",
+  inputs: [
+    ["radiation", "R", "radiation of the day", "none", ["MJ/m2", "MJ/m2"], [2, 32]],
+    ["parShare", "p", "share of the energy that plants use", "none", ["%", "%"], [42, 52], pure],
+    ["micromolPerJoule", "f", "micromoles of photons in a joule of it", "none", pure, [4.5, 4.65]],
+  ],
+  output: ["L", "daily light integral, mol/m2", "none", pure],
+  equation: "L = R * p * f",
+  run: ({ radiation: sum, parShare, micromolPerJoule }) =>
+    lightFromRadiation({ radiation: sum, parShare, micromolPerJoule: micromolPerJoule.in("1") })
+      .molPerSquareMeter,
+  traps: ["Taking all of the energy for light: about half of it is heat."],
+  basis: "published",
+  sources: [bigleafLight],
+});
+
 /** Light for plants. */
-export const lightOfDay: readonly FormulaSpec[] = [
-  formula({
-    id: "light-from-radiation",
-    name: "lightFromRadiation",
-    title: "Daily light integral from the radiation of a day",
-    inputs: [
-      ["radiation", "R", "radiation of the day", "none", ["MJ/m2", "MJ/m2"], [2, 32]],
-      ["parShare", "p", "share of the energy that plants use", "none", ["%", "%"], [42, 52], pure],
-      ["micromolPerJoule", "f", "micromoles of photons in a joule of it", "none", pure, [4.5, 4.65]],
-    ],
-    output: ["L", "daily light integral, mol/m2", "none", pure],
-    equation: "L = R * p * f",
-    run: ({ radiation: sum, parShare, micromolPerJoule }) =>
-      lightFromRadiation({ radiation: sum, parShare, micromolPerJoule: micromolPerJoule.in("1") })
-        .molPerSquareMeter,
-    traps: ["Taking all of the energy for light: about half of it is heat."],
-    basis: "published",
-    sources: [bigleafLight],
-  }),
-];
+export const lightOfDay: readonly FormulaSpec[] = [lightFromRadiationFormula];
 
 /** Radiation and the air of a day. */
 export const radiationOfDay: readonly FormulaSpec[] = [
@@ -214,25 +215,42 @@ export const radiationOfDay: readonly FormulaSpec[] = [
   }),
 ];
 
+export const windAtHeightFormula: FormulaSpec = formula({
+  id: "wind-at-height",
+  name: "windAtHeight",
+  title: "Wind speed at another height over short grass",
+  inputs: [
+    ["wind", "u_1", "wind as it was measured", "none", ["mi/h", "m/s"], [2, 15]],
+    ["from", "z_1", "height of that wind", "none", height, [20, 40], metric],
+    ["to", "z_2", "height wanted", "none", height, [1.5, 5], metric],
+  ],
+  output: ["u_2", "wind at that height", "none", ["mi/h", "m/s"]],
+  equation: "u_2 = u_1 * ln(67.8 * z_2 - 5.42) / ln(67.8 * z_1 - 5.42)",
+  run: windAtHeight,
+  traps: [
+    "Taking the wind of a forecast, which is that of 10 m, for the wind at the boom: that is less.",
+    "Leaving the heights in feet.",
+    "To 2 m the source prints the logarithm rounded, as 4.87: the fourth digit may differ.",
+  ],
+  basis: "published",
+  sources: [fao56("equation 47"), windAtTwoMeters],
+});
+
+export const windAtTwoMetersFormula: FormulaSpec = formula({
+  id: "wind-at-two-meters",
+  name: "windAtHeight",
+  title: "Wind speed at 2 m over short grass",
+  inputs: [
+    ["wind", "u", "wind as it was measured", "none", ["mi/h", "m/s"], [2, 15]],
+    ["from", "z", "height of that wind", "none", height, [20, 40], metric],
+  ],
+  output: ["u_2", "wind at 2 m", "none", ["mi/h", "m/s"]],
+  equation: "u_2 = u * 4.87 / ln(67.8 * z - 5.42)",
+  run: ({ wind, from }) => windAtHeight({ wind, from, to: quantity(2, "m") }),
+  traps: ["Leaving the height in feet: the equation takes meters."],
+  basis: "published",
+  sources: [fao56("equation 47"), windAtTwoMeters],
+});
+
 /** Wind near the ground. */
-export const windNearGround: readonly FormulaSpec[] = [
-  formula({
-    id: "wind-at-height",
-    name: "windAtHeight",
-    title: "Wind speed at another height over short grass",
-    inputs: [
-      ["wind", "u_1", "wind as it was measured", "none", ["mi/h", "m/s"], [2, 15]],
-      ["from", "z_1", "height of that wind", "none", height, [20, 40], metric],
-      ["to", "z_2", "height wanted", "none", height, [1.5, 5], metric],
-    ],
-    output: ["u_2", "wind at that height", "none", ["mi/h", "m/s"]],
-    equation: "u_2 = u_1 * ln(67.8 * z_2 - 5.42) / ln(67.8 * z_1 - 5.42)",
-    run: windAtHeight,
-    traps: [
-      "Taking the wind of a forecast, which is that of 10 m, for the wind at the boom: that is less.",
-      "Leaving the heights in feet.",
-    ],
-    basis: "published",
-    sources: [fao56("equation 47"), windAtTwoMeters],
-  }),
-];
+export const windNearGround: readonly FormulaSpec[] = [windAtHeightFormula, windAtTwoMetersFormula];

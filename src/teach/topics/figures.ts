@@ -1,5 +1,5 @@
 import type { NameOfMistake } from "./mistakes.js";
-import type { PosedMistake, Step } from "./topic.js";
+import type { PosedMistake } from "./topic.js";
 
 /** The digits of a number with commas between thousands, without a locale: `12,400`, `0.75`. */
 const grouped = (digits: string): string => {
@@ -76,14 +76,6 @@ export const amount = (value: number, unit: string): string => {
   if (unit === "%") return `${num(value)} %`;
   return `${num(value)} ${unitWords(unit, value)}`.trim();
 };
-
-/** A step of the working. */
-export const step = (says: string, sum: string, value: number, unit: string): Step => ({
-  says,
-  sum,
-  value,
-  unit,
-});
 
 /** What a mistake comes to. */
 export const slip = (mistake: NameOfMistake, value: number): PosedMistake => ({ mistake, value });

@@ -39,7 +39,7 @@ const told = {
   "spacing for swath":
     "One nozzle covers the spacing between nozzles, not the whole boom. Put the width that the flow belongs to.",
   "swath for spacing":
-    "The flow is that of the whole boom. Put the whole width, not the spacing between two nozzles.",
+    "The flow is that of the whole width. Put that width, not the spacing between two nozzles.",
   "feet for inches": "Mind the units of length: 12 inches are a foot.",
   "meters for centimeters": "Mind the units of length: 100 cm are a meter.",
   "seconds for minutes": "Mind the units of time: 60 seconds are a minute.",
@@ -118,12 +118,10 @@ const told = {
   "markup for margin": "You divided by (1 - percent), which is a margin. A markup is added to the cost.",
   "percent alone": "That is the profit alone. Add the cost.",
   "percent taken off": "You took the percent off. It is added.",
-  "percents added up": "You added the percents together. The second is taken of the first result: multiply.",
   "forgot an entry": "You left out one of the entries.",
   "last day counted twice": "You counted both ends. From one day to the next is one day.",
   "month of thirty days": "You took every month for 30 days. Count the days of each month.",
   "wrong month length": "Count the days of each month: the month has another number of days.",
-  "mean of all days": "Only the stated days count.",
   "sum for mean": "That is the sum. Divide it by the number of readings.",
   "wrong number of readings": "Divide by the number of readings: count them again.",
   "forgot the percent active": "You left out the percent of active ingredient in the product.",
@@ -195,7 +193,6 @@ const told = {
   "one side for both": "You took one of the parallel sides for both. Take their mean.",
   "sum of the sides": "You added the parallel sides and did not halve. Take their mean.",
   "flow over time": "You left out the area. Depth per hour = flow divided by area.",
-  "arc left out": "You left out the arc. A head that waters half of the circle puts twice as much on it.",
   "linear decay":
     "You took off the same amount in each half-life. Each half-life leaves half of what is left.",
   "one half-life too few": "You counted one half-life too few. Divide the time by the half-life.",
@@ -226,7 +223,13 @@ const told = {
   "deviation for variation": "That is the standard deviation. Divide it by the mean.",
   "the part that stays untreated": "That is the share of the ground between the bands.",
   "one part to the other": "You divided by the water alone. The spray that stayed is a part of the mix, too.",
-  "potash for potassium": "That is potash (K2O). The report states potassium (K): K × 1.2 = K2O.",
+  "potash for potassium": "That is potash (K2O). The question is about potassium (K): K × 1.2 = K2O.",
+  "oxide for element":
+    "That is phosphate (P2O5). The question asks for the phosphorus (P) in it: multiply by 0.4364.",
+  "one bag only": "That is one bag only. Multiply by the number of bags.",
+  "rounded for each application":
+    "You rounded up for each application. What is left in a jug goes into the next: add up the season first.",
+  "time left out": "You left out the time. Flow is what is caught, divided by the time.",
   "ratio without a root": "You left out the square root.",
   "one ion left out": "You left out magnesium. Calcium and magnesium both count.",
   "added instead of multiplied": "You added where you multiply.",

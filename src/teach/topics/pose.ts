@@ -1,8 +1,8 @@
-import { explainChain } from "../explain/explain-chain.js";
 import { amount, fixed, num, unitWords } from "./figures.js";
 import { mistakes } from "./mistakes.js";
 import type { QuizAnswer, QuizChoice, QuizMistake, QuizProblem } from "./quiz-problem.js";
-import type { Ask, Draw, Level, Posed, ProblemUnits, Step, Topic } from "./topic.js";
+import type { Ask, Draw, Level, Posed, ProblemUnits, Topic } from "./topic.js";
+import { workingLines } from "./worked.js";
 
 const letters = ["A", "B", "C", "D"];
 
@@ -12,6 +12,9 @@ const substanceWords: Readonly<Record<string, string>> = {
   ai: "active ingredient",
   "pure live seed": "pure live seed",
   K: "potassium",
+  P: "phosphorus",
+  K2O: "potash",
+  P2O5: "phosphate",
 };
 
 /** An answer as the key and the choices print it. */
@@ -107,26 +110,14 @@ export const shuffled = <T>(list: readonly T[], draw: Draw): T[] => {
   return out;
 };
 
-const stepText = ({ says, sum, value, unit }: Step): string => {
-  const shown = amount(value, unit);
-  return sum === "" ? `${says}: ${shown}` : `${says}: ${sum} = ${shown}`;
+/** The working; what is rounded up is told with its name, and at the end the line that rounds where that changes the figure. */
+const stepsOf = (posed: Posed, text: string, units: ProblemUnits): readonly string[] => {
+  const { answer, ask } = posed;
+  const lines = workingLines(posed, units).map((line) =>
+    ask.noun === undefined ? line : line.replace("to a whole number", `to whole ${ask.noun[1]}`),
+  );
+  return num(answer) === num(round(answer, ask.decimals)) ? lines : [...lines, `Rounded: ${text}`];
 };
-
-/** The working of the formulas that answer a problem, without the rounding, which the question asks for. */
-const workingText = (
-  { working = [], workingUnit = "" }: Posed,
-  title: string,
-  units: ProblemUnits,
-): readonly string[] => {
-  if (working.length === 0) return [];
-  const unit = workingUnit.startsWith("money:") ? {} : { unit: workingUnit };
-  const lines = explainChain(title, working, { units, ...unit }).steps;
-  return lines.filter(({ kind }) => kind !== "rounding").map(({ text }) => text);
-};
-
-/** The line that rounds, where rounding changes the figure. */
-const roundingStep = ({ answer, ask }: Posed, text: string): readonly string[] =>
-  num(answer) === num(round(answer, ask.decimals)) ? [] : [`Rounded: ${text}`];
 
 /** A problem of a topic, with the figures that a draw gives. */
 export const posedProblem = (input: {
@@ -173,12 +164,7 @@ export const posedProblem = (input: {
     units,
     text: `${posed.text} ${ask.question} ${instruction(ask)}`,
     answer,
-    steps: [
-      ...posed.steps.map(stepText),
-      ...workingText(posed, topic.title, units),
-      ...(posed.after ?? []).map(stepText),
-      ...roundingStep(posed, text),
-    ],
+    steps: stepsOf(posed, text, units),
     choices,
     letter: letters[order.indexOf(undefined)] as string,
     mistakes: wrong,

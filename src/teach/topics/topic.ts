@@ -1,4 +1,5 @@
-import type { ChainStep } from "../explain/explain-chain.js";
+import type { DerivedQuantity } from "../derivation/derivation.js";
+import type { FormulaSpec } from "../entry/formula.js";
 import type { NameOfMistake } from "./mistakes.js";
 
 /** How hard a problem is: 1 one step, 2 a step more or a change of units, 3 the whole chain. */
@@ -22,6 +23,7 @@ export type AnswerSubstance =
   | "product"
   | "N"
   | "P2O5"
+  | "P"
   | "K2O"
   | "K"
   | "ai"
@@ -43,14 +45,22 @@ export interface Ask {
   readonly slack?: number;
 }
 
-/** One step of the working: what it finds, the sum, and what it comes to. */
-export interface Step {
-  readonly says: string;
-  /** The sum as it is written out, `0.9 × 100 ÷ 24`. */
-  readonly sum: string;
-  readonly value: number;
-  readonly unit: string;
-}
+/** A step of a working: a formula with its inputs, or an amount that is told in another unit. */
+export type WorkingStep =
+  | {
+      readonly spec: FormulaSpec;
+      readonly inputs: Readonly<Record<string, unknown>>;
+      /** The unit of the result, where it is not the usual one. */
+      readonly unit: string | undefined;
+      /** Whether the numbers stand in the equation without their units. */
+      readonly bare?: boolean;
+    }
+  | {
+      readonly spec?: undefined;
+      readonly title: string;
+      readonly from: DerivedQuantity;
+      readonly unit: string;
+    };
 
 /** What somebody gets who makes a mistake, in the unit of the question. */
 export interface PosedMistake {
@@ -64,12 +74,8 @@ export interface Posed {
   readonly ask: Ask;
   /** The exact answer in the unit of the question, from the functions of the library. */
   readonly answer: number;
-  readonly steps: readonly Step[];
-  /** The formulas of the catalogue that answer it: their working stands between the steps and what comes after. */
-  readonly working?: readonly ChainStep[];
-  /** The unit of what they come to. */
-  readonly workingUnit?: string;
-  readonly after?: readonly Step[];
+  /** What answers it, step by step. */
+  readonly working: readonly WorkingStep[];
   readonly mistakes: readonly PosedMistake[];
   /** What the answer has to lie within to be a figure of the trade; figures are drawn again where it does not. */
   readonly within?: readonly [low: number, high: number];

@@ -199,3 +199,8 @@ export const turfNutritionSlides: Citation = /* @__PURE__ */ frozen({
   year: 2015,
   where: "K example",
 });
+export const pennLime: Citation = /* @__PURE__ */ frozen({
+  title: "Commercial Turf - Maintain, and Home Garden",
+  publisher: "Pennsylvania State University Agricultural Analytical Services Laboratory",
+  where: "75 lb at a CCE of 80 are 94 lb",
+});

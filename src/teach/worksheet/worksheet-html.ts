@@ -25,6 +25,7 @@ ol.key > li { break-inside: avoid; margin-bottom: .7em; }
 .answer { display: flex; gap: .5em; align-items: flex-end; }
 .answer span { flex: 0 0 14em; border-bottom: 1px solid #000; }
 .steps { list-style: none; padding: 0; margin: .1em 0 0; font-size: 10pt; }
+.steps .part { font-style: italic; margin-top: .2em; }
 section.sheet-key { break-before: page; }
 @media screen { section.sheet-key { border-top: 2px solid #000; margin-top: 2em; padding-top: 1.2em; } }
 `.trim();
@@ -37,7 +38,9 @@ const problemHtml = ({ text, choices }: QuizProblem, withChoices: boolean): stri
 };
 
 const keyHtml = ({ answer, letter, steps }: QuizProblem, withChoices: boolean): string => {
-  const working = steps.map((step) => `<li>${escaped(step)}</li>`).join("");
+  const working = steps
+    .map((step) => `<li${/^Step \d/.test(step) ? ' class="part"' : ""}>${escaped(step)}</li>`)
+    .join("");
   return `<li><strong>${escaped(answer.text)}</strong>${withChoices ? ` (${letter})` : ""}<ul class="steps">${working}</ul></li>`;
 };
 

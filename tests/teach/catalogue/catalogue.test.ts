@@ -4,6 +4,8 @@ import { describe, expect, it } from "vitest";
 import * as library from "../../../src/index.js";
 import { quantityOf, RatewrightError, unitsOf } from "../../../src/index.js";
 import { type CatalogueEntry, catalogue, catalogueEntry, entryResult } from "../../../src/teach/index.js";
+import { problem } from "../../../src/teach/problems/index.js";
+import { floorOf } from "../../house/floors.js";
 import { runs } from "../../properties.js";
 
 const math = create(all as FactoryFunctionMap, {});
@@ -50,6 +52,11 @@ describe("the catalogue", () => {
     expect(ids.filter((id) => !/^[a-z0-9]+(-[a-z0-9]+)*$/.test(id))).toEqual([]);
     const names = entries.map(({ name }) => name);
     expect(names.filter((name) => typeof functions.get(name) !== "function")).toEqual([]);
+  });
+
+  it("knows the room of each entry, also where a problem was posed before", () => {
+    problem({ topic: "spray/speed", level: 1, seed: 1, units: "US" });
+    expect(catalogue().filter(({ room }) => !(room in floorOf))).toEqual([]);
   });
 
   it("says each thing in full", () => {

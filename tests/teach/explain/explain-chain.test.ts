@@ -27,12 +27,14 @@ describe("a chain of formulas", () => {
     expect(derivation.result.value).toBe(7);
     expect([...new Set(derivation.steps.map(({ part }) => part))]).toEqual([
       "Step 1. Product rate for a rate of nitrogen",
-      "Step 2. Dry product for an area at a rate per 1,000 square feet",
+      "Step 2. Dry product for the area of a lawn",
       "Step 3. Packages to open for a need",
     ]);
     expect(derivationText(derivation)).toContain("m = 322.5 lb product");
     expect(derivationText(derivation)).toContain("322.5 lb product ≈ 323 lb product");
-    expect(derivationText(derivation)).toContain("n = ceil((322.5 lb product) ÷ (50 lb))");
+    expect(derivationText(derivation)).toContain(
+      "n = (322.5 lb product) ÷ (50 lb)\nn = 6.45, rounded up to a whole number: 7",
+    );
     expect(derivationMarkdown(derivation)).toContain("#### Step 2. Dry product");
   });
 

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { grade } from "../../../src/teach/index.js";
 import { learnerAnswers } from "./answers.js";
+import { furtherAnswers } from "./further-answers.js";
 
 describe("what learners write", () => {
-  const all = learnerAnswers.flatMap(([problem, verdict, answers]) =>
+  const all = [...learnerAnswers, ...furtherAnswers].flatMap(([problem, verdict, answers]) =>
     answers.map((text) => ({ problem, verdict, text })),
   );
 

@@ -116,7 +116,10 @@ export const readAsk = (text: string): ReadAsk => {
   if (words.startsWith("whole ")) return { factor: 1, decimals: 0 };
   if (digits === "the cent") return { factor: factorOf(words), decimals: 2 };
   if (words === "the number") return { factor: 1, decimals: places.indexOf(digits ?? "") };
-  const named = words.replace(/ of (product|nitrogen|potassium|active ingredient|pure live seed)/, "");
+  const named = words.replace(
+    / of (product|nitrogen|phosphorus|phosphate|potassium|potash|active ingredient|pure live seed)/,
+    "",
+  );
   return { factor: factorOf(named), decimals: places.indexOf(digits ?? "") };
 };
 

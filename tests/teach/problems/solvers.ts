@@ -27,6 +27,32 @@ export const solvers: Readonly<Record<string, Solver>> = {
       : level === 2
         ? up((at(q, 0) * at(q, 1)) / at(q, 2))
         : up((((at(q, 0) * at(q, 1)) / at(grade, 0)) * 100) / at(q, 2)),
+  "spray/whole-boom": ({ q, bare, level }) =>
+    level === 1 ? at(q, 0) / (at(q, 1) * at(q, 2)) : at(q, 0) / (at(bare, 0) * at(q, 1) * at(q, 2)),
+  "spray/speed-for-flow": ({ q }) => at(q, 0) / (at(q, 1) * at(q, 2)),
+  "spray/hand-gun": ({ q, level }) => (at(q, 0) * at(q, 1)) / (level === 1 ? 1 : at(q, 2) * at(q, 3)),
+  "tank/per-volume": ({ q, level }) => (level === 1 ? at(q, 0) * at(q, 1) : (at(q, 0) / at(q, 1)) * at(q, 2)),
+  "tank/strength": ({ q, level }) =>
+    level < 3 ? (at(q, 0) * at(q, 1)) / at(q, 2) : (at(q, 0) * at(q, 2) * at(q, 1)) / at(q, 3),
+  "tank/spray-for-active": ({ q }) => (at(q, 0) * 100) / (at(q, 1) * at(q, 2)),
+  "tank/spray-for-area": ({ q, level }) =>
+    level === 1 ? at(q, 0) * at(q, 1) : at(q, 0) * at(q, 1) * at(q, 2),
+  "quantity/flow": ({ q, level }) => at(q, 0) / (level === 1 ? 60 : at(q, 1)),
+  "nutrient/in-a-bag": ({ q, bare, grade, level, text }) => {
+    const percent = at(grade, /potash/.test(text) ? 2 : 1);
+    return (
+      ((text.startsWith("A bag") ? 1 : at(bare, 0)) *
+        at(q, 0) *
+        percent *
+        (level === 2 ? at(q, 2) / at(q, 1) : 1)) /
+      100
+    );
+  },
+  "plan/season-order": ({ q, bare, level }) => {
+    const season = at(bare, 0) * at(q, 0) * at(q, 1);
+    return level === 1 ? season : up(season / at(q, 2));
+  },
+  "quantity/rates-per-acre": ({ q }) => at(q, 0),
   "spray/application-volume": ({ q, bare, level }) =>
     level === 1
       ? at(q, 2) / (at(q, 0) * at(q, 1))

@@ -1,16 +1,17 @@
 import { quantity } from "../../quantity/index.js";
+import { growthBetweenMowingsFormula, leafRemovedFormula, mowAtHeightFormula } from "../ground/stand.js";
 import {
-  growthBetweenMowings,
-  leafRemoved,
-  mowAtHeight,
-  mowingInterval,
-  plantsFor,
-  pureLiveSeed,
-  seedOrder,
-} from "../../stand/index.js";
-import { amount, num, slip, step } from "./figures.js";
-import { areaOf, place } from "./park.js";
-import type { Posed, PoseInput, Topic } from "./topic.js";
+  bulkSeedFormula,
+  plantsForAreaFormula,
+  plantsForAreaWithExtraFormula,
+  pureLiveSeedFormula,
+  seedOrderFormula,
+} from "../ground/stand-planting.js";
+import { amount, slip } from "../topics/figures.js";
+import { areaOf, place } from "../topics/park.js";
+import { fromStep, total, use } from "../topics/steps.js";
+import type { Posed, PoseInput, Topic } from "../topics/topic.js";
+import { worked } from "../topics/worked.js";
 
 /** The figures that the levels share. */
 const seedFigures = ({ draw, us }: PoseInput) => {
@@ -19,88 +20,56 @@ const seedFigures = ({ draw, us }: PoseInput) => {
   const rate = us ? draw.step(2, 8, 0.5) : draw.step(100, 350, 10);
   const area = areaOf(draw, us);
   const lot = { purity: quantity(purity, "%"), germination: quantity(germination, "%") };
-  const live = pureLiveSeed(lot).in("% w/w");
+  const live = (purity * germination) / 100;
   const tag = `The seed lot for ${place(draw)} has ${purity} % purity and ${germination} % germination.`;
-  const liveStep = step("Pure live seed", `${purity} × ${germination} ÷ 100`, live, "%");
-  return { purity, germination, rate, area, lot, live, tag, liveStep } as const;
+  return { purity, germination, rate, area, lot, live, tag } as const;
 };
 
 const liveSeedProblem = (input: PoseInput): Posed => {
-  const { purity, germination, live, tag, liveStep } = seedFigures(input);
-  return {
+  const { purity, germination, lot, tag } = seedFigures(input);
+  return worked({
     text: tag,
     ask: { question: "What percent of the lot is pure live seed?", unit: "%", of: "none", decimals: 1 },
-    answer: live,
-    steps: [liveStep],
-    mistakes: [
+    working: [use(pureLiveSeedFormula, lot, "% w/w")],
+    mistakes: () => [
       slip("purity only", purity),
       slip("germination only", germination),
       slip("average of purity and germination", (purity + germination) / 2),
       slip("subtracted the losses", purity + germination - 100),
     ],
-  };
+  });
 };
 
 const bulkSeedProblem = (input: PoseInput): Posed => {
-  const { draw, us } = input;
-  const { purity, germination, rate, area, lot, live, tag, liveStep } = seedFigures(input);
+  const { draw, us, level } = input;
+  const { purity, germination, rate, area, lot, live, tag } = seedFigures(input);
   const mass = us ? "lb" : "kg";
   const bag = us ? draw.pick([25, 50]) : draw.pick([10, 20]);
   const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
-  const order = seedOrder({
-    area: quantity(area, us ? "ft2" : "m2"),
-    rate: quantity(rate, rateUnit, "pure live seed"),
-    lot,
-    bag: quantity(bag, mass),
-  });
-  const seed = order.seed.in(mass);
   const units = area / (us ? 1000 : 10_000);
-  const sum = `${num(rate)} × ${num(area)} ÷ ${us ? "1,000" : "10,000"} × 100 × 100 ÷ (${purity} × ${germination})`;
+  const alive = rate * units;
+  const seed = (alive * 100) / live;
+  const less = (alive * live) / 100;
   const text = `${tag} The rate is ${amount(rate, rateUnit)} of pure live seed, and the area has ${amount(area, us ? "ft2" : "m2")}.`;
-  const masses = {
-    live: rate * units,
-    less: (rate * units * live) / 100,
-    pure: (rate * units * 100) / purity,
-    germinating: (rate * units * 100) / germination,
-  };
-  return {
-    text,
-    ask: { question: "How much seed of this lot does it take?", unit: mass, of: "seed", decimals: 1 },
-    answer: seed,
-    steps: [liveStep, step("Seed", sum, seed, mass)],
-    mistakes: [
-      slip("live seed for bulk seed", masses.live),
-      slip("multiplied by the live share", masses.less),
-      slip("purity only", masses.pure),
-      slip("germination only", masses.germinating),
-      slip("one unit of area only", (rate * 100) / live),
-    ],
-  };
-};
-
-const seedBagsProblem = (input: PoseInput): Posed => {
-  const { draw, us } = input;
-  const { purity, germination, rate, area, lot, live, tag, liveStep } = seedFigures(input);
-  const mass = us ? "lb" : "kg";
-  const bag = us ? draw.pick([25, 50]) : draw.pick([10, 20]);
-  const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
-  const order = seedOrder({
-    area: quantity(area, us ? "ft2" : "m2"),
-    rate: quantity(rate, rateUnit, "pure live seed"),
-    lot,
-    bag: quantity(bag, mass),
-  });
-  const seed = order.seed.in(mass);
-  const units = area / (us ? 1000 : 10_000);
-  const sum = `${num(rate)} × ${num(area)} ÷ ${us ? "1,000" : "10,000"} × 100 × 100 ÷ (${purity} × ${germination})`;
-  const text = `${tag} The rate is ${amount(rate, rateUnit)} of pure live seed, and the area has ${amount(area, us ? "ft2" : "m2")}.`;
-  const masses = {
-    live: rate * units,
-    less: (rate * units * live) / 100,
-    pure: (rate * units * 100) / purity,
-    germinating: (rate * units * 100) / germination,
-  };
-  return {
+  const order = [
+    use(bulkSeedFormula, { pureLiveSeed: quantity(rate, rateUnit, "pure live seed"), ...lot }),
+    use(seedOrderFormula, { area: quantity(area, us ? "ft2" : "m2"), rate: fromStep(1) }),
+  ];
+  if (level === 2) {
+    return worked({
+      text,
+      ask: { question: "How much seed of this lot does it take?", unit: mass, of: "seed", decimals: 1 },
+      working: order,
+      mistakes: () => [
+        slip("live seed for bulk seed", alive),
+        slip("multiplied by the live share", less),
+        slip("purity only", (alive * 100) / purity),
+        slip("germination only", (alive * 100) / germination),
+        slip("one unit of area only", (rate * 100) / live),
+      ],
+    });
+  }
+  return worked({
     text: `${text} A bag holds ${amount(bag, mass)}.`,
     ask: {
       question: "How many bags must be bought?",
@@ -109,28 +78,27 @@ const seedBagsProblem = (input: PoseInput): Posed => {
       decimals: 0,
       noun: ["bag", "bags"],
     },
-    answer: order.bags ?? Number.NaN,
-    steps: [
-      liveStep,
-      step("Seed", sum, seed, mass),
-      step("Bags before rounding up", `${sum} ÷ ${bag}`, seed / bag, "count"),
+    working: [
+      ...order,
+      total({
+        title: "Bags",
+        equation: "n = ceil(B / b)",
+        parts: { B: ["seed", fromStep(2), mass], b: ["a bag", bag, mass] },
+        unit: "count",
+      }),
     ],
-    mistakes: [
+    mistakes: (answer) => [
       slip("rounded packages down", Math.floor(seed / bag)),
-      slip("live seed for bulk seed", Math.ceil(masses.live / bag)),
-      slip("multiplied by the live share", Math.ceil(masses.less / bag)),
-      slip("one package too many", Math.ceil(seed / bag) + 1),
+      slip("live seed for bulk seed", Math.ceil(alive / bag)),
+      slip("multiplied by the live share", Math.ceil(less / bag)),
+      slip("one package too many", answer + 1),
       slip("counted without the package size", Math.ceil(seed)),
     ],
-  };
+  });
 };
 
 const seedProblem = (input: PoseInput): Posed =>
-  input.level === 1
-    ? liveSeedProblem(input)
-    : input.level === 2
-      ? bulkSeedProblem(input)
-      : seedBagsProblem(input);
+  input.level === 1 ? liveSeedProblem(input) : bulkSeedProblem(input);
 
 /** The figures that the levels share. */
 const mowingFigures = ({ draw, us }: PoseInput) => {
@@ -143,72 +111,67 @@ const mowingFigures = ({ draw, us }: PoseInput) => {
 
 const leafRemovedProblem = (input: PoseInput): Posed => {
   const { unit, cut, standing, spot } = mowingFigures(input);
-  const share = leafRemoved({ standing: quantity(standing, unit), cut: quantity(cut, unit) }).in("%");
-  return {
+  return worked({
     text: `The grass on ${spot} stands ${amount(standing, unit)} high and is cut to ${amount(cut, unit)}.`,
     ask: { question: "What percent of the height comes off?", unit: "%", of: "none", decimals: 0 },
-    answer: share,
-    steps: [step("Share", `100 × (${num(standing)} - ${num(cut)}) ÷ ${num(standing)}`, share, "%")],
-    mistakes: [
+    working: [use(leafRemovedFormula, { standing: quantity(standing, unit), cut: quantity(cut, unit) })],
+    mistakes: () => [
       slip("share of the cut height", ((standing - cut) * 100) / cut),
       slip("share that stays", (cut * 100) / standing),
       slip("fraction upside down", (standing * 100) / cut),
     ],
-  };
+  });
 };
+
+const oneThird = (spot: string, height: string): string =>
+  `${spot.replace("the", "The")} is kept at ${height}, and no mowing takes off more than a third of the standing grass.`;
 
 const mowAtProblem = (input: PoseInput): Posed => {
   const { us } = input;
   const { unit, cut, spot } = mowingFigures(input);
-  const high = mowAtHeight({ cut: quantity(cut, unit) }).in(unit);
-  const told = `${spot.replace("the", "The")} is kept at ${amount(cut, unit)}, and no mowing takes off more than a third of the standing grass.`;
-  return {
-    text: told,
+  return worked({
+    text: oneThird(spot, amount(cut, unit)),
     ask: {
       question: "At which height of the grass is the next mowing due?",
       unit,
       of: "none",
       decimals: us ? 2 : 0,
     },
-    answer: high,
-    steps: [step("Height", `${num(cut)} × 3 ÷ 2`, high, unit)],
-    mistakes: [
+    working: [use(mowAtHeightFormula, { cut: quantity(cut, unit) })],
+    mistakes: () => [
       slip("a third on top", (cut * 4) / 3),
       slip("two thirds of the cut", (cut * 2) / 3),
       slip("whole height again", cut * 2),
       slip("three times the cut", cut * 3),
     ],
-  };
+  });
 };
 
 const mowIntervalProblem = (input: PoseInput): Posed => {
   const { draw, us } = input;
   const { unit, cut, spot } = mowingFigures(input);
-  const high = mowAtHeight({ cut: quantity(cut, unit) }).in(unit);
-  const room = growthBetweenMowings({ cut: quantity(cut, unit) }).in(unit);
   const rate = us ? draw.step(0.1, 0.4, 0.05) : draw.step(2, 10, 1);
-  const days = room / rate;
-  const told = `${spot.replace("the", "The")} is kept at ${amount(cut, unit)}, and no mowing takes off more than a third of the standing grass.`;
-  const interval = mowingInterval({
-    cut: quantity(cut, unit),
-    growth: quantity(rate, us ? "in/d" : "mm/d"),
-  }).in("d");
-  return {
-    text: `${told} It grows ${amount(rate, us ? "in/d" : "mm/d")}.`,
+  const perDay = us ? "in/d" : "mm/d";
+  return worked({
+    text: `${oneThird(spot, amount(cut, unit))} It grows ${amount(rate, perDay)}.`,
     ask: { question: "After how many days is the next mowing due?", unit: "d", of: "none", decimals: 1 },
-    answer: interval,
-    steps: [
-      step("Growth until then", `${num(cut)} ÷ 2`, room, unit),
-      step("Days", `${num(cut)} ÷ 2 ÷ ${num(rate)}`, interval, "d"),
+    working: [
+      use(growthBetweenMowingsFormula, { cut: quantity(cut, unit) }),
+      total({
+        title: "Days for that growth",
+        equation: "d = G / r",
+        parts: { G: ["growth until then", fromStep(1), unit], r: ["growth in a day", rate, perDay] },
+        unit: "d",
+      }),
     ],
-    mistakes: [
+    mistakes: (answer) => [
       slip("a third on top", cut / 3 / rate),
-      slip("forgot the growth before", high / rate),
-      slip("multiplied by the rate", room * rate),
+      slip("forgot the growth before", (cut * 1.5) / rate),
+      slip("multiplied by the rate", (cut / 2) * rate),
       slip("whole height again", cut / rate),
-      slip("decimal point one place off", days * 10),
+      slip("decimal point one place off", answer * 10),
     ],
-  };
+  });
 };
 
 const mowingProblem = (input: PoseInput): Posed =>
@@ -223,17 +186,15 @@ const plugProblem = ({ draw, us, level }: PoseInput): Posed => {
   const area = us ? draw.step(200, 3000, 100) : draw.step(20, 300, 10);
   const extra = draw.pick([5, 10, 15]);
   const more = level === 2;
-  const order = plantsFor({
+  const ground = {
     area: quantity(area, us ? "ft2" : "m2"),
-    pattern: "square",
     spacing: quantity(spacing, us ? "in" : "cm"),
-    ...(more && { extra: quantity(extra, "%") }),
-  });
+  };
   const side = us ? 144 : 10_000;
   const scale = more ? 1 + extra / 100 : 1;
   const plain = (area * side) / spacing ** 2;
   const exact = (plain * (more ? 100 + extra : 100)) / 100;
-  return {
+  return worked({
     text:
       `A bare part of the meadow, ${amount(area, us ? "ft2" : "m2")}, is planted with plugs in a square grid, ${amount(spacing, us ? "in" : "cm")} apart.` +
       (more ? ` The crew orders ${extra} % more, for losses.` : ""),
@@ -244,16 +205,12 @@ const plugProblem = ({ draw, us, level }: PoseInput): Posed => {
       decimals: 0,
       noun: ["plug", "plugs"],
     },
-    answer: order.plants,
-    steps: [
-      step(
-        "Plugs before rounding up",
-        `${num(area)} × ${num(side)} ÷ (${spacing} × ${spacing})${more ? ` × ${100 + extra} ÷ 100` : ""}`,
-        exact,
-        "count",
-      ),
+    working: [
+      more
+        ? use(plantsForAreaWithExtraFormula, { ...ground, extra: quantity(extra, "%") })
+        : use(plantsForAreaFormula, ground),
     ],
-    mistakes: [
+    mistakes: () => [
       slip("spacing not squared", Math.ceil((area * (us ? 12 : 100) * scale) / spacing)),
       slip(us ? "feet for inches" : "meters for centimeters", Math.ceil(exact / (us ? 12 : 100))),
       slip("one plant a unit of area", Math.ceil(area * scale)),
@@ -264,7 +221,7 @@ const plugProblem = ({ draw, us, level }: PoseInput): Posed => {
           ]
         : []),
     ],
-  };
+  });
 };
 
 /** What it takes to establish turf and to keep it. */

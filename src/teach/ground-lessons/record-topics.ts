@@ -1,9 +1,17 @@
 import { addDays, type CivilDate, daysBetween } from "../../calendar/index.js";
 import { quantity } from "../../quantity/index.js";
-import { amount, num, slip, step } from "../topics/figures.js";
+import { pestDensityOfThreeFormula } from "../ground/stand-work.js";
+import { coefficientOfVariationOfTwoFormula, fieldImpactFormula } from "../soil-and-air/readings.js";
+import {
+  lightFromRadiationFormula,
+  windAtHeightFormula,
+  windAtTwoMetersFormula,
+} from "../soil-and-air/sun-and-wind.js";
+import { amount, num, slip } from "../topics/figures.js";
 import { place } from "../topics/park.js";
+import { fromStep, meanOf, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
-import { worked } from "./worked.js";
+import { worked } from "../topics/worked.js";
 
 const windProblem = ({ draw, us, level }: PoseInput): Posed => {
   const wind = us ? draw.int(5, 15) : draw.step(2, 7, 0.5);
@@ -15,10 +23,13 @@ const windProblem = ({ draw, us, level }: PoseInput): Posed => {
     text: `The weather station reports a wind of ${amount(wind, unit)} at 10 m. Over short grass the wind at ${to} m is ${share} times that at 10 m.`,
     ask: { question: `What is the wind at ${to} m?`, unit, of: "none", decimals: 1, slack: 1e-3 },
     working: [
-      {
-        id: "wind-at-height",
-        inputs: { wind: quantity(wind, unit), from: quantity(10, "m"), to: quantity(to, "m") },
-      },
+      to === 2
+        ? use(windAtTwoMetersFormula, { wind: quantity(wind, unit), from: quantity(10, "m") })
+        : use(windAtHeightFormula, {
+            wind: quantity(wind, unit),
+            from: quantity(10, "m"),
+            to: quantity(to, "m"),
+          }),
     ],
     mistakes: () => [
       slip("wind at the station", wind),
@@ -36,14 +47,11 @@ const lightProblem = ({ draw }: PoseInput): Posed => {
     text: `The weather station at the park reports ${num(radiation)} MJ/m² of solar energy in a day. ${share} % of it is light that grass uses, and 1 MJ of that light is 4.6 mol.`,
     ask: { question: "How many moles of light fall on 1 m² in the day?", unit: "1", of: "none", decimals: 1 },
     working: [
-      {
-        id: "light-from-radiation",
-        inputs: {
-          radiation: quantity(radiation, "MJ/m2"),
-          parShare: quantity(share, "%"),
-          micromolPerJoule: quantity(4.6, "1"),
-        },
-      },
+      use(lightFromRadiationFormula, {
+        radiation: quantity(radiation, "MJ/m2"),
+        parShare: quantity(share, "%"),
+        micromolPerJoule: quantity(4.6, "1"),
+      }),
     ],
     mistakes: (answer) => [
       slip("all energy for light", radiation * 4.6),
@@ -74,15 +82,12 @@ const grubProblem = ({ draw, us, level }: PoseInput): Posed => {
       slack: 6e-4,
     },
     working: [
-      {
-        id: "pest-density-of-three",
-        inputs: {
-          first: quantity(first, "count"),
-          second: quantity(second, "count"),
-          third: quantity(third, "count"),
-          diameter: quantity(diameter, us ? "in" : "cm"),
-        },
-      },
+      use(pestDensityOfThreeFormula, {
+        first: quantity(first, "count"),
+        second: quantity(second, "count"),
+        third: quantity(third, "count"),
+        diameter: quantity(diameter, us ? "in" : "cm"),
+      }),
     ],
     mistakes: (answer) => [
       slip("forgot to divide by the cores", total / core),
@@ -98,22 +103,28 @@ const impactProblem = ({ draw, us, level }: PoseInput): Posed => {
   const active = draw.step(0.25, 2.5, 0.05);
   const percent = draw.pick([25, 40, 50, 80]);
   const product = Number(((active * 100) / percent).toFixed(3));
-  const exact = (product * percent) / 100;
   const whole = level === 2;
+  const activePart = total({
+    title: "Active ingredient",
+    equation: "a = P * s / 100",
+    parts: {
+      P: ["product", product, "lb/acre"],
+      s: ["percent of active ingredient in it", percent, "1"],
+    },
+    unit: "lb/acre",
+    of: "ai",
+  });
   return worked({
     text: whole
       ? `An active ingredient has an impact quotient of ${num(quotient)}. The product has ${percent} % of it, and ${amount(product, "lb/acre")} of product are applied.`
       : `An active ingredient has an impact quotient of ${num(quotient)}, and ${amount(active, "lb/acre")} of it are applied.${us ? "" : " The quotient counts with lb per acre."}`,
     ask: { question: "What is the impact in use, for lb per acre?", unit: "1", of: "none", decimals: 1 },
-    before: whole ? [step("Active ingredient", `${num(product)} × ${percent} ÷ 100`, exact, "lb/acre")] : [],
     working: [
-      {
-        id: "field-impact",
-        inputs: {
-          quotient: quantity(quotient, "1"),
-          active: quantity(whole ? exact : active, "lb/acre", "ai"),
-        },
-      },
+      ...(whole ? [activePart] : []),
+      use(fieldImpactFormula, {
+        quotient: quantity(quotient, "1"),
+        active: whole ? fromStep(1) : quantity(active, "lb/acre", "ai"),
+      }),
     ],
     mistakes: (answer) => [
       slip("fraction upside down", quotient / active),
@@ -143,22 +154,27 @@ const months = [
   "November",
   "December",
 ];
-const dateText = (date: CivilDate): string =>
-  `${months[Number(date.slice(5, 7)) - 1]} ${Number(date.slice(8))}`;
+const monthOf = (date: CivilDate): string => months[Number(date.slice(5, 7)) - 1] ?? "";
+const dateText = (date: CivilDate): string => `${monthOf(date)} ${Number(date.slice(8))}`;
 
 /** The days by month, as a learner counts them: what is left of the first month, whole months, and the last one. */
-const daysLine = (from: CivilDate, to: CivilDate): string => {
-  const parts: number[] = [];
+const daysByMonth = (from: CivilDate, to: CivilDate): readonly (readonly [label: string, days: number])[] => {
+  const parts: (readonly [string, number])[] = [];
   let at = from;
   while (at.slice(0, 7) !== to.slice(0, 7)) {
-    const next = addDays(at.slice(0, 8).concat("28") as CivilDate, 4)
+    const next = addDays(`${at.slice(0, 8)}28` as CivilDate, 4)
       .slice(0, 8)
       .concat("01") as CivilDate;
-    parts.push(daysBetween(at, next) - (parts.length === 0 ? 1 : 0));
+    const month = monthOf(at);
+    parts.push(
+      parts.length === 0
+        ? [`left of ${month}`, daysBetween(at, next) - 1]
+        : [`all of ${month}`, daysBetween(at, next)],
+    );
     at = next;
   }
-  parts.push(Number(to.slice(8)) - (parts.length === 0 ? Number(from.slice(8)) : 0));
-  return parts.map((each) => String(each)).join(" + ");
+  const first = parts.length === 0 ? Number(from.slice(8)) : 0;
+  return [...parts, [`in ${monthOf(to)}`, Number(to.slice(8)) - first]];
 };
 
 const dateProblem = ({ draw, level }: PoseInput): Posed => {
@@ -167,9 +183,22 @@ const dateProblem = ({ draw, level }: PoseInput): Posed => {
   const to = addDays(from, gap);
   const rest = draw.int(3, 12);
   const limit = gap + rest;
-  const line = daysLine(from, to);
   const left = level === 2;
-  return {
+  const parts = daysByMonth(from, to);
+  const names = ["a", "b", "c", "d", "e", "f"].slice(0, parts.length);
+  const days = total({
+    title: "Days by month",
+    equation: `n = ${names.join(" + ")}`,
+    parts: Object.fromEntries(parts.map(([label, count], i) => [names[i], [label, count, "count"] as const])),
+    unit: "count",
+  });
+  const wait = total({
+    title: "Days left",
+    equation: "r = w - n",
+    parts: { w: ["days between", limit, "count"], n: ["days gone by", fromStep(1), "count"] },
+    unit: "count",
+  });
+  return worked({
     text: left
       ? `A label asks for ${limit} days between two applications. ${place(draw).replace("the", "The")} was treated on ${dateText(from)}, and today is ${dateText(to)} of the same year.`
       : `${place(draw).replace("the", "The")} was treated on ${dateText(from)} and again on ${dateText(to)} of the same year.`,
@@ -180,18 +209,14 @@ const dateProblem = ({ draw, level }: PoseInput): Posed => {
       decimals: 0,
       noun: ["day", "days"],
     },
-    answer: left ? rest : gap,
-    steps: [
-      step("Days by month", line, gap, "count"),
-      ...(left ? [step("Left", `${limit} - ${gap}`, rest, "count")] : []),
-    ],
-    mistakes: [
+    working: left ? [days, wait] : [days],
+    mistakes: () => [
       slip("last day counted twice", left ? rest - 1 : gap + 1),
       slip("wrong month length", left ? rest + 1 : gap - 1),
       slip("month of thirty days", left ? rest + 2 : gap - 2),
       slip("added instead of taken away", left ? gap + limit : gap + 30),
     ],
-  };
+  });
 };
 
 const meanProblem = ({ draw, us, level }: PoseInput): Posed => {
@@ -202,13 +227,7 @@ const meanProblem = ({ draw, us, level }: PoseInput): Posed => {
     return worked({
       text: `Three nozzles of the boom fill ${amount(a, unit)}, ${amount(b, unit)} and ${amount(c, unit)} in the same time.`,
       ask: { question: "What is the mean catch?", unit, of: "none", decimals: us ? 1 : 0 },
-      after: { unit: "1", steps: () => [] },
-      working: [
-        {
-          id: "mean-of-three",
-          inputs: { first: quantity(a, "1"), second: quantity(b, "1"), third: quantity(c, "1") },
-        },
-      ],
+      working: [meanOf("Mean catch", [a, b, c], unit)],
       mistakes: () => [
         slip("sum for mean", a + b + c),
         slip("wrong number of readings", (a + b + c) / 2),
@@ -228,10 +247,7 @@ const meanProblem = ({ draw, us, level }: PoseInput): Posed => {
       decimals: 1,
     },
     working: [
-      {
-        id: "coefficient-of-variation-of-two",
-        inputs: { first: quantity(low, "1"), second: quantity(high, "1") },
-      },
+      use(coefficientOfVariationOfTwoFormula, { first: quantity(low, "1"), second: quantity(high, "1") }),
     ],
     mistakes: () => [
       slip("deviation for variation", (high - low) / Math.SQRT2),

@@ -1,8 +1,13 @@
 import { quantity } from "../../quantity/index.js";
+import { bandFieldRateFormula, waterEquivalentFormula } from "../application/spray-boom.js";
+import { calibrationByCatchFormula, catchCourseFormula } from "../application/spray-nozzle.js";
+import { effectiveFieldCapacityFormula } from "../application/spread-passes.js";
+import { rinseResidueFormula } from "../application/tank.js";
 import { amount, slip } from "../topics/figures.js";
 import { place } from "../topics/park.js";
+import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
-import { worked } from "./worked.js";
+import { worked } from "../topics/worked.js";
 
 const perArea = (us: boolean): "gal/acre" | "L/ha" => (us ? "gal/acre" : "L/ha");
 
@@ -13,7 +18,7 @@ const courseProblem = ({ draw, us }: PoseInput): Posed => {
   return worked({
     text: `A boom for ${spots} has its nozzles ${amount(spacing, us ? "in" : "cm")} apart. ${us ? "One nozzle is to spray 1/128 acre: 43,560 sq ft ÷ 128 is 340.3 sq ft." : "One nozzle is to spray 1/128 acre, which is 31.615 m²."}`,
     ask: { question: "How long is the course?", unit: us ? "ft" : "m", of: "none", decimals: 1, slack: 3e-4 },
-    working: [{ id: "catch-course", inputs: { width } }],
+    working: [use(catchCourseFormula, { width })],
     mistakes: (answer) => [
       slip(us ? "feet for inches" : "meters for centimeters", answer / (us ? 12 : 100)),
       slip("fraction upside down", us ? (spacing / 340.3) * 100 : (spacing / 31.615) * 10),
@@ -40,14 +45,11 @@ const catchProblem = ({ draw, us, level }: PoseInput): Posed => {
       decimals: us ? 1 : 0,
     },
     working: [
-      {
-        id: "calibration-by-catch",
-        inputs: {
-          caught: quantity(caught, small, "spray"),
-          course: quantity(course, length),
-          width: quantity(spacing, us ? "in" : "cm"),
-        },
-      },
+      use(calibrationByCatchFormula, {
+        caught: quantity(caught, small, "spray"),
+        course: quantity(course, length),
+        width: quantity(spacing, us ? "in" : "cm"),
+      }),
     ],
     mistakes: (answer) => [
       slip("spacing for swath", answer / nozzles),
@@ -75,14 +77,11 @@ const bandProblem = ({ draw, us }: PoseInput): Posed => {
       decimals: 1,
     },
     working: [
-      {
-        id: "band-field-rate",
-        inputs: {
-          rate: quantity(rate, perArea(us), "spray"),
-          band: quantity(band, unit),
-          row: quantity(row, unit),
-        },
-      },
+      use(bandFieldRateFormula, {
+        rate: quantity(rate, perArea(us), "spray"),
+        band: quantity(band, unit),
+        row: quantity(row, unit),
+      }),
     ],
     mistakes: (answer) => [
       slip("width upside down", (rate * row) / band),
@@ -107,14 +106,11 @@ const heavyProblem = ({ draw, us }: PoseInput): Posed => {
       decimals: us ? 1 : 0,
     },
     working: [
-      {
-        id: "water-equivalent",
-        inputs: {
-          wanted: quantity(wanted, perArea(us), "spray"),
-          density: quantity(heavy, strength),
-          water: quantity(water, strength),
-        },
-      },
+      use(waterEquivalentFormula, {
+        wanted: quantity(wanted, perArea(us), "spray"),
+        density: quantity(heavy, strength),
+        water: quantity(water, strength),
+      }),
     ],
     mistakes: () => [
       slip("ratio without the root", (wanted * heavy) / water),
@@ -141,29 +137,22 @@ const capacityProblem = ({ draw, us, level }: PoseInput): Posed => {
       ? { question: "How many hours does it take?", unit: "h", of: "none", decimals: 1 }
       : { question: "What area does it cover in an hour?", unit: `${land}/h`, of: "none", decimals: 2 },
     working: [
-      {
-        id: "effective-field-capacity",
-        inputs: {
-          swath: quantity(swath, us ? "ft" : "m"),
-          speed: quantity(speed, us ? "mi/h" : "km/h"),
-          efficiency: quantity(efficiency, "%"),
-        },
-      },
+      use(effectiveFieldCapacityFormula, {
+        swath: quantity(swath, us ? "ft" : "m"),
+        speed: quantity(speed, us ? "mi/h" : "km/h"),
+        efficiency: quantity(efficiency, "%"),
+      }),
+      ...(hours
+        ? [
+            total({
+              title: "Hours",
+              equation: "T = A / C",
+              parts: { A: ["area of the job", area, land], C: ["area in an hour", fromStep(1), `${land}/h`] },
+              unit: "h",
+            }),
+          ]
+        : []),
     ],
-    after: {
-      unit: `${land}/h`,
-      steps: (rate) =>
-        hours
-          ? [
-              {
-                says: "Hours",
-                sum: `${area} ÷ ${Number(rate.toPrecision(6))}`,
-                value: area / rate,
-                unit: "h",
-              },
-            ]
-          : [],
-    },
     mistakes: (answer) => [
       slip("speed and width alone", hours ? area / perHour : perHour),
       slip(
@@ -195,14 +184,11 @@ const rinseProblem = ({ draw, us, level }: PoseInput): Posed => {
       decimals: level === 1 ? 1 : 2,
     },
     working: [
-      {
-        id: "rinse-residue",
-        inputs: {
-          heel: quantity(heel, big),
-          rinse: quantity(water, big),
-          rinses: quantity(rinses, "count"),
-        },
-      },
+      use(rinseResidueFormula, {
+        heel: quantity(heel, big),
+        rinse: quantity(water, big),
+        rinses: quantity(rinses, "count"),
+      }),
     ],
     mistakes: (answer) => [
       slip("one part to the other", (100 * heel) / water),

@@ -1,16 +1,18 @@
 import { quantity } from "../../quantity/index.js";
+import { netAreaFormula, offsetAreaOfSixFormula } from "../ground/site-lengths.js";
+import { coverVolumeFormula } from "../ground/site-materials.js";
 import {
-  circleArea,
-  coverVolume,
-  netArea,
-  offsetArea,
-  rectangleArea,
-  triangleArea,
-} from "../../site/index.js";
-import { amount, listed, num, slip, step } from "./figures.js";
-import { place } from "./park.js";
+  circleAreaFromDiameterFormula,
+  offsetAreaFormula,
+  rectangleAreaFormula,
+  triangleAreaFormula,
+} from "../ground/site-shapes.js";
+import { amount, listed, num, slip } from "../topics/figures.js";
+import { place } from "../topics/park.js";
+import { fromStep, total, use } from "../topics/steps.js";
+import type { Posed, PoseInput, Topic } from "../topics/topic.js";
+import { worked } from "../topics/worked.js";
 import { pondProblem } from "./pond-topics.js";
-import type { Posed, PoseInput, Topic } from "./topic.js";
 
 /** The figures that the levels share. */
 const areaFigures = ({ draw, us, level }: PoseInput) => {
@@ -26,72 +28,60 @@ const areaFigures = ({ draw, us, level }: PoseInput) => {
     decimals: 0,
     slack: level === 1 ? 0 : 6e-4,
   } as const;
-  const circle = circleArea({ diameter: quantity(across, length) });
-  const round = circle.in(unit);
+  const circle = use(circleAreaFromDiameterFormula, { diameter: quantity(across, length) });
+  const round = (Math.PI * across * across) / 4;
   return { length, unit, long, wide, across, ask, circle, round } as const;
 };
 
 const triangleProblem = (input: PoseInput): Posed => {
-  const { length, unit, long, wide, ask } = areaFigures(input);
-  const area = triangleArea({ base: quantity(long, length), height: quantity(wide, length) }).in(unit);
-  return {
+  const { length, long, wide, ask } = areaFigures(input);
+  return worked({
     text: `A corner of the meadow is a triangle with a base of ${amount(long, length)} and a height of ${amount(wide, length)}.`,
     ask,
-    answer: area,
-    steps: [step("Area", `${long} × ${wide} ÷ 2`, area, unit)],
-    mistakes: [
-      slip("rectangle for triangle", area * 2),
-      slip("halved twice", area / 2),
+    working: [use(triangleAreaFormula, { base: quantity(long, length), height: quantity(wide, length) })],
+    mistakes: (answer) => [
+      slip("rectangle for triangle", answer * 2),
+      slip("halved twice", answer / 2),
       slip("perimeter for area", 2 * (long + wide)),
     ],
-  };
+  });
 };
 
 const roundBedProblem = (input: PoseInput): Posed => {
   const { us } = input;
-  const { length, unit, across, ask, round } = areaFigures(input);
-  return {
+  const { length, across, ask, circle, round } = areaFigures(input);
+  return worked({
     text: `A round bed beside the bowling lawn measures ${amount(across, length)} across.`,
     ask: { ...ask, decimals: us ? 0 : 1 },
-    answer: round,
-    steps: [
-      step("Radius", `${across} ÷ 2`, across / 2, length),
-      step("Area", `3.14159 × ${num(across / 2)} × ${num(across / 2)}`, round, unit),
-    ],
-    mistakes: [
+    working: [circle],
+    mistakes: () => [
       slip("diameter for radius", round * 4),
       slip("circumference for area", Math.PI * across),
       slip("forgot the square of the radius", (Math.PI * across) / 2),
       slip("square for circle", across * across),
     ],
-  };
+  });
 };
 
 const treatedAreaProblem = (input: PoseInput): Posed => {
-  const { length, unit, long, wide, across, ask, circle, round } = areaFigures(input);
-  const whole = rectangleArea({ length: quantity(long, length), width: quantity(wide, length) });
-  const net = netArea({
-    parts: [{ name: "pitch", area: whole }],
-    cutOuts: [{ name: "bed", area: circle }],
-  }).net.in(unit);
-  const all = whole.in(unit);
-  return {
+  const { length, long, wide, across, ask, circle, round } = areaFigures(input);
+  const all = long * wide;
+  return worked({
     text: `A practice pitch is ${amount(long, length)} by ${amount(wide, length)}. A round planting bed in it, ${amount(across, length)} across, is not treated.`,
     ask: { ...ask, question: "What area is treated?" },
-    answer: net,
-    steps: [
-      step("Pitch", `${long} × ${wide}`, all, unit),
-      step("Bed", `3.14159 × ${num(across / 2)} × ${num(across / 2)}`, round, unit),
-      step("Treated", `${num(all)} - ${num(round)}`, net, unit),
+    working: [
+      use(rectangleAreaFormula, { length: quantity(long, length), width: quantity(wide, length) }),
+      circle,
+      use(netAreaFormula, { whole: fromStep(1), cutOut: fromStep(2) }),
     ],
-    mistakes: [
+    mistakes: () => [
       slip("forgot to take the part out", all),
       slip("added the part", all + round),
       slip("diameter for radius", all - 4 * round),
       slip("circumference for area", all - Math.PI * across),
       slip("perimeter for area", 2 * (long + wide)),
     ],
-  };
+  });
 };
 
 const areaProblem = (input: PoseInput): Posed =>
@@ -101,6 +91,8 @@ const areaProblem = (input: PoseInput): Posed =>
       ? roundBedProblem(input)
       : treatedAreaProblem(input);
 
+const sixWidths = ["first", "second", "third", "fourth", "fifth", "last"];
+
 const offsetProblem = ({ draw, us, level }: PoseInput): Posed => {
   const length = us ? "ft" : "m";
   const unit = us ? "ft2" : "m2";
@@ -109,14 +101,11 @@ const offsetProblem = ({ draw, us, level }: PoseInput): Posed => {
   const low = us ? 20 : 8;
   const high = us ? 80 : 26;
   const widths = Array.from({ length: count }, () => draw.int(low, high));
-  const area = offsetArea({
-    spacing: quantity(spacing, length),
-    widths: widths.map((each) => quantity(each, length)),
-  }).in(unit);
+  const names = count === 4 ? ["first", "second", "third", "last"] : sixWidths;
   const all = widths.reduce((a, b) => a + b, 0);
   const ends = (widths[0] ?? 0) + (widths[count - 1] ?? 0);
-  const inner = widths.slice(1, -1);
-  return {
+  const measured = Object.fromEntries(names.map((name, i) => [name, quantity(widths[i] ?? 0, length)]));
+  return worked({
     text: `The meadow has no straight edge. Its width is measured every ${amount(spacing, length)} along a line, both ends included: ${listed(widths.map((each) => amount(each, length)))}.`,
     ask: {
       question: "What is its area between the first and the last width, by the trapezoidal rule?",
@@ -124,24 +113,32 @@ const offsetProblem = ({ draw, us, level }: PoseInput): Posed => {
       of: "none",
       decimals: 0,
     },
-    answer: area,
-    steps: [
-      step("Half of the ends", `(${widths[0]} + ${widths[count - 1]}) ÷ 2`, ends / 2, length),
-      step(
-        "Area",
-        `${spacing} × ((${widths[0]} + ${widths[count - 1]}) ÷ 2 + ${inner.join(" + ")})`,
-        area,
-        unit,
-      ),
+    working: [
+      use(count === 4 ? offsetAreaFormula : offsetAreaOfSixFormula, {
+        spacing: quantity(spacing, length),
+        ...measured,
+      }),
     ],
-    mistakes: [
+    mistakes: () => [
       slip("ends counted in full", all * spacing),
       slip("ends left out", (all - ends) * spacing),
       slip("forgot the distance between widths", all),
       slip("wrong number of readings", (all / count) * spacing * (count + 1)),
     ],
-  };
+  });
 };
+
+/** What the sand of the second step weighs. */
+const weightOfSand = (ton: number, us: boolean) =>
+  total({
+    title: "Weight of the sand",
+    equation: "W = V * w",
+    parts: {
+      V: ["sand", fromStep(2), us ? "yd3" : "m3"],
+      w: ["weight of a unit of volume", ton, us ? "US ton/yd3" : "t/m3"],
+    },
+    unit: us ? "US ton" : "t",
+  });
 
 const coverProblem = ({ draw, us, level }: PoseInput): Posed => {
   const depth = us ? draw.pick([0.125, 0.25, 0.375, 0.5]) : draw.pick([2, 3, 4, 5, 6, 8, 10]);
@@ -153,30 +150,36 @@ const coverProblem = ({ draw, us, level }: PoseInput): Posed => {
   const unit = us ? "yd3" : "m3";
   const spot = place(draw);
   const ground = level === 1 ? area : width * long;
-  const volume = coverVolume({ area: quantity(ground, us ? "ft2" : "m2"), depth: quantity(depth, thick) }).in(
-    unit,
-  );
+  const volume = us ? (ground * depth) / 12 / 27 : (ground * depth) / 1000;
+  const length = us ? "ft" : "m";
+  const deep = quantity(depth, thick);
   const size =
     level === 1
       ? `has ${amount(area, us ? "ft2" : "m2")}`
-      : `measures ${amount(long, us ? "ft" : "m")} by ${amount(width, us ? "ft" : "m")}`;
-  const sum = `${level === 1 ? num(area) : `${long} × ${width}`} × ${num(depth)} ÷ ${us ? "12 ÷ 27" : "1,000"}`;
+      : `measures ${amount(long, length)} by ${amount(width, length)}`;
   const weighed = level === 3;
   const scale = weighed ? ton : 1;
   const tons = us ? "US ton" : "t";
-  return {
+  const rectangle = use(rectangleAreaFormula, {
+    length: quantity(long, length),
+    width: quantity(width, length),
+  });
+  return worked({
     text:
       `${spot.replace("the", "The")} ${size} and is topdressed with sand, ${us ? fraction(depth) : amount(depth, thick)} deep.` +
       (weighed ? ` The sand weighs ${num(ton)} ${us ? "tons per cu yd" : "t per m³"}.` : ""),
     ask: weighed
       ? { question: "What does the sand weigh?", unit: tons, of: "none", decimals: 1 }
       : { question: "How much sand does it take?", unit, of: "none", decimals: 1 },
-    answer: volume * scale,
-    steps: [
-      step("Sand", sum, volume, unit),
-      ...(weighed ? [step("Weight", `${sum} × ${num(ton)}`, volume * ton, tons)] : []),
-    ],
-    mistakes: [
+    working:
+      level === 1
+        ? [use(coverVolumeFormula, { area: quantity(area, us ? "ft2" : "m2"), depth: deep })]
+        : [
+            rectangle,
+            use(coverVolumeFormula, { area: fromStep(1), depth: deep }),
+            ...(weighed ? [weightOfSand(ton, us)] : []),
+          ],
+    mistakes: () => [
       ...(us
         ? [
             slip("27 for 9", volume * 3 * scale),
@@ -193,7 +196,7 @@ const coverProblem = ({ draw, us, level }: PoseInput): Posed => {
           ]),
       ...(weighed ? [slip("density upside down", volume / ton), slip("forgot the density", volume)] : []),
     ],
-  };
+  });
 };
 
 /** A depth as the trade says it: `1/4 inch`. */

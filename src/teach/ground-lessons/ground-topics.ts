@@ -1,8 +1,15 @@
 import { quantity } from "../../quantity/index.js";
-import { amount, num, slip, step } from "../topics/figures.js";
+import { rectangleAreaFormula, trapezoidAreaFormula } from "../ground/site-shapes.js";
+import { sodOrderFormula } from "../ground/stand-planting.js";
+import { clippingDryMassFormula, clippingNitrogenFormula } from "../ground/stand-work.js";
+import { precipitationRateFormula, zoneRunTimeFormula } from "../ground/water-depth.js";
+import { sodiumAdsorptionRatioFormula } from "../soil-and-air/salty-water.js";
+import { amountInSoilFormula, soilMassFormula } from "../soil-and-air/soil-report.js";
+import { amount, num, slip } from "../topics/figures.js";
 import { place } from "../topics/park.js";
+import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
-import { worked } from "./worked.js";
+import { worked } from "../topics/worked.js";
 
 const trapezoidProblem = ({ draw, us, level }: PoseInput): Posed => {
   const a = us ? draw.step(60, 200, 5) : draw.step(20, 60, 1);
@@ -22,10 +29,11 @@ const trapezoidProblem = ({ draw, us, level }: PoseInput): Posed => {
       decimals: acres ? 3 : 0,
     },
     working: [
-      {
-        id: "trapezoid-area",
-        inputs: { a: quantity(a, length), b: quantity(b, length), height: quantity(high, length) },
-      },
+      use(trapezoidAreaFormula, {
+        a: quantity(a, length),
+        b: quantity(b, length),
+        height: quantity(high, length),
+      }),
     ],
     mistakes: (answer) => [
       slip("one side for both", a * high * scale),
@@ -52,9 +60,7 @@ const rectangleProblem = ({ draw, us, level }: PoseInput): Posed => {
       of: "none",
       decimals: acres ? 3 : 0,
     },
-    working: [
-      { id: "rectangle-area", inputs: { length: quantity(long, length), width: quantity(wide, length) } },
-    ],
+    working: [use(rectangleAreaFormula, { length: quantity(long, length), width: quantity(wide, length) })],
     mistakes: (answer) => [
       slip("halved twice", answer / 2),
       slip("perimeter for area", acres ? (2 * (long + wide)) / (us ? 43_560 : 10_000) : 2 * (long + wide)),
@@ -74,13 +80,10 @@ const rainProblem = ({ draw, us, level }: PoseInput): Posed => {
   const unit = us ? "in/h" : "mm/h";
   const rate = us ? (96.25 * flow) / area : (60 * flow) / area;
   const zone = `A zone of ${place(draw)} gets ${amount(flow, us ? "gal/min" : "L/min")} on ${amount(area, us ? "ft2" : "m2")}.`;
-  const first = {
-    id: "precipitation-rate",
-    inputs: {
-      flow: quantity(flow, us ? "gal/min" : "L/min", "water"),
-      area: quantity(area, us ? "ft2" : "m2"),
-    },
-  };
+  const first = use(precipitationRateFormula, {
+    flow: quantity(flow, us ? "gal/min" : "L/min", "water"),
+    area: quantity(area, us ? "ft2" : "m2"),
+  });
   if (level === 1) {
     return worked({
       text: `${zone}${us ? " 1 gal/min on 1 sq ft is 96.25 inches per hour." : ""}`,
@@ -100,10 +103,7 @@ const rainProblem = ({ draw, us, level }: PoseInput): Posed => {
     ask: { question: "How long does it run?", unit: "min", of: "none", decimals: 0 },
     working: [
       first,
-      {
-        id: "zone-run-time",
-        inputs: { depth: quantity(depth, us ? "in" : "mm"), rate: { resultOf: 1 } },
-      },
+      use(zoneRunTimeFormula, { depth: quantity(depth, us ? "in" : "mm"), rate: fromStep(1) }),
     ],
     mistakes: (answer) => [
       slip("minutes for hours", answer / 6),
@@ -134,7 +134,7 @@ const soilProblem = ({ draw, us, level }: PoseInput): Posed => {
         decimals: us ? 0 : 1,
         slack: us ? 1e-4 : 0,
       },
-      working: [{ id: "soil-mass", inputs: parts }],
+      working: [use(soilMassFormula, parts)],
       mistakes: (answer) => [
         slip("forgot the density", answer / density),
         slip("density upside down", answer / density / density),
@@ -152,7 +152,7 @@ const soilProblem = ({ draw, us, level }: PoseInput): Posed => {
       decimals: 0,
       slack: 1e-4,
     },
-    working: [{ id: "amount-in-soil", inputs: { content: quantity(found, "ppm w/w", "K/soil"), ...parts } }],
+    working: [use(amountInSoilFormula, { content: quantity(found, "ppm w/w", "K/soil"), ...parts })],
     mistakes: (answer) => [
       slip("two times for any layer", 2 * found),
       slip("forgot the density", answer / density),
@@ -176,14 +176,11 @@ const sodiumProblem = ({ draw }: PoseInput): Posed => {
       decimals: 1,
     },
     working: [
-      {
-        id: "sodium-adsorption-ratio",
-        inputs: {
-          Na: quantity(sodium, "meq/L", "Na"),
-          Ca: quantity(calcium, "meq/L", "Ca"),
-          Mg: quantity(magnesium, "meq/L", "Mg"),
-        },
-      },
+      use(sodiumAdsorptionRatioFormula, {
+        Na: quantity(sodium, "meq/L", "Na"),
+        Ca: quantity(calcium, "meq/L", "Ca"),
+        Mg: quantity(magnesium, "meq/L", "Mg"),
+      }),
     ],
     mistakes: () => [
       slip("ratio without a root", sodium / ((calcium + magnesium) / 2)),
@@ -215,8 +212,8 @@ const clippingProblem = ({ draw, us, level }: PoseInput): Posed => {
       slack: us ? 2e-4 : 0,
     },
     working: nitrogen
-      ? [{ id: "clipping-nitrogen", inputs: { clippings, dryMass, share: quantity(share, "%") } }]
-      : [{ id: "clipping-dry-mass", inputs: { clippings, dryMass } }],
+      ? [use(clippingNitrogenFormula, { clippings, dryMass, share: quantity(share, "%") })]
+      : [use(clippingDryMassFormula, { clippings, dryMass })],
     mistakes: (answer) => [
       ...(nitrogen
         ? [slip("nutrient for product", mass), slip("divided by the percentage", (mass * 100) / share)]
@@ -235,7 +232,7 @@ const sodProblem = ({ draw, us, level }: PoseInput): Posed => {
   const pallet = us ? draw.pick([400, 450, 500]) : draw.pick([40, 45, 50]);
   const unit = us ? "ft2" : "m2";
   const told = `${amount(area, unit)} of the north practice pitch are to be sodded, and the crew adds ${waste} % for waste.`;
-  const working = [{ id: "sod-order", inputs: { area: quantity(area, unit), waste: quantity(waste, "%") } }];
+  const working = [use(sodOrderFormula, { area: quantity(area, unit), waste: quantity(waste, "%") })];
   if (level === 1) {
     return worked({
       text: told,
@@ -258,14 +255,15 @@ const sodProblem = ({ draw, us, level }: PoseInput): Posed => {
       decimals: 0,
       noun: ["pallet", "pallets"],
     },
-    working,
-    after: {
-      unit,
-      steps: (sod) => [
-        step("Pallets before rounding up", `${num(sod)} ÷ ${pallet}`, sod / pallet, "count"),
-        step("Pallets", "", Math.ceil(sod / pallet - 1e-9), "count"),
-      ],
-    },
+    working: [
+      ...working,
+      total({
+        title: "Pallets",
+        equation: "n = ceil(B / b)",
+        parts: { B: ["sod", fromStep(1), unit], b: ["a pallet", pallet, unit] },
+        unit: "count",
+      }),
+    ],
     mistakes: (answer) => [
       slip("rounded packages down", Math.floor((area * (1 + waste / 100)) / pallet)),
       slip("one package too many", answer + 1),

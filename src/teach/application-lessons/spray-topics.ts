@@ -1,15 +1,19 @@
 import { quantity } from "../../quantity/index.js";
+import { calibrationByRefillFormula, calibrationByRefillLawnFormula } from "../application/spray-nozzle.js";
 import {
-  applicationVolume,
-  calibrationByRefill,
-  courseTime,
-  groundSpeed,
-  nozzleFlow,
-} from "../../spray/index.js";
-import { amount, num, slip, step } from "./figures.js";
-import { place } from "./park.js";
+  applicationVolumeFormula,
+  courseTimeFormula,
+  groundSpeedFormula,
+  groundSpeedTwoRunsFormula,
+  nozzleFlowFormula,
+} from "../application/spray-volume.js";
+import { rectangleAreaFormula } from "../ground/site-shapes.js";
+import { amount, slip } from "../topics/figures.js";
+import { place } from "../topics/park.js";
+import { fromStep, total, use } from "../topics/steps.js";
+import type { Posed, PoseInput, Topic } from "../topics/topic.js";
+import { worked } from "../topics/worked.js";
 import { activeProblem, pressureProblem } from "./spray-nozzle-topics.js";
-import type { Posed, PoseInput, Topic } from "./topic.js";
 
 const speedUnit = (us: boolean): "mi/h" | "km/h" => (us ? "mi/h" : "km/h");
 const volumeRate = (us: boolean): "gal/acre" | "L/ha" => (us ? "gal/acre" : "L/ha");
@@ -23,19 +27,15 @@ const volumeFigures = ({ draw, us }: PoseInput) => {
   const nozzles = draw.int(6, 14);
   const wanted = us ? draw.step(20, 60, 5) : draw.step(200, 500, 20);
   const length = us ? "in" : "cm";
-  const constant = us ? 5940 : 60_000;
   const run = { speed: quantity(speed, speedUnit(us)), width: quantity(spacing, length) };
   const boom = `A boom sprayer on ${place(draw)} has ${nozzles} nozzles, ${amount(spacing, length)} apart, and runs at ${amount(speed, speedUnit(us))}.`;
-  return { flow, speed, spacing, nozzles, wanted, constant, boom, run } as const;
+  return { flow, speed, spacing, nozzles, wanted, boom, run } as const;
 };
 
 const boomVolumeProblem = (input: PoseInput): Posed => {
   const { us } = input;
-  const { flow, speed, spacing, nozzles, constant, boom, run } = volumeFigures(input);
-  const volume = applicationVolume({ flow: quantity(flow, flowUnit(us), "spray"), ...run }).in(
-    volumeRate(us),
-  );
-  return {
+  const { flow, speed, nozzles, boom, run } = volumeFigures(input);
+  return worked({
     text: `${boom} Each nozzle puts out ${amount(flow, flowUnit(us))}.`,
     ask: {
       question: "What is the application volume?",
@@ -43,41 +43,32 @@ const boomVolumeProblem = (input: PoseInput): Posed => {
       of: "spray",
       decimals: us ? 1 : 0,
     },
-    answer: volume,
-    steps: [
-      step(
-        "Application volume",
-        `${num(constant)} × ${num(flow)} ÷ (${num(speed)} × ${spacing})`,
-        volume,
-        volumeRate(us),
-      ),
-    ],
-    mistakes: [
-      slip("counted every nozzle", volume * nozzles),
-      slip("spacing for swath", volume / nozzles),
-      slip(us ? "feet for inches" : "meters for centimeters", us ? volume / 12 : volume / 100),
-      slip("speed the wrong way", volume * speed * speed),
+    working: [use(applicationVolumeFormula, { flow: quantity(flow, flowUnit(us), "spray"), ...run })],
+    mistakes: (answer) => [
+      slip("counted every nozzle", answer * nozzles),
+      slip("spacing for swath", answer / nozzles),
+      slip(us ? "feet for inches" : "meters for centimeters", us ? answer / 12 : answer / 100),
+      slip("speed the wrong way", answer * speed * speed),
     ],
     within: us ? [10, 120] : [100, 1200],
-  };
+  });
 };
 
 const boomFlowProblem = (input: PoseInput): Posed => {
   const { us, level } = input;
-  const { speed, spacing, nozzles, wanted, constant, boom, run } = volumeFigures(input);
-  const each = nozzleFlow({ applicationVolume: quantity(wanted, volumeRate(us), "spray"), ...run }).in(
-    flowUnit(us),
-  );
-  const whole = each * nozzles;
+  const { speed, nozzles, wanted, boom, run } = volumeFigures(input);
   const both = level === 3;
-  const answer = both ? whole : each;
-  const eachStep = step(
-    "Flow of one nozzle",
-    `${num(wanted)} × ${num(speed)} × ${spacing} ÷ ${num(constant)}`,
-    each,
-    flowUnit(us),
-  );
-  return {
+  const each = use(nozzleFlowFormula, {
+    applicationVolume: quantity(wanted, volumeRate(us), "spray"),
+    ...run,
+  });
+  const whole = total({
+    title: "Flow of the whole boom",
+    equation: "Q = n * q",
+    parts: { n: ["nozzles", nozzles, "count"], q: ["flow of one nozzle", fromStep(1), flowUnit(us)] },
+    unit: flowUnit(us),
+  });
+  return worked({
     text: `${boom} The crew wants to apply ${amount(wanted, volumeRate(us))}.`,
     ask: {
       question: both ? "What flow must the whole boom put out?" : "What flow must each nozzle put out?",
@@ -85,26 +76,17 @@ const boomFlowProblem = (input: PoseInput): Posed => {
       of: "spray",
       decimals: both ? 1 : 2,
     },
-    answer,
-    steps: both
-      ? [
-          eachStep,
-          step(
-            "Whole boom",
-            `${num(wanted)} × ${num(speed)} × ${spacing} ÷ ${num(constant)} × ${nozzles}`,
-            whole,
-            flowUnit(us),
-          ),
-        ]
-      : [eachStep],
-    mistakes: [
-      both ? slip("forgot the number of nozzles", each) : slip("spacing for swath", whole),
-      slip("divided by the number of nozzles", each / nozzles),
+    working: both ? [each, whole] : [each],
+    mistakes: (answer) => [
+      both
+        ? slip("forgot the number of nozzles", answer / nozzles)
+        : slip("spacing for swath", answer * nozzles),
+      slip("divided by the number of nozzles", both ? answer / nozzles / nozzles : answer / nozzles),
       slip(us ? "feet for inches" : "meters for centimeters", us ? answer * 12 : answer / 100),
       slip("seconds for minutes", answer / 60),
       slip("speed the wrong way", answer / speed / speed),
     ],
-  };
+  });
 };
 
 const volumeProblem = (input: PoseInput): Posed =>
@@ -118,79 +100,65 @@ const speedFigures = ({ draw, us }: PoseInput) => {
     : draw.int(Math.ceil(course / 2.2), Math.floor(course / 1.3));
   const slow = draw.int(Math.round(seconds * 1.3), Math.round(seconds * 1.9));
   const length = us ? "ft" : "m";
-  const ground = place(draw);
-  const factor = us ? "60 ÷ (88 × T)" : "3.6 ÷ T";
-  const sum = (distance: number, time: number): string =>
-    factor.replace("T", String(time)).replace(/^/, `${distance} × `);
-  const c = quantity(course, length);
-  const up = groundSpeed({ course: c, times: [quantity(slow, "s")] }).in(speedUnit(us));
-  const down = groundSpeed({ course: c, times: [quantity(seconds, "s")] }).in(speedUnit(us));
+  /** Feet a second as miles an hour, or meters a second as kilometers an hour. */
+  const factor = us ? 60 / 88 : 3.6;
   const unit = speedUnit(us);
-  return { course, seconds, slow, length, ground, sum, c, up, down, unit } as const;
+  return { course, seconds, slow, length, ground: place(draw), factor, unit } as const;
 };
 
 const runSpeedProblem = (input: PoseInput): Posed => {
   const { us } = input;
-  const { course, seconds, length, ground, sum, down, unit } = speedFigures(input);
-  return {
+  const { course, seconds, length, ground, factor, unit } = speedFigures(input);
+  return worked({
     text: `A sprayer runs over a marked course of ${amount(course, length)} on ${ground} in ${amount(seconds, "s")}.`,
     ask: { question: "What is its speed?", unit, of: "none", decimals: 1 },
-    answer: down,
-    steps: [step("Speed", sum(course, seconds), down, unit)],
-    mistakes: [
+    working: [use(groundSpeedFormula, { course: quantity(course, length), time: quantity(seconds, "s") })],
+    mistakes: (answer) => [
       slip("forgot to convert", course / seconds),
-      slip("time upside down", 1 / down),
-      slip("units upside down", us ? ((course / seconds) * 88) / 60 : course / seconds / 3.6),
-      slip(us ? "yards for feet" : "minutes for hours", us ? down * 3 : (down / 60) * 100),
+      slip("time upside down", 1 / answer),
+      slip("units upside down", course / seconds / factor),
+      slip(us ? "yards for feet" : "minutes for hours", us ? answer * 3 : (answer / 60) * 100),
     ],
-  };
+  });
 };
 
 const twoRunsProblem = (input: PoseInput): Posed => {
-  const { course, seconds, slow, length, ground, sum, c, up, down, unit } = speedFigures(input);
-  const mean = groundSpeed({ course: c, times: [quantity(slow, "s"), quantity(seconds, "s")] }).in(unit);
-  return {
+  const { course, seconds, slow, length, ground, factor, unit } = speedFigures(input);
+  const [up, down] = [(course / slow) * factor, (course / seconds) * factor];
+  return worked({
     text: `A spreader runs over a marked course of ${amount(course, length)} on a slope of ${ground}: ${amount(slow, "s")} uphill, ${amount(seconds, "s")} back downhill.`,
     ask: { question: "What is its mean speed over both runs?", unit, of: "none", decimals: 2 },
-    answer: mean,
-    steps: [
-      step("Distance of both runs", `2 × ${course}`, 2 * course, length),
-      step("Time of both runs", `${slow} + ${seconds}`, slow + seconds, "s"),
-      step("Mean speed", sum(2 * course, slow + seconds), mean, unit),
+    working: [
+      use(groundSpeedTwoRunsFormula, {
+        course: quantity(course, length),
+        there: quantity(slow, "s"),
+        back: quantity(seconds, "s"),
+      }),
     ],
-    mistakes: [
+    mistakes: (answer) => [
       slip("averaged speeds wrongly", (up + down) / 2),
       slip("one run only", up),
       slip("one run only", down),
-      slip("distance of one run, time of both", mean / 2),
+      slip("distance of one run, time of both", answer / 2),
       slip("forgot to convert", (2 * course) / (slow + seconds)),
     ],
-  };
+  });
 };
 
 const walkTimeProblem = (input: PoseInput): Posed => {
   const { draw, us } = input;
-  const { course, length, ground, c, unit } = speedFigures(input);
+  const { course, length, ground, factor, unit } = speedFigures(input);
   const wanted = us ? draw.step(3, 5, 0.5) : draw.step(4, 8, 0.5);
-  const time = courseTime({ course: c, speed: quantity(wanted, unit) }).in("s");
-  return {
+  return worked({
     text: `A walking operator has to keep to ${amount(wanted, unit)} on ${ground}. A course of ${amount(course, length)} is marked to set the pace with a stopwatch.`,
     ask: { question: "How long must the walk over the course take?", unit: "s", of: "none", decimals: 1 },
-    answer: time,
-    steps: [
-      step(
-        "Time",
-        us ? `${course} × 60 ÷ (88 × ${num(wanted)})` : `${course} × 3.6 ÷ ${num(wanted)}`,
-        time,
-        "s",
-      ),
-    ],
-    mistakes: [
+    working: [use(courseTimeFormula, { course: quantity(course, length), speed: quantity(wanted, unit) })],
+    mistakes: () => [
       slip("forgot to convert", course / wanted),
-      slip("units upside down", us ? (course * 88) / (60 * wanted) : course / (3.6 * wanted)),
-      slip("speed the wrong way", us ? (course * wanted * 60) / 88 : course * wanted * 3.6),
+      slip("units upside down", course / (factor * wanted)),
+      slip("speed the wrong way", course * wanted * factor),
     ],
-  };
+  });
 };
 
 const speedProblem = (input: PoseInput): Posed =>
@@ -207,23 +175,24 @@ const refillProblem = ({ draw, us, level }: PoseInput): Posed => {
   const passes = level === 3 ? draw.pick([2, 3]) : 1;
   const length = us ? "ft" : "m";
   const volume = us ? "gal" : "L";
-  const perThousand = us ? "gal/1000 ft2" : "L/100 m2";
-  const rate = calibrationByRefill({
-    refills: [quantity(refill, volume, "spray")],
-    course: quantity(course * passes, length),
-    width: quantity(width, length),
-  }).rate;
-  const unit = level === 1 ? perThousand : volumeRate(us);
-  const answer = rate.in(unit);
-  const area = course * width * passes;
-  const areaStep = step(
-    "Ground covered",
-    passes > 1 ? `${course} × ${width} × ${passes}` : `${course} × ${width}`,
-    area,
-    us ? "ft2" : "m2",
-  );
+  const unit = level === 1 ? (us ? "gal/1000 ft2" : "L/100 m2") : volumeRate(us);
   const per = level === 1 ? (us ? 1000 : 100) : us ? 43_560 : 10_000;
-  return {
+  const driven = total({
+    title: "Way driven",
+    equation: "a = n * c",
+    parts: { n: ["times", passes, "count"], c: ["course", course, length] },
+    unit: length,
+  });
+  const ground = use(rectangleAreaFormula, {
+    length: passes > 1 ? fromStep(1) : quantity(course, length),
+    width: quantity(width, length),
+  });
+  const rate = (step: number) =>
+    use(level === 1 ? calibrationByRefillLawnFormula : calibrationByRefillFormula, {
+      refill: quantity(refill, volume, "spray"),
+      area: fromStep(step),
+    });
+  return worked({
     text:
       `A sprayer with a full tank of water covers a strip of ${place(draw)}, ${amount(course, length)} long and ${amount(width, length)} wide (its boom)` +
       `${passes > 1 ? `, and drives over it ${passes} times` : ""}. It takes ${amount(refill, volume)} to fill the tank up again.`,
@@ -233,12 +202,8 @@ const refillProblem = ({ draw, us, level }: PoseInput): Posed => {
       of: "spray",
       decimals: level === 1 ? 2 : us ? 1 : 0,
     },
-    answer,
-    steps: [
-      areaStep,
-      step("Application volume", `${num(refill)} × ${num(per)} ÷ ${num(area)}`, answer, unit),
-    ],
-    mistakes: [
+    working: passes > 1 ? [driven, ground, rate(2)] : [ground, rate(1)],
+    mistakes: (answer) => [
       ...(passes > 1
         ? [
             slip("forgot passes", answer * passes),
@@ -254,7 +219,7 @@ const refillProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("forgot the length", (refill * per) / (width * passes)),
     ],
     within: level === 1 ? (us ? [0.25, 3] : [1, 12]) : us ? [10, 120] : [100, 1200],
-  };
+  });
 };
 
 /** What a sprayer puts down, and with which flow, speed and pressure. */

@@ -1,7 +1,9 @@
 import { quantity } from "../../quantity/index.js";
-import { pondVolume, waterDose } from "../../site/index.js";
-import { amount, num, slip, step } from "./figures.js";
-import type { Posed, PoseInput } from "./topic.js";
+import { pondVolumeFormula, waterDoseFormula } from "../ground/site-ground.js";
+import { amount, slip } from "../topics/figures.js";
+import { fromStep, total, use } from "../topics/steps.js";
+import type { Posed, PoseInput } from "../topics/topic.js";
+import { worked } from "../topics/worked.js";
 
 /** The figures that the levels share. */
 const pondFigures = ({ draw, us }: PoseInput) => {
@@ -9,55 +11,45 @@ const pondFigures = ({ draw, us }: PoseInput) => {
   const depth = us ? draw.step(3, 8, 0.5) : draw.step(1, 2.5, 0.1);
   const dose = draw.pick([0.5, 1, 1.5, 2, 3]);
   const percent = draw.pick([25, 40, 50, 80]);
-  const volume = pondVolume({
+  const volume = use(pondVolumeFormula, {
     area: quantity(surface, us ? "acre" : "m2"),
     meanDepth: quantity(depth, us ? "ft" : "m"),
   });
-  const unit = us ? "acre-ft" : "m3";
-  const held = volume.in(unit);
+  const held = surface * depth;
   const pond = `The irrigation pond of the park has a surface of ${amount(surface, us ? "acre" : "m2")} and a mean depth of ${amount(depth, us ? "ft" : "m")}.`;
-  const gallons = us ? volume.in("gal") : volume.in("L");
-  return { surface, depth, dose, percent, unit, held, pond, gallons } as const;
+  return { surface, depth, dose, percent, held, pond, volume } as const;
 };
 
 const pondVolumeProblem = (input: PoseInput): Posed => {
   const { us } = input;
-  const { surface, depth, unit, held, pond, gallons } = pondFigures(input);
-  const asked = us ? "gal" : "L";
-  return {
+  const { depth, held, pond, volume } = pondFigures(input);
+  return worked({
     text: `${pond}${us ? " An acre-foot is 325,851 gallons." : ""}`,
-    ask: { question: "How much water does it hold?", unit: asked, of: "water", decimals: 0 },
-    answer: gallons,
-    steps: [
-      step("Volume", `${num(surface)} × ${num(depth)}`, held, unit),
-      step("Water", `${num(surface)} × ${num(depth)} × ${us ? "325,851" : "1,000"}`, gallons, asked),
+    ask: { question: "How much water does it hold?", unit: us ? "gal" : "L", of: "water", decimals: 0 },
+    working: [volume],
+    mistakes: (answer) => [
+      slip("forgot the depth", answer / depth),
+      slip("divided by the depth", answer / depth / depth),
+      slip(us ? "feet for inches" : "units upside down", us ? answer / 12 : held / 1000),
+      slip(us ? "yards for feet" : "meters for centimeters", us ? answer / 3 : answer / 100),
     ],
-    mistakes: [
-      slip("forgot the depth", gallons / depth),
-      slip("divided by the depth", gallons / depth / depth),
-      slip(us ? "feet for inches" : "units upside down", us ? gallons / 12 : held / 1000),
-      slip(us ? "yards for feet" : "meters for centimeters", us ? gallons / 3 : gallons / 100),
-    ],
-  };
+  });
 };
 
 const pondDoseProblem = (input: PoseInput): Posed => {
   const { us, level } = input;
-  const { surface, depth, dose, percent, pond } = pondFigures(input);
+  const { depth, dose, percent, pond, volume, held } = pondFigures(input);
   const mass = us ? "lb" : "kg";
-  const found = waterDose({
-    surface: quantity(surface, us ? "acre" : "m2"),
-    depth: quantity(depth, us ? "ft" : "m"),
-    concentration: quantity(dose, "mg/L", "ai"),
-    strength: quantity(percent, "% w/w", "ai/product"),
-  });
-  const active = found.active.in(mass);
-  const product = (found.product as { in(unit: "lb" | "kg"): number }).in(mass);
-  const perVolume = us ? "2.71932" : "0.001";
-  const sum = `${num(surface)} × ${num(depth)} × ${num(dose)} × ${perVolume}`;
+  const active = held * dose * (us ? 2.719_32 : 0.001);
   const whole = level === 3;
   const scale = whole ? 100 / percent : 1;
-  return {
+  const product = total({
+    title: "Product",
+    equation: "P = m * 100 / s",
+    parts: { m: ["active ingredient", fromStep(2), mass], s: ["percent of it in the product", percent, "1"] },
+    unit: mass,
+  });
+  return worked({
     text:
       `${pond} It is to be dosed to ${amount(dose, "mg/L")} of active ingredient. ` +
       (us ? "1 mg/L in 1 acre-foot is 2.719 lb." : "1 mg/L in 1 m³ is 1 g.") +
@@ -69,12 +61,12 @@ const pondDoseProblem = (input: PoseInput): Posed => {
       decimals: 1,
       slack: us ? 2e-4 : 0,
     },
-    answer: whole ? product : active,
-    steps: [
-      step("Active ingredient", sum, active, mass),
-      ...(whole ? [step("Product", `${sum} × 100 ÷ ${percent}`, product, mass)] : []),
+    working: [
+      volume,
+      use(waterDoseFormula, { volume: fromStep(1), concentration: quantity(dose, "mg/L", "ai") }),
+      ...(whole ? [product] : []),
     ],
-    mistakes: [
+    mistakes: () => [
       slip("forgot the depth", (active / depth) * scale),
       slip("forgot the dose", (active / dose) * scale),
       ...(us
@@ -88,7 +80,7 @@ const pondDoseProblem = (input: PoseInput): Posed => {
         : []),
       slip("divided by the depth", (active / depth / depth) * scale),
     ],
-  };
+  });
 };
 
 /** Water in a pond, and what it takes to dose it. */

@@ -1,8 +1,12 @@
 import { quantity } from "../../quantity/index.js";
-import { flowAtPressure, pressureForFlow, productForActive } from "../../spray/index.js";
-import { amount, num, slip, step } from "./figures.js";
-import { place } from "./park.js";
-import type { Posed, PoseInput } from "./topic.js";
+import { flowAtPressureFormula, pressureForFlowFormula } from "../application/spray-nozzle.js";
+import { liquidForAreaFormula } from "../application/tank.js";
+import { dryProductForActiveFormula, liquidProductForActiveFormula } from "../application/tank-water.js";
+import { amount, slip } from "../topics/figures.js";
+import { place } from "../topics/park.js";
+import { fromStep, use } from "../topics/steps.js";
+import type { Posed, PoseInput } from "../topics/topic.js";
+import { worked } from "../topics/worked.js";
 
 const flowUnit = (us: boolean): "gal/min" | "L/min" => (us ? "gal/min" : "L/min");
 
@@ -13,32 +17,24 @@ export const pressureProblem = ({ draw, us, level }: PoseInput): Posed => {
   const other = us ? draw.pick([20, 25, 30, 50, 60]) : draw.pick([1, 1.5, 2.5, 4]);
   const bar = us ? "psi" : "bar";
   const unit = flowUnit(us);
-  const tip = {
-    flow: quantity(flow, unit, "water"),
-    pressure: quantity(rated, bar),
-    lowest: quantity(us ? 15 : 1, bar),
-    highest: quantity(us ? 90 : 6, bar),
-  };
+  const tip = { flow: quantity(flow, unit, "spray"), rated: quantity(rated, bar) };
   const told = `A tip on the boom puts out ${amount(flow, unit)} at ${amount(rated, bar)}.`;
-  const found = flowAtPressure(tip, quantity(other, bar)).in(unit);
   if (level === 2) {
-    return {
+    return worked({
       text: `${told} The gauge now reads ${amount(other, bar)}.`,
       ask: { question: "What does the tip put out?", unit, of: "water", decimals: us ? 3 : 2 },
-      answer: found,
-      steps: [step("Flow", `${num(flow)} × sqrt(${num(other)} ÷ ${num(rated)})`, found, unit)],
-      mistakes: [
+      working: [use(flowAtPressureFormula, { ...tip, pressure: quantity(other, bar) })],
+      mistakes: () => [
         slip("pressure in proportion", (flow * other) / rated),
         slip("pressure upside down", flow * Math.sqrt(rated / other)),
         slip("pressure squared", flow * (other / rated) ** 2),
         slip("pressure the wrong way", (flow * rated) / other),
       ],
-    };
+    });
   }
   const places = us ? 2 : 1;
   const wanted = Number((flow * draw.pick([0.75, 0.8, 0.85, 0.9, 1.1, 1.2, 1.25])).toFixed(places));
-  const needed = pressureForFlow(tip, quantity(wanted, unit, "water")).in(bar);
-  return {
+  return worked({
     text: `${told} The crew needs ${amount(wanted, unit)} from it.`,
     ask: {
       question: "At which pressure does the tip give that?",
@@ -46,22 +42,14 @@ export const pressureProblem = ({ draw, us, level }: PoseInput): Posed => {
       of: "none",
       decimals: us ? 1 : 2,
     },
-    answer: needed,
-    steps: [
-      step(
-        "Pressure",
-        `${num(rated)} × (${num(wanted)} ÷ ${num(flow)}) × (${num(wanted)} ÷ ${num(flow)})`,
-        needed,
-        bar,
-      ),
-    ],
-    mistakes: [
+    working: [use(pressureForFlowFormula, { ...tip, wanted: quantity(wanted, unit, "spray") })],
+    mistakes: () => [
       slip("forgot the square", (rated * wanted) / flow),
       slip("square root for square", rated * Math.sqrt(wanted / flow)),
       slip("pressure upside down", rated * (flow / wanted) ** 2),
       slip("fraction upside down", (rated * flow) / wanted),
     ],
-  };
+  });
 };
 
 /** The figures that the levels share. */
@@ -80,20 +68,17 @@ const activeFigures = ({ draw, us }: PoseInput) => {
 
 const powderProblem = (input: PoseInput): Posed => {
   const { percent, target, perArea, active, want } = activeFigures(input);
-  const content = quantity(percent, "% w/w", "ai/product:a");
-  const rate = productForActive({ active, content }).in(perArea);
-  return {
+  return worked({
     text: `${want} The product is a wettable powder with ${percent} % active ingredient.`,
     ask: { question: "What is the rate of product?", unit: perArea, of: "product", decimals: 2 },
-    answer: rate,
-    steps: [step("Product rate", `${num(target)} × 100 ÷ ${percent}`, rate, perArea)],
-    mistakes: [
+    working: [use(dryProductForActiveFormula, { active, content: quantity(percent, "% w/w", "ai/product") })],
+    mistakes: () => [
       slip("multiplied by the percentage", (target * percent) / 100),
       slip("product for nutrient", target),
       slip("percentage taken off", target * (1 + (100 - percent) / 100)),
       slip("percentage as a whole number", (target * 10) / percent),
     ],
-  };
+  });
 };
 
 const liquidActiveProblem = (input: PoseInput): Posed => {
@@ -101,30 +86,30 @@ const liquidActiveProblem = (input: PoseInput): Posed => {
   const { liquid, target, acres, land, active, want } = activeFigures(input);
   const unit = us ? "fl oz" : "L";
   const strength = us ? "lb/gal" : "g/L";
-  const content = quantity(liquid, strength, "ai/product:a");
-  const rate = productForActive({ active, content });
-  const each = us ? rate.in("fl oz/acre") : rate.in("L/ha");
-  const total = rate.times(quantity(acres, land)).in(unit);
-  const sum = us ? `${num(target)} ÷ ${num(liquid)} × 128` : `${num(target)} × 1,000 ÷ ${num(liquid)}`;
+  const perArea = us ? "fl oz/acre" : "L/ha";
+  const each = (target / liquid) * (us ? 128 : 1000);
+  const rate = use(
+    liquidProductForActiveFormula,
+    { active, content: quantity(liquid, strength, "ai/product") },
+    perArea,
+  );
   const whole = level === 3;
   const scale = whole ? acres : 1;
   const grams = us ? 1 : 1000;
-  return {
+  return worked({
     text:
       `${want} The product is a liquid with ${amount(liquid, strength)} of active ingredient.` +
       (whole ? ` The area has ${amount(acres, land)}.` : ""),
     ask: {
       question: whole ? "How much product does the whole area take?" : "What is the rate of product?",
-      unit: whole ? unit : `${unit}/${land}`,
+      unit: whole ? unit : perArea,
       of: "product",
       decimals: us ? 1 : 2,
     },
-    answer: whole ? total : each,
-    steps: [
-      step("Product rate", sum, each, `${unit}/${land}`),
-      ...(whole ? [step("Whole area", `${sum} × ${num(acres)}`, total, unit)] : []),
-    ],
-    mistakes: [
+    working: whole
+      ? [rate, use(liquidForAreaFormula, { rate: fromStep(1), area: quantity(acres, land) })]
+      : [rate],
+    mistakes: () => [
       ...(us
         ? [
             slip("ounce for fluid ounce", (target / liquid) * 16 * scale),
@@ -135,7 +120,7 @@ const liquidActiveProblem = (input: PoseInput): Posed => {
       slip("fraction upside down", us ? (liquid / target) * 128 * scale : (liquid / target / grams) * scale),
       ...(whole ? [slip("one unit of area only", each), slip("divided by the area", each / acres)] : []),
     ],
-  };
+  });
 };
 
 /** Product that brings so much active ingredient. */

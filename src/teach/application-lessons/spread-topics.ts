@@ -1,8 +1,12 @@
 import { quantity } from "../../quantity/index.js";
-import { passesFor, passRates, spreadRate, targetCatch } from "../../spread/index.js";
-import { amount, num, slip, step } from "./figures.js";
-import { place } from "./park.js";
-import type { Posed, PoseInput, Topic } from "./topic.js";
+import { spreadRateFormula, targetCatchFormula, testAreaFormula } from "../application/spread.js";
+import { passesForSideFormula, passRateFormula } from "../application/spread-passes.js";
+import { productForAreaFormula } from "../application/tank-amounts.js";
+import { amount, slip } from "../topics/figures.js";
+import { place } from "../topics/park.js";
+import { fromStep, total, use } from "../topics/steps.js";
+import type { Posed, PoseInput, Topic } from "../topics/topic.js";
+import { worked } from "../topics/worked.js";
 
 /** The figures that the levels share. */
 const calibrationFigures = ({ draw, us, level }: PoseInput) => {
@@ -16,9 +20,11 @@ const calibrationFigures = ({ draw, us, level }: PoseInput) => {
   const unit = us ? "lb" : "kg";
   const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
   const per = us ? 1000 : 10_000;
-  const area = swath * distance;
   const spot = place(draw);
-  const areaStep = step("Ground covered", `${num(distance)} × ${num(swath)}`, area, us ? "ft2" : "m2");
+  const strip = use(testAreaFormula, {
+    distance: quantity(distance, length),
+    swath: quantity(swath, length),
+  });
   return {
     swath,
     distance,
@@ -30,23 +36,15 @@ const calibrationFigures = ({ draw, us, level }: PoseInput) => {
     unit,
     rateUnit,
     per,
-    area,
     spot,
-    areaStep,
+    strip,
   } as const;
 };
 
 const catchTargetProblem = (input: PoseInput): Posed => {
   const { us } = input;
-  const { swath, distance, target, overlap, length, unit, rateUnit, per, spot, areaStep } =
-    calibrationFigures(input);
-  const rate = quantity(target, rateUnit, "product");
-  const caught = targetCatch({
-    rate,
-    swath: quantity(swath, length),
-    distance: quantity(distance, length),
-  }).in(unit);
-  return {
+  const { swath, distance, target, overlap, length, unit, rateUnit, spot, strip } = calibrationFigures(input);
+  return worked({
     text:
       `A spreader for ${spot} has to be set to ${amount(target, rateUnit)} of product. It throws ${amount(swath + overlap, length)} wide; ` +
       `neighboring passes overlap, and the effective swath is ${amount(swath, length)}. The test run is ${amount(distance, length)} long.`,
@@ -56,34 +54,29 @@ const catchTargetProblem = (input: PoseInput): Posed => {
       of: "product",
       decimals: 2,
     },
-    answer: caught,
-    steps: [
-      areaStep,
-      step("Product", `${num(target)} × ${num(distance)} × ${num(swath)} ÷ ${num(per)}`, caught, unit),
+    working: [
+      strip,
+      use(targetCatchFormula, {
+        rate: quantity(target, rateUnit, "product"),
+        area: fromStep(1),
+        passes: quantity(1, "count"),
+      }),
     ],
-    mistakes: [
-      slip("width without overlap", (caught * (swath + overlap)) / swath),
-      slip("overlap added", (caught * (swath + 2 * overlap)) / swath),
+    mistakes: (answer) => [
+      slip("width without overlap", (answer * (swath + overlap)) / swath),
+      slip("overlap added", (answer * (swath + 2 * overlap)) / swath),
       slip("one unit of area only", target),
-      slip("forgot the width", caught / swath),
-      ...(us ? [slip("acre for 1,000 sq ft", caught / 43.56)] : []),
+      slip("forgot the width", answer / swath),
+      ...(us ? [slip("acre for 1,000 sq ft", answer / 43.56)] : []),
     ],
-  };
+  });
 };
 
 const spreadRateProblem = (input: PoseInput): Posed => {
   const { us } = input;
-  const { swath, distance, mass, passes, length, unit, rateUnit, per, area, spot, areaStep } =
+  const { swath, distance, mass, passes, length, unit, rateUnit, per, spot, strip } =
     calibrationFigures(input);
-  const rate = spreadRate({
-    amount: quantity(mass, unit, "product"),
-    swath: quantity(swath, length),
-    distance: quantity(distance, length),
-    passes,
-  });
-  const answer = rate.in(rateUnit);
-  const covered = area * passes;
-  return {
+  return worked({
     text:
       `A spreader covers a test strip on ${spot}, ${amount(distance, length)} long, with an effective swath of ${amount(swath, length)}` +
       `${passes === 2 ? ", and runs over the strip twice" : ""}. The hopper is ${amount(mass, unit)} lighter after it.`,
@@ -93,14 +86,15 @@ const spreadRateProblem = (input: PoseInput): Posed => {
       of: "product",
       decimals: us ? 2 : 0,
     },
-    answer,
-    steps: [
-      passes === 2
-        ? step("Ground covered", `${num(distance)} × ${num(swath)} × 2`, covered, us ? "ft2" : "m2")
-        : areaStep,
-      step("Rate", `${num(mass)} × ${num(per)} ÷ ${num(covered)}`, answer, rateUnit),
+    working: [
+      strip,
+      use(spreadRateFormula, {
+        amount: quantity(mass, unit, "product"),
+        area: fromStep(1),
+        passes: quantity(passes, "count"),
+      }),
     ],
-    mistakes: [
+    mistakes: (answer) => [
       ...(passes === 2 ? [slip("forgot passes", answer * 2), slip("counted a pass twice", answer / 2)] : []),
       slip("perimeter for area", (mass * per) / (2 * (swath + distance)) / passes),
       slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", us ? answer * 43.56 : answer / 100),
@@ -108,7 +102,7 @@ const spreadRateProblem = (input: PoseInput): Posed => {
       slip("forgot the width", answer * swath),
     ],
     within: us ? [1, 10] : [50, 500],
-  };
+  });
 };
 
 const calibrationProblem = (input: PoseInput): Posed =>
@@ -131,14 +125,7 @@ const halfRateProblem = (input: PoseInput): Posed => {
   const { rate, area, spot } = passFigures(input);
   const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
   const unit = us ? "lb" : "kg";
-  const per = us ? 1000 : 10_000;
-  const found = passRates({
-    rate: quantity(rate, rateUnit, "product"),
-    passes: 2,
-    area: quantity(area, us ? "ft2" : "m2"),
-  });
-  const load = found.load?.perPass.in(unit) ?? Number.NaN;
-  return {
+  return worked({
     text: `${spot.replace("the", "The")} has ${amount(area, us ? "ft2" : "m2")} and gets ${amount(rate, rateUnit)} of fertilizer in two passes at right angles, half of the rate each.`,
     ask: {
       question: "How much fertilizer goes into the hopper for one pass?",
@@ -146,31 +133,38 @@ const halfRateProblem = (input: PoseInput): Posed => {
       of: "product",
       decimals: 1,
     },
-    answer: load,
-    steps: [
-      step("Rate of one pass", `${num(rate)} ÷ 2`, rate / 2, rateUnit),
-      step("Hopper for one pass", `${num(rate)} ÷ 2 × ${num(area)} ÷ ${num(per)}`, load, unit),
+    working: [
+      use(passRateFormula, { rate: quantity(rate, rateUnit, "product"), passes: quantity(2, "count") }),
+      use(productForAreaFormula, { rate: fromStep(1), area: quantity(area, us ? "ft2" : "m2") }),
     ],
-    mistakes: [
-      slip("whole rate on each pass", load * 2),
-      slip("counted a pass twice", load / 2),
+    mistakes: (answer) => [
+      slip("whole rate on each pass", answer * 2),
+      slip("counted a pass twice", answer / 2),
       slip("one unit of area only", rate / 2),
-      slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", us ? load / 43.56 : load * 100),
+      slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", us ? answer / 43.56 : answer * 100),
     ],
-  };
+  });
 };
 
 const passCountProblem = (input: PoseInput): Posed => {
   const { level } = input;
   const { length, side, swath, overlap, spot } = passFigures(input);
   const effective = level === 1 ? swath : swath - overlap;
-  const { count } = passesFor({ side: quantity(side, length), swath: quantity(effective, length) });
-  const exact = side / effective;
   const thrown =
     level === 1
       ? `covers an effective swath of ${amount(swath, length)}`
       : `throws ${amount(swath, length)} wide, of which ${amount(overlap, length)} overlaps with the pass before`;
-  return {
+  const narrower = total({
+    title: "Effective swath",
+    equation: "w = t - o",
+    parts: { t: ["width thrown", swath, length], o: ["overlap", overlap, length] },
+    unit: length,
+  });
+  const count = use(passesForSideFormula, {
+    side: quantity(side, length),
+    swath: level === 1 ? quantity(swath, length) : fromStep(1),
+  });
+  return worked({
     text: `${spot.replace("the", "The")} is ${amount(side, length)} wide. The spreader ${thrown}.`,
     ask: {
       question: "How many passes cover the whole width?",
@@ -179,14 +173,10 @@ const passCountProblem = (input: PoseInput): Posed => {
       decimals: 0,
       noun: ["pass", "passes"],
     },
-    answer: count,
-    steps: [
-      ...(level === 2 ? [step("Effective swath", `${num(swath)} - ${num(overlap)}`, effective, length)] : []),
-      step("Passes before rounding up", `${num(side)} ÷ ${num(effective)}`, exact, "count"),
-    ],
-    mistakes: [
-      slip("last strip left out", Math.floor(exact)),
-      slip("one pass too many", count + 1),
+    working: level === 1 ? [count] : [narrower, count],
+    mistakes: (answer) => [
+      slip("last strip left out", Math.floor(side / effective)),
+      slip("one pass too many", answer + 1),
       ...(level === 2
         ? [
             slip("width without overlap", Math.ceil(side / swath)),
@@ -194,7 +184,7 @@ const passCountProblem = (input: PoseInput): Posed => {
           ]
         : [slip("half the swath", Math.ceil((2 * side) / swath)), slip("forgot the swath", side)]),
     ],
-  };
+  });
 };
 
 const passProblem = (input: PoseInput): Posed =>

@@ -1,8 +1,16 @@
 import { quantity } from "../../quantity/index.js";
-import { amount, num, slip, step } from "../topics/figures.js";
+import {
+  costPerAreaFormula,
+  liquidProductRateFormula,
+  nutrientCostFormula,
+  nutrientPerVolumeFormula,
+  weightOfLiquidFormula,
+} from "../application/nutrient-liquids.js";
+import { amount, slip } from "../topics/figures.js";
 import { areaOf, nitrogenTarget, place } from "../topics/park.js";
+import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
-import { worked } from "./worked.js";
+import { worked } from "../topics/worked.js";
 
 const massUnit = (us: boolean): "lb" | "kg" => (us ? "lb" : "kg");
 
@@ -15,18 +23,21 @@ const costProblem = ({ draw, us, level }: PoseInput): Posed => {
   const per = `money:USD/${unit}` as const;
   const price = level === 1 ? each : bag / size;
   const stuff = { percent: quantity(percent, "% w/w", "N/product") };
+  const perWeight = total({
+    title: "Price of the product",
+    equation: "c = b / m",
+    parts: { b: ["a bag", bag, "money:USD"], m: ["in a bag", size, unit] },
+    unit: per,
+  });
   return worked({
     text:
       level === 1
         ? `A fertilizer with ${percent} % nitrogen costs ${amount(each, per)}.`
         : `A bag of ${amount(size, unit)} of a fertilizer with ${percent} % nitrogen costs ${amount(bag, "money:USD")}.`,
     ask: { question: `What does 1 ${unit} of nitrogen cost?`, unit: per, of: "none", decimals: 2 },
-    before: level === 1 ? [] : [step("Price of the product", `${bag} ÷ ${size}`, price, per)],
     working: [
-      {
-        id: "nutrient-cost",
-        inputs: { price: quantity(price, per), ...stuff },
-      },
+      ...(level === 1 ? [] : [perWeight]),
+      use(nutrientCostFormula, { price: level === 1 ? quantity(price, per) : fromStep(1), ...stuff }),
     ],
     mistakes: (answer) => [
       slip("price of the product for that of the nutrient", price),
@@ -64,7 +75,7 @@ const liquidWeightProblem = (input: PoseInput): Posed => {
   return worked({
     text: `A drum holds ${amount(volume, big)} of a liquid fertilizer that ${weighs}.`,
     ask: { question: "What does the fertilizer weigh?", unit, of: "product", decimals: us ? 0 : 1 },
-    working: [{ id: "weight-of-liquid", inputs: { amount: quantity(volume, big, "product"), density } }],
+    working: [use(weightOfLiquidFormula, { amount: quantity(volume, big, "product"), density })],
     mistakes: (answer) => [
       slip("density upside down", volume / heavy),
       slip("forgot the density", volume),
@@ -85,7 +96,7 @@ const liquidNitrogenProblem = (input: PoseInput): Posed => {
       of: "N",
       decimals: us ? 2 : 3,
     },
-    working: [{ id: "nutrient-per-volume", inputs: stuff }],
+    working: [use(nutrientPerVolumeFormula, stuff)],
     mistakes: (answer) => [
       slip("forgot the density", percent / 100),
       slip("nutrient for product", heavy),
@@ -109,7 +120,7 @@ const liquidRateProblem = (input: PoseInput): Posed => {
       of: "product",
       decimals: us ? 3 : 0,
     },
-    working: [{ id: "liquid-product-rate", inputs: { target: quantity(target, rate, "N"), ...stuff } }],
+    working: [use(liquidProductRateFormula, { target: quantity(target, rate, "N"), ...stuff })],
     mistakes: () => [
       slip("forgot the density", (target * 100) / percent),
       slip("product for nutrient", target / heavy),
@@ -138,6 +149,19 @@ const areaCostProblem = ({ draw, us, level }: PoseInput): Posed => {
   const cost = rate * each;
   const below = us ? "1000 ft2" : "ha";
   const scale = whole ? area / per : 1;
+  const wholeArea = whole
+    ? [
+        total({
+          title: "Whole area",
+          equation: "K = k * A",
+          parts: {
+            k: ["cost of a unit of area", fromStep(1), `money:USD/${below}`],
+            A: ["area", area, us ? "ft2" : "m2", below],
+          },
+          unit: "money:USD",
+        }),
+      ]
+    : [];
   return worked({
     text: `${place(draw).replace("the", "The")} gets ${amount(rate, perArea)} of a fertilizer that costs ${amount(each, `money:USD/${unit}`)}.${whole ? ` It has ${amount(area, us ? "ft2" : "m2")}.` : ""}`,
     ask: {
@@ -148,14 +172,7 @@ const areaCostProblem = ({ draw, us, level }: PoseInput): Posed => {
       of: "none",
       decimals: 2,
     },
-    working: [{ id: "cost-per-area", inputs: { rate: quantity(rate, perArea, "product"), price } }],
-    after: {
-      unit: `money:USD/${below}`,
-      steps: (each1) =>
-        whole
-          ? [step("Whole area", `${num(each1)} × ${num(area)} ÷ ${num(per)}`, each1 * scale, "money:USD")]
-          : [],
-    },
+    working: [use(costPerAreaFormula, { rate: quantity(rate, perArea, "product"), price }), ...wholeArea],
     mistakes: (answer) => [
       slip("price upside down", (rate / each) * scale),
       slip("decimal point one place off", answer / 10),

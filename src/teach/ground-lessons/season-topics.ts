@@ -1,22 +1,27 @@
-import { addDays } from "../../calendar/index.js";
-import { degreeDayModel, degreeDays } from "../../interval/index.js";
-import { remainingNitrogen } from "../../nutrient/index.js";
-import { priceAtMargin, priceAtMarkup } from "../../price/index.js";
 import { money, quantity } from "../../quantity/index.js";
-import { limeProductRate, limeQuality } from "../../soil/index.js";
-import { amount, listed, num, slip, step } from "./figures.js";
-import { areaOf, place } from "./park.js";
-import type { Posed, PoseInput, Topic } from "./topic.js";
+import { nitrogenLeftOfThreeFormula, nitrogenLeftOfTwoFormula } from "../application/nutrient-elements.js";
+import { productForAreaFormula } from "../application/tank-amounts.js";
+import { priceAtMarginFormula, priceAtMarkupFormula } from "../ground/money.js";
+import { degreeDaysAboveBaseFormula } from "../soil-and-air/growth.js";
+import { limeForEquivalentFormula } from "../soil-and-air/soil-report.js";
+import { amount, listed, slip } from "../topics/figures.js";
+import { areaOf, place } from "../topics/park.js";
+import { fromStep, inEuros, total, use } from "../topics/steps.js";
+import type { Posed, PoseInput, Topic } from "../topics/topic.js";
+import { worked } from "../topics/worked.js";
 
 interface Day {
   readonly high: number;
   readonly low: number;
 }
 
-const heatOfDay = ({ high, low }: Day, base: number, us: boolean): number => {
+const heatOfDay = ({ high, low }: Day, base: number, us: boolean) => {
   const unit = us ? "°F" : "°C";
-  const model = degreeDayModel({ method: "simple average", base: { value: base, unit }, sensor: "air" });
-  return degreeDays({ max: quantity(high, unit), min: quantity(low, unit), model }).in(us ? "°F d" : "°C d");
+  return use(
+    degreeDaysAboveBaseFormula,
+    { max: quantity(high, unit), min: quantity(low, unit), base: quantity(base, unit) },
+    us ? "°F d" : "°C d",
+  );
 };
 
 const oneDay = ({ draw, us }: PoseInput): Posed => {
@@ -24,20 +29,18 @@ const oneDay = ({ draw, us }: PoseInput): Posed => {
   const low = us ? draw.int(52, 66) : draw.int(11, 18);
   const high = low + 2 * (us ? draw.int(6, 13) : draw.int(3, 7));
   const unit = us ? "°F" : "°C";
-  const answer = heatOfDay({ high, low }, base, us);
-  return {
+  return worked({
     text: `On a day in June the high at the park is ${amount(high, unit)} and the low ${amount(low, unit)}. Degree-days are counted above a base of ${amount(base, unit)}, by the simple average.`,
     ask: { question: "How many degree-days does the day bring?", unit: `${unit} d`, of: "none", decimals: 0 },
-    answer,
-    steps: [step("Degree-days", `(${high} + ${low}) ÷ 2 - ${base}`, answer, `${unit} d`)],
-    mistakes: [
+    working: [heatOfDay({ high, low }, base, us)],
+    mistakes: () => [
       slip("high for mean", high - base),
       ...(base === 0 ? [] : [slip("forgot the base", (high + low) / 2)]),
       slip("range for mean", high - low),
       slip("sum for mean", high + low - base),
       slip("low for mean", low - base),
     ],
-  };
+  });
 };
 
 const severalDays = ({ draw, us }: PoseInput): Posed => {
@@ -50,31 +53,34 @@ const severalDays = ({ draw, us }: PoseInput): Posed => {
   };
   const low = us ? draw.int(28, 38) : draw.int(-1, 3);
   const days = [warm(), { low, high: low + 2 * (us ? draw.int(3, 5) : draw.int(2, 3)) }, warm()];
-  const each = days.map((day) => heatOfDay(day, base, us));
-  const total = each.reduce((a, b) => a + b, 0);
   const means = days.map((day) => (day.high + day.low) / 2);
   const cold = (means[1] ?? 0) - base;
-  return {
+  const sum = `${unit} d`;
+  return worked({
     text:
       `Three days in April bring highs and lows of ${listed(days.map((day) => `${amount(day.high, unit)} and ${amount(day.low, unit)}`))}. ` +
       `Degree-days are counted above a base of ${amount(base, unit)}, by the simple average.`,
     ask: {
       question: "How many degree-days do the three days bring together?",
-      unit: `${unit} d`,
+      unit: sum,
       of: "none",
       decimals: 0,
     },
-    answer: total,
-    steps: [
-      ...days.flatMap((day, i) =>
-        (each[i] ?? 0) > 0
-          ? [step(`Day ${i + 1}`, `(${day.high} + ${day.low}) ÷ 2 - ${base}`, each[i] ?? 0, `${unit} d`)]
-          : [],
-      ),
-      step("Together, with 0 for the cold day", each.map(num).join(" + "), total, `${unit} d`),
+    working: [
+      ...days.map((day) => heatOfDay(day, base, us)),
+      total({
+        title: "The three days together",
+        equation: "D = D_1 + D_2 + D_3",
+        parts: {
+          D_1: ["first day", fromStep(1), sum],
+          D_2: ["second day", fromStep(2), sum],
+          D_3: ["third day", fromStep(3), sum],
+        },
+        unit: sum,
+      }),
     ],
-    mistakes: [
-      slip("negative days counted", total + cold),
+    mistakes: (answer) => [
+      slip("negative days counted", answer + cold),
       slip(
         "forgot the base",
         means.reduce((a, b) => a + b, 0),
@@ -83,13 +89,16 @@ const severalDays = ({ draw, us }: PoseInput): Posed => {
         "high for mean",
         days.reduce((a, day) => a + Math.max(0, day.high - base), 0),
       ),
-      slip("one day only", each[0] ?? 0),
-      slip("added instead of taken away", total - cold),
+      slip("one day only", Math.max(0, (means[0] ?? 0) - base)),
+      slip("added instead of taken away", answer - cold),
     ],
-  };
+  });
 };
 
 const heatProblem = (input: PoseInput): Posed => (input.level === 1 ? oneDay(input) : severalDays(input));
+
+const dollarPrices = { markup: priceAtMarkupFormula, margin: priceAtMarginFormula };
+const euroPrices = { markup: inEuros(priceAtMarkupFormula), margin: inEuros(priceAtMarginFormula) };
 
 const priceProblem = ({ draw, us, level }: PoseInput): Posed => {
   const currency = us ? "USD" : "EUR";
@@ -99,22 +108,16 @@ const priceProblem = ({ draw, us, level }: PoseInput): Posed => {
   const paid = money(cost, currency);
   const markup = level === 1;
   const share = quantity(percent, "%");
-  const answer = (
-    markup ? priceAtMarkup({ cost: paid, markup: share }) : priceAtMargin({ cost: paid, margin: share })
-  ).value;
-  return {
+  const formulas = us ? dollarPrices : euroPrices;
+  return worked({
     text: `A visit to ${place(draw)} costs the contractor ${amount(cost, unit)}. The price is to bring a ${markup ? `markup of ${percent} % on the cost` : `margin of ${percent} % of the price`}.`,
     ask: { question: "What is the price?", unit, of: "none", decimals: 2 },
-    answer,
-    steps: [
-      step(
-        "Price",
-        markup ? `${num(cost)} × (100 + ${percent}) ÷ 100` : `${num(cost)} × 100 ÷ (100 - ${percent})`,
-        answer,
-        unit,
-      ),
+    working: [
+      markup
+        ? use(formulas.markup, { cost: paid, markup: share })
+        : use(formulas.margin, { cost: paid, margin: share }),
     ],
-    mistakes: [
+    mistakes: () => [
       markup
         ? slip("markup for margin", (cost * 100) / (100 - percent))
         : slip("margin for markup", cost * (1 + percent / 100)),
@@ -122,7 +125,7 @@ const priceProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("percent taken off", cost * (1 - percent / 100)),
       slip("divided by the percent alone", (cost * 100) / percent),
     ],
-  };
+  });
 };
 
 const limeProblem = ({ draw, us, level }: PoseInput): Posed => {
@@ -131,19 +134,15 @@ const limeProblem = ({ draw, us, level }: PoseInput): Posed => {
   const area = areaOf(draw, us);
   const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
   const mass = us ? "lb" : "kg";
-  const found = limeProductRate({
-    rate: quantity(need, rateUnit, "CaCO3 equivalent"),
-    measure: "CCE",
-    quality: limeQuality({ CCE: rating }),
-    id: "lime",
-  }).rate;
-  const rate = found.in(rateUnit);
+  const rate = (need * 100) / rating;
   const whole = level === 2;
-  const total = found.times(quantity(area, us ? "ft2" : "m2")).in(mass);
   const units = area / (us ? 1000 : 10_000);
   const scale = whole ? units : 1;
-  const sum = `${num(need)} × 100 ÷ ${rating}`;
-  return {
+  const ofThisLime = use(limeForEquivalentFormula, {
+    rate: quantity(need, rateUnit, "CaCO3 equivalent"),
+    equivalent: quantity(rating, "%"),
+  });
+  return worked({
     text:
       `The soil report for ${place(draw)} asks for ${amount(need, rateUnit)} of calcium carbonate equivalent. The lime on hand has ${rating} % of it.` +
       (whole ? ` The area has ${amount(area, us ? "ft2" : "m2")}.` : ""),
@@ -155,14 +154,13 @@ const limeProblem = ({ draw, us, level }: PoseInput): Posed => {
           decimals: 0,
         }
       : { question: "What is the rate of this lime?", unit: rateUnit, of: "product", decimals: us ? 1 : 0 },
-    answer: whole ? total : rate,
-    steps: [
-      step("Rate of this lime", sum, rate, rateUnit),
-      ...(whole
-        ? [step("Whole area", `${sum} × ${num(area)} ÷ ${us ? "1,000" : "10,000"}`, total, mass)]
-        : []),
-    ],
-    mistakes: [
+    working: whole
+      ? [
+          ofThisLime,
+          use(productForAreaFormula, { rate: fromStep(1), area: quantity(area, us ? "ft2" : "m2") }),
+        ]
+      : [ofThisLime],
+    mistakes: () => [
       slip("multiplied by the rating", ((need * rating) / 100) * scale),
       slip("forgot the rating", need * scale),
       slip("percentage taken off", need * (1 + (100 - rating) / 100) * scale),
@@ -171,7 +169,7 @@ const limeProblem = ({ draw, us, level }: PoseInput): Posed => {
         : [slip("percentage as a whole number", (need * 10) / rating)]),
     ],
     within: whole ? (us ? [20, 950] : [10, 480]) : us ? [10, 125] : [500, 5500],
-  };
+  });
 };
 
 const nitrogenLeft = ({ draw, us, level }: PoseInput): Posed => {
@@ -180,30 +178,24 @@ const nitrogenLeft = ({ draw, us, level }: PoseInput): Posed => {
   const applied = Array.from({ length: level + 1 }, () =>
     us ? draw.step(0.4, 0.9, 0.05) : draw.step(20, 45, 5),
   );
-  const left = remainingNitrogen({
-    on: "2026-10-01",
-    applied: applied.map((value, i) => ({
-      date: addDays("2026-04-10", 30 * i),
-      nitrogen: quantity(value, unit, "N"),
-    })),
-    caps: { perYear: { amount: quantity(cap, unit, "N"), source: "invented" } },
-  }).remainingUnderStatedLimits.in(unit);
   const used = applied.reduce((a, b) => a + b, 0);
-  return {
+  const names = ["first", "second", "third"];
+  return worked({
     text: `The plan for ${place(draw)} sets a limit of ${amount(cap, unit)} of nitrogen a year. So far ${listed(applied.map((each) => amount(each, unit)))} went down.`,
     ask: { question: "How much nitrogen is left under the limit?", unit, of: "N", decimals: us ? 2 : 0 },
-    answer: left,
-    steps: [
-      step("Put down so far", applied.map(num).join(" + "), used, unit),
-      step("Left", `${num(cap)} - (${applied.map(num).join(" + ")})`, left, unit),
+    working: [
+      use(level === 1 ? nitrogenLeftOfTwoFormula : nitrogenLeftOfThreeFormula, {
+        cap: quantity(cap, unit, "N"),
+        ...Object.fromEntries(applied.map((each, i) => [names[i], quantity(each, unit, "N")])),
+      }),
     ],
-    mistakes: [
+    mistakes: (left) => [
       slip("what is used for what is left", used),
       slip("forgot an entry", left + (applied[applied.length - 1] ?? 0)),
       slip("added instead of taken away", cap + used),
       slip("forgot what is gone already", cap),
     ],
-  };
+  });
 };
 
 /** The season, the soil and the bill. */

@@ -1,34 +1,37 @@
 import { quantity } from "../../quantity/index.js";
-import { amount, num, slip, step } from "../topics/figures.js";
+import { nutrientsSuppliedFormula } from "../application/nutrient-rates.js";
+import { packagesForNeedFormula, productForAreaFormula } from "../application/tank-amounts.js";
+import { fractionRemainingFormula } from "../ground/air-and-decay.js";
+import { reorderPointFormula } from "../ground/money.js";
+import { fewestApplicationsFormula } from "../soil-and-air/growth.js";
+import { amount, slip } from "../topics/figures.js";
+import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
-import { worked } from "./worked.js";
+import { worked } from "../topics/worked.js";
 
 const stockProblem = ({ draw, us, level }: PoseInput): Posed => {
   const unit = us ? "lb" : "kg";
-  const use = us ? draw.step(200, 900, 50) : draw.step(100, 450, 25);
+  const taken = us ? draw.step(200, 900, 50) : draw.step(100, 450, 25);
   const during = draw.pick([28, 42, 56]);
   const lead = draw.pick([5, 7, 10, 14]);
   const kept = level === 1 ? 0 : draw.step(20, 100, 10);
   return worked({
-    text: `In ${during} days of the season the park uses ${amount(use, unit)} of fertilizer. A delivery comes ${lead} days after the order.${kept > 0 ? ` ${amount(kept, unit)} are always kept back.` : ""}`,
+    text: `In ${during} days of the season the park uses ${amount(taken, unit)} of fertilizer. A delivery comes ${lead} days after the order.${kept > 0 ? ` ${amount(kept, unit)} are always kept back.` : ""}`,
     ask: { question: "At which stock is the next order placed?", unit, of: "product", decimals: 0 },
     working: [
-      {
-        id: "reorder-point",
-        inputs: {
-          use: quantity(use, unit, "product"),
-          during: quantity(during, "d"),
-          leadTime: quantity(lead, "d"),
-          safetyStock: quantity(kept, unit, "product"),
-        },
-      },
+      use(reorderPointFormula, {
+        use: quantity(taken, unit, "product"),
+        during: quantity(during, "d"),
+        leadTime: quantity(lead, "d"),
+        safetyStock: quantity(kept, unit, "product"),
+      }),
     ],
     mistakes: (answer) => [
-      slip("use of the whole time", use + kept),
-      slip("fraction upside down", (use * during) / lead / 10),
+      slip("use of the whole time", taken + kept),
+      slip("fraction upside down", (taken * during) / lead / 10),
       ...(kept > 0
         ? [slip("lead time only", answer - kept), slip("stock kept back only", kept)]
-        : [slip("decimal point one place off", answer / 10), slip("one day only", use / during)]),
+        : [slip("decimal point one place off", answer / 10), slip("one day only", taken / during)]),
     ],
   });
 };
@@ -53,13 +56,19 @@ const fillProblem = ({ draw, us }: PoseInput): Posed => {
       decimals: 0,
       noun: ["fill", "fills"],
     },
-    before: [step("Area of the route", `${num(a)} + ${num(b)} + ${num(c)}`, area, land)],
     working: [
-      {
-        id: "product-for-area",
-        inputs: { rate: quantity(rate, perArea, "product"), area: quantity(area, land) },
-      },
-      { id: "packages-for-need", inputs: { need: { resultOf: 1 }, contents: quantity(hopper, unit) } },
+      total({
+        title: "Area of the route",
+        equation: "A = a + b + c",
+        parts: {
+          a: ["north practice pitch", a, land],
+          b: ["bowling lawn", b, land],
+          c: ["meadow", c, land],
+        },
+        unit: land,
+      }),
+      use(productForAreaFormula, { rate: quantity(rate, perArea, "product"), area: fromStep(1) }),
+      use(packagesForNeedFormula, { need: fromStep(2), contents: quantity(hopper, unit) }),
     ],
     mistakes: (answer) => [
       slip("rounded packages down", Math.floor(need / hopper)),
@@ -70,13 +79,19 @@ const fillProblem = ({ draw, us }: PoseInput): Posed => {
   });
 };
 
+const suppliedBy = (rate: number, percent: number, perArea: "lb/1000 ft2" | "kg/ha") =>
+  use(nutrientsSuppliedFormula, {
+    rate: quantity(rate, perArea, "product"),
+    percent: quantity(percent, "% w/w", "N/product"),
+  });
+
 const totalProblem = ({ draw, us, level }: PoseInput): Posed => {
   const perArea = us ? "lb/1000 ft2" : "kg/ha";
   const rate = (): number => (us ? draw.step(2, 5, 0.25) : draw.step(100, 250, 10));
   const [r1, r2] = [rate(), rate()];
   const [n1, n2] = [draw.pick([16, 18, 20, 24]), draw.pick([10, 12, 25, 28, 30])];
   const limit = us ? draw.step(2.5, 4, 0.25) : draw.step(120, 200, 10);
-  const total = (r1 * n1 + r2 * n2) / 100;
+  const both = (r1 * n1 + r2 * n2) / 100;
   const left = level === 2;
   const first = (r1 * n1) / 100;
   return worked({
@@ -92,22 +107,25 @@ const totalProblem = ({ draw, us, level }: PoseInput): Posed => {
       decimals: us ? 2 : 1,
     },
     working: [
-      {
-        id: "nutrients-supplied",
-        inputs: { rate: quantity(r1, perArea, "product"), percent: quantity(n1, "% w/w", "N/product") },
-      },
-      {
-        id: "nutrients-supplied",
-        inputs: { rate: quantity(r2, perArea, "product"), percent: quantity(n2, "% w/w", "N/product") },
-      },
+      suppliedBy(r1, n1, perArea),
+      suppliedBy(r2, n2, perArea),
+      total({
+        title: "The season",
+        equation: "N = a + b",
+        parts: { a: ["May", fromStep(1), perArea], b: ["September", fromStep(2), perArea] },
+        unit: perArea,
+      }),
+      ...(left
+        ? [
+            total({
+              title: "Left under the limit",
+              equation: "r = C - N",
+              parts: { C: ["limit", limit, perArea], N: ["put down", fromStep(3), perArea] },
+              unit: perArea,
+            }),
+          ]
+        : []),
     ],
-    after: {
-      unit: perArea,
-      steps: (second) => [
-        step("Season", `${num(first)} + ${num(second)}`, total, perArea),
-        ...(left ? [step("Left", `${num(limit)} - ${num(total)}`, limit - total, perArea)] : []),
-      ],
-    },
     mistakes: () => [
       slip("product for season's total", left ? limit - r1 - r2 : r1 + r2),
       slip("one entry only", left ? limit - first : first),
@@ -115,10 +133,10 @@ const totalProblem = ({ draw, us, level }: PoseInput): Posed => {
         "mean of the percentages",
         left ? limit - ((r1 + r2) * (n1 + n2)) / 400 : ((r1 + r2) * (n1 + n2)) / 400,
       ),
-      slip("decimal point one place off", left ? (limit - total) * 10 : total * 10),
+      slip("decimal point one place off", left ? (limit - both) * 10 : both * 10),
       ...(left
-        ? [slip("what is used for what is left", total), slip("added instead of taken away", limit + total)]
-        : [slip("decimal point one place off", total / 10)]),
+        ? [slip("what is used for what is left", both), slip("added instead of taken away", limit + both)]
+        : [slip("decimal point one place off", both / 10)]),
     ],
     ...(left && { within: us ? [0.2, 3] : [10, 150] }),
   });
@@ -131,9 +149,7 @@ const halfProblem = ({ draw, level }: PoseInput): Posed => {
   return worked({
     text: `A residue has a half-life of ${half} days. ${days} days have gone by.`,
     ask: { question: "What percent of it is left?", unit: "%", of: "none", decimals: 1 },
-    working: [
-      { id: "fraction-remaining", inputs: { halfLife: quantity(half, "d"), elapsed: quantity(days, "d") } },
-    ],
+    working: [use(fractionRemainingFormula, { halfLife: quantity(half, "d"), elapsed: quantity(days, "d") })],
     mistakes: (answer) => [
       slip("one half-life too few", answer * 2),
       slip("one half-life too many", answer / 2),
@@ -146,10 +162,10 @@ const halfProblem = ({ draw, level }: PoseInput): Posed => {
 
 const splitProblem = ({ draw, us }: PoseInput): Posed => {
   const perArea = us ? "lb/1000 ft2" : "kg/ha";
-  const total = us ? draw.step(2, 5, 0.25) : draw.step(100, 250, 10);
+  const season = us ? draw.step(2, 5, 0.25) : draw.step(100, 250, 10);
   const most = us ? draw.step(0.6, 0.9, 0.05) : draw.step(30, 45, 5);
   return worked({
-    text: `The program of the north practice pitch has ${amount(total, perArea)} of nitrogen for the season, and no application may have more than ${amount(most, perArea)}.`,
+    text: `The program of the north practice pitch has ${amount(season, perArea)} of nitrogen for the season, and no application may have more than ${amount(most, perArea)}.`,
     ask: {
       question: "How few applications can that be?",
       unit: "count",
@@ -158,16 +174,16 @@ const splitProblem = ({ draw, us }: PoseInput): Posed => {
       noun: ["application", "applications"],
     },
     working: [
-      {
-        id: "fewest-applications",
-        inputs: { total: quantity(total, perArea, "N"), perApplication: quantity(most, perArea, "N") },
-      },
+      use(fewestApplicationsFormula, {
+        total: quantity(season, perArea, "N"),
+        perApplication: quantity(most, perArea, "N"),
+      }),
     ],
     mistakes: (answer) => [
-      slip("rounded applications down", Math.floor(total / most)),
+      slip("rounded applications down", Math.floor(season / most)),
       slip("one application too many", answer + 1),
-      slip("half of the most at one time", Math.ceil((2 * total) / most)),
-      slip("forgot the most at one time", Math.ceil(total)),
+      slip("half of the most at one time", Math.ceil((2 * season) / most)),
+      slip("forgot the most at one time", Math.ceil(season)),
     ],
   });
 };
