@@ -6,6 +6,7 @@ import {
   liquidForSprayFormula,
   packagesForVolumeFormula,
 } from "../application/tank-amounts.js";
+import { countDown, countUp } from "../expression/expression.js";
 import { amount, slip } from "../topics/figures.js";
 import { areaOf, place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
@@ -198,13 +199,14 @@ const seasonJugsProblem = (input: PoseInput): Posed => {
     },
     working: [...steps, use(packagesForVolumeFormula, { need: fromStep(2), contents: quantity(jug, big) })],
     mistakes: (answer) => [
-      slip("rounded packages down", Math.floor(exact)),
+      slip("rounded packages down", countDown(exact)),
       slip("one package too many", answer + 1),
-      slip("forgot the number of applications", Math.ceil(exact / times)),
-      slip("counted without the package size", Math.ceil(volume)),
-      slip("rounded for each application", times * Math.ceil(exact / times)),
-      ...(us ? [slip("ounce for fluid ounce", Math.ceil(exact * 8))] : []),
+      slip("forgot the number of applications", countUp(exact / times)),
+      slip("counted without the package size", countUp(volume)),
+      slip("rounded for each application", times * countUp(exact / times)),
+      ...(us ? [slip("ounce for fluid ounce", countUp(exact * 8))] : []),
     ],
+    within: [1, 40],
   });
 };
 

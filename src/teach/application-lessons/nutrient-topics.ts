@@ -6,6 +6,7 @@ import {
   productRatePhosphateFormula,
 } from "../application/nutrient-rates.js";
 import { packagesForNeedFormula, productForAreaFormula } from "../application/tank-amounts.js";
+import { countDown, countUp } from "../expression/expression.js";
 import { amount, slip } from "../topics/figures.js";
 import { areaOf, gradeWithNitrogen, nitrogenTarget, place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
@@ -219,13 +220,13 @@ const bagProblem = ({ draw, us, level }: PoseInput): Posed => {
     },
     working: working ?? [],
     mistakes: (answer) => [
-      slip("rounded packages down", Math.floor(mass / bag)),
+      slip("rounded packages down", countDown(mass / bag)),
       slip("one package too many", answer + 1),
-      slip("counted without the package size", Math.ceil(mass)),
+      slip("counted without the package size", countUp(mass)),
       ...(level === 3
         ? [
-            slip("product for nutrient", Math.ceil((target * parts) / bag)),
-            slip("multiplied by the percentage", Math.ceil((target * parts * n) / 100 / bag)),
+            slip("product for nutrient", countUp((target * parts) / bag)),
+            slip("multiplied by the percentage", countUp((target * parts * n) / 100 / bag)),
           ]
         : []),
     ],

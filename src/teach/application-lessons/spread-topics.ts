@@ -2,6 +2,7 @@ import { quantity } from "../../quantity/index.js";
 import { spreadRateFormula, targetCatchFormula, testAreaFormula } from "../application/spread.js";
 import { passesForSideFormula, passRateFormula } from "../application/spread-passes.js";
 import { productForAreaFormula } from "../application/tank-amounts.js";
+import { countDown, countUp } from "../expression/expression.js";
 import { amount, slip } from "../topics/figures.js";
 import { place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
@@ -175,14 +176,14 @@ const passCountProblem = (input: PoseInput): Posed => {
     },
     working: level === 1 ? [count] : [narrower, count],
     mistakes: (answer) => [
-      slip("last strip left out", Math.floor(side / effective)),
+      slip("last strip left out", countDown(side / effective)),
       slip("one pass too many", answer + 1),
       ...(level === 2
         ? [
-            slip("width without overlap", Math.ceil(side / swath)),
-            slip("overlap added", Math.ceil(side / (swath + overlap))),
+            slip("width without overlap", countUp(side / swath)),
+            slip("overlap added", countUp(side / (swath + overlap))),
           ]
-        : [slip("half the swath", Math.ceil((2 * side) / swath)), slip("forgot the swath", side)]),
+        : [slip("half the swath", countUp((2 * side) / swath)), slip("forgot the swath", side)]),
     ],
   });
 };

@@ -11,6 +11,7 @@ import {
   sprayForAreaFormula,
   tankLoadCountFormula,
 } from "../application/tank-amounts.js";
+import { countUp } from "../expression/expression.js";
 import { amount, num, slip } from "../topics/figures.js";
 import { place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
@@ -57,7 +58,7 @@ const lastLoadProblem = (input: PoseInput): Posed => {
   const area = us ? draw.step(1.5, 9, 0.5) : draw.step(0.6, 4, 0.2);
   const ground = quantity(area, land);
   const spray = area * rate;
-  const loads = Math.ceil(spray / tank - 1e-9);
+  const loads = countUp(spray / tank - 1e-9);
   const isPart = loads > 1 && loads * tank - spray > 1e-6;
   return worked({
     text: `${told} The job is ${amount(area, land)}: ${place(draw)} and the ground around it.`,

@@ -28,6 +28,18 @@ export interface ExpressionNode {
   readonly parts: readonly Expression[];
 }
 
+/** A number that misses a whole one by less than 1e-12 of it is that one: what is left of 0.1 + 0.2. */
+const nearWhole = (x: number): number | undefined => {
+  const whole = Math.round(x);
+  return Math.abs(x - whole) <= 1e-12 * Math.abs(whole) ? whole : undefined;
+};
+
+/** Rounded up to a whole number: 6.45 bags are 7, and 5.000000000000001 are 5. */
+export const countUp = (x: number): number => nearWhole(x) ?? Math.ceil(x);
+
+/** Rounded down to a whole number. */
+export const countDown = (x: number): number => nearWhole(x) ?? Math.floor(x);
+
 /** What a function does to its numbers. */
 export const functionTable: Readonly<Record<FunctionName, (...numbers: readonly number[]) => number>> = {
   sqrt: (x = 0) => Math.sqrt(x),
@@ -41,8 +53,8 @@ export const functionTable: Readonly<Record<FunctionName, (...numbers: readonly 
   acos: (x = 0) => Math.acos(x),
   atan: (x = 0) => Math.atan(x),
   abs: (x = 0) => Math.abs(x),
-  ceil: (x = 0) => Math.ceil(x),
-  floor: (x = 0) => Math.floor(x),
+  ceil: (x = 0) => countUp(x),
+  floor: (x = 0) => countDown(x),
   min: (...numbers) => Math.min(...numbers),
   max: (...numbers) => Math.max(...numbers),
 };

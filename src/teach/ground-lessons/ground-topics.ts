@@ -1,4 +1,5 @@
 import { quantity } from "../../quantity/index.js";
+import { countDown, countUp } from "../expression/expression.js";
 import { rectangleAreaFormula, trapezoidAreaFormula } from "../ground/site-shapes.js";
 import { sodOrderFormula } from "../ground/stand-planting.js";
 import { clippingDryMassFormula, clippingNitrogenFormula } from "../ground/stand-work.js";
@@ -265,9 +266,9 @@ const sodProblem = ({ draw, us, level }: PoseInput): Posed => {
       }),
     ],
     mistakes: (answer) => [
-      slip("rounded packages down", Math.floor((area * (1 + waste / 100)) / pallet)),
+      slip("rounded packages down", countDown((area * (1 + waste / 100)) / pallet)),
       slip("one package too many", answer + 1),
-      slip("counted without the package size", Math.ceil(area * (1 + waste / 100))),
+      slip("counted without the package size", countUp(area * (1 + waste / 100))),
       slip("one package too many", answer + 2),
     ],
   });

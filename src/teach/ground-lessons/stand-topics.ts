@@ -1,4 +1,5 @@
 import { quantity } from "../../quantity/index.js";
+import { countDown, countUp } from "../expression/expression.js";
 import { growthBetweenMowingsFormula, leafRemovedFormula, mowAtHeightFormula } from "../ground/stand.js";
 import {
   bulkSeedFormula,
@@ -88,11 +89,11 @@ const bulkSeedProblem = (input: PoseInput): Posed => {
       }),
     ],
     mistakes: (answer) => [
-      slip("rounded packages down", Math.floor(seed / bag)),
-      slip("live seed for bulk seed", Math.ceil(alive / bag)),
-      slip("multiplied by the live share", Math.ceil(less / bag)),
+      slip("rounded packages down", countDown(seed / bag)),
+      slip("live seed for bulk seed", countUp(alive / bag)),
+      slip("multiplied by the live share", countUp(less / bag)),
       slip("one package too many", answer + 1),
-      slip("counted without the package size", Math.ceil(seed)),
+      slip("counted without the package size", countUp(seed)),
     ],
   });
 };
@@ -211,13 +212,13 @@ const plugProblem = ({ draw, us, level }: PoseInput): Posed => {
         : use(plantsForAreaFormula, ground),
     ],
     mistakes: () => [
-      slip("spacing not squared", Math.ceil((area * (us ? 12 : 100) * scale) / spacing)),
-      slip(us ? "feet for inches" : "meters for centimeters", Math.ceil(exact / (us ? 12 : 100))),
-      slip("one plant a unit of area", Math.ceil(area * scale)),
+      slip("spacing not squared", countUp((area * (us ? 12 : 100) * scale) / spacing)),
+      slip(us ? "feet for inches" : "meters for centimeters", countUp(exact / (us ? 12 : 100))),
+      slip("one plant a unit of area", countUp(area * scale)),
       ...(more
         ? [
-            slip("forgot the extra", Math.ceil(plain)),
-            slip("percent taken off", Math.ceil((plain * (100 - extra)) / 100)),
+            slip("forgot the extra", countUp(plain)),
+            slip("percent taken off", countUp((plain * (100 - extra)) / 100)),
           ]
         : []),
     ],

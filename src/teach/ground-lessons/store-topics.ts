@@ -1,6 +1,7 @@
 import { quantity } from "../../quantity/index.js";
 import { nutrientsSuppliedFormula } from "../application/nutrient-rates.js";
 import { packagesForNeedFormula, productForAreaFormula } from "../application/tank-amounts.js";
+import { countDown, countUp } from "../expression/expression.js";
 import { fractionRemainingFormula } from "../ground/air-and-decay.js";
 import { reorderPointFormula } from "../ground/money.js";
 import { fewestApplicationsFormula } from "../soil-and-air/growth.js";
@@ -71,10 +72,10 @@ const fillProblem = ({ draw, us }: PoseInput): Posed => {
       use(packagesForNeedFormula, { need: fromStep(2), contents: quantity(hopper, unit) }),
     ],
     mistakes: (answer) => [
-      slip("rounded packages down", Math.floor(need / hopper)),
+      slip("rounded packages down", countDown(need / hopper)),
       slip("one package too many", answer + 1),
-      slip("counted without the package size", Math.ceil(need)),
-      slip("forgot an entry", Math.ceil(((a + b) * rate) / (us ? 1000 : 10_000) / hopper)),
+      slip("counted without the package size", countUp(need)),
+      slip("forgot an entry", countUp(((a + b) * rate) / (us ? 1000 : 10_000) / hopper)),
     ],
   });
 };
@@ -180,10 +181,10 @@ const splitProblem = ({ draw, us }: PoseInput): Posed => {
       }),
     ],
     mistakes: (answer) => [
-      slip("rounded applications down", Math.floor(season / most)),
+      slip("rounded applications down", countDown(season / most)),
       slip("one application too many", answer + 1),
-      slip("half of the most at one time", Math.ceil((2 * season) / most)),
-      slip("forgot the most at one time", Math.ceil(season)),
+      slip("half of the most at one time", countUp((2 * season) / most)),
+      slip("forgot the most at one time", countUp(season)),
     ],
   });
 };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { problemTopics } from "../../../src/teach/problems/index.js";
+import { problem, problemTopics } from "../../../src/teach/problems/index.js";
 import { chiSquare, huntTopic, onceInTenThousand } from "./faults.js";
 import { solvers } from "./solvers.js";
 
@@ -27,9 +27,9 @@ describe.each(problemTopics)("problems of $topic", ({ topic, levels }) => {
 });
 
 describe("the topics", () => {
-  it("make 120 combinations of topic and level, or more, and ask every room", () => {
+  it("make 141 combinations of topic and level, or more, and ask every room", () => {
     const combinations = problemTopics.reduce((sum, { levels }) => sum + levels.length, 0);
-    expect(combinations).toBeGreaterThanOrEqual(120);
+    expect(combinations).toBeGreaterThanOrEqual(141);
     const rooms = new Set(problemTopics.map(({ topic }) => topic.split("/")[0]));
     expect([...rooms].sort()).toEqual([
       "calendar",
@@ -53,5 +53,19 @@ describe("the topics", () => {
       "weather",
     ]);
     expect(Object.keys(solvers).sort()).toEqual(problemTopics.map(({ topic }) => topic).sort());
+  });
+});
+
+// Ten thousand seeds found what two hundred did not.
+describe("a problem that the hunt found", () => {
+  it("five bags exactly are five, where the arithmetic says 5.000000000000001", () => {
+    const asked = problem({ topic: "stand/seed", level: 3, seed: 2007882, units: "US" });
+    expect(asked.answer.text).toBe("5 bags");
+    expect(asked.steps.at(-1)).toBe("n = 5");
+  });
+
+  it("a season is not 42 jugs", () => {
+    const asked = problem({ topic: "plan/season-order", level: 2, seed: 2008519, units: "metric" });
+    expect(asked.answer.value).toBeLessThanOrEqual(40);
   });
 });
