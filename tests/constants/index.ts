@@ -8,14 +8,20 @@ import { eventWindowConstants } from "./event-windows.js";
 import { imperialChecks } from "./imperial.js";
 import { indicatorConstants } from "./indicator.js";
 import { intervalConstants } from "./interval.js";
+import { nozzleDerivedConstants } from "./nozzle-derived.js";
+import { nutrientClassConstants } from "./nutrient-classes.js";
+import { nutrientReleaseConstants } from "./nutrient-release.js";
+import { nutrientTableConstants } from "./nutrient-tables.js";
 import { regulatorConstants } from "./regulators.js";
 import { saltAcidityConstants } from "./salt-acidity.js";
 import { sprayConstants } from "./spray.js";
 import { sprayDerivedConstants } from "./spray-derived.js";
 import { spreadConstants } from "./spread.js";
+import { spreadPatternConstants } from "./spread-patterns.js";
 import { tankConstants } from "./tank.js";
 import { tankDerivedConstants } from "./tank-derived.js";
 import { tankFactConstants } from "./tank-facts.js";
+import { tankWaterConstants } from "./tank-water.js";
 import { unitChecks } from "./units.js";
 import { wetBulbConstants } from "./wet-bulb.js";
 
@@ -31,6 +37,12 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...degreeDayConstants,
   ...wetBulbConstants,
   ...saltAcidityConstants,
+  ...nutrientTableConstants,
+  ...nutrientClassConstants,
+  ...nutrientReleaseConstants,
+  ...tankWaterConstants,
+  ...nozzleDerivedConstants,
+  ...spreadPatternConstants,
   ...sprayConstants,
   ...sprayDerivedConstants,
   ...spreadConstants,
