@@ -43,10 +43,11 @@ const near = (value: number, mistake: QuizMistake, { answer }: QuizProblem): boo
   Math.abs(value - mistake.value) <= 0.5 * 10 ** -answer.decimals + 1e-3 * Math.abs(mistake.value);
 
 /** Whether a number is the answer with a decimal less than was asked for: 1.7 for 1.67. */
-const isShort = (value: number, { number }: ReadAnswer, { answer }: QuizProblem): boolean =>
+const isShort = (value: number, { number, unit }: ReadAnswer, { answer }: QuizProblem): boolean =>
   answer.decimals > 0 &&
   number !== undefined &&
-  number.halfPlace <= 5 * 10 ** -answer.decimals * 1.001 &&
+  unit !== "another" &&
+  Math.abs(number.halfPlace / (5 * 10 ** -answer.decimals) - 1) < 1e-3 &&
   Math.abs(value - answer.value) <= 5 * 10 ** -answer.decimals * (1 + 1e-9);
 
 /** Whether a number is the answer with its decimal point elsewhere. */
@@ -125,7 +126,8 @@ const found = (read: ReadAnswer, problem: QuizProblem): Found & { readonly meant
   if (meant !== undefined)
     return { verdict: "wrong", number: "right", unit: "wrong", of, read: best.value, meant };
   const parts = { number: best.number, unit: unit[read.unit], of } as const;
-  const spoiled = best.verdict === "right" && (parts.unit === "wrong" || of === "wrong");
+  const good = best.verdict === "right" || best.verdict === "close";
+  const spoiled = good && (parts.unit === "wrong" || of === "wrong");
   return {
     verdict: spoiled ? "wrong" : best.verdict,
     ...parts,

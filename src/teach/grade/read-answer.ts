@@ -13,7 +13,7 @@ export interface ReadAnswer {
   readonly unit: "as asked" | "another" | "wrong" | "not given" | "bare ounces";
   readonly unitText: string;
   readonly stuff?: SaidStuff;
-  readonly unread?: "no number" | "two numbers" | "decimal comma";
+  readonly unread?: "no number" | "two numbers" | "decimal comma" | "no amount";
 }
 
 const fillers =
@@ -27,6 +27,8 @@ const plainUnits = (text: string, { units, answer }: QuizProblem): string => {
   let unit = text
     .replace(/\b(?:short )?tons?\b/i, units === "US" ? "US ton" : "t")
     .replace(/\b(?:tonnes?|metric tons?)\b/i, "t")
+    .replace(/^T$/, answer.unit === "US ton" ? "US ton" : "T")
+    .replace(/^cbm$/i, "m3")
     .replace(/^(?:gdd|dd|degree[- ]days?|growing degree[- ]days?)$/i, answer.unit)
     .replace(/^°?([FC]) ?(?:degree[- ]days?|days?|d)$/i, "°$1 d")
     .replace(/\ba (?=\d|thousand)/i, "per ")
@@ -105,6 +107,11 @@ const moneyUnit = (text: string, currency: string, answer: QuizAnswer): ReadUnit
   const mine = currency === "" && !/dollars?|usd|euros?|eur|cents?|ct|¢/i.test(text);
   const euros = /€|euros?|eur/i.test(`${currency}${text}`);
   if (!mine && cents === 1 && euros !== answer.unit.includes("EUR")) return { unit: "wrong", unitText: text };
+  if (
+    asked === undefined &&
+    /(?:\/|\bper )\s*(?:acres?|ac|ha|lbs?|kg|gal|bags?|tons?|h|hours?|m2|m²|sq|1,?000)\b/i.test(text)
+  )
+    return { unit: "wrong", unitText: text.trim() };
   if (below === undefined || asked === undefined) {
     return { unit: mine ? "not given" : "as asked", inUnit: (value) => value * cents, unitText: text };
   }
@@ -157,20 +164,26 @@ const unitBehind = (
 const ofUnit = (before: string, digits: string): boolean =>
   /(?:\/|per|an?|each)\s*$/i.test(before) && /^1?[,.]?0?00+$/.test(digits.replace(/^1/, ""));
 
-const numberWords = "zero one two three four five six seven eight nine ten eleven twelve".split(" ");
+const numberWords =
+  "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty".split(
+    " ",
+  );
+const numberWord = numberWords.join("|");
+/** An amount in words that digits follow. */
+const withDigits = String.raw`(?= (?:hours?|lbs?|pounds?|gal(?:lons?)?|quarts?|pints?|feet)\b.*\d)`;
 
-/** A number in words, where there is none in digits: `six bags`. */
-const inDigits = (text: string): string =>
-  /\d|[½¼¾⅓⅔⅛]/.test(text)
-    ? text
-    : text.replace(new RegExp(`\\b(?:${numberWords.join("|")})\\b`, "i"), (word) =>
-        String(numberWords.indexOf(word.toLowerCase())),
-      );
+/** A number in words, where there is none in digits (`six bags`) or before one that is: `two hours and 24 minutes`. */
+const inDigits = (text: string): string => {
+  const hasDigits = /\d|[½¼¾⅓⅔⅛]/.test(text);
+  const words = new RegExp(`\\b(?:${numberWord})\\b${hasDigits ? withDigits : ""}`, "gi");
+  return text.replace(words, (word) => String(numberWords.indexOf(word.toLowerCase())));
+};
 
 /** What is said beside a count, of how large each is: `6 bags (50 lb)`, `6 50-lb bags`. */
 const withoutSizes = (text: string): string =>
   text
     .replace(/\([^()]*\)/g, " ")
+    .replace(/ of \d+(?:\.\d+)?[ -]?(?:lbs?|pounds?|kg|gal(?:lons?)?|L|liters?)\b(?: each)?/gi, " ")
     .replace(/(?<=\d\s+)\d+(?:\.\d+)?[ -](?:lbs?|pounds?|kg|gal(?:lons?)?|L|liters?)\b/gi, " ");
 
 /** Takes an answer apart. */
@@ -187,9 +200,12 @@ export const readAnswer = (input: string, problem: QuizProblem): ReadAnswer => {
   const counted = problem.answer.noun === undefined ? text : withoutSizes(text);
   const plain = inDigits(counted)
     .replace(/\^(?=[23])/g, "")
+    .replace(/[０-９]/g, (sign) => String("０１２３４５６７８９".indexOf(sign)))
+    .replace(/[₀-₉]/g, (sign) => String("₀₁₂₃₄₅₆₇₈₉".indexOf(sign)))
     .replace(/(\d+(?:\.\d+)?) thousand\b(?! ?(?:sq|ft))/gi, (_, digits) => String(Number(digits) * 1000))
     // hours and minutes
     .replace(/\b(\d{1,2}):([0-5]\d)(?= ?h)/gi, "$1 h $2 min")
+    .replace(/(?<=\d) ?h(?:(?:ou)?rs?)? ([0-5]?\d)$/i, " h $1 min")
     .replace(/(?<= min) ?h(?:ou)?rs?\b|(?<= min) ?h\b/gi, "")
     .replace(fillers, " ")
     .replace(/\s+/g, " ")
@@ -198,6 +214,8 @@ export const readAnswer = (input: string, problem: QuizProblem): ReadAnswer => {
   const number = numberIn(plain, 0, decimalComma);
   if (number === undefined) return { ...none, unread: "no number" };
   const before = plain.slice(0, number.start);
+  if (/\b(?:not|(?:less|fewer|more|other) than|under|over|below|above)\s*$/i.test(before))
+    return { ...none, unread: "no amount" };
   if (/^[-−]{2,}\s*$/.test(before)) return { ...none, unread: "no number" };
   if (/^[-−]\s*$/.test(before)) {
     return {

@@ -32,6 +32,7 @@ const unreadWords: Readonly<Record<NonNullable<ReadAnswer["unread"]>, string>> =
   "no number": "There is no number in your answer. Write a number and its unit, or the letter of a choice.",
   "two numbers": "There is more than one number in your answer. Write the one that you mean, with its unit.",
   "decimal comma": "Write a decimal point, not a comma: 3.5, not 3,5.",
+  "no amount": "Say how much it is, not what it is more or less than.",
 };
 
 const unitWord = (parts: Parts, { unit, unitText }: ReadAnswer, problem: QuizProblem): string => {
