@@ -108,7 +108,7 @@ const timedProblem = (input: PoseInput): Posed => {
     mistakes: (answer) => [
       slip("seconds for minutes", answer * 60),
       slip("fraction upside down", (60 * flow) / seconds),
-      slip("one unit of area only", flow),
+      slip("one minute only", flow),
       slip("minutes for hours", answer / 60),
       slip("decimal point one place off", answer * 10),
     ],

@@ -32,11 +32,11 @@ const perVolumeProblem = ({ draw, us, level }: PoseInput): Posed => {
           }),
         ],
         mistakes: (answer) => [
-          slip("tank over area", tank / rate),
-          slip("one unit of area only", rate),
-          slip("fluid ounces in a quart", answer / 4),
+          slip("fraction upside down", tank / rate),
+          slip("one unit of spray only", rate),
+          slip("decimal point one place off", answer / 10),
           slip("decimal point one place off", answer * 10),
-          slip("fraction upside down", rate / tank),
+          slip("added instead of multiplied", rate + tank),
         ],
       })
     : hundredProblem({ draw, us, level, units: us ? "US" : "metric" });
@@ -66,7 +66,7 @@ const hundredProblem = ({ draw, us }: PoseInput): Posed => {
     ],
     mistakes: (answer) => [
       slip("tank times rate", rate * tank),
-      slip("one unit of area only", rate),
+      slip("one unit of spray only", rate),
       slip("fraction upside down", (rate * 100) / tank),
       slip("decimal point one place off", answer / 10),
       slip("decimal point one place off", answer * 10),

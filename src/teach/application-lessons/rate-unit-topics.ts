@@ -46,7 +46,7 @@ const perSmallArea = ({ draw, us }: PoseInput): Posed => {
             slip("acre for 1,000 sq ft", rate * 16),
             slip("forgot to convert", rate / 43.56),
             slip("fluid ounces in a quart", (rate * 32) / 43.56),
-            slip("ounce for fluid ounce", (rate * 128) / 43.56),
+            slip("acre as 1,000 sq ft times 10", (rate * 16) / 10),
           ]
         : [
             slip("hectare for 100 m²", rate * 1000),

@@ -47,7 +47,7 @@ const weightProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("product for nutrient", (whole * wanted) / 100),
       slip("multiplied by the percentage", (whole * wanted * strength) / 10_000),
       slip("fraction upside down", (whole * strength) / wanted / 100),
-      slip("water for product", whole - answer),
+      slip(spray ? "water for product" : "carrier for product", whole - answer),
       ...(spray && us ? [slip("forgot the density", answer / density)] : []),
     ],
   });
@@ -115,12 +115,13 @@ const sprayForActiveProblem = ({ draw, us }: PoseInput): Posed => {
         unit: us ? "gal/acre" : "L/ha",
       }),
     ],
-    mistakes: () => [
-      slip("forgot the density", us ? (active * 100) / strength : active / strength),
+    mistakes: (answer) => [
+      ...(us ? [slip("forgot the density", (active * 100) / strength)] : []),
       slip("multiplied by the percentage", active * inSpray),
       slip("product for nutrient", active / density),
       slip("fraction upside down", inSpray / active),
-      slip("percentage as a whole number", (active * 10) / strength / density),
+      slip("percentage as a whole number", active / strength / density),
+      slip("decimal point one place off", answer * 10),
     ],
   });
 };

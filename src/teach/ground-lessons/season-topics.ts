@@ -164,9 +164,7 @@ const limeProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("multiplied by the rating", ((need * rating) / 100) * scale),
       slip("forgot the rating", need * scale),
       slip("percentage taken off", need * (1 + (100 - rating) / 100) * scale),
-      ...(whole
-        ? [slip("one unit of area only", rate)]
-        : [slip("percentage as a whole number", (need * 10) / rating)]),
+      ...(whole ? [slip("one unit of area only", rate)] : [slip("decimal point one place off", rate / 10)]),
     ],
     within: whole ? (us ? [20, 950] : [10, 480]) : us ? [10, 125] : [500, 5500],
   });

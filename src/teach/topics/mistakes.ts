@@ -16,6 +16,10 @@ const told = {
     "The target is phosphorus (P), the label states phosphate (P2O5). One part of P is 2.29 parts of P2O5: convert before you divide by the label's percentage.",
   "P2O5 for P the wrong way":
     "You converted the wrong way. Phosphate (P2O5) weighs more than the phosphorus (P) in it: P × 2.29 = P2O5.",
+  "one unit of spray only":
+    "That is for the amount of spray that the label names. Multiply by how many times the tank holds it.",
+  "one minute only": "That is what comes out in one minute. Multiply by the minutes.",
+  "carrier for product": "That is the carrier. The question asks for the product.",
   "one unit of area only": "That is for one unit of area. Multiply by the number of units in the whole area.",
   "forgot to divide by the unit of area":
     "The rate is for a set area, such as 1,000 sq ft or a hectare. Divide the whole area by that before you multiply.",
