@@ -43,7 +43,7 @@ const costProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("price of the product for that of the nutrient", price),
       slip("multiplied by the percentage", (price * percent) / 100),
       ...(level === 1
-        ? [slip("percentage as a whole number", (price * 10) / percent)]
+        ? [slip("decimal point one place off", (price * 10) / percent)]
         : [
             slip("price of part of a package", (bag * 100) / percent),
             slip("price upside down", ((size / bag) * 100) / percent),

@@ -45,7 +45,7 @@ const targetProblem = (input: PoseInput): Posed => {
         slip("multiplied by the percentage", (target * n) / 100),
         slip("product for nutrient", target),
         slip("wrong number of the grade", (target * 100) / k),
-        slip("percentage as a whole number", (target * 10) / n),
+        slip("decimal point one place off", (target * 10) / n),
       ],
     });
   }
@@ -140,7 +140,7 @@ const suppliedProblem = ({ draw, us, level }: PoseInput): Posed => {
         slip("divided by the percentage", (rate * 100) / n),
         slip("nutrient for product", rate),
         slip("wrong number of the grade", (rate * k) / 100),
-        slip("percentage as a whole number", (rate * n) / 10),
+        slip("decimal point one place off", (rate * n) / 10),
       ],
     });
   }

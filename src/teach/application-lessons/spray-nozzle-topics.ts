@@ -76,7 +76,7 @@ const powderProblem = (input: PoseInput): Posed => {
       slip("multiplied by the percentage", (target * percent) / 100),
       slip("product for nutrient", target),
       slip("percentage taken off", target * (1 + (100 - percent) / 100)),
-      slip("percentage as a whole number", (target * 10) / percent),
+      slip("decimal point one place off", (target * 10) / percent),
     ],
   });
 };

@@ -227,7 +227,7 @@ const partsProblem = (input: PoseInput): Posed => {
       slip("parts of water for parts of the mix", among ? all / (parts + 1) : all / parts),
       slip("water for product", all - answer),
       slip("product added on top", among ? all / (parts - 1) : all / (parts + 2)),
-      slip("percentage as a whole number", (all * parts) / 100),
+      slip("parts as percent", (all * parts) / 100),
       ...(us
         ? [slip("ounce for fluid ounce", answer / 8), slip("fluid ounces in a quart", answer / 4)]
         : [slip("decimal point one place off", answer / 10)]),

@@ -269,7 +269,8 @@ const sodProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("rounded packages down", countDown((area * (1 + waste / 100)) / pallet)),
       slip("one package too many", answer + 1),
       slip("counted without the package size", countUp(area * (1 + waste / 100))),
-      slip("one package too many", answer + 2),
+      slip("forgot the extra", countUp(area / pallet)),
+      slip("percent taken off", countUp((area * (1 - waste / 100)) / pallet)),
     ],
   });
 };

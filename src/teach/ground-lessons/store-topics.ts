@@ -132,7 +132,7 @@ const totalProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("one entry only", left ? limit - first : first),
       slip(
         "mean of the percentages",
-        left ? limit - ((r1 + r2) * (n1 + n2)) / 400 : ((r1 + r2) * (n1 + n2)) / 400,
+        left ? limit - ((r1 + r2) * (n1 + n2)) / 200 : ((r1 + r2) * (n1 + n2)) / 200,
       ),
       slip("decimal point one place off", left ? (limit - both) * 10 : both * 10),
       ...(left

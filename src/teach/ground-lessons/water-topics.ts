@@ -144,7 +144,7 @@ const reserveProblem = ({ draw, us, level }: PoseInput): Posed => {
         slip("all water for the part used", holds),
         slip("divided by the percentage", (holds * 100) / share),
         slip("decimal point one place off", answer / 10),
-        slip("percentage as a whole number", answer * 10),
+        slip("decimal point one place off", answer * 10),
       ],
     });
   }

@@ -60,6 +60,7 @@ const told = {
   "pressure squared": "You squared the ratio of pressures. Flow goes with its square root.",
   "forgot the square": "Pressure goes with the square of the flow. You used the ratio as it is.",
   "square root for square": "You took a square root. Pressure goes with the square of the flow.",
+  "parts as percent": "You took the parts as percent. 1 part in 50 is 2 %.",
   "percentage as a whole number": "A percentage is a part of 100. Divide by 100.",
   "tank over area":
     "You turned it upside down. The area that a tank covers is the tank divided by the volume per area.",
