@@ -46,6 +46,6 @@ ${searchBox("home-search")}
 <h2 id="cases">Worked cases</h2>
 <ul class="columns">${list}</ul>
 <h2 id="more">More</h2>
-<ul class="columns"><li><a href="rooms/units.html">Units and substances</a></li><li><a href="rooms/errors.html">Errors and findings</a></li><li><a href="evidence/index.html">Evidence: published figures beside computed ones</a></li><li><a href="changelog.html">What changed</a></li><li><a href="developers.html">For contributors</a></li></ul>`,
+<ul class="columns"><li><a href="rooms/units.html">Units and substances</a></li><li><a href="rooms/errors.html">Errors and findings</a></li><li><a href="rooms/disagreements.html">Where sources disagree</a></li><li><a href="rooms/accuracy.html">How accurate each kind of answer can be</a></li><li><a href="rooms/batch.html">Many sites at once</a></li><li><a href="evidence/index.html">Evidence: published figures beside computed ones</a></li><li><a href="changelog.html">What changed</a></li><li><a href="developers.html">For contributors</a></li></ul>`,
   };
 };

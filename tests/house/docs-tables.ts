@@ -18,6 +18,7 @@ import {
   unitTable,
 } from "../../src/quantity/index.js";
 import { writeApiReport } from "./api-report.js";
+import { contestedPairs, inComments, options, publishedOrders } from "./disagreements.js";
 import { floorOf } from "./floors.js";
 import { read, rooms, root } from "./sources.js";
 
@@ -151,10 +152,20 @@ const tables: Readonly<Record<string, () => readonly string[]>> = {
   "error codes": errorCodes,
   evidence,
   house,
+  "published orders": publishedOrders,
+  "contested pairs": contestedPairs,
+  "named options": options,
+  "in comments": inComments,
 };
 
 /** The pages that have such parts. */
-export const pages = ["docs/units.md", "docs/errors.md", "DEVELOPERS.md", "README.md"] as const;
+export const pages = [
+  "docs/units.md",
+  "docs/errors.md",
+  "docs/disagreements.md",
+  "DEVELOPERS.md",
+  "README.md",
+] as const;
 
 /** A page with its tables drawn anew. */
 export const drawn = (page: string): string =>

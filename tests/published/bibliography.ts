@@ -91,7 +91,7 @@ const distinct = <T>(things: readonly (T | undefined)[]): readonly T[] =>
 export const works = (): readonly Work[] => {
   const groups = new Map<string, Use[]>();
   for (const use of uses()) {
-    const same = `${plain(use.source.publisher)}|${plain(use.source.title)}`;
+    const same = sameWork(use.source);
     groups.set(same, [...(groups.get(same) ?? []), use]);
   }
   const taken = new Set<string>();
@@ -114,6 +114,19 @@ export const works = (): readonly Work[] => {
       checks: distinct(group.map(({ check }) => check)),
     };
   });
+};
+
+/** The keys of works by publisher and title. */
+let keys: ReadonlyMap<string, string> | undefined;
+
+const sameWork = ({ publisher, title }: Pick<Source, "publisher" | "title">): string =>
+  `${plain(publisher)}|${plain(title)}`;
+
+/** The key of a work that is cited, as a list: empty where a citation is of no work that the library names. */
+export const keysOf = (source: Source): readonly string[] => {
+  keys ??= new Map(works().map((work) => [sameWork(work), work.key]));
+  const key = keys.get(sameWork(source));
+  return key === undefined ? [] : [key];
 };
 
 const cell = (text: string): string => text.replace(/\|/g, "\\|").replace(/\s+/g, " ").trim();

@@ -152,7 +152,7 @@ const checked = (
  *
  * Source: atomic weights of IUPAC, see {@link atomicWeights}.
  *
- * @throws RatewrightError `type` for what is no analysis
+ * @throws RatewrightError `type` for anything but an analysis
  *
  * @example
  * ```ts

@@ -88,7 +88,11 @@ export const rangeProblem = (
  * Throws the `range` {@link Problem} of a value that lies outside its bounds. The text is written from the bounds, and
  * the bounds are its `params`, for an app that says it in another language.
  *
+ * @param path - the place of the value
+ * @param got - the value, as it came
+ * @param bounds - `min` and `max`, `above` and `below`, `unit`
  * @param words - the words around the bounds, with `{}` where they go
+ * @throws RatewrightError `range` always
  *
  * @example
  * ```ts

@@ -205,7 +205,7 @@ const join = (top: string, bottom = "none"): string =>
  * The substance of a product; `undefined` where the algebra has none.
  *
  * @param b - the other substance
- * @throws RatewrightError `type` for what is no text
+ * @throws RatewrightError `type` for anything but a text
  *
  * @example
  * ```ts
@@ -227,7 +227,7 @@ export const timesSubstance = (a: string, b: string): string | undefined => {
  * The substance of a quotient; `undefined` where the algebra has none.
  *
  * @param b - the substance that is divided by
- * @throws RatewrightError `type` for what is no text
+ * @throws RatewrightError `type` for anything but a text
  *
  * @example
  * ```ts
