@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { works } from "../published/bibliography.js";
-import { namedOptionsOf } from "./disagreements.js";
+import { namedOptions } from "./named-options.js";
 import { filesBelow, read } from "./sources.js";
 
 /** The declarations of every room, as the report of the exports has them. */
 const declarations = filesBelow("tests/house/api").map(read).join("\n");
 
 describe("docs/disagreements.md", () => {
-  it.each(namedOptionsOf())("names an option that there is: $option of $call", ({ call, option }) => {
+  it.each(namedOptions)("names an option that there is: $option of $call", ({ call, option }) => {
     const line =
       declarations.split("\n").find((text) => new RegExp(`^(const|function) ${call}\\b`).test(text)) ?? "";
     expect(line).not.toBe("");
