@@ -19,6 +19,7 @@ import {
   roomPage,
 } from "./repository.js";
 import { indexedFormula } from "./search-index.js";
+import { pageWords } from "./trade-words.js";
 
 /** The pages and what the search finds of them. */
 export interface Site {
@@ -96,7 +97,7 @@ const markdownPages = (files: Set<string>): { pages: Page[]; documents: Indexed[
       title,
       kind: part === "Cases" ? "worked case" : part === "Rooms" ? "room" : "page",
       line,
-      said: "",
+      said: pageWords[path] ?? "",
       words: headings.map(({ text }) => text).join(" "),
       text: wordsOf(markdown).slice(0, 4000),
     });

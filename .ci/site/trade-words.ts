@@ -1,6 +1,6 @@
 // Words that people use for a formula and that its entry does not have. Common practice, no source.
 
-/** By the id of the entry. */
+/** By the id of the entry of the catalogue. */
 export const tradeWords: Readonly<Record<string, string>> = {
   "application-volume": "gpa gallons per acre sprayer output calibration 5940",
   "nozzle-flow": "gpm gallons per minute tip output",
@@ -58,10 +58,29 @@ export const tradeWords: Readonly<Record<string, string>> = {
   "pond-volume": "acre-feet lake",
   "water-dose": "ppm pond algae dose",
   "inner-area": "header strip perimeter pass",
-  "price-at-margin": "quote bid what to charge profit",
-  "price-at-markup": "quote bid what to charge",
+  "price-at-margin": "quote bid what to charge customer profit how much do I charge",
+  "price-at-markup": "quote bid what to charge customer how much do I charge",
+  "distribution-uniformity-of-four": "irrigation audit catch cans DU uniformity",
+  "christiansen-uniformity-of-four": "irrigation audit catch cans CU uniformity",
+  "sodium-adsorption-ratio": "SAR irrigation water sodium salt",
+  "leaching-requirement": "salt leaching irrigation water",
+  "dry-product-for-active": "pounds of ai per acre active ingredient",
+  "liquid-product-for-active": "pounds of ai per acre active ingredient pints",
+  "active-in-liquid": "pounds of ai per gallon per acre active ingredient",
   "loaded-wage": "labor burden cost per hour payroll",
   "dew-point": "dew leaf wetness",
   "fraction-remaining": "half-life breakdown residual",
   "nitrogen-for-growth": "growth potential GP",
+};
+
+/** By the path of a page. */
+export const pageWords: Readonly<Record<string, string>> = {
+  "rooms/units.html":
+    "convert conversion acre to square feet, ounces to pounds, gallons to liters, 1000 sq ft to acre, hectare",
+  "rooms/disagreements.html": "tank mix order, mixing order, who says what, WALES, sources disagree",
+  "rooms/interval.html": "REI reentry interval, when again, growing degree days, GDD",
+  "rooms/weather.html": "too windy to spray, frost date, heat index",
+  "cases/four-products-in-one-tank.html": "tank mix order, mixing order, what goes in first",
+  "cases/when-to-repeat-a-regulator.html": "PGR growth regulator when to reapply, GDD",
+  "cases/one-slow-or-monthly-quick.html": "slow release nitrogen",
 };

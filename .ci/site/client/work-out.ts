@@ -5,6 +5,7 @@ import {
   type Problem,
   RatewrightError,
   readQuantity,
+  shown,
 } from "../../../src/quantity/index.js";
 import { type Derivation, type DerivationUnits, explain } from "../../../src/teach/index.js";
 import type { FormState } from "./address.js";
@@ -26,16 +27,44 @@ export type Outcome =
   | { readonly derivation: Derivation; readonly problems: ProblemsByBox }
   | { readonly derivation: undefined; readonly problems: ProblemsByBox };
 
-/** The box that a path of a problem names: `inputs.rate.value` is the box `rate`. */
-const boxOf = (path: string, names: readonly string[]): string => {
-  const [box = ""] = path.replace(/^inputs\./, "").split(/[.[]/);
-  return names.includes(box) ? box : "";
+/**
+ * The box that a problem belongs to: the one that its path names, `inputs.rate.value` the box `rate`; where the function
+ * calls its argument otherwise, the one box whose figure the problem quotes.
+ */
+const boxOf = (
+  { path, got }: Problem,
+  names: readonly string[],
+  given: Readonly<Record<string, unknown>>,
+): string => {
+  const own = path.replace(/^inputs\./, "").replace(/\.(value|unit|of)$/, "");
+  if (names.includes(own)) return own;
+  const one = (fits: (text: string) => boolean): string | undefined => {
+    const found = names.filter((name) => name in given && told(given[name]).some(fits));
+    return found.length === 1 ? found[0] : undefined;
+  };
+  return (
+    one((text) => text === got) ??
+    one((text) => text.length > 1 && String(got).includes(text)) ??
+    one((text) => text === /^"?(-?[\d.]+) /.exec(String(got))?.[1]) ??
+    own.split(/[.[\]]+/).find((part) => names.includes(part)) ??
+    ""
+  );
 };
 
-const byBox = (problems: readonly Problem[], names: readonly string[]): ProblemsByBox => {
+/** How a problem may quote a figure: as a quantity, or as a bare number. */
+const told = (value: unknown): readonly string[] => [
+  shown(value),
+  ...(typeof value === "object" && value !== null && "value" in value ? [shown(value.value)] : []),
+];
+
+const byBox = (
+  problems: readonly Problem[],
+  names: readonly string[],
+  given: Readonly<Record<string, unknown>> = {},
+): ProblemsByBox => {
   const found = new Map<string, Problem[]>();
   for (const problem of problems) {
-    const box = boxOf(problem.path, names);
+    const box = boxOf(problem, names, given);
     found.set(box, [...(found.get(box) ?? []), problem]);
   }
   return found;
@@ -69,6 +98,6 @@ export const workOut = (id: string, inputs: readonly FormInput[], state: FormSta
     return { derivation, problems: new Map() };
   } catch (error) {
     if (!(error instanceof RatewrightError)) throw error;
-    return { derivation: undefined, problems: byBox(error.problems, names) };
+    return { derivation: undefined, problems: byBox(error.problems, names, given) };
   }
 };
