@@ -144,6 +144,36 @@ describe("the forms", () => {
   });
 });
 
+describe("a form by keyboard alone", () => {
+  it("is filled in, computed and read, and every stop on the way has a name", async () => {
+    const { page, troubles } = await watchedPage(browser, site.address);
+    await page.goto(`${site.address}formulas/product-rate.html`);
+    const nameless: string[] = [];
+    const tabTo = async (name: string): Promise<void> => {
+      for (let n = 0; n < 60; n++) {
+        await page.keyboard.press("Tab");
+        const stop = await page.evaluate(() => {
+          const at = document.activeElement as HTMLInputElement;
+          const named = at.labels?.[0]?.textContent ?? at.getAttribute("aria-label") ?? at.textContent ?? "";
+          return { name: at.getAttribute("name"), named: named.trim(), tag: at.outerHTML.slice(0, 80) };
+        });
+        if (stop.named === "") nameless.push(stop.tag);
+        if (stop.name === name) return;
+      }
+      throw new Error(`${name} is not reached by the Tab key`);
+    };
+    await tabTo("target");
+    await page.keyboard.type("0.9");
+    await tabTo("target.unit");
+    await tabTo("percent");
+    await page.keyboard.type("24");
+    await page.keyboard.press("Enter");
+    expect(await textOf(page, "#answer")).toBe("3.75 lb product/1,000 ft²");
+    expect([...nameless, ...troubles]).toEqual([]);
+    await page.context().close();
+  });
+});
+
 describe("the address of a form", () => {
   it("holds the case: who opens it sees the same", async () => {
     const { page: first } = await watchedPage(browser, site.address);

@@ -26,5 +26,5 @@ export const addressOf = (state: FormState, inputs: readonly string[]): string =
     const box = name.endsWith(".unit") ? name.slice(0, -5) : name;
     return !inputs.includes(box) || (state.get(box) ?? "") !== "";
   });
-  return `#${new URLSearchParams(kept.map(([name, value]) => [name, value])).toString()}`;
+  return `#${new URLSearchParams(kept.map(([name, value]): [string, string] => [name, value])).toString()}`;
 };

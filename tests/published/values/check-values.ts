@@ -20,6 +20,11 @@ export interface CheckFigure {
   readonly tolerance: number;
   /** Where the source cuts instead of rounding. */
   readonly rounding?: "cut";
+  /**
+   * How many calls of the check gave this very number, where more than one did: the order of the questions decided which
+   * of them is named, and it may have been another.
+   */
+  readonly alike?: number;
   /** Where the printed figure is wrong in its source: the right one, to the same place. */
   readonly right?: number;
 }
@@ -66,6 +71,8 @@ interface Place {
   readonly call: RecordedCall;
   readonly at: Leaf["at"];
   readonly unit?: string;
+  /** How many different calls gave the number. */
+  readonly alike?: number;
 }
 
 /** A call whose arguments are longer than this is left out: a port checks what it is made of. */
@@ -118,7 +125,15 @@ const placeOf = (
       ? list[0]
       : undefined;
   const whole = places.filter(({ at }) => at.length === 0);
-  return one(whole) ?? whole.find(({ nth }) => nth > after) ?? (whole.length > 0 ? undefined : one(places));
+  const next = whole.find(({ nth }) => nth > after);
+  return (
+    one(whole) ??
+    (next && {
+      ...next,
+      alike: new Set(whole.map(({ call }) => JSON.stringify([call.name, call.args]))).size,
+    }) ??
+    (whole.length > 0 ? undefined : one(places))
+  );
 };
 
 /** What stands at a place of a result, in a unit. */
@@ -154,7 +169,11 @@ export const agreesWithFigure = (
 const cannot = Symbol("cannot be made again");
 
 /** The figure of a call as data, if the call can be made again from its JSON alone and gives the same. */
-const dataOf = (answer: Answer, computed: number, { call, at, unit }: Place): CheckFigure | typeof cannot => {
+const dataOf = (
+  answer: Answer,
+  computed: number,
+  { call, at, unit, alike }: Place,
+): CheckFigure | typeof cannot => {
   const text = JSON.stringify(call.args);
   if (text.length > longest) return cannot;
   const figure: CheckFigure = {
@@ -166,6 +185,7 @@ const dataOf = (answer: Answer, computed: number, { call, at, unit }: Place): Ch
     printed: answer.printed,
     tolerance: Number((answer.printing === "cut" ? answer.to : answer.to / 2).toPrecision(12)),
     ...(answer.printing === "cut" ? { rounding: "cut" } : {}),
+    ...(alike === undefined ? {} : { alike }),
     ...(answer.wrong === undefined ? {} : { right: answer.wrong.right }),
   };
   try {
