@@ -1,4 +1,12 @@
-import { expectFields, fail, type Problem, RatewrightError, rangeProblem, shown } from "../quantity/index.js";
+import {
+  expectFields,
+  fail,
+  type Problem,
+  plainCopy,
+  RatewrightError,
+  rangeProblem,
+  shown,
+} from "../quantity/index.js";
 import type { CivilDate } from "./civil-date.js";
 import { textProblems } from "./daily-series.js";
 import { extremeProblems, isSensor, type TemperatureSensor } from "./daily-temperatures.js";
@@ -43,7 +51,11 @@ export interface DailyNormals {
  */
 export const dailyNormals = (input: Omit<DailyNormals, "type" | "version">): DailyNormals => {
   const fields = ["type", "version", "unit", "min", "max", "spread", "sensor", "source"] as const;
-  const { unit, min, max, spread, sensor, source } = expectFields(input, fields, "normals") as DailyNormals;
+  const { unit, min, max, spread, sensor, source } = expectFields(
+    plainCopy(input),
+    fields,
+    "normals",
+  ) as DailyNormals;
   const problems: Problem[] = textProblems({ source });
   if (unit !== "°C" && unit !== "°F") {
     problems.push({ code: "unit/unknown", path: "unit", got: shown(unit), expected: "°C or °F" });
@@ -118,7 +130,7 @@ export const normalDay = (normals: DailyNormals, date: CivilDate): NormalDay => 
   const at = day > 59 && !isLeapYear(yearOf(date)) ? day : day - 1;
   const figure = (list: unknown, path: string): number => {
     const value: unknown = Array.isArray(list) ? list[at] : undefined;
-    if (typeof value === "number" && Number.isFinite(value)) return value;
+    if (typeof value === "number" && Number.isFinite(value)) return value + 0;
     return fail(value === undefined ? "missing" : "not-finite", `normals.${path}[${at}]`, value, "a number");
   };
   return {

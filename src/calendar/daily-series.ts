@@ -2,6 +2,7 @@ import {
   expectFields,
   isUnit,
   type Problem,
+  plainCopy,
   RatewrightError,
   rangeProblem,
   shown,
@@ -98,7 +99,11 @@ export const textProblems = (record: Readonly<Record<string, unknown>>): Problem
  */
 export const dailySeries = (input: Omit<DailySeries, "type" | "version">): DailySeries => {
   const fields = ["type", "version", "start", "unit", "what", "source", "values"] as const;
-  const { start, unit, what, source, values } = expectFields(input, fields, "series") as DailySeries;
+  const { start, unit, what, source, values } = expectFields(
+    plainCopy(input),
+    fields,
+    "series",
+  ) as DailySeries;
   const problems = [...dailyProblems(start, [["values", values]]), ...textProblems({ what, source })];
   if (!isUnit(unit)) {
     const near = typeof unit === "string" ? suggestUnit(unit) : undefined;

@@ -1,4 +1,11 @@
-import { expectFields, type Problem, RatewrightError, rangeProblem, shown } from "../quantity/index.js";
+import {
+  expectFields,
+  type Problem,
+  plainCopy,
+  RatewrightError,
+  rangeProblem,
+  shown,
+} from "../quantity/index.js";
 import { type CivilDate, civilDate } from "./civil-date.js";
 import { type DailyValues, dailyProblems, textProblems } from "./daily-series.js";
 import { firstDay, lastDay } from "./day-number.js";
@@ -116,7 +123,7 @@ const pairProblems = (min: unknown, max: unknown, unit: unknown): Problem[] => {
 export const dailyTemperatures = (input: Omit<DailyTemperatures, "type" | "version">): DailyTemperatures => {
   const fields = ["type", "version", "start", "unit", "min", "max", "sensor", "source"] as const;
   const { start, unit, min, max, sensor, source } = expectFields(
-    input,
+    plainCopy(input),
     fields,
     "series",
   ) as DailyTemperatures;

@@ -29,7 +29,7 @@ const figureOf = (list: DailyValues, at: number, name: string): number | null =>
   const value: unknown = list[at];
   if (value === null || value === undefined) return null;
   return typeof value === "number" && Number.isFinite(value)
-    ? value
+    ? value + 0
     : fail("not-finite", `series.${name}[${at}]`, shown(value), "a number, or null for a day without one");
 };
 

@@ -8,6 +8,7 @@ import {
   fail,
   frozen,
   numberIn,
+  plainCopy,
   type QuantityJson,
   toldBy,
 } from "../quantity/index.js";
@@ -119,7 +120,7 @@ export const impactQuotient = (input: {
   readonly ratings: ImpactRatings;
   readonly source: string;
 }): ImpactQuotient => {
-  const fields = expectFields(input, ["ratings", "source"]);
+  const fields = expectFields(plainCopy(input), ["ratings", "source"]);
   const given = expectFields(fields.ratings, names, "ratings", "a record of eleven ratings from 1 to 5");
   const rating = (name: (typeof names)[number]) => () =>
     given[name] === undefined

@@ -16,6 +16,7 @@ export { expectFields, expectFlag, expectList, expectOneOf, expectText } from ".
 export { frozen } from "./errors/frozen.js";
 export { nearName } from "./errors/near-name.js";
 export { outOfRange, type RangeBounds, type RangeWords, rangeProblem } from "./errors/out-of-range.js";
+export { plainCopy } from "./errors/plain-copy.js";
 export { type Reader, readFields, toldAt, toldBy, unreadable } from "./errors/read-fields.js";
 export type { Caution, Citation, FactSource, Finding } from "./errors/remark.js";
 

@@ -27,6 +27,7 @@ export type Wrong =
   | "no words"
   | "long message"
   | "not finite"
+  | "minus zero"
   | "NaN or undefined in a text"
   | "another answer"
   | "taken for something"
@@ -66,6 +67,8 @@ const rot = (result: unknown, put: unknown): { readonly wrong: Wrong; readonly t
     if (typeof value === "number" && !Number.isFinite(value)) {
       return { wrong: "not finite", told: `${at} is ${value}` };
     }
+    // It is equal to 0, and yet "-0" on a sheet
+    if (Object.is(value, -0)) return { wrong: "minus zero", told: `${at} is -0` };
     if (typeof value === "string" && value.length < 10_000) {
       const found = /(?<![A-Za-z])(NaN|-?Infinity|undefined|\[object Object\])(?![A-Za-z])/.exec(value);
       if (found !== null)
@@ -77,6 +80,8 @@ const rot = (result: unknown, put: unknown): { readonly wrong: Wrong; readonly t
       const list = Array.from(value as Float64Array).slice(0, mostLooked);
       const bad = list.findIndex((entry) => !Number.isFinite(entry));
       if (bad >= 0) return { wrong: "not finite", told: `${at}[${bad}] is ${list[bad]}` };
+      const minus = list.findIndex((entry) => Object.is(entry, -0));
+      if (minus >= 0) return { wrong: "minus zero", told: `${at}[${minus}] is -0` };
       continue;
     }
     // A problem tells what was received
@@ -164,6 +169,12 @@ const issueFault = (result: unknown): { readonly wrong: Wrong; readonly told: st
     : undefined;
 };
 
+/** Whether a result is a list of problems, or carries one: the call was refused, though nothing was thrown. */
+export const isRefusal = (result: unknown): boolean => {
+  const { problems = result } = Object(result) as { readonly problems?: unknown };
+  return Array.isArray(problems) && problems.length > 0 && "expected" in Object(problems[0]);
+};
+
 /** What is wrong with an outcome; `meant` is the answer of the valid call where the fault changes nothing about what is meant. */
 export const wrongIn = (
   outcome: Outcome,
@@ -175,7 +186,7 @@ export const wrongIn = (
   if (rotten !== undefined) return rotten;
   const issue = issueFault(outcome.result);
   if (issue !== undefined) return issue;
-  if (meant === undefined) return undefined;
+  if (meant === undefined || isRefusal(outcome.result)) return undefined;
   const now = textOf(outcome.result);
   return now === meant
     ? undefined

@@ -21,6 +21,8 @@ export const tellers: ReadonlySet<string> = new Set([
   "shown",
   "problemText",
   "problemReason",
+  "unitName",
+  "unitSymbol",
   "quantitySchema.~standard.validate",
 ]);
 
@@ -33,8 +35,44 @@ export const handBack: ReadonlyMap<string, string> = new Map([
   ["expectFields", "it says which fields are there; each field has a reader of its own"],
   ["expectList", "it says that it is a list; each item has a reader of its own"],
   ["frozen", "it freezes a table of those who wrote it, and looks at nothing in it"],
+  ["plainCopy", "it copies what is there, before anybody reads it"],
   ["quantityReviver", "JSON.parse hands it every value; what is no quantity stays as JSON has it"],
 ]);
+
+const typedArrays =
+  "a kernel takes Float64Array alone; what JSON leaves of one is refused, with the way to make it again";
+const ownFunctions = "takes functions, which JSON drops";
+
+/** Functions whose arguments JSON cannot carry, with the reason. */
+export const notInJson: ReadonlyMap<string, string> = new Map([
+  ["allOf", ownFunctions],
+  ["readFields", ownFunctions],
+  ["toldAt", ownFunctions],
+  ["toldBy", ownFunctions],
+  ["accumulateDegreeDaysC", typedArrays],
+  ["accumulateEquivalentDaysC", typedArrays],
+  ["hargreavesEvapotranspirationsMmPerD", typedArrays],
+  ["highestProductRatesKgPerHa", typedArrays],
+  ["nutrientsSuppliedKg", typedArrays],
+  ["productRatesKgPerHa", typedArrays],
+  ["referenceEvapotranspirationsMmPerD", typedArrays],
+  ["releasedShares", typedArrays],
+  ["runningDegreeDaysC", typedArrays],
+  ["swathCvPercent", typedArrays],
+]);
+
+/** Places that a function does not look at, or answers about, so that a day that does not exist may stand there. */
+export const notLookedAt: readonly (readonly [name: RegExp, place: RegExp, why: string])[] = [
+  [/^(?:expect(?:Record|Fields|List)|frozen|plainCopy|quantityReviver)$/, /./, "hands back what it is given"],
+  [/^is(?:CivilDate|Instant)$/, /^0$/, "says whether it is one"],
+  [/^releaseByWeek$/, /^0\.start$/, "counts weeks from the first day, whichever that is"],
+  [
+    /^(?:explainWorkOrder|workOrder(?:Html|Sheet|Text))$/,
+    /^0\.nutrients\.\d+\.visit/,
+    "prints the sums, not the entries",
+  ],
+  [/^ledgerTotals$/, /^0\.ledger\.entries\.\d+\.date$/, "an entry that another corrects does not count"],
+];
 
 const listOfProblems = "for those who write readers of their own; its calls are in tests/quantity/errors";
 

@@ -118,21 +118,36 @@ const hostile = (value: unknown): unknown => {
   return isRecord(value) || isQuantity(value) ? Object.assign(made, { ...value }) : made;
 };
 
-/** The same quantity, whose fields give what they hold once, and then nothing. */
-const fickle = (value: unknown): unknown => {
-  if (!isQuantity(value)) return unfit;
-  const made = {};
-  for (const [name, field] of Object.entries(value.toJSON())) {
-    let times = 0;
-    Object.defineProperty(made, name, {
-      enumerable: true,
-      get: () => {
-        times += 1;
-        return times === 1 ? field : typeof field === "number" ? Number.NaN : undefined;
-      },
-    });
-  }
-  return made;
+/** What a getter gives at its second reading, another at each one after it. */
+const turned = (field: unknown, times: number): unknown => {
+  const others = [typeof field === "number" ? Number.NaN : undefined, null, 7, "other", {}, [undefined]];
+  return others[(times - 2) % others.length];
+};
+
+/** The same record, whose fields give what they hold so many times, and then something else. */
+const fickle =
+  (sound: number) =>
+  (value: unknown): unknown => {
+    if (!isQuantity(value) && !isRecord(value) && !Array.isArray(value)) return unfit;
+    const made: object = Array.isArray(value) ? [] : {};
+    for (const [name, field] of Object.entries(isQuantity(value) ? value.toJSON() : value)) {
+      let times = 0;
+      Object.defineProperty(made, name, {
+        enumerable: true,
+        get: () => {
+          times += 1;
+          return times <= sound ? field : turned(field, times - sound + 1);
+        },
+      });
+    }
+    return made;
+  };
+
+/** A zero with a sign, and getters that give something else the second time, or the third. */
+const quietFaults: Readonly<Record<string, (valid: unknown) => unknown>> = {
+  minusZeroQuantity: (valid) => (isQuantity(valid) ? { ...valid.toJSON(), value: -0 } : unfit),
+  fickle: fickle(1),
+  fickleLater: fickle(2),
 };
 
 /** Deeper than a program can walk by calling itself. */
@@ -190,6 +205,7 @@ export const faults = (copied: Copied): Readonly<Record<string, (valid: unknown)
   minusInfinite: () => Number.NEGATIVE_INFINITY,
   negative: (valid) => (typeof valid === "number" ? -valid - 1 : -1),
   zero: () => 0,
+  minusZero: () => -0,
   tiny: () => 5e-324,
   huge: () => 1e308,
   minusHuge: () => -1e308,
@@ -224,7 +240,7 @@ export const faults = (copied: Copied): Readonly<Record<string, (valid: unknown)
       : { value: 1, unit: "lb", of: "Zn" },
   ...dayFaults,
   otherDigits: (valid) => (typeof valid === "string" && /\d/.test(valid) ? valid.replace(/\d/g, "٣") : unfit),
-  fickle,
+  ...quietFaults,
   deep: () => deepest20k,
   view: viewOf,
   poisonedOf: () => ({ value: 1, unit: "lb", of: { toString: 1 } }),

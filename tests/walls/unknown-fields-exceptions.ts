@@ -4,7 +4,7 @@ export const writtenByUsers: ReadonlySet<string> = new Set(["ledger", "job"]);
 /** Where an unknown field is not refused with an error: function, place in its arguments with `*` for a number, and why. */
 export const readsOtherwise: readonly (readonly [name: RegExp, place: RegExp, why: string])[] = [
   [/^(?:allOf|toldBy)$/, /^\*$/, "named readers or places: the names are the caller's"],
-  [/^(?:expectRecord|frozen|unreadable)$/, /^\*/, "takes any record, whatever is in it"],
+  [/^(?:expectRecord|frozen|plainCopy|unreadable)$/, /^\*/, "takes any record, whatever is in it"],
   [/^readFields$/, /^\*$/, "keeps the problem in the list of checks that it is handed"],
   [/^(?:readQuantity|readExact)$/, /^\*$/, "gives the problem back, and throws nothing"],
   [/^quantityReviver$/, /^\*/, "a record with other fields is no quantity, and comes back as it is"],

@@ -7,6 +7,7 @@ import {
   fail,
   likeQuantity,
   outOfRange,
+  plainCopy,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -172,12 +173,12 @@ export const halfLifeAt = (input: {
   readonly stated: readonly [HalfLifeAtTemperature, HalfLifeAtTemperature];
   readonly temperature: Quantity<"temperature", "none">;
 }): Time => {
-  expectFields(input, ["stated", "temperature"]);
-  if (!Array.isArray(input.stated) || input.stated.length !== 2) {
-    fail("type", "stated", input.stated, "two half-lives, each at its temperature");
+  const { stated } = plainCopy(expectFields(input, ["stated", "temperature"]));
+  if (!Array.isArray(stated) || stated.length !== 2) {
+    return fail("type", "stated", stated, "two half-lives, each at its temperature");
   }
   const statedAt = (i: number): { readonly t: number; readonly h: number } => {
-    const one = expectFields(input.stated[i], ["temperature", "halfLife"], `stated[${i}]`);
+    const one = expectFields(stated[i], ["temperature", "halfLife"], `stated[${i}]`);
     return allOf({
       t: () => degrees(one.temperature, `stated[${i}].temperature`),
       h: () => timeIn(one.halfLife, `stated[${i}].halfLife`, "positive"),

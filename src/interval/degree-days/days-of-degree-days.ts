@@ -85,6 +85,9 @@ export const checkedSeries = (
   return series;
 };
 
+/** A sum goes over a century at most: what is longer is a year that was mistyped. */
+const mostDays = 36_525;
+
 /** The days of a series from one date to another, filled as the policy says. */
 export const daysOfHeat = (
   series: DailyTemperatures,
@@ -95,7 +98,10 @@ export const daysOfHeat = (
 ): HeatDay[] => {
   const policy = checkedPolicy(missing);
   const first = daysBetween(series.start, from);
-  return Array.from({ length: daysBetween(from, to) + 1 }, (_, i): HeatDay => {
+  const count = daysBetween(from, to) + 1;
+  if (count > mostDays)
+    outOfRange("from", from, { max: mostDays, count: "days" }, `{}, a century, up to ${to}`);
+  return Array.from({ length: count }, (_, i): HeatDay => {
     const at = first + i;
     const date = addDays(from, i);
     const [max, min] = [series.max[at], series.min[at]];

@@ -5,6 +5,7 @@ import {
   fail,
   outOfRange,
   type Problem,
+  plainCopy,
   quantity,
   RatewrightError,
   rangeProblem,
@@ -210,9 +211,10 @@ const problemsOf = (input: DegreeDayModelInput, path: string): Problem[] => {
 
 /** Takes a model that may come from JSON, or throws all that is wrong with it. */
 export const checkedModel = <Id extends string>(
-  model: DegreeDayModel<Id>,
+  given: DegreeDayModel<Id>,
   path: string,
 ): DegreeDayModel<Id> => {
+  const model = plainCopy(given);
   if (model?.type !== "degree-day-model") return fail("type", path, model, "a degree-day model");
   if (model.version !== 1) fail("type", `${path}.version`, model.version, "1");
   expectFields(model, modelFields, path);
@@ -252,15 +254,16 @@ export const checkedModel = <Id extends string>(
 export const degreeDayModel = <const M extends DegreeDayModelInput>(
   input: M,
 ): DegreeDayModel<DegreeDayId<M>> => {
-  if (typeof input !== "object" || input === null) return fail("type", "model", input, "a record");
-  expectFields(input, modelFields, "model");
-  const problems = problemsOf(input, "model");
+  const given = plainCopy(input);
+  if (typeof given !== "object" || given === null) return fail("type", "model", given, "a record");
+  expectFields(given, modelFields, "model");
+  const problems = problemsOf(given, "model");
   if (problems.length > 0) throw new RatewrightError(problems);
-  const { method, base, upper, cutoff, sensor, start, source } = input;
+  const { method, base, upper, cutoff, sensor, start, source } = given;
   return {
     type: "degree-day-model",
     version: 1,
-    id: degreeDayId(input) as DegreeDayId<M>,
+    id: degreeDayId(given) as DegreeDayId<M>,
     method,
     base: { value: base.value + 0, unit: base.unit },
     ...(upper === undefined ? {} : { upper: { value: upper.value + 0, unit: upper.unit } }),

@@ -88,11 +88,12 @@ export const calendarAgainstDegreeDays = <Id extends string>(
   const asked = expectQuantity(input.interval, expected, "interval");
   const days = expectNumber(input.intervalDays, "intervalDays", { min: 1, max: horizon });
   if (!Number.isInteger(days)) outOfRange("intervalDays", days, { step: 1, count: "days" });
-  if (!Array.isArray(input.starts)) return fail("type", "starts", input.starts, "a list of dates");
-  if (input.starts.length > 10_000) return outOfRange("starts", input.starts, { max: 10000, count: "dates" });
+  const { starts } = input as { readonly starts: unknown };
+  if (!Array.isArray(starts)) return fail("type", "starts", starts, "a list of dates");
+  if (starts.length > 10_000) return outOfRange("starts", starts, { max: 10000, count: "dates" });
   const chain = heatChain(input, model);
   const interval = asked.in(`${chain.scale} d`);
-  return Array.from(input.starts as readonly CivilDate[], (start, i) => {
+  return Array.from(starts as readonly CivilDate[], (start, i) => {
     const from = civilDate(start, `starts[${i}]`);
     const byCalendar = addDays(from, days);
     const reach = reachAlong(chain, from, "heat", (total) => !exceeds(interval, total));

@@ -5,6 +5,7 @@ import {
   expectFields,
   outOfRange,
   type Problem,
+  plainCopy,
   type Quantity,
   type QuantityJson,
   RatewrightError,
@@ -206,10 +207,11 @@ export const ruleProblems = (rule: Omit<IntervalRule, "type" | "version">, path:
  * ```
  */
 export const intervalRule = (input: Omit<IntervalRule, "type" | "version">): IntervalRule => {
-  expectFields(input, ["type", "version", ...ruleFields], "rule", "a record with what is stated");
-  const problems = ruleProblems(input, "rule");
+  const given = plainCopy(input);
+  expectFields(given, ["type", "version", ...ruleFields], "rule", "a record with what is stated");
+  const problems = ruleProblems(given, "rule");
   if (problems.length > 0) throw new RatewrightError(problems);
-  const { minimumDays, maximumDays, maximumApplications, maximumAmount, window, blackout, source } = input;
+  const { minimumDays, maximumDays, maximumApplications, maximumAmount, window, blackout, source } = given;
   const own = (per: CountingPeriod): CountingPeriod => (typeof per === "object" ? { ...per } : per);
   const plain = ({ amount, per }: PeriodAmount): PeriodAmount => {
     const { value, unit, of } = amount;

@@ -84,7 +84,7 @@ const readRule = (input: unknown, path: string): SeedingInterval => {
     to: () => expectOneOf(to, events, `${path}.to`),
     minimumDays: () =>
       Number.isSafeInteger(minimumDays) && (minimumDays as number) >= 0
-        ? (minimumDays as number)
+        ? (minimumDays as number) + 0
         : outOfRange(`${path}.minimumDays`, minimumDays, { step: 1, min: 0, count: "days" }),
     about: () => aboutAt(about, `${path}.about`),
     source: () => expectSource(source, `${path}.source`),

@@ -1,5 +1,5 @@
 import { type CivilDate, compareDates, isCivilDate } from "../../calendar/index.js";
-import { checks, fail } from "../../quantity/index.js";
+import { checks, fail, plainCopy } from "../../quantity/index.js";
 import { type Asked, entryRow, type Labels, noLabels } from "../entry/entry-row.js";
 import { type History, type HistoryRow, historyOf } from "../entry/history.js";
 import type { LedgerEntry } from "../entry/ledger-entry.js";
@@ -42,10 +42,13 @@ export const standingReader = (input: unknown, path: string, asked?: Asked): Sta
   const seen = (place: number): LedgerEntry => {
     if (own) return entry(place);
     // Its place in the ledger is spelt out only where something is wrong.
-    const read = readEntry(entry(place), "", problems, labels) as LedgerEntry;
+    const stored = entry(place);
+    // What is read field by field is read once; the lists of a few entries are gone through again.
+    const given = stored.supplies === undefined && stored.contents === undefined ? stored : plainCopy(stored);
+    const read = readEntry(given, "", problems, labels) as LedgerEntry;
     if (problems.count() > 0) {
       const told = checks();
-      readEntry(entry(place), at(place), told, labels);
+      readEntry(given, at(place), told, labels);
       told.done();
     }
     return read;

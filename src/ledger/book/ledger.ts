@@ -1,4 +1,4 @@
-import { type Checks, checks, expectFields, fail, shown } from "../../quantity/index.js";
+import { type Checks, checks, expectFields, fail, outOfRange, shown } from "../../quantity/index.js";
 import { expectId, idKey, otherId } from "../entry/entry-id.js";
 import { type Labels, noLabels } from "../entry/entry-row.js";
 import type { Ledger, LedgerEntry } from "../entry/ledger-entry.js";
@@ -80,10 +80,19 @@ export const readCorrections = (
  */
 export const ledger = (entries: readonly LedgerEntry[] = []): Ledger => {
   if (!Array.isArray(entries)) fail("type", "entries", entries, "a list of entries");
+  expectEnd(entries, "entries");
   const problems = checks();
   const { own, whole } = readEntries(entries, "entries", problems);
   problems.done();
   return frozenLedger(own, whole);
+};
+
+/** More entries than a large company writes down in its life. */
+const mostEntries = 1_000_000;
+
+/** Refuses a list that claims more entries than there can be, before it is walked. */
+const expectEnd = (entries: readonly unknown[], path: string): void => {
+  if (entries.length > mostEntries) outOfRange(path, entries, { max: mostEntries, count: "entries" });
 };
 
 /** Takes copies of entries and reads the copies, so that what was read is what is kept; what is wrong goes to `problems`. */
@@ -116,7 +125,9 @@ export const expectLedger = (input: unknown, path: string): Ledger => {
   if (version !== 1) fail("type", `${path}.version`, version, "1");
   expectFields(input, ["type", "version", "entries"], path);
   if (!Array.isArray(entries)) return fail("type", `${path}.entries`, entries, "a list");
-  return isOwnLedger(input as Ledger) ? (input as Ledger) : { type, version: 1, entries };
+  if (isOwnLedger(input as Ledger)) return input as Ledger;
+  expectEnd(entries, `${path}.entries`);
+  return { type, version: 1, entries: Array.from(entries) };
 };
 
 /** Takes a ledger that may come from JSON with all of its entries, or throws all that is wrong with them. */

@@ -45,6 +45,7 @@ export const ownCopies = (): OwnCopies => {
     return Object.freeze(made);
   };
   const copyOf = (input: unknown, depth: number): unknown => {
+    if (typeof input === "number") return input + 0;
     if (typeof input === "function") return asItIs(input);
     if (typeof input !== "object" || input === null) return input;
     if (depth > deepest || ArrayBuffer.isView(input)) return asItIs(input);

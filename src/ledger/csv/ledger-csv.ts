@@ -1,5 +1,6 @@
-import { checks, expectFields, expectFlag } from "../../quantity/index.js";
+import { checks, expectFields, expectFlag, plainCopy } from "../../quantity/index.js";
 import { expectLedger } from "../book/ledger.js";
+import { isOwnLedger } from "../book/own-ledger.js";
 import { entryPlaces } from "../entry/entry-readers.js";
 import { noLabels } from "../entry/entry-row.js";
 import type { Ledger } from "../entry/ledger-entry.js";
@@ -42,7 +43,8 @@ import { csvText } from "./csv-text.js";
 export const ledgerCsv = (ledger: Ledger, options: { readonly guardFormulas?: boolean } = {}): string => {
   const { guardFormulas } = expectFields(options, ["guardFormulas"], "options");
   const guard = guardFormulas === undefined ? false : expectFlag(guardFormulas, "options.guardFormulas");
-  const { entries } = expectLedger(ledger, "ledger");
+  const given = expectLedger(ledger, "ledger");
+  const entries = isOwnLedger(given) ? given.entries : given.entries.map((entry) => plainCopy(entry));
   const problems = checks();
   const labels = noLabels();
   for (const [i, entry] of entries.entries()) readEntry(entry, `ledger.entries[${i}]`, problems, labels);

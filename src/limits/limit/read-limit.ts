@@ -7,6 +7,7 @@ import {
   expectOneOf,
   expectRecord,
   expectText,
+  plainCopy,
   rangeProblem,
   shown,
 } from "../../quantity/index.js";
@@ -84,7 +85,8 @@ export const readLimits = (input: unknown, problems: Checks, path = "limits"): r
 export const limit = (input: Limit, path = "limit"): Limit => {
   expectText(path, "path", "a path");
   const problems = checks();
-  readOne(input, path, problems);
+  const own = plainCopy(input);
+  readOne(own, path, problems);
   problems.done();
-  return input;
+  return own;
 };

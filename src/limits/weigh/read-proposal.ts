@@ -11,7 +11,7 @@ import {
   readEntry,
 } from "../../ledger/house.js";
 import type { LedgerEntry } from "../../ledger/index.js";
-import { checks, fail } from "../../quantity/index.js";
+import { checks, fail, plainCopy } from "../../quantity/index.js";
 import type { ApplicationFacts } from "../limit/limit-condition.js";
 import { readFacts } from "../limit/read-condition.js";
 
@@ -34,7 +34,7 @@ export const readProposal = (input: unknown, path: string): { proposal: ReadProp
   if (typeof input !== "object" || input === null) {
     return fail(input === undefined ? "missing" : "type", path, input, "an application");
   }
-  const { facts, ...given } = input as Proposal;
+  const { facts, ...given } = plainCopy(input) as Proposal;
   const problems = checks();
   const { date: when } = given as { date?: unknown };
   // A date object, such as a Temporal.PlainDate, is taken as its text.

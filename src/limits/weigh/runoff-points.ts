@@ -5,6 +5,7 @@ import {
   type FactSource,
   type Finding,
   fail,
+  plainCopy,
 } from "../../quantity/index.js";
 import { mostFacts, type RunoffFact, readRunoff } from "../limit/edge-facts.js";
 import type { RunoffMeasure } from "../limit/limit.js";
@@ -108,7 +109,7 @@ export const runoffPoints = (input: {
   readonly menu?: "US EPA" | readonly RunoffMeasure[];
 }): RunoffPoints => {
   const problems = checks();
-  const given = expectRecord(input, "input", "measures and a menu");
+  const given = plainCopy(expectRecord(input, "input", "measures and a menu"));
   problems.run(() => expectFields(given, ["measures", "menu"], "input"));
   problems.run(() => readRunoff(given.measures, "measures"));
   const facts = given.measures;

@@ -47,12 +47,11 @@ const toleranceOf = (input: unknown): Quantity<"1", "none"> => {
 /** Reads what is to be compared, or throws all that is wrong with it. */
 const readTarget = <D extends string, S extends string>(input: unknown) => {
   const given = expectFields(input, ["measured", "target", "tolerance", "confidence"]);
-  if (given.measured === undefined || given.measured === null) {
-    fail("missing", "measured", given.measured, "a measured rate");
-  }
-  const isEstimate = (given.measured as { readonly type?: unknown }).type === "estimate";
-  const estimate = isEstimate ? expectEstimate(given.measured as Estimate<D, S>, "measured") : undefined;
-  const measured = estimate?.value ?? anyQuantity<D, S>(given.measured, "measured");
+  const { measured: told } = given;
+  if (told === undefined || told === null) fail("missing", "measured", told, "a measured rate");
+  const isEstimate = (told as { readonly type?: unknown }).type === "estimate";
+  const estimate = isEstimate ? expectEstimate(told as Estimate<D, S>, "measured") : undefined;
+  const measured = estimate?.value ?? anyQuantity<D, S>(told, "measured");
   if (measured.value < 0) outOfRange("measured", measured, { min: 0 });
   const { dimension, of } = measured;
   const read = allOf({

@@ -1,4 +1,12 @@
-import { allOf, expectFields, expectNumber, expectOneOf, fail, outOfRange } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectNumber,
+  expectOneOf,
+  fail,
+  outOfRange,
+  plainCopy,
+} from "../../quantity/index.js";
 import { expectNumbers, type Numbers } from "./numbers.js";
 
 /**
@@ -28,7 +36,7 @@ export const interpolate = (input: {
   readonly x: number;
   readonly outside?: "refuse" | "hold";
 }): number => {
-  const given = expectFields(input, ["xs", "ys", "x", "outside"]);
+  const given = expectFields(plainCopy(input), ["xs", "ys", "x", "outside"]);
   const { xs, ys, x, outside } = allOf({
     xs: () => expectNumbers(given.xs, "xs", 1),
     ys: () => expectNumbers(given.ys, "ys", 1),

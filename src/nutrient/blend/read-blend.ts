@@ -1,4 +1,12 @@
-import { allOf, expectFields, expectQuantity, fail, numberIn, type Quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectQuantity,
+  fail,
+  numberIn,
+  plainCopy,
+  type Quantity,
+} from "../../quantity/index.js";
 import { eachOf } from "../label/under-path.js";
 import type { LeastCostBlendInput } from "./blend-input.js";
 import { type LimitRow, limitRows } from "./blend-limits.js";
@@ -20,7 +28,8 @@ export interface ReadProblem {
 }
 
 /** Takes a blend that may come from JSON, or throws all that is wrong with it. */
-export const readProblem = (input: LeastCostBlendInput<string>): ReadProblem => {
+export const readProblem = (given: LeastCostBlendInput<string>): ReadProblem => {
+  const input = plainCopy(given);
   expectFields(input, ["batch", "materials", "filler", "limits"], "input");
   const first: unknown = Array.isArray(input.materials) ? Object(input.materials[0]).price : undefined;
   const currency = currencyOf(first);

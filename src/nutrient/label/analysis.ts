@@ -140,7 +140,7 @@ const checked = (
   if (total > 100 + 1e-9) {
     outOfRange(path, `${total} % in all`, { max: 100, unit: "%" }, "{} in all");
   }
-  const own: Analysis["percent"] = { ...percent };
+  const own: Analysis["percent"] = Object.fromEntries(keys.map((key) => [key, (percent[key] as number) + 0]));
   return traceElements === true ? { basis, percent: own, traceElements } : { basis, percent: own };
 };
 
@@ -181,6 +181,6 @@ export const percentOf = (given: Analysis, nutrient: Nutrient): number => {
   }
   // A record made by hand is read like a label.
   return typeof percent === "number" && percent >= 0 && percent <= 100
-    ? percent * factor
+    ? percent * factor + 0
     : fail("range", "analysis", percent, "0 to 100 %", { params: { min: 0, max: 100, unit: "%" } });
 };

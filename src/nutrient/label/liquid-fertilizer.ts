@@ -8,6 +8,7 @@ import {
   isSubstance,
   likeQuantity,
   outOfRange,
+  plainCopy,
   Quantity,
 } from "../../quantity/index.js";
 import { expectPath, expectShortText } from "./expect-source.js";
@@ -77,13 +78,14 @@ export const liquidFertilizer = <const Id extends string, Stated extends Nutrien
   input: LiquidFertilizerInput<Id, Stated>,
   path = "liquidFertilizer",
 ): LiquidFertilizer<Id, Stated> => {
+  const own = plainCopy(input);
   expectPath(path);
-  refuseWeights(input, path);
-  const given = expectFields(input, fields, path, "a label by volume: { id, perVolume }");
+  refuseWeights(own, path);
+  const given = expectFields(own, fields, path, "a label by volume: { id, perVolume }");
   const read = allOf({
     id: () =>
       typeof given.id === "string" && given.id.length <= 200 && isSubstance(`product:${given.id}`)
-        ? input.id
+        ? own.id
         : fail(
             given.id === undefined ? "missing" : "type",
             `${path}.id`,

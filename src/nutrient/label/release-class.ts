@@ -7,6 +7,7 @@ import {
   fail,
   frozen,
   outOfRange,
+  plainCopy,
 } from "../../quantity/index.js";
 import type { NitrogenBreakdown } from "./nitrogen-breakdown.js";
 
@@ -116,21 +117,22 @@ export interface ReleaseClass {
  * ```
  */
 export const releaseClass = (breakdown: NitrogenBreakdown, scheme: ReleaseSchemeName): ReleaseClass => {
+  const given = plainCopy(breakdown);
   if (
-    Object(breakdown).type !== "nitrogen breakdown" ||
-    !Array.isArray(breakdown.findings) ||
-    breakdown.findings.length > 1000
+    Object(given).type !== "nitrogen breakdown" ||
+    !Array.isArray(given.findings) ||
+    given.findings.length > 1000
   ) {
-    return fail("type", "breakdown", breakdown, "a record made by nitrogenBreakdown");
+    return fail("type", "breakdown", given, "a record made by nitrogenBreakdown");
   }
   const known = expectOneOf(scheme, Object.keys(releaseSchemes) as ReleaseSchemeName[], "scheme");
   const rules = releaseSchemes[known];
-  const slow = percentOfNitrogen(breakdown.slowShare, "N:slow/N", "breakdown.slowShare");
+  const slow = percentOfNitrogen(given.slowShare, "N:slow/N", "breakdown.slowShare");
   const share =
     rules.share === "slow"
       ? slow
       : percentOfNitrogen(
-          breakdown.waterInsolubleShare ??
+          given.waterInsolubleShare ??
             fail("missing", "breakdown.waterInsolubleShare", undefined, "the label's breakdown of nitrogen"),
           "other:WIN/N",
           "breakdown.waterInsolubleShare",
@@ -138,7 +140,7 @@ export const releaseClass = (breakdown: NitrogenBreakdown, scheme: ReleaseScheme
   const reached = rules.classes.find(({ from, exclusive }) =>
     exclusive === true ? exceeds(share, from) : !exceeds(from, share),
   );
-  const findings: Finding[] = [...breakdown.findings];
+  const findings: Finding[] = [...given.findings];
   if (rules.share === "water-insoluble" && exceeds(slow, share)) {
     findings.push({
       code: "nitrogen/coated-not-counted",

@@ -1,5 +1,5 @@
 import type { CivilDate } from "../../calendar/index.js";
-import type { Finding } from "../../quantity/index.js";
+import { type Finding, plainCopy } from "../../quantity/index.js";
 import { turfQuestion } from "./read-turf.js";
 import { type TurfFinding, turfRules } from "./turf-rules.js";
 import type { TurfConflicts, TurfState, TurfTreatment } from "./turf-types.js";
@@ -34,8 +34,9 @@ export const turfConflicts = (input: {
   readonly treatment: TurfTreatment;
   readonly turf: TurfState;
 }): TurfConflicts => {
-  const date = turfQuestion(input);
-  const { treatment, turf } = input;
+  const given = plainCopy(input);
+  const date = turfQuestion(given);
+  const { treatment, turf } = given;
   const { id, use, label } = treatment;
   const asked = { date, use, what: treatment.activeIngredient ?? use, label, turf };
   const answers = turfRules.map((rule) => rule(asked));

@@ -17,6 +17,7 @@ import {
   expectText,
   fail,
   frozen,
+  plainCopy,
   unitSystem,
   unreadable,
 } from "../../quantity/index.js";
@@ -116,7 +117,7 @@ const endsBeforeVisit = (treatments: readonly ReadTreatment[], date: CivilDate, 
  * @throws RatewrightError where the input is no record of plain data
  */
 export const readJob = (input: unknown, problems: Checks): ReadJob => {
-  const top = problems.run(() => expectRecord(input, "job", "a job")) as Job | undefined;
+  const top = problems.run(() => expectRecord(plainCopy(input), "job", "a job")) as Job | undefined;
   if (top === undefined) problems.done();
   const job = top as Job;
   for (const problem of unreadable(job, "")) problems.add({ ...problem, path: problem.path || "job" });

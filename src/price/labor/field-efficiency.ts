@@ -4,6 +4,7 @@ import {
   expectQuantity,
   fail,
   inUnit,
+  plainCopy,
   type Quantity,
   quantity,
   unitSystem,
@@ -67,7 +68,7 @@ export const fieldEfficiency = (input: {
   readonly fill?: Time;
 }): FieldEfficiency => {
   const known = ["swath", "speed", "overlap", "runLength", "turn", "load", "fill"] as const;
-  const fields = expectFields(input, known);
+  const fields = plainCopy(expectFields(input, known));
   const length = (name: "swath" | "runLength") => () =>
     fields[name] === undefined
       ? fail("missing", name, undefined, "a length")
@@ -105,7 +106,7 @@ export const fieldEfficiency = (input: {
   const standing = load === undefined || fill === undefined ? 0 : fill / load;
   const all = working + turning + standing;
   const share = (part: number): Share => quantity((100 * part) / all, "%");
-  const metric = unitSystem(input.swath.unit) === "metric";
+  const metric = unitSystem((fields.swath as Length).unit) === "metric";
   return {
     type: "field-efficiency",
     version: 1,

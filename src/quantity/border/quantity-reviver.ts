@@ -19,16 +19,17 @@ import { placed, readRecord } from "./record.js";
  * ```
  */
 export const quantityReviver = (key: string, value: unknown): unknown => {
+  const path = typeof key === "string" && key !== "" ? key : "value";
   if (typeof value !== "object" || value === null) {
     // `1e999` is JSON, and JSON.parse makes infinity of it.
     const lost = typeof value === "number" && !Number.isFinite(value);
-    return lost ? fail("not-finite", String(key) || "value", value, "a number that is not too large") : value;
+    return lost ? fail("not-finite", path, value, "a number that is not too large") : value;
   }
   const { value: number, unit, of, dimension = "", ...more } = value as Readonly<Record<string, unknown>>;
   return typeof number === "number" &&
     [unit, of, dimension].every((text) => typeof text === "string") &&
     Object.keys(more).length === 0
-    ? revived(value, String(key))
+    ? revived(value, path)
     : value;
 };
 

@@ -26,6 +26,7 @@ export const expectNumber = (
   if (typeof input !== "number" || !Number.isFinite(input)) {
     return fail("not-finite", path, input, "a finite number");
   }
+  if (typeof bounds !== "object") fail("type", "bounds", bounds, "a record with min, max, above or below");
   const given = Object(bounds) as typeof bounds;
   for (const [name, bound] of Object.entries(given)) {
     if (!/^(?:min|max|above|below)$/.test(name) || (bound !== undefined && typeof bound !== "number"))

@@ -10,9 +10,12 @@
  * ```
  */
 export const frozen = <const T>(table: T): T => {
-  if (typeof table === "object" && table !== null && !Object.isFrozen(table)) {
-    Object.freeze(table);
-    for (const part of Object.values(table)) frozen(part);
+  // A list of what is still to be frozen: a table may be deeper than a program can call itself.
+  const open: unknown[] = [table];
+  for (let part = open.pop(); part !== undefined; part = open.pop()) {
+    if (typeof part !== "object" || part === null || Object.isFrozen(part)) continue;
+    Object.freeze(part);
+    for (const inner of Object.values(part)) if (inner !== undefined) open.push(inner);
   }
   return table;
 };

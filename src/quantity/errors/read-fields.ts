@@ -148,15 +148,17 @@ export const readFields = (
   expected: string,
   problems: Checks,
 ): void => {
-  expectCall(Object(problems).run);
+  const run = (Object(problems) as Partial<Checks>).run as Checks["run"];
+  expectCall(run);
+  const attempt = <T>(check: () => T): T | undefined => run.call(problems, check) as T | undefined;
   const named = expectRecord(readers, "readers", "a reader for each field");
   const at = typeof path === "string" ? path : "input";
-  const record = problems.run(() => expectFields(input, Object.keys(named), at, expected));
+  const record = attempt(() => expectFields(input, Object.keys(named), at, expected));
   if (record === undefined) return;
   for (const [name, read] of Object.entries(named)) {
     const value = record[name];
     if (value !== undefined || listed(needed).includes(name)) {
-      problems.run(() => {
+      attempt(() => {
         expectCall(read);
         return (read as Reader)(value, `${at}.${name}`);
       });

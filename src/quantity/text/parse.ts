@@ -12,9 +12,11 @@ import type { Measures, ParseOptions } from "./text-reading.js";
 const optionNames = ["dimension", "of", "decimal", "measures"] as const;
 
 const checkedOptions = (options: unknown = {}): ParseOptions => {
-  checkExpectation(options, "options", optionNames);
-  // What was checked field by field is what the type says.
-  return options as ParseOptions;
+  // A record of its own: what was checked field by field is what is used.
+  const own =
+    typeof options === "object" && options !== null && !Array.isArray(options) ? { ...options } : options;
+  checkExpectation(own, "options", optionNames);
+  return own as ParseOptions;
 };
 
 const parsed = (text: unknown, options: ParseOptions): Quantity<string, string> => {

@@ -1,5 +1,5 @@
 import { fail, shown } from "../errors/errors.js";
-import type { Bound } from "./expected.js";
+import { type Bound, recordOr } from "./expected.js";
 import { expectQuantity, operand, type Quantity } from "./quantity.js";
 
 /**
@@ -22,7 +22,7 @@ export const expectAmount = <const D extends string>(
   expected: { readonly dimensions: readonly D[]; readonly of?: string; readonly bound?: Bound },
   path: string,
 ): Quantity<D, string> => {
-  const { dimensions, ...rest } = Object(expected) as typeof expected;
+  const { dimensions, ...rest } = recordOr(expected);
   if (!Array.isArray(dimensions) || dimensions.length > 1000)
     fail("type", "expected.dimensions", dimensions, "a list of dimensions");
   const q = operand(input, path);

@@ -31,6 +31,10 @@ export const expectedSubstance = (
 export const textIsRead = (input: unknown): string =>
   typeof input === "string" ? "; parseQuantity and readQuantity read text" : "";
 
+/** What is expected, or nothing at all where it is no record: a text is walked letter by letter. */
+export const recordOr = <R extends object>(expected: R): R =>
+  typeof expected === "object" && expected !== null ? expected : ({} as R);
+
 /** Takes a number that is finite, or throws with its path. */
 export const finite = (value: number, path: string, got: unknown = value): number =>
   Number.isFinite(value) ? value : fail("not-finite", path, got, `a finite number${textIsRead(value)}`);

@@ -30,6 +30,7 @@ import {
   knownSubstance,
   notZero,
   parts,
+  recordOr,
   textIsRead,
 } from "./expected.js";
 import type { Addend, PerKind } from "./kinds.js";
@@ -228,16 +229,14 @@ export const expectQuantity = <const D extends string, const S extends string = 
   path: string,
 ): Quantity<D, S> => {
   const q = operand(input, path);
-  const wanted = Object(expected) as typeof expected;
+  const wanted = recordOr(expected);
   const { dimension, of = q.of, bound } = wanted;
   // What is misspelt is not there under its name; where all are there, nothing can be. A constant is looked at once.
   if (wanted !== sound && (bound === undefined || wanted.of === undefined))
     sound = alone(wanted, kind, "expected");
   if (typeof dimension !== "string") fail("type", "expected.dimension", dimension, "the name of a dimension");
   if (q.dimension !== dimension) fail("unit/mismatch", path, q, `a quantity of ${dimension}`);
-  if (q.of !== of) {
-    fail("substance/mismatch", path, q, expectedSubstance(q, of));
-  }
+  if (q.of !== of) fail("substance/mismatch", path, q, expectedSubstance(q, of));
   if (bound === "positive" && q.value <= 0)
     fail("range", path, q, "more than zero", { params: { above: 0 } });
   if (bound === "non-negative" && q.value < 0) fail("range", path, q, "zero or more", { params: { min: 0 } });

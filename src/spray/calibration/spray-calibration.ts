@@ -61,22 +61,23 @@ export const groundOf = (input: {
   readonly course?: unknown;
   readonly width?: unknown;
 }): Area => {
-  if (input.area === undefined) {
-    if (isCatchCourse(input.course)) {
-      if (input.width !== undefined)
-        fail("conflict", "width", input.width, "no width, because the course of catchCourse has its area");
-      return ground(input.course.area, "course.area");
+  const given = { area: input.area, course: input.course, width: input.width };
+  if (given.area === undefined) {
+    if (isCatchCourse(given.course)) {
+      if (given.width !== undefined)
+        fail("conflict", "width", given.width, "no width, because the course of catchCourse has its area");
+      return ground(given.course.area, "course.area");
     }
     const { course, width } = allOf({
-      course: () => positive(input.course, "course", "length"),
-      width: () => positive(input.width, "width", "length"),
+      course: () => positive(given.course, "course", "length"),
+      width: () => positive(given.width, "width", "length"),
     });
     return testArea({ distance: course, swath: width });
   }
-  if (input.course !== undefined || input.width !== undefined) {
-    fail("conflict", "area", input.area, "an area, or a course and a width, but not both");
+  if (given.course !== undefined || given.width !== undefined) {
+    fail("conflict", "area", given.area, "an area, or a course and a width, but not both");
   }
-  return ground(input.area, "area");
+  return ground(given.area, "area");
 };
 
 /** Volumes of one carrier, all above zero. */

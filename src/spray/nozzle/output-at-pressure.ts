@@ -1,4 +1,12 @@
-import { allOf, expectFields, fail, likeQuantity, numberIn, type Quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  fail,
+  likeQuantity,
+  numberIn,
+  plainCopy,
+  type Quantity,
+} from "../../quantity/index.js";
 import { type Carrier, carriedOf, type Pressure, positive } from "../inputs.js";
 
 /** What the pressure changes: the flow of a nozzle, or the volume per area at one speed. */
@@ -43,7 +51,8 @@ export const outputAtPressure = <D extends Output, S extends Carrier>(input: {
   readonly from: Pressure;
   readonly to: Pressure;
 }): ByPressure<Quantity<D, S>> => {
-  const given = expectFields(input, ["output", "from", "to"]);
+  const given = plainCopy(input);
+  expectFields(given, ["output", "from", "to"]);
   const { from, to } = allOf({
     output: () => carriedOf(given.output, "output"),
     from: () => positive(given.from, "from", "pressure"),
@@ -52,7 +61,7 @@ export const outputAtPressure = <D extends Output, S extends Carrier>(input: {
   return {
     type: "output-at-pressure",
     version: 1,
-    value: likeQuantity(input.output, input.output.value * Math.sqrt(to.in("kPa") / from.in("kPa"))),
+    value: likeQuantity(given.output, given.output.value * Math.sqrt(to.in("kPa") / from.in("kPa"))),
     notChecked: unchecked(),
   };
 };

@@ -5,6 +5,7 @@ import {
   type Finding,
   fail,
   numberIn,
+  plainCopy,
   type Quantity,
   quantity,
   toldAt,
@@ -73,14 +74,15 @@ export const pulseWidth = <S extends Carrier>(input: {
   readonly width: Length;
   readonly duty?: DutyRange;
 }): PulseWidth => {
-  const given = expectFields(input, ["full", "applicationVolume", "speed", "width", "duty"]);
+  const given = plainCopy(input);
+  expectFields(given, ["full", "applicationVolume", "speed", "width", "duty"]);
   const { full, flow, speed, limits } = allOf({
-    full: () => carried(input.full, "full", "volume/time"),
+    full: () => carried(given.full, "full", "volume/time"),
     flow: () =>
       nozzleFlow({
-        applicationVolume: input.applicationVolume as Quantity<"volume/area", S>,
-        speed: input.speed,
-        width: input.width,
+        applicationVolume: given.applicationVolume as Quantity<"volume/area", S>,
+        speed: given.speed,
+        width: given.width,
       }),
     speed: () => (given.speed === undefined ? undefined : positive(given.speed, "speed", "length/time")),
     limits: () => dutyOf(given.duty),
@@ -89,7 +91,7 @@ export const pulseWidth = <S extends Carrier>(input: {
     fail(
       "substance/mismatch",
       "applicationVolume",
-      input.applicationVolume,
+      given.applicationVolume,
       `a volume per area of ${full.of}, as the flow`,
     );
   const duty = (100 * numberIn(flow, full.unit)) / full.value;

@@ -6,6 +6,7 @@ import {
   expectList,
   type Finding,
   outOfRange,
+  plainCopy,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -115,7 +116,7 @@ export const coverOverTime = (
     readonly targets?: readonly Share[];
   },
 ): CoverOverTime => {
-  const record = expectFields(input, fields);
+  const record = plainCopy(expectFields(input, fields));
   const { curve, when, spread, rooting, targets } = allOf({
     curve: () => curveOf(record.start, "start"),
     when: () => {
@@ -146,7 +147,7 @@ export const coverOverTime = (
     })),
     reached,
     findings: [...spread.findings, ...findingsOf(reached, days)],
-    restsOn: [...spread.restsOn, { what: "growth", source: growthSource(input.growth) }],
+    restsOn: [...spread.restsOn, { what: "growth", source: growthSource(record.growth as GrowthOfDays) }],
     notChecked: [
       ...spread.notChecked,
       ...(record.rooting === undefined ? [rootingUnknown] : []),

@@ -5,6 +5,7 @@ import {
   expectOneOf,
   type Finding,
   fail,
+  plainCopy,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -13,7 +14,7 @@ import { isMetric, type Length, percentAt, type Share } from "../read.js";
 import type { GrowInConditions } from "./cover-over-time.js";
 import { after, dateAt, neverChecked, rootingDays, rootingUnknown, spanOf } from "./cover-span.js";
 import { type CoverStart, curveOf } from "./cover-start.js";
-import { growthDays, growthSource } from "./growth-days.js";
+import { type GrowthOfDays, growthDays, growthSource } from "./growth-days.js";
 import { radiusOfCover } from "./lattice-cover.js";
 import { type RestsOn, spreadAt } from "./spread.js";
 
@@ -78,7 +79,7 @@ export const spacingForCover = (
     readonly cover: Share;
   },
 ): SpacingForCover => {
-  const record = expectFields(input, ["plug", "pattern", "from", "by", "cover", ...conditions]);
+  const record = plainCopy(expectFields(input, ["plug", "pattern", "from", "by", "cover", ...conditions]));
   const { plug, pattern, when, cover, spread, rooting } = allOf({
     plug: () => plugAt(record.plug, "plug"),
     pattern: () => expectOneOf(record.pattern, ["square", "triangular"], "pattern"),
@@ -117,7 +118,7 @@ export const spacingForCover = (
     mid: choice(spread.perDay.mid),
     high: choice(spread.perDay.high),
     findings: spread.findings,
-    restsOn: [...spread.restsOn, { what: "growth", source: growthSource(input.growth) }],
+    restsOn: [...spread.restsOn, { what: "growth", source: growthSource(record.growth as GrowthOfDays) }],
     notChecked: notChecked(spread.notChecked, record.rooting),
   };
 };
@@ -176,7 +177,7 @@ export const plantingDateForCover = (
     readonly cover: Share;
   },
 ): PlantingDateForCover => {
-  const record = expectFields(input, ["start", "earliest", "by", "cover", ...conditions]);
+  const record = plainCopy(expectFields(input, ["start", "earliest", "by", "cover", ...conditions]));
   const { curve, when, cover, spread, rooting } = allOf({
     curve: () => curveOf(record.start, "start"),
     when: () => {
@@ -213,7 +214,7 @@ export const plantingDateForCover = (
     mid: latest(spread.perDay.mid),
     high: latest(spread.perDay.high),
     findings: spread.findings,
-    restsOn: [...spread.restsOn, { what: "growth", source: growthSource(input.growth) }],
+    restsOn: [...spread.restsOn, { what: "growth", source: growthSource(record.growth as GrowthOfDays) }],
     notChecked: notChecked(spread.notChecked, record.rooting),
   };
 };

@@ -5,6 +5,7 @@ import {
   expectNumber,
   expectQuantity,
   fail,
+  plainCopy,
   type Quantity,
   quantity,
   quantityOf,
@@ -74,16 +75,17 @@ export const tankRinse = <
   readonly rinses?: number;
   readonly strength?: Quantity<D, S>;
 }): TankRinse => {
-  expectFields(input, ["heel", "water", "rinses", "strength"]);
+  const given = plainCopy(input);
+  expectFields(given, ["heel", "water", "rinses", "strength"]);
   const { heel, water, rinses, strength } = allOf({
-    heel: () => litersOf(input.heel, "heel", "positive"),
-    water: () => litersOf(input.water, "water", "non-negative"),
-    rinses: () => rinsesOf(input.rinses, "rinses"),
+    heel: () => litersOf(given.heel, "heel", "positive"),
+    water: () => litersOf(given.water, "water", "non-negative"),
+    rinses: () => rinsesOf(given.rinses, "rinses"),
     strength: () =>
-      input.strength === undefined
+      given.strength === undefined
         ? undefined
         : expectAmount(
-            input.strength,
+            given.strength,
             { dimensions: ["mass/volume", "volume/volume"], bound: "non-negative" },
             "strength",
           ),
@@ -93,7 +95,7 @@ export const tankRinse = <
     type: "tank-rinse",
     version: 1,
     rinses,
-    perRinse: quantityOf<"volume", "water">(input.water.value / rinses, input.water.unit, "water", "water"),
+    perRinse: quantityOf<"volume", "water">(given.water.value / rinses, given.water.unit, "water", "water"),
     residue: quantity(residue * 100, "%"),
     inOneRinse: quantity((1 / (1 + water / heel)) * 100, "%"),
     limit: quantity(Math.exp(-water / heel) * 100, "%"),

@@ -4,6 +4,7 @@ import {
   expectNumber,
   expectQuantity,
   fail,
+  plainCopy,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -145,14 +146,15 @@ export const alkalineHydrolysis = (input: {
   readonly pH: number;
   readonly time: Time;
 }): AlkalineHydrolysis | undefined => {
-  expectFields(input, ["active", "pH", "time"]);
+  const given = plainCopy(input);
+  expectFields(given, ["active", "pH", "time"]);
   const { active, pH, time } = allOf({
     active: (): string =>
-      typeof input.active === "string"
-        ? input.active
-        : fail("type", "active", input.active, "the ISO common name of an active ingredient"),
-    pH: () => expectNumber(input.pH, "pH", { min: 0, max: 14 }),
-    time: () => secondsOf(input.time, "time", "non-negative"),
+      typeof given.active === "string"
+        ? given.active
+        : fail("type", "active", given.active, "the ISO common name of an active ingredient"),
+    pH: () => expectNumber(given.pH, "pH", { min: 0, max: 14 }),
+    time: () => secondsOf(given.time, "time", "non-negative"),
   });
   // US labels write the hyphen of "thiophanate-methyl" as a space.
   const name = active.trim().toLowerCase().replace(/\s+/g, "-");

@@ -7,6 +7,7 @@ import {
   expectText,
   fail,
   outOfRange,
+  plainCopy,
 } from "../../quantity/index.js";
 import type { QuizAnswer, QuizProblem, Worksheet } from "./quiz-problem.js";
 
@@ -90,7 +91,9 @@ const eachAt = (
 };
 
 /** A problem that `problem` made, which may have been through JSON. */
-export const quizAt = (input: unknown, path: string): QuizProblem => {
+export const quizAt = (input: unknown, path: string): QuizProblem => readQuiz(plainCopy(input), path);
+
+const readQuiz = (input: unknown, path: string): QuizProblem => {
   expectRecord(input, path, "a problem, as problem of ratewright/teach/problems makes it");
   const fields = expectFields(input, problemFields, path) as Partial<Record<keyof QuizProblem, unknown>>;
   allOf({
@@ -113,14 +116,15 @@ export const quizAt = (input: unknown, path: string): QuizProblem => {
 };
 
 /** A worksheet that `worksheet` made, which may have been through JSON. */
-export const worksheetAt = (input: unknown, path: string): Worksheet => {
+export const worksheetAt = (given: unknown, path: string): Worksheet => {
+  const input = plainCopy(given);
   expectRecord(input, path, "a worksheet, as worksheet of ratewright/teach/problems makes it");
   const fields = expectFields(input, ["type", "version", "seed", "units", "problems"], path);
   allOf({
     type: () => fields.type === "worksheet" || fail("type", `${path}.type`, fields.type, 'type "worksheet"'),
     seed: () => expectNumber(fields.seed, `${path}.seed`, { min: 0 }),
     units: () => textAt(fields.units, `${path}.units`),
-    problems: () => eachAt(fields.problems, `${path}.problems`, 200, quizAt),
+    problems: () => eachAt(fields.problems, `${path}.problems`, 200, readQuiz),
   });
   // Every field was read above; what it holds is what the type says.
   return input as Worksheet;

@@ -1,4 +1,4 @@
-import { expectRecord, fail } from "../../quantity/index.js";
+import { expectRecord, fail, plainCopy } from "../../quantity/index.js";
 import {
   type Area,
   area,
@@ -51,12 +51,13 @@ export const catchDepth = (input: {
   readonly opening?: Area;
   readonly diameter?: Length;
 }): Length => {
+  const given = plainCopy(input);
   const q = readRecord(
-    input,
+    given,
     {
       volume: volumeOrNone,
       opening: (value, path) => {
-        expectOneOpening(input, path);
+        expectOneOpening(given, path);
         return optional(area)(value, path);
       },
       diameter: optional(length),

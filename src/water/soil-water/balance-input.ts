@@ -59,7 +59,7 @@ export const daysOf = (
 export const filled = (values: readonly (number | null)[], path: string): readonly number[] => {
   const gap = values.indexOf(null);
   return gap < 0
-    ? (values as readonly number[])
+    ? (values as readonly number[]).map((value) => value + 0)
     : fail("missing", `${path}.values`, `null on day ${gap + 1}`, "a figure for every day of the season");
 };
 

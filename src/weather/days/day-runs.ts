@@ -6,6 +6,7 @@ import {
   expectQuantity,
   fail,
   numberIn,
+  plainCopy,
   type Quantity,
   quantityOf,
 } from "../../quantity/index.js";
@@ -38,8 +39,8 @@ const weakest = (list: readonly (DayFigureBasis | null)[]): DayFigureBasis | nul
   list.includes("normal") ? "normal" : list.includes("forecast") ? "forecast" : (list[0] ?? null);
 
 const read = (input: unknown): { readonly series: DailySeries; readonly basis?: JoinedDays["basis"] } => {
-  const joined = input as JoinedDays | undefined;
-  if (joined?.type !== "joined-days") return { series: checkedSeries(input, "series") };
+  const joined = plainCopy(input) as JoinedDays | undefined;
+  if (joined?.type !== "joined-days") return { series: checkedSeries(joined, "series") };
   const fields = expectFields(joined, ["type", "version", "series", "basis"], "series");
   const series = checkedSeries(fields.series, "series.series");
   if (!Array.isArray(fields.basis) || fields.basis.length !== series.values.length) {

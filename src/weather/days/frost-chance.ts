@@ -14,6 +14,7 @@ import {
   expectOneOf,
   expectRecord,
   fail,
+  plainCopy,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -54,7 +55,7 @@ export const frostChance = (input: {
         ? fields.side
         : fail(fields.side === undefined ? "missing" : "type", "side", fields.side, '"after" or "before"'),
   });
-  const dates = fields.dates as FrostDates | undefined;
+  const dates = plainCopy(fields.dates) as FrostDates | undefined;
   if (dates?.type !== "frost-dates" || !Array.isArray(dates.winters)) {
     return fail(dates === undefined ? "missing" : "type", "dates", dates, "frost dates, made by frostDates");
   }

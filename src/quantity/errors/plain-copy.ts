@@ -1,0 +1,50 @@
+/** No record that anybody writes is so deep, and no list so long: what is beyond stays as it is, for a reader to refuse. */
+const deepest = 64;
+const longest = 1_000_000;
+
+/**
+ * A copy of plain data, in which each value was read once: what a getter gives the second time, or what a caller changes
+ * afterwards, changes no copy. Records, lists and what stands in them are copied; a quantity, a date, a typed array, a
+ * function and whatever else has a class stay as they are, and so does what throws when it is read. -0 becomes 0.
+ *
+ * For a door behind which a record is checked first and used afterwards.
+ *
+ * @example
+ * ```ts
+ * import { plainCopy } from "ratewright";
+ * const given = { rates: [3, 4] };
+ * const own = plainCopy(given);
+ * given.rates[0] = 300;
+ * own; // => { rates: [3, 4] }
+ * ```
+ */
+export const plainCopy = <const T>(input: T): T => copyOf(input, 0, new Map()) as T;
+
+const copyOf = (input: unknown, depth: number, made: Map<object, unknown>): unknown => {
+  if (typeof input === "number") return input + 0;
+  if (typeof input !== "object" || input === null || depth > deepest) return input;
+  // What stands in two places, or in itself, does so in the copy.
+  const known = made.get(input);
+  if (known !== undefined) return known;
+  try {
+    if (Array.isArray(input)) {
+      if (input.length > longest) return input;
+      const list: unknown[] = [];
+      made.set(input, list);
+      for (let i = 0; i < input.length; i++) list.push(copyOf(input[i], depth + 1, made));
+      return list;
+    }
+    const prototype: unknown = Object.getPrototypeOf(input);
+    if (prototype !== Object.prototype && prototype !== null) return input;
+    const record = Object.create(prototype) as Record<string, unknown>;
+    made.set(input, record);
+    for (const name of Object.keys(input)) {
+      // It would be taken for the prototype.
+      if (name === "__proto__") return input;
+      record[name] = copyOf((input as Record<string, unknown>)[name], depth + 1, made);
+    }
+    return record;
+  } catch {
+    return input;
+  }
+};
