@@ -90,9 +90,11 @@ export const render = (markdown: string, place: Place): Rendered => {
         return `<div class="table" tabindex="0" role="group" aria-label="${label}"><table><thead>${cells(token.header, "th")}</thead>\n<tbody>${body}</tbody></table></div>\n`;
       },
       html({ text }: Tokens.HTML | Tokens.Tag): string {
-        // A place to link to, as the bibliography has one for each work; other markup is shown as it is written.
-        if (/^(<a id="[a-z0-9-]+">|<\/a>)$/.test(text)) return text;
-        return text.startsWith("<!--") ? "" : escaped(text);
+        return /^(<a id="[a-z0-9-]+">|<\/a>)$/.test(text)
+          ? text
+          : text.startsWith("<!--")
+            ? ""
+            : escaped(text);
       },
     },
   });
