@@ -37,6 +37,12 @@ const codeHtml = (code: string): string =>
     .map((line) => line.replace(/(^|\s)(\/\/ .*|# .*)$/, '$1<span class="remark">$2</span>'))
     .join("\n");
 
+/** Markup in a page: an anchor stays one, as the bibliography has one for each work; what else there is, is shown. */
+const markup = (text: string): string => {
+  if (/^(<a id="[a-z0-9-]+">|<\/a>)$/.test(text)) return text;
+  return text.startsWith("<!--") ? "" : escaped(text);
+};
+
 /** A page of Markdown as HTML. */
 export const render = (markdown: string, place: Place): Rendered => {
   const headings: { id: string; text: string; depth: number }[] = [];
@@ -90,11 +96,7 @@ export const render = (markdown: string, place: Place): Rendered => {
         return `<div class="table" tabindex="0" role="group" aria-label="${label}"><table><thead>${cells(token.header, "th")}</thead>\n<tbody>${body}</tbody></table></div>\n`;
       },
       html({ text }: Tokens.HTML | Tokens.Tag): string {
-        return /^(<a id="[a-z0-9-]+">|<\/a>)$/.test(text)
-          ? text
-          : text.startsWith("<!--")
-            ? ""
-            : escaped(text);
+        return markup(text);
       },
     },
   });
