@@ -4,6 +4,7 @@ declare module "js-quantities" {
   interface Quantities {
     readonly scalar: number;
     to(unit: string): Quantities;
+    mul(other: Quantities): Quantities;
     toBase(): Quantities;
     isCompatible(other: Quantities | string): boolean;
   }
@@ -28,4 +29,15 @@ declare module "@lhncbc/ucum-lhc" {
   }
   const ucum: { readonly UcumLhcUtils: { getInstance(): Utilities } };
   export default ucum;
+}
+
+declare module "unitmath" {
+  interface UnitMath {
+    to(unit: string): UnitMath;
+    mul(other: UnitMath): UnitMath;
+    getValue(): number;
+    toString(): string;
+  }
+  const unit: (value: number | string, unit?: string) => UnitMath;
+  export default unit;
 }

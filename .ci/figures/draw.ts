@@ -2,6 +2,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { argv } from "node:process";
 import { fileURLToPath } from "node:url";
+import { costFigures } from "./cost.js";
 import { type Figure, figureSvg } from "./frame.js";
 import { groundCover } from "./meadow.js";
 import { nozzleChart } from "./nozzles.js";
@@ -19,6 +20,7 @@ export const figures = (): readonly Figure[] => [
   groundCover(),
   nozzleChart(),
   soilWater(),
+  ...costFigures(),
 ];
 
 /** Where the figures lie. */

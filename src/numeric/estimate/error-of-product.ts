@@ -72,7 +72,7 @@ export const errorOfProduct = (factors: readonly Factor[]): Measured => {
     else value *= x ** power;
     relative.push((power * error) / x);
   }
-  const share = Math.sqrt(compensatedSum(relative.length, (i) => (relative[i] as number) ** 2));
+  const share = Math.sqrt(compensatedSum(relative, 0, 2));
   return {
     value: finite(value, "factors", factors),
     error: finite(Math.abs(value) * share, "factors", factors),

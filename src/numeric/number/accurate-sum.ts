@@ -1,16 +1,30 @@
 import { expectNumbers, finite, type Numbers } from "./numbers.js";
 
-/** Neumaier's sum of `term(0)` to `term(length - 1)`. */
-export const compensatedSum = (length: number, term: (i: number) => number): number => {
+/** Neumaier's sum of `(x - from)` to the power of 1 or 2, over a list of numbers. */
+export const compensatedSum = (list: Numbers, from = 0, power: 1 | 2 = 1): number => {
   let sum = 0;
   let lost = 0;
-  for (let i = 0; i < length; i++) {
-    const x = term(i);
+  for (let i = 0; i < list.length; i++) {
+    const off = (list[i] as number) - from;
+    const x = power === 1 ? off : off * off;
     const next = sum + x;
     lost += Math.abs(sum) >= Math.abs(x) ? sum - next + x : x - next + sum;
     sum = next;
   }
   return sum + lost;
+};
+
+/**
+ * The sum of the numbers of a list that is taken as {@link expectNumbers} takes it. Of a typed array a finite sum says
+ * that all of them are finite, and spares a look at each.
+ */
+export const sumOf = (values: unknown, least: number): { readonly list: Numbers; readonly sum: number } => {
+  if (values instanceof Float64Array && values.length >= least) {
+    const sum = compensatedSum(values);
+    if (Number.isFinite(sum)) return { list: values, sum };
+  }
+  const list = expectNumbers(values, "values", least);
+  return { list, sum: compensatedSum(list) };
 };
 
 /**
@@ -28,8 +42,4 @@ export const compensatedSum = (length: number, term: (i: number) => number): num
  * accurateSum([1, 1e100, 1, -1e100]); // => 2
  * ```
  */
-export const accurateSum = (values: Numbers): number => {
-  const list = expectNumbers(values, "values", 0);
-  const sum = compensatedSum(list.length, (i) => list[i] as number);
-  return finite(sum, "values", values);
-};
+export const accurateSum = (values: Numbers): number => finite(sumOf(values, 0).sum, "values", values);

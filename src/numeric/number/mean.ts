@@ -1,5 +1,5 @@
-import { accurateSum } from "./accurate-sum.js";
-import { expectNumbers, type Numbers } from "./numbers.js";
+import { sumOf } from "./accurate-sum.js";
+import { finite, type Numbers } from "./numbers.js";
 
 /**
  * The arithmetic mean: the sum divided by the number of values.
@@ -15,6 +15,6 @@ import { expectNumbers, type Numbers } from "./numbers.js";
  * ```
  */
 export const mean = (values: Numbers): number => {
-  const list = expectNumbers(values, "values", 1);
-  return accurateSum(list) / list.length;
+  const { list, sum } = sumOf(values, 1);
+  return finite(sum, "values", values) / list.length;
 };

@@ -1,7 +1,6 @@
 import { expectFields, expectOneOf } from "../../quantity/index.js";
-import { compensatedSum } from "./accurate-sum.js";
-import { mean } from "./mean.js";
-import { expectNumbers, finite, type Numbers } from "./numbers.js";
+import { compensatedSum, sumOf } from "./accurate-sum.js";
+import { finite, type Numbers } from "./numbers.js";
 
 /**
  * By what the sum of squared deviations is divided: `"n-1"` where the values are a sample of what could
@@ -28,12 +27,12 @@ export type Divisor = "n" | "n-1";
 export const standardDeviation = (values: Numbers, options: { readonly divisor: Divisor }): number => {
   const given = expectFields(options, ["divisor"], "options");
   const divisor = expectOneOf(given.divisor, ["n", "n-1"], "divisor");
-  const list = expectNumbers(values, "values", divisor === "n" ? 1 : 2);
+  const { list, sum } = sumOf(values, divisor === "n" ? 1 : 2);
   const n = list.length;
-  const m = mean(list);
-  const squares = compensatedSum(n, (i) => ((list[i] as number) - m) ** 2);
+  const m = finite(sum, "values", values) / n;
+  const squares = compensatedSum(list, m, 2);
   // What the rounding of the mean adds to the squares is taken off again.
-  const rest = compensatedSum(n, (i) => (list[i] as number) - m);
+  const rest = compensatedSum(list, m);
   const variance = Math.max(0, squares - rest ** 2 / n) / (divisor === "n" ? n : n - 1);
   return finite(Math.sqrt(variance), "values", values);
 };

@@ -61,7 +61,7 @@ export const productRatesKgPerHa = (
     const target = targetKgPerHa[i] as number;
     // Adding zero turns a negative zero into zero.
     const rate = (target * 100) / percent + 0;
-    if (!(target >= 0 && rate < Number.POSITIVE_INFINITY)) refuse("targetKgPerHa", i, target);
+    if (!(target >= 0 && rate < Number.POSITIVE_INFINITY)) return refuse("targetKgPerHa", i, target);
     rates[i] = rate;
   }
   return rates;
@@ -104,9 +104,9 @@ export const nutrientsSuppliedKg = (input: {
   for (let i = 0; i < out.length; i++) {
     const rate = rateKgPerHa[i] as number;
     const area = areaM2[i] as number;
-    if (!(rate >= 0 && rate < Number.POSITIVE_INFINITY)) refuse("rateKgPerHa", i, rate);
+    if (!(rate >= 0 && rate < Number.POSITIVE_INFINITY)) return refuse("rateKgPerHa", i, rate);
     const mass = (rate * area * percent) / 1e6 + 0;
-    if (!(area >= 0 && mass < Number.POSITIVE_INFINITY)) refuse("areaM2", i, area);
+    if (!(area >= 0 && mass < Number.POSITIVE_INFINITY)) return refuse("areaM2", i, area);
     out[i] = mass;
   }
   return out;

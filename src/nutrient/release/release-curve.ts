@@ -127,6 +127,13 @@ const shareFunction = (curve: ReleaseCurve, bound: Bound3): ((t: number) => numb
   }
 };
 
+const refuseDay = (t: number, i: number): never => {
+  const path = `equivalentDays[${i}]`;
+  return Number.isFinite(t)
+    ? fail("range", path, t, "a number of days, 0 or more")
+    : fail("not-finite", path, t, "a finite number");
+};
+
 /**
  * The share of a source's nitrogen that is out, for many days: 0 to 1 for each number of equivalent days.
  *
@@ -170,9 +177,7 @@ export const releasedShares = (
   const share = shareFunction(checkedCurve(curve, "curve"), bound);
   for (let i = 0; i < out.length; i++) {
     const t = equivalentDays[i] as number;
-    if (!(t >= 0 && t < Number.POSITIVE_INFINITY)) {
-      expectNumber(t, `equivalentDays[${i}]`, { min: 0 });
-    }
+    if (!(t >= 0 && t < Number.POSITIVE_INFINITY)) return refuseDay(t, i);
     out[i] = share(t) + 0;
   }
   return out;

@@ -107,7 +107,8 @@ const factorAt = ({ above, below, kelvin, reference, rests }: Exponent, celsius:
 /** The mean response of a day whose temperature follows a cosine. */
 const dayFactor = (form: Exponent, mean: number, half: number): number => {
   if (half === 0) return factorAt(form, mean);
-  const [outer, inner] = [half * outerPoint, half * innerPoint];
+  const outer = half * outerPoint;
+  const inner = half * innerPoint;
   return (
     (factorAt(form, mean + outer) +
       factorAt(form, mean + inner) +
@@ -181,7 +182,7 @@ export const accumulateEquivalentDaysC = (
   for (let i = 0; i < maxC.length; i++) {
     const high = maxC[i] as number;
     const low = minC[i] as number;
-    if (!(low >= coldest && high <= hottest && low <= high)) wrongDay(high, low, i);
+    if (!(low >= coldest && high <= hottest && low <= high)) return wrongDay(high, low, i);
     total += form === undefined ? 1 : dayFactor(form, (high + low) / 2, (high - low) / 2);
     out[i] = total;
   }

@@ -75,6 +75,32 @@ const intlFor = (locale: string, options: Intl.NumberFormatOptions): Intl.Number
   }
 };
 
+/** `1234567` as `1,234,567`. */
+const grouped = (digits: string): string =>
+  digits.length > 6
+    ? `${grouped(digits.slice(0, -3))},${digits.slice(-3)}`
+    : digits.length > 3
+      ? `${digits.slice(0, -3)},${digits.slice(-3)}`
+      : digits;
+
+/**
+ * The digits of an everyday number as `Intl` writes them for `en-US`, without its cost: three decimals, or four digits
+ * below 1. `undefined` where that takes more care: very large or small, or next to a half of the last place, which
+ * `Intl` rounds by the decimal digits of the number and not by the number itself.
+ */
+const everydayText = (value: number): string | undefined => {
+  const size = Math.abs(value);
+  if (!(size >= 0.001 && size < 1e6)) return undefined;
+  const scale = size >= 1 ? 1e3 : size >= 0.1 ? 1e4 : size >= 0.01 ? 1e5 : 1e6;
+  const scaled = size * scale;
+  const whole = Math.round(scaled);
+  if (Math.abs(Math.abs(scaled - whole) - 0.5) < 1e-5) return undefined;
+  const text = String(whole / scale);
+  const point = text.indexOf(".");
+  const [top, rest] = point < 0 ? [text, ""] : [text.slice(0, point), text.slice(point)];
+  return `${value < 0 ? "-" : ""}${grouped(top)}${rest}`;
+};
+
 const numberText = (value: number, locale: string, options: Intl.NumberFormatOptions): string => {
   const format = intlFor(locale, options);
   const text = format.format(value);
@@ -85,7 +111,7 @@ const numberText = (value: number, locale: string, options: Intl.NumberFormatOpt
 const written = (unit: string, style: Style, one: boolean, locale: string): string => {
   if (style === "unit") return unit;
   const text = style === "name" ? unitName(unit, one ? 1 : 2) : unitSymbol(unit);
-  return text.replace("1,000", numberText(1000, locale, {}));
+  return locale === "en-US" ? text : text.replace("1,000", numberText(1000, locale, {}));
 };
 
 const neutralOrId = (of: string): boolean => of === "none" || of.includes(":");
@@ -107,6 +133,26 @@ const withSubstance = (unit: string, of: string, style: Style, one: boolean, loc
   const carried = /^(?:mass|volume|count)$/.test(unitDimension(sides.bottom) ?? "");
   if (!carried || of.includes(":") || stuff === "none") return `${say(unit, one)} of ${of}`;
   return `${say(sides.top, one)}${link}${stuff}${per}${bottom}${link}${below}`;
+};
+
+interface Words {
+  readonly unit: string;
+  readonly of: string;
+  readonly style: Style;
+  readonly one: boolean;
+  readonly text: string;
+}
+/** What stood behind the last number: a list says the same unit again and again. */
+let lastWords: Words | undefined;
+
+const words = (unit: string, of: string, style: Style, one: boolean, locale: string): string => {
+  if (locale !== "en-US") return withSubstance(unit, of, style, one, locale);
+  const known = lastWords;
+  if (known?.unit === unit && known.of === of && known.style === style && known.one === one)
+    return known.text;
+  const text = withSubstance(unit, of, style, one, locale);
+  lastWords = { unit, of, style, one, text };
+  return text;
 };
 
 const moneyText = (
@@ -173,10 +219,15 @@ export const format = <D extends string, S extends string, U extends UnitHint<D>
   if (unit.startsWith("money:")) {
     return moneyText({ ...given, value, unit, of } as Quantity<string, string>, options, style, locale);
   }
-  const amount = numberText(value, locale, digitsFor(value, options));
+  const plain =
+    locale === "en-US" &&
+    options.significantDigits === undefined &&
+    options.maximumFractionDigits === undefined;
+  const amount =
+    (plain ? everydayText(value) : undefined) ?? numberText(value, locale, digitsFor(value, options));
   // "3 1,000 ft²" would read as one number
   const count = /^\d/.test(unit) && unit.length > 1 && !unit.startsWith("1/") ? " ×" : "";
-  const rest = withSubstance(unit, of, style, amount === "1", locale);
+  const rest = words(unit, of, style, amount === "1", locale);
   if (style !== "unit" && (unit === "1" || unit.startsWith("1/"))) return `${amount}${rest}`.trim();
   return `${amount}${count} ${rest}`;
 };

@@ -19,6 +19,7 @@ export type Fraction = readonly [bigint, bigint];
 
 /** How to get from one unit to another: `(x - from) * top / bottom + to`. */
 export interface Ratio {
+  readonly units: readonly [from: string, to: string];
   readonly top: number;
   readonly bottom: number;
   readonly from: number;
@@ -113,15 +114,25 @@ export const knownUnit = (unit: string, path: string): UnitParts =>
   unitParts(unit) ??
   fail("unit/unknown", path, unit, "a unit, such as lb/acre (suggestUnit names the nearest)");
 
+/** The last ratio: a list is converted from one unit to one other, and two comparisons spare two look-ups. */
+let last: Ratio | undefined;
+
 /** How to get from one unit to another of the same dimension; throws where there is no way. */
 export const ratioOf = (from: string, to: string, path: string): Ratio => {
+  if (last !== undefined && last.units[0] === from && last.units[1] === to) return last;
+  last = ratioBetween(from, to, path);
+  return last;
+};
+
+const ratioBetween = (from: string, to: string, path: string): Ratio => {
   const source = knownUnit(from, path);
   const seen = source.ratios.get(to);
   if (seen) return seen;
   const target = knownUnit(to, path);
   if (source.dimension !== target.dimension)
     fail("unit/mismatch", path, to, `a unit of ${source.dimension}, as ${from} is`);
-  const ratio = {
+  const ratio: Ratio = {
+    units: [from, to],
     ...factorOf(source.size, target.size),
     from: zeroPoints[from] ?? 0,
     to: zeroPoints[to] ?? 0,

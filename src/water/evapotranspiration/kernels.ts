@@ -109,9 +109,15 @@ export const referenceEvapotranspirationsMmPerD = (days: StationDays): Float64Ar
   ];
   const out = days.outMmPerD === undefined ? new Float64Array(n) : arrayOf(days.outMmPerD, "outMmPerD", n);
   for (let i = 0; i < n; i++) {
-    const [low, high] = [tMin[i] as number, tMax[i] as number];
-    const [e, u, sun] = [ea[i] as number, u2[i] as number, rs[i] as number];
-    const [up, phi, j] = [z[i] as number, ((lat[i] as number) * Math.PI) / 180, day[i] as number];
+    // One by one: a list of them would be made on every day until the loop is compiled.
+    const low = tMin[i] as number;
+    const high = tMax[i] as number;
+    const e = ea[i] as number;
+    const u = u2[i] as number;
+    const sun = rs[i] as number;
+    const up = z[i] as number;
+    const phi = ((lat[i] as number) * Math.PI) / 180;
+    const j = day[i] as number;
     const sound =
       low >= -90 &&
       high <= 60 &&
@@ -129,7 +135,7 @@ export const referenceEvapotranspirationsMmPerD = (days: StationDays): Float64Ar
       j >= 1 &&
       j <= 366;
     const ra = sound ? dayRadiation(phi, j) : 0;
-    if (!(ra > 0)) refuse(days, i);
+    if (!(ra > 0)) return refuse(days, i);
     const ratio = sun / (clearSkyShare(up) * ra);
     const t = (low + high) / 2;
     const slope = slopeAt(t);
@@ -176,8 +182,10 @@ export const hargreavesEvapotranspirationsMmPerD = (
   ];
   const out = days.outMmPerD === undefined ? new Float64Array(n) : arrayOf(days.outMmPerD, "outMmPerD", n);
   for (let i = 0; i < n; i++) {
-    const [low, high] = [tMin[i] as number, tMax[i] as number];
-    const [phi, j] = [((lat[i] as number) * Math.PI) / 180, day[i] as number];
+    const low = tMin[i] as number;
+    const high = tMax[i] as number;
+    const phi = ((lat[i] as number) * Math.PI) / 180;
+    const j = day[i] as number;
     const sound =
       low >= -90 &&
       high <= 60 &&
@@ -187,7 +195,7 @@ export const hargreavesEvapotranspirationsMmPerD = (
       phi <= Math.PI / 2 &&
       j >= 1 &&
       j <= 366;
-    if (!sound) refuseTemperatures(days, i);
+    if (!sound) return refuseTemperatures(days, i);
     out[i] = hargreavesOf(low, high, dayRadiation(phi, j)) + 0;
   }
   return out;

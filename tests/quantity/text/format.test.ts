@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { format, money, quantity, unitName, unitSymbol } from "../../../src/quantity/index.js";
 import { errorOf } from "../../errors.js";
@@ -36,6 +37,37 @@ describe("format", () => {
     };
     for (const wish of [...wishes, ...wishes.reverse()])
       expect(format(quantity(1234.56789, "lb"), wish)).toBe(`${written(wish)} lb`);
+  });
+
+  test("digits are those of Intl, however they are made", () => {
+    const byIntl = (value: number): string =>
+      new Intl.NumberFormat(
+        "en-US",
+        Math.abs(value) < 1 ? { maximumSignificantDigits: 4 } : { maximumFractionDigits: 3 },
+      ).format(value);
+    const written = (value: number): void => {
+      expect(format(quantity(value, "lb"))).toBe(`${byIntl(value)} lb`);
+    };
+    for (const value of [0, 1, 0.99995, 0.99994, 999.9995, 999_999.9995, 999_999.9994, 1e6, 1234567.8915]) {
+      written(value);
+      if (value > 0) written(-value);
+    }
+    // Halves of the last place, and their neighbors.
+    for (let i = 0; i < 400; i++) {
+      const half = (i * 37 + 0.5) / (i % 3 === 0 ? 1000 : i % 3 === 1 ? 10_000 : 1_000_000);
+      for (const value of [half, half * (1 + Number.EPSILON), half * (1 - Number.EPSILON), half + 1])
+        written(value);
+    }
+    fc.assert(
+      fc.property(fc.double({ min: -3e6, max: 3e6, noNaN: true }), (value) =>
+        written(value === 0 ? 0 : value),
+      ),
+    );
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 99_999_999 }), fc.integer({ min: 0, max: 9 }), (digits, places) =>
+        written(digits / 10 ** places),
+      ),
+    );
   });
 
   test("names are plain English, in the singular for one", () => {

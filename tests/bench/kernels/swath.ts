@@ -1,8 +1,9 @@
 // The swath search (pans times swaths) beside a loop written by hand that does the same checks.
-import { type Driving, swathCvPercent } from "../../src/spread/index.js";
+import { type Driving, swathCvPercent } from "ratewright";
+import type { KernelRow } from "../compare/rows.js";
 
 const pans = 1000;
-const swaths = 1000;
+const swaths = 200;
 const middle = (pans - 1) / 2;
 const depositsKgPerM2 = Float64Array.from({ length: pans }, (_, i) =>
   Math.exp(-(((i - middle - 20) / 180) ** 2)),
@@ -87,28 +88,26 @@ const kernel = (driving: Driving) => (): void => {
   });
 };
 
-/** The best of several rounds of both in turn, in milliseconds. */
-const race = (one: () => void, other: () => void): readonly [number, number] => {
-  let [first, second] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
-  const timed = (run: () => void): number => {
-    const start = performance.now();
-    run();
-    return performance.now() - start;
-  };
-  for (let round = 0; round < 60; round++) {
-    first = Math.min(first, timed(one));
-    second = Math.min(second, timed(other));
-  }
-  return [first, second];
-};
-
-for (const [driving, hand] of [
-  ["one direction", oneDirection],
-  ["back and forth", backAndForth],
-] as const) {
-  const [mine, theirs] = race(kernel(driving), hand);
-  const apart = byKernel.reduce((most, cv, i) => Math.max(most, Math.abs(cv - (byHand[i] as number))), 0);
-  console.log(`${driving}: ${pans} pans x ${swaths} swaths, CVs at most ${apart.toExponential(1)} % apart`);
-  console.log(`  by hand         ${theirs.toFixed(2)} ms`);
-  console.log(`  swathCvPercent  ${mine.toFixed(2)} ms, ${(mine / theirs).toFixed(2)} times`);
-}
+/** The swath search, driven either way. */
+export const swathRows: readonly KernelRow[] = (
+  [
+    ["one direction", oneDirection],
+    ["back and forth", backAndForth],
+  ] as const
+).map(([driving, hand]) => ({
+  name: `swathCvPercent, ${driving}`,
+  of: "swath of 1,000 pans",
+  items: swaths,
+  hand,
+  own: kernel(driving),
+  results: [
+    () => {
+      hand();
+      return byHand[99] as number;
+    },
+    () => {
+      kernel(driving)();
+      return byKernel[99] as number;
+    },
+  ],
+}));

@@ -4,9 +4,10 @@ import {
   type ReleaseCurve,
   releasedShares,
   type TemperatureResponse,
-} from "../../src/nutrient/index.js";
+} from "ratewright";
+import type { KernelRow } from "../compare/rows.js";
 
-const days = 36_500;
+const days = 14_610;
 const minC = Float64Array.from({ length: days }, (_, i) => 10 * Math.sin(i / 58) + 5);
 const maxC = minC.map((t) => t + 10);
 const out = new Float64Array(days);
@@ -40,22 +41,38 @@ const sharesByHand = (): void => {
   }
 };
 
-/** The best of several runs, in nanoseconds per day. */
-const measured = (run: () => void): string => {
-  let best = Number.POSITIVE_INFINITY;
-  for (let round = 0; round < 40; round++) {
-    const start = performance.now();
-    run();
-    best = Math.min(best, performance.now() - start);
-  }
-  return ((best * 1e6) / days).toFixed(1);
-};
-
-console.log(`equivalent days by hand     ${measured(daysByHand)} ns/day`);
-console.log(
-  `accumulateEquivalentDaysC   ${measured(() => accumulateEquivalentDaysC(maxC, minC, response, "mid", out))} ns/day`,
-);
-console.log(`shares by hand              ${measured(sharesByHand)} ns/day`);
-console.log(
-  `releasedShares              ${measured(() => releasedShares(out, curve, "mid", shares))} ns/day`,
-);
+/** The release kernels. */
+export const releaseRows: readonly KernelRow[] = [
+  {
+    name: "accumulateEquivalentDaysC, Arrhenius",
+    of: "day",
+    items: days,
+    hand: daysByHand,
+    own: () => accumulateEquivalentDaysC(maxC, minC, response, "mid", out),
+    results: [
+      daysByHand,
+      () => {
+        accumulateEquivalentDaysC(maxC, minC, response, "mid", out);
+      },
+    ].map((run) => () => {
+      run();
+      return out[days - 1] as number;
+    }),
+  },
+  {
+    name: "releasedShares, first order",
+    of: "day",
+    items: days,
+    hand: sharesByHand,
+    own: () => releasedShares(out, curve, "mid", shares),
+    results: [
+      sharesByHand,
+      () => {
+        releasedShares(out, curve, "mid", shares);
+      },
+    ].map((run) => () => {
+      run();
+      return shares[days >> 1] as number;
+    }),
+  },
+];

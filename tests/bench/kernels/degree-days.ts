@@ -1,11 +1,9 @@
-// The degree-day kernels beside loops written by hand that do the same checks: 40 years of days at 1,000
-// stations. Ten stations are timed, many times over, and the best is taken a hundred times; one list of
-// totals serves them all.
-import { runningDegreeDaysC } from "../../src/interval/index.js";
+// The degree-day kernels beside loops written by hand that do the same checks: 40 years of days at ten stations.
+import { accumulateDegreeDaysC, runningDegreeDaysC } from "ratewright";
+import type { KernelRow } from "../compare/rows.js";
 
 const days = 14_610;
 const stations = 10;
-const rounds = 150;
 const baseC = 10;
 const upperC = 30;
 
@@ -194,32 +192,30 @@ const pairs: readonly (readonly [string, Run, Run])[] = [
   ["double sine", doubleSineByHand, kernel({ method: "double sine", nextMinC })],
 ];
 
-// A loop that counts something else would be no measure: the last totals of a station must agree.
-for (const [name, hand, own] of pairs) {
-  const totals = [hand, own].map((run) => {
-    run(max[0] as Float64Array, min[0] as Float64Array, baseC, upperC, outCDays);
-    return outCDays[days - 1] as number;
-  }) as [number, number];
-  if (Math.abs(totals[0] - totals[1]) > 1e-6) throw new Error(`${name}: ${totals.join(" is not ")}`);
-}
-
-/** A hundredth of 1,000 stations, in milliseconds. */
-const pass = (run: Run): number => {
-  const start = performance.now();
+const overStations = (run: Run): void => {
   for (let s = 0; s < stations; s++)
     run(max[s] as Float64Array, min[s] as Float64Array, baseC, upperC, outCDays);
-  return performance.now() - start;
+};
+const total = (run: Run) => (): number => {
+  run(max[0] as Float64Array, min[0] as Float64Array, baseC, upperC, outCDays);
+  return outCDays[days - 1] as number;
 };
 
-console.log("1,000 stations, 40 years    by hand     kernel   kernel/hand");
-for (const [name, hand, own] of pairs) {
-  const best = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
-  // In turn and in short passes, so that a busy machine slows both alike.
-  for (let i = 0; i < rounds; i++) {
-    best[0] = Math.min(best[0] as number, pass(hand));
-    best[1] = Math.min(best[1] as number, pass(own));
-  }
-  const [a, b] = best as [number, number];
-  const ms = (n: number): string => `${((1000 / stations) * n).toFixed(0)} ms`.padStart(11);
-  console.log(`${name.padEnd(24)}${ms(a)}${ms(b)}${(b / a).toFixed(2).padStart(14)}`);
-}
+/** One row a method. */
+export const degreeDayRows: readonly KernelRow[] = [
+  ...pairs.map(([name, hand, own]) => ({ name: `runningDegreeDaysC, ${name}`, hand, own })),
+  {
+    name: "accumulateDegreeDaysC",
+    hand: averageByHand,
+    own: ((maxC, minC) => {
+      accumulateDegreeDaysC(maxC, minC, baseC, outCDays);
+    }) satisfies Run as Run,
+  },
+].map(({ name, hand, own }) => ({
+  name,
+  of: "day",
+  items: stations * days,
+  hand: () => overStations(hand),
+  own: () => overStations(own),
+  results: [total(hand), total(own)],
+}));

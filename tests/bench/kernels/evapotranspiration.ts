@@ -1,7 +1,8 @@
-// Reference evapotranspiration of a million station-days beside a loop written by hand that does the same checks.
-import { referenceEvapotranspirationsMmPerD } from "../../src/water/index.js";
+// Reference evapotranspiration of station-days beside loops written by hand that do the same checks.
+import { hargreavesEvapotranspirationsMmPerD, referenceEvapotranspirationsMmPerD } from "ratewright";
+import type { KernelRow } from "../compare/rows.js";
 
-const n = 1_000_000;
+const n = 50_000;
 const of = (make: (i: number) => number): Float64Array => Float64Array.from({ length: n }, (_, i) => make(i));
 const tMinC = of((i) => 8 + 7 * Math.sin(i / 58));
 const tMaxC = of((i) => 17 + 9 * Math.sin(i / 58) + (i % 7));
@@ -73,20 +74,53 @@ const kernel = (): void => {
   });
 };
 
-/** The best of several rounds of both in turn, in milliseconds. */
-let [mine, theirs] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
-const timed = (run: () => void): number => {
-  const start = performance.now();
-  run();
-  return performance.now() - start;
+const hargreavesByHand = (): void => {
+  for (let i = 0; i < n; i++) {
+    const low = tMinC[i] as number;
+    const high = tMaxC[i] as number;
+    const lat = latitudeDeg[i] as number;
+    const j = dayOfYear[i] as number;
+    if (!(low >= -90 && high <= 60 && low <= high && lat >= -90 && lat <= 90 && j >= 1 && j <= 366))
+      throw new Error(`day ${i}`);
+    const phi = (lat * Math.PI) / 180;
+    const angle = ((2 * Math.PI) / 365) * j;
+    const d = 0.409 * Math.sin(angle - 1.39);
+    const dr = 1 + 0.033 * Math.cos(angle);
+    const x = -Math.tan(phi) * Math.tan(d);
+    const ws = x >= 1 ? 0 : x <= -1 ? Math.PI : Math.acos(x);
+    const ra =
+      ((24 * 60) / Math.PI) *
+      0.082 *
+      dr *
+      (ws * Math.sin(phi) * Math.sin(d) + Math.cos(phi) * Math.cos(d) * Math.sin(ws));
+    byHand[i] = 0.408 * 0.0023 * ((low + high) / 2 + 17.8) * Math.sqrt(high - low) * ra;
+  }
 };
-for (let round = 0; round < 9; round++) {
-  mine = Math.min(mine, timed(kernel));
-  theirs = Math.min(theirs, timed(hand));
-}
-const apart = byKernel.reduce((most, et, i) => Math.max(most, Math.abs(et - (byHand[i] as number))), 0);
-console.log(`${n} station-days, at most ${apart.toExponential(1)} mm/d apart`);
-console.log(`  by hand                             ${theirs.toFixed(1)} ms`);
-console.log(
-  `  referenceEvapotranspirationsMmPerD  ${mine.toFixed(1)} ms, ${(mine / theirs).toFixed(2)} times`,
-);
+
+const hargreavesKernel = (): void => {
+  hargreavesEvapotranspirationsMmPerD({ tMinC, tMaxC, latitudeDeg, dayOfYear, outMmPerD: byKernel });
+};
+
+const row = (name: string, byLoop: () => void, own: () => void): KernelRow => ({
+  name,
+  of: "station-day",
+  items: n,
+  hand: byLoop,
+  own,
+  results: [
+    () => {
+      byLoop();
+      return byHand[4321] as number;
+    },
+    () => {
+      own();
+      return byKernel[4321] as number;
+    },
+  ],
+});
+
+/** The evapotranspiration kernels. */
+export const evapotranspirationRows: readonly KernelRow[] = [
+  row("referenceEvapotranspirationsMmPerD", hand, kernel),
+  row("hargreavesEvapotranspirationsMmPerD", hargreavesByHand, hargreavesKernel),
+];
