@@ -12,17 +12,26 @@ import { nozzleDerivedConstants } from "./nozzle-derived.js";
 import { nutrientClassConstants } from "./nutrient-classes.js";
 import { nutrientReleaseConstants } from "./nutrient-release.js";
 import { nutrientTableConstants } from "./nutrient-tables.js";
+import { limeTableConstants } from "./lime-tables.js";
+import { pestConstants, priceConstants } from "./pest-price.js";
 import { regulatorConstants } from "./regulators.js";
 import { saltAcidityConstants } from "./salt-acidity.js";
+import { siteConstants } from "./site.js";
+import { soilChemistryConstants } from "./soil-chemistry.js";
+import { soilTableConstants } from "./soil-tables.js";
 import { sprayConstants } from "./spray.js";
 import { sprayDerivedConstants } from "./spray-derived.js";
 import { spreadConstants } from "./spread.js";
 import { spreadPatternConstants } from "./spread-patterns.js";
+import { standConstants } from "./stand.js";
 import { tankConstants } from "./tank.js";
 import { tankDerivedConstants } from "./tank-derived.js";
 import { tankFactConstants } from "./tank-facts.js";
 import { tankWaterConstants } from "./tank-water.js";
 import { unitChecks } from "./units.js";
+import { waterConstants } from "./water.js";
+import { waterReferenceConstants } from "./water-reference.js";
+import { weatherConstants } from "./weather.js";
 import { wetBulbConstants } from "./wet-bulb.js";
 
 /** Every figure that is transcribed a second time, by room in a file of its own. */
@@ -50,4 +59,14 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...tankDerivedConstants,
   ...tankFactConstants,
   ...confidenceConstants,
+  ...limeTableConstants,
+  ...soilChemistryConstants,
+  ...soilTableConstants,
+  ...waterConstants,
+  ...weatherConstants,
+  ...siteConstants,
+  ...standConstants,
+  ...pestConstants,
+  ...priceConstants,
+  ...waterReferenceConstants,
 ];

@@ -1,4 +1,5 @@
 // Numbers that no figure of a source can depend on to one part in ten thousand, each with the reason.
+import { reasons, roomRows } from "./listed-rooms.js";
 
 /** Some numbers of a file, met by a part of their line, and why nothing outside this library can notice them. */
 export interface ListedConstants {
@@ -21,6 +22,7 @@ const handover = "where one way of computing takes over from another that gives 
 
 /** The list, by file. */
 export const listedConstants: readonly ListedConstants[] = [
+  ...roomRows.map(([file, line, why]) => ({ file, line, why: reasons[why] })),
   { file: "src/calendar/day-number.ts", line: /153|1460|daysOfMonth|: 29/, why: whole },
   { file: "src/calendar/day-number.ts", line: /dayOfMarchYear/, why: whole },
   { file: "src/calendar/day-number.ts", line: /isLeap/, why: whole },

@@ -21,12 +21,11 @@ const soils = ["mineral", "mineral-organic", "organic"] as const;
  * - `L` lime applied; `n` months since; `r` 8 % a month for mineral soils (nothing after 12.5 months), 16 % for
  *   mineral-organic and organic soils (nothing after 6.25)
  *
- * That the percentages reduce the lime applied, month by month, is how the laboratory's line is read here (from memory).
- *
  * @param input.applied - in the lime that the next rate is in: for North Carolina standard lime
  * @throws RatewrightError `range`, `missing`, `type`, `unit/mismatch`
  *
- * Source: "Lime requirement factors table", footnote, North Carolina Department of Agriculture and Consumer Services.
+ * Source: "Soil testing: lime and fertilizer requirements", North Carolina Department of Agriculture and Consumer Services:
+ * the lime rate less the lime rate times months times the percentage.
  *
  * @example
  * ```ts
