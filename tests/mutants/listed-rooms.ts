@@ -32,7 +32,7 @@ export const roomRows: readonly (readonly [file: string, line: RegExp, why: keyo
   ["src/water/evapotranspiration/daily.ts", /month: whole/, "whole"],
   ["src/water/evapotranspiration/turf-coefficients.ts", /month: only/, "whole"],
   ["src/water/evapotranspiration/turf-coefficients.ts", /"cool-season": \[|"warm-season": \[/, "unread"],
-  ["src/water/evapotranspiration/extraterrestrial-radiation.ts", /at most 3 h/, "ours"],
+  ["src/water/evapotranspiration/extraterrestrial-radiation.ts", /<= 3 \+ 1e-9/, "ours"],
   ["src/water/evapotranspiration/hargreaves.ts", /j >= 365/, "whole"],
   ["src/water/evapotranspiration/hourly.ts", /humidity: percent|clearnessBefore: optional/, "percents"],
   ["src/water/evapotranspiration/hourly.ts", /0\.05 \* hours|lowSun = |ratio > 1\.1/, "ours"],

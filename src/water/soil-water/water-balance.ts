@@ -202,5 +202,8 @@ const dryDays = (dates: readonly CivilDate[]): Finding => ({
   severity: "caution",
   path: "rain",
   params: { days: dates.length, first: dates[0] as string },
-  text: `${dates.length} days without a figure of rain counted as dry, the first on ${dates[0]}.`,
+  text:
+    dates.length === 1
+      ? `A day without a figure of rain counted as dry: ${dates[0]}.`
+      : `${dates.length} days without a figure of rain counted as dry, the first on ${dates[0]}.`,
 });
