@@ -83,6 +83,15 @@ export const pestConstants: readonly ConstantCheck[] = [
       room: "pest",
       reached: "read",
       source:
+        "Japanese beetles emerge in Iowa, Iowa State University 2014: about 1,030 growing degree days, base 50 °F, until around 2,150",
+    },
+    target("Japanese beetle, adults", 1030, 2150, 50),
+  ),
+  ...cells(
+    {
+      room: "pest",
+      reached: "read",
+      source:
         "University of Massachusetts, 2 May 2018: 125 to 150; Penn State, 5 April 2010: adults leave at 100 to 120",
     },
     [

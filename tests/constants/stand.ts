@@ -12,6 +12,7 @@ import {
   greenSpeed,
   mowingInterval,
   mowingSpeedFor,
+  observedSpread,
   pestDensity,
   plantsFor,
   plantsPerArea,
@@ -293,6 +294,11 @@ const counts: readonly Cell[] = [
         emergence: { share: percent(25), source: "counts" },
       }).seedlings.in("count/ft2"),
   ],
+  [
+    "pests of a core of 1 m on a square meter",
+    1 / (Math.PI / 4),
+    () => pestDensity({ counts: [0, 1, 2, 1], core: { diameter: quantity(1, "m") } }).density.in("count/m2"),
+  ],
   ["pests of a core of 12 in on a square foot", 1 / (Math.PI / 4), () => pests().density.in("count/ft2")],
 ];
 function hard(share: number) {
@@ -357,6 +363,15 @@ export const standConstants: readonly ConstantCheck[] = [
     ]),
   ),
   ...cells(
+    {
+      room,
+      reached: "read",
+      source:
+        "Differences in establishment rate among zoysiagrass cultivars, abstract of 2005: 64 cm2 plugs after 91 days, 0.11 to 0.49 (mean 0.25) and 0.04 to 0.23 (mean 0.14) m2, stolons 15.5 to 1.7 mm a day",
+    },
+    [...trial("Zoysia japonica", 0.11, 0.25, 0.49), ...trial("Zoysia matrella", 0.04, 0.14, 0.23)],
+  ),
+  ...cells(
     { room, reached: "read", source: "planting contractors: a bushel of sprigs of 0.32 ft3 in Georgia" },
     [
       ["a bushel in Georgia", 0.32, () => sprigBushelsOf("Georgia")[0]?.low.in("ft3") ?? nan],
@@ -364,6 +379,19 @@ export const standConstants: readonly ConstantCheck[] = [
     ],
   ),
 ];
+
+function trial(species: string, low: number, mean: number, high: number): readonly Cell[] {
+  const of = () => observedSpread.find((one) => one.species === species);
+  return [
+    [`${species}: slowest, m2`, low, () => of()?.cover.low.in("m2") ?? nan],
+    [`${species}: mean, m2`, mean, () => of()?.cover.mean.in("m2") ?? nan],
+    [`${species}: fastest, m2`, high, () => of()?.cover.high.in("m2") ?? nan],
+    [`${species}: plug, cm2`, 64, () => of()?.plug.in("cm2") ?? nan],
+    [`${species}: days`, 91, () => of()?.time.in("d") ?? nan],
+    [`${species}: slowest stolons, mm/d`, 1.7, () => of()?.stolons.low.in("mm/d") ?? nan],
+    [`${species}: fastest stolons, mm/d`, 15.5, () => of()?.stolons.high.in("mm/d") ?? nan],
+  ];
+}
 
 function cornell(species: string) {
   return seedCountsOf(species).find(({ source }) => /Cornell/.test(JSON.stringify(source)));
