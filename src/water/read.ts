@@ -7,8 +7,10 @@ import {
   expectRecord,
   fail,
   outOfRange,
+  type Problem,
   type Quantity,
   quantityOf,
+  RatewrightError,
 } from "../quantity/index.js";
 
 export type Length = Quantity<"length", "none">;
@@ -58,6 +60,19 @@ export const readRecord = <const R extends Readonly<Record<string, Read<unknown>
   return found.values as Taken<R>;
 };
 
+/** Another dimension is told with what would have been right. */
+const suchAs = <T>(such: string, dimension: string, run: () => T): T => {
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof RatewrightError) || error.code !== "unit/mismatch") throw error;
+    throw new RatewrightError({
+      ...error.problems[0],
+      expected: `a quantity of ${dimension}, such as ${such}`,
+    } as Problem);
+  }
+};
+
 const dimensioned =
   <const D extends string, const S extends string>(
     dimension: D,
@@ -69,8 +84,8 @@ const dimensioned =
     if (input === undefined || input === null) {
       return fail("missing", path, input, `a quantity of ${dimension}, such as ${such}`);
     }
-    const q = expectQuantity(input, { dimension, bound }, path);
-    if (q.of !== of) fail("substance/mismatch", path, q, `of ${of}, such as ${such}`);
+    const q = suchAs(such, dimension, () => expectQuantity(input, { dimension, bound }, path));
+    if (q.of !== of) fail("substance/mismatch", path, q, `a quantity of ${of}, such as ${such}`);
     return expectQuantity(q, { dimension, of }, path);
   };
 
@@ -83,6 +98,14 @@ const depthWith =
     const unit: unknown = Object(input).unit;
     if (typeof unit === "string" && /^(gal|L|m3|acre-in|acre-ft|ft3|imp gal)\/[^/]+$/.test(unit)) {
       fail("unit/mismatch", path, input, "a depth: depthOf(volumePerArea) makes one of a volume per area");
+    }
+    if (typeof unit === "string" && /^(in|ft|mm|cm|m)\/(s|min|h|d|week)$/.test(unit)) {
+      fail(
+        "unit/mismatch",
+        path,
+        input,
+        'a depth: a rate over a time is one, rate.times(quantity(1, "week"))',
+      );
     }
     return dimensioned("length", "none", bound, inches)(input, path);
   };

@@ -96,7 +96,7 @@ export const units: readonly FirstThing[] = [
   refused(
     "adds a bare number",
     () => q(1, "lb").plus?.(1),
-    ['quantity(3, "lb")'],
+    ["quantity(1, unit)"],
     () => q(1, "lb").plus?.(q(1, "lb")),
     [2, "lb"],
   ),

@@ -1,6 +1,7 @@
 // A refusal with the code `range` carries its bounds, so that an app can say them in another language.
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
+import { isUnit } from "../../src/quantity/index.js";
 import { withoutBounds } from "./range-bounds-exceptions.js";
 import { read, sourceFiles } from "./sources.js";
 
@@ -33,6 +34,26 @@ const bareIn = (file: string): readonly string[] => {
   return found;
 };
 
+/** The units of bounds that are written out in a file. */
+const unitsIn = (file: string): readonly string[] => {
+  const source = ts.createSourceFile(file, read(file), ts.ScriptTarget.Latest, true);
+  const found: string[] = [];
+  const look = (node: ts.Node, inside: boolean): void => {
+    const within =
+      inside || (ts.isCallExpression(node) && /^(outOfRange|rangeProblem)$/.test(node.expression.getText()));
+    if (
+      within &&
+      ts.isPropertyAssignment(node) &&
+      node.name.getText() === "unit" &&
+      ts.isStringLiteral(node.initializer)
+    )
+      found.push(node.initializer.text);
+    ts.forEachChild(node, (child) => look(child, within));
+  };
+  look(source, false);
+  return found;
+};
+
 const isListed = (expected: string): boolean =>
   withoutBounds.some(([words]) => words.test(expected.replace(/^["'`]|["'`]$/g, "")));
 
@@ -48,6 +69,12 @@ describe("a value out of range is told with its bounds", () => {
         !isListed(expected) && !(file === "src/indicator/read.ts" && expected === "expected"),
     );
     expect(left).toEqual([]);
+  });
+
+  it("in units that the library has", () => {
+    const units = sourceFiles().flatMap((file) => unitsIn(file).map((unit) => ({ file, unit })));
+    expect(units.length).toBeGreaterThan(100);
+    expect(units.filter(({ unit }) => !isUnit(unit))).toEqual([]);
   });
 
   it("and no reason is there for nothing", () => {

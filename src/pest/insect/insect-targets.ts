@@ -196,6 +196,10 @@ export const insectTargets: readonly InsectTarget[] = /* @__PURE__ */ frozen([
  */
 export const insectTargetsFor = (word: string): readonly InsectTarget[] => {
   if (typeof word !== "string") return fail("type", "word", word, "a word of the insect or the event");
-  const wanted = word.trim().toLowerCase();
+  // Beetles are asked for as often as a beetle.
+  const wanted = word
+    .trim()
+    .toLowerCase()
+    .replace(/(..)s$/, "$1");
   return insectTargets.filter(({ insect, event }) => `${insect} ${event}`.toLowerCase().includes(wanted));
 };

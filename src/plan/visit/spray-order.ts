@@ -78,12 +78,12 @@ export interface SprayOrder {
   readonly watering: Watering;
 }
 
-/** The loads, what goes into each, and whether an order can be found: every problem of the three, by its place in the job. */
+/** The loads, what goes into each, and the order in which it goes in: every problem of the three, by its place in the job. */
 const measured = (
   treatment: ReadSpray,
   sprayer: ReadSprayer,
   filled?: TankLoads,
-): { readonly tank: TankLoads; readonly amounts: LoadAmounts } => {
+): { readonly tank: TankLoads; readonly amounts: LoadAmounts; readonly order: LoadingOrder } => {
   const { mix, area, path } = treatment;
   const fromSprayer = {
     capacity: "sprayer.tank",
@@ -108,9 +108,12 @@ const measured = (
         ...(sprayer.plumbingVolume && { plumbingVolume: sprayer.plumbingVolume }),
       }),
     );
-  const { mixed } = allOf({
+  // The order says how much water goes in first where the loads were found; it is looked for all the same.
+  let known: TankLoads | undefined;
+  const { mixed, order } = allOf({
     mixed: () => {
       const tank = loads();
+      known = tank;
       const amounts = toldBy(
         { ...densities, products: `${path}.mix`, increments: "sprayer.increments" },
         () =>
@@ -127,9 +130,9 @@ const measured = (
       );
       return { tank, amounts };
     },
-    order: () => orderOf(treatment, sprayer),
+    order: () => orderOf(treatment, sprayer, known),
   });
-  return mixed;
+  return { ...mixed, order };
 };
 
 /** The order in which the products go in; the amounts stand with the loads, not in it. */
@@ -168,13 +171,12 @@ export const sprayOrder = (
 ): WithFindings<SprayOrder> => {
   const after = watering(treatment, rain);
   const { mix, area, path, byPart } = treatment;
-  const { tank, amounts } = measured(treatment, sprayer, filled);
+  const { tank, amounts, order } = measured(treatment, sprayer, filled);
   const products = mix.map((item, i) => {
     const loads =
       amounts.products[i] ?? fail("missing", `${item.path}.rate`, undefined, "an amount per load");
     return sprayedProduct(item, loads, tank, sprayer);
   });
-  const order = orderOf(treatment, sprayer, tank);
   const water = sprayer.water === undefined ? undefined : waterOf(sprayer.water, sprayer, mix);
   const at =
     (where: string) =>

@@ -126,7 +126,7 @@ const rateFor = (
   if (fertilizer === undefined)
     return fail("missing", `${path}.target`, target, `a product with an analysis; ${product.id} states none`);
   // The reader took any nutrient; productRate refuses what the product lacks.
-  return toldBy({ target: `${path}.target` }, () =>
+  return toldBy({ target: `${path}.target`, "product.analysis": `${product.path}.analysis` }, () =>
     productRate(target as Quantity<"mass/area", "N">, fertilizer),
   );
 };

@@ -76,15 +76,22 @@ export const checks = (): Checks => {
 export const allOf = <const R extends Readonly<Record<string, () => unknown>>>(
   readers: R,
 ): { readonly [K in keyof R]: ReturnType<R[K]> } => {
-  const refused = checks();
+  // Nearly every record is sound: a list of problems is made with the first one.
+  let refused: Checks | undefined;
   const found: Record<string, unknown> = {};
-  for (const [name, read] of Object.entries(expectRecord(readers, "readers"))) {
-    found[name] = refused.run(
-      typeof read === "function"
-        ? (read as () => unknown)
-        : () => fail("type", `readers.${name}`, read, "a function that reads"),
-    );
+  const given = expectRecord(readers, "readers");
+  for (const name of Object.keys(given)) {
+    const read = given[name];
+    try {
+      found[name] =
+        typeof read === "function" ? read() : fail("type", `readers.${name}`, read, "a function that reads");
+    } catch (error) {
+      refused ??= checks();
+      refused.run(() => {
+        throw error;
+      });
+    }
   }
-  refused.done();
+  refused?.done();
   return found as { readonly [K in keyof R]: ReturnType<R[K]> };
 };

@@ -61,6 +61,7 @@ const boundsText = (bounds: RangeBounds): string => {
  *
  * @param got - what was received, as `shown` has it
  * @param words - the words around the bounds, with `{}` where they go
+ * @throws RatewrightError `type` for bounds of other names
  *
  * @example
  * ```ts
@@ -88,11 +89,11 @@ export const rangeProblem = (
  * Throws the `range` {@link Problem} of a value that lies outside its bounds. The text is written from the bounds, and
  * the bounds are its `params`, for an app that says it in another language.
  *
- * @param path - the place of the value
- * @param got - the value, as it came
- * @param bounds - `min` and `max`, `above` and `below`, `unit`
+ * @param path - where: the argument, or the place in a record
+ * @param got - what was received
+ * @param bounds - where it must lie
  * @param words - the words around the bounds, with `{}` where they go
- * @throws RatewrightError `range` always
+ * @throws RatewrightError `range`; `type` for bounds of other names
  *
  * @example
  * ```ts

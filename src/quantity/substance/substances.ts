@@ -97,8 +97,8 @@ export type Substance = AtomicSubstance | `${string}/${string}`;
  * ```
  */
 export const isSubstance = (text: unknown): text is Substance => {
-  // The text as a whole first: most are one name, and most calls ask for the same one again.
-  if (text === latest) return true;
+  // The text as a whole first: most are one name, and most calls ask for the same few again.
+  if (recent.has(text)) return true;
   const known =
     typeof text === "string" &&
     (names.has(text) ||
@@ -109,9 +109,16 @@ export const isSubstance = (text: unknown): text is Substance => {
             (name, place) =>
               place < 2 && !(place && isNeutral(name)) && (names.has(name) || withId.test(name)),
           )));
-  if (known) latest = text;
+  if (known) {
+    if (recent.size >= mostRecent) recent.clear();
+    recent.add(text);
+  }
   return known;
 };
+
+/** Texts that were found sound: a memory of the check, not of the caller. */
+const recent: Set<unknown> = /* @__PURE__ */ new Set();
+const mostRecent = 100;
 
 /** A longer text is refused unread. */
 const longestSubstance = 400;
@@ -121,9 +128,6 @@ const withId = /^(product|ai|ae|other|degree-days):(?!(?:undefined|null|NaN|\[ob
 /** The name of today for one that was written before: quick-release nitrogen was `N:soluble` in 0.1. It is still read. */
 export const currentSubstance = (of: string): string =>
   of.startsWith("N:soluble") ? of.replace("N:soluble", "N:quick") : of;
-
-/** The last substance that was found sound: a memory of the check, not of the caller. */
-let latest: unknown = "none";
 
 // Taken apart for the reason that unit-text.ts gives.
 type NotSubstance<S extends string> = [S] extends [infer T extends string]

@@ -35,6 +35,14 @@ export const textIsRead = (input: unknown): string =>
 export const recordOr = <R extends object>(expected: R): R =>
   typeof expected === "object" && expected !== null ? expected : ({} as R);
 
+/** What to write where a bare number came in and a quantity is due. */
+export const quantityIsDue = (input: unknown, dimension: unknown): string =>
+  typeof input !== "number" || typeof dimension !== "string" || dimension.startsWith("money")
+    ? `a quantity, as quantity(3, "lb") makes${textIsRead(input)}`
+    : dimension === "1"
+      ? 'a share with its unit: quantity(70, "%") or quantity(0.7, "1")'
+      : `a quantity of ${dimension}: quantity(${input}, unit), with a unit of unitsOf("${dimension}")`;
+
 /** Takes a number that is finite, or throws with its path. */
 export const finite = (value: number, path: string, got: unknown = value): number =>
   Number.isFinite(value) ? value : fail("not-finite", path, got, `a finite number${textIsRead(value)}`);

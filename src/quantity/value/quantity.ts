@@ -30,8 +30,8 @@ import {
   knownSubstance,
   notZero,
   parts,
+  quantityIsDue,
   recordOr,
-  textIsRead,
 } from "./expected.js";
 import type { Addend, PerKind } from "./kinds.js";
 
@@ -200,11 +200,11 @@ const combined = (one: Any, input: unknown, sign: 1 | -1): unknown => {
 };
 
 /** Takes a quantity of this or another copy of the package whose number was not written over, or what JSON left of one. */
-export const operand = (input: unknown, path: string): Quantity<string, string> => {
+export const operand = (input: unknown, path: string, dimension?: unknown): Quantity<string, string> => {
   if (input instanceof Quantity && Number.isFinite(input.value)) return input as Any;
   return isQuantityLike(input)
     ? quantityOf(alone(input, parts, path).value, input.unit, input.of ?? "none", path)
-    : fail("type", path, input, `a quantity, as quantity(3, "lb") makes${textIsRead(input)}`);
+    : fail("type", path, input, quantityIsDue(input, dimension));
 };
 
 /** The last expectation that was found sound: a memory of the check, not of the caller. */
@@ -228,8 +228,8 @@ export const expectQuantity = <const D extends string, const S extends string = 
   expected: { readonly dimension: D; readonly of?: S; readonly bound?: Bound },
   path: string,
 ): Quantity<D, S> => {
-  const q = operand(input, path);
   const wanted = recordOr(expected);
+  const q = operand(input, path, wanted.dimension);
   const { dimension, of = q.of, bound } = wanted;
   // What is misspelt is not there under its name; where all are there, nothing can be. A constant is looked at once.
   if (wanted !== sound && (bound === undefined || wanted.of === undefined))

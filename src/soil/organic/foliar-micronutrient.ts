@@ -1,11 +1,13 @@
 import {
   allOf,
   type Citation,
+  expectAmount,
   expectFields,
   expectNumber,
   expectOneOf,
   expectQuantity,
   type Finding,
+  fail,
   frozen,
   likeQuantity,
   Quantity,
@@ -66,7 +68,17 @@ export const foliarMicronutrient = (input: {
   const record = expectFields(input, ["product", "element", "percent"], "input");
   const spread = { dimension: "mass/area", of: "product", bound: "non-negative" } as const;
   const read = allOf({
-    product: () => expectQuantity(record.product, spread, "product"),
+    product: () => {
+      const given = expectAmount(record.product, { dimensions: ["mass/area", "volume/area"] }, "product");
+      return given.dimension === "mass/area"
+        ? expectQuantity(given, spread, "product")
+        : fail(
+            "unit/mismatch",
+            "product",
+            given,
+            'a weight: rate.times(quantity(11, "lb/gal")), with the density of the jug',
+          );
+    },
     element: () => expectOneOf(record.element, ["Fe", "Mn", "Zn", "Cu", "B"], "element"),
     percent: () => expectNumber(record.percent, "percent", { above: 0, max: 100 }),
   });

@@ -122,7 +122,7 @@ const expectDensity = (input: unknown, path: string): Quantity<"mass/volume", "s
   const grams = density.in("g/mL");
   return grams >= 0.05 && grams <= 2.65
     ? density
-    : outOfRange(path, density, { min: 0.05, max: 2.65, unit: "g/cm3" }, "a bulk density of {}");
+    : outOfRange(path, density, { min: 0.05, max: 2.65, unit: "g/mL" }, "a bulk density of {}");
 };
 
 /**

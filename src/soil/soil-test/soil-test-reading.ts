@@ -5,6 +5,7 @@ import {
   expectOneOf,
   expectQuantity,
   expectText,
+  fail,
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
@@ -64,8 +65,16 @@ export const soilTestReading = <E extends TestedNutrient>(input: {
   const record = expectFields(input, ["nutrient", "content", "extractant", "guideline", "soil"], "input");
   const read = allOf({
     nutrient: () => expectOneOf(record.nutrient, testedNutrients, "nutrient"),
-    content: () =>
-      expectQuantity(
+    content: () => {
+      const { unit } = Object(record.content) as { readonly unit?: unknown };
+      if (typeof unit === "string" && /\/(acre|ha|1000 ft2|100 m2|m2|ft2)$/.test(unit))
+        fail(
+          "unit/mismatch",
+          "content",
+          record.content,
+          "a content, such as mg/kg; contentInSoil(amount, layer) gives it",
+        );
+      return expectQuantity(
         record.content,
         {
           dimension: "mass/mass",
@@ -74,7 +83,8 @@ export const soilTestReading = <E extends TestedNutrient>(input: {
           ...(typeof record.nutrient === "string" ? { of: `${record.nutrient}/soil` } : {}),
         },
         "content",
-      ).in("ppm w/w"),
+      ).in("ppm w/w");
+    },
     extractant: () => expectOneOf(record.extractant, extractants, "extractant"),
     guideline: () => readGuideline(record.guideline, "guideline"),
     soil: () => (record.soil === undefined ? undefined : expectText(record.soil, "soil", "the soil or turf")),

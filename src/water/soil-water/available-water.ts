@@ -45,7 +45,7 @@ const layersOf: Read<readonly { readonly thickness: Length; readonly capacity: n
   input,
   path,
 ) => {
-  const list = expectList(input, path, "layer");
+  const list = expectList(input, path, "layer, { thickness, capacity }; waterHolding has printed capacities");
   if (list.length > most) outOfRange(path, list, { max: most, count: "layers" });
   const problems = checks();
   const found: { readonly thickness: Length; readonly capacity: number }[] = [];

@@ -1,3 +1,4 @@
+import { fail } from "../../quantity/index.js";
 import {
   type Flow,
   flow,
@@ -7,6 +8,7 @@ import {
   made,
   number,
   type Pressure,
+  type Read,
   readRecord,
   whole,
   word,
@@ -45,6 +47,16 @@ const materials = Object.keys(smoothness) as readonly PipeMaterial[];
 export const pipeSmoothness = (input: { readonly material: PipeMaterial }): number =>
   smoothness[readRecord(input, { material: word(materials) }, "a record with material").material];
 
+const smoothnessOf: Read<number> = (input, path) =>
+  input === undefined
+    ? fail(
+        "missing",
+        path,
+        input,
+        "the smoothness of the pipe, such as 150; pipeSmoothness({ material }) gives it",
+      )
+    : number({ min: 50, max: 160 })(input, path);
+
 /** Loss of head by meter of pipe, Hazen and Williams in SI units. */
 const headPerMeter = (cubicMetersPerSecond: number, c: number, meters: number): number =>
   (10.67 * cubicMetersPerSecond ** 1.852) / (c ** 1.852 * meters ** 4.8704);
@@ -80,7 +92,7 @@ export const frictionLoss = (input: {
 }): Pressure => {
   const q = readRecord(
     input,
-    { flow, diameter: length, length, smoothness: number({ min: 50, max: 160 }) },
+    { flow, diameter: length, length, smoothness: smoothnessOf },
     "a record with flow, diameter, length and smoothness",
   );
   const head = headPerMeter(q.flow.in("m3/h") / 3600, q.smoothness, q.diameter.in("m")) * q.length.in("m");

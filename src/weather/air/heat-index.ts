@@ -4,6 +4,7 @@ import {
   expectFields,
   expectOneOf,
   type Finding,
+  fail,
   frozen,
   inUnit,
   quantity,
@@ -201,6 +202,8 @@ export const heatIndex = (input: {
   readonly humidity: Humidity;
   readonly table?: HeatTableName;
 }): HeatIndex => {
+  const { dewPoint } = Object(input) as { readonly dewPoint?: unknown };
+  if (dewPoint !== undefined) fail("type", "dewPoint", dewPoint, "humidity: humidityFromDewPoint gives it");
   const fields = expectFields(input, ["temperature", "humidity", "table"]);
   const { temperature, humidity, table } = allOf({
     temperature: () => expectAir(fields.temperature, "temperature", -40, 60),

@@ -57,14 +57,18 @@ const readingOf = (input: unknown, path: string): Read => {
   return { celsius: air.in("°C"), meters, unit: air.unit };
 };
 
-const errorOf = (input: unknown): number | null =>
-  input === undefined
+const errorOf = (input: unknown): number | null => {
+  const { unit, value } = Object(input) as { readonly unit?: unknown; readonly value?: unknown };
+  if ((unit === "°F" || unit === "°C") && typeof value === "number")
+    fail("unit/mismatch", "accuracy", input, `a difference: quantity(${value}, "${unit} diff")`);
+  return input === undefined
     ? null
     : expectQuantity(
         input,
         { dimension: "temperature difference", of: "none", bound: "non-negative" },
         "accuracy",
       ).in("°C diff");
+};
 
 const findingsOf = (
   state: InversionReading["state"],

@@ -114,6 +114,8 @@ export const lightFromRadiation = (input: {
 
 const energyOf = (input: unknown): number => {
   if (input === undefined) return fail("missing", "radiation", input, "the radiation of the day, in MJ/m2");
+  if (Object(input).unit === "W/m2")
+    fail("unit/mismatch", "radiation", input, 'the sum of the day: mean.times(quantity(1, "d")) gives it');
   const exposure = { dimension: "radiant exposure", of: "none", bound: "non-negative" } as const;
   const radiation = expectQuantity(input, exposure, "radiation");
   const energy = radiation.in("MJ/m2");

@@ -140,7 +140,7 @@ describe("the problems of a job", () => {
           { id: "f", method: "spread", product: "feed-a", target: { value: 1, unit: "lb/acre", of: "P2O5" } },
         ],
       },
-      "infeasible treatments[0].target",
+      "infeasible products[0].analysis",
     ],
     [
       "more area than there is",

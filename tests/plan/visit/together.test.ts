@@ -25,7 +25,7 @@ describe("what only the arithmetic can tell is told with the rest", () => {
       Object.assign(job.treatments[0].target, { of: "P2O5" });
       delete job.date;
     });
-    expect(problems).toEqual(["date missing", "treatments[0].target infeasible"]);
+    expect(problems).toEqual(["date missing", "products[0].analysis infeasible"]);
   });
 
   test("an unknown product hides nothing that is wrong with its target", () => {
