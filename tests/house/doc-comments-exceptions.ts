@@ -53,7 +53,6 @@ export const withoutSource: Readonly<Record<string, string>> = {
 export const withoutThrows: Readonly<Record<string, string>> = {
   "plan/tryWorkOrder": "returns the problems",
   "plan/tryRouteOrder": "returns the problems",
-  "quantity/rangeProblem": "returns the problem",
   "quantity/checks": "the list that it makes throws, and says so",
   "spray/nozzleLimits": "takes nothing",
   "tank/mixingOrderTable": "takes nothing",
