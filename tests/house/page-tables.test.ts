@@ -23,6 +23,7 @@ const unnamed: Readonly<Record<string, string>> = {
   toldAt: "a door of formulas, in the table by expectFields",
   toldBy: "a door of formulas, in the table by expectFields",
   unreadable: "a door of formulas, in the table by expectFields",
+  plainCopy: "a door of formulas, in the table by expectFields",
   expectWaterTest: "a door of formulas",
   rangeProblem: "the problem that outOfRange throws",
   shown: "how problems show what they got",
