@@ -1,6 +1,7 @@
 // The calendar beside that of the language, which is written by others (ECMA-262, time values).
 import {
   addDays,
+  addMonths,
   type CivilDate,
   dailyTemperatures,
   dayOfYear,
@@ -13,6 +14,7 @@ import {
   weekday,
   windowAround,
 } from "../../src/calendar/index.js";
+import { RatewrightError } from "../../src/quantity/index.js";
 import { type Cell, type ConstantCheck, cells, edge, goes, same } from "./check.js";
 
 const room = "calendar";
@@ -165,11 +167,32 @@ const whole: readonly Cell[] = [
   ],
 ];
 
+/** The least or the most that a refused number of months could have been. */
+const months = (side: "min" | "max") => (): number => {
+  try {
+    addMonths("2026-01-31", 1e6);
+  } catch (error) {
+    if (error instanceof RatewrightError) return Number(error.problems[0]?.params?.[side]);
+  }
+  return Number.NaN;
+};
+
 /** Dates, windows and moments beside the language's own. */
 export const calendarConstants: readonly ConstantCheck[] = [
   ...cells(
     { room, reached: "derived", source: "ECMA-262, Date: the same days counted by the JavaScript engine" },
     whole,
+  ),
+  ...cells(
+    {
+      room,
+      reached: "derived",
+      source: "from January 2026 to January 0001 and to December 9999, 12 months a year",
+    },
+    [
+      ["most months back", -12 * 2025, months("min")],
+      ["most months on", 12 * (9999 - 2026) + 11, months("max")],
+    ],
   ),
   ...cells(
     {

@@ -11,6 +11,8 @@ import { intervalConstants } from "./interval.js";
 import { limeTableConstants } from "./lime-tables.js";
 import { nozzleDerivedConstants } from "./nozzle-derived.js";
 import { nutrientClassConstants } from "./nutrient-classes.js";
+import { nutrientDerivedConstants } from "./nutrient-derived.js";
+import { nutrientKineticConstants } from "./nutrient-kinetics.js";
 import { nutrientReleaseConstants } from "./nutrient-release.js";
 import { nutrientTableConstants } from "./nutrient-tables.js";
 import { pestConstants, priceConstants } from "./pest-price.js";
@@ -48,6 +50,8 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...saltAcidityConstants,
   ...nutrientTableConstants,
   ...nutrientClassConstants,
+  ...nutrientDerivedConstants,
+  ...nutrientKineticConstants,
   ...nutrientReleaseConstants,
   ...tankWaterConstants,
   ...nozzleDerivedConstants,

@@ -10,6 +10,7 @@ import { rooms } from "../house/sources.js";
 import { compilerOf } from "./alone/compiler.js";
 import { type Mutant, programOfRoom } from "./alone/program.js";
 import type { Told } from "./alone/runner.js";
+import { whyEquivalent } from "./equivalent.js";
 import { record, today } from "./summary.js";
 
 const words = process.argv.slice(2);
@@ -114,15 +115,23 @@ for (const word of asked.length > 0 ? asked : rooms()) {
   const count = (outcome: Result["outcome"]): number =>
     results.filter((one) => one.outcome === outcome).length;
   const killed = count("killed") + count("no end") + count("does not compile");
+  const left = results.filter(({ outcome }) => outcome === "survived" || outcome === "no test");
+  const listed = left.filter(({ mutant }) => whyEquivalent(mutant) !== undefined).length;
   console.log(
-    `${word}: ${results.length} mutants, ${killed} noticed (${((100 * killed) / results.length).toFixed(1)} %), ${count("survived")} not, ${count("no test")} in lines that no test runs, ${Math.round((Date.now() - start) / 1000)} s`,
+    `${word}: ${results.length} mutants, ${killed} noticed (${((100 * killed) / results.length).toFixed(1)} %), ${listed} listed, ${count("survived")} not, ${count("no test")} in lines that no test runs, ${Math.round((Date.now() - start) / 1000)} s`,
   );
   if (words.includes("--record") && rest.length === 0)
-    record("behavior", room, { mutants: all, tried: results.length, noticed: killed, made: today() });
+    record("behavior", room, {
+      mutants: all,
+      tried: results.length,
+      noticed: killed,
+      listed,
+      made: today(),
+    });
   if (out) writeFileSync(join(out, `${word.replaceAll("/", "-")}.json`), JSON.stringify(results, null, 1));
   else
-    for (const { mutant, outcome } of results)
-      if (outcome === "survived" || outcome === "no test")
+    for (const { mutant, outcome } of left)
+      if (whyEquivalent(mutant) === undefined)
         console.log(
           `  ${mutant.file}:${mutant.line} ${mutant.within} [${mutant.kind}] ${mutant.was} -> ${mutant.is} (${outcome})`,
         );

@@ -18,6 +18,8 @@ const sole = "the only unit of its kind: there is nothing that its size could di
 const message = "part of the sentence of an error, which the tests of texts hold";
 const practice = "marked as common practice without a source where it stands";
 const working = "the size of a list to work in: more room than is needed changes nothing";
+const assumed = "an assumption of the model, told among its assumptions; no source prints it";
+const slip = "held against what no feed reaches, to tell a slip; not a figure of a source";
 const handover = "where one way of computing takes over from another that gives the same";
 
 /** The list, by file. */
@@ -103,6 +105,57 @@ export const listedConstants: readonly ListedConstants[] = [
   { file: "src/spread/overlap/overlap-deposits.ts", line: /const bins = /, why: working },
   { file: "src/spread/overlap/overlap-kernel.ts", line: /const bins = /, why: working },
   { file: "src/spread/overlap/swath-search.ts", line: /const bins = /, why: working },
+  { file: "src/nutrient/acidity/acidity-table.ts", line: /1000/, why: ours },
+  { file: "src/nutrient/salt/salt-table.ts", line: /1000/, why: ours },
+  { file: "src/nutrient/salt/salt-index.ts", line: /> 1000/, why: ours },
+  { file: "src/nutrient/rate/rate-arrays.ts", line: /"cap", 1000/, why: ours },
+  { file: "src/nutrient/blend/read-material.ts", line: /200\)/, why: ours },
+  {
+    file: "src/nutrient/blend/entering-price.ts",
+    line: /1e-4|k < 100/,
+    why: "where a search begins and how often it steps: its end is the same",
+  },
+  {
+    file: "src/nutrient/blend/shadow-prices.ts",
+    line: /1e-3/,
+    why: "how far a limit is relaxed to see what that saves: the price by unit is the same",
+  },
+  { file: "src/nutrient/label/liquid-fertilizer.ts", line: /heaviest/, why: practice },
+  { file: "src/nutrient/label/liquid-fertilizer.ts", line: /solidUrea/, why: slip },
+  { file: "src/nutrient/label/nitrogen-breakdown.ts", line: /const shares = /, why: message },
+  { file: "src/nutrient/label/oxide-factor.ts", line: /noOxygen/, why: "endless, as far as numbers go" },
+  {
+    file: "src/nutrient/rate/rates-in-turn.ts",
+    line: /\? 3|: 2;/,
+    why: "ranks, compared with one another only",
+  },
+  {
+    file: "src/nutrient/release/isobutylidene-diurea.ts",
+    line: /finest, coarsest|fitErrorPercent|q10/,
+    why: assumed,
+  },
+  {
+    file: "src/nutrient/release/coated-urea.ts",
+    line: /high: 20|days: 150|q10/,
+    why: assumed,
+  },
+  {
+    file: "src/nutrient/release/release-models.ts",
+    line: /mostPercent: \{ low: 35|q10: |fromC: 10/,
+    why: assumed,
+  },
+  { file: "src/nutrient/release/release-model.ts", line: /36_600|-60/, why: ours },
+  { file: "src/nutrient/release/release-temperature.ts", line: /coldest, hottest/, why: ours },
+  { file: "src/nutrient/release/release-weather.ts", line: /-60/, why: ours },
+  { file: "src/nutrient/release/release-ends.ts", line: /-100/, why: "colder and warmer than any day" },
+  { file: "src/nutrient/season/nitrogen-caps.ts", line: /30/, why: whole },
+  { file: "src/nutrient/season/program-spacing.ts", line: /two weeks|0\.1/, why: practice },
+  { file: "src/nutrient/season/program-sums.ts", line: /last - 6/, why: whole },
+  {
+    file: "src/nutrient/season/read-comparison.ts",
+    line: /20, "°C"/,
+    why: "any temperature, to read the rest of a comparison whose own was refused",
+  },
 ];
 
 /** Why a number is listed, or nothing. */

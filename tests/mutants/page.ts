@@ -1,7 +1,26 @@
-import { summary } from "./summary.js";
+import { type BehaviorResult, summary } from "./summary.js";
 
 const percent = (part: number, of: number): string =>
   of === 0 ? "-" : `${((100 * part) / of).toFixed(1)} %`;
+
+const total = (rows: readonly BehaviorResult[], of: (row: BehaviorResult) => number): number =>
+  rows.reduce((sum, row) => sum + of(row), 0);
+
+/** The row of a room, or of all. */
+const behaviorRow = (name: string, rows: readonly BehaviorResult[]): string => {
+  const [tried, noticed] = [total(rows, (row) => row.tried), total(rows, (row) => row.noticed)];
+  const listed = total(rows, (row) => row.listed ?? 0);
+  const cells = [
+    name,
+    total(rows, (row) => row.mutants),
+    tried,
+    noticed,
+    percent(noticed, tried),
+    listed,
+    percent(noticed + listed, tried),
+  ];
+  return `| ${cells.join(" | ")} |`;
+};
 
 /** The page of mutants. */
 export const mutantsPage = (): string => {
@@ -29,16 +48,15 @@ spoilt calls of its functions. What the compiler refuses counts as noticed.
 Where fewer were tried than there are, the figure is that of a sample: with 150 tried it is good to about 5 points either
 way, with 40 to about 10. The sample is taken by a fixed rule from the text of the changes, so the next run takes the same.
 
-| room | changes | tried | noticed | share |
-| --- | ---: | ---: | ---: | ---: |
-${tried.map(([room, row]) => `| ${room} | ${row.mutants} | ${row.tried} | ${row.noticed} | ${percent(row.noticed, row.tried)} |`).join("\n")}
-| **all** | ${sum(all, (row) => row.mutants)} | ${sum(all, (row) => row.tried)} | ${sum(all, (row) => row.noticed)} | ${percent(
-    sum(all, (row) => row.noticed),
-    sum(all, (row) => row.tried),
-  )} |
+*Listed* are changes that make no other program, such as a bound that no input meets; \`tests/mutants/equivalent.ts\` has each
+with its reason. The share counts what is noticed; the last column counts the listed too.
 
-About half of what is left changes words (a message that is empty, the name of a source); some is no change at all (a comparison of
-two equal things). A change that gives another rate or another date is what to look for; \`npm run mutants -- tank\` lists every one.
+| room | changes | tried | noticed | share | listed | share with the listed |
+| --- | ---: | ---: | ---: | ---: | ---: | ---: |
+${tried.map(([room, row]) => behaviorRow(room, [row])).join("\n")}
+${behaviorRow("**all**", all)}
+
+About half of what is left changes words (a message that is empty, the name of a source). A change that gives another rate or another date is what to look for; \`npm run mutants -- tank\` lists every one.
 
 ## Changes of the numbers
 

@@ -30,7 +30,7 @@ const catchAgain = (nozzles: readonly Caught[]): readonly Finding[] => {
       code: "nozzle/check-again",
       severity: "note",
       params: { nozzles: bad },
-      text: `${bad} of ${nozzles.length} nozzles are off, and they pull the mean. Catch the whole boom again after cleaning and replacing.`,
+      text: `${bad} of ${nozzles.length} nozzles ${bad === 1 ? "is off, and it pulls" : "are off, and they pull"} the mean. Catch the whole boom again after cleaning and replacing.`,
     },
   ];
 };

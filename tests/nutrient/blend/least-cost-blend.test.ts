@@ -241,6 +241,9 @@ describe("the cheapest blend", { timeout: 60_000 }, () => {
     const sulfur = capped.limits.find(({ id }) => id === "S most");
     // 1 % of sulfur more: 83.3 lb of sulfate in at 0.13, its 17.5 lb of nitrogen spare urea at 0.43.
     expect(sulfur?.shadowPrice.in("money:USD")).toBeCloseTo((20 / 0.24) * ((0.21 * 0.43) / 0.46 - 0.13), 9);
+    // Relaxed upwards by a little it saves as much for each step: the solver's price is confirmed.
+    expect(sulfur?.priced).toBe("exact");
+    expect(capped.limits.find(({ id }) => id === "N least")?.priced).toBe("exact");
   });
 
   test("stock and least amounts bind with a price for each pound", async () => {
@@ -261,6 +264,7 @@ describe("the cheapest blend", { timeout: 60_000 }, () => {
     expect(stock?.binds).toBe(true);
     // A pound of urea more (0.21 USD more than filler) spares 46/21 lb of sulfate at 0.13 USD more than filler.
     expect(stock?.shadowPrice.in("money:USD")).toBeCloseTo((0.13 * 46) / 21 - 0.21, 9);
+    expect(stock?.priced).toBe("exact");
     expect(scarce.parts.map(({ product }) => product)).toEqual(["urea", "sulfate"]);
   });
 

@@ -1,5 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { overlapDeposits, passRates, quantity, spreadPattern, swathUniformity } from "../../../src/index.js";
+import {
+  overlapDeposits,
+  passRates,
+  quantity,
+  spreadPattern,
+  swathSearch,
+  swathUniformity,
+} from "../../../src/index.js";
 import { problemsOf } from "../../errors.js";
 
 const pattern = spreadPattern({
@@ -24,6 +31,22 @@ describe("a swath of one position", () => {
       expected: "two positions or more for the divisor n-1",
     });
   });
+});
+
+test("a search that begins at one position is refused by the divisor n-1, and runs by n", () => {
+  const from = (divisor: "n" | "n-1", feet: number) =>
+    swathSearch(pattern, {
+      driving: "one direction",
+      positions: "pans",
+      divisor,
+      limit: quantity(25, "%"),
+      from: quantity(feet, "ft"),
+    });
+  const [problem] = problemsOf(() => from("n-1", 1));
+  expect([problem?.code, problem?.path]).toEqual(["range", "from"]);
+  expect(from("n", 1).rows[0]?.cv.in("%")).toBe(0);
+  // Two positions, 1 + 3 + 1 g and 2 + 2 g: 5 and 4, half a gram off their mean of 4.5.
+  expect(from("n-1", 2).rows[0]?.cv.in("%")).toBeCloseTo((100 * Math.SQRT1_2) / 4.5, 9);
 });
 
 test("a pattern stored with one catch is no pattern", () => {

@@ -51,6 +51,22 @@ describe("a kind that a mixing order does not name", () => {
   });
 });
 
+describe("a product that a label puts ahead of another", () => {
+  test("goes in right ahead of it, and not before what holds that one up for a reason of its own", () => {
+    // The powder waits for the EC, the EC for the SL, by labels of their own. The surfactant belongs to the end by
+    // its kind and asks only to be in before the powder: it goes in after the EC, not first of all.
+    const { order } = loadingOrder({
+      products: [
+        { id: "powder", formulation: "WP", addAfter: ["oil"] },
+        { id: "oil", formulation: "EC", addAfter: ["salt"] },
+        { id: "salt", formulation: "SL" },
+        { id: "wetter", formulation: "surfactant", addBefore: ["powder"] },
+      ],
+    });
+    expect(order).toEqual(["salt", "oil", "wetter", "powder"]);
+  });
+});
+
 describe("cautions of a mix", () => {
   test("dust is spoken of where something dry is poured, and not for two liquids", () => {
     expect(codesOf("WP", "SL")).toContain("caution/dry-powder");

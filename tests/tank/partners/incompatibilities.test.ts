@@ -66,6 +66,22 @@ describe("incompatibilities", () => {
     expect(codes([one, { ...two, groups: ["anticholinesterase"] }], { country: "UK" })).toEqual([]);
   });
 
+  test("a country's rules are not checked for the products whose groups are not stated, which are named", () => {
+    const stated: MixProduct = { id: "one", formulation: "WG", groups: ["ALS"] };
+    const bare: MixProduct = { id: "two", name: "Two", formulation: "SL" };
+    const groupLines = (products: readonly MixProduct[], country?: "UK") =>
+      incompatibilities({ products, ...(country && { country }) }).notChecked.filter((line) =>
+        line.includes("groups of active ingredients"),
+      );
+    expect(groupLines([stated, bare], "UK")).toEqual([
+      'rules on groups of active ingredients, for Two: "groups" is not stated',
+    ]);
+    expect(groupLines([stated, { ...bare, groups: [] }], "UK")).toEqual([]);
+    expect(groupLines([stated, bare])).toEqual([
+      "rules of a country on groups of active ingredients: none is named",
+    ]);
+  });
+
   test("what a label refuses, by product and by group", () => {
     const one: MixProduct = { id: "one", formulation: "WG", labelProhibits: ["two", "copper"] };
     expect(codes([one, { id: "two", formulation: "SL" }])).toEqual(["mix/label-prohibits warning"]);
