@@ -1,6 +1,7 @@
 // The kinetics of release by hand, on days and weeks that come out even.
 import {
   accumulateEquivalentDaysC,
+  firstOrderRate,
   naturalOrganic,
   programComparison,
   releaseByWeek,
@@ -29,6 +30,11 @@ const warmth: readonly ConstantCheck[] = [
         "a Q10 of e: one e-fold for 10 °C; Arrhenius with R = 8.314462618 J/(mol K) (CODATA 2018) and 0 °C = 273.15 K",
     },
     [
+      [
+        "four fifths out by day 35: ln 5 over 35",
+        Math.log(5) / 35,
+        () => firstOrderRate({ percent: 80, days: 35 }),
+      ],
       [
         "a steady day 10 °C above the reference",
         Math.E,

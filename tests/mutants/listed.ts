@@ -156,6 +156,8 @@ export const listedConstants: readonly ListedConstants[] = [
     line: /20, "°C"/,
     why: "any temperature, to read the rest of a comparison whose own was refused",
   },
+  { file: "src/nutrient/season/program-comparison.ts", line: /"(low|mid|high)", 7 \* weeks/, why: whole },
+  { file: "src/nutrient/season/read-comparison.ts", line: /7 \* weeks/, why: whole },
 ];
 
 /** Why a number is listed, or nothing. */

@@ -79,7 +79,9 @@ const isCount = (node: ts.NumericLiteral): boolean => {
 
 /** Whether a number is the bound that a reader of inputs holds an input to. */
 const isBound = (node: ts.Node, names: readonly string[]): boolean =>
-  (/^(expect|read|allOf|number|within|between|clamped|checked)/.test(calledBy(node)) &&
+  (/^(expect|read|allOf|number|within|between|clamped|checked|outOfRange|rangeProblem)/.test(
+    calledBy(node),
+  ) &&
     (names.length === 0 || bounds.test(names[0] ?? ""))) ||
   (names.length > 0 && /longest|deepest|[mM]ost[A-Z]|^most|[lL]ength|[bB]ounds?$/.test(names.at(-1) ?? ""));
 
