@@ -73,7 +73,7 @@ const rows: readonly (readonly [
   ],
   [
     "a liquid that is too strong to be one",
-    () => liquidFertilizer({ id: "drench", perVolume: { N: quantity(450, "g/L", "N") } }).findings,
+    () => liquidFertilizer({ id: "drench", perVolume: { N: quantity(450, "g/L", "N") } }).findings ?? [],
     [
       "liquid/unusually-strong: 450 g of N per liter is more than a 32 % solution of urea and ammonium nitrate holds (422 g/L, 3.5 lb/gal). Check the unit on the label.",
     ],
