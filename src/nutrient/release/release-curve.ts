@@ -1,5 +1,5 @@
 import { expectFloat64Array } from "../../numeric/house.js";
-import { expectFields, expectNumber, fail } from "../../quantity/index.js";
+import { expectFields, expectNumber, fail, outOfRange } from "../../quantity/index.js";
 import { type Bound3, checkedRange, type ReleaseRange } from "./release-range.js";
 
 /**
@@ -130,7 +130,7 @@ const shareFunction = (curve: ReleaseCurve, bound: Bound3): ((t: number) => numb
 const refuseDay = (t: number, i: number): never => {
   const path = `equivalentDays[${i}]`;
   return Number.isFinite(t)
-    ? fail("range", path, t, "a number of days, 0 or more")
+    ? outOfRange(path, t, { min: 0, unit: "d" })
     : fail("not-finite", path, t, "a finite number");
 };
 
