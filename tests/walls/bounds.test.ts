@@ -6,9 +6,15 @@ import {
   degreeDayAmount,
   degreeDayModel,
 } from "../../src/interval/index.js";
-import { ledger, standingEntries } from "../../src/ledger/index.js";
+import { ledger, ledgerFromCsv, standingEntries } from "../../src/ledger/index.js";
 import { limit } from "../../src/limits/index.js";
-import { expectAmount, expectNumber, expectQuantity, quantity } from "../../src/quantity/index.js";
+import {
+  expectAmount,
+  expectNumber,
+  expectQuantity,
+  quantity,
+  rangeProblem,
+} from "../../src/quantity/index.js";
 import { complaints } from "../errors.js";
 
 // What has no end is refused before it is walked, and what was read is the reader's own.
@@ -74,5 +80,27 @@ describe("a ledger that claims more entries than there can be", () => {
     expect(complaints(() => standingEntries({ type: "ledger", version: 1, entries: endless }))).toEqual([
       "range ledger.entries",
     ]);
+  });
+});
+
+describe("the bounds of a problem", () => {
+  it("are numbers and texts; one that is infinite bounds nothing", () => {
+    for (const bound of [{}, Symbol("s"), Object.create(null)])
+      expect(complaints(() => rangeProblem("count", "0", { min: bound as never }))).toEqual([
+        "type bounds.min",
+      ]);
+    const open = rangeProblem("count", "0", { min: 1, max: Number.POSITIVE_INFINITY });
+    expect([open.expected, open.params]).toEqual(["1 or more", { min: 1 }]);
+    expect(rangeProblem(3 as never, Number.NaN as never, { min: 1 })).toMatchObject({
+      path: "3",
+      got: "not a number",
+    });
+  });
+});
+
+describe("a zero with a sign in a table", () => {
+  it("is read as 0", () => {
+    const { ledger: read } = ledgerFromCsv("id,date,supplies [lb/1000 ft2 of N]\r\na,2026-04-20,-0\r\n");
+    expect(Object.is(read.entries[0]?.supplies?.[0]?.value, 0)).toBe(true);
   });
 });

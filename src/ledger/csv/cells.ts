@@ -68,7 +68,7 @@ const numberPattern = /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/;
 
 const numberOf = (cell: string, path: string): number =>
   numberPattern.test(cell.trim())
-    ? Number(cell)
+    ? Number(cell) + 0
     : fail("text", path, cell, "a number with a point for the decimals");
 
 const flagOf = (cell: string, path: string): boolean => {

@@ -1,4 +1,4 @@
-import { type Problem, RatewrightError, shown } from "./errors.js";
+import { fail, type Problem, RatewrightError, shown } from "./errors.js";
 import { expectFields } from "./expect-fields.js";
 
 /** Where a number, a measure or a count must lie. A date is a text such as `2026-05-18`. */
@@ -56,6 +56,20 @@ const boundsText = (bounds: RangeBounds): string => {
     .join(", ");
 };
 
+/** A text as it is, and anything else as it is shown. */
+const asText = (input: unknown): string => (typeof input === "string" ? input : shown(input));
+
+/** Bounds that can be written down, numbers and texts; one that is infinite bounds nothing. */
+const soundBounds = (bounds: Readonly<Record<string, unknown>>): RangeBounds => {
+  const known: Record<string, unknown> = { ...bounds };
+  for (const [name, bound] of Object.entries(known)) {
+    if (typeof bound === "number" && !Number.isFinite(bound)) delete known[name];
+    else if (bound !== undefined && typeof bound !== "number" && typeof bound !== "string")
+      fail("type", `bounds.${name}`, bound, "a number, or a text");
+  }
+  return known;
+};
+
 /**
  * A {@link Problem} of the code `range`, whose text is written from its bounds: the two cannot disagree.
  *
@@ -75,12 +89,12 @@ export const rangeProblem = (
   bounds: RangeBounds,
   words: RangeWords = "{}",
 ): Problem => {
-  const known = expectFields(bounds, boundNames, "bounds") as RangeBounds;
+  const known = soundBounds(expectFields(bounds, boundNames, "bounds"));
   return {
     code: "range",
-    path,
-    got,
-    expected: String(words).replace("{}", () => boundsText(known)),
+    path: asText(path),
+    got: asText(got),
+    expected: asText(words).replace("{}", () => boundsText(known)),
     params: { ...known },
   };
 };
