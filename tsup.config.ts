@@ -75,15 +75,15 @@ const program: Options = {
 };
 
 /** Rolls up what `tsc` wrote to dist/types; a room refers to another only through its index. */
-const types = (format: "esm" | "cjs"): Options => ({
+const types: Options = {
   entry: Object.fromEntries(doors.map((door) => [door, `dist/types/${door}.d.ts`])),
   format: ["esm"],
-  outDir: `dist/${format}`,
+  outDir: "dist/cjs",
   // tsup sets an option that TypeScript 6 calls deprecated
   dts: { only: true, compilerOptions: { ignoreDeprecations: "6.0" } },
   tsconfig: "src/tsconfig.json",
   external: [/^\.{1,2}\/(\.\.\/)*([a-z]+\/)?index\.js$/],
   silent: true,
-});
+};
 
-export default defineConfig([program, types("esm"), types("cjs")]);
+export default defineConfig([program, types]);

@@ -1,6 +1,8 @@
-// What the types cost a user: compiles an empty project and `consumer.ts` against the built declarations,
-// and prints what the second costs more, for each compiler that a user may have. Fails where the instantiations
-// are over the budget; the time is only shown, for it depends on the machine. Needs a build.
+// What the types and the loading cost a user. Compiles an empty project and `consumer.ts` against the built declarations, in
+// turn, and prints what the second costs more, for each compiler that a user may have; loads the package beside other
+// packages, in turn. Fails where the instantiations are over the budget, and where a time is twice as many times that of
+// the empty project or of the other package as it was when the bound was set: a ratio of medians of one run, in which a
+// slow machine slows both. Needs a build.
 import { spawnSync } from "node:child_process";
 import {
   cpSync,
@@ -15,9 +17,10 @@ import {
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { loadTimes } from "../bench/compare/opening.js";
 import { compilers } from "../consumers/compilers.js";
 
-const most = { instantiations: 30_000, seconds: 0.3 };
+const most = { instantiations: 12_000, seconds: 0.3, timesEmpty: 10 };
 const rounds = 3;
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -43,12 +46,39 @@ const costOf = (program: string, folder: string): Cost => {
   return { instantiations: figure("Instantiations"), seconds: figure("Total time") };
 };
 
-/** The middle of several runs: the time varies, the instantiations do not. */
-const middle = (program: string, folder: string): Cost => {
-  const costs = Array.from({ length: rounds }, () => costOf(program, folder)).sort(
-    (a, b) => a.seconds - b.seconds,
+/** The middle of several runs of each project, in turn: the time varies, the instantiations do not. */
+const middles = (program: string, folders: readonly string[]): readonly Cost[] => {
+  const costs = folders.map((): Cost[] => []);
+  for (let round = 0; round < rounds; round++)
+    for (const [i, folder] of folders.entries()) costs[i]?.push(costOf(program, folder));
+  return costs.map((list) => list.sort((a, b) => a.seconds - b.seconds)[Math.floor(rounds / 2)] as Cost);
+};
+
+/** How many times as long as another package ours may take to load: twice what it was when the bound was set. */
+const loads = [
+  { way: "import", own: "esm/index.js", other: "convert/dist/index.js", most: 17 },
+  { way: "import", own: "esm/quantity/index.js", other: "convert/dist/index.js", most: 2 },
+  { way: "require", own: "cjs/index.js", other: "js-quantities", most: 28 },
+  { way: "require", own: "cjs/quantity/index.js", other: "js-quantities", most: 2.6 },
+] as const;
+
+const checkLoading = (): void => {
+  console.log("loading, processor time, in turn with another package of the same run");
+  const times = loadTimes(
+    loads.flatMap(({ way, own, other }) => [
+      [own, way, join(root, "dist", own)] as const,
+      [other, way, join(root, "node_modules", other)] as const,
+    ]),
+    9,
   );
-  return costs[Math.floor(rounds / 2)] as Cost;
+  for (const [i, { way, own, other, most: bound }] of loads.entries()) {
+    const [ours, theirs] = [times[2 * i]?.median ?? Number.NaN, times[2 * i + 1]?.median ?? Number.NaN];
+    const ratio = ours / theirs;
+    console.log(
+      `  ${way} ${own}: ${ours.toFixed(1)} ms, ${ratio.toFixed(1)} times ${other}, budget ${bound} times: ${ratio <= bound ? "within it" : "OVER it"}`,
+    );
+    if (!(ratio <= bound)) process.exitCode = 1;
+  }
 };
 
 const project = (parent: string, name: string): string => {
@@ -83,7 +113,8 @@ try {
   const lines = readFileSync(join(here, "consumer.ts"), "utf8").trimEnd().split("\n").length;
   console.log(`a consumer of ${lines} lines over an empty project, middle of ${rounds} runs`);
   for (const { version, program } of compilers(root, parent)) {
-    const [without, used] = [middle(program, empty), middle(program, consumer)];
+    const [without, used] = middles(program, [empty, consumer]) as [Cost, Cost];
+    const timesEmpty = used.seconds / without.seconds;
     const instantiations = used.instantiations - without.instantiations;
     const seconds = used.seconds - without.seconds;
     const verdict = (within: boolean): string => (within ? "within it" : "OVER it");
@@ -91,10 +122,11 @@ try {
       `  TypeScript ${version}\n    instantiations: +${instantiations}, budget +${most.instantiations}: ${verdict(instantiations <= most.instantiations)}`,
     );
     console.log(
-      `    time: +${seconds.toFixed(2)} s (${without.seconds.toFixed(2)} to ${used.seconds.toFixed(2)}), budget +${most.seconds} s: ${verdict(seconds <= most.seconds)}`,
+      `    time: +${seconds.toFixed(2)} s (${without.seconds.toFixed(2)} to ${used.seconds.toFixed(2)}), aim +${most.seconds} s; ${timesEmpty.toFixed(1)} times the empty project, budget ${most.timesEmpty} times: ${verdict(timesEmpty <= most.timesEmpty)}`,
     );
-    if (instantiations > most.instantiations) process.exitCode = 1;
+    if (instantiations > most.instantiations || timesEmpty > most.timesEmpty) process.exitCode = 1;
   }
+  checkLoading();
 } finally {
   rmSync(parent, { recursive: true, force: true });
 }

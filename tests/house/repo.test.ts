@@ -4,6 +4,7 @@ import { exists, read, rooms, subpaths, trackedFiles } from "./sources.js";
 const topLevel = new Set([
   ".ci",
   ".editorconfig",
+  ".github",
   ".gitignore",
   ".npmrc",
   "CHANGELOG.md",
