@@ -13,6 +13,7 @@ export {
 } from "./errors/errors.js";
 export { expectNumber, expectRecord } from "./errors/expect.js";
 export { expectFields, expectFlag, expectList, expectOneOf, expectText } from "./errors/expect-fields.js";
+export { expectName } from "./errors/expect-name.js";
 export { frozen } from "./errors/frozen.js";
 export { nearName } from "./errors/near-name.js";
 export { outOfRange, type RangeBounds, type RangeWords, rangeProblem } from "./errors/out-of-range.js";

@@ -18,6 +18,7 @@ const unnamed: Readonly<Record<string, string>> = {
   expectFlag: "a door of formulas, in the table by expectFields",
   expectList: "a door of formulas, in the table by expectFields",
   expectOneOf: "a door of formulas, in the table by expectFields",
+  expectName: "a door of formulas, in the table by expectFields",
   expectText: "a door of formulas, in the table by expectFields",
   readFields: "a door of formulas, in the table by expectFields",
   toldAt: "a door of formulas, in the table by expectFields",

@@ -1,5 +1,5 @@
 import { type CivilDate, compareDates } from "../../calendar/index.js";
-import { expectFields, expectText, fail } from "../../quantity/index.js";
+import { expectFields, expectName, fail } from "../../quantity/index.js";
 import { civilDateAt } from "../civil-date-at.js";
 import type { Asked } from "../entry/entry-row.js";
 import { touches, wholeSite } from "../entry/history.js";
@@ -68,7 +68,7 @@ export const ledgerTotals = (input: {
   if (compareDates(from, to) > 0) fail("date", "to", to, `a date not earlier than ${from}`);
   const reader = standingReader(input.ledger, "ledger", asStated);
   const part =
-    input.part === undefined ? wholeSite : expectText(input.part, "part", "the name of a part of the site");
+    input.part === undefined ? wholeSite : expectName(input.part, "part", "the name of a part of the site");
   const sums = rateSums();
   const notCounted: { readonly date: CivilDate; readonly id: string }[] = [];
   let applications = 0;

@@ -1,6 +1,7 @@
 import {
   expectFlag,
   expectList,
+  expectName,
   expectNumber,
   expectOneOf,
   expectQuantity,
@@ -88,7 +89,7 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
   parts: (input, path) => {
     const parts = expectList(input, path, "name of a part");
     for (const [i, part] of parts.entries()) {
-      text(part, `${path}[${i}]`);
+      expectName(part, `${path}[${i}]`, "the name of a part");
       if (parts.indexOf(part) !== i) fail("duplicate", `${path}[${i}]`, part, "each part once");
     }
     return parts;

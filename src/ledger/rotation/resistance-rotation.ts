@@ -2,7 +2,7 @@ import { type CivilDate, compareDates, daysBetween } from "../../calendar/index.
 import {
   allOf,
   expectFields,
-  expectText,
+  expectName,
   type FactSource,
   fail,
   type Quantity,
@@ -188,7 +188,7 @@ export const resistanceRotation = (input: {
     from: () => civilDateAt(given.from, "from"),
     to: () => civilDateAt(given.to, "to"),
     on: () => civilDateAt(given.on ?? given.to, "on"),
-    part: () => (given.part === undefined ? wholeSite : expectText(given.part, "part", "the name of a part")),
+    part: () => (given.part === undefined ? wholeSite : expectName(given.part, "part", "the name of a part")),
     codes: () => readCodes(given.codeLists),
     entries: () => (given.ledger === undefined ? [] : standingEntries(given.ledger as Ledger)),
   });

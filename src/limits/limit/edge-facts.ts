@@ -3,6 +3,7 @@ import {
   allOf,
   expectFields,
   expectList,
+  expectName,
   expectNumber,
   expectQuantity,
   expectText,
@@ -57,7 +58,7 @@ const length = (input: unknown, path: string): unknown =>
     : expectQuantity(input, { dimension: "length", of: "none", bound: "non-negative" }, path);
 
 const name = (input: unknown, path: string, what: string): unknown =>
-  input === undefined ? undefined : expectText(input, path, what);
+  input === undefined ? undefined : expectName(input, path, what);
 
 const edgeFields: readonly (keyof EdgeFact)[] = [
   "part",

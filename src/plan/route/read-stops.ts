@@ -6,8 +6,8 @@ import {
   expectFields,
   expectFlag,
   expectList,
+  expectName,
   expectQuantity,
-  expectText,
   fail,
   outOfRange,
   type Quantity,
@@ -84,7 +84,7 @@ const readStop = (input: unknown, at: string, problems: Checks): ReadStop | unde
   const text = (name: "name" | "address" | "turf"): string | undefined =>
     given[name] === undefined ? undefined : problems.run(() => shortText(given[name], `${at}.${name}`));
   const id = problems.run(() => {
-    expectText(given.id, `${at}.id`, "a short name that no other stop has");
+    expectName(given.id, `${at}.id`, "a short name that no other stop has");
     return shortText(given.id, `${at}.id`);
   });
   const area = areaOf(given, at, problems);
@@ -122,8 +122,7 @@ export const readStops = (input: unknown, problems: Checks): readonly ReadStop[]
   const seen = new Set<unknown>();
   return list.flatMap((item, i) => {
     const stop = readStop(item, `stops[${i}]`, problems);
-    const named = (item as { id?: unknown } | null)?.id;
-    const id = typeof named === "string" ? named.trim() : named;
+    const id = (item as { id?: unknown } | null)?.id;
     if (id !== undefined && seen.has(id)) {
       const expected = "a name that no other stop has";
       problems.add({ code: "duplicate", path: `stops[${i}].id`, got: shown(id), expected });

@@ -14,6 +14,7 @@ import {
   checks,
   expectFields,
   expectList,
+  expectName,
   expectNumber,
   expectRecord,
   expectText,
@@ -125,7 +126,7 @@ interface SeasonAround {
 
 const readParts = (input: unknown, path: string): readonly string[] =>
   expectList(input, path, "name of a part").map((part, k) =>
-    expectText(part, `${path}[${k}]`, "the name of a part"),
+    expectName(part, `${path}[${k}]`, "the name of a part"),
   );
 
 const readApplied = (input: unknown, path: string): readonly CivilDate[] =>

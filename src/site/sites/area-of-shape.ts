@@ -1,6 +1,7 @@
 import {
   checks,
   expectFields,
+  expectName,
   expectOneOf,
   expectRecord,
   fail,
@@ -197,9 +198,10 @@ const broughtDown = (area: Area, slope: ShapeSlope | undefined): ReadShape => {
 export const nameOf = (record: Fields, at: string): { readonly name?: string } => {
   const { name } = record;
   if (name === undefined) return {};
+  const path = at === "" ? "name" : `${at}.name`;
   return typeof name === "string" && name.length <= mostName
-    ? { name }
-    : fail("type", at === "" ? "name" : `${at}.name`, name, `a text of at most ${mostName} characters`);
+    ? { name: expectName(name, path, "the name of a part") }
+    : fail("type", path, name, `a text of at most ${mostName} characters`);
 };
 
 /** What people on the site call a part fits on a line. */

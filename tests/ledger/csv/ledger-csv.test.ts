@@ -87,12 +87,16 @@ const applied = fc.oneof(
   }),
   fc.constant({}),
 );
+/** A name that is stored as it reads. */
+const partName = text
+  .map((part) => part.normalize("NFC").replace(/\s+/gu, " ").trim())
+  .filter((part) => part !== "" && !/[\p{Cc}\p{Cf}]/u.test(part));
 const entry = fc
   .tuple(
     fc.record(
       {
         ...texts,
-        parts: fc.uniqueArray(text, { minLength: 1, maxLength: 3 }),
+        parts: fc.uniqueArray(partName, { minLength: 1, maxLength: 3 }),
         start: fc.constantFrom("07:30", "07:30-05:00", "12:00Z"),
         carrierVolume: figure(["gal", "L"]),
         restrictedUse: fc.boolean(),
