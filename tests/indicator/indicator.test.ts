@@ -136,6 +136,29 @@ describe("impactQuotient", () => {
 describe("activeUses", () => {
   const area = quantity(4, "ha");
 
+  it("lists the years in order, and within one the ingredients by name", () => {
+    const on = (date: `${number}-${number}-${number}`, of: string) => ({
+      date,
+      active: { value: 2, unit: "kg", of },
+    });
+    const { uses } = activeUses({
+      area,
+      applications: [
+        on("2021-06-01", "ai:b"),
+        on("2020-06-01", "ai:c"),
+        on("2021-07-01", "ai:a"),
+        on("2020-07-01", "ai:a"),
+      ],
+    });
+    // 2 kg on 4 ha are 0.5 kg/ha.
+    expect(uses.map(({ year, of, perArea }) => [year, of, perArea.in("kg/ha")])).toEqual([
+      [2020, "ai:a", 0.5],
+      [2020, "ai:c", 0.5],
+      [2021, "ai:a", 0.5],
+      [2021, "ai:b", 0.5],
+    ]);
+  });
+
   it("keeps years and ingredients apart, and loses nothing", () => {
     fc.assert(
       fc.property(

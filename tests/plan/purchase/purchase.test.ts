@@ -95,6 +95,17 @@ describe("what to buy for a season", () => {
     expect(findings[0]?.params.costAtBreak).toBe(250);
   });
 
+  test("an order on the last day is not late, one on the next is", () => {
+    const late = (orderedOn: "2026-03-18" | "2026-03-19") =>
+      purchaseList({
+        needs: [{ product: "a", date: "2026-04-01", amount: lb(30) }],
+        products: [{ id: "a", package: lb(50), leadTime: quantity(2, "week") }],
+        orderedOn,
+      }).findings.map(({ code }) => code);
+    // 1 April less 14 days is 18 March.
+    expect([late("2026-03-18"), late("2026-03-19")]).toEqual([[], ["purchase/too-late"]]);
+  });
+
   test("what the stock covers is not bought, and has no day to order", () => {
     const list = purchaseList({
       needs: [{ product: "a", date: "2026-04-01", amount: lb(30) }],

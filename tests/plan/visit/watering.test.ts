@@ -85,6 +85,20 @@ describe("what labels state of water after the work", () => {
     expect(findings(soundOrder(tank(label({ least: inch(0.25) }), dry(6))))).toEqual(["warning wet-and-dry"]);
   });
 
+  test("the leaf stays dry for the longest time that is stated, by hand", () => {
+    const both = [hours(6), hours(2)].map((notBefore) => label({ notBefore }));
+    for (const [a, b] of [both, [...both].reverse()]) {
+      const { notBefore, dryUntil, least, conflict } = soundOrder(tank(a, b)).sprays[0]?.watering ?? {};
+      // The work ends at 9:00; 6 h later it is 15:00.
+      expect([notBefore?.in("h"), dryUntil, least, conflict]).toEqual([
+        6,
+        "2026-05-04T15:00-05:00",
+        null,
+        false,
+      ]);
+    }
+  });
+
   test("one wants more than the other takes", () => {
     const order = soundOrder(tank(label({ least: inch(0.6) }), label({ most: inch(0.5) })));
     expect(findings(order)).toEqual(["warning amounts"]);

@@ -34,6 +34,8 @@ describe("cut-outs of an outline", () => {
     expect(complain(box(200, 10, 5, 5))).toEqual(["conflict holes[0][0]"]);
     expect(complain(box(10, 10, 5, 5), box(95, 10, 10, 5))).toEqual(["conflict holes[1][1]"]);
     expect(complain(box(10, 10, 20, 20), box(20, 20, 20, 20))).toEqual(["conflict holes[1]"]);
+    // two bars that cross: no corner of one lies in the other
+    expect(complain(box(10, 20, 60, 5), box(30, 5, 5, 40))).toEqual(["conflict holes[1]"]);
     // one inside of the other, and one on top of the other
     expect(complain(box(10, 10, 20, 20), box(12, 12, 4, 4))).toEqual(["conflict holes[1]"]);
     expect(complain(box(10, 10, 20, 20), box(10, 10, 20, 20))).toEqual(["conflict holes[1]"]);
