@@ -150,7 +150,7 @@ const questions = `| question | answer below |
 
 const notes = `What a row asks, and where it is kinder to some:
 
-- "Plain arithmetic" is the factor written into the line. It checks nothing.
+- "Plain arithmetic" is the factor written into the line, and for "construct" a plain record of the number and a text. It checks nothing.
 - Not all do the same work. This library checks the number, the unit and the substance each time. \`convert\` makes an object and
   looks at nothing until \`to\`; \`uom\` takes any unit at any place; \`js-quantities\` keeps the conversions of an amount that was
   made before.
