@@ -1,4 +1,4 @@
-import { fail } from "./errors.js";
+import { fail, isQuantityLike } from "./errors.js";
 
 /**
  * Takes an argument as a finite number within bounds, or throws with its path.
@@ -24,7 +24,14 @@ export const expectNumber = (
   } = {},
 ): number => {
   if (typeof input !== "number" || !Number.isFinite(input)) {
-    return fail("not-finite", path, input, "a finite number");
+    return fail(
+      "not-finite",
+      path,
+      input,
+      isQuantityLike(input)
+        ? 'a bare number here: amount.in("...") gives it in the unit that the field is in'
+        : "a finite number",
+    );
   }
   if (typeof bounds !== "object") fail("type", "bounds", bounds, "a record with min, max, above or below");
   const given = Object(bounds) as typeof bounds;

@@ -27,10 +27,12 @@ export const expectAir = (input: unknown, path: string, low: number, high: numbe
   return c >= low - 1e-9 && c <= high + 1e-9 ? t : outOfRange(path, t, { min: low, max: high, unit: "°C" });
 };
 
-/** Takes a relative humidity above 0 and up to 100 %, or throws. */
+/** Takes a relative humidity of 1 to 100 %, or throws: drier air than that is a share taken for a percentage. */
 export const expectHumidity = (input: unknown, path: string): Humidity => {
   if (input === undefined) return fail("missing", path, input, "a relative humidity");
   const rh = expectQuantity(input, { dimension: "1", of: "none", bound: "positive" }, path);
+  if (rh.in("%") < 1 - 1e-9)
+    return outOfRange(path, rh, { min: 1, unit: "%" }, '{}: for 65 % write quantity(65, "%")');
   return rh.in("%") <= 100 + 1e-9
     ? rh
     : outOfRange(path, rh, { max: 100, unit: "%" }, "{}: a humidity of 80 is 80 %, not a share of 80");
