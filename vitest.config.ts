@@ -1,5 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
+import { LongestFirst } from "./tests/longest-first.js";
 
 const src = fileURLToPath(new URL("./src", import.meta.url));
 
@@ -18,6 +19,9 @@ export default defineConfig(({ mode }) => ({
     setupFiles: ["tests/properties.ts"],
     // The library has no state that one test could leave to another, so its files are loaded once and not for each test file.
     isolate: false,
+    // Every core works; one of them is not kept back for the program that reports.
+    maxWorkers: "100%",
+    sequence: { sequencer: LongestFirst },
     // The mode `built` runs the matrix of tests/walls/ on what is built, with its CommonJS half as the second copy.
     env: mode === "hunt" ? { PROPERTY_HUNT: "200" } : mode === "built" ? { WALLS_PACKAGE: "dist" } : {},
     // The longest takes a second or two; a slow machine takes its time, and no test judges by it.

@@ -5,6 +5,7 @@ import { createHash } from "node:crypto";
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import ts from "typescript";
+import { libraryProgram } from "./program.js";
 import { read, rooms, root, subpaths } from "./sources.js";
 
 /** Where the report lies. */
@@ -36,12 +37,8 @@ const declaredBy = (statement: ts.Statement): readonly string[] => {
   return named && statement.name !== undefined ? [statement.name.text] : [];
 };
 
-/** What a source declares, by name, written file by file as the build does: overloads are several lines. */
-export const declarations = (fileName: string, text: string): ReadonlyMap<string, readonly string[]> => {
-  const { outputText } = ts.transpileDeclaration(text, {
-    fileName,
-    compilerOptions: { isolatedDeclarations: true, target: ts.ScriptTarget.ES2022 },
-  });
+/** What a declaration file declares, by name: overloads are several lines. */
+export const declarations = (outputText: string): ReadonlyMap<string, readonly string[]> => {
   const source = ts.createSourceFile("x.d.ts", outputText, ts.ScriptTarget.ES2022, true);
   const printer = ts.createPrinter({ removeComments: true });
   const found = new Map<string, string[]>();
@@ -56,10 +53,8 @@ const order = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** The exports of each entry, with the symbol that each stands for. */
 const exportsOf = (entries: readonly string[]): readonly (readonly [string, ts.Symbol])[][] => {
-  const { config } = ts.readConfigFile(join(root, "src/tsconfig.json"), ts.sys.readFile);
-  const { options } = ts.parseJsonConfigFileContent(config, ts.sys, join(root, "src"));
   const paths = entries.map((entry) => join(root, entry));
-  const program = ts.createProgram(paths, { ...options, noEmit: true });
+  const program = libraryProgram();
   const checker = program.getTypeChecker();
   return paths.map((path) => {
     const source = program.getSourceFile(path);
@@ -70,6 +65,15 @@ const exportsOf = (entries: readonly string[]): readonly (readonly [string, ts.S
       return [symbol.name, aliased ? checker.getAliasedSymbol(symbol) : symbol] as const;
     });
   });
+};
+
+/** The declaration files of some sources, as the build writes them. */
+const declarationTexts = (files: ReadonlySet<ts.SourceFile>): ReadonlyMap<ts.SourceFile, string> => {
+  const written = new Map<ts.SourceFile, string>();
+  for (const file of files) {
+    libraryProgram().emit(file, (_name, text) => void written.set(file, text), undefined, true);
+  }
+  return written;
 };
 
 /** The root: whole rooms, and what of a room it does not have (two rooms with one name would hide it from both). */
@@ -88,13 +92,20 @@ export const apiReport = (): ReadonlyMap<string, string> => {
     "src/index.ts",
     ...paths.map((path) => `src/${path}/index.ts`),
   ]);
-  const byFile = new Map<string, ReadonlyMap<string, readonly string[]>>();
-  const linesOf = ([name, symbol]: readonly [string, ts.Symbol]): readonly string[] => {
+  const fileOf = ([name, symbol]: readonly [string, ts.Symbol]): ts.SourceFile => {
     const file = symbol.declarations?.[0]?.getSourceFile();
     if (file === undefined) throw new Error(`${name} is declared nowhere`);
-    const known = byFile.get(file.fileName) ?? declarations(file.fileName, file.text);
-    byFile.set(file.fileName, known);
-    const lines = known.get(symbol.name);
+    return file;
+  };
+  const byFile = new Map(
+    [...declarationTexts(new Set(ofPaths.flat().map(fileOf)))].map(([file, text]) => [
+      file,
+      declarations(text),
+    ]),
+  );
+  const linesOf = ([name, symbol]: readonly [string, ts.Symbol]): readonly string[] => {
+    const file = fileOf([name, symbol]);
+    const lines = byFile.get(file)?.get(symbol.name);
     if (lines === undefined) throw new Error(`${name}: no declaration in ${file.fileName}`);
     return symbol.name === name ? lines : lines.map((line) => `${name} is ${line}`);
   };

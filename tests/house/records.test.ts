@@ -1,6 +1,7 @@
-import { join, resolve } from "node:path";
+import { join } from "node:path";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
+import { libraryProgram } from "./program.js";
 import { root } from "./sources.js";
 
 /** What a function may give without `type` and `version`: parts of other records, and what a caller states. */
@@ -41,12 +42,9 @@ const parts: ReadonlySet<string> = new Set([
 ]);
 
 describe("the records that functions give", () => {
-  const source = join(root, "src");
-  const { config } = ts.readConfigFile(join(source, "tsconfig.json"), ts.sys.readFile);
-  const { fileNames, options } = ts.parseJsonConfigFileContent(config, ts.sys, source);
-  const program = ts.createProgram(fileNames, options);
+  const program = libraryProgram();
   const checker = program.getTypeChecker();
-  const index = program.getSourceFile(resolve(source, "index.ts")) as ts.SourceFile;
+  const index = program.getSourceFile(join(root, "src/index.ts")) as ts.SourceFile;
   const exported = checker.getExportsOfModule(checker.getSymbolAtLocation(index) as ts.Symbol);
 
   const isRecord = (type: ts.Type): boolean =>

@@ -92,10 +92,30 @@ const leavesOf = (value: unknown, at: Leaf["at"] = []): readonly Leaf[] => {
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b));
 
+/** What a function of an object gives, found once for each object. */
+const once = <K extends object, V>(find: (key: K) => V): ((key: K) => V) => {
+  const known = new WeakMap<K, V>();
+  return (key) => {
+    const value = known.has(key) ? (known.get(key) as V) : find(key);
+    known.set(key, value);
+    return value;
+  };
+};
+
+/** The leaves of a result: every figure of a check looks through the same calls. */
+const leavesOfCall = once(({ result }: RecordedCall) => leavesOf(result));
+
+/** The numbers of a quantity, by the units it has; its own comes first. */
+const numbersOf = once((q: Quantity<string, string>): readonly (readonly [string, number])[] =>
+  [q.unit, ...unitsOf(q.dimension as "mass").map(({ unit }) => unit)].map((unit) => [
+    unit,
+    q.in(unit as never),
+  ]),
+);
+
 /** The unit in which a quantity has this number; one that the question names comes first. */
 const unitOf = (q: Quantity<string, string>, number: number, asked: string): string | undefined => {
-  const units: readonly string[] = [q.unit, ...unitsOf(q.dimension as "mass").map(({ unit }) => unit)];
-  const fits = units.filter((unit) => near(q.in(unit as never), number));
+  const fits = numbersOf(q).flatMap(([unit, own]) => (near(own, number) ? [unit] : []));
   const named = fits.filter((unit) => asked.includes(unit)).sort((a, b) => b.length - a.length);
   return named[0] ?? fits[0];
 };
@@ -113,7 +133,7 @@ const placeOf = (
 ): Place | undefined => {
   const places = calls.flatMap((call, nth) =>
     check.formulas.includes(call.name)
-      ? leavesOf(call.result).flatMap(({ at, value }): readonly Place[] => {
+      ? leavesOfCall(call).flatMap(({ at, value }): readonly Place[] => {
           if (typeof value === "number") return near(value, number) ? [{ nth, call, at }] : [];
           const unit = unitOf(value, number, of);
           return unit === undefined ? [] : [{ nth, call, at, unit }];

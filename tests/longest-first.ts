@@ -1,0 +1,27 @@
+import { BaseSequencer, type TestSpecification } from "vitest/node";
+
+/** The test files that take five seconds or more: small files, some of them, that size would put last. */
+const longest: readonly string[] = [
+  "published/values/check-values",
+  "examples/doc-example-types",
+  "plan/job/fuzz",
+  "teach/problems/fairness",
+  "examples/batch",
+  "walls/matrix",
+  "house/api-report",
+  "house/records",
+  "teach/explain/explain",
+  "house/supply-chain",
+  "published/evidence",
+];
+
+/** Starts the longest files first, so that no core waits at the end for one that began late. */
+export class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const place = ({ moduleId }: TestSpecification): number => {
+      const at = longest.findIndex((name) => moduleId.endsWith(`/tests/${name}.test.ts`));
+      return at === -1 ? longest.length : at;
+    };
+    return (await super.sort(files)).sort((a, b) => place(a) - place(b));
+  }
+}
