@@ -98,6 +98,14 @@ describe("sod and plugs", () => {
     const order = sodOrder({ area, waste: quantity(5, "%"), piece, pallet: { area: quantity(60, "m2") } });
     expect([order.needed.in("m2"), order.pieces, order.pallets]).toEqual([1050, 1050, 18]);
     expect(order.beyond?.in("m2")).toBe(80);
+    // 4000 ft2 and 5 % are 4200 ft2; 467 pieces of 6 ft by 1.5 ft are 4203 ft2.
+    const rolls = sodOrder({
+      area: quantity(4000, "ft2"),
+      waste: quantity(5, "%"),
+      piece: { length: quantity(6, "ft"), width: quantity(1.5, "ft") },
+    });
+    expect([rolls.pieces, rolls.pallets]).toEqual([467, null]);
+    expect(rolls.beyond?.in("ft2")).toBeCloseTo(203, 9);
     const bare = sodOrder({ area, waste: quantity(0, "%") });
     expect([bare.piece, bare.pieces, bare.pallets, bare.beyond]).toEqual([null, null, null, null]);
     expect(complaints(() => sodOrder({ area } as never))).toEqual(["missing waste"]);
