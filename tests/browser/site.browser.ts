@@ -75,7 +75,7 @@ const queries: readonly (readonly [words: string, page: string])[] = [
   ["backpack sprayer", "formulas/strength-for-area-rate.html"],
   ["rinse tank", "formulas/tank-rinse-residue.html"],
   ["when to reapply growth regulator", "cases/when-to-repeat-a-regulator.html"],
-  ["nitrogen limit per year", "cases/under-a-seasons-limits.html"],
+  ["nitrogen limit per year", "formulas/nitrogen-left-of-two.html"],
 ];
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");

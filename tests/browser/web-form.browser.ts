@@ -82,7 +82,7 @@ describe("the form of the example", () => {
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("rate");
 
     await fill(page, { rate: "0.9", area: "32000", analysis: "0-0-50", bag: "50" });
-    expect(await textOf(page, "#analysis-problem")).toMatch(/expected a nutrient of feed/);
+    expect(await textOf(page, "#analysis-problem")).toMatch(/expected some N, of which feed states none/);
     expect(await page.locator("#result").isVisible()).toBe(false);
     expect(troubles).toEqual([]);
     await page.context().close();

@@ -131,7 +131,7 @@ const mathLine: Script = {
   called: mathCalled,
   superscript: true,
   lines: (terms) =>
-    `<mtable columnalign="left" style="text-align: left">${terms.map((term) => `<mtr><mtd>${term}</mtd></mtr>`).join("")}</mtable>`,
+    `<mtable columnalign="left">${terms.map((term) => `<mtr><mtd>${term}</mtd></mtr>`).join("")}</mtable>`,
 };
 
 /** MathML for presentation, which browsers show as they are. A fraction within a fraction stands on the line. */
