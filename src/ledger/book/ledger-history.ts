@@ -1,5 +1,5 @@
 import { type CivilDate, compareDates, isCivilDate } from "../../calendar/index.js";
-import { checks, fail, plainCopy } from "../../quantity/index.js";
+import { checks, expectList, expectName, fail, plainCopy } from "../../quantity/index.js";
 import { type Asked, entryRow, type Labels, noLabels } from "../entry/entry-row.js";
 import { type History, type HistoryRow, historyOf } from "../entry/history.js";
 import type { LedgerEntry } from "../entry/ledger-entry.js";
@@ -38,6 +38,7 @@ export const standingReader = (input: unknown, path: string, asked?: Asked): Sta
   const labels: Labels = noLabels();
   const problems = checks();
   const days = new Set<unknown>();
+  const names = new Set<string>();
   const entry = (place: number): LedgerEntry => entries[place] as LedgerEntry;
   const seen = (place: number): LedgerEntry => {
     if (own) return entry(place);
@@ -67,9 +68,13 @@ export const standingReader = (input: unknown, path: string, asked?: Asked): Sta
     parts: (place) => {
       const { parts } = entry(place);
       if (parts === undefined) return none;
-      return Array.isArray(parts)
-        ? parts
-        : fail("type", `${at(place)}.parts`, parts, "a list of names of parts");
+      if (own) return parts;
+      const list = expectList(parts, `${at(place)}.parts`, "name of a part") as readonly string[];
+      // A name that reads like another one is another part, and what went down there would not count.
+      list.forEach((part, i) => {
+        if (!names.has(part)) names.add(expectName(part, `${at(place)}.parts[${i}]`, "the name of a part"));
+      });
+      return list;
     },
     row: (place) => {
       const read = seen(place);

@@ -19,10 +19,10 @@ const listOf = (text: string): string[] => {
     else if (text[i] === ";") {
       items.push(item);
       item = "";
-      if (text[i + 1] === " ") i++;
     } else item += text[i];
   }
-  return [...items, item];
+  // Who types into a spreadsheet puts blanks beside the semicolon as it comes.
+  return [...items, item].map((one) => one.trim());
 };
 
 const valueAt = (entry: LedgerEntry, field: string): unknown =>

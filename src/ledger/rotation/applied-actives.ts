@@ -1,5 +1,12 @@
 import type { CivilDate } from "../../calendar/index.js";
-import { checks, expectFields, expectList, expectText, outOfRange } from "../../quantity/index.js";
+import {
+  checks,
+  expectFields,
+  expectList,
+  expectName,
+  expectText,
+  outOfRange,
+} from "../../quantity/index.js";
 import { civilDateAt } from "../civil-date-at.js";
 import { namesIn } from "../entry/active-names.js";
 import { touches } from "../entry/history.js";
@@ -41,10 +48,14 @@ const readPlanned = (input: unknown, path: string): PlannedActives => {
     expectList(list, `${path}.${name}`, "name").map((one, i) =>
       expectText(one, `${path}.${name}[${i}]`, "a name"),
     );
+  const names = (list: unknown): readonly string[] =>
+    expectList(list, `${path}.parts`, "name").map((one, i) =>
+      expectName(one, `${path}.parts[${i}]`, "the name of a part"),
+    );
   return {
     date: civilDateAt(date, `${path}.date`),
     actives: texts(actives, "actives"),
-    ...(parts === undefined ? {} : { parts: texts(parts, "parts") }),
+    ...(parts === undefined ? {} : { parts: names(parts) }),
   };
 };
 

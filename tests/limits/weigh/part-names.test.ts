@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { ledger, ledgerTotals } from "../../../src/ledger/index.js";
+import { ledger, ledgerFromCsv, ledgerTotals } from "../../../src/ledger/index.js";
 import { checkLimits } from "../../../src/limits/index.js";
 import { siteArea } from "../../../src/site/index.js";
 import { problemsOf } from "../../errors.js";
@@ -27,6 +27,25 @@ describe("a part of the site that is written in another way does not go uncounte
     expect(problemsOf(() => ledger([entry("meadow ")]))).toMatchObject([
       { path: "entries[0].parts[0]", suggestion: "meadow" },
     ]);
+  });
+
+  it("in a ledger that comes from a store", () => {
+    const stored = { type: "ledger", version: 1, entries: [entry("meadow ")] } as const;
+    const wanted = [{ code: "type", path: "ledger.entries[0].parts[0]", suggestion: "meadow" }];
+    const span = { from: "2026-01-01", to: "2026-12-31", part: "meadow" } as const;
+    expect(problemsOf(() => ledgerTotals({ ledger: stored, ...span }))).toMatchObject(wanted);
+    const proposal = { date: "2026-06-01", ...nitrogen("meadow") } as const;
+    expect(problemsOf(() => checkLimits({ ledger: stored, limits: [cap], proposal }))).toMatchObject(wanted);
+    const sound = { ...stored, entries: [entry("meadow")] };
+    expect(ledgerTotals({ ledger: sound, ...span }).applications).toBe(1);
+  });
+
+  it("in a spreadsheet: blanks beside the semicolon are no part of a name", () => {
+    const { ledger: read, unread } = ledgerFromCsv(
+      "id,date,parts,supplies [lb/1000 ft2 of N]\na,2026-04-20, meadow ; north pitch,2.8\n",
+    );
+    expect(unread).toEqual([]);
+    expect(read.entries[0]?.parts).toEqual(["meadow", "north pitch"]);
   });
 
   it("in totals", () => {
