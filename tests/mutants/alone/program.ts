@@ -23,8 +23,6 @@ export interface Mutant {
   readonly is: string;
   /** Whether its file keeps what it has made once, so that a second run does not make it again. */
   readonly keeps: boolean;
-  /** What its file exports. */
-  readonly doors: readonly string[];
 }
 
 const quiet = (): void => {};
@@ -100,7 +98,6 @@ const instrumented = async (
         was: source.text.slice(at(location.start), at(location.end)),
         is: replacement ?? "",
         keeps: keeping.test(source.text),
-        doors: [...source.text.matchAll(/^export (?:const|function) (\w+)/gm)].map(([, name]) => name ?? ""),
       };
     }),
   };

@@ -75,7 +75,8 @@ const spentSoFar = (): number => {
 };
 const started = spentSoFar();
 let tests = loaded();
-const atLoad = switches.mutantCoverage?.static ?? {};
+// A copy: what runs later without a test of its own is counted there too
+const atLoad = { ...switches.mutantCoverage?.static };
 const isWall = ({ name }: Collected): boolean => name.startsWith("spoilt calls > ");
 const times: number[] = [];
 const unfit: number[] = [];
@@ -83,8 +84,7 @@ for (let n = 0; n < tests.length; n += 1) {
   const test = tests[n] as Collected;
   switches.currentTestId = String(n);
   const start = spentSoFar();
-  // A spoilt call is tried only where nothing else notices a mutant
-  if (!isWall(test) && (await fails(test))) unfit.push(n);
+  if (await fails(test)) unfit.push(n);
   times.push(spentSoFar() - start);
   tell({ type: "beat" });
 }
@@ -97,11 +97,19 @@ tell({
   unfit: unfit.map((n) => (tests[n] as Collected).name),
 });
 
-const fast = tests
+const fit = tests
   .map((_, n) => n)
-  .filter((n) => !unfit.includes(n) && !isWall(tests[n] as Collected))
+  .filter((n) => !unfit.includes(n))
   .sort((a, b) => (times[a] ?? 0) - (times[b] ?? 0));
-const reading = (id: string): readonly number[] => fast.filter((n) => (perTest[n]?.[id] ?? 0) > 0);
+const fast = fit.filter((n) => !isWall(tests[n] as Collected));
+const walls = fit.filter((n) => isWall(tests[n] as Collected));
+const readingOf =
+  (some: readonly number[]) =>
+  (id: string): readonly number[] =>
+    some.filter((n) => (perTest[n]?.[id] ?? 0) > 0);
+const reading = readingOf(fast);
+/** The spoilt calls that come to a mutant; they are tried where nothing else notices it. */
+const wallsTo = readingOf(walls);
 
 /** How long the tests of one mutant may take, in ms of their first run; the slowest are left out beyond it. */
 const most = Number(process.env.MUTANTS_MOST ?? 1500);
@@ -165,12 +173,12 @@ const done = (id: string, by: string | undefined): void =>
       : { type: "done", id, outcome: "killed", by },
   );
 
-/** By spoilt calls of the functions that the file of a mutant exports. */
-const tryWalls = async (id: string, doors: readonly string[]): Promise<string | undefined> => {
-  const walls = tests.flatMap((test, n) =>
-    doors.includes(test.name.replace("spoilt calls > ", "")) ? [n] : [],
-  );
-  for (const n of walls) {
+/** By spoilt calls of the functions that come to a mutant. */
+const tryWalls = async (id: string): Promise<string | undefined> => {
+  let spent = 0;
+  for (const n of wallsTo(id)) {
+    spent += times[n] ?? 0;
+    if (spent > most && n !== wallsTo(id)[0]) return undefined;
     switches.activeMutant = id;
     switches.hitCount = 0;
     switches.hitLimit = 10_000_000;
@@ -182,7 +190,7 @@ const tryWalls = async (id: string, doors: readonly string[]): Promise<string | 
   return undefined;
 };
 
-for (const { id, keeps, doors } of mutants) {
+for (const { id, keeps } of mutants) {
   tell({ type: "start", id });
   const first = reading(id);
   const early = (atLoad[id] ?? 0) > 0;
@@ -191,8 +199,9 @@ for (const { id, keeps, doors } of mutants) {
     : first.length === 0
       ? undefined
       : ((await tryHere(id, first)) ?? (keeps ? await tryAfresh(id, first, false) : undefined));
-  const found = by ?? (early ? undefined : await tryWalls(id, doors));
-  if (found === undefined && first.length === 0 && !early) tell({ type: "done", id, outcome: "no test" });
+  const found = by ?? (early ? undefined : await tryWalls(id));
+  if (found === undefined && first.length === 0 && wallsTo(id).length === 0 && !early)
+    tell({ type: "done", id, outcome: "no test" });
   else done(id, found);
   await new Promise((go) => setImmediate(go));
 }
