@@ -9,6 +9,7 @@ import { imperialChecks } from "./imperial.js";
 import { indicatorConstants } from "./indicator.js";
 import { intervalConstants } from "./interval.js";
 import { limeTableConstants } from "./lime-tables.js";
+import { limitConstants } from "./limits.js";
 import { nozzleDerivedConstants } from "./nozzle-derived.js";
 import { nutrientClassConstants } from "./nutrient-classes.js";
 import { nutrientDerivedConstants } from "./nutrient-derived.js";
@@ -64,6 +65,7 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...tankFactConstants,
   ...confidenceConstants,
   ...limeTableConstants,
+  ...limitConstants,
   ...soilChemistryConstants,
   ...soilTableConstants,
   ...waterConstants,

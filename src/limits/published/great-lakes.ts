@@ -5,17 +5,18 @@ const guarded = ["rotary spreader with deflector", "drop spreader"] as const;
 /** A person with the training on phosphorus that a state asks for on golf courses. */
 const trainedGolf = { place: ["golf course"], applicator: ["trained golf course staff"] } as const;
 const test = (months: number) => ({ soilTest: { months, shortOf: "P" } }) as const;
+const farmland = { place: ["sod farm", "farm"] } as const;
 
 /** Minnesota: phosphorus on turf. */
 export const minnesotaLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "us-mn",
   name: "Minnesota, turf",
-  source: { title: "Minn. Stat. 18C.60", publisher: "Minnesota Statutes", where: "Subd. 2" },
+  source: { title: "Minn. Stat. 18C.60", publisher: "Minnesota Statutes", where: "Subd. 1 and 2" },
   limits: {
     p: {
       amount: lb(0, "P"),
       per: "application",
-      exemptIf: [test(36), { growingSeasonAtMost: 1 }, trainedGolf, { place: ["sod farm"] }],
+      exemptIf: [test(36), { growingSeasonAtMost: 1 }, trainedGolf, farmland],
     },
   },
   notHeld: [
@@ -23,8 +24,6 @@ export const minnesotaLimits: LimitSet = /* @__PURE__ */ limitSet({
     "The upper limit even then: the rates of the University of Minnesota.",
   ],
 });
-
-const farmland = { place: ["sod farm", "farm"] } as const;
 
 /** Wisconsin: phosphorus and frozen ground. */
 export const wisconsinLimits: LimitSet = /* @__PURE__ */ limitSet({
@@ -61,13 +60,13 @@ export const michiganLimits: LimitSet = /* @__PURE__ */ limitSet({
     publisher: "Michigan State University soil test information",
     year: 2012,
     where:
-      "For lawns; exceptions on phosphorus from the summary of Public Act 299 of 2010 by the department's feed and fertilizer section",
+      "For lawns; exceptions on phosphorus from the summary of Public Act 299 of 2010 by the department's feed and fertilizer section, and from a leaflet of the university's extension",
   },
   limits: {
     p: {
       amount: lb(0, "P"),
       per: "application",
-      exemptIf: [test(36), { turf: ["being established"] }, trainedGolf],
+      exemptIf: [test(36), { turf: ["being established"] }, trainedGolf, farmland],
     },
     setback: {
       kind: "setback",
@@ -86,7 +85,8 @@ export const michiganLimits: LimitSet = /* @__PURE__ */ limitSet({
   },
   notHeld: [
     "The buffer is natural vegetation.",
-    "Phosphorus in finished sewage sludge and in organic or manipulated manure, up to 0.25 lb of phosphorus per 1000 ft2 at any one time: here it is over the limit without a test.",
+    "Phosphorus in finished sewage sludge, in organic or manipulated manure and, since Public Act 151 of 2013, in natural fertilizer, up to 0.25 lb of phosphorus per 1000 ft2 at any one time: here it is over the limit without a test.",
+    "Farms: a leaflet of Michigan State University Extension says that phosphorus in agriculture is not included. Whether distance and ground bind there was not read; here they do.",
     'By a soil test no more than what corrects the lack. Golf courses: the training is one that the department approves; here `applicator: "trained golf course staff"` states it.',
   ],
 });
