@@ -1,5 +1,5 @@
 // Limits of laws and labels: every figure as its source prints it. Which applications they bind, and which not, stands in
-// tests/limits/published/laws/.
+// tests/limits/published/.
 import {
   australianTurfFungicideLimits,
   chlorothalonilRememberedLimits,

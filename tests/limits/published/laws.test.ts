@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { publishedLimits, rememberedLimits, runoffMenu } from "../../../src/limits/index.js";
-import { rememberedLaws } from "./laws/from-memory.js";
-import { greatLakesLaws } from "./laws/great-lakes.js";
-import { saysOf } from "./laws/law.js";
-import { midAtlanticLaws } from "./laws/mid-atlantic.js";
-import { northeastLaws } from "./laws/northeast.js";
-import { southeastLaws } from "./laws/southeast.js";
+import { saysOf } from "./law.js";
+import { rememberedLaws } from "./laws-from-memory.js";
+import { greatLakesLaws } from "./laws-great-lakes.js";
+import { midAtlanticLaws } from "./laws-mid-atlantic.js";
+import { northeastLaws } from "./laws-northeast.js";
+import { southeastLaws } from "./laws-southeast.js";
 
 const read = [...greatLakesLaws, ...midAtlanticLaws, ...northeastLaws, ...southeastLaws];
 

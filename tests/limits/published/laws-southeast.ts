@@ -1,4 +1,4 @@
-import { floridaLimits, marionCountyLimits } from "../../../../src/limits/index.js";
+import { floridaLimits, marionCountyLimits } from "../../../src/limits/index.js";
 import { days, type Law, nitrogen, phosphate } from "./law.js";
 
 const lawn = { place: "home lawn" } as const;

@@ -1,12 +1,7 @@
 import { describe, expect, test } from "vitest";
-import {
-  type ApplicationFacts,
-  checkLimits,
-  type Limit,
-  limit,
-  runoffPoints,
-} from "../../../src/limits/index.js";
+import { type ApplicationFacts, checkLimits, type Limit, limit } from "../../../src/limits/index.js";
 import { complaints, problemsOf } from "../../errors.js";
+import { expectRefusals } from "../../refusals.js";
 
 const source = "label (invented)";
 const ft = (value: number) => ({ value, unit: "ft" });
@@ -14,23 +9,11 @@ const amount = { amount: { value: 1, unit: "lb/1000 ft2", of: "N" }, per: "appli
 const rule = (input: object) => limit({ source, ...input } as never);
 const withFacts = (facts: object) =>
   checkLimits({ proposal: { date: "2026-06-08", facts: facts as ApplicationFacts }, limits: [amount] });
-const withEdge = (edge: object) => withFacts({ edges: [{ from: "water", away: ft(3), ...edge }] });
-
-/** What a call is refused with: code, path, and words that say what would have been right. */
-type Row = readonly [call: () => unknown, code: string, path: string, expected: RegExp];
-
-const holds = (rows: readonly Row[]): void => {
-  for (const [call, code, path, expected] of rows) {
-    const problems = problemsOf(call);
-    const one = problems.find((problem) => problem.code === code && problem.path === path);
-    expect(one, `${code} ${path} in ${JSON.stringify(problems)}`).toBeDefined();
-    expect(`${one?.expected} ${JSON.stringify(one?.params ?? "")}`).toMatch(expected);
-  }
-};
+const _withEdge = (edge: object) => withFacts({ edges: [{ from: "water", away: ft(3), ...edge }] });
 
 describe("a limit that cannot be read says what it should be", () => {
   test("the whole of it", () => {
-    holds([
+    expectRefusals([
       [() => limit(7 as never), "type", "limit", /a limit/],
       [() => limit(null as never), "type", "limit", /a limit/],
       [() => rule({ kind: "amounts" }), "type", "limit.kind", /amount.*count.*interval.*rotation/],
@@ -52,7 +35,7 @@ describe("a limit that cannot be read says what it should be", () => {
   test("a list of them", () => {
     const all = (limits: unknown) =>
       checkLimits({ proposal: { date: "2026-06-08" }, limits: limits as readonly Limit[] });
-    holds([
+    expectRefusals([
       [() => all(undefined), "missing", "limits", /a list of limits/],
       [() => all("yearly"), "type", "limits", /a list of limits/],
       [() => all([amount, 3]), "type", "limits[1]", /a limit/],
@@ -65,7 +48,7 @@ describe("a limit that cannot be read says what it should be", () => {
     const per = (input: unknown) => rule({ ...amount, per: input });
     const choices = /"application", "calendar year", a season \{ from, to \}, \{ days \} or \{ months \}/;
     const suggestionOf = (input: string) => problemsOf(() => per(input))[0];
-    holds([
+    expectRefusals([
       [() => per(undefined), "missing", "limit.per", choices],
       [() => per("weekly"), "type", "limit.per", choices],
       [() => per(30), "type", "limit.per", choices],
@@ -97,9 +80,7 @@ describe("a limit that cannot be read says what it should be", () => {
     const kind = (name: string, more: object) => rule({ kind: name, of: "N", ...more });
     const blackout = (from: unknown, to: unknown) =>
       kind("blackout dates", { of: "any", blackout: { from, to } });
-    const rotation = (more: object) =>
-      kind("rotation", { group: "FRAC 11", of: ["ai:azoxystrobin"], atMostInARow: 1, ...more });
-    holds([
+    expectRefusals([
       [() => kind("count", { atMost: -1, per: "calendar year" }), "range", "limit.atMost", /0.*1000/],
       [() => kind("count", { atMost: 1001, per: "calendar year" }), "range", "limit.atMost", /1000/],
       [
@@ -142,6 +123,15 @@ describe("a limit that cannot be read says what it should be", () => {
         "limit.atLeastPoints",
         /0.*50/,
       ],
+    ]);
+    expect(kind("interval", { atLeastDays: 3660 })).toBeDefined();
+    expect(kind("runoff points", { of: "any", atLeastPoints: 50, menu: "US EPA" })).toBeDefined();
+  });
+
+  test("a rotation", () => {
+    const rotation = (more: object) =>
+      rule({ kind: "rotation", group: "FRAC 11", of: ["ai:azoxystrobin"], atMostInARow: 1, ...more });
+    expectRefusals([
       [
         () => rotation({ group: "" }),
         "missing",
@@ -163,8 +153,6 @@ describe("a limit that cannot be read says what it should be", () => {
     expect(
       rule({ kind: "rotation", group: "x", of: ["ae:2,4-D"], atMost: 0, per: "calendar year" }),
     ).toBeDefined();
-    expect(kind("interval", { atLeastDays: 3660 })).toBeDefined();
-    expect(kind("runoff points", { of: "any", atLeastPoints: 50, menu: "US EPA" })).toBeDefined();
   });
 
   test("a buffer and a menu", () => {
@@ -173,7 +161,7 @@ describe("a limit that cannot be read says what it should be", () => {
     const reductions = (list: unknown) => buffer({ reductions: list, together: "sum" });
     const menu = (list: unknown) => rule({ kind: "runoff points", of: "any", atLeastPoints: 3, menu: list });
     const many = Array.from({ length: 201 }, (_, n) => ({ measure: `m${n}`, percent: 1 }));
-    holds([
+    expectRefusals([
       [() => buffer({ from: undefined }), "missing", "limit.from", /what it is kept from, such as "water"/],
       [() => buffer({ atLeast: undefined }), "type", "limit.atLeast", /a quantity/],
       [() => buffer({ floor: ft(-1) }), "range", "limit.floor", /0/],
@@ -229,7 +217,7 @@ describe("a condition that cannot be read", () => {
   test.each(["grass", "applicator", "place", "turf", "productKind", "equipment"])(
     "%s is a list of words",
     (field) => {
-      holds([
+      expectRefusals([
         [() => words(field)([]), "missing", `limit.scope.${field}`, /word/],
         [() => words(field)("x"), "type", `limit.scope.${field}`, /word/],
         [() => words(field)([3]), "type", `limit.scope.${field}[0]`, /./],
@@ -239,7 +227,7 @@ describe("a condition that cannot be read", () => {
 
   test("its other fields", () => {
     const soilTest = (months: unknown, shortOf: unknown) => scope({ soilTest: { months, shortOf } });
-    holds([
+    expectRefusals([
       [() => words("grass")(["bermudagrass", ""]), "missing", "limit.scope.grass[1]", /a word/],
       [
         () => words("turf")(["established", "old"]),
@@ -286,158 +274,4 @@ describe("a condition that cannot be read", () => {
     soilTest(1200, "P");
     expect(complaints(() => scope({ gras: ["x"] }))).toEqual(["type limit.scope.gras"]);
   });
-});
-
-describe("facts that cannot be read", () => {
-  test("what is known of the application", () => {
-    const at = "proposal.facts";
-    holds([
-      [() => withFacts([] as never), "type", at, /facts of the application/],
-      [() => withFacts({ grass: "" }), "missing", `${at}.grass`, /a word/],
-      [() => withFacts({ place: 3 }), "type", `${at}.place`, /a word/],
-      [() => withFacts({ applicator: "" }), "missing", `${at}.applicator`, /a word/],
-      [() => withFacts({ turf: "old" }), "type", `${at}.turf`, /established/],
-      [() => withFacts({ growingSeason: 0 }), "range", `${at}.growingSeason`, /1/],
-      [() => withFacts({ growingSeason: 1.5 }), "range", `${at}.growingSeason`, /1/],
-      [() => withFacts({ soilTest: 3 }), "type", `${at}.soilTest`, /a soil test/],
-      [() => withFacts({ soilTest: { date: "x", shortOf: [] } }), "date", `${at}.soilTest.date`, /./],
-      [
-        () => withFacts({ soilTest: { date: "2026-01-01", shortOf: "P" } }),
-        "type",
-        `${at}.soilTest.shortOf`,
-        /a list of nutrients/,
-      ],
-      [
-        () => withFacts({ soilTest: { date: "2026-01-01", shortOf: ["P", "x y"] } }),
-        "substance/unknown",
-        `${at}.soilTest.shortOf[1]`,
-        /a substance, such as P/,
-      ],
-      [() => withFacts({ productKind: ["organic", "slow"] }), "type", `${at}.productKind[1]`, /conventional/],
-      [() => withFacts({ productKind: [] }), "missing", `${at}.productKind`, /word/],
-      [() => withFacts({ equipment: "plow" }), "type", `${at}.equipment`, /drop spreader/],
-      [
-        () => withFacts({ ground: "frozen" }),
-        "type",
-        `${at}.ground`,
-        /a list, empty where the ground is none of these/,
-      ],
-      [() => withFacts({ ground: ["frozen", "wet"] }), "type", `${at}.ground[1]`, /saturated/],
-      [() => withFacts({ toWater: ft(-1) }), "range", `${at}.toWater`, /0/],
-      [() => withFacts({ buffer: { value: 1, unit: "lb" } }), "unit/mismatch", `${at}.buffer`, /length|ft|m/],
-    ]);
-  });
-
-  test("the edges of the site", () => {
-    const at = "proposal.facts.edges";
-    holds([
-      [() => withFacts({ edges: 3 }), "type", at, /edge/],
-      [
-        () => withFacts({ edges: Array.from({ length: 1001 }, () => ({ from: "water", away: ft(1) })) }),
-        "range",
-        at,
-        /1000/,
-      ],
-      [() => withFacts({ edges: [3] }), "type", `${at}[0]`, /an edge: what lies there, and how far away/],
-      [
-        () => withEdge({ away: undefined }),
-        "missing",
-        `${at}[0].away`,
-        /how far away it lies, 0 on the edge/,
-      ],
-      [() => withEdge({ away: ft(-1) }), "range", `${at}[0].away`, /0/],
-      [() => withEdge({ from: "" }), "missing", `${at}[0].from`, /what lies there, such as "water"/],
-      [() => withEdge({ part: "" }), "missing", `${at}[0].part`, /the name of a part of the site/],
-      [() => withEdge({ untreated: ft(-1) }), "range", `${at}[0].untreated`, /0/],
-      [() => withEdge({ along: ft(-1) }), "range", `${at}[0].along`, /0/],
-      [() => withEdge({ measures: 3 }), "type", `${at}[0].measures`, /measure/],
-      [
-        () => withEdge({ measures: ["a", ""] }),
-        "missing",
-        `${at}[0].measures[1]`,
-        /a measure, as the limit words it/,
-      ],
-      [() => withEdge({ edges: [] }), "missing", `${at}[0].edges`, /number of an edge/],
-      [() => withEdge({ edges: [-1] }), "range", `${at}[0].edges[0]`, /0.*100.?000/],
-      [() => withEdge({ edges: [0.5] }), "range", `${at}[0].edges[0]`, /./],
-      [() => withEdge({ edges: [0, 1, 1] }), "duplicate", `${at}[0].edges[2]`, /each edge once/],
-      [
-        () => withEdge({ edges: [0], along: ft(3) }),
-        "conflict",
-        `${at}[0].along`,
-        /either the numbers of edges, or how long the edge is/,
-      ],
-    ]);
-    withEdge({ edges: [0, 100_000], measures: [], part: "north pitch", untreated: ft(0) });
-    withFacts({ edges: [] });
-  });
-
-  test("the measures against runoff", () => {
-    const points = (measures: unknown) => runoffPoints({ measures: measures as never });
-    holds([
-      [() => runoffPoints(3 as never), "type", "input", /measures and a menu/],
-      [() => points(undefined), "missing", "measures", /measure/],
-      [() => points([3]), "type", "measures[0]", /a measure against runoff/],
-      [
-        () => points([{ measure: "" }]),
-        "missing",
-        "measures[0].measure",
-        /the measure, as the menu words it/,
-      ],
-      [() => points([{ measure: "a", points: 51 }]), "range", "measures[0].points", /0.*50/],
-      [
-        () => points([{ measure: "a", part: "x" }]),
-        "type",
-        "measures[0].part",
-        /no part: give the measures of one part/,
-      ],
-      [
-        () => points([{ measure: "a" }, { measure: " A " }]),
-        "duplicate",
-        "measures[1].measure",
-        /each measure once: it earns its points once/,
-      ],
-      [
-        () => points(Array.from({ length: 1001 }, (_, n) => ({ measure: `m${n}` }))),
-        "range",
-        "measures",
-        /1000/,
-      ],
-      [() => runoffPoints({ measures: [], menu: "EPA" as never }), "type", "menu", /US EPA/],
-      [
-        () => withFacts({ runoff: [{ measure: "a", part: "" }] }),
-        "missing",
-        "proposal.facts.runoff[0].part",
-        /the name of a part/,
-      ],
-      [
-        () =>
-          withFacts({
-            runoff: [
-              { measure: "a", part: "x" },
-              { measure: "A", part: "x" },
-            ],
-          }),
-        "duplicate",
-        "proposal.facts.runoff[1].measure",
-        /once/,
-      ],
-    ]);
-    withFacts({ runoff: [{ measure: "a", part: "x" }, { measure: "a", part: "y" }, { measure: "a" }] });
-    expect(complaints(() => runoffPoints({ measures: [], men: 3 } as never))).toEqual(["type input.men"]);
-  });
-});
-
-test("a proposal that cannot be read", () => {
-  const put = (proposal: unknown) => checkLimits({ proposal, limits: [amount] } as never);
-  holds([
-    [() => put(undefined), "missing", "proposal", /an application/],
-    [() => put(null), "type", "proposal", /an application/],
-    [() => put("today"), "type", "proposal", /an application/],
-    [() => put({ date: "2026-06-08", id: "a" }), "type", "proposal.id", /no such field/],
-    [() => put({ date: "2026-06-08", corrects: "a" }), "type", "proposal.corrects", /no such field/],
-    [() => put({ date: "2026-06-08", voids: true }), "type", "proposal.voids", /no such field/],
-    [() => put({ date: {} }), "date", "proposal.date", /./],
-    [() => put({}), "missing", "proposal.date", /./],
-  ]);
 });

@@ -1,11 +1,11 @@
-import type { CivilDate } from "../../../../src/calendar/index.js";
-import { ledger } from "../../../../src/ledger/index.js";
+import type { CivilDate } from "../../../src/calendar/index.js";
+import { ledger } from "../../../src/ledger/index.js";
 import {
   type ApplicationFacts,
   checkLimits,
   type LimitSet,
   type Proposal,
-} from "../../../../src/limits/index.js";
+} from "../../../src/limits/index.js";
 
 // The limits of a place a second time, as applications that its words bind and that they do not. Whoever writes a row reads
 // the source for it, not the data in src.

@@ -3,7 +3,7 @@ import {
   michiganLimits,
   minnesotaLimits,
   wisconsinLimits,
-} from "../../../../src/limits/index.js";
+} from "../../../src/limits/index.js";
 import { each, every, feet, type Law, nitrogen, phosphorus, potash, product, tested } from "./law.js";
 
 const trained = { place: "golf course", applicator: "trained golf course staff" } as const;

@@ -3,7 +3,7 @@ import {
   manitobaLimits,
   newYorkLimits,
   vermontLimits,
-} from "../../../../src/limits/index.js";
+} from "../../../src/limits/index.js";
 import { days, each, every, feet, type Law, nitrogen, phosphorus, potash, product, tested } from "./law.js";
 
 const farm = { place: "farm" } as const;

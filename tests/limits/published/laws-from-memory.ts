@@ -4,7 +4,7 @@ import {
   connecticutRememberedLimits,
   newJerseyRememberedLimits,
   twoFourDRememberedLimits,
-} from "../../../../src/limits/index.js";
+} from "../../../src/limits/index.js";
 import { type Application, days, each, every, feet, type Law, nitrogen, phosphorus, potash } from "./law.js";
 
 const acre = (value: number, of: string) => ({ supplies: [{ value, unit: "lb/acre", of }] });
