@@ -2,20 +2,22 @@
 // copy of our own output: `npm run mutants:constants`, or `npm run mutants:constants -- quantity numeric` for some rooms.
 // A number that nothing notices has no published figure sharp enough, and wants a second transcription of its source in
 // tests/constants/.
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
+import { fork } from "node:child_process";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { filesBelow } from "../house/sources.js";
-import type { Check } from "./checks.js";
+import type { Given, Told } from "./alone/numbers.js";
 import { whyListed } from "./listed.js";
 import { type Literal, literalsOf, withReadNumbers } from "./literals.js";
 import { record, today } from "./summary.js";
 
-const factor = 1 + 1e-4;
 const root = fileURLToPath(new URL("../../", import.meta.url));
-/** The rooms whose numbers the checks of other rooms come to. */
-const below: ReadonlySet<string> = new Set(["quantity", "numeric", "calendar"]);
+/** In ms: a loop that a changed number keeps from ending counts as noticed. */
+const longest = Number(process.env.MUTANTS_WAIT ?? 60) * 1000;
+const runner = fileURLToPath(new URL("./alone/numbers.ts", import.meta.url));
 const roomOf = ({ file }: Literal): string => file.split("/")[1] ?? "";
 
 const files = filesBelow("src").filter((path) => path.endsWith(".ts"));
@@ -55,70 +57,53 @@ const bundle = async (): Promise<string> => {
   return outputFiles[0]?.text ?? "";
 };
 
-type Load = (list: readonly number[]) => readonly Check[];
+interface Result {
+  readonly n: number;
+  readonly noticed: boolean;
+  /** Whether a check comes to it. */
+  readonly read: boolean;
+}
 
-const loader = (program: string): Load => {
-  const run = new Function("module", "exports", "require", "__K", program);
-  const require = createRequire(import.meta.url);
-  return (list) => {
-    const module: { exports: { checks?: readonly Check[] } } = { exports: {} };
-    run(module, module.exports, require, list);
-    return module.exports.checks ?? [];
-  };
-};
-
-const holds = (check: Check): boolean => {
-  try {
-    return check.holds();
-  } catch {
-    return false;
-  }
-};
-
-/** A list of numbers that notes which of them are read. */
-const noting = (seen: () => Set<number>): readonly number[] =>
-  new Proxy(numbers, {
-    get: (list, key) => {
-      seen().add(Number(key));
-      return Reflect.get(list, key);
-    },
+/** Tries some numbers in a process of its own, until the end or until one does not end. */
+const round = (folder: string, given: Given): Promise<readonly Result[]> =>
+  new Promise((resolve, reject) => {
+    const path = join(folder, "program.json");
+    writeFileSync(path, JSON.stringify(given));
+    const child = fork(runner, [path], { execArgv: [...process.execArgv, "--max-old-space-size=1500"] });
+    const results: Result[] = [];
+    let at: number | undefined;
+    let timer: NodeJS.Timeout;
+    const beat = (): void => {
+      clearTimeout(timer);
+      timer = setTimeout(() => child.kill("SIGKILL"), longest);
+    };
+    beat();
+    child.on("message", (told: Told) => {
+      beat();
+      if (told.type === "does not hold") reject(new Error(`${told.name} does not hold as it stands`));
+      if (told.type === "start") at = told.n;
+      if (told.type === "done") {
+        results.push(told);
+        at = undefined;
+      }
+    });
+    child.on("exit", () => {
+      clearTimeout(timer);
+      if (at !== undefined) results.push({ n: at, noticed: true, read: true });
+      if (results.length === 0) reject(new Error("the checks cannot be loaded"));
+      resolve(results);
+    });
   });
 
-/** The copy in which a number is changed while it is there; a fresh one keeps nothing that it has made before. */
-const now = [...numbers];
-let copy: readonly Check[] = [];
-
-/** The numbers that each check reads, by its place; what is made once and kept is read by the first that wants it. */
-const readBy: Set<number>[] = [];
-
-/** The checks that may notice a number: those of its room first, and all that read it. */
-const near = (checks: readonly Check[], room: string, literal: number): readonly Check[] => [
-  ...checks.filter((check) => check.room === room),
-  ...checks.filter(
-    (check, n) => check.room !== room && (below.has(room) || readBy[n]?.has(literal) === true),
-  ),
-];
-
-const isCaughtBy = (checks: readonly Check[], room: string, literal: number): boolean =>
-  !near(checks, room, literal).every(holds);
-
-/** Whether something notices that a number is another. */
-const isCaught = (load: Load, literal: number, early: boolean, room: string): boolean => {
-  const changed = (numbers[literal] ?? 0) * factor;
-  if (!early) {
-    now[literal] = changed;
-    const caught = isCaughtBy(copy, room, literal);
-    now[literal] = numbers[literal] ?? 0;
-    // What is made once and kept was made before
-    if (caught) return true;
+const tryAll = async (program: string, all: Given["todo"]): Promise<ReadonlyMap<number, Result>> => {
+  const folder = mkdtempSync(join(tmpdir(), "constants-"));
+  const found = new Map<number, Result>();
+  while (found.size < all.length) {
+    const todo = all.filter(({ n }) => !found.has(n));
+    for (const result of await round(folder, { program, numbers, todo })) found.set(result.n, result);
   }
-  const list = [...numbers];
-  list[literal] = changed;
-  try {
-    return isCaughtBy(load(list), room, literal);
-  } catch {
-    return true;
-  }
+  rmSync(folder, { recursive: true });
+  return found;
 };
 
 const counted = (rows: readonly Literal[]): string => {
@@ -127,31 +112,25 @@ const counted = (rows: readonly Literal[]): string => {
   return [...classes].map(([name, count]) => `${count} ${name}`).join(", ");
 };
 
-const load = loader(await bundle());
-copy = load(now);
-for (const check of copy) if (!holds(check)) throw new Error(`${check.name} does not hold as it stands`);
-const atLoad = new Set<number>();
-load(noting(() => atLoad));
-let reading = new Set<number>();
-for (const check of load(noting(() => reading))) {
-  reading = new Set();
-  holds(check);
-  readBy.push(reading);
-}
-const everRead = new Set([...atLoad, ...readBy.flatMap((read) => [...read])]);
 const lineOf = (file: string, line: number): string =>
   readFileSync(root + file, "utf8").split("\n")[line - 1] ?? "";
 const rooms = [...new Set(literals.map(roomOf))].filter((room) => room !== "index.ts");
 const asked = process.argv.slice(2).filter((room) => rooms.includes(room));
 const out = process.env.SURVIVORS_OUT;
 if (out) mkdirSync(out, { recursive: true });
-for (const room of asked.length > 0 ? asked : rooms) {
+const wanted = asked.length > 0 ? asked : rooms;
+const todo = literals.flatMap((literal, n) =>
+  literal.excluded === undefined && wanted.includes(roomOf(literal)) ? [{ n, room: roomOf(literal) }] : [],
+);
+const found = await tryAll(await bundle(), todo);
+for (const room of wanted) {
   const mine = literals.flatMap((literal, n) => (roomOf(literal) === room ? [{ ...literal, n }] : []));
   const tested = mine.filter(({ excluded }) => excluded === undefined);
-  const survivors = tested.filter(({ n }) => !(everRead.has(n) && isCaught(load, n, atLoad.has(n), room)));
+  const survivors = tested.filter(({ n }) => found.get(n)?.noticed !== true);
   const open = survivors.filter(({ file, line }) => whyListed(file, lineOf(file, line)) === undefined);
   const lines = open.map(
-    ({ file, line, text, n }) => `${file}:${line} ${text}${everRead.has(n) ? "" : " (no check comes here)"}`,
+    ({ file, line, text, n }) =>
+      `${file}:${line} ${text}${found.get(n)?.read ? "" : " (no check comes here)"}`,
   );
   const noticed = tested.length - survivors.length;
   const listed = survivors.length - open.length;

@@ -121,6 +121,12 @@ export const strangeFields = (input: object): readonly PartProblem[] =>
 
 /** Shows a part without looking into it: a stranger's object may throw when touched. */
 export const told = (value: unknown): string =>
-  (typeof value === "object" && value !== null) || typeof value === "function"
-    ? `a ${typeof value}`
-    : shown(value);
+  typeof value === "object" && value !== null ? (isList(value) ? "a list" : "a record") : shown(value);
+
+const isList = (value: object): boolean => {
+  try {
+    return Array.isArray(value);
+  } catch {
+    return false;
+  }
+};

@@ -28,8 +28,12 @@ const unknownUnit = (unit: string, dimension: Dimension | undefined, expected: s
     const period = read.problems.find(({ expected }) => /period/.test(expected))?.expected ?? expected;
     return problem("unit/unknown", "unit", shown(unit), period);
   }
-  const choices = unitsIn(found.choices ?? []);
-  if (choices.length === 0) return problem("unit/unknown", "unit", shown(unit), found.expected);
+  const written = found.choices ?? [];
+  const choices = unitsIn(written);
+  if (choices.length === 0) {
+    const names = `${written.join(" or ")}, which parseQuantity reads in a text`;
+    return problem("unit/unknown", "unit", shown(unit), `${found.expected}: ${names}`);
+  }
   return { ...problem("unit/ambiguous", "unit", shown(unit), found.expected), choices };
 };
 

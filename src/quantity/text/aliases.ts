@@ -83,7 +83,7 @@ const unclear = (key: string): NameReading | undefined => {
 
 /** The currencies that are known by their code alone. LBS and GAL have the form of a code, too. */
 export const currencies: RegExp =
-  /^(?:USD|CAD|AUD|NZD|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|JPY|INR|MXN|BRL|ZAR|SGD|HKD)$/;
+  /^(?:USD|CAD|AUD|NZD|EUR|GBP|CHF|SEK|NOK|DKK|PLN|CZK|JPY|CNY|INR|MXN|BRL|ZAR|SGD|HKD)$/;
 
 const keyOf = (name: string): string =>
   name

@@ -228,6 +228,8 @@ export const format = <D extends string, S extends string, U extends UnitHint<D>
   // "3 1,000 ft²" would read as one number
   const count = /^\d/.test(unit) && unit.length > 1 && !unit.startsWith("1/") ? " ×" : "";
   const rest = words(unit, of, style, amount === "1", locale);
-  if (style !== "unit" && (unit === "1" || unit.startsWith("1/"))) return `${amount}${rest}`.trim();
+  // "3/d", but "3 per day"
+  const gap = rest.startsWith("per ") ? " " : "";
+  if (style !== "unit" && (unit === "1" || unit.startsWith("1/"))) return `${amount}${gap}${rest}`.trim();
   return `${amount}${count} ${rest}`;
 };

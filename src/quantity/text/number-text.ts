@@ -121,9 +121,10 @@ const spacedNumber = (begun: Begun): ScannedNumber | undefined => {
       choices: [`${digits} m2`, `${before} x 100 m2`],
     });
   }
-  const decimals = new RegExp(`^\\${decimal}\\d+`).exec(rest)?.[0] ?? "";
-  if (decimals === "" && /^[.,]\d/.test(rest)) {
-    return bad(end, text.slice(at, end + 2), `a number with "${decimal}" before its decimals`);
+  const decimals = /^[.,]\d+/.exec(rest)?.[0] ?? "";
+  if (decimals !== "" && decimals[0] !== decimal) {
+    const after = end + decimals.length;
+    return bad(after, text.slice(at, after), `a number with "${decimal}" before its decimals`);
   }
   return { value: factor * Number(`${digits}.${decimals.slice(1) || "0"}`), end: end + decimals.length };
 };
@@ -167,7 +168,8 @@ export const scanNumber = (text: string, start: number, decimal: DecimalSign): S
   const whole = /^\d+$/.test(run);
   const found = whole ? (fraction(begun) ?? mixedNumber(begun) ?? spacedNumber(begun)) : undefined;
   if (found !== undefined) return found;
-  if (/^[·⋅∙]\d/.test(begun.rest))
-    return bad(end, run + begun.rest.slice(0, 2), `a number with "${decimal}" before its decimals`);
+  const dotted = /^[·⋅∙]\d+/.exec(begun.rest)?.[0];
+  if (dotted !== undefined)
+    return bad(end + dotted.length, run + dotted, `a number with "${decimal}" before its decimals`);
   return plainNumber(begun);
 };

@@ -99,9 +99,14 @@ const notOneAmount = (value: number, rest: string): Refusal | undefined => {
     : { code: "text", expected: "one number and one unit", suggestion: together };
 };
 
+/** A currency's sign behind the number: `12 €/kg`. */
+const signBehind = /^(?:(?:US|CA|A|NZ|MX)?\$|[€£¥])(?= ?(?:$|\/|per ))/;
+
 /** What stands after the number with its currency before it, or the currencies that the sign may mean. */
-const withCurrency = (rest: string, { symbol, wanted }: WithoutCurrency): string | Refusal => {
-  if (symbol === undefined) return rest;
+const withCurrency = (after: string, { symbol: before, wanted }: WithoutCurrency): string | Refusal => {
+  const symbol = before ?? signBehind.exec(after)?.[0];
+  if (symbol === undefined) return after;
+  const rest = before === undefined ? after.slice(symbol.length).trim() : after;
   const codes = signs[symbol] ?? [symbol];
   const code = codes.length === 1 ? codes[0] : codes.find((one) => one === wanted);
   return code === undefined

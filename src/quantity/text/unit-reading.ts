@@ -30,6 +30,24 @@ const joinUnits = (lists: readonly (readonly string[])[]): readonly string[] =>
     [""],
   );
 
+/** Whether a choice can be typed back: there are no gallons per degree. */
+const isUnitInWords = (choice: string): boolean =>
+  unitDimension(choice) !== undefined ||
+  unitDimension(
+    choice
+      .split("/")
+      .map((part) => readUnitName(part)?.sure ?? part)
+      .join("/"),
+  ) !== undefined;
+
+/** Times of no fixed length. */
+const period = /^(?:mo|mos|months?|yrs?|years?|seasons?)$/i;
+
+const timeOfLimit = (name: string): string => {
+  const per = /^mo/i.test(name) ? "{ months: 1 }" : '"calendar year"';
+  return `months and years have no fixed length: give the amount alone, and the time as the period of a limit, per: ${per}`;
+};
+
 /** The unit that the segments mean together, or why there is none. */
 const unitOf = (
   segments: readonly Segment[],
@@ -39,15 +57,8 @@ const unitOf = (
   const wanted = dimension === undefined ? "" : ` of ${dimension}`;
   const unknown = segments.find((segment) => segment.reads.length + segment.choices.length === 0);
   const expected = `a unit${wanted}, such as ${exampleUnit(dimension ?? "mass/area")}`;
-  if (unknown !== undefined && /^(?:mo|mos|months?|yrs?|years?|seasons?)$/i.test(unknown.name)) {
-    const month = /^mo/i.test(unknown.name);
-    const period = month ? "{ months: 1 }" : '"calendar year"';
-    return {
-      code: "unit/unknown",
-      got: shown(text),
-      expected: `${expected}; months and years have no fixed length: give the amount alone, and the time as the period of a limit, per: ${period}`,
-    };
-  }
+  if (unknown !== undefined && period.test(unknown.name))
+    return { code: "unit/unknown", got: shown(text), expected: `${expected}; ${timeOfLimit(unknown.name)}` };
   if (unknown !== undefined)
     return {
       code: "unit/unknown",
@@ -80,14 +91,15 @@ const unitOf = (
   const lists = segments.map((segment, index) =>
     sure[index] === undefined ? segment.choices : [sure[index]],
   );
-  const choices = joinUnits(lists as string[][]);
+  const choices = joinUnits(lists as string[][]).filter(isUnitInWords);
   const near = dimension === undefined ? [] : all.flatMap((unit) => siblingOf(unit, dimension) ?? []);
   if (near.length > 0)
     return { code: "unit/mismatch", got: shown(text), expected, suggestion: near[0] as string };
+  if (choices.length === 0) return { code: "unit/unknown", got: shown(text), expected };
   return {
     code: "unit/ambiguous",
     got: shown(text),
-    expected: `${expected}; ${shown(text)} could be several`,
+    expected: `${expected}; ${shown(text)} ${choices.length > 1 ? "could be several" : "is not clear"}`,
     choices,
   };
 };

@@ -21,7 +21,7 @@ export interface Mutant {
   readonly kind: string;
   readonly was: string;
   readonly is: string;
-  /** Whether its file keeps what it has made once, so that a second run does not make it again. */
+  /** Whether its room keeps what it has made once, so that a second run does not make it again. */
   readonly keeps: boolean;
 }
 
@@ -41,7 +41,7 @@ const logger = {
   fatal: quiet,
 };
 
-const keeping = /^(?:export )?(?:let |const .*new (?:Weak)?Map)/m;
+const keeping = /^(?:export )?(?:let |const .*new (?:Weak)?(?:Map|Set)\b)/m;
 
 const namesAround = (source: ts.SourceFile, start: number): string => {
   const names: string[] = [];
@@ -71,6 +71,9 @@ const instrumented = async (
   const paths = filesBelow(`src/${room}`).filter(
     (path) => path.endsWith(".ts") && !/\/(index|house)\.ts$/.test(path) && path.includes(only),
   );
+  const keeps = filesBelow(`src/${room}`).some((path) =>
+    keeping.test(readFileSync(join(root, path), "utf8")),
+  );
   const contents = new Map(paths.map((path) => [path, readFileSync(join(root, path), "utf8")]));
   const { files, mutants } = await new Instrumenter(logger).instrument(
     paths.map((name) => ({ name, mutate: true, content: contents.get(name) ?? "" })),
@@ -97,7 +100,7 @@ const instrumented = async (
         kind: mutatorName,
         was: source.text.slice(at(location.start), at(location.end)),
         is: replacement ?? "",
-        keeps: keeping.test(source.text),
+        keeps,
       };
     }),
   };

@@ -1,0 +1,125 @@
+// Runs in a process of its own: loads the checks with their numbers read from a list, changes one number after another,
+// and tells which of the changes a check notices.
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Check } from "../checks.js";
+
+/** What is to be tried. */
+export interface Given {
+  /** The program that holds the checks; it reads its numbers from the list `__K`. */
+  readonly program: string;
+  readonly numbers: readonly number[];
+  /** The numbers to be changed, by their place in the list, each with the room that it stands in. */
+  readonly todo: readonly { readonly n: number; readonly room: string }[];
+}
+
+/** What the process tells. */
+export type Told =
+  | { readonly type: "beat" }
+  | { readonly type: "does not hold"; readonly name: string }
+  | { readonly type: "start"; readonly n: number }
+  | { readonly type: "done"; readonly n: number; readonly noticed: boolean; readonly read: boolean };
+
+const factor = 1 + 1e-4;
+const { program, numbers, todo } = JSON.parse(readFileSync(process.argv[2] ?? "", "utf8")) as Given;
+const tell = (told: Told): void => {
+  process.send?.(told);
+};
+
+const run = new Function("module", "exports", "require", "__K", program);
+const require = createRequire(import.meta.url);
+const load = (list: readonly number[]): readonly Check[] => {
+  const module: { exports: { checks?: readonly Check[] } } = { exports: {} };
+  run(module, module.exports, require, list);
+  return module.exports.checks ?? [];
+};
+
+const holds = (check: Check): boolean => {
+  tell({ type: "beat" });
+  try {
+    return check.holds();
+  } catch {
+    return false;
+  }
+};
+
+/** A list of numbers that notes which of them are read, and can be changed. */
+const now = [...numbers];
+let seen = new Set<number>();
+const noted: readonly number[] = new Proxy(now, {
+  get: (list, key) => {
+    seen.add(Number(key));
+    return Reflect.get(list, key);
+  },
+});
+const readIn = (work: () => void): ReadonlySet<number> => {
+  seen = new Set();
+  work();
+  return seen;
+};
+
+/** The copy in which a number is changed while it is there. */
+let copy: readonly Check[] = [];
+const atLoad = readIn(() => {
+  copy = load(noted);
+});
+/** What each check reads the first time, and what it reads each time: what is made once and kept is in the first alone. */
+const readFirst = copy.map((check) =>
+  readIn(() => {
+    if (!holds(check)) tell({ type: "does not hold", name: check.name });
+  }),
+);
+const readBy = copy.map((check) => readIn(() => holds(check)));
+const everRead = new Set([...atLoad, ...readFirst.flatMap((read) => [...read])]);
+const kept = new Set([
+  ...atLoad,
+  ...readFirst.flatMap((read, place) => [...read].filter((n) => readBy[place]?.has(n) !== true)),
+]);
+const warmCopy = (): readonly Check[] => {
+  const checks = load(now);
+  for (const check of checks) holds(check);
+  return checks;
+};
+copy = warmCopy();
+
+/** The checks of its own room first. */
+const ordered = (checks: readonly Check[], room: string): readonly Check[] => [
+  ...checks.filter((check) => check.room === room),
+  ...checks.filter((check) => check.room !== room),
+];
+
+/** Whether a check that reads a number each time notices that it is another. */
+const isNoticedHere = (n: number, room: string): boolean => {
+  const readers = ordered(
+    copy.filter((_, place) => readBy[place]?.has(n) === true),
+    room,
+  );
+  now[n] = (numbers[n] ?? 0) * factor;
+  const by = readers.find((check) => !holds(check));
+  now[n] = numbers[n] ?? 0;
+  if (by === undefined) return false;
+  // A check that does not hold afterwards either has met what was kept of the changed number
+  if (holds(by)) return true;
+  copy = warmCopy();
+  return isNoticedAfresh(n, room);
+};
+
+/** Whether a check of a fresh copy notices it: for what is made once and kept, by whichever check wants it first. */
+const isNoticedAfresh = (n: number, room: string): boolean => {
+  const list = [...numbers];
+  list[n] = (numbers[n] ?? 0) * factor;
+  try {
+    return !ordered(load(list), room).every(holds);
+  } catch {
+    return true;
+  }
+};
+
+for (const { n, room } of todo) {
+  tell({ type: "start", n });
+  const read = everRead.has(n);
+  const noticed = read && (isNoticedHere(n, room) || (kept.has(n) && isNoticedAfresh(n, room)));
+  tell({ type: "done", n, noticed, read });
+  await new Promise((go) => setImmediate(go));
+}
+process.disconnect?.();

@@ -1,0 +1,38 @@
+import { describe, expect, test } from "vitest";
+import { rangeProblem } from "../../../src/quantity/index.js";
+
+describe("a value out of range, in words", () => {
+  test.each([
+    [{ min: 0, unit: "ft" }, "0 ft or more"],
+    [{ above: 0, unit: "ft" }, "more than 0 ft"],
+    [{ below: 0 }, "less than zero"],
+    [{ max: 0 }, "zero or less"],
+    [{ min: 0, max: 0 }, "zero"],
+    [{ min: 5, max: 5, unit: "ft" }, "5 ft"],
+    [{ min: 1, below: 5 }, "1 or more and less than 5"],
+    [{ above: 1, max: 5, unit: "ft" }, "more than 1 ft and at most 5 ft"],
+    [{ above: "2026-05-18", max: "2026-06-01" }, "more than 2026-05-18 and at most 2026-06-01"],
+    [{ min: 1.23456789 }, "1.234568 or more"],
+    [{ min: 12345678 }, "12345678 or more"],
+    [{ step: 5 }, "a whole number that divides by 5"],
+    [{ step: 1, count: "days", min: 2 }, "a whole number of days, 2 or more"],
+    [{ min: Number.NEGATIVE_INFINITY, max: 5 }, "5 or less"],
+    [{ max: 1, count: "cans" }, "1 cans or fewer"],
+    [{ step: 1, max: 4, count: "cans" }, "a whole number of cans, 4 or fewer"],
+  ] as const)("%o", (bounds, text) => {
+    expect(rangeProblem("x", "9", bounds).expected).toBe(text);
+  });
+
+  test("whoever asks", () => {
+    expect(rangeProblem(3 as never, 4 as never, { min: 5 }, 6 as never)).toEqual({
+      code: "range",
+      path: "3",
+      got: "4",
+      expected: "6",
+      params: { min: 5 },
+    });
+    const bounds = { min: 5 };
+    expect(rangeProblem("x", "4", bounds).params).not.toBe(bounds);
+    expect(rangeProblem("x", "4", { min: 5, max: Number.NaN }).params).toEqual({ min: 5 });
+  });
+});

@@ -1,0 +1,56 @@
+import { describe, expect, test } from "vitest";
+import { parseRange } from "../../../src/quantity/index.js";
+import { problemsOf } from "../../errors.js";
+
+const _unit = "a unit, such as lb/1000 ft2";
+const _substance = (after: string): string => `a substance after ${after}, such as N, P2O5, product or water`;
+
+describe("ranges", () => {
+  test.each([
+    ["1.5-2 pt/acre", "1.5 pt/acre", "2 pt/acre"],
+    ["1 to 2 pt", "1 pt", "2 pt"],
+    ["1 through 2 pt", "1 pt", "2 pt"],
+    ["1 … 2 pt", "1 pt", "2 pt"],
+    ["1…2 pt", "1 pt", "2 pt"],
+    ["1 - 1 1/2 lb N", "1 lb of N", "1.5 lb of N"],
+    ["16 fl oz - 1 qt", "16 fl oz", "1 qt"],
+    ["16 fl oz to 1 qt", "16 fl oz", "1 qt"],
+    ["1 pt through 2 qt", "1 pt", "2 qt"],
+    ["1 pt…2 qt", "1 pt", "2 qt"],
+    ["-2 - 1 °C", "-2 °C", "1 °C"],
+    ["-2 to -1 °C", "-2 °C", "-1 °C"],
+    ["3 lb", "3 lb", "3 lb"],
+    ["2-2 lb", "2 lb", "2 lb"],
+  ])("%s", (text, min, max) => {
+    const range = parseRange(text);
+    expect([`${range.min}`, `${range.max}`]).toEqual([min, max]);
+  });
+
+  test("what is no range", () => {
+    const problem = (text: string): readonly string[] => {
+      const [one] = problemsOf(() => parseRange(text));
+      return [one?.code ?? "", one?.path ?? "", one?.got ?? "", one?.expected ?? ""];
+    };
+    expect(problem("2-1 pt")).toEqual(["range", "text", '"2-1 pt"', "the smaller amount first"]);
+    expect(problem("1 lb to 2 gal")).toEqual([
+      "unit/mismatch",
+      "text",
+      '"1 lb to 2 gal"',
+      "two amounts of one dimension",
+    ]);
+    expect(problem("1 lb N to 2 lb K")).toEqual([
+      "conflict",
+      "text",
+      '"1 lb N to 2 lb K"',
+      "two amounts of one substance",
+    ]);
+    expect(problem("1 lb - 2")).toEqual([
+      "missing",
+      "text",
+      '"2"',
+      "a unit after the number, such as 3 lb/1000 ft2",
+    ]);
+    expect(problem("x".repeat(300))[3]).toBe("at most 200 characters");
+    expect(problem(3 as never)[0]).toBe("type");
+  });
+});

@@ -1,0 +1,183 @@
+import { describe, expect, test } from "vitest";
+import { type ErrorCode, type Problem, parseQuantity } from "../../../src/quantity/index.js";
+import { problemsOf } from "../../errors.js";
+
+/** What a person reads: the code, what is expected, what was got, and what to write instead, as `=> it` or `? one | other`. */
+type Row = readonly [text: string, code: ErrorCode, got: string, expected: string, options?: object];
+const told = ({ code, got, expected, suggestion, choices }: Problem): readonly string[] => [
+  code,
+  got,
+  `${expected}${suggestion === undefined ? "" : ` => ${suggestion}`}${choices === undefined ? "" : ` ? ${choices.join(" | ")}`}`,
+];
+const refused = (rows: readonly Row[]): void => {
+  for (const [text, code, got, expected, options] of rows) {
+    const problems = problemsOf(() => parseQuantity(text, options as never));
+    expect([text, problems.map(({ path }) => path), ...problems.map(told)]).toEqual([
+      text,
+      ["text"],
+      [code, JSON.stringify(got), expected],
+    ]);
+  }
+};
+const unit = "a unit, such as lb/1000 ft2";
+const several = (text: string): string => `${unit}; "${text}" could be several`;
+
+describe("units", () => {
+  test("what is no unit, with the one that is near", () => {
+    refused([
+      ["3 xyz", "unit/unknown", "xyz", unit],
+      ["3 xyz", "unit/unknown", "xyz", "a unit of mass, such as lb", { dimension: "mass" }],
+      ["3 lbz", "unit/unknown", "lbz", `${unit} => lb`],
+      ["3 lb/acer", "unit/unknown", "lb/acer", `${unit} => lb/acre`],
+      ["3 lb/1.000 ft2", "unit/unknown", "lb/1.000 ft2", `${unit} => lb/1000 ft2`],
+      ["3 lb/0 ft2", "unit/unknown", "lb/0 ft2", unit],
+      ["3 long gal", "unit/unknown", "long gal", unit],
+      ["3 dry quarts", "unit/unknown", "dry quarts", unit],
+      ["3 N", "unit/unknown", "N", unit],
+      ["3 h/c", "unit/unknown", "h/c", unit],
+      ["3 lb/acre/acre/acre/acre", "unit/unknown", "lb/acre/acre/acre/acre", unit],
+      ["3 lb N/acre/acre", "unit/unknown", "lb N/acre/acre", unit],
+    ]);
+  });
+
+  test("what could be several, each of which can be typed back", () => {
+    refused([
+      ["3 oz", "unit/ambiguous", "oz", `${several("oz")} ? oz av | fl oz`],
+      ["3 ounces/gal", "unit/ambiguous", "ounces/gal", `${several("ounces/gal")} ? oz av/gal | fl oz/gal`],
+      ["3 tons", "unit/ambiguous", "tons", `${several("tons")} ? US ton | tonne`],
+      [
+        "3 ton",
+        "unit/ambiguous",
+        "ton",
+        'a unit of mass, such as lb; "ton" could be several ? US ton | tonne',
+        { dimension: "mass" },
+      ],
+      ["3 T/A", "unit/ambiguous", "T/A", `${several("T/A")} ? US ton/acre | tonne/acre | tbsp/acre`],
+      ["3 lb/t", "unit/ambiguous", "lb/t", `${several("lb/t")} ? lb/tonne | lb/US ton | lb/tsp`],
+      ["2 cwt", "unit/ambiguous", "cwt", `${several("cwt")} ? short cwt | long cwt`],
+      [
+        "2 hundredweights",
+        "unit/ambiguous",
+        "hundredweights",
+        `${several("hundredweights")} ? short cwt | long cwt`,
+      ],
+      ["5 gr", "unit/ambiguous", "gr", `${several("gr")} ? grain | g`],
+      ["5 grs", "unit/ambiguous", "grs", `${several("grs")} ? grain | g`],
+      ["3 ppm", "unit/ambiguous", "ppm", `${several("ppm")} ? ppm w/w | ppm v/v | mg/L`],
+      ["3 dd", "unit/ambiguous", "dd", `${several("dd")} ? °F d | °C d`],
+      ["3 GDD", "unit/ambiguous", "GDD", `${several("GDD")} ? °F d | °C d`],
+      ["3 degree day", "unit/ambiguous", "degree day", `${several("degree day")} ? °F d | °C d`],
+      [
+        "3 growing degree-days",
+        "unit/ambiguous",
+        "growing degree-days",
+        `${several("growing degree-days")} ? °F d | °C d`,
+      ],
+      ["3 degree", "unit/ambiguous", "degree", `${several("degree")} ? deg | °F | °C`],
+    ]);
+  });
+
+  test("letters that could be several, or that want one more word", () => {
+    refused([
+      ["3 M", "unit/ambiguous", "M", `${several("M")} ? m | 1000 ft2`],
+      ["3 kg/M", "unit/ambiguous", "kg/M", `${several("kg/M")} ? kg/m | kg/1000 ft2`],
+      ["3 #/M", "unit/ambiguous", "#/M", `${several("#/M")} ? lb/1000 ft2 | count/1000 ft2`],
+      ["3 A", "unit/ambiguous", "A", `${unit}; "A" is not clear ? acre`],
+      ["3 a", "unit/ambiguous", "a", `${several("a")} ? acre | 100 m2`],
+      ["3 c", "unit/ambiguous", "c", `${several("c")} ? °C | cup`],
+      ["5 gal/c", "unit/ambiguous", "gal/c", `${unit}; "gal/c" is not clear ? gal/cup`],
+      ["5 ML", "unit/ambiguous", "ML", `${several("ML")} ? mL | m3`],
+      ["5 Ml", "unit/ambiguous", "Ml", `${several("Ml")} ? mL | m3`],
+      ["5 MG", "unit/ambiguous", "MG", `${several("MG")} ? mg | tonne`],
+      ["5 LT", "unit/ambiguous", "LT", `${several("LT")} ? L | US ton | tonne`],
+      ["3 lb/1000", "unit/ambiguous", "lb/1000", `${unit}; "lb/1000" is not clear ? lb/1000 ft2`],
+      [
+        "3 kg per thousand",
+        "unit/ambiguous",
+        "kg per thousand",
+        `${unit}; "kg per thousand" is not clear ? kg/1000 ft2`,
+      ],
+      // the cups and spoons of Great Britain are of another size, and not known here
+      ["3 imp cup", "unit/ambiguous", "imp cup", `${unit}; "imp cup" is not clear ? US cup`],
+      ["3 UK teaspoons", "unit/ambiguous", "UK teaspoons", `${unit}; "UK teaspoons" is not clear ? US tsp`],
+      [
+        "3 imperial tablespoon",
+        "unit/ambiguous",
+        "imperial tablespoon",
+        `${unit}; "imperial tablespoon" is not clear ? US tbsp`,
+      ],
+      ["3 imp bushels", "unit/ambiguous", "imp bushels", `${unit}; "imp bushels" is not clear ? US bu`],
+    ]);
+  });
+
+  test("a month or a year is the period of a limit", () => {
+    const period = (per: string): string =>
+      `${unit}; months and years have no fixed length: give the amount alone, and the time as the period of a limit, per: ${per}`;
+    for (const month of ["mo", "mos", "month", "months", "Month"])
+      refused([[`3 lb/${month}`, "unit/unknown", `lb/${month}`, period("{ months: 1 }")]]);
+    for (const year of ["yr", "yrs", "year", "years", "season", "seasons"])
+      refused([[`3 lb/acre/${year}`, "unit/unknown", `lb/acre/${year}`, period('"calendar year"')]]);
+  });
+
+  test("a unit of another dimension, with the sister that is often meant", () => {
+    const rows: readonly (readonly [text: string, dimension: string, got: string, expected: string])[] = [
+      ["3 lb/acre", "volume/area", "lb/acre", "a unit of volume/area, such as gal/1000 ft2"],
+      ["3 oz", "volume", "oz", "a unit of volume, such as gal => fl oz"],
+      ["3 oz/M", "volume/area", "oz/M", "a unit of volume/area, such as gal/1000 ft2 => fl oz/1000 ft2"],
+      ["3 ft", "area", "ft", "a unit of area, such as ft2 => ft2"],
+      ["3 in", "volume", "in", "a unit of volume, such as gal => in3"],
+      ["3 m", "volume", "m", "a unit of volume, such as gal => m3"],
+      ["3 cm", "area", "cm", "a unit of area, such as ft2 => cm2"],
+      ["3 yards", "area", "yards", "a unit of area, such as ft2 => yd2"],
+      ["40 lb/in2", "pressure", "lb/in2", "a unit of pressure, such as psi => psi"],
+      ["2 %", "length/length", "%", "a unit of length/length, such as ft/ft => % grade"],
+      ["3 lb/m", "mass/area", "lb/m", "a unit of mass/area, such as lb/1000 ft2 => lb/1000 ft2"],
+      ["3 kg/m", "mass/area", "kg/m", "a unit of mass/area, such as lb/1000 ft2 => kg/m2"],
+      ["3 gal", "money:USD/area", "gal", "a unit of money:USD/area, such as money:USD/acre"],
+      ["3 gal", "1/time", "gal", "a unit of 1/time, such as 1/d"],
+      ["3 gal", "degree-days", "gal", "a unit of degree-days, such as °F d"],
+      ["3 gal", "temperature", "gal", "a unit of temperature, such as °F"],
+      ["3 gal", "temperature difference", "gal", "a unit of temperature difference, such as °F diff"],
+      ["3 gal", "length", "gal", "a unit of length, such as ft"],
+      ["3 gal", "time", "gal", "a unit of time, such as min"],
+      ["3 gal", "mass/mass", "gal", "a unit of mass/mass, such as lb/lb"],
+      ["3 gal", "volume/volume", "gal", "a unit of volume/volume, such as fl oz/gal"],
+      ["3 gal", "mass/volume", "gal", "a unit of mass/volume, such as lb/gal"],
+      ["3 gal", "length/time", "gal", "a unit of length/time, such as mi/h"],
+      ["3 gal", "count/area", "gal", "a unit of count/area, such as count/acre"],
+      ["3 gal", "angle", "gal", "a unit of angle, such as deg"],
+    ];
+    refused(
+      rows.map(
+        ([text, dimension, got, expected]): Row => [text, "unit/mismatch", got, expected, { dimension }],
+      ),
+    );
+  });
+
+  test("a percent that says neither of weight nor of volume", () => {
+    const percent = "a percent of weight or of volume ? % w/w | % v/v | % w/v";
+    refused([
+      ["24 % N", "unit/ambiguous", "% N", percent],
+      ["24 %", "unit/ambiguous", "%", percent, { of: "N" }],
+      ["24 %", "unit/ambiguous", "%", percent, { dimension: "mass/mass" }],
+      ["24 % N", "unit/ambiguous", "% N", percent, { dimension: "volume/volume", of: "N" }],
+    ]);
+    expect(parseQuantity("24 % N", { dimension: "1" }).toJSON()).toEqual({ value: 24, unit: "%", of: "N" });
+    expect(parseQuantity("24 %").unit).toBe("%");
+  });
+});
+
+describe("two amounts in one", () => {
+  test("are refused with their sum", () => {
+    const one = "one number and one unit";
+    refused([
+      ["5 ft 6 in", "text", "5 ft 6 in", `${one} => 5.5 ft`],
+      ["3 lb 8 oz", "text", "3 lb 8 oz", `${one} => 3.5 lb`],
+      ["1 gal 1 pt", "text", "1 gal 1 pt", `${one} => 1.125 gal`],
+      ["2 stone 3 lb", "text", "2 stone 3 lb", `${one} => 31 lb`],
+      ["0 ft 6 in", "text", "0 ft 6 in", `${one} => 0.5 ft`],
+      ["1 lb 8 oz of N", "text", "1 lb 8 oz of N", `${one} => 1.5 lb of N`],
+      ["1 lb of N 8 oz", "text", "1 lb of N 8 oz", `${one} => 1.5 lb of N`],
+    ]);
+  });
+});
