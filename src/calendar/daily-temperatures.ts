@@ -85,7 +85,7 @@ const pairProblems = (min: unknown, max: unknown, unit: unknown): Problem[] => {
   problems.push(...extremeProblems("min", min, unit), ...extremeProblems("max", max, unit));
   for (let i = 0; i < Math.min(min.length, max.length); i++) {
     const [low, high]: [unknown, unknown] = [min[i], max[i]];
-    if (typeof low === "number" && typeof high === "number" && low > high) {
+    if (typeof low === "number" && Number.isFinite(low) && Number.isFinite(high) && low > (high as number)) {
       problems.push({
         code: "conflict",
         path: `min[${i}]`,

@@ -51,7 +51,7 @@ export const sprayOf = (
 /** Takes a rate or an amount of the product with an id: `product` without an id is any, another id is another product. */
 export const expectSameProduct = (of: string, id: unknown, path: string, got: unknown): void => {
   // Without an id, which is a problem of its own, there is nothing to hold it against.
-  if (typeof id !== "string") return;
+  if (typeof id !== "string" || id.trim() === "") return;
   const own = `product:${id}`;
   if (of === "product" || of === own || of === `${own}/spray` || of === "product/spray") return;
   fail("substance/mismatch", path, got, `an amount or a rate of ${own}`);

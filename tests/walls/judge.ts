@@ -114,6 +114,7 @@ interface Told {
   readonly code: string;
   readonly path: string;
   readonly expected: string;
+  readonly suggestion?: string;
   readonly choices?: unknown;
   readonly params?: Readonly<Record<string, unknown>>;
 }
@@ -125,6 +126,88 @@ export const boundless = (error: unknown): readonly Told[] => {
   return (problems ?? []).filter(
     ({ code, choices, params }) =>
       code === "range" && choices === undefined && !bounds.some((bound) => params?.[bound] !== undefined),
+  );
+};
+
+type Fields = Readonly<Record<string | number, unknown>>;
+
+/** The segments of a path: `treatments[0].rate` has `treatments`, `[0]` and `rate`. */
+const segmentsOf = (path: string): readonly string[] => path.match(/\[[^\]]*\]|[^.[\]]+/g) ?? [];
+
+const segmentOf = (key: string | number): string => (typeof key === "number" ? `[${key}]` : key);
+
+/** Whether something is a quantity or what JSON left of one: its value, unit and substance have no path of their own. */
+const isAmount = (value: unknown): boolean => {
+  if (isQuantity(value)) return true;
+  const names = Object.keys(Object(value) as object);
+  return names.includes("value") && names.includes("unit") && names.every((name) => amountParts.has(name));
+};
+const amountParts: ReadonlySet<string> = new Set(["value", "unit", "of"]);
+
+/** The place that a path has to name: that of the quantity for a part of one, that of the record for its type or version. */
+const placeToName = (given: unknown, place: readonly (string | number)[]): readonly (string | number)[] => {
+  const above = place.slice(0, -1);
+  const last = place[place.length - 1];
+  const parent = above.reduce<unknown>((value, key) => (Object(value) as Fields)[key], given);
+  const ofItsRecord = isAmount(parent) || ((last === "type" || last === "version") && above.length > 0);
+  return ofItsRecord ? above : place;
+};
+
+/** Whether a path begins with these segments, or has them behind the name of an argument. */
+const names = (path: string, wanted: readonly string[]): boolean => {
+  const segments = segmentsOf(path);
+  return [0, 1].some((from) => wanted.every((segment, n) => segments[from + n] === segment));
+};
+
+/** Whether a problem of the same record, or of one that it stands in, says the name of a field that is not there. */
+const asksFor = (problem: Told, wanted: readonly string[]): boolean => {
+  const { path, expected, suggestion = "" } = problem;
+  const words = `${expected} ${suggestion}`.split(/[^\w:-]+/);
+  const near = wanted.length === 1 || names(path, wanted.slice(0, 1));
+  return near && words.includes(wanted[wanted.length - 1] ?? "");
+};
+
+/** The paths of a refusal that does not name the place that is wrong, and that place. */
+export interface Misplaced {
+  readonly place: string;
+  readonly paths: readonly string[];
+}
+
+/**
+ * The paths of a refusal where none of them names the place that is wrong, or nothing where one does. What is absent may be
+ * told at another place of its record, if the words ask for it by name. An argument itself may have any path.
+ */
+export const misplaced = (
+  error: unknown,
+  given: unknown,
+  place: readonly (string | number)[],
+  missed: boolean,
+): Misplaced | undefined => {
+  const { problems } = Object(error) as { readonly problems?: readonly Told[] };
+  const due = placeToName(given, place);
+  const wanted = due.slice(1).map(segmentOf);
+  if (problems === undefined || wanted.length === 0) return undefined;
+  if (problems.some(({ path }) => names(path, wanted))) return undefined;
+  if (missed && problems.some((problem) => asksFor(problem, wanted))) return undefined;
+  return { place: due.join("."), paths: problems.map(({ path }) => path) };
+};
+
+/** What is wrong with the words of a refusal as a text: a gap where a word should be. */
+const gaps: readonly RegExp[] = [
+  /^\s*$|^\s|\s$| {2}/,
+  /^[,.;:)]|[,;:(]$/,
+  / [,;:)]| \.(?!\.)/,
+  /(?<!\w)\(\s*\)|\[\s*\]|""|``|''/,
+  /, ,|: ,|,,/,
+  /^(?:of|and|or)\b|(?<![\w:-])(?:and|or|a|an|the)$|\b(?:quantity|fields|one|rate|amount|parts) of$/,
+  /\bundefined\b|\bNaN\b|\bInfinity\b|\[object /,
+];
+
+/** The words of a refusal that have a gap in them. */
+export const gappy = (error: unknown): readonly string[] => {
+  const { problems } = Object(error) as { readonly problems?: readonly Told[] };
+  return (problems ?? []).flatMap(({ expected, suggestion }) =>
+    [expected, suggestion ?? "none"].filter((text) => gaps.some((gap) => gap.test(text))),
   );
 };
 

@@ -2,7 +2,17 @@ import { writeFileSync } from "node:fs";
 import { afterAll, describe, expect, it } from "vitest";
 import { withoutBounds } from "../house/range-bounds-exceptions.js";
 import { type AnyFunction, callsOf, exportsOf, loadModules, loadSecondCopy } from "./calls.js";
-import { boundless, emptyTexts, isRefusal, outcomeOf, textOf, type Wrong, wrongIn } from "./judge.js";
+import {
+  boundless,
+  emptyTexts,
+  gappy,
+  isRefusal,
+  misplaced,
+  outcomeOf,
+  textOf,
+  type Wrong,
+  wrongIn,
+} from "./judge.js";
 import { handBack, heldFunctions, known, notInJson, notLookedAt, tellers, withoutCalls } from "./known.js";
 import { type Called, classesOf, functionsIn, methodNames, methodsOf } from "./methods.js";
 import { openPlaces, writeOver } from "./shared.js";
@@ -15,10 +25,12 @@ import {
   type Place,
   placesIn,
   placeText,
+  plainFaults,
   unfit,
   valueAt,
   withAt,
 } from "./spoil.js";
+import { isListed, rowFor, toldElsewhere } from "./told-elsewhere.js";
 
 // Every spoilt call in a hunt; in `npm test` the same share of them each time, and all that are known to be open.
 const whole = process.env.PROPERTY_HUNT !== undefined;
@@ -75,6 +87,10 @@ const chosen = (name: string): readonly (readonly unknown[])[] => {
 
 const found = new Map<string, string>();
 const unbounded = new Set<string>();
+/** Refusals that name another place than the one that was spoilt, and those whose words have a gap. */
+const away = new Set<string>();
+const gaps = new Set<string>();
+const told = new Set<unknown>();
 const slowest: { name: string; place: string; fault: string; ms: number }[] = [];
 let made = 0;
 
@@ -89,7 +105,8 @@ const spoiltCall = async (
   meant: string | undefined,
 ): Promise<void> => {
   const at = placeText(place);
-  if (!knownCases.has(`${name} ${at} ${kind}`) && hash(`${name} ${at} ${kind}`) % oneOf !== 0) return;
+  const taken = knownCases.has(`${name} ${at} ${kind}`) || isListed(name, at);
+  if (!taken && hash(`${name} ${at} ${kind}`) % oneOf !== 0) return;
   const valid = valueAt(given, place);
   const put = fault[kind]?.(valid);
   if (put === unfit) return;
@@ -101,6 +118,15 @@ const spoiltCall = async (
   for (const { path, expected } of boundless(outcome.error)) {
     if (!withoutBounds.some(([words]) => words.test(expected))) unbounded.add(`${name} ${path}: ${expected}`);
   }
+  const otherwise = misplaced(outcome.error, given, place, put === absent);
+  if (otherwise !== undefined && plainFaults.has(kind)) {
+    const row = rowFor(name, otherwise);
+    told.add(row);
+    if (row === undefined) away.add(`${name} ${at} ${kind} -> ${otherwise.paths.slice(0, 5).join(" | ")}`);
+  }
+  // A record that gives something else at its second reading has no words that fit.
+  for (const text of kind.startsWith("fickle") ? [] : gappy(outcome.error))
+    gaps.add(`${name} ${at} ${kind}: ${text}`);
   if (ms > 250) slowest.push({ name, place: at, fault: kind, ms: Math.round(ms) });
   const looked = !notLookedAt.some(([names, places]) => names.test(name) && places.test(at));
   if (neverMeant.has(kind) && outcome.error === undefined && looked && !isRefusal(outcome.result))
@@ -157,6 +183,20 @@ describe("a spoilt call is refused or has a finite answer", () => {
 
   it("what is out of range is told with its bounds", () => {
     expect([...unbounded]).toEqual([]);
+  });
+
+  it("a refusal names the place that is wrong, or there is a reason why another", () => {
+    expect([...away]).toEqual([]);
+  });
+
+  it("what is told at another place is still told there", () => {
+    expect(
+      toldElsewhere.filter((row) => !told.has(row)).map(({ name, place, path }) => [name, place, path]),
+    ).toEqual([]);
+  });
+
+  it("the words of a refusal have no gap", () => {
+    expect([...gaps]).toEqual([]);
   });
 
   it("what JSON cannot carry is listed, and a typed array that was stored is refused with the way to make it again", async () => {
@@ -221,6 +261,9 @@ describe("a spoilt call is refused or has a finite answer", () => {
 
 afterAll(() => {
   if (process.env.WALLS_OUT) {
-    writeFileSync(process.env.WALLS_OUT, JSON.stringify({ made, found: [...found], slowest }, null, 1));
+    writeFileSync(
+      process.env.WALLS_OUT,
+      JSON.stringify({ made, found: [...found], slowest, away: [...away], gaps: [...gaps] }, null, 1),
+    );
   }
 });

@@ -189,6 +189,13 @@ export const harmless: ReadonlySet<string> = new Set([
 /** Faults that no function can take for something that is meant. */
 export const neverMeant: ReadonlySet<string> = new Set(["noSuchDay"]);
 
+/** Slips that people make, and not numbers at the ends of what a number holds: each has a place that is wrong. */
+export const plainFaults: ReadonlySet<string> = new Set(
+  "missing null NaN infinite negative zero text emptyText flag record emptyList list wrongDimension wrongSubstance".split(
+    " ",
+  ),
+);
+
 /** Days in the place of a day: one that does not exist, and the ends of the calendar. */
 const dayFaults: Readonly<Record<string, (valid: unknown) => unknown>> = {
   noSuchDay: (valid) => (isDay(valid) ? "2026-02-30" : unfit),

@@ -8,6 +8,7 @@ import {
   outOfRange,
   type Quantity,
   quantityOf,
+  shown,
 } from "../../quantity/index.js";
 import { checkedDaily } from "../checked-daily.js";
 
@@ -44,7 +45,7 @@ export const degreeDayWindowState = <M extends string>(input: {
   const from = expectQuantity(input.from, { ...wanted, bound: "non-negative" }, "from").in("°C d");
   const to = input.to === undefined ? undefined : expectQuantity(input.to, wanted, "to").in("°C d");
   if (to !== undefined && exceeds(from, to))
-    fail("conflict", "from", input.from, `not more than to, which is ${input.to}`);
+    fail("conflict", "from", input.from, `not more than to, which is ${shown(input.to)}`);
   const now = total.in("°C d");
   if (exceeds(from, now)) return "before";
   return to !== undefined && exceeds(now, to) ? "after" : "within";

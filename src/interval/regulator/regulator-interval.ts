@@ -93,6 +93,16 @@ export const regulatorInterval = (
   if (interval === null || interval === undefined) {
     return fail("missing", "record.interval", interval, "an interval; the source gives none");
   }
+  if (!Array.isArray(interval) || interval.length !== 2)
+    return fail("type", "record.interval", interval, "two ends in °C d, such as [200, 230]");
+  const ends = allOf({
+    method: () =>
+      record.method === null
+        ? null
+        : expectText(record.method, "record.method", "a method, or null where the source states none"),
+    from: () => expectNumber(interval[0], "record.interval[0]", { min: 0 }),
+    to: () => expectNumber(interval[1], "record.interval[1]", { min: 0 }),
+  });
   const assumed: ("method" | "base" | "sensor")[] = [];
   const take = <T>(
     field: "method" | "base",
@@ -122,7 +132,7 @@ export const regulatorInterval = (
   const model: DegreeDayModel = degreeDayModel({ method, base, sensor: supplied.sensor, source: title });
   const amount = (value: number): Quantity<"degree-days", DegreeDaysOf<string>> =>
     degreeDayAmount({ value, unit: "°C d", model });
-  return { model, from: amount(interval[0]), to: amount(interval[1]), assumed };
+  return { model, from: amount(ends.from), to: amount(ends.to), assumed };
 };
 
 /**

@@ -4,6 +4,7 @@ import {
   expectFields,
   expectNumber,
   expectOneOf,
+  expectText,
   fail,
   Quantity,
 } from "../../quantity/index.js";
@@ -54,7 +55,9 @@ export const tabulatedAcidity = <B extends AcidityBasis>(
   const list = listOf(rows, "table.rows", "row", 1000) as readonly AcidityRow[];
   const row = list.find((one) => one?.material === material);
   if (row === undefined) {
-    const names = list.slice(0, 60).map((one) => one?.material);
+    const names = list
+      .slice(0, 60)
+      .map((one, i) => expectText(one?.material, `table.rows[${i}].material`, "the name of a material"));
     return fail("type", "material", material, `a material of the table: ${names.join(", ")}`.slice(0, 2000));
   }
   const { basis, read } = allOf({

@@ -1,4 +1,12 @@
-import { allOf, expectFields, expectQuantity, fail, numberIn, Quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectQuantity,
+  fail,
+  numberIn,
+  Quantity,
+  shown,
+} from "../../quantity/index.js";
 import { percentOf } from "../label/analysis.js";
 import { expectFertilizer } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
@@ -77,7 +85,7 @@ export const nutrientCost = <const C extends string, S extends Nutrient>(input: 
     price.value,
   );
   if (rest < -1e-9 * price.value) {
-    const text = `other nutrients worth at most the price; they exceed it by ${Number((-rest).toPrecision(4))} ${price.unit}`;
+    const text = `other nutrients worth at most the price; they exceed it by ${shown(Number((-rest).toPrecision(4)))} ${price.unit}`;
     fail("conflict", "worth", input.worth, text);
   }
   return new Quantity((Math.max(0, rest) * 100) / percent, price.unit, `none/${nutrient}`, price.dimension);

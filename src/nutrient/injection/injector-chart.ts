@@ -99,12 +99,16 @@ export const chartAmount = (input: {
     ppm: () => ppmOf(input.concentration),
     setting: () => expectShortText(input.setting, "setting", 'a column of the chart, such as "1:100"'),
   });
+  if (!rows.some(({ ouncesPerGallon }) => Object.hasOwn(ouncesPerGallon, setting))) {
+    const columns = [...new Set(rows.flatMap(({ ouncesPerGallon }) => Object.keys(ouncesPerGallon)))];
+    const named = columns.slice(0, 20).join(", ").slice(0, 200) || "it has none";
+    fail("type", "setting", setting, `a column of the chart: ${named}`);
+  }
   const ys = rows.map(({ ouncesPerGallon }, i) => {
-    if (!Object.hasOwn(ouncesPerGallon, setting)) {
-      const columns = Object.keys(ouncesPerGallon).slice(0, 20).join(", ").slice(0, 200);
-      fail("type", "setting", setting, `a column of the chart: ${columns}`);
-    }
-    return expectNumber(ouncesPerGallon[setting], `chart.rows[${i}].ouncesPerGallon`, { min: 0, max: 1e6 });
+    const at = `chart.rows[${i}].ouncesPerGallon.${setting}`;
+    return Object.hasOwn(ouncesPerGallon, setting)
+      ? expectNumber(ouncesPerGallon[setting], at, { min: 0, max: 1e6 })
+      : fail("missing", at, undefined, "the ounces at this setting, which other rows of the chart have");
   });
   const xs = rows.map((row) => row.ppm);
   const nearest = ppm < (xs[0] as number) ? 0 : ppm > (xs.at(-1) as number) ? xs.length - 1 : -1;

@@ -1,4 +1,4 @@
-import { fail } from "../../quantity/index.js";
+import { fail, shown } from "../../quantity/index.js";
 
 /** What a product states by weight: the part of a label that {@link statesNone} reads. */
 interface StatedByWeight {
@@ -8,6 +8,6 @@ interface StatedByWeight {
 
 /** Refuses a product whose label states none of a nutrient: it points at the analysis, and tells what it states. */
 export const statesNone = ({ id, analysis }: StatedByWeight, of: string, path = "product"): never => {
-  const stated = Object.entries(analysis.percent).map(([name, percent]) => `${percent} % ${name}`);
+  const stated = Object.entries(analysis.percent).map(([name, percent]) => `${shown(percent)} % ${name}`);
   return fail("infeasible", `${path}.analysis`, stated.join(", "), `some ${of}, of which ${id} states none`);
 };

@@ -1,4 +1,4 @@
-import { expectFields, type FactSource, fail } from "../../quantity/index.js";
+import { expectFields, expectText, type FactSource, fail } from "../../quantity/index.js";
 import { listOf } from "../label/under-path.js";
 import { checkedSaltIndex, type SaltIndex, type SaltScale, type UnitBasis } from "./salt-index.js";
 
@@ -48,7 +48,9 @@ export const tabulatedSaltIndex = <S extends SaltScale>(
   const list = listOf(rows, "table.rows", "row", 1000) as readonly SaltRow[];
   const row = list.find((one) => one?.material === material);
   if (row === undefined) {
-    const names = list.slice(0, 60).map((one) => one?.material);
+    const names = list
+      .slice(0, 60)
+      .map((one, i) => expectText(one?.material, `table.rows[${i}].material`, "the name of a material"));
     return fail("type", "material", material, `a material of the table: ${names.join(", ")}`.slice(0, 2000));
   }
   const { value, basis, doubtful } = expectFields(row, saltFields, "table.rows");

@@ -51,7 +51,10 @@ const ofMeasure = (told: Problem, found: unknown): Problem => {
   const problem = { ...told, expected: told.expected.replace(/^a quantity, as .*/, "a quantity") };
   const { path, expected } = problem;
   if (typeof found === "number")
-    return { ...problem, expected: `${expected} with its unit, such as ${record(found, "...")}` };
+    return {
+      ...problem,
+      expected: `${expected} with its unit, such as ${record(Number.isFinite(found) ? found : 10, "...")}`,
+    };
   if (typeof found === "string")
     return suggesting(
       { ...problem, expected: `${expected} as a record, such as ${record(10, "...")}` },

@@ -9,6 +9,13 @@ const word = (name: unknown): string => (typeof name === "string" ? name : shown
 export const listed = (names: unknown): readonly unknown[] =>
   Array.isArray(names) && names.length <= 1000 ? names : [names];
 
+/** Throws where the words that are to be told are none: that is a slip of the program, not of its input. */
+export const expectWords = (words: unknown, path: string): void => {
+  const wrong = listed(words).findIndex((one) => typeof one !== "string" || one === "");
+  if (wrong >= 0 || listed(words).length === 0)
+    fail("type", wrong < 0 ? path : `${path}[${wrong}]`, listed(words)[wrong], "a list of words");
+};
+
 /**
  * Takes a record whose fields all have known names: a misspelt field would otherwise be passed over.
  *
@@ -40,6 +47,7 @@ export const expectFields = <const F extends string>(
   const strange = Object.keys(record).filter((name) => !names.includes(name));
   // Nearly every record is sound: nothing is put into words before one is not.
   if (strange.length === 0) return record as { readonly [K in F]?: unknown };
+  expectWords(known, "known");
   const problems = strange.map((name): Problem => {
     const near = nearName(name, names as readonly string[]);
     return {
@@ -128,12 +136,13 @@ const isBlank = (input: unknown): boolean =>
  */
 export const expectOneOf = <const T extends string>(input: unknown, words: readonly T[], path: string): T =>
   (listed(words) as readonly T[]).find((word) => word === input && word !== undefined) ??
-  fail(
-    input === undefined ? "missing" : "type",
-    path,
-    input,
-    `one of ${listed(words).map(shown).join(", ")}`,
-  );
+  noneOf(input, words, path);
+
+const noneOf = (input: unknown, words: unknown, path: string): never => {
+  expectWords(words, "words");
+  const choices = listed(words).map(shown).join(", ");
+  return fail(input === undefined ? "missing" : "type", path, input, `one of ${choices}`);
+};
 
 /**
  * Takes true or false, or throws with its path.

@@ -36,8 +36,8 @@ export const expectNumber = (
   if (typeof bounds !== "object") fail("type", "bounds", bounds, "a record with min, max, above or below");
   const given = Object(bounds) as typeof bounds;
   for (const [name, bound] of Object.entries(given)) {
-    if (!/^(?:min|max|above|below)$/.test(name) || (bound !== undefined && typeof bound !== "number"))
-      fail("type", `bounds.${name}`, bound, "numbers alone, as min, max, above or below");
+    if (!/^(?:min|max|above|below)$/.test(name) || (bound !== undefined && !Number.isFinite(bound)))
+      fail("type", `bounds.${name}`, bound, "finite numbers alone, as min, max, above or below");
   }
   const { min, max, above, below } = given;
   const outside = (expected: string): never =>

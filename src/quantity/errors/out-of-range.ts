@@ -48,7 +48,8 @@ const limits = (bounds: RangeBounds): string => {
 /** Bounds as a text that a person can read: "0 to 100 %", "a whole number of days, 1 or more". */
 const boundsText = (bounds: RangeBounds): string => {
   const text = limits(bounds);
-  if (bounds.step === undefined) return text;
+  // A bound beyond what a number holds is none
+  if (bounds.step === undefined) return text || "a number that can be reckoned with";
   const { step, count } = bounds;
   const whole = `a whole number${count === undefined ? "" : ` of ${count}`}`;
   return [step === 1 ? whole : `${whole} that divides by ${step}`, text]

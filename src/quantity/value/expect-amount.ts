@@ -1,4 +1,5 @@
-import { fail, shown } from "../errors/errors.js";
+import { fail } from "../errors/errors.js";
+import { expectWords } from "../errors/expect-fields.js";
 import { type Bound, recordOr } from "./expected.js";
 import { expectQuantity, operand, type Quantity } from "./quantity.js";
 
@@ -26,13 +27,10 @@ export const expectAmount = <const D extends string>(
   if (!Array.isArray(dimensions) || dimensions.length > 1000)
     fail("type", "expected.dimensions", dimensions, "a list of dimensions");
   const q = operand(input, path);
-  const dimension =
-    dimensions.find((name): name is D => name === q.dimension) ??
-    fail(
-      "unit/mismatch",
-      path,
-      q,
-      `a quantity of ${dimensions.map((name) => (typeof name === "string" ? name : shown(name))).join(" or ")}`,
-    );
+  const dimension = dimensions.find((name): name is D => name === q.dimension);
+  if (dimension === undefined) {
+    expectWords(dimensions, "expected.dimensions");
+    return fail("unit/mismatch", path, q, `a quantity of ${dimensions.join(" or ")}`);
+  }
   return expectQuantity(q, { dimension, ...rest }, path);
 };

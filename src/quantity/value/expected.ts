@@ -41,7 +41,7 @@ export const quantityIsDue = (input: unknown, dimension: unknown): string =>
     ? `a quantity, as quantity(3, "lb") makes${textIsRead(input)}`
     : dimension === "1"
       ? 'a share with its unit: quantity(70, "%") or quantity(0.7, "1")'
-      : `a quantity of ${dimension}: quantity(${input}, unit), with a unit of unitsOf("${dimension}")`;
+      : `a quantity of ${dimension}: quantity(${Number.isFinite(input) ? input : 3}, unit), with a unit of unitsOf("${dimension}")`;
 
 /** Takes a number that is finite, or throws with its path. */
 export const finite = (value: number, path: string, got: unknown = value): number =>

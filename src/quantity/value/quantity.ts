@@ -234,7 +234,8 @@ export const expectQuantity = <const D extends string, const S extends string = 
   // What is misspelt is not there under its name; where all are there, nothing can be. A constant is looked at once.
   if (wanted !== sound && (bound === undefined || wanted.of === undefined))
     sound = alone(wanted, kind, "expected");
-  if (typeof dimension !== "string") fail("type", "expected.dimension", dimension, "the name of a dimension");
+  if (typeof dimension !== "string" || dimension === "")
+    fail("type", "expected.dimension", dimension, "the name of a dimension");
   if (q.dimension !== dimension) fail("unit/mismatch", path, q, `a quantity of ${dimension}`);
   if (q.of !== of) fail("substance/mismatch", path, q, expectedSubstance(q, of));
   if (bound === "positive" && q.value <= 0)

@@ -8,7 +8,6 @@ import {
   fail,
   frozen,
   Quantity,
-  shown,
 } from "../../quantity/index.js";
 import { type TestedNutrient, testedNutrients } from "./guideline-types.js";
 
@@ -95,12 +94,14 @@ const ratioOf = (record: {
   const grass = expectOneOf(record.grass, grasses, "grass");
   const known =
     record.nutrient === "P" || record.nutrient === "K" ? leafRatios[grass][record.nutrient] : null;
+  const { nutrient } = record;
+  const named = typeof nutrient === "string" && nutrient !== "" ? nutrient : "the nutrient";
   return known === null
     ? fail(
         "missing",
         "perNitrogen",
         undefined,
-        `parts of ${typeof record.nutrient === "string" ? record.nutrient : shown(record.nutrient)} for each part of nitrogen, from a leaf analysis: none was read for ${grass}`,
+        `parts of ${named} for each part of nitrogen, from a leaf analysis: none was read for ${grass}`,
       )
     : known;
 };

@@ -38,7 +38,12 @@ export const patternOf = <S extends string>(input: unknown): SpreadPattern<S> =>
   };
   const { offsetUnit, unit, of, offsets, catches, runs } = allOf({
     offsets: () => list("offsets"),
-    catches: () => list("catches"),
+    catches: () => {
+      const found = list("catches");
+      return found.length > 0
+        ? found
+        : fail("missing", "pattern.catches", "an empty list", "at least two catches");
+    },
     runs: () => list("runs"),
     offsetUnit: () =>
       typeof record.offsetUnit === "string" && isUnit(record.offsetUnit, "length")
@@ -93,7 +98,7 @@ const rowOf = (
         return expectNumber(
           one,
           `pattern.offsets[${i}]`,
-          typeof before === "number" ? { above: before } : {},
+          Number.isFinite(before) ? { above: before as number } : {},
         );
       }),
   });

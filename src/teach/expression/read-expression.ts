@@ -20,7 +20,12 @@ const tokensOf = (text: string): string[] => {
     const at = token.lastIndex;
     const match = token.exec(text);
     if (match === null)
-      return fail("text", "equation", text.slice(at, at + 20), "numbers, symbols and + - * / ^ ( ) ,");
+      return fail(
+        "text",
+        "equation",
+        text.slice(at, at + 20),
+        "numbers, symbols, commas, brackets and + - * / ^",
+      );
     found.push(match[1] as string);
   }
   return found;

@@ -1,21 +1,47 @@
 // The matrix of spoilt calls, for the functions of one room, as tests that are run alone. See tests/walls/.
 import * as home from "ratewright";
+import { withoutBounds } from "../../house/range-bounds-exceptions.js";
 import { type AnyFunction, callsOf, exportsOf, type Modules } from "../../walls/calls.js";
-import { emptyTexts, outcomeOf, textOf, wrongIn } from "../../walls/judge.js";
+import { boundless, emptyTexts, gappy, misplaced, outcomeOf, textOf, wrongIn } from "../../walls/judge.js";
 import { handBack, tellers } from "../../walls/known.js";
-import { absent, faults, frozenCopy, harmless, placesIn, unfit, valueAt, withAt } from "../../walls/spoil.js";
+import {
+  absent,
+  faults,
+  frozenCopy,
+  harmless,
+  placesIn,
+  plainFaults,
+  unfit,
+  valueAt,
+  withAt,
+} from "../../walls/spoil.js";
+import { rowFor } from "../../walls/told-elsewhere.js";
 import { test } from "./vitest.js";
 
 /** The faults that tell most; a mutant is tried many times, and the whole matrix once for each would take days. */
-const tried = new Set(
-  "missing null NaN infinite negative zero text emptyText flag record emptyList list wrongDimension wrongSubstance frozen stored".split(
-    " ",
-  ),
-);
+const tried: ReadonlySet<string> = new Set([...plainFaults, "frozen", "stored"]);
 
 type Calls = ReadonlyMap<string, readonly (readonly unknown[])[]>;
 const kept = globalThis as unknown as { __calls?: Promise<Calls> };
 const make = home.quantity as unknown as AnyFunction;
+
+/** What is wrong with the place or the words of a refusal, or nothing. */
+const badlyTold = (
+  name: string,
+  error: unknown,
+  given: unknown,
+  place: readonly (string | number)[],
+  missed: boolean,
+): string | undefined => {
+  const away = misplaced(error, given, place, missed);
+  if (away !== undefined && rowFor(name, away) === undefined) return `told at ${away.paths.join(", ")}`;
+  const gap = gappy(error)[0];
+  if (gap !== undefined) return `a gap in "${gap}"`;
+  const open = boundless(error).find(
+    ({ expected }) => !withoutBounds.some(([words]) => words.test(expected)),
+  );
+  return open === undefined ? undefined : `no bounds with "${open.expected}"`;
+};
 
 /** Throws at the first spoilt call that is neither refused as it should be nor has a finite right answer. */
 const spoil = async (name: string, called: AnyFunction, original: readonly unknown[]): Promise<void> => {
@@ -31,6 +57,8 @@ const spoil = async (name: string, called: AnyFunction, original: readonly unkno
       if (put === unfit || !tried.has(kind)) continue;
       const spoilt = withAt(given, place, put) as readonly unknown[];
       const outcome = await outcomeOf(() => called(...spoilt));
+      const badly = badlyTold(name, outcome.error, given, place, put === absent);
+      if (badly !== undefined) throw new Error(`${name} ${place.join(".")} ${kind}: ${badly}`);
       const wrong = wrongIn(
         outcome,
         put === absent ? undefined : put,
