@@ -49,22 +49,22 @@ describe("readers at the door", () => {
     [
       "bounds that are none",
       () => expectNumber(2, "rate", { most: 2 } as never),
-      "type | bounds.most | numbers alone, as min, max, above or below | 2",
+      "type | bounds.most | finite numbers alone, as min, max, above or below | 2",
     ],
     [
       "a name around a bound",
       () => expectNumber(2, "rate", { minimum: 2 } as never),
-      "type | bounds.minimum | numbers alone, as min, max, above or below | 2",
+      "type | bounds.minimum | finite numbers alone, as min, max, above or below | 2",
     ],
     [
       "a name before a bound",
       () => expectNumber(2, "rate", { themax: 2 } as never),
-      "type | bounds.themax | numbers alone, as min, max, above or below | 2",
+      "type | bounds.themax | finite numbers alone, as min, max, above or below | 2",
     ],
     [
       "a bound as text",
       () => expectNumber(2, "rate", { min: "2" } as never),
-      'type | bounds.min | numbers alone, as min, max, above or below | "2"',
+      'type | bounds.min | finite numbers alone, as min, max, above or below | "2"',
     ],
     [
       "bounds as text",
@@ -168,7 +168,7 @@ describe("readers at the door", () => {
     [
       "no word among none",
       () => expectOneOf(undefined, [undefined as never], "units"),
-      "missing | units | one of undefined | undefined",
+      "type | words[0] | a list of words | undefined",
     ],
     ["yes for true", () => expectFlag("yes", "drift"), 'type | drift | true or false | "yes"'],
     [
