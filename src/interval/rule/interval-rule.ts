@@ -114,6 +114,7 @@ const problemsIn = (refused: ReturnType<typeof checks>): readonly Problem[] => {
 const limitProblems = (limits: unknown, path: string, kind: "count" | "amount"): Problem[] => {
   if (limits === undefined) return [];
   const several = Array.isArray(limits);
+  const wanted = kind === "amount" ? "an amount per period" : "a count per period";
   if (several && limits.length > 1000) {
     return [rangeProblem(path, shown(limits), { max: 1000, count: "limits" })];
   }
@@ -124,11 +125,11 @@ const limitProblems = (limits: unknown, path: string, kind: "count" | "amount"):
   return list.flatMap((limit, i) => {
     const at = several ? `${path}[${i}]` : path;
     if (typeof limit !== "object" || limit === null) {
-      return [{ code: "type", path: at, got: shown(limit), expected: `a ${kind} per period` } as const];
+      return [{ code: "type", path: at, got: shown(limit), expected: wanted } as const];
     }
     const { count, amount, per } = limit as Partial<PeriodCount & PeriodAmount>;
     const refused = checks();
-    refused.run(() => expectFields(limit, [kind, "per"], at, `a ${kind} per period`));
+    refused.run(() => expectFields(limit, [kind, "per"], at, wanted));
     if (kind === "amount") refused.run(() => expectPerArea(amount, `${at}.amount`));
     else if (count === undefined) {
       refused.add({ code: "missing", path: `${at}.count`, got: "nothing", expected: "a whole number" });

@@ -1,6 +1,7 @@
 import { expectQuantity, fail, Quantity } from "../../quantity/index.js";
 import { type Nutrient, percentOf } from "../label/analysis.js";
 import type { Fertilizer } from "../label/fertilizer.js";
+import { isNutrient } from "../label/nutrient.js";
 import { statesNone } from "../label/states-none.js";
 
 /**
@@ -58,8 +59,7 @@ export const productRate = <S extends Nutrient, Id extends string>(
   const { id } = product;
   if (typeof id !== "string") fail("type", "product", product, "a fertilizer");
   if (!(percent > 0)) {
-    // A nutrient is written with a capital, and its parts behind a colon.
-    if (/^[A-Z]\w*$/.test(of) && !/^N[HO]/.test(of)) statesNone(product, of);
+    if (isNutrient(of)) statesNone(product, of);
     fail(
       (of as string) === "none" ? "substance/mismatch" : "infeasible",
       "target",

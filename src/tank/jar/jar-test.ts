@@ -29,6 +29,7 @@ import {
 import { strengthFindings } from "../load/load-strength.js";
 import { loadingOrder } from "../order/loading-order.js";
 import type { LoadingOrder } from "../order/loading-order-types.js";
+import { mixProductFields } from "../partners/expect-mix-products.js";
 import type { MixProduct } from "../partners/mix-product.js";
 import type { MixingOrderId } from "../published-orders/mixing-order.js";
 import { amountAt } from "../rate/amount-for.js";
@@ -191,14 +192,16 @@ interface ReadJarProduct {
   readonly density: unknown;
 }
 
-/** The products as the loading order takes them, which checks all that it knows of them. */
+/** The products as the loading order takes them, which checks all that it knows of them; the rest is read here. */
 const mixOf = (input: unknown): readonly MixProduct[] =>
   // A list that is too long is told by readJarProducts, and by the loading order.
   Array.isArray(input) && input.length <= mostItems
     ? Array.from(input, (item: unknown) => {
         if (typeof item !== "object" || item === null) return item as MixProduct;
-        const { rate, form, density, ...mix } = item as JarProduct;
-        return mix;
+        const known: readonly string[] = mixProductFields;
+        return Object.fromEntries(
+          Object.entries(item).filter(([name]) => known.includes(name)),
+        ) as MixProduct;
       })
     : (input as readonly MixProduct[]);
 
@@ -209,6 +212,7 @@ const readJarProducts = (input: unknown): readonly ReadJarProduct[] =>
         if (typeof item !== "object" || item === null) return item as ReadJarProduct;
         const { rate, form, density, ...mix } = item as JarProduct;
         const { read, formRead } = allOf({
+          known: () => expectFields(item, [...mixProductFields, "rate", "form", "density"], at),
           read: () => {
             if (rate === undefined) fail("missing", `${at}.rate`, undefined, "a rate of product");
             const found = expectRate(rate, `${at}.rate`);

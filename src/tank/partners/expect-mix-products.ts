@@ -14,7 +14,8 @@ import { eachOf, expectSameProduct, newIdOf, textOf } from "../inputs.js";
 import type { MixAmount, MixProduct } from "./mix-product.js";
 import { type MixIngredient, mixIngredients } from "./mix-rules.js";
 
-const fields = [
+/** What is read of a product of a mix. */
+export const mixProductFields: readonly (keyof MixProduct)[] = [
   "id",
   "name",
   "formulation",
@@ -27,7 +28,7 @@ const fields = [
   "groups",
   "labelProhibits",
   "labelNames",
-] as const;
+];
 
 /** The longest note of a label that is taken. */
 const longestNote = 2000;
@@ -78,7 +79,7 @@ const nameIn = (word: unknown, at: string): string => textOf(word, at, "a name")
 
 /** One product of the mix; `seen` are the ids before it, `all` those of the whole mix. */
 const productOf = (input: unknown, at: string, seen: Set<string>, all: ReadonlySet<unknown>): MixProduct => {
-  const product: { readonly [K in (typeof fields)[number]]?: unknown } = expectRecord(input, at, "a product");
+  const product: { readonly [K in keyof MixProduct]?: unknown } = expectRecord(input, at, "a product");
   const idIn = (word: unknown, path: string): string =>
     typeof word === "string" && all.has(word)
       ? word
@@ -93,7 +94,7 @@ const productOf = (input: unknown, at: string, seen: Set<string>, all: ReadonlyS
     formulation,
     ...rest
   } = allOf({
-    known: () => expectFields(product, fields, at),
+    known: () => expectFields(product, mixProductFields, at),
     id: () => newIdOf(product.id, `${at}.id`, seen),
     formulation: () => formulationIn(product.formulation, `${at}.formulation`),
     name: () => optional(product.name, (text) => textOf(text, `${at}.name`, "a text")),

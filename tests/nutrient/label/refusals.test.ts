@@ -1,0 +1,214 @@
+import { analysis, fertilizer, liquidFertilizer, percentOf } from "../../../src/nutrient/index.js";
+import { quantity } from "../../../src/quantity/index.js";
+import { describeRefused, type Refused } from "../../refused.js";
+
+// What is refused of a label, where the refusal points, and what it says would have been right.
+
+const read = (text: unknown, basis?: unknown, path?: string) => () =>
+  analysis(text as never, basis as never, path);
+const label = (change: object) => () => fertilizer({ id: "a", analysis: "20-5-10", ...change } as never);
+const liters = (change: object) => () =>
+  liquidFertilizer({ id: "a", perVolume: { N: quantity(3, "lb/gal", "N") }, ...change } as never);
+const slow = (percent: number) => quantity(percent, "% w/w", "N:slow/product");
+const wanted = "three percentages with hyphens between, such as 24-0-11 or 12-0-0-26S";
+
+const rows: readonly Refused[] = [
+  // A grade
+  [read("24"), "text", "analysis", `${wanted}; it ends before a hyphen and the next percentage`],
+  [read("24-0"), "text", "analysis", "it ends before a hyphen and the next percentage"],
+  [read("24-0-"), "text", "analysis", "it ends before a percentage"],
+  [read(""), "text", "analysis", "it ends before a percentage"],
+  [read("24-x-11"), "text", "analysis", 'at character 4, "x" is not a percentage'],
+  [read("24/0/11"), "text", "analysis", 'at character 3, "/0/11" is not a hyphen and the next percentage'],
+  [
+    read("24-0-11-2Zz"),
+    "text",
+    "analysis",
+    'at character 9, "2Zz" is not a percentage with its nutrient, such as 26S',
+  ],
+  [read("24-0-11 green"), "text", "analysis", "is not a percentage with its nutrient, such as 26S or + TE"],
+  [read("24-0-11-2Fe-3Fe"), "conflict", "analysis", "each nutrient once; Fe stands again at character 12"],
+  [read("24,5-0-11"), "text", "analysis", 'a decimal point, or { decimal: "," } for a comma'],
+  [read("24.5-0-11", { decimal: "," }), "text", "analysis", "a decimal comma, as was asked for"],
+  [read("3 lb/gal"), "text", "analysis", "liquidFertilizer"],
+  [read("x".repeat(121)), "text", "analysis", wanted],
+  [read("24-0-11", "oxides"), "type", "basis", '"oxide"'],
+  [read("24-0-11", { basis: "oxides" }), "type", "basis", '"element"'],
+  [read("24-0-11", { decimal: ";" }), "type", "decimal", '","'],
+  [read("24-0-11", { sign: "," }), "type", "basis.sign", "decimal"],
+  [read("60-30-20"), "range", "analysis", "100 % or less in all"],
+  [read("24-0-11", undefined, 7 as never), "type", "path", "a path"],
+  [read("101-0-0", undefined, "bag"), "range", "bag.percent.N", "0 to 100 %"],
+  // As a record
+  [read({ N: 24 }), "type", "analysis.N", '{ basis: "oxide", percent: { N: 24 } }'],
+  [read({ N: quantity(3, "lb/gal", "N") }), "type", "analysis.N", "liquidFertilizer"],
+  [read(7), "type", "analysis", 'a grade such as "24-0-11", or { basis, percent }'],
+  [read({ basis: "salt", percent: { N: 1 } }), "type", "analysis.basis", '"oxide"'],
+  [read({ basis: "oxide", percent: 7 }), "type", "analysis.percent", "record"],
+  [read({ basis: "oxide", percent: {} }), "missing", "analysis.percent", "at least one nutrient"],
+  [
+    read({ basis: "oxide", percent: { Zz: 1 } }),
+    "substance/unknown",
+    "analysis.percent.Zz",
+    "a nutrient, such as N, P2O5 or Fe",
+  ],
+  [read({ basis: "oxide", percent: { N: "1" } }), "not-finite", "analysis.percent.N", "a percentage"],
+  [read({ basis: "oxide", percent: { N: -1 } }), "range", "analysis.percent.N", "0 to 100 %"],
+  [
+    read({ basis: "oxide", percent: { P: 1 } }),
+    "conflict",
+    "analysis.percent.P",
+    "P2O5 and K2O, as the basis says, or the other basis",
+  ],
+  [read({ basis: "oxide", percent: { K: 1 } }), "conflict", "analysis.percent.K", "P2O5 and K2O"],
+  [
+    read({ basis: "element", percent: { P2O5: 1 } }),
+    "conflict",
+    "analysis.percent.P2O5",
+    "P and K, as the basis says",
+  ],
+  [read({ basis: "element", percent: { K2O: 1 } }), "conflict", "analysis.percent.K2O", "P and K"],
+  [
+    read({ basis: "oxide", percent: { Ca: 1, CaO: 2 } }),
+    "conflict",
+    "analysis.percent.Ca",
+    "one form of each nutrient",
+  ],
+  [
+    read({ basis: "oxide", percent: { N: 1 }, traceElements: "yes" }),
+    "type",
+    "analysis.traceElements",
+    "true, or nothing",
+  ],
+  [() => percentOf(undefined as never, "N"), "type", "analysis", "fertilizer"],
+  [() => percentOf({ basis: "oxide", percent: { N: 101 } }, "N"), "range", "analysis", "0 to 100 %"],
+  // A product by weight
+  [
+    label({ id: undefined }),
+    "missing",
+    "fertilizer.id",
+    "a short name without slash or colon, such as feed-a",
+  ],
+  [label({ id: "a/b" }), "type", "fertilizer.id", "a short name without slash or colon"],
+  [label({ id: "x".repeat(201) }), "type", "fertilizer.id", "a short name"],
+  [label({ name: 7 }), "type", "fertilizer.name", "a name"],
+  [label({ name: "x".repeat(2001) }), "range", "fertilizer.name", "2000 characters or fewer"],
+  [label({ form: "gel" }), "type", "fertilizer.form", '"dry"'],
+  [label({ analysis: undefined }), "missing", "fertilizer.analysis", 'a grade such as "24-0-11"'],
+  [label({ analysis: undefined, form: "liquid" }), "missing", "fertilizer.analysis", "liquidFertilizer"],
+  [label({ basis: "salt" }), "type", "fertilizer.basis", '"oxide"'],
+  [label({ decimal: ";" }), "type", "fertilizer.decimal", '","'],
+  [label({ perVolume: { N: 1 } }), "conflict", "fertilizer.perVolume", "a grade in percent by weight"],
+  [
+    label({ slowNitrogen: quantity(4, "% w/w", "N:slow/N") }),
+    "substance/mismatch",
+    "fertilizer.slowNitrogen",
+    "N:slow/product",
+  ],
+  [
+    label({ slowNitrogen: slow(21) }),
+    "conflict",
+    "fertilizer.slowNitrogen",
+    "at most the 20 % N of the analysis",
+  ],
+  [
+    label({ nitrogen: { percent: { urea: 12, waterInsoluble: 8 } }, slowNitrogen: slow(7) }),
+    "conflict",
+    "fertilizer.slowNitrogen",
+    "the 8 % that the breakdown of nitrogen gives",
+  ],
+  [
+    label({ nitrogen: { percent: { urea: 19 } } }),
+    "conflict",
+    "fertilizer.nitrogen.percent",
+    "lines that add up to the 20 % nitrogen of the grade",
+  ],
+  [
+    label({ analysis: "0-0-50", nitrogen: { percent: { urea: 1 } } }),
+    "conflict",
+    "fertilizer.nitrogen",
+    "no breakdown where the analysis states 0 % N",
+  ],
+  [
+    label({ density: quantity(10, "lb/gal") }),
+    "conflict",
+    "fertilizer.density",
+    'no density for a dry product, or form "liquid"',
+  ],
+  [
+    label({ package: quantity(2, "gal") }),
+    "conflict",
+    "fertilizer.package",
+    'a weight for a dry product, or form "liquid"',
+  ],
+  [
+    label({ form: "liquid", density: quantity(0, "lb/gal") }),
+    "range",
+    "fertilizer.density",
+    "more than zero",
+  ],
+  [
+    label({ form: "liquid", density: quantity(1, "lb") }),
+    "unit/mismatch",
+    "fertilizer.density",
+    "mass/volume",
+  ],
+  [label({ package: quantity(0, "lb") }), "range", "fertilizer.package", "more than zero"],
+  [label({ package: quantity(50, "lb", "N") }), "substance/mismatch", "fertilizer.package", "no substance"],
+  [label({ bag: 1 }), "type", "fertilizer.bag", "package"],
+  [() => fertilizer(7 as never), "type", "fertilizer", "a fertilizer record: { id, analysis }"],
+  // A product by volume
+  ...["density", "analysis", "form"].map(
+    (field): Refused => [
+      liters({ [field]: "x" }),
+      "conflict",
+      `liquidFertilizer.${field}`,
+      `no ${field} here; fertilizer({ id, form: "liquid"`,
+    ],
+  ),
+  [liters({ perVolume: {} }), "missing", "liquidFertilizer.perVolume", "at least one nutrient"],
+  [liters({ perVolume: 7 }), "type", "liquidFertilizer.perVolume", "nutrients, each in mass per volume"],
+  [
+    liters({ perVolume: { N: quantity(-1, "lb/gal", "N") } }),
+    "range",
+    "liquidFertilizer.perVolume.N",
+    "zero or more",
+  ],
+  [
+    liters({ perVolume: { P: quantity(1, "lb/gal", "P"), P2O5: quantity(1, "lb/gal", "P2O5") } }),
+    "conflict",
+    "liquidFertilizer.perVolume.P",
+    "one form of each nutrient",
+  ],
+  [
+    liters({ perVolume: { N: quantity(6, "lb/gal", "N") } }),
+    "range",
+    "liquidFertilizer.perVolume.N",
+    "622 g/L or less or 5.2 lb/gal, the nitrogen of solid urea",
+  ],
+  [
+    liters({ perVolume: { K2O: quantity(2600, "g/L", "K2O") } }),
+    "range",
+    "liquidFertilizer.perVolume",
+    "nutrients that a liquid can hold, 2500 g/L or less in all",
+  ],
+  [
+    liters({ slowNitrogen: quantity(4, "lb/gal", "N:slow") }),
+    "conflict",
+    "liquidFertilizer.slowNitrogen",
+    "at most the nitrogen of the label, 3 lb/gal of N",
+  ],
+  [
+    liters({
+      perVolume: { K2O: quantity(1, "lb/gal", "K2O") },
+      slowNitrogen: quantity(1, "lb/gal", "N:slow"),
+    }),
+    "conflict",
+    "liquidFertilizer.slowNitrogen",
+    "at most the nitrogen of the label, none",
+  ],
+  [liters({ slowNitrogen: slow(4) }), "unit/mismatch", "liquidFertilizer.slowNitrogen", "mass/volume"],
+  [liters({ package: quantity(1, "lb") }), "unit/mismatch", "liquidFertilizer.package", "volume"],
+];
+
+describeRefused("what is refused of a label", rows);

@@ -1,0 +1,19 @@
+import { describe, expect, test } from "vitest";
+import { problemsOf } from "./errors.js";
+
+/** A call that is refused: its code, where the refusal points, and words of what would have been right. */
+export type Refused = readonly [call: () => unknown, code: string, path: string, words: string];
+
+/** Tests that each call is refused at its place, with its code and these words. */
+export const describeRefused = (what: string, rows: readonly Refused[]): void => {
+  describe(what, () => {
+    rows.forEach(([call, code, path, words], n) => {
+      test(`${n}: ${code} at ${path}: ${words}`, () => {
+        const problems = problemsOf(call);
+        const found = problems.find((problem) => problem.path === path);
+        expect(found?.code ?? problems.map((problem) => `${problem.code} ${problem.path}`)).toBe(code);
+        expect(found?.expected).toContain(words);
+      });
+    });
+  });
+};
