@@ -8,9 +8,11 @@ import { eventWindowConstants } from "./event-windows.js";
 import { imperialChecks } from "./imperial.js";
 import { indicatorConstants } from "./indicator.js";
 import { intervalConstants } from "./interval.js";
+import { lateConstants } from "./late-figures.js";
 import { limeTableConstants } from "./lime-tables.js";
 import { limitConstants } from "./limits.js";
 import { nozzleDerivedConstants } from "./nozzle-derived.js";
+import { nutrientBoundConstants } from "./nutrient-bounds.js";
 import { nutrientClassConstants } from "./nutrient-classes.js";
 import { nutrientDerivedConstants } from "./nutrient-derived.js";
 import { nutrientKineticConstants } from "./nutrient-kinetics.js";
@@ -52,6 +54,7 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...nutrientTableConstants,
   ...nutrientClassConstants,
   ...nutrientDerivedConstants,
+  ...nutrientBoundConstants,
   ...nutrientKineticConstants,
   ...nutrientReleaseConstants,
   ...tankWaterConstants,
@@ -75,4 +78,5 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...pestConstants,
   ...priceConstants,
   ...waterReferenceConstants,
+  ...lateConstants,
 ];

@@ -106,6 +106,8 @@ const classes: readonly ConstantCheck[] = [
       ...lasts("water-soluble nitrogen", /Cornell/, 2, 6),
       ...lasts("slow or controlled release, usual", /Cornell/, 8, 12),
       ...lasts("slow or controlled release, longest", /Cornell/, 12, 20),
+      ...lasts("ureaform or methylene urea", /SportsTurf/, 8, 12),
+      ...lasts("sulfur-coated urea", /Texas/, 10, 10),
     ],
   ),
   ...cells(

@@ -60,6 +60,7 @@ const densities = (id: LiquidMaterialId, rows: readonly (readonly [f: number, lb
     [`${id} at ${f} °F, lb/gal`, lb, () => number(liquidMaterials[id].lbPerGal[n])],
   ]),
 ];
+const poly = () => liquidMaterials["ammonium polyphosphate"];
 const saltOut = (id: LiquidMaterialId, f: number, publisher: RegExp): Cell => [
   `${id} salts out at, °F`,
   f,
@@ -106,9 +107,17 @@ const liquids: readonly ConstantCheck[] = [
     {
       ...read,
       source:
-        "Estimated physical characteristics of fertilizer material: typical density and salt-out temperature (28-0-0 -1 10.67, 32-0-0 28 11.06, 10-34-0 -10 11.65, 12-0-0-26S 11.04, 10-0-0-10Zn 32 10.4, 7-21-7 20 11.2, 4-10-10 18 10.3)",
+        "Estimated physical characteristics of fertilizer material: typical density and salt-out temperature (28-0-0 -1 10.67, 32-0-0 28 11.06, 10-34-0 -10 11.65, 12-0-0-26S 11.04, 10-0-0-10Zn 32 10.4, 7-21-7 20 11.2, 4-10-10 18 10.3); its table of density by temperature (20 °F: 10.78, 10.98, 11.17, 11.76 for 28, 30, 32 % and 10-34-0; 30 °F: 10.76, 10.95, 11.14, 11.74)",
     },
     [
+      ["32-0-0, first temperature, °F", 20, () => number(liquidMaterials["UAN 32"].fahrenheit[0])],
+      ["32-0-0, second temperature, °F", 30, () => number(liquidMaterials["UAN 32"].fahrenheit[1])],
+      ["32-0-0 at 20 °F, lb/gal", 11.17, () => number(liquidMaterials["UAN 32"].lbPerGal[0])],
+      ["32-0-0 at 30 °F, lb/gal", 11.14, () => number(liquidMaterials["UAN 32"].lbPerGal[1])],
+      ["10-34-0, first temperature, °F", 20, () => number(poly().fahrenheit[0])],
+      ["10-34-0, second temperature, °F", 30, () => number(poly().fahrenheit[1])],
+      ["10-34-0 at 20 °F, lb/gal", 11.76, () => number(poly().lbPerGal[0])],
+      ["10-34-0 at 30 °F, lb/gal", 11.74, () => number(poly().lbPerGal[1])],
       ["32-0-0, lb/gal", 11.06, () => number(liquidMaterials["UAN 32"].lbPerGal[2])],
       ["10-34-0, lb/gal", 11.65, () => number(liquidMaterials["ammonium polyphosphate"].lbPerGal[2])],
       ["12-0-0-26S, lb/gal", 11.04, () => number(liquidMaterials["ammonium thiosulfate"].lbPerGal[0])],

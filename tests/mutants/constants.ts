@@ -85,11 +85,15 @@ const round = (folder: string, given: Given): Promise<readonly Result[]> =>
       if (told.type === "done") {
         results.push(told);
         at = undefined;
+        if (results.length % 100 === 0) console.error(`  ${results.length} of ${given.todo.length}`);
       }
     });
     child.on("exit", () => {
       clearTimeout(timer);
-      if (at !== undefined) results.push({ n: at, noticed: true, read: true });
+      if (at !== undefined) {
+        console.error(`  ${literals[at]?.file}:${literals[at]?.line} ${literals[at]?.text}: no end`);
+        results.push({ n: at, noticed: true, read: true });
+      }
       if (results.length === 0) reject(new Error("the checks cannot be loaded"));
       resolve(results);
     });

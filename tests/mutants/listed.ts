@@ -19,7 +19,8 @@ const message = "part of the sentence of an error, which the tests of texts hold
 const practice = "marked as common practice without a source where it stands";
 const working = "the size of a list to work in: more room than is needed changes nothing";
 const assumed = "an assumption of the model, told among its assumptions; no source prints it";
-const slip = "held against what no feed reaches, to tell a slip; not a figure of a source";
+const slip = "held against what no feed reaches, or no number, to tell a slip; not a figure of a source";
+const noise = "how much of a difference is taken for the noise of rounding: a choice of this library";
 const handover = "where one way of computing takes over from another that gives the same";
 
 /** The list, by file. */
@@ -106,6 +107,10 @@ export const listedConstants: readonly ListedConstants[] = [
   { file: "src/spread/overlap/overlap-kernel.ts", line: /const bins = /, why: working },
   { file: "src/spread/overlap/swath-search.ts", line: /const bins = /, why: working },
   { file: "src/nutrient/acidity/acidity-table.ts", line: /1000/, why: ours },
+  { file: "src/nutrient/blend/blend-limits.ts", line: /value < 0 \|\| value > 100/, why: reasons.percents },
+  { file: "src/nutrient/blend/blend-to-grade.ts", line: /const most = /, why: message },
+  { file: "src/nutrient/blend/blend-to-grade.ts", line: /1e-9 \* Math\.max\(100/, why: noise },
+  { file: "src/nutrient/rate/exact-rates.ts", line: /isFinite\(rate \* 100\)/, why: slip },
   { file: "src/nutrient/salt/salt-table.ts", line: /1000/, why: ours },
   { file: "src/nutrient/salt/salt-index.ts", line: /> 1000/, why: ours },
   { file: "src/nutrient/rate/rate-arrays.ts", line: /"cap", 1000/, why: ours },
