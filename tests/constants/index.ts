@@ -1,5 +1,6 @@
 export { isAsPrinted } from "./check.js";
 
+import { calciumTableConstants } from "./calcium-table.js";
 import { calendarConstants } from "./calendar.js";
 import type { ConstantCheck } from "./check.js";
 import { confidenceConstants } from "./confidence.js";
@@ -69,6 +70,7 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...confidenceConstants,
   ...limeTableConstants,
   ...limitConstants,
+  ...calciumTableConstants,
   ...soilChemistryConstants,
   ...soilTableConstants,
   ...waterConstants,

@@ -348,6 +348,19 @@ const hazens: readonly Cell[] = [
       ),
   ],
   ["smoothness of PVC", 150, () => pipeSmoothness({ material: "PVC" })],
+  ["smoothness of polyethylene", 140, () => pipeSmoothness({ material: "polyethylene" })],
+  ["smoothness of copper, the upper end of 130 to 140", 140, () => pipeSmoothness({ material: "copper" })],
+  [
+    "smoothness of new steel, the lower end of 140 to 150",
+    140,
+    () => pipeSmoothness({ material: "new steel" }),
+  ],
+  ["smoothness of galvanized iron", 120, () => pipeSmoothness({ material: "galvanized steel" })],
+  [
+    "smoothness of cast iron of 20 years, the upper end of 89 to 100",
+    100,
+    () => pipeSmoothness({ material: "old cast iron" }),
+  ],
   [
     "equal outlets, 10: 1/2.852 + 1/20 + sqrt(0.852)/600",
     1 / 2.852 + 1 / 20 + Math.sqrt(0.852) / 600,

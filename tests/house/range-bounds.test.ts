@@ -42,7 +42,9 @@ const unitsIn = (file: string): readonly string[] => {
   const found: string[] = [];
   const look = (node: ts.Node, inside: boolean): void => {
     const within =
-      inside || (ts.isCallExpression(node) && /^(outOfRange|rangeProblem)$/.test(node.expression.getText()));
+      inside ||
+      (ts.isCallExpression(node) &&
+        /^(outOfRange|rangeProblem|expectWithin)$/.test(node.expression.getText()));
     if (
       within &&
       ts.isPropertyAssignment(node) &&

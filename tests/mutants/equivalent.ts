@@ -52,6 +52,59 @@ export const equivalents: readonly Equivalent[] = [
     is: "input.length >= mostItems",
     why: "a list of exactly a million items: the limit is a choice of this library",
   },
+  {
+    file: "src/water/evapotranspiration/hargreaves.ts",
+    was: "j >= 365",
+    is: "true",
+    why: "the calendar is asked on each day instead of at the end of a year: the same day of the year comes out",
+  },
+  {
+    file: "src/water/soil-water/depletion.ts",
+    was: "depleted <= ready",
+    is: "depleted < ready",
+    why: "at the joint both ways give 1",
+  },
+  {
+    file: "src/water/soil-water/effective-rain.ts",
+    was: "rain <= 0.1",
+    is: "rain < 0.1",
+    why: "at the joint both ways give nothing",
+  },
+  {
+    file: "src/water/soil-water/effective-rain.ts",
+    was: "rain <= 1",
+    is: "rain < 1",
+    why: "at the joint both ways give nine tenths of an inch",
+  },
+  {
+    file: "src/water/soil-water/effective-rain.ts",
+    was: "mm <= 250",
+    is: "mm < 250",
+    why: "at the joint both ways give 150 mm",
+  },
+  {
+    file: "src/water/soil-water/effective-rain.ts",
+    was: "mm > 75",
+    is: "mm >= 75",
+    why: "at the joint both ways give 35 mm",
+  },
+  {
+    file: "src/weather/air/heat-index.ts",
+    was: "t >= 80",
+    why: "in dry air the simple equation reaches 80 °F at 81.9 °F only; the bound for humid air is tested",
+  },
+  {
+    file: "src/weather/days/frost-dates.ts",
+    was: "value <= limit",
+    is: "value < limit",
+    why: "the limit carries a slack of a billionth of a degree, which no reading meets",
+  },
+  {
+    file: "src/weather/days/summer-frosts.ts",
+    was: "value <= limit",
+    is: "value < limit",
+    why: "the limit carries a slack of a billionth of a degree, which no reading meets",
+  },
 ];
 
 /** Why a change is listed, or nothing. */

@@ -96,17 +96,7 @@ const told: readonly (readonly [name: string, found: () => readonly Finding[], t
       ],
     ],
   ],
-  [
-    "an adjusted ratio",
-    () => adjustedSodiumRatio({ water, method: "equilibrium calcium" }).findings,
-    [
-      [
-        "water/calcium-from-memory",
-        "caution",
-        "The calcium that stays in solution is by figures from memory: compare the adjusted ratio with that of the report.",
-      ],
-    ],
-  ],
+  ["an adjusted ratio", () => adjustedSodiumRatio({ water, method: "equilibrium calcium" }).findings, []],
   ["an adjusted ratio by pHc", () => adjustedSodiumRatio({ water, method: "pHc", pHc: 7.4 }).findings, []],
   [
     "ions that do not balance: 16 and 10",

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   checks,
@@ -70,7 +71,7 @@ export const blendWaters = (
   });
   problems.done();
   const total = read.reduce((sum, { share }) => sum + share, 0);
-  if (Math.abs(total - 100) > slack) {
+  if (exceeds(Math.abs(total - 100), slack)) {
     fail("conflict", "parts", `${Number(total.toPrecision(6))} % in all`, "shares that add up to 100 %");
   }
   const mixed = (of: (water: ReadWaterAnalysis) => number | undefined): number | undefined => {

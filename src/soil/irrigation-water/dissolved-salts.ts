@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   type Citation,
@@ -93,6 +94,6 @@ export const waterSaltClasses: {
  */
 export const waterSaltClass = (conductivity: Quantity<"conductivity", "none">): WaterSaltClass => {
   const value = expectQuantity(conductivity, conducting, "conductivity").in("uS/cm");
-  const found = waterSaltClasses.classes.find(({ upTo }) => upTo === null || value <= upTo * (1 + 1e-9));
+  const found = waterSaltClasses.classes.find(({ upTo }) => upTo === null || !exceeds(value, upTo));
   return found?.name ?? "unacceptable";
 };

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import { allOf, type Citation, frozen, type Quantity, quantity } from "../../quantity/index.js";
 import { expectCharge, readWaterAnalysis, type WaterAnalysis } from "./water-analysis.js";
 
@@ -49,7 +50,7 @@ export const residualSodiumCarbonate = (water: WaterAnalysis): ResidualCarbonate
   });
   const value = HCO3 + (read.charges.get("CO3") ?? 0) - Ca - Mg;
   // A limit is met to within what adding up rounds off.
-  const at = (limit: number): boolean => value >= limit - 1e-9;
+  const at = (limit: number): boolean => !exceeds(limit, value);
   return {
     type: "residual-sodium-carbonate",
     version: 1,

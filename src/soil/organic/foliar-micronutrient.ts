@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   type Citation,
@@ -99,8 +100,8 @@ export const foliarMicronutrient = (input: {
 };
 
 const ironFindings = (ounces: number): Finding[] => {
-  const high = ounces > ironProduct.to * (1 + 1e-9);
-  const low = ounces < ironProduct.from * (1 - 1e-9);
+  const high = exceeds(ounces, ironProduct.to);
+  const low = exceeds(ironProduct.from, ounces);
   return high || low
     ? [
         {

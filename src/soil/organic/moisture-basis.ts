@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
@@ -51,7 +52,7 @@ export const onDryBasis = <S extends string>(input: {
   const { content, dry } = read(input);
   const value = (content.value * 100) / dry;
   const found = likeQuantity(input.content, value);
-  return content.in("% w/w") > dry * (1 + 1e-9)
+  return exceeds(content.in("% w/w"), dry)
     ? outOfRange("content", content, { max: dry, unit: "%" }, "{}, which is the dry matter")
     : found;
 };

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import { expectRecord, type Finding, fail, outOfRange } from "../../quantity/index.js";
 import {
   depthOrNone,
@@ -105,7 +106,7 @@ export const cycleAndSoak = (input: {
   const cycle = whole / cycles;
   const needed = cycles === 1 ? 0 : ((p - f) * cycle) / f;
   const soak = cycles === 1 ? 0 : (q.soak?.in("min") ?? needed);
-  return plan(cycles, whole, soak, soak < needed * (1 - 1e-9) ? [shortSoak(soak, needed)] : []);
+  return plan(cycles, whole, soak, exceeds(needed, soak) ? [shortSoak(soak, needed)] : []);
 };
 
 const storedMinutes = (storage: Length | undefined, p: number, f: number): number => {

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import { expectRecord, fail, outOfRange } from "../../quantity/index.js";
 import {
   type Angle,
@@ -108,7 +109,7 @@ export const spacingPrecipitationRate = (input: {
 export const arcOf = (input: unknown, path: string): Angle => {
   const turn = angle(input, path);
   const degrees = turn.in("deg");
-  return degrees > 0 && degrees <= 360 + 1e-9
-    ? turn
-    : outOfRange(path, turn, { above: 0, max: 360, unit: "deg" }, "an arc of {}");
+  return !(degrees > 0) || exceeds(degrees, 360)
+    ? outOfRange(path, turn, { above: 0, max: 360, unit: "deg" }, "an arc of {}")
+    : turn;
 };

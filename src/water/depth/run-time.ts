@@ -2,6 +2,7 @@ import { exceeds } from "../../numeric/index.js";
 import { fail } from "../../quantity/index.js";
 import {
   depth,
+  isMetric,
   type Length,
   made,
   number,
@@ -133,8 +134,7 @@ export const runTime = (input: {
 
 /** Minutes for a depth at a rate, each in the units of the other's system so that whole figures stay whole. */
 export const minutesFor = (d: Length, pr: Rate, multiplier: number): number => {
-  const inches = /^(in|ft|yd|mi)\//.test(pr.unit);
-  const [deep, fast] = inches ? [d.in("in"), pr.in("in/h")] : [d.in("mm"), pr.in("mm/h")];
+  const [deep, fast] = isMetric(pr.unit) ? [d.in("mm"), pr.in("mm/h")] : [d.in("in"), pr.in("in/h")];
   return (60 * deep * multiplier) / fast;
 };
 

@@ -1,4 +1,4 @@
-import { checks, expectList, type Finding, fail, outOfRange } from "../../quantity/index.js";
+import { checks, expectList, type Finding, fail } from "../../quantity/index.js";
 import {
   type Angle,
   type Area,
@@ -37,8 +37,7 @@ export interface ZonePrecipitation {
 const most = 1000;
 
 const listOf = <T>(input: unknown, path: string, read: (item: unknown, at: string) => T): readonly T[] => {
-  const items = expectList(input, path, "head");
-  if (items.length > most) outOfRange(path, items.length, { max: most, count: "kinds of heads" });
+  const items = expectList(input, path, "head", most);
   const problems = checks();
   const found: T[] = [];
   items.forEach((item, i) => {

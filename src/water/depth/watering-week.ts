@@ -117,8 +117,8 @@ export const wateringWeek = (input: {
     "a record with need, days and rate",
   );
   const { unit } = q.need;
-  const left = q.need.value - (q.rain === undefined ? 0 : q.rain.in(unit as "mm"));
-  const net = left > 1e-9 * q.need.value ? left : 0;
+  const rain = q.rain?.in(unit as "mm") ?? 0;
+  const net = exceeds(q.need.value, rain) ? q.need.value - rain : 0;
   const days = q.days.map((weekday, i): WateringDay => {
     const next = q.days[(i + 1) % q.days.length] as number;
     const covers = ((next - weekday + 6) % 7) + 1;

@@ -1,6 +1,7 @@
 import { declinationOn, sunsetAt } from "../../calendar/house.js";
 import { dateOfInstant, dayOfYear, hoursBetween, type Instant, instant } from "../../calendar/index.js";
-import { fail, outOfRange, type Quantity } from "../../quantity/index.js";
+import { expectWithin } from "../../numeric/house.js";
+import { fail, type Quantity } from "../../quantity/index.js";
 import { type Angle, type Irradiance, made, type Read, readRecord, type Time, time } from "../read.js";
 import { distanceOn, extraterrestrialBetween, extraterrestrialOf, seasonalCorrection } from "./fao56.js";
 import { type SolarDay, solarDayReaders } from "./sun-position.js";
@@ -48,9 +49,7 @@ export interface SolarHour {
 
 const shortTime = (input: unknown, path: string): Time => {
   const t = time(input, path);
-  return t.in("h") <= 3 + 1e-9
-    ? t
-    : outOfRange(path, t, { max: 3, unit: "h" }, "{}: for a day take the daily form");
+  return expectWithin(t, t.in("h"), path, { max: 3, unit: "h" }, "{}: for a day take the daily form");
 };
 
 /** The readers of {@link SolarHour}. */

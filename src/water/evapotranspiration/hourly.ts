@@ -154,7 +154,7 @@ export const hourlyReferenceEvapotranspiration = (
   const rs = q.solar(hours);
   const rso = clearSkyShare(z) * sun.ra;
   notAboveAtmosphere(rs, sun.ra, hours);
-  const low = sun.ra > 0 && altitudeOf(q.latitude.in("rad"), sun) < lowSun;
+  const low = altitudeOf(q.latitude.in("rad"), sun) < lowSun;
   const ratio = clearnessOf(q.clearnessBefore, { rs, rso, up: sun.ra > 0, low });
   const rns = (1 - grassAlbedo) * rs;
   const rnl = longwave({ tMin: t, tMax: t, ea, ratio, hours });
@@ -195,7 +195,8 @@ export const hourlyReferenceEvapotranspiration = (
     netLongwave: exposure(rnl),
     netRadiation: exposure(rns - rnl),
     soilHeatFlux: exposure(soil),
-    findings: sun.ra > 0 && (q.clearnessBefore === undefined || !low) ? remarks(rs, rso) : [],
+    // In the night and where the sun is low the ratio was stated.
+    findings: q.clearnessBefore === undefined ? remarks(rs, rso) : [],
   };
 };
 

@@ -37,9 +37,9 @@ const names = [
   "dayOfYear",
 ] as const;
 
-const bounds: Readonly<
-  Record<(typeof names)[number], readonly [least: number, most: number, unit: string, what: string]>
-> = {
+type Name = (typeof names)[number];
+
+const bounds: Readonly<Record<Name, readonly [least: number, most: number, unit: string, what: string]>> = {
   tMinC: [-90, 60, "°C", "an air temperature"],
   tMaxC: [-90, 60, "°C", "an air temperature"],
   vaporPressureKPa: [0, 20, "kPa", "a vapor pressure"],
@@ -57,9 +57,14 @@ const arrayOf = (value: unknown, path: string, length: number | undefined): Floa
     : fail("conflict", path, array.length, `${length} places, one for each day`);
 };
 
-/** Says what is wrong with the first bad day. */
-const refuse = (days: StationDays, i: number): never => {
-  for (const name of names) {
+/** Says what is wrong with a bad day; `otherwise` where each of its figures could be. */
+const refuse = <N extends Name>(
+  days: Readonly<Record<N | "tMinC" | "tMaxC", Float64Array>>,
+  fields: readonly N[],
+  i: number,
+  otherwise: () => never,
+): never => {
+  for (const name of fields) {
     const value = days[name][i] as number;
     const [min, max, unit, what] = bounds[name];
     if (!Number.isFinite(value)) fail("not-finite", `${name}[${i}]`, value, "a finite number");
@@ -67,7 +72,7 @@ const refuse = (days: StationDays, i: number): never => {
   }
   const [low, high] = [days.tMinC[i] as number, days.tMaxC[i] as number];
   if (low > high) fail("conflict", `tMinC[${i}]`, low, `not more than tMaxC[${i}], which is ${high}`);
-  return fail("infeasible", `latitudeDeg[${i}]`, days.latitudeDeg[i], "a day on which the sun rises");
+  return otherwise();
 };
 
 /**
@@ -135,7 +140,10 @@ export const referenceEvapotranspirationsMmPerD = (days: StationDays): Float64Ar
       j >= 1 &&
       j <= 366;
     const ra = sound ? dayRadiation(phi, j) : 0;
-    if (!(ra > 0)) return refuse(days, i);
+    if (!(ra > 0))
+      return refuse(days, names, i, () =>
+        fail("infeasible", `latitudeDeg[${i}]`, days.latitudeDeg[i], "a day on which the sun rises"),
+      );
     const ratio = sun / (clearSkyShare(up) * ra);
     const t = (low + high) / 2;
     const slope = slopeAt(t);
@@ -195,23 +203,11 @@ export const hargreavesEvapotranspirationsMmPerD = (
       phi <= Math.PI / 2 &&
       j >= 1 &&
       j <= 366;
-    if (!sound) return refuseTemperatures(days, i);
+    if (!sound)
+      return refuse(days, fields, i, () =>
+        outOfRange(`tMaxC[${i}]`, high, { min: -17.8, unit: "°C" }, "a mean temperature of {}"),
+      );
     out[i] = hargreavesOf(low, high, dayRadiation(phi, j)) + 0;
   }
   return out;
-};
-
-const refuseTemperatures = (
-  days: Pick<StationDays, "tMinC" | "tMaxC" | "latitudeDeg" | "dayOfYear">,
-  i: number,
-): never => {
-  for (const name of ["tMinC", "tMaxC", "latitudeDeg", "dayOfYear"] as const) {
-    const value = days[name][i] as number;
-    const [min, max, unit, what] = bounds[name];
-    if (!Number.isFinite(value)) fail("not-finite", `${name}[${i}]`, value, "a finite number");
-    if (value < min || value > max) outOfRange(`${name}[${i}]`, value, { min, max, unit }, `${what} of {}`);
-  }
-  const [low, high] = [days.tMinC[i] as number, days.tMaxC[i] as number];
-  if (low > high) fail("conflict", `tMinC[${i}]`, low, `not more than tMaxC[${i}], which is ${high}`);
-  return outOfRange(`tMaxC[${i}]`, high, { min: -17.8, unit: "°C" }, "a mean temperature of {}");
 };

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import { expectRecord, fail } from "../../quantity/index.js";
 import {
   type Length,
@@ -171,7 +172,7 @@ export const vaporPressureOf = (
       return fail("missing", "elevation", undefined, "the elevation, for wet and dry bulb");
     const gamma = psychrometers[psychrometer] * pressureAt(elevationM);
     const e = saturation(wet.in("°C")) - gamma * (dry.in("°C") - wet.in("°C"));
-    if (wet.in("°C") > dry.in("°C") + 1e-9)
+    if (exceeds(wet.in("°C"), dry.in("°C")))
       fail("conflict", "moisture.wet", wet, "not more than the dry bulb");
     return e > 0
       ? e
@@ -179,7 +180,7 @@ export const vaporPressureOf = (
   }
   const [low, high] = [saturation(tMin), saturation(tMax)];
   if (rhMax !== undefined && rhMin !== undefined) {
-    if (rhMin > rhMax + 1e-9) fail("conflict", "moisture.rhMin", rhMin, `not more than rhMax, ${rhMax} %`);
+    if (exceeds(rhMin, rhMax)) fail("conflict", "moisture.rhMin", rhMin, `not more than rhMax, ${rhMax} %`);
     return (low * rhMax + high * rhMin) / 200;
   }
   if (rhMax !== undefined) return (low * rhMax) / 100;

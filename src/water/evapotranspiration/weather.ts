@@ -1,3 +1,5 @@
+import { expectWithin } from "../../numeric/house.js";
+import { exceeds } from "../../numeric/index.js";
 import { expectNumber, expectQuantity, fail, outOfRange } from "../../quantity/index.js";
 import {
   type Angle,
@@ -14,10 +16,7 @@ export const temperature: Read<Temperature> = (input, path) => {
   if (input === undefined || input === null)
     return fail("missing", path, input, 'an air temperature, such as quantity(21.5, "°C")');
   const t = expectQuantity(input, { dimension: "temperature", of: "none" }, path);
-  const celsius = t.in("°C");
-  return celsius >= -90 && celsius <= 60
-    ? t
-    : outOfRange(path, t, { min: -90, max: 60, unit: "°C" }, "an air temperature of {}");
+  return expectWithin(t, t.in("°C"), path, { min: -90, max: 60, unit: "°C" }, "an air temperature of {}");
 };
 
 /** Takes the height of a place above the sea, from the lowest shore to the highest summit. */
@@ -30,17 +29,25 @@ export const elevation: Read<Length> = (input, path) => {
 /** Takes a latitude, negative in the south. */
 export const latitude: Read<Angle> = (input, path) => {
   const at = angle(input, path);
-  return Math.abs(at.in("deg")) <= 90
-    ? at
-    : outOfRange(path, at, { min: -90, max: 90, unit: "deg" }, "a latitude of {}, negative in the south");
+  return expectWithin(
+    at,
+    at.in("deg"),
+    path,
+    { min: -90, max: 90, unit: "deg" },
+    "a latitude of {}, negative in the south",
+  );
 };
 
 /** Takes a longitude, negative in the west. */
 export const longitude: Read<Angle> = (input, path) => {
   const at = angle(input, path);
-  return Math.abs(at.in("deg")) <= 180
-    ? at
-    : outOfRange(path, at, { min: -180, max: 180, unit: "deg" }, "a longitude of {}, negative in the west");
+  return expectWithin(
+    at,
+    at.in("deg"),
+    path,
+    { min: -180, max: 180, unit: "deg" },
+    "a longitude of {}, negative in the west",
+  );
 };
 
 /** Takes a day of the year, 1 to 366. */
@@ -57,11 +64,11 @@ export const speed: Read<Rate> = (input, path) => {
   if (input === undefined || input === null)
     return fail("missing", path, input, 'a wind speed, such as quantity(2.8, "m/s")');
   const u = expectQuantity(input, { dimension: "length/time", of: "none", bound: "non-negative" }, path);
-  return u.in("m/s") <= 120 ? u : outOfRange(path, u, { max: 120, unit: "m/s" }, "a wind speed of {}");
+  return expectWithin(u, u.in("m/s"), path, { max: 120, unit: "m/s" }, "a wind speed of {}");
 };
 
 /** Refuses a lowest temperature above the highest. */
 export const expectOrder = (min: Temperature, max: Temperature): void => {
-  if (min.in("°C") > max.in("°C") + 1e-9)
+  if (exceeds(min.in("°C"), max.in("°C")))
     fail("conflict", "min", min, `not more than max, ${max.toString()}`);
 };

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import { checks, expectList, fail, outOfRange, type Quantity } from "../../quantity/index.js";
 import { isMetric, type Length, length, made, optional, type Read, readRecord } from "../read.js";
 
@@ -45,8 +46,8 @@ const layersOf: Read<readonly { readonly thickness: Length; readonly capacity: n
   input,
   path,
 ) => {
-  const list = expectList(input, path, "layer, { thickness, capacity }; waterHolding has printed capacities");
-  if (list.length > most) outOfRange(path, list, { max: most, count: "layers" });
+  const what = "layer, { thickness, capacity }; waterHolding has printed capacities";
+  const list = expectList(input, path, what, most);
   const problems = checks();
   const found: { readonly thickness: Length; readonly capacity: number }[] = [];
   list.forEach((item, i) => {
@@ -98,7 +99,7 @@ export const availableWater = (input: {
   const unit = isMetric((q.layers[0] as (typeof q.layers)[number]).thickness.unit) ? "mm" : "in";
   const whole = q.layers.reduce((sum, { thickness }) => sum + thickness.in(unit), 0);
   const deep = q.rootDepth?.in(unit) ?? whole;
-  if (deep > whole * (1 + 1e-9)) {
+  if (exceeds(deep, whole)) {
     outOfRange(
       "rootDepth",
       q.rootDepth,

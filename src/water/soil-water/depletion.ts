@@ -1,7 +1,9 @@
-import { likeQuantity } from "../../quantity/index.js";
+import { exceeds } from "../../numeric/index.js";
+import { likeQuantity, outOfRange } from "../../quantity/index.js";
 import {
   depth,
   depthOrNone,
+  isMetric,
   type Length,
   made,
   number,
@@ -62,8 +64,7 @@ export const readilyAvailableWater = (input: {
  */
 export const irrigationInterval = (input: { readonly water: Length; readonly use: Rate }): Time => {
   const q = readRecord(input, { water: depth, use: rate }, "a record with water and use");
-  const metric = /^mm|^cm|^m\//.test(q.use.unit);
-  return metric
+  return isMetric(q.use.unit)
     ? made(q.water.in("mm") / q.use.in("mm/d"), "d", "time")
     : made(q.water.in("in") / q.use.in("in/d"), "d", "time");
 };
@@ -72,14 +73,15 @@ export const irrigationInterval = (input: { readonly water: Length; readonly use
  * The depletion at which grass begins to suffer, adjusted to the day: `p = p0 + 0.04 (5 - ETc)`, with `ETc` in mm/d; on a hot
  * day sooner, on a cool one later.
  *
- * - `table` `p0` at 5 mm/d, percent; 40 % for cool-season and 50 % for warm-season turf are the paper's, from memory
+ * - `table` `p0` at 5 mm/d, percent; 40 % for cool-season and 50 % for warm-season turf are the paper's
  * - `use` `ETc` of the turf
  *
  * The formula holds from 10 to 80 %: what falls outside is refused, for the source bounds it there.
  *
  * @throws RatewrightError `range` for a result outside 10 to 80 %; `missing`, `unit/mismatch`, `type`
  *
- * Source: FAO Irrigation and Drainage Paper 56, table 22 and its footnote, from memory.
+ * Source: FAO Irrigation and Drainage Paper 56, table 22 as a public program carries it; its footnote with the adjustment
+ * from memory.
  *
  * @example
  * ```ts
@@ -97,11 +99,18 @@ export const depletionFraction = (input: { readonly table: Share; readonly use: 
   return made(number({ min: 10, max: 80 })(adjusted, "use"), "%", "1");
 };
 
+/** Takes a depletion: not more than the root zone holds, but for rounding. */
+export const expectDepletion = (depleted: number, total: number, path: string): number => {
+  if (exceeds(depleted, total)) {
+    return outOfRange(path, depleted, { max: total }, "{}, which the root zone holds");
+  }
+  return Math.min(depleted, total);
+};
+
 /** The share of its full use that turf manages with a depletion, 0 to 1. */
 export const stressAt = (depleted: number, total: number, fraction: number): number => {
   const ready = fraction * total;
-  if (depleted <= ready) return 1;
-  return depleted >= total ? 0 : (total - depleted) / (total - ready);
+  return depleted <= ready ? 1 : (total - depleted) / (total - ready);
 };
 
 /**
@@ -134,6 +143,6 @@ export const waterStress = (input: {
   );
   const total = q.available.value;
   const depleted = q.depleted.in(q.available.unit as "mm");
-  number({ max: total * (1 + 1e-9) })(depleted, "depleted");
-  return made(100 * stressAt(depleted, total, q.depletion / 100), "%", "1");
+  const found = expectDepletion(depleted, total, "depleted");
+  return made(100 * stressAt(found, total, q.depletion / 100), "%", "1");
 };

@@ -4,8 +4,9 @@ import { checks, expectRecord, type Finding, fail, outOfRange } from "../../quan
 import type { DailyDepths } from "../daily-depths.js";
 import { type Length, made, readRecord, type Share } from "../read.js";
 import { balanceReaders, daysOf, filled, longestSeason, type PlanRead } from "./balance-input.js";
+import { expectDepletion } from "./depletion.js";
 import { type EffectiveRainMethod, effectiveOf } from "./effective-rain.js";
-import { dayOf, expectDepletion, type SeasonDay } from "./water-day.js";
+import { dayOf, type SeasonDay } from "./water-day.js";
 
 /** When the balance waters by itself, and how much. */
 export interface WateringPlan {
@@ -171,7 +172,7 @@ const balance = (season: Season): SoilWaterBalance => {
     days.push({ ...day, irrigation });
   });
   const mm = (values: readonly number[]): Length => made(accurateSum(values), "mm", "length");
-  const stressed = days.filter(({ stress }) => stress < 1 - 1e-9).length;
+  const stressed = days.filter(({ stress }) => exceeds(1, stress)).length;
   return {
     type: "soil-water-balance",
     version: 1,

@@ -1,6 +1,5 @@
-import { outOfRange } from "../../quantity/index.js";
 import { depth, depthOrNone, type Length, made, percent, readRecord, type Share } from "../read.js";
-import { stressAt } from "./depletion.js";
+import { expectDepletion, stressAt } from "./depletion.js";
 
 /** What a day did to the water in the root zone, all in mm. */
 export interface SeasonDay {
@@ -115,12 +114,4 @@ export const soilWaterDay = (input: {
     drained: as(day.drained),
     stress: made(100 * day.stress, "%", "1"),
   };
-};
-
-/** Takes a depletion: not more than the root zone holds, but for rounding. */
-export const expectDepletion = (depleted: number, total: number, path: string): number => {
-  if (depleted > total * (1 + 1e-9)) {
-    return outOfRange(path, depleted, { max: total }, "{}, which the root zone holds");
-  }
-  return Math.min(depleted, total);
 };

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import { checks, type Finding, fail, outOfRange } from "../../quantity/index.js";
 import {
   anyLength,
@@ -91,7 +92,7 @@ export const supplyPressure = (input: {
     atHead: made(left, unit, "pressure"),
     losses: made(lost, unit, "pressure"),
     fromHeight: made(height, unit, "pressure"),
-    findings: needed !== undefined && left < needed * (1 - 1e-9) ? [tooLow(left, needed, unit)] : [],
+    findings: needed !== undefined && exceeds(needed, left) ? [tooLow(left, needed, unit)] : [],
   };
 };
 

@@ -11,7 +11,7 @@ const saturation = (celsius: number): number => (slope * celsius) / (offset + ce
 /** The dew point in °C of air of `celsius` and `percent`. */
 export const dewPointC = (celsius: number, percent: number): number => {
   const b = (Math.log(percent / 100) + saturation(celsius)) / slope;
-  return (offset * b) / (1 - b) + 0;
+  return (offset * b) / (1 - b);
 };
 
 /**

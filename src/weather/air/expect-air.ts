@@ -1,3 +1,5 @@
+import { expectWithin } from "../../numeric/house.js";
+import { exceeds } from "../../numeric/index.js";
 import {
   expectFields,
   expectList,
@@ -23,19 +25,18 @@ export interface AirColumn {
 export const expectAir = (input: unknown, path: string, low: number, high: number): Temperature => {
   if (input === undefined) return fail("missing", path, input, "an air temperature");
   const t = expectQuantity(input, { dimension: "temperature", of: "none" }, path);
-  const c = t.in("°C");
-  return c >= low - 1e-9 && c <= high + 1e-9 ? t : outOfRange(path, t, { min: low, max: high, unit: "°C" });
+  return expectWithin(t, t.in("°C"), path, { min: low, max: high, unit: "°C" });
 };
 
 /** Takes a relative humidity of 1 to 100 %, or throws: drier air than that is a share taken for a percentage. */
 export const expectHumidity = (input: unknown, path: string): Humidity => {
   if (input === undefined) return fail("missing", path, input, "a relative humidity");
   const rh = expectQuantity(input, { dimension: "1", of: "none", bound: "positive" }, path);
-  if (rh.in("%") < 1 - 1e-9)
+  if (exceeds(1, rh.in("%")))
     return outOfRange(path, rh, { min: 1, unit: "%" }, '{}: for 65 % write quantity(65, "%")');
-  return rh.in("%") <= 100 + 1e-9
-    ? rh
-    : outOfRange(path, rh, { max: 100, unit: "%" }, "{}: a humidity of 80 is 80 %, not a share of 80");
+  return exceeds(rh.in("%"), 100)
+    ? outOfRange(path, rh, { max: 100, unit: "%" }, "{}: a humidity of 80 is 80 %, not a share of 80")
+    : rh;
 };
 
 /** What a column of air may hold, in one unit. */
@@ -59,10 +60,7 @@ export const expectColumn = (input: unknown, path: string, rule: ColumnRule): (n
   if (probe.dimension !== rule.dimension) {
     return fail("unit/mismatch", `${path}.unit`, unit, `a unit of ${rule.dimension}, such as ${rule.unit}`);
   }
-  const list = expectList(values, `${path}.values`, "figure");
-  if (list.length > longest) {
-    return outOfRange(`${path}.values`, `${list.length} figures`, { max: longest });
-  }
+  const list = expectList(values, `${path}.values`, "figure", longest);
   return list.map((value, i) => {
     const at = `${path}.values[${i}]`;
     if (value === null) return null;
@@ -70,9 +68,10 @@ export const expectColumn = (input: unknown, path: string, rule: ColumnRule): (n
       return fail("not-finite", at, value, "a number, or null where there is none");
     }
     const same = quantityOf(value, unit, "none", at).in(rule.unit as never) as number;
-    return same >= rule.min - 1e-9 && same <= rule.max + 1e-9
-      ? same
-      : outOfRange(at, value, { min: rule.min, max: rule.max, unit: rule.unit });
+    const { min, max } = rule;
+    return exceeds(min, same) || exceeds(same, max)
+      ? outOfRange(at, value, { min, max, unit: rule.unit })
+      : same;
   });
 };
 

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   type Citation,
@@ -124,7 +125,7 @@ const adjustmentF = (
 
 /** The band of a table that a heat index lies in; none below the first. */
 const bandOf = (f: number, table: HeatTableName): HeatCategory | undefined =>
-  [...heatTables[table].categories].reverse().find(({ fromF }) => f >= fromF - 1e-9);
+  [...heatTables[table].categories].reverse().find(({ fromF }) => !exceeds(fromF, f));
 
 const findingsOf = (f: number, category: HeatCategory | undefined, table: HeatTableName): Finding[] => {
   const found: Finding[] = [

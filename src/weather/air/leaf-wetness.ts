@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
@@ -128,7 +129,7 @@ export const leafWetness = (input: {
     if (typeof depth === "number" && depth > 0) return true;
     const humid = isHumid(rule, percent, temperature?.[i] ?? null);
     // No figure of rain leaves open whether a dry-looking hour was wet.
-    return rain !== undefined && depth === null && humid !== true ? null : humid;
+    return depth === null && humid !== true ? null : humid;
   });
   return {
     type: "leaf-wetness",
@@ -148,10 +149,10 @@ const isHumid = (
   celsius: number | null,
 ): boolean | null => {
   if (percent === null) return null;
-  if (rule.by === "humidity") return percent >= rule.atOrAbove.in("%") - 1e-9;
+  if (rule.by === "humidity") return !exceeds(rule.atOrAbove.in("%"), percent);
   if (celsius === null) return null;
-  // Air of 0 % has no dew point.
-  return percent > 0 && celsius - dewPointC(celsius, percent) <= rule.atOrBelow.in("°C diff") + 1e-9;
+  // Air of 0 % has no dew point: what is not a number is no small difference either.
+  return celsius - dewPointC(celsius, percent) <= rule.atOrBelow.in("°C diff") + 1e-9;
 };
 
 /** The longest run of `true`. */

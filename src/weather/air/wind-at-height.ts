@@ -1,10 +1,10 @@
+import { expectWithin } from "../../numeric/house.js";
 import {
   allOf,
   expectFields,
   expectQuantity,
   fail,
   likeQuantity,
-  outOfRange,
   type Quantity,
 } from "../../quantity/index.js";
 
@@ -29,15 +29,13 @@ const expectHeight = (input: unknown, path: string): Quantity<"length", "none"> 
       "a height above the ground: weather stations and forecasts state 10 m",
     );
   const height = expectQuantity(input, { dimension: "length", of: "none", bound: "positive" }, path);
-  const m = height.in("m");
-  return m >= lowest - 1e-9 && m <= highest + 1e-9
-    ? height
-    : outOfRange(
-        path,
-        height,
-        { min: lowest, max: highest, unit: "m" },
-        "a height above the ground of {}: weather stations and forecasts state 10 m",
-      );
+  return expectWithin(
+    height,
+    height.in("m"),
+    path,
+    { min: lowest, max: highest, unit: "m" },
+    "a height above the ground of {}: weather stations and forecasts state 10 m",
+  );
 };
 
 const expectSpeed = (input: unknown, path: string): Quantity<"length/time", "none"> =>

@@ -11,6 +11,7 @@ import {
   allOf,
   checks,
   expectFields,
+  expectList,
   expectOneOf,
   expectRecord,
   fail,
@@ -50,10 +51,7 @@ export const frostChance = (input: {
   const fields = expectFields(input, ["dates", "date", "side"]);
   const { date, side } = allOf({
     date: () => monthDay(fields.date, "date"),
-    side: () =>
-      fields.side === "after" || fields.side === "before"
-        ? fields.side
-        : fail(fields.side === undefined ? "missing" : "type", "side", fields.side, '"after" or "before"'),
+    side: () => expectOneOf(fields.side, ["after", "before"], "side"),
   });
   const dates = plainCopy(fields.dates) as FrostDates | undefined;
   if (dates?.type !== "frost-dates" || !Array.isArray(dates.winters)) {
@@ -72,7 +70,7 @@ export const frostChance = (input: {
 /** Winters that may come from JSON. */
 const readWinters = (winters: readonly unknown[]): FrostWinter[] => {
   const problems = checks();
-  const read = winters.slice(0, 10_000).flatMap((one, i) => {
+  const read = expectList(winters, "dates.winters", "winter", 10_000).flatMap((one, i) => {
     const at = `dates.winters[${i}]`;
     const dateOrNone = (input: unknown, path: string): CivilDate | null =>
       input === null || input === undefined ? null : civilDate(input as CivilDate, path);
@@ -97,10 +95,10 @@ const readWinters = (winters: readonly unknown[]): FrostWinter[] => {
 
 /** Days from a dividing day to the next day of that name; 29 February counts as 1 March in common years. */
 const daysFrom = (from: CivilDate, date: MonthDay): number => {
-  for (const year of [yearOf(from), yearOf(from) + 1]) {
+  const daysTo = (year: number): number => {
     const day = date === "02-29" && !isLeapYear(year) ? "03-01" : date;
-    const days = daysBetween(from, `${String(year).padStart(4, "0")}-${day}` as CivilDate);
-    if (days >= 0 && days < 366) return days;
-  }
-  return fail("date", "date", date, "a day of the year");
+    return daysBetween(from, `${String(year).padStart(4, "0")}-${day}` as CivilDate);
+  };
+  const days = daysTo(yearOf(from));
+  return days >= 0 ? days : daysTo(yearOf(from) + 1);
 };

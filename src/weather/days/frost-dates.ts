@@ -8,6 +8,7 @@ import {
   seriesEnd,
   yearOf,
 } from "../../calendar/index.js";
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
@@ -65,14 +66,10 @@ const oddsOf = (known: Known, side: "first" | "last", percent: number): FrostOdd
   const dated = known
     .filter((one): one is Known[number] & { day: number } => one.day !== null)
     .sort((a, b) => sign * (a.day - b.day));
-  const none = known.length - dated.length;
   // Of n winters, as many as come after place i have a frost beyond it; winters without one have none.
-  const at = dated.findIndex(
-    (_, i) => ((known.length - none - 1 - i) * 100) / known.length <= percent + 1e-9,
-  );
-  const found = at < 0 ? undefined : dated[at];
+  const found = dated.find((_, i) => !exceeds(((dated.length - 1 - i) * 100) / known.length, percent));
   // Where fewer winters than that had any frost, already the earliest date is beyond the chance that was asked for.
-  const possible = (dated.length * 100) / known.length > percent - 1e-9;
+  const possible = !exceeds(percent, (dated.length * 100) / known.length);
   if (found === undefined || !possible) return { percent, date: null };
   return { percent, date: monthDay(addDays(found.winter.from, found.day).slice(5)) };
 };
@@ -109,11 +106,13 @@ const winterOf = (series: DailySeries, from: CivilDate, limit: number, missing: 
 
 /** The dividing days from the one before the series to its last. */
 const dividesOf = (series: DailySeries, divide: MonthDay): CivilDate[] => {
-  const [from, to] = [yearOf(series.start) - 1, yearOf(seriesEnd(series))];
-  return Array.from(
-    { length: to - from + 1 },
-    (_, i) => `${String(from + i).padStart(4, "0")}-${divide}` as CivilDate,
-  ).filter((date) => yearOf(date) >= 1 && daysBetween(date, seriesEnd(series)) >= 0);
+  const end = seriesEnd(series);
+  const dates: CivilDate[] = [];
+  // There is no year 0.
+  for (let year = Math.max(1, yearOf(series.start) - 1); year <= yearOf(end); year += 1) {
+    dates.push(`${String(year).padStart(4, "0")}-${divide}` as CivilDate);
+  }
+  return dates.filter((date) => daysBetween(date, end) >= 0);
 };
 
 const percentsOf = (input: unknown): readonly number[] => {

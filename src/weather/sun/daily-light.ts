@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
@@ -53,7 +54,7 @@ export const dailyLightIntegral = (input: {
         ? 60
         : expectNumber(fields.everyMinutes, "everyMinutes", { min: 1, max: 120 }),
   });
-  if (Math.abs(readings.length * step - 1440) > 1e-6) {
+  if (exceeds(Math.abs(readings.length * step - 1440), 1e-6)) {
     const got = `${readings.length} readings of ${step} minutes`;
     outOfRange(
       "ppfdMicromol",
@@ -119,13 +120,13 @@ const energyOf = (input: unknown): number => {
   const exposure = { dimension: "radiant exposure", of: "none", bound: "non-negative" } as const;
   const radiation = expectQuantity(input, exposure, "radiation");
   const energy = radiation.in("MJ/m2");
-  return energy <= 50
-    ? energy
-    : outOfRange("radiation", radiation, { max: 50, unit: "MJ/m2" }, "{} in a day");
+  return exceeds(energy, 50)
+    ? outOfRange("radiation", radiation, { max: 50, unit: "MJ/m2" }, "{} in a day")
+    : energy;
 };
 
 const shareOfLight = (input: unknown): number => {
   if (input === undefined) return 50;
   const share = expectQuantity(input, { dimension: "1", of: "none", bound: "positive" }, "parShare");
-  return share.in("%") <= 100 ? share.in("%") : outOfRange("parShare", share, { max: 100, unit: "%" });
+  return exceeds(share.in("%"), 100) ? outOfRange("parShare", share, { max: 100, unit: "%" }) : share.in("%");
 };

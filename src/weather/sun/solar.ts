@@ -1,4 +1,5 @@
 import { type CivilDate, daysBetween } from "../../calendar/index.js";
+import { exceeds } from "../../numeric/index.js";
 import { expectQuantity, fail, outOfRange, type Quantity } from "../../quantity/index.js";
 
 const rad = Math.PI / 180;
@@ -44,7 +45,7 @@ export const solarAt = (
 export const riseAngle = (latitude: number, declination: number): number => {
   const phi = latitude * rad;
   const angle = cos(zenith) / (Math.cos(phi) * Math.cos(declination)) - Math.tan(phi) * Math.tan(declination);
-  return angle >= 1 ? 0 : angle <= -1 ? 180 : Math.acos(angle) / rad;
+  return Math.acos(Math.min(1, Math.max(-1, angle))) / rad;
 };
 
 /** Takes a latitude or a longitude in degrees. */
@@ -52,9 +53,9 @@ export const expectDegrees = (input: unknown, path: string, most: number, sense:
   if (input === undefined) return fail("missing", path, input, `${-most} to ${most} deg, ${sense}`);
   const angle: Quantity<"angle", "none"> = expectQuantity(input, { dimension: "angle", of: "none" }, path);
   const degrees = angle.in("deg");
-  return Math.abs(degrees) <= most + 1e-9
-    ? degrees
-    : outOfRange(path, angle, { min: -most, max: most, unit: "deg" }, `{}, ${sense}`);
+  return exceeds(Math.abs(degrees), most)
+    ? outOfRange(path, angle, { min: -most, max: most, unit: "deg" }, `{}, ${sense}`)
+    : degrees;
 };
 
 /** How an error names the senses. */

@@ -30,7 +30,7 @@ const offsetHours = (input: unknown): number => {
   if (typeof input !== "string" || !/^(Z|[+-]\d\d:\d\d)$/.test(input)) {
     return fail(input === undefined ? "missing" : "type", "offset", input, expected);
   }
-  return hoursBetween(instant(`2000-01-01T00:00${input}`, "offset"), "2000-01-01T00:00Z") + 0;
+  return hoursBetween(instant(`2000-01-01T00:00${input}`, "offset"), "2000-01-01T00:00Z");
 };
 
 /** Minutes after 00:00 UTC of the date at which the sun stands highest, rises (sign 1) or sets (sign -1). */
@@ -45,7 +45,7 @@ const eventAt = (
   // The sun moves on while it rises: two rounds bring the declination to the minute of the event.
   for (let round = 0; round < 3; round++) {
     const { eqtime, declination } = solarAt(date, minutes + shift);
-    const angle = sign === 0 ? 0 : sign * riseAngle(latitude, declination);
+    const angle = sign * riseAngle(latitude, declination);
     minutes = 720 - 4 * (longitude + angle) - eqtime;
   }
   return minutes + shift;
