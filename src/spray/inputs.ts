@@ -1,8 +1,7 @@
+import { eachOf } from "../numeric/house.js";
 import { expectReadings } from "../numeric/index.js";
 import {
-  checks,
   expectAmount,
-  expectList,
   expectQuantity,
   fail,
   inUnit,
@@ -11,6 +10,8 @@ import {
   quantityOf,
   unitSystem,
 } from "../quantity/index.js";
+
+export { eachOf, mostItems } from "../numeric/house.js";
 
 /**
  * What comes out of the nozzles: finished spray, the water of a calibration, or a product that is put on undiluted.
@@ -115,23 +116,3 @@ export const inSystemOf = <D extends keyof typeof readable, S extends string>(
   q: Quantity<D, S>,
   like: { readonly unit: string },
 ): Quantity<D, S> => inUnit(q, readable[q.dimension][unitSystem(like.unit.split("/")[0] as string)]);
-
-/** More of anything than this in one list is taken for a slip. */
-export const mostItems = 1000;
-
-/** Reads every item of a list that is not empty, or throws the problems of all. */
-export const eachOf = <T>(
-  input: unknown,
-  path: string,
-  of: string,
-  read: (item: unknown, at: string, i: number) => T,
-): readonly T[] => {
-  // Its length is looked at before it is read.
-  if (Array.isArray(input) && input.length > mostItems)
-    outOfRange(path, `a list of ${input.length}`, { max: mostItems });
-  const list = expectList(input, path, of);
-  const problems = checks();
-  const found = list.map((item, i) => problems.run(() => read(item, `${path}[${i}]`, i)));
-  problems.done();
-  return found as readonly T[];
-};

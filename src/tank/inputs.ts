@@ -1,14 +1,7 @@
-import {
-  checks,
-  expectList,
-  expectQuantity,
-  expectText,
-  fail,
-  outOfRange,
-  type Quantity,
-  toldAt,
-} from "../quantity/index.js";
+import { expectQuantity, expectText, fail, outOfRange, type Quantity, toldAt } from "../quantity/index.js";
 import { asFinishedSpray, type FinishedSpray, type MeasuredSpray } from "../spray/index.js";
+
+export { eachOf, mostItems } from "../numeric/house.js";
 
 export type Share = Quantity<"1", "none">;
 
@@ -55,26 +48,6 @@ export const expectSameProduct = (of: string, id: unknown, path: string, got: un
   const own = `product:${id}`;
   if (of === "product" || of === own || of === `${own}/spray` || of === "product/spray") return;
   fail("substance/mismatch", path, got, `an amount or a rate of ${own}`);
-};
-
-/** More of anything than this in one list is taken for a slip. */
-export const mostItems = 1000;
-
-/** Reads every item of a list that is not empty, or throws the problems of all. */
-export const eachOf = <T>(
-  input: unknown,
-  path: string,
-  of: string,
-  read: (item: unknown, at: string, i: number) => T,
-): readonly T[] => {
-  // Its length is looked at before it is read.
-  if (Array.isArray(input) && input.length > mostItems)
-    outOfRange(path, `a list of ${input.length}`, { max: mostItems });
-  const list = expectList(input, path, of);
-  const problems = checks();
-  const found = list.map((item, i) => problems.run(() => read(item, `${path}[${i}]`, i)));
-  problems.done();
-  return found as readonly T[];
 };
 
 /** The longest id or name of a product that is taken. */
