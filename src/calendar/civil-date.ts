@@ -34,6 +34,24 @@ const fields = (year: string, month: string, day: string): DateFields => ({
   day: Number(day),
 });
 
+/** A digit of a text, or not a number. */
+const digit = (text: string, at: number): number => {
+  const code = text.charCodeAt(at) - 48;
+  return code >= 0 && code <= 9 ? code : Number.NaN;
+};
+
+/** The fields of a text that is written as it should be and exists; `undefined` of all others, which are looked at more closely. */
+const soundFields = (text: string): DateFields | undefined => {
+  if (text.length !== 10 || text[4] !== "-" || text[7] !== "-") return undefined;
+  const year = digit(text, 0) * 1000 + digit(text, 1) * 100 + digit(text, 2) * 10 + digit(text, 3);
+  const parts = {
+    year,
+    month: digit(text, 5) * 10 + digit(text, 6),
+    day: digit(text, 8) * 10 + digit(text, 9),
+  };
+  return exists(parts) ? parts : undefined;
+};
+
 /** What the writer of another notation may have meant: every reading that is a date. */
 const readings = (text: string): CivilDate[] => {
   const [, y, a, b] = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(text) ?? [];
@@ -57,7 +75,10 @@ export const writtenText = (input: object): string | undefined => {
 const isDate = (input: unknown): boolean => Object.prototype.toString.call(input) === "[object Date]";
 
 /** What is wrong with a text or object as a date, or its fields. */
-export const readDate = (input: unknown, path: string): DateFields | Problem => {
+export const readDate = (input: unknown, path: string): DateFields | Problem =>
+  (typeof input === "string" ? soundFields(input) : undefined) ?? readClosely(input, path);
+
+const readClosely = (input: unknown, path: string): DateFields | Problem => {
   const problem = (expected: string, more: object = {}): Problem => ({
     code: "date",
     path,

@@ -1,6 +1,6 @@
 import {
-  allOf,
   type Bound,
+  checks,
   expectFields,
   expectNumber,
   expectQuantity,
@@ -46,18 +46,16 @@ export const readRecord = <const R extends Readonly<Record<string, Read<unknown>
 ): Taken<R> => {
   const record = expectRecord(input, at === "" ? "input" : at, what);
   const names = Object.keys(readers);
-  const place = (name: string): string => (at === "" ? name : `${at}.${name}`);
-  const found = allOf({
-    fields: () => expectFields(record, names, at, what),
-    values: () =>
-      allOf(
-        Object.fromEntries(
-          names.map((name) => [name, () => (readers[name] as Read<unknown>)(record[name], place(name))]),
-        ),
-      ),
-  });
-  // Object.fromEntries forgets which reader belongs to which name; the loop above keeps them together.
-  return found.values as Taken<R>;
+  const problems = checks();
+  problems.run(() => expectFields(record, names, at, what));
+  const found: Record<string, unknown> = {};
+  for (const name of names) {
+    const place = at === "" ? name : `${at}.${name}`;
+    found[name] = problems.run(() => (readers[name] as Read<unknown>)(record[name], place));
+  }
+  problems.done();
+  // Each value comes from the reader of its name; where one threw, all of its problems were thrown above.
+  return found as Taken<R>;
 };
 
 /** Another dimension is told with what would have been right. */

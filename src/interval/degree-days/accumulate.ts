@@ -96,7 +96,20 @@ const sine = ({ max, min }: Days, rule: HeatRule, out: Float64Array): number => 
   return total;
 };
 
-const triangle = ({ max, min }: Days, rule: HeatRule, out: Float64Array): number => {
+const triangle = ({ max, min }: Days, { base }: HeatRule, out: Float64Array): number => {
+  let total = 0;
+  for (let i = 0; i < max.length; i++) {
+    const high = max[i] as number;
+    const low = min[i] as number;
+    if (!areExtremes(high, low)) return reject(high, low, i);
+    if (low >= base) total += meanAbove(high, low, base);
+    else if (high > base) total += triangleTip(high, low, base);
+    out[i] = total;
+  }
+  return total;
+};
+
+const cutTriangle = ({ max, min }: Days, rule: HeatRule, out: Float64Array): number => {
   const { base, upper } = rule;
   let total = 0;
   for (let i = 0; i < max.length; i++) {
@@ -158,7 +171,8 @@ const loops: Readonly<Record<DegreeDayMethod, (days: Days, rule: HeatRule, out: 
   "clamped average": clamped,
   "met office cases": metOffice,
   "single sine": sine,
-  "single triangle": triangle,
+  "single triangle": (days, rule, out) =>
+    (rule.upper === Number.POSITIVE_INFINITY ? triangle : cutTriangle)(days, rule, out),
   "double sine": doubleSine,
   "double triangle": doubleTriangle,
 };

@@ -1,7 +1,7 @@
 import { type CivilDate, compareDates, isCivilDate } from "../../calendar/index.js";
 import { checks, expectList, expectName, fail, plainCopy } from "../../quantity/index.js";
 import { type Asked, entryRow, type Labels, noLabels } from "../entry/entry-row.js";
-import { type History, type HistoryRow, historyOf } from "../entry/history.js";
+import { type History, type HistoryRow, historyOf, touches } from "../entry/history.js";
 import type { LedgerEntry } from "../entry/ledger-entry.js";
 import { readEntry } from "../entry/read-entry.js";
 import { expectLedger, standing } from "./ledger.js";
@@ -71,9 +71,10 @@ export const standingReader = (input: unknown, path: string, asked?: Asked): Sta
       if (own) return parts;
       const list = expectList(parts, `${at(place)}.parts`, "name of a part") as readonly string[];
       // A name that reads like another one is another part, and what went down there would not count.
-      list.forEach((part, i) => {
+      for (let i = 0; i < list.length; i++) {
+        const part = list[i] as string;
         if (!names.has(part)) names.add(expectName(part, `${at(place)}.parts[${i}]`, "the name of a part"));
-      });
+      }
       return list;
     },
     row: (place) => {
@@ -123,8 +124,13 @@ export const ledgerHistory = (input: unknown, path: string, asked?: Asked): Ledg
     if (rows !== undefined) rows[i] = made;
     return made;
   };
+  const visitAsWritten: History["visit"] = (part, from, see) => {
+    for (const place of reader.places)
+      if (reader.date(place) >= from && touches(reader.parts(place), part)) see(reader.row(place));
+  };
   return {
     ...historyOf({ dates, parts: partsAt, row }),
+    ...(rows === undefined && { visitAsWritten }),
     parts: () => {
       const parts = new Set<string>();
       for (const place of reader.places) for (const part of reader.parts(place)) parts.add(part);

@@ -1,3 +1,4 @@
+import { isCivilDate } from "../../calendar/index.js";
 import {
   expectFlag,
   expectList,
@@ -83,12 +84,15 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
   date: (input, path) =>
     typeof input === "object" && input !== null
       ? fail("type", path, "a date object", "a date as text, YYYY-MM-DD")
-      : civilDateAt(input, path),
+      : isCivilDate(input)
+        ? input
+        : civilDateAt(input, path),
   start: time,
   end: time,
   parts: (input, path) => {
     const parts = expectList(input, path, "name of a part");
-    for (const [i, part] of parts.entries()) {
+    for (let i = 0; i < parts.length; i++) {
+      const part = parts[i];
       expectName(part, `${path}[${i}]`, "the name of a part");
       if (parts.indexOf(part) !== i) fail("duplicate", `${path}[${i}]`, part, "each part once");
     }
@@ -116,8 +120,8 @@ const readers: { readonly [K in keyof Required<LedgerEntry>]: Reader } = {
   rate: productAmount(["mass/area", "volume/area"]),
   supplies: (input, path) => {
     const list = expectList(input, path, "nutrient or active ingredient");
-    for (const [i, item] of list.entries()) {
-      const { of } = expectStated(item, `${path}[${i}]`, "an amount per area");
+    for (let i = 0; i < list.length; i++) {
+      const { of } = expectStated(list[i], `${path}[${i}]`, "an amount per area");
       if (of !== undefined && typeof of !== "string")
         fail("type", `${path}[${i}].of`, "no text", "a substance, such as N");
     }

@@ -26,6 +26,11 @@ export const rowText = ({ date, from }: HistoryRow): string => `${date} (${from}
 export interface History {
   /** Calls `see` for each application on a part of the site, from a date on. */
   readonly visit: (part: string, from: CivilDate, see: (row: HistoryRow) => void) => void;
+  /**
+   * The same applications in the order in which they were written down, where that is quicker: a large ledger lies in the
+   * memory in that order. Those of one day come in the same order as in `visit`.
+   */
+  readonly visitAsWritten?: History["visit"];
 }
 
 /** The name that stands for a site without parts, or for what is not in one of its named parts. */

@@ -134,7 +134,11 @@ export const completeRates = (
   const rates: Record<string, Rate> = { ...stated };
   const completed: Completion[] = [];
   let asked = wanted;
-  for (const of in stated) if ((stated[of] as Rate).value > mostUnchecked) asked = undefined;
+  let twinned = false;
+  for (const of in stated) {
+    if ((stated[of] as Rate).value > mostUnchecked) asked = undefined;
+    twinned ||= of === "P" || of === "P2O5" || of === "K" || of === "K2O";
+  }
   const { N: total, "N:quick": quick, "N:slow": slow } = stated;
   if (total !== undefined) {
     const { unit, value } = total;
@@ -165,10 +169,11 @@ export const completeRates = (
       completed.push("no total stated");
     }
   }
-  for (const [one, other] of twins) {
-    fillFrom(rates, other, one, asked);
-    fillFrom(rates, one, other, asked);
-  }
+  if (twinned)
+    for (const [one, other] of twins) {
+      fillFrom(rates, other, one, asked);
+      fillFrom(rates, one, other, asked);
+    }
   return { rates, completed };
 };
 

@@ -109,38 +109,79 @@ export const counterOf = (limit: ReadLimit, date: CivilDate): Counter | undefine
 
 const keyOf = (limit: ReadLimit, part: string): string => `${limit.path} ${part}`;
 
+/** What a limit counts, by the place of each day in a list of days. */
+interface Tally extends Counter {
+  readonly limit: ReadLimit;
+  /** Whether the limit counts on the day. */
+  readonly within: boolean[];
+  /** Not a number where nothing was counted. */
+  readonly amounts: number[];
+  readonly notCounted: (string[] | undefined)[];
+  readonly unknown: boolean[];
+}
+
+const tally = (one: Tally, row: HistoryRow, at: number): void => {
+  const amount = one.counted(row);
+  const moreThan = one.more(row);
+  if (moreThan) one.unknown[at] = true;
+  if (amount === undefined || moreThan) {
+    const told = one.notCounted[at] ?? [];
+    told.push(rowText(row));
+    one.notCounted[at] = told;
+  }
+  if (amount === undefined || amount === 0) return;
+  const before = one.amounts[at] as number;
+  one.amounts[at] = Number.isNaN(before) ? amount : before + amount;
+};
+
+/** What was counted, in the order of the days. */
+const countedBy = (one: Tally, days: readonly CivilDate[], inOrder: readonly number[]): Counted => {
+  const counted = inOrder.filter((at) => !Number.isNaN(one.amounts[at] as number));
+  return {
+    from: one.from,
+    days: {
+      dates: counted.map((at) => days[at] as CivilDate),
+      amounts: counted.map((at) => one.amounts[at] as number),
+    },
+    notCounted: inOrder.flatMap((at) => one.notCounted[at] ?? []),
+    unknownOn: inOrder.filter((at) => one.unknown[at]).map((at) => days[at] as CivilDate),
+  };
+};
+
 /** Counts for every limit what has gone down on a part, reading each row of the history once. */
 export const countDays = (
   limits: readonly ReadLimit[],
   { history, part, date, kept }: Pick<Proposed, "history" | "part" | "date" | "kept">,
 ): void => {
-  const open = limits.flatMap((limit) => {
+  const open = limits.flatMap((limit): Tally[] => {
     const counter = counterOf(limit, date);
     const known = kept.get(keyOf(limit, part));
     if (counter === undefined || (known !== undefined && known.from <= counter.from)) return [];
-    const [dates, amounts, notCounted]: [CivilDate[], number[], string[]] = [[], [], []];
-    const unknownOn: CivilDate[] = [];
-    kept.set(keyOf(limit, part), { from: counter.from, days: { dates, amounts }, notCounted, unknownOn });
-    return [{ ...counter, dates, amounts, notCounted, unknownOn }];
+    return [{ ...counter, limit, within: [], amounts: [], notCounted: [], unknown: [] }];
   });
   if (open.length === 0) return;
   const [first] = open.map(({ from }) => from).sort() as [CivilDate];
-  history.visit(part, first, (row) => {
-    for (const { from, counted, more, dates, amounts, notCounted, unknownOn } of open) {
-      if (row.date < from) continue;
-      const amount = counted(row);
-      const moreThan = more(row);
-      if (moreThan) unknownOn.push(row.date);
-      if (amount === undefined || moreThan) notCounted.push(rowText(row));
-      if (amount === undefined || amount === 0) continue;
-      const last = dates.length - 1;
-      if (dates[last] === row.date) amounts[last] = (amounts[last] as number) + amount;
-      else {
-        dates.push(row.date);
-        amounts.push(amount);
-      }
+  const days: CivilDate[] = [];
+  const places = new Map<CivilDate, number>();
+  const placeOf = (day: CivilDate): number => {
+    const known = places.get(day);
+    if (known !== undefined) return known;
+    places.set(day, days.length);
+    for (const one of open) {
+      one.within.push(day >= one.from);
+      one.amounts.push(Number.NaN);
     }
+    return days.push(day) - 1;
+  };
+  const visit = history.visitAsWritten ?? history.visit;
+  visit(part, first, (row) => {
+    const at = placeOf(row.date);
+    for (const one of open) if (one.within[at]) tally(one, row, at);
   });
+  const inOrder = days
+    .map((_, at) => at)
+    .sort((a, b) => ((days[a] as CivilDate) < (days[b] as CivilDate) ? -1 : 1));
+  for (const one of open) kept.set(keyOf(one.limit, part), countedBy(one, days, inOrder));
 };
 
 /** What went down day by day, from a date on or from before it. */

@@ -1,8 +1,11 @@
 /** A record without the fields that were left out. */
 export const withoutUndefined = <T extends object>(
   record: T,
-): { readonly [K in keyof T]?: Exclude<T[K], undefined> } =>
-  // Object.fromEntries forgets the names; every field that is there is one of the record.
-  Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined)) as {
-    readonly [K in keyof T]?: Exclude<T[K], undefined>;
-  };
+): { readonly [K in keyof T]?: Exclude<T[K], undefined> } => {
+  const stated: { -readonly [K in keyof T]?: Exclude<T[K], undefined> } = {};
+  for (const name of Object.keys(record) as (keyof T)[]) {
+    const value = record[name];
+    if (value !== undefined) stated[name] = value as Exclude<T[typeof name], undefined>;
+  }
+  return stated;
+};

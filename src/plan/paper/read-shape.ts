@@ -1,4 +1,5 @@
 import {
+  type Checks,
   checks,
   expectRecord,
   fail,
@@ -75,6 +76,15 @@ export const orNull =
   (input, path) =>
     input === null ? null : shape(input, path);
 
+/** The problems with one more; most records have none, so their list is made with the first. */
+const kept = (refused: Checks | undefined, error: unknown): Checks => {
+  const all = refused ?? checks();
+  all.run(() => {
+    throw error;
+  });
+  return all;
+};
+
 /** A list of one shape, with every problem in it. */
 export const listOf =
   <T>(shape: Shape<T>): Shape<readonly T[]> =>
@@ -83,12 +93,17 @@ export const listOf =
       return fail(input === undefined ? "missing" : "type", path, input, "a list, as workOrder returned it");
     if (input.length > longestList)
       return outOfRange(path, `${input.length} items`, { max: longestList, count: "items" });
-    const problems = checks();
-    const found = Array.from({ length: input.length }, (_, i) =>
-      problems.run(() => shape(input[i], `${path}[${i}]`)),
-    );
-    problems.done();
-    return found as readonly T[];
+    let refused: Checks | undefined;
+    const found: T[] = [];
+    for (let i = 0; i < input.length; i++) {
+      try {
+        found.push(shape(input[i], `${path}[${i}]`));
+      } catch (error) {
+        refused = kept(refused, error);
+      }
+    }
+    refused?.done();
+    return found;
   };
 
 /** A record by the shapes of its fields; what else it holds is kept as it stands. */
@@ -96,13 +111,17 @@ export const record =
   <T extends object>(shapes: { readonly [K in keyof T]: Shape<T[K]> }): Shape<T> =>
   (input, path) => {
     const given = expectRecord(input, path, "a record, as workOrder returned it");
-    const problems = checks();
+    let refused: Checks | undefined;
     const read: Record<string, unknown> = { ...given };
-    for (const [name, shape] of Object.entries<Shape<unknown>>(shapes)) {
-      const value = problems.run(() => shape(given[name], `${path}.${name}`));
-      if (value !== undefined) read[name] = value;
+    for (const name of Object.keys(shapes) as (keyof T & string)[]) {
+      try {
+        const value = shapes[name](given[name], `${path}.${name}`);
+        if (value !== undefined) read[name] = value;
+      } catch (error) {
+        refused = kept(refused, error);
+      }
     }
-    problems.done();
+    refused?.done();
     return read as T;
   };
 

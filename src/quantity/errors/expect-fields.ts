@@ -44,10 +44,12 @@ export const expectFields = <const F extends string>(
     const fields = names.slice(0, 8).map(word).join(", ");
     fail("type", path || "input", input, `a record with ${fields}: write { ${word(names[0])}: ... }`);
   }
-  const strange = Object.keys(record).filter((name) => !names.includes(name));
   // Nearly every record is sound: nothing is put into words before one is not.
-  if (strange.length === 0) return record as { readonly [K in F]?: unknown };
+  let sound = true;
+  for (const name of Object.keys(record)) sound &&= names.includes(name);
+  if (sound) return record as { readonly [K in F]?: unknown };
   expectWords(known, "known");
+  const strange = Object.keys(record).filter((name) => !names.includes(name));
   const problems = strange.map((name): Problem => {
     const near = nearName(name, names as readonly string[]);
     return {
@@ -93,10 +95,12 @@ export const expectList = (
   if (typeof most !== "number") return fail("type", "most", most, "a number of items");
   if (input.length > most)
     return fail("range", path, input, `at most ${most} items`, { params: { max: most } });
+  const { length } = input;
+  if (length === 0) return fail("missing", path, "an empty list", `at least one ${of}`);
   // A copy: a hole in a list is an item that is not there, and map would pass it over.
-  return input.length === 0
-    ? fail("missing", path, "an empty list", `at least one ${of}`)
-    : Array.from(input);
+  const list: unknown[] = [];
+  for (let i = 0; i < length; i++) list.push(input[i]);
+  return list;
 };
 
 /**

@@ -35,8 +35,10 @@ export const expectNumber = (
   }
   if (typeof bounds !== "object") fail("type", "bounds", bounds, "a record with min, max, above or below");
   const given = Object(bounds) as typeof bounds;
-  for (const [name, bound] of Object.entries(given)) {
-    if (!/^(?:min|max|above|below)$/.test(name) || (bound !== undefined && !Number.isFinite(bound)))
+  for (const name of Object.keys(given) as (keyof typeof given)[]) {
+    const bound = given[name];
+    const known = name === "min" || name === "max" || name === "above" || name === "below";
+    if (!known || (bound !== undefined && !Number.isFinite(bound)))
       fail("type", `bounds.${name}`, bound, "finite numbers alone, as min, max, above or below");
   }
   const { min, max, above, below } = given;

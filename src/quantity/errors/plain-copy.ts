@@ -18,30 +18,53 @@ const longest = 1_000_000;
  * own; // => { rates: [3, 4] }
  * ```
  */
-export const plainCopy = <const T>(input: T): T => copyOf(input, 0, new Map()) as T;
+export const plainCopy = <const T>(input: T): T => copyOf(input, 0, { given: [], made: [] }) as T;
 
-const copyOf = (input: unknown, depth: number, made: Map<object, unknown>): unknown => {
+/** What was copied so far. Most records hold few others, and a look through a short list costs less than a map. */
+interface Copies {
+  readonly given: object[];
+  readonly made: unknown[];
+  more?: Map<object, unknown>;
+}
+const few = 8;
+
+const copyFor = ({ given, made, more }: Copies, input: object): unknown => {
+  const at = given.indexOf(input);
+  return at < 0 ? more?.get(input) : made[at];
+};
+
+const keepCopy = (copies: Copies, input: object, copy: unknown): void => {
+  if (copies.given.length < few) {
+    copies.given.push(input);
+    copies.made.push(copy);
+  } else {
+    copies.more ??= new Map();
+    copies.more.set(input, copy);
+  }
+};
+
+const copyOf = (input: unknown, depth: number, copies: Copies): unknown => {
   if (typeof input === "number") return input + 0;
   if (typeof input !== "object" || input === null || depth > deepest) return input;
   // What stands in two places, or in itself, does so in the copy.
-  const known = made.get(input);
+  const known = copyFor(copies, input);
   if (known !== undefined) return known;
   try {
     if (Array.isArray(input)) {
       if (input.length > longest) return input;
       const list: unknown[] = [];
-      made.set(input, list);
-      for (let i = 0; i < input.length; i++) list.push(copyOf(input[i], depth + 1, made));
+      keepCopy(copies, input, list);
+      for (let i = 0; i < input.length; i++) list.push(copyOf(input[i], depth + 1, copies));
       return list;
     }
     const prototype: unknown = Object.getPrototypeOf(input);
     if (prototype !== Object.prototype && prototype !== null) return input;
     const record = Object.create(prototype) as Record<string, unknown>;
-    made.set(input, record);
+    keepCopy(copies, input, record);
     for (const name of Object.keys(input)) {
       // It would be taken for the prototype.
       if (name === "__proto__") return input;
-      record[name] = copyOf((input as Record<string, unknown>)[name], depth + 1, made);
+      record[name] = copyOf((input as Record<string, unknown>)[name], depth + 1, copies);
     }
     return record;
   } catch {

@@ -53,9 +53,17 @@ export interface MixingOrder {
  * a kind that it is like.
  */
 export const stepIn = (mixingOrder: MixingOrder, kind: Formulation): number | undefined => {
-  for (const name of [kind, ...(likenesses[kind]?.as ?? [])]) {
-    const step = mixingOrder.steps.findIndex((kinds) => kinds.includes(name));
-    if (step >= 0) return step;
+  const step = stepOf(mixingOrder, kind);
+  if (step >= 0) return step;
+  for (const like of likenesses[kind]?.as ?? []) {
+    const alike = stepOf(mixingOrder, like);
+    if (alike >= 0) return alike;
   }
   return undefined;
+};
+
+/** The step that names a kind, or -1. */
+const stepOf = ({ steps }: MixingOrder, kind: Formulation): number => {
+  for (let i = 0; i < steps.length; i++) if (steps[i]?.includes(kind)) return i;
+  return -1;
 };
