@@ -1,10 +1,17 @@
+import process from "node:process";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
+import { compiledSources } from "./tests/compiled-sources.js";
 import { LongestFirst } from "./tests/longest-first.js";
 
 const src = fileURLToPath(new URL("./src", import.meta.url));
 
+const runsOnce = process.argv.includes("run") && !process.argv.includes("--typecheck.only");
+const counts = process.argv.some((word) => word.startsWith("--coverage"));
+
 export default defineConfig(({ mode }) => ({
+  // A run with coverage counts lines of the sources themselves, and one that watches looks for what changes in them.
+  plugins: runsOnce && !counts ? [compiledSources()] : [],
   resolve: {
     // The tests read the sources, so they need no build; tests/consumers/ looks at what is packed.
     alias: [

@@ -20,7 +20,7 @@ const faults = (): string[] => {
       { block, text: `${programOf(block)}\nexport {};\n` },
     ]),
   );
-  const host = ts.createCompilerHost(options, true);
+  const host = ts.createCompilerHost(options);
   const { fileExists, readFile, getSourceFile } = host;
   host.fileExists = (name) => files.has(name) || fileExists(name);
   host.readFile = (name) => files.get(name)?.text ?? readFile(name);
@@ -28,7 +28,7 @@ const faults = (): string[] => {
     const text = files.get(name)?.text;
     return text === undefined
       ? getSourceFile(name, version, ...rest)
-      : ts.createSourceFile(name, text, version, true);
+      : ts.createSourceFile(name, text, version);
   };
   const program = ts.createProgram([...files.keys()], options, host);
   return [...files].flatMap(([name, { block }]) => {

@@ -66,3 +66,12 @@ export const agrees = (computed: number, printed: number, answer: Answer): boole
     ? off >= -guard && off < answer.to + guard
     : Math.abs(off) <= answer.to / 2 + guard;
 };
+
+const computed = new WeakMap<PublishedCheck, readonly number[]>();
+
+/** The figures that a check computes: once for all tests that a worker runs. */
+export const figuresOf = (check: PublishedCheck): readonly number[] => {
+  const figures = computed.get(check) ?? check.compute();
+  computed.set(check, figures);
+  return figures;
+};

@@ -2,7 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import * as library from "../../src/index.js";
-import type { Answer, PublishedCheck, Source } from "./check.js";
+import { type Answer, figuresOf, type PublishedCheck, type Source } from "./check.js";
 import { allChecks, allLeftOut } from "./index.js";
 
 const src = fileURLToPath(new URL("../../src", import.meta.url));
@@ -73,7 +73,7 @@ const kinds = ["worked example", "measurement", "transcription", "fit", "round t
 const kindOf = ({ kind = "worked example" }: PublishedCheck): (typeof kinds)[number] => kind;
 
 const rowsOf = (check: PublishedCheck): readonly (readonly string[])[] => {
-  const computed = check.compute();
+  const computed = figuresOf(check);
   return check.answers.map((answer, i) => [
     i === 0 ? cell(check.given) : "",
     cell(answer.of),

@@ -13,14 +13,16 @@ export type Modules = Readonly<Record<string, Readonly<Record<string, unknown>>>
 /** The folder of what is built, `dist`, where the matrix is to run on that and not on the sources. */
 const built = process.env.WALLS_PACKAGE;
 
-/** All modules of the package. After `vi.resetModules()` the sources are those of a second copy. */
-export const loadModules = async (): Promise<Modules> => {
+/** All modules of the package; of the sources a second copy, where it is asked for. */
+export const loadModules = async (copy: "first" | "second" = "first"): Promise<Modules> => {
   const modules: Record<string, Readonly<Record<string, unknown>>> = {};
   const [folder, index] = built === undefined ? ["src", "index.ts"] : [`${built}/esm`, "index.js"];
   for (const part of ["", ...rooms(), ...subpaths()]) {
     // Not one template: the bundler of the tests reads those as one folder deep.
     const path = new URL(`../../${folder}/${part === "" ? "" : `${part}/`}${index}`, import.meta.url).href;
-    modules[part === "" ? "ratewright" : `ratewright/${part}`] = await import(path);
+    modules[part === "" ? "ratewright" : `ratewright/${part}`] = await import(
+      copy === "first" ? path : `${path}?second`
+    );
   }
   return modules;
 };
@@ -30,7 +32,7 @@ export const loadSecondCopy = async (): Promise<Readonly<Record<string, unknown>
   if (built !== undefined)
     return createRequire(import.meta.url)(`../../${built}/cjs/index.js`) as Readonly<Record<string, unknown>>;
   vi.resetModules();
-  return (await loadModules()).ratewright as Readonly<Record<string, unknown>>;
+  return (await loadModules("second")).ratewright as Readonly<Record<string, unknown>>;
 };
 
 const isClass = (value: AnyFunction): boolean => /^class[\s{]/.test(Function.prototype.toString.call(value));
