@@ -1,54 +1,12 @@
 // Checking a ledger of 100,000 entries, beside a loop written by hand over the same entries.
 
-import {
-  ledger as book,
-  type Ledger,
-  type LedgerEntry,
-  ledgerTotals,
-  ledgerWith,
-} from "../../src/ledger/index.js";
-import { checkLimits, type Limit } from "../../src/limits/index.js";
+import { ledger as book, type Ledger, ledgerTotals, ledgerWith } from "../../src/ledger/index.js";
+import { checkLimits } from "../../src/limits/index.js";
+import { largeLedger, ledgerLimits as limits, ledgerProposal as proposal } from "./ledgers.js";
 
 const size = 100_000;
-const parts = ["north pitch", "south pitch", "bowling lawn", "meadow"];
-const day = (i: number): LedgerEntry["date"] =>
-  new Date(Date.UTC(2020, 0, 1) + (i % 2555) * 86_400_000).toISOString().slice(0, 10) as LedgerEntry["date"];
-
-const entries = Array.from({ length: size }, (_, i): LedgerEntry => {
-  const base = { id: `e${i}`, date: day(i * 7), parts: [parts[i % 4] as string] };
-  return i % 2 === 0
-    ? { ...base, supplies: [{ value: 0.001, unit: "lb/1000 ft2", of: "N" }] }
-    : {
-        ...base,
-        product: "feed-a",
-        analysis: "24-0-11",
-        amount: { value: 0.2, unit: "lb" },
-        area: { value: 59_400, unit: "ft2" },
-      };
-});
-const ledger: Ledger = { type: "ledger", version: 1, entries };
-/** All of it on one part and in one year: the worst case, in which every entry counts. */
-const crowded: Ledger = {
-  type: "ledger",
-  version: 1,
-  entries: entries.map((entry, i) => ({
-    ...entry,
-    parts: ["meadow"],
-    date: day(366 + (i % 365)).replace(/^\d{4}/, "2026") as "2026-01-01",
-  })),
-};
-const limits: readonly Limit[] = [
-  { amount: { value: 4, unit: "lb/1000 ft2", of: "N" }, per: "calendar year", source: "bench" },
-  { amount: { value: 0.7, unit: "lb/1000 ft2", of: "N:quick" }, per: { days: 30 }, source: "bench" },
-  { amount: { value: 0.5, unit: "lb/1000 ft2", of: "P2O5" }, per: { months: 12 }, source: "bench" },
-  { kind: "count", of: "N", atMost: 8, per: "calendar year", source: "bench" },
-  { kind: "interval", of: "N", atLeastDays: 14, source: "bench" },
-];
-const proposal = {
-  date: "2026-06-08",
-  parts: ["meadow"],
-  supplies: [{ value: 0.5, unit: "lb/1000 ft2", of: "N" }],
-} as const;
+const ledger = largeLedger(size, false);
+const crowded = largeLedger(size, true);
 
 const byHand = (from: Ledger): number => {
   let total = 0;

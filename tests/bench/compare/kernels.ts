@@ -5,6 +5,7 @@ import {
   referenceEvapotranspirationsMmPerD,
   runningDegreeDaysC,
 } from "ratewright";
+import { coverRows } from "../kernels/cover.js";
 import { degreeDayRows } from "../kernels/degree-days.js";
 import { evapotranspirationRows } from "../kernels/evapotranspiration.js";
 import { numberRows } from "../kernels/numbers.js";
@@ -21,6 +22,7 @@ const rows: readonly KernelRow[] = [
   ...degreeDayRows,
   ...swathRows,
   ...evapotranspirationRows,
+  ...coverRows,
 ];
 
 const agree = ({ name, results }: KernelRow): void => {

@@ -19,6 +19,14 @@ export const wrongCalls: Readonly<Record<string, () => unknown>> = {
   "js-quantities": () => Qty(5, "lb").to("acre"),
 };
 
+/** A text that is no weight to its end, where kilograms are wanted: who leaves out what it does not know takes it for five pounds. */
+export const wrongTexts: Readonly<Record<string, () => unknown>> = {
+  convert: () => convertMany("5 lb acre" as "5 lb").to("kg"),
+  unitmath: () => unitMath("5 lb acre").to("kg"),
+  mathjs: () => mathUnit("5 lb acre").to("kg"),
+  "js-quantities": () => Qty("5 lb acre").to("kg"),
+};
+
 const kgPerPound = 0.45359237;
 const m2PerAcre = 4046.8564224;
 

@@ -19,6 +19,12 @@ export interface Reading {
   readonly high: number;
 }
 
+/** So many calls are made of a piece of work of a millisecond before it is measured. */
+export const warmCalls = 2000;
+
+/** What the row is called that is not measured so. */
+export const firstOrderName = "the first work order of a process, its package loaded";
+
 /** How one library does one of the tasks. */
 export interface Way {
   readonly library: string;
