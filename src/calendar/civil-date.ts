@@ -34,21 +34,10 @@ const fields = (year: string, month: string, day: string): DateFields => ({
   day: Number(day),
 });
 
-/** A digit of a text, or not a number. */
-const digit = (text: string, at: number): number => {
-  const code = text.charCodeAt(at) - 48;
-  return code >= 0 && code <= 9 ? code : Number.NaN;
-};
-
 /** The fields of a text that is written as it should be and exists; `undefined` of all others, which are looked at more closely. */
 const soundFields = (text: string): DateFields | undefined => {
-  if (text.length !== 10 || text[4] !== "-" || text[7] !== "-") return undefined;
-  const year = digit(text, 0) * 1000 + digit(text, 1) * 100 + digit(text, 2) * 10 + digit(text, 3);
-  const parts = {
-    year,
-    month: digit(text, 5) * 10 + digit(text, 6),
-    day: digit(text, 8) * 10 + digit(text, 9),
-  };
+  if (!pattern.test(text)) return undefined;
+  const parts = fields(text.slice(0, 4), text.slice(5, 7), text.slice(8));
   return exists(parts) ? parts : undefined;
 };
 
