@@ -1,15 +1,14 @@
 import { type CivilDate, compareDates } from "../../calendar/index.js";
 import type { CountedDays } from "./counted-days.js";
-import { limitsOn } from "./limits-on.js";
+import { type Question, violatedOn } from "./limits-on.js";
 
 /** The first day, from a date on, on which none of the limits is violated. */
-export const earliestWithin = (input: Parameters<typeof limitsOn>[0]): CivilDate | null => {
+export const earliestWithin = (input: Question): CivilDate | null => {
   let date: CivilDate | null = input.date;
   const kept: CountedDays = input.kept ?? new Map();
   // Every step goes to a later day that one limit asks for; a year of steps is more than any set of limits needs.
   for (let step = 0; step < 400 && date !== null; step++) {
-    const { uses, tests } = limitsOn({ ...input, date, kept });
-    const violated = [...uses, ...tests].filter((one) => one.violated === true);
+    const violated = violatedOn({ ...input, date, kept });
     if (violated.length === 0) return date;
     let next: CivilDate | null = null;
     for (const { earliestByStatedLimit: day } of violated) {
