@@ -69,8 +69,6 @@ export const readingsOf = <D extends string, S extends string>(
   least: number,
   one: (each: Quantity<D, S>, at: string) => Quantity<D, S>,
 ): readonly Quantity<D, S>[] => {
-  // Too few, or no list, is for expectReadings to say.
-  if (!Array.isArray(input) || input.length === 0) return expectReadings(input, path, least);
   let first: Quantity<D, S> | undefined;
   const list = eachOf(input, path, "reading", (each, at) => {
     const q = one(each as Quantity<D, S>, at);
@@ -82,6 +80,7 @@ export const readingsOf = <D extends string, S extends string>(
 
 /** Takes a share above zero and, where it is said, no more than a whole. */
 export const share = (input: unknown, path: string, most?: number): Share => {
+  if (input === undefined || input === null) fail("missing", path, input, "a share, such as 60 %");
   const q = positive(input, path, "1");
   return most !== undefined && q.in("1") > most ? outOfRange(path, q, { max: most * 100, unit: "%" }) : q;
 };
@@ -99,9 +98,9 @@ export const ground = (input: unknown, path: string): Area => {
 export const wholeNumber = (input: unknown, path: string): number =>
   typeof input === "number" && Number.isInteger(input) && input >= 1
     ? input
-    : input === undefined
-      ? fail("missing", path, input, "a whole number, 1 or more")
-      : outOfRange(path, input, { step: 1, min: 1 });
+    : typeof input === "number"
+      ? outOfRange(path, input, { step: 1, min: 1 })
+      : fail(input === undefined ? "missing" : "type", path, input, "a whole number, 1 or more");
 
 const readable = {
   "volume/area": { US: "gal/acre", metric: "L/ha", imperial: "imp gal/acre", both: "gal/acre" },

@@ -8,8 +8,12 @@ const longestFile = 300;
 
 const files = ["src", "tests", "examples", ".ci"].flatMap(filesBelow).filter((path) => path.endsWith(".ts"));
 
-/** Tables of figures that sources printed, a file for each room and subject: as long as what was printed. */
-const isTable = (path: string): boolean => /^tests\/(published|constants)\//.test(path);
+/**
+ * Tables: of figures that sources printed, a file for each room and subject, as long as what was printed; and of what is
+ * refused, a file for each shelf, as long as there are ways to be wrong.
+ */
+const isTable = (path: string): boolean =>
+  /^tests\/(published|constants)\/|^tests\/\w+\/[\w-]+\/refusals\.test\.ts$/.test(path);
 
 /** What is over the limit, by name; of two of one name in one file the longer. */
 const over = (all: readonly (readonly [string, number])[], limit: number): Map<string, number> => {

@@ -97,7 +97,7 @@ export const listedConstants: readonly ListedConstants[] = [
   { file: "src/spread/calibration/gate-setting.ts", line: /const near = /, why: handover },
   { file: "src/spread/calibration/gate-setting.ts", line: /2 \* noise/, why: practice },
   { file: "src/spread/inputs.ts", line: /1e200/, why: ours },
-  { file: "src/spread/ice/deicing.ts", line: /-60|<= 40/, why: ours },
+  { file: "src/spread/ice/deicing.ts", line: /-60|<= 40|"step", 50/, why: ours },
   {
     file: "src/spread/overlap/overlap-deposits.ts",
     line: /const passes = /,

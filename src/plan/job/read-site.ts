@@ -9,7 +9,6 @@ import {
   outOfRange,
   type Quantity,
   quantityFrom,
-  shown,
   sum,
 } from "../../quantity/index.js";
 import { areaOf } from "../../site/house.js";
@@ -45,14 +44,7 @@ export const readSite = (input: unknown, problems: Checks): ReadSite | undefined
   const area = problems.run(() => siteArea({ parts, ...(cutOuts === undefined ? {} : { cutOuts }) }), "site");
   if (name === undefined || area === undefined) return undefined;
   const named = new Map<string, Quantity<"area", "none">>();
-  area.parts.forEach((part, i) => {
-    if (part.name === undefined) return;
-    if (named.has(part.name)) {
-      const expected = "a name that no other part has";
-      problems.add({ code: "duplicate", path: `site.parts[${i}].name`, got: shown(part.name), expected });
-    }
-    named.set(part.name, part.area);
-  });
+  for (const part of area.parts) if (part.name !== undefined) named.set(part.name, part.area);
   const shapes = new Map(
     parts.flatMap((part) => (part.name === undefined ? [] : [[part.name, part] as const])),
   );

@@ -105,8 +105,7 @@ const nearly = (value: number, size: number): number => (Math.abs(value) <= 1e-1
 
 const reductionsOf = (input: unknown): readonly number[] => {
   if (Array.isArray(input) && input.length === 0) return [];
-  const list = expectList(input, "reductions", "reduction");
-  if (list.length > mostReductions) outOfRange("reductions", list, { max: mostReductions });
+  const list = expectList(input, "reductions", "reduction", mostReductions);
   const problems = checks();
   const shares = list.map((item, i) =>
     problems.run(() => {

@@ -68,7 +68,12 @@ export const copperSulfateConcentration = (input: {
 }): CopperSulfateConcentration => {
   const fields = expectFields(input, ["alkalinity"]);
   if (fields.alkalinity === undefined)
-    fail("missing", "alkalinity", undefined, 'such as quantity(120, "mg/L", "CaCO3 equivalent")');
+    fail(
+      "missing",
+      "alkalinity",
+      undefined,
+      'the total alkalinity, such as quantity(120, "mg/L", "CaCO3 equivalent")',
+    );
   const alkalinity = expectQuantity(
     fields.alkalinity,
     { dimension: "mass/volume", of: "CaCO3 equivalent", bound: "positive" },

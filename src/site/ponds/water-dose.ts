@@ -7,6 +7,7 @@ import {
   perOf,
   Quantity,
   quantity,
+  toldBy,
 } from "../../quantity/index.js";
 import { type Area, areaOf } from "../areas.js";
 import { type Length, lengthOf } from "../lengths.js";
@@ -188,7 +189,7 @@ const productOf = (
   strength: Strength,
   metric: boolean,
 ): Quantity<"mass", string> | Quantity<"volume", string> => {
-  const product = perOf(active, strength);
+  const product = toldBy({ other: "strength" }, () => perOf(active, strength));
   if (product.dimension === "mass") {
     const mass = expectQuantity(product, { dimension: "mass" }, "strength");
     return new Quantity(mass.in(metric ? "kg" : "lb"), metric ? "kg" : "lb", mass.of, "mass");

@@ -66,7 +66,7 @@ export const heron = (sides: Readonly<Record<string, number>>, unit: string): nu
       "infeasible",
       longest,
       `${a} ${unit}`,
-      `less than the other two sides together, ${b + c} ${unit}: measure the three again`,
+      `less than the other two sides together, ${Number((b + c).toPrecision(12))} ${unit}: measure the three again`,
     );
   }
   return Math.sqrt((a + (b + c)) * (c - (a - b)) * (c + (a - b)) * (a + (b - c))) / 4;

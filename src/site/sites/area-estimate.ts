@@ -182,11 +182,11 @@ interface Varied {
 
 /** An area, and how much it changes with its measures. */
 const withSlopes = (shape: unknown, path: string): Varied => {
+  const fields = expectRecord(shape, path, "a record that names its shape");
   const problems = checks();
-  const read = problems.run(() => readShape(shape), path);
+  const read = problems.run(() => readShape(fields), path);
   problems.done();
   const { area } = read as NonNullable<typeof read>;
-  const fields = shape as Fields;
   if (fields.shape === "measured") {
     return fail(
       "range",

@@ -199,10 +199,13 @@ export const nameOf = (record: Fields, at: string): { readonly name?: string } =
   const { name } = record;
   if (name === undefined) return {};
   const path = at === "" ? "name" : `${at}.name`;
-  return typeof name === "string" && name.length <= mostName
-    ? { name: expectName(name, path, "the name of a part") }
-    : fail("type", path, name, `a text of at most ${mostName} characters`);
+  if (typeof name !== "string" || name.length > mostName)
+    return fail("type", path, name, `a text of at most ${mostName} characters; ${orNone}`);
+  if (name.trim() === "") return fail("missing", path, name, `the name of a part; ${orNone}`);
+  return { name: expectName(name, path, "the name of a part") };
 };
+
+const orNone = "leave the field out where it has no name";
 
 /** What people on the site call a part fits on a line. */
 const mostName = 200;

@@ -49,11 +49,14 @@ export interface SiteArea {
  * corners are known, a polygon with `holes` can ({@link polygonArea}).
  * Cut-outs as large as the parts (to one part in 10^9) leave 0.
  *
+ * Two parts cannot have one name, for a job and a ledger find a part by it; cut-outs can, and names may be left out.
+ *
  * An area may be tagged `treated` or `gross`; the tag is dropped. A plan area is refused: {@link surfaceArea}
  * brings it to the ground.
  *
  * @throws RatewrightError `range` where the cut-outs are larger than the parts, and for an area not above zero;
- * `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`; every area that is not right is reported
+ * `duplicate` for a second part of one name; `missing`, `type`, `unit/mismatch`, `substance/mismatch`,
+ * `not-finite`; every area that is not right is reported
  *
  * Source: Purdue University turf tips, "How big is your lawn?", 2014; University of Maryland Extension, "Calculation
  * example": both subtract what is no turf.
@@ -73,6 +76,9 @@ export const netArea = (site: {
   readonly parts: readonly AreaPart[];
   readonly cutOuts?: readonly AreaPart[];
 }): SiteArea => areasOfSite(site, namedArea);
+
+/** What a part is found by: in a job, in a ledger, under a limit. */
+const nameOfItsOwn = "a name that no other part has, or no name";
 
 /** More shapes than these are no site. */
 const mostShapes = 10_000;
@@ -95,6 +101,15 @@ export const areasOfSite = (site: unknown, read: (item: unknown, path: string) =
     const areas = expectList(input, path, "shape").map((item, i) =>
       all.run(() => read(item, `${path}[${i}]`)),
     );
+    if (path === "parts") {
+      const seen = new Set<string>();
+      areas.forEach((part, i) => {
+        if (part?.name === undefined) return;
+        const { name } = part;
+        if (seen.has(name)) all.run(() => fail("duplicate", `parts[${i}].name`, name, nameOfItsOwn));
+        seen.add(name);
+      });
+    }
     all.done();
     return areas as readonly NamedArea[];
   };

@@ -13,14 +13,14 @@ export interface SiteDescription {
  * The area of a site that is described as plain JSON: the parts, less what is cut out of them.
  *
  * `net = sum of parts - sum of cutOuts`, in the unit of the first part; each area by {@link areaOfShape}. Names
- * are kept. The parts must not overlap and the cut-outs must lie inside them: sums cannot tell. A polygon with
- * `holes` of its own can.
+ * are kept, and may be left out; two parts cannot have one name, two cut-outs can. The parts must not overlap and
+ * the cut-outs must lie inside them: sums cannot tell. A polygon with `holes` of its own can.
  *
  * A part may have a `slope`, with `measured` to say where its measures were taken: the sums are of the ground,
  * and the part keeps its plan area beside it.
  *
  * @throws RatewrightError with every problem of the whole site, each with its place such as `parts[1].width`;
- * `range` at `cutOuts` where they are larger than the parts
+ * `range` at `cutOuts` where they are larger than the parts; `duplicate` for a second part of one name
  *
  * Source: as {@link netArea}.
  *

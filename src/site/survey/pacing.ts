@@ -134,9 +134,11 @@ export const pacedDistance = (input: {
   const record = recordWith(input, ["pace", "counts"], problems, "input");
   const pace = problems.run(() => calibrationOf(record.pace));
   const counts = problems.run(() =>
-    Array.isArray(record.counts)
-      ? countsOf(record.counts, "counts", 1)
-      : [expectNumber(record.counts, "counts", { above: 0 })],
+    record.counts === undefined
+      ? fail("missing", "counts", undefined, "a number of paces, or a list of them")
+      : Array.isArray(record.counts)
+        ? countsOf(record.counts, "counts", 1)
+        : [expectNumber(record.counts, "counts", { above: 0 })],
   );
   problems.done();
   const { length, share, walks } = pace as NonNullable<typeof pace>;

@@ -1,5 +1,5 @@
 import { checks, fail, outOfRange, RatewrightError } from "../../quantity/index.js";
-import { crossingOf, crossings, type Point, placeOf } from "./crossings.js";
+import { crossingOf, crossings, onEdge, type Point, placeOf } from "./crossings.js";
 
 /** As many corners as one outline may have: more is a track that should be thinned out first. */
 export const mostCorners = 20_000;
@@ -51,15 +51,40 @@ const refuseCrossings = (corners: readonly Point[], path: string): void => {
   });
 };
 
-/** Where an outline leaves another: the corner that is outside, or the two edges that cross; nothing where it is inside. */
-const leaves = (
-  outline: readonly Point[],
-  hole: readonly Point[],
-): { readonly corner: number } | { readonly edges: readonly [number, number] } | undefined => {
+type Leaving =
+  | { readonly corner: number }
+  | { readonly edges: readonly [number, number] }
+  | { readonly edge: number };
+
+/** Where an outline leaves another: at a corner, across an edge, or from edge to edge; nothing where it is inside. */
+const leaves = (outline: readonly Point[], hole: readonly Point[]): Leaving | undefined => {
   const corner = hole.findIndex((one) => placeOf(outline, one) === "outside");
   if (corner >= 0) return { corner };
   const edges = crossingOf(hole, outline);
-  return edges === undefined ? undefined : { edges };
+  if (edges !== undefined) return { edges };
+  const edge = hole.findIndex((a, i) => bridges(outline, a, hole[(i + 1) % hole.length] as Point));
+  return edge < 0 ? undefined : { edge };
+};
+
+/**
+ * Whether a line that crosses no edge runs outside somewhere, between two places where it touches the outline. Along an
+ * edge it is not outside, whatever the rounding of the point half-way says.
+ */
+const bridges = (outline: readonly Point[], a: Point, b: Point): boolean => {
+  const far = ([x, y]: Point): number => Math.abs(x - a[0]) + Math.abs(y - a[1]);
+  const touching = [a, b, ...outline.filter((corner) => onEdge(a, b, corner))].sort(
+    (one, other) => far(one) - far(other),
+  );
+  return touching.some((to, i) => {
+    const from = touching[i - 1];
+    if (from === undefined || far(from) === far(to)) return false;
+    const along = outline.some((p, k) => {
+      const q = outline[(k + 1) % outline.length] as Point;
+      return onEdge(p, q, from) && onEdge(p, q, to);
+    });
+    const middle: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+    return !along && placeOf(outline, middle) === "outside";
+  });
 };
 
 /** Whether an outline lies inside of another; it may touch. */
@@ -73,6 +98,7 @@ const refuseOutside = (outline: readonly Point[], hole: readonly Point[], path: 
   if (place === undefined) return;
   if ("corner" in place)
     fail("conflict", `${path}[${place.corner}]`, "a corner outside of the outline", expected);
+  else if ("edge" in place) fail("conflict", path, `edge ${place.edge} outside of the outline`, expected);
   else
     fail("conflict", path, `edge ${place.edges[0]} across edge ${place.edges[1]} of the outline`, expected);
 };

@@ -2,6 +2,7 @@ import {
   checks,
   expectFields,
   expectList,
+  fail,
   inUnit,
   likeQuantity,
   numberIn,
@@ -60,7 +61,11 @@ export const dipTable = (input: {
   const step = problems.run(() => lengthOf(record.step, "step"));
   const given = record.unit;
   if (given !== undefined) {
-    problems.run(() => volumeOf({ value: 1, unit: typeof given === "string" ? given : 0 }, "unit"));
+    problems.run(() =>
+      typeof given === "string"
+        ? volumeOf({ value: 1, unit: given }, "unit")
+        : fail("type", "unit", given, 'a unit of volume, such as "gal"'),
+    );
   }
   problems.done();
   const tank = read as ReadTank;

@@ -6,6 +6,7 @@ import {
   expectNumber,
   expectOneOf,
   expectQuantity,
+  expectText,
   type Finding,
   fail,
   frozen,
@@ -13,6 +14,7 @@ import {
   type Quantity,
   quantity,
 } from "../../quantity/index.js";
+import { eachOf } from "../inputs.js";
 
 /** A rate of dry salt for a stretch of pavement temperatures. Plain JSON. */
 export interface DeicingStep {
@@ -94,7 +96,7 @@ const tooCold = 15;
 const enough = 4;
 
 const stepsOf = (input: unknown, path: string): readonly DeicingStep[] => {
-  const steps = expectList(input, path, "step").map((one, i): DeicingStep => {
+  const steps = eachOf(expectList(input, path, "step", 50), path, (one, i): DeicingStep => {
     const at = `${path}[${i}]`;
     const fields = expectFields(one, ["fromF", "lbPer1000Ft2"], at);
     return allOf({
@@ -106,7 +108,6 @@ const stepsOf = (input: unknown, path: string): readonly DeicingStep[] => {
           : expectNumber(fields.lbPer1000Ft2, `${at}.lbPer1000Ft2`, { min: 0, max: 100 }),
     });
   });
-  if (steps.length > 50) outOfRange(path, `${steps.length} steps`, { max: 50 });
   steps.forEach(({ fromF }, i) => {
     const before = steps[i - 1]?.fromF;
     const falls = i === 0 || (typeof before === "number" && (fromF === null || fromF < before));
@@ -124,9 +125,10 @@ const stepsOf = (input: unknown, path: string): readonly DeicingStep[] => {
 const tableOf = (input: unknown): { readonly id: string; readonly steps: readonly DeicingStep[] } => {
   const given: unknown = input === undefined ? deicingTables[0] : input;
   const fields = expectFields(given, ["id", "material", "steps", "read", "note", "source"], "table");
-  if (typeof fields.id !== "string" || fields.id === "")
-    return fail("missing", "table.id", fields.id, "a name");
-  return { id: fields.id, steps: stepsOf(fields.steps, "table.steps") };
+  return allOf({
+    id: () => expectText(fields.id, "table.id", "a name"),
+    steps: () => stepsOf(fields.steps, "table.steps"),
+  });
 };
 
 const findingsOf = (f: number, lb: number | null): Finding[] => {

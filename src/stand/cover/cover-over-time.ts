@@ -5,7 +5,6 @@ import {
   expectFields,
   expectList,
   type Finding,
-  outOfRange,
   plainCopy,
   type Quantity,
   quantity,
@@ -17,7 +16,7 @@ import {
   type GrowthBasis,
   type GrowthDay,
   type GrowthOfDays,
-  growthDays,
+  growthAt,
   growthSource,
 } from "./growth-days.js";
 import { type ReadSpread, type RestsOn, type SpreadFactors, type SpreadRate, spreadAt } from "./spread.js";
@@ -117,7 +116,7 @@ export const coverOverTime = (
   },
 ): CoverOverTime => {
   const record = plainCopy(expectFields(input, fields));
-  const { curve, when, spread, rooting, targets } = allOf({
+  const { curve, when, spread, growth, rooting, targets } = allOf({
     curve: () => curveOf(record.start, "start"),
     when: () => {
       const { from, to } = allOf({
@@ -127,10 +126,11 @@ export const coverOverTime = (
       return { from, count: spanOf(from, to, "to") };
     },
     spread: () => spreadAt(record.spread, record.factors),
+    growth: () => growthAt(record.growth),
     rooting: () => rootingDays(record.rooting),
     targets: () => targetsOf(record.targets),
   });
-  const days = growthDays(record.growth, after(when.from, 1), when.count);
+  const days = growth(after(when.from, 1), when.count);
   const ways = waysOf(days, spread, rooting);
   const reached = targets.map((target) => reachedBy(target, curve, days, ways, when.from));
   return {
@@ -161,8 +161,7 @@ export const coverOverTime = (
 
 const targetsOf = (input: unknown): readonly number[] => {
   if (input === undefined) return [50, 90, 95];
-  const list = expectList(input, "targets", "cover");
-  if (list.length > 50) outOfRange("targets", `${list.length} targets`, { max: 50 });
+  const list = expectList(input, "targets", "cover", 50);
   const read = allOf(
     Object.fromEntries(
       list.map((one, i) => [`${i}`, () => percentAt(one, `targets[${i}]`, { above: 0, max: 100 })]),

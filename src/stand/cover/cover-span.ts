@@ -1,5 +1,5 @@
 import { addDays, type CivilDate, civilDate, daysBetween } from "../../calendar/index.js";
-import { expectQuantity, fail, outOfRange, shown } from "../../quantity/index.js";
+import { expectQuantity, fail, outOfRange } from "../../quantity/index.js";
 
 /** The most days that a grow-in is followed. */
 export const mostDays = 1100;
@@ -31,7 +31,7 @@ export const rootingDays = (input: unknown): number => {
   const days = time.in("d");
   return Number.isInteger(days) && days <= 365
     ? days
-    : outOfRange("rooting", shown(input), { step: 1, min: 0, max: 365, count: "days" });
+    : outOfRange("rooting", input, { step: 1, min: 0, max: 365, count: "days" });
 };
 
 /** The date `days` after a date. */

@@ -1,4 +1,4 @@
-import { allOf, expectFields, fail, type Quantity, shown } from "../../quantity/index.js";
+import { allOf, expectFields, fail, type Quantity } from "../../quantity/index.js";
 import { type GridInMm, gridFields, gridOf, type PlantingGrid } from "../planting/grid.js";
 import { type Plug, plugAt } from "../planting/plugs.js";
 import { given, isMetric, type Length, percentAt, type Share } from "../read.js";
@@ -83,7 +83,7 @@ export const curveOf = (input: unknown, path: string): CoverCurve => {
   const { plug, cover, patches } = record;
   const stated = [plug, cover, patches].filter((one) => one !== undefined).length;
   if (stated !== 1) {
-    return fail(stated === 0 ? "missing" : "conflict", path, shown(input), "one of plug, cover and patches");
+    return fail(stated === 0 ? "missing" : "conflict", path, input, "one of plug, cover and patches");
   }
   if (patches !== undefined) {
     expectFields(input, ["patches"], path);
@@ -114,7 +114,7 @@ type Fields = { readonly [K in (typeof gridFields)[number] | "plantsPerArea"]?: 
 
 const scatteredAt = (record: Fields, path: string): Ground => {
   if (record.spacing !== undefined) {
-    return fail("conflict", `${path}.spacing`, shown(record.spacing), "plantsPerArea for a random pattern");
+    return fail("conflict", `${path}.spacing`, record.spacing, "plantsPerArea for a random pattern");
   }
   const density = given(record.plantsPerArea, `${path}.plantsPerArea`, "count/area", "none");
   const metric = isMetric(density.unit.slice(density.unit.indexOf("/") + 1));
@@ -126,7 +126,7 @@ const gridAt = (record: Fields, path: string): Ground => {
     return fail(
       "conflict",
       `${path}.plantsPerArea`,
-      shown(record.plantsPerArea),
+      record.plantsPerArea,
       'spacing for an even pattern (spacingFor gives it), or pattern "random"',
     );
   }

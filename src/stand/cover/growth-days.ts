@@ -9,7 +9,16 @@ import {
   seriesDay,
 } from "../../calendar/index.js";
 import { type GrassSeason, growthPotential } from "../../interval/index.js";
-import { allOf, expectFields, expectOneOf, fail, type Quantity, quantity } from "../../quantity/index.js";
+import {
+  allOf,
+  expectFields,
+  expectOneOf,
+  expectQuantity,
+  fail,
+  type Quantity,
+  quantity,
+  toldBy,
+} from "../../quantity/index.js";
 import { optional, percentAt, type Share, sourceAt } from "../read.js";
 
 /**
@@ -53,29 +62,37 @@ const seasonFields = [
   "optimum",
 ] as const;
 
-/** Reads growth, and gives the potential of each day from one date to another, both counted. */
-export const growthDays = (input: unknown, first: CivilDate, count: number): readonly GrowthDay[] => {
-  const dates = Array.from({ length: count }, (_, i) => addDays(first, i));
+/** The potential of each of `count` days from a first one on; refuses a day without temperatures. */
+export type GrowthFrom = (first: CivilDate, count: number) => readonly GrowthDay[];
+
+/** Reads growth, of whatever days. */
+export const growthAt = (input: unknown): GrowthFrom => {
+  const datesOf = (first: CivilDate, count: number): readonly CivilDate[] =>
+    Array.from({ length: count }, (_, i) => addDays(first, i));
   if (typeof input === "object" && input !== null && "potential" in input) {
     const record = expectFields(input, stateFields, "growth");
     const { percent } = allOf({
       percent: () => percentAt(record.potential, "growth.potential"),
       source: () => sourceAt(record.source, "growth.source"),
     });
-    return dates.map((date) => ({ date, potential: percent / 100, basis: "stated" }));
+    return (first, count) =>
+      datesOf(first, count).map((date) => ({ date, potential: percent / 100, basis: "stated" }));
   }
   const from = sourcesOf(input);
-  const found = dates.map((date) => dayFrom(from, date));
-  const missing = found.flatMap((day, i) => (day === undefined ? [dates[i] as CivilDate] : []));
-  if (missing.length > 0) {
-    fail(
-      "missing",
-      "growth",
-      `no temperatures on ${missing.length} days, the first on ${missing[0]}`,
-      'observed, forecast or normals for every day; gaps: "next source" passes over a gap in the observed ones',
-    );
-  }
-  return found as GrowthDay[];
+  return (first, count) => {
+    const dates = datesOf(first, count);
+    const found = dates.map((date) => dayFrom(from, date));
+    const missing = found.flatMap((day, i) => (day === undefined ? [dates[i] as CivilDate] : []));
+    if (missing.length > 0) {
+      fail(
+        "missing",
+        "growth",
+        `no temperatures on ${missing.length} days, the first on ${missing[0]}`,
+        'observed, forecast or normals for every day; gaps: "next source" passes over a gap in the observed ones',
+      );
+    }
+    return found as GrowthDay[];
+  };
 };
 
 /** What the growth potential rests on, in one line, of a growth that was read already. */
@@ -121,9 +138,9 @@ const sourcesOf = (input: unknown): Sources => {
     constants: () => optional(record.constants, (v) => expectOneOf(v, ["°C", "°F"], "growth.constants")),
     aboveOptimum: () =>
       optional(record.aboveOptimum, (v) => expectOneOf(v, ["held", "falling"], "growth.aboveOptimum")),
+    optimum: () => optional(record.optimum, optimumAt),
   });
-  const { season, constants, aboveOptimum } = read;
-  const optimum = record.optimum as Quantity<"temperature", "none"> | undefined;
+  const { season, constants, aboveOptimum, optimum } = read;
   const potentialAt = (mean: number, unit: "°C" | "°F"): number =>
     growthPotential({
       mean: quantity(mean, unit),
@@ -140,6 +157,14 @@ const sourcesOf = (input: unknown): Sources => {
     potentialAt,
   };
 };
+
+/** Takes another optimum; the model itself says which temperatures can be one. */
+const optimumAt = (input: unknown): Quantity<"temperature", "none"> =>
+  toldBy({ optimum: "growth.optimum" }, () => {
+    const optimum = expectQuantity(input, { dimension: "temperature", of: "none" }, "optimum");
+    growthPotential({ mean: quantity(20, "°C"), season: "cool-season", optimum });
+    return optimum;
+  });
 
 const inAir = <T extends { readonly sensor: string }>(series: T, path: string): T =>
   series.sensor === "air"

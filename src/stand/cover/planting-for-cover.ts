@@ -14,7 +14,7 @@ import { isMetric, type Length, percentAt, type Share } from "../read.js";
 import type { GrowInConditions } from "./cover-over-time.js";
 import { after, dateAt, neverChecked, rootingDays, rootingUnknown, spanOf } from "./cover-span.js";
 import { type CoverStart, curveOf } from "./cover-start.js";
-import { type GrowthOfDays, growthDays, growthSource } from "./growth-days.js";
+import { type GrowthOfDays, growthAt, growthSource } from "./growth-days.js";
 import { radiusOfCover } from "./lattice-cover.js";
 import { type RestsOn, spreadAt } from "./spread.js";
 
@@ -80,7 +80,7 @@ export const spacingForCover = (
   },
 ): SpacingForCover => {
   const record = plainCopy(expectFields(input, ["plug", "pattern", "from", "by", "cover", ...conditions]));
-  const { plug, pattern, when, cover, spread, rooting } = allOf({
+  const { plug, pattern, when, cover, spread, growth, rooting } = allOf({
     plug: () => plugAt(record.plug, "plug"),
     pattern: () => expectOneOf(record.pattern, ["square", "triangular"], "pattern"),
     when: () => {
@@ -92,9 +92,10 @@ export const spacingForCover = (
     },
     cover: () => percentAt(record.cover, "cover", { above: 0, max: 100 }),
     spread: () => spreadAt(record.spread, record.factors),
+    growth: () => growthAt(record.growth),
     rooting: () => rootingDays(record.rooting),
   });
-  const days = growthDays(record.growth, after(when.from, 1), when.count);
+  const days = growth(after(when.from, 1), when.count);
   const sum = days.slice(rooting).reduce((all, { potential }) => all + potential, 0);
   const rows = pattern === "triangular" ? Math.sqrt(3) / 2 : 1;
   const reach = radiusOfCover({ pattern, spacing: 1, rows, unit: "mm" }, cover / 100);
@@ -178,7 +179,7 @@ export const plantingDateForCover = (
   },
 ): PlantingDateForCover => {
   const record = plainCopy(expectFields(input, ["start", "earliest", "by", "cover", ...conditions]));
-  const { curve, when, cover, spread, rooting } = allOf({
+  const { curve, when, cover, spread, growth, rooting } = allOf({
     curve: () => curveOf(record.start, "start"),
     when: () => {
       const { earliest, by } = allOf({
@@ -189,9 +190,10 @@ export const plantingDateForCover = (
     },
     cover: () => percentAt(record.cover, "cover", { above: 0, max: 100 }),
     spread: () => spreadAt(record.spread, record.factors),
+    growth: () => growthAt(record.growth),
     rooting: () => rootingDays(record.rooting),
   });
-  const days = growthDays(record.growth, after(when.earliest, 1), when.count);
+  const days = growth(after(when.earliest, 1), when.count);
   const needed = curve.wayTo(cover / 100);
   if (needed === Infinity) {
     fail("infeasible", "cover", `${cover} %`, "less than 100 %: plants at random places never reach it");

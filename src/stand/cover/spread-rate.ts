@@ -6,7 +6,6 @@ import {
   frozen,
   type Quantity,
   quantity,
-  shown,
 } from "../../quantity/index.js";
 import { gridFields, gridOf, type PlantingGrid } from "../planting/grid.js";
 import { type Area, areaAt, given, isMetric, percentAt, type Share } from "../read.js";
@@ -61,7 +60,7 @@ export const spreadRateFromCover = (
     days: () => timeAt(record.time),
     potential: () => potentialAt(record.potential),
   });
-  if (after < before) fail("conflict", "after", shown(record.after), "no less than before");
+  if (after < before) fail("conflict", "after", record.after, "no less than before");
   const [r1, r2] = [radiusOfCover(grid, before / 100), radiusOfCover(grid, after / 100)];
   return moved(r1, r2, days, potential, isMetric(grid.unit));
 };
@@ -101,7 +100,7 @@ export const spreadRateFromPatch = (input: {
   });
   const radius = (area: Area): number => 1000 * Math.sqrt(area.in("m2") / Math.PI);
   const [r1, r2] = [radius(before), radius(after)];
-  if (r2 < r1 * (1 - 1e-12)) fail("conflict", "after", shown(record.after), "no less than before");
+  if (r2 < r1 * (1 - 1e-12)) fail("conflict", "after", record.after, "no less than before");
   return moved(r1, Math.max(r1, r2), days, potential, isMetric(before.unit));
 };
 

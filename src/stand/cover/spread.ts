@@ -1,12 +1,4 @@
-import {
-  allOf,
-  expectFields,
-  type Finding,
-  fail,
-  type Quantity,
-  quantity,
-  shown,
-} from "../../quantity/index.js";
+import { allOf, expectFields, type Finding, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { given, type StatedShare, sourceAt, statedShareAt } from "../read.js";
 
 type Speed = Quantity<"length/time", "none">;
@@ -66,8 +58,8 @@ const rateAt = (input: unknown): Range & { readonly source: string } => {
     high: () => speed("high", "positive"),
     source: () => sourceAt(record.source, "spread.source"),
   });
-  if (low > mid * (1 + 1e-12)) fail("conflict", "spread.low", shown(record.low), "no more than mid");
-  if (mid > high * (1 + 1e-12)) fail("conflict", "spread.high", shown(record.high), "no less than mid");
+  if (low > mid * (1 + 1e-12)) fail("conflict", "spread.low", record.low, "no more than mid");
+  if (mid > high * (1 + 1e-12)) fail("conflict", "spread.high", record.high, "no less than mid");
   return { low, mid, high, source };
 };
 

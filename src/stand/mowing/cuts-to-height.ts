@@ -1,12 +1,4 @@
-import {
-  allOf,
-  expectFields,
-  expectNumber,
-  fail,
-  type Quantity,
-  quantity,
-  shown,
-} from "../../quantity/index.js";
+import { allOf, expectFields, expectNumber, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { given, type Length, lengthAt, optional } from "../read.js";
 
 /**
@@ -47,7 +39,7 @@ export const cutsToHeight = (input: {
   let height = standing.value;
   while (height > low * (1 + 1e-9)) {
     if (heights.length === 60) {
-      return fail("range", "share", shown(record.share), "a share that brings it down in 60 cuts");
+      return fail("range", "share", record.share, "a share that brings it down in 60 cuts");
     }
     height = next(height);
     heights.push(height > low * (1 + 1e-9) ? height : low);
@@ -87,6 +79,6 @@ export const shootGrowth = (input: {
   });
   const metric = /m$/.test(cut.unit);
   const grown = metric ? standing.in("mm") - cut.in("mm") : standing.in("in") - cut.in("in");
-  if (grown < 0) fail("conflict", "standing", shown(record.standing), "no less than the cut");
+  if (grown < 0) fail("conflict", "standing", record.standing, "no less than the cut");
   return quantity(grown / days, metric ? "mm/d" : "in/d");
 };

@@ -58,7 +58,7 @@ export const gridOf = (
           : fail(
               "conflict",
               `${at}rowSpacing`,
-              "a spacing of rows",
+              record.rowSpacing,
               `none for a ${String(record.pattern)} pattern, which sets it itself; or pattern "rectangular"`,
             ),
   });

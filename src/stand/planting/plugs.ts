@@ -1,5 +1,5 @@
 import { wholeUnitsFor, wholeUnitsWithin } from "../../numeric/index.js";
-import { allOf, expectFields, fail, type Quantity, quantity, shown } from "../../quantity/index.js";
+import { allOf, expectFields, fail, type Quantity, quantity } from "../../quantity/index.js";
 import {
   type Area,
   areaAt,
@@ -31,7 +31,7 @@ export const plugAt = (input: unknown, path: string): PlugInMm => {
     fail(
       side === undefined ? "missing" : "conflict",
       path,
-      shown(input),
+      input,
       "side for a square plug, or diameter for a round one",
     );
   }
@@ -212,7 +212,7 @@ const palletAt = (
     fail(
       record.area === undefined ? "missing" : "conflict",
       "pallet",
-      shown(input),
+      input,
       "the area on a pallet, or its number of pieces",
     );
   }

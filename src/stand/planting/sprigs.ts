@@ -1,6 +1,7 @@
 import {
   allOf,
   type Citation,
+  expectAmount,
   expectFields,
   expectNumber,
   expectOneOf,
@@ -154,8 +155,11 @@ type SprigRate =
   | { readonly by: "volume"; readonly of: PerArea };
 
 const sprigRateAt = (input: unknown): SprigRate => {
-  const { unit } = (input ?? {}) as { unit?: unknown };
-  return typeof unit === "string" && unit.startsWith("count/")
+  if (input === undefined)
+    return fail("missing", "rate", input, "bushels per area, such as 400 count/acre, or a volume per area");
+  const dimensions = ["count/area", "volume/area"] as const;
+  const { dimension } = expectAmount(input, { dimensions, of: "none", bound: "positive" }, "rate");
+  return dimension === "count/area"
     ? { by: "count", of: given(input, "rate", "count/area", "none") }
     : { by: "volume", of: given(input, "rate", "volume/area", "none") };
 };

@@ -6,7 +6,6 @@ import {
   expectList,
   type Finding,
   frozen,
-  outOfRange,
   quantity,
 } from "../../quantity/index.js";
 import { isMetric, type Length, lengthAt } from "../read.js";
@@ -39,8 +38,7 @@ const instructions: Citation = /* @__PURE__ */ frozen({
 });
 
 const rollsOf = (input: unknown, path: string): readonly Length[] => {
-  const list = expectList(input, path, "roll");
-  if (list.length > 100) outOfRange(path, `${list.length} rolls`, { max: 100 });
+  const list = expectList(input, path, "roll", 100);
   const read = allOf(
     Object.fromEntries(list.map((roll, i) => [`${i}`, () => lengthAt(roll, `${path}[${i}]`)])),
   );

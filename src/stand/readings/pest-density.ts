@@ -9,7 +9,6 @@ import {
   outOfRange,
   type Quantity,
   quantity,
-  shown,
 } from "../../quantity/index.js";
 import { type Area, areaAt, given, isMetric, type Length, lengthAt, type Share, sourceAt } from "../read.js";
 
@@ -149,8 +148,7 @@ const interval = (counts: readonly number[], each: number, confidence: Share): [
 };
 
 const countsOf = (input: unknown): readonly number[] => {
-  const list = expectList(input, "counts", "core");
-  if (list.length > 10_000) outOfRange("counts", `${list.length} cores`, { max: 10000 });
+  const list = expectList(input, "counts", "core", 10_000);
   list.forEach((count, i) => {
     if (typeof count !== "number" || !Number.isSafeInteger(count) || count < 0) {
       const at = `counts[${i}]`;
@@ -167,7 +165,7 @@ const coreOf = (input: unknown): { readonly unit: "count/m2" | "count/ft2"; read
     return fail(
       record.area === undefined ? "missing" : "conflict",
       "core",
-      shown(input),
+      input,
       "the diameter of a core, or its area",
     );
   }
@@ -191,7 +189,7 @@ const thresholdOf = (input: unknown): { readonly low: Density; readonly high: De
     source: () => sourceAt(record.source, "threshold.source"),
   });
   if (high.in("count/m2") < low.in("count/m2") * (1 - 1e-12)) {
-    fail("conflict", "threshold.high", shown(record.high), "no less than low");
+    fail("conflict", "threshold.high", record.high, "no less than low");
   }
   return { low, high };
 };

@@ -8,7 +8,6 @@ import {
   type Quantity,
   quantity,
   quantityOf,
-  shown,
 } from "../../quantity/index.js";
 import { percentAt, type Share } from "../read.js";
 
@@ -34,23 +33,24 @@ export const livePercent = (input: unknown, path: string): number => {
   const record = expectFields(input, lotFields, path);
   const at = (name: string): string => (path === "" ? name : `${path}.${name}`);
   const { germination, hard, viable } = record;
-  if (germination === undefined && viable === undefined) {
-    fail("missing", at("germination"), undefined, "germination, or viable from a tetrazolium test");
-  }
-  if (viable !== undefined && (germination ?? hard) !== undefined) {
-    fail("conflict", at("viable"), shown(viable), "either viable, or germination with hard seed");
-  }
+  const aliveOf = (): number => {
+    if (viable === undefined) {
+      return germination === undefined
+        ? fail("missing", at("germination"), germination, "germination, or viable from a tetrazolium test")
+        : percentAt(germination, at("germination"), { above: 0, max: 100 });
+    }
+    return (germination ?? hard) === undefined
+      ? percentAt(viable, at("viable"), { above: 0, max: 100 })
+      : fail("conflict", at("viable"), viable, "either viable, or germination with hard seed");
+  };
   const read = allOf({
     purity: () => percentAt(record.purity, at("purity"), { above: 0, max: 100 }),
-    alive: () =>
-      viable !== undefined
-        ? percentAt(viable, at("viable"), { above: 0, max: 100 })
-        : percentAt(germination, at("germination"), { above: 0, max: 100 }),
+    alive: aliveOf,
     hard: () => percentAt(hard, at("hard"), { min: 0, max: 100 }, 0),
   });
   const living = read.alive + read.hard;
   if (living > 100 * (1 + 1e-12)) {
-    fail("conflict", at("hard"), shown(hard), `no more than what did not germinate, ${100 - read.alive} %`);
+    fail("conflict", at("hard"), hard, `no more than what did not germinate, ${100 - read.alive} %`);
   }
   return (read.purity * Math.min(100, living)) / 100;
 };
@@ -88,7 +88,7 @@ export const livePercentOf = (input: unknown, path: string): number => {
     { dimensions: ["mass/mass"], of: "pure live seed/seed", bound: "positive" },
     path,
   ).in("% w/w");
-  return share <= 100 ? share : outOfRange(path, shown(input), { max: 100, unit: "%" });
+  return share <= 100 ? share : outOfRange(path, input, { max: 100, unit: "%" });
 };
 
 /** A lot by its tag, or by its pure live seed. */

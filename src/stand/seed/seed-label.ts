@@ -115,8 +115,7 @@ interface Row {
 }
 
 const rowsOf = (input: unknown): readonly Row[] => {
-  const list = expectList(input, "components", "component");
-  if (list.length > 100) outOfRange("components", `${list.length} components`, { max: 100 });
+  const list = expectList(input, "components", "component", 100);
   const readers = list.map((item, i) => [`${i}`, () => rowAt(item, `components[${i}]`)] as const);
   const read = allOf(Object.fromEntries(readers));
   return readers.map(([at]) => read[at] as Row);
@@ -124,9 +123,9 @@ const rowsOf = (input: unknown): readonly Row[] => {
 
 const rowAt = (item: unknown, at: string): Row => {
   const { name, ...lot } = expectFields(item, ["name", "purity", "germination", "hard", "viable"], at);
-  return allOf({
+  const row = allOf({
     name: () => expectText(name, `${at}.name`, "the name of a kind"),
     live: () => livePercent(lot, at),
-    purity: () => percentAt(lot.purity, `${at}.purity`, { above: 0, max: 100 }),
   });
+  return { ...row, purity: percentAt(lot.purity, `${at}.purity`) };
 };

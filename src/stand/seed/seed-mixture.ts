@@ -39,8 +39,7 @@ interface Part {
 
 const partsOf = (input: unknown, share: "byWeight" | "byCount"): readonly Part[] => {
   const record = expectFields(input, ["components"]);
-  const list = expectList(record.components, "components", "component");
-  if (list.length > 100) outOfRange("components", `${list.length} components`, { max: 100 });
+  const list = expectList(record.components, "components", "component", 100);
   const readers = list.map((item, i) => {
     const at = `components[${i}]`;
     return [at, () => partAt(item, at, share)] as const;

@@ -8,7 +8,6 @@ import {
   outOfRange,
   type Quantity,
   quantity,
-  shown,
 } from "../../quantity/index.js";
 import {
   type Area,
@@ -78,7 +77,7 @@ const readPass = (input: { readonly [K in (typeof fields)[number]]?: unknown }, 
   if (share > 1) {
     outOfRange(
       `${at}diameter`,
-      shown(input.diameter),
+      input.diameter,
       { below: 100, unit: "%" },
       "holes that leave ground between them: {} in a pass",
     );
@@ -91,7 +90,7 @@ const holesAt = (spacing: unknown, holesPerArea: unknown, at: string): PerArea =
     return fail(
       spacing === undefined ? "missing" : "conflict",
       `${at}spacing`,
-      shown(spacing),
+      spacing,
       "spacing along and across, or holesPerArea",
     );
   }
@@ -241,8 +240,7 @@ interface Line {
 }
 
 const linesOf = (input: unknown): readonly Line[] => {
-  const list = expectList(input, "passes", "pass");
-  if (list.length > 100) outOfRange("passes", `${list.length} passes`, { max: 100 });
+  const list = expectList(input, "passes", "pass", 100);
   const read = allOf(Object.fromEntries(list.map((item, i) => [`${i}`, () => lineAt(item, `passes[${i}]`)])));
   const lines = list.map((_, i) => read[`${i}`] as Line);
   const first = lines[0] as Line;

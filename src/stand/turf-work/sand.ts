@@ -8,7 +8,6 @@ import {
   inUnit,
   type Quantity,
   quantity,
-  shown,
 } from "../../quantity/index.js";
 import { layerMaterial } from "../../site/index.js";
 import {
@@ -93,7 +92,7 @@ const layerOf = (depth: unknown, perArea: unknown): number => {
     return fail(
       depth === undefined ? "missing" : "conflict",
       "depth",
-      shown(depth),
+      depth,
       "the depth of the layer, or perArea",
     );
   }

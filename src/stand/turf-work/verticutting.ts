@@ -1,4 +1,4 @@
-import { allOf, expectFields, fail, type Quantity, quantity, shown } from "../../quantity/index.js";
+import { allOf, expectFields, fail, type Quantity, quantity } from "../../quantity/index.js";
 import { type Area, areaAt, isMetric, type Length, lengthAt, optional, type Share } from "../read.js";
 
 /** What one pass of a verticutter does. */
@@ -47,7 +47,7 @@ export const verticuttingImpact = (input: {
     area: () => optional(record.area, (value) => areaAt(value, "area")),
   });
   const [thick, apart] = [blade.in("mm"), spacing.in("mm")];
-  if (thick >= apart) fail("conflict", "blade", shown(record.blade), "less than the spacing of the blades");
+  if (thick >= apart) fail("conflict", "blade", record.blade, "less than the spacing of the blades");
   const metric = isMetric(area?.unit ?? blade.unit);
   const layer = depth === undefined ? null : quantity((depth.in("mm") * thick) / apart, "L/m2");
   return {

@@ -189,6 +189,44 @@ describe("siteArea", () => {
     expect(Object.keys(parts[0] ?? {})).toEqual(["area"]);
   });
 
+  test("a part is found by its name: two of one name are refused, cut-outs may have one name", () => {
+    const named = (name?: string) => ({
+      ...(name && { name }),
+      shape: "measured",
+      area: { value: 9, unit: "m2" },
+    });
+    const said = (...names: readonly (string | undefined)[]) =>
+      problemsOf(untyped(siteArea, { parts: names.map(named) })).map(
+        ({ code, path, expected }) => `${code} ${path}: ${expected}`,
+      );
+    expect(said("bed", undefined, "green", "bed", "bed")).toEqual([
+      "duplicate parts[3].name: a name that no other part has, or no name",
+      "duplicate parts[4].name: a name that no other part has, or no name",
+    ]);
+    expect(said("bed", undefined, undefined, "green")).toEqual([]);
+    const bed = { name: "bed", area: quantity(9, "m2") };
+    expect(complaints(() => netArea({ parts: [bed, bed] }))).toEqual(["duplicate parts[1].name"]);
+    expect(netArea({ parts: [{ area: quantity(1, "ha") }], cutOuts: [bed, bed] }).cutOut.in("m2")).toBe(18);
+  });
+
+  test("a name may be left out, and a blank one is told so", () => {
+    const said = (name: unknown) =>
+      problemsOf(
+        untyped(siteArea, { parts: [{ name, shape: "measured", area: { value: 9, unit: "m2" } }] }),
+      ).map(({ code, path, expected }) => `${code} ${path}: ${expected}`);
+    for (const blank of ["", "  "])
+      expect(said(blank)).toEqual([
+        "missing parts[0].name: the name of a part; leave the field out where it has no name",
+      ]);
+    expect(said("x".repeat(201))).toEqual([
+      "type parts[0].name: a text of at most 200 characters; leave the field out where it has no name",
+    ]);
+    expect(said("x".repeat(200))).toEqual([]);
+    expect(said("bed ")).toEqual([
+      "type parts[0].name: the name of a part, without blanks around it, double blanks or marks that nobody sees",
+    ]);
+  });
+
   test("all problems of the whole site, each with its place", () => {
     const site = {
       parts: [

@@ -71,5 +71,5 @@ test("refusals", () => {
   expect(
     complaints(untyped(paceCalibration, { course: ft(100), counts: [1, 2, 3], drop: "high and low" })),
   ).toEqual(["range counts"]);
-  expect(complaints(untyped(pacedDistance, {}))).toEqual(["missing pace", "not-finite counts"]);
+  expect(complaints(untyped(pacedDistance, {}))).toEqual(["missing pace", "missing counts"]);
 });

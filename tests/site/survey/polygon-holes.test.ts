@@ -132,3 +132,63 @@ describe("by rays from a point", () => {
     ]);
   });
 });
+
+describe("a cut-out whose corners lie on the edge", () => {
+  // a square of 10 with a dent from the right to its middle
+  const outline = [
+    [0, 0],
+    [10, 0],
+    [5, 5],
+    [10, 10],
+    [0, 10],
+  ] as const;
+  const area = (...hole: readonly (readonly [number, number])[]) =>
+    polygonArea(outline, "ft", { holes: [hole] }).in("ft2");
+  test("may run along an edge, or from one edge to another inside", () => {
+    expect(area([0, 0], [10, 0], [5, 5])).toBe(50);
+    expect(area([0, 2], [7, 3], [0, 8])).toBe(75 - 21);
+    // across the ground, from the tip of the dent to the far side
+    expect(area([5, 5], [0, 9], [0, 1])).toBe(75 - 20);
+  });
+  test("may not run over the dent", () => {
+    const refused = (...hole: readonly (readonly [number, number])[]) =>
+      complaints(() => polygonArea(outline, "ft", { holes: [hole] }));
+    expect(refused([9, 1], [9, 9], [1, 5])).toEqual(["conflict holes[0]"]);
+    expect(refused([1, 5], [8, 8], [8, 2])).toEqual(["conflict holes[0]"]);
+    // over a corner of the outline that lies on the line, out on one side of it
+    const bay = [
+      [0, 0],
+      [12, 0],
+      [12, 4],
+      [8, 4],
+      [8, 2],
+      [6, 4],
+      [4, 4],
+      [0, 4],
+    ] as const;
+    expect(
+      complaints(() =>
+        polygonArea(bay, "ft", {
+          holes: [
+            [
+              [4, 4],
+              [12, 4],
+              [6, 1],
+            ],
+          ],
+        }),
+      ),
+    ).toEqual(["conflict holes[0]"]);
+    expect(
+      polygonArea(bay, "ft", {
+        holes: [
+          [
+            [0, 4],
+            [6, 4],
+            [3, 1],
+          ],
+        ],
+      }).in("ft2"),
+    ).toBe(46 - 9);
+  });
+});

@@ -1,0 +1,72 @@
+import { quantity } from "../../../src/quantity/index.js";
+import { pumpCapacity } from "../../../src/spray/index.js";
+import { type Refusal, refusalsOf } from "../../told.js";
+import { gpm, mph, percent } from "../helpers.js";
+
+const job = { boom: gpm(10), tank: quantity(300, "gal"), agitation: percent(5), reserve: percent(20) };
+const ft = (value: number) => quantity(value, "ft");
+
+const rows: readonly Refusal[] = [
+  [
+    "nothing of a pump",
+    pumpCapacity,
+    [{}],
+    [
+      "missing applicationVolume: a quantity of volume/area; or give boom, the flow itself [undefined]",
+      "missing speed: a quantity of length/time; or give boom, the flow itself [undefined]",
+      "missing swath: a quantity of length; or give boom, the flow itself [undefined]",
+      "missing tank: the volume of the tank [undefined]",
+      "missing agitation: the share of the tank that is moved in a minute [undefined]",
+      "missing reserve: a share for wear, 0 % for none [undefined]",
+    ],
+  ],
+  [
+    "a boom told twice",
+    pumpCapacity,
+    [{ ...job, speed: mph(4) }],
+    ["conflict speed: nothing beside boom: the flow is given [4 mi/h]"],
+  ],
+  [
+    "a boom of none, a tank of none, a pump of none",
+    pumpCapacity,
+    [{ ...job, boom: gpm(0), tank: quantity(0, "gal"), pump: gpm(0) }],
+    [
+      "range boom: more than zero [0 gal/min of spray]",
+      "range tank: more than zero [0 gal]",
+      "range pump: more than zero [0 gal/min of spray]",
+    ],
+  ],
+  [
+    "a boom by parts of none",
+    pumpCapacity,
+    [{ ...job, boom: undefined, applicationVolume: quantity(0, "gal/acre"), speed: mph(0), swath: ft(0) }],
+    [
+      "range applicationVolume: more than zero [0 gal/acre]",
+      "range speed: more than zero [0 mi/h]",
+      "range swath: more than zero [0 ft]",
+    ],
+  ],
+  [
+    "less than no agitation, more than all in reserve",
+    pumpCapacity,
+    [{ ...job, agitation: percent(-1), reserve: percent(101) }],
+    ["range agitation: zero or more [-1 %]", "range reserve: 100 % or less [101 %]"],
+  ],
+  [
+    "no agitation and no reserve",
+    pumpCapacity,
+    [{ ...job, agitation: undefined, reserve: undefined }],
+    [
+      "missing agitation: the share of the tank that is moved in a minute [undefined]",
+      "missing reserve: a share for wear, 0 % for none [undefined]",
+    ],
+  ],
+  [
+    "a boom that is a volume",
+    pumpCapacity,
+    [{ ...job, boom: quantity(10, "gal") }],
+    ["unit/mismatch boom: a quantity of volume/time [10 gal]"],
+  ],
+];
+
+refusalsOf("what is refused of pumps", rows);

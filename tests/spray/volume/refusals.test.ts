@@ -1,0 +1,488 @@
+import { quantity } from "../../../src/quantity/index.js";
+import {
+  applicationVolume,
+  asFinishedSpray,
+  bandFieldRate,
+  bandTreatedArea,
+  bandTreatedRate,
+  boomHeight,
+  boomWidth,
+  courseTime,
+  densityConversionFactor,
+  fanOverlap,
+  fanWidth,
+  groundSpeed,
+  nozzleFlow,
+  solutionEquivalent,
+  sprayTime,
+  sprayWidth,
+  travelSpeed,
+  waterEquivalent,
+  widthPerNozzle,
+} from "../../../src/spray/index.js";
+import { type Refusal, refusalsOf } from "../../told.js";
+import { gpa, gpm, inches, mph, percent, seconds } from "../helpers.js";
+
+const water = quantity(0.4, "gal/min", "water");
+const density = quantity(10.65, "lb/gal");
+const band = { band: inches(12), row: inches(36) };
+const estimate = { type: "estimate", version: 1, value: gpa(20), standardError: gpa(1) };
+const deg = (value: number) => quantity(value, "deg");
+const job = {
+  area: quantity(10, "acre"),
+  speed: mph(4),
+  swath: quantity(20, "ft"),
+  efficiency: percent(70),
+  applicationVolume: gpa(20),
+  capacity: quantity(100, "gal", "spray"),
+  refill: quantity(15, "min"),
+};
+
+const rows: readonly Refusal[] = [
+  [
+    "nothing for a volume",
+    applicationVolume,
+    [{}],
+    [
+      "missing flow: a quantity of volume/time [undefined]",
+      "missing speed: a quantity of length/time [undefined]",
+      "missing width: a quantity of length [undefined]",
+    ],
+  ],
+  [
+    "no flow, no speed, no width",
+    applicationVolume,
+    [{ flow: gpm(0), speed: mph(0), width: inches(0) }],
+    [
+      "range flow: more than zero [0 gal/min of spray]",
+      "range speed: more than zero [0 mi/h]",
+      "range width: more than zero [0 in]",
+    ],
+  ],
+  [
+    "a flow of fuel",
+    applicationVolume,
+    [{ flow: quantity(1, "gal/min", "N"), speed: mph(4), width: inches(20) }],
+    ["substance/mismatch flow: a quantity of spray, of water, or of undiluted product [1 gal/min of N]"],
+  ],
+  [
+    "nothing that is null for a volume",
+    applicationVolume,
+    [{ flow: null, speed: null, width: null }],
+    [
+      "missing flow: a quantity of volume/time [null]",
+      "missing speed: a quantity of length/time [null]",
+      "missing width: a quantity of length [null]",
+    ],
+  ],
+  [
+    "nothing for a flow",
+    nozzleFlow,
+    [{}],
+    [
+      "missing applicationVolume: a quantity of volume/area [undefined]",
+      "missing speed: a quantity of length/time [undefined]",
+      "missing width: a quantity of length [undefined]",
+    ],
+  ],
+  [
+    "no volume, no speed, no width",
+    nozzleFlow,
+    [{ applicationVolume: gpa(0), speed: mph(0), width: inches(0) }],
+    [
+      "range applicationVolume: more than zero [0 gal/acre of spray]",
+      "range speed: more than zero [0 mi/h]",
+      "range width: more than zero [0 in]",
+    ],
+  ],
+  [
+    "nothing for a speed",
+    travelSpeed,
+    [{}],
+    [
+      "missing flow: a quantity of volume/time [undefined]",
+      "missing applicationVolume: a quantity of volume/area [undefined]",
+      "missing width: a quantity of length [undefined]",
+    ],
+  ],
+  [
+    "a volume of water beside a flow of spray",
+    travelSpeed,
+    [{ flow: gpm(1), applicationVolume: quantity(20, "gal/acre", "water"), width: inches(20) }],
+    ["substance/mismatch applicationVolume: a quantity of spray [20 gal/acre of water]"],
+  ],
+  [
+    "nothing for a width",
+    sprayWidth,
+    [{}],
+    [
+      "missing flow: a quantity of volume/time [undefined]",
+      "missing applicationVolume: a quantity of volume/area [undefined]",
+      "missing speed: a quantity of length/time [undefined]",
+    ],
+  ],
+  [
+    "a flow of water beside a volume of spray",
+    sprayWidth,
+    [{ flow: water, applicationVolume: gpa(20), speed: mph(4) }],
+    ["substance/mismatch applicationVolume: a quantity of water [20 gal/acre of spray]"],
+  ],
+  [
+    "nothing of a band",
+    bandFieldRate,
+    [{}],
+    [
+      "missing band: a quantity of length [undefined]",
+      "missing row: a quantity of length [undefined]",
+      "missing rate: a rate per area [undefined]",
+    ],
+  ],
+  ["a rate that is null", bandFieldRate, [{ ...band, rate: null }], ["missing rate: a rate per area [null]"]],
+  [
+    "less than no rate in a band",
+    bandFieldRate,
+    [{ ...band, rate: gpa(-1) }],
+    ["range rate: zero or more [-1 gal/acre of spray]"],
+  ],
+  [
+    "a band wider than the row",
+    bandTreatedRate,
+    [{ rate: gpa(20), band: inches(40), row: quantity(3, "ft") }],
+    ["range band: 3 ft or less, the row width [40 in]"],
+  ],
+  [
+    "an amount in place of a rate",
+    bandTreatedRate,
+    [{ ...band, rate: quantity(1, "gal", "spray") }],
+    ["unit/mismatch rate: a quantity of mass/area or volume/area [1 gal of spray]"],
+  ],
+  [
+    "nothing of the ground of bands",
+    bandTreatedArea,
+    [{}],
+    [
+      "missing band: a quantity of length [undefined]",
+      "missing row: a quantity of length [undefined]",
+      "missing area: an area [undefined]",
+    ],
+  ],
+  [
+    "ground that is treated area already",
+    bandTreatedArea,
+    [{ ...band, area: quantity(1, "acre", "treated") }],
+    ["conflict area: the area of the field: this one is treated area already [1 acre of treated]"],
+  ],
+  [
+    "ground of seed",
+    bandTreatedArea,
+    [{ ...band, area: quantity(1, "acre", "seed") }],
+    ["substance/mismatch area: an area of none, treated, gross or plan [1 acre of seed]"],
+  ],
+  [
+    "no density",
+    densityConversionFactor,
+    [undefined],
+    ["missing density: a quantity of mass/volume [undefined]"],
+  ],
+  [
+    "densities of none",
+    densityConversionFactor,
+    [quantity(0, "lb/gal"), quantity(0, "lb/gal")],
+    ["range density: more than zero [0 lb/gal]", "range water: more than zero [0 lb/gal]"],
+  ],
+  [
+    "a density past all comparing",
+    densityConversionFactor,
+    [quantity(1e300, "lb/gal"), quantity(1e-300, "lb/gal")],
+    ["range density: a density that can be compared with that of water [1e+300 lb/gal]"],
+  ],
+  [
+    "a density too small to compare",
+    densityConversionFactor,
+    [quantity(1e-300, "lb/gal"), quantity(1e300, "lb/gal")],
+    ["range density: a density that can be compared with that of water [1e-300 lb/gal]"],
+  ],
+  [
+    "nothing for water",
+    waterEquivalent,
+    [undefined, undefined],
+    [
+      "missing wanted: a flow or a volume per area [undefined]",
+      "missing density: a quantity of mass/volume [undefined]",
+    ],
+  ],
+  [
+    "water for water",
+    waterEquivalent,
+    [water, density],
+    ["substance/mismatch wanted: a quantity of spray [0.4 gal/min of water]"],
+  ],
+  [
+    "a volume for water",
+    waterEquivalent,
+    [quantity(1, "gal", "spray"), density],
+    ["unit/mismatch wanted: a quantity of volume/time or volume/area [1 gal of spray]"],
+  ],
+  [
+    "nothing for a solution",
+    solutionEquivalent,
+    [null, density],
+    ["missing caught: a flow or a volume per area [null]"],
+  ],
+  [
+    "spray for a solution",
+    solutionEquivalent,
+    [gpm(0), quantity(0, "lb/gal")],
+    [
+      "substance/mismatch caught: a quantity of water [0 gal/min of spray]",
+      "range density: more than zero [0 lb/gal]",
+    ],
+  ],
+  [
+    "nothing measured",
+    asFinishedSpray,
+    [undefined],
+    ["missing measured: a volume per area or a flow, an estimate of one, or a calibration [undefined]"],
+  ],
+  [
+    "a measure of product",
+    asFinishedSpray,
+    [quantity(20, "gal/acre", "product")],
+    [
+      "substance/mismatch measured: a volume per area or a flow of spray, or of the water of a calibration [20 gal/acre of product]",
+    ],
+  ],
+  [
+    "an amount of spray",
+    asFinishedSpray,
+    [quantity(20, "gal", "spray")],
+    ["unit/mismatch measured: a quantity of volume/area or volume/time [20 gal of spray]"],
+  ],
+  [
+    "a density that is none",
+    asFinishedSpray,
+    [water, { density: quantity(0, "lb/gal") }],
+    ["range density: more than zero [0 lb/gal]"],
+  ],
+  [
+    "a density beside the spray itself",
+    asFinishedSpray,
+    [gpa(20), { density }],
+    ["conflict density: no density, because the measurement was made with the spray itself [10.65 lb/gal]"],
+  ],
+  [
+    "an option that is not known",
+    asFinishedSpray,
+    [water, { densities: density }],
+    ['type options.densities: one of the fields density [a field "densities"]'],
+  ],
+  [
+    "an estimate without its parts",
+    asFinishedSpray,
+    [{ type: "estimate" }],
+    ['type measured.value: a quantity, as quantity(3, "lb") makes [undefined]'],
+  ],
+  [
+    "an estimate with less than no error",
+    asFinishedSpray,
+    [{ ...estimate, standardError: gpa(-1), degreesOfFreedom: 0.5 }],
+    [
+      "range measured.standardError: zero or more [-1 gal/acre of spray]",
+      "range measured.degreesOfFreedom: 1 or more [0.5]",
+    ],
+  ],
+  [
+    "an error of another kind",
+    asFinishedSpray,
+    [{ ...estimate, standardError: quantity(1, "gal/acre", "water") }],
+    ["substance/mismatch measured.standardError: a quantity of spray [1 gal/acre of water]"],
+  ],
+  [
+    "a calibration whose rate is none",
+    asFinishedSpray,
+    [{ rate: gpa(0) }],
+    ["range measured.rate: more than zero [0 gal/acre of spray]"],
+  ],
+  [
+    "a calibration whose estimate is none",
+    asFinishedSpray,
+    [{ rate: gpa(20), estimate: { ...estimate, value: gpa(0) } }],
+    ["range measured.estimate.value: more than zero [0 gal/acre of spray]"],
+  ],
+  [
+    "a record without a rate",
+    asFinishedSpray,
+    [{ method: "refill" }],
+    ['type measured: a quantity, as quantity(3, "lb") makes [a record]'],
+  ],
+  [
+    "nothing for a ground speed",
+    groundSpeed,
+    [{}],
+    [
+      "missing course: a quantity of length [undefined]",
+      "missing times: a list with at least one reading [undefined]",
+    ],
+  ],
+  [
+    "no times",
+    groundSpeed,
+    [{ course: quantity(100, "ft"), times: [] }],
+    ['missing times: at least one reading ["an empty list"]'],
+  ],
+  [
+    "times of none and another average",
+    groundSpeed,
+    [{ course: quantity(0, "ft"), times: [seconds(0), undefined], average: "median" }],
+    [
+      'type average: one of "times", "speeds" ["median"]',
+      "range course: more than zero [0 ft]",
+      "range times[0]: more than zero [0 s]",
+      "missing times[1]: a quantity of time [undefined]",
+    ],
+  ],
+  [
+    "nothing for the time of a course",
+    courseTime,
+    [{}],
+    [
+      "missing course: a quantity of length [undefined]",
+      "missing speed: a quantity of length/time [undefined]",
+    ],
+  ],
+  [
+    "a course of none",
+    courseTime,
+    [{ course: quantity(0, "ft"), speed: mph(0) }],
+    ["range course: more than zero [0 ft]", "range speed: more than zero [0 mi/h]"],
+  ],
+  [
+    "nothing of a row",
+    widthPerNozzle,
+    [{}],
+    [
+      "missing row: a quantity of length [undefined]",
+      "missing nozzles: a whole number, 1 or more [undefined]",
+    ],
+  ],
+  [
+    "a row of none with part of a nozzle",
+    widthPerNozzle,
+    [{ row: inches(0), nozzles: 1.5 }],
+    ["range row: more than zero [0 in]", "range nozzles: a whole number, 1 or more [1.5]"],
+  ],
+  [
+    "nothing of a boom",
+    boomWidth,
+    [{}],
+    [
+      "missing nozzles: a whole number, 1 or more [undefined]",
+      "missing spacing: a quantity of length [undefined]",
+    ],
+  ],
+  [
+    "no nozzle on a boom",
+    boomWidth,
+    [{ nozzles: 0, spacing: inches(0) }],
+    ["range nozzles: a whole number, 1 or more [0]", "range spacing: more than zero [0 in]"],
+  ],
+  [
+    "nozzles as a text",
+    boomWidth,
+    [{ nozzles: "12", spacing: inches(20) }],
+    ['type nozzles: a whole number, 1 or more ["12"]'],
+  ],
+  [
+    "nothing of a fan",
+    fanWidth,
+    [{}],
+    ["missing angle: a quantity of angle [undefined]", "missing height: a quantity of length [undefined]"],
+  ],
+  [
+    "a fan of no angle",
+    fanWidth,
+    [{ angle: deg(0), height: inches(0) }],
+    ["range angle: more than zero [0 deg]", "range height: more than zero [0 in]"],
+  ],
+  [
+    "a fan that is flat",
+    fanWidth,
+    [{ angle: deg(180), height: inches(20) }],
+    ["range angle: less than 180 deg [180 deg]"],
+  ],
+  [
+    "nothing of an overlap",
+    fanOverlap,
+    [{}],
+    ["missing fan: a quantity of length [undefined]", "missing spacing: a quantity of length [undefined]"],
+  ],
+  [
+    "fans of none",
+    fanOverlap,
+    [{ fan: inches(0), spacing: inches(0) }],
+    ["range fan: more than zero [0 in]", "range spacing: more than zero [0 in]"],
+  ],
+  [
+    "nothing of a height",
+    boomHeight,
+    [{}],
+    [
+      "missing angle: a quantity of angle [undefined]",
+      "missing spacing: a quantity of length [undefined]",
+      "missing overlap: a share of the spacing, 0 % for fans that just meet [undefined]",
+    ],
+  ],
+  [
+    "an overlap that is null",
+    boomHeight,
+    [{ angle: deg(110), spacing: inches(20), overlap: null }],
+    ["missing overlap: a share of the spacing, 0 % for fans that just meet [null]"],
+  ],
+  [
+    "less than no overlap",
+    boomHeight,
+    [{ angle: deg(200), spacing: inches(0), overlap: percent(-1) }],
+    [
+      "range angle: less than 180 deg [200 deg]",
+      "range spacing: more than zero [0 in]",
+      "range overlap: zero or more [-1 %]",
+    ],
+  ],
+  [
+    "nothing of a job",
+    sprayTime,
+    [{}],
+    [
+      "missing area: an area [undefined]",
+      "missing swath: a quantity of length [undefined]",
+      "missing speed: a quantity of length/time [undefined]",
+      "missing efficiency: a share, 100 % for the theory [undefined]",
+      "missing applicationVolume: a quantity of volume/area [undefined]",
+      "missing capacity: a quantity of volume [undefined]",
+      "missing refill: how long a trip to the fill takes, 0 min where it takes none [undefined]",
+    ],
+  ],
+  [
+    "a job of nothing",
+    sprayTime,
+    [
+      {
+        ...job,
+        area: quantity(0, "acre"),
+        speed: mph(0),
+        applicationVolume: gpa(0),
+        capacity: quantity(0, "gal", "spray"),
+        refill: quantity(-1, "min"),
+      },
+    ],
+    [
+      "range area: more than zero [0 acre]",
+      "range speed: more than zero [0 mi/h]",
+      "range applicationVolume: more than zero [0 gal/acre of spray]",
+      "range capacity: more than zero [0 gal of spray]",
+      "range refill: zero or more [-1 min]",
+    ],
+  ],
+];
+
+refusalsOf("what is refused of volumes", rows);
