@@ -15,6 +15,7 @@ import {
   ellipseArea,
   ellipseLength,
   groundLength,
+  looseMaterials,
   mixWeights,
   offsetArea,
   paceCalibration,
@@ -379,5 +380,27 @@ export const siteConstants: readonly ConstantCheck[] = [
       source: "propagation of errors, by the derivatives of length times width",
     },
     estimates,
+  ),
+  ...cells(
+    {
+      room,
+      reached: "read",
+      source:
+        "Sand math, page of a sand supplier, 2011: material weights per cubic yard, sand 2,700, topsoil 2,200, clay 3,000, compost 1,200 lb",
+    },
+    (
+      [
+        ["sand", 2700],
+        ["topsoil", 2200],
+        ["clay", 3000],
+        ["compost", 1200],
+      ] as const
+    ).map(
+      ([material, pounds]): Cell => [
+        `a cubic yard of ${material}, lb`,
+        pounds,
+        () => looseMaterials.find((row) => row.material === material)?.bulkDensity.value ?? Number.NaN,
+      ],
+    ),
   ),
 ];

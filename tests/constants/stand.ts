@@ -3,6 +3,7 @@ import { quantity } from "../../src/quantity/index.js";
 import {
   bulkSeed,
   cellsToCover,
+  clippingDensities,
   coringImpact,
   coringProgram,
   coverOfPatches,
@@ -18,6 +19,7 @@ import {
   plantsPerArea,
   pricePerPureLiveSeed,
   pureLiveSeed,
+  sandCoefficient,
   sandForOrganicMatter,
   seedCountsOf,
   seedLabel,
@@ -378,7 +380,85 @@ export const standConstants: readonly ConstantCheck[] = [
       ["and at most", 0.32, () => sprigBushelsOf("Georgia")[0]?.high.in("ft3") ?? nan],
     ],
   ),
+  ...cells(
+    {
+      room,
+      reached: "read",
+      source:
+        "Converting to bermudagrass fairways, USGA Green Section Record 60(14), recommended sprig rate: a Georgia bushel is supposed to be 0.4 ft3, a Texas bushel may range from 0.4 to 1.23 ft3",
+    },
+    [
+      [
+        "a bushel in Georgia by another source",
+        0.4,
+        () => sprigBushelsOf("Georgia")[1]?.low.in("ft3") ?? nan,
+      ],
+      ["and at most, by that source", 0.4, () => sprigBushelsOf("Georgia")[1]?.high.in("ft3") ?? nan],
+      ["a bushel in Texas", 0.4, () => sprigBushelsOf("Texas")[0]?.low.in("ft3") ?? nan],
+      ["a bushel in Texas at most", 1.23, () => sprigBushelsOf("Texas")[0]?.high.in("ft3") ?? nan],
+    ],
+  ),
+  ...cells(
+    {
+      room,
+      reached: "read",
+      source: "data table of a seed company, grass characteristics: approximate number of seeds in a pound",
+    },
+    seedTable().flatMap(([species, low, high]): Cell[] => [
+      [`${species}: low of a seed company`, low, () => counted(species)?.low.in("count/lb") ?? nan],
+      [`${species}: high of a seed company`, high, () => counted(species)?.high.in("count/lb") ?? nan],
+    ]),
+  ),
+  ...cells(
+    {
+      room,
+      reached: "read",
+      source:
+        "Converting clipping volume to dry weight, Asian Turfgrass Center: a liter of bentgrass or bermudagrass clippings dries to about 60 g, one of manilagrass to about 110 g",
+    },
+    (
+      [
+        ["bentgrass", 60],
+        ["bermudagrass", 60],
+        ["manilagrass", 110],
+      ] as const
+    ).map(
+      ([grass, grams]): Cell => [
+        `dry mass of clippings of ${grass}, g/L`,
+        grams,
+        () => clippingDensities.find((row) => row.grass === grass)?.dryMass.in("g/L") ?? nan,
+      ],
+    ),
+  ),
+  ...cells(
+    {
+      room,
+      reached: "read",
+      source:
+        "Sand topdressing to clipping volume ratios, 2026, in a copy: the best estimate of K at present is 0.106",
+    },
+    [["sand for clippings, K", 0.106, () => sandCoefficient.value]],
+  ),
 ];
+
+/** As printed, by their common and botanical names; shady bluegrass is *Poa trivialis*, here rough bluegrass. */
+function seedTable(): readonly (readonly [species: string, low: number, high: number])[] {
+  return [
+    ["bahiagrass", 153_000, 166_000],
+    ["colonial bentgrass", 8_000_000, 8_500_000],
+    ["creeping bentgrass", 7_800_000, 8_000_000],
+    ["bermudagrass", 1_785_000, 1_790_000],
+    ["annual bluegrass", 1_100_000, 1_200_000],
+    ["Kentucky bluegrass", 1_800_000, 2_200_000],
+    ["rough bluegrass", 2_400_000, 2_500_000],
+    ["buffalograss", 55_500, 56_000],
+    ["reed canarygrass", 500_000, 540_000],
+  ];
+}
+
+function counted(species: string) {
+  return seedCountsOf(species).find(({ source }) => source.publisher === "data table of a seed company");
+}
 
 function trial(species: string, low: number, mean: number, high: number): readonly Cell[] {
   const of = () => observedSpread.find((one) => one.species === species);
