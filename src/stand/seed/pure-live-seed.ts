@@ -119,7 +119,7 @@ export const bulkSeed = <D extends "mass" | "mass/area">(input: {
     live: () => seedAmount(record.pureLiveSeed, "pureLiveSeed", "pure live seed"),
     percent: () => livePercentOf(record.lot, "lot"),
   });
-  return ofSeed<D, "seed">(live, (live.value * 100) / percent, "seed");
+  return ofSeed<D, "seed">(live, (live.value * 100) / percent, "seed", "pureLiveSeed");
 };
 
 /**
@@ -146,7 +146,7 @@ export const pureLiveSeedIn = <D extends "mass" | "mass/area">(input: {
     seed: () => seedAmount(record.seed, "seed", "seed"),
     percent: () => livePercentOf(record.lot, "lot"),
   });
-  return ofSeed<D, "pure live seed">(seed, (seed.value * percent) / 100, "pure live seed");
+  return ofSeed<D, "pure live seed">(seed, (seed.value * percent) / 100, "pure live seed", "seed");
 };
 
 const seedAmount = (input: unknown, path: string, of: string): Quantity<"mass" | "mass/area", string> =>
@@ -159,7 +159,8 @@ const ofSeed = <D extends string, S extends "seed" | "pure live seed">(
   like: { readonly unit: string },
   value: number,
   of: S,
-): Quantity<D, S> => quantityOf<D, S>(value, like.unit, of, "seed");
+  path: string,
+): Quantity<D, S> => quantityOf<D, S>(value, like.unit, of, path);
 
 /**
  * The price of a pound (or kilogram) of pure live seed: `price * 100 / PLS`. It tells which of two lots is

@@ -391,6 +391,12 @@ const rows: readonly Refusal[] = [
       "unit/mismatch limits[0].limit: a limit in the measure of the product, volume/area [9 lb/acre of product]",
     ],
   ],
+  [
+    "active ingredient past all numbers",
+    activeOfAcid,
+    [quantity(1e307, "lb", "ae"), quantity(1, "% w/w", "ae/ai")],
+    ["not-finite acid: a finite number [infinity]"],
+  ],
 ];
 
 refusalsOf("what is refused of active ingredients", rows);

@@ -284,6 +284,18 @@ const rows: readonly Refusal[] = [
     [{ full: quantity(100, "g", "water"), tare: quantity(0.1, "kg") }],
     ["range full: more than 100 g, which the empty jug weighs [100 g of water]"],
   ],
+  [
+    "catches past all numbers",
+    calibrationByCatch,
+    [{ catches: [quantity(1e300, "gal", "water")], area, nozzles: 1e10 }],
+    ["not-finite catches: a finite number [infinity]"],
+  ],
+  [
+    "a jug past all numbers",
+    weighedCatch,
+    [{ full: quantity(1e300, "g", "water"), density: quantity(1e-10, "kg/L") }],
+    ["not-finite full: a finite number [infinity]"],
+  ],
 ];
 
 refusalsOf("what is refused of calibration", rows);

@@ -576,6 +576,12 @@ const rows: readonly Refusal[] = [
     [{ ...job, applicationVolume: gpa(0), spacing: inches(0) }],
     ["range applicationVolume: more than zero [0 gal/acre of spray]", "range spacing: more than zero [0 in]"],
   ],
+  [
+    "a flow past all numbers",
+    flowAtPressure,
+    [{ ...tip, flow: gpm(1e307), lowest: psi(1), highest: psi(1e9) }, psi(1e9)],
+    ["not-finite pressure: a finite number [infinity]"],
+  ],
 ];
 
 refusalsOf("what is refused of nozzles", rows);

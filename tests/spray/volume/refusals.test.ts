@@ -483,6 +483,30 @@ const rows: readonly Refusal[] = [
       "range refill: zero or more [-1 min]",
     ],
   ],
+  [
+    "a rate in a band past all numbers",
+    bandTreatedRate,
+    [{ rate: gpa(1e300), band: inches(1e-10), row: inches(1) }],
+    ["not-finite rate: a finite number [infinity]"],
+  ],
+  [
+    "water past all numbers",
+    waterEquivalent,
+    [gpm(1e300), quantity(1e20, "lb/gal")],
+    ["not-finite wanted: a finite number [infinity]"],
+  ],
+  [
+    "a solution past all numbers",
+    solutionEquivalent,
+    [quantity(1e300, "gal/min", "water"), quantity(1e-20, "lb/gal")],
+    ["not-finite caught: a finite number [infinity]"],
+  ],
+  [
+    "spray past all numbers",
+    asFinishedSpray,
+    [quantity(1e300, "gal/min", "water"), { density: quantity(1e-20, "lb/gal") }],
+    ["not-finite measured: a finite number [infinity]"],
+  ],
 ];
 
 refusalsOf("what is refused of volumes", rows);

@@ -439,6 +439,34 @@ const rows: readonly Refusal[] = [
     [{ area: quantity(1, "ha"), rate: live }],
     ["missing lot: a seed lot, or its pure live seed [undefined]"],
   ],
+  [
+    "more bulk seed than there are numbers",
+    bulkSeed,
+    [
+      {
+        pureLiveSeed: quantity(1e307, "lb", "pure live seed"),
+        lot: quantity(1, "% w/w", "pure live seed/seed"),
+      },
+    ],
+    ["not-finite pureLiveSeed: a finite number [infinity]"],
+  ],
+  [
+    "a price past all numbers",
+    pricePerPureLiveSeed,
+    [
+      {
+        price: quantity(1e307, "money:USD/lb", "none/seed"),
+        lot: quantity(1, "% w/w", "pure live seed/seed"),
+      },
+    ],
+    ["not-finite price: a finite number [infinity]"],
+  ],
+  [
+    "seeds past all numbers",
+    seedsPerArea,
+    [{ rate: quantity(1e200, "g/m2", "seed"), seedsPerMass: quantity(1e200, "count/g") }],
+    ["not-finite rate: a finite number [infinity]"],
+  ],
 ];
 
 refusalsOf("what is refused of seed", rows);
