@@ -397,6 +397,18 @@ const rows: readonly Refusal[] = [
     [quantity(1e307, "lb", "ae"), quantity(1, "% w/w", "ae/ai")],
     ["not-finite acid: a finite number [infinity]"],
   ],
+  [
+    "what is in a product, for the product",
+    asApplied,
+    [{ used: quantity(10, "gal", "N/product"), area }],
+    ["substance/mismatch used: an amount of product [10 gal of N/product]"],
+  ],
+  [
+    "product to water, for the product",
+    asApplied,
+    [{ used: quantity(10, "gal", "product/water"), area }],
+    ["substance/mismatch used: an amount of product [10 gal of product/water]"],
+  ],
 ];
 
 refusalsOf("what is refused of active ingredients", rows);

@@ -3,6 +3,7 @@ import { quantity } from "../../../src/quantity/index.js";
 import {
   acidEquivalentOf,
   activeInProduct,
+  applicationVolume,
   asFinishedSpray,
   bandFieldRate,
   bandTreatedArea,
@@ -75,6 +76,18 @@ describe("limits", () => {
     // at 90 degrees as wide as twice its height
     expect(fanWidth({ angle: quantity(90, "deg"), height: inches(20) }).in("in")).toBeCloseTo(40, 12);
     expect(fanWidth({ angle: quantity(179, "deg"), height: inches(1) }).in("in")).toBeCloseTo(229.177, 3);
+  });
+});
+
+describe("carriers", () => {
+  test.each(["spray", "water", "product", "product:soap"] as const)("%s", (of) => {
+    const found = applicationVolume({ flow: quantity(1, "gal/min", of), speed: mph(1), width: inches(5940) });
+    expect(found.of).toBe(of);
+    expect(found.in("gal/acre")).toBeCloseTo(1, 10);
+  });
+  test("ground of a plan is a field", () => {
+    const area = quantity(3, "acre", "plan");
+    expect(bandTreatedArea({ band: inches(12), row: inches(36), area }).in("acre")).toBeCloseTo(1, 12);
   });
 });
 

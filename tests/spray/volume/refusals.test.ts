@@ -507,6 +507,34 @@ const rows: readonly Refusal[] = [
     [quantity(1e300, "gal/min", "water"), { density: quantity(1e-20, "lb/gal") }],
     ["not-finite measured: a finite number [infinity]"],
   ],
+  [
+    "a flow of what is in a product",
+    applicationVolume,
+    [{ flow: quantity(1, "gal/min", "N/product"), speed: mph(4), width: inches(20) }],
+    [
+      "substance/mismatch flow: a quantity of spray, of water, or of undiluted product [1 gal/min of N/product]",
+    ],
+  ],
+  [
+    "a flow of product to water",
+    applicationVolume,
+    [{ flow: quantity(1, "gal/min", "product/water"), speed: mph(4), width: inches(20) }],
+    [
+      "substance/mismatch flow: a quantity of spray, of water, or of undiluted product [1 gal/min of product/water]",
+    ],
+  ],
+  [
+    "a null in place of a measure",
+    asFinishedSpray,
+    [null],
+    ["type measured: a volume per area or a flow, an estimate of one, or a calibration [null]"],
+  ],
+  [
+    "a rate that is not there",
+    bandFieldRate,
+    [{ ...band, rate: undefined }],
+    ["missing rate: a rate per area [undefined]"],
+  ],
 ];
 
 refusalsOf("what is refused of volumes", rows);
