@@ -38,3 +38,13 @@ export const soundOrder = (job: unknown): WorkOrder => {
   if (order === null) throw new Error(problems.map(problemText).join("\n"));
   return order;
 };
+
+/** The findings of a job whose codes begin so, without their sources. */
+export const found = (job: unknown, prefix: string) =>
+  soundOrder(job)
+    .findings.filter(({ code }) => code.startsWith(prefix))
+    .map(({ code, severity, path, params, text }) => ({ code, severity, path, params, text }));
+
+/** The same as code and severity. */
+export const codes = (job: unknown, prefix: string): readonly string[] =>
+  found(job, prefix).map(({ code, severity }) => `${code} ${severity}`);

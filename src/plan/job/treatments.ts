@@ -6,7 +6,7 @@ import type { RateOf } from "../../tank/index.js";
 import type { ReadProduct } from "./read-products.js";
 import type { TreatedPart } from "./read-site.js";
 
-/** An growing-degree-day interval, read and checked. */
+/** A growing-degree-day interval, read and checked. */
 export interface ReadDegreeDays {
   readonly model: DegreeDayModel;
   readonly interval: Quantity<"degree-days", DegreeDaysOf<string>>;

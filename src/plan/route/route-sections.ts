@@ -1,9 +1,8 @@
 import { numberIn } from "../../quantity/index.js";
 import type { LoadingStep } from "../../tank/index.js";
-import { sprayTool } from "../shed/spray-section.js";
+import { loadText, sprayTool } from "../shed/spray-section.js";
 import { penned, type SheetBlock, type SheetRow, type SheetSection } from "../sheet/sheet-types.js";
 import { areaText, type FirstUnits, measureText, plainNumber, unitWords } from "../sheet/sheet-units.js";
-import { stepsOf, stepsText } from "../sheet/tool-amount.js";
 import type { Measure } from "../visit/measure.js";
 import type { RouteFill } from "./route-loads.js";
 import type { RouteOrder } from "./route-order.js";
@@ -125,15 +124,7 @@ export const fillSection = (writer: Writer, machine: readonly SheetBlock[]): She
         waterFirst(fill, spray.order.steps, writer),
         ...spray.products.map((product, p) => {
           const tool = tools[p];
-          const amount = product.loads[i]?.amount;
-          if (tool === undefined || amount === undefined) return "";
-          if (product.formulation !== "water-soluble packet") return stepsText(stepsOf(amount, tool), tool);
-          const packets = product.packets?.perLoad[i];
-          if (packets === undefined) return "ASK: packets?";
-          const whole = Math.round(packets);
-          return whole >= 1 && Math.abs(packets - whole) <= 1e-3 * packets
-            ? `${whole} packets`
-            : "STOP: part";
+          return tool === undefined ? "" : loadText(product, i, tool);
         }),
         amountText(fill.after, writer),
       ],

@@ -18,7 +18,7 @@ const jarRow = (order: SprayOrder, index: number, number: number): SheetRow | un
   return {
     cells: [
       name,
-      `${plainNumber(amount, amount < 10 ? 2 : 1)} ${dry ? "g" : "mL"}`,
+      `${plainNumber(amount, amount < 0.1 ? 4 : amount < 10 ? 2 : 1)} ${dry ? "g" : "mL"}`,
       dry ? "gram scale" : "syringe",
     ],
   };

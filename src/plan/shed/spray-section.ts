@@ -14,6 +14,7 @@ import {
 import { stepsOf, stepsText, type Tool, toolFor } from "../sheet/tool-amount.js";
 import type { WorkOrderCaution } from "../visit/cautions.js";
 import type { SprayedProduct, SprayOrder } from "../visit/spray-order.js";
+import { nearWhole } from "../visit/whole-packets.js";
 import type { WorkOrder } from "../visit/work-order.js";
 import { waterBlocks } from "./water-lines.js";
 
@@ -87,19 +88,23 @@ const marks = (step: LoadingStep, columns: readonly LoadColumn[], { order, tankU
     return low === high ? at(low) : `${at(low)} to ${at(high)}`;
   });
 
+/** What of a product goes into one load, as it is measured or counted. */
+export const loadText = (product: SprayedProduct, load: number, tool: Tool): string => {
+  const amount = product.loads[load]?.amount;
+  if (amount === undefined) return "";
+  const packets = product.packets?.perLoad[load];
+  if (product.formulation !== "water-soluble packet") return stepsText(stepsOf(amount, tool), tool);
+  if (packets === undefined) return "ASK: packets?";
+  const whole = Math.round(packets);
+  if (!nearWhole(packets)) return "STOP: part";
+  return `${whole} ${whole === 1 ? "packet" : "packets"}`;
+};
+
 const amounts = (index: number, columns: readonly LoadColumn[], { order, tools }: Writer): string[] =>
   columns.map(({ from }) => {
     const product = order.products[index];
     const tool = tools[index];
-    const amount = product?.loads[from]?.amount;
-    if (product === undefined || tool === undefined || amount === undefined) return "";
-    const packets = product.packets?.perLoad[from];
-    if (product.formulation !== "water-soluble packet") return stepsText(stepsOf(amount, tool), tool);
-    if (packets === undefined) return "ASK: packets?";
-    const whole = Math.round(packets);
-    if (whole >= 1 && Math.abs(packets - whole) <= 1e-3 * packets)
-      return `${whole} ${whole === 1 ? "packet" : "packets"}`;
-    return "STOP: part";
+    return product === undefined || tool === undefined ? "" : loadText(product, from, tool);
   });
 
 const textOf = (step: LoadingStep): string => {
@@ -194,7 +199,7 @@ const beforePouring = (mixed: boolean): SheetBlock => ({
 export const spraySection = (
   order: SprayOrder,
   number: number,
-  { name: site, measures }: WorkOrder["site"],
+  { name: site, area, measures }: WorkOrder["site"],
   first: FirstUnits,
   cautions: readonly WorkOrderCaution[],
 ): SheetSection => {
@@ -208,9 +213,12 @@ export const spraySection = (
     lines: new Map(cautions.flatMap(({ code, line }) => (line === undefined ? [] : [[code, line]]))),
   };
   const where = order.parts.length > 0 ? order.parts.join(", ") : site;
-  const sizes = sizesOf(measures, order.parts, first);
+  // The size of a part is the size of what is sprayed only where it is sprayed whole.
+  const whole = order.byPart.length > 0 || order.area.value === area.net.value;
+  const sizes = whole ? sizesOf(measures, order.parts, first) : [];
   const [only] = order.parts;
-  const size = order.parts.length === 1 && only !== undefined ? sizeOf(measures, only, first) : undefined;
+  const size =
+    whole && order.parts.length === 1 && only !== undefined ? sizeOf(measures, only, first) : undefined;
   const sized = size === undefined ? "" : ` (${size})`;
   const mixed = products.length > 1;
   return {

@@ -76,7 +76,7 @@ export const spreadSection = (
   };
   const parts = spreadRows(order, site);
   const rows = parts.map(({ part, area, perPass }) => {
-    const size = sizeOf(measures, part, first);
+    const size = order.byPart.length > 0 ? sizeOf(measures, part, first) : undefined;
     return row(size === undefined ? part : `${part}, ${size}`, area, stepsOf(perPass, tool));
   });
   const total = spreadSteps(order, site, tool);

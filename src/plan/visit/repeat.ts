@@ -17,7 +17,7 @@ import type { ReadJob } from "../job/read-job.js";
 import type { ReadDegreeDays, ReadTreatment } from "../job/treatments.js";
 import type { WithFindings } from "./with-findings.js";
 
-/** An growing-degree-day interval: since when it is counted, and when it has run out. */
+/** A growing-degree-day interval: since when it is counted, and when it has run out. */
 export interface DegreeDayInterval {
   /** The application from which it is counted. */
   readonly from: CivilDate;

@@ -15,7 +15,7 @@ export interface PacketShare {
 }
 
 /** A load that is within a tenth of a percent of whole packets takes whole packets: labels print rounded rates. */
-const nearWhole = (count: number): boolean =>
+export const nearWhole = (count: number): boolean =>
   Math.round(count) >= 1 && Math.abs(count - Math.round(count)) <= 1e-3 * count;
 
 /**

@@ -38,8 +38,8 @@ const stated = (
 ): Fertilizer<"stated"> => {
   const analysis = { basis: "oxide" as const, percent: { N: share?.in("% w/w") ?? 10 } };
   return heavy === undefined
-    ? fertilizer({ id: "stated", analysis })
-    : fertilizer({ id: "stated", analysis, form: "liquid", density: heavy });
+    ? fertilizer({ id: "the-label", analysis })
+    : fertilizer({ id: "the-label", analysis, form: "liquid", density: heavy });
 };
 
 export const liquidProductRateFormula: FormulaSpec = formula({
@@ -77,7 +77,7 @@ export const weightOfLiquidFormula: FormulaSpec = formula({
   equation: "m = V * d",
   run: ({ amount, density: heavy }) =>
     weightOfLiquid(
-      quantityOf<"volume", "product:stated">(amount.value, amount.unit, "product:stated", "amount"),
+      quantityOf<"volume", "product:the-label">(amount.value, amount.unit, "product:the-label", "amount"),
       stated(undefined, heavy),
     ),
   traps: [volumeTrap],
@@ -111,7 +111,7 @@ export const costPerAreaFormula: FormulaSpec = formula({
   run: ({ rate, price }) =>
     costPerArea({
       product: stated(undefined),
-      rate: quantityOf<"mass/area", "product:stated">(rate.value, rate.unit, "product:stated", "rate"),
+      rate: quantityOf<"mass/area", "product:the-label">(rate.value, rate.unit, "product:the-label", "rate"),
       price,
     }),
   traps: ["Pricing by the bag: part of a bag is left over."],
@@ -132,7 +132,7 @@ export const nutrientLiquids: readonly FormulaSpec[] = [
     equation: "V = m / d",
     run: ({ amount, density: heavy }) =>
       volumeOfLiquid(
-        quantityOf<"mass", "product:stated">(amount.value, amount.unit, "product:stated", "amount"),
+        quantityOf<"mass", "product:the-label">(amount.value, amount.unit, "product:the-label", "amount"),
         stated(undefined, heavy),
       ),
     traps: [volumeTrap],

@@ -37,7 +37,7 @@ const thin = ["mg/L", "mg/L"] as const;
 
 /** A fertilizer that states so much nitrogen. */
 const ofNitrogen = (share: Quantity<"mass/mass", "N/product">): Fertilizer<"stated"> =>
-  fertilizer({ id: "stated", analysis: { basis: "oxide", percent: { N: share.in("% w/w") } } });
+  fertilizer({ id: "the-label", analysis: { basis: "oxide", percent: { N: share.in("% w/w") } } });
 
 /** A fertilizer of which a part of the nitrogen is coated. */
 const coated = (id: string, slow: Quantity<"mass/mass", "N:slow/N">, share: number): Fertilizer =>
@@ -84,7 +84,7 @@ export const productRatePhosphateFormula: FormulaSpec = formula({
   run: ({ target, percent: share }) =>
     productRate(
       target,
-      fertilizer({ id: "stated", analysis: { basis: "oxide", percent: { P2O5: share.in("% w/w") } } }),
+      fertilizer({ id: "the-label", analysis: { basis: "oxide", percent: { P2O5: share.in("% w/w") } } }),
     ),
   traps: [
     "Taking phosphorus for phosphate: P2O5 is 2.29 times as heavy as the P in it.",
@@ -106,7 +106,7 @@ export const nutrientsSuppliedFormula: FormulaSpec = formula({
   equation: "n = R * a / 100",
   run: ({ rate: product, percent: share }) =>
     nutrientsSupplied(
-      quantityOf<"mass/area", "product:stated">(product.value, product.unit, "product:stated", "product"),
+      quantityOf<"mass/area", "product:the-label">(product.value, product.unit, "product:the-label", "product"),
       ofNitrogen(share),
     ).N ?? 0,
   traps: ["Dividing by the percentage: that goes from nitrogen to product, this from product to nitrogen."],
@@ -131,7 +131,7 @@ export const nutrientRates: readonly FormulaSpec[] = [
     run: ({ target, percent: share }) =>
       productRate(
         target,
-        fertilizer({ id: "stated", analysis: { basis: "oxide", percent: { K2O: share.in("% w/w") } } }),
+        fertilizer({ id: "the-label", analysis: { basis: "oxide", percent: { K2O: share.in("% w/w") } } }),
       ),
     traps: [
       "Taking potassium for potash: K2O is 1.2 times as heavy as the K in it.",
@@ -223,7 +223,7 @@ export const nutrientRates: readonly FormulaSpec[] = [
     equation: "c = P * a / 100",
     run: ({ amount, percent: share }) =>
       concentrationOf(
-        quantityOf<"mass/volume", "product:stated">(amount.value, amount.unit, "product:stated", "amount"),
+        quantityOf<"mass/volume", "product:the-label">(amount.value, amount.unit, "product:the-label", "amount"),
         ofNitrogen(share),
         "N",
       ),

@@ -179,8 +179,8 @@ export const packagesForNeedFormula: FormulaSpec = formula({
   equation: "n = ceil(M / B)",
   run: ({ need, contents }) =>
     quantity(
-      packagesFor(quantityOf<"mass", "product:stated">(need.value, need.unit, "product:stated", "need"), {
-        id: "stated",
+      packagesFor(quantityOf<"mass", "product:the-label">(need.value, need.unit, "product:the-label", "need"), {
+        id: "the-label",
         package: contents,
       }).count,
       "count",
@@ -202,8 +202,8 @@ export const packagesForVolumeFormula: FormulaSpec = formula({
   equation: "n = ceil(M / B)",
   run: ({ need, contents }) =>
     quantity(
-      packagesFor(quantityOf<"volume", "product:stated">(need.value, need.unit, "product:stated", "need"), {
-        id: "stated",
+      packagesFor(quantityOf<"volume", "product:the-label">(need.value, need.unit, "product:the-label", "need"), {
+        id: "the-label",
         package: contents,
       }).count,
       "count",
@@ -244,8 +244,8 @@ export const packages: readonly FormulaSpec[] = [
     equation: "A = B / R",
     run: ({ contents, rate: each }) =>
       packageCoverage(
-        { id: "stated", package: contents },
-        quantityOf<"mass/area", "product:stated">(each.value, each.unit, "product:stated", "rate"),
+        { id: "the-label", package: contents },
+        quantityOf<"mass/area", "product:the-label">(each.value, each.unit, "product:the-label", "rate"),
       ),
     traps: ["Reading the coverage on the bag: it holds for the rate on the bag alone."],
     basis: "definition",

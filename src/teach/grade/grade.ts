@@ -93,7 +93,7 @@ const numberFound = (
   const size = Math.abs(answer.value);
   // Three places of a small number are no rounding: 17 is not close to 20.
   const rounding = Math.max(place, Math.min(3 * place, 0.05 * size), 0.01 * size);
-  if (answer.noun === undefined && (off <= rounding || isShort(value, read, problem)))
+  if (answer.noun === undefined && (off <= rounding * (1 + 1e-9) || isShort(value, read, problem)))
     return { verdict: "close", number: "wrong" };
   if (isShifted(value, problem))
     return { verdict: "wrong", number: "wrong", mistake: "decimal point one place off" };

@@ -1,6 +1,7 @@
 import { type Dimension, isDimension, parseQuantity, quantityFrom, unitsOf } from "../../quantity/index.js";
 import type { QuizAnswer, QuizProblem } from "../topics/quiz-problem.js";
 import { type NumberInText, numberIn } from "./read-number.js";
+import { unitMissed, withoutExponents, wordMeant } from "./slips.js";
 import { type SaidStuff, stuffIn } from "./stuff.js";
 
 /** What a learner wrote, as far as it could be read. */
@@ -12,6 +13,8 @@ export interface ReadAnswer {
   readonly inUnit?: (value: number) => number;
   readonly unit: "as asked" | "another" | "wrong" | "not given" | "bare ounces";
   readonly unitText: string;
+  /** The unit that was meant, where a key was missed: it is taken where it is the one asked for. */
+  readonly slip?: string;
   readonly stuff?: SaidStuff;
   readonly unread?: "no number" | "two numbers" | "decimal comma" | "no amount";
 }
@@ -83,7 +86,7 @@ const synonyms: Readonly<Record<string, readonly string[]>> = {
   jugs: ["containers", "container", "bottles", "bottle", "packages", "package"],
 };
 
-type ReadUnit = Pick<ReadAnswer, "unit" | "inUnit" | "unitText">;
+type ReadUnit = Pick<ReadAnswer, "unit" | "inUnit" | "unitText" | "slip">;
 
 const countUnit = (text: string, noun: readonly string[]): ReadUnit => {
   const known = [...noun, ...(synonyms[noun[1] ?? ""] ?? []), "whole"];
@@ -92,11 +95,14 @@ const countUnit = (text: string, noun: readonly string[]): ReadUnit => {
     .replace(/[.,;!?]+(?=\s|$)/g, "")
     .split(/\s+/)
     .filter((word) => word !== "" && word !== "full");
-  const fits = words.every((word) => known.includes(word));
+  const strange = words.filter((word) => !known.includes(word));
+  const [slip] = strange.length === 1 ? strange.flatMap((word) => wordMeant(word, noun) ?? []) : [];
+  const fits = strange.length === 0 || slip !== undefined;
   return {
     unit: words.length === 0 ? "not given" : fits ? "as asked" : "wrong",
     inUnit: (value) => value,
     unitText: text.trim(),
+    ...(slip !== undefined && { slip }),
   };
 };
 
@@ -125,6 +131,14 @@ const moneyUnit = (text: string, currency: string, answer: QuizAnswer): ReadUnit
   };
 };
 
+/** A unit that does not fit: one in which a key was missed, or another. */
+const missed = (unit: string, answer: QuizAnswer): ReadUnit => {
+  const slip = unitMissed(unit);
+  const inUnit = slip === undefined ? undefined : crossing(slip, answer);
+  if (slip === undefined || inUnit === undefined) return { unit: "wrong", unitText: unit };
+  return { unit: slip === answer.unit ? "as asked" : "wrong", inUnit, unitText: unit, slip };
+};
+
 const plainUnit = (text: string, problem: QuizProblem): ReadUnit => {
   const { answer } = problem;
   const unit = plainUnits(text.replace(/[.,;!?]+$/, "").trim(), problem);
@@ -139,7 +153,7 @@ const plainUnit = (text: string, problem: QuizProblem): ReadUnit => {
     };
   }
   const across = crossing(unit, answer);
-  if (across === undefined) return { unit: "wrong", unitText: unit.trim() };
+  if (across === undefined) return missed(unit, answer);
   return { unit: Math.abs(across(1) - 1) < 1e-12 ? "as asked" : "another", inUnit: across, unitText: unit };
 };
 
@@ -198,7 +212,7 @@ export const readAnswer = (input: string, problem: QuizProblem): ReadAnswer => {
   const none = { unit: "not given", unitText: "" } as const;
   if (letter !== undefined) return { ...none, letter: letter.toUpperCase() };
   const counted = problem.answer.noun === undefined ? text : withoutSizes(text);
-  const plain = inDigits(counted)
+  const plain = withoutExponents(inDigits(counted))
     .replace(/\^(?=[23])/g, "")
     .replace(/[０-９]/g, (sign) => String("０１２３４５６７８９".indexOf(sign)))
     .replace(/[₀-₉]/g, (sign) => String("₀₁₂₃₄₅₆₇₈₉".indexOf(sign)))

@@ -35,7 +35,7 @@ const unreadWords: Readonly<Record<NonNullable<ReadAnswer["unread"]>, string>> =
   "no amount": "Say how much it is, not what it is more or less than.",
 };
 
-const unitWord = (parts: Parts, { unit, unitText }: ReadAnswer, problem: QuizProblem): string => {
+const unitWord = (parts: Parts, { unit, unitText, slip }: ReadAnswer, problem: QuizProblem): string => {
   if (unit === "bare ounces") {
     return "Write fl oz for a volume. Ounces alone are weight: 16 to the pound, where a gallon has 128 fluid ounces.";
   }
@@ -45,22 +45,26 @@ const unitWord = (parts: Parts, { unit, unitText }: ReadAnswer, problem: QuizPro
   if (parts.meant !== undefined) {
     return `Your number is right in ${unitWords(parts.meant)}. The question asks for ${askedUnit(problem)}: convert it, or write your unit.`;
   }
+  if (slip !== undefined)
+    return `No unit is written "${unitText}". Did you mean ${unitWords(slip)}? Write the unit again.`;
   return `The unit does not fit: you wrote "${unitText}", and the question asks for ${askedUnit(problem)}.`;
 };
 
 const ofWord = ({ stuff = "none" }: ReadAnswer, { answer }: QuizProblem): string =>
   `You wrote ${stuffWords[stuff] ?? stuff}. The question asks for ${stuffWords[answer.of] ?? answer.of}.`;
 
-const rightWords = ({ unit }: Parts, problem: QuizProblem): string =>
-  unit === "not given" && problem.answer.noun === undefined && !isBare(problem.answer.unit)
-    ? `Right. Write the unit, too, so that nobody has to guess: ${askedUnit(problem)}.`
-    : "Right.";
+const rightWords = ({ unit }: Parts, { slip, unitText }: ReadAnswer, problem: QuizProblem): string =>
+  slip !== undefined
+    ? `Right. "${unitText}" was read as ${askedUnit(problem)}.`
+    : unit === "not given" && problem.answer.noun === undefined && !isBare(problem.answer.unit)
+      ? `Right. Write the unit, too, so that nobody has to guess: ${askedUnit(problem)}.`
+      : "Right.";
 
 /** What to tell a learner. */
 export const saidOf = (parts: Parts, read: ReadAnswer, problem: QuizProblem): string => {
   if (read.unread !== undefined) return unreadWords[read.unread];
   if (parts.verdict === "unread") return `There is no choice ${read.letter}. The choices are A to D.`;
-  if (parts.verdict === "right") return rightWords(parts, problem);
+  if (parts.verdict === "right") return rightWords(parts, read, problem);
   const wrongUnit = parts.unit === "wrong" ? unitWord(parts, read, problem) : undefined;
   const wrongStuff = parts.of === "wrong" ? ofWord(read, problem) : undefined;
   const more = [wrongUnit, wrongStuff].filter((each) => each !== undefined);
@@ -68,9 +72,8 @@ export const saidOf = (parts: Parts, read: ReadAnswer, problem: QuizProblem): st
     return ["The number is right.", ...more].filter((_, i) => i > 0 || parts.meant === undefined).join(" ");
   }
   const mistake = problem.mistakes.find((each) => each.mistake === parts.mistake)?.says;
-  if (parts.verdict === "close") {
-    return ["Very close. Keep all digits on the way, and round once, at the end.", ...more].join(" ");
-  }
+  // A number that is close has its unit and its substance right, or it is wrong altogether.
+  if (parts.verdict === "close") return "Very close. Keep all digits on the way, and round once, at the end.";
   const known = mistake ?? (parts.mistake === undefined ? undefined : mistakes[parts.mistake]);
   const number =
     known === undefined

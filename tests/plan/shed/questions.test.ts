@@ -211,17 +211,16 @@ describe.each([
   ["granules alone, metric", granules, jobAt("granules-metric")],
   ["a liquid by the acre with packets and a part tank", liquid, jobAt("liquid-by-the-acre")],
 ] as const)("%s", (_, questions, job) => {
-  const order = soundOrder(job);
-  const paper = { shed: workOrderText(order), office: workOrderText(order, { copy: "office" }) };
+  const paper = (copy: "shed" | "office"): string => workOrderText(soundOrder(job), { copy });
 
   test("is asked twenty questions", () => expect(questions.length).toBe(20));
 
   test.each(questions)("%s: %s", (_who, _question, line, copy = "shed") => {
-    expect(joined(paper[copy as "shed"])).toContain(line);
+    expect(joined(paper(copy as "shed"))).toContain(line);
   });
 
   test("has on its page all that the text of a table or a list says", () => {
-    const page = pageText(workOrderHtml(order));
+    const page = pageText(workOrderHtml(soundOrder(job)));
     for (const section of ["STOP and call", "STORE", "AFTERWARD", "RECORD"]) expect(page).toContain(section);
     for (const [, , line, copy] of questions)
       if (copy === undefined && /^(SET|NOT|WATER|NO WATER|Only then)/.test(line))
@@ -229,6 +228,6 @@ describe.each([
   });
 
   test("says nothing that claims a leave to apply", () => {
-    expect(joined(paper.shed)).toMatch(/it does not authori[sz]e an application/);
+    expect(joined(paper("shed"))).toMatch(/it does not authori[sz]e an application/);
   });
 });

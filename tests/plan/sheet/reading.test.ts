@@ -250,14 +250,13 @@ describe.each([
   ["spread-two-passes", spread],
   ["regulator-metric", metric],
 ] as const)("%s", (name, questions) => {
-  const order = soundOrder(jobAt(name));
-  const paper = { shed: workOrderText(order), office: workOrderText(order, { copy: "office" }) };
+  const paper = (copy: "shed" | "office"): string => workOrderText(soundOrder(jobAt(name)), { copy });
 
   test("is asked twenty questions", () => expect(questions.length).toBe(20));
 
   for (const [who, question, look, answer, copy = "shed"] of questions) {
     test(`${who}: ${question}`, () => {
-      const found = look(paper[copy]);
+      const found = look(paper(copy));
       if (answer instanceof RegExp) return expect(found).toMatch(answer);
       expect(found).toContain(answer.unit);
       const read = numberIn(found.replace(/^[A-Z ]+/, ""));

@@ -63,10 +63,15 @@ describe("the catalogue", () => {
     for (const entry of entries) {
       expect(entry.title, entry.id).toMatch(/^[A-Z0-9].+[^.]$/);
       if (entry.basis === "published") expect(entry.sources.length, entry.id).toBeGreaterThan(0);
-      for (const { title, publisher, url } of entry.sources) {
+      for (const { title, publisher, url, where } of entry.sources) {
         expect(title.length, entry.id).toBeGreaterThan(5);
         expect(publisher.length, entry.id).toBeGreaterThan(2);
         expect(url ?? "https://", entry.id).toMatch(/^https?:\/\//);
+        expect(where?.length ?? 3, entry.id).toBeGreaterThan(2);
+      }
+      for (const { label, name, symbol } of [...entry.inputs, entry.output]) {
+        expect(label, entry.id).toMatch(/^[A-Za-z0-9].*[^.]$/);
+        expect(name.length * symbol.length, entry.id).toBeGreaterThan(0);
       }
       expect(entry.traps.length, entry.id).toBeGreaterThan(0);
       expect(

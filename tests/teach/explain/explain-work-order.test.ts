@@ -5,25 +5,34 @@ import { read } from "../../house/sources.js";
 
 const job = JSON.parse(read("examples/park-visit/job.json")) as Job;
 const year = (value: number): number[] => Array.from({ length: 365 }, () => value);
-const order = workOrder({
-  ...job,
-  temperatures: {
-    type: "daily-temperatures",
-    version: 1,
-    start: "2015-01-01",
-    unit: "°C",
-    sensor: "air",
-    min: year(8),
-    max: year(20),
-    source: "level days, for a test",
-  },
-});
+const orderOf = () =>
+  workOrder({
+    ...job,
+    temperatures: {
+      type: "daily-temperatures",
+      version: 1,
+      start: "2015-01-01",
+      unit: "°C",
+      sensor: "air",
+      min: year(8),
+      max: year(20),
+      source: "level days, for a test",
+    },
+  });
 
 describe("the working of a work order", () => {
-  const working = explainWorkOrder(order);
-  const titled = (title: string) => working.derivations.find((one) => one.title === title);
+  const made = () => {
+    const order = orderOf();
+    const working = explainWorkOrder(order);
+    return {
+      order,
+      working,
+      titled: (title: string) => working.derivations.find((one) => one.title === title),
+    };
+  };
 
   it("explains every amount of what is spread, part by part", () => {
+    const { order, titled } = made();
     expect(order.spreads.length).toBeGreaterThan(0);
     for (const spread of order.spreads) {
       const whole = titled(`${spread.productName}: in all`);
@@ -39,6 +48,7 @@ describe("the working of a work order", () => {
   });
 
   it("explains every load of what is sprayed, and the carrier", () => {
+    const { order, working, titled } = made();
     expect(order.sprays.length).toBeGreaterThan(0);
     for (const spray of order.sprays) {
       expect(titled(`${spray.treatment}: spray to mix`)?.exact.in("gal" as never)).toBeCloseTo(
@@ -57,11 +67,13 @@ describe("the working of a work order", () => {
   });
 
   it("leaves little out, and says what", () => {
+    const { working } = made();
     expect(working.derivations.length).toBeGreaterThan(4 * working.notExplained.length);
     expect(working.notExplained.filter((text) => !text.endsWith("."))).toEqual([]);
   });
 
   it("comes out the same of a stored order, and in the units that are asked for", () => {
+    const { order, working } = made();
     const stored = JSON.parse(JSON.stringify(order)) as typeof order;
     expect(JSON.stringify(explainWorkOrder(stored))).toBe(JSON.stringify(working));
     const metric = explainWorkOrder(order, { units: "metric" });
@@ -75,6 +87,7 @@ describe("the working of a work order", () => {
   });
 
   it("refuses what is no work order", () => {
+    const order = orderOf();
     expect(() => explainWorkOrder({} as never)).toThrow(RatewrightError);
     expect(() => explainWorkOrder(order, { units: "us" as "US" })).toThrow(/options.units/);
     expect(() => explainWorkOrder(order, { unit: "US" } as never)).toThrow(/units/);

@@ -237,4 +237,14 @@ export const furtherAnswers: readonly Row[] = [
   [lha, "wrong", ["380 mL/ha", "380 L/acre", "38 L/ha", "380 gal/ha"]],
   [phosphorus, "wrong", ["2.18 lb of nitrogen", "2.18 oz P", "2.18 kg phosphorus"]],
   [hours, "wrong", ["2 h 4 min", "two hours and 4 minutes", "24 h", "2.4 min"]],
+  // A key that was missed in the unit, and a number as a machine writes it.
+  [sixBags, "right", ["6 bgs", "6 bgas of feed", "6e0", "6e0 bags"]],
+  [sixBags, "wrong", ["6 tags of", "6e1", "6 bgs plus"]],
+  [jugs, "right", ["3 jgus", "0.3e1 jugs"]],
+  [nit, "right", ["22.5 punds", "22.5 lsb", "2.25e1 lb", "225e-1 lb"]],
+  [nit, "wrong", ["22.5 gla", "22.5 galons", "22.5 onces", "2.25e2 lb"]],
+  [min, "right", ["97 mintes"]],
+  [min, "wrong", ["97 horus"]],
+  [rate, "right", ["2.5e0 lb/1000"]],
+  [water, "right", ["1.87e3 gallns"]],
 ];

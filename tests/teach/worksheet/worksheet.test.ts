@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { worksheetCsv, worksheetHtml, worksheetMarkdown } from "../../../src/teach/index.js";
 import { problem, problemTopics, worksheet } from "../../../src/teach/problems/index.js";
 
-const sheet = worksheet({ count: 25, seed: 5, units: "US" });
+const sheetOf = () => worksheet({ count: 25, seed: 5, units: "US" });
 
 /** Rows and cells by RFC 4180, read apart from the code that writes them. */
 const readCsv = (text: string): string[][] =>
@@ -14,11 +14,13 @@ const readCsv = (text: string): string[][] =>
 
 describe("a worksheet", () => {
   it("is the same for its seed, and another for another", () => {
+    const sheet = sheetOf();
     expect(worksheet({ count: 25, seed: 5, units: "US" })).toEqual(sheet);
     expect(worksheet({ count: 25, seed: 6, units: "US" })).not.toEqual(sheet);
   });
 
   it("has no problem twice, lets every topic take its turn, and says how to make each again", () => {
+    const sheet = sheetOf();
     expect(new Set(sheet.problems.map(({ text }) => text)).size).toBe(25);
     const topics = sheet.problems.slice(0, problemTopics.length).map(({ topic }) => topic);
     expect(new Set(topics).size).toBe(Math.min(25, problemTopics.length));
@@ -74,6 +76,7 @@ describe("a problem", () => {
 
 describe("Markdown", () => {
   it("holds each problem, and the key below", () => {
+    const sheet = sheetOf();
     const text = worksheetMarkdown(sheet, { choices: true });
     const [above = "", below = ""] = text.split("\n## Key\n");
     expect(above.match(/^\d+\. /gm)).toHaveLength(25);
@@ -85,6 +88,7 @@ describe("Markdown", () => {
 
 describe("HTML", () => {
   it("shows no answer on a sheet without its key", () => {
+    const sheet = sheetOf();
     const html = worksheetHtml(sheet, { key: false });
     expect(html.match(/class="work"/g)).toHaveLength(25);
     for (const { steps } of sheet.problems) expect(html).not.toContain(steps[0]);
@@ -92,6 +96,7 @@ describe("HTML", () => {
   });
 
   it("keeps signs of HTML in texts as they are, and runs nothing", () => {
+    const sheet = sheetOf();
     const html = worksheetHtml(sheet, { title: '<script>alert("1")</script> & more' });
     expect(html).not.toMatch(/<script/);
     expect(html).toContain("&lt;script&gt;");
@@ -101,6 +106,7 @@ describe("HTML", () => {
 
 describe("CSV", () => {
   it("has a row for each problem that reads back as it was", () => {
+    const sheet = sheetOf();
     const [head = [], ...rows] = readCsv(worksheetCsv(sheet));
     expect(rows).toHaveLength(25);
     rows.forEach((row, i) => {

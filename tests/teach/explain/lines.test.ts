@@ -1,0 +1,164 @@
+// Workings written out by hand, line by line, as they have to read.
+import { describe, expect, it } from "vitest";
+import { quantity } from "../../../src/index.js";
+import { derivationMarkdown, derivationText, explain, explainChain } from "../../../src/teach/index.js";
+import { problemsOf } from "../../errors.js";
+
+const lines = (...given: Parameters<typeof explain>): readonly string[] =>
+  derivationText(explain(...given)).split("\n");
+
+describe("the working of a formula", () => {
+  it("crosses units one by one, puts the numbers in, and rounds at the end", () => {
+    // 88 ft at 3 mph: 3 x 5,280 / 3,600 = 4.4 ft/s, 20 s
+    expect(lines("course-time", { course: quantity(88, "ft"), speed: quantity(3, "mi/h") })).toEqual([
+      "Time for a course at a speed",
+      "L = 88 ft (measured course)",
+      "v = 3 mi/h (ground speed)",
+      "t = L ÷ v",
+      "3 mi/h × 5,280 = 15,840 ft/h",
+      "15,840 ft/h ÷ 3,600 = 4.4 ft/s",
+      "t = (88 ft) ÷ (4.4 ft/s)",
+      "t = 20 s",
+      "20 s needs no rounding",
+    ]);
+  });
+
+  it("says how it was rounded, to as many digits as asked", () => {
+    const given = { course: quantity(100, "ft"), speed: quantity(3, "mi/h") };
+    // 100 / 4.4 = 22.7272...
+    expect(lines("course-time", given).slice(-2)).toEqual([
+      "t = 22.7273 s",
+      "22.7273 s ≈ 22.7 s, rounded to 3 significant digits",
+    ]);
+    expect(lines("course-time", given, { digits: 1 }).at(-1)).toBe(
+      "22.7273 s ≈ 20 s, rounded to 1 significant digit",
+    );
+    expect(lines("course-time", given, { digits: 6 }).at(-1)).toBe("22.7273 s needs no rounding");
+    expect(explain("course-time", given, { digits: 1 }).result.value).toBe(20);
+    expect(explain("course-time", given).exact.value).toBeCloseTo(22.727272727, 8);
+  });
+
+  it("in metric units, with the result in the unit that is asked for", () => {
+    expect(
+      lines(
+        "course-time",
+        { course: quantity(50, "m"), speed: quantity(9, "km/h") },
+        { units: "metric", unit: "min" },
+      ),
+    ).toEqual([
+      "Time for a course at a speed",
+      "L = 50 m (measured course)",
+      "v = 9 km/h (ground speed)",
+      "t = L ÷ v",
+      "9 km/h × 1,000 = 9,000 m/h",
+      "9,000 m/h ÷ 3,600 = 2.5 m/s",
+      "t = (50 m) ÷ (2.5 m/s)",
+      "t = 20 s",
+      "20 s ÷ 60 = 0.333333 min",
+      "0.333333 min ≈ 0.333 min, rounded to 3 significant digits",
+    ]);
+  });
+
+  it("what is wrong is told all at once, by its place", () => {
+    const told = (...given: readonly unknown[]): readonly string[] =>
+      problemsOf(() => explain(...(given as Parameters<typeof explain>))).map(
+        ({ code, path, expected }) => `${code} ${path}: ${expected}`,
+      );
+    const good = { course: quantity(88, "ft"), speed: quantity(3, "mi/h") };
+    expect(told("course-time", {})).toEqual([
+      "missing inputs.course: measured course: a quantity of length, such as in ft",
+      "missing inputs.speed: ground speed: a quantity of length/time, such as in mi/h",
+    ]);
+    expect(told("course-time", good, { digits: 7 })).toEqual(["range options.digits: 6 or less"]);
+    expect(told("course-time", good, { digits: 0 })).toEqual(["range options.digits: 1 or more"]);
+    expect(told("course-time", good, { digits: 2.5 })[0]).toMatch(/^range options\.digits: .*whole number/);
+    expect(told("course-time", good, { units: "SI" })).toEqual(['type options.units: one of "US", "metric"']);
+    expect(told("course-time", good, { unit: 5 })).toEqual([
+      "type options.unit: a unit, such as lb/1000 ft2",
+    ]);
+    expect(told("course-time", good, { unit: "ft" })).toEqual([
+      "unit/mismatch options.unit: a unit of time, such as s",
+    ]);
+    expect(told(undefined, good)).toEqual(["missing id: the id of a catalogue entry"]);
+    expect(told(5, good)).toEqual(["type id: the id of a catalogue entry"]);
+    expect(told("nothing-like-it", good)).toEqual(["type id: the id of an entry of catalogue()"]);
+    expect(told("boom-width", { nozzles: 12, spacing: quantity(20, "in", "N" as never) }).length).toBe(1);
+  });
+});
+
+describe("a working as Markdown", () => {
+  const working = explain("course-time", { course: quantity(100, "ft"), speed: quantity(3, "mi/h") });
+  it("has a heading, the equation as TeX, and the end in bold", () => {
+    expect(derivationMarkdown(working).split("\n")).toEqual([
+      "### Time for a course at a speed",
+      "",
+      "- L = 100 ft (measured course)",
+      "- v = 3 mi/h (ground speed)",
+      String.raw`- $t = \frac{L}{v}$`,
+      "- 3 mi/h × 5,280 = 15,840 ft/h",
+      "- 15,840 ft/h ÷ 3,600 = 4.4 ft/s",
+      "- t = (100 ft) ÷ (4.4 ft/s)",
+      "- t = 22.7273 s",
+      "- **22.7273 s ≈ 22.7 s, rounded to 3 significant digits**",
+    ]);
+  });
+
+  it("of a chain has a heading for each part, and nothing in it reads as Markdown", () => {
+    const chain = explainChain("Two courses", [
+      { id: "course-time", inputs: { course: quantity(88, "ft"), speed: quantity(3, "mi/h") } },
+      { id: "course-time", inputs: { course: quantity(44, "ft"), speed: quantity(3, "mi/h") } },
+    ]);
+    const parts = derivationMarkdown(chain)
+      .split("\n")
+      .filter((line) => line.startsWith("####"));
+    expect(parts.length).toBe(2);
+    expect(derivationText(chain).split("\n\n").length).toBe(3);
+    const marked = { ...working, title: "a *b* _c_ [d] `e` #f" };
+    expect(derivationMarkdown(marked).split("\n")[0]).toBe("### a \\*b\\* \\_c\\_ \\[d\\] \\`e\\` \\#f");
+  });
+
+  it("of what is no working is refused by its place", () => {
+    const told = (input: unknown): readonly string[] =>
+      problemsOf(() => derivationText(input as never)).map(
+        ({ code, path, expected }) => `${code} ${path}: ${expected}`,
+      );
+    const [first, ...rest] = working.steps;
+    expect(told(5)).toEqual(["type derivation: a derivation, as explain gives"]);
+    expect(told({ ...working, type: "x" })).toEqual(['type derivation.type: "derivation"']);
+    expect(told({ ...working, title: 5 })).toEqual(["type derivation.title: a title"]);
+    expect(told({ ...working, steps: 5 })[0]).toMatch(/^type derivation\.steps: /);
+    expect(told({ ...working, steps: [...rest, 5] })).toEqual([
+      `type derivation.steps[${rest.length}]: a step of a derivation`,
+    ]);
+    expect(told({ ...working, steps: [{ ...first, kind: 5 }] })).toEqual([
+      "type derivation.steps[0].kind: a kind of step",
+    ]);
+    expect(told({ ...working, steps: [{ ...first, text: 5 }] })).toEqual([
+      "type derivation.steps[0].text: the line of a step",
+    ]);
+    expect(told({ ...working, steps: [{ ...first, tex: 5 }] })).toEqual([
+      "type derivation.steps[0].tex: a text",
+    ]);
+    expect(told({ ...working, steps: [{ ...first, part: 5 }] })).toEqual([
+      "type derivation.steps[0].part: a text",
+    ]);
+  });
+});
+
+describe("a crossing of units", () => {
+  const crossing = (
+    id: string,
+    inputs: Readonly<Record<string, unknown>>,
+    units: "US" | "metric" = "US",
+  ): readonly string[] =>
+    explain(id, inputs, { units })
+      .steps.filter(({ kind }) => kind === "crossing")
+      .map(({ text }) => text);
+  it("a temperature by its two figures, a cold one in parentheses", () => {
+    const humid = (value: number, unit: "°C" | "°F" | "K") =>
+      crossing("saturation-vapor-pressure", { temperature: quantity(value, unit) }, "metric");
+    expect(humid(68, "°F")).toEqual(["(68 °F − 32) ÷ 1.8 = 20 °C"]);
+    expect(humid(293.15, "K")).toEqual(["293.15 K − 273.15 = 20 °C"]);
+    expect(humid(20, "°C")).toEqual([]);
+  });
+});
