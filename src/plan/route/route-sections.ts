@@ -4,6 +4,7 @@ import { loadText, sprayTool } from "../shed/spray-section.js";
 import { penned, type SheetBlock, type SheetRow, type SheetSection } from "../sheet/sheet-types.js";
 import { areaText, type FirstUnits, measureText, plainNumber, unitWords } from "../sheet/sheet-units.js";
 import type { Measure } from "../visit/measure.js";
+import type { SprayedProduct } from "../visit/spray-order.js";
 import type { RouteFill } from "./route-loads.js";
 import type { RouteOrder } from "./route-order.js";
 
@@ -85,7 +86,7 @@ export const routeSection = (writer: Writer): SheetSection => {
       { kind: "table", heads: ["", "area", out, `${holder} before`, `${holder} after`], rows },
       {
         kind: "text",
-        text: `Whole route: ${amountText(order.loads.amount, writer)}. ${counted(order.loads.fills.length, "filling")}: ${amountText(order.loads.loaded, writer)}${onTop}; ${amountText(order.loads.leftOver, writer)} left in ${order.method === "spray" ? "tank and hoses" : "the hopper"} at the end${order.method === "spray" ? `: ${penned} (labeled site, at or below the label rate)` : ""}.${hosesText(writer)}`,
+        text: `Whole route: ${amountText(order.loads.amount, writer)}. ${counted(order.loads.fills.length, "filling")}: ${amountText(order.loads.loaded, writer)}${onTop}; ${amountText(order.loads.leftOver, writer)} left in ${order.method === "spray" ? "tank and hoses" : "the hopper"} at the end${order.method === "spray" && order.loads.leftOver.value > 0 ? `: ${penned} (labeled site, at or below the label rate)` : ""}.${hosesText(writer)}`,
       },
     ],
   };
@@ -130,7 +131,9 @@ export const fillSection = (writer: Writer, machine: readonly SheetBlock[]): She
       ],
     }),
   );
-  const names = spray.products.map(({ productName }, p) => `${productName} (${tools[p]?.name ?? ""})`);
+  const measuredBy = ({ formulation }: SprayedProduct, p: number): string =>
+    formulation === "water-soluble packet" ? "COUNT" : (tools[p]?.name ?? "");
+  const names = spray.products.map((product, p) => `${product.productName} (${measuredBy(product, p)})`);
   return [
     {
       id: "fills",
