@@ -96,7 +96,7 @@ const mowings: TurfRule = ({ what, label, turf }) => {
         ? {
             code: "too-few-mowings",
             severity: "warning",
-            text: `${what}: ${turf.mowings} mowings; the label wants ${minimum}.`,
+            text: `${what}: ${turf.mowings} ${turf.mowings === 1 ? "mowing" : "mowings"}; the label wants ${minimum}.`,
             params: { mowings: turf.mowings, minimum },
             source: label.source,
           }

@@ -175,7 +175,7 @@ const shelfFindings = (
       severity: "caution",
       path: "products",
       params: { product: id, keepsUntil, amount, unit: size.unit },
-      text: `${name}: what is ordered now keeps until ${keepsUntil}; ${later.length} of its applications come later. Order for those separately.`,
+      text: `${name}: what is ordered now keeps until ${keepsUntil}; ${later.length} of its applications ${later.length === 1 ? "comes" : "come"} later. Order for those separately.`,
     },
   ];
 };

@@ -50,12 +50,13 @@ export const place = (
   });
   book.visits.set(date, applications);
   if (latest !== null && compareDates(date, latest) > 0) {
+    const days = daysBetween(latest, date);
     book.findings.push({
       code: "schedule/late",
       severity: "caution",
       path: treatment.path,
-      params: { treatment: id, number, date, reapplyBy: latest, days: daysBetween(latest, date) },
-      text: `${id}: ${date} is ${daysBetween(latest, date)} days after ${latest}, the date by which to reapply.`,
+      params: { treatment: id, number, date, reapplyBy: latest, days },
+      text: `${id}: ${date} is ${days} ${days === 1 ? "day" : "days"} after ${latest}, the date by which to reapply.`,
     });
   }
   const limits = asked(book, treatment, date);

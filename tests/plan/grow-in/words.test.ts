@@ -87,11 +87,12 @@ describe("against the label", () => {
       finding(
         "too-few-mowings",
         "warning",
-        "post-emergent herbicide: 1 mowings; the label wants 2.",
+        "post-emergent herbicide: 1 mowing; the label wants 2.",
         { mowings: 1, minimum: 2 },
         "the label",
       ),
     ]);
+    expect(asked(two, { ...old, mowings: 0 }).findings[0]?.text).toContain("0 mowings; the label wants 2.");
     expect(asked(two, { ...old, mowings: 2 }).findings).toEqual([]);
     expect(asked(two, { ...old, mowings: 2 }).checked).toContain("t: mowings against the label");
     expect(asked(two, old).notChecked).toContain("t: the number of mowings, of which the label wants 2.");

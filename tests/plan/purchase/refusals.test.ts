@@ -150,7 +150,7 @@ describe("what is told", () => {
         severity: "caution",
         path: "products",
         params: { product: "a", keepsUntil: "2026-05-03", amount: 120, unit: "lb" },
-        text: "feed: what is ordered now keeps until 2026-05-03; 1 of its applications come later. Order for those separately.",
+        text: "feed: what is ordered now keeps until 2026-05-03; 1 of its applications comes later. Order for those separately.",
       },
     ]);
     expect(
