@@ -1,5 +1,5 @@
 import { touches } from "../../ledger/house.js";
-import type { Finding } from "../../quantity/index.js";
+import { type Finding, inUnit } from "../../quantity/index.js";
 import { type WateringIn, wateringIn } from "../../water/index.js";
 import type { ReadWater, ReadWaterEvent } from "../job/read-water.js";
 import type { ReadTreatment } from "../job/treatments.js";
@@ -23,13 +23,17 @@ export const weighed = (
   const { end } = treatment;
   if (end === undefined || Date.parse(water.until) < Date.parse(end)) return undefined;
   const events = eventsOn(treatment, water);
-  const of = (list: readonly ReadWaterEvent[]): WateringIn =>
-    wateringIn({
+  const of = (list: readonly ReadWaterEvent[]): WateringIn => {
+    const found = wateringIn({
       rule,
       end,
       until: water.until,
       water: list.map(({ at, depth, by }) => ({ at, depth, by })),
     });
+    // A rule that states no depth is told in the unit in which the job writes its water.
+    const unit = (rule.least ?? rule.most ?? events[0]?.depth)?.unit;
+    return unit === undefined ? found : { ...found, early: inUnit(found.early, unit) };
+  };
   return { all: of(events), sure: of(events.filter(({ known }) => known !== "forecast")) };
 };
 

@@ -1,0 +1,228 @@
+// What is told of rain and irrigation after the work, word by word, and each line of the sheet about water.
+import { describe, expect, test } from "vitest";
+import { type Job, workOrderText } from "../../../src/plan/index.js";
+import { found, smallJob, soundOrder } from "../helpers.js";
+import { flat } from "../sheet/read-paper.js";
+
+const inch = (value: number) => ({ value, unit: "in" });
+const hours = (value: number) => ({ value, unit: "h" });
+const rate = { value: 0.4, unit: "fl oz/1000 ft2", of: "product" };
+const label = (rule: object) => ({ ...rule, source: "label (invented)" });
+
+const tank = (a: object, b: object, more: object = {}, treatment: object = {}): Job =>
+  smallJob({
+    products: [
+      { id: "a", name: "A", form: "liquid", formulation: "EC", wateringIn: a as never },
+      { id: "b", name: "B", form: "liquid", formulation: "EC", wateringIn: b as never },
+    ],
+    sprayer: {
+      tank: { value: 20, unit: "gal" },
+      applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+    },
+    treatments: [
+      {
+        id: "s",
+        method: "spray",
+        end: "2026-05-04T09:00-05:00",
+        mix: [
+          { product: "a", rate },
+          { product: "b", rate },
+        ],
+        ...treatment,
+      },
+    ],
+    ...more,
+  } as Partial<Job>);
+const water = (...list: readonly (readonly [string, number, string, string])[]) => ({
+  water: {
+    until: "2026-05-06T09:00-05:00",
+    events: list.map(([at, depth, by, known]) => ({
+      at: `2026-05-${at}-05:00`,
+      depth: inch(depth),
+      by,
+      known,
+    })),
+  },
+});
+const calm = label({ most: inch(5) });
+const wet = label({ least: inch(0.25), within: hours(24) });
+const told = (job: Job) =>
+  found(job, "watering-in/").map(({ code, severity, path, params, text }) => [
+    `${severity} ${code.slice(12)}`,
+    path,
+    params,
+    text,
+  ]);
+const paper = (job: Job, options: object = {}): string =>
+  flat(workOrderText(soundOrder(job), { width: 400, ...options }));
+
+describe("findings", () => {
+  test("one wants water, the other a dry leaf", () => {
+    expect(told(tank(wet, label({ notBefore: hours(6) })))).toEqual([
+      [
+        "caution wet-and-dry",
+        "treatments[0]",
+        { wet: "a", dry: "b", timeLeft: 1 },
+        "A has to be watered in within 24 h, and B must stay dry on the leaf for 6 h, in one tank. Water only after 6 h, and check both labels: washing it down may end what B does.",
+      ],
+    ]);
+    expect(told(tank(label({ least: inch(0.25) }), label({ notBefore: hours(6) })))).toEqual([
+      [
+        "warning wet-and-dry",
+        "treatments[0]",
+        { wet: "a", dry: "b", timeLeft: 0 },
+        "A has to be watered in, and B must stay dry on the leaf for 6 h, in one tank. No watering can do both: apply them separately.",
+      ],
+    ]);
+    const [finding] = soundOrder(tank(wet, label({ notBefore: hours(6) }))).findings.filter(({ code }) =>
+      code.startsWith("watering-in/"),
+    );
+    expect(finding?.source).toBe("label (invented); label (invented)");
+  });
+  test("one wants more than the other takes", () => {
+    expect(told(tank(label({ least: inch(0.6) }), label({ most: inch(0.5) })))).toEqual([
+      [
+        "warning amounts",
+        "treatments[0]",
+        { wet: "a", dry: "b", least: "0.6 in", most: "0.5 in" },
+        "A needs at least 0.6 in of water, and B at most 0.5 in. No watering can do both: apply them separately.",
+      ],
+    ]);
+  });
+  test("rain before the leaf may get wet, to the minute", () => {
+    const dry = label({ notBefore: hours(6) });
+    expect(told(tank(dry, calm, water(["04T14:59", 0.1, "rain", "forecast"])))).toEqual([
+      [
+        "warning too-soon",
+        "treatments[0]",
+        { treatment: "s", product: "a", early: 0.1, unit: "in", dryUntil: "2026-05-04T15:00-05:00" },
+        "A: 0.1 in of water is expected before 2026-05-04 15:00, while the label wants the leaf dry. Postpone the irrigation or the application.",
+      ],
+    ]);
+    expect(told(tank(dry, calm, water(["04T15:00", 0.1, "rain", "forecast"])))).toEqual([]);
+  });
+  test("more than the label states at most, and not just as much", () => {
+    const most = label({ most: inch(0.5), within: hours(24) });
+    expect(told(tank(most, calm, water(["04T15:00", 0.5, "irrigation", "planned"])))).toEqual([]);
+    expect(told(tank(most, calm, water(["04T15:00", 0.6, "irrigation", "planned"])))).toEqual([
+      [
+        "warning too-much",
+        "treatments[0]",
+        { treatment: "s", product: "a", over: expect.closeTo(0.1, 9), unit: "in", most: "0.5 in" },
+        "A: 0.1 in more water is expected than the 0.5 in that the label states at most: product may leach or run off.",
+      ],
+    ]);
+  });
+  test("water that is missing, or that only a forecast brings", () => {
+    expect(told(tank(wet, calm, water(["04T15:00", 0.1, "irrigation", "planned"])))).toEqual([
+      [
+        "caution not-planned",
+        "treatments[0]",
+        {
+          treatment: "s",
+          product: "a",
+          by: "2026-05-05T09:00-05:00",
+          missing: expect.closeTo(0.15, 9),
+          unit: "in",
+        },
+        "A: 0.15 in is missing of the 0.25 in of water that the label wants by 2026-05-05 09:00: plan the irrigation.",
+      ],
+    ]);
+    expect(told(tank(wet, calm, water(["04T15:00", 0.3, "rain", "forecast"])))).toEqual([
+      [
+        "caution by-forecast-only",
+        "treatments[0]",
+        { treatment: "s", product: "a", by: "2026-05-05T09:00-05:00", missing: 0.25, unit: "in" },
+        "A: only forecast rain brings the 0.25 in that the label wants by 2026-05-05 09:00. If it stays dry, water 0.25 in.",
+      ],
+    ]);
+    expect(told(tank(wet, calm, water(["04T15:00", 0.25, "irrigation", "planned"])))).toEqual([]);
+    expect(told(tank(wet, calm, water(["04T15:00", 0.25, "rain", "observed"])))).toEqual([]);
+  });
+  test("what could not be compared, and why", () => {
+    const not = (more: object, treatment: object = {}): readonly string[] =>
+      soundOrder(tank(wet, calm, more, treatment)).notChecked.filter((text) => text.startsWith("s: rain"));
+    expect(not({})).toEqual([
+      "s: rain and irrigation against the labels, because the job states no rain and no irrigation.",
+    ]);
+    expect(not(water(), { end: undefined })).toEqual([
+      "s: rain and irrigation against the labels, because the job does not state when the application ends.",
+    ]);
+    const early = { water: { until: "2026-05-04T08:59-05:00", events: [] } };
+    expect(not(early)).toEqual([
+      "s: rain and irrigation against the labels, because its list of water ends before the application does.",
+    ]);
+    expect(not({ water: { until: "2026-05-04T09:00-05:00", events: [] } })).toEqual([]);
+  });
+});
+
+describe("the lines of the sheet", () => {
+  test.each<readonly [string, Job, string]>([
+    [
+      "dry",
+      tank(label({ notBefore: hours(6) }), calm),
+      "NO WATER for 6 h from the end (until Mon May 4, 3:00 pm): irrigation off.",
+    ],
+    [
+      "dry, no end",
+      tank(label({ notBefore: hours(6) }), calm, {}, { end: undefined }),
+      "NO WATER for 6 h from the end (until ____): irrigation off.",
+    ],
+    [
+      "wet",
+      tank(wet, calm),
+      "WATER IN with 0.25 to 5 in of water within 24 h of the end (by Tue May 5, 9:00 am).",
+    ],
+    ["wet, no end", tank(wet, calm, {}, { end: undefined }), "within 24 h of the end (by ____)."],
+    ["wet, no limit", tank(wet, wet), "WATER IN with 0.25 in or more of water within 24 h"],
+    ["wet, no window", tank(label({ least: inch(0.25) }), calm), "WATER IN with 0.25 to 5 in of water."],
+    [
+      "two units",
+      tank(label({ least: { value: 6, unit: "mm" } }), label({ most: inch(1) })),
+      "WATER IN with 0.236 to 1 in of water.",
+    ],
+    [
+      "run time",
+      tank(wet, calm, {}, { irrigationRate: { value: 0.4, unit: "in/h" } }),
+      "9:00 am): run the irrigation 38 min.",
+    ],
+    [
+      "run time, whole",
+      tank(wet, calm, {}, { irrigationRate: { value: 0.5, unit: "in/h" } }),
+      "9:00 am): run the irrigation 30 min.",
+    ],
+    [
+      "planned",
+      tank(wet, calm, water(["04T15:00", 0.25, "irrigation", "planned"])),
+      "9:00 am): what is planned is enough. Check that it ran.",
+    ],
+    [
+      "part planned",
+      tank(wet, calm, water(["04T15:00", 0.1, "irrigation", "planned"]), {
+        irrigationRate: { value: 0.5, unit: "in/h" },
+      }),
+      "9:00 am). Beside what is planned, water 0.15 in: run the irrigation 18 min.",
+    ],
+    [
+      "forecast",
+      tank(wet, calm, water(["04T15:00", 0.1, "rain", "forecast"])),
+      "9:00 am). Rain forecast 0.1 in: water that much less once it is in the gauge.",
+    ],
+    [
+      "at most",
+      tank(label({ most: inch(0.5), within: hours(24) }), label({ most: inch(1) })),
+      "NO MORE THAN 0.5 in of rain and irrigation within 24 h of the end.",
+    ],
+    ["at most, ever", tank(label({ most: inch(0.5) }), calm), "NO MORE THAN 0.5 in of rain and irrigation."],
+    [
+      "conflict",
+      tank(label({ least: inch(0.25) }), label({ notBefore: hours(6) })),
+      "WATER: the labels of these products conflict, see the top. Ask before any watering.",
+    ],
+  ])("%s", (_, job, line) => expect(paper(job)).toContain(line));
+  test("metric: millimeters, and the clock of 24 hours", () => {
+    expect(paper(tank(wet, calm), { units: "metric" })).toContain(
+      "WATER IN with 6.35 to 127 mm of water within 24 h of the end (by Tue 5 May, 09:00).",
+    );
+  });
+});
