@@ -35,7 +35,7 @@ const volumeTrap = "Taking a gallon of liquid fertilizer for 8.34 lb: that is wa
 const stated = (
   share: Quantity<"mass/mass", "N/product"> | undefined,
   heavy?: Quantity<"mass/volume", "none">,
-): Fertilizer<"stated"> => {
+): Fertilizer<"the-label"> => {
   const analysis = { basis: "oxide" as const, percent: { N: share?.in("% w/w") ?? 10 } };
   return heavy === undefined
     ? fertilizer({ id: "the-label", analysis })

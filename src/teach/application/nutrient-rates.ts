@@ -36,7 +36,7 @@ const percent = ["% w/w", "% w/w"] as const;
 const thin = ["mg/L", "mg/L"] as const;
 
 /** A fertilizer that states so much nitrogen. */
-const ofNitrogen = (share: Quantity<"mass/mass", "N/product">): Fertilizer<"stated"> =>
+const ofNitrogen = (share: Quantity<"mass/mass", "N/product">): Fertilizer<"the-label"> =>
   fertilizer({ id: "the-label", analysis: { basis: "oxide", percent: { N: share.in("% w/w") } } });
 
 /** A fertilizer of which a part of the nitrogen is coated. */
