@@ -34,7 +34,7 @@ describe("a job that is refused says where, and what belongs there", () => {
       long(201),
       expect.stringMatching(/200 characters/),
     ],
-  ])("%s", (told, place, put, expected, got) => check([told, place, put, expected, got]));
+  ])("%s", (...row: readonly unknown[]) => check(row as Row));
 
   test.each<Row>([
     [
@@ -99,7 +99,7 @@ describe("a job that is refused says where, and what belongs there", () => {
       { value: 1, unit: "gal" },
       expect.stringMatching(/mass/),
     ],
-  ])("%s", (told, place, put, expected, got) => check([told, place, put, expected, got]));
+  ])("%s", (...row: readonly unknown[]) => check(row as Row));
 
   test("sizes at the limits are taken: 1,000 t, 1,000 cubic meters, 200 and 1,000 characters", () => {
     for (const [place, put] of [

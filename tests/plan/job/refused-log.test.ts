@@ -102,7 +102,7 @@ describe("a log, water and edges that are refused", () => {
       { edges: [{ part: "south pitch", from: "water", away: { value: 3, unit: "ft" }, edges: [0] }] },
       "along: how long the edge is, for a part of this shape",
     ],
-  ])("%s", (told, place, put, expected, got) => check([told, place, put, expected, got]));
+  ])("%s", (...row: readonly unknown[]) => check(row as Row));
 
   test("the log may name a day up to the visit itself, and water may come where there is none of it", () => {
     expect(problemsAt(withAt("log[0].date", "2015-06-08"))).toEqual([]);

@@ -169,7 +169,7 @@ describe("a job that is refused says where, and what belongs there", () => {
     ["missing treatments[1].degreeDays.interval", `${spray}.degreeDays.interval`, undefined, "degree-days"],
     ["range treatments[1].degreeDays.interval.value", `${spray}.degreeDays.interval.value`, 0, "more than 0"],
     ["type treatments[0].end", "treatments[0].end", 5, 'a moment, such as "2026-06-08T15:30-05:00"', "5"],
-  ])("%s", (told, place, put, expected, got) => check([told, place, put, expected, got]));
+  ])("%s", (...row: readonly unknown[]) => check(row as Row));
 
   test.each<Row>([
     ["missing sprayer.tank", "sprayer.tank", undefined, expect.stringMatching(/volume/)],
@@ -208,7 +208,7 @@ describe("a job that is refused says where, and what belongs there", () => {
     ["type spreader", "spreader", 5, expect.stringMatching(/./)],
     ["type spreader.name", "spreader.name", 5, "text"],
     ["range spreader.swath", "spreader.swath.value", 0, "more than zero"],
-  ])("%s", (told, place, put, expected, got) => check([told, place, put, expected, got]));
+  ])("%s", (...row: readonly unknown[]) => check(row as Row));
 
   test("nothing may stay in tank and hoses, and a load may take no time", () => {
     for (const [place, put] of [

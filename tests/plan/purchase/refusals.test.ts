@@ -159,8 +159,11 @@ describe("what is told", () => {
   });
 });
 
+/** What is told, what is put into a product, and what into the call. */
+type Refused = readonly [told: string, product: object, call?: object];
+
 describe("what is refused", () => {
-  test.each<readonly [string, object, object?]>([
+  test.each<Refused>([
     ["type products[0]: a product with its package", {}, { products: [5] }],
     ["missing products[0].id: the id of a product", { id: undefined }],
     ["type products[0].name: a name", { name: 5 }],
@@ -225,7 +228,10 @@ describe("what is refused", () => {
       { needs: [{ ...need, amount: undefined }] },
     ],
     ["range needs: 20000 or less", {}, { needs: Array.from({ length: 20_001 }, () => need) }],
-  ])("%s", (expected, one, more) => expect(told(() => buy(one, more))).toContain(expected));
+  ])("%s", (...row: readonly unknown[]) => {
+    const [expected, one, more] = row as Refused;
+    expect(told(() => buy(one, more))).toContain(expected);
+  });
 
   test("the point of reordering", () => {
     const asked = { use: lb(600), during: quantity(30, "d"), leadTime: quantity(10, "d") };
