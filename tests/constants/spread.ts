@@ -7,6 +7,7 @@ import {
   loadCoverage,
   spreadRate,
   spreadWidth,
+  swathCvPercent,
   targetCatch,
   targetDischarge,
   throwRules,
@@ -247,5 +248,34 @@ const ice: readonly ConstantCheck[] = [
   ),
 ];
 
+/** Passes 2 m apart, every other one mirrored: pans at -1, 0 and 1 with 1, 3 and 0 put 3, 0, 3 and 2 on four places. */
+const mirrored = cells(
+  { ...derived, source: "passes back and forth by hand: mean 2, squares 1, 4, 1 and 0" },
+  [
+    [
+      "CV back and forth, %",
+      100 * Math.sqrt(6 / 16),
+      () =>
+        number(
+          swathCvPercent({
+            depositsKgPerM2: Float64Array.of(1, 3, 0),
+            spacingM: 1,
+            firstPanM: -1,
+            swathsM: Float64Array.of(2),
+            driving: "back and forth",
+            divisor: "n",
+          })[0],
+        ),
+    ],
+  ],
+);
+
 /** Spreading. */
-export const spreadConstants: readonly ConstantCheck[] = [...rates, ...whole, ...headers, ...printed, ...ice];
+export const spreadConstants: readonly ConstantCheck[] = [
+  ...rates,
+  ...whole,
+  ...headers,
+  ...printed,
+  ...ice,
+  ...mirrored,
+];

@@ -105,6 +105,35 @@ export const equivalents: readonly Equivalent[] = [
     is: "value < limit",
     why: "the limit carries a slack of a billionth of a degree, which no reading meets",
   },
+  ...(
+    [
+      ["i < 200", "i <= 200"],
+      ["i++", "i--"],
+      ["middle <= low || middle >= high", "false"],
+      ["middle <= low || middle >= high", "middle <= low && middle >= high"],
+      ["middle <= low", "false"],
+      ["middle <= low", "middle < low"],
+      ["middle >= high", "false"],
+      ["middle >= high", "middle > high"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/stand/cover/lattice-cover.ts",
+    was,
+    is,
+    why: "where nothing is left to halve, further rounds leave both bounds where they are",
+  })),
+  {
+    file: "src/stand/cover/patch-map.ts",
+    was: "y < high",
+    is: "y <= high",
+    why: "one cell more of a line, past the end of the map: written where nobody reads, or nowhere",
+  },
+  {
+    file: "src/stand/cover/patch-map.ts",
+    was: "i < distances.length",
+    is: "i <= distances.length",
+    why: "a place past the end of a typed array takes nothing",
+  },
 ];
 
 /** Why a change is listed, or nothing. */

@@ -264,8 +264,8 @@ const choiceOf = (tip: CandidateTip, job: Job): Omit<TipChoice, "rank"> => {
 const overlap = (holds: TipChoice["holds"], { slowest, fastest }: SpeedRange): number => {
   const [from, to] = [slowest.in("km/h"), fastest.in("km/h")];
   const [low, high] = [holds.slowest.in("km/h"), holds.fastest.in("km/h")];
-  // One single speed is held or not.
-  if (to === from) return from >= low * (1 - 1e-9) && from <= high * (1 + 1e-9) ? 1 : 0;
+  // One single speed is the usual one: a tip that does not hold it is rejected for its pressure.
+  if (to === from) return 1;
   const held = (Math.min(high, to) - Math.max(low, from)) / (to - from);
   return held > 1 - 1e-9 ? 1 : Math.max(0, held);
 };

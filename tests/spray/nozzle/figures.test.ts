@@ -167,6 +167,22 @@ describe("tips for a job", () => {
     expect(choice?.pressure.in("psi")).toBeCloseTo(40 * (2000 / 5940 / 0.3) ** 2, 6);
     expect(choice?.steps.map(({ droplets }) => droplets)).toEqual(["C", "C", undefined]);
   });
+  test("a class that is too fine or too coarse is a reason", () => {
+    const told = (makes: string) =>
+      of({
+        pressures: undefined,
+        tips: [{ code: "03", lowest: psi(15), highest: psi(60), droplets: [{ from: psi(15), makes }] }],
+        droplets: { finest: "M", coarsest: "VC" },
+        rating: "40 psi",
+      }).rejected.map(({ reason }) => reason);
+    // 20 gal/acre at 5 mi/h on 20 in take a size 03 to 50.4 psi
+    expect([told("F"), told("M"), told("VC"), told("XC")]).toEqual([
+      ["at 50.4 psi it makes F, outside M to VC"],
+      [],
+      [],
+      ["at 50.4 psi it makes XC, outside M to VC"],
+    ]);
+  });
   test("one single speed is held or not", () => {
     const still = { slowest: mph(5), usual: mph(5), fastest: mph(5) };
     const { choices, rejected } = of({ speeds: still });
