@@ -200,6 +200,7 @@ describe("turned round", () => {
       ],
     });
     expect(of().notChecked.slice(-6)).toEqual([noRooting, ...never]);
+    expect(of({ rooting: quantity(0, "d") }).notChecked.slice(4)).toEqual(never);
   });
 });
 

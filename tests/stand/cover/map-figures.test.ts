@@ -157,6 +157,26 @@ describe("a grow-in on a map", () => {
     expect(of({ rooting: quantity(0, "d"), targets: [percent(40)] }).reached[0]?.mid).toBe("2026-05-06");
   });
 
+  test("a cover may be there on the first day, and what was given is not told as missing", () => {
+    const found = of({ spread: rate(10, 20, 40), targets: [percent(40)], rooting: quantity(0, "d") });
+    expect(found.reached[0]).toMatchObject({
+      earliest: "2026-05-02",
+      mid: "2026-05-02",
+      latest: "2026-05-02",
+    });
+    expect(found.notChecked).toEqual([
+      ...["nitrogen", "water", "shade", "regulator"].map(noFactor),
+      ...never,
+    ]);
+  });
+
+  test("a source has up to 400 letters", () => {
+    const by = (letters: number) => () =>
+      of({ growth: { potential: percent(100), source: "x".repeat(letters) } });
+    expect(by(400)().restsOn[1]?.source).toHaveLength(400);
+    expect(by(401)).toThrow(/up to 400 letters/);
+  });
+
   test("1100 days are the most", () => {
     expect(of({ to: "2029-05-05" }).days).toHaveLength(1100);
   });
