@@ -15,28 +15,12 @@ import { expectFields, listed } from "./expect-fields.js";
  * ```
  */
 export const unreadable = (input: unknown, path: string): Problem[] =>
-  isPlain(input, 0) ? [] : unreadableIn(input, typeof path === "string" ? path : "input", []);
+  unreadableIn(input, typeof path === "string" ? path : "input", []);
 
 /** No record that anybody writes is so deep; a text of JSON can be deeper than a program can walk. */
 const deepest = 64;
 /** The most items of a list, as `expectList` has it. */
 const longest = 1_000_000;
-
-/** Whether nothing inside an input is unreadable, without the places; one that holds itself is too deep. */
-const isPlain = (input: unknown, depth: number): boolean => {
-  if (typeof input !== "object" || input === null || ArrayBuffer.isView(input)) return true;
-  if (depth >= deepest || (Array.isArray(input) && input.length > longest)) return false;
-  try {
-    if (typeof input.toString !== "function") return false;
-    for (const name of Object.keys(input)) {
-      const value: unknown = (input as Readonly<Record<string, unknown>>)[name];
-      if (typeof value === "bigint" || typeof value === "symbol" || !isPlain(value, depth + 1)) return false;
-    }
-    return true;
-  } catch {
-    return false;
-  }
-};
 
 const unreadableIn = (input: unknown, path: string, above: readonly object[]): Problem[] => {
   if (typeof input !== "object" || input === null || ArrayBuffer.isView(input)) return [];
