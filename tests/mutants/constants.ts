@@ -26,7 +26,8 @@ const texts = new Map<string, string>();
 for (const file of files) {
   const text = readFileSync(root + file, "utf8");
   const found = literalsOf(file, text);
-  texts.set(root + file, withReadNumbers(text, found, literals.length));
+  const read = withReadNumbers(text, found, literals.length);
+  texts.set(root + file, read.replaceAll(/\bwhile \(/g, "while (__T(), "));
   literals.push(...found);
 }
 const numbers: readonly number[] = literals.map(({ text }) => Number(text.replaceAll("_", "")));

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { parseQuantity } from "../../../src/quantity/index.js";
+import { problemsOf } from "../../errors.js";
 
 // Unit names as people write them. Amounts are reckoned by hand from the definitions: a stone is 14 lb, a hundredweight 100 lb
 // (short) or 112 lb (long), an imperial pint is 1/8 and a quart 1/4 of an imperial gallon.
@@ -109,6 +110,17 @@ describe("the same unit, by every name", () => {
   test.each(names)("%s", (unit, all) => {
     for (const name of all)
       expect([name, parseQuantity(`3 ${name}`).toJSON()]).toEqual([name, { value: 3, unit, of: "none" }]);
+  });
+
+  const doubtful =
+    "oz|ozs|ounce|ounces|ton|tons|cwt|cwts|hundredweight|hundredweights|gr|grs|ppm|part per million|parts per million|dd|gdd|degree day|degree days|growing degree days|degree|degrees|stone|stones|long ton|long tons|short cwt|us hundredweight|imp cwt|imperial pints|UK quarts|long hundredweights|imp cup|uk bushels";
+  test("with letters before it or behind it a name is none, and nothing is read into it", () => {
+    for (const name of [...names.flatMap(([, all]) => all), ...doubtful.split("|")]) {
+      for (const text of [`zz${name}`, `${name}zz`, `zz ${name}`]) {
+        const codes = problemsOf(() => parseQuantity(`3 ${text}`)).map(({ code }) => code);
+        expect([text, codes.some((code) => code.endsWith("unknown"))]).toEqual([text, true]);
+      }
+    }
   });
 
   test("also below a slash, after per, and without a space", () => {
