@@ -41,6 +41,10 @@ describe("rates of a run", () => {
     expect(runLength({ area: ft2(1000), swath: ft(10) }).toString()).toBe("100 ft");
     expect(runLength({ area: m2(100), swath: m(4) }).toString()).toBe("25 m");
   });
+  test("of a form whose empty fields are null", () => {
+    const form = { amount: null, before: lb(10), after: lb(4), area: ft2(1000), passes: null };
+    expect(spreadRate(form as never).toString()).toBe("6 lb/1000 ft2 of product");
+  });
   test("of grounds", () => {
     expect(testArea({ area: ft2(9) }).toString()).toBe("9 ft2");
     expect(testArea({ length: ft(3), width: ft(4) }).toString()).toBe("12 ft2");
@@ -147,6 +151,11 @@ describe("hoppers", () => {
       "1000 ft",
     ]);
     const metric = loadCoverage({ load: kg(50), rate: quantity(200, "kg/ha", "product"), swath: m(10) });
-    expect([metric.area, metric.distance].map(String)).toEqual(["2500 m2", "250 m"]);
+    expect([metric.type, metric.version, metric.area, metric.distance].map(String)).toEqual([
+      "load-coverage",
+      "1",
+      "2500 m2",
+      "250 m",
+    ]);
   });
 });

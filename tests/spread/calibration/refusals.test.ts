@@ -670,6 +670,37 @@ const rows: readonly Refusal[] = [
     [{ load: seed, rate: perThousand(4), swath: ft(9) }],
     ["substance/mismatch rate: a rate of seed, as the load [4 lb/1000 ft2 of product]"],
   ],
+  [
+    "a target of spray for a rate of product",
+    speedForRate,
+    [
+      {
+        rate: quantity(4, "gal/acre", "product"),
+        from: mph(3),
+        target: quantity(4, "gal/acre", "spray"),
+        feed: "power-driven",
+      },
+    ],
+    ["substance/mismatch target: a rate of product, as measured [4 gal/acre of spray]"],
+  ],
+  [
+    "a run below all numbers",
+    spreadRate,
+    [{ amount: lb(1e-300), area: quantity(1e100, "ft2") }],
+    ["range amount: inputs whose result is a number, more than zero [0]"],
+  ],
+  [
+    "a run length below all numbers",
+    runLength,
+    [{ area: quantity(1e-300, "ft2"), swath: ft(1e100) }],
+    ["range area: inputs whose result is a number, more than zero [0]"],
+  ],
+  [
+    "a bucket past all numbers",
+    bulkDensity,
+    [{ amount: lb(1e300), volume: quantity(1e-100, "ft3") }],
+    ["range amount: inputs whose result is a number, more than zero [infinity]"],
+  ],
 ];
 
 refusalsOf("what is refused of calibration", rows);

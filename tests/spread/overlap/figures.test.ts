@@ -6,6 +6,7 @@ import {
   overlappedRateEstimate,
   overlappedVolume,
   spreadPattern,
+  swathCvPercent,
   swathSearch,
   swathUniformity,
 } from "../../../src/spread/index.js";
@@ -169,5 +170,26 @@ describe("rates by overlap", () => {
       "200 kg/ha of product",
       "20 kg/ha of product",
     ]);
+  });
+});
+
+describe("many swaths at once", () => {
+  const cv = (swaths: readonly number[], scale = 1) => [
+    ...swathCvPercent({
+      depositsKgPerM2: Float64Array.of(1, 3, 0),
+      spacingM: scale,
+      firstPanM: -scale,
+      swathsM: Float64Array.from(swaths, (swath) => swath * scale),
+      driving: "back and forth",
+      divisor: "n",
+    }),
+  ];
+  test("give what each gives alone, in any order and at any distance of the pans", () => {
+    // 3, 0, 3 and 2 on four places about 2, as in the table of constants
+    expect(cv([2])[0]).toBeCloseTo(100 * Math.sqrt(6 / 16), 10);
+    for (const scale of [0.5, 2, 3]) expect(cv([2], scale)[0]).toBeCloseTo(100 * Math.sqrt(6 / 16), 10);
+    const alone = [3, 2, 1].map((swath) => cv([swath])[0]);
+    expect(cv([3, 2, 1])).toEqual(alone);
+    expect(cv([1, 2, 3])).toEqual([...alone].reverse());
   });
 });
