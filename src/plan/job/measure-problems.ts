@@ -10,6 +10,9 @@ const plainWords: readonly (readonly [string, string])[] = [
   ["a quantity of length", "a length, such as ft or m"],
   ["a quantity of area", "an area, such as ft2 or m2"],
   ["a quantity of volume", "a volume, such as gal or L"],
+  ["a quantity of length/time", "a length per time, such as mi/h or mm/h"],
+  ["a quantity of pressure", "a pressure, such as psi or bar"],
+  ["a quantity of time", "a time, such as h or min"],
 ];
 
 const record = (value: number, unit: string): string => `{ "value": ${value}, "unit": "${unit}" }`;
@@ -32,6 +35,14 @@ const recordIn = (text: string): string | undefined => {
 const suggesting = (problem: Problem, suggestion: string | undefined): Problem =>
   suggestion === undefined ? problem : { ...problem, suggestion };
 
+/** A call that makes a quantity, as the record that a job file has in its place. */
+const withRecords = (expected: string): string =>
+  expected.replace(
+    /\bquantity\((-?[\d.e+-]+), ("[^"]+")(?:, ("[^"]+"))?\)/g,
+    (_, value: string, unit: string, of: string | undefined) =>
+      `{ "value": ${value}, "unit": ${unit}${of === undefined ? "" : `, "of": ${of}`} }`,
+  );
+
 /** What stands at a path of a job. */
 const valueAt = (input: unknown, path: string): unknown => {
   let value = input;
@@ -43,12 +54,12 @@ const valueAt = (input: unknown, path: string): unknown => {
 };
 
 const needsMeasure =
-  /^(a quantity(, as .*)?|a volume|a rate of product|what one package holds|a unit, such as lb\/acre)$/;
+  /^(a quantity( of [a-z/]+)?(: quantity\(.*|, as .*)?|a volume|a rate of product|what one package holds|a unit, such as lb\/acre)$/;
 
 /** A measure that lacks its unit or its number: said at the place, with what to write. */
 const ofMeasure = (told: Problem, found: unknown): Problem => {
   // A job file is JSON: it makes no calls.
-  const problem = { ...told, expected: told.expected.replace(/^a quantity, as .*/, "a quantity") };
+  const problem = { ...told, expected: told.expected.replace(/(: quantity\(|, as ).*/, "") };
   const { path, expected } = problem;
   if (typeof found === "number")
     return {
@@ -92,5 +103,5 @@ export const plainProblem = (problem: Problem, input: unknown): Problem => {
     told.expected === "a finite number" && /^".*"$/.test(told.got)
       ? suggesting(told, numberIn(told.got.slice(1, -1))?.toString())
       : told;
-  return { ...again, expected: words, got: told.got === "undefined" ? "nothing" : told.got };
+  return { ...again, expected: withRecords(words), got: told.got === "undefined" ? "nothing" : told.got };
 };

@@ -106,7 +106,12 @@ export const nutrientsSuppliedFormula: FormulaSpec = formula({
   equation: "n = R * a / 100",
   run: ({ rate: product, percent: share }) =>
     nutrientsSupplied(
-      quantityOf<"mass/area", "product:the-label">(product.value, product.unit, "product:the-label", "product"),
+      quantityOf<"mass/area", "product:the-label">(
+        product.value,
+        product.unit,
+        "product:the-label",
+        "product",
+      ),
       ofNitrogen(share),
     ).N ?? 0,
   traps: ["Dividing by the percentage: that goes from nitrogen to product, this from product to nitrogen."],
@@ -223,7 +228,12 @@ export const nutrientRates: readonly FormulaSpec[] = [
     equation: "c = P * a / 100",
     run: ({ amount, percent: share }) =>
       concentrationOf(
-        quantityOf<"mass/volume", "product:the-label">(amount.value, amount.unit, "product:the-label", "amount"),
+        quantityOf<"mass/volume", "product:the-label">(
+          amount.value,
+          amount.unit,
+          "product:the-label",
+          "amount",
+        ),
         ofNitrogen(share),
         "N",
       ),

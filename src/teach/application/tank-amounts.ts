@@ -179,10 +179,13 @@ export const packagesForNeedFormula: FormulaSpec = formula({
   equation: "n = ceil(M / B)",
   run: ({ need, contents }) =>
     quantity(
-      packagesFor(quantityOf<"mass", "product:the-label">(need.value, need.unit, "product:the-label", "need"), {
-        id: "the-label",
-        package: contents,
-      }).count,
+      packagesFor(
+        quantityOf<"mass", "product:the-label">(need.value, need.unit, "product:the-label", "need"),
+        {
+          id: "the-label",
+          package: contents,
+        },
+      ).count,
       "count",
     ),
   traps: [roundUp, "Rounding the rate first, and then again the packages."],
@@ -202,10 +205,13 @@ export const packagesForVolumeFormula: FormulaSpec = formula({
   equation: "n = ceil(M / B)",
   run: ({ need, contents }) =>
     quantity(
-      packagesFor(quantityOf<"volume", "product:the-label">(need.value, need.unit, "product:the-label", "need"), {
-        id: "the-label",
-        package: contents,
-      }).count,
+      packagesFor(
+        quantityOf<"volume", "product:the-label">(need.value, need.unit, "product:the-label", "need"),
+        {
+          id: "the-label",
+          package: contents,
+        },
+      ).count,
       "count",
     ),
   traps: ["Taking a gallon for 64 fluid ounces: it is 128."],

@@ -20,7 +20,7 @@ describe("a job that is refused says where, and what belongs there", () => {
       "duplicate site.parts[1].name",
       "site.parts[1].name",
       "north pitch",
-      "a name that no other part has",
+      "a name that no other part has, or no name",
       '"north pitch"',
     ],
     ["missing sprayer", "sprayer", undefined, "a sprayer, because a treatment is sprayed", "nothing"],

@@ -204,7 +204,7 @@ describe("a job that is refused says where, and what belongs there", () => {
     ["type sprayer.nozzle", "sprayer.nozzle", 5, "text"],
     ["range sprayer.pressure", "sprayer.pressure.value", 0, "more than zero"],
     ["range sprayer.speed", "sprayer.speed.value", 0, "more than zero"],
-    ["unit/mismatch sprayer.speed", "sprayer.speed.unit", "ft", expect.stringMatching(/length\/time|speed/)],
+    ["unit/mismatch sprayer.speed", "sprayer.speed.unit", "ft", expect.stringMatching(/length per time/)],
     ["type spreader", "spreader", 5, expect.stringMatching(/./)],
     ["type spreader.name", "spreader.name", 5, "text"],
     ["range spreader.swath", "spreader.swath.value", 0, "more than zero"],
