@@ -190,7 +190,7 @@ insectModel | 0.assume.unit | unit
 insectModel | 0.assume.upper | model.cutoff
 soilMass | 0.assumed | layer.depth
 remainingNitrogen | 0.caps.perYear | caps
-waterDose | 0.concentration | other
+waterDose | 0.concentration | strength
 gypsumRequirement | 0.convention | depth
 priceAtMargin priceAtMarkup | 0.cost | like
 frostChance | 0.dates.winters | dates
