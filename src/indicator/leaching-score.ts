@@ -79,11 +79,12 @@ export const leachingScore = (input: {
       ).in("mL/g");
     },
   });
+  // A half-life far below a second comes to no day at all.
   const score = finiteFigure(
     Math.log10(days) * (4 - Math.log10(koc)) + 0,
-    Number.isNaN(days) ? "halfLife" : "koc",
-    Number.isNaN(days) ? fields.halfLife : fields.koc,
-    "a finite number",
+    days === 0 ? "halfLife" : "koc",
+    days === 0 ? fields.halfLife : fields.koc,
+    days === 0 ? "a half-life that can be measured" : "a Koc that can be measured",
   );
   const findings: Finding[] = [
     {

@@ -187,12 +187,13 @@ export const resistanceRotation = (input: {
   const read = allOf({
     from: () => civilDateAt(given.from, "from"),
     to: () => civilDateAt(given.to, "to"),
-    on: () => civilDateAt(given.on ?? given.to, "on"),
+    on: () => (given.on === undefined ? undefined : civilDateAt(given.on, "on")),
     part: () => (given.part === undefined ? wholeSite : expectName(given.part, "part", "the name of a part")),
     codes: () => readCodes(given.codeLists),
     entries: () => (given.ledger === undefined ? [] : standingEntries(given.ledger as Ledger)),
   });
-  const { from, to, on, part, codes } = read;
+  const { from, to, part, codes } = read;
+  const on = read.on ?? to;
   if (compareDates(from, to) > 0) fail("date", "to", to, `a date not earlier than ${from}`);
   const within = ({ date }: { readonly date: CivilDate }): boolean => date >= from && date <= to;
   const entries: readonly LedgerEntry[] = read.entries.filter(

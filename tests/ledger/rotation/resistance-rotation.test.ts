@@ -157,7 +157,6 @@ describe("resistanceRotation", () => {
     expect(complaints(() => resistanceRotation({ from: "2026-02-30", to: 3 } as never))).toEqual([
       "date from",
       "date to",
-      "date on",
     ]);
     expect(complaints(() => resistanceRotation({ ...year, from: "2027-01-01" } as never))).toEqual([
       "date to",
