@@ -41,11 +41,9 @@ const askedBy = (limits: readonly ReadLimit[]): Asked => {
         : [],
   );
   const substances = new Set(all.filter((of) => !of.startsWith("product:")));
-  return {
-    substances,
-    telling: tellingOf(substances),
-    products: all.some((of) => of.startsWith("product:")),
-  };
+  const products = all.some((of) => of.startsWith("product:"));
+  // Whether an entry that names no product puts anything down shows in all that it holds.
+  return { substances, ...(!products && { telling: tellingOf(substances) }), products };
 };
 
 /**
