@@ -134,6 +134,35 @@ export const equivalents: readonly Equivalent[] = [
     is: "i <= distances.length",
     why: "a place past the end of a typed array takes nothing",
   },
+  {
+    file: "src/limits/weigh/limit-test.ts",
+    was: "day > addDays(free, -atLeastDays)",
+    is: "day >= addDays(free, -atLeastDays)",
+    why: "a day that lies exactly so far back would put the free day where it is already",
+  },
+  {
+    file: "src/limits/weigh/counted-days.ts",
+    was: "known !== undefined && known.from <= counter.from",
+    is: "false",
+    why: "what was counted before is counted again, to the same sums",
+  },
+  {
+    file: "src/limits/weigh/counted-days.ts",
+    was: "open.length === 0",
+    is: "false",
+    why: "a history is gone through for nothing",
+  },
+  {
+    file: "src/ledger/book/ledger-history.ts",
+    was: "days.has(date)",
+    is: "false",
+    why: "a day that was looked at is looked at again",
+  },
+  {
+    file: "src/ledger/book/ledger-history.ts",
+    was: "sorted.length > 10_000",
+    why: "whether rows are kept or read again decides only how soon they are there",
+  },
 ];
 
 /** Why a change is listed, or nothing. */

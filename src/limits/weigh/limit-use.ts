@@ -13,7 +13,7 @@ import { type Answer, conditionText, holds } from "../limit/limit-condition.js";
 import type { ReadAmountLimit, ReadCountLimit, ReadLimit } from "../limit/read-types.js";
 import { counterOf, dayAmounts, type Proposed } from "./counted-days.js";
 import { type LimitTest, testOf } from "./limit-test.js";
-import { countsBeside, type DayAmounts, fitsFrom, freesUpAfter, lastYear, usedBeside } from "./period-use.js";
+import { countsBeside, fitsFrom, freesUpAfter, lastYear, usedBeside } from "./period-use.js";
 
 /** How far a limit on an amount, or on a number of applications, is used up on one part of the site. */
 export interface LimitUse {
@@ -95,21 +95,15 @@ const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, appl
     remainingUnderStatedLimits: q(value - after),
     violated: over || (unknown ? null : false),
     earliestByStatedLimit: fitting === null || unknownBeside(fitting) ? null : fitting,
-    moreCanBeAppliedFrom: freesUpAfter(span, per, withToday(days, date, adds ?? 0)),
+    moreCanBeAppliedFrom: freesUpAfter(span, per, withToday(days.dates, date, adds ?? 0)),
     appliesIf,
   };
   return { use, notCounted: untold ? [...notCounted, rowText(row)] : notCounted };
 };
 
-const withToday = ({ dates, amounts }: DayAmounts, date: CivilDate, adds: number): DayAmounts => {
-  if (adds === 0) return { dates, amounts };
-  const at = dates.findIndex((day) => day >= date);
-  const i = at < 0 ? dates.length : at;
-  return {
-    dates: [...dates.slice(0, i), date, ...dates.slice(i)],
-    amounts: [...amounts.slice(0, i), adds, ...amounts.slice(i)],
-  };
-};
+/** Days on which something counts, and this one among them where something is added on it. */
+const withToday = (dates: readonly CivilDate[], date: CivilDate, adds: number): readonly CivilDate[] =>
+  adds === 0 ? dates : [...dates, date].sort();
 
 /**
  * The first later day on which the part of the year in a condition says that the limit is not meant, or that it

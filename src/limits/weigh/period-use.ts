@@ -112,14 +112,12 @@ export const countsBeside = (day: CivilDate, date: CivilDate, per: LimitPeriod):
 /**
  * The first day after which something within the stretch that was added up no longer counts: the turn of the
  * year, the end of the season, or the day on which the oldest application leaves a rolling stretch. `null`
- * where nothing counts.
+ * where nothing counts. The days are those on which something went down, in their order.
  */
-export const freesUpAfter = (span: Span, per: LimitPeriod, days: DayAmounts): CivilDate | null => {
+export const freesUpAfter = (span: Span, per: LimitPeriod, dates: readonly CivilDate[]): CivilDate | null => {
   if (per === "application" || span.to > lastYear) return null;
-  const oldest = days.dates.findIndex(
-    (day, i) => !before(day, span.from) && !before(span.to, day) && (days.amounts[i] as number) > 0,
-  );
-  return oldest < 0 ? null : (leaves(days.dates[oldest] as CivilDate, per) ?? null);
+  const oldest = dates.find((day) => !before(day, span.from) && !before(span.to, day));
+  return oldest === undefined ? null : (leaves(oldest, per) ?? null);
 };
 
 /**

@@ -75,6 +75,18 @@ describe("an interval", () => {
       ]).tests[0]?.violated,
     ).toBe(true);
   });
+
+  test("looks at no application that lies too far back, also from a later day on", () => {
+    // Shut up to 31 July; on 1 August the one of 5 August is too near, and 21 days behind it is 26 August
+    const shut: Limit = {
+      kind: "blackout dates",
+      of: "any",
+      blackout: { from: "06-08", to: "07-31" },
+      source,
+    };
+    const result = put([rule, shut], "2026-06-08", n(0.5), [["2026-06-05"], ["2026-08-05"]]);
+    expect(result.earliestByStatedRules).toBe("2026-08-26");
+  });
 });
 
 describe("a limit that lapses with a part of the year", () => {
@@ -162,6 +174,27 @@ describe("at the end of the calendar", () => {
   test("up to 9989 it is as ever", () => {
     const use = put(yearly, "9989-06-08", n(1), [["9989-02-01", n(2.5)]]).uses[0];
     expect([use?.earliestByStatedLimit, use?.moreCanBeAppliedFrom]).toEqual(["9990-01-01", "9990-01-01"]);
+  });
+});
+
+describe("more can be applied", () => {
+  const rolling: Limit = { amount: lb(1, "N"), per: { days: 30 }, source };
+  const from = (adds: number, ...before: readonly On[]) =>
+    put(
+      rolling,
+      "2026-06-08",
+      n(adds),
+      before.map((day) => [day, n(0.1)] as const),
+    ).uses[0]?.moreCanBeAppliedFrom;
+
+  test("from the day on which the oldest of the stretch no longer counts, today among them", () => {
+    // 8 June and 30 days is 8 July, 20 May and 30 days 19 June, 20 June and 30 days 20 July
+    expect(from(0.2)).toBe("2026-07-08");
+    expect(from(0.2, "2026-06-20")).toBe("2026-07-08");
+    expect(from(0.2, "2026-05-20")).toBe("2026-06-19");
+    expect(from(0, "2026-06-20")).toBe("2026-07-20");
+    expect(from(0.2, "2026-06-08")).toBe("2026-07-08");
+    expect(from(0)).toBeNull();
   });
 });
 
