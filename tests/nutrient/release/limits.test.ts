@@ -5,11 +5,9 @@ import {
   controlledReleaseTest,
   isobutylideneDiurea,
   quickRelease,
-  releaseByWeek,
   releasedNitrogen,
   releasedShares,
   releaseModel,
-  sulfurCoatedUrea,
   ureaform,
 } from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
@@ -36,19 +34,9 @@ const job = {
   portions: [{ name: "quick", nitrogen: quantity(1, "lb/1000 ft2", "N"), model: quickRelease }],
 } as const;
 const released = (change: object) => () => releasedNitrogen({ ...job, ...change } as never);
-const _portion = (change: object) => released({ portions: [{ ...job.portions[0], ...change }] });
-const found = releasedNitrogen(job);
-const _weeks = (change: object) => () => releaseByWeek({ ...found, ...change } as never);
 const mm = (low: number, high: number) => () =>
   isobutylideneDiurea({ particleSize: { low: quantity(low, "mm"), high: quantity(high, "mm") } });
 const percent = (value: number) => quantity(value, "% w/w", "other:WIN/N");
-const _coated = (change: object) => () =>
-  sulfurCoatedUrea({
-    sevenDayDissolution: quantity(30, "%"),
-    sealed: false,
-    source: "a label",
-    ...change,
-  } as never);
 const tested = (change: object) => () =>
   controlledReleaseTest({
     percentAt24Hours: 10,
@@ -58,7 +46,6 @@ const tested = (change: object) => () =>
     temperatureC: 25,
     ...change,
   } as never);
-const _one = Float64Array.of(1);
 
 describe("at the limits", () => {
   test("the ends of each range are read", () => {

@@ -1,16 +1,7 @@
-import {
-  controlledReleaseTest,
-  isobutylideneDiurea,
-  quickRelease,
-  releaseByWeek,
-  releasedNitrogen,
-  releaseModel,
-  sulfurCoatedUrea,
-} from "../../../src/nutrient/index.js";
-import { quantity } from "../../../src/quantity/index.js";
+import { releaseModel } from "../../../src/nutrient/index.js";
 import { describeRefused, type Refused } from "../../refused.js";
 
-// What is refused of the release of nitrogen, where the refusal points, and what happens exactly at a limit.
+// What is refused of a model of release, where the refusal points, and what it says would have been right.
 
 const right = {
   name: "a coating",
@@ -23,38 +14,6 @@ const right = {
 const model = (change: object) => () => releaseModel({ ...right, ...change } as never);
 const curve = (input: unknown) => model({ curve: input });
 const warmth = (input: unknown) => model({ temperature: input });
-const job = {
-  applied: "2026-05-01",
-  days: 3,
-  placement: "surface or thatch",
-  temperature: { mean: quantity(20, "°C") },
-  portions: [{ name: "quick", nitrogen: quantity(1, "lb/1000 ft2", "N"), model: quickRelease }],
-} as const;
-const released = (change: object) => () => releasedNitrogen({ ...job, ...change } as never);
-const _portion = (change: object) => released({ portions: [{ ...job.portions[0], ...change }] });
-const found = releasedNitrogen(job);
-const _weeks = (change: object) => () => releaseByWeek({ ...found, ...change } as never);
-const _mm = (low: number, high: number) => () =>
-  isobutylideneDiurea({ particleSize: { low: quantity(low, "mm"), high: quantity(high, "mm") } });
-const _percent = (value: number) => quantity(value, "% w/w", "other:WIN/N");
-const _coated = (change: object) => () =>
-  sulfurCoatedUrea({
-    sevenDayDissolution: quantity(30, "%"),
-    sealed: false,
-    source: "a label",
-    ...change,
-  } as never);
-const _tested = (change: object) => () =>
-  controlledReleaseTest({
-    percentAt24Hours: 10,
-    percentAt28Days: 50,
-    percentAtStatedTime: 80,
-    statedDays: 90,
-    temperatureC: 25,
-    ...change,
-  } as never);
-const _one = Float64Array.of(1);
-
 const models: readonly Refused[] = [
   [model({ name: "" }), "missing", "model.name", "a name"],
   [model({ placement: undefined }), "missing", "model.placement", '"surface or thatch" or "incorporated"'],

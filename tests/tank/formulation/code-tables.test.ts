@@ -8,8 +8,6 @@ import {
   internationalCodes,
   jugCode,
   labelAbbreviations,
-  loadingOrder,
-  mixingOrders,
 } from "../../../src/tank/index.js";
 import { problemsOf } from "../../errors.js";
 
@@ -166,6 +164,48 @@ describe("letters with several meanings", () => {
   });
 });
 
+describe("letters without a scheme", () => {
+  test("that the two lists read differently are refused with what each says", () => {
+    const letters = new Set([
+      ...Object.keys(internationalCodes),
+      ...Object.values(labelAbbreviations).flatMap(({ meanings }) => Object.keys(meanings)),
+    ]);
+    const read = (code: string, scheme: CodeScheme): string | undefined =>
+      problemsOf(() => formulationOf(code, { scheme }))[0]?.expected.startsWith("a formulation code, such as")
+        ? undefined
+        : readAs(code, scheme);
+    let differing = 0;
+    for (const code of letters) {
+      const [abroad, home] = [read(code, "international"), read(code, "US label")];
+      if (abroad === undefined || home === undefined || abroad === home) continue;
+      differing += 1;
+      expect(problemsOf(() => formulationOf(code))[0]?.choices?.length, code).toBeGreaterThan(1);
+    }
+    expect(differing).toBeGreaterThan(0);
+  });
+
+  test("that one list alone has are read by it, and unknown ones of another tell what they mean there", () => {
+    expect(formulationOf("DF")).toBe("WG");
+    expect(formulationOf("ZC")).toBe("ZC");
+    const [problem] = problemsOf(() => formulationOf("SD", { scheme: "US label" }));
+    expect(problem?.expected).toBe("a formulation code, such as WP, WG, SC, EC or SL");
+    expect(problem?.choices).toEqual([
+      "suspension for direct application, not mixed (international)",
+      "no US meaning known",
+    ]);
+    expect(problemsOf(() => formulationOf("QQ", { scheme: "US label" }))[0]).not.toHaveProperty("choices");
+    expect(problemsOf(() => formulationOf("Q4"))[0]?.expected).not.toContain("jugCode");
+  });
+
+  test("have blanks around them taken off", () => {
+    expect(codeMeanings(" sc ")).toEqual(codeMeanings("SC"));
+    expect(jugCode(" 4F ").content?.toString()).toBe("4 lb/gal of ai/product");
+    expect(jugCode("3.25EC").content?.toString()).toBe("3.25 lb/gal of ai/product");
+    for (const code of ["#4F", "4F#", "4.F", "4 5F"])
+      expect(problemsOf(() => jugCode(code))[0]?.path).toBe("code");
+  });
+});
+
 describe("refusals", () => {
   const rows: readonly (readonly [call: () => unknown, code: string, path: string, words: string])[] = [
     [() => formulationOf(7 as never), "type", "code", "the letters on the label"],
@@ -222,68 +262,5 @@ describe("numbers on a jug, at their limits", () => {
     expect(jugCode(`4${" ".repeat(18)}F`.replace(/ +/, " ")).formulation).toBe("SC");
     expect(problemsOf(() => jugCode(`4F${" ".repeat(19)}`))[0]?.path).toBe("code");
     expect(jugCode(`4F${" ".repeat(18)}`).formulation).toBe("SC");
-  });
-});
-
-describe("kinds that no mixing order names", () => {
-  /** As what each is looked up: the kind of the same physical form. */
-  const like: readonly (readonly [kind: Formulation, as: Formulation])[] = [
-    ["WT", "WG"],
-    ["EG", "WG"],
-    ["EP", "WP"],
-    ["ST", "SP"],
-    ["ZC", "CS"],
-    ["ZE", "SE"],
-    ["ZW", "EW"],
-    ["ME", "EW"],
-    ["DC", "EC"],
-    ["GL", "EC"],
-    ["GW", "SL"],
-  ];
-
-  const numberIn = (kind: Formulation, mixingOrder: (typeof mixingOrders)[number]["id"]): string => {
-    const { steps } = loadingOrder({ products: [{ id: "a", formulation: kind }], mixingOrder });
-    return steps.find(({ action }) => action === "add")?.reason ?? "";
-  };
-
-  test.each(like)("%s stands where %s stands, in every order that names that", (kind, as) => {
-    let named = 0;
-    for (const { id, steps } of mixingOrders) {
-      const step = steps.findIndex((kinds) => kinds.includes(as));
-      if (step < 0) continue;
-      named += 1;
-      expect(numberIn(kind, id)).toContain(`prints it as number ${step + 1} of ${steps.length}.`);
-    }
-    expect(named).toBeGreaterThan(0);
-  });
-
-  test.each(like)("%s is told to stand there by analogy with %s", (kind, as) => {
-    const { findings } = loadingOrder({ products: [{ id: "a", formulation: kind }] });
-    const found = findings.find(({ code }) => code === "order/by-analogy");
-    expect(found?.text).toContain("it is placed with similar formulations (");
-    expect(found?.text).toContain(as);
-    expect(found?.params).toMatchObject({ product: "a", formulation: kind });
-    expect(found?.params.like).toEqual(expect.arrayContaining([as]));
-    expect(found?.source).toBe("common practice, no source");
-  });
-
-  test("a soluble granule and a soluble powder stand for one another, and that is no analogy", () => {
-    for (const { id, steps } of mixingOrders) {
-      const names = (kind: Formulation): boolean => steps.flat().includes(kind);
-      if (names("SG") === names("SP")) continue;
-      expect(numberIn("SG", id), id).toBe(numberIn("SP", id));
-      expect(numberIn("SG", id)).toContain("prints it as number");
-    }
-    for (const kind of ["SG", "SP"] as const) {
-      const { findings } = loadingOrder({ products: [{ id: "a", formulation: kind }] });
-      expect(findings.map(({ code }) => code)).not.toContain("order/by-analogy");
-    }
-  });
-
-  test("every other kind is named by an order, so that nothing is placed by guess", () => {
-    const named = new Set<string>(mixingOrders.flatMap(({ steps }) => steps.flat()));
-    for (const [kind] of like) expect([kind, named.has(kind)]).toEqual([kind, false]);
-    const known = new Set<string>([...named, ...like.map(([kind]) => kind), "SG", "SP"]);
-    expect(Object.keys(formulations).filter((kind) => !known.has(kind))).toEqual([]);
   });
 });

@@ -166,6 +166,43 @@ describe("the steps of a jar test", () => {
   });
 });
 
+describe("what the jar says beyond its amounts", () => {
+  test("cautions of something that is weighed are those of a liquid and that of dust, and no more", () => {
+    const powder: JarProduct = { id: "p", formulation: "WP", rate: quantity(1, "kg/ha", "product:p") };
+    const codes = jarTest({ jar, applicationVolume, products: [powder] }).cautions.map(({ code }) => code);
+    expect([...codes].sort()).toEqual([
+      "caution/dry-powder",
+      "caution/emergency",
+      "caution/label-first",
+      "caution/no-food-containers",
+      "caution/protective-equipment",
+    ]);
+  });
+
+  test("a jar that is mostly product asks for the slip that its rate can have", () => {
+    const text = (rate: JarProduct["rate"]) =>
+      jarTest({ jar, applicationVolume, products: [{ id: "a", formulation: "SL", rate }] }).findings[0]?.text;
+    expect(text(quantity(60, "% v/v", "product:a/spray"))).toMatch(
+      /^The jar takes 600 mL of a .*per 100 gal, and not per gal\?$/,
+    );
+    expect(text(quantity(240, "L/ha", "product:a"))).toMatch(
+      /^The jar takes 600 mL of a .*per acre, and not per 1000 ft2, /,
+    );
+  });
+
+  test("the readings of two jars and the order that was asked for come with it", () => {
+    const found = jarTest({ jar, applicationVolume, products: [liquid], mixingOrder: "missouri-dot" });
+    expect(found.readings).toHaveLength(3);
+    const named = jarTest({
+      jar,
+      applicationVolume,
+      products: [{ id: "c", formulation: "CS", rate: quantity(1, "L/ha", "product:c") }],
+      mixingOrder: "missouri-dot",
+    });
+    expect(named.findings.map(({ code }) => code)).toContain("order/not-in-mixing-order");
+  });
+});
+
 describe("what is printed of jars", () => {
   test("amounts to a pint of water, whatever the rate", () => {
     const pint = quantity(1, "pt", "water");

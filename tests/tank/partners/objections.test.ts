@@ -265,3 +265,21 @@ describe("two of a group", () => {
     expect(pair({ labelNames: [] }, { labelNames: [] })).toHaveLength(1);
   });
 });
+
+test("what a label says against another product is told with both, and the label is its source", () => {
+  const { findings } = incompatibilities({
+    products: [
+      { id: "a", name: "Alpha", formulation: "SC", labelProhibits: ["copper"] },
+      { id: "b", formulation: "SL", groups: ["copper"] },
+    ],
+  });
+  expect(findings.filter(({ code }) => code === "mix/label-prohibits")).toEqual([
+    {
+      code: "mix/label-prohibits",
+      severity: "warning",
+      params: { product: "a", other: "b", prohibits: ["copper"] },
+      text: "The label of Alpha says not to mix it with b (copper). The label wins.",
+      source: "the label of Alpha",
+    },
+  ]);
+});

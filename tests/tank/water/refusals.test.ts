@@ -152,6 +152,17 @@ test("the ends of the pH scale, water without any ion, and a label with one pH a
   expect(problemsOf(() => hardnessClass(hard(1), "Ohio" as never))[0]?.choices).toEqual(["USGS", "Vermont"]);
 });
 
+test("an ion may be written as one in water, and an amount of nothing is none of it", () => {
+  const written = { Ca: { value: 80, unit: "mg/L", of: "Ca/water" }, Mg: magnesium(20) } as const;
+  // 80 x 2.497 + 20 x 4.118
+  expect(hardnessFromIons(written).in("mg/L")).toBeCloseTo(282.1, 1);
+  expect(
+    hardnessFromIons({ ...written, Ca: { value: 80, unit: "ppm w/w", of: "Ca" } }).in("mg/L"),
+  ).toBeCloseTo(282.1, 1);
+  const [bare] = problemsOf(() => hardnessFromIons({ ...written, Ca: { value: 80, unit: "mg/L" } as never }));
+  expect([bare?.code, bare?.path]).toEqual(["substance/mismatch", "Ca"]);
+});
+
 describe("classes of hardness, at their printed ends", () => {
   test.each([
     ["USGS", 60, "soft"],
