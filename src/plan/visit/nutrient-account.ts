@@ -213,8 +213,7 @@ export const nutrientAccounts = (
   const visit = visiting.value;
   const byPart = [...job.treatments, ...job.log].some((item) => item.parts !== undefined);
   const names = byPart ? [...job.site.parts.keys()] : [wholeSite];
-  const nextYear = `${String(Number(job.date.slice(0, 4)) + 1).padStart(4, "0")}-01-01`;
-  const accounts = allWithFindings(names.map((part) => accountOf(part, { job, visit, history, nextYear })));
+  const accounts = allWithFindings(names.map((part) => accountOf(part, { job, visit, history })));
   const before = [logged, visiting];
   return {
     value: accounts.value,
@@ -230,14 +229,13 @@ const accountOf = (
     readonly job: ReadJob;
     readonly visit: readonly VisitRow[];
     readonly history: History;
-    readonly nextYear: string;
   },
 ): WithFindings<NutrientAccount> => {
-  const { job, visit, history, nextYear } = known;
+  const { job, visit, history } = known;
   const year: NutrientRates[] = [];
   const unweighed: string[] = [];
+  // The log ends with the day of the visit: no entry is of a later year.
   history.visit(part, `${job.date.slice(0, 4)}-01-01` as CivilDate, (row) => {
-    if (row.date >= nextYear) return;
     if (row.rates !== undefined) year.push(row.rates);
     unweighed.push(...(row.unweighed ?? []));
   });

@@ -174,6 +174,9 @@ describe("limits", () => {
     const unstated = plan([every(14, 60)], { limits: [limit()] } as never);
     expect(unstated.notChecked).toContain("a: the limits, because what it puts down is not stated.");
     expect(unstated.notChecked).not.toContain("Limits: none are stated.");
+    const stated = plan([{ ...every(14, 60), puts }], { limits: [limit()] } as never);
+    expect(stated.notChecked).not.toContain("a: the limits, because what it puts down is not stated.");
+    expect(bare.notChecked).not.toContain("a: the limits, because what it puts down is not stated.");
     expect(plan([every(14, 60, { use: "growth regulator" })]).checked).toContain(
       "treatments against the turf, as far as it is known",
     );

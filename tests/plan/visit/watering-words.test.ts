@@ -145,6 +145,30 @@ describe("findings", () => {
     expect(told(tank(wet, calm, water(["04T15:00", 0.25, "irrigation", "planned"])))).toEqual([]);
     expect(told(tank(wet, calm, water(["04T15:00", 0.25, "rain", "observed"])))).toEqual([]);
   });
+  test("water on some parts reaches a treatment of them, and one of the whole site", () => {
+    const side = { value: 100, unit: "ft" };
+    const site = {
+      name: "Park",
+      parts: [
+        { name: "east", shape: "square", side },
+        { name: "west", shape: "square", side },
+      ],
+    };
+    const on = (parts: readonly string[], treatment: object = {}) => {
+      const { events, until } = water(["04T15:00", 0.25, "irrigation", "planned"]).water;
+      return told(
+        tank(
+          wet,
+          calm,
+          { site, water: { until, events: events.map((event) => ({ ...event, parts })) } },
+          treatment,
+        ),
+      ).length;
+    };
+    expect([on(["east"]), on(["east"], { parts: ["east"] }), on(["west"], { parts: ["east"] })]).toEqual([
+      0, 0, 1,
+    ]);
+  });
   test("what could not be compared, and why", () => {
     const not = (more: object, treatment: object = {}): readonly string[] =>
       soundOrder(tank(wet, calm, more, treatment)).notChecked.filter((text) => text.startsWith("s: rain"));
