@@ -203,12 +203,13 @@ const gaps: readonly RegExp[] = [
   /\bundefined\b|\bNaN\b|\bInfinity\b|\[object /,
 ];
 
-/** The words of a refusal that have a gap in them. */
+/** The words of a refusal that have a gap in them, and a path that has one. */
 export const gappy = (error: unknown): readonly string[] => {
   const { problems } = Object(error) as { readonly problems?: readonly Told[] };
-  return (problems ?? []).flatMap(({ expected, suggestion }) =>
-    [expected, suggestion ?? "none"].filter((text) => gaps.some((gap) => gap.test(text))),
-  );
+  return (problems ?? []).flatMap(({ path, expected, suggestion }) => [
+    ...(/\.\.|^\.|\.$|\.\[/.test(path) ? [path] : []),
+    ...[expected, suggestion ?? "none"].filter((text) => gaps.some((gap) => gap.test(text))),
+  ]);
 };
 
 /** A result as a text that two equal results share. */

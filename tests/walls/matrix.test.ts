@@ -263,7 +263,18 @@ afterAll(() => {
   if (process.env.WALLS_OUT) {
     writeFileSync(
       process.env.WALLS_OUT,
-      JSON.stringify({ made, found: [...found], slowest, away: [...away], gaps: [...gaps] }, null, 1),
+      JSON.stringify(
+        {
+          made,
+          found: [...found],
+          slowest,
+          away: [...away],
+          gaps: [...gaps],
+          stale: toldElsewhere.filter((row) => !told.has(row)),
+        },
+        null,
+        1,
+      ),
     );
   }
 });

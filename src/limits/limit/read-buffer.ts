@@ -66,7 +66,9 @@ export const readMenu = (input: unknown, path: string): "US EPA" | readonly Runo
 const distance =
   (bound: "positive" | "non-negative") =>
   (input: unknown, path: string): Stated =>
-    expectQuantity(input, { dimension: "length", of: "none", bound }, path);
+    input === undefined
+      ? fail("missing", path, input, 'a distance, such as quantity(25, "ft")')
+      : expectQuantity(input, { dimension: "length", of: "none", bound }, path);
 
 /** Reads what a buffer states beside of what it is. */
 export const readBuffer = (

@@ -89,7 +89,9 @@ const readPeriod = (input: unknown, path: string): LimitPeriod => {
 };
 
 const readDistance = (input: unknown, path: string): Stated =>
-  expectQuantity(input, { dimension: "length", of: "none", bound: "positive" }, path);
+  input === undefined
+    ? fail("missing", path, input, 'a distance, such as quantity(25, "ft")')
+    : expectQuantity(input, { dimension: "length", of: "none", bound: "positive" }, path);
 
 const readGround = (input: unknown, path: string): GroundLimit["not"] =>
   expectList(input, path, "kind of ground").map((item, i) =>

@@ -20,7 +20,9 @@ const readOne = (input: unknown, path: string, problems: Checks): ReadLimit | un
   const before = problems.count();
   const record = problems.run(() => expectRecord(input, path, "a limit"));
   if (record === undefined) return undefined;
-  const kind = problems.run(() => expectOneOf(record.kind ?? "amount", kinds, `${path}.kind`));
+  const kind = problems.run(() =>
+    expectOneOf(record.kind === undefined ? "amount" : record.kind, kinds, `${path}.kind`),
+  );
   if (kind === undefined) return undefined;
   problems.run(() => expectFields(record, [...common, ...fieldsOf[kind]], path, "a limit"));
   // What cannot be read is not used: the limit is given only where there is no problem.

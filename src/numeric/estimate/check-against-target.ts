@@ -52,7 +52,7 @@ const readTarget = <D extends string, S extends string>(input: unknown) => {
   const isEstimate = (told as { readonly type?: unknown }).type === "estimate";
   const estimate = isEstimate ? expectEstimate(told as Estimate<D, S>, "measured") : undefined;
   const measured = estimate?.value ?? anyQuantity<D, S>(told, "measured");
-  if (measured.value < 0) outOfRange("measured", measured, { min: 0 });
+  if (measured.value < 0) outOfRange(isEstimate ? "measured.value" : "measured", measured, { min: 0 });
   const { dimension, of } = measured;
   const read = allOf({
     target: () => {
@@ -132,7 +132,7 @@ export const checkAgainstTarget = <D extends string, S extends string>(input: {
   const verdict: TargetVerdict = inside ? "within tolerance" : outside ? "adjust" : "measure again";
   if (measured.value === 0 && verdict === "adjust") {
     outOfRange(
-      "measured",
+      estimate === undefined ? "measured" : "measured.value",
       measured,
       { above: 0 },
       "{}: no setting of an output of nothing comes to a target",

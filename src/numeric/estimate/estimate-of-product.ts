@@ -38,6 +38,8 @@ const partOf = (factor: unknown, path: string): Part => {
   );
   const power = given.power === undefined ? 1 : expectNumber(given.power, `${path}.power`);
   if (given.estimate === undefined) {
+    if (given.relativeError === undefined)
+      fail("missing", path, factor, "one of its fields: an estimate, or a relativeError");
     const share = expectQuantity(
       given.relativeError,
       { dimension: "1", of: "none", bound: "non-negative" },

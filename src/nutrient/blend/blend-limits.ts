@@ -50,7 +50,9 @@ export const limitRows = (
     acidity: () => acidityRows(limits, columns),
   });
   const rows = [...nutrients, ...slow, ...salt, ...acidity];
-  return rows.length > 0 ? rows : fail("missing", "limits", "no limit", "a limit, at least on one nutrient");
+  return rows.length > 0
+    ? rows
+    : fail("missing", "limits", "no limit", "a limit, at least on one of the nutrients");
 };
 
 const percent = (q: unknown, of: string, path: string): number =>

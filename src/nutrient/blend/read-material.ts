@@ -68,7 +68,7 @@ const fields = ["product", "price", "most", "least", "saltIndex", "acidity"] as 
 /** The materials on offer. */
 export const readBlendMaterials = (input: unknown, currency: string | undefined): readonly ReadMaterial[] => {
   const list = listOf(input, "materials", "{ product, price }", 200);
-  const products = readMaterials(list, (item) => Object(item).product);
+  const products = readMaterials(list, (item) => Object(item).product, "materials", "product");
   return eachOf(list, "materials", (item, i) => {
     const given = expectFields(item, fields, "", "{ product, price }");
     const optional = <T>(value: unknown, read: (value: unknown) => T): T | undefined =>

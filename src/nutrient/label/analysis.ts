@@ -162,10 +162,15 @@ const checked = (
  * percentOf(analysis("24-0-11"), "Fe"); // => 0
  * ```
  */
-export const percentOf = (given: Analysis, nutrient: Nutrient): number => {
+export const percentOf = (given: Analysis, nutrient: Nutrient): number =>
+  percentAt(given, nutrient, "analysis");
+
+/** {@link percentOf}, told at a path. */
+export const percentAt = (given: Analysis, nutrient: Nutrient, path: string): number => {
   const percents = given?.percent;
   if (Object(percents) !== percents || typeof nutrient !== "string") {
-    return fail("type", "analysis", given, "fertilizer(...)");
+    const at = Object(given) === given && typeof nutrient === "string" ? `${path}.percent` : path;
+    return fail("type", at, given, "fertilizer(...)");
   }
   let percent: unknown = percents[nutrient];
   let factor = 1;
@@ -182,5 +187,7 @@ export const percentOf = (given: Analysis, nutrient: Nutrient): number => {
   // A record made by hand is read like a label.
   return typeof percent === "number" && percent >= 0 && percent <= 100
     ? percent * factor + 0
-    : fail("range", "analysis", percent, "0 to 100 %", { params: { min: 0, max: 100, unit: "%" } });
+    : fail("range", `${path}.percent.${nutrient}`, percent, "0 to 100 %", {
+        params: { min: 0, max: 100, unit: "%" },
+      });
 };

@@ -10,14 +10,23 @@ export const readMaterials = (
   input: unknown,
   of: (item: unknown) => unknown = (item) => item,
   path = "materials",
+  itsName = "",
 ): readonly Fertilizer[] => {
   const list = listOf(input, path, "record made by fertilizer", most);
   const places = new Map<string, number>();
-  return eachOf(list, path, (item, i) => {
-    const material = expectFertilizer(of(item) as Fertilizer, "");
-    const twin = places.get(material.id);
-    if (twin !== undefined) fail("duplicate", "id", material.id, `another id than ${path}[${twin}]`);
-    places.set(material.id, i);
-    return material;
-  });
+  // An item is read at its whole path, so that nothing is to be put before that of a problem.
+  const whole = (): string => "";
+  return eachOf(
+    list,
+    path,
+    (item, i) => {
+      const at = `${path}[${i}]${itsName === "" ? "" : `.${itsName}`}`;
+      const material = expectFertilizer(of(item) as Fertilizer, at);
+      const twin = places.get(material.id);
+      if (twin !== undefined) fail("duplicate", `${at}.id`, material.id, `another id than ${path}[${twin}]`);
+      places.set(material.id, i);
+      return material;
+    },
+    whole,
+  );
 };

@@ -13,7 +13,7 @@ import {
   quantity,
   RatewrightError,
 } from "../../quantity/index.js";
-import { type Analysis, percentOf } from "./analysis.js";
+import { type Analysis, percentAt } from "./analysis.js";
 import { expectPath } from "./expect-source.js";
 import { eachOf } from "./under-path.js";
 
@@ -179,7 +179,7 @@ export const productNitrogen = (product: {
   readonly slowNitrogen?: Quantity<"mass/mass", "N:slow/product">;
 }): NitrogenBreakdown => {
   expectRecord(product, "product");
-  const total = percentOf(product.analysis, "N");
+  const total = percentAt(product.analysis, "N", "product.analysis");
   if (!(total > 0)) outOfRange("product.analysis", total, { above: 0, unit: "%" }, "{} nitrogen");
   if (product.nitrogen !== undefined || product.slowNitrogen === undefined) {
     return nitrogenBreakdown(product.nitrogen, total, "product.nitrogen");

@@ -118,13 +118,10 @@ export interface ReleaseClass {
  */
 export const releaseClass = (breakdown: NitrogenBreakdown, scheme: ReleaseSchemeName): ReleaseClass => {
   const given = plainCopy(breakdown);
-  if (
-    Object(given).type !== "nitrogen breakdown" ||
-    !Array.isArray(given.findings) ||
-    given.findings.length > 1000
-  ) {
-    return fail("type", "breakdown", given, "a record made by nitrogenBreakdown");
-  }
+  const made = "a record made by nitrogenBreakdown";
+  if (Object(given).type !== "nitrogen breakdown") return fail("type", "breakdown", given, made);
+  if (!Array.isArray(given.findings) || given.findings.length > 1000)
+    return fail("type", "breakdown.findings", given.findings, `a list of findings, as in ${made}`);
   const known = expectOneOf(scheme, Object.keys(releaseSchemes) as ReleaseSchemeName[], "scheme");
   const rules = releaseSchemes[known];
   const slow = percentOfNitrogen(given.slowShare, "N:slow/N", "breakdown.slowShare");

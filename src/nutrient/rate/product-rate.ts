@@ -1,5 +1,5 @@
 import { expectQuantity, fail, Quantity } from "../../quantity/index.js";
-import { type Nutrient, percentOf } from "../label/analysis.js";
+import { type Nutrient, percentAt } from "../label/analysis.js";
 import type { Fertilizer } from "../label/fertilizer.js";
 import { isNutrient } from "../label/nutrient.js";
 import { statesNone } from "../label/states-none.js";
@@ -55,9 +55,9 @@ export const productRate = <S extends Nutrient, Id extends string>(
       "the density of a liquid; liquidProductRate(target, product) is by volume",
     );
   }
-  const percent = percentOf(product?.analysis, of as Nutrient);
+  const percent = percentAt(product?.analysis, of as Nutrient, "product.analysis");
   const { id } = product;
-  if (typeof id !== "string") fail("type", "product", product, "a fertilizer");
+  if (typeof id !== "string") fail("type", "product.id", id, "the id of a fertilizer");
   if (!(percent > 0)) {
     if (isNutrient(of)) statesNone(product, of);
     fail(

@@ -64,7 +64,7 @@ export const releaseByWeek = (release: NitrogenRelease): ReleaseWeek[] => {
     fail("conflict", `release.cumulative.${end}`, ends[end].length, text);
   }
   const rate = (value: number): Quantity<"mass/area", "N"> =>
-    expectQuantity({ value, unit, of: "N" }, { dimension: "mass/area", of: "N" }, "release");
+    expectQuantity({ value, unit, of: "N" }, { dimension: "mass/area", of: "N" }, "release.unit");
   return Array.from({ length: Math.ceil(count / 7) }, (_, w) => {
     const last = Math.min(7 * w + 6, count - 1);
     const at = (list: readonly number[]): number => list[last] as number;

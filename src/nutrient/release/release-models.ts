@@ -1,4 +1,4 @@
-import { expectFields, expectNumber, type FactSource, fail, frozen } from "../../quantity/index.js";
+import { expectFields, expectNumber, type FactSource, fail, frozen, toldBy } from "../../quantity/index.js";
 import { type Placement, type ReleaseModel, releaseModel } from "./release-model.js";
 import type { ReleaseRange } from "./release-range.js";
 
@@ -98,17 +98,19 @@ export const statedDuration = (input: {
   expectFields(input, ["days", "coating", "source", "name"], "input");
   const { days, coating, source } = input;
   const placement: Placement | "either" = coating === undefined ? "either" : "incorporated";
-  return releaseModel(
-    {
-      name: input.name ?? "stated duration",
-      placement,
-      ...(coating === undefined ? {} : { coating }),
-      curve: { kind: "duration", days },
-      temperature: { kind: "none" },
-      assumptions: ["even release over the stated duration", moist, `${noResponse}; none is applied`],
-      source,
-    },
-    "duration",
+  return toldBy({ "duration.curve.days": "days", duration: "input" }, () =>
+    releaseModel(
+      {
+        name: input.name ?? "stated duration",
+        placement,
+        ...(coating === undefined ? {} : { coating }),
+        curve: { kind: "duration", days },
+        temperature: { kind: "none" },
+        assumptions: ["even release over the stated duration", moist, `${noResponse}; none is applied`],
+        source,
+      },
+      "duration",
+    ),
   );
 };
 

@@ -96,7 +96,7 @@ export const remainingNitrogen = (input: {
     caps: () => {
       const read = checkedCaps(input.caps, undefined, "caps");
       return read.unit === undefined
-        ? fail("missing", "caps", "no cap", "at least one cap")
+        ? fail("missing", "caps", "no cap", `at least one cap: ${capNames.join(", ")}`)
         : { ...read, unit: read.unit };
     },
     // In any unit: that of the caps is not known yet.

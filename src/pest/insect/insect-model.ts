@@ -17,6 +17,7 @@ import {
   type Finding,
   fail,
   type Quantity,
+  toldBy,
 } from "../../quantity/index.js";
 import type { InsectTarget } from "./insect-targets.js";
 
@@ -163,14 +164,21 @@ export const insectModel = (input: {
   });
   const { values: chosen, assumed } = read.chosen;
   const cutoff = target.cutoff ?? assume.cutoff;
-  const model = degreeDayModel({
-    method: chosen.method as DegreeDayMethod,
-    base: chosen.base as BaseTemperature,
-    ...(chosen.upper === "none" ? {} : { upper: chosen.upper as BaseTemperature }),
-    ...(cutoff === undefined || cutoff === null ? {} : { cutoff: cutoff as UpperCutoff }),
-    sensor: chosen.sensor as TemperatureSensor,
-    start: chosen.start as MonthDay,
-  }) as DegreeDayModel;
+  const placeOf = (part: string): string =>
+    `${(target[part as "unit"] ?? undefined) === undefined ? "assume" : "target"}.${part}`;
+  const places = Object.fromEntries([...parts, "cutoff"].map((part) => [`model.${part}`, placeOf(part)]));
+  const model = toldBy(
+    places,
+    () =>
+      degreeDayModel({
+        method: chosen.method as DegreeDayMethod,
+        base: chosen.base as BaseTemperature,
+        ...(chosen.upper === "none" ? {} : { upper: chosen.upper as BaseTemperature }),
+        ...(cutoff === undefined || cutoff === null ? {} : { cutoff: cutoff as UpperCutoff }),
+        sensor: chosen.sensor as TemperatureSensor,
+        start: chosen.start as MonthDay,
+      }) as DegreeDayModel,
+  );
   const unit = chosen.unit as "°C d" | "°F d";
   const { insect, region, from, to } = read;
   if (to !== null && to < from) fail("conflict", "target.to", to, `not less than from, which is ${from}`);
@@ -178,7 +186,7 @@ export const insectModel = (input: {
     type: "insect-model",
     version: 1,
     model,
-    from: degreeDayAmount({ value: from, unit, model }),
+    from: toldBy({ unit: placeOf("unit") }, () => degreeDayAmount({ value: from, unit, model })),
     to: to === null ? null : degreeDayAmount({ value: to, unit, model }),
     assumed,
     findings: findingsOf(insect, region, assumed),

@@ -7,6 +7,7 @@ import {
   likeQuantity,
   type Quantity,
   quantity,
+  toldBy,
 } from "../../quantity/index.js";
 import { expectCash, expectShare, type Money, type Share } from "../cash.js";
 
@@ -52,7 +53,8 @@ export const capitalRecovery = <C extends string>(input: {
   }
   // For a small interest the factor is as good as 1 / n, and i / (1 - (1 + i)^-n) loses its digits.
   const factor = interest < 1e-9 ? 1 / years : interest / -Math.expm1(-years * Math.log1p(interest));
-  return likeQuantity(input.price, (price.value - remaining.value) * factor + remaining.value * interest);
+  const annual = (price.value - remaining.value) * factor + remaining.value * interest;
+  return toldBy({ like: "price" }, () => likeQuantity(input.price, annual));
 };
 
 /** Gallons of fuel per hour for each horsepower at the power take-off, averaged over a year of work. */

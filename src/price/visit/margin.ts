@@ -5,6 +5,7 @@ import {
   outOfRange,
   type Quantity,
   quantity,
+  toldBy,
 } from "../../quantity/index.js";
 import { expectCash, expectShare, type Money, type Share } from "../cash.js";
 
@@ -50,7 +51,7 @@ export const priceAtMargin = <C extends string>(input: {
     cost: () => expectCash(fields.cost, "cost", { what: "the cost" }),
     margin: () => expectMargin(fields.margin, "margin"),
   });
-  return likeQuantity(input.cost, (cost.value * 100) / (100 - margin));
+  return toldBy({ like: "cost" }, () => likeQuantity(input.cost, (cost.value * 100) / (100 - margin)));
 };
 
 /**
@@ -75,7 +76,7 @@ export const priceAtMarkup = <C extends string>(input: {
     cost: () => expectCash(fields.cost, "cost", { what: "the cost" }),
     markup: () => expectShare(fields.markup, "markup", "the markup as a share of the cost"),
   });
-  return likeQuantity(input.cost, (cost.value * (100 + markup)) / 100);
+  return toldBy({ like: "cost" }, () => likeQuantity(input.cost, (cost.value * (100 + markup)) / 100));
 };
 
 /**

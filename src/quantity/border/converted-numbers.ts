@@ -8,7 +8,7 @@ import type {
   Unit,
   UnitHint,
 } from "../unit/unit-text.js";
-import { ratioOf } from "../unit/units.js";
+import { knownUnit, ratioOf } from "../unit/units.js";
 
 /**
  * A column of numbers in another unit, each as `quantity(number, from).in(to)` gives it: `(x - a) * top / bottom + b`, where
@@ -46,6 +46,7 @@ export const convertedNumbers = <
   }
   if (typeof from !== "string") return fail("type", "from", from, "the name of a unit, such as lb/acre");
   if (typeof to !== "string") return fail("type", "to", to, "the name of a unit, such as kg/ha");
+  knownUnit(from, "from");
   const ratio = ratioOf(from, to, "to");
   const list = numbers as ArrayLike<unknown>;
   const out = new Float64Array(list.length);

@@ -17,7 +17,8 @@ const pairs = [
   ["innerDiameter", "width"],
 ] as const;
 const measures = ["outerRadius", "innerRadius", "outerDiameter", "innerDiameter", "width"] as const;
-const choices = "outerRadius and innerRadius, two diameters, or a diameter and the width of the ring";
+const choices =
+  "outerRadius and innerRadius, outerDiameter and innerDiameter, or one diameter and the width of the ring";
 
 /**
  * The area of a ring: a circle without the smaller circle inside it, such as the collar of a green.

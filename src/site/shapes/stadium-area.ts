@@ -46,7 +46,11 @@ export const stadiumOf = (
   if (length !== undefined && straight !== undefined) {
     problems.run(() => fail("conflict", "length", length, "length, over all, or straight, not both"));
   }
-  const along = problems.run(() => lengthOf(record[key], key));
+  const along = problems.run(() =>
+    length === undefined && straight === undefined
+      ? fail("missing", "length", length, "length, over all, or straight, which is all but the two ends")
+      : lengthOf(record[key], key),
+  );
   problems.done();
   const units = unitSet((width as Length).unit);
   const [w, l] = [(width as Length).in(units.length), (along as Length).in(units.length)];

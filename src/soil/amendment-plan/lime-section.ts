@@ -176,7 +176,7 @@ const limeDown = (record: LimeFields, requirement: LimeRequirement, site: ReadAm
         first: record.first as CivilDate,
         monthsApart: record.monthsApart as number,
       }),
-    (path) => `${at}.${path}`,
+    (path) => `${at}.${path.replace(/^source\b/, "most.source")}`,
   );
   const total = timesOf(product.rate, site.area);
   const amount = new Quantity<"mass", `product:${string}`>(total.value, total.unit, `product:${id}`, "mass");

@@ -101,6 +101,13 @@ export const expectLayer = (input: unknown, path: string): ReadLayer => {
     const share = read.depth === undefined ? 1 : depth.in(depthUnit) / full;
     return { mass: quantity(mass * share, unit, "soil"), depth, assumed: read.name };
   }
+  if (record.assumed === undefined && record.depth === undefined && record.bulkDensity === undefined)
+    fail(
+      "missing",
+      path,
+      input,
+      "{ depth, bulkDensity }, or { assumed } with the name of a shortcut for its weight",
+    );
   const { depth, density } = allOf({
     clash: () =>
       record.assumed === undefined

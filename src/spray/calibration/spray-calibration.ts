@@ -68,6 +68,8 @@ export const groundOf = (input: {
         fail("conflict", "width", given.width, "no width, because the course of catchCourse has its area");
       return ground(given.course.area, "course.area");
     }
+    if (given.course === undefined && given.width === undefined)
+      fail("missing", "area", undefined, "an area, or a course and a width");
     const { course, width } = allOf({
       course: () => positive(given.course, "course", "length"),
       width: () => positive(given.width, "width", "length"),

@@ -83,12 +83,10 @@ const estimateAt = (input: unknown, path: string): Read => {
 };
 
 const readOf = (input: unknown, path: string): Read => {
-  const record = expectRecord(
-    input,
-    path,
-    "a volume per area or a flow, an estimate of one, or a calibration",
-  );
+  const wanted = "a volume per area or a flow, an estimate of one, or a calibration, with its rate";
+  const record = expectRecord(input, path, wanted);
   if (record.type === "estimate") return estimateAt(input, path);
+  if (record.unit === undefined && record.rate === undefined) fail("type", path, input, wanted);
   if (record.unit !== undefined || record.rate === undefined) return { q: quantityAt(input, path) };
   return record.estimate === undefined
     ? { q: quantityAt(record.rate, `${path}.rate`) }

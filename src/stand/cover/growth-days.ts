@@ -17,6 +17,7 @@ import {
   fail,
   type Quantity,
   quantity,
+  toldAt,
   toldBy,
 } from "../../quantity/index.js";
 import { optional, percentAt, type Share, sourceAt } from "../read.js";
@@ -69,7 +70,7 @@ export type GrowthFrom = (first: CivilDate, count: number) => readonly GrowthDay
 export const growthAt = (input: unknown): GrowthFrom => {
   const datesOf = (first: CivilDate, count: number): readonly CivilDate[] =>
     Array.from({ length: count }, (_, i) => addDays(first, i));
-  if (typeof input === "object" && input !== null && "potential" in input) {
+  if (typeof input === "object" && input !== null && ("potential" in input || "source" in input)) {
     const record = expectFields(input, stateFields, "growth");
     const { percent } = allOf({
       percent: () => percentAt(record.potential, "growth.potential"),
@@ -121,7 +122,11 @@ const sourcesOf = (input: unknown): Sources => {
       if ((value as { type?: unknown } | null)?.type !== "daily-temperatures") {
         return fail("type", `growth.${name}`, value, "daily temperatures, as dailyTemperatures makes them");
       }
-      return inAir(dailyTemperatures(value as DailyTemperatures), `growth.${name}`);
+      const at = `growth.${name}`;
+      return inAir(
+        toldAt(at, "series", () => dailyTemperatures(value as DailyTemperatures)),
+        at,
+      );
     });
   const read = allOf({
     season: () => expectOneOf(record.season, ["cool-season", "warm-season"], "growth.season"),
@@ -132,7 +137,11 @@ const sourcesOf = (input: unknown): Sources => {
         if ((value as { type?: unknown } | null)?.type !== "daily-normals") {
           return fail("type", "growth.normals", value, "daily normals, as dailyNormals makes them");
         }
-        return inAir(dailyNormals(value as DailyNormals), "growth.normals");
+        const at = "growth.normals";
+        return inAir(
+          toldAt(at, "normals", () => dailyNormals(value as DailyNormals)),
+          at,
+        );
       }),
     gaps: () => expectOneOf(record.gaps ?? "refuse", ["refuse", "next source"], "growth.gaps"),
     constants: () => optional(record.constants, (v) => expectOneOf(v, ["°C", "°F"], "growth.constants")),

@@ -6,6 +6,7 @@ import {
   expectRecord,
   expectText,
   outOfRange,
+  toldBy,
 } from "../../quantity/index.js";
 import { runnableEntry } from "../catalogue/catalogue.js";
 import type { Derivation, DerivedQuantity } from "../derivation/derivation.js";
@@ -92,10 +93,9 @@ const stepsOf = (steps: unknown, read: ReturnType<typeof readOptions>): readonly
       const given = expectRecord(inputs, `${path}.inputs`, "a record of inputs");
       if (waits(given, done)) return undefined;
       const unit = n === list.length - 1 ? read.unit : undefined;
-      return derivationOf(found, readInputs(found.entry, filled(given, done, path), `${path}.inputs`), {
-        ...read,
-        unit,
-      });
+      const values = readInputs(found.entry, filled(given, done, path), `${path}.inputs`);
+      const places = Object.fromEntries(Object.keys(given).map((name) => [name, `${path}.inputs.${name}`]));
+      return toldBy(places, () => derivationOf(found, values, { ...read, unit }));
     });
     done.push(derivation);
   });

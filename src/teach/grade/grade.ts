@@ -1,4 +1,4 @@
-import { allOf, expectOneOf, fail, outOfRange, quantityFrom } from "../../quantity/index.js";
+import { allOf, expectOneOf, fail, outOfRange, quantityFrom, toldBy } from "../../quantity/index.js";
 import type { NameOfMistake } from "../topics/mistakes.js";
 import type { QuizMistake, QuizProblem } from "../topics/quiz-problem.js";
 import { quizAt } from "../topics/read-quiz.js";
@@ -60,7 +60,8 @@ const isShifted = (value: number, { answer }: QuizProblem): boolean =>
 const unitMeant = (value: number, { answer }: QuizProblem): string | undefined =>
   otherUnitsOf(answer).find((unit) => {
     if (unit === answer.unit) return false;
-    const there = quantityFrom({ value: answer.value, unit: answer.unit, of: "none" }).in(unit as never);
+    const read = { value: answer.value, unit: answer.unit, of: "none" };
+    const there = toldBy({ quantity: "answer" }, () => quantityFrom(read)).in(unit as never);
     return Math.abs(value - there) <= 0.005 * Math.abs(there);
   });
 

@@ -8,7 +8,7 @@ import {
   dailyTemperatures,
   dayOfYear,
 } from "../../calendar/index.js";
-import { fail, outOfRange } from "../../quantity/index.js";
+import { fail, outOfRange, toldAt } from "../../quantity/index.js";
 import { type Angle, made, type Rate, readRecord, type Temperature } from "../read.js";
 import { dayRadiation } from "./extraterrestrial-radiation.js";
 import { mmPerMJ } from "./fao56.js";
@@ -133,7 +133,7 @@ const airTemperatures = (input: unknown, path: string): DailyTemperatures => {
       input,
       "daily temperatures, as dailyTemperatures makes them",
     );
-  const series = dailyTemperatures(input as DailyTemperatures);
+  const series = toldAt(path, "series", () => dailyTemperatures(input as DailyTemperatures));
   return series.sensor === "air"
     ? series
     : fail("type", `${path}.sensor`, series.sensor, "air: soil does not tell it");

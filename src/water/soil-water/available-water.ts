@@ -1,5 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
-import { checks, expectList, fail, outOfRange, type Quantity } from "../../quantity/index.js";
+import { checks, expectList, expectQuantity, fail, outOfRange, type Quantity } from "../../quantity/index.js";
 import { isMetric, type Length, length, made, optional, type Read, readRecord } from "../read.js";
 
 /** Water that a soil holds for plants by depth of soil: `in/ft`, `mm/m`, or percent by volume. */
@@ -32,8 +32,8 @@ export const capacity: Read<number> = (input, path) => {
   if (unit === "% grade") fail("unit/mismatch", path, input, `depth of water by depth of soil: ${such}`);
   const share =
     unit === "% v/v" || unit === "ppm v/v"
-      ? made(value, unit, "volume/volume").in("% v/v") / 100
-      : made(value, unit, "length/length").in("m/m");
+      ? expectQuantity({ value, unit }, { dimension: "volume/volume" }, path).in("% v/v") / 100
+      : expectQuantity({ value, unit }, { dimension: "length/length" }, path).in("m/m");
   if (of !== "none") fail("substance/mismatch", path, of, such);
   return share > 0 && share < 1
     ? share

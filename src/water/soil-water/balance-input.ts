@@ -60,7 +60,12 @@ export const filled = (values: readonly (number | null)[], path: string): readon
   const gap = values.indexOf(null);
   return gap < 0
     ? (values as readonly number[]).map((value) => value + 0)
-    : fail("missing", `${path}.values`, `null on day ${gap + 1}`, "a figure for every day of the season");
+    : fail(
+        "missing",
+        `${path}.values[${gap}]`,
+        `null on day ${gap + 1}`,
+        "a figure for every day of the season",
+      );
 };
 
 /** The readers of the balance. */

@@ -54,10 +54,14 @@ export const frostChance = (input: {
     side: () => expectOneOf(fields.side, ["after", "before"], "side"),
   });
   const dates = plainCopy(fields.dates) as FrostDates | undefined;
-  if (dates?.type !== "frost-dates" || !Array.isArray(dates.winters)) {
+  if (dates?.type !== "frost-dates")
     return fail(dates === undefined ? "missing" : "type", "dates", dates, "frost dates, made by frostDates");
+  const { winters } = dates as { readonly winters?: unknown };
+  if (!Array.isArray(winters)) {
+    const code = winters === undefined ? "missing" : "type";
+    return fail(code, "dates.winters", winters, "a list of winters, as frostDates makes it");
   }
-  const known = knownOf(readWinters(dates.winters), side === "after" ? "last" : "first");
+  const known = knownOf(readWinters(winters), side === "after" ? "last" : "first");
   if (known.length === 0) return fail("missing", "dates.winters", "no winter that is known", "at least one");
   const beyond = known.filter(({ winter, day }) => {
     if (day === null) return false;
