@@ -163,7 +163,7 @@ describe("a limit that cannot be read says what it should be", () => {
     const many = Array.from({ length: 201 }, (_, n) => ({ measure: `m${n}`, percent: 1 }));
     expectRefusals([
       [() => buffer({ from: undefined }), "missing", "limit.from", /what it is kept from, such as "water"/],
-      [() => buffer({ atLeast: undefined }), "type", "limit.atLeast", /a quantity/],
+      [() => buffer({ atLeast: undefined }), "missing", "limit.atLeast", /a distance, such as/],
       [() => buffer({ floor: ft(-1) }), "range", "limit.floor", /0/],
       [() => buffer({ floor: ft(51) }), "range", "limit.floor", /50.*the buffer itself/],
       [

@@ -204,11 +204,7 @@ describe("estimateOfProduct", () => {
       complaints(() =>
         estimateOfProduct(gpa(1), [{ estimate: nothing }, { relativeError: percent(-1) }, {} as never]),
       ),
-    ).toEqual([
-      "range factors[0].estimate.value",
-      "range factors[1].relativeError",
-      "type factors[2].relativeError",
-    ]);
+    ).toEqual(["range factors[0].estimate.value", "range factors[1].relativeError", "missing factors[2]"]);
     expect(complaints(() => estimateOfProduct(gpa(1), []))).toEqual(["missing factors"]);
   });
 

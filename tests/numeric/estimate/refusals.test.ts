@@ -74,7 +74,7 @@ const productRows: readonly Row[] = [
   [
     "no relative error",
     () => estimateOfProduct(gpa(1), [{} as never]),
-    `type | factors[0].relativeError | ${due} | undefined`,
+    "missing | factors[0] | one of its fields: an estimate, or a relativeError | a record",
   ],
   [
     "a relative error below none",

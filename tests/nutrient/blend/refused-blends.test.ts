@@ -15,10 +15,10 @@ describe("a blend that cannot be computed is refused, with the path", () => {
   test.each<readonly [name: string, input: unknown, code: string, path: string]>([
     ["a batch below zero", { batch: quantity(-1, "lb"), materials: [urea], limits }, "range", "batch"],
     ["no materials", { batch, materials: [], limits }, "missing", "materials"],
-    ["a material twice", { batch, materials: [urea, urea], limits }, "duplicate", "materials[1].id"],
+    ["a material twice", { batch, materials: [urea, urea], limits }, "duplicate", "materials[1].product.id"],
     ["limits left out", { batch, materials: [urea] }, "missing", "limits"],
     ["limits that state nothing", { batch, materials: [urea], limits: {} }, "missing", "limits"],
-    ["no material at its place", { batch, materials: [undefined], limits }, "type", "materials[0]"],
+    ["no material at its place", { batch, materials: [undefined], limits }, "type", "materials[0].product"],
     [
       "a price that is a weight",
       { batch, materials: [{ ...urea, price: quantity(1, "lb") }], limits },

@@ -91,7 +91,7 @@ const rows: readonly Refused[] = [
   [
     () => releaseClass({ ...split, findings: undefined } as never, "thirty percent"),
     "type",
-    "breakdown",
+    "breakdown.findings",
     "a record made by nitrogenBreakdown",
   ],
   [() => releaseClass(split, "halves" as never), "type", "scheme", '"thirty percent"'],

@@ -81,7 +81,12 @@ const rows: readonly Refused[] = [
     "true, or nothing",
   ],
   [() => percentOf(undefined as never, "N"), "type", "analysis", "fertilizer"],
-  [() => percentOf({ basis: "oxide", percent: { N: 101 } }, "N"), "range", "analysis", "0 to 100 %"],
+  [
+    () => percentOf({ basis: "oxide", percent: { N: 101 } }, "N"),
+    "range",
+    "analysis.percent.N",
+    "0 to 100 %",
+  ],
   // A product by weight
   [
     label({ id: undefined }),

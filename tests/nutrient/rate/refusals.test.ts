@@ -36,9 +36,9 @@ const rows: readonly Refused[] = [
   // One product for one target
   [rate(n, jug), "missing", "product.density", "liquidProductRate(target, product) is by volume"],
   [rate(n, bare), "missing", "product.density", "the density of a liquid"],
-  [rate(n, null), "type", "analysis", "fertilizer"],
-  [rate(n, { ...feed, id: 7 }), "type", "product", "a fertilizer"],
-  [rate(n, { ...feed, id: undefined }), "type", "product", "a fertilizer"],
+  [rate(n, null), "type", "product.analysis", "fertilizer"],
+  [rate(n, { ...feed, id: 7 }), "type", "product.id", "the id of a fertilizer"],
+  [rate(n, { ...feed, id: undefined }), "type", "product.id", "the id of a fertilizer"],
   [rate(n, potash), "infeasible", "product.analysis", "some N, of which potash states none"],
   [
     rate(quantity(1, "lb/1000 ft2", "Fe")),

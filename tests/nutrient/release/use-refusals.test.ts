@@ -103,7 +103,7 @@ const rows: readonly Refused[] = [
     "as many days as the middle, which is 3",
   ],
   [weeks({ unit: "" }), "missing", "release.unit", "a unit, such as lb/1000 ft2"],
-  [weeks({ unit: "lb" }), "unit/mismatch", "release", "mass/area"],
+  [weeks({ unit: "lb" }), "unit/mismatch", "release.unit", "mass/area"],
   [() => firstOrderRate({ percent: 100, days: 1 }), "range", "percent", "less than 100"],
   [() => firstOrderRate({ percent: 50, days: 0 }), "range", "days", "more than 0"],
   [
@@ -115,7 +115,7 @@ const rows: readonly Refused[] = [
   [
     () => statedDuration({ days: { low: 2, high: 1 }, source: "x" }),
     "conflict",
-    "duration.curve.days.low",
+    "days.low",
     "not more than the high end",
   ],
   [mm(0.39, 1), "range", "particleSize.low", "0.4 to 3 mm"],

@@ -144,10 +144,7 @@ describe("calibrationByCatch", () => {
     expect(
       complaints(() => calibrationByCatch({ catches, area: quantity(1, "acre"), course, width } as never)),
     ).toEqual(["conflict area"]);
-    expect(complaints(() => calibrationByCatch({ catches } as never))).toEqual([
-      "missing course",
-      "missing width",
-    ]);
+    expect(complaints(() => calibrationByCatch({ catches } as never))).toEqual(["missing area"]);
     expect(complaints(() => calibrationByCatch({ catches, course: quantity(0, "ft"), width }))).toEqual([
       "range course",
     ]);

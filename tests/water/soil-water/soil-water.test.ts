@@ -228,8 +228,8 @@ describe("the balance", () => {
     expect(bad({ rain: series([0]) })).toEqual(["missing rain"]);
     expect(bad({ rain: series([0, 0], "2026-06-02") })).toEqual(["missing rain"]);
     expect(bad({ rain: series([0, null]), use: series([null, 3]) })).toEqual([
-      "missing use.values",
-      "missing rain.values",
+      "missing use.values[0]",
+      "missing rain.values[1]",
     ]);
     expect(bad({ rain: series([0, -2]) })).toEqual(["range rain.values[1]"]);
     expect(bad({ rain: series([0, 2], "2026-06-01", "°C") })).toEqual(["unit/mismatch rain.unit"]);

@@ -145,7 +145,7 @@ describe("frost", () => {
     ],
     [
       () => chance({ dates: { ...known, winters: null }, date: "04-01", side: "after" }),
-      "type dates: expected frost dates, made by frostDates, got a record",
+      "type dates.winters: expected a list of winters, as frostDates makes it, got null",
     ],
     [
       () => chance({ dates: { ...known, winters: [{ from: "2000-07-24" }] }, date: "04-01", side: "after" }),
