@@ -10,6 +10,12 @@ const noneOfIt =
 const derived = "The bound comes of several places together: told at the value that lies beyond it.";
 const outline = "Edges that cross are no fault of one corner: told at the outline.";
 const choice = "The list of what may be chosen is the caller's: told at what was chosen.";
+const twice = "The source states a part and it is assumed, too: told at what is assumed, which has to go.";
+const instead =
+  "With one field gone the others make another kind of record, and it is told what that one lacks.";
+const byDate = "A day of a series is named by its date.";
+const worked =
+  "It comes out of a record that is worked out again: told by the name that the formula gives it.";
 const open = "To be mended.";
 
 /** By reason: the functions, the place in their arguments, and the path that is named instead; `*` is for a number or a date. */
@@ -38,6 +44,8 @@ humidityFromDewPoint | 0.temperature | dewPoint
 degreeDayWindowState | 0.to | from
 gateSetting | 0.trials.*.setting | trials[*].rate
 releasedShares | 1.lagDays.high | curve.lagDays.mid
+coverOverTime spacingForCover | 0.growth.normals.max.* | growth.normals.min[*]
+hargreavesSeries | 0.temperatures.max.* | temperatures.min[*]
 `,
   ],
   [
@@ -70,6 +78,7 @@ reorderPoint | 0.use | safetyStock
 statedEstimate | 0.value | error
 confidenceInterval | 0.value | estimate.standardError
 estimateOfProduct | 1.*.estimate.value | factors[*].estimate.standardError
+waterDose | 0.concentration | strength
 `,
   ],
   [
@@ -90,6 +99,9 @@ workOrder | 0.products.*.id | treatments[*].product
 workOrder | 0.site.parts.*.name | treatments[*].parts[*]
 concentrationOf nutrientsSupplied volumeOfLiquid weightOfLiquid | 1.id | amount
 packagesFor | 1.id | need
+routeHtml routeOrder routeSheet routeText | 0.products.*.analysis | spread.target
+workOrder | 0.products.*.analysis | treatments[*].target
+routeOrder | 0.products.*.formulation | mix[*].product
 `,
   ],
   [
@@ -132,6 +144,8 @@ stockTank | 0.targets.* | salts
 liquidProductRate productForConcentration productMass productRate | 1.analysis.percent.N | product.analysis
 nutrientsSupplied | 1.analysis.percent.N | product.slowNitrogen
 liquidProductRate | 1.perVolume.N | product.perVolume
+productNitrogen | 0.analysis.percent | product.analysis
+productRate | 1.analysis.percent | product.analysis
 `,
   ],
   [
@@ -169,127 +183,61 @@ expectAmount | 1.dimensions.* | amount
 `,
   ],
   [
-    open,
+    twice,
+    `
+insectModel | 0.target.base | assume.base
+insectModel | 0.target.method | assume.method
+insectModel | 0.target.sensor | assume.sensor
+insectModel | 0.target.start | assume.start
+insectModel | 0.target.unit | assume.unit
+insectModel | 0.target.upper | assume.upper
+insectModel | 0.target.cutoff | assume.upper
+`,
+  ],
+  [
+    instead,
     `
 limeQuality | 0.CCE | moisture
-productNitrogen | 0.analysis.percent | analysis
-productNitrogen | 0.analysis.percent | product.analysis
-productNitrogen | 0.analysis.percent.N | analysis
-grade | 0.answer.unit | quantity.unit
-tankLoads | 0.applicationVolume.rate | applicationVolume
 nextDates | 0.applied | from
-calibrationByRefill | 0.area | course
 areaOfShape | 0.area | measured
-insectModel | 0.assume.base | model.base
-insectModel | 0.assume.base | model.base.unit
-insectModel | 0.assume.base | model.base.value
-insectModel | 0.assume.method | model.method
-insectModel | 0.assume.sensor | model.sensor
-insectModel | 0.assume.start | model.start
-insectModel | 0.assume.unit | unit
-insectModel | 0.assume.upper | model.cutoff
-soilMass | 0.assumed | layer.depth
-remainingNitrogen | 0.caps.perYear | caps
-waterDose | 0.concentration | strength
 gypsumRequirement | 0.convention | depth
-priceAtMargin priceAtMarkup | 0.cost | like
-frostChance | 0.dates.winters | dates
 frostChance | 0.dates.winters.*.lastState | dates.winters
-statedDuration | 0.days | duration.curve.days
-statedDuration | 0.days | duration.curve.days.low
-statedDuration | 0.days.high | duration.curve.days.high
-statedDuration | 0.days.low | duration.curve.days.low
-releaseClass | 0.findings | breakdown
-convertedNumbers | 0.from | to
-coverOverTime spacingForCover | 0.growth.normals.max | max
-coverOverTime spacingForCover | 0.growth.normals.max.* | max[*]
-coverOverTime spacingForCover | 0.growth.normals.max.* | min[*]
-coverOverTime spacingForCover | 0.growth.normals.min | min
-coverOverTime spacingForCover | 0.growth.normals.min.* | min[*]
-coverOverTime spacingForCover | 0.growth.normals.sensor | sensor
-coverOverTime spacingForCover | 0.growth.normals.source | source
-coverOverTime spacingForCover | 0.growth.normals.unit | unit
-coverOverTime plantingDateForCover spacingForCover | 0.growth.potential | growth.source
-annulusArea | 0.innerDiameter | outerDiameter
-exchangeCapacity sulfurForCarbonate | 0.layer.assumed | layer.depth
-amendmentPlan | 0.layer.assumed | report.layer.depth
-availableWater | 0.layers.*.capacity | input
-availableWater | 0.layers.*.capacity | result
-checkLimits | 0.limits.*.kind | limits[*].group
-checkLimits workOrder | 0.limits.*.kind | limits[*].of
 leastCostBlend | 0.limits.nutrients | limits
-leastCostBlend | 0.limits.nutrients.*.least | limits.nutrients[*]
-leastCostBlend | 0.materials.*.product | materials[*]
-leastCostBlend | 0.materials.*.product.analysis | materials[*]..analysis
-leastCostBlend | 0.materials.*.product.analysis | materials[*]..analysis.basis
-leastCostBlend | 0.materials.*.product.analysis.basis | materials[*]..analysis.basis
-leastCostBlend | 0.materials.*.product.analysis.percent | materials[*]..analysis.percent
-leastCostBlend | 0.materials.*.product.analysis.percent | materials[*]..analysis.percent.value
-leastCostBlend | 0.materials.*.product.analysis.percent.K2O | materials[*]..analysis.percent.K2O
-leastCostBlend | 0.materials.*.product.analysis.percent.N | materials[*]..analysis.percent.N
-leastCostBlend | 0.materials.*.product.analysis.percent.P2O5 | materials[*]..analysis.percent.P2O5
-leastCostBlend | 0.materials.*.product.form | materials[*]..form
-leastCostBlend | 0.materials.*.product.id | materials[*]..id
-checkAgainstTarget | 0.measured.value | measured
-accumulatedDegreeDays | 0.missing | series.*
 siteArea | 0.parts.*.area | parts[*].measured
 spacingPrecipitationRate | 0.pattern | rowSpacing
 liquidFertilizer | 0.perVolume.N | liquidFertilizer.perVolume
-percentOf | 0.percent | analysis
-percentOf | 0.percent.P2O5 | analysis
-capitalRecovery | 0.price | like
-routeHtml routeOrder routeSheet routeText | 0.products.*.analysis | spread.target
-workOrder | 0.products.*.analysis | treatments[*].target
-routeOrder | 0.products.*.formulation | mix[*].product
-soilWaterBalance | 0.rain.values.* | rain.values
-asFinishedSpray | 0.rate | measured
+overlapDeposits swathSearch swathUniformity | 0.spacing | positions
+programComparison releasedNitrogen | 0.temperature.mean | temperature.start
+explainChain | 1.*.inputs.need.resultOf | steps[*].inputs.need
+`,
+  ],
+  [
+    byDate,
+    `
+accumulatedDegreeDays | 0.missing | series.*
 accumulatedDegreeDays | 0.series.max.* | series.*
 accumulatedDegreeDays | 0.series.min.* | series.*
-overlapDeposits swathSearch swathUniformity | 0.spacing | positions
+`,
+  ],
+  [
+    worked,
+    `
 workOrderHtml workOrderSheet workOrderText | 0.spreads.*.area | other
 explainWorkOrder | 0.spreads.*.packageSize | product.package
 explainWorkOrder | 0.spreads.*.rate | order
 explainWorkOrder | 0.spreads.*.supplies.N | fertilizer.analysis.percent.N
 explainWorkOrder | 0.spreads.*.supplies.N | product.analysis
 explainWorkOrder | 0.spreads.*.supplies.N | unit
-stadiumArea | 0.straight | length
-insectModel | 0.target.base | assume.base
-insectModel | 0.target.base | model.base
-insectModel | 0.target.base | model.base.unit
-insectModel | 0.target.base | model.base.value
-insectModel | 0.target.cutoff | model.upper
-insectModel | 0.target.method | assume.method
-insectModel | 0.target.sensor | assume.sensor
-insectModel | 0.target.start | assume.start
-insectModel | 0.target.unit | assume.unit
-insectModel | 0.target.unit | unit
-insectModel | 0.target.upper | assume.upper
-programComparison releasedNitrogen | 0.temperature.mean | temperature.start
-hargreavesSeries | 0.temperatures.max | max
-hargreavesSeries | 0.temperatures.max.* | max[*]
-hargreavesSeries | 0.temperatures.max.* | min[*]
-hargreavesSeries | 0.temperatures.min | min
-hargreavesSeries | 0.temperatures.min | min[*]
-hargreavesSeries | 0.temperatures.min.* | min[*]
-hargreavesSeries | 0.temperatures.sensor | sensor
-hargreavesSeries | 0.temperatures.source | source
-hargreavesSeries | 0.temperatures.start | start
-hargreavesSeries | 0.temperatures.unit | unit
-releaseByWeek | 0.unit | release
-soilWaterBalance | 0.use.values.* | use.values
-estimateOfProduct | 1.*.estimate | factors[*].relativeError
 explainChain | 1.*.inputs.contents | product.package
-explainChain | 1.*.inputs.need.resultOf | steps[*].inputs.need
 explainChain | 1.*.inputs.percent | fertilizer.analysis.percent.N
 explainChain | 1.*.inputs.percent | product.analysis
-explainChain | 1.*.inputs.target | target
-productRate | 1.analysis.percent | analysis
-productRate | 1.analysis.percent | product.analysis
-productRate | 1.analysis.percent.N | analysis
-amountInSoil contentInSoil | 1.assumed | layer.depth
-productRate | 1.id | product
-amendmentPlan | 2.lime.most.source | conventions.lime.source
-amendmentPlan | 2.lime.most.source | conventions.lime.source.title
+`,
+  ],
+  [
+    open,
+    `
+grade | 0.answer.unit | quantity.unit
+leastCostBlend | 0.limits.nutrients.*.least | limits.nutrients[*]
 `,
   ],
 ];
