@@ -55,7 +55,8 @@ export const notZero = (value: number, path: string, got: unknown): void => {
 /** A record with no field beside the known ones: with a misspelt `of` its substance would be lost. */
 export const alone = <R extends object>(record: R, known: object, path: string): R => {
   for (const name in record) {
-    if (!(name in known)) fail("type", `${path}.${name}`, name, `${Object.keys(known).join(", ")} alone`);
+    if (!(name in known))
+      fail("type", path === "" ? name : `${path}.${name}`, name, `${Object.keys(known).join(", ")} alone`);
   }
   return record;
 };
