@@ -60,7 +60,7 @@ const rows: readonly Refusal[] = [
     perimeter,
     [{ shape: "annulus" }],
     [
-      "missing shape.outerRadius: outerRadius and innerRadius, two diameters, or a diameter and the width of the ring [undefined]",
+      "missing shape.outerRadius: outerRadius and innerRadius, outerDiameter and innerDiameter, or one diameter and the width of the ring [undefined]",
     ],
   ],
   [

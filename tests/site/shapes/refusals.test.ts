@@ -235,7 +235,7 @@ const rows: readonly Refusal[] = [
     annulusArea,
     [{}],
     [
-      "missing outerRadius: outerRadius and innerRadius, two diameters, or a diameter and the width of the ring [undefined]",
+      "missing outerRadius: outerRadius and innerRadius, outerDiameter and innerDiameter, or one diameter and the width of the ring [undefined]",
     ],
   ],
   [
@@ -243,7 +243,7 @@ const rows: readonly Refusal[] = [
     annulusArea,
     [{ innerRadius: ft(3) }],
     [
-      "missing outerRadius: outerRadius and innerRadius, two diameters, or a diameter and the width of the ring [undefined]",
+      "missing outerRadius: outerRadius and innerRadius, outerDiameter and innerDiameter, or one diameter and the width of the ring [undefined]",
     ],
   ],
   [
@@ -251,7 +251,7 @@ const rows: readonly Refusal[] = [
     annulusArea,
     [{ outerDiameter: ft(3) }],
     [
-      "missing innerDiameter: outerRadius and innerRadius, two diameters, or a diameter and the width of the ring [undefined]",
+      "missing innerDiameter: outerRadius and innerRadius, outerDiameter and innerDiameter, or one diameter and the width of the ring [undefined]",
     ],
   ],
   [
@@ -259,7 +259,7 @@ const rows: readonly Refusal[] = [
     annulusArea,
     [{ width: ft(3) }],
     [
-      "missing outerDiameter: outerRadius and innerRadius, two diameters, or a diameter and the width of the ring [undefined]",
+      "missing outerDiameter: outerRadius and innerRadius, outerDiameter and innerDiameter, or one diameter and the width of the ring [undefined]",
     ],
   ],
   [
@@ -267,7 +267,7 @@ const rows: readonly Refusal[] = [
     annulusArea,
     [{ outerRadius: ft(3), width: ft(1) }],
     [
-      'conflict outerRadius: outerRadius and innerRadius, two diameters, or a diameter and the width of the ring ["outerRadius and width"]',
+      'conflict outerRadius: outerRadius and innerRadius, outerDiameter and innerDiameter, or one diameter and the width of the ring ["outerRadius and width"]',
     ],
   ],
   [
@@ -275,7 +275,7 @@ const rows: readonly Refusal[] = [
     annulusArea,
     [{ outerDiameter: ft(9), innerDiameter: ft(5), width: ft(2) }],
     [
-      'conflict outerDiameter: outerRadius and innerRadius, two diameters, or a diameter and the width of the ring ["outerDiameter and innerDiameter and width"]',
+      'conflict outerDiameter: outerRadius and innerRadius, outerDiameter and innerDiameter, or one diameter and the width of the ring ["outerDiameter and innerDiameter and width"]',
     ],
   ],
   [
@@ -302,7 +302,7 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       'missing width: a length, such as quantity(40, "ft") [undefined]',
-      'missing length: a length, such as quantity(40, "ft") [undefined]',
+      "missing length: length, over all, or straight, which is all but the two ends [undefined]",
     ],
   ],
   [

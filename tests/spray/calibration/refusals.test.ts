@@ -34,8 +34,7 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       "missing catches: a list with at least one reading [undefined]",
-      "missing course: a quantity of length [undefined]",
-      "missing width: a quantity of length [undefined]",
+      "missing area: an area, or a course and a width [undefined]",
     ],
   ],
   [
@@ -147,8 +146,7 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       "missing refills: a list with at least one reading [undefined]",
-      "missing course: a quantity of length [undefined]",
-      "missing width: a quantity of length [undefined]",
+      "missing area: an area, or a course and a width [undefined]",
     ],
   ],
   [

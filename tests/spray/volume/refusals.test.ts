@@ -242,7 +242,9 @@ const rows: readonly Refusal[] = [
     "nothing measured",
     asFinishedSpray,
     [undefined],
-    ["missing measured: a volume per area or a flow, an estimate of one, or a calibration [undefined]"],
+    [
+      "missing measured: a volume per area or a flow, an estimate of one, or a calibration, with its rate [undefined]",
+    ],
   ],
   [
     "a measure of product",
@@ -313,7 +315,9 @@ const rows: readonly Refusal[] = [
     "a record without a rate",
     asFinishedSpray,
     [{ method: "refill" }],
-    ['type measured: a quantity, as quantity(3, "lb") makes [a record]'],
+    [
+      "type measured: a volume per area or a flow, an estimate of one, or a calibration, with its rate [a record]",
+    ],
   ],
   [
     "nothing for a ground speed",
@@ -527,7 +531,9 @@ const rows: readonly Refusal[] = [
     "a null in place of a measure",
     asFinishedSpray,
     [null],
-    ["type measured: a volume per area or a flow, an estimate of one, or a calibration [null]"],
+    [
+      "type measured: a volume per area or a flow, an estimate of one, or a calibration, with its rate [null]",
+    ],
   ],
   [
     "a rate that is not there",
