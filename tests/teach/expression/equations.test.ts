@@ -155,7 +155,7 @@ describe("what is no equation", () => {
     [5, "type equation", "a text, such as R = 100 * T / p"],
     ["R", "text equation", "a symbol = an expression"],
     ["R = a = b", "text equation", "a symbol = an expression"],
-    ["R = a $ b", "text equation", "numbers, symbols and + - * / ^ ( ) ,"],
+    ["R = a $ b", "text equation", "numbers, symbols, commas, brackets and + - * / ^"],
     ["R = a b", "text equation", "an operation, or the end"],
     ["R = (a + b", "text equation", "an operation, or the end"],
     ["R = a +", "text equation", "an operation, or the end"],
