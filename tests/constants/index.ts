@@ -13,6 +13,7 @@ import { lateConstants } from "./late-figures.js";
 import { limeTableConstants } from "./lime-tables.js";
 import { limitConstants } from "./limits.js";
 import { nozzleDerivedConstants } from "./nozzle-derived.js";
+import { numericConstants } from "./numeric.js";
 import { nutrientBoundConstants } from "./nutrient-bounds.js";
 import { nutrientClassConstants } from "./nutrient-classes.js";
 import { nutrientDerivedConstants } from "./nutrient-derived.js";
@@ -42,6 +43,7 @@ import { wetBulbConstants } from "./wet-bulb.js";
 
 /** Every figure that is transcribed a second time, by room in a file of its own. */
 export const constantChecks: readonly ConstantCheck[] = [
+  ...numericConstants,
   ...unitChecks,
   ...imperialChecks,
   ...calendarConstants,

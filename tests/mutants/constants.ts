@@ -83,6 +83,7 @@ const round = (folder: string, given: Given): Promise<readonly Result[]> =>
       beat();
       if (told.type === "does not hold") reject(new Error(`${told.name} does not hold as it stands`));
       if (told.type === "start") at = told.n;
+      if (told.type === "late") at = undefined;
       if (told.type === "done") {
         results.push(told);
         at = undefined;

@@ -16,6 +16,8 @@ export interface Given {
 /** What the process tells. */
 export type Told =
   | { readonly type: "beat" }
+  /** What was started is tried once more, together with others. */
+  | { readonly type: "late" }
   | { readonly type: "does not hold"; readonly name: string }
   | { readonly type: "start"; readonly n: number }
   | { readonly type: "done"; readonly n: number; readonly noticed: boolean; readonly read: boolean };
@@ -118,25 +120,56 @@ const isNoticedHere = (n: number, room: string): boolean => {
   // A check that does not hold afterwards either has met what was kept of the changed number
   if (holds(by)) return true;
   copy = warmCopy();
-  return isNoticedAfresh(n, room);
+  return isNoticedAfresh([n], () => true);
 };
 
-/** Whether a check of a fresh copy notices it: for what is made once and kept, by whichever check wants it first. */
-const isNoticedAfresh = (n: number, room: string): boolean => {
+/**
+ * Whether some checks of a fresh copy notice that numbers are others: for what is made as it is loaded, or made once and
+ * kept by whichever check wants it first.
+ */
+const isNoticedAfresh = (some: readonly number[], which: (check: Check) => boolean): boolean => {
   const list = [...numbers];
-  list[n] = (numbers[n] ?? 0) * factor;
+  // Each by another share, so that no two make up for one another
+  for (const [i, n] of some.entries()) {
+    const share = (factor - 1) * (i % 2 === 0 ? i + 1 : -(i + 1));
+    list[n] = (numbers[n] ?? 0) * (1 + share);
+  }
   try {
-    return !ordered(load(list), room).every(holds);
+    return !load(list).filter(which).every(holds);
   } catch {
     return true;
   }
 };
 
+const done = (n: number, noticed: boolean): void => tell({ type: "done", n, noticed, read: everRead.has(n) });
+
+/**
+ * Finds which of many numbers are noticed by any check at all. Most of those that come here are not: they are changed
+ * together, and only where something notices are they told apart.
+ */
+const sift = (some: readonly number[]): void => {
+  if (some.length === 0) return;
+  const noticed = isNoticedAfresh(some, () => true);
+  if (!noticed || some.length === 1) {
+    for (const n of some) done(n, noticed);
+    return;
+  }
+  const half = Math.ceil(some.length / 2);
+  sift(some.slice(0, half));
+  sift(some.slice(half));
+};
+
+const late: number[] = [];
 for (const { n, room } of todo) {
   tell({ type: "start", n });
-  const read = everRead.has(n);
-  const noticed = read && (isNoticedHere(n, room) || (kept.has(n) && isNoticedAfresh(n, room)));
-  tell({ type: "done", n, noticed, read });
+  const mine = (check: Check): boolean => check.room === room;
+  if (!everRead.has(n)) done(n, false);
+  else if (isNoticedHere(n, room) || (kept.has(n) && isNoticedAfresh([n], mine))) done(n, true);
+  else if (kept.has(n)) {
+    tell({ type: "late" });
+    late.push(n);
+  } else done(n, false);
   await new Promise((go) => setImmediate(go));
 }
+sift(late);
 process.disconnect?.();
