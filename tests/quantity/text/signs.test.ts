@@ -1,0 +1,51 @@
+import { expect, test } from "vitest";
+import { parseQuantity } from "../../../src/quantity/index.js";
+
+// The signs that word processors and phones put in the place of plain ones.
+test.each([
+  ["½ lb", 1 / 2, "lb"],
+  ["⅓ lb", 1 / 3, "lb"],
+  ["⅔ lb", 2 / 3, "lb"],
+  ["¼ lb", 1 / 4, "lb"],
+  ["¾ lb", 3 / 4, "lb"],
+  ["⅕ lb", 1 / 5, "lb"],
+  ["⅖ lb", 2 / 5, "lb"],
+  ["⅗ lb", 3 / 5, "lb"],
+  ["⅘ lb", 4 / 5, "lb"],
+  ["⅙ lb", 1 / 6, "lb"],
+  ["⅚ lb", 5 / 6, "lb"],
+  ["⅛ lb", 1 / 8, "lb"],
+  ["⅜ lb", 3 / 8, "lb"],
+  ["⅝ lb", 5 / 8, "lb"],
+  ["⅞ lb", 7 / 8, "lb"],
+  ["2⅞ lb", 2.875, "lb"],
+  ["1⁄2 lb", 0.5, "lb"],
+  ["1∕2 lb", 0.5, "lb"],
+  ["3 lb÷acre", 3, "lb/acre"],
+  ["−3 lb", -3, "lb"],
+  ["﹣3 lb", -3, "lb"],
+  ["－3 lb", -3, "lb"],
+  ["‐3 lb", -3, "lb"],
+  ["5″", 5, "in"],
+  ["5”", 5, "in"],
+  ["5′", 5, "ft"],
+  ["5’", 5, "ft"],
+  ["72 ˚F", 72, "°F"],
+  ["72 ºF", 72, "°F"],
+  ["72 ℉", 72, "°F"],
+  ["22 ℃", 22, "°C"],
+  ["45％", 45, "%"],
+  ["50 µm", 50, "um"],
+  ["50 μm", 50, "um"],
+  ["3 × 1,000 ft²", 3, "1000 ft2"],
+  ["5 kg·ha⁻¹", 5, "kg/ha"],
+  ["5 kg⋅ha⁻¹", 5, "kg/ha"],
+  ["5 g m⁻²", 5, "g/m2"],
+  ["5 m³", 5, "m3"],
+  ["3\u00a0lb", 3, "lb"],
+  ["3\u200b lb", 3, "lb"],
+  ["12\u202f400 ft2", 12400, "ft2"],
+] as const)("%s", (text, value, unit) => {
+  const read = parseQuantity(text);
+  expect([read.value, read.unit]).toEqual([value, unit]);
+});
