@@ -172,4 +172,9 @@ for (const { n, room } of todo) {
   await new Promise((go) => setImmediate(go));
 }
 sift(late);
+// What was told last has to arrive before the line is cut
+await new Promise<void>((go) => {
+  if (process.send) process.send({ type: "beat" } satisfies Told, () => go());
+  else go();
+});
 process.disconnect?.();
