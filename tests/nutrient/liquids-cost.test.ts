@@ -348,7 +348,7 @@ describe("cost", () => {
     expect(complaints(() => cheapestSource({ target, sources: [none] }))).toEqual(["missing sources[0]"]);
     expect(complaints(() => costPerArea({ product: none, rate: none, price }))).toEqual([
       "type product",
-      "type rate",
+      "missing rate",
     ]);
     expect(complaints(() => liquidProductRate(target, none))).toEqual(["type product"]);
     expect(complaints(() => nutrientPerVolume({} as never, "N"))).toEqual(["type product"]);

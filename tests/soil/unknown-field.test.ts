@@ -82,30 +82,30 @@ describe("a field that no function knows is told at its place", () => {
 
   it("a figure that is missing is told by its name", () => {
     const paths = (run: () => unknown) => said(run).map((one) => one.split(":")[0]);
-    expect(paths(() => call.dissolvedSalts({}))).toEqual(["type conductivity"]);
+    expect(paths(() => call.dissolvedSalts({}))).toEqual(["missing conductivity"]);
     expect(paths(() => call.waterSaltClass(3))).toEqual(["type conductivity"]);
-    expect(paths(() => call.irrigationLoad({}))).toEqual(["missing water", "type depth"]);
+    expect(paths(() => call.irrigationLoad({}))).toEqual(["missing water", "missing depth"]);
     expect(paths(() => call.residualSodiumCarbonate({}))).toEqual([
       "missing water.HCO3",
       "missing water.Ca",
       "missing water.Mg",
     ]);
-    expect(paths(() => call.irrigationWithLeaching({}))).toEqual(["type use", "type share"]);
+    expect(paths(() => call.irrigationWithLeaching({}))).toEqual(["missing use", "missing share"]);
     expect(paths(() => call.compostAmount({}))).toEqual([
-      "type area",
-      "type depth",
-      "type bulkDensity",
+      "missing area",
+      "missing depth",
+      "missing bulkDensity",
       expect.stringMatching(/ moisture$/),
     ]);
-    expect(paths(() => call.sulfurForCarbonate({}))).toEqual(["type carbonate", "missing layer"]);
+    expect(paths(() => call.sulfurForCarbonate({}))).toEqual(["missing carbonate", "missing layer"]);
     expect(paths(() => call.amountInSoil(3, layer))).toEqual(["type content"]);
     expect(paths(() => call.contentInSoil(3, 4))).toEqual(["type amount", "type layer"]);
     expect(paths(() => call.exchangeableCharge(3))).toEqual(["type content"]);
     expect(paths(() => call.contentOfCharge(3))).toEqual(["type charge"]);
-    expect(paths(() => call.limeForDepth({}))).toEqual(["type rate", "type from", "type to"]);
-    expect(paths(() => call.limeForRating({}))).toEqual(["type recommended", "type rating"]);
+    expect(paths(() => call.limeForDepth({}))).toEqual(["missing rate", "missing from", "missing to"]);
+    expect(paths(() => call.limeForRating({}))).toEqual(["missing recommended", "missing rating"]);
     expect(paths(() => call.residualLimeCredit({}))).toEqual([
-      "type applied",
+      "missing applied",
       expect.stringMatching(/ months$/),
       "missing soil",
     ]);

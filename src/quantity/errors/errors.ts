@@ -11,7 +11,7 @@
  * | `substance/mismatch` | a quantity of another substance was wanted |
  * | `not-finite` | a number is missing, NaN, infinite or not a number at all |
  * | `range` | the value lies outside the range in which the formula holds |
- * | `missing` | a field that is needed is not there |
+ * | `missing` | what is needed is not there: a field, an argument or a quantity |
  * | `type` | a value of another kind was wanted (text, list, record, choice) |
  * | `infeasible` | no answer exists for these inputs |
  * | `date` | not a calendar date, or dates in an impossible order |

@@ -191,7 +191,8 @@ const moneyText = (
  * a bare number of a substance (`2.5 N`) or `lb/in2` by its name, which is a pressure; an id with the word
  * "per" in it needs `of`, too.
  *
- * @throws RatewrightError `unit/mismatch`, `unit/unknown`, `type`; `range` for a language or digits that Intl refuses
+ * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `unit/unknown`; `range` for a language or digits that
+ * Intl refuses
  *
  * @example
  * ```ts

@@ -23,7 +23,7 @@ const perTime = (unit: string, dimension: string): string =>
  * The depth of a volume spread over an area, `d = V / A`; in inches for US customary units, else in mm. A volume per area
  * and time gives a depth by time: gal/1000 ft2/h as in/h. The substance is dropped: a length is of nothing.
  *
- * @throws RatewrightError `type`, `unit/mismatch`, `not-finite`
+ * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `not-finite`
  *
  * @example
  * ```ts
@@ -58,7 +58,7 @@ export const depthOf = <D extends "volume/area" | "volume/area/time", S extends 
  * a volume per area and time: in/h as gal/1000 ft2/h.
  *
  * `of`: what the depth is a depth of; `"none"` where left out
- * @throws RatewrightError `type`, `unit/mismatch`, `not-finite`, `substance/unknown`
+ * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `not-finite`, `substance/unknown`
  *
  * @example
  * ```ts
@@ -96,7 +96,7 @@ export type FractionDimension = "mass/mass" | "volume/volume" | "length/length";
 /**
  * A fraction as a bare share: 24 % w/w as 24 %. Weight and volume are forgotten, the substance is kept.
  *
- * @throws RatewrightError `type`, `unit/mismatch`, `not-finite`
+ * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `not-finite`
  *
  * @example
  * ```ts
@@ -120,7 +120,7 @@ export const shareOf = <D extends FractionDimension, S extends string>(
 /**
  * A bare share as a fraction by weight: 24 % as 24 % w/w. The inverse of {@link shareOf}.
  *
- * @throws RatewrightError `type`, `unit/mismatch`, `not-finite`
+ * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `not-finite`
  *
  * @example
  * ```ts
@@ -136,7 +136,7 @@ export const fractionByWeight = <S extends string>(share: Quantity<"1", S>): Qua
 /**
  * A bare share as a fraction by volume: 0.25 % as 0.25 % v/v. The inverse of {@link shareOf}.
  *
- * @throws RatewrightError `type`, `unit/mismatch`, `not-finite`
+ * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `not-finite`
  *
  * @example
  * ```ts
@@ -156,7 +156,7 @@ type Bottom<S extends string> = S extends `${string}/${infer B}` ? B : S;
  * Weight per volume of a fraction by weight, through the density of the whole:
  * `c = w * rho`, with `w` the fraction (mass/mass) of `T` in `B` and `rho` the density (mass/volume) of `B`.
  *
- * @throws RatewrightError `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`
+ * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`
  *
  * @example
  * ```ts
@@ -183,7 +183,7 @@ export const weightPerVolumeOf = <S extends string>(
  * The fraction by weight of a weight per volume, through the density of the whole: `w = c / rho`, with `c`
  * the weight of `T` per volume and `rho` the density (both mass/volume) of `B`.
  *
- * @throws RatewrightError `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`
+ * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`
  *
  * @example
  * ```ts
@@ -214,7 +214,7 @@ export const weightFractionOf = <T extends string, B extends string>(
  * How much warmer `warmer` is than `cooler`; in the degrees of the first, negative where it is colder.
  * Two temperatures have no sum, and their difference is not a temperature.
  *
- * @throws RatewrightError `type`, `unit/mismatch`, `not-finite`
+ * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `not-finite`
  *
  * @example
  * ```ts

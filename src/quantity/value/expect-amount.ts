@@ -8,7 +8,7 @@ import { expectQuantity, operand, type Quantity } from "./quantity.js";
  * What JSON left of a quantity carries no dimension of its own, so it is read from the unit.
  *
  * @param expected - the `dimensions`, the substance `of`, and the `bound`: `"positive"` or `"non-negative"`
- * @throws RatewrightError `type`, `unit/unknown`, `unit/mismatch`, `substance/mismatch`, `range`
+ * @throws RatewrightError `missing`, `type`, `unit/unknown`, `unit/mismatch`, `substance/mismatch`, `range`
  *
  * @example
  * ```ts

@@ -4,7 +4,7 @@ import { operand, Quantity } from "./quantity.js";
  * Another number of the same kind: in the unit of a quantity and of its substance.
  *
  * @param value - the number
- * @throws RatewrightError `type`, `unit/unknown`, `substance/unknown`, `not-finite`
+ * @throws RatewrightError `missing`, `type`, `unit/unknown`, `substance/unknown`, `not-finite`
  *
  * @example
  * ```ts
@@ -23,7 +23,7 @@ export const likeQuantity = <D extends string, S extends string>(
 /**
  * The number of a quantity in a unit that is known only as the program runs, as out of a select box.
  *
- * @throws RatewrightError `type`, `unit/unknown`, `unit/mismatch`
+ * @throws RatewrightError `missing`, `type`, `unit/unknown`, `unit/mismatch`
  *
  * @example
  * ```ts
@@ -37,7 +37,7 @@ export const numberIn = (q: unknown, unit: string): number => operand(q, "quanti
 /**
  * The same quantity in a unit that is known only as the program runs.
  *
- * @throws RatewrightError `type`, `unit/unknown`, `unit/mismatch`
+ * @throws RatewrightError `missing`, `type`, `unit/unknown`, `unit/mismatch`
  *
  * @example
  * ```ts
@@ -59,7 +59,7 @@ export const inUnit = <D extends string, S extends string>(
  * from the result.
  *
  * @param b - the other factor
- * @throws RatewrightError `unit/mismatch` and `substance/mismatch` where there is no such product; `type`
+ * @throws RatewrightError `unit/mismatch` and `substance/mismatch` where there is no such product; `missing`, `type`
  *
  * @example
  * ```ts
@@ -76,7 +76,7 @@ export const timesOf = (a: unknown, b: unknown): Quantity<string, string> =>
  *
  * @param b - the divisor
  * @throws RatewrightError `unit/mismatch` and `substance/mismatch` where there is no such quotient; `range` for a
- * divisor of zero; `type`
+ * divisor of zero; `missing`, `type`
  *
  * @example
  * ```ts
@@ -92,7 +92,7 @@ export const perOf = (a: unknown, b: unknown): Quantity<string, string> =>
  * The same quantity under the dimension and the substance that the caller knows it to have from the types of a call,
  * where the compiler cannot follow the arithmetic. They are believed, as by `quantityOf`.
  *
- * @throws RatewrightError `type`, `unit/unknown`, `substance/unknown`, `not-finite`
+ * @throws RatewrightError `missing`, `type`, `unit/unknown`, `substance/unknown`, `not-finite`
  *
  * @example
  * ```ts

@@ -204,7 +204,7 @@ export const operand = (input: unknown, path: string, dimension?: unknown): Quan
   if (input instanceof Quantity && Number.isFinite(input.value)) return input as Any;
   return isQuantityLike(input)
     ? quantityOf(alone(input, parts, path).value, input.unit, input.of ?? "none", path)
-    : fail("type", path, input, quantityIsDue(input, dimension));
+    : fail(input === undefined ? "missing" : "type", path, input, quantityIsDue(input, dimension));
 };
 
 /** The last expectation that was found sound: a memory of the check, not of the caller. */
@@ -215,7 +215,7 @@ let sound: unknown;
  * does at its door. A quantity of another copy of the package and what JSON left of one are taken too.
  *
  * @param expected - the `dimension`, the substance `of`, and the `bound`: `"positive"` or `"non-negative"`
- * @throws RatewrightError `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`
+ * @throws RatewrightError `missing`, `type`, `unit/mismatch`, `substance/mismatch`, `not-finite`, `range`
  * @example
  * ```ts
  * import { expectQuantity, quantity } from "ratewright";

@@ -283,7 +283,7 @@ describe("checkAgainstTarget", () => {
       "missing measured",
     ]);
     expect(complaints(() => checkAgainstTarget({ ...good, tolerance: undefined } as never))).toEqual([
-      "type tolerance",
+      "missing tolerance",
     ]);
     expect(
       complaints(() => checkAgainstTarget({ ...good, target: gpa(0), tolerance: percent(200) })),

@@ -157,7 +157,7 @@ const readingRows: readonly Row[] = [
   [
     "no error",
     () => statedEstimate({ value: gpa(1), meaning: "limits" } as never),
-    `type | error | ${due} | undefined`,
+    `missing | error | ${due} | undefined`,
   ],
   [
     "an error of another kind",
@@ -271,8 +271,8 @@ const countRows: readonly Row[] = [
   [
     "nothing",
     () => readingsFor({} as never),
-    `type | coefficientOfVariation | ${due} | undefined`,
-    `type | margin | ${due} | undefined`,
+    `missing | coefficientOfVariation | ${due} | undefined`,
+    `missing | margin | ${due} | undefined`,
   ],
   [
     "a spread below none",

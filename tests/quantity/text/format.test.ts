@@ -138,7 +138,7 @@ describe("format", () => {
   test("what Intl refuses is our error", () => {
     expect(errorOf(() => format(quantity(1, "lb"), { locale: "no such tag" }))?.code).toBe("range");
     expect(errorOf(() => format(quantity(1, "lb"), { significantDigits: 99 }))?.code).toBe("range");
-    expect(errorOf(() => format(undefined as never))?.code).toBe("type");
+    expect(errorOf(() => format(undefined as never))?.code).toBe("missing");
     expect(errorOf(() => format(quantity(1, "lb"), null as never))?.code).toBe("type");
     expect(errorOf(() => format(quantity(1, "lb"), { unitDisplay: "short" as "name" }))?.code).toBe("type");
   });

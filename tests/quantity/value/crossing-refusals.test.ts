@@ -40,7 +40,7 @@ describe("what goes from one kind to another", () => {
       () => depthOf(lb as never),
       "unit/mismatch | volumePerArea | a quantity of volume/area, such as gal/1000 ft2 or L/m2 | 3 lb",
     ],
-    ["depthOf nothing", () => depthOf(undefined as never), `type | volumePerArea | ${due} | undefined`],
+    ["depthOf nothing", () => depthOf(undefined as never), `missing | volumePerArea | ${due} | undefined`],
     [
       "volumePerAreaOf",
       () => volumePerAreaOf(lb as never),
@@ -54,7 +54,7 @@ describe("what goes from one kind to another", () => {
     [
       "volumePerAreaOf nothing",
       () => volumePerAreaOf(undefined as never),
-      `type | depth | ${due} | undefined`,
+      `missing | depth | ${due} | undefined`,
     ],
     [
       "shareOf",

@@ -72,7 +72,7 @@ describe("what a quantity refuses, and the next step", () => {
     [
       "nothing for a quantity",
       () => expectQuantity(undefined, { dimension: "mass" }, "bag"),
-      `type | bag | ${due} | undefined`,
+      `missing | bag | ${due} | undefined`,
     ],
     [
       "another kind",

@@ -237,7 +237,7 @@ const rows: readonly Refusal[] = [
     [{ pace: { type: "pace-calibration" }, counts: 375 }],
     [
       "missing pace.pace: an estimate [undefined]",
-      'type pace.walkError: a quantity, as quantity(3, "lb") makes [undefined]',
+      'missing pace.walkError: a quantity, as quantity(3, "lb") makes [undefined]',
       "not-finite pace.walks: a finite number [undefined]",
     ],
   ],

@@ -175,7 +175,7 @@ describe("a plan", () => {
       "type report.extractant",
       "range report.pH",
     ]);
-    expect(complaints(changed("report", { acidity: undefined }))).toEqual(["type report.acidity"]);
+    expect(complaints(changed("report", { acidity: undefined }))).toEqual(["missing report.acidity"]);
     expect(complaints(changed("report", { extractant: "Olsen" }))).toEqual([
       "conflict report.extractant",
       "conflict report.extractant",

@@ -17,15 +17,15 @@ describe("lime, told at its place", () => {
   it("each figure that a method takes", () => {
     const phs = { pH: 5, targetPH: 6 };
     expect(said(() => call.limeRequirement(3))[0]).toMatch(/^type input: /);
-    expect(paths("Mehlich buffer, Pennsylvania fields", { pH: 5, targetPH: 7 })).toEqual(["type acidity"]);
-    expect(paths("exchangeable acidity", {})).toEqual(["type acidity", "missing layer"]);
+    expect(paths("Mehlich buffer, Pennsylvania fields", { pH: 5, targetPH: 7 })).toEqual(["missing acidity"]);
+    expect(paths("exchangeable acidity", {})).toEqual(["missing acidity", "missing layer"]);
     expect(paths("base saturation", {})).toEqual([
-      "type capacity",
-      "type baseSaturation",
-      "type targetSaturation",
+      "missing capacity",
+      "missing baseSaturation",
+      "missing targetSaturation",
       "missing layer",
     ]);
-    expect(paths("pH buffering", phs)).toEqual(["type perUnitPH", "missing layer"]);
+    expect(paths("pH buffering", phs)).toEqual(["missing perUnitPH", "missing layer"]);
   });
 
   it("a base saturation that is at its target needs none", () => {

@@ -282,7 +282,7 @@ const rows: readonly Refusal[] = [
     "an estimate without its parts",
     asFinishedSpray,
     [{ type: "estimate" }],
-    ['type measured.value: a quantity, as quantity(3, "lb") makes [undefined]'],
+    ['missing measured.value: a quantity, as quantity(3, "lb") makes [undefined]'],
   ],
   [
     "an estimate with less than no error",

@@ -163,7 +163,7 @@ describe("rates per volume", () => {
     expect(errorOf(() => perVolume(quantity(2, "acre") as never, sprayVolume)).code).toBe("unit/mismatch");
     const neither = errorOf(() => perVolume(undefined as never, null as never));
     expect(neither.problems.map(({ code, path }) => [code, path])).toEqual([
-      ["type", "amount"],
+      ["missing", "amount"],
       ["type", "volume"],
     ]);
     expect(errorOf(() => perVolume(quantity(2, "lb", "product"), quantity(0, "gal", "spray"))).path).toBe(
