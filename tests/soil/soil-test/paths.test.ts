@@ -23,7 +23,11 @@ describe("a soil test, told at its place", () => {
     expect(said(() => call.nutrientNeed({ nutrient: "K", soil: "" })).at(-1)).toBe(
       'missing soil: expected the soil or turf, got ""',
     );
-    expect(paths(() => call.nutrientUse({}))).toEqual(["missing nitrogen", "missing nutrient", "missing grass"]);
+    expect(paths(() => call.nutrientUse({}))).toEqual([
+      "missing nitrogen",
+      "missing nutrient",
+      "missing grass",
+    ]);
     const reading = { nutrient: "K", content: quantity(60, "mg/kg", "P/soil"), soil: "" };
     expect(said(() => call.soilTestReading(reading))).toEqual([
       "substance/mismatch content: expected a quantity of K/soil, got 60 mg/kg of P/soil",
