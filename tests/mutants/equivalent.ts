@@ -89,11 +89,6 @@ export const equivalents: readonly Equivalent[] = [
     why: "at the joint both ways give 35 mm",
   },
   {
-    file: "src/weather/air/heat-index.ts",
-    was: "t >= 80",
-    why: "in dry air the simple equation reaches 80 °F at 81.9 °F only; the bound for humid air is tested",
-  },
-  {
     file: "src/weather/days/frost-dates.ts",
     was: "value <= limit",
     is: "value < limit",
