@@ -5,7 +5,8 @@ import { openBook, place, scheduleOf } from "../season/schedule-book.js";
 import { dueNext, type State } from "../season/schedule-due.js";
 import type { Schedule, SeasonPlan } from "../season/schedule-types.js";
 import { type IntegerAnswer, loadSolver } from "./integer-program.js";
-import { cutsOf, type Trial, type TrialOf } from "./visit-cuts.js";
+import type { Trial, TrialOf } from "./limit-cuts.js";
+import { cutsOf } from "./visit-cuts.js";
 import { type PlainDays, visitDays } from "./visit-days.js";
 import { type Columns, columnsOf, type PlanRow, visitProgram } from "./visit-program.js";
 
@@ -86,9 +87,9 @@ const plainDays = (plain: Schedule, id: string): PlainDays => {
  * most as often.
  *
  * It differs from {@link schedule} in this: a treatment that is done a stated number of times may lie anywhere within
- * its dates; one that repeats as long as the season lasts begins no later than there, or than `shareWithinDays` after
- * its first day; and no application is ever late. `schedule` looks only at the next application and lets it move by
- * `shareWithinDays`.
+ * its dates; one whose rule states a longest interval, in days or in growing degree days, begins no later than there, or
+ * than `shareWithinDays` after its first day; and no application is ever late. `schedule` looks only at the next
+ * application and lets it move by `shareWithinDays`.
  *
  * Needs the package `highs` (a solver of linear and integer programs in WebAssembly) beside this library. It is
  * loaded at the first call.

@@ -48,9 +48,8 @@ const rowsOf = (one: VisitDays, i: number, columns: Columns): readonly SparseRow
     const inTime = between(day + 1, keepUp);
     if (one.least === one.most) {
       const late = between(keepUp + 1, Number.POSITIVE_INFINITY);
-      const others = one.most - 1;
-      const coefficients = [...late.map(() => 1), others, ...inTime.map(() => -others)];
-      return row([...late, column, ...inTime], coefficients, Number.NEGATIVE_INFINITY, others);
+      const coefficients = [...late.map(() => 1), one.most, ...inTime.map(() => -one.most)];
+      return row([...late, column, ...inTime], coefficients, Number.NEGATIVE_INFINITY, one.most);
     }
     // Whatever lies last before this day, the next comes no later: a stronger row than one for this application alone.
     if (day >= one.firstBy) return ones(inTime, 1, Number.POSITIVE_INFINITY);
@@ -93,21 +92,13 @@ export const visitProgram = (
   if (search.free) {
     for (const map of columns.application) for (const column of map.values()) whole[column] = false;
   }
-  const cutRows = cuts.flatMap(({ terms, atMost }): readonly SparseRow[] => {
-    const known = terms.flatMap(({ treatment, day, times }) => {
+  const cutRows = cuts.map(({ terms, atMost }): SparseRow => {
+    const known = new Map<number, number>();
+    for (const { treatment, day, times } of terms) {
       const column = columns.application[treatment]?.get(day);
-      return column === undefined ? [] : [[column, times] as const];
-    });
-    return known.length === 0
-      ? []
-      : [
-          row(
-            known.map(([column]) => column),
-            known.map(([, times]) => times),
-            Number.NEGATIVE_INFINITY,
-            atMost,
-          ),
-        ];
+      if (column !== undefined) known.set(column, (known.get(column) ?? 0) + times);
+    }
+    return row([...known.keys()], [...known.values()], Number.NEGATIVE_INFINITY, atMost);
   });
   return {
     cost,

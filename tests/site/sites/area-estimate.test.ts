@@ -65,6 +65,56 @@ describe("by hand", () => {
   });
 });
 
+describe("a polygon with a hole", () => {
+  const square = (x: number, y: number, side: number) =>
+    [
+      [x, y],
+      [x + side, y],
+      [x + side, y + side],
+      [x, y + side],
+    ] as const;
+  const lawn = square(0, 0, 10);
+  const pond = square(3, 2, 4);
+  // A corner of a square moves the area by half of the other diagonal: side^2 / 2 as a square, four times.
+  const squares = 4 * (10 ** 2 / 2) + 4 * (4 ** 2 / 2);
+
+  test.each([
+    ["counterclockwise", pond],
+    ["clockwise", [...pond].reverse()],
+  ])("10 m by 10 m less 4 m by 4 m, the hole %s: every corner counts, whichever ring it is of", (_, hole) => {
+    const { value, standardError } = areaEstimate(
+      { shape: "polygon", points: lawn, unit: "m", holes: [hole] },
+      reading,
+    );
+    close(value.in("m2"), 84);
+    close(standardError.in("m2"), 0.01 * Math.sqrt(squares));
+  });
+
+  test("in feet, with a tape read to a centimeter", () => {
+    const { standardError } = areaEstimate(
+      { shape: "polygon", points: lawn, unit: "ft", holes: [pond] },
+      reading,
+    );
+    close(standardError.in("ft2"), (0.01 / 0.3048) * Math.sqrt(squares));
+  });
+
+  test("on a slope of 75 % the ground is 5 to 4 of the plan, and so is the error", () => {
+    const { value, standardError } = areaEstimate(
+      { shape: "polygon", points: lawn, unit: "m", holes: [pond], slope: "75 %", measured: "plan" },
+      reading,
+    );
+    close(value.in("m2"), 1.25 * 84);
+    close(standardError.in("m2"), 1.25 * 0.01 * Math.sqrt(squares));
+  });
+
+  test("two holes: the error of the tape is twice its share of what is left", () => {
+    const holes = [pond, square(8, 8, 1)];
+    const scale = { scale: quantity(1, "%"), meaning: "standard error" } as const;
+    const { standardError } = areaEstimate({ shape: "polygon", points: lawn, unit: "m", holes }, scale);
+    close(standardError.in("m2"), 0.02 * (100 - 16 - 1));
+  });
+});
+
 test("the tape itself: 1 % of length is 2 % of area, in every shape", () => {
   const tape = { scale: quantity(1, "%"), meaning: "standard error" } as const;
   for (const shape of [

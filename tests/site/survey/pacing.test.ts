@@ -31,6 +31,18 @@ test("the error by hand: 62, 60 and 64 scatter by 2 paces", () => {
   close(twice.standardError.in("ft"), twice.value.in("ft") * share * Math.sqrt(1 / 3 + 1 / 2));
 });
 
+test("five walks leave four degrees of freedom, however often the distance is walked", () => {
+  const five = paceCalibration({ course: ft(100), counts: [30, 31, 32, 33, 34] });
+  expect(five.pace.degreesOfFreedom).toBe(4);
+  for (const walked of [375, [370, 380], [370, 375, 380, 381, 379, 374]])
+    expect(pacedDistance({ pace: five, counts: walked }).degreesOfFreedom).toBe(4);
+  const dropped = paceCalibration({ course: ft(100), counts: [30, 31, 32, 33, 34], drop: "high and low" });
+  expect([
+    dropped.pace.degreesOfFreedom,
+    pacedDistance({ pace: dropped, counts: 9 }).degreesOfFreedom,
+  ]).toEqual([4, 4]);
+});
+
 test("counts that agree are no proof of no error: whole paces are off by 0.29", () => {
   const same = paceCalibration({ course: ft(100), counts: [30, 30, 30] });
   close(same.walkError.in("1"), 1 / Math.sqrt(12) / 30);
