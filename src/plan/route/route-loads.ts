@@ -77,7 +77,8 @@ export interface RouteLoads {
  *   nothing but what tank and hoses keep
  * - before stops where it cannot be filled (`canFill: false`) it takes along what all of them take
  * - the first filling also goes up to the outlet of the tank (`residualVolume`) and into the hoses
- *   (`plumbingVolume`): `loaded + startWith = what all stops take + leftOver`
+ *   (`plumbingVolume`): `loaded + startWith = what all stops take + leftOver`; with `startWith` the hoses are full already,
+ *   and what they hold is in `leftOver` beside it
  *
  * @param input - `stops` in the order in which they are driven, each with `id`, `area` and, where it cannot be filled,
  *   `canFill: false`; `rate` of spray or of product, more than zero; `capacity`; `startWith`, what is in the tank of the

@@ -11,7 +11,9 @@ export const twoAmounts = (value: number, rest: string): string | undefined => {
     /^([a-z][a-z .]{0,20}?|') ?(\d{1,6}(?:\.\d{1,6})?) ?([a-z][a-z0-9 .]{0,20}|")$/i.exec(rest) ?? [];
   // "fl oz per 100 gal" is a rate
   if (digits === "" || / (?:per|to|in|on|for|an?|each|every|of)$/i.test(one)) return undefined;
-  const first = readRest(one);
+  // "40 ft by 60 ft" are two sides, not a sum
+  const first = readRest(one.replace(/ and$/i, ""));
+  if (first.problems.length > 0) return undefined;
   const dimension = first.unit === undefined ? undefined : unitDimension(first.unit);
   if (first.unit === undefined || dimension === undefined || dimension === "temperature") return undefined;
   // beside pounds an ounce is one of weight

@@ -5,7 +5,7 @@ import { exampleUnit, metric, siblingUnit } from "../unit/near-units.js";
 import { unitDimension } from "../unit/unit-facts.js";
 import { readUnitName } from "./aliases.js";
 import { type KeptReadings, keptReadings } from "./kept-readings.js";
-import { readSegment, type Segment, segmentsOf, withoutPowers } from "./unit-segment.js";
+import { readSegment, type Segment, segmentsOf, unclearLot, withoutPowers } from "./unit-segment.js";
 
 /** What stands after the number: a unit, perhaps a substance, and a number below the slash. */
 export interface RestReading {
@@ -59,6 +59,12 @@ const unitOf = (
   const expected = `a unit${wanted}, such as ${exampleUnit(dimension ?? "mass/area")}`;
   if (unknown !== undefined && period.test(unknown.name))
     return { code: "unit/unknown", got: shown(text), expected: `${expected}; ${timeOfLimit(unknown.name)}` };
+  if (unknown !== undefined && unclearLot.test(unknown.name))
+    return {
+      code: "unit/unknown",
+      got: shown(text),
+      expected: `${expected}; below the slash, an area as one number: /1200 m2, /1000 ft2`,
+    };
   if (unknown !== undefined)
     return {
       code: "unit/unknown",

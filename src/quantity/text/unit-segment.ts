@@ -15,7 +15,10 @@ export interface Segment {
 }
 
 /** Whole numbers only: in `lb/1.000 ft2` the full stop may stand for either thing. */
-const numberBelow = /^(\d{1,3}(?:,\d{3})+|\d{1,9}) ?([^\d.,].*)$/;
+const numberBelow = /^(\d{1,3}(?:,\d{3})+|[1-9]\d{0,2}(?: \d{3})+|\d{1,9}) ?([^\d.,].*)$/;
+
+/** `12 100 m2` is 12100 m2 or 12 times 100 m2, and who writes `1000 M` may mean 1000 ft2 or a thousand of them. */
+export const unclearLot: RegExp = /^(?:[1-9]\d{0,2}(?: \d{3})* 100 ?(?:m|sq)|\d{3,} ?M$)/;
 
 /** Units above the slash that go with 1000 ft2. */
 const customary = /^(?:lb|oz|US ton|gal|qt|pt|fl oz|cup|yd3|ft3|bu|count|#|money:.*)$/;
@@ -36,6 +39,8 @@ const perThousand = (name: string, top: string): Omit<Segment, "of" | "said" | "
 export const readSegment = (text: string, place: "top" | "bottom", top: string): Segment => {
   const words = text.split(" ");
   const none = { of: undefined, said: false, unknownOf: undefined };
+  const unread: Segment = { text, name: text, reads: [], sure: undefined, choices: [], divisor: 1, ...none };
+  if (place === "bottom" && unclearLot.test(text)) return unread;
   const named = (name: string): Omit<Segment, "of" | "said" | "unknownOf"> | undefined => {
     if (place === "bottom" && thousand.test(name)) return { ...perThousand(name, top), text };
     if (place === "bottom" && name === "A") {
@@ -73,13 +78,13 @@ export const readSegment = (text: string, place: "top" | "bottom", top: string):
   }
   const below = place === "bottom" ? numberBelow.exec(text) : null;
   if (below !== null) {
-    const divisor = Number((below[1] as string).replace(/,/g, ""));
+    const divisor = Number((below[1] as string).replace(/[, ]/g, ""));
     const inner = readSegment(below[2] as string, place, top);
     if (divisor > 0 && inner.divisor === 1 && inner.reads.length + inner.choices.length > 0) {
       return { ...inner, text, divisor };
     }
   }
-  return longest ?? { text, name: text, reads: [], sure: undefined, choices: [], divisor: 1, ...none };
+  return longest ?? unread;
 };
 
 /** `kg ha^-1 d^-1` and `kg ha-1` as `kg/ha/d`, and `m-2` as `/m2`. */

@@ -13,12 +13,14 @@ export interface BoomFlows {
   readonly upper: number;
   readonly rated: number | undefined;
   readonly limits: BoomLimits;
+  /** Whether a nozzle counts as plugged, by the limits that it passed. */
+  readonly plugged: (reasons: Caught["reasons"]) => boolean;
 }
 
 /** What the catches say of the boom as a whole. */
 export const boomFindings = (nozzles: readonly Caught[], flows: BoomFlows): readonly Finding[] => [
   ...catchAgain(nozzles),
-  ...cleanFirst(nozzles),
+  ...cleanFirst(nozzles, flows.plugged),
   ...wholeBoom(flows),
 ];
 
@@ -35,10 +37,10 @@ const catchAgain = (nozzles: readonly Caught[]): readonly Finding[] => {
   ];
 };
 
-const cleanFirst = (nozzles: readonly Caught[]): readonly Finding[] => {
+const cleanFirst = (nozzles: readonly Caught[], plugged: BoomFlows["plugged"]): readonly Finding[] => {
   const pulled = numbersOf(nozzles.filter(({ verdict }) => verdict === "check again"));
   if (pulled.length === 0) return [];
-  const low = numbersOf(nozzles.filter(({ reasons }) => reasons.includes("below mean")));
+  const low = numbersOf(nozzles.filter(({ reasons }) => plugged(reasons)));
   return [
     {
       code: "nozzle/clean-first",

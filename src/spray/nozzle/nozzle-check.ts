@@ -23,7 +23,7 @@ import {
   share,
   type Time,
 } from "../inputs.js";
-import { boomFindings } from "./boom-findings.js";
+import { type BoomFlows, boomFindings } from "./boom-findings.js";
 import type { BoomLimits, NozzleCheck, NozzleResult, NozzleVerdict } from "./nozzle-check-types.js";
 
 /**
@@ -86,8 +86,7 @@ export const nozzleCheck = <S extends Carrier>(input: {
   const deviations = values.map((value) =>
     deviationOf(value, middle, flowOf(value).value, ratedFlow, limits),
   );
-  // The mean of those that are not plugged: the low ones pull the mean of all.
-  const upper = mean(values.filter((_, i) => !deviations[i]?.reasons.includes("below mean")));
+  const { upper, clean, plugged } = meansOf(boom, deviations, ratedFlow);
   const nozzles = values.map((value, i): NozzleResult<S> => {
     const { fromMean, fromRated, reasons } = deviations[i] as Deviation;
     return {
@@ -95,7 +94,7 @@ export const nozzleCheck = <S extends Carrier>(input: {
       flow: flowOf(value),
       fromMean: quantity(fromMean, "%"),
       ...(fromRated === undefined ? {} : { fromRated: quantity(fromRated, "%") }),
-      verdict: verdictOn(reasons, exceeds((100 * (value - upper)) / upper, limits.ofMean)),
+      verdict: verdictOn(reasons, exceeds((100 * (value - clean)) / clean, limits.ofMean)),
       reasons,
     };
   });
@@ -109,6 +108,7 @@ export const nozzleCheck = <S extends Carrier>(input: {
     findings: boomFindings(nozzles, {
       mean: meanFlow.value,
       upper: flowOf(upper).value,
+      plugged,
       rated: ratedFlow,
       limits,
     }),
@@ -183,10 +183,31 @@ const reasonsFor = (
   return reasons;
 };
 
+/** The mean without single nozzles that lie low, and that without all that count as plugged. */
+const meansOf = <S extends Carrier>(
+  { values, flowOf, limits }: Boom<S>,
+  deviations: readonly Deviation[],
+  rated: number | undefined,
+): { readonly upper: number; readonly clean: number; readonly plugged: BoomFlows["plugged"] } => {
+  const meanWithout = (low: BoomFlows["plugged"]): number =>
+    mean(values.filter((_, i) => !low(deviations[i]?.reasons ?? [])));
+  // The low ones pull the mean of all.
+  const upper = meanWithout(belowMean);
+  // Where the whole boom gives less than rated that is its pressure; else who lies below the rated flow is plugged, too.
+  const low = rated !== undefined && exceeds(100 * (1 - flowOf(upper).value / rated), limits.belowRated);
+  const plugged = low ? belowMean : belowEither;
+  return { upper, clean: meanWithout(plugged), plugged };
+};
+
+const belowMean = (reasons: Deviation["reasons"]): boolean => reasons.includes("below mean");
+const belowEither = (reasons: Deviation["reasons"]): boolean =>
+  belowMean(reasons) || reasons.includes("below rated");
+
 /** The verdict by the limits that were passed; `worn` says whether the nozzle passes that of the mean without the low ones. */
 const verdictOn = (reasons: NozzleResult<string>["reasons"], worn: boolean): NozzleVerdict => {
   if (reasons.includes("above rated")) return "replace";
-  if (reasons.includes("above mean")) return worn ? "replace" : "check again";
+  if (reasons.includes("above mean") && worn) return "replace";
+  if (reasons.includes("above mean") && !reasons.includes("below rated")) return "check again";
   return reasons.length > 0 ? "clean" : "keep";
 };
 

@@ -23,10 +23,10 @@ P2O5=phosphate|available phosphate|phosphoric acid equivalent|p2o5
 K=potassium|elemental potassium
 K2O=potash|soluble potash|k2o
 Ca=calcium
-CaO=cao
+CaO=calcium oxide|cao
 Mg=magnesium
-MgO=mgo
-S=sulfur|sulphur
+MgO=magnesium oxide|magnesia|mgo
+S=sulfur|sulphur|SO4-S|sulfate sulfur|sulfate S
 SO3=so3
 SO4=sulfate|sulphate
 Fe=iron
@@ -84,7 +84,7 @@ describe("the same substance, by every name", () => {
       "P2O5: phosphate",
       "K2O: potash",
       "P: phosphorus",
-      "CaO: CaO",
+      "CaO: calcium oxide",
       "product: material",
       "ai: a.i.",
       "seed: seeds",

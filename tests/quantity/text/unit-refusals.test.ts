@@ -167,7 +167,34 @@ describe("units", () => {
   });
 });
 
+describe("a number below the slash", () => {
+  test("with a blank for the thousands, as above the slash", () => {
+    expect(parseQuantity("3 kg/10 000 m2").in("kg/ha")).toBeCloseTo(3, 12);
+    expect(parseQuantity("2 lb per 12 000 sq ft").in("lb/1000 ft2")).toBeCloseTo(2 / 12, 12);
+    expect(parseQuantity("3 lb/1 000 ft2").in("lb/1000 ft2")).toBe(3);
+    expect(parseQuantity("3 lb/12 1000 ft2").in("lb/1000 ft2")).toBe(0.25);
+    expect(parseQuantity("3 lb/2M").in("lb/1000 ft2")).toBe(1.5);
+  });
+
+  test("that may be another is refused: 12100 m2 or 12 times 100 m2, a thousand M", () => {
+    const unit = "a unit, such as lb/1000 ft2; below the slash, an area as one number: /1200 m2, /1000 ft2";
+    refused([
+      ["3 kg/12 100 m2", "unit/unknown", "kg/12 100 m2", unit],
+      ["3 kg/1 100 sq m", "unit/unknown", "kg/1 100 sq m", unit],
+      ["3 lb/1000 M", "unit/unknown", "lb/1000 M", unit],
+    ]);
+  });
+});
+
 describe("two amounts in one", () => {
+  test("but two sides are no sum", () => {
+    for (const text of ["40 ft x 60 ft", "40 ft by 60 ft", "40' x 60'"]) {
+      const [problem] = problemsOf(() => parseQuantity(text));
+      expect([text, problem?.suggestion]).toEqual([text, undefined]);
+    }
+    expect(problemsOf(() => parseQuantity("3 lb and 8 oz"))[0]?.suggestion).toBe("3.5 lb");
+  });
+
   test("are refused with their sum", () => {
     const one = "one number and one unit";
     refused([

@@ -225,6 +225,17 @@ describe("nozzleCheck", () => {
     expect(first?.params).toEqual({ nozzles: ["1", "2", "4", "5"], low: ["3"] });
     // The four are at the rated flow: the pressure is not to blame.
     expect(plugged.findings.map(({ code }) => code)).toEqual(["nozzle/check-again", "nozzle/clean-first"]);
+    // 33 is 13 % below the rated flow, so plugged, though near the mean: 40, 5 % above the rated flow, is not worn by it.
+    const belowRated = boom([40, 40, 33, 33, 33, 0], { rated });
+    expect(belowRated.nozzles.map(({ verdict }) => verdict)).toEqual([
+      ...["check again", "check again"],
+      ...["clean", "clean", "clean", "clean"],
+    ]);
+    const low = belowRated.findings.find(({ code }) => code === "nozzle/clean-first")?.params.low;
+    expect(low).toEqual(["3", "4", "5", "6"]);
+    // Where the whole boom gives too little, that is its pressure: one far above the others is worn.
+    const pressure = boom([26, 26, 26, 31], { rated });
+    expect(pressure.nozzles[3]?.verdict).toBe("replace");
     // 45 is 13 % above the mean of the others without the low one, too: that one is worn.
     const worn = boom([38, 39, 38, 45, 38, 20]);
     expect(worn.nozzles[3]?.verdict).toBe("replace");

@@ -9,7 +9,7 @@ import {
   pulseWidth,
   readTip,
 } from "../../../src/spray/index.js";
-import { complaints } from "../../errors.js";
+import { complaints, problemsOf } from "../../errors.js";
 import { gpa, gpm, inches, mph, ounces, percent, psi, seconds } from "../helpers.js";
 
 describe("the square-root rule without a range", () => {
@@ -111,6 +111,21 @@ describe("what is stamped on a tip", () => {
       color,
     ]);
     expect(tip.pressure.in("psi")).toBe(40);
+  });
+
+  test("a dash or a blank says where the angle ends", () => {
+    const read = (stamp: string): unknown[] => [readTip(stamp).angle?.in("deg"), readTip(stamp).code];
+    expect(read("15-015")).toEqual([15, "015"]);
+    expect(read("150 15")).toEqual([150, "15"]);
+    expect(read("80 - 015")).toEqual([80, "015"]);
+  });
+
+  test("digits with two readings, ten times apart, are refused with both", () => {
+    const [problem] = problemsOf(() => readTip("15015"));
+    expect([problem?.code, problem?.choices]).toEqual(["type", ["15-015", "150-15"]]);
+    expect(problemsOf(() => readTip("15004"))[0]?.choices).toEqual(["15-004", "150-04"]);
+    expect(complaints(() => readTip("11-004"))).toEqual(["type stamp"]);
+    expect(complaints(() => readTip("110-0-4"))).toEqual(["type stamp"]);
   });
 
   test.each(["", "TX", "9904", "110", "00", "11000", "110040000", 7, null, "1".repeat(1e6)])(
