@@ -113,8 +113,11 @@ const found = (read: ReadAnswer, problem: QuizProblem): Found & { readonly meant
     value: inUnit(value),
     ...numberFound(inUnit(value), read, problem),
   }));
-  // of two readings of a comma, thousands and decimals, the second counts where it is right
-  const best = all.find(({ verdict }) => verdict === "right") ?? (all[0] as (typeof all)[number]);
+  // Of two readings, thousands and decimals, the second counts where it is right; that of a comma only where the question
+  // asks for so many decimals, in its own unit: 12,000 minutes are not 12, and 3,700 L are not the 3,700 mL asked for.
+  const bothCount = number.commaMayBeDecimal !== true || (answer.decimals > 2 && read.unit !== "another");
+  const tried = bothCount ? all : all.slice(0, 1);
+  const best = tried.find(({ verdict }) => verdict === "right") ?? (all[0] as (typeof all)[number]);
   const unit = {
     "as asked": "right",
     another: "right",
@@ -143,8 +146,8 @@ const found = (read: ReadAnswer, problem: QuizProblem): Found & { readonly meant
  *
  * How it reads: words such as about and it takes are passed over; fractions (`3 1/2`, `½`) and amounts in two units
  * (`3 lb 8 oz`) count; a unit may be left out where the question names one; any unit of the same kind is taken
- * (`57.6 oz` for pounds), but `oz` alone is weight; a comma may stand before decimals where the problem is metric. A letter
- * alone is one of the choices.
+ * (`57.6 oz` for pounds), but `oz` alone is weight; a comma may stand before decimals where the problem is metric; before three
+ * digits it stands between thousands, but where three decimals are asked for. A letter alone is one of the choices.
  *
  * @param problem - as `problem` of `ratewright/teach/problems` makes it, also after JSON
  * @param answer - what the learner wrote, at most 300 characters

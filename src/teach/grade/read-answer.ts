@@ -28,8 +28,10 @@ const letterFirst = /^(?:\(([A-Da-d])\)|([A-Da-d])[).:])\s/;
 /** Words of the trade for which the library asks back, since they have more than one meaning; a problem has only one. */
 const plainUnits = (text: string, { units, answer }: QuizProblem): string => {
   let unit = text
-    .replace(/\b(?:short )?tons?\b/i, units === "US" ? "US ton" : "t")
     .replace(/\b(?:tonnes?|metric tons?)\b/i, "t")
+    .replace(/\b(?:US|U\.S\.|short) tons?\b|\btons?\b/i, (ton) =>
+      units === "US" || ton.includes(" ") ? "US ton" : "t",
+    )
     .replace(/^T$/, answer.unit === "US ton" ? "US ton" : "T")
     .replace(/^cbm$/i, "m3")
     .replace(/^(?:gdd|dd|degree[- ]days?|growing degree[- ]days?)$/i, answer.unit)

@@ -5,6 +5,8 @@ export interface NumberInText {
   readonly start: number;
   readonly end: number;
   readonly halfPlace: number;
+  /** Whether the second reading takes for decimals what may be thousands: `1,250` as 1.25. */
+  readonly commaMayBeDecimal?: true;
 }
 
 const fractions: Readonly<Record<string, number>> = {
@@ -23,7 +25,8 @@ const pattern =
 const readings = (digits: string, decimalComma: boolean): readonly number[] => {
   const text = digits.replace(/[ '’]/g, "");
   const point = Number(text.replaceAll(",", ""));
-  const grouped = /^\d{1,3}(,\d{3})+(\.\d+)?$/.test(text);
+  // no number of thousands begins with a zero: 0,125 has decimals
+  const grouped = /^[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/.test(text);
   const commas = text.split(",").length - 1;
   const comma = commas === 1 ? Number(text.replaceAll(".", "").replace(",", ".")) : Number.NaN;
   // 1.250 is 1,250 to those who write a comma before decimals
@@ -54,10 +57,7 @@ export const numberIn = (text: string, from: number, decimalComma: boolean): Num
   if (plainTop !== undefined)
     return Number(plainBottom) === 0 ? undefined : exact(Number(plainTop) / Number(plainBottom));
   if (sign !== undefined) return exact(Number(before || 0) + (fractions[sign] ?? 0));
-  return {
-    values: readings(all, decimalComma).filter(Number.isFinite),
-    start,
-    end,
-    halfPlace: halfPlaceOf(all),
-  };
+  const values = readings(all, decimalComma).filter(Number.isFinite);
+  const doubtful = values.length > 1 && all.includes(",");
+  return { values, start, end, halfPlace: halfPlaceOf(all), ...(doubtful && { commaMayBeDecimal: true }) };
 };

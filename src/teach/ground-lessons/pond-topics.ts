@@ -25,7 +25,14 @@ const pondVolumeProblem = (input: PoseInput): Posed => {
   const { depth, held, pond, volume } = pondFigures(input);
   return worked({
     text: `${pond}${us ? " An acre-foot is 325,851 gallons." : ""}`,
-    ask: { question: "How much water does it hold?", unit: us ? "gal" : "L", of: "water", decimals: 0 },
+    ask: {
+      question: "How much water does it hold?",
+      unit: us ? "gal" : "L",
+      of: "water",
+      decimals: 0,
+      // 325,851 gallons are 1.3 parts in a million less than an acre-foot: some gallons of a pond
+      slack: us ? 2e-6 : 0,
+    },
     working: [volume],
     mistakes: (answer) => [
       slip("forgot the depth", answer / depth),

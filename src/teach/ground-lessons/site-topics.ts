@@ -189,10 +189,9 @@ const coverProblem = ({ draw, us, level }: PoseInput): Posed => {
         : [
             slip("meters for centimeters", volume * 10 * scale),
             slip("depth in the wrong unit", (volume / 10) * scale),
-            slip(
-              "perimeter for area",
-              level === 1 ? volume / 100 : ((2 * (long + width) * depth) / 1000) * scale,
-            ),
+            level === 1
+              ? slip("forgot the depth", ground)
+              : slip("perimeter for area", ((2 * (long + width) * depth) / 1000) * scale),
           ]),
       ...(weighed ? [slip("density upside down", volume / ton), slip("forgot the density", volume)] : []),
     ],

@@ -38,7 +38,7 @@ import { type FrostDates, type FrostState, type FrostWinter, knownOf } from "./f
  *   values: Array.from({ length: 365 }, (_, i) => (i === 100 || i === 270 ? -2 : 12)),
  * });
  * const dates = frostDates({ minima: record });
- * dates.winters[1]?.lastFrost; // => "2025-04-20"
+ * dates.winters[0]?.lastFrost; // => "2025-04-20"
  * frostChance({ dates, date: "04-19", side: "after" }).in("%"); // => 100
  * frostChance({ dates, date: "04-20", side: "after" }).in("%"); // => 0
  * ```

@@ -2,9 +2,11 @@ import {
   addDays,
   type CivilDate,
   type DailySeries,
+  dayOfMonth,
   daysBetween,
   type MonthDay,
   monthDay,
+  monthOf,
   seriesEnd,
   yearOf,
 } from "../../calendar/index.js";
@@ -60,18 +62,27 @@ const firstBelow = (
   return { date: null, state: gaps > missing ? "not known" : "no frost" };
 };
 
+/** Where a date stands in its winter by the calendar, the same in every year: by days, a leap year would shift it by one. */
+const placeOf = (from: CivilDate, date: CivilDate): number => {
+  const [start, day] = [from, date].map((one) => 100 * monthOf(one) + dayOfMonth(one)) as [number, number];
+  return day < start ? day + 1300 : day;
+};
+
 /** The date that `percent` of the winters passed with a frost beyond it, or that no date has this chance. */
 const oddsOf = (known: Known, side: "first" | "last", percent: number): FrostOdds => {
   const sign = side === "last" ? 1 : -1;
   const dated = known
-    .filter((one): one is Known[number] & { day: number } => one.day !== null)
-    .sort((a, b) => sign * (a.day - b.day));
+    .flatMap(({ winter }) => {
+      const date = winter[`${side}Frost`];
+      return date === null ? [] : [{ date, place: placeOf(winter.from, date) }];
+    })
+    .sort((a, b) => sign * (a.place - b.place));
   // Of n winters, as many as come after place i have a frost beyond it; winters without one have none.
   const found = dated.find((_, i) => !exceeds(((dated.length - 1 - i) * 100) / known.length, percent));
   // Where fewer winters than that had any frost, already the earliest date is beyond the chance that was asked for.
   const possible = !exceeds(percent, (dated.length * 100) / known.length);
   if (found === undefined || !possible) return { percent, date: null };
-  return { percent, date: monthDay(addDays(found.winter.from, found.day).slice(5)) };
+  return { percent, date: monthDay(found.date.slice(5)) };
 };
 
 const sideOf = (
@@ -104,7 +115,7 @@ const winterOf = (series: DailySeries, from: CivilDate, limit: number, missing: 
   };
 };
 
-/** The dividing days from the one before the series to its last. */
+/** The dividing days of the winters that the series has a day of. */
 const dividesOf = (series: DailySeries, divide: MonthDay): CivilDate[] => {
   const end = seriesEnd(series);
   const dates: CivilDate[] = [];
@@ -112,7 +123,11 @@ const dividesOf = (series: DailySeries, divide: MonthDay): CivilDate[] => {
   for (let year = Math.max(1, yearOf(series.start) - 1); year <= yearOf(end); year += 1) {
     dates.push(`${String(year).padStart(4, "0")}-${divide}` as CivilDate);
   }
-  return dates.filter((date) => daysBetween(date, end) >= 0);
+  const last = dates.filter((date) => daysBetween(date, end) >= 0);
+  return last.filter((_, i) => {
+    const next = last[i + 1];
+    return next === undefined || daysBetween(series.start, next) > 0;
+  });
 };
 
 const percentsOf = (input: unknown): readonly number[] => {

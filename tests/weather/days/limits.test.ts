@@ -40,9 +40,8 @@ describe("first and last frost, by hand", () => {
   it("one winter of ten is later than 9 April, and one of ten earlier than 2 October", () => {
     const dates = frostDates({ minima });
     expect(dates.winters.map(({ from }) => from)).toEqual(
-      Array.from({ length: 11 }, (_, i) => `${1999 + i}-07-24`),
+      Array.from({ length: 10 }, (_, i) => `${2000 + i}-07-24`),
     );
-    expect(dates.winters[0]).toMatchObject({ firstState: "not known", lastState: "not known" });
     expect(dates.last).toEqual({
       winters: 10,
       withoutFrost: 0,
@@ -78,7 +77,7 @@ describe("first and last frost, by hand", () => {
       frostDates({
         minima: record("2000-07-24", "2001-07-23", { "2000-11-05": value }),
         threshold: quantity(threshold, unit),
-      }).winters[1]?.firstFrost;
+      }).winters[0]?.firstFrost;
     expect(first(0, 32, "°F")).toBe("2000-11-05");
     expect(first(-2, 28.4, "°F")).toBe("2000-11-05");
     expect(first(0.1, 0, "°C")).toBe(null);
@@ -91,7 +90,7 @@ describe("first and last frost, by hand", () => {
         ...Object.fromEntries(missing),
         "2000-10-05": -1,
       });
-      return frostDates({ minima, ...(missingDays === undefined ? {} : { missingDays }) }).winters[1];
+      return frostDates({ minima, ...(missingDays === undefined ? {} : { missingDays }) }).winters[0];
     };
     expect(state(9)).toMatchObject({ firstState: "frost", firstFrost: "2000-10-05" });
     expect(state(10)).toMatchObject({ firstState: "not known", firstFrost: null, lastState: "frost" });
@@ -103,16 +102,35 @@ describe("first and last frost, by hand", () => {
     const state = (gaps: number) => {
       const missing = Array.from({ length: gaps }, (_, i) => [addDays("2000-09-01", i), null]);
       return frostDates({ minima: record("2000-07-24", "2001-07-23", Object.fromEntries(missing)) })
-        .winters[1];
+        .winters[0];
     };
     expect(state(9)).toMatchObject({ firstState: "no frost", lastState: "no frost" });
     expect(state(10)).toMatchObject({ firstState: "not known", lastState: "not known" });
   });
 
+  it("by the calendar, also in a leap year, whose 10 March is a day more after July than that of other years", () => {
+    const frosts = frostsOf(["2001-03-11", "2002-03-11", "2003-03-10", "2004-03-10"]);
+    const dates = frostDates({ minima: record("2000-07-24", "2004-07-23", frosts), percents: [49, 50, 51] });
+    expect(dates.last.odds.map(({ date }) => date)).toEqual(["03-11", "03-10", "03-10"]);
+    expect(frostChance({ dates, date: "03-10", side: "after" }).in("%")).toBe(50);
+    const mixed = frostsOf(["2001-03-11", "2002-03-12", "2003-03-13", "2004-03-10"]);
+    const fourth = frostDates({ minima: record("2000-07-24", "2004-07-23", mixed), percents: [50, 75] });
+    expect(fourth.last.odds.map(({ date }) => date)).toEqual(["03-11", "03-10"]);
+  });
+
+  it("lists the winters of which the record has a day", () => {
+    const froms = (start: CivilDate, values: number[]) =>
+      frostDates({ minima: series(values, start) }).winters.map(({ from }) => from);
+    expect(froms("2026-07-24", [5])).toEqual(["2026-07-24"]);
+    expect(froms("2026-07-23", [5, 5])).toEqual(["2025-07-24", "2026-07-24"]);
+    expect(froms("2026-08-01", [5])).toEqual(["2026-07-24"]);
+  });
+
   it("a series that ends on the dividing day begins one more winter, and the first year has one", () => {
     const froms = (minima: ReturnType<typeof series>) =>
       frostDates({ minima }).winters.map(({ from }) => from);
-    expect(froms(series([5], "2026-07-24"))).toEqual(["2025-07-24", "2026-07-24"]);
+    expect(froms(series([5], "2026-07-24"))).toEqual(["2026-07-24"]);
+    expect(froms(series([5, 5], "2026-07-23"))).toEqual(["2025-07-24", "2026-07-24"]);
     expect(froms(series([5], "2026-07-23"))).toEqual(["2025-07-24"]);
     expect(froms(series([5], "0001-08-01"))).toEqual(["0001-07-24"]);
   });
@@ -179,7 +197,7 @@ describe("the chance of a frost by the day", () => {
   });
 
   it("takes ten thousand winters", () => {
-    const winter = dates.winters[1];
+    const winter = dates.winters[0];
     const many = { ...dates, winters: Array(10_000).fill(winter) };
     expect(frostChance({ dates: many, date: "01-01", side: "after" }).in("%")).toBe(100);
   });
