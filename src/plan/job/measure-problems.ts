@@ -61,10 +61,10 @@ const ofMeasure = (told: Problem, found: unknown): Problem => {
   // A job file is JSON: it makes no calls.
   const problem = { ...told, expected: told.expected.replace(/(: quantity\(|, as ).*/, "") };
   const { path, expected } = problem;
-  if (typeof found === "number")
+  if (typeof found === "number" || (found === undefined && expected === "a quantity"))
     return {
       ...problem,
-      expected: `${expected} with its unit, such as ${record(Number.isFinite(found) ? found : 10, "...")}`,
+      expected: `${expected} with its unit, such as ${record(Number.isFinite(found) ? Number(found) : 10, "...")}`,
     };
   if (typeof found === "string")
     return suggesting(
@@ -94,7 +94,9 @@ const ofMeasure = (told: Problem, found: unknown): Problem => {
  * A problem of a job in the words of people who work outdoors: a measure is asked for as it is written in the
  * file, and nothing is called undefined.
  */
-export const plainProblem = (problem: Problem, input: unknown): Problem => {
+export const plainProblem = (found: Problem, input: unknown): Problem => {
+  // The suggestion stands beside it: nobody has to call for it.
+  const problem = { ...found, expected: found.expected.replace(/ \(suggest\w+ names the nearest\)$/, "") };
   const told = needsMeasure.test(problem.expected)
     ? ofMeasure(problem, valueAt(input, problem.path))
     : problem;

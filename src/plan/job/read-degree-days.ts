@@ -14,8 +14,8 @@ export const readDegreeDays = (input: unknown, path: string): ReadDegreeDays => 
     degreeDayModel({
       method,
       base,
-      ...(upper && { upper }),
-      ...(cutoff && { cutoff }),
+      ...(upper !== undefined && { upper }),
+      ...(cutoff !== undefined && { cutoff }),
       sensor: "air",
       source,
     }),

@@ -18,6 +18,7 @@ import {
   fail,
   frozen,
   plainCopy,
+  toldAt,
   unitSystem,
   unreadable,
 } from "../../quantity/index.js";
@@ -151,7 +152,9 @@ export const readJob = (input: unknown, problems: Checks): ReadJob => {
   const temperatures =
     job.temperatures === undefined
       ? undefined
-      : problems.run(() => dailyTemperatures(job.temperatures as DailyTemperatures), "temperatures");
+      : problems.run(() =>
+          toldAt("temperatures", "series", () => dailyTemperatures(job.temperatures as DailyTemperatures)),
+        );
   const machine = job.spreader === undefined ? {} : (problems.run(() => readSpreader(job.spreader)) ?? {});
   const units =
     job.units === undefined ? undefined : problems.run(() => expectOneOf(job.units, sheetUnits, "units"));

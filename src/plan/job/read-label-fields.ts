@@ -1,6 +1,5 @@
 import {
   type Checks,
-  expectFields,
   expectOneOf,
   expectRecord,
   expectText,
@@ -50,13 +49,6 @@ export const readLabelFields = (product: JobProduct, at: string, problems: Check
       expectRecord(slowNitrogen, `${at}.slowNitrogen`, "percent of product, of N:slow/product"),
     );
   if (nitrogen !== undefined)
-    problems.run(() =>
-      expectFields(
-        nitrogen,
-        ["percent", "slowWithin"],
-        `${at}.nitrogen`,
-        "the label's breakdown of nitrogen",
-      ),
-    );
+    problems.run(() => expectRecord(nitrogen, `${at}.nitrogen`, "the label's breakdown of nitrogen"));
   if (basis !== undefined) problems.run(() => expectOneOf(basis, ["oxide", "element"], `${at}.basis`));
 };

@@ -53,7 +53,7 @@ const entryConflicts = (entry: JobLogEntry, at: string): readonly Problem[] => {
     const expected = "one of them, or they count twice";
     found.push({ code: "conflict", path: at, got: "product and nutrients", expected });
   }
-  if (product === undefined && nutrients === undefined && treatment === undefined)
+  if ([product, rate, nutrients, treatment].every((field) => field === undefined))
     missing(at, "only a date", "a product with its rate, nutrients, or a treatment");
   return found;
 };

@@ -17,7 +17,7 @@ export type Held = Quantity<"mass", "none"> | Quantity<"volume", "none">;
 /** The kind of product, for the loading order. */
 export const formulated = (input: JobProduct["formulation"], path: string): Formulation =>
   typeof input === "object" && input !== null
-    ? toldBy({ code: `${path}.code`, scheme: `${path}.scheme` }, () =>
+    ? toldBy({ code: `${path}.code`, "options.scheme": `${path}.scheme` }, () =>
         formulationOf(input.code, { scheme: input.scheme }),
       )
     : toldBy({ code: path }, () => formulationOf(input as string));

@@ -18,7 +18,9 @@ export const taggedRate = (input: unknown, id: string, path: string): RateOf => 
   const [stuff, under] = String(of).split("/");
   if ((stuff !== "product" && stuff !== top) || (under !== undefined && under !== "spray")) {
     fail("substance/mismatch", `${path}.of`, of, `a rate of product: "product" or "${top}"`, {
-      ...(isSubstance(String(of)) && { suggestion: "target, for a rate of a nutrient" }),
+      ...(isSubstance(String(of)) && stuff !== "product" && !String(stuff).startsWith("product:")
+        ? { suggestion: "target, for a rate of a nutrient" }
+        : {}),
     });
   }
   expectNumber(value, `${path}.value`, { min: 0 });

@@ -16,5 +16,6 @@ export const withSuggestions = (problems: readonly Problem[], input: unknown): r
     const { code, got, suggestion, choices } = problem;
     if (suggestion !== undefined || choices !== undefined || !/^".*"$/.test(got)) return problem;
     const near = nearest[code]?.(JSON.parse(got));
-    return near === undefined ? problem : { ...problem, suggestion: near };
+    // A unit that is known, but not here, is its own nearest.
+    return near === undefined || got === JSON.stringify(near) ? problem : { ...problem, suggestion: near };
   });

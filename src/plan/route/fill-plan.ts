@@ -117,6 +117,6 @@ export const fillPlan = (question: FillQuestion): FillPlan => {
     if (open && exceeds(done + behind, loaded)) fill(i);
     leave.push(inTank());
   });
-  const hoses = question.plumbing;
-  return { fills, arrive, leave, left: inTank() + (fills.length > 0 || start > 0 ? hoses : 0) };
+  // The hoses are full since the first filling, or were so at the start.
+  return { fills, arrive, leave, left: inTank() + question.plumbing };
 };
