@@ -107,7 +107,7 @@ const breaksOf = (input: unknown, path: string): Pick<ReadPurchased, "prices" | 
   const sorted = [...prices].sort((a, b) => a.from - b.from);
   if (sorted[0]?.from !== 1)
     fail("missing", path, `prices from ${shown(sorted[0]?.from)} on`, "the price of one package: from 1");
-  if (sorted.some(({ from }, i) => i > 0 && from === sorted[i - 1]?.from))
+  if (sorted.slice(1).some(({ from }, i) => from === sorted[i]?.from))
     fail("duplicate", path, input, "each number of packages once");
   return { prices: sorted, ...(currency !== undefined && { currency: currency.slice("money:".length) }) };
 };

@@ -102,7 +102,10 @@ export const dayFor = (due: Due, book: Book): { date?: CivilDate; why: DateReaso
     );
   let date: CivilDate | undefined = shared[0];
   if (date !== undefined)
-    why.push({ code: "schedule/shared", text: `Shares the visit of ${date}; ${target} was aimed at.` });
+    why.push({
+      code: "schedule/shared",
+      text: `Shares the visit of ${date}${date === target ? "" : `; ${target} was aimed at`}.`,
+    });
   else if (latest !== null) {
     date = openBefore(goal, earliest, due, avoid);
     if (date !== undefined && date !== goal)

@@ -50,7 +50,7 @@ td.pen{min-width:12mm;height:4.6mm}
 @media screen{body{padding:6mm}}`;
 
 const blankHtml = ({ label, value, room }: SheetBlank): string =>
-  `<span class="blank">${escaped(label)} ${value === null ? `<i style="min-width:${Math.min(80, 1.6 * room)}mm"></i>` : `<b>${escaped(value)}</b>`}</span>`;
+  `<span class="blank">${escaped(label)} ${value === null ? `<i style="min-width:${Math.min(80, Math.round(16 * room) / 10)}mm"></i>` : `<b>${escaped(value)}</b>`}</span>`;
 
 const listClass = { "-": "dash", "!": "mark", "[ ]": "box" } as const;
 

@@ -93,7 +93,7 @@ const sectionLines = (section: SheetSection, width: number): string[] => [
 
 /** A sheet as plain text. */
 export const sheetText = (sheet: WorkOrderSheet, width: number): string => {
-  const when = `${sheet.day}  (${sheet.date})`;
+  const when = `${sheet.day} (${sheet.date})`;
   const copy = sheet.copy === "shed" ? "SHED COPY" : "OFFICE COPY";
   const double = "=".repeat(width);
   const single = "-".repeat(width);

@@ -78,10 +78,8 @@ export const measureText = (measure: Measure, first: FirstUnits, spray = false):
  */
 export const areaUnitOf = (rateUnit: string, whole: Measure, first: FirstUnits): string => {
   const below = rateUnit.slice(rateUnit.indexOf("/") + 1);
-  if (rateUnit.includes("/") && unitSystem(below) === first) {
-    if ((below === "acre" || below === "ha") && numberIn(whole, below) >= 1) return below;
-    return first === "US" ? "ft2" : "m2";
-  }
+  const large = first === "US" ? "acre" : "ha";
+  if (below === large && numberIn(whole, below) >= 1) return below;
   return first === "US" ? "ft2" : "m2";
 };
 
