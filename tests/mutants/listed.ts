@@ -125,7 +125,6 @@ export const listedConstants: readonly ListedConstants[] = [
   { file: "src/nutrient/blend/blend-limits.ts", line: /value < 0 \|\| value > 100/, why: reasons.percents },
   { file: "src/nutrient/blend/blend-to-grade.ts", line: /const most = /, why: message },
   { file: "src/nutrient/blend/blend-to-grade.ts", line: /1e-9 \* Math\.max\(100/, why: noise },
-  { file: "src/nutrient/rate/exact-rates.ts", line: /isFinite\(rate \* 100\)/, why: slip },
   { file: "src/nutrient/salt/salt-table.ts", line: /1000/, why: ours },
   { file: "src/nutrient/salt/salt-index.ts", line: /> 1000/, why: ours },
   { file: "src/nutrient/rate/rate-arrays.ts", line: /"cap", 1000/, why: ours },

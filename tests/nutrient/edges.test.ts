@@ -20,14 +20,46 @@ describe("placing the parts of a plan", () => {
 
   test("a part that finds no day has no last day, and is kept out by the one before it", () => {
     const found = second({});
-    expect([found?.rest, found?.reason, found?.to]).toEqual([1, "interval", undefined]);
+    expect(found).toStrictEqual({ part: part("2026-06-02"), rest: 1, reason: "interval" });
   });
 
   test("where less than the least amount is left under the caps, the caps keep it out", () => {
-    // 1 of 1.1 has gone down: 0.1 is left, and nobody spreads less than 0.5. Of 1.6 there is 0.6 left.
-    expect([second({ perYear: 1.1 })?.reason, second({ perYear: 1.6 })?.reason]).toEqual([
+    // 1 of 1.1 has gone down: 0.1 is left, and nobody spreads less than 0.5. Of 1.5 that is left, of 1.6 there is 0.6.
+    expect([1.1, 1.5, 1.6].map((perYear) => second({ perYear })?.reason)).toEqual([
       "caps",
       "interval",
+      "interval",
+    ]);
+  });
+});
+
+describe("placing parts that stand in no order", () => {
+  test("gives applications in the order of their days, none outside of the days of its part", () => {
+    const open = (["2026-06-01", "2026-06-20", "2026-06-25"] as const).map((date) => ({
+      date,
+      day: dayCount(date),
+    }));
+    const { placed, parts } = placeParts({
+      parts: [
+        { date: "2026-06-20", last: "2026-06-20", amount: 2, path: "late" },
+        { date: "2026-06-01", last: "2026-06-01", amount: 1, path: "early" },
+        { date: "2026-06-02", last: "2026-06-19", amount: 3, path: "none" },
+      ],
+      open,
+      caps: {},
+      applied: [],
+      intervalDays: 3,
+      least: 0.5,
+      small: 1e-9,
+    });
+    expect(placed.map(({ date, amount }) => [date, amount])).toEqual([
+      ["2026-06-01", 1],
+      ["2026-06-20", 2],
+    ]);
+    expect(parts.map(({ to, rest, reason }) => [to, rest, reason])).toEqual([
+      ["2026-06-20", 0, undefined],
+      ["2026-06-01", 0, undefined],
+      [undefined, 3, "closed season"],
     ]);
   });
 });

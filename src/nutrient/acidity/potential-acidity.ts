@@ -160,14 +160,13 @@ const readComposition = (input: unknown): readonly (readonly [AcidElement, numbe
   if (stated.length === 0) fail("missing", "percent", "nothing", "at least one element");
   const shares = eachOf(
     stated,
-    "percent",
+    (name) => `percent.${name.slice(0, 40)}`,
     (name) => {
       const element =
         acidElements.find((one) => one === name) ??
         fail("substance/unknown", "", name, "N, P, S, Cl, K, Na, Ca or Mg, as elements");
       return [element, expectNumber(given[name], "", { min: 0, max: 100 })] as const;
     },
-    (name) => `percent.${name.slice(0, 40)}`,
   );
   const total = shares.reduce((sum, [, share]) => sum + share, 0);
   return total > 100 * (1 + 1e-9)

@@ -110,7 +110,7 @@ const readWorth = (
   const stated = nutrients.filter((other) => record[other] !== undefined);
   return eachOf(
     stated,
-    "worth",
+    (other) => `worth.${other}`,
     (other) => {
       const each = record[other];
       if (valued.some((form) => isNutrient(form) && formFactor(form, other) !== undefined)) {
@@ -123,6 +123,5 @@ const readWorth = (
         expectQuantity(each, { dimension, of: `none/${other}`, bound: "non-negative" }, ""),
       ] as const;
     },
-    (other) => `worth.${other}`,
   );
 };

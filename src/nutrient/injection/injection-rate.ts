@@ -1,4 +1,4 @@
-import { allOf, expectFields, expectQuantity, type Quantity, timesOf } from "../../quantity/index.js";
+import { allOf, expectFields, expectQuantity, ofKind, type Quantity, timesOf } from "../../quantity/index.js";
 import { checkedInjector, type Injector } from "./injector.js";
 
 /**
@@ -38,8 +38,7 @@ export const injectionRate = <S extends string>(input: {
     covered: () =>
       expectQuantity(input.covered, { dimension: "area/time", of: "none", bound: "positive" }, "covered"),
   });
-  const of = liquid.of as S;
-  return expectQuantity(timesOf(liquid, covered), { dimension: "volume/time", of }, "rate");
+  return ofKind<"volume/time", S>(timesOf(liquid, covered));
 };
 
 /**

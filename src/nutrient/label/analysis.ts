@@ -107,9 +107,8 @@ const lineProblems = (
     problems.push({ code, path: at, got, expected });
   };
   if (!isNutrient(key)) add("substance/unknown", key.slice(0, 40), "a nutrient, such as N, P2O5 or Fe");
-  else if (typeof value !== "number" || !Number.isFinite(value))
-    add("not-finite", shown(value), "a percentage");
-  else if (value < 0 || value > 100)
+  else if (!Number.isFinite(value)) add("not-finite", shown(value), "a percentage");
+  else if ((value as number) < 0 || (value as number) > 100)
     problems.push(rangeProblem(at, shown(value), { min: 0, max: 100, unit: "%" }));
   const [wrong, right] = basis === "oxide" ? [["P", "K"], "P2O5 and K2O"] : [["P2O5", "K2O"], "P and K"];
   if (wrong.includes(key)) add("conflict", key, `${right}, as the basis says, or the other basis`);

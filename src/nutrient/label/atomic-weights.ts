@@ -61,14 +61,13 @@ export const formulaWeight = (formula: Readonly<Partial<Record<ChemicalElement, 
   expectRecord(formula, "formula");
   const parts = eachOf(
     Object.keys(formula).slice(0, mostElements),
-    "formula",
+    (element) => `formula.${element.slice(0, 40)}`,
     (element) => {
       if (!isElement(element)) {
         return fail("substance/unknown", "", element, Object.keys(atomicWeights).join(", "));
       }
       return atomicWeights[element] * expectNumber(formula[element], "", { min: -mostAtoms, max: mostAtoms });
     },
-    (element) => `formula.${element.slice(0, 40)}`,
   );
   const weight = parts.reduce((sum, part) => sum + part, 0);
   return weight > 0 ? weight : outOfRange("formula", weight, { min: 1 }, "atoms, {}");

@@ -32,7 +32,7 @@ export const isOtherRecordOf = (product: Fertilizer, other: Fertilizer): boolean
 /** What a label says, in whatever order a store gives the keys back. */
 const labelText = ({ form, analysis, nitrogen, slowNitrogen }: Fertilizer): string =>
   JSON.stringify([form, analysis.percent, nitrogen, slowNitrogen], (_, value: unknown) =>
-    typeof value === "object" && value !== null && !Array.isArray(value)
-      ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+    Object(value) === value && !Array.isArray(value)
+      ? Object.fromEntries(Object.entries(value as object).sort())
       : value,
   );

@@ -25,9 +25,7 @@ export const expectShortText = (input: unknown, path: string, expected: string):
 
 /** Takes where a fact was printed, a citation or a text, as a copy of its own, or throws with its path. */
 export const expectSource = (input: unknown, path: string): FactSource => {
-  if (typeof input === "string" || typeof input !== "object" || input === null) {
-    return expectShortText(input, path, "a source");
-  }
+  if (Object(input) !== input) return expectShortText(input, path, "a source");
   const { title, publisher, year, where, url } = expectFields(
     input,
     ["title", "publisher", "year", "where", "url"],

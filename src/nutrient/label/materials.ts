@@ -16,17 +16,12 @@ export const readMaterials = (
   const places = new Map<string, number>();
   // An item is read at its whole path, so that nothing is to be put before that of a problem.
   const whole = (): string => "";
-  return eachOf(
-    list,
-    path,
-    (item, i) => {
-      const at = `${path}[${i}]${itsName === "" ? "" : `.${itsName}`}`;
-      const material = expectFertilizer(of(item) as Fertilizer, at);
-      const twin = places.get(material.id);
-      if (twin !== undefined) fail("duplicate", `${at}.id`, material.id, `another id than ${path}[${twin}]`);
-      places.set(material.id, i);
-      return material;
-    },
-    whole,
-  );
+  return eachOf(list, whole, (item, i) => {
+    const at = `${path}[${i}]${itsName === "" ? "" : `.${itsName}`}`;
+    const material = expectFertilizer(of(item) as Fertilizer, at);
+    const twin = places.get(material.id);
+    if (twin !== undefined) fail("duplicate", `${at}.id`, material.id, `another id than ${path}[${twin}]`);
+    places.set(material.id, i);
+    return material;
+  });
 };

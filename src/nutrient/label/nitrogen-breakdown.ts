@@ -211,13 +211,12 @@ const readLines = (
   const stated = known.filter((line) => given[line] !== undefined);
   const found = eachOf(
     stated,
-    path,
+    (line) => `${path}.${line}`,
     (line) => {
       const value = percentage(given[line], "");
       check(line, value);
       return [line, value] as const;
     },
-    (line) => `${path}.${line}`,
   );
   return Object.fromEntries(found);
 };

@@ -16,7 +16,7 @@ export const readPerVolume = (
   if (stated.length === 0) fail("missing", path, input, "at least one nutrient");
   return eachOf(
     stated,
-    path,
+    (of) => `${path}.${of}`,
     (of) => {
       const twin = stated.find(
         (other) => stated.indexOf(other) < stated.indexOf(of) && oxideFactor(of, other) !== undefined,
@@ -28,6 +28,5 @@ export const readPerVolume = (
           ] as const)
         : fail("conflict", "", `${twin} and ${of}`, "one form of each nutrient");
     },
-    (of) => `${path}.${of}`,
   );
 };

@@ -1,15 +1,15 @@
 import { checks, expectList, outOfRange } from "../../quantity/index.js";
 
 /** What a reader gives, its problems told under a path: `limit` under `caps[1]` is `caps[1].limit`. */
-export const under = <T>(path: string, read: () => T): T => eachOf([path], "", read, (at) => at)[0] as T;
+export const under = <T>(path: string, read: () => T): T => eachOf([path], (at) => at, read)[0] as T;
 
-/** What a reader gives of each item of a list, or all problems of all items, each under `path[index]`. */
+/** What a reader gives of each item of a list, or all problems of all items, each under `path[index]` or at a path of its own. */
 export const eachOf = <I, T>(
   list: readonly I[],
-  path: string,
+  path: string | ((item: I, index: number) => string),
   read: (item: I, index: number) => T,
-  at: (item: I, index: number) => string = (_, i) => `${path}[${i}]`,
 ): T[] => {
+  const at = typeof path === "string" ? (_: I, i: number): string => `${path}[${i}]` : path;
   const problems = checks();
   const found: T[] = [];
   for (const [i, item] of list.entries()) problems.run(() => found.push(read(item, i)), at(item, i));

@@ -89,8 +89,9 @@ const expectLabel = <Id extends string>(
     ? expectLiquidFertilizer(product, "product")
     : expectFertilizer(product, "product");
 
-/** The unit in which a label by volume is written. */
-const labelUnit = ({ perVolume }: LiquidFertilizer): string => Object.values(perVolume)[0]?.unit ?? "g/L";
+/** The unit in which a label by volume is written: it states one nutrient or more. */
+const labelUnit = ({ perVolume }: LiquidFertilizer): string =>
+  (Object.values(perVolume)[0] as Quantity<"mass/volume", Nutrient>).unit;
 
 /**
  * The volume of a liquid fertilizer per area for a target rate of one nutrient.
@@ -135,7 +136,7 @@ export const liquidProductRate = <S extends Nutrient, Id extends string>(
     divisor: { readonly value: number; readonly unit: string },
   ): Quantity<"volume/area", typeof of> => {
     const weight = quantityOf(amount, wanted.unit, "none", "target");
-    const { value, unit } = perOf(weight, quantityOf(divisor.value, divisor.unit, "none", "product"));
+    const { value, unit } = perOf(weight, new Quantity(divisor.value, divisor.unit, "none", "mass/volume"));
     return new Quantity(value, unit, of, "volume/area");
   };
   if (label.type === "liquid-fertilizer") {
@@ -265,7 +266,7 @@ export const analysisByWeight = (input: {
   });
   const percents = eachOf(
     perVolume,
-    "perVolume",
+    ([nutrient]) => `perVolume.${nutrient}`,
     ([nutrient, stated]) => {
       const share = (stated.in("g/L") * 100) / density.in("g/L");
       return share > 100
@@ -277,7 +278,6 @@ export const analysisByWeight = (input: {
           )
         : ([nutrient, share] as const);
     },
-    ([nutrient]) => `perVolume.${nutrient}`,
   );
   const percent: Partial<Record<Nutrient, number>> = Object.fromEntries(percents);
   const element = percent.P !== undefined || percent.K !== undefined;

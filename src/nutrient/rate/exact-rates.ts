@@ -14,11 +14,11 @@ export const exactRates = (wanted: readonly ReadStep[]): FoundStep[] | undefined
   const largest = Math.max(...x.map(Math.abs));
   // Below zero by rounding noise is zero; what the equations leave open, or cannot meet, is no exact answer.
   const rates = x.map((rate) => (Math.abs(rate) <= 1e-12 * largest ? 0 : rate));
-  if (free.length > 0 || rates.some((rate) => !(rate >= 0 && Number.isFinite(rate * 100)))) return undefined;
+  if (free.length > 0 || rates.some((rate) => !(rate >= 0))) return undefined;
   return wanted.map((step, i) => {
     const { product, target } = step;
     const rate = (rates[i] as number) * 100;
-    const own = ((rates[i] as number) * (matrix[i]?.[i] as number)) as number;
+    const own = (rates[i] as number) * (matrix[i]?.[i] as number);
     const credited = Math.max(0, (targets[i] as number) - own);
     return {
       ...step,

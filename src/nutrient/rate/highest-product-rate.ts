@@ -168,7 +168,7 @@ const slowSharePercent = (product: Fertilizer): number | undefined =>
 const appliesTo = ({ from, below }: ReadCap, share: number | undefined): boolean => {
   if (from === 0 && below === undefined) return true;
   if (share === undefined) return false;
-  return !exceeds(from, share) && (below === undefined || (share < below && exceeds(below, share)));
+  return !exceeds(from, share) && (below === undefined || exceeds(below, share));
 };
 
 /** Percent of product by weight of what a cap limits. */

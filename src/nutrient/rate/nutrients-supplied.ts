@@ -1,4 +1,4 @@
-import { expectAmount, fail, numberIn, type Quantity, quantityOf, timesOf } from "../../quantity/index.js";
+import { expectAmount, fail, numberIn, Quantity, quantityOf, timesOf } from "../../quantity/index.js";
 import { type Nutrient, percentOf } from "../label/analysis.js";
 import { expectFertilizer } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
@@ -111,7 +111,7 @@ const fromWeight = (amount: unknown, label: Fertilizer): Supplies => {
   const weight = given.dimension.startsWith("volume") ? timesOf(given, densityFor(label)) : given;
   const supplied: Record<string, Quantity<string, string>> = {};
   const put = (of: string, percent: number): void => {
-    supplied[of] = quantityOf((weight.value * percent) / 100, weight.unit, of, of);
+    supplied[of] = quantityOf((weight.value * percent) / 100, weight.unit, of, "amount");
   };
   for (const nutrient of elementShareForms(Object.keys(label.analysis.percent)))
     put(nutrient, percentOf(label.analysis, nutrient));
@@ -137,18 +137,20 @@ const fromVolume = (amount: unknown, label: LiquidFertilizer): Supplies => {
     const slow = label.slowNitrogen === undefined ? 0 : numberIn(massIn(given, label.slowNitrogen), all.unit);
     // Equal but for noise is all slow.
     const part = slow < all.value * (1 - 1e-9) ? slow : all.value;
-    supplied["N:slow"] = quantityOf(part, all.unit, "N:slow", "N:slow");
-    supplied["N:quick"] = quantityOf(all.value - part, all.unit, "N:quick", "N:quick");
+    const ofAll = (value: number, of: string): Quantity<string, string> =>
+      new Quantity(value, all.unit, of, all.dimension);
+    supplied["N:slow"] = ofAll(part, "N:slow");
+    supplied["N:quick"] = ofAll(all.value - part, "N:quick");
   }
   return supplied;
 };
 
 /** The mass of a nutrient in a volume of product: the label is per volume of this very product. */
 const massIn = (
-  volume: { readonly value: number; readonly unit: string },
-  { value, unit, of }: { readonly value: number; readonly unit: string; readonly of: string },
+  { value, unit, dimension }: Quantity<ProductDimension, string>,
+  stated: unknown,
 ): Quantity<string, string> =>
-  timesOf(quantityOf(volume.value, volume.unit, "none", "amount"), quantityOf(value, unit, of, "product"));
+  timesOf(new Quantity<ProductDimension, "none">(value, unit, "none", dimension), stated);
 
 const densityFor = ({ density }: Fertilizer): Quantity<"mass/volume", "none"> =>
   density ??

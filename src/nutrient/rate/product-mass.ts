@@ -1,4 +1,4 @@
-import { allOf, expectAmount, expectQuantity, fail, Quantity } from "../../quantity/index.js";
+import { allOf, expectAmount, fail, Quantity } from "../../quantity/index.js";
 import { percentOf } from "../label/analysis.js";
 import { expectFertilizer } from "../label/expect-fertilizer.js";
 import type { Fertilizer } from "../label/fertilizer.js";
@@ -45,13 +45,13 @@ export const productMass = <S extends Nutrient, Id extends string>(
 };
 
 /** A rate per area is another question: its function is named. */
-const readMass = (nutrient: unknown): Quantity<"mass", string> => {
+const readMass = (nutrient: unknown): Quantity<"mass" | "mass/area", string> => {
   const given = expectAmount(
     nutrient,
     { dimensions: ["mass", "mass/area"], bound: "non-negative" },
     "nutrient",
   );
   return given.dimension === "mass"
-    ? expectQuantity(given, { dimension: "mass" }, "nutrient")
+    ? given
     : fail("unit/mismatch", "nutrient", given, "a mass; productRate(target, product) takes a rate per area");
 };

@@ -101,23 +101,21 @@ export const productRates = (input: {
   });
   const ordered = order === "as given" ? wanted : [...wanted].sort(byTurn);
   const turns = inTurn(ordered);
-  const exact = order === orders[0] && oversupplies(turns) ? exactRates(ordered) : undefined;
-  const found = exact ?? turns;
+  const found = order === orders[0] && oversupplies(turns) ? (exactRates(ordered) ?? turns) : turns;
   const brought = broughtBy(found);
-  const met = exact !== undefined || !oversupplies(found);
   const balance = wanted.map(({ target }): TargetBalance => {
     const supply = supplyOf(brought, target.of, target.unit);
     return {
       nutrient: target.of,
       target: rateOf(target.value, target.unit, target.of),
       supplied: rateOf(supply, target.unit, target.of),
-      over: rateOf(!met && exceeds(supply, target.value) ? supply - target.value : 0, target.unit, target.of),
+      over: rateOf(exceeds(supply, target.value) ? supply - target.value : 0, target.unit, target.of),
     };
   });
   return {
     type: "product-rates",
     version: 1,
-    method: met ? "exact" : "in turn",
+    method: oversupplies(found) ? "in turn" : "exact",
     steps: found.map(({ product, target, credited, rate }) => ({
       product: product.id,
       nutrient: target.of,

@@ -10,8 +10,7 @@ export interface CapArray {
 }
 
 const expectPercent = (percent: number, path: string, least: "positive" | "zero or more"): void => {
-  if (typeof percent !== "number" || !Number.isFinite(percent))
-    fail("not-finite", path, percent, "a percentage");
+  if (!Number.isFinite(percent)) fail("not-finite", path, percent, "a percentage");
   if (percent > 100 || percent < 0) outOfRange(path, percent, { min: 0, max: 100, unit: "%" });
   if (least === "positive" && percent === 0)
     fail("infeasible", path, percent, "a product with some of the nutrient");
@@ -145,13 +144,11 @@ export const highestProductRatesKgPerHa = (caps: readonly CapArray[], out?: Floa
   });
   const areas = list[0]?.limitKgPerHa.length ?? 0;
   const rates = outFor(out, areas).fill(Number.POSITIVE_INFINITY);
-  let bounding = 0;
   list.forEach(({ limitKgPerHa, percent }, k) => {
     expectPercent(percent, `caps[${k}].percent`, "zero or more");
     if (limitKgPerHa.length !== areas) {
       fail("conflict", `caps[${k}].limitKgPerHa`, limitKgPerHa.length, `${areas} areas, as in the first cap`);
     }
-    if (percent > 0) bounding++;
     for (let i = 0; i < areas; i++) {
       const limit = limitKgPerHa[i] as number;
       if (!Number.isFinite(limit)) refuse(`caps[${k}].limitKgPerHa`, i, limit);
@@ -161,6 +158,7 @@ export const highestProductRatesKgPerHa = (caps: readonly CapArray[], out?: Floa
       if (rate < (rates[i] as number)) rates[i] = rate;
     }
   });
-  if (bounding === 0) fail("infeasible", "caps", list.length, "a cap on something that the product contains");
+  if (!list.some(({ percent }) => percent > 0))
+    fail("infeasible", "caps", list.length, "a cap on something that the product contains");
   return rates;
 };

@@ -19,23 +19,23 @@ export const solveLinear = (
   const size = Math.max(0, ...matrix.flat().map(Math.abs));
   const pivots: { row: number; column: number }[] = [];
   for (;;) {
-    let best = { row: -1, column: -1, size: 1e-11 * size };
+    let best: { readonly row: number; readonly column: number; readonly size: number } | undefined;
     rows.forEach((row, r) => {
       if (pivots.some((pivot) => pivot.row === r)) return;
       for (let c = 0; c < unknowns; c++) {
         const found = Math.abs(row[c] as number);
-        if (found > best.size) best = { row: r, column: c, size: found };
+        if (found > (best?.size ?? 1e-11 * size)) best = { row: r, column: c, size: found };
       }
     });
-    if (best.row < 0) break;
+    if (best === undefined) break;
     pivots.push(best);
-    const pivotRow = rows[best.row] as number[];
+    const { row: at, column } = best;
+    const pivotRow = rows[at] as number[];
     rows.forEach((row, r) => {
-      if (r === best.row) return;
-      const factor = (row[best.column] as number) / (pivotRow[best.column] as number);
-      if (factor === 0) return;
+      if (r === at) return;
+      const factor = (row[column] as number) / (pivotRow[column] as number);
       for (let c = 0; c <= unknowns; c++) row[c] = (row[c] as number) - factor * (pivotRow[c] as number);
-      row[best.column] = 0;
+      row[column] = 0;
     });
   }
   const x = new Array<number>(unknowns).fill(0);

@@ -20,7 +20,8 @@ export const sumOfSupplies = <D extends "mass" | "mass/area">(
   return total as NutrientsSupplied<D>;
 };
 
-const fromOtherForm = (
+/** What a supply holds of a nutrient that it states in another form. */
+export const fromOtherForm = (
   supply: Readonly<Record<string, Quantity<string, string>>>,
   form: string,
 ): Quantity<string, string> | undefined => {

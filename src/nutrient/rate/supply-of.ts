@@ -1,9 +1,9 @@
 import { exceeds } from "../../numeric/index.js";
-import { numberIn } from "../../quantity/index.js";
+import { numberIn, type Quantity } from "../../quantity/index.js";
 import type { Nutrient } from "../label/analysis.js";
-import { formFactor } from "../label/forms.js";
 import { type NutrientsSupplied, nutrientsSupplied } from "./nutrients-supplied.js";
 import type { FoundStep } from "./rate-steps.js";
+import { fromOtherForm } from "./sum-of-supplies.js";
 
 /** What several supplies hold of a nutrient, whatever the form in which each label states it. */
 export const supplyOf = (
@@ -12,15 +12,9 @@ export const supplyOf = (
   unit: string,
 ): number => {
   let total = 0;
-  for (const supply of brought) {
-    const stated = Object.entries(supply).find(
-      ([form]) => form === nutrient || formFactor(form, nutrient) !== undefined,
-    );
-    const direct = supply[nutrient];
-    if (direct !== undefined) total += numberIn(direct, unit);
-    else if (stated !== undefined) {
-      total += numberIn(stated[1], unit) * (formFactor(stated[0], nutrient) as number);
-    }
+  for (const supply of brought as readonly Readonly<Record<string, Quantity<string, string>>>[]) {
+    const part = supply[nutrient] ?? fromOtherForm(supply, nutrient);
+    if (part !== undefined) total += numberIn(part, unit);
   }
   return total;
 };

@@ -72,7 +72,7 @@ export const checkedCaps = (
   const stated = capNames.filter((name) => given[name] !== undefined);
   const read = eachOf(
     stated,
-    path,
+    (name) => `${path}.${name}`,
     (name) => {
       const { amount, source } = expectFields(given[name], ["amount", "source"], "", "{ amount, source }");
       return {
@@ -86,7 +86,6 @@ export const checkedCaps = (
         }),
       };
     },
-    (name) => `${path}.${name}`,
   );
   const common = unit ?? read[0]?.amount.unit;
   const amounts: Partial<Record<CapName, number>> = {};
@@ -145,8 +144,9 @@ export const usedAround = (
     return used;
   }
   const near = log.filter((entry) => Math.abs(entry.day - day) < 30);
-  // Thirty days that hold the day begin on it or on an application of the 29 days before; the fullest counts.
-  for (const from of [day, ...near.map((entry) => entry.day).filter((start) => start < day)]) {
+  // Thirty days that hold the day begin on it or on an application of the 29 days before; the fullest counts. Those that
+  // begin later hold no more than those that begin on it.
+  for (const from of [day, ...near.map((entry) => entry.day)]) {
     let sum = 0;
     for (const entry of near) if (entry.day >= from && entry.day < from + 30) sum += entry.amount;
     used = Math.max(used, sum);

@@ -47,7 +47,8 @@ export const placeParts = (input: {
   const near = new Set<number>();
   const block = (day: number): void => {
     // Two on one day would be one application.
-    for (let i = 1 - Math.max(1, intervalDays); i < Math.max(1, intervalDays); i++) near.add(day + i);
+    const gap = Math.max(1, intervalDays);
+    for (let other = day + 1 - gap; other < day + gap; other++) near.add(other);
   };
   for (const { day, amount } of log) if (amount > 0) block(day);
   const headroomOn = ({ date, day }: OpenDay): number =>
@@ -63,23 +64,22 @@ export const placeParts = (input: {
   const parts = input.parts.map((part): PlacedPart => {
     const [from, to] = [dayCount(part.date), dayCount(part.last)];
     const days = open.filter(({ day }) => day >= from && day <= to);
-    const before = placed.length;
-    let rest = part.amount;
-    const whole = days.find((one) => !near.has(one.day) && headroomOn(one) >= rest - small);
+    const whole = days.find((one) => !near.has(one.day) && headroomOn(one) >= part.amount - small);
     if (whole !== undefined) {
-      place(whole, rest);
-      rest = 0;
+      place(whole, part.amount);
+      return { part, to: whole.date, rest: 0 };
     }
+    let rest = part.amount;
+    let last: CivilDate | undefined;
     for (const one of days) {
-      if (rest <= small) break;
       if (near.has(one.day)) continue;
       const space = Math.min(rest, headroomOn(one));
       // Nobody spreads a dribble: less than the least amount waits, and counts as not placed.
       if (space <= small || space < least - small) continue;
       place(one, space);
       rest -= space;
+      last = one.date;
     }
-    const last = placed.length > before ? placed.at(-1)?.date : undefined;
     const at = last === undefined ? {} : { to: last };
     if (rest <= small) return { part, ...at, rest: 0 };
     const kept = days.some(

@@ -165,7 +165,8 @@ const outcomeOf = <C extends string>(
   };
   const mid = peak(out.mid);
   const peaks = [peak(out.low).load, mid.load, peak(out.high).load];
-  const at = (list: Float64Array, day: number): number => (day < 0 ? 0 : (list[day] as number));
+  /** What is out by the end of a week. */
+  const by = (list: Float64Array, week: number): number => (week === 0 ? 0 : (list[7 * week - 1] as number));
   const rate = (value: number): Quantity<"mass/area", "N"> => nitrogenRate(value, unit);
   return {
     name,
@@ -174,11 +175,11 @@ const outcomeOf = <C extends string>(
     weeks: Array.from({ length: weeks }, (_, w) => ({
       week: w + 1,
       from: addDays(from, 7 * w),
-      available: rate(at(out.mid, 7 * w + 6) - at(out.mid, 7 * w - 1)),
+      available: rate(by(out.mid, w + 1) - by(out.mid, w)),
       outByThen: {
-        low: rate(at(out.low, 7 * w + 6)),
-        mid: rate(at(out.mid, 7 * w + 6)),
-        high: rate(at(out.high, 7 * w + 6)),
+        low: rate(by(out.low, w + 1)),
+        mid: rate(by(out.mid, w + 1)),
+        high: rate(by(out.high, w + 1)),
       },
     })),
     peakSolubleLoad: { low: rate(Math.min(...peaks)), mid: rate(mid.load), high: rate(Math.max(...peaks)) },

@@ -116,7 +116,7 @@ const coatedFindings = (
           ),
         ]
       : []),
-    ...(full > 0 && exceeds(0.75 * full, total)
+    ...(exceeds(0.75 * full, total)
       ? [
           note(
             "program/coated-short",

@@ -54,7 +54,8 @@ export interface SeasonProgramInput {
 /** A month with its target in the unit of the plan. */
 export interface MonthTarget {
   readonly month: string;
-  readonly target?: number;
+  /** Of every month or of none, but where a season is split evenly. */
+  readonly target: number | undefined;
 }
 
 /** An application as planned: from its date it may move up to the last day. */
@@ -100,7 +101,7 @@ export const plannedParts = (input: {
   const days = open.length > 0 ? open : season;
   if (plan.kind === "even split") {
     const { applications: count } = plan;
-    if (count !== undefined && count > season.length) {
+    if ((count ?? 0) > season.length) {
       outOfRange("plan.applications", count, { max: season.length }, "{}: one a day");
     }
     if (total === 0) return [];
@@ -112,7 +113,7 @@ export const plannedParts = (input: {
     const amount = total / months.length;
     return firsts.map((date) => ({ date: date as CivilDate, last, amount, path: "plan" }));
   }
-  if (months.every(({ target }) => target === undefined)) {
+  if (months[0]?.target === undefined) {
     return total === 0 ? [] : even(total, countOf(total), days, "total");
   }
   return months.flatMap(({ month, target = 0 }, i) => {

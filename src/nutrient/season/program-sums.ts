@@ -23,7 +23,7 @@ export const added = (
   for (const { start, release } of releases) {
     const factor = inUnit(1, release.unit, unit);
     const list = release.cumulative[bound];
-    for (let i = start; i < days; i++) total[i] = (total[i] as number) + factor * (list[i - start] as number);
+    for (const [i, out] of list.entries()) total[start + i] = (total[start + i] as number) + factor * out;
   }
   return total;
 };
@@ -32,7 +32,7 @@ export const added = (
 export const peak = (cumulative: Float64Array): { load: number; day: number } => {
   let best = { load: 0, day: 0 };
   const at = (day: number): number => (day < 0 ? 0 : (cumulative[day] as number));
-  for (let last = 0; last < cumulative.length; last++) {
+  for (const last of cumulative.keys()) {
     const load = at(last) - at(last - 7);
     if (load > best.load * (1 + 1e-12)) best = { load, day: Math.max(0, last - 6) };
   }

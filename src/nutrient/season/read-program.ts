@@ -86,7 +86,7 @@ const monthName = (input: unknown): string => {
 
 const readMonths = (input: unknown, kind: unknown): readonly ReadMonth[] => {
   const list = listOf(input, "months", "month", mostMonths);
-  let before: string | undefined;
+  let before = "";
   return eachOf(list, "months", (given) => {
     const { month, target, weight } = expectFields(given, ["month", "target", "weight"], "", "a month");
     const read = allOf({
@@ -94,9 +94,7 @@ const readMonths = (input: unknown, kind: unknown): readonly ReadMonth[] => {
         const name = monthName(month);
         const last = before;
         before = name;
-        return last !== undefined && last >= name
-          ? fail("conflict", "month", name, `a month after ${last}`)
-          : name;
+        return last >= name ? fail("conflict", "month", name, `a month after ${last}`) : name;
       },
       target: () => {
         if (target === undefined) return undefined;
@@ -138,7 +136,7 @@ export const readProgram = (input: SeasonProgramInput): ReadProgram => {
     least: () => readLeastAmount(input.leastAmount, anyUnit, "leastAmount"),
   });
   const stated = read.months.find(({ target }) => target !== undefined)?.target;
-  const unit = read.total?.unit ?? stated?.unit ?? read.caps.unit ?? anyUnit;
+  const unit = read.total?.unit ?? stated?.unit ?? anyUnit;
   const here = (amount: Quantity<"mass/area", "N"> | undefined): number | undefined =>
     amount === undefined ? undefined : numberIn(amount, unit);
   const { targets, total } = shared(
@@ -148,10 +146,7 @@ export const readProgram = (input: SeasonProgramInput): ReadProgram => {
     here(read.total),
   );
   return {
-    months: read.months.map(({ month }, i) => {
-      const target = targets[i];
-      return target === undefined ? { month } : { month, target };
-    }),
+    months: read.months.map(({ month }, i) => ({ month, target: targets[i] })),
     unit,
     caps: checkedCaps(input.caps, unit, "caps").amounts,
     applied: checkedLog(input.applied ?? [], unit, "applied"),

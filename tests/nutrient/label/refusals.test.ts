@@ -1,5 +1,15 @@
-import { analysis, fertilizer, liquidFertilizer, percentOf } from "../../../src/nutrient/index.js";
+import { describe, expect, test } from "vitest";
+import {
+  analysis,
+  fertilizer,
+  formulaWeight,
+  highestProductRate,
+  liquidFertilizer,
+  percentOf,
+  productMass,
+} from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
+import { problemsOf } from "../../errors.js";
 import { describeRefused, type Refused } from "../../refused.js";
 
 // What is refused of a label, where the refusal points, and what it says would have been right.
@@ -36,7 +46,7 @@ const rows: readonly Refused[] = [
   [read("24-0-11", { basis: "oxides" }), "type", "basis", '"element"'],
   [read("24-0-11", { decimal: ";" }), "type", "decimal", '","'],
   [read("24-0-11", { sign: "," }), "type", "basis.sign", "decimal"],
-  [read("60-30-20"), "range", "analysis", "100 % or less in all"],
+  [read("60-30-20"), "range", "analysis", "100 % or less in all", '"110 % in all"'],
   [read("24-0-11", undefined, 7 as never), "type", "path", "a path"],
   [read("101-0-0", undefined, "bag"), "range", "bag.percent.N", "0 to 100 %"],
   // As a record
@@ -45,7 +55,33 @@ const rows: readonly Refused[] = [
   [read(7), "type", "analysis", 'a grade such as "24-0-11", or { basis, percent }'],
   [read({ basis: "salt", percent: { N: 1 } }), "type", "analysis.basis", '"oxide"'],
   [read({ basis: "oxide", percent: 7 }), "type", "analysis.percent", "record"],
-  [read({ basis: "oxide", percent: {} }), "missing", "analysis.percent", "at least one nutrient"],
+  [
+    read({ basis: "oxide", percent: {} }),
+    "missing",
+    "analysis.percent",
+    "at least one nutrient",
+    '"no nutrient"',
+  ],
+  [
+    read({ basis: "oxide", percent: Object.fromEntries(Array.from("x".repeat(41), (x, i) => [x + i, 1])) }),
+    "range",
+    "analysis.percent",
+    "40 nutrients or fewer",
+  ],
+  [
+    read({ basis: "oxide", percent: Object.fromEntries(Array.from("x".repeat(40), (x, i) => [x + i, 1])) }),
+    "substance/unknown",
+    "analysis.percent.x39",
+    "a nutrient, such as N, P2O5 or Fe",
+    "x39",
+  ],
+  [
+    read({ basis: "oxide", percent: { ["x".repeat(60)]: 1 } }),
+    "substance/unknown",
+    `analysis.percent.${"x".repeat(40)}`,
+    "a nutrient",
+    "x".repeat(40),
+  ],
   [
     read({ basis: "oxide", percent: { Zz: 1 } }),
     "substance/unknown",
@@ -87,6 +123,37 @@ const rows: readonly Refused[] = [
     "analysis.percent.N",
     "0 to 100 %",
   ],
+  [
+    () => percentOf({ basis: "oxide", percent: { N: -1 } }, "N"),
+    "range",
+    "analysis.percent.N",
+    "0 to 100 %",
+    "-1",
+  ],
+  [() => percentOf({ basis: "oxide", percent: { N: 1 } }, 7 as never), "type", "analysis", "fertilizer"],
+  [() => percentOf({ basis: "oxide" } as never, "N"), "type", "analysis.percent", "fertilizer"],
+  ...[["bag"], "x".repeat(2001), {}, null].map(
+    (path): Refused => [read("24-0-11", undefined, path as never), "type", "path", "a path"],
+  ),
+  // The weight of a formula
+  [() => formulaWeight(7 as never), "type", "formula", "record"],
+  [
+    () => formulaWeight({ Zz: 1 } as never),
+    "substance/unknown",
+    "formula.Zz",
+    "Si, P, S, Cl, K, Ca, Fe",
+    '"Zz"',
+  ],
+  [
+    () => formulaWeight({ ["x".repeat(60)]: 1 } as never),
+    "substance/unknown",
+    `formula.${"x".repeat(40)}`,
+    "Fe",
+  ],
+  [() => formulaWeight({ Ca: 1, C: -4 }), "range", "formula", "atoms, 1 or more"],
+  [() => formulaWeight({ Ca: Number.NaN }), "not-finite", "formula.Ca", "a finite number"],
+  [() => formulaWeight({ Ca: 1e6 + 1 }), "range", "formula.Ca", "1000000 or less"],
+  [() => formulaWeight({}), "range", "formula", "atoms, 1 or more"],
   // A product by weight
   [
     label({ id: undefined }),
@@ -97,7 +164,15 @@ const rows: readonly Refused[] = [
   [label({ id: "a/b" }), "type", "fertilizer.id", "a short name without slash or colon"],
   [label({ id: "x".repeat(201) }), "type", "fertilizer.id", "a short name"],
   [label({ name: 7 }), "type", "fertilizer.name", "a name"],
-  [label({ name: "x".repeat(2001) }), "range", "fertilizer.name", "2000 characters or fewer"],
+  [label({ name: "" }), "missing", "fertilizer.name", "a name", '""'],
+  [label({ name: " \t" }), "missing", "fertilizer.name", "a name"],
+  [
+    label({ name: "x".repeat(2001) }),
+    "range",
+    "fertilizer.name",
+    "2000 characters or fewer",
+    '"a text of 2001 characters"',
+  ],
   [label({ form: "gel" }), "type", "fertilizer.form", '"dry"'],
   [label({ analysis: undefined }), "missing", "fertilizer.analysis", 'a grade such as "24-0-11"'],
   [label({ analysis: undefined, form: "liquid" }), "missing", "fertilizer.analysis", "liquidFertilizer"],
@@ -110,6 +185,7 @@ const rows: readonly Refused[] = [
     "fertilizer.slowNitrogen",
     "N:slow/product",
   ],
+  [label({ slowNitrogen: slow(-1) }), "range", "fertilizer.slowNitrogen", "zero or more"],
   [
     label({ slowNitrogen: slow(21) }),
     "conflict",
@@ -217,3 +293,61 @@ const rows: readonly Refused[] = [
 ];
 
 describeRefused("what is refused of a label", rows);
+
+describe("what the refusal of a label does not say", () => {
+  test("that there is a record by volume, or an analysis of one, where that is not the question", () => {
+    expect(problemsOf(label({ analysis: undefined }))[0]?.expected).toBe('a grade such as "24-0-11"');
+    const [problem] = problemsOf(() => productMass(quantity(1, "lb", "N"), 7 as never));
+    expect(problem?.expected).toBe("a record made by fertilizer(...)");
+  });
+
+  test("more of a formula, or of a label, than anybody reads", () => {
+    const many = Object.fromEntries(Array.from({ length: 300 }, (_, i) => [`x${i}`, 1]));
+    expect(problemsOf(() => formulaWeight(many as never))).toHaveLength(200);
+  });
+});
+
+describe("what else a label may leave out, or state at a limit", () => {
+  test("an undefined option is none", () => {
+    expect(analysis("24.5-0-11", { decimal: undefined } as never).percent.N).toBe(24.5);
+    expect(analysis("24-2-11", { basis: undefined } as never).basis).toBe("oxide");
+  });
+
+  test("nothing below zero is zero, and what is not there has no field", () => {
+    const read = analysis({ basis: "oxide", percent: { N: -0, K2O: 100 } });
+    expect(read).toStrictEqual({ basis: "oxide", percent: { N: 0, K2O: 100 } });
+    expect(percentOf({ basis: "oxide", percent: { N: -0 } }, "N")).toBe(0);
+  });
+
+  test("a percent out of range says between what it may lie", () => {
+    const [problem] = problemsOf(() => percentOf({ basis: "oxide", percent: { N: 101 } }, "N"));
+    expect(problem?.params).toEqual({ min: 0, max: 100, unit: "%" });
+  });
+
+  test("a path, a name and a text of 2000 characters", () => {
+    const long = "x".repeat(2000);
+    expect(fertilizer({ id: "a", name: long, analysis: "1-0-0" }).name).toBe(long);
+    expect(analysis("24-0-11", "oxide", long).percent.N).toBe(24);
+  });
+
+  test("a source that is neither a text nor a record", () => {
+    const limit = quantity(1, "lb/1000 ft2", "N");
+    const given = (source: unknown) => () =>
+      highestProductRate({
+        product: fertilizer({ id: "a", analysis: "20-5-10" }),
+        caps: [{ limit, source }],
+      } as never);
+    for (const source of [7, null, true]) {
+      const [problem] = problemsOf(given(source));
+      expect([problem?.code, problem?.path, problem?.expected]).toEqual([
+        "type",
+        "caps[0].source",
+        "a source",
+      ]);
+    }
+    expect(problemsOf(given({ title: " ", publisher: "x", year: 0 })).map(({ path }) => path)).toEqual([
+      "caps[0].source.title",
+      "caps[0].source.year",
+    ]);
+  });
+});

@@ -26,6 +26,11 @@ const n = quantity(1, "lb/1000 ft2", "N");
 const share = (percent: number) => quantity(percent, "% w/w", "N:slow/N");
 const split = (input: object) => () =>
   ratesBySource({ target: n, parts: [{ product: feed, share: quantity(100, "%") }], ...input } as never);
+const slower = fertilizer({
+  id: "slower",
+  analysis: "40-0-0",
+  slowNitrogen: quantity(20, "% w/w", "N:slow/product"),
+});
 const pair = [feed, fertilizer({ id: "urea", analysis: "46-0-0" })] as const;
 const bySlow = (input: object) => () =>
   slowShareRates({ target: n, slowShare: share(10), products: pair, ...input } as never);
@@ -37,7 +42,13 @@ const mix =
 const rows: readonly Refused[] = [
   // By source
   [split({ target: quantity(1, "lb", "N") }), "unit/mismatch", "target", "mass/area"],
-  [split({ parts: [{ product: feed, share: quantity(90, "%") }] }), "conflict", "parts", "100"],
+  [
+    split({ parts: [{ product: feed, share: quantity(90, "%") }] }),
+    "conflict",
+    "parts",
+    "shares that add up to 100 %",
+    '"90 % in all"',
+  ],
   [
     split({ parts: [{ product: feed, share: quantity(-1, "%") }] }),
     "range",
@@ -57,7 +68,22 @@ const rows: readonly Refused[] = [
     "infeasible",
     "slowShare",
     "a share from 0 to 20 %, which these two span",
+    '"21 %"',
   ],
+  [
+    bySlow({ slowShare: share(10), products: [feed, slower] }),
+    "infeasible",
+    "slowShare",
+    "a share from 20 to 50 %, which these two span",
+    '"10 %"',
+  ],
+  [
+    bySlow({ slowShare: share(20 - 1e-7), products: [feed, slower] }),
+    "infeasible",
+    "slowShare",
+    "a share from 20 to 50 %",
+  ],
+  [bySlow({ slowShare: share(20 + 1e-7) }), "infeasible", "slowShare", "a share from 0 to 20 %"],
   [bySlow({ products: [feed] }), "type", "products", "two products"],
   [bySlow({ products: 7 }), "type", "products", "two products"],
   [
@@ -100,6 +126,18 @@ const rows: readonly Refused[] = [
     "amount",
     "volume",
   ],
+  [
+    () => nutrientsSupplied(quantity(1, "gal", "product:jug"), { ...jug, package: 7 } as never),
+    "type",
+    "product.package",
+    "quantity",
+  ],
+  [
+    () => nutrientsSupplied(quantity(1e307, "lb", "product:feed"), feed),
+    "not-finite",
+    "amount",
+    "a finite number",
+  ],
   // A mass of nutrient
   [
     () => productMass(quantity(1, "lb/acre", "N") as never, feed),
@@ -134,6 +172,15 @@ const rows: readonly Refused[] = [
     "zero or more",
   ],
   [mix([{ product: feed, amount: quantity(1, "lb") }], { sand: 1 }), "type", "input.sand", "filler"],
+  [
+    // As oxides 40 % P are 91.7 % P2O5 and 20 % K are 24.1 % K2O.
+    mix([
+      { product: fertilizer({ id: "e", analysis: "0-40-20", basis: "element" }), amount: quantity(1, "lb") },
+    ]),
+    "range",
+    "mix",
+    "100 % or less in all",
+  ],
 ];
 
 describeRefused("what is refused of sources", rows);
