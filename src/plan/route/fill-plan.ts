@@ -60,13 +60,11 @@ const firstOutOfReach = (
   ahead: readonly number[],
   most: (i: number) => number,
 ): FillPlan["tooFar"] => {
-  for (let i = 0; i < needs.length; i++) {
-    // A route may begin where the tank cannot be filled: it is filled before the route.
-    const from = i === 0 && !canFill[0] ? (needs[0] as number) : 0;
-    const wanted = from + (ahead[i] as number);
-    if ((canFill[i] || i === 0) && exceeds(wanted, most(i))) return { stop: i, needs: wanted };
-  }
-  return undefined;
+  // A route may begin where the tank cannot be filled: it is filled before the route. Behind a stop that cannot be filled
+  // less is wanted than behind the last one that can.
+  const wanted = ahead.map((behind, i) => (i === 0 && !canFill[0] ? (needs[0] as number) : 0) + behind);
+  const stop = wanted.findIndex((amount, i) => exceeds(amount, most(i)));
+  return stop < 0 ? undefined : { stop, needs: wanted[stop] as number };
 };
 
 /**

@@ -57,7 +57,9 @@ describe("a season in whole", () => {
     ]);
     expect(found.notChecked).toEqual(["b: the limits, because what it puts down is not stated.", always]);
   });
+});
 
+describe("repeats of a season in whole", () => {
   test("a repeat: ten days later, by the last useful day", () => {
     const { visits, notPlaced } = whole({
       treatments: [{ id: "a", interval: { minimumDays: 7, maximumDays: 10, source } }],
@@ -141,12 +143,12 @@ describe("young turf and temperatures", () => {
   });
 });
 
-describe("a season that is wrong in many places", () => {
-  const told = (plan: unknown): readonly string[] =>
-    problemsOf(() => schedule(plan as SeasonPlan)).map(
-      ({ code, path, expected }) => `${code} ${path}: ${expected}`,
-    );
+const told = (plan: unknown): readonly string[] =>
+  problemsOf(() => schedule(plan as SeasonPlan)).map(
+    ({ code, path, expected }) => `${code} ${path}: ${expected}`,
+  );
 
+describe("a season that is wrong in many places", () => {
   test("all of it, each at its place", () => {
     expect(
       told({
@@ -218,7 +220,9 @@ describe("a season that is wrong in many places", () => {
       "type treatments[5].label: what the label says of the turf",
     ]);
   });
+});
 
+describe("a season at its limits", () => {
   test("no plan, an empty one, and a season that is too long", () => {
     expect(told(5)).toEqual(["type plan: a season"]);
     expect(told({})).toEqual([
