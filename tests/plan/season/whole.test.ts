@@ -148,56 +148,56 @@ const told = (plan: unknown): readonly string[] =>
     ({ code, path, expected }) => `${code} ${path}: ${expected}`,
   );
 
+const faulty = {
+  season: { from: "2026-04-31", to: "2026-04-20", until: 1 },
+  shareWithinDays: 1.5,
+  facts: 5,
+  turf: {
+    mowings: 1.5,
+    species: 5,
+    stress: ["cold"],
+    from: "air",
+    established: "no",
+    since: "x",
+    colour: 1,
+  },
+  limits: 5,
+  avoid: {},
+  treatments: [
+    5,
+    {},
+    {
+      id: "b",
+      count: 1.5,
+      parts: "lawn",
+      within: { from: "2026-04-20", to: "2026-04-01" },
+      applied: "x",
+    },
+    {
+      id: "b",
+      count: 367,
+      parts: [],
+      within: 5,
+      applied: ["x"],
+      interval: 5,
+      degreeDays: 5,
+      colour: 1,
+    },
+    {
+      id: "c",
+      count: 0,
+      parts: [""],
+      use: "food",
+      activeIngredient: 5,
+      label: { minimumMowings: 1.5 },
+    },
+    { id: "d", interval: { minimumDays: 9, maximumDays: 3, source }, label: 5 },
+  ],
+};
+
 describe("a season that is wrong in many places", () => {
   test("all of it, each at its place", () => {
-    expect(
-      told({
-        season: { from: "2026-04-31", to: "2026-04-20", until: 1 },
-        shareWithinDays: 1.5,
-        facts: 5,
-        turf: {
-          mowings: 1.5,
-          species: 5,
-          stress: ["cold"],
-          from: "air",
-          established: "no",
-          since: "x",
-          colour: 1,
-        },
-        limits: 5,
-        avoid: {},
-        treatments: [
-          5,
-          {},
-          {
-            id: "b",
-            count: 1.5,
-            parts: "lawn",
-            within: { from: "2026-04-20", to: "2026-04-01" },
-            applied: "x",
-          },
-          {
-            id: "b",
-            count: 367,
-            parts: [],
-            within: 5,
-            applied: ["x"],
-            interval: 5,
-            degreeDays: 5,
-            colour: 1,
-          },
-          {
-            id: "c",
-            count: 0,
-            parts: [""],
-            use: "food",
-            activeIngredient: 5,
-            label: { minimumMowings: 1.5 },
-          },
-          { id: "d", interval: { minimumDays: 9, maximumDays: 3, source }, label: 5 },
-        ],
-      }),
-    ).toEqual([
+    expect(told(faulty)).toEqual([
       "type season.until: one of the fields from, to",
       "range shareWithinDays: a whole number of days, 0 to 366",
       "type facts: facts of the application",
