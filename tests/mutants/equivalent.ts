@@ -158,6 +158,30 @@ export const equivalents: readonly Equivalent[] = [
     was: "sorted.length > 10_000",
     why: "whether rows are kept or read again decides only how soon they are there",
   },
+  {
+    file: "src/tank/order/loading-order.ts",
+    was: "consensusPlace(kind) <= own",
+    is: "consensusPlace(kind) < own",
+    why: "a kind of the same place is a like, and an order that names one has been asked for it before",
+  },
+  {
+    file: "src/tank/order/arranged.ts",
+    was: "a < b",
+    is: "a <= b",
+    why: "no two ids are the same",
+  },
+  {
+    file: "src/tank/order/order-findings.ts",
+    was: "counts.against > counts.for",
+    is: "counts.against >= counts.for",
+    why: "a firm pair has five times as many one way as the other, and never as many",
+  },
+  {
+    file: "src/tank/order/product-steps.ts",
+    was: "afterStep === step",
+    is: "true",
+    why: "every published order that prints a wait prints it once, after its powders and granules",
+  },
 ];
 
 /** Why a change is listed, or nothing. */

@@ -1,7 +1,6 @@
 import { exceeds } from "../../numeric/index.js";
 import { allOf, expectFields, type Finding, numberIn, quantityOf } from "../../quantity/index.js";
 import { amountText } from "../amount-text.js";
-import { eachOf } from "../inputs.js";
 import { amountAt } from "../rate/amount-for.js";
 import { expectRate } from "../rate/rate.js";
 import type {
@@ -75,19 +74,22 @@ export const loadAmounts = (input: {
     products: () => readLoadProducts(input.products),
     increments: () => readIncrements(input.increments),
   });
-  const shared = eachOf(products, "products", "product", (_, at, i) => {
-    const product = products[i] as LoadProduct;
+  const shared = products.map((product, i) => {
+    const at = `products[${i}]`;
     const byForm = increments[product.form];
     const { value, findings } = productLoads(product, loads, byForm, at);
-    return { product, value, findings: [...findings, ...loadLimitFindings(product, value, loads, `${at}.`)] };
+    const limits = loadLimitFindings(product, value, loads, `${at}.`);
+    const path = `${at}.rate`;
+    const perVolume = expectRate(product.rate, path).basis === "spray volume";
+    return { value, path, perVolume, findings: [...findings, ...limits] };
   });
   const strength = loads.loads.flatMap(({ number, volume }, i) =>
     strengthFindings(
-      shared.map(({ product, value }, j) => ({
+      shared.map(({ value, perVolume, path }) => ({
         id: value.id,
         amount: (value.loads[i] as LoadShare).amount,
-        perVolume: expectRate(product.rate, "rate").basis === "spray volume",
-        path: `products[${j}].rate`,
+        perVolume,
+        path,
       })),
       volume,
       `Load ${number}`,

@@ -1,4 +1,4 @@
-import { numberIn, perOf, timesOf } from "../../quantity/index.js";
+import { numberIn, perOf, timesOf, toldAt } from "../../quantity/index.js";
 import type { LoadInput } from "./load-input.js";
 import { parts } from "./load-volumes.js";
 
@@ -21,23 +21,19 @@ const sumOf = (values: readonly number[]): number => values.reduce((sum, value) 
 
 /** Spray for the area alone, in the unit of the tank. */
 export const sprayNeeded = ({ spray, area, capacity }: LoadInput): number =>
-  numberIn(timesOf(spray.value, area), capacity.unit);
+  toldAt("area", "value", () => numberIn(timesOf(spray.value, area), capacity.unit));
 
 /**
  * What each load treats and is mixed for. Where nothing is held back or mixed over, the area is cut as the spray is, and
  * both are the same; else the volumes say how far each load goes.
  */
-export const loadAreas = (
-  read: LoadInput,
-  { volumes, whole }: { readonly volumes: readonly number[]; readonly whole: boolean },
-  held: number,
-): LoadAreas => {
+export const loadAreas = (read: LoadInput, volumes: readonly number[], held: number): LoadAreas => {
   const { area, spray, capacity, loadSplit, leastLoad } = read;
   const perTank = numberIn(perOf(capacity, spray.value), area.unit);
   const perVolume = perTank / capacity.value;
   const need = sprayNeeded(read);
   const total = sumOf(volumes);
-  const even = whole || loadSplit === "even";
+  const even = loadSplit === "even" || volumes.every((volume) => volume === capacity.value);
   const plain = held === 0 && loadSplit !== "fixed size";
   const areas =
     plain && (even || leastLoad === undefined)
@@ -73,6 +69,6 @@ const treated = (
     const stepped = upTo + area - area;
     const part = stepped - done;
     done = stepped;
-    return part + 0;
+    return part;
   });
 };

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
@@ -98,7 +99,7 @@ export const heldBack = ({
 export const loadSizeIn = ({ loadSize, capacity }: LoadInput, dead: number): number => {
   if (loadSize === undefined) return capacity.value;
   const size = numberIn(loadSize, capacity.unit);
-  if (size > (capacity.value - dead) * (1 + 1e-12)) {
+  if (exceeds(size, capacity.value - dead)) {
     outOfRange(
       "loadSize",
       loadSize,

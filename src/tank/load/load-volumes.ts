@@ -1,4 +1,4 @@
-import { wholeUnitsFor } from "../../numeric/index.js";
+import { exceeds, wholeUnitsFor } from "../../numeric/index.js";
 import { fail, frozen, outOfRange } from "../../quantity/index.js";
 
 /** How an area is cut into loads: full tanks and a part of one, loads of one size each, or a recipe of fixed size. */
@@ -43,14 +43,12 @@ export interface LoadVolumesInput {
   readonly unit: string;
 }
 
-/** What is mixed for each load, none below the least, and whether every load is a full one. */
-export const loadVolumes = (
-  input: LoadVolumesInput,
-): { readonly volumes: readonly number[]; readonly whole: boolean } => {
-  const { volumes, whole } = uneven(input);
+/** What is mixed for each load, none below the least. */
+export const loadVolumes = (input: LoadVolumesInput): readonly number[] => {
+  const volumes = uneven(input);
   const { least, unit } = input;
   const last = volumes[volumes.length - 1] as number;
-  if (last >= least * (1 - 1e-12)) return { volumes, whole };
+  if (!exceeds(least, last)) return volumes;
   const before = volumes[volumes.length - 2] ?? 0;
   if (before + last < 2 * least) {
     const even = input.wanted / volumes.length;
@@ -58,19 +56,17 @@ export const loadVolumes = (
       "infeasible",
       "leastLoad",
       { value: least, unit },
-      before === undefined || even < least
+      even < least
         ? `${Number(even.toPrecision(4))} ${unit} or less: that is the job, shared out evenly; the loadSplit "fixed size" mixes more, and leaves it over`
         : `a least load that the last two loads can hold; even loads (loadSplit "even") are ${Number(even.toPrecision(4))} ${unit} each`,
     );
   }
   // Both halves come off one sum, so that the volumes still add up to the last digit.
   const pair = before + last;
-  return { volumes: [...volumes.slice(0, -2), pair - least, pair - (pair - least)], whole: false };
+  return [...volumes.slice(0, -2), pair - least, pair - (pair - least)];
 };
 
-const uneven = (
-  input: LoadVolumesInput,
-): { readonly volumes: readonly number[]; readonly whole: boolean } => {
+const uneven = (input: LoadVolumesInput): readonly number[] => {
   const { wanted, capacity, refill, loadSplit, size } = input;
   const smallest = loadSplit === "fixed size" ? size : refill;
   if (wanted / smallest > mostLoads) {
@@ -85,23 +81,22 @@ const uneven = (
   }
   if (loadSplit === "fixed size") {
     const count = wholeUnitsFor(wanted, size);
-    return { volumes: Array.from({ length: count }, () => size), whole: false };
+    return Array.from({ length: count }, () => size);
   }
   if (refill === capacity) {
     const count = wholeUnitsFor(wanted, capacity);
     // Within the guard of wholeUnitsFor every tank is full, and the noise is dropped.
     const whole = Math.abs(wanted - count * capacity) <= 1e-12 * wanted;
-    const volumes = whole
+    return whole
       ? Array.from({ length: count }, () => capacity)
       : parts(wanted, loadSplit === "even" ? wanted / count : capacity, count);
-    return { volumes, whole };
   }
   const rest = wanted - capacity;
-  if (rest <= 1e-12 * wanted) return { volumes: [wanted], whole: false };
+  if (rest <= 1e-12 * wanted) return [wanted];
   if (loadSplit === "even") {
     const count = Math.max(2, wholeUnitsFor(wanted, refill));
-    return { volumes: parts(wanted, wanted / count, count), whole: false };
+    return parts(wanted, wanted / count, count);
   }
   const more = wholeUnitsFor(rest, refill);
-  return { volumes: [capacity, ...parts(rest, refill, more)], whole: false };
+  return [capacity, ...parts(rest, refill, more)];
 };

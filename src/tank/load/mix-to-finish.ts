@@ -1,7 +1,6 @@
 import {
   allOf,
   expectFields,
-  expectQuantity,
   type Finding,
   inUnit,
   likeQuantity,
@@ -12,6 +11,7 @@ import {
   type Quantity,
   quantity,
   timesOf,
+  toldAt,
 } from "../../quantity/index.js";
 import { applicationVolumeOf, type SprayPerArea, sprayOf } from "../inputs.js";
 import { areaOf } from "../rate/amount-for.js";
@@ -84,11 +84,7 @@ export const mixToFinish = <A extends NeutralSubstance>(input: {
     residual: () => liters("residualVolume"),
     plumbing: () => liters("plumbingVolume"),
   });
-  const needed = expectQuantity(
-    timesOf(spray.value, area),
-    { dimension: "volume", of: "spray", bound: "non-negative" },
-    "area",
-  );
+  const needed = toldAt("area", "value", () => ofKind<"volume", "spray">(timesOf(spray.value, area)));
   const inUnitOf = (value: number): number => numberIn(quantity(value, "L"), needed.unit);
   const kept = inUnitOf(residual) + inUnitOf(plumbing);
   const toMix = likeQuantity(needed, Math.max(0, needed.value + kept - inUnitOf(atHand)));

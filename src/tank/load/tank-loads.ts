@@ -126,7 +126,7 @@ export const tankLoads = <A extends NeutralSubstance>(input: {
   const { area, spray, capacity, loadSplit, leastLoad } = read;
   const { dead, held } = heldBack(read);
   const need = sprayNeeded(read);
-  const filled = loadVolumes({
+  const volumes = loadVolumes({
     wanted: need + held,
     capacity: capacity.value,
     refill: capacity.value - dead,
@@ -135,8 +135,7 @@ export const tankLoads = <A extends NeutralSubstance>(input: {
     least: leastLoad === undefined ? 0 : numberIn(leastLoad, capacity.unit),
     unit: capacity.unit,
   });
-  const { volumes } = filled;
-  const sums = loadAreas(read, filled, held);
+  const sums = loadAreas(read, volumes, held);
   const areaPerTank = likeQuantity(area, sums.perTank);
   const smallestMix = likeQuantity(capacity, sums.smallestMix);
   return {

@@ -12,6 +12,6 @@ export const wholeShares = (exact: readonly number[], total: number): number[] =
     const upTo = i === exact.length - 1 ? rounded : Math.min(rounded, Math.round(sum));
     const steps = upTo - given;
     given = upTo;
-    return steps + 0;
+    return steps;
   });
 };

@@ -11,7 +11,8 @@ export interface Placed {
   readonly after: readonly string[];
 }
 
-const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+/** For ids, of which no two are the same. */
+const byText = (a: string, b: string): number => (a < b ? -1 : 1);
 
 /** A shortest cycle, the first by id, as `a, b, a`. */
 const cycleIn = (next: ReadonlyMap<string, ReadonlySet<string>>): readonly string[] | undefined => {
@@ -20,7 +21,7 @@ const cycleIn = (next: ReadonlyMap<string, ReadonlySet<string>>): readonly strin
     const from = new Map<string, string>();
     const queue = [start];
     for (let here = queue.shift(); here !== undefined; here = queue.shift()) {
-      for (const to of [...(next.get(here) ?? [])].sort(byText)) {
+      for (const to of [...(next.get(here) as ReadonlySet<string>)].sort(byText)) {
         if (to === start) {
           const path: string[] = [];
           for (let at = here; at !== start; at = from.get(at) as string) path.unshift(at);
@@ -64,7 +65,7 @@ export const arranged = (products: readonly Placed[]): readonly string[] => {
   const home = new Map(ordered.map(({ id, place }) => [id, place]));
   const effective = new Map(home);
   // Without circles a pull passes through each product at most once.
-  for (let round = 0; round < ordered.length; round++) {
+  for (const _ of ordered) {
     for (const { id, before, after } of ordered) {
       const own = home.get(id) as number;
       const behind = Math.max(own, ...after.map((other) => effective.get(other) as number));
@@ -72,10 +73,8 @@ export const arranged = (products: readonly Placed[]): readonly string[] => {
     }
   }
   const key = (id: string): number => effective.get(id) as number;
-  const waiting = ordered.map(({ id }) => id);
-  waiting.sort(
-    (a, b) => key(a) - key(b) || (home.get(a) as number) - (home.get(b) as number) || byText(a, b),
-  );
+  // Of one key they stay as they were: by the place of their kind, then by id.
+  const waiting = ordered.map(({ id }) => id).sort((a, b) => key(a) - key(b));
   const speaksFor = new Map(products.map(({ id, before }) => [id, new Set(before)]));
   /** A product that can go in now so that `id` can: itself, or one whose label puts it right ahead of it. */
   const headOf = (id: string, seen: Set<string>): string | undefined => {

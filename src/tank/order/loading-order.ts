@@ -16,7 +16,7 @@ import { orderFindings } from "./order-findings.js";
 import { orderedPairs } from "./ordered-pairs.js";
 
 /** Steps of a mixing order are whole numbers; the consensus orders what stands in one step. */
-const fineness = consensusOrder.length + 1;
+const fineness = consensusOrder.length;
 
 /** Where a kind that a mixing order does not name stands in it: after all that the consensus puts before it. */
 const stepByConsensus = (named: MixingOrder, product: MixProduct): number => {

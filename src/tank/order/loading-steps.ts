@@ -128,11 +128,10 @@ const finished = (
     low === undefined || high === undefined
       ? ""
       : ` (${low.value === high.value ? "" : `${read(low)} to `}${read(high)} ${high.unit})`;
-  const text = fraction === undefined ? step.text : `${step.text.replace(/\.$/, "")}${amounts}.`;
+  const text = fraction === undefined ? step.text : step.text.replace(/\.?$/, `${amounts}.`);
   return {
     number,
     ...step,
-    ...(action === "premix" && product !== undefined ? { productId: product.id } : {}),
     ...(low === undefined || high === undefined ? {} : { volume: [low, high] }),
     text,
     cautions: stepCautions(action, product),

@@ -9,7 +9,7 @@ import type { OrderedPair } from "./loading-order-types.js";
 /** Fewer mixing orders than this that list a kind are said to be few: the same limit as for a firm pair. */
 const few = 4;
 
-const list = (names: readonly string[]): string => (names.length === 0 ? "none" : names.join(", "));
+const list = (names: readonly string[]): string => names.join(", ");
 
 /** What decided a pair, as the end of a sentence. */
 const decidedBy = ({ resolvedBy, counts }: OrderedPair): string =>
@@ -94,7 +94,7 @@ const placeFindings = (product: MixProduct, named: MixingOrder | undefined): rea
       code: "order/by-analogy",
       severity: "note",
       params: { product: id, formulation, like: like.as },
-      text: `No published order lists a ${kind}, as ${name} is; it is placed with similar formulations (${like.as.join(", ")}).`,
+      text: `No published order lists a ${kind}, as ${name} is; it is placed with similar formulations (${list(like.as)}).`,
       source: "common practice, no source",
     });
   } else if (listedBy.length < few) {

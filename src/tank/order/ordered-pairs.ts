@@ -6,17 +6,16 @@ import type { OrderedPair, ResolvedBy } from "./loading-order-types.js";
 
 const names = (ids: readonly string[]): readonly string[] => ids.map((id) => mixingOrderOf(id)?.name ?? id);
 
+/** Whether the label of one product or of the other puts the first before the second. */
+const labelPuts = (first: MixProduct, second: MixProduct): boolean =>
+  first.addBefore?.includes(second.id) === true || second.addAfter?.includes(first.id) === true;
+
 /** Whether labels, directly or through others, put one product before another. */
-export const labelOrders = (products: readonly MixProduct[], first: string, second: string): boolean => {
+const labelsOrder = (products: readonly MixProduct[], first: MixProduct, second: MixProduct): boolean => {
   const reached = new Set([first]);
   // A set grows while it is walked, and the walk takes in what was added.
-  for (const id of reached) {
-    for (const product of products) {
-      if (product.id === id) for (const other of product.addBefore ?? []) reached.add(other);
-      if (product.addAfter?.includes(id) === true) reached.add(product.id);
-    }
-  }
-  return first !== second && reached.has(second);
+  for (const one of reached) for (const other of products) if (labelPuts(one, other)) reached.add(other);
+  return reached.has(second);
 };
 
 /** Every pair of an order, with what the published mixing orders say of it. */
@@ -30,7 +29,7 @@ export const orderedPairs = (
       const counts = pairOrder(first.formulation, second.formulation);
       const [a, b] = [placeOf(first), placeOf(second)];
       const resolvedBy: ResolvedBy =
-        a > b || labelOrders(products, first.id, second.id)
+        a > b || labelsOrder(products, first, second)
           ? "label"
           : Math.floor(a) < Math.floor(b) && byOrder(first) && byOrder(second)
             ? "chosen order"

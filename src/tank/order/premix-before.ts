@@ -29,6 +29,7 @@ export const premixBefore = (product: MixProduct, named: MixingOrder | undefined
   if (slurried.includes(kind)) {
     return {
       action: "premix",
+      productId: product.id,
       product,
       text: `Stir ${what} into a little clean water to a thin, even slurry.`,
       reason: `Dry powder tipped straight in makes lumps.${stirring(kind, named).length > 0 ? "" : " Common practice, no source."}`,
@@ -38,6 +39,7 @@ export const premixBefore = (product: MixProduct, named: MixingOrder | undefined
   if (dissolved.includes(kind)) {
     return {
       action: "premix",
+      productId: product.id,
       product,
       text: `Dissolve ${what} in a little clean water.`,
       reason: "A small amount dissolves faster in a bucket than in the tank.",
@@ -47,6 +49,7 @@ export const premixBefore = (product: MixProduct, named: MixingOrder | undefined
   if (lowRate !== true || kind === "water-soluble packet") return undefined;
   return {
     action: "premix",
+    productId: product.id,
     product,
     text: `Stir ${what} into a clean bucket of water.`,
     reason: "So small an amount would not spread through the tank by itself. Common practice, no source.",

@@ -85,11 +85,9 @@ const reasonFor = (
   }
   const listing = namedBy(kind);
   const counts =
-    listing.length === 0
-      ? "No published order lists it; it is placed with similar formulations."
-      : listing.length < 4
-        ? `Few published mixing orders list this product type: ${listing.map(({ name }) => name).join(", ")}.`
-        : `${listing.length} published mixing orders list this product type; its place keeps the most of their rankings.`;
+    listing.length < 4
+      ? `Few published mixing orders list this product type: ${listing.map(({ name }) => name).join(", ")}.`
+      : `${listing.length} published mixing orders list this product type; its place keeps the most of their rankings.`;
   return {
     reason: `${first}${counts}`,
     sources: [...(why === undefined ? [] : [why.source]), ...listing.map(({ source }) => source)],
