@@ -5,6 +5,7 @@ import { intervalChecks, intervalLeftOut } from "./interval.js";
 import { limitChecks } from "./limits.js";
 import { numericChecks } from "./numeric.js";
 import { nutrientChecks, nutrientLeftOut } from "./nutrient.js";
+import { nutrientBulletinChecks } from "./nutrient-bulletins.js";
 import { nutrientInjectionChecks, nutrientInjectionLeftOut } from "./nutrient-injection.js";
 import { nutrientLiquidCostChecks } from "./nutrient-liquids-cost.js";
 import { nutrientRateChecks, nutrientRateLeftOut } from "./nutrient-rates.js";
@@ -24,6 +25,7 @@ import { soilTestChecks } from "./soil-test.js";
 import { soilWaterChecks } from "./soil-water.js";
 import { sprayChecks, sprayLeftOut } from "./spray.js";
 import { sprayActiveChecks } from "./spray-active.js";
+import { sprayBulletinChecks } from "./spray-bulletins.js";
 import { sprayNozzleChecks } from "./spray-nozzle.js";
 import { spreadLeftOut, spreadReadChecks } from "./spread.js";
 import { spreadDerivedChecks } from "./spread-derived.js";
@@ -34,6 +36,7 @@ import { seedChecks, seedLeftOut } from "./stand-seed.js";
 import { turfWorkChecks } from "./stand-work.js";
 import { tankChecks, tankLeftOut } from "./tank.js";
 import { tankActiveChecks, tankActiveLeftOut } from "./tank-active.js";
+import { tankBulletinChecks } from "./tank-bulletins.js";
 import { tankJarRinseChecks, tankJarRinseLeftOut } from "./tank-jar-rinse.js";
 import { tankOrderChecks, tankOrderLeftOut } from "./tank-order.js";
 import { tankWaterChecks, tankWaterLeftOut } from "./tank-water.js";
@@ -57,6 +60,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...nutrientSaltChecks,
     ...nutrientInjectionChecks,
     ...nutrientWorkedChecks,
+    ...nutrientBulletinChecks,
   ],
   indicator: indicatorChecks,
   pest: pestChecks,
@@ -64,11 +68,18 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   plan: [...planChecks, ...limitChecks, ...rotationChecks],
   site: [...siteChecks, ...siteWorkedChecks, ...siteFieldChecks],
   soil: [...soilLimeChecks, ...soilTestChecks, ...soilWaterChecks],
-  spray: [...sprayChecks, ...sprayActiveChecks, ...sprayNozzleChecks, ...pumpChecks],
+  spray: [...sprayChecks, ...sprayActiveChecks, ...sprayNozzleChecks, ...sprayBulletinChecks, ...pumpChecks],
   spread: [...spreadReadChecks, ...spreadDerivedChecks, ...spreadWorkedChecks, ...deicingChecks],
   stand: [...mowingChecks, ...seedChecks, ...plantingChecks, ...turfWorkChecks],
   weather: weatherChecks,
-  tank: [...tankChecks, ...tankOrderChecks, ...tankWaterChecks, ...tankJarRinseChecks, ...tankActiveChecks],
+  tank: [
+    ...tankChecks,
+    ...tankOrderChecks,
+    ...tankWaterChecks,
+    ...tankJarRinseChecks,
+    ...tankActiveChecks,
+    ...tankBulletinChecks,
+  ],
   water: [...waterChecks, ...waterTurfChecks, ...waterFao56Checks],
 };
 
