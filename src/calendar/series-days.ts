@@ -49,7 +49,7 @@ const lengthOf = (lists: Lists): number => Math.max(...lists.map(([, list]) => l
  * ```
  */
 export const seriesEnd = (series: DailySeries | DailyTemperatures): CivilDate =>
-  dateOfNumber(dayNumberOf(series?.start, "series.start") + lengthOf(listsOf(series)) - 1, "series");
+  dateOfNumber(lengthOf(listsOf(series)) - 1 + dayNumberOf(series.start, "series.start"), "series");
 
 /** The temperatures of one day; `null` where the series has a gap. */
 export interface DayTemperatures {

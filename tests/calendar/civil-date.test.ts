@@ -53,7 +53,7 @@ describe("civilDate", () => {
   });
 
   test.each([undefined, null, 20260501, {}, [], true])("refuses %j", (input) => {
-    expect(errorOf(() => civilDate(input as never)).code).toBe("date");
+    expect(errorOf(() => civilDate(input as never)).code).toBe(input === undefined ? "missing" : "date");
     expect(isCivilDate(input)).toBe(false);
   });
 

@@ -59,7 +59,7 @@ test("a daily series says what it should be", () => {
     ],
     [
       series({ values: [1, undefined] }),
-      "not-finite",
+      "missing",
       "values[1]",
       /^a finite number, or null for a day without one/,
     ],
@@ -170,7 +170,7 @@ describe("normals", () => {
   test("that come back from a store are read again", () => {
     const stored = (change: object): never => ({ ...dailyNormals(usual), ...change }) as never;
     expectRefusals([
-      [() => normalDay(undefined as never, "2026-01-01"), "type", "normals", /^daily normals/],
+      [() => normalDay(undefined as never, "2026-01-01"), "missing", "normals", /^daily normals/],
       [() => normalDay({} as never, "2026-01-01"), "type", "normals", /^daily normals/],
       [() => normalDay(stored({}), "soon" as never), "date", "date", /./],
       [() => normalDay(stored({ min: [] }), "2026-01-01"), "missing", "normals.min[0]", /^a number/],
@@ -204,8 +204,8 @@ describe("a series that comes back from a store", () => {
         [() => of(stored({ start: "soon" })), "date", "series.start", /./],
       ]);
     expectRefusals([
-      [() => seriesEnd(undefined as never), "date", "series.start", /./],
-      [() => gapsOf(undefined as never), "type", "series", wanted],
+      [() => seriesEnd(undefined as never), "missing", "series", wanted],
+      [() => gapsOf(undefined as never), "missing", "series", wanted],
       [() => seriesDay(stored({}), "soon" as never), "date", "date", /./],
       [
         () => seriesDay(stored({ values: ["1"] }), "2026-05-01"),

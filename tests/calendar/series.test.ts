@@ -45,7 +45,7 @@ describe("dailyTemperatures", () => {
     expect(complaints(() => dailyTemperatures(wrong))).toEqual([
       "date start",
       "not-finite min[2]",
-      "not-finite min[3]",
+      "missing min[3]",
       "not-finite max[1]",
       "unit/unknown unit",
       "type sensor",
@@ -75,7 +75,7 @@ describe("dailyTemperatures", () => {
     ]);
     expect(complaints(() => dailyTemperatures({ ...week, min: 3 as never }))).toEqual(["type min"]);
     expect(complaints(() => dailyTemperatures({ ...week, min: new Array(1), max: [2] }))).toEqual([
-      "not-finite min[0]",
+      "missing min[0]",
     ]);
     expect(complaints(() => dailyTemperatures(null as never))).toEqual(["type series"]);
   });

@@ -60,10 +60,10 @@ describe("a series that comes back from a store is read again", () => {
   it("a list that is not there is refused", () => {
     const { min, ...stored } = dailyTemperatures(days);
     expect(min).toEqual([8, 9]);
-    expect(answerOf(() => seriesDay(stored as never, "2026-05-02"))).toBe("type series.min");
-    expect(answerOf(() => gapsOf(stored as never))).toBe("type series.min");
+    expect(answerOf(() => seriesDay(stored as never, "2026-05-02"))).toBe("missing series.min");
+    expect(answerOf(() => gapsOf(stored as never))).toBe("missing series.min");
     expect(answerOf(() => seriesEnd({ ...dailySeries(rain), values: undefined } as never))).toBe(
-      "type series.values",
+      "missing series.values",
     );
   });
   it("normals with NaN are refused with the place", () => {

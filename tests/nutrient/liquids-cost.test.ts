@@ -344,13 +344,15 @@ describe("cost", () => {
     const price = usd(1).per(quantity(1, "lb"));
     const target = quantity(1, "lb/acre", "N");
     const none = undefined as never;
-    expect(complaints(() => nutrientCost({ product: none, price, nutrient: "N" }))).toEqual(["type product"]);
+    expect(complaints(() => nutrientCost({ product: none, price, nutrient: "N" }))).toEqual([
+      "missing product",
+    ]);
     expect(complaints(() => cheapestSource({ target, sources: [none] }))).toEqual(["missing sources[0]"]);
     expect(complaints(() => costPerArea({ product: none, rate: none, price }))).toEqual([
-      "type product",
+      "missing product",
       "missing rate",
     ]);
-    expect(complaints(() => liquidProductRate(target, none))).toEqual(["type product"]);
+    expect(complaints(() => liquidProductRate(target, none))).toEqual(["missing product"]);
     expect(complaints(() => nutrientPerVolume({} as never, "N"))).toEqual(["type product"]);
   });
 

@@ -50,10 +50,10 @@ describe("an expectation that is no record", () => {
   it("is refused, and not walked letter by letter", () => {
     expect(complaints(() => expectNumber(3, "width", text))).toEqual(["type bounds"]);
     expect(complaints(() => expectQuantity(quantity(3, "lb"), text, "feed"))).toEqual([
-      "type expected.dimension",
+      "missing expected.dimension",
     ]);
     expect(complaints(() => expectAmount(quantity(3, "lb"), text, "feed"))).toEqual([
-      "type expected.dimensions",
+      "missing expected.dimensions",
     ]);
   });
 });

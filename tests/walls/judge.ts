@@ -167,10 +167,10 @@ const asksFor = (problem: Told, wanted: readonly string[]): boolean => {
   return near && words.includes(wanted[wanted.length - 1] ?? "");
 };
 
-/** The paths of a refusal that does not name the place that is wrong, and that place. */
+/** The problems of a refusal that does not name the place that is wrong, and that place. */
 export interface Misplaced {
   readonly place: string;
-  readonly paths: readonly string[];
+  readonly told: readonly { readonly path: string; readonly code: string }[];
 }
 
 /**
@@ -189,7 +189,7 @@ export const misplaced = (
   if (problems === undefined || wanted.length === 0) return undefined;
   if (problems.some(({ path }) => names(path, wanted))) return undefined;
   if (missed && problems.some((problem) => asksFor(problem, wanted))) return undefined;
-  return { place: due.join("."), paths: problems.map(({ path }) => path) };
+  return { place: due.join("."), told: problems };
 };
 
 /** What is wrong with the words of a refusal as a text: a gap where a word should be. */

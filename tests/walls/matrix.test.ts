@@ -122,7 +122,8 @@ const spoiltCall = async (
   if (otherwise !== undefined && plainFaults.has(kind)) {
     const row = rowFor(name, otherwise);
     told.add(row);
-    if (row === undefined) away.add(`${name} ${at} ${kind} -> ${otherwise.paths.slice(0, 5).join(" | ")}`);
+    const where = otherwise.told.slice(0, 5).map(({ path, code }) => `${code} ${path}`);
+    if (row === undefined) away.add(`${name} ${at} ${kind} -> ${where.join(" | ")}`);
   }
   // A record that gives something else at its second reading has no words that fit.
   for (const text of kind.startsWith("fickle") ? [] : gappy(outcome.error))

@@ -16,12 +16,15 @@ const instead =
 const byDate = "A day of a series is named by its date.";
 const worked =
   "It comes out of a record that is worked out again: told by the name that the formula gives it.";
-const open = "To be mended.";
 
-/** By reason: the functions, the place in their arguments, and the path that is named instead; `*` is for a number or a date. */
-export const groups: readonly (readonly [why: string, rows: string])[] = [
+/**
+ * By reason: the codes that it may have, and then the functions, the place in their arguments, and the path that is named
+ * instead; `*` is for a number or a date.
+ */
+export const groups: readonly (readonly [why: string, codes: string, rows: string])[] = [
   [
     inOrder,
+    "conflict range infeasible",
     `
 acidForAlkalinity | 0.alkalinity | target
 remainingNitrogen | 0.caps.perYear.amount | caps.perApplication.amount
@@ -50,6 +53,7 @@ hargreavesSeries | 0.temperatures.max.* | temperatures.min[*]
   ],
   [
     alike,
+    "unit/mismatch substance/mismatch",
     `
 expectReadings | 0.* | catches[*]
 max min sum | 0.* | items[*]
@@ -83,6 +87,7 @@ waterDose | 0.concentration | strength
   ],
   [
     reference,
+    "conflict missing substance/mismatch",
     `
 ledgerWith | 0.entries | entry.corrects
 ledgerWith | 0.entries.*.id | entry.corrects
@@ -106,6 +111,7 @@ routeOrder | 0.products.*.formulation | mix[*].product
   ],
   [
     together,
+    "conflict range infeasible",
     `
 blendWaters | 0.*.share | parts
 formulaWeight | 0.Ca | formula
@@ -122,6 +128,7 @@ stockTank | 0.targets.* | salts[*]
   ],
   [
     noneOfIt,
+    "infeasible conflict missing range",
     `
 productNitrogen | 0.analysis.percent.N | product.analysis
 blendToGrade | 0.materials.*.analysis.percent.K2O | materials
@@ -150,6 +157,7 @@ productRate | 1.analysis.percent | product.analysis
   ],
   [
     derived,
+    "range conflict",
     `
 cellsToCover | 0.* | covered
 solarRadiationFromSunshine | 0.daylight | sunlight.sunshine
@@ -164,6 +172,7 @@ expectNumber | 2.max | efficiency
   ],
   [
     outline,
+    "conflict",
     `
 polygonArea | 0.*.* | points
 geodesicArea | 0.coordinates.*.*.* | coordinates[*]
@@ -175,6 +184,7 @@ polygonArea | 2.holes.*.*.* | holes[*][*]
   ],
   [
     choice,
+    "unit/mismatch type",
     `
 expectFields | 1.* | input.rate
 expectOneOf | 1.* | units
@@ -184,6 +194,7 @@ expectAmount | 1.dimensions.* | amount
   ],
   [
     twice,
+    "conflict missing",
     `
 insectModel | 0.target.base | assume.base
 insectModel | 0.target.method | assume.method
@@ -196,6 +207,7 @@ insectModel | 0.target.cutoff | assume.upper
   ],
   [
     instead,
+    "missing conflict type",
     `
 limeQuality | 0.CCE | moisture
 nextDates | 0.applied | from
@@ -203,6 +215,7 @@ areaOfShape | 0.area | measured
 gypsumRequirement | 0.convention | depth
 frostChance | 0.dates.winters.*.lastState | dates.winters
 leastCostBlend | 0.limits.nutrients | limits
+leastCostBlend | 0.limits.nutrients.*.least | limits.nutrients[*]
 siteArea | 0.parts.*.area | parts[*].measured
 spacingPrecipitationRate | 0.pattern | rowSpacing
 liquidFertilizer | 0.perVolume.N | liquidFertilizer.perVolume
@@ -213,6 +226,7 @@ explainChain | 1.*.inputs.need.resultOf | steps[*].inputs.need
   ],
   [
     byDate,
+    "missing",
     `
 accumulatedDegreeDays | 0.missing | series.*
 accumulatedDegreeDays | 0.series.max.* | series.*
@@ -221,6 +235,7 @@ accumulatedDegreeDays | 0.series.min.* | series.*
   ],
   [
     worked,
+    "range infeasible not-finite unit/mismatch substance/mismatch",
     `
 workOrderHtml workOrderSheet workOrderText | 0.spreads.*.area | other
 explainWorkOrder | 0.spreads.*.packageSize | product.package
@@ -231,13 +246,6 @@ explainWorkOrder | 0.spreads.*.supplies.N | unit
 explainChain | 1.*.inputs.contents | product.package
 explainChain | 1.*.inputs.percent | fertilizer.analysis.percent.N
 explainChain | 1.*.inputs.percent | product.analysis
-`,
-  ],
-  [
-    open,
-    `
-grade | 0.answer.unit | quantity.unit
-leastCostBlend | 0.limits.nutrients.*.least | limits.nutrients[*]
 `,
   ],
 ];

@@ -7,17 +7,19 @@ export interface ToldElsewhere {
   readonly name: string;
   readonly place: string;
   readonly path: string;
+  /** The codes that it may have there. */
+  readonly codes: readonly string[];
   readonly why: string;
 }
 
 /** All rows, one for each function. */
-export const toldElsewhere: readonly ToldElsewhere[] = groups.flatMap(([why, rows]) =>
+export const toldElsewhere: readonly ToldElsewhere[] = groups.flatMap(([why, codes, rows]) =>
   rows
     .trim()
     .split("\n")
     .flatMap((row) => {
       const [names = "", place = "", path = ""] = row.split(" | ");
-      return names.split(" ").map((name) => ({ name, place, path, why }));
+      return names.split(" ").map((name) => ({ name, place, path, codes: codes.split(" "), why }));
     }),
 );
 
@@ -36,7 +38,11 @@ export const rowFor = (name: string, away: Misplaced): ToldElsewhere | undefined
   const place = starred(away.place);
   return byName
     .get(name)
-    ?.find((row) => row.place === place && away.paths.some((path) => starred(path) === row.path));
+    ?.find(
+      (row) =>
+        row.place === place &&
+        away.told.some(({ path, code }) => starred(path) === row.path && row.codes.includes(code)),
+    );
 };
 
 /** Whether a place of a function is in the list, so that it is tried with every fault. */

@@ -93,7 +93,8 @@ const nutrientRows = (input: unknown, columns: Columns): readonly LimitRow[] => 
     if (!isNutrient(nutrient) || typeof of !== "string") {
       const expected = 'least or most of a nutrient, such as quantity(20, "% w/w", "N/product")';
       const hint = nutrient === "N:slow" ? { suggestion: "leastSlowShare, a share of the nitrogen" } : {};
-      return fail(one === undefined ? "missing" : "substance/mismatch", "", one, expected, hint);
+      if (one === undefined) return fail("missing", "", one, expected);
+      return fail("substance/mismatch", stated.least === undefined ? "most" : "least", one, expected, hint);
     }
     const coefficients = columns(({ product }) => percentOf(product.analysis, nutrient));
     return {

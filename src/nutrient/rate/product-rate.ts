@@ -55,7 +55,8 @@ export const productRate = <S extends Nutrient, Id extends string>(
       "the density of a liquid; liquidProductRate(target, product) is by volume",
     );
   }
-  const percent = percentAt(product?.analysis, of as Nutrient, "product.analysis");
+  if (Object(product) !== product) fail("type", "product", product, "a record made by fertilizer(...)");
+  const percent = percentAt(product.analysis, of as Nutrient, "product.analysis");
   const { id } = product;
   if (typeof id !== "string") fail("type", "product.id", id, "the id of a fertilizer");
   if (!(percent > 0)) {

@@ -9,7 +9,7 @@
  * | `unit/mismatch` | a quantity of another dimension was wanted |
  * | `substance/unknown` | the text is not a substance |
  * | `substance/mismatch` | a quantity of another substance was wanted |
- * | `not-finite` | a number is missing, NaN, infinite or not a number at all |
+ * | `not-finite` | NaN, infinite, or not a number at all |
  * | `range` | the value lies outside the range in which the formula holds |
  * | `missing` | what is needed is not there: a field, an argument or a quantity |
  * | `type` | a value of another kind was wanted (text, list, record, choice) |
@@ -60,10 +60,14 @@ const longestPart = 600;
 const codeList =
   "|unit/unknown|unit/ambiguous|unit/mismatch|substance/unknown|substance/mismatch|not-finite|range|missing|type|infeasible|date|text|duplicate|conflict|";
 
-const codeOf = (code: unknown): ErrorCode =>
-  typeof code === "string" && !code.includes("|") && codeList.includes(`|${code}|`)
-    ? (code as ErrorCode)
-    : "type";
+/** Where nothing was given, nothing was given wrongly: the code is `missing`, whatever was due. */
+const evenOfNothing = "|missing|conflict|duplicate|infeasible|";
+
+const codeOf = (code: unknown, got: unknown): ErrorCode => {
+  const word = typeof code === "string" && !code.includes("|") ? `|${code}|` : "";
+  if (got === "undefined" && !evenOfNothing.includes(word || " ")) return "missing";
+  return word !== "" && codeList.includes(word) ? (code as ErrorCode) : "type";
+};
 
 /** A part of a message as text, and no longer than a message may be. */
 const part = (text: unknown): string => {
@@ -75,7 +79,7 @@ const part = (text: unknown): string => {
 const sound = (problem: Problem): Problem => {
   const { code, path, got, expected, suggestion, choices, params } = Object(problem) as Problem;
   return {
-    code: codeOf(code),
+    code: codeOf(code, got),
     path: part(path),
     got: part(got),
     expected: part(expected),
@@ -203,7 +207,7 @@ export const shown = (value: unknown): string => {
 };
 
 /**
- * Throws one {@link Problem} as a {@link RatewrightError}.
+ * Throws one {@link Problem} as a {@link RatewrightError}; its code is `missing` where `got` is `undefined`.
  *
  * @param code - one of the codes of docs/errors.md
  * @param path - the place of the value: `treatments[0].rate`

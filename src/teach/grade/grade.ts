@@ -61,7 +61,7 @@ const unitMeant = (value: number, { answer }: QuizProblem): string | undefined =
   otherUnitsOf(answer).find((unit) => {
     if (unit === answer.unit) return false;
     const read = { value: answer.value, unit: answer.unit, of: "none" };
-    const there = toldBy({ quantity: "answer" }, () => quantityFrom(read)).in(unit as never);
+    const there = toldBy({ quantity: "problem.answer" }, () => quantityFrom(read)).in(unit as never);
     return Math.abs(value - there) <= 0.005 * Math.abs(there);
   });
 

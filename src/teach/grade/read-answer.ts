@@ -1,4 +1,11 @@
-import { type Dimension, isDimension, parseQuantity, quantityFrom, unitsOf } from "../../quantity/index.js";
+import {
+  type Dimension,
+  isDimension,
+  parseQuantity,
+  quantityFrom,
+  toldBy,
+  unitsOf,
+} from "../../quantity/index.js";
 import type { QuizAnswer, QuizProblem } from "../topics/quiz-problem.js";
 import { type NumberInText, numberIn } from "./read-number.js";
 import { unitMissed, withoutExponents, wordMeant } from "./slips.js";
@@ -66,7 +73,8 @@ const thousands = (text: string, { answer }: QuizProblem): string =>
   answer.unit.endsWith("1000 ft2") ? text.replace(/(\/|\bper )\s*(?:M|K)\s*$/, "$1 1000") : text;
 
 /** The dimension of the unit asked for. */
-const dimensionOf = ({ unit }: QuizAnswer): string => quantityFrom({ value: 1, unit, of: "none" }).dimension;
+const dimensionOf = ({ unit }: QuizAnswer): string =>
+  toldBy({ quantity: "problem.answer" }, () => quantityFrom({ value: 1, unit, of: "none" }).dimension);
 
 /** How a number of the unit that a text names is one of the unit asked for; `undefined` where it is none. */
 const crossing = (unit: string, answer: QuizAnswer): ((value: number) => number) | undefined => {

@@ -82,7 +82,7 @@ describe("degreeDayModel", () => {
     expect(of(Number.NaN)).toEqual(["not-finite model.base.value"]);
     const base = { value: 0, unit: "°C" } as const;
     expect(complaints(() => degreeDayModel({ ...air, base, start: "02-29" }))).toEqual(["date model.start"]);
-    expect(complaints(() => degreeDayModel({ ...air } as never))).toEqual(["type model.base"]);
+    expect(complaints(() => degreeDayModel({ ...air } as never))).toEqual(["missing model.base"]);
     expect(complaints(() => degreeDayModel({ ...air, base: { value: 0, unit: "K" } } as never))).toEqual([
       "unit/unknown model.base.unit",
     ]);

@@ -51,7 +51,7 @@ const bounds = "as air and soil have";
 const rows: readonly Refused[] = [
   // A model
   [model({ method: "mean" }), "type", "model.method", "a method of counting degree-days"],
-  [model({ base: undefined }), "type", "model.base", "a temperature in °C or °F"],
+  [model({ base: undefined }), "missing", "model.base", "a temperature in °C or °F"],
   [model({ base: { value: 0, unit: "K" } }), "unit/unknown", "model.base.unit", "°C or °F"],
   [model({ base: { value: -41, unit: "°C" } }), "range", "model.base.value", "-40 or more"],
   [model({ base: { value: 51, unit: "°C" } }), "range", "model.base.value", "50 or less"],

@@ -68,7 +68,7 @@ describe("daily normals", () => {
     const holes = flat(5);
     delete holes[59];
     expect(complaints(() => dailyNormals({ ...normals, min: flat(0), max: holes }))).toEqual([
-      "not-finite max[59]",
+      "missing max[59]",
     ]);
     const coded = (at: number, code: number) => flat(5).map((t, i) => (i === at ? code : t));
     expect(complaints(() => dailyNormals({ ...normals, min: coded(3, -999), max: coded(4, 999.9) }))).toEqual(

@@ -51,7 +51,7 @@ describe("intervalRule", () => {
     expect(complaints(() => intervalRule({ minimumDays: 1.5, source }))).toEqual(["range rule.minimumDays"]);
     expect(complaints(() => intervalRule({ maximumApplications: {} as never, source }))).toEqual([
       "missing rule.maximumApplications.count",
-      "type rule.maximumApplications.per",
+      "missing rule.maximumApplications.per",
     ]);
   });
 });

@@ -90,7 +90,7 @@ const rows: readonly Refused[] = [
     "rule.window.from",
     "a day of the year written MM-DD",
   ],
-  [rule({ window: { from: "04-01" } }), "date", "rule.window.to", "a day of the year written MM-DD"],
+  [rule({ window: { from: "04-01" } }), "missing", "rule.window.to", "a day of the year written MM-DD"],
   [rule({ blackout: 7 }), "type", "rule.blackout", "a list of times"],
   [rule({ blackout: [7] }), "type", "rule.blackout[0]", "a time with from and to"],
   [

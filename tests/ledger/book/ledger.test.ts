@@ -202,7 +202,7 @@ describe("missingForRecord", () => {
       "missing scheme.source",
       "missing scheme.appliesTo",
       "missing scheme.items",
-      "type scheme.notHeld",
+      "missing scheme.notHeld",
     ]);
   });
 });

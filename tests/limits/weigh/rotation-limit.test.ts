@@ -112,7 +112,7 @@ test("nothing of the group is no matter of the limit", () => {
 });
 
 test("a limit that states neither, or names no active ingredient, is refused", () => {
-  expect(complaints(() => limit(qoi as Limit))).toEqual(["not-finite limit.atMost", "missing limit.per"]);
+  expect(complaints(() => limit(qoi as Limit))).toEqual(["missing limit.atMost", "missing limit.per"]);
   expect(complaints(() => limit({ ...qoi, atMostInARow: 0, of: ["N"] }))).toEqual([
     "substance/mismatch limit.of[0]",
     "range limit.atMostInARow",

@@ -34,7 +34,8 @@ const badlyTold = (
   missed: boolean,
 ): string | undefined => {
   const away = misplaced(error, given, place, missed);
-  if (away !== undefined && rowFor(name, away) === undefined) return `told at ${away.paths.join(", ")}`;
+  if (away !== undefined && rowFor(name, away) === undefined)
+    return `told at ${away.told.map(({ path }) => path).join(", ")}`;
   const gap = gappy(error)[0];
   if (gap !== undefined) return `a gap in "${gap}"`;
   const open = boundless(error).find(

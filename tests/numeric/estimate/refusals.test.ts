@@ -34,7 +34,7 @@ const productRows: readonly Row[] = [
   [
     "no value",
     () => errorOfProduct([{ error: 1 } as never]),
-    "not-finite | factors[0].value | a finite number | undefined",
+    "missing | factors[0].value | a finite number | undefined",
   ],
   [
     "a value of 0",

@@ -39,7 +39,7 @@ const listRows: readonly Row[] = [
     () => standardDeviation([1], { divisor: "n-1" }),
     'missing | values | at least 2 numbers | "a list of 1"',
   ],
-  ["a hole", () => mean(new Array(2)), "not-finite | values[0] | a finite number | undefined"],
+  ["a hole", () => mean(new Array(2)), "missing | values[0] | a finite number | undefined"],
   ["text among them", () => mean([1, "2"] as never), 'not-finite | values[1] | a finite number | "2"'],
   [
     "quantities",
@@ -116,7 +116,7 @@ const tableRows: readonly Row[] = [
   [
     "no abscissas",
     () => interpolate({ ys: [1], x: 1 } as never),
-    "type | xs | a list of numbers | undefined",
+    "missing | xs | a list of numbers | undefined",
   ],
   [
     "no points",

@@ -18,7 +18,12 @@ describe("a blend that cannot be computed is refused, with the path", () => {
     ["a material twice", { batch, materials: [urea, urea], limits }, "duplicate", "materials[1].product.id"],
     ["limits left out", { batch, materials: [urea] }, "missing", "limits"],
     ["limits that state nothing", { batch, materials: [urea], limits: {} }, "missing", "limits"],
-    ["no material at its place", { batch, materials: [undefined], limits }, "type", "materials[0].product"],
+    [
+      "no material at its place",
+      { batch, materials: [undefined], limits },
+      "missing",
+      "materials[0].product",
+    ],
     [
       "a price that is a weight",
       { batch, materials: [{ ...urea, price: quantity(1, "lb") }], limits },
@@ -87,7 +92,7 @@ describe("a blend that cannot be computed is refused, with the path", () => {
       "a nutrient of nothing",
       { batch, materials: [urea], limits: { nutrients: [{ least: quantity(20, "% w/w", "N") }] } },
       "substance/mismatch",
-      "limits.nutrients[0]",
+      "limits.nutrients[0].least",
     ],
     [
       "a slow share of the product",
@@ -112,13 +117,13 @@ describe("a blend that cannot be computed is refused, with the path", () => {
       "slow nitrogen, which is no nutrient of an analysis",
       { batch, materials: [urea], limits: { nutrients: [{ least: share }] } },
       "substance/mismatch",
-      "limits.nutrients[0]",
+      "limits.nutrients[0].least",
     ],
     [
       "an acid equivalent, which is no nutrient of an analysis",
       { batch, materials: [urea], limits: { nutrients: [{ most: quantity(3, "% w/w", "ae/product") }] } },
       "substance/mismatch",
-      "limits.nutrients[0]",
+      "limits.nutrients[0].most",
     ],
   ])("%s", async (_name, input, code, path) => {
     expect((await rejections(leastCostBlend(input as never)))[0]).toBe(`${code} ${path}`);

@@ -90,7 +90,7 @@ const rows: readonly Refused[] = [
   ],
   [
     () => releaseClass({ ...split, findings: undefined } as never, "thirty percent"),
-    "type",
+    "missing",
     "breakdown.findings",
     "a record made by nitrogenBreakdown",
   ],
@@ -132,12 +132,7 @@ const rows: readonly Refused[] = [
     "amount",
     "an amount of P2O5, K2O, CaO, MgO or SiO2",
   ],
-  [
-    () => elementOf(undefined as never),
-    "substance/mismatch",
-    "amount",
-    "an amount of P2O5, K2O, CaO, MgO or SiO2",
-  ],
+  [() => elementOf(undefined as never), "missing", "amount", "an amount of P2O5, K2O, CaO, MgO or SiO2"],
   [
     () => nitrogenOf(quantity(1, "lb", "P") as never),
     "substance/mismatch",

@@ -116,7 +116,7 @@ const rows: readonly Refused[] = [
     "analysis.traceElements",
     "true, or nothing",
   ],
-  [() => percentOf(undefined as never, "N"), "type", "analysis", "fertilizer"],
+  [() => percentOf(undefined as never, "N"), "missing", "analysis", "fertilizer"],
   [
     () => percentOf({ basis: "oxide", percent: { N: 101 } }, "N"),
     "range",

@@ -180,7 +180,7 @@ describe("rates for several nutrients", () => {
       "infeasible steps[1].product.analysis",
       "duplicate steps[2].target",
       "substance/mismatch steps[3].target",
-      "type steps[4].product",
+      "missing steps[4].product",
     ]);
     expect(complaints(() => productRates({ steps: [] }))).toEqual(["missing steps"]);
     expect(complaints(() => productRates({ steps: steps(1, 1, 1), order: "any" as never }))).toEqual([

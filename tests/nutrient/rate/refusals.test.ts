@@ -36,9 +36,9 @@ const rows: readonly Refused[] = [
   // One product for one target
   [rate(n, jug), "missing", "product.density", "liquidProductRate(target, product) is by volume"],
   [rate(n, bare), "missing", "product.density", "the density of a liquid"],
-  [rate(n, null), "type", "product.analysis", "fertilizer"],
+  [rate(n, null), "type", "product", "a record made by fertilizer(...)"],
   [rate(n, { ...feed, id: 7 }), "type", "product.id", "the id of a fertilizer"],
-  [rate(n, { ...feed, id: undefined }), "type", "product.id", "the id of a fertilizer"],
+  [rate(n, { ...feed, id: undefined }), "missing", "product.id", "the id of a fertilizer"],
   [rate(n, potash), "infeasible", "product.analysis", "some N, of which potash states none"],
   [
     rate(quantity(1, "lb/1000 ft2", "Fe")),
@@ -68,7 +68,7 @@ const rows: readonly Refused[] = [
   [several({ order: "any" }), "type", "order", '"as given"'],
   [several({ steps: 7 }), "type", "steps", "list"],
   [several({ steps: [7] }), "type", "steps[0]", "target"],
-  [several({ steps: [{ target: n }] }), "type", "steps[0].product", "fertilizer"],
+  [several({ steps: [{ target: n }] }), "missing", "steps[0].product", "fertilizer"],
   [several({ steps: [{ target: n, product: feed, rate: 1 }] }), "type", "steps[0].rate", "target"],
   [
     several({ steps: [{ target: quantity(1, "lb", "N"), product: feed }] }),
@@ -81,7 +81,7 @@ const rows: readonly Refused[] = [
   [highest({ caps: [] }), "missing", "caps", "cap"],
   [highest({ caps: 7 }), "type", "caps", "list"],
   [highest({ caps: [7] }), "type", "caps[0]", "a cap: { limit }"],
-  [highest({ product: undefined }), "type", "product", "fertilizer"],
+  [highest({ product: undefined }), "missing", "product", "fertilizer"],
   [highest({ product: bare }), "missing", "product.density", "density"],
   [highest({ leastSlowShare: share(101) }), "range", "leastSlowShare", "100 % or less of the nitrogen"],
   [highest({ leastSlowShare: 20 }), "type", "leastSlowShare", "quantity"],

@@ -45,7 +45,7 @@ const models: readonly Refused[] = [
   [model({ rate: 1 }), "type", "model.rate", "curve"],
   [() => releaseModel(7 as never), "type", "model", "a release model"],
   [() => releaseModel(right, 7 as never), "type", "path", "a path"],
-  [curve(undefined), "type", "model.curve.kind", "at once, duration, first order or Richards"],
+  [curve(undefined), "missing", "model.curve.kind", "at once, duration, first order or Richards"],
   [curve({ kind: "third order" }), "type", "model.curve.kind", "at once, duration, first order or Richards"],
   [curve({ kind: "at once", days: 1 }), "type", "model.curve.days", "kind"],
   [curve({ kind: "duration" }), "missing", "model.curve.days", "a range { low, high }"],
@@ -126,7 +126,7 @@ const models: readonly Refused[] = [
     "model.curve.mostPercent.low",
     "more than 0",
   ],
-  [warmth(undefined), "type", "model.temperature.kind", "none, Q10 or Arrhenius"],
+  [warmth(undefined), "missing", "model.temperature.kind", "none, Q10 or Arrhenius"],
   [warmth({ kind: "linear" }), "type", "model.temperature.kind", "none, Q10 or Arrhenius"],
   [warmth({ kind: "none", referenceC: 1 }), "type", "model.temperature.referenceC", "kind"],
   [

@@ -36,7 +36,7 @@ test("typed arrays are taken, and nothing is changed", () => {
 test.each([
   [{ numbers: [1, "2"], from: "ft", to: "in" }, "not-finite", "numbers[1]"],
   // a hole is a number that is not there
-  [{ numbers: new Array(2), from: "ft", to: "in" }, "not-finite", "numbers[0]"],
+  [{ numbers: new Array(2), from: "ft", to: "in" }, "missing", "numbers[0]"],
   [{ numbers: [1e308], from: "mi", to: "um" }, "not-finite", "numbers[0]"],
   [{ numbers: [1], from: "ft", to: "lb" }, "unit/mismatch", "to"],
   [{ numbers: [1], from: "feet", to: "in" }, "unit/unknown", "from"],

@@ -228,7 +228,7 @@ describe("texts", () => {
 describe("what is wanted has to be something", () => {
   test.each([
     [{ dimension: "weight" }, 'type | expected.dimension | a dimension, such as mass/area | "weight"'],
-    [{}, "type | expected.dimension | a dimension, such as mass/area | undefined"],
+    [{}, "missing | expected.dimension | a dimension, such as mass/area | undefined"],
     [
       { ...mass, of: "nitrogen" },
       'substance/unknown | expected.of | a substance, such as N or product | "nitrogen"',

@@ -36,7 +36,7 @@ describe("readers at the door", () => {
       () => expectNumber(Number.NEGATIVE_INFINITY, "rate"),
       "not-finite | rate | a finite number | minus infinity",
     ],
-    ["nothing", () => expectNumber(undefined, "rate"), "not-finite | rate | a finite number | undefined"],
+    ["nothing", () => expectNumber(undefined, "rate"), "missing | rate | a finite number | undefined"],
     [
       "a quantity",
       () => expectNumber(lb, "rate"),
@@ -168,7 +168,7 @@ describe("readers at the door", () => {
     [
       "no word among none",
       () => expectOneOf(undefined, [undefined as never], "units"),
-      "type | words[0] | a list of words | undefined",
+      "missing | words[0] | a list of words | undefined",
     ],
     ["yes for true", () => expectFlag("yes", "drift"), 'type | drift | true or false | "yes"'],
     [
@@ -226,7 +226,7 @@ describe("readers at the door", () => {
     [
       "problems that are none",
       () => readFields({}, {}, [], "job", "a job", 3 as never),
-      "type | run | a function that reads | undefined",
+      "missing | run | a function that reads | undefined",
     ],
     ["a code that is none", () => fail("rate" as never, "rate", 3, "more"), "type | rate | more | 3"],
     ["a code of two", () => fail("range|missing" as never, "rate", 3, "more"), "type | rate | more | 3"],
@@ -267,7 +267,7 @@ describe("readers at the door", () => {
     );
     expect(told(() => problems.done())).toEqual([
       'not-finite | job.area | a finite number | "x"',
-      "not-finite | job.speed | a finite number | undefined",
+      "missing | job.speed | a finite number | undefined",
     ]);
     const more = checks();
     readFields(3, { rate: expectNumber }, [], "job", "a job", more);

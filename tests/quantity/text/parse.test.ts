@@ -518,8 +518,9 @@ describe("ranges", () => {
 
 describe("arguments", () => {
   test.each([undefined, null, 3, Number.NaN, {}, [], () => 3, Symbol("x"), 3n])("no text: %s", (input) => {
-    expect(errorOf(() => parseQuantity(input as string)).code).toBe("type");
-    expect(errorOf(() => parseRange(input as string)).code).toBe("type");
+    const code = input === undefined ? "missing" : "type";
+    expect(errorOf(() => parseQuantity(input as string)).code).toBe(code);
+    expect(errorOf(() => parseRange(input as string)).code).toBe(code);
   });
 
   test("options are checked", () => {

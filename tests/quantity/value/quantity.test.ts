@@ -60,7 +60,7 @@ describe("quantity", () => {
 describe("plain-JavaScript callers", () => {
   test.each([
     ["misspelt unit", () => js(1, "lbs"), "unit/unknown unit"],
-    ["no unit", () => js(1), "unit/unknown unit"],
+    ["no unit", () => js(1), "missing unit"],
     ["unit that is a number", () => js(1, 5), "unit/unknown unit"],
     ["inherited name", () => js(1, "toString"), "unit/unknown unit"],
     ["prototype", () => js(1, "__proto__"), "unit/unknown unit"],

@@ -107,7 +107,7 @@ describe("what a quantity refuses, and the next step", () => {
     [
       "an expectation of no kind",
       () => expectQuantity(lb, {} as never, "bag"),
-      "type | expected.dimension | the name of a dimension | undefined",
+      "missing | expected.dimension | the name of a dimension | undefined",
     ],
     [
       "none at all",

@@ -238,7 +238,7 @@ const rows: readonly Refusal[] = [
     [
       "missing pace.pace: an estimate [undefined]",
       'missing pace.walkError: a quantity, as quantity(3, "lb") makes [undefined]',
-      "not-finite pace.walks: a finite number [undefined]",
+      "missing pace.walks: a finite number [undefined]",
     ],
   ],
   [

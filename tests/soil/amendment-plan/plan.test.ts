@@ -196,6 +196,6 @@ describe("a plan", () => {
     expect(
       complaints(changed("report", { elements: { K: { value: 1, unit: "mg/kg", of: "P/soil" } } })),
     ).toEqual(["substance/mismatch report.elements.K"]);
-    expect(complaints(() => amendmentPlanText({} as never))).toEqual(["type plan.type"]);
+    expect(complaints(() => amendmentPlanText({} as never))).toEqual(["missing plan.type"]);
   });
 });

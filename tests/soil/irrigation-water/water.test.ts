@@ -101,7 +101,7 @@ describe("carbonate", () => {
     const pHc = (value: number) => adjustedSodiumRatio({ water: well, method: "pHc", pHc: value });
     expect(pHc(8.4).ratio).toBe(pHc(8.4).unadjusted);
     expect(pHc(7.4).ratio).toBeCloseTo(2 * pHc(7.4).unadjusted, 10);
-    expect(complaints(() => adjustedSodiumRatio({ water: well, method: "pHc" }))).toEqual(["not-finite pHc"]);
+    expect(complaints(() => adjustedSodiumRatio({ water: well, method: "pHc" }))).toEqual(["missing pHc"]);
     const { conductivity, ...dry } = well;
     expect(conductivity?.value).toBe(0.95);
     expect(complaints(() => adjustedSodiumRatio({ water: dry, method: "equilibrium calcium" }))).toEqual([

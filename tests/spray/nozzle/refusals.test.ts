@@ -46,7 +46,7 @@ const rows: readonly Refusal[] = [
     readTip,
     [undefined],
     [
-      'type stamp: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067" [undefined]',
+      'missing stamp: what is stamped on a tip: angle and size as in "11004", or the size as in "04", "035" or "0067" [undefined]',
     ],
   ],
   [
@@ -555,7 +555,7 @@ const rows: readonly Refusal[] = [
     [{ ...job, droplets: { finest: "mist", coarsest: undefined } }],
     [
       'type droplets.finest: a droplet class: XF, VF, F, M, C, VC, XC, UC ["mist"]',
-      "type droplets.coarsest: a droplet class: XF, VF, F, M, C, VC, XC, UC [undefined]",
+      "missing droplets.coarsest: a droplet class: XF, VF, F, M, C, VC, XC, UC [undefined]",
     ],
   ],
   [

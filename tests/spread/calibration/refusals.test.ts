@@ -432,7 +432,7 @@ const rows: readonly Refusal[] = [
     gateSetting,
     [{ target, trials: [{}, { setting: "3", rate: perThousand(0) }] }],
     [
-      "not-finite trials[0].setting: a finite number [undefined]",
+      "missing trials[0].setting: a finite number [undefined]",
       "missing trials[0].rate: a rate [undefined]",
       'not-finite trials[1].setting: a finite number ["3"]',
       "range trials[1].rate: more than zero [0 lb/1000 ft2 of product]",

@@ -118,8 +118,8 @@ describe("spreadPattern", () => {
     expect(broken({ spacing: 2 })).toEqual(["conflict pattern.spacing"]);
     expect(broken({ runs: [[0, 1, -3, 1, 0]] })).toEqual(["range pattern.runs[0][2]"]);
     // biome-ignore lint/suspicious/noSparseArray: what a list with a hole is read as
-    expect(broken({ runs: [[0, 1, , 1, 0]] })).toEqual(["not-finite pattern.runs[0][2]"]);
-    expect(broken({ runs: undefined })).toEqual(["type pattern.runs"]);
+    expect(broken({ runs: [[0, 1, , 1, 0]] })).toEqual(["missing pattern.runs[0][2]"]);
+    expect(broken({ runs: undefined })).toEqual(["missing pattern.runs"]);
     expect(broken({ offsetUnit: "g", unit: "grams", of: 3 })).toEqual([
       "unit/mismatch pattern.offsetUnit",
       "unit/unknown pattern.unit",

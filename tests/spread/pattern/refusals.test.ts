@@ -230,12 +230,12 @@ const rows: readonly Refusal[] = [
     patternBalance,
     [{ type: "spread-pattern" }],
     [
-      "type pattern.offsets: a list [undefined]",
-      "type pattern.catches: a list [undefined]",
-      "type pattern.runs: a list [undefined]",
-      "unit/mismatch pattern.offsetUnit: a unit of length [undefined]",
-      "unit/unknown pattern.unit: a unit [undefined]",
-      "substance/unknown pattern.of: a substance [undefined]",
+      "missing pattern.offsets: a list [undefined]",
+      "missing pattern.catches: a list [undefined]",
+      "missing pattern.runs: a list [undefined]",
+      "missing pattern.offsetUnit: a unit of length [undefined]",
+      "missing pattern.unit: a unit [undefined]",
+      "missing pattern.of: a substance [undefined]",
     ],
   ],
   [

@@ -46,8 +46,8 @@ const rows: readonly Refused[] = [
   [() => fixedJarAmount("WP", quantity(1, "pt", "spray") as never), "substance/mismatch", "water", "water"],
   [() => fixedJarAmount("WP", quantity(0, "pt", "water")), "range", "water", "more than zero"],
   [() => twoJarReading(7 as never), "type", "jars", "record"],
-  [() => twoJarReading({ failedWithAgent: true } as never), "type", "failedWithoutAgent", "true or false"],
-  [() => twoJarReading({ failedWithoutAgent: true } as never), "type", "failedWithAgent", "true or false"],
+  [() => twoJarReading({ failedWithAgent: true } as never), "missing", "failedWithoutAgent", "true or false"],
+  [() => twoJarReading({ failedWithoutAgent: true } as never), "missing", "failedWithAgent", "true or false"],
   [
     () => twoJarReading({ failedWithoutAgent: true, failedWithAgent: 1 } as never),
     "type",

@@ -154,7 +154,7 @@ const rows: readonly Refused[] = [
   ],
   [mix({ id: "" }), "missing", "products[0].id", "an id of the product"],
   [mix({ id: "x".repeat(201) }), "range", "products[0].id", "200 characters or fewer"],
-  [mix({ rate: undefined }), "type", "products[0].rate", "a rate of product"],
+  [mix({ rate: undefined }), "missing", "products[0].rate", "a rate of product"],
   [
     mix({ rate: quantity(2, "lb/acre", "product:b") }),
     "substance/mismatch",
@@ -190,7 +190,7 @@ const rows: readonly Refused[] = [
     "increments.liquid.step",
     "more than 0",
   ],
-  [mix({}, { increments: { dry: { unit: "oz" } } }), "not-finite", "increments.dry.step", "a finite number"],
+  [mix({}, { increments: { dry: { unit: "oz" } } }), "missing", "increments.dry.step", "a finite number"],
   [mix({}, { increments: { powder: { unit: "oz", step: 1 } } }), "type", "increments.powder", "dry"],
   [mix({ least: 7 }), "type", "products[0].least", "record"],
   [mix({ least: { value: 1, unit: "lb", per: "load" } }), "type", "products[0].least.per", "unit"],

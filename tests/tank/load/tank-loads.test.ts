@@ -559,7 +559,7 @@ describe("loadAmounts", () => {
       "increments.dry.unit",
     ],
     [{ products: [a], increments: { dry: { unit: "oz", step: 0 } } }, "range", "increments.dry.step"],
-    [{ products: [a], loads: {} }, "type", "loads"],
+    [{ products: [a], loads: {} }, "missing", "loads"],
     [{ products: [a], increments: { dry: null } }, "type", "increments.dry"],
     [{ products: [{ ...a, increment: 1 }] }, "type", "products[0].increment"],
     [{ products: [{ ...a, least: null }] }, "type", "products[0].least"],

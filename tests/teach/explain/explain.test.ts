@@ -142,6 +142,6 @@ describe("a derivation", () => {
     expect(problems(() => explain("nozzle-flow", flow, { unti: "lb" } as never))).toEqual([
       "type options.unti",
     ]);
-    expect(problems(() => derivationText({} as never))).toEqual(["type derivation.type"]);
+    expect(problems(() => derivationText({} as never))).toEqual(["missing derivation.type"]);
   });
 });

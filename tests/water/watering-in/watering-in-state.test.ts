@@ -43,7 +43,7 @@ describe("watering-in by a daily series of rain", () => {
     expect(of({ ...rain, values: [0.7, 0.1] }, 0.8).remaining.value).toBe(0);
     expect(of(rain).remaining.value).toBe(0);
     expect(of(rain, 0.4).remaining.value).toBeCloseTo(0.1, 12);
-    expect(complaints(() => of({ ...rain, values: undefined as never }))).toEqual(["type rain.values"]);
+    expect(complaints(() => of({ ...rain, values: undefined as never }))).toEqual(["missing rain.values"]);
     expect(complaints(() => of({ ...rain, start: "x" as never, values: [] }))).toEqual([
       "date rain.start",
       "missing rain.values",
