@@ -18,6 +18,7 @@ import { nutrientBoundConstants } from "./nutrient-bounds.js";
 import { nutrientClassConstants } from "./nutrient-classes.js";
 import { nutrientDerivedConstants } from "./nutrient-derived.js";
 import { nutrientKineticConstants } from "./nutrient-kinetics.js";
+import { nutrientLateConstants } from "./nutrient-late.js";
 import { nutrientReleaseConstants } from "./nutrient-release.js";
 import { nutrientTableConstants } from "./nutrient-tables.js";
 import { pestConstants, priceConstants } from "./pest-price.js";
@@ -59,6 +60,7 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...nutrientDerivedConstants,
   ...nutrientBoundConstants,
   ...nutrientKineticConstants,
+  ...nutrientLateConstants,
   ...nutrientReleaseConstants,
   ...tankWaterConstants,
   ...nozzleDerivedConstants,
