@@ -2,6 +2,7 @@
 // the arithmetic of the cheapest blend, of which the answer of the solver is made by hand.
 
 import { blendOf } from "../../src/nutrient/blend/blend-result.js";
+import type { LeastCostBlendInput } from "../../src/nutrient/blend/index.js";
 import { readProblem } from "../../src/nutrient/blend/read-blend.js";
 import {
   analysis,
@@ -138,7 +139,7 @@ const tables: readonly ConstantCheck[] = [
 const shares = [0.46, 0.24, 0.3] as const;
 const blend = (wanted: number) => {
   const perTon = (dollars: number) => money(dollars, "USD").per(quantity(1, "US ton"));
-  const problem = readProblem({
+  const input: LeastCostBlendInput<"USD"> = {
     batch: quantity(200, "lb"),
     materials: [
       {
@@ -153,7 +154,8 @@ const blend = (wanted: number) => {
     ],
     filler: perTon(40),
     limits: { leastSlowShare: quantity(wanted, "% w/w", "N:slow/N") },
-  });
+  };
+  const problem = readProblem(input as LeastCostBlendInput<string>);
   const answer = { cost: 0.3, x: shares, rowPrice: [0, 0.001], columnPrice: [0, 0, 0] };
   return { problem, found: blendOf(problem, answer, () => undefined).limits[0] };
 };
