@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { workOrder, workOrderText } from "../../../src/plan/index.js";
+import { readOrder } from "../../../src/plan/paper/read-order.js";
 import { problemsOf } from "../../errors.js";
 
 const visit = JSON.parse(readFileSync(new URL("../sheet/whole-us.json", import.meta.url), "utf8"));
@@ -51,19 +52,37 @@ const stored = (): Loose => {
 const namesOf = (place: string): string[] => place.split(/[.[\]]+/).filter((name) => name !== "");
 const at = (order: unknown, place: string): unknown =>
   namesOf(place).reduce<unknown>((value, name) => (value as Loose)?.[name], order);
-const withAt = (place: string, put: unknown): unknown => {
-  const order = stored();
+const putAt = (order: unknown, place: string, put: unknown): void => {
   const names = namesOf(place);
   const last = names.pop() as string;
-  const holder = names.reduce<Loose>((value, name) => value[name] as never, order);
+  const holder = names.reduce<Loose>((value, name) => value[name] as never, order as Loose);
   if (put === undefined) delete holder[last];
   else (holder as Record<string, unknown>)[last] = put;
+};
+const withAt = (place: string, put: unknown): unknown => {
+  const order = stored();
+  putAt(order, place, put);
   return order;
 };
-const told = (place: string, put: unknown): readonly string[] =>
-  problemsOf(() => workOrderText(withAt(place, put) as never)).map(
-    ({ code, path, expected }) => `${code} ${path}: ${expected}`,
-  );
+const problemsIn = (order: unknown): readonly string[] =>
+  problemsOf(() => readOrder(order)).map(({ code, path, expected }) => `${code} ${path}: ${expected}`);
+const told = (place: string, put: unknown): readonly string[] => problemsIn(withAt(place, put));
+/** Printed as well: what may be absent is absent on paper. */
+const printed = (place: string, put: unknown): readonly string[] =>
+  problemsOf(() => workOrderText(withAt(place, put) as never)).map(({ code, path }) => `${code} ${path}`);
+/** What is told of an order that is spoilt at many places, none of which lies within another. */
+const toldAll = (places: readonly string[], put: (place: string) => unknown): readonly string[] => {
+  const order = stored();
+  for (const place of places) putAt(order, place, put(place));
+  return problemsIn(order);
+};
+/** Places in rounds: those that others lie in come after these. */
+const inRounds = (places: readonly string[]): readonly (readonly string[])[] => {
+  if (places.length === 0) return [];
+  const holds = (one: string): boolean =>
+    places.some((other) => other.startsWith(`${one}.`) || other.startsWith(`${one}[`));
+  return [places.filter((one) => !holds(one)), ...inRounds(places.filter(holds))];
+};
 
 const texts =
   `title site.name site.measures[0].part site.measures[0].shape spreads[0].treatment spreads[0].product
@@ -113,20 +132,25 @@ describe("a stored order", () => {
     expect(problemsOf(() => workOrderText(order as never))).toEqual([]);
   });
   test("a text that is missing, or none", () => {
-    for (const place of texts) {
-      expect(told(place, undefined), place).toContain(`missing order.${place}: a text`);
-      expect(told(place, 5), place).toContain(`type order.${place}: a text`);
-    }
+    for (const [put, code] of [
+      [undefined, "missing"],
+      [5, "type"],
+    ] as const)
+      expect([...toldAll(texts, () => put)].sort()).toEqual(
+        texts.map((place) => `${code} order.${place}: a text`).sort(),
+      );
     expect(told("title", "x".repeat(20_001))).toEqual(["range order.title: 20000 characters or fewer"]);
     expect(told("title", "")).toEqual([]);
   });
   test("a list that is missing, or none", () => {
-    for (const place of lists) {
-      expect(told(place, undefined), place).toContain(
-        `missing order.${place}: a list, as workOrder returned it`,
-      );
-      expect(told(place, "x"), place).toContain(`type order.${place}: a list, as workOrder returned it`);
-    }
+    for (const round of inRounds(lists))
+      for (const [put, code] of [
+        [undefined, "missing"],
+        ["x", "type"],
+      ] as const)
+        expect([...toldAll(round, () => put)].sort()).toEqual(
+          round.map((place) => `${code} order.${place}: a list, as workOrder returned it`).sort(),
+        );
     expect(
       told(
         "checked",
@@ -135,14 +159,16 @@ describe("a stored order", () => {
     ).toEqual(["range order.checked: 20000 items or fewer"]);
   });
   test("a quantity that is missing, of another dimension, or below zero", () => {
-    const free = /limits\[0\]/;
-    for (const place of quantities) {
-      expect(told(place, undefined).join(), place).toContain(`missing order.${place}`);
-      if (free.test(place)) continue;
-      expect(told(place, { value: 1, unit: "psi" }).join(), place).toContain(`unit/mismatch order.${place}`);
-      const { unit, of } = at(stored(), place) as { unit: string; of: string };
-      expect(told(place, { value: -1, unit, of }).join(), place).toContain(`range order.${place}: `);
-    }
+    // What is used of a limit, and what remains, may be of any kind and below zero.
+    const bound = quantities.filter((place) => !place.includes("limits[0]"));
+    const places = (code: string, all: readonly string[], put: (place: string) => unknown): void =>
+      expect([...toldAll(all, put)].map((text) => text.replace(/: .*/, "")).sort()).toEqual(
+        all.map((place) => `${code} order.${place}`).sort(),
+      );
+    places("missing", quantities, () => undefined);
+    places("unit/mismatch", bound, () => ({ value: 1, unit: "psi" }));
+    const order = stored();
+    places("range", bound, (place) => ({ ...(at(order, place) as object), value: -1 }));
     expect(told("spreads[0].area", { value: 1, unit: "psi" })).toEqual([
       "unit/mismatch order.spreads[0].area: a quantity of area",
     ]);
@@ -152,10 +178,10 @@ describe("a stored order", () => {
     expect(told("nutrients[0].limits[0].remainingUnderStatedLimits.value", -3)).toEqual([]);
   });
   test("a number that is none, or not whole where things are counted", () => {
-    for (const place of numbers) {
-      expect(told(place, "x").length, place).toBeGreaterThan(0);
-      expect(told(place, null).length, place).toBeGreaterThan(0);
-    }
+    for (const put of ["x", null])
+      expect(
+        [...toldAll(numbers, () => put)].map((text) => text.replace(/^\S+ order\.|: .*/g, "")).sort(),
+      ).toEqual([...numbers].sort());
     expect(told("sprays[0].tank.loads[0].number", 1.5)[0]).toMatch(
       /^range order\.sprays\[0\]\.tank\.loads\[0\]\.number: .*whole number/,
     );
@@ -170,12 +196,18 @@ describe("a stored order", () => {
     expect(told("spreads[0].packages.count", 0.5).length).toBe(1);
   });
   test("what may be left out, and what may be null", () => {
-    for (const place of mayBeLeftOut) expect(told(place, undefined), place).toEqual([]);
-    for (const place of mayBeNull) {
-      expect(told(place, null), place).toEqual([]);
-      expect(told(place, undefined).length, place).toBeGreaterThan(0);
-      expect(told(place, "?").length, place).toBeGreaterThan(place.endsWith("found") ? -1 : 0);
+    const rounds = inRounds(mayBeNull);
+    for (const round of [mayBeLeftOut, ...rounds])
+      expect(toldAll(round, () => (round === mayBeLeftOut ? undefined : null))).toEqual([]);
+    for (const round of rounds) {
+      expect(toldAll(round, () => undefined)).toHaveLength(round.length);
+      const others = round.filter((place) => !place.endsWith("found"));
+      expect(toldAll(others, () => "?")).toHaveLength(others.length);
     }
+  });
+  test("and is printed without it", () => {
+    for (const place of mayBeLeftOut) expect(printed(place, undefined), place).toEqual([]);
+    for (const place of mayBeNull) expect(printed(place, null), place).toEqual([]);
   });
   test.each<readonly [string, unknown, string]>([
     ["version", 2, "range order.version: version 1, the one that is known here"],
