@@ -5,6 +5,7 @@ const plainWords: readonly (readonly [string, string])[] = [
   ["a quantity of mass/area", "a weight per area, such as lb/1000 ft2 or kg/ha"],
   ["a quantity of volume/area", "a volume per area, such as gal/1000 ft2 or L/ha"],
   ["a quantity of mass/volume", "a weight per volume, such as lb/gal or kg/L"],
+  ["a quantity of mass", "a weight, such as lb or kg"],
   ["a quantity of mass/mass", "percent by weight of the PRODUCT, as labels print it, in % w/w"],
   ["a quantity of N:slow/product", "percent of the PRODUCT that is slow nitrogen, of N:slow/product"],
   ["a quantity of length", "a length, such as ft or m"],

@@ -143,7 +143,7 @@ const expectRoom = ({ capacity, start, residual, plumbing }: ReadRouteLoads): vo
       "startWith",
       like(start),
       { max: capacity.value, unit: capacity.unit },
-      "{}, which the tank holds",
+      "{}, which the tank or hopper holds",
     );
   if (residual >= capacity.value)
     outOfRange(
