@@ -160,9 +160,10 @@ const rest: readonly ConstantCheck[] = [
     [
       ...[15, 25, 40, 50, 65, 73, 80, 95, 110, 120, 140, 150].map(
         (angle): Cell => [
-          `stamp ${angle}04, degrees`,
+          `stamp ${angle}-04, degrees`,
           angle,
-          () => number(readTip(`${angle}04`).angle?.in("deg")),
+          // With a dash: 15004 is 15-004 as well as 150-04.
+          () => number(readTip(`${angle}-04`).angle?.in("deg")),
         ],
       ),
       ["pressure of a stamp, psi", 40, () => readTip("11004").pressure.in("psi")],

@@ -27,7 +27,7 @@ const places = (value: unknown, path: string): readonly (readonly [path: string,
     : [[path, value]];
 
 const coated = () => nitrogenBreakdown({ percent: { urea: 12, waterInsoluble: 2, coated: 10 } }, 24);
-const share = (percent: number, of: "other:WIN/N" | "N/product") => quantity(percent, "% w/w", of);
+const share = (percent: number) => quantity(percent, "% w/w", "other:WIN/N");
 const scu = (sealed: boolean, lag?: { low: number; high: number }): ReleaseModel =>
   sulfurCoatedUrea({
     sevenDayDissolution: quantity(25, "%"),
@@ -38,8 +38,8 @@ const scu = (sealed: boolean, lag?: { low: number; high: number }): ReleaseModel
 const made = () => ({
   nutrient: Object.fromEntries(Object.entries(nutrient).filter(([, value]) => typeof value !== "function")),
   activityIndex: activityIndex({
-    coldInsoluble: share(10, "N/product"),
-    hotInsoluble: share(8, "N/product"),
+    coldInsoluble: share(10),
+    hotInsoluble: share(8),
   }),
   controlledReleaseTest: controlledReleaseTest({
     percentAt24Hours: 10,
@@ -56,7 +56,7 @@ const made = () => ({
     isobutylideneDiurea({ particleSize: { low: quantity(0.7, "mm"), high: quantity(2.5, "mm") } }),
     methyleneUrea(),
     ureaform(),
-    ureaform({ waterInsolubleShare: share(60, "other:WIN/N"), activityIndex: quantity(50, "%") }),
+    ureaform({ waterInsolubleShare: share(60), activityIndex: quantity(50, "%") }),
     scu(true),
     scu(false),
     statedDuration({ days: { low: 60, high: 90 }, source: "the label" }),
