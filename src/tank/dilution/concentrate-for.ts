@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import { expectFields, fail, ofKind, type Quantity, quantityOf } from "../../quantity/index.js";
 import type { ProductSubstance } from "../rate/rate.js";
 import {
@@ -82,7 +83,7 @@ export const concentrateFor = <
       : { US: { mass: "lb", volume: "gal" }, metric: { mass: "kg", volume: "L" } }[finished.system][measure];
   const product = amountOf(needed, measure, unit, inProduct.bottom);
   const carrier = finished.value - product.value;
-  if (measure === finished.measure && carrier < -1e-9 * finished.value) {
+  if (measure === finished.measure && exceeds(product.value, finished.value)) {
     fail("infeasible", "strength", input.strength, "a spray no stronger than the concentrate");
   }
   return {

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectQuantity,
@@ -42,7 +43,8 @@ export const expectStrength = (input: unknown, path: string, bottom: "spray" | "
   if (!fits) return fail("substance/mismatch", path, q, `a strength in the ${bottom}, such as ai/${bottom}`);
   const strength = numberIn(q, units[dimension]);
   if (strength <= 0) return outOfRange(path, q, { above: 0 });
-  if (dimension !== "mass/volume" && strength > 1 + 1e-9) return outOfRange(path, q, { max: 100, unit: "%" });
+  if (dimension !== "mass/volume" && exceeds(strength, 1))
+    return outOfRange(path, q, { max: 100, unit: "%" });
   return { dimension, value: strength, top, bottom: whole as string };
 };
 
@@ -148,7 +150,7 @@ export const expectConcentrate = (
 
 /** A spray is no stronger than its concentrate; strengths of two measures are not held against one another. */
 export const expectWeaker = (inSpray: ReadStrength, inProduct: ReadStrength, strength: unknown): void => {
-  if (inSpray.dimension === inProduct.dimension && inSpray.value > inProduct.value * (1 + 1e-9)) {
+  if (inSpray.dimension === inProduct.dimension && exceeds(inSpray.value, inProduct.value)) {
     fail("infeasible", "strength", strength, "a spray no stronger than the concentrate");
   }
 };

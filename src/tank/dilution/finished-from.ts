@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import { expectFields, fail, ofKind, type Quantity, unitSystem } from "../../quantity/index.js";
 import type { ProductSubstance } from "../rate/rate.js";
 import {
@@ -49,7 +50,7 @@ export const finishedFrom = <
   const { amount, measure, given } = expectConcentrate(input.product, inProduct);
   const made = (amount * inProduct.value) / inSpray.value;
   const liters = inSpray.dimension === "mass/mass" ? made / densityOf(input.density, "volume") : made;
-  if (measure === "volume" && liters < amount * (1 - 1e-9)) {
+  if (measure === "volume" && exceeds(amount, liters)) {
     fail("infeasible", "strength", input.strength, "a spray no stronger than the concentrate");
   }
   const unit = measure === "volume" ? given.unit : unitSystem(given.unit) === "metric" ? "L" : "gal";

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
@@ -59,7 +60,7 @@ export const strengthOf = <
   });
   const { amount, measure, given } = product;
   const liters = finished.in("L");
-  if (measure === "volume" && amount > liters * (1 + 1e-9)) {
+  if (measure === "volume" && exceeds(amount, liters)) {
     fail("infeasible", "product", given, "no more than the spray that it went into");
   }
   const value = (amount * inProduct.value) / liters;

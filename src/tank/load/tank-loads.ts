@@ -1,4 +1,4 @@
-import type { Estimate } from "../../numeric/index.js";
+import { type Estimate, exceeds } from "../../numeric/index.js";
 import {
   type Finding,
   likeQuantity,
@@ -244,4 +244,4 @@ const mixedOver = (leftOver: number, held: number, { unit }: Spray): readonly Fi
 };
 
 /** Within the guard of the count of loads a load is full: the last of several is what is left, with its noise. */
-const isFull = (volume: number, most: number): boolean => volume >= most * (1 - 1e-9);
+const isFull = (volume: number, most: number): boolean => !exceeds(most, volume);

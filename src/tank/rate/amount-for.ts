@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
@@ -113,7 +114,7 @@ export const amountAt = (
 const noSludge = (rate: unknown, density: unknown, path: string): void => {
   const perLiter =
     density === undefined ? numberIn(rate, "kg/L") : numberIn(rate, "L/L") * numberIn(density, "kg/L");
-  if (perLiter > 1 + 1e-9) {
+  if (exceeds(perLiter, 1)) {
     outOfRange(
       path,
       rate,

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   expectQuantity,
   fail,
@@ -95,7 +96,7 @@ export const expectRate = (input: unknown, path: string): ReadRate => {
 
 /** A share of the spray by volume is no more than all of it. */
 const noMoreThanTheSpray = (rate: unknown, path: string): void => {
-  if (numberIn(rate, "% v/v") > 100 * (1 + 1e-9)) {
+  if (exceeds(numberIn(rate, "% v/v"), 100)) {
     outOfRange(
       path,
       rate,

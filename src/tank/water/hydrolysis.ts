@@ -28,7 +28,7 @@ const losses = (time: number, halfLife: number): readonly [number, number] => {
   const atEnd = -Math.expm1(-y);
   // 1 - (1 - e^-y) / y; its first terms where the difference would cancel.
   const onAverage = y < 1e-4 ? y / 2 - (y * y) / 6 : 1 - atEnd / y;
-  return [atEnd + 0, onAverage + 0];
+  return [atEnd, onAverage];
 };
 
 const share = (part: number): Share => quantity(part * 100, "%");

@@ -40,13 +40,13 @@ const disagreement = ({ stated, fromCalcium, fromMagnesium }: ReadWater): readon
   const parts = Object.entries({ calcium: fromCalcium, magnesium: fromMagnesium }).flatMap(([name, part]) =>
     part === undefined ? [] : [{ name, part }],
   );
-  if (stated === undefined || parts.length === 0) return [];
+  if (stated === undefined) return [];
   const known = parts.reduce((sum, { part }) => sum + part, 0);
   const less = exceeds(known, stated * (1 + leeway));
   // One of the two alone says only that there is as much hardness, not that there is no more.
   const more = parts.length === 2 && exceeds(stated, known * (1 + leeway));
   if (!less && !more) return [];
-  const inGrains = stated > 0 && Math.abs(known / stated / quantity(1, "grain/gal").in("mg/L") - 1) < leeway;
+  const inGrains = Math.abs(known / stated / quantity(1, "grain/gal").in("mg/L") - 1) < leeway;
   const names = parts.map(({ name }) => name).join(" and ");
   return [
     {
@@ -82,8 +82,8 @@ const thresholdFindings = (hardness: Hardness, products: readonly WaterProduct[]
     },
   ];
   const ruin = ruinOf(passed);
-  for (const { id, name = id, contains = [] } of products) {
-    if (ruin === undefined || !contains.includes("amine phenoxy")) continue;
+  for (const { id, name = id, contains } of products) {
+    if (ruin === undefined || !contains?.includes("amine phenoxy")) continue;
     findings.push({
       code: "water/hardness-amine",
       severity: "warning",

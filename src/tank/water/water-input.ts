@@ -39,8 +39,8 @@ export const expectWaterInput = (input: WaterReportInput): ReadWaterInput =>
   });
 
 const sulfateOf = (input: unknown): Quantity<"mass/volume", string> => {
-  const { rate, basis } = expectRate(input, "ammoniumSulfate");
-  return basis === "spray volume" && rate.dimension === "mass/volume"
+  const { rate } = expectRate(input, "ammoniumSulfate");
+  return rate.dimension === "mass/volume"
     ? (rate as Quantity<"mass/volume", string>)
     : fail("unit/mismatch", "ammoniumSulfate", rate, "a mass of ammonium sulfate per volume of spray");
 };
