@@ -43,6 +43,7 @@ import { tankWaterChecks, tankWaterLeftOut } from "./tank-water.js";
 import { waterChecks } from "./water.js";
 import { waterFao56Checks } from "./water-fao56.js";
 import { waterTurfChecks, waterTurfLeftOut } from "./water-turf.js";
+import { waterWorkedChecks } from "./water-worked.js";
 import { weatherChecks } from "./weather.js";
 import { deicingChecks, pumpChecks } from "./winter-and-pump.js";
 
@@ -80,7 +81,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...tankActiveChecks,
     ...tankBulletinChecks,
   ],
-  water: [...waterChecks, ...waterTurfChecks, ...waterFao56Checks],
+  water: [...waterChecks, ...waterTurfChecks, ...waterFao56Checks, ...waterWorkedChecks],
 };
 
 /** Every published example that is left out, by room. */

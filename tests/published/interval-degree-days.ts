@@ -176,4 +176,67 @@ export const intervalDegreeDayChecks: readonly PublishedCheck[] = [
         .flatMap((row) => [held("single sine", row), held("double sine", row)]),
     note: "The source counts no day by a sine less than the vertical cutoff does; the intermediate cutoff of this library has no such floor, and counts up to 1.1 °F d less on these days.",
   },
+  {
+    entry: "interval-083",
+    formulas: ["degreeDays"],
+    source: {
+      title: "degree_days, reference page",
+      publisher: "TrenchR (R package)",
+      where: "examples: single sine, single triangulation",
+      url: "https://trenchproject.github.io/TrenchR/reference/degree_days.html",
+    },
+    reached: "read",
+    kind: "worked example",
+    given: "7 to 14 °C above 12 °C and below 33 °C",
+    answers: [
+      { of: "°C d, single sine", printed: 0.47, to: 0.01 },
+      { of: "°C d, single triangle", printed: 0.29, to: 0.01 },
+    ],
+    compute: () =>
+      (["single sine", "single triangle"] as const).map((method) =>
+        degreeDays({
+          max: quantity(14, "°C"),
+          min: quantity(7, "°C"),
+          model: degreeDayModel({
+            method,
+            base: { value: 12, unit: "°C" },
+            upper: { value: 33, unit: "°C" },
+            cutoff: "horizontal",
+            sensor: "air",
+          }),
+        }).in("°C d"),
+      ),
+  },
+  {
+    entry: "interval-084",
+    formulas: ["degreeDays"],
+    source: {
+      title: "Calculating growing degree days, extension column",
+      publisher: "Waushara Argus",
+      year: 2018,
+      where: "three days and their sum",
+    },
+    reached: "read",
+    kind: "worked example",
+    given: "90 and 65, 72 and 46, 63 and 42 °F, held between 50 and 86 °F",
+    answers: [25.5, 11, 6.5, 43].map((printed) => ({ of: "°F d", printed, to: 0.1 })),
+    compute: () => {
+      const model = degreeDayModel({
+        method: "clamped average",
+        base: { value: 50, unit: "°F" },
+        upper: { value: 86, unit: "°F" },
+        sensor: "air",
+      });
+      const heat = [
+        [90, 65],
+        [72, 46],
+        [63, 42],
+      ].map(([max, min]) =>
+        degreeDays({ max: quantity(max as number, "°F"), min: quantity(min as number, "°F"), model }).in(
+          "°F d",
+        ),
+      );
+      return [...heat, heat.reduce((sum, day) => sum + day, 0)];
+    },
+  },
 ];

@@ -5,6 +5,7 @@ import {
   areaOfShape,
   averageRadiusArea,
   circleArea,
+  coverVolume,
   netArea,
   polygonArea,
   rectangleArea,
@@ -425,5 +426,24 @@ export const siteWorkedChecks: readonly PublishedCheck[] = [
     given: "a circle with a wetted radius of 1 ft, as the factor for the square of any radius",
     answers: [off("acre", 0.00007208, 0.00000001, 0.00007212, shortPi)],
     compute: () => [circleArea({ radius: ft(1) }).in("acre")],
+  },
+  {
+    entry: "site-162",
+    formulas: ["coverVolume"],
+    source: {
+      title: "Formula for the amount of compost",
+      publisher: "Cornell University, Crop and Soil Sciences, compost marketing guidelines",
+      where: "example",
+      url: "http://compost.css.cornell.edu/market-label/guidelines/formula.htm",
+    },
+    reached: "read",
+    given: "2 in of compost on 350 by 200 ft",
+    answers: [off("yd3", 434, 1, 432, "the source multiplies by 0.0031, which is 1/324 taken up")],
+    compute: () => [
+      coverVolume({
+        area: rectangleArea({ length: ft(350), width: ft(200) }),
+        depth: quantity(2, "in"),
+      }).in("yd3"),
+    ],
   },
 ];

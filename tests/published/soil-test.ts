@@ -2,7 +2,9 @@ import {
   amountInSoil,
   availableNitrogen,
   contentInSoil,
+  exchangeableCharge,
   foliarMicronutrient,
+  irrigationLoad,
   nutrientNeed,
   nutrientUse,
   onWetBasis,
@@ -310,5 +312,53 @@ export const soilTestChecks: readonly PublishedCheck[] = [
         amountInSoil(quantity(120, "mg/kg", "K/soil"), assumed).in("lb/1000 ft2"),
       ];
     },
+  },
+  {
+    entry: "soil-120",
+    formulas: ["exchangeableCharge"],
+    source: {
+      title: "What is base saturation, Crop File 1.04.132",
+      publisher: "Crop File, agronomy reference pages",
+      where: "the two soils of the example; divisors 200, 120, 390, 230",
+    },
+    reached: "read",
+    kind: "worked example",
+    given: "1471 and 4639 ppm of calcium, in soils of 20.4 and 29.0 meq/100 g",
+    answers: [
+      { of: "meq/100 g", printed: 7.4, to: 0.1 },
+      { of: "%", printed: 36, to: 1 },
+      { of: "meq/100 g", printed: 23.2, to: 0.1 },
+      { of: "%", printed: 80, to: 1 },
+    ],
+    compute: () =>
+      (
+        [
+          [1471, 20.4],
+          [4639, 29],
+        ] as const
+      ).flatMap(([ppm, capacity]) => {
+        const charge = exchangeableCharge(quantity(ppm, "mg/kg", "Ca/soil"), "whole numbers").in("meq/100 g");
+        return [charge, (100 * charge) / capacity];
+      }),
+  },
+  {
+    entry: "soil-121",
+    formulas: ["irrigationLoad"],
+    source: {
+      title: "Accounting for nitrate in irrigation water",
+      publisher: "University of California Agriculture and Natural Resources, Ventura County",
+      where: "example",
+      url: "https://ucanr.edu/sites/INM/NM/N_in_water",
+    },
+    reached: "read",
+    kind: "worked example",
+    given: "24 in of water with 20 ppm of NO3-N",
+    answers: [{ of: "lb N/acre", printed: 109, to: 1 }],
+    compute: () => [
+      irrigationLoad({
+        water: { "NO3-N": quantity(20, "mg/L", "NO3-N") },
+        depth: quantity(24, "in"),
+      }).nitrogen?.in("lb/acre") ?? Number.NaN,
+    ],
   },
 ];

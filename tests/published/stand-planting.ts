@@ -343,4 +343,21 @@ export const plantingChecks: readonly PublishedCheck[] = [
       ),
     note: "No published example of cover by date from a rate of spread was found.",
   },
+  {
+    entry: "stand-038",
+    formulas: ["plantsFor"],
+    source: {
+      title: "Lawns: planting, plugging",
+      publisher: "University of Arizona Cooperative Extension, Master Gardener Manual",
+      where: "chapter 12, pages 20 to 22",
+      url: "http://cals.arizona.edu/pubs/garden/mg/lawns/plugging.html",
+    },
+    reached: "read",
+    given: "plugs on centers of 6 and of 12 in for 1000 ft2",
+    answers: [
+      { of: "plugs", printed: 4000, to: 1 },
+      { of: "plugs", printed: 1000, to: 1 },
+    ],
+    compute: () => [plants(1000, 6), plants(1000, 12)],
+  },
 ];

@@ -482,4 +482,39 @@ export const turfWorkChecks: readonly PublishedCheck[] = [
       diameterForCover({ pattern: "triangular", spacing: inches(12), cover: percent(90.69) }).in("in"),
     ],
   },
+  {
+    entry: "stand-039",
+    formulas: ["coringImpact"],
+    source: {
+      title: "Aeration figures, October 2013",
+      publisher: "wgccturftrends (blog of a golf course superintendent)",
+      year: 2013,
+      where: "holes, share of the surface and sand of tines of 0.4 in",
+    },
+    reached: "read",
+    given: "tines of 0.4 in, 2 by 1.33 in apart, 3 in deep",
+    answers: [
+      { of: "holes/ft2", printed: 54, to: 1 },
+      { of: "%", printed: 4.72, to: 0.01 },
+      {
+        of: "ft3/1000 ft2",
+        printed: 9.84,
+        to: 0.01,
+        wrong: { right: 11.81, why: "9.84 is the volume to 2.5 in" },
+      },
+    ],
+    compute: () => {
+      const pass = coringImpact({
+        diameter: inches(0.4),
+        measured: "outside",
+        depth: inches(3),
+        spacing: { along: inches(2), across: inches(1.33) },
+      });
+      return [
+        pass.holesPerArea.in("count/ft2"),
+        pass.share.in("%"),
+        pass.volumePerArea?.in("ft3/1000 ft2") ?? Number.NaN,
+      ];
+    },
+  },
 ];
