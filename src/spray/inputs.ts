@@ -1,5 +1,6 @@
 import { eachOf } from "../numeric/house.js";
 import { expectReadings } from "../numeric/index.js";
+import { dimensionDue } from "../quantity/house.js";
 import {
   expectAmount,
   expectQuantity,
@@ -36,7 +37,7 @@ export const positive = <const D extends string, const S extends string = "none"
   of: S = "none" as S,
 ): Quantity<D, S> =>
   input === undefined || input === null
-    ? fail("missing", path, input, `a quantity of ${dimension}`)
+    ? dimensionDue("missing", path, input, dimension)
     : expectQuantity(input, { dimension, of, bound: "positive" }, path);
 
 /** Takes a quantity of spray or water that is above zero. */
@@ -45,7 +46,7 @@ export const carried = <const D extends string, S extends Carrier>(
   path: string,
   dimension: D,
 ): Quantity<D, S> => {
-  if (input === undefined || input === null) fail("missing", path, input, `a quantity of ${dimension}`);
+  if (input === undefined || input === null) dimensionDue("missing", path, input, dimension);
   // Its carrier is that of the input, which the compiler knows from the call.
   const q = expectQuantity<D, S>(input, { dimension, bound: "positive" }, path);
   return isCarrier(q.of)

@@ -1,3 +1,4 @@
+import { dimensionDue } from "../quantity/house.js";
 import { allOf, checks, expectQuantity, fail, outOfRange, type Quantity } from "../quantity/index.js";
 
 export type Length = Quantity<"length", "none">;
@@ -25,7 +26,7 @@ const ofNothing: readonly string[] = ["length", "time", "length/time", "mass/vol
 
 const taken = (input: unknown, path: string, need: Need): Quantity<string, string> | undefined => {
   if (input === undefined || input === null) {
-    return need.optional ? undefined : fail("missing", path, input, `a quantity of ${need.dimension}`);
+    return need.optional ? undefined : dimensionDue("missing", path, input, need.dimension);
   }
   const q = expectQuantity(input, { dimension: need.dimension, bound: need.bound ?? "positive" }, path);
   if (ofNothing.includes(need.dimension) && q.of !== "none") {

@@ -1,3 +1,4 @@
+import { dimensionDue } from "../quantity/house.js";
 import { allOf, expectFields, expectQuantity, fail, outOfRange, type Quantity } from "../quantity/index.js";
 
 export type Length = Quantity<"length", "none">;
@@ -13,7 +14,7 @@ export const given = <const D extends string, const S extends string>(
   bound: "positive" | "non-negative" = "positive",
 ): Quantity<D, S> =>
   input === undefined
-    ? fail("missing", path, input, `a quantity of ${dimension}`)
+    ? dimensionDue("missing", path, input, dimension)
     : expectQuantity(input, { dimension, of, bound }, path);
 
 export const lengthAt = (input: unknown, path: string, bound?: "positive" | "non-negative"): Length =>

@@ -20,7 +20,7 @@ export const dailyDepths: Read<DailyDepths> = (input, path) => {
   const series = toldAt(path, "series", () => dailySeries(input as DailySeries));
   const one = quantityOf(1, series.unit, "none", `${path}.unit`);
   if (one.dimension !== "length")
-    fail("unit/mismatch", `${path}.unit`, series.unit, "a unit of length, such as mm or in");
+    fail("unit/mismatch", `${path}.unit`, series.unit, "a unit for a length, such as in or mm");
   const factor = numberIn(one, "mm");
   const below = series.values.findIndex((value) => value !== null && value < 0);
   if (below >= 0) outOfRange(`${path}.values[${below}]`, series.values[below], { min: 0 });

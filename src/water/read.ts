@@ -1,3 +1,4 @@
+import { dimensionNoun } from "../quantity/house.js";
 import {
   type Bound,
   checks,
@@ -66,7 +67,7 @@ const suchAs = <T>(such: string, dimension: string, run: () => T): T => {
     if (!(error instanceof RatewrightError) || error.code !== "unit/mismatch") throw error;
     throw new RatewrightError({
       ...error.problems[0],
-      expected: `a quantity of ${dimension}, such as ${such}`,
+      expected: `${dimensionNoun(dimension)}, such as ${such}`,
     } as Problem);
   }
 };
@@ -80,7 +81,7 @@ const dimensioned =
   ): Read<Quantity<D, S>> =>
   (input, path) => {
     if (input === undefined || input === null) {
-      return fail("missing", path, input, `a quantity of ${dimension}, such as ${such}`);
+      return fail("missing", path, input, `${dimensionNoun(dimension)}, such as ${such}`);
     }
     const q = suchAs(such, dimension, () => expectQuantity(input, { dimension, bound }, path));
     if (q.of !== of) fail("substance/mismatch", path, q, `a quantity of ${of}, such as ${such}`);
@@ -152,8 +153,7 @@ export const angle: Read<Angle> = dimensioned("angle", "none", "any", 'quantity(
 /** An area, also one that is said to be treated, gross or plan: those words are neutral here. */
 export const area: Read<Area> = (input, path) => {
   const such = 'quantity(12400, "ft2")';
-  if (input === undefined || input === null)
-    return fail("missing", path, input, `a quantity of area, such as ${such}`);
+  if (input === undefined || input === null) return fail("missing", path, input, `an area, such as ${such}`);
   const q = expectQuantity(input, { dimension: "area", bound: "positive" }, path);
   if (!["none", "treated", "gross", "plan"].includes(q.of)) {
     fail("substance/mismatch", path, q, `an area of nothing, such as ${such}`);
@@ -173,7 +173,7 @@ export const percent =
   (bounds: Bounds): Read<number> =>
   (input, path) => {
     if (typeof input === "number") {
-      return fail("type", path, input, 'a share with its unit: quantity(70, "%") or quantity(0.7, "1")');
+      return fail("type", path, input, 'a share, such as quantity(40, "%") or quantity(0.4, "1")');
     }
     const q = dimensioned("1", "none", "any", 'quantity(70, "%")')(input, path);
     return expectNumber(q.in("%"), path, bounds);

@@ -195,6 +195,6 @@ export const refused = (): void => {
   quantity(1, "lb", "P").plus(quantity(1, "lb", "P2O5"));
   // @ts-expect-error no product of area and area
   bowling.area.times(bowling.area);
-  // @ts-expect-error not a unit of mass per area
+  // @ts-expect-error not a unit for a weight, such as lb or kg per area
   rate.in("gal/acre");
 };

@@ -40,6 +40,6 @@ export const refused = (volumePerArea: Unit<"volume/area">): void => {
   quantity(1, "oz").plus(quantity(1, "fl oz"));
   // @ts-expect-error phosphorus is not phosphate
   quantity(1, "lb", "P").plus(quantity(1, "lb", "P2O5"));
-  // @ts-expect-error not a unit of mass per area
+  // @ts-expect-error not a unit for a weight, such as lb or kg per area
   productOnTurf.in("gal/acre");
 };

@@ -90,7 +90,7 @@ export const nutrients: readonly FirstThing[] = [
   refused(
     "gives a weight as a rate",
     () => all.productRate?.(q(1, "lb", "N"), feed),
-    ["mass/area"],
+    ["a weight over an area, such as 1 lb/1000 ft2"],
     () => all.productMass?.(q(1, "lb", "N"), feed),
     [100 / 24, "lb"],
   ),

@@ -30,7 +30,7 @@ export const weather: readonly FirstThing[] = [
   refused(
     "humidity as a bare number",
     () => all.dewPoint?.({ temperature: q(20, "°C"), humidity: 100 }),
-    ['quantity(70, "%")'],
+    ['quantity(40, "%")'],
     () => all.dewPoint?.({ temperature: q(20, "°C"), humidity: q(100, "%") }),
     [20, "°C"],
   ),
@@ -62,7 +62,7 @@ export const weather: readonly FirstThing[] = [
   refused(
     "a place as numbers",
     () => all.sunTimes?.({ ...park, latitude: 40 }),
-    ["angle", "quantity(40, unit)"],
+    ["an angle", "quantity(40, unit)"],
     () => all.sunTimes?.(park).sunrise,
     "2026-06-21T05:31-04:00",
   ),
@@ -138,7 +138,7 @@ export const office: readonly FirstThing[] = [
   refused(
     "half-life and Koc as numbers",
     () => all.leachingScore?.({ halfLife: 60, koc: 100 }),
-    ["time", "quantity(60, unit)"],
+    ["a time", "quantity(60, unit)"],
     () => all.leachingScore?.({ halfLife: q(60, "d"), koc: q(100, "mL/g") }).score,
     Math.log10(60) * 2,
   ),
@@ -199,7 +199,7 @@ export const office: readonly FirstThing[] = [
   refused(
     "a wage without its hour",
     () => all.loadedWage?.({ wage: money(16, "USD"), ...wages }),
-    ["money:USD/time"],
+    ["a cost per time, such as 45 USD/h"],
     () => all.loadedWage?.({ wage: money(16, "USD").per?.(hour), ...wages }).cost,
     [20, "money:USD/h"],
   ),

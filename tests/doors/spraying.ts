@@ -104,7 +104,7 @@ export const spraying: readonly FirstThing[] = [
         course: q(204.1875, "ft"),
         width: q(20, "in"),
       }),
-    ["a quantity of volume"],
+    ["a volume, such as 2 gal or 8 L"],
     () =>
       all.calibrationByCatch?.({
         catches: [

@@ -103,7 +103,7 @@ export const units: readonly FirstThing[] = [
   refused(
     "adds fluid ounces to pounds",
     () => q(1, "lb").plus?.(q(1, "fl oz")),
-    ["a quantity of mass"],
+    ["a weight, such as 50 lb or 20 kg"],
     () => q(1, "lb").plus?.(q(1, "oz")),
     [17, "oz"],
   ),
@@ -132,7 +132,7 @@ export const units: readonly FirstThing[] = [
   refused(
     "asks a weight rate in gallons",
     () => q(1, "lb/acre", "N").in?.("gal/acre"),
-    ["mass/area"],
+    ["a unit for a weight over an area"],
     () => q(1, "lb/acre", "N").in?.("kg/ha"),
     0.45359237 / 0.40468564224,
   ),
@@ -188,7 +188,7 @@ export const units: readonly FirstThing[] = [
   refused(
     "adds dollars and euros",
     () => money(12, "USD").plus?.(money(3, "EUR")),
-    ["money:USD"],
+    ["an amount of money, such as 40 USD"],
     () => money(12, "USD").plus?.(money(3, "USD")),
     [15, "money:USD"],
   ),

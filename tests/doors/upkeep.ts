@@ -14,7 +14,7 @@ export const stand: readonly FirstThing[] = [
         rate: q(2, "lb/1000 ft2", "pure live seed"),
         lot: { purity: 50, germination: 80 },
       }),
-    ["lot.purity", 'quantity(70, "%")'],
+    ["lot.purity", 'quantity(40, "%")'],
     () => all.seedOrder?.({ area: q(12000, "ft2"), rate: q(2, "lb/1000 ft2", "pure live seed"), lot }).seed,
     [60, "lb", "seed"],
   ),
@@ -33,7 +33,7 @@ export const stand: readonly FirstThing[] = [
   refused(
     "seeds per pound as a bare number",
     () => all.seedsPerArea?.({ rate: q(2, "lb/1000 ft2", "pure live seed"), seedsPerMass: 600_000 }),
-    ["count/mass", "quantity(600000, unit)", "unitsOf("],
+    ["a count per weight, such as 200000 count/lb", "quantity(600000, unit)"],
     () =>
       all.seedsPerArea?.({
         rate: q(2, "lb/1000 ft2", "pure live seed"),
@@ -99,7 +99,7 @@ export const stand: readonly FirstThing[] = [
     "waste of sod as a bare number",
     () =>
       all.sodOrder?.({ area: q(4000, "ft2"), waste: 5, piece: { length: q(6, "ft"), width: q(18, "in") } }),
-    ["waste", 'quantity(70, "%")'],
+    ["waste", 'quantity(40, "%")'],
     () =>
       all.sodOrder?.({
         area: q(4000, "ft2"),

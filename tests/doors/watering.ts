@@ -52,7 +52,7 @@ export const watering: readonly FirstThing[] = [
   refused(
     "a uniformity of 0.6",
     () => all.runTimeMultiplier?.({ method: "distribution uniformity", uniformity: 0.6 }),
-    ['quantity(0.7, "1")'],
+    ['quantity(0.4, "1")'],
     () => all.runTimeMultiplier?.({ method: "distribution uniformity", uniformity: q(0.6, "1") }),
     1 / 0.6,
   ),
@@ -82,14 +82,14 @@ export const watering: readonly FirstThing[] = [
   refused(
     "a reference without its time",
     () => all.turfUse?.({ reference: q(0.3, "in"), coefficient: 0.7 }),
-    ["length/time", 'quantity(4, "mm/d")'],
+    ["a depth per time", 'quantity(4, "mm/d")'],
     () => all.turfUse?.({ reference: q(0.3, "in/d"), coefficient: 0.7 }),
     [0.21, "in/d"],
   ),
   refused(
     "use without its time",
     () => all.irrigationInterval?.({ water: q(0.75, "in"), use: q(0.25, "in") }),
-    ["length/time", "such as quantity("],
+    ["a depth per time", "such as quantity("],
     () => all.irrigationInterval?.({ water: q(0.75, "in"), use: q(0.25, "in/d") }),
     [3, "d"],
   ),

@@ -39,7 +39,6 @@ export const listedConstants: readonly ListedConstants[] = [
   { file: "src/numeric/estimate/readings-for.ts", line: /let low = high \/ 2/, why: reasons.split },
   { file: "src/numeric/number/round-to.ts", line: /2 \*\* 52|1e13|1e15/, why: noise },
   { file: "src/numeric/number/standard-deviation.ts", line: /compensatedSum/, why: whole },
-  { file: "src/quantity/value/expected.ts", line: /isFinite\(input\) \? input : 3/, why: message },
   { file: "src/calendar/day-number.ts", line: /153|1460|daysOfMonth|: 29/, why: whole },
   { file: "src/calendar/day-number.ts", line: /dayOfMarchYear/, why: whole },
   { file: "src/calendar/day-number.ts", line: /isLeap/, why: whole },

@@ -53,10 +53,10 @@ describe("types of the site room", () => {
     offsetArea({ spacing: ft, widths: [ft, ft], rule: "simpsons" });
   });
 
-  test("numbers need a unit of length", () => {
+  test("numbers need a unit for a length, such as ft or m", () => {
     // @ts-expect-error no unit
     polygonArea([[0, 0]]);
-    // @ts-expect-error a unit of area
+    // @ts-expect-error a unit for an area, such as ft2 or m2
     polygonArea([[0, 0]], "ft2");
   });
 

@@ -1,4 +1,5 @@
 import { addHours, type Instant, instant } from "../../calendar/index.js";
+import { unitInWords } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -132,12 +133,12 @@ const sameLength = (columns: Readonly<Partial<Record<WeatherFigure, HourlyColumn
 const unitOf = (input: unknown, name: WeatherFigure): string => {
   const dimension = dimensions[name];
   const at = `${name}.unit`;
-  if (typeof input !== "string") return fail("unit/unknown", at, input, `a unit of ${dimension}`);
+  if (typeof input !== "string") return fail("unit/unknown", at, input, unitInWords(dimension));
   if (!isUnit(input)) {
     const like = suggestUnit(input, dimension);
-    return fail("unit/unknown", at, input, `a unit of ${dimension}`, like ? { suggestion: like } : {});
+    return fail("unit/unknown", at, input, unitInWords(dimension), like ? { suggestion: like } : {});
   }
-  return isUnit(input, dimension) ? input : fail("unit/mismatch", at, input, `a unit of ${dimension}`);
+  return isUnit(input, dimension) ? input : fail("unit/mismatch", at, input, unitInWords(dimension));
 };
 
 /** Takes one column, or throws all that is wrong with it. */

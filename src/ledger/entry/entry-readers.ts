@@ -1,4 +1,5 @@
 import { isCivilDate } from "../../calendar/index.js";
+import { dimensionDue } from "../../quantity/house.js";
 import {
   expectFlag,
   expectList,
@@ -61,9 +62,7 @@ const productAmount =
     expectNumber(value, `${path}.value`, { min: 0 });
     if (typeof unit !== "string") fail("type", `${path}.unit`, unit, "a unit");
     const q = quantityOf(value as number, unit as string, "none", path);
-    return dimensions.includes(q.dimension)
-      ? q
-      : fail("unit/mismatch", path, q, `a quantity of ${dimensions.join(" or ")}`);
+    return dimensions.includes(q.dimension) ? q : dimensionDue("unit/mismatch", path, q, dimensions);
   };
 
 const weatherReaders: { readonly [K in keyof Required<LedgerWeather>]: Reader } = {

@@ -1,5 +1,6 @@
 import { exceeds } from "../../numeric/index.js";
 import { formFactor } from "../../nutrient/index.js";
+import { dimensionDue } from "../../quantity/house.js";
 import {
   type Checks,
   checks,
@@ -88,7 +89,7 @@ export const readContent = (input: unknown, path: string): Any => {
   const q = quantityOf(value as number, unit as string, of as string, path);
   return q.dimension === "mass/mass" || q.dimension === "mass/volume"
     ? q
-    : fail("unit/mismatch", path, q, "a quantity of mass/mass or mass/volume, such as % w/w or lb/gal");
+    : dimensionDue("unit/mismatch", path, q, ["mass/mass", "mass/volume"]);
 };
 
 /** Reads what a product holds, each substance once: the same content by weight and per volume would count twice. */

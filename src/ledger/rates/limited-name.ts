@@ -1,3 +1,4 @@
+import { dimensionDue } from "../../quantity/house.js";
 import { expectNumber, fail, isSubstance, type Quantity, quantityOf } from "../../quantity/index.js";
 import { expectStated } from "../stated.js";
 
@@ -30,7 +31,5 @@ export const readAreaAmount = (input: unknown, path: string): Quantity<string, s
   if (typeof unit !== "string") fail(unit === undefined ? "missing" : "type", `${path}.unit`, unit, "a unit");
   const q = quantityOf(value as number, unit as string, name, path);
   const byVolume = /^(product|ai|ae|other):/.test(name) && q.dimension === "volume/area";
-  return q.dimension === "mass/area" || byVolume
-    ? q
-    : fail("unit/mismatch", path, q, "a quantity of mass/area, such as lb/1000 ft2 or kg/ha");
+  return q.dimension === "mass/area" || byVolume ? q : dimensionDue("unit/mismatch", path, q, "mass/area");
 };

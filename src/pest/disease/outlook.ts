@@ -1,4 +1,5 @@
 import { type CivilDate, type DailySeries, dailySeries } from "../../calendar/index.js";
+import { dimensionNoun } from "../../quantity/house.js";
 import {
   type Citation,
   checks,
@@ -67,7 +68,12 @@ export const weatherSeries = (input: unknown, path: string, rule: WeatherRule): 
   problems.done();
   const { unit, values, ...rest } = series ?? fail("type", path, input, "a daily series");
   if (quantityOf(0, unit, "none", `${path}.unit`).dimension !== rule.dimension) {
-    return fail("unit/mismatch", `${path}.unit`, unit, `a unit of ${rule.dimension}, such as ${rule.unit}`);
+    return fail(
+      "unit/mismatch",
+      `${path}.unit`,
+      unit,
+      `a unit for ${dimensionNoun(rule.dimension)}, such as ${rule.unit}`,
+    );
   }
   const same = values.map((value, i) => {
     if (value === null) return null;

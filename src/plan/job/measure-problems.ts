@@ -1,20 +1,13 @@
+import { amountInWords, dimensionNoun } from "../../quantity/house.js";
 import { isUnit, type Problem, shown, suggestUnit } from "../../quantity/index.js";
 
-/** What the dimensions that a job asks for are called outdoors. */
-const plainWords: readonly (readonly [string, string])[] = [
-  ["a quantity of mass/area", "a weight per area, such as lb/1000 ft2 or kg/ha"],
-  ["a quantity of volume/area", "a volume per area, such as gal/1000 ft2 or L/ha"],
-  ["a quantity of mass/volume", "a weight per volume, such as lb/gal or kg/L"],
-  ["a quantity of mass", "a weight, such as lb or kg"],
-  ["a quantity of mass/mass", "percent by weight of the PRODUCT, as labels print it, in % w/w"],
-  ["a quantity of N:slow/product", "percent of the PRODUCT that is slow nitrogen, of N:slow/product"],
-  ["a quantity of length", "a length, such as ft or m"],
-  ["a quantity of area", "an area, such as ft2 or m2"],
-  ["a quantity of volume", "a volume, such as gal or L"],
-  ["a quantity of length/time", "a length per time, such as mi/h or mm/h"],
-  ["a quantity of pressure", "a pressure, such as psi or bar"],
-  ["a quantity of time", "a time, such as h or min"],
-];
+/** What a job asks for in words of its own: labels print these two as percents of the product. */
+const labelWords = (expected: string): string =>
+  expected === amountInWords("mass/mass")
+    ? "percent by weight of the PRODUCT, as labels print it, in % w/w"
+    : expected === "a quantity of N:slow/product"
+      ? "percent of the PRODUCT that is slow nitrogen, of N:slow/product"
+      : expected;
 
 const record = (value: number, unit: string): string => `{ "value": ${value}, "unit": "${unit}" }`;
 
@@ -54,14 +47,18 @@ const valueAt = (input: unknown, path: string): unknown => {
   return value;
 };
 
-const needsMeasure =
-  /^(a quantity( of [a-z/]+)?(: quantity\(.*|, as .*)?|a volume|a rate of product|what one package holds|a unit, such as lb\/acre)$/;
+const measures =
+  /^(a quantity( of [a-z/]+)?(, as .*)?|a volume|a rate of product|what one package holds|a unit, such as lb\/acre)$/;
+
+const needsMeasure = ({ expected, params }: Problem): boolean =>
+  typeof params?.dimension === "string" || measures.test(expected);
 
 /** A measure that lacks its unit or its number: said at the place, with what to write. */
 const ofMeasure = (told: Problem, found: unknown): Problem => {
   // A job file is JSON: it makes no calls.
-  const problem = { ...told, expected: told.expected.replace(/(: quantity\(|, as ).*/, "") };
-  const { path, expected } = problem;
+  const problem = { ...told, expected: told.expected.replace(/(, as |, made by |; parseQuantity ).*/, "") };
+  const { path, params } = problem;
+  const expected = typeof params?.dimension === "string" ? dimensionNoun(params.dimension) : problem.expected;
   if (typeof found === "number" || (found === undefined && expected === "a quantity"))
     return {
       ...problem,
@@ -98,13 +95,14 @@ const ofMeasure = (told: Problem, found: unknown): Problem => {
 export const plainProblem = (found: Problem, input: unknown): Problem => {
   // The suggestion stands beside it: nobody has to call for it.
   const problem = { ...found, expected: found.expected.replace(/ \(suggest\w+ names the nearest\)$/, "") };
-  const told = needsMeasure.test(problem.expected)
-    ? ofMeasure(problem, valueAt(input, problem.path))
-    : problem;
-  const [, words = told.expected] = plainWords.find(([dimension]) => dimension === told.expected) ?? [];
+  const told = needsMeasure(problem) ? ofMeasure(problem, valueAt(input, problem.path)) : problem;
   const again =
     told.expected === "a finite number" && /^".*"$/.test(told.got)
       ? suggesting(told, numberIn(told.got.slice(1, -1))?.toString())
       : told;
-  return { ...again, expected: withRecords(words), got: told.got === "undefined" ? "nothing" : told.got };
+  return {
+    ...again,
+    expected: withRecords(labelWords(told.expected)),
+    got: told.got === "undefined" ? "nothing" : told.got,
+  };
 };

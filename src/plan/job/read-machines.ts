@@ -1,4 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
+import { unitInWords } from "../../quantity/house.js";
 import {
   allOf,
   checks,
@@ -91,7 +92,7 @@ const readIncrements = (input: unknown, path: string): NonNullable<ReadSprayer["
       unit: () => {
         const unit = expectText(fields.unit, `${at}.unit`, "a unit");
         quantityOf(1, unit, "none", `${at}.unit`);
-        return isUnit(unit, wanted) ? unit : fail("unit/mismatch", `${at}.unit`, unit, `a unit of ${wanted}`);
+        return isUnit(unit, wanted) ? unit : fail("unit/mismatch", `${at}.unit`, unit, unitInWords(wanted));
       },
       step: () => expectNumber(fields.step, `${at}.step`, { above: 0 }),
     });

@@ -1,4 +1,5 @@
 import { civilDateAt } from "../../ledger/house.js";
+import { dimensionDue, unitInWords } from "../../quantity/house.js";
 import { expectFields, expectFlag, expectRecord, fail, outOfRange } from "../../quantity/index.js";
 import { formulations } from "../../tank/index.js";
 import { expectPackageSize } from "../job/read-package.js";
@@ -198,15 +199,15 @@ const wholeSpray: Shape<object> = (input, path) => {
     const { dimension } = product.amount;
     const unlike = product.loads.findIndex((load) => load.amount.dimension !== dimension);
     if (unlike >= 0)
-      fail(
+      dimensionDue(
         "unit/mismatch",
         `${at}.loads[${unlike}].amount`,
         product.loads[unlike]?.amount,
-        `a quantity of ${dimension}`,
+        dimension,
       );
     if (product.measured !== undefined)
       anyAmount({ value: 1, unit: product.measured.unit }, `${at}.measured`).dimension === dimension ||
-        fail("unit/mismatch", `${at}.measured.unit`, product.measured.unit, `a unit of ${dimension}`);
+        fail("unit/mismatch", `${at}.measured.unit`, product.measured.unit, unitInWords(dimension));
     if (product.packets !== undefined && product.packets.perLoad.length !== loads)
       fail(
         "conflict",

@@ -1,3 +1,4 @@
+import { dimensionDue } from "../../quantity/house.js";
 import {
   type Checks,
   checks,
@@ -48,8 +49,7 @@ export const amount =
   (...dimensions: readonly string[]): Shape<Quantity<string, string>> =>
   (input, path) => {
     const q = anyAmount(input, path);
-    if (!dimensions.includes(q.dimension))
-      return fail("unit/mismatch", path, q, `a quantity of ${dimensions.join(" or ")}`);
+    if (!dimensions.includes(q.dimension)) return dimensionDue("unit/mismatch", path, q, dimensions);
     return q.value < 0 ? outOfRange(path, q, { min: 0 }) : q;
   };
 

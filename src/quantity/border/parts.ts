@@ -3,8 +3,9 @@ import { nearSpelling } from "../errors/near-name.js";
 import { currentSubstance, isSubstance } from "../substance/substances.js";
 import { cleanText, textLimit } from "../text/clean-text.js";
 import { type DecimalSign, scanNumber } from "../text/number-text.js";
+import { unitInWords } from "../unit/dimension-words.js";
 import type { Dimension } from "../unit/dimensions.js";
-import { exampleUnit, siblingUnit } from "../unit/near-units.js";
+import { siblingUnit } from "../unit/near-units.js";
 import { unitDimension } from "../unit/unit-facts.js";
 
 // The parts of a record `{ value, unit, of }`, each read by itself: what it is, or what is wrong with it.
@@ -61,10 +62,7 @@ export const readUnit = (
 ): string | PartProblem => {
   const measured = typeof unit === "string" ? unitDimension(unit) : undefined;
   if (measured !== undefined && (dimension === undefined || measured === dimension)) return unit as string;
-  const expected =
-    dimension === undefined
-      ? "a unit, such as lb or kg/ha"
-      : `a unit of ${dimension}, such as ${exampleUnit(dimension)}`;
+  const expected = dimension === undefined ? "a unit, such as lb or kg/ha" : unitInWords(dimension);
   if (isBlank(unit)) return problem("missing", "unit", told(unit), expected);
   if (typeof unit !== "string") return problem("type", "unit", told(unit), expected);
   if (measured !== undefined) {

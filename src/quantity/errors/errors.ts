@@ -176,13 +176,13 @@ interface QuantityLike {
 }
 
 const numberShown = (value: number): string =>
-  Number.isFinite(value)
-    ? String(value)
-    : value > 0
+  Number.isNaN(value)
+    ? "not a number"
+    : value === Number.POSITIVE_INFINITY
       ? "infinity"
-      : value < 0
+      : value === Number.NEGATIVE_INFINITY
         ? "minus infinity"
-        : "not a number";
+        : String(value);
 
 /**
  * How a received value is shown in a {@link Problem}: short, and safe for any input.

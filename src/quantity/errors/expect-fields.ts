@@ -1,5 +1,5 @@
 import { fail, isQuantityLike, type Problem, RatewrightError, shown } from "./errors.js";
-import { expectRecord } from "./expect.js";
+import { expectRecord, isRecord } from "./expect.js";
 import { nearName } from "./near-name.js";
 
 /** A name as it is, and anything else as it is shown: a list of names may come from anywhere. */
@@ -36,13 +36,11 @@ export const expectFields = <const F extends string>(
   expected?: string,
 ): { readonly [K in F]?: unknown } => {
   const names = listed(known);
-  const wanted =
-    expected ?? (isPlainRecord(input) ? "" : `a record with ${names.slice(0, 8).map(word).join(", ")}`);
-  const record = expectRecord(input, path, wanted);
+  const few = (): string => names.slice(0, 8).map(word).join(", ");
+  const record = isRecord(input) ? input : expectRecord(input, path, expected ?? `a record with ${few()}`);
   // A quantity where a record is due is one mistake, not one for each of its fields.
   if (isQuantityLike(input) && !names.includes("unit")) {
-    const fields = names.slice(0, 8).map(word).join(", ");
-    fail("type", path || "input", input, `a record with ${fields}: write { ${word(names[0])}: ... }`);
+    fail("type", path || "input", input, `a record with ${few()}: write { ${word(names[0])}: ... }`);
   }
   // Nearly every record is sound: nothing is put into words before one is not.
   let sound = true;
@@ -62,9 +60,6 @@ export const expectFields = <const F extends string>(
   });
   throw new RatewrightError(problems);
 };
-
-const isPlainRecord = (input: unknown): boolean =>
-  typeof input === "object" && input !== null && !Array.isArray(input);
 
 /** A list has at most so many items, unless a function says otherwise: more than a century of hours. */
 const mostItems = 1_000_000;
@@ -122,9 +117,8 @@ export const expectText = (input: unknown, path: string, expected: string): stri
     ? input
     : fail(isBlank(input) ? "missing" : "type", path, input, expected);
 
-/** What an empty field of a form gives: nothing, or a text of blanks. */
-const isBlank = (input: unknown): boolean =>
-  input === undefined || (typeof input === "string" && input.trim() === "");
+/** What an empty field of a form gives: nothing, or a text that is none. */
+const isBlank = (input: unknown): boolean => input === undefined || typeof input === "string";
 
 /**
  * Takes one of a few words, or throws with the words.
@@ -139,8 +133,7 @@ const isBlank = (input: unknown): boolean =>
  * ```
  */
 export const expectOneOf = <const T extends string>(input: unknown, words: readonly T[], path: string): T =>
-  (listed(words) as readonly T[]).find((word) => word === input && word !== undefined) ??
-  noneOf(input, words, path);
+  (listed(words) as readonly T[]).find((word) => word === input) ?? noneOf(input, words, path);
 
 const noneOf = (input: unknown, words: unknown, path: string): never => {
   expectWords(words, "words");

@@ -5,7 +5,7 @@ import { expectText } from "./expect-fields.js";
 const plain = /^[\x21-\x7e]+(?: [\x21-\x7e]+)*$/;
 
 /** Control characters and marks without a width. */
-const unseen = /[\p{Cc}\p{Cf}]+/gu;
+const unseen = /[\p{Cc}\p{Cf}]/gu;
 
 /** A name as it reads: no blanks around it, one between two words, each letter stored in one way. */
 const asRead = (name: string): string =>

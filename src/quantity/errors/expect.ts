@@ -1,5 +1,12 @@
 import { fail, isQuantityLike } from "./errors.js";
 
+const [least, most] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+const isFiniteNumber = (input: unknown): input is number => Number.isFinite(input);
+
+/** Whether something has named fields: a list and nothing have none. */
+export const isRecord = (input: unknown): input is Readonly<Record<string, unknown>> =>
+  typeof input === "object" && input !== null && !Array.isArray(input);
+
 /**
  * Takes an argument as a finite number within bounds, or throws with its path.
  *
@@ -23,7 +30,7 @@ export const expectNumber = (
     readonly below?: number;
   } = {},
 ): number => {
-  if (typeof input !== "number" || !Number.isFinite(input)) {
+  if (!isFiniteNumber(input)) {
     return fail(
       "not-finite",
       path,
@@ -41,13 +48,13 @@ export const expectNumber = (
     if (!known || (bound !== undefined && !Number.isFinite(bound)))
       fail("type", `bounds.${name}`, bound, "finite numbers alone, as min, max, above or below");
   }
-  const { min, max, above, below } = given;
+  const { min = least, max = most, above = least, below = most } = given;
   const outside = (expected: string): never =>
     fail("range", path, input, expected, { params: { ...bounds } as Record<string, number> });
-  if (min !== undefined && input < min) outside(`${min} or more`);
-  if (max !== undefined && input > max) outside(`${max} or less`);
-  if (above !== undefined && input <= above) outside(`more than ${above}`);
-  if (below !== undefined && input >= below) outside(`less than ${below}`);
+  if (input < min) outside(`${min} or more`);
+  if (input > max) outside(`${max} or less`);
+  if (input <= above) outside(`more than ${above}`);
+  if (input >= below) outside(`less than ${below}`);
   return input + 0;
 };
 
@@ -69,6 +76,4 @@ export const expectRecord = (
   path = "input",
   expected = "a record of named arguments",
 ): Readonly<Record<string, unknown>> =>
-  typeof input === "object" && input !== null && !Array.isArray(input)
-    ? (input as Record<string, unknown>)
-    : fail(input === undefined ? "missing" : "type", path, input, expected);
+  isRecord(input) ? input : fail(input === undefined ? "missing" : "type", path, input, expected);

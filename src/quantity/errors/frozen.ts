@@ -12,10 +12,12 @@
 export const frozen = <const T>(table: T): T => {
   // A list of what is still to be frozen: a table may be deeper than a program can call itself.
   const open: unknown[] = [table];
-  for (let part = open.pop(); part !== undefined; part = open.pop()) {
-    if (typeof part !== "object" || part === null || Object.isFrozen(part)) continue;
+  while (open.length > 0) {
+    const part = open.pop();
+    // What is no object counts as frozen; a function is not the table's own.
+    if (Object.isFrozen(part) || typeof part === "function") continue;
     Object.freeze(part);
-    for (const inner of Object.values(part)) if (inner !== undefined) open.push(inner);
+    for (const inner of Object.values(part as object)) open.push(inner);
   }
   return table;
 };

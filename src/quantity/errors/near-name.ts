@@ -53,13 +53,17 @@ const sameThing: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
   ["magnesium", "Mg"],
 ]);
 
-const isNear = (a: string, b: string): boolean => {
-  if (Math.abs(a.length - b.length) > 2) return false;
-  const letters = (word: string): string => [...word.toLowerCase()].sort().join("");
-  const [long, short] = a.length >= b.length ? [letters(a), letters(b)] : [letters(b), letters(a)];
-  let rest = short;
-  for (const letter of long) rest = rest.replace(letter, "");
-  // letters that the longer one has alone: bag is not basis
-  const alone = long.length - short.length + rest.length;
-  return rest.length <= 1 && alone <= 2 && a.slice(0, 1).toLowerCase() === b.slice(0, 1).toLowerCase();
+/** How many letters of a word are left when those of another are taken away. */
+const leftOf = (word: string, other: string): number => {
+  let rest = word;
+  for (const letter of other) rest = rest.replace(letter, "");
+  return rest.length;
+};
+
+const isNear = (known: string, written: string): boolean => {
+  if (Math.abs(known.length - written.length) > 2) return false;
+  const [a, b] = [known.toLowerCase(), written.toLowerCase()];
+  // letters that each has alone: bag is not basis
+  const [here, there] = [leftOf(a, b), leftOf(b, a)];
+  return Math.min(here, there) <= 1 && Math.max(here, there) <= 2 && a[0] === b[0];
 };

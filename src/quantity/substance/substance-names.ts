@@ -46,37 +46,38 @@ const names: Readonly<Record<string, string>> = {
   "pure live seed": "pls|pure live seeds",
 };
 
-let table: Map<string, string> | undefined;
+let table: ReadonlyMap<string, string> | undefined;
+
+/** The table of names, made anew. */
+export const madeNames = (): ReadonlyMap<string, string> => {
+  const all = new Map<string, string>();
+  for (const token of substances) if (token.length > 2) all.set(token.toLowerCase(), token);
+  for (const [token, list] of Object.entries(names)) {
+    for (const name of list.split("|")) all.set(name, token);
+  }
+  return all;
+};
 
 /** Every name of a substance in small letters; symbols of one or two letters keep their capitals. */
 export const substanceNames = (): ReadonlyMap<string, string> => {
-  if (table === undefined) {
-    table = new Map();
-    for (const token of substances) if (token.length > 2) table.set(token.toLowerCase(), token);
-    for (const [token, list] of Object.entries(names)) {
-      for (const name of list.split("|")) table.set(name, token);
-    }
-  }
+  table ??= madeNames();
   return table;
+};
+
+const partOf = (word: string): string | undefined => {
+  if (isSubstance(word)) return word;
+  if (word === "AI" || word === "AE") return word.toLowerCase();
+  return substanceNames().get(word.toLowerCase());
 };
 
 /** The substance that a text names, or `undefined`: `N`, `potash`, `a.i.`, `N/product`, `product:feed-a`. */
 export const readSubstance = (text: string): string | undefined => {
-  const name = text.trim();
-  if (isSubstance(name)) return name;
-  const [top = "", bottom, more] = name.split("/");
-  if (more !== undefined) return undefined;
-  const part = (word: string): string | undefined => {
-    const trimmed = word.trim();
-    if (isSubstance(trimmed)) return trimmed;
-    if (trimmed === "AI" || trimmed === "AE") return trimmed.toLowerCase();
-    return substanceNames().get(trimmed.toLowerCase());
-  };
-  const above = part(top);
-  if (bottom === undefined || above === undefined) return above;
-  const below = part(bottom);
-  const pair = `${above}/${below}`;
-  return below !== undefined && isSubstance(pair) ? pair : undefined;
+  // A part that is none leaves nothing beside its slash, and that is no substance.
+  const whole = text
+    .split("/")
+    .map((word) => partOf(word.trim()))
+    .join("/");
+  return isSubstance(whole) ? whole : undefined;
 };
 
 /** One line of a list of substances to choose from. */

@@ -126,8 +126,7 @@ const longestSubstance = 400;
 const withId = /^(product|ai|ae|other|degree-days):(?!(?:undefined|null|NaN|\[object Object\])$)[^:\s][^:]*$/;
 
 /** The name of today for one that was written before: quick-release nitrogen was `N:soluble` in 0.1. It is still read. */
-export const currentSubstance = (of: string): string =>
-  of.startsWith("N:soluble") ? of.replace("N:soluble", "N:quick") : of;
+export const currentSubstance = (of: string): string => of.replace("N:soluble", "N:quick");
 
 // Taken apart for the reason that unit-text.ts gives.
 type NotSubstance<S extends string> = [S] extends [infer T extends string]
@@ -205,6 +204,17 @@ const isNeutral = (s: string): boolean => neutral.includes(s);
 const join = (top: string, bottom = "none"): string =>
   top === bottom ? "none" : bottom === "none" ? top : `${top}/${bottom}`;
 
+/** What stands above the slash and what below it, where there is one. */
+const sides = (substance: string): readonly [top: string, bottom?: string] => {
+  const slash = substance.indexOf("/");
+  return slash < 0 ? [substance] : [substance.slice(0, slash), substance.slice(slash + 1)];
+};
+
+const expectTexts = (a: unknown, b: unknown): void => {
+  for (const one of [a, b])
+    if (typeof one !== "string") fail("type", "substance", one, "a substance as text");
+};
+
 /**
  * The substance of a product; `undefined` where the algebra has none.
  *
@@ -219,11 +229,11 @@ const join = (top: string, bottom = "none"): string =>
  * ```
  */
 export const timesSubstance = (a: string, b: string): string | undefined => {
-  if (typeof a !== "string" || typeof b !== "string") fail("type", "substance", a, "two substances as texts");
+  expectTexts(a, b);
   if (isNeutral(a)) return isNeutral(b) ? "none" : b;
   if (isNeutral(b)) return a;
-  const [t = "", u] = a.split("/");
-  const [v = "", w] = b.split("/");
+  const [t, u] = sides(a);
+  const [v, w] = sides(b);
   return u === v ? join(t, w) : w === t ? join(v, u) : undefined;
 };
 
@@ -241,8 +251,8 @@ export const timesSubstance = (a: string, b: string): string | undefined => {
  * ```
  */
 export const perSubstance = (a: string, b: string): string | undefined => {
-  if (typeof a !== "string" || typeof b !== "string") fail("type", "substance", a, "two substances as texts");
+  expectTexts(a, b);
   if (isNeutral(b)) return timesSubstance(a, b);
-  const [top = "", bottom = "none"] = b.split("/");
+  const [top, bottom = "none"] = sides(b);
   return timesSubstance(a, join(bottom, top)) ?? (`${a}${b}`.includes("/") ? undefined : `${a}/${b}`);
 };

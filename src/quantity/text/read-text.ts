@@ -1,5 +1,5 @@
 import { type Problem, shown } from "../errors/errors.js";
-import { exampleUnit } from "../unit/near-units.js";
+import { exampleUnit } from "../unit/dimension-words.js";
 import { currencies } from "./aliases.js";
 import { cleanText, textLimit } from "./clean-text.js";
 import { imperialText } from "./imperial.js";

@@ -14,7 +14,7 @@ const parts =
 /** Every name of a list with what it stands for: `meter` is `metre` too, metric names take prefixes, several get an s. */
 const tableOf = (list: string, table: Map<string, string>): ReadonlyMap<string, string> => {
   for (const row of list.split(";")) {
-    const [unit = "", all = ""] = row.split("=");
+    const [unit, all] = row.split("=") as [string, string];
     for (const name of all.split("|")) {
       table.set(name, unit);
       if (!/^(?:meter|liter|gram|pascal)$/.test(name)) continue;
@@ -40,17 +40,23 @@ const units = (): Map<string, string> =>
       .filter(([name]) => name.length > 1 && !/^(?:oz|°[cf])$/.test(name)),
   );
 
+/** Every written name, made anew. */
+export const madeUnitNames = (): ReadonlyMap<string, string> => tableOf(names, units());
+
+/** The parts of units of the laboratory, made anew. */
+export const madeStems = (): ReadonlyMap<string, string> => tableOf(parts, new Map());
+
 let written: ReadonlyMap<string, string> | undefined;
 let stems: ReadonlyMap<string, string> | undefined;
 
 /** Every written name with the unit that it means; names that could mean several are not in it. */
 export const unitNames = (): ReadonlyMap<string, string> => {
-  written ??= tableOf(names, units());
+  written ??= madeUnitNames();
   return written;
 };
 
 /** `meq` for `milliequivalents`: a part of a unit that has a slash of its own. */
 export const stemOf = (part: string): string | undefined => {
-  stems ??= tableOf(parts, new Map());
+  stems ??= madeStems();
   return stems.get(part);
 };

@@ -1,7 +1,8 @@
 import { type Problem, shown } from "../errors/errors.js";
 import { readSubstance } from "../substance/substance-names.js";
 import { isSubstance } from "../substance/substances.js";
-import { exampleUnit, metric, siblingUnit } from "../unit/near-units.js";
+import { exampleUnit, unitInWords } from "../unit/dimension-words.js";
+import { metric, siblingUnit } from "../unit/near-units.js";
 import { unitDimension } from "../unit/unit-facts.js";
 import { readUnitName } from "./aliases.js";
 import { type KeptReadings, keptReadings } from "./kept-readings.js";
@@ -54,9 +55,9 @@ const unitOf = (
   text: string,
   dimension: string | undefined,
 ): string | RestProblem => {
-  const wanted = dimension === undefined ? "" : ` of ${dimension}`;
   const unknown = segments.find((segment) => segment.reads.length + segment.choices.length === 0);
-  const expected = `a unit${wanted}, such as ${exampleUnit(dimension ?? "mass/area")}`;
+  const expected =
+    dimension === undefined ? `a unit, such as ${exampleUnit("mass/area")}` : unitInWords(dimension);
   if (unknown !== undefined && period.test(unknown.name))
     return { code: "unit/unknown", got: shown(text), expected: `${expected}; ${timeOfLimit(unknown.name)}` };
   if (unknown !== undefined && unclearLot.test(unknown.name))
@@ -166,7 +167,8 @@ export const readRest = (rest: string, dimension?: string, of?: string): RestRea
 
 const kept: KeptReadings<RestReading> = /* @__PURE__ */ keptReadings();
 
-const readAnew = (rest: string, dimension: string | undefined, of: string | undefined): RestReading => {
+/** The same, without what was read before. */
+export const readAnew = (rest: string, dimension?: string, of?: string): RestReading => {
   // an id may hold the word "per" itself, but only where the caller says so: "per acer" is no part of an id
   if (of !== undefined && / per /i.test(of)) {
     const loose = readWith(rest, dimension, of, true);

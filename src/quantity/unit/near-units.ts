@@ -1,39 +1,7 @@
-import { baseUnitsOf, splitUnit, unitDimension } from "./unit-facts.js";
+import { splitUnit, unitDimension } from "./unit-facts.js";
 
 /** Base units in which metric rates are given. */
 export const metric: RegExp = /^(?:kg|g|mg|m|cm|mm|km|m2|100 m2|ha|m3|L|mL)$/;
-/** Units for an example, above the slash, alone or below it. */
-const examples: Readonly<Record<string, string>> = {
-  mass: "lb",
-  volume: "gal",
-  length: "ft",
-  area: "ft2",
-  time: "min",
-  pressure: "psi",
-  temperature: "°F",
-  "temperature difference": "°F diff",
-  "degree-days": "°F d",
-  "mass/mass": "lb/lb",
-  "volume/volume": "fl oz/gal",
-  "length/length": "ft/ft",
-  "mass/volume": "lb/gal",
-  "length/time": "mi/h",
-  "1/time": "1/d",
-};
-
-/** A unit of the dimension, for a message. */
-export const exampleUnit = (dimension: string): string => {
-  const known = examples[dimension] ?? baseUnitsOf(dimension)[0];
-  if (known !== undefined) return known;
-  // A currency and 1 stand for themselves.
-  const unit = dimension
-    .replace("/area", /^(?:mass|volume)/.test(dimension) ? "/1000 ft2" : "/acre")
-    .split("/")
-    .map((part) => examples[part] ?? part)
-    .join("/");
-  return unitDimension(unit) === dimension ? unit : "lb";
-};
-
 /** Units that are often written for one another: tried where the dimension does not fit. */
 const siblings: Readonly<Record<string, readonly string[]>> = {
   oz: ["fl oz"],

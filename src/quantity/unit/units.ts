@@ -1,5 +1,6 @@
 import { fail } from "../errors/errors.js";
 import { unitSizes, zeroPoints } from "./base-units.js";
+import { dimensionNoun } from "./dimension-words.js";
 import { quotientsOfThree, quotientsOfTwo } from "./dimensions.js";
 
 /** A unit, taken apart: what the arithmetic needs to know of it. */
@@ -130,7 +131,7 @@ const ratioBetween = (from: string, to: string, path: string): Ratio => {
   if (seen) return seen;
   const target = knownUnit(to, path);
   if (source.dimension !== target.dimension)
-    fail("unit/mismatch", path, to, `a unit of ${source.dimension}, as ${from} is`);
+    fail("unit/mismatch", path, to, `a unit for ${dimensionNoun(source.dimension)}, as ${from} is`);
   const ratio: Ratio = {
     units: [from, to],
     ...factorOf(source.size, target.size),

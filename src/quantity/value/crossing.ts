@@ -1,5 +1,6 @@
 import { fail } from "../errors/errors.js";
 import { type CheckedSubstance, isSubstance, perSubstance, timesSubstance } from "../substance/substances.js";
+import { dimensionDue } from "../unit/dimension-words.js";
 import { unitSystem } from "../unit/unit-names.js";
 import { converted } from "./converted.js";
 import { expectQuantity, operand, Quantity } from "./quantity.js";
@@ -38,12 +39,7 @@ export const depthOf = <D extends "volume/area" | "volume/area/time", S extends 
 ): Quantity<DepthOf<D>, "none"> => {
   const q = operand(volumePerArea, "volumePerArea");
   if (q.dimension !== "volume/area" && q.dimension !== "volume/area/time") {
-    return fail(
-      "unit/mismatch",
-      "volumePerArea",
-      q,
-      "a quantity of volume/area, such as gal/1000 ft2 or L/m2",
-    );
+    return dimensionDue("unit/mismatch", "volumePerArea", q, ["volume/area", "volume/area/time"]);
   }
   const time = perTime(q.unit, q.dimension);
   const dimension = (time === "" ? "length" : "length/time") as DepthOf<D>;
@@ -78,7 +74,7 @@ export function volumePerAreaOf<D extends "length" | "length/time", const S exte
 export function volumePerAreaOf(depth: unknown, of: unknown = "none"): unknown {
   const q = operand(depth, "depth");
   if (q.dimension !== "length" && q.dimension !== "length/time") {
-    return fail("unit/mismatch", "depth", q, "a quantity of length or of length/time, such as in or mm/h");
+    return dimensionDue("unit/mismatch", "depth", q, ["length", "length/time"]);
   }
   if (!isSubstance(of)) return fail("substance/unknown", "of", of, "a substance, such as water");
   const time = perTime(q.unit, q.dimension);
@@ -111,9 +107,9 @@ export const shareOf = <D extends FractionDimension, S extends string>(
   const q = operand(fraction, "fraction");
   const like = { "mass/mass": "kg/kg", "volume/volume": "L/L", "length/length": "m/m" };
   if (!Object.hasOwn(like, q.dimension)) {
-    return fail("unit/mismatch", "fraction", q, "a quantity of mass/mass, volume/volume or length/length");
+    return dimensionDue("unit/mismatch", "fraction", q, Object.keys(like));
   }
-  if (/^% /.test(q.unit)) return made(q.value, "%", q.of as S, "1");
+  if (q.unit.startsWith("% ")) return made(q.value, "%", q.of as S, "1");
   return made(converted(q.value, q.unit, like[q.dimension as FractionDimension]), "1", q.of as S, "1");
 };
 

@@ -1,5 +1,6 @@
 import { fail } from "../errors/errors.js";
 import { expectWords } from "../errors/expect-fields.js";
+import { dimensionDue } from "../unit/dimension-words.js";
 import { type Bound, recordOr } from "./expected.js";
 import { expectQuantity, operand, type Quantity } from "./quantity.js";
 
@@ -26,11 +27,11 @@ export const expectAmount = <const D extends string>(
   const { dimensions, ...rest } = recordOr(expected);
   if (!Array.isArray(dimensions) || dimensions.length > 1000)
     fail("type", "expected.dimensions", dimensions, "a list of dimensions");
-  const q = operand(input, path);
+  const q = operand(input, path, dimensions);
   const dimension = dimensions.find((name): name is D => name === q.dimension);
   if (dimension === undefined) {
     expectWords(dimensions, "expected.dimensions");
-    return fail("unit/mismatch", path, q, `a quantity of ${dimensions.join(" or ")}`);
+    return dimensionDue("unit/mismatch", path, q, dimensions);
   }
   return expectQuantity(q, { dimension, ...rest }, path);
 };

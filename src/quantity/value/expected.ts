@@ -1,5 +1,6 @@
 import { fail } from "../errors/errors.js";
 import { isSubstance } from "../substance/substances.js";
+import { dimensionDue } from "../unit/dimension-words.js";
 
 /** What JSON and structuredClone leave of a quantity. */
 export interface QuantityJson {
@@ -35,13 +36,23 @@ export const textIsRead = (input: unknown): string =>
 export const recordOr = <R extends object>(expected: R): R =>
   typeof expected === "object" && expected !== null ? expected : ({} as R);
 
-/** What to write where a bare number came in and a quantity is due. */
-export const quantityIsDue = (input: unknown, dimension: unknown): string =>
-  typeof input !== "number" || typeof dimension !== "string" || dimension.startsWith("money")
-    ? `a quantity, as quantity(3, "lb") makes${textIsRead(input)}`
-    : dimension === "1"
-      ? 'a share with its unit: quantity(70, "%") or quantity(0.7, "1")'
-      : `a quantity of ${dimension}: quantity(${Number.isFinite(input) ? input : 3}, unit), with a unit of unitsOf("${dimension}")`;
+/** Throws that a quantity is due where something else came in, with what to write. */
+export const quantityDue = (path: string, input: unknown, wanted: unknown): never => {
+  const code = input === undefined ? "missing" : "type";
+  const names: readonly unknown[] = [wanted].flat();
+  if (names.length === 0 || names.some((name) => typeof name !== "string"))
+    return fail(code, path, input, `a quantity, as quantity(3, "lb") makes${textIsRead(input)}`);
+  const number = typeof input === "number" && Number.isFinite(input) ? input : "number";
+  const call = wanted === "1" ? 'quantity(40, "%") or quantity(0.4, "1")' : `quantity(${number}, unit)`;
+  const how = textIsRead(input) || `, made by ${call}`;
+  return dimensionDue(
+    code,
+    path,
+    input,
+    wanted as string | readonly string[],
+    input === undefined ? "" : how,
+  );
+};
 
 /** Takes a number that is finite, or throws with its path. */
 export const finite = (value: number, path: string, got: unknown = value): number =>

@@ -1,4 +1,5 @@
-import { operand, Quantity } from "./quantity.js";
+import { converted } from "./converted.js";
+import { combined, operand, Quantity } from "./quantity.js";
 
 /**
  * Another number of the same kind: in the unit of a quantity and of its substance.
@@ -23,7 +24,8 @@ export const likeQuantity = <D extends string, S extends string>(
 /**
  * The number of a quantity in a unit that is known only as the program runs, as out of a select box.
  *
- * @throws RatewrightError `missing`, `type`, `unit/unknown`, `unit/mismatch`
+ * @param path - the name of the quantity in problems
+ * @throws RatewrightError `missing`, `type`, `unit/unknown`, `unit/mismatch`; `not-finite` where the number is too large
  *
  * @example
  * ```ts
@@ -32,12 +34,16 @@ export const likeQuantity = <D extends string, S extends string>(
  * numberIn(quantity(1, "acre"), chosen); // => 43560
  * ```
  */
-export const numberIn = (q: unknown, unit: string): number => operand(q, "quantity").in(unit as never);
+export const numberIn = (q: unknown, unit: string, path = "quantity"): number => {
+  const { value, unit: own } = operand(q, path);
+  return own === unit ? value : converted(value, own, unit, path);
+};
 
 /**
  * The same quantity in a unit that is known only as the program runs.
  *
- * @throws RatewrightError `missing`, `type`, `unit/unknown`, `unit/mismatch`
+ * @param path - the name of the quantity in problems
+ * @throws RatewrightError `missing`, `type`, `unit/unknown`, `unit/mismatch`; `not-finite` where the number is too large
  *
  * @example
  * ```ts
@@ -49,9 +55,10 @@ export const numberIn = (q: unknown, unit: string): number => operand(q, "quanti
 export const inUnit = <D extends string, S extends string>(
   q: Quantity<D, S>,
   unit: string,
+  path = "quantity",
 ): Quantity<D, S> => {
-  const { of, dimension } = operand(q, "quantity");
-  return new Quantity(numberIn(q, unit), unit, of as S, dimension as D);
+  const { of, dimension } = operand(q, path);
+  return new Quantity(numberIn(q, unit, path), unit, of as S, dimension as D);
 };
 
 /**
@@ -59,7 +66,9 @@ export const inUnit = <D extends string, S extends string>(
  * from the result.
  *
  * @param b - the other factor
- * @throws RatewrightError `unit/mismatch` and `substance/mismatch` where there is no such product; `missing`, `type`
+ * @param path - the name of the product's first factor in problems
+ * @throws RatewrightError `unit/mismatch` and `substance/mismatch` where there is no such product; `missing`, `type`;
+ * `not-finite` where it is too large
  *
  * @example
  * ```ts
@@ -67,16 +76,16 @@ export const inUnit = <D extends string, S extends string>(
  * timesOf(quantity(3, "lb/acre", "N"), quantity(2, "acre")).toString(); // => "6 lb of N"
  * ```
  */
-export const timesOf = (a: unknown, b: unknown): Quantity<string, string> =>
-  // Between kinds that are texts the compiler finds no product; the call finds out.
-  operand(a, "factor").times(operand(b, "factor") as never) as Quantity<string, string>;
+export const timesOf = (a: unknown, b: unknown, path = "factor"): Quantity<string, string> =>
+  combined(operand(a, path), operand(b, "factor"), 1, path) as Quantity<string, string>;
 
 /**
  * The quotient of two quantities whose kinds are known only as the program runs.
  *
  * @param b - the divisor
+ * @param path - the name of what is divided, in problems
  * @throws RatewrightError `unit/mismatch` and `substance/mismatch` where there is no such quotient; `range` for a
- * divisor of zero; `missing`, `type`
+ * divisor of zero; `missing`, `type`; `not-finite` where the quotient is too large
  *
  * @example
  * ```ts
@@ -84,9 +93,8 @@ export const timesOf = (a: unknown, b: unknown): Quantity<string, string> =>
  * perOf(quantity(6, "lb", "N"), quantity(2, "acre")).toString(); // => "3 lb/acre of N"
  * ```
  */
-export const perOf = (a: unknown, b: unknown): Quantity<string, string> =>
-  // As in timesOf.
-  operand(a, "dividend").per(operand(b, "divisor") as never) as Quantity<string, string>;
+export const perOf = (a: unknown, b: unknown, path = "dividend"): Quantity<string, string> =>
+  combined(operand(a, path), operand(b, "divisor"), -1, path) as Quantity<string, string>;
 
 /**
  * The same quantity under the dimension and the substance that the caller knows it to have from the types of a call,

@@ -55,7 +55,7 @@ export const money = <const C extends string>(
   amount: number,
   currency: CheckedCurrency<C>,
 ): Quantity<`money:${C}`, "none"> => {
-  if (typeof amount !== "number" || !Number.isFinite(amount)) {
+  if (!Number.isFinite(amount)) {
     fail("not-finite", "amount", amount, "a finite number");
   }
   if (typeof currency !== "string" || !/^[A-Z]{3}$/.test(currency)) {

@@ -10,6 +10,7 @@ import {
   timesSubstance,
 } from "../substance/substances.js";
 import { planFor } from "../unit/arithmetic.js";
+import { dimensionDue, dimensionNoun } from "../unit/dimension-words.js";
 import type { PerDimension, TimesDimension } from "../unit/dimensions.js";
 import type {
   AnyUnitHint,
@@ -30,7 +31,7 @@ import {
   knownSubstance,
   notZero,
   parts,
-  quantityIsDue,
+  quantityDue,
   recordOr,
 } from "./expected.js";
 import type { Addend, PerKind } from "./kinds.js";
@@ -162,7 +163,7 @@ export class Quantity<in out D extends string, in out S extends string> {
 
 type Any = Quantity<string, string>;
 
-/** A quantity whose kind is checked as it runs. The kinds are invariant, so the compiler lets it go only by a hard cast. */
+/** A quantity whose kind is checked as it runs. Kinds are invariant, so the compiler lets it go only by a cast. */
 const plain = (q: unknown): Any => q as Any;
 
 const shifted = (one: Any, input: unknown, sign: 1 | -1): unknown => {
@@ -185,30 +186,30 @@ const scaled = (one: Any, factor: number, divisor: number): unknown => {
   return new Quantity((one.value * finite(factor, "number")) / divisor, one.unit, one.of, one.dimension);
 };
 
-const combined = (one: Any, input: unknown, sign: 1 | -1): unknown => {
+/** The product (sign 1) or the quotient (sign -1) of two quantities; `path` is the name of the first where it is too large. */
+export const combined = (one: Any, input: unknown, sign: 1 | -1, path = "value"): unknown => {
   const other = operand(input, "other");
-  const divide = sign < 0;
+  const divide = sign === -1;
   const by = `that can ${divide ? "divide" : "multiply"}`;
   const of = (divide ? perSubstance : timesSubstance)(one.of, other.of);
   const plan =
     planFor(knownUnit(one.unit, "this"), knownUnit(other.unit, "other"), sign, of === "none") ??
-    fail("unit/mismatch", "other", other, `a quantity ${by} ${one.dimension}`);
+    fail("unit/mismatch", "other", other, `a quantity ${by} ${dimensionNoun(one.dimension)}`);
   if (of === undefined) return fail("substance/mismatch", "other", other, `a substance ${by} ${one.of}`);
   if (divide) notZero(other.value, "other", other);
-  const value = divide ? one.value / other.value : one.value * other.value;
-  return new Quantity((value * plan.top) / plan.bottom, plan.unit, of, plan.dimension);
+  const value = ((divide ? one.value / other.value : one.value * other.value) * plan.top) / plan.bottom;
+  if (!Number.isFinite(value))
+    fail("not-finite", path, one, `amounts whose ${divide ? "quotient" : "product"} is a finite number`);
+  return new Quantity(value, plan.unit, of, plan.dimension);
 };
 
 /** Takes a quantity of this or another copy of the package whose number was not written over, or what JSON left of one. */
-export const operand = (input: unknown, path: string, dimension?: unknown): Quantity<string, string> => {
+export const operand = (input: unknown, path: string, wanted?: unknown): Any => {
   if (input instanceof Quantity && Number.isFinite(input.value)) return input as Any;
   return isQuantityLike(input)
     ? quantityOf(alone(input, parts, path).value, input.unit, input.of ?? "none", path)
-    : fail(input === undefined ? "missing" : "type", path, input, quantityIsDue(input, dimension));
+    : quantityDue(path, input, wanted);
 };
-
-/** The last expectation that was found sound: a memory of the check, not of the caller. */
-let sound: unknown;
 
 /**
  * Takes an argument as a quantity of the given dimension, or throws with its path: what every formula
@@ -231,12 +232,10 @@ export const expectQuantity = <const D extends string, const S extends string = 
   const wanted = recordOr(expected);
   const q = operand(input, path, wanted.dimension);
   const { dimension, of = q.of, bound } = wanted;
-  // What is misspelt is not there under its name; where all are there, nothing can be. A constant is looked at once.
-  if (wanted !== sound && (bound === undefined || wanted.of === undefined))
-    sound = alone(wanted, kind, "expected");
+  alone(wanted, kind, "expected");
   if (typeof dimension !== "string" || dimension === "")
     fail("type", "expected.dimension", dimension, "the name of a dimension");
-  if (q.dimension !== dimension) fail("unit/mismatch", path, q, `a quantity of ${dimension}`);
+  if (q.dimension !== dimension) dimensionDue("unit/mismatch", path, q, dimension);
   if (q.of !== of) fail("substance/mismatch", path, q, expectedSubstance(q, of));
   if (bound === "positive" && q.value <= 0)
     fail("range", path, q, "more than zero", { params: { above: 0 } });
@@ -296,5 +295,5 @@ export function quantity<const U extends AnyUnitHint | (string & {}), const S ex
 ): Quantity<DimensionOf<U>, S>;
 export function quantity(value: number, unit: string, of = "none"): unknown {
   const { dimension } = knownUnit(unit, "unit");
-  return new Quantity(value, unit, of === "none" ? of : knownSubstance(of, "of"), dimension);
+  return new Quantity(value, unit, knownSubstance(of, "of"), dimension);
 }

@@ -117,7 +117,7 @@ const outlineOf = (kind: (typeof outlines)[number], measures: unknown): ReadOutl
   }
   const { points, unit } = expectFields(measures, ["points", "unit"], "");
   if (typeof unit !== "string")
-    return fail(unit === undefined ? "missing" : "type", "unit", unit, 'a unit of length, such as "ft"');
+    return fail(unit === undefined ? "missing" : "type", "unit", unit, 'a unit for a length, such as "ft"');
   const { outline, units } = polygonOf(points, unit, undefined);
   return { kind: "corners", corners: outline, units };
 };

@@ -74,7 +74,7 @@ const names = Object.keys(shapes) as readonly SiteShape["shape"][];
 /** The corners of a shape are numbers, which need their unit beside them. */
 const polygonFrom = (points: unknown, unit: unknown, holes: unknown): Area => {
   if (unit === undefined) return fail("missing", "unit", unit, "the unit of length of the points");
-  if (typeof unit !== "string") return fail("type", "unit", unit, 'a unit of length, such as "ft"');
+  if (typeof unit !== "string") return fail("type", "unit", unit, 'a unit for a length, such as "ft"');
   const options = holes === undefined ? {} : { holes };
   // the formula reads its arguments: see `by`
   return (polygonArea as (points: unknown, unit: string, options: unknown) => Area)(points, unit, options);

@@ -64,7 +64,7 @@ export const dipTable = (input: {
     problems.run(() =>
       typeof given === "string"
         ? volumeOf({ value: 1, unit: given }, "unit")
-        : fail("type", "unit", given, 'a unit of volume, such as "gal"'),
+        : fail("type", "unit", given, 'a unit for a volume, such as "gal"'),
     );
   }
   problems.done();

@@ -1,3 +1,4 @@
+import { dimensionDue } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -97,7 +98,7 @@ export const pressureForOutput = <D extends Output, S extends Carrier>(input: {
   });
   if (wanted.of !== output.of) fail("substance/mismatch", "wanted", wanted, `an output of ${output.of}`);
   if (wanted.dimension !== output.dimension)
-    fail("unit/mismatch", "wanted", wanted, `a quantity of ${output.dimension}, as the output`);
+    dimensionDue("unit/mismatch", "wanted", wanted, output.dimension, ", as the output is");
   const ratio = numberIn(wanted, output.unit) / output.value;
   return {
     type: "output-at-pressure",

@@ -1,3 +1,4 @@
+import { dimensionDue } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -161,7 +162,7 @@ const boomFlow = (given: { readonly [K in (typeof fields)[number]]?: unknown }):
   }
   const read = <const D extends string>(name: (typeof parts)[number], dimension: D): Quantity<D, "none"> =>
     given[name] === undefined
-      ? fail("missing", name, undefined, `a quantity of ${dimension}; or give boom, the flow itself`)
+      ? dimensionDue("missing", name, undefined, dimension, "; or give boom, the flow itself")
       : liquid(given[name], dimension, name);
   const { volume, speed, swath } = allOf({
     volume: () => read("applicationVolume", "volume/area"),

@@ -48,7 +48,7 @@ export const patternOf = <S extends string>(input: unknown): SpreadPattern<S> =>
     offsetUnit: () =>
       typeof record.offsetUnit === "string" && isUnit(record.offsetUnit, "length")
         ? record.offsetUnit
-        : fail("unit/mismatch", "pattern.offsetUnit", record.offsetUnit, "a unit of length"),
+        : fail("unit/mismatch", "pattern.offsetUnit", record.offsetUnit, "a unit for a length"),
     unit: () =>
       typeof record.unit === "string" && isUnit(record.unit)
         ? record.unit

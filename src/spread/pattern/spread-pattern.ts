@@ -151,7 +151,7 @@ const catchUnit = (unit: unknown, of: unknown): string => {
         "unit/mismatch",
         "unit",
         unit,
-        "a unit of mass, of volume, of volume per area, or of height in a tube",
+        "a unit for a weight, a volume, a volume over an area, or a height in a tube",
       );
 };
 

@@ -1,3 +1,4 @@
+import { unitInWords } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -87,6 +88,6 @@ export const expectIncrement = (
 ): MeasuringIncrement => {
   const one = quantityOf(step, unit, total.of, `${path}.unit`);
   if (!isUnit(unit, total.dimension))
-    fail("unit/mismatch", `${path}.unit`, one, `a unit of ${total.dimension}`);
+    fail("unit/mismatch", `${path}.unit`, one, unitInWords(total.dimension));
   return { unit, step };
 };

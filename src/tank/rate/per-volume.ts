@@ -1,3 +1,4 @@
+import { dimensionDue } from "../../quantity/house.js";
 import { allOf, expectAmount, fail, type Quantity, quantityOf } from "../../quantity/index.js";
 import { sprayOf } from "../inputs.js";
 
@@ -39,7 +40,7 @@ const productAmount = (input: unknown): Quantity<"mass" | "volume", string> => {
   const { dimension } = Object(input) as { readonly dimension?: unknown };
   if (dimension === "mass/area" || dimension === "volume/area") {
     const way = "a rate by area goes by area: rate.per(applicationVolume), and impliedAreaRate goes back";
-    fail("unit/mismatch", "amount", input, `a quantity of mass or volume; ${way}`);
+    dimensionDue("unit/mismatch", "amount", input, ["mass", "volume"], `; ${way}`);
   }
   const amount = expectAmount(input, { dimensions: ["mass", "volume"], bound: "non-negative" }, "amount");
   return /^product(:[^/]+)?$/.test(amount.of)

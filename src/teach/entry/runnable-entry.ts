@@ -1,3 +1,4 @@
+import { dimensionNoun } from "../../quantity/house.js";
 import { allOf, expectFields, expectQuantity, fail, quantity, quantityOf } from "../../quantity/index.js";
 import type { DerivedQuantity } from "../derivation/derivation.js";
 import { type CatalogueEntry, type CatalogueInput, entryOf } from "./catalogue-entry.js";
@@ -21,7 +22,7 @@ const isOf = (of: string, wanted: string): boolean => of === wanted || of.starts
 const inputOf = (given: unknown, input: CatalogueInput, path: string): DerivedQuantity => {
   const { dimension, of, label, usualUnits } = input;
   if (given === undefined)
-    return fail("missing", path, given, `${label}: a quantity of ${dimension}, such as in ${usualUnits.US}`);
+    return fail("missing", path, given, `${label}: ${dimensionNoun(dimension)}, such as 1 ${usualUnits.US}`);
   if (typeof given === "number" && (dimension === "1" || dimension === "count"))
     return quantityOf(given, dimension, "none", path);
   const q = expectQuantity(given, { dimension }, path);

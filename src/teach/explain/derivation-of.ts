@@ -1,3 +1,4 @@
+import { dimensionNoun } from "../../quantity/house.js";
 import { type Dimension, fail, inUnit, isUnit } from "../../quantity/index.js";
 import type {
   Derivation,
@@ -93,7 +94,12 @@ const roundingStep = (exact: DerivedQuantity, digits: number): DerivationStep =>
 const resultUnit = ({ dimension, usualUnits }: CatalogueVariable, unit: string): string =>
   isUnit(unit, dimension as Dimension)
     ? unit
-    : fail("unit/mismatch", "options.unit", unit, `a unit of ${dimension}, such as ${usualUnits.US}`);
+    : fail(
+        "unit/mismatch",
+        "options.unit",
+        unit,
+        `a unit for ${dimensionNoun(dimension)}, such as ${usualUnits.US}`,
+      );
 
 /** The working of one formula for inputs that have been read. */
 export const derivationOf = (

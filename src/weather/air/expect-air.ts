@@ -1,5 +1,6 @@
 import { expectWithin } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
+import { dimensionNoun } from "../../quantity/house.js";
 import {
   expectFields,
   expectList,
@@ -53,12 +54,22 @@ const longest = 200_000;
 /** Takes a column and gives its figures in the unit of the rule, or throws with the place of each that cannot be. */
 export const expectColumn = (input: unknown, path: string, rule: ColumnRule): (number | null)[] => {
   if (input === undefined)
-    return fail("missing", path, input, `a column of ${rule.dimension}: unit and values`);
+    return fail(
+      "missing",
+      path,
+      input,
+      `a column with unit and values, each ${dimensionNoun(rule.dimension)}`,
+    );
   const { unit, values } = expectFields(input, ["unit", "values"], path);
   if (typeof unit !== "string") return fail("unit/unknown", `${path}.unit`, unit, "a unit");
   const probe = quantityOf(0, unit, "none", `${path}.unit`);
   if (probe.dimension !== rule.dimension) {
-    return fail("unit/mismatch", `${path}.unit`, unit, `a unit of ${rule.dimension}, such as ${rule.unit}`);
+    return fail(
+      "unit/mismatch",
+      `${path}.unit`,
+      unit,
+      `a unit for ${dimensionNoun(rule.dimension)}, such as ${rule.unit}`,
+    );
   }
   const list = expectList(values, `${path}.values`, "figure", longest);
   return list.map((value, i) => {

@@ -1,4 +1,5 @@
 import { type DailySeries, dailySeries } from "../../calendar/index.js";
+import { unitInWords } from "../../quantity/house.js";
 import { checks, expectFields, expectNumber, fail, outOfRange, quantityOf } from "../../quantity/index.js";
 
 const seriesFields = ["start", "unit", "what", "source", "values", "type", "version"] as const;
@@ -26,7 +27,7 @@ export const checkedTemperatureSeries = (input: unknown, path: string): DailySer
   const series = checkedSeries(input, path);
   return quantityOf(0, series.unit, "none", `${path}.unit`).dimension === "temperature"
     ? series
-    : fail("unit/mismatch", `${path}.unit`, series.unit, "a unit of temperature");
+    : fail("unit/mismatch", `${path}.unit`, series.unit, unitInWords("temperature"));
 };
 
 /** Takes a whole number of days. */

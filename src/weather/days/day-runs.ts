@@ -1,4 +1,5 @@
 import { addDays, type CivilDate, type DailySeries } from "../../calendar/index.js";
+import { dimensionDue } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -98,7 +99,7 @@ export const dayRuns = <D extends string>(input: {
   });
   const { series, basis } = from;
   const { dimension } = quantityOf(0, series.unit, "none", "series.unit");
-  if (fields.threshold === undefined) fail("missing", "threshold", undefined, `a quantity of ${dimension}`);
+  if (fields.threshold === undefined) dimensionDue("missing", "threshold", undefined, dimension);
   const limit = numberIn(
     expectQuantity(fields.threshold, { dimension, of: "none" }, "threshold"),
     series.unit,

@@ -7,6 +7,7 @@ import {
   daysBetween,
   seriesEnd,
 } from "../../calendar/index.js";
+import { dimensionNoun } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -87,7 +88,12 @@ export const joinedDays = (input: {
   const like = quantityOf(0, unit, "none", "unit").dimension;
   for (const { basis, series } of parts) {
     if (quantityOf(0, series.unit, "none", `${basis}.unit`).dimension !== like) {
-      fail("unit/mismatch", `${basis}.unit`, series.unit, `a unit of ${like}, as ${first.basis} has`);
+      fail(
+        "unit/mismatch",
+        `${basis}.unit`,
+        series.unit,
+        `a unit for ${dimensionNoun(like)}, as ${first.basis} has`,
+      );
     }
   }
   const [start, days] = span(parts.map(({ series }) => series));

@@ -37,7 +37,7 @@ const rows: readonly Refused[] = [
     () => fractionRemaining({ halfLife: days(1), elapsed: quantity(1, "lb") as never }),
     "unit/mismatch",
     "elapsed",
-    "time",
+    "a time",
   ],
   [
     () => timeUntilRemaining({ halfLife: days(0), remaining: quantity(50, "%") }),
@@ -64,7 +64,7 @@ const rows: readonly Refused[] = [
     "a share that is left some day",
   ],
   [dose({ dose: quantity(0, "lb/acre", "ai") }), "range", "dose", "more than zero"],
-  [dose({ dose: quantity(1, "acre") }), "unit/mismatch", "dose", "mass/area"],
+  [dose({ dose: quantity(1, "acre") }), "unit/mismatch", "dose", "a weight over an area"],
   [dose({ interval: days(0) }), "range", "interval", "more than zero"],
   [
     dose({ interval: days(1e-300), halfLife: days(1e30) }),

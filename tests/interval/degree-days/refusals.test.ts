@@ -124,7 +124,7 @@ const rows: readonly Refused[] = [
   ],
   [model({ days: 1 }), "type", "model.days", "base"],
   // A day
-  [day({ max: quantity(1, "ft") }), "unit/mismatch", "max", "temperature"],
+  [day({ max: quantity(1, "ft") }), "unit/mismatch", "max", "a temperature"],
   [day({ max: quantity(101, "°C") }), "range", "max", "100 °C"],
   [day({ min: quantity(-274, "°C") }), "range", "min", "-273.15"],
   [day({ min: quantity(26, "°C") }), "conflict", "min", "not more than max, which is 25 °C"],
@@ -183,7 +183,7 @@ const rows: readonly Refused[] = [
     "a highest temperature, the lowest of the next day, or a policy",
   ],
   // A date
-  [reach({ threshold: quantity(1, "lb") }), "unit/mismatch", "threshold", "degree-days"],
+  [reach({ threshold: quantity(1, "lb") }), "unit/mismatch", "threshold", "a sum of degree-days"],
   [reach({ threshold: amount({ value: 0 })() }), "range", "threshold", "more than zero"],
   [reach({ fromDay: "never" }), "type", "fromDay", 'the choice "counted" or "not counted"'],
   [reach({ series: 7 }), "type", "series", "daily temperatures"],

@@ -45,7 +45,7 @@ const rows: readonly Refused[] = [
   [entry({ products: [7] }), "type", "products[0]", "a product with what is stated"],
   [product({ product: 7 }), "type", "products[0].product", "the name of the product"],
   [product({ label: quantity(-1, "h") }), "range", "products[0].label", "zero or more"],
-  [product({ label: quantity(1, "lb") }), "unit/mismatch", "products[0].label", "time"],
+  [product({ label: quantity(1, "lb") }), "unit/mismatch", "products[0].label", "a time"],
   [product({ until: 7 }), "type", "products[0].until", "a text that is not empty"],
   [product({ actives: 7 }), "type", "products[0].actives", "list"],
   [product({ actives: [{ ...mild, eye: 5 }] }), "range", "products[0].actives[0].eye", "4 or less"],

@@ -43,12 +43,12 @@ const nitrogen = (change: object) => () =>
   nitrogenForGrowth({ maximum: quantity(1, "lb/1000 ft2", "N"), potential: share(50), ...change } as never);
 
 const rows: readonly Refused[] = [
-  [growth({ mean: quantity(1, "ft") }), "unit/mismatch", "mean", "temperature"],
+  [growth({ mean: quantity(1, "ft") }), "unit/mismatch", "mean", "a temperature"],
   [growth({ mean: quantity(101, "°C") }), "range", "mean", "100 °C"],
   [growth({ season: "cool" }), "type", "season", '"cool-season" or "warm-season"'],
   [growth({ constants: "K" }), "type", "constants", '"°C" or "°F"'],
   [growth({ aboveOptimum: "rising" }), "type", "aboveOptimum", '"held" or "falling"'],
-  [growth({ optimum: quantity(1, "ft") }), "unit/mismatch", "optimum", "temperature"],
+  [growth({ optimum: quantity(1, "ft") }), "unit/mismatch", "optimum", "a temperature"],
   [() => growthClass(share(-1)), "range", "potential", "zero or more"],
   [() => growthClass(share(101)), "range", "potential", "100 % or less"],
   [nitrogen({ maximum: quantity(1, "lb/1000 ft2", "P2O5") }), "substance/mismatch", "maximum", "N"],
@@ -60,7 +60,7 @@ const rows: readonly Refused[] = [
     () => degreeDayWindowState({ total: quantity(1, "d") as never, from: sum(1) as never }),
     "unit/mismatch",
     "total",
-    "degree-days",
+    "a sum of degree-days",
   ],
   [
     () =>
@@ -76,12 +76,12 @@ const rows: readonly Refused[] = [
     () => degreeDayWindowState({ total: sum(1), from: sum(1), to: quantity(1, "d") as never }),
     "unit/mismatch",
     "to",
-    "degree-days",
+    "a sum of degree-days",
   ],
-  [run([20], { threshold: quantity(1, "ft") }), "unit/mismatch", "threshold", "temperature"],
+  [run([20], { threshold: quantity(1, "ft") }), "unit/mismatch", "threshold", "a temperature"],
   [run([20], { days: 0 }), "range", "days", "1 or more"],
   [run([20], { days: 1.5 }), "range", "days", "days"],
-  [run([20], { series: { ...series([20]), unit: "mm" } }), "unit/mismatch", "series", "temperature"],
+  [run([20], { series: { ...series([20]), unit: "mm" } }), "unit/mismatch", "series", "a temperature"],
   [() => annualBluegrassFlowering(-1), "range", "degreeDays", "0 or more"],
   [() => annualBluegrassFlowering(1e6 + 1), "range", "degreeDays", "1000000 or less"],
   [() => eventWindowsFor(7 as never), "type", "word", "a word of the event"],

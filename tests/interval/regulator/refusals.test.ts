@@ -67,7 +67,7 @@ const rebound = (change: object) => () =>
 const rows: readonly Refused[] = [
   [schedule({ model: 7 }), "type", "model", "a degree-day model"],
   [schedule({ from: "May" }), "date", "from", "written YYYY-MM-DD"],
-  [schedule({ interval: quantity(100, "lb") }), "unit/mismatch", "interval", "degree-days"],
+  [schedule({ interval: quantity(100, "lb") }), "unit/mismatch", "interval", "a sum of degree-days"],
   [schedule({ interval: { ...sum(0).toJSON() } }), "range", "interval", "more than zero"],
   [schedule({ count: 0 }), "range", "count", "1 or more"],
   [schedule({ count: 101 }), "range", "count", "100 or less"],
@@ -102,7 +102,7 @@ const rows: readonly Refused[] = [
   [calendar({ intervalDays: 0 }), "range", "intervalDays", "1 or more"],
   [calendar({ intervalDays: 401 }), "range", "intervalDays", "400 or less"],
   [calendar({ intervalDays: 1.5 }), "range", "intervalDays", "days"],
-  [calendar({ interval: quantity(1, "lb") }), "unit/mismatch", "interval", "degree-days"],
+  [calendar({ interval: quantity(1, "lb") }), "unit/mismatch", "interval", "a sum of degree-days"],
   [calendar({ observed: undefined }), "missing", "observed", "or daily normals"],
   [
     calendar({ observed: { ...observed(), max: [25, 25, null, 25, 25, 25, 25, 25, 25, 25] } }),
@@ -148,9 +148,9 @@ const rows: readonly Refused[] = [
     "nothing: the source states",
   ],
   [countable(bent(), { upper: 1 }), "type", "supplied.upper", "base"],
-  [dose({ full: quantity(7, "lb", "product") }), "unit/mismatch", "full", "mass/area"],
+  [dose({ full: quantity(7, "lb", "product") }), "unit/mismatch", "full", "a weight over an area"],
   [dose({ full: quantity(0, "fl oz/acre", "product") }), "range", "full", "more than zero"],
-  [dose({ elapsed: quantity(1, "d") }), "unit/mismatch", "elapsed", "degree-days"],
+  [dose({ elapsed: quantity(1, "d") }), "unit/mismatch", "elapsed", "a sum of degree-days"],
   [dose({ halfLife: { ...sum(0).toJSON() } }), "range", "halfLife", "more than zero"],
   [
     dose({ halfLife: quantity(100, "°C d", "degree-days:other" as never) }),

@@ -117,9 +117,9 @@ test("amounts and rates", () => {
       put({ amount: { value: 1, unit: "lb/acre" }, area }),
       "unit/mismatch",
       at("amount"),
-      /^a quantity of mass or volume/,
+      /^a weight or a volume, such as/,
     ],
-    field("rate", { value: 1, unit: "lb" }, "unit/mismatch", /^a quantity of mass\/area or volume\/area/),
+    field("rate", { value: 1, unit: "lb" }, "unit/mismatch", /^a weight over an area or a volume over/),
     field(
       "rate",
       { value: 1, unit: "lb/acre", of: "product:x" },

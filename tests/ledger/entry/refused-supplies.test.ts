@@ -37,7 +37,7 @@ describe("what an application supplies", () => {
         supplies(supply(1, "N", "lb")),
         "unit/mismatch",
         at("supplies[0]"),
-        /^a quantity of mass\/area, such as lb\/1000 ft2 or kg\/ha/,
+        /^a weight over an area, such as 1 lb\/1000 ft2 or 50 kg\/ha/,
       ],
       [supplies(supply(1, "N", "gal/acre")), "unit/mismatch", at("supplies[0]"), /mass\/area/],
       [supplies(supply(1, "N"), supply(2, "N")), "duplicate", at("supplies[1].of"), /^each substance once/],
@@ -127,7 +127,7 @@ test("what a product holds", () => {
       contents(content(4, undefined, "lb/acre")),
       "unit/mismatch",
       at("contents[0]"),
-      /^a quantity of mass\/mass or mass\/volume, such as % w\/w or lb\/gal/,
+      /^a share by weight or a weight per volume, such as 24 % w\/w or 10 lb\/gal/,
     ],
     [
       contents(content(4), content(40, undefined, "% w/w")),

@@ -151,7 +151,7 @@ test("names of what a limit can be about", () => {
       () => readAreaAmount({ value: 1, unit: "gal/acre", of: "N" }, "amount"),
       "unit/mismatch",
       "amount",
-      /^a quantity of mass\/area/,
+      /^a weight over an area/,
     ],
   ]);
   expect(readAreaAmount({ value: 1, unit: "gal/acre", of: "other:dye" }, "amount").dimension).toBe(

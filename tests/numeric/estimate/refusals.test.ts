@@ -19,8 +19,7 @@ const percent = (value: number) => quantity(value, "%");
 const gpa = (value: number) => quantity(value, "gal/acre", "spray");
 const stated = statedEstimate({ value: gpa(20), error: gpa(1), meaning: "limits" });
 const good = { measured: gpa(20), target: gpa(20), tolerance: percent(5) };
-const due = 'a quantity, as quantity(3, "lb") makes';
-const share = 'a share with its unit: quantity(70, "%") or quantity(0.7, "1")';
+const share = 'a share, such as 40 % or 0.4, made by quantity(40, "%") or quantity(0.4, "1")';
 
 type Row = readonly [name: string, call: () => unknown, ...problems: readonly string[]];
 const refused = (rows: readonly Row[]): void => {
@@ -157,12 +156,12 @@ const readingRows: readonly Row[] = [
   [
     "no error",
     () => statedEstimate({ value: gpa(1), meaning: "limits" } as never),
-    `missing | error | ${due} | undefined`,
+    "missing | error | a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha | undefined",
   ],
   [
     "an error of another kind",
     () => statedEstimate({ value: gpa(1), error: quantity(1, "lb") as never, meaning: "limits" }),
-    "unit/mismatch | error | a quantity of volume/area | 1 lb",
+    "unit/mismatch | error | a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha | 1 lb",
   ],
   [
     "an error below none",
@@ -224,7 +223,7 @@ const targetRows: readonly Row[] = [
   [
     "a target of another kind",
     check({ target: quantity(1, "lb") }),
-    "unit/mismatch | target | a quantity of volume/area | 1 lb",
+    "unit/mismatch | target | a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha | 1 lb",
   ],
   [
     "spray where water was caught",
@@ -271,8 +270,8 @@ const countRows: readonly Row[] = [
   [
     "nothing",
     () => readingsFor({} as never),
-    `missing | coefficientOfVariation | ${due} | undefined`,
-    `missing | margin | ${due} | undefined`,
+    "missing | coefficientOfVariation | a share, such as 40 % or 0.4 | undefined",
+    "missing | margin | a share, such as 40 % or 0.4 | undefined",
   ],
   [
     "a spread below none",

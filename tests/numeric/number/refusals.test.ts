@@ -22,7 +22,7 @@ const gpa = (value: number) => quantity(value, "gal/acre", "spray");
 const _stated = statedEstimate({ value: gpa(20), error: gpa(1), meaning: "limits" });
 const _good = { measured: gpa(20), target: gpa(20), tolerance: percent(5) };
 const _due = 'a quantity, as quantity(3, "lb") makes';
-const _share = 'a share with its unit: quantity(70, "%") or quantity(0.7, "1")';
+const _share = 'a share, such as 40 % or 0.4, made by quantity(40, "%") or quantity(0.4, "1")';
 
 type Row = readonly [name: string, call: () => unknown, ...problems: readonly string[]];
 const refused = (rows: readonly Row[]): void => {

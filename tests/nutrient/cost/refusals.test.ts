@@ -41,7 +41,7 @@ const worth = (value: number, of: string) => money(value, "USD").per(quantity(1,
 const wanted = 'a price per weight or volume: money(28.5, "USD").per(quantity(50, "lb"))';
 
 const rows: readonly Refused[] = [
-  [cheap({ target: quantity(1, "lb", "N") }), "unit/mismatch", "target", "mass/area"],
+  [cheap({ target: quantity(1, "lb", "N") }), "unit/mismatch", "target", "a weight over an area"],
   [cheap({ sources: [] }), "missing", "sources", "{ product, price }"],
   [cheap({ sources: [7] }), "type", "sources[0]", "{ product, price }"],
   [
@@ -83,7 +83,7 @@ const rows: readonly Refused[] = [
     "sources[0].product.density",
     "the density of the liquid, since the price is per volume",
   ],
-  [area({ rate: quantity(5, "lb", "product:feed") }), "unit/mismatch", "rate", "mass/area"],
+  [area({ rate: quantity(5, "lb", "product:feed") }), "unit/mismatch", "rate", "a weight over an area"],
   [area({ rate: quantity(-5, "lb/acre", "product:feed") }), "range", "rate", "zero or more"],
   [
     area({ rate: quantity(5, "lb/acre", "product:b") }),
@@ -192,13 +192,13 @@ const rows: readonly Refused[] = [
     () => areaCovered(quantity(1, "lb", "product:feed"), quantity(1, "gal/acre", "product:feed") as never),
     "unit/mismatch",
     "rate",
-    "mass/area",
+    "a weight over an area",
   ],
   [
     () => packageCoverage(feed, quantity(1, "gal/acre", "product:feed")),
     "unit/mismatch",
     "rate",
-    "mass/area",
+    "a weight over an area",
   ],
   [
     () => packageCoverage(feed, quantity(1, "lb/acre", "product:b") as never),

@@ -119,7 +119,7 @@ const rows: readonly Refused[] = [
     "another form of P2O5",
   ],
   [() => inForm(quantity(-1, "lb", "P2O5"), "P"), "range", "amount", "zero or more"],
-  [() => inForm(quantity(1, "acre") as never, "P" as never), "unit/mismatch", "amount", "mass"],
+  [() => inForm(quantity(1, "acre") as never, "P" as never), "unit/mismatch", "amount", "a weight"],
   [
     () => oxideOf(quantity(1, "lb", "P2O5") as never),
     "substance/mismatch",

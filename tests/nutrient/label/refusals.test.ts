@@ -232,7 +232,7 @@ const rows: readonly Refused[] = [
     label({ form: "liquid", density: quantity(1, "lb") }),
     "unit/mismatch",
     "fertilizer.density",
-    "mass/volume",
+    "a weight per volume",
   ],
   [label({ package: quantity(0, "lb") }), "range", "fertilizer.package", "more than zero"],
   [label({ package: quantity(50, "lb", "N") }), "substance/mismatch", "fertilizer.package", "no substance"],
@@ -288,8 +288,13 @@ const rows: readonly Refused[] = [
     "liquidFertilizer.slowNitrogen",
     "at most the nitrogen of the label, none",
   ],
-  [liters({ slowNitrogen: slow(4) }), "unit/mismatch", "liquidFertilizer.slowNitrogen", "mass/volume"],
-  [liters({ package: quantity(1, "lb") }), "unit/mismatch", "liquidFertilizer.package", "volume"],
+  [
+    liters({ slowNitrogen: slow(4) }),
+    "unit/mismatch",
+    "liquidFertilizer.slowNitrogen",
+    "a weight per volume",
+  ],
+  [liters({ package: quantity(1, "lb") }), "unit/mismatch", "liquidFertilizer.package", "a volume"],
 ];
 
 describeRefused("what is refused of a label", rows);

@@ -48,7 +48,12 @@ const rows: readonly Refused[] = [
   ],
   [() => nutrientPerVolume(7 as never, "N"), "type", "product", "fertilizer"],
   [() => liquidProductRate(n, bare), "missing", "product.density", "liquidFertilizer({ id, perVolume })"],
-  [() => liquidProductRate(quantity(1, "lb", "N") as never, wet), "unit/mismatch", "target", "mass/area"],
+  [
+    () => liquidProductRate(quantity(1, "lb", "N") as never, wet),
+    "unit/mismatch",
+    "target",
+    "a weight over an area",
+  ],
   [
     () => liquidProductRate(quantity(1, "lb/1000 ft2", "Fe"), wet),
     "infeasible",
@@ -67,7 +72,12 @@ const rows: readonly Refused[] = [
     "amount",
     "product:wet",
   ],
-  [() => weightOfLiquid(quantity(1, "lb", "product:wet") as never, wet), "unit/mismatch", "amount", "volume"],
+  [
+    () => weightOfLiquid(quantity(1, "lb", "product:wet") as never, wet),
+    "unit/mismatch",
+    "amount",
+    "a volume",
+  ],
   [() => weightOfLiquid(quantity(-1, "gal", "product:wet"), wet), "range", "amount", "zero or more"],
   [
     () => weightOfLiquid(quantity(1, "gal", "product:bare"), bare),
@@ -75,7 +85,12 @@ const rows: readonly Refused[] = [
     "product.density",
     "the density of the liquid",
   ],
-  [() => volumeOfLiquid(quantity(1, "gal", "product:wet") as never, wet), "unit/mismatch", "amount", "mass"],
+  [
+    () => volumeOfLiquid(quantity(1, "gal", "product:wet") as never, wet),
+    "unit/mismatch",
+    "amount",
+    "a weight",
+  ],
   [() => volumeOfLiquid(quantity(-1, "lb", "product:wet"), wet), "range", "amount", "zero or more"],
   [
     () => volumeOfLiquid(quantity(1, "lb", "product:bare"), bare),
@@ -93,7 +108,12 @@ const rows: readonly Refused[] = [
   ],
   [byWeight({ form: "liquid" }), "type", "input.form", "density"],
   [() => liquidDensity("water" as never, fahrenheit(60)), "type", "material", '"UAN 28"'],
-  [() => liquidDensity("UAN 28", quantity(1, "ft") as never), "unit/mismatch", "temperature", "temperature"],
+  [
+    () => liquidDensity("UAN 28", quantity(1, "ft") as never),
+    "unit/mismatch",
+    "temperature",
+    "a temperature",
+  ],
   [() => liquidDensity("UAN 28", fahrenheit(29.9)), "range", "temperature", "30 to 90 °F, as printed"],
   [() => liquidDensity("UAN 28", fahrenheit(90.1)), "range", "temperature", "30 to 90 °F, as printed"],
   [
@@ -104,7 +124,12 @@ const rows: readonly Refused[] = [
   ],
   [at({ density: quantity(0, "lb/gal") }), "range", "density", "more than zero"],
   [at({ measuredAt: 60 }), "type", "measuredAt", "quantity"],
-  [at({ slopePerFahrenheit: quantity(1, "lb") }), "unit/mismatch", "slopePerFahrenheit", "mass/volume"],
+  [
+    at({ slopePerFahrenheit: quantity(1, "lb") }),
+    "unit/mismatch",
+    "slopePerFahrenheit",
+    "a weight per volume",
+  ],
   [
     at({ temperature: fahrenheit(5000) }),
     "range",
@@ -121,7 +146,7 @@ const rows: readonly Refused[] = [
     "a density that is no trace of the one before",
   ],
   [() => saltOutFindings("water" as never, fahrenheit(0)), "type", "material", '"UAN 28"'],
-  [() => saltOutFindings("UAN 28", quantity(1, "ft") as never), "unit/mismatch", "coldest", "temperature"],
+  [() => saltOutFindings("UAN 28", quantity(1, "ft") as never), "unit/mismatch", "coldest", "a temperature"],
 ];
 
 describeRefused("what is refused of liquids", rows);

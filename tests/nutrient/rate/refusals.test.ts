@@ -62,7 +62,7 @@ const rows: readonly Refused[] = [
   [rate(quantity(1, "lb/1000 ft2", "NO3")), "infeasible", "target", "nitrogenOf(amount) counts it as N"],
   [rate(quantity(1, "lb/1000 ft2", "NH4-N")), "infeasible", "target", "nitrogenOf(amount) counts it as N"],
   [rate(quantity(-1, "lb/1000 ft2", "N")), "range", "target", "zero or more"],
-  [rate(quantity(1, "lb", "N")), "unit/mismatch", "target", "mass/area"],
+  [rate(quantity(1, "lb", "N")), "unit/mismatch", "target", "a weight over an area"],
   [rate(7), "type", "target", "quantity"],
   // Several
   [several({ order: "any" }), "type", "order", '"as given"'],
@@ -74,7 +74,7 @@ const rows: readonly Refused[] = [
     several({ steps: [{ target: quantity(1, "lb", "N"), product: feed }] }),
     "unit/mismatch",
     "steps[0].target",
-    "mass/area",
+    "a weight over an area",
   ],
   [several({ targets: [] }), "type", "input.targets", "steps"],
   // Under caps
@@ -86,7 +86,7 @@ const rows: readonly Refused[] = [
   [highest({ leastSlowShare: share(101) }), "range", "leastSlowShare", "100 % or less of the nitrogen"],
   [highest({ leastSlowShare: 20 }), "type", "leastSlowShare", "quantity"],
   [highest({ most: 1 }), "type", "input.most", "caps"],
-  [cap({ limit: quantity(1, "lb", "N") }), "unit/mismatch", "caps[0].limit", "mass/area"],
+  [cap({ limit: quantity(1, "lb", "N") }), "unit/mismatch", "caps[0].limit", "a weight over an area"],
   [
     cap({ limit: quantity(1, "lb/1000 ft2", "product") }),
     "substance/mismatch",

@@ -41,7 +41,7 @@ const mix =
 
 const rows: readonly Refused[] = [
   // By source
-  [split({ target: quantity(1, "lb", "N") }), "unit/mismatch", "target", "mass/area"],
+  [split({ target: quantity(1, "lb", "N") }), "unit/mismatch", "target", "a weight over an area"],
   [
     split({ parts: [{ product: feed, share: quantity(90, "%") }] }),
     "conflict",
@@ -100,7 +100,7 @@ const rows: readonly Refused[] = [
   ],
   [bySlow({ target: quantity(1, "lb/1000 ft2", "P2O5") }), "substance/mismatch", "target", "N"],
   // What an amount supplies
-  [() => nutrientsSupplied(quantity(1, "acre") as never, feed), "unit/mismatch", "amount", "mass"],
+  [() => nutrientsSupplied(quantity(1, "acre") as never, feed), "unit/mismatch", "amount", "a weight"],
   [() => nutrientsSupplied(quantity(-1, "lb", "product:feed"), feed), "range", "amount", "zero or more"],
   [
     () => nutrientsSupplied(quantity(1, "lb", "product:b") as never, feed),
@@ -124,7 +124,7 @@ const rows: readonly Refused[] = [
     () => nutrientsSupplied(quantity(1, "lb", "product:jug") as never, jug),
     "unit/mismatch",
     "amount",
-    "volume",
+    "a volume",
   ],
   [
     () => nutrientsSupplied(quantity(1, "gal", "product:jug"), { ...jug, package: 7 } as never),
@@ -157,7 +157,7 @@ const rows: readonly Refused[] = [
   [mix([]), "missing", "parts", "{ product, amount }"],
   [mix([7]), "type", "parts[0]", "{ product, amount }"],
   [mix([{ product: feed, amount: quantity(0, "lb") }]), "range", "parts", "a mix that weighs more than zero"],
-  [mix([{ product: feed, amount: quantity(1, "gal") }]), "unit/mismatch", "parts[0].amount", "mass"],
+  [mix([{ product: feed, amount: quantity(1, "gal") }]), "unit/mismatch", "parts[0].amount", "a weight"],
   [
     mix([{ product: feed, amount: quantity(1, "lb", "product:b") }]),
     "substance/mismatch",

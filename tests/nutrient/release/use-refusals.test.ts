@@ -71,7 +71,7 @@ const rows: readonly Refused[] = [
     released({ temperature: { mean: quantity(1, "ft") } }),
     "unit/mismatch",
     "temperature.mean",
-    "temperature",
+    "a temperature",
   ],
   [released({ temperature: { mean: quantity(1, "°C"), max: 2 } }), "type", "temperature.max", "mean"],
   [released({ portions: [] }), "missing", "portions", "portion"],
@@ -103,7 +103,7 @@ const rows: readonly Refused[] = [
     "as many days as the middle, which is 3",
   ],
   [weeks({ unit: "" }), "missing", "release.unit", "a unit, such as lb/1000 ft2"],
-  [weeks({ unit: "lb" }), "unit/mismatch", "release.unit", "mass/area"],
+  [weeks({ unit: "lb" }), "unit/mismatch", "release.unit", "a weight over an area"],
   [() => firstOrderRate({ percent: 100, days: 1 }), "range", "percent", "less than 100"],
   [() => firstOrderRate({ percent: 50, days: 0 }), "range", "days", "more than 0"],
   [

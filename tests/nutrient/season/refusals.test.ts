@@ -265,7 +265,7 @@ const rows: readonly Refused[] = [
     }),
     "unit/mismatch",
     "programs[0].applications[1].cost",
-    "money:USD/area",
+    "a cost over an area",
   ],
   // Findings alone
   [findings(undefined), "missing", "programs", "a list of programs"],

@@ -110,7 +110,12 @@ describe("a record of days", () => {
         "humidity.values[0]",
         /a finite number, or null for a day without one/,
       ],
-      [patch({ humidity: daily([1], "°C") }), "unit/mismatch", "humidity.unit", /^a unit of 1, such as %/],
+      [
+        patch({ humidity: daily([1], "°C") }),
+        "unit/mismatch",
+        "humidity.unit",
+        /^a unit for a share, such as %/,
+      ],
       [
         patch({ humidity: daily([50, 101], "%") }),
         "range",
@@ -128,7 +133,7 @@ describe("a record of days", () => {
         patch({ minimum: daily([1], "mm") }),
         "unit/mismatch",
         "minimum.unit",
-        /^a unit of temperature, such as °C/,
+        /^a unit for a temperature, such as °C/,
       ],
       [patch({ action: 9.1 }), "range", "action", /"min":0,"max":9/],
       [patch({ action: -1 }), "range", "action", /0/],

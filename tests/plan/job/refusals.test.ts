@@ -97,7 +97,7 @@ describe("a job that is refused says where, and what belongs there", () => {
       "unit/mismatch products[0].package",
       `${feed}.package`,
       { value: 1, unit: "gal" },
-      "a weight, such as lb or kg",
+      "a weight, such as 50 lb or 20 kg",
     ],
   ])("%s", (...row: readonly unknown[]) => check(row as Row));
 

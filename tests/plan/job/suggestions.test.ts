@@ -54,7 +54,7 @@ test("a measure in another form is told how the file writes it", () => {
 test("a weight where a weight per area is asked for is told in plain words", () => {
   const target = { value: 0.8, unit: "lb", of: "N" };
   expect(told({ treatments: [{ id: "feed", method: "spread", product: "feed-a", target }] })).toEqual([
-    ["treatments[0].target", "0.8 lb of N", "a weight per area, such as lb/1000 ft2 or kg/ha"],
+    ["treatments[0].target", "0.8 lb of N", "a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha"],
   ]);
 });
 

@@ -170,10 +170,10 @@ describe("a stored order", () => {
     const order = stored();
     places("range", bound, (place) => ({ ...(at(order, place) as object), value: -1 }));
     expect(told("spreads[0].area", { value: 1, unit: "psi" })).toEqual([
-      "unit/mismatch order.spreads[0].area: a quantity of area",
+      "unit/mismatch order.spreads[0].area: an area, such as 5000 ft2 or 500 m2",
     ]);
     expect(told("spreads[0].rate", { value: 1, unit: "psi" })).toEqual([
-      "unit/mismatch order.spreads[0].rate: a quantity of mass/area or volume/area or mass/volume or volume/volume or mass/mass",
+      "unit/mismatch order.spreads[0].rate: a weight over an area or a volume over an area or a weight per volume or a share by volume or a share by weight, such as 1 lb/1000 ft2 or 1 gal/1000 ft2 or 10 lb/gal or 0.25 % v/v or 24 % w/w",
     ]);
     expect(told("nutrients[0].limits[0].remainingUnderStatedLimits.value", -3)).toEqual([]);
   });
@@ -248,12 +248,12 @@ describe("a stored order", () => {
     [
       "sprays[0].products[0].loads[1].amount",
       { value: 1, unit: "lb" },
-      "unit/mismatch order.sprays[0].products[0].loads[1].amount: a quantity of volume",
+      "unit/mismatch order.sprays[0].products[0].loads[1].amount: a volume, such as 2 gal or 8 L",
     ],
     [
       "sprays[0].products[0].measured",
       { unit: "oz", step: 1 },
-      "unit/mismatch order.sprays[0].products[0].measured.unit: a unit of volume",
+      "unit/mismatch order.sprays[0].products[0].measured.unit: a unit for a volume, such as gal or L",
     ],
     [
       "sprays[0].products[0].measured",

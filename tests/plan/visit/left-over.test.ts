@@ -189,10 +189,10 @@ describe("a job in words", () => {
     expect(area("1,200 ft")).toEqual(["type treatments[0].area.value: a number"]);
     const swath = (put: unknown) => of({ spreader: { swath: put } });
     expect(swath({ value: 3, unit: "lb" })).toEqual([
-      "unit/mismatch spreader.swath: a length, such as ft or m",
+      "unit/mismatch spreader.swath: a length, such as 10 ft or 3 m",
     ]);
     expect(swath(3)).toEqual([
-      'type spreader.swath: a quantity of length with its unit, such as { "value": 3, "unit": "..." }',
+      'type spreader.swath: a length with its unit, such as { "value": 3, "unit": "..." }',
     ]);
     const spray = (put: object) => of({ ...JSON.parse(JSON.stringify(sprayed())), ...put });
     const volume = { value: 1, unit: "gal/1000 ft2" };
@@ -201,10 +201,10 @@ describe("a job in words", () => {
       'substance/mismatch sprayer.applicationVolume: a quantity of spray, such as { "value": 1, "unit": "gal/1000 ft2", "of": "spray" }',
     ]);
     expect(spray({ sprayer: { ...sprayer, pressure: { value: 3, unit: "lb" } } })).toEqual([
-      "unit/mismatch sprayer.pressure: a pressure, such as psi or bar",
+      "unit/mismatch sprayer.pressure: a pressure, such as 40 psi or 3 bar",
     ]);
     expect(spray({ sprayer: { ...sprayer, speed: { value: 3, unit: "lb" } } })).toEqual([
-      "unit/mismatch sprayer.speed: a length per time, such as mi/h or mm/h",
+      "unit/mismatch sprayer.speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h",
     ]);
     expect(of({ site: { name: "Park", parts: [{ shape: "square", side: 40 }] } })).toEqual([
       'type site.parts[0].side: a length, such as { "value": 40, "unit": "ft" }: a number has no unit',

@@ -50,7 +50,7 @@ describe("a whole that is no quantity", () => {
     expect(exact("3 lb")).toEqual([`type | quantity | ${whole} | "3 lb"`]);
     expect(exact(3, { ...mass, path: "bag" })).toEqual([`type | bag | ${whole} | 3`]);
     expect(exact({ value: 3, unit: "lbs" })).toEqual([
-      'unit/unknown | quantity.unit | a unit of mass, such as lb, by its exact name; readQuantity reads words | "lbs"',
+      'unit/unknown | quantity.unit | a unit for a weight, such as lb or kg, by its exact name; readQuantity reads words | "lbs"',
     ]);
     expect(exact({ value: 3, unit: "lb", of: "nitrogen" })).toEqual([
       'substance/unknown | quantity.of | a substance, such as N or product | "nitrogen"',
@@ -127,13 +127,13 @@ describe("the parts of a record", () => {
   test("a unit", () => {
     const unit = (input: unknown, expected: object = mass): readonly string[] =>
       read({ value: 3, unit: input }, expected);
-    const pounds = "a unit of mass, such as lb";
+    const pounds = "a unit for a weight, such as lb or kg";
     expect(unit(undefined)).toEqual([`missing | quantity.unit | ${pounds} | undefined`]);
     expect(unit(" ")).toEqual([`missing | quantity.unit | ${pounds} | " "`]);
     expect(unit(3)).toEqual([`type | quantity.unit | ${pounds} | 3`]);
     expect(unit("gal")).toEqual([`unit/mismatch | quantity.unit | ${pounds} | "gal"`]);
     expect(unit("oz", { dimension: "volume" })).toEqual([
-      'unit/mismatch | quantity.unit | a unit of volume, such as gal | "oz" => fl oz',
+      'unit/mismatch | quantity.unit | a unit for a volume, such as gal or L | "oz" => fl oz',
     ]);
     expect(unit("lbs")).toEqual([`unit/unknown | quantity.unit | ${pounds} | "lbs" => lb`]);
     expect(unit("xyz")).toEqual([`unit/unknown | quantity.unit | ${pounds} | "xyz"`]);
@@ -151,13 +151,13 @@ describe("the parts of a record", () => {
       `unit/unknown | quantity.unit | ${pounds}; multiply the value by 2240 and give lb, or read the text as a whole with parseQuantity | "long tons"`,
     ]);
     expect(unit("lb/100 gal", { dimension: "mass/volume" })).toEqual([
-      'unit/unknown | quantity.unit | a unit of mass/volume, such as lb/gal; divide the value by 100 and give lb/gal, or read the text as a whole with parseQuantity | "lb/100 gal"',
+      'unit/unknown | quantity.unit | a unit for a weight per volume, such as lb/gal or kg/L; divide the value by 100 and give lb/gal, or read the text as a whole with parseQuantity | "lb/100 gal"',
     ]);
     expect(unit("imp pt", { dimension: "volume" })).toEqual([
-      'unit/unknown | quantity.unit | a unit of volume, such as gal; divide the value by 8 and give imp gal, or read the text as a whole with parseQuantity | "imp pt"',
+      'unit/unknown | quantity.unit | a unit for a volume, such as gal or L; divide the value by 8 and give imp gal, or read the text as a whole with parseQuantity | "imp pt"',
     ]);
     expect(unit("lb/acre/yr", { dimension: "mass/area" })).toEqual([
-      'unit/unknown | quantity.unit | a unit of mass/area, such as lb/1000 ft2; months and years have no fixed length: give the amount alone, and the time as the period of a limit, per: "calendar year" | "lb/acre/yr"',
+      'unit/unknown | quantity.unit | a unit for a weight over an area, such as lb/1000 ft2 or kg/ha; months and years have no fixed length: give the amount alone, and the time as the period of a limit, per: "calendar year" | "lb/acre/yr"',
     ]);
   });
 
@@ -211,7 +211,7 @@ describe("the parts of a record", () => {
 describe("texts", () => {
   test("the problems of a text stand at the field, and a bound is held there", () => {
     expect(read("3 lbz", { ...mass, path: "bag" })).toEqual([
-      'unit/unknown | bag | a unit of mass, such as lb | "lbz" => lb',
+      'unit/unknown | bag | a unit for a weight, such as lb or kg | "lbz" => lb',
     ]);
     expect(read("0 lb", { ...mass, bound: "positive" })).toEqual(["range | quantity | more than zero | 0"]);
     expect(read("-1 lb", { ...mass, bound: "non-negative" })).toEqual([
@@ -263,7 +263,10 @@ describe("a schema", () => {
       { message: "quantity: expected a quantity, got undefined", path: [] },
     ]);
     expect(validate({ value: 3, unit: "gal", of: "N" }).issues).toEqual([
-      { message: 'unit: expected a unit of mass/area, such as lb/1000 ft2, got "gal"', path: ["unit"] },
+      {
+        message: 'unit: expected a unit for a weight over an area, such as lb/1000 ft2 or kg/ha, got "gal"',
+        path: ["unit"],
+      },
     ]);
     expect(validate("3 lb K/acre").issues?.[0]).toEqual({
       message: 'quantity: expected a quantity of N, got "K"',
@@ -280,7 +283,7 @@ describe("columns", () => {
     [{ ...from, numbers: [1, "2"] }, 'not-finite | numbers[1] | a finite number | "2"'],
     [{ numbers: [1], from: 3, to: "in" }, "type | from | the name of a unit, such as lb/acre | 3"],
     [{ numbers: [1], from: "ft", to: 3 }, "type | to | the name of a unit, such as kg/ha | 3"],
-    [{ numbers: [1], from: "ft", to: "lb" }, 'unit/mismatch | to | a unit of length, as ft is | "lb"'],
+    [{ numbers: [1], from: "ft", to: "lb" }, 'unit/mismatch | to | a unit for a length, as ft is | "lb"'],
   ])("%j", (input, problem) => {
     expect(told(() => convertedNumbers(input as never))).toEqual([problem]);
   });

@@ -181,14 +181,12 @@ describe("the algebra, by hand", () => {
   test("what it refuses", () => {
     const told = (call: () => unknown): readonly string[] =>
       problemsOf(call).map(({ code, path, expected, got }) => `${code} | ${path} | ${expected} | ${got}`);
-    const both = 'type | substance | two substances as texts | "N"';
+    const both = "type | substance | a substance as text | 3";
     expect(told(() => timesSubstance("N", 3 as never))).toEqual([both]);
     expect(told(() => perSubstance("N", 3 as never))).toEqual([both]);
     expect(told(() => timesSubstance(3 as never, "N"))).toEqual([
-      "type | substance | two substances as texts | 3",
+      "type | substance | a substance as text | 3",
     ]);
-    expect(told(() => perSubstance(3 as never, "N"))).toEqual([
-      "type | substance | two substances as texts | 3",
-    ]);
+    expect(told(() => perSubstance(3 as never, "N"))).toEqual(["type | substance | a substance as text | 3"]);
   });
 });

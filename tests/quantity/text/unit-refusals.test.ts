@@ -22,11 +22,65 @@ const refused = (rows: readonly Row[]): void => {
 const unit = "a unit, such as lb/1000 ft2";
 const several = (text: string): string => `${unit}; "${text}" could be several`;
 
+/** What is typed where a unit of another dimension is asked for. */
+const otherDimensions: readonly (readonly [
+  text: string,
+  dimension: string,
+  got: string,
+  expected: string,
+])[] = [
+  ["3 lb/acre", "volume/area", "lb/acre", "a unit for a volume over an area, such as gal/1000 ft2 or L/ha"],
+  ["3 oz", "volume", "oz", "a unit for a volume, such as gal or L => fl oz"],
+  [
+    "3 oz/M",
+    "volume/area",
+    "oz/M",
+    "a unit for a volume over an area, such as gal/1000 ft2 or L/ha => fl oz/1000 ft2",
+  ],
+  ["3 ft", "area", "ft", "a unit for an area, such as ft2 or m2 => ft2"],
+  ["3 in", "volume", "in", "a unit for a volume, such as gal or L => in3"],
+  ["3 m", "volume", "m", "a unit for a volume, such as gal or L => m3"],
+  ["3 cm", "area", "cm", "a unit for an area, such as ft2 or m2 => cm2"],
+  ["3 yards", "area", "yards", "a unit for an area, such as ft2 or m2 => yd2"],
+  ["40 lb/in2", "pressure", "lb/in2", "a unit for a pressure, such as psi or bar => psi"],
+  ["2 %", "length/length", "%", "a unit for a slope, such as % grade or in/ft => % grade"],
+  [
+    "3 lb/m",
+    "mass/area",
+    "lb/m",
+    "a unit for a weight over an area, such as lb/1000 ft2 or kg/ha => lb/1000 ft2",
+  ],
+  ["3 kg/m", "mass/area", "kg/m", "a unit for a weight over an area, such as lb/1000 ft2 or kg/ha => kg/m2"],
+  [
+    "3 gal",
+    "money:USD/area",
+    "gal",
+    "a unit for a cost over an area, such as money:USD/acre or money:USD/ha",
+  ],
+  ["3 gal", "1/time", "gal", "a unit for a number per time, such as 1/d"],
+  ["3 gal", "degree-days", "gal", "a unit for a sum of degree-days, such as °F d or °C d"],
+  ["3 gal", "temperature", "gal", "a unit for a temperature, such as °F or °C"],
+  [
+    "3 gal",
+    "temperature difference",
+    "gal",
+    "a unit for a temperature difference, such as °F diff or °C diff",
+  ],
+  ["3 gal", "length", "gal", "a unit for a length, such as ft or m"],
+  ["3 gal", "time", "gal", "a unit for a time, such as min or h"],
+  ["3 gal", "mass/mass", "gal", "a unit for a share by weight, such as % w/w or lb/US ton"],
+  ["3 gal", "volume/volume", "gal", "a unit for a share by volume, such as % v/v or fl oz/gal"],
+  ["3 gal", "mass/volume", "gal", "a unit for a weight per volume, such as lb/gal or kg/L"],
+  ["3 gal", "length/time", "gal", "a unit for a speed or a depth per time, such as mi/h or mm/h"],
+  ["3 gal", "count/area", "gal", "a unit for a count over an area, such as count/ft2 or count/m2"],
+  ["3 gal", "angle", "gal", "a unit for an angle, such as deg"],
+];
+
 describe("units", () => {
   test("what is no unit, with the one that is near", () => {
     refused([
       ["3 xyz", "unit/unknown", "xyz", unit],
-      ["3 xyz", "unit/unknown", "xyz", "a unit of mass, such as lb", { dimension: "mass" }],
+      ["3 xyz", "unit/unknown", "xyz", "a unit for a weight, such as lb or kg", { dimension: "mass" }],
       ["3 lbz", "unit/unknown", "lbz", `${unit} => lb`],
       ["3 lb/acer", "unit/unknown", "lb/acer", `${unit} => lb/acre`],
       ["3 lb/1.000 ft2", "unit/unknown", "lb/1.000 ft2", `${unit} => lb/1000 ft2`],
@@ -49,7 +103,7 @@ describe("units", () => {
         "3 ton",
         "unit/ambiguous",
         "ton",
-        'a unit of mass, such as lb; "ton" could be several ? US ton | tonne',
+        'a unit for a weight, such as lb or kg; "ton" could be several ? US ton | tonne',
         { dimension: "mass" },
       ],
       ["3 T/A", "unit/ambiguous", "T/A", `${several("T/A")} ? US ton/acre | tonne/acre | tbsp/acre`],
@@ -120,35 +174,8 @@ describe("units", () => {
   });
 
   test("a unit of another dimension, with the sister that is often meant", () => {
-    const rows: readonly (readonly [text: string, dimension: string, got: string, expected: string])[] = [
-      ["3 lb/acre", "volume/area", "lb/acre", "a unit of volume/area, such as gal/1000 ft2"],
-      ["3 oz", "volume", "oz", "a unit of volume, such as gal => fl oz"],
-      ["3 oz/M", "volume/area", "oz/M", "a unit of volume/area, such as gal/1000 ft2 => fl oz/1000 ft2"],
-      ["3 ft", "area", "ft", "a unit of area, such as ft2 => ft2"],
-      ["3 in", "volume", "in", "a unit of volume, such as gal => in3"],
-      ["3 m", "volume", "m", "a unit of volume, such as gal => m3"],
-      ["3 cm", "area", "cm", "a unit of area, such as ft2 => cm2"],
-      ["3 yards", "area", "yards", "a unit of area, such as ft2 => yd2"],
-      ["40 lb/in2", "pressure", "lb/in2", "a unit of pressure, such as psi => psi"],
-      ["2 %", "length/length", "%", "a unit of length/length, such as ft/ft => % grade"],
-      ["3 lb/m", "mass/area", "lb/m", "a unit of mass/area, such as lb/1000 ft2 => lb/1000 ft2"],
-      ["3 kg/m", "mass/area", "kg/m", "a unit of mass/area, such as lb/1000 ft2 => kg/m2"],
-      ["3 gal", "money:USD/area", "gal", "a unit of money:USD/area, such as money:USD/acre"],
-      ["3 gal", "1/time", "gal", "a unit of 1/time, such as 1/d"],
-      ["3 gal", "degree-days", "gal", "a unit of degree-days, such as °F d"],
-      ["3 gal", "temperature", "gal", "a unit of temperature, such as °F"],
-      ["3 gal", "temperature difference", "gal", "a unit of temperature difference, such as °F diff"],
-      ["3 gal", "length", "gal", "a unit of length, such as ft"],
-      ["3 gal", "time", "gal", "a unit of time, such as min"],
-      ["3 gal", "mass/mass", "gal", "a unit of mass/mass, such as lb/lb"],
-      ["3 gal", "volume/volume", "gal", "a unit of volume/volume, such as fl oz/gal"],
-      ["3 gal", "mass/volume", "gal", "a unit of mass/volume, such as lb/gal"],
-      ["3 gal", "length/time", "gal", "a unit of length/time, such as mi/h"],
-      ["3 gal", "count/area", "gal", "a unit of count/area, such as count/acre"],
-      ["3 gal", "angle", "gal", "a unit of angle, such as deg"],
-    ];
     refused(
-      rows.map(
+      otherDimensions.map(
         ([text, dimension, got, expected]): Row => [text, "unit/mismatch", got, expected, { dimension }],
       ),
     );

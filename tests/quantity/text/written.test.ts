@@ -134,7 +134,7 @@ describe("a quantity as people read it", () => {
       "type | options.locales | one of the fields unit, locale, maximumFractionDigits, significantDigits, unitDisplay, substance",
     ]);
     expect(told(3 as never)).toEqual(["type | options | a record of options"]);
-    expect(told({ unit: "gal" })).toEqual(["unit/mismatch | unit | a unit of mass, as lb is"]);
+    expect(told({ unit: "gal" })).toEqual(["unit/mismatch | unit | a unit for a weight, as lb is"]);
     expect(problemsOf(() => format(3 as never))[0]).toMatchObject({ code: "type", path: "quantity" });
   });
 });

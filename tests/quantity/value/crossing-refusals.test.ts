@@ -38,13 +38,13 @@ describe("what goes from one kind to another", () => {
     [
       "depthOf",
       () => depthOf(lb as never),
-      "unit/mismatch | volumePerArea | a quantity of volume/area, such as gal/1000 ft2 or L/m2 | 3 lb",
+      "unit/mismatch | volumePerArea | a volume over an area or a volume over an area and per time, such as 1 gal/1000 ft2 or 100 gal/acre/h | 3 lb",
     ],
     ["depthOf nothing", () => depthOf(undefined as never), `missing | volumePerArea | ${due} | undefined`],
     [
       "volumePerAreaOf",
       () => volumePerAreaOf(lb as never),
-      "unit/mismatch | depth | a quantity of length or of length/time, such as in or mm/h | 3 lb",
+      "unit/mismatch | depth | a length or a speed or a depth per time, such as 10 ft or 3 mi/h | 3 lb",
     ],
     [
       "volumePerAreaOf a stranger",
@@ -59,23 +59,23 @@ describe("what goes from one kind to another", () => {
     [
       "shareOf",
       () => shareOf(lb as never),
-      "unit/mismatch | fraction | a quantity of mass/mass, volume/volume or length/length | 3 lb",
+      "unit/mismatch | fraction | a share by weight, a share by volume or a slope, such as 24 % w/w, 0.25 % v/v or 5 % grade | 3 lb",
     ],
     ["shareOf nothing", () => shareOf(null as never), `type | fraction | ${due} | null`],
     [
       "fractionByWeight",
       () => fractionByWeight(share as never),
-      "unit/mismatch | share | a quantity of 1 | 24 % w/w of N/product",
+      "unit/mismatch | share | a share, such as 40 % or 0.4 | 24 % w/w of N/product",
     ],
     [
       "fractionByVolume",
       () => fractionByVolume(share as never),
-      "unit/mismatch | share | a quantity of 1 | 24 % w/w of N/product",
+      "unit/mismatch | share | a share, such as 40 % or 0.4 | 24 % w/w of N/product",
     ],
     [
       "weightPerVolumeOf, fraction",
       () => weightPerVolumeOf(lb as never, quantity(1, "kg/L") as never),
-      "unit/mismatch | fraction | a quantity of mass/mass | 3 lb",
+      "unit/mismatch | fraction | a share by weight, such as 24 % w/w or 20 lb/US ton | 3 lb",
     ],
     [
       "weightPerVolumeOf, less than none",
@@ -85,7 +85,7 @@ describe("what goes from one kind to another", () => {
     [
       "weightPerVolumeOf, density",
       () => weightPerVolumeOf(share, lb as never),
-      "unit/mismatch | density | a quantity of mass/volume | 3 lb",
+      "unit/mismatch | density | a weight per volume, such as 10 lb/gal or 1.2 kg/L | 3 lb",
     ],
     [
       "weightPerVolumeOf, of nothing",
@@ -100,7 +100,7 @@ describe("what goes from one kind to another", () => {
     [
       "weightFractionOf",
       () => weightFractionOf(lb as never, quantity(1, "kg/L")),
-      "unit/mismatch | weightPerVolume | a quantity of mass/volume | 3 lb",
+      "unit/mismatch | weightPerVolume | a weight per volume, such as 10 lb/gal or 1.2 kg/L | 3 lb",
     ],
     [
       "weightFractionOf, less than none",
@@ -110,7 +110,7 @@ describe("what goes from one kind to another", () => {
     [
       "weightFractionOf, density",
       () => weightFractionOf(quantity(1, "kg/L", "N"), lb as never),
-      "unit/mismatch | density | a quantity of mass/volume | 3 lb",
+      "unit/mismatch | density | a weight per volume, such as 10 lb/gal or 1.2 kg/L | 3 lb",
     ],
     [
       "weightFractionOf, of nothing",
@@ -125,12 +125,12 @@ describe("what goes from one kind to another", () => {
     [
       "temperatureDifference",
       () => temperatureDifference(lb as never, lb as never),
-      "unit/mismatch | warmer | a quantity of temperature | 3 lb",
+      "unit/mismatch | warmer | a temperature, such as 72 °F or 22 °C | 3 lb",
     ],
     [
       "temperatureDifference, cooler",
       () => temperatureDifference(quantity(3, "°C"), lb as never),
-      "unit/mismatch | cooler | a quantity of temperature | 3 lb",
+      "unit/mismatch | cooler | a temperature, such as 72 °F or 22 °C | 3 lb",
     ],
     [
       "temperatureDifference of two things",
@@ -158,7 +158,7 @@ describe("what goes from one kind to another", () => {
     [
       "min of two kinds",
       () => min([lb, quantity(1, "acre")] as never),
-      "unit/mismatch | items[1] | a quantity of mass | 1 acre",
+      "unit/mismatch | items[1] | a weight, such as 50 lb or 20 kg | 1 acre",
     ],
     [
       "max of two substances",

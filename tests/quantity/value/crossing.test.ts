@@ -48,7 +48,7 @@ describe("depth and volume per area", () => {
   });
 
   test("refuses", () => {
-    expect(() => depthOf(quantity(1, "lb/acre") as never)).toThrow(/volume\/area/);
+    expect(() => depthOf(quantity(1, "lb/acre") as never)).toThrow(/volume over an area/);
     expect(() => volumePerAreaOf(quantity(1, "acre") as never)).toThrow(/length/);
     expect(() => volumePerAreaOf(quantity(1, "in"), "wet" as "water")).toThrow(/substance/);
   });

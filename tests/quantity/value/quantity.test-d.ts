@@ -64,7 +64,7 @@ describe("what compiles", () => {
     expectTypeOf(quantity(1, system > 0 ? "lb/1000 ft2" : "kg/ha", "N")).toEqualTypeOf<
       Quantity<"mass/area", "N">
     >();
-    // @ts-expect-error one of the two is not a unit of mass
+    // @ts-expect-error one of the two is not a unit for a weight, such as lb or kg
     quantity(1, "lb").in(system > 0 ? "kg" : "L");
   });
 

@@ -46,38 +46,38 @@ describe("what a quantity refuses, and the next step", () => {
     [
       "another dimension",
       () => js(3, "lb").in("gal"),
-      'unit/mismatch | unit | a unit of mass, as lb is | "gal"',
+      'unit/mismatch | unit | a unit for a weight, as lb is | "gal"',
     ],
     ["no such unit to go to", () => js(3, "lb").in("gallon"), `unit/unknown | unit | ${unit} | "gallon"`],
     [
       "a number where a quantity is added",
       () => js(3, "lb").plus(2),
-      'type | other | a quantity of mass: quantity(2, unit), with a unit of unitsOf("mass") | 2',
+      "type | other | a weight, such as 50 lb or 20 kg, made by quantity(2, unit) | 2",
     ],
     [
       "a number by a share",
       () => expectQuantity(70, { dimension: "1" }, "share"),
-      'type | share | a share with its unit: quantity(70, "%") or quantity(0.7, "1") | 70',
+      'type | share | a share, such as 40 % or 0.4, made by quantity(40, "%") or quantity(0.4, "1") | 70',
     ],
     [
       "a number for money",
       () => expectQuantity(70, { dimension: "money:USD" }, "cost"),
-      `type | cost | ${due} | 70`,
+      "type | cost | an amount of money, such as 40 USD, made by quantity(70, unit) | 70",
     ],
     [
       "text for a quantity",
       () => expectQuantity("3 lb", { dimension: "mass" }, "bag"),
-      `type | bag | ${due}; parseQuantity and readQuantity read text | "3 lb"`,
+      'type | bag | a weight, such as 50 lb or 20 kg; parseQuantity and readQuantity read text | "3 lb"',
     ],
     [
       "nothing for a quantity",
       () => expectQuantity(undefined, { dimension: "mass" }, "bag"),
-      `missing | bag | ${due} | undefined`,
+      "missing | bag | a weight, such as 50 lb or 20 kg | undefined",
     ],
     [
       "another kind",
       () => expectQuantity(lb, { dimension: "area" }, "field"),
-      "unit/mismatch | field | a quantity of area | 3 lb",
+      "unit/mismatch | field | an area, such as 5000 ft2 or 500 m2 | 3 lb",
     ],
     [
       "a stranger's field",
@@ -137,12 +137,12 @@ describe("what a quantity refuses, and the next step", () => {
     [
       "times a quantity that goes with nothing",
       () => js(3, "lb").times(js(1, "psi")),
-      "unit/mismatch | other | a quantity that can multiply mass | 1 psi",
+      "unit/mismatch | other | a quantity that can multiply a weight | 1 psi",
     ],
     [
       "per a quantity that goes with nothing",
       () => js(3, "psi").per(js(1, "lb")),
-      "unit/mismatch | other | a quantity that can divide pressure | 1 lb",
+      "unit/mismatch | other | a quantity that can divide a pressure | 1 lb",
     ],
     [
       "times another substance",
@@ -179,7 +179,7 @@ describe("what a quantity refuses, and the next step", () => {
     [
       "a temperature added",
       () => js(20, "°C").plus(js(2, "°C")),
-      "unit/mismatch | other | a quantity of temperature difference | 2 °C",
+      "unit/mismatch | other | a temperature difference, such as 9 °F diff or 5 °C diff | 2 °C",
     ],
     [
       "a difference added of another substance",
@@ -194,7 +194,7 @@ describe("what a quantity refuses, and the next step", () => {
     [
       "compared with another kind",
       () => js(1, "lb").compare(js(1, "gal")),
-      "unit/mismatch | other | a quantity of mass | 1 gal",
+      "unit/mismatch | other | a weight, such as 50 lb or 20 kg | 1 gal",
     ],
   ])("%s", (_, call, problem) => {
     expect(told(call)).toEqual([problem]);
@@ -231,9 +231,11 @@ describe("what a quantity refuses, and the next step", () => {
   test("of several kinds", () => {
     const either = { dimensions: ["mass", "mass/area"] } as const;
     expect(told(() => expectAmount(js(3, "gal"), either, "dose"))).toEqual([
-      "unit/mismatch | dose | a quantity of mass or mass/area | 3 gal",
+      "unit/mismatch | dose | a weight or a weight over an area, such as 50 lb or 1 lb/1000 ft2 | 3 gal",
     ]);
-    expect(told(() => expectAmount(3, either, "dose"))).toEqual([`type | dose | ${due} | 3`]);
+    expect(told(() => expectAmount(3, either, "dose"))).toEqual([
+      "type | dose | a weight or a weight over an area, such as 50 lb or 1 lb/1000 ft2, made by quantity(3, unit) | 3",
+    ]);
     expect(told(() => expectAmount(lb, { dimensions: "mass" } as never, "dose"))).toEqual([
       'type | expected.dimensions | a list of dimensions | "mass"',
     ]);

@@ -67,13 +67,13 @@ const rows: readonly Refusal[] = [
     "a polygon of nothing",
     perimeter,
     [{ shape: "polygon" }],
-    ['missing shape.unit: a unit of length, such as "ft" [undefined]'],
+    ['missing shape.unit: a unit for a length, such as "ft" [undefined]'],
   ],
   [
     "a polygon by another unit",
     perimeter,
     [{ shape: "polygon", points, unit: 7 }],
-    ['type shape.unit: a unit of length, such as "ft" [7]'],
+    ['type shape.unit: a unit for a length, such as "ft" [7]'],
   ],
   [
     "a polygon with holes, of which only the edge counts",
@@ -160,7 +160,7 @@ const rows: readonly Refusal[] = [
     bufferArea,
     [{}],
     [
-      'missing unit: a unit of length, such as "ft" [undefined]',
+      'missing unit: a unit for a length, such as "ft" [undefined]',
       "missing edges: a list with at least one edge [undefined]",
     ],
   ],
@@ -168,7 +168,7 @@ const rows: readonly Refusal[] = [
     "a unit that is a number",
     bufferArea,
     [{ ...field, unit: 7 }],
-    ['type unit: a unit of length, such as "ft" [7]'],
+    ['type unit: a unit for a length, such as "ft" [7]'],
   ],
   ["no edges", bufferArea, [{ ...field, edges: [] }], ['missing edges: at least one edge ["an empty list"]']],
   [
@@ -267,7 +267,7 @@ const rows: readonly Refusal[] = [
       'type reductions[0]: a share, such as quantity(50, "%") [50]',
       "range reductions[1]: zero or more [-1 %]",
       "range reductions[2]: 100 % or less [101 %]",
-      "unit/mismatch reductions[3]: a quantity of 1 [3 ft]",
+      "unit/mismatch reductions[3]: a share, such as 40 % or 0.4 [3 ft]",
     ],
   ],
   [

@@ -184,7 +184,7 @@ const rows: readonly Refusal[] = [
     waterDose,
     [{ ...dose, concentration: 1 }],
     [
-      'type concentration: a quantity of mass/volume: quantity(1, unit), with a unit of unitsOf("mass/volume") [1]',
+      "type concentration: a weight per volume, such as 10 lb/gal or 1.2 kg/L, made by quantity(number, unit) [1]",
     ],
   ],
   [

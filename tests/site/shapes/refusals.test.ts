@@ -52,7 +52,7 @@ const rows: readonly Refusal[] = [
     "a rectangle of none",
     rectangleArea,
     [{ length: ft(0), width: quantity(1, "lb") }],
-    ["range length: more than zero [0 ft]", "unit/mismatch width: a quantity of length [1 lb]"],
+    ["range length: more than zero [0 ft]", "unit/mismatch width: a length, such as 10 ft or 3 m [1 lb]"],
   ],
   [
     "a rectangle too small for a number",
@@ -403,7 +403,12 @@ const rows: readonly Refusal[] = [
     [quantity(1, "acre", "seed")],
     ["substance/mismatch area: an area, which is of nothing [1 acre of seed]"],
   ],
-  ["a length for an area", circleDiameter, [ft(9)], ["unit/mismatch area: a quantity of area [9 ft]"]],
+  [
+    "a length for an area",
+    circleDiameter,
+    [ft(9)],
+    ["unit/mismatch area: an area, such as 5000 ft2 or 500 m2 [9 ft]"],
+  ],
   [
     "nothing for a length",
     rectangleLength,

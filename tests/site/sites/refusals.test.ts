@@ -45,7 +45,7 @@ const rows: readonly Refusal[] = [
     "a polygon by another unit",
     areaOfShape,
     [{ shape: "polygon", points: [], unit: 7 }],
-    ['type unit: a unit of length, such as "ft" [7]'],
+    ['type unit: a unit for a length, such as "ft" [7]'],
   ],
   [
     "an area of seed",

@@ -35,7 +35,12 @@ const rows: readonly Refusal[] = [
     [quantity(12, "%")],
     ['unit/mismatch slope: a grade: write "% grade" for rise over run, or the text "12 %" [12 %]'],
   ],
-  ["a length for a slope", slopeOf, [ft(3)], ["unit/mismatch slope: a quantity of length/length [3 ft]"]],
+  [
+    "a length for a slope",
+    slopeOf,
+    [ft(3)],
+    ["unit/mismatch slope: a slope, such as 5 % grade or 1 in/ft [3 ft]"],
+  ],
   ["a slope below level", slopeOf, [quantity(-1, "deg")], ["range slope: zero or more [-1 deg]"]],
   ["a grade below level", slopeOf, [quantity(-1, "% grade")], ["range slope: zero or more [-1 % grade]"]],
   ["a wall", slopeOf, [quantity(90, "deg")], ["range slope: less than 90 deg [90 deg]"]],

@@ -237,7 +237,7 @@ const rows: readonly Refusal[] = [
     [{ pace: { type: "pace-calibration" }, counts: 375 }],
     [
       "missing pace.pace: an estimate [undefined]",
-      'missing pace.walkError: a quantity, as quantity(3, "lb") makes [undefined]',
+      "missing pace.walkError: a share, such as 40 % or 0.4 [undefined]",
       "missing pace.walks: a finite number [undefined]",
     ],
   ],
@@ -286,10 +286,10 @@ const rows: readonly Refusal[] = [
     ],
   ],
   [
-    "corners in a unit of area",
+    "corners in a unit for an area, such as ft2 or m2",
     polygonArea,
     [square, "ft2"],
-    ["unit/mismatch unit: a quantity of length [1 ft2]"],
+    ["unit/mismatch unit: a length, such as 10 ft or 3 m [1 ft2]"],
   ],
   [
     "corners without a unit",
@@ -458,7 +458,7 @@ const rows: readonly Refusal[] = [
       "type rays[0]: a record with angle, distance [7]",
       'missing rays[1].angle: an angle, such as quantity(90, "deg") [undefined]',
       'missing rays[1].distance: a length, such as quantity(40, "ft") [undefined]',
-      "unit/mismatch rays[2].angle: a quantity of angle [1 ft]",
+      "unit/mismatch rays[2].angle: an angle, such as 30 deg [1 ft]",
       "range rays[2].distance: zero or more [-1 ft]",
     ],
   ],

@@ -168,16 +168,16 @@ const rows: readonly Refusal[] = [
     ],
   ],
   [
-    "a step of none, in a unit of length",
+    "a step of none, in a unit for a length, such as ft or m",
     dipTable,
     [{ tank: box, step: m(0), unit: "ft" }],
-    ["range step: more than zero [0 m]", "unit/mismatch unit: a quantity of volume [1 ft]"],
+    ["range step: more than zero [0 m]", "unit/mismatch unit: a volume, such as 2 gal or 8 L [1 ft]"],
   ],
   [
     "a unit that is a number",
     dipTable,
     [{ tank: box, step: m(0.1), unit: 7 }],
-    ['type unit: a unit of volume, such as "gal" [7]'],
+    ['type unit: a unit for a volume, such as "gal" [7]'],
   ],
   [
     "a step above the tank",

@@ -132,7 +132,7 @@ describe("the lime at hand", () => {
     [
       () => call.limeForDepth({ rate: lb(50), from: quantity(0, "in") }),
       "range from: expected more than zero, got 0 in",
-      record("missing to: expected a quantity, "),
+      record("missing to: expected a length, such as 10 ft or 3 m"),
     ],
   ]);
 });

@@ -138,7 +138,7 @@ const rows: readonly Refusal[] = [
     "a volume of active ingredient",
     productForActive,
     [{ active: quantity(1, "gal", "ai"), content }],
-    ["unit/mismatch active: a quantity of mass or mass/area [1 gal of ai]"],
+    ["unit/mismatch active: a weight or a weight over an area, such as 50 lb or 1 lb/1000 ft2 [1 gal of ai]"],
   ],
   [
     "less than no active ingredient for a product",
@@ -211,7 +211,9 @@ const rows: readonly Refusal[] = [
     "a length of product",
     activeInProduct,
     [{ product: quantity(1, "ft", "product"), content }],
-    ["unit/mismatch product: a quantity of mass or mass/area or volume or volume/area [1 ft of product]"],
+    [
+      "unit/mismatch product: a weight or a weight over an area or a volume or a volume over an area, such as 50 lb or 1 lb/1000 ft2 or 2 gal or 1 gal/1000 ft2 [1 ft of product]",
+    ],
   ],
   [
     "a weight of product by a content per volume",
@@ -373,7 +375,9 @@ const rows: readonly Refusal[] = [
     "what was put down before of another measure",
     asApplied,
     [{ used, area, limits: [{ ...limit, before: quantity(0, "lb/acre", "product") }] }],
-    ["unit/mismatch limits[0].before: a quantity of volume/area [0 lb/acre of product]"],
+    [
+      "unit/mismatch limits[0].before: a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha [0 lb/acre of product]",
+    ],
   ],
   [
     "a limit by weight of what was used by volume",

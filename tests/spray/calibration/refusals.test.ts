@@ -17,7 +17,7 @@ const course = quantity(100, "ft");
 const width = quantity(20, "in");
 
 const rows: readonly Refusal[] = [
-  ["nothing of a course", catchCourse, [{}], ["missing width: a quantity of length [undefined]"]],
+  ["nothing of a course", catchCourse, [{}], ["missing width: a length, such as 10 ft or 3 m [undefined]"]],
   [
     "a course of none, by other words",
     catchCourse,
@@ -55,7 +55,7 @@ const rows: readonly Refusal[] = [
     [
       "range catches[0]: more than zero [0 fl oz of water]",
       "substance/mismatch catches[1]: a quantity of spray, of water, or of undiluted product [1 fl oz of N]",
-      "missing catches[2]: a quantity of volume [undefined]",
+      "missing catches[2]: a volume, such as 2 gal or 8 L [undefined]",
     ],
   ],
   [
@@ -116,7 +116,7 @@ const rows: readonly Refusal[] = [
     "runs without a time",
     calibrationByCatch,
     [{ catches: [ounces(9)], area, times: [seconds(0)] }],
-    ["missing catchTime: a quantity of time [undefined]", "range times[0]: more than zero [0 s]"],
+    ["missing catchTime: a time, such as 20 min or 2 h [undefined]", "range times[0]: more than zero [0 s]"],
   ],
   [
     "errors by wrong words",
@@ -172,7 +172,7 @@ const rows: readonly Refusal[] = [
     rateControllerCheck,
     [{}],
     [
-      "missing displayed: a quantity of volume [undefined]",
+      "missing displayed: a volume, such as 2 gal or 8 L [undefined]",
       "missing measured: a measured volume [undefined]",
     ],
   ],
@@ -180,7 +180,10 @@ const rows: readonly Refusal[] = [
     "what is null of a controller",
     rateControllerCheck,
     [{ displayed: null, measured: null }],
-    ["missing displayed: a quantity of volume [null]", "missing measured: a measured volume [null]"],
+    [
+      "missing displayed: a volume, such as 2 gal or 8 L [null]",
+      "missing measured: a measured volume [null]",
+    ],
   ],
   [
     "nothing displayed or measured",
@@ -210,7 +213,7 @@ const rows: readonly Refusal[] = [
     usedBySightGauge,
     [{}],
     [
-      "missing before: a quantity of volume [undefined]",
+      "missing before: a volume, such as 2 gal or 8 L [undefined]",
       "missing after: the reading after the run [undefined]",
     ],
   ],
@@ -218,7 +221,10 @@ const rows: readonly Refusal[] = [
     "what is null of a sight gauge",
     usedBySightGauge,
     [{ before: null, after: null }],
-    ["missing before: a quantity of volume [null]", "missing after: the reading after the run [null]"],
+    [
+      "missing before: a volume, such as 2 gal or 8 L [null]",
+      "missing after: the reading after the run [null]",
+    ],
   ],
   [
     "a gauge below nothing",
@@ -243,8 +249,8 @@ const rows: readonly Refusal[] = [
     timeToFill,
     [{}],
     [
-      "missing volume: a quantity of volume [undefined]",
-      "missing flow: a quantity of volume/time [undefined]",
+      "missing volume: a volume, such as 2 gal or 8 L [undefined]",
+      "missing flow: a flow, such as 0.4 gal/min or 1.5 L/min [undefined]",
     ],
   ],
   [
@@ -259,7 +265,7 @@ const rows: readonly Refusal[] = [
     [{ volume: water(1), flow: quantity(1, "gal/min", "spray") }],
     ["substance/mismatch flow: a flow of water, as the jug holds [1 gal/min of spray]"],
   ],
-  ["nothing weighed", weighedCatch, [{}], ["missing full: a quantity of mass [undefined]"]],
+  ["nothing weighed", weighedCatch, [{}], ["missing full: a weight, such as 50 lb or 20 kg [undefined]"]],
   [
     "a weight of none",
     weighedCatch,

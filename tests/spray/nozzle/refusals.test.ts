@@ -77,7 +77,10 @@ const rows: readonly Refusal[] = [
     "no tip",
     flowAtPressure,
     [undefined, undefined],
-    ["missing tip: a rated tip [undefined]", "missing pressure: a quantity of pressure [undefined]"],
+    [
+      "missing tip: a rated tip [undefined]",
+      "missing pressure: a pressure, such as 40 psi or 3 bar [undefined]",
+    ],
   ],
   ["a tip that is null", flowAtPressure, [null, psi(40)], ["type tip: a rated tip [null]"]],
   ["a tip as a text", flowAtPressure, ["11004", psi(40)], ['type tip: a rated tip ["11004"]']],
@@ -93,7 +96,7 @@ const rows: readonly Refusal[] = [
     "a tip without one of its pressures",
     flowAtPressure,
     [{ ...tip, lowest: undefined }, psi(40)],
-    ["missing tip.lowest: a quantity of pressure [undefined]"],
+    ["missing tip.lowest: a pressure, such as 40 psi or 3 bar [undefined]"],
   ],
   [
     "a tip of nothing",
@@ -137,7 +140,7 @@ const rows: readonly Refusal[] = [
     "no flow for a pressure",
     pressureForFlow,
     [tip, undefined],
-    ["missing flow: a quantity of volume/time [undefined]"],
+    ["missing flow: a flow, such as 0.4 gal/min or 1.5 L/min [undefined]"],
   ],
   [
     "a flow of water of a tip of spray",
@@ -156,11 +159,11 @@ const rows: readonly Refusal[] = [
     pressureForSpeed,
     [{}],
     [
-      "missing pressure: a quantity of pressure [undefined]",
-      "missing from: a quantity of length/time [undefined]",
-      "missing to: a quantity of length/time [undefined]",
-      "missing lowest: a quantity of pressure [undefined]",
-      "missing highest: a quantity of pressure [undefined]",
+      "missing pressure: a pressure, such as 40 psi or 3 bar [undefined]",
+      "missing from: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
+      "missing to: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
+      "missing lowest: a pressure, such as 40 psi or 3 bar [undefined]",
+      "missing highest: a pressure, such as 40 psi or 3 bar [undefined]",
     ],
   ],
   [
@@ -189,8 +192,8 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       "missing output: a flow or a volume per area [undefined]",
-      "missing from: a quantity of pressure [undefined]",
-      "missing to: a quantity of pressure [undefined]",
+      "missing from: a pressure, such as 40 psi or 3 bar [undefined]",
+      "missing to: a pressure, such as 40 psi or 3 bar [undefined]",
     ],
   ],
   [
@@ -215,7 +218,7 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       "missing output: a flow or a volume per area [undefined]",
-      "missing from: a quantity of pressure [undefined]",
+      "missing from: a pressure, such as 40 psi or 3 bar [undefined]",
       "missing wanted: a flow or a volume per area [undefined]",
     ],
   ],
@@ -229,16 +232,18 @@ const rows: readonly Refusal[] = [
     "a volume per area for a flow",
     pressureForOutput,
     [{ output: gpm(1), from: psi(40), wanted: gpa(20) }],
-    ["unit/mismatch wanted: a quantity of volume/time, as the output [20 gal/acre of spray]"],
+    [
+      "unit/mismatch wanted: a flow, such as 0.4 gal/min or 1.5 L/min, as the output is [20 gal/acre of spray]",
+    ],
   ],
   [
     "nothing of one nozzle",
     nozzleWear,
     [{}],
     [
-      "missing caught: a quantity of volume [undefined]",
-      "missing time: a quantity of time [undefined]",
-      "missing rated: a quantity of volume/time [undefined]",
+      "missing caught: a volume, such as 2 gal or 8 L [undefined]",
+      "missing time: a time, such as 20 min or 2 h [undefined]",
+      "missing rated: a flow, such as 0.4 gal/min or 1.5 L/min [undefined]",
     ],
   ],
   [
@@ -265,7 +270,7 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       "missing catches: a list with at least one reading [undefined]",
-      "missing time: a quantity of time [undefined]",
+      "missing time: a time, such as 20 min or 2 h [undefined]",
       'missing divisor: one of "n", "n-1" [undefined]',
     ],
   ],
@@ -347,10 +352,10 @@ const rows: readonly Refusal[] = [
     pulseWidth,
     [{}],
     [
-      "missing full: a quantity of volume/time [undefined]",
-      "missing applicationVolume: a quantity of volume/area [undefined]",
-      "missing speed: a quantity of length/time [undefined]",
-      "missing width: a quantity of length [undefined]",
+      "missing full: a flow, such as 0.4 gal/min or 1.5 L/min [undefined]",
+      "missing applicationVolume: a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
+      "missing width: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -398,10 +403,10 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       "missing sizes: a list with at least one size [undefined]",
-      "missing pressure: a quantity of pressure [undefined]",
-      "missing applicationVolume: a quantity of volume/area [undefined]",
-      "missing speed: a quantity of length/time [undefined]",
-      "missing width: a quantity of length [undefined]",
+      "missing pressure: a pressure, such as 40 psi or 3 bar [undefined]",
+      "missing applicationVolume: a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
+      "missing width: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -430,9 +435,9 @@ const rows: readonly Refusal[] = [
     tipChoices,
     [{}],
     [
-      "missing applicationVolume: a quantity of volume/area [undefined]",
+      "missing applicationVolume: a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha [undefined]",
       "missing speeds: slowest, usual and fastest speed [undefined]",
-      "missing spacing: a quantity of length [undefined]",
+      "missing spacing: a length, such as 10 ft or 3 m [undefined]",
       "missing tips: tips, or the pressures of a series [undefined]",
     ],
   ],
@@ -447,9 +452,9 @@ const rows: readonly Refusal[] = [
     tipChoices,
     [{ ...job, speeds: {} }],
     [
-      "missing speeds.slowest: a quantity of length/time [undefined]",
-      "missing speeds.usual: a quantity of length/time [undefined]",
-      "missing speeds.fastest: a quantity of length/time [undefined]",
+      "missing speeds.slowest: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
+      "missing speeds.usual: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
+      "missing speeds.fastest: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
     ],
   ],
   [
@@ -478,8 +483,8 @@ const rows: readonly Refusal[] = [
     tipChoices,
     [{ ...job, pressures: {} }],
     [
-      "missing pressures.lowest: a quantity of pressure [undefined]",
-      "missing pressures.highest: a quantity of pressure [undefined]",
+      "missing pressures.lowest: a pressure, such as 40 psi or 3 bar [undefined]",
+      "missing pressures.highest: a pressure, such as 40 psi or 3 bar [undefined]",
     ],
   ],
   [
@@ -501,8 +506,8 @@ const rows: readonly Refusal[] = [
     [
       "type tips[0]: a tip [7]",
       "missing tips[1].code: a size of ISO 10625, such as 04 [undefined]",
-      "missing tips[1].lowest: a quantity of pressure [undefined]",
-      "missing tips[1].highest: a quantity of pressure [undefined]",
+      "missing tips[1].lowest: a pressure, such as 40 psi or 3 bar [undefined]",
+      "missing tips[1].highest: a pressure, such as 40 psi or 3 bar [undefined]",
       'missing tips[2].id: a text that names the tip [" "]',
       'type tips[2].code: a size of ISO 10625, such as 04 ["7"]',
     ],

@@ -12,9 +12,9 @@ const rows: readonly Refusal[] = [
     pumpCapacity,
     [{}],
     [
-      "missing applicationVolume: a quantity of volume/area; or give boom, the flow itself [undefined]",
-      "missing speed: a quantity of length/time; or give boom, the flow itself [undefined]",
-      "missing swath: a quantity of length; or give boom, the flow itself [undefined]",
+      "missing applicationVolume: a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha; or give boom, the flow itself [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h; or give boom, the flow itself [undefined]",
+      "missing swath: a length, such as 10 ft or 3 m; or give boom, the flow itself [undefined]",
       "missing tank: the volume of the tank [undefined]",
       "missing agitation: the share of the tank that is moved in a minute [undefined]",
       "missing reserve: a share for wear, 0 % for none [undefined]",
@@ -65,7 +65,7 @@ const rows: readonly Refusal[] = [
     "a boom that is a volume",
     pumpCapacity,
     [{ ...job, boom: quantity(10, "gal") }],
-    ["unit/mismatch boom: a quantity of volume/time [10 gal]"],
+    ["unit/mismatch boom: a flow, such as 0.4 gal/min or 1.5 L/min [10 gal]"],
   ],
 ];
 

@@ -44,9 +44,9 @@ const rows: readonly Refusal[] = [
     applicationVolume,
     [{}],
     [
-      "missing flow: a quantity of volume/time [undefined]",
-      "missing speed: a quantity of length/time [undefined]",
-      "missing width: a quantity of length [undefined]",
+      "missing flow: a flow, such as 0.4 gal/min or 1.5 L/min [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
+      "missing width: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -70,9 +70,9 @@ const rows: readonly Refusal[] = [
     applicationVolume,
     [{ flow: null, speed: null, width: null }],
     [
-      "missing flow: a quantity of volume/time [null]",
-      "missing speed: a quantity of length/time [null]",
-      "missing width: a quantity of length [null]",
+      "missing flow: a flow, such as 0.4 gal/min or 1.5 L/min [null]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [null]",
+      "missing width: a length, such as 10 ft or 3 m [null]",
     ],
   ],
   [
@@ -80,9 +80,9 @@ const rows: readonly Refusal[] = [
     nozzleFlow,
     [{}],
     [
-      "missing applicationVolume: a quantity of volume/area [undefined]",
-      "missing speed: a quantity of length/time [undefined]",
-      "missing width: a quantity of length [undefined]",
+      "missing applicationVolume: a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
+      "missing width: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -100,9 +100,9 @@ const rows: readonly Refusal[] = [
     travelSpeed,
     [{}],
     [
-      "missing flow: a quantity of volume/time [undefined]",
-      "missing applicationVolume: a quantity of volume/area [undefined]",
-      "missing width: a quantity of length [undefined]",
+      "missing flow: a flow, such as 0.4 gal/min or 1.5 L/min [undefined]",
+      "missing applicationVolume: a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha [undefined]",
+      "missing width: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -116,9 +116,9 @@ const rows: readonly Refusal[] = [
     sprayWidth,
     [{}],
     [
-      "missing flow: a quantity of volume/time [undefined]",
-      "missing applicationVolume: a quantity of volume/area [undefined]",
-      "missing speed: a quantity of length/time [undefined]",
+      "missing flow: a flow, such as 0.4 gal/min or 1.5 L/min [undefined]",
+      "missing applicationVolume: a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
     ],
   ],
   [
@@ -132,8 +132,8 @@ const rows: readonly Refusal[] = [
     bandFieldRate,
     [{}],
     [
-      "missing band: a quantity of length [undefined]",
-      "missing row: a quantity of length [undefined]",
+      "missing band: a length, such as 10 ft or 3 m [undefined]",
+      "missing row: a length, such as 10 ft or 3 m [undefined]",
       "missing rate: a rate per area [undefined]",
     ],
   ],
@@ -154,15 +154,17 @@ const rows: readonly Refusal[] = [
     "an amount in place of a rate",
     bandTreatedRate,
     [{ ...band, rate: quantity(1, "gal", "spray") }],
-    ["unit/mismatch rate: a quantity of mass/area or volume/area [1 gal of spray]"],
+    [
+      "unit/mismatch rate: a weight over an area or a volume over an area, such as 1 lb/1000 ft2 or 1 gal/1000 ft2 [1 gal of spray]",
+    ],
   ],
   [
     "nothing of the ground of bands",
     bandTreatedArea,
     [{}],
     [
-      "missing band: a quantity of length [undefined]",
-      "missing row: a quantity of length [undefined]",
+      "missing band: a length, such as 10 ft or 3 m [undefined]",
+      "missing row: a length, such as 10 ft or 3 m [undefined]",
       "missing area: an area [undefined]",
     ],
   ],
@@ -182,7 +184,7 @@ const rows: readonly Refusal[] = [
     "no density",
     densityConversionFactor,
     [undefined],
-    ["missing density: a quantity of mass/volume [undefined]"],
+    ["missing density: a weight per volume, such as 10 lb/gal or 1.2 kg/L [undefined]"],
   ],
   [
     "densities of none",
@@ -208,7 +210,7 @@ const rows: readonly Refusal[] = [
     [undefined, undefined],
     [
       "missing wanted: a flow or a volume per area [undefined]",
-      "missing density: a quantity of mass/volume [undefined]",
+      "missing density: a weight per volume, such as 10 lb/gal or 1.2 kg/L [undefined]",
     ],
   ],
   [
@@ -221,7 +223,9 @@ const rows: readonly Refusal[] = [
     "a volume for water",
     waterEquivalent,
     [quantity(1, "gal", "spray"), density],
-    ["unit/mismatch wanted: a quantity of volume/time or volume/area [1 gal of spray]"],
+    [
+      "unit/mismatch wanted: a flow or a volume over an area, such as 0.4 gal/min or 1 gal/1000 ft2 [1 gal of spray]",
+    ],
   ],
   [
     "nothing for a solution",
@@ -258,7 +262,9 @@ const rows: readonly Refusal[] = [
     "an amount of spray",
     asFinishedSpray,
     [quantity(20, "gal", "spray")],
-    ["unit/mismatch measured: a quantity of volume/area or volume/time [20 gal of spray]"],
+    [
+      "unit/mismatch measured: a volume over an area or a flow, such as 1 gal/1000 ft2 or 0.4 gal/min [20 gal of spray]",
+    ],
   ],
   [
     "a density that is none",
@@ -324,7 +330,7 @@ const rows: readonly Refusal[] = [
     groundSpeed,
     [{}],
     [
-      "missing course: a quantity of length [undefined]",
+      "missing course: a length, such as 10 ft or 3 m [undefined]",
       "missing times: a list with at least one reading [undefined]",
     ],
   ],
@@ -342,7 +348,7 @@ const rows: readonly Refusal[] = [
       'type average: one of "times", "speeds" ["median"]',
       "range course: more than zero [0 ft]",
       "range times[0]: more than zero [0 s]",
-      "missing times[1]: a quantity of time [undefined]",
+      "missing times[1]: a time, such as 20 min or 2 h [undefined]",
     ],
   ],
   [
@@ -350,8 +356,8 @@ const rows: readonly Refusal[] = [
     courseTime,
     [{}],
     [
-      "missing course: a quantity of length [undefined]",
-      "missing speed: a quantity of length/time [undefined]",
+      "missing course: a length, such as 10 ft or 3 m [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
     ],
   ],
   [
@@ -365,7 +371,7 @@ const rows: readonly Refusal[] = [
     widthPerNozzle,
     [{}],
     [
-      "missing row: a quantity of length [undefined]",
+      "missing row: a length, such as 10 ft or 3 m [undefined]",
       "missing nozzles: a whole number, 1 or more [undefined]",
     ],
   ],
@@ -381,7 +387,7 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       "missing nozzles: a whole number, 1 or more [undefined]",
-      "missing spacing: a quantity of length [undefined]",
+      "missing spacing: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -400,7 +406,10 @@ const rows: readonly Refusal[] = [
     "nothing of a fan",
     fanWidth,
     [{}],
-    ["missing angle: a quantity of angle [undefined]", "missing height: a quantity of length [undefined]"],
+    [
+      "missing angle: an angle, such as 30 deg [undefined]",
+      "missing height: a length, such as 10 ft or 3 m [undefined]",
+    ],
   ],
   [
     "a fan of no angle",
@@ -418,7 +427,10 @@ const rows: readonly Refusal[] = [
     "nothing of an overlap",
     fanOverlap,
     [{}],
-    ["missing fan: a quantity of length [undefined]", "missing spacing: a quantity of length [undefined]"],
+    [
+      "missing fan: a length, such as 10 ft or 3 m [undefined]",
+      "missing spacing: a length, such as 10 ft or 3 m [undefined]",
+    ],
   ],
   [
     "fans of none",
@@ -431,8 +443,8 @@ const rows: readonly Refusal[] = [
     boomHeight,
     [{}],
     [
-      "missing angle: a quantity of angle [undefined]",
-      "missing spacing: a quantity of length [undefined]",
+      "missing angle: an angle, such as 30 deg [undefined]",
+      "missing spacing: a length, such as 10 ft or 3 m [undefined]",
       "missing overlap: a share of the spacing, 0 % for fans that just meet [undefined]",
     ],
   ],
@@ -458,11 +470,11 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       "missing area: an area [undefined]",
-      "missing swath: a quantity of length [undefined]",
-      "missing speed: a quantity of length/time [undefined]",
+      "missing swath: a length, such as 10 ft or 3 m [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
       "missing efficiency: a share, 100 % for the theory [undefined]",
-      "missing applicationVolume: a quantity of volume/area [undefined]",
-      "missing capacity: a quantity of volume [undefined]",
+      "missing applicationVolume: a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha [undefined]",
+      "missing capacity: a volume, such as 2 gal or 8 L [undefined]",
       "missing refill: how long a trip to the fill takes, 0 min where it takes none [undefined]",
     ],
   ],

@@ -37,7 +37,7 @@ const rows: readonly Refusal[] = [
     spreadRate,
     [{}],
     [
-      "missing amount: a quantity of mass [undefined]",
+      "missing amount: a weight, such as 50 lb or 20 kg [undefined]",
       "missing area: a field of area; length and width; swath and distance; or swath, circumference and turns [undefined]",
     ],
   ],
@@ -63,13 +63,13 @@ const rows: readonly Refusal[] = [
     "a weight before alone",
     spreadRate,
     [{ area, before: lb(9) }],
-    ["missing after: a quantity of mass [undefined]"],
+    ["missing after: a weight, such as 50 lb or 20 kg [undefined]"],
   ],
   [
     "a weight after alone",
     spreadRate,
     [{ area, after: lb(9) }],
-    ["missing before: a quantity of mass [undefined]"],
+    ["missing before: a weight, such as 50 lb or 20 kg [undefined]"],
   ],
   [
     "as much after as before",
@@ -117,7 +117,7 @@ const rows: readonly Refusal[] = [
     targetCatch,
     [{}],
     [
-      "missing rate: a quantity of mass/area [undefined]",
+      "missing rate: a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha [undefined]",
       "missing area: a field of area; length and width; swath and distance; or swath, circumference and turns [undefined]",
     ],
   ],
@@ -189,7 +189,10 @@ const rows: readonly Refusal[] = [
     "nothing of a length of run",
     runLength,
     [{}],
-    ["missing area: a quantity of area [undefined]", "missing swath: a quantity of length [undefined]"],
+    [
+      "missing area: an area, such as 5000 ft2 or 500 m2 [undefined]",
+      "missing swath: a length, such as 10 ft or 3 m [undefined]",
+    ],
   ],
   [
     "a run on nothing",
@@ -202,10 +205,10 @@ const rows: readonly Refusal[] = [
     timedRate,
     [{}],
     [
-      "missing amount: a quantity of mass [undefined]",
-      "missing time: a quantity of time [undefined]",
-      "missing swath: a quantity of length [undefined]",
-      "missing speed: a quantity of length/time [undefined]",
+      "missing amount: a weight, such as 50 lb or 20 kg [undefined]",
+      "missing time: a time, such as 20 min or 2 h [undefined]",
+      "missing swath: a length, such as 10 ft or 3 m [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
     ],
   ],
   [
@@ -224,9 +227,9 @@ const rows: readonly Refusal[] = [
     targetDischarge,
     [{}],
     [
-      "missing rate: a quantity of mass/area [undefined]",
-      "missing swath: a quantity of length [undefined]",
-      "missing speed: a quantity of length/time [undefined]",
+      "missing rate: a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha [undefined]",
+      "missing swath: a length, such as 10 ft or 3 m [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
     ],
   ],
   [
@@ -245,9 +248,9 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       "missing feed: power-driven, gravity gate or ground-driven [undefined]",
-      "missing rate: a quantity of mass/area [undefined]",
-      "missing from: a quantity of length/time [undefined]",
-      "missing to: a quantity of length/time [undefined]",
+      "missing rate: a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha [undefined]",
+      "missing from: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
+      "missing to: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
     ],
   ],
   [
@@ -272,7 +275,7 @@ const rows: readonly Refusal[] = [
     "a rate that is none",
     rateAtSpeed,
     [{ rate: lb(3), from: mph(3), to: mph(4), feed: "gravity gate" }],
-    ["unit/mismatch rate: a quantity of mass/area [3 lb of product]"],
+    ["unit/mismatch rate: a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha [3 lb of product]"],
   ],
   [
     "nothing for a speed",
@@ -280,9 +283,9 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       "missing feed: power-driven, gravity gate or ground-driven [undefined]",
-      "missing rate: a quantity of mass/area [undefined]",
-      "missing from: a quantity of length/time [undefined]",
-      "missing target: a quantity of mass/area [undefined]",
+      "missing rate: a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha [undefined]",
+      "missing from: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
+      "missing target: a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha [undefined]",
     ],
   ],
   [
@@ -323,7 +326,9 @@ const rows: readonly Refusal[] = [
     "a target by volume for a rate by weight",
     speedForRate,
     [{ rate: target, from: mph(3), target: quantity(4, "gal/acre", "product"), feed: "power-driven" }],
-    ["unit/mismatch target: a quantity of mass/area [4 gal/acre of product]"],
+    [
+      "unit/mismatch target: a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha [4 gal/acre of product]",
+    ],
   ],
   [
     "nothing of catches",
@@ -391,9 +396,9 @@ const rows: readonly Refusal[] = [
       "missing timeError: a relative standard error, 0 % where there is none [undefined]",
       "missing swathError: a relative standard error, 0 % where there is none [undefined]",
       "missing speedError: a relative standard error, 0 % where there is none [undefined]",
-      "missing time: a quantity of time [undefined]",
-      "missing swath: a quantity of length [undefined]",
-      "missing speed: a quantity of length/time [undefined]",
+      "missing time: a time, such as 20 min or 2 h [undefined]",
+      "missing swath: a length, such as 10 ft or 3 m [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
     ],
   ],
   [
@@ -600,7 +605,10 @@ const rows: readonly Refusal[] = [
     "nothing of a bucket",
     bulkDensity,
     [{}],
-    ["missing amount: a quantity of mass [undefined]", "missing volume: a quantity of volume [undefined]"],
+    [
+      "missing amount: a weight, such as 50 lb or 20 kg [undefined]",
+      "missing volume: a volume, such as 2 gal or 8 L [undefined]",
+    ],
   ],
   [
     "an empty bucket",
@@ -613,8 +621,8 @@ const rows: readonly Refusal[] = [
     hopperLoad,
     [{}],
     [
-      "missing volume: a quantity of volume [undefined]",
-      "missing bulkDensity: a quantity of mass/volume [undefined]",
+      "missing volume: a volume, such as 2 gal or 8 L [undefined]",
+      "missing bulkDensity: a weight per volume, such as 10 lb/gal or 1.2 kg/L [undefined]",
     ],
   ],
   [
@@ -634,8 +642,8 @@ const rows: readonly Refusal[] = [
     hopperVolume,
     [{}],
     [
-      "missing load: a quantity of mass [undefined]",
-      "missing bulkDensity: a quantity of mass/volume [undefined]",
+      "missing load: a weight, such as 50 lb or 20 kg [undefined]",
+      "missing bulkDensity: a weight per volume, such as 10 lb/gal or 1.2 kg/L [undefined]",
     ],
   ],
   [
@@ -649,9 +657,9 @@ const rows: readonly Refusal[] = [
     loadCoverage,
     [{}],
     [
-      "missing load: a quantity of mass [undefined]",
-      "missing rate: a quantity of mass/area [undefined]",
-      "missing swath: a quantity of length [undefined]",
+      "missing load: a weight, such as 50 lb or 20 kg [undefined]",
+      "missing rate: a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha [undefined]",
+      "missing swath: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [

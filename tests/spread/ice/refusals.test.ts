@@ -24,7 +24,7 @@ const rows: readonly Refusal[] = [
     "a pavement that is a length",
     deicingRate,
     [{ pavement: quantity(3, "ft") }],
-    ["unit/mismatch pavement: a quantity of temperature [3 ft]"],
+    ["unit/mismatch pavement: a temperature, such as 72 °F or 22 °C [3 ft]"],
   ],
   [
     "other words",

@@ -53,7 +53,7 @@ const rows: readonly Refusal[] = [
     overlapDeposits,
     [pattern, {}],
     [
-      "missing swath: a quantity of length [undefined]",
+      "missing swath: a length, such as 10 ft or 3 m [undefined]",
       "missing driving: the choice one direction or back and forth [undefined]",
       "missing positions: pans, or a number of strips [undefined]",
     ],
@@ -129,7 +129,7 @@ const rows: readonly Refusal[] = [
     swathUniformity,
     [pattern, {}],
     [
-      "missing swath: a quantity of length [undefined]",
+      "missing swath: a length, such as 10 ft or 3 m [undefined]",
       "missing driving: the choice one direction or back and forth [undefined]",
       "missing positions: pans, or a number of strips [undefined]",
       "missing divisor: the choice n or n-1 [undefined]",
@@ -355,7 +355,12 @@ const rows: readonly Refusal[] = [
     [{ ...kernel, driving: "back and forth", firstPanM: "a" }],
     ['not-finite firstPanM: a finite number ["a"]'],
   ],
-  ["nothing of a rate", overlappedRate, [weighed, {}], ["missing swath: a quantity of length [undefined]"]],
+  [
+    "nothing of a rate",
+    overlappedRate,
+    [weighed, {}],
+    ["missing swath: a length, such as 10 ft or 3 m [undefined]"],
+  ],
   ["a rate on no swath", overlappedRate, [weighed, { swath: m(0) }], ["range swath: more than zero [0 m]"]],
   [
     "a rate without the area of a pan",
@@ -373,7 +378,7 @@ const rows: readonly Refusal[] = [
     "nothing of a volume",
     overlappedVolume,
     [poured, {}],
-    ["missing swath: a quantity of length [undefined]"],
+    ["missing swath: a length, such as 10 ft or 3 m [undefined]"],
   ],
   [
     "a volume of catches by weight",
@@ -388,7 +393,7 @@ const rows: readonly Refusal[] = [
     overlappedRateEstimate,
     [weighed, {}],
     [
-      "missing swath: a quantity of length [undefined]",
+      "missing swath: a length, such as 10 ft or 3 m [undefined]",
       "missing panAreaError: a relative standard error, 0 % where there is none [undefined]",
       "missing pattern.runs: two weighings or more: one has no spread [a list of 1]",
     ],

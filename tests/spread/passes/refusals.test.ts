@@ -13,7 +13,12 @@ const field = { length: ft(300), width: ft(150), swath: ft(10), strips: 1, along
 const mph = (value: number) => quantity(value, "mi/h");
 
 const rows: readonly Refusal[] = [
-  ["nothing of passes", passRates, [{}], ["missing rate: a quantity of mass/area [undefined]"]],
+  [
+    "nothing of passes",
+    passRates,
+    [{}],
+    ["missing rate: a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha [undefined]"],
+  ],
   [
     "no rate, no passes, no ground, no limit",
     passRates,
@@ -41,7 +46,10 @@ const rows: readonly Refusal[] = [
     "nothing of a side",
     passesFor,
     [{}],
-    ["missing side: a quantity of length [undefined]", "missing swath: a quantity of length [undefined]"],
+    [
+      "missing side: a length, such as 10 ft or 3 m [undefined]",
+      "missing swath: a length, such as 10 ft or 3 m [undefined]",
+    ],
   ],
   [
     "a side of none",
@@ -61,7 +69,7 @@ const rows: readonly Refusal[] = [
     "a drop spreader without an opening",
     spreadWidth,
     [{ kind: "drop" }],
-    ["missing opening: a quantity of length [undefined]"],
+    ["missing opening: a length, such as 10 ft or 3 m [undefined]"],
   ],
   [
     "a drop spreader with outlets",
@@ -93,7 +101,7 @@ const rows: readonly Refusal[] = [
     [{ kind: "outlets" }],
     [
       "missing outlets: a whole number, 1 or more [undefined]",
-      "missing spacing: a quantity of length [undefined]",
+      "missing spacing: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -119,9 +127,9 @@ const rows: readonly Refusal[] = [
     headerStrips,
     [{}],
     [
-      "missing length: a quantity of length [undefined]",
-      "missing width: a quantity of length [undefined]",
-      "missing swath: a quantity of length [undefined]",
+      "missing length: a length, such as 10 ft or 3 m [undefined]",
+      "missing width: a length, such as 10 ft or 3 m [undefined]",
+      "missing swath: a length, such as 10 ft or 3 m [undefined]",
       "missing strips: a whole number, 0 or more [undefined]",
       "missing along: perimeter or ends [undefined]",
     ],
@@ -162,8 +170,8 @@ const rows: readonly Refusal[] = [
     effectiveFieldCapacity,
     [{}],
     [
-      "missing swath: a quantity of length [undefined]",
-      "missing speed: a quantity of length/time [undefined]",
+      "missing swath: a length, such as 10 ft or 3 m [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
       "missing efficiency: a share, 100 % for the theory [undefined]",
     ],
   ],

@@ -113,10 +113,10 @@ const rows: readonly Refusal[] = [
     ['unit/unknown unit: a unit, such as g ["stone"]'],
   ],
   [
-    "a unit of time",
+    "a unit for a time, such as min or h",
     spreadPattern,
     [{ ...input, unit: "s" }],
-    ['unit/mismatch unit: a unit of mass, of volume, of volume per area, or of height in a tube ["s"]'],
+    ['unit/mismatch unit: a unit for a weight, a volume, a volume over an area, or a height in a tube ["s"]'],
   ],
   [
     "a unit that is a number",
@@ -141,7 +141,7 @@ const rows: readonly Refusal[] = [
     spreadPattern,
     [{ ...input, pans: {} }],
     [
-      "missing pans.spacing: a quantity of length [undefined]",
+      "missing pans.spacing: a length, such as 10 ft or 3 m [undefined]",
       "missing pans.left: how many pans stand left of the line [undefined]",
     ],
   ],
@@ -233,7 +233,7 @@ const rows: readonly Refusal[] = [
       "missing pattern.offsets: a list [undefined]",
       "missing pattern.catches: a list [undefined]",
       "missing pattern.runs: a list [undefined]",
-      "missing pattern.offsetUnit: a unit of length [undefined]",
+      "missing pattern.offsetUnit: a unit for a length [undefined]",
       "missing pattern.unit: a unit [undefined]",
       "missing pattern.of: a substance [undefined]",
     ],
@@ -243,7 +243,7 @@ const rows: readonly Refusal[] = [
     patternBalance,
     [{ ...pattern, offsetUnit: "lb", unit: "stone", of: "x y" }],
     [
-      'unit/mismatch pattern.offsetUnit: a unit of length ["lb"]',
+      'unit/mismatch pattern.offsetUnit: a unit for a length ["lb"]',
       'unit/unknown pattern.unit: a unit ["stone"]',
       'substance/unknown pattern.of: a substance ["x y"]',
     ],
@@ -253,7 +253,7 @@ const rows: readonly Refusal[] = [
     patternBalance,
     [{ ...pattern, offsetUnit: 1, unit: 2, of: 3 }],
     [
-      "unit/mismatch pattern.offsetUnit: a unit of length [1]",
+      "unit/mismatch pattern.offsetUnit: a unit for a length [1]",
       "unit/unknown pattern.unit: a unit [2]",
       "substance/unknown pattern.of: a substance [3]",
     ],
@@ -338,7 +338,7 @@ const rows: readonly Refusal[] = [
     swathFromThrow,
     [{}],
     [
-      "missing thrown: a quantity of length [undefined]",
+      "missing thrown: a length, such as 10 ft or 3 m [undefined]",
       "missing rule: one of half, shared strips, manure, slides [undefined]",
     ],
   ],
@@ -351,7 +351,7 @@ const rows: readonly Refusal[] = [
       'type rule: one of half, shared strips, manure, slides ["third"]',
     ],
   ],
-  ["nothing of a row", panRow, [{}], ["missing swath: a quantity of length [undefined]"]],
+  ["nothing of a row", panRow, [{}], ["missing swath: a length, such as 10 ft or 3 m [undefined]"]],
   [
     "a row of none",
     panRow,

@@ -23,7 +23,7 @@ const rows: readonly Refusal[] = [
     "a weight of clippings",
     clippingMass,
     [{ clippings: quantity(3, "kg"), dryMass, nitrogen }],
-    ["unit/mismatch clippings: a quantity of volume or volume/area [3 kg]"],
+    ["unit/mismatch clippings: a volume or a volume over an area, such as 2 gal or 1 gal/1000 ft2 [3 kg]"],
   ],
   [
     "less than no clippings",
@@ -53,7 +53,7 @@ const rows: readonly Refusal[] = [
     "a dry mass of another kind",
     clippingMass,
     [{ clippings, dryMass: quantity(60, "g"), nitrogen }],
-    ["unit/mismatch dryMass: a quantity of mass/volume [60 g]"],
+    ["unit/mismatch dryMass: a weight per volume, such as 10 lb/gal or 1.2 kg/L [60 g]"],
   ],
   [
     "no nitrogen in the clippings",
@@ -78,7 +78,7 @@ const rows: readonly Refusal[] = [
     clippingVolumeFor,
     [{}],
     [
-      "missing nitrogen: a quantity of mass/area [undefined]",
+      "missing nitrogen: a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha [undefined]",
       "missing dryMass: a grass of clippingDensities, or dry mass per volume [undefined]",
       "missing share: a share, such as 85 % [undefined]",
     ],
@@ -121,10 +121,10 @@ const rows: readonly Refusal[] = [
     growthRatio,
     [{ measured: {}, wanted: {} }],
     [
-      "missing measured.volume: a quantity of volume/area [undefined]",
-      "missing measured.time: a quantity of time [undefined]",
-      "missing wanted.volume: a quantity of volume/area [undefined]",
-      "missing wanted.time: a quantity of time [undefined]",
+      "missing measured.volume: a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha [undefined]",
+      "missing measured.time: a time, such as 20 min or 2 h [undefined]",
+      "missing wanted.volume: a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha [undefined]",
+      "missing wanted.time: a time, such as 20 min or 2 h [undefined]",
     ],
   ],
   [

@@ -54,8 +54,8 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       'missing pattern: one of "square", "triangular", "rectangular" [undefined]',
-      "missing spacing: a quantity of length [undefined]",
-      "missing diameter: a quantity of length [undefined]",
+      "missing spacing: a length, such as 10 ft or 3 m [undefined]",
+      "missing diameter: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -70,7 +70,7 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       'missing pattern: one of "square", "triangular", "rectangular" [undefined]',
-      "missing spacing: a quantity of length [undefined]",
+      "missing spacing: a length, such as 10 ft or 3 m [undefined]",
       "missing cover: a share, such as 85 % [undefined]",
     ],
   ],
@@ -173,7 +173,7 @@ const rows: readonly Refusal[] = [
     "a grid without a spacing",
     coverOverTime,
     [{ ...base, start: { pattern: "square", plug } }],
-    ["missing start.spacing: a quantity of length [undefined]"],
+    ["missing start.spacing: a length, such as 10 ft or 3 m [undefined]"],
   ],
   [
     "a grid by plants per area",
@@ -193,7 +193,7 @@ const rows: readonly Refusal[] = [
     "plants at random places without a number",
     coverOverTime,
     [{ ...base, start: { pattern: "random", plug } }],
-    ["missing start.plantsPerArea: a quantity of count/area [undefined]"],
+    ["missing start.plantsPerArea: a count over an area, such as 12 count/ft2 or 130 count/m2 [undefined]"],
   ],
   [
     "a map beside a grid",
@@ -211,7 +211,7 @@ const rows: readonly Refusal[] = [
     [
       "missing start.patches.covered: one figure a cell, 1 or 0 [undefined]",
       "missing start.patches.columns: a whole number [undefined]",
-      "missing start.patches.cell: a quantity of length [undefined]",
+      "missing start.patches.cell: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -282,9 +282,9 @@ const rows: readonly Refusal[] = [
     coverOverTime,
     [{ ...base, spread: {} }],
     [
-      "missing spread.low: a quantity of length/time [undefined]",
-      "missing spread.mid: a quantity of length/time [undefined]",
-      "missing spread.high: a quantity of length/time [undefined]",
+      "missing spread.low: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
+      "missing spread.mid: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
+      "missing spread.high: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
       "missing spread.source: who states it, in up to 400 letters [undefined]",
     ],
   ],
@@ -366,7 +366,7 @@ const rows: readonly Refusal[] = [
     [
       "range targets[0]: more than 0 % and at most 100 % [0 %]",
       "range targets[1]: more than 0 % and at most 100 % [101 %]",
-      'type targets[2]: a share with its unit: quantity(70, "%") or quantity(0.7, "1") [50]',
+      'type targets[2]: a share, such as 40 % or 0.4, made by quantity(40, "%") or quantity(0.4, "1") [50]',
     ],
   ],
   [
@@ -543,10 +543,10 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       'missing pattern: one of "square", "triangular", "rectangular" [undefined]',
-      "missing spacing: a quantity of length [undefined]",
+      "missing spacing: a length, such as 10 ft or 3 m [undefined]",
       "missing before: a share, such as 85 % [undefined]",
       "missing after: a share, such as 85 % [undefined]",
-      "missing time: a quantity of time [undefined]",
+      "missing time: a time, such as 20 min or 2 h [undefined]",
     ],
   ],
   [
@@ -571,9 +571,9 @@ const rows: readonly Refusal[] = [
     spreadRateFromPatch,
     [{}],
     [
-      "missing before: a quantity of area [undefined]",
-      "missing after: a quantity of area [undefined]",
-      "missing time: a quantity of time [undefined]",
+      "missing before: an area, such as 5000 ft2 or 500 m2 [undefined]",
+      "missing after: an area, such as 5000 ft2 or 500 m2 [undefined]",
+      "missing time: a time, such as 20 min or 2 h [undefined]",
     ],
   ],
   [

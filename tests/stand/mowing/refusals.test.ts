@@ -24,7 +24,7 @@ const rows: readonly Refusal[] = [
     "no cut and no share",
     mowAtHeight,
     [{ share: 0 }],
-    ["missing cut: a quantity of length [undefined]", "range share: more than 0 [0]"],
+    ["missing cut: a length, such as 10 ft or 3 m [undefined]", "range share: more than 0 [0]"],
   ],
   ["a share of one", growthBetweenMowings, [{ cut, share: 1 }], ["range share: less than 1 [1]"]],
   [
@@ -39,7 +39,10 @@ const rows: readonly Refusal[] = [
     "no heights",
     leafRemoved,
     [{}],
-    ["missing standing: a quantity of length [undefined]", "missing cut: a quantity of length [undefined]"],
+    [
+      "missing standing: a length, such as 10 ft or 3 m [undefined]",
+      "missing cut: a length, such as 10 ft or 3 m [undefined]",
+    ],
   ],
   [
     "heights of nothing",
@@ -57,7 +60,10 @@ const rows: readonly Refusal[] = [
     "nothing to bring down",
     cutsToHeight,
     [{}],
-    ["missing standing: a quantity of length [undefined]", "missing cut: a quantity of length [undefined]"],
+    [
+      "missing standing: a length, such as 10 ft or 3 m [undefined]",
+      "missing cut: a length, such as 10 ft or 3 m [undefined]",
+    ],
   ],
   ["a share past all", cutsToHeight, [{ cut, standing, share: 1 }], ["range share: less than 1 [1]"]],
   [
@@ -71,9 +77,9 @@ const rows: readonly Refusal[] = [
     shootGrowth,
     [{}],
     [
-      "missing cut: a quantity of length [undefined]",
-      "missing standing: a quantity of length [undefined]",
-      "missing time: a quantity of time [undefined]",
+      "missing cut: a length, such as 10 ft or 3 m [undefined]",
+      "missing standing: a length, such as 10 ft or 3 m [undefined]",
+      "missing time: a time, such as 20 min or 2 h [undefined]",
     ],
   ],
   [
@@ -93,9 +99,9 @@ const rows: readonly Refusal[] = [
     frequencyOfClip,
     [{}],
     [
-      "missing speed: a quantity of length/time [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
       "missing blades: a whole number [undefined]",
-      "missing reelSpeed: a quantity of 1/time [undefined]",
+      "missing reelSpeed: a number per time, such as 3 1/d [undefined]",
     ],
   ],
   [
@@ -132,16 +138,16 @@ const rows: readonly Refusal[] = [
     "a speed that is a length",
     frequencyOfClip,
     [{ speed: quantity(5, "m"), blades: 7, reelSpeed }],
-    ["unit/mismatch speed: a quantity of length/time [5 m]"],
+    ["unit/mismatch speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [5 m]"],
   ],
   [
     "nothing for the reel speed",
     reelSpeedFor,
     [{}],
     [
-      "missing speed: a quantity of length/time [undefined]",
+      "missing speed: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
       "missing blades: a whole number [undefined]",
-      "missing clip: a quantity of length [undefined]",
+      "missing clip: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -155,9 +161,9 @@ const rows: readonly Refusal[] = [
     mowingSpeedFor,
     [{}],
     [
-      "missing reelSpeed: a quantity of 1/time [undefined]",
+      "missing reelSpeed: a number per time, such as 3 1/d [undefined]",
       "missing blades: a whole number [undefined]",
-      "missing clip: a quantity of length [undefined]",
+      "missing clip: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -177,8 +183,8 @@ const rows: readonly Refusal[] = [
     mowingInterval,
     [{}],
     [
-      "missing cut: a quantity of length [undefined]",
-      "missing growth: a quantity of length/time [undefined]",
+      "missing cut: a length, such as 10 ft or 3 m [undefined]",
+      "missing growth: a speed or a depth per time, such as 3 mi/h or 5 mm/h [undefined]",
     ],
   ],
   [

@@ -35,7 +35,7 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       'missing pattern: one of "square", "triangular", "rectangular" [undefined]',
-      "missing spacing: a quantity of length [undefined]",
+      "missing spacing: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -54,7 +54,7 @@ const rows: readonly Refusal[] = [
     "a rectangle without rows",
     plantsPerArea,
     [{ pattern: "rectangular", spacing }],
-    ["missing rowSpacing: a quantity of length [undefined]"],
+    ["missing rowSpacing: a length, such as 10 ft or 3 m [undefined]"],
   ],
   [
     "rows of a triangle",
@@ -74,7 +74,7 @@ const rows: readonly Refusal[] = [
     "no spacing of rows",
     staggeredRowSpacing,
     [undefined],
-    ["missing spacing: a quantity of length [undefined]"],
+    ["missing spacing: a length, such as 10 ft or 3 m [undefined]"],
   ],
   ["a spacing of nothing", staggeredRowSpacing, [inches(0)], ["range spacing: more than zero [0 in]"]],
   [
@@ -83,7 +83,7 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       'missing pattern: one of "square", "triangular" [undefined]',
-      "missing plantsPerArea: a quantity of count/area [undefined]",
+      "missing plantsPerArea: a count over an area, such as 12 count/ft2 or 130 count/m2 [undefined]",
     ],
   ],
   [
@@ -103,9 +103,9 @@ const rows: readonly Refusal[] = [
     plantsFor,
     [{}],
     [
-      "missing area: a quantity of area [undefined]",
+      "missing area: an area, such as 5000 ft2 or 500 m2 [undefined]",
       'missing pattern: one of "square", "triangular", "rectangular" [undefined]',
-      "missing spacing: a quantity of length [undefined]",
+      "missing spacing: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -134,8 +134,8 @@ const rows: readonly Refusal[] = [
     plugsFromSod,
     [{ piece: {}, plug: {} }],
     [
-      "missing piece.length: a quantity of length [undefined]",
-      "missing piece.width: a quantity of length [undefined]",
+      "missing piece.length: a length, such as 10 ft or 3 m [undefined]",
+      "missing piece.width: a length, such as 10 ft or 3 m [undefined]",
       "missing plug: side for a square plug, or diameter for a round one [a record]",
     ],
   ],
@@ -185,7 +185,10 @@ const rows: readonly Refusal[] = [
     "nothing of an order",
     sodOrder,
     [{}],
-    ["missing area: a quantity of area [undefined]", "missing waste: a share, such as 85 % [undefined]"],
+    [
+      "missing area: an area, such as 5000 ft2 or 500 m2 [undefined]",
+      "missing waste: a share, such as 85 % [undefined]",
+    ],
   ],
   [
     "waste below nothing",
@@ -233,7 +236,7 @@ const rows: readonly Refusal[] = [
     "a piece that has no width",
     sodOrder,
     [{ area, waste: percent(5), piece: { length: inches(9) } }],
-    ["missing piece.width: a quantity of length [undefined]"],
+    ["missing piece.width: a length, such as 10 ft or 3 m [undefined]"],
   ],
   ["a bushel of nobody", sprigBushelsOf, ["Ohio"], ['type name: one of "US", "Georgia", "Texas" ["Ohio"]']],
   [
@@ -241,9 +244,9 @@ const rows: readonly Refusal[] = [
     sprigsFor,
     [{}],
     [
-      "missing area: a quantity of area [undefined]",
+      "missing area: an area, such as 5000 ft2 or 500 m2 [undefined]",
       "missing rate: bushels per area, such as 400 count/acre, or a volume per area [undefined]",
-      "missing bushel: a quantity of volume [undefined]",
+      "missing bushel: a volume, such as 2 gal or 8 L [undefined]",
     ],
   ],
   [
@@ -262,19 +265,25 @@ const rows: readonly Refusal[] = [
     "sprigs by weight",
     sprigsFor,
     [{ area, rate: quantity(5, "lb/acre"), bushel }],
-    ["unit/mismatch rate: a quantity of count/area or volume/area [5 lb/acre]"],
+    [
+      "unit/mismatch rate: a count over an area or a volume over an area, such as 12 count/ft2 or 1 gal/1000 ft2 [5 lb/acre]",
+    ],
   ],
   [
     "sprigs per pound",
     sprigsFor,
     [{ area, rate: quantity(5, "count/lb"), bushel }],
-    ["unit/mismatch rate: a quantity of count/area or volume/area [5 count/lb]"],
+    [
+      "unit/mismatch rate: a count over an area or a volume over an area, such as 12 count/ft2 or 1 gal/1000 ft2 [5 count/lb]",
+    ],
   ],
   [
     "a rate that is null",
     sprigsFor,
     [{ area, rate: null, bushel }],
-    ['type rate: a quantity, as quantity(3, "lb") makes [null]'],
+    [
+      "type rate: a count over an area or a volume over an area, such as 12 count/ft2 or 1 gal/1000 ft2, made by quantity(number, unit) [null]",
+    ],
   ],
   [
     "a bushel of nothing",
@@ -287,7 +296,7 @@ const rows: readonly Refusal[] = [
     nurseryArea,
     [{}],
     [
-      "missing area: a quantity of area [undefined]",
+      "missing area: an area, such as 5000 ft2 or 500 m2 [undefined]",
       "missing expansion: area planted by area harvested [undefined]",
     ],
   ],

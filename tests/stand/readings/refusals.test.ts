@@ -25,7 +25,7 @@ const rows: readonly Refusal[] = [
     [
       'missing up: at least one roll ["an empty list"]',
       "range down[1]: more than zero [0 ft]",
-      "unit/mismatch down[2]: a quantity of length [9 lb]",
+      "unit/mismatch down[2]: a length, such as 10 ft or 3 m [9 lb]",
     ],
   ],
   [
@@ -91,8 +91,8 @@ const rows: readonly Refusal[] = [
     pestDensity,
     [{ counts, core, threshold: {} }],
     [
-      "missing threshold.low: a quantity of count/area [undefined]",
-      "missing threshold.high: a quantity of count/area [undefined]",
+      "missing threshold.low: a count over an area, such as 12 count/ft2 or 130 count/m2 [undefined]",
+      "missing threshold.high: a count over an area, such as 12 count/ft2 or 130 count/m2 [undefined]",
       "missing threshold.source: who states it, in up to 400 letters [undefined]",
     ],
   ],
@@ -106,13 +106,13 @@ const rows: readonly Refusal[] = [
     "a threshold per mass",
     pestDensity,
     [{ counts, core, threshold: { low: perFoot(5), high: quantity(9, "count/lb"), source } }],
-    ["unit/mismatch threshold.high: a quantity of count/area [9 count/lb]"],
+    ["unit/mismatch threshold.high: a count over an area, such as 12 count/ft2 or 130 count/m2 [9 count/lb]"],
   ],
   [
     "a confidence that is a length",
     pestDensity,
     [{ counts, core, confidence: ft(1) }],
-    ["unit/mismatch confidence: a quantity of 1 [1 ft]"],
+    ["unit/mismatch confidence: a share, such as 40 % or 0.4 [1 ft]"],
   ],
   [
     "a confidence of all",

@@ -87,7 +87,7 @@ const rows: readonly Refusal[] = [
     "a share by volume",
     pureLiveSeed,
     [{ ...lot, purity: quantity(98, "% w/w") }],
-    ["unit/mismatch purity: a quantity of 1 [98 % w/w]"],
+    ["unit/mismatch purity: a share, such as 40 % or 0.4 [98 % w/w]"],
   ],
   [
     "nothing of bulk seed",
@@ -147,7 +147,7 @@ const rows: readonly Refusal[] = [
     "a volume of seed",
     pureLiveSeedIn,
     [{ seed: quantity(1, "L", "seed"), lot }],
-    ["unit/mismatch seed: a quantity of mass or mass/area [1 L of seed]"],
+    ["unit/mismatch seed: a weight or a weight over an area, such as 50 lb or 1 lb/1000 ft2 [1 L of seed]"],
   ],
   [
     "no price",
@@ -176,19 +176,23 @@ const rows: readonly Refusal[] = [
     "a price per liter",
     pricePerPureLiveSeed,
     [{ price: quantity(2, "money:EUR/L", "none/seed"), lot }],
-    ["unit/mismatch price: a quantity of money:EUR/mass [2 money:EUR/L of none/seed]"],
+    [
+      "unit/mismatch price: a price per weight, such as 1.2 EUR/lb or 2.5 EUR/kg [2 money:EUR/L of none/seed]",
+    ],
   ],
   [
     "a price that is a number",
     pricePerPureLiveSeed,
     [{ price: 2, lot }],
-    ['type price: a quantity, as quantity(3, "lb") makes [2]'],
+    ["type price: a price per weight, such as 1.2 USD/lb or 2.5 USD/kg, made by quantity(2, unit) [2]"],
   ],
   [
     "a price that is null",
     pricePerPureLiveSeed,
     [{ price: null, lot }],
-    ['type price: a quantity, as quantity(3, "lb") makes [null]'],
+    [
+      "type price: a price per weight, such as 1.2 USD/lb or 2.5 USD/kg, made by quantity(number, unit) [null]",
+    ],
   ],
   [
     "a grass that is not counted",
@@ -204,7 +208,7 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       "missing rate: a rate of seed or of pure live seed [undefined]",
-      "missing seedsPerMass: a quantity of count/mass [undefined]",
+      "missing seedsPerMass: a count per weight, such as 200000 count/lb or 450 count/g [undefined]",
     ],
   ],
   [
@@ -229,15 +233,17 @@ const rows: readonly Refusal[] = [
     "a rate that is null",
     seedsPerArea,
     [{ rate: null, seedsPerMass: each }],
-    ['type rate: a quantity, as quantity(3, "lb") makes [null]'],
+    [
+      "type rate: a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha, made by quantity(number, unit) [null]",
+    ],
   ],
   [
     "nothing for a rate",
     seedingRate,
     [{}],
     [
-      "missing liveSeeds: a quantity of count/area [undefined]",
-      "missing seedsPerMass: a quantity of count/mass [undefined]",
+      "missing liveSeeds: a count over an area, such as 12 count/ft2 or 130 count/m2 [undefined]",
+      "missing seedsPerMass: a count per weight, such as 200000 count/lb or 450 count/g [undefined]",
     ],
   ],
   [
@@ -255,7 +261,7 @@ const rows: readonly Refusal[] = [
     [
       "missing rate: a rate of seed or of pure live seed [undefined]",
       "missing lot: a seed lot, or its pure live seed [undefined]",
-      "missing seedsPerMass: a quantity of count/mass [undefined]",
+      "missing seedsPerMass: a count per weight, such as 200000 count/lb or 450 count/g [undefined]",
       "missing emergence: a record with share, source [undefined]",
     ],
   ],
@@ -306,7 +312,7 @@ const rows: readonly Refusal[] = [
     [
       "missing components[0].name: the name of a kind [undefined]",
       "missing components[0].byWeight: a share, such as 85 % [undefined]",
-      "missing components[0].seedsPerMass: a quantity of count/mass [undefined]",
+      "missing components[0].seedsPerMass: a count per weight, such as 200000 count/lb or 450 count/g [undefined]",
       "range components[1].byWeight: more than 0 % and at most 100 % [0 %]",
     ],
   ],
@@ -378,7 +384,7 @@ const rows: readonly Refusal[] = [
       "missing components[1].germination: germination, or viable from a tetrazolium test [undefined]",
       "range otherCrop: 0 to 100 % [-1 %]",
       "range inert: 0 to 100 % [101 %]",
-      'type weeds: a share with its unit: quantity(70, "%") or quantity(0.7, "1") [5]',
+      'type weeds: a share, such as 40 % or 0.4, made by quantity(40, "%") or quantity(0.4, "1") [5]',
     ],
   ],
   [
@@ -411,7 +417,7 @@ const rows: readonly Refusal[] = [
     seedOrder,
     [{}],
     [
-      "missing area: a quantity of area [undefined]",
+      "missing area: an area, such as 5000 ft2 or 500 m2 [undefined]",
       "missing rate: a rate of seed or of pure live seed [undefined]",
     ],
   ],

@@ -22,7 +22,7 @@ const rows: readonly Refusal[] = [
     [{}],
     [
       "missing spacing: spacing along and across, or holesPerArea [undefined]",
-      "missing diameter: a quantity of length [undefined]",
+      "missing diameter: a length, such as 10 ft or 3 m [undefined]",
       'missing measured: one of "inside", "outside" [undefined]',
     ],
   ],
@@ -37,8 +37,8 @@ const rows: readonly Refusal[] = [
     coringImpact,
     [{ ...pass, spacing: {} }],
     [
-      "missing spacing.along: a quantity of length [undefined]",
-      "missing spacing.across: a quantity of length [undefined]",
+      "missing spacing.along: a length, such as 10 ft or 3 m [undefined]",
+      "missing spacing.across: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -105,10 +105,10 @@ const rows: readonly Refusal[] = [
     [
       "range passes[0].times: a whole number, 1 or more [0]",
       "missing passes[1].spacing: spacing along and across, or holesPerArea [undefined]",
-      "missing passes[1].diameter: a quantity of length [undefined]",
+      "missing passes[1].diameter: a length, such as 10 ft or 3 m [undefined]",
       'missing passes[1].measured: one of "inside", "outside" [undefined]',
       "range passes[2].spacing.along: more than zero [0 in]",
-      "missing passes[2].spacing.across: a quantity of length [undefined]",
+      "missing passes[2].spacing.across: a length, such as 10 ft or 3 m [undefined]",
     ],
   ],
   [
@@ -154,7 +154,7 @@ const rows: readonly Refusal[] = [
     topdressing,
     [{}],
     [
-      "missing area: a quantity of area [undefined]",
+      "missing area: an area, such as 5000 ft2 or 500 m2 [undefined]",
       "missing depth: the depth of the layer, or perArea [undefined]",
     ],
   ],
@@ -187,7 +187,7 @@ const rows: readonly Refusal[] = [
     sandForOrganicMatter,
     [{}],
     [
-      "missing clippings: a quantity of volume/area [undefined]",
+      "missing clippings: a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha [undefined]",
       "missing organicMatter: a share, such as 85 % [undefined]",
     ],
   ],
@@ -231,7 +231,10 @@ const rows: readonly Refusal[] = [
     "nothing of verticutting",
     verticuttingImpact,
     [{}],
-    ["missing blade: a quantity of length [undefined]", "missing spacing: a quantity of length [undefined]"],
+    [
+      "missing blade: a length, such as 10 ft or 3 m [undefined]",
+      "missing spacing: a length, such as 10 ft or 3 m [undefined]",
+    ],
   ],
   [
     "blades that touch",

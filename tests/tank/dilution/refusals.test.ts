@@ -151,7 +151,7 @@ const rows: readonly Refused[] = [
   [made({ product: undefined }), "missing", "product", "an amount of product"],
   [made({ finished: undefined }), "missing", "finished", "a volume of spray"],
   [made({ finished: quantity(0, "gal", "spray") }), "range", "finished", "more than zero"],
-  [made({ finished: quantity(1, "lb", "spray") }), "unit/mismatch", "finished", "volume"],
+  [made({ finished: quantity(1, "lb", "spray") }), "unit/mismatch", "finished", "a volume"],
   [
     made({ finished: quantity(1, "gal", "spray") }),
     "infeasible",

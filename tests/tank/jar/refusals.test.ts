@@ -19,7 +19,7 @@ const test0 = (change: object) => () =>
 const one = (change: object) => test0({ products: [{ ...liquid, ...change }] });
 
 const rows: readonly Refused[] = [
-  [test0({ jar: undefined }), "missing", "jar", "quantity"],
+  [test0({ jar: undefined }), "missing", "jar", "a volume"],
   [test0({ jar: quantity(1, "L", "water") }), "substance/mismatch", "jar", "spray"],
   [test0({ stand: "Ohio" }), "type", "stand", '"Utah State"'],
   [test0({ mixingOrder: "ohio" }), "type", "mixingOrder", '"consensus" or the id of a published mixingOrder'],

@@ -175,14 +175,14 @@ const rows: readonly Refused[] = [
     mix({ increment: { unit: "fl oz", step: 1 } }),
     "unit/mismatch",
     "products[0].increment.unit",
-    "a unit of mass",
+    "a unit for a weight, such as lb or kg",
   ],
   [mix({}, { increments: 7 }), "type", "increments", "a measuring increment for dry, for liquid, or both"],
   [
     mix({}, { increments: { dry: { unit: "pt", step: 1 } } }),
     "unit/mismatch",
     "increments.dry.unit",
-    "a unit of mass",
+    "a unit for a weight, such as lb or kg",
   ],
   [
     mix({}, { increments: { liquid: { unit: "fl oz", step: -1 } } }),
@@ -195,7 +195,7 @@ const rows: readonly Refused[] = [
   [mix({ least: 7 }), "type", "products[0].least", "record"],
   [mix({ least: { value: 1, unit: "lb", per: "load" } }), "type", "products[0].least.per", "unit"],
   [mix({ least: { value: 0, unit: "lb" } }), "range", "products[0].least", "zero"],
-  [mix({ least: { value: 1, unit: "pt" } }), "unit/mismatch", "products[0].least", "mass"],
+  [mix({ least: { value: 1, unit: "pt" } }), "unit/mismatch", "products[0].least", "a weight"],
   // 50 gal at 20 gal/acre are 2.5 acres, and take 5 lb.
   [
     mix({ least: { value: 5.1, unit: "lb" } }),
@@ -284,7 +284,7 @@ const rows: readonly Refused[] = [
   [stored({ volume: gallons(0) }), "range", "loads.volume", "zero"],
   [stored({ capacity: quantity(50, "gal") }), "substance/mismatch", "loads.capacity", "spray"],
   [stored({ mixedFor: quantity(-1, "acre") }), "range", "loads.mixedFor", "zero"],
-  [stored({ areaPerTank: quantity(1, "gal") }), "unit/mismatch", "loads.areaPerTank", "area"],
+  [stored({ areaPerTank: quantity(1, "gal") }), "unit/mismatch", "loads.areaPerTank", "an area"],
   [stored({ loads: [7] }), "type", "loads.loads[0]", "a load"],
   [storedLoad({ number: 0 }), "range", "loads.loads[0].number", "1"],
   [storedLoad({ volume: gallons(0) }), "range", "loads.loads[0].volume", "zero"],

@@ -43,7 +43,7 @@ const rows: readonly Refused[] = [
   [one({ formulation: "QQ" }), "type", "products[0].formulation", "formulationOf reads codes"],
   [one({ name: 7 }), "type", "products[0].name", "a text"],
   [one({ name: "x".repeat(201) }), "range", "products[0].name", "200 characters or fewer"],
-  [one({ amount: quantity(1, "acre") }), "unit/mismatch", "products[0].amount", "mass"],
+  [one({ amount: quantity(1, "acre") }), "unit/mismatch", "products[0].amount", "a weight"],
   [one({ amount: quantity(-1, "lb", "product:a") }), "range", "products[0].amount", "zero or more"],
   [
     one({ amount: quantity(1, "lb", "product:b") }),

@@ -25,7 +25,7 @@ const label = (input: object) => () => labelRate(input as never);
 const rows: readonly Refused[] = [
   // An amount
   [amount({ area: undefined }), "missing", "area", "an area, because the rate is per area"],
-  [amount({ area: quantity(2, "gal") }), "unit/mismatch", "area", "area"],
+  [amount({ area: quantity(2, "gal") }), "unit/mismatch", "area", "an area"],
   [amount({ area: quantity(2, "acre", "N") }), "substance/mismatch", "area", "none, treated, gross or plan"],
   [amount({ rate: inSpray, form: "liquid" }), "missing", "sprayVolume", "because the rate is per volume"],
   [
@@ -110,7 +110,7 @@ const rows: readonly Refused[] = [
     "100 % or less of the spray",
   ],
   [amount({ rate: { ...recipe, per: { value: 0, unit: "gal" } } }), "range", "rate.per", "zero"],
-  [amount({ rate: { ...recipe, per: { value: 1, unit: "acre" } } }), "unit/mismatch", "rate.per", "volume"],
+  [amount({ rate: { ...recipe, per: { value: 1, unit: "acre" } } }), "unit/mismatch", "rate.per", "a volume"],
   [
     amount({ rate: { ...recipe, per: quantity(1, "gal", "water") } }),
     "substance/mismatch",

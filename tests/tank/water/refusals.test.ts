@@ -49,7 +49,7 @@ const rows: readonly Refused[] = [
     ],
   ),
   [report({ timeToEmpty: quantity(-1, "h") }), "range", "timeToEmpty", "zero or more"],
-  [report({ timeToEmpty: quantity(1, "acre") }), "unit/mismatch", "timeToEmpty", "time"],
+  [report({ timeToEmpty: quantity(1, "acre") }), "unit/mismatch", "timeToEmpty", "a time"],
   [
     report({ ammoniumSulfate: quantity(1, "% v/v", "product:a/spray") }),
     "unit/mismatch",
@@ -119,7 +119,7 @@ const rows: readonly Refused[] = [
     () => hydrolysisLoss({ halfLife: hour, time: quantity(1, "acre") as never }),
     "unit/mismatch",
     "time",
-    "time",
+    "a time",
   ],
   [
     () => alkalineHydrolysis({ active: 7 as never, pH: 7, time: hour }),

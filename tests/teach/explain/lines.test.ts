@@ -66,8 +66,8 @@ describe("the working of a formula", () => {
       );
     const good = { course: quantity(88, "ft"), speed: quantity(3, "mi/h") };
     expect(told("course-time", {})).toEqual([
-      "missing inputs.course: measured course: a quantity of length, such as in ft",
-      "missing inputs.speed: ground speed: a quantity of length/time, such as in mi/h",
+      "missing inputs.course: measured course: a length, such as 1 ft",
+      "missing inputs.speed: ground speed: a speed or a depth per time, such as 1 mi/h",
     ]);
     expect(told("course-time", good, { digits: 7 })).toEqual(["range options.digits: 6 or less"]);
     expect(told("course-time", good, { digits: 0 })).toEqual(["range options.digits: 1 or more"]);
@@ -77,7 +77,7 @@ describe("the working of a formula", () => {
       "type options.unit: a unit, such as lb/1000 ft2",
     ]);
     expect(told("course-time", good, { unit: "ft" })).toEqual([
-      "unit/mismatch options.unit: a unit of time, such as s",
+      "unit/mismatch options.unit: a unit for a time, such as s",
     ]);
     expect(told(undefined, good)).toEqual(["missing id: the id of a catalogue entry"]);
     expect(told(5, good)).toEqual(["type id: the id of a catalogue entry"]);

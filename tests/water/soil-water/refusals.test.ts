@@ -8,7 +8,7 @@ type Plain = (input: unknown) => unknown;
 /** Each function as plain JavaScript calls it. */
 const call = water as unknown as Readonly<Record<keyof typeof water, Plain>>;
 const share = (value: number) => quantity(value, "%");
-const depthOf = 'a quantity of length, such as quantity(0.5, "in")';
+const depthOf = 'a length, such as quantity(0.5, "in")';
 
 describe("what is no record is told with what it should be", () => {
   tellsEach(
@@ -36,7 +36,7 @@ describe("depletion", () => {
     ],
     [
       () => call.readilyAvailableWater({ available: mm(30), depletion: 0.5 }),
-      'type depletion: expected a share with its unit: quantity(70, "%") or quantity(0.7, "1"), got 0.5',
+      'type depletion: expected a share, such as quantity(40, "%") or quantity(0.4, "1"), got 0.5',
     ],
     [
       () => call.depletionFraction({ table: share(81), use: quantity(5, "mm/d") }),

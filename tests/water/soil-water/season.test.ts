@@ -72,7 +72,7 @@ describe("a season", () => {
     ],
     [
       balance({ use: series([4, 4, 4], "2026-06-01", "°C") }),
-      'unit/mismatch use.unit: expected a unit of length, such as mm or in, got "°C"',
+      'unit/mismatch use.unit: expected a unit for a length, such as in or mm, got "°C"',
     ],
     [balance({ use: series([-1, 4, 4]) }), "range use.values[0]: expected zero or more, got -1"],
     [

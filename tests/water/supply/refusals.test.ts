@@ -59,7 +59,7 @@ describe("pipes and pressure", () => {
     ],
     [
       () => call.supplyPressure({ supply: psi(50), losses: [psi(3), 4] }),
-      expect.stringMatching(/^type losses\[1\]: expected a quantity of pressure/) as unknown as string,
+      expect.stringMatching(/^type losses\[1\]: expected a pressure/) as unknown as string,
     ],
   ]);
 

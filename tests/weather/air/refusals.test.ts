@@ -109,7 +109,7 @@ describe("thermometers", () => {
 describe("wet leaves", () => {
   const humidity = column("%", 80, 95);
   tellsEach([
-    [() => wet({}), "missing humidity: expected a column of 1: unit and values, got undefined"],
+    [() => wet({}), "missing humidity: expected a column with unit and values, each a share, got undefined"],
     [
       () => wet({ humidity: column("%") }),
       'missing humidity.values: expected at least one figure, got "an empty list"',

@@ -57,7 +57,7 @@ describe("joined days", () => {
     [() => joined({ observed: minima }), "missing what: expected what the figures are, got undefined"],
     [
       () => joined({ observed: minima, normal: series([1], "2026-04-01", "mm"), what: "air" }),
-      'unit/mismatch normal.unit: expected a unit of temperature, as observed has, got "mm"',
+      'unit/mismatch normal.unit: expected a unit for a temperature, as observed has, got "mm"',
     ],
     [
       // 18,301 days from 1 January 1950: one day too many.
@@ -77,7 +77,7 @@ describe("runs of days", () => {
   tellsEach([
     [
       () => runs({ series: minima, days: 1 }),
-      "missing threshold: expected a quantity of temperature, got undefined",
+      "missing threshold: expected a temperature, such as 72 °F or 22 °C, got undefined",
     ],
     [
       () => runs({ ...asked, side: "below" }),
@@ -103,7 +103,7 @@ describe("frost", () => {
   tellsEach([
     [
       () => dates({ minima: series([1], "2026-04-01", "mm") }),
-      'unit/mismatch minima.unit: expected a unit of temperature, got "mm"',
+      'unit/mismatch minima.unit: expected a unit for a temperature, such as °F or °C, got "mm"',
     ],
     [
       () => dates({ minima, percents: [] }),
@@ -125,7 +125,7 @@ describe("frost", () => {
     [() => dates({ minima, missingDays: 101 }), "range missingDays: expected 100 or less, got 101"],
     [
       () => dates({ minima, threshold: quantity(3, "mm") }),
-      "unit/mismatch threshold: expected a quantity of temperature, got 3 mm",
+      "unit/mismatch threshold: expected a temperature, such as 72 °F or 22 °C, got 3 mm",
     ],
     [
       () => chance({ dates: known, date: "04-01" }),

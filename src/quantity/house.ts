@@ -1,0 +1,2 @@
+// What the floors above use of this room, and the world does not.
+export { amountInWords, dimensionDue, dimensionNoun, unitInWords } from "./unit/dimension-words.js";
