@@ -13,7 +13,12 @@ export const listed = (names: unknown): readonly unknown[] =>
 export const expectWords = (words: unknown, path: string): void => {
   const wrong = listed(words).findIndex((one) => typeof one !== "string" || one === "");
   if (wrong >= 0 || listed(words).length === 0)
-    fail("type", wrong < 0 ? path : `${path}[${wrong}]`, listed(words)[wrong], "a list of words");
+    fail(
+      "type",
+      wrong < 0 ? path : `${path}[${wrong}]`,
+      wrong < 0 ? words : listed(words)[wrong],
+      "a list of words",
+    );
 };
 
 /**

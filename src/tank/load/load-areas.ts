@@ -1,4 +1,4 @@
-import { numberIn, perOf, timesOf, toldAt } from "../../quantity/index.js";
+import { numberIn, perOf, timesOf } from "../../quantity/index.js";
 import type { LoadInput } from "./load-input.js";
 import { parts } from "./load-volumes.js";
 
@@ -21,7 +21,7 @@ const sumOf = (values: readonly number[]): number => values.reduce((sum, value) 
 
 /** Spray for the area alone, in the unit of the tank. */
 export const sprayNeeded = ({ spray, area, capacity }: LoadInput): number =>
-  toldAt("area", "value", () => numberIn(timesOf(spray.value, area), capacity.unit));
+  numberIn(timesOf(spray.value, area, "area"), capacity.unit, "area");
 
 /**
  * What each load treats and is mixed for. Where nothing is held back or mixed over, the area is cut as the spray is, and

@@ -11,7 +11,6 @@ import {
   type Quantity,
   quantity,
   timesOf,
-  toldAt,
 } from "../../quantity/index.js";
 import { applicationVolumeOf, type SprayPerArea, sprayOf } from "../inputs.js";
 import { areaOf } from "../rate/amount-for.js";
@@ -84,7 +83,7 @@ export const mixToFinish = <A extends NeutralSubstance>(input: {
     residual: () => liters("residualVolume"),
     plumbing: () => liters("plumbingVolume"),
   });
-  const needed = toldAt("area", "value", () => ofKind<"volume", "spray">(timesOf(spray.value, area)));
+  const needed = ofKind<"volume", "spray">(timesOf(spray.value, area, "area"));
   const inUnitOf = (value: number): number => numberIn(quantity(value, "L"), needed.unit);
   const kept = inUnitOf(residual) + inUnitOf(plumbing);
   const toMix = likeQuantity(needed, Math.max(0, needed.value + kept - inUnitOf(atHand)));

@@ -173,7 +173,7 @@ describe("a stored order", () => {
       "unit/mismatch order.spreads[0].area: an area, such as 5000 ft2 or 500 m2",
     ]);
     expect(told("spreads[0].rate", { value: 1, unit: "psi" })).toEqual([
-      "unit/mismatch order.spreads[0].rate: a weight over an area or a volume over an area or a weight per volume or a share by volume or a share by weight, such as 1 lb/1000 ft2 or 1 gal/1000 ft2 or 10 lb/gal or 0.25 % v/v or 24 % w/w",
+      "unit/mismatch order.spreads[0].rate: a weight over an area, a volume over an area, a weight per volume, a share by volume or a share by weight, such as 1 lb/1000 ft2, 1 gal/1000 ft2, 10 lb/gal, 0.25 % v/v or 24 % w/w",
     ]);
     expect(told("nutrients[0].limits[0].remainingUnderStatedLimits.value", -3)).toEqual([]);
   });

@@ -204,7 +204,7 @@ describe("stops that are refused", () => {
       "type stops[0]: a stop",
       "missing stops[1].area: the area that is treated, or a site with its shapes",
       "conflict stops[2]: one of them",
-      "unit/mismatch stops[3].site.parts[0].side: a length, such as ft or m",
+      "unit/mismatch stops[3].site.parts[0].side: a length, such as 10 ft or 3 m",
       "range stops[4].site: more than zero",
       "substance/mismatch stops[5].area: a quantity of no substance",
       "type stops[5].canFill: true or false",

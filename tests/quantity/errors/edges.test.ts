@@ -58,12 +58,14 @@ describe("names that a program gives", () => {
   });
 
   test("are at least one", () => {
-    expect(told(() => expectFields({ rate: 1 }, []))).toEqual(["type | known | a list of words | undefined"]);
+    expect(told(() => expectFields({ rate: 1 }, []))).toEqual([
+      "type | known | a list of words | a list of 0",
+    ]);
     expect(told(() => expectOneOf("US", [], "units"))).toEqual([
-      "type | words | a list of words | undefined",
+      "type | words | a list of words | a list of 0",
     ]);
     expect(told(() => expectOneOf(undefined, [undefined as never], "units"))).toEqual([
-      "type | words[0] | a list of words | undefined",
+      "missing | words[0] | a list of words | undefined",
     ]);
   });
 

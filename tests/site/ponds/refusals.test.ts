@@ -183,9 +183,7 @@ const rows: readonly Refusal[] = [
     "a concentration that is a number",
     waterDose,
     [{ ...dose, concentration: 1 }],
-    [
-      "type concentration: a weight per volume, such as 10 lb/gal or 1.2 kg/L, made by quantity(number, unit) [1]",
-    ],
+    ["type concentration: a weight per volume, such as 10 lb/gal or 1.2 kg/L, made by quantity(1, unit) [1]"],
   ],
   [
     "a strength of none",
