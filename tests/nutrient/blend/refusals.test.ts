@@ -27,7 +27,7 @@ const salt = { scale: "by weight", value: 75.4 };
 
 const least: readonly Refused[] = [
   [cheapest({ batch: quantity(0, "lb") }), "range", "batch", "more than zero"],
-  [cheapest({ batch: 7 }), "type", "batch", "mass"],
+  [cheapest({ batch: 7 }), "type", "batch", "a weight"],
   [cheapest({ sand: 1 }), "type", "input.sand", "filler"],
   [cheapest({ materials: 7 }), "type", "materials", "{ product, price }"],
   [cheapest({ materials: [] }), "missing", "materials", "{ product, price }"],
@@ -49,7 +49,7 @@ const least: readonly Refused[] = [
   [offered({ weight: 1 }), "type", "materials[0].weight", "price"],
   [offered({ least: quantity(-1, "lb") }), "range", "materials[0].least", "zero or more"],
   [offered({ most: quantity(-1, "lb") }), "range", "materials[0].most", "zero or more"],
-  [offered({ most: quantity(1, "gal") }), "unit/mismatch", "materials[0].most", "mass"],
+  [offered({ most: quantity(1, "gal") }), "unit/mismatch", "materials[0].most", "a weight"],
   [
     offered({ least: quantity(101, "lb") }),
     "conflict",
@@ -77,7 +77,7 @@ const least: readonly Refused[] = [
   [offered({ saltIndex: { ...salt, unit: 1 } }), "type", "materials[0].saltIndex.unit", "value"],
   [offered({ acidity: n(3) }), "substance/mismatch", "materials[0].acidity", "CaCO3 equivalent"],
   [cheapest({ filler: 7 }), "unit/mismatch", "filler", "a price per weight"],
-  [cheapest({ filler: money(1, "EUR").per(quantity(1, "lb")) }), "unit/mismatch", "filler", "money:USD/mass"],
+  [cheapest({ filler: money(1, "EUR").per(quantity(1, "lb")) }), "unit/mismatch", "filler", "1.2 USD/lb"],
   [
     cheapest({
       materials: [

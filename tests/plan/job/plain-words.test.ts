@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { plainProblem } from "../../../src/plan/job/measure-problems.js";
 import { withSuggestions } from "../../../src/plan/job/with-suggestions.js";
+import { amountInWords, dimensionNoun } from "../../../src/quantity/house.js";
 import type { Problem } from "../../../src/quantity/index.js";
 
 const told = (expected: string, found: unknown, more: Partial<Problem> = {}) => {
@@ -12,23 +13,22 @@ const told = (expected: string, found: unknown, more: Partial<Problem> = {}) => 
 
 describe("a dimension", () => {
   test.each([
-    ["mass/area", "a weight per area, such as lb/1000 ft2 or kg/ha"],
-    ["volume/area", "a volume per area, such as gal/1000 ft2 or L/ha"],
-    ["mass/volume", "a weight per volume, such as lb/gal or kg/L"],
-    ["mass", "a weight, such as lb or kg"],
+    ["mass/area", "a weight over an area, such as 1 lb/1000 ft2 or 50 kg/ha"],
+    ["volume/area", "a volume over an area, such as 1 gal/1000 ft2 or 400 L/ha"],
+    ["mass", "a weight, such as 50 lb or 20 kg"],
     ["mass/mass", "percent by weight of the PRODUCT, as labels print it, in % w/w"],
-    ["length", "a length, such as ft or m"],
-    ["area", "an area, such as ft2 or m2"],
-    ["volume", "a volume, such as gal or L"],
-    ["length/time", "a length per time, such as mi/h or mm/h"],
-    ["pressure", "a pressure, such as psi or bar"],
-    ["time", "a time, such as h or min"],
+    ["length/time", "a speed or a depth per time, such as 3 mi/h or 5 mm/h"],
     ["flow", "a quantity of flow"],
   ])("%s is called %s", (dimension, words) => {
-    expect(told(`a quantity of ${dimension}`, { value: 1, unit: "x" })).toEqual([`type a.b[1].c: ${words}`]);
-    expect(told(`a quantity of ${dimension}: quantity(3, "x")`, null)).toEqual([`type a.b[1].c: ${words}`]);
-    expect(told(`a quantity of ${dimension}, as quantity makes it`, true)).toEqual([
+    const more = { params: { dimension } };
+    const due = amountInWords(dimension);
+    expect(told(due, { value: 1, unit: "x" }, more)).toEqual([`type a.b[1].c: ${words}`]);
+    expect(told(`${due}, made by quantity(number, unit)`, null, more)).toEqual([`type a.b[1].c: ${words}`]);
+    expect(told(`${due}; parseQuantity and readQuantity read text`, true, more)).toEqual([
       `type a.b[1].c: ${words}`,
+    ]);
+    expect(told(due, 5, more)).toEqual([
+      `type a.b[1].c: ${dimensionNoun(dimension)} with its unit, such as { "value": 5, "unit": "..." }`,
     ]);
   });
 });
