@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import {
   analysis,
   fertilizer,
+  formFactor,
   formulaWeight,
   highestProductRate,
   liquidFertilizer,
@@ -135,6 +136,8 @@ const rows: readonly Refused[] = [
   ...[["bag"], "x".repeat(2001), {}, null].map(
     (path): Refused => [read("24-0-11", undefined, path as never), "type", "path", "a path"],
   ),
+  [() => formFactor(7 as never, "P"), "type", "from", "a form of a nutrient, such as P2O5", "7"],
+  [() => formFactor("P", 7 as never), "type", "to", "a form of a nutrient, such as P2O5", "7"],
   // The weight of a formula
   [() => formulaWeight(7 as never), "type", "formula", "record"],
   [
