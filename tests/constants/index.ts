@@ -22,16 +22,20 @@ import { nutrientLateConstants } from "./nutrient-late.js";
 import { nutrientReleaseConstants } from "./nutrient-release.js";
 import { nutrientTableConstants } from "./nutrient-tables.js";
 import { pestConstants, priceConstants } from "./pest-price.js";
+import { planConstants } from "./plan.js";
 import { regulatorConstants } from "./regulators.js";
 import { saltAcidityConstants } from "./salt-acidity.js";
 import { siteConstants } from "./site.js";
+import { siteDerivedConstants } from "./site-derived.js";
 import { soilChemistryConstants } from "./soil-chemistry.js";
+import { soilIntakeConstants } from "./soil-intake.js";
 import { soilTableConstants } from "./soil-tables.js";
 import { sprayConstants } from "./spray.js";
 import { sprayDerivedConstants } from "./spray-derived.js";
 import { spreadConstants } from "./spread.js";
 import { spreadPatternConstants } from "./spread-patterns.js";
 import { standConstants } from "./stand.js";
+import { standDerivedConstants } from "./stand-derived.js";
 import { tankConstants } from "./tank.js";
 import { tankDerivedConstants } from "./tank-derived.js";
 import { tankFactConstants } from "./tank-facts.js";
@@ -74,13 +78,17 @@ export const constantChecks: readonly ConstantCheck[] = [
   ...confidenceConstants,
   ...limeTableConstants,
   ...limitConstants,
+  ...planConstants,
   ...calciumTableConstants,
   ...soilChemistryConstants,
   ...soilTableConstants,
+  ...soilIntakeConstants,
   ...waterConstants,
   ...weatherConstants,
   ...siteConstants,
+  ...siteDerivedConstants,
   ...standConstants,
+  ...standDerivedConstants,
   ...pestConstants,
   ...priceConstants,
   ...waterReferenceConstants,

@@ -223,6 +223,15 @@ const guidelines: readonly ConstantCheck[] = [
       room,
       reached: "read",
       source:
+        "Soil Testing for Lawns, AY-18, Purdue University, in a copy: no more than 100 lb of agricultural lime per 1,000 ft2 on higher cut turf",
+    },
+    [maximum("higher cut turf", 100)],
+  ),
+  ...cells(
+    {
+      room,
+      reached: "read",
+      source:
         "Sulfur is not effective for lowering pH of turfed soils, Purdue University: 5 lb at once, 10 lb a year, mown at 2 in or more",
     },
     [

@@ -395,45 +395,54 @@ const noon: Hour = {
 const night: Hour = { ...noon, t: 28, rh: 90, rs: 0, u2: 1.9, utc: 3.5, share: 0.8 };
 
 /** Reference evapotranspiration by FAO-56. */
-export const waterReferenceConstants: readonly ConstantCheck[] = cells(
-  {
-    room,
-    reached: "from memory",
-    source:
-      "FAO Irrigation and Drainage Paper 56 (1998), equations 6 to 53 by number, chapters 3 and 4; psychrometers below equation 16",
-  },
-  [
-    ...steps,
-    ["an hour of day", penmanOfHour(noon), () => hourly(noon, "1998-10-01T14:00-01:00").value.in("mm/h")],
+export const waterReferenceConstants: readonly ConstantCheck[] = [
+  ...cells(
+    {
+      room,
+      reached: "read",
+      source:
+        "PyETo, fao.py, a public program after FAO Irrigation and Drainage Paper 56: equations 6 to 8, 11 to 21, 23 to 25, 34, 35, 37 to 39, 43, 44, 47, 50 and 52 by their numbers; 273.16 K and the least wind of 0.5 m/s from memory",
+    },
+    steps,
+  ),
+  ...cells(
+    {
+      room,
+      reached: "from memory",
+      source: "FAO Irrigation and Drainage Paper 56 (1998), equations 28 to 33, 45, 46 and 53",
+    },
     [
-      "the same with a mean radiation",
-      penmanOfHour(noon),
-      () => hourly(noon, "1998-10-01T15:00Z", "W/m2").value.in("mm/h"),
+      ["an hour of day", penmanOfHour(noon), () => hourly(noon, "1998-10-01T14:00-01:00").value.in("mm/h")],
+      [
+        "the same with a mean radiation",
+        penmanOfHour(noon),
+        () => hourly(noon, "1998-10-01T15:00Z", "W/m2").value.in("mm/h"),
+      ],
+      [
+        "two hours of day",
+        penmanOfHour({ ...noon, hours: 2, rs: 4.6, utc: 15 }),
+        () => hourly({ ...noon, hours: 2, rs: 4.6, utc: 15 }, "1998-10-01T14:00Z").value.in("mm/h"),
+      ],
+      ["an hour of night", penmanOfHour(night), () => hourly(night, "1998-10-01T03:00Z").value.in("mm/h")],
+      [
+        "vapor of an hour",
+        (vapor(28) * 90) / 100,
+        () => hourly(night, "1998-10-01T03:00Z").actualVaporPressure.in("kPa"),
+      ],
+      [
+        "share of a clear sky in an hour below which the sky would warm the turf",
+        0.35 / 1.35,
+        () =>
+          edge(
+            (share) =>
+              !hourly(
+                { ...noon, rs: share * (0.75 + 2e-5 * 800) * topOfHour(noon) },
+                "1998-10-01T15:00Z",
+              ).findings.some(({ code }) => code === "water/darker-than-overcast"),
+            0.9,
+            0.1,
+          ),
+      ],
     ],
-    [
-      "two hours of day",
-      penmanOfHour({ ...noon, hours: 2, rs: 4.6, utc: 15 }),
-      () => hourly({ ...noon, hours: 2, rs: 4.6, utc: 15 }, "1998-10-01T14:00Z").value.in("mm/h"),
-    ],
-    ["an hour of night", penmanOfHour(night), () => hourly(night, "1998-10-01T03:00Z").value.in("mm/h")],
-    [
-      "vapor of an hour",
-      (vapor(28) * 90) / 100,
-      () => hourly(night, "1998-10-01T03:00Z").actualVaporPressure.in("kPa"),
-    ],
-    [
-      "share of a clear sky in an hour below which the sky would warm the turf",
-      0.35 / 1.35,
-      () =>
-        edge(
-          (share) =>
-            !hourly(
-              { ...noon, rs: share * (0.75 + 2e-5 * 800) * topOfHour(noon) },
-              "1998-10-01T15:00Z",
-            ).findings.some(({ code }) => code === "water/darker-than-overcast"),
-          0.9,
-          0.1,
-        ),
-    ],
-  ],
-);
+  ),
+];

@@ -294,9 +294,20 @@ const soil: readonly Cell[] = [
   ["watered at half of 40 mm", 20, () => balance({ plan: { at: percent(50) } }).irrigation[2] ?? nan],
   // 1 June 2026 is a Monday; watering waits for Sunday, the seventh day
   ["Sunday is the seventh", 1, () => (sundays().irrigation.findIndex((value) => value > 0) === 6 ? 1 : 0)],
+  // on Mondays from the first day on: a week later again
+  ["Monday comes again on the eighth day", 1, () => ((mondays()[7] as number) > 0 ? 1 : 0)],
+  // 10 mm and two days of 5 are half of 40
+  [
+    "depletion at which it is watered, %",
+    50,
+    () => edge((at) => (balance({ plan: { at: percent(at) } }).irrigation[2] ?? 0) > 0, 45, 60),
+  ],
   ["12 % by volume of 100 mm", 12, () => held()],
 ];
 
+function mondays() {
+  return balance({ plan: { at: percent(10), days: [1] } }).irrigation;
+}
 function sundays() {
   return balance({ plan: { at: percent(10), days: [7] } });
 }
@@ -467,9 +478,9 @@ const coefficients: readonly ConstantCheck[] = [
   ...cells(
     {
       room,
-      reached: "from memory",
+      reached: "read",
       source:
-        "USDA-SCS: P (125 - 0.2 P) / 125 to 250 mm, 125 + 0.1 P beyond; FAO Training Manual 3: 0.6 P - 10 to 75 mm, 0.8 P - 25 beyond",
+        "pyCropWat, methods.py, a public program for effective precipitation: P (125 - 0.2 P) / 125 to 250 mm, 125 + 0.1 P beyond; FAO: 0.6 P - 10, at least 0, and 0.8 P - 25, which meet at 75 mm",
     },
     [
       ["SCS, 100 mm", 84, () => rain(100, "mm", "USDA-SCS, month")],

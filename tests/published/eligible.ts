@@ -89,7 +89,7 @@ export const eligible: Readonly<Record<string, readonly string[]>> = {
   ],
   plan: [
     ...ids("limits", "001 002 003 004"),
-    ...ids("rotation", "001 002 003 004 005"),
+    ...ids("rotation", "001 002 003 004 005 006 007 008"),
     ...ids("interval", "037 038 039 062"),
     ...ids("soil", "048 049 050 051 052 055 056 057 058 059 060 061 062 063 064 066 067 068 069 070"),
   ],

@@ -1,11 +1,22 @@
 import { australianTurfFungicideLimits, resistanceCodeLists } from "../../src/index.js";
 import type { PublishedCheck, Source } from "./check.js";
 
-/** The group that the shipped list has an active ingredient in, as a number; the letters of multi-site groups are dropped. */
+/** Whether the strategy for Australia, where it rotates a group, has an active ingredient in it. */
+const isInStrategy = (group: string, name: string): boolean =>
+  australianTurfFungicideLimits.limits.every(
+    (limit) =>
+      limit.kind !== "rotation" || limit.group !== `FRAC ${group}` || limit.of.includes(`ai:${name}`),
+  );
+
+/**
+ * The group that the shipped list has an active ingredient in, and the strategy too, as a number; the letters of
+ * multi-site groups are dropped.
+ */
 const groupOf = (scheme: string, name: string): number => {
   const list = resistanceCodeLists.find((one) => one.scheme === scheme);
-  const found = Object.entries(list?.groups ?? {}).find(([, names]) => names.includes(name));
-  return Number(found?.[0].replace(/^[MP]0?/, ""));
+  const [group] = Object.entries(list?.groups ?? {}).find(([, names]) => names.includes(name)) ?? [];
+  if (group === undefined || (scheme === "FRAC" && !isInStrategy(group, name))) return Number.NaN;
+  return Number(group.replace(/^[MP]0?/, ""));
 };
 
 /** What a list prints, `name group` each; codes of two editions are compared by what they mean. */
@@ -72,6 +83,42 @@ export const rotationChecks: readonly PublishedCheck[] = [
       url: "https://www.cropsmart.com.au/new-moa-code-aus/",
     },
     "atrazine 5, trifluralin 3, 2,4-D 4, glyphosate 9",
+  ),
+  transcription(
+    "rotation-006",
+    "FRAC",
+    {
+      title: "QoI fungicides: recommendations",
+      publisher: "Fungicide Resistance Action Committee",
+      where: "the fungicides of FRAC code 11, without 11A",
+      url: "http://frac.info/frac-teams/working-groups/qol-fungicides/recommendations-for-qoi",
+    },
+    "azoxystrobin 11, fluoxastrobin 11, mandestrobin 11, pyraclostrobin 11, trifloxystrobin 11",
+  ),
+  transcription(
+    "rotation-007",
+    "FRAC",
+    {
+      title: "SDHI fungicides: recommendations",
+      publisher: "Fungicide Resistance Action Committee",
+      year: 2022,
+      where:
+        "the fungicides of one cross-resistance group; that it is number 7, from Rutgers, FRAC group 7 fungicides",
+      url: "https://www.frac.info/frac-teams/working-groups/sdhi-fungicides/recommendations-for-sdhi",
+    },
+    "boscalid 7, fluopyram 7, flutolanil 7, fluxapyroxad 7, isofetamid 7, penthiopyrad 7, pydiflumetofen 7",
+  ),
+  transcription(
+    "rotation-008",
+    "FRAC",
+    {
+      title: "FRAC code list 2018",
+      publisher: "Fungicide Resistance Action Committee",
+      year: 2018,
+      where: "A1, phenylamides",
+      url: "https://vdocuments.net/frac-code-list-2018-genase-p-fu-fu-p-b-sdhi-succinate-dehydrogenase-inhibitors.html",
+    },
+    "metalaxyl 4, metalaxyl-M 4, mefenoxam 4",
   ),
   {
     entry: "rotation-005",

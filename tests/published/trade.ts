@@ -15,7 +15,16 @@ export const tradeItems: readonly TradeItem[] = [
   { name: "wind at the height that a label means", entries: ["weather-001", "weather-002"] },
   {
     name: "rotation of resistance groups",
-    entries: ["rotation-001", "rotation-002", "rotation-003", "rotation-004", "rotation-005"],
+    entries: [
+      "rotation-001",
+      "rotation-002",
+      "rotation-003",
+      "rotation-004",
+      "rotation-005",
+      "rotation-006",
+      "rotation-007",
+      "rotation-008",
+    ],
     without:
       "the counting, of which no worked example was found; the insecticide list, of which no page could be opened far enough",
   },

@@ -3,7 +3,10 @@ import { ft, lb, limitSet } from "./common.js";
 
 const perAcre = (value: number, of: string) => ({ value, unit: "lb/acre", of });
 
-/** New Jersey amounts that no text which was read states, from memory: not read in the statute. */
+/**
+ * New Jersey amounts that no text which was read states, from memory: not read in the statute. A newspaper of 1 January 2013
+ * prints the 0.7 lb for fertilizers that consumers buy, after the state's experiment station.
+ */
 export const newJerseyRememberedLimits: LimitSet = /* @__PURE__ */ limitSet({
   id: "memory-us-nj",
   name: "New Jersey, amounts (from memory)",

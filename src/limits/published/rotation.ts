@@ -27,11 +27,11 @@ export const australianTurfFungicideLimits: LimitSet = /* @__PURE__ */ limitSet(
     publisher: "CropLife Australia",
     year: 2026,
     where:
-      "guidelines, last updated 24 June 2026; which active ingredients are in a group, from memory of the FRAC code list",
+      "guidelines, last updated 24 June 2026; that cyazofamid is of group 21, from memory of the FRAC code list",
     url: "https://croplife.org.au/resources/programs/resistance-management/turf-various-4/",
   },
-  // The rule was read, in the editions of 2019 and 2026; of the active ingredients those of groups 1, 2 and 11 in part, in
-  // lists of turf fungicides (tests/published/rotation.ts).
+  // The rule was read, in the editions of 2019 and 2026; the active ingredients of groups 4, 7 and 11 on pages of the Fungicide
+  // Resistance Action Committee, those of 1 and 2 in lists of turf fungicides (tests/published/rotation.ts); cyazofamid in none.
   reached: "from memory",
   limits: {
     "1": notInARow("1"),

@@ -20,7 +20,7 @@ const slipsOf = (product: ReadProduct, dimension: string): readonly Slip[] => {
       ? [
           {
             code: "acre-for-1000-ft2",
-            factor: 43.56,
+            factor: numberIn({ value: 1, unit: "acre" }, "1000 ft2"),
             text: "per acre and per 1000 ft2 mixed up (43.56 times)",
           },
         ]
@@ -29,7 +29,7 @@ const slipsOf = (product: ReadProduct, dimension: string): readonly Slip[] => {
       ? [
           {
             code: "fluid-ounce-for-gallon",
-            factor: 128,
+            factor: numberIn({ value: 1, unit: "gal" }, "fl oz"),
             text: "fluid ounces and gallons mixed up (128 times)",
           },
         ]

@@ -71,7 +71,8 @@ export const cleanPositions = async (input: {
   return cleaned(geodesy, places as readonly Place[], (accuracy as Length).in("m"));
 };
 
-const cleaned = (geodesy: Geodesy, places: readonly Place[], accuracy: number): CleanPositions => {
+/** The rules on a walk, by any way to tell how far two places lie apart; pure, and without a package to load. */
+export const cleaned = (geodesy: Geodesy, places: readonly Place[], accuracy: number): CleanPositions => {
   const kept: { readonly place: Place; readonly index: number }[] = [];
   const dropped: DroppedPosition[] = [];
   places.forEach((place, index) => {

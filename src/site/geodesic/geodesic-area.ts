@@ -139,7 +139,7 @@ interface GeoPart {
 
 const mostParts = 200;
 
-const polygonsOf = (input: unknown): readonly GeoPart[] => {
+export const polygonsOf = (input: unknown): readonly GeoPart[] => {
   const record = expectRecord(input, "geometry", "a Polygon or MultiPolygon of GeoJSON");
   const { type } = record;
   if (type === "Feature") return polygonsOf(record.geometry);

@@ -46,7 +46,12 @@ export const surfaceMaxima: readonly SurfaceMaximum[] = /* @__PURE__ */ frozen([
     perYear: null,
     unit: "lb/1000 ft2",
     monthsApart: null,
-    source: { title: "Soil Testing for Lawns, AY-18", publisher: "Purdue University" },
+    source: {
+      title: "Soil Testing for Lawns, AY-18",
+      publisher: "Purdue University",
+      where: "soil pH below 6.0; read in a copy",
+      url: "https://pdfcoke.com/documents/soil-testing-for-lawns-4vz0q9j09m38",
+    },
   },
   {
     amendment: "lime",

@@ -64,8 +64,8 @@ export interface SoilIntake {
  * @throws RatewrightError `type`, `range`, `missing`, `unit/mismatch`
  *
  * Source: the table of the irrigation trade's test procedure for controllers, as two public programs carry it: intake and
- * level ground in both, the slopes in one. The procedure itself was not read; one cell (clay, 7 to 12 %) is 0.12 in from
- * memory and 0.10 here.
+ * level ground in both, the slopes in one, typed twice. The procedure itself was not read; one cell (clay, 7 to 12 %) is
+ * 0.12 in from memory and 0.10 in the program and here.
  *
  * @example
  * ```ts

@@ -37,8 +37,9 @@ const fao = (mm: number): number => Math.max(0, mm > 75 ? 0.8 * mm - 25 : 0.6 * 
  *
  * @throws RatewrightError `missing` or `conflict` for `share`; `range`, `unit/mismatch`, `type`
  *
- * Source: the day: Texas A&M AgriLife, "Effective rainfall"; USDA-SCS as a public program repeats it; FAO Irrigation Water
- * Management Training Manual 3, from memory.
+ * Source: the day: Texas A&M AgriLife, "Effective rainfall"; USDA-SCS, and the two lines of FAO, as a public program for
+ * effective precipitation repeats them. It goes from one line of FAO to the other elsewhere, where they leave a step; 75 mm
+ * is where they meet, and where FAO Irrigation Water Management Training Manual 3 changes, which was not read.
  *
  * @example
  * ```ts
