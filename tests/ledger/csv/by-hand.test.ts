@@ -92,6 +92,8 @@ describe("heads", () => {
       expected: save,
     });
     expect(problemsOf(() => readColumns(["id;date"]))[0]?.got).toBe("semicolons between the cells");
+    expect(told(["id;x", "date"])[0]).toMatch(/^type head "id;x": one of the fields/);
+    expect(told(["id", "date", "colour", " colour"])).toContain('duplicate head "colour": each column once');
     // A semicolon within a head beside others is a field that is none.
     expect(told(["id", "date;note"])[0]).toMatch(/^type head "date;note": one of the fields/);
   });

@@ -104,6 +104,44 @@ describe("by what is supplied", () => {
   });
 });
 
+describe("forms of a nutrient", () => {
+  const only = (...supplies: readonly ReturnType<typeof lb>[]) =>
+    entryRates({ date: "2026-05-04", supplies }, noLabels());
+  test("each form is filled from the other: P and P2O5, K and K2O", () => {
+    expect(figures(only(lb(0.1, "P")).rates)).toEqual({
+      P: 0.1,
+      P2O5: Number(((0.1 * 141.943) / 61.948).toFixed(6)),
+    });
+    expect(figures(only(lb(0.1, "K")).rates)).toEqual({
+      K: 0.1,
+      K2O: Number(((0.1 * 94.195) / 78.196).toFixed(6)),
+    });
+    expect(figures(only(lb(0.1, "Fe")).rates)).toEqual({ Fe: 0.1 });
+  });
+  test("nitrogen that is stated in parts alone: the total is their sum", () => {
+    const parts = { N: 0.5, "N:quick": 0.5, "N:slow": 0 };
+    expect(figures(only(lb(0.5, "NO3-N")).rates)).toEqual({ "NO3-N": 0.5, ...parts });
+    expect(figures(only(lb(0.5, "NH4-N")).rates)).toEqual({ "NH4-N": 0.5, ...parts });
+    expect(figures(only(lb(0.5, "N:quick")).rates)).toEqual(parts);
+    expect(figures(only(lb(0.5, "N:slow")).rates)).toEqual({ N: 0.5, "N:quick": 0, "N:slow": 0.5 });
+    // 14.007 g of N in 62.004 g of nitrate.
+    const ion = only(lb(1, "NO3"));
+    expect(figures(ion.rates).N).toBeCloseTo(14.007 / 62.004, 5);
+    expect(ion.completed).toEqual(["no total stated"]);
+    expect(figures(only(lb(0.3, "NO3-N"), lb(0.2, "NH4-N"), lb(0.1, "N:slow")).rates)).toMatchObject({
+      N: 0.6,
+      "N:quick": 0.5,
+    });
+  });
+  test("what is stated as neither quick nor slow counts as quick, and it is told", () => {
+    const { rates, completed } = only(lb(1, "N"), lb(0.3, "N:quick"), lb(0.4, "N:slow"));
+    expect(figures(rates)).toEqual({ N: 1, "N:quick": 0.6, "N:slow": 0.4 });
+    expect(completed).toEqual(["rest not stated"]);
+    expect(only(lb(1, "N"), lb(0.6, "N:quick"), lb(0.4, "N:slow")).completed).toEqual([]);
+    expect(figures(only(lb(1, "N"), lb(0.6, "N:quick")).rates)["N:slow"]).toBe(0.4);
+  });
+});
+
 describe("active ingredients that are named in words", () => {
   const named = (activeIngredient: string | undefined, more: Partial<Entry> = {}) =>
     entryRates(
