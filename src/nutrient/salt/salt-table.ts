@@ -46,14 +46,14 @@ export const tabulatedSaltIndex = <S extends SaltScale>(
 ): SaltIndex<S> => {
   const { rows, scale, source } = expectFields(table, ["scale", "source", "rows"], "table");
   const list = listOf(rows, "table.rows", "row", 1000) as readonly SaltRow[];
-  const row = list.find((one) => one?.material === material);
-  if (row === undefined) {
+  const at = list.findIndex((one) => one?.material === material);
+  if (at < 0) {
     const names = list
       .slice(0, 60)
       .map((one, i) => expectText(one?.material, `table.rows[${i}].material`, "the name of a material"));
     return fail("type", "material", material, `a material of the table: ${names.join(", ")}`.slice(0, 2000));
   }
-  const { value, basis, doubtful } = expectFields(row, saltFields, "table.rows");
+  const { value, basis, doubtful } = expectFields(list[at], saltFields, `table.rows[${at}]`);
   const index = { type: "salt-index", version: 1, scale, value, basis, source };
   return checkedSaltIndex(doubtful === undefined ? index : { ...index, doubtful }, scale as S, "table");
 };
