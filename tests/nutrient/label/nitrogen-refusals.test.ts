@@ -27,7 +27,7 @@ const lines =
   (guarantee: unknown, total: unknown = 20) =>
   () =>
     nitrogenBreakdown(guarantee as never, total as never);
-const split = nitrogenBreakdown({ percent: { urea: 12, waterInsoluble: 8 } }, 20);
+const split = () => nitrogenBreakdown({ percent: { urea: 12, waterInsoluble: 8 } }, 20);
 const slow = (percent: number) => quantity(percent, "% w/w", "N:slow/product");
 
 const rows: readonly Refused[] = [
@@ -89,12 +89,12 @@ const rows: readonly Refused[] = [
     "a record made by nitrogenBreakdown",
   ],
   [
-    () => releaseClass({ ...split, findings: undefined } as never, "thirty percent"),
+    () => releaseClass({ ...split(), findings: undefined } as never, "thirty percent"),
     "missing",
     "breakdown.findings",
     "a record made by nitrogenBreakdown",
   ],
-  [() => releaseClass(split, "halves" as never), "type", "scheme", '"thirty percent"'],
+  [() => releaseClass(split(), "halves" as never), "type", "scheme", '"thirty percent"'],
   [
     () =>
       releaseClass(

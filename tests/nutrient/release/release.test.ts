@@ -427,10 +427,10 @@ describe("weeks of a release", () => {
   // 10 kg a day for ten weeks at the middle, 8 at the low and 14 at the high end.
   const model = statedDuration({ days: { low: 50, mid: 70, high: 87.5 }, source: "made up" });
   const portions = [{ name: "slow", nitrogen: quantity(700, "kg/ha", "N"), model }];
-  const release = releasedNitrogen({ ...base, days: 16, portions });
+  const release = () => releasedNitrogen({ ...base, days: 16, portions });
 
   test("hold seven days each, the first beginning on the day of the application, the last the rest", () => {
-    const weeks = releaseByWeek(release);
+    const weeks = releaseByWeek(release());
     expect(weeks.map(({ week }) => week)).toEqual([1, 2, 3]);
     [7, 7, 2].forEach((days, w) => {
       expect(weeks[w]?.released.value).toBeCloseTo(10 * days, 9);
@@ -441,18 +441,18 @@ describe("weeks of a release", () => {
   });
 
   test("leave inside what is not out: the least by the fastest curve", () => {
-    expect(release.remaining.low).toBeCloseTo(700 - 224, 9);
-    expect(release.remaining.mid).toBeCloseTo(700 - 160, 9);
-    expect(release.remaining.high).toBeCloseTo(700 - 128, 9);
+    expect(release().remaining.low).toBeCloseTo(700 - 224, 9);
+    expect(release().remaining.mid).toBeCloseTo(700 - 160, 9);
+    expect(release().remaining.high).toBeCloseTo(700 - 128, 9);
   });
 
   test("refuse a record that is none, with its path", () => {
     const broken = (cumulative: unknown) =>
-      errorOf(() => releaseByWeek({ ...release, cumulative } as never)).path;
+      errorOf(() => releaseByWeek({ ...release(), cumulative } as never)).path;
     expect(broken(undefined)).toBe("release.cumulative");
     expect(broken({ low: [1], mid: [1, 2], high: [1, 2] })).toBe("release.cumulative.low");
     expect(broken({ low: [1, 2], mid: [1, 2], high: [1, null] })).toBe("release.cumulative.high[1]");
-    expect(releaseByWeek(JSON.parse(JSON.stringify(release)))).toEqual(releaseByWeek(release));
+    expect(releaseByWeek(JSON.parse(JSON.stringify(release())))).toEqual(releaseByWeek(release()));
   });
 
   test("say which models do not respond to temperature, and no quick ones", () => {

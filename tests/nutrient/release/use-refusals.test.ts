@@ -35,8 +35,16 @@ const job = {
 } as const;
 const released = (change: object) => () => releasedNitrogen({ ...job, ...change } as never);
 const portion = (change: object) => released({ portions: [{ ...job.portions[0], ...change }] });
-const found = releasedNitrogen(job);
-const weeks = (change: object) => () => releaseByWeek({ ...found, ...change } as never);
+const weeks =
+  (change: object, cumulative: object = {}) =>
+  () => {
+    const found = releasedNitrogen(job);
+    return releaseByWeek({
+      ...found,
+      cumulative: { ...found.cumulative, ...cumulative },
+      ...change,
+    } as never);
+  };
 const mm = (low: number, high: number) => () =>
   isobutylideneDiurea({ particleSize: { low: quantity(low, "mm"), high: quantity(high, "mm") } });
 const percent = (value: number) => quantity(value, "% w/w", "other:WIN/N");
@@ -89,19 +97,9 @@ const rows: readonly Refused[] = [
   [portion({ weeks: 1 }), "type", "portions[0].weeks", "model"],
   [() => releaseByWeek(7 as never), "type", "release", "a nitrogen release"],
   [weeks({ cumulative: 7 }), "type", "release.cumulative", "{ low, mid, high }"],
-  [weeks({ cumulative: { ...found.cumulative, low: [] } }), "missing", "release.cumulative.low", "day"],
-  [
-    weeks({ cumulative: { ...found.cumulative, high: ["x"] } }),
-    "not-finite",
-    "release.cumulative.high[0]",
-    "a finite number",
-  ],
-  [
-    weeks({ cumulative: { ...found.cumulative, high: [1] } }),
-    "conflict",
-    "release.cumulative.high",
-    "as many days as the middle, which is 3",
-  ],
+  [weeks({}, { low: [] }), "missing", "release.cumulative.low", "day"],
+  [weeks({}, { high: ["x"] }), "not-finite", "release.cumulative.high[0]", "a finite number"],
+  [weeks({}, { high: [1] }), "conflict", "release.cumulative.high", "as many days as the middle, which is 3"],
   [weeks({ unit: "" }), "missing", "release.unit", "a unit, such as lb/1000 ft2"],
   [weeks({ unit: "lb" }), "unit/mismatch", "release.unit", "a weight over an area"],
   [() => firstOrderRate({ percent: 100, days: 1 }), "range", "percent", "less than 100"],
