@@ -41,13 +41,34 @@ const soundFields = (text: string): DateFields | undefined => {
   return exists(parts) ? parts : undefined;
 };
 
+const monthNames =
+  /* @__PURE__ */ "january february march april may june july august september october november december".split(
+    " ",
+  );
+/** A time of day without a time zone, as tables export it behind the day. */
+const timeOfDay = /[T ]\d{1,2}:\d{2}(:\d{2}(\.\d{1,9})?)?$/;
+const between = /[\s,./\u2010-\u2014-]+/;
+const ofYear = (text: string): boolean => /^\d{4}$/.test(text);
+const ofDay = (text: string): boolean => /^\d{1,2}$/.test(text);
+
+/** The month of a name or of its first three letters or more; 0 for none. */
+const monthOf = (text: string): number =>
+  text.length < 3 ? 0 : 1 + monthNames.findIndex((name) => name.startsWith(text));
+
 /** What the writer of another notation may have meant: every reading that is a date. */
-const readings = (text: string): CivilDate[] => {
-  const [, y, a, b] = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(text) ?? [];
-  const [, c, d, z] = /^(\d{1,2})[-/.](\d{1,2})[-/.](\d{4})$/.exec(text) ?? [];
+const readings = (input: string): CivilDate[] => {
+  if (input.length > 60) return [];
+  const text = input.trim().replace(timeOfDay, "").toLowerCase();
+  const [, ...digits] = /^(\d{4})(\d{2})(\d{2})$/.exec(text) ?? [];
+  const [a = "", b = "", c = "", ...more] = digits.length > 0 ? digits : text.split(between);
+  if (more.length > 0) return [];
   const found: DateFields[] = [];
-  if (y !== undefined) found.push(fields(y, a as string, b as string));
-  if (z !== undefined) found.push(fields(z, c as string, d as string), fields(z, d as string, c as string));
+  if (ofYear(a) && ofDay(b) && ofDay(c)) found.push(fields(a, b, c));
+  if (ofYear(c)) {
+    if (ofDay(a) && ofDay(b)) found.push(fields(c, a, b), fields(c, b, a));
+    if (ofDay(b)) found.push({ ...fields(c, "0", b), month: monthOf(a) });
+    if (ofDay(a)) found.push({ ...fields(c, "0", a), month: monthOf(b) });
+  }
   return [...new Set(found.filter(exists).map(dateText))];
 };
 

@@ -50,6 +50,29 @@ describe("civilDate", () => {
     expect(errorOf(() => civilDate("25.5.2026")).suggestion).toBe("2026-05-25");
     expect(errorOf(() => civilDate("2026-5-1")).suggestion).toBe("2026-05-01");
     expect(errorOf(() => civilDate("99/99/2026"))).not.toHaveProperty("suggestion");
+    for (const text of [
+      " 2026-05-25 ",
+      "2026-05-25 00:00:00",
+      "2026-05-25T14:30",
+      "20260525",
+      "2026\u201305\u201325",
+      "May 25, 2026",
+      "25 May 2026",
+      "25-may-2026",
+      "2026.05.25",
+    ])
+      expect([text, errorOf(() => civilDate(text)).suggestion]).toEqual([text, "2026-05-25"]);
+    expect(errorOf(() => civilDate("Sept. 3 2026")).suggestion).toBe("2026-09-03");
+    // The day of an instant depends on a time zone; a number of days, two digits of a year and no month say nothing
+    for (const text of [
+      "2026-05-25T00:00:00Z",
+      "46146",
+      "26-05-25",
+      "Ma 25, 2026",
+      "2026-05-25-",
+      "May 32, 2026",
+    ])
+      expect([text, errorOf(() => civilDate(text)).suggestion]).toEqual([text, undefined]);
   });
 
   test.each([undefined, null, 20260501, {}, [], true])("refuses %j", (input) => {

@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
   expectFields,
@@ -36,7 +37,7 @@ export const rangeReaders = (
 
 /** Refuses a range that ends below its beginning. */
 export const expectRising = ({ lowest, highest }: PressureRange, at: string): void => {
-  if (highest.in("kPa") < lowest.in("kPa")) {
+  if (exceeds(lowest.in("kPa"), highest.in("kPa"))) {
     fail("conflict", `${at}highest`, highest, `no less than the lowest pressure, ${lowest}`);
   }
 };

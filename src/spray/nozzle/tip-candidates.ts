@@ -1,3 +1,4 @@
+import { exceeds } from "../../numeric/index.js";
 import { allOf, checks, expectFields, expectText, fail } from "../../quantity/index.js";
 import { eachOf, type Pressure, positive, type Speed } from "../inputs.js";
 import { type DropletClass, dropletRank, expectDropletClass } from "./droplet-classes.js";
@@ -42,9 +43,9 @@ export const speedsOf = (input: unknown): SpeedRange => {
   });
   const { slowest, usual, fastest } = speeds;
   const problems = checks();
-  if (slowest.in("km/h") > usual.in("km/h"))
+  if (exceeds(slowest.in("km/h"), usual.in("km/h")))
     problems.run(() => fail("conflict", "speeds.slowest", slowest, `no more than the usual ${usual}`));
-  if (usual.in("km/h") > fastest.in("km/h"))
+  if (exceeds(usual.in("km/h"), fastest.in("km/h")))
     problems.run(() => fail("conflict", "speeds.fastest", fastest, `no less than the usual ${usual}`));
   problems.done();
   return speeds;

@@ -265,7 +265,7 @@ const overlap = (holds: TipChoice["holds"], { slowest, fastest }: SpeedRange): n
   const [from, to] = [slowest.in("km/h"), fastest.in("km/h")];
   const [low, high] = [holds.slowest.in("km/h"), holds.fastest.in("km/h")];
   // One single speed is the usual one: a tip that does not hold it is rejected for its pressure.
-  if (to === from) return 1;
+  if (to - from <= 1e-9 * to) return 1;
   const held = (Math.min(high, to) - Math.max(low, from)) / (to - from);
   return held > 1 - 1e-9 ? 1 : Math.max(0, held);
 };

@@ -167,6 +167,32 @@ describe("tips for a job", () => {
     expect(choice?.pressure.in("psi")).toBeCloseTo(40 * (2000 / 5940 / 0.3) ** 2, 6);
     expect(choice?.steps.map(({ droplets }) => droplets)).toEqual(["C", "C", undefined]);
   });
+  test("one speed or one pressure in two units is one, whatever the last digit of the conversion", () => {
+    // 5.43 m/s is 1068.8976... ft/min: the conversion falls a last digit below
+    const once = quantity(5.43, "m/s");
+    const other = quantity(1068.8976377952754, "ft/min");
+    for (const speeds of [
+      { slowest: once, usual: other, fastest: once },
+      { slowest: other, usual: once, fastest: other },
+    ]) {
+      const found = of({ speeds });
+      expect(found.choices.length).toBeGreaterThan(0);
+      expect(found.choices.map(({ ofSpeedRange }) => ofSpeedRange.in("%"))).toEqual(
+        found.choices.map(() => 100),
+      );
+    }
+    // 0.66031... bar is 9.577 psi
+    const bar = quantity(0.6603109059667338, "bar");
+    for (const [lowest, highest] of [
+      [psi(9.577), bar],
+      [bar, psi(9.577)],
+    ])
+      expect(() => of({ pressures: { lowest, highest } })).not.toThrow();
+    expect(() => of({ speeds: { slowest: mph(5.001), usual: mph(5), fastest: mph(6) } })).toThrow(
+      "speeds.slowest",
+    );
+    expect(() => of({ pressures: { lowest: psi(15.001), highest: psi(15) } })).toThrow("pressures.highest");
+  });
   test("a class that is too fine or too coarse is a reason", () => {
     const told = (makes: string) =>
       of({
