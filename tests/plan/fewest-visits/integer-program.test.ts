@@ -54,4 +54,27 @@ describe("the solver", () => {
       status: "infeasible",
     });
   });
+
+  it("says where it found nothing within its nodes, which is not that there is nothing", async () => {
+    // Two rows that must come out exactly, on twelve variables: no solution is near those of the relaxed program.
+    let seed = 7;
+    const next = (): number => {
+      seed = (seed * 1103515245 + 12345) % 2147483648;
+      return 1 + Math.floor((seed / 2147483648) * 99);
+    };
+    const rows = [0, 1].map(() => {
+      const coefficients = Array.from({ length: 12 }, next);
+      const half = Math.floor(coefficients.reduce((a, b) => a + b) / 2);
+      return row(coefficients, half, half);
+    });
+    const program = { cost: Array<number>(12).fill(1), whole: Array<boolean>(12).fill(true), rows };
+    expect(await solved({ ...program, nodes: 1 })).toEqual({ status: "not found" });
+    const meets = (set: number): boolean =>
+      rows.every(
+        ({ coefficients, lower }) =>
+          coefficients.reduce((sum, c, k) => sum + ((set >> k) % 2 === 1 ? c : 0), 0) === lower,
+      );
+    const any = Array.from({ length: 2 ** 12 }, (_, set) => set).some(meets);
+    expect((await solved({ ...program, nodes: 100_000 })).status).toBe(any ? "found" : "infeasible");
+  });
 });
