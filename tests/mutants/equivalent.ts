@@ -21,6 +21,7 @@ export const equivalents: readonly Equivalent[] = [
   {
     file: "src/calendar/day-number.ts",
     was: "{ min: firstDay, max: lastDay }",
+    is: "{}",
     why: "a guard behind those of addDays and its like, which no call reaches",
   },
   {
@@ -29,11 +30,105 @@ export const equivalents: readonly Equivalent[] = [
     is: "at <= 200",
     why: "one more step of a recurrence that holds at every step",
   },
-  {
+  ...(
+    [
+      ["x < (p + 1) / (p + q + 2)", "false"],
+      ["x < (p + 1) / (p + q + 2)", "x <= (p + 1) / (p + q + 2)"],
+      ["p + 1", "p - 1"],
+    ] as const
+  ).map(([was, is]) => ({
     file: "src/numeric/estimate/coverage-factor.ts",
-    was: "x < (p + 1) / (p + q + 2)",
+    was,
+    is,
     why: "two forms of the same function; which is taken decides only how soon the fraction settles",
+  })),
+  ...(
+    [
+      ["m < 20_000", "m <= 20_000"],
+      ["Math.abs(d * c - 1) < Number.EPSILON", "Math.abs(d * c - 1) <= Number.EPSILON"],
+      ["term > sum * Number.EPSILON", "term >= sum * Number.EPSILON"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/numeric/estimate/coverage-factor.ts",
+    was,
+    is,
+    why: "one step more of a series that has settled",
+  })),
+  ...(
+    [
+      ["at(high) < share", "at(high) <= share"],
+      ["at(middle) < share", "at(middle) <= share"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/numeric/estimate/coverage-factor.ts",
+    was,
+    is,
+    why: "where a bound is the very root, the halving comes to it from the other side",
+  })),
+  {
+    file: "src/numeric/estimate/check-against-target.ts",
+    was: "deviation < 0",
+    is: "deviation <= 0",
+    why: "no deviation is told before",
   },
+  {
+    file: "src/numeric/estimate/error-of-product.ts",
+    was: "value < 0",
+    is: "value <= 0",
+    why: "a value of 0 is refused before",
+  },
+  {
+    file: "src/numeric/number/accurate-sum.ts",
+    was: "Math.abs(sum) >= Math.abs(x)",
+    is: "Math.abs(sum) > Math.abs(x)",
+    why: "of two numbers of one size either may be taken for the larger",
+  },
+  ...(
+    [
+      ["recent.has(text)", "false"],
+      ["known", "false"],
+      ["recent.size >= mostRecent", "true"],
+      ["recent.size >= mostRecent", "false"],
+      ["recent.size >= mostRecent", "recent.size > mostRecent"],
+      ["recent.size >= mostRecent", "recent.size < mostRecent"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/quantity/substance/substances.ts",
+    was,
+    is,
+    why: "a text that was found sound is looked at again, or not: the same is found",
+  })),
+  ...(
+    [
+      ["/^[\\x21-\\x7e]+(?: [\\x21-\\x7e]+)*$/", "/^[\\x21-\\x7e](?: [\\x21-\\x7e]+)*$/"],
+      ["/^[\\x21-\\x7e]+(?: [\\x21-\\x7e]+)*$/", "/^[\\x21-\\x7e]+(?: [\\x21-\\x7e]+)$/"],
+      ["/^[\\x21-\\x7e]+(?: [\\x21-\\x7e]+)*$/", "/^[\\x21-\\x7e]+(?: [\\x21-\\x7e])*$/"],
+      ['typeof input === "string" && plain.test(input)', "false"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/quantity/errors/expect-name.ts",
+    was,
+    is,
+    why: "a plain name goes the longer way, and is found as it is",
+  })),
+  {
+    file: "src/quantity/errors/near-name.ts",
+    was: "Math.abs(known.length - written.length) > 2",
+    is: "false",
+    why: "the letters that one has alone are more than two then, too: a long word is only seen sooner not to be near",
+  },
+  ...(
+    [
+      ["copies.given.length < few", "true"],
+      ["copies.given.length < few", "false"],
+      ["copies.given.length < few", "copies.given.length <= few"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/quantity/errors/plain-copy.ts",
+    was,
+    is,
+    why: "which of the two lists a copy stands in decides only how soon it is found",
+  })),
   {
     file: "src/numeric/estimate/coverage-factor.ts",
     was: "nu > normalFrom",

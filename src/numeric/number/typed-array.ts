@@ -9,7 +9,7 @@ export const expectFloat64Array = (input: unknown, path: string): Float64Array =
   input instanceof Float64Array
     ? input
     : fail(
-        input === undefined ? "missing" : "type",
+        "type",
         path,
         input,
         Array.isArray(input) || input === undefined

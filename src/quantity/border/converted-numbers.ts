@@ -37,12 +37,7 @@ export const convertedNumbers = <
 }): Float64Array => {
   const { numbers, from, to } = expectFields(input, ["numbers", "from", "to"]);
   if (!Array.isArray(numbers) && !(ArrayBuffer.isView(numbers) && "length" in numbers)) {
-    return fail(
-      numbers === undefined ? "missing" : "type",
-      "numbers",
-      numbers,
-      "a list or a typed array of numbers",
-    );
+    return fail("type", "numbers", numbers, "a list or a typed array of numbers");
   }
   if (typeof from !== "string") return fail("type", "from", from, "the name of a unit, such as lb/acre");
   if (typeof to !== "string") return fail("type", "to", to, "the name of a unit, such as kg/ha");
@@ -55,8 +50,7 @@ export const convertedNumbers = <
     const value =
       typeof number === "number" ? ((number - ratio.from) * ratio.top) / ratio.bottom + ratio.to : Number.NaN;
     if (!Number.isFinite(value)) return fail("not-finite", `numbers[${i}]`, number, "a finite number");
-    // Adding 0 turns -0 into 0.
-    out[i] = value + 0;
+    out[i] = value;
   }
   return out;
 };

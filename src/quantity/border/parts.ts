@@ -27,17 +27,12 @@ export const isBlank = (input: unknown): input is undefined | null | string =>
   input === null ||
   (typeof input === "string" && input.length <= textLimit && input.trim() === "");
 
-/** Digits that read alike whatever stands before the decimals: no sign that could group thousands. */
-const plainDigits = /^-?\d{1,15}$/;
-const plainDecimals = /^-?\d{1,15}\.\d{1,15}$/;
-
 export const readValue = (value: unknown, decimal: DecimalSign): number | PartProblem => {
   if (typeof value === "number" && Number.isFinite(value)) return value;
   if (isBlank(value)) return problem("missing", "value", told(value), "a number");
   if (typeof value !== "string" || value.length > textLimit) {
     return problem("not-finite", "value", told(value), "a finite number");
   }
-  if (plainDigits.test(value) || (decimal === "." && plainDecimals.test(value))) return Number(value);
   const text = cleanText(value);
   const number = scanNumber(text, 0, decimal);
   if (number?.problem !== undefined) return { ...number.problem, path: "value" };
@@ -80,12 +75,9 @@ export const readOf = (
   words: Words | undefined,
 ): string | PartProblem => {
   const of = typeof written === "string" ? currentSubstance(written) : written;
-  if (typeof of === "string" && of === wanted && (of === "none" || isSubstance(of))) return of;
   const expected = wanted === undefined ? "a substance, such as N or product" : wanted;
   if (isBlank(of)) {
-    return (wanted ?? "none") === "none"
-      ? "none"
-      : problem("missing", "of", typeof of === "string" ? "nothing" : String(of ?? "nothing"), expected);
+    return (wanted ?? "none") === "none" ? "none" : problem("missing", "of", "nothing", expected);
   }
   if (typeof of !== "string") return problem("type", "of", told(of), expected);
   if (!isSubstance(of)) return problem("substance/unknown", "of", shown(of), expected, words?.substance(of));

@@ -90,7 +90,6 @@ export const expectList = (
   of: string,
   most: number = mostItems,
 ): readonly unknown[] => {
-  if (input === undefined) return fail("missing", path, input, `a list with at least one ${of}`);
   if (!Array.isArray(input)) return fail("type", path, input, `a list with at least one ${of}`);
   if (typeof most !== "number") return fail("type", "most", most, "a number of items");
   if (input.length > most)
@@ -120,10 +119,7 @@ export const expectList = (
 export const expectText = (input: unknown, path: string, expected: string): string =>
   typeof input === "string" && input.trim() !== ""
     ? input
-    : fail(isBlank(input) ? "missing" : "type", path, input, expected);
-
-/** What an empty field of a form gives: nothing, or a text that is none. */
-const isBlank = (input: unknown): boolean => input === undefined || typeof input === "string";
+    : fail(typeof input === "string" ? "missing" : "type", path, input, expected);
 
 /**
  * Takes one of a few words, or throws with the words.
@@ -143,7 +139,7 @@ export const expectOneOf = <const T extends string>(input: unknown, words: reado
 const noneOf = (input: unknown, words: unknown, path: string): never => {
   expectWords(words, "words");
   const choices = listed(words).map(shown).join(", ");
-  return fail(input === undefined ? "missing" : "type", path, input, `one of ${choices}`);
+  return fail("type", path, input, `one of ${choices}`);
 };
 
 /**

@@ -75,5 +75,4 @@ export const expectRecord = (
   input: unknown,
   path = "input",
   expected = "a record of named arguments",
-): Readonly<Record<string, unknown>> =>
-  isRecord(input) ? input : fail(input === undefined ? "missing" : "type", path, input, expected);
+): Readonly<Record<string, unknown>> => (isRecord(input) ? input : fail("type", path, input, expected));

@@ -38,15 +38,14 @@ export const recordOr = <R extends object>(expected: R): R =>
 
 /** Throws that a quantity is due where something else came in, with what to write. */
 export const quantityDue = (path: string, input: unknown, wanted: unknown): never => {
-  const code = input === undefined ? "missing" : "type";
   const names: readonly unknown[] = [wanted].flat();
   if (names.length === 0 || names.some((name) => typeof name !== "string"))
-    return fail(code, path, input, `a quantity, as quantity(3, "lb") makes${textIsRead(input)}`);
+    return fail("type", path, input, `a quantity, as quantity(3, "lb") makes${textIsRead(input)}`);
   const number = typeof input === "number" && Number.isFinite(input) ? input : "number";
   const call = wanted === "1" ? 'quantity(40, "%") or quantity(0.4, "1")' : `quantity(${number}, unit)`;
   const how = textIsRead(input) || `, made by ${call}`;
   return dimensionDue(
-    code,
+    "type",
     path,
     input,
     wanted as string | readonly string[],
