@@ -17,10 +17,11 @@ export const enteringPrice = (
     const found = solve({ ...program, cost: program.cost.map((one, k) => (k === i ? price : one)) });
     return { saved: answer.cost - (found?.cost ?? answer.cost), share: found?.x[i] ?? 0 };
   };
-  const enough = 1e-11 * Math.max(1, Math.abs(answer.cost));
+  // Of a cost that is a share of the highest price, and so no more than 1.
+  const enough = 1e-11;
   let price = Math.max(0, guess - 1e-4);
   let step = saving(price);
-  if (step.saved <= enough && price > 0) {
+  if (step.saved <= enough) {
     price = 0;
     step = saving(price);
   }

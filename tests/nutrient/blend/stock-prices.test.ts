@@ -6,15 +6,15 @@ import { money, quantity } from "../../../src/quantity/index.js";
 // What one pound more of a scarce material, or less of one that has to go in, is worth: by hand.
 
 const perTon = (amount: number) => money(amount, "USD").per(quantity(1, "US ton"));
-const blend = (urea: object, sulfate: object, limits: object = {}) =>
+const blend = (urea: object, sulfate: object, limits: object = {}, { least = 23, filler = 40 } = {}) =>
   leastCostBlend({
     batch: quantity(2000, "lb"),
     materials: [
       { product: fertilizer({ id: "urea", analysis: "46-0-0" }), price: perTon(460), ...urea },
       { product: fertilizer({ id: "sulfate", analysis: "21-0-0-24S" }), price: perTon(300), ...sulfate },
     ],
-    filler: perTon(40),
-    limits: { nutrients: [{ least: quantity(23, "% w/w", "N/product") }], ...limits },
+    filler: perTon(filler),
+    limits: { nutrients: [{ least: quantity(least, "% w/w", "N/product") }], ...limits },
   } as never);
 
 describe("the stock of a blend", () => {
@@ -47,6 +47,26 @@ describe("the stock of a blend", () => {
       priced: "exact",
     });
     expect(owed?.shadowPrice.value).toBeCloseTo((300 * 46 - 460 * 21 - 25 * 40) / 46 / 2000, 8);
+  });
+
+  test("near nothing and near the whole batch, and at nothing, a pound is worth the same", async () => {
+    const worth = (300 * 46 - 460 * 21 - 25 * 40) / 21 / 2000;
+    const found = async (urea: object, sulfate: object, id: string, more: object = {}) => {
+      const { limits } = await blend(urea, sulfate, {}, more);
+      const { shadowPrice, priced } = limits.find((one) => one.id === id) ?? {};
+      return [Number(shadowPrice?.value.toFixed(9)), priced];
+    };
+    const exact = (value: number) => [Number(value.toFixed(9)), "exact"];
+    expect(
+      await found({ most: quantity(0, "lb") }, { price: perTon(300) }, "urea most", { least: 20 }),
+    ).toEqual(exact(worth));
+    expect(await found({}, { least: quantity(1, "lb") }, "sulfate least")).toEqual(exact((worth * 21) / 46));
+    // Where filler costs more than urea, all but one pound is urea: 440 a ton more for that pound.
+    expect(
+      await found({ most: quantity(1999, "lb") }, { most: quantity(0, "lb") }, "urea most", { filler: 900 }),
+    ).toEqual(exact(0.22));
+    // At the whole batch there is nothing to relax.
+    expect(await found({ most: quantity(2000, "lb") }, {}, "urea most", { filler: 900 })).toEqual(exact(0));
   });
 
   test("stock that is not used up, and a least of nothing, are worth nothing", async () => {
