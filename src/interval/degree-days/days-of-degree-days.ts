@@ -24,7 +24,8 @@ import { needsNextDay } from "./degree-days-of-day.js";
  * - `"refuse"`, the default everywhere: the call throws `missing` with the dates.
  * - `"leave out"`: the day counts 0, so that the total is a lower bound and a date comes late.
  * - `{ interpolateUpToDays: n }`: a gap of at most `n` days between two days with figures takes what is
- *   missing from the straight line between them; a longer gap, and one at an end of the series, is refused.
+ *   missing from the straight line between them; a longer gap, and one at an end of the series, is refused, and
+ *   so is a day whose highest temperature would come out below its lowest.
  *
  * The last two are common practice, no source; a result names the days that they touched.
  */
@@ -40,8 +41,8 @@ export interface HeatDay {
   readonly min: number;
   /** The lowest temperature of the next day; that of this one where the method does not ask for it. */
   readonly nextMin: number;
-  /** `"missing"` where the day has to be refused. */
-  readonly basis: DayBasis | "missing";
+  /** `"missing"` where the day has to be refused, `"crossed"` where a filled highest lies below the lowest. */
+  readonly basis: DayBasis | "missing" | "crossed";
 }
 
 const checkedPolicy = (missing: MissingDays): MissingDays => {
@@ -116,9 +117,11 @@ export const daysOfHeat = (
       const high = bridged(series.max, at, longest);
       const low = bridged(series.min, at, longest);
       const next = needsNextDay(method) ? bridged(series.min, at + 1, longest) : low;
-      // A filled value may cross a measured one: then there is no line to trust.
-      if (high !== undefined && low !== undefined && next !== undefined && low <= high) {
-        return { date, max: high, min: low, nextMin: next, basis: "interpolated" };
+      if (high !== undefined && low !== undefined && next !== undefined) {
+        // A filled value may cross a measured one: then there is no line to trust.
+        return low > high
+          ? { ...none, basis: "crossed" }
+          : { date, max: high, min: low, nextMin: next, basis: "interpolated" };
       }
     }
     return { ...none, basis: "missing" };
@@ -133,8 +136,8 @@ export const refuseMissing = (
 ): void => {
   const also = needsNextDay(method) ? ", the lowest of the next day" : "";
   const problems = days
-    .filter(({ basis }) => basis === "missing")
-    .map(({ date }) => {
+    .filter(({ basis }) => basis === "missing" || basis === "crossed")
+    .map(({ date, basis }) => {
       const at = daysBetween(series.start, date);
       const inside = at >= 0 && at < series.max.length;
       return {
@@ -143,7 +146,10 @@ export const refuseMissing = (
         got: inside
           ? `min ${shown(series.min[at])}, max ${shown(series.max[at])}${also && `, next min ${shown(series.min[at + 1])}`}`
           : "a day outside the series",
-        expected: `a lowest and a highest temperature${also}, or a policy for missing days that covers it`,
+        expected:
+          basis === "crossed"
+            ? `a lowest and a highest temperature${also}: on the line over the gap the highest is below the lowest`
+            : `a lowest and a highest temperature${also}, or a policy for missing days that covers it`,
       } as const;
     });
   if (problems.length > 0) throw new RatewrightError(problems);

@@ -7,6 +7,7 @@ import {
   unitsOf,
 } from "../../quantity/index.js";
 import type { QuizAnswer, QuizProblem } from "../topics/quiz-problem.js";
+import { inDigits } from "./number-words.js";
 import { type NumberInText, numberIn } from "./read-number.js";
 import { unitMissed, withoutExponents, wordMeant } from "./slips.js";
 import { type SaidStuff, stuffIn } from "./stuff.js";
@@ -187,21 +188,6 @@ const unitBehind = (
 /** Whether a second number belongs to the unit: the 1,000 of sq ft. */
 const ofUnit = (before: string, digits: string): boolean =>
   /(?:\/|per|an?|each)\s*$/i.test(before) && /^1?[,.]?0?00+$/.test(digits.replace(/^1/, ""));
-
-const numberWords =
-  "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty".split(
-    " ",
-  );
-const numberWord = numberWords.join("|");
-/** An amount in words that digits follow. */
-const withDigits = String.raw`(?= (?:hours?|lbs?|pounds?|gal(?:lons?)?|quarts?|pints?|feet)\b.*\d)`;
-
-/** A number in words, where there is none in digits (`six bags`) or before one that is: `two hours and 24 minutes`. */
-const inDigits = (text: string): string => {
-  const hasDigits = /\d|[½¼¾⅓⅔⅛]/.test(text);
-  const words = new RegExp(`\\b(?:${numberWord})\\b${hasDigits ? withDigits : ""}`, "gi");
-  return text.replace(words, (word) => String(numberWords.indexOf(word.toLowerCase())));
-};
 
 /** What is said beside a count, of how large each is: `6 bags (50 lb)`, `6 50-lb bags`. */
 const withoutSizes = (text: string): string =>

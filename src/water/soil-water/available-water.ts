@@ -19,7 +19,7 @@ export interface AvailableWater {
   readonly total: Length;
   /** The depth of soil that was counted. */
   readonly depth: Length;
-  /** By layer, as far as the roots go, from the top. */
+  /** By layer, as far as the roots go, from the top; 0 in a layer below them. */
   readonly layers: readonly Length[];
 }
 

@@ -172,6 +172,15 @@ const rows: readonly Refused[] = [
     "series.2026-05-02",
     "a policy for missing days that covers it",
   ],
+  [
+    sum({
+      series: { ...series, min: [5, 22, 5], max: [15, null, 15] },
+      missing: { interpolateUpToDays: 1 },
+    }),
+    "missing",
+    "series.2026-05-02",
+    "on the line over the gap the highest is below the lowest",
+  ],
   [sum({ missing: "skip" }), "type", "missing", '"refuse", "leave out" or { interpolateUpToDays }'],
   [sum({ missing: { interpolateUpToDays: 0 } }), "range", "missing.interpolateUpToDays", "1 or more"],
   [sum({ missing: { interpolateUpToDays: 1.5 } }), "range", "missing.interpolateUpToDays", "days"],
