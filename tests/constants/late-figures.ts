@@ -162,7 +162,7 @@ export const lateConstants: readonly ConstantCheck[] = [
     [
       [
         "oil for a million of fuel",
-        1_150_005,
+        150_000,
         () =>
           machineCost({
             yearly: [{ name: "capital", cost: money(1, "USD") }],
@@ -171,7 +171,7 @@ export const lateConstants: readonly ConstantCheck[] = [
             fuelPrice: money(1_000_000, "USD").per(quantity(1, "gal")),
             lubrication: percent(15),
             repair: money(5, "USD").per(quantity(1, "h")),
-          }).running.value,
+          }).lubrication.value,
       ],
       [
         "running cost of an hour",
