@@ -251,7 +251,7 @@ const findingsOf = (found: {
     });
   }
   const noise = one.error === undefined || other.error === undefined ? 0 : Math.hypot(one.error, other.error);
-  if (noise > 0 && Math.abs(other.rate - one.rate) < 2 * noise) {
+  if (Math.abs(other.rate - one.rate) < 2 * noise) {
     findings.push({
       code: "trials/not-told-apart",
       severity: "warning",

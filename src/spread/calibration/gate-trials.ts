@@ -98,13 +98,12 @@ export const monotone = (points: readonly Point[], rising: boolean): void => {
     const [low, high] = [points[i - 1], points[i]] as [Point, Point];
     problems.run(() => {
       if (low.setting === high.setting) {
-        const later = low.index > high.index ? low : high;
-        const first = later === low ? high : low;
+        // Of one setting they stand as they were given.
         fail(
           "conflict",
-          `trials[${later.index}].setting`,
-          later.setting,
-          `another setting than trials[${first.index}]; give repeated runs of one setting as their mean`,
+          `trials[${high.index}].setting`,
+          high.setting,
+          `another setting than trials[${low.index}]; give repeated runs of one setting as their mean`,
         );
       }
       if (rising ? high.rate > low.rate : high.rate < low.rate) return;

@@ -109,9 +109,8 @@ export const areaOfGround = (record: Readonly<Record<string, unknown>>): Quantit
 const wrongForm = (given: readonly string[], record: Readonly<Record<string, unknown>>): never => {
   // The form that comes nearest names what is missing, and what does not belong.
   const score = (form: readonly string[]): number => form.filter((key) => given.includes(key)).length;
-  const sorted: readonly (readonly string[])[] = [...forms].sort(
-    (a, b) => score(b) - score(a) || a.length - b.length,
-  );
+  // Of those that come as near, the shorter form, which stands first.
+  const sorted: readonly (readonly string[])[] = [...forms].sort((a, b) => score(b) - score(a));
   const best = sorted[0] as readonly string[];
   const lacking = best.find((key) => !given.includes(key));
   if (lacking !== undefined) return fail("missing", lacking, record[lacking], `a field of ${choice}`);

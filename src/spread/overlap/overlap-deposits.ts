@@ -65,12 +65,12 @@ export const stripDeposits = (profile: Profile, swath: number, n: number, drivin
   const right = profile.x[profile.x.length - 1] as number;
   // Passes whose throw reaches over the swath around pass 0, mirrored or not.
   const reach = Math.max(-left, right, 0);
-  const passes = Math.ceil(reach / swath + 0.5);
+  const passes = Math.ceil(reach / swath - 0.5);
   if (passes > mostPasses)
     outOfRange(
       "swath",
       swath,
-      { min: reach / (mostPasses - 0.5) },
+      { min: reach / (mostPasses + 0.5) },
       `{}, a swath that ${mostPasses} passes overlap`,
     );
   const out = new Float64Array(n);
@@ -105,7 +105,7 @@ const depositsAt = (
   const spacing = equalSpacing(pattern);
   const mirror = mirrorOfPattern(pattern, driving);
   const k = pansPer(swath, spacing, "swath");
-  const bins = new Float64Array(mirror === undefined ? k : 2 * k);
+  const bins = new Float64Array(2 * k);
   const count = overlapInto(bins, Float64Array.from(pattern.catches), k, mirror);
   // The list begins at the line of travel, or at the first place right of it.
   const first = pattern.offsets[0] as number;

@@ -196,7 +196,7 @@ export const pansPer = (swath: number, spacing: number, path: string): number =>
   const k = Math.round(w / spacing);
   if (k > mostPans)
     outOfRange(path, w, { max: mostPans * spacing }, `{}, ${mostPans} times the distance of the pans`);
-  return k > 0 && Math.abs(w - k * spacing) <= 1e-9 * w
+  return Math.abs(w - k * spacing) <= 1e-9 * w
     ? k
     : fail("conflict", path, w, `a whole multiple of the distance of the pans, which is ${spacing}`);
 };

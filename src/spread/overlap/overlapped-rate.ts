@@ -9,6 +9,7 @@ import {
   perOf,
   type Quantity,
   quantityOf,
+  toldAt,
 } from "../../quantity/index.js";
 import { type Area, above, fieldsOf, isMetric, type Length } from "../inputs.js";
 import { patternOf, profileOf } from "../pattern/profile.js";
@@ -27,7 +28,8 @@ const caughtPerArea = (
   area: Area,
 ): Quantity<string, string> => {
   const mean = above(profileOf({ ...pattern, catches }).total / swath, "pattern.catches");
-  return perOf(quantityOf(mean, pattern.unit, pattern.of, "pattern.unit"), area);
+  const caught = quantityOf(mean, pattern.unit, pattern.of, "pattern.unit");
+  return toldAt("pattern.catches", "dividend", () => perOf(caught, area));
 };
 
 const rateOfRun = <S extends string>(

@@ -40,9 +40,7 @@ export const patternOf = <S extends string>(input: unknown): SpreadPattern<S> =>
     offsets: () => list("offsets"),
     catches: () => {
       const found = list("catches");
-      return found.length > 0
-        ? found
-        : fail("missing", "pattern.catches", "an empty list", "at least two catches");
+      return found.length > 0 ? found : fail("missing", "pattern.catches", found, "at least two catches");
     },
     runs: () => list("runs"),
     offsetUnit: () =>
@@ -54,9 +52,7 @@ export const patternOf = <S extends string>(input: unknown): SpreadPattern<S> =>
         ? record.unit
         : fail("unit/unknown", "pattern.unit", record.unit, "a unit"),
     of: () =>
-      typeof record.of === "string" && isSubstance(record.of)
-        ? record.of
-        : fail("substance/unknown", "pattern.of", record.of, "a substance"),
+      isSubstance(record.of) ? record.of : fail("substance/unknown", "pattern.of", record.of, "a substance"),
   });
   const { row, weighed, spacing, panArea } = allOf({
     row: () => rowOf(catches, offsets),

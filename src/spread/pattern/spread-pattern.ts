@@ -211,11 +211,9 @@ const places = (input: unknown, count: number | undefined): Places => {
   if (count !== undefined && left > count - 1) {
     outOfRange("pans.left", left, { below: count }, "{}, the number of pans");
   }
-  const offsets = Array.from(
-    { length: count ?? 0 },
-    (_, i) =>
-      // Fifteen digits: three times 0.1 is shown as 0.3.
-      Number(((i - left) * spacing).toPrecision(15)) + 0,
+  const offsets = Array.from({ length: count ?? 0 }, (_, i) =>
+    // Fifteen digits: three times 0.1 is shown as 0.3.
+    Number(((i - left) * spacing).toPrecision(15)),
   );
   return { offsets, offsetUnit: unit, spacing };
 };

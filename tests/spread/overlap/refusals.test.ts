@@ -109,8 +109,8 @@ const rows: readonly Refusal[] = [
   [
     "a swath like a hair",
     overlapDeposits,
-    [pattern, { swath: m(1e-4), driving: "one direction", positions: 2 }],
-    ["range swath: 0.0001000025 or more, a swath that 20000 passes overlap [0.0001]"],
+    [pattern, { swath: m(9e-5), driving: "one direction", positions: 2 }],
+    ["range swath: 0.0000999975 or more, a swath that 20000 passes overlap [0.00009]"],
   ],
   [
     "a swath of a country",
