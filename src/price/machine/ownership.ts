@@ -51,8 +51,8 @@ export const capitalRecovery = <C extends string>(input: {
   if (remaining.value > price.value) {
     fail("conflict", "remaining", fields.remaining, `not more than the price, which is ${price.value}`);
   }
-  // For a small interest the factor is as good as 1 / n, and i / (1 - (1 + i)^-n) loses its digits.
-  const factor = interest < 1e-9 ? 1 / years : interest / -Math.expm1(-years * Math.log1p(interest));
+  // In this form i / (1 - (1 + i)^-n) keeps its digits, however small the interest is.
+  const factor = interest === 0 ? 1 / years : interest / -Math.expm1(-years * Math.log1p(interest));
   const annual = (price.value - remaining.value) * factor + remaining.value * interest;
   return toldBy({ like: "price" }, () => likeQuantity(input.price, annual));
 };

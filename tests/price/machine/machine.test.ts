@@ -43,6 +43,15 @@ describe("capitalRecovery", () => {
     expect(small).toBeCloseTo(capitalRecovery({ ...machine, interest: percent(0) }).value, 3);
   });
 
+  it("keeps its digits however small the interest is", () => {
+    const machine = { price: usd(60_000), remaining: usd(0), years: 10 };
+    for (const share of [1e-8, 1e-10, 1e-12, 1e-300]) {
+      const { value } = capitalRecovery({ ...machine, interest: percent(100 * share) });
+      // i / (1 - (1 + i)^-n) = (1 + (n + 1) i / 2 + ...) / n
+      expect(Math.abs(value / (6000 * (1 + 5.5 * share)) - 1)).toBeLessThan(1e-14);
+    }
+  });
+
   it("refuses a machine that gains value, and two currencies", () => {
     expect(
       complaints(() => capitalRecovery({ price: usd(1), remaining: usd(2), years: 1, interest: percent(0) })),
