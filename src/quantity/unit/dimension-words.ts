@@ -27,6 +27,8 @@ const amounts: Readonly<Record<string, string>> = {
   "mass/volume": "10 lb/gal|1.2 kg/L",
   "length/time": "3 mi/h|5 mm/h",
   "volume/time": "0.4 gal/min|1.5 L/min",
+  "1/time": "3 1/d",
+  "volume/area/time": "100 gal/acre/h|2 L/m2/h",
   money: "40 ¤",
 };
 
@@ -53,7 +55,6 @@ const unitsOfParts: Readonly<Record<string, string>> = {
   time: "h|h",
   count: "count|count",
   money: "¤|¤",
-  "1": "1|1",
 };
 
 const own = (table: Readonly<Record<string, string>>, key: string): string | undefined =>

@@ -50,7 +50,6 @@ export const surfaceMaxima: readonly SurfaceMaximum[] = /* @__PURE__ */ frozen([
       title: "Soil Testing for Lawns, AY-18",
       publisher: "Purdue University",
       where: "soil pH below 6.0; read in a copy",
-      url: "https://pdfcoke.com/documents/soil-testing-for-lawns-4vz0q9j09m38",
     },
   },
   {
