@@ -8,6 +8,7 @@ import {
   fail,
   isSubstance,
   numberIn,
+  ofKind,
   perOf,
   Quantity,
   quantityOf,
@@ -136,7 +137,7 @@ export const areaCovered = <D extends "mass" | "volume", S extends string>(
     { dimension: `${given.dimension}/area`, of: given.of, bound: "positive" },
     "rate",
   );
-  return expectQuantity(perOf(given, per), { dimension: "area", of: "none" }, "area");
+  return ofKind<"area", "none">(perOf(given, per));
 };
 
 /**

@@ -15,9 +15,7 @@ const most = 200;
 
 /** Takes a text that is not empty and at most 2000 characters long, or throws with its path. */
 export const expectShortText = (input: unknown, path: string, expected: string): string => {
-  // An empty field of a form is missing, as one that is not there.
-  const blank = typeof input === "string" && input.trim() === "";
-  const text = blank ? fail("missing", path, input, expected) : expectText(input, path, expected);
+  const text = expectText(input, path, expected);
   return text.length > longest
     ? outOfRange(path, `a text of ${text.length} characters`, { max: longest, count: "characters" })
     : text;

@@ -108,7 +108,11 @@ const firstOrderOf = (
   most: ((curve.mostPercent ?? all)[bound] as number) / 100,
 });
 
-const shareFunction = (curve: ReleaseCurve, bound: Bound3): ((t: number) => number) => {
+/** The other curves by a function of the days. */
+const shareFunction = (
+  curve: Exclude<ReleaseCurve, { readonly kind: "first order" }>,
+  bound: Bound3,
+): ((t: number) => number) => {
   const slow = bound === "high" ? "low" : bound === "low" ? "high" : "mid";
   const of = (range: ReleaseRange, end: Bound3): number => range[end] as number;
   switch (curve.kind) {
@@ -117,10 +121,6 @@ const shareFunction = (curve: ReleaseCurve, bound: Bound3): ((t: number) => numb
     case "duration": {
       const days = of(curve.days, slow);
       return (t) => Math.min(1, t / days);
-    }
-    case "first order": {
-      const { k, lag, most } = firstOrderOf(curve, bound);
-      return (t) => (t <= lag ? 0 : -most * Math.expm1(-k * (t - lag)));
     }
     case "Richards": {
       const most = of(curve.mostPercent ?? all, bound) / 100;

@@ -78,6 +78,15 @@ describe("a stock tank tells", () => {
     expect(tank([n(2500), k(2500)], [urea(), potash()], "1:100").findings).toEqual([]);
   });
 
+  test("a salt that the targets do not need is left out, and no noise of rounding of it is weighed in", () => {
+    const nitrate = { product: fertilizer({ id: "nitrate", analysis: "13-0-46" }) };
+    for (const ppm of [0.7, 1.1, 33.3, 77.7, 123.4, 299.9]) {
+      const { salts: amounts } = tank([n(13 * ppm), k(46 * ppm)], [urea(), nitrate]);
+      expect(amounts.map(({ amount }) => amount.value > 0)).toEqual([false, true]);
+      expect(amounts[0]?.amount.value).toBe(0);
+    }
+  });
+
   test("calcium beside phosphate or sulfate, where both are in the tank", () => {
     const nitrate = { product: fertilizer({ id: "nitrate", analysis: "15-0-0-19Ca" }) };
     const sulfate = { product: fertilizer({ id: "sulfate", analysis: "0-0-50-18S" }) };

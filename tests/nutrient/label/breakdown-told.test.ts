@@ -63,3 +63,34 @@ test("of an element that is none no more is told than anybody reads", () => {
     "N, P, S, Cl, K, Na, Ca or Mg, as elements",
   ]);
 });
+
+test("slow nitrogen that is stated beside a breakdown agrees with it but for noise, and a breakdown is kept as it stands", () => {
+  const label = (slow: number) =>
+    complaints(() =>
+      fertilizer({
+        id: "a",
+        analysis: "20-0-0",
+        nitrogen: { percent: { urea: 12, waterInsoluble: 8 } },
+        slowNitrogen: quantity(slow, "% w/w", "N:slow/product"),
+      }),
+    );
+  expect([8 + 5e-9, 8 - 5e-9].map(label)).toEqual([[], []]);
+  expect([8 + 1e-8, 8 - 1e-8].map(label)).toEqual([
+    ["conflict fertilizer.slowNitrogen"],
+    ["conflict fertilizer.slowNitrogen"],
+  ]);
+  const { nitrogen } = fertilizer({ id: "a", analysis: "20-0-0", nitrogen: { percent: { urea: 20 } } });
+  expect(nitrogen).toStrictEqual({ percent: { urea: 20 } });
+});
+
+test("a composition of nothing is missing", () => {
+  const [problem] = problemsOf(() =>
+    potentialAcidity({ percent: {}, convention: "full nitrification" } as never),
+  );
+  expect([problem?.code, problem?.path, problem?.got, problem?.expected]).toEqual([
+    "missing",
+    "percent",
+    '"nothing"',
+    "at least one element",
+  ]);
+});

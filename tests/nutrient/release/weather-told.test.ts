@@ -1,11 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { dailyTemperatures } from "../../../src/calendar/index.js";
 import {
+  accumulateEquivalentDaysC,
   polymerCoatedInSoil,
   polymerCoatedOnSurface,
   quickRelease,
   releasedNitrogen,
   releaseModel,
+  statedDuration,
   sulfurCoatedUrea,
 } from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
@@ -104,6 +106,28 @@ describe("a release tells of its weather", () => {
     expect(
       problemsOf(() => released({ temperature: { mean: quantity(20, "°C"), sensor: "air" } }))[0]?.path,
     ).toBe("temperature.sensor");
+  });
+
+  test("what comes out on each day, of each portion and in all", () => {
+    // Evenly over 50 days, 2 kg a day of 100.
+    const even = statedDuration({ days: { low: 50, high: 50 }, source: "made up" });
+    const found = released({}, even);
+    for (const { perDay, cumulative } of [found, ...found.portions]) {
+      for (const [i, day] of perDay.entries()) {
+        expect(day).toBeCloseTo(2, 12);
+        expect(cumulative.mid[i]).toBeCloseTo(2 * (i + 1), 12);
+      }
+      expect(perDay).toHaveLength(3);
+    }
+  });
+
+  test("the coldest and the warmest days that may be", () => {
+    const q10 = { kind: "Q10", q10: { low: 2, high: 2 }, referenceC: 20 } as const;
+    const days = (min: number, max: number) => () =>
+      accumulateEquivalentDaysC(Float64Array.of(max), Float64Array.of(min), q10);
+    expect(problemsOf(days(-60, 100))).toEqual([]);
+    expect(problemsOf(days(-60.1, 20)).map(({ path }) => path)).toEqual(["minC[0]"]);
+    expect(problemsOf(days(-60, 100.1)).map(({ path }) => path)).toEqual(["maxC[0]"]);
   });
 
   test("what was checked and what was not", () => {

@@ -65,6 +65,8 @@ describe("a season program", () => {
       }),
     ).toEqual(["kg/ha"]);
     expect(units({ total: quantity(87.12, "lb/acre", "N") })).toEqual(["lb/acre"]);
+    const late = [{ month: "2026-05" }, { month: "2026-06", target: kg(49) }];
+    expect(units({ months: late, plan: { kind: "even split" } })).toEqual(["kg/ha"]);
     const mixed = plan({
       months: [{ month: "2026-05", target: kg(49) }, { month: "2026-06" }],
       plan: { kind: "even split" },
