@@ -7,6 +7,7 @@ import {
   spreadPattern,
   swathCvPercent,
   swathSearch,
+  swathUniformity,
 } from "../../../src/spread/index.js";
 import { problemsOf } from "../../errors.js";
 import { ft, m, percent } from "../helpers.js";
@@ -62,6 +63,13 @@ describe("pans that stand two meters apart", () => {
       limit: percent(15),
     });
     expect([rows[0]?.swath.in("m"), step.in("m")]).toEqual([4, 2]);
+    // The search comes to what each swath comes to by itself.
+    for (const { swath, cv } of rows)
+      expect(cv.in("%")).toBeCloseTo(
+        swathUniformity(two, { swath, driving: "one direction", positions: "pans", divisor: "n" }).cv.in("%"),
+        10,
+      );
+    expect(rows.length).toBeGreaterThan(3);
   });
 });
 

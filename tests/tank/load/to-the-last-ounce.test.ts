@@ -26,8 +26,8 @@ const perGallon = (id: string, rate: number, form: "dry" | "liquid") => ({
 
 describe("whole steps of a measure", () => {
   test("add up to the rounded total where the sum of the parts lies a hair below a half", () => {
-    // 0.7 + 0.1 + 0.7 is 1.4999999999999998 in floating point; the total is a step and a half, two steps.
-    expect(wholeShares([0.7, 0.1, 0.7], 1.5)).toEqual([1, 0, 1]);
+    // 0.3 + 1.9 + 0.3 is 2.4999999999999996 in floating point; the total is two steps and a half, three steps.
+    expect(wholeShares([0.3, 1.9, 0.3], 2.5)).toEqual([0, 2, 1]);
     expect(wholeShares([0.5, 0.5], 1)).toEqual([1, 0]);
   });
 });
