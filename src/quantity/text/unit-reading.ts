@@ -33,7 +33,6 @@ const joinUnits = (lists: readonly (readonly string[])[]): readonly string[] =>
 
 /** Whether a choice can be typed back: there are no gallons per degree. */
 const isUnitInWords = (choice: string): boolean =>
-  unitDimension(choice) !== undefined ||
   unitDimension(
     choice
       .split("/")
@@ -45,7 +44,7 @@ const isUnitInWords = (choice: string): boolean =>
 const period = /^(?:mo|mos|months?|yrs?|years?|seasons?)$/i;
 
 const timeOfLimit = (name: string): string => {
-  const per = /^mo/i.test(name) ? "{ months: 1 }" : '"calendar year"';
+  const per = /mo/i.test(name) ? "{ months: 1 }" : '"calendar year"';
   return `months and years have no fixed length: give the amount alone, and the time as the period of a limit, per: ${per}`;
 };
 
@@ -73,9 +72,7 @@ const unitOf = (
       expected,
       raw: segments.map(({ name }) => name).join("/"),
     };
-  const all = joinUnits(segments.map((segment) => segment.reads)).filter(
-    (unit) => unitDimension(unit) !== undefined,
-  );
+  const all = joinUnits(segments.map((segment) => segment.reads));
   const fitting = dimension === undefined ? [] : all.filter((unit) => unitDimension(unit) === dimension);
   if (fitting.length === 1) return fitting[0] as string;
   const known = segments.some((segment) => metric.test(segment.sure ?? ""));

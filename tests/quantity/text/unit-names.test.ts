@@ -95,6 +95,8 @@ describe("names of units as people write them", () => {
   test("metric prefixes go before metric names alone, and a size that is in the table", () => {
     for (const name of [
       "kilogallon",
+      "kilogm",
+      "millimtr",
       "millifoot",
       "kilocubic centimeter",
       "centigram",
@@ -136,7 +138,8 @@ describe("names of units as people write them", () => {
       for (const name of all)
         expect([clean(name), madeStems().get(clean(name))]).toEqual([clean(name), clean(stem)]);
     }
-    for (const name of ["gram", "lb", "decisiemenss", ""]) expect(madeStems().has(name)).toBe(false);
+    for (const name of ["gram", "lb", "decisiemenss", "100gs", "kilogram", ""])
+      expect(madeStems().has(name)).toBe(false);
   });
 });
 
