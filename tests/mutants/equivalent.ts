@@ -283,12 +283,6 @@ export const equivalents: readonly Equivalent[] = [
     is: "(edge / n - 0.5) * swath + at",
     why: "the passes lie alike on both sides, and are gone through from the other end",
   },
-  {
-    file: "src/spread/overlap/overlap-kernel.ts",
-    was: "k > widest",
-    is: "k >= widest",
-    why: "the widest swath so far is taken again",
-  },
 ];
 
 /** Why a change is listed, or nothing. */

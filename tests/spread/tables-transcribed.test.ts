@@ -77,6 +77,9 @@ test("limits on the CV of a pattern", () => {
       "CEN",
     ],
   ]);
+});
+
+test("limits on the CV of a pattern are cited by title", () => {
   const titles = Object.fromEntries(uniformityLimits.map(({ id, source }) => [id, source.title]));
   expect(titles).toEqual({
     "nz-nitrogen": "On-farm fertiliser spreading test project",

@@ -96,6 +96,8 @@ const checkedTotal = (catches: Float64Array, name: string): number => {
   return total;
 };
 
+const twoPositions = "{}, two positions, for the divisor n-1";
+
 /**
  * The CV after overlap for many swaths at once, for the pans of one row.
  *
@@ -179,8 +181,7 @@ export const swathCvPercent = (input: {
     const k = Math.round((swathsM[s] as number) / spacing);
     const count = overlapInto(bins, catches, k, mirror);
     if (count < 2 && divisor === "n-1") {
-      const two = { min: 2 * spacing, unit: "m" };
-      outOfRange(`swathsM[${s}]`, swathsM[s], two, "{}, two positions, for the divisor n-1");
+      outOfRange(`swathsM[${s}]`, swathsM[s], { min: 2 * spacing, unit: "m" }, twoPositions);
     }
     out[s] = cvPercentOf(bins, count, total / k, divisor);
   }
