@@ -24,6 +24,7 @@ const amounts: Readonly<Record<string, string>> = {
   "length/length": "5 % grade|1 in/ft",
   "mass/area": "1 lb/1000 ft2|50 kg/ha",
   "volume/area": "1 gal/1000 ft2|400 L/ha",
+  "count/area": "12 count/ft2|130 count/m2",
   "mass/volume": "10 lb/gal|1.2 kg/L",
   "length/time": "3 mi/h|5 mm/h",
   "volume/time": "0.4 gal/min|1.5 L/min",
