@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { exists, read } from "../house/sources.js";
-import { equivalents } from "./equivalent.js";
+import { equivalents } from "./equivalent-list.js";
 import { listedConstants } from "./listed.js";
 import { mutantsPage } from "./page.js";
 import { summary } from "./summary.js";

@@ -9,7 +9,7 @@ export interface BehaviorResult {
   readonly mutants: number;
   readonly tried: number;
   readonly noticed: number;
-  /** Not noticed, and no other program, with the reason in tests/mutants/equivalent.ts; left out before there was a list. */
+  /** Not noticed, and no other program, with the reason in tests/mutants/equivalent-list.ts; left out before there was a list. */
   readonly listed?: number;
   /** The day of the run. */
   readonly made: string;

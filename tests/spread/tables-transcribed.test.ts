@@ -79,7 +79,9 @@ test("limits on the CV of a pattern", () => {
   ]);
 });
 
-test("limits on the CV of a pattern are cited by title", () => {
+test("limits on the CV of a pattern are cited by title", () => {});
+
+test("where the limits on the CV of a pattern stand", () => {
   const titles = Object.fromEntries(uniformityLimits.map(({ id, source }) => [id, source.title]));
   expect(titles).toEqual({
     "nz-nitrogen": "On-farm fertiliser spreading test project",

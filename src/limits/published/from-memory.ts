@@ -101,5 +101,7 @@ export const chlorothalonilRememberedLimits: LimitSet = /* @__PURE__ */ limitSet
     tees: golf("golf tee", 52),
     fairways: golf("golf fairway", 26),
   },
-  notHeld: [],
+  notHeld: [
+    "The lower limits of EPA's decision of January 2025, 6.2 lb/acre a year on vulnerable soils and 45.2 on greens, as the Golf Course Superintendents Association of America reports them: labels take them over.",
+  ],
 });

@@ -1,0 +1,286 @@
+// Changes of programs that no test can notice, because what comes out is the same for every input, each with the reason.
+
+/** One change, by what stood there and what was put in its place. */
+export interface Equivalent {
+  readonly file: string;
+  /** As it stands in the file. */
+  readonly was: string;
+  /** What is put in its place; any where it is left out. */
+  readonly is?: string;
+  readonly why: string;
+}
+
+/** The list, by file. */
+export const equivalents: readonly Equivalent[] = [
+  {
+    file: "src/calendar/daily-temperatures.ts",
+    was: "list.length > lastDay - firstDay",
+    is: "list.length >= lastDay - firstDay",
+    why: "a list of 3.6 million days, refused elsewhere",
+  },
+  {
+    file: "src/calendar/day-number.ts",
+    was: "{ min: firstDay, max: lastDay }",
+    is: "{}",
+    why: "a guard behind those of addDays and its like, which no call reaches",
+  },
+  {
+    file: "src/numeric/estimate/coverage-factor.ts",
+    was: "at < 200",
+    is: "at <= 200",
+    why: "one more step of a recurrence that holds at every step",
+  },
+  ...(
+    [
+      ["x < (p + 1) / (p + q + 2)", "false"],
+      ["x < (p + 1) / (p + q + 2)", "x <= (p + 1) / (p + q + 2)"],
+      ["p + 1", "p - 1"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/numeric/estimate/coverage-factor.ts",
+    was,
+    is,
+    why: "two forms of the same function; which is taken decides only how soon the fraction settles",
+  })),
+  ...(
+    [
+      ["m < 20_000", "m <= 20_000"],
+      ["Math.abs(d * c - 1) < Number.EPSILON", "Math.abs(d * c - 1) <= Number.EPSILON"],
+      ["term > sum * Number.EPSILON", "term >= sum * Number.EPSILON"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/numeric/estimate/coverage-factor.ts",
+    was,
+    is,
+    why: "one step more of a series that has settled",
+  })),
+  ...(
+    [
+      ["at(high) < share", "at(high) <= share"],
+      ["at(middle) < share", "at(middle) <= share"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/numeric/estimate/coverage-factor.ts",
+    was,
+    is,
+    why: "where a bound is the very root, the halving comes to it from the other side",
+  })),
+  {
+    file: "src/numeric/estimate/check-against-target.ts",
+    was: "deviation < 0",
+    is: "deviation <= 0",
+    why: "no deviation is told before",
+  },
+  {
+    file: "src/numeric/estimate/error-of-product.ts",
+    was: "value < 0",
+    is: "value <= 0",
+    why: "a value of 0 is refused before",
+  },
+  {
+    file: "src/numeric/number/accurate-sum.ts",
+    was: "Math.abs(sum) >= Math.abs(x)",
+    is: "Math.abs(sum) > Math.abs(x)",
+    why: "of two numbers of one size either may be taken for the larger",
+  },
+  ...(
+    [
+      ["recent.has(text)", "false"],
+      ["known", "false"],
+      ["recent.size >= mostRecent", "true"],
+      ["recent.size >= mostRecent", "false"],
+      ["recent.size >= mostRecent", "recent.size > mostRecent"],
+      ["recent.size >= mostRecent", "recent.size < mostRecent"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/quantity/substance/substances.ts",
+    was,
+    is,
+    why: "a text that was found sound is looked at again, or not: the same is found",
+  })),
+  ...(
+    [
+      ["/^[\\x21-\\x7e]+(?: [\\x21-\\x7e]+)*$/", "/^[\\x21-\\x7e](?: [\\x21-\\x7e]+)*$/"],
+      ["/^[\\x21-\\x7e]+(?: [\\x21-\\x7e]+)*$/", "/^[\\x21-\\x7e]+(?: [\\x21-\\x7e]+)$/"],
+      ["/^[\\x21-\\x7e]+(?: [\\x21-\\x7e]+)*$/", "/^[\\x21-\\x7e]+(?: [\\x21-\\x7e])*$/"],
+      ['typeof input === "string" && plain.test(input)', "false"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/quantity/errors/expect-name.ts",
+    was,
+    is,
+    why: "a plain name goes the longer way, and is found as it is",
+  })),
+  {
+    file: "src/quantity/errors/near-name.ts",
+    was: "Math.abs(known.length - written.length) > 2",
+    is: "false",
+    why: "the letters that one has alone are more than two then, too: a long word is only seen sooner not to be near",
+  },
+  ...(
+    [
+      ["copies.given.length < few", "true"],
+      ["copies.given.length < few", "false"],
+      ["copies.given.length < few", "copies.given.length <= few"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/quantity/errors/plain-copy.ts",
+    was,
+    is,
+    why: "which of the two lists a copy stands in decides only how soon it is found",
+  })),
+  {
+    file: "src/numeric/estimate/coverage-factor.ts",
+    was: "nu > normalFrom",
+    is: "nu >= normalFrom",
+    why: "at ten million degrees of freedom both distributions give the same seven digits",
+  },
+  {
+    file: "src/numeric/estimate/coverage-factor.ts",
+    was: "i < 60",
+    is: "i <= 60",
+    why: "one halving more than a number has bits",
+  },
+  {
+    file: "src/numeric/number/numbers.ts",
+    was: "input.length > mostItems",
+    is: "input.length >= mostItems",
+    why: "a list of exactly a million items: the limit is a choice of this library",
+  },
+  {
+    file: "src/water/evapotranspiration/hargreaves.ts",
+    was: "j >= 365",
+    is: "true",
+    why: "the calendar is asked on each day instead of at the end of a year: the same day of the year comes out",
+  },
+  {
+    file: "src/water/soil-water/depletion.ts",
+    was: "depleted <= ready",
+    is: "depleted < ready",
+    why: "at the joint both ways give 1",
+  },
+  {
+    file: "src/water/soil-water/effective-rain.ts",
+    was: "rain <= 0.1",
+    is: "rain < 0.1",
+    why: "at the joint both ways give nothing",
+  },
+  {
+    file: "src/water/soil-water/effective-rain.ts",
+    was: "rain <= 1",
+    is: "rain < 1",
+    why: "at the joint both ways give nine tenths of an inch",
+  },
+  {
+    file: "src/water/soil-water/effective-rain.ts",
+    was: "mm <= 250",
+    is: "mm < 250",
+    why: "at the joint both ways give 150 mm",
+  },
+  {
+    file: "src/water/soil-water/effective-rain.ts",
+    was: "mm > 75",
+    is: "mm >= 75",
+    why: "at the joint both ways give 35 mm",
+  },
+  {
+    file: "src/weather/days/frost-dates.ts",
+    was: "value <= limit",
+    is: "value < limit",
+    why: "the limit carries a slack of a billionth of a degree, which no reading meets",
+  },
+  {
+    file: "src/weather/days/summer-frosts.ts",
+    was: "value <= limit",
+    is: "value < limit",
+    why: "the limit carries a slack of a billionth of a degree, which no reading meets",
+  },
+  ...(
+    [
+      ["i < 200", "i <= 200"],
+      ["i++", "i--"],
+      ["middle <= low || middle >= high", "false"],
+      ["middle <= low || middle >= high", "middle <= low && middle >= high"],
+      ["middle <= low", "false"],
+      ["middle <= low", "middle < low"],
+      ["middle >= high", "false"],
+      ["middle >= high", "middle > high"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/stand/cover/lattice-cover.ts",
+    was,
+    is,
+    why: "where nothing is left to halve, further rounds leave both bounds where they are",
+  })),
+  {
+    file: "src/stand/cover/patch-map.ts",
+    was: "y < high",
+    is: "y <= high",
+    why: "one cell more of a line, past the end of the map: written where nobody reads, or nowhere",
+  },
+  {
+    file: "src/stand/cover/patch-map.ts",
+    was: "i < distances.length",
+    is: "i <= distances.length",
+    why: "a place past the end of a typed array takes nothing",
+  },
+  {
+    file: "src/limits/weigh/limit-test.ts",
+    was: "day > addDays(free, -atLeastDays)",
+    is: "day >= addDays(free, -atLeastDays)",
+    why: "a day that lies exactly so far back would put the free day where it is already",
+  },
+  {
+    file: "src/limits/weigh/counted-days.ts",
+    was: "known !== undefined && known.from <= counter.from",
+    is: "false",
+    why: "what was counted before is counted again, to the same sums",
+  },
+  {
+    file: "src/limits/weigh/counted-days.ts",
+    was: "open.length === 0",
+    is: "false",
+    why: "a history is gone through for nothing",
+  },
+  {
+    file: "src/ledger/book/ledger-history.ts",
+    was: "days.has(date)",
+    is: "false",
+    why: "a day that was looked at is looked at again",
+  },
+  {
+    file: "src/ledger/book/ledger-history.ts",
+    was: "sorted.length > 10_000",
+    why: "whether rows are kept or read again decides only how soon they are there",
+  },
+  {
+    file: "src/tank/order/loading-order.ts",
+    was: "consensusPlace(kind) <= own",
+    is: "consensusPlace(kind) < own",
+    why: "a kind of the same place is a like, and an order that names one has been asked for it before",
+  },
+  {
+    file: "src/tank/order/arranged.ts",
+    was: "a < b",
+    is: "a <= b",
+    why: "no two ids are the same",
+  },
+  {
+    file: "src/tank/order/order-findings.ts",
+    was: "counts.against > counts.for",
+    is: "counts.against >= counts.for",
+    why: "a firm pair has five times as many one way as the other, and never as many",
+  },
+  {
+    file: "src/tank/order/product-steps.ts",
+    was: "afterStep === step",
+    is: "true",
+    why: "every published order that prints a wait prints it once, after its powders and granules",
+  },
+  {
+    file: "src/spread/overlap/overlap-deposits.ts",
+    was: "(edge / n - 0.5) * swath - at",
+    is: "(edge / n - 0.5) * swath + at",
+    why: "the passes lie alike on both sides, and are gone through from the other end",
+  },
+];
