@@ -211,6 +211,9 @@ export const operand = (input: unknown, path: string, wanted?: unknown): Any => 
     : quantityDue(path, input, wanted);
 };
 
+/** The last expectation that was found sound: a memory of the check, not of the caller. */
+let sound: unknown;
+
 /**
  * Takes an argument as a quantity of the given dimension, or throws with its path: what every formula
  * does at its door. A quantity of another copy of the package and what JSON left of one are taken too.
@@ -232,7 +235,8 @@ export const expectQuantity = <const D extends string, const S extends string = 
   const wanted = recordOr(expected);
   const q = operand(input, path, wanted.dimension);
   const { dimension, of = q.of, bound } = wanted;
-  alone(wanted, kind, "expected");
+  // A constant is looked at once.
+  if (wanted !== sound) sound = alone(wanted, kind, "expected");
   if (typeof dimension !== "string" || dimension === "")
     fail("type", "expected.dimension", dimension, "the name of a dimension");
   if (q.dimension !== dimension) dimensionDue("unit/mismatch", path, q, dimension);
@@ -295,5 +299,5 @@ export function quantity<const U extends AnyUnitHint | (string & {}), const S ex
 ): Quantity<DimensionOf<U>, S>;
 export function quantity(value: number, unit: string, of = "none"): unknown {
   const { dimension } = knownUnit(unit, "unit");
-  return new Quantity(value, unit, knownSubstance(of, "of"), dimension);
+  return new Quantity(value, unit, of === "none" ? of : knownSubstance(of, "of"), dimension);
 }
