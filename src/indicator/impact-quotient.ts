@@ -10,7 +10,6 @@ import {
   numberIn,
   plainCopy,
   type QuantityJson,
-  toldBy,
 } from "../quantity/index.js";
 import { expectActive, finiteFigure } from "./read.js";
 
@@ -208,7 +207,7 @@ export const fieldImpact = (input: {
     type: "field-impact",
     version: 1,
     value: finiteFigure(
-      quotient * toldBy({ value: "active" }, () => numberIn(active, per)),
+      quotient * numberIn(active, per, "active"),
       "active",
       fields.active,
       "a rate of active ingredient that a sprayer can put down",

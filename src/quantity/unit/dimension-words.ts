@@ -30,6 +30,11 @@ const amounts: Readonly<Record<string, string>> = {
   "volume/time": "0.4 gal/min|1.5 L/min",
   "1/time": "3 1/d",
   "volume/area/time": "100 gal/acre/h|2 L/m2/h",
+  "count/mass": "200000 count/lb|450 count/g",
+  "money/mass": "1.2 ¤/lb|2.5 ¤/kg",
+  "money/volume": "30 ¤/gal|8 ¤/L",
+  "money/area": "40 ¤/acre|100 ¤/ha",
+  "money/time": "45 ¤/h",
   money: "40 ¤",
 };
 

@@ -211,7 +211,7 @@ export const operand = (input: unknown, path: string, wanted?: unknown): Any => 
     : quantityDue(path, input, wanted);
 };
 
-/** The last expectation that was found sound: a memory of the check, not of the caller. */
+/** The last expectation that was found sound: a constant is looked at once. */
 let sound: unknown;
 
 /**
@@ -235,7 +235,6 @@ export const expectQuantity = <const D extends string, const S extends string = 
   const wanted = recordOr(expected);
   const q = operand(input, path, wanted.dimension);
   const { dimension, of = q.of, bound } = wanted;
-  // A constant is looked at once.
   if (wanted !== sound) sound = alone(wanted, kind, "expected");
   if (typeof dimension !== "string" || dimension === "")
     fail("type", "expected.dimension", dimension, "the name of a dimension");
@@ -272,12 +271,10 @@ export const quantityOf = <D extends string = string, S extends string = string>
 
 /**
  * A quantity: a number in a unit, of a substance.
- *
  * @param value - the number, as the form shows it
  * @param unit - any unit, or a quotient of two: `"lb"`, `"fl oz/1000 ft2"`, `"kg/ha"`, `"mm/d"`
  * `of`: what it is a quantity of; left out for areas, times and lengths
  * @throws RatewrightError `not-finite`, `unit/unknown`, `substance/unknown`
- *
  * @example
  * ```ts
  * import { quantity } from "ratewright";

@@ -2,8 +2,8 @@
 import { describe, expect, test } from "vitest";
 import { readAnew } from "../../../src/quantity/text/unit-reading.js";
 
-type Form = readonly [text: string, unit: string, of?: string, divisor?: number];
-type Ask = readonly [dimension?: string, of?: string];
+type Form = readonly [text: string, unit: string, of?: string | undefined, divisor?: number];
+type Ask = readonly [dimension?: string | undefined, of?: string];
 const read = (text: string, ...[dimension, of]: Ask) => readAnew(text, dimension, of);
 const forms: readonly Form[] = [
   ["lb", "lb"],
@@ -91,7 +91,13 @@ describe("what stands behind a number", () => {
 
   const unit = "a unit, such as lb/1000 ft2";
   const pairs = "what is above the slash and what is below it";
-  test.each<readonly [text: string, ask: Ask, code: string, expected: string, choices?: readonly string[]]>([
+  const rows: readonly (readonly [
+    text: string,
+    ask: Ask,
+    code: string,
+    expected: string,
+    choices?: readonly string[],
+  ])[] = [
     ["lb/mow", [], "unit/unknown", unit],
     ["lb/demo", [], "unit/unknown", unit],
     ["lb/seasonal", [], "unit/unknown", unit],
@@ -130,8 +136,12 @@ describe("what stands behind a number", () => {
       "a percent of weight or of volume",
       ["% w/w", "% v/v", "% w/v"],
     ],
-  ])("%s %s is refused", (text, ask, code, expected, choices) => {
-    const [first] = read(text, ...ask).problems;
-    expect([first?.code, first?.expected, first?.choices]).toEqual([code, expected, choices]);
-  });
+  ];
+  test.each(rows.map((row) => ({ row })))(
+    "$row.0 is refused",
+    ({ row: [text, ask, code, expected, choices] }) => {
+      const [first] = read(text, ...ask).problems;
+      expect([first?.code, first?.expected, first?.choices]).toEqual([code, expected, choices]);
+    },
+  );
 });

@@ -212,7 +212,7 @@ const rows: readonly Refusal[] = [
     activeInProduct,
     [{ product: quantity(1, "ft", "product"), content }],
     [
-      "unit/mismatch product: a weight or a weight over an area or a volume or a volume over an area, such as 50 lb or 1 lb/1000 ft2 or 2 gal or 1 gal/1000 ft2 [1 ft of product]",
+      "unit/mismatch product: a weight, a weight over an area, a volume or a volume over an area, such as 50 lb, 1 lb/1000 ft2, 2 gal or 1 gal/1000 ft2 [1 ft of product]",
     ],
   ],
   [

@@ -288,7 +288,9 @@ const rows: readonly Refusal[] = [
     "an estimate without its parts",
     asFinishedSpray,
     [{ type: "estimate" }],
-    ['missing measured.value: a quantity, as quantity(3, "lb") makes [undefined]'],
+    [
+      "missing measured.value: a volume over an area or a flow, such as 1 gal/1000 ft2 or 0.4 gal/min [undefined]",
+    ],
   ],
   [
     "an estimate with less than no error",
