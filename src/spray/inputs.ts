@@ -101,7 +101,7 @@ export const wholeNumber = (input: unknown, path: string): number =>
     ? input
     : typeof input === "number"
       ? outOfRange(path, input, { step: 1, min: 1 })
-      : fail(input === undefined ? "missing" : "type", path, input, "a whole number, 1 or more");
+      : fail("type", path, input, "a whole number, 1 or more");
 
 const readable = {
   "volume/area": { US: "gal/acre", metric: "L/ha", imperial: "imp gal/acre", both: "gal/acre" },

@@ -11,12 +11,7 @@ export interface DailyDepths {
 /** Takes a daily series of depths, zero or more. */
 export const dailyDepths: Read<DailyDepths> = (input, path) => {
   if (Object(input).type !== "daily-series")
-    return fail(
-      input === undefined ? "missing" : "type",
-      path,
-      input,
-      "a daily series of depths, as dailySeries makes it",
-    );
+    return fail("type", path, input, "a daily series of depths, as dailySeries makes it");
   const series = toldAt(path, "series", () => dailySeries(input as DailySeries));
   const one = quantityOf(1, series.unit, "none", `${path}.unit`);
   if (one.dimension !== "length")

@@ -204,12 +204,7 @@ export const word =
   <const T extends string>(words: readonly T[], otherwise?: T): Read<T> =>
   (input, path) =>
     (input === undefined ? otherwise : words.find((one) => one === input)) ??
-    fail(
-      input === undefined ? "missing" : "type",
-      path,
-      input,
-      `one of ${words.map((one) => `"${one}"`).join(", ")}`,
-    );
+    fail("type", path, input, `one of ${words.map((one) => `"${one}"`).join(", ")}`);
 
 /**
  * Whether a unit is metric, by its top; all others are answered in US customary ones. A pattern of its own, for

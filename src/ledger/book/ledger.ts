@@ -121,7 +121,7 @@ const readEntries = (
 /** Takes a ledger that may come from JSON, or throws: its form only, the entries are read when they are needed. */
 export const expectLedger = (input: unknown, path: string): Ledger => {
   const { type, version, entries } = Object(input) as Partial<Ledger>;
-  if (type !== "ledger") return fail(input === undefined ? "missing" : "type", path, input, "a ledger");
+  if (type !== "ledger") return fail("type", path, input, "a ledger");
   if (version !== 1) fail("type", `${path}.version`, version, "1");
   expectFields(input, ["type", "version", "entries"], path);
   if (!Array.isArray(entries)) return fail("type", `${path}.entries`, entries, "a list");

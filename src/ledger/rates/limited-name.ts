@@ -28,7 +28,7 @@ export const readAreaAmount = (input: unknown, path: string): Quantity<string, s
   if (of === undefined) fail("missing", `${path}.of`, of, wantedName);
   const name = limitedName(of, `${path}.of`);
   expectNumber(value, `${path}.value`, { min: 0 });
-  if (typeof unit !== "string") fail(unit === undefined ? "missing" : "type", `${path}.unit`, unit, "a unit");
+  if (typeof unit !== "string") fail("type", `${path}.unit`, unit, "a unit");
   const q = quantityOf(value as number, unit as string, name, path);
   const byVolume = /^(product|ai|ae|other):/.test(name) && q.dimension === "volume/area";
   return q.dimension === "mass/area" || byVolume ? q : dimensionDue("unit/mismatch", path, q, "mass/area");

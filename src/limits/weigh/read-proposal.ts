@@ -32,7 +32,7 @@ export interface ReadProposal {
 /** Reads a proposal; throws all that is wrong. */
 export const readProposal = (input: unknown, path: string): { proposal: ReadProposal; date: CivilDate } => {
   if (typeof input !== "object" || input === null) {
-    return fail(input === undefined ? "missing" : "type", path, input, "an application");
+    return fail("type", path, input, "an application");
   }
   const { facts, ...given } = plainCopy(input) as Proposal;
   const problems = checks();

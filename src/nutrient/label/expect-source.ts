@@ -45,8 +45,7 @@ export const expectSource = (input: unknown, path: string): FactSource => {
 
 /** Takes a list of texts, which may be empty, as a copy of its own, or throws with its path. */
 export const expectTexts = (input: unknown, path: string): readonly string[] => {
-  if (!Array.isArray(input))
-    return fail(input === undefined ? "missing" : "type", path, input, "a list of texts");
+  if (!Array.isArray(input)) return fail("type", path, input, "a list of texts");
   if (input.length > most) outOfRange(path, input, { max: most, count: "texts" });
   return Array.from(input, (text, i) => expectShortText(text, `${path}[${i}]`, "a text"));
 };

@@ -187,12 +187,7 @@ const ownQuantity = <D extends string, S extends string>(q: Quantity<D, S>): Qua
 const readId = <Id extends string>(id: Id, path: string): Id =>
   typeof id === "string" && id.length <= longestId && isSubstance(`product:${id}`)
     ? id
-    : fail(
-        id === undefined ? "missing" : "type",
-        path,
-        id,
-        "a short name without slash or colon, such as feed-a",
-      );
+    : fail("type", path, id, "a short name without slash or colon, such as feed-a");
 
 const readAnalysis = (input: FertilizerInput, path: string): Analysis => {
   if (input.analysis === undefined) {

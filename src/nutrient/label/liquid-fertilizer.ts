@@ -86,12 +86,7 @@ export const liquidFertilizer = <const Id extends string, Stated extends Nutrien
     id: () =>
       typeof given.id === "string" && given.id.length <= 200 && isSubstance(`product:${given.id}`)
         ? own.id
-        : fail(
-            given.id === undefined ? "missing" : "type",
-            `${path}.id`,
-            given.id,
-            "a short name without slash or colon, such as feed-a",
-          ),
+        : fail("type", `${path}.id`, given.id, "a short name without slash or colon, such as feed-a"),
     name: () =>
       given.name === undefined ? {} : { name: expectShortText(given.name, `${path}.name`, "a name") },
     perVolume: () => readPerVolume(given.perVolume, `${path}.perVolume`),

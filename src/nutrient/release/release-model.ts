@@ -140,4 +140,4 @@ export const releaseModel = (input: ReleaseModelInput, path = "model"): ReleaseM
 /** Takes a placement, or throws with its path: it has no default. */
 export const checkedPlacement = (input: unknown, path: string): Placement =>
   placements.find((one) => one === input) ??
-  fail(input === undefined ? "missing" : "type", path, input, '"surface or thatch" or "incorporated"');
+  fail("type", path, input, '"surface or thatch" or "incorporated"');

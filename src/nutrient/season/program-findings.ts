@@ -26,8 +26,7 @@ const mostPortions = 100;
 
 /** A list of at most so many items. */
 const boundedList = (input: unknown, path: string, of: string, most: number): readonly unknown[] => {
-  if (!Array.isArray(input))
-    return fail(input === undefined ? "missing" : "type", path, input, `a list of ${of}s`);
+  if (!Array.isArray(input)) return fail("type", path, input, `a list of ${of}s`);
   return input.length > most ? outOfRange(path, input, { max: most, count: `${of}s` }) : Array.from(input);
 };
 

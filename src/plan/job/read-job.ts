@@ -124,10 +124,8 @@ export const readJob = (input: unknown, problems: Checks): ReadJob => {
   for (const problem of unreadable(job, "")) problems.add({ ...problem, path: problem.path || "job" });
   problems.done();
   problems.run(() => expectFields(job, jobFields, "", "a job"));
-  if (job.type !== "job")
-    problems.run(() => fail(job.type === undefined ? "missing" : "type", "type", job.type, '"job"'));
-  if (job.version !== 1)
-    problems.run(() => fail(job.version === undefined ? "missing" : "type", "version", job.version, "1"));
+  if (job.type !== "job") problems.run(() => fail("type", "type", job.type, '"job"'));
+  if (job.version !== 1) problems.run(() => fail("type", "version", job.version, "1"));
   const title = problems.run(() => expectText(job.title, "title", "a title"));
   const date = problems.run(() => civilDateAt(job.date, "date"));
   const site = readSite(job.site, problems);

@@ -42,12 +42,7 @@ const mostEvents = 1000;
 export const momentAt = (input: unknown, path: string): Instant =>
   typeof input === "string"
     ? instant(input, path)
-    : fail(
-        input === undefined ? "missing" : "type",
-        path,
-        input,
-        'a moment, such as "2026-06-08T15:30-05:00"',
-      );
+    : fail("type", path, input, 'a moment, such as "2026-06-08T15:30-05:00"');
 
 /** What the irrigation puts down. */
 export const irrigationRateAt = (input: unknown, path: string): Quantity<"length/time", "none"> =>
@@ -88,7 +83,7 @@ export const readWater = (
         const list = given.events;
         if (!Array.isArray(list))
           return fail(
-            list === undefined ? "missing" : "type",
+            "type",
             "water.events",
             list,
             "a list of rain and irrigation; an empty one where there is none",

@@ -21,7 +21,7 @@ const longestText = 20_000;
 /** A text, also an empty one. */
 export const text: Shape<string> = (input, path) =>
   typeof input !== "string"
-    ? fail(input === undefined ? "missing" : "type", path, input, "a text")
+    ? fail("type", path, input, "a text")
     : input.length > longestText
       ? outOfRange(path, `${input.length} characters`, { max: longestText, count: "characters" })
       : input;
@@ -42,7 +42,7 @@ export const oneOf =
   <const T extends string>(...words: readonly T[]): Shape<T> =>
   (input, path) =>
     words.find((word) => word === input) ??
-    fail(input === undefined ? "missing" : "type", path, input, `one of ${words.map(shown).join(", ")}`);
+    fail("type", path, input, `one of ${words.map(shown).join(", ")}`);
 
 /** A quantity of one of some dimensions, also where JSON or another copy of the package left it; not below zero. */
 export const amount =
@@ -89,8 +89,7 @@ const kept = (refused: Checks | undefined, error: unknown): Checks => {
 export const listOf =
   <T>(shape: Shape<T>): Shape<readonly T[]> =>
   (input, path) => {
-    if (!Array.isArray(input))
-      return fail(input === undefined ? "missing" : "type", path, input, "a list, as workOrder returned it");
+    if (!Array.isArray(input)) return fail("type", path, input, "a list, as workOrder returned it");
     if (input.length > longestList)
       return outOfRange(path, `${input.length} items`, { max: longestList, count: "items" });
     let refused: Checks | undefined;

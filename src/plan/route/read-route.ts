@@ -197,8 +197,7 @@ export const readRoute = (input: unknown): ReadRoute => {
   const given: Given = top;
   problems.run(() => expectFields(top, fields, "", "a route"));
   const word = (name: "type" | "version", wanted: unknown, told: string): void => {
-    if (given[name] !== wanted)
-      problems.run(() => fail(given[name] === undefined ? "missing" : "type", name, given[name], told));
+    if (given[name] !== wanted) problems.run(() => fail("type", name, given[name], told));
   };
   word("type", "route-job", '"route-job"');
   word("version", 1, "1");

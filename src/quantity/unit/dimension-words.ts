@@ -52,7 +52,7 @@ const names: Readonly<Record<string, string>> = {
   money: "amount of money",
 };
 
-/** A part of a quotient in a made-up amount: above the slash, and below it where that differs. */
+/** A part of a quotient in a made-up amount, in US and in metric units. */
 const unitsOfParts: Readonly<Record<string, string>> = {
   mass: "lb|kg",
   volume: "gal|L",

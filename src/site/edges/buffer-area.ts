@@ -124,8 +124,7 @@ const readField = (input: unknown): { readonly site: Polygon; readonly list: rea
   const record = recordWith(input, ["points", "unit", "holes", "edges"], problems, "input");
   const site = problems.run(() => {
     const { points, unit, holes } = record;
-    if (typeof unit !== "string")
-      return fail(unit === undefined ? "missing" : "type", "unit", unit, 'a unit for a length, such as "ft"');
+    if (typeof unit !== "string") return fail("type", "unit", unit, 'a unit for a length, such as "ft"');
     return polygonOf(points, unit, holes === undefined ? undefined : { holes });
   });
   const list = problems.run(() => expectList(record.edges, "edges", "edge"));

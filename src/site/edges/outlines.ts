@@ -65,7 +65,7 @@ const shapeNamed = <const T extends string>(shape: unknown, names: readonly T[],
   if (known !== undefined) return known;
   const near = typeof shape === "string" ? nearName(shape, names) : undefined;
   return fail(
-    shape === undefined ? "missing" : "type",
+    "type",
     `${path}.shape`,
     shape,
     `a shape whose edge is known: ${names.join(", ")}; corners of any other go into a polygon`,
@@ -116,8 +116,7 @@ const outlineOf = (kind: (typeof outlines)[number], measures: unknown): ReadOutl
     return { kind: "stadium", straight, radius: width / 2, units };
   }
   const { points, unit } = expectFields(measures, ["points", "unit"], "");
-  if (typeof unit !== "string")
-    return fail(unit === undefined ? "missing" : "type", "unit", unit, 'a unit for a length, such as "ft"');
+  if (typeof unit !== "string") return fail("type", "unit", unit, 'a unit for a length, such as "ft"');
   const { outline, units } = polygonOf(points, unit, undefined);
   return { kind: "corners", corners: outline, units };
 };

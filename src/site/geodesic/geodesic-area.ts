@@ -149,7 +149,7 @@ export const polygonsOf = (input: unknown): readonly GeoPart[] => {
   if (type === "Polygon") return [partOf(record.coordinates, "coordinates")];
   if (type !== "MultiPolygon") {
     const expected = "Polygon, MultiPolygon or Feature; a track of positions goes to cleanPositions";
-    return fail(type === undefined ? "missing" : "type", "geometry.type", type, expected);
+    return fail("type", "geometry.type", type, expected);
   }
   const list = expectList(record.coordinates, "coordinates", "polygon");
   if (list.length > mostParts) outOfRange("coordinates", list, { max: mostParts, count: "polygons" });

@@ -60,7 +60,7 @@ const withMeasure = (rate: Quantity<"mass/area", string>, measure: unknown, at: 
   const known = measure === "CCE" || measure === "effective" || measure === "standard lime";
   if (!known) {
     return fail(
-      measure === undefined ? "missing" : "type",
+      "type",
       path("measure"),
       measure,
       '"CCE", "effective" or "standard lime": what the recommendation is in',

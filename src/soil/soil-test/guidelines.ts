@@ -104,14 +104,8 @@ export const guidelineRow = (
   const found = rows.find((row) => row.soil === "any" || row.soil === soil);
   return (
     found ??
-    fail(
-      soil === undefined ? "missing" : "type",
-      "soil",
-      soil,
-      "the soil or turf that the guideline tells apart",
-      {
-        choices: rows.map((row) => row.soil),
-      },
-    )
+    fail("type", "soil", soil, "the soil or turf that the guideline tells apart", {
+      choices: rows.map((row) => row.soil),
+    })
   );
 };

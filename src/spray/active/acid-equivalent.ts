@@ -89,7 +89,7 @@ export const acidShare = (acid: HerbicideAcid, partner: AcidPartner): Quantity<"
 
 const oneOf = (name: string, path: string, known: object): void => {
   if (typeof name === "string" && Object.hasOwn(known, name)) return;
-  fail(name === undefined ? "missing" : "type", path, name, `one of ${Object.keys(known).join(", ")}`);
+  fail("type", path, name, `one of ${Object.keys(known).join(", ")}`);
 };
 
 /**

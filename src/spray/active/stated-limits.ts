@@ -103,8 +103,7 @@ const readLimit = (
   one: unknown,
   at: string,
 ): Pick<RemainingUnderLimit, "limit" | "period" | "source"> & { readonly before: AnyQuantity } => {
-  if (one === undefined || one === null)
-    return fail(one === undefined ? "missing" : "type", at, one, "a stated limit");
+  if (one === undefined || one === null) return fail("type", at, one, "a stated limit");
   const given = expectFields(one, ["limit", "before", "period", "source"], at, "a stated limit");
   const read = allOf({
     period: () => textOf(given.period, `${at}.period`, "the period, in words"),

@@ -45,7 +45,7 @@ export const expectRising = ({ lowest, highest }: PressureRange, at: string): vo
 /** Takes a rated tip, or throws with every problem. */
 export const expectTip = <S extends Carrier>(input: RatedTip<S>, path: string): RatedTip<S> => {
   if (typeof input !== "object" || input === null) {
-    fail(input === undefined ? "missing" : "type", path, input, "a rated tip");
+    fail("type", path, input, "a rated tip");
   }
   // A size with its rating, as ratedFlow gives it, is a rated tip too.
   const size = ["code", "color", "nominal", "reached"];

@@ -109,7 +109,7 @@ const candidateOf = (input: unknown, path: string): CandidateTip => {
 
 const sizeOf = (code: unknown, path: string): string =>
   nozzleSizes.find((one) => one.code === code)?.code ??
-  fail(code === undefined ? "missing" : "type", path, code, "a size of ISO 10625, such as 04");
+  fail("type", path, code, "a size of ISO 10625, such as 04");
 
 const chartOf = (chart: unknown, path: string): NonNullable<CandidateTip["droplets"]> => {
   let before = 0;

@@ -42,7 +42,7 @@ const errorOf = (record: Given, key: string): Share =>
 
 const massesOf = <S extends string>(amounts: unknown): readonly Quantity<"mass", S>[] => {
   if (!Array.isArray(amounts)) {
-    return fail(amounts === undefined ? "missing" : "type", "amounts", amounts, "a list of catches");
+    return fail("type", "amounts", amounts, "a list of catches");
   }
   if (amounts.length < 2) fail("missing", "amounts", amounts, "two catches or more: one has no spread");
   let first: Quantity<"mass", S> | undefined;

@@ -11,17 +11,10 @@ export type Driving = "one direction" | "back and forth";
 export const expectDriving = (input: unknown): Driving =>
   input === "one direction" || input === "back and forth"
     ? input
-    : fail(
-        input === undefined ? "missing" : "type",
-        "driving",
-        input,
-        "the choice one direction or back and forth",
-      );
+    : fail("type", "driving", input, "the choice one direction or back and forth");
 
 export const expectDivisor = (input: unknown): Divisor =>
-  input === "n" || input === "n-1"
-    ? input
-    : fail(input === undefined ? "missing" : "type", "divisor", input, "the choice n or n-1");
+  input === "n" || input === "n-1" ? input : fail("type", "divisor", input, "the choice n or n-1");
 
 /** A remainder that is never negative. */
 const mod = (a: number, n: number): number => ((a % n) + n) % n;

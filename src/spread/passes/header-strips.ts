@@ -70,7 +70,7 @@ export const headerStrips = (input: {
   const strips = problems.run(() => stripsOf(record.strips)) as number;
   const { along } = record;
   if (along !== "perimeter" && along !== "ends") {
-    problems.run(() => fail(along === undefined ? "missing" : "type", "along", along, "perimeter or ends"));
+    problems.run(() => fail("type", "along", along, "perimeter or ends"));
   }
   problems.done();
   const { length, width, swath } = found as NonNullable<typeof found>;

@@ -76,12 +76,7 @@ export const spreadWidth = (spreader: Spreader): Length => {
         : quantity(above((outlets * spacing.in("in")) / 12, "spacing"), "ft");
     }
     default:
-      return fail(
-        record.kind === undefined ? "missing" : "type",
-        "kind",
-        record.kind,
-        "drop, rotary or outlets",
-      );
+      return fail("type", "kind", record.kind, "drop, rotary or outlets");
   }
 };
 

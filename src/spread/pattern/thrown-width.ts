@@ -129,8 +129,5 @@ export const swathFromThrow = (input: {
 
 const ruleOf = (input: unknown): ThrowRule => {
   const ids = throwRules.map(({ id }) => id).join(", ");
-  return (
-    throwRules.find(({ id }) => id === input) ??
-    fail(input === undefined ? "missing" : "type", "rule", input, `one of ${ids}`)
-  );
+  return throwRules.find(({ id }) => id === input) ?? fail("type", "rule", input, `one of ${ids}`);
 };

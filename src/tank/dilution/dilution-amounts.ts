@@ -73,7 +73,7 @@ export const dilutionAmounts = <const P extends ProductSubstance = "product">(in
 const readingOf = (input: unknown): PartsReading =>
   input === "1 in x" || input === "1 plus x"
     ? input
-    : fail(input === undefined ? "missing" : "type", "reading", input, '"1 in x" or "1 plus x"');
+    : fail("type", "reading", input, '"1 in x" or "1 plus x"');
 
 const productOf = (input: unknown): ProductSubstance => {
   const product = input === undefined ? "product" : input;

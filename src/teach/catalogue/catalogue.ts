@@ -24,8 +24,7 @@ const meantId = (id: string): string | undefined => {
 
 /** The entry of an id with what runs it, or an error with a near id. */
 export const runnableEntry = (id: unknown, path: string): RunnableEntry => {
-  if (typeof id !== "string")
-    return fail(id === undefined ? "missing" : "type", path, id, "the id of a catalogue entry");
+  if (typeof id !== "string") return fail("type", path, id, "the id of a catalogue entry");
   const found = entries().get(id);
   if (found !== undefined) return found;
   const suggestion = meantId(id);

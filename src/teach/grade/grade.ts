@@ -168,8 +168,7 @@ export const grade = (problem: QuizProblem, answer: string): QuizGrade => {
   const { quiz, text } = allOf({
     quiz: () => quizAt(problem, "problem"),
     text: () => {
-      if (typeof answer !== "string")
-        return fail(answer === undefined ? "missing" : "type", "answer", answer, "a text");
+      if (typeof answer !== "string") return fail("type", "answer", answer, "a text");
       return answer.length <= longestText
         ? answer
         : outOfRange("answer", `${answer.length} characters`, { max: longestText, count: "characters" });

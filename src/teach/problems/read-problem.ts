@@ -5,12 +5,7 @@ import { topics } from "./all-topics.js";
 /** A topic by its id, or an error with the one that is meant. */
 export const topicAt = (input: unknown, path: string): Topic => {
   if (typeof input !== "string") {
-    return fail(
-      input === undefined ? "missing" : "type",
-      path,
-      input,
-      "a topic, such as nutrient/product-rate",
-    );
+    return fail("type", path, input, "a topic, such as nutrient/product-rate");
   }
   const found = topics.find(({ id }) => id === input);
   if (found !== undefined) return found;

@@ -127,12 +127,7 @@ export const hargreavesSeries = (input: {
 
 const airTemperatures = (input: unknown, path: string): DailyTemperatures => {
   if (Object(input).type !== "daily-temperatures")
-    return fail(
-      input === undefined ? "missing" : "type",
-      path,
-      input,
-      "daily temperatures, as dailyTemperatures makes them",
-    );
+    return fail("type", path, input, "daily temperatures, as dailyTemperatures makes them");
   const series = toldAt(path, "series", () => dailyTemperatures(input as DailyTemperatures));
   return series.sensor === "air"
     ? series

@@ -29,12 +29,7 @@ const most = 200;
 
 const losses: Read<readonly Pressure[]> = (input, path) => {
   if (!Array.isArray(input))
-    return fail(
-      input === undefined ? "missing" : "type",
-      path,
-      input,
-      "a list of losses; an empty one where there are none",
-    );
+    return fail("type", path, input, "a list of losses; an empty one where there are none");
   if (input.length > most) outOfRange(path, input, { max: most, count: "losses" });
   const problems = checks();
   const found: Pressure[] = [];

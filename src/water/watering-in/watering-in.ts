@@ -61,12 +61,7 @@ const most = 10_000;
 
 const events: Read<readonly WaterEvent[]> = (input, path) => {
   if (!Array.isArray(input))
-    return fail(
-      input === undefined ? "missing" : "type",
-      path,
-      input,
-      "a list of water that came; an empty one where none did",
-    );
+    return fail("type", path, input, "a list of water that came; an empty one where none did");
   if (input.length > most) outOfRange(path, input, { max: most, count: "events" });
   const problems = checks();
   const found: WaterEvent[] = [];

@@ -54,8 +54,7 @@ export const frostChance = (input: {
     side: () => expectOneOf(fields.side, ["after", "before"], "side"),
   });
   const dates = plainCopy(fields.dates) as FrostDates | undefined;
-  if (dates?.type !== "frost-dates")
-    return fail(dates === undefined ? "missing" : "type", "dates", dates, "frost dates, made by frostDates");
+  if (dates?.type !== "frost-dates") return fail("type", "dates", dates, "frost dates, made by frostDates");
   const { winters } = dates as { readonly winters?: unknown };
   if (!Array.isArray(winters)) {
     const code = winters === undefined ? "missing" : "type";

@@ -28,7 +28,7 @@ const mostApart = 4.5;
 const offsetHours = (input: unknown): number => {
   const expected = "the offset of the clock from UTC, such as -05:00 or Z";
   if (typeof input !== "string" || !/^(Z|[+-]\d\d:\d\d)$/.test(input)) {
-    return fail(input === undefined ? "missing" : "type", "offset", input, expected);
+    return fail("type", "offset", input, expected);
   }
   return hoursBetween(instant(`2000-01-01T00:00${input}`, "offset"), "2000-01-01T00:00Z");
 };
