@@ -3,6 +3,14 @@ import type { LeftOut, PublishedCheck } from "./check.js";
 import { indicatorChecks } from "./indicator.js";
 import { intervalChecks, intervalLeftOut } from "./interval.js";
 import { limitChecks } from "./limits.js";
+import {
+  moreIntervalChecks,
+  moreSoilChecks,
+  moreSpreadChecks,
+  moreStandChecks,
+  moreWaterChecks,
+} from "./more-grounds.js";
+import { moreNutrientChecks, moreSprayChecks, moreTankChecks } from "./more-mixtures.js";
 import { numericChecks } from "./numeric.js";
 import { nutrientChecks, nutrientLeftOut } from "./nutrient.js";
 import { nutrientBulletinChecks } from "./nutrient-bulletins.js";
@@ -52,7 +60,7 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
   quantity: quantityChecks,
   numeric: numericChecks,
   calendar: calendarChecks,
-  interval: intervalChecks,
+  interval: [...intervalChecks, ...moreIntervalChecks],
   nutrient: [
     ...nutrientChecks,
     ...nutrientRateChecks,
@@ -62,16 +70,30 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...nutrientInjectionChecks,
     ...nutrientWorkedChecks,
     ...nutrientBulletinChecks,
+    ...moreNutrientChecks,
   ],
   indicator: indicatorChecks,
   pest: pestChecks,
   price: priceChecks,
   plan: [...planChecks, ...limitChecks, ...rotationChecks],
   site: [...siteChecks, ...siteWorkedChecks, ...siteFieldChecks],
-  soil: [...soilLimeChecks, ...soilTestChecks, ...soilWaterChecks],
-  spray: [...sprayChecks, ...sprayActiveChecks, ...sprayNozzleChecks, ...sprayBulletinChecks, ...pumpChecks],
-  spread: [...spreadReadChecks, ...spreadDerivedChecks, ...spreadWorkedChecks, ...deicingChecks],
-  stand: [...mowingChecks, ...seedChecks, ...plantingChecks, ...turfWorkChecks],
+  soil: [...soilLimeChecks, ...soilTestChecks, ...soilWaterChecks, ...moreSoilChecks],
+  spray: [
+    ...sprayChecks,
+    ...sprayActiveChecks,
+    ...sprayNozzleChecks,
+    ...sprayBulletinChecks,
+    ...pumpChecks,
+    ...moreSprayChecks,
+  ],
+  spread: [
+    ...spreadReadChecks,
+    ...spreadDerivedChecks,
+    ...spreadWorkedChecks,
+    ...deicingChecks,
+    ...moreSpreadChecks,
+  ],
+  stand: [...mowingChecks, ...seedChecks, ...plantingChecks, ...turfWorkChecks, ...moreStandChecks],
   weather: weatherChecks,
   tank: [
     ...tankChecks,
@@ -80,8 +102,9 @@ export const allChecks: Readonly<Record<string, readonly PublishedCheck[]>> = {
     ...tankJarRinseChecks,
     ...tankActiveChecks,
     ...tankBulletinChecks,
+    ...moreTankChecks,
   ],
-  water: [...waterChecks, ...waterTurfChecks, ...waterFao56Checks, ...waterWorkedChecks],
+  water: [...waterChecks, ...waterTurfChecks, ...waterFao56Checks, ...waterWorkedChecks, ...moreWaterChecks],
 };
 
 /** Every published example that is left out, by room. */
