@@ -1,4 +1,5 @@
-import { degreeDayModel, degreeDays } from "../../src/interval/index.js";
+import { addDays, dailyTemperatures } from "../../src/calendar/index.js";
+import { accumulatedDegreeDays, degreeDayModel, degreeDays } from "../../src/interval/index.js";
 import { money, quantity, sum } from "../../src/quantity/index.js";
 import { irrigationWithLeaching, leachingRequirement, limeForRating } from "../../src/soil/index.js";
 import { effectiveFieldCapacity } from "../../src/spread/index.js";
@@ -27,8 +28,19 @@ const above50 = degreeDayModel({
   base: { value: 50, unit: "°F" },
   sensor: "air",
 });
-const day = (max: number, min: number) =>
-  degreeDays({ max: quantity(max, "°F"), min: quantity(min, "°F"), model: above50 }).in("°F d");
+const above0 = degreeDayModel({ method: "simple average", base: { value: 0, unit: "°C" }, sensor: "air" });
+const daysAt = (mean: number, days: number) => {
+  const series = dailyTemperatures({
+    start: "2026-05-01",
+    unit: "°C",
+    sensor: "air",
+    source: "a mean of every day, as given",
+    min: Array.from({ length: days }, () => mean - 5),
+    max: Array.from({ length: days }, () => mean + 5),
+  });
+  const to = addDays("2026-05-01", days - 1);
+  return accumulatedDegreeDays({ series, model: above0, from: "2026-05-01", to }).total.in("°C d");
+};
 
 /** Growing degree days. */
 export const moreIntervalChecks: readonly PublishedCheck[] = [
@@ -36,29 +48,29 @@ export const moreIntervalChecks: readonly PublishedCheck[] = [
     entry: "interval-100",
     formulas: ["degreeDays"],
     source: {
-      title: "Calculating growing degree days",
+      title: "Calculating growing degree days (three methods)",
       publisher: "Michigan State University Extension district horticulture handout",
-      where: "averaging method",
-      url: "https://info.5y1.org/how-do-you-calculate-the-difference_1_baa5bb.html",
+      where: "1. Averaging method",
     },
     reached: read,
-    given: "base 50 °F: a day of 65 and 40 °F, and one of 60 and 35 °F",
-    answers: [to("°F d", 2.5, 0.1), to("°F d of the cool day", 0, 1)],
-    compute: () => [day(65, 40), day(60, 35)],
+    given: "65 and 40 °F, base 50 °F",
+    answers: [to("°F d", 2.5, 0.1)],
+    compute: () => [
+      degreeDays({ max: quantity(65, "°F"), min: quantity(40, "°F"), model: above50 }).in("°F d"),
+    ],
   },
   {
     entry: "interval-101",
-    formulas: ["degreeDays"],
+    formulas: ["accumulatedDegreeDays"],
     source: {
-      title: "Growing degree days",
-      publisher: "notes of a golf course superintendent, after Purdue and Michigan State",
-      year: 2016,
-      url: "http://ohccturf.blogspot.com/2016/04/growing-degree-days.html",
+      title: "Degree days and growth regulators",
+      publisher: "turf consultants' article, Spain",
+      url: "https://www.tiloom.com/en/degrees-daily-growth-regulators/",
     },
     reached: read,
-    given: "base 50 °F, a day of 74 and 52 °F",
-    answers: [to("°F d", 13, 1)],
-    compute: () => [day(74, 52)],
+    given: "ten days of a mean of 15 °C, fifteen of 10 °C, base 0 °C",
+    answers: [to("°C d in ten days", 150, 1), to("°C d in fifteen", 150, 1)],
+    compute: () => [daysAt(15, 10), daysAt(10, 15)],
   },
 ];
 

@@ -1,13 +1,9 @@
-import { mean } from "../../src/numeric/index.js";
 import {
-  concentrationOf,
   fertilizer,
-  injector,
   type Nutrient,
   nutrientsSupplied,
-  productForConcentration,
+  packageContents,
   productRate,
-  stockTank,
 } from "../../src/nutrient/index.js";
 import { quantity } from "../../src/quantity/index.js";
 import {
@@ -16,7 +12,6 @@ import {
   calibrationByRefill,
   productForActive,
 } from "../../src/spray/index.js";
-import { runLength } from "../../src/spread/index.js";
 import {
   amountFor,
   areaPerTank,
@@ -38,36 +33,12 @@ const spray = (value: number, unit: "gal" | "L" = "gal") => quantity(value, unit
 const litersPerHectare = (value: number) => quantity(value, "L/ha", "spray");
 const onePound = quantity(1, "lb/1000 ft2", "N");
 const source = (analysis: string) => fertilizer({ id: "a", analysis });
-const ouncesPer100 = (ppm: number, percent: number) =>
-  productForConcentration(quantity(ppm, "mg/L", "N"), source(`${percent}-0-0`))
-    .times(quantity(100, "gal"))
-    .in("oz");
-const ppmOfOunce = (percent: number) =>
-  concentrationOf(quantity(0.01, "oz/gal", "product:a"), source(`${percent}-0-0`), "N").in("mg/L");
 const suppliedPerM2 = (grams: number, analysis: string, nutrient: Nutrient) =>
   nutrientsSupplied(quantity(grams, "g/m2", "product:a"), source(analysis))[nutrient]?.in("g/m2") ??
   Number.NaN;
 
-const slip = "takes 0.33 x 75 for 29.75; it is 24.75, and all that follows is a sixth too little";
-
-/** Fertilizer from a bag and in a tank. */
+/** Fertilizer from a bag. */
 export const moreNutrientChecks: readonly PublishedCheck[] = [
-  {
-    entry: "fert-150",
-    formulas: ["productRate"],
-    source: {
-      title: "Lawn fertilizer calculations",
-      publisher: "University of Nebraska-Lincoln Extension",
-      url: "http://byf.unl.edu/LawnFertCalc",
-    },
-    reached: read,
-    given: "1 lb N/1000 ft2 from 28-3-6, then 6,000 ft2 at the printed rate",
-    answers: [to("lb/1000 ft2", 3.57, 0.01), to("lb", 21.42, 0.01)],
-    compute: () => [
-      productRate(onePound, source("28-3-6")).in("lb/1000 ft2"),
-      quantity(3.57, "lb/1000 ft2", "product:a").times(quantity(6000, "ft2")).in("lb"),
-    ],
-  },
   {
     entry: "fert-151",
     formulas: ["productRate", "nutrientsSupplied"],
@@ -103,53 +74,58 @@ export const moreNutrientChecks: readonly PublishedCheck[] = [
   },
   {
     entry: "fert-153",
-    formulas: ["concentrationOf", "productForConcentration", "stockTank"],
+    formulas: ["packageContents", "nutrientsSupplied"],
     source: {
-      title: "Nutrition and fertility: calculating ppm",
-      publisher: "Texas A&M horticulture guide",
-      url: "http://hortipm.tamu.edu/ipmguide/nutrient/calcs.html",
+      title: "Soil nutrient programme",
+      publisher: "Fertilizer Association of Ireland",
+      url: "http://www.fertilizer-assoc.ie/code-of-good-practice/nutrient-programme/",
     },
     reached: read,
-    given: "ounces in 100 gal by the factor 75, from calcium nitrate (15 % N) and ammonium nitrate (33 % N)",
+    given: "a bag of 50 kg of 27.5 % N, and one of 18-6-12, which is printed in elements there",
     answers: [
-      to("oz of 15 % for 250 ppm N", 22, 1),
-      to("oz of 15 % for 150 ppm N", 13, 1),
-      to("ppm N of 1 oz of 33 %", 29.75, 0.1, { wrong: { right: 24.7, why: slip } }),
-      to("oz of 33 % for 150 ppm N", 5, 1, { wrong: { right: 6, why: slip } }),
-      to("oz of 33 % for 200 ppm N", 7, 1, { wrong: { right: 8, why: slip } }),
-      to("oz of 33 % in 100 gal of stock at 1:100", 700, 100, { wrong: { right: 800, why: slip } }),
+      to("kg N of 27.5", 13.7, 0.1, { printing: "cut" }),
+      to("kg N", 9, 0.1),
+      to("kg P", 3, 0.1),
+      to("kg K", 6, 0.1),
     ],
     compute: () => {
-      const stock = stockTank({
-        targets: [quantity(200, "mg/L", "N")],
-        salts: [{ product: source("33-0-0") }],
-        injector: injector("1:100"),
-        tank: quantity(100, "gal"),
-      });
-      return [
-        ouncesPer100(250, 15),
-        ouncesPer100(150, 15),
-        ppmOfOunce(33),
-        ouncesPer100(150, 33),
-        ouncesPer100(200, 33),
-        stock.salts[0]?.amount.in("oz") ?? Number.NaN,
-      ];
+      const bag = { id: "a", package: quantity(50, "kg") } as const;
+      const single = fertilizer({ ...bag, analysis: "27.5-0-0" });
+      const compound = fertilizer({ ...bag, analysis: "18-6-12", basis: "element" });
+      const { N, P, K } = nutrientsSupplied(packageContents(compound), compound);
+      return [nutrientsSupplied(packageContents(single), single).N, N, P, K].map(
+        (mass) => mass?.in("kg") ?? Number.NaN,
+      );
     },
-  },
-  {
-    entry: "fert-154",
-    formulas: ["productForConcentration"],
-    source: {
-      title: "Fertilizer calculations for greenhouse crops",
-      publisher: "University of Massachusetts Extension",
-      url: "http://ag.umass.edu/greenhouse-floriculture/fact-sheets/fertilizer-calculations-for-greenhouse-crops",
-    },
-    reached: read,
-    given: "100 gal of 200 ppm N from 20-20-20 and from 15-15-15",
-    answers: [to("oz of 20-20-20", 13.5, 0.5), to("oz of 15-15-15", 18, 1)],
-    compute: () => [ouncesPer100(200, 20), ouncesPer100(200, 15)],
   },
 ];
+
+/** Meters to go, and the printed liters to mix at 100 L/ha for booms of 15, 16 and 18 m. */
+const rests: readonly (readonly [number, readonly number[]])[] = [
+  [10, [2, 2, 2]],
+  [20, [3, 3, 4]],
+  [30, [5, 5, 5]],
+  [40, [6, 7, 7]],
+  [50, [8, 8, 9]],
+  [60, [9, 10, 11]],
+  [70, [11, 11, 13]],
+  [80, [12, 13, 14]],
+  [90, [14, 15, 16]],
+  [100, [15, 16, 18]],
+  [200, [30, 32, 36]],
+  [300, [45, 48, 54]],
+  [400, [60, 64, 72]],
+  [500, [75, 80, 90]],
+];
+const booms = [15, 16, 18];
+const offByOne: Readonly<Record<string, Partial<Answer>>> = {
+  "40 m by 16 m": {
+    wrong: { right: 6, why: "40 x 16/100 is 6.4; the rows beside it are rounded to the nearest" },
+  },
+  "90 m by 16 m": {
+    wrong: { right: 14, why: "90 x 16/100 is 14.4; the rows beside it are rounded to the nearest" },
+  },
+};
 
 /** Calibration. */
 export const moreSprayChecks: readonly PublishedCheck[] = [
@@ -171,26 +147,6 @@ export const moreSprayChecks: readonly PublishedCheck[] = [
         width: quantity(12, "m"),
       }).in("L/ha"),
     ],
-  },
-  {
-    entry: "spray-171",
-    formulas: ["calibrationByRefill", "runLength", "mean"],
-    source: {
-      title: "Spray gun",
-      publisher: "Pesticide Environmental Stewardship (university consortium)",
-      url: "https://pesticidestewardship.org/calibration/spray-gun/",
-    },
-    reached: read,
-    given: "a course of 1000 ft2 at a swath of 5 ft in 77, 79 and 78 s; 5.25 gal in that time",
-    answers: [to("ft", 200, 1), to("s", 78, 1), to("gal/acre", 228.7, 0.1)],
-    compute: () => {
-      const area = quantity(1000, "ft2");
-      return [
-        runLength({ area, swath: quantity(5, "ft") }).in("ft"),
-        mean([77, 79, 78]),
-        calibrationByRefill({ refills: [spray(5.25)], area }).rate.in("gal/acre"),
-      ];
-    },
   },
   {
     entry: "spray-172",
@@ -302,6 +258,32 @@ export const moreTankChecks: readonly PublishedCheck[] = [
         mixToFinish({ ...rest, atHand: spray(5.2, "L") }).toMix.in("L"),
       ];
     },
+  },
+  {
+    entry: "mix-144",
+    formulas: ["mixToFinish"],
+    source: {
+      title: "Manual of a self-propelled sprayer, in French, edition 02.14",
+      publisher: "maker of field sprayers",
+      where: "11.3.2, figure 111, booms of 15 to 18 m",
+    },
+    reached: read,
+    given: "what is left to mix at 100 L/ha for so many meters of a boom",
+    answers: rests.flatMap(([distance, row]) =>
+      row.map((printed, i) => {
+        const of = `${distance} m by ${booms[i]} m`;
+        return to(`L, ${of}`, printed, 1, offByOne[of]);
+      }),
+    ),
+    compute: () =>
+      rests.flatMap(([distance]) =>
+        booms.map((boom) =>
+          mixToFinish({
+            area: quantity(distance * boom, "m2"),
+            applicationVolume: litersPerHectare(100),
+          }).toMix.in("L"),
+        ),
+      ),
   },
   {
     entry: "mix-142",
