@@ -1,19 +1,18 @@
 import { addDays, type CivilDate, daysBetween } from "../../calendar/index.js";
-import { expectFields, expectNumber, fail, outOfRange } from "../../quantity/index.js";
+import { allOf, expectFields, expectNumber, type Finding, outOfRange } from "../../quantity/index.js";
 import { schedule } from "../season/schedule.js";
 import { openBook, place, scheduleOf } from "../season/schedule-book.js";
 import { dueNext, type State } from "../season/schedule-due.js";
 import type { Schedule, SeasonPlan } from "../season/schedule-types.js";
-import { type IntegerAnswer, loadSolver } from "./integer-program.js";
-import type { Trial, TrialOf } from "./limit-cuts.js";
-import { cutsOf } from "./visit-cuts.js";
+import { loadSolver } from "./integer-program.js";
+import { type Bounds, searched, wholeVisits } from "./search.js";
 import { type PlainDays, visitDays } from "./visit-days.js";
-import { type Columns, columnsOf, type PlanRow, visitProgram } from "./visit-program.js";
 
 /** A season with the fewest visits, and how far the plain schedule lies from it. */
-export interface FewestVisits {
+export interface FewestVisitsFound {
   readonly type: "fewest-visits";
   readonly version: 1;
+  readonly outcome: "found";
   readonly schedule: Schedule;
   readonly visits: number;
   /** No schedule of these applications has fewer visits than this; `visits` where `proven`. */
@@ -21,54 +20,57 @@ export interface FewestVisits {
   readonly proven: boolean;
   /** The visits of {@link schedule}, which takes the applications in the order in which they come due. */
   readonly visitsOfPlainSchedule: number;
+  readonly findings: readonly Finding[];
 }
 
-/** The most days of a season, and the most rounds of limits that are found violated and put in. */
+/** The search ended before it found a season, or that there is none: neither is known. */
+export interface FewestVisitsNotSettled {
+  readonly type: "fewest-visits";
+  readonly version: 1;
+  readonly outcome: "not settled";
+  readonly schedule: null;
+  readonly visits: null;
+  /** If there is a schedule of these applications, it has no fewer visits than this. */
+  readonly atLeast: number;
+  readonly proven: false;
+  /** The visits of {@link schedule}, which may come late, where this one may not. */
+  readonly visitsOfPlainSchedule: number;
+  /** Which bound ended the search, and what to try next. */
+  readonly findings: readonly Finding[];
+}
+
+/** What {@link fewestVisits} gives: a season, or the word that the search did not settle it. */
+export type FewestVisits = FewestVisitsFound | FewestVisitsNotSettled;
+
+/** The most days of a season. */
 const mostDays = 400;
-const mostRounds = 60;
 
-const trialOf = (x: readonly number[], columns: Columns): readonly Trial[] =>
-  columns.application
-    .flatMap((map, treatment) =>
-      [...map].flatMap(([day, column]) => ((x[column] as number) > 0.5 ? [{ treatment, day }] : [])),
-    )
-    .sort((a, b) => a.day - b.day || a.treatment - b.treatment);
+/** What ended the search, and what to try next. */
+const notSettled = (ended: keyof Bounds, bounds: Bounds): Finding => {
+  const most = bounds[ended];
+  const what =
+    ended === "nodes"
+      ? `${most} nodes of the search gave no schedule`
+      : `after ${most} ${most === 1 ? "round" : "rounds"} the limits still ruled out each schedule that was found`;
+  return {
+    code: "fewest-visits/not-settled",
+    severity: "caution",
+    path: `options.${ended}`,
+    params: { ended, most },
+    text: `Not settled: ${what}. It is not known whether there is one. Give more in options.${ended}, or plan a shorter season or fewer treatments at a time; schedule(plan) places what it can and says what comes late.`,
+  };
+};
 
-/** Whether every application came out whole. */
-const isWhole = (x: readonly number[], columns: Columns): boolean =>
-  columns.application.every((map) =>
-    [...map.values()].every((column) => Math.min(x[column] as number, 1 - (x[column] as number)) < 1e-6),
-  );
-
-/** Solves, holds the answer against rules and limits, puts in what they say, and solves again. */
-const solved = async (
-  of: TrialOf,
-  nodes: number,
-): Promise<{ readonly trial: readonly Trial[]; readonly answer: IntegerAnswer }> => {
-  const solve = await loadSolver();
-  const columns = columnsOf(of.all);
-  const cuts: PlanRow[] = [];
-  for (let round = 0; round < mostRounds; round++) {
-    const free = solve(visitProgram(of.all, columns, cuts, { nodes, free: true }));
-    const answer =
-      free.status === "found" && !isWhole(free.x, columns)
-        ? solve(visitProgram(of.all, columns, cuts, { nodes, free: false }))
-        : free;
-    if (answer.status !== "found") {
-      if (answer.status === "infeasible") break;
-      return fail("infeasible", "options.nodes", nodes, "more nodes: none of these gave a schedule");
-    }
-    const trial = trialOf(answer.x, columns);
-    const found = cutsOf(of, trial);
-    if (found.length === 0) return { trial, answer };
-    cuts.push(...found);
-  }
-  return fail(
-    "infeasible",
-    "treatments",
-    "rules, limits and days",
-    "days on which every interval is kept up with; schedule(plan) places what it can and says what comes late",
-  );
+const readBounds = (options: Partial<Bounds>): Bounds => {
+  const given = expectFields(options, ["nodes", "rounds"], "options");
+  const bound = (name: keyof Bounds, otherwise: number, max: number): number =>
+    given[name] === undefined
+      ? otherwise
+      : Math.ceil(expectNumber(given[name], `options.${name}`, { min: 1, max }));
+  return allOf({
+    nodes: () => bound("nodes", 20_000, 1e8),
+    rounds: () => bound("rounds", 500, 1e5),
+  });
 };
 
 const plainDays = (plain: Schedule, id: string): PlainDays => {
@@ -94,9 +96,15 @@ const plainDays = (plain: Schedule, id: string): PlainDays => {
  * Needs the package `highs` (a solver of linear and integer programs in WebAssembly) beside this library. It is
  * loaded at the first call.
  *
+ * The limits that look at several applications are put in as they are found violated, round by round. Each round rules out
+ * the choice of days that it found, of which there are finitely many. Where `rounds` or `nodes` end the search before a
+ * schedule is found, `outcome` is `"not settled"`, with the bound that ended it in `findings`: that is not to say that
+ * there is none, which is told as `infeasible`.
+ *
  * @param plan - as for {@link schedule}, at most 400 days long
- * @param options.nodes - the most nodes of the search, 20,000 where it is left out. Where they do not suffice, the
+ * @param options.nodes - the most nodes of each search, 20,000 where it is left out. Where they do not suffice, the
  *   best schedule found is returned, with `proven` false and the bound in `atLeast`
+ * @param options.rounds - the most rounds, 500 where it is left out
  * @throws RatewrightError with every problem of the plan; `infeasible` where no days keep every interval; `range`
  *   for a season of more days; `missing` with the path `highs` where the solver is not installed
  *
@@ -112,15 +120,14 @@ const plainDays = (plain: Schedule, id: string): PlainDays => {
  *     { id: "wetter", interval: { minimumDays: 21, maximumDays: 30, source: "label" } },
  *   ],
  * });
- * [found.visits, found.visitsOfPlainSchedule]; // => [4, 5]
+ * [found.outcome, found.visits, found.visitsOfPlainSchedule]; // => ["found", 4, 5]
  * ```
  */
 export const fewestVisits = async (
   plan: SeasonPlan,
-  options: { readonly nodes?: number } = {},
+  options: { readonly nodes?: number; readonly rounds?: number } = {},
 ): Promise<FewestVisits> => {
-  const { nodes = 20_000 } = expectFields(options, ["nodes"], "options");
-  const most = Math.ceil(expectNumber(nodes, "options.nodes", { min: 1, max: 1e8 }));
+  const bounds = readBounds(options);
   const plain = schedule(plan);
   const { from, to } = plain.season;
   if (daysBetween(from, to) >= mostDays)
@@ -129,7 +136,23 @@ export const fewestVisits = async (
   const all = book.season.treatments.map((treatment, i) =>
     visitDays(book, treatment, states[i] as State, plainDays(plain, treatment.id)),
   );
-  const { trial, answer } = await solved({ book, states, all }, most);
+  const search = searched({ book, states, all }, await loadSolver(), bounds);
+  const visitsOfPlainSchedule = plain.visits.length;
+  if ("ended" in search) {
+    const { ended, atLeast } = search;
+    return {
+      type: "fewest-visits",
+      version: 1,
+      outcome: "not settled",
+      schedule: null,
+      visits: null,
+      atLeast,
+      proven: false,
+      visitsOfPlainSchedule,
+      findings: [notSettled(ended, bounds)],
+    };
+  }
+  const { trial, answer } = search;
   for (const { treatment, day } of trial) {
     const one = book.season.treatments[treatment] as (typeof book.season.treatments)[number];
     const state = states[treatment] as State;
@@ -141,14 +164,15 @@ export const fewestVisits = async (
   }
   const found = scheduleOf(book, plain.notPlaced);
   const visits = found.visits.length;
-  const bound = Math.ceil(answer.bound - 1e-6);
   return {
     type: "fewest-visits",
     version: 1,
+    outcome: "found",
     schedule: found,
     visits,
-    atLeast: answer.proven ? visits : Math.max(0, Math.min(visits, bound)),
+    atLeast: answer.proven ? visits : Math.min(visits, wholeVisits(answer.bound)),
     proven: answer.proven,
-    visitsOfPlainSchedule: plain.visits.length,
+    visitsOfPlainSchedule,
+    findings: [],
   };
 };

@@ -1,1 +1,6 @@
-export { type FewestVisits, fewestVisits } from "./fewest-visits.js";
+export {
+  type FewestVisits,
+  type FewestVisitsFound,
+  type FewestVisitsNotSettled,
+  fewestVisits,
+} from "./fewest-visits.js";

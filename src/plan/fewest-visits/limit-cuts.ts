@@ -1,67 +1,23 @@
-import { addDays, type CivilDate, daysBetween } from "../../calendar/index.js";
-import { ledgerHistory, wholeSite } from "../../ledger/house.js";
-import { limitsOn } from "../../limits/house.js";
-import type { LimitPeriod, LimitTest, LimitUse } from "../../limits/index.js";
-import { asked, type Book } from "../season/schedule-day.js";
-import type { State } from "../season/schedule-due.js";
+import { type CivilDate, daysBetween } from "../../calendar/index.js";
+import type { LimitTest, LimitUse } from "../../limits/index.js";
+import { runCuts } from "./run-cuts.js";
+import {
+  anyBut,
+  lastOf,
+  meantFor,
+  notAll,
+  type Outcome,
+  outcomes,
+  rolls,
+  ruledOut,
+  same,
+  type Trial,
+  type TrialOf,
+} from "./trial.js";
 import type { VisitDays } from "./visit-days.js";
 import type { PlanRow } from "./visit-program.js";
 
-/** One application of a trial: a treatment by its place in the list, and a day of the season. */
-export interface Trial {
-  readonly treatment: number;
-  readonly day: number;
-}
-
-/** What a trial is held against. */
-export interface TrialOf {
-  readonly book: Book;
-  readonly states: readonly State[];
-  readonly all: readonly VisitDays[];
-}
-
-type Outcome = LimitUse | LimitTest;
 type Terms = PlanRow["terms"];
-
-/** The date of a day of the season. */
-export const dateOf = ({ book }: TrialOf, day: number): CivilDate => addDays(book.season.season.from, day);
-
-const same =
-  (one: Outcome) =>
-  (other: Outcome): boolean =>
-    one.path === other.path && one.part === other.part;
-
-/** What the limits say of one application beside others, on every part that a treatment or the ledger names. */
-const outcomes = (
-  of: TrialOf,
-  { treatment, day }: Trial,
-  beside: readonly Trial[] = [],
-): readonly Outcome[] => {
-  const rows = beside.flatMap((other) => {
-    const one = (of.all[other.treatment] as VisitDays).treatment;
-    if (one.proposal === undefined) return [];
-    const date = dateOf(of, other.day);
-    return [{ ...one.proposal.row, date, from: `${one.id} on ${date}`, parts: one.parts }];
-  });
-  const one = (of.all[treatment] as VisitDays).treatment;
-  const input = asked({ ...of.book, rows }, one, dateOf(of, day));
-  if (input === undefined) return [];
-  const named = of.all.flatMap((other) => other.treatment.parts);
-  const every = [...new Set([...of.book.ledger.parts(), ...named, wholeSite])];
-  const { uses, tests } = limitsOn({ ...input, parts: one.parts.length > 0 ? one.parts : every });
-  return [...uses, ...tests];
-};
-
-/** Whether a limit is meant for an application on its day: a part of the year may be left out of it. */
-const meantFor = (of: TrialOf, like: Outcome): ((trial: Trial) => boolean) => {
-  const known = new Map<string, boolean>();
-  return (trial) => {
-    const key = `${trial.treatment} ${trial.day}`;
-    const meant = known.get(key) ?? outcomes(of, trial).some(same(like));
-    known.set(key, meant);
-    return meant;
-  };
-};
 
 /** What one application of each treatment counts for a limit: what is used on a day with it, less what is without. */
 const countsOf = (of: TrialOf, use: LimitUse, at: Trial): readonly number[] => {
@@ -72,18 +28,6 @@ const countsOf = (of: TrialOf, use: LimitUse, at: Trial): readonly number[] => {
   const alone = used([]);
   return of.all.map((_, treatment) => used([{ treatment, day: at.day }]) - alone);
 };
-
-/** Not these together. */
-export const notAll = (trial: readonly Trial[]): PlanRow => ({
-  terms: trial.map((one) => ({ ...one, times: 1 })),
-  atMost: trial.length - 1,
-});
-
-const lastOf = ({ book }: TrialOf): number => daysBetween(book.season.season.from, book.season.season.to);
-
-/** Whether a period rolls on with the day, so that what holds for one stretch holds for every other. */
-const rolls = (per: LimitPeriod): per is { readonly days: number } | { readonly months: number } =>
-  typeof per === "object" && ("days" in per || "months" in per);
 
 /**
  * No stretch as long as the one that a limit added up holds more than the limit. Where the limit is meant on some days
@@ -140,67 +84,25 @@ const pairCuts = (of: TrialOf, test: LimitTest, a: Trial, b: Trial): readonly Pl
   });
 };
 
-/** As few of the others as a rotation still objects to. */
-const neededOf = (others: readonly Trial[], objects: (beside: readonly Trial[]) => boolean) =>
-  others.reduce((needed, other) => {
-    const fewer = needed.filter((one) => one !== other);
-    return objects(fewer) ? fewer : needed;
-  }, others);
-
-/**
- * What a rotation objects to has something between that ends the run, here and in every stretch as long. What the ledger
- * holds stays where it is, and so does a year: where they are part of it, it is ruled out only where it lies.
- */
-const runCuts = (of: TrialOf, test: LimitTest, at: Trial, others: readonly Trial[]): readonly PlanRow[] => {
-  const objects = (beside: readonly Trial[], to = of): boolean =>
-    outcomes(to, at, beside).some((one) => same(test)(one) && one.violated === true);
-  const needed = neededOf(others, objects);
-  const run = [at, ...needed];
-  const season = Array.from({ length: lastOf(of) + 1 }, (_, day) => day);
-  const ends = (treatment: number): boolean =>
-    season.some((day) => !objects([...needed, { treatment, day }]));
-  const enders = of.all.flatMap((_, treatment) =>
-    run.some((one) => one.treatment === treatment) || !ends(treatment) ? [] : [treatment],
+/** What one limit says against one application of a trial. */
+const rowsOf = (of: TrialOf, outcome: Outcome, one: Trial, others: readonly Trial[]): readonly PlanRow[] => {
+  if ("adds" in outcome) return amountCuts(of, outcome, one, others);
+  const limit = of.book.season.limits.find(({ path }) => path === outcome.path);
+  if (limit?.kind === "rotation") return runCuts(of, { limit, test: outcome }, one, others);
+  const near = others.filter((other) =>
+    outcomes(of, one, [other]).some((alone) => same(outcome)(alone) && alone.violated === true),
   );
-  const cut = (days: readonly Trial[], between: readonly number[]): PlanRow => ({
-    terms: [
-      ...days.map((one) => ({ ...one, times: 1 })),
-      ...enders.flatMap((treatment) => between.map((day) => ({ treatment, day, times: -run.length }))),
-    ],
-    atMost: needed.length,
-  });
-  const limit = of.book.season.limits.find(({ path }) => path === test.path);
-  const moves = limit?.kind === "rotation" && (limit.per === undefined || rolls(limit.per));
-  const empty = ledgerHistory({ type: "ledger", version: 1, entries: [] }, "ledger");
-  const everywhere = moves && objects(needed, { ...of, book: { ...of.book, ledger: empty } });
-  const [first, last] = [Math.min(...run.map(({ day }) => day)), Math.max(...run.map(({ day }) => day))];
-  const inside = everywhere ? season.slice(first + 1, last) : season;
-  // Something on a day of the run itself does not end it.
-  const here = cut(
-    run,
-    inside.filter((day) => run.every((one) => one.day !== day)),
-  );
-  if (!everywhere) return [here];
-  const meant = meantFor(of, test);
-  const length = last - first;
-  const stretches = season.slice(0, season.length - length).map((from) => {
-    const days = season.slice(from, from + length + 1).map((day) => ({
-      treatment: (run.find((one) => one.day - first === day - from) ?? at).treatment,
-      day,
-    }));
-    return cut(days.filter(meant), season.slice(from + 1, from + length));
-  });
-  return [here, ...stretches];
+  return near.flatMap((other) => pairCuts(of, outcome, one, other));
 };
 
-/** What the limits say against one application of a trial, as rows that rule it out. */
+/**
+ * What the limits say against one application of a trial, as rows that rule it out. Where none of them does, the trial
+ * itself is ruled out: each round leaves fewer choices of days.
+ */
 export const limitCuts = (of: TrialOf, one: Trial, others: readonly Trial[]): readonly PlanRow[] =>
   outcomes(of, one, others).flatMap((outcome): readonly PlanRow[] => {
     if (outcome.violated !== true) return [];
-    if ("adds" in outcome) return amountCuts(of, outcome, one, others);
-    if (outcome.limit.kind === "rotation") return runCuts(of, outcome, one, others);
-    const near = others.filter((other) =>
-      outcomes(of, one, [other]).some((alone) => same(outcome)(alone) && alone.violated === true),
-    );
-    return near.flatMap((other) => pairCuts(of, outcome, one, other));
+    const trial = [one, ...others];
+    const rows = rowsOf(of, outcome, one, others);
+    return ruledOut(rows, trial) ? rows : [...rows, anyBut(of, trial)];
   });

@@ -1,7 +1,8 @@
 import { compareDates } from "../../calendar/index.js";
 import { openFrom } from "../season/schedule-day.js";
 import { dueNext, type State } from "../season/schedule-due.js";
-import { dateOf, limitCuts, notAll, type Trial, type TrialOf } from "./limit-cuts.js";
+import { limitCuts } from "./limit-cuts.js";
+import { dateOf, notAll, type Trial, type TrialOf } from "./trial.js";
 import { stateWith, type VisitDays } from "./visit-days.js";
 import type { PlanRow } from "./visit-program.js";
 

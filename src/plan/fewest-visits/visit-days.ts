@@ -3,11 +3,12 @@ import { limitsOn } from "../../limits/house.js";
 import type { ReadSeasonTreatment } from "../season/read-season.js";
 import { asked, type Book, openFrom } from "../season/schedule-day.js";
 import { dueNext, type State } from "../season/schedule-due.js";
+import { enders } from "./run-enders.js";
 
 /** The days of one treatment, counted from the first of the season. */
 export interface VisitDays {
   readonly treatment: ReadSeasonTreatment;
-  /** The days on which neither its rule, nor the caller, nor a limit by itself rules it out. */
+  /** The days on which neither its rule, nor the caller, nor a limit by itself rules it out, whatever else is done. */
   readonly open: readonly number[];
   /** The first day after one of them on which the next may follow. */
   readonly next: ReadonlyMap<number, number>;
@@ -71,12 +72,17 @@ export const visitDays = (
   const dayOf = (date: CivilDate): number => daysBetween(from, date);
   const due = dueNext(treatment, state, plan, []);
   const lastDay = dayOf(treatment.within.to);
+  /** Too many of one mode of action in a row: another one, on a day before, ends the run. */
+  const mayChange = (path: string): boolean => {
+    const limit = season.limits.find((one) => one.path === path);
+    return limit?.kind === "rotation" && enders(limit, season.treatments).length > 0;
+  };
   const isOpen = (date: CivilDate): boolean => {
     if (openFrom(date, due, plan.avoid).date !== date) return false;
     const input = asked(book, treatment, date);
     if (input === undefined) return true;
     const { uses, tests } = limitsOn(input);
-    return [...uses, ...tests].every(({ violated }) => violated !== true);
+    return [...uses, ...tests].every(({ violated, path }) => violated !== true || mayChange(path));
   };
   const open: number[] = [];
   for (let day = Math.max(0, dayOf(due.earliest)); day <= Math.min(lastDay, dayOf(to)); day++) {

@@ -50,7 +50,10 @@ const openBefore = (
 export interface Book {
   readonly plan: SeasonPlan;
   readonly season: ReadSeason;
-  readonly ledger: History & { readonly parts: () => readonly string[] };
+  readonly ledger: History & {
+    readonly parts: () => readonly string[];
+    readonly dates: readonly CivilDate[];
+  };
   readonly rows: HistoryRow[];
   readonly visits: Map<CivilDate, ScheduledApplication[]>;
   readonly findings: Finding[];

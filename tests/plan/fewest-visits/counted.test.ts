@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { fewestVisits } from "../../../src/plan/fewest-visits/index.js";
 import type { SeasonPlan } from "../../../src/plan/index.js";
 import { rejections } from "../../errors.js";
+import { found as foundVisits } from "./found.js";
 
 const label = "label (invented)";
 const season = { from: "2026-04-01", to: "2026-06-30" } as const;
@@ -24,7 +25,7 @@ describe("the fewest visits", () => {
         { id: "b", interval: { minimumDays: 20, maximumDays: 30, source: label } },
       ],
     };
-    const found = await fewestVisits(plan);
+    const found = await foundVisits(plan);
     const times = found.schedule.visits.filter(({ applications }) =>
       applications.some(({ treatment }) => treatment === "a"),
     );

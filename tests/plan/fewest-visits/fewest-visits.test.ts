@@ -4,6 +4,7 @@ import { ledger } from "../../../src/ledger/index.js";
 import { checkLimits } from "../../../src/limits/index.js";
 import { fewestVisits } from "../../../src/plan/fewest-visits/index.js";
 import type { Schedule, SeasonPlan, SeasonTreatment } from "../../../src/plan/index.js";
+import { found as foundVisits } from "./found.js";
 
 const label = "label (invented)";
 const datesOf = ({ visits }: Schedule, id: string) =>
@@ -70,7 +71,7 @@ describe("the fewest visits of a season", () => {
       ],
     ],
   ] as const)("are those of trying every choice of days: %j", async (pairs) => {
-    const found = await fewestVisits(small(pairs));
+    const found = await foundVisits(small(pairs));
     expect(found.proven).toBe(true);
     expect(found.visits).toBe(triedOut(pairs));
     expect(found.atLeast).toBe(found.visits);
@@ -78,7 +79,7 @@ describe("the fewest visits of a season", () => {
   });
 
   it("keep every interval, come late nowhere, and stay off the days that are avoided", async () => {
-    const found = await fewestVisits({
+    const found = await foundVisits({
       season: { from: "2026-04-01", to: "2026-06-30" },
       treatments: [
         { id: "feed", interval: { minimumDays: 28, maximumDays: 45, source: label } },
@@ -107,7 +108,7 @@ describe("the fewest visits of a season", () => {
     const limits = [
       { id: "ten", amount: { value: 1, unit: "lb/1000 ft2", of: "N" }, per: { days: 10 }, source: "plan" },
     ] as const;
-    const found = await fewestVisits({
+    const found = await foundVisits({
       season: { from: "2026-05-01", to: "2026-06-10" },
       treatments,
       limits,
@@ -123,7 +124,7 @@ describe("the fewest visits of a season", () => {
   });
 
   it("count what went before", async () => {
-    const found = await fewestVisits({
+    const found = await foundVisits({
       season: { from: "2026-05-01", to: "2026-05-31" },
       ledger: ledger([{ id: "x", date: "2026-04-20", treatment: "a" }]),
       treatments: [{ id: "a", interval: { minimumDays: 14, maximumDays: 20, source: label } }],
