@@ -213,29 +213,4 @@ export const limeTableConstants: readonly ConstantCheck[] = [
       ],
     ],
   ),
-  ...cells(
-    {
-      room,
-      reached: "read",
-      source:
-        "Soil pH and Lime Recommendations, E-2567 of 1995, Michigan State University Extension: for 8 in, limestone with a neutralizing value of 90 %",
-    },
-    [
-      ["depth of the Tri-State rates, in", 8, () => limeMethods["SMP buffer, Tri-State"].depthInches ?? 0],
-      [
-        "tons of 90 % that 0.9 tons of pure lime are",
-        0.9,
-        () => {
-          const { rate, findings } = limeRequirement({
-            method: "SMP buffer, Tri-State",
-            pH: 5,
-            targetPH: 6,
-            bufferPH: 6.8,
-          });
-          const tons = Number(findings.find(({ code }) => code === "lime/table-from-memory")?.params.tons);
-          return rate.in("US ton/acre") / tons;
-        },
-      ],
-    ],
-  ),
 ];

@@ -141,6 +141,12 @@ const boom: readonly ConstantCheck[] = [
       ["flow that is plugged, of the rated", 0.9, () => edge((x) => verdict(all(x), 1) === "keep", 1, 0.5)],
       ["tip above the mean", off(0.05), () => edge((x) => verdict(fourth(x)) === "keep", 1, 2)],
       ["tip below the mean", off(-0.05), () => edge((x) => !clean(x), 1, 0.5)],
+      // Three of 1 and one of 1.1: their mean of 1.025 is 10 % below this. Up to it the three are the plugged ones.
+      [
+        "rated flow that the boom as a whole falls short of",
+        1.025 / 0.9,
+        () => edge((rated) => verdict([1.1, 1, 1, 1], rated) === "check again", 1.12, 1.3),
+      ],
       ["single tip that is worn", 1.1, () => edge((x) => worn(x).verdict === "keep", 1, 2)],
       ["single tip that is plugged", 0.9, () => edge((x) => worn(x).verdict === "keep", 1, 0.5)],
       ["lower end of the band, of the mean", 0.95, () => caught(all(2)).band.low.in("gal/min") / 2],

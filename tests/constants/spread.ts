@@ -5,9 +5,11 @@ import {
   effectiveFieldCapacity,
   headerStrips,
   loadCoverage,
+  spreadPattern,
   spreadRate,
   spreadWidth,
   swathCvPercent,
+  swathSearch,
   targetCatch,
   targetDischarge,
   throwRules,
@@ -270,6 +272,63 @@ const mirrored = cells(
   ],
 );
 
+/** The least swath that a refusal names, in the unit it is said in. */
+const leastOf = (call: () => unknown): number => {
+  try {
+    call();
+    return 0;
+  } catch (error) {
+    return Number(/(\S+)(?: m)? or more/.exec((error as Error).message)?.[1]);
+  }
+};
+const sevenPans = { catches: [1, 2, 3, 4, 3, 2, 1], unit: "g", pans: { spacing: m(3), left: 3 } } as const;
+const inOneDirection = { driving: "one direction", divisor: "n-1" } as const;
+const onePosition = cells(
+  { ...derived, source: "pans 3 m apart: a swath of 3 m has one of them, a swath of 6 m two" },
+  [
+    [
+      "least swath with a divisor of n-1, m",
+      6,
+      () =>
+        leastOf(() =>
+          swathCvPercent({
+            depositsKgPerM2: Float64Array.of(1, 2, 3, 4, 3, 2, 1),
+            spacingM: 3,
+            firstPanM: -9,
+            swathsM: Float64Array.of(3),
+            ...inOneDirection,
+          }),
+        ),
+    ],
+    [
+      "least swath to search from with a divisor of n-1, m",
+      6,
+      () =>
+        leastOf(() =>
+          swathSearch(spreadPattern(sevenPans), {
+            ...inOneDirection,
+            positions: "pans",
+            limit: percent(15),
+            from: m(3),
+          }),
+        ),
+    ],
+    [
+      "no refusal of two positions",
+      0,
+      () =>
+        leastOf(() =>
+          swathSearch(spreadPattern(sevenPans), {
+            ...inOneDirection,
+            positions: "pans",
+            limit: percent(15),
+            from: m(6),
+          }),
+        ),
+    ],
+  ],
+);
+
 /** Spreading. */
 export const spreadConstants: readonly ConstantCheck[] = [
   ...rates,
@@ -278,4 +337,5 @@ export const spreadConstants: readonly ConstantCheck[] = [
   ...printed,
   ...ice,
   ...mirrored,
+  ...onePosition,
 ];

@@ -427,8 +427,9 @@ const coefficients: readonly ConstantCheck[] = [
   ...cells(
     {
       room,
-      reached: "from memory",
-      source: "FAO Irrigation and Drainage Paper 56, table 12: turf grass, mid season",
+      reached: "read",
+      source:
+        "FAO Irrigation and Drainage Paper 56, table 12, as the program pyfao56 transcribes it: turf grass, cool season 0.90, 0.95, 0.95, warm season 0.80, 0.85, 0.85",
     },
     [
       ["cool-season turf", 0.95, () => kc("cool-season", "FAO-56")],
@@ -503,8 +504,8 @@ const coefficients: readonly ConstantCheck[] = [
   ...cells(
     {
       room,
-      reached: "from memory",
-      source: "FAO Irrigation and Drainage Paper 56, table 22: p + 0.04 (5 - ETc)",
+      reached: "read",
+      source: "pyfao56, model.py, a public program: p + 0.04 (5 - ETc), FAO-56 p. 162 and table 22",
     },
     [
       [

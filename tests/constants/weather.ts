@@ -152,9 +152,8 @@ const rothfusz = (T: number, RH: number): number =>
   0.00122874 * T ** 2 * RH +
   0.00085282 * T * RH ** 2 -
   0.00000199 * T ** 2 * RH ** 2;
-/** The simple formula, averaged with the temperature. */
-const steadman = (T: number, RH: number): number =>
-  (0.5 * (T + 61.0 + (T - 68.0) * 1.2 + RH * 0.094) + T) / 2;
+/** The simple formula: `0.5 * (T + hitemp)` with `hitemp = 61.0 + ((T - 68.0) * 1.2) + (RH * 0.094)`. */
+const steadman = (T: number, RH: number): number => 0.5 * (T + 61.0 + (T - 68.0) * 1.2 + RH * 0.094);
 const heats: readonly Cell[] = [
   ...(
     [
@@ -183,12 +182,17 @@ const heats: readonly Cell[] = [
   ["temperature from which air is humid, °F", 80, () => edge((t) => adjusted(t, 90), 84, 79.5)],
   ["temperature up to which air is humid, °F", 87, () => edge((t) => adjusted(t, 90), 84, 95)],
   [
-    "simple index from which the regression holds",
-    80,
+    "simple index above which the regression holds",
+    79,
     () => {
       const t = edge((at) => heat(at, 40).equation === "regression", 95, 60);
-      return steadman(t, 40);
+      return Number(steadman(t, 40).toFixed(6));
     },
+  ],
+  [
+    "temperature up to which it is the index, °F",
+    40,
+    () => edge((t) => heat(t, 40).equation === "none", 30, 60),
   ],
 ];
 
@@ -264,7 +268,7 @@ export const weatherConstants: readonly ConstantCheck[] = [
       room,
       reached: "read",
       source:
-        "The heat index equation, Weather Prediction Center, National Weather Service (L. P. Rothfusz 1990)",
+        "The heat index equation, Weather Prediction Center, National Weather Service (L. P. Rothfusz 1990); the simple form, 79 and 40 °F in the script of its page, quoted in geocat-comp, pull request 807 (2026)",
     },
     heats,
   ),

@@ -69,6 +69,7 @@ export const roomRows: readonly (readonly [file: string, line: RegExp, why: keyo
   ["src/water/evapotranspiration/sunlight.ts", /roundTo/, "shown"],
   ["src/weather/air/dew-point.ts", /coldest, hottest/, "ours"],
   ["src/weather/air/expect-air.ts", /100|min: -80|max: 500/, "ours"],
+  ["src/weather/days/frost-dates.ts", /100 \* monthOf|day \+ 1300/, "whole"],
   ["src/weather/air/heat-index.ts", /rh < 13 && t >= 80/, "never"],
   ["src/weather/air/inversion.ts", /low > 0\.5/, "ours"],
   ["src/weather/air/wind-at-height.ts", /lowest = |highest = /, "ours"],

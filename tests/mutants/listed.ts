@@ -103,6 +103,7 @@ export const listedConstants: readonly ListedConstants[] = [
   { file: "src/tank/water/water-findings.ts", line: /const acidify/, why: whole },
   { file: "src/spray/inputs.ts", line: /most \* 100/, why: message },
   { file: "src/spray/calibration/rate-controller.ts", line: /tolerance: /, why: practice },
+  { file: "src/spray/nozzle/tip-stamp.ts", line: /\[2, 3\]\.map/, why: whole },
   {
     file: "src/spray/nozzle/pulse-width.ts",
     line: /const off = /,

@@ -79,7 +79,6 @@ rounded is held to its last printed place, and is then too blunt for most change
 - *Listed*: nothing outside can depend on it, and \`tests/mutants/listed.ts\` says why: a limit that this library chose, places
   that are shown, a number that is only held against whole numbers.
 - *Open*: nothing notices it yet. The table or coefficient may be right, and its source stands beside it, but it was typed once.
-  What is open in soil is one lime table, \`src/soil/lime/tri-state-table.ts\`: its figures are from memory, and it says so.
 
 | room | numbers | noticed | listed | open |
 | --- | ---: | ---: | ---: | ---: |

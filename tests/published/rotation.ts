@@ -16,7 +16,8 @@ const groupOf = (scheme: string, name: string): number => {
   const list = resistanceCodeLists.find((one) => one.scheme === scheme);
   const [group] = Object.entries(list?.groups ?? {}).find(([, names]) => names.includes(name)) ?? [];
   if (group === undefined || (scheme === "FRAC" && !isInStrategy(group, name))) return Number.NaN;
-  return Number(group.replace(/^[MP]0?/, ""));
+  // P07 was 33 until 2020.
+  return group === "P07" ? 33 : Number(group.replace(/^M0?/, ""));
 };
 
 /** What a list prints, `name group` each; codes of two editions are compared by what they mean. */
@@ -34,6 +35,31 @@ const transcription = (entry: string, scheme: string, source: Source, printed: s
     given: `groups of ${rows.length} active ingredients`,
     answers: rows.map(({ name, group }) => ({ of: `group of ${name}`, printed: group, to: 1 })),
     compute: () => rows.map(({ name }) => groupOf(scheme, name)),
+  };
+};
+
+/** Insecticides, whose groups carry letters: each name counts that the list has in the group that is printed. */
+const lettered = (
+  entry: string,
+  source: Source,
+  printed: Readonly<Record<string, string>>,
+): PublishedCheck => {
+  const groups = resistanceCodeLists.find(({ scheme }) => scheme === "IRAC")?.groups ?? {};
+  const rows = Object.entries(printed).map(([group, names]) => ({ group, names: names.split(", ") }));
+  return {
+    entry,
+    formulas: ["resistanceRotation"],
+    source,
+    reached: "read",
+    kind: "transcription",
+    given: "active ingredients by group, as far as the list has them",
+    answers: rows.map(({ group, names }) => ({
+      of: `in IRAC group ${group}: ${names.join(", ")}`,
+      printed: names.length,
+      to: 1,
+    })),
+    compute: () =>
+      rows.map(({ group, names }) => names.filter((name) => (groups[group] ?? []).includes(name)).length),
   };
 };
 
@@ -119,6 +145,126 @@ export const rotationChecks: readonly PublishedCheck[] = [
       url: "https://vdocuments.net/frac-code-list-2018-genase-p-fu-fu-p-b-sdhi-succinate-dehydrogenase-inhibitors.html",
     },
     "metalaxyl 4, metalaxyl-M 4, mefenoxam 4",
+  ),
+  transcription(
+    "rotation-009",
+    "FRAC",
+    {
+      title: "Fungicide activity group table",
+      publisher: "CropLife Australia",
+      where: "groups 1 to 7, by FRAC code",
+      url: "https://www.croplife.org.au/resources/programs/resistance-management/fungicide-activity-group-table-2-draft/",
+    },
+    "thiophanate-methyl 1, iprodione 2, mefentrifluconazole 3, myclobutanil 3, propiconazole 3, tebuconazole 3, triadimefon 3, triticonazole 3, metalaxyl 4, metalaxyl-M 4, mefenoxam 4, pydiflumetofen 7, flutolanil 7, boscalid 7",
+  ),
+  transcription(
+    "rotation-010",
+    "FRAC",
+    {
+      title: "Table of fungicides for turf",
+      publisher: "Golf Course Management magazine",
+      year: 2018,
+      where: "February 2018, p. 83, phosphonates, by the number before P07",
+      url: "http://gcmdigital.gcsaa.org/i/931112-feb-2018/96",
+    },
+    "fosetyl-aluminium 33",
+  ),
+  transcription(
+    "rotation-011",
+    "HRAC",
+    {
+      title: "Herbicide symptoms: microtubule assembly inhibitors; long chain fatty acid inhibitors",
+      publisher: "University of California",
+      where: "WSSA groups 3 and 15",
+      url: "https://herbicidesymptoms.ipm.ucanr.edu/MOA/Microtubule_Assembly_Inhibitors/",
+    },
+    "propyzamide 3, pendimethalin 3, dithiopyr 3, S-metolachlor 15",
+  ),
+  transcription(
+    "rotation-012",
+    "HRAC",
+    {
+      title: "Herbicide injury guide: synthetic auxins; pigment inhibitors; lipid synthesis inhibitors",
+      publisher: "Montana State University Extension",
+      where: "WSSA groups 4, 27 and 1",
+      url: "https://exponent.montana.edu/extension/Full_HTML_Pubs/herbicideinjuryguide/Auxins.html",
+    },
+    "2,4-D 4, dicamba 4, fluroxypyr 4, mesotrione 27, topramezone 27, sethoxydim 1",
+  ),
+  transcription(
+    "rotation-013",
+    "HRAC",
+    {
+      title: "Herbicide mode of action in tree, nut and vine crops",
+      publisher: "University of California Cooperative Extension, Fresno County",
+      year: 2016,
+      url: "https://docslib.org/doc/10313544/herbicide-mode-of-action-moa-in-tree-nut-and-vine-crops-in",
+    },
+    "sethoxydim 1, penoxsulam 2, 2,4-D 4",
+  ),
+  transcription(
+    "rotation-014",
+    "HRAC",
+    {
+      title: "Weed control in squash, pumpkin and cucumber",
+      publisher: "Pacific Northwest Weed Management Handbook",
+      where: "site of action of halosulfuron-methyl",
+      url: "https://pnwhandbooks.org/node/8868/print",
+    },
+    "halosulfuron-methyl 2",
+  ),
+  lettered(
+    "rotation-015",
+    {
+      title: "Turf, various insects and mites: resistance management strategy",
+      publisher: "CropLife Australia",
+      where: "table of groups",
+      url: "https://www.croplife.org.au/resources/programs/resistance-management/turf-various-3/",
+    },
+    {
+      "2B": "fipronil",
+      "3A": "beta-cyfluthrin",
+      "4A": "clothianidin",
+      "6": "abamectin",
+      "22A": "indoxacarb",
+      "28": "chlorantraniliprole",
+    },
+  ),
+  lettered(
+    "rotation-016",
+    {
+      title: "Potato moth: resistance management strategy",
+      publisher: "CropLife Australia",
+      year: 2017,
+      where: "table of groups",
+      url: "https://www.croplife.org.au/resistance-strategy/2017-potato-potato-moth-leafminer/",
+    },
+    { "1A": "carbaryl", "1B": "acephate", "5": "spinosad", "28": "chlorantraniliprole" },
+  ),
+  lettered(
+    "rotation-017",
+    {
+      title: "Wide host range, serpentine leafminer: resistance management strategy",
+      publisher: "CropLife Australia",
+      where: "table of groups",
+      url: "https://www.croplife.org.au/resources/programs/resistance-management/wide-host-range/",
+    },
+    { "4A": "thiamethoxam", "5": "spinosad", "6": "abamectin" },
+  ),
+  lettered(
+    "rotation-018",
+    {
+      title: "Mode of action classification",
+      publisher: "Insecticide Resistance Action Committee, poster, as a site of documents repeats it",
+      where: "groups 1A to 3A",
+      url: "https://zanotowane.pl/1028/9836",
+    },
+    {
+      "1A": "carbaryl",
+      "1B": "acephate, chlorpyrifos",
+      "2B": "fipronil",
+      "3A": "bifenthrin, deltamethrin, lambda-cyhalothrin",
+    },
   ),
   {
     entry: "rotation-005",

@@ -142,6 +142,27 @@ export const waterTurfChecks: readonly PublishedCheck[] = [
     note: "The use of 3 and 7 days is that of a day of as much.",
   },
   {
+    entry: "water-013",
+    formulas: ["turfCoefficient"],
+    source: {
+      title: "Crop coefficients of FAO Irrigation and Drainage Paper 56",
+      publisher: "pyfao56, an open program for irrigation",
+      where: "table 12, turf grass, cool and warm season",
+      url: "https://github.com/kthorp/pyfao56/blob/main/src/pyfao56/tools/tables.py",
+    },
+    reached: "read",
+    kind: "transcription",
+    given: "turf grass at full cover",
+    answers: [
+      { of: "cool season", printed: 0.95, to: 0.01 },
+      { of: "warm season", printed: 0.85, to: 0.01 },
+    ],
+    compute: () => [
+      turfCoefficient({ season: "cool-season", list: "FAO-56" }).value,
+      turfCoefficient({ season: "warm-season", list: "FAO-56" }).value,
+    ],
+  },
+  {
     entry: "site-070",
     formulas: ["turfCoefficient"],
     source: newMexico,

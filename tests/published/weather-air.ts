@@ -114,6 +114,28 @@ export const weatherAirChecks: readonly PublishedCheck[] = [
     compute: () => [feltF(96, 65)],
   },
   {
+    entry: "weather-011",
+    formulas: ["heatIndex"],
+    source: {
+      title: "heat_index",
+      publisher: "MetPy, an open library of meteorology, calc/basic.py",
+      where: "examples in the comment on the function",
+      url: "https://github.com/Unidata/MetPy/blob/main/src/metpy/calc/basic.py",
+    },
+    reached: "read",
+    given: "60 °F, 90 °F and 30 °C at 90 %",
+    answers: [
+      { of: "°F at 60 °F", printed: 59.93, to: 0.01 },
+      { of: "°F at 90 °F", printed: 121.901204, to: 1e-6 },
+      { of: "°C at 30 °C", printed: 40.774647, to: 1e-6 },
+    ],
+    compute: () => [
+      feltF(60, 90),
+      feltF(90, 90),
+      heatIndex({ temperature: quantity(30, "°C"), humidity: quantity(90, "%") }).value.in("°C"),
+    ],
+  },
+  {
     entry: "weather-009",
     formulas: ["frostDates", "frostChance"],
     source: {

@@ -47,7 +47,6 @@ describe("a field that no function knows is told at its place", () => {
     "Mehlich buffer, North Carolina",
     "Mehlich buffer, Pennsylvania fields",
     "Mehlich buffer, Pennsylvania turf",
-    "SMP buffer, Tri-State",
     "exchangeable acidity",
     "base saturation",
     "pH buffering",

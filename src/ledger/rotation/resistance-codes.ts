@@ -22,7 +22,7 @@ const frac: ResistanceCodeList = {
   version: 1,
   scheme: "FRAC",
   source:
-    "from memory of the FRAC code list of 2024 (Fungicide Resistance Action Committee); 30 of these names were read: groups 4, 7 and 11 on pages of that committee (2018, 2022), others in turf lists of the University of California, Ohio State University (2008) and Golf Course Management (2018), which print M5 for M05 and 33 for P07. Verify on the label",
+    "from memory of the FRAC code list of 2024 (Fungicide Resistance Action Committee); read since, for all but etridiazole, cyazofamid, propamocarb and fluazinam: groups 4, 7 and 11 on pages of that committee (2018, 2022), others in the table of CropLife Australia and in turf lists of the University of California, Ohio State University (2008) and Golf Course Management (2018), which print M5 for M05 and 33 for P07. Verify on the label",
   reached: "from memory",
   groups: {
     "1": words("thiophanate-methyl"),
@@ -51,7 +51,7 @@ const hrac: ResistanceCodeList = {
   version: 1,
   scheme: "HRAC",
   source:
-    "from memory of the numbers of 2020 and later (Herbicide Resistance Action Committee, the same as those of the Weed Science Society of America); atrazine, 2,4-D, glyphosate and trifluralin agree with an Australian list of letters and numbers (2021). Verify on the label",
+    "from memory of the numbers of 2020 and later (Herbicide Resistance Action Committee, the same as those of the Weed Science Society of America); read for 16 of these names, on pages of the University of California, Montana State University and the Pacific Northwest Weed Management Handbook and in an Australian list (2021). Verify on the label",
   reached: "from memory",
   groups: {
     "1": words("fenoxaprop-P-ethyl fluazifop-P-butyl sethoxydim"),
@@ -76,7 +76,7 @@ const irac: ResistanceCodeList = {
   version: 1,
   scheme: "IRAC",
   source:
-    "from memory of the mode of action classification of 2023 (Insecticide Resistance Action Committee). Verify on the label",
+    "from memory of the mode of action classification of 2023 (Insecticide Resistance Action Committee); read for all but trichlorfon, dinotefuran, imidacloprid, cyantraniliprole and tetraniliprole: in the strategies of CropLife Australia, and in a copy of a poster of that committee. Verify on the label",
   reached: "from memory",
   groups: {
     "1A": words("carbaryl"),

@@ -102,13 +102,12 @@ const stepText = (step: LoadingStep): string => {
 
 /** The tank mark of the water that goes in before the first product, on top of what is in the tank. */
 const waterFirst = (fill: RouteFill, steps: readonly LoadingStep[], writer: Writer): string => {
-  const { fraction = [0.5] } = steps.find(({ action }) => action === "fill") ?? {};
   const at = (share: number): string => {
     const [before, added] = [numberIn(fill.before, writer.unit), numberIn(fill.added, writer.unit)];
     return amountText({ ...fill.added, value: before + share * added, unit: writer.unit }, writer);
   };
-  const [low = 0.5, high = low] = fraction;
-  return low === high ? at(low) : `${at(low)} to ${at(high)}`;
+  const shares = steps.flatMap(({ action, fraction = [] }) => (action === "fill" ? fraction : []));
+  return [...new Set(shares)].map(at).join(" to ");
 };
 
 /** What goes into each filling, and in which order. */

@@ -45,15 +45,15 @@ export const jarSection = (order: SprayOrder, number: number): readonly SheetSec
       blocks: [
         {
           kind: "text",
-          text: "A clear jar with a lid that holds more than 500 mL. Protection as for mixing; outdoors.",
+          text: `A clear jar with a lid that holds more than ${jarVolume} mL. Protection as for mixing; outdoors.`,
         },
         {
           kind: "table",
           heads: ["IN THIS ORDER", "amount", "measure by"],
           rows: [
-            { cells: ["1  Water from the fill point, as cold as it is", "250 mL", "jar mark"] },
+            { cells: ["1  Water from the fill point, as cold as it is", `${jarVolume / 2} mL`, "jar mark"] },
             ...rows,
-            { cells: [`${last}  The same water up to`, "500 mL", "jar mark"] },
+            { cells: [`${last}  The same water up to`, `${jarVolume} mL`, "jar mark"] },
           ],
         },
         {

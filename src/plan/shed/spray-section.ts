@@ -8,6 +8,7 @@ import {
   areaUnitOf,
   type FirstUnits,
   measureText,
+  plainNumber,
   tankMark,
   unitFor,
 } from "../sheet/sheet-units.js";
@@ -109,9 +110,9 @@ const amounts = (index: number, columns: readonly LoadColumn[], { order, tools }
 
 const textOf = (step: LoadingStep): string => {
   if (step.action === "fill") {
-    const [low = 0.5, high = low] = step.fraction ?? [];
-    const share = low === high && low === 0.5 ? "half the load" : `${low * 100} % of the load`;
-    return low === high ? `Clean water up to ${share}` : "Clean water up to a level between";
+    const [share, other] = new Set(step.fraction);
+    if (share === undefined || other !== undefined) return "Clean water up to a level between";
+    return `Clean water up to ${share === 0.5 ? "half the load" : `${plainNumber(numberIn({ value: share, unit: "1" }, "%"), 1)} % of the load`}`;
   }
   if (step.action === "top up") return "Clean water up to";
   return step.text.replace(/^Add (?=\S)/, "ADD ");

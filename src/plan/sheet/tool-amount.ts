@@ -47,14 +47,16 @@ const decimalsOf = (step: number): number => {
   return 9;
 };
 
+const ouncesPerPound = /* @__PURE__ */ numberIn({ value: 1, unit: "lb" }, "oz");
+
 /** So many steps in words: `37 mL`, `2 lb 3.2 oz`, `15.5 oz`; ounces of a scale are ounces by weight. */
 export const stepsText = (steps: number, { unit, step }: Tool): string => {
   const decimals = decimalsOf(step);
   const value = steps * step;
   const fixed = (number: number): string => plainNumber(number, decimals, true);
   if (unit !== "oz") return `${fixed(value)} ${unitSymbol(unit)}`;
-  const perPound = Math.round(16 / step);
-  if (Math.abs(perPound * step - 16) > 1e-9 || steps < perPound) return `${fixed(value)} oz wt`;
+  const perPound = Math.round(ouncesPerPound / step);
+  if (Math.abs(perPound * step - ouncesPerPound) > 1e-9 || steps < perPound) return `${fixed(value)} oz wt`;
   const ounces = (steps % perPound) * step;
   const pounds = `${plainNumber(Math.floor(steps / perPound), 0)} lb`;
   return ounces === 0 ? pounds : `${pounds} ${fixed(ounces)} oz`;

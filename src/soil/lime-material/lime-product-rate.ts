@@ -115,7 +115,7 @@ const worthOf = (measure: LimeMeasure, quality: unknown): number => {
  *   that the label sets equal to a ton of it
  *
  * Some recommendations take limestone of 90 % for granted: then `L` is the printed rate times 0.90
- * (`limeRequirement` does it for the Tri-State table).
+ * (Ohio, Indiana and Michigan did so in 1995).
  *
  * @param input.requirement - what `limeRequirement` gave; or `rate` with `measure` for a rate off a report
  * @param input.quality - what `limeQuality` gives

@@ -1,29 +1,20 @@
 import { allOf, expectFields, expectQuantity, type Finding } from "../../quantity/index.js";
-import { expectBufferPH, short } from "../report/expect-ph.js";
+import { expectBufferPH } from "../report/expect-ph.js";
 import { expectTarget, noneNeeded } from "./expect-target.js";
 import type { FoundRequirement } from "./found-requirement.js";
 import { iowaTable } from "./iowa-table.js";
 import { type LimeTable, tableRate } from "./lime-table.js";
 import { oregonSikoraTable } from "./oregon-sikora-table.js";
 import { pennStateTurfTable } from "./penn-state-turf-table.js";
-import { triStateTable } from "./tri-state-table.js";
 
 /** The methods that read a table. */
-type TableMethod =
-  | "Mehlich buffer, Pennsylvania turf"
-  | "Sikora buffer, Oregon"
-  | "SMP buffer, Tri-State"
-  | "buffer pH, Iowa";
+type TableMethod = "Mehlich buffer, Pennsylvania turf" | "Sikora buffer, Oregon" | "buffer pH, Iowa";
 
 const tables: Readonly<Record<TableMethod, LimeTable>> = {
   "Mehlich buffer, Pennsylvania turf": pennStateTurfTable,
   "Sikora buffer, Oregon": oregonSikoraTable,
-  "SMP buffer, Tri-State": triStateTable,
   "buffer pH, Iowa": iowaTable,
 };
-
-/** The neutralizing value of the limestone that the Tri-State table is made for. */
-const triStateValue = 90;
 
 const readingOf = (
   table: LimeTable,
@@ -46,15 +37,13 @@ export const tableRequirement = (method: TableMethod, input: unknown): FoundRequ
   const of = "CaCO3 equivalent" as const;
   if (pH === targetPH) return { value: 0, unit: table.unit, of, targetPH, findings: [noneNeeded(read.phs)] };
   const { value, exact } = tableRate(table, read.reading, targetPH);
-  const triState = method === "SMP buffer, Tri-State";
   return {
-    value: triState ? (value * triStateValue) / 100 : value,
+    value,
     unit: table.unit,
     of,
     targetPH,
     findings: [
       ...(exact ? [] : [between(table, read.reading)]),
-      ...(triState ? [fromMemory(table, value)] : []),
       ...(method === "buffer pH, Iowa" && targetPH === 6.9 && read.reading < 6 ? [oddFigure(table)] : []),
     ],
   };
@@ -66,15 +55,6 @@ const between = (table: LimeTable, reading: number): Finding => ({
   path: table.by,
   params: { reading },
   text: `The table has no row for ${reading}: the rate lies on a straight line between the rows beside it.`,
-  source: table.source,
-});
-
-const fromMemory = (table: LimeTable, tons: number): Finding => ({
-  code: "lime/table-from-memory",
-  severity: "warning",
-  path: "method",
-  params: { tons: short(tons) },
-  text: `The figures of this table are from memory (${short(tons)} tons an acre of limestone with a neutralizing value of 90 %): compare them with the sheet of the laboratory before you order. The edition that came after has other rates: in Ohio about a third less, in Indiana and Michigan 10 to 20 % more.`,
   source: table.source,
 });
 

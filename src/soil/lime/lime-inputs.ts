@@ -28,7 +28,7 @@ export type LimeRequirementInput =
       readonly method: "Mehlich buffer, Pennsylvania turf" | "Mehlich buffer, Pennsylvania fields";
     })
   | (ByBuffer & {
-      readonly method: "Sikora buffer, Oregon" | "SMP buffer, Tri-State" | "buffer pH, Iowa";
+      readonly method: "Sikora buffer, Oregon" | "buffer pH, Iowa";
     })
   | {
       readonly method: "exchangeable acidity";

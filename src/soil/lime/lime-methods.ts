@@ -2,7 +2,6 @@ import { type Citation, frozen } from "../../quantity/index.js";
 import { iowaTable } from "./iowa-table.js";
 import { oregonSikoraTable } from "./oregon-sikora-table.js";
 import { pennStateTurfTable } from "./penn-state-turf-table.js";
-import { triStateTable } from "./tri-state-table.js";
 
 /** How a lime requirement is found, by name. */
 export type LimeMethod =
@@ -10,7 +9,6 @@ export type LimeMethod =
   | "Mehlich buffer, Pennsylvania turf"
   | "Mehlich buffer, Pennsylvania fields"
   | "Sikora buffer, Oregon"
-  | "SMP buffer, Tri-State"
   | "buffer pH, Iowa"
   | "exchangeable acidity"
   | "base saturation"
@@ -31,7 +29,7 @@ export interface LimeMethodFacts {
   readonly takes: string;
   /** The target pH that it knows. */
   readonly targets: string;
-  readonly source: Citation | "from memory" | "common practice, no source";
+  readonly source: Citation | "common practice, no source";
 }
 
 const northCarolina: Citation = /* @__PURE__ */ frozen({
@@ -79,13 +77,6 @@ export const limeMethods: Readonly<Record<LimeMethod, LimeMethodFacts>> = /* @__
     takes: "soil pH, target pH, Sikora buffer pH",
     targets: "5.6, 6.0, 6.4, 6.8 or 7.2",
     source: oregonSikoraTable.source,
-  },
-  "SMP buffer, Tri-State": {
-    depthInches: 8,
-    measure: "CCE",
-    takes: "soil pH, target pH, SMP buffer pH (the lime test index divided by 10)",
-    targets: "6.8, 6.5 or 6.0",
-    source: triStateTable.source,
   },
   "buffer pH, Iowa": {
     depthInches: 6,

@@ -32,11 +32,10 @@ const names = /* @__PURE__ */ Object.keys(limeMethods) as readonly LimeMethod[];
 
 /** Methods that people ask for and that are not here, and why. */
 const notHere = (method: unknown): void => {
-  if (typeof method === "string" && /adams|woodruff/i.test(method)) {
-    const expected =
-      "a method whose equation was read in full; for Adams-Evans and Woodruff take the rate that the laboratory printed: limeProductRate takes a rate of CaCO3, limeForRating one of ENM";
-    fail("type", "method", method, expected, { choices: names });
-  }
+  if (typeof method !== "string" || !/adams|woodruff|smp|tri-?state|lime test index/i.test(method)) return;
+  const expected =
+    "a method whose equation or table was read in full; for Adams-Evans, Woodruff and the SMP buffer (the lime test index of Ohio, Indiana and Michigan) take the rate that the laboratory printed: limeProductRate takes a rate of CaCO3, limeForRating one of ENM";
+  fail("type", "method", method, expected, { choices: names });
 };
 
 /**
@@ -47,7 +46,9 @@ const notHere = (method: unknown): void => {
  *   `t` target, `b` Mehlich buffer pH, `C` residual credit (see `residualLimeCredit`). Undefined at pH 6.6
  * - Pennsylvania turf: a table by exchangeable acidity. Pennsylvania fields: `L = 1000 A` lb an acre for pH 7.0,
  *   `840 A` for 6.5 where `A` is above 4.0, 2000 below; to 7 in
- * - Oregon, Iowa, Tri-State: tables by buffer pH, to 6, 6 and 8 in
+ * - Oregon, Iowa: tables by buffer pH, to 6 in
+ * - not here: the SMP buffer of Ohio, Indiana and Michigan, whose table was not read, and was changed by a third in 2020
+ *   (notes of a soil laboratory of the Great Lakes on the revised Tri-State recommendations). The report has the rate
  * - exchangeable acidity: `L = A w m f`; base saturation: `L = CEC (t - s) w m`; pH buffering: `L = B (t - p) w m`;
  *   `w` = 50.04 mg of CaCO3 a meq, `m` weight of the layer, `f` share to neutralize, `s` and `t` base saturation,
  *   `B` charge for a unit of pH. They are chemistry; lime in a field does less, and states apply factors of 1 to 2
@@ -58,7 +59,7 @@ const notHere = (method: unknown): void => {
  * @throws RatewrightError `range` (outside a table, a pH that no soil has, a singular formula), `conflict` (a target below
  *   the soil pH, a target saturation below the present one), `missing`, `type`, `unit/mismatch`, `substance/mismatch`
  *
- * Source: named for each method in `limeMethods`; the Tri-State figures are from memory, and a finding says so.
+ * Source: named for each method in `limeMethods`.
  *
  * @example
  * ```ts
@@ -100,7 +101,6 @@ const requirementOf = (method: LimeMethod, input: unknown): FoundRequirement => 
       return pennsylvaniaFieldRequirement(input);
     case "Mehlich buffer, Pennsylvania turf":
     case "Sikora buffer, Oregon":
-    case "SMP buffer, Tri-State":
     case "buffer pH, Iowa":
       return tableRequirement(method, input);
     default:

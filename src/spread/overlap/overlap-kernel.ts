@@ -89,7 +89,16 @@ const checkedTotal = (catches: Float64Array, name: string): number => {
   return total;
 };
 
-const twoPositions = "{}, two positions, for the divisor n-1";
+/** Refuses a swath of a single position, of which the divisor n-1 makes nothing: two pans and more are wanted. */
+export const refuseOnePosition = (path: string, swath: number, spacing: number, unit?: "m"): never => {
+  const two = 2 * spacing;
+  return outOfRange(
+    path,
+    swath,
+    { min: two, ...(unit && { unit }) },
+    "{}, two positions, for the divisor n-1",
+  );
+};
 
 /**
  * The CV after overlap for many swaths at once, for the pans of one row.
@@ -174,7 +183,7 @@ export const swathCvPercent = (input: {
     const k = Math.round((swathsM[s] as number) / spacing);
     const count = overlapInto(bins, catches, k, mirror);
     if (count < 2 && divisor === "n-1") {
-      outOfRange(`swathsM[${s}]`, swathsM[s], { min: 2 * spacing, unit: "m" }, twoPositions);
+      refuseOnePosition(`swathsM[${s}]`, swathsM[s] as number, spacing, "m");
     }
     out[s] = cvPercentOf(bins, count, total / k, divisor);
   }

@@ -27,6 +27,7 @@ import {
   mostPans,
   overlapInto,
   pansPer,
+  refuseOnePosition,
 } from "./overlap-kernel.js";
 import type { UniformityOptions } from "./swath-uniformity.js";
 
@@ -221,7 +222,7 @@ const cvsOf = (row: SpreadPattern, grid: Grid, options: UniformityOptions): Floa
     const k = first + i * times;
     const count = overlapInto(bins, catches, k, mirror);
     if (count < 2 && divisor === "n-1") {
-      outOfRange("from", k * spacing, { min: 2 * spacing }, "{}, two positions, for the divisor n-1");
+      refuseOnePosition("from", k * spacing, spacing);
     }
     cvs[i] = cvPercentOf(bins, count, profile.total / (k * spacing), divisor);
   }

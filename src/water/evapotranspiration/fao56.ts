@@ -8,15 +8,17 @@
 
 /** Solar constant, MJ/m2/min. */
 const solarConstant = 0.082;
-/** Stefan-Boltzmann constant, MJ/m2/d/K4, as the paper prints it. */
-const stefanBoltzmann = 4.903e-9;
+/** Stefan-Boltzmann constant for a day, MJ/m2/K4, as the paper prints it. */
+export const stefanBoltzmannOfDay = 4.903e-9;
+/**
+ * The same for an hour, MJ/m2/K4: 4.903e-9 / 24, rounded as public programs after the paper have it (ETo of Evapotranspiration,
+ * param_est.py). The ASCE standardized equation prints 2.042e-10, 0.05 % less (RefET, calcs.py).
+ */
+export const stefanBoltzmannOfHour = 2.043e-10;
 /** 0 °C in K, as the paper prints it for radiation; 273.15 is exact. */
 const kelvinOfRadiation = 273.16;
 /** Water evaporated by energy, mm per MJ/m2: 1/2.45. */
 export const mmPerMJ = 0.408;
-/** Hours of a day in the period that a formula of days is taken for. */
-const hoursPerDay = 24;
-
 /** Saturation vapor pressure (11). */
 export const saturation = (t: number): number => 0.6108 * Math.exp((17.27 * t) / (t + 237.3));
 
@@ -68,15 +70,15 @@ export const seasonalCorrection = (j: number): number => {
 /** Share of the extraterrestrial radiation that a clear sky lets through (37). */
 export const clearSkyShare = (z: number): number => 0.75 + 2e-5 * z;
 
-/** Net longwave radiation (39) over so many hours; `ratio` is Rs/Rso, at most 1. */
+/** Net longwave radiation (39); `sigma` is the constant for the period, `ratio` is Rs/Rso, at most 1. */
 export const longwave = (air: {
   readonly tMin: number;
   readonly tMax: number;
   readonly ea: number;
   readonly ratio: number;
-  readonly hours: number;
+  readonly sigma: number;
 }): number =>
-  ((stefanBoltzmann * air.hours) / hoursPerDay) *
+  air.sigma *
   (((air.tMax + kelvinOfRadiation) ** 4 + (air.tMin + kelvinOfRadiation) ** 4) / 2) *
   (0.34 - 0.14 * Math.sqrt(air.ea)) *
   (1.35 * air.ratio - 0.35);

@@ -34,6 +34,7 @@ import {
   psychrometric,
   saturation,
   slopeAt,
+  stefanBoltzmannOfHour,
 } from "./fao56.js";
 import { grassAlbedo } from "./radiation.js";
 import { irradiance } from "./sunlight.js";
@@ -129,7 +130,9 @@ const readers = {
  * @throws RatewrightError `missing` by night without `clearnessBefore`; `range` for humidity above 100 %, more radiation than
  * at the top of the atmosphere; `date`, `unit/mismatch`, `type`; all that are found
  *
- * Source: FAO Irrigation and Drainage Paper 56, equation 53, example 19 (14 to 15 h: 0.63 mm/h; 2 to 3 h: 0.00).
+ * Source: FAO Irrigation and Drainage Paper 56, equation 53, example 19 (14 to 15 h: 0.63 mm/h; 2 to 3 h: 0.00). The
+ * Stefan-Boltzmann constant is that of an hour, 2.043e-10 MJ/m2/K4, as public programs after the paper have it. The ASCE
+ * standardized equation of 2005 has 2.042e-10, and another soil heat and resistance by night; it is not offered here.
  *
  * @example
  * ```ts
@@ -157,7 +160,7 @@ export const hourlyReferenceEvapotranspiration = (
   const low = altitudeOf(q.latitude.in("rad"), sun) < lowSun;
   const ratio = clearnessOf(q.clearnessBefore, { rs, rso, up: sun.ra > 0, low });
   const rns = (1 - grassAlbedo) * rs;
-  const rnl = longwave({ tMin: t, tMax: t, ea, ratio, hours });
+  const rnl = longwave({ tMin: t, tMax: t, ea, ratio, sigma: stefanBoltzmannOfHour * hours });
   const soil = (sun.ra > 0 ? 0.1 : 0.5) * (rns - rnl);
   const [slope, pressure] = [slopeAt(t), pressureAt(z)];
   const gamma = psychrometric(pressure);
@@ -215,7 +218,7 @@ const notAboveAtmosphere = (rs: number, ra: number, hours: number): void => {
     );
 };
 
-/** The sun below this altitude, in rad, tells little of the clouds: 17 degrees, of the ASCE standardized equation, from memory. */
+/** The sun below this altitude, in rad, tells little of the clouds: 17 degrees, of the ASCE standardized equation (RefET, calcs.py). */
 const lowSun = 0.3;
 
 const altitudeOf = (phi: number, { j, middle }: { readonly j: number; readonly middle: number }): number => {

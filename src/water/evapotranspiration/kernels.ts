@@ -9,6 +9,7 @@ import {
   psychrometric,
   saturation,
   slopeAt,
+  stefanBoltzmannOfDay,
 } from "./fao56.js";
 import { hargreavesOf } from "./hargreaves.js";
 
@@ -148,7 +149,9 @@ export const referenceEvapotranspirationsMmPerD = (days: StationDays): Float64Ar
     const t = (low + high) / 2;
     const slope = slopeAt(t);
     const gamma = psychrometric(pressureAt(up));
-    const net = 0.77 * sun - longwave({ tMin: low, tMax: high, ea: e, ratio: Math.min(1, ratio), hours: 24 });
+    const net =
+      0.77 * sun -
+      longwave({ tMin: low, tMax: high, ea: e, ratio: Math.min(1, ratio), sigma: stefanBoltzmannOfDay });
     const deficit = (saturation(low) + saturation(high)) / 2 - e;
     const { radiation, wind } = penmanTerms({ t, slope, gamma, energy: net, deficit, u2: u, constant: 900 });
     out[i] = radiation + wind + 0;

@@ -13,7 +13,7 @@ import {
   timeOrNone,
   word,
 } from "../read.js";
-import { clearSkyShare, longwave } from "./fao56.js";
+import { clearSkyShare, longwave, stefanBoltzmannOfDay } from "./fao56.js";
 import { byRange, coefficientA, coefficientB, irradiance, solarOf } from "./sunlight.js";
 import { elevation, expectOrder, temperature } from "./weather.js";
 
@@ -201,7 +201,7 @@ export const netLongwaveRadiation = (input: {
     tMax: q.max.in("°C"),
     ea: q.vaporPressure.in("kPa"),
     ratio: Math.min(1, q.solar.in("MJ/m2/d") / clear),
-    hours: 24,
+    sigma: stefanBoltzmannOfDay,
   };
   return made(longwave(air), "MJ/m2/d", "irradiance");
 };

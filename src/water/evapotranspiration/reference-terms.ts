@@ -21,6 +21,7 @@ import {
   psychrometric,
   saturation,
   slopeAt,
+  stefanBoltzmannOfDay,
 } from "./fao56.js";
 import { grassAlbedo } from "./radiation.js";
 import { type SunlightRead, solarOf } from "./sunlight.js";
@@ -193,7 +194,7 @@ export const referenceOf = (period: "day" | "month", day: DayNumbers): Reference
   const es = (saturation(tMin) + saturation(tMax)) / 2;
   const ea = vaporOf(day);
   const { declination, sunset, daylight, ra, rs, rso, ratio, rns } = sunOf(day);
-  const rnl = longwave({ tMin, tMax, ea, ratio, hours: 24 });
+  const rnl = longwave({ tMin, tMax, ea, ratio, sigma: stefanBoltzmannOfDay });
   const [slope, pressure] = [slopeAt(mean), pressureAt(z)];
   const gamma = psychrometric(pressure);
   const terms = penmanTerms({

@@ -19,6 +19,13 @@ const california: Citation = /* @__PURE__ */ frozen({
   url: "http://ucanr.edu/sites/urbanhort/Water_Use_of_Turfgrass_and_Landscape_Plant_Materials/Turfgrass_Crop_Coefficients_Kc",
 });
 
+const fao56: Citation = /* @__PURE__ */ frozen({
+  title: "Crop coefficients of FAO Irrigation and Drainage Paper 56",
+  publisher: "pyfao56, an open program for irrigation",
+  where: "table 12, turf grass, cool and warm season",
+  url: "https://github.com/kthorp/pyfao56/blob/main/src/pyfao56/tools/tables.py",
+});
+
 /** January to December. */
 const byMonth: Readonly<Record<TurfSeason, readonly number[]>> = /* @__PURE__ */ frozen({
   "cool-season": [0.61, 0.64, 0.75, 1.04, 0.95, 0.88, 0.94, 0.86, 0.74, 0.75, 0.69, 0.6],
@@ -29,7 +36,7 @@ interface Listed {
   /** By quality: what is acceptable, and high quality; one figure where the source makes no difference. */
   readonly "cool-season": readonly [acceptable: number, high: number];
   readonly "warm-season": readonly [acceptable: number, high: number];
-  readonly source: Citation | "from memory";
+  readonly source: Citation;
 }
 
 const listed: Readonly<Record<Exclude<TurfCoefficientSource, "California, by month">, Listed>> =
@@ -57,7 +64,7 @@ const listed: Readonly<Record<Exclude<TurfCoefficientSource, "California, by mon
         url: "http://a-c-s.confex.com/crops/2005am/techprogram/P6853.HTM",
       },
     },
-    "FAO-56": { "cool-season": [0.95, 0.95], "warm-season": [0.85, 0.85], source: "from memory" },
+    "FAO-56": { "cool-season": [0.95, 0.95], "warm-season": [0.85, 0.85], source: fao56 },
   });
 
 /** A turf coefficient with the source that states it. */
@@ -67,7 +74,7 @@ export interface TurfCoefficient {
   readonly value: number;
   readonly season: TurfSeason;
   readonly list: TurfCoefficientSource;
-  readonly source: Citation | "from memory";
+  readonly source: Citation;
 }
 
 const lists = ["California, by month", "California, year", "Arizona", "New Mexico", "FAO-56"] as const;
@@ -82,7 +89,7 @@ const lists = ["California, by month", "California, year", "Arizona", "New Mexic
  * | `"California, year"` | 0.80 | 0.60 |
  * | `"Arizona"`, acceptable and high quality | 0.70, 0.80 (winter rye) | 0.73, 0.83 (bermudagrass) |
  * | `"New Mexico"`, growing season | 0.85 | 0.70 |
- * | `"FAO-56"`, full cover, from memory | 0.95 | 0.85 |
+ * | `"FAO-56"`, mid and end of the season | 0.95 | 0.85 |
  *
  * The mean of California's warm-season months is 0.65, though the source prints 0.60 for the year.
  *

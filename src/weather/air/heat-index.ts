@@ -17,8 +17,8 @@ export interface HeatIndex {
   readonly type: "heat-index";
   readonly version: 1;
   readonly value: Temperature;
-  /** Which equation gave it. */
-  readonly equation: "simple" | "regression";
+  /** Which equation gave it; `"none"` up to 40 °F, where the index is the temperature. */
+  readonly equation: "none" | "simple" | "regression";
   /** What was added to the regression for very dry or very humid air. */
   readonly adjustment: "none" | "dry air" | "humid air";
   readonly category: HeatCategory["name"] | null;
@@ -101,6 +101,14 @@ const [sooner] = tableNames;
 /** The highest figure that the chart prints, °F. */
 const highestPrinted = 137;
 
+/** Up to this temperature the script of the service gives the temperature itself, °F. */
+const coldF = 40;
+/** Above this simple form the script takes the regression, °F; the words of the page say 80. */
+const simpleUpToF = 79;
+
+/** The average of the temperature and of `61 + 1.2 (T - 68) + 0.094 RH`. */
+const simpleF = (t: number, rh: number): number => (t + 61 + (t - 68) * 1.2 + rh * 0.094) / 2;
+
 const regressionF = (t: number, rh: number): number =>
   -42.379 +
   2.04901523 * t +
@@ -121,6 +129,17 @@ const adjustmentF = (
   }
   if (rh > 85 && t >= 80 && t <= 87) return { add: ((rh - 85) / 10) * ((87 - t) / 5), name: "humid air" };
   return { add: 0, name: "none" };
+};
+
+const feltF = (
+  t: number,
+  rh: number,
+): { readonly f: number } & Pick<HeatIndex, "equation" | "adjustment"> => {
+  if (t <= coldF) return { f: t, equation: "none", adjustment: "none" };
+  const simple = simpleF(t, rh);
+  if (!exceeds(simple, simpleUpToF)) return { f: simple, equation: "simple", adjustment: "none" };
+  const { add, name } = adjustmentF(t, rh);
+  return { f: regressionF(t, rh) + add, equation: "regression", adjustment: name };
 };
 
 /** The band of a table that a heat index lies in; none below the first. */
@@ -171,9 +190,14 @@ const findingsOf = (f: number, category: HeatCategory | undefined, table: HeatTa
 /**
  * The heat index: how hot moist air feels to people in the shade, by the equation of the National Weather Service.
  *
- * First the simple form `0.5 (T + 61 + 1.2 (T - 68) + 0.094 RH)`, averaged with `T`. Where that is 80 °F or more, the
- * regression of nine terms in `T` (°F) and `RH` (%) takes its place, less `(13 - RH)/4 sqrt((17 - |T - 95|)/17)` for
- * `RH` below 13 % and `T` of 80 to 112 °F, plus `(RH - 85)/10 (87 - T)/5` for `RH` above 85 % and `T` of 80 to 87 °F.
+ * First the simple form `0.5 (T + 61 + 1.2 (T - 68) + 0.094 RH)`. Where that is above 79 °F, the regression of nine
+ * terms in `T` (°F) and `RH` (%) takes its place, less `(13 - RH)/4 sqrt((17 - |T - 95|)/17)` for `RH` below 13 % and
+ * `T` of 80 to 112 °F, plus `(RH - 85)/10 (87 - T)/5` for `RH` above 85 % and `T` of 80 to 87 °F. Up to 40 °F the index
+ * is the temperature.
+ *
+ * The page of the service says that the simple form is averaged with `T`, and that the regression begins at 80 °F. In the
+ * script of its own page the factor 0.5 is that average, taken once, and the regression begins above 79 °F, which warns
+ * sooner. The script is followed here.
  *
  * Two tables of the service set its bands: danger from 103 °F and extreme danger from 125 °F (the default, which warns
  * sooner), or from 105 and 130 °F. With the latter a finding says where the former is ahead.
@@ -187,7 +211,8 @@ const findingsOf = (f: number, category: HeatCategory | undefined, table: HeatTa
  * @returns `value` in the unit of `temperature`
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`
  * Source: National Weather Service, Weather Prediction Center, "The heat index equation" (L. P. Rothfusz, 1990, with the
- * adjustments); the bands as in {@link heatTables}.
+ * adjustments), and the script of its page "Heat index calculation", as NCAR's GeoCAT quotes it (geocat-comp, pull request
+ * 807, 2026); MetPy, a public library, has the same. The bands as in {@link heatTables}.
  *
  * @example
  * ```ts
@@ -212,17 +237,14 @@ export const heatIndex = (input: {
     table: () => (fields.table === undefined ? sooner : expectOneOf(fields.table, tableNames, "table")),
   });
   const [t, rh] = [temperature.in("°F"), humidity.in("%")];
-  const simple = (0.5 * (t + 61 + (t - 68) * 1.2 + rh * 0.094) + t) / 2;
-  const regression = simple >= 80;
-  const { add, name } = regression ? adjustmentF(t, rh) : ({ add: 0, name: "none" } as const);
-  const f = regression ? regressionF(t, rh) + add : simple;
+  const { f, equation, adjustment } = feltF(t, rh);
   const category = bandOf(f, table);
   return {
     type: "heat-index",
     version: 1,
     value: inUnit(quantity(f, "°F"), temperature.unit),
-    equation: regression ? "regression" : "simple",
-    adjustment: name,
+    equation,
+    adjustment,
     category: category?.name ?? null,
     table,
     findings: findingsOf(f, category, table),

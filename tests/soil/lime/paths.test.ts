@@ -92,20 +92,3 @@ describe("lime, told at its place", () => {
     expect(none.findings).toEqual([]);
   });
 });
-
-describe("the Tri-State table, whose figures are from memory", () => {
-  // Buffer pH and lime stand in a straight line: each column keeps its step to a twentieth of a ton.
-  const rate = (bufferPH: number, targetPH: number) =>
-    soil.limeRequirement({ method: "SMP buffer, Tri-State", pH: 5, targetPH, bufferPH });
-  it.each([6.8, 6.5, 6])("keeps its steps to pH %s, with a row for each tenth", (targetPH) => {
-    const tons = (bufferPH: number) => rate(bufferPH, targetPH).rate.in("US ton/acre") / 0.9;
-    const [least, most] = [tons(6.8), tons(6)];
-    for (let tenth = 60; tenth <= 68; tenth += 1) {
-      const straight = least + ((most - least) * (68 - tenth)) / 8;
-      expect(Math.abs(tons(tenth / 10) - straight)).toBeLessThan(0.06);
-      expect(rate(tenth / 10, targetPH).findings.map(({ code, path }) => [code, path])).toEqual([
-        ["lime/table-from-memory", "method"],
-      ]);
-    }
-  });
-});

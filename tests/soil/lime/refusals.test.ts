@@ -17,10 +17,13 @@ describe("lime", () => {
   const nc = (more: object) => lime("Mehlich buffer, North Carolina", { pH: 5, targetPH: 6, ...more });
   const targets = "a target that the table has";
   tellsEach([
-    [
-      lime("Adams-Evans", {}),
-      'type method: expected a method whose equation was read in full; for Adams-Evans and Woodruff take the rate that the laboratory printed: limeProductRate takes a rate of CaCO3, limeForRating one of ENM, got "Adams-Evans" (say which: Mehlich buffer, North Carolina, Mehlich buffer, Pennsylvania turf, Mehlich buffer, Pennsylvania fields, Sikora buffer, Oregon, SMP buffer, Tri-State, buffer pH, Iowa, exchangeable acidity, base saturation, pH buffering)',
-    ],
+    ...["Adams-Evans", "SMP buffer, Tri-State", "lime test index"].map(
+      (name) =>
+        [
+          lime(name, {}),
+          `type method: expected a method whose equation or table was read in full; for Adams-Evans, Woodruff and the SMP buffer (the lime test index of Ohio, Indiana and Michigan) take the rate that the laboratory printed: limeProductRate takes a rate of CaCO3, limeForRating one of ENM, got "${name}" (say which: Mehlich buffer, North Carolina, Mehlich buffer, Pennsylvania turf, Mehlich buffer, Pennsylvania fields, Sikora buffer, Oregon, buffer pH, Iowa, exchangeable acidity, base saturation, pH buffering)`,
+        ] as const,
+    ),
     [lime("by eye", {}), record('type method: expected one of "Mehlich buffer, North Carolina", ')],
     [
       nc({}),

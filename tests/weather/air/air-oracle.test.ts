@@ -5,7 +5,7 @@ import { runs } from "../../properties.js";
 
 // Second readings of the sources, with arithmetic of their own.
 
-/** The page of the weather service, its nine coefficients as a table by powers of T and RH. */
+/** The script of the weather service, its nine coefficients as a table by powers of T and RH. */
 const terms: readonly (readonly [coefficient: number, t: number, rh: number])[] = [
   [-42.379, 0, 0],
   [2.04901523, 1, 0],
@@ -18,8 +18,10 @@ const terms: readonly (readonly [coefficient: number, t: number, rh: number])[] 
   [-1.99e-6, 2, 2],
 ];
 const feels = (t: number, rh: number): number => {
-  const steadman = 0.5 * (t + 61 + 1.2 * (t - 68) + 0.094 * rh);
-  if ((steadman + t) / 2 < 80) return (steadman + t) / 2;
+  if (t <= 40) return t;
+  const hitemp = 61 + (t - 68) * 1.2 + rh * 0.094;
+  const hifinal = 0.5 * (t + hitemp);
+  if (hifinal <= 79) return hifinal;
   const full = terms.reduce((sum, [c, i, j]) => sum + c * t ** i * rh ** j, 0);
   if (rh < 13 && 80 <= t && t <= 112) return full - ((13 - rh) / 4) * ((17 - Math.abs(t - 95)) / 17) ** 0.5;
   if (rh > 85 && 80 <= t && t <= 87) return full + ((rh - 85) / 10) * ((87 - t) / 5);
@@ -43,9 +45,9 @@ describe("second readings of the air", () => {
             ...(older && { table }),
           });
           const wanted = feels(t, rh);
-          // Where the simple form is 80 °F the equation changes; the last digits decide there.
-          const simple = (0.5 * (t + 61 + 1.2 * (t - 68) + 0.094 * rh) + t) / 2;
-          fc.pre(Math.abs(simple - 80) > 1e-6 && Math.abs(rh - 13) > 1e-6 && Math.abs(rh - 85) > 1e-6);
+          // Where the simple form is 79 °F the equation changes, and at 40 °F of air; the last digits decide there.
+          const simple = 1.1 * t - 10.3 + 0.047 * rh;
+          fc.pre([simple - 79, t - 40, rh - 13, rh - 85].every((off) => Math.abs(off) > 1e-6));
           expect(one.value.in("°F")).toBeCloseTo(wanted, 5);
           const bounds = older ? [80, 90, 105, 130] : [80, 90, 103, 125];
           fc.pre(bounds.every((bound) => Math.abs(wanted - bound) > 1e-6));

@@ -49,10 +49,24 @@ describe("exactly at a bound", () => {
 });
 
 describe("the heat index at the edges of its source", () => {
-  it("takes the full equation from 80 °F of the simple one on", () => {
-    // 0.5 (79.26 + 61 + 1.2 x 11.26 + 0.094 x 82) = 80.74, and with 79.26 the mean is 80.
-    expect(heat(79.26, 82).equation).toBe("regression");
-    expect(heat(79.2, 82).equation).toBe("simple");
+  it("takes the full equation above 79 °F of the simple one", () => {
+    // 61 + 1.2 (79 - 68) + 0.094 x 51.0638 = 79: with 79 of air the mean is 79, and not above it.
+    expect(heat(79, 51).equation).toBe("simple");
+    expect(heat(79, 51.1).equation).toBe("regression");
+  });
+
+  it("averages the simple form with the temperature once, as the script of the service does", () => {
+    // 61 + 1.2 (70 - 68) + 0.094 x 50 = 68.1, and with 70 the mean is 69.05.
+    expect(heat(70, 50).value.in("°F")).toBeCloseTo(69.05, 10);
+  });
+
+  it("is the temperature up to 40 °F", () => {
+    expect(heat(40, 90)).toMatchObject({ equation: "none", adjustment: "none", category: null });
+    expect(heat(40, 90).value.value).toBe(40);
+    // 61 + 1.2 (40.1 - 68) + 0.094 x 90 = 35.98, and with 40.1 the mean is 38.04.
+    expect(heat(40.1, 90).equation).toBe("simple");
+    expect(heat(40.1, 90).value.in("°F")).toBeCloseTo(38.04, 10);
+    expect(heat(-20, 50).value.value).toBe(-20);
   });
 
   it("adds for humid air above 85 % from 80 to 87 °F, both counted", () => {
