@@ -1,2 +1,3 @@
 // What the floors above use of this room, and the world does not.
+export { counted } from "./text/counted.js";
 export { amountInWords, dimensionDue, dimensionNoun, unitInWords } from "./unit/dimension-words.js";

@@ -1,4 +1,5 @@
 import { addDays, type CivilDate, firstDateWithin } from "../../calendar/index.js";
+import { counted } from "../../quantity/house.js";
 import { fail } from "../../quantity/index.js";
 import type { Applied } from "./applied.js";
 import { type AvoidedDays, type BlackoutPeriod, spanAround, whyAvoided } from "./blackout-period.js";
@@ -69,7 +70,7 @@ const countStep =
           date: freeAfter(date, limit.per, period, applied),
           code: "interval/maximum-applications",
           params: { count, maximum: limit.count, ...period },
-          text: `${count} applications ${periodText(period, limit.per)}; the rule states ${limit.count} at most.`,
+          text: `${counted(count, "application")} ${periodText(period, limit.per)}; the rule states ${limit.count} at most.`,
         };
   };
 

@@ -6,6 +6,7 @@ import {
   daysBetween,
   isWithinWindow,
 } from "../../calendar/index.js";
+import { counted } from "../../quantity/house.js";
 import { allOf, expectFields, expectText, fail, type QuantityJson } from "../../quantity/index.js";
 import { type Applied, type AppliedInput, readApplied } from "./applied.js";
 import { type AvoidedDays, checkedAvoided } from "./blackout-period.js";
@@ -117,7 +118,7 @@ export const nextDates = (input: {
     const last = latest.date;
     reapplyBy = addDays(last, maximumDays);
     const params = { maximumDays, last, date: reapplyBy };
-    const text = `The application of ${last} lasts up to ${maximumDays} days (${source}): reapply by ${reapplyBy}.`;
+    const text = `The application of ${last} lasts up to ${counted(maximumDays, "day")} (${source}): reapply by ${reapplyBy}.`;
     reasons.push({ code: "interval/maximum", params, text, source });
     if (compareDates(reapplyBy, earliest) < 0) {
       findings.push({
@@ -163,7 +164,7 @@ const earliestDate = (question: Question): { earliest: CivilDate; reasons: Inter
     reasons.push({ code, params: { ...params, date }, text, ...(stated && { source }) });
   };
   if (last !== undefined && minimumDays !== undefined) {
-    const text = `${minimumDays} days or more after the application of ${last}.`;
+    const text = `${counted(minimumDays, "day")} or more after the application of ${last}.`;
     moveTo({
       date: addDays(last, minimumDays),
       code: "interval/minimum",

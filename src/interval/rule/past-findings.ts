@@ -1,5 +1,7 @@
 import { daysBetween, isWithinWindow } from "../../calendar/index.js";
+import { roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
+import { counted } from "../../quantity/house.js";
 import type { Applied } from "./applied.js";
 import { spanAround } from "./blackout-period.js";
 import type { IntervalRemark } from "./interval-remark.js";
@@ -24,7 +26,7 @@ export const pastFindings = (applied: readonly Applied[], rule: IntervalRule): I
     const before = applied[i - 1]?.date;
     const days = before === undefined ? undefined : daysBetween(before, date);
     if (days !== undefined && minimumDays !== undefined && days < minimumDays) {
-      const text = `${date} is ${days} days after ${before}; the rule states ${minimumDays} or more.`;
+      const text = `${date} is ${counted(days, "day")} after ${before}; the rule states ${minimumDays} or more.`;
       add("shorter-than-stated", { date, days, minimumDays }, text);
     }
     if (window !== undefined && !isWithinWindow(date, window)) {
@@ -53,7 +55,7 @@ export const pastFindings = (applied: readonly Applied[], rule: IntervalRule): I
       const used = period === undefined ? 0 : amountIn(soFar, period, limit);
       const { value: maximum, unit, of } = limit.amount;
       if (period === undefined || !exceeds(used, maximum)) continue;
-      const text = `With ${date} it is ${Number(used.toPrecision(6))} ${unit} of ${of} ${periodText(period, limit.per)}; the rule states ${maximum} ${unit} at most.`;
+      const text = `With ${date} it is ${roundedApart(used, maximum, 6)(used)} ${unit} of ${of} ${periodText(period, limit.per)}; the rule states ${maximum} ${unit} at most.`;
       add("more-amount-than-stated", { date, used, maximum, unit, of, ...period }, text);
     }
   }

@@ -1,5 +1,7 @@
 import { addHours, compareInstants, hoursBetween, type Instant } from "../../calendar/index.js";
+import { roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
+import { counted } from "../../quantity/house.js";
 import {
   checks,
   expectQuantity,
@@ -80,7 +82,8 @@ const compare = (name: string, { low, high, how = "" }: Band, bounds: StatedBoun
           ? [exceeds(bound, most), exceeds(bound, least)]
           : [exceeds(least, bound), exceeds(most, bound)];
       const where = side === "min" ? "below" : "above";
-      const figure = least === most ? `${round(least)}` : `${round(least)} to ${round(most)}`;
+      const told = roundedApart(side === "min" ? most : least, bound);
+      const figure = least === most ? `${told(least)}` : `${told(least)} to ${told(most)}`;
       const params = { low: least, high: most, bound, unit };
       const text = `${word} of ${figure} ${unit}${how} is ${where} the stated ${bound} ${unit}.`;
       if (outside) return objects({ code: `spray/${name}-${where}`, params, text });
@@ -203,14 +206,14 @@ const sunlight = ({ inversion: stated }: SprayRules, { weather, sun, hour }: At)
       ? objects({
           code: "spray/inversion-morning",
           params: { sunrise: day.sunrise, hours: afterSunrise },
-          text: `Before ${afterSunrise} hours after sunrise, when an inversion may still lie.`,
+          text: `Before ${counted(afterSunrise, "hour")} after sunrise, when an inversion may still lie.`,
         })
       : nothing,
     late
       ? objects({
           code: "spray/inversion-evening",
           params: { sunset: day.sunset, hours: beforeSunset },
-          text: `Later than ${beforeSunset} hours before sunset, when an inversion may form.`,
+          text: `Later than ${counted(beforeSunset, "hour")} before sunset, when an inversion may form.`,
         })
       : nothing,
   ]);

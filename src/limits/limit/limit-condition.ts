@@ -159,7 +159,8 @@ const readings: {
   productKind: (list) => `the product is ${either(list)}`,
   equipment: (list) => `the equipment is a ${either(list)}`,
   growingSeasonAtMost: (n) => `the turf is in growing season ${n} at most`,
-  soilTest: ({ months, shortOf }) => `a soil test of the last ${months} months shows a lack of ${shortOf}`,
+  soilTest: ({ months, shortOf }) =>
+    `a soil test of the last ${months === 1 ? "month" : `${months} months`} shows a lack of ${shortOf}`,
   slowShareAtLeast: (percent) => `${percent} % of the N or more is slow`,
   bufferAtLeast: ({ value, unit }) => `a strip of plants of ${value} ${unit} or more lies along the water`,
   season: ({ from, to }) => `the day lies from ${from} to ${to}`,

@@ -1,4 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
+import { counted } from "../../quantity/house.js";
 import type { ReadLimit } from "../limit/read-types.js";
 import { type BufferStrip, bufferStrip, edgesFor, isStatedOf } from "./buffer-strips.js";
 import type { Proposed } from "./counted-days.js";
@@ -50,7 +51,7 @@ export const runoffTest = (
   const { date, row, part, known } = proposed;
   const { atLeastPoints, menu } = limit;
   const of = ofText(limit.of);
-  const states = `at least ${atLeastPoints} points of measures against runoff`;
+  const states = `at least ${counted(atLeastPoints, "point")} of measures against runoff`;
   const judge = judged(date);
   const mine = isOfAny(row, limit.of);
   if (mine === false) return judge(of, states, `no ${of}`, false);
@@ -67,9 +68,6 @@ export const runoffTest = (
     ({ measure, points: each, by }) =>
       `${measure} ${each}${by === "menu, from memory" ? " (from memory: read the current menu)" : ""}`,
   );
-  const found =
-    measures.length === 0
-      ? "no points"
-      : `${tidy(points)} ${points === 1 ? "point" : "points"}: ${list.join(", ")}`;
+  const found = measures.length === 0 ? "no points" : `${counted(tidy(points), "point")}: ${list.join(", ")}`;
   return judge(of, states, found, short);
 };

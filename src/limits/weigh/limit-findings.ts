@@ -1,11 +1,10 @@
+import { roundedApart } from "../../numeric/house.js";
 import type { Finding } from "../../quantity/index.js";
 import { conditionText } from "../limit/limit-condition.js";
 import { periodText } from "../limit/period-text.js";
 import type { ReadLimit } from "../limit/read-types.js";
 import type { LimitTest } from "./limit-test.js";
 import type { LimitOutcome, LimitUse } from "./limit-use.js";
-
-const tidy = (value: number): number => Number(value.toPrecision(4));
 
 /** What was not counted, and why, in one sentence however many entries there are. */
 export const notCountedText = (part: string, of: string, entries: readonly string[]): string => {
@@ -50,32 +49,36 @@ const oneOf = (outcome: Compared): LimitUse | LimitTest => ("use" in outcome ? o
 
 const useFinding = (
   use: LimitUse,
-  { part, after, finding, params }: ReturnType<typeof commonOf>,
+  { part, after: then, finding, params }: ReturnType<typeof commonOf>,
 ): Finding => {
   const { amount, per, of, kind } = use.limit;
+  const { value: most } = amount;
+  const after = use.after.value;
+  const told = roundedApart(after, most);
+  const one = kind === "count" && after === 1;
   const unit = kind === "count" ? "applications" : amount.unit;
-  const period = `${unit} of ${of} ${periodText(per)}`;
+  const period = `${one ? "application" : unit} of ${of} ${periodText(per)}`;
   if (use.violated === null)
     return {
       ...finding,
       severity: "caution",
       code: "limit/not-known",
-      params: { ...params, limit: amount.value, known: use.after.value, unit },
-      text: `${part}: at least ${tidy(use.after.value)} ${period}, of the stated ${tidy(amount.value)}; how much more is not stated or could not be weighed, so it is not known whether the limit is exceeded.`,
+      params: { ...params, limit: most, known: after, unit },
+      text: `${part}: at least ${told(after)} ${period}, of the stated ${told(most)}; how much more is not stated or could not be weighed, so it is not known whether the limit is exceeded.`,
     };
   return {
     ...finding,
     code: "limit/exceeded",
     params: {
       ...params,
-      limit: amount.value,
+      limit: most,
       before: use.before.value,
       adds: use.adds.value,
-      after: use.after.value,
+      after,
       remaining: use.remainingUnderStatedLimits.value,
       unit,
     },
-    text: `${part}: ${tidy(use.after.value)} ${period} is over the stated limit of ${tidy(amount.value)} (${tidy(use.before.value)} before, ${tidy(use.adds.value)} now).${after}`,
+    text: `${part}: ${told(after)} ${period} ${kind === "count" && !one ? "are" : "is"} over the stated limit of ${told(most)} (${told(use.before.value)} before, ${told(use.adds.value)} now).${then}`,
   };
 };
 

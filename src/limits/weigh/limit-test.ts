@@ -5,7 +5,9 @@ import {
   type MonthDayWindow,
   windowAround,
 } from "../../calendar/index.js";
+import { roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
+import { counted } from "../../quantity/house.js";
 import type { FactSource } from "../../quantity/index.js";
 import { reaches } from "../limit/limit-condition.js";
 import type { ReadAmountLimit, ReadCountLimit, ReadLimit } from "../limit/read-types.js";
@@ -44,7 +46,9 @@ export interface LimitTest {
   readonly appliesIf: readonly string[];
 }
 
-const shownPercent = (percent: number): string => `${Number(percent.toPrecision(4))} %`;
+/** A percentage, in as many figures as it takes to read apart from the stated one. */
+const shownPercent = (percent: number, stated: number): string =>
+  `${roundedApart(percent, stated)(percent)} %`;
 
 /** The first day after a blackout period: next year's again where it runs into itself. */
 const opensAfter = (date: CivilDate, blackout: MonthDayWindow): CivilDate | undefined => {
@@ -71,7 +75,12 @@ const slowShareTest: TestOf<"slow share"> = (limit, { date, row }) => {
   const share = slowShareOfRow(row);
   return share === undefined
     ? notKnown("N:slow", states)
-    : judge("N:slow", states, `${shownPercent(share)} of N`, exceeds(limit.atLeastPercentOfN, share));
+    : judge(
+        "N:slow",
+        states,
+        `${shownPercent(share, limit.atLeastPercentOfN)} of N`,
+        exceeds(limit.atLeastPercentOfN, share),
+      );
 };
 
 const contentTest: TestOf<"content"> = (limit, { date, content }) => {
@@ -81,13 +90,13 @@ const contentTest: TestOf<"content"> = (limit, { date, content }) => {
   // One product over the limit is enough; that all are within it only all of them can tell.
   return found === undefined || !(over || found.all)
     ? notKnown(limit.of, states)
-    : judged(date)(limit.of, states, shownPercent(found.percent), over);
+    : judged(date)(limit.of, states, shownPercent(found.percent, limit.atMostPercent), over);
 };
 
 const intervalTest: TestOf<"interval"> = (limit, proposed) => {
   const { date, row } = proposed;
   const { of, atLeastDays } = limit;
-  const states = `at least ${atLeastDays} days between applications`;
+  const states = `at least ${counted(atLeastDays, "day")} between applications`;
   const judge = judged(date);
   const mine = isOf(row, of);
   if (mine === false) return judge(of, states, `no ${of}`, false);

@@ -1,3 +1,4 @@
+import { roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import { type Finding, numberIn } from "../../quantity/index.js";
 import { percentOf } from "../label/analysis.js";
@@ -35,13 +36,15 @@ const solubilityFindings = (salts: readonly StockSalt[], amounts: readonly Stock
   salts.flatMap(({ product, solubility, solubilitySource }, j): Finding[] => {
     const amount = (amounts[j] as StockAmount).perVolume;
     if (solubility === undefined || !exceeds(amount.value, numberIn(solubility, amount.unit))) return [];
+    const [held, most] = [amount.in("lb/gal"), solubility.in("lb/gal")];
+    const told = roundedApart(held, most, 3);
     return [
       {
         code: "stock/solubility",
         severity: "warning",
         path: `salts[${j}].solubility`,
-        params: { product: product.id, amount: amount.in("lb/gal"), limit: solubility.in("lb/gal") },
-        text: `${Number(amount.in("lb/gal").toPrecision(3))} lb/gal of ${product.id} in the stock is over the stated ${Number(solubility.in("lb/gal").toPrecision(3))} lb/gal that dissolve: use a larger tank or a lower ratio.`,
+        params: { product: product.id, amount: held, limit: most },
+        text: `${told(held)} lb/gal of ${product.id} in the stock is over the stated ${told(most)} lb/gal that dissolve: use a larger tank or a lower ratio.`,
         ...(solubilitySource === undefined ? {} : { source: solubilitySource }),
       },
     ];
@@ -57,7 +60,7 @@ const weightFindings = (amounts: readonly StockAmount[]): Finding[] => {
           severity: "warning",
           path: "injector",
           params: { amount: total, limit: 1 },
-          text: `${Number(total.toPrecision(3))} kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves so far. Use a larger tank or a lower ratio.`,
+          text: `${roundedApart(total, 1, 3)(total)} kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves so far. Use a larger tank or a lower ratio.`,
           source: "common practice, no source",
         },
       ]

@@ -1,3 +1,4 @@
+import { counted } from "../../quantity/house.js";
 import { type Finding, fail } from "../../quantity/index.js";
 import { polymerCoatedOnSurface, sulfurCoatedOnSurface } from "./coated-urea.js";
 import { releasedShares } from "./release-curve.js";
@@ -95,7 +96,7 @@ export const beyondObserved = (model: ReleaseModel, weather: ReleaseWeather, pat
         ...(toC === undefined ? {} : { toC }),
       },
       text:
-        `${outside} of ${asked} days lie outside the temperatures at which ${name} was measured, ${range}` +
+        `${outside} of ${counted(asked, "day")} ${outside === 1 ? "lies" : "lie"} outside the temperatures at which ${name} was measured, ${range}` +
         (rests === undefined ? "." : `; below ${rests} °C the low end takes no release.`),
     });
   }

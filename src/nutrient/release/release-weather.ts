@@ -46,7 +46,7 @@ export const releaseWeather = (
     severity: "caution",
     path: "temperature",
     params: { days: frozen },
-    text: `${frozen} days go below 0 °C, where no source gives a release; the curve is drawn on there.`,
+    text: `${frozen === 1 ? "1 day goes" : `${frozen} days go`} below 0 °C, where no source gives a release; the curve is drawn on there.`,
   };
   return { ...weather, findings: [...weather.findings, frost] };
 };

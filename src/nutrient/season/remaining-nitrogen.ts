@@ -1,4 +1,5 @@
 import { type CivilDate, civilDate } from "../../calendar/index.js";
+import { roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
@@ -166,7 +167,7 @@ const overLonger = ({ cap, amount, used }: Use, unit: string, source: FactSource
           severity: "warning",
           path: `caps.${cap}`,
           params: { cap, amount, used, unit },
-          text: `${Number(used.toPrecision(4))} ${unit} of nitrogen ${capText[cap]} is over the stated ${Number(amount.toPrecision(4))} already.`,
+          text: `${roundedApart(used, amount)(used)} ${unit} of nitrogen ${capText[cap]} is over the stated ${roundedApart(used, amount)(amount)} already.`,
           ...sourced(source),
         },
       ];
@@ -191,7 +192,7 @@ const overPerApplication = (
       severity: "warning",
       path: `applied[${i}]`,
       params: { cap: "perApplication", amount: cap, used, unit, date },
-      text: `${Number(used.toPrecision(4))} ${unit} of nitrogen on ${date} is over the stated ${Number(cap.toPrecision(4))} per application.`,
+      text: `${roundedApart(used, cap)(used)} ${unit} of nitrogen on ${date} is over the stated ${roundedApart(used, cap)(cap)} per application.`,
       ...sourced(source),
     }));
 };

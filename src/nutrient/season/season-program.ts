@@ -1,4 +1,5 @@
 import { isWithinWindow } from "../../calendar/index.js";
+import { counted } from "../../quantity/house.js";
 import type { Finding, Quantity } from "../../quantity/index.js";
 import {
   type CapName,
@@ -139,10 +140,10 @@ const spacingFor = (
   parts: readonly PlannedPart[],
   open: readonly OpenDay[],
 ): { readonly interval: ApplicationInterval; readonly findings: readonly Finding[] } => {
-  const counted = plan.kind === "even split" && plan.applications !== undefined;
+  const byCount = plan.kind === "even split" && plan.applications !== undefined;
   const starts = parts.map(({ date }) => dayCount(date));
   const gap = Math.min(...starts.slice(1).map((day, i) => day - (starts[i] as number)));
-  if (intervalStated || !counted || open.length === 0 || gap >= leastInterval.days) {
+  if (intervalStated || !byCount || open.length === 0 || gap >= leastInterval.days) {
     return { interval: leastInterval, findings: [] };
   }
   return {
@@ -153,7 +154,7 @@ const spacingFor = (
         severity: "warning",
         path: "plan.applications",
         params: { applications: parts.length, days: gap, practice: leastInterval.days },
-        text: `${parts.length} applications leave ${gap} days between two of them, fewer than the ${leastInterval.days} of common practice. State leastInterval to keep a longer one.`,
+        text: `${counted(parts.length, "application")} leave ${counted(gap, "day")} between two of them, fewer than the ${leastInterval.days} of common practice. State leastInterval to keep a longer one.`,
         source: leastInterval.source,
       },
     ],
@@ -163,7 +164,8 @@ const spacingFor = (
 /** What a part that has no room says of itself, by its reason. */
 const reasonTexts = {
   "closed season": () => "every day is in a closed season",
-  interval: (days: number) => `other applications are nearer than the least interval of ${days} days`,
+  interval: (days: number) =>
+    `other applications are nearer than the least interval of ${counted(days, "day")}`,
   caps: () => "the stated caps leave less than would be spread at once",
 } as const;
 
@@ -199,7 +201,7 @@ const coverage = (
   checked: [
     ...capNames.filter((name) => caps[name] !== undefined).map((name) => `the stated cap ${capText[name]}`),
     ...closed.map(({ window }) => `no applications from ${window.from} to ${window.to}`),
-    `at least ${days} days from one application to the next`,
+    `at least ${counted(days, "day")} from one application to the next`,
   ],
   notChecked: [
     ...capNames

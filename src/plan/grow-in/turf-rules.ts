@@ -3,6 +3,7 @@ import { earliestBySeedingIntervals } from "../../interval/index.js";
 import { inUnit } from "../../ledger/house.js";
 import { plainWord } from "../../limits/house.js";
 import { exceeds } from "../../numeric/index.js";
+import { counted } from "../../quantity/house.js";
 import { expectQuantity, type FactSource, type Finding } from "../../quantity/index.js";
 import type { LabelOnTurf, TreatmentUse, TurfState } from "./turf-types.js";
 
@@ -96,7 +97,7 @@ const mowings: TurfRule = ({ what, label, turf }) => {
         ? {
             code: "too-few-mowings",
             severity: "warning",
-            text: `${what}: ${turf.mowings} ${turf.mowings === 1 ? "mowing" : "mowings"}; the label wants ${minimum}.`,
+            text: `${what}: ${counted(turf.mowings, "mowing")}; the label wants ${minimum}.`,
             params: { mowings: turf.mowings, minimum },
             source: label.source,
           }
@@ -117,7 +118,7 @@ const daysSinceSeeding: TurfRule = ({ date, what, label, turf: { since } }) => {
         ? {
             code: "too-soon-after-seeding",
             severity: "warning",
-            text: `${what}: ${date} is before ${earliest}, ${minimum} days after seeding on ${since}.`,
+            text: `${what}: ${date} is before ${earliest}, ${counted(minimum, "day")} after seeding on ${since}.`,
             params: { since, earliest, minimum },
             source: label.source,
           }
@@ -153,7 +154,7 @@ const daysToSeeding: TurfRule = ({ date, use, what, label, turf: { seedingOn } }
         ? {
             code: "too-soon-before-seeding",
             severity: "warning",
-            text: `${what}: seeding on ${seedingOn} is before ${earliest}, ${minimum} days after this application.`,
+            text: `${what}: seeding on ${seedingOn} is before ${earliest}, ${counted(minimum, "day")} after this application.`,
             params: { seedingOn, earliest, minimum },
             source: label.source,
           }

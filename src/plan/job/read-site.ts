@@ -6,6 +6,7 @@ import {
   expectQuantity,
   expectText,
   fail,
+  numberIn,
   outOfRange,
   type Quantity,
   quantityFrom,
@@ -121,6 +122,11 @@ export const treatedArea = (
   if (stated.area === undefined) return whole;
   const area = areaOf(stated.area, path, ["treated"]);
   return area.compare(whole) > 0 && area.in("m2") > whole.in("m2") * (1 + 1e-9)
-    ? outOfRange(path, area, { max: whole.value, unit: whole.unit }, "{}, which is what is there")
+    ? outOfRange(
+        path,
+        area,
+        { max: numberIn(whole, area.unit), unit: area.unit },
+        "{}, which is what is there",
+      )
     : area;
 };

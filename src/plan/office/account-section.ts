@@ -2,7 +2,7 @@ import { periodText } from "../../limits/house.js";
 import type { LimitTest, LimitUse } from "../../limits/index.js";
 import { type FactSource, numberIn } from "../../quantity/index.js";
 import type { SheetSection } from "../sheet/sheet-types.js";
-import { plainNumber, unitWords } from "../sheet/sheet-units.js";
+import { type FirstUnits, plainNumber, unitFor, unitWords } from "../sheet/sheet-units.js";
 import type { NutrientAccount } from "../visit/nutrient-account.js";
 
 const listed = ["N", "N:quick", "N:slow", "P2O5", "K2O", "Fe", "Ca", "Mg", "S", "Mn"];
@@ -15,17 +15,25 @@ const rateFigure = (value: number): string =>
   plainNumber(Number(value >= 1 ? value.toFixed(3) : value.toPrecision(3)), 9);
 
 /** The nutrients of parts of the site this year, and its limits with their sources. */
-export const accountSections = (accounts: readonly NutrientAccount[]): readonly SheetSection[] =>
+export const accountSections = (
+  accounts: readonly NutrientAccount[],
+  first: FirstUnits,
+): readonly SheetSection[] =>
   alike(accounts).flatMap(({ account, parts }) => {
-    const section = accountSection(account, parts);
+    const section = accountSection(account, parts, first);
     return section === undefined ? [] : [section];
   });
 
-const accountSection = (account: NutrientAccount, parts: string): SheetSection | undefined => {
+const accountSection = (
+  account: NutrientAccount,
+  parts: string,
+  first: FirstUnits,
+): SheetSection | undefined => {
   const { yearSoFar, visitTotal, yearAfter, unweighed, limits, tests } = account;
   const names = listed.filter((of) => (yearAfter[of]?.value ?? 0) > 0);
   if (names.length + unweighed.length + limits.length + tests.length === 0) return undefined;
-  const unit = yearAfter.N?.unit ?? "lb/1000 ft2";
+  const own = yearAfter.N?.unit ?? "lb/1000 ft2";
+  const unit = unitFor({ value: 0, unit: own, of: "N", dimension: "mass/area" }, first);
   const cell = (rates: NutrientAccount["yearSoFar"], of: string): string => {
     const rate = rates[of];
     return rate === undefined ? "0" : rateFigure(numberIn(rate, unit));

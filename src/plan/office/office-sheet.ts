@@ -1,8 +1,10 @@
+import { counted } from "../../quantity/house.js";
 import type { Finding } from "../../quantity/index.js";
+import type { LoadingStep } from "../../tank/index.js";
 import { dayText, spokenDates } from "../sheet/day-text.js";
 import { nextText } from "../sheet/next-text.js";
 import { blank, type SheetBlock, type SheetSection, type WorkOrderSheet } from "../sheet/sheet-types.js";
-import { type FirstUnits, firstUnits, measureText } from "../sheet/sheet-units.js";
+import { type FirstUnits, firstUnits, measureText, tankMark, unitFor } from "../sheet/sheet-units.js";
 import { depthText, timeText } from "../sheet/water-text.js";
 import type { RepeatPlan } from "../visit/repeat.js";
 import type { SprayOrder } from "../visit/spray-order.js";
@@ -59,21 +61,35 @@ const waterTexts = (order: WorkOrder, first: FirstUnits): readonly string[] =>
     }),
   );
 
+/** A step of the tank, its volumes in the units of the sheet. */
+const stepText = ({ text, volume }: LoadingStep, first: FirstUnits): string => {
+  if (volume === undefined) return text;
+  const [low, high] = volume;
+  const unit = unitFor(high, first);
+  if (unit === high.unit) return text;
+  const marks = low.value === high.value ? [high] : [low, high];
+  return text.replace(
+    / \([^()]*\)\.$/,
+    ` (${marks.map((mark) => tankMark(mark.in("L"), unit)).join(" to ")}).`,
+  );
+};
+
 /** The order of the tank, why each product stands where it does, and on what the sources disagree. */
-const orderSection = (spray: SprayOrder): SheetSection => {
+const orderSection = (spray: SprayOrder, first: FirstUnits): SheetSection => {
   const { order } = spray;
   const reasons = order.steps
     .filter(({ reason }) => reason !== "")
-    .map(({ number, text, reason, sources }) => {
+    .map((step) => {
+      const { number, reason, sources } = step;
       const titles = sources.slice(0, 4).map(({ publisher }) => publisher);
       const more = sources.length > 4 ? ` and ${sources.length - 4} more` : "";
-      return `${number}. ${text} Why: ${reason}${titles.length === 0 ? "" : ` [${titles.join("; ")}${more}]`}`;
+      return `${number}. ${stepText(step, first)} Why: ${reason}${titles.length === 0 ? "" : ` [${titles.join("; ")}${more}]`}`;
     });
   const named = (id: string): string =>
     spray.products.find(({ product }) => product === id)?.productName ?? id;
   const pairs = [...order.firm, ...order.open, ...order.unopposed].map(
     ({ first, second, counts }) =>
-      `${named(first)} before ${named(second)}: ${counts.for} published orders for, ${counts.against} against, ${counts.same} put them at one step`,
+      `${named(first)} before ${named(second)}: ${counted(counts.for, "published order")} for, ${counts.against} against, ${counts.same} ${counts.same === 1 ? "puts" : "put"} them at one step`,
   );
   const unsaid = order.unsaid.map(
     ({ first, second }) => `${named(first)} before ${named(second)}: no published order says`,
@@ -109,13 +125,13 @@ export const officeSheet = (order: WorkOrder): WorkOrderSheet => {
       ...section("findings", "FINDINGS (none found is no approval)", findingTexts(order.findings, metric)),
       ...section("rates", "RATES AND LABELS", rateTexts(order, first, order.units === "both")),
       ...section("water", "RAIN AND IRRIGATION AFTERWARD", waterTexts(order, first)),
-      ...accountSections(order.nutrients),
+      ...accountSections(order.nutrients, first),
       ...section(
         "next",
         "WHEN AGAIN",
         order.repeats.map((repeat) => `${nextText(repeat, metric)}${lastText(repeat, metric)}`),
       ),
-      ...order.sprays.map(orderSection),
+      ...order.sprays.map((spray) => orderSection(spray, first)),
       ...section("checked", "CHECKED", order.checked),
       ...section(
         "not checked",

@@ -1,5 +1,6 @@
 import { addDays, type CivilDate, compareDates } from "../../calendar/index.js";
 import { exceeds, wholeUnitsFor } from "../../numeric/index.js";
+import { counted } from "../../quantity/house.js";
 import { type Finding, likeQuantity, Quantity } from "../../quantity/index.js";
 import type {
   PackagesBought,
@@ -129,7 +130,7 @@ const breakFindings = (product: ReadPurchased, packages: number): readonly Findi
           costAtBreak: more,
           currency: product.currency ?? "",
         },
-        text: `${product.name}: ${from} packages cost less than ${packages}. Buy them only if the rest will keep.`,
+        text: `${product.name}: ${counted(from, "package")} ${from === 1 ? "costs" : "cost"} less than ${packages}. Buy them only if the rest will keep.`,
       },
     ];
   });

@@ -1,3 +1,4 @@
+import { counted } from "../../quantity/house.js";
 import { numberIn } from "../../quantity/index.js";
 import type { LoadingStep } from "../../tank/index.js";
 import { loadText, sprayTool } from "../shed/spray-section.js";
@@ -36,7 +37,6 @@ const fillRow = (fill: RouteFill, writer: Writer): SheetRow => {
 };
 
 /** So many of a thing: `1 stop`, `3 stops`. */
-export const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;
 
 /** What of the first filling goes into the hoses: the tank is lower by it after the first stop than the spray there explains. */
 const hosesText = (writer: Writer): string => {

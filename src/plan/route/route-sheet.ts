@@ -1,3 +1,4 @@
+import { counted } from "../../quantity/house.js";
 import { expectFields, expectNumber, expectOneOf, ofKind } from "../../quantity/index.js";
 import type { SheetUnits } from "../job/job.js";
 import { officeSheet } from "../office/office-sheet.js";
@@ -11,7 +12,7 @@ import type { WorkOrder } from "../visit/work-order.js";
 import type { RouteJob } from "./route-job.js";
 import { officeSections } from "./route-office.js";
 import { type RouteOrder, routeOrder } from "./route-order.js";
-import { counted, fillSection, recordSection, routeSection, type Writer } from "./route-sections.js";
+import { fillSection, recordSection, routeSection, type Writer } from "./route-sections.js";
 
 /** The sheet of a route as data: sections of lines, tables and blanks. */
 export interface RouteSheet extends Omit<WorkOrderSheet, "type"> {

@@ -1,6 +1,7 @@
 import { type CivilDate, compareDates, daysBetween } from "../../calendar/index.js";
 import { ledgerHistory } from "../../ledger/house.js";
 import { limitsOn } from "../../limits/house.js";
+import { counted } from "../../quantity/house.js";
 import { turfConflicts } from "../grow-in/grow-in.js";
 import { readSeason } from "./read-season.js";
 import { asked, type Book } from "./schedule-day.js";
@@ -56,7 +57,7 @@ export const place = (
       severity: "caution",
       path: treatment.path,
       params: { treatment: id, number, date, reapplyBy: latest, days },
-      text: `${id}: ${date} is ${days} ${days === 1 ? "day" : "days"} after ${latest}, the date by which to reapply.`,
+      text: `${id}: ${date} is ${counted(days, "day")} after ${latest}, the date by which to reapply.`,
     });
   }
   const limits = asked(book, treatment, date);

@@ -7,10 +7,14 @@ export const nextText = ({ treatment, calendar, degreeDaysAfter }: RepeatPlan, m
     calendar === null
       ? []
       : [
-          `not before ${dayText(calendar.earliestByStatedRules, metric)} by the stated rule`,
+          // Where nothing moved the date it is the day of the visit itself, which no rule states.
+          ...(calendar.decidedBy === null
+            ? []
+            : [`not before ${dayText(calendar.earliestByStatedRules, metric)} by the stated rule`]),
           ...(calendar.reapplyBy === null ? [] : [`reapply by ${dayText(calendar.reapplyBy, metric)}`]),
         ];
   const degreeDays = degreeDaysAfter === null ? [] : [spokenDates(degreeDayText(degreeDaysAfter), metric)];
   const text = [dates.join(", "), ...degreeDays].filter((part) => part !== "").join(". ");
-  return `${treatment}: ${text === "" ? "no interval is stated" : text}`;
+  const none = calendar === null ? "no interval is stated" : "the stated rule sets no date";
+  return `${treatment}: ${text === "" ? none : text}`;
 };

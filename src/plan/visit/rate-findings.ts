@@ -1,3 +1,4 @@
+import { roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import { formFactor, type NutrientsSupplied, percentOf } from "../../nutrient/index.js";
 import { type Finding, frozen, numberIn } from "../../quantity/index.js";
@@ -75,7 +76,8 @@ export const rateFindings = (input: {
   const high = exceeds(value, max);
   if (!high && !exceeds(min, value)) return [];
   const slip = likelySlip(value, min, max, slipsOf(product, rate.dimension));
-  const range = `${tidy(min)} to ${tidy(max)} ${rate.unit}`;
+  const told = roundedApart(value, high ? max : min);
+  const range = `${told(min)} to ${told(max)} ${rate.unit}`;
   return [
     {
       code: high ? "rate/above-label" : "rate/below-label",
@@ -89,7 +91,7 @@ export const rateFindings = (input: {
         max,
         ...(slip && { slip: slip.code }),
       },
-      text: `${product.name}: ${tidy(value)} ${rate.unit} is ${high ? "above" : "below"} the label rate of ${range}.${
+      text: `${product.name}: ${told(value)} ${rate.unit} is ${high ? "above" : "below"} the label rate of ${range}.${
         slip === undefined ? "" : ` Check for ${slip.text}.`
       }`,
       source: "the label rate that the job states",
@@ -121,8 +123,6 @@ export const labelNotCompared = (product: ReadProduct, rate: Measure): readonly 
   return [`${product.name}: the rate against the label, because ${why}.`];
 };
 
-const tidy = (value: number): number => Number(value.toPrecision(4));
-
 const oneP = /* @__PURE__ */ frozen({
   title: "Benefits of using lawn fertilizers containing slow release nitrogen",
   publisher: "Michigan State University Extension",
@@ -151,6 +151,7 @@ export const nitrogenFindings = (
   if (exceeds(nitrogen, 1)) {
     // That twice the advice is a warning and not a caution: common practice, no source.
     // From a tenth of a pound up: below that a rate is no turf rate at all, so a slip to it explains nothing.
+    const told = roundedApart(nitrogen, 1);
     const slip = likelySlip(nitrogen, 0.1, 1, slipsOf(product, "mass/area"));
     findings.push({
       code: "nitrogen/above-common-advice",
@@ -163,7 +164,7 @@ export const nitrogenFindings = (
         advice: 1,
         ...(slip && { slip: slip.code }),
       },
-      text: `${product.name}: ${tidy(nitrogen)} lb of N per 1000 ft2 (${tidy(supplies.N?.in("kg/ha") ?? 0)} kg/ha) in one application is above the common advice of 1 lb.${
+      text: `${product.name}: ${told(nitrogen)} lb of N per 1000 ft2 (${told(supplies.N?.in("kg/ha") ?? 0)} kg/ha) in one application is above the common advice of 1 lb.${
         nitrogen > 2 && slip !== undefined ? ` Check for ${slip.text}.` : ""
       }`,
       source: oneP,

@@ -6,6 +6,7 @@ import {
   type NextDates,
   nextDates,
 } from "../../interval/index.js";
+import { counted } from "../../quantity/house.js";
 import {
   expectQuantity,
   type Finding,
@@ -107,6 +108,9 @@ const degreeDayInterval = (
 const anyDegreeDays = <S extends string>(q: Quantity<"degree-days", S>): Quantity<"degree-days", string> =>
   expectQuantity(q, { dimension: "degree-days" }, "degreeDays");
 
+/** Whether it is a reason for a person: the day of the visit, from which the date is sought, is none. */
+const isStated = ({ code }: IntervalRemark): boolean => code !== "interval/from";
+
 const remarkText = (remark: IntervalRemark): string => remark.text;
 
 /** The dates in days: this visit against the rule, and what comes after it. */
@@ -133,7 +137,7 @@ const calendarOf = (
             severity: "warning",
             path: `${path}.interval`,
             params: { treatment: id, visit, earliest: now.earliestByStatedRules },
-            text: `${id}: ${visit} is before ${now.earliestByStatedRules}, the earliest date by the stated rule. ${now.reasons.map(remarkText).join(" ")}`,
+            text: `${id}: ${visit} is before ${now.earliestByStatedRules}, the earliest date by the stated rule. ${now.reasons.filter(isStated).map(remarkText).join(" ")}`,
             source: rule.source,
           },
         ]
@@ -178,13 +182,11 @@ export const repeatPlan = (treatment: ReadTreatment, job: ReadJob): WithFindings
 const degreeDayWords = (q: Quantity<"degree-days", string>): string =>
   `${Math.round(q.value)} growing degree days (${q.unit.replace(" d", "")})`;
 
-const dayCount = (days: number): string => `${days} ${days === 1 ? "day" : "days"}`;
-
 /** An interval in growing degree days in a sentence. */
 export const degreeDayText = (degreeDays: DegreeDayInterval): string =>
   degreeDays.runsOut === null
     ? `${Math.round(degreeDays.total.value)} of ${degreeDayWords(degreeDays.interval)} since ${degreeDays.from}, as far as the temperatures go${degreeDays.countedTo === null ? "" : ` (${degreeDays.countedTo})`}.`
-    : `${degreeDayWords(degreeDays.interval)} expected ${degreeDays.runsOut}, ${dayCount(daysBetween(degreeDays.from, degreeDays.runsOut))} after ${degreeDays.from}.`;
+    : `${degreeDayWords(degreeDays.interval)} expected ${degreeDays.runsOut}, ${counted(daysBetween(degreeDays.from, degreeDays.runsOut), "day")} after ${degreeDays.from}.`;
 
 const degreeDayFindings = (
   degreeDays: DegreeDayInterval,
@@ -208,7 +210,7 @@ const degreeDayFindings = (
         severity: "caution",
         path: `${path}.degreeDays`,
         params: { ...params, ranOut: runsOut, days },
-        text: `${id}: the growing-degree-day interval expired ${runsOut}, ${dayCount(days)} before this visit.`,
+        text: `${id}: the growing-degree-day interval expired ${runsOut}, ${counted(days, "day")} before this visit.`,
         source: degreeDays.source,
       },
     ];

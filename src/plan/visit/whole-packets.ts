@@ -1,3 +1,4 @@
+import { counted } from "../../quantity/house.js";
 import { type Finding, type NeutralSubstance, numberIn, type Quantity } from "../../quantity/index.js";
 import type { ProductLoads, TankLoads } from "../../tank/index.js";
 import type { ReadProduct } from "../job/read-products.js";
@@ -69,7 +70,7 @@ const partOfPacket = (
   const parts = perLoad.flatMap((count, i) => (nearWhole(count) ? [] : [{ load: i + 1, count }]));
   const shown = parts
     .slice(0, 3)
-    .map(({ load, count }) => `load ${load} takes ${Number(count.toPrecision(3))} packets`);
+    .map(({ load, count }) => `load ${load} takes ${counted(Number(count.toPrecision(3)), "packet")}`);
   return {
     code: "packet/part-of-one",
     severity: "warning",

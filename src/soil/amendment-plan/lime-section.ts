@@ -1,4 +1,5 @@
 import type { CivilDate } from "../../calendar/index.js";
+import { roundedApart } from "../../numeric/house.js";
 import {
   allOf,
   expectFields,
@@ -40,7 +41,7 @@ const at = "conventions.lime";
 
 /** What of a formula's input stands in the report; the rest stands in the convention. */
 const place = (path: string): string =>
-  /^(pH|bufferPH|acidity|acidityPerVolume|layer|capacity|baseSaturation)\b/.test(path)
+  /^(pH|bufferPH|acidity|acidityPerVolume|layer|elements)\b/.test(path)
     ? `report.${path}`
     : `${at}.${path.replace(/^input\.?/, "")}`;
 
@@ -67,14 +68,16 @@ const inputFor = (
         return { ...phs, acidity };
       case "exchangeable acidity":
         return { method, acidity, layer };
-      case "base saturation":
+      case "base saturation": {
+        const { capacity, baseSaturation } = exchange ?? missingCharge(report);
         return {
           method,
-          capacity: exchange?.capacity,
-          baseSaturation: exchange?.baseSaturation,
+          capacity,
+          baseSaturation,
           targetSaturation: record.targetSaturation,
           layer,
         };
+      }
       case "pH buffering":
         return { ...phs, perUnitPH: record.perUnitPH, layer };
       default:
@@ -85,9 +88,37 @@ const inputFor = (
   return input() as LimeRequirementInput;
 };
 
+/** Refuses a report without an exchange capacity, and names what it takes. */
+const missingCharge = ({ elements }: ReadReport): never => {
+  const bases = (["Ca", "Mg", "K"] as const).filter((name) => !elements.has(name));
+  const path = bases.length > 0 ? `elements.${bases[0]}` : "acidity";
+  return fail(
+    "missing",
+    path,
+    undefined,
+    "calcium, magnesium, potassium and the acidity, printed or by buffer and bufferPH: base saturation rests on all four",
+  );
+};
+
 /** Whether the soil is at or above the target already: then the laboratories recommend none. */
-const atTarget = ({ targetPH }: LimeFields, { pH }: ReadReport): boolean =>
-  typeof targetPH === "number" && Number.isFinite(targetPH) && pH >= targetPH;
+const atTarget = (record: LimeFields, { pH }: ReadReport, exchange: ExchangeCapacity | null): string => {
+  const { method, targetPH } = record;
+  if (method === "base saturation" && exchange !== null && record.targetSaturation !== undefined) {
+    const target = expectQuantity(
+      record.targetSaturation,
+      { dimension: "1", of: "none", bound: "positive" },
+      `${at}.targetSaturation`,
+    );
+    const [now, wanted] = [exchange.baseSaturation.in("%"), target.in("%")];
+    const told = roundedApart(now, wanted);
+    return now < wanted
+      ? ""
+      : `base saturation of ${told(now)} % is at or above the target of ${told(wanted)} %: no lime is called for`;
+  }
+  return typeof targetPH === "number" && Number.isFinite(targetPH) && pH >= targetPH
+    ? `soil pH ${pH} is at or above the target of ${targetPH}: no lime is called for`
+    : "";
+};
 
 const nothing = { lime: null, figures: [], findings: [], checked: [], notChecked: [] };
 
@@ -100,10 +131,8 @@ export const limeSection = (
 ): LimeSection => {
   if (input === undefined) return { ...nothing, notChecked: ["lime: no convention was stated"] };
   const record = expectFields(input, fields, at, "a lime convention");
-  if (atTarget(record, report)) {
-    const text = `soil pH ${report.pH} is at or above the target of ${record.targetPH}: no lime is called for`;
-    return { ...nothing, checked: [text] };
-  }
+  const reached = atTarget(record, report, exchange);
+  if (reached !== "") return { ...nothing, checked: [reached] };
   const { value: requirement, findings } = orFinding(
     () => relocate(() => limeRequirement(inputFor(record, report, exchange)), place),
     beyondTable,
@@ -176,7 +205,7 @@ const limeDown = (record: LimeFields, requirement: LimeRequirement, site: ReadAm
         first: record.first as CivilDate,
         monthsApart: record.monthsApart as number,
       }),
-    (path) => `${at}.${path.replace(/^source\b/, "most.source")}`,
+    (path) => `${at}.${path.replace(/^source\b/, "most.source").replace(/^total\b/, "most.amount")}`,
   );
   const total = timesOf(product.rate, site.area);
   const amount = new Quantity<"mass", `product:${string}`>(total.value, total.unit, `product:${id}`, "mass");

@@ -46,7 +46,7 @@ export interface SoilReport {
 export interface AmendmentSite {
   readonly name: string;
   readonly area: Quantity<"area", "none">;
-  /** Whether turf stands on it. Bare soil takes its lime at once, mixed in. */
+  /** Whether turf stands on it. Bare soil takes its lime at once, mixed in, unless a `most` is stated. */
   readonly standing: boolean;
   /** Nitrogen of the season, from all sources. */
   readonly nitrogen: Quantity<"mass/area", "N">;

@@ -61,7 +61,7 @@ const bySaturation = (input: unknown): FoundRequirement => {
     layer: () => expectLayer(record.layer, "layer"),
   });
   if (read.target < read.now) {
-    const expected = `not below the present base saturation, which is ${read.now} %: lime does not lower it`;
+    const expected = `not below the present base saturation, which is ${Number(read.now.toPrecision(6))} %: lime does not lower it`;
     fail("conflict", "targetSaturation", read.target, expected);
   }
   return { ...carbonate((read.capacity * (read.target - read.now)) / 100, read.layer), findings: [] };

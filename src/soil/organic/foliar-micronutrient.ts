@@ -1,3 +1,4 @@
+import { roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
@@ -109,7 +110,7 @@ const ironFindings = (ounces: number): Finding[] => {
           severity: high ? "warning" : "note",
           path: "product",
           params: { rate: ounces, from: ironProduct.from, to: ironProduct.to, unit: "oz/1000 ft2" },
-          text: `${Number(ounces.toPrecision(3))} oz of product per 1,000 sq ft is ${high ? "above" : "below"} the published ${ironProduct.from} to ${ironProduct.to} oz. Check that the rate is of product, not of iron.`,
+          text: `${roundedApart(ounces, high ? ironProduct.to : ironProduct.from, 3)(ounces)} oz of product per 1,000 sq ft is ${high ? "above" : "below"} the published ${ironProduct.from} to ${ironProduct.to} oz. Check that the rate is of product, not of iron.`,
           source: arizona,
         },
       ]

@@ -1,3 +1,4 @@
+import { roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import {
   allOf,
@@ -122,7 +123,8 @@ const dutyOf = (input: unknown): Limits => {
 };
 
 const dutyFindings = (duty: number, { least, most }: Limits): readonly Finding[] => {
-  const percent = Number(duty.toPrecision(3));
+  const beyond = exceeds(duty, most) ? most : exceeds(least, duty) ? least : exceeds(duty, 80) ? 80 : 60;
+  const percent = roundedApart(duty, beyond, 3)(duty);
   if (exceeds(duty, most) || exceeds(least, duty)) {
     return [
       {

@@ -9,6 +9,7 @@ import {
   seriesDay,
 } from "../../calendar/index.js";
 import { type GrassSeason, growthPotential } from "../../interval/index.js";
+import { counted } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -88,7 +89,7 @@ export const growthAt = (input: unknown): GrowthFrom => {
       fail(
         "missing",
         "growth",
-        `no temperatures on ${missing.length} days, the first on ${missing[0]}`,
+        `no temperatures on ${counted(missing.length, "day")}, the first on ${missing[0]}`,
         'observed, forecast or normals for every day; gaps: "next source" passes over a gap in the observed ones',
       );
     }

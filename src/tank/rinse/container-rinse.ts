@@ -153,7 +153,7 @@ const stepsOf = (
     `Empty the container into the tank ${drain}.`,
     `Put in ${amount} of clean water, close it, and ${move} so that the water reaches every side.`,
     `Pour the rinse water into the tank ${drain}.`,
-    `Do this ${rinses} times with fresh water${untilClean ? ", and more often until no residue is to be seen" : ""}.`,
+    `Do this ${rinses === 1 ? "once" : `${rinses} times`} with fresh water${untilClean ? ", and more often until no residue is to be seen" : ""}.`,
     "Make the container unusable, keep its label on it until it is handed in, and put it to no other use.",
   ];
 };

@@ -1,3 +1,4 @@
+import { figuresApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import { type Finding, type Quantity, quantity } from "../../quantity/index.js";
 import type { AmmoniumSulfateMinimum, AmmoniumSulfateRate, WaterIons } from "./ammonium-sulfate.js";
@@ -68,7 +69,16 @@ export const hardnessFindings = (water: ReadWater, products: readonly WaterProdu
 const thresholdFindings = (hardness: Hardness, products: readonly WaterProduct[]): readonly Finding[] => {
   const passed = passedBy(hardness);
   if (passed.length === 0) return [];
-  const ppm = digits(hardness.in("mg/L"));
+  // In as many figures as it takes to read apart from every threshold that it passes.
+  const told = (unit: "mg/L" | "grain/gal"): number =>
+    digits(
+      hardness.in(unit),
+      Math.max(
+        ...passed.map((each) =>
+          figuresApart(hardness.in(unit), quantity(each.value, each.unit, "hardness as CaCO3").in(unit), 3),
+        ),
+      ),
+    );
   const findings: Finding[] = [
     {
       code: "water/hardness",
@@ -78,7 +88,7 @@ const thresholdFindings = (hardness: Hardness, products: readonly WaterProduct[]
         unit: "mg/L",
         passed: passed.map(({ value, unit, about }) => `${value} ${unit}: ${about}`),
       },
-      text: `Hardness is ${ppm} mg/L as CaCO3 (${digits(hardness.in("grain/gal"))} grains per US gallon). Published thresholds below it: ${passed.map(({ value, unit, about, source }) => `${value} ${unit}, ${about} (${source.publisher})`).join("; ")}. Salts of weak acids lose the most; the label says which.`,
+      text: `Hardness is ${told("mg/L")} mg/L as CaCO3 (${told("grain/gal")} grains per US gallon). Published thresholds below it: ${passed.map(({ value, unit, about, source }) => `${value} ${unit}, ${about} (${source.publisher})`).join("; ")}. Salts of weak acids lose the most; the label says which.`,
     },
   ];
   const ruin = ruinOf(passed);

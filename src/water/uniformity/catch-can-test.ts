@@ -1,3 +1,4 @@
+import { counted } from "../../quantity/house.js";
 import { expectRecord, type Finding, fail } from "../../quantity/index.js";
 import { expectOneOpening, openingOf } from "../depth/catch-depth.js";
 import {
@@ -164,7 +165,7 @@ const remarks = (cans: number, driest: number): readonly Finding[] => {
       severity: "caution",
       path: "catches",
       params: { cans, least: 20 },
-      text: `${cans} cans say little of a zone: use at least 20, better 24.`,
+      text: `${counted(cans, "can")} ${cans === 1 ? "says" : "say"} little of a zone: use at least 20, better 24.`,
       source: "University of Minnesota Extension (20), University of California, Davis (24)",
     });
   }

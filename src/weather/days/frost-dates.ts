@@ -11,6 +11,7 @@ import {
   yearOf,
 } from "../../calendar/index.js";
 import { exceeds } from "../../numeric/index.js";
+import { counted } from "../../quantity/house.js";
 import {
   allOf,
   expectFields,
@@ -220,7 +221,7 @@ const findingsOf = (winters: number): Finding[] =>
           code: "frost/few-winters",
           severity: "caution",
           params: { winters },
-          text: `${winters} winters: a chance of 10 or 90 % rests on few of them. Normals are made of 30 years.`,
+          text: `${counted(winters, "winter")}: a chance of 10 or 90 % rests on few of them. Normals are made of 30 years.`,
           source: utah,
         },
       ];

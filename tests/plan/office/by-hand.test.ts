@@ -124,7 +124,7 @@ describe("the nutrients of parts", () => {
       unweighed: ["ai:y", "N:quick"],
       limits: [use()],
     });
-    expect(accountSections([full])).toEqual([
+    expect(accountSections([full], "US")).toEqual([
       {
         id: "nutrients",
         title: "NUTRIENTS THIS CALENDAR YEAR: lawn",
@@ -149,17 +149,18 @@ describe("the nutrients of parts", () => {
   });
 
   test("nothing where nothing is there, and each of the nutrients of a sheet", () => {
-    expect(accountSections([account()])).toEqual([]);
-    expect(accountSections([account({ limits: [use()] })])[0]?.blocks.map(({ kind }) => kind)).toEqual([
+    expect(accountSections([account()], "US")).toEqual([]);
+    expect(accountSections([account({ limits: [use()] })], "US")[0]?.blocks.map(({ kind }) => kind)).toEqual([
       "list",
     ]);
-    expect(accountSections([account({ unweighed: ["N"] })])[0]?.blocks.map(({ kind }) => kind)).toEqual([
-      "text",
-    ]);
+    expect(accountSections([account({ unweighed: ["N"] })], "US")[0]?.blocks.map(({ kind }) => kind)).toEqual(
+      ["text"],
+    );
     const all = ["N", "N:quick", "N:slow", "P2O5", "K2O", "Fe", "Ca", "Mg", "S", "Mn"];
-    const [section] = accountSections([
-      account({ yearAfter: Object.fromEntries(all.map((of) => [of, rate(1, of)])) }),
-    ]);
+    const [section] = accountSections(
+      [account({ yearAfter: Object.fromEntries(all.map((of) => [of, rate(1, of)])) })],
+      "US",
+    );
     const [table] = section?.blocks ?? [];
     expect(table?.kind === "table" && table.rows.map(({ cells }) => cells[0])).toEqual([
       "N",
