@@ -13,15 +13,10 @@ import {
   wateringWeek,
   waterVolume,
 } from "../../src/water/index.js";
+import { to } from "./answer.js";
 import type { Answer, PublishedCheck } from "./check.js";
 
 const read = "read" as const;
-const to = (of: string, printed: number, place: number, more: Partial<Answer> = {}): Answer => ({
-  of,
-  printed,
-  to: place,
-  ...more,
-});
 
 const above50 = degreeDayModel({
   method: "simple average",

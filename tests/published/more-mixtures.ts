@@ -20,15 +20,10 @@ import {
   perVolume,
   tankLoads,
 } from "../../src/tank/index.js";
+import { to } from "./answer.js";
 import type { Answer, PublishedCheck } from "./check.js";
 
 const read = "read" as const;
-const to = (of: string, printed: number, place: number, more: Partial<Answer> = {}): Answer => ({
-  of,
-  printed,
-  to: place,
-  ...more,
-});
 const spray = (value: number, unit: "gal" | "L" = "gal") => quantity(value, unit, "spray");
 const litersPerHectare = (value: number) => quantity(value, "L/ha", "spray");
 const onePound = quantity(1, "lb/1000 ft2", "N");

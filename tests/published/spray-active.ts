@@ -10,15 +10,10 @@ import {
   targetCatch,
   weightPerVolumeOf,
 } from "../../src/index.js";
+import { to } from "./answer.js";
 import type { Answer, PublishedCheck, Source } from "./check.js";
 
 const read = "read" as const;
-const to = (of: string, printed: number, place: number, more: Partial<Answer> = {}): Answer => ({
-  of,
-  printed,
-  to: place,
-  ...more,
-});
 const army = (where: string): Source => ({
   title: "Pesticides in the Military, subcourse MD0173",
   publisher: "US Army Medical Department Center and School",

@@ -8,15 +8,10 @@ import {
   quantity,
   testArea,
 } from "../../src/index.js";
+import { to } from "./answer.js";
 import type { Answer, PublishedCheck, Source } from "./check.js";
 
 const read = "read" as const;
-const to = (of: string, printed: number, place: number, more: Partial<Answer> = {}): Answer => ({
-  of,
-  printed,
-  to: place,
-  ...more,
-});
 const feet = (value: number) => quantity(value, "ft");
 const caught = (ounces: number) => [quantity(ounces, "fl oz", "water")];
 

@@ -30,7 +30,8 @@ import {
   travelSpeed,
   waterEquivalent,
 } from "../../src/index.js";
-import type { Answer, PublishedCheck, Source } from "./check.js";
+import { to } from "./answer.js";
+import type { PublishedCheck, Source } from "./check.js";
 
 const read = "read" as const;
 const inches = (value: number) => quantity(value, "in");
@@ -42,12 +43,6 @@ const lpm = (value: number) => quantity(value, "L/min", "spray");
 const gpm = (value: number) => quantity(value, "gal/min", "spray");
 const gpa = (value: number) => quantity(value, "gal/acre", "spray");
 const lha = (value: number) => quantity(value, "L/ha", "spray");
-const to = (of: string, printed: number, place: number, more: Partial<Answer> = {}): Answer => ({
-  of,
-  printed,
-  to: place,
-  ...more,
-});
 
 const dealer = (where: string): Source => ({
   title: "Technical and spray coverage information, catalog page 165",

@@ -10,15 +10,10 @@ import {
   productForActive,
   quantity,
 } from "../../src/index.js";
-import type { Answer, PublishedCheck, Source } from "./check.js";
+import { to } from "./answer.js";
+import type { PublishedCheck, Source } from "./check.js";
 
 const read = "read" as const;
-const to = (of: string, printed: number, place: number, more: Partial<Answer> = {}): Answer => ({
-  of,
-  printed,
-  to: place,
-  ...more,
-});
 const label = (title: string, publisher: string, where: string): Source => ({ title, publisher, where });
 const montana = (where: string): Source => ({
   title: "Calibration of sprayers (MT 2000-14)",

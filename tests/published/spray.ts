@@ -27,7 +27,8 @@ import {
   testArea,
   waterEquivalent,
 } from "../../src/index.js";
-import type { Answer, LeftOut, PublishedCheck, Source } from "./check.js";
+import { to } from "./answer.js";
+import type { LeftOut, PublishedCheck, Source } from "./check.js";
 import { sprayFieldChecks } from "./spray-field.js";
 import { spraySaltChecks } from "./spray-salts.js";
 
@@ -60,12 +61,6 @@ const feet = (value: number) => quantity(value, "ft");
 const seconds = (value: number) => quantity(value, "s");
 const mph = (value: number) => quantity(value, "mi/h");
 const psi = (value: number) => quantity(value, "psi");
-const to = (of: string, printed: number, place: number, more: Partial<Answer> = {}): Answer => ({
-  of,
-  printed,
-  to: place,
-  ...more,
-});
 const tip = (flow: number, pressure: number) => ({
   flow: quantity(flow, "gal/min", "water"),
   pressure: psi(pressure),

@@ -24,15 +24,10 @@ import {
   tankRinse,
   waterReport,
 } from "../../src/tank/index.js";
-import type { Answer, PublishedCheck, Source } from "./check.js";
+import { to } from "./answer.js";
+import type { PublishedCheck, Source } from "./check.js";
 
 const read = "read" as const;
-const to = (of: string, printed: number, place: number, more: Partial<Answer> = {}): Answer => ({
-  of,
-  printed,
-  to: place,
-  ...more,
-});
 const spray = (value: number) => quantity(value, "gal", "spray");
 const hard = (value: number, unit: "mg/L" | "grain/gal" | "grain/imp gal" = "mg/L") =>
   quantity(value, unit, "hardness as CaCO3");

@@ -1,8 +1,6 @@
 import { describe, expect, test } from "vitest";
 import {
   calendarAgainstDegreeDays,
-  degreeDayAmount,
-  degreeDayModel,
   degreeDaySchedule,
   meetsReboundCondition,
   regulatorInterval,
@@ -10,23 +8,10 @@ import {
   regulatorIntervalsFor,
 } from "../../../src/interval/index.js";
 import { problemsOf } from "../../errors.js";
+import { model, observed, sum } from "./warm-days.js";
 
 // What happens exactly at the end of an interval in degree-days, and the published intervals a second time.
 
-const model = () =>
-  degreeDayModel({ method: "simple average", base: { value: 0, unit: "°C" }, sensor: "air" });
-const sum = (value: number) => degreeDayAmount({ value, unit: "°C d", model: model() });
-/** Ten days of 20 degrees each, from 1 May on. */
-const observed = (days = 10) => ({
-  type: "daily-temperatures",
-  version: 1,
-  start: "2026-05-01",
-  unit: "°C",
-  sensor: "air",
-  source: "depot",
-  min: Array(days).fill(15),
-  max: Array(days).fill(25),
-});
 const row = (id: string) =>
   regulatorIntervals.find((one) => one.id === id) as (typeof regulatorIntervals)[number];
 const bent = () => row("trinexapac-ethyl, bentgrass green, 2009");

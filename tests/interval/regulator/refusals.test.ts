@@ -1,7 +1,5 @@
 import {
   calendarAgainstDegreeDays,
-  degreeDayAmount,
-  degreeDayModel,
   degreeDaySchedule,
   meetsReboundCondition,
   regulatorInterval,
@@ -11,23 +9,10 @@ import {
 } from "../../../src/interval/index.js";
 import { quantity } from "../../../src/quantity/index.js";
 import { describeRefused, type Refused } from "../../refused.js";
+import { model, observed, sum } from "./warm-days.js";
 
 // What is refused of growth regulators by degree-days.
 
-const model = () =>
-  degreeDayModel({ method: "simple average", base: { value: 0, unit: "°C" }, sensor: "air" });
-const sum = (value: number) => degreeDayAmount({ value, unit: "°C d", model: model() });
-/** Ten days of 20 degrees each, from 1 May on. */
-const observed = (days = 10) => ({
-  type: "daily-temperatures",
-  version: 1,
-  start: "2026-05-01",
-  unit: "°C",
-  sensor: "air",
-  source: "depot",
-  min: Array(days).fill(15),
-  max: Array(days).fill(25),
-});
 const schedule = (change: object) => () =>
   degreeDaySchedule({
     model: model(),

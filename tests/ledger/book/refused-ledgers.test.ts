@@ -7,18 +7,11 @@ import {
   standingEntries,
 } from "../../../src/ledger/index.js";
 import { problemsOf } from "../../errors.js";
-import { expectRefusals, type Refusal } from "../../refusals.js";
+import { expectRefusals } from "../../refusals.js";
 
-const put = (change: object) => () =>
+const _put = (change: object) => () =>
   ledger([{ id: "a", date: "2026-04-20" }, { id: "b", date: "2026-05-01", ...change } as LedgerEntry]);
-const at = (place: string): string => `entries[1].${place}`;
-/** A field of an entry, what stands in it, and what the refusal says. */
-const _field = (name: string, value: unknown, code: string, words: RegExp, place = name): Refusal => [
-  put({ [name]: value }),
-  code,
-  at(place),
-  words,
-];
+const _at = (place: string): string => `entries[1].${place}`;
 
 test("a ledger that comes back", () => {
   const season = ledger([{ id: "a", date: "2026-04-20" }]);

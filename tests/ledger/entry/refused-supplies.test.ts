@@ -1,18 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { type LedgerEntry, ledger } from "../../../src/ledger/index.js";
 import { complaints, problemsOf } from "../../errors.js";
-import { expectRefusals, type Refusal } from "../../refusals.js";
+import { expectRefusals } from "../../refusals.js";
 
 const put = (change: object) => () =>
   ledger([{ id: "a", date: "2026-04-20" }, { id: "b", date: "2026-05-01", ...change } as LedgerEntry]);
 const at = (place: string): string => `entries[1].${place}`;
-/** A field of an entry, what stands in it, and what the refusal says. */
-const _field = (name: string, value: unknown, code: string, words: RegExp, place = name): Refusal => [
-  put({ [name]: value }),
-  code,
-  at(place),
-  words,
-];
 
 describe("what an application supplies", () => {
   const supply = (value: number, of: unknown, unit: unknown = "lb/acre") => ({ value, unit, of });

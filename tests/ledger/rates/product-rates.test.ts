@@ -13,10 +13,8 @@ import { type Quantity, quantityOf } from "../../../src/quantity/index.js";
 import { expectRefusals } from "../../refusals.js";
 
 type Rate = Quantity<"mass/area", string>;
-const rate = (value: number, of: string, unit = "lb/acre"): Rate =>
+const _rate = (value: number, of: string, unit = "lb/acre"): Rate =>
   quantityOf(value, unit, of, "rate") as Rate;
-const _rates = (list: Readonly<Record<string, number>>, unit?: string) =>
-  Object.fromEntries(Object.entries(list).map(([of, value]) => [of, rate(value, of, unit)]));
 const values = (found: Readonly<Record<string, Rate>> | undefined) =>
   Object.fromEntries(Object.entries(found ?? {}).map(([of, q]) => [of, Number(q.value.toFixed(6))]));
 

@@ -1,12 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { type ApplicationFacts, checkLimits, limit, runoffPoints } from "../../../src/limits/index.js";
+import { type ApplicationFacts, checkLimits, runoffPoints } from "../../../src/limits/index.js";
 import { complaints } from "../../errors.js";
 import { expectRefusals } from "../../refusals.js";
 
 const source = "label (invented)";
 const ft = (value: number) => ({ value, unit: "ft" });
 const amount = { amount: { value: 1, unit: "lb/1000 ft2", of: "N" }, per: "application", source } as const;
-const _rule = (input: object) => limit({ source, ...input } as never);
 const withFacts = (facts: object) =>
   checkLimits({ proposal: { date: "2026-06-08", facts: facts as ApplicationFacts }, limits: [amount] });
 const withEdge = (edge: object) => withFacts({ edges: [{ from: "water", away: ft(3), ...edge }] });

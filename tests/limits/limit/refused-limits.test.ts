@@ -7,9 +7,8 @@ const source = "label (invented)";
 const ft = (value: number) => ({ value, unit: "ft" });
 const amount = { amount: { value: 1, unit: "lb/1000 ft2", of: "N" }, per: "application", source } as const;
 const rule = (input: object) => limit({ source, ...input } as never);
-const withFacts = (facts: object) =>
+const _withFacts = (facts: object) =>
   checkLimits({ proposal: { date: "2026-06-08", facts: facts as ApplicationFacts }, limits: [amount] });
-const _withEdge = (edge: object) => withFacts({ edges: [{ from: "water", away: ft(3), ...edge }] });
 
 describe("a limit that cannot be read says what it should be", () => {
   test("the whole of it", () => {

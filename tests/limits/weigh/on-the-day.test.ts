@@ -1,24 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { type LedgerEntry, ledger } from "../../../src/ledger/index.js";
-import { checkLimits, floridaLimits, type Limit, type Proposal } from "../../../src/limits/index.js";
+import { floridaLimits, type Limit } from "../../../src/limits/index.js";
+import { lb, n, type On, put, source } from "./put.js";
 
 // What a limit says on the day itself, the day before and the day after; every date counted on a calendar.
 
-const lb = (value: number, of: string) => ({ value, unit: "lb/1000 ft2", of });
-const n = (value: number, slow?: number) => ({
-  supplies: slow === undefined ? [lb(value, "N")] : [lb(value, "N"), lb(slow, "N:slow")],
-});
-const source = "plan of the park (invented)";
-type On = LedgerEntry["date"];
-type Before = readonly (readonly [date: On, more?: Partial<LedgerEntry>])[];
-const put = (rules: Limit | readonly Limit[], date: On, more: Partial<Proposal>, before: Before = []) =>
-  checkLimits({
-    ledger: ledger(
-      before.map(([on, rest], i) => ({ id: `e${i}`, date: on, ...(rest ?? more) }) as LedgerEntry),
-    ),
-    limits: "source" in rules ? [rules] : rules,
-    proposal: { ...more, date },
-  });
 const yearly: Limit = { amount: lb(3, "N"), per: "calendar year", source };
 
 describe("an interval", () => {

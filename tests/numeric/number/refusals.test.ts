@@ -7,7 +7,6 @@ import {
   mean,
   roundTo,
   standardDeviation,
-  statedEstimate,
   wholeUnitsFor,
   wholeUnitsWithin,
 } from "../../../src/numeric/index.js";
@@ -17,12 +16,8 @@ import { problemsOf } from "../../errors.js";
 const told = (call: () => unknown): readonly string[] =>
   problemsOf(call).map(({ code, path, expected, got }) => `${code} | ${path} | ${expected} | ${got}`);
 
-const percent = (value: number) => quantity(value, "%");
+const _percent = (value: number) => quantity(value, "%");
 const gpa = (value: number) => quantity(value, "gal/acre", "spray");
-const _stated = statedEstimate({ value: gpa(20), error: gpa(1), meaning: "limits" });
-const _good = { measured: gpa(20), target: gpa(20), tolerance: percent(5) };
-const _due = 'a quantity, as quantity(3, "lb") makes';
-const _share = 'a share, such as 40 % or 0.4, made by quantity(40, "%") or quantity(0.4, "1")';
 
 type Row = readonly [name: string, call: () => unknown, ...problems: readonly string[]];
 const refused = (rows: readonly Row[]): void => {

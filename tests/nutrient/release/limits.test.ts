@@ -4,7 +4,6 @@ import {
   activityIndex,
   controlledReleaseTest,
   isobutylideneDiurea,
-  quickRelease,
   releasedNitrogen,
   releasedShares,
   releaseModel,
@@ -12,28 +11,13 @@ import {
 } from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
 import { problemsOf } from "../../errors.js";
+import { job, released, right } from "./coating.js";
 
 // What happens exactly at a limit of the release of nitrogen.
 
-const right = {
-  name: "a coating",
-  placement: "either",
-  curve: { kind: "first order", ratePerDay: { low: 0.01, high: 0.02 } },
-  temperature: { kind: "none" },
-  assumptions: [],
-  source: "a bulletin",
-} as const;
 const model = (change: object) => () => releaseModel({ ...right, ...change } as never);
 const curve = (input: unknown) => model({ curve: input });
 const warmth = (input: unknown) => model({ temperature: input });
-const job = {
-  applied: "2026-05-01",
-  days: 3,
-  placement: "surface or thatch",
-  temperature: { mean: quantity(20, "°C") },
-  portions: [{ name: "quick", nitrogen: quantity(1, "lb/1000 ft2", "N"), model: quickRelease }],
-} as const;
-const released = (change: object) => () => releasedNitrogen({ ...job, ...change } as never);
 const mm = (low: number, high: number) => () =>
   isobutylideneDiurea({ particleSize: { low: quantity(low, "mm"), high: quantity(high, "mm") } });
 const percent = (value: number) => quantity(value, "% w/w", "other:WIN/N");

@@ -5,7 +5,6 @@ import {
   firstOrderRate,
   isobutylideneDiurea,
   methyleneUrea,
-  quickRelease,
   releaseByWeek,
   releasedNitrogen,
   releasedShares,
@@ -15,25 +14,10 @@ import {
 } from "../../../src/nutrient/index.js";
 import { quantity } from "../../../src/quantity/index.js";
 import { describeRefused, type Refused } from "../../refused.js";
+import { job, released, right } from "./coating.js";
 
 // What is refused where a model of release is used, and of what a label says of a material.
 
-const right = {
-  name: "a coating",
-  placement: "either",
-  curve: { kind: "first order", ratePerDay: { low: 0.01, high: 0.02 } },
-  temperature: { kind: "none" },
-  assumptions: [],
-  source: "a bulletin",
-} as const;
-const job = {
-  applied: "2026-05-01",
-  days: 3,
-  placement: "surface or thatch",
-  temperature: { mean: quantity(20, "°C") },
-  portions: [{ name: "quick", nitrogen: quantity(1, "lb/1000 ft2", "N"), model: quickRelease }],
-} as const;
-const released = (change: object) => () => releasedNitrogen({ ...job, ...change } as never);
 const portion = (change: object) => released({ portions: [{ ...job.portions[0], ...change }] });
 const weeks =
   (change: object, cumulative: object = {}) =>

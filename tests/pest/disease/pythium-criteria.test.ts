@@ -1,21 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { Instant } from "../../../src/calendar/index.js";
-import { dailySeries, hourlyWeather, pythiumCriteria, pythiumOutlook, quantity } from "../../../src/index.js";
+import { pythiumCriteria, pythiumOutlook } from "../../../src/index.js";
 import { expectRefusals } from "../../refusals.js";
-
-const percent = (value: number) => quantity(value, "%");
-const _celsius = (value: number) => quantity(value, "°C");
-const _daily = (values: readonly (number | null)[], unit: string) =>
-  dailySeries({ start: "2026-06-01", unit, what: "weather", source: "station", values });
-const many = (length: number, value: number) => Array.from({ length }, () => value);
-const hourly = (length: number, more: object = {}) =>
-  hourlyWeather({
-    start: "2026-07-14T12:00-05:00" as Instant,
-    source: "station, observed",
-    temperature: { unit: "°C", values: many(length, 23) },
-    humidity: { unit: "%", values: many(length, 70) },
-    ...more,
-  });
+import { hourly, many, percent } from "./made-weather.js";
 
 describe("criteria for Pythium blight", () => {
   const own = {

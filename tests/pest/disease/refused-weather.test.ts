@@ -4,29 +4,13 @@ import {
   brownPatchIndex,
   brownPatchOutlook,
   brownPatchSpells,
-  dailySeries,
   dollarSpotOutlook,
   dollarSpotProbability,
-  hourlyWeather,
   pythiumOutlook,
-  quantity,
 } from "../../../src/index.js";
 import { complaints } from "../../errors.js";
 import { expectRefusals } from "../../refusals.js";
-
-const percent = (value: number) => quantity(value, "%");
-const celsius = (value: number) => quantity(value, "°C");
-const daily = (values: readonly (number | null)[], unit: string) =>
-  dailySeries({ start: "2026-06-01", unit, what: "weather", source: "station", values });
-const many = (length: number, value: number) => Array.from({ length }, () => value);
-const hourly = (length: number, more: object = {}) =>
-  hourlyWeather({
-    start: "2026-07-14T12:00-05:00" as Instant,
-    source: "station, observed",
-    temperature: { unit: "°C", values: many(length, 23) },
-    humidity: { unit: "%", values: many(length, 70) },
-    ...more,
-  });
+import { celsius, daily, hourly, many, percent } from "./made-weather.js";
 
 describe("a single day", () => {
   test("of brown patch", () => {

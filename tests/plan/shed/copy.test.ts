@@ -1,38 +1,9 @@
 // The copy for the shed: what stops the work, the record, what comes afterward, each just at its limit and just beyond.
 import { describe, expect, test } from "vitest";
-import type { Job, WorkOrder } from "../../../src/plan/index.js";
+import type { WorkOrder } from "../../../src/plan/index.js";
 import { shedSheet } from "../../../src/plan/shed/shed-sheet.js";
-import { smallJob, soundOrder } from "../helpers.js";
-
-const product = (value: number, unit: string) => ({ value, unit, of: "product" });
-const lawn = (ft2: number): Job["site"] => ({
-  name: "Lawn",
-  parts: [{ shape: "measured", area: { value: ft2, unit: "ft2" } }],
-});
-const liquid = (more: object = {}) =>
-  ({ id: "wetter", form: "liquid", formulation: "surfactant", ...more }) as Job["products"][number];
-const sprayJob = (
-  ft2: number,
-  products: Job["products"],
-  rates: readonly object[],
-  more: object = {},
-): Job => ({
-  ...smallJob({
-    site: lawn(ft2),
-    products,
-    sprayer: {
-      tank: { value: 10, unit: "gal" },
-      applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
-      ...more,
-    },
-  }),
-  treatments: rates.map((rate, i) => ({
-    id: `s${i}`,
-    method: "spray" as const,
-    mix: products.map(({ id }) => ({ product: id, rate: rate as never })),
-  })),
-});
-const oz3 = product(3, "fl oz/1000 ft2");
+import { soundOrder } from "../helpers.js";
+import { liquid, oz3, sprayJob } from "./short-jobs.js";
 
 describe("the copy for the shed", () => {
   const order = soundOrder(sprayJob(20_000, [liquid()], [oz3]));

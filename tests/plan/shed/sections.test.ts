@@ -4,36 +4,7 @@ import type { Job, WorkOrder } from "../../../src/plan/index.js";
 import { spraySection } from "../../../src/plan/shed/spray-section.js";
 import { storeSection } from "../../../src/plan/shed/store-section.js";
 import { smallJob, soundOrder } from "../helpers.js";
-
-const product = (value: number, unit: string) => ({ value, unit, of: "product" });
-const lawn = (ft2: number): Job["site"] => ({
-  name: "Lawn",
-  parts: [{ shape: "measured", area: { value: ft2, unit: "ft2" } }],
-});
-const liquid = (more: object = {}) =>
-  ({ id: "wetter", form: "liquid", formulation: "surfactant", ...more }) as Job["products"][number];
-const sprayJob = (
-  ft2: number,
-  products: Job["products"],
-  rates: readonly object[],
-  more: object = {},
-): Job => ({
-  ...smallJob({
-    site: lawn(ft2),
-    products,
-    sprayer: {
-      tank: { value: 10, unit: "gal" },
-      applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
-      ...more,
-    },
-  }),
-  treatments: rates.map((rate, i) => ({
-    id: `s${i}`,
-    method: "spray" as const,
-    mix: products.map(({ id }) => ({ product: id, rate: rate as never })),
-  })),
-});
-const oz3 = product(3, "fl oz/1000 ft2");
+import { liquid, oz3, product, sprayJob } from "./short-jobs.js";
 
 /** Heads and cells of the loads of an order. */
 const tables = (order: WorkOrder) =>

@@ -2,12 +2,6 @@ import { describe, expect, test } from "vitest";
 import { checks, fail, toldAt, toldBy } from "../../../src/quantity/index.js";
 import { problemsOf } from "../../errors.js";
 
-const _told = (call: () => unknown): readonly string[] =>
-  problemsOf(call).map(
-    ({ code, path, expected, got, suggestion }) =>
-      `${code} | ${path} | ${expected} | ${got}${suggestion === undefined ? "" : ` => ${suggestion}`}`,
-  );
-
 describe("problems of others, told of the place here", () => {
   const path = (call: () => unknown): string => problemsOf(call)[0]?.path ?? "";
   const at = (where: string) => () => fail("range", where, 3, "more");

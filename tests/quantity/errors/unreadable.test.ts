@@ -1,12 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { unreadable } from "../../../src/quantity/index.js";
-import { problemsOf } from "../../errors.js";
-
-const _told = (call: () => unknown): readonly string[] =>
-  problemsOf(call).map(
-    ({ code, path, expected, got, suggestion }) =>
-      `${code} | ${path} | ${expected} | ${got}${suggestion === undefined ? "" : ` => ${suggestion}`}`,
-  );
 
 describe("what is not plain data", () => {
   const plain = "plain data, as JSON.parse gives it";

@@ -2,9 +2,6 @@ import { describe, expect, test } from "vitest";
 import { parseRange } from "../../../src/quantity/index.js";
 import { problemsOf } from "../../errors.js";
 
-const _unit = "a unit, such as lb/1000 ft2";
-const _substance = (after: string): string => `a substance after ${after}, such as N, P2O5, product or water`;
-
 describe("ranges", () => {
   test.each([
     ["1.5-2 pt/acre", "1.5 pt/acre", "2 pt/acre"],

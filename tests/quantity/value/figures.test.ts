@@ -18,8 +18,6 @@ import { problemsOf } from "../../errors.js";
 /** A plain-JavaScript caller has no compiler. */
 // biome-ignore lint/suspicious/noExplicitAny: that is the point
 const js = quantity as any;
-const _lb = quantity(3, "lb");
-const _unit = "a unit, such as lb/acre (suggestUnit names the nearest)";
 
 describe("figures by hand", () => {
   test("a depth keeps the system of its unit, and its time", () => {
