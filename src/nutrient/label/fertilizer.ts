@@ -10,6 +10,7 @@ import {
   isSubstance,
   likeQuantity,
   type Quantity,
+  RatewrightError,
 } from "../../quantity/index.js";
 import { type Analysis, analysis, type Nutrient, percentOf } from "./analysis.js";
 import { expectPath, expectShortText } from "./expect-source.js";
@@ -105,16 +106,7 @@ export const fertilizer = <
     name: () => (name === undefined ? {} : { name: expectShortText(name, `${path}.name`, "a name") }),
     form: () => (input.form === undefined ? "dry" : expectOneOf(input.form, forms, `${path}.form`)),
     analysis: () => readAnalysis(input, path),
-    slow: () =>
-      slowNitrogen === undefined
-        ? undefined
-        : ownQuantity(
-            expectQuantity(
-              slowNitrogen,
-              { dimension: "mass/mass", of: "N:slow/product", bound: "non-negative" },
-              `${path}.slowNitrogen`,
-            ),
-          ),
+    slow: () => (slowNitrogen === undefined ? undefined : slowOf(slowNitrogen, `${path}.slowNitrogen`)),
     density: () =>
       density === undefined
         ? {}
@@ -183,6 +175,20 @@ const refusePerVolume = (input: unknown, path: string): void => {
 
 const ownQuantity = <D extends string, S extends string>(q: Quantity<D, S>): Quantity<D, S> =>
   likeQuantity(q, q.value);
+
+/** A share of the nitrogen would be taken for one of the product: what is neither says which is meant. */
+const slowOf = (given: unknown, path: string): Quantity<"mass/mass", "N:slow/product"> => {
+  try {
+    const kind = { dimension: "mass/mass", of: "N:slow/product", bound: "non-negative" } as const;
+    return ownQuantity(expectQuantity(given, kind, path));
+  } catch (error) {
+    if (error instanceof RatewrightError && error.code.endsWith("/mismatch"))
+      return fail(error.code, path, given, slowText);
+    throw error;
+  }
+};
+const slowText =
+  'slow-release nitrogen in percent of the product, as labels print it: where half of 24 % N is slow, quantity(12, "% w/w", "N:slow/product")';
 
 const readId = <Id extends string>(id: Id, path: string): Id =>
   typeof id === "string" && id.length <= longestId && isSubstance(`product:${id}`)

@@ -80,7 +80,8 @@ const sound = (problem: Problem): Problem => {
   const { code, path, got, expected, suggestion, choices, params } = Object(problem) as Problem;
   return {
     code: codeOf(code, got),
-    path: part(path),
+    // Whoever gives "" as the path wants the fields by their own names: a form has them so.
+    path: part(typeof path === "string" && path.startsWith(".") ? path.slice(1) : path),
     got: part(got),
     expected: part(expected),
     ...(suggestion === undefined ? {} : { suggestion: part(suggestion) }),

@@ -1,6 +1,6 @@
 import { fail, isQuantityLike, type Problem, RatewrightError, shown } from "./errors.js";
 import { expectRecord, isRecord } from "./expect.js";
-import { nearName } from "./near-name.js";
+import { nearName, nearWord } from "./near-name.js";
 
 /** A name as it is, and anything else as it is shown: a list of names may come from anywhere. */
 const word = (name: unknown): string => (typeof name === "string" ? name : shown(name));
@@ -45,7 +45,7 @@ export const expectFields = <const F extends string>(
   const record = isRecord(input) ? input : expectRecord(input, path, expected ?? `a record with ${few()}`);
   // A quantity where a record is due is one mistake, not one for each of its fields.
   if (isQuantityLike(input) && !names.includes("unit")) {
-    fail("type", path || "input", input, `a record with ${few()}: write { ${word(names[0])}: ... }`);
+    fail("type", path || word(names[0]), input, `a record with ${few()}: write { ${word(names[0])}: ... }`);
   }
   // Nearly every record is sound: nothing is put into words before one is not.
   let sound = true;
@@ -138,8 +138,10 @@ export const expectOneOf = <const T extends string>(input: unknown, words: reado
 
 const noneOf = (input: unknown, words: unknown, path: string): never => {
   expectWords(words, "words");
+  const names = listed(words).filter((one): one is string => typeof one === "string");
   const choices = listed(words).map(shown).join(", ");
-  return fail("type", path, input, `one of ${choices}`);
+  const near = typeof input === "string" ? nearWord(input, names) : undefined;
+  return fail("type", path, input, `one of ${choices}`, near === undefined ? {} : { suggestion: near });
 };
 
 /**

@@ -51,7 +51,35 @@ const sameThing: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
   ["offsets", "widths"],
   ["calcium", "Ca"],
   ["magnesium", "Mg"],
+  ["length", "course distance"],
+  ["margin", "aim"],
+  ["markup", "aim"],
+  ["nutrients", "perVolume"],
+  ["bufferph", "acidity"],
 ]);
+
+/**
+ * The known word that another most likely means: spelled nearly so, or another form of it, such as `"spreading"` for
+ * `"spread"`. Where two would do, it is neither.
+ */
+export const nearWord = (written: string, known: readonly string[]): string | undefined => {
+  if (written.length > 64) return undefined;
+  const [text, long] = [written.trim().toLowerCase(), 4];
+  const forms = known.filter((word) => {
+    const plain = word.toLowerCase();
+    return (
+      plain === text ||
+      (plain.length >= long && text.startsWith(plain)) ||
+      (text.length >= long && plain.startsWith(text))
+    );
+  });
+  if (forms.length > 0) return forms.length === 1 ? forms[0] : undefined;
+  const far = (word: string): number => leftOf(word.toLowerCase(), text) + leftOf(text, word.toLowerCase());
+  const near = known.filter((word) => Math.min(word.length, text.length) >= long && isNear(word, text));
+  const least = Math.min(...near.map(far));
+  const nearest = near.filter((word) => far(word) === least);
+  return nearest.length === 1 ? nearest[0] : undefined;
+};
 
 /** How many letters of a word are left when those of another are taken away. */
 const leftOf = (word: string, other: string): number => {

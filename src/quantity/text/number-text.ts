@@ -49,7 +49,23 @@ const readRun = (run: string, end: number, decimal: DecimalSign): ScannedNumber 
     const full = groups.slice(1).every((digits) => digits.length === 3) ? groups.join("") : undefined;
     return bad(end, run, `a number with one "${decimal}"`, full === undefined ? {} : { suggestion: full });
   }
-  return bad(end, run, `a number with "${decimal}" before its decimals and groups of three`);
+  // 12.400,5 is sound with the other sign
+  const turned = decimal === "." ? "," : ".";
+  const other = readsWith(run, turned) ? `; the option decimal: "${turned}" takes the other sign` : "";
+  return bad(end, run, `a number with "${decimal}" before its decimals and groups of three${other}`);
+};
+
+/** Whether digits are a number where the other sign stands before the decimals. */
+const readsWith = (run: string, decimal: DecimalSign): boolean => {
+  const group = decimal === "." ? "," : ".";
+  const [whole = "", part, ...more] = run.split(decimal);
+  const [first = "", ...groups] = whole.split(group);
+  return (
+    more.length === 0 &&
+    part?.includes(group) !== true &&
+    /^[1-9]\d{0,2}$/.test(first) &&
+    groups.every((digits) => digits.length === 3)
+  );
 };
 
 /** `11/2` with the space that may have been left out: `1 1/2`. */

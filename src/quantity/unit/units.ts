@@ -113,7 +113,14 @@ const read = (unit: string): UnitParts | undefined => {
 /** Takes a unit text apart, or throws `unit/unknown`. */
 export const knownUnit = (unit: string, path: string): UnitParts =>
   unitParts(unit) ??
-  fail("unit/unknown", path, unit, "a unit, such as lb/acre (suggestUnit names the nearest)");
+  fail(
+    "unit/unknown",
+    path,
+    unit,
+    unit === "ppm"
+      ? "ppm w/w, ppm v/v or mg/L: ppm alone does not say of what"
+      : "a unit, such as lb/acre (suggestUnit names the nearest)",
+  );
 
 /** The last ratio: a list is converted from one unit to one other, and two comparisons spare two look-ups. */
 let last: Ratio | undefined;

@@ -84,5 +84,5 @@ export const knownSubstance = (of: string, path: string): string =>
         "substance/unknown",
         path,
         of,
-        "a substance, such as N or product (suggestSubstance names the nearest)",
+        "a substance, such as N or product, or other:sand for one of your own (suggestSubstance names the nearest)",
       );

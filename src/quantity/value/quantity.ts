@@ -261,7 +261,7 @@ export const quantityOf = <D extends string = string, S extends string = string>
   value: number,
   unit: string,
   of: string,
-  path: string,
+  path = "quantity",
 ): Quantity<NoInfer<D>, NoInfer<S>> => {
   finite(value, path);
   const { dimension } = knownUnit(unit, path);

@@ -118,6 +118,13 @@ export const areaOfShape = (shape: SiteShape): Area => readShape(shape).area;
 export const readShape = (input: unknown): ReadShape => {
   const record = expectRecord(input, "shape", "a record that names its shape");
   const kind = shapeOf(record.shape);
+  if (kind === "triangle" && ["a", "b", "c", "sides"].some((side) => record[side] !== undefined))
+    return fail(
+      "type",
+      "shape",
+      kind,
+      'a triangle by base and height; by its sides a, b and c it is shape: "triangle from sides"',
+    );
   const one = shapes[kind];
   const problems = checks();
   problems.run(() => expectFields(record, [...one.fields, ...described], ""));

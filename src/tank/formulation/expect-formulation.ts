@@ -1,13 +1,41 @@
 import { fail } from "../../quantity/index.js";
 import { type Formulation, isFormulation } from "./formulation.js";
+import { formulationOf } from "./formulation-of.js";
 
-/** Takes an argument as a kind of formulation, or throws with its path. */
-export const expectFormulation = (input: unknown, path: string): Formulation =>
-  isFormulation(input)
-    ? input
-    : fail(
-        "type",
-        path,
-        input,
-        "a kind of formulation, such as WP, SC or surfactant; formulationOf reads codes",
-      );
+/** What the trade says for a kind. */
+const words: ReadonlyMap<string, Formulation> = /* @__PURE__ */ new Map<string, Formulation>([
+  ["wetting agent", "surfactant"],
+  ["wetter", "surfactant"],
+  ["spreader", "surfactant"],
+  ["nonionic surfactant", "surfactant"],
+  ["antifoam", "defoamer"],
+  ["crop oil concentrate", "oil adjuvant"],
+  ["flowable", "SC"],
+  ["dry flowable", "WG"],
+  ["wettable powder", "WP"],
+  ["emulsifiable concentrate", "EC"],
+]);
+
+/** The kind that a code or a word most likely means. */
+const meant = (text: string): Formulation | undefined => {
+  const known = words.get(text.trim().toLowerCase());
+  if (known !== undefined) return known;
+  try {
+    return formulationOf(text);
+  } catch {
+    return undefined;
+  }
+};
+
+/** Takes an argument as a kind of formulation, or throws with its path and with the kind that a code stands for. */
+export const expectFormulation = (input: unknown, path: string): Formulation => {
+  if (isFormulation(input)) return input;
+  const near = typeof input === "string" && input.length <= 64 ? meant(input) : undefined;
+  return fail(
+    "type",
+    path,
+    input,
+    "a kind of formulation, such as WP, SC or surfactant; formulationOf reads codes",
+    near === undefined ? {} : { suggestion: near },
+  );
+};

@@ -9,7 +9,7 @@ import {
   inUnit,
   outOfRange,
 } from "../../quantity/index.js";
-import { type Formulation, isFormulation } from "../formulation/formulation.js";
+import { expectFormulation } from "../formulation/expect-formulation.js";
 import { eachOf, expectSameProduct, newIdOf, textOf } from "../inputs.js";
 import type { MixAmount, MixProduct } from "./mix-product.js";
 import { type MixIngredient, mixIngredients } from "./mix-rules.js";
@@ -42,16 +42,6 @@ const stated = <T extends object>(found: T): { readonly [K in keyof T]?: Exclude
 /** What a field says, read; nothing where it says nothing. */
 const optional = <T>(input: unknown, read: (input: unknown) => T): T | undefined =>
   input === undefined ? undefined : read(input);
-
-const formulationIn = (input: unknown, path: string): Formulation =>
-  isFormulation(input)
-    ? input
-    : fail(
-        "type",
-        path,
-        input,
-        "a kind of formulation, such as WP, SC or surfactant; formulationOf reads codes",
-      );
 
 /** A mass or a volume that goes in, of this product and no other: a quantity of its own. */
 const amountOf = (input: unknown, id: unknown, path: string): MixAmount => {
@@ -96,7 +86,7 @@ const productOf = (input: unknown, at: string, seen: Set<string>, all: ReadonlyS
   } = allOf({
     known: () => expectFields(product, mixProductFields, at),
     id: () => newIdOf(product.id, `${at}.id`, seen),
-    formulation: () => formulationIn(product.formulation, `${at}.formulation`),
+    formulation: () => expectFormulation(product.formulation, `${at}.formulation`),
     name: () => optional(product.name, (text) => textOf(text, `${at}.name`, "a text")),
     amount: () => optional(product.amount, (amount) => amountOf(amount, product.id, `${at}.amount`)),
     addBefore: () => idsOf("addBefore"),

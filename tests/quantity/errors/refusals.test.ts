@@ -110,7 +110,7 @@ describe("readers at the door", () => {
     [
       "a quantity for a record without a path",
       () => expectFields(lb, ["rate"], ""),
-      "type | input | a record with rate: write { rate: ... } | 3 lb of N",
+      "type | rate | a record with rate: write { rate: ... } | 3 lb of N",
     ],
     [
       "a misspelt field",

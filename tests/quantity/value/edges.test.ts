@@ -171,7 +171,8 @@ describe("what is expected", () => {
 
 describe("makers", () => {
   test("a substance that is no text", () => {
-    const substance = "a substance, such as N or product (suggestSubstance names the nearest)";
+    const substance =
+      "a substance, such as N or product, or other:sand for one of your own (suggestSubstance names the nearest)";
     expect(told(() => quantityOf(1, "lb", 5 as never, "rate"))).toEqual([
       `substance/unknown | rate | ${substance} | 5`,
     ]);

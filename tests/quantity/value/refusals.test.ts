@@ -9,7 +9,8 @@ const lb = quantity(3, "lb");
 const due = 'a quantity, as quantity(3, "lb") makes';
 const finite = "a finite number";
 const unit = "a unit, such as lb/acre (suggestUnit names the nearest)";
-const substance = "a substance, such as N or product (suggestSubstance names the nearest)";
+const substance =
+  "a substance, such as N or product, or other:sand for one of your own (suggestSubstance names the nearest)";
 const told = (call: () => unknown): readonly string[] =>
   problemsOf(call).map(({ code, path, expected, got }) => `${code} | ${path} | ${expected} | ${got}`);
 type Row = readonly [name: string, call: () => unknown, problem: string];

@@ -332,7 +332,7 @@ const rows: readonly Refusal[] = [
       "range aboveRated: more than zero [0 %]",
       "range belowRated: 100 % or less [101 %]",
       "range ofMean: 100 % or less [101 %]",
-      'type divisor: one of "n", "n-1" ["N"]',
+      'type divisor: one of "n", "n-1" ["N"] n?',
     ],
   ],
   [

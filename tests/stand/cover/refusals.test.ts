@@ -413,7 +413,7 @@ const rows: readonly Refusal[] = [
     coverOverTime,
     [{ ...base, growth: { season: "warm", gaps: "skip", constants: "K", aboveOptimum: "rising" } }],
     [
-      'type growth.season: one of "cool-season", "warm-season" ["warm"]',
+      'type growth.season: one of "cool-season", "warm-season" ["warm"] warm-season?',
       'type growth.gaps: one of "refuse", "next source" ["skip"]',
       'type growth.constants: one of "°C", "°F" ["K"]',
       'type growth.aboveOptimum: one of "held", "falling" ["rising"]',

@@ -42,7 +42,7 @@ const rows: readonly Refusal[] = [
     "a grid as a quantity",
     plantsPerArea,
     [spacing],
-    ["type input: a record with pattern, spacing, rowSpacing: write { pattern: ... } [12 in]"],
+    ["type pattern: a record with pattern, spacing, rowSpacing: write { pattern: ... } [12 in]"],
   ],
   [
     "another pattern",
