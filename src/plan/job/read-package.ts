@@ -6,6 +6,7 @@ import {
   outOfRange,
   type Quantity,
   quantityOf,
+  RatewrightError,
   toldBy,
 } from "../../quantity/index.js";
 import { type Formulation, formulationOf } from "../../tank/index.js";
@@ -20,7 +21,27 @@ export const formulated = (input: JobProduct["formulation"], path: string): Form
     ? toldBy({ code: `${path}.code`, "options.scheme": `${path}.scheme` }, () =>
         formulationOf(input.code, { scheme: input.scheme }),
       )
-    : toldBy({ code: path }, () => formulationOf(input as string));
+    : toldBy({ code: path }, () => byCode(input as string));
+
+/** A code of several meanings has its list beside it. */
+const byCode = (code: string): Formulation => {
+  try {
+    return formulationOf(code);
+  } catch (error) {
+    const choices = error instanceof RatewrightError ? error.problems[0]?.choices : undefined;
+    if (choices === undefined) throw error;
+    const written = `{ "code": ${JSON.stringify(code)}, "scheme": "international" }`;
+    return fail(
+      "type",
+      "code",
+      code,
+      `a code with one meaning, or the list that the label follows: ${written}`,
+      {
+        choices,
+      },
+    );
+  }
+};
 
 /** What one packet holds; a size of what is in no packet is a slip. */
 export const packetOf = (product: JobProduct, formulation: Formulation | undefined, path: string): Held => {

@@ -1,24 +1,11 @@
 import { fail } from "../../quantity/index.js";
 import { type Formulation, isFormulation } from "./formulation.js";
 import { formulationOf } from "./formulation-of.js";
-
-/** What the trade says for a kind. */
-const words: ReadonlyMap<string, Formulation> = /* @__PURE__ */ new Map<string, Formulation>([
-  ["wetting agent", "surfactant"],
-  ["wetter", "surfactant"],
-  ["spreader", "surfactant"],
-  ["nonionic surfactant", "surfactant"],
-  ["antifoam", "defoamer"],
-  ["crop oil concentrate", "oil adjuvant"],
-  ["flowable", "SC"],
-  ["dry flowable", "WG"],
-  ["wettable powder", "WP"],
-  ["emulsifiable concentrate", "EC"],
-]);
+import { kindByWord } from "./trade-words.js";
 
 /** The kind that a code or a word most likely means. */
 const meant = (text: string): Formulation | undefined => {
-  const known = words.get(text.trim().toLowerCase());
+  const known = kindByWord(text);
   if (known !== undefined) return known;
   try {
     return formulationOf(text);

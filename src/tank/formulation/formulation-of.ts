@@ -3,6 +3,7 @@ import { type CodeReading, codeReadings } from "./code-readings.js";
 import { type Formulation, formulations, isFormulation } from "./formulation.js";
 import { internationalCodes } from "./international-codes.js";
 import { labelAbbreviations } from "./label-abbreviations.js";
+import { kindByWord } from "./trade-words.js";
 
 /** Which list of codes a label follows. */
 export type CodeScheme = "international" | keyof typeof codeReadings;
@@ -98,6 +99,7 @@ export const formulationOf = (code: string, options: { readonly scheme?: CodeSch
   if (text.length > 2 && isFormulation(text)) return text;
   const key = text.toUpperCase();
   const { scheme } = expectFields(options, ["scheme"], "options");
+  const word = kindByWord(text.slice(0, 64));
   const unknown = (): never =>
     fail(
       "type",
@@ -106,6 +108,7 @@ export const formulationOf = (code: string, options: { readonly scheme?: CodeSch
       `a formulation code, such as WP, WG, SC, EC or SL${/^\d/.test(key) ? "; jugCode reads one with a number, such as 75WDG" : ""}`,
       {
         ...(meanings[key] === undefined ? {} : { choices: meanings[key] }),
+        ...(word === undefined ? {} : { suggestion: word }),
       },
     );
   if (scheme === "international") return settle(key, internationalReading(key) ?? unknown());
@@ -118,18 +121,22 @@ export const formulationOf = (code: string, options: { readonly scheme?: CodeSch
   }
   const choices = meanings[key];
   if (choices !== undefined) {
-    return fail("type", "code", code, "a code with one meaning, or the scheme that the label follows", {
+    return fail("type", "code", code, `a code with one meaning, ${byScheme(code)}`, {
       choices,
     });
   }
   const [abroad, home] = [internationalReading(key), listed("US label", key)];
   if (abroad !== undefined && home !== undefined && abroad !== home) {
-    return fail("type", "code", code, "the scheme that the label follows", {
+    return fail("type", "code", code, `a code that all lists read alike, ${byScheme(code)}`, {
       choices: [`international: ${shown(abroad)}`, `US label: ${shown(home)}`],
     });
   }
   return settle(key, abroad ?? home ?? unknown());
 };
+
+/** How a code of several meanings is read. */
+const byScheme = (code: string): string =>
+  `or the list that the label follows: formulationOf(${shown(code)}, { scheme: "international" })`;
 
 /** What one list says that a code means. */
 export interface CodeMeaning {

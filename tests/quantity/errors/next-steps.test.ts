@@ -1,11 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { fertilizer, liquidFertilizer, remainingNitrogen } from "../../../src/nutrient/index.js";
+import { tryWorkOrder } from "../../../src/plan/index.js";
 import { visitPrice } from "../../../src/price/index.js";
 import { expectOneOf, money, quantity, quantityOf, readQuantity } from "../../../src/quantity/index.js";
 import { siteArea } from "../../../src/site/index.js";
 import { limeRequirement } from "../../../src/soil/index.js";
 import { calibrationByRefill } from "../../../src/spray/index.js";
-import { loadingOrder } from "../../../src/tank/index.js";
+import { formulationOf, loadingOrder } from "../../../src/tank/index.js";
 import { problemsOf } from "../../errors.js";
 
 // What somebody writes at the first try, and whether what he is told leads him to the second.
@@ -122,5 +123,21 @@ describe("the place", () => {
 
   test("a quantity that is made without a path has one", () => {
     expect(told(() => quantityOf(1, "bucket", "N"))).toEqual([["quantity", undefined]]);
+  });
+});
+
+describe("a code of several meanings", () => {
+  test("is told with the written form that has one", () => {
+    expect(said(() => formulationOf("WG"))).toContain('formulationOf("WG", { scheme: "international" })');
+    expect(formulationOf("WG", { scheme: "international" })).toBe("WG");
+    const product = (formulation: unknown) =>
+      tryWorkOrder({ products: [{ id: "a", form: "dry", formulation }] }).problems?.filter(({ path }) =>
+        path.startsWith("products[0].formulation"),
+      );
+    const [first] = product("WG") ?? [];
+    expect(first?.expected).toContain('{ "code": "WG", "scheme": "international" }');
+    expect(first?.choices?.length).toBe(2);
+    expect(product({ code: "WG", scheme: "international" })).toEqual([]);
+    expect(product("wetting agent")?.[0]?.suggestion).toBe("surfactant");
   });
 });

@@ -128,7 +128,9 @@ const rows: readonly Refusal[] = [
     "what was caught is nothing",
     spreadPattern,
     [{ ...input, of: "x y" }],
-    ['substance/unknown of: a substance, such as N or product, or other:sand for one of your own (suggestSubstance names the nearest) ["x y"]'],
+    [
+      'substance/unknown of: a substance, such as N or product, or other:sand for one of your own (suggestSubstance names the nearest) ["x y"]',
+    ],
   ],
   [
     "no passes, no pan",

@@ -145,7 +145,9 @@ describe("letters with several meanings", () => {
   test.each(Object.entries(choices))("%s is refused with what each list says of it", (code, wanted) => {
     const [problem] = problemsOf(() => formulationOf(code));
     expect([problem?.code, problem?.path]).toEqual(["type", "code"]);
-    expect(problem?.expected).toBe("a code with one meaning, or the scheme that the label follows");
+    expect(problem?.expected).toBe(
+      `a code with one meaning, or the list that the label follows: formulationOf(${JSON.stringify(code)}, { scheme: "international" })`,
+    );
     expect(problem?.choices).toHaveLength(wanted.length);
     wanted.forEach((words, n) => {
       expect(problem?.choices?.[n]?.endsWith(words), `${problem?.choices?.[n]}`).toBe(true);
