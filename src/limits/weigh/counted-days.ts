@@ -33,6 +33,8 @@ export interface Counted {
   readonly from: CivilDate;
   readonly days: DayAmounts;
   readonly notCounted: readonly string[];
+  /** The days of what was not counted. */
+  readonly notCountedOn: readonly CivilDate[];
   /** Days on which it did go down, in an amount that is not known. */
   readonly unknownOn: readonly CivilDate[];
 }
@@ -144,6 +146,7 @@ const countedBy = (one: Tally, days: readonly CivilDate[], inOrder: readonly num
       amounts: counted.map((at) => one.amounts[at] as number),
     },
     notCounted: inOrder.flatMap((at) => one.notCounted[at] ?? []),
+    notCountedOn: inOrder.filter((at) => one.notCounted[at]).map((at) => days[at] as CivilDate),
     unknownOn: inOrder.filter((at) => one.unknown[at]).map((at) => days[at] as CivilDate),
   };
 };

@@ -100,18 +100,21 @@ const intervalTest: TestOf<"interval"> = (limit, proposed) => {
   const judge = judged(date);
   const mine = isOf(row, of);
   if (mine === false) return judge(of, states, `no ${of}`, false);
-  const { days, notCounted } = dayAmounts(limit, proposed);
-  const [before, after] = [addDays(date, -atLeastDays), addDays(date, atLeastDays)];
-  const near = days.dates.filter((day) => day > before && day < after);
-  if (mine === undefined || (near.length === 0 && notCounted.length > 0)) return notKnown(of, states);
+  const { days, notCountedOn } = dayAmounts(limit, proposed);
+  /** The days that lie too near to another, before it and after. */
+  const nearTo = (there: CivilDate, list: readonly CivilDate[]): readonly CivilDate[] => {
+    const [before, after] = [addDays(there, -atLeastDays), addDays(there, atLeastDays)];
+    return list.filter((day) => day > before && day < after);
+  };
+  const near = nearTo(date, days.dates);
+  if (mine === undefined || (near.length === 0 && nearTo(date, notCountedOn).length > 0))
+    return notKnown(of, states);
   if (near.length === 0) return judge(of, states, "none within that time", false);
   // On and on, until no application lies too near on either side.
   let free = date;
-  for (const day of days.dates) {
-    if (day > addDays(free, -atLeastDays) && day < addDays(free, atLeastDays))
-      free = addDays(day, atLeastDays);
-  }
-  return judge(of, states, `applied on ${near.join(", ")}`, true, free);
+  for (const day of days.dates) if (nearTo(free, [day]).length > 0) free = addDays(day, atLeastDays);
+  const told = nearTo(free, notCountedOn).length === 0 ? free : undefined;
+  return judge(of, states, `applied on ${near.join(", ")}`, true, told);
 };
 
 const blackoutTest: TestOf<"blackout dates"> = (limit, { date, row }) => {

@@ -5,6 +5,7 @@ import {
   expectFields,
   expectOneOf,
   expectQuantity,
+  type Finding,
   fail,
   frozen,
   isSubstance,
@@ -38,6 +39,8 @@ export interface Fertilizer<Id extends string = string, Stated extends Nutrient 
   readonly density?: Quantity<"mass/volume", "none">;
   /** What one bag, jug or tote holds. */
   readonly package?: Quantity<"mass", "none"> | Quantity<"volume", "none">;
+  /** What is unusual about the label; left out where nothing is. */
+  readonly findings?: readonly Finding[];
 }
 
 /** What {@link fertilizer} is told: the label, with the analysis as text or as a record. */
@@ -69,6 +72,9 @@ export interface FertilizerInput<
  * Where no slow-release nitrogen is stated, all nitrogen counts as quick-release: a label that claims slow
  * release must state it. A breakdown of nitrogen (`nitrogen`) gives the slow nitrogen; where both are
  * stated they must agree.
+ *
+ * A grade of which each figure is under 1, such as `0.05-0.1-0.05`, is read as percent like every other, and told in
+ * `findings`: shares of one written as a grade (5-10-5) would put down a hundred times too much.
  *
  * The record is frozen and holds copies of what it was given. What other functions of the room are handed as a
  * fertilizer they read as this one does, unless it made it.
@@ -135,6 +141,7 @@ export const fertilizer = <
     ...slow,
     ...read.density,
     ...read.held,
+    ...smallFigures(read.analysis, path),
   });
   records.add(made);
   return made;
@@ -162,6 +169,7 @@ const fields = [
   "slowNitrogen",
   "density",
   "package",
+  "findings",
 ] as const;
 const longestId = 200;
 
@@ -209,6 +217,31 @@ const readAnalysis = (input: FertilizerInput, path: string): Analysis => {
     analysis: () => analysis(input.analysis, { basis, decimal }, `${path}.analysis`),
   });
   return read.analysis;
+};
+
+/** What a bag of a hundred parts can hold: figures whose sum is larger were no shares of one. */
+const wholeBag = 100;
+
+/** A grade of several figures, all of them under 1 %, may have been meant as shares of one. */
+const smallFigures = ({ percent }: Analysis, path: string): Pick<Fertilizer, "findings"> => {
+  const stated = Object.entries(percent).filter(([, value]) => value > 0);
+  const asShares = stated.map(([of, value]) => [of, Number((100 * value).toPrecision(12))] as const);
+  const sum = asShares.reduce((total, [, value]) => total + value, 0);
+  if (stated.length < 2 || stated.some(([, value]) => value >= 1) || sum > wholeBag) return {};
+  const listed = (list: readonly (readonly [string, number])[]): string =>
+    list.map(([of, value]) => `${value} % ${of}`).join(", ");
+  return {
+    findings: [
+      {
+        code: "analysis/under-one-percent",
+        severity: "caution",
+        path: `${path}.analysis`,
+        params: { stated: stated.map(([of]) => of), percents: stated.map(([, value]) => String(value)) },
+        text: `The analysis is read as ${listed(stated)}. If these are shares of one, the label says ${listed(asShares)}, and a hundred times too much product would go down. Check the label.`,
+        source: "common practice, no source",
+      },
+    ],
+  };
 };
 
 /** The breakdown and the slow nitrogen, which must agree with the analysis and with each other. */

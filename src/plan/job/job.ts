@@ -3,6 +3,7 @@ import type { BaseTemperature, DegreeDayMethod, IntervalRule, UpperCutoff } from
 import type { Stated } from "../../ledger/index.js";
 import type { ApplicationFacts, Limit } from "../../limits/index.js";
 import type { Analysis, NitrogenGuarantee } from "../../nutrient/index.js";
+import type { Finding } from "../../quantity/index.js";
 import type { SiteDescription } from "../../site/index.js";
 import type {
   CodeScheme,
@@ -130,6 +131,8 @@ export interface JobProduct {
   readonly contents?: readonly Stated[];
   /** What one bag, jug or packet holds. */
   readonly package?: Stated;
+  /** What `fertilizer` found of the label: it is found anew here. */
+  readonly findings?: readonly Finding[];
   /** What one water-soluble packet holds, where a package holds several; packets go in whole. */
   readonly packetSize?: Stated;
   /** What it is used as, for the cautions that go with it. */

@@ -62,6 +62,7 @@ const fields = [
   "density",
   "contents",
   "package",
+  "findings",
   "formulation",
   "labelRate",
   "addBefore",

@@ -3,6 +3,7 @@ import { checks, type Finding, type Problem, RatewrightError } from "../../quant
 import type { SiteArea } from "../../site/index.js";
 import type { Job, JobApplicator, SheetUnits } from "../job/job.js";
 import { type ReadJob, readJob } from "../job/read-job.js";
+import type { ReadProduct } from "../job/read-products.js";
 import type { PartMeasures } from "../job/read-site.js";
 import { withSuggestions } from "../job/with-suggestions.js";
 import { type BufferOrder, bufferOrders } from "./buffers.js";
@@ -93,6 +94,7 @@ const compute = (input: unknown): WorkOrder => {
       ...told.flatMap(({ findings }) => findings),
       ...groundConflicts(job.treatments),
       ...siteFindings(job),
+      ...usedProducts(job).flatMap(({ fertilizer }) => fertilizer?.findings ?? []),
     ],
     cautions: cautionsFor(job.treatments, job.sprayer),
     checked: checkedBy(job),
@@ -114,24 +116,24 @@ const siteFindings = ({ site, treatments }: ReadJob): readonly Finding[] =>
       ]
     : [];
 
+/** The products of the treatments, each once. */
+const usedProducts = ({ treatments }: ReadJob): readonly ReadProduct[] => [
+  ...new Set(
+    treatments.flatMap((t) => (t.method === "spread" ? [t.product] : t.mix.map(({ product }) => product))),
+  ),
+];
+
 /** What the job does not state, and what no job can. */
-const neverStated = ({ treatments, limits }: ReadJob): readonly string[] => {
-  const used = new Map(
-    treatments
-      .flatMap((t) => (t.method === "spread" ? [t.product] : t.mix.map(({ product }) => product)))
-      .map((product) => [product.id, product]),
-  );
-  return [
-    ...[...used.values()].flatMap(({ name, labelRate, fertilizer }) => [
-      ...(labelRate === undefined
-        ? [`${name}: the rate against the label, because no label rate is given.`]
-        : []),
-      ...(fertilizer === undefined ? [`${name}: its nutrients, because no analysis is given.`] : []),
-    ]),
-    ...(limits.length === 0 ? ["Limits on nutrients: the job states none."] : []),
-    "Weather, soil moisture, and everything else in the labels and local codes.",
-  ];
-};
+const neverStated = (job: ReadJob): readonly string[] => [
+  ...usedProducts(job).flatMap(({ name, labelRate, fertilizer }) => [
+    ...(labelRate === undefined
+      ? [`${name}: the rate against the label, because no label rate is given.`]
+      : []),
+    ...(fertilizer === undefined ? [`${name}: its nutrients, because no analysis is given.`] : []),
+  ]),
+  ...(job.limits.length === 0 ? ["Limits on nutrients: the job states none."] : []),
+  "Weather, soil moisture, and everything else in the labels and local codes.",
+];
 
 const checkedBy = (job: ReadJob): readonly string[] => [
   "that every figure has the unit and the substance that its place needs",

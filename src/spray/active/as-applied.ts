@@ -200,7 +200,19 @@ const usedOf = <D extends "mass" | "volume", P extends string>(input: unknown): 
 const suppliedBy = (rate: AnyQuantity, input: unknown): NutrientsSupplied<"mass/area"> => {
   const record = expectFields(
     input,
-    ["type", "version", "id", "name", "form", "analysis", "nitrogen", "slowNitrogen", "density", "package"],
+    [
+      "type",
+      "version",
+      "id",
+      "name",
+      "form",
+      "analysis",
+      "nitrogen",
+      "slowNitrogen",
+      "density",
+      "package",
+      "findings",
+    ],
     "fertilizer",
     "a fertilizer, as fertilizer makes it",
   );

@@ -1,10 +1,38 @@
 import { describe, expect, test } from "vitest";
 import { floridaLimits, type Limit } from "../../../src/limits/index.js";
-import { lb, n, type On, put, source } from "./put.js";
+import { type Before, lb, n, type On, put, source } from "./put.js";
 
 // What a limit says on the day itself, the day before and the day after; every date counted on a calendar.
 
 const yearly: Limit = { amount: lb(3, "N"), per: "calendar year", source };
+
+/** An entry that states nothing of what it puts down. */
+const untold = (date: On): readonly [On, Partial<LedgerEntry>] => [date, {}];
+
+describe("an interval beside an entry that does not tell", () => {
+  const rule: Limit = { kind: "interval", of: "N", atLeastDays: 14, source };
+  const on = (before: Before) => {
+    const { tests, earliestByStatedRules } = put(rule, "2026-06-08", n(0.5), before);
+    return [tests[0]?.violated, tests[0]?.earliestByStatedLimit, earliestByStatedRules];
+  };
+
+  test("is not told within the time on either side: fourteen days from 8 June are 25 May and 22 June", () => {
+    for (const day of ["2026-05-26", "2026-06-08", "2026-06-21"] as const)
+      expect([day, ...on([untold(day)])]).toEqual([day, null, null, "2026-06-08"]);
+  });
+
+  test("is told where that entry lies outside of it, however many there are", () => {
+    const far = (["2026-05-24", "2026-05-25", "2026-06-22", "2027-04-01"] as const).map(untold);
+    expect(on(far)).toEqual([false, "2026-06-08", "2026-06-08"]);
+  });
+
+  test("names no later day that lies too near to it", () => {
+    // After 1 June the 15th is free; fourteen days from it are 29 June.
+    const known = ["2026-06-01", n(0.5)] as const;
+    expect(on([known, untold("2026-06-29")])).toEqual([true, "2026-06-15", "2026-06-15"]);
+    expect(on([known, untold("2026-06-28")])).toEqual([true, null, null]);
+  });
+});
 
 describe("an interval", () => {
   const rule: Limit = { kind: "interval", of: "N", atLeastDays: 21, source };
