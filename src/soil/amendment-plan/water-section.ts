@@ -114,7 +114,7 @@ const figuresOf = (found: WaterPlan, { conductivity }: WaterAnalysis): PlanFigur
       "sodium adsorption ratio",
       value,
       "Na / sqrt((Ca + Mg) / 2), meq/L",
-      "US Salinity Laboratory 1954, from memory",
+      "US Salinity Laboratory 1954, Agriculture Handbook 60, as a turf resource guide has it",
     );
   }
   if (found.residualCarbonate !== null) {

@@ -4,7 +4,6 @@ import {
   expectFields,
   expectOneOf,
   expectQuantity,
-  type FactSource,
   type Finding,
   fail,
   frozen,
@@ -24,13 +23,19 @@ export interface LeachingRequirement {
   readonly version: 1;
   readonly method: LeachingMethod;
   readonly share: Quantity<"1", "none">;
-  readonly source: FactSource;
+  readonly source: Citation;
   readonly findings: readonly Finding[];
 }
 
 const reclamation: Citation = /* @__PURE__ */ frozen({
   title: "Leaching requirement, quoting the US Bureau of Reclamation 1993",
   publisher: "environmental engineering vocabulary",
+});
+const waterQuality: Citation = /* @__PURE__ */ frozen({
+  title: "Water quality for agriculture (FAO Irrigation and Drainage Paper 29)",
+  publisher: "FAO",
+  year: 1985,
+  where: "section 2.4.2, equation 9, as public programs that cite it have it",
 });
 /** Beyond this share the figure asks for more drainage than turf has (common practice, no source). */
 const largeShare = 50;
@@ -47,8 +52,8 @@ const largeShare = 50;
  * @throws RatewrightError `infeasible` where the water is too salty for the level, `range`, `missing`, `type`,
  *   `unit/mismatch`
  *
- * Source: FAO Irrigation and Drainage Paper 29, 1985, from memory, for the first; US Bureau of Reclamation 1993, as
- * quoted in a vocabulary of environmental engineering, for the second.
+ * Source: FAO Irrigation and Drainage Paper 29, revision 1, 1985, equation 9, as public programs that cite it have it, for
+ * the first; US Bureau of Reclamation 1993, as quoted in a vocabulary of environmental engineering, for the second.
  *
  * @example
  * ```ts
@@ -84,7 +89,7 @@ export const leachingRequirement = (input: {
     version: 1,
     method,
     share: quantity(share, "%"),
-    source: average ? "from memory" : reclamation,
+    source: average ? waterQuality : reclamation,
     findings:
       share > largeShare
         ? [

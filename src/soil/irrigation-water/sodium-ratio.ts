@@ -30,7 +30,7 @@ export const ratioOf = ({ Na, Ca, Mg }: SodicIons, path: string): number => {
  * @throws RatewrightError `missing`, `infeasible` without calcium and magnesium, `range`, `unit/mismatch`,
  *   `substance/mismatch`, `type`
  *
- * Source: US Salinity Laboratory 1954 (from memory); a turf resource guide, SAR example.
+ * Source: US Salinity Laboratory 1954, Agriculture Handbook 60, as a turf resource guide has it (SAR example).
  *
  * @example
  * ```ts

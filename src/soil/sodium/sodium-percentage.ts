@@ -37,7 +37,7 @@ const zeroAt = 0.0126 / 0.01475;
  *
  * @throws RatewrightError `not-finite`, `range`
  *
- * Source: US Salinity Laboratory 1954 (from memory), as printed in Oklahoma Administrative Code 165:10. An SAR of 13 is
+ * Source: US Salinity Laboratory 1954, as printed in Oklahoma Administrative Code 165:10. An SAR of 13 is
  * 15.2 %, the usual pair.
  *
  * @example

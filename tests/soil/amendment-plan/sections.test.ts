@@ -63,7 +63,7 @@ const told = [
     "sodium adsorption ratio",
     "2.96",
     "Na / sqrt((Ca + Mg) / 2), meq/L",
-    "US Salinity Laboratory 1954, from memory",
+    "US Salinity Laboratory 1954, Agriculture Handbook 60, as a turf resource guide has it",
   ],
   [
     "water",
@@ -73,7 +73,13 @@ const told = [
     "Salinity Management Guide: bicarbonate and carbonate",
   ],
   // 0.92 / (15 - 0.92)
-  ["water", "leaching requirement", "6.534 %", "average root zone", "from memory"],
+  [
+    "water",
+    "leaching requirement",
+    "6.534 %",
+    "average root zone",
+    "Water quality for agriculture (FAO Irrigation and Drainage Paper 29)",
+  ],
   [
     "water",
     "nitrogen in the water of the season",

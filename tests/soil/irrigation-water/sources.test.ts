@@ -46,7 +46,10 @@ describe("figures of irrigation water", () => {
       title: "Leaching requirement, quoting the US Bureau of Reclamation 1993",
       publisher: "environmental engineering vocabulary",
     });
-    expect(leaching("average root zone").source).toBe("from memory");
+    expect(leaching("average root zone").source).toMatchObject({
+      title: "Water quality for agriculture (FAO Irrigation and Drainage Paper 29)",
+      year: 1985,
+    });
     expect(leaching("drainage water").findings[0]?.source).toBe("common practice, no source");
     expect(soil.residualSodiumCarbonate(water).source.url).toBe(
       "http://www.salinitymanagement.org/Salinity%20Management%20Guide/ls/ls_3f3.html",

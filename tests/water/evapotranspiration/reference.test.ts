@@ -572,7 +572,9 @@ describe("turf", () => {
       0.55,
     );
     expect(turfCoefficient({ season: "cool-season", list: "New Mexico" }).value).toBe(0.85);
-    expect(turfCoefficient({ season: "cool-season", list: "FAO-56" }).source).toMatchObject({ where: "table 12, turf grass, cool and warm season" });
+    expect(turfCoefficient({ season: "cool-season", list: "FAO-56" }).source).toMatchObject({
+      where: "table 12, turf grass, cool and warm season",
+    });
     expect(
       complaints(untyped(turfCoefficient, { season: "cool-season", list: "California, by month" })),
     ).toEqual(["missing month"]);
