@@ -121,6 +121,7 @@ const measured = (
             loads: tank,
             products: mix.map(({ product, rate }) => ({
               id: product.id,
+              name: product.name,
               rate,
               form: product.form,
               ...(product.density && { density: product.density }),

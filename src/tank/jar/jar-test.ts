@@ -150,6 +150,7 @@ const jarStrength = ({ jar, products }: ReadJarInput, measured: readonly JarAmou
   strengthFindings(
     measured.map(({ id, amount }, i) => ({
       id,
+      name: products[i]?.mix.name ?? id,
       amount,
       perVolume: products[i]?.perVolume === true,
       path: `products[${i}].rate`,

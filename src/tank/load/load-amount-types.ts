@@ -11,6 +11,8 @@ export interface MeasuringIncrement {
 /** A product that goes into every load. */
 export interface LoadProduct {
   readonly id: string;
+  /** What findings call it; the id where it is left out. */
+  readonly name?: string;
   readonly rate: RateOf;
   readonly form: ProductForm;
   readonly density?: Quantity<"mass/volume", "none">;

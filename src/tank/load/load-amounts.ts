@@ -81,12 +81,13 @@ export const loadAmounts = (input: {
     const limits = loadLimitFindings(product, value, loads, `${at}.`);
     const path = `${at}.rate`;
     const perVolume = expectRate(product.rate, path).basis === "spray volume";
-    return { value, path, perVolume, findings: [...findings, ...limits] };
+    return { value, name: product.name ?? product.id, path, perVolume, findings: [...findings, ...limits] };
   });
   const strength = loads.loads.flatMap(({ number, volume }, i) =>
     strengthFindings(
-      shared.map(({ value, perVolume, path }) => ({
+      shared.map(({ value, name, perVolume, path }) => ({
         id: value.id,
+        name,
         amount: (value.loads[i] as LoadShare).amount,
         perVolume,
         path,
@@ -163,6 +164,7 @@ const productLoads = (
     findings: shares.flatMap((share, i) =>
       coarseness({
         id,
+        name: product.name ?? id,
         load: i + 1,
         share,
         exact: inSteps(values[i] as number),
@@ -179,6 +181,7 @@ const mostRounding = 0.1;
 /** A measuring increment that is too coarse for a load: it gives it nothing, or far more or less than was computed. */
 const coarseness = (found: {
   readonly id: string;
+  readonly name: string;
   readonly load: number;
   /** What it gets, and what was computed, in steps. */
   readonly share: number;
@@ -186,15 +189,15 @@ const coarseness = (found: {
   readonly increment: MeasuringIncrement;
   readonly path: string;
 }): readonly Finding[] => {
-  const { id, load, share, exact, increment, path } = found;
+  const { id, name, load, share, exact, increment, path } = found;
   const { unit, step } = increment;
   const off = exact > 0 ? (share - exact) / exact : 0;
   if (!exceeds(Math.abs(off), mostRounding)) return [];
   const measure = `a measuring increment of ${amountText({ value: step, unit })} is too coarse for what it needs`;
   const text =
     share === 0
-      ? `Load ${load} gets no ${id}: ${measure}.`
-      : `Load ${load} gets ${amountText({ value: share * step, unit }, 4)} of ${id} where ${amountText({ value: exact * step, unit }, 3)} is computed, ${Number((100 * Math.abs(off)).toPrecision(2))} % ${off > 0 ? "more" : "less"}: ${measure}.`;
+      ? `Load ${load} gets no ${name}: ${measure}.`
+      : `Load ${load} gets ${amountText({ value: share * step, unit }, 4)} of ${name} where ${amountText({ value: exact * step, unit }, 3)} is computed, ${Number((100 * Math.abs(off)).toPrecision(2))} % ${off > 0 ? "more" : "less"}: ${measure}.`;
   return [
     {
       code: "load/step-too-coarse",

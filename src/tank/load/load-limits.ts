@@ -1,3 +1,4 @@
+import { figuresApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import { expectQuantity, type Finding, fail, numberIn, type Quantity } from "../../quantity/index.js";
 
@@ -15,6 +16,12 @@ const limitAt = (rate: RateOf | undefined, of: string, path: string): RateOf | u
   if (product !== of) fail("substance/mismatch", path, read, `a concentration of ${of}`);
   return rate;
 };
+
+/** An amount in words, in as many figures as it takes to read apart from another one. */
+const tellIn =
+  (unit: string) =>
+  (value: number, other: number): string =>
+    amountText({ value, unit }, figuresApart(value, other, 4));
 
 /** What goes into the loads of a job, held against the least of a product and its weakest and strongest spray. */
 export const loadLimitFindings = (
@@ -39,6 +46,7 @@ const leastFindings = (
   const given = { of: total.of, ...product.least };
   const least = expectQuantity(given, { dimension: total.dimension, of: total.of, bound: "positive" }, path);
   const floor = numberIn(least, total.unit);
+  const told = tellIn(total.unit);
   const inTank = amountAt({ ...product, area: loads.areaPerTank, sprayVolume: loads.capacity }, at);
   const most = numberIn(inTank, total.unit);
   if (exceeds(floor, most)) {
@@ -62,7 +70,7 @@ const leastFindings = (
         severity: "warning",
         path,
         params: { product: product.id, load: load.number, amount, least: floor, unit: total.unit },
-        text: `Load ${load.number} takes ${amountText({ value: amount, unit: total.unit }, 4)} of ${product.id}, less than the least that can go in (${amountText({ value: floor, unit: total.unit }, 4)}).${advice}`,
+        text: `Load ${load.number} takes ${told(amount, floor)} of ${product.name ?? product.id}, less than the least that can go in (${told(floor, amount)}).${advice}`,
       },
     ];
   });
@@ -78,6 +86,7 @@ const concentrationFindings = (
   if (rule === undefined) return [];
   const path = `${at}concentration`;
   const { total } = measured;
+  const told = tellIn(total.unit);
   const min = limitAt(rule.min, total.of, `${path}.min`);
   const max = limitAt(rule.max, total.of, `${path}.max`);
   const limitFor = (rate: RateOf | undefined, volume: Quantity<"volume", "spray">): number | undefined =>
@@ -113,7 +122,7 @@ const concentrationFindings = (
         severity: "warning",
         path,
         params: { product: product.id, load: load.number, amount, limit: passed.limit, unit: total.unit },
-        text: `Load ${load.number} has ${amountText({ value: amount, unit: total.unit }, 4)} of ${product.id}, ${passed.word} stated concentration (${amountText({ value: passed.limit, unit: total.unit }, 4)} in this volume).`,
+        text: `Load ${load.number} has ${told(amount, passed.limit)} of ${product.name ?? product.id}, ${passed.word} stated concentration (${told(passed.limit, amount)} in this volume).`,
         source: rule.source,
       },
     ];

@@ -6,6 +6,8 @@ import type { ProductAmount } from "./load-amount-types.js";
 /** What goes into one volume of spray of one product. */
 export interface PartOfLoad {
   readonly id: string;
+  /** What sentences call it. */
+  readonly name: string;
   readonly amount: ProductAmount;
   /** Whether its rate is per volume of spray: the slip of "per gal" for "per 100 gal" is possible then. */
   readonly perVolume: boolean;
@@ -46,13 +48,13 @@ export const strengthFindings = (
   });
   const poured = shares.filter(({ dry }) => !dry);
   const allPoured = poured.reduce((sum, { perLiter }) => sum + perLiter, 0);
-  for (const { id, path, amount, dry, perLiter } of shares) {
+  for (const { name, path, amount, dry, perLiter } of shares) {
     if (!exceeds(perLiter, dry ? mostDry : 1)) continue;
     fail(
       "infeasible",
       path,
       amount,
-      `less product than ${lower(what)} holds (${amountText(load)} of spray); is the rate of ${id} per 100 gal, or is the volume of spray per area too small?`,
+      `less product than ${lower(what)} holds (${amountText(load)} of spray); is the rate of ${name} per 100 gal, or is the volume of spray per area too small?`,
     );
   }
   if (exceeds(allPoured, 1)) {
@@ -64,7 +66,7 @@ export const strengthFindings = (
       `less product than ${lower(what)} holds: the liquids together are ${Number((100 * allPoured).toPrecision(3))} % of it`,
     );
   }
-  return shares.flatMap(({ id, path, amount, dry, perLiter, perVolume }): readonly Finding[] => {
+  return shares.flatMap(({ id, name, path, amount, dry, perLiter, perVolume }): readonly Finding[] => {
     if (!exceeds(perLiter, dry ? muchDry : muchLiquid)) return [];
     const slip = perVolume
       ? "Is its rate per 100 gal, and not per gal?"
@@ -81,7 +83,7 @@ export const strengthFindings = (
           load: load.value,
           loadUnit: load.unit,
         },
-        text: `${what} takes ${amountText(amount)} of ${id} in ${amountText(load)} of spray: ${dry ? `${Number((numberIn(amount, "lb") / load.in("gal")).toPrecision(3))} lb per gallon, more than most dry products dissolve or stay suspended at` : "more product than water"}. ${slip}`,
+        text: `${what} takes ${amountText(amount)} of ${name} in ${amountText(load)} of spray: ${dry ? `${Number((numberIn(amount, "lb") / load.in("gal")).toPrecision(3))} lb per gallon, more than most dry products dissolve or stay suspended at` : "more product than water"}. ${slip}`,
         source: "common practice, no source",
       },
     ];

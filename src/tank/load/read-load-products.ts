@@ -14,7 +14,7 @@ import { amountAt } from "../rate/amount-for.js";
 import { expectRate } from "../rate/rate.js";
 import type { LoadProduct, MeasuringIncrement, ProductAmount } from "./load-amount-types.js";
 
-const fields = ["id", "rate", "form", "density", "increment", "least", "concentration"] as const;
+const fields = ["id", "name", "rate", "form", "density", "increment", "least", "concentration"] as const;
 
 /** Takes the products of a mix as `loadAmounts` wants them, each with an id of its own, or throws with every problem. */
 export const readLoadProducts = (input: unknown): readonly LoadProduct[] => {
@@ -26,6 +26,8 @@ const productOf = (input: unknown, at: string, seen: Set<string>): LoadProduct =
   const product = expectFields(input, fields, at, "a product with id, rate and form");
   const { id, rate, form } = allOf({
     id: () => newIdOf(product.id, `${at}.id`, seen),
+    name: () =>
+      product.name === undefined || textOf(product.name, `${at}.name`, "what the product is called"),
     rate: () => expectRate(product.rate, `${at}.rate`),
     form: () => expectOneOf(product.form, ["dry", "liquid"], `${at}.form`),
     increment: () => product.increment === undefined || incrementOf(product.increment, `${at}.increment`),

@@ -1,4 +1,4 @@
-import { figuresApart } from "../../numeric/house.js";
+import { figuresApart, roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import { type Finding, type Quantity, quantity } from "../../quantity/index.js";
 import type { AmmoniumSulfateMinimum, AmmoniumSulfateRate, WaterIons } from "./ammonium-sulfate.js";
@@ -132,18 +132,19 @@ export const sulfateFindings = (
       code: "water/sulfate-range",
       severity: "note",
       params: { least: pounds(range.min), most, notCounted: untested },
-      text: `By the published equation at least ${digits(pounds(range.min))} to ${digits(most)} lb of ammonium sulfate per 100 gal, as the hardness is magnesium or calcium${tested.length > 0 ? `, with ${tested.join(", ")}` : ""}${untested.length > 0 ? `; ${untested.join(", ")}, not tested, come on top` : ""}. That is a minimum by the equation, not the need.`,
+      text: `By the published equation at least ${digits(pounds(range.min))} to ${digits(most)} lb of ammonium sulfate per 100 gal (${digits(range.min.in("g/L") * 100)} to ${digits(range.max.in("g/L") * 100)} g per 100 L), as the hardness is magnesium or calcium${tested.length > 0 ? `, with ${tested.join(", ")}` : ""}${untested.length > 0 ? `; ${untested.join(", ")}, not tested, come on top` : ""}. That is a minimum by the equation, not the need.`,
       source,
     });
   }
   if (given === undefined) return findings;
   const has = given.in("lb/gal") * 100;
   if (exceeds(most, has)) {
+    const told = roundedApart(has, most, 3);
     findings.push({
       code: "water/sulfate-below-minimum",
       severity: "warning",
       params: { poundsPer100Gallons: has, minimum: most },
-      text: `The mix has ${digits(has)} lb of ammonium sulfate per 100 gal, less than the ${digits(most)} lb that the published equation gives as the minimum for this water.`,
+      text: `The mix has ${told(has)} lb of ammonium sulfate per 100 gal, less than the ${told(most)} lb that the published equation gives as the minimum for this water.`,
       source,
     });
   }

@@ -139,3 +139,24 @@ test("the account of a metric sheet is in g per m2, 0.9 lb per 1,000 sq ft is 4.
   expect(office).toContain(" g per m² so far visit after\n N 0 4.394 4.394\n");
   expect(office).toContain("N in a calendar year: 0.9 of 3 lb per 1,000 sq ft, 2.1 left.");
 });
+
+test("what the scale cannot show of a product is told under its name", () => {
+  const job = smallJob({
+    products: [{ id: "wp", name: "iprodione 50 % WP", form: "dry", formulation: "WP" }],
+    sprayer: {
+      tank: { value: 50, unit: "gal" },
+      applicationVolume: { value: 1, unit: "gal/1000 ft2", of: "spray" },
+      increments: { dry: { unit: "oz", step: 1 } },
+    },
+    treatments: [
+      {
+        id: "s",
+        method: "spray",
+        mix: [{ product: "wp", rate: { value: 0.02, unit: "oz/1000 ft2", of: "product" } }],
+      },
+    ],
+  });
+  expect(texts(job, "load/step")).toEqual([
+    "Load 1 gets no iprodione 50 % WP: a measuring increment of 1 oz by weight is too coarse for what it needs.",
+  ]);
+});

@@ -232,15 +232,16 @@ describe("ammonium sulfate", () => {
     const found = only({ test: { hardness: hard(100) } }, "water/sulfate-range");
     expect(found.severity).toBe("note");
     expect(found.text).toBe(
-      "By the published equation at least 0.34 to 0.36 lb of ammonium sulfate per 100 gal, as the hardness is magnesium or calcium; K, Na, Fe, not tested, come on top. That is a minimum by the equation, not the need.",
+      "By the published equation at least 0.34 to 0.36 lb of ammonium sulfate per 100 gal (40.7 to 43.2 g per 100 L), as the hardness is magnesium or calcium; K, Na, Fe, not tested, come on top. That is a minimum by the equation, not the need.",
     );
+    // A pound in 100 US gallons is 453.59237 g in 378.5412 L, 119.826 g in 100 L.
     expect(found.params.notCounted).toEqual(["K", "Na", "Fe"]);
     expect(found.source).toBe("derived from the cation equation and molar masses");
     const more = waterReport({ test: { hardness: hard(100), Na: all.Na, K: all.K, Fe: all.Fe } });
     const told = more.findings.find(({ code }) => code === "water/sulfate-range");
     // 0.02 + 0.2 + 0.042 on top of both.
     expect(told?.text).toBe(
-      "By the published equation at least 0.602 to 0.622 lb of ammonium sulfate per 100 gal, as the hardness is magnesium or calcium, with K, Na, Fe. That is a minimum by the equation, not the need.",
+      "By the published equation at least 0.602 to 0.622 lb of ammonium sulfate per 100 gal (72.1 to 74.6 g per 100 L), as the hardness is magnesium or calcium, with K, Na, Fe. That is a minimum by the equation, not the need.",
     );
     expect(told?.params.notCounted).toEqual([]);
     const sodium = waterReport({ test: { hardness: hard(100), Na: all.Na } }).findings;
