@@ -37,13 +37,14 @@ const hash = (text: string): number => {
 const round = (
   folder: string,
   program: string,
+  all: readonly Mutant[],
   todo: readonly Mutant[],
   /** What is known so far, for one who stops the run. */
   running: Result[],
 ): Promise<readonly Result[]> =>
   new Promise((resolve) => {
     const path = join(folder, "program.json");
-    writeFileSync(path, JSON.stringify({ program, mutants: todo }));
+    writeFileSync(path, JSON.stringify({ program, all, mutants: todo }));
     const child: ChildProcess = fork(runner, [path], {
       execArgv: [...process.execArgv, "--max-old-space-size=1500"],
     });
@@ -119,7 +120,7 @@ const tryRoom = async (
   };
   process.once("SIGTERM", stopped);
   while (todo.length > 0) {
-    const some = await round(folder, program, todo, running);
+    const some = await round(folder, program, mutants, todo, running);
     if (some.length === 0) throw new Error(`the tests of ${room} cannot be loaded`);
     results.push(...some);
     running.length = 0;

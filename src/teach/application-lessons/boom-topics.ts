@@ -155,7 +155,7 @@ const speedProblem = ({ draw, us }: PoseInput): Posed => {
   const spacing = us ? draw.pick([15, 20, 30]) : draw.pick([40, 50, 75]);
   const nozzles = draw.int(6, 14);
   return worked({
-    text: `The nozzles of a boom put out ${amount(flow, flowUnit(us))} each. There are ${nozzles}, ${amount(spacing, us ? "in" : "cm")} apart. The crew wants to apply ${amount(wanted, volumeRate(us))} on ${place(draw)}.`,
+    text: `The nozzles of a boom put out ${amount(flow, flowUnit(us))} each. There are ${nozzles} nozzles, ${amount(spacing, us ? "in" : "cm")} apart. The crew wants to apply ${amount(wanted, volumeRate(us))} on ${place(draw)}.`,
     ask: { question: "At which speed does the sprayer run?", unit: speedUnit(us), of: "none", decimals: 1 },
     working: [
       use(travelSpeedFormula, {
@@ -168,7 +168,7 @@ const speedProblem = ({ draw, us }: PoseInput): Posed => {
       slip("counted every nozzle", answer * nozzles),
       slip("spacing for swath", answer / nozzles),
       slip(us ? "feet for inches" : "meters for centimeters", us ? answer / 12 : answer / 100),
-      slip("fraction upside down", 10 / answer),
+      slip("fraction upside down", 1 / answer),
       slip("minutes for hours", answer / 60),
       slip("decimal point one place off", answer * 10),
     ],

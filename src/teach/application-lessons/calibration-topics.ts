@@ -4,7 +4,7 @@ import { calibrationByCatchFormula, catchCourseFormula } from "../application/sp
 import { effectiveFieldCapacityFormula } from "../application/spread-passes.js";
 import { rinseResidueFormula } from "../application/tank.js";
 import { amount, slip } from "../topics/figures.js";
-import { place } from "../topics/park.js";
+import { openGround, place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
 import { worked } from "../topics/worked.js";
@@ -13,7 +13,7 @@ const perArea = (us: boolean): "gal/acre" | "L/ha" => (us ? "gal/acre" : "L/ha")
 
 const courseProblem = ({ draw, us }: PoseInput): Posed => {
   const spacing = us ? draw.int(12, 40) : draw.pick([40, 45, 50, 60, 70, 75, 80, 90, 100]);
-  const spots = place(draw);
+  const spots = openGround(draw);
   const width = quantity(spacing, us ? "in" : "cm");
   return worked({
     text: `A boom for ${spots} has its nozzles ${amount(spacing, us ? "in" : "cm")} apart. ${us ? "One nozzle is to spray 1/128 acre: 43,560 sq ft ÷ 128 is 340.3 sq ft." : "One nozzle is to spray 1/128 acre, which is 31.615 m²."}`,
@@ -21,7 +21,7 @@ const courseProblem = ({ draw, us }: PoseInput): Posed => {
     working: [use(catchCourseFormula, { width })],
     mistakes: (answer) => [
       slip(us ? "feet for inches" : "meters for centimeters", answer / (us ? 12 : 100)),
-      slip("fraction upside down", us ? (spacing / 340.3) * 100 : (spacing / 31.615) * 10),
+      ...(us ? [slip("yards for feet", answer / 3)] : []),
       slip("decimal point one place off", answer * 10),
       slip("half the swath", answer * 2),
     ],
@@ -37,7 +37,7 @@ const catchProblem = ({ draw, us, level }: PoseInput): Posed => {
   const small = us ? "fl oz" : "mL";
   const length = us ? "ft" : "m";
   return worked({
-    text: `A boom sprayer with ${nozzles} nozzles, ${amount(spacing, us ? "in" : "cm")} apart, drives a course of ${amount(course, length)} on ${place(draw)}. In the time that this takes, one nozzle fills a jug with ${amount(caught, small)}.`,
+    text: `A boom sprayer with ${nozzles} nozzles, ${amount(spacing, us ? "in" : "cm")} apart, drives a course of ${amount(course, length)} on ${openGround(draw)}. In the time that this takes, one nozzle fills a jug with ${amount(caught, small)}.`,
     ask: {
       question: "What is the application volume?",
       unit: perArea(us),
@@ -71,7 +71,7 @@ const bandProblem = ({ draw, us }: PoseInput): Posed => {
   return worked({
     text: `Rows of young trees beside the meadow are sprayed in bands of ${amount(band, unit)}; the rows are ${amount(row, unit)} apart. The label rate on the treated band is ${amount(rate, perArea(us))}.`,
     ask: {
-      question: "How much spray does each unit of the whole field take?",
+      question: `How much spray does ${us ? "an acre" : "a hectare"} of the whole field take?`,
       unit: perArea(us),
       of: "spray",
       decimals: 1,
@@ -156,14 +156,14 @@ const capacityProblem = ({ draw, us, level }: PoseInput): Posed => {
     mistakes: (answer) => [
       slip("speed and width alone", hours ? area / perHour : perHour),
       slip(
-        "percentage taken off",
-        hours ? area / (perHour * (1 + efficiency / 100)) : perHour * (1 + efficiency / 100),
+        "efficiency taken off",
+        hours ? area / (perHour * (1 - efficiency / 100)) : perHour * (1 - efficiency / 100),
       ),
       slip(
         "divided by the percentage",
         hours ? (area / perHour) * (efficiency / 100) : (perHour * 100) / efficiency,
       ),
-      ...(hours ? [slip("hours upside down", real / area)] : [slip("forgot the share", real / 10)]),
+      ...(hours ? [slip("hours upside down", real / area)] : []),
       slip("decimal point one place off", answer * 10),
     ],
   });
@@ -197,7 +197,7 @@ const rinseProblem = ({ draw, us, level }: PoseInput): Posed => {
         ? [
             slip("one rinse only", 100 * share),
             slip("all water at once", (100 * heel) / (heel + rinses * water)),
-            slip("linear decay", (100 * share) / rinses),
+            slip("divided by the number of rinses", (100 * share) / rinses),
           ]
         : [
             slip("one rinse too many", 100 * share * share),

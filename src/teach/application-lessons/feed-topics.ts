@@ -6,7 +6,7 @@ import {
   nutrientPerVolumeFormula,
   weightOfLiquidFormula,
 } from "../application/nutrient-liquids.js";
-import { amount, slip } from "../topics/figures.js";
+import { amount, amountOf, slip } from "../topics/figures.js";
 import { areaOf, nitrogenTarget, place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
@@ -58,7 +58,7 @@ const costProblem = ({ draw, us, level }: PoseInput): Posed => {
 const liquidFigures = ({ draw, us }: PoseInput) => {
   const percent = draw.pick([10, 12, 18, 20, 28, 32]);
   const heavy = us ? draw.step(9.5, 11.5, 0.1) : draw.step(1.1, 1.4, 0.02);
-  const volume = us ? draw.step(5, 60, 5) : draw.step(20, 200, 10);
+  const volume = us ? draw.step(5, 55, 5) : draw.step(20, 200, 10);
   const target = nitrogenTarget(draw, us);
   const big = us ? "gal" : "L";
   const unit = massUnit(us);
@@ -113,7 +113,7 @@ const liquidRateProblem = (input: PoseInput): Posed => {
   const each = (heavy * percent) / 100;
   const rate = us ? "lb/1000 ft2" : "kg/ha";
   return worked({
-    text: `A crew wants to put down ${amount(target, rate)} of nitrogen on ${place(draw)} from a liquid fertilizer that has ${percent} % nitrogen by weight and ${weighs}.`,
+    text: `A crew wants to put down ${amountOf(target, rate, "nitrogen")} on ${place(draw)} from a liquid fertilizer that has ${percent} % nitrogen by weight and ${weighs}.`,
     ask: {
       question: "What is the rate of the liquid?",
       unit: us ? "gal/1000 ft2" : "L/ha",
@@ -163,7 +163,7 @@ const areaCostProblem = ({ draw, us, level }: PoseInput): Posed => {
       ]
     : [];
   return worked({
-    text: `${place(draw).replace("the", "The")} gets ${amount(rate, perArea)} of a fertilizer that costs ${amount(each, `money:USD/${unit}`)}.${whole ? ` It has ${amount(area, us ? "ft2" : "m2")}.` : ""}`,
+    text: `${place(draw).replace("the", "The")} gets ${amount(rate, perArea)} of a fertilizer that costs ${amount(each, `money:USD/${unit}`)}.${whole ? ` It covers ${amount(area, us ? "ft2" : "m2")}.` : ""}`,
     ask: {
       question: whole
         ? "What does the fertilizer for it cost?"

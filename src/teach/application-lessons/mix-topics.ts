@@ -8,7 +8,7 @@ import {
 } from "../application/tank-amounts.js";
 import { countDown, countUp } from "../expression/expression.js";
 import { amount, slip } from "../topics/figures.js";
-import { areaOf, place } from "../topics/park.js";
+import { aGrade, areaOf, openGround, place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
 import { worked } from "../topics/worked.js";
@@ -65,7 +65,7 @@ const hundredProblem = ({ draw, us }: PoseInput): Posed => {
       }),
     ],
     mistakes: (answer) => [
-      slip("tank times rate", rate * tank),
+      slip("rate for 100 as for one", rate * tank),
       slip("one unit of spray only", rate),
       slip("fraction upside down", (rate * 100) / tank),
       slip("decimal point one place off", answer / 10),
@@ -102,7 +102,7 @@ const bagContentProblem = ({ draw, us, level }: PoseInput): Posed => {
     of,
   });
   const share = potash ? 0.8301 : 0.4364;
-  const told = `${bags === 1 ? "A bag" : `${bags} bags`} of ${amount(bag, mass)}${bags === 1 ? "" : " each"} of a ${n}-${p}-${k} fertilizer ${bags === 1 ? "goes" : "go"} on ${place(draw)}.`;
+  const told = `${bags === 1 ? "A bag" : `${bags} bags`} of ${amount(bag, mass)}${bags === 1 ? "" : " each"} of ${aGrade(`${n}-${p}-${k}`)} fertilizer ${bags === 1 ? "goes" : "go"} on ${place(draw)}.`;
   return worked({
     text: element
       ? `${told} 1 ${mass} of ${name} (${of}) holds ${share} ${mass} of ${potash ? "potassium (K)" : "phosphorus (P)"}.`
@@ -156,7 +156,7 @@ const seasonFigures = ({ draw, us }: PoseInput) => {
       of: "product",
     }),
   ];
-  const told = `The plan has ${times} applications of a liquid product at ${amount(rate, perArea)} on ${amount(area, land)} of ${place(draw)}.`;
+  const told = `The plan has ${times} applications of a liquid product at ${amount(rate, perArea)} on ${amount(area, land)} of ${us ? place(draw) : openGround(draw)}.`;
   return { rate, times, small, once, season: once * times, steps, told } as const;
 };
 

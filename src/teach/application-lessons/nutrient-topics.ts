@@ -7,8 +7,8 @@ import {
 } from "../application/nutrient-rates.js";
 import { packagesForNeedFormula, productForAreaFormula } from "../application/tank-amounts.js";
 import { countDown, countUp } from "../expression/expression.js";
-import { amount, slip } from "../topics/figures.js";
-import { areaOf, gradeWithNitrogen, nitrogenTarget, place } from "../topics/park.js";
+import { amount, amountOf, slip } from "../topics/figures.js";
+import { aGrade, areaOf, gradeWithNitrogen, nitrogenTarget, openGround, place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
 import { worked } from "../topics/worked.js";
@@ -30,10 +30,10 @@ const targetProblem = (input: PoseInput): Posed => {
     target: quantity(target, rateUnit(us), "N"),
     percent: quantity(n, "% w/w", "N/product"),
   });
-  const lead = `A crew wants to put down ${amount(target, rateUnit(us))} of nitrogen on ${where}`;
+  const lead = `A crew wants to put down ${amountOf(target, rateUnit(us), "nitrogen")} on ${where}`;
   if (level === 1) {
     return worked({
-      text: `${lead}. The fertilizer on hand is a ${grade}.`,
+      text: `${lead}. The fertilizer on hand is ${aGrade(grade)}.`,
       ask: {
         question: "What is the rate of product?",
         unit: rateUnit(us),
@@ -51,7 +51,7 @@ const targetProblem = (input: PoseInput): Posed => {
   }
   const parts = area / perUnit(us);
   return worked({
-    text: `${lead}, which has ${amount(area, areaUnit(us))}. The fertilizer on hand is a ${grade}.`,
+    text: `${lead}, which covers ${amount(area, areaUnit(us))}. The fertilizer on hand is ${aGrade(grade)}.`,
     ask: {
       question: "How much product does the whole area take?",
       unit: massUnit(us),
@@ -78,9 +78,9 @@ const phosphateProblem = ({ draw, us }: PoseInput): Posed => {
   const scale = area / perUnit(us);
   return worked({
     text:
-      `The soil report for ${place(draw)} asks for ${amount(target, rateUnit(us))} of phosphorus (P). ` +
-      `The starter fertilizer is a ${n}-${p2o5}-0, and its label states phosphate (P2O5), of which 1 ${massUnit(us)} holds ` +
-      `0.4364 ${massUnit(us)} of phosphorus. The area has ${amount(area, areaUnit(us))}.`,
+      `The soil report for ${place(draw)} asks for ${amountOf(target, rateUnit(us), "phosphorus (P)")}. ` +
+      `The starter fertilizer is ${aGrade(`${n}-${p2o5}-0`)}, and its label states phosphate (P2O5), of which 1 ${massUnit(us)} holds ` +
+      `0.4364 ${massUnit(us)} of phosphorus. The area is ${amount(area, areaUnit(us))}.`,
     ask: {
       question: "How much product does the whole area take?",
       unit: massUnit(us),
@@ -114,8 +114,10 @@ const suppliedProblem = ({ draw, us, level }: PoseInput): Posed => {
   const rate = us ? draw.step(2, 6, 0.25) : draw.step(100, 300, 10);
   const acres = us ? draw.step(0.5, 3, 0.25) : draw.step(0.2, 1.5, 0.1);
   const area = level === 3 ? acres : areaOf(draw, us);
-  const where = place(draw);
+  const where = level === 3 ? openGround(draw) : place(draw);
   const perArea = (rate * n) / 100;
+  // more nitrogen than that at one time is no job for a park
+  const within = perArea <= (us ? 1.25 : 60) ? {} : ({ within: [1, 0] } as const);
   const supplied = use(nutrientsSuppliedFormula, {
     rate: quantity(rate, rateUnit(us), "product"),
     percent: quantity(n, "% w/w", "N/product"),
@@ -130,7 +132,7 @@ const suppliedProblem = ({ draw, us, level }: PoseInput): Posed => {
       },
       unit: massUnit(us),
     });
-  const lead = `A spreader put ${amount(rate, rateUnit(us))} of a ${grade} fertilizer on ${where}`;
+  const lead = `A spreader put ${amount(rate, rateUnit(us))} of ${aGrade(grade)} fertilizer on ${where}`;
   if (level === 1) {
     return worked({
       text: `${lead}.`,
@@ -142,12 +144,13 @@ const suppliedProblem = ({ draw, us, level }: PoseInput): Posed => {
         slip("wrong number of the grade", (rate * k) / 100),
         slip("decimal point one place off", (rate * n) / 10),
       ],
+      ...within,
     });
   }
   const bigUnit = level === 3 ? (us ? "acre" : "ha") : areaUnit(us);
   const times = level === 3 ? (us ? area * 43.56 : area) : area / perUnit(us);
   return worked({
-    text: `${lead}, which has ${amount(area, bigUnit)}.`,
+    text: `${lead}, which covers ${amount(area, bigUnit)}.`,
     ask: {
       question: "How much nitrogen went down on the whole area?",
       unit: massUnit(us),
@@ -162,6 +165,7 @@ const suppliedProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("one unit of area only", perArea),
       ...(us ? [slip("acre for 1,000 sq ft", level === 3 ? perArea * area : answer / 43.56)] : []),
     ],
+    ...within,
   });
 };
 
@@ -177,8 +181,8 @@ interface BagStory {
 const bagStory = (level: 1 | 2 | 3, { where, need, rate, size, target, grade }: BagStory): string =>
   ({
     1: `${sentence(where)} takes ${need} of fertilizer.`,
-    2: `A crew puts ${rate} of fertilizer on ${size} of ${where}.`,
-    3: `A crew wants to put down ${target} of nitrogen on ${where}, ${size} together, from a ${grade} fertilizer.`,
+    2: `A crew puts ${rate} on ${size} of ${where}.`,
+    3: `A crew wants to put down ${target} on ${where}, ${size} together, from ${aGrade(grade)} fertilizer.`,
   })[level];
 
 const bagProblem = ({ draw, us, level }: PoseInput): Posed => {
@@ -188,7 +192,7 @@ const bagProblem = ({ draw, us, level }: PoseInput): Posed => {
   const target = nitrogenTarget(draw, us);
   const rate = us ? draw.step(3, 6, 0.25) : draw.step(150, 300, 10);
   const area = us ? draw.step(20_000, 90_000, 1000) : draw.step(2000, 9000, 100);
-  const where = level === 3 ? "the two practice pitches" : place(draw);
+  const where = level === 3 ? "the two practice pitches" : openGround(draw);
   const parts = area / perUnit(us);
   const mass = level === 1 ? need : level === 2 ? rate * parts : (target * parts * 100) / n;
   const contents = quantity(bag, massUnit(us));
@@ -210,7 +214,7 @@ const bagProblem = ({ draw, us, level }: PoseInput): Posed => {
     ],
   ][level - 1];
   return worked({
-    text: `${bagStory(level, { where, need: amount(need, massUnit(us)), rate: amount(rate, rateUnit(us)), size: amount(area, areaUnit(us)), target: amount(target, rateUnit(us)), grade })} A bag holds ${amount(bag, massUnit(us))}.`,
+    text: `${bagStory(level, { where, need: amount(need, massUnit(us)), rate: amountOf(rate, rateUnit(us), "fertilizer"), size: amount(area, areaUnit(us)), target: amountOf(target, rateUnit(us), "nitrogen"), grade })} A bag holds ${amount(bag, massUnit(us))}.`,
     ask: {
       question: "How many bags must be brought?",
       unit: "count",

@@ -1,5 +1,5 @@
 import { quantity } from "../../quantity/index.js";
-import { amount, slip } from "../topics/figures.js";
+import { amount, amountOf, slip } from "../topics/figures.js";
 import { convert } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
 import { worked } from "../topics/worked.js";
@@ -10,8 +10,8 @@ const perArea = ({ draw, us }: PoseInput): Posed => {
   const size = us ? 43.56 : 100;
   return worked({
     text: us
-      ? `The sprayer of the park applies ${amount(rate, "gal/acre")}.`
-      : `A spreader of the park is set to ${amount(rate, "kg/ha")} of fertilizer.`,
+      ? `The park's sprayer applies ${amount(rate, "gal/acre")}.`
+      : `The park's spreader is set to ${amountOf(rate, "kg/ha", "fertilizer")}.`,
     ask: us
       ? { question: "What is that for 1,000 sq ft?", unit: "gal/1000 ft2", of: "spray", decimals: 2 }
       : { question: "What is that for 100 m²?", unit: "kg/100 m2", of: "product", decimals: 2 },
@@ -52,7 +52,7 @@ const perSmallArea = ({ draw, us }: PoseInput): Posed => {
             slip("hectare for 100 m²", rate * 1000),
             slip("decimal point one place off", answer * 10),
             slip("forgot to convert", rate),
-            slip("units upside down", rate * 100),
+            slip("units upside down", rate / 10),
           ],
   });
 };
@@ -62,7 +62,7 @@ const perLargeArea = ({ draw, us }: PoseInput): Posed => {
   const from = quantity(rate, us ? "lb/1000 ft2" : "kg/100 m2", "product");
   const unit = us ? "lb/acre" : "kg/ha";
   return worked({
-    text: `A spreader chart of the park is made for ${amount(rate, us ? "lb/1000 ft2" : "kg/100 m2")} of fertilizer. The order sheet asks for ${us ? "pounds an acre" : "kilograms a hectare"}.`,
+    text: `The park's spreader chart is made for ${amountOf(rate, us ? "lb/1000 ft2" : "kg/100 m2", "fertilizer")}. The order sheet asks for ${us ? "pounds per acre" : "kilograms per hectare"}.`,
     ask: { question: "What is the rate there?", unit, of: "product", decimals: us ? 1 : 0 },
     working: [convert("Rate", from, unit)],
     mistakes: (answer) => [

@@ -2,8 +2,8 @@ import { quantity } from "../../quantity/index.js";
 import { flowAtPressureFormula, pressureForFlowFormula } from "../application/spray-nozzle.js";
 import { liquidForAreaFormula } from "../application/tank.js";
 import { dryProductForActiveFormula, liquidProductForActiveFormula } from "../application/tank-water.js";
-import { amount, slip } from "../topics/figures.js";
-import { place } from "../topics/park.js";
+import { amount, amountOf, slip } from "../topics/figures.js";
+import { openGround } from "../topics/park.js";
 import { fromStep, use } from "../topics/steps.js";
 import type { Posed, PoseInput } from "../topics/topic.js";
 import { worked } from "../topics/worked.js";
@@ -61,8 +61,8 @@ const activeFigures = ({ draw, us }: PoseInput) => {
   const perArea = us ? "lb/acre" : "kg/ha";
   const land = us ? "acre" : "ha";
   const active = quantity(target, perArea, "ai");
-  const spot = place(draw);
-  const want = `A treatment of ${spot} takes ${amount(target, perArea)} of active ingredient.`;
+  const spot = openGround(draw);
+  const want = `A treatment of ${spot} takes ${amountOf(target, perArea, "active ingredient")}.`;
   return { liquid, percent, target, acres, perArea, land, active, want } as const;
 };
 
@@ -98,8 +98,8 @@ const liquidActiveProblem = (input: PoseInput): Posed => {
   const grams = us ? 1 : 1000;
   return worked({
     text:
-      `${want} The product is a liquid with ${amount(liquid, strength)} of active ingredient.` +
-      (whole ? ` The area has ${amount(acres, land)}.` : ""),
+      `${want} The product is a liquid with ${amountOf(liquid, strength, "active ingredient")}.` +
+      (whole ? ` The area is ${amount(acres, land)}.` : ""),
     ask: {
       question: whole ? "How much product does the whole area take?" : "What is the rate of product?",
       unit: whole ? unit : perArea,

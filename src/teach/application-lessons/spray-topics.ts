@@ -9,7 +9,7 @@ import {
 } from "../application/spray-volume.js";
 import { rectangleAreaFormula } from "../ground/site-shapes.js";
 import { amount, slip } from "../topics/figures.js";
-import { place } from "../topics/park.js";
+import { openGround, place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
 import { worked } from "../topics/worked.js";
@@ -82,7 +82,7 @@ const boomFlowProblem = (input: PoseInput): Posed => {
         ? slip("forgot the number of nozzles", answer / nozzles)
         : slip("spacing for swath", answer * nozzles),
       slip("divided by the number of nozzles", both ? answer / nozzles / nozzles : answer / nozzles),
-      slip(us ? "feet for inches" : "meters for centimeters", us ? answer * 12 : answer / 100),
+      slip(us ? "feet for inches" : "meters for centimeters", us ? answer * 12 : answer * 100),
       slip("seconds for minutes", answer / 60),
       slip("speed the wrong way", answer / speed / speed),
     ],
@@ -103,7 +103,7 @@ const speedFigures = ({ draw, us }: PoseInput) => {
   /** Feet a second as miles an hour, or meters a second as kilometers an hour. */
   const factor = us ? 60 / 88 : 3.6;
   const unit = speedUnit(us);
-  return { course, seconds, slow, length, ground: place(draw), factor, unit } as const;
+  return { course, seconds, slow, length, ground: openGround(draw), factor, unit } as const;
 };
 
 const runSpeedProblem = (input: PoseInput): Posed => {
@@ -117,7 +117,7 @@ const runSpeedProblem = (input: PoseInput): Posed => {
       slip("forgot to convert", course / seconds),
       slip("time upside down", 1 / answer),
       slip("units upside down", course / seconds / factor),
-      slip(us ? "yards for feet" : "minutes for hours", us ? answer * 3 : (answer / 60) * 100),
+      slip(us ? "yards for feet" : "minutes for hours", us ? answer * 3 : answer / 60),
     ],
   });
 };
@@ -126,7 +126,7 @@ const twoRunsProblem = (input: PoseInput): Posed => {
   const { course, seconds, slow, length, ground, factor, unit } = speedFigures(input);
   const [up, down] = [(course / slow) * factor, (course / seconds) * factor];
   return worked({
-    text: `A spreader runs over a marked course of ${amount(course, length)} on a slope of ${ground}: ${amount(slow, "s")} uphill, ${amount(seconds, "s")} back downhill.`,
+    text: `A spreader runs over a marked course of ${amount(course, length)} on a slope beside ${ground}: ${amount(slow, "s")} uphill, ${amount(seconds, "s")} back downhill.`,
     ask: { question: "What is its mean speed over both runs?", unit, of: "none", decimals: 2 },
     working: [
       use(groundSpeedTwoRunsFormula, {
@@ -148,7 +148,7 @@ const twoRunsProblem = (input: PoseInput): Posed => {
 const walkTimeProblem = (input: PoseInput): Posed => {
   const { draw, us } = input;
   const { course, length, ground, factor, unit } = speedFigures(input);
-  const wanted = us ? draw.step(3, 5, 0.5) : draw.step(4, 8, 0.5);
+  const wanted = us ? draw.step(2, 3.5, 0.25) : draw.step(3, 5.5, 0.5);
   return worked({
     text: `A walking operator has to keep to ${amount(wanted, unit)} on ${ground}. A course of ${amount(course, length)} is marked to set the pace with a stopwatch.`,
     ask: { question: "How long must the walk over the course take?", unit: "s", of: "none", decimals: 1 },
@@ -194,7 +194,7 @@ const refillProblem = ({ draw, us, level }: PoseInput): Posed => {
     });
   return worked({
     text:
-      `A sprayer with a full tank of water covers a strip of ${place(draw)}, ${amount(course, length)} long and ${amount(width, length)} wide (its boom)` +
+      `A sprayer with a full tank of water covers a strip of ${openGround(draw)}, ${amount(course, length)} long and ${amount(width, length)} wide (its boom)` +
       `${passes > 1 ? `, and drives over it ${passes} times` : ""}. It takes ${amount(refill, volume)} to fill the tank up again.`,
     ask: {
       question: "What is the application volume of one pass?",

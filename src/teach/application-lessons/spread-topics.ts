@@ -3,8 +3,8 @@ import { spreadRateFormula, targetCatchFormula, testAreaFormula } from "../appli
 import { passesForSideFormula, passRateFormula } from "../application/spread-passes.js";
 import { productForAreaFormula } from "../application/tank-amounts.js";
 import { countDown, countUp } from "../expression/expression.js";
-import { amount, slip } from "../topics/figures.js";
-import { place } from "../topics/park.js";
+import { amount, amountOf, slip } from "../topics/figures.js";
+import { openGround } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
 import { worked } from "../topics/worked.js";
@@ -21,7 +21,7 @@ const calibrationFigures = ({ draw, us, level }: PoseInput) => {
   const unit = us ? "lb" : "kg";
   const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
   const per = us ? 1000 : 10_000;
-  const spot = place(draw);
+  const spot = openGround(draw);
   const strip = use(testAreaFormula, {
     distance: quantity(distance, length),
     swath: quantity(swath, length),
@@ -47,7 +47,7 @@ const catchTargetProblem = (input: PoseInput): Posed => {
   const { swath, distance, target, overlap, length, unit, rateUnit, spot, strip } = calibrationFigures(input);
   return worked({
     text:
-      `A spreader for ${spot} has to be set to ${amount(target, rateUnit)} of product. It throws ${amount(swath + overlap, length)} wide; ` +
+      `A spreader for ${spot} has to be set to ${amountOf(target, rateUnit, "product")}. It throws ${amount(swath + overlap, length)} wide; ` +
       `neighboring passes overlap, and the effective swath is ${amount(swath, length)}. The test run is ${amount(distance, length)} long.`,
     ask: {
       question: "How much product must the hopper lose on the test run?",
@@ -117,7 +117,7 @@ const passFigures = ({ draw, us }: PoseInput) => {
   const overlap = us ? draw.pick([1, 2]) : draw.pick([0.5, 1]);
   const rate = us ? draw.step(3, 6, 0.25) : draw.step(140, 300, 20);
   const area = us ? draw.step(4000, 24_000, 500) : draw.step(400, 2400, 50);
-  const spot = place(draw);
+  const spot = openGround(draw);
   return { length, side, swath, overlap, rate, area, spot } as const;
 };
 
@@ -127,7 +127,7 @@ const halfRateProblem = (input: PoseInput): Posed => {
   const rateUnit = us ? "lb/1000 ft2" : "kg/ha";
   const unit = us ? "lb" : "kg";
   return worked({
-    text: `${spot.replace("the", "The")} has ${amount(area, us ? "ft2" : "m2")} and gets ${amount(rate, rateUnit)} of fertilizer in two passes at right angles, half of the rate each.`,
+    text: `${spot.replace("the", "The")} covers ${amount(area, us ? "ft2" : "m2")} and gets ${amountOf(rate, rateUnit, "fertilizer")} in two passes at right angles, half of the rate each.`,
     ask: {
       question: "How much fertilizer goes into the hopper for one pass?",
       unit,

@@ -2,8 +2,8 @@ import { quantity } from "../../quantity/index.js";
 import { concentrateForStrengthFormula } from "../application/tank.js";
 import { sprayForLawnFormula } from "../application/tank-amounts.js";
 import { rectangleAreaFormula } from "../ground/site-shapes.js";
-import { amount, num, slip } from "../topics/figures.js";
-import { areaOf, place } from "../topics/park.js";
+import { amount, amountOf, num, slip } from "../topics/figures.js";
+import { areaOf, openGround, place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
 import { worked } from "../topics/worked.js";
@@ -39,14 +39,14 @@ const weightProblem = ({ draw, us, level }: PoseInput): Posed => {
   });
   return worked({
     text: spray
-      ? `${amount(volume, volumeUnit(us))} of spray are to hold ${num(wanted)} % active ingredient by weight. The spray weighs ${amount(density, us ? "lb/gal" : "kg/L")}. The powder on hand has ${strength} % active ingredient.`
-      : `${amount(weight, mass)} of a dry mix are to hold ${num(wanted)} % active ingredient by weight. The powder on hand has ${strength} % active ingredient; the rest of the mix is a dry carrier.`,
+      ? `${amount(volume, volumeUnit(us))} of spray is to hold ${num(wanted)} % active ingredient by weight. The spray weighs ${amount(density, us ? "lb/gal" : "kg/L")}. The powder on hand has ${strength} % active ingredient.`
+      : `${amount(weight, mass)} of a dry mix is to hold ${num(wanted)} % active ingredient by weight. The powder on hand has ${strength} % active ingredient; the rest of the mix is a dry carrier.`,
     ask: { question: "How much powder does it take?", unit: mass, of: "product", decimals: 2 },
     working: spray ? [water, powder] : [powder],
     mistakes: (answer) => [
       slip("product for nutrient", (whole * wanted) / 100),
       slip("multiplied by the percentage", (whole * wanted * strength) / 10_000),
-      slip("fraction upside down", (whole * strength) / wanted / 100),
+      slip("fraction upside down", (whole * strength) / wanted),
       slip(spray ? "water for product" : "carrier for product", whole - answer),
       ...(spray && us ? [slip("forgot the density", answer / density)] : []),
     ],
@@ -60,7 +60,7 @@ const concentrateProblem = ({ draw, us }: PoseInput): Posed => {
   const volume = us ? draw.pick([15, 25, 30, 50, 55, 100]) : draw.pick([50, 100, 150, 200, 400]);
   const big = volumeUnit(us);
   return worked({
-    text: `${amount(volume, big)} of spray are to hold ${num(wanted)} % active ingredient by volume. The concentrate on hand has ${strength} % active ingredient.`,
+    text: `${amount(volume, big)} of spray is to hold ${num(wanted)} % active ingredient by volume. The concentrate on hand has ${strength} % active ingredient.`,
     ask: { question: "How much concentrate goes in?", unit: big, of: "product", decimals: 2 },
     working: [
       use(concentrateForStrengthFormula, {
@@ -73,7 +73,7 @@ const concentrateProblem = ({ draw, us }: PoseInput): Posed => {
       slip("product for nutrient", (volume * wanted) / 100),
       slip("water for product", volume - answer),
       slip("multiplied by the percentage", (volume * wanted * strength) / 10_000),
-      slip("fraction upside down", (volume * strength) / wanted / 100),
+      slip("fraction upside down", (volume * strength) / wanted),
       slip("decimal point one place off", answer * 10),
     ],
   });
@@ -91,7 +91,7 @@ const sprayForActiveProblem = ({ draw, us }: PoseInput): Posed => {
   const weight = us ? "lb/gal" : "kg/L";
   const inSpray = (density * strength) / 100;
   return worked({
-    text: `A treatment of ${place(draw)} takes ${amount(active, perArea)} of active ingredient. The spray holds ${num(strength)} % of it by weight and weighs ${amount(density, weight)}.`,
+    text: `A treatment of ${place(draw)} takes ${amountOf(active, perArea, "active ingredient")}. The spray holds ${num(strength)} % of it by weight and weighs ${amount(density, weight)}.`,
     ask: {
       question: "What is the application volume?",
       unit: us ? "gal/acre" : "L/ha",
@@ -140,7 +140,7 @@ const sprayNeedProblem = ({ draw, us, level }: PoseInput): Posed => {
   const land = us ? "ft2" : "m2";
   const size = shaped
     ? `is ${amount(long, length)} long and ${amount(wide, length)} wide`
-    : `has ${amount(area, land)}`;
+    : `covers ${amount(area, land)}`;
   const rectangle = use(rectangleAreaFormula, {
     length: quantity(long, length),
     width: quantity(wide, length),
@@ -150,7 +150,7 @@ const sprayNeedProblem = ({ draw, us, level }: PoseInput): Posed => {
     applicationVolume: quantity(rate, perArea, "spray"),
   });
   return worked({
-    text: `${place(draw).replace("the", "The")} ${size} and gets ${amount(rate, perArea)} of spray.`,
+    text: `${(shaped ? openGround(draw) : place(draw)).replace("the", "The")} ${size} and gets ${amountOf(rate, perArea, "spray")}.`,
     ask: {
       question: "How much spray is that?",
       unit: volumeUnit(us),

@@ -13,7 +13,7 @@ import {
 } from "../application/tank-amounts.js";
 import { countUp } from "../expression/expression.js";
 import { amount, num, slip } from "../topics/figures.js";
-import { place } from "../topics/park.js";
+import { openGround, place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
 import { worked } from "../topics/worked.js";
@@ -52,6 +52,9 @@ const tankAreaProblem = (input: PoseInput): Posed => {
   });
 };
 
+/** More loads than that want a larger sprayer. */
+const mostLoads = 8;
+
 const lastLoadProblem = (input: PoseInput): Posed => {
   const { draw, us } = input;
   const { tank, rate, volume, land, capacity, applicationVolume, told } = coverageFigures(input);
@@ -59,7 +62,7 @@ const lastLoadProblem = (input: PoseInput): Posed => {
   const ground = quantity(area, land);
   const spray = area * rate;
   const loads = countUp(spray / tank - 1e-9);
-  const isPart = loads > 1 && loads * tank - spray > 1e-6;
+  const isPart = loads > 1 && loads <= mostLoads && loads * tank - spray > 1e-6;
   return worked({
     text: `${told} The job is ${amount(area, land)}: ${place(draw)} and the ground around it.`,
     ask: {
@@ -88,7 +91,7 @@ const lastLoadProblem = (input: PoseInput): Posed => {
       slip("shared out evenly", spray / loads),
       slip("whole job for the last load", spray),
     ],
-    // a job of full loads only has no such load
+    // a job of full loads only has no such load, and nobody sprays dozens of them
     within: isPart ? [0, tank] : [1, 0],
   });
 };
@@ -114,7 +117,7 @@ const loadFigures = ({ draw, us, level }: PoseInput) => {
     unit: us ? "fl oz" : "L",
     volume: us ? "gal" : "L",
     perSmall: us ? "fl oz/1000 ft2" : "L/ha",
-    spot: place(draw),
+    spot: openGround(draw),
     applicationVolume: mixed ? quantity(acre, "gal/acre", "spray") : quantity(carrier, spread, "spray"),
   } as const;
 };
@@ -125,7 +128,7 @@ const areaNeedProblem = (input: PoseInput): Posed => {
   const area = us ? draw.step(5000, 30_000, 1000) : draw.step(2000, 12_000, 500);
   const per = us ? 1000 : 10_000;
   return worked({
-    text: `The label rate of a liquid product is ${amount(rate, perSmall)}. ${spot.replace("the", "The")} has ${amount(area, us ? "ft2" : "m2")}.`,
+    text: `The label rate of a liquid product is ${amount(rate, perSmall)}. ${spot.replace("the", "The")} covers ${amount(area, us ? "ft2" : "m2")}.`,
     ask: { question: "How much product does it take?", unit, of: "product", decimals: us ? 1 : 2 },
     working: [
       use(liquidForLawnFormula, {
@@ -182,7 +185,8 @@ const loadProblem = (input: PoseInput): Posed =>
 const dilutionFigures = ({ draw, us }: PoseInput) => {
   const volume = us ? draw.pick([2, 3, 4, 5, 10, 15, 25]) : draw.pick([5, 10, 12, 15, 20, 40]);
   const percent = draw.pick([0.25, 0.5, 0.75, 1, 1.5, 2, 2.5, 3]);
-  const parts = draw.pick([9, 15, 19, 24, 39, 49]);
+  /** Parts of the whole mix, of which one is product. */
+  const parts = draw.pick([20, 25, 40, 50, 64, 100]);
   const big = us ? "gal" : "L";
   return {
     percent,
@@ -208,15 +212,19 @@ const percentProblem = (input: PoseInput): Posed => {
       slip("decimal point one place off", answer / 10),
       ...(us
         ? [slip("ounce for fluid ounce", answer / 8), slip("fluid ounces in a quart", answer / 4)]
-        : [slip("units upside down", answer / 100), slip("fraction upside down", (volume * 100) / percent)]),
+        : [
+            slip("percentage as a whole number", answer * 100),
+            slip("divided by the percentage", (volume * 1000 * 100) / percent),
+          ]),
     ],
   });
 };
 
 const partsProblem = (input: PoseInput): Posed => {
   const { us, level } = input;
-  const { parts, unit, all, finished, filled } = dilutionFigures(input);
+  const { parts: whole, unit, all, finished, filled } = dilutionFigures(input);
   const among = level === 2;
+  const parts = among ? whole : whole - 1;
   return worked({
     text: `${filled} The label asks for 1 part of product ${among ? `in ${parts} parts of the finished mix` : `and ${parts} parts of water`}.`,
     ask: { question: "How much product goes in?", unit, of: "product", decimals: us ? 1 : 0 },

@@ -6,7 +6,7 @@ import { clippingDryMassFormula, clippingNitrogenFormula } from "../ground/stand
 import { precipitationRateFormula, zoneRunTimeFormula } from "../ground/water-depth.js";
 import { sodiumAdsorptionRatioFormula } from "../soil-and-air/salty-water.js";
 import { amountInSoilFormula, soilMassFormula } from "../soil-and-air/soil-report.js";
-import { amount, num, slip } from "../topics/figures.js";
+import { amount, amountOf, num, slip } from "../topics/figures.js";
 import { place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
@@ -63,11 +63,9 @@ const rectangleProblem = ({ draw, us, level }: PoseInput): Posed => {
     },
     working: [use(rectangleAreaFormula, { length: quantity(long, length), width: quantity(wide, length) })],
     mistakes: (answer) => [
-      slip("halved twice", answer / 2),
+      slip("triangle for rectangle", answer / 2),
       slip("perimeter for area", acres ? (2 * (long + wide)) / (us ? 43_560 : 10_000) : 2 * (long + wide)),
-      ...(acres
-        ? [slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", area / (us ? 1000 : 100))]
-        : [slip("square of the unit forgotten", area / (us ? 3 : 100))]),
+      ...(acres ? [slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", area / (us ? 1000 : 100))] : []),
       slip("decimal point one place off", answer * 10),
       slip("decimal point one place off", answer / 10),
     ],
@@ -94,7 +92,7 @@ const rainProblem = ({ draw, us, level }: PoseInput): Posed => {
         slip("fraction upside down", us ? area / flow / 96.25 : area / flow / 60),
         slip("minutes for hours", answer / 60),
         slip("decimal point one place off", answer * 10),
-        slip("flow over time", us ? flow / 96.25 : flow / 60),
+        slip("flow over time", us ? flow * 96.25 : flow * 60),
       ],
       within: us ? [0.3, 2.5] : [6, 60],
     });
@@ -107,7 +105,7 @@ const rainProblem = ({ draw, us, level }: PoseInput): Posed => {
       use(zoneRunTimeFormula, { depth: quantity(depth, us ? "in" : "mm"), rate: fromStep(1) }),
     ],
     mistakes: (answer) => [
-      slip("minutes for hours", answer / 6),
+      slip("minutes for hours", (answer / 60) * 100),
       slip("fraction upside down", (rate / depth) * 60),
       slip("multiplied by the rate", rate * depth * 60),
       slip("forgot the depth of water", 60 / rate),
@@ -198,7 +196,7 @@ const clippingProblem = ({ draw, us, level }: PoseInput): Posed => {
   const share = draw.step(3, 5, 0.25);
   const unit = us ? "qt/1000 ft2" : "mL/m2";
   const perArea = us ? "lb/1000 ft2" : "g/m2";
-  const told = `A mowing of the bowling lawn takes off ${amount(volume, unit)} of fresh clippings. A liter of them has ${dry} g of dry mass.${us ? " A quart is 0.94635 L, a pound 453.6 g." : ""}`;
+  const told = `A mowing of the bowling lawn takes off ${amountOf(volume, unit, "fresh clippings")}. A liter of them has ${dry} g of dry mass.${us ? " A quart is 0.94635 L, a pound 453.6 g." : ""}`;
   const clippings = quantity(volume, unit);
   const dryMass = quantity(dry, "g/L");
   const mass = us ? (volume * dry * 0.946_353) / 453.592 : (volume * dry) / 1000;
@@ -220,7 +218,7 @@ const clippingProblem = ({ draw, us, level }: PoseInput): Posed => {
         ? [slip("nutrient for product", mass), slip("divided by the percentage", (mass * 100) / share)]
         : [slip("density upside down", volume / dry), slip("decimal point one place off", answer / 10)]),
       ...(us
-        ? [slip("forgot to convert", (answer / 0.946_353) * 4), slip("units upside down", answer / 4)]
+        ? [slip("forgot to convert", answer / 0.946_353), slip("units upside down", answer / 0.946_353 ** 2)]
         : [slip("forgot to convert", answer * 1000)]),
       slip("decimal point one place off", answer * 10),
     ],
@@ -232,7 +230,7 @@ const sodProblem = ({ draw, us, level }: PoseInput): Posed => {
   const waste = draw.pick([5, 8, 10]);
   const pallet = us ? draw.pick([400, 450, 500]) : draw.pick([40, 45, 50]);
   const unit = us ? "ft2" : "m2";
-  const told = `${amount(area, unit)} of the north practice pitch are to be sodded, and the crew adds ${waste} % for waste.`;
+  const told = `${amount(area, unit)} of the north practice pitch is to be sodded, and the crew adds ${waste} % for waste.`;
   const working = [use(sodOrderFormula, { area: quantity(area, unit), waste: quantity(waste, "%") })];
   if (level === 1) {
     return worked({

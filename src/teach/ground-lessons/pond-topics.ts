@@ -1,6 +1,6 @@
 import { quantity } from "../../quantity/index.js";
 import { pondVolumeFormula, waterDoseFormula } from "../ground/site-ground.js";
-import { amount, slip } from "../topics/figures.js";
+import { amount, amountOf, slip } from "../topics/figures.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput } from "../topics/topic.js";
 import { worked } from "../topics/worked.js";
@@ -58,7 +58,7 @@ const pondDoseProblem = (input: PoseInput): Posed => {
   });
   return worked({
     text:
-      `${pond} It is to be dosed to ${amount(dose, "mg/L")} of active ingredient. ` +
+      `${pond} It is to be dosed to ${amountOf(dose, "mg/L", "active ingredient")}. ` +
       (us ? "1 mg/L in 1 acre-foot is 2.719 lb." : "1 mg/L in 1 m³ is 1 g.") +
       (whole ? ` The product has ${percent} % active ingredient by weight.` : ""),
     ask: {
@@ -78,7 +78,7 @@ const pondDoseProblem = (input: PoseInput): Posed => {
       slip("forgot the dose", (active / dose) * scale),
       ...(us
         ? [slip("forgot to convert", (active / 2.71932) * scale)]
-        : [slip("units upside down", (active * scale) / 10)]),
+        : [slip("decimal point one place off", (active * scale) / 10)]),
       ...(whole
         ? [
             slip("forgot the percent active", active),

@@ -7,7 +7,7 @@ import {
   windAtHeightFormula,
   windAtTwoMetersFormula,
 } from "../soil-and-air/sun-and-wind.js";
-import { amount, num, slip } from "../topics/figures.js";
+import { amount, amountOf, num, slip } from "../topics/figures.js";
 import { place } from "../topics/park.js";
 import { fromStep, meanOf, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
@@ -34,7 +34,7 @@ const windProblem = ({ draw, us, level }: PoseInput): Posed => {
     mistakes: () => [
       slip("wind at the station", wind),
       slip("heights the wrong way", wind / share),
-      slip("fraction upside down", (wind * to) / 10),
+      slip("heights in proportion", (wind * to) / 10),
       slip("percent taken off", wind * (1 - share)),
     ],
   });
@@ -116,7 +116,7 @@ const impactProblem = ({ draw, us, level }: PoseInput): Posed => {
   });
   return worked({
     text: whole
-      ? `An active ingredient has an impact quotient of ${num(quotient)}. The product has ${percent} % of it, and ${amount(product, "lb/acre")} of product are applied.`
+      ? `An active ingredient has an impact quotient of ${num(quotient)}. The product has ${percent} % of it, and ${amountOf(product, "lb/acre", "product")} are applied.`
       : `An active ingredient has an impact quotient of ${num(quotient)}, and ${amount(active, "lb/acre")} of it are applied.${us ? "" : " The quotient counts with lb per acre."}`,
     ask: { question: "What is the impact in use, for lb per acre?", unit: "1", of: "none", decimals: 1 },
     working: [
@@ -177,13 +177,19 @@ const daysByMonth = (from: CivilDate, to: CivilDate): readonly (readonly [label:
   return [...parts, [`in ${monthOf(to)}`, Number(to.slice(8)) - first]];
 };
 
+/** How many months the one date is later by, whatever their days. */
+const monthsApart = (from: CivilDate, to: CivilDate): number =>
+  Number(to.slice(5, 7)) - Number(from.slice(5, 7));
+
 const dateProblem = ({ draw, level }: PoseInput): Posed => {
   const from = addDays("2026-03-20", draw.int(0, 90));
-  const gap = level === 1 ? draw.int(16, 45) : draw.int(50, 110);
-  const to = addDays(from, gap);
-  const rest = draw.int(3, 12);
-  const limit = gap + rest;
   const left = level === 2;
+  const rest = draw.int(3, 12);
+  const limit = draw.pick([21, 28, 30, 42, 45, 60, 90]);
+  const gap = left ? limit - rest : draw.int(16, 45);
+  const to = addDays(from, gap);
+  const [ofMonth, apart] = [Number(to.slice(8)) - Number(from.slice(8)), monthsApart(from, to)];
+  const passed = (days: number): number => (left ? limit - days : days);
   const parts = daysByMonth(from, to);
   const names = ["a", "b", "c", "d", "e", "f"].slice(0, parts.length);
   const days = total({
@@ -211,17 +217,21 @@ const dateProblem = ({ draw, level }: PoseInput): Posed => {
     },
     working: left ? [days, wait] : [days],
     mistakes: () => [
-      slip("last day counted twice", left ? rest - 1 : gap + 1),
-      slip("wrong month length", left ? rest + 1 : gap - 1),
-      slip("month of thirty days", left ? rest + 2 : gap - 2),
-      slip("added instead of taken away", left ? gap + limit : gap + 30),
+      slip("last day counted twice", passed(gap + 1)),
+      slip("both ends left out", passed(gap - 1)),
+      slip("month of thirty days", passed(30 * apart + ofMonth)),
+      slip("months left out", passed(Math.abs(ofMonth))),
+      ...(left
+        ? [slip("added instead of taken away", gap + limit), slip("forgot what is gone already", limit)]
+        : []),
     ],
   });
 };
 
 const meanProblem = ({ draw, us, level }: PoseInput): Posed => {
   const unit = us ? "fl oz" : "mL";
-  const near = (): number => (us ? draw.int(22, 48) : draw.step(300, 900, 10));
+  const usual = us ? draw.int(26, 44) : draw.step(400, 900, 10);
+  const near = (): number => usual + (us ? draw.int(-4, 4) : draw.step(-60, 60, 10));
   const [a, b, c] = [near(), near(), near()];
   if (level === 1) {
     return worked({
@@ -236,10 +246,11 @@ const meanProblem = ({ draw, us, level }: PoseInput): Posed => {
       ],
     });
   }
-  const [low, high] = [Math.min(a, b), Math.max(a, b) + 1];
+  const tenths = draw.int(30, 80);
+  const [low, high] = [tenths / 10, (tenths + draw.int(3, 20)) / 10];
   const mean = (low + high) / 2;
   return worked({
-    text: `Two pans under a spreader catch ${low} g and ${high} g. The standard deviation of two readings is their difference divided by 1.41421.`,
+    text: `Two pans under a spreader catch ${amount(low, "g")} and ${amount(high, "g")}. The standard deviation of two readings is their difference divided by 1.41421.`,
     ask: {
       question: "What is the coefficient of variation?",
       unit: "%",

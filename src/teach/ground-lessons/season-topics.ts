@@ -4,7 +4,7 @@ import { productForAreaFormula } from "../application/tank-amounts.js";
 import { priceAtMarginFormula, priceAtMarkupFormula } from "../ground/money.js";
 import { degreeDaysAboveBaseFormula } from "../soil-and-air/growth.js";
 import { limeForEquivalentFormula } from "../soil-and-air/soil-report.js";
-import { amount, listed, slip } from "../topics/figures.js";
+import { amount, amountOf, listed, slip } from "../topics/figures.js";
 import { areaOf, place } from "../topics/park.js";
 import { fromStep, inEuros, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
@@ -58,7 +58,7 @@ const severalDays = ({ draw, us }: PoseInput): Posed => {
   const sum = `${unit} d`;
   return worked({
     text:
-      `Three days in April bring highs and lows of ${listed(days.map((day) => `${amount(day.high, unit)} and ${amount(day.low, unit)}`))}. ` +
+      `Three days in April bring highs and lows of ${days.map((day) => `${amount(day.high, unit)} and ${amount(day.low, unit)}`).join(", then ")}. ` +
       `Degree-days are counted above a base of ${amount(base, unit)}, by the simple average.`,
     ask: {
       question: "How many degree-days do the three days bring together?",
@@ -144,8 +144,8 @@ const limeProblem = ({ draw, us, level }: PoseInput): Posed => {
   });
   return worked({
     text:
-      `The soil report for ${place(draw)} asks for ${amount(need, rateUnit)} of calcium carbonate equivalent. The lime on hand has ${rating} % of it.` +
-      (whole ? ` The area has ${amount(area, us ? "ft2" : "m2")}.` : ""),
+      `The soil report for ${place(draw)} asks for ${amountOf(need, rateUnit, "calcium carbonate equivalent")}. The lime on hand has ${rating} % of it.` +
+      (whole ? ` The area is ${amount(area, us ? "ft2" : "m2")}.` : ""),
     ask: whole
       ? {
           question: "How much of this lime does the whole area take?",
@@ -179,7 +179,7 @@ const nitrogenLeft = ({ draw, us, level }: PoseInput): Posed => {
   const used = applied.reduce((a, b) => a + b, 0);
   const names = ["first", "second", "third"];
   return worked({
-    text: `The plan for ${place(draw)} sets a limit of ${amount(cap, unit)} of nitrogen a year. So far ${listed(applied.map((each) => amount(each, unit)))} went down.`,
+    text: `The plan for ${place(draw)} sets a limit of ${amountOf(cap, unit, "nitrogen")} a year. So far ${listed(applied.map((each) => amount(each, unit)))} went down.`,
     ask: { question: "How much nitrogen is left under the limit?", unit, of: "N", decimals: us ? 2 : 0 },
     working: [
       use(level === 1 ? nitrogenLeftOfTwoFormula : nitrogenLeftOfThreeFormula, {

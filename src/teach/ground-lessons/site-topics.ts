@@ -8,7 +8,7 @@ import {
   triangleAreaFormula,
 } from "../ground/site-shapes.js";
 import { amount, listed, num, slip } from "../topics/figures.js";
-import { place } from "../topics/park.js";
+import { playedTurf } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
 import { worked } from "../topics/worked.js";
@@ -20,7 +20,7 @@ const areaFigures = ({ draw, us, level }: PoseInput) => {
   const unit = us ? "ft2" : "m2";
   const long = us ? draw.step(100, 240, 5) : draw.step(30, 80, 1);
   const wide = us ? draw.step(60, 160, 5) : draw.step(20, 50, 1);
-  const across = Math.round((wide * draw.int(20, 60)) / 100);
+  const across = Math.round((wide * draw.int(15, 40)) / 100);
   const ask = {
     question: "What is its area?",
     unit,
@@ -67,7 +67,7 @@ const treatedAreaProblem = (input: PoseInput): Posed => {
   const { length, long, wide, across, ask, circle, round } = areaFigures(input);
   const all = long * wide;
   return worked({
-    text: `A practice pitch is ${amount(long, length)} by ${amount(wide, length)}. A round planting bed in it, ${amount(across, length)} across, is not treated.`,
+    text: `The meadow is ${amount(long, length)} by ${amount(wide, length)}. A round planting bed in it, ${amount(across, length)} across, is not treated.`,
     ask: { ...ask, question: "What area is treated?" },
     working: [
       use(rectangleAreaFormula, { length: quantity(long, length), width: quantity(wide, length) }),
@@ -142,20 +142,20 @@ const weightOfSand = (ton: number, us: boolean) =>
 
 const coverProblem = ({ draw, us, level }: PoseInput): Posed => {
   const depth = us ? draw.pick([0.125, 0.25, 0.375, 0.5]) : draw.pick([2, 3, 4, 5, 6, 8, 10]);
-  const area = us ? draw.step(3000, 18_000, 500) : draw.step(300, 2000, 50);
+  const area = us ? draw.step(4000, 14_000, 500) : draw.step(400, 1400, 50);
   const width = us ? draw.step(60, 120, 5) : draw.step(20, 40, 1);
-  const long = us ? draw.step(80, 160, 5) : draw.step(30, 60, 1);
+  const long = us ? draw.step(80, 130, 5) : draw.step(30, 40, 1);
   const ton = us ? draw.pick([1.25, 1.3, 1.35, 1.4]) : draw.pick([1.4, 1.5, 1.6]);
   const thick = us ? "in" : "mm";
   const unit = us ? "yd3" : "m3";
-  const spot = place(draw);
+  const spot = playedTurf(draw);
   const ground = level === 1 ? area : width * long;
   const volume = us ? (ground * depth) / 12 / 27 : (ground * depth) / 1000;
   const length = us ? "ft" : "m";
   const deep = quantity(depth, thick);
   const size =
     level === 1
-      ? `has ${amount(area, us ? "ft2" : "m2")}`
+      ? `covers ${amount(area, us ? "ft2" : "m2")}`
       : `measures ${amount(long, length)} by ${amount(width, length)}`;
   const weighed = level === 3;
   const scale = weighed ? ton : 1;
@@ -187,7 +187,7 @@ const coverProblem = ({ draw, us, level }: PoseInput): Posed => {
             slip("cubic feet for cubic yards", volume * 27 * scale),
           ]
         : [
-            slip("meters for centimeters", volume * 10 * scale),
+            slip("depth in the wrong unit", volume * 10 * scale),
             slip("depth in the wrong unit", (volume / 10) * scale),
             level === 1
               ? slip("forgot the depth", ground)

@@ -8,8 +8,8 @@ import {
   pureLiveSeedFormula,
   seedOrderFormula,
 } from "../ground/stand-planting.js";
-import { amount, slip } from "../topics/figures.js";
-import { areaOf, place } from "../topics/park.js";
+import { amount, amountOf, slip } from "../topics/figures.js";
+import { areaOf, openGround, place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
 import { worked } from "../topics/worked.js";
@@ -51,7 +51,7 @@ const bulkSeedProblem = (input: PoseInput): Posed => {
   const alive = rate * units;
   const seed = (alive * 100) / live;
   const less = (alive * live) / 100;
-  const text = `${tag} The rate is ${amount(rate, rateUnit)} of pure live seed, and the area has ${amount(area, us ? "ft2" : "m2")}.`;
+  const text = `${tag} The rate is ${amountOf(rate, rateUnit, "pure live seed")}, and the area is ${amount(area, us ? "ft2" : "m2")}.`;
   const order = [
     use(bulkSeedFormula, { pureLiveSeed: quantity(rate, rateUnit, "pure live seed"), ...lot }),
     use(seedOrderFormula, { area: quantity(area, us ? "ft2" : "m2"), rate: fromStep(1) }),
@@ -106,7 +106,7 @@ const mowingFigures = ({ draw, us }: PoseInput) => {
   const unit = us ? "in" : "mm";
   const cut = us ? draw.step(1, 3.5, 0.25) : draw.step(24, 90, 6);
   const standing = us ? cut + draw.step(0.25, 1.5, 0.25) : cut + draw.int(6, 40);
-  const spot = place(draw);
+  const spot = openGround(draw);
   return { unit, cut, standing, spot } as const;
 };
 
@@ -151,7 +151,7 @@ const mowAtProblem = (input: PoseInput): Posed => {
 const mowIntervalProblem = (input: PoseInput): Posed => {
   const { draw, us } = input;
   const { unit, cut, spot } = mowingFigures(input);
-  const rate = us ? draw.step(0.1, 0.4, 0.05) : draw.step(2, 10, 1);
+  const rate = us ? draw.step(0.1, 0.25, 0.05) : draw.step(2, 6, 1);
   const perDay = us ? "in/d" : "mm/d";
   return worked({
     text: `${oneThird(spot, amount(cut, unit))} It grows ${amount(rate, perDay)}.`,

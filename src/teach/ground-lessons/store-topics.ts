@@ -5,7 +5,8 @@ import { countDown, countUp } from "../expression/expression.js";
 import { fractionRemainingFormula } from "../ground/air-and-decay.js";
 import { reorderPointFormula } from "../ground/money.js";
 import { fewestApplicationsFormula } from "../soil-and-air/growth.js";
-import { amount, slip } from "../topics/figures.js";
+import { amount, amountOf, slip } from "../topics/figures.js";
+import { aGrade } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
 import { worked } from "../topics/worked.js";
@@ -17,7 +18,7 @@ const stockProblem = ({ draw, us, level }: PoseInput): Posed => {
   const lead = draw.pick([5, 7, 10, 14]);
   const kept = level === 1 ? 0 : draw.step(20, 100, 10);
   return worked({
-    text: `In ${during} days of the season the park uses ${amount(taken, unit)} of fertilizer. A delivery comes ${lead} days after the order.${kept > 0 ? ` ${amount(kept, unit)} are always kept back.` : ""}`,
+    text: `In ${during} days of the season the park uses ${amount(taken, unit)} of fertilizer. A delivery comes ${lead} days after the order.${kept > 0 ? ` ${amount(kept, unit)} is always kept in reserve.` : ""}`,
     ask: { question: "At which stock is the next order placed?", unit, of: "product", decimals: 0 },
     working: [
       use(reorderPointFormula, {
@@ -29,7 +30,7 @@ const stockProblem = ({ draw, us, level }: PoseInput): Posed => {
     ],
     mistakes: (answer) => [
       slip("use of the whole time", taken + kept),
-      slip("fraction upside down", (taken * during) / lead / 10),
+      slip("fraction upside down", (taken * during) / lead + kept),
       ...(kept > 0
         ? [slip("lead time only", answer - kept), slip("stock kept back only", kept)]
         : [slip("decimal point one place off", answer / 10), slip("one day only", taken / during)]),
@@ -49,7 +50,7 @@ const fillProblem = ({ draw, us }: PoseInput): Posed => {
   const area = a + b + c;
   const need = (rate * area) / (us ? 1000 : 10_000);
   return worked({
-    text: `A route takes in the north practice pitch (${amount(a, land)}), the bowling lawn (${amount(b, land)}) and the meadow (${amount(c, land)}), all at ${amount(rate, perArea)} of fertilizer. The hopper holds ${amount(hopper, unit)}.`,
+    text: `A route takes in the north practice pitch (${amount(a, land)}), the bowling lawn (${amount(b, land)}) and the meadow (${amount(c, land)}), all at ${amountOf(rate, perArea, "fertilizer")}. The hopper holds ${amount(hopper, unit)}.`,
     ask: {
       question: "How many times is the hopper filled?",
       unit: "count",
@@ -97,8 +98,8 @@ const totalProblem = ({ draw, us, level }: PoseInput): Posed => {
   const first = (r1 * n1) / 100;
   return worked({
     text:
-      `The ledger of the south practice pitch has ${amount(r1, perArea)} of a ${n1}-0-8 in May and ${amount(r2, perArea)} of a ${n2}-0-10 in September.` +
-      (left ? ` The plan sets a limit of ${amount(limit, perArea)} of nitrogen for the year.` : ""),
+      `The ledger of the south practice pitch has ${amount(r1, perArea)} of ${aGrade(`${n1}-0-8`)} in May and ${amount(r2, perArea)} of ${aGrade(`${n2}-0-10`)} in September.` +
+      (left ? ` The plan sets a limit of ${amountOf(limit, perArea, "nitrogen")} for the year.` : ""),
     ask: {
       question: left
         ? "How much nitrogen is left under the limit?"
@@ -145,18 +146,18 @@ const totalProblem = ({ draw, us, level }: PoseInput): Posed => {
 
 const halfProblem = ({ draw, level }: PoseInput): Posed => {
   const half = draw.pick([8, 10, 12, 15, 20, 30]);
-  const times = level === 1 ? draw.pick([1, 2, 3, 4]) : draw.pick([0.5, 1.5, 2.5]);
+  const times = level === 1 ? draw.pick([2, 3, 4]) : draw.pick([0.5, 1.5, 2.5]);
   const days = half * times;
   return worked({
     text: `A residue has a half-life of ${half} days. ${days} days have gone by.`,
     ask: { question: "What percent of it is left?", unit: "%", of: "none", decimals: 1 },
     working: [use(fractionRemainingFormula, { halfLife: quantity(half, "d"), elapsed: quantity(days, "d") })],
     mistakes: (answer) => [
-      slip("one half-life too few", answer * 2),
+      ...(times > 1 ? [slip("one half-life too few", answer * 2)] : []),
       slip("one half-life too many", answer / 2),
       slip("share that is gone", 100 - answer),
-      slip("linear decay", 100 / (times + 1)),
-      slip("fraction upside down", 100 / times / 3),
+      slip("linear decay", 100 - 50 * times),
+      slip("fraction upside down", 100 * 0.5 ** (1 / times)),
     ],
   });
 };
@@ -166,9 +167,9 @@ const splitProblem = ({ draw, us }: PoseInput): Posed => {
   const season = us ? draw.step(2, 5, 0.25) : draw.step(100, 250, 10);
   const most = us ? draw.step(0.6, 0.9, 0.05) : draw.step(30, 45, 5);
   return worked({
-    text: `The program of the north practice pitch has ${amount(season, perArea)} of nitrogen for the season, and no application may have more than ${amount(most, perArea)}.`,
+    text: `The program of the north practice pitch has ${amountOf(season, perArea, "nitrogen")} for the season, and no application may have more than ${amount(most, perArea)}.`,
     ask: {
-      question: "How few applications can that be?",
+      question: "What is the smallest number of applications?",
       unit: "count",
       of: "none",
       decimals: 0,

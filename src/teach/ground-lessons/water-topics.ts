@@ -15,8 +15,8 @@ const volumeOfDepth = ({ draw, us }: PoseInput): Posed => {
   const spot = place(draw);
   return worked({
     text: us
-      ? `${amount(depth, "in")} of water is to fall on ${spot}, which has ${amount(area, "ft2")}. An inch of water on 1 sq ft is 0.6234 gal.`
-      : `${amount(depth, "mm")} of water are to fall on ${spot}, which has ${amount(area, "m2")}.`,
+      ? `${amount(depth, "in")} of water is to fall on ${spot}, which covers ${amount(area, "ft2")}. An inch of water on 1 sq ft is 0.6234 gal.`
+      : `${amount(depth, "mm")} of water is to fall on ${spot}, which covers ${amount(area, "m2")}.`,
     ask: {
       question: "How much water is that?",
       unit: us ? "gal" : "L",
@@ -40,7 +40,7 @@ const volumeOfDepth = ({ draw, us }: PoseInput): Posed => {
           ]
         : [
             slip("depth in the wrong unit", answer / 10),
-            slip("meters for centimeters", answer / 1000),
+            slip("forgot to convert", answer / 1000),
             slip("forgot the depth", area),
             slip("divided by the depth", area / depth),
           ],

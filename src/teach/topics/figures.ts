@@ -56,13 +56,13 @@ const words: Readonly<Record<string, UnitWords>> = {
 
 const symbols: Readonly<Record<string, string>> = { USD: "$", EUR: "€" };
 
-/** The word of a unit as a learner reads it: `lb per 1,000 sq ft`, `mph`, `inches`. */
+/** The word of a unit as a learner reads it: `lb per 1,000 sq ft`, `mph`, `2 inches`, `0.5 inch`. */
 export const unitWords = (unit: string, value = 2): string => {
   if (unit === "mi/h" || unit === "km/h") return unit === "mi/h" ? "mph" : "km/h";
   if (unit.startsWith("money:")) return unit === "money:USD" ? "dollars" : "euros";
   const [top = "", bottom] = unit.split("/");
   const { one, many } = words[top] ?? same(top);
-  const first = value === 1 ? one : many;
+  const first = value > 0 && value <= 1 ? one : many;
   return bottom === undefined ? first : `${first} per ${words[bottom]?.one ?? bottom}`;
 };
 
@@ -75,6 +75,12 @@ export const amount = (value: number, unit: string): string => {
   }
   if (unit === "%") return `${num(value)} %`;
   return `${num(value)} ${unitWords(unit, value)}`.trim();
+};
+
+/** An amount with what it is of, before a rate's area: `0.6 lb of nitrogen per 1,000 sq ft`. */
+export const amountOf = (value: number, unit: string, of: string): string => {
+  const [top = "", below] = amount(value, unit).split(" per ");
+  return `${top} of ${of}${below === undefined ? "" : ` per ${below}`}`;
 };
 
 /** What a mistake comes to. */

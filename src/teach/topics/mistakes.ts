@@ -126,7 +126,8 @@ const told = {
   "forgot an entry": "You left out one of the entries.",
   "last day counted twice": "You counted both ends. From one day to the next is one day.",
   "month of thirty days": "You took every month for 30 days. Count the days of each month.",
-  "wrong month length": "Count the days of each month: the month has another number of days.",
+  "both ends left out": "You counted only the days in between. From one day to the next is one day.",
+  "months left out": "You compared the days of the month alone. Count the months between them, too.",
   "sum for mean": "That is the sum. Divide it by the number of readings.",
   "wrong number of readings": "Divide by the number of readings: count them again.",
   "forgot the percent active": "You left out the percent of active ingredient in the product.",
@@ -163,7 +164,8 @@ const told = {
   "last strip left out": "The last strip is narrower than a swath, but has to be covered, too. Round up.",
   "one pass too many": "You counted one pass too many. Round up once.",
   "half the swath": "You took half of the swath for the whole.",
-  "halved twice": "You halved twice. Base × height ÷ 2.",
+  "halved twice": "You halved twice. Halve once.",
+  "triangle for rectangle": "You took it for a triangle. A rectangle is length times width.",
   "square for circle": "That is the square around the circle. Area = π × radius × radius.",
   "ends left out": "You left out the ends. By the trapezoidal rule the first and the last count half.",
   "cubic feet for cubic yards": "That is cubic feet. A cubic yard is 27 of them.",
@@ -209,7 +211,13 @@ const told = {
   "root of the sum": "Halve the sum of calcium and magnesium before you take the root.",
   "two times for any layer":
     "You doubled the parts per million. That holds for 2,000,000 lb of soil an acre only.",
-  "forgot the share": "You left out the percentage.",
+  "efficiency taken off":
+    "You took the efficiency off. It is the part that is left: multiply what the machine could cover by it.",
+  "divided by the number of rinses":
+    "You divided by the number of rinses. Each rinse leaves the same share of what stood before it.",
+  "heights in proportion": "Wind does not rise in step with height. Use the ratio that is given.",
+  "rate for 100 as for one":
+    "You multiplied the whole tank by the rate. The rate is for 100 gal or 100 L: divide by 100 first.",
   "forgot to divide by the cores": "You took the sum of all cores for one core. Take the mean.",
   "all energy for light": "You took all of the energy for light. About half of it is.",
   "wind at the station": "That is the wind at the height of the station. Near the ground there is less.",

@@ -7,9 +7,17 @@ const places = ["the north practice pitch", "the south practice pitch", "the bow
 /** Some part of the park: `the bowling lawn`. */
 export const place = (draw: Draw): string => draw.pick(places);
 
-/** A part of the park that could be so large: its area in sq ft or m². */
+/** Where a machine runs far, or the area is large: a bowling lawn is some 120 ft square, and level. */
+export const openGround = (draw: Draw): string =>
+  draw.pick(["the north practice pitch", "the south practice pitch", "the meadow"]);
+
+/** Turf that is played on, and so gets sand. */
+export const playedTurf = (draw: Draw): string =>
+  draw.pick(["the north practice pitch", "the south practice pitch", "the bowling lawn"]);
+
+/** The area of some part of the park, in sq ft or m²: no more than a bowling lawn has. */
 export const areaOf = (draw: Draw, us: boolean): number =>
-  us ? draw.step(3000, 24000, 500) : draw.step(300, 2400, 50);
+  us ? draw.step(4000, 14_000, 500) : draw.step(400, 1400, 50);
 
 /** The grade of a fertilizer, as a label prints it, with nitrogen and potash. */
 export const gradeWithNitrogen = (
@@ -19,6 +27,9 @@ export const gradeWithNitrogen = (
   const k = draw.pick([4, 5, 8, 10, 11]);
   return { n, k, text: `${n}-0-${k}` };
 };
+
+/** A grade behind its article: `a 16-0-8`, `an 18-0-8`. */
+export const aGrade = (grade: string): string => `${/^(?:8|11|18)-/.test(grade) ? "an" : "a"} ${grade}`;
 
 /** A target of nitrogen per area. */
 export const nitrogenTarget = (draw: Draw, us: boolean): number =>

@@ -30,8 +30,11 @@ interface Switches {
 }
 
 const given = process.argv[2] ?? "";
-const { program, mutants } = JSON.parse(readFileSync(given, "utf8")) as {
+const { program, all, mutants } = JSON.parse(readFileSync(given, "utf8")) as {
   readonly program: string;
+  /** Every mutant in the program. */
+  readonly all: readonly Mutant[];
+  /** Those to be tried. */
   readonly mutants: readonly Mutant[];
 };
 const switches: Switches = {};
@@ -192,10 +195,30 @@ const tryWalls = async (id: string): Promise<string | undefined> => {
   return undefined;
 };
 
-for (const { id, keeps } of mutants) {
+/** Where a mutant stands: its file, and the outermost name there. */
+const placesOf = ({ file, within }: Mutant): readonly string[] => [`${file} ${within.split(".")[0]}`, file];
+const readersOf = new Map<string, Set<number>>();
+for (const mutant of all)
+  for (const n of reading(mutant.id))
+    for (const place of placesOf(mutant)) {
+      const readers = readersOf.get(place) ?? new Set();
+      readersOf.set(place, readers.add(n));
+    }
+
+/**
+ * For what is made as it is loaded, no test is known to read it: those that come to what stands beside it are tried first, a
+ * formula beside the texts of its entry.
+ */
+const nearFirst = (mutant: Mutant): readonly number[] => {
+  const near = placesOf(mutant).map((place) => readersOf.get(place) ?? new Set());
+  return [...new Set([...reading(mutant.id), ...near.flatMap((some) => fast.filter((n) => some.has(n)))])];
+};
+
+for (const mutant of mutants) {
+  const { id, keeps } = mutant;
   tell({ type: "start", id });
-  const first = reading(id);
   const early = (atLoad[id] ?? 0) > 0;
+  const first = early ? nearFirst(mutant) : reading(id);
   const by = early
     ? await tryAfresh(id, first, true)
     : first.length === 0

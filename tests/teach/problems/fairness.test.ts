@@ -60,7 +60,7 @@ describe("the topics", () => {
 // Ten thousand seeds found what two hundred did not.
 describe("a problem that the hunt found", () => {
   it("five bags exactly are five, where the arithmetic says 5.000000000000001", () => {
-    const asked = problem({ topic: "stand/seed", level: 3, seed: 2007882, units: "US" });
+    const asked = problem({ topic: "stand/seed", level: 3, seed: 2004651, units: "US" });
     expect(asked.answer.text).toBe("5 bags");
     expect(asked.steps.at(-1)).toBe("n = 5");
   });

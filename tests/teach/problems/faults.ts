@@ -1,6 +1,6 @@
 import { problem, type QuizProblem } from "../../../src/teach/problems/index.js";
 import { arithmetic, sameComputed } from "../explain/printed-lines.js";
-import { readAsk, readStory } from "./read-text.js";
+import { readAsk, readStory, withoutStuff } from "./read-text.js";
 import { solvers } from "./solvers.js";
 
 /** More than this of a unit, in a story or an answer, is no job in a park. */
@@ -78,7 +78,7 @@ const choiceFaults = (p: QuizProblem): string[] => {
     for (const other of values.slice(0, i))
       if (Math.abs(value - other) <= 2 * place) faults.push(`${value} and ${other} are the same`);
   });
-  for (const [value, unit] of amounts(`${p.text} ${p.answer.text}`))
+  for (const [value, unit] of amounts(withoutStuff(`${p.text} ${p.answer.text}`)))
     if (value > (mostOf[p.topic]?.[unit] ?? most[unit] ?? Number.POSITIVE_INFINITY))
       faults.push(`${value} ${unit} is no job in a park`);
   return faults;

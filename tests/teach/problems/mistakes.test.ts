@@ -24,7 +24,7 @@ const factors: Readonly<Record<string, readonly number[]>> = {
   "square for circle": [4 / Math.PI],
   "sum of the sides": [2],
   "whole rate on each pass": [2],
-  "percentage as a whole number": [0.01],
+  "percentage as a whole number": [0.01, 100],
   "one half-life too few": [2],
   "one half-life too many": [1 / 2],
   "range for deviation": [Math.SQRT2],
@@ -35,7 +35,7 @@ const factors: Readonly<Record<string, readonly number[]>> = {
 };
 
 const more = `added the part|average of purity and germination|averaged speeds wrongly|carrier for product|counted every nozzle|
-  counted without the package size|all water for the part used|all energy for light|ends counted in full|forgot passes|forgot the base|
+  counted without the package size|all water for the part used|all energy for light|ends counted in full|forgot passes|flow over time|forgot the base|
   forgot to take the part out|forgot what is gone already|half of the most at one time|half the swath|high for mean|markup for margin|
   nutrient for product|one application too many|one package too many|one pass too many|one rinse only|product for season's total|
   rounded for each application|share of the cut height|swath for spacing|use of the whole time|water for product|whole height again|
@@ -45,7 +45,7 @@ const less = `counted a pass twice|divided by the number of nozzles|forgot effic
   forgot the number of nozzles|forgot the rating|last strip left out|lead time only|live seed for bulk seed|low for mean|margin for markup|
   multiplied by efficiency|multiplied by the live share|multiplied by the rating|one bag only|one day only|one rinse too many|percent taken off|
   product for nutrient|rounded applications down|rounded packages down|stock kept back only|subtracted the losses|time left out|
-  water weight for the liquid|ends left out|forgot the square of the radius|flow over time|negative days counted|driest against wettest|
+  water weight for the liquid|triangle for rectangle|ends left out|forgot the square of the radius|negative days counted|driest against wettest|
   forgot the distance between widths|price of the product for that of the nutrient|time upside down|density the wrong way`;
 const listOf = (text: string): ReadonlySet<string> => new Set(text.split("|").map((name) => name.trim()));
 const [tooMuch, tooLittle] = [listOf(more), listOf(less)];

@@ -73,7 +73,8 @@ const amountOf = new RegExp(
   "g",
 );
 
-const size = (name: string): number => {
+/** The size of a unit in SI units. */
+export const sizeOf = (name: string): number => {
   const found = sizes[name];
   if (found === undefined) throw new Error(`no size of ${name}`);
   return found;
@@ -87,7 +88,7 @@ const plain = (digits: string): number => {
 /** The factor from a unit as it is written, `lb per 1,000 sq ft`, to SI units. */
 const factorOf = (words: string): number => {
   const [top = "", bottom] = words.split(/ per |(?<=gal|L|lb)\/(?=min)/);
-  return size(top.trim()) / (bottom === undefined ? 1 : size(bottom.trim()));
+  return sizeOf(top.trim()) / (bottom === undefined ? 1 : sizeOf(bottom.trim()));
 };
 
 export interface ReadText {
@@ -123,16 +124,23 @@ export const readAsk = (text: string): ReadAsk => {
   return { factor: factorOf(named), decimals: places.indexOf(digits ?? "") };
 };
 
+/** A text in which `0.6 lb of nitrogen per 1,000 sq ft` is 0.6 lb per 1,000 sq ft. */
+export const withoutStuff = (text: string): string =>
+  text.replace(
+    / of (?:nitrogen|phosphorus \(P\)|active ingredient|product|fertilizer|spray|pure live seed|calcium carbonate equivalent|fresh clippings)(?= per )/g,
+    "",
+  );
+
 /** The numbers of the story. */
 export const readStory = (whole: string, level: number): ReadText => {
   const text = whole.slice(0, whole.lastIndexOf(" Answer "));
   const grade = (/\b(\d+)-(\d+)-(\d+)\b/.exec(text) ?? []).slice(1).map(Number);
-  const rest = text.replace(/\b\d+-\d+-\d+\b/g, "grade");
+  const rest = withoutStuff(text.replace(/\b\d+-\d+-\d+\b/g, "grade"));
   const q: number[] = [];
   const bare: number[] = [];
   for (const [, money, digits = "", top, bottom, below] of rest.matchAll(amountOf)) {
     if (top === undefined && !money) bare.push(plain(digits));
-    else q.push((plain(digits) * (top === undefined ? 1 : size(top))) / size(bottom ?? below ?? "%"));
+    else q.push((plain(digits) * (top === undefined ? 1 : sizeOf(top))) / sizeOf(bottom ?? below ?? "%"));
   }
   return { text, level, q, bare, grade };
 };

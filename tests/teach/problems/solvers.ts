@@ -185,7 +185,7 @@ export const solvers: Readonly<Record<string, Solver>> = {
   "plan/reorder": ({ q }) => (at(q, 1) * at(q, 2)) / at(q, 0) + (q[3] ?? 0),
   "plan/route": ({ q }) => up(((at(q, 0) + at(q, 1) + at(q, 2)) * at(q, 3)) / at(q, 4)),
   "ledger/season-total": ({ q, text, level }) => {
-    const [a = 0, b = 0] = [...text.matchAll(/a (\d+)-\d+-\d+/g)].map(([, n]) => Number(n));
+    const [a = 0, b = 0] = [...text.matchAll(/an? (\d+)-\d+-\d+/g)].map(([, n]) => Number(n));
     const total = (at(q, 0) * a + at(q, 1) * b) / 100;
     return level === 2 ? at(q, 2) - total : total;
   },
