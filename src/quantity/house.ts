@@ -1,3 +1,4 @@
 // What the floors above use of this room, and the world does not.
 export { counted } from "./text/counted.js";
+export { formsOf } from "./text/two-forms.js";
 export { amountInWords, dimensionDue, dimensionNoun, unitInWords } from "./unit/dimension-words.js";

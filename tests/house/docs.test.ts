@@ -48,6 +48,7 @@ describe("docs/errors.md", () => {
       "unit/ambiguous": true,
       "unit/mismatch": true,
       "substance/unknown": true,
+      "substance/ambiguous": true,
       "substance/mismatch": true,
       "not-finite": true,
       range: true,

@@ -7,6 +7,7 @@ const codes: ReadonlySet<unknown> = new Set([
   "unit/ambiguous",
   "unit/mismatch",
   "substance/unknown",
+  "substance/ambiguous",
   "substance/mismatch",
   "not-finite",
   "range",

@@ -1,3 +1,4 @@
+import { formsOf } from "../../quantity/house.js";
 import { type Problem, suggestSubstance, suggestUnit } from "../../quantity/index.js";
 import { plainProblem } from "./measure-problems.js";
 
@@ -15,7 +16,10 @@ export const withSuggestions = (problems: readonly Problem[], input: unknown): r
     const problem = plainProblem(told, input);
     const { code, got, suggestion, choices } = problem;
     if (suggestion !== undefined || choices !== undefined || !/^".*"$/.test(got)) return problem;
-    const near = nearest[code]?.(JSON.parse(got));
+    const word: string = JSON.parse(got);
+    const several = code === "substance/unknown" ? formsOf(word) : undefined;
+    if (several !== undefined) return { ...problem, code: "substance/ambiguous", choices: several };
+    const near = nearest[code]?.(word);
     // A unit that is known, but not here, is its own nearest.
     return near === undefined || got === JSON.stringify(near) ? problem : { ...problem, suggestion: near };
   });

@@ -53,6 +53,8 @@ export interface Words {
   readonly unit: (unit: string, dimension: Dimension | undefined, expected: string) => PartProblem;
   /** The substance that a text most likely means. */
   readonly substance: (of: string) => string | undefined;
+  /** The substances that a word may mean, where it may mean several. */
+  readonly substances: (of: string) => readonly string[] | undefined;
 }
 
 export const readUnit = (
@@ -85,6 +87,9 @@ export const readOf = (
     return (wanted ?? "none") === "none" ? "none" : problem("missing", "of", "nothing", expected);
   }
   if (typeof of !== "string") return problem("type", "of", told(of), expected);
+  const several = isSubstance(of) ? undefined : words?.substances(of);
+  if (several !== undefined)
+    return { ...problem("substance/ambiguous", "of", shown(of), expected), choices: several };
   if (!isSubstance(of)) return problem("substance/unknown", "of", shown(of), expected, words?.substance(of));
   return wanted === undefined || of === wanted
     ? of

@@ -2,6 +2,7 @@ import { shown } from "../errors/errors.js";
 import { unitsIn } from "../text/choices.js";
 import { cleanText, textLimit } from "../text/clean-text.js";
 import { suggestSubstance, suggestUnit } from "../text/suggest.js";
+import { formsOf } from "../text/two-forms.js";
 import { readRest } from "../text/unit-reading.js";
 import type { Dimension } from "../unit/dimensions.js";
 import { type PartProblem, problem, type Words } from "./parts.js";
@@ -38,4 +39,4 @@ const unknownUnit = (unit: string, dimension: Dimension | undefined, expected: s
 };
 
 /** The words of a record `{ value, unit, of }`, read as those of a typed text. */
-export const words: Words = { unit: unknownUnit, substance: suggestSubstance };
+export const words: Words = { unit: unknownUnit, substance: suggestSubstance, substances: formsOf };

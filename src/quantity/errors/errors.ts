@@ -8,6 +8,7 @@
  * | `unit/ambiguous` | the text could mean several units; `choices` lists them |
  * | `unit/mismatch` | a quantity of another dimension was wanted |
  * | `substance/unknown` | the text is not a substance |
+ * | `substance/ambiguous` | the word could mean several substances; `choices` lists them |
  * | `substance/mismatch` | a quantity of another substance was wanted |
  * | `not-finite` | NaN, infinite, or not a number at all |
  * | `range` | the value lies outside the range in which the formula holds |
@@ -24,6 +25,7 @@ export type ErrorCode =
   | "unit/ambiguous"
   | "unit/mismatch"
   | "substance/unknown"
+  | "substance/ambiguous"
   | "substance/mismatch"
   | "not-finite"
   | "range"
@@ -58,7 +60,7 @@ const longestPart = 600;
 
 /** The codes, each between two bars: what is none of them is told as `type`. */
 const codeList =
-  "|unit/unknown|unit/ambiguous|unit/mismatch|substance/unknown|substance/mismatch|not-finite|range|missing|type|infeasible|date|text|duplicate|conflict|";
+  "|unit/unknown|unit/ambiguous|unit/mismatch|substance/unknown|substance/ambiguous|substance/mismatch|not-finite|range|missing|type|infeasible|date|text|duplicate|conflict|";
 
 /** Where nothing was given, nothing was given wrongly: the code is `missing`, whatever was due. */
 const evenOfNothing = "|missing|conflict|duplicate|infeasible|";

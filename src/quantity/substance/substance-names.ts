@@ -8,20 +8,23 @@ const names: Readonly<Record<string, string>> = {
   N: "nitrogen|total nitrogen|actual n|total n|actual nitrogen",
   "N:quick":
     "n:soluble|readily available nitrogen|quick nitrogen|quick n|soluble nitrogen|water soluble nitrogen|soluble n|quick release nitrogen|quick release n",
-  "N:slow": "slow nitrogen|slow n|slow release nitrogen|slow release n|controlled release nitrogen",
-  NO3: "nitrate",
-  "NO3-N": "nitrate nitrogen|nitrate n",
-  "NH4-N": "ammonium nitrogen|ammonium n|ammoniacal nitrogen",
-  P: "phosphorus|elemental phosphorus",
-  P2O5: "phosphate|available phosphate|phosphoric acid equivalent",
-  K: "potassium|elemental potassium",
-  K2O: "potash|soluble potash",
+  "N:slow":
+    "slow nitrogen|slow n|slow release nitrogen|slow release n|controlled release nitrogen|controlled release n",
+  // Alone, nitrate and sulfate are read only where the caller says which is meant: see two-forms.ts.
+  NO3: "nitrate ion|nitrate as no3|nitrate|nitrates",
+  "NO3-N": "nitrate nitrogen|nitrate n|no3 n|nitrate as n|nitrate as nitrogen|no3 as n|n as nitrate",
+  "NH4-N":
+    "ammonium nitrogen|ammonium n|ammoniacal nitrogen|ammoniacal n|nh4 n|ammonium as n|nh4 as n|n as ammonium",
+  P: "phosphorus|elemental phosphorus|phosphorus as p|phosphate p|phosphate as p|po4 p|po4 as p",
+  P2O5: "phosphate|phosphates|available phosphate|phosphoric acid equivalent|phosphate as p2o5|phosphorus as p2o5",
+  K: "potassium|elemental potassium|potassium as k",
+  K2O: "potash|soluble potash|potash as k2o|potassium as k2o",
   Ca: "calcium",
   CaO: "calcium oxide",
   Mg: "magnesium",
   MgO: "magnesium oxide|magnesia",
-  S: "sulfur|sulphur|sulfate sulfur|sulfate s|so4-s|sulphate sulphur|sulphate s",
-  SO4: "sulfate|sulphate",
+  S: "sulfur|sulphur|sulfate sulfur|sulfate s|so4 s|so4 as s|sulfate as s|sulfate as sulfur|sulphate sulphur|sulphate s|sulphate as s",
+  SO4: "sulfate ion|sulphate ion|sulfate as so4|sulphate as so4|sulfate|sulphate|sulfates|sulphates",
   Fe: "iron",
   Mn: "manganese",
   Zn: "zinc",
@@ -67,7 +70,9 @@ export const substanceNames = (): ReadonlyMap<string, string> => {
 const partOf = (word: string): string | undefined => {
   if (isSubstance(word)) return word;
   if (word === "AI" || word === "AE") return word.toLowerCase();
-  return substanceNames().get(word.toLowerCase());
+  const name = word.toLowerCase();
+  // slow-release N, nitrate-N, nitrate (as N)
+  return substanceNames().get(name) ?? substanceNames().get(name.replace(/[()]/g, "").replace(/-/g, " "));
 };
 
 /** The substance that a text names, or `undefined`: `N`, `potash`, `a.i.`, `N/product`, `product:feed-a`. */

@@ -205,9 +205,8 @@ export const readUnitName = (text: string): NameReading | undefined => {
   const key = keyOf(name);
   const doubt = unclear(key);
   if (doubt !== undefined) return doubt;
-  if ((name.length > 1 && isBaseUnit(name)) || /^money:[A-Z]{3}$/.test(name)) return one(name);
+  if (/^money:[A-Z]{3}$/.test(name)) return one(name);
   if (currencies.test(name)) return one(`money:${name}`);
-  if (key.length < 2 && key !== "%") return undefined;
   const unit = key === "%" ? key : (plainName(key) ?? slashed(key));
   return unit === undefined ? multiple(key) : one(unit);
 };

@@ -1,10 +1,11 @@
 const measures =
-  /((?:product|ai|ae|other|degree-days):[^/]*?(?= per |\/|$))|(^|[^a-z.])((?:u\.? ?s\.?|imp\.?|imperial|uk|long|short) )?(gal(?:lon)?s?|qts?|quarts?|pts?|pints?|fl\.? ?ozs?|floz|fluid ounces?|cups?|tbsps?|tablespoons?|tsps?|teaspoons?|bu|bushels?|cwts?|hundredweights?)(?![a-z])/gi;
+  /((?:product|ai|ae|other|degree-days):[^/]*?(?= per |\/|$))|(^|[^a-z.])((?:u\.? ?s\.?|u\.? ?k\.?|imp\.?|imperial|long|short) )?(gal(?:lon)?s?|qts?|quarts?|pts?|pints?|(?:fl\.?|fluid|liquid) ?(?:ozs?|ounces?)|(?:ozs?|ounces?)\.? (?:fl|fluid)|cups?|tbsps?|tbls?|tbs|tblsps?|tablespoons?|tsps?|teaspoons?|bu|bushels?|cwts?|hundredweights?)(?![a-z])(?!\.? ?\(?(?:u\.? ?s\b|imp))/gi;
 const quotients: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
   ["gpa", "imp gal/acre"],
   ["gpm", "imp gal/min"],
   ["gph", "imp gal/h"],
   ["gpd", "imp gal/d"],
+  ["gpg", "grain/imp gal"],
 ]);
 
 /**

@@ -42,11 +42,13 @@ const parsed = (text: unknown, options: ParseOptions): Quantity<string, string> 
  * - A substance follows the unit above the slash, or stands at the end after `of`. Nothing else says it:
  *   where the text names none it is `options.of`, or `none`. `2 fl oz per 100 lb of seed` is refused, for the
  *   seed may be what is dosed or what it is dosed on.
+ * - `nitrate` and `sulfate` alone are refused with the choices, `NO3-N` or `NO3` and `S` or `SO4`, unless `of` is the ion:
+ *   reports print both. `nitrate-N`, `sulfate as S` and the symbols are plain. `phosphate` is P2O5, but refused in mg and ppm.
  * - `$`, `€`, `£` and the better known currency codes stand before or behind an amount; another code is known
  *   where `dimension` names it.
  *
  * @throws RatewrightError `text`, `unit/unknown`, `unit/ambiguous`, `unit/mismatch`, `substance/unknown`,
- * `substance/mismatch`, `conflict`, `missing`, `not-finite`, `type`; with all that is wrong in `problems`
+ * `substance/ambiguous`, `substance/mismatch`, `conflict`, `missing`, `not-finite`, `type`; with all that is wrong in `problems`
  *
  * @example
  * ```ts
@@ -159,6 +161,12 @@ export function parseRange(text: unknown, options?: unknown): unknown {
 
 /** The two amounts in a text, the first with the unit of the second where it has none of its own. */
 const ends = (text: string, decimal: DecimalSign): readonly [string, string?] => {
+  // $3-5/lb: the sign is said of both
+  const coin = /^(?:(?:US|CA|A|NZ|MX)?\$|[€£¥]|[A-Z]{3} ?)(?=[\d.])/.exec(text)?.[0];
+  if (coin !== undefined) {
+    const [from, to] = ends(text.slice(coin.length), decimal);
+    return to === undefined ? [text] : [coin + from, coin + to];
+  }
   const first = scanNumber(text, 0, decimal);
   if (first === undefined || first.problem !== undefined) return [text];
   const rest = text.slice(first.end);

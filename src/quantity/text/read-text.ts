@@ -51,6 +51,9 @@ export const readText = (input: unknown, options: ParseOptions, path: string): T
   return reading;
 };
 
+/** `1,500 ha`, which is 1500 or 1.5 of them where the comma stands before the decimals; `1,000 ft2` is the name of a unit. */
+const mixedGroups = /(?:\/|\bper) ?(?!1,000 ?(?:ft|sq|square))\d{1,3},\d{3}(?!\d)/i;
+
 /** What was read, with what the number was divided by. */
 interface FullReading extends TextReading {
   readonly divisor?: number;
@@ -114,10 +117,21 @@ const withCurrency = (after: string, { symbol: before, wanted }: WithoutCurrency
     : `money:${code}${rest === "" || rest.startsWith("/") ? "" : " "}${rest}`;
 };
 
+/** Where the comma stands before the decimals, a full stop groups below the slash as well: `kg/1.000 m2`. */
+const withGroups = (rest: string, decimal: string | undefined): string =>
+  decimal !== ","
+    ? rest
+    : rest.replace(
+        /((?:\/|\bper) ?)(\d{1,3}(?:\.\d{3})+)(?= ?[^\d.,])/gi,
+        (_, sign: string, number: string) => `${sign}${number.replace(/\./g, "")}`,
+      );
+
 const byMeasures = (rest: string, { measures, dimension }: ParseOptions): string => {
   if (rest === "" && (dimension === "1" || dimension === "count")) return dimension;
   if (measures === "imperial") return imperialText(rest);
-  return measures === "US" ? rest.replace(/^(?=(?:cwts?|hundredweights?)\b)/i, "short ") : rest;
+  return measures === "US"
+    ? rest.replace(/(^|\/ ?|\bper )(?=(?:cwts?|hundredweights?)\b)/gi, "$1short ")
+    : rest;
 };
 
 const nearestTo = (
@@ -136,6 +150,9 @@ const readFully = (input: string, options: ParseOptions, path: string): FullRead
     return stop({ code: "text", expected: `a number and a unit, such as ${example()}` });
   const problems: Problem[] = number.problem === undefined ? [] : [{ ...number.problem, path }];
   const after = priced.body.slice(number.end);
+  // a form that joins two fields leaves this of one that is empty
+  if (problems.length === 0 && /^ ?- /.test(after) && !isRange(after))
+    return stop({ code: "text", expected: "one amount, or a range with both of its ends" });
   if (problems.length === 0 && isRange(after))
     return stop({ code: "text", expected: "one amount; parseRange reads a range" });
   const trimmed = after.trim();
@@ -145,7 +162,9 @@ const readFully = (input: string, options: ParseOptions, path: string): FullRead
   if (refusal !== undefined) return stop(refusal);
   const coined = withCurrency(bare, priced);
   if (typeof coined !== "string") return stop(coined);
-  const rest = byMeasures(coined, options);
+  const rest = byMeasures(withGroups(coined, options.decimal), options);
+  if (options.decimal === "," && mixedGroups.test(rest))
+    return stop({ code: "text", expected: 'below the slash, groups of three with "." as above it' });
   if (rest === "") {
     const expected = `a unit after the number, such as ${example()}`;
     return {

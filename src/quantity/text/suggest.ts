@@ -4,15 +4,15 @@ import type { Dimension } from "../unit/dimensions.js";
 import { siblingUnit } from "../unit/near-units.js";
 import { unitDimension } from "../unit/unit-facts.js";
 import { cleanText } from "./clean-text.js";
+import { formsOf } from "./two-forms.js";
 import { unitNames } from "./unit-names-written.js";
 import { readRest } from "./unit-reading.js";
 
 /** Longer than any unit and any substance name. */
 const longest = 60;
 
-/** Letters to change, add, drop or swap to get from one word to the other; `limit + 1` where more. */
-const distance = (a: string, b: string, limit: number): number => {
-  if (Math.abs(a.length - b.length) > limit) return limit + 1;
+/** Letters to change, add, drop or swap to get from one word to the other. */
+const distance = (a: string, b: string): number => {
   let before: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
@@ -28,7 +28,7 @@ const distance = (a: string, b: string, limit: number): number => {
     before = last;
     last = row;
   }
-  return last[b.length] ?? limit + 1;
+  return last[b.length] as number;
 };
 
 /**
@@ -36,7 +36,7 @@ const distance = (a: string, b: string, limit: number): number => {
  * there is another thing or another size.
  */
 const strangers =
-  /^(?:mcg|mgd|kip|cwt|dam|dag|hm|dm|ksi|psf|bbls?|barrels?|bags?|rods?|chains?|links?|drams?|dr|peck|gill|pinch|k?cal|lbf|kgf|degk|degr|us tonne|phosphite|phosphide|phosphine|sul(?:f|ph)ite|sul(?:f|ph)ide|nitrite|nitride|chlorate|chlorite|carbide|silicone|ammoni(?:a|um)|bromide|iodide|[mun]?mol|moles?|kmol|[km]?j|joules?|[km]?w|watts?|hp|btu|lux|kn|newtons?|volts?|amps?|hertz|hz|daltons?)$/;
+  /^(?:mcg|slugs?|squares?|mills?|rem|gray|mach|daa|barn|tonnage|caps?|points?|calcite|copperas|silicates?|alumina|oils?|phosphoric|(?:per)?manganates?|produce|mgd|kip|cwt|dam|dag|hm|dm|ksi|psf|bbls?|barrels?|bags?|rods?|chains?|links?|drams?|dr|peck|gill|pinch|k?cal|lbf|kgf|degk|degr|us tonne|phosphite|phosphide|phosphine|sul(?:f|ph)ite|sul(?:f|ph)ide|nitrite|nitride|chlorate|chlorite|carbide|silicone|ammoni(?:a|um)|bromide|iodide|[mun]?mol|moles?|kmol|[km]?j|joules?|[km]?w|watts?|hp|btu|lux|kn|newtons?|volts?|amps?|hertz|hz|daltons?)$/;
 const prefixes = /^(?:kilo|mega|giga|centi|deci|hecto|deca|milli|micro|nano|[kmcdhunµ])(?=(.+))/;
 const bare = (text: string): string => text.replace(/[^a-z\d]/g, "");
 
@@ -65,7 +65,7 @@ const nearest = (
       !fits(token)
     )
       continue;
-    const steps = distance(word, name, limit);
+    const steps = distance(word, name);
     if (steps > limit || steps > least) continue;
     if (steps < least) found = new Set();
     least = steps;
@@ -126,6 +126,7 @@ export const suggestUnit = (text: string, dimension?: Dimension): string | undef
  * import { suggestSubstance } from "ratewright";
  * suggestSubstance("nitrogen"); // => "N"
  * suggestSubstance("phosphate"); // => "P2O5"
+ * suggestSubstance("nitrate"); // => undefined
  * suggestSubstance("phosphorus"); // => "P"
  * suggestSubstance("potasium"); // => "K"
  * ```
@@ -133,6 +134,7 @@ export const suggestUnit = (text: string, dimension?: Dimension): string | undef
 export const suggestSubstance = (text: string): string | undefined => {
   if (typeof text !== "string" || text.length > longest) return undefined;
   const clean = cleanText(text);
+  if (formsOf(clean) !== undefined) return undefined;
   const read = readSubstance(clean);
   if (read !== undefined) return read;
   // a zero for the letter O

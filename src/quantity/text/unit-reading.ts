@@ -5,8 +5,10 @@ import { exampleUnit, unitInWords } from "../unit/dimension-words.js";
 import { metric, siblingUnit } from "../unit/near-units.js";
 import { unitDimension } from "../unit/unit-facts.js";
 import { readUnitName } from "./aliases.js";
+import { hintBelow } from "./below-slash.js";
 import { type KeptReadings, keptReadings } from "./kept-readings.js";
-import { readSegment, type Segment, segmentsOf, unclearLot, withoutPowers } from "./unit-segment.js";
+import { unclearForm } from "./two-forms.js";
+import { readSegment, type Segment, segmentsOf, withoutPowers } from "./unit-segment.js";
 
 /** What stands after the number: a unit, perhaps a substance, and a number below the slash. */
 export interface RestReading {
@@ -40,14 +42,6 @@ const isUnitInWords = (choice: string): boolean =>
       .join("/"),
   ) !== undefined;
 
-/** Times of no fixed length. */
-const period = /^(?:mo|mos|months?|yrs?|years?|seasons?)$/i;
-
-const timeOfLimit = (name: string): string => {
-  const per = /mo/i.test(name) ? "{ months: 1 }" : '"calendar year"';
-  return `months and years have no fixed length: give the amount alone, and the time as the period of a limit, per: ${per}`;
-};
-
 /** The unit that the segments mean together, or why there is none. */
 const unitOf = (
   segments: readonly Segment[],
@@ -57,14 +51,8 @@ const unitOf = (
   const unknown = segments.find((segment) => segment.reads.length + segment.choices.length === 0);
   const expected =
     dimension === undefined ? `a unit, such as ${exampleUnit("mass/area")}` : unitInWords(dimension);
-  if (unknown !== undefined && period.test(unknown.name))
-    return { code: "unit/unknown", got: shown(text), expected: `${expected}; ${timeOfLimit(unknown.name)}` };
-  if (unknown !== undefined && unclearLot.test(unknown.name))
-    return {
-      code: "unit/unknown",
-      got: shown(text),
-      expected: `${expected}; below the slash, an area as one number: /1200 m2, /1000 ft2`,
-    };
+  const hint = hintBelow(unknown?.name, text);
+  if (hint !== undefined) return { code: "unit/unknown", got: shown(text), expected: `${expected}; ${hint}` };
   if (unknown !== undefined)
     return {
       code: "unit/unknown",
@@ -110,6 +98,9 @@ const unitOf = (
 
 const stuff = /^(?:mass|volume|count)$/;
 const media = ["water", "spray", "soil"];
+/** What may stand below the slash as the thing that is measured: a gallon of product, a liter of water. */
+const carrier =
+  /^(?:product|ai|ae|water|spray|soil|seed|pure live seed|treated|gross|plan|other:)|:(?!quick|slow)/;
 
 /** The substance that the segments say together. */
 const substanceOf = (
@@ -141,6 +132,8 @@ const substanceOf = (
   if (unit?.startsWith("money:") === true)
     return isSubstance(priced) ? priced : conflict("a price of a substance");
   if (of === bottom.of || of === priced) return of;
+  // nobody measures nitrogen by the liter: 5 mg/L N is 5 mg of it
+  if (unitDimension(unit ?? "") === "mass/volume" && !carrier.test(bottom.of)) return bottom.of;
   if (bottom.said && !spoken && !media.includes(bottom.of)) return bottom.of;
   const lot = bottom.divisor === 1 ? bottom.name : `${bottom.divisor} ${bottom.name}`;
   return conflict("what is above the slash and what is below it", [
@@ -247,7 +240,9 @@ const readWith = (
   const { segments, problems } = segmentsIn(text, spoken, loose);
   const read = unitOf(segments, text, dimension);
   const substance = substanceOf(segments, typeof read === "string" ? read : undefined, of, spoken);
-  const name = typeof substance === "string" ? substance : undefined;
+  const told = typeof substance === "string" ? substance : undefined;
+  const two = told && unclearForm(text, typeof read === "string" ? read : undefined, told, of);
+  const name = two ? undefined : told;
   const unit: string | RestProblem = isPercentOfWhat(segments, dimension, name ?? of ?? "none")
     ? {
         code: "unit/ambiguous",
@@ -264,6 +259,7 @@ const readWith = (
       ...(typeof unit === "object" ? [unit] : []),
       ...problems,
       ...unknownSubstances(segments),
+      ...(two ? [two] : []),
       ...(typeof substance === "object" ? [substance] : []),
     ],
   };

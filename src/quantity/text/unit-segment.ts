@@ -43,7 +43,7 @@ export const readSegment = (text: string, place: "top" | "bottom", top: string):
   if (place === "bottom" && unclearLot.test(text)) return unread;
   const named = (name: string): Omit<Segment, "of" | "said" | "unknownOf"> | undefined => {
     if (place === "bottom" && thousand.test(name)) return { ...perThousand(name, top), text };
-    if (place === "bottom" && name === "A") {
+    if (place === "bottom" && /^A\.?$/.test(name)) {
       return { text, name, reads: ["acre"], sure: "acre", choices: [], divisor: 1 };
     }
     if (place === "bottom" && name === "M") {

@@ -22,6 +22,16 @@ test.each([
   expect(Object.values(told)).toEqual([expected]);
 });
 
+test("a job with nitrate is told both that it may mean", () => {
+  const target = { value: 0.8, unit: "lb/acre", of: "nitrate" };
+  const job = smallJob({
+    treatments: [{ id: "feed", method: "spread", product: "feed-a", target }],
+  } as never);
+  expect(tryWorkOrder(job).problems.map(({ code, path, choices }) => [code, path, choices])).toEqual([
+    ["substance/ambiguous", "treatments[0].target", ["NO3-N", "NO3"]],
+  ]);
+});
+
 /** What a job is told with one sprayer, limit or part put in place. */
 const told = (more: object): readonly unknown[] =>
   tryWorkOrder(smallJob(more as never)).problems.map(({ path, got, expected, suggestion, choices }) => [
