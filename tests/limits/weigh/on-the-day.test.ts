@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { LedgerEntry } from "../../../src/ledger/index.js";
 import { floridaLimits, type Limit } from "../../../src/limits/index.js";
 import { type Before, lb, n, type On, put, source } from "./put.js";
 
