@@ -17,6 +17,7 @@ import { type Analysis, analysis, type Nutrient, percentOf } from "./analysis.js
 import { expectPath, expectShortText } from "./expect-source.js";
 import { type NitrogenGuarantee, nitrogenBreakdown } from "./nitrogen-breakdown.js";
 import { labelByVolume, type StatedBy } from "./nutrient.js";
+import { smallFigures } from "./small-figures.js";
 
 /** A fertilizer product: what its label states. Plain data; its quantities become JSON and come back. */
 export interface Fertilizer<Id extends string = string, Stated extends Nutrient = never> {
@@ -217,31 +218,6 @@ const readAnalysis = (input: FertilizerInput, path: string): Analysis => {
     analysis: () => analysis(input.analysis, { basis, decimal }, `${path}.analysis`),
   });
   return read.analysis;
-};
-
-/** What a bag of a hundred parts can hold: figures whose sum is larger were no shares of one. */
-const wholeBag = 100;
-
-/** A grade of several figures, all of them under 1 %, may have been meant as shares of one. */
-const smallFigures = ({ percent }: Analysis, path: string): Pick<Fertilizer, "findings"> => {
-  const stated = Object.entries(percent).filter(([, value]) => value > 0);
-  const asShares = stated.map(([of, value]) => [of, Number((100 * value).toPrecision(12))] as const);
-  const sum = asShares.reduce((total, [, value]) => total + value, 0);
-  if (stated.length < 2 || stated.some(([, value]) => value >= 1) || sum > wholeBag) return {};
-  const listed = (list: readonly (readonly [string, number])[]): string =>
-    list.map(([of, value]) => `${value} % ${of}`).join(", ");
-  return {
-    findings: [
-      {
-        code: "analysis/under-one-percent",
-        severity: "caution",
-        path: `${path}.analysis`,
-        params: { stated: stated.map(([of]) => of), percents: stated.map(([, value]) => String(value)) },
-        text: `The analysis is read as ${listed(stated)}. If these are shares of one, the label says ${listed(asShares)}, and a hundred times too much product would go down. Check the label.`,
-        source: "common practice, no source",
-      },
-    ],
-  };
 };
 
 /** The breakdown and the slow nitrogen, which must agree with the analysis and with each other. */

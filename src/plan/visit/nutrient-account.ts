@@ -172,13 +172,8 @@ const together = (date: CivilDate, part: string, rows: readonly VisitRow[]): His
     from: "this visit",
     parts: part === wholeSite ? [] : [part],
     products: [...new Set(rows.flatMap(({ row }) => row.products))],
-    // What one treatment gives by weight and another by volume only adds up to neither.
-    productRates: [...byProduct.values()].filter(
-      ({ of, dimension }) =>
-        rows.filter(({ row }) => row.products.includes(of.slice(8))).length ===
-        rows.filter(({ row }) => row.productRates.some((q) => q.of === of && q.dimension === dimension))
-          .length,
-    ),
+    // A product is measured in one way, or in both by its density: what is known of one treatment is known of all.
+    productRates: [...byProduct.values()],
     rates: addRates(rows.map(({ row }) => row.rates ?? {})),
     unweighed: rows.flatMap(({ row }) => row.unweighed ?? []),
   };

@@ -36,6 +36,16 @@ describe("the store by the books", () => {
       },
     ]);
   });
+  test("nothing is left of 0.1 and 0.2 where 0.3 went out, and nothing below", () => {
+    const twice = [0.1, 0.2].map((value, i) => ({ product: "a", date: `2026-02-1${i}`, amount: lb(value) }));
+    const all = entry({ amount: { value: 0.3, unit: "lb" } });
+    const { products, findings } = stockOnHand({
+      received: twice,
+      ledgers: [all],
+      on: "2026-05-01",
+    } as never);
+    expect([products[0]?.onHand.value, findings]).toEqual([0, []]);
+  });
   test("up to the day and with it, of receipts and of entries", () => {
     expect(stock({ amount: { value: 150, unit: "lb" } }, "2026-04-20").products[0]?.used.value).toBe(150);
     expect(stock({ amount: { value: 150, unit: "lb" } }, "2026-04-19").products[0]?.used.value).toBe(0);

@@ -1,0 +1,104 @@
+// On which visit a treatment comes along: the nearest to the day that was aimed at. Every date counted on a calendar.
+import { describe, expect, test } from "vitest";
+import { type SeasonPlan, schedule } from "../../../src/plan/index.js";
+
+const source = "label (invented)";
+const season = { from: "2026-05-01", to: "2026-05-31" } as const;
+/** A visit on 8 May that is placed first: its nitrogen is ruled out before. */
+const late = (day: string) => ({
+  treatment: {
+    id: "late",
+    puts: { supplies: [{ value: 0.5, unit: "lb/1000 ft2", of: "N" }] },
+  },
+  limits: [{ kind: "blackout dates", of: ["N"], blackout: { from: "05-01", to: day }, source }],
+});
+/** `c` was done on 26 April and works ten days: 6 May is aimed at. */
+const placed = (
+  visits: readonly string[],
+  rule: { readonly minimumDays: number; readonly within?: object },
+  shareWithinDays: number,
+  lateDay = "05-07",
+) => {
+  const { treatment, limits } = late(lateDay);
+  const { within, minimumDays } = rule;
+  const plan = {
+    season,
+    shareWithinDays,
+    limits,
+    treatments: [
+      treatment,
+      ...visits.map((date, i) => ({ id: `v${i}`, within: { from: date, to: date } })),
+      {
+        id: "c",
+        count: 1,
+        applied: ["2026-04-26"],
+        interval: { minimumDays, maximumDays: 10, source },
+        ...(within && { within }),
+      },
+    ],
+  } as SeasonPlan;
+  return schedule(plan).visits.flatMap(({ date, applications }) =>
+    applications.flatMap(({ treatment: id, reasons }) =>
+      id === "c" ? [[date, reasons.find(({ code }) => code === "schedule/shared")?.text]] : [],
+    ),
+  );
+};
+const shared = (date: string) => [date, `Shares the visit of ${date}; 2026-05-06 was aimed at.`];
+
+describe("a visit to share", () => {
+  test("of two that are as near, the earlier one", () => {
+    expect(placed(["2026-05-04"], { minimumDays: 5 }, 3)).toEqual([shared("2026-05-04")]);
+  });
+
+  test("the nearer one, earlier or later", () => {
+    expect(placed(["2026-05-03"], { minimumDays: 5 }, 3)).toEqual([shared("2026-05-08")]);
+    expect(placed(["2026-05-05"], { minimumDays: 5 }, 3)).toEqual([shared("2026-05-05")]);
+  });
+
+  test("up to the days that it may move, and no further", () => {
+    expect(placed(["2026-05-04"], { minimumDays: 5 }, 2)).toEqual([shared("2026-05-04")]);
+    expect(placed(["2026-05-04"], { minimumDays: 5 }, 1)).toEqual([["2026-05-06", undefined]]);
+    expect(placed(["2026-05-03"], { minimumDays: 5 }, 2)).toEqual([shared("2026-05-08")]);
+  });
+
+  test("from its first day by the rule: nine days after 26 April are 5 May", () => {
+    expect(placed(["2026-05-04"], { minimumDays: 9 }, 2, "05-09")).toEqual([["2026-05-06", undefined]]);
+    expect(placed(["2026-05-04"], { minimumDays: 8 }, 2, "05-09")).toEqual([shared("2026-05-04")]);
+  });
+
+  test("to its last wanted day", () => {
+    const until = (to: string) => ({ minimumDays: 5, within: { from: "2026-05-01", to } });
+    expect(placed(["2026-05-03"], until("2026-05-07"), 3)).toEqual([shared("2026-05-03")]);
+    expect(placed(["2026-05-03"], until("2026-05-08"), 3)).toEqual([shared("2026-05-08")]);
+  });
+});
+
+describe("what a schedule tells", () => {
+  test("each reason once", () => {
+    const { visits } = schedule({
+      season,
+      treatments: [{ id: "a", applied: ["2026-04-25"], interval: { minimumDays: 14, source } }],
+      avoid: { weekdays: [6, 7] },
+    });
+    // 14 days after 25 April is Saturday, 9 May; the Monday is the 11th.
+    expect(visits.map(({ date }) => date)).toEqual(["2026-05-11"]);
+    const texts = visits[0]?.applications[0]?.reasons.map(({ text }) => text) ?? [];
+    expect(new Set(texts).size).toBe(texts.length);
+    expect(texts.filter((text) => text.includes("2026-04-25")).length).toBeGreaterThan(0);
+  });
+
+  test("what was checked, where one of two treatments asks for it", () => {
+    const checked = (more: object) =>
+      schedule({ season, treatments: [{ id: "a", ...more }, { id: "b" }] }).checked;
+    const degreeDays = {
+      method: "simple average",
+      base: { value: 0, unit: "°C" },
+      interval: { value: 200, unit: "°C d" },
+      source,
+    };
+    const heat = "degree-days against the growing-degree-day intervals";
+    expect(checked({ degreeDays })).toContain(heat);
+    expect(checked({})).toEqual(["dates against the stated intervals"]);
+    expect(checked({ use: "fertilizer" })).toContain("treatments against the turf, as far as it is known");
+  });
+});
