@@ -50,10 +50,12 @@ Node's, in units of the last place at most:
 
 ${apart(results)}
 
+Hermes is the engine of React Native; it ran as an app has it: with classes turned into functions by the tools of the app, and
+without \`Intl\`, which the app brings.
+
 Not run:
 
-${results.missing.map(({ name, why }) => `- ${name}: ${why}`).join("\n")}${results.missing.length > 0 ? "\n" : ""}- Hermes, the engine of React Native: its registry packages carry the compiler and no program that runs what it compiles. Untested.
-- Safari and Firefox themselves: no package carries them. Bun has the engine of Safari.
+${results.missing.map(({ name, why }) => `- ${name}: ${why}`).join("\n")}${results.missing.length > 0 ? "\n" : ""}- Safari and Firefox themselves: no package carries them. Bun has the engine of Safari.
 
 \`npm run runtimes\` runs it again (it fetches the runtimes into a temporary folder), and \`npm run runtimes:page\` draws this page.
 `;

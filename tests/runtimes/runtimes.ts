@@ -5,6 +5,7 @@ import { createRequire } from "node:module";
 import { createServer } from "node:net";
 import { basename, join } from "node:path";
 import { chromium } from "playwright-core";
+import ts from "typescript";
 
 /** The set as programs. */
 export interface Bundles {
@@ -164,6 +165,19 @@ const inQuickJs: Runtime["run"] = async ({ script }, folder) => {
   return { answer: String(context.dump(value)), version };
 };
 
+/** As an app for phones has it: its tools turn classes into functions before the engine compiles the script. */
+const inHermes: Runtime["run"] = async ({ script }, folder) => {
+  const { outputText } = ts.transpileModule(readFileSync(script, "utf8"), {
+    compilerOptions: { target: ts.ScriptTarget.ES5, downlevelIteration: true, module: ts.ModuleKind.None },
+  });
+  writeFileSync(join(folder, "whole.js"), `${outputText}\nprint(ratewrightAnswer());\n`);
+  const at = program(folder, "hermes-engine-cli/linux64-bin/hermes");
+  return {
+    answer: run(folder, at, "-w", "whole.js"),
+    version: /release version: ([\d.]+)/.exec(run(folder, at, "--version"))?.[1] ?? "",
+  };
+};
+
 /** What is here anyway: the first is what the others are compared with. */
 export const hereRuntimes: readonly Runtime[] = [
   {
@@ -196,4 +210,5 @@ export const registryRuntimes: readonly Runtime[] = [
     run: direct((folder) => program(folder, "bun/bin/bun.exe")),
   },
   { name: "QuickJS", engine: "QuickJS", packages: ["quickjs-emscripten"], run: inQuickJs },
+  { name: "Hermes", engine: "Hermes", packages: ["hermes-engine-cli"], run: inHermes },
 ];

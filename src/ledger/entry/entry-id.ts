@@ -1,7 +1,5 @@
+import { unseen } from "../../quantity/house.js";
 import { expectText, fail, type Reader, shown } from "../../quantity/index.js";
-
-/** What nobody sees: control characters, line ends, marks without a width. */
-const unseen = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/u;
 
 /** Letters, digits and marks, no blanks. */
 const plain = /^[\x21-\x7e]+$/;
@@ -11,7 +9,7 @@ export const expectId: Reader = (input, path) => {
   // Nearly every id is of plain letters: one look is enough.
   if (typeof input === "string" && plain.test(input)) return input;
   const id = expectText(input, path, "an id that no other entry has");
-  return unseen.test(id)
+  return unseen.test(id) || /[\u2028\u2029]/.test(id)
     ? fail("type", path, id, "an id on one line, without tabs, control characters or marks that nobody sees")
     : id;
 };

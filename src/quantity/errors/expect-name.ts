@@ -1,19 +1,13 @@
 import { RatewrightError, shown } from "./errors.js";
 import { expectText } from "./expect-fields.js";
+import { unseen } from "./unseen.js";
 
 /** Letters, digits and marks with one blank between two words. */
 const plain = /^[\x21-\x7e]+(?: [\x21-\x7e]+)*$/;
 
-/** Control characters and marks without a width. */
-const unseen = /[\p{Cc}\p{Cf}]/gu;
-
 /** A name as it reads: no blanks around it, one between two words, each letter stored in one way. */
 const asRead = (name: string): string =>
-  name
-    .normalize("NFC")
-    .replace(/[\s\p{Zl}\p{Zp}]+/gu, " ")
-    .replace(unseen, "")
-    .trim();
+  name.normalize("NFC").replace(/\s+/g, " ").split(unseen).join("").trim();
 
 /**
  * Takes the name by which something is found again, such as a part of the site, or throws. Two names that read the same
