@@ -1,3 +1,4 @@
+import { hasOwn } from "../quantity/house.js";
 import {
   checks,
   expectList,
@@ -26,7 +27,7 @@ export type UnitSet = (typeof units)[keyof typeof units];
 
 /** The set for a unit of length; a mile goes to feet, a millimetre or a kilometre to metres. */
 export const unitSet = (unit: string): UnitSet =>
-  Object.hasOwn(units, unit) ? units[unit as keyof typeof units] : unit === "mi" ? units.ft : units.m;
+  hasOwn(units, unit) ? units[unit as keyof typeof units] : unit === "mi" ? units.ft : units.m;
 
 /** How a length is written, for a refusal. */
 const aLength = 'a length, such as quantity(40, "ft")';

@@ -165,17 +165,25 @@ const inQuickJs: Runtime["run"] = async ({ script }, folder) => {
   return { answer: String(context.dump(value)), version };
 };
 
-/** As an app for phones has it: its tools turn classes into functions before the engine compiles the script. */
-const inHermes: Runtime["run"] = async ({ script }, folder) => {
-  const { outputText } = ts.transpileModule(readFileSync(script, "utf8"), {
+/** The set as the tools of an app for phones, or of an old browser, make it: classes are functions. */
+const inEs5 = ({ script }: Bundles): string =>
+  ts.transpileModule(readFileSync(script, "utf8"), {
     compilerOptions: { target: ts.ScriptTarget.ES5, downlevelIteration: true, module: ts.ModuleKind.None },
-  });
-  writeFileSync(join(folder, "whole.js"), `${outputText}\nprint(ratewrightAnswer());\n`);
+  }).outputText;
+
+const inHermes: Runtime["run"] = async (parts, folder) => {
+  writeFileSync(join(folder, "whole.js"), `${inEs5(parts)}\nprint(ratewrightAnswer());\n`);
   const at = program(folder, "hermes-engine-cli/linux64-bin/hermes");
   return {
     answer: run(folder, at, "-w", "whole.js"),
     version: /release version: ([\d.]+)/.exec(run(folder, at, "--version"))?.[1] ?? "",
   };
+};
+
+const compiledDown: Runtime["run"] = async (parts) => {
+  const file = join(parts.folder, "whole-es5.cjs");
+  writeFileSync(file, `${inEs5(parts)}\nconsole.log(ratewrightAnswer());\n`);
+  return { answer: run(parts.folder, process.execPath, file), version: process.versions.node };
 };
 
 /** What is here anyway: the first is what the others are compared with. */
@@ -185,6 +193,12 @@ export const hereRuntimes: readonly Runtime[] = [
     engine: "V8",
     packages: [],
     run: direct(() => process.execPath),
+  },
+  {
+    name: `Node ${process.versions.node.split(".")[0]}, compiled to ES5`,
+    engine: "V8",
+    packages: [],
+    run: compiledDown,
   },
   { name: "Chromium, a page", engine: "V8", packages: [], run: inChromium(false) },
   { name: "Chromium, a worker", engine: "V8", packages: [], run: inChromium(true) },

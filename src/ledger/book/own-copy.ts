@@ -1,3 +1,4 @@
+import { hasOwn } from "../../quantity/house.js";
 import { Quantity } from "../../quantity/index.js";
 import { entryFields } from "../entry/entry-readers.js";
 
@@ -35,7 +36,9 @@ export const ownCopies = (): OwnCopies => {
     const made: Record<string, unknown> = {};
     for (const name in input) {
       if (name === "__proto__") return asItIs(input);
-      made[name] = copyOf(input[name], depth + 1);
+      const value = input[name];
+      if (typeof value === "function" && !hasOwn(input, name)) continue;
+      made[name] = copyOf(value, depth + 1);
     }
     if (!isPlain(input)) {
       for (const name of perhapsInherited) if (name in input) made[name] ??= copyOf(input[name], depth + 1);

@@ -1,3 +1,4 @@
+import { hasOwn } from "../../quantity/house.js";
 import { type Checks, expectFields, expectRecord, type Reader, unreadable } from "../../quantity/index.js";
 import { airReaders, entryReaders, type Readers } from "./entry-readers.js";
 
@@ -35,6 +36,8 @@ export const readFields = (
   // Without a list of the names for each entry: a ledger can be large.
   for (const name in record) {
     const value = record[name];
+    // What a class does is no field: some tools turn classes into functions, which are enumerated.
+    if (typeof value === "function" && !hasOwn(record, name)) continue;
     const reader = readers.get(name);
     if (reader === undefined) {
       problems.run(() => expectFields({ [name]: 0 }, [...readers.keys()], path, "an application"));

@@ -1,4 +1,5 @@
 import { interpolate } from "../../numeric/index.js";
+import { hasOwn } from "../../quantity/house.js";
 import {
   allOf,
   type Citation,
@@ -99,19 +100,19 @@ export const chartAmount = (input: {
     ppm: () => ppmOf(input.concentration),
     setting: () => expectShortText(input.setting, "setting", 'a column of the chart, such as "1:100"'),
   });
-  if (!rows.some(({ ouncesPerGallon }) => Object.hasOwn(ouncesPerGallon, setting))) {
+  if (!rows.some(({ ouncesPerGallon }) => hasOwn(ouncesPerGallon, setting))) {
     const columns = [...new Set(rows.flatMap(({ ouncesPerGallon }) => Object.keys(ouncesPerGallon)))];
     const named = columns.slice(0, 20).join(", ").slice(0, 200) || "it has none";
     fail("type", "setting", setting, `a column of the chart: ${named}`);
   }
   const ys = rows.map(({ ouncesPerGallon }, i) => {
     const at = `chart.rows[${i}].ouncesPerGallon.${setting}`;
-    return Object.hasOwn(ouncesPerGallon, setting)
+    return hasOwn(ouncesPerGallon, setting)
       ? expectNumber(ouncesPerGallon[setting], at, { min: 0, max: 1e6 })
       : fail("missing", at, undefined, "the ounces at this setting, which other rows of the chart have");
   });
   const xs = rows.map((row) => row.ppm);
-  const nearest = ppm < (xs[0] as number) ? 0 : ppm > (xs.at(-1) as number) ? xs.length - 1 : -1;
+  const nearest = ppm < (xs[0] as number) ? 0 : ppm > (xs[xs.length - 1] as number) ? xs.length - 1 : -1;
   const ounces =
     nearest >= 0
       ? ((ys[nearest] as number) * ppm) / (xs[nearest] as number)
@@ -147,7 +148,7 @@ export const chartConductivity = (
       conductivity ?? fail("missing", `chart.rows[${i}].conductivity`, undefined, "a printed conductivity"),
   );
   const xs = rows.map((row) => row.ppm);
-  const [first, last] = [xs[0] as number, xs.at(-1) as number];
+  const [first, last] = [xs[0] as number, xs[xs.length - 1] as number];
   if (ppm < first || ppm > last)
     outOfRange("concentration", concentration, { min: first, max: last, unit: "mg/L" });
   return quantity(interpolate({ xs, ys, x: ppm }), "mS/cm");

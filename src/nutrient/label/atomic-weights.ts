@@ -1,3 +1,4 @@
+import { hasOwn } from "../../quantity/house.js";
 import { expectNumber, expectRecord, fail, frozen, outOfRange } from "../../quantity/index.js";
 import {
   calciumWeight,
@@ -76,4 +77,4 @@ export const formulaWeight = (formula: Readonly<Partial<Record<ChemicalElement, 
 /** Far more atoms of one element than any formula has, and more elements than the table holds. */
 const [mostAtoms, mostElements] = [1e6, 200] as const;
 
-const isElement = (name: string): name is ChemicalElement => Object.hasOwn(atomicWeights, name);
+const isElement = (name: string): name is ChemicalElement => hasOwn(atomicWeights, name);

@@ -1,3 +1,4 @@
+import { hasOwn } from "../../quantity/house.js";
 import { type DecimalSign, fail } from "../../quantity/index.js";
 import { type Analysis, isNutrient, labelByVolume, type Nutrient } from "./nutrient.js";
 
@@ -103,7 +104,7 @@ const readFurther = (
     take(reading, further) ?? wrong(reading, start, "a percentage with its nutrient, such as 26S or + TE");
   const key = symbol ?? named ?? "";
   if (!isNutrient(key)) return wrong(reading, start, "a percentage with its nutrient, such as 26S");
-  if (Object.hasOwn(percent, key)) {
+  if (hasOwn(percent, key)) {
     const expected = `each nutrient once; ${key} stands again at character ${start + 1}`;
     fail("conflict", reading.path, reading.text, expected);
   }

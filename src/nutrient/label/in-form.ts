@@ -1,3 +1,4 @@
+import { hasOwn } from "../../quantity/house.js";
 import { expectAmount, fail, frozen, Quantity } from "../../quantity/index.js";
 import { type FormOf, formFactor } from "./forms.js";
 
@@ -43,7 +44,7 @@ const converted = <D extends NutrientDimension, F extends string>(
   form: F,
 ): Quantity<D, F> => {
   const from = expectAmount(amount, { dimensions, bound: "non-negative" }, "amount");
-  const way = Object.hasOwn(nitrogenParts, from.of) ? "; nitrogenOf(amount) counts it as N" : "";
+  const way = hasOwn(nitrogenParts, from.of) ? "; nitrogenOf(amount) counts it as N" : "";
   const factor =
     formFactor(from.of, form) ?? fail("substance/mismatch", "form", form, `another form of ${from.of}${way}`);
   return new Quantity(from.value * factor, from.unit, form, from.dimension as D);
@@ -125,7 +126,7 @@ export const nitrogenOf = <D extends NutrientDimension, S extends NitrogenForm>(
   amount: Quantity<D, S>,
 ): Quantity<D, "N"> => {
   const from = expectAmount(amount, { dimensions, bound: "non-negative" }, "amount");
-  return Object.hasOwn(nitrogenParts, from.of)
+  return hasOwn(nitrogenParts, from.of)
     ? new Quantity(from.value * nitrogenParts[from.of as S](), from.unit, "N", from.dimension as D)
     : fail(
         "substance/mismatch",
@@ -160,7 +161,7 @@ const formOf = <T extends object, S extends keyof T>(
   forms: string,
 ): T[S] => {
   const of: unknown = amount?.of;
-  return typeof of === "string" && Object.hasOwn(table, of)
+  return typeof of === "string" && hasOwn(table, of)
     ? table[of as S]
     : fail("substance/mismatch", "amount", amount, `an amount of ${forms}`);
 };

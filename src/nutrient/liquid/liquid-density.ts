@@ -47,7 +47,7 @@ export const liquidDensity = (
   // Celsius does not convert back to the last digit: 15.555… °C is 60 °F.
   const f = t.in("°F");
   const near = fahrenheit.find((point) => Math.abs(point - f) < 1e-9);
-  const [first, last] = [fahrenheit[0] as number, fahrenheit.at(-1) as number];
+  const [first, last] = [fahrenheit[0] as number, fahrenheit[fahrenheit.length - 1] as number];
   if (near === undefined && (f < first || f > last)) {
     outOfRange(
       "temperature",

@@ -1,4 +1,5 @@
 import { expectFloat64Array } from "../../numeric/house.js";
+import { hasOwn } from "../../quantity/house.js";
 import { expectFields, expectNumber, fail, outOfRange } from "../../quantity/index.js";
 import { type Bound3, checkedRange, type ReleaseRange } from "./release-range.js";
 
@@ -56,7 +57,7 @@ const curveFields: Readonly<Record<ReleaseCurve["kind"], readonly string[]>> = {
 /** Takes a curve with all ranges filled in, or throws with its path. */
 export const checkedCurve = (input: ReleaseCurve, path: string): ReleaseCurve => {
   const kind: unknown = input?.kind;
-  if (typeof kind === "string" && Object.hasOwn(curveFields, kind)) {
+  if (typeof kind === "string" && hasOwn(curveFields, kind)) {
     expectFields(input, ["kind", ...curveFields[kind as ReleaseCurve["kind"]]], path);
   }
   switch (input?.kind) {

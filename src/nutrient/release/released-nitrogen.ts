@@ -71,7 +71,7 @@ export const releasedNitrogen = (input: {
   };
   const applied = portions.reduce((sum, p) => sum + p.applied, 0);
   if (!Number.isFinite(applied)) fail("range", "portions", applied, "nitrogen whose sum is a finite number");
-  const left = (list: readonly number[]): number => Math.max(0, applied - (list.at(-1) as number));
+  const left = (list: readonly number[]): number => Math.max(0, applied - (list[list.length - 1] as number));
   return {
     type: "nitrogen-release",
     version: 1,

@@ -79,7 +79,7 @@ const even = (amount: number, count: number, days: readonly CivilDate[], path: s
   const parts = Math.min(count, days.length);
   return Array.from({ length: parts }, (_, i) => ({
     date: days[Math.floor((i * days.length) / parts)] as CivilDate,
-    last: days.at(-1) as CivilDate,
+    last: days[days.length - 1] as CivilDate,
     amount: amount / parts,
     path,
   }));
@@ -109,7 +109,7 @@ export const plannedParts = (input: {
     if (count !== undefined || firsts.includes(undefined)) {
       return even(total, count ?? months.length, days, "plan");
     }
-    const last = season.at(-1) as CivilDate;
+    const last = season[season.length - 1] as CivilDate;
     const amount = total / months.length;
     return firsts.map((date) => ({ date: date as CivilDate, last, amount, path: "plan" }));
   }

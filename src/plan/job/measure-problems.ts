@@ -1,4 +1,4 @@
-import { amountInWords, dimensionNoun } from "../../quantity/house.js";
+import { amountInWords, dimensionNoun, hasOwn } from "../../quantity/house.js";
 import { isUnit, type Problem, shown, suggestUnit } from "../../quantity/index.js";
 
 /** What a job asks for in words of its own: labels print these two as percents of the product. */
@@ -13,7 +13,7 @@ const record = (value: number, unit: string): string => `{ "value": ${value}, "u
 
 /** A number that somebody wrote with commas between the thousands, or between quotes. */
 const numberIn = (text: string): number | undefined => {
-  const plain = /^\s*\d{1,3}(,\d{3})+(\.\d+)?\s*$/.test(text) ? text.replaceAll(",", "") : text;
+  const plain = /^\s*\d{1,3}(,\d{3})+(\.\d+)?\s*$/.test(text) ? text.replace(/,/g, "") : text;
   const value = Number(plain);
   return plain.trim() === "" || !Number.isFinite(value) ? undefined : value;
 };
@@ -41,7 +41,7 @@ const withRecords = (expected: string): string =>
 const valueAt = (input: unknown, path: string): unknown => {
   let value = input;
   for (const [, name = ""] of path.matchAll(/([^.[\]]+)/g)) {
-    if (typeof value !== "object" || value === null || !Object.hasOwn(value, name)) return undefined;
+    if (typeof value !== "object" || value === null || !hasOwn(value, name)) return undefined;
     value = (value as Record<string, unknown>)[name];
   }
   return value;

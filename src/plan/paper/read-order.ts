@@ -1,5 +1,5 @@
 import { civilDateAt } from "../../ledger/house.js";
-import { dimensionDue, unitInWords } from "../../quantity/house.js";
+import { dimensionDue, hasOwn, unitInWords } from "../../quantity/house.js";
 import { expectFields, expectFlag, expectRecord, fail, outOfRange } from "../../quantity/index.js";
 import { formulations } from "../../tank/index.js";
 import { expectPackageSize } from "../job/read-package.js";
@@ -125,7 +125,7 @@ const sprayed = record({
   ...marks,
   form: oneOf("dry", "liquid"),
   formulation: (input: unknown, path: string) =>
-    typeof input === "string" && Object.hasOwn(formulations, input)
+    typeof input === "string" && hasOwn(formulations, input)
       ? input
       : fail("type", path, input, "a kind of product, as workOrder returned it"),
   amount: held,

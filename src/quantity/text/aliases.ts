@@ -1,3 +1,4 @@
+import { hasOwn } from "../errors/has-own.js";
 import { isBaseUnit } from "../unit/unit-facts.js";
 import { stemOf, unitNames } from "./unit-names-written.js";
 
@@ -58,7 +59,7 @@ const letters: Readonly<Record<string, string>> = {
 const special = (name: string): NameReading | undefined => {
   if (/^[ghsdLm1]$/.test(name)) return one(name);
   if (name === "K") return degrees("K", "°C");
-  const text = Object.hasOwn(letters, name) ? letters[name] : undefined;
+  const text = hasOwn(letters, name) ? letters[name] : undefined;
   return text === undefined ? undefined : /[>|]/.test(text) ? several(text) : one(text);
 };
 

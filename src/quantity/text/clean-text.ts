@@ -1,3 +1,5 @@
+import { hasOwn } from "../errors/has-own.js";
+
 /** The longest text that is read as a quantity; more is refused unread. */
 export const textLimit = 200;
 
@@ -68,7 +70,7 @@ export const cleanText = (text: string): string => {
     else if (/[·⋅∙]/.test(character))
       out += isDigit(last) && isDigit(characters[i + 1] ?? "") ? character : " ";
     else if (character === "\u00ad") out += isDigit(last) && /[\d.]/.test(characters[i + 1] ?? "") ? "-" : "";
-    else if (plain !== undefined && Object.hasOwn(simple, character)) {
+    else if (plain !== undefined && hasOwn(simple, character)) {
       out += plain.length === 3 && plain[1] === "/" && isDigit(last) ? ` ${plain}` : plain;
     } else if (/[\u200b-\u200d\u2060\ufeff]/.test(character)) out += "";
     else if (/[\u2010-\u2015]/.test(character)) out += "-";

@@ -1,4 +1,5 @@
 import { type Problem, shown } from "../errors/errors.js";
+import { hasOwn } from "../errors/has-own.js";
 import { exampleUnit } from "../unit/dimension-words.js";
 import { currencies } from "./aliases.js";
 import { cleanText, textLimit } from "./clean-text.js";
@@ -77,7 +78,7 @@ const withoutCurrency = (text: string, dimension: string | undefined): WithoutCu
   const wanted = /^money:([A-Z]{3})/.exec(dimension ?? "")?.[1];
   const sign = prefix?.[2]?.trim();
   // LBS 5 has the form of a currency and an amount
-  const coined = sign === undefined || Object.hasOwn(signs, sign) || currencies.test(sign) || sign === wanted;
+  const coined = sign === undefined || hasOwn(signs, sign) || currencies.test(sign) || sign === wanted;
   const symbol = coined ? sign : undefined;
   if (symbol === undefined) return { symbol, wanted, body: text, amount: text };
   const body = `${prefix?.[1] ?? ""}${text.slice(prefix?.[0].length ?? 0)}`;

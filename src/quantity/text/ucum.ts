@@ -1,5 +1,6 @@
 import { fail } from "../errors/errors.js";
 import { expectFields, expectOneOf } from "../errors/expect-fields.js";
+import { hasOwn } from "../errors/has-own.js";
 import type { BaseUnit } from "../unit/base-units.js";
 import type { Dimension } from "../unit/dimensions.js";
 import { allBaseUnits, isBaseUnit, splitUnit, unitDimension } from "../unit/unit-facts.js";
@@ -208,8 +209,8 @@ export const fromUcum = (code: string, options: FromUcumOptions = {}): Unit<Dime
     const bare = /^\(([^()]*)\)$/.exec(part)?.[1] ?? part;
     const unit = allBaseUnits().find((one) => codes[one] === part || codes[one] === bare);
     if (unit !== undefined) return unit;
-    if (Object.hasOwn(otherCodes, bare)) return otherCodes[bare];
-    if (!Object.hasOwn(survey, bare)) return undefined;
+    if (hasOwn(otherCodes, bare)) return otherCodes[bare];
+    if (!hasOwn(survey, bare)) return undefined;
     if (foot === "as international") return survey[bare];
     return fail("unit/unknown", "code", code, `an international unit: ${bare} is built on the survey foot`, {
       suggestion: codes[survey[bare] as BaseUnit],

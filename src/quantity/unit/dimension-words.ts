@@ -1,4 +1,5 @@
 import { type ErrorCode, fail } from "../errors/errors.js";
+import { hasOwn } from "../errors/has-own.js";
 
 /** Amounts as a person of the trade writes them, in US and in metric units; ¤ is a currency. */
 const amounts: Readonly<Record<string, string>> = {
@@ -64,7 +65,7 @@ const unitsOfParts: Readonly<Record<string, string>> = {
 };
 
 const own = (table: Readonly<Record<string, string>>, key: string): string | undefined =>
-  Object.hasOwn(table, key) ? table[key] : undefined;
+  hasOwn(table, key) ? table[key] : undefined;
 
 /** "weight over an area and per time" of mass/area/time. */
 const composed = (top: string, rest: readonly string[]): string => {

@@ -1,13 +1,14 @@
+import { hasOwn } from "../errors/has-own.js";
 import { type BaseUnit, unitSizes } from "./base-units.js";
 import { unitParts } from "./units.js";
 
 /** Whether a text is a unit that stands alone in the table. */
 export const isBaseUnit = (text: string): text is BaseUnit =>
-  Object.values(unitSizes).some((units) => Object.hasOwn(units, text));
+  Object.values(unitSizes).some((units) => hasOwn(units, text));
 
 /** The base units of a dimension, in the order of the table. */
 export const baseUnitsOf = (dimension: string): readonly string[] =>
-  Object.hasOwn(unitSizes, dimension) ? Object.keys(unitSizes[dimension as keyof typeof unitSizes]) : [];
+  hasOwn(unitSizes, dimension) ? Object.keys(unitSizes[dimension as keyof typeof unitSizes]) : [];
 
 /** Every base unit, in the order of the table. */
 export const allBaseUnits = (): readonly BaseUnit[] =>

@@ -1,4 +1,5 @@
 import { shown } from "../errors/errors.js";
+import { hasOwn } from "../errors/has-own.js";
 import type { BaseUnit } from "./base-units.js";
 import { splitUnit } from "./unit-facts.js";
 
@@ -93,7 +94,7 @@ const info: Readonly<Record<BaseUnit, string>> = {
 
 type Column = 0 | 1 | 2 | 3;
 const nameIn = (unit: string, column: Column): string =>
-  typeof unit === "string" && Object.hasOwn(info, unit)
+  typeof unit === "string" && hasOwn(info, unit)
     ? ((info[unit as BaseUnit].split("|") as string[])[column] as string)
     : String(typeof unit === "string" ? unit.replace("money:", "") : shown(unit));
 
@@ -141,7 +142,7 @@ export const unitSystem = (unit: string): UnitSystem => {
   if (typeof unit !== "string") return "both";
   const parts = splitUnit(unit);
   if (parts === undefined) {
-    return Object.hasOwn(info, unit) ? (nameIn(unit, 3) as UnitSystem) : "both";
+    return hasOwn(info, unit) ? (nameIn(unit, 3) as UnitSystem) : "both";
   }
   const [top, bottom] = [unitSystem(parts.top), unitSystem(parts.bottom)];
   return top === "both" || top === bottom ? bottom : bottom === "both" ? top : "both";

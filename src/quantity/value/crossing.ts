@@ -1,4 +1,5 @@
 import { fail } from "../errors/errors.js";
+import { hasOwn } from "../errors/has-own.js";
 import { type CheckedSubstance, isSubstance, perSubstance, timesSubstance } from "../substance/substances.js";
 import { dimensionDue } from "../unit/dimension-words.js";
 import { unitSystem } from "../unit/unit-names.js";
@@ -106,7 +107,7 @@ export const shareOf = <D extends FractionDimension, S extends string>(
 ): Quantity<"1", S> => {
   const q = operand(fraction, "fraction");
   const like = { "mass/mass": "kg/kg", "volume/volume": "L/L", "length/length": "m/m" };
-  if (!Object.hasOwn(like, q.dimension)) {
+  if (!hasOwn(like, q.dimension)) {
     return dimensionDue("unit/mismatch", "fraction", q, Object.keys(like));
   }
   if (q.unit.startsWith("% ")) return made(q.value, "%", q.of as S, "1");

@@ -1,4 +1,5 @@
 import { fail } from "../errors/errors.js";
+import { hasOwn } from "../errors/has-own.js";
 import { isSubstance } from "../substance/substances.js";
 import { dimensionDue } from "../unit/dimension-words.js";
 
@@ -65,7 +66,8 @@ export const notZero = (value: number, path: string, got: unknown): void => {
 /** A record with no field beside the known ones: with a misspelt `of` its substance would be lost. */
 export const alone = <R extends object>(record: R, known: object, path: string): R => {
   for (const name in record) {
-    if (!(name in known))
+    // An app's tools may turn the class of a quantity into functions, which are enumerated with its fields.
+    if (!(name in known) && hasOwn(record, name))
       fail("type", path === "" ? name : `${path}.${name}`, name, `${Object.keys(known).join(", ")} alone`);
   }
   return record;

@@ -25,7 +25,7 @@ export const tableRate = (table: LimeTable, reading: number, target: number): Ta
   }
   const rows = [...table.rows].sort((a, b) => (a[0] as number) - (b[0] as number));
   const xs = rows.map((row) => row[0] as number);
-  const [least, most] = [xs[0] as number, xs.at(-1) as number];
+  const [least, most] = [xs[0] as number, xs[xs.length - 1] as number];
   // A reading a hair off its row is that row.
   const own = rows.find((row) => Math.abs((row[0] as number) - reading) < 1e-6);
   if (own !== undefined) return { value: own[column] as number, exact: true };

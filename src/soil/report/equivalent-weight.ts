@@ -1,4 +1,5 @@
 import { type ChemicalElement, formulaWeight } from "../../nutrient/index.js";
+import { hasOwn } from "../../quantity/house.js";
 import { expectOneOf, frozen } from "../../quantity/index.js";
 
 interface IonFacts {
@@ -84,4 +85,4 @@ export const equivalentWeight = (ion: Ion, weights: EquivalentWeights = "atomic 
 };
 
 /** Whether a text names an ion of the table. */
-export const isIon = (text: string): text is Ion => Object.hasOwn(facts, text);
+export const isIon = (text: string): text is Ion => hasOwn(facts, text);

@@ -113,7 +113,7 @@ export const splitAmendment = <S extends string>(input: SplitAmendmentInput<S>):
     total: rate(total.value),
     most: new Quantity(read.most.value, read.most.unit, total.of as S, "mass/area"),
     source: read.source,
-    findings: lateFinding(read.first, dates.at(-1)),
+    findings: lateFinding(read.first, dates[dates.length - 1]),
   };
 };
 

@@ -1,4 +1,5 @@
 import { formulaWeight } from "../../nutrient/index.js";
+import { hasOwn } from "../../quantity/house.js";
 import {
   allOf,
   expectQuantity,
@@ -88,7 +89,7 @@ export const acidShare = (acid: HerbicideAcid, partner: AcidPartner): Quantity<"
 };
 
 const oneOf = (name: string, path: string, known: object): void => {
-  if (typeof name === "string" && Object.hasOwn(known, name)) return;
+  if (typeof name === "string" && hasOwn(known, name)) return;
   fail("type", path, name, `one of ${Object.keys(known).join(", ")}`);
 };
 

@@ -273,7 +273,8 @@ const overlap = (holds: TipChoice["holds"], { slowest, fastest }: SpeedRange): n
 const dropletsAt = (tip: CandidateTip, pressure: Pressure): DropletClass | undefined => {
   if (!inRange(tip, pressure.in("kPa"))) return undefined;
   const at = pressure.in("kPa") * (1 + 1e-9);
-  return tip.droplets?.filter(({ from }) => from.in("kPa") <= at).at(-1)?.makes;
+  const makes = tip.droplets?.filter(({ from }) => from.in("kPa") <= at);
+  return makes?.[makes.length - 1]?.makes;
 };
 
 const fitting = (one: DropletClass, { finest, coarsest }: Droplets): boolean => {

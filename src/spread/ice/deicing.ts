@@ -215,7 +215,7 @@ export const deicingRate = (input: {
     return outOfRange(
       "pavement",
       fields.pavement,
-      { min: table.steps.at(-1)?.fromF ?? -60, unit: "°F" },
+      { min: table.steps[table.steps.length - 1]?.fromF ?? -60, unit: "°F" },
       "{}, which the table covers: its last step can end with null",
     );
   }

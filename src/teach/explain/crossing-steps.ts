@@ -1,9 +1,10 @@
+import { hasOwn } from "../../quantity/house.js";
 import { inUnit, type Quantity, quantityOf, unitTable } from "../../quantity/index.js";
 import type { DerivationStep, DerivedQuantity } from "../derivation/derivation.js";
 import { amountText, numberText } from "./amount-text.js";
 
 const isWhole = (unit: string): boolean =>
-  Object.values(unitTable).some((sizes: object) => Object.hasOwn(sizes, unit));
+  Object.values(unitTable).some((sizes: object) => hasOwn(sizes, unit));
 
 /** The units that a quotient is made of, top first: `lb/1000 ft2/week` is lb, 1000 ft2 and week. */
 const partsOf = (unit: string): readonly string[] => (isWhole(unit) ? [unit] : unit.split("/"));

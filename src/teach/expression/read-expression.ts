@@ -1,3 +1,4 @@
+import { hasOwn } from "../../quantity/house.js";
 import { fail, outOfRange } from "../../quantity/index.js";
 import { type Expression, type FunctionName, functionTable } from "./expression.js";
 
@@ -88,7 +89,7 @@ class Reading {
     this.at += 1;
     if (/^\d/.test(word)) return Number(word);
     if (this.takes("(") === undefined) return word;
-    if (!Object.hasOwn(functionTable, word)) return fail("text", "equation", word, "a function of equations");
+    if (!hasOwn(functionTable, word)) return fail("text", "equation", word, "a function of equations");
     const parts = [this.sum()];
     while (this.takes(",") !== undefined) parts.push(this.sum());
     return this.takes(")") === undefined ? this.refused() : { op: word as FunctionName, parts };

@@ -22,7 +22,7 @@ const greek: Readonly<Record<string, string>> = {
 /** The letter of a symbol and what stands below it: `theta_fc` is θ and fc. */
 const parted = (name: string): readonly [letter: string, below: string | undefined] => {
   const at = name.indexOf("_");
-  return at < 0 ? [name, undefined] : [name.slice(0, at), name.slice(at + 1).replaceAll("_", ",")];
+  return at < 0 ? [name, undefined] : [name.slice(0, at), name.slice(at + 1).replace(/_/g, ",")];
 };
 
 /** A symbol as a line of text has it: `theta_fc` as `θ_fc`. */

@@ -24,11 +24,11 @@ const pattern =
 /** What the digits of a number may mean, by whether a comma may stand before decimals. */
 const readings = (digits: string, decimalComma: boolean): readonly number[] => {
   const text = digits.replace(/[ '’]/g, "");
-  const point = Number(text.replaceAll(",", ""));
+  const point = Number(text.replace(/,/g, ""));
   // no number of thousands begins with a zero: 0,125 has decimals
   const grouped = /^[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/.test(text);
   const commas = text.split(",").length - 1;
-  const comma = commas === 1 ? Number(text.replaceAll(".", "").replace(",", ".")) : Number.NaN;
+  const comma = commas === 1 ? Number(text.replace(/\./g, "").replace(",", ".")) : Number.NaN;
   // 1.250 is 1,250 to those who write a comma before decimals
   if (commas === 0 && decimalComma && /^[1-9]\d{0,2}\.\d{3}$/.test(text))
     return [Number(text), Number(text.replace(".", ""))];

@@ -34,7 +34,7 @@ export const levelAt = (input: unknown, path: string, topic?: Topic): Level => {
     : outOfRange(
         path,
         input,
-        { min: topic.levels[0] as number, max: topic.levels.at(-1) as number },
+        { min: topic.levels[0] as number, max: topic.levels[topic.levels.length - 1] as number },
         `a level of ${topic.id}: {}`,
       );
 };

@@ -47,7 +47,7 @@ const instruction = ({ unit, of, decimals, noun }: Ask): string => {
   return `Answer in ${named}, to ${places[decimals]}.`;
 };
 
-const round = (value: number, decimals: number): number => Number(fixed(value, decimals).replaceAll(",", ""));
+const round = (value: number, decimals: number): number => Number(fixed(value, decimals).replace(/,/g, ""));
 
 /** How far apart two answers have to be to tell them apart: two of the last place and 1.5 percent. */
 const apart = (a: number, b: number, { decimals, noun }: Ask): boolean => {

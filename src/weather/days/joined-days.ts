@@ -116,7 +116,7 @@ const span = (list: readonly DailySeries[]): readonly [CivilDate, number] => {
   const starts = list.map(({ start }) => start).sort(compareDates);
   const ends = list.map((series) => seriesEnd(series)).sort(compareDates);
   const start = starts[0] as CivilDate;
-  const days = daysBetween(start, ends.at(-1) as CivilDate) + 1;
+  const days = daysBetween(start, ends[ends.length - 1] as CivilDate) + 1;
   return days > longest
     ? outOfRange("observed", `${days} days`, { max: longest, count: "days" }, "{} in all")
     : [start, days];
