@@ -2,6 +2,7 @@ import { addDays, type CivilDate, compareDates } from "../../calendar/index.js";
 import { earliestBySeedingIntervals } from "../../interval/index.js";
 import { inUnit } from "../../ledger/house.js";
 import { plainWord } from "../../limits/house.js";
+import { roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import { counted } from "../../quantity/house.js";
 import { expectQuantity, type FactSource, type Finding } from "../../quantity/index.js";
@@ -200,7 +201,7 @@ const temperature: TurfRule = ({ what, label, turf: { maximumTemperature } }) =>
       ? {
           code: "too-hot",
           severity: "warning",
-          text: `${what}: ${Number(value.toFixed(1))} ${most.unit} is expected; the label states ${most.value} ${most.unit} at most.`,
+          text: `${what}: ${roundedApart(value, most.value)(value)} ${most.unit} is expected; the label states ${most.value} ${most.unit} at most.`,
           params: { temperature: value, maximum: most.value, unit: most.unit },
           source: label.source,
         }

@@ -43,12 +43,14 @@ const inShort = ({ text }: Finding, metric: boolean): string => {
   const spoken = spokenDates(text, metric);
   if (spoken.length <= longestFinding) return spoken;
   const sentences = spoken.split(/(?<=[.:]) (?=[A-Z0-9])/);
-  let kept = sentences[0] ?? "";
-  for (const sentence of sentences.slice(1)) {
+  // What stands before a colon is only whom or what it is about: the sentence after it is told, however long.
+  const head = sentences.findIndex((sentence) => !sentence.endsWith(":"));
+  let kept = sentences.slice(0, head + 1).join(" ");
+  for (const sentence of sentences.slice(head + 1)) {
     if (sentence.endsWith(":") || kept.length + sentence.length >= longestFinding) break;
     kept = `${kept} ${sentence}`;
   }
-  return kept === spoken ? spoken : `${kept.replace(/:$/, ".")} More on the office copy.`;
+  return kept === "" || kept === spoken ? spoken : `${kept} More on the office copy.`;
 };
 
 /** A list of conditions ends with a period, whichever is the last of them. */

@@ -61,6 +61,11 @@ export const waterFindings = (
 ): Finding[] => {
   const { least, most } = rule.rule;
   const found: Finding[] = [];
+  // Rain that is only forecast does not count as water; what it would leave is told beside what is missing.
+  const forecast =
+    all.remaining.value < sure.remaining.value
+      ? ` (${depthWords(all.remaining)} if the rain comes that is forecast)`
+      : "";
   if (all.early.value > 0 && all.dryUntil !== null)
     found.push(
       finding(
@@ -100,7 +105,7 @@ export const waterFindings = (
             treatment,
             rule,
             { by: sure.by, missing: sure.remaining.value, unit: sure.remaining.unit },
-            `${depthWords(all.remaining)} is missing of the ${depthWords(least)} of water that the label wants by ${momentWords(sure.by)}: plan the irrigation.`,
+            `${depthWords(sure.remaining)} is missing of the ${depthWords(least)} of water that the label wants by ${momentWords(sure.by)}${forecast}: plan the irrigation.`,
           ),
     );
   return found;

@@ -93,7 +93,9 @@ export const passRates = <S extends string>(input: {
     total,
     ...(amount && { load: { perPass: perPass(amount, passes), total: amount } }),
     findings: limit ? overLimit(rate, limit, passes) : [],
-    checked: limit ? [`the sum of ${passes} passes against the stated limit of ${limit}`] : [],
+    checked: limit
+      ? [`the sum of ${passes === 1 ? "1 pass" : `${passes} passes`} against the stated limit of ${limit}`]
+      : [],
     notChecked: limit ? [] : ["the sum of the passes against a limit: none was stated"],
   };
 };
@@ -111,7 +113,7 @@ const overLimit = (
       severity: "warning",
       path: "rate",
       params: { total: rate.value, unit: rate.unit, of: rate.of, limit: most },
-      text: `The ${passes} passes together put down ${rate}, above the stated limit of ${limit}. A limit counts the sum of the passes.`,
+      text: `${passes === 1 ? "One pass puts" : `The ${passes} passes together put`} down ${rate}, above the stated limit of ${limit}. A limit counts the sum of the passes.`,
       source: "the limit that was stated",
     },
   ];

@@ -1,4 +1,5 @@
 import { addHours, compareInstants, type Instant, instant } from "../../calendar/index.js";
+import { roundedApart } from "../../numeric/house.js";
 import { exceeds } from "../../numeric/index.js";
 import { checks, type Finding, fail, outOfRange } from "../../quantity/index.js";
 import { minutesFor } from "../depth/run-time.js";
@@ -152,7 +153,7 @@ export const wateringIn = (input: {
   // Water that came too soon is in the ground as well: it counts against the most, though not toward the least.
   const came = received + total(early);
   const over = limit !== undefined && exceeds(came, limit) ? came - limit : 0;
-  const said = (value: number): string => `${Number(value.toFixed(2))} ${unit}`;
+  const said = (value: number, stated = 0): string => `${roundedApart(value, stated, 3)(value)} ${unit}`;
   const closed = by !== null && compareInstants(q.until, by) >= 0;
   const state =
     rule.least === undefined ? "nothing asked" : missing === 0 ? "reached" : closed ? "missed" : "to come";
@@ -172,8 +173,8 @@ export const wateringIn = (input: {
     notChecked: [...notChecked],
     findings: [
       ...(total(early) > 0 ? [tooSoon(rule, said(total(early)), dryUntil as Instant)] : []),
-      ...(over > 0 ? [tooMuch(rule, said(came))] : []),
-      ...(state === "missed" ? [tooLittle(rule, said(received), by as Instant)] : []),
+      ...(over > 0 ? [tooMuch(rule, said(came, limit))] : []),
+      ...(state === "missed" ? [tooLittle(rule, said(received, least), by as Instant)] : []),
     ],
   };
 };

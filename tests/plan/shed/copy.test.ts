@@ -69,8 +69,9 @@ describe("the copy for the shed", () => {
     // The sentence that leads into a list is left out with it.
     expect(stop(finding(`${a} ${d} ${c}`))?.at(-1)).toBe(`${a} ${d} More on the office copy.`);
     expect(stop(finding(`${a} These: ${c}`))?.at(-1)).toBe(`${a} More on the office copy.`);
-    expect(stop(finding(`${"E".repeat(70)}: ${a}`))?.at(-1)).toBe(
-      `${"E".repeat(70)}. More on the office copy.`,
+    // What stands before a colon says nothing without the sentence after it.
+    expect(stop(finding(`${"E".repeat(70)}: ${a} ${d}`))?.at(-1)).toBe(
+      `${"E".repeat(70)}: ${a} More on the office copy.`,
     );
     const long = sentence(170, "F");
     expect(stop(finding(long))?.at(-1)).toBe(long);

@@ -160,3 +160,26 @@ test("what the scale cannot show of a product is told under its name", () => {
     "Load 1 gets no iprodione 50 % WP: a measuring increment of 1 oz by weight is too coarse for what it needs.",
   ]);
 });
+
+test("a caution too long for the shed is cut after its first full sentence, never to the name before the colon", () => {
+  const name =
+    "fertilizer of the groundskeepers' cooperative with a long name for the north and the south pitch";
+  const of = "product";
+  const job = smallJob({
+    products: [
+      {
+        id: "feed-a",
+        name,
+        form: "dry",
+        analysis: "24-0-11",
+        labelRate: { min: { value: 3, unit: lb, of }, max: { value: 4, unit: lb, of } },
+      },
+    ],
+    treatments: [feed({ rate: { value: 0.08, unit: lb, of } })],
+  });
+  const shed = workOrderText(soundOrder(job)).replace(/\n +/g, " ");
+  expect(shed).toContain(
+    `! ${name}: 0.08 lb/1000 ft2 is below the label rate of 3 to 4 lb/1000 ft2. More on the office copy.`,
+  );
+  expect(shed).not.toContain(`! ${name}. More`);
+});
