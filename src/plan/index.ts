@@ -34,6 +34,7 @@ export type { SpreadOrder, SpreadPart } from "./visit/spread-order.js";
 export type { PacketShare } from "./visit/whole-packets.js";
 export type { Watering } from "./visit/watering.js";
 export type { ProductWatering } from "./visit/watering-conflicts.js";
+export { visitEntries } from "./visit/visit-entries.js";
 export { tryWorkOrder, type WorkOrder, type WorkOrderResult, workOrder } from "./visit/work-order.js";
 
 // sheet: what a sheet is made of, in which units and steps its figures are printed, and how it is drawn.

@@ -1,12 +1,12 @@
 import type { CivilDate } from "../../calendar/index.js";
 import { addRates, entryRates, ledgerHistory, noLabels, wholeSite } from "../../ledger/house.js";
-import type { LedgerEntry, Stated } from "../../ledger/index.js";
+import type { LedgerEntry } from "../../ledger/index.js";
 import { earliestWithin, limitsOn } from "../../limits/house.js";
 import type { LimitTest, LimitUse } from "../../limits/index.js";
 import { type Finding, fail, type Quantity } from "../../quantity/index.js";
 import type { ProductAmount } from "../../tank/index.js";
-import type { JobApplicator } from "../job/job.js";
 import type { ReadProduct } from "../job/read-products.js";
+import { applicatorLines, plain, productLines } from "../visit/visit-entries.js";
 import type { WithFindings } from "../visit/with-findings.js";
 import type { ReadRoute } from "./read-route.js";
 import type { ReadStop } from "./read-stops.js";
@@ -27,24 +27,6 @@ export interface RouteLimits {
   /** The first day, from that of the route on, on which no limit that could be compared is violated. */
   readonly earliestByStatedRules: CivilDate | null;
 }
-
-const plain = ({ value, unit, of }: Stated): Stated => ({ value, unit, ...(of !== undefined && { of }) });
-
-/** The label of a product as an entry of a ledger states it. */
-const labelOf = (product: ReadProduct): Partial<LedgerEntry> => {
-  const { fertilizer: label, density, contents } = product;
-  return {
-    ...(label && { analysis: label.analysis }),
-    ...(label?.slowNitrogen && { slowNitrogen: plain(label.slowNitrogen) }),
-    ...(density && { density: plain(density) }),
-    ...(contents && contents.length > 0 && { contents: contents.map(plain) }),
-  };
-};
-
-const applicatorOf = ({ name, certificate }: JobApplicator): Partial<LedgerEntry> => ({
-  ...(name !== undefined && { applicator: name }),
-  ...(certificate !== undefined && { certificate }),
-});
 
 /** The entries of a stop, one for each product, as a ledger takes them. */
 export const stopEntries = (input: {
@@ -68,17 +50,12 @@ export const stopEntries = (input: {
       id,
       date: route.date,
       area: plain(stop.area),
-      product: product.id,
-      productName: product.name,
-      form: product.form,
-      ...labelOf(product),
+      ...productLines(product),
       amount: { value: amount.value, unit: amount.unit, of: "product" },
       method: route.treatment.method,
       ...(stop.turf !== undefined && { site: stop.turf }),
       ...(stop.address !== undefined && { location: stop.address }),
-      ...(product.registrationNumber && { registrationNumber: product.registrationNumber }),
-      ...(product.lot && { lot: product.lot }),
-      ...applicatorOf(route.applicator),
+      ...applicatorLines(route.applicator),
       ...(spray && { carrierVolume: { value: spray.value, unit: spray.unit, of: "spray" } }),
     };
   });

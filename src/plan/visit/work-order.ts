@@ -44,7 +44,8 @@ export interface WorkOrder {
   readonly notChecked: readonly string[];
 }
 
-const computed = (input: unknown): WorkOrder => {
+/** The work order of a job beside what was read of it: a job is read once. */
+export const computed = (input: unknown): { readonly order: WorkOrder; readonly job: ReadJob } => {
   try {
     return compute(input);
   } catch (error) {
@@ -53,7 +54,7 @@ const computed = (input: unknown): WorkOrder => {
   }
 };
 
-const compute = (input: unknown): WorkOrder => {
+const compute = (input: unknown): { readonly order: WorkOrder; readonly job: ReadJob } => {
   const problems = checks();
   const job = readJob(input, problems);
   // What only the arithmetic can tell (a nutrient that the product lacks, a circle of labels) is told together
@@ -73,7 +74,7 @@ const compute = (input: unknown): WorkOrder => {
   const repeats = allWithFindings(job.treatments.map((t) => repeatPlan(t, job)));
   const buffers = bufferOrders(job, orders);
   const told = [...spreads, ...sprays, nutrients, repeats, buffers];
-  return {
+  const order: WorkOrder = {
     type: "work-order",
     version: 1,
     title: job.title,
@@ -100,6 +101,7 @@ const compute = (input: unknown): WorkOrder => {
     checked: checkedBy(job),
     notChecked: [...new Set([...told.flatMap(({ notChecked }) => notChecked), ...neverStated(job)])],
   };
+  return { order, job };
 };
 
 /** What is cut out of the site may lie on parts that are treated whole. */
@@ -186,7 +188,7 @@ const checkedBy = (job: ReadJob): readonly string[] => [
  * order.spreads[0]?.packages?.count; // => 1
  * ```
  */
-export const workOrder = (job: Job): WorkOrder => computed(job);
+export const workOrder = (job: Job): WorkOrder => computed(job).order;
 
 /** What {@link tryWorkOrder} gives: the order, or all that is wrong with the job. */
 export type WorkOrderResult =
@@ -208,7 +210,7 @@ export type WorkOrderResult =
  */
 export const tryWorkOrder = (job: unknown): WorkOrderResult => {
   try {
-    return { order: computed(job), problems: [] };
+    return { order: computed(job).order, problems: [] };
   } catch (error) {
     if (error instanceof RatewrightError) return { order: null, problems: error.problems };
     throw error;
