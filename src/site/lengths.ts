@@ -76,7 +76,7 @@ export const lengthsOf = <const K extends string>(
   const record = recordWith(input, keys, problems);
   const lengths = keys.map((key) => problems.run(() => lengthOf(record[key], key)));
   problems.done();
-  const set = unitSet(lengths[0]?.unit ?? "m");
+  const set = unitSet((lengths[0] as Length).unit);
   const of = {} as Record<K, number>;
   keys.forEach((key, i) => {
     of[key] = (lengths[i] as Length).in(set.length);

@@ -10,7 +10,7 @@ export const recordWith = (
   problems: Checks,
   path = "shape",
 ): Readonly<Record<string, unknown>> => {
-  const record = expectRecord(input, path, `a record with ${keys.slice(0, 8).join(", ")}`);
+  const record = expectRecord(input, path, `a record with ${keys.join(", ")}`);
   problems.run(() => expectFields(record, keys, ""));
   return record;
 };

@@ -12,7 +12,7 @@ export const placeOf = (input: unknown, path: string): Place => {
   const [longitude, latitude] = input as readonly unknown[];
   const problems = checks();
   [longitude, latitude].forEach((degrees, i) => {
-    if (typeof degrees !== "number" || !Number.isFinite(degrees)) {
+    if (!Number.isFinite(degrees)) {
       problems.run(() => fail("not-finite", `${path}[${i}]`, degrees, "degrees, a finite number"));
     }
   });
@@ -43,7 +43,6 @@ export const placeOf = (input: unknown, path: string): Place => {
 
 /** Takes a list of positions; every one that is not right is told. */
 export const placesOf = (input: unknown, path: string): readonly Place[] => {
-  if (input === undefined) return fail("missing", path, input, "a list of positions");
   if (!Array.isArray(input)) return fail("type", path, input, "a list of positions");
   if (input.length === 0 || input.length > mostPositions) {
     return outOfRange(path, input, { min: 1, max: mostPositions, count: "positions" });

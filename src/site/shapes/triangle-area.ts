@@ -58,8 +58,10 @@ export const triangleAreaFromSides = (sides: {
 
 /** The area of a triangle from its three sides, by name; sides that do not close are refused at the longest. */
 export const heron = (sides: Readonly<Record<string, number>>, unit: string): number => {
-  const sorted = Object.entries(sides).sort(([, one], [, other]) => other - one);
-  const [[longest, a] = ["", 0], [, b] = ["", 0], [, c] = ["", 0]] = sorted;
+  type Side = readonly [name: string, length: number];
+  const [[longest, a], [, b], [, c]] = Object.entries(sides).sort(
+    ([, one], [, other]) => other - one,
+  ) as unknown as readonly [Side, Side, Side]; // there are three
   // 0.1, 0.2 and 0.3 lie in one line, whatever the last digit says
   if (c - (a - b) <= 4 * Number.EPSILON * a) {
     fail(

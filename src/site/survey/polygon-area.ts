@@ -133,7 +133,6 @@ interface CornerReader {
 }
 
 const listOf = (points: unknown, path: string): readonly unknown[] => {
-  if (points === undefined) return fail("missing", path, points, "a list of points");
   if (!Array.isArray(points)) return fail("type", path, points, "a list of points");
   return points.length > mostCorners + 1
     ? outOfRange(path, `${points.length} corners`, { min: 3, max: mostCorners, count: "corners" })
