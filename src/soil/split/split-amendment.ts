@@ -1,4 +1,4 @@
-import { addMonths, type CivilDate, civilDate, compareDates } from "../../calendar/index.js";
+import { addDays, addMonths, type CivilDate, civilDate, compareDates } from "../../calendar/index.js";
 import { wholeUnitsFor, wholeUnitsWithin } from "../../numeric/index.js";
 import {
   allOf,
@@ -59,7 +59,7 @@ const expectMonths = (input: unknown): number => {
  *
  * - `T` total, `M` the most at once (the smaller of it and the yearly most, where one is stated), in the same substance
  * - application `i` falls `i` times the stated months after the first; where a yearly most is stated, no sooner than
- *   twelve months after the one that it would exceed it with
+ *   twelve months after the one that it would exceed it with; twelve months after 29 February is 1 March
  *
  * A split that ends more than three years later comes with a finding: the soil wants a new test before.
  *
@@ -145,7 +145,20 @@ const datesOf = (plan: {
     offsets.push(before === undefined ? next : Math.max(next, before + 12));
   }
   // Counted from the first, for 31 January and a month are 28 February and the next is 31 March.
-  return offsets.map((months) => addMonths(plan.first, months));
+  const dates: CivilDate[] = [];
+  for (const [i, months] of offsets.entries()) {
+    const date = addMonths(plan.first, months);
+    const before = dates[i - plan.inYear];
+    const free = before === undefined ? date : yearAfter(before);
+    dates.push(compareDates(free, date) > 0 ? free : date);
+  }
+  return dates;
+};
+
+/** The day on which an application no longer lies within twelve months: of one of 29 February it is 1 March. */
+const yearAfter = (date: CivilDate): CivilDate => {
+  const same = addMonths(date, 12);
+  return same.slice(5) === date.slice(5) ? same : addDays(same, 1);
 };
 
 const lateFinding = (first: CivilDate, last: CivilDate | undefined): Finding[] =>

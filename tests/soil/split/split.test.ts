@@ -61,4 +61,35 @@ describe("a split", () => {
       complaints(() => splitAmendment({ ...base, total: lb(8), most: lb(1), first: "soon" as never })),
     ).toEqual(["date first"]);
   });
+
+  test("what went down on 29 February counts in the twelve months up to 28 February: the next is due on 1 March", () => {
+    const dates = (day: CivilDate, monthsApart: number) =>
+      splitAmendment({
+        ...base,
+        total: lb(12),
+        most: lb(5),
+        perYear: lb(10),
+        first: day,
+        monthsApart,
+      }).applications.map(({ date }) => date);
+    // 3 of 4 lb, two in any twelve months.
+    expect(dates("2024-02-29", 2)).toEqual(["2024-02-29", "2024-04-29", "2025-03-01"]);
+    expect(dates("2024-02-28", 2)).toEqual(["2024-02-28", "2024-04-28", "2025-02-28"]);
+    // Six months after 31 August 2027 is 29 February 2028; that one is the second, and the third waits for the first.
+    expect(dates("2027-08-31", 6)).toEqual(["2027-08-31", "2028-02-29", "2028-08-31"]);
+    const four = splitAmendment({
+      ...base,
+      total: lb(16),
+      most: lb(5),
+      perYear: lb(10),
+      first: "2027-08-31",
+      monthsApart: 6,
+    });
+    expect(four.applications.map(({ date }) => date)).toEqual([
+      "2027-08-31",
+      "2028-02-29",
+      "2028-08-31",
+      "2029-03-01",
+    ]);
+  });
 });
