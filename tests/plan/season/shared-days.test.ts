@@ -87,6 +87,23 @@ describe("what a schedule tells", () => {
     expect(texts.filter((text) => text.includes("2026-04-25")).length).toBeGreaterThan(0);
   });
 
+  test("every limit that a day would violate, by its name or its place", () => {
+    const puts = { supplies: [{ value: 2, unit: "lb/1000 ft2", of: "N" }] };
+    const amount = {
+      amount: { value: 1, unit: "lb/1000 ft2", of: "N" },
+      per: "application",
+      source,
+    } as const;
+    const { notPlaced } = schedule({
+      season,
+      treatments: [{ id: "a", puts }],
+      limits: [{ id: "one", ...amount }, amount],
+    });
+    expect(notPlaced[0]?.reasons.at(-1)?.text).toBe(
+      "On 2026-05-01 it would violate one, limits[1]; the first day within all stated limits is not to be found.",
+    );
+  });
+
   test("what was checked, where one of two treatments asks for it", () => {
     const checked = (more: object) =>
       schedule({ season, treatments: [{ id: "a", ...more }, { id: "b" }] }).checked;

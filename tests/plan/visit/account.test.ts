@@ -174,3 +174,20 @@ describe("what the tank must hold", () => {
     ]);
   });
 });
+
+describe("nitrogen", () => {
+  const told = (analysis: string, pounds: number) =>
+    soundOrder(
+      smallJob({
+        products: [{ id: "feed-a", form: "dry", analysis }],
+        treatments: [feed("a", pounds)] as never,
+      }),
+    ).findings.flatMap(({ code }) => (code.startsWith("nitrogen/") ? [code] : []));
+  test("is told of where there is some: above 1 lb, and where no slow is stated", () => {
+    expect(told("0-0-50", 20)).toEqual([]);
+    expect(told("24-0-11", 3)).toEqual(["nitrogen/no-slow-stated"]);
+    // 20 % of 5 lb is 1 lb; of 5.1 lb it is more.
+    expect(told("20-0-0", 5)).toEqual(["nitrogen/no-slow-stated"]);
+    expect(told("20-0-0", 5.1)).toEqual(["nitrogen/no-slow-stated", "nitrogen/above-common-advice"]);
+  });
+});
