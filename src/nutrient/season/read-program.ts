@@ -45,8 +45,10 @@ const fields = [
 ] as const;
 const kinds = ["fewest applications", "even split", "growth curve"] as const;
 
+const wantedPlan = `a record with kind: ${kinds.map((kind) => `{ kind: "${kind}" }`).join(", ")}`;
+
 const checkedPlan = (plan: unknown): ProgramPlan => {
-  const given = expectFields(plan, ["kind", "applications"], "plan", "{ kind }");
+  const given = expectFields(plan, ["kind", "applications"], "plan", wantedPlan);
   const kind = expectOneOf(given.kind, kinds, "plan.kind");
   if (kind !== "even split") {
     if (given.applications !== undefined) {

@@ -107,7 +107,7 @@ const rows: readonly Refused[] = [
   ],
   [left({ year: 2026 }), "type", "input.year", "caps"],
   // A program
-  [plan({ plan: 7 }), "type", "plan", "{ kind }"],
+  [plan({ plan: 7 }), "type", "plan", '{ kind: "even split" }'],
   [plan({ plan: { kind: "weekly" } }), "type", "plan.kind", '"even split"'],
   [
     plan({ plan: { kind: "fewest applications", applications: 3 } }),
