@@ -1,7 +1,7 @@
 // What the floors above use of this room, and the world does not.
 
+export { counted } from "./errors/counted.js";
 export { hasOwn } from "./errors/has-own.js";
 export { unseen } from "./errors/unseen.js";
-export { counted } from "./text/counted.js";
 export { formsOf } from "./text/two-forms.js";
 export { amountInWords, dimensionDue, dimensionNoun, unitInWords } from "./unit/dimension-words.js";
