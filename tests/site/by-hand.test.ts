@@ -2,7 +2,14 @@
 import { describe, expect, test } from "vitest";
 import { quantity } from "../../src/quantity/index.js";
 import { geodesicArea } from "../../src/site/geodesic/index.js";
-import { areaEstimate, bufferArea, polygonArea, siteArea, waterDose } from "../../src/site/index.js";
+import {
+  areaEstimate,
+  bufferArea,
+  polygonArea,
+  siteArea,
+  siteAreaEstimate,
+  waterDose,
+} from "../../src/site/index.js";
 import { problemsOf, rejections } from "../errors.js";
 
 const m = (value: number) => quantity(value, "m");
@@ -25,6 +32,25 @@ describe("the parts of a site by the name of their shape", () => {
   });
   test("a trapezoid of 2 and 4 m, 3 m high, is 9", () => {
     expect(net({ shape: "trapezoid", a: m(2), b: m(4), height: m(3) })).toBeCloseTo(9, 12);
+  });
+});
+
+describe("a triangle and a parallelogram", () => {
+  test("4 m wide and 3 m high are 6 and 12", () => {
+    const area = (shape: string) =>
+      siteArea({ parts: [{ shape, base: m(4), height: m(3) } as never] }).net.in("m2");
+    expect([area("triangle"), area("parallelogram")]).toEqual([6, 12]);
+  });
+});
+
+describe("the estimate of a site", () => {
+  test("tells a cut-out by its place", () => {
+    const square = { shape: "square", side: m(10) } as const;
+    const tape = { reading: quantity(1, "cm"), meaning: "standard error" } as const;
+    const wrong = { parts: [square], cutOuts: [{ shape: "square", side: m(-1) }] };
+    expect(told(() => siteAreaEstimate(wrong as never, tape as never))[0]).toMatch(
+      /^range cutOuts\[0\]\.side/,
+    );
   });
 });
 
@@ -131,6 +157,15 @@ describe("water", () => {
       concentration: quantity(1, "mg/L", "ai"),
     } as never);
     expect(dose.volume.in("ft3")).toBeCloseTo(43_560, 6);
+  });
+  test("of a depth alone lacks its surface, of a surface alone its depth, of neither its volume", () => {
+    const lack = (more: object) =>
+      told(() => waterDose({ concentration: quantity(1, "mg/L", "ai"), ...more } as never)).map(
+        (text) => text.split(":")[0],
+      );
+    expect(lack({ depth: quantity(1, "ft") })).toEqual(["missing surface"]);
+    expect(lack({ surface: quantity(1, "acre") })).toEqual(["missing depth"]);
+    expect(lack({})).toEqual(["missing volume"]);
   });
 });
 
