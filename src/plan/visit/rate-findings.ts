@@ -44,16 +44,17 @@ const slipsOf = (product: ReadProduct, dimension: string): readonly Slip[] => {
           },
         ]
       : []),
-    ...(nitrogen
-      ? [
-          {
-            code: "product-for-nutrient",
-            factor: 100 / nitrogen,
-            text: `product and nitrogen mixed up (${Number((100 / nitrogen).toPrecision(3))} times at ${nitrogen} % N)`,
-          },
-        ]
-      : []),
+    ...(nitrogen ? [productForNitrogen(nitrogen)] : []),
   ];
+};
+
+const productForNitrogen = (percent: number): Slip => {
+  const factor = 100 / percent;
+  return {
+    code: "product-for-nutrient",
+    factor,
+    text: `product and nitrogen mixed up (${Number(factor.toPrecision(3))} times at ${percent} % N)`,
+  };
 };
 
 /** The slip that would bring a rate back into its range, but for 5 % at either end: a figure typed in is rounded. */
