@@ -225,12 +225,6 @@ export const equivalents: readonly Equivalent[] = [
     why: "a place past the end of a typed array takes nothing",
   },
   {
-    file: "src/limits/weigh/limit-test.ts",
-    was: "day > addDays(free, -atLeastDays)",
-    is: "day >= addDays(free, -atLeastDays)",
-    why: "a day that lies exactly so far back would put the free day where it is already",
-  },
-  {
     file: "src/limits/weigh/counted-days.ts",
     was: "known !== undefined && known.from <= counter.from",
     is: "false",
