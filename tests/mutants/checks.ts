@@ -1,7 +1,10 @@
+import { problem, problemTopics } from "../../src/teach/problems/index.js";
 import { constantChecks, isAsPrinted } from "../constants/index.js";
 import { agrees } from "../published/check.js";
 import { isExactly, metExactly } from "../published/exact.js";
 import { allChecks } from "../published/index.js";
+import { faultsOf } from "../teach/problems/faults.js";
+import { slipFaults } from "../teach/problems/slip-faults.js";
 
 /** Something that is no copy of our own output, and holds or does not. */
 export interface Check {
@@ -10,7 +13,25 @@ export interface Check {
   readonly holds: () => boolean;
 }
 
-/** Every published figure, and every figure that is transcribed twice. Bundled by constants.ts. @public */
+/** The problems of each topic, whose key and wrong answers are reckoned again from their words. */
+const topicChecks: readonly Check[] = problemTopics.map(({ topic, levels }) => ({
+  room: "teach",
+  name: topic,
+  holds: () =>
+    levels.every((level) =>
+      (["US", "metric"] as const).every((units) =>
+        [0, 1, 2].every((seed) => {
+          const asked = problem({ topic, level, seed, units });
+          return faultsOf(asked).length === 0 && slipFaults(asked).length === 0;
+        }),
+      ),
+    ),
+}));
+
+/**
+ * Every published figure, every figure that is transcribed twice, and the problems that are solved again from their words.
+ * Bundled by constants.ts. @public
+ */
 export const checks: readonly Check[] = [
   ...Object.entries(allChecks).flatMap(([room, list]) =>
     list.map(({ entry, answers, compute }) => ({
@@ -29,4 +50,5 @@ export const checks: readonly Check[] = [
     })),
   ),
   ...constantChecks.map((check) => ({ room: check.room, name: check.what, holds: () => isAsPrinted(check) })),
+  ...topicChecks,
 ];

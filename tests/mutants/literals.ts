@@ -9,7 +9,8 @@ export type Excluded =
   | "count, code of a letter, or member of a set"
   | "digits or tolerance"
   | "bound of an input, a list or a text"
-  | "year, version or page";
+  | "year, version or page"
+  | "figure that a problem draws, or its range: a choice of the lesson";
 
 /** One number of the source. */
 export interface Literal {
@@ -85,10 +86,26 @@ const isBound = (node: ts.Node, names: readonly string[]): boolean =>
     (names.length === 0 || bounds.test(names[0] ?? ""))) ||
   (names.length > 0 && /longest|deepest|[mM]ost[A-Z]|^most|[lL]ength|[bB]ounds?$/.test(names.at(-1) ?? ""));
 
-const excludedOf = (node: ts.NumericLiteral): Excluded | undefined => {
+/**
+ * Whether a number is one that a problem draws (`draw.step(2, 6, 0.25)`), bounds what it may come to (`within`), or is one
+ * of the pair between which a catalogue entry puts a realistic input. Any other would make as true a problem.
+ */
+const isOfLesson = (node: ts.Node, file: string): boolean => {
+  if (!file.startsWith("src/teach/")) return false;
+  for (let at = node.parent; at !== undefined && !ts.isBlock(at); at = at.parent) {
+    if (ts.isCallExpression(at) && /^draw\.(?:int|step|pick)$/.test(at.expression.getText())) return true;
+    if (!ts.isPropertyAssignment(at)) continue;
+    if (at.name.getText() === "within") return true;
+    if (at.name.getText() === "inputs") return ts.isArrayLiteralExpression(node.parent);
+  }
+  return false;
+};
+
+const excludedOf = (node: ts.NumericLiteral, file: string): Excluded | undefined => {
   const value = Number(node.text);
   const names = namesOf(node);
   if (value === 0 || value === 1) return "0 or 1";
+  if (isOfLesson(node, file)) return "figure that a problem draws, or its range: a choice of the lesson";
   if (isPlace(node)) return "place in a list, a text or a round of a loop";
   if (
     names.some((name) => dates.test(name)) ||
@@ -144,7 +161,7 @@ export const literalsOf = (file: string, text: string): readonly Literal[] => {
     if (computesWith(node)) {
       const start = node.getStart();
       const line = source.getLineAndCharacterOfPosition(start).line + 1;
-      const excluded = excludedOf(node);
+      const excluded = excludedOf(node, file);
       found.push({
         file,
         line,
