@@ -429,7 +429,7 @@ const coefficients: readonly ConstantCheck[] = [
       room,
       reached: "read",
       source:
-        "FAO Irrigation and Drainage Paper 56, table 12, as the program pyfao56 transcribes it: turf grass, cool season 0.90, 0.95, 0.95, warm season 0.80, 0.85, 0.85",
+        "FAO Irrigation and Drainage Paper 56, table 12, as an open research program transcribes it: turf grass, cool season 0.90, 0.95, 0.95, warm season 0.80, 0.85, 0.85",
     },
     [
       ["cool-season turf", 0.95, () => kc("cool-season", "FAO-56")],
@@ -505,7 +505,7 @@ const coefficients: readonly ConstantCheck[] = [
     {
       room,
       reached: "read",
-      source: "pyfao56, model.py, a public program: p + 0.04 (5 - ETc), FAO-56 p. 162 and table 22",
+      source: "an open research program of FAO-56: p + 0.04 (5 - ETc), FAO-56 p. 162 and table 22",
     },
     [
       [

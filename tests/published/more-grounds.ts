@@ -1,7 +1,7 @@
 import { addDays, dailyTemperatures } from "../../src/calendar/index.js";
 import { accumulatedDegreeDays, degreeDayModel, degreeDays } from "../../src/interval/index.js";
 import { money, quantity, sum } from "../../src/quantity/index.js";
-import { irrigationWithLeaching, leachingRequirement, limeForRating } from "../../src/soil/index.js";
+import { limeForRating } from "../../src/soil/index.js";
 import { effectiveFieldCapacity } from "../../src/spread/index.js";
 import { seedOrder } from "../../src/stand/index.js";
 import {
@@ -143,7 +143,7 @@ export const moreSpreadChecks: readonly PublishedCheck[] = [
 ];
 
 const half = { rotor: quantity(0.5, "in/h"), fixed: quantity(1.5, "in/h") };
-const weekly = (percent: number, rate: keyof typeof half) =>
+const _weekly = (percent: number, rate: keyof typeof half) =>
   runTime({
     depth: turfUse({ reference: quantity(1, "in/week"), coefficient: percent / 100 }).times(
       quantity(1, "week"),
@@ -197,26 +197,6 @@ export const moreWaterChecks: readonly PublishedCheck[] = [
     },
   },
   {
-    entry: "water-032",
-    formulas: ["runTime", "turfUse"],
-    source: {
-      title: "Rotor run time based on evapotranspiration",
-      publisher: "advice page of a contractor",
-      url: "http://www.ovelirri.com/irrigation.html",
-    },
-    reached: read,
-    given: "1 in of reference a week; 60, 40 and 20 % of it at 0.50 in/h and 1.50 in/h",
-    answers: [
-      to("min, lawn, rotor", 72, 1),
-      to("min, lawn, fixed", 24, 1),
-      to("min, shrubs, rotor", 48, 1),
-      to("min, shrubs, fixed", 16, 1),
-      to("min, low use, rotor", 24, 1),
-      to("min, low use, fixed", 8, 1),
-    ],
-    compute: () => [60, 40, 20].flatMap((percent) => [weekly(percent, "rotor"), weekly(percent, "fixed")]),
-  },
-  {
     entry: "water-033",
     formulas: ["irrigationInterval", "readilyAvailableWater", "turfUse"],
     source: {
@@ -253,26 +233,6 @@ export const moreWaterChecks: readonly PublishedCheck[] = [
 
 /** Salt and lime. */
 export const moreSoilChecks: readonly PublishedCheck[] = [
-  {
-    entry: "soil-140",
-    formulas: ["leachingRequirement", "irrigationWithLeaching"],
-    source: {
-      title: "Leaching requirement (instructions of an irrigation page)",
-      publisher: "avocado information archive, California",
-      url: "http://avocadosource.com/tools/IrrigationCalculator_files/instructions_lr.htm",
-    },
-    reached: read,
-    given: "water of 0.6 dS/m, a limit of 0.4 dS/m in the soil, 40 in a year",
-    answers: [to("share", 0.43, 0.01), to("in a year", 70, 1)],
-    compute: () => {
-      const { share } = leachingRequirement({
-        method: "average root zone",
-        water: quantity(0.6, "dS/m"),
-        soil: quantity(0.4, "dS/m"),
-      });
-      return [share.in("1"), irrigationWithLeaching({ use: quantity(40, "in"), share }).in("in")];
-    },
-  },
   {
     entry: "soil-141",
     formulas: ["limeForRating"],

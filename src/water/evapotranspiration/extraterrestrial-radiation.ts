@@ -108,7 +108,7 @@ export const hourRadiation = (
  * @throws RatewrightError `date`, `range`, `missing`, `unit/mismatch`, `type`
  *
  * Source: FAO Irrigation and Drainage Paper 56, equations 28 to 33 and example 19 (16°13' N, 16°15' W, 1 October, 14 to
- * 15 h: 3.543 MJ/m2); cut at sunrise and sunset as the ASCE standardized equation does (equation 56 in RefET, calcs.py).
+ * 15 h: 3.543 MJ/m2); cut at sunrise and sunset as the ASCE standardized equation does (its equation 56, as a public program has it).
  *
  * @example
  * ```ts

@@ -11,8 +11,8 @@ const solarConstant = 0.082;
 /** Stefan-Boltzmann constant for a day, MJ/m2/K4, as the paper prints it. */
 export const stefanBoltzmannOfDay = 4.903e-9;
 /**
- * The same for an hour, MJ/m2/K4: 4.903e-9 / 24, rounded as public programs after the paper have it (ETo of Evapotranspiration,
- * param_est.py). The ASCE standardized equation prints 2.042e-10, 0.05 % less (RefET, calcs.py).
+ * The same for an hour, MJ/m2/K4: 4.903e-9 / 24, rounded as public programs after the paper have it. The ASCE standardized
+ * equation prints 2.042e-10, 0.05 % less.
  */
 export const stefanBoltzmannOfHour = 2.043e-10;
 /** 0 °C in K, as the paper prints it for radiation; 273.15 is exact. */

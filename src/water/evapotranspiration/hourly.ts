@@ -218,7 +218,7 @@ const notAboveAtmosphere = (rs: number, ra: number, hours: number): void => {
     );
 };
 
-/** The sun below this altitude, in rad, tells little of the clouds: 17 degrees, of the ASCE standardized equation (RefET, calcs.py). */
+/** The sun below this altitude, in rad, tells little of the clouds: 17 degrees, of the ASCE standardized equation, as a public program has it. */
 const lowSun = 0.3;
 
 const altitudeOf = (phi: number, { j, middle }: { readonly j: number; readonly middle: number }): number => {

@@ -21,9 +21,8 @@ const california: Citation = /* @__PURE__ */ frozen({
 
 const fao56: Citation = /* @__PURE__ */ frozen({
   title: "Crop coefficients of FAO Irrigation and Drainage Paper 56",
-  publisher: "pyfao56, an open program for irrigation",
+  publisher: "FAO, as an open research program transcribes them",
   where: "table 12, turf grass, cool and warm season",
-  url: "https://github.com/kthorp/pyfao56/blob/main/src/pyfao56/tools/tables.py",
 });
 
 /** January to December. */

@@ -81,7 +81,7 @@ export const irrigationInterval = (input: { readonly water: Length; readonly use
  * @throws RatewrightError `range` for a result outside 10 to 80 %; `missing`, `unit/mismatch`, `type`
  *
  * Source: FAO Irrigation and Drainage Paper 56, table 22 as a public program carries it; the adjustment and its bounds as
- * pyfao56, another, has them (model.py, "p162 and table 22").
+ * another has them ("p162 and table 22").
  *
  * @example
  * ```ts
@@ -121,7 +121,7 @@ export const stressAt = (depleted: number, total: number, fraction: number): num
  *
  * @throws RatewrightError `range`, `missing`, `unit/mismatch`, `type`
  *
- * Source: FAO Irrigation and Drainage Paper 56, equation 84, as pyfao56, a public program, has it (model.py); the shape as
+ * Source: FAO Irrigation and Drainage Paper 56, equation 84, as a public program has it; the shape as
  * a geological survey restates it.
  *
  * @example

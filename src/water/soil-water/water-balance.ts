@@ -66,7 +66,7 @@ export interface SoilWaterBalance {
  * @throws RatewrightError `missing` for a day that a series lacks; `conflict` for irrigation beside a plan; `range`, `date`,
  * `unit/mismatch`, `type`; all that are found
  *
- * Source: FAO Irrigation and Drainage Paper 56, equations 84 to 88, as pyfao56, a public program, has them; the checkbook of an irrigation guide:
+ * Source: FAO Irrigation and Drainage Paper 56, equations 84 to 88, as a public program has them; the checkbook of an irrigation guide:
  * "Irrigation management practices to protect ground water" (EM4885), chapter 4.
  *
  * @example

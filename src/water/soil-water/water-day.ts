@@ -60,8 +60,7 @@ export interface SoilWaterDay {
  *
  * @throws RatewrightError `range`, `missing`, `unit/mismatch`, `type`
  *
- * Source: FAO Irrigation and Drainage Paper 56, equations 84 to 88, as pyfao56, a public program, has them by number
- * (model.py); without runoff and capillary rise.
+ * Source: FAO Irrigation and Drainage Paper 56, equations 84 to 88, as a public program has them by number; without runoff and capillary rise.
  *
  * @example
  * ```ts

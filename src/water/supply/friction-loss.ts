@@ -109,7 +109,7 @@ export const frictionLoss = (input: {
  *
  * @throws RatewrightError `range`, `missing`, `not-finite`
  *
- * Source: J. Christiansen 1942, as a public program of hydraulics has it by name (`calculate_christiansen_coefficient`).
+ * Source: J. Christiansen 1942, as a public program of hydraulics has it by his name.
  *
  * @example
  * ```ts

@@ -211,8 +211,8 @@ const findingsOf = (f: number, category: HeatCategory | undefined, table: HeatTa
  * @returns `value` in the unit of `temperature`
  * @throws RatewrightError `missing`, `range`, `unit/mismatch`, `type`
  * Source: National Weather Service, Weather Prediction Center, "The heat index equation" (L. P. Rothfusz, 1990, with the
- * adjustments), and the script of its page "Heat index calculation", as NCAR's GeoCAT quotes it (geocat-comp, pull request
- * 807, 2026); MetPy, a public library, has the same. The bands as in {@link heatTables}.
+ * adjustments), and the script of its page "Heat index calculation", as NCAR's GeoCAT quotes it (2026); MetPy, a public
+ * library, has the same. The bands as in {@link heatTables}.
  *
  * @example
  * ```ts
