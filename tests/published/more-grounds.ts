@@ -142,15 +142,6 @@ export const moreSpreadChecks: readonly PublishedCheck[] = [
   },
 ];
 
-const half = { rotor: quantity(0.5, "in/h"), fixed: quantity(1.5, "in/h") };
-const _weekly = (percent: number, rate: keyof typeof half) =>
-  runTime({
-    depth: turfUse({ reference: quantity(1, "in/week"), coefficient: percent / 100 }).times(
-      quantity(1, "week"),
-    ),
-    rate: half[rate],
-  }).in("min");
-
 /** Irrigation. */
 export const moreWaterChecks: readonly PublishedCheck[] = [
   {
