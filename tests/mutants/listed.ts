@@ -86,6 +86,7 @@ export const listedConstants: readonly ListedConstants[] = [
   { file: "src/tank/water/water-findings.ts", line: /digits = /, why: shown },
   { file: "src/tank/water/water-findings.ts", line: /leeway/, why: ours },
   { file: "src/tank/water/water-findings.ts", line: /figuresApart\(|roundedApart\(/, why: shown },
+  { file: "src/tank/water/water-findings.ts", line: /g per 100 L/, why: shown },
   { file: "src/spray/nozzle/pulse-width.ts", line: /const beyond = |roundedApart\(/, why: shown },
   { file: "src/interval/rule/past-findings.ts", line: /roundedApart\(/, why: shown },
   { file: "src/nutrient/injection/stock-findings.ts", line: /roundedApart\(/, why: shown },
