@@ -8,7 +8,11 @@ export const readsOtherwise: readonly (readonly [name: RegExp, place: RegExp, wh
   [/^readFields$/, /^\*$/, "keeps the problem in the list of checks that it is handed"],
   [/^(?:readQuantity|readExact)$/, /^\*$/, "gives the problem back, and throws nothing"],
   [/^quantityReviver$/, /^\*/, "a record with other fields is no quantity, and comes back as it is"],
-  [/^(?:problemText|problemReason)$/, /^\*(?:\.params)?$/, "a problem is written for people, whatever else it carries"],
+  [
+    /^(?:problemText|problemReason)$/,
+    /^\*(?:\.params)?$/,
+    "a problem is written for people, whatever else it carries",
+  ],
   [/^try(?:WorkOrder|RouteOrder)$/, /^\*$/, "gives the problems back, and throws nothing"],
   [/^geodesicArea$/, /^\*$/, "GeoJSON (RFC 7946) lets other members stand beside type and coordinates"],
   [
