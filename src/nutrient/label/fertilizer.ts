@@ -157,21 +157,21 @@ export const isRead = (product: unknown): boolean => records.has(Object(product)
 const forms = ["dry", "liquid"] as const;
 const bases = ["oxide", "element"] as const;
 const decimals = [".", ","] as const;
-const fields = [
+/** The fields of the record of a fertilizer: who takes one along knows the same. */
+export const fertilizerFields = [
   "type",
   "version",
   "id",
   "name",
   "form",
   "analysis",
-  "basis",
-  "decimal",
   "nitrogen",
   "slowNitrogen",
   "density",
   "package",
   "findings",
 ] as const;
+const fields = [...fertilizerFields, "basis", "decimal"] as const;
 const longestId = 200;
 
 /** A label by volume is another record: its way is named. */

@@ -1,4 +1,5 @@
 import { readContents } from "../../ledger/house.js";
+import { fertilizerFields } from "../../nutrient/house.js";
 import { type Fertilizer, fertilizer } from "../../nutrient/index.js";
 import {
   type Checks,
@@ -50,19 +51,9 @@ export interface ReadProduct {
 }
 
 const fields = [
-  "type",
-  "version",
-  "id",
-  "name",
-  "form",
-  "analysis",
+  ...fertilizerFields,
   "basis",
-  "nitrogen",
-  "slowNitrogen",
-  "density",
   "contents",
-  "package",
-  "findings",
   "formulation",
   "labelRate",
   "addBefore",

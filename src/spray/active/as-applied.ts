@@ -1,4 +1,5 @@
 import { exceeds } from "../../numeric/index.js";
+import { fertilizerFields } from "../../nutrient/house.js";
 import { type Fertilizer, type NutrientsSupplied, nutrientsSupplied } from "../../nutrient/index.js";
 import {
   allOf,
@@ -198,24 +199,7 @@ const usedOf = <D extends "mass" | "volume", P extends string>(input: unknown): 
 };
 
 const suppliedBy = (rate: AnyQuantity, input: unknown): NutrientsSupplied<"mass/area"> => {
-  const record = expectFields(
-    input,
-    [
-      "type",
-      "version",
-      "id",
-      "name",
-      "form",
-      "analysis",
-      "nitrogen",
-      "slowNitrogen",
-      "density",
-      "package",
-      "findings",
-    ],
-    "fertilizer",
-    "a fertilizer, as fertilizer makes it",
-  );
+  const record = expectFields(input, fertilizerFields, "fertilizer", "a fertilizer, as fertilizer makes it");
   return toldBy({ amount: "used", product: "fertilizer" }, () =>
     nutrientsSupplied(
       ofKind<"mass/area", `product:${string}`>(weighed(rate, record.density)),
