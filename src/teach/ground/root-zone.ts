@@ -57,8 +57,8 @@ export const rootZone: readonly FormulaSpec[] = [
     equation: "p = p_0 + 0.04 * (5 - E)",
     run: depletionFraction,
     traps: ["Putting in inches a day: the equation is in millimeters."],
-    basis: "from memory",
-    sources: [fao56("table 22, footnote")],
+    basis: "published",
+    sources: [fao56("table 22, footnote, as a public program has it")],
   }),
   formula({
     id: "time-to-runoff",

@@ -120,7 +120,7 @@ export const waterUse: readonly FormulaSpec[] = [
     equation: "K = min(1, (W - D) / ((1 - p / 100) * W))",
     run: waterStress,
     traps: ["Counting stress before the depletion at which it begins."],
-    basis: "from memory",
+    basis: "published",
     sources: [fao56Eq84],
   }),
   formula({

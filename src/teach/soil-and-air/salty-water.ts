@@ -127,7 +127,7 @@ export const saltyWater: readonly FormulaSpec[] = [
     equation: "L = w / (5 * e - w)",
     run: (given) => leachingRequirement({ method: "average root zone", ...given }).share,
     traps: ["Dividing one conductivity by the other: that is the older form, with the drainage water below."],
-    basis: "from memory",
+    basis: "published",
     sources: [fao29],
   }),
   formula({

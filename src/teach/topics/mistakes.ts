@@ -134,8 +134,6 @@ const told = {
   "forgot the number of applications": "That is for one application. Multiply by their number.",
   "units upside down": "You converted the wrong way: divide where you multiplied, or the other way round.",
   "forgot to convert": "The units differ. Convert before you compare.",
-  "square of the unit forgotten":
-    "Areas convert with the square of the length: a square yard is 9 square feet, not 3.",
   "speed and width alone": "You left out the efficiency. Turning and filling take part of the time.",
   "forgot the area of a core":
     "You left out the area of a sample. Divide the mean count by the area of one core.",

@@ -170,7 +170,7 @@ export const fao29: Citation = /* @__PURE__ */ frozen({
   title: "Water quality for agriculture (FAO Irrigation and Drainage Paper 29)",
   publisher: "FAO",
   year: 1985,
-  where: "leaching requirement",
+  where: "section 2.4.2, equation 9, as public programs that cite it have it",
 });
 export const triStateLime: Citation = /* @__PURE__ */ frozen({
   title: "Tri-State Fertilizer Recommendations (E-2567)",

@@ -63,7 +63,7 @@ export const fao56Eq84: Citation = /* @__PURE__ */ frozen({
   title: "Crop evapotranspiration (FAO Irrigation and Drainage Paper 56)",
   publisher: "FAO",
   year: 1998,
-  where: "equation 84",
+  where: "equation 84, as a public program has it",
 });
 export const texasEffectiveRainfall: Citation = /* @__PURE__ */ frozen({
   title: "Effective rainfall",
