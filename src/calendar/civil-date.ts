@@ -34,10 +34,17 @@ const fields = (year: string, month: string, day: string): DateFields => ({
   day: Number(day),
 });
 
+/** The number that some digits of a text write. */
+export const numberAt = (text: string, from: number, to: number): number => {
+  let number = 0;
+  for (let at = from; at < to; at++) number = number * 10 + text.charCodeAt(at) - 48;
+  return number;
+};
+
 /** The fields of a text that is written as it should be and exists; `undefined` of all others, which are looked at more closely. */
 const soundFields = (text: string): DateFields | undefined => {
   if (!pattern.test(text)) return undefined;
-  const parts = fields(text.slice(0, 4), text.slice(5, 7), text.slice(8));
+  const parts = { year: numberAt(text, 0, 4), month: numberAt(text, 5, 7), day: numberAt(text, 8, 10) };
   return exists(parts) ? parts : undefined;
 };
 

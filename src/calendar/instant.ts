@@ -1,5 +1,5 @@
 import { expectNumber, outOfRange, type Problem, RatewrightError, shown } from "../quantity/index.js";
-import { type CivilDate, dateOfNumber, readDate, writtenText } from "./civil-date.js";
+import { type CivilDate, dateOfNumber, numberAt, readDate, writtenText } from "./civil-date.js";
 import { dayNumber, firstDay, lastDay } from "./day-number.js";
 
 /**
@@ -24,14 +24,14 @@ export interface InstantParts {
 
 // The name of a zone in brackets, which some writers add, says nothing that the offset does not.
 const pattern =
-  /^(\d{4}-\d{2}-\d{2})T(\d{2}):(\d{2})(?::(\d{2})(?:\.(\d{1,9}))?)?(Z|[+-]\d{2}:\d{2})?(?:\[[^\]]*\])*$/;
+  /^(\d{4}-\d{2}-\d{2})T\d{2}:\d{2}(?::\d{2}(?:\.(\d{1,9}))?)?(Z|[+-]\d{2}:\d{2})?(?:\[[^\]]*\])*$/;
 const wanted = "a moment with its offset, such as 2026-05-01T14:30-05:00";
 const minute = 60_000;
 const day = 1440 * minute;
 
 /** What is wrong with a text or object as a moment, or its parts. */
 export const readInstant = (input: unknown, path: string): InstantParts | Problem => {
-  const isDate = Object.prototype.toString.call(input) === "[object Date]";
+  const isDate = typeof input === "object" && Object.prototype.toString.call(input) === "[object Date]";
   const problem = (expected: string, suggestion?: string): Problem => ({
     code: "date",
     path,
@@ -42,22 +42,26 @@ export const readInstant = (input: unknown, path: string): InstantParts | Proble
   if (isDate) return problem("a moment as text", "the text that its toISOString gives");
   const text = typeof input === "object" && input !== null ? writtenText(input) : input;
   if (typeof text !== "string") return problem(wanted);
-  const [, date, h, m, s = "0", fraction = "", offset] = pattern.exec(text) ?? [];
-  if (date === undefined) return problem(wanted);
+  const found = pattern.exec(text);
+  if (found === null) return problem(wanted);
+  const fraction = found[2] ?? "";
+  const offset = found[3];
   if (offset === undefined) return problem("an offset from UTC at the end: a time of day alone is no moment");
-  const read = readDate(date, path);
+  const read = readDate(found[1], path);
   if ("code" in read) return read;
-  if (Number(h) > 23 || Number(m) > 59 || Number(s) > 59) return problem("a time from 00:00 to 23:59:59");
-  if (/[^0]/.test(fraction.slice(3))) return problem("a time to the millisecond");
+  const [h, m, s] = [
+    numberAt(text, 11, 13),
+    numberAt(text, 14, 16),
+    text[16] === ":" ? numberAt(text, 17, 19) : 0,
+  ];
+  if (h > 23 || m > 59 || s > 59) return problem("a time from 00:00 to 23:59:59");
+  if (fraction.length > 3 && /[^0]/.test(fraction.slice(3))) return problem("a time to the millisecond");
   if (offset === "-00:00") return problem("an offset that is known: -00:00 says that it is not");
-  const [oh, om] = offset === "Z" ? [0, 0] : [Number(offset.slice(1, 3)), Number(offset.slice(4))];
+  const [oh, om] = offset === "Z" ? [0, 0] : [numberAt(offset, 1, 3), numberAt(offset, 4, 6)];
   const ahead = (offset.startsWith("-") ? -1 : 1) * (oh * 60 + om) + 0;
   if (om > 59 || Math.abs(ahead) > 14 * 60) return problem("an offset from -14:00 to +14:00");
-  const local =
-    dayNumber(read) * day +
-    (Number(h) * 60 + Number(m)) * minute +
-    Number(s) * 1000 +
-    Number(fraction.slice(0, 3).padEnd(3, "0"));
+  const thousandths = fraction === "" ? 0 : numberAt(fraction.slice(0, 3).padEnd(3, "0"), 0, 3);
+  const local = dayNumber(read) * day + (h * 60 + m) * minute + s * 1000 + thousandths;
   return { epoch: local - ahead * minute, offset: ahead, offsetText: offset };
 };
 

@@ -1,6 +1,7 @@
 import { dimensionNoun } from "../quantity/house.js";
 import {
   type Bound,
+  type Checks,
   checks,
   expectFields,
   expectNumber,
@@ -47,14 +48,28 @@ export const readRecord = <const R extends Readonly<Record<string, Read<unknown>
 ): Taken<R> => {
   const record = expectRecord(input, at === "" ? "input" : at, what);
   const names = Object.keys(readers);
-  const problems = checks();
-  problems.run(() => expectFields(record, names, at, what));
+  // Nearly every record is sound: a list of problems is made with the first one.
+  let refused: Checks | undefined;
+  const refuse = (error: unknown): void => {
+    refused ??= checks();
+    refused.run(() => {
+      throw error;
+    });
+  };
+  try {
+    expectFields(record, names, at, what);
+  } catch (error) {
+    refuse(error);
+  }
   const found: Record<string, unknown> = {};
   for (const name of names) {
-    const place = at === "" ? name : `${at}.${name}`;
-    found[name] = problems.run(() => (readers[name] as Read<unknown>)(record[name], place));
+    try {
+      found[name] = (readers[name] as Read<unknown>)(record[name], at === "" ? name : `${at}.${name}`);
+    } catch (error) {
+      refuse(error);
+    }
   }
-  problems.done();
+  refused?.done();
   // Each value comes from the reader of its name; where one threw, all of its problems were thrown above.
   return found as Taken<R>;
 };

@@ -79,41 +79,45 @@ export const isOf = (row: HistoryRow, of: string): boolean | undefined => {
 
 /** What a limit counts of a row. */
 interface Counter {
-  /** From when on. */
-  readonly from: CivilDate;
   /** `undefined` where the row does not tell. */
   readonly counted: (row: HistoryRow) => number | undefined;
   /** Whether the row holds more than is counted, in an amount that is not known. */
   readonly more: (row: HistoryRow) => boolean;
 }
 
-/** From when on a limit counts, and what of a row; nothing for a limit that does not add up. */
-export const counterOf = (limit: ReadLimit, date: CivilDate): Counter | undefined => {
+/** What a limit counts of a row; nothing for a limit that does not add up. */
+export const counterOf = (limit: ReadLimit): Counter | undefined => {
   if (limit.kind === "amount") {
     const { of } = limit;
     const { unit, dimension } = limit.amount;
     const counted = (row: HistoryRow): number | undefined => amountIn(row, of, unit, dimension);
     const more = (row: HistoryRow): boolean =>
       of.startsWith("product:") ? namesProduct(row, of) && counted(row) === undefined : isUnweighed(row, of);
-    return { from: reachBack(date, limit.per), counted, more };
+    return { counted, more };
   }
   if (limit.kind !== "count" && limit.kind !== "interval") return undefined;
-  const from = limit.kind === "count" ? reachBack(date, limit.per) : addDays(date, 1 - limit.atLeastDays);
-  return {
-    from,
-    more: () => false,
-    counted: (row) => {
-      const answer = isOf(row, limit.of);
-      return answer === undefined ? undefined : answer ? 1 : 0;
-    },
+  const counted = (row: HistoryRow): number | undefined => {
+    const answer = isOf(row, limit.of);
+    return answer === undefined ? undefined : answer ? 1 : 0;
   };
+  return { counted, more: () => false };
 };
+
+/** From when on a limit counts; nothing for a limit that does not add up. */
+const countsFrom = (limit: ReadLimit, date: CivilDate): CivilDate | undefined =>
+  limit.kind === "amount" || limit.kind === "count"
+    ? reachBack(date, limit.per)
+    : limit.kind === "interval"
+      ? addDays(date, 1 - limit.atLeastDays)
+      : undefined;
 
 const keyOf = (limit: ReadLimit, part: string): string => `${limit.path} ${part}`;
 
 /** What a limit counts, by the place of each day in a list of days. */
 interface Tally extends Counter {
   readonly limit: ReadLimit;
+  /** From when on. */
+  readonly from: CivilDate;
   /** Whether the limit counts on the day. */
   readonly within: boolean[];
   /** Not a number where nothing was counted. */
@@ -157,10 +161,11 @@ export const countDays = (
   { history, part, date, kept }: Pick<Proposed, "history" | "part" | "date" | "kept">,
 ): void => {
   const open = limits.flatMap((limit): Tally[] => {
-    const counter = counterOf(limit, date);
+    const from = countsFrom(limit, date);
     const known = kept.get(keyOf(limit, part));
-    if (counter === undefined || (known !== undefined && known.from <= counter.from)) return [];
-    return [{ ...counter, limit, within: [], amounts: [], notCounted: [], unknown: [] }];
+    if (from === undefined || (known !== undefined && known.from <= from)) return [];
+    const { counted, more } = counterOf(limit) as Counter;
+    return [{ from, counted, more, limit, within: [], amounts: [], notCounted: [], unknown: [] }];
   });
   if (open.length === 0) return;
   const [first] = open.map(({ from }) => from).sort() as [CivilDate];

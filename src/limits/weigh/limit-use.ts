@@ -71,7 +71,7 @@ const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, appl
   const { days, notCounted, unknownOn } = dayAmounts(limit, proposed);
   const beside = usedBeside(date, per, days);
   if (beside === undefined) return undefined;
-  const counter = counterOf(limit, date);
+  const counter = counterOf(limit);
   const adds = counter?.counted(row);
   const untold = adds === undefined || counter?.more(row) === true;
   const { used, span } = beside;

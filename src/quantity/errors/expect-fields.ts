@@ -43,16 +43,18 @@ export const expectFields = <const F extends string>(
   const names = listed(known);
   const few = (): string => names.slice(0, 8).map(word).join(", ");
   const record = isRecord(input) ? input : expectRecord(input, path, expected ?? `a record with ${few()}`);
+  // Nearly every record is sound: nothing is put into words before one is not.
+  const given = Object.keys(record);
+  let sound = given.length > 0;
+  for (const name of given) sound &&= names.includes(name);
+  if (sound) return record as { readonly [K in F]?: unknown };
   // A quantity where a record is due is one mistake, not one for each of its fields.
   if (isQuantityLike(input) && !names.includes("unit")) {
     fail("type", path || word(names[0]), input, `a record with ${few()}: write { ${word(names[0])}: ... }`);
   }
-  // Nearly every record is sound: nothing is put into words before one is not.
-  let sound = true;
-  for (const name of Object.keys(record)) sound &&= names.includes(name);
-  if (sound) return record as { readonly [K in F]?: unknown };
+  const strange = given.filter((name) => !names.includes(name));
+  if (strange.length === 0) return record as { readonly [K in F]?: unknown };
   expectWords(known, "known");
-  const strange = Object.keys(record).filter((name) => !names.includes(name));
   const problems = strange.map((name): Problem => {
     const near = nearName(name, names as readonly string[]);
     return {

@@ -23,12 +23,12 @@ export const isRecord = (input: unknown): input is Readonly<Record<string, unkno
 export const expectNumber = (
   input: unknown,
   path: string,
-  bounds: {
+  bounds?: {
     readonly min?: number;
     readonly max?: number;
     readonly above?: number;
     readonly below?: number;
-  } = {},
+  },
 ): number => {
   if (!isFiniteNumber(input)) {
     return fail(
@@ -40,6 +40,7 @@ export const expectNumber = (
         : "a finite number",
     );
   }
+  if (bounds === undefined) return input + 0;
   if (typeof bounds !== "object") fail("type", "bounds", bounds, "a record with min, max, above or below");
   const given = Object(bounds) as typeof bounds;
   for (const name of Object.keys(given) as (keyof typeof given)[]) {
@@ -49,14 +50,15 @@ export const expectNumber = (
       fail("type", `bounds.${name}`, bound, "finite numbers alone, as min, max, above or below");
   }
   const { min = least, max = most, above = least, below = most } = given;
-  const outside = (expected: string): never =>
-    fail("range", path, input, expected, { params: { ...bounds } as Record<string, number> });
-  if (input < min) outside(`${min} or more`);
-  if (input > max) outside(`${max} or less`);
-  if (input <= above) outside(`more than ${above}`);
-  if (input >= below) outside(`less than ${below}`);
+  if (input < min) outside(path, input, bounds, `${min} or more`);
+  if (input > max) outside(path, input, bounds, `${max} or less`);
+  if (input <= above) outside(path, input, bounds, `more than ${above}`);
+  if (input >= below) outside(path, input, bounds, `less than ${below}`);
   return input + 0;
 };
+
+const outside = (path: string, input: number, bounds: object, expected: string): never =>
+  fail("range", path, input, expected, { params: { ...bounds } as Record<string, number> });
 
 /**
  * Takes an argument as a record of named fields, or throws with its path.

@@ -59,7 +59,7 @@ const copyOf = (input: unknown, depth: number, copies: Copies): unknown => {
     }
     const prototype: unknown = Object.getPrototypeOf(input);
     if (prototype !== Object.prototype && prototype !== null) return input;
-    const record = Object.create(prototype) as Record<string, unknown>;
+    const record = (prototype === null ? Object.create(null) : {}) as Record<string, unknown>;
     keepCopy(copies, input, record);
     for (const name of Object.keys(input)) {
       // It would be taken for the prototype.

@@ -14,49 +14,92 @@ import { expectFields, listed } from "./expect-fields.js";
  * unreadable({ rate: { toString: 1 } }, "job")[0]?.path; // => "job.rate"
  * ```
  */
-export const unreadable = (input: unknown, path: string): Problem[] =>
-  unreadableIn(input, typeof path === "string" ? path : "input", []);
+export const unreadable = (input: unknown, path: string): Problem[] => {
+  const problems: Problem[] = [];
+  if (isRecord(input)) {
+    walk(
+      { record: input, name: typeof path === "string" ? path : "input", above: undefined, depth: 0 },
+      problems,
+    );
+  }
+  return problems;
+};
 
 /** No record that anybody writes is so deep; a text of JSON can be deeper than a program can walk. */
 const deepest = 64;
 /** The most items of a list, as `expectList` has it. */
 const longest = 1_000_000;
 
-const unreadableIn = (input: unknown, path: string, above: readonly object[]): Problem[] => {
-  if (typeof input !== "object" || input === null || ArrayBuffer.isView(input)) return [];
-  const problem = (got: string): Problem[] => [
-    { code: "type", path, got, expected: "plain data, as JSON.parse gives it" },
-  ];
-  if (above.includes(input)) return problem("a record that holds itself");
-  if (above.length >= deepest) return problem(`a record more than ${deepest} deep`);
-  if (Array.isArray(input) && input.length > longest)
-    return [
-      {
-        code: "range",
-        path,
-        got: `a list of ${input.length}`,
-        expected: `at most ${longest} items`,
-        params: { max: longest },
-      },
-    ];
-  try {
-    if (typeof input.toString !== "function") return problem("a record that cannot be turned into text");
-    return Object.entries(input).flatMap(([name, value]: [string, unknown]) => {
-      const at = Array.isArray(input) ? `${path}[${name}]` : path === "" ? name : `${path}.${name}`;
-      if (typeof value === "bigint" || typeof value === "symbol")
-        return [
-          {
-            code: "type",
-            path: at,
-            got: `a ${typeof value}`,
-            expected: "plain data, as JSON.parse gives it",
-          },
-        ];
-      return unreadableIn(value, at, [...above, input]);
-    });
-  } catch {
-    return problem("a record that throws when it is read");
+/** A record on the way down; its path is put together only where something is wrong. */
+interface Place {
+  readonly record: object;
+  readonly name: string;
+  readonly above: Place | undefined;
+  readonly depth: number;
+}
+
+const pathOf = ({ name, above }: Place): string => {
+  if (above === undefined) return name;
+  const before = pathOf(above);
+  return Array.isArray(above.record) ? `${before}[${name}]` : before === "" ? name : `${before}.${name}`;
+};
+
+const holdsItself = ({ record, above }: Place): boolean => {
+  for (let place = above; place !== undefined; place = place.above) if (place.record === record) return true;
+  return false;
+};
+
+const isRecord = (input: unknown): input is object =>
+  typeof input === "object" && input !== null && !ArrayBuffer.isView(input);
+
+const unplain = (place: Place, got: string): Problem => ({
+  code: "type",
+  path: pathOf(place),
+  got,
+  expected: "plain data, as JSON.parse gives it",
+});
+
+const walk = (place: Place, problems: Problem[]): void => {
+  const wrong = wrongRecord(place);
+  if (wrong !== undefined) {
+    problems.push(wrong);
+    return;
   }
+  const { record, depth } = place;
+  const before = problems.length;
+  try {
+    for (const name of Object.keys(record)) {
+      const value = (record as Readonly<Record<string, unknown>>)[name];
+      const kind = typeof value;
+      if (kind !== "object" && kind !== "bigint" && kind !== "symbol") continue;
+      const inside: Place = { record: value as object, name, above: place, depth: depth + 1 };
+      if (isRecord(value)) walk(inside, problems);
+      else if (kind !== "object") problems.push(unplain(inside, `a ${kind}`));
+    }
+  } catch {
+    problems.length = before;
+    problems.push(unplain(place, "a record that throws when it is read"));
+  }
+};
+
+const wrongRecord = (place: Place): Problem | undefined => {
+  const { record, depth } = place;
+  if (holdsItself(place)) return unplain(place, "a record that holds itself");
+  if (depth >= deepest) return unplain(place, `a record more than ${deepest} deep`);
+  if (Array.isArray(record) && record.length > longest)
+    return {
+      code: "range",
+      path: pathOf(place),
+      got: `a list of ${record.length}`,
+      expected: `at most ${longest} items`,
+      params: { max: longest },
+    };
+  try {
+    if (typeof record.toString === "function") return undefined;
+  } catch {
+    return unplain(place, "a record that throws when it is read");
+  }
+  return unplain(place, "a record that cannot be turned into text");
 };
 
 /**
