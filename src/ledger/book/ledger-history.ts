@@ -32,7 +32,7 @@ export interface StandingReader {
 export const standingReader = (input: unknown, path: string, asked?: Asked): StandingReader => {
   const ledger = expectLedger(input, path);
   const { entries } = ledger;
-  const places = standing(ledger, path);
+  const { places, dates } = standing(ledger, path);
   const own = isOwnLedger(ledger);
   const at = (place: number): string => `${path}.entries[${place}]`;
   const labels: Labels = noLabels();
@@ -59,16 +59,18 @@ export const standingReader = (input: unknown, path: string, asked?: Asked): Sta
     entry,
     // Entries share their days: a day is looked at once.
     date: (place) => {
-      const { date } = entry(place);
-      if (days.has(date)) return date;
-      if (!isCivilDate(date)) fail("date", `${at(place)}.date`, date, "a calendar date written YYYY-MM-DD");
+      const date = dates[place];
+      if (days.has(date)) return date as CivilDate;
+      if (!isCivilDate(date))
+        return fail("date", `${at(place)}.date`, date, "a calendar date written YYYY-MM-DD");
       days.add(date);
       return date;
     },
     parts: (place) => {
       const { parts } = entry(place);
       if (parts === undefined) return none;
-      if (own) return parts;
+      // Entries share the names of their parts, most name one alone, and a name is looked at once.
+      if (own || (Array.isArray(parts) && parts.length === 1 && names.has(parts[0]))) return parts;
       const list = expectList(parts, `${at(place)}.parts`, "name of a part") as readonly string[];
       // A name that reads like another one is another part, and what went down there would not count.
       for (let i = 0; i < list.length; i++) {
@@ -114,10 +116,16 @@ const byDate = ({
  */
 export const ledgerHistory = (input: unknown, path: string, asked?: Asked): LedgerHistory => {
   const reader = standingReader(input, path, asked);
-  const { sorted, dates } = byDate(reader);
+  // A day that is none is told whatever is asked for.
+  for (const place of reader.places) reader.date(place);
+  let sorted: ReturnType<typeof byDate> | undefined;
+  const inOrder = (): ReturnType<typeof byDate> => {
+    sorted ??= byDate(reader);
+    return sorted;
+  };
   // A large ledger is read anew each time: holding all that was read would cost more than reading it.
-  const rows: (HistoryRow | undefined)[] | undefined = sorted.length > 10_000 ? undefined : [];
-  const placeAt = (i: number): number => sorted[i] as number;
+  const rows: (HistoryRow | undefined)[] | undefined = reader.places.length > 10_000 ? undefined : [];
+  const placeAt = (i: number): number => inOrder().sorted[i] as number;
   const partsAt = (i: number): readonly string[] => reader.parts(placeAt(i));
   const row = (i: number): HistoryRow => {
     const made = rows?.[i] ?? reader.row(placeAt(i));
@@ -128,15 +136,24 @@ export const ledgerHistory = (input: unknown, path: string, asked?: Asked): Ledg
     for (const place of reader.places)
       if (reader.date(place) >= from && touches(reader.parts(place), part)) see(reader.row(place));
   };
+  const own = {
+    get dates() {
+      return inOrder().dates;
+    },
+    parts: partsAt,
+    row,
+  };
   return {
-    ...historyOf({ dates, parts: partsAt, row }),
+    ...historyOf(own),
     ...(rows === undefined && { visitAsWritten }),
     parts: () => {
       const parts = new Set<string>();
       for (const place of reader.places) for (const part of reader.parts(place)) parts.add(part);
       return [...parts].sort();
     },
-    dates,
+    get dates() {
+      return inOrder().dates;
+    },
     entry: (i) => reader.entry(placeAt(i)),
     partsOf: partsAt,
     row,

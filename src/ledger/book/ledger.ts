@@ -190,55 +190,52 @@ const expectNewId = ({ id, corrects }: LedgerEntry, { byKey, replacedBy }: Ledge
     fail("missing", "entry.corrects", corrects, "the id of an entry of the ledger");
 };
 
+/** The entries that stand, neither replaced nor void, by their places, and the days of all entries as they are stated. */
+export interface Standing {
+  readonly places: readonly number[];
+  readonly dates: readonly unknown[];
+}
+
 /**
- * The places of the entries that stand: neither replaced nor void. Of a ledger that was not made here, the ids and what
- * they correct are read again: an entry that stands there twice would count twice.
+ * The entries of a ledger that stand. Of a ledger that was not made here, the ids and what they correct are read again: an
+ * entry that stands there twice would count twice. A large ledger does not fit near the processor, so it is walked once.
  */
-export const standing = (ledger: Ledger, path: string): number[] => {
+export const standing = (ledger: Ledger, path: string): Standing => {
   const { entries } = ledger;
-  const replaced = isOwnLedger(ledger) ? replacedIn(entries) : replacedInStored(entries, `${path}.entries`);
+  const own = isOwnLedger(ledger);
   const places: number[] = [];
-  for (let i = 0; i < entries.length; i++) {
-    const entry = entries[i] as LedgerEntry;
-    if (entry.voids !== true && !replaced?.has(entry.id)) places.push(i);
-  }
-  return places;
-};
-
-/** The ids that other entries correct; none of them where no entry corrects another. */
-const replacedIn = (entries: readonly LedgerEntry[]): ReadonlySet<string> | undefined => {
-  let replaced: Set<string> | undefined;
-  for (let i = 0; i < entries.length; i++) {
-    const { corrects } = entries[i] as LedgerEntry;
-    if (corrects === undefined) continue;
-    replaced ??= new Set();
-    replaced.add(corrects);
-  }
-  return replaced;
-};
-
-/** The same of stored entries, or throws where their ids or what they correct cannot be read or do not go together. */
-const replacedInStored = (entries: readonly unknown[], path: string): ReadonlySet<string> => {
-  const keys = new Set<string>();
+  const dates: unknown[] = [];
   const replaced = new Set<string>();
-  let corrections = 0;
+  let [corrections, rising, before] = [0, true, ""];
   for (let i = 0; i < entries.length; i++) {
     const entry = entries[i];
-    if (typeof entry !== "object" || entry === null) return fail("type", `${path}[${i}]`, entry, "an entry");
-    const { id, corrects } = entry as Partial<LedgerEntry>;
-    keys.add(idKey(typeof id === "string" ? id : (expectId(id, `${path}[${i}].id`) as string)));
+    if (typeof entry !== "object" || entry === null)
+      return fail("type", `${path}.entries[${i}]`, entry, "an entry");
+    const { id, corrects, voids, date } = entry as Partial<LedgerEntry>;
+    dates.push(date);
+    if (voids !== true) places.push(i);
+    if (!own) {
+      const key = idKey(typeof id === "string" ? id : (expectId(id, `${path}.entries[${i}].id`) as string));
+      rising &&= key.length > before.length || (key.length === before.length && key > before);
+      before = key;
+    }
     if (corrects === undefined) continue;
     corrections++;
     replaced.add(
-      typeof corrects === "string" ? corrects : (expectId(corrects, `${path}[${i}].corrects`) as string),
+      typeof corrects === "string"
+        ? corrects
+        : (expectId(corrects, `${path}.entries[${i}].corrects`) as string),
     );
   }
-  if (keys.size < entries.length || replaced.size < corrections) {
+  // Most ledgers number their entries: where each id comes after the one before, no two are alike.
+  const alone = rising || new Set(entries.map(({ id }) => idKey(id))).size === entries.length;
+  if (!alone || (!own && replaced.size < corrections)) {
     const problems = checks();
-    readCorrections(entries as readonly LedgerEntry[], path, problems, "store");
+    readCorrections(entries, `${path}.entries`, problems, "store");
     problems.done();
   }
-  return replaced;
+  if (corrections === 0) return { places, dates };
+  return { places: places.filter((i) => !replaced.has((entries[i] as LedgerEntry).id)), dates };
 };
 
 /**
@@ -260,5 +257,5 @@ const replacedInStored = (entries: readonly unknown[], path: string): ReadonlySe
  */
 export const standingEntries = (ledger: Ledger): readonly LedgerEntry[] => {
   const read = readLedger(ledger, "ledger");
-  return standing(read, "ledger").map((i) => read.entries[i] as LedgerEntry);
+  return standing(read, "ledger").places.map((i) => read.entries[i] as LedgerEntry);
 };

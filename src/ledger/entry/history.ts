@@ -46,13 +46,14 @@ export const historyOf = (input: {
   readonly parts: (i: number) => readonly string[];
   readonly row: (i: number) => HistoryRow;
 }): History => {
-  const { dates, parts, row } = input;
+  const { parts, row } = input;
   /** The places of the rows that touch a part, found once: every limit asks for the same. */
   const byPart = new Map<string, readonly number[]>();
   const placesOf = (part: string): readonly number[] => {
     const known = byPart.get(part);
     if (known !== undefined) return known;
     const places: number[] = [];
+    const { dates } = input;
     for (let i = 0; i < dates.length; i++) if (touches(parts(i), part)) places.push(i);
     byPart.set(part, places);
     return places;
@@ -60,6 +61,7 @@ export const historyOf = (input: {
   return {
     visit: (part, from, see) => {
       const places = placesOf(part);
+      const { dates } = input;
       let [low, high] = [0, places.length];
       while (low < high) {
         const middle = (low + high) >> 1;

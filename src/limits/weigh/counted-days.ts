@@ -60,8 +60,8 @@ const isNamed = (held: string, of: string): boolean =>
   /^a[ie]:/.test(of) && held.startsWith("ai:") && held.slice(3) === of.slice(3).toLowerCase();
 
 /** Whether a row holds something in an amount that could not be weighed. */
-const isUnweighed = ({ unweighed = [] }: HistoryRow, of: string): boolean =>
-  unweighed.some((held) => held === of || formFactor(held, of) !== undefined || isNamed(held, of));
+const isUnweighed = ({ unweighed }: HistoryRow, of: string): boolean =>
+  unweighed?.some((held) => held === of || formFactor(held, of) !== undefined || isNamed(held, of)) === true;
 
 /** The share of the nitrogen of a row that is slow, in percent; `undefined` where it is not known. */
 export const slowShareOfRow = (row: HistoryRow): number | undefined =>
@@ -91,9 +91,9 @@ export const counterOf = (limit: ReadLimit): Counter | undefined => {
     const { of } = limit;
     const { unit, dimension } = limit.amount;
     const counted = (row: HistoryRow): number | undefined => amountIn(row, of, unit, dimension);
-    const more = (row: HistoryRow): boolean =>
-      of.startsWith("product:") ? namesProduct(row, of) && counted(row) === undefined : isUnweighed(row, of);
-    return { counted, more };
+    return of.startsWith("product:")
+      ? { counted, more: (row) => namesProduct(row, of) && counted(row) === undefined }
+      : { counted, more: (row) => isUnweighed(row, of) };
   }
   if (limit.kind !== "count" && limit.kind !== "interval") return undefined;
   const counted = (row: HistoryRow): number | undefined => {
