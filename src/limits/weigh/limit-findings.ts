@@ -1,4 +1,5 @@
 import { roundedApart } from "../../numeric/house.js";
+import { exceeds } from "../../numeric/index.js";
 import type { Finding } from "../../quantity/index.js";
 import { conditionText } from "../limit/limit-condition.js";
 import { periodText } from "../limit/period-text.js";
@@ -66,18 +67,27 @@ const useFinding = (
       params: { ...params, limit: most, known: after, unit },
       text: `${part}: at least ${told(after)} ${period}, of the stated ${told(most)}; how much more is not stated or could not be weighed, so it is not known whether the limit is exceeded.`,
     };
+  const figures = {
+    ...params,
+    limit: most,
+    before: use.before.value,
+    adds: use.adds.value,
+    after,
+    remaining: use.remainingUnderStatedLimits.value,
+    unit,
+  };
+  if (use.violated === false)
+    return {
+      ...finding,
+      severity: "note",
+      code: "limit/exceeded-before",
+      params: figures,
+      text: `${part}: ${told(after)} ${period} went down, more than the stated limit of ${told(most)}; this application adds none.`,
+    };
   return {
     ...finding,
     code: "limit/exceeded",
-    params: {
-      ...params,
-      limit: most,
-      before: use.before.value,
-      adds: use.adds.value,
-      after,
-      remaining: use.remainingUnderStatedLimits.value,
-      unit,
-    },
+    params: figures,
     text: `${part}: ${told(after)} ${period} ${kind === "count" && !one ? "are" : "is"} over the stated limit of ${told(most)} (${told(use.before.value)} before, ${told(use.adds.value)} now).${then}`,
   };
 };
@@ -96,13 +106,19 @@ const testFinding = (
   };
 };
 
+/** Whether a limit was exceeded by what went down before, and nothing is added to it. */
+const isOverBefore = (outcome: Compared): boolean =>
+  "use" in outcome &&
+  outcome.use.violated === false &&
+  exceeds(outcome.use.before.value, outcome.use.limit.amount.value);
+
 /**
- * The finding on a limit that is violated, or of which it could not be told because an amount is not known;
- * none where it is kept.
+ * The finding on a limit that is violated, that was exceeded before, or of which it could not be told because an amount is
+ * not known; none where it is kept.
  */
 export const limitFindings = (outcome: Compared, limit: ReadLimit): Finding[] => {
   const { violated } = oneOf(outcome);
-  if (violated === false || (violated === null && !("use" in outcome))) return [];
+  if ((violated === false && !isOverBefore(outcome)) || (violated === null && !("use" in outcome))) return [];
   const common = commonOf(outcome, limit);
   return ["use" in outcome ? useFinding(outcome.use, common) : testFinding(outcome.test, common)];
 };

@@ -37,8 +37,9 @@ export interface LimitUse {
   /** What is left of the limit afterwards; below zero where it is violated. */
   readonly remainingUnderStatedLimits: Quantity<string, string>;
   /**
-   * `true` where the limit is violated: used and added together are more than it states. `null` where it could not
-   * be told: some of it went down, or goes down now, in an amount that is not known, and counts as 0 above.
+   * `true` where the application violates the limit: used and added together are more than it states. `null` where it
+   * could not be told: some of it went down, or goes down now, in an amount that is not known, and counts as 0 above.
+   * `false` where the application adds none of it, however much was used before.
    */
   readonly violated: boolean | null;
   /**
@@ -78,11 +79,14 @@ const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, appl
   const q = (x: number): Quantity<string, string> => quantityOf(x, unit, counts ? "none" : of, path);
   const after = used + (adds ?? 0);
   const single = per === "application";
-  const over = exceeds(after, value);
+  // What adds nothing violates nothing, however much has gone down.
+  const none = adds === 0 && !untold;
+  const over = !none && exceeds(after, value);
   // Not only in the fullest stretch: another one that holds the day may be fuller by what is not known.
   const unknownBeside = (there: CivilDate): boolean => unknownOn.some((day) => countsBeside(day, there, per));
-  const unknown = untold || unknownBeside(date);
-  const fitting = unknown ? null : fitsFrom(date, per, days, (there) => !exceeds(there + adds, value));
+  const unknown = !none && (untold || unknownBeside(date));
+  const fits = (there: number): boolean => !exceeds(there + (adds ?? 0), value);
+  const fitting = none ? date : unknown ? null : fitsFrom(date, per, days, fits);
   const use: LimitUse = {
     part,
     limit: { ...idOf(limit), kind: limit.kind, of, amount: limit.amount, per, source: limit.source },
@@ -94,7 +98,7 @@ const useOf = (limit: ReadAmountLimit | ReadCountLimit, proposed: Proposed, appl
     after: q(after),
     remainingUnderStatedLimits: q(value - after),
     violated: over || (unknown ? null : false),
-    earliestByStatedLimit: fitting === null || unknownBeside(fitting) ? null : fitting,
+    earliestByStatedLimit: none || fitting === null || !unknownBeside(fitting) ? fitting : null,
     moreCanBeAppliedFrom: freesUpAfter(span, per, withToday(days.dates, date, adds ?? 0)),
     appliesIf,
   };

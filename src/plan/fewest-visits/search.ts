@@ -41,6 +41,8 @@ export const searched = (
   { nodes, rounds }: Bounds,
 ): Searched => {
   const columns = columnsOf(of.all);
+  // Nothing that could be placed: there is nothing to solve.
+  if (columns.count === 0) return { trial: [], answer: { status: "found", x: [], bound: 0, proven: true } };
   const cuts: PlanRow[] = [];
   let atLeast = 0;
   for (let round = 0; round < rounds; round++) {

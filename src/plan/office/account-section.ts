@@ -114,7 +114,9 @@ const limitText = (use: LimitUse): string => {
       ? "and more that could not be weighed: NOT KNOWN whether the limit is exceeded"
       : violated
         ? `OVER THE LIMIT by ${amount(-over)}`
-        : `${amount(over)} left`;
+        : over < 0 && use.adds.value === 0
+          ? `over the limit by ${amount(-over)} before this visit, which adds none`
+          : `${amount(over)} left`;
   const frees =
     use.moreCanBeAppliedFrom === null || left.value > 0
       ? ""

@@ -2,6 +2,7 @@ import { addDays, type CivilDate, compareDates, daysBetween } from "../../calend
 import { type AvoidedDays, intervalRule, nextDates } from "../../interval/index.js";
 import { type History, type HistoryRow, joinedHistory, wholeSite } from "../../ledger/house.js";
 import { earliestWithin, limitsOn } from "../../limits/house.js";
+import type { LimitTest, LimitUse } from "../../limits/index.js";
 import type { Finding } from "../../quantity/index.js";
 import type { ReadSeason, ReadSeasonTreatment } from "./read-season.js";
 import { type Due, earlier } from "./schedule-due.js";
@@ -82,19 +83,44 @@ export const asked = (
         kept: new Map(),
       };
 
-/** A day for an application, with why; or why there is none. */
-export const dayFor = (due: Due, book: Book): { date?: CivilDate; why: DateReason[] } => {
+/** Violated limits, and where each is kept again by itself. */
+type Over = readonly (LimitUse | LimitTest)[];
+
+/** Whether the violated limits that name no later day are limits on runs: what is of another group may end those. */
+const isRun = (over: Over): boolean => {
+  const stuck = over.filter(({ earliestByStatedLimit }) => earliestByStatedLimit === null);
+  return stuck.length > 0 && stuck.every(({ limit }) => limit.kind === "rotation");
+};
+
+/** The day after the next one, from a date on, on which something goes down: that may be of another group, and end a run. */
+const afterNextOn = (date: CivilDate, book: Book): CivilDate | undefined => {
+  const [next] = [...book.ledger.dates, ...book.rows.map((row) => row.date)]
+    .filter((day) => compareDates(day, date) >= 0)
+    .sort(compareDates);
+  return next && addDays(next, 1);
+};
+
+/** The day on which each of the violated limits is kept again by itself; nothing where one of them names none. */
+const keptFrom = (over: Over): CivilDate | undefined => {
+  const days = over.flatMap(({ earliestByStatedLimit }) => earliestByStatedLimit ?? []);
+  return days.length === over.length ? days.sort(compareDates)[days.length - 1] : undefined;
+};
+
+/** The most days that are tried for one application. */
+const mostSteps = 400;
+
+/** Why there is no day as things stand, and whether it waits for what ends a run. */
+interface NoDay {
+  readonly date?: undefined;
+  readonly why: DateReason[];
+  readonly waits: boolean;
+}
+
+/** The day for an application before any limit is asked: a visit to share, the last useful day, or the first. */
+const aimedDay = (due: Due, book: Book): { date: CivilDate; why: DateReason[] } => {
   const { treatment, earliest, latest, target } = due;
   const { avoid } = book.plan;
   const end = treatment.within.to;
-  const why: DateReason[] = [];
-  if (compareDates(earliest, end) > 0) {
-    why.push({
-      code: "schedule/after-end",
-      text: `The first day by the stated rules, ${earliest}, is after ${end}.`,
-    });
-    return { why };
-  }
   const goal = earlier(target, end);
   const shared = [...book.visits.keys()]
     .filter((day) => compareDates(day, earliest) >= 0 && compareDates(day, end) <= 0)
@@ -103,25 +129,58 @@ export const dayFor = (due: Due, book: Book): { date?: CivilDate; why: DateReaso
     .sort(
       (a, b) => Math.abs(daysBetween(a, target)) - Math.abs(daysBetween(b, target)) || compareDates(a, b),
     );
-  let date: CivilDate | undefined = shared[0];
-  if (date !== undefined)
-    why.push({
-      code: "schedule/shared",
-      text: `Shares the visit of ${date}${date === target ? "" : `; ${target} was aimed at`}.`,
-    });
-  else if (latest !== null) {
-    date = openBefore(goal, earliest, due, avoid);
-    if (date !== undefined && date !== goal)
-      why.push(...openFrom(goal, due, avoid).why, {
-        code: "schedule/moved",
-        text: `Moved from ${goal} to the last day before it.`,
-      });
+  const [visit] = shared;
+  if (visit !== undefined) {
+    const text = `Shares the visit of ${visit}${visit === target ? "" : `; ${target} was aimed at`}.`;
+    return { date: visit, why: [{ code: "schedule/shared", text }] };
   }
-  if (date === undefined) {
-    const open = openFrom(latest === null ? earliest : goal, due, avoid);
-    date = open.date;
-    why.push(...open.why);
+  const last = latest === null ? undefined : openBefore(goal, earliest, due, avoid);
+  if (last !== undefined) {
+    const text = `Moved from ${goal} to the last day before it.`;
+    const why = last === goal ? [] : [...openFrom(goal, due, avoid).why, { code: "schedule/moved", text }];
+    return { date: last, why };
   }
+  const open = openFrom(latest === null ? earliest : goal, due, avoid);
+  return { date: open.date, why: [...open.why] };
+};
+
+/** The next day to try after one on which limits are violated, if there is one, and why. */
+const onwardFrom = (
+  date: CivilDate,
+  over: Over,
+  free: CivilDate | null,
+  book: Book,
+): { readonly date: CivilDate | undefined; readonly why: DateReason } => {
+  const each = keptFrom(over);
+  const next =
+    free !== null
+      ? `the first day within all stated limits is ${free}`
+      : each !== undefined
+        ? `the first day on which each is kept by itself is ${each}`
+        : isRun(over)
+          ? "an application of another group has to end the run"
+          : "the first day within all stated limits is not to be found";
+  const names = over.map(({ limit, path }) => limit.id ?? path).join(", ");
+  const text = `On ${date} it would violate ${names}; ${next}.`;
+  return {
+    date: free ?? each ?? (isRun(over) ? afterNextOn(date, book) : undefined),
+    why: { code: "schedule/limit", text, source: over[0]?.limit.source },
+  };
+};
+
+/** A day for an application, with why; or why there is none. */
+export const dayFor = (
+  due: Due,
+  book: Book,
+): { readonly date: CivilDate; readonly why: DateReason[] } | NoDay => {
+  const { treatment, earliest } = due;
+  const end = treatment.within.to;
+  if (compareDates(earliest, end) > 0) {
+    const text = `The first day by the stated rules, ${earliest}, is after ${end}.`;
+    return { why: [{ code: "schedule/after-end", text }], waits: false };
+  }
+  let { date, why } = aimedDay(due, book);
+  let waits = false;
   // Each step goes to a later day; a schedule that needs more of them than this has no day.
   for (let step = 0; ; step++) {
     const input = asked(book, treatment, date);
@@ -129,16 +188,16 @@ export const dayFor = (due: Due, book: Book): { date?: CivilDate; why: DateReaso
     const { uses, tests } = limitsOn(input);
     const over = [...uses, ...tests].filter(({ violated }) => violated === true);
     if (over.length === 0) break;
-    const free = step < 100 ? earliestWithin(input) : null;
-    const names = over.map(({ limit, path }) => limit.id ?? path).join(", ");
-    const text = `On ${date} it would violate ${names}; the first day within all stated limits is ${free ?? "not to be found"}.`;
-    why.push({ code: "schedule/limit", text, source: over[0]?.limit.source });
-    if (free === null) return { why };
-    date = openFrom(free, due, avoid).date;
+    const onward = onwardFrom(date, over, earliestWithin(input), book);
+    why = [...why, onward.why];
+    waits ||= isRun(over);
+    if (onward.date === undefined || compareDates(onward.date, date) <= 0 || step >= mostSteps)
+      return { why, waits };
+    date = openFrom(onward.date, due, book.plan.avoid).date;
   }
   if (compareDates(date, end) > 0) {
-    why.push({ code: "schedule/after-end", text: `The first day that is left, ${date}, is after ${end}.` });
-    return { why };
+    const text = `The first day that is left, ${date}, is after ${end}.`;
+    return { why: [...why, { code: "schedule/after-end", text }], waits };
   }
   return { date, why };
 };

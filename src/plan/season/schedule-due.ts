@@ -69,20 +69,22 @@ export const dueNext = (
   const { rule, within, id } = treatment;
   const last = state.applied[state.applied.length - 1];
   const reasons: DateReason[] = [];
-  let earliest = within.from;
+  // Without a least interval, too, no treatment comes twice on one day.
+  const from = last !== undefined && !rule?.minimumDays ? later(within.from, addDays(last, 1)) : within.from;
+  let earliest = from;
   let latest: CivilDate | null = null;
   if (rule !== undefined) {
     const next = nextDates({
       applied: state.applied,
       rule,
-      from: within.from,
+      from,
       ...(plan.avoid && { avoid: plan.avoid }),
     });
     earliest = next.earliestByStatedRules;
     latest = next.reapplyBy;
     reasons.push(...next.reasons.map(({ code, text, source }) => ({ code, text, source })));
     notChecked.push(...next.notChecked.map(({ text }) => `${id}: ${text}`));
-  } else if (last !== undefined) earliest = later(earliest, addDays(last, 1));
+  }
   if (last === undefined || rule === undefined)
     reasons.unshift({ code: "schedule/within", text: `Wanted from ${within.from} to ${within.to}.` });
   if (last !== undefined) {

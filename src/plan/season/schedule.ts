@@ -11,8 +11,9 @@ import type { NotPlaced, Schedule, SeasonPlan } from "./schedule-types.js";
  *
  * A first application aims at its earliest day, a repeat at the day by which to reapply,
  * so that a season takes no more applications than the rules ask for. The treatment whose day
- * comes first is placed first; this is a plain order of work and not an optimum. Limits whose conditions
- * are not known count as meant.
+ * comes first is placed first; this is a plain order of work and not an optimum. Where a mode of action has come too often
+ * in a row, the next application waits for one of another group that ends the run. Limits whose conditions are not
+ * known count as meant.
  *
  * @param plan - the season, what is to be done, temperatures or normals for growing-degree-day intervals, limits and
  *   ledger; everything that is wrong with it is told at once
@@ -40,11 +41,13 @@ export const schedule = (plan: SeasonPlan): Schedule => {
   const { book, states } = openBook(plan);
   const { season } = book;
   const notPlaced: NotPlaced[] = [];
-  // Bounded by the days of the season: every round places an application or ends a treatment.
+  // What may follow once another application has ended a run.
+  const waiting = new Map<State, NotPlaced>();
+  // Bounded by the days of the season: every round places an application, ends a treatment or lets it wait for the next.
   for (;;) {
     const open = season.treatments.flatMap((treatment, i) => {
       const state = states[i] as State;
-      if (state.done || state.placed >= treatment.count) return [];
+      if (state.done || waiting.has(state) || state.placed >= treatment.count) return [];
       return [{ due: dueNext(treatment, state, plan, book.notChecked), state }];
     });
     const [first] = open.sort((a, b) => compareDates(a.due.target, b.due.target));
@@ -52,21 +55,26 @@ export const schedule = (plan: SeasonPlan): Schedule => {
     const { due, state } = first;
     // A repeat whose time comes after the season is no failure: the season is over for it.
     const over = state.placed > 0 && due.treatment.input.count === undefined;
-    const { date, why } =
-      over && compareDates(due.target, due.treatment.within.to) > 0
-        ? { date: undefined, why: [] }
-        : dayFor(due, book);
-    if (date !== undefined) {
-      place(due, date, why, state, book);
+    if (over && compareDates(due.target, due.treatment.within.to) > 0) {
+      state.done = true;
       continue;
     }
-    state.done = true;
-    if (why.length > 0)
-      notPlaced.push({
-        treatment: due.treatment.id,
-        number: state.placed + 1,
-        reasons: [...due.reasons, ...why],
-      });
+    const day = dayFor(due, book);
+    if (day.date !== undefined) {
+      place(due, day.date, day.why, state, book);
+      if (due.treatment.proposal !== undefined) waiting.clear();
+      continue;
+    }
+    const none = {
+      treatment: due.treatment.id,
+      number: state.placed + 1,
+      reasons: [...due.reasons, ...day.why],
+    };
+    if (day.waits) waiting.set(state, none);
+    else {
+      state.done = true;
+      notPlaced.push(none);
+    }
   }
-  return scheduleOf(book, notPlaced);
+  return scheduleOf(book, [...notPlaced, ...waiting.values()]);
 };

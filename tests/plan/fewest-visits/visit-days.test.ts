@@ -59,8 +59,8 @@ describe("the days of one treatment", () => {
         },
         1,
       ).counted;
-    // 5 December is day 4, 20 December day 19; done on day 5, it is open from then on.
-    expect(at(["2026-12-06"], 2)).toEqual([{ days: range(5, 19), left: 1 }]);
+    // 5 December is day 4, 20 December day 19; done on day 5, it is open from the day after on.
+    expect(at(["2026-12-06"], 2)).toEqual([{ days: range(6, 19), left: 1 }]);
     expect(at(["2026-11-30"], 2)).toEqual([{ days: range(4, 19), left: 2 }]);
   });
 
