@@ -1,4 +1,5 @@
 // Changes of programs that no test can notice, because what comes out is the same for every input, each with the reason.
+import { equivalentsInQuantity } from "./equivalent-in-quantity.js";
 
 /** One change, by what stood there and what was put in its place. */
 export interface Equivalent {
@@ -12,6 +13,7 @@ export interface Equivalent {
 
 /** The list, by file. */
 export const equivalents: readonly Equivalent[] = [
+  ...equivalentsInQuantity,
   {
     file: "src/calendar/daily-temperatures.ts",
     was: "list.length > lastDay - firstDay",
@@ -83,52 +85,6 @@ export const equivalents: readonly Equivalent[] = [
     is: "Math.abs(sum) > Math.abs(x)",
     why: "of two numbers of one size either may be taken for the larger",
   },
-  ...(
-    [
-      ["recent.has(text)", "false"],
-      ["known", "false"],
-      ["recent.size >= mostRecent", "true"],
-      ["recent.size >= mostRecent", "false"],
-      ["recent.size >= mostRecent", "recent.size > mostRecent"],
-      ["recent.size >= mostRecent", "recent.size < mostRecent"],
-    ] as const
-  ).map(([was, is]) => ({
-    file: "src/quantity/substance/substances.ts",
-    was,
-    is,
-    why: "a text that was found sound is looked at again, or not: the same is found",
-  })),
-  ...(
-    [
-      ["/^[\\x21-\\x7e]+(?: [\\x21-\\x7e]+)*$/", "/^[\\x21-\\x7e](?: [\\x21-\\x7e]+)*$/"],
-      ["/^[\\x21-\\x7e]+(?: [\\x21-\\x7e]+)*$/", "/^[\\x21-\\x7e]+(?: [\\x21-\\x7e]+)$/"],
-      ["/^[\\x21-\\x7e]+(?: [\\x21-\\x7e]+)*$/", "/^[\\x21-\\x7e]+(?: [\\x21-\\x7e])*$/"],
-      ['typeof input === "string" && plain.test(input)', "false"],
-    ] as const
-  ).map(([was, is]) => ({
-    file: "src/quantity/errors/expect-name.ts",
-    was,
-    is,
-    why: "a plain name goes the longer way, and is found as it is",
-  })),
-  {
-    file: "src/quantity/errors/near-name.ts",
-    was: "Math.abs(known.length - written.length) > 2",
-    is: "false",
-    why: "the letters that one has alone are more than two then, too: a long word is only seen sooner not to be near",
-  },
-  ...(
-    [
-      ["copies.given.length < few", "true"],
-      ["copies.given.length < few", "false"],
-      ["copies.given.length < few", "copies.given.length <= few"],
-    ] as const
-  ).map(([was, is]) => ({
-    file: "src/quantity/errors/plain-copy.ts",
-    was,
-    is,
-    why: "which of the two lists a copy stands in decides only how soon it is found",
-  })),
   {
     file: "src/numeric/estimate/coverage-factor.ts",
     was: "nu > normalFrom",

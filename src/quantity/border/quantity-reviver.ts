@@ -25,7 +25,7 @@ export const quantityReviver = (key: string, value: unknown): unknown => {
     const lost = typeof value === "number" && !Number.isFinite(value);
     return lost ? fail("not-finite", path, value, "a number that is not too large") : value;
   }
-  const { value: number, unit, of, dimension = "", ...more } = value as Readonly<Record<string, unknown>>;
+  const { value: number, unit, of, dimension = unit, ...more } = value as Readonly<Record<string, unknown>>;
   return typeof number === "number" &&
     [unit, of, dimension].every((text) => typeof text === "string") &&
     Object.keys(more).length === 0

@@ -22,9 +22,12 @@ import { words } from "./words.js";
 /** Reads any input as a quantity and collects every problem; never throws. */
 export const readParts = (input: unknown, wanted: Wanted): PartsReading => {
   if (typeof input !== "string" || isBlank(input)) return readRecord(input, wanted, words);
-  const { value = Number.NaN, unit = "", of = "none", problems } = readText(input, wanted, "");
+  const { value = Number.NaN, unit, of, problems } = readText(input, wanted, "");
   const outside = bounded(value, wanted.bound, "");
-  return problems.length + outside.length > 0 ? failed(...problems, ...outside) : made(value, unit, of);
+  // Where nothing is wrong with a text, it has a unit and a substance.
+  return problems.length + outside.length > 0
+    ? failed(...problems, ...outside)
+    : made(value, unit as string, of as string);
 };
 
 /**

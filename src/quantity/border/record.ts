@@ -58,7 +58,7 @@ export interface PartsReading {
 /** A reading that came to nothing. */
 export const failed = (...problems: readonly PartProblem[]): PartsReading => ({ value: undefined, problems });
 
-const partsOf = (input: object): { value: unknown; unit: unknown; of: unknown } | undefined => {
+const partsOf = (input: object | null): { value: unknown; unit: unknown; of: unknown } | undefined => {
   try {
     const { value, unit, of } = input as { value?: unknown; unit?: unknown; of?: unknown };
     return Array.isArray(input) ? undefined : { value, unit, of };
@@ -78,7 +78,7 @@ export const bounded = (value: number, bound: Bound | undefined, path: string): 
 /** Reads a quantity or a record as a quantity and collects every problem; never throws. */
 export const readRecord = (input: unknown, wanted: Wanted, words?: Words): PartsReading => {
   if (isBlank(input)) return failed(problem("missing", "", told(input), "a quantity"));
-  const parts = typeof input === "object" && input !== null ? partsOf(input) : undefined;
+  const parts = typeof input === "object" ? partsOf(input) : undefined;
   if (parts === undefined) {
     const texts = words === undefined ? "; readQuantity reads a text" : ", or a text";
     return failed(problem("type", "", told(input), `a quantity, { value, unit, of }${texts}`));

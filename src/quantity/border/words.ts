@@ -29,7 +29,7 @@ const unknownUnit = (unit: string, dimension: Dimension | undefined, expected: s
     const period = read.problems.find(({ expected }) => /period/.test(expected))?.expected ?? expected;
     return problem("unit/unknown", "unit", shown(unit), period);
   }
-  const written = found.choices ?? [];
+  const written = found.choices as readonly string[];
   const choices = unitsIn(written);
   if (choices.length === 0) {
     const names = `${written.join(" or ")}, which parseQuantity reads in a text`;

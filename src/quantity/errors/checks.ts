@@ -13,9 +13,9 @@ export interface Checks {
   done(): void;
 }
 
-/** The path of a part inside a record: `treatments[1]` and `rate` give `treatments[1].rate`. */
+/** The path of a part inside a record: `treatments[1]` and `rate` give `treatments[1].rate`. A point at its front is taken off by the error. */
 const joined = (at: string, path: string): string =>
-  at === "" || path.startsWith("[") ? at + path : path === "" ? at : `${at}.${path}`;
+  path === "" || path.startsWith("[") ? at + path : `${at}.${path}`;
 
 /** So many problems are told at once; what is wrong in more places is looked at no further. */
 const mostKept = 10_000;

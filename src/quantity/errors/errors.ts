@@ -66,9 +66,10 @@ const codeList =
 const evenOfNothing = "|missing|conflict|duplicate|infeasible|";
 
 const codeOf = (code: unknown, got: unknown): ErrorCode => {
-  const word = typeof code === "string" && !code.includes("|") ? `|${code}|` : "";
-  if (got === "undefined" && !evenOfNothing.includes(word || " ")) return "missing";
-  return word !== "" && codeList.includes(word) ? (code as ErrorCode) : "type";
+  const among = (list: string): boolean =>
+    typeof code === "string" && !code.includes("|") && list.includes(`|${code}|`);
+  if (got === "undefined" && !among(evenOfNothing)) return "missing";
+  return among(codeList) ? (code as ErrorCode) : "type";
 };
 
 /** A part of a message as text, and no longer than a message may be. */

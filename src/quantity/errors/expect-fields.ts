@@ -59,7 +59,7 @@ export const expectFields = <const F extends string>(
     const near = nearName(name, names as readonly string[]);
     return {
       code: "type",
-      path: path === "" ? name : `${path}.${name}`,
+      path: `${path}.${name}`,
       got: `a field "${name}"`,
       expected: `one of the fields ${names.map(word).join(", ")}`,
       ...(near === undefined ? {} : { suggestion: near }),
@@ -140,8 +140,8 @@ export const expectOneOf = <const T extends string>(input: unknown, words: reado
 
 const noneOf = (input: unknown, words: unknown, path: string): never => {
   expectWords(words, "words");
-  const names = listed(words).filter((one): one is string => typeof one === "string");
-  const choices = listed(words).map(shown).join(", ");
+  const names = listed(words) as readonly string[];
+  const choices = names.map(shown).join(", ");
   const near = typeof input === "string" ? nearWord(input, names) : undefined;
   return fail("type", path, input, `one of ${choices}`, near === undefined ? {} : { suggestion: near });
 };

@@ -207,7 +207,7 @@ const join = (top: string, bottom = "none"): string =>
 /** What stands above the slash and what below it, where there is one. */
 const sides = (substance: string): readonly [top: string, bottom?: string] => {
   const slash = substance.indexOf("/");
-  return slash < 0 ? [substance] : [substance.slice(0, slash), substance.slice(slash + 1)];
+  return slash === -1 ? [substance] : [substance.slice(0, slash), substance.slice(slash + 1)];
 };
 
 const expectTexts = (a: unknown, b: unknown): void => {

@@ -49,30 +49,33 @@ const powersOf = (a: string, b: string, sign: number): string => {
 const dimensionOf = (powers: string): string | undefined =>
   powers === "length3"
     ? "volume"
-    : ["1", "money", ...dimensionNames()].find((name) => powersOf(name, "1", 1) === powers);
+    : ["money", ...dimensionNames()].find((name) => powersOf(name, "1", 1) === powers);
 
 const flowOfDepth = "length3time-1";
 
 /** `mass` for `mass/mass`; `undefined` where the dimension is no fraction. */
-const fractionOf = (dimension: string): string | undefined => /^(\w+)\/\1$/.exec(dimension)?.[1];
+const fractionOf = (dimension: string): string | undefined => {
+  const [top, bottom] = dimension.split("/");
+  return top === bottom ? top : undefined;
+};
 
 /** Like by like: the fraction of what stands on top. */
 const likeOf = (dimension: string): string => {
-  const top = /^(mass|volume|length(?=$|\/length))/.exec(dimension)?.[0];
+  const top = /^(mass|volume|length$)/.exec(dimension)?.[0];
   return top ? `${top}/${top}` : "1";
 };
 
 const resultDimension = (a: string, b: string, sign: 1 | -1, same: boolean): string | undefined => {
   if (b === "1") return a;
-  if (sign < 0 && a === b) return same ? "1" : likeOf(a);
-  if (sign > 0 && a === "1") return b;
+  if (sign === -1 && a === b) return same ? "1" : likeOf(a);
+  if (sign === 1 && a === "1") return b;
   const [f, g] = [fractionOf(a), fractionOf(b)];
   if (g) return a.split("/").includes(g) ? a : undefined;
-  if (f) return sign > 0 && b.split("/").includes(f) ? b : undefined;
+  if (f) return sign === 1 && b.split("/").includes(f) ? b : undefined;
   // Two currencies leave two tags, and no dimension has two.
   const powers = powersOf(a, b, sign);
   // Depth by time over an area makes a flow; a flow is not read backwards into a depth.
-  if (powers === flowOfDepth) return sign > 0 ? "volume/time" : undefined;
+  if (powers === flowOfDepth) return sign === 1 ? "volume/time" : undefined;
   return currencyAside(powers, dimensionOf);
 };
 
@@ -91,13 +94,13 @@ const resultUnit = (dimension: string, a: UnitParts, b: UnitParts): string => {
  * whether both are of the same stuff, so that like by like is a pure number and not a share.
  */
 export const planFor = (a: UnitParts, b: UnitParts, sign: 1 | -1, same: boolean): Plan | undefined => {
-  const key = sign > 0 ? b.unit : same ? `//${b.unit}` : `/${b.unit}`;
+  const key = sign === 1 ? b.unit : same ? `//${b.unit}` : `/${b.unit}`;
   const seen = a.plans.get(key);
   if (seen) return seen as Plan;
   const dimension = resultDimension(a.dimension, b.dimension, sign, same);
   if (!dimension) return undefined;
   const unit = resultUnit(dimension, a, b);
-  const size = (sign < 0 ? quotient : product)(a.size, b.size);
+  const size = (sign === -1 ? quotient : product)(a.size, b.size);
   const plan = { unit, dimension, ...factorOf(size, (unitParts(unit) as UnitParts).size) };
   a.plans.set(key, plan);
   return plan;

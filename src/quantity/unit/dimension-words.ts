@@ -78,22 +78,26 @@ const composed = (top: string, rest: readonly string[]): string => {
           ? "price"
           : "cost";
   const below = rest.map((part) =>
-    part === "area" && !/^(?:1|time)$/.test(top)
+    part === "area" && top !== "time"
       ? "over an area"
       : `per ${part === "count" ? "piece" : (own(names, part) ?? part)}`,
   );
   return `${noun} ${below.join(" and ")}`;
 };
 
+/** The currency of a dimension. */
+const tag = /^money:([A-Z]{3})/;
+
 /** What a dimension is called, and how one is written; its own name where it is none. */
 const told = (dimension: string): readonly [noun: string, ...examples: string[]] => {
-  const [tag = "money", currency = "USD"] = /^money:([A-Z]{3})/.exec(dimension) ?? [];
+  const currency = tag.exec(dimension)?.[1] ?? "USD";
   const row = dimension.replace(tag, "money");
-  const [top = "", ...rest] = row.split("/");
-  const parts = [top, ...rest].map((part) => own(unitsOfParts, part)?.split("|"));
-  const made = (side: 0 | 1): string => `2 ${parts.map((units) => units?.[side]).join("/")}`;
+  const [top, ...rest] = row.split("/") as [string, ...string[]];
+  const parts = [top, ...rest].map((part) => own(unitsOfParts, part)?.split("|") ?? []);
+  const made = (side: 0 | 1): string => `2 ${parts.map((units) => units[side]).join("/")}`;
   const known =
-    own(amounts, row)?.split("|") ?? (parts.includes(undefined) ? [] : [...new Set([made(0), made(1)])]);
+    own(amounts, row)?.split("|") ??
+    (parts.some(({ length }) => length === 0) ? [] : [...new Set([made(0), made(1)])]);
   if (known.length === 0) return [`a quantity of ${dimension}`];
   const noun = own(names, row) ?? (rest.length === 0 ? row : composed(top, rest));
   return [`${/^[aeiou]/.test(noun) ? "an" : "a"} ${noun}`, ...known.map((one) => one.replace("¤", currency))];
@@ -115,12 +119,11 @@ export const amountInWords = (...dimensions: readonly string[]): string => {
   return examples.length === 0 ? nouns : `${nouns}, such as ${either(examples)}`;
 };
 
-/** The units of the examples, by their exact names. */
+/** The units of the examples, by their exact names: what stands behind the number. A bare number has none. */
 const exampleUnits = (dimension: string): readonly string[] =>
   told(dimension)
     .slice(1)
-    .map((example) => example.replace(/^[\d.]+ ?/, "").replace(/^(?=[A-Z]{3}(?:$|\/))/, "money:"))
-    .filter((unit) => unit !== "");
+    .map((example) => example.replace(/[\d.]+ ?/, "").replace(/^(?=[A-Z]{3}(?:$|\/))/, "money:"));
 
 /** A unit of the dimension, for a message. */
 export const exampleUnit = (dimension: string): string => exampleUnits(dimension)[0] as string;

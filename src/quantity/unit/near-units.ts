@@ -14,15 +14,17 @@ const siblings: Readonly<Record<string, readonly string[]>> = {
   "lb/in2": ["psi"],
 };
 
+const alike = (unit: string): readonly string[] => siblings[unit] ?? [];
+
 /** A unit of the dimension that a reader may have meant by one of another dimension. */
 export const siblingUnit = (unit: string, dimension: string): string | undefined => {
   const fits = (text: string): boolean => unitDimension(text) === dimension;
   const parts = splitUnit(unit);
-  const candidates = [...(siblings[unit] ?? [])];
+  const candidates = [...alike(unit)];
   if (parts !== undefined) {
-    for (const top of siblings[parts.top] ?? []) candidates.push(`${top}/${parts.bottom}`);
+    for (const top of alike(parts.top)) candidates.push(`${top}/${parts.bottom}`);
     if (parts.bottom === "m" && !metric.test(parts.top)) candidates.push(`${parts.top}/1000 ft2`);
-    for (const bottom of siblings[parts.bottom] ?? []) candidates.push(`${parts.top}/${bottom}`);
+    for (const bottom of alike(parts.bottom)) candidates.push(`${parts.top}/${bottom}`);
   }
   return candidates.find(fits);
 };

@@ -31,7 +31,7 @@ const currency = /^money:[A-Z]{3}/;
 export const isDimension = (text: unknown): text is Dimension => {
   // A form asks for the same one again and again.
   if (text === latest) return true;
-  const known = typeof text === "string" && text.length <= 64 && named(text);
+  const known = typeof text === "string" && named(text);
   if (known) latest = text;
   return known;
 };

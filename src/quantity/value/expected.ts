@@ -42,7 +42,7 @@ export const quantityDue = (path: string, input: unknown, wanted: unknown): neve
   const names: readonly unknown[] = [wanted].flat();
   if (names.length === 0 || names.some((name) => typeof name !== "string"))
     return fail("type", path, input, `a quantity, as quantity(3, "lb") makes${textIsRead(input)}`);
-  const number = typeof input === "number" && Number.isFinite(input) ? input : "number";
+  const number = Number.isFinite(input) ? input : "number";
   const call = wanted === "1" ? 'quantity(40, "%") or quantity(0.4, "1")' : `quantity(${number}, unit)`;
   const how = textIsRead(input) || `, made by ${call}`;
   return dimensionDue(
@@ -68,7 +68,7 @@ export const alone = <R extends object>(record: R, known: object, path: string):
   for (const name in record) {
     // An app's tools may turn the class of a quantity into functions, which are enumerated with its fields.
     if (!(name in known) && hasOwn(record, name))
-      fail("type", path === "" ? name : `${path}.${name}`, name, `${Object.keys(known).join(", ")} alone`);
+      fail("type", `${path}.${name}`, name, `${Object.keys(known).join(", ")} alone`);
   }
   return record;
 };

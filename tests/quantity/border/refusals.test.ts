@@ -136,6 +136,10 @@ describe("the parts of a record", () => {
       'unit/mismatch | quantity.unit | a unit for a volume, such as gal or L | "oz" => fl oz',
     ]);
     expect(unit("lbs")).toEqual([`unit/unknown | quantity.unit | ${pounds} | "lbs" => lb`]);
+    expect(unit("lb of gravel")).toEqual([`unit/unknown | quantity.unit | ${pounds} | "lb of gravel"`]);
+    const fourteen = "; multiply the value by 14 and give lb, or read the text as a whole with parseQuantity";
+    expect(unit("stone".padEnd(200))[0]).toContain(`${pounds}${fourteen} | `);
+    expect(unit("stone".padEnd(201))[0]).toContain(`${pounds} | `);
     expect(unit("xyz")).toEqual([`unit/unknown | quantity.unit | ${pounds} | "xyz"`]);
     expect(unit("x".repeat(300))).toEqual([`unit/unknown | quantity.unit | ${pounds} | "${"x".repeat(60)}"`]);
     expect(unit("ton")).toEqual([
@@ -159,6 +163,29 @@ describe("the parts of a record", () => {
     expect(unit("lb/acre/yr", { dimension: "mass/area" })).toEqual([
       'unit/unknown | quantity.unit | a unit for a weight over an area, such as lb/1000 ft2 or kg/ha; months and years have no fixed length: give the amount alone, and the time as the period of a limit, per: "calendar year" | "lb/acre/yr"',
     ]);
+  });
+
+  test("a unit that is often written for another, where the other is due", () => {
+    for (const [written, dimension, near] of [
+      ["in", "area", "in2"],
+      ["in", "volume", "in3"],
+      ["ft", "area", "ft2"],
+      ["ft", "volume", "ft3"],
+      ["yd", "volume", "yd3"],
+      ["yd", "area", "yd2"],
+      ["gal/m", "volume/area", "gal/1000 ft2"],
+      ["L/m", "volume/area", "L/m2"],
+      ["lb/ft", "mass/area", "lb/ft2"],
+      ["oz/gal", "volume/volume", "fl oz/gal"],
+      ["%", "length/length", "% grade"],
+    ] as const)
+      expect(readQuantity({ value: 3, unit: written }, { dimension }).problems[0]).toMatchObject({
+        code: "unit/mismatch",
+        suggestion: near,
+      });
+    expect(
+      readQuantity({ value: 3, unit: "L/m" }, { dimension: "mass/area" }).problems[0],
+    ).not.toHaveProperty("suggestion");
   });
 
   test("a substance", () => {

@@ -25,6 +25,9 @@ describe("names that are near", () => {
     "rule",
     "widths",
     "analysis",
+    "aim",
+    "perVolume",
+    "acidity",
   ];
   test.each([
     ["rtae", "rate"],
@@ -56,6 +59,11 @@ describe("names that are near", () => {
     ["offsets", "widths"],
     ["calcium", "Ca"],
     ["magnesium", "Mg"],
+    ["margin", "aim"],
+    ["markup", "aim"],
+    ["nutrients", "perVolume"],
+    ["bufferPH", "acidity"],
+    ["length", "course"],
     ["price", undefined],
     ["toString", undefined],
     ["x".repeat(65), undefined],
@@ -66,6 +74,8 @@ describe("names that are near", () => {
   test("of two other names the one that is known", () => {
     expect(nearName("volume", ["amount"])).toBe("amount");
     expect(nearName("most", ["amount"])).toBe("amount");
+    expect(nearName("length", ["distance"])).toBe("distance");
+    expect(nearName("distance", ["length"])).toBe("length");
     expect(nearName("bag", ["rate"])).toBeUndefined();
   });
 });

@@ -41,6 +41,28 @@ describe("plainCopy", () => {
     expect(Object.getPrototypeOf(own)).toBe(null);
   });
 
+  it("goes sixty-four records or lists deep, and a million items far", () => {
+    const nested = (depth: number, inside: unknown, wrap: (inner: unknown) => unknown): unknown =>
+      depth === 0 ? inside : nested(depth - 1, wrap(inside), wrap);
+    const innermost = (outer: unknown): unknown => {
+      let at = outer;
+      while (Array.isArray(at) || "a" in (at as object))
+        at = Array.isArray(at) ? (at[0] as unknown) : (at as { readonly a: unknown }).a;
+      return at;
+    };
+    for (const wrap of [(a: unknown) => ({ a }), (a: unknown) => [a]]) {
+      const end = { end: 1 };
+      expect(innermost(plainCopy(nested(64, end, wrap)))).not.toBe(end);
+      expect(innermost(plainCopy(nested(64, end, wrap)))).toEqual(end);
+      expect(innermost(plainCopy(nested(65, end, wrap)))).toBe(end);
+    }
+    const long: unknown[] = [];
+    long.length = 1_000_000;
+    expect(plainCopy(long)).not.toBe(long);
+    long.length += 1;
+    expect(plainCopy(long)).toBe(long);
+  });
+
   it("leaves what it cannot read, and what would name a prototype, to the reader behind it", () => {
     const thrower = {
       get rate(): number {

@@ -68,6 +68,17 @@ describe("the text of a problem", () => {
     ]);
   });
 
+  test("where nothing was given the code is missing, but for what is wrong even then", () => {
+    const code = (given: string, got: unknown = undefined): string =>
+      errorOf(() => fail(given as "type", "rate", got, "more")).code;
+    for (const given of ["missing", "conflict", "duplicate", "infeasible"]) expect(code(given)).toBe(given);
+    for (const given of ["type", "range", "date", "unit/mismatch", "", "rate", "missing|conflict"])
+      expect([given, code(given)]).toEqual([given, "missing"]);
+    expect(code(3 as never)).toBe("missing");
+    expect(code("", 3)).toBe("type");
+    expect(code(3 as never, 3)).toBe("type");
+  });
+
   test.each<readonly [value: unknown, text: string]>([
     ["lb", '"lb"'],
     ["x".repeat(70), `"${"x".repeat(60)}"`],

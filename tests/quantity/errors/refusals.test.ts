@@ -269,6 +269,9 @@ describe("readers at the door", () => {
       'not-finite | job.area | a finite number | "x"',
       "missing | job.speed | a finite number | undefined",
     ]);
+    const none = checks();
+    readFields({}, { rate: expectNumber }, [], "job", "a job", none);
+    expect(none.count()).toBe(0);
     const more = checks();
     readFields(3, { rate: expectNumber }, [], "job", "a job", more);
     readFields({ extra: 1 }, { rate: expectNumber }, [], 3 as never, "a job", more);

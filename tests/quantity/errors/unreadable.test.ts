@@ -50,6 +50,8 @@ describe("what is not plain data", () => {
         params: { max: 1_000_000 },
       },
     ]);
+    long.length = 1_000_000;
+    expect(line(long)).toEqual([]);
     expect(line(Float64Array.of(1))).toEqual([]);
     expect(line(null)).toEqual([]);
     expect(line("text")).toEqual([]);

@@ -29,8 +29,10 @@ describe("numbers", () => {
       [0.1, "°F"],
       [0.1, "K"],
       [1 / 3, "lb/acre"],
-    ] as const)
+    ] as const) {
       expect(js(value, unit).in(unit)).toBe(value);
+      expect(numberIn(js(value, unit), unit)).toBe(value);
+    }
   });
 
   test("what is divided and what is multiplied, worked by hand", () => {
@@ -148,7 +150,7 @@ describe("what is expected", () => {
     expect(told(() => expectQuantity(quantity(3, "lb"), { dimension: "" }, "dose"))).toEqual([
       'type | expected.dimension | the name of a dimension | ""',
     ]);
-    for (const dimensions of [[], [3], [{}]]) {
+    for (const dimensions of [[], [3], [{}], ["mass", 3]]) {
       const call = () => expectAmount(undefined, { dimensions } as never, "dose");
       expect(told(call)).toEqual(['missing | dose | a quantity, as quantity(3, "lb") makes | undefined']);
     }
@@ -170,6 +172,18 @@ describe("what is expected", () => {
 });
 
 describe("makers", () => {
+  test("a substance is known by its name of 0.1 too, in what another program stored", () => {
+    expect(quantityOf(1, "lb", "N:soluble").of).toBe("N:quick");
+    const stored = { value: 3, unit: "lb", of: "N:soluble" };
+    expect(expectQuantity(stored, { dimension: "mass", of: "N:quick" }, "bag").of).toBe("N:quick");
+  });
+
+  test("what is no number is told what to write in its place", () => {
+    expect(told(() => expectQuantity(true, { dimension: "mass" }, "bag"))).toEqual([
+      "type | bag | a weight, such as 50 lb or 20 kg, made by quantity(number, unit) | true",
+    ]);
+  });
+
   test("a substance that is no text", () => {
     const substance =
       "a substance, such as N or product, or other:sand for one of your own (suggestSubstance names the nearest)";
@@ -179,6 +193,7 @@ describe("makers", () => {
     expect(told(() => js(1, "lb", ["none"]))).toEqual([
       `substance/unknown | of | ${substance} | a list of 1`,
     ]);
+    expect(told(() => js(1, "lb", ""))).toEqual([`substance/unknown | of | ${substance} | ""`]);
   });
 
   test("a currency is a text", () => {
