@@ -39,7 +39,7 @@ export const readValue = (value: unknown, decimal: DecimalSign): number | PartPr
   }
   if (plainDigits.test(value) || (decimal === "." && plainDecimals.test(value))) return Number(value);
   const text = cleanText(value);
-  const number = scanNumber(text, 0, decimal);
+  const number = scanNumber(text, decimal);
   if (number?.problem !== undefined) return { ...number.problem, path: "value" };
   if (number === undefined || number.end !== text.length) {
     return problem("not-finite", "value", shown(value), "a number alone, such as 12.5 or 1 1/2");

@@ -1,5 +1,5 @@
 import { shown } from "../errors/errors.js";
-import { unitsIn } from "../text/choices.js";
+import { unitsIn } from "../text/aliases.js";
 import { cleanText, textLimit } from "../text/clean-text.js";
 import { suggestSubstance, suggestUnit } from "../text/suggest.js";
 import { formsOf } from "../text/two-forms.js";

@@ -1,5 +1,5 @@
 import { hasOwn } from "../errors/has-own.js";
-import { isBaseUnit } from "../unit/unit-facts.js";
+import { isBaseUnit, unitDimension } from "../unit/unit-facts.js";
 import { stemOf, unitNames } from "./unit-names-written.js";
 
 /** What a written name of a unit can mean. */
@@ -23,7 +23,7 @@ const one = (unit: string, size?: number): NameReading => ({
 
 /** `t>tonne|US ton`: may be read as `t`, and a refusal names `tonne` and `US ton`. The choices are the readings where none stand. */
 const several = (text: string): NameReading => {
-  const [reads = "", choices = reads] = text.split(">");
+  const [reads, choices = reads] = text.split(">") as [string, string?];
   const list = (names: string): readonly string[] => (names === "" ? [] : names.split("|"));
   return { reads: list(reads), choices: list(choices) };
 };
@@ -101,8 +101,8 @@ const baseUnit = (unit: string): string | undefined => (isBaseUnit(unit) ? unit 
 
 /** `sq ft`, `square feet`, `ft squared`, `cu yd`, `1,000 sq ft`. */
 const powered = (key: string): string | undefined => {
-  const [, lot, inner] = /^(1,?000|1 000|thousand|100) ?(\D.*)$/.exec(key) ?? [];
-  if (inner !== undefined) return baseUnit(`${lot === "100" ? lot : 1000} ${plainName(inner)}`);
+  const lot = /^(?:1,?000|1 000|thousand|(100)) ?(\D.*)$/.exec(key);
+  if (lot !== null) return baseUnit(`${lot[1] ?? 1000} ${plainName(lot[2] as string)}`);
   const square = /^(?:square|sq) ?(.+)$/.exec(key)?.[1] ?? /^(.+?) ?(?:2|squared|square|sq)$/.exec(key)?.[1];
   const length =
     square ?? /^(?:cubic|cu) ?(.+)$/.exec(key)?.[1] ?? /^(.+?) ?(?:3|cubed|cubic|cu)$/.exec(key)?.[1];
@@ -114,7 +114,7 @@ const powered = (key: string): string | undefined => {
 const customary = (key: string): string | undefined => {
   const name = /^(?:us|u s) (.+)$/.exec(key)?.[1] ?? /^(.+) us$/.exec(key)?.[1];
   const unit = name === undefined ? undefined : (unitNames().get(name) ?? ounces(name));
-  return /^(?:gal|qt|pt|cup|fl oz|tbsp|tsp|bu|acre)$/.test(unit ?? "") ? unit : undefined;
+  return /^(?:gal|qt|pt|cup|fl oz|tbsp|tsp|bu|acre)$/.test(`${unit}`) ? unit : undefined;
 };
 
 /** Ounces of which the text says that they are of weight or of volume. */
@@ -129,13 +129,11 @@ const ounces = (key: string): string | undefined =>
 
 /** `% by weight`, `vol %`, `ppm m/m`: what is divided by what. */
 const share = (key: string): string | undefined => {
-  const [, sign, weight, volume] =
-    /^(%|percent|pct|per cent|ppm|parts? per million) ?(?:by )?(?:(w\/w|m\/m|wt|weight|mass)|(v\/v|vol|volume)|[wm]\/v|weight by volume)$/.exec(
+  const said =
+    /^(?:(ppm|parts? per million)|%|percent|pct|per cent) ?(?:by )?(?:(w\/w|m\/m|wt|weight|mass)|(v\/v|vol|volume)|[wm]\/v|weight by volume)$/.exec(
       key,
-    ) ?? [];
-  if (sign !== undefined) {
-    return baseUnit(`${/^p(?:pm|art)/.test(sign) ? "ppm" : "%"} ${weight ? "w/w" : volume ? "v/v" : "w/v"}`);
-  }
+    );
+  if (said !== null) return baseUnit(`${said[1] ? "ppm" : "%"} ${said[2] ? "w/w" : said[3] ? "v/v" : "w/v"}`);
   const before = /^(?:(w)(?:t|eight)|vol(?:ume)?) ?(?:%|percent)$/.exec(key);
   return before === null ? undefined : before[1] ? "% w/w" : "% v/v";
 };
@@ -143,7 +141,6 @@ const share = (key: string): string | undefined => {
 /** A unit that has a slash of its own, written out: `milliequivalents per 100 grams`. */
 const slashed = (key: string): string | undefined => {
   const parts = key.split(/ ?\/ ?| per /);
-  if (parts.length < 2) return undefined;
   const name = (part: string): string => stemOf(part) ?? plainName(part)?.toLowerCase() ?? part;
   return unitNames().get(parts.map(name).join("/"));
 };
@@ -158,7 +155,7 @@ const plainName = (key: string): string | undefined =>
 const imperial = (name: string): NameReading | undefined => {
   if (/^(?:cwts?|hundredweights?)$/.test(name)) return one("lb", 112);
   if (/^tons?$/.test(name)) return one("lb", 2240);
-  const unit = / us$|^us /.test(name) ? undefined : plainName(name);
+  const unit = /\bus\b/.test(name) ? undefined : plainName(name);
   switch (unit) {
     case "gal":
     case "fl oz":
@@ -187,11 +184,9 @@ const imperial = (name: string): NameReading | undefined => {
  * a hundredweight of 100 lb ("short"), a long one of 112 lb, a long ton of 2240 lb. `tests/published` computes them.
  */
 const multiple = (key: string): NameReading | undefined => {
-  const name = /^(?:imp|imperial|uk|(long)) (.+)$/.exec(key);
-  if (name !== null)
-    return name[1] && !/^(?:cwt|hundredweight|ton)s?$/.test(name[2] ?? "")
-      ? undefined
-      : imperial(name[2] ?? "");
+  const long = /^long ((?:cwt|hundredweight|ton)s?)$/.exec(key);
+  const name = (long ?? /^(?:imp|imperial|u ?k) (.+)$/.exec(key))?.[1];
+  if (name !== undefined) return imperial(name);
   if (/^stones?$/.test(key)) return one("lb", 14);
   return /^(?:short|us) (?:cwts?|hundredweights?)$/.test(key) ? one("lb", 100) : undefined;
 };
@@ -199,7 +194,7 @@ const multiple = (key: string): NameReading | undefined => {
 /** What a written name of one unit means, in cleaned text; `undefined` where it is none. */
 export const readUnitName = (text: string): NameReading | undefined => {
   const name = text.trim();
-  if (name === "" || name.length > 60) return undefined;
+  if (name.length > 60) return undefined;
   const letter = special(name) ?? special(name.replace(/\.$/, ""));
   if (letter !== undefined) return letter;
   if (/^M ?(?:sq\.? ?ft\.?|ft\^?2|square f(?:oo|ee)t)$/.test(name)) return one("1000 ft2");
@@ -211,3 +206,13 @@ export const readUnitName = (text: string): NameReading | undefined => {
   const unit = key === "%" ? key : (plainName(key) ?? slashed(key));
   return unit === undefined ? multiple(key) : one(unit);
 };
+
+/** The units that the choices of a typed text stand for: `t` for `tonne`, `oz` for `oz av`. */
+export const unitsIn = (choices: readonly string[]): readonly string[] =>
+  choices.flatMap((choice) => {
+    const parts = choice.split("/").map((part) => readUnitName(part));
+    // 2 long cwt are not 2 lb
+    if (parts.some((part) => part?.size !== undefined)) return [];
+    const unit = parts.map((part, i) => part?.sure ?? choice.split("/")[i]).join("/");
+    return unitDimension(unit) === undefined ? [] : [unit];
+  });

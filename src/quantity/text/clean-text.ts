@@ -42,7 +42,7 @@ const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 const subscripts = "₀₁₂₃₄₅₆₇₈₉";
 /** Printable ASCII with single spaces inside: nothing to write in another way. */
 const alreadyClean = /^[!-~]+(?: [!-~]+)*$/;
-const isDigit = (character: string): boolean => character >= "0" && character <= "9";
+const isDigit = (character: string | undefined): boolean => /\d/.test(`${character}`);
 
 /**
  * Writes the signs that people and word processors use in one way: fractions as `1/2`, dashes as `-`,
@@ -67,14 +67,13 @@ export const cleanText = (text: string): string => {
     const plain = simple[character];
     if (index >= 0 && !isDigit(last)) out += index;
     // between digits a dot may be a decimal sign, and a soft hyphen was a hyphen before it was copied
-    else if (/[·⋅∙]/.test(character))
-      out += isDigit(last) && isDigit(characters[i + 1] ?? "") ? character : " ";
-    else if (character === "\u00ad") out += isDigit(last) && /[\d.]/.test(characters[i + 1] ?? "") ? "-" : "";
+    else if (/[·⋅∙]/.test(character)) out += isDigit(last) && isDigit(characters[i + 1]) ? character : " ";
+    else if (character === "\u00ad") out += isDigit(last) && /[\d.]/.test(`${characters[i + 1]}`) ? "-" : "";
     else if (plain !== undefined && hasOwn(simple, character)) {
-      out += plain.length === 3 && plain[1] === "/" && isDigit(last) ? ` ${plain}` : plain;
+      out += plain[1] === "/" && isDigit(last) ? ` ${plain}` : plain;
     } else if (/[\u200b-\u200d\u2060\ufeff]/.test(character)) out += "";
     else if (/[\u2010-\u2015]/.test(character)) out += "-";
-    else if (/\s/.test(character)) out += last === " " ? "" : " ";
+    else if (/\s/.test(character)) out += " ";
     else out += character;
   }
   return out.replace(/ {2,}/g, " ").trim();

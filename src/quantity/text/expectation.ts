@@ -30,7 +30,7 @@ export const checkExpectation = (input: unknown, at: string, known: readonly str
   }
   const { dimension, of, path } = wanted;
   if (dimension !== undefined || known.includes("path")) expectDimension(dimension, `${at}.dimension`);
-  if (of !== undefined && of !== "none" && !isSubstance(of)) {
+  if (of !== undefined && !isSubstance(of)) {
     fail("substance/unknown", `${at}.of`, of, "a substance, such as N or product");
   }
   if (path !== undefined && typeof path !== "string") fail("type", `${at}.path`, path, "the name of a field");

@@ -1,10 +1,11 @@
 import { fail } from "../errors/errors.js";
 import { expectFields } from "../errors/expect-fields.js";
-import { splitUnit, unitDimension } from "../unit/unit-facts.js";
+import { splitUnit } from "../unit/unit-facts.js";
 import { unitName, unitSymbol } from "../unit/unit-names.js";
 import type { CheckedUnitOf, Unit, UnitHint } from "../unit/unit-text.js";
 import { converted } from "../value/converted.js";
 import { operand, type Quantity } from "../value/quantity.js";
+import { isOfStuff } from "./of-stuff.js";
 
 /** How a quantity is written. */
 export interface FormatOptions {
@@ -37,7 +38,8 @@ const digitsFor = (value: number, options: FormatOptions): Intl.NumberFormatOpti
   if (options.maximumFractionDigits !== undefined) {
     return { minimumFractionDigits: 0, maximumFractionDigits: options.maximumFractionDigits };
   }
-  return Math.abs(value) < 1 ? { maximumSignificantDigits: 4 } : { maximumFractionDigits: 3 };
+  // the three decimals of Intl itself
+  return Math.abs(value) < 1 ? { maximumSignificantDigits: 4 } : {};
 };
 
 /** A price per unit keeps three digits that say something: $0.0034/ft² is not $0.00. */
@@ -46,7 +48,7 @@ const priceDigits = (value: number, currency: string, locale: string): Intl.Numb
     style: "currency",
     currency,
   }).resolvedOptions();
-  const needed = value === 0 ? 0 : 2 - Math.floor(Math.log10(Math.abs(value)));
+  const needed = 2 - Math.floor(Math.log10(Math.abs(value)));
   return { minimumFractionDigits: usual, maximumFractionDigits: Math.min(Math.max(usual, needed), 20) };
 };
 
@@ -54,50 +56,41 @@ const priceDigits = (value: number, currency: string, locale: string): Intl.Numb
 const most = 100;
 const kept = /* @__PURE__ */ new Map<string, Intl.NumberFormat>();
 
-const isCount = (digits: unknown): boolean => digits === undefined || typeof digits === "number";
-
 /** The same for the same options, whoever asks: a language and digits say all of it. */
 const intlFor = (locale: string, options: Intl.NumberFormatOptions): Intl.NumberFormat => {
   const { currency, minimumFractionDigits: least, maximumFractionDigits, maximumSignificantDigits } = options;
-  const key =
-    typeof locale === "string" && isCount(maximumFractionDigits) && isCount(maximumSignificantDigits)
-      ? `${locale} ${currency} ${least} ${maximumFractionDigits} ${maximumSignificantDigits}`
-      : undefined;
-  const known = key === undefined ? undefined : kept.get(key);
-  if (known !== undefined) return known;
   try {
+    const key = `${locale} ${currency} ${least} ${maximumFractionDigits} ${maximumSignificantDigits}`;
+    const known = kept.get(key);
+    if (known !== undefined) return known;
     const made = new Intl.NumberFormat(locale, options);
     if (kept.size >= most) kept.clear();
-    if (key !== undefined) kept.set(key, made);
+    kept.set(key, made);
     return made;
   } catch (error) {
     return fail("range", "options", String(error), "a language tag and a number of digits that Intl knows");
   }
 };
 
-/** `1234567` as `1,234,567`. */
+/** Up to six digits: `123456` as `123,456`. */
 const grouped = (digits: string): string =>
-  digits.length > 6
-    ? `${grouped(digits.slice(0, -3))},${digits.slice(-3)}`
-    : digits.length > 3
-      ? `${digits.slice(0, -3)},${digits.slice(-3)}`
-      : digits;
+  digits.length > 3 ? `${digits.slice(0, -3)},${digits.slice(-3)}` : digits;
 
 /**
  * The digits of an everyday number as `Intl` writes them for `en-US`, without its cost: three decimals, or four digits
  * below 1. `undefined` where that takes more care: very large or small, or next to a half of the last place, which
  * `Intl` rounds by the decimal digits of the number and not by the number itself.
  */
-const everydayText = (value: number): string | undefined => {
+export const everydayText = (value: number): string | undefined => {
   const size = Math.abs(value);
-  if (!(size >= 0.001 && size < 1e6)) return undefined;
+  if (!(size >= 0.001 && size < 999_999)) return undefined;
   const scale = size >= 1 ? 1e3 : size >= 0.1 ? 1e4 : size >= 0.01 ? 1e5 : 1e6;
   const scaled = size * scale;
   const whole = Math.round(scaled);
   if (Math.abs(Math.abs(scaled - whole) - 0.5) < 1e-5) return undefined;
   const text = String(whole / scale);
   const point = text.indexOf(".");
-  const [top, rest] = point < 0 ? [text, ""] : [text.slice(0, point), text.slice(point)];
+  const [top, rest] = point === -1 ? [text, ""] : [text.slice(0, point), text.slice(point)];
   return `${value < 0 ? "-" : ""}${grouped(top)}${rest}`;
 };
 
@@ -111,27 +104,24 @@ const numberText = (value: number, locale: string, options: Intl.NumberFormatOpt
 const written = (unit: string, style: Style, one: boolean, locale: string): string => {
   if (style === "unit") return unit;
   const text = style === "name" ? unitName(unit, one ? 1 : 2) : unitSymbol(unit);
-  return locale === "en-US" ? text : text.replace("1,000", numberText(1000, locale, {}));
+  return text.replace("1,000", () => numberText(1000, locale, {}));
 };
-
-const neutralOrId = (of: string): boolean => of === "none" || of.includes(":");
 
 /** Unit and substance together: `lb N/1,000 ft²`, `pounds of N per acre`, `lb/acre of product:feed-a`. */
 const withSubstance = (unit: string, of: string, style: Style, one: boolean, locale: string): string => {
   const say = (part: string, single: boolean): string => written(part, style, single, locale);
-  const [stuff = "none", below] = of.split("/");
+  const [stuff, below] = of.split("/") as [string, string?];
   const sides = splitUnit(unit);
   const link = style === "name" ? " of " : " ";
   if (of === "none") return say(unit, one);
   // "pounds per gallon of X" could be said of the gallon
   const inside = style === "name" && sides !== undefined && sides.top !== "1" && !/ per /i.test(of);
-  if (neutralOrId(stuff) && below === undefined && !inside) return `${say(unit, one)} of ${of}`;
+  if (stuff.includes(":") && !inside) return `${say(unit, one)} of ${of}`;
   if (sides === undefined) return `${say(unit, one)}${below === undefined ? link : " of "}${of}`;
   const per = style === "name" ? " per " : "/";
   const bottom = say(sides.bottom, true);
   if (below === undefined) return `${say(sides.top, one)}${link}${of}${per}${bottom}`;
-  const carried = /^(?:mass|volume|count)$/.test(unitDimension(sides.bottom) ?? "");
-  if (!carried || of.includes(":") || stuff === "none") return `${say(unit, one)} of ${of}`;
+  if (!isOfStuff(sides.bottom) || of.includes(":") || stuff === "none") return `${say(unit, one)} of ${of}`;
   return `${say(sides.top, one)}${link}${stuff}${per}${bottom}${link}${below}`;
 };
 
@@ -161,7 +151,8 @@ const moneyText = (
   style: Style,
   locale: string,
 ): string => {
-  const [, currency = "", rest = ""] = /^money:([A-Z]{3})(.*)$/.exec(q.unit) ?? [];
+  // money:USD/lb
+  const [currency, rest] = [q.unit.slice(6, 9), q.unit.slice(9)];
   const digits =
     options.significantDigits === undefined && options.maximumFractionDigits === undefined
       ? rest === ""
@@ -174,8 +165,7 @@ const moneyText = (
     rest === "" ? "" : `${style === "name" ? " per " : "/"}${written(rest.slice(1), style, true, locale)}`;
   if (q.of === "none") return `${amount}${tail}`;
   // "$40/acre of N" would be a cost, "$0.60/lb of N" is a price
-  const price = /^(?:mass|volume|count)$/.test(unitDimension(rest.slice(1)) ?? "");
-  return price && stuff === "none" && below !== undefined && !below.includes(":")
+  return isOfStuff(rest.slice(1)) && stuff === "none" && below !== undefined && !below.includes(":")
     ? `${amount}${tail}${style === "name" ? " of " : " "}${below}`
     : `${amount}${tail} of ${q.of}`;
 };
@@ -231,6 +221,6 @@ export const format = <D extends string, S extends string, U extends UnitHint<D>
   const rest = words(unit, of, style, amount === "1", locale);
   // "3/d", but "3 per day"
   const gap = rest.startsWith("per ") ? " " : "";
-  if (style !== "unit" && (unit === "1" || unit.startsWith("1/"))) return `${amount}${gap}${rest}`.trim();
+  if (style !== "unit" && (unit === "1" || unit.startsWith("1/"))) return `${amount}${gap}${rest}`;
   return `${amount}${count} ${rest}`;
 };

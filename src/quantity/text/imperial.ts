@@ -1,5 +1,5 @@
 const measures =
-  /((?:product|ai|ae|other|degree-days):[^/]*?(?= per |\/|$))|(^|[^a-z.])((?:u\.? ?s\.?|u\.? ?k\.?|imp\.?|imperial|long|short) )?(gal(?:lon)?s?|qts?|quarts?|pts?|pints?|(?:fl\.?|fluid|liquid) ?(?:ozs?|ounces?)|(?:ozs?|ounces?)\.? (?:fl|fluid)|cups?|tbsps?|tbls?|tbs|tblsps?|tablespoons?|tsps?|teaspoons?|bu|bushels?|cwts?|hundredweights?)(?![a-z])(?!\.? ?\(?(?:u\.? ?s\b|imp))/gi;
+  /((?:product|ai|ae|other|degree-days):[^/]*?(?= per |\/|$))|(^|[^a-z.])((?:u\.? ?s\.?|u\.? ?k\.?|imp\.?|imperial|long|short) )?(gal(?:lon)?s?|qts?|quarts?|pts?|pints?|(?:fl\.?|fluid|liquid) ?(?:ozs?|ounces?)|(?:ozs?|ounces?)\.? (?:fl|fluid)|cups?|tbsps?|tbls?|tbs|tblsps?|tablespoons?|tsps?|teaspoons?|bu|bushels?|cwts?|hundredweights?)(?![a-z])(?!\.? \(?(?:u\.? ?s\b|imp))/gi;
 const quotients: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
   ["gpa", "imp gal/acre"],
   ["gpm", "imp gal/min"],
@@ -14,6 +14,8 @@ const quotients: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
  */
 export const imperialText = (rest: string): string =>
   quotients.get(rest.toLowerCase()) ??
-  rest.replace(measures, (all, id?: string, before = "", said?: string, name = "") =>
-    id !== undefined || said !== undefined ? all : `${before}imp ${name}`,
+  rest.replace(
+    measures,
+    (all: string, id: string | undefined, before: string, said: string | undefined, name: string) =>
+      id !== undefined || said !== undefined ? all : `${before}imp ${name}`,
   );

@@ -24,48 +24,30 @@ const bad = (
   problem: { code: "text", got: shown(got), expected, ...more },
 });
 
-/** Takes `12,400.5` apart: digits, groups of three, decimals. */
-const readRun = (run: string, end: number, decimal: DecimalSign): ScannedNumber => {
-  const group = decimal === "." ? "," : ".";
-  const [whole = "", part, ...more] = run.split(decimal);
-  const groups = whole.split(group);
-  const first = groups[0] as string;
+/** `12,400.5` as `12400.5`: digits, groups of three, decimals; `undefined` where they are not so. */
+const plainRun = (run: string, decimal: DecimalSign): string | undefined => {
+  const [whole, part = "", ...more] = run.split(decimal) as [string, ...string[]];
+  const groups = whole.split(decimal === "." ? "," : ".") as [string, ...string[]];
+  const [first, ...rest] = groups;
   const grouped =
-    groups.length > 1 &&
-    /^[1-9]\d{0,2}$/.test(first) &&
-    groups.slice(1).every((digits) => digits.length === 3);
-  if (more.length === 0 && (groups.length === 1 || grouped) && part?.includes(group) !== true) {
-    return { value: Number(`${groups.join("") || "0"}.${part || "0"}`), end };
-  }
-  const marks = run.replace(/\d/g, "");
-  if (marks === group && /^\d+[.,]\d+$/.test(run)) {
-    const other = `the option decimal: "${group}" takes the other sign`;
-    return bad(end, run, `a number with "${decimal}" before its decimals and groups of three; ${other}`, {
-      choices: [run.replace(group, decimal), run.replace(group, "")],
-    });
-  }
-  if (marks.length > 1 && new Set(marks).size === 1 && marks[0] === decimal) {
-    const groups = run.split(decimal);
-    const full = groups.slice(1).every((digits) => digits.length === 3) ? groups.join("") : undefined;
-    return bad(end, run, `a number with one "${decimal}"`, full === undefined ? {} : { suggestion: full });
-  }
-  // 12.400,5 is sound with the other sign
-  const turned = decimal === "." ? "," : ".";
-  const other = readsWith(run, turned) ? `; the option decimal: "${turned}" takes the other sign` : "";
-  return bad(end, run, `a number with "${decimal}" before its decimals and groups of three${other}`);
+    rest.length === 0 || (/^[1-9]\d{0,2}$/.test(first) && rest.every((digits) => digits.length === 3));
+  return grouped && more.length === 0 && !/\D/.test(part) ? `${groups.join("")}.${part}` : undefined;
 };
 
-/** Whether digits are a number where the other sign stands before the decimals. */
-const readsWith = (run: string, decimal: DecimalSign): boolean => {
+/** Why digits are no number where `decimal` stands before the decimals. */
+const badRun = (run: string, end: number, decimal: DecimalSign): ScannedNumber => {
   const group = decimal === "." ? "," : ".";
-  const [whole = "", part, ...more] = run.split(decimal);
-  const [first = "", ...groups] = whole.split(group);
-  return (
-    more.length === 0 &&
-    part?.includes(group) !== true &&
-    /^[1-9]\d{0,2}$/.test(first) &&
-    groups.every((digits) => digits.length === 3)
-  );
+  const turned = plainRun(run, group) !== undefined;
+  const marks = run.replace(/\d/g, "");
+  if (marks === decimal.repeat(marks.length)) {
+    const full = turned ? { suggestion: run.split(decimal).join("") } : {};
+    return bad(end, run, `a number with one "${decimal}"`, full);
+  }
+  const other = turned ? `; the option decimal: "${group}" takes the other sign` : "";
+  const expected = `a number with "${decimal}" before its decimals and groups of three${other}`;
+  return marks === group && /\d\D\d/.test(run)
+    ? bad(end, run, expected, { choices: [run.replace(group, decimal), run.replace(group, "")] })
+    : bad(end, run, expected);
 };
 
 /** `11/2` with the space that may have been left out: `1 1/2`. */
@@ -73,7 +55,7 @@ const mixedReadings = (run: string, below: number): readonly string[] => {
   const readings: string[] = [];
   for (let i = 1; i < run.length; i++) {
     const [whole, top] = [run.slice(0, i), run.slice(i)];
-    if (!whole.startsWith("0") && !top.startsWith("0") && Number(top) < below) {
+    if (!top.startsWith("0") && Number(top) < below) {
       readings.push(`${whole} ${top}/${below}`);
     }
   }
@@ -122,6 +104,9 @@ const mixedNumber = ({ text, at, run, end, rest, factor }: Begun): ScannedNumber
   return { value: (factor * (Number(run) * below + top)) / below, end: after };
 };
 
+/** In `3 100 m2` and `3 100 sq m` what is counted may be 100 m2. */
+const lotOf = /^ ?(?:m\^?2|sq(?:uare|\.)? ?m(?!i))/i;
+
 /** `12 400` and `12'400`. */
 const spacedNumber = (begun: Begun): ScannedNumber | undefined => {
   const { text, at, run, factor, decimal } = begun;
@@ -131,7 +116,7 @@ const spacedNumber = (begun: Begun): ScannedNumber | undefined => {
   const digits = run + spaced.replace(/[ ']/g, "");
   const end = begun.end + spaced.length;
   const rest = text.slice(end);
-  if (/ 100$/.test(spaced) && /^ ?(?:m|sq)/i.test(rest)) {
+  if (/ 100$/.test(spaced) && lotOf.test(rest)) {
     const before = text.slice(at, end - 4);
     return bad(end, text.slice(at, end), "one number and one unit", {
       choices: [`${digits} m2`, `${before} x 100 m2`],
@@ -142,19 +127,16 @@ const spacedNumber = (begun: Begun): ScannedNumber | undefined => {
     const after = end + decimals.length;
     return bad(after, text.slice(at, after), `a number with "${decimal}" before its decimals`);
   }
-  return { value: factor * Number(`${digits}.${decimals.slice(1) || "0"}`), end: end + decimals.length };
+  return { value: factor * Number(`${digits}.${decimals.slice(1)}`), end: end + decimals.length };
 };
 
 /** `3`, `12,400.5` and `1e-3`. */
 const plainNumber = ({ text, at, run, rest, factor, decimal, ...begun }: Begun): ScannedNumber => {
-  const read = readRun(run, begun.end, decimal);
-  if (read.problem !== undefined) return read;
-  const power = /^[eE]([+-]?\d{1,4})(?![\d.])/.exec(rest);
-  const value =
-    power === null
-      ? read.value
-      : Number(`${read.value}`.includes("e") ? Number.NaN : `${read.value}e${power[1]}`);
-  const end = begun.end + (power === null ? 0 : power[0].length);
+  const digits = plainRun(run, decimal);
+  if (digits === undefined) return badRun(run, begun.end, decimal);
+  const power = /^[eE][+-]?\d{1,4}(?![\d.])/.exec(rest)?.[0] ?? "";
+  const value = Number(digits + power);
+  const end = begun.end + power.length;
   const raised = /^\^-?\d*/.exec(text.slice(end))?.[0];
   if (raised !== undefined)
     return bad(end + raised.length, text.slice(at, end) + raised, "a number without a power");
@@ -170,17 +152,24 @@ const plainNumber = ({ text, at, run, rest, factor, decimal, ...begun }: Begun):
 };
 
 /**
- * Reads a number at `start`: `3`, `.5`, `12,400.5`, `12 400`, `12'400`, `1e-3`, `1/2`, `1 1/2`, `1-1/2`.
- * `undefined` where no number stands there. Every step looks at a fixed number of characters or moves on.
+ * Reads the number that a text begins with: `3`, `.5`, `12,400.5`, `12 400`, `12'400`, `1e-3`, `1/2`, `1 1/2`, `1-1/2`.
+ * `undefined` where it begins with none. Every step looks at a fixed number of characters or moves on.
  */
-export const scanNumber = (text: string, start: number, decimal: DecimalSign): ScannedNumber | undefined => {
-  const tail = text.slice(start);
-  const sign = /^[+-]?/.exec(tail)?.[0] ?? "";
-  const run = /^[.,]?\d[\d.,]*/.exec(tail.slice(sign.length))?.[0];
-  if (run === undefined) return undefined;
-  const at = start + sign.length;
-  const end = at + run.length;
-  const begun: Begun = { text, at, run, end, rest: text.slice(end), factor: sign === "-" ? -1 : 1, decimal };
+export const scanNumber = (text: string, decimal: DecimalSign): ScannedNumber | undefined => {
+  const begin = /^[+-]?([.,]?\d[\d.,]*)/.exec(text);
+  if (begin === null) return undefined;
+  const run = begin[1] as string;
+  const end = begin[0].length;
+  const at = end - run.length;
+  const begun: Begun = {
+    text,
+    at,
+    run,
+    end,
+    rest: text.slice(end),
+    factor: text[0] === "-" ? -1 : 1,
+    decimal,
+  };
   const whole = /^\d+$/.test(run);
   const found = whole ? (fraction(begun) ?? mixedNumber(begun) ?? spacedNumber(begun)) : undefined;
   if (found !== undefined) return found;

@@ -6,7 +6,7 @@ import { Quantity } from "../value/quantity.js";
 import { cleanText, textLimit } from "./clean-text.js";
 import { checkExpectation } from "./expectation.js";
 import { type DecimalSign, scanNumber } from "./number-text.js";
-import { readText } from "./read-text.js";
+import { coinAhead, laterSign, rangeSign, readText } from "./read-text.js";
 import type { Measures, ParseOptions } from "./text-reading.js";
 
 const optionNames = ["dimension", "of", "decimal", "measures"] as const;
@@ -161,22 +161,22 @@ export function parseRange(text: unknown, options?: unknown): unknown {
 
 /** The two amounts in a text, the first with the unit of the second where it has none of its own. */
 const ends = (text: string, decimal: DecimalSign): readonly [string, string?] => {
-  // $3-5/lb: the sign is said of both
-  const coin = /^(?:(?:US|CA|A|NZ|MX)?\$|[€£¥]|[A-Z]{3} ?)(?=[\d.])/.exec(text)?.[0];
+  // $3-5/lb and $3-$5/lb: the sign is said of both
+  const coin = coinAhead.exec(text)?.[0];
   if (coin !== undefined) {
-    const [from, to] = ends(text.slice(coin.length), decimal);
+    const [from, to] = ends(text.slice(coin.length).replace(coin, ""), decimal);
     return to === undefined ? [text] : [coin + from, coin + to];
   }
-  const first = scanNumber(text, 0, decimal);
-  if (first === undefined || first.problem !== undefined) return [text];
+  const first = scanNumber(text, decimal);
+  if (first === undefined) return [text];
   const rest = text.slice(first.end);
-  const sign = /^ ?(?:-|to |through |\.\.+|…) ?(?=[+-]?[\d.,])/i.exec(rest);
+  const sign = rangeSign.exec(rest);
   if (sign !== null) {
     const second = rest.slice(sign[0].length);
-    const end = scanNumber(second, 0, decimal)?.end ?? 0;
-    return [`${text.slice(0, first.end)} ${second.slice(end).trim()}`, second];
+    const end = scanNumber(second, decimal)?.end;
+    return [text.slice(0, first.end) + second.slice(end), second];
   }
-  const later = /(?: - ?| to | through |…)(?=[+-]?[\d.])/i.exec(rest);
+  const later = laterSign.exec(rest);
   if (later === null) return [text];
   return [text.slice(0, first.end + later.index), rest.slice(later.index + later[0].length)];
 };

@@ -12,11 +12,11 @@ export const plainEnd = (text: string): number => {
   let at = text[0] === "-" || text[0] === "+" ? 1 : 0;
   let digits = 0;
   let dots = 0;
-  for (; at < text.length; at++) {
+  for (; ; at++) {
     const code = text.charCodeAt(at);
     if (code >= 48 && code <= 57) digits += 1;
     else if (code === 46 && dots === 0) dots = 1;
-    else if (code === 44 && dots === 0) {
+    else if (code === 44) {
       at = grouped.exec(text)?.[0].length ?? 0;
       digits = at;
       break;
@@ -39,7 +39,7 @@ const kept: KeptReadings<PlainReading> = /* @__PURE__ */ keptReadings();
 /** By a part of one the number is multiplied, so that 2 stone are 28 lb to the last digit. */
 export const divided = (value: number, divisor: number): number => {
   const inverse = Math.round(1 / divisor);
-  return divisor < 1 && Math.abs(divisor * inverse - 1) < 1e-12 ? value * inverse : value / divisor;
+  return 1 / inverse === divisor ? value * inverse : value / divisor;
 };
 
 export const restFrom = (input: string, end: number): string =>

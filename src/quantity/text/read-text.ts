@@ -24,8 +24,14 @@ const signs: Readonly<Record<string, readonly string[]>> = {
   "¥": ["JPY", "CNY"],
 };
 
-const rangeSign = /^ ?(?:-|to |through |\.\.+ ?|… ?|\+-|±)/i;
-const laterNumber = /(?: - ?| to | through |…)[+-]?[\d.]/i;
+/** What stands between the two numbers of a range, the second perhaps with its currency: `3-5`, `$3-$5`. */
+export const rangeSign: RegExp = /^ ?(?:-|to |through |\.\.+|…) ?(?=[+-]?(?:[A-Z]*[$€£¥] ?)?[\d.,])/i;
+/** The same behind the unit of the first: `16 fl oz - 1 qt`. */
+export const laterSign: RegExp = /(?: - ?| to | through |…)(?=[+-]?[\d.])/i;
+/** An amount and how far it may be off, or a range without its second end: a form that joins two fields leaves this. */
+const oneEnd = /^ ?(?:- |±|\+\/?-)/;
+/** A currency before an amount. */
+export const coinAhead: RegExp = /^([+-]?) ?((?:US|CA|A|NZ|MX)?\$|[€£¥]|[A-Z]{3}) ?/;
 
 /** Takes a text apart; never throws. */
 export const readText = (input: unknown, options: ParseOptions, path: string): TextReading => {
@@ -72,32 +78,29 @@ interface WithoutCurrency {
 }
 
 const withoutCurrency = (text: string, dimension: string | undefined): WithoutCurrency => {
-  const prefix = /^[\d.]/.test(text)
-    ? null
-    : /^([+-]?) ?((?:US|CA|A|NZ|MX)?\$|[€£¥]|[A-Z]{3} ?(?=[\d.]))? ?/.exec(text);
-  const wanted = /^money:([A-Z]{3})/.exec(dimension ?? "")?.[1];
-  const sign = prefix?.[2]?.trim();
+  const found = coinAhead.exec(text);
+  const wanted = dimension?.match(/money:(.{3})/)?.[1];
+  const symbol = found?.[2] as string;
   // LBS 5 has the form of a currency and an amount
-  const coined = sign === undefined || hasOwn(signs, sign) || currencies.test(sign) || sign === wanted;
-  const symbol = coined ? sign : undefined;
-  if (symbol === undefined) return { symbol, wanted, body: text, amount: text };
-  const body = `${prefix?.[1] ?? ""}${text.slice(prefix?.[0].length ?? 0)}`;
+  if (found === null || !(hasOwn(signs, symbol) || currencies.test(symbol) || symbol === wanted))
+    return { symbol: undefined, wanted, body: text, amount: text };
+  const body = found[1] + text.slice(found[0].length);
   // $28/50 lb is a price for 50 lb and no fraction of a dollar
   return { symbol, wanted, body, amount: /^[+-]?[\d.,]+(?=\/)/.exec(body)?.[0] ?? body };
 };
 
 type Refusal = Pick<Problem, "code" | "expected" | "suggestion" | "choices">;
 
-const isRange = (rest: string): boolean =>
-  (rangeSign.test(rest) && /^\D{1,10}\d/.test(rest)) || laterNumber.test(rest);
-
-/** Why what stands after a number that was read is not the unit of one amount, where it is not. */
+/** Why what stands after a number is not the unit of one amount, where it is not. */
 const notOneAmount = (value: number, rest: string): Refusal | undefined => {
-  if (/^k(?: |$)/i.test(rest) && !/^K$/.test(rest)) {
-    const full = `${Number((value * 1000).toPrecision(15))} ${rest.slice(1).trim()}`.trim();
+  if (rangeSign.test(rest) || laterSign.test(rest))
+    return { code: "text", expected: "one amount; parseRange reads a range" };
+  if (oneEnd.test(rest)) return { code: "text", expected: "one amount, or a range with both of its ends" };
+  if (/^ ?(?:k |K |k$)/.test(rest)) {
+    const full = `${Number((value * 1000).toPrecision(15))} ${rest.trim().slice(1).trim()}`.trim();
     return { code: "text", expected: "the number in full", suggestion: full };
   }
-  const together = /\d/.test(rest) ? twoAmounts(value, rest) : undefined;
+  const together = twoAmounts(value, rest.trim());
   return together === undefined
     ? undefined
     : { code: "text", expected: "one number and one unit", suggestion: together };
@@ -110,12 +113,12 @@ const signBehind = /^(?:(?:US|CA|A|NZ|MX)?\$|[€£¥])(?= ?(?:$|\/|per ))/;
 const withCurrency = (after: string, { symbol: before, wanted }: WithoutCurrency): string | Refusal => {
   const symbol = before ?? signBehind.exec(after)?.[0];
   if (symbol === undefined) return after;
-  const rest = before === undefined ? after.slice(symbol.length).trim() : after;
+  const rest = before === undefined ? after.slice(symbol.length) : after;
   const codes = signs[symbol] ?? [symbol];
   const code = codes.length === 1 ? codes[0] : codes.find((one) => one === wanted);
   return code === undefined
     ? { code: "unit/ambiguous", expected: "a currency", choices: codes }
-    : `money:${code}${rest === "" || rest.startsWith("/") ? "" : " "}${rest}`;
+    : `money:${code} ${rest}`.replace(/ +(?=[ /]|$)/, "");
 };
 
 /** Where the comma stands before the decimals, a full stop groups below the slash as well: `kg/1.000 m2`. */
@@ -146,22 +149,14 @@ const readFully = (input: string, options: ParseOptions, path: string): FullRead
   const stop = (refusal: Refusal): TextReading => ({ problems: [{ ...refusal, path, got: shown(input) }] });
   const example = (): string => `3 ${exampleUnit(dimension ?? "mass/area")}`;
   const priced = withoutCurrency(cleanText(input), dimension);
-  const number = scanNumber(priced.amount, 0, options.decimal ?? ".");
+  const number = scanNumber(priced.amount, options.decimal ?? ".");
   if (number === undefined)
     return stop({ code: "text", expected: `a number and a unit, such as ${example()}` });
   const problems: Problem[] = number.problem === undefined ? [] : [{ ...number.problem, path }];
-  const after = priced.body.slice(number.end);
-  // a form that joins two fields leaves this of one that is empty
-  if (problems.length === 0 && /^ ?- /.test(after) && !isRange(after))
-    return stop({ code: "text", expected: "one amount, or a range with both of its ends" });
-  if (problems.length === 0 && isRange(after))
-    return stop({ code: "text", expected: "one amount; parseRange reads a range" });
-  const trimmed = after.trim();
-  const times = /^x ?1?[\d,]+/.test(trimmed);
-  const bare = times ? trimmed.slice(1).trim() : trimmed;
-  const refusal = problems.length === 0 ? notOneAmount(number.value, bare) : undefined;
-  if (refusal !== undefined) return stop(refusal);
-  const coined = withCurrency(bare, priced);
+  const after = priced.body.slice(number.end).replace(/^ ?x ?(?=\d)/, "");
+  const refusal = notOneAmount(number.value, after);
+  if (refusal !== undefined) return problems.length === 0 ? stop(refusal) : { problems };
+  const coined = withCurrency(after.trim(), priced);
   if (typeof coined !== "string") return stop(coined);
   const rest = byMeasures(withGroups(coined, options.decimal), options);
   if (options.decimal === "," && mixedGroups.test(rest))
@@ -192,9 +187,10 @@ const readFully = (input: string, options: ParseOptions, path: string): FullRead
   };
 };
 
-/** The substance that text and caller agree on; a caller's `product:feed-a` may be written as `product`. */
+/** The substance that text and caller agree on; a caller's `N/product:feed-a` may be written as `N/product`. */
 const settled = (said: string | undefined, wanted: string | undefined): string | undefined => {
   if (said === undefined) return wanted ?? "none";
-  if (wanted === undefined || said === wanted || cleanText(wanted) === said) return wanted ?? said;
-  return /^(?:product|ai|ae)$/.test(said) && wanted.startsWith(`${said}:`) ? wanted : undefined;
+  if (wanted === undefined) return said;
+  const plain = wanted.replace(/(product|ai|ae):[^/]*/g, "$1");
+  return said === cleanText(wanted) || said === plain ? wanted : undefined;
 };

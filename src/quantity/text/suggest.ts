@@ -7,71 +7,61 @@ import { cleanText } from "./clean-text.js";
 import { formsOf } from "./two-forms.js";
 import { unitNames } from "./unit-names-written.js";
 import { readRest } from "./unit-reading.js";
+import { readSegment, segmentsOf } from "./unit-segment.js";
 
 /** Longer than any unit and any substance name. */
 const longest = 60;
 
-/** Letters to change, add, drop or swap to get from one word to the other. */
-const distance = (a: string, b: string): number => {
-  let before: number[] = [];
-  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
-  for (let i = 1; i <= a.length; i++) {
-    const row = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const same = a[i - 1] === b[j - 1] ? 0 : 1;
-      let least = Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (last[j - 1] ?? 0) + same);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
-        least = Math.min(least, (before[j - 2] ?? 0) + 1);
-      }
-      row.push(least);
-    }
-    before = last;
-    last = row;
-  }
-  return last[b.length] as number;
+/** Letters to change, add, drop or swap with the next to get from one word to the other; `Infinity` for more than `most`. */
+const distance = (a: string, b: string, most: number): number => {
+  if (a === b) return 0;
+  if (most === 0) return Number.POSITIVE_INFINITY;
+  const [restA, restB] = [a.slice(1), b.slice(1)];
+  if (a[0] === b[0]) return distance(restA, restB, most);
+  const less = most - 1;
+  const ways = [distance(restA, restB, less), distance(restA, b, less), distance(a, restB, less)];
+  if (a[0] === b[1] && a[1] === b[0]) ways.push(distance(a.slice(2), b.slice(2), less));
+  return 1 + Math.min(...ways);
 };
 
 /**
- * Words that are no slips: units and substances that are not in the tables, and whose nearest neighbour
+ * Words that are no slips: units and substances that are not in the tables, and whose nearest neighbor
  * there is another thing or another size.
  */
 const strangers =
-  /^(?:mcg|slugs?|squares?|mills?|rem|gray|mach|daa|barn|tonnage|caps?|points?|calcite|copperas|silicates?|alumina|oils?|phosphoric|(?:per)?manganates?|produce|mgd|kip|cwt|dam|dag|hm|dm|ksi|psf|bbls?|barrels?|bags?|rods?|chains?|links?|drams?|dr|peck|gill|pinch|k?cal|lbf|kgf|degk|degr|us tonne|phosphite|phosphide|phosphine|sul(?:f|ph)ite|sul(?:f|ph)ide|nitrite|nitride|chlorate|chlorite|carbide|silicone|ammoni(?:a|um)|bromide|iodide|[mun]?mol|moles?|kmol|[km]?j|joules?|[km]?w|watts?|hp|btu|lux|kn|newtons?|volts?|amps?|hertz|hz|daltons?)$/;
-const prefixes = /^(?:kilo|mega|giga|centi|deci|hecto|deca|milli|micro|nano|[kmcdhunµ])(?=(.+))/;
+  /^(?:mcg|mcl|mol|moles?|mills?|mils|mist|mho|mgd|manganate|manures|rem|rods?|rai|rps|gray|daa|dam|dabs?|degk|degr|barn|bags?|bushes|btu|tonnage|tubs|tabs|caps?|cal|can|clo|calcite|copperas|cadmium|caesium|carbamate|chlor(?:ate|ites?)|points?|pass|pod|pood|psia|psf|pinches|pitches|produce|poundal|potassa|phosphoric|phosph(?:i[td]e|ine|onate)s?|ksi|lots?|lbf|liners?|quarters?|us tonnes?|sulfonate|sul(?:f|ph)uric|sul(?:f|ph)i[td]es?|silicate|silicone|soluble|sprayer|alumina|ammonium|nitri[td]es?|hay)$/;
+const prefixes = /^(?:kilo|mega|giga|centi|deci|hecto|deca|milli|micro|nano|[kmcdhunµ])/;
 const bare = (text: string): string => text.replace(/[^a-z\d]/g, "");
 
 /** Whether a word may be a slip of the pen: a known name behind a prefix is another size of it. */
 const maySlip = (word: string, vocabulary: ReadonlyMap<string, string>): boolean =>
-  !strangers.test(word) && !/-\d/.test(word) && !vocabulary.has(prefixes.exec(word)?.[1] ?? "");
+  !strangers.test(word) && !/-\d/.test(word) && !vocabulary.has(word.replace(prefixes, ""));
 
 /** What the nearest words stand for; nothing where two that are equally near differ. */
-const nearest = (
-  text: string,
-  vocabulary: ReadonlyMap<string, string>,
-  fits: (token: string) => boolean,
-): string | undefined => {
+const nearest = (text: string, vocabulary: ReadonlyMap<string, string>): string | undefined => {
   const word = text.toLowerCase();
   if (!maySlip(word, vocabulary)) return undefined;
   const formula = /\d/.test(word);
-  const limit = word.length < 3 ? 0 : word.length < 7 ? 1 : 2;
-  let least = limit + 1;
+  let least = word.length < 3 ? 0 : word.length < 7 ? 1 : 2;
   let found = new Set<string>();
   for (const [name, token] of vocabulary) {
-    // 1.000 may stand for 1000 and never for 100, and one letter makes m2 of mi2 and NO3 of NH3
-    if (
-      name.length < 2 ||
-      Math.abs(name.length - word.length) > limit ||
-      (formula && bare(name) !== bare(word)) ||
-      !fits(token)
-    )
-      continue;
-    const steps = distance(word, name);
-    if (steps > limit || steps > least) continue;
+    // 1.000 may stand for 1000 and never for 100, and one letter makes m2 of mi2 and NO3 of NH3; the first letter makes another
+    // word: mound, zone
+    if (name[0] !== word[0] || (formula && bare(name) !== bare(word))) continue;
+    const steps = distance(word, name, least);
+    if (steps > least) continue;
     if (steps < least) found = new Set();
     least = steps;
     found.add(token);
   }
   return found.size === 1 ? [...found][0] : undefined;
+};
+
+/** The unit that one side of a slash most likely means; none where its name is known and may mean several, or many of one. */
+const unitNear = (part: string, top: string | undefined): string | undefined => {
+  const { reads, choices, sure, divisor, unknownOf } = readSegment(part, top);
+  if (reads.length + choices.length === 0) return nearest(part, unitNames());
+  return divisor === 1 && unknownOf === undefined ? sure : undefined;
 };
 
 /**
@@ -105,15 +95,13 @@ export const suggestUnit = (text: string, dimension?: Dimension): string | undef
   const told = read.problems[0];
   if (told?.code === "unit/mismatch") return told.suggestion;
   if (told?.code !== "unit/unknown") return undefined;
-  const names = unitNames();
-  const known = (name: string): string | undefined =>
-    readRest(name).unit ?? nearest(name, names, (unit) => unitDimension(unit) !== undefined);
-  const parts = clean.replace(/(^| )per /gi, "/").split("/");
-  const tokens = parts.map((part, index) =>
-    index > 0 && /^[MA]$/.test(part) ? { M: "1000 ft2", A: "acre" }[part] : known(part.trim()),
-  );
-  if (tokens.some((token) => token === undefined)) return undefined;
-  const unit = tokens.join("/");
+  const units: string[] = [];
+  for (const part of segmentsOf(clean)) {
+    const near = unitNear(part, units[0]);
+    if (near === undefined) return undefined;
+    units.push(near);
+  }
+  const unit = units.join("/");
   if (fits(unit)) return unit;
   return dimension === undefined ? undefined : siblingUnit(unit, dimension);
 };
@@ -139,7 +127,5 @@ export const suggestSubstance = (text: string): string | undefined => {
   if (read !== undefined) return read;
   // a zero for the letter O
   const small = clean.toLowerCase().replace(/0/g, "o");
-  return (
-    substances.find((token) => token.toLowerCase() === small) ?? nearest(clean, substanceNames(), () => true)
-  );
+  return substances.find((token) => token.toLowerCase() === small) ?? nearest(clean, substanceNames());
 };

@@ -38,12 +38,12 @@ const table: readonly TwoForms[] = [
     read: "P2O5",
     forms: ["P", "other:PO4", "P2O5"],
     expected: "phosphate as the element P, as the ion PO4 or as P2O5: 1 of P is 3.07 of PO4 and 2.29 of P2O5",
-    units: /^(?:mg|ppm|parts? per million|meq|mmolc)/i,
+    units: /mg|ppm|million|meq|mmolc/i,
   },
 ];
 
 /** A charge is one of ions, however they are weighed. */
-const charge = /^(?:meq|mmolc|cmolc)/;
+const charge = /meq|molc/;
 
 /** The substances that a word alone may mean; `undefined` where it means one or none. */
 export const formsOf = (word: string): readonly string[] | undefined =>
@@ -63,8 +63,8 @@ export const unclearForm = (
   const found = table.find(
     ({ word, read, units }) =>
       sides.includes(read) &&
-      !(wanted ?? "").split("/").includes(read) &&
-      (units === undefined ? !charge.test(unit ?? "") : units.test(unit ?? text)) &&
+      wanted?.split("/").includes(read) !== true &&
+      (units === undefined ? !charge.test(unit ?? text) : units.test(unit ?? text)) &&
       word.test(text) &&
       // the form was said: "nitrate as NO3", "sulfate ion", "available phosphate"
       !new RegExp(`\\b${read}\\b|\\bion\\b|\\bavailable\\b`, "i").test(text),

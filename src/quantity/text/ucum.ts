@@ -143,21 +143,15 @@ const survey: Readonly<Record<string, BaseUnit>> = {
  * ```
  */
 export const toUcum = <const U extends AnyUnitHint | (string & {})>(unit: CheckedUnit<U>): string =>
-  codeOf(unit as string, unit as string);
+  typeof unit === "string"
+    ? codeOf(unit, unit)
+    : fail("unit/unknown", "unit", unit, "a unit as text: of a quantity q, q.unit");
 
 const codeOf = (unit: string, whole: string): string => {
-  if (typeof unit === "string" && isBaseUnit(unit)) return codes[unit];
-  const sides = typeof unit === "string" ? splitUnit(unit) : undefined;
-  if (sides === undefined) {
-    return fail(
-      "unit/unknown",
-      "unit",
-      whole,
-      typeof unit === "string"
-        ? "a unit that UCUM has a code for; it has none for money"
-        : "a unit as text: of a quantity q, q.unit",
-    );
-  }
+  if (isBaseUnit(unit)) return codes[unit];
+  const sides = splitUnit(unit);
+  if (sides === undefined)
+    return fail("unit/unknown", "unit", whole, "a unit that UCUM has a code for; it has none for money");
   const bottom = codeOf(sides.bottom, whole);
   return `${codeOf(sides.top, whole)}/${/[./]/.test(bottom) ? `(${bottom})` : bottom}`;
 };
@@ -207,7 +201,7 @@ export const fromUcum = (code: string, options: FromUcumOptions = {}): Unit<Dime
     return fail("unit/unknown", "code", code, expected);
   const known = (part: string): string | undefined => {
     const bare = /^\(([^()]*)\)$/.exec(part)?.[1] ?? part;
-    const unit = allBaseUnits().find((one) => codes[one] === part || codes[one] === bare);
+    const unit = allBaseUnits().find((one) => codes[one] === bare);
     if (unit !== undefined) return unit;
     if (hasOwn(otherCodes, bare)) return otherCodes[bare];
     if (!hasOwn(survey, bare)) return undefined;
@@ -216,26 +210,22 @@ export const fromUcum = (code: string, options: FromUcumOptions = {}): Unit<Dime
       suggestion: codes[survey[bare] as BaseUnit],
     });
   };
-  const [first = "", ...below] = splitOutside(code, "/");
+  const [first, ...below] = splitOutside(code, "/") as [string, ...string[]];
   const whole = known(code);
   if (whole !== undefined) return whole as Unit<Dimension>;
   const tops: string[] = [];
   const bottoms: string[] = [];
   // "4840.[syd_i]" is one unit, "kg.har-1" two
-  if (known(first) !== undefined) tops.push(first);
-  else {
-    for (const factor of splitOutside(first, ".")) {
-      const power = /^(.+?)-([123])$/.exec(factor);
-      if (power === null) tops.push(factor);
-      else bottoms.push(`${power[1]}${power[2] === "1" ? "" : power[2]}`);
-    }
+  for (const factor of splitOutside(first, ".")) {
+    const power = /(.+)-([123])$/.exec(factor);
+    if (power === null) tops.push(factor);
+    else bottoms.push(`${power[1]}${power[2] === "1" ? "" : power[2]}`);
   }
-  const names = [...(tops.length === 0 ? ["1"] : [tops.join(".")]), ...bottoms, ...below].map((part) =>
-    part === "" ? "1" : known(part),
-  );
-  const unit = names.join("/");
-  if (names.some((name) => name === undefined) || unitDimension(unit) === undefined) {
-    return fail("unit/unknown", "code", code, expected);
-  }
-  return unit as Unit<Dimension>;
+  // a part that is none leaves nothing beside its slash, and that is no unit
+  const unit = [tops.join("."), ...bottoms, ...below]
+    .map((part) => (part === "" ? "1" : known(part)))
+    .join("/");
+  return unitDimension(unit) === undefined
+    ? fail("unit/unknown", "code", code, expected)
+    : (unit as Unit<Dimension>);
 };

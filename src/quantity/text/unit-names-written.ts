@@ -17,12 +17,12 @@ const tableOf = (list: string, table: Map<string, string>): ReadonlyMap<string, 
     const [unit, all] = row.split("=") as [string, string];
     for (const name of all.split("|")) {
       table.set(name, unit);
-      if (!/^(?:meter|liter|gram|pascal)$/.test(name)) continue;
+      if (!/meter|liter|gram|pascal/.test(name)) continue;
       for (const prefix of ["", "kilo", "centi", "milli", "micro"]) {
         const sized = `${prefix === "micro" ? "u" : prefix.slice(0, 1)}${unit}`;
         if (!isBaseUnit(sized)) continue;
         table.set(prefix + name, sized);
-        table.set(prefix + name.replace(/er$/, "re").replace(/am$/, "amme"), sized);
+        table.set(prefix + name.replace("er", "re").replace("am", "amme"), sized);
       }
     }
   }

@@ -7,6 +7,7 @@ import { unitDimension } from "../unit/unit-facts.js";
 import { readUnitName } from "./aliases.js";
 import { hintBelow } from "./below-slash.js";
 import { type KeptReadings, keptReadings } from "./kept-readings.js";
+import { isOfStuff } from "./of-stuff.js";
 import { unclearForm } from "./two-forms.js";
 import { readSegment, type Segment, segmentsOf, withoutPowers } from "./unit-segment.js";
 
@@ -33,14 +34,14 @@ const joinUnits = (lists: readonly (readonly string[])[]): readonly string[] =>
     [""],
   );
 
-/** Whether a choice can be typed back: there are no gallons per degree. */
-const isUnitInWords = (choice: string): boolean =>
+/** What a choice measures that can be typed back: there are no gallons per degree. */
+const measuredBy = (choice: string): string | undefined =>
   unitDimension(
     choice
       .split("/")
       .map((part) => readUnitName(part)?.sure ?? part)
       .join("/"),
-  ) !== undefined;
+  );
 
 /** The unit that the segments mean together, or why there is none. */
 const unitOf = (
@@ -63,7 +64,7 @@ const unitOf = (
   const all = joinUnits(segments.map((segment) => segment.reads));
   const fitting = dimension === undefined ? [] : all.filter((unit) => unitDimension(unit) === dimension);
   if (fitting.length === 1) return fitting[0] as string;
-  const known = segments.some((segment) => metric.test(segment.sure ?? ""));
+  const known = segments.some(({ sure }) => sure !== undefined && metric.test(sure));
   const sure = segments.map((segment) => segment.sure ?? (segment.name === "t" && known ? "t" : undefined));
   // a sibling of the unit alone would lose the number below the slash
   const siblingOf = (unit: string, wanted: string): string | undefined => {
@@ -83,11 +84,15 @@ const unitOf = (
   const lists = segments.map((segment, index) =>
     sure[index] === undefined ? segment.choices : [sure[index]],
   );
-  const choices = joinUnits(lists as string[][]).filter(isUnitInWords);
+  const choices = joinUnits(lists as string[][]).filter((choice) => {
+    const measured = measuredBy(choice);
+    return measured !== undefined && (dimension === undefined || measured === dimension);
+  });
   const near = dimension === undefined ? [] : all.flatMap((unit) => siblingOf(unit, dimension) ?? []);
   if (near.length > 0)
     return { code: "unit/mismatch", got: shown(text), expected, suggestion: near[0] as string };
-  if (choices.length === 0) return { code: "unit/unknown", got: shown(text), expected };
+  if (choices.length === 0)
+    return { code: dimension === undefined ? "unit/unknown" : "unit/mismatch", got: shown(text), expected };
   return {
     code: "unit/ambiguous",
     got: shown(text),
@@ -96,11 +101,10 @@ const unitOf = (
   };
 };
 
-const stuff = /^(?:mass|volume|count)$/;
+const neutral: readonly string[] = ["treated", "gross", "plan"];
 const media = ["water", "spray", "soil"];
 /** What may stand below the slash as the thing that is measured: a gallon of product, a liter of water. */
-const carrier =
-  /^(?:product|ai|ae|water|spray|soil|seed|pure live seed|treated|gross|plan|other:)|:(?!quick|slow)/;
+const carrier = /product|a[ie]|water|spray|soil|seed|treated|gross|plan|:(?!quick|slow)/;
 
 /** The substance that the segments say together. */
 const substanceOf = (
@@ -112,16 +116,15 @@ const substanceOf = (
   const [top, ...below] = segments as [Segment, ...Segment[]];
   const bottom = below.find((segment) => segment.of !== undefined);
   if (bottom === undefined || bottom.of === undefined) return top.of;
-  const base = bottom.sure ?? bottom.reads[0] ?? "";
   const conflict = (expected: string, choices?: readonly string[]): RestProblem => ({
     code: "conflict",
     got: shown(segments.map((segment) => segment.text).join("/")),
     expected,
     ...(choices && { choices }),
   });
-  if (!stuff.test(unitDimension(base) ?? "")) {
+  if (!isOfStuff(`${bottom.sure ?? bottom.reads[0]}`)) {
     if (top.of === undefined || top.of === bottom.of) return bottom.of;
-    if (/^(?:treated|gross|plan)$/.test(bottom.of)) return top.of;
+    if (neutral.includes(bottom.of)) return top.of;
     return conflict("one substance");
   }
   if (top.of !== undefined) {
@@ -133,12 +136,12 @@ const substanceOf = (
     return isSubstance(priced) ? priced : conflict("a price of a substance");
   if (of === bottom.of || of === priced) return of;
   // nobody measures nitrogen by the liter: 5 mg/L N is 5 mg of it
-  if (unitDimension(unit ?? "") === "mass/volume" && !carrier.test(bottom.of)) return bottom.of;
+  if (unitDimension(`${unit}`) === "mass/volume" && !carrier.test(bottom.of)) return bottom.of;
   if (bottom.said && !spoken && !media.includes(bottom.of)) return bottom.of;
   const lot = bottom.divisor === 1 ? bottom.name : `${bottom.divisor} ${bottom.name}`;
   return conflict("what is above the slash and what is below it", [
     `${top.name} ${bottom.of}/${lot}`,
-    /^product/.test(bottom.of)
+    bottom.of.startsWith("product")
       ? `${top.name}/${lot} of none/${bottom.of}`
       : `${top.name} product/${lot} ${bottom.of}`,
   ]);
@@ -162,7 +165,7 @@ export const readAnew = (rest: string, dimension?: string, of?: string): RestRea
   // an id may hold the word "per" itself, but only where the caller says so: "per acer" is no part of an id
   if (of !== undefined && / per /i.test(of)) {
     const loose = readWith(rest, dimension, of, true);
-    if (loose.problems.length === 0 && loose.of === of) return loose;
+    if (loose.of === of) return loose;
   }
   return readWith(rest, dimension, of, false);
 };
@@ -173,11 +176,12 @@ const trailingSubstance = (
   spoken: boolean,
   loose: boolean,
 ): { readonly body: string; readonly of?: string } => {
-  const last = text.toLowerCase().lastIndexOf(" of ");
-  const after = last < 0 ? "" : text.slice(last + 4);
+  const said = /^(.*) of (.*)$/i.exec(text);
+  if (said === null) return { body: text };
+  const after = said[2] as string;
   const ofWhole = !/ per /i.test(after) && (!spoken || after.includes("/"));
   const of = /[/:]/.test(after) && (loose || ofWhole) ? readSubstance(after) : undefined;
-  return of === undefined ? { body: text } : { body: text.slice(0, last), of };
+  return of === undefined ? { body: text } : { body: said[1] as string, of };
 };
 
 /** What stands between the slashes, each part read, with what is wrong between them. */
@@ -190,15 +194,15 @@ const segmentsIn = (
   if (whole !== undefined) return { segments: [whole], problems: [] };
   const { body, of } = trailingSubstance(text, spoken, loose);
   const parts = segmentsOf(body);
-  const first = readSegment(parts[0] as string, "top", "");
+  const first = readSegment(parts[0] as string);
   const head: Segment =
     parts[0] === "" && parts.length > 1 ? { ...first, name: "1", reads: ["1", "count"], sure: "1" } : first;
   const topUnit = head.sure ?? head.reads[0] ?? head.name;
-  const below = parts.slice(1, 4).map((part) => readSegment(part, "bottom", topUnit));
+  const below = parts.slice(1, 4).map((part) => readSegment(part, topUnit));
   if (of === undefined) return { segments: [head, ...below], problems: [] };
   const conflict = head.of !== undefined && head.of !== of;
   return {
-    segments: [{ ...head, of, said: true }, ...below],
+    segments: [{ ...head, of }, ...below],
     problems: conflict ? [{ code: "conflict", got: shown(text), expected: "one substance" }] : [],
   };
 };
@@ -217,6 +221,8 @@ const unknownSubstances = (segments: readonly Segment[]): readonly RestProblem[]
         ],
   );
 
+const concentrations: readonly string[] = ["mass/mass", "volume/volume", "mass/volume", "volume/mass"];
+
 /** A percent alone says neither of weight nor of volume, where it is one of a substance. */
 const isPercentOfWhat = (
   segments: readonly Segment[],
@@ -224,7 +230,7 @@ const isPercentOfWhat = (
   of: string,
 ): boolean => {
   const bare = segments.length === 1 && segments[0]?.sure === "%";
-  const concentration = /^(?:mass|volume)\/(?:mass|volume)$/.test(dimension ?? "");
+  const concentration = concentrations.includes(`${dimension}`);
   return bare && (concentration || (of !== "none" && dimension !== "1"));
 };
 
@@ -236,7 +242,7 @@ const readWith = (
 ): RestReading => {
   const text = withoutPowers(rest);
   // "per gal of N" may be said of the gallon, "/gal of N" is said of the whole
-  const spoken = /(?:^| )per [^/]* of [^/]*$/i.test(text);
+  const spoken = /\bper [^/]* of /i.test(text);
   const { segments, problems } = segmentsIn(text, spoken, loose);
   const read = unitOf(segments, text, dimension);
   const substance = substanceOf(segments, typeof read === "string" ? read : undefined, of, spoken);
@@ -268,7 +274,7 @@ const readWith = (
 /** A name that has a slash of its own, such as `% w/w N/product` or `meq/100 g`: the longest is taken. */
 const wholeReading = (text: string, loose: boolean): Segment | undefined => {
   const words = text.split(" ");
-  for (let count = words.length; count > 0; count--) {
+  for (let count = words.length; count !== 0; count--) {
     const name = words.slice(0, count).join(" ");
     const reading = readUnitName(name);
     if (reading === undefined) continue;

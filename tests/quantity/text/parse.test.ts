@@ -509,7 +509,7 @@ describe("ranges", () => {
     expect(errorOf(() => parseRange(text)).code).toBe(code);
   });
 
-  test.each(["1.5-2 pt", "1.5 to 2 pt", "1 pt - 2 pt", "0-1/2 lb", "1…2 lb", "3 ± 1 lb"])(
+  test.each(["1.5-2 pt", "1.5 to 2 pt", "1 pt - 2 pt", "0-1/2 lb", "1…2 lb"])(
     "parseQuantity points to parseRange for %s",
     (text) => {
       const error = errorOf(() => parseQuantity(text));

@@ -31,3 +31,37 @@ test.each([
   expect(problems.length).toBeGreaterThan(0);
   expect(problems.every(({ suggestion }) => suggestion === undefined)).toBe(true);
 });
+
+test.each([
+  ["5 ft 6in", "length", "5.5 ft"],
+  ["5 ft 16 in", "length", "6.33333333333 ft"],
+  ["3 lb and 8 oz", "mass", "3.5 lb"],
+  ["3 lb and8 oz", "mass", "3.5 lb"],
+  ["1 stone 2 lb", "mass", "16 lb"],
+  ["2 stone and 7 lb", "mass", "35 lb"],
+  // below a slash the rest stays as it is
+  ["3 lb 8 oz/acre", "mass/area", "3.5 lb/acre"],
+  ["3 lb 8 oz per 1,000 sq ft", "mass/area", "3.5 lb per 1,000 sq ft"],
+  ["1 lb 4 oz N/1000 ft2", "mass/area", "1.25 lb of N/1000 ft2"],
+  ["2 gal 1 qt per acre", "volume/area", "2.25 gal per acre"],
+] as const)("%s, a %s, is refused with its sum", (text, dimension, sum) => {
+  const { problems } = readQuantity(text, { dimension });
+  expect(problems.map(({ code, expected, suggestion }) => [code, expected, suggestion])).toEqual([
+    ["text", "one number and one unit", sum],
+  ]);
+  expect(readQuantity(sum, { dimension }).problems).toEqual([]);
+});
+
+test.each([
+  "3 /lb 8 oz",
+  "3 ft 6 in]",
+  "3 lb acre 8 oz",
+  "3 lb per 8 oz",
+  "3 ft 6 6",
+  "40 lb 5 gal/acre",
+  "20 °C 5 °C",
+])("%s is no sum", (text) => {
+  const { problems } = readQuantity(text, { dimension: "length" });
+  expect(problems.length).toBeGreaterThan(0);
+  expect(problems.every(({ suggestion }) => suggestion === undefined)).toBe(true);
+});

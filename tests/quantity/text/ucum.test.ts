@@ -88,3 +88,27 @@ describe("UCUM codes", () => {
     expect(() => fromUcum(undefined as never)).toThrow(RatewrightError);
   });
 });
+
+test("powers of one digit, alone at the end of a factor, and parts that are none", () => {
+  expect(fromUcum("kg.m-2")).toBe("kg/m2");
+  for (const code of [
+    "kg.d-12",
+    "kg.har-4",
+    "kg.d-1x",
+    "kg.xyz",
+    "xyz/har",
+    "kg/xyz",
+    "kg/har/xyz",
+    "/",
+    ".",
+    "kg.",
+  ])
+    expect(() => fromUcum(code), code).toThrow(RatewrightError);
+  expect(fromUcum("[lb_av].(4840.[syd_i])-1")).toBe("lb/acre");
+  expect(fromUcum("(4840.[syd_i])")).toBe("acre");
+});
+
+test("what is no text is no unit, also a list that reads as one", () => {
+  for (const unit of [3, null, {}, ["lb"], Symbol("lb"), { toString: () => "lb" }])
+    expect(() => toUcum(unit as never)).toThrow(/as text/);
+});
