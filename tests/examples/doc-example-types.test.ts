@@ -10,8 +10,14 @@ const blocks = [
   ...pages.filter(exists).flatMap((path) => blocksOfPage(path, read(path))),
 ];
 
-/** Compiles every example as a file of its own that is nowhere on the disk. */
-const faults = (): string[] => {
+/** What must and must not compile by itself. */
+const typeTests = filesBelow("tests").filter((path) => path.endsWith(".test-d.ts"));
+
+/**
+ * Compiles every example as a file of its own that is nowhere on the disk, and the type tests with them: the compiler goes
+ * through the library once for both.
+ */
+const faults = (): { readonly examples: readonly string[]; readonly typeTests: readonly string[] } => {
   const config = ts.readConfigFile(join(root, "tsconfig.json"), ts.sys.readFile);
   const { options } = ts.parseJsonConfigFileContent(config.config, ts.sys, root);
   const files = new Map(
@@ -30,19 +36,31 @@ const faults = (): string[] => {
       ? getSourceFile(name, version, ...rest)
       : ts.createSourceFile(name, text, version);
   };
-  const program = ts.createProgram([...files.keys()], options, host);
-  return [...files].flatMap(([name, { block }]) => {
+  const named = new Map(typeTests.map((path) => [join(root, path).replaceAll("\\", "/"), path]));
+  const program = ts.createProgram([...files.keys(), ...named.keys()], options, host);
+  const faultsOf = (name: string, place: (line: number) => string): string[] => {
     const source = program.getSourceFile(name);
+    if (source === undefined) return [`${name} is not there`];
     const found = [...program.getSyntacticDiagnostics(source), ...program.getSemanticDiagnostics(source)];
     return found.map(({ start, messageText }) => {
-      const line = source?.getLineAndCharacterOfPosition(start ?? 0).line ?? 0;
-      return `${placeIn(block, line)}: ${ts.flattenDiagnosticMessageText(messageText, "\n")}`;
+      const line = source.getLineAndCharacterOfPosition(start ?? 0).line;
+      return `${place(line)}: ${ts.flattenDiagnosticMessageText(messageText, "\n")}`;
     });
-  });
+  };
+  return {
+    examples: [...files].flatMap(([name, { block }]) => faultsOf(name, (line) => placeIn(block, line))),
+    typeTests: [...named].flatMap(([name, path]) => faultsOf(name, (line) => `${path}:${line + 1}`)),
+  };
 };
 
-describe("the examples of the documentation", () => {
-  it("compile, and fail to compile where they say so", { timeout: 600_000 }, () => {
-    expect(faults()).toEqual([]);
+describe("what the compiler says", () => {
+  const found = faults();
+
+  it("the examples of the documentation compile, and fail to compile where they say so", () => {
+    expect(found.examples).toEqual([]);
+  });
+  it("the type tests compile, and fail to compile where they say so", () => {
+    expect(typeTests.length).toBeGreaterThan(10);
+    expect(found.typeTests).toEqual([]);
   });
 });
