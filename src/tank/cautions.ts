@@ -89,7 +89,7 @@ export const tankCautions: readonly TankCaution[] = /* @__PURE__ */ frozen([
   {
     code: "caution/pollinators",
     when: "always",
-    text: "Bees and other pollinators feed on clover, dandelion and other weeds in flower. Before an insecticide mow the flowers off; where the label says not to mow before treatment, mow afterward. Do not let spray drift on to anything in bloom, and do not put clippings of treated turf where the label says they must not go. The label says when bees may not be exposed at all.",
+    text: "Bees and other pollinators feed on clover, dandelion and other weeds in flower. Before an insecticide mow the flowers off; where the label says not to mow before treatment, mow afterward. Do not let spray drift onto anything in bloom, and do not put clippings of treated turf where the label says they must not go. The label says when bees may not be exposed at all.",
     source: {
       title:
         "Pollinator Protection in Turfgrass (after Best Management Practices for Turf Care and Pollinator Conservation)",

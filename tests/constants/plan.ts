@@ -118,7 +118,7 @@ export const planConstants: readonly ConstantCheck[] = [
         "a fluid ounce in a gallon is 1/128: 3.906 mL in 500; water is the first of the steps, so the products are the second and third; half of 500 is 250",
     },
     [
-      says(() => spray(), "1  Water from the fill point, as cold as it is | 250 mL | jar mark"),
+      says(() => spray(), "1  Water from the fill point, not warmed | 250 mL | jar mark"),
       says(() => spray(), "2  Flowable | 3.91 mL | syringe"),
       says(() => spray(), "3  Wetter | 3.91 mL | syringe"),
       says(() => spray(), "4  The same water up to | 500 mL | jar mark"),

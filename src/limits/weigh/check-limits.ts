@@ -111,7 +111,7 @@ export const checkLimits = (input: {
     );
   }
   const completions = completionFindings(proposal.completed, "The application", "proposal", date);
-  if (limits.length === 0) notChecked.push("Limits: none are stated.");
+  if (limits.length === 0) notChecked.push("Limits: none stated.");
   return {
     type: "limit-check",
     version: 1,

@@ -50,14 +50,14 @@ const notSettled = (ended: keyof Bounds, bounds: Bounds): Finding => {
   const most = bounds[ended];
   const what =
     ended === "nodes"
-      ? `${most} nodes of the search gave no schedule`
-      : `after ${most} ${most === 1 ? "round" : "rounds"} the limits still ruled out each schedule that was found`;
+      ? `no schedule in ${most} search nodes`
+      : `after ${most} ${most === 1 ? "round" : "rounds"} the limits still ruled out every schedule found`;
   return {
     code: "fewest-visits/not-settled",
     severity: "caution",
     path: `options.${ended}`,
     params: { ended, most },
-    text: `Not settled: ${what}. It is not known whether there is one. Give more in options.${ended}, or plan a shorter season or fewer treatments at a time; schedule(plan) places what it can and says what comes late.`,
+    text: `Not settled: ${what}. Whether one exists is not known. Raise options.${ended}, or plan a shorter season or fewer treatments at a time; schedule(plan) places what it can and says what is late.`,
   };
 };
 
@@ -158,7 +158,7 @@ export const fewestVisits = async (
     const state = states[treatment] as State;
     const date: CivilDate = addDays(from, day);
     const why = [
-      { code: "schedule/fewest-visits", text: `${date} is of the schedule with the fewest visits.` },
+      { code: "schedule/fewest-visits", text: `${date} is from the schedule with the fewest visits.` },
     ];
     place(dueNext(one, state, plan, book.notChecked), date, why, state, book);
   }

@@ -57,7 +57,7 @@ export const searched = (
         "infeasible",
         "treatments",
         "rules, limits and days",
-        "days on which every interval is kept up with; schedule(plan) places what it can and says what comes late",
+        "days that keep every interval; schedule(plan) places what it can and says what is late",
       );
     }
     const trial = trialOf(answer.x, columns);

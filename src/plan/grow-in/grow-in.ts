@@ -11,8 +11,8 @@ import type { TurfConflicts, TurfState, TurfTreatment } from "./turf-types.js";
  * practice and says so. No figure is made up where a label states none.
  *
  * @param input.date - the day of the application
- * @param input.treatment - its use, and what the label says of the turf
- * @param input.turf - what is known of the turf
+ * @param input.treatment - its use, and what the label says about the turf
+ * @param input.turf - what is known about the turf
  * @throws RatewrightError `missing`, `type`, `date`, `unit/mismatch`, `range`
  *
  * Source: the label where one is stated; otherwise common practice, no source.

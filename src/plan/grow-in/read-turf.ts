@@ -75,11 +75,11 @@ export const readUse = (input: unknown, path: string, problems: Checks): void =>
 
 /** Reads what a label says of the turf; what is wrong goes to `problems`. */
 export const readTurfLabel = (input: unknown, path: string, problems: Checks): void =>
-  readFields(input, labelReaders, ["source"], path, "what the label says of the turf", problems);
+  readFields(input, labelReaders, ["source"], path, "what the label says about the turf", problems);
 
-/** Reads what is known of the turf; what is wrong goes to `problems`. */
+/** Reads what is known about the turf; what is wrong goes to `problems`. */
 export const readTurf = (input: unknown, path: string, problems: Checks): void =>
-  readFields(input, turfReaders, [], path, "what is known of the turf", problems);
+  readFields(input, turfReaders, [], path, "what is known about the turf", problems);
 
 /** Takes the parts of a question on turf that may come from JSON, or throws all that is wrong. */
 export const turfQuestion = (input: {

@@ -54,7 +54,7 @@ const onNewTurf = ({ use, what, label, turf }: TreatmentOnTurf): TurfFinding | u
     return {
       code: "pre-emergent-stops-rooting",
       severity: named ? "note" : "warning",
-      text: `${what}: a pre-emergent stops the roots of seed, and of stolons and plugs that peg down; this turf is being established from ${from}.${named ? " The label names use on new turf." : ""}`,
+      text: `${what}: a pre-emergent stops seed, stolons and plugs from rooting; this turf is being established from ${from}.${named ? " The label names use on new turf." : ""}`,
       params: { from, named: named ? 1 : 0 },
       ...newTurfSource(label),
     };
@@ -62,7 +62,7 @@ const onNewTurf = ({ use, what, label, turf }: TreatmentOnTurf): TurfFinding | u
     return {
       code: "regulator-not-established",
       severity: named ? "note" : "warning",
-      text: `${what}: a growth regulator slows the filling in of turf that is not yet established.`,
+      text: `${what}: a growth regulator slows fill-in of turf that is not yet established.`,
       params: { from },
       ...newTurfSource(label),
     };
@@ -70,7 +70,7 @@ const onNewTurf = ({ use, what, label, turf }: TreatmentOnTurf): TurfFinding | u
     ? {
         code: "herbicide-on-young-turf",
         severity: named ? "note" : "caution",
-        text: `${what}: young turf is hurt by rates that old turf stands; the label says how old it must be.`,
+        text: `${what}: rates that established turf tolerates can injure young turf; the label says how old it must be.`,
         params: { from },
       }
     : undefined;
@@ -90,7 +90,7 @@ const mowings: TurfRule = ({ what, label, turf }) => {
   const minimum = label?.minimumMowings;
   if (label === undefined || minimum === undefined) return {};
   if (turf.mowings === undefined)
-    return { notChecked: `the number of mowings, of which the label wants ${minimum}.` };
+    return { notChecked: `the number of mowings; the label requires ${minimum}.` };
   return {
     checked: "mowings against the label",
     found:
@@ -98,7 +98,7 @@ const mowings: TurfRule = ({ what, label, turf }) => {
         ? {
             code: "too-few-mowings",
             severity: "warning",
-            text: `${what}: ${counted(turf.mowings, "mowing")}; the label wants ${minimum}.`,
+            text: `${what}: ${counted(turf.mowings, "mowing")}; the label requires ${minimum}.`,
             params: { mowings: turf.mowings, minimum },
             source: label.source,
           }
@@ -110,7 +110,7 @@ const daysSinceSeeding: TurfRule = ({ date, what, label, turf: { since } }) => {
   const minimum = label?.minimumDaysAfterSeeding;
   if (label === undefined || minimum === undefined) return {};
   if (since === undefined)
-    return { notChecked: `the days since seeding, of which the label wants ${minimum}.` };
+    return { notChecked: `the days since seeding; the label requires ${minimum}.` };
   const earliest = addDays(since, minimum);
   return {
     checked: "days since seeding against the label",
@@ -132,13 +132,13 @@ const daysToSeeding: TurfRule = ({ date, use, what, label, turf: { seedingOn } }
   const minimum = label?.minimumDaysToSeeding;
   if (label === undefined || minimum === undefined)
     return {
-      notChecked: `the days from the application to the seeding of ${seedingOn}, because the label's figure is not stated.`,
+      notChecked: `the days from the application to seeding on ${seedingOn}, because the label's figure is not stated.`,
       found:
         use === "pre-emergent herbicide"
           ? {
               code: "pre-emergent-before-seeding",
               severity: label?.namesNewTurf === true ? "note" : "caution",
-              text: `${what}: a pre-emergent goes on working for weeks to months and stops the seed of ${seedingOn}.`,
+              text: `${what}: a pre-emergent works for weeks to months and stops seed sown on ${seedingOn}.`,
               params: { seedingOn },
             }
           : undefined,
@@ -166,7 +166,7 @@ const daysToSeeding: TurfRule = ({ date, use, what, label, turf: { seedingOn } }
 const species: TurfRule = ({ use, what, label, turf }) => {
   if (label === undefined || (label.species === undefined && label.notSpecies === undefined))
     return actsOnPlants(use)
-      ? { notChecked: "the species of the turf, because what the label names is not stated." }
+      ? { notChecked: "the turf species, because the species on the label are not stated." }
       : {};
   if (turf.species === undefined) return { notChecked: "the species of the turf against the label." };
   const here = plainWord(turf.species);
@@ -201,7 +201,7 @@ const temperature: TurfRule = ({ what, label, turf: { maximumTemperature } }) =>
       ? {
           code: "too-hot",
           severity: "warning",
-          text: `${what}: ${roundedApart(value, most.value)(value)} ${most.unit} is expected; the label states ${most.value} ${most.unit} at most.`,
+          text: `${what}: ${roundedApart(value, most.value)(value)} ${most.unit} is expected; the label maximum is ${most.value} ${most.unit}.`,
           params: { temperature: value, maximum: most.value, unit: most.unit },
           source: label.source,
         }
@@ -219,7 +219,7 @@ const stress: TurfRule = ({ use, what, turf }) => {
         ? {
             code: "stress",
             severity: "caution",
-            text: `${what}: turf under ${turf.stress.join(" and ")} stress is hurt more easily and takes up less.`,
+            text: `${what}: turf under ${turf.stress.join(" and ")} stress is injured more easily and takes up less.`,
             params: { stress: turf.stress },
           }
         : undefined,

@@ -8,7 +8,7 @@ export const readDegreeDays = (input: unknown, path: string): ReadDegreeDays => 
   const fields = ["method", "base", "upper", "cutoff", "interval", "source"];
   const record = expectFields(input, fields, path, "a growing-degree-day interval");
   const degreeDays = record as unknown as JobDegreeDays; // Each field is read below before it is used.
-  const source = expectText(degreeDays.source, `${path}.source`, "who found this interval");
+  const source = expectText(degreeDays.source, `${path}.source`, "the source of this interval");
   const { method, base, upper, cutoff } = degreeDays;
   const model = toldAt(path, "model", () =>
     degreeDayModel({

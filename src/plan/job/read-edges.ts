@@ -31,7 +31,7 @@ const checkEdges = (facts: ApplicationFacts, path: string, site: ReadSite, probl
     const shape = part === undefined ? (new Set(all).size === 1 ? all[0] : undefined) : site.shapes.get(part);
     problems.run(() => {
       if (shape === undefined)
-        return fail("missing", `${at}.part`, undefined, "the part that these edges are of");
+        return fail("missing", `${at}.part`, undefined, "the part these edges belong to");
       const count = edgesOfShape(shape);
       if (count === 0)
         return fail(

@@ -82,7 +82,7 @@ const readApplicator = (input: unknown): JobApplicator => {
     input,
     ["name", "certificate"],
     "applicator",
-    "the name, and the number of the certificate",
+    "the applicator's name, and the certificate number",
   );
   const text = (field: "name" | "certificate"): string | undefined =>
     given[field] === undefined ? undefined : shortText(given[field], `applicator.${field}`);
@@ -107,7 +107,7 @@ const endsBeforeVisit = (treatments: readonly ReadTreatment[], date: CivilDate, 
   for (const { end, path } of treatments)
     if (end !== undefined && compareDates(civilDate(end.slice(0, 10)), date) < 0)
       problems.run(() =>
-        fail("conflict", `${path}.end`, end, `no moment before the day of the visit, ${date}`),
+        fail("conflict", `${path}.end`, end, `a time on or after the day of the visit, ${date}`),
       );
 };
 

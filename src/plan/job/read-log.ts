@@ -125,7 +125,7 @@ export const readLog = (
       code: "type",
       path: "log",
       got: shown(input),
-      expected: "a list of what went down before",
+      expected: "a list of earlier applications",
     });
     return [];
   }

@@ -175,11 +175,11 @@ const expectRoom = (given: Readonly<Partial<Record<keyof JobSprayer, unknown>>>)
   allOf({
     least: () =>
       exceeds(least, tank) &&
-      fail("conflict", "sprayer.minimumLoad", given.minimumLoad, "at most what the tank holds"),
+      fail("conflict", "sprayer.minimumLoad", given.minimumLoad, "no more than the tank holds"),
     held: () => {
       const name = residual >= tank ? "residualVolume" : "plumbingVolume";
       return (
-        held >= tank && fail("conflict", `sprayer.${name}`, given[name], "less than what the tank holds")
+        held >= tank && fail("conflict", `sprayer.${name}`, given[name], "less than the tank holds")
       );
     },
   });

@@ -126,7 +126,7 @@ export const treatedArea = (
         path,
         area,
         { max: numberIn(whole, area.unit), unit: area.unit },
-        "{}, which is what is there",
+        "{}: the parts are no larger",
       )
     : area;
 };

@@ -42,14 +42,14 @@ const mostEvents = 1000;
 export const momentAt = (input: unknown, path: string): Instant =>
   typeof input === "string"
     ? instant(input, path)
-    : fail("type", path, input, 'a moment, such as "2026-06-08T15:30-05:00"');
+    : fail("type", path, input, 'a date and time, such as "2026-06-08T15:30-05:00"');
 
 /** What the irrigation puts down. */
 export const irrigationRateAt = (input: unknown, path: string): Quantity<"length/time", "none"> =>
   expectQuantity(input, { dimension: "length/time", of: "none", bound: "positive" }, path);
 
 const readEvent = (input: unknown, path: string, site: ReadSite): ReadWaterEvent => {
-  const given = expectFields(input, eventFields, path, "a watering or a rain");
+  const given = expectFields(input, eventFields, path, "an irrigation or a rain");
   const { parts, ...event } = allOf({
     at: () => momentAt(given.at, `${path}.at`),
     depth: () =>
@@ -63,9 +63,9 @@ const readEvent = (input: unknown, path: string, site: ReadSite): ReadWaterEvent
     parts: () => (given.parts === undefined ? undefined : expectParts(given.parts, site, `${path}.parts`)),
   });
   if (event.by === "rain" && event.known === "planned")
-    fail("conflict", `${path}.known`, event.known, '"forecast" or "observed", because nobody plans rain');
+    fail("conflict", `${path}.known`, event.known, '"forecast" or "observed": rain is not planned');
   if (event.by === "irrigation" && event.known === "forecast")
-    fail("conflict", `${path}.known`, event.known, '"planned" or "observed", because only rain is forecast');
+    fail("conflict", `${path}.known`, event.known, '"planned" or "observed": only rain is forecast');
   return { ...event, ...(parts && { parts }) };
 };
 
@@ -86,7 +86,7 @@ export const readWater = (
             "type",
             "water.events",
             list,
-            "a list of rain and irrigation; an empty one where there is none",
+            "a list of rain and irrigation, empty if there is none",
           );
         if (list.length > mostEvents)
           return outOfRange("water.events", `${list.length} events`, { max: mostEvents, count: "events" });

@@ -42,7 +42,7 @@ export const taggedRate = (input: unknown, id: string, path: string): RateOf => 
 /** An amount of product per so much spray: 2 pt per 100 gal. */
 const perSpray = (rate: Record<string, unknown>, amount: Quantity<string, string>, path: string): RateOf => {
   if (amount.dimension !== "mass" && amount.dimension !== "volume")
-    fail("unit/mismatch", `${path}.unit`, amount, "an amount such as 2 pt, where `per` states the spray");
+    fail("unit/mismatch", `${path}.unit`, amount, "an amount such as 2 pt; `per` is the volume of spray");
   const spray = expectRecord(rate.per, `${path}.per`, "a volume of spray");
   if (spray.of !== undefined && spray.of !== "none" && spray.of !== "spray")
     fail("substance/mismatch", `${path}.per.of`, spray.of, "a volume of spray");

@@ -59,7 +59,7 @@ const accountSection = (
         : [
             {
               kind: "text" as const,
-              text: `More than this of ${unweighed.map(nutrientWords).join(", ")}: not all of it could be weighed, see NOT CHECKED.`,
+              text: `The true total of ${unweighed.map(nutrientWords).join(", ")} is higher: some could not be counted, see NOT CHECKED.`,
             },
           ]),
       ...(lines.length === 0 ? [] : [{ kind: "list" as const, mark: "-" as const, items: lines }]),
@@ -111,7 +111,7 @@ const limitText = (use: LimitUse): string => {
   const over = numberIn(left, unit);
   const rest =
     violated === null
-      ? "and more that could not be weighed: NOT KNOWN whether the limit is exceeded"
+      ? "plus some that could not be counted: NOT KNOWN whether the limit is exceeded"
       : violated
         ? `OVER THE LIMIT by ${amount(-over)}`
         : over < 0 && use.adds.value === 0

@@ -33,7 +33,7 @@ const labelWords = {
   within: "within the label rate that the job states",
   outside: "OUTSIDE the label rate that the job states",
   "not stated": "label rate not given: not checked",
-  "other measure": "label rate in another measure: not checked",
+  "other measure": "label rate in units of another kind: not checked",
 };
 
 /** Rates as the job states them, and whether they were held against the label. */
@@ -89,7 +89,7 @@ const orderSection = (spray: SprayOrder, first: FirstUnits): SheetSection => {
     spray.products.find(({ product }) => product === id)?.productName ?? id;
   const pairs = [...order.firm, ...order.open, ...order.unopposed].map(
     ({ first, second, counts }) =>
-      `${named(first)} before ${named(second)}: ${counted(counts.for, "published order")} for, ${counts.against} against, ${counts.same} ${counts.same === 1 ? "puts" : "put"} them at one step`,
+      `${named(first)} before ${named(second)}: ${counted(counts.for, "published order")} for, ${counts.against} against, ${counts.same} ${counts.same === 1 ? "puts" : "put"} them in one step`,
   );
   const unsaid = order.unsaid.map(
     ({ first, second }) => `${named(first)} before ${named(second)}: no published order says`,
@@ -122,13 +122,13 @@ export const officeSheet = (order: WorkOrder): WorkOrderSheet => {
     day: dayText(order.date, metric),
     head: [blank("Applicator", name, 20), blank("Certificate no.", certificate, 12)],
     front: [
-      ...section("findings", "FINDINGS (none found is no approval)", findingTexts(order.findings, metric)),
+      ...section("findings", "FINDINGS (an empty list is no approval)", findingTexts(order.findings, metric)),
       ...section("rates", "RATES AND LABELS", rateTexts(order, first, order.units === "both")),
       ...section("water", "RAIN AND IRRIGATION AFTERWARD", waterTexts(order, first)),
       ...accountSections(order.nutrients, first),
       ...section(
         "next",
-        "WHEN AGAIN",
+        "NEXT APPLICATION",
         order.repeats.map((repeat) => `${nextText(repeat, metric)}${lastText(repeat, metric)}`),
       ),
       ...order.sprays.map((spray) => orderSection(spray, first)),

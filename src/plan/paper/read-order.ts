@@ -44,7 +44,7 @@ const aboveZero: Shape<number> = (input, path) => {
   return n > 0 ? n : outOfRange(path, input, { above: 0 });
 };
 const versionOne: Shape<1> = (input, path) =>
-  input === 1 ? input : outOfRange(path, input, { min: 1, max: 1 }, "version {}, the one that is known here");
+  input === 1 ? input : outOfRange(path, input, { min: 1, max: 1 }, "version {}, the one this release reads");
 
 const period: Shape<unknown> = (input, path) => {
   if (typeof input === "string") return oneOf("application", "calendar year")(input, path);

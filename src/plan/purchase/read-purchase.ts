@@ -75,7 +75,7 @@ const breaksOf = (input: unknown, path: string): Pick<ReadPurchased, "prices" | 
       item,
       ["from", "price"],
       at,
-      "from how many packages on, and the price of one",
+      "the quantity it starts at, and the price of one package",
     );
     return allOf({
       from: () => {
@@ -106,9 +106,9 @@ const breaksOf = (input: unknown, path: string): Pick<ReadPurchased, "prices" | 
   });
   const sorted = [...prices].sort((a, b) => a.from - b.from);
   if (sorted[0]?.from !== 1)
-    fail("missing", path, `prices from ${shown(sorted[0]?.from)} on`, "the price of one package: from 1");
+    fail("missing", path, `prices that start at ${shown(sorted[0]?.from)}`, "a price that starts at 1 package");
   if (sorted.slice(1).some(({ from }, i) => from === sorted[i]?.from))
-    fail("duplicate", path, input, "each number of packages once");
+    fail("duplicate", path, input, "each starting quantity once");
   return { prices: sorted, ...(currency !== undefined && { currency: currency.slice("money:".length) }) };
 };
 
@@ -154,7 +154,7 @@ const inPackages = (
       "missing",
       path,
       input,
-      `a ${sold.dimension}, as the package holds, or the density of the product in products`,
+      `a ${sold.dimension}, like the package, or the product's density in products`,
     );
   return inUnit(sold.dimension === "mass" ? timesOf(plain, density) : perOf(plain, density), sold.unit).value;
 };
@@ -242,7 +242,7 @@ export const readPurchase = (
     const need = item as (typeof needs)[number];
     const product =
       byId.get(need.product) ??
-      fail("missing", `${at}.product`, need.product, "the id of a product of the list", {
+      fail("missing", `${at}.product`, need.product, "the id of a product in the list", {
         choices: [...byId.keys()].slice(0, 20),
       });
     return { ...need, amount: inPackages(need.amount, `${at}.amount`, product.package, product.density) };

@@ -42,10 +42,10 @@ export const expectStock = (
       "unit/mismatch",
       path,
       read,
-      `a ${like.dimension}, as the first amount is; the density of the product turns one into the other`,
+      `a ${like.dimension}, like the first amount; the product's density converts one to the other`,
     );
   if (read.of !== like.of)
-    fail("substance/mismatch", path, read, `an amount of ${like.of}, as the first amount is`);
+    fail("substance/mismatch", path, read, `an amount of ${like.of}, like the first amount`);
   return inUnit(read as Quantity<string, string>, like.unit) as ProductQuantity;
 };
 

@@ -54,7 +54,7 @@ export interface StockOnHand {
 const most = 20_000;
 
 const receiptOf = (input: unknown, at: string) => {
-  const given = expectFields(input, ["product", "date", "amount"], at, "what came into the store");
+  const given = expectFields(input, ["product", "date", "amount"], at, "what was received into the store");
   return allOf({
     product: () => expectText(given.product, `${at}.product`, "the id of a product"),
     date: () => civilDate(given.date as CivilDate, `${at}.date`),
@@ -177,7 +177,7 @@ export const stockOnHand = (input: {
           "unit/mismatch",
           `received[${i}].amount`,
           amount,
-          `a ${known.like.dimension}, as it came in before`,
+          `a ${known.like.dimension}, like the earlier receipts`,
         ),
       );
     else if (date <= on) known.received += numberIn(amount, known.like.unit);
@@ -208,7 +208,7 @@ export const stockOnHand = (input: {
 /** Why an entry was not taken off. */
 const lackOf = ({ product }: LedgerEntry, cameIn: boolean): string => {
   if (product === undefined) return "which product";
-  return cameIn ? `how much of ${product}` : `${product}, of which nothing came in`;
+  return cameIn ? `how much of ${product}` : `${product}, but there is no receipt for it`;
 };
 
 const shortOf = ({ product, onHand }: ProductStock): readonly Finding[] =>
@@ -219,6 +219,6 @@ const shortOf = ({ product, onHand }: ProductStock): readonly Finding[] =>
           code: "stock/below-zero",
           severity: "warning",
           params: { product, amount: onHand.value, unit: onHand.unit },
-          text: `${product}: more was used than came in. A receipt is missing, or an entry has too much: count the store.`,
+          text: `${product}: more was used than received. A receipt is missing, or an entry is too high: take inventory.`,
         },
       ];

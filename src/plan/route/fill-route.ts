@@ -66,7 +66,7 @@ const smallFills = (loads: RouteLoads, sprayer: ReadSprayer): readonly Finding[]
         severity: "warning",
         path: "sprayer.minimumLoad",
         params: { load: number, stop, volume, minimum: least, unit: "gal" },
-        text: `Filling ${number} (${stop}) leaves less in the tank than the sprayer can agitate.`,
+        text: `Fill ${number} (${stop}) leaves less in the tank than the sprayer can agitate.`,
         source: "the minimum load that the route states",
       },
     ];
@@ -126,7 +126,7 @@ export const sprayed = (
       "startWith",
       route.startWith,
       { below: numberIn(loads.amount, capacity.unit), unit: capacity.unit },
-      "{}, which the whole route takes: nothing would be mixed, and routeLoads tells what is left",
+      "{}, what the whole route takes: otherwise nothing is mixed; routeLoads says what is left",
     );
   const told = onRoute("spray", () => sprayOrder(treatment, sprayer, undefined, asTankLoads(loads, sprayer)));
   const amounts: Filled["amounts"] = (area, out) =>

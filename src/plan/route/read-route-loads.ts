@@ -98,7 +98,7 @@ export const readRouteLoads = (input: unknown): ReadRouteLoads => {
             "substance/mismatch",
             "rate",
             rate,
-            "a rate of spray or of product, as it is in the tank; productRate gives the product for a nutrient",
+            "a rate of spray or product; for a nutrient, productRate gives the product rate",
           );
     },
     refill: () =>
@@ -143,20 +143,20 @@ const expectRoom = ({ capacity, start, residual, plumbing }: ReadRouteLoads): vo
       "startWith",
       like(start),
       { max: capacity.value, unit: capacity.unit },
-      "{}, which the tank or hopper holds",
+      "{}, what the tank or hopper holds",
     );
   if (residual >= capacity.value)
     outOfRange(
       "residualVolume",
       like(residual),
       { below: capacity.value, unit: capacity.unit },
-      "{}, which the tank holds",
+      "{}, what the tank holds",
     );
   if (residual + plumbing >= capacity.value)
     outOfRange(
       "plumbingVolume",
       like(plumbing),
       { below: capacity.value - residual, unit: capacity.unit },
-      "{}, which the tank holds beside the residual volume",
+      "{}, what the tank holds on top of the residual volume",
     );
 };

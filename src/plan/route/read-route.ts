@@ -93,7 +93,7 @@ const methodOf = (given: Given): "spray" | "spread" => {
   if ((given.mix === undefined) === (given.spread === undefined))
     return given.mix === undefined
       ? fail("missing", "mix", given.mix, "a mix for the tank, or spread for the hopper")
-      : fail("conflict", "spread", "mix and spread", "one of them: one machine drives the route");
+      : fail("conflict", "spread", "mix and spread", "only one of them: a route uses one machine");
   return given.mix === undefined ? "spread" : "spray";
 };
 
@@ -157,7 +157,7 @@ const sprayerOf = (input: unknown): ReadSprayer => {
       "conflict",
       "sprayer.loadSplit",
       loadSplit,
-      "no loadSplit: a route is filled to the tank, or to what is left of it",
+      "no loadSplit: each fill is a full tank, or what the rest of the route takes",
     );
   return readSprayer(input);
 };

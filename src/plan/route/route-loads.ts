@@ -171,7 +171,7 @@ const tooSmall = (capacity: QuantityJson, least: number): never =>
     "capacity",
     capacity,
     { min: least, unit: capacity.unit },
-    `{}, a tank that does the route in ${mostFills} fillings`,
+    `{}, enough for the route in ${mostFills} fills`,
   );
 
 /** What lies before each item of a list, and behind the last one. */
@@ -192,6 +192,6 @@ const outOfReach = (
     "infeasible",
     `stops[${at}].canFill`,
     false,
-    `a stop on the way where it can be filled: from ${stops[stop]?.id} to the next one the stops take ${rounded.value} ${rounded.unit}; fill at one of them, or change the order of the stops`,
+    `a place to fill on the way: from ${stops[stop]?.id} to the next one the stops take ${rounded.value} ${rounded.unit}; fill at one of them, or change the order of the stops`,
   );
 };

@@ -113,7 +113,7 @@ const compute = (input: unknown): RouteOrder => {
     cautions: cautionsFor([treatment], sprayer),
     notChecked: [
       ...new Set([...filled.notChecked, ...stops.flatMap(({ notChecked }) => notChecked)]),
-      "Weather, soil moisture, and everything else in the labels and local codes.",
+      "Weather, soil moisture, and everything else on the labels and in local codes.",
     ],
   };
 };

@@ -49,7 +49,7 @@ const hosesText = (writer: Writer): string => {
     .reduce((sum, { added }) => sum + value(added), 0);
   const hoses = value(first.arriveWith) + filled - value(first.amount) - value(first.leaveWith);
   return hoses > 0.005
-    ? ` The hoses take ${amountText({ ...first.amount, value: hoses, unit: writer.unit }, writer)} of the first filling.`
+    ? ` The hoses take ${amountText({ ...first.amount, value: hoses, unit: writer.unit }, writer)} of the first fill.`
     : "";
 };
 
@@ -86,7 +86,7 @@ export const routeSection = (writer: Writer): SheetSection => {
       { kind: "table", heads: ["", "area", out, `${holder} before`, `${holder} after`], rows },
       {
         kind: "text",
-        text: `Whole route: ${amountText(order.loads.amount, writer)}. ${counted(order.loads.fills.length, "filling")}: ${amountText(order.loads.loaded, writer)}${onTop}; ${amountText(order.loads.leftOver, writer)} left in ${order.method === "spray" ? "tank and hoses" : "the hopper"} at the end${order.method === "spray" && order.loads.leftOver.value > 0 ? `: ${penned} (labeled site, at or below the label rate)` : ""}.${hosesText(writer)}`,
+        text: `Whole route: ${amountText(order.loads.amount, writer)}. ${counted(order.loads.fills.length, "fill")}: ${amountText(order.loads.loaded, writer)}${onTop}; ${amountText(order.loads.leftOver, writer)} left in ${order.method === "spray" ? "tank and hoses" : "the hopper"} at the end${order.method === "spray" && order.loads.leftOver.value > 0 ? `: ${penned} (labeled site, at or below the label rate)` : ""}.${hosesText(writer)}`,
       },
     ],
   };
@@ -136,7 +136,7 @@ export const fillSection = (writer: Writer, machine: readonly SheetBlock[]): She
   return [
     {
       id: "fills",
-      title: "EACH FILLING",
+      title: "EACH FILL",
       blocks: [
         {
           kind: "text",
@@ -170,7 +170,7 @@ export const recordSection = ({ order, first }: Writer): SheetSection => {
   ];
   return {
     id: "record",
-    title: "RECORD, filled in at each stop",
+    title: "RECORD: fill in at each stop",
     blocks: [
       {
         kind: "table",

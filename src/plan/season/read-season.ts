@@ -92,7 +92,7 @@ const readSpan = (input: unknown, path: string): DateSpan => {
         `${path}.to`,
         span.to,
         { max: addDays(span.from, longestSeason) },
-        "{}: a season of ten years; plan a longer time in parts",
+        "{}: at most ten years; plan a longer time in parts",
       )
     : span;
 };

@@ -57,7 +57,7 @@ export const place = (
       severity: "caution",
       path: treatment.path,
       params: { treatment: id, number, date, reapplyBy: latest, days },
-      text: `${id}: ${date} is ${counted(days, "day")} after ${latest}, the date by which to reapply.`,
+      text: `${id}: ${date} is ${counted(days, "day")} after ${latest}, the reapply-by date.`,
     });
   }
   const limits = asked(book, treatment, date);
@@ -101,11 +101,11 @@ export const scheduleOf = (
     ],
     notChecked: [
       ...new Set(notChecked),
-      ...(season.limits.length === 0 ? ["Limits: none are stated."] : []),
+      ...(season.limits.length === 0 ? ["Limits: none stated."] : []),
       ...season.treatments
         .filter(({ proposal }) => proposal === undefined && season.limits.length > 0)
-        .map(({ id }) => `${id}: the limits, because what it puts down is not stated.`),
-      "The weather of the day, and everything else in the labels and local codes.",
+        .map(({ id }) => `${id}: the limits, because its amounts are not stated.`),
+      "Weather on the day, and everything else on the labels and in local codes.",
     ],
   };
 };

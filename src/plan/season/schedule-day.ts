@@ -8,7 +8,7 @@ import type { ReadSeason, ReadSeasonTreatment } from "./read-season.js";
 import { type Due, earlier } from "./schedule-due.js";
 import type { DateReason, ScheduledApplication, SeasonPlan } from "./schedule-types.js";
 
-const anyDay = /* @__PURE__ */ intervalRule({ source: "the days that the caller names" });
+const anyDay = /* @__PURE__ */ intervalRule({ source: "the stated days to avoid" });
 
 /**
  * The first day, from a date on, that neither the rule of a treatment nor the caller rules out, and why it
@@ -131,7 +131,7 @@ const aimedDay = (due: Due, book: Book): { date: CivilDate; why: DateReason[] } 
     );
   const [visit] = shared;
   if (visit !== undefined) {
-    const text = `Shares the visit of ${visit}${visit === target ? "" : `; ${target} was aimed at`}.`;
+    const text = `Shares the visit of ${visit}${visit === target ? "" : `; the target was ${target}`}.`;
     return { date: visit, why: [{ code: "schedule/shared", text }] };
   }
   const last = latest === null ? undefined : openBefore(goal, earliest, due, avoid);
@@ -154,12 +154,12 @@ const onwardFrom = (
   const each = keptFrom(over);
   const next =
     free !== null
-      ? `the first day within all stated limits is ${free}`
+      ? `${free} is the first day within all stated limits`
       : each !== undefined
-        ? `the first day on which each is kept by itself is ${each}`
+        ? `${each} is the first day that keeps each of them alone`
         : isRun(over)
-          ? "an application of another group has to end the run"
-          : "the first day within all stated limits is not to be found";
+          ? "apply another group first"
+          : "no day found is within all stated limits";
   const names = over.map(({ limit, path }) => limit.id ?? path).join(", ");
   const text = `On ${date} it would violate ${names}; ${next}.`;
   return {
@@ -196,7 +196,7 @@ export const dayFor = (
     date = openFrom(onward.date, due, book.plan.avoid).date;
   }
   if (compareDates(date, end) > 0) {
-    const text = `The first day that is left, ${date}, is after ${end}.`;
+    const text = `The first open day, ${date}, is after ${end}.`;
     return { why: [...why, { code: "schedule/after-end", text }], waits };
   }
   return { date, why };

@@ -12,8 +12,8 @@ const lineOf = ({ part, strips, area }: BufferOrder, first: FirstUnits): readonl
   );
   const left =
     area === null
-      ? "The area that this takes is not known: measure it."
-      : `${areaText(area.left, unitFor(area.left, first))} of ${areaText(area.part, unitFor(area.part, first))} is left by the stated distance${area.by === "length" ? ", by length times width" : ""}.`;
+      ? "The area of the strip is not known: measure it."
+      : `${areaText(area.left, unitFor(area.left, first))} of ${areaText(area.part, unitFor(area.part, first))} is outside the stated distance${area.by === "length" ? ", by length times width" : ""}.`;
   return [`Leave untreated on ${part}: ${[...new Set(each)].join("; ")}. ${left}`];
 };
 

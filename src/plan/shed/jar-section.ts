@@ -45,13 +45,13 @@ export const jarSection = (order: SprayOrder, number: number): readonly SheetSec
       blocks: [
         {
           kind: "text",
-          text: `A clear jar with a lid that holds more than ${jarVolume} mL. Protection as for mixing; outdoors.`,
+          text: `A clear jar with a lid that holds more than ${jarVolume} mL. Wear what you wear for mixing; work outdoors.`,
         },
         {
           kind: "table",
           heads: ["IN THIS ORDER", "amount", "measure by"],
           rows: [
-            { cells: ["1  Water from the fill point, as cold as it is", `${jarVolume / 2} mL`, "jar mark"] },
+            { cells: ["1  Water from the fill point, not warmed", `${jarVolume / 2} mL`, "jar mark"] },
             ...rows,
             { cells: [`${last}  The same water up to`, `${jarVolume} mL`, "jar mark"] },
           ],
@@ -63,7 +63,7 @@ export const jarSection = (order: SprayOrder, number: number): readonly SheetSec
             "Cap and shake well after each product. At the end cap the jar and invert it ten times.",
             "Let it stand 15 minutes, look, shake, look again.",
             `BAD, do not mix: ${jarFailures.map(({ sign }) => sign).join("; ")}.`,
-            "No such sign: no more than that. It does not show whether the mix works or harms the turf.",
+            "None of these: that is all it shows. It does not show whether the mix works or harms the turf.",
             "Pour the jar into load 1.",
           ],
         },

@@ -66,7 +66,7 @@ const stopSection = (order: WorkOrder, first: FirstUnits): SheetSection => {
   const blocks: SheetBlock[] = [{ kind: "list", mark: "-", items: ended(textsOf(order, "stop", first)) }];
   if (warnings.length > 0)
     blocks.push(
-      { kind: "text", strong: true, text: "DO NOT START before the supervisor has settled this:" },
+      { kind: "text", strong: true, text: "DO NOT START until the supervisor settles this:" },
       { kind: "list", mark: "!", items: warnings.map(({ text }) => spokenDates(text, metric)) },
     );
   if (missing.length > 0)
@@ -106,7 +106,7 @@ const recordSection = (order: WorkOrder, first: FirstUnits): SheetSection => {
   ];
   return {
     id: "record",
-    title: "RECORD, filled in the same day",
+    title: "RECORD: fill in the same day",
     blocks: [
       { kind: "table", heads, rows },
       { kind: "blanks", blanks: [blank("Remarks", undefined, 30), blank("Signed", undefined, 20)] },
@@ -158,7 +158,7 @@ const nextSection = ({ repeats }: WorkOrder, first: FirstUnits): readonly SheetS
     : [
         {
           id: "next",
-          title: "NEXT TIME, by the intervals that the job states",
+          title: "NEXT APPLICATION, by the intervals that the job states",
           blocks: [
             { kind: "list", mark: "-", items: known.map((repeat) => nextText(repeat, first === "metric")) },
           ],

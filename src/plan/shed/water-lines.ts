@@ -37,7 +37,7 @@ const wetLine = (water: Watering, first: FirstUnits): readonly string[] => {
       ? `${run}.`
       : remaining.value === 0
         ? ": what is planned is enough. Check that it ran."
-        : `. Beside what is planned, water ${depthText(remaining, first)}${run}.`;
+        : `. On top of what is planned, water ${depthText(remaining, first)}${run}.`;
   const rain =
     forecast === null || forecast.value === 0
       ? ""
@@ -56,7 +56,7 @@ const mostLine = ({ least, most, rules }: Watering, first: FirstUnits): readonly
 /** What is done with water after a treatment, by the labels that the job gives; nothing where it gives none. */
 export const waterBlocks = (water: Watering, first: FirstUnits): readonly SheetBlock[] => {
   const items = water.conflict
-    ? ["WATER: the labels of these products conflict, see the top. Ask before any watering."]
+    ? ["WATER: the labels of these products conflict (see the top). Ask before you water."]
     : [...dryLine(water, first), ...wetLine(water, first), ...mostLine(water, first)];
   return items.length === 0 ? [] : [{ kind: "list", mark: "[ ]", items }];
 };

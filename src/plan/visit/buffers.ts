@@ -121,7 +121,7 @@ const treatsStrip = (treatment: ReadTreatment, left: Area, parts: readonly strin
     left: inUnit(left, treatment.area.unit).value,
     unit: treatment.area.unit,
   },
-  text: `${treatment.id}: ${areaWords(treatment.area)} is treated on ${parts.join(", ")}, while the stated distances leave ${areaWords(inUnit(left, treatment.area.unit))}. Every amount here is for the larger area: state the area of the treatment without the strip.`,
+  text: `${treatment.id}: ${areaWords(treatment.area)} is treated on ${parts.join(", ")}, but the stated distances leave ${areaWords(inUnit(left, treatment.area.unit))}. Every amount here is for the larger area: state the area of the treatment without the strip.`,
 });
 
 const areaWords = ({ value, unit }: Area): string => `${Number(value.toPrecision(5))} ${unit}`;
@@ -167,7 +167,7 @@ const buffersOf = (order: SpreadOrder | SprayOrder, job: ReadJob): WithFindings<
     notChecked: buffers.flatMap(({ part, area, strips }) =>
       area === null
         ? [
-            `${order.treatment} on ${part}: the area that the distance from ${[...new Set(strips.map(({ from }) => from))].join(", ")} takes, because the job does not say along which edge it lies (edges, or along).`,
+            `${order.treatment} on ${part}: the area within the distance from ${[...new Set(strips.map(({ from }) => from))].join(", ")}, because the job does not say which edge it follows (edges, or along).`,
           ]
         : [],
     ),

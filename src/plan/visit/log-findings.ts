@@ -25,7 +25,7 @@ export const logFindings = ({ date, log, treatments, site }: ReadJob): readonly 
         severity: "caution",
         path: entry.path,
         params: { treatment: twice.id, date },
-        text: `The log has ${entry.product?.name ?? `"${entry.treatment}"`} on ${date}, the day of this visit: limits count it beside ${twice.id}. If it is the same application, take it out of the log.`,
+        text: `The log has ${entry.product?.name ?? `"${entry.treatment}"`} on ${date}, the day of this visit: limits count it and ${twice.id}. If it is the same application, take it out of the log.`,
       },
     ];
   });

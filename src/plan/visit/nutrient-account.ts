@@ -73,7 +73,7 @@ const otherContents = (product: ReadProduct, rates: AreaRates): WithFindings<Nut
     notChecked:
       unweighedOf({ contents }, rates).length === 0
         ? []
-        : [`Active ingredients of ${product.name}: its rate and its contents do not meet without a density.`],
+        : [`Active ingredients of ${product.name}: its rate and its contents need a density to compare.`],
   };
 };
 

@@ -157,7 +157,7 @@ const smallLoad = (tank: TankLoads, sprayer: ReadSprayer, path: string): readonl
       severity: "warning",
       path,
       params: { load: last.number, volume: last.volume.in("gal"), unit: "gal", minimum: least.in("gal") },
-      text: `Load ${last.number} is smaller than the least that the sprayer can agitate. Even loads would share the spray out.`,
+      text: `Load ${last.number} is smaller than the sprayer can agitate. Use even loads.`,
       source: "the minimum load that the job states",
     },
   ];

@@ -45,8 +45,8 @@ export const wetAndDry = (
           params: { wet: a.product, dry: b.product, timeLeft: apart ? 1 : 0 },
           text: `${wants}, and ${stays}, ${where}. ${
             apart
-              ? `Water only after ${hours(notBefore)}, and check both labels: washing it down may end what ${b.productName} does.`
-              : "No watering can do both: apply them separately."
+              ? `Water only after ${hours(notBefore)}, and check both labels: washing it off may stop ${b.productName} from working.`
+              : "One watering cannot do both: apply them separately."
           }`,
           source: `${a.rule.source}; ${b.rule.source}`,
         },
@@ -68,7 +68,7 @@ export const amountConflicts = (rules: readonly ProductWatering[], path: string)
           severity: "warning",
           path,
           params: { wet: a.product, dry: b.product, least: least.toString(), most: most.toString() },
-          text: `${a.productName} needs at least ${depthWords(least)} of water, and ${b.productName} at most ${depthWords(most)}. No watering can do both: apply them separately.`,
+          text: `${a.productName} needs at least ${depthWords(least)} of water, and ${b.productName} at most ${depthWords(most)}. One watering cannot do both: apply them separately.`,
           source: `${a.rule.source}; ${b.rule.source}`,
         },
       ];

@@ -64,7 +64,7 @@ export const waterFindings = (
   // Rain that is only forecast does not count as water; what it would leave is told beside what is missing.
   const forecast =
     all.remaining.value < sure.remaining.value
-      ? ` (${depthWords(all.remaining)} if the rain comes that is forecast)`
+      ? ` (${depthWords(all.remaining)} if the forecast rain falls)`
       : "";
   if (all.early.value > 0 && all.dryUntil !== null)
     found.push(
@@ -74,7 +74,7 @@ export const waterFindings = (
         treatment,
         rule,
         { early: all.early.value, unit: all.early.unit, dryUntil: all.dryUntil },
-        `${depthWords(all.early)} of water is expected before ${momentWords(all.dryUntil)}, while the label wants the leaf dry. Postpone the irrigation or the application.`,
+        `${depthWords(all.early)} of water is expected before ${momentWords(all.dryUntil)}, but the label wants the leaf dry. Postpone the irrigation or the application.`,
       ),
     );
   if (all.over.value > 0 && most !== undefined)
@@ -85,7 +85,7 @@ export const waterFindings = (
         treatment,
         rule,
         { over: all.over.value, unit: all.over.unit, most: most.toString() },
-        `${depthWords(all.over)} more water is expected than the ${depthWords(most)} that the label states at most: product may leach or run off.`,
+        `${depthWords(all.over)} more water is expected than the label maximum of ${depthWords(most)}: product may leach or run off.`,
       ),
     );
   if (least !== undefined && sure.state === "missed" && sure.by !== null)
@@ -97,7 +97,7 @@ export const waterFindings = (
             treatment,
             rule,
             { by: sure.by, missing: sure.remaining.value, unit: sure.remaining.unit },
-            `only forecast rain brings the ${depthWords(least)} that the label wants by ${momentWords(sure.by)}. If it stays dry, water ${depthWords(sure.remaining)}.`,
+            `the ${depthWords(least)} of water that the label wants by ${momentWords(sure.by)} depends on forecast rain. If it stays dry, water ${depthWords(sure.remaining)}.`,
           )
         : finding(
             "not-planned",
@@ -105,7 +105,7 @@ export const waterFindings = (
             treatment,
             rule,
             { by: sure.by, missing: sure.remaining.value, unit: sure.remaining.unit },
-            `${depthWords(sure.remaining)} is missing of the ${depthWords(least)} of water that the label wants by ${momentWords(sure.by)}${forecast}: plan the irrigation.`,
+            `irrigation and rain are ${depthWords(sure.remaining)} short of the ${depthWords(least)} that the label wants by ${momentWords(sure.by)}${forecast}: plan irrigation.`,
           ),
     );
   return found;

@@ -113,7 +113,7 @@ const siteFindings = ({ site, treatments }: ReadJob): readonly Finding[] =>
           severity: "caution",
           path: "site.cutOuts",
           params: {},
-          text: "Treatments of named parts cover the whole of these parts: what is cut out of the site is not subtracted. State the area of such a treatment.",
+          text: "A treatment of named parts covers them whole: cutouts of the site are not subtracted. State the area of such a treatment.",
         },
       ]
     : [];
@@ -134,11 +134,11 @@ const neverStated = (job: ReadJob): readonly string[] => [
     ...(fertilizer === undefined ? [`${name}: its nutrients, because no analysis is given.`] : []),
   ]),
   ...(job.limits.length === 0 ? ["Limits on nutrients: the job states none."] : []),
-  "Weather, soil moisture, and everything else in the labels and local codes.",
+  "Weather, soil moisture, and everything else on the labels and in local codes.",
 ];
 
 const checkedBy = (job: ReadJob): readonly string[] => [
-  "that every figure has the unit and the substance that its place needs",
+  "that every figure has the unit and the substance it needs",
   ...([...job.products.values()].some((product) => product.labelRate)
     ? ["rates against the label rates that the job states"]
     : []),

@@ -113,7 +113,7 @@ export const tankDepth = (tank: Tank, volume: Volume): Length => {
       "volume",
       held,
       { max: tankVolumeIn(full, units).value, unit: tankVolumeIn(full, units).unit },
-      "{}, which the tank holds",
+      "{}, what the tank holds",
     );
   }
   let [low, high] = [0, height];

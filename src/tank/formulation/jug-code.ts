@@ -86,14 +86,14 @@ const contentOf = (
           "type",
           "code",
           code,
-          "a number of g/L, 100 or more; below that such a code may count percent: take the ingredient statement",
+          "a number of g/L, 100 or more; below that the number may mean percent: use the ingredient statement",
         );
   return value > mostPounds
     ? outOfRange(
         "code",
         code,
         { max: mostPounds, unit: "lb/gal" },
-        '{}; where the number counts g/L, as in 500SC, say { scheme: "international" }',
+        '{}; if the number means g/L, as in 500SC, say { scheme: "international" }',
       )
     : quantity(value, "lb/gal", "ai/product");
 };

@@ -68,7 +68,7 @@ export const twoJarReading = (jars: {
       "conflict",
       "failedWithAgent",
       true,
-      "a jar with agent that does not fail where the one without it did not",
+      "false where the jar without agent did not fail: repeat the test",
     );
   }
   return "no agent needed by this test";

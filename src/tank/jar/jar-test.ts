@@ -166,7 +166,7 @@ const packetLeftOut = ({ id, name = id }: MixProduct): Finding => ({
   code: "jar/packet-left-out",
   severity: "warning",
   params: { product: id },
-  text: `${name} is left out of the jar: its packets are never cut or opened, and a whole one is too much for a jar. What the jar shows holds for the rest of the mix only. Ask the maker of ${name} about the mix.`,
+  text: `${name} is left out of the jar: its packets are never cut or opened, and a whole one is too much for a jar. The jar shows the rest of the mix only. Ask the maker of ${name} about the mix.`,
   source: "common practice, no source",
 });
 

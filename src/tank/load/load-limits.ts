@@ -54,13 +54,13 @@ const leastFindings = (
       "infeasible",
       path,
       least,
-      `a tank that takes as much: at this rate a full one takes ${amountText({ value: most, unit: total.unit }, 4)}`,
+      `no more than a full tank takes at this rate, ${amountText({ value: most, unit: total.unit }, 4)}`,
     );
   }
   // Loads of one size would each take so much; where the least is more, no way to share it out helps.
   const shared = numberIn(total, total.unit) / loads.count;
   const advice =
-    loads.loadSplit !== "even" && !exceeds(floor, shared) ? " Even loads would share it out." : "";
+    loads.loadSplit !== "even" && !exceeds(floor, shared) ? " Use even loads." : "";
   return measured.loads.flatMap((load): readonly Finding[] => {
     const amount = numberIn(load.amount, total.unit);
     if (!exceeds(floor, amount)) return [];
@@ -70,7 +70,7 @@ const leastFindings = (
         severity: "warning",
         path,
         params: { product: product.id, load: load.number, amount, least: floor, unit: total.unit },
-        text: `Load ${load.number} takes ${told(amount, floor)} of ${product.name ?? product.id}, less than the least that can go in (${told(floor, amount)}).${advice}`,
+        text: `Load ${load.number} takes ${told(amount, floor)} of ${product.name ?? product.id}, less than the minimum (${told(floor, amount)}).${advice}`,
       },
     ];
   });

@@ -57,8 +57,8 @@ export const loadVolumes = (input: LoadVolumesInput): readonly number[] => {
       "leastLoad",
       { value: least, unit },
       even < least
-        ? `${Number(even.toPrecision(4))} ${unit} or less: that is the job, shared out evenly; the loadSplit "fixed size" mixes more, and leaves it over`
-        : `a least load that the last two loads can hold; even loads (loadSplit "even") are ${Number(even.toPrecision(4))} ${unit} each`,
+        ? `${Number(even.toPrecision(4))} ${unit} or less, the job in even loads; the loadSplit "fixed size" mixes more and leaves some over`
+        : `less than the last two loads hold together; even loads (loadSplit "even") are ${Number(even.toPrecision(4))} ${unit} each`,
     );
   }
   // Both halves come off one sum, so that the volumes still add up to the last digit.

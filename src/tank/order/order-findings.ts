@@ -20,16 +20,16 @@ const decidedBy = ({ resolvedBy, counts }: OrderedPair): string =>
     majority: `${counts.for} of the ${counts.for + counts.against} published orders that rank the two ${counts.for === 1 ? "says" : "say"} so`,
     consensus:
       counts.for === counts.against
-        ? "the published orders tie on these two, and the sequence that keeps the most of all their rankings has it so"
-        : "the sequence that keeps the most of all published rankings has it so, against most of those on these two",
-    id: "nothing published decides, and ids are taken by the alphabet",
+        ? "the published orders tie on these two; the sequence that keeps the most published rankings has it so"
+        : "the sequence that keeps the most published rankings has it so, though most sources on these two say the reverse",
+    id: "no published order decides; the ids are in alphabetical order",
   })[resolvedBy];
 
 const jarTest = (count: number, warned: boolean): Finding => ({
   code: "jar-test",
   severity: "caution",
   params: { products: count, publishedObjection: warned ? "yes" : "none known" },
-  text: `${warned ? "Published objections to this mix or its order stand beside this finding." : "No published objection is known. That does not mean they mix."} Check every label for tank-mix restrictions, and do the jar test with water from the spray source.`,
+  text: `${warned ? "See the published objections to this mix or its order." : "No published objection is known. That does not mean they mix."} Check every label for tank-mix restrictions, and do the jar test with water from the spray source.`,
   source: {
     title: "Tank mixing spray partners",
     publisher: "Michigan State University Extension",
@@ -63,7 +63,7 @@ const openPair = (a: MixProduct, b: MixProduct, pair: OrderedPair): Finding => {
   const { first, second, says, resolvedBy } = pair;
   const called = (product: MixProduct): string =>
     `${nameOf(product)} (${formulations[product.formulation].name})`;
-  const same = says.same.length > 0 ? `; in one step: ${list(says.same)}` : "";
+  const same = says.same.length > 0 ? `; same step: ${list(says.same)}` : "";
   return {
     code: "order/open-pair",
     severity: "note",

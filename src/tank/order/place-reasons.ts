@@ -37,22 +37,22 @@ const powder: PlaceReason = {
   source: michigan,
 };
 const soluble: PlaceReason = {
-  text: "Dry product that dissolves is dissolved before liquids go in.",
+  text: "Dissolve dry products before liquids go in.",
   source: navy,
 };
 const suspended: PlaceReason = {
-  text: "Solids before liquids, and what stays in suspension before what dissolves.",
+  text: "Solids before liquids, suspensions before solutions.",
   source: aapresid,
 };
 
 /** Why each kind stands where it does; a kind without an entry stands there by the rankings alone. */
 export const placeReasons: () => Readonly<Partial<Record<Formulation, PlaceReason>>> = () => ({
   "water-soluble packet": {
-    text: "The film has to dissolve in clean water: chlorine and sulfur ions of fertilizers and some organic solvents hinder it.",
+    text: "The film has to dissolve in clean water: chlorine and sulfur ions from fertilizers and some organic solvents slow it.",
     source: of("manitoba-2013"),
   },
   conditioner: {
-    text: "The water is conditioned before any other product meets it.",
+    text: "Condition the water before any other product goes in.",
     source: wisconsin,
   },
   WP: powder,

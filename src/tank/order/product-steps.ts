@@ -33,7 +33,7 @@ const waitAfter = (kind: Formulation, named: MixingOrder | undefined): Step | un
     return {
       action: "wait",
       text: "Agitate until no grains are left.",
-      reason: "Ammonium sulfate that is not dissolved can curdle amine salts for good.",
+      reason: "Undissolved ammonium sulfate can curdle amine salts for good.",
       sources: [amsSource],
     };
   }
@@ -79,7 +79,7 @@ const reasonFor = (
   const step = named === undefined ? undefined : stepIn(named, kind);
   if (named !== undefined && step !== undefined) {
     return {
-      reason: `${named.name} prints it as number ${step + 1} of ${named.steps.length}.`,
+      reason: `${named.name} lists it as number ${step + 1} of ${named.steps.length}.`,
       sources: [named.source],
     };
   }
@@ -87,7 +87,7 @@ const reasonFor = (
   const counts =
     listing.length < 4
       ? `Few published mixing orders list this product type: ${listing.map(({ name }) => name).join(", ")}.`
-      : `${listing.length} published mixing orders list this product type; its place keeps the most of their rankings.`;
+      : `${listing.length} published mixing orders list this product type; this place keeps the most of their rankings.`;
   return {
     reason: `${first}${counts}`,
     sources: [...(why === undefined ? [] : [why.source]), ...listing.map(({ source }) => source)],
@@ -113,7 +113,7 @@ const addStep = (
   if (labelNote !== undefined) parts.push(` Label: ${labelNote}`);
   const place = byLabel
     ? {
-        reason: `A label puts it here, and labels win over the place of a ${formulations[kind].name}.`,
+        reason: `A label puts it here; labels override the usual place of a ${formulations[kind].name}.`,
         sources: [],
       }
     : reasonFor(kind, named);
@@ -130,7 +130,7 @@ const addStep = (
 const stopAgitation: Step = {
   action: "stop agitation",
   text: "Stop filling and agitation. Take the basket strainer out.",
-  reason: "Packets must not lie on a screen or under a stream.",
+  reason: "Keep packets off screens and away from the water jet.",
   sources: [packetSource],
 };
 

@@ -42,7 +42,7 @@ export const objectionsOf = (
       finding(
         "mix/many-partners",
         "caution",
-        `${partners.length} products besides adjuvants and conditioners: a published guide advises ${mostPartners} at most, because the ingredients that they are formulated with get in each other's way.`,
+        `${partners.length} products besides adjuvants and conditioners: a published guide advises ${mostPartners} at most, because their formulation ingredients interfere with each other.`,
         { partners: partners.length, most: mostPartners },
       ),
     );
@@ -109,7 +109,7 @@ export const incompatibilities = (input: IncompatibilitiesInput): Incompatibilit
       : "no published objection known; jar-test it",
     findings,
     checked: [
-      "what the labels refuse, as far as stated",
+      "what the labels prohibit, as far as stated",
       "published experience with the ingredients that are stated",
       `the number of partners against published advice (${mostPartners} at most)`,
       ...(country === undefined ? [] : [`rules of the ${country} on groups of active ingredients`]),

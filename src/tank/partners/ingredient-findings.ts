@@ -28,7 +28,7 @@ const ironWithAmine: Rule = (products) =>
     finding(
       "mix/iron-and-amine",
       "warning",
-      `${nameOf(iron)} (iron sulfate) and ${nameOf(amine)} (amine phenoxy): in a published trial iron sulfate weakened 2,4-D amine, and its authors advise to keep the two out of one tank.`,
+      `${nameOf(iron)} (iron sulfate) and ${nameOf(amine)} (amine phenoxy): in a published trial iron sulfate weakened 2,4-D amine, and its authors advise against mixing the two.`,
       { first: iron.id, second: amine.id },
     ),
   );
@@ -40,7 +40,7 @@ const sulfateWithAmine: Rule = (products) =>
       return finding(
         "mix/undissolved-sulfate-and-amine",
         late ? "warning" : "caution",
-        `${nameOf(sulfate)} (ammonium sulfate) must be fully dissolved before ${nameOf(amine)} (amine phenoxy) goes in${late ? ", and stands after it here" : ""}: undissolved, the two make a precipitate that does not go back.`,
+        `${nameOf(sulfate)} (ammonium sulfate) must be fully dissolved before ${nameOf(amine)} (amine phenoxy) goes in${late ? ", but comes after it here" : ""}: undissolved, the two form a precipitate that does not redissolve.`,
         { first: sulfate.id, second: amine.id, late: late ? "yes" : "no" },
       );
     },
@@ -55,7 +55,7 @@ const thiosulfateLast: Rule = (products) =>
     return finding(
       "mix/thiosulfate-last",
       early ? "warning" : "caution",
-      `${nameOf(thiosulfate)} (ammonium thiosulfate) goes in last, once the rest is thoroughly mixed${early ? `, and stands before ${namesOf(after)} here.` : ". As the only carrier it never mixed well in published tests."}`,
+      `${nameOf(thiosulfate)} (ammonium thiosulfate) goes in last, once the rest is thoroughly mixed${early ? `, but comes before ${namesOf(after)} here.` : ". As the sole carrier it never mixed well in published tests."}`,
       { product: thiosulfate.id, before: idsOf(after) },
     );
   });
@@ -86,7 +86,7 @@ const filmHindered: Rule = (products) => {
         early.length > 0 ? "warning" : "caution",
         `${
           early.length > 0
-            ? `${namesOf(early)} stands before the packets of ${nameOf(packet)}`
+            ? `${namesOf(early)} comes before the packets of ${nameOf(packet)}`
             : `The packets of ${nameOf(packet)} must be fully dissolved before ${namesOf(others)}`
         }: chlorine and sulfur ions and some solvents keep the film from dissolving.`,
         { product: packet.id, others: idsOf(others), early: idsOf(early) },
@@ -102,7 +102,7 @@ const compatibilityAgent: Rule = (products) =>
       finding(
         "mix/compatibility-agent",
         "note",
-        `Some herbicides do not go together with a compatibility agent such as ${nameOf(agent)}: see their labels.`,
+        `Some herbicides cannot be mixed with a compatibility agent such as ${nameOf(agent)}: see their labels.`,
         { product: agent.id },
       ),
     );
@@ -117,7 +117,7 @@ const micronutrientFines: Rule = (products) =>
       finding(
         "mix/micronutrient-fines",
         "note",
-        `${nameOf(micro)} brings micronutrients: they can raise the share of fine droplets that drift.`,
+        `${nameOf(micro)} contains micronutrients, which can raise the share of fine droplets that drift.`,
         { product: micro.id },
       ),
     );

@@ -61,7 +61,7 @@ const unwritten = (input: object, path: string): unknown => {
   const { value, unit, of } = input as Recipe<string>;
   const amount = quantityOf(value, unit, of ?? "none", path);
   if (amount.dimension !== "mass" && amount.dimension !== "volume") {
-    fail("unit/mismatch", path, amount, "an amount of product, because it has a volume under it");
+    fail("unit/mismatch", path, amount, "an amount of product, per volume of spray");
   }
   if (!product.test(of))
     fail("substance/mismatch", path, amount, "an amount of product, such as product:feed-a");

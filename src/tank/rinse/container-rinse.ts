@@ -153,8 +153,8 @@ const stepsOf = (
     `Empty the container into the tank ${drain}.`,
     `Put in ${amount} of clean water, close it, and ${move} so that the water reaches every side.`,
     `Pour the rinse water into the tank ${drain}.`,
-    `Do this ${rinses === 1 ? "once" : `${rinses} times`} with fresh water${untilClean ? ", and more often until no residue is to be seen" : ""}.`,
-    "Make the container unusable, keep its label on it until it is handed in, and put it to no other use.",
+    `Do this ${rinses === 1 ? "once" : `${rinses} times`} with fresh water${untilClean ? ", and more until no residue is visible" : ""}.`,
+    "Make the container unusable, leave its label on until it is handed in, and never reuse it.",
   ];
 };
 
@@ -165,4 +165,4 @@ const ruleOf = (input: unknown): RinseRuleId =>
 
 /** Where the rinse water of containers goes (University of Illinois, 50 Ways, no. 30). */
 export const rinsateGoes =
-  "The rinse water goes into the spray tank as part of the load, and with it on to a site that the labels name, within their rates. What cannot go there is kept in a marked drum, as mixing water for a later load of the same product; never on the ground or into a drain.";
+  "The rinse water goes into the spray tank as part of the load, for a labeled site at or below the label rate. Keep what cannot go there in a marked drum, as mixing water for a later load of the same product; never pour it on the ground or into a drain.";

@@ -103,7 +103,7 @@ export const tankRinse = <
       strengthLeft: quantityOf(strength.value * residue, strength.unit, strength.of, "strength"),
     }),
     rinsate:
-      "Spray the rinse water on a site that the labels name, within their rates: over the area just treated only as far as the label leaves room. Never into a drain, a ditch or on to a hard surface. Nozzles, screens and hoses are rinsed with it. The label says where a cleaner is needed. Common practice, no source.",
+      "Spray the rinse water on a labeled site, at or below the label rate: over the area just treated only as far as the label rate leaves room. Never into a drain or ditch or onto a hard surface. Rinse nozzles, screens and hoses too. The label says if a cleaner is needed. Common practice, no source.",
     cautions: tankCautions.filter(({ code }) =>
       ["caution/label-first", "caution/closed-tank", "caution/protective-equipment"].includes(code),
     ),
@@ -156,7 +156,7 @@ export const rinsesFor = <H extends string, W extends string>(input: {
     "water",
     input.water,
     limit < target
-      ? `more water: with this much it takes more than ${mostRinses} rinses, for even endless rinsing comes down to ${told} and no further`
-      : `more water: with this much even endless rinsing leaves ${told}`,
+      ? `more water: with this much it takes more than ${mostRinses} rinses; even endless rinsing leaves ${told}`
+      : `more water: with this much, even endless rinsing leaves ${told}`,
   );
 };

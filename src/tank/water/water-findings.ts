@@ -54,7 +54,7 @@ const disagreement = ({ stated, fromCalcium, fromMagnesium }: ReadWater): readon
       code: "water/hardness-disagrees",
       severity: "warning",
       params: { hardness: stated, fromIons: known, unit: "mg/L" },
-      text: `The test gives a hardness of ${digits(stated)} mg/L as CaCO3, and ${names} for ${parts.length === 1 ? "at least " : ""}${digits(known)}: one of the figures is not what the laboratory printed, or not in that unit.${inGrains ? " They are about 17 times apart: is the hardness in grains per gallon?" : ""}`,
+      text: `The test gives a hardness of ${digits(stated)} mg/L as CaCO3, and ${names} for ${parts.length === 1 ? "at least " : ""}${digits(known)}: one of the figures was misread, or has the wrong unit.${inGrains ? " They are about 17 times apart: is the hardness in grains per gallon?" : ""}`,
       source: "derived from molar masses",
     },
   ];
@@ -88,7 +88,7 @@ const thresholdFindings = (hardness: Hardness, products: readonly WaterProduct[]
         unit: "mg/L",
         passed: passed.map(({ value, unit, about }) => `${value} ${unit}: ${about}`),
       },
-      text: `Hardness is ${told("mg/L")} mg/L as CaCO3 (${told("grain/gal")} grains per US gallon). Published thresholds below it: ${passed.map(({ value, unit, about, source }) => `${value} ${unit}, ${about} (${source.publisher})`).join("; ")}. Salts of weak acids lose the most; the label says which.`,
+      text: `Hardness is ${told("mg/L")} mg/L as CaCO3 (${told("grain/gal")} grains per US gallon). Published thresholds below it: ${passed.map(({ value, unit, about, source }) => `${value} ${unit}, ${about} (${source.publisher})`).join("; ")}. Salts of weak acids lose the most: see the label.`,
     },
   ];
   const ruin = ruinOf(passed);
@@ -132,7 +132,7 @@ export const sulfateFindings = (
       code: "water/sulfate-range",
       severity: "note",
       params: { least: pounds(range.min), most, notCounted: untested },
-      text: `By the published equation at least ${digits(pounds(range.min))} to ${digits(most)} lb of ammonium sulfate per 100 gal (${digits(range.min.in("g/L") * 100)} to ${digits(range.max.in("g/L") * 100)} g per 100 L), as the hardness is magnesium or calcium${tested.length > 0 ? `, with ${tested.join(", ")}` : ""}${untested.length > 0 ? `; ${untested.join(", ")}, not tested, come on top` : ""}. That is a minimum by the equation, not the need.`,
+      text: `By the published equation at least ${digits(pounds(range.min))} to ${digits(most)} lb of ammonium sulfate per 100 gal (${digits(range.min.in("g/L") * 100)} to ${digits(range.max.in("g/L") * 100)} g per 100 L), depending on how much of the hardness is magnesium${tested.length > 0 ? `, with ${tested.join(", ")}` : ""}${untested.length > 0 ? `; ${untested.join(", ")}, not tested, would add to it` : ""}. That is a minimum by the equation, not the need.`,
       source,
     });
   }
@@ -218,7 +218,7 @@ export const hydrolysisFindings = (
   const source = loss.rows[0]?.source;
   const unknown =
     loss.rowsWithoutTemperature > 0
-      ? " They are printed without a temperature, and warm water is faster."
+      ? " They are printed without a temperature; warm water is faster."
       : "";
   return [
     {

@@ -102,7 +102,7 @@ interface Part {
 
 const hardnessPart = ({ water, products }: ReadWaterInput): Part =>
   water.hardness === undefined
-    ? { notChecked: ["hardness: the test gives neither it nor both calcium and magnesium"] }
+    ? { notChecked: ["hardness: not tested, nor both calcium and magnesium"] }
     : {
         checked: "hardness against published thresholds",
         findings: hardnessFindings(water, products),
@@ -159,7 +159,7 @@ const breakdownPart = ({
         ? undefined
         : alkalineHydrolysis({ active, pH, time: timeToEmpty });
     if (loss === undefined || timeToEmpty === undefined) {
-      const why = lacking ?? `no half-life of ${active} was read in a source`;
+      const why = lacking ?? `no half-life of ${active} on file`;
       notChecked.push(`breakdown of ${name} in the tank: ${why}`);
       continue;
     }

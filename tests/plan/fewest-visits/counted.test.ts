@@ -41,7 +41,7 @@ describe("the fewest visits", () => {
     const reasons = found.schedule.visits[0]?.applications[0]?.reasons.at(-1);
     expect(reasons).toEqual({
       code: "schedule/fewest-visits",
-      text: `${found.schedule.visits[0]?.date} is of the schedule with the fewest visits.`,
+      text: `${found.schedule.visits[0]?.date} is from the schedule with the fewest visits.`,
     });
   });
 

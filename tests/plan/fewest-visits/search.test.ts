@@ -39,7 +39,7 @@ describe("a search that a bound ended", () => {
           severity: "caution",
           path: "options.rounds",
           params: { ended: "rounds", most: 1 },
-          text: "Not settled: after 1 round the limits still ruled out each schedule that was found. It is not known whether there is one. Give more in options.rounds, or plan a shorter season or fewer treatments at a time; schedule(plan) places what it can and says what comes late.",
+          text: "Not settled: after 1 round the limits still ruled out every schedule found. Whether one exists is not known. Raise options.rounds, or plan a shorter season or fewer treatments at a time; schedule(plan) places what it can and says what is late.",
         },
       ],
     });

@@ -26,7 +26,7 @@ const finding = (code: string, severity: string, text: string, params: object, s
 describe("on turf that is being established", () => {
   test("a pre-emergent", () => {
     const text =
-      "prodiamine: a pre-emergent stops the roots of seed, and of stolons and plugs that peg down; this turf is being established from";
+      "prodiamine: a pre-emergent stops seed, stolons and plugs from rooting; this turf is being established from";
     const use = { use: "pre-emergent herbicide", activeIngredient: "prodiamine" } as const;
     expect(asked(use, { ...young, from: "sprigs" }).findings).toEqual([
       finding("pre-emergent-stops-rooting", "warning", `${text} sprigs.`, { from: "sprigs", named: 0 }),
@@ -46,7 +46,7 @@ describe("on turf that is being established", () => {
   });
   test("a growth regulator", () => {
     const text =
-      "growth regulator: a growth regulator slows the filling in of turf that is not yet established.";
+      "growth regulator: a growth regulator slows fill-in of turf that is not yet established.";
     expect(asked({ use: "growth regulator" }, { ...young, from: "plugs" }).findings).toEqual([
       finding("regulator-not-established", "warning", text, { from: "plugs" }),
     ]);
@@ -60,7 +60,7 @@ describe("on turf that is being established", () => {
       finding(
         "herbicide-on-young-turf",
         "caution",
-        "post-emergent herbicide: young turf is hurt by rates that old turf stands; the label says how old it must be.",
+        "post-emergent herbicide: rates that established turf tolerates can injure young turf; the label says how old it must be.",
         { from: "seed or runners" },
       ),
     ]);
@@ -87,15 +87,15 @@ describe("against the label", () => {
       finding(
         "too-few-mowings",
         "warning",
-        "post-emergent herbicide: 1 mowing; the label wants 2.",
+        "post-emergent herbicide: 1 mowing; the label requires 2.",
         { mowings: 1, minimum: 2 },
         "the label",
       ),
     ]);
-    expect(asked(two, { ...old, mowings: 0 }).findings[0]?.text).toContain("0 mowings; the label wants 2.");
+    expect(asked(two, { ...old, mowings: 0 }).findings[0]?.text).toContain("0 mowings; the label requires 2.");
     expect(asked(two, { ...old, mowings: 2 }).findings).toEqual([]);
     expect(asked(two, { ...old, mowings: 2 }).checked).toContain("t: mowings against the label");
-    expect(asked(two, old).notChecked).toContain("t: the number of mowings, of which the label wants 2.");
+    expect(asked(two, old).notChecked).toContain("t: the number of mowings; the label requires 2.");
   });
   test("days after seeding, to the day", () => {
     const month = { ...use, label: label({ minimumDaysAfterSeeding: 28 }) };
@@ -113,7 +113,7 @@ describe("against the label", () => {
     expect(asked(month, { ...old, since: "2026-04-06" }).checked).toContain(
       "t: days since seeding against the label",
     );
-    expect(asked(month, old).notChecked).toContain("t: the days since seeding, of which the label wants 28.");
+    expect(asked(month, old).notChecked).toContain("t: the days since seeding; the label requires 28.");
   });
   test("days to a seeding, and none for one that lies behind", () => {
     const weeks = { use: "growth regulator", label: label({ minimumDaysToSeeding: 14 }) } as const;
@@ -136,13 +136,13 @@ describe("against the label", () => {
     expect(asked(weeks, { ...old, seedingOn: "2026-05-04" }).findings.length).toBe(1);
     expect(asked({ use: "fertilizer" }, { ...old, seedingOn: "2026-05-17" }).notChecked).toEqual([]);
     const unknown =
-      "t: the days from the application to the seeding of 2026-05-17, because the label's figure is not stated.";
+      "t: the days from the application to seeding on 2026-05-17, because the label's figure is not stated.";
     expect(asked({ use: "growth regulator" }, { ...old, seedingOn: "2026-05-17" }).notChecked).toContain(
       unknown,
     );
     expect(asked({ use: "growth regulator" }, { ...old, seedingOn: "2026-05-17" }).findings).toEqual([]);
     const text =
-      "pre-emergent herbicide: a pre-emergent goes on working for weeks to months and stops the seed of 2026-05-17.";
+      "pre-emergent herbicide: a pre-emergent works for weeks to months and stops seed sown on 2026-05-17.";
     expect(asked({ use: "pre-emergent herbicide" }, { ...old, seedingOn: "2026-05-17" }).findings).toEqual([
       finding("pre-emergent-before-seeding", "caution", text, { seedingOn: "2026-05-17" }),
     ]);
@@ -173,7 +173,7 @@ describe("against the label", () => {
     );
     expect(asked(named, old).notChecked).toContain("t: the species of the turf against the label.");
     expect(asked(use, bent).notChecked).toContain(
-      "t: the species of the turf, because what the label names is not stated.",
+      "t: the turf species, because the species on the label are not stated.",
     );
     expect(asked({ use: "fertilizer" }, bent).notChecked).toEqual([]);
   });
@@ -190,7 +190,7 @@ describe("against the label", () => {
       finding(
         "too-hot",
         "warning",
-        "fungicide: 87.8 °F is expected; the label states 86 °F at most.",
+        "fungicide: 87.8 °F is expected; the label maximum is 86 °F.",
         { temperature: expect.closeTo(87.8, 6), maximum: 86, unit: "°F" },
         "the label",
       ),
@@ -210,7 +210,7 @@ test("heat and drought stress: asked of what acts on plants and of fertilizer", 
       finding(
         "stress",
         "caution",
-        `${use}: turf under heat and drought stress is hurt more easily and takes up less.`,
+        `${use}: turf under heat and drought stress is injured more easily and takes up less.`,
         {
           stress: ["heat", "drought"],
         },

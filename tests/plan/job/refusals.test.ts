@@ -25,7 +25,7 @@ describe("a job that is refused says where, and what belongs there", () => {
     ],
     ["missing sprayer", "sprayer", undefined, "a sprayer, because a treatment is sprayed", "nothing"],
     ["type units", "units", "SI", 'one of "US customary", "metric", "both"'],
-    ["type log", "log", "none", "a list of what went down before", '"none"'],
+    ["type log", "log", "none", "a list of earlier applications", '"none"'],
     ["type applicator.name", "applicator.name", 5, "text"],
     ["type applicator.certificate", "applicator.certificate", false, "text"],
     [

@@ -139,7 +139,7 @@ describe("a job that is refused says where, and what belongs there", () => {
       "unit/mismatch treatments[1].mix[0].rate.unit",
       `${spray}.mix[0].rate.per`,
       { value: 100, unit: "gal" },
-      "an amount such as 2 pt, where `per` states the spray",
+      "an amount such as 2 pt; `per` is the volume of spray",
     ],
     [
       "substance/mismatch treatments[1].mix[0].rate.per.of",
@@ -158,17 +158,17 @@ describe("a job that is refused says where, and what belongs there", () => {
       "conflict treatments[0].end",
       "treatments[0].end",
       "2015-06-07T23:59-07:00",
-      "no moment before the day of the visit, 2015-06-08",
+      "a time on or after the day of the visit, 2015-06-08",
     ],
     [
       "missing treatments[1].degreeDays.source",
       `${spray}.degreeDays.source`,
       undefined,
-      "who found this interval",
+      "the source of this interval",
     ],
     ["missing treatments[1].degreeDays.interval", `${spray}.degreeDays.interval`, undefined, "degree-days"],
     ["range treatments[1].degreeDays.interval.value", `${spray}.degreeDays.interval.value`, 0, "more than 0"],
-    ["type treatments[0].end", "treatments[0].end", 5, 'a moment, such as "2026-06-08T15:30-05:00"', "5"],
+    ["type treatments[0].end", "treatments[0].end", 5, 'a date and time, such as "2026-06-08T15:30-05:00"', "5"],
   ])("%s", (...row: readonly unknown[]) => check(row as Row));
 
   test.each<Row>([

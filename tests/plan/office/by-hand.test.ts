@@ -61,7 +61,7 @@ describe("a limit in a sentence", () => {
     const at = { after: used(3, "N"), remainingUnderStatedLimits: used(0, "N") };
     expect(told(use(at))[0]).toContain("0 left, more can be applied from 2027-01-01. Stated");
     expect(told(use({ violated: null }))[0]).toContain(
-      "and more that could not be weighed: NOT KNOWN whether the limit is exceeded. Stated",
+      "plus some that could not be counted: NOT KNOWN whether the limit is exceeded. Stated",
     );
   });
 
@@ -136,7 +136,7 @@ describe("the nutrients of parts", () => {
           },
           {
             kind: "text",
-            text: "More than this of ai:y, quick-release N: not all of it could be weighed, see NOT CHECKED.",
+            text: "The true total of ai:y, quick-release N is higher: some could not be counted, see NOT CHECKED.",
           },
           {
             kind: "list",
@@ -220,7 +220,7 @@ describe("the sections of the office", () => {
     );
     expect(words("outside")).toMatch(/, OUTSIDE the label rate that the job states$/);
     expect(words("not stated")).toMatch(/, label rate not given: not checked$/);
-    expect(words("other measure")).toMatch(/, label rate in another measure: not checked$/);
+    expect(words("other measure")).toMatch(/, label rate in units of another kind: not checked$/);
     // 3.75 lb per 1,000 sq ft are 3.75 x 4.8824 g per m2.
     expect(words("within", { units: "both" })).toContain("3.75 lb per 1,000 sq ft (18.3 g per m²), within");
   });
@@ -242,7 +242,7 @@ describe("the sections of the office", () => {
       id,
       title,
     ]);
-    expect(titles).toContainEqual(["next", "WHEN AGAIN"]);
+    expect(titles).toContainEqual(["next", "NEXT APPLICATION"]);
     expect(titles).toContainEqual(["checked", "CHECKED"]);
     expect(titles).toContainEqual(["not checked", "NOT CHECKED"]);
     expect(titles).toContainEqual(["rates", "RATES AND LABELS"]);

@@ -210,7 +210,7 @@ describe("a stored order", () => {
     for (const place of mayBeNull) expect(printed(place, null), place).toEqual([]);
   });
   test.each<readonly [string, unknown, string]>([
-    ["version", 2, "range order.version: version 1, the one that is known here"],
+    ["version", 2, "range order.version: version 1, the one this release reads"],
     ["type", "job", "type order.type: work-order: give what workOrder returned"],
     ["units", "SI", 'type order.units: one of "US customary", "metric", "both"'],
     ["units", undefined, 'missing order.units: one of "US customary", "metric", "both"'],

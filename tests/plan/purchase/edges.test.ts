@@ -38,7 +38,7 @@ test("receipts up to 20,000", () => {
 test("prices out of order, of which two begin at the same number", () => {
   const at = (from: number, price: number) => ({ from, price: quantity(price, "money:USD" as "lb") });
   expect(told(() => buy({ prices: [at(4, 22), at(1, 30), at(4, 21)] }))).toEqual([
-    "duplicate products[0].prices: each number of packages once",
+    "duplicate products[0].prices: each starting quantity once",
   ]);
   // 3 packages at 30; from 3 on at 29 they are 87.
   expect(buy({ prices: [at(3, 29), at(1, 30)] }).cost?.value).toBe(87);

@@ -254,7 +254,7 @@ describe("when to order again, and what should be there", () => {
       { id: "3", date: "2026-06-02", product: "b" },
     ]);
     expect(stockOnHand({ received, ledgers: [other], on: "2026-05-01" }).notCounted).toEqual([
-      "2026-04-01 (1): A, of which nothing came in.",
+      "2026-04-01 (1): A, but there is no receipt for it.",
       "2026-04-02 (2): which product.",
     ]);
   });

@@ -168,7 +168,7 @@ describe("what is refused", () => {
     ["missing products[0].id: the id of a product", { id: undefined }],
     ["type products[0].name: a name", { name: 5 }],
     ["missing products[0].package: an amount of product, such as 50 lb", { package: undefined }],
-    ["type products[0].prices[0]: from how many packages on, and the price of one", { prices: [5] }],
+    ["type products[0].prices[0]: the quantity it starts at, and the price of one package", { prices: [5] }],
     ["range products[0].prices[0].from: 1 or more", { prices: [{ from: 0, price: usd(3) }] }],
     ['missing products[0].prices[0].price: money, such as money(28, "USD")', { prices: [{ from: 1 }] }],
     [
@@ -185,11 +185,11 @@ describe("what is refused", () => {
       },
     ],
     [
-      "missing products[0].prices: the price of one package: from 1",
+      "missing products[0].prices: a price that starts at 1 package",
       { prices: [{ from: 2, price: usd(3) }] },
     ],
     [
-      "duplicate products[0].prices: each number of packages once",
+      "duplicate products[0].prices: each starting quantity once",
       {
         prices: [
           { from: 1, price: usd(3) },
@@ -200,7 +200,7 @@ describe("what is refused", () => {
     ["range products[0].leadTime: 36525 d or less, a hundred years", { leadTime: quantity(36_526, "d") }],
     ["range products[0].shelfLife: 36525 d or less, a hundred years", { shelfLife: quantity(36_526, "d") }],
     [
-      "missing products[0].stock: a mass, as the package holds, or the density of the product in products",
+      "missing products[0].stock: a mass, like the package, or the product's density in products",
       { stock: quantity(3, "gal") },
     ],
     [
@@ -221,7 +221,7 @@ describe("what is refused", () => {
     ["type needs[0]: what one application needs", {}, { needs: [5] }],
     ["missing needs[0].product: the id of a product", {}, { needs: [{ ...need, product: undefined }] }],
     ["type needs[0].site: the name of a site", {}, { needs: [{ ...need, site: 5 }] }],
-    ["missing needs[0].product: the id of a product of the list", {}, { needs: [{ ...need, product: "c" }] }],
+    ["missing needs[0].product: the id of a product in the list", {}, { needs: [{ ...need, product: "c" }] }],
     [
       "missing needs[0].amount: an amount of product, such as 50 lb",
       {},
@@ -241,10 +241,10 @@ describe("what is refused", () => {
     expect(told(point({ leadTime: undefined }))).toEqual(["missing leadTime: a time, such as 10 d"]);
     expect(told(point({ during: quantity(0, "d") }))).toEqual(["range during: more than zero"]);
     expect(told(point({ safetyStock: quantity(1, "gal") }))).toEqual([
-      "unit/mismatch safetyStock: a mass, as the first amount is; the density of the product turns one into the other",
+      "unit/mismatch safetyStock: a mass, like the first amount; the product's density converts one to the other",
     ]);
     expect(told(point({ safetyStock: quantity(1, "lb", "N") }))).toEqual([
-      "substance/mismatch safetyStock: an amount of none, as the first amount is",
+      "substance/mismatch safetyStock: an amount of none, like the first amount",
     ]);
     expect(reorderPoint({ ...asked, leadTime: quantity(0, "d") }).orderAt.value).toBe(0);
     expect(JSON.parse(JSON.stringify(reorderPoint({ ...asked, safetyStock: quantity(100, "lb") })))).toEqual({

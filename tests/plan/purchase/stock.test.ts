@@ -32,7 +32,7 @@ describe("the store by the books", () => {
         code: "stock/below-zero",
         severity: "warning",
         params: { product: "a", amount: -0.5, unit: "lb" },
-        text: "a: more was used than came in. A receipt is missing, or an entry has too much: count the store.",
+        text: "a: more was used than received. A receipt is missing, or an entry is too high: take inventory.",
       },
     ]);
   });
@@ -57,7 +57,7 @@ describe("the store by the books", () => {
       "2026-04-20 (1): how much of a.",
     ]);
     expect(stock({ product: "b", amount: { value: 3, unit: "lb" } }).notCounted).toEqual([
-      "2026-04-20 (1): b, of which nothing came in.",
+      "2026-04-20 (1): b, but there is no receipt for it.",
     ]);
     expect(
       stock({ product: undefined, supplies: [{ value: 1, unit: "lb/1000 ft2", of: "N" }] }).notCounted,
@@ -72,12 +72,12 @@ describe("the store by the books", () => {
     ]);
     expect(asked({ ledgers: [{ ...book, type: "x" }] })).toEqual(['type ledgers[0].type: "ledger"']);
     expect(asked({ ledgers: [5] })).toEqual(["type ledgers[0]: a ledger"]);
-    expect(asked({ received: [5] })).toEqual(["type received[0]: what came into the store"]);
+    expect(asked({ received: [5] })).toEqual(["type received[0]: what was received into the store"]);
     expect(asked({ received: [{ ...received[0], product: 5 }] })).toEqual([
       "type received[0].product: the id of a product",
     ]);
     expect(asked({ received: [...received, { ...received[0], amount: quantity(1, "gal") }] })).toEqual([
-      "unit/mismatch received[1].amount: a mass, as it came in before",
+      "unit/mismatch received[1].amount: a mass, like the earlier receipts",
     ]);
     expect(asked({ ledgers: undefined })).toEqual([]);
   });

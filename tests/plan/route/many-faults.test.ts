@@ -44,7 +44,7 @@ describe("a route that is wrong in many places", () => {
 
   test("both at once", () => {
     expect(told({ ...spread, mix: spray.mix })).toEqual([
-      "conflict spread: one of them: one machine drives the route",
+      "conflict spread: only one of them: a route uses one machine",
     ]);
   });
 
@@ -106,10 +106,10 @@ describe("a route that is wrong in many places", () => {
     for (const of of ["product", "none", undefined])
       expect(told({ ...spread, startWith: { value: 1, unit: "lb", of } })).toEqual([]);
     expect(told({ ...spread, startWith: { value: 101, unit: "lb" } })).toEqual([
-      "range startWith: 100 lb or less, which the tank or hopper holds",
+      "range startWith: 100 lb or less, what the tank or hopper holds",
     ]);
     expect(told({ ...spread, spreader: { hopper: { value: 1e-9, unit: "lb" } } })[0]).toMatch(
-      /^range spreader\.hopper: .*a tank that does the route in 10000 fillings$/,
+      /^range spreader\.hopper: .*enough for the route in 10000 fills$/,
     );
   });
 
@@ -128,7 +128,7 @@ describe("a route that is wrong in many places", () => {
       "missing mix[0].product: the id of a product of this job",
     ]);
     expect(machine({ loadSplit: "even" })).toEqual([
-      "conflict sprayer.loadSplit: no loadSplit: a route is filled to the tank, or to what is left of it",
+      "conflict sprayer.loadSplit: no loadSplit: each fill is a full tank, or what the rest of the route takes",
     ]);
     expect(machine({ tank: 5 })).toEqual([
       'type sprayer.tank: a volume with its unit, such as { "value": 5, "unit": "..." }',
@@ -142,7 +142,7 @@ describe("a route that is wrong in many places", () => {
     ]);
     // 12 gal are what the route takes: with them in the tank nothing is mixed.
     expect(told({ ...spray, startWith: { value: 12, unit: "gal" } })).toEqual([
-      "range startWith: less than 12 gal, which the whole route takes: nothing would be mixed, and routeLoads tells what is left",
+      "range startWith: less than 12 gal, what the whole route takes: otherwise nothing is mixed; routeLoads says what is left",
     ]);
     expect(told({ ...spray, startWith: { value: 11.9, unit: "gal" } })).toEqual([]);
     expect(machine({ tank: { value: 1e-9, unit: "gal" } })[0]).toMatch(/^range sprayer\.tank: /);

@@ -32,7 +32,7 @@ describe("a route that is refused", () => {
 
   test("loads that are split otherwise than a route is filled", () => {
     expect(told({ sprayer: { ...job("us").sprayer, loadSplit: "even" } })).toEqual([
-      "conflict sprayer.loadSplit: no loadSplit: a route is filled to the tank, or to what is left of it",
+      "conflict sprayer.loadSplit: no loadSplit: each fill is a full tank, or what the rest of the route takes",
     ]);
   });
 
@@ -82,7 +82,7 @@ describe("the loads of a route", () => {
       { stops: [{ id: "a", area: { value: 1, unit: "ft2", of: "N" } }] },
     ],
     [
-      "substance/mismatch rate: a rate of spray or of product, as it is in the tank; productRate gives the product for a nutrient",
+      "substance/mismatch rate: a rate of spray or product; for a nutrient, productRate gives the product rate",
       { rate: quantity(1, "lb/1000 ft2", "N") },
     ],
     ['type refill: one of "before a stop", "when empty"', { refill: "often" }],
@@ -100,7 +100,7 @@ describe("the loads of a route", () => {
       plumbingVolume: quantity(0.25, "gal", "spray"),
     };
     expect(refused(tiny)).toEqual([
-      "range capacity: 1.0024 gal or more, a tank that does the route in 10000 fillings",
+      "range capacity: 1.0024 gal or more, enough for the route in 10000 fills",
     ]);
   });
   test("a stop without water on the way is reached on one filling, or named", () => {
@@ -114,7 +114,7 @@ describe("the loads of a route", () => {
       ["c", 1],
     ]);
     expect(refused({ stops: dry(20_100) })).toEqual([
-      "infeasible stops[1].canFill: a stop on the way where it can be filled: from a to the next one the stops take 20.1 gal; fill at one of them, or change the order of the stops",
+      "infeasible stops[1].canFill: a place to fill on the way: from a to the next one the stops take 20.1 gal; fill at one of them, or change the order of the stops",
     ]);
     // A route may begin where nothing can be filled in.
     const first = [stop("a", 12_000, false), stop("b", 8_000, false)];

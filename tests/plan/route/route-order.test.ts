@@ -215,12 +215,12 @@ describe("the order of a route", () => {
     expect(text).toContain("FILL 1");
     expect(text).toMatch(/1 {2}Town hall, 1 Main Street .*12,000 sq ft .*18 gal .*50 gal .*31 gal/);
     expect(text).toContain(
-      "Whole route: 75 gal. 3 fillings: 78 gal; 3 gal left in tank and hoses at the end",
+      "Whole route: 75 gal. 3 fills: 78 gal; 3 gal left in tank and hoses at the end",
     );
     expect(text).toMatch(/FILL 2 +19 gal/);
-    expect(text.replace(/\s+/g, " ")).toContain("The hoses take 1 gal of the first filling.");
+    expect(text.replace(/\s+/g, " ")).toContain("The hoses take 1 gal of the first fill.");
     const begun = routeText(route({ startWith: { value: 20, unit: "gal" } }), { width: 90 });
-    expect(begun).toMatch(/75 gal\. \d fillings?: 57 gal, on top of 20 gal at the start; 3 gal left/);
+    expect(begun).toMatch(/75 gal\. \d fills?: 57 gal, on top of 20 gal at the start; 3 gal left/);
     expect(begun).not.toContain("The hoses take");
     const metric = routeText(route(), { units: "metric", width: 90 });
     expect(metric).not.toMatch(/ gal|sq ft| lb /);

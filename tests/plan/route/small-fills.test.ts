@@ -29,7 +29,7 @@ test("15 gal for 10,000 ft2 and 2 gal that stay are 17: less than 18, and not le
       severity: "warning",
       path: "sprayer.minimumLoad",
       params: { load: 1, stop: "hall", volume: 17, minimum: 18, unit: "gal" },
-      text: "Filling 1 (hall) leaves less in the tank than the sprayer can agitate.",
+      text: "Fill 1 (hall) leaves less in the tank than the sprayer can agitate.",
       source: "the minimum load that the route states",
     },
   ]);

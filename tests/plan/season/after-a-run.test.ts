@@ -41,7 +41,7 @@ describe("a treatment that would make a run too long", () => {
     const { visits, notPlaced } = made({ treatments: [strobilurin, other("2026-06-05")] });
     expect(notPlaced).toEqual([]);
     expect(visits[1]?.applications[0]?.reasons.map(({ text }) => text)).toContain(
-      "On 2026-06-01 it would violate limits[0]; an application of another group has to end the run.",
+      "On 2026-06-01 it would violate limits[0]; apply another group first.",
     );
   });
 
@@ -101,7 +101,7 @@ describe("a treatment that would make a run too long", () => {
     };
     const { notPlaced } = made({ limits: [year], treatments: [strobilurin, other("2026-06-05")] });
     expect(notPlaced[0]?.reasons.map(({ text }) => text)).toContain(
-      "On 2026-06-01 it would violate limits[0]; the first day within all stated limits is 2027-01-01.",
+      "On 2026-06-01 it would violate limits[0]; 2027-01-01 is the first day within all stated limits.",
     );
   });
 });

@@ -43,7 +43,7 @@ const placed = (
     ),
   );
 };
-const shared = (date: string) => [date, `Shares the visit of ${date}; 2026-05-06 was aimed at.`];
+const shared = (date: string) => [date, `Shares the visit of ${date}; the target was 2026-05-06.`];
 
 describe("a visit to share", () => {
   test("of two that are as near, the earlier one", () => {
@@ -100,7 +100,7 @@ describe("what a schedule tells", () => {
       limits: [{ id: "one", ...amount }, amount],
     });
     expect(notPlaced[0]?.reasons.at(-1)?.text).toBe(
-      "On 2026-05-01 it would violate one, limits[1]; the first day within all stated limits is not to be found.",
+      "On 2026-05-01 it would violate one, limits[1]; no day found is within all stated limits.",
     );
   });
 

@@ -7,7 +7,7 @@ const season = { from: "2026-04-01", to: "2026-04-20" } as const;
 const source = "label (invented)";
 const whole = (plan: Partial<SeasonPlan>) =>
   JSON.parse(JSON.stringify(schedule({ season, treatments: [{ id: "a" }], ...plan })));
-const always = "The weather of the day, and everything else in the labels and local codes.";
+const always = "Weather on the day, and everything else on the labels and in local codes.";
 const wanted = (to: string = season.to) => ({
   code: "schedule/within",
   text: `Wanted from 2026-04-01 to ${to}.`,
@@ -33,7 +33,7 @@ describe("a season in whole", () => {
       notPlaced: [],
       findings: [],
       checked: ["dates against the stated intervals"],
-      notChecked: ["Limits: none are stated.", always],
+      notChecked: ["Limits: none stated.", always],
     });
   });
 
@@ -55,7 +55,7 @@ describe("a season in whole", () => {
       "dates against the stated intervals",
       "amounts against the stated limits",
     ]);
-    expect(found.notChecked).toEqual(["b: the limits, because what it puts down is not stated.", always]);
+    expect(found.notChecked).toEqual(["b: the limits, because its amounts are not stated.", always]);
   });
 });
 
@@ -217,7 +217,7 @@ describe("a season that is wrong in many places", () => {
       "type treatments[4].activeIngredient: a name",
       "range treatments[4].count: 1 or more",
       "conflict treatments[5].interval.minimumDays: not more than maximumDays, which is 3",
-      "type treatments[5].label: what the label says of the turf",
+      "type treatments[5].label: what the label says about the turf",
     ]);
   });
 });
@@ -231,7 +231,7 @@ describe("a season at its limits", () => {
     ]);
     const treatments = [{ id: "a" }];
     expect(told({ season: { from: "2026-04-01", to: "2036-04-02" }, treatments })).toEqual([
-      "range season.to: 2036-04-01 or earlier: a season of ten years; plan a longer time in parts",
+      "range season.to: 2036-04-01 or earlier: at most ten years; plan a longer time in parts",
     ]);
     expect(told({ season: { from: "2026-04-01", to: "2036-04-01" }, treatments })).toEqual([]);
     expect(told({ season: { from: "2026-04-02", to: "2026-04-01" }, treatments })).toEqual([

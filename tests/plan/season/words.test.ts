@@ -48,7 +48,7 @@ describe("why a day", () => {
   test("a shared visit, as many days away as the caller says and no further", () => {
     const two = [every(20, 30, { count: 2 }), { ...every(20, 33, { count: 2 }), id: "b" }];
     expect(reasonsOf(plan(two, { shareWithinDays: 3 }), 1, 1)?.at(-1)).toBe(
-      "schedule/shared: Shares the visit of 2026-05-01; 2026-05-04 was aimed at.",
+      "schedule/shared: Shares the visit of 2026-05-01; the target was 2026-05-04.",
     );
     expect(plan(two, { shareWithinDays: 2 }).visits.length).toBe(3);
   });
@@ -76,7 +76,7 @@ describe("why a day", () => {
         severity: "caution",
         path: "treatments[0]",
         params: { treatment: "a", number: 2, date: "2026-05-02", reapplyBy: "2026-05-01", days: 1 },
-        text: "a: 2026-05-02 is 1 day after 2026-05-01, the date by which to reapply.",
+        text: "a: 2026-05-02 is 1 day after 2026-05-01, the reapply-by date.",
       },
     ]);
     expect(late("2026-05-02")[0]?.text).toContain("2026-05-03 is 2 days after");
@@ -125,7 +125,7 @@ describe("limits", () => {
     const on = (one: object) => plan([{ ...every(14, 14, { count: 2 }), puts }], { limits: [one] } as never);
     expect(on(limit({ id: "thirty" })).visits[1]?.date).toBe("2026-05-01");
     expect(reasonsOf(on(limit({ id: "thirty" })), 1)?.at(-1)).toBe(
-      "schedule/limit: On 2026-04-15 it would violate thirty; the first day within all stated limits is 2026-05-01.",
+      "schedule/limit: On 2026-04-15 it would violate thirty; 2026-05-01 is the first day within all stated limits.",
     );
     expect(reasonsOf(on(limit()), 1)?.at(-1)).toContain("it would violate limits[0];");
     expect(on(limit()).checked).toContain("amounts against the stated limits");
@@ -137,7 +137,7 @@ describe("limits", () => {
     expect(never.visits).toEqual([]);
     expect(never.notPlaced).toMatchObject([{ treatment: "a", number: 1 }]);
     expect(never.notPlaced[0]?.reasons.at(-1)?.text).toBe(
-      "On 2026-04-01 it would violate limits[0]; the first day within all stated limits is not to be found.",
+      "On 2026-04-01 it would violate limits[0]; no day found is within all stated limits.",
     );
   });
   test("a day that is left comes after the end", () => {
@@ -149,7 +149,7 @@ describe("limits", () => {
     );
     expect(short.notPlaced[0]?.reasons.at(-1)).toMatchObject({
       code: "schedule/after-end",
-      text: "The first day that is left, 2026-05-01, is after 2026-04-30.",
+      text: "The first open day, 2026-05-01, is after 2026-04-30.",
     });
     const rule = plan([
       {
@@ -167,16 +167,16 @@ describe("limits", () => {
   test("what was checked and what was not", () => {
     const bare = plan([every(14, 60)]);
     expect(bare.checked).toEqual(["dates against the stated intervals"]);
-    expect(bare.notChecked).toContain("Limits: none are stated.");
+    expect(bare.notChecked).toContain("Limits: none stated.");
     expect(bare.notChecked.at(-1)).toBe(
-      "The weather of the day, and everything else in the labels and local codes.",
+      "Weather on the day, and everything else on the labels and in local codes.",
     );
     const unstated = plan([every(14, 60)], { limits: [limit()] } as never);
-    expect(unstated.notChecked).toContain("a: the limits, because what it puts down is not stated.");
-    expect(unstated.notChecked).not.toContain("Limits: none are stated.");
+    expect(unstated.notChecked).toContain("a: the limits, because its amounts are not stated.");
+    expect(unstated.notChecked).not.toContain("Limits: none stated.");
     const stated = plan([{ ...every(14, 60), puts }], { limits: [limit()] } as never);
-    expect(stated.notChecked).not.toContain("a: the limits, because what it puts down is not stated.");
-    expect(bare.notChecked).not.toContain("a: the limits, because what it puts down is not stated.");
+    expect(stated.notChecked).not.toContain("a: the limits, because its amounts are not stated.");
+    expect(bare.notChecked).not.toContain("a: the limits, because its amounts are not stated.");
     expect(plan([every(14, 60, { use: "growth regulator" })]).checked).toContain(
       "treatments against the turf, as far as it is known",
     );
@@ -206,7 +206,7 @@ describe("a season that is refused", () => {
       { season: { from: "2026-04-01", to: "2026-03-31" } },
     ],
     [
-      "range season.to: 2036-04-01 or earlier: a season of ten years; plan a longer time in parts",
+      "range season.to: 2036-04-01 or earlier: at most ten years; plan a longer time in parts",
       { season: { from: "2026-04-01", to: "2036-04-02" } },
     ],
     ["range shareWithinDays: 0 or more", { shareWithinDays: -1 }],
@@ -227,8 +227,8 @@ describe("a season that is refused", () => {
       "type treatments[0].degreeDays: a growing-degree-day interval",
       { treatments: [{ id: "a", degreeDays: 5 }] },
     ],
-    ["type treatments[0].label: what the label says of the turf", { treatments: [{ id: "a", label: 5 }] }],
-    ["type turf: what is known of the turf", { turf: 5 }],
+    ["type treatments[0].label: what the label says about the turf", { treatments: [{ id: "a", label: 5 }] }],
+    ["type turf: what is known about the turf", { turf: 5 }],
   ])("%s", (expected, more) => expect(told(more)).toContain(expected));
 
   test("at the limits it is taken", () => {

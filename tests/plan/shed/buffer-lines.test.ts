@@ -32,7 +32,7 @@ test("stand behind the first block, those of this treatment only, and none where
       kind: "list",
       mark: "!",
       items: [
-        "Leave untreated on lawn: a strip of 10 ft along water (15 ft from it). The area that this takes is not known: measure it.",
+        "Leave untreated on lawn: a strip of 10 ft along water (15 ft from it). The area of the strip is not known: measure it.",
       ],
     },
     text("second"),

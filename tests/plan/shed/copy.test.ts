@@ -28,7 +28,7 @@ describe("the copy for the shed", () => {
     expect(stop()).toEqual([unchecked]);
     expect(stop(finding("Note.", "note"), finding("Jar.", "caution", "jar-test"))).toEqual([unchecked]);
     expect(stop(finding("Careful on 2026-06-08."), finding("Wrong.", "warning"))).toEqual([
-      "DO NOT START before the supervisor has settled this:",
+      "DO NOT START until the supervisor settles this:",
       "Wrong.",
       unchecked,
       "Careful on Mon Jun 8, 2026.",
@@ -103,7 +103,7 @@ describe("the copy for the shed", () => {
 
   test("heads and blanks, in the units of the sheet", () => {
     const record = section("record");
-    expect(record?.title).toBe("RECORD, filled in the same day");
+    expect(record?.title).toBe("RECORD: fill in the same day");
     expect(record?.blocks).toEqual([
       {
         kind: "table",

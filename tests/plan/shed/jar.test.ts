@@ -16,7 +16,7 @@ describe("the jar test on the back of the sheet", () => {
   test("by hand, in 500 mL: urea 0.22 lb in a gallon, regulator 0.125 fl oz in a gallon, 0.25 % of surfactant", () => {
     // 0.22 x 453.59 g / 3785.4 mL x 500 mL = 13.18 g; 0.125 x 29.574 / 3785.4 x 500 = 0.488 mL; 0.25 % of 500 is 1.25 mL.
     expect(rowsOf(workOrder(parkJob()))).toEqual([
-      ["1  Water from the fill point, as cold as it is", "250 mL", "jar mark"],
+      ["1  Water from the fill point, not warmed", "250 mL", "jar mark"],
       ["2  soluble urea 46-0-0", "13.2 g", "gram scale"],
       ["3  trinexapac-ethyl 120 g/L EC", "0.49 mL", "syringe"],
       ["4  non-ionic surfactant", "1.25 mL", "syringe"],

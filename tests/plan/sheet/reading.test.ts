@@ -102,7 +102,7 @@ const spray: readonly Asked[] = [
   [
     "supervisor",
     "When is the next time?",
-    line("NEXT TIME", "fungicide"),
+    line("NEXT APPLICATION", "fungicide"),
     /not before Thu Sep 17, 2026.*reapply by Thu Oct 1, 2026/,
   ],
 ];
@@ -167,7 +167,7 @@ const spread: readonly Asked[] = [
   [
     "supervisor",
     "When is the next time?",
-    line("NEXT TIME", "fall feed"),
+    line("NEXT APPLICATION", "fall feed"),
     /not before Tue Oct 13, 2026.*reapply by Tue Nov 3, 2026/,
   ],
   [
@@ -219,7 +219,7 @@ const metric: readonly Asked[] = [
     "crew",
     "Is anything the matter with load 2?",
     line("STOP", "Load 2"),
-    /Load 2 is smaller than the least that the sprayer can agitate/,
+    /Load 2 is smaller than the sprayer can agitate/,
   ],
   ["crew", "When may I mow?", line("AFTERWARD", "mow"), /Do not mow until the label's waiting time/],
   [
@@ -236,7 +236,7 @@ const metric: readonly Asked[] = [
     line("CAUTIONS", "swallows"),
     /first-aid part of the label at once, call the emergency number or the poisons service/,
   ],
-  ["supervisor", "When may we come again?", line("NEXT TIME", "regulate"), /not before Tue 4 Aug 2026/],
+  ["supervisor", "When may we come again?", line("NEXT APPLICATION", "regulate"), /not before Tue 4 Aug 2026/],
   [
     "developer",
     "Is the jar the mix of the tank?",

@@ -156,13 +156,13 @@ describe("what the tank must hold", () => {
 
   test("residual and plumbing that fill it exactly leave nothing to spray", () => {
     expect(told({ residualVolume: gal(20), plumbingVolume: gal(30) })).toEqual([
-      expect.stringMatching(/^sprayer\.plumbingVolume: .*less than what the tank holds/),
+      expect.stringMatching(/^sprayer\.plumbingVolume: .*less than the tank holds/),
     ]);
     expect(told({ residualVolume: gal(50) })).toEqual([
-      expect.stringMatching(/^sprayer\.residualVolume: .*less than what the tank holds/),
+      expect.stringMatching(/^sprayer\.residualVolume: .*less than the tank holds/),
     ]);
     expect(told({ plumbingVolume: gal(50) })).toEqual([
-      expect.stringMatching(/^sprayer\.plumbingVolume: .*less than what the tank holds/),
+      expect.stringMatching(/^sprayer\.plumbingVolume: .*less than the tank holds/),
     ]);
     expect(told({ residualVolume: gal(20), plumbingVolume: gal(29) })).toEqual([]);
   });
@@ -170,7 +170,7 @@ describe("what the tank must hold", () => {
   test("the least load is at most the tank", () => {
     expect(told({ minimumLoad: gal(10) })).toEqual([]);
     expect(told({ minimumLoad: gal(50.1) })).toEqual([
-      expect.stringMatching(/^sprayer\.minimumLoad: .*at most what the tank holds/),
+      expect.stringMatching(/^sprayer\.minimumLoad: .*no more than the tank holds/),
     ]);
   });
 });

@@ -91,7 +91,7 @@ describe("the area that the stated distances leave", () => {
     const { edges: _, ...bare } = creek;
     const order = soundOrder(job([bare]));
     expect(order.buffers[0]?.area).toBeNull();
-    expect(order.notChecked.join("\n")).toMatch(/area that the distance from water takes/);
+    expect(order.notChecked.join("\n")).toMatch(/area within the distance from water/);
   });
 
   test("a strip wider than the part leaves nothing", () => {
@@ -132,7 +132,7 @@ describe("the area that the stated distances leave", () => {
   test("the sheet prints what to leave, also from JSON, and never that an area may be treated", () => {
     const text = workOrderText(workOrder(job([creek])));
     expect(text.replace(/\s+/g, " ")).toContain(
-      "Leave untreated on north pitch: a strip of 15 ft along water (15 ft from it). 55,500 sq ft of 60,000 sq ft is left by the stated distance.",
+      "Leave untreated on north pitch: a strip of 15 ft along water (15 ft from it). 55,500 sq ft of 60,000 sq ft is outside the stated distance.",
     );
     expect(workOrderText(asJson(job([creek])))).toBe(text);
     expect(text).not.toMatch(/allowed|permitted|safe to/i);

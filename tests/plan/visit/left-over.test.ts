@@ -68,7 +68,7 @@ describe("what is told as checked", () => {
   test("only where the job gives it", () => {
     const all = checked(parkJob());
     expect(all).toEqual([
-      "that every figure has the unit and the substance that its place needs",
+      "that every figure has the unit and the substance it needs",
       "rates against the label rates that the job states",
       "nitrogen of each application against common advice",
       "rain and irrigation against the label rules that the job states",

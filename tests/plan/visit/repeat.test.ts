@@ -35,7 +35,7 @@ describe("the days of a repeat", () => {
         severity: "caution",
         path: "log[0]",
         params: { treatment: "regulate the bowling lawn", date: "2015-06-08" },
-        text: "The log has trinexapac-ethyl 120 g/L EC on 2015-06-08, the day of this visit: limits count it beside regulate the bowling lawn. If it is the same application, take it out of the log.",
+        text: "The log has trinexapac-ethyl 120 g/L EC on 2015-06-08, the day of this visit: limits count it and regulate the bowling lawn. If it is the same application, take it out of the log.",
       },
     ]);
     expect(codes(done("2015-06-07"), "log/")).toEqual([]);
@@ -158,7 +158,7 @@ describe("what is cut out", () => {
         severity: "caution",
         path: "site.cutOuts",
         params: {},
-        text: "Treatments of named parts cover the whole of these parts: what is cut out of the site is not subtracted. State the area of such a treatment.",
+        text: "A treatment of named parts covers them whole: cutouts of the site are not subtracted. State the area of such a treatment.",
       },
     ]);
     const whole = cut({

@@ -86,7 +86,7 @@ describe("what was checked", () => {
 
   test("and nothing that is not in the job", () => {
     expect(soundOrder(smallJob()).checked).toEqual([
-      "that every figure has the unit and the substance that its place needs",
+      "that every figure has the unit and the substance it needs",
       "nitrogen of each application against common advice",
     ]);
     const interval = { minimumDays: 28, source: "plan" };
@@ -101,7 +101,7 @@ describe("what was checked", () => {
         treatments: [feeding({ interval })],
       }).checked,
     ).toEqual([
-      "that every figure has the unit and the substance that its place needs",
+      "that every figure has the unit and the substance it needs",
       "rates against the label rates that the job states",
       "nitrogen of each application against common advice",
       "nutrients against the limits that the job states",
@@ -146,7 +146,7 @@ describe("strips along an edge", () => {
         severity: "warning",
         path: "treatments[0].area",
         params: { treatment: "feed", area: 5900, left: expect.closeTo(5300, 8), unit: "ft2" },
-        text: "feed: 5900 ft2 is treated on pitch, lawn, while the stated distances leave 5300 ft2. Every amount here is for the larger area: state the area of the treatment without the strip.",
+        text: "feed: 5900 ft2 is treated on pitch, lawn, but the stated distances leave 5300 ft2. Every amount here is for the larger area: state the area of the treatment without the strip.",
       },
     ]);
     expect(codes(job({ area: { value: 5300, unit: "ft2" } }), "buffer/treats-strip")).toEqual([]);

@@ -105,7 +105,7 @@ test("an area that is more than there is, in the unit in which it was given", ()
     treatments: [feed({ target: { value: 0.9, unit: lb, of: "N" }, area: { value: 12_401, unit: "ft2" } })],
   });
   expect(problemsOf(job)).toEqual(["range treatments[0].area"]);
-  expect(() => soundOrder(job)).toThrow("12400 ft2 or less, which is what is there");
+  expect(() => soundOrder(job)).toThrow("12400 ft2 or less: the parts are no larger");
 });
 
 test("the mixing order of a metric sheet has liters: 12.4 gal are 46.9 L, half of it 23.5 L", () => {

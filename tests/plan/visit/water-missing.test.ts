@@ -34,18 +34,18 @@ test("0.25 in, 0.05 planned and 0.1 forecast: 0.2 in is missing, as the minutes 
   ]);
   const [told] = found(order, "watering-in/not-planned");
   expect(told?.text).toBe(
-    "feed-a: 0.2 in is missing of the 0.25 in of water that the label wants by 2026-05-05 09:00 (0.1 in if the rain comes that is forecast): plan the irrigation.",
+    "feed-a: irrigation and rain are 0.2 in short of the 0.25 in that the label wants by 2026-05-05 09:00 (0.1 in if the forecast rain falls): plan irrigation.",
   );
   expect(told?.params.missing).toBeCloseTo(0.2, 12);
   // 0.2 in at 0.5 in/h
   const { watering } = soundOrder(order).spreads[0] ?? {};
   expect(watering?.runTime?.in("min")).toBeCloseTo(24, 9);
-  expect(workOrderText(soundOrder(order)).replace(/\n +/g, " ")).toContain("! feed-a: 0.2 in is missing of");
+  expect(workOrderText(soundOrder(order)).replace(/\n +/g, " ")).toContain("! feed-a: irrigation and rain are 0.2 in short of");
 });
 
 test("no rain is forecast: nothing is said of it", () => {
   const [told] = found(job([]), "watering-in/not-planned");
   expect(told?.text).toBe(
-    "feed-a: 0.25 in is missing of the 0.25 in of water that the label wants by 2026-05-05 09:00: plan the irrigation.",
+    "feed-a: irrigation and rain are 0.25 in short of the 0.25 in that the label wants by 2026-05-05 09:00: plan irrigation.",
   );
 });

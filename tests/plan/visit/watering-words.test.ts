@@ -63,7 +63,7 @@ describe("findings", () => {
         "caution wet-and-dry",
         "treatments[0]",
         { wet: "a", dry: "b", timeLeft: 1 },
-        "A has to be watered in within 24 h, and B must stay dry on the leaf for 6 h, in one tank. Water only after 6 h, and check both labels: washing it down may end what B does.",
+        "A has to be watered in within 24 h, and B must stay dry on the leaf for 6 h, in one tank. Water only after 6 h, and check both labels: washing it off may stop B from working.",
       ],
     ]);
     expect(told(tank(label({ least: inch(0.25) }), label({ notBefore: hours(6) })))).toEqual([
@@ -71,7 +71,7 @@ describe("findings", () => {
         "warning wet-and-dry",
         "treatments[0]",
         { wet: "a", dry: "b", timeLeft: 0 },
-        "A has to be watered in, and B must stay dry on the leaf for 6 h, in one tank. No watering can do both: apply them separately.",
+        "A has to be watered in, and B must stay dry on the leaf for 6 h, in one tank. One watering cannot do both: apply them separately.",
       ],
     ]);
     const [finding] = soundOrder(tank(wet, label({ notBefore: hours(6) }))).findings.filter(({ code }) =>
@@ -85,7 +85,7 @@ describe("findings", () => {
         "warning amounts",
         "treatments[0]",
         { wet: "a", dry: "b", least: "0.6 in", most: "0.5 in" },
-        "A needs at least 0.6 in of water, and B at most 0.5 in. No watering can do both: apply them separately.",
+        "A needs at least 0.6 in of water, and B at most 0.5 in. One watering cannot do both: apply them separately.",
       ],
     ]);
   });
@@ -102,7 +102,7 @@ describe("findings", () => {
           unit: "in",
           dryUntil: "2026-05-04T15:00-05:00",
         },
-        "A: 0.1 in of water is expected before 2026-05-04 15:00, while the label wants the leaf dry. Postpone the irrigation or the application.",
+        "A: 0.1 in of water is expected before 2026-05-04 15:00, but the label wants the leaf dry. Postpone the irrigation or the application.",
       ],
     ]);
     expect(told(tank(dry, calm, water(["04T15:00", 0.1, "rain", "forecast"])))).toEqual([]);
@@ -115,7 +115,7 @@ describe("findings", () => {
         "warning too-much",
         "treatments[0]",
         { treatment: "s", product: "a", over: expect.closeTo(0.1, 9), unit: "in", most: "0.5 in" },
-        "A: 0.1 in more water is expected than the 0.5 in that the label states at most: product may leach or run off.",
+        "A: 0.1 in more water is expected than the label maximum of 0.5 in: product may leach or run off.",
       ],
     ]);
   });
@@ -131,7 +131,7 @@ describe("findings", () => {
           missing: expect.closeTo(0.15, 9),
           unit: "in",
         },
-        "A: 0.15 in is missing of the 0.25 in of water that the label wants by 2026-05-05 09:00: plan the irrigation.",
+        "A: irrigation and rain are 0.15 in short of the 0.25 in that the label wants by 2026-05-05 09:00: plan irrigation.",
       ],
     ]);
     expect(told(tank(wet, calm, water(["04T15:00", 0.3, "rain", "forecast"])))).toEqual([
@@ -139,7 +139,7 @@ describe("findings", () => {
         "caution by-forecast-only",
         "treatments[0]",
         { treatment: "s", product: "a", by: "2026-05-05T09:00-05:00", missing: 0.25, unit: "in" },
-        "A: only forecast rain brings the 0.25 in that the label wants by 2026-05-05 09:00. If it stays dry, water 0.25 in.",
+        "A: the 0.25 in of water that the label wants by 2026-05-05 09:00 depends on forecast rain. If it stays dry, water 0.25 in.",
       ],
     ]);
     expect(told(tank(wet, calm, water(["04T15:00", 0.25, "irrigation", "planned"])))).toEqual([]);
@@ -231,7 +231,7 @@ describe("the lines of the sheet", () => {
       tank(wet, calm, water(["04T15:00", 0.1, "irrigation", "planned"]), {
         irrigationRate: { value: 0.5, unit: "in/h" },
       }),
-      "9:00 am). Beside what is planned, water 0.15 in: run the irrigation 18 min.",
+      "9:00 am). On top of what is planned, water 0.15 in: run the irrigation 18 min.",
     ],
     [
       "forecast",
@@ -247,7 +247,7 @@ describe("the lines of the sheet", () => {
     [
       "conflict",
       tank(label({ least: inch(0.25) }), label({ notBefore: hours(6) })),
-      "WATER: the labels of these products conflict, see the top. Ask before any watering.",
+      "WATER: the labels of these products conflict (see the top). Ask before you water.",
     ],
   ])("%s", (_, job, line) => expect(paper(job)).toContain(line));
   test("metric: millimeters, and the clock of 24 hours", () => {

@@ -131,7 +131,7 @@ describe("rain and irrigation of the job", () => {
     ).toEqual([0.15, 0.05, 18]);
     expect(findings(order)).toEqual(["caution not-planned"]);
     expect(workOrderText(order)).toMatch(
-      /Beside\s+what\s+is\s+planned,\s+water\s+0\.15\s+in:\s+run\s+the\s+irrigation\s+18\s+min\./,
+      /On\s+top\s+of\s+what\s+is\s+planned,\s+water\s+0\.15\s+in:\s+run\s+the\s+irrigation\s+18\s+min\./,
     );
   });
   test("enough by the forecast alone is a caution, enough by plan is none", () => {

@@ -156,7 +156,7 @@ const rows: readonly Refusal[] = [
     "more than the tank holds",
     tankDepth,
     [box, quantity(3, "m3")],
-    ["range volume: 2000 L or less, which the tank holds [3 m3]"],
+    ["range volume: 2000 L or less, what the tank holds [3 m3]"],
   ],
   [
     "nothing of a table",

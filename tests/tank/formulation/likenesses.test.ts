@@ -30,7 +30,7 @@ describe("kinds that no mixing order names", () => {
       const step = steps.findIndex((kinds) => kinds.includes(as));
       if (step < 0) continue;
       named += 1;
-      expect(numberIn(kind, id)).toContain(`prints it as number ${step + 1} of ${steps.length}.`);
+      expect(numberIn(kind, id)).toContain(`lists it as number ${step + 1} of ${steps.length}.`);
     }
     expect(named).toBeGreaterThan(0);
   });
@@ -50,7 +50,7 @@ describe("kinds that no mixing order names", () => {
       const names = (kind: Formulation): boolean => steps.flat().includes(kind);
       if (names("SG") === names("SP")) continue;
       expect(numberIn("SG", id), id).toBe(numberIn("SP", id));
-      expect(numberIn("SG", id)).toContain("prints it as number");
+      expect(numberIn("SG", id)).toContain("lists it as number");
     }
     for (const kind of ["SG", "SP"] as const) {
       const { findings } = loadingOrder({ products: [{ id: "a", formulation: kind }] });

@@ -58,7 +58,7 @@ const rows: readonly Refused[] = [
     () => twoJarReading({ failedWithoutAgent: false, failedWithAgent: true }),
     "conflict",
     "failedWithAgent",
-    "a jar with agent that does not fail where the one without it did not",
+    "false where the jar without agent did not fail: repeat the test",
   ],
   [
     () => twoJarReading({ failedWithoutAgent: true, failedWithAgent: true, agent: 1 } as never),
@@ -150,7 +150,7 @@ describe("the steps of a jar test", () => {
     const found = findings.find(({ code }) => code === "jar/packet-left-out");
     expect(found?.params).toEqual({ product: "b" });
     expect(found?.text).toBe(
-      "Bag B is left out of the jar: its packets are never cut or opened, and a whole one is too much for a jar. What the jar shows holds for the rest of the mix only. Ask the maker of Bag B about the mix.",
+      "Bag B is left out of the jar: its packets are never cut or opened, and a whole one is too much for a jar. The jar shows the rest of the mix only. Ask the maker of Bag B about the mix.",
     );
     expect(found?.source).toBe("common practice, no source");
   });

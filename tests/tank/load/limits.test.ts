@@ -99,10 +99,10 @@ describe("findings of the amounts", () => {
     const least = (value: number) => amounts(2, { least: { value, unit: "lb" } });
     expect(least(0.5)).toEqual([]);
     expect(least(3.5)[0]?.text).toBe(
-      "Load 3 takes 0.5 lb of a, less than the least that can go in (3.5 lb). Even loads would share it out.",
+      "Load 3 takes 0.5 lb of a, less than the minimum (3.5 lb). Use even loads.",
     );
     expect(least(3.6)[0]?.text).toBe(
-      "Load 3 takes 0.5 lb of a, less than the least that can go in (3.6 lb).",
+      "Load 3 takes 0.5 lb of a, less than the minimum (3.6 lb).",
     );
     expect(least(3.5)[0]).toMatchObject({
       code: "load/below-least",

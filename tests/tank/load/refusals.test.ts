@@ -85,7 +85,7 @@ const rows: readonly Refused[] = [
     cut({ leastLoad: gallons(60) }),
     "infeasible",
     "leastLoad",
-    "50 gal or less: that is the job, shared out evenly",
+    "50 gal or less, the job in even loads",
   ],
   [
     cut({ area: quantity(5.25, "acre"), leastLoad: gallons(30) }),
@@ -201,7 +201,7 @@ const rows: readonly Refused[] = [
     mix({ least: { value: 5.1, unit: "lb" } }),
     "infeasible",
     "products[0].least",
-    "at this rate a full one takes 5 lb",
+    "no more than a full tank takes at this rate, 5 lb",
   ],
   [
     mix({ concentration: 7 }),

@@ -471,7 +471,7 @@ describe("loadAmounts", () => {
     expect(some(40).products[0]?.loads.map((load) => load.amount.value)).toEqual([8, 8, 8]);
     const error = errorOf(() => some(20));
     expect([error.code, error.path]).toEqual(["infeasible", "products[0].least"]);
-    expect(error.expected).toContain("a full one takes 4 oz");
+    expect(error.expected).toContain("a full tank takes at this rate, 4 oz");
   });
 
   test("even loads are advised only where they would help", () => {
@@ -495,7 +495,7 @@ describe("loadAmounts", () => {
             least: { value: least, unit: "lb" },
           },
         ],
-      }).findings.map(({ text }) => text.includes("Even loads"));
+      }).findings.map(({ text }) => text.includes("even loads"));
     // 6 lb and 1.5 lb; two even loads have 3.75 each.
     expect(textOf(2.5, 3)).toEqual([true]);
     expect(textOf(2.5, 3.75)).toEqual([true]);

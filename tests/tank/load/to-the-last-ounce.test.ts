@@ -102,15 +102,15 @@ describe("a least load that cannot be", () => {
       "infeasible",
       "leastLoad",
       expect.stringContaining("40"),
-      'a least load that the last two loads can hold; even loads (loadSplit "even") are 40 gal each',
+      'less than the last two loads hold together; even loads (loadSplit "even") are 40 gal each',
     ]);
   });
 
   test("of more than even loads have is told what the job is", () => {
     expect(refused(12, 41)[3]).toBe(
-      '40 gal or less: that is the job, shared out evenly; the loadSplit "fixed size" mixes more, and leaves it over',
+      '40 gal or less, the job in even loads; the loadSplit "fixed size" mixes more and leaves some over',
     );
-    expect(refused(2, 25)[3]).toMatch(/^20 gal or less: that is the job/);
+    expect(refused(2, 25)[3]).toMatch(/^20 gal or less, the job in even loads/);
   });
 });
 
@@ -180,7 +180,7 @@ describe("what is told of loads", () => {
         products: [{ ...powder(10.2), least: { value: 10, unit: "oz" }, increment: { unit: "oz", step: 4 } }],
       }).findings.filter(({ code }) => code === "load/below-least");
     expect(below("even").map(({ params, text }) => [params.load, params.amount, text])).toEqual([
-      [2, 8, "Load 2 takes 8 oz by weight of powder, less than the least that can go in (10 oz by weight)."],
+      [2, 8, "Load 2 takes 8 oz by weight of powder, less than the minimum (10 oz by weight)."],
     ]);
   });
 });

@@ -42,7 +42,7 @@ describe("findings on the loads of a job", () => {
   test("a least that is missed by a hair, and a concentration that is passed by one", () => {
     expect(texts({ least: { value: 16.0003, unit: "oz" } }, 16)).toEqual([
       [
-        "Load 1 takes 16 oz by weight of iprodione 50 % WP, less than the least that can go in (16.0003 oz by weight).",
+        "Load 1 takes 16 oz by weight of iprodione 50 % WP, less than the minimum (16.0003 oz by weight).",
         "wp",
       ],
     ]);

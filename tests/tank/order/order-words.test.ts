@@ -123,7 +123,7 @@ describe("what is told of a pair", () => {
     ];
     expect([forIt.length, against.length, same.length]).toEqual([6, 5, 1]);
     expect(found?.text).toBe(
-      `Sources disagree on a (emulsifiable concentrate) before b (soluble concentrate) (for: ${forIt.join(", ")}; against: ${against.join(", ")}; in one step: ${same.join(", ")}). Here a goes in first: 6 of the 11 published orders that rank the two say so. The labels decide.`,
+      `Sources disagree on a (emulsifiable concentrate) before b (soluble concentrate) (for: ${forIt.join(", ")}; against: ${against.join(", ")}; same step: ${same.join(", ")}). Here a goes in first: 6 of the 11 published orders that rank the two say so. The labels decide.`,
     );
     expect(found?.params).toEqual({
       first: "a",
@@ -237,7 +237,7 @@ describe("the words of steps", () => {
       [
         "stop agitation",
         "Stop filling and agitation. Take the basket strainer out.",
-        "Packets must not lie on a screen or under a stream.",
+        "Keep packets off screens and away from the water jet.",
       ],
       [
         "add",
@@ -257,7 +257,7 @@ describe("the words of steps", () => {
     [
       "conditioner",
       "Agitate until no grains are left.",
-      "Ammonium sulfate that is not dissolved can curdle amine salts for good.",
+      "Undissolved ammonium sulfate can curdle amine salts for good.",
     ],
     ["SP", "Agitate until no grains are left.", "Let each product mix in fully before adding the next."],
     [

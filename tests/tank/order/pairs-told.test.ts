@@ -96,7 +96,7 @@ describe("what is found in an order", () => {
   test("an open pair is told with its own names, and without a step that no order has in common", () => {
     // Oklahoma prints the defoamer first, South Dakota and Iowa the conditioner, and no order both in one step.
     expect(textOf(named(["d", "defoamer"], ["c", "conditioner"], ["w", "WP"]), "order/open-pair")[0]).toBe(
-      "Sources disagree on d (defoamer) before c (water conditioner (ammonium sulfate, pH adjuster, buffer)) (for: Oklahoma State; against: South Dakota State, Iowa State authors). Here d goes in first: the sequence that keeps the most of all published rankings has it so, against most of those on these two. The labels decide.",
+      "Sources disagree on d (defoamer) before c (water conditioner (ammonium sulfate, pH adjuster, buffer)) (for: Oklahoma State; against: South Dakota State, Iowa State authors). Here d goes in first: the sequence that keeps the most published rankings has it so, though most sources on these two say the reverse. The labels decide.",
     );
     const three = textOf(named(["a", "WP"], ["b", "EC"], ["c", "SL"]), "order/open-pair");
     expect(three).toEqual([expect.stringMatching(/^Sources disagree on b \(.*Here b goes in first/)]);
@@ -112,7 +112,7 @@ describe("what is found in an order", () => {
     const advice =
       "Check every label for tank-mix restrictions, and do the jar test with water from the spray source.";
     const none = "No published objection is known. That does not mean they mix.";
-    const some = "Published objections to this mix or its order stand beside this finding.";
+    const some = "See the published objections to this mix or its order.";
     expect(textOf(mix("WP", "SC"), "jar-test")).toEqual([`${none} ${advice}`]);
     // A note about compatibility agents is no objection.
     expect(codes(mix("compatibility agent", "SC"))).toContain("mix/compatibility-agent");

@@ -147,7 +147,7 @@ describe("the pouring of a product", () => {
   test("names how the order that is followed wants it, and its number there", () => {
     const step = add("WP", chosen("manitoba-2013"));
     expect(step?.text).toBe("Pour in WP, slowly. Rinse the bucket into the tank. Manitoba: slowly.");
-    expect(step?.reason).toBe("Manitoba prints it as number 3 of 6.");
+    expect(step?.reason).toBe("Manitoba lists it as number 3 of 6.");
     expect(publishers(step?.sources)).toEqual([manitoba]);
     expect(add("SC", chosen("manitoba-2013"))?.text).toBe("Add SC.");
   });
@@ -165,24 +165,24 @@ describe("the pouring of a product", () => {
   });
 
   const counted =
-    " published mixing orders list this product type; its place keeps the most of their rankings.";
+    " published mixing orders list this product type; this place keeps the most of their rankings.";
   test.each<readonly [Formulation, string, publisher: string]>([
     ["WP", "Add dry products before ECs. A powder added after an EC can form a floating putty.", michigan],
     ["WG", "Add dry products before ECs. A powder added after an EC can form a floating putty.", michigan],
     ["EC", "Add ECs after dry products. A powder added after an EC can form a floating putty.", michigan],
-    ["SG", "Dry product that dissolves is dissolved before liquids go in.", navy],
-    ["SP", "Dry product that dissolves is dissolved before liquids go in.", navy],
-    ["SC", "Solids before liquids, and what stays in suspension before what dissolves.", aapresid],
-    ["CS", "Solids before liquids, and what stays in suspension before what dissolves.", aapresid],
+    ["SG", "Dissolve dry products before liquids go in.", navy],
+    ["SP", "Dissolve dry products before liquids go in.", navy],
+    ["SC", "Solids before liquids, suspensions before solutions.", aapresid],
+    ["CS", "Solids before liquids, suspensions before solutions.", aapresid],
     [
       "conditioner",
-      "The water is conditioned before any other product meets it.",
+      "Condition the water before any other product goes in.",
       "University of Wisconsin-Madison Division of Extension",
     ],
     ["surfactant", "Surfactants can foam while the tank is being filled, so they go in late.", dakota],
     [
       "water-soluble packet",
-      "The film has to dissolve in clean water: chlorine and sulfur ions of fertilizers and some organic solvents hinder it.",
+      "The film has to dissolve in clean water: chlorine and sulfur ions from fertilizers and some organic solvents slow it.",
       manitoba,
     ],
   ])(

@@ -39,7 +39,7 @@ describe("what published experience has against a mix", () => {
       [having("iron", "SP", "iron sulfate"), amine],
       "mix/iron-and-amine",
       "warning",
-      "iron (iron sulfate) and amine (amine phenoxy): in a published trial iron sulfate weakened 2,4-D amine, and its authors advise to keep the two out of one tank.",
+      "iron (iron sulfate) and amine (amine phenoxy): in a published trial iron sulfate weakened 2,4-D amine, and its authors advise against mixing the two.",
       { first: "iron", second: "amine" },
     ],
     [
@@ -47,7 +47,7 @@ describe("what published experience has against a mix", () => {
       [sulfate, amine],
       "mix/undissolved-sulfate-and-amine",
       "caution",
-      "sulfate (ammonium sulfate) must be fully dissolved before amine (amine phenoxy) goes in: undissolved, the two make a precipitate that does not go back.",
+      "sulfate (ammonium sulfate) must be fully dissolved before amine (amine phenoxy) goes in: undissolved, the two form a precipitate that does not redissolve.",
       { first: "sulfate", second: "amine", late: "no" },
     ],
     [
@@ -55,7 +55,7 @@ describe("what published experience has against a mix", () => {
       [amine, sulfate],
       "mix/undissolved-sulfate-and-amine",
       "warning",
-      "sulfate (ammonium sulfate) must be fully dissolved before amine (amine phenoxy) goes in, and stands after it here: undissolved, the two make a precipitate that does not go back.",
+      "sulfate (ammonium sulfate) must be fully dissolved before amine (amine phenoxy) goes in, but comes after it here: undissolved, the two form a precipitate that does not redissolve.",
       { first: "sulfate", second: "amine", late: "yes" },
     ],
     [
@@ -63,7 +63,7 @@ describe("what published experience has against a mix", () => {
       [plain, thiosulfate],
       "mix/thiosulfate-last",
       "caution",
-      "feed (ammonium thiosulfate) goes in last, once the rest is thoroughly mixed. As the only carrier it never mixed well in published tests.",
+      "feed (ammonium thiosulfate) goes in last, once the rest is thoroughly mixed. As the sole carrier it never mixed well in published tests.",
       { product: "feed", before: [] },
     ],
     [
@@ -71,7 +71,7 @@ describe("what published experience has against a mix", () => {
       [thiosulfate, plain],
       "mix/thiosulfate-last",
       "warning",
-      "feed (ammonium thiosulfate) goes in last, once the rest is thoroughly mixed, and stands before plain here.",
+      "feed (ammonium thiosulfate) goes in last, once the rest is thoroughly mixed, but comes before plain here.",
       { product: "feed", before: ["plain"] },
     ],
     [
@@ -87,7 +87,7 @@ describe("what published experience has against a mix", () => {
       [sulfate, bag],
       "mix/film-hindered",
       "warning",
-      "sulfate stands before the packets of bag: chlorine and sulfur ions and some solvents keep the film from dissolving.",
+      "sulfate comes before the packets of bag: chlorine and sulfur ions and some solvents keep the film from dissolving.",
       { product: "bag", others: ["sulfate"], early: ["sulfate"] },
     ],
     [
@@ -95,7 +95,7 @@ describe("what published experience has against a mix", () => {
       [having("agent", "compatibility agent"), plain],
       "mix/compatibility-agent",
       "note",
-      "Some herbicides do not go together with a compatibility agent such as agent: see their labels.",
+      "Some herbicides cannot be mixed with a compatibility agent such as agent: see their labels.",
       { product: "agent" },
     ],
     [
@@ -103,7 +103,7 @@ describe("what published experience has against a mix", () => {
       [having("micro", "SL", "micronutrients"), plain],
       "mix/micronutrient-fines",
       "note",
-      "micro brings micronutrients: they can raise the share of fine droplets that drift.",
+      "micro contains micronutrients, which can raise the share of fine droplets that drift.",
       { product: "micro" },
     ],
   ];
@@ -164,7 +164,7 @@ describe("how many partners", () => {
     const [told] = kinds("SC", "SL", "EC", "WP");
     expect(told).toMatchObject({ severity: "caution", params: { partners: 4, most: 3 } });
     expect(told?.text).toBe(
-      "4 products besides adjuvants and conditioners: a published guide advises 3 at most, because the ingredients that they are formulated with get in each other's way.",
+      "4 products besides adjuvants and conditioners: a published guide advises 3 at most, because their formulation ingredients interfere with each other.",
     );
   });
 
@@ -224,7 +224,7 @@ describe("what is not known of a mix", () => {
   test("what was checked is said, with the country where one is named", () => {
     const { checked } = incompatibilities({ products: [having("a", "SC")] });
     expect(checked).toEqual([
-      "what the labels refuse, as far as stated",
+      "what the labels prohibit, as far as stated",
       "published experience with the ingredients that are stated",
       "the number of partners against published advice (3 at most)",
     ]);

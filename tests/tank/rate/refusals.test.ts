@@ -121,7 +121,7 @@ const rows: readonly Refused[] = [
     amount({ rate: { ...recipe, unit: "acre" } }),
     "unit/mismatch",
     "rate",
-    "because it has a volume under it",
+    "an amount of product, per volume of spray",
   ],
   [
     amount({ rate: { ...recipe, of: "N" } }),

@@ -9,7 +9,7 @@ const rinse = (gallons: number, rule: RinseRuleId) =>
   containerRinse({ container: quantity(gallons, "gal"), rule });
 
 const last =
-  "Make the container unusable, keep its label on it until it is handed in, and put it to no other use.";
+  "Make the container unusable, leave its label on until it is handed in, and never reuse it.";
 
 const rows: readonly (readonly [rule: RinseRuleId, gallons: number, steps: readonly string[]])[] = [
   [
@@ -41,7 +41,7 @@ const rows: readonly (readonly [rule: RinseRuleId, gallons: number, steps: reado
       "Empty the container into the tank and let it drain for 30 s.",
       "Put in 0.5 gal of clean water, close it, and shake vigorously so that the water reaches every side.",
       "Pour the rinse water into the tank and let it drain for 30 s.",
-      "Do this 3 times with fresh water, and more often until no residue is to be seen.",
+      "Do this 3 times with fresh water, and more until no residue is visible.",
       last,
     ],
   ],
@@ -86,7 +86,7 @@ describe("the steps of a rinse", () => {
       const found = rinse(gallons, rule);
       expect(found.source.title).toMatch(/\w/);
       expect(found.source.publisher).toMatch(/\w/);
-      expect(found.rinsate).toContain("never on the ground or into a drain");
+      expect(found.rinsate).toContain("never pour it on the ground or into a drain");
     }
   });
 
@@ -133,7 +133,7 @@ describe("cautions", () => {
       "caution/label-first",
       "caution/protective-equipment",
     ]);
-    expect(found.rinsate).toContain("Spray the rinse water on a site that the labels name");
+    expect(found.rinsate).toContain("Spray the rinse water on a labeled site");
     expect(found.rinsate).toContain("Never into a drain");
     // Three rinses of 10 gal on a heel of 2: a sixth to the third; one of 30: a sixteenth; endless ones: e^-15.
     expect(found.rinses).toBe(3);

@@ -21,7 +21,7 @@ describe("a breakdown in the tank", () => {
       code: "water/hydrolysis",
       severity: "caution",
       params: { active: "captan", pH: 8, hours: 0.5, least: 80, most: 90 },
-      text: "Captan C: water of pH 8 breaks down 80 to 90 % of captan before the tank is empty (0.5 h), by published half-lives (pH 8: 10 min, Ontario Ministry of Agriculture (sprayers101)). They are printed without a temperature, and warm water is faster. Mix less at a time, or bring the pH down as the label says.",
+      text: "Captan C: water of pH 8 breaks down 80 to 90 % of captan before the tank is empty (0.5 h), by published half-lives (pH 8: 10 min, Ontario Ministry of Agriculture (sprayers101)). They are printed without a temperature; warm water is faster. Mix less at a time, or bring the pH down as the label says.",
       source: expect.objectContaining({ publisher: "Ontario Ministry of Agriculture (sprayers101)" }),
     });
   });
@@ -65,7 +65,7 @@ describe("what is not known of a breakdown", () => {
       "breakdown of Captan C in the tank: no time until the tank is empty is stated",
     ]);
     expect(open(8, 1, { id: "g", active: "glyphosate" })).toEqual([
-      "breakdown of g in the tank: no half-life of glyphosate was read in a source",
+      "breakdown of g in the tank: no half-life of glyphosate on file",
     ]);
     expect(open(8, 1, captan)).toEqual([]);
     expect(open(undefined, 1, captan)).toEqual([]);

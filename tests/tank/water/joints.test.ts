@@ -12,7 +12,7 @@ test("no acid is advised where the water has the lowest pH that is printed", () 
     timeToEmpty: quantity(64, "h"),
   });
   expect(findings.find(({ code }) => code === "water/hydrolysis")?.text).toBe(
-    "Captan C: water of pH 5 breaks down 70 to 80 % of captan before the tank is empty (64 h), by published half-lives (pH 5: 32 h, Ontario Ministry of Agriculture (sprayers101)). They are printed without a temperature, and warm water is faster. Mix less at a time.",
+    "Captan C: water of pH 5 breaks down 70 to 80 % of captan before the tank is empty (64 h), by published half-lives (pH 5: 32 h, Ontario Ministry of Agriculture (sprayers101)). They are printed without a temperature; warm water is faster. Mix less at a time.",
   );
 });
 

@@ -23,7 +23,7 @@ describe("hardness", () => {
     expect(found.severity).toBe("caution");
     // 320 / 17.118 grains in a gallon.
     expect(found.text).toBe(
-      "Hardness is 320 mg/L as CaCO3 (18.7 grains per US gallon). Published thresholds below it: 200 mg/L, condition with ammonium sulfate (USGA Central Region); 300 mg/L, general threshold to act (Canola Council of Canada); 300 mg/L, considered hard (300 to 400) (WeedSmart, Australia). Salts of weak acids lose the most; the label says which.",
+      "Hardness is 320 mg/L as CaCO3 (18.7 grains per US gallon). Published thresholds below it: 200 mg/L, condition with ammonium sulfate (USGA Central Region); 300 mg/L, general threshold to act (Canola Council of Canada); 300 mg/L, considered hard (300 to 400) (WeedSmart, Australia). Salts of weak acids lose the most: see the label.",
     );
     expect(found.params).toEqual({
       hardness: 320,
@@ -80,7 +80,7 @@ describe("hardness", () => {
     });
     expect(found.params.fromIons).toBeCloseTo(282.1, 1);
     expect(found.text).toBe(
-      "The test gives a hardness of 100 mg/L as CaCO3, and calcium and magnesium for 282: one of the figures is not what the laboratory printed, or not in that unit.",
+      "The test gives a hardness of 100 mg/L as CaCO3, and calcium and magnesium for 282: one of the figures was misread, or has the wrong unit.",
     );
     const half = only({ test: { hardness: hard(100), Ca: ions.Ca } }, "water/hardness-disagrees");
     expect(half.text).toContain("and calcium for at least 200: one of the figures");
@@ -232,7 +232,7 @@ describe("ammonium sulfate", () => {
     const found = only({ test: { hardness: hard(100) } }, "water/sulfate-range");
     expect(found.severity).toBe("note");
     expect(found.text).toBe(
-      "By the published equation at least 0.34 to 0.36 lb of ammonium sulfate per 100 gal (40.7 to 43.2 g per 100 L), as the hardness is magnesium or calcium; K, Na, Fe, not tested, come on top. That is a minimum by the equation, not the need.",
+      "By the published equation at least 0.34 to 0.36 lb of ammonium sulfate per 100 gal (40.7 to 43.2 g per 100 L), depending on how much of the hardness is magnesium; K, Na, Fe, not tested, would add to it. That is a minimum by the equation, not the need.",
     );
     // A pound in 100 US gallons is 453.59237 g in 378.5412 L, 119.826 g in 100 L.
     expect(found.params.notCounted).toEqual(["K", "Na", "Fe"]);
@@ -241,12 +241,12 @@ describe("ammonium sulfate", () => {
     const told = more.findings.find(({ code }) => code === "water/sulfate-range");
     // 0.02 + 0.2 + 0.042 on top of both.
     expect(told?.text).toBe(
-      "By the published equation at least 0.602 to 0.622 lb of ammonium sulfate per 100 gal (72.1 to 74.6 g per 100 L), as the hardness is magnesium or calcium, with K, Na, Fe. That is a minimum by the equation, not the need.",
+      "By the published equation at least 0.602 to 0.622 lb of ammonium sulfate per 100 gal (72.1 to 74.6 g per 100 L), depending on how much of the hardness is magnesium, with K, Na, Fe. That is a minimum by the equation, not the need.",
     );
     expect(told?.params.notCounted).toEqual([]);
     const sodium = waterReport({ test: { hardness: hard(100), Na: all.Na } }).findings;
     expect(sodium.find(({ code }) => code === "water/sulfate-range")?.text).toContain(
-      "as the hardness is magnesium or calcium, with Na; K, Fe, not tested, come on top.",
+      "depending on how much of the hardness is magnesium, with Na; K, Fe, not tested, would add to it.",
     );
   });
 
@@ -266,7 +266,7 @@ describe("what a report leaves open", () => {
     expect(found.findings).toEqual([]);
     expect(found.checked).toEqual([]);
     expect(found.notChecked).toEqual([
-      "hardness: the test gives neither it nor both calcium and magnesium",
+      "hardness: not tested, nor both calcium and magnesium",
       "bicarbonate: not tested",
       "ammonium sulfate: neither cations nor hardness are tested",
       "pH: not tested",

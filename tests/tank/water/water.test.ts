@@ -272,7 +272,7 @@ describe("waterReport", () => {
     ]);
     const passed = report.findings[0]?.params.passed;
     expect(Array.isArray(passed) ? passed.length : 0).toBe(6);
-    expect(report.notChecked.join()).toContain("no half-life of 2,4-D was read");
+    expect(report.notChecked.join()).toContain("no half-life of 2,4-D on file");
     expect(report.ammoniumSulfate?.notCounted).toEqual(["K", "Na", "Fe"]);
     expect(JSON.parse(JSON.stringify(report)).hardness.of).toBe("hardness as CaCO3");
   });
@@ -302,7 +302,7 @@ describe("waterReport", () => {
       "water/sulfate-below-minimum",
     ]);
     expect(report.findings[1]?.params.notCounted).toEqual(["K", "Na"]);
-    expect(report.findings[1]?.text).toContain("with Fe; K, Na, not tested, come on top");
+    expect(report.findings[1]?.text).toContain("with Fe; K, Na, not tested, would add to it");
     // With calcium and magnesium both tested the equation itself is used.
     const full = waterReport({
       test: { hardness: hard(282), Ca: quantity(80, "mg/L", "Ca"), Mg: quantity(20, "mg/L", "Mg"), Fe },
