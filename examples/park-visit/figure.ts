@@ -20,7 +20,7 @@ export const sheetFigure = (): string => {
   );
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-labelledby="t d">
 <title id="t">Work order sheet for the shed</title>
-<desc id="d">A printed sheet: conditions to stop, the spreader's rate for one pass with amounts for each field, and the loads of the sprayer as columns beside the steps.</desc>
+<desc id="d">A printed sheet: stop conditions, the spreader's rate for one pass with amounts for each field, and the loads of the sprayer as columns beside the steps.</desc>
 <rect width="100%" height="100%" fill="#fff"/>
 <g font-family="ui-monospace, Menlo, Consolas, 'Liberation Mono', monospace" font-size="13.4" fill="#000">
 ${rows.join("\n")}
