@@ -1,3 +1,4 @@
+import { addHours, dateOfInstant, dateRange, type Instant, monthOf, weekday } from "../../calendar/index.js";
 import type { Quantity } from "../../quantity/index.js";
 import { momentText } from "../sheet/day-text.js";
 import { penned, type SheetBlock } from "../sheet/sheet-types.js";
@@ -53,10 +54,31 @@ const mostLine = ({ least, most, rules }: Watering, first: FirstUnits): readonly
   return [`NO MORE THAN ${depthText(most, first)} of rain and irrigation${when}.`];
 };
 
+/** The months in which clocks change, north and south. */
+const clockMonths: readonly number[] = [3, 4, 9, 10, 11];
+
+/**
+ * Whether the clocks may have changed in the time up to a moment: in the United States (15 U.S.C. 260a: a Sunday in March and
+ * one in November) and in the European Union (Directive 2000/84/EC: the last Sundays in March and October) they do so early
+ * on a Sunday; the months of the south from memory.
+ */
+const mayChange = (moment: Instant | null, time: Quantity<"time", "none"> | null): boolean => {
+  if (moment === null || time === null) return false;
+  const from = dateOfInstant(addHours(moment, -time.in("h")));
+  const days = dateRange(from, dateOfInstant(moment)).slice(1);
+  return days.some((day) => weekday(day) === 7 && clockMonths.includes(monthOf(day)));
+};
+
+/** An offset from UTC does not know when the clocks change: the hours are right, the clock may not be. */
+const clockLine = ({ dryUntil, notBefore, by, within, least }: Watering): readonly string[] =>
+  mayChange(dryUntil, notBefore) || (least !== null && mayChange(by, within))
+    ? ["Clocks changed on Sunday? Count the hours: these times are by the old clock."]
+    : [];
+
 /** What is done with water after a treatment, by the labels that the job gives; nothing where it gives none. */
 export const waterBlocks = (water: Watering, first: FirstUnits): readonly SheetBlock[] => {
   const items = water.conflict
     ? ["WATER: the labels of these products conflict (see the top). Ask before you water."]
-    : [...dryLine(water, first), ...wetLine(water, first), ...mostLine(water, first)];
+    : [...dryLine(water, first), ...wetLine(water, first), ...mostLine(water, first), ...clockLine(water)];
   return items.length === 0 ? [] : [{ kind: "list", mark: "[ ]", items }];
 };
