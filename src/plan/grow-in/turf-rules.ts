@@ -109,8 +109,7 @@ const mowings: TurfRule = ({ what, label, turf }) => {
 const daysSinceSeeding: TurfRule = ({ date, what, label, turf: { since } }) => {
   const minimum = label?.minimumDaysAfterSeeding;
   if (label === undefined || minimum === undefined) return {};
-  if (since === undefined)
-    return { notChecked: `the days since seeding; the label requires ${minimum}.` };
+  if (since === undefined) return { notChecked: `the days since seeding; the label requires ${minimum}.` };
   const earliest = addDays(since, minimum);
   return {
     checked: "days since seeding against the label",

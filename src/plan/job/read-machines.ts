@@ -178,9 +178,7 @@ const expectRoom = (given: Readonly<Partial<Record<keyof JobSprayer, unknown>>>)
       fail("conflict", "sprayer.minimumLoad", given.minimumLoad, "no more than the tank holds"),
     held: () => {
       const name = residual >= tank ? "residualVolume" : "plumbingVolume";
-      return (
-        held >= tank && fail("conflict", `sprayer.${name}`, given[name], "less than the tank holds")
-      );
+      return held >= tank && fail("conflict", `sprayer.${name}`, given[name], "less than the tank holds");
     },
   });
 };

@@ -82,12 +82,7 @@ export const readWater = (
       events: () => {
         const list = given.events;
         if (!Array.isArray(list))
-          return fail(
-            "type",
-            "water.events",
-            list,
-            "a list of rain and irrigation, empty if there is none",
-          );
+          return fail("type", "water.events", list, "a list of rain and irrigation, empty if there is none");
         if (list.length > mostEvents)
           return outOfRange("water.events", `${list.length} events`, { max: mostEvents, count: "events" });
         const each = checks();

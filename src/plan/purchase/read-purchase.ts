@@ -106,7 +106,12 @@ const breaksOf = (input: unknown, path: string): Pick<ReadPurchased, "prices" | 
   });
   const sorted = [...prices].sort((a, b) => a.from - b.from);
   if (sorted[0]?.from !== 1)
-    fail("missing", path, `prices that start at ${shown(sorted[0]?.from)}`, "a price that starts at 1 package");
+    fail(
+      "missing",
+      path,
+      `prices that start at ${shown(sorted[0]?.from)}`,
+      "a price that starts at 1 package",
+    );
   if (sorted.slice(1).some(({ from }, i) => from === sorted[i]?.from))
     fail("duplicate", path, input, "each starting quantity once");
   return { prices: sorted, ...(currency !== undefined && { currency: currency.slice("money:".length) }) };

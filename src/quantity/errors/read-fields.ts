@@ -16,7 +16,7 @@ import { expectFields, listed } from "./expect-fields.js";
  */
 export const unreadable = (input: unknown, path: string): Problem[] => {
   const problems: Problem[] = [];
-  if (isRecord(input)) {
+  if (holdsFields(input)) {
     walk(
       { record: input, name: typeof path === "string" ? path : "input", above: undefined, depth: 0 },
       problems,
@@ -49,7 +49,7 @@ const holdsItself = ({ record, above }: Place): boolean => {
   return false;
 };
 
-const isRecord = (input: unknown): input is object =>
+const holdsFields = (input: unknown): input is object =>
   typeof input === "object" && input !== null && !ArrayBuffer.isView(input);
 
 const unplain = (place: Place, got: string): Problem => ({
@@ -73,7 +73,7 @@ const walk = (place: Place, problems: Problem[]): void => {
       const kind = typeof value;
       if (kind !== "object" && kind !== "bigint" && kind !== "symbol") continue;
       const inside: Place = { record: value as object, name, above: place, depth: depth + 1 };
-      if (isRecord(value)) walk(inside, problems);
+      if (holdsFields(value)) walk(inside, problems);
       else if (kind !== "object") problems.push(unplain(inside, `a ${kind}`));
     }
   } catch {

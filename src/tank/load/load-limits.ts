@@ -59,8 +59,7 @@ const leastFindings = (
   }
   // Loads of one size would each take so much; where the least is more, no way to share it out helps.
   const shared = numberIn(total, total.unit) / loads.count;
-  const advice =
-    loads.loadSplit !== "even" && !exceeds(floor, shared) ? " Use even loads." : "";
+  const advice = loads.loadSplit !== "even" && !exceeds(floor, shared) ? " Use even loads." : "";
   return measured.loads.flatMap((load): readonly Finding[] => {
     const amount = numberIn(load.amount, total.unit);
     if (!exceeds(floor, amount)) return [];

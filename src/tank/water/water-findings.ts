@@ -217,9 +217,7 @@ export const hydrolysisFindings = (
   const acidify = loss.rows.some(({ pH }) => pH < loss.pH || (pH === loss.pH && pH > 7));
   const source = loss.rows[0]?.source;
   const unknown =
-    loss.rowsWithoutTemperature > 0
-      ? " They are printed without a temperature; warm water is faster."
-      : "";
+    loss.rowsWithoutTemperature > 0 ? " They are printed without a temperature; warm water is faster." : "";
   return [
     {
       code: "water/hydrolysis",
