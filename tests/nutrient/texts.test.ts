@@ -51,7 +51,7 @@ const rows: readonly (readonly [
     "a solution of 32 % at 30 °F",
     () => saltOutFindings("UAN 32", quantity(30, "°F")),
     [
-      "liquid/salts-out: At 30 °F urea ammonium nitrate solution, 32 % N may salt out: crystals are printed from 32 °F down. They plug lines and screens, and what stays liquid is weaker.",
+      "liquid/salts-out: At 30 °F urea ammonium nitrate solution, 32 % N may salt out: its published salt-out temperature is 32 °F. Crystals plug lines and screens, and the liquid left is weaker.",
     ],
   ],
   ["the same at 40 °F", () => saltOutFindings("UAN 32", quantity(40, "°F")), []],
@@ -59,7 +59,7 @@ const rows: readonly (readonly [
     "a solution of which none is printed",
     () => saltOutFindings("ammonium thiosulfate", quantity(15, "°F")),
     [
-      "liquid/salt-out-not-checked: No source here prints a temperature at which ammonium thiosulfate solution salts out, so the cold was not checked.",
+      "liquid/salt-out-not-checked: No source on file gives a salt-out temperature for ammonium thiosulfate solution, so cold was not checked.",
     ],
   ],
   [
@@ -69,7 +69,7 @@ const rows: readonly (readonly [
         product: fertilizer({ id: "feed-a", analysis: "20-0-10" }),
         caps: [{ id: "season", limit: quantity(0, "lb/1000 ft2", "N") }],
       }).findings,
-    ['rate/cap-used-up: The cap "season" leaves nothing of N (0 lb/1000 ft2): the highest rate is 0.'],
+    ['rate/cap-used-up: The cap "season" leaves no N (0 lb/1000 ft2): the highest rate is 0.'],
   ],
   [
     "a liquid that is too strong to be one",
@@ -86,7 +86,7 @@ const rows: readonly (readonly [
         ["phosphate", "0-53-34"],
       ]),
     [
-      "stock/precipitate: Calcium (calcium-nitrate) with phosphate or sulfate (phosphate) in one concentrated stock falls out as a solid: use two tanks.",
+      "stock/precipitate: Calcium (calcium-nitrate) with phosphate or sulfate (phosphate) in one concentrated stock precipitates: use two tanks.",
     ],
   ],
   [
@@ -100,7 +100,7 @@ const rows: readonly (readonly [
         portions: [{ name: "urea", nitrogen: quantity(0.7, "lb/1000 ft2", "N"), model: quickRelease }],
       }).findings,
     [
-      "release/steady-temperature: One mean temperature stands for all days: days that swing release more than steady ones.",
+      "release/steady-temperature: One mean temperature is used for all days; days that swing release more than steady ones.",
     ],
   ],
 ];

@@ -160,10 +160,10 @@ const readings: {
   equipment: (list) => `the equipment is a ${either(list)}`,
   growingSeasonAtMost: (n) => `the turf is in growing season ${n} at most`,
   soilTest: ({ months, shortOf }) =>
-    `a soil test of the last ${months === 1 ? "month" : `${months} months`} shows a lack of ${shortOf}`,
-  slowShareAtLeast: (percent) => `${percent} % of the N or more is slow`,
-  bufferAtLeast: ({ value, unit }) => `a strip of plants of ${value} ${unit} or more lies along the water`,
-  season: ({ from, to }) => `the day lies from ${from} to ${to}`,
+    `a soil test from the last ${months === 1 ? "month" : `${months} months`} shows a deficiency of ${shortOf}`,
+  slowShareAtLeast: (percent) => `at least ${percent} % of the N is slow`,
+  bufferAtLeast: ({ value, unit }) => `a vegetated strip of ${value} ${unit} or more runs along the water`,
+  season: ({ from, to }) => `the date is from ${from} to ${to}`,
 };
 
 /** A condition in words: `"the grass is bermudagrass and ..."`. */

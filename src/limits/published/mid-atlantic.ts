@@ -113,7 +113,7 @@ export const newJerseyLimits: LimitSet = /* @__PURE__ */ limitSet({
     "ground-saturated": { kind: "ground", of: "any", not: ["saturated"] },
   },
   notHeld: [
-    "Distance to water, amounts of nitrogen, slow nitrogen and phosphorus: they stand in other sections, which were not read. See the set from summaries, and the one from memory.",
+    "Distance to water, amounts of nitrogen, slow nitrogen and phosphorus: they are in other sections, which were not read. See the set from summaries, and the one from memory.",
     "Heavy rainfall, which the state climatologist defines.",
     "Golf courses and commercial farms, which a trade magazine calls exempt from the law: the section that says so was not read, and here it binds them.",
     "Sweeping or blowing back what falls on hard surfaces.",

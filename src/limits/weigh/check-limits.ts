@@ -29,7 +29,7 @@ export interface LimitCheck {
 }
 
 const cautionText =
-  "the law and the label may have changed since the limits were read, and local codes may be stricter: both win over every figure here";
+  "the law and the label may have changed since the limits were read, and local codes may be stricter: both override every figure here";
 
 /** What limits that add up ask of a ledger. */
 const askedBy = (limits: readonly ReadLimit[]): Asked => {

@@ -28,7 +28,7 @@ const commonOf = (outcome: Compared, limit: ReadLimit) => {
   const { part, appliesIf, path, earliestByStatedLimit: day, limit: stated } = oneOf(outcome);
   return {
     part,
-    after: `${day === null ? "" : ` The first day within this limit, as far as the stated applications go: ${day}.`}${conditions(limit, appliesIf)}`,
+    after: `${day === null ? "" : ` By the stated applications, the first day within this limit is ${day}.`}${conditions(limit, appliesIf)}`,
     finding: {
       severity: appliesIf.length > 0 ? ("caution" as const) : ("warning" as const),
       path,

@@ -143,14 +143,14 @@ const earliestOf = (
 export const limitOutcome = (limit: ReadLimit, proposed: Proposed): LimitOutcome => {
   const { known, part } = proposed;
   const meant: Answer = limit.scope === undefined ? "yes" : holds(limit.scope, known);
-  if (meant === "no") return { outside: `it is stated only where ${conditionText(limit.scope ?? {})}` };
+  if (meant === "no") return { outside: `it applies only where ${conditionText(limit.scope ?? {})}` };
   const lifted = (limit.exemptIf ?? []).find((condition) => holds(condition, known) === "yes");
   if (lifted !== undefined) return { outside: `it is lifted where ${conditionText(lifted)}` };
   const lapses = lapsesOn(limit, proposed);
   const appliesIf = meant === "not known" ? [conditionText(limit.scope ?? {})] : [];
   if (limit.kind === "amount" || limit.kind === "count") {
     const outcome = useOf(limit, proposed, appliesIf);
-    if (outcome === undefined) return { outside: `${proposed.date} lies outside its season` };
+    if (outcome === undefined) return { outside: `${proposed.date} is outside its season` };
     return { ...outcome, use: { ...outcome.use, ...earliestOf(outcome.use, lapses) } };
   }
   const { of, states, ...result } = testOf(limit, proposed);

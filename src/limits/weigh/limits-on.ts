@@ -58,7 +58,7 @@ export const limitsOn = (
   const notChecked: string[] = [];
   for (const { part, limit, outcome } of outcomesOf(question)) {
     if ("outside" in outcome) {
-      notChecked.push(`${part}: ${limit.id ?? limit.path}, for ${outcome.outside}.`);
+      notChecked.push(`${part}: ${limit.id ?? limit.path}, because ${outcome.outside}.`);
       continue;
     }
     if ("use" in outcome) {

@@ -52,7 +52,7 @@ export const limitRows = (
   const rows = [...nutrients, ...slow, ...salt, ...acidity];
   return rows.length > 0
     ? rows
-    : fail("missing", "limits", "no limit", "a limit, at least on one of the nutrients");
+    : fail("missing", "limits", "no limit", "a limit on at least one nutrient");
 };
 
 const percent = (q: unknown, of: string, path: string): number =>

@@ -39,7 +39,7 @@ export const readProblem = (given: LeastCostBlendInput<string>): ReadProblem => 
     filler: () => (input.filler === undefined ? undefined : readPrice(input.filler, currency, "filler")),
     limits: () =>
       input.limits === undefined
-        ? fail("missing", "limits", input.limits, "limits, at least on one nutrient")
+        ? fail("missing", "limits", input.limits, "a limit on at least one nutrient")
         : expectFields(input.limits, limitFields, "limits"),
   });
   const rows = limitRows(input.limits, materials, filler !== undefined);

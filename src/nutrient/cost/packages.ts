@@ -97,7 +97,7 @@ const throughDensity = (
 ): Quantity<string, string> => {
   const held = quantityOf(size.value, size.unit, "none", "product.package");
   if (density === undefined) {
-    const way = "a density of the product would make one of the other";
+    const way = "a product density converts one to the other";
     return fail("unit/mismatch", "need", need, `a ${size.dimension}, as the package has; ${way}`);
   }
   return size.dimension === "volume" ? timesOf(held, density) : perOf(held, density);

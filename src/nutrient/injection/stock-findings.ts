@@ -60,7 +60,7 @@ const weightFindings = (amounts: readonly StockAmount[]): Finding[] => {
           severity: "warning",
           path: "injector",
           params: { amount: total, limit: 1 },
-          text: `${roundedApart(total, 1, 3)(total)} kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves so far. Use a larger tank or a lower ratio.`,
+          text: `${roundedApart(total, 1, 3)(total)} kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves that much. Use a larger tank or a lower ratio.`,
           source: "common practice, no source",
         },
       ]
@@ -85,7 +85,7 @@ const solids = (salts: readonly StockSalt[], amounts: readonly StockAmount[]): F
           severity: "warning",
           path: "salts",
           params: { calcium, with: others },
-          text: `Calcium (${calcium.join(", ")}) with phosphate or sulfate (${others.join(", ")}) in one concentrated stock falls out as a solid: use two tanks.`,
+          text: `Calcium (${calcium.join(", ")}) with phosphate or sulfate (${others.join(", ")}) in one concentrated stock precipitates: use two tanks.`,
           source: "common practice, no source",
         },
       ]

@@ -207,7 +207,7 @@ const amountsPerSolution = (
       "infeasible",
       `salts[${j}]`,
       salts[j]?.product.id,
-      "salts of which each brings something that the others do not: this one is not fixed by the targets",
+      "salts that each supply something the others do not: the targets do not fix this one",
     );
   }
   const most = Math.max(...x.map(Math.abs), 0);

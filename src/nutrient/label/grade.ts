@@ -105,7 +105,7 @@ const readFurther = (
   const key = symbol ?? named ?? "";
   if (!isNutrient(key)) return wrong(reading, start, "a percentage with its nutrient, such as 26S");
   if (hasOwn(percent, key)) {
-    const expected = `each nutrient once; ${key} stands again at character ${start + 1}`;
+    const expected = `each nutrient once; ${key} appears again at character ${start + 1}`;
     fail("conflict", reading.path, reading.text, expected);
   }
   percent[key] = numberOf(reading, digits ?? stated ?? "", start);

@@ -22,7 +22,7 @@ export const smallFigures = (
         severity: "caution",
         path: `${path}.analysis`,
         params: { stated: stated.map(([of]) => of), percents: stated.map(([, value]) => String(value)) },
-        text: `The analysis is read as ${listed(stated)}. If these are shares of one, the label says ${listed(asShares)}, and a hundred times too much product would go down. Check the label.`,
+        text: `The analysis is read as ${listed(stated)}. If these are fractions of one, the label says ${listed(asShares)}, and 100 times too much product would go down. Check the label.`,
         source: "common practice, no source",
       },
     ],

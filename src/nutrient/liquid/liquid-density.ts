@@ -184,7 +184,7 @@ export const saltOutFindings = (
         code: "liquid/salt-out-not-checked",
         severity: "note",
         params: { material },
-        text: `No source here prints a temperature at which ${name} salts out, so the cold was not checked.`,
+        text: `No source on file gives a salt-out temperature for ${name}, so cold was not checked.`,
       },
     ];
   }
@@ -194,7 +194,7 @@ export const saltOutFindings = (
       code: "liquid/salts-out",
       severity: "warning" as const,
       params: { material, coldestFahrenheit: Number(t.toFixed(1)), saltOutFahrenheit: fahrenheit },
-      text: `At ${Number(t.toFixed(1))} °F ${name} may salt out: crystals are printed from ${fahrenheit} °F down. They plug lines and screens, and what stays liquid is weaker.`,
+      text: `At ${Number(t.toFixed(1))} °F ${name} may salt out: its published salt-out temperature is ${fahrenheit} °F. Crystals plug lines and screens, and the liquid left is weaker.`,
       source,
     }));
 };

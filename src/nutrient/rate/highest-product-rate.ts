@@ -156,7 +156,7 @@ const usedUp = ({ id, of, limit, source }: ReadCap, i: number): Finding[] =>
           severity: "caution",
           path: `caps[${i}].limit`,
           params: { cap: id, of, limit: limit.value, unit: limit.unit },
-          text: `The cap "${id}" leaves nothing of ${of} (${Number(limit.value.toPrecision(4))} ${limit.unit}): the highest rate is 0.`,
+          text: `The cap "${id}" leaves no ${of} (${Number(limit.value.toPrecision(4))} ${limit.unit}): the highest rate is 0.`,
           ...(source === undefined ? {} : { source }),
         },
       ];

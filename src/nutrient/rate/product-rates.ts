@@ -152,7 +152,7 @@ const overSupply = ({ nutrient, target, supplied, over }: TargetBalance): Findin
             over: over.value,
             unit: over.unit,
           },
-          text: `${nutrient} comes to ${round(supplied.value)} ${over.unit}, ${round(over.value)} above its target of ${round(target.value)}: another product brings it along.`,
+          text: `${nutrient} comes to ${round(supplied.value)} ${over.unit}, ${round(over.value)} above its target of ${round(target.value)}: another product also supplies it.`,
         },
       ]
     : [];

@@ -163,7 +163,7 @@ export const sulfurCoatedOnSurface: ReleaseModel = /* @__PURE__ */ frozen({
   assumptions: [
     "first order; the low end waits and then begins with 1 % a day, the high end is all at once",
     "3 to 37 % of the pellets stay closed for years",
-    `${noResponse} in figures; warmth quickens it greatly`,
+    `${noResponse} in figures; warmth speeds it up a lot`,
   ],
   source: thesis,
 });
@@ -238,7 +238,7 @@ export const sulfurCoatedUrea = (input: {
       observed: { days: 1096 },
       assumptions: [
         moist,
-        "first order from the seven-day dissolution rate, which did not foretell the field across coatings",
+        "first order from the seven-day dissolution rate, which did not predict the field across coatings",
         "3 to 37 % of the pellets stay closed for years",
         "temperature: no figure is in print; none to a threefold rate for 10 °C",
         ...(sealed && lagDays === undefined ? ["a lag of 0 to 25 days until microbes open the seal"] : []),

@@ -92,8 +92,8 @@ export const isobutylideneDiurea = (input: {
     fitErrorPercent: 10,
     assumptions: [
       moist,
-      "first order by the size of the particles, 0.65 to 1.85 mm; finer and coarser the line is drawn on",
-      "temperature: warmth quickens it, no figure is in print; none to two and a half times for 10 °C",
+      "first order by the size of the particles, 0.65 to 1.85 mm; finer and coarser is extrapolated",
+      "temperature: warmth speeds it up, no figure is published; none to two and a half times for 10 °C",
       "soil of pH 5.7 to 7.4; acid soil is faster",
     ],
     source: {

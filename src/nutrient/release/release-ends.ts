@@ -49,8 +49,8 @@ export const modelEnds = (
     path: `${path}.model`,
     params: { model: model.name, placement, coating },
     text: polymer
-      ? "The model is for granules in the soil. On the surface or in thatch one trial found 80 % or more out by day 35 whatever the label said, another only half within a cool season: the band takes both in, the middle the first."
-      : "The model is for granules in the soil. On the surface or in thatch the sulfur-coated ureas of one trial were no slower than uncoated urea, and wax-sealed granules of another waited 25 days: the band runs from the one to the other.",
+      ? "The model is for granules in the soil. On the surface or in thatch one trial found 80 % or more out by day 35 whatever the label said, another only half within a cool season: the range covers both, the middle follows the first."
+      : "The model is for granules in the soil. On the surface or in thatch the sulfur-coated ureas of one trial were no slower than uncoated urea, and wax-sealed granules of another waited 25 days: the range runs from one to the other.",
     source: surface.source,
   };
   const middle = polymer ? most(mid, sharesOf(surface, weather, "mid")) : mid;
@@ -75,7 +75,7 @@ export const beyondObserved = (model: ReleaseModel, weather: ReleaseWeather, pat
       ...base,
       code: "release/beyond-observed-days",
       params: { model: name, observedDays: days, days: asked },
-      text: `The figures for ${name} end on day ${days}; from there to day ${asked} the curve is drawn on.`,
+      text: `The figures for ${name} end on day ${days}; from there to day ${asked} it is extrapolated.`,
     });
   }
   const mean = (i: number): number => ((weather.maxC[i] as number) + (weather.minC[i] as number)) / 2;

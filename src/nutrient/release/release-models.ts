@@ -59,7 +59,7 @@ export const naturalOrganic: ReleaseModel = /* @__PURE__ */ frozen({
   assumptions: [
     "first order through one published point for each end",
     "moist soil; the materials measured were no turf products but for the biosolids",
-    "the part that never comes, 30 % in the middle and 65 % at the low end, is inferred from two seasons",
+    "the part never released, 30 % in the middle and 65 % at the low end, is inferred from two seasons",
   ],
   source: {
     title: "Nitrogen sources (figures of North Carolina State University)",

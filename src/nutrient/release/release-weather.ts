@@ -46,7 +46,7 @@ export const releaseWeather = (
     severity: "caution",
     path: "temperature",
     params: { days: frozen },
-    text: `${frozen === 1 ? "1 day goes" : `${frozen} days go`} below 0 °C, where no source gives a release; the curve is drawn on there.`,
+    text: `${frozen === 1 ? "1 day goes" : `${frozen} days go`} below 0 °C, where no source gives a release; the curve is extrapolated there.`,
   };
   return { ...weather, findings: [...weather.findings, frost] };
 };
@@ -63,7 +63,7 @@ const steady = (input: MeanTemperature, days: number): ReleaseWeather => {
     severity: "note",
     path: "temperature.mean",
     params: { mean },
-    text: "One mean temperature stands for all days: days that swing release more than steady ones.",
+    text: "One mean temperature is used for all days; days that swing release more than steady ones.",
   };
   const all = new Float64Array(days).fill(mean);
   const assumptions = [`every day at ${Number(mean.toFixed(2))} °C`];
@@ -96,7 +96,7 @@ const daily = (input: DailyTemperatures, start: CivilDate, days: number): Releas
     severity: "note",
     path: "temperature.sensor",
     params: { sensor },
-    text: "Air temperatures stand for those at the granule; soil and thatch swing less and lag behind.",
+    text: "Air temperature is used for the granule; soil and thatch swing less and lag behind.",
   };
   return {
     maxC,

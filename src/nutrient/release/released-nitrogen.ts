@@ -99,7 +99,7 @@ export const releasedNitrogen = (input: {
     notChecked: [
       ...withoutResponse(read),
       "soil moisture, rain and irrigation",
-      "broken coatings, and particle size but for isobutylidene diurea",
+      "broken coatings, and particle size except for isobutylidene diurea",
       "losses to air and water, and uptake: released is not taken up",
     ],
   };

@@ -46,7 +46,7 @@ const common = {
   observed: { days: 182, fromC: 10, toC: 30 },
 } as const;
 const byMicrobes = [
-  "first order; microbes set it free, in moist soil",
+  "first order; microbes release it, in moist soil",
   "below 10 °C, the coldest that was measured, the low end takes no release",
   "the whole material, its free urea too",
 ] as const;
@@ -155,7 +155,7 @@ export const ureaform = (input: UreaFormaldehydeLabel = {}): ReleaseModel => {
     curve: { kind: "first order", ratePerDay, mostPercent: { low: top, mid: top, high: 100 } },
     assumptions: [
       ...byMicrobes,
-      `${Number(top.toPrecision(3))} % can come by the activity index; what hot water leaves comes at the high end only`,
+      `${Number(top.toPrecision(3))} % can come by the activity index; what hot water leaves only at the high end`,
     ],
     source: incubation,
   });

@@ -113,7 +113,7 @@ export const burnRisk = (
       severity: "note",
       path: "partial.value",
       params: { value: index.value },
-      text: `The printed index is doubted: ${index.doubtful}.`,
+      text: `The printed index is in doubt: ${index.doubtful}.`,
       source: index.source,
     });
   }

@@ -167,7 +167,7 @@ const overLonger = ({ cap, amount, used }: Use, unit: string, source: FactSource
           severity: "warning",
           path: `caps.${cap}`,
           params: { cap, amount, used, unit },
-          text: `${roundedApart(used, amount)(used)} ${unit} of nitrogen ${capText[cap]} is over the stated ${roundedApart(used, amount)(amount)} already.`,
+          text: `${roundedApart(used, amount)(used)} ${unit} of nitrogen ${capText[cap]} is already over the stated ${roundedApart(used, amount)(amount)}.`,
           ...sourced(source),
         },
       ];

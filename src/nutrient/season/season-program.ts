@@ -154,7 +154,7 @@ const spacingFor = (
         severity: "warning",
         path: "plan.applications",
         params: { applications: parts.length, days: gap, practice: leastInterval.days },
-        text: `${counted(parts.length, "application")} leave ${counted(gap, "day")} between two of them, fewer than the ${leastInterval.days} of common practice. State leastInterval to keep a longer one.`,
+        text: `${counted(parts.length, "application")} are ${counted(gap, "day")} apart at the closest, fewer than the ${leastInterval.days} of common practice. State leastInterval to keep a longer one.`,
         source: leastInterval.source,
       },
     ],
@@ -163,10 +163,10 @@ const spacingFor = (
 
 /** What a part that has no room says of itself, by its reason. */
 const reasonTexts = {
-  "closed season": () => "every day is in a closed season",
+  "closed season": () => "every day is in a prohibited period",
   interval: (days: number) =>
-    `other applications are nearer than the least interval of ${counted(days, "day")}`,
-  caps: () => "the stated caps leave less than would be spread at once",
+    `other applications are closer than the least interval of ${counted(days, "day")}`,
+  caps: () => "the stated caps leave too little for one application",
 } as const;
 
 const partFindings = ({ part, to, rest, reason }: PlacedPart, unit: string, days: number): Finding[] => {
@@ -177,7 +177,7 @@ const partFindings = ({ part, to, rest, reason }: PlacedPart, unit: string, days
         severity: "warning",
         path: part.path,
         params: { amount: rest, unit, from: part.date, to: part.last, reason },
-        text: `${Number(rest.toPrecision(4))} ${unit} of nitrogen planned from ${part.date} on has no room by ${part.last}: ${reasonTexts[reason](days)}.`,
+        text: `${Number(rest.toPrecision(4))} ${unit} of nitrogen planned from ${part.date} on does not fit by ${part.last}: ${reasonTexts[reason](days)}.`,
       },
     ];
   }

@@ -61,7 +61,7 @@ let loading: Promise<Solver> | undefined;
 /** Loads the solver, once: it compiles WebAssembly. */
 export const loadSolver = async (): Promise<(program: IntegerProgram) => IntegerAnswer | NoAnswer> => {
   const module: unknown = await import("highs").catch((error: unknown) =>
-    fail("missing", "highs", String(error), "the package highs beside this one: npm install highs"),
+    fail("missing", "highs", String(error), "the package highs: npm install highs"),
   );
   loading ??= loaderOf(module)().catch((error: unknown) => {
     // The next call tries again.

@@ -34,7 +34,7 @@ export const expectName = (input: unknown, path: string, expected: string): stri
       code: "type",
       path,
       got: shown(name),
-      expected: `${expected}, without blanks around it, double blanks or marks that nobody sees`,
+      expected: `${expected}, without spaces around it, double spaces or invisible characters`,
       ...(read === "" ? {} : { suggestion: read }),
     },
   ]);

@@ -49,7 +49,7 @@ const limits = (bounds: RangeBounds): string => {
 const boundsText = (bounds: RangeBounds): string => {
   const text = limits(bounds);
   // A bound beyond what a number holds is none
-  if (bounds.step === undefined) return text || "a number that can be reckoned with";
+  if (bounds.step === undefined) return text || "a usable number";
   const { step, count } = bounds;
   const whole = `a whole number${count === undefined ? "" : ` of ${count}`}`;
   return [step === 1 ? whole : `${whole} that divides by ${step}`, text]

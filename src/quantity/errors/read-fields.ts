@@ -84,7 +84,7 @@ const walk = (place: Place, problems: Problem[]): void => {
 
 const wrongRecord = (place: Place): Problem | undefined => {
   const { record, depth } = place;
-  if (holdsItself(place)) return unplain(place, "a record that holds itself");
+  if (holdsItself(place)) return unplain(place, "a record that contains itself");
   if (depth >= deepest) return unplain(place, `a record more than ${deepest} deep`);
   if (Array.isArray(record) && record.length > longest)
     return {

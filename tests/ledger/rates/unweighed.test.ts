@@ -128,8 +128,8 @@ describe("what could not be weighed", () => {
     const sheet = workOrderText(soundOrder(acre(liquid, { limits: limits as never })), {
       copy: "office",
     }).replace(/\s+/g, " ");
-    expect(sheet).toContain("N in one application: 0 of 1 lb per acre, and more that could not be weighed");
-    expect(sheet).toContain("More than this of N, quick-release N, ai:2,4-D");
+    expect(sheet).toContain("N in one application: 0 of 1 lb per acre, plus some that could not be counted");
+    expect(sheet).toContain("The true total of N, quick-release N, ai:2,4-D is higher");
     expect(sheet).not.toContain("N in one application: 0 of 1 lb per acre, 1 left");
   });
 

@@ -66,20 +66,20 @@ const rows: readonly (readonly [LimitCondition, string, ApplicationFacts, Applic
   ],
   [
     { soilTest: { months: 24, shortOf: "P" } },
-    "a soil test of the last 24 months shows a lack of P",
+    "a soil test from the last 24 months shows a deficiency of P",
     // A lack of phosphate is one of phosphorus; 8 June 2024 is 24 months back to the day, today is a test of today.
     { soilTest: { date: "2024-06-08", shortOf: ["K", "P2O5"] } },
     { soilTest: { date: "2024-06-07", shortOf: ["P"] } },
   ],
   [
     { soilTest: { months: 24, shortOf: "P" } },
-    "a soil test of the last 24 months shows a lack of P",
+    "a soil test from the last 24 months shows a deficiency of P",
     { soilTest: { date: "2026-06-08", shortOf: ["P"] } },
     { soilTest: { date: "2026-06-09", shortOf: ["P"] } },
   ],
   [
     { bufferAtLeast: { value: 10, unit: "ft" } },
-    "a strip of plants of 10 ft or more lies along the water",
+    "a vegetated strip of 10 ft or more runs along the water",
     { buffer: { value: 3.048, unit: "m" } },
     { buffer: { value: 9.99, unit: "ft" } },
   ],
@@ -92,8 +92,8 @@ const rows: readonly (readonly [LimitCondition, string, ApplicationFacts, Applic
 ];
 
 describe.each(rows)("%o", (condition, words, yes, no) => {
-  const binds = "plan/n, for it is stated only where";
-  const lifted = "plan/n, for it is lifted where";
+  const binds = "plan/n, because it applies only where";
+  const lifted = "plan/n, because it is lifted where";
 
   test("as the scope of a limit", () => {
     const scoped = amount({ scope: condition });
@@ -126,10 +126,10 @@ describe.each(rows)("%o", (condition, words, yes, no) => {
 test("a share of slow nitrogen and a part of the year, in words", () => {
   const slow = amount({ scope: { slowShareAtLeast: 65 } });
   const untold = checkLimits({ proposal: { date: "2026-06-08", productName: "unknown" }, limits: [slow] });
-  expect(untold.uses[0]?.appliesIf).toEqual(["65 % of the N or more is slow"]);
+  expect(untold.uses[0]?.appliesIf).toEqual(["at least 65 % of the N is slow"]);
   const winter = amount({ scope: { season: { from: "11-01", to: "02-15" } } });
   expect(put(winter).notChecked[0]).toBe(
-    "whole site: plan/n, for it is stated only where the day lies from 11-01 to 02-15.",
+    "whole site: plan/n, because it applies only where the date is from 11-01 to 02-15.",
   );
 });
 

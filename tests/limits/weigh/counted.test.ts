@@ -265,7 +265,7 @@ describe("buffers along several edges", () => {
     ]).findings[0];
     expect(counted?.params).toMatchObject({ unit: "applications", earliest: "2027-01-01" });
     expect(counted?.text).toBe(
-      "whole site: 2 applications of N in a calendar year are over the stated limit of 1 (1 before, 1 now). The first day within this limit, as far as the stated applications go: 2027-01-01.",
+      "whole site: 2 applications of N in a calendar year are over the stated limit of 1 (1 before, 1 now). By the stated applications, the first day within this limit is 2027-01-01.",
     );
   });
 

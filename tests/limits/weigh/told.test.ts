@@ -46,7 +46,7 @@ describe("what does not add up", () => {
       "none from 11-16 to 02-29",
       "the day 2026-12-01",
       true,
-      "whole site: the day 2026-12-01; the stated limit is none from 11-16 to 02-29. The first day within this limit, as far as the stated applications go: 2027-03-01.",
+      "whole site: the day 2026-12-01; the stated limit is none from 11-16 to 02-29. By the stated applications, the first day within this limit is 2027-03-01.",
     ]);
     expect(
       told(label("blackout dates", { blackout: { from: "11-16", to: "02-29" } }), "2026-12-01", {

@@ -98,8 +98,8 @@ const least: readonly Refused[] = [
     '"50 lb"',
   ],
   // Limits
-  [cheapest({ limits: undefined }), "missing", "limits", "limits, at least on one nutrient"],
-  [limited({}), "missing", "limits", "a limit, at least on one of the nutrients", '"no limit"'],
+  [cheapest({ limits: undefined }), "missing", "limits", "a limit on at least one nutrient"],
+  [limited({}), "missing", "limits", "a limit on at least one nutrient", '"no limit"'],
   [limited({ salt: 1 }), "type", "limits.salt", "mostSaltIndex"],
   [limited({ nutrients: 7 }), "type", "limits.nutrients", "a list of { least, most }"],
   [

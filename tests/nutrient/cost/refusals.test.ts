@@ -143,7 +143,7 @@ const rows: readonly Refused[] = [
     () => packagesFor(quantity(1, "gal", "product:feed") as never, feed),
     "unit/mismatch",
     "need",
-    "a mass, as the package has; a density of the product would make one of the other",
+    "a mass, as the package has; a product density converts one to the other",
   ],
   [
     () => packagesFor(quantity(1, "lb", "product:urea"), urea),

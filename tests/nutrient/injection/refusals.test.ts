@@ -98,7 +98,7 @@ const rows: readonly Refused[] = [
     }),
     "infeasible",
     "salts[1]",
-    "this one is not fixed by the targets",
+    "the targets do not fix this one",
   ],
   [salt({ product: 7 }), "type", "salts[0].product", "fertilizer"],
   [salt({ solubility: quantity(0, "g/L") }), "range", "salts[0].solubility", "more than zero"],

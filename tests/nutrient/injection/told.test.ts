@@ -71,7 +71,7 @@ describe("a stock tank tells", () => {
         severity: "warning",
         path: "injector",
         params: { amount: expect.closeTo(2, 9), limit: 1 },
-        text: "2 kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves so far. Use a larger tank or a lower ratio.",
+        text: "2 kg of salts in each liter of stock is more than its weight in water: hardly any salt dissolves that much. Use a larger tank or a lower ratio.",
         source: "common practice, no source",
       },
     ]);
@@ -97,7 +97,7 @@ describe("a stock tank tells", () => {
         severity: "warning",
         path: "salts",
         params: { calcium: ["nitrate"], with: ["sulfate"] },
-        text: "Calcium (nitrate) with phosphate or sulfate (sulfate) in one concentrated stock falls out as a solid: use two tanks.",
+        text: "Calcium (nitrate) with phosphate or sulfate (sulfate) in one concentrated stock precipitates: use two tanks.",
         source: "common practice, no source",
       },
     ]);

@@ -38,7 +38,7 @@ const rows: readonly Refused[] = [
     'at character 9, "2Zz" is not a percentage with its nutrient, such as 26S',
   ],
   [read("24-0-11 green"), "text", "analysis", "is not a percentage with its nutrient, such as 26S or + TE"],
-  [read("24-0-11-2Fe-3Fe"), "conflict", "analysis", "each nutrient once; Fe stands again at character 12"],
+  [read("24-0-11-2Fe-3Fe"), "conflict", "analysis", "each nutrient once; Fe appears again at character 12"],
   [read("24,5-0-11"), "text", "analysis", 'a decimal point, or { decimal: "," } for a comma'],
   [read("24.5-0-11", { decimal: "," }), "text", "analysis", "a decimal comma, as was asked for"],
   [read("3 lb/gal"), "text", "analysis", "liquidFertilizer"],

@@ -15,7 +15,7 @@ describe("a grade of figures under 1", () => {
         severity: "caution",
         path: "bag.analysis",
         params: { stated: ["N", "P2O5", "K2O"], percents: ["0.05", "0.1", "0.05"] },
-        text: "The analysis is read as 0.05 % N, 0.1 % P2O5, 0.05 % K2O. If these are shares of one, the label says 5 % N, 10 % P2O5, 5 % K2O, and a hundred times too much product would go down. Check the label.",
+        text: "The analysis is read as 0.05 % N, 0.1 % P2O5, 0.05 % K2O. If these are fractions of one, the label says 5 % N, 10 % P2O5, 5 % K2O, and 100 times too much product would go down. Check the label.",
         source: "common practice, no source",
       },
     ]);

@@ -194,7 +194,7 @@ describe("salting out", () => {
     expect(saltOutFindings("UAN 30", fahrenheit(10))[0]).toMatchObject({
       severity: "warning",
       params: { material: "UAN 30", coldestFahrenheit: 10, saltOutFahrenheit: 14 },
-      text: "At 10 °F urea ammonium nitrate solution, 30 % N may salt out: crystals are printed from 14 °F down. They plug lines and screens, and what stays liquid is weaker.",
+      text: "At 10 °F urea ammonium nitrate solution, 30 % N may salt out: its published salt-out temperature is 14 °F. Crystals plug lines and screens, and the liquid left is weaker.",
     });
   });
 
@@ -204,7 +204,7 @@ describe("salting out", () => {
         code: "liquid/salt-out-not-checked",
         severity: "note",
         params: { material: "ammonium thiosulfate" },
-        text: "No source here prints a temperature at which ammonium thiosulfate solution salts out, so the cold was not checked.",
+        text: "No source on file gives a salt-out temperature for ammonium thiosulfate solution, so cold was not checked.",
       },
     ]);
   });

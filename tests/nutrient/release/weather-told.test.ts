@@ -45,7 +45,7 @@ describe("a release tells of its weather", () => {
         severity: "note",
         path: "temperature.mean",
         params: { mean: expect.closeTo(20, 9) },
-        text: "One mean temperature stands for all days: days that swing release more than steady ones.",
+        text: "One mean temperature is used for all days; days that swing release more than steady ones.",
       },
     ]);
     expect(assumptions[0]).toBe("every day at 20 °C");
@@ -59,14 +59,14 @@ describe("a release tells of its weather", () => {
         severity: "note",
         path: "temperature.sensor",
         params: { sensor: "air" },
-        text: "Air temperatures stand for those at the granule; soil and thatch swing less and lag behind.",
+        text: "Air temperature is used for the granule; soil and thatch swing less and lag behind.",
       },
       {
         code: "release/frost",
         severity: "caution",
         path: "temperature",
         params: { days: 2 },
-        text: "2 days go below 0 °C, where no source gives a release; the curve is drawn on there.",
+        text: "2 days go below 0 °C, where no source gives a release; the curve is extrapolated there.",
       },
     ]);
     expect(air.assumptions[0]).toBe(
@@ -139,7 +139,7 @@ describe("a release tells of its weather", () => {
     ]);
     expect(notChecked).toEqual([
       "soil moisture, rain and irrigation",
-      "broken coatings, and particle size but for isobutylidene diurea",
+      "broken coatings, and particle size except for isobutylidene diurea",
       "losses to air and water, and uptake: released is not taken up",
     ]);
     expect(released(mean(20), releaseModel(right)).notChecked[0]).toBe(
@@ -160,7 +160,7 @@ describe("a release tells where it goes beyond what was measured", () => {
         path: "portions[0].model",
         source: "a bulletin",
         params: { model: "a coating", observedDays: 2, days: 3 },
-        text: "The figures for a coating end on day 2; from there to day 3 the curve is drawn on.",
+        text: "The figures for a coating end on day 2; from there to day 3 it is extrapolated.",
       },
     ]);
   });
@@ -199,7 +199,7 @@ describe("coated urea on the surface by a model for the soil", () => {
       severity: "caution",
       path: "portions[0].model",
       params: { model: polymerCoatedInSoil.name, placement: "surface or thatch", coating: "polymer" },
-      text: "The model is for granules in the soil. On the surface or in thatch one trial found 80 % or more out by day 35 whatever the label said, another only half within a cool season: the band takes both in, the middle the first.",
+      text: "The model is for granules in the soil. On the surface or in thatch one trial found 80 % or more out by day 35 whatever the label said, another only half within a cool season: the range covers both, the middle follows the first.",
       source: polymerCoatedOnSurface.source,
     });
     const sulfur = sulfurCoatedUrea({
@@ -208,7 +208,7 @@ describe("coated urea on the surface by a model for the soil", () => {
       source: "a sheet",
     });
     expect(first(sulfur)?.text).toBe(
-      "The model is for granules in the soil. On the surface or in thatch the sulfur-coated ureas of one trial were no slower than uncoated urea, and wax-sealed granules of another waited 25 days: the band runs from the one to the other.",
+      "The model is for granules in the soil. On the surface or in thatch the sulfur-coated ureas of one trial were no slower than uncoated urea, and wax-sealed granules of another waited 25 days: the range runs from one to the other.",
     );
     expect(released(surface, sulfur).cumulative.high).toEqual([100, 100, 100]);
     expect(

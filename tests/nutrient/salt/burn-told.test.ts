@@ -62,7 +62,7 @@ describe("a class of burning tells", () => {
       severity: "note",
       path: "partial.value",
       params: { value: 0.5 },
-      text: "The printed index is doubted: another edition has 0.6.",
+      text: "The printed index is in doubt: another edition has 0.6.",
       source: "a label",
     });
   });

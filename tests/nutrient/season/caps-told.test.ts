@@ -68,7 +68,7 @@ describe("what remains under stated caps tells", () => {
         severity: "warning",
         path: "caps.per30Days",
         params: { cap: "per30Days", amount: 0.7, used: expect.closeTo(1.65, 12), unit: "lb/1000 ft2" },
-        text: "1.65 lb/1000 ft2 of nitrogen in any 30 days is over the stated 0.7 already.",
+        text: "1.65 lb/1000 ft2 of nitrogen in any 30 days is already over the stated 0.7.",
         source: "a code",
       },
       {
@@ -76,7 +76,7 @@ describe("what remains under stated caps tells", () => {
         severity: "warning",
         path: "caps.perYear",
         params: { cap: "perYear", amount: 1.5, used: expect.closeTo(1.65, 12), unit: "lb/1000 ft2" },
-        text: "1.65 lb/1000 ft2 of nitrogen per calendar year is over the stated 1.5 already.",
+        text: "1.65 lb/1000 ft2 of nitrogen per calendar year is already over the stated 1.5.",
         source: "a plan",
       },
       {

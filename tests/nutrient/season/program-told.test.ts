@@ -105,7 +105,7 @@ describe("a season program", () => {
           to: "2026-05-31",
           reason: "closed season",
         },
-        text: "1 lb/1000 ft2 of nitrogen planned from 2026-05-01 on has no room by 2026-05-31: every day is in a closed season.",
+        text: "1 lb/1000 ft2 of nitrogen planned from 2026-05-01 on does not fit by 2026-05-31: every day is in a prohibited period.",
       },
     ]);
   });
@@ -182,7 +182,7 @@ describe("a season program", () => {
       leastInterval: "thirty days",
     });
     expect(close.findings[0]?.text).toBe(
-      "1 lb/1000 ft2 of nitrogen planned from 2026-05-01 on has no room by 2026-05-31: other applications are nearer than the least interval of 30 days.",
+      "1 lb/1000 ft2 of nitrogen planned from 2026-05-01 on does not fit by 2026-05-31: other applications are closer than the least interval of 30 days.",
     );
     expect(close.leastInterval).toEqual({
       days: 30,
@@ -198,7 +198,7 @@ describe("a season program", () => {
       months: [{ month: "2026-05", target: n(1) }],
       caps: { perYear: of(0.05, "a plan") },
     });
-    expect(capped.findings[0]?.text).toContain("the stated caps leave less than would be spread at once.");
+    expect(capped.findings[0]?.text).toContain("the stated caps leave too little for one application.");
   });
 
   test("tells of a shorter interval than the practice", () => {
@@ -214,7 +214,7 @@ describe("a season program", () => {
         severity: "warning",
         path: "plan.applications",
         params: { applications: 4, days: 7, practice: 14 },
-        text: "4 applications leave 7 days between two of them, fewer than the 14 of common practice. State leastInterval to keep a longer one.",
+        text: "4 applications are 7 days apart at the closest, fewer than the 14 of common practice. State leastInterval to keep a longer one.",
         source: "common practice, no source",
       },
     ]);

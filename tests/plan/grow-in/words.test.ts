@@ -45,8 +45,7 @@ describe("on turf that is being established", () => {
     ]);
   });
   test("a growth regulator", () => {
-    const text =
-      "growth regulator: a growth regulator slows fill-in of turf that is not yet established.";
+    const text = "growth regulator: a growth regulator slows fill-in of turf that is not yet established.";
     expect(asked({ use: "growth regulator" }, { ...young, from: "plugs" }).findings).toEqual([
       finding("regulator-not-established", "warning", text, { from: "plugs" }),
     ]);
@@ -92,7 +91,9 @@ describe("against the label", () => {
         "the label",
       ),
     ]);
-    expect(asked(two, { ...old, mowings: 0 }).findings[0]?.text).toContain("0 mowings; the label requires 2.");
+    expect(asked(two, { ...old, mowings: 0 }).findings[0]?.text).toContain(
+      "0 mowings; the label requires 2.",
+    );
     expect(asked(two, { ...old, mowings: 2 }).findings).toEqual([]);
     expect(asked(two, { ...old, mowings: 2 }).checked).toContain("t: mowings against the label");
     expect(asked(two, old).notChecked).toContain("t: the number of mowings; the label requires 2.");

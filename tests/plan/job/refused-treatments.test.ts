@@ -168,7 +168,13 @@ describe("a job that is refused says where, and what belongs there", () => {
     ],
     ["missing treatments[1].degreeDays.interval", `${spray}.degreeDays.interval`, undefined, "degree-days"],
     ["range treatments[1].degreeDays.interval.value", `${spray}.degreeDays.interval.value`, 0, "more than 0"],
-    ["type treatments[0].end", "treatments[0].end", 5, 'a date and time, such as "2026-06-08T15:30-05:00"', "5"],
+    [
+      "type treatments[0].end",
+      "treatments[0].end",
+      5,
+      'a date and time, such as "2026-06-08T15:30-05:00"',
+      "5",
+    ],
   ])("%s", (...row: readonly unknown[]) => check(row as Row));
 
   test.each<Row>([

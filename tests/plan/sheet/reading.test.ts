@@ -236,7 +236,12 @@ const metric: readonly Asked[] = [
     line("CAUTIONS", "swallows"),
     /first-aid part of the label at once, call the emergency number or the poisons service/,
   ],
-  ["supervisor", "When may we come again?", line("NEXT APPLICATION", "regulate"), /not before Tue 4 Aug 2026/],
+  [
+    "supervisor",
+    "When may we come again?",
+    line("NEXT APPLICATION", "regulate"),
+    /not before Tue 4 Aug 2026/,
+  ],
   [
     "developer",
     "Is the jar the mix of the tank?",

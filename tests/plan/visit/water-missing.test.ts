@@ -40,7 +40,9 @@ test("0.25 in, 0.05 planned and 0.1 forecast: 0.2 in is missing, as the minutes 
   // 0.2 in at 0.5 in/h
   const { watering } = soundOrder(order).spreads[0] ?? {};
   expect(watering?.runTime?.in("min")).toBeCloseTo(24, 9);
-  expect(workOrderText(soundOrder(order)).replace(/\n +/g, " ")).toContain("! feed-a: irrigation and rain are 0.2 in short of");
+  expect(workOrderText(soundOrder(order)).replace(/\n +/g, " ")).toContain(
+    "! feed-a: irrigation and rain are 0.2 in short of",
+  );
 });
 
 test("no rain is forecast: nothing is said of it", () => {

@@ -99,7 +99,7 @@ describe("texts and numbers", () => {
   });
 
   test("a name with blanks that nobody sees", () => {
-    const expected = "a part, without blanks around it, double blanks or marks that nobody sees";
+    const expected = "a part, without spaces around it, double spaces or invisible characters";
     for (const name of [
       "meadow  ",
       "  meadow",
@@ -136,9 +136,9 @@ describe("texts and numbers", () => {
   });
 
   test("bounds that say nothing", () => {
-    expect(rangeProblem("rate", "1", {}).expected).toBe("a number that can be reckoned with");
+    expect(rangeProblem("rate", "1", {}).expected).toBe("a usable number");
     expect(rangeProblem("rate", "1", { max: Number.POSITIVE_INFINITY }).expected).toBe(
-      "a number that can be reckoned with",
+      "a usable number",
     );
     expect(rangeProblem("rate", "0", js({ min: 1, max: undefined })).expected).toBe("1 or more");
   });

@@ -24,7 +24,7 @@ describe("plainCopy", () => {
     expect(own.day).toBe(given.day);
   });
 
-  it("keeps a record that holds itself, and one that stands in two places", () => {
+  it("keeps a record that contains itself, and one that stands in two places", () => {
     const twice = { a: 1 };
     const given: Record<string, unknown> = { one: twice, two: twice };
     given.self = given;

@@ -179,7 +179,7 @@ describe("readers at the door", () => {
     [
       "a name with a blank behind it",
       () => expectName("lawn ", "part", "the name of a part"),
-      'type | part | the name of a part, without blanks around it, double blanks or marks that nobody sees | "lawn " => lawn',
+      'type | part | the name of a part, without spaces around it, double spaces or invisible characters | "lawn " => lawn',
     ],
     ["a near name of no text", () => nearName(3 as never, []), "type | name | a name | 3"],
     ["a near name of no list", () => nearName("a", "b" as never), 'type | known | a list of names | "b"'],

@@ -22,7 +22,7 @@ describe("what is not plain data", () => {
     expect(unreadable({ rate: 1n }, 3 as never)[0]?.path).toBe("input.rate");
     const self: Record<string, unknown> = {};
     self.self = self;
-    expect(line(self)).toEqual([`type | job.self | a record that holds itself | ${plain}`]);
+    expect(line(self)).toEqual([`type | job.self | a record that contains itself | ${plain}`]);
     const one = { a: 1 };
     expect(line({ one, two: one })).toEqual([]);
     expect(

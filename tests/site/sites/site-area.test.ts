@@ -223,7 +223,7 @@ describe("siteArea", () => {
     ]);
     expect(said("x".repeat(200))).toEqual([]);
     expect(said("bed ")).toEqual([
-      "type parts[0].name: the name of a part, without blanks around it, double blanks or marks that nobody sees",
+      "type parts[0].name: the name of a part, without spaces around it, double spaces or invisible characters",
     ]);
   });
 

@@ -101,9 +101,7 @@ describe("findings of the amounts", () => {
     expect(least(3.5)[0]?.text).toBe(
       "Load 3 takes 0.5 lb of a, less than the minimum (3.5 lb). Use even loads.",
     );
-    expect(least(3.6)[0]?.text).toBe(
-      "Load 3 takes 0.5 lb of a, less than the minimum (3.6 lb).",
-    );
+    expect(least(3.6)[0]?.text).toBe("Load 3 takes 0.5 lb of a, less than the minimum (3.6 lb).");
     expect(least(3.5)[0]).toMatchObject({
       code: "load/below-least",
       severity: "warning",

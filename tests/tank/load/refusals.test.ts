@@ -81,12 +81,7 @@ const rows: readonly Refused[] = [
     "plumbingVolume",
     "less than 45 gal",
   ],
-  [
-    cut({ leastLoad: gallons(60) }),
-    "infeasible",
-    "leastLoad",
-    "50 gal or less, the job in even loads",
-  ],
+  [cut({ leastLoad: gallons(60) }), "infeasible", "leastLoad", "50 gal or less, the job in even loads"],
   [
     cut({ area: quantity(5.25, "acre"), leastLoad: gallons(30) }),
     "infeasible",

@@ -8,8 +8,7 @@ import { problemsOf } from "../../errors.js";
 const rinse = (gallons: number, rule: RinseRuleId) =>
   containerRinse({ container: quantity(gallons, "gal"), rule });
 
-const last =
-  "Make the container unusable, leave its label on until it is handed in, and never reuse it.";
+const last = "Make the container unusable, leave its label on until it is handed in, and never reuse it.";
 
 const rows: readonly (readonly [rule: RinseRuleId, gallons: number, steps: readonly string[]])[] = [
   [
