@@ -96,5 +96,5 @@ export const eligible: Readonly<Record<string, readonly string[]>> = {
   weather: [...ids("weather", "001 002 003 004 005 006 007 008 009 010 011")],
   pest: [...ids("pest", "001 002 003 004 005")],
   indicator: [...ids("indicator", "001 002 003")],
-  price: [...ids("price", "001 002 003 004 006")],
+  price: [...ids("price", "001 002 003 004 006 007 008")],
 };

@@ -4,10 +4,12 @@ import {
   fuelUse,
   lifetimeHourCost,
   loadedWage,
+  marginOfMarkup,
   markupOfMargin,
   money,
   overtimeShare,
   priceAtMargin,
+  priceAtMarkup,
   quantity,
   visitPrice,
   workRate,
@@ -191,5 +193,53 @@ export const priceChecks: readonly PublishedCheck[] = [
         turning: percent(15),
       }).in("acre/h"),
     ],
+  },
+  {
+    entry: "price-007",
+    formulas: ["priceAtMarkup", "priceAtMargin", "marginOfMarkup"],
+    source: {
+      title: "Contracting 101: mark-up and margin",
+      publisher: "Contracting Business magazine",
+      year: 2024,
+      where: "25 April 2024, a part of 100 USD",
+      url: "https://www.contractingbusiness.com/columns/article/55020946/contracting-101-mark-up-and-margin",
+    },
+    reached: "read",
+    given: "a cost of 100 USD: 20 % marked up, and a margin of 20 %",
+    answers: [
+      { of: "USD, marked up", printed: 120, to: 1 },
+      { of: "USD, at the margin", printed: 125, to: 1 },
+      { of: "% margin of the mark-up", printed: 16.67, to: 0.01 },
+    ],
+    compute: () => [
+      priceAtMarkup({ cost: usd(100), markup: percent(20) }).value,
+      priceAtMargin({ cost: usd(100), margin: percent(20) }).value,
+      marginOfMarkup(percent(20)).in("%"),
+    ],
+  },
+  {
+    entry: "price-008",
+    formulas: ["markupOfMargin", "priceAtMarkup", "marginOfMarkup"],
+    source: {
+      title: "The mistake of markup",
+      publisher: "handout for builders, unsigned",
+      where: "sample job of 10,000 USD, read as a summary",
+      url: "https://www.scribd.com/document/334587070/The-Mistake-of-Markup",
+    },
+    reached: "read",
+    given: "a margin of 20 % on a job that costs 10,000 USD",
+    answers: [
+      { of: "% mark-up", printed: 25, to: 1 },
+      { of: "USD, price", printed: 12_500, to: 1 },
+      { of: "% margin of that price", printed: 20, to: 1 },
+    ],
+    compute: () => {
+      const markup = markupOfMargin(percent(20));
+      return [
+        markup.in("%"),
+        priceAtMarkup({ cost: usd(10_000), markup }).value,
+        marginOfMarkup(percent(25)).in("%"),
+      ];
+    },
   },
 ];

@@ -66,6 +66,19 @@ const table: readonly (readonly [string, number, number])[] = [
 /** Published examples of seed: what is in a bag, what it costs, and how many seeds there are. */
 export const seedChecks: readonly PublishedCheck[] = [
   {
+    entry: "stand-061",
+    formulas: ["pureLiveSeed"],
+    source: {
+      title: "How much live seed is in the bag",
+      publisher: "Hay & Forage Grower, after University of Wisconsin Extension; title paraphrased",
+      url: "http://hayandforage.com/hay/alfalfa/live-seed-bag",
+    },
+    reached: "read",
+    given: "a germination of 80 % and a coating of 30 % of the weight",
+    answers: [{ of: "% pure live seed", printed: 56, to: 1 }],
+    compute: () => [live(tag(70, 80))],
+  },
+  {
     entry: "site-039",
     formulas: ["pureLiveSeed", "bulkSeed"],
     source: {

@@ -2,6 +2,7 @@ import { dailySeries } from "../../src/calendar/index.js";
 import { quantity } from "../../src/quantity/index.js";
 import {
   flowForDepth,
+  grossDepth,
   soilWaterBalance,
   soilWaterDay,
   spacingPrecipitationRate,
@@ -169,5 +170,59 @@ export const waterWorkedChecks: readonly PublishedCheck[] = [
         rowSpacing: quantity(25, "ft"),
       }).in("in/h"),
     ],
+  },
+  {
+    entry: "water-035",
+    formulas: ["waterVolume"],
+    source: {
+      title: "Rainfall by the numbers",
+      publisher: "grounds department of a golf club in Ontario",
+      year: 2012,
+      where: "1 June 2012",
+      url: "http://westmountgreens.blogspot.com/2012/06/rainfall-by-numbers.html",
+    },
+    reached: "read",
+    given: "1.5 in of rain, and a deficit of 6 in, on 100 irrigated acres",
+    answers: [
+      { of: "gal of rain, slightly more", printed: 4_000_000, to: 1_000_000, printing: "cut" },
+      { of: "gal of deficit, over", printed: 16_000_000, to: 1_000_000, printing: "cut" },
+    ],
+    compute: () =>
+      [1.5, 6].map((depth) => waterVolume({ area: quantity(100, "acre"), depth: inches(depth) }).in("gal")),
+  },
+  {
+    entry: "water-036",
+    formulas: ["grossDepth", "waterVolume"],
+    source: {
+      title: "Irrigation: principles and practices",
+      publisher: "course for growers, hands-on exercise 5",
+      where: "unit 1.5, how much water do I need; read in a copy that ends before the flow",
+      url: "https://issuhub.com/view/index?id=3560&pageIndex=239",
+    },
+    reached: "read",
+    given: "0.30 in a day for a week at an efficiency of 75 %; 2.625 in on an acre, and on ten",
+    answers: [
+      {
+        of: "in a week",
+        printed: 2.625,
+        to: 0.001,
+        wrong: {
+          right: 2.8,
+          why: "it multiplies by 1.25 for an efficiency of 75 %; 2.1 / 0.75 is 2.8, and 2.625 is for 80 %",
+        },
+      },
+      {
+        of: "gal/acre for 2.625 in",
+        printed: 71_290,
+        to: 10,
+        wrong: { right: 71_280, why: "it takes 27,158 gal for an acre-inch, which is 27,154" },
+      },
+      { of: "gal for 2.625 in on ten acres", printed: 712_900, to: 1000 },
+    ],
+    compute: () => {
+      const on = (acres: number) =>
+        waterVolume({ area: quantity(acres, "acre"), depth: inches(2.625) }).in("gal");
+      return [grossDepth({ net: inches(0.3 * 7), efficiency: quantity(75, "%") }).in("in"), on(1), on(10)];
+    },
   },
 ];

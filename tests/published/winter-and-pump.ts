@@ -30,6 +30,31 @@ export const pumpChecks: readonly PublishedCheck[] = [
       }).boom.in("gal/min"),
     ],
   },
+  {
+    entry: "pump-002",
+    formulas: ["pumpCapacity"],
+    source: {
+      title: "Spray application manual: pumps and agitation (video, as written down)",
+      publisher: "Grains Research and Development Corporation",
+      where: "boom of 36 m with 72 nozzles and a tank of 6,500 L",
+      url: "https://grdc.com.au/resources-and-publications/grownotes/technical-manuals/spray-application-manual/spray-manual-videos",
+    },
+    reached: "read",
+    given: "72 nozzles at 1 L/min, a tank of 6,500 L of which agitation moves 3 % a minute; about 200 L/min",
+    answers: [
+      { of: "L/min for agitation", printed: 200, to: 10 },
+      { of: "L/min to the boom", printed: 70, to: 10 },
+    ],
+    compute: () => {
+      const { agitation, boom } = pump({
+        boom: quantity(72, "L/min", "spray"),
+        tank: quantity(6500, "L"),
+        agitation: quantity(3, "%"),
+        reserve: none,
+      });
+      return [agitation.in("L/min"), boom.in("L/min")];
+    },
+  },
 ];
 
 /** Salt on walks. */

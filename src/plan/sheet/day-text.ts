@@ -12,11 +12,15 @@ export const dayText = (date: CivilDate, metric: boolean): string => {
   return metric ? `${weekday} ${Number(day)} ${name} ${year}` : `${weekday} ${name} ${Number(day)}, ${year}`;
 };
 
-/** A moment by the clock that it was written with: `Mon Jun 8, 4:30 pm`; on a metric sheet `Mon 8 Jun, 16:30`. */
+/**
+ * A moment by the clock that it was written with: `Mon Jun 8, 4:30 pm`; on a metric sheet `Mon 8 Jun, 16:30`. Midnight says
+ * which end of the day it is.
+ */
 export const momentText = (at: Instant, metric: boolean): string => {
   const day = dayText(at.slice(0, 10) as CivilDate, metric).replace(/,? \d{4}$/, "");
   const [hour, minute] = [Number(at.slice(11, 13)), at.slice(14, 16)];
-  if (minute === "00" && hour % 12 === 0 && !metric) return `${day}, ${hour === 0 ? "midnight" : "noon"}`;
+  if (minute === "00" && hour % 12 === 0 && !metric)
+    return hour === 0 ? `midnight at the start of ${day}` : `${day}, noon`;
   return metric
     ? `${day}, ${at.slice(11, 16)}`
     : `${day}, ${hour % 12 === 0 ? 12 : hour % 12}:${minute} ${hour < 12 ? "am" : "pm"}`;

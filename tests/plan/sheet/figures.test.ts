@@ -202,7 +202,7 @@ test("a date and a moment as people say them", () => {
       momentText(at(clock), false),
     ),
   ).toEqual([
-    "Mon Jun 8, midnight",
+    "midnight at the start of Mon Jun 8",
     "Mon Jun 8, 12:30 am",
     "Mon Jun 8, 9:05 am",
     "Mon Jun 8, 11:59 am",
