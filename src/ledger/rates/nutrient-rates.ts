@@ -15,7 +15,10 @@ export const addRates = (rates: readonly NutrientRates[]): NutrientRates => {
   if (rates.length === 1) return rates[0] as NutrientRates;
   const total: Record<string, Rate> = {};
   for (const rate of rates) {
-    for (const [of, q] of Object.entries(rate)) total[of] = total[of] === undefined ? q : total[of].plus(q);
+    for (const of in rate) {
+      const q = rate[of] as Rate;
+      total[of] = total[of]?.plus(q) ?? q;
+    }
   }
   for (const of of Object.keys(total)) {
     const forms = otherForms.get(of);

@@ -72,8 +72,7 @@ const edgeFields: readonly (keyof EdgeFact)[] = [
 
 const readEdge = (input: unknown, at: string): void => {
   const given = expectFields(input, edgeFields, at, "an edge: what is there, and how far away");
-  if (given.away === undefined)
-    fail("missing", `${at}.away`, undefined, "how far away it is, 0 at the edge");
+  if (given.away === undefined) fail("missing", `${at}.away`, undefined, "how far away it is, 0 at the edge");
   allOf({
     part: () => name(given.part, `${at}.part`, "the name of a part of the site"),
     from: () => expectText(given.from, `${at}.from`, 'what is there, such as "water"'),

@@ -50,9 +50,7 @@ export const limitRows = (
     acidity: () => acidityRows(limits, columns),
   });
   const rows = [...nutrients, ...slow, ...salt, ...acidity];
-  return rows.length > 0
-    ? rows
-    : fail("missing", "limits", "no limit", "a limit on at least one nutrient");
+  return rows.length > 0 ? rows : fail("missing", "limits", "no limit", "a limit on at least one nutrient");
 };
 
 const percent = (q: unknown, of: string, path: string): number =>
