@@ -64,6 +64,42 @@ export const equivalentsInQuantity: readonly {
     why: "plain digits are read letter by letter, as every number is, and come to the same",
   })),
   {
+    file: "src/quantity/border/words.ts",
+    was: "read.divisor < 1",
+    is: "read.divisor <= 1",
+    why: "a divisor of 1 was ruled out before",
+  },
+  ...(
+    [
+      ["unit.length > 64", "false", "no unit is so long: a longer text is only refused sooner"],
+      ["unit.length > 64", "unit.length >= 64", "no unit is so long: a longer text is only refused sooner"],
+      ["seen", "false", "a unit is taken apart anew, and comes to the same"],
+      ["cache.size < 5000", "true", "a unit that is not kept is taken apart anew"],
+      ["cache.size < 5000", "cache.size <= 5000", "a unit that is not kept is taken apart anew"],
+      ["cache.size < 5000", "cache.size >= 5000", "a unit that is not kept is taken apart anew"],
+      ['"1"', '""', "no number at all is the size 1 too"],
+    ] as const
+  ).map(([was, is, why]) => ({ file: "src/quantity/unit/units.ts", was, is, why })),
+  ...(
+    [
+      [
+        "/^money:[A-Z]{3}/",
+        "/money:[A-Z]{3}/",
+        "what has its currency further back is no dimension either way",
+      ],
+      [
+        "/^(money:[A-Z]{3})(?:\\/(.+))?$/",
+        "/(money:[A-Z]{3})(?:\\/(.+))?$/",
+        "the text is a dimension: money stands at its front",
+      ],
+      [
+        "/^(money:[A-Z]{3})(?:\\/(.+))?$/",
+        "/^(money:[A-Z]{3})(?:\\/(.+))?/",
+        "the text is a dimension: what stands behind the slash goes to its end",
+      ],
+    ] as const
+  ).map(([was, is, why]) => ({ file: "src/quantity/unit/units-of.ts", was, is, why })),
+  {
     file: "src/quantity/unit/arithmetic.ts",
     was: "seen",
     is: "false",

@@ -41,7 +41,7 @@ describe("plainCopy", () => {
     expect(Object.getPrototypeOf(own)).toBe(null);
   });
 
-  it("goes sixty-four records or lists deep, and a million items far", () => {
+  it("goes sixty-four records or lists deep", () => {
     const nested = (depth: number, inside: unknown, wrap: (inner: unknown) => unknown): unknown =>
       depth === 0 ? inside : nested(depth - 1, wrap(inside), wrap);
     const innermost = (outer: unknown): unknown => {
@@ -56,6 +56,9 @@ describe("plainCopy", () => {
       expect(innermost(plainCopy(nested(64, end, wrap)))).toEqual(end);
       expect(innermost(plainCopy(nested(65, end, wrap)))).toBe(end);
     }
+  });
+
+  it("copies a list of a million items, and no longer one", () => {
     const long: unknown[] = [];
     long.length = 1_000_000;
     expect(plainCopy(long)).not.toBe(long);

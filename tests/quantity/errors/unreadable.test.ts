@@ -56,4 +56,31 @@ describe("what is not plain data", () => {
     expect(line(null)).toEqual([]);
     expect(line("text")).toEqual([]);
   });
+
+  test("what throws is told alone, whatever was found in it before", () => {
+    const throws = (name: string, record: object = {}): object =>
+      Object.defineProperty(record, name, {
+        enumerable: true,
+        get: () => {
+          throw new Error("no");
+        },
+      });
+    const thrown = `a record that throws when it is read | ${plain}`;
+    expect(line({ last: 2n, job: throws("b", { a: 1n }) })).toEqual([
+      `type | job.last | a bigint | ${plain}`,
+      `type | job.job | ${thrown}`,
+    ]);
+    expect(line({ list: [1, throws("toString")] })).toEqual([`type | job.list[1] | ${thrown}`]);
+  });
+
+  test("numbers in a typed array and what is no record have nothing in them", () => {
+    const bytes = Object.assign(Float64Array.of(1), { sign: 1n });
+    expect(line({ bytes, text: "1", none: null, act: () => 1n })).toEqual([]);
+    expect(line(bytes)).toEqual([]);
+    expect(line(1n)).toEqual([]);
+    expect(line([[1n], { a: [2n] }], "")).toEqual([
+      `type | [0][0] | a bigint | ${plain}`,
+      `type | [1].a[0] | a bigint | ${plain}`,
+    ]);
+  });
 });
