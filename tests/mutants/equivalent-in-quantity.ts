@@ -125,6 +125,17 @@ export const equivalentsInQuantity: readonly {
   },
   ...(
     [
+      ["given.length > 0", "false"],
+      ["sound", "false"],
+    ] as const
+  ).map(([was, is]) => ({
+    file: "src/quantity/errors/expect-fields.ts",
+    was,
+    is,
+    why: "a sound record goes the longer way, and is found sound",
+  })),
+  ...(
+    [
       ["copies.given.length < few", "true"],
       ["copies.given.length < few", "false"],
       ["copies.given.length < few", "copies.given.length <= few"],

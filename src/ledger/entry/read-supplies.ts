@@ -80,7 +80,7 @@ export const readSupplies = (input: readonly unknown[], path: string, problems: 
 /** What a product holds beside nutrients, by weight or by weight per volume. */
 export const readContent = (input: unknown, path: string): Any => {
   const { of, unit, value } = expectStated(input, path, "a content");
-  if (typeof of !== "string" || !isSubstance(of) || !/^(ai|ae|other)(:[^/]+)?\/product$/.test(of))
+  if (!isSubstance(of) || !/^(ai|ae|other)(:[^/]+)?\/product$/.test(of))
     fail("substance/mismatch", `${path}.of`, of, "what a product holds, such as ai:prodiamine/product", {
       ...(/^(ai|ae|other):[^/]+$/.test(String(of)) && { suggestion: `${of}/product` }),
     });

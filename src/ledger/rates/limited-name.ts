@@ -4,9 +4,7 @@ import { expectStated } from "../stated.js";
 
 /** Whether a text names something that a limit or a ledger can be about: a nutrient, an ai, an ae or a product with its id. */
 export const isLimitedName = (of: unknown): of is string =>
-  typeof of === "string" &&
-  isSubstance(of) &&
-  (isNutrientName(of) || /^(product|ai|ae|other):[^/]+$/.test(of));
+  isSubstance(of) && (isNutrientName(of) || /^(product|ai|ae|other):[^/]+$/.test(of));
 
 const notNutrients = /^(none|treated|gross|plan|product|ai|ae|water|spray|soil|seed|pure live seed)$|[:/]/;
 

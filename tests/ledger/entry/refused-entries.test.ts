@@ -143,6 +143,7 @@ test("amounts and rates", () => {
     carrierVolume: { value: 1, unit: "gal", of: "spray" },
   })();
   put({ area: { ...area, of: "plan" }, carrierVolume: { value: 1, unit: "gal" } })();
+  put({ area: { ...area, of: "none" }, carrierVolume: { value: 1, unit: "gal", of: "none" } })();
 });
 
 test("weather", () => {

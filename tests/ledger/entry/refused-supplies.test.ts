@@ -32,6 +32,13 @@ describe("what an application supplies", () => {
         at("supplies[0]"),
         /^a weight over an area, such as 1 lb\/1000 ft2 or 50 kg\/ha/,
       ],
+      [
+        supplies(supply(1, "ai:prodiamine", "lb")),
+        "unit/mismatch",
+        at("supplies[0]"),
+        /^a weight over an area/,
+      ],
+      [supplies(supply(1, "product:a", "gal")), "unit/mismatch", at("supplies[0]"), /^a weight over an area/],
       [supplies(supply(1, "N", "gal/acre")), "unit/mismatch", at("supplies[0]"), /mass\/area/],
       [supplies(supply(1, "N"), supply(2, "N")), "duplicate", at("supplies[1].of"), /^each substance once/],
       [
@@ -114,6 +121,7 @@ test("what a product holds", () => {
     [contents(content(4, 3)), "substance/mismatch", at("contents[0].of"), held],
     [contents(content(4, "ai:prodiamine")), "substance/mismatch", at("contents[0].of"), held],
     [contents(content(4, "x ai:prodiamine/product")), "substance/mismatch", at("contents[0].of"), held],
+    [contents(content(4, "product:ai/product")), "substance/mismatch", at("contents[0].of"), held],
     [contents(content(-1)), "range", at("contents[0].value"), /0/],
     [contents(content(4, undefined, 3)), "type", at("contents[0].unit"), /^a unit/],
     [

@@ -35,6 +35,9 @@ describe("nitrogen that is stated in part", () => {
       { N: 10, "N:quick": 7, "N:slow": 3 },
       ["rest not stated"],
     ]);
+    const { rates: nitrate } = completeRates(rates({ "NO3-N": 3 }));
+    expect(values(nitrate)).toMatchObject({ N: 3, "N:quick": 3, "N:slow": 0 });
+    for (const of of ["N", "N:quick", "N:slow"]) expect(nitrate[of]?.of).toBe(of);
     expect(n({ N: 10, "N:quick": 6, "N:slow": 4 })).toEqual([{ N: 10, "N:quick": 6, "N:slow": 4 }, []]);
     // More than the total is refused elsewhere; here nothing goes below zero
     expect(n({ N: 10, "N:slow": 11 })).toEqual([{ N: 10, "N:quick": 0, "N:slow": 11 }, []]);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type LedgerEntry, ledger } from "../../../src/ledger/index.js";
 import { checkLimits } from "../../../src/limits/index.js";
-import type { Job } from "../../../src/plan/index.js";
+import { type Job, tryWorkOrder } from "../../../src/plan/index.js";
 import { complaints } from "../../errors.js";
 import { problemsOf, smallJob, soundOrder } from "../helpers.js";
 
@@ -86,6 +86,18 @@ describe("rates of product in a job", () => {
     ],
   ])("%s is refused where it stands", (_, rate, problem) => {
     expect(problemsOf(logged({ of: "product", ...rate }))).toEqual([problem]);
+  });
+
+  test("what a rate is per is a volume of spray, in words", () => {
+    for (const [per, path] of [
+      [[], "log[0].rate.per"],
+      [{ value: 1, unit: "gal", of: "water" }, "log[0].rate.per.of"],
+    ] as const) {
+      const { problems } = tryWorkOrder(logged({ of: "product", value: 2, unit: "pt", per }));
+      expect(problems.map((one) => [one.path, one.expected.slice(0, 17)])).toEqual([
+        [path, "a volume of spray"],
+      ]);
+    }
   });
 
   test("a label rate upside down is told at its end", () => {

@@ -205,6 +205,25 @@ describe("a stored order", () => {
       expect(toldAll(others, () => "?")).toHaveLength(others.length);
     }
   });
+  test("what may be left out is read where it is there", () => {
+    const names =
+      `applicator.name applicator.certificate spreads[0].spreader.name spreads[0].spreader.setting spreads[0].lot
+      sprays[0].sprayer.nozzle sprays[0].products[1].registrationNumber sprays[0].products[1].lot
+      nutrients[0].tests[0].limit.of nutrients[0].tests[0].limit.states`.split(/\s+/);
+    const amounts =
+      `spreads[0].spreader.swath spreads[0].spreader.speed spreads[0].target sprays[0].sprayer.pressure
+      sprays[0].sprayer.speed sprays[0].sprayer.residualVolume`.split(/\s+/);
+    const counts = ["spreads[0].packages.count"];
+    const wrong = (place: string) => (counts.includes(place) ? 0.5 : { value: 3, unit: "count" });
+    const put = (place: string) => (names.includes(place) ? 5 : wrong(place));
+    const places = toldAll([...names, ...amounts, ...counts], put).map((text) => text.replace(/: .*/, ""));
+    const due = [
+      ...names.map((place) => `type order.${place}`),
+      ...amounts.map((place) => `unit/mismatch order.${place}`),
+      ...counts.map((place) => `range order.${place}`),
+    ];
+    expect(places.sort()).toEqual(due.sort());
+  });
   test("and is printed without it", () => {
     for (const place of mayBeLeftOut) expect(printed(place, undefined), place).toEqual([]);
     for (const place of mayBeNull) expect(printed(place, null), place).toEqual([]);

@@ -43,3 +43,31 @@ test("prices out of order, of which two begin at the same number", () => {
   // 3 packages at 30; from 3 on at 29 they are 87.
   expect(buy({ prices: [at(3, 29), at(1, 30)] }).cost?.value).toBe(87);
 });
+
+test("what is stated by weight is bought by volume through the density, and the other way round", () => {
+  // 120 lb at 10 lb/gal are 12 gal: two of 5 gal do not do; 12 gal of it are 120 lb
+  const density = quantity(10, "lb/gal");
+  const gallons = buy({ package: quantity(5, "gal"), density });
+  expect([gallons.lines[0]?.short.toString(), gallons.lines[0]?.once.packages]).toEqual([
+    "12 gal of product:a",
+    3,
+  ]);
+  const pounds = buy({ density }, { needs: [{ ...need, amount: quantity(12, "gal") }] });
+  expect([pounds.lines[0]?.short.toString(), pounds.lines[0]?.once.packages]).toEqual([
+    "120 lb of product:a",
+    3,
+  ]);
+  expect(told(() => buy({ package: quantity(5, "gal") }))).toEqual([
+    "missing needs[0].amount: a volume, as the package holds, or the density of the product in products",
+  ]);
+});
+
+test("prices that begin with more than one package", () => {
+  const two = { from: 2, price: quantity(22, "money:USD" as "lb") };
+  const [problem] = problemsOf(() => buy({ prices: [two] }));
+  expect([problem?.path, problem?.expected, problem?.got]).toEqual([
+    "products[0].prices",
+    "the price of one package: from 1",
+    '"prices from 2 on"',
+  ]);
+});

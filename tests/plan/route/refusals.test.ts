@@ -92,6 +92,15 @@ describe("the loads of a route", () => {
     // 20 gal to the brim, 12 of them for a; b takes 12 and finds 8.
     expect(bare.fills.map(({ added }) => added.value)).toEqual([20, 4]);
   });
+  test("a tank whose every gallon stays in it is told at what stays, and at the hoses where both fill it", () => {
+    const [room, some] = [quantity(20, "gal", "spray"), quantity(12, "gal", "spray")];
+    expect(refused({ capacity: room, residualVolume: room })).toEqual([
+      "range residualVolume: less than 20 gal, which the tank holds",
+    ]);
+    expect(
+      refused({ capacity: room, residualVolume: some, plumbingVolume: quantity(8, "gal", "spray") }),
+    ).toEqual(["range plumbingVolume: less than 8 gal, which the tank holds beside the residual volume"]);
+  });
   test("a tank too small for a day says how large it has to be", () => {
     // 24 gal in 10,000 fillings are 0.0024 gal, beside what tank and hoses keep
     const tiny = {

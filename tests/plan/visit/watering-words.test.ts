@@ -79,6 +79,25 @@ describe("findings", () => {
     );
     expect(finding?.source).toBe("label (invented); label (invented)");
   });
+  test("a product that stays dry first and is watered in then does not contradict itself", () => {
+    const both = label({ least: inch(0.25), within: hours(24), notBefore: hours(6) });
+    expect(told(tank(both, calm))).toEqual([]);
+  });
+  test("in how long water is wanted, and how much of it is forecast, is told by those that want it", () => {
+    const order = soundOrder(
+      tank(wet, label({ most: inch(5), within: hours(2) }), water(["05T20:00", 0.3, "rain", "forecast"])),
+    );
+    expect(order.sprays[0]?.watering.within?.in("h")).toBe(24);
+    // 35 hours after the work: too late for the one that wants it within 24
+    expect(order.sprays[0]?.watering.forecast?.value).toBe(0);
+    expect(order.sprays[0]?.watering.remaining?.in("in")).toBeCloseTo(0.25, 12);
+    const late = tank(wet, calm, water(["05T20:00", 0.3, "rain", "forecast"]));
+    expect(soundOrder(late).sprays[0]?.watering.forecast?.value).toBe(0);
+    expect(paper(late)).not.toContain("Rain forecast");
+    expect(paper(tank(wet, calm, water(["04T20:00", 0.1, "rain", "forecast"])))).toContain(
+      "Rain forecast 0.1 in",
+    );
+  });
   test("one wants more than the other takes", () => {
     expect(told(tank(label({ least: inch(0.6) }), label({ most: inch(0.5) })))).toEqual([
       [

@@ -456,6 +456,11 @@ test("a label rate by volume and a rate by weight: the order says why they were 
     },
     treatments: [{ id: "t", method: "spray", mix: [{ product: "liq", rate }] }],
   });
+  const check = (rate: object): unknown =>
+    soundOrder(smallJob(sprayed(rate) as never)).sprays[0]?.products[0]?.labelRate;
+  expect(check({ value: 3, unit: "oz/1000 ft2", of: "product" })).toBe("other measure");
+  expect(check({ value: 3, unit: "fl oz/1000 ft2", of: "product" })).toBe("within");
+  expect(check({ value: 4, unit: "fl oz/1000 ft2", of: "product" })).toBe("outside");
   expect(notChecked(sprayed({ value: 3, unit: "oz/1000 ft2", of: "product" }))).toEqual([
     "liq: the rate against the label, because one is by weight and the other by volume.",
   ]);

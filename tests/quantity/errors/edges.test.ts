@@ -75,6 +75,18 @@ describe("names that a program gives", () => {
     expect(problemsOf(() => expectFields({ rtae: 1 }, ["rate", "area"]))[0]?.suggestion).toBe("rate");
   });
 
+  test("a quantity where a record is due is one mistake, however it has its fields", () => {
+    const getters = Object.create({ value: 3, unit: "lb" }) as object;
+    expect(told(() => expectFields(getters, ["rate"]))).toEqual([
+      "type | input | a record with rate: write { rate: ... } | 3 lb",
+    ]);
+    // where a unit is due it is read field by field
+    expect(told(() => expectFields({ value: 3, unit: "lb", off: 1 }, ["value", "unit", "of"]))).toEqual([
+      'type | input.off | one of the fields value, unit, of | a field "off" => of',
+    ]);
+    expect(expectFields({}, ["rate"])).toEqual({});
+  });
+
   test("what is no record at all is told with the names, or in the caller's words", () => {
     for (const input of [null, [1], "rate", 3]) {
       expect(problemsOf(() => expectFields(input, ["rate", "area"]))[0]?.expected).toBe(
@@ -123,6 +135,7 @@ describe("texts and numbers", () => {
       expect(expectNumber(value, "rate", js({ above: undefined, below: undefined }))).toBe(value);
     }
     expect(Object.is(expectNumber(-0, "rate"), 0)).toBe(true);
+    expect(Object.is(expectNumber(-0, "rate", { max: 1 }), 0)).toBe(true);
   });
 
   test("numbers that are none are shown in words", () => {
