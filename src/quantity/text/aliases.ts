@@ -141,6 +141,7 @@ const share = (key: string): string | undefined => {
 /** A unit that has a slash of its own, written out: `milliequivalents per 100 grams`. */
 const slashed = (key: string): string | undefined => {
   const parts = key.split(/ ?\/ ?| per /);
+  if (parts.length < 2) return undefined;
   const name = (part: string): string => stemOf(part) ?? plainName(part)?.toLowerCase() ?? part;
   return unitNames().get(parts.map(name).join("/"));
 };

@@ -122,7 +122,7 @@ const substanceOf = (
     expected,
     ...(choices && { choices }),
   });
-  if (!isOfStuff(`${bottom.sure ?? bottom.reads[0]}`)) {
+  if (!isOfStuff(`${bottom.reads[0]}`)) {
     if (top.of === undefined || top.of === bottom.of) return bottom.of;
     if (neutral.includes(bottom.of)) return top.of;
     return conflict("one substance");
@@ -176,7 +176,7 @@ const trailingSubstance = (
   spoken: boolean,
   loose: boolean,
 ): { readonly body: string; readonly of?: string } => {
-  const said = /^(.*) of (.*)$/i.exec(text);
+  const said = /(.*) of (.*)/i.exec(text);
   if (said === null) return { body: text };
   const after = said[2] as string;
   const ofWhole = !/ per /i.test(after) && (!spoken || after.includes("/"));

@@ -71,15 +71,17 @@ describe("written amounts", () => {
         return made - before;
       };
       const lb = quantityOf(2.5, "lb", "none", "q");
-      expect(count(() => format(lb))).toBe(0);
-      const wish = (i: number) => ({
+      const wishes = Array.from({ length: 105 }, (_, i) => ({
         significantDigits: 1 + (i % 21),
-        locale: ["da", "nb", "fi", "it", "es"][i % 5],
-      });
-      const wishes = Array.from({ length: 105 }, (_, i) => wish(i));
-      expect(count(() => wishes.slice(0, 40).map((one) => format(lb, one as object)))).toBeGreaterThan(0);
-      expect(count(() => wishes.slice(0, 40).map((one) => format(lb, one as object)))).toBe(0);
-      expect(count(() => wishes.map((one) => format(lb, one as object)))).toBeGreaterThanOrEqual(60);
+        locale: ["da", "nb", "fi", "it", "es"][i % 5] as string,
+      }));
+      const first = (): readonly string[] => wishes.slice(0, 40).map((wish) => format(lb, wish));
+      expect(count(first)).toBeGreaterThan(0);
+      expect(count(first)).toBe(0);
+      for (const wish of wishes) format(lb, wish);
+      // what was made before these hundred is forgotten
+      expect(count(first)).toBeGreaterThan(0);
+      expect(count(() => format(lb))).toBe(0);
     } finally {
       Intl.NumberFormat = NumberFormat;
     }

@@ -43,6 +43,13 @@ describe("money", () => {
       ["€5", "unit/mismatch", "money:EUR", "a unit for a weight, such as lb or kg", { dimension: "mass" }],
       ["5 €", "unit/mismatch", "money:EUR", "a unit for a weight, such as lb or kg", { dimension: "mass" }],
       [
+        "12 € /kg",
+        "unit/mismatch",
+        "money:EUR/kg",
+        "a unit for a weight, such as lb or kg",
+        { dimension: "mass" },
+      ],
+      [
         "€28 per 1/2 kg",
         "unit/unknown",
         "money:EUR per 1/2 kg",
@@ -70,7 +77,7 @@ describe("money", () => {
     }
     for (const text of ["$3-5/lb", "$3-$5/lb"])
       expect(parseRange(text, { dimension: "money:USD/mass" }).max.value).toBe(5);
-    for (const text of ["€3-5/kg", "€3-€5/kg", "EUR3-5/kg"])
+    for (const text of ["€3-5/kg", "€3-€5/kg", "EUR3-5/kg", "US$3-US$5/lb", "US$3 to US$ 5"])
       refused([[text, "text", text, "one amount; parseRange reads a range"]]);
     expect(`${parseRange("5-6 lb of product:MIX 12").min}`).toBe("5 lb of product:MIX 12");
   });
@@ -156,6 +163,7 @@ describe("numbers with their unit", () => {
     ] as const)
       refused([[text, "text", text, `the number in full => ${full}`]]);
     expect(read("43 K")).toEqual(["43 K", 43, "K", "none"]);
+    expect(read("5 acre - ft")).toEqual(["5 acre - ft", 5, "acre-ft", "none"]);
     expect(read("43 kg")).toEqual(["43 kg", 43, "kg", "none"]);
   });
 

@@ -4,7 +4,6 @@ import { unitsIn } from "../../../src/quantity/text/aliases.js";
 import { keptReadings } from "../../../src/quantity/text/kept-readings.js";
 import { scanNumber } from "../../../src/quantity/text/number-text.js";
 import { divided, keepPlain, plainEnd, readPlain } from "../../../src/quantity/text/plain-reading.js";
-import { formsOf, unclearForm } from "../../../src/quantity/text/two-forms.js";
 import { readRest } from "../../../src/quantity/text/unit-reading.js";
 import { readSegment, segmentsOf, withoutPowers } from "../../../src/quantity/text/unit-segment.js";
 
@@ -81,6 +80,7 @@ describe("a number at the start of a text", () => {
       ["3 100 m2", "3 100", "one number and one unit", "3100 m2 | 3 x 100 m2"],
       ["3 100m²", "3 100", "one number and one unit", "3100 m2 | 3 x 100 m2"],
       ["3 100 m^2", "3 100", "one number and one unit", "3100 m2 | 3 x 100 m2"],
+      ["3 100 sqm", "3 100", "one number and one unit", "3100 m2 | 3 x 100 m2"],
       ["3 100 sq. m", "3 100", "one number and one unit", "3100 m2 | 3 x 100 m2"],
       ["3 100 square meters", "3 100", "one number and one unit", "3100 m2 | 3 x 100 m2"],
       ["1e-400 lb", "1e-400", "a number that can be held"],
@@ -150,7 +150,15 @@ describe("one side of a slash", () => {
       sure: "acre",
       of: "product:12 100 m2 bag",
     });
-    for (const text of ["12 100 m2", "12 100m2", "1 100 sq m", "1 100 square meters", "1000 M", "1000M"])
+    for (const text of [
+      "12 100 m2",
+      "12 100m2",
+      "1 100 sq m",
+      "1 100 sqm",
+      "1 100 square meters",
+      "1000 M",
+      "1000M",
+    ])
       expect([text, readSegment(text, "kg").reads]).toEqual([text, []]);
   });
 
@@ -178,6 +186,7 @@ describe("one side of a slash", () => {
       // a name that ends in a digit is no number
       ["kg P2O5 ha-1", "kg P2O5 /ha"],
       ["kg ha-12", "kg ha-12"],
+      ["kg of product:mix-2", "kg of product:mix-2"],
       ["kg ha-4", "kg ha-4"],
     ] as const)
       expect([text, withoutPowers(text)]).toEqual([text, plainText]);
@@ -268,31 +277,5 @@ describe("what was read before", () => {
   test("plain digits end where they end, also beside 0 and 9", () => {
     expect([plainEnd("0.5 lb"), plainEnd("9 lb"), plainEnd("90.09lb")]).toEqual([3, 1, 5]);
     expect([plainEnd("1,5 lb of 2,500"), plainEnd("1.5,000 lb"), plainEnd("5")]).toEqual([0, 0, 0]);
-  });
-});
-
-describe("a word that is printed for an ion and for a part of it", () => {
-  test("is known with spaces about it, and alone", () => {
-    expect(formsOf(" nitrate ")).toEqual(["NO3-N", "NO3"]);
-    expect(formsOf("nitrate of lime")).toBeUndefined();
-  });
-
-  test("is in no doubt beside a charge, or where the form is said in small letters", () => {
-    expect(unclearForm("mg/L nitrate", "mg/L", "NO3", undefined)?.choices).toEqual([
-      "mg/L NO3-N",
-      "mg/L NO3",
-    ]);
-    expect(unclearForm("mg/L nitrate as no3", "mg/L", "NO3", undefined)).toBeUndefined();
-    for (const unit of ["meq/L", "mmolc/L", "cmolc/kg", "meq/100 g"])
-      expect([unit, unclearForm(`${unit} nitrate`, unit, "NO3", undefined)]).toEqual([unit, undefined]);
-    expect(unclearForm("mg/L nitrate", "mg/L", "NO3", "NO3")).toBeUndefined();
-    expect(unclearForm("mg/kg nitrate", "mg/kg", "NO3/soil", "NO3/soil")).toBeUndefined();
-  });
-
-  test("phosphate is, where milligrams, parts per million or charges are counted, read or not", () => {
-    for (const text of ["mg phosphate/kg", "part per million phosphate", "ppm phosphate", "meq phosphate/L"])
-      expect([text, unclearForm(text, undefined, "P2O5", undefined)?.got]).toEqual([text, '"phosphate"']);
-    for (const text of ["lb phosphate/acre", "kg phosphate/ha", "tons phosphate"])
-      expect([text, unclearForm(text, undefined, "P2O5", undefined)]).toEqual([text, undefined]);
   });
 });

@@ -61,6 +61,11 @@ describe("what is near", () => {
       ["omin", undefined],
       ["minn", "min"],
       ["lz", undefined],
+      ["az", undefined],
+      ["aacre", "acre"],
+      // a slip that begins or ends like another thing
+      ["millogram", "mg"],
+      ["acrem", "acre"],
     ] as const)
       expect([text, suggestUnit(text)]).toEqual([text, unit]);
     expect(suggestSubstance("soill")).toBe("soil");
@@ -72,6 +77,8 @@ describe("what is near", () => {
     expect(suggestUnit("mililiter")).toBe("mL");
     expect(suggestUnit("milimeter")).toBe("mm");
     expect(suggestUnit("kilometr")).toBe("km");
+    // k is beside l; a millimeter is two letters off, and stands before it
+    expect(suggestUnit("millikiter")).toBe("mL");
   });
 
   test("a text of sixty signs at most", () => {
@@ -103,6 +110,8 @@ describe("what is near", () => {
     for (const text of ["stone/acer", "imp pt/acer", "lbz/100 gal", "lb/12 acer", "lb/stonee"])
       expect([text, suggestUnit(text)]).toEqual([text, undefined]);
     for (const text of [
+      "MM/hur",
+      "% N",
       "cwts/acer",
       "ounces/acer",
       "degree",

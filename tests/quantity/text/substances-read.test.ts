@@ -19,6 +19,7 @@ describe("substances", () => {
       ["2 fl oz/gal of product", "fl oz/gal", "product"],
       ["2 fl oz/gal product", "fl oz/gal", "product", { of: "product" }],
       ["3 lb N of nitrogen", "lb", "N"],
+      ["3 mg N/count seed", "mg/count", "N/seed"],
       ["3 lb nitrate as no3", "lb", "NO3"],
       // what a caller calls by its id may be written without it, and an id as a word processor writes it
       ["3 lb product", "lb", "product:feed-a", { of: "product:feed-a" }],
@@ -57,6 +58,11 @@ describe("substances", () => {
       ],
       ["3 lb N/acre of K", "conflict", "lb N/acre of K", "one substance"],
     ]);
+    expect(
+      problemsOf(() => parseQuantity("2 fl oz/oz seed", { dimension: "volume/mass" })).map(
+        ({ code, expected }) => [code, expected],
+      ),
+    ).toEqual([["conflict", both]]);
     // said at a medium, it is what it is in
     expect(parseQuantity("3 mg/kg of soil", { of: "none/soil" }).of).toBe("none/soil");
   });

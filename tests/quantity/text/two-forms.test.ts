@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { atomicWeights } from "../../../src/nutrient/index.js";
 import { parseQuantity, readExact, readQuantity, suggestSubstance } from "../../../src/quantity/index.js";
+import { formsOf, unclearForm } from "../../../src/quantity/text/two-forms.js";
 import { problemsOf } from "../../errors.js";
 
 // What a word of a laboratory means where two are printed: nitrate as NO3 and as N, sulfate as SO4 and as S.
@@ -151,5 +152,31 @@ describe("a word that is printed for an ion and for a part of it", () => {
     expect(suggestSubstance("potassium nitrate")).toBeUndefined();
     expect(suggestSubstance("phosphate")).toBe("P2O5");
     expect(suggestSubstance("sulfate of")).toBeUndefined();
+  });
+});
+
+describe("such a word by itself", () => {
+  test("is known with spaces about it, and alone", () => {
+    expect(formsOf(" nitrate ")).toEqual(["NO3-N", "NO3"]);
+    expect(formsOf("nitrate of lime")).toBeUndefined();
+  });
+
+  test("is in no doubt beside a charge, or where the form is said in small letters", () => {
+    expect(unclearForm("mg/L nitrate", "mg/L", "NO3", undefined)?.choices).toEqual([
+      "mg/L NO3-N",
+      "mg/L NO3",
+    ]);
+    expect(unclearForm("mg/L nitrate as no3", "mg/L", "NO3", undefined)).toBeUndefined();
+    for (const unit of ["meq/L", "mmolc/L", "cmolc/kg", "meq/100 g"])
+      expect([unit, unclearForm(`${unit} nitrate`, unit, "NO3", undefined)]).toEqual([unit, undefined]);
+    expect(unclearForm("mg/L nitrate", "mg/L", "NO3", "NO3")).toBeUndefined();
+    expect(unclearForm("mg/kg nitrate", "mg/kg", "NO3/soil", "NO3/soil")).toBeUndefined();
+  });
+
+  test("phosphate is, where milligrams, parts per million or charges are counted, read or not", () => {
+    for (const text of ["mg phosphate/kg", "part per million phosphate", "ppm phosphate", "meq phosphate/L"])
+      expect([text, unclearForm(text, undefined, "P2O5", undefined)?.got]).toEqual([text, '"phosphate"']);
+    for (const text of ["lb phosphate/acre", "kg phosphate/ha", "tons phosphate"])
+      expect([text, unclearForm(text, undefined, "P2O5", undefined)]).toEqual([text, undefined]);
   });
 });
