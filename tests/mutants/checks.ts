@@ -3,8 +3,10 @@ import { constantChecks, isAsPrinted } from "../constants/index.js";
 import { agrees } from "../published/check.js";
 import { isExactly, metExactly } from "../published/exact.js";
 import { allChecks } from "../published/index.js";
+import { teachCases } from "../teach/cases.js";
 import { faultsOf } from "../teach/problems/faults.js";
-import { slipFaults } from "../teach/problems/slip-faults.js";
+import { printedFaults } from "../teach/problems/printed-figures.js";
+import { seedsOf, slipFaults } from "../teach/problems/slip-faults.js";
 
 /** Something that is no copy of our own output, and holds or does not. */
 export interface Check {
@@ -20,9 +22,13 @@ const topicChecks: readonly Check[] = problemTopics.map(({ topic, levels }) => (
   holds: () =>
     levels.every((level) =>
       (["US", "metric"] as const).every((units) =>
-        [0, 1, 2].every((seed) => {
+        seedsOf(topic).every((seed) => {
           const asked = problem({ topic, level, seed, units });
-          return faultsOf(asked).length === 0 && slipFaults(asked).length === 0;
+          return (
+            slipFaults(asked).length === 0 &&
+            printedFaults(asked).length === 0 &&
+            (seed > 2 || faultsOf(asked).length === 0)
+          );
         }),
       ),
     ),
@@ -51,4 +57,5 @@ export const checks: readonly Check[] = [
   ),
   ...constantChecks.map((check) => ({ room: check.room, name: check.what, holds: () => isAsPrinted(check) })),
   ...topicChecks,
+  ...teachCases.map(({ name, faults }) => ({ room: "teach", name, holds: () => faults().length === 0 })),
 ];

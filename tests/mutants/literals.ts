@@ -86,12 +86,22 @@ const isBound = (node: ts.Node, names: readonly string[]): boolean =>
     (names.length === 0 || bounds.test(names[0] ?? ""))) ||
   (names.length > 0 && /longest|deepest|[mM]ost[A-Z]|^most|[lL]ength|[bB]ounds?$/.test(names.at(-1) ?? ""));
 
+/** Whether a list is the pair of a row that tells an input: name, symbol, words, substance, units, pair. */
+const isRealisticPair = (node: ts.Node): boolean => {
+  if (!ts.isArrayLiteralExpression(node) || node.elements.length !== 2) return false;
+  if (ts.isParameter(node.parent)) return node.parent.name.getText() === "range";
+  const row = ts.isAsExpression(node.parent) ? node.parent.parent : node.parent;
+  return ts.isArrayLiteralExpression(row) && row.elements.length >= 6 && row.elements.indexOf(node) === 5;
+};
+
 /**
  * Whether a number is one that a problem draws (`draw.step(2, 6, 0.25)`), bounds what it may come to (`within`), or is one
  * of the pair between which a catalogue entry puts a realistic input. Any other would make as true a problem.
  */
 const isOfLesson = (node: ts.Node, file: string): boolean => {
   if (!file.startsWith("src/teach/")) return false;
+  if (isRealisticPair(ts.isPrefixUnaryExpression(node.parent) ? node.parent.parent : node.parent))
+    return true;
   for (let at = node.parent; at !== undefined && !ts.isBlock(at); at = at.parent) {
     if (ts.isCallExpression(at) && /^draw\.(?:int|step|pick)$/.test(at.expression.getText())) return true;
     if (!ts.isPropertyAssignment(at)) continue;

@@ -16,8 +16,14 @@ const courseProblem = ({ draw, us }: PoseInput): Posed => {
   const spots = openGround(draw);
   const width = quantity(spacing, us ? "in" : "cm");
   return worked({
-    text: `A boom for ${spots} has its nozzles ${amount(spacing, us ? "in" : "cm")} apart. ${us ? "One nozzle is to spray 1/128 acre: 43,560 sq ft ÷ 128 is 340.3 sq ft." : "One nozzle is to spray 1/128 acre, which is 31.615 m²."}`,
-    ask: { question: "How long is the course?", unit: us ? "ft" : "m", of: "none", decimals: 1, slack: 3e-4 },
+    text: `A boom for ${spots} has its nozzles ${amount(spacing, us ? "in" : "cm")} apart. ${us ? "One nozzle is to spray 1/128 acre: 43,560 sq ft ÷ 128 is 340.3 sq ft." : "One nozzle is to spray 1/128 acre, which is 31.616 m²."}`,
+    ask: {
+      question: "How long is the course?",
+      unit: us ? "ft" : "m",
+      of: "none",
+      decimals: 1,
+      slack: us ? 1e-4 : 5e-6,
+    },
     working: [use(catchCourseFormula, { width })],
     mistakes: (answer) => [
       slip(us ? "feet for inches" : "meters for centimeters", answer / (us ? 12 : 100)),

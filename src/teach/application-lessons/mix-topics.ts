@@ -1,3 +1,4 @@
+import { elementOf } from "../../nutrient/index.js";
 import { quantity } from "../../quantity/index.js";
 import { phosphorusOfPhosphateFormula, potassiumOfPotashFormula } from "../application/nutrient-elements.js";
 import {
@@ -7,7 +8,7 @@ import {
   packagesForVolumeFormula,
 } from "../application/tank-amounts.js";
 import { countDown, countUp } from "../expression/expression.js";
-import { amount, slip } from "../topics/figures.js";
+import { amount, num, slip } from "../topics/figures.js";
 import { aGrade, areaOf, openGround, place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
@@ -101,7 +102,7 @@ const bagContentProblem = ({ draw, us, level }: PoseInput): Posed => {
     unit: mass,
     of,
   });
-  const share = potash ? 0.8301 : 0.4364;
+  const share = num(elementOf(quantity(1, "kg", of)).value, 4);
   const told = `${bags === 1 ? "A bag" : `${bags} bags`} of ${amount(bag, mass)}${bags === 1 ? "" : " each"} of ${aGrade(`${n}-${p}-${k}`)} fertilizer ${bags === 1 ? "goes" : "go"} on ${place(draw)}.`;
   return worked({
     text: element

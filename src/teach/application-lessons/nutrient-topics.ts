@@ -1,3 +1,4 @@
+import { elementOf } from "../../nutrient/index.js";
 import { quantity } from "../../quantity/index.js";
 import { phosphateRateForPhosphorusFormula } from "../application/nutrient-elements.js";
 import {
@@ -7,7 +8,7 @@ import {
 } from "../application/nutrient-rates.js";
 import { packagesForNeedFormula, productForAreaFormula } from "../application/tank-amounts.js";
 import { countDown, countUp } from "../expression/expression.js";
-import { amount, amountOf, slip } from "../topics/figures.js";
+import { amount, amountOf, num, slip } from "../topics/figures.js";
 import { aGrade, areaOf, gradeWithNitrogen, nitrogenTarget, openGround, place } from "../topics/park.js";
 import { fromStep, total, use } from "../topics/steps.js";
 import type { Posed, PoseInput, Topic } from "../topics/topic.js";
@@ -74,13 +75,14 @@ const phosphateProblem = ({ draw, us }: PoseInput): Posed => {
   const n = draw.pick([8, 10, 11, 12, 16]);
   const target = us ? draw.step(0.2, 0.6, 0.05) : draw.step(10, 30, 2);
   const area = areaOf(draw, us);
-  const oxide = target / 0.436_42;
   const scale = area / perUnit(us);
+  /** Of phosphorus in phosphate, as the problem prints it. */
+  const share = num(elementOf(quantity(1, "kg", "P2O5")).value, 4);
   return worked({
     text:
       `The soil report for ${place(draw)} asks for ${amountOf(target, rateUnit(us), "phosphorus (P)")}. ` +
       `The starter fertilizer is ${aGrade(`${n}-${p2o5}-0`)}, and its label states phosphate (P2O5), of which 1 ${massUnit(us)} holds ` +
-      `0.4364 ${massUnit(us)} of phosphorus. The area is ${amount(area, areaUnit(us))}.`,
+      `${share} ${massUnit(us)} of phosphorus. The area is ${amount(area, areaUnit(us))}.`,
     ask: {
       question: "How much product does the whole area take?",
       unit: massUnit(us),
@@ -96,12 +98,12 @@ const phosphateProblem = ({ draw, us }: PoseInput): Posed => {
       }),
       use(productForAreaFormula, { rate: fromStep(2), area: quantity(area, areaUnit(us)) }),
     ],
-    mistakes: () => [
+    mistakes: (answer) => [
       slip("P for P2O5", ((target * 100) / p2o5) * scale),
-      slip("P2O5 for P the wrong way", ((target * 43.64) / p2o5) * scale),
-      slip("wrong number of the grade", ((oxide * 100) / n) * scale),
-      slip("product for nutrient", oxide * scale),
-      slip("one unit of area only", (oxide * 100) / p2o5),
+      slip("P2O5 for P the wrong way", ((target * Number(share) * 100) / p2o5) * scale),
+      slip("wrong number of the grade", (answer * p2o5) / n),
+      slip("product for nutrient", (answer * p2o5) / 100),
+      slip("one unit of area only", answer / scale),
     ],
   });
 };

@@ -66,10 +66,11 @@ const perLargeArea = ({ draw, us }: PoseInput): Posed => {
     ask: { question: "What is the rate there?", unit, of: "product", decimals: us ? 1 : 0 },
     working: [convert("Rate", from, unit)],
     mistakes: (answer) => [
-      slip("units upside down", rate / (us ? 43.56 : 100)),
       slip("forgot to convert", rate),
       slip("decimal point one place off", answer / 10),
-      ...(us ? [slip("acre as 1,000 sq ft times 10", rate * 10)] : []),
+      ...(us
+        ? [slip("units upside down", rate / 43.56), slip("acre as 1,000 sq ft times 10", rate * 10)]
+        : []),
       slip("decimal point one place off", answer * 10),
     ],
   });

@@ -117,7 +117,7 @@ const runSpeedProblem = (input: PoseInput): Posed => {
       slip("forgot to convert", course / seconds),
       slip("time upside down", 1 / answer),
       slip("units upside down", course / seconds / factor),
-      slip(us ? "yards for feet" : "minutes for hours", us ? answer * 3 : answer / 60),
+      ...(us ? [slip("yards for feet", answer * 3)] : []),
     ],
   });
 };

@@ -161,7 +161,7 @@ const sprayNeedProblem = ({ draw, us, level }: PoseInput): Posed => {
     mistakes: (answer) => [
       slip("one unit of area only", rate),
       slip(us ? "acre for 1,000 sq ft" : "hectare for 100 m²", us ? answer / 43.56 : answer * 100),
-      slip("divided by the area", area / per / rate),
+      ...(us ? [slip("divided by the area", area / per / rate)] : []),
       ...(shaped ? [slip("perimeter for area", (rate * 2 * (long + wide)) / per)] : []),
       slip("decimal point one place off", answer * 10),
     ],

@@ -47,7 +47,7 @@ const isShort = (value: number, { number, unit }: ReadAnswer, { answer }: QuizPr
   answer.decimals > 0 &&
   number !== undefined &&
   unit !== "another" &&
-  Math.abs(number.halfPlace / (5 * 10 ** -answer.decimals) - 1) < 1e-3 &&
+  Math.abs(number.halfPlace / (5 * 10 ** -answer.decimals) - 1) < 1e-6 &&
   Math.abs(value - answer.value) <= 5 * 10 ** -answer.decimals * (1 + 1e-9);
 
 /** Whether a number is the answer with its decimal point elsewhere. */

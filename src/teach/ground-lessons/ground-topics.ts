@@ -149,7 +149,7 @@ const soilProblem = ({ draw, us, level }: PoseInput): Posed => {
       unit: perArea,
       of: "K",
       decimals: 0,
-      slack: 1e-4,
+      slack: us ? 1e-4 : 0,
     },
     working: [use(amountInSoilFormula, { content: quantity(found, "ppm w/w", "K/soil"), ...parts })],
     mistakes: (answer) => [
@@ -199,7 +199,7 @@ const clippingProblem = ({ draw, us, level }: PoseInput): Posed => {
   const told = `A mowing of the bowling lawn takes off ${amountOf(volume, unit, "fresh clippings")}. A liter of them has ${dry} g of dry mass.${us ? " A quart is 0.94635 L, a pound 453.6 g." : ""}`;
   const clippings = quantity(volume, unit);
   const dryMass = quantity(dry, "g/L");
-  const mass = us ? (volume * dry * 0.946_353) / 453.592 : (volume * dry) / 1000;
+  const quart = quantity(1, "qt").in("L");
   const nitrogen = level === 2;
   return worked({
     text: nitrogen ? `${told} ${num(share)} % of the dry mass is nitrogen.` : told,
@@ -208,17 +208,20 @@ const clippingProblem = ({ draw, us, level }: PoseInput): Posed => {
       unit: perArea,
       of: nitrogen ? "N" : "none",
       decimals: nitrogen ? 3 : us ? 2 : 1,
-      slack: us ? 2e-4 : 0,
+      slack: us ? 1e-4 : 0,
     },
     working: nitrogen
       ? [use(clippingNitrogenFormula, { clippings, dryMass, share: quantity(share, "%") })]
       : [use(clippingDryMassFormula, { clippings, dryMass })],
     mistakes: (answer) => [
       ...(nitrogen
-        ? [slip("nutrient for product", mass), slip("divided by the percentage", (mass * 100) / share)]
+        ? [
+            slip("nutrient for product", (answer * 100) / share),
+            slip("divided by the percentage", answer * (100 / share) ** 2),
+          ]
         : [slip("density upside down", volume / dry), slip("decimal point one place off", answer / 10)]),
       ...(us
-        ? [slip("forgot to convert", answer / 0.946_353), slip("units upside down", answer / 0.946_353 ** 2)]
+        ? [slip("forgot to convert", answer / quart), slip("units upside down", answer / quart ** 2)]
         : [slip("forgot to convert", answer * 1000)]),
       slip("decimal point one place off", answer * 10),
     ],

@@ -47,7 +47,6 @@ const pondDoseProblem = (input: PoseInput): Posed => {
   const { us, level } = input;
   const { depth, dose, percent, pond, volume, held } = pondFigures(input);
   const mass = us ? "lb" : "kg";
-  const active = held * dose * (us ? 2.719_32 : 0.001);
   const whole = level === 3;
   const scale = whole ? 100 / percent : 1;
   const product = total({
@@ -73,19 +72,19 @@ const pondDoseProblem = (input: PoseInput): Posed => {
       use(waterDoseFormula, { volume: fromStep(1), concentration: quantity(dose, "mg/L", "ai") }),
       ...(whole ? [product] : []),
     ],
-    mistakes: () => [
-      slip("forgot the depth", (active / depth) * scale),
-      slip("forgot the dose", (active / dose) * scale),
+    mistakes: (answer) => [
+      slip("forgot the depth", answer / depth),
+      slip("forgot the dose", answer / dose),
       ...(us
-        ? [slip("forgot to convert", (active / 2.71932) * scale)]
-        : [slip("decimal point one place off", (active * scale) / 10)]),
+        ? [slip("forgot to convert", held * dose * scale)]
+        : [slip("decimal point one place off", answer / 10)]),
       ...(whole
         ? [
-            slip("forgot the percent active", active),
-            slip("multiplied by the percentage", (active * percent) / 100),
+            slip("forgot the percent active", answer / scale),
+            slip("multiplied by the percentage", answer / scale / scale),
           ]
         : []),
-      slip("divided by the depth", (active / depth / depth) * scale),
+      slip("divided by the depth", answer / depth / depth),
     ],
   });
 };

@@ -1,5 +1,6 @@
 import { addDays, type CivilDate, daysBetween } from "../../calendar/index.js";
 import { quantity } from "../../quantity/index.js";
+import { windAtHeight } from "../../weather/index.js";
 import { pestDensityOfThreeFormula } from "../ground/stand-work.js";
 import { coefficientOfVariationOfTwoFormula, fieldImpactFormula } from "../soil-and-air/readings.js";
 import {
@@ -17,8 +18,12 @@ const windProblem = ({ draw, us, level }: PoseInput): Posed => {
   const wind = us ? draw.int(5, 15) : draw.step(2, 7, 0.5);
   const to = level === 1 ? 2 : draw.pick([1, 1.5]);
   const unit = us ? "mi/h" : "m/s";
-  const factor = (height: number): number => Math.log(67.8 * height - 5.42);
-  const share = Number((factor(to) / factor(10)).toFixed(3));
+  const station = { wind: quantity(1, "m/s"), from: quantity(10, "m") };
+  const share = Number(
+    windAtHeight({ ...station, to: quantity(to, "m") })
+      .in("m/s")
+      .toFixed(3),
+  );
   return worked({
     text: `The weather station reports a wind of ${amount(wind, unit)} at 10 m. Over short grass the wind at ${to} m is ${share} times that at 10 m.`,
     ask: { question: `What is the wind at ${to} m?`, unit, of: "none", decimals: 1, slack: 1e-3 },
@@ -67,7 +72,8 @@ const grubProblem = ({ draw, us, level }: PoseInput): Posed => {
   const diameter = us ? 4.25 : draw.pick([10, 11, 12]);
   const total = counts.reduce((a, b) => a + b, 0);
   const unit = us ? "ft2" : "m2";
-  const core = us ? 0.098_516 : (Math.PI * diameter * diameter) / 40_000;
+  const radius = quantity(diameter / 2, us ? "in" : "cm").in(us ? "ft" : "m");
+  const core = Math.PI * radius * radius;
   const [first = 0, second = 0, third = 0] = counts;
   const size = Number(core.toPrecision(4));
   return worked({
@@ -93,7 +99,7 @@ const grubProblem = ({ draw, us, level }: PoseInput): Posed => {
       slip("forgot to divide by the cores", total / core),
       slip("forgot the area of a core", total / 3),
       slip("diameter for radius", answer / 4),
-      slip("fraction upside down", core / (total / 3)),
+      ...(us ? [slip("fraction upside down", core / (total / 3))] : []),
     ],
   });
 };
@@ -127,7 +133,7 @@ const impactProblem = ({ draw, us, level }: PoseInput): Posed => {
       }),
     ],
     mistakes: (answer) => [
-      slip("fraction upside down", quotient / active),
+      slip("fraction upside down", quotient / (whole ? (product * percent) / 100 : active)),
       ...(whole
         ? [
             slip("forgot the percent active", quotient * product),

@@ -64,6 +64,7 @@ const roundBedProblem = (input: PoseInput): Posed => {
 };
 
 const treatedAreaProblem = (input: PoseInput): Posed => {
+  const { us } = input;
   const { length, long, wide, across, ask, circle, round } = areaFigures(input);
   const all = long * wide;
   return worked({
@@ -78,7 +79,8 @@ const treatedAreaProblem = (input: PoseInput): Posed => {
       slip("forgot to take the part out", all),
       slip("added the part", all + round),
       slip("diameter for radius", all - 4 * round),
-      slip("circumference for area", all - Math.PI * across),
+      // on a lawn of feet the way around a bed is too short to be told from nothing
+      ...(us ? [] : [slip("circumference for area", all - Math.PI * across)]),
       slip("perimeter for area", 2 * (long + wide)),
     ],
   });

@@ -129,7 +129,7 @@ const totalProblem = ({ draw, us, level }: PoseInput): Posed => {
         : []),
     ],
     mistakes: () => [
-      slip("product for season's total", left ? limit - r1 - r2 : r1 + r2),
+      ...(left ? [] : [slip("product for season's total", r1 + r2)]),
       slip("one entry only", left ? limit - first : first),
       slip(
         "mean of the percentages",
@@ -156,7 +156,7 @@ const halfProblem = ({ draw, level }: PoseInput): Posed => {
       ...(times > 1 ? [slip("one half-life too few", answer * 2)] : []),
       slip("one half-life too many", answer / 2),
       slip("share that is gone", 100 - answer),
-      slip("linear decay", 100 - 50 * times),
+      ...(times < 2 ? [slip("linear decay", 100 - 50 * times)] : []),
       slip("fraction upside down", 100 * 0.5 ** (1 / times)),
     ],
   });

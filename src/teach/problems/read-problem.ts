@@ -40,15 +40,15 @@ export const levelAt = (input: unknown, path: string, topic?: Topic): Level => {
 };
 
 /** The largest seed: the generator takes 32 bits. */
-const largest = 2 ** 32 - 1;
+const mostSeed = 2 ** 32 - 1;
 
 /** A seed: two that the generator could not tell apart are not both taken. */
 export const seedAt = (input: unknown, path: string): number => {
   if (input === undefined) return fail("missing", path, input, "a seed, a whole number");
   if (typeof input !== "number") return fail("type", path, input, "a seed, a whole number");
-  return Number.isInteger(input) && input >= 0 && input <= largest
+  return Number.isInteger(input) && input >= 0 && input <= mostSeed
     ? Math.abs(input)
-    : outOfRange(path, input, { step: 1, min: 0, max: largest });
+    : outOfRange(path, input, { step: 1, min: 0, max: mostSeed });
 };
 
 /** The units of a problem. */

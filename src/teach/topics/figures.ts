@@ -8,9 +8,9 @@ const grouped = (digits: string): string => {
   return decimals === undefined ? commas : `${commas}.${decimals}`;
 };
 
-/** A number as a problem prints it: at most six digits that say something, and no zeros at the end. */
-export const num = (value: number): string => {
-  const plain = Number(value.toPrecision(6));
+/** A number as a problem prints it: at most six digits that say something, or as many as are asked, and no zeros at the end. */
+export const num = (value: number, digits = 6): string => {
+  const plain = Number(value.toPrecision(digits));
   const decimals = Math.max(0, Math.min(8, 5 - Math.floor(Math.log10(Math.abs(plain) || 1))));
   return grouped(
     plain

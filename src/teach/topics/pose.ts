@@ -1,7 +1,7 @@
 import { amount, fixed, num, unitWords } from "./figures.js";
-import { mistakes } from "./mistakes.js";
+import { mistakes, type NameOfMistake } from "./mistakes.js";
 import type { QuizAnswer, QuizChoice, QuizMistake, QuizProblem } from "./quiz-problem.js";
-import type { Ask, Draw, Level, Posed, ProblemUnits, Topic } from "./topic.js";
+import type { Ask, Draw, Level, Posed, PosedMistake, ProblemUnits, Topic } from "./topic.js";
 import { workingLines } from "./worked.js";
 
 const letters = ["A", "B", "C", "D"];
@@ -49,23 +49,31 @@ const instruction = ({ unit, of, decimals, noun }: Ask): string => {
 
 const round = (value: number, decimals: number): number => Number(fixed(value, decimals).replace(/,/g, ""));
 
-/** How far apart two answers have to be to tell them apart: two of the last place and 1.5 percent. */
+/** How far apart two answers have to be to tell them apart: two of the last place and 1.5 percent; of whole things one. */
 const apart = (a: number, b: number, { decimals, noun }: Ask): boolean => {
-  const place = 10 ** -decimals;
-  return Math.abs(a - b) >= (noun === undefined ? Math.max(2 * place, 0.015 * Math.abs(b)) : 0.999);
+  const least = noun === undefined ? Math.max(2 * 10 ** -decimals, 0.015 * Math.abs(b)) : 1;
+  // 10.2 less 10 is two tenths, whatever floating point makes of it
+  return Math.abs(a - b) >= least * (1 - 1e-9);
 };
 
-/** The mistakes that give an answer of their own: none near the right one, none near another. */
-const distinct = ({ answer, ask, mistakes: slips }: Posed): Posed["mistakes"] => {
-  const kept: Posed["mistakes"][number][] = [];
-  for (const { mistake, value: exact } of slips) {
-    const value = round(exact, ask.decimals);
-    const own =
-      Number.isFinite(exact) &&
-      value > 0 &&
-      apart(exact, answer, ask) &&
-      kept.every((other) => apart(exact, other.value, ask));
-    if (own) kept.push({ mistake, value: exact });
+/** A mistake with an answer of its own, and those that lead to the same answer. */
+interface DistinctMistake extends PosedMistake {
+  readonly also: readonly NameOfMistake[];
+}
+
+/**
+ * The mistakes that give an answer of their own: none near the right one, none near another. One that gives what another
+ * gives, as the question asks for it, is told with it; one that only comes near to it is left out.
+ */
+const distinct = ({ answer, ask, mistakes: slips }: Posed): readonly DistinctMistake[] => {
+  const kept: (PosedMistake & { readonly also: NameOfMistake[] })[] = [];
+  for (const { mistake, value } of slips) {
+    const asked = round(value, ask.decimals);
+    if (!Number.isFinite(value) || asked <= 0 || !apart(value, answer, ask)) continue;
+    const near = kept.filter((other) => !apart(value, other.value, ask));
+    if (near.length === 0) kept.push({ mistake, value, also: [] });
+    const same = near.find((other) => round(other.value, ask.decimals) === asked);
+    if (same !== undefined && ![same.mistake, ...same.also].includes(mistake)) same.also.push(mistake);
   }
   return kept;
 };
@@ -133,11 +141,12 @@ export const posedProblem = (input: {
   const slips = shuffled(distinct(posed), draw);
   const text = answerText(posed.answer, ask);
   const wrong = slips.map(
-    ({ mistake, value }): QuizMistake => ({
+    ({ mistake, value, also }): QuizMistake => ({
       mistake,
       value,
       text: answerText(value, ask),
-      says: mistakes[mistake],
+      says: [mistake, ...also].map((name) => mistakes[name]).join(" Or: "),
+      ...(also.length > 0 && { also }),
     }),
   );
   const order = shuffled<QuizMistake | undefined>([undefined, ...wrong.slice(0, letters.length - 1)], draw);

@@ -27,8 +27,10 @@ export interface QuizMistake {
   /** In the unit of the answer. */
   readonly value: number;
   readonly text: string;
-  /** What to tell the learner who made it. */
+  /** What to tell the learner who made it; where others lead to the same answer, what each of them is, with `Or:` between. */
   readonly says: string;
+  /** Other mistakes that lead to the same answer, if any. */
+  readonly also?: readonly NameOfMistake[];
 }
 
 /** One of the four answers to choose from. */

@@ -28,6 +28,10 @@ const problemFields = [
 ] as const;
 
 const longest = 4000;
+const mostMistakes = 20;
+const mostChoices = 8;
+const mostSteps = 80;
+const mostProblems = 200;
 
 const textAt = (input: unknown, path: string): string => {
   const text = expectText(input, path, "a text");
@@ -65,9 +69,9 @@ const choiceAt = (input: unknown, path: string): void => {
 };
 
 const mistakeAt = (input: unknown, path: string): void => {
-  const { mistake, value, text, says } = expectFields(
+  const { mistake, value, text, says, also } = expectFields(
     input,
-    ["mistake", "value", "text", "says"],
+    ["mistake", "value", "text", "says", "also"],
     path,
     "a mistake",
   );
@@ -76,6 +80,7 @@ const mistakeAt = (input: unknown, path: string): void => {
     value: () => expectNumber(value, `${path}.value`),
     text: () => textAt(text, `${path}.text`),
     says: () => textAt(says, `${path}.says`),
+    also: () => also === undefined || eachAt(also, `${path}.also`, mostMistakes, textAt),
   });
 };
 
@@ -107,9 +112,9 @@ const readQuiz = (input: unknown, path: string): QuizProblem => {
     units: () => textAt(fields.units, `${path}.units`),
     letter: () => textAt(fields.letter, `${path}.letter`),
     answer: () => answerAt(fields.answer, `${path}.answer`),
-    steps: () => eachAt(fields.steps, `${path}.steps`, 80, textAt),
-    choices: () => eachAt(fields.choices, `${path}.choices`, 8, choiceAt),
-    mistakes: () => eachAt(fields.mistakes, `${path}.mistakes`, 20, mistakeAt),
+    steps: () => eachAt(fields.steps, `${path}.steps`, mostSteps, textAt),
+    choices: () => eachAt(fields.choices, `${path}.choices`, mostChoices, choiceAt),
+    mistakes: () => eachAt(fields.mistakes, `${path}.mistakes`, mostMistakes, mistakeAt),
   });
   // Every field was read above; what it holds is what the type says.
   return input as QuizProblem;
@@ -124,7 +129,7 @@ export const worksheetAt = (given: unknown, path: string): Worksheet => {
     type: () => fields.type === "worksheet" || fail("type", `${path}.type`, fields.type, 'type "worksheet"'),
     seed: () => expectNumber(fields.seed, `${path}.seed`, { min: 0 }),
     units: () => textAt(fields.units, `${path}.units`),
-    problems: () => eachAt(fields.problems, `${path}.problems`, 200, readQuiz),
+    problems: () => eachAt(fields.problems, `${path}.problems`, mostProblems, readQuiz),
   });
   // Every field was read above; what it holds is what the type says.
   return input as Worksheet;

@@ -10,7 +10,7 @@ export interface Seen {
   readonly b: (i: number) => number;
   /** The numbers of the grade. */
   readonly g: (i: number) => number;
-  /** The right answer, which is solved apart from the program. */
+  /** The right answer, which is solved apart from the program; the key, where that differs by a printed constant alone. */
   readonly a: number;
   /** The unit that is asked for. */
   readonly u: number;
@@ -66,15 +66,20 @@ const reader =
   };
 
 /** What a learner sees in a problem. */
-export const seenIn = ({ text, level, units, topic }: QuizProblem): Seen => {
+export const seenIn = ({ text, level, units, topic, answer }: QuizProblem): Seen => {
   const story = readStory(text, level);
+  const ask = readAsk(text);
+  const solved = solvers[topic]?.(story) ?? Number.NaN;
+  const key = answer.value * ask.factor;
+  const byPrinted = answer.tolerance - 0.5 * 10 ** -ask.decimals;
   const us = units === "US";
   return {
     q: reader(story.q, "amount"),
     b: reader(story.bare, "number"),
     g: reader(story.grade, "number of a grade"),
-    a: solvers[topic]?.(story) ?? Number.NaN,
-    u: readAsk(text).factor,
+    // a constant that a text prints has four digits, and the key has them all
+    a: Math.abs(solved - key) <= byPrinted * ask.factor ? key : solved,
+    u: ask.factor,
     level,
     us,
     text,

@@ -16,14 +16,13 @@ const bagSlips: SlipsOf = {
 export const applicationSlips: Readonly<Record<string, SlipsOf>> = {
   "nutrient/product-rate": {
     "multiplied by the percentage": ({ q, g, whole }) => ((q(0) * g(0)) / 100) * whole(1),
-    "product for nutrient": ({ q, whole, level }) =>
-      level === 3 ? ((q(0) * q(1)) / q(2)) * q(3) : q(0) * whole(1),
-    "wrong number of the grade": ({ q, g, whole, level }) =>
-      level === 3 ? ((q(0) * q(1)) / q(2) / g(0)) * 100 * q(3) : ((q(0) * 100) / g(2)) * whole(1),
+    "product for nutrient": ({ a, q, g, whole, level }) => (level === 3 ? (a * g(1)) / 100 : q(0) * whole(1)),
+    "wrong number of the grade": ({ a, q, g, whole, level }) =>
+      level === 3 ? (a * g(1)) / g(0) : ((q(0) * 100) / g(2)) * whole(1),
     "P for P2O5": ({ q, g }) => ((q(0) * 100) / g(1)) * q(3),
     "P2O5 for P the wrong way": ({ q, g }) => ((q(0) * q(2)) / q(1) / g(1)) * 100 * q(3),
-    "one unit of area only": ({ q, g, per, level }) =>
-      level === 3 ? ((q(0) * q(1)) / q(2) / g(1)) * 100 * per : ((q(0) * 100) / g(0)) * per,
+    "one unit of area only": ({ a, q, g, per, level }) =>
+      level === 3 ? (a / q(3)) * per : ((q(0) * 100) / g(0)) * per,
     "decimal point one place off": ({ a }) => a / 10,
     "acre for 1,000 sq ft": ({ a }) => a / 43.56,
     "hectare for 100 m²": ({ a }) => a * 100,
@@ -163,7 +162,6 @@ export const applicationSlips: Readonly<Record<string, SlipsOf>> = {
         ? (q(0) / length / q(1)) * (speed / length) * u
         : q(1) / length / ((q(0) / speed) * (length / speed)),
     "yards for feet": ({ a }) => a * 3,
-    "minutes for hours": ({ a }) => a / 60,
     "averaged speeds wrongly": ({ q }) => (q(0) / q(1) + q(0) / q(2)) / 2,
     "one run only": ({ q }) => [q(0) / q(1), q(0) / q(2)],
     "distance of one run, time of both": ({ q }) => q(0) / (q(1) + q(2)),

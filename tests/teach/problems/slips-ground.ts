@@ -1,5 +1,5 @@
 // What each mistake gives, reckoned from the figures that a problem prints: the ground, the stand, water and the season.
-import { down, len, mean, type Seen, type SlipsOf, some, sum, up } from "./slip-figures.js";
+import { area, down, len, mean, type Seen, type SlipsOf, some, sum, up } from "./slip-figures.js";
 
 const cans = (seen: Seen): readonly number[] =>
   [...some(seen, 0, seen.level === 2 ? 8 : 12)].sort((a, b) => a - b);
@@ -47,7 +47,9 @@ export const groundSlips: Readonly<Record<string, SlipsOf>> = {
     "units upside down": ({ a }) => a / 1e6,
     "meters for centimeters": ({ a }) => a / 100,
     "forgot the dose": ({ a, q }) => a / (q(2) / 0.001),
-    "forgot to convert": ({ a }) => a / 2.719_32,
+    // acres times feet times milligrams per liter
+    "forgot to convert": ({ q, u, level, strength }) =>
+      (q(0) / area.acre) * (q(1) / len.ft) * (q(2) / 0.001) * (level === 3 ? 100 / strength : 1) * u,
     "decimal point one place off": ({ a }) => a / 10,
     "forgot the percent active": ({ a, strength }) => (a * strength) / 100,
     "multiplied by the percentage": ({ a, strength }) => a * (strength / 100) ** 2,

@@ -64,8 +64,8 @@ export const recordSlips: Readonly<Record<string, SlipsOf>> = {
     "density upside down": ({ q, us, u }) =>
       ((us ? q(0) / (len.qt / (1000 * len.ft ** 2)) : q(0) / 1e-6 / 1) / (q(1) / 0.001)) * u,
     "decimal point one place off": ({ a }) => [a / 10, a * 10],
-    "forgot to convert": ({ a, us }) => (us ? a / 0.946_35 : a * 1000),
-    "units upside down": ({ a }) => a / 0.946_35 ** 2,
+    "forgot to convert": ({ a, us }) => (us ? a / (len.qt * 1000) : a * 1000),
+    "units upside down": ({ a }) => a / (len.qt * 1000) ** 2,
   },
   "stand/sod": {
     "forgot the extra": ({ q, level }) => (level === 1 ? q(0) : up(q(0) / q(2))),
