@@ -267,6 +267,9 @@ describe("rows that a text swallows", () => {
     );
     expect(found(4)?.text).toMatch(/over lines 3, 4, 5, \.\.\., which look like rows/);
     expect(found(4)?.params.rows).toEqual(["3", "4", "5", "6"]);
+    // blanks around the date, as some programs put them
+    const spaced = table("id,date,note", 'a,2026-05-01,"stray\r\nb, 2026-05-02 ,x"');
+    expect(spaced.findings[0]?.params.rows).toEqual(["3"]);
   });
 });
 

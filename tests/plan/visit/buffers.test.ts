@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type Job, workOrder, workOrderText } from "../../../src/plan/index.js";
+import { type Job, tryWorkOrder, workOrder, workOrderText } from "../../../src/plan/index.js";
 import { asJson, problemsOf, smallJob, soundOrder } from "../helpers.js";
 
 const ft = (value: number) => ({ value, unit: "ft" });
@@ -54,6 +54,23 @@ describe("the area that the stated distances leave", () => {
     expect(buffer?.area?.strips.in("ft2")).toBeCloseTo(4500, 6);
     expect(buffer?.area?.left.in("ft2")).toBeCloseTo(55_500, 6);
     expect(buffer?.area?.by).toBe("outline");
+  });
+
+  test("a site of one shape without a name has its edges; with a hole in it, it has to be told whose they are", () => {
+    const alone = (more: object = {}): Job =>
+      job(
+        [{ from: "water", away: ft(0), measures, edges: [0] }],
+        {},
+        {
+          site: { name: "Pitch", parts: [{ shape: "rectangle", length: ft(300), width: ft(200) }], ...more },
+        },
+      );
+    // 15 ft along 300 ft, as above
+    expect(soundOrder(alone()).buffers[0]?.area?.strips.in("ft2")).toBeCloseTo(4500, 6);
+    const { problems } = tryWorkOrder(alone({ cutOuts: [{ shape: "circle", radius: ft(10) }] }));
+    expect(problems.map(({ code, path, expected }) => `${code} ${path}: ${expected}`)).toEqual([
+      "missing facts.edges[0].part: the part these edges belong to",
+    ]);
   });
 
   test("treating the whole part, or with no strip, is told; treating what is left with the strip is not", () => {

@@ -150,9 +150,7 @@ describe("texts and numbers", () => {
 
   test("bounds that say nothing", () => {
     expect(rangeProblem("rate", "1", {}).expected).toBe("a usable number");
-    expect(rangeProblem("rate", "1", { max: Number.POSITIVE_INFINITY }).expected).toBe(
-      "a usable number",
-    );
+    expect(rangeProblem("rate", "1", { max: Number.POSITIVE_INFINITY }).expected).toBe("a usable number");
     expect(rangeProblem("rate", "0", js({ min: 1, max: undefined })).expected).toBe("1 or more");
   });
 });
