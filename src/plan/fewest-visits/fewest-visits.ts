@@ -77,7 +77,8 @@ const plainDays = (plain: Schedule, id: string): PlainDays => {
   const dates = plain.visits
     .filter(({ applications }) => applications.some(({ treatment }) => treatment === id))
     .map(({ date }) => date);
-  return { first: dates[0], placed: dates.length };
+  const leftOut = plain.notPlaced.some(({ treatment }) => treatment === id);
+  return { first: dates[0], placed: dates.length, leftOut };
 };
 
 /**
@@ -85,8 +86,8 @@ const plainDays = (plain: Schedule, id: string): PlainDays => {
  * far as the stated rules let them. Found by integer programming: a day is a visit where at least one application lies
  * on it; each treatment keeps its least interval, comes again no later than its rule and its growing degree days say,
  * stays within its window, its numbers and all stated limits, and off the days that the caller avoids. A treatment with
- * a stated number of times is applied as often as `schedule` places it; one that repeats as long as the season lasts, at
- * most as often.
+ * a stated number of times is applied as often as `schedule` places it, and so is one of which `schedule` left out a further
+ * application; one that repeats as long as the season lasts, at most as often.
  *
  * It differs from {@link schedule} in this: a treatment that is done a stated number of times may lie anywhere within
  * its dates; one whose rule states a longest interval, in days or in growing degree days, begins no later than there, or

@@ -16,6 +16,8 @@ export interface VisitDays {
   readonly keepUp: ReadonlyMap<number, number>;
   /** The last day of the first application. */
   readonly firstBy: number;
+  /** Whether the number is set, by the plan or by what the plain schedule left out: then none has to follow the last. */
+  readonly set: boolean;
   /** How many, at the least and at the most. */
   readonly least: number;
   readonly most: number;
@@ -27,6 +29,8 @@ export interface VisitDays {
 export interface PlainDays {
   readonly first: CivilDate | undefined;
   readonly placed: number;
+  /** Whether it found no day for a further one. */
+  readonly leftOut: boolean;
 }
 
 /** A state with further applications behind it. */
@@ -97,7 +101,7 @@ export const visitDays = (
     if (latest !== undefined && latest <= lastDay) keepUp.set(day, latest);
   }
   const repeats = treatment.rule?.maximumDays !== undefined || treatment.degreeDays !== undefined;
-  const counted = treatment.input.count !== undefined || !repeats;
+  const set = treatment.input.count !== undefined || !repeats || plain.leftOut;
   const earliest = open[0] ?? 0;
   // A repeat keeps up with what went before; what begins anew begins about its first day.
   const goal =
@@ -112,7 +116,8 @@ export const visitDays = (
     next,
     keepUp,
     firstBy: Math.max(goal, plain.first === undefined ? 0 : dayOf(plain.first)),
-    least: counted ? plain.placed : Math.min(1, plain.placed),
+    set,
+    least: set ? plain.placed : Math.min(1, plain.placed),
     most: plain.placed,
     counted: countedDays(treatment, state, open, dateOf),
   };

@@ -43,10 +43,10 @@ const rowsOf = (one: VisitDays, i: number, columns: Columns): readonly SparseRow
   const own = columns.application[i] as ReadonlyMap<number, number>;
   const between = (from: number, to: number): readonly number[] =>
     one.open.filter((day) => day >= from && day <= to).map((day) => own.get(day) as number);
-  /** An application is followed in time: always, or where the number is stated, unless none follows at all. */
+  /** An application is followed in time: always, or where the number is set, unless none follows at all. */
   const followed = (day: number, keepUp: number, column: number): SparseRow => {
     const inTime = between(day + 1, keepUp);
-    if (one.least === one.most) {
+    if (one.set) {
       const late = between(keepUp + 1, Number.POSITIVE_INFINITY);
       const coefficients = [...late.map(() => 1), one.most, ...inTime.map(() => -one.most)];
       return row([...late, column, ...inTime], coefficients, Number.NEGATIVE_INFINITY, one.most);

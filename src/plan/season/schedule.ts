@@ -55,7 +55,7 @@ export const schedule = (plan: SeasonPlan): Schedule => {
     const { due, state } = first;
     // A repeat whose time comes after the season is no failure: the season is over for it.
     const over = state.placed > 0 && due.treatment.input.count === undefined;
-    if (over && compareDates(due.target, due.treatment.within.to) > 0) {
+    if (over && compareDates(due.latest ?? due.target, due.treatment.within.to) > 0) {
       state.done = true;
       continue;
     }

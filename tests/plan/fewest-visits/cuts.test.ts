@@ -18,7 +18,7 @@ const readCase = ({ days, treatments, limits, before }: Case): TrialOf => {
   const all = book.season.treatments.map((treatment, i) => {
     const state = states[i];
     if (state === undefined) throw new Error("no state");
-    return visitDays(book, treatment, state, { first: start, placed: treatment.count });
+    return visitDays(book, treatment, state, { first: start, placed: treatment.count, leftOut: false });
   });
   return { book, states, all };
 };

@@ -25,6 +25,7 @@ const daysOf = ({ open, gap, last, firstBy, least, most, counted = [] }: Rule): 
     open.flatMap((day) => (last !== undefined && day + last <= end ? [[day, day + last] as const] : [])),
   ),
   firstBy,
+  set: least === most,
   least,
   most,
   counted,

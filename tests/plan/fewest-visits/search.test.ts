@@ -69,7 +69,11 @@ const searchedWith = (answers: readonly (IntegerAnswer | NoAnswer)[], bounds: Pa
   const all = book.season.treatments.map((treatment, i) => {
     const state = states[i];
     if (state === undefined) throw new Error("no state");
-    return visitDays(book, treatment, state, { first: "2026-05-01", placed: treatment.count });
+    return visitDays(book, treatment, state, {
+      first: "2026-05-01",
+      placed: treatment.count,
+      leftOut: false,
+    });
   });
   let asked = 0;
   const search = () =>

@@ -10,13 +10,13 @@ import { openBook } from "../../../src/plan/season/schedule-book.js";
 const source = "label (invented)";
 
 /** The days of the first treatment of a plan; the plain schedule placed so many, the first of them on that day. */
-const read = (plan: SeasonPlan, placed: number, firstDay?: number): VisitDays => {
+const read = (plan: SeasonPlan, placed: number, firstDay?: number, leftOut = false): VisitDays => {
   const { book, states } = openBook(plan);
   const [treatment] = book.season.treatments;
   const [state] = states;
   if (treatment === undefined || state === undefined) throw new Error("no treatment");
   const first = firstDay === undefined ? undefined : addDays(plan.season.from, firstDay);
-  return visitDays(book, treatment, state, { first, placed });
+  return visitDays(book, treatment, state, { first, placed, leftOut });
 };
 const range = (from: number, to: number): readonly number[] =>
   Array.from({ length: to - from + 1 }, (_, i) => from + i);
@@ -119,6 +119,12 @@ describe("the days of one treatment", () => {
     expect([once.firstBy, once.least, once.most, once.keepUp.size]).toEqual([27, 1, 1, 0]);
     const twice = read({ season, treatments: [{ ...repeat, count: 2 }] }, 2, 0);
     expect([twice.firstBy, twice.least, twice.most]).toEqual([0, 2, 2]);
+    // What the plain schedule left out stays out: as often as it placed, and none has to follow.
+    const some = [false, true].map((leftOut) => read(plan, 2, 0, leftOut));
+    expect(some.map(({ set, least, most }) => [set, least, most])).toEqual([
+      [false, 1, 2],
+      [true, 2, 2],
+    ]);
   });
 
   it("a day that a limit rules out by itself is not open", () => {
