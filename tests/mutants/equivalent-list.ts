@@ -233,4 +233,58 @@ export const equivalents: readonly Equivalent[] = [
     is: "(edge / n - 0.5) * swath + at",
     why: "the passes lie alike on both sides, and are gone through from the other end",
   },
+  ...["/^[!-~](?: [!-~]+)*$/", "/^[!-~]+(?: [!-~]+)$/", "/^[!-~]+(?: [!-~])*$/"].map((is) => ({
+    file: "src/quantity/text/clean-text.ts",
+    was: "/^[!-~]+(?: [!-~]+)*$/",
+    is,
+    why: "a text that is clean comes out of the longer way as it went in",
+  })),
+  {
+    file: "src/quantity/text/clean-text.ts",
+    was: "alreadyClean.test(text)",
+    is: "false",
+    why: "a text that is clean comes out of the longer way as it went in",
+  },
+  {
+    file: "src/quantity/text/plain-reading.ts",
+    was: '","',
+    is: '""',
+    why: "a text without a comma is the same without its commas",
+  },
+  {
+    file: "src/quantity/text/unit-reading.ts",
+    was: "of !== undefined && / per /i.test(of)",
+    is: "true",
+    why: "an id without the word per is read alike in both ways",
+  },
+  {
+    file: "src/quantity/text/unit-reading.ts",
+    was: "/^(.*) of (.*)/i",
+    is: "/(.*) of (.*)/i",
+    why: "a text of one line, of which the first part takes all that it can",
+  },
+  {
+    file: "src/quantity/text/aliases.ts",
+    was: "parts.length < 2",
+    is: "false",
+    why: "a name without a slash is none of the names that have one",
+  },
+  {
+    file: "src/quantity/text/format.ts",
+    was: "Math.abs(value) < 1",
+    is: "Math.abs(value) <= 1",
+    why: "1 has one digit, with four digits as with three decimals",
+  },
+  ...["1", "0.1", "0.01"].map((least) => ({
+    file: "src/quantity/text/format.ts",
+    was: `size >= ${least}`,
+    is: `size > ${least}`,
+    why: "a power of ten has one digit, whichever scale it is rounded with",
+  })),
+  ...["value <= 0", "true"].map((is) => ({
+    file: "src/quantity/text/format.ts",
+    was: "value < 0",
+    is,
+    why: "no other number is written as a negative zero is, and an everyday number is never 0",
+  })),
 ];

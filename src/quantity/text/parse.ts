@@ -106,7 +106,7 @@ export interface QuantityRange<D extends string, S extends string> {
 }
 
 /**
- * Reads a range as labels print it: `1.5-2 pt/acre`, `1 to 1 1/2 lb`, `16 fl oz - 1 qt`. One amount is a
+ * Reads a range as labels print it: `1.5-2 pt/acre`, `1 to 1 1/2 lb`, `16 fl oz - 1 qt`, `€3-€5/kg`. One amount is a
  * range from itself to itself. Each end is read as {@link parseQuantity} reads it.
  *
  * @param options - `dimension`, `of`, `decimal` and `measures`, as in {@link parseQuantity}

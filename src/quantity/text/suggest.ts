@@ -66,7 +66,8 @@ const unitNear = (part: string, top: string | undefined): string | undefined => 
 
 /**
  * The unit that a text most likely means, as a unit that `quantity` takes, or `undefined` where none is
- * near or several are. For a message or a button; nothing is converted without the user.
+ * near or several are. The first letter must be right: another one makes another word. For a message or a button;
+ * nothing is converted without the user.
  *
  * @param text - what was typed, such as `lbs`, `sqft` or `lb/M`
  * @param dimension - where given, only a unit of this dimension is suggested

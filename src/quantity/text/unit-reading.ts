@@ -176,7 +176,7 @@ const trailingSubstance = (
   spoken: boolean,
   loose: boolean,
 ): { readonly body: string; readonly of?: string } => {
-  const said = /(.*) of (.*)/i.exec(text);
+  const said = /^(.*) of (.*)/i.exec(text);
   if (said === null) return { body: text };
   const after = said[2] as string;
   const ofWhole = !/ per /i.test(after) && (!spoken || after.includes("/"));

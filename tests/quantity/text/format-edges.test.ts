@@ -7,6 +7,14 @@ describe("written amounts", () => {
     const name = { unitDisplay: "name" } as const;
     const texts = [1, 2, 2, 1].map((value) => format(quantityOf(value, "ft", "none", "q"), name));
     expect(texts).toEqual(["1 foot", "2 feet", "2 feet", "1 foot"]);
+    const rate = quantityOf(3, "lb/1000 ft2", "N", "q");
+    expect([{}, name, { unitDisplay: "unit" } as const, name, {}].map((wish) => format(rate, wish))).toEqual([
+      "3 lb N/1,000 ft²",
+      "3 pounds of N per 1,000 square feet",
+      "3 lb N/1000 ft2",
+      "3 pounds of N per 1,000 square feet",
+      "3 lb N/1,000 ft²",
+    ]);
     const lot = quantityOf(3, "lb/1000 ft2", "none", "q");
     // Intl writes 1,000 with a narrow space in French and with a full stop in German
     const plain = (locale: string): string => format(lot, { locale }).replace(/[\u00a0\u202f]/g, " ");

@@ -59,6 +59,11 @@ describe("what a name may mean", () => {
     expect(readUnitName(name)?.sure).toBe(unit);
   });
 
+  test("a doubtful name inside another word is none", () => {
+    for (const name of ["subdegrees", "degreesx", "agrs", "grsx", "cwtsx", "metons", "onsx", "xppm", "agdd"])
+      expect([name, readUnitName(name)]).toEqual([name, undefined]);
+  });
+
   test("what stands before or behind a name is not passed over", () => {
     const none = [
       ...[
