@@ -102,7 +102,7 @@ export const planConstants: readonly ConstantCheck[] = [
       day("1944-06-06", "Tue Jun 6, 1944"),
       day("1969-07-21", "Mon Jul 21, 1969"),
       day("2000-01-01", "Sat Jan 1, 2000"),
-      moment("2015-06-08T00:00-04:00", "Mon Jun 8, midnight"),
+      moment("2015-06-08T00:00-04:00", "midnight at the start of Mon Jun 8"),
       moment("2015-06-08T12:00-04:00", "Mon Jun 8, noon"),
       moment("2015-06-08T12:05-04:00", "Mon Jun 8, 12:05 pm"),
       moment("2015-06-08T00:05-04:00", "Mon Jun 8, 12:05 am"),

@@ -1,4 +1,4 @@
-import { allOf, expectOneOf, fail, outOfRange, quantityFrom, toldBy } from "../../quantity/index.js";
+import { allOf, fail, outOfRange, quantityFrom, toldBy } from "../../quantity/index.js";
 import type { NameOfMistake } from "../topics/mistakes.js";
 import type { QuizMistake, QuizProblem } from "../topics/quiz-problem.js";
 import { quizAt } from "../topics/read-quiz.js";
@@ -174,7 +174,6 @@ export const grade = (problem: QuizProblem, answer: string): QuizGrade => {
         : outOfRange("answer", `${answer.length} characters`, { max: longestText, count: "characters" });
     },
   });
-  expectOneOf(quiz.units, ["US", "metric"], "problem.units");
   const read = readAnswer(text, quiz);
   const { meant, ...parts }: Found & { readonly meant?: string } =
     read.letter === undefined ? found(read, quiz) : letterFound(read.letter, quiz);

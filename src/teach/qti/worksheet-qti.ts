@@ -1,4 +1,5 @@
 import XMLBuilder from "fast-xml-builder";
+import { fail } from "../../quantity/index.js";
 import type { QuizProblem, Worksheet } from "../topics/quiz-problem.js";
 import { quizAt, worksheetAt } from "../topics/read-quiz.js";
 
@@ -122,7 +123,7 @@ export const problemQti = (problem: QuizProblem): string => itemOf(quizAt(proble
  * A worksheet as IMS QTI 2.1: an item for each problem, and a test with one section that names them in order.
  *
  * @param sheet - as `worksheet` of `ratewright/teach/problems` makes it, also after JSON
- * @throws RatewrightError `type`, `missing`, `range`
+ * @throws RatewrightError `type`, `missing`, `range`, `text`, `duplicate` for a problem that is there twice
  *
  * Source: as {@link problemQti}.
  *
@@ -138,6 +139,16 @@ export const problemQti = (problem: QuizProblem): string => itemOf(quizAt(proble
  */
 export const worksheetQti = (sheet: Worksheet): QtiWorksheet => {
   const { problems, seed, units } = worksheetAt(sheet, "sheet");
+  problems.forEach((each, i) => {
+    const first = problems.findIndex((other) => identifierOf(other) === identifierOf(each));
+    if (first < i)
+      fail(
+        "duplicate",
+        `sheet.problems[${i}]`,
+        identifierOf(each),
+        `a problem that is not sheet.problems[${first}]`,
+      );
+  });
   const items = problems.map((each): QtiFile => ({ name: `${identifierOf(each)}.xml`, xml: itemOf(each) }));
   const xml = document({
     assessmentTest: {

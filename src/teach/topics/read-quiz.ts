@@ -3,12 +3,14 @@ import {
   expectFields,
   expectList,
   expectNumber,
+  expectOneOf,
   expectRecord,
   expectText,
   fail,
   outOfRange,
   plainCopy,
 } from "../../quantity/index.js";
+import { printable } from "./printable.js";
 import type { QuizAnswer, QuizProblem, Worksheet } from "./quiz-problem.js";
 
 const problemFields = [
@@ -29,15 +31,27 @@ const problemFields = [
 
 const longest = 4000;
 const mostMistakes = 20;
-const mostChoices = 8;
 const mostSteps = 80;
+const mostSeed = 2 ** 32 - 1;
 const mostProblems = 200;
 
 const textAt = (input: unknown, path: string): string => {
   const text = expectText(input, path, "a text");
   return text.length <= longest
-    ? text
+    ? printable(text, path)
     : outOfRange(path, `${text.length} characters`, { max: longest, count: "characters" });
+};
+
+const unitSystems = ["US", "metric"] as const;
+/** The letters of the choices. */
+const letters = ["A", "B", "C", "D", "E", "F", "G", "H"] as const;
+
+/** The name of a topic: it becomes part of the name of a file. */
+const topicAt = (input: unknown, path: string): string => {
+  const topic = textAt(input, path);
+  return /^[A-Za-z0-9]+(?:[/-][A-Za-z0-9]+)*$/.test(topic)
+    ? topic
+    : fail("text", path, topic, "a topic of problemTopics, such as spray/speed");
 };
 
 const answerAt = (input: unknown, path: string): void => {
@@ -65,7 +79,10 @@ const answerAt = (input: unknown, path: string): void => {
 
 const choiceAt = (input: unknown, path: string): void => {
   const { letter, text } = expectFields(input, ["letter", "text", "mistake"], path, "a choice");
-  allOf({ letter: () => textAt(letter, `${path}.letter`), text: () => textAt(text, `${path}.text`) });
+  allOf({
+    letter: () => expectOneOf(letter, letters, `${path}.letter`),
+    text: () => textAt(text, `${path}.text`),
+  });
 };
 
 const mistakeAt = (input: unknown, path: string): void => {
@@ -106,14 +123,14 @@ const readQuiz = (input: unknown, path: string): QuizProblem => {
       fields.type === "quiz-problem" || fail("type", `${path}.type`, fields.type, 'type "quiz-problem"'),
     title: () => textAt(fields.title, `${path}.title`),
     text: () => textAt(fields.text, `${path}.text`),
-    topic: () => textAt(fields.topic, `${path}.topic`),
+    topic: () => topicAt(fields.topic, `${path}.topic`),
     level: () => expectNumber(fields.level, `${path}.level`, { min: 1, max: 3 }),
-    seed: () => expectNumber(fields.seed, `${path}.seed`, { min: 0 }),
-    units: () => textAt(fields.units, `${path}.units`),
-    letter: () => textAt(fields.letter, `${path}.letter`),
+    seed: () => expectNumber(fields.seed, `${path}.seed`, { min: 0, max: mostSeed }),
+    units: () => expectOneOf(fields.units, unitSystems, `${path}.units`),
+    letter: () => expectOneOf(fields.letter, letters, `${path}.letter`),
     answer: () => answerAt(fields.answer, `${path}.answer`),
     steps: () => eachAt(fields.steps, `${path}.steps`, mostSteps, textAt),
-    choices: () => eachAt(fields.choices, `${path}.choices`, mostChoices, choiceAt),
+    choices: () => eachAt(fields.choices, `${path}.choices`, letters.length, choiceAt),
     mistakes: () => eachAt(fields.mistakes, `${path}.mistakes`, mostMistakes, mistakeAt),
   });
   // Every field was read above; what it holds is what the type says.
@@ -127,8 +144,8 @@ export const worksheetAt = (given: unknown, path: string): Worksheet => {
   const fields = expectFields(input, ["type", "version", "seed", "units", "problems"], path);
   allOf({
     type: () => fields.type === "worksheet" || fail("type", `${path}.type`, fields.type, 'type "worksheet"'),
-    seed: () => expectNumber(fields.seed, `${path}.seed`, { min: 0 }),
-    units: () => textAt(fields.units, `${path}.units`),
+    seed: () => expectNumber(fields.seed, `${path}.seed`, { min: 0, max: mostSeed }),
+    units: () => expectOneOf(fields.units, unitSystems, `${path}.units`),
     problems: () => eachAt(fields.problems, `${path}.problems`, mostProblems, readQuiz),
   });
   // Every field was read above; what it holds is what the type says.

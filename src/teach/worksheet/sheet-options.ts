@@ -1,4 +1,5 @@
 import { allOf, expectFields, expectFlag, expectText, outOfRange } from "../../quantity/index.js";
+import { printable } from "../topics/printable.js";
 
 /** What a sheet shows beside its problems. */
 export interface SheetOptions {
@@ -20,7 +21,7 @@ export const sheetOptions = (input: unknown, seed: number): Required<SheetOption
       if (fields.title === undefined) return `Turf math, sheet ${seed}`;
       const title = expectText(fields.title, "options.title", "a heading");
       return title.length <= longestTitle
-        ? title
+        ? printable(title, "options.title")
         : outOfRange("options.title", `${title.length} characters`, {
             max: longestTitle,
             count: "characters",

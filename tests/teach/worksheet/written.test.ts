@@ -185,8 +185,8 @@ describe("what is no sheet, or no problem of one", () => {
     [{ level: 4 }, "range sheet.problems[0].level: 3 or less"],
     [{ level: 0 }, "range sheet.problems[0].level: 1 or more"],
     [{ seed: -1 }, "range sheet.problems[0].seed: 0 or more"],
-    [{ units: 5 }, "type sheet.problems[0].units: a text"],
-    [{ letter: 5 }, "type sheet.problems[0].letter: a text"],
+    [{ units: 5 }, 'type sheet.problems[0].units: one of "US", "metric"'],
+    [{ letter: 5 }, 'type sheet.problems[0].letter: one of "A", "B", "C", "D", "E", "F", "G", "H"'],
     [{ steps: [5] }, "type sheet.problems[0].steps[0]: a text"],
     [{ steps: Array.from({ length: 81 }, () => "x") }, "range sheet.problems[0].steps: 80 or less"],
     [
@@ -194,7 +194,10 @@ describe("what is no sheet, or no problem of one", () => {
       "range sheet.problems[0].choices: 8 or less",
     ],
     [{ choices: [5] }, "type sheet.problems[0].choices[0]: a choice"],
-    [{ choices: [{ letter: 5, text: "x" }] }, "type sheet.problems[0].choices[0].letter: a text"],
+    [
+      { choices: [{ letter: 5, text: "x" }] },
+      'type sheet.problems[0].choices[0].letter: one of "A", "B", "C", "D", "E", "F", "G", "H"',
+    ],
     [{ choices: [{ letter: "A", text: 5 }] }, "type sheet.problems[0].choices[0].text: a text"],
     [
       { mistakes: Array.from({ length: 21 }, () => bags.mistakes[0]) },
@@ -226,7 +229,7 @@ describe("what is no sheet, or no problem of one", () => {
     );
     expect(told({}, { type: "sheet" })).toEqual(['type sheet.type: type "worksheet"']);
     expect(told({}, { seed: -1 })).toEqual(["range sheet.seed: 0 or more"]);
-    expect(told({}, { units: 5 })).toEqual(["type sheet.units: a text"]);
+    expect(told({}, { units: 5 })).toEqual(['type sheet.units: one of "US", "metric"']);
     expect(told({}, { problems: Array.from({ length: 201 }, () => bags) })).toEqual([
       "range sheet.problems: 200 or less",
     ]);
