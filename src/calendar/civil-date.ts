@@ -104,7 +104,7 @@ const readClosely = (input: unknown, path: string): DateFields | Problem => {
     ...more,
   });
   if (isDate(input)) {
-    return problem("a calendar date, for a Date is an instant and its day depends on a time zone", {
+    return problem("a calendar date: a Date is an instant, and its day depends on the time zone", {
       suggestion: "the day as text, YYYY-MM-DD",
     });
   }

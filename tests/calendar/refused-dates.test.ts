@@ -78,7 +78,7 @@ describe("a date", () => {
   test("that is an instant is refused with what to give", () => {
     expect(of(new Date(0))).toEqual([
       "a Date",
-      "a calendar date, for a Date is an instant and its day depends on a time zone",
+      "a calendar date: a Date is an instant, and its day depends on the time zone",
       "the day as text, YYYY-MM-DD",
     ]);
   });

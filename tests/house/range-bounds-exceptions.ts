@@ -14,7 +14,7 @@ export const withoutBounds: readonly (readonly [expected: RegExp, why: string])[
   [/that can be compared with that of water$|that the measured one can be compared with$/, leavesNumbers],
   [/^a density that is no trace of the one before$/, leavesNumbers],
   [/^a cover that a patch of some width makes$/, leavesNumbers],
-  [/^a share that brings it down in 60 cuts$/, leavesNumbers],
+  [/^a share that gets it down in 60 cuts$/, leavesNumbers],
   [/^an index that leaves some nitrogen to come$/, "It depends on the insoluble share beside it."],
   [/density above zero$/, "It depends on the density and its slope."],
   [/^figures that a linear program can be made of$/, "The solver tells no bound."],

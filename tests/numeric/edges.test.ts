@@ -33,11 +33,11 @@ describe("a check against a target, word for word", () => {
     // Two readings, t = 12.706 at 95 %: 10 is known to 12.706 x 0.01 = 0.127, and to 1.27 from readings ten times as far apart.
     const narrow = held(meanEstimate([9.99, 10.01].map(kg)) as never);
     expect(narrow.text).toBe(
-      "10 kg is at the target of 10, within 5 %; the truth lies from 9.873 to 10.13 at 95 %.",
+      "10 kg is at the target of 10, within 5 %; the true value is from 9.873 to 10.13 at 95 %.",
     );
     const wide = held(meanEstimate([9.9, 10.1].map(kg)) as never);
     expect(wide.text).toBe(
-      "10 kg is at the target of 10, but the truth lies from 8.729 to 11.27 at 95 %: the spread is too large to tell whether that is within 5 %. Measure again, with more readings.",
+      "10 kg is at the target of 10, but the true value is from 8.729 to 11.27 at 95 %: the spread is too large to tell whether that is within 5 %. Measure again, with more readings.",
     );
   });
 });

@@ -323,6 +323,23 @@ export const intervalClockChecks: readonly PublishedCheck[] = [
     note: "The rule is published, the cases are not.",
   },
   {
+    entry: "interval-110",
+    formulas: ["interimRestrictedEntryHours"],
+    kind: "transcription",
+    source: {
+      title: "Pesticide label review training, module 3, section 6: determining restricted entry intervals",
+      publisher: "US EPA",
+      where: "page 27, chart of step 2",
+      url: "http://www.epa.gov/pesticides/regulating/labels/pest-label-training/module3/page27.html",
+    },
+    reached: "read",
+    given: "the most severe category is I, II, III or IV",
+    answers: [48, 24, 12, 12].map((printed) => ({ of: "h", printed, to: 1 })),
+    compute: () =>
+      ([1, 2, 3, 4] as const).map((worst) => interimRestrictedEntryHours({ dermal: worst, eye: 4, skin: 4 })),
+    note: "The page adds 72 hours for organophosphates outdoors where less than 25 in of rain fall in a year.",
+  },
+  {
     entry: "soil-067",
     formulas: ["interimRestrictedEntryHours"],
     kind: "transcription",

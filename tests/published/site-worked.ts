@@ -267,7 +267,7 @@ export const siteWorkedChecks: readonly PublishedCheck[] = [
     source: {
       title: "Area of a field by triangles (exercise 1a, 36)",
       publisher: "University of Genoa, mathematics teaching pages",
-      where: "script beside the figure",
+      where: "script next to the figure",
       url: "http://macosa.dima.unige.it/om/esr/ge2/1a_36s.htm",
     },
     reached: "read",

@@ -130,6 +130,36 @@ export const spraySaltChecks: readonly PublishedCheck[] = [
     answers: [to("% acid", 44.3, 0.1)],
     compute: () => [asAcid(61.6, "triclopyr", "butotyl")],
   },
+  {
+    entry: "spray-180",
+    formulas: ["acidShare"],
+    source: {
+      title: "Label of clopyralid with flumetsulam, water dispersible granule, 2018",
+      publisher: "US EPA, pesticide product labels",
+      year: 2018,
+      where: "ingredient statement; copy of the label",
+      url: "https://docslib.org/download/5895260/us-epa-pesticide-product-label-sharda-clopyralid-60-flumetsulam-18-5-wdg-06-26-2018",
+    },
+    reached: read,
+    given: "60.0 % of the potassium salt of clopyralid",
+    answers: [to("% acid", 50, 1)],
+    compute: () => [asAcid(60, "clopyralid", "potassium")],
+  },
+  {
+    entry: "spray-181",
+    formulas: ["acidShare"],
+    source: label(
+      "Ingredient statement of a 2,4-D ester, 5.5 lb/gal",
+      "US label",
+      "88.4 % of the 2-ethylhexyl ester, 59.2 % acid equivalent; copy of the label",
+    ),
+    reached: read,
+    given: "88.4 % of the 2-ethylhexyl ester",
+    answers: [
+      to("% acid", 59.2, 0.1, { wrong: { right: 58.6, why: "221.04 / 333.25 of the ester is acid" } }),
+    ],
+    compute: () => [asAcid(88.4, "2,4-D", "2-ethylhexyl")],
+  },
   handbook("spray-135", 0, "http://9ele.com/pesticides_cn/Dicamba.html"),
   handbook("spray-136", 1, "http://9ele.com/pesticides_cn/MCPA-Na.html"),
   {

@@ -24,7 +24,7 @@ const told: readonly (readonly [name: string, found: () => readonly Finding[], t
       [
         "lime/between-rows",
         "note",
-        "The table has no row for 6.05: the rate lies on a straight line between the rows beside it.",
+        "The table has no row for 6.05: the rate is interpolated between its neighbors.",
       ],
     ],
   ],

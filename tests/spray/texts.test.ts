@@ -66,14 +66,14 @@ const rows: readonly (readonly [name: string, findings: readonly Finding[], text
     "a boom that is low as a whole",
     boom([0.8, 0.8], 1).filter(({ code }) => code !== "nozzle/check-again"),
     [
-      "nozzle/boom-low: The mean of the boom, without single plugged nozzles, lies 20 % below the rated flow: the pressure at the nozzles is less than that of the rated flow, or screens and lines are plugged.",
+      "nozzle/boom-low: The mean of the boom, without single plugged nozzles, is 20 % below the rated flow: the pressure at the nozzles is less than that of the rated flow, or screens and lines are plugged.",
     ],
   ],
   [
     "a boom that is worn as a whole",
     boom([1.25, 1.25], 1).filter(({ code }) => code !== "nozzle/check-again"),
     [
-      "nozzle/boom-worn: The mean of the boom lies 25 % above the rated flow: the set is worn, or the pressure at the nozzles is not what the gauge says.",
+      "nozzle/boom-worn: The mean of the boom is 25 % above the rated flow: the set is worn, or the pressure at the nozzles is not what the gauge says.",
     ],
   ],
   ["a duty of 70 %", pulse(70), []],
@@ -113,14 +113,14 @@ const rows: readonly (readonly [name: string, findings: readonly Finding[], text
     "more than planned",
     applied(55),
     [
-      "as-applied/off-plan: The real rate lies 10 % above the plan. Calibrate again before the next application.",
+      "as-applied/off-plan: The real rate is 10 % above the plan. Calibrate again before the next application.",
     ],
   ],
   [
     "less than planned",
     applied(45),
     [
-      "as-applied/off-plan: The real rate lies 10 % below the plan. Calibrate again before the next application.",
+      "as-applied/off-plan: The real rate is 10 % below the plan. Calibrate again before the next application.",
     ],
   ],
   [

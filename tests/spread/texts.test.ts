@@ -59,7 +59,7 @@ const rows: readonly (readonly [
         beyond: "extrapolate",
       }).findings,
     [
-      "setting/extrapolated: The target of 6 lb/1000 ft2 lies outside of the trials: the line through settings 3 and 5 was drawn on. Make a run with the setting before it is used.",
+      "setting/extrapolated: The target of 6 lb/1000 ft2 is outside the trials: the line through settings 3 and 5 was extrapolated. Make a run with the setting before you use it.",
     ],
   ],
   [

@@ -159,13 +159,13 @@ const told: readonly (readonly [
       [
         "water/below-the-roots",
         "caution",
-        "Monday brings 0.7 in to the roots, and the root zone takes 0.6 in: the rest goes below the roots.",
+        "Monday puts 0.7 in in the root zone, which holds 0.6 in: the rest drains below the roots.",
       ],
       ["water/window-too-short", "warning", "Thursday needs 60 min, and the window is 45 min."],
       [
         "water/below-the-roots",
         "caution",
-        "Thursday brings 0.7 in to the roots, and the root zone takes 0.6 in: the rest goes below the roots.",
+        "Thursday puts 0.7 in in the root zone, which holds 0.6 in: the rest drains below the roots.",
       ],
     ],
   ],

@@ -189,7 +189,7 @@ const told: readonly (readonly [
       [
         "frost/near-dividing-day",
         "warning",
-        'Frosts lie within 30 days of the dividing day, 07-24, in 1 of the years: first and last frosts may be mixed up. South of the equator give divide "01-24".',
+        'Frosts fall within 30 days of the dividing day, 07-24, in 1 of the years: first and last frosts may be mixed up. South of the equator give divide "01-24".',
       ],
     ],
   ],

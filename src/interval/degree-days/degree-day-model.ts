@@ -87,7 +87,7 @@ const thresholdProblems = (
   if (clamped) {
     return cutoff === undefined
       ? []
-      : [{ ...problem, code: "conflict", expected: "none, for both extremes are held at the threshold" }];
+      : [{ ...problem, code: "conflict", expected: "none: both extremes are held at the threshold" }];
   }
   if (method === "simple average") {
     // Only the mean is known: what share of the day lay above the threshold is not.

@@ -51,13 +51,14 @@ const category = (input: unknown, path: string): number => {
  * label's own figure comes first, whether longer or shorter.
  *
  * For an organophosphate that inhibits cholinesterase and lies in category I it is 72 hours instead of 48 on outdoor
- * sites where less than 25 in of rain fall in an average year (from memory of 156.208 (c)); that is not computed here.
+ * sites where less than 25 in of rain fall in an average year; that is not computed here.
  *
  * It holds on farms, nurseries and sod farms. Ornamental gardens, parks, landscaping and lawns that are kept for
  * their looks are excepted from the standard (40 CFR 170.303 (b)(2)): there the label's own words on entry hold.
  *
  * @throws RatewrightError `range`, `not-finite`, `type`; `conflict` for a low-risk active in category I or II
- * Source: US EPA, 40 CFR 156.208(c), as quoted in its decision for bromacil; PR Notice 95-3, 1995.
+ * Source: US EPA, 40 CFR 156.208(c), as quoted in its decision for bromacil; PR Notice 95-3, 1995; the 72 hours: US EPA,
+ * pesticide label review training, module 3, section 6.
  *
  * @example
  * ```ts
@@ -89,7 +90,7 @@ export const interimRestrictedEntryHours = (categories: EntryCategories): 4 | 12
 /** What the interim rule leaves open, whatever the categories are. */
 const limitsOfInterim: readonly string[] = [
   "The interim rule is for farms, nurseries and sod farms, not for parks, landscaping and lawns kept for their looks (40 CFR 170.303 (b)(2)): there the label's own words on entry hold.",
-  "For organophosphates of category I the interim rule is 72 hours instead of 48 outdoors where less than 25 in of rain fall in an average year (from memory of 40 CFR 156.208 (c)).",
+  "For organophosphates of category I the interim rule is 72 hours instead of 48 outdoors where less than 25 in of rain fall in an average year (US EPA, label review training).",
 ];
 
 /** One product of a mixture, with what is stated on entry after it. */

@@ -30,17 +30,13 @@ export const pastFindings = (applied: readonly Applied[], rule: IntervalRule): I
       add("shorter-than-stated", { date, days, minimumDays }, text);
     }
     if (window !== undefined && !isWithinWindow(date, window)) {
-      const text = `${date} lies outside ${window.from} to ${window.to}, the only part of the year that the rule names.`;
+      const text = `${date} is outside ${window.from} to ${window.to}, the only dates the rule names.`;
       add("outside-stated-window", { date, from: window.from, to: window.to }, text);
     }
     for (const time of rule.blackout ?? []) {
       const span = spanAround(date, time);
       if (span === undefined) continue;
-      add(
-        "in-blackout",
-        { date, ...span },
-        `${date} lies in the blackout period ${span.from} to ${span.to}.`,
-      );
+      add("in-blackout", { date, ...span }, `${date} is in the blackout period ${span.from} to ${span.to}.`);
     }
     const soFar = applied.slice(0, i + 1);
     for (const limit of limitList(rule.maximumApplications)) {

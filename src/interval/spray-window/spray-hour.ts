@@ -206,7 +206,7 @@ const sunlight = ({ inversion: stated }: SprayRules, { weather, sun, hour }: At)
       ? objects({
           code: "spray/inversion-morning",
           params: { sunrise: day.sunrise, hours: afterSunrise },
-          text: `Before ${counted(afterSunrise, "hour")} after sunrise, when an inversion may still lie.`,
+          text: `Before ${counted(afterSunrise, "hour")} after sunrise, when an inversion may still be in place.`,
         })
       : nothing,
     late

@@ -104,7 +104,7 @@ const readRule = (input: unknown, path: string): SprayRules => {
   const problems = checks();
   const source = problems.run(() => expectSource(rule.source, `${path}.source`));
   if (ruleParts.every((part) => rule[part] === undefined)) {
-    problems.run(() => fail("missing", path, "nothing", "at least one rule beside the source"));
+    problems.run(() => fail("missing", path, "nothing", "at least one rule besides the source"));
   }
   const read: Record<string, unknown> = {};
   const take = (name: (typeof ruleParts)[number], reader: (value: unknown, at: string) => unknown): void => {

@@ -88,7 +88,7 @@ export const sprayWindow = (input: {
       : [],
     notChecked: [
       ...ruleParts.filter((part) => !stated.includes(part)).map((part) => `${part}: no rule states it.`),
-      "Errors of the forecast, wind direction and what lies downwind, nozzle and boom, water bodies, people and animals, and everything else on the label.",
+      "Errors of the forecast, wind direction and what is downwind, nozzle and boom, water bodies, people and animals, and everything else on the label.",
     ],
   };
 };

@@ -45,14 +45,14 @@ const state = (input: AirState): { t: number; rh: number } => {
       const t = air.in("°C");
       return t >= -20 && t <= 50
         ? t
-        : outOfRange("temperature", air, { min: -20, max: 50, unit: "°C" }, "{}, for which it is made");
+        : outOfRange("temperature", air, { min: -20, max: 50, unit: "°C" }, "{}, the range it was made for");
     },
     rh: () => {
       const moist = expectQuantity(humidity, { dimension: "1", of: "none" }, "humidity");
       const rh = moist.in("%");
       return rh >= 5 && rh <= 99
         ? rh
-        : outOfRange("humidity", moist, { min: 5, max: 99, unit: "%" }, "{}, for which it is made");
+        : outOfRange("humidity", moist, { min: 5, max: 99, unit: "%" }, "{}, the range it was made for");
     },
   });
 };

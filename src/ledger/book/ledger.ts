@@ -32,13 +32,13 @@ export const readCorrections = (
         code: "missing",
         path: `${path}[${i}].corrects`,
         got: shown(corrects),
-        expected: "the id of an entry that stands before this one",
+        expected: "the id of an earlier entry",
         ...(near === undefined ? {} : { suggestion: near }),
       });
     }
     const by = corrects === undefined ? undefined : replaced.get(corrects);
     if (by !== undefined && corrects !== undefined) {
-      const expected = `the latest entry of its line, for ${shown(corrects)} was corrected already`;
+      const expected = `the latest correction: ${shown(corrects)} was already corrected`;
       problems.add({
         code: "conflict",
         path: `${path}[${i}].corrects`,
@@ -183,7 +183,7 @@ const expectNewId = ({ id, corrects }: LedgerEntry, { byKey, replacedBy }: Ledge
   if (corrects === undefined) return;
   const by = replacedBy.get(corrects);
   if (by !== undefined) {
-    const expected = `the latest entry of its line, for ${shown(corrects)} was corrected already`;
+    const expected = `the latest correction: ${shown(corrects)} was already corrected`;
     fail("conflict", "entry.corrects", corrects, expected, { suggestion: by });
   }
   if (byKey.get(idKey(corrects)) !== corrects)

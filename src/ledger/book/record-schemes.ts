@@ -74,7 +74,7 @@ export const usRestrictedUseRecord: RecordScheme = /* @__PURE__ */ frozen({
     { what: "number of the certificate", fields: [["certificate"]] },
   ],
   notHeld: [
-    "Spot applications of less than a tenth of an acre in one day, for which less is asked.",
+    "Spot applications of less than a tenth of an acre in one day, which need less on record.",
     "That the record is made within 14 days and kept for two years (Iowa State University Extension on the amendment of 1995).",
   ],
 });
@@ -158,7 +158,7 @@ const isThere = (entry: LedgerEntry, field: string): boolean => {
 };
 
 const readItem = (input: unknown, path: string): RecordItem => {
-  const { what, fields } = expectFields(input, ["what", "fields"], path, "a thing that it asks for");
+  const { what, fields } = expectFields(input, ["what", "fields"], path, "an item it requires");
   const ways = expectList(fields, `${path}.fields`, "list of fields").map((way, k) =>
     expectList(way, `${path}.fields[${k}]`, "field").map((field, n) =>
       expectOneOf(field, entryPlaces, `${path}.fields[${k}][${n}]`),
@@ -180,10 +180,10 @@ const expectScheme = (
   return allOf({
     id: () => expectText(scheme.id, "scheme.id", "a name"),
     source: () => expectSource(scheme.source, "scheme.source"),
-    appliesTo: () => expectText(scheme.appliesTo, "scheme.appliesTo", "to what it applies, in words"),
+    appliesTo: () => expectText(scheme.appliesTo, "scheme.appliesTo", "what it applies to, in words"),
     items: () => {
       const problems = checks();
-      const items = expectList(scheme.items, "scheme.items", "thing that it asks for").flatMap(
+      const items = expectList(scheme.items, "scheme.items", "item it requires").flatMap(
         (item, i) => problems.run(() => readItem(item, `scheme.items[${i}]`)) ?? [],
       );
       problems.done();

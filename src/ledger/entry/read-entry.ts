@@ -75,7 +75,11 @@ export const readEntry = (
     conflict("slowNitrogen", "no analysis", "the analysis that the slow nitrogen is part of");
   }
   if (entry.supplies !== undefined && (entry.analysis !== undefined || entry.contents !== undefined))
-    conflict("supplies", "supplies beside an analysis or contents", "one of them, or they count twice");
+    conflict(
+      "supplies",
+      "supplies together with an analysis or contents",
+      "one of them, or they count twice",
+    );
   const ownProduct = (name: "amount" | "rate", of: unknown): void => {
     if (typeof of !== "string" || !of.startsWith("product:") || of === `product:${entry.product}`) return;
     const expected = `product, or product:${entry.product ?? "... with the id in the field product"}`;

@@ -135,7 +135,7 @@ export const checkAgainstTarget = <D extends string, S extends string>(input: {
       estimate === undefined ? "measured" : "measured.value",
       measured,
       { above: 0 },
-      "{}: no setting of an output of nothing comes to a target",
+      "{}: no setting scales an output of nothing to a target",
     );
   }
   const deviation = (100 * (measured.value - wanted)) / wanted;
@@ -146,7 +146,7 @@ export const checkAgainstTarget = <D extends string, S extends string>(input: {
   const band = `within ${short(tolerance.in("%"))} %`;
   const span =
     interval &&
-    `the truth lies from ${short(from)} to ${short(to)} at ${short(interval.confidence.in("%"))} %`;
+    `the true value is from ${short(from)} to ${short(to)} at ${short(interval.confidence.in("%"))} %`;
   const text = {
     "within tolerance": `${where}, ${band}${span ? `; ${span}` : ""}.`,
     adjust: `${where}, not ${band}${span ? `; ${span}` : ""}. Adjust the output by ${short(change)} % and measure again.`,

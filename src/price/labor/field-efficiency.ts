@@ -147,7 +147,7 @@ export const workRate = (input: {
     left: () => {
       const { standing, turning } = allOf({
         standing: () =>
-          expectShare(fields.standing, "standing", "the share of the time that the machine stands", 100),
+          expectShare(fields.standing, "standing", "the share of the time that the machine is stopped", 100),
         turning: () =>
           expectShare(fields.turning, "turning", "the share of the driving that is turning", 100),
       });

@@ -32,7 +32,7 @@ const ellipsoidOf = (module: unknown): Ellipsoid | undefined => {
   return found?.Geodesic?.WGS84;
 };
 
-const needed = "the package geographiclib-geodesic beside this one: npm install geographiclib-geodesic";
+const needed = "the package geographiclib-geodesic: npm install geographiclib-geodesic";
 
 /** Loads the geodesic library; nothing else here loads it. */
 export const loadGeodesy = async (): Promise<Geodesy> => {

@@ -168,8 +168,7 @@ const readerOfQuantities = (): CornerReader => {
     const pairs: [Length, Length][] = [];
     listOf(input, path).forEach((item, i) => {
       const at = `${path}[${i}]`;
-      const expected =
-        'a record with x, y; pairs of numbers need a unit beside them: polygonArea(points, "ft")';
+      const expected = 'a record with x, y; pairs of numbers need a unit: polygonArea(points, "ft")';
       const point = problems.run(() => expectRecord(item, at, expected));
       if (point === undefined) return;
       problems.run(() => expectFields(point, ["x", "y"], at));

@@ -34,7 +34,7 @@ const creditedNitrogen = (
               severity: "caution",
               path: "report.water",
               params: { brought: brought.value, unit: brought.unit },
-              text: "The irrigation water of the season brings more nitrogen than was planned: no more is called for.",
+              text: "The irrigation water of the season supplies more nitrogen than was planned: no more is needed.",
             },
           ]
         : [],

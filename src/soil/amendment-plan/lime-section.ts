@@ -113,7 +113,7 @@ const atTarget = (record: LimeFields, { pH }: ReadReport, exchange: ExchangeCapa
     const told = roundedApart(now, wanted);
     return now < wanted
       ? ""
-      : `base saturation of ${told(now)} % is at or above the target of ${told(wanted)} %: no lime is called for`;
+      : `base saturation of ${told(now)} % is at or above the target of ${told(wanted)} %: no lime is needed`;
   }
   return typeof targetPH === "number" && Number.isFinite(targetPH) && pH >= targetPH
     ? `soil pH ${pH} is at or above the target of ${targetPH}: no lime is called for`

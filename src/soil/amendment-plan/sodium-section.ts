@@ -13,7 +13,7 @@ const at = "conventions.sodium";
 
 /** Free lime swells the exchange capacity by summation, and so hides the sodium that it is divided by. */
 const understated = (pH: number): string =>
-  `sodium hidden by free lime: at pH ${pH} the exchange capacity by summation may be too high, and the sodium percentage too low; a saturation extract tells (sodiumPercentageFromRatio)`;
+  `sodium hidden by free lime: at pH ${pH} the exchange capacity by summation may be too high, and the sodium percentage too low; a saturation extract shows it (sodiumPercentageFromRatio)`;
 
 /** Gypsum by the stated target. */
 export const sodiumSection = (

@@ -82,7 +82,7 @@ export const waterSection = (
     [found.sodiumRatio, "sodium adsorption ratio: it takes Na, Ca and Mg"],
     [found.residualCarbonate, "residual carbonate: it takes HCO3, Ca and Mg"],
     [found.leaching, "leaching: it takes the conductivity of the water and a stated level of the soil"],
-    [found.load, "what the water brings: it takes the irrigation of the season"],
+    [found.load, "what the water supplies: the season's irrigation is not stated"],
   ] as const;
   return {
     water: found,

@@ -134,7 +134,7 @@ const expectUsed = (
       "conflict",
       "moisture",
       record.moisture,
-      "moisture beside a CCE: an effective value counts it already",
+      "moisture with a CCE: an effective value already counts it",
     );
   }
   if (record.scheme !== undefined && record.sieves === undefined && record.effective === undefined) {
@@ -157,7 +157,7 @@ const sievesOf = (
   if (input === undefined) return null;
   if (scheme === null) return fail("missing", "scheme", undefined, `whose sieves: ${names.join(", ")}`);
   if (CCE === null)
-    return fail("missing", "CCE", undefined, "the calcium carbonate equivalent beside the sieves");
+    return fail("missing", "CCE", undefined, "the calcium carbonate equivalent with the sieves");
   if (effective !== null) {
     return fail("conflict", "effective", effective, "a sieve test or an effective value, not both");
   }

@@ -54,7 +54,7 @@ const between = (table: LimeTable, reading: number): Finding => ({
   severity: "note",
   path: table.by,
   params: { reading },
-  text: `The table has no row for ${reading}: the rate lies on a straight line between the rows beside it.`,
+  text: `The table has no row for ${reading}: the rate is interpolated between its neighbors.`,
   source: table.source,
 });
 

@@ -151,13 +151,13 @@ const perMeqOf = (record: { readonly [K in keyof ByConvention]?: unknown }): Per
       : expectOneOf(record.convention, conventions, "convention");
   if (convention === "weight of soil") {
     if (record.depth !== undefined)
-      fail("conflict", "depth", record.depth, "a layer, which has a depth of its own");
+      fail("conflict", "depth", record.depth, "a layer: it already has a depth");
     const { mass }: ReadLayer = expectLayer(record.layer, "layer");
     const unit = mass.unit === "kg/ha" ? "kg/ha" : "lb/acre";
     return { convention, value: (mass.in(unit) * 10 * gypsumWeight()) / 2 / 1e6, unit };
   }
   if (record.layer !== undefined) {
-    fail("conflict", "layer", record.layer, "a depth: the convention has a weight of soil of its own");
+    fail("conflict", "layer", record.layer, "a depth: the convention already has a weight of soil");
   }
   const depth = expectQuantity(record.depth, { dimension: "length", of: "none", bound: "positive" }, "depth");
   return convention === "3.85 t/ha for 30 cm and a meq"

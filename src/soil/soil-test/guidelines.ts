@@ -104,7 +104,7 @@ export const guidelineRow = (
   const found = rows.find((row) => row.soil === "any" || row.soil === soil);
   return (
     found ??
-    fail("type", "soil", soil, "the soil or turf that the guideline tells apart", {
+    fail("type", "soil", soil, "the soil or turf that the guideline distinguishes", {
       choices: rows.map((row) => row.soil),
     })
   );

@@ -35,6 +35,19 @@ const triclopyr: Citation = /* @__PURE__ */ frozen({
   where: "case 2710: the acid, its triethylamine salt and its butoxyethyl ester",
   url: "https://nepis.epa.gov/Exe/ZyPURL.cgi?Dockey=20000PDW.txt",
 });
+const triclopyrReview: Citation = /* @__PURE__ */ frozen({
+  title: "Triclopyr: Interim Registration Review Decision, case 2710",
+  publisher: "US Environmental Protection Agency",
+  year: 2020,
+  url: "https://nepis.epa.gov/Exe/ZyPURL.cgi?Dockey=P1012S1U.txt",
+});
+const formulations: Citation = /* @__PURE__ */ frozen({
+  title: "Properties and Characteristics of Amine and Ester Formulations of 2,4-D",
+  publisher: "industry review",
+  year: 2018,
+});
+const label = (of: string): Citation => ({ title: `Label of ${of} (copy)`, publisher: "US label" });
+const chebi: Citation = /* @__PURE__ */ frozen({ title: "quinclorac", publisher: "ChEBI" });
 const glyphosate: Citation = /* @__PURE__ */ frozen({
   title: "Understanding Glyphosate Acid Equivalents",
   publisher: "Washington State University small grains",
@@ -81,7 +94,9 @@ export const acidForms: readonly AcidForm[] = /* @__PURE__ */ frozen(
   /* @__PURE__ */ [
     ...of("2,4-D", npic, "sodium", "dimethylammonium", "isopropylammonium", "diolamine"),
     ...of("2,4-D", epaCholine, "choline"),
-    ...of("2,4-D", "from memory", "2-ethylhexyl", "butotyl", "triethylammonium"),
+    ...of("2,4-D", formulations, "2-ethylhexyl"),
+    ...of("2,4-D", label("a herbicide of 2,4-D acid and butoxyethyl ester"), "butotyl"),
+    ...of("2,4-D", "from memory", "triethylammonium"),
     ...of("2,4-DB", "from memory", "dimethylammonium", "butotyl", "sodium", "potassium"),
     ...of("dichlorprop-P", canadaPress, "dimethylammonium"),
     ...of("dichlorprop-P", canada, "2-ethylhexyl"),
@@ -93,12 +108,13 @@ export const acidForms: readonly AcidForm[] = /* @__PURE__ */ frozen(
     ...of("dicamba", illinois, "diglycolammonium"),
     ...of("dicamba", supplier("Dicamba-isopropylammonium"), "isopropylammonium"),
     ...of("triclopyr", triclopyr, "triethylammonium", "butotyl"),
-    ...of("triclopyr", "from memory", "choline"),
+    ...of("triclopyr", triclopyrReview, "choline"),
     ...of("clopyralid", supplier("Clopyralid-olamine"), "olamine"),
-    ...of("clopyralid", "from memory", "potassium", "dimethylammonium"),
+    ...of("clopyralid", label("clopyralid with flumetsulam, 2018"), "potassium"),
+    ...of("clopyralid", "from memory", "dimethylammonium"),
     ...of("aminopyralid", "from memory", "potassium"),
     ...of("fluroxypyr", fluoride, "meptyl"),
-    ...of("quinclorac", "from memory", "dimethylammonium"),
+    ...of("quinclorac", chebi, "dimethylammonium"),
     ...of("glyphosate", glyphosate, "isopropylammonium", "potassium", "dimethylammonium", "diammonium"),
     ...of("glyphosate", citrus, "ammonium"),
   ],

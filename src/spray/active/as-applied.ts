@@ -247,7 +247,7 @@ const findingsOf = (
       code: "as-applied/off-plan",
       severity: "caution",
       params: { percent: deviation, tolerance: tolerance.in("%") },
-      text: `The real rate lies ${off} % ${deviation > 0 ? "above" : "below"} the plan. Calibrate again before the next application.`,
+      text: `The real rate is ${off} % ${deviation > 0 ? "above" : "below"} the plan. Calibrate again before the next application.`,
     });
   }
   for (const { of, period, source, remaining, exceeded } of limits) {

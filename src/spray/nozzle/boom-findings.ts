@@ -62,7 +62,7 @@ const wholeBoom = ({ mean: middle, upper, rated, limits }: BoomFlows): readonly 
       code: "nozzle/boom-low",
       severity: "warning",
       params: { percent: off(upper) },
-      text: `The mean of the boom, without single plugged nozzles, lies ${Number((-off(upper)).toPrecision(3))} % below the rated flow: the pressure at the nozzles is less than that of the rated flow, or screens and lines are plugged.`,
+      text: `The mean of the boom, without single plugged nozzles, is ${Number((-off(upper)).toPrecision(3))} % below the rated flow: the pressure at the nozzles is less than that of the rated flow, or screens and lines are plugged.`,
       source: "common practice, no source",
     });
   if (exceeds(off(middle), limits.aboveRated))
@@ -70,7 +70,7 @@ const wholeBoom = ({ mean: middle, upper, rated, limits }: BoomFlows): readonly 
       code: "nozzle/boom-worn",
       severity: "warning",
       params: { percent: off(middle) },
-      text: `The mean of the boom lies ${Number(off(middle).toPrecision(3))} % above the rated flow: the set is worn, or the pressure at the nozzles is not what the gauge says.`,
+      text: `The mean of the boom is ${Number(off(middle).toPrecision(3))} % above the rated flow: the set is worn, or the pressure at the nozzles is not what the gauge says.`,
     });
   return findings;
 };

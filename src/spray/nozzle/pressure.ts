@@ -75,7 +75,7 @@ const ratedRange = ({ lowest, highest }: PressureRange): RangeBounds => ({
   max: numberIn(highest, lowest.unit),
   unit: lowest.unit,
 });
-const ratedWords = "{}, for which the tip is rated";
+const ratedWords = "{}, the range the tip is rated for";
 
 /**
  * The flow of a tip at another pressure, `q2 = q1 sqrt(P2 / P1)`, in the unit of the rated flow. To double

@@ -82,7 +82,7 @@ export const candidates = (
   const seen = new Set<string>();
   return eachOf(tips, "tips", "tip", (tip, at) => {
     const read = candidateOf(tip, at);
-    if (seen.has(idOf(read))) fail("duplicate", "tips", idOf(read), "an id of its own for every tip");
+    if (seen.has(idOf(read))) fail("duplicate", "tips", idOf(read), "a different id for each tip");
     seen.add(idOf(read));
     return read;
   });

@@ -157,7 +157,7 @@ export const tipChoices = (input: {
         ? [`the droplet class at the usual speed of ${blind.join(", ")}: no chart has it at that pressure`]
         : []),
       ...(droplets ? [] : ["droplet classes: none were asked for"]),
-      "fan angle, boom height and what the label asks for",
+      "fan angle, boom height and what the label requires",
     ],
   };
 };

@@ -156,7 +156,7 @@ const parts = ["applicationVolume", "speed", "swath"] as const;
 const boomFlow = (given: { readonly [K in (typeof fields)[number]]?: unknown }): Flow => {
   if (given.boom !== undefined) {
     const extra = parts.find((name) => given[name] !== undefined);
-    if (extra !== undefined) fail("conflict", extra, given[extra], "nothing beside boom: the flow is given");
+    if (extra !== undefined) fail("conflict", extra, given[extra], "nothing besides boom: the flow is given");
     const boom = liquid(given.boom, "volume/time", "boom");
     return quantityOf<"volume/time", "none">(boom.value, boom.unit, "none", "boom");
   }

@@ -114,7 +114,7 @@ export const gateSetting = <S extends string>(input: {
     findings: findingsOf({ one, other, extrapolated, setting, goal }),
     checked: [
       `the rates of ${points.length} trials ${rising ? "rise" : "fall"} with the setting`,
-      ...(error === undefined ? [] : ["whether the errors of the two trials let them be told apart"]),
+      ...(error === undefined ? [] : ["whether the two trials differ by more than their errors"]),
     ],
     notChecked: [
       ...(error === undefined ? ["how uncertain the setting is: a trial came without its error"] : []),
@@ -247,7 +247,7 @@ const findingsOf = (found: {
       severity: "warning",
       path: "target",
       params: { ...pair, setting },
-      text: `The target of ${goal.value} ${goal.unit} lies outside of the trials: the line through settings ${one.setting} and ${other.setting} was drawn on. Make a run with the setting before it is used.`,
+      text: `The target of ${goal.value} ${goal.unit} is outside the trials: the line through settings ${one.setting} and ${other.setting} was extrapolated. Make a run with the setting before you use it.`,
     });
   }
   const noise = one.error === undefined || other.error === undefined ? 0 : Math.hypot(one.error, other.error);

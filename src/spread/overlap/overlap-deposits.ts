@@ -39,7 +39,7 @@ export const expectPositions = (input: unknown): Positions => {
 /** The spacing of a pattern with equal spacing, or throws. */
 export const equalSpacing = (pattern: SpreadPattern): number =>
   pattern.spacing ??
-  fail("conflict", "positions", "pans", "a number of strips, because the pans do not stand at one distance");
+  fail("conflict", "positions", "pans", "a number of strips, because the pans are not evenly spaced");
 
 /** Twice the place of the first pan, in pans, for driving back and forth. */
 export const mirrorOfPattern = (pattern: SpreadPattern, driving: Driving): number | undefined => {

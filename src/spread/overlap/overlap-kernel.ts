@@ -169,7 +169,7 @@ export const swathCvPercent = (input: {
     );
   }
   if (out === catches || out === swathsM) {
-    fail("conflict", "outPercent", "one of the inputs", "a list of its own: the inputs are read to the end");
+    fail("conflict", "outPercent", "one of the inputs", "a separate list: no memory shared with inputs");
   }
   const mirror = backAndForth ? mirrorOf(input.firstPanM, spacing) : undefined;
   const total = checkedTotal(catches, "depositsKgPerM2");

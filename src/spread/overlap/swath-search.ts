@@ -178,7 +178,7 @@ const gridOf = (
       "missing",
       "step",
       undefined,
-      "the distance of the swaths to try, because the pans stand at several",
+      "the distance of the swaths to try, because the pans are not evenly spaced",
     );
   const { x } = profileOf(row);
   const thrown = (x[x.length - 1] as number) - (x[0] as number);

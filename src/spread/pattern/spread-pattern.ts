@@ -204,7 +204,7 @@ const places = (input: unknown, count: number | undefined): Places => {
     found: () => toldAt("pans", "", () => fieldsOf(pans, { spacing: { dimension: "length" } })),
     left: () =>
       pans.left === undefined
-        ? fail("missing", "pans.left", undefined, "how many pans stand left of the line")
+        ? fail("missing", "pans.left", undefined, "how many pans are left of the line")
         : expectNumber(pans.left, "pans.left", { min: 0 }),
   });
   const { value: spacing, unit } = found.spacing;

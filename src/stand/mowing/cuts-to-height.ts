@@ -39,7 +39,7 @@ export const cutsToHeight = (input: {
   let height = standing.value;
   while (height > low * (1 + 1e-9)) {
     if (heights.length === 60) {
-      return fail("range", "share", record.share, "a share that brings it down in 60 cuts");
+      return fail("range", "share", record.share, "a share that gets it down in 60 cuts");
     }
     height = next(height);
     heights.push(height > low * (1 + 1e-9) ? height : low);

@@ -103,7 +103,7 @@ const apart = (rolls: readonly Length[], path: string): Finding[] => {
       severity: "caution",
       path,
       params: { way: path, inches: Number(spread.toFixed(1)), most: mostApart },
-      text: `The rolls ${path}hill lie ${spread.toFixed(1)} in apart, more than ${mostApart}: roll them again.`,
+      text: `The rolls ${path}hill are ${spread.toFixed(1)} in apart, more than ${mostApart}: roll them again.`,
       source: instructions,
     },
   ];

@@ -81,5 +81,5 @@ const percentFor = (rate: unknown, lot: unknown): number => {
   if (isLive(rate)) return livePercentOf(lot, "lot");
   return lot === undefined
     ? 100
-    : fail("conflict", "lot", "a lot beside a rate of seed", "no lot, or a rate of pure live seed");
+    : fail("conflict", "lot", "a lot with a rate of seed", "no lot, or a rate of pure live seed");
 };

@@ -159,5 +159,5 @@ const lotPercent = (rate: unknown, lot: unknown): number => {
   if (!live) return livePercentOf(lot, "lot");
   return lot === undefined
     ? 100
-    : fail("conflict", "lot", "a lot beside a rate of pure live seed", "no lot, or a rate of seed");
+    : fail("conflict", "lot", "a lot with a rate of pure live seed", "no lot, or a rate of seed");
 };

@@ -44,7 +44,7 @@ export const phosphateRateForPhosphorusFormula: FormulaSpec = formula({
   output: ["X", "phosphate", "P2O5", rate],
   equation: "X = P * (2 * 30.974 + 5 * 15.999) / (2 * 30.974)",
   run: ({ rate: phosphorus }) => oxideOf(phosphorus),
-  traps: ["Dividing by the middle number of the bag before the phosphorus is told as phosphate, P2O5."],
+  traps: ["Dividing by the middle number of the bag before converting the phosphorus to phosphate, P2O5."],
   basis: "published",
   sources: [atomicWeights, cornellNutrientManagement],
 });

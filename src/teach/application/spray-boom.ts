@@ -84,7 +84,7 @@ export const sprayBoom: readonly FormulaSpec[] = [
   formula({
     id: "width-per-nozzle",
     name: "widthPerNozzle",
-    title: "Width that one of several nozzles stands for",
+    title: "Width that one of several nozzles covers",
     inputs: [
       ["row", "r", "row width", "none", spacing, [20, 60]],
       ["nozzles", "n", "nozzles for each row", "none", ["count", "count"], [1, 5]],

@@ -107,7 +107,7 @@ export const spreadPasses: readonly FormulaSpec[] = [
     output: ["W", "load", "product", mass],
     equation: "W = V * d",
     run: hopperLoad,
-    traps: ["Taking the density of the granules: the heap is lighter, for there is air in it."],
+    traps: ["Taking the density of the granules: the heap is lighter, because there is air in it."],
     basis: "definition",
     sources: [],
   }),

@@ -196,7 +196,7 @@ export const tankMixes: readonly FormulaSpec[] = [
   formula({
     id: "implied-area-rate",
     name: "impliedAreaRate",
-    title: "Rate per area that a spot spray comes to",
+    title: "Rate per area of a spot spray",
     inputs: [
       ["rate", "c", "rate for each volume of spray", "product/spray", ["fl oz/gal", "mL/L"], [0.5, 6]],
       ["applicationVolume", "V", "application volume on the spots", "spray", perArea, [20, 150]],

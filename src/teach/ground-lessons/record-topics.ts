@@ -215,7 +215,7 @@ const dateProblem = ({ draw, level }: PoseInput): Posed => {
       ? `A label asks for ${limit} days between two applications. ${place(draw).replace("the", "The")} was treated on ${dateText(from)}, and today is ${dateText(to)} of the same year.`
       : `${place(draw).replace("the", "The")} was treated on ${dateText(from)} and again on ${dateText(to)} of the same year.`,
     ask: {
-      question: left ? "How many days are left to wait?" : "How many days lie between the two applications?",
+      question: left ? "How many days are left to wait?" : "How many days are between the two applications?",
       unit: "count",
       of: "none",
       decimals: 0,

@@ -126,7 +126,7 @@ export const money: readonly FormulaSpec[] = [
     inputs: [
       ["swath", "w", "swath", "none", ["ft", "m"], [3, 20]],
       ["speed", "v", "speed", "none", ["mi/h", "km/h"], [2, 8], ["ft/h", "m/h"]],
-      ["standing", "s", "share of the time that it stands", "none", share, [2, 30], pure],
+      ["standing", "s", "share of the time that it is stopped", "none", share, [2, 30], pure],
       ["turning", "t", "share of the driving that goes to turns", "none", share, [2, 30], pure],
     ],
     output: ["R", "work rate", "none", ["acre/h", "ha/h"], ["ft2/h", "m2/h"]],

@@ -164,7 +164,7 @@ export const siteGround: readonly FormulaSpec[] = [
   formula({
     id: "lying-tank-capacity",
     name: "tankCapacity",
-    title: "Capacity of a round tank that lies on its side",
+    title: "Capacity of a round tank on its side",
     inputs: [
       ["diameter", "d", "diameter", "none", length, [2, 8]],
       ["length", "a", "length", "none", length, [4, 20]],

@@ -85,7 +85,7 @@ export const siteMaterials: readonly FormulaSpec[] = [
     output: ["V", "material to order", "none", loose, volume],
     equation: "V = A * h * (1 + x)",
     run: (given) => layerMaterial(given).order,
-    traps: ["Ordering the settled volume: it is less than what the truck brings."],
+    traps: ["Ordering the settled volume: it is less than what the truck delivers."],
     basis: "definition",
     sources: [usgaGoldilocksPrinciple],
   }),

@@ -147,7 +147,7 @@ export const pestDensityOfThreeFormula: FormulaSpec = formula({
       counts: [first.in("count"), second.in("count"), third.in("count")],
       core: { diameter },
     }).density,
-  traps: ["Judging by three cores: counts scatter, and grubs lie in patches."],
+  traps: ["Judging by three cores: counts scatter, and grubs occur in patches."],
   basis: "definition",
   sources: [grubCounts],
 });

@@ -195,7 +195,7 @@ export const waterSupply: readonly FormulaSpec[] = [
     output: ["p", "pressure", "none", ["psi", "kPa"], ["kPa", "kPa"]],
     equation: "p = 9.80665 * h",
     run: pressureOfHeight,
-    traps: ["Adding it where the head lies above the supply: there it is lost."],
+    traps: ["Adding it where the head is above the supply: there it is a loss."],
     basis: "derived",
     sources: [gravity, collectionIrrigationFormulas],
   }),

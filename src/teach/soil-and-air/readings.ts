@@ -53,7 +53,7 @@ export const readings: readonly FormulaSpec[] = [
     output: ["m", "mean", "none", pure],
     equation: "m = (a + b + c) / 3",
     run: ({ first, second, third }) => mean([first.in("1"), second.in("1"), third.in("1")]),
-    traps: ["Averaging speeds: the times are averaged, for the slow run lasts longer."],
+    traps: ["Averaging speeds: the times are averaged, because the slow run takes longer."],
     basis: "definition",
     sources: [stewardshipMean],
   }),

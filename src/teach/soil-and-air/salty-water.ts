@@ -117,7 +117,7 @@ export const saltyWater: readonly FormulaSpec[] = [
       [
         "soil",
         "e",
-        "conductivity of the saturation extract that the grass stands",
+        "conductivity of the saturation extract that the grass tolerates",
         "none",
         conductivity,
         [2, 8],
@@ -133,7 +133,7 @@ export const saltyWater: readonly FormulaSpec[] = [
   formula({
     id: "irrigation-load",
     name: "irrigationLoad",
-    title: "Nitrogen that irrigation water brings",
+    title: "Nitrogen in irrigation water",
     inputs: [
       ["nitrate", "c", "nitrate-nitrogen in the water", "NO3-N", inWater, [1, 40], ["lb/ft3", "kg/m3"]],
       ["depth", "d", "depth of water", "none", ["in", "mm"], [1, 24], ["ft", "m"]],

@@ -52,7 +52,7 @@ export const soilMassFormula: FormulaSpec = formula({
   equation: "m = d * rho",
   run: soilMass,
   traps: [
-    "Taking 2,000,000 lb an acre for every layer: it stands for 6 2/3 in of a middling soil.",
+    "Taking 2,000,000 lb an acre for every layer: it is for 6 2/3 in of an average soil.",
     "Weighing the soil wet: the density is that of dry soil.",
   ],
   basis: "definition",
@@ -187,7 +187,7 @@ export const limeAndSulfur: readonly FormulaSpec[] = [
     equation: "A = 8 * (8 - b)",
     run: ({ bufferPH }) => acidityFromBuffer({ buffer: "Adams-Evans", bufferPH: bufferPH.in("1") }),
     traps: [
-      "Using the figures of one buffer with the reading of another: each starts at a pH of its own.",
+      "Using the figures of one buffer with the reading of another: each starts at a different pH.",
       "Using the pH in water: the buffer pH is another line of the report.",
     ],
     basis: "published",
@@ -269,7 +269,7 @@ export const limeAndSulfur: readonly FormulaSpec[] = [
     equation: "S = c * d * rho * 32.06 / (40.078 + 12.011 + 3 * 15.999)",
     run: ({ carbonate, ...layer }) => sulfurForCarbonate({ carbonate, layer }),
     traps: [
-      "Treating a soil with free lime like an acid one: no program for standing turf brings that much sulfur.",
+      "Treating a soil with free lime like an acid one: no program for established turf supplies that much sulfur.",
     ],
     basis: "derived",
     sources: [atomicWeights],

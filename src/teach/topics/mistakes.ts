@@ -168,7 +168,7 @@ const told = {
   "ends left out": "You left out the ends. By the trapezoidal rule the first and the last count half.",
   "cubic feet for cubic yards": "That is cubic feet. A cubic yard is 27 of them.",
   "divided by the depth": "You divided by the depth. Volume = surface × depth.",
-  "forgot the dose": "You took 1 mg/L. Multiply by the dose that is asked for.",
+  "forgot the dose": "You took 1 mg/L. Multiply by the dose in the question.",
   "decimal point one place off": "The decimal point is one place off. Count the places again.",
   "divided by 0.623": "You divided by 0.623. A depth on an area holds so many gallons: multiply.",
   "multiplied by the rate": "You multiplied by the rate. Time = depth divided by depth per time.",
@@ -189,7 +189,7 @@ const told = {
   "what is used for what is left": "That is what went down. Take it off the limit.",
   "acre as 1,000 sq ft times 10": "You divided by 10. An acre is 43.56 times 1,000 sq ft.",
   "water weight for the liquid":
-    "You took 8.34 lb a gallon, which is water. The product has a density of its own.",
+    "You took 8.34 lb a gallon, which is water. The product has its own density.",
   "forgot the price": "That is the amount. The question asks what it costs: multiply by the price.",
   "width upside down": "You turned the ratio of band and row upside down. The band is the smaller part.",
   "whole row for the band": "That is the rate on the band itself. Over the whole field less is used.",
@@ -203,7 +203,7 @@ const told = {
   "one half-life too few": "You counted one half-life too few. Divide the time by the half-life.",
   "one half-life too many": "You counted one half-life too many. Divide the time by the half-life.",
   "share that is gone": "That is the share that is gone. The question asks for what is left.",
-  "one rinse only": "That is after one rinse. Each rinse leaves the same share of what stood before it.",
+  "one rinse only": "That is after one rinse. Each rinse leaves the same share of what was there before.",
   "all water at once": "You used all the water at once. The rinses are done one after the other.",
   "hours upside down": "You divided the wrong way round. Time = area divided by area per hour.",
   "root of the sum": "Halve the sum of calcium and magnesium before you take the root.",
@@ -212,7 +212,7 @@ const told = {
   "efficiency taken off":
     "You took the efficiency off. It is the part that is left: multiply what the machine could cover by it.",
   "divided by the number of rinses":
-    "You divided by the number of rinses. Each rinse leaves the same share of what stood before it.",
+    "You divided by the number of rinses. Each rinse leaves the same share of what was there before.",
   "heights in proportion": "Wind does not rise in step with height. Use the ratio that is given.",
   "rate for 100 as for one":
     "You multiplied the whole tank by the rate. The rate is for 100 gal or 100 L: divide by 100 first.",

@@ -157,7 +157,7 @@ export const matchedPrecipitation = (input: {
   });
   const rates = each.map(({ rate }) => rate.in("mm/h"));
   const ratio = Math.max(...rates) / Math.min(...rates);
-  if (!Number.isFinite(ratio)) fail("range", "heads", ratio, "heads whose rates stand in a finite ratio");
+  if (!Number.isFinite(ratio)) fail("range", "heads", ratio, "heads whose rates have a finite ratio");
   const findings: Finding[] =
     ratio > 1.1
       ? [

@@ -168,6 +168,6 @@ const tooDeep = (day: WateringDay, holds: Length | undefined): readonly Finding[
           severity: "caution",
           path: "holds",
           params: { weekday: day.weekday, millimeters: day.net.in("mm"), holds: holds.in("mm") },
-          text: `${names[day.weekday - 1]} brings ${said(day.net)} to the roots, and the root zone takes ${said(inUnit(holds, day.net.unit))}: the rest goes below the roots.`,
+          text: `${names[day.weekday - 1]} puts ${said(day.net)} in the root zone, which holds ${said(inUnit(holds, day.net.unit))}: the rest drains below the roots.`,
         },
       ];

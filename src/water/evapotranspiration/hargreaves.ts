@@ -131,5 +131,5 @@ const airTemperatures = (input: unknown, path: string): DailyTemperatures => {
   const series = toldAt(path, "series", () => dailyTemperatures(input as DailyTemperatures));
   return series.sensor === "air"
     ? series
-    : fail("type", `${path}.sensor`, series.sensor, "air: soil does not tell it");
+    : fail("type", `${path}.sensor`, series.sensor, "air: soil temperatures do not show it");
 };

@@ -241,7 +241,7 @@ const clearnessOf = (before: number | undefined, { rs, rso, up, low }: Light): n
         "conflict",
         "clearnessBefore",
         before,
-        "nothing while the sun stands higher than 17 degrees: the radiation tells the clouds",
+        "nothing while the sun is higher than 17 degrees: the radiation shows the clouds",
       );
     return before / 100;
   }

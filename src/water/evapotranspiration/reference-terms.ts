@@ -157,7 +157,7 @@ const sunOf = (day: DayNumbers) => {
       "infeasible",
       "latitude",
       `${((phi * 180) / Math.PI).toFixed(1)} deg`,
-      "a day on which the sun rises: without it the cloudiness cannot be told",
+      "a day on which the sun rises: without it the cloudiness is not known",
     );
   }
   const rs = solarOf(day.sunlight, { ra, daylight, range: Math.max(0, tMax - tMin) });

@@ -60,7 +60,7 @@ export const readSunlight: Read<SunlightRead> = (input, path) => {
   if (given.length !== 1)
     fail(given.length === 0 ? "missing" : "conflict", path, given.join(", ") || "nothing", what);
   if (light.sunshine === undefined && (light.a ?? light.b) !== undefined)
-    fail("conflict", path, "a or b", "Angstrom's coefficients beside sunshine only");
+    fail("conflict", path, "a or b", "Angstrom's coefficients with sunshine only");
   return light;
 };
 

@@ -133,12 +133,7 @@ const readTest = (input: unknown) => {
 const coefficientOfDriest = (mean: number, driest: number): number | null => {
   const coefficient = driest > 0 ? mean / driest : null;
   return coefficient === Infinity
-    ? fail(
-        "range",
-        "catches",
-        driest,
-        "catches that stand in a finite ratio to their mean, or 0 for a dry can",
-      )
+    ? fail("range", "catches", driest, "catches with a finite ratio to their mean, or 0 for a dry can")
     : coefficient;
 };
 
@@ -154,7 +149,7 @@ const caughtVolumes = (input: unknown): boolean => {
 
 const notBeside = (value: unknown, path: string): void => {
   if (value !== undefined)
-    fail("conflict", path, value, "nothing beside depths: the opening belongs to volumes");
+    fail("conflict", path, value, "nothing besides depths: the opening is for volumes");
 };
 
 const remarks = (cans: number, driest: number): readonly Finding[] => {

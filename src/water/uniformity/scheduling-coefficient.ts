@@ -31,6 +31,6 @@ export const schedulingCoefficient = (input: { readonly mean: Rate; readonly dri
         "range",
         "driest",
         driest,
-        "a rate that stands in a finite ratio to the mean; a dry spot has no coefficient",
+        "a rate with a finite ratio to the mean; a dry spot has no coefficient",
       );
 };

@@ -43,7 +43,7 @@ export const readRule: Read<WateringInRule> = (input, path) => {
   if (q.within !== undefined && q.notBefore !== undefined && !exceeds(q.within.in("h"), q.notBefore.in("h")))
     fail("conflict", at("within"), q.within, `longer than notBefore, ${q.notBefore.toString()}`);
   if (q.within !== undefined && q.least === undefined && q.most === undefined)
-    fail("conflict", at("within"), q.within, "beside least or most");
+    fail("conflict", at("within"), q.within, "with least or most");
   return {
     type: "watering-in-rule",
     version: 1,

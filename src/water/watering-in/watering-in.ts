@@ -84,7 +84,7 @@ const events: Read<readonly WaterEvent[]> = (input, path) => {
 const notChecked: readonly string[] = [
   "how wet the soil was before",
   "how fast the water came, and whether it ran off",
-  "what the label says beside this rule",
+  "everything else on the label",
 ];
 
 /**

@@ -24,7 +24,7 @@ export const summerFrosts = (
           severity: "warning",
           path: "divide",
           params: { divide, days: summerDays, winters: dates.length },
-          text: `Frosts lie within ${summerDays} days of the dividing day, ${divide}, in ${dates.length} of the years: first and last frosts may be mixed up. South of the equator give divide "01-24".`,
+          text: `Frosts fall within ${summerDays} days of the dividing day, ${divide}, in ${dates.length} of the years: first and last frosts may be mixed up. South of the equator give divide "01-24".`,
           source: "common practice, no source",
         },
       ];

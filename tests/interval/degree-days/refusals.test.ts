@@ -89,7 +89,7 @@ const rows: readonly Refused[] = [
     model({ method: "clamped average", upper, cutoff: "vertical" }),
     "conflict",
     "model.cutoff",
-    "none, for both extremes are held at the threshold",
+    "none: both extremes are held at the threshold",
   ],
   [
     model({ upper }),

@@ -94,7 +94,7 @@ describe("what came before", () => {
     expect([...on("2026-04-01"), ...on("2026-10-31")]).toEqual([]);
     for (const date of ["2026-03-31", "2026-11-01"] as const)
       expect(on(date)).toEqual([
-        `interval/outside-stated-window: ${date} lies outside 04-01 to 10-31, the only part of the year that the rule names.`,
+        `interval/outside-stated-window: ${date} is outside 04-01 to 10-31, the only dates the rule names.`,
       ]);
   });
 
@@ -105,7 +105,7 @@ describe("what came before", () => {
     expect([...on("2026-06-30"), ...on("2026-07-06")]).toEqual([]);
     for (const date of ["2026-07-01", "2026-07-05"] as const)
       expect(on(date)).toEqual([
-        `interval/in-blackout: ${date} lies in the blackout period 2026-07-01 to 2026-07-05.`,
+        `interval/in-blackout: ${date} is in the blackout period 2026-07-01 to 2026-07-05.`,
       ]);
     const next = nextDates({ applied: ["2026-06-30"], rule, from: "2026-07-01" });
     expect(next.earliestByStatedRules).toBe("2026-07-06");

@@ -160,7 +160,7 @@ describe("signs of an inversion", () => {
     const morning = { afterSunrise: 2 };
     expect(codes("2026-06-03T07:30-05:00", morning)).toEqual([]);
     expect(codes("2026-06-03T07:29-05:00", morning)).toEqual([
-      "spray/inversion-morning: Before 2 hours after sunrise, when an inversion may still lie.",
+      "spray/inversion-morning: Before 2 hours after sunrise, when an inversion may still be in place.",
     ]);
     const evening = { beforeSunset: 2 };
     expect(codes("2026-06-03T17:30-05:00", evening)).toEqual([]);

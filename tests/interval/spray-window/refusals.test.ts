@@ -89,7 +89,7 @@ const rows: readonly Refused[] = [
   [sun({ sunset: "dusk" }), "date", "sun[0].sunset", "-"],
   [sun({ sunset: "2026-06-03T05:30-05:00" }), "date", "sun[0].sunset", "a time after sunrise"],
   [sun({ moon: 1 }), "type", "sun[0].moon", "sunset"],
-  [rule({}), "missing", "rules[0]", "at least one rule beside the source"],
+  [rule({}), "missing", "rules[0]", "at least one rule besides the source"],
   [rule({ source: "", rainfast: { hours: 1 } }), "missing", "rules[0].source", "where it is stated"],
   [rule({ snow: 1 }), "type", "rules[0].snow", "rainfast"],
   ...(["wind", "gust", "temperature", "humidity", "deltaT", "soilMoisture"] as const).flatMap(

@@ -98,13 +98,13 @@ describe("corrections", () => {
   test("name an entry that stands before, by its very id, and each the latest of its line", () => {
     expect(told(entry("a"), entry("b", { corrects: "a" }), entry("c", { corrects: "b" }))).toEqual([]);
     expect(told(entry("b", { corrects: "a" }), entry("a"))).toEqual([
-      "missing entries[0].corrects: the id of an entry that stands before this one",
+      "missing entries[0].corrects: the id of an earlier entry",
     ]);
     expect(told(entry("a 1"), entry("b", { corrects: "a  1" }))).toEqual([
-      "missing entries[1].corrects: the id of an entry that stands before this one; a 1?",
+      "missing entries[1].corrects: the id of an earlier entry; a 1?",
     ]);
     expect(told(entry("a"), entry("b", { corrects: "a" }), entry("c", { corrects: "a" }))).toEqual([
-      'conflict entries[2].corrects: the latest entry of its line, for "a" was corrected already; b?',
+      'conflict entries[2].corrects: the latest correction: "a" was already corrected; b?',
     ]);
     expect(told(entry("a"), entry("a"))).toEqual(["duplicate entries[1].id: an id that no other entry has"]);
   });

@@ -48,7 +48,7 @@ test("a ledger that comes back", () => {
       () => ledgerWith(fixed, { ...next, id: "c", corrects: "a" }),
       "conflict",
       "entry.corrects",
-      /^the latest entry of its line, for "a" was corrected already/,
+      /^the latest correction: "a" was already corrected/,
     ],
   ]);
   expect(problemsOf(() => ledgerWith(fixed, { ...next, id: "c", corrects: "a" }))[0]?.suggestion).toBe("b");
@@ -64,7 +64,7 @@ test("what was corrected already", () => {
   expect(problemsOf(() => ledger(twice))[0]).toMatchObject({
     code: "conflict",
     path: "entries[2].corrects",
-    expected: 'the latest entry of its line, for "a" was corrected already',
+    expected: 'the latest correction: "a" was already corrected',
     suggestion: "b",
   });
   expect(

@@ -81,7 +81,7 @@ test("parts, product and label", () => {
     field("reEntryHours", 8785, "range", /8784/),
     field("voids", true, "conflict", /^the id of the entry that never happened, in corrects/),
     field("corrects", "", "missing", /an id that no other entry has/),
-    field("corrects", "z", "missing", /^the id of an entry that stands before this one/),
+    field("corrects", "z", "missing", /^the id of an earlier entry/),
   ]);
   put({ reEntryHours: 8784 })();
   put({ reEntryHours: 0, product: "feed-a", restrictedUse: false })();

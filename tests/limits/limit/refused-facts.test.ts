@@ -61,12 +61,7 @@ describe("facts that cannot be read", () => {
         /1000/,
       ],
       [() => withFacts({ edges: [3] }), "type", `${at}[0]`, /an edge: what is there, and how far away/],
-      [
-        () => withEdge({ away: undefined }),
-        "missing",
-        `${at}[0].away`,
-        /how far away it is, 0 at the edge/,
-      ],
+      [() => withEdge({ away: undefined }), "missing", `${at}[0].away`, /how far away it is, 0 at the edge/],
       [() => withEdge({ away: ft(-1) }), "range", `${at}[0].away`, /0/],
       [() => withEdge({ from: "" }), "missing", `${at}[0].from`, /what is there, such as "water"/],
       [() => withEdge({ part: "" }), "missing", `${at}[0].part`, /the name of a part of the site/],

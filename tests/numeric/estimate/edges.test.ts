@@ -46,27 +46,27 @@ describe("a rate beside its target", () => {
     expect(noisy.verdict).toBe("measure again");
     expect(noisy.change.in("%")).toBe(0);
     expect(told(() => check(rate(0, 0.1)))).toEqual([
-      "range | measured.value | more than zero: no setting of an output of nothing comes to a target",
+      "range | measured.value | more than zero: no setting scales an output of nothing to a target",
     ]);
     expect(told(() => check(gpa(0)))).toEqual([
-      "range | measured | more than zero: no setting of an output of nothing comes to a target",
+      "range | measured | more than zero: no setting scales an output of nothing to a target",
     ]);
   });
 
   test("the sentence names the rate, how far off it is, the band, and where the truth lies", () => {
     // 1.96 standard errors on each side
     expect(check(rate(20, 0.1)).text).toBe(
-      "20 gal/acre is at the target of 20, within 5 %; the truth lies from 19.8 to 20.2 at 95 %.",
+      "20 gal/acre is at the target of 20, within 5 %; the true value is from 19.8 to 20.2 at 95 %.",
     );
     expect(check(rate(25, 0.5)).text).toBe(
-      "25 gal/acre is 25 % above the target of 20, not within 5 %; the truth lies from 24.02 to 25.98 at 95 %. Adjust the output by -20 % and measure again.",
+      "25 gal/acre is 25 % above the target of 20, not within 5 %; the true value is from 24.02 to 25.98 at 95 %. Adjust the output by -20 % and measure again.",
     );
     expect(check(gpa(16)).text).toBe(
       "16 gal/acre is 20 % below the target of 20, not within 5 %. Adjust the output by 25 % and measure again.",
     );
     expect(check(gpa(20.5)).text).toBe("20.5 gal/acre is 2.5 % above the target of 20, within 5 %.");
     expect(check(rate(19, 1)).text).toBe(
-      "19 gal/acre is 5 % below the target of 20, but the truth lies from 17.04 to 20.96 at 95 %: the spread is too large to tell whether that is within 5 %. Measure again, with more readings.",
+      "19 gal/acre is 5 % below the target of 20, but the true value is from 17.04 to 20.96 at 95 %: the spread is too large to tell whether that is within 5 %. Measure again, with more readings.",
     );
   });
 

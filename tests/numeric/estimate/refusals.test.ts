@@ -237,7 +237,7 @@ const targetRows: readonly Row[] = [
   [
     "nothing came out",
     check({ measured: gpa(0) }),
-    "range | measured | more than zero: no setting of an output of nothing comes to a target | 0 gal/acre of spray",
+    "range | measured | more than zero: no setting scales an output of nothing to a target | 0 gal/acre of spray",
   ],
 ];
 

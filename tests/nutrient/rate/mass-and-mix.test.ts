@@ -47,9 +47,7 @@ describe("what one package holds", () => {
 
   test("is counted only in its own kind, and the refusal names the way", () => {
     const jug = { id: "a", package: quantity(2.5, "gal") } as const;
-    expect(() => packagesFor(quantity(10, "lb", "product:a") as never, jug)).toThrow(
-      /a product density/,
-    );
+    expect(() => packagesFor(quantity(10, "lb", "product:a") as never, jug)).toThrow(/a product density/);
   });
 });
 

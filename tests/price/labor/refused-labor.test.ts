@@ -154,7 +154,12 @@ test("the time of a machine", () => {
     [run({ fill: undefined }), "missing", "fill", /^the time that a fill takes/],
     [run({ fill: 20 }), "type", "fill", /./],
     [run({ fill: quantity(-1, "min") }), "range", "fill", /zero or more/],
-    [rate({ standing: undefined }), "missing", "standing", /^the share of the time that the machine stands/],
+    [
+      rate({ standing: undefined }),
+      "missing",
+      "standing",
+      /^the share of the time that the machine is stopped/,
+    ],
     [rate({ standing: percent(100) }), "range", "standing", /100/],
     [rate({ turning: undefined }), "missing", "turning", /^the share of the driving that is turning/],
     [rate({ turning: percent(100) }), "range", "turning", /100/],

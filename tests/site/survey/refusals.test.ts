@@ -296,10 +296,10 @@ const rows: readonly Refusal[] = [
     polygonArea,
     [square],
     [
-      'type points[0]: a record with x, y; pairs of numbers need a unit beside them: polygonArea(points, "ft") [a list of 2]',
-      'type points[1]: a record with x, y; pairs of numbers need a unit beside them: polygonArea(points, "ft") [a list of 2]',
-      'type points[2]: a record with x, y; pairs of numbers need a unit beside them: polygonArea(points, "ft") [a list of 2]',
-      'type points[3]: a record with x, y; pairs of numbers need a unit beside them: polygonArea(points, "ft") [a list of 2]',
+      'type points[0]: a record with x, y; pairs of numbers need a unit: polygonArea(points, "ft") [a list of 2]',
+      'type points[1]: a record with x, y; pairs of numbers need a unit: polygonArea(points, "ft") [a list of 2]',
+      'type points[2]: a record with x, y; pairs of numbers need a unit: polygonArea(points, "ft") [a list of 2]',
+      'type points[3]: a record with x, y; pairs of numbers need a unit: polygonArea(points, "ft") [a list of 2]',
     ],
   ],
   [

@@ -50,7 +50,7 @@ describe("base saturation", () => {
       const { lime, checked, notChecked } = plan(target);
       expect(lime).toBeNull();
       expect(checked).toContain(
-        `base saturation of 70 % is at or above the target of ${target} %: no lime is called for`,
+        `base saturation of 70 % is at or above the target of ${target} %: no lime is needed`,
       );
       expect(notChecked.filter((text) => /lime/.test(text))).toEqual([]);
     }

@@ -76,7 +76,7 @@ describe("refusals say where in the plan's own input they come from", () => {
     ],
     [
       plan({ conventions: { nutrients: { guideline: "sufficiency, Mehlich 3", list: ["K"] } } }),
-      "missing site.soil: expected the soil or turf that the guideline tells apart, got undefined (say which: sand, other soils)",
+      "missing site.soil: expected the soil or turf that the guideline distinguishes, got undefined (say which: sand, other soils)",
     ],
     [
       plan({ conventions: { nutrients: { guideline: "sufficiency, Olsen", list: ["P"] } } }),

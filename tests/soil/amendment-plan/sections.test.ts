@@ -168,7 +168,7 @@ describe("the sections of a plan", () => {
       "sodium adsorption ratio: it takes Na, Ca and Mg",
       "residual carbonate: it takes HCO3, Ca and Mg",
       "leaching: it takes the conductivity of the water and a stated level of the soil",
-      "what the water brings: it takes the irrigation of the season",
+      "what the water supplies: the season's irrigation is not stated",
     ]);
     expect(few.figures.filter(({ section }) => section === "water")).toEqual([]);
     expect(few.nitrogen.value).toBe(3);
@@ -222,7 +222,7 @@ describe("the sections of a plan", () => {
       planOf({ report: { pH } }).notChecked.filter((line) => line.startsWith("sodium hidden"));
     expect(hidden(7.2)).toEqual([]);
     expect(hidden(7.3)).toEqual([
-      "sodium hidden by free lime: at pH 7.3 the exchange capacity by summation may be too high, and the sodium percentage too low; a saturation extract tells (sodiumPercentageFromRatio)",
+      "sodium hidden by free lime: at pH 7.3 the exchange capacity by summation may be too high, and the sodium percentage too low; a saturation extract shows it (sodiumPercentageFromRatio)",
     ]);
   });
 });

@@ -123,11 +123,11 @@ describe("irrigation water", () => {
     ],
     [
       leaching({ water: dS(5) }),
-      'infeasible water: expected less than 5 dS/m: from there on no leaching keeps the soil at this level; blend the water, or choose a grass that stands more salt, got "5 dS/m"',
+      'infeasible water: expected less than 5 dS/m: at or above it no leaching holds the soil at this level; blend the water, or choose a grass that tolerates more salt, got "5 dS/m"',
     ],
     [
       leaching({ method: "drainage water", water: dS(2) }),
-      'infeasible water: expected less than 2 dS/m: from there on no leaching keeps the soil at this level; blend the water, or choose a grass that stands more salt, got "2 dS/m"',
+      'infeasible water: expected less than 2 dS/m: at or above it no leaching holds the soil at this level; blend the water, or choose a grass that tolerates more salt, got "2 dS/m"',
     ],
     [
       leaching({ method: "by eye", soil: dS(0) }),

@@ -27,7 +27,7 @@ describe("the lime at hand", () => {
     ],
     [
       quality({ effective: 80, moisture: 5 }),
-      "conflict moisture: expected moisture beside a CCE: an effective value counts it already, got 5",
+      "conflict moisture: expected moisture with a CCE: an effective value already counts it, got 5",
     ],
     [
       quality({ CCE: 90, scheme: "Iowa ECCE" }),
@@ -39,7 +39,7 @@ describe("the lime at hand", () => {
     ],
     [
       quality({ scheme: "Iowa ECCE", sieves: { passing: {} } }),
-      "missing CCE: expected the calcium carbonate equivalent beside the sieves, got undefined",
+      "missing CCE: expected the calcium carbonate equivalent with the sieves, got undefined",
     ],
     [
       quality({ CCE: 90, effective: 80, scheme: "Iowa ECCE", sieves: { passing: {} } }),

@@ -47,11 +47,11 @@ describe("soil tests, leaves and organic matter", () => {
     ],
     [
       reading({ soil: undefined }),
-      "missing soil: expected the soil or turf that the guideline tells apart, got undefined (say which: sand, other soils)",
+      "missing soil: expected the soil or turf that the guideline distinguishes, got undefined (say which: sand, other soils)",
     ],
     [
       reading({ soil: "clay" }),
-      'type soil: expected the soil or turf that the guideline tells apart, got "clay" (say which: sand, other soils)',
+      'type soil: expected the soil or turf that the guideline distinguishes, got "clay" (say which: sand, other soils)',
     ],
     [
       reading({ guideline: "Pennsylvania, Mehlich 3" }),

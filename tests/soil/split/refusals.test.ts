@@ -89,11 +89,11 @@ describe("acidifying, splitting, sodium", () => {
     ],
     [
       gypsum({ depth: quantity(12, "in") }),
-      "conflict depth: expected a layer, which has a depth of its own, got 12 in",
+      "conflict depth: expected a layer: it already has a depth, got 12 in",
     ],
     [
       gypsum({ convention: "3.85 t/ha for 30 cm and a meq", depth: quantity(12, "in") }),
-      "conflict layer: expected a depth: the convention has a weight of soil of its own, got a record",
+      "conflict layer: expected a depth: the convention already has a weight of soil, got a record",
     ],
     [
       gypsum({ convention: "by eye" }),

@@ -142,7 +142,7 @@ describe("tips for a job", () => {
       checked: ["the pressure of each tip"],
       notChecked: [
         "droplet classes: none were asked for",
-        "fan angle, boom height and what the label asks for",
+        "fan angle, boom height and what the label requires",
       ],
     });
     // at 4, 5 and 6 mi/h a size 03 is at 32, 50 and 73 psi
@@ -161,7 +161,7 @@ describe("tips for a job", () => {
       "the pressure of each tip",
       "the droplet class at the usual speed of the tips whose chart has it",
     ]);
-    expect(asked.notChecked).toEqual(["fan angle, boom height and what the label asks for"]);
+    expect(asked.notChecked).toEqual(["fan angle, boom height and what the label requires"]);
     const [choice] = asked.choices;
     // 20 gal/acre at 5 mi/h on 20 in are 20 x 5 x 20 / 5940 gal/min
     expect(choice?.pressure.in("psi")).toBeCloseTo(40 * (2000 / 5940 / 0.3) ** 2, 6);

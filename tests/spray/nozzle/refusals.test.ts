@@ -128,13 +128,13 @@ const rows: readonly Refusal[] = [
     "a pressure above the tip",
     flowAtPressure,
     [tip, quantity(5, "bar")],
-    ["range pressure: 15 to 60 psi, for which the tip is rated [5 bar]"],
+    ["range pressure: 15 to 60 psi, the range the tip is rated for [5 bar]"],
   ],
   [
     "a pressure below the tip",
     flowAtPressure,
     [tip, psi(14)],
-    ["range pressure: 15 to 60 psi, for which the tip is rated [14 psi]"],
+    ["range pressure: 15 to 60 psi, the range the tip is rated for [14 psi]"],
   ],
   [
     "no flow for a pressure",
@@ -176,7 +176,7 @@ const rows: readonly Refusal[] = [
     "a pressure outside its own range",
     pressureForSpeed,
     [{ ...usual, pressure: psi(70) }],
-    ["range pressure: 15 to 60 psi, for which the tip is rated [70 psi]"],
+    ["range pressure: 15 to 60 psi, the range the tip is rated for [70 psi]"],
   ],
   [
     "a speed that takes too much pressure",
@@ -491,7 +491,7 @@ const rows: readonly Refusal[] = [
     "a tip twice",
     tipChoices,
     [{ ...job, pressures: undefined, tips: [one, one] }],
-    ['duplicate tips: an id of its own for every tip ["04"]'],
+    ['duplicate tips: a different id for each tip ["04"]'],
   ],
   [
     "no tips",

@@ -24,7 +24,7 @@ const rows: readonly Refusal[] = [
     "a boom told twice",
     pumpCapacity,
     [{ ...job, speed: mph(4) }],
-    ["conflict speed: nothing beside boom: the flow is given [4 mi/h]"],
+    ["conflict speed: nothing besides boom: the flow is given [4 mi/h]"],
   ],
   [
     "a boom of none, a tank of none, a pump of none",

@@ -85,7 +85,7 @@ describe("a gate", () => {
     expect(found.steps[0]?.standardError?.in("lb/1000 ft2")).toBeCloseTo(0.25, 12);
     expect(found.checked).toEqual([
       "the rates of 2 trials rise with the setting",
-      "whether the errors of the two trials let them be told apart",
+      "whether the two trials differ by more than their errors",
     ]);
     expect(found.notChecked).toEqual(["the new setting itself: make a run with it"]);
     // 3 and 4 make 5 by Pythagoras: a difference of ten is told apart, one of less is not

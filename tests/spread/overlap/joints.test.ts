@@ -89,7 +89,7 @@ describe("the kernel", () => {
     ]);
 
   test("writes into neither of its inputs", () => {
-    const own = "a list of its own: the inputs are read to the end";
+    const own = "a separate list: no memory shared with inputs";
     const swathsM = Float64Array.of(4, 6, 8);
     for (const outPercent of [given.depositsKgPerM2, swathsM])
       expect(refused({ swathsM, outPercent })).toEqual([["conflict", "outPercent", own]]);

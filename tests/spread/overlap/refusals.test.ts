@@ -96,7 +96,7 @@ const rows: readonly Refusal[] = [
     "pans at several distances",
     overlapDeposits,
     [uneven, { swath, driving: "one direction", positions: "pans" }],
-    ['conflict positions: a number of strips, because the pans do not stand at one distance ["pans"]'],
+    ['conflict positions: a number of strips, because the pans are not evenly spaced ["pans"]'],
   ],
   [
     "a line of travel beside the pans",
@@ -212,13 +212,13 @@ const rows: readonly Refusal[] = [
     "a search without a step of pans at several distances",
     swathSearch,
     [uneven, { ...search, positions: 20 }],
-    ["missing step: the distance of the swaths to try, because the pans stand at several [undefined]"],
+    ["missing step: the distance of the swaths to try, because the pans are not evenly spaced [undefined]"],
   ],
   [
     "a search by pans at several distances",
     swathSearch,
     [uneven, { ...search, step: m(1) }],
-    ['conflict positions: a number of strips, because the pans do not stand at one distance ["pans"]'],
+    ['conflict positions: a number of strips, because the pans are not evenly spaced ["pans"]'],
   ],
   [
     "a search from one position by n - 1",
@@ -281,7 +281,7 @@ const rows: readonly Refusal[] = [
     "a result in the swaths",
     swathCvPercent,
     [{ ...kernel, outPercent: kernel.swathsM }],
-    ['conflict outPercent: a list of its own: the inputs are read to the end ["one of the inputs"]'],
+    ['conflict outPercent: a separate list: no memory shared with inputs ["one of the inputs"]'],
   ],
   [
     "deposits that are no number",

@@ -144,7 +144,7 @@ const rows: readonly Refusal[] = [
     [{ ...input, pans: {} }],
     [
       "missing pans.spacing: a length, such as 10 ft or 3 m [undefined]",
-      "missing pans.left: how many pans stand left of the line [undefined]",
+      "missing pans.left: how many pans are left of the line [undefined]",
     ],
   ],
   [

@@ -70,7 +70,7 @@ const rows: readonly Refusal[] = [
     "more cuts than anybody makes",
     cutsToHeight,
     [{ cut, standing: quantity(300, "in"), share: 0.01 }],
-    ["range share: a share that brings it down in 60 cuts [0.01]"],
+    ["range share: a share that gets it down in 60 cuts [0.01]"],
   ],
   [
     "no growth",

@@ -45,7 +45,7 @@ describe("green speed", () => {
       severity: "caution",
       path: "up",
       params: { way: "up", inches: 12, most: 8 },
-      text: "The rolls uphill lie 12.0 in apart, more than 8: roll them again.",
+      text: "The rolls uphill are 12.0 in apart, more than 8: roll them again.",
     });
     expect(source).toMatchObject({ publisher: "USGA instructions, in a copy" });
     expect(of([11], [12, 11]).findings[0]?.path).toBe("down");

@@ -269,7 +269,7 @@ const rows: readonly Refusal[] = [
     "a lot beside live seed",
     expectedSeedlings,
     [{ rate: live, lot, seedsPerMass: each, emergence }],
-    ['conflict lot: no lot, or a rate of seed ["a lot beside a rate of pure live seed"]'],
+    ['conflict lot: no lot, or a rate of seed ["a lot with a rate of pure live seed"]'],
   ],
   [
     "no lot beside seed",
@@ -434,10 +434,10 @@ const rows: readonly Refusal[] = [
     ["range rate: more than zero [0 g/m2 of seed]"],
   ],
   [
-    "a lot beside a rate of seed",
+    "a lot with a rate of seed",
     seedOrder,
     [{ area: quantity(1, "ha"), rate, lot }],
-    ['conflict lot: no lot, or a rate of pure live seed ["a lot beside a rate of seed"]'],
+    ['conflict lot: no lot, or a rate of pure live seed ["a lot with a rate of seed"]'],
   ],
   [
     "live seed to buy without a lot",

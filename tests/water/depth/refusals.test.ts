@@ -170,7 +170,7 @@ describe("heads", () => {
             { ...head, flow: gpm(1e-300) },
           ],
         }),
-      "range heads: expected heads whose rates stand in a finite ratio, got infinity",
+      "range heads: expected heads whose rates have a finite ratio, got infinity",
     ],
   ]);
 

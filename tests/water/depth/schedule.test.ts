@@ -189,7 +189,7 @@ describe("the watering week", () => {
     ]);
     expect(week.findings.map(({ text }) => text)).toEqual([
       "Wednesday needs 180 min, and the window is 120 min.",
-      "Wednesday brings 1.5 in to the roots, and the root zone takes 1 in: the rest goes below the roots.",
+      "Wednesday puts 1.5 in in the root zone, which holds 1 in: the rest drains below the roots.",
     ]);
     expect(
       wateringWeek({

@@ -101,7 +101,7 @@ describe("the weather of a day", () => {
     ],
     [
       reference({ latitude: deg(80), date: "2026-12-21" }),
-      'infeasible latitude: expected a day on which the sun rises: without it the cloudiness cannot be told, got "80.0 deg"',
+      'infeasible latitude: expected a day on which the sun rises: without it the cloudiness is not known, got "80.0 deg"',
     ],
     [
       reference({ wind: { height: m(2) } }),
@@ -157,7 +157,7 @@ describe("the weather of a day", () => {
     ],
     [
       reference({ sunlight: { solar: mj(20), b: 0.5 } }),
-      'conflict sunlight: expected Angstrom\'s coefficients beside sunshine only, got "a or b"',
+      'conflict sunlight: expected Angstrom\'s coefficients with sunshine only, got "a or b"',
     ],
     [
       reference({ sunlight: { sunshine: h(9), a: 1, b: 0 } }),
@@ -199,7 +199,7 @@ describe("months, hours and the sun", () => {
     [hourly({ solar: null }), `missing solar: expected ${radiation}, got null`],
     [
       hourly({ clearnessBefore: percent(80) }),
-      "conflict clearnessBefore: expected nothing while the sun stands higher than 17 degrees: the radiation tells the clouds, got 80",
+      "conflict clearnessBefore: expected nothing while the sun is higher than 17 degrees: the radiation shows the clouds, got 80",
     ],
     [hourly({ clearnessBefore: percent(101) }), "range clearnessBefore: expected 100 or less, got 101"],
     [

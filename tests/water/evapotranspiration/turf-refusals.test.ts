@@ -48,7 +48,7 @@ describe("Hargreaves", () => {
           temperatures: { ...series, sensor: "soil at 5 cm" },
           latitude: deg(45),
         }),
-      'type temperatures.sensor: expected air: soil does not tell it, got "soil at 5 cm"',
+      'type temperatures.sensor: expected air: soil temperatures do not show it, got "soil at 5 cm"',
     ],
   ]);
 });

@@ -63,11 +63,11 @@ describe("cans", () => {
     ],
     [
       test({ opening: quantity(20, "cm2") }),
-      "conflict opening: expected nothing beside depths: the opening belongs to volumes, got 20 cm2",
+      "conflict opening: expected nothing besides depths: the opening is for volumes, got 20 cm2",
     ],
     [
       test({ diameter: quantity(5, "cm") }),
-      "conflict diameter: expected nothing beside depths: the opening belongs to volumes, got 5 cm",
+      "conflict diameter: expected nothing besides depths: the opening is for volumes, got 5 cm",
     ],
     [
       test({ catches: [10, 12, 14, 16].map(mL) }),
@@ -79,11 +79,11 @@ describe("cans", () => {
     ],
     [
       () => call.schedulingCoefficient({ mean: mmPerHour(1e300), driest: mmPerHour(1e-300) }),
-      "range driest: expected a rate that stands in a finite ratio to the mean; a dry spot has no coefficient, got 1e-300 mm/h",
+      "range driest: expected a rate with a finite ratio to the mean; a dry spot has no coefficient, got 1e-300 mm/h",
     ],
     [
       test({ catches: [1e-320, 1, 1, 1].map(mm) }),
-      "range catches: expected catches that stand in a finite ratio to their mean, or 0 for a dry can, got 1e-320",
+      "range catches: expected catches with a finite ratio to their mean, or 0 for a dry can, got 1e-320",
     ],
     [
       () => call.christiansenFromLowerQuarter({ lowerQuarter: percent(0) }),

@@ -49,7 +49,7 @@ describe("a rule", () => {
     ],
     [
       nested({ notBefore: h(2), within: h(24) }),
-      "conflict rule.within: expected beside least or most, got 24 h",
+      "conflict rule.within: expected with least or most, got 24 h",
     ],
   ]);
 
@@ -150,7 +150,7 @@ describe("water after an application", () => {
     expect(state([]).notChecked).toEqual([
       "how wet the soil was before",
       "how fast the water came, and whether it ran off",
-      "what the label says beside this rule",
+      "everything else on the label",
     ]);
   });
 
