@@ -154,7 +154,7 @@ export const roomRows: readonly (readonly [file: string, line: RegExp, why: keyo
   ["src/plan/route/route-sections.ts", /room: /, "paper"],
   ["src/plan/route/route-sheet.ts", /columns = /, "paper"],
   ["src/plan/season/read-season.ts", /366/, "whole"],
-  ["src/plan/season/schedule-day.ts", /step < 100/, "whole"],
+  ["src/plan/season/schedule-day.ts", /mostSteps = /, "whole"],
   ["src/plan/shed/jar-section.ts", /plainNumber/, "shown"],
   ["src/plan/shed/shed-sheet.ts", /blank\(/, "paper"],
   ["src/plan/shed/spray-section.ts", /blank\(/, "paper"],
